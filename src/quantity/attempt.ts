@@ -1,0 +1,45 @@
+import type { PorewaterError } from './errors.js'
+
+/** What `attempt` gives: the value, or the error as a value. */
+export type Attempt<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly error: PorewaterError }
+
+const CODES: readonly unknown[] = ['outside-domain', 'bad-input', 'no-convergence']
+
+/**
+ * Runs a calculation and gives a refusal back as a value, for control loops that must not be interrupted.
+ * Only this package's own errors are caught; any other error is a programming fault and passes through.
+ *
+ * @param calculation - What to run.
+ * @procedure Calls it once; a refusal of this package becomes `{ ok: false, error }`.
+ * @returns `{ ok: true, value }` or `{ ok: false, error }`.
+ * @throws Whatever the calculation throws that is not a refusal of this package.
+ * @example
+ * ```ts
+ * attempt(() => litres(-1)).ok // => false
+ * ```
+ */
+export function attempt<T>(calculation: () => T): Attempt<T> {
+  try {
+    return { ok: true, value: calculation() }
+  } catch (error) {
+    if (isPorewaterError(error)) return { ok: false, error }
+    throw error
+  }
+}
+
+/**
+ * Whether something thrown is one of this package's refusals, from whichever copy of the package.
+ *
+ * @param error - Anything that was thrown.
+ * @procedure Looks at the `code` of the error, not at its class.
+ * @returns True for a `DomainError`, an `InputError` or a `ConvergenceError`.
+ * @example
+ * ```ts
+ * isPorewaterError(new Error('something else')) // => false
+ * ```
+ */
+export function isPorewaterError(error: unknown): error is PorewaterError {
+  return error instanceof Error && CODES.includes((error as { code?: unknown }).code)
+}

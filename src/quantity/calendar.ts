@@ -1,0 +1,65 @@
+import { wholeWithin, within } from './guard.js'
+import type { Kind } from './kind.js'
+import type { Span } from './span.js'
+
+/** Number of the day in the year; 1 January is 1. Unit: d. */
+export type DayOfYear = number & Kind<'day of the year, from dayOfYear()', 'point'>
+
+/** Moment in universal time, in seconds since 1970-01-01T00:00Z. Unit: s. */
+export type Instant = number & Kind<'instant in seconds since 1970-01-01T00:00Z, from instant()', 'point'>
+
+const DAY_OF_YEAR: Span = {
+  quantity: 'day of the year',
+  unit: 'd',
+  min: 1,
+  max: 366,
+  hint: 'give a whole number from 1 to 366',
+}
+
+const INSTANT: Span = {
+  quantity: 'instant',
+  unit: 's',
+  min: -62135596800,
+  max: 253402300799,
+  hint: 'give seconds, not milliseconds, since the start of 1970 in universal time',
+}
+
+/**
+ * Number of the day in the year, from a plain number.
+ *
+ * ```math
+ * J = v
+ * ```
+ *
+ * @param value - Number of the day in the year. Unit: d. Range: integers [1, 366].
+ * @returns Number of the day in the year. Unit: d.
+ * @throws `DomainError` outside the range.
+ * @source FAO Irrigation and Drainage Paper 56 (1998), Annex 2, Table 2.5
+ * @example
+ * ```ts
+ * dayOfYear(172) // => 172
+ * ```
+ */
+export function dayOfYear(value: number): DayOfYear {
+  return wholeWithin(value, DAY_OF_YEAR) as DayOfYear
+}
+
+/**
+ * Moment in universal time, in seconds since 1970-01-01T00:00Z, from a plain number.
+ *
+ * ```math
+ * t = v
+ * ```
+ *
+ * @param value - Moment in universal time, in seconds since 1970-01-01T00:00Z. Unit: s. Range: [-62135596800, 253402300799].
+ * @returns Moment in universal time, in seconds since 1970-01-01T00:00Z. Unit: s.
+ * @throws `DomainError` outside the range.
+ * @source IEEE Std 1003.1, seconds since the Epoch (memory)
+ * @example
+ * ```ts
+ * instant(1750000000) // => 1750000000
+ * ```
+ */
+export function instant(value: number): Instant {
+  return within(value, INSTANT) as Instant
+}

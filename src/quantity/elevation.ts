@@ -1,0 +1,93 @@
+import { entered, within } from './guard.js'
+import type { Kind } from './kind.js'
+import type { Span } from './span.js'
+
+/** Height of a site above sea level. Unit: m. */
+export type Elevation = number &
+  Kind<'elevation in metres above sea level, from metresAboveSeaLevel() or feetAboveSeaLevel()', 'point'>
+
+const ELEVATION: Span = {
+  quantity: 'elevation',
+  unit: 'm',
+  min: -500,
+  max: 9000,
+  hint: 'give the elevation of a place on land, in metres above sea level',
+}
+
+/**
+ * Height of a site above sea level, from a number in m.
+ *
+ * ```math
+ * z = v
+ * ```
+ *
+ * @param value - Number in m. Unit: m. Range: [-500, 9000].
+ * @returns Height of a site above sea level. Unit: m.
+ * @throws `DomainError` outside the range.
+ * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @example
+ * ```ts
+ * metresAboveSeaLevel(250) // => 250
+ * ```
+ */
+export function metresAboveSeaLevel(value: number): Elevation {
+  return within(value, ELEVATION) as Elevation
+}
+
+/**
+ * The number of m in a quantity that metresAboveSeaLevel() makes.
+ *
+ * ```math
+ * v = z
+ * ```
+ *
+ * @param quantity - Height of a site above sea level. Unit: m. Range: any.
+ * @returns Plain number. Unit: m.
+ * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @example
+ * ```ts
+ * inMetresAboveSeaLevel(metresAboveSeaLevel(250)) // => 250
+ * ```
+ */
+export function inMetresAboveSeaLevel(quantity: Elevation): number {
+  return quantity
+}
+
+/**
+ * Height of a site above sea level, from a number in ft.
+ *
+ * ```math
+ * z = v \times 0.3048
+ * ```
+ *
+ * @param value - Number in ft. Unit: ft. Range: [-1640.4199475065616, 29527.55905511811].
+ * @returns Height of a site above sea level. Unit: m.
+ * @throws `DomainError` outside the range.
+ * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @example
+ * ```ts
+ * feetAboveSeaLevel(250) // => 76.2
+ * ```
+ */
+export function feetAboveSeaLevel(value: number): Elevation {
+  return entered(value, value * 0.3048, 'ft', ELEVATION) as Elevation
+}
+
+/**
+ * The number of ft in a quantity that feetAboveSeaLevel() makes.
+ *
+ * ```math
+ * v = z / 0.3048
+ * ```
+ *
+ * @param quantity - Height of a site above sea level. Unit: m. Range: any.
+ * @returns Plain number. Unit: ft.
+ * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @example
+ * ```ts
+ * inFeetAboveSeaLevel(feetAboveSeaLevel(250)) // => 250
+ * ```
+ */
+export function inFeetAboveSeaLevel(quantity: Elevation): number {
+  return quantity / 0.3048
+}

@@ -1,0 +1,64 @@
+import { rangeText, type Span } from './span.js'
+
+/**
+ * A number lies where the mathematics or the physics has no meaning.
+ * Recognise it by `code`, not by `instanceof`: two copies of the package may be loaded.
+ */
+export class DomainError extends Error {
+  readonly code = 'outside-domain'
+  override readonly name = 'DomainError'
+  readonly quantity: string
+  readonly value: number
+  readonly unit: string
+  readonly min: number
+  readonly max: number
+  readonly open: Span['open']
+  readonly hint: string
+  constructor(value: number, span: Span, enteredAs = '') {
+    super(
+      `${span.quantity} is ${value} ${span.unit}${enteredAs}; it must lie in ${rangeText(span)} ${span.unit}: ${span.hint}`,
+    )
+    this.quantity = span.quantity
+    this.value = value
+    this.unit = span.unit
+    this.min = span.min
+    this.max = span.max
+    this.open = span.open
+    this.hint = span.hint
+  }
+}
+
+/** What was passed contradicts itself, whatever the single numbers are: lengths that differ, points swapped, a name unknown. */
+export class InputError extends Error {
+  readonly code = 'bad-input'
+  override readonly name = 'InputError'
+  /** Which argument or pair of arguments. */
+  readonly argument: string
+  readonly hint: string
+  constructor(argument: string, problem: string, hint: string) {
+    super(`${argument}: ${problem}; ${hint}`)
+    this.argument = argument
+    this.hint = hint
+  }
+}
+
+/** An iteration did not reach its tolerance. */
+export class ConvergenceError extends Error {
+  readonly code = 'no-convergence'
+  override readonly name = 'ConvergenceError'
+  readonly method: string
+  readonly iterations: number
+  /** What was still missing when it gave up, in the unit of the result. */
+  readonly residual: number
+  readonly hint: string
+  constructor(method: string, iterations: number, residual: number, hint: string) {
+    super(`${method} did not converge in ${iterations} iterations (still ${residual} away): ${hint}`)
+    this.method = method
+    this.iterations = iterations
+    this.residual = residual
+    this.hint = hint
+  }
+}
+
+/** Every error that the core throws on purpose. Tell them apart by `code`. */
+export type PorewaterError = DomainError | InputError | ConvergenceError

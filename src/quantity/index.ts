@@ -1,0 +1,314 @@
+export {
+  type Area,
+  hectares,
+  inHectares,
+  inSquareCentimetres,
+  inSquareFeet,
+  inSquareMetres,
+  squareCentimetres,
+  squareFeet,
+  squareMetres,
+} from './area.js'
+export { add, ratio, scale, subtract, sum } from './arithmetic.js'
+export { type Attempt, attempt, isPorewaterError } from './attempt.js'
+export { type DayOfYear, dayOfYear, type Instant, instant } from './calendar.js'
+export {
+  type AnyDailyRadiation,
+  type DailyNetRadiation,
+  type DailyRadiation,
+  type DailySoilHeat,
+  inJoulesPerSquareCentimetreDay,
+  inMegajoulesPerSquareMetreDay,
+  inWattsPerSquareMetreDayMean,
+  joulesPerSquareCentimetreDay,
+  megajoulesPerSquareMetreDay,
+  wattsPerSquareMetreDayMean,
+} from './daily-radiation.js'
+export {
+  type AnySolidDensity,
+  type BulkDensity,
+  gramsPerCubicCentimetre,
+  inGramsPerCubicCentimetre,
+  inKilogramsPerCubicMetre,
+  kilogramsPerCubicMetre,
+  type ParticleDensity,
+  type UnnamedDensity,
+  type WaterDensity,
+} from './density.js'
+export {
+  type Duration,
+  days,
+  hours,
+  inDays,
+  inHours,
+  inMinutes,
+  inNanoseconds,
+  inSeconds,
+  minutes,
+  nanoseconds,
+  seconds,
+} from './duration.js'
+export {
+  type AnyEC,
+  type BulkEC,
+  type DrainEC,
+  decisiemensPerMetre,
+  inDecisiemensPerMetre,
+  inMicrosiemensPerCentimetre,
+  inMillisiemensPerCentimetre,
+  inSiemensPerMetre,
+  type MeasuredEC,
+  microsiemensPerCentimetre,
+  millisiemensPerCentimetre,
+  type PoreWaterEC,
+  type SaturatedExtractEC,
+  type SolutionEC,
+  siemensPerMetre,
+  type UnnamedEC,
+} from './electrical-conductivity.js'
+export {
+  type Elevation,
+  feetAboveSeaLevel,
+  inFeetAboveSeaLevel,
+  inMetresAboveSeaLevel,
+  metresAboveSeaLevel,
+} from './elevation.js'
+export { ConvergenceError, DomainError, InputError, type PorewaterError } from './errors.js'
+export {
+  type AnyDailyDepth,
+  type CropET,
+  inchesPerDay,
+  inInchesPerDay,
+  inMillimetresPerDay,
+  millimetresPerDay,
+  type ReferenceET,
+  type UnnamedET,
+} from './evapotranspiration.js'
+export {
+  type AnyHourlyDepth,
+  type ApplicationRate,
+  type HourlyCropET,
+  type HourlyReferenceET,
+  inchesPerHour,
+  inInchesPerHour,
+  inMillimetresPerHour,
+  millimetresPerHour,
+  type UnnamedHourlyDepth,
+} from './evapotranspiration-hourly.js'
+export type { Finding } from './finding.js'
+export {
+  cubicMetresPerHour,
+  type Flow,
+  inCubicMetresPerHour,
+  inLitresPerHour,
+  inLitresPerMinute,
+  inMillilitresPerMinute,
+  inUsGallonsPerHour,
+  inUsGallonsPerMinute,
+  litresPerHour,
+  litresPerMinute,
+  millilitresPerMinute,
+  usGallonsPerHour,
+  usGallonsPerMinute,
+} from './flow.js'
+export { type Frequency, gigahertz, hertz, inGigahertz, inHertz, inMegahertz, megahertz } from './frequency.js'
+export {
+  type AnyHourlyRadiation,
+  type HourlyNetRadiation,
+  type HourlyRadiation,
+  type HourlySoilHeat,
+  inMegajoulesPerSquareMetreHour,
+  inWattsPerSquareMetreHourMean,
+  megajoulesPerSquareMetreHour,
+  wattsPerSquareMetreHourMean,
+} from './hourly-radiation.js'
+export {
+  centimetresPerDay,
+  centimetresPerHour,
+  centimetresPerMinute,
+  type HydraulicConductivity,
+  inCentimetresPerDay,
+  inCentimetresPerHour,
+  inCentimetresPerMinute,
+  inMillimetresPerHourOfConductivity,
+  millimetresPerHourOfConductivity,
+} from './hydraulic-conductivity.js'
+export { footCandles, type Illuminance, inFootCandles, inLux, lux } from './illuminance.js'
+export { type Irradiance, inWattsPerSquareMetre, wattsPerSquareMetre } from './irradiance.js'
+export type { Additive, Kind, Quantity } from './kind.js'
+export {
+  centimetres,
+  feet,
+  inCentimetres,
+  inches,
+  inFeet,
+  inInches,
+  inMetres,
+  inMillimetres,
+  type Length,
+  metres,
+  millimetres,
+} from './length.js'
+export { type DailyLightIntegral, inMolesPerSquareMetreDay, molesPerSquareMetreDay } from './light-integral.js'
+export {
+  grams,
+  inGrams,
+  inKilograms,
+  inMilligrams,
+  inOunces,
+  inPounds,
+  kilograms,
+  type Mass,
+  milligrams,
+  ounces,
+  pounds,
+} from './mass.js'
+export {
+  inMilligramsPerLitreOfOxygen,
+  inMillimolesPerLitreOfOxygen,
+  milligramsPerLitreOfOxygen,
+  millimolesPerLitreOfOxygen,
+  type OxygenConcentration,
+} from './oxygen.js'
+export { type Permittivity, permittivity } from './permittivity.js'
+export {
+  inMicromolesPerSquareMetreSecond,
+  micromolesPerSquareMetreSecond,
+  type PhotonFluxDensity,
+} from './photon-flux.js'
+export {
+  type CropCoefficient,
+  cropCoefficient,
+  type LeafAreaIndex,
+  leafAreaIndex,
+  litresPerPlantDay,
+  type PlantDensity,
+  type PlantWaterUse,
+  plantsPerSquareMetre,
+} from './plant.js'
+export { type Latitude, type Longitude, latitude, longitude } from './position.js'
+export { inKilowatts, inWatts, kilowatts, type Power, watts } from './power.js'
+export {
+  type AnyPressure,
+  bars,
+  hectopascals,
+  inBars,
+  inHectopascals,
+  inKilopascals,
+  inMetresOfWater,
+  inMillibars,
+  inPoundsPerSquareInch,
+  kilopascals,
+  metresOfWater,
+  millibars,
+  type Pressure,
+  poundsPerSquareInch,
+  type VapourPressure,
+  type VapourPressureDeficit,
+} from './pressure.js'
+export {
+  inJoulesPerSquareCentimetre,
+  inMegajoulesPerSquareMetre,
+  inWattHoursPerSquareMetre,
+  joulesPerSquareCentimetre,
+  megajoulesPerSquareMetre,
+  type RadiationSum,
+  wattHoursPerSquareMetre,
+} from './radiation-sum.js'
+export { type RawReading, rawReading } from './raw-reading.js'
+export { type Salinity, salinity } from './salinity.js'
+export {
+  type AirFilledPorosity,
+  type AnyShare,
+  type DegreeOfSaturation,
+  type DepletionFraction,
+  type DrainFraction,
+  fraction,
+  type GroundFraction,
+  inFraction,
+  inPercent,
+  type MassFraction,
+  type Porosity,
+  percent,
+  type RelativeHumidity,
+  type Share,
+  type UnnamedShare,
+} from './share.js'
+export {
+  centimetresOfSuction,
+  hectopascalsOfSuction,
+  inCentimetresOfSuction,
+  inHectopascalsOfSuction,
+  inKilopascalsOfSuction,
+  inPF,
+  kilopascalsOfSuction,
+  pF,
+  type SuctionHead,
+} from './suction.js'
+export {
+  celsius,
+  fahrenheit,
+  fahrenheitOfChange,
+  inCelsius,
+  inFahrenheit,
+  inFahrenheitOfChange,
+  inKelvin,
+  inKelvinsOfChange,
+  kelvin,
+  kelvinsOfChange,
+  type Temperature,
+  type TemperatureChange,
+  temperatureDifference,
+  warmBy,
+} from './temperature.js'
+export { type Validity, validityOf } from './validity.js'
+export {
+  cubicMetres,
+  inCubicMetres,
+  inLitres,
+  inMillilitres,
+  inUsFluidOunces,
+  inUsGallons,
+  litres,
+  millilitres,
+  usFluidOunces,
+  usGallons,
+  type Volume,
+} from './volume.js'
+export {
+  type GravimetricWaterContent,
+  gravimetricWaterContent,
+  inGravimetricWaterContent,
+  inPercentagePoints,
+  inPercentWaterContent,
+  inWaterContent,
+  inWaterContentChange,
+  percentagePoints,
+  percentWaterContent,
+  type WaterContent,
+  type WaterContentChange,
+  waterContent,
+  waterContentChange,
+  waterContentDifference,
+  wetBy,
+} from './water-content.js'
+export {
+  inchesOfDepth,
+  inInchesOfDepth,
+  inLitresPerSquareMetre,
+  inMillimetresOfDepth,
+  litresPerSquareMetre,
+  millimetresOfDepth,
+  type WaterDepth,
+} from './water-depth.js'
+export {
+  inKilometresPerHour,
+  inKnots,
+  inMetresPerSecond,
+  inMilesPerHour,
+  kilometresPerHour,
+  knots,
+  metresPerSecond,
+  milesPerHour,
+  type WindSpeed,
+} from './wind.js'

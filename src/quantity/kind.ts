@@ -1,0 +1,17 @@
+/**
+ * The compile-time mark of a quantity. At run time a quantity is a plain number in the one canonical unit of its kind.
+ *
+ * The key is a string, not a unique symbol, so that the ESM and the CJS typings describe the same type.
+ * The text of `K` is what the compiler shows when a wrong unit is passed: it names the constructors to use.
+ * `S` is `'point'` for places on a scale (a temperature, an instant), which can be moved but not added.
+ */
+export interface Kind<K extends string, S extends 'additive' | 'point' = 'additive'> {
+  readonly __quantity: K
+  readonly __scale: S
+}
+
+/** Any quantity whose amounts can be added and scaled. */
+export type Additive = number & { readonly __quantity: string; readonly __scale: 'additive' }
+
+/** Any quantity at all. */
+export type Quantity = number & { readonly __quantity: string; readonly __scale: 'additive' | 'point' }

@@ -1,0 +1,93 @@
+import { entered, within } from './guard.js'
+import type { Kind } from './kind.js'
+import type { Span } from './span.js'
+
+/** Oxygen dissolved in water. Unit: mg/L. */
+export type OxygenConcentration = number &
+  Kind<'dissolved oxygen in mg/L, from milligramsPerLitreOfOxygen() or millimolesPerLitreOfOxygen()'>
+
+const OXYGEN: Span = {
+  quantity: 'oxygen',
+  unit: 'mg/L',
+  min: 0,
+  max: Infinity,
+  hint: 'give a concentration of zero or more',
+}
+
+/**
+ * Oxygen dissolved in water, from a number in mg/L.
+ *
+ * ```math
+ * C = v
+ * ```
+ *
+ * @param value - Number in mg/L. Unit: mg/L. Range: [0, ∞).
+ * @returns Oxygen dissolved in water. Unit: mg/L.
+ * @throws `DomainError` outside the range.
+ * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @example
+ * ```ts
+ * milligramsPerLitreOfOxygen(2) // => 2
+ * ```
+ */
+export function milligramsPerLitreOfOxygen(value: number): OxygenConcentration {
+  return within(value, OXYGEN) as OxygenConcentration
+}
+
+/**
+ * The number of mg/L in a quantity that milligramsPerLitreOfOxygen() makes.
+ *
+ * ```math
+ * v = C
+ * ```
+ *
+ * @param quantity - Oxygen dissolved in water. Unit: mg/L. Range: any.
+ * @returns Plain number. Unit: mg/L.
+ * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @example
+ * ```ts
+ * inMilligramsPerLitreOfOxygen(milligramsPerLitreOfOxygen(2)) // => 2
+ * ```
+ */
+export function inMilligramsPerLitreOfOxygen(quantity: OxygenConcentration): number {
+  return quantity
+}
+
+/**
+ * Oxygen dissolved in water, from a number in mmol/L.
+ *
+ * ```math
+ * C = v \times 31.998
+ * ```
+ *
+ * @param value - Number in mmol/L. Unit: mmol/L. Range: [0, ∞).
+ * @returns Oxygen dissolved in water. Unit: mg/L.
+ * @throws `DomainError` outside the range.
+ * @source IUPAC standard atomic weight of oxygen, abridged 15.999 (2021): 2 times 15.999 g/mol
+ * @example
+ * ```ts
+ * millimolesPerLitreOfOxygen(2) // => 63.996
+ * ```
+ */
+export function millimolesPerLitreOfOxygen(value: number): OxygenConcentration {
+  return entered(value, value * 31.998, 'mmol/L', OXYGEN) as OxygenConcentration
+}
+
+/**
+ * The number of mmol/L in a quantity that millimolesPerLitreOfOxygen() makes.
+ *
+ * ```math
+ * v = C / 31.998
+ * ```
+ *
+ * @param quantity - Oxygen dissolved in water. Unit: mg/L. Range: any.
+ * @returns Plain number. Unit: mmol/L.
+ * @source IUPAC standard atomic weight of oxygen, abridged 15.999 (2021): 2 times 15.999 g/mol
+ * @example
+ * ```ts
+ * inMillimolesPerLitreOfOxygen(millimolesPerLitreOfOxygen(2)) // => 2
+ * ```
+ */
+export function inMillimolesPerLitreOfOxygen(quantity: OxygenConcentration): number {
+  return quantity / 31.998
+}

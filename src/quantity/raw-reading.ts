@@ -1,0 +1,34 @@
+import { within } from './guard.js'
+import type { Kind } from './kind.js'
+import type { Span } from './span.js'
+
+/** What a probe reports before calibration, in a unit of its own (counts, mV, period). Unit: raw. */
+export type RawReading = number & Kind<'raw reading of a probe in its own unit, from rawReading()', 'point'>
+
+const RAW_READING: Span = {
+  quantity: 'raw reading',
+  unit: 'raw',
+  min: -Infinity,
+  max: Infinity,
+  hint: 'give the finite number that the probe reports',
+}
+
+/**
+ * What a probe reports before calibration, in a unit of its own, from a plain number.
+ *
+ * ```math
+ * r = v
+ * ```
+ *
+ * @param value - What a probe reports before calibration, in a unit of its own. Unit: raw. Range: (-∞, ∞).
+ * @returns What a probe reports before calibration, in a unit of its own. Unit: raw.
+ * @throws `DomainError` outside the range.
+ * @source definition
+ * @example
+ * ```ts
+ * rawReading(640) // => 640
+ * ```
+ */
+export function rawReading(value: number): RawReading {
+  return within(value, RAW_READING) as RawReading
+}

@@ -1,0 +1,28 @@
+import { within } from './guard.js'
+import type { Kind } from './kind.js'
+import type { Span } from './span.js'
+
+/** Practical salinity, about grams of sea salt per kilogram of water. Unit: 1. */
+export type Salinity = number & Kind<'practical salinity, from salinity()'>
+
+const SALINITY: Span = { quantity: 'salinity', unit: '1', min: 0, max: 42, hint: 'the practical scale ends at 42' }
+
+/**
+ * Practical salinity, about grams of sea salt per kilogram of water, from a plain number.
+ *
+ * ```math
+ * S = v
+ * ```
+ *
+ * @param value - Practical salinity, about grams of sea salt per kilogram of water. Unit: 1. Range: [0, 42].
+ * @returns Practical salinity, about grams of sea salt per kilogram of water. Unit: 1.
+ * @throws `DomainError` outside the range.
+ * @source UNESCO (1981), Practical Salinity Scale 1978 (memory)
+ * @example
+ * ```ts
+ * salinity(0.5) // => 0.5
+ * ```
+ */
+export function salinity(value: number): Salinity {
+  return within(value, SALINITY) as Salinity
+}

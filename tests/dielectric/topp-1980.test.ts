@@ -1,0 +1,57 @@
+import fc from 'fast-check'
+import {
+  permittivity,
+  permittivityTopp1980,
+  validityOf,
+  validityTopp1980,
+  waterContent,
+  waterContentTopp1980,
+} from 'porewater'
+import { describe, expect, it } from 'vitest'
+import { checkPublished } from '../support/published.js'
+import { expectDomainError } from '../support/refusals.js'
+
+checkPublished('dielectric', 'vwc.topp', ({ eps }) => ({ theta: waterContentTopp1980(permittivity(eps)) }))
+checkPublished('dielectric', 'vwc.topp.solve', ({ theta }) => ({ eps: permittivityTopp1980(waterContent(theta)) }))
+
+const permittivities = fc.double({ min: 1, max: 90, noNaN: true }).map(permittivity)
+
+describe('Topp 1980', () => {
+  it('equals whole-number arithmetic on the published coefficients (independent oracle)', () => {
+    for (let e = 1n; e <= 90n; e++) {
+      const tenMillionths = -530000n + 292000n * e - 5500n * e * e + 43n * e * e * e
+      expect(waterContentTopp1980(permittivity(Number(e)))).toBeCloseTo(Number(tenMillionths) / 1e7, 13)
+    }
+  })
+  it('is undone by its inverse to 1e-12', () => {
+    fc.assert(
+      fc.property(permittivities, (e) => {
+        expect(Math.abs(permittivityTopp1980(waterContentTopp1980(e)) / e - 1)).toBeLessThan(1e-12)
+      }),
+    )
+  })
+  it('rises with permittivity', () => {
+    fc.assert(
+      fc.property(permittivities, permittivities, (a, b) => {
+        fc.pre(a < b)
+        expect(waterContentTopp1980(a)).toBeLessThanOrEqual(waterContentTopp1980(b))
+      }),
+    )
+  })
+  it('says when it leaves the span that was measured', () => {
+    expect(validityOf(validityTopp1980, { apparent: 20 })).toEqual([])
+    expect(validityOf(validityTopp1980, { apparent: 55 })).toMatchObject([
+      { code: 'outside-validity', about: 'apparent', value: 55 },
+    ])
+  })
+  it('refuses what has no meaning', () => {
+    expectDomainError(() => waterContentTopp1980(0.5 as never), {
+      quantity: 'apparent permittivity',
+      value: 0.5,
+      min: 1,
+      max: 90,
+    })
+    expectDomainError(() => waterContentTopp1980(Number.NaN as never), { quantity: 'apparent permittivity' })
+    expectDomainError(() => permittivityTopp1980(2 as never), { quantity: 'water content', max: 1.2547 })
+  })
+})
