@@ -11,6 +11,7 @@ import type { Additive } from './kind.js'
  * @param a - An amount. Unit: any. Range: any.
  * @param b - An amount of the same kind. Unit: that of a. Range: any.
  * @returns Their sum. Unit: that of a.
+ * @source definition
  * @example
  * ```ts
  * inLitres(add(litres(2), millilitres(500))) // => 2.5
@@ -30,6 +31,7 @@ export function add<Q extends Additive>(a: Q, b: NoInfer<Q>): Q {
  * @param a - An amount. Unit: any. Range: any.
  * @param b - An amount of the same kind. Unit: that of a. Range: any.
  * @returns Their difference. Unit: that of a.
+ * @source definition
  * @example
  * ```ts
  * inLitres(subtract(litres(2), millilitres(500))) // => 1.5
@@ -50,6 +52,7 @@ export function subtract<Q extends Additive>(a: Q, b: NoInfer<Q>): Q {
  * @param factor - Plain number. Unit: 1. Range: (-∞, ∞).
  * @returns The scaled amount. Unit: that of amount.
  * @throws `DomainError` when the factor is not finite.
+ * @source definition
  * @example
  * ```ts
  * inLitres(scale(litres(2), 3)) // => 6
@@ -77,6 +80,7 @@ export function scale<Q extends Additive>(amount: Q, factor: number): Q {
  *
  * @param amounts - Amounts of one kind. Unit: any. Range: any.
  * @returns Their sum. Unit: that of the amounts.
+ * @source definition
  * @example
  * ```ts
  * inLitres(sum([litres(1), litres(2)])) // => 3
@@ -99,6 +103,7 @@ export function sum<Q extends Additive>(amounts: readonly Q[]): Q {
  * @param b - An amount of the same kind, not zero. Unit: that of a. Range: any.
  * @returns Plain number. Unit: 1.
  * @throws `DomainError` when the quotient is not finite.
+ * @source definition
  * @example
  * ```ts
  * ratio(litres(3), litres(2)) // => 1.5

@@ -15,6 +15,7 @@ const CODES: readonly unknown[] = ['outside-domain', 'bad-input', 'no-convergenc
  * @procedure Calls it once; a refusal of this package becomes `{ ok: false, error }`.
  * @returns `{ ok: true, value }` or `{ ok: false, error }`.
  * @throws Whatever the calculation throws that is not a refusal of this package.
+ * @source definition
  * @example
  * ```ts
  * attempt(() => litres(-1)).ok // => false
@@ -35,6 +36,7 @@ export function attempt<T>(calculation: () => T): Attempt<T> {
  * @param error - Anything that was thrown.
  * @procedure Looks at the `code` of the error, not at its class.
  * @returns True for a `DomainError`, an `InputError` or a `ConvergenceError`.
+ * @source definition
  * @example
  * ```ts
  * isPorewaterError(new Error('something else')) // => false

@@ -1,4 +1,4 @@
-import { entered, within } from './guard.js'
+import { within } from './guard.js'
 import type { Kind } from './kind.js'
 import type { Span } from './span.js'
 
@@ -12,6 +12,14 @@ const ELEVATION: Span = {
   min: -500,
   max: 9000,
   hint: 'give the elevation of a place on land, in metres above sea level',
+}
+
+const FEET: Span = {
+  quantity: 'elevation',
+  unit: 'ft',
+  min: -1640,
+  max: 29500,
+  hint: 'give the elevation of a place on land, in feet above sea level',
 }
 
 /**
@@ -60,7 +68,7 @@ export function inMetresAboveSeaLevel(quantity: Elevation): number {
  * z = v \times 0.3048
  * ```
  *
- * @param value - Number in ft. Unit: ft. Range: [-1640.4199475065616, 29527.55905511811].
+ * @param value - Number in ft. Unit: ft. Range: [-1640, 29500].
  * @returns Height of a site above sea level. Unit: m.
  * @throws `DomainError` outside the range.
  * @source NIST Special Publication 811 (2008), Appendix B.8
@@ -70,7 +78,7 @@ export function inMetresAboveSeaLevel(quantity: Elevation): number {
  * ```
  */
 export function feetAboveSeaLevel(value: number): Elevation {
-  return entered(value, value * 0.3048, 'ft', ELEVATION) as Elevation
+  return (within(value, FEET) * 0.3048) as Elevation
 }
 
 /**

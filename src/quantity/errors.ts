@@ -14,10 +14,8 @@ export class DomainError extends Error {
   readonly max: number
   readonly open: Span['open']
   readonly hint: string
-  constructor(value: number, span: Span, enteredAs = '') {
-    super(
-      `${span.quantity} is ${value} ${span.unit}${enteredAs}; it must lie in ${rangeText(span)} ${span.unit}: ${span.hint}`,
-    )
+  constructor(value: number, span: Span) {
+    super(`${span.quantity} is ${value} ${span.unit}; it must lie in ${rangeText(span)} ${span.unit}: ${span.hint}`)
     this.quantity = span.quantity
     this.value = value
     this.unit = span.unit

@@ -1,4 +1,4 @@
-import { entered, within } from './guard.js'
+import { within } from './guard.js'
 import type { Kind } from './kind.js'
 import type { Span } from './span.js'
 import type { WaterContent } from './water-content.js'
@@ -47,6 +47,13 @@ export type AnyShare =
 export type UnnamedShare = number &
   Kind<'share of something unnamed: annotate it as DrainFraction, Porosity, RelativeHumidity, ...'>
 
+const PERCENT: Span = {
+  quantity: 'share',
+  unit: '%',
+  min: 0,
+  max: 100,
+  hint: 'give a share from 0 to 100 with percent(), or from 0 to 1 with fraction()',
+}
 const SHARE: Span = {
   quantity: 'share',
   unit: '1',
@@ -111,7 +118,7 @@ export function inFraction(quantity: AnyShare | UnnamedShare): number {
  * ```
  */
 export function percent<Q extends AnyShare | UnnamedShare = UnnamedShare>(value: number): Q {
-  return entered(value, value / 100, '%', SHARE) as Q
+  return (within(value, PERCENT) / 100) as Q
 }
 
 /**

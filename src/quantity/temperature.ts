@@ -16,6 +16,20 @@ const TEMPERATURE: Span = {
   max: 1000,
   hint: 'nothing is colder than absolute zero, and no substrate is hotter than 1000 °C: check the unit',
 }
+const KELVIN: Span = {
+  quantity: 'temperature',
+  unit: 'K',
+  min: 0,
+  max: 1273.15,
+  hint: 'nothing is colder than absolute zero, and no substrate is hotter than 1000 °C: check the unit',
+}
+const FAHRENHEIT: Span = {
+  quantity: 'temperature',
+  unit: '°F',
+  min: -459.67,
+  max: 1832,
+  hint: 'nothing is colder than absolute zero, and no substrate is hotter than 1000 °C: check the unit',
+}
 const CHANGE: Span = {
   quantity: 'temperature difference',
   unit: 'K',
@@ -80,7 +94,7 @@ export function inCelsius(quantity: Temperature): number {
  * ```
  */
 export function fahrenheit(value: number): Temperature {
-  return entered(value, ((value - 32) * 5) / 9, '°F', TEMPERATURE) as Temperature
+  return (((within(value, FAHRENHEIT) - 32) * 5) / 9) as Temperature
 }
 
 /**
@@ -119,7 +133,7 @@ export function inFahrenheit(quantity: Temperature): number {
  * ```
  */
 export function kelvin(value: number): Temperature {
-  return entered(value, value - 273.15, 'K', TEMPERATURE) as Temperature
+  return (within(value, KELVIN) - 273.15) as Temperature
 }
 
 /**

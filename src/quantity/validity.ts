@@ -20,6 +20,7 @@ export interface Validity {
  * @procedure Compares each value with the published span of its input.
  * @returns One finding for each value outside; an empty list when all lie inside.
  * @throws `InputError` for a name that the record does not list.
+ * @source definition
  * @example
  * ```ts
  * validityOf(validityTopp1980, { apparent: 55 }).length // => 1

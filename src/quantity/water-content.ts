@@ -1,4 +1,4 @@
-import { entered, within } from './guard.js'
+import { within } from './guard.js'
 import type { Kind } from './kind.js'
 import type { Span } from './span.js'
 
@@ -20,6 +20,20 @@ const WATER_CONTENT: Span = {
   min: 0,
   max: 1,
   hint: 'give the volume of water per volume of medium; a number of percent goes through percentWaterContent()',
+}
+const PERCENT: Span = {
+  quantity: 'volumetric water content',
+  unit: '%',
+  min: 0,
+  max: 100,
+  hint: 'give the volume of water in 100 volumes of medium; a fraction goes through waterContent()',
+}
+const POINTS: Span = {
+  quantity: 'change of water content',
+  unit: 'percentage points',
+  min: -100,
+  max: 100,
+  hint: 'give a difference of two water contents in percent',
 }
 const CHANGE: Span = {
   quantity: 'change of water content',
@@ -92,7 +106,7 @@ export function inWaterContent(quantity: WaterContent): number {
  * ```
  */
 export function percentWaterContent(value: number): WaterContent {
-  return entered(value, value / 100, '%', WATER_CONTENT) as WaterContent
+  return (within(value, PERCENT) / 100) as WaterContent
 }
 
 /**
@@ -170,7 +184,7 @@ export function inWaterContentChange(quantity: WaterContentChange): number {
  * ```
  */
 export function percentagePoints(value: number): WaterContentChange {
-  return entered(value, value / 100, 'percentage points', CHANGE) as WaterContentChange
+  return (within(value, POINTS) / 100) as WaterContentChange
 }
 
 /**

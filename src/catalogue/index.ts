@@ -1,0 +1,2 @@
+export { catalogue } from './catalogue.js'
+export type { CatalogueEntry, CatalogueField } from './entry.js'

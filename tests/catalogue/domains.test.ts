@@ -1,0 +1,114 @@
+import { type CatalogueEntry, type CatalogueField, catalogue } from 'porewater/catalogue'
+import { describe, expect, it } from 'vitest'
+import { runExample } from '../support/examples.js'
+import { publicNames } from '../support/public-names.js'
+import { type DocumentedRange, parseRange } from '../support/ranges.js'
+
+type Arguments = unknown[]
+interface Refusal {
+  code?: string
+  min?: number
+  max?: number
+}
+
+/** The arguments with which a function is called in its own example. */
+async function callInExample(entry: CatalogueEntry): Promise<Arguments | undefined> {
+  const original = publicNames[entry.name] as (...args: Arguments) => unknown
+  let seen: Arguments | undefined
+  const spy = (...args: Arguments) => {
+    seen ??= args
+    return original(...args)
+  }
+  await runExample(entry.example, { ...publicNames, [entry.name]: spy })
+  return seen
+}
+
+/** The arguments with one number replaced; undefined when the example does not reach it. */
+function replaced(entry: CatalogueEntry, args: Arguments, field: CatalogueField, value: number): Arguments | undefined {
+  const names = entry.arguments.filter((other) => !other.path.includes('.')).map((other) => other.path)
+  const [head = '', ...keys] = field.path.split('.')
+  const position = names.indexOf(head)
+  const set = (node: unknown, rest: string[]): unknown => {
+    const [key, ...more] = rest
+    if (key === undefined) return field.shape === 'list' ? withFirst(node, value) : value
+    if (typeof node !== 'object' || node === null) throw new Error('not reached')
+    return { ...node, [key]: set((node as Record<string, unknown>)[key], more) }
+  }
+  try {
+    const copy = [...args]
+    copy[position] = set(args[position], keys)
+    return copy
+  } catch {
+    return undefined
+  }
+}
+
+function withFirst(list: unknown, value: number): unknown {
+  if (ArrayBuffer.isView(list)) {
+    const copy = (list as Float64Array).slice()
+    copy[0] = value
+    return copy
+  }
+  if (!Array.isArray(list)) throw new Error('not reached')
+  return [value, ...list.slice(1)]
+}
+
+function refusalOf(entry: CatalogueEntry, args: Arguments): Refusal | undefined {
+  try {
+    ;(publicNames[entry.name] as (...args: Arguments) => unknown)(...args)
+    return undefined
+  } catch (error) {
+    return error as Refusal
+  }
+}
+
+const near = (a: number | undefined, b: number) =>
+  a === b || (a !== undefined && Math.abs(a - b) <= 1e-6 * Math.max(Math.abs(a), Math.abs(b)))
+const refusesRange = (refusal: Refusal | undefined, range: DocumentedRange) =>
+  refusal?.code === 'outside-domain' && near(refusal.min, range.min) && near(refusal.max, range.max)
+
+/** Numbers just outside the documented range, which must be refused with that very range. */
+function outside(range: DocumentedRange): number[] {
+  const step = (end: number) => Math.max(Math.abs(end) * 1e-3, 1e-3)
+  const out = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY]
+  if (Number.isFinite(range.min))
+    out.push(range.minOpen ? range.min : range.min - (range.integers ? 1 : step(range.min)))
+  if (Number.isFinite(range.max))
+    out.push(range.maxOpen ? range.max : range.max + (range.integers ? 1 : step(range.max)))
+  if (range.integers) out.push((Number.isFinite(range.min) ? range.min : 0) + 0.5)
+  return out
+}
+
+const probed = catalogue.flatMap((entry) =>
+  entry.arguments
+    .filter((field) => field.shape !== 'other' && field.range && parseRange(field.range)?.kind === 'interval')
+    .map((field) => [`${entry.name}: ${field.path} in ${field.range}`, entry, field] as const),
+)
+
+describe('documented ranges are the coded ones', () => {
+  it.each(probed)('%s', async (_, entry, field) => {
+    const args = await callInExample(entry)
+    expect(args, 'the example calls the function').toBeDefined()
+    const range = parseRange(field.range as string) as DocumentedRange
+    const wrong: string[] = []
+    for (const value of outside(range)) {
+      const call = replaced(entry, args as Arguments, field, value)
+      if (call === undefined) continue
+      if (!refusesRange(refusalOf(entry, call), range)) wrong.push(`${value} is not refused with that range`)
+    }
+    // In a list NaN may stand for a missing value, which the description then says.
+    if (!(field.shape === 'list' && /missing|gap/i.test(field.text))) {
+      const call = replaced(entry, args as Arguments, field, Number.NaN)
+      if (call !== undefined && refusalOf(entry, call)?.code !== 'outside-domain') wrong.push('NaN is not refused')
+    }
+    for (const [end, isOpen] of [
+      [range.min, range.minOpen],
+      [range.max, range.maxOpen],
+    ] as const) {
+      if (isOpen || !Number.isFinite(end)) continue
+      const call = replaced(entry, args as Arguments, field, end)
+      if (call !== undefined && refusesRange(refusalOf(entry, call), range)) wrong.push(`the end ${end} is refused`)
+    }
+    expect(wrong).toEqual([])
+  })
+})

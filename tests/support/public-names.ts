@@ -1,0 +1,5 @@
+import * as core from 'porewater'
+import * as catalogue from 'porewater/catalogue'
+
+/** Every public name, as an example or a guide sees it. */
+export const publicNames: Readonly<Record<string, unknown>> = { ...catalogue, ...core }
