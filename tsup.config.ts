@@ -1,30 +1,15 @@
+import { existsSync, readdirSync } from 'node:fs'
 import { defineConfig } from 'tsup'
 
-const topics = [
-  'air',
-  'catalogue',
-  'chart',
-  'control',
-  'demand',
-  'dielectric',
-  'flow',
-  'irrigation',
-  'medium',
-  'probe',
-  'quantity',
-  'record',
-  'schema',
-  'text',
-  'uncertainty',
-  'water',
-]
+/** Every folder with a public index is an entry point of its own. */
+const topics = readdirSync('src').filter((folder) => existsSync(`src/${folder}/index.ts`))
 
 export default defineConfig([
   {
     entry: {
       index: 'src/index.ts',
       ...Object.fromEntries(topics.map((topic) => [`${topic}/index`, `src/${topic}/index.ts`])),
-      'repl/bin': 'src/repl/bin.ts',
+      ...(existsSync('src/repl/bin.ts') ? { 'repl/bin': 'src/repl/bin.ts' } : {}),
     },
     format: ['esm', 'cjs'],
     // tsup still passes `baseUrl` to the compiler, which TypeScript 6 calls deprecated.

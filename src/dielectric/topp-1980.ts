@@ -10,7 +10,7 @@ const APPARENT: Span = {
   unit: '1',
   min: 1,
   max: 90,
-  hint: 'air reads 1 and water about 80; convert raw counts to permittivity first',
+  hint: 'convert raw counts to permittivity first; water is near 80',
 }
 const CONTENT: Span = {
   quantity: 'water content',

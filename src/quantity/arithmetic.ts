@@ -1,5 +1,5 @@
 import { DomainError } from './errors.js'
-import type { Additive } from './kind.js'
+import type { Additive, OneKind } from './kind.js'
 
 /**
  * The sum of two amounts of the same kind.
@@ -86,7 +86,7 @@ export function scale<Q extends Additive>(amount: Q, factor: number): Q {
  * inLitres(sum([litres(1), litres(2)])) // => 3
  * ```
  */
-export function sum<Q extends Additive>(amounts: readonly Q[]): Q {
+export function sum<Q extends Additive>(amounts: readonly Q[] & readonly OneKind<Q>[]): Q {
   let total = 0
   for (const amount of amounts) total += amount
   return total as Q

@@ -7,22 +7,16 @@ import { rangeText, type Span } from './span.js'
 export class DomainError extends Error {
   readonly code = 'outside-domain'
   override readonly name = 'DomainError'
-  readonly quantity: string
-  readonly value: number
-  readonly unit: string
-  readonly min: number
-  readonly max: number
-  readonly open: Span['open']
-  readonly hint: string
+  declare readonly quantity: string
+  declare readonly value: number
+  declare readonly unit: string
+  declare readonly min: number
+  declare readonly max: number
+  declare readonly open: Span['open']
+  declare readonly hint: string
   constructor(value: number, span: Span) {
     super(`${span.quantity} is ${value} ${span.unit}; it must lie in ${rangeText(span)} ${span.unit}: ${span.hint}`)
-    this.quantity = span.quantity
-    this.value = value
-    this.unit = span.unit
-    this.min = span.min
-    this.max = span.max
-    this.open = span.open
-    this.hint = span.hint
+    Object.assign(this, span, { value })
   }
 }
 

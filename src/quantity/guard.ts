@@ -1,5 +1,5 @@
 import { DomainError } from './errors.js'
-import type { Span } from './span.js'
+import { isClosedEnd, type Span } from './span.js'
 
 /** The value, if it lies in the span. The two strict comparisons are the whole cost of the normal case. */
 export function within(value: number, span: Span): number {
@@ -20,11 +20,4 @@ export function entered(value: number, canonical: number, unit: string, span: Sp
 export function wholeWithin(value: number, span: Span): number {
   if (Number.isInteger(value)) return within(value, span)
   throw new DomainError(value, { ...span, quantity: `${span.quantity} (a whole number)` })
-}
-
-function isClosedEnd(value: number, { min, max, open }: Span): boolean {
-  return (
-    (value === min && open !== 'min' && open !== 'both' && min !== -Infinity) ||
-    (value === max && open !== 'max' && open !== 'both' && max !== Infinity)
-  )
 }

@@ -135,7 +135,7 @@ export {
 } from './hydraulic-conductivity.js'
 export { footCandles, type Illuminance, inFootCandles, inLux, lux } from './illuminance.js'
 export { type Irradiance, inWattsPerSquareMetre, wattsPerSquareMetre } from './irradiance.js'
-export type { Additive, Kind, Quantity } from './kind.js'
+export type { Additive, Kind, OneKind, Quantity } from './kind.js'
 export {
   centimetres,
   feet,

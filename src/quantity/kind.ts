@@ -15,3 +15,8 @@ export type Additive = number & { readonly __quantity: string; readonly __scale:
 
 /** Any quantity at all. */
 export type Quantity = number & { readonly __quantity: string; readonly __scale: 'additive' | 'point' }
+
+/** The quantity if it is of one kind, `never` for a mixture: a list of litres and seconds has no sum. */
+export type OneKind<Q extends Quantity> = IsUnion<Q['__quantity']> extends true ? never : Q
+
+type IsUnion<T, Each = T> = T extends T ? ([Each] extends [T] ? false : true) : never

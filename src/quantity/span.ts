@@ -11,10 +11,22 @@ export interface Span {
   readonly hint: string
 }
 
+/** Whether a number is an end of the span that belongs to it. */
+export function isClosedEnd(value: number, { min, max, open }: Pick<Span, 'min' | 'max' | 'open'>): boolean {
+  // The difference is NaN for an infinite end, which never belongs.
+  return (
+    (value === min || value === max) &&
+    value - value === 0 &&
+    open !== 'both' &&
+    open !== (value === min ? 'min' : 'max')
+  )
+}
+
 /** The span in interval notation: `[0, 1)`. */
-export function rangeText({ min, max, open }: Pick<Span, 'min' | 'max' | 'open'>): string {
-  const left = min === -Infinity || open === 'min' || open === 'both' ? '(' : '['
-  const right = max === Infinity || open === 'max' || open === 'both' ? ')' : ']'
-  const text = (x: number) => String(x).replace('Infinity', '∞')
-  return `${left}${text(min)}, ${text(max)}${right}`
+export function rangeText(span: Pick<Span, 'min' | 'max' | 'open'>): string {
+  const { min, max } = span
+  return `${isClosedEnd(min, span) ? '[' : '('}${min}, ${max}${isClosedEnd(max, span) ? ']' : ')'}`.replaceAll(
+    'Infinity',
+    '∞',
+  )
 }

@@ -1,0 +1,54 @@
+import { execFileSync } from 'node:child_process'
+import { readdirSync, readFileSync } from 'node:fs'
+import { fileURLToPath } from 'node:url'
+import { describe, expect, it } from 'vitest'
+
+const root = fileURLToPath(new URL('../../', import.meta.url))
+const tracked = execFileSync('git', ['ls-files'], { cwd: root, encoding: 'utf8' }).trim().split('\n')
+
+describe('the house', () => {
+  it('has at its top only what the design card names', () => {
+    const top = [...new Set(tracked.map((path) => path.split('/')[0] as string))].filter(
+      (name) => !name.startsWith('.'),
+    )
+    expect(top.sort()).toEqual(
+      [
+        'CHANGELOG.md',
+        'DEVELOPERS.md',
+        'LICENSE',
+        'README.md',
+        'benchmarks',
+        'docs',
+        'package-lock.json',
+        'package.json',
+        'src',
+        'tests',
+        'tsconfig.json',
+        'tsup.config.ts',
+      ].sort(),
+    )
+  })
+  it('lists every public name of a folder in its index', () => {
+    for (const folder of readdirSync(`${root}src`)) {
+      if (folder === 'numerics' || !tracked.includes(`src/${folder}/index.ts`)) continue
+      const index = readFileSync(`${root}src/${folder}/index.ts`, 'utf8')
+      expect(index, folder).not.toMatch(/export \*/)
+    }
+  })
+  it('wires every published topic to a test', () => {
+    const tests = tracked
+      .filter((path) => path.endsWith('.test.ts'))
+      .map((path) => readFileSync(`${root}${path}`, 'utf8'))
+      .join('\n')
+    const left: string[] = []
+    for (const file of readdirSync(`${root}tests/published`)) {
+      const name = file.replace('.json', '')
+      const rows = JSON.parse(readFileSync(`${root}tests/published/${file}`, 'utf8')) as { topic: string }[]
+      for (const topic of new Set(rows.map((row) => row.topic))) {
+        const used = new RegExp(`['"]${name}['"],\\s*['"]${topic.replace(/[.]/g, '\\.')}['"]`).test(tests)
+        if (!used) left.push(`${name} ${topic}`)
+      }
+    }
+    expect(left).toEqual([])
+  })
+})

@@ -1,0 +1,129 @@
+import { execFileSync } from 'node:child_process'
+import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+
+const root = fileURLToPath(new URL('../../', import.meta.url))
+let folder = ''
+
+/** Runs a program in the consumer's folder and gives what it printed; a failure shows what it said. */
+function run(program: string, ...args: string[]): string {
+  try {
+    return execFileSync(program, args, { cwd: folder, encoding: 'utf8', stdio: 'pipe' })
+  } catch (error) {
+    const { stdout, stderr } = error as { stdout: string; stderr: string }
+    throw new Error(`${program} ${args.join(' ')} failed:\n${stdout}\n${stderr}`)
+  }
+}
+
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), 'porewater-consumer-'))
+  const [{ filename }] = JSON.parse(
+    execFileSync('npm', ['pack', '--json', '--pack-destination', folder], {
+      cwd: root,
+      encoding: 'utf8',
+      stdio: ['ignore', 'pipe', 'ignore'],
+    }),
+  )
+  mkdirSync(join(folder, 'node_modules/porewater'), { recursive: true })
+  run('tar', 'xzf', filename, '-C', 'node_modules/porewater', '--strip-components=1')
+  // What the package depends on, as an installer would lay it; nothing else is in reach.
+  for (const dependency of ['mathjs', 'zod', 'd3-scale', 'd3-shape']) {
+    symlinkSync(join(root, 'node_modules', dependency), join(folder, 'node_modules', dependency))
+  }
+}, 120_000)
+afterAll(() => rmSync(folder, { recursive: true, force: true }))
+
+const program = (imports: string) => `${imports}
+const theta = waterContentTopp1980(permittivity(20))
+if (Math.abs(theta - 0.3454) > 1e-12) throw new Error(String(theta))
+try { litres(-1); throw new Error('not refused') } catch (error) { if (error.code !== 'outside-domain') throw error }
+console.log('ok')`
+
+describe('the packed package in an empty folder', () => {
+  it('is imported as ESM', () => {
+    writeFileSync(
+      join(folder, 'a.mjs'),
+      program(`import { waterContentTopp1980, permittivity, litres } from 'porewater'`),
+    )
+    expect(run('node', 'a.mjs')).toBe('ok\n')
+  })
+  it('is required as CJS, by topic too', () => {
+    writeFileSync(
+      join(folder, 'b.cjs'),
+      program(
+        `const { waterContentTopp1980 } = require('porewater/dielectric')\nconst { permittivity, litres } = require('porewater')`,
+      ),
+    )
+    expect(run('node', 'b.cjs')).toBe('ok\n')
+  })
+  it('runs as one script in an engine without modules', () => {
+    writeFileSync(
+      join(folder, 'c.cjs'),
+      `const source = require('node:fs').readFileSync('node_modules/porewater/dist/porewater.iife.js', 'utf8')
+const porewater = new Function(source + '; return porewater')()
+console.log(porewater.waterContentTopp1980(porewater.permittivity(20)).toFixed(4))`,
+    )
+    expect(run('node', 'c.cjs')).toBe('0.3454\n')
+  })
+  it.each([
+    ['node16', 'node16'],
+    ['nodenext', 'nodenext'],
+    ['esnext', 'bundler'],
+  ])(
+    'compiles under module %s, resolution %s, strict, with its typings checked',
+    (module, moduleResolution) => {
+      writeFileSync(join(folder, 'package.json'), '{ "type": "module" }')
+      const use = `import { litres, millilitres, add, inLitres, type Volume } from 'porewater'
+import { waterContentTopp1980 } from 'porewater/dielectric'
+import { permittivity, metres } from 'porewater/quantity'
+import { catalogue } from 'porewater/catalogue'
+const both: Volume = add(litres(1), millilitres(500))
+// @ts-expect-error a length is not a volume
+add(litres(1), metres(1))
+console.log(inLitres(both), waterContentTopp1980(permittivity(20)), catalogue.length)
+`
+      writeFileSync(join(folder, 'd.ts'), use)
+      writeFileSync(join(folder, 'e.cts'), use)
+      writeFileSync(
+        join(folder, 'tsconfig.json'),
+        JSON.stringify({
+          compilerOptions: {
+            strict: true,
+            skipLibCheck: false,
+            noEmit: true,
+            module,
+            moduleResolution,
+            target: 'es2022',
+            lib: ['es2022', 'dom'],
+            types: [],
+            exactOptionalPropertyTypes: true,
+          },
+          files: ['d.ts', ...(moduleResolution === 'bundler' ? [] : ['e.cts'])],
+        }),
+      )
+      run('node', join(root, 'node_modules/typescript/bin/tsc'), '-p', '.')
+    },
+    60_000,
+  )
+  it('is what publint and the types checker expect', () => {
+    expect(run('node', join(root, 'node_modules/publint/src/cli.js'), 'node_modules/porewater', '--strict')).toMatch(
+      /All good/,
+    )
+    const [tarball] = execFileSync('ls', [folder], { encoding: 'utf8' })
+      .split('\n')
+      .filter((name) => name.endsWith('.tgz'))
+    expect(
+      run(
+        'node',
+        join(root, 'node_modules/@arethetypeswrong/cli/dist/index.js'),
+        tarball as string,
+        '--profile',
+        'node16',
+        '--no-color',
+      ),
+    ).toMatch(/No problems found/)
+  }, 60_000)
+})

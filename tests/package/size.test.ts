@@ -1,0 +1,32 @@
+import { fileURLToPath } from 'node:url'
+import { gzipSync } from 'node:zlib'
+import { build } from 'esbuild'
+import { describe, expect, it } from 'vitest'
+
+const dist = fileURLToPath(new URL('../../dist/', import.meta.url))
+
+/** Bytes after bundling, minifying and gzip of what one import brings into an app. */
+async function cost(statement: string): Promise<number> {
+  const result = await build({
+    stdin: { contents: statement, resolveDir: dist },
+    bundle: true,
+    minify: true,
+    format: 'esm',
+    target: 'es2022',
+    write: false,
+  })
+  return gzipSync(result.outputFiles[0]?.contents ?? new Uint8Array(), { level: 9 }).length
+}
+
+describe('what an import costs (built package, minified, gzip)', () => {
+  it('one conversion: at most 0.5 kB', async () => {
+    expect(await cost(`export { waterContentTopp1980 } from './index.js'`)).toBeLessThanOrEqual(500)
+    expect(await cost(`export { waterContentTopp1980 } from './dielectric/index.js'`)).toBeLessThanOrEqual(500)
+  })
+  it('one unit constructor: at most 0.5 kB', async () => {
+    expect(await cost(`export { litres } from './index.js'`)).toBeLessThanOrEqual(500)
+  })
+  it('an import for its own sake: nothing', async () => {
+    expect(await cost(`import './index.js'`)).toBeLessThanOrEqual(20)
+  })
+})
