@@ -1,1 +1,7 @@
-export {}
+export { type BoxMeasures, boxContainer } from './box-container.js'
+export type { Container } from './container.js'
+export { airSpaceAtContainerCapacity, containerCapacity } from './container-capacity.js'
+export type { ContainerAtRest } from './container-water.js'
+export { type CylinderMeasures, cylinderContainer } from './cylinder-container.js'
+export type { ConductiveModel, RetentionModel } from './retention-model.js'
+export { type VanGenuchtenParameters, vanGenuchten1980 } from './van-genuchten-1980.js'

@@ -134,6 +134,16 @@ export {
   millimetresPerHourOfConductivity,
 } from './hydraulic-conductivity.js'
 export { footCandles, type Illuminance, inFootCandles, inLux, lux } from './illuminance.js'
+export {
+  type InverseSuction,
+  inPerCentimetre,
+  inPerKilopascal,
+  inPerMetre,
+  perCentimetre,
+  perKilopascal,
+  perMetre,
+  type WaterCapacity,
+} from './inverse-suction.js'
 export { type Irradiance, inWattsPerSquareMetre, wattsPerSquareMetre } from './irradiance.js'
 export type { Additive, Kind, OneKind, Quantity } from './kind.js'
 export {

@@ -1,0 +1,32 @@
+import type { Length } from '../quantity/length.js'
+import { type Container, checkExtent, prism } from './container.js'
+
+/** The measures of a box. */
+export interface BoxMeasures {
+  /** Length of the medium. Unit: cm. Range: (0, ∞). */
+  readonly length: Length
+  /** Width of the medium. Unit: cm. Range: (0, ∞). */
+  readonly width: Length
+  /** Height of the medium. Unit: cm. Range: (0, ∞). */
+  readonly height: Length
+}
+
+/**
+ * A container with four vertical walls: a slab, a cube, a trough, a bed.
+ *
+ * ```math
+ * A(z) = l w, \quad V = l w H
+ * ```
+ *
+ * @param measures - Length, width and height of the medium.
+ * @returns The container.
+ * @throws `DomainError` outside the ranges.
+ * @source definition
+ * @example
+ * ```ts
+ * boxContainer({ length: centimetres(100), width: centimetres(15), height: centimetres(7.5) }).volume // => 11.25
+ * ```
+ */
+export function boxContainer({ length, width, height }: BoxMeasures): Container {
+  return prism('box', checkExtent('length', length) * checkExtent('width', width), checkExtent('height', height))
+}
