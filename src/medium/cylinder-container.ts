@@ -22,7 +22,7 @@ export interface CylinderMeasures {
  * @source definition
  * @example
  * ```ts
- * cylinderContainer({ diameter: centimetres(7.6), height: centimetres(7.6) }).volume // => 0.344772
+ * cylinderContainer({ diameter: centimetres(7.6), height: centimetres(7.6) }).volume // => 0.344771
  * ```
  */
 export function cylinderContainer({ diameter, height }: CylinderMeasures): Container {

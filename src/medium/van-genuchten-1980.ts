@@ -1,19 +1,27 @@
-import { InputError } from '../quantity/errors.js'
 import { within } from '../quantity/guard.js'
 import type { InverseSuction, WaterCapacity } from '../quantity/inverse-suction.js'
 import type { Share } from '../quantity/share.js'
-import type { Span } from '../quantity/span.js'
 import type { SuctionHead } from '../quantity/suction.js'
 import type { WaterContent } from '../quantity/water-content.js'
 import {
-  type ConductiveModel,
   checkAlpha,
+  checkConnection,
+  checkExponent,
   checkLimits,
   finiteSuction,
   heldContents,
+  logSaturation,
   reachable,
-} from './retention-model.js'
-import { conductingPart, fallOf, logSaturation, saturationOf, suctionOf } from './van-genuchten-form.js'
+} from './curve-limits.js'
+import type { ConductiveModel, RetentionModel } from './retention-model.js'
+import {
+  type Curve,
+  conductingPart,
+  fallAt,
+  logSaturationAt,
+  logSuctionOf,
+  saturationAt,
+} from './van-genuchten-form.js'
 
 /** The numbers of a van Genuchten curve with m = 1 - 1/n. */
 export interface VanGenuchtenParameters {
@@ -27,22 +35,6 @@ export interface VanGenuchtenParameters {
   readonly n: number
   /** Exponent of pore connection and tortuosity in the conductivity, 0.5 unless it was fitted. Unit: 1. Range: (-∞, ∞). */
   readonly poreConnection?: number
-}
-
-const N: Span = {
-  quantity: 'n',
-  unit: '1',
-  min: 1,
-  max: Infinity,
-  open: 'both',
-  hint: 'n is above 1, for most media 1.1 to 4',
-}
-const CONNECTION: Span = {
-  quantity: 'pore connection',
-  unit: '1',
-  min: -Infinity,
-  max: Infinity,
-  hint: 'leave it out for the usual 0.5',
 }
 
 /**
@@ -73,32 +65,43 @@ const CONNECTION: Span = {
  * ```
  */
 export function vanGenuchten1980(parameters: VanGenuchtenParameters): ConductiveModel {
-  const { residual, saturated, poreConnection: l = 0.5 } = parameters
+  const { residual, saturated, alpha, poreConnection = 0.5 } = parameters
+  const n = checkExponent('n', parameters.n, 1)
+  const curve: Curve = { logAlpha: Math.log(checkAlpha(alpha)), n, m: 1 - 1 / n }
+  const l = checkConnection(poreConnection, -2 / curve.m)
+  return {
+    kind: 'van Genuchten 1980',
+    parameters: { residual, saturated, alpha, n, poreConnection },
+    ...retentionOf(curve, residual, saturated),
+    relativeConductivity: (suction) =>
+      (finiteSuction(suction) > 0
+        ? Math.exp(l * logSaturationAt(curve, suction) + 2 * Math.log(conductingPart(curve, suction)))
+        : 1) as Share,
+  }
+}
+
+/** The retention part of every model whose effective saturation is (1 + (αs)ⁿ)⁻ᵐ. */
+export function retentionOf(
+  curve: Curve,
+  residual: WaterContent,
+  saturated: WaterContent,
+): Omit<RetentionModel, 'kind' | 'parameters' | 'relativeConductivity'> {
   checkLimits(residual, saturated)
-  const curve = { alpha: checkAlpha(parameters.alpha), n: within(parameters.n, N), m: 1 - 1 / parameters.n }
-  within(l, CONNECTION)
-  if (l * curve.m <= -2)
-    throw new InputError(
-      'poreConnection',
-      `with ${l} the conductivity would rise as the medium dries`,
-      `give more than ${-2 / curve.m} for this n`,
-    )
   const held = heldContents(residual, saturated)
   const range = saturated - residual
   return {
-    kind: 'van Genuchten 1980',
-    parameters: { residual, saturated, alpha: curve.alpha, n: curve.n, poreConnection: l },
     saturated,
     residual,
     breakpoints: [],
-    waterContent: (suction) =>
-      (finiteSuction(suction) > 0 ? residual + range * saturationOf(curve, suction) : saturated) as WaterContent,
-    capacity: (suction) => (finiteSuction(suction) > 0 ? range * fallOf(curve, suction) : 0) as WaterCapacity,
-    suction: (content) =>
-      reachable(suctionOf(curve, logSaturation(within(content, held), residual, saturated)), content, held),
-    relativeConductivity: (suction) => (finiteSuction(suction) > 0 ? mualem(suction) : 1) as Share,
-  }
-  function mualem(suction: SuctionHead): number {
-    return saturationOf(curve, suction) ** l * conductingPart(curve, suction) ** 2
+    waterContent: (suction: SuctionHead) =>
+      (finiteSuction(suction) > 0 ? residual + range * saturationAt(curve, suction) : saturated) as WaterContent,
+    capacity: (suction: SuctionHead) =>
+      (finiteSuction(suction) > 0 ? range * fallAt(curve, suction) : 0) as WaterCapacity,
+    suction: (content: WaterContent) =>
+      reachable(
+        Math.exp(logSuctionOf(curve, logSaturation(within(content, held), residual, saturated))),
+        content,
+        held,
+      ),
   }
 }

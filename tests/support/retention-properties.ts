@@ -47,7 +47,7 @@ export function checkRetentionModel(name: string, models: fc.Arbitrary<Retention
       fc.assert(
         fc.property(models, suctions, (medium, s) => {
           const content = medium.waterContent(s)
-          fc.pre(content > medium.residual && s > (medium.breakpoints[0] ?? 0))
+          fc.pre(content > medium.residual && s > medium.suction(medium.saturated))
           // A water content has about 1e-16 of rounding; the slope says what that is in suction.
           const slope = medium.capacity(s)
           const rounding = slope > 0 ? 4e-16 / slope : Number.POSITIVE_INFINITY

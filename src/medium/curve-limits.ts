@@ -1,0 +1,120 @@
+import { DomainError, InputError } from '../quantity/errors.js'
+import { within } from '../quantity/guard.js'
+import type { InverseSuction } from '../quantity/inverse-suction.js'
+import type { Span } from '../quantity/span.js'
+import type { SuctionHead } from '../quantity/suction.js'
+
+const ANY_SUCTION: Span = {
+  quantity: 'suction',
+  unit: 'cm',
+  min: -Infinity,
+  max: Infinity,
+  hint: 'give a finite suction; zero or less means saturated',
+}
+const SATURATED: Span = {
+  quantity: 'saturated water content',
+  unit: 'm³/m³',
+  min: 0,
+  max: 1,
+  open: 'min',
+  hint: 'give the water content at zero suction, at most the porosity',
+}
+const RESIDUAL: Span = {
+  quantity: 'residual water content',
+  unit: 'm³/m³',
+  min: 0,
+  max: 1,
+  open: 'max',
+  hint: 'give zero or the water content that very high suction leaves',
+}
+const ALPHA: Span = {
+  quantity: 'alpha',
+  unit: '1/cm',
+  min: 0,
+  max: Infinity,
+  open: 'both',
+  hint: 'about one over the suction at which the largest pores drain; mind 1/m and 1/kPa in tables',
+}
+const SCALE: Span = {
+  quantity: 'suction',
+  unit: 'cm',
+  min: 0,
+  max: Infinity,
+  open: 'both',
+  hint: 'give a suction above zero',
+}
+const CONNECTION: Span = {
+  quantity: 'pore connection',
+  unit: '1',
+  min: -Infinity,
+  max: Infinity,
+  hint: 'leave it out unless it was fitted',
+}
+
+/** A finite suction. */
+export function finiteSuction(suction: number): number {
+  return within(suction, ANY_SUCTION)
+}
+
+/** Refuses limits of a curve that are impossible one by one or together. */
+export function checkLimits(residual: number, saturated: number): void {
+  within(saturated, SATURATED)
+  within(residual, RESIDUAL)
+  if (residual >= saturated)
+    throw new InputError(
+      'residual',
+      `a residual water content of ${residual} is not below the saturated one of ${saturated}`,
+      'the curve must fall from saturated to residual',
+    )
+}
+
+/** A positive scale of a curve. */
+export function checkAlpha(alpha: InverseSuction): number {
+  return within(alpha, ALPHA)
+}
+
+/** A positive suction that sets the scale of a curve, by its name. */
+export function checkScale(name: string, suction: SuctionHead): number {
+  return within(suction, { ...SCALE, quantity: name })
+}
+
+/** A positive exponent of a curve, by its name; above `least` where the equation needs that. */
+export function checkExponent(name: string, value: number, least = 0): number {
+  return within(value, { quantity: name, unit: '1', min: least, max: Infinity, open: 'both', hint: EXPONENT_HINT })
+}
+
+/** An exponent of pore connection above the value at which the conductivity would rise as the medium dries. */
+export function checkConnection(l: number, least: number): number {
+  if (within(l, CONNECTION) > least) return l
+  throw new InputError(
+    'poreConnection',
+    `with ${l} the conductivity would rise as the medium dries`,
+    `give more than ${least} for this curve`,
+  )
+}
+
+/** The water contents that a curve can hold at a finite suction. */
+export function heldContents(residual: number, saturated: number): Span {
+  return {
+    quantity: 'water content',
+    unit: 'm³/m³',
+    min: residual,
+    max: saturated,
+    open: 'min',
+    hint: 'the curve holds only contents above its residual and up to its saturated water content',
+  }
+}
+
+/** Logarithm of the effective saturation of a water content, with all digits near saturation too. */
+export function logSaturation(content: number, residual: number, saturated: number): number {
+  const lack = (saturated - content) / (saturated - residual)
+  return lack < 0.5 ? Math.log1p(-lack) : Math.log((content - residual) / (saturated - residual))
+}
+
+/** A suction that an inverse found, unless it is beyond all numbers. */
+export function reachable(suction: number, content: number, held: Span): SuctionHead {
+  if (suction < Infinity) return suction as SuctionHead
+  throw new DomainError(content, { ...held, hint: 'so close to the residual water content no finite suction is left' })
+}
+
+const EXPONENT_HINT = 'exponents of retention curves are positive, and some equations need more than 1 or 2'

@@ -1,0 +1,104 @@
+import fc from 'fast-check'
+import {
+  centimetresOfSuction,
+  logLogisticRetention,
+  milksFontenoLarson1989,
+  perCentimetre,
+  type RetentionModel,
+  vanGenuchten1980,
+  vanGenuchtenBurdine1980,
+  waterContent,
+} from 'porewater'
+import { describe, expect, it } from 'vitest'
+import { checkPublished } from '../support/published.js'
+import { expectDomainError, expectInputError } from '../support/refusals.js'
+import { checkRetentionModel } from '../support/retention-properties.js'
+
+const limits = { residual: waterContent(0.1), saturated: waterContent(0.9) }
+const throughCurve = (medium: RetentionModel, suction: number) => {
+  const s = centimetresOfSuction(suction)
+  return {
+    theta: medium.waterContent(s),
+    capacity: medium.capacity(s),
+    suction_back: medium.suction(medium.waterContent(s)),
+  }
+}
+
+checkPublished('hydraulics', 'conductivity.vg_burdine', ({ alpha, n, ks, l, suction }) => {
+  const medium = vanGenuchtenBurdine1980({
+    residual: waterContent(0),
+    saturated: waterContent(1),
+    alpha: perCentimetre(alpha),
+    n,
+    poreConnection: l,
+  })
+  const s = centimetresOfSuction(suction)
+  return { k: ks * medium.relativeConductivity(s), se: medium.waterContent(s) }
+})
+checkPublished('hydraulics', 'retention.five_parameter', ({ theta_r, theta_s, alpha, n, m, suction }) =>
+  throughCurve(
+    milksFontenoLarson1989({
+      residual: waterContent(theta_r),
+      saturated: waterContent(theta_s),
+      alpha: perCentimetre(alpha),
+      n,
+      m,
+    }),
+    suction,
+  ),
+)
+checkPublished('hydraulics', 'retention.log_logistic', ({ theta_low, theta_high, suction_half, slope, suction }) =>
+  throughCurve(
+    logLogisticRetention({
+      residual: waterContent(theta_low),
+      saturated: waterContent(theta_high),
+      halfSuction: centimetresOfSuction(suction_half),
+      slope,
+    }),
+    suction,
+  ),
+)
+
+const alphas = fc.double({ min: 1e-3, max: 1, noNaN: true }).map(perCentimetre)
+const exponents = (min: number, max: number) => fc.double({ min, max, noNaN: true })
+checkRetentionModel(
+  'van Genuchten and Burdine 1980',
+  fc.record({ alpha: alphas, n: exponents(2.05, 8) }).map((p) => vanGenuchtenBurdine1980({ ...limits, ...p })),
+)
+checkRetentionModel(
+  'Milks, Fonteno and Larson 1989',
+  fc
+    .record({ alpha: alphas, n: exponents(0.8, 6), m: exponents(0.05, 3) })
+    .map((p) => milksFontenoLarson1989({ ...limits, ...p })),
+)
+checkRetentionModel(
+  'log-logistic',
+  fc
+    .record({ halfSuction: exponents(1, 100).map(centimetresOfSuction), slope: exponents(0.8, 6) })
+    .map((p) => logLogisticRetention({ ...limits, ...p })),
+)
+
+describe('the forms that share van Genuchten’s curve', () => {
+  it('coincide where their exponents do', () => {
+    const curve = { ...limits, alpha: perCentimetre(0.1), n: 1.6 }
+    const s = centimetresOfSuction(37)
+    const m = 1 - 1 / 1.6
+    expect(milksFontenoLarson1989({ ...curve, m }).waterContent(s)).toBe(vanGenuchten1980(curve).waterContent(s))
+    const logistic = logLogisticRetention({ ...limits, halfSuction: centimetresOfSuction(10), slope: 1.6 })
+    expect(milksFontenoLarson1989({ ...curve, m: 1 }).waterContent(s)).toBeCloseTo(logistic.waterContent(s), 14)
+  })
+  it('keeps a power-law tail where the power itself is beyond all numbers', () => {
+    // S tends to (αs)^(-nm): with n = 50 and m = 0.01 a power of -0.5, though (αs)^50 overflows.
+    const medium = milksFontenoLarson1989({ ...limits, alpha: perCentimetre(1), n: 50, m: 0.01 })
+    expect(medium.waterContent(centimetresOfSuction(1e8))).toBeCloseTo(0.1 + 0.8 * 1e-4, 15)
+  })
+  it('refuses what has no meaning', () => {
+    const burdine = { ...limits, alpha: perCentimetre(0.1), n: 3 }
+    expectDomainError(() => vanGenuchtenBurdine1980({ ...burdine, n: 2 }), { quantity: 'n', min: 2 })
+    expectInputError(() => vanGenuchtenBurdine1980({ ...burdine, poreConnection: -3 }), 'poreConnection')
+    expectDomainError(() => milksFontenoLarson1989({ ...burdine, m: 0 }), { quantity: 'm' })
+    expectDomainError(() => logLogisticRetention({ ...limits, halfSuction: centimetresOfSuction(0), slope: 2 }), {
+      quantity: 'half suction',
+    })
+  })
+})
