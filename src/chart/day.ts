@@ -1,0 +1,125 @@
+import { InputError } from '../quantity/errors.js'
+import type { WaterContent } from '../quantity/water-content.js'
+import { drawPanels, type Panel, type PanelSeries } from './panels.js'
+import { gapsBetween, timeTicks } from './time-axis.js'
+
+/** A day (or any span) of readings with the water that was given. */
+export interface DayChart {
+  readonly title: string
+  /** Instants of the readings, seconds since 1970 in universal time, rising. Unit: s. Range: any. */
+  readonly time: ArrayLike<number>
+  /** Curves of water content, one a probe; NaN where a reading is missing. */
+  readonly waterContent: readonly { readonly name: string; readonly value: ArrayLike<number> }[]
+  /** When water was given, and how much. */
+  readonly shots: readonly { readonly time: number; readonly millilitres: number }[]
+  /** Water content at which to water again. Unit: m³/m³. Range: any. */
+  readonly refillPoint?: WaterContent
+  /** Water content that a shot should not exceed. Unit: m³/m³. Range: any. */
+  readonly fullPoint?: WaterContent
+  /** Curves for a panel of their own, such as root-zone temperature or radiation. */
+  readonly below?: readonly { readonly axis: string; readonly name: string; readonly value: ArrayLike<number> }[]
+  /** What local clocks are ahead of universal time; west is negative. Unit: h. Range: any. */
+  readonly hoursFromUtc: number
+  /** Gaps longer than this are shaded and no line is drawn across them. Unit: s. Range: any. */
+  readonly longestStep: number
+}
+
+/**
+ * A picture of a day of readings with its shots and limits, as SVG text.
+ *
+ * @procedure Water content above, between its refill and full point; shots as bars below; further curves in panels of their own.
+ * Gaps in the data are shaded, and no line is drawn across them.
+ * @param day - What to draw.
+ * @returns An SVG document as text, with a title and a description for people who cannot see it.
+ * @throws `InputError` when there are fewer than two readings or a curve has another length than the times.
+ * @source definition
+ * @example
+ * ```ts
+ * const picture = chartDay({
+ *   title: 'Bench 3, invented',
+ *   time: [0, 300, 600],
+ *   waterContent: [{ name: 'probe A', value: [0.52, 0.55, 0.54] }],
+ *   shots: [{ time: 120, millilitres: 150 }],
+ *   hoursFromUtc: 0,
+ *   longestStep: 900,
+ * })
+ * picture.startsWith('<svg') // => true
+ * ```
+ */
+export function chartDay(day: DayChart): string {
+  const { time } = day
+  if (time.length < 2) throw new InputError('time', `there are ${time.length} readings`, 'give at least two')
+  const from = time[0] as number
+  const to = time[time.length - 1] as number
+  const content = day.waterContent.map(({ name, value }) => lineOf(name, time, value, day.longestStep))
+  const limits = [
+    ...(day.fullPoint === undefined ? [] : [{ name: 'full point', y: day.fullPoint }]),
+    ...(day.refillPoint === undefined ? [] : [{ name: 'refill point', y: day.refillPoint }]),
+  ]
+  const panels: Panel[] = [
+    {
+      yTitle: 'water content, m³/m³',
+      series: content,
+      rules: limits,
+      ...(day.refillPoint !== undefined && day.fullPoint !== undefined
+        ? { band: [day.refillPoint, day.fullPoint] as const }
+        : {}),
+      weight: 3,
+    },
+    {
+      yTitle: 'shot, mL',
+      series: [
+        {
+          name: 'shots',
+          x: day.shots.map((shot) => shot.time),
+          y: day.shots.map((shot) => shot.millilitres),
+          draw: 'bars',
+        },
+      ],
+    },
+    ...(day.below ?? []).map((curve) => ({
+      yTitle: curve.axis,
+      series: [lineOf(curve.name, time, curve.value, day.longestStep)],
+    })),
+  ]
+  const readings = day.waterContent.flatMap(({ value }) => Array.from(value).filter(Number.isFinite))
+  const low = readings.reduce((a, b) => Math.min(a, b), Infinity)
+  const high = readings.reduce((a, b) => Math.max(a, b), -Infinity)
+  const alternative =
+    readings.length === 0
+      ? 'No reading of water content.'
+      : `Water content between ${low.toFixed(3)} and ${high.toFixed(3)} m³/m³; ${day.shots.length} shots of together ${Math.round(day.shots.reduce((sum, shot) => sum + shot.millilitres, 0))} mL.`
+  return drawPanels({
+    title: day.title,
+    alternative,
+    xTitle: 'local time',
+    xRange: [from, to],
+    xTicks: timeTicks(from, to, day.hoursFromUtc),
+    gaps: gapsBetween(time, day.waterContent[0]?.value ?? [], day.longestStep),
+    panels,
+    width: 960,
+    height: 420 + 110 * (day.below?.length ?? 0),
+  })
+}
+
+/** A curve with a break wherever two readings are too far apart to be joined. */
+function lineOf(name: string, time: ArrayLike<number>, value: ArrayLike<number>, longestStep: number): PanelSeries {
+  if (value.length !== time.length)
+    throw new InputError(
+      name,
+      `has ${value.length} values for ${time.length} times`,
+      'give one value for each time, NaN where it is missing',
+    )
+  const x: number[] = []
+  const y: number[] = []
+  for (let i = 0; i < time.length; i++) {
+    const now = time[i] as number
+    if (i > 0 && now - (time[i - 1] as number) > longestStep) {
+      x.push(now)
+      y.push(Number.NaN)
+    }
+    x.push(now)
+    y.push(value[i] as number)
+  }
+  return { name, x, y, draw: 'line' }
+}
