@@ -1,1 +1,8 @@
-export {}
+export {
+  type ContainerFlow,
+  type FlowOutcome,
+  type FlowStep,
+  type StoreState,
+  type WaterStore,
+  waterStore,
+} from './water-store.js'

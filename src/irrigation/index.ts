@@ -1,1 +1,5 @@
-export {}
+export { type DemandCourseInput, demandCourse } from './demand-course.js'
+export { planDay } from './plan-day.js'
+export type { DayPlan, DayPlanRequest, PlannedShot, ShotTrigger } from './plan-request.js'
+export { type DaySoFar, replanDay } from './replan-day.js'
+export { type SharedPump, type StaggeredShot, staggerZones, type ZoneShot } from './stagger-zones.js'

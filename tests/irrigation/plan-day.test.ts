@@ -1,0 +1,307 @@
+import fc from 'fast-check'
+import {
+  type DayPlan,
+  type DayPlanRequest,
+  demandCourse,
+  fraction,
+  instant,
+  litres,
+  litresPerHour,
+  minutes,
+  percent,
+  planDay,
+  replanDay,
+  seconds,
+  staggerZones,
+  waterContent,
+  waterContentChange,
+} from 'porewater'
+import { describe, expect, it } from 'vitest'
+import { expectDomainError, expectInputError } from '../support/refusals.js'
+
+const midnight = 1779148800
+const hour = (h: number) => instant(midnight + Math.round(h * 3600))
+const light = (n: number) =>
+  Array.from({ length: n }, (_, i) => Math.max(0, Math.sin((Math.PI * ((24 * (i + 0.5)) / n - 6)) / 14)))
+
+/** An invented bag of 14 L with 3.5 L of use on a summer day. */
+const bag: DayPlanRequest = {
+  start: hour(0),
+  step: minutes(10),
+  demand: demandCourse({ total: litres(3.5), light: light(144), evenShare: fraction(0.15) }),
+  container: {
+    substrateVolume: litres(14),
+    containerCapacity: waterContent(0.62),
+    lowestContent: waterContent(0.15),
+    bypass: fraction(0.1),
+    drainLag: minutes(10),
+  },
+  content: waterContent(0.6),
+  refillPoint: waterContent(0.59),
+  fullPoint: waterContent(0.62),
+  drainFraction: percent(25),
+  firstShot: hour(7.5),
+  lastShot: hour(18),
+  emitters: 2,
+  emitterFlow: litresPerHour(2),
+  lineFill: seconds(8),
+  leastRunTime: minutes(2),
+  mostRunTime: minutes(15),
+  betweenShots: minutes(20),
+  mostPerDay: litres(9),
+  trigger: { by: 'level' },
+}
+
+const request = fc.record({
+  use: fc.double({ min: 0, max: 8, noNaN: true }),
+  capacity: fc.double({ min: 0.3, max: 0.9, noNaN: true }),
+  below: fc.double({ min: 0, max: 0.1, noNaN: true }),
+  band: fc.double({ min: 0.005, max: 0.15, noNaN: true }),
+  start: fc.double({ min: 0.16, max: 0.95, noNaN: true }),
+  drain: fc.double({ min: 0, max: 0.7, noNaN: true }),
+  bypass: fc.double({ min: 0, max: 0.6, noNaN: true }),
+  first: fc.double({ min: 0, max: 12, noNaN: true }),
+  last: fc.double({ min: 12, max: 24, noNaN: true }),
+  dry: fc.option(fc.double({ min: 0, max: 0.3, noNaN: true }), { nil: undefined }),
+  least: fc.integer({ min: 0, max: 600 }),
+  more: fc.integer({ min: 1, max: 1800 }),
+  between: fc.integer({ min: 0, max: 7200 }),
+  perDay: fc.double({ min: 0, max: 15, noNaN: true }),
+  trigger: fc.constantFrom('level', 'light', 'clock'),
+})
+type Case = typeof request extends fc.Arbitrary<infer T> ? T : never
+
+function toRequest(c: Case): DayPlanRequest {
+  const full = c.capacity - c.below
+  return {
+    ...bag,
+    demand: demandCourse({ total: litres(c.use), light: light(144), evenShare: fraction(0.15) }),
+    container: { ...bag.container, containerCapacity: waterContent(c.capacity), bypass: fraction(c.bypass) },
+    content: waterContent(Math.min(c.start, c.capacity)),
+    refillPoint: waterContent(Math.max(0.01, full - c.band)),
+    fullPoint: waterContent(full),
+    drainFraction: fraction(c.drain),
+    firstShot: hour(c.first),
+    lastShot: hour(c.last),
+    ...(c.dry === undefined ? {} : { overnightDryDown: waterContentChange(c.dry) }),
+    leastRunTime: seconds(c.least),
+    mostRunTime: seconds(c.least + c.more),
+    betweenShots: seconds(c.between),
+    mostPerDay: litres(c.perDay),
+    trigger:
+      c.trigger === 'light'
+        ? { by: 'light', radiation: light(144).map((x) => x * 25), threshold: 120 }
+        : c.trigger === 'clock'
+          ? { by: 'clock', times: [8, 10, 12, 14, 16].map(hour) }
+          : { by: 'level' },
+  }
+}
+
+/** Every hard limit, checked without the code of the planner. */
+function broken(r: DayPlanRequest, plan: DayPlan): string[] {
+  const faults: string[] = []
+  const perSecond = (r.emitters * r.emitterFlow) / 3600
+  let sum = 0
+  plan.shots.forEach((shot, i) => {
+    sum += shot.volume
+    if (shot.time < r.firstShot - 1e-6 || shot.time > r.lastShot + 1e-6) faults.push('a shot outside the hours')
+    if (shot.runTime > r.mostRunTime + 1e-6) faults.push('a valve open too long')
+    if (shot.runTime < Math.max(r.leastRunTime, r.lineFill) - 1e-4) faults.push('a valve open too short')
+    if (Math.abs((shot.runTime - r.lineFill) * perSecond - shot.volume) > 1e-9)
+      faults.push('run time and volume disagree')
+    const before = plan.shots[i - 1]
+    if (before && shot.time - before.time < r.betweenShots - 1e-6) faults.push('shots too close')
+  })
+  if (sum > r.mostPerDay + 1e-6) faults.push('more than a day allows')
+  const drained = plan.drain.reduce((a, b) => a + b, 0)
+  const end = (plan.content.at(-1) as number) * r.container.substrateVolume
+  // What is still on its way out is in `drained` but neither in the steps nor in the content.
+  if (plan.drained < drained - 1e-9) faults.push('drain lost')
+  if (Math.abs(r.content * r.container.substrateVolume + sum - plan.taken - plan.drained - end) > 1e-6)
+    faults.push('water is not conserved')
+  plan.content.forEach((content) => {
+    if (content > Math.max(r.fullPoint, r.content) + 1e-6 && content > r.container.containerCapacity + 1e-6)
+      faults.push('above capacity')
+  })
+  if (r.fullPoint < r.container.containerCapacity - 1e-6) {
+    const risen = plan.shots.some((shot) => {
+      const i = Math.round((shot.time - r.start) / r.step)
+      return (
+        (plan.content[i] as number) > r.fullPoint + 1e-6 &&
+        (plan.content[i] as number) > (plan.content[i - 1] ?? r.content) + 1e-6
+      )
+    })
+    if (risen) faults.push('lifted above the full point')
+  }
+  return faults
+}
+
+describe('a plan for a day', () => {
+  it('keeps the band, drains the wanted share and says so', () => {
+    const plan = planDay(bag)
+    expect(plan.compromises).toEqual([])
+    expect(plan.drainFraction).toBeCloseTo(0.25, 2)
+    const watered = plan.content.slice(54, 109)
+    expect(Math.min(...watered)).toBeGreaterThan(0.58)
+    expect(plan.shots[0]?.reason).toMatch(/^morning rewet/)
+    expect(plan.shots.at(-1)?.reason).toMatch(/last shot of the day|refill point/)
+  })
+  it('respects every hard limit in 10,000 random cases', () => {
+    fc.assert(
+      fc.property(request, (c) => {
+        const r = toRequest(c)
+        expect(broken(r, planDay(r))).toEqual([])
+      }),
+      { numRuns: 10_000 },
+    )
+  })
+  it('names what it cannot reach: a wish that is missed has a compromise', () => {
+    fc.assert(
+      fc.property(request, (c) => {
+        const r = toRequest(c)
+        const plan = planDay(r)
+        const codes = plan.compromises.map((found) => found.code)
+        if (plan.applied > 0 && plan.drainFraction > c.drain + 0.0101) expect(codes).toContain('more-drain-than-wanted')
+        if (plan.applied > 0 && plan.drainFraction < c.drain - 0.0101) expect(codes).toContain('less-drain-than-wanted')
+        if ((plan.content.at(-1) as number) <= 0.15) expect(codes).toContain('runs-dry')
+        for (const found of plan.compromises) expect(found.message).toMatch(/[a-z]{3}/)
+      }),
+      { numRuns: 1000 },
+    )
+  })
+  it('asks for no less water when more drain is wanted, where no limit is in the way', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.1, max: 0.5, noNaN: true }),
+        fc.double({ min: 0.1, max: 0.5, noNaN: true }),
+        (a, b) => {
+          const [less, more] = a < b ? [a, b] : [b, a]
+          const ofDrain = (share: number) =>
+            planDay({ ...bag, drainFraction: fraction(share), mostPerDay: litres(99), mostRunTime: minutes(60) })
+              .applied
+          expect(ofDrain(more)).toBeGreaterThanOrEqual(ofDrain(less) - 1e-6)
+        },
+      ),
+    )
+  })
+  it('changes nothing when it is planned again after any number of shots that went as planned', () => {
+    fc.assert(
+      fc.property(request, fc.integer({ min: 0, max: 144 }), (c, steps) => {
+        const r = toRequest(c)
+        const plan = planDay(r)
+        const now = instant(midnight + steps * 600)
+        const again = replanDay(r, plan, { now, given: plan.shots.filter((shot) => shot.time < now) })
+        expect(again.shots.map(({ time, volume }) => [time, volume])).toEqual(
+          plan.shots.map(({ time, volume }) => [time, volume]),
+        )
+        expect(again.content).toEqual(plan.content)
+      }),
+      { numRuns: 500 },
+    )
+  })
+  it('waters again when a shot failed, and less when the container is wetter than expected', () => {
+    const plan = planDay(bag)
+    const noon = hour(12)
+    const given = plan.shots.filter((shot) => shot.time < noon)
+    const failed = replanDay(bag, plan, { now: noon, given: given.slice(0, -2) })
+    const rest = (p: DayPlan) => p.shots.filter((shot) => shot.time >= noon).reduce((sum, shot) => sum + shot.volume, 0)
+    expect(rest(failed)).toBeGreaterThan(rest(plan))
+    const wet = replanDay(bag, plan, { now: noon, given, content: waterContent(0.62) })
+    const dry = replanDay(bag, plan, { now: noon, given, content: waterContent(0.55) })
+    expect(rest(wet)).toBeLessThan(rest(dry))
+  })
+  it('stops early enough for the dry-down that is wanted, or says by how much it is missed', () => {
+    const wanted = planDay({ ...bag, overnightDryDown: waterContentChange(0.08) })
+    expect(wanted.overnightDryDown).toBeCloseTo(0.08, 2)
+    expect(wanted.shots.at(-1)?.time).toBeLessThan(planDay(bag).shots.at(-1)?.time as number)
+    const little = planDay({ ...bag, overnightDryDown: waterContentChange(0) })
+    expect(little.compromises.map((found) => found.code)).toContain('more-dry-down-than-wanted')
+    const allDay = planDay({ ...bag, overnightDryDown: waterContentChange(0.25) })
+    expect(allDay.shots).toEqual([])
+    expect(allDay.compromises.map((found) => found.code)).toContain('no-time-to-water')
+  })
+  it('follows light and keeps what is over, and follows a clock', () => {
+    const radiation = light(144).map((x) => x * 25)
+    const sum = radiation.reduce((a, b) => a + b, 0)
+    const byLight = planDay({
+      ...bag,
+      firstShot: hour(0),
+      lastShot: hour(24),
+      betweenShots: minutes(0),
+      mostPerDay: litres(50),
+      trigger: { by: 'light', radiation, threshold: 120 },
+    })
+    expect(byLight.shots).toHaveLength(Math.floor(sum / 120 + 1e-9))
+    const times = [9, 11, 13].map(hour)
+    expect(planDay({ ...bag, trigger: { by: 'clock', times } }).shots.map((shot) => shot.time)).toEqual(times)
+  })
+  it('refuses limits that contradict each other', () => {
+    expectInputError(() => planDay({ ...bag, refillPoint: waterContent(0.62) }), 'refillPoint')
+    expectInputError(() => planDay({ ...bag, fullPoint: waterContent(0.7) }), 'fullPoint')
+    expectInputError(() => planDay({ ...bag, leastRunTime: minutes(20) }), 'leastRunTime')
+    expectInputError(() => planDay({ ...bag, firstShot: hour(19) }), 'firstShot')
+    expectInputError(() => planDay({ ...bag, demand: [] }), 'demand')
+    expectInputError(
+      () => planDay({ ...bag, trigger: { by: 'light', radiation: [1], threshold: 100 } }),
+      'trigger.radiation',
+    )
+    expectDomainError(() => planDay({ ...bag, demand: [0.1, Number.NaN] }), { quantity: 'demand in a step' })
+    expectInputError(() => replanDay(bag, planDay(bag), { now: hour(30), given: [] }), 'soFar.now')
+  })
+})
+
+describe('valves that share a pump', () => {
+  const shots = fc.array(
+    fc.record({
+      zone: fc.constantFrom('a', 'b', 'c', 'd'),
+      time: fc.integer({ min: 0, max: 3600 }).map(instant),
+      runTime: fc.integer({ min: 1, max: 900 }).map(seconds),
+      flow: fc.integer({ min: 1, max: 900 }).map(litresPerHour),
+    }),
+    { maxLength: 25 },
+  )
+  it('never ask for more than it gives, lose no shot and begin none early', () => {
+    fc.assert(
+      fc.property(shots, fc.integer({ min: 0, max: 60 }), (list, gap) => {
+        const placed = staggerZones(list, { mostFlow: litresPerHour(1000), gap: seconds(gap) })
+        expect(placed).toHaveLength(list.length)
+        expect(placed.every((shot) => shot.delay >= 0)).toBe(true)
+        for (const { time } of placed) {
+          const open = placed.filter((shot) => shot.time <= time && time < shot.time + shot.runTime)
+          expect(open.reduce((sum, shot) => sum + shot.flow, 0)).toBeLessThanOrEqual(1000 + 1e-9)
+        }
+      }),
+    )
+  })
+  it('refuse a zone that is too large alone', () => {
+    expectInputError(
+      () =>
+        staggerZones([{ zone: 'big', time: instant(0), runTime: minutes(1), flow: litresPerHour(2000) }], {
+          mostFlow: litresPerHour(1000),
+          gap: seconds(0),
+        }),
+      'big',
+    )
+  })
+})
+
+describe('the course of demand', () => {
+  it('sums to the day', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0, max: 100, noNaN: true }),
+        fc.array(fc.double({ min: 0, max: 1000, noNaN: true }), { minLength: 1 }),
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        (total, course, even) => {
+          fc.pre(course.some((x) => x > 1e-3))
+          const steps = demandCourse({ total: litres(total), light: course, evenShare: fraction(even) })
+          expect(steps.reduce((a, b) => a + b, 0)).toBeCloseTo(total, 9)
+        },
+      ),
+    )
+  })
+  it('refuses a dark day without an even share', () => {
+    expectInputError(() => demandCourse({ total: litres(1), light: [0, 0], evenShare: fraction(0.5) }), 'light')
+    expect(demandCourse({ total: litres(1), light: [0, 0], evenShare: fraction(1) })).toEqual(Float64Array.of(0.5, 0.5))
+  })
+})
