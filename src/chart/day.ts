@@ -5,6 +5,7 @@ import { gapsBetween, timeTicks } from './time-axis.js'
 
 /** A day (or any span) of readings with the water that was given. */
 export interface DayChart {
+  /** Title of the picture. */
   readonly title: string
   /** Instants of the readings, seconds since 1970 in universal time, rising. Unit: s. Range: any. */
   readonly time: ArrayLike<number>

@@ -1,6 +1,8 @@
 import { scaleLinear } from 'd3-scale'
 import { area, line } from 'd3-shape'
 import { InputError } from '../quantity/errors.js'
+import { within } from '../quantity/guard.js'
+import type { Span } from '../quantity/span.js'
 import { element, escapeText, tidy } from './svg.js'
 import { STYLE } from './theme.js'
 
@@ -35,26 +37,66 @@ export interface Panel {
 
 /** What a picture of stacked panels is made from. */
 export interface PanelChart {
+  /** Title of the whole picture. */
   readonly title: string
   /** What the picture shows, in words, for people who cannot see it. */
   readonly alternative: string
+  /** Title of the horizontal axis, with its unit. */
   readonly xTitle: string
+  /** Ends of the horizontal axis, the lower first. */
   readonly xRange: readonly [low: number, high: number]
   /** Where the horizontal axis carries numbers, and what is written there. */
   readonly xTicks?: readonly { readonly x: number; readonly text: string }[]
   /** Spans without data, shaded so that nobody reads a line into them. */
   readonly gaps?: readonly (readonly [low: number, high: number])[]
+  /** The pictures, from top to bottom. */
   readonly panels: readonly Panel[]
+  /** Unit: px. Width of the picture. Range: [200, 10000]. */
   readonly width: number
+  /** Unit: px. Height of the picture. Range: [150, 10000]. */
   readonly height: number
 }
 
 const MARGIN = { top: 44, right: 24, bottom: 52, left: 76 }
 const BETWEEN = 30
 
-/** Draws panels above each other over one horizontal axis. */
+const WIDTH: Span = {
+  quantity: 'width of the picture',
+  unit: 'px',
+  min: 200,
+  max: 10000,
+  hint: 'give a width that leaves room for the axes',
+}
+const HEIGHT: Span = {
+  quantity: 'height of the picture',
+  unit: 'px',
+  min: 150,
+  max: 10000,
+  hint: 'give a height that leaves room for the axes',
+}
+
+/**
+ * A picture of panels that stand above each other over one horizontal axis, as SVG text. The ready-made charts are built with it.
+ *
+ * @procedure Shares the height out among the panels by weight, chooses round numbers for the axes, and draws bands, rules and curves;
+ * a curve is broken where a value is NaN.
+ * @param chart - What to draw.
+ * @returns An SVG document as text, with a title and a description for people who cannot see it.
+ * @throws `DomainError` outside the ranges, `InputError` when there is no panel or the horizontal range is empty.
+ * @source Okabe, M. and Ito, K. (2008), Color Universal Design, for the colours [from memory]
+ * @example
+ * ```ts
+ * const picture = drawPanels({
+ *   title: 'A line', alternative: 'It rises from 0 to 1.', xTitle: 'time, h', xRange: [0, 1], width: 400, height: 200,
+ *   panels: [{ yTitle: 'share', series: [{ name: 'rising', x: [0, 1], y: [0, 1], draw: 'line' }] }],
+ * })
+ * picture.includes('<title>A line</title>') // => true
+ * ```
+ */
 export function drawPanels(chart: PanelChart): string {
-  const { width, height, panels } = chart
+  const { panels } = chart
+  const width = within(chart.width, WIDTH)
+  const height = within(chart.height, HEIGHT)
   if (panels.length === 0) throw new InputError('panels', 'there is none', 'give at least one panel')
   const [from, to] = chart.xRange
   if (!(to > from))

@@ -1,5 +1,6 @@
 import * as core from 'porewater'
 import * as catalogue from 'porewater/catalogue'
+import * as chart from 'porewater/chart'
 
 /** Every public name, as an example or a guide sees it. */
-export const publicNames: Readonly<Record<string, unknown>> = { ...catalogue, ...core }
+export const publicNames: Readonly<Record<string, unknown>> = { ...catalogue, ...chart, ...core }
