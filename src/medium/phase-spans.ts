@@ -1,0 +1,41 @@
+import type { Span } from '../quantity/span.js'
+
+/** The domains that the mass and volume relations share. Ten g/cm³ is far above any medium and below every number of kg/m³. */
+export const BULK_DENSITY: Span = {
+  quantity: 'bulk density',
+  unit: 'g/cm³',
+  min: 0,
+  max: 10,
+  open: 'min',
+  hint: 'give dry mass over the volume of medium; a number of kg/m³ goes through kilogramsPerCubicMetre()',
+}
+export const PARTICLE_DENSITY: Span = {
+  quantity: 'particle density',
+  unit: 'g/cm³',
+  min: 0,
+  max: 10,
+  open: 'min',
+  hint: 'about 1.5 for organic and 2.65 for mineral parts; a number of kg/m³ goes through kilogramsPerCubicMetre()',
+}
+export const WATER_DENSITY: Span = {
+  quantity: 'water density',
+  unit: 'g/cm³',
+  min: 0.9,
+  max: 1.2,
+  hint: 'water has 0.9982 at 20 °C, nutrient solution a little more; leave it out for 1',
+}
+export const WATER_CONTENT: Span = {
+  quantity: 'water content',
+  unit: 'm³/m³',
+  min: 0,
+  max: 1,
+  hint: 'give the volume of water per volume of medium',
+}
+export const POROSITY: Span = {
+  quantity: 'porosity',
+  unit: '1',
+  min: 0,
+  max: 1,
+  open: 'min',
+  hint: 'give the volume of pores per volume of medium',
+}
