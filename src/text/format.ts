@@ -1,0 +1,99 @@
+import { InputError } from '../quantity/errors.js'
+import { wholeWithin, within } from '../quantity/guard.js'
+import type { Span } from '../quantity/span.js'
+import { KINDS, type KindName, type KindTypes, type UnitSpelling } from './kinds.js'
+import { kindNamed } from './parse.js'
+import { math } from './units.js'
+
+/** How a quantity is written. */
+export interface TextStyle {
+  /** Unit to write it in, as the kind lists it; its canonical unit by default. */
+  readonly unit?: string
+  /** Standard uncertainty in the canonical unit; the number is rounded to its second digit. Unit: that of the kind. Range: (0, ∞). */
+  readonly uncertainty?: number
+  /** Significant digits where no uncertainty is given; six by default. Unit: 1. Range: integers [1, 17]. */
+  readonly digits?: number
+}
+
+const UNCERTAINTY: Span = {
+  quantity: 'uncertainty',
+  unit: 'unit of the kind',
+  min: 0,
+  max: Infinity,
+  open: 'min',
+  hint: 'give a standard uncertainty above zero, or leave it out',
+}
+const DIGITS: Span = { quantity: 'digits', unit: '1', min: 1, max: 17, hint: 'give 1 to 17 significant digits' }
+
+/**
+ * A quantity as text with its unit: always a decimal point, no thousands separators, the same on every machine.
+ *
+ * @procedure Converts to the wanted unit and rounds to the second digit of the uncertainty (JCGM 100:2008, 7.2.6), or to a number of significant digits.
+ * @param value - The quantity. Unit: that of the kind. Range: (-∞, ∞).
+ * @param kind - Name of its kind.
+ * @param style - Unit and rounding.
+ * @returns Number, space, unit.
+ * @throws `InputError` for a unit that the kind does not list, `DomainError` for a value that is not finite.
+ * @source JCGM 100:2008, 7.2.6 [from memory]
+ * @example
+ * ```ts
+ * formatQuantity(litres(0.39706), 'Volume', { unit: 'mL', uncertainty: 0.004 }) // => '397.1 mL'
+ * formatQuantity(celsius(20), 'Temperature', { unit: '°F' }) // => '68 °F'
+ * ```
+ */
+export function formatQuantity<K extends KindName>(value: KindTypes[K], kind: K, style: TextStyle = {}): string {
+  const { units } = kindNamed(kind)
+  const [canonical] = units
+  within(value, {
+    quantity: kind,
+    unit: canonical.shown,
+    min: -Infinity,
+    max: Infinity,
+    hint: 'only finite numbers can be written',
+  })
+  const digits = wholeWithin(style.digits ?? 6, DIGITS)
+  const unit =
+    style.unit === undefined ? canonical : units.find((one) => one.shown === style.unit || one.ucum === style.unit)
+  if (unit === undefined)
+    throw new InputError(
+      'unit',
+      `"${style.unit}" is not a unit of ${kind}`,
+      `use one of ${units.map((one) => one.shown).join(', ')}`,
+    )
+  const number = fromCanonical(value, kind, unit)
+  const text =
+    style.uncertainty === undefined
+      ? significant(number, digits)
+      : rounded(number, value, style.uncertainty, kind, unit)
+  return unit.shown === '1' ? text : `${text} ${unit.shown}`
+}
+
+/** A number in the canonical unit of a kind, in another of its units. */
+export function fromCanonical(value: number, kind: KindName, unit: UnitSpelling): number {
+  const [canonical] = KINDS[kind].units
+  if (unit === canonical && kind !== 'SuctionHead') return value
+  if (unit.parsed === '%') return value * 100
+  if (kind === 'TemperatureChange') return unit.parsed === 'degF' ? (value * 9) / 5 : value
+  // Suction is kept in centimetres of water, whatever unit it was written in.
+  return math.unit(value, kind === 'SuctionHead' ? 'cmwater' : canonical.parsed).toNumber(unit.parsed)
+}
+
+function significant(number: number, digits: number): string {
+  return plain(Number(number.toPrecision(digits)))
+}
+
+function rounded(number: number, value: number, uncertainty: number, kind: KindName, unit: UnitSpelling): string {
+  within(uncertainty, UNCERTAINTY)
+  const there = Math.abs(fromCanonical(value + uncertainty, kind, unit) - number)
+  const decimals = 1 - Math.floor(Math.log10(Number(there.toPrecision(2))))
+  if (decimals > 0) return number.toFixed(Math.min(decimals, 100))
+  const step = 10 ** -decimals
+  return plain(Math.round(number / step) * step)
+}
+
+/** A number without exponent where that stays readable. */
+function plain(number: number): string {
+  const text = String(number)
+  if (!text.includes('e-') || Math.abs(number) < 1e-9) return text
+  return number.toFixed(20).replace(/0+$/, '')
+}
