@@ -1,0 +1,72 @@
+import type { Duration } from '../quantity/duration.js'
+import type { Flow } from '../quantity/flow.js'
+import { wholeWithin, within } from '../quantity/guard.js'
+import type { Span } from '../quantity/span.js'
+import type { Volume } from '../quantity/volume.js'
+
+const VOLUME: Span = {
+  quantity: 'volume of the shot',
+  unit: 'L',
+  min: 0,
+  max: Infinity,
+  hint: 'give the volume for all emitters together, zero or more',
+}
+const FLOW: Span = {
+  quantity: 'flow of an emitter',
+  unit: 'L/h',
+  min: 0,
+  max: Infinity,
+  open: 'min',
+  hint: 'give the measured flow of one emitter, above zero',
+}
+const EMITTERS: Span = {
+  quantity: 'emitters',
+  unit: '1',
+  min: 1,
+  max: 100000,
+  hint: 'give the number of emitters that share the volume',
+}
+const FILL: Span = {
+  quantity: 'line fill',
+  unit: 's',
+  min: 0,
+  max: 3600,
+  hint: 'give the time from opening the valve until all emitters run',
+}
+
+/** What a run time is found from. */
+export interface RunTimeInput {
+  /** Water for all emitters together. Unit: L. Range: [0, ∞). */
+  readonly volume: Volume
+  /** Flow of one emitter. Unit: L/h. Range: (0, ∞). */
+  readonly emitterFlow: Flow
+  /** Emitters that share the volume. Unit: 1. Range: integers [1, 100000]. */
+  readonly emitters: number
+  /** Time from opening the valve until all emitters run; none by default. Unit: s. Range: [0, 3600]. */
+  readonly lineFill?: Duration
+}
+
+/**
+ * How long a valve must be open for its emitters to give a volume.
+ *
+ * ```math
+ * t = \frac{V}{q\,n} + t_{fill}
+ * ```
+ *
+ * A volume of zero needs no opening, so that its run time is zero whatever the line fill.
+ *
+ * @param input - Volume, emitters and line fill.
+ * @returns Time that the valve is open. Unit: s.
+ * @throws `DomainError` outside the ranges.
+ * @source definition
+ * @example
+ * ```ts
+ * inSeconds(runTime({ volume: millilitres(397.06), emitterFlow: litresPerHour(2.1), emitters: 3 })) // => 226.9
+ * ```
+ */
+export function runTime(input: RunTimeInput): Duration {
+  const volume = within(input.volume, VOLUME)
+  const flow = within(input.emitterFlow, FLOW) * wholeWithin(input.emitters, EMITTERS)
+  const fill = within(input.lineFill ?? 0, FILL)
+  return (volume === 0 ? 0 : (volume / flow) * 3600 + fill) as Duration
+}

@@ -1,0 +1,62 @@
+import { within } from '../quantity/guard.js'
+import type { DrainFraction } from '../quantity/share.js'
+import type { Span } from '../quantity/span.js'
+import type { Volume } from '../quantity/volume.js'
+import type { WaterContentChange } from '../quantity/water-content.js'
+
+const SUBSTRATE: Span = {
+  quantity: 'substrate volume',
+  unit: 'L',
+  min: 0,
+  max: Infinity,
+  open: 'both',
+  hint: 'give the volume of medium that the probe stands for, not the nominal volume of the pot',
+}
+const RISE: Span = {
+  quantity: 'rise of water content',
+  unit: 'm³/m³',
+  min: 0,
+  max: 1,
+  hint: 'give the rise that is wanted, zero or more; a container that is wet enough needs no shot',
+}
+const DRAIN: Span = {
+  quantity: 'drain fraction',
+  unit: '1',
+  min: 0,
+  max: 1,
+  open: 'max',
+  hint: 'give the share of the shot that should drain; all of it cannot',
+}
+
+/** What a shot is sized from. */
+export interface ShotVolumeInput {
+  /** Volume of medium that the shot waters. Unit: L. Range: (0, ∞). */
+  readonly substrateVolume: Volume
+  /** By how much its water content should rise. Unit: m³/m³. Range: [0, 1]. */
+  readonly rise: WaterContentChange
+  /** Share of the shot that should drain. Unit: 1. Range: [0, 1). */
+  readonly drainFraction: DrainFraction
+}
+
+/**
+ * Volume of a shot that lifts the water content by a wanted rise and lets a wanted share of itself drain.
+ *
+ * ```math
+ * V = \frac{\Delta\theta \, V_s}{1 - f}
+ * ```
+ *
+ * @param input - Substrate volume, rise and drain fraction.
+ * @returns Volume of the shot. Unit: L.
+ * @throws `DomainError` outside the ranges.
+ * @source Water balance of the container: what is applied is kept or drains
+ * @example
+ * ```ts
+ * const shot = shotVolume({ substrateVolume: litres(11.25), rise: waterContentChange(0.03), drainFraction: percent(15) })
+ * inMillilitres(shot) // => 397.06
+ * ```
+ */
+export function shotVolume(input: ShotVolumeInput): Volume {
+  const substrate = within(input.substrateVolume, SUBSTRATE)
+  const rise = within(input.rise, RISE)
+  return ((rise * substrate) / (1 - within(input.drainFraction, DRAIN))) as Volume
+}

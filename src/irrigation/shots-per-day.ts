@@ -1,0 +1,60 @@
+import { within } from '../quantity/guard.js'
+import type { DrainFraction } from '../quantity/share.js'
+import type { Span } from '../quantity/span.js'
+import type { Volume } from '../quantity/volume.js'
+
+const USE: Span = {
+  quantity: 'water use of the day',
+  unit: 'L',
+  min: 0,
+  max: Infinity,
+  hint: 'give the water that the plants of one container take in a day',
+}
+const SHOT: Span = {
+  quantity: 'volume of the shot',
+  unit: 'L',
+  min: 0,
+  max: Infinity,
+  open: 'min',
+  hint: 'give a volume above zero',
+}
+const DRAIN: Span = {
+  quantity: 'drain fraction',
+  unit: '1',
+  min: 0,
+  max: 1,
+  open: 'max',
+  hint: 'give the share of the water that should drain; all of it cannot',
+}
+
+/** What a number of shots is found from. All volumes are for the same container. */
+export interface ShotsPerDayInput {
+  /** Water that the plants take in the day. Unit: L. Range: [0, ∞). */
+  readonly dailyUse: Volume
+  /** Volume of one shot. Unit: L. Range: (0, ∞). */
+  readonly shot: Volume
+  /** Share of the water that should drain. Unit: 1. Range: [0, 1). */
+  readonly drainFraction: DrainFraction
+}
+
+/**
+ * Number of equal shots that replace a day's use and let a wanted share drain.
+ *
+ * ```math
+ * n = \left\lceil \frac{U}{(1 - f)\,V} \right\rceil
+ * ```
+ *
+ * @param input - Use, shot and drain fraction.
+ * @returns Whole number of shots. Unit: 1.
+ * @throws `DomainError` outside the ranges.
+ * @source Water balance of the container over a day
+ * @example
+ * ```ts
+ * shotsPerDay({ dailyUse: litres(3.4), shot: millilitres(400), drainFraction: percent(15) }) // => 10
+ * ```
+ */
+export function shotsPerDay(input: ShotsPerDayInput): number {
+  const needed = within(input.dailyUse, USE) / (1 - within(input.drainFraction, DRAIN))
+  // A quotient that is whole but for rounding must not cost a shot more.
+  return Math.max(0, Math.ceil(needed / within(input.shot, SHOT) - 1e-9))
+}
