@@ -1,5 +1,5 @@
 import type { Length } from '../quantity/length.js'
-import { type Container, checkExtent, prism } from './container.js'
+import { type Container, checkExtent, containerOf } from './container.js'
 
 /** The measures of a box. */
 export interface BoxMeasures {
@@ -27,6 +27,8 @@ export interface BoxMeasures {
  * boxContainer({ length: centimetres(100), width: centimetres(15), height: centimetres(7.5) }).volume // => 11.25
  * ```
  */
-export function boxContainer({ length, width, height }: BoxMeasures): Container {
-  return prism('box', checkExtent('length', length) * checkExtent('width', width), checkExtent('height', height))
+export function boxContainer(measures: BoxMeasures): Container {
+  const height = checkExtent('height', measures.height)
+  const section = checkExtent('length', measures.length) * checkExtent('width', measures.width)
+  return containerOf('box', height, section * height, () => section)
 }

@@ -16,24 +16,39 @@ export interface ContainerAtRest {
   readonly bottomSuction?: SuctionHead
 }
 
-/** Mean water content at rest, when the suction is that of the bottom plus the height: the integral over the height. */
-export function meanContentAtRest({ container, medium, bottomSuction = 0 as SuctionHead }: ContainerAtRest): number {
-  const s0 = within(bottomSuction, BOTTOM_SUCTION)
-  return litresBelow(container, medium, s0, container.height) / container.volume
-}
-
-/** Litres of water between the bottom and a height, at rest. */
-export function litresBelow(container: Container, medium: RetentionModel, s0: number, height: number): number {
-  const kinks = [...container.breakpoints, ...medium.breakpoints.map((s) => s - s0)].filter((z) => z > 0 && z < height)
-  const ends = [0, ...kinks.sort((a, b) => a - b), height]
-  // 1 m² times 1 cm is 10 L.
-  return 10 * integrate((z) => medium.waterContent((s0 + z) as SuctionHead) * container.area(z as Length), ends)
-}
-
 const BOTTOM_SUCTION: Span = {
   quantity: 'bottom suction',
   unit: 'cm',
   min: 0,
   max: Infinity,
   hint: 'zero when the container has just stopped draining, more when roots or a wick have drawn on it',
+}
+
+/** A suction at the bottom of a container; none means that it has just stopped draining. */
+export function checkBottomSuction(suction: SuctionHead | undefined): number {
+  return within(suction ?? 0, BOTTOM_SUCTION)
+}
+
+/** Mean water content at rest, when the suction is that of the bottom plus the height: the integral over the height. */
+export function meanContentAtRest({ container, medium, bottomSuction }: ContainerAtRest): number {
+  return litresOf(container, medium, checkBottomSuction(bottomSuction)) / container.volume
+}
+
+/** Litres of water in a container at rest. */
+export function litresOf(container: Container, medium: RetentionModel, bottomSuction: number): number {
+  return overHeight(container, medium, bottomSuction, medium.waterContent)
+}
+
+/** Litres of which a curve over the suction is the share at each height. */
+export function overHeight(
+  container: Container,
+  medium: RetentionModel,
+  bottomSuction: number,
+  curve: (suction: SuctionHead) => number,
+  height: number = container.height,
+): number {
+  const kinks = [...container.breakpoints, ...medium.breakpoints.map((s) => s - bottomSuction)]
+  const ends = [0, ...kinks.filter((z) => z > 0 && z < height).sort((a, b) => a - b), height]
+  // 1 m² times 1 cm is 10 L.
+  return 10 * integrate((z) => curve((bottomSuction + z) as SuctionHead) * container.area(z as Length), ends)
 }

@@ -14,25 +14,8 @@ export interface Container {
   readonly volume: Volume
   /** Heights above the bottom where the section changes its course; integrals are split there. Unit: cm. Range: any. */
   readonly breakpoints: readonly Length[]
-  /** Area of the horizontal section at a height above the bottom. */
+  /** Area of the horizontal section at a height above the bottom, from 0 to the height of the medium. */
   readonly area: (height: Length) => Area
-}
-
-/** A positive length of a container, by its name. */
-export function checkExtent(name: string, value: Length): number {
-  return within(value, { ...EXTENT, quantity: name })
-}
-
-/** A section of a container that is the same at each height. */
-export function prism(kind: string, squareCentimetres: number, height: number): Container {
-  const area = (squareCentimetres / 10000) as Area
-  return {
-    kind,
-    height: height as Length,
-    volume: ((squareCentimetres * height) / 1000) as Volume,
-    breakpoints: [],
-    area: () => area,
-  }
 }
 
 const EXTENT: Span = {
@@ -42,4 +25,42 @@ const EXTENT: Span = {
   max: Infinity,
   open: 'both',
   hint: 'measure the medium inside the container, in its settled state',
+}
+
+const CONTENT: Span = {
+  quantity: 'volume of the container',
+  unit: 'cm³',
+  min: 0,
+  max: Infinity,
+  open: 'both',
+  hint: 'check the units of the measures',
+}
+
+/** A positive length of a container, by its name. */
+export function checkExtent(name: string, value: Length): number {
+  return within(value, { ...EXTENT, quantity: name })
+}
+
+/** A container from its section in cm² at each height and its volume in cm³. */
+export function containerOf(
+  kind: string,
+  height: number,
+  cubicCentimetres: number,
+  section: (height: number) => number,
+  breakpoints: readonly number[] = [],
+): Container {
+  const inside: Span = {
+    quantity: 'height above the bottom',
+    unit: 'cm',
+    min: 0,
+    max: height,
+    hint: 'there is medium from the bottom up to the height of the container',
+  }
+  return {
+    kind,
+    height: height as Length,
+    volume: (within(cubicCentimetres, CONTENT) / 1000) as Volume,
+    breakpoints: breakpoints as readonly Length[],
+    area: (z) => (section(within(z, inside)) / 10000) as Area,
+  }
 }

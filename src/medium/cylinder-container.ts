@@ -1,5 +1,5 @@
 import type { Length } from '../quantity/length.js'
-import { type Container, checkExtent, prism } from './container.js'
+import { type Container, checkExtent, containerOf } from './container.js'
 
 /** The measures of a cylinder. */
 export interface CylinderMeasures {
@@ -25,7 +25,8 @@ export interface CylinderMeasures {
  * cylinderContainer({ diameter: centimetres(7.6), height: centimetres(7.6) }).volume // => 0.344771
  * ```
  */
-export function cylinderContainer({ diameter, height }: CylinderMeasures): Container {
-  const d = checkExtent('diameter', diameter)
-  return prism('cylinder', (Math.PI / 4) * d * d, checkExtent('height', height))
+export function cylinderContainer(measures: CylinderMeasures): Container {
+  const height = checkExtent('height', measures.height)
+  const section = (Math.PI / 4) * checkExtent('diameter', measures.diameter) ** 2
+  return containerOf('cylinder', height, section * height, () => section)
 }

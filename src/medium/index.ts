@@ -1,13 +1,17 @@
+export { bottomSuctionAtRest, type ContainerOfKnownContent } from './bottom-suction.js'
 export { type BoxMeasures, boxContainer } from './box-container.js'
 export { type BrooksCoreyParameters, brooksCorey1964 } from './brooks-corey-1964.js'
 export { type CampbellParameters, campbell1974 } from './campbell-1974.js'
+export { type CapacityAtHeight, capacityByHeight, type HeightsOfMedium } from './capacity-by-height.js'
 export type { Container } from './container.js'
 export { airSpaceAtContainerCapacity, containerCapacity } from './container-capacity.js'
 export type { ContainerAtRest } from './container-water.js'
 export { type CylinderMeasures, cylinderContainer } from './cylinder-container.js'
+export { type DrainageAfterShot, drainageAfterShot, type ShotOnContainer } from './drainage-after-shot.js'
 export { type DurnerParameters, durner1994, type PoreFamily } from './durner-1994.js'
 export { type ContentBetweenLimits, effectiveSaturation } from './effective-saturation.js'
 export { type FredlundXingParameters, fredlundXing1994 } from './fredlund-xing-1994.js'
+export { type FrustumMeasures, frustumContainer } from './frustum-container.js'
 export {
   gravimetricFromWaterContent,
   type MassVolumeScale,
@@ -15,10 +19,15 @@ export {
   type WaterByVolume,
   waterContentFromGravimetric,
 } from './gravimetric-water-content.js'
+export { outsideIdealSubstrate } from './ideal-substrate.js'
+export { type DryingCurve, wettingCurveKoolParker1987 } from './kool-parker-1987.js'
 export { type KosugiParameters, kosugi1996 } from './kosugi-1996.js'
+export { type LayeredStack, layersAtRest, type MediumLayer } from './layers-at-rest.js'
 export { type LogLogisticRetention, logLogisticRetention } from './log-logistic-retention.js'
+export { type MeasuredSections, measuredContainer } from './measured-container.js'
 export { type FiveParameterRetention, milksFontenoLarson1989 } from './milks-fonteno-larson-1989.js'
 export { type MixPart, particleDensityEN13041, particleDensityOfMix } from './particle-density.js'
+export { type PerchedWaterRequest, type PerchedWaterTable, perchedWaterTable } from './perched-water-table.js'
 export {
   airFilledPorosity,
   degreeOfSaturation,
@@ -31,5 +40,24 @@ export {
 } from './phase-shares.js'
 export { type MediumDensities, porosityFromDensities } from './porosity.js'
 export type { ConductiveModel, RetentionModel } from './retention-model.js'
+export { type RoundedSquareMeasures, roundedSquareContainer } from './rounded-square-container.js'
+export { type SharedVolume, sharePerPlant } from './share-per-plant.js'
+export { stackedContainer } from './stacked-container.js'
+export { type TaperedBoxMeasures, taperedBoxContainer } from './tapered-box-container.js'
 export { type VanGenuchtenParameters, vanGenuchten1980 } from './van-genuchten-1980.js'
 export { type VanGenuchtenBurdineParameters, vanGenuchtenBurdine1980 } from './van-genuchten-burdine-1980.js'
+export { type ContainerWithPorosity, type WaterAndAir, waterAndAirAtRest } from './water-and-air.js'
+export {
+  type MediumOfPorosity,
+  type ReleaseSample,
+  type WaterClasses,
+  waterClassesDeBoodt1972,
+  waterClassesOfMedium,
+} from './water-classes.js'
+export { type ProfileRequest, type WaterProfile, waterProfile } from './water-profile.js'
+export {
+  easilyAvailableWater,
+  type SuctionInterval,
+  waterBetweenSuctions,
+  waterBufferingCapacity,
+} from './water-release.js'

@@ -1,0 +1,130 @@
+import { InputError } from '../quantity/errors.js'
+import { within } from '../quantity/guard.js'
+import type { AirFilledPorosity, Porosity } from '../quantity/share.js'
+import type { Span } from '../quantity/span.js'
+import type { SuctionHead } from '../quantity/suction.js'
+import type { WaterContent, WaterContentChange } from '../quantity/water-content.js'
+import type { RetentionModel } from './retention-model.js'
+import { checkPorosity } from './water-and-air.js'
+
+/** A sample on the sand box: its pores and its water content at three suctions. */
+export interface ReleaseSample {
+  /** Total pore space, or the water content at zero suction. Unit: 1. Range: (0, 1]. */
+  readonly totalPoreSpace: Porosity
+  /** Water content at a suction of 10 cm. Unit: m³/m³. Range: [0, 1]. */
+  readonly at10: WaterContent
+  /** Water content at a suction of 50 cm. Unit: m³/m³. Range: [0, 1]. */
+  readonly at50: WaterContent
+  /** Water content at a suction of 100 cm. Unit: m³/m³. Range: [0, 1]. */
+  readonly at100: WaterContent
+}
+
+/** Air and water of a medium by how easily it gives the water. */
+export interface WaterClasses {
+  /** Total pore space. Unit: 1. Range: any. */
+  readonly totalPoreSpace: Porosity
+  /** Air at a suction of 10 cm. Unit: 1. Range: any. */
+  readonly airCapacity: AirFilledPorosity
+  /** Water given between 10 and 50 cm. Unit: m³/m³. Range: any. */
+  readonly easilyAvailableWater: WaterContentChange
+  /** Water given between 50 and 100 cm. Unit: m³/m³. Range: any. */
+  readonly waterBufferingCapacity: WaterContentChange
+  /** Water given between 10 and 100 cm. Unit: m³/m³. Range: any. */
+  readonly availableWater: WaterContentChange
+  /** Water still held at 100 cm. Unit: m³/m³. Range: any. */
+  readonly lessAvailableWater: WaterContent
+}
+
+const PORE_SPACE: Span = {
+  quantity: 'total pore space',
+  unit: '1',
+  min: 0,
+  max: 1,
+  open: 'min',
+  hint: 'give it as a share of the volume',
+}
+const CONTENT: Span = {
+  quantity: 'water content',
+  unit: 'm³/m³',
+  min: 0,
+  max: 1,
+  hint: 'give the volume of water per volume',
+}
+
+/**
+ * Air and water classes of a sample after De Boodt and Verdonck (1972): how its pore space divides at suctions of 10, 50 and 100 cm.
+ *
+ * ```math
+ * \mathrm{AC} = \phi - \theta_{10}, \quad \mathrm{EAW} = \theta_{10} - \theta_{50}, \quad \mathrm{WBC} = \theta_{50} - \theta_{100}
+ * ```
+ *
+ * The classes belong to the medium. What a container holds depends on its height as well: see `containerCapacity`.
+ *
+ * @param sample - Pore space and water contents.
+ * @returns The classes, which add up to the pore space.
+ * @throws `DomainError` outside the ranges; `InputError` when the water content rises with suction or exceeds the pore space.
+ * @source De Boodt, M. and Verdonck, O. (1972), Acta Horticulturae 26:37-44
+ * @example
+ * ```ts
+ * waterClassesDeBoodt1972({
+ *   totalPoreSpace: percent(95),
+ *   at10: percentWaterContent(82),
+ *   at50: percentWaterContent(7),
+ *   at100: percentWaterContent(4),
+ * }) // => { airCapacity: 0.13, easilyAvailableWater: 0.75, waterBufferingCapacity: 0.03 }
+ * ```
+ */
+export function waterClassesDeBoodt1972({ totalPoreSpace, at10, at50, at100 }: ReleaseSample): WaterClasses {
+  within(totalPoreSpace, PORE_SPACE)
+  for (const content of [at10, at50, at100]) within(content, CONTENT)
+  if (at10 > totalPoreSpace || at50 > at10 || at100 > at50)
+    throw new InputError(
+      'water contents',
+      `${at10}, ${at50} and ${at100} at 10, 50 and 100 cm do not fall from the pore space of ${totalPoreSpace}`,
+      'check the order of the readings and whether the sample shrank',
+    )
+  return {
+    totalPoreSpace,
+    airCapacity: (totalPoreSpace - at10) as AirFilledPorosity,
+    easilyAvailableWater: (at10 - at50) as WaterContentChange,
+    waterBufferingCapacity: (at50 - at100) as WaterContentChange,
+    availableWater: (at10 - at100) as WaterContentChange,
+    lessAvailableWater: at100,
+  }
+}
+
+/** A medium and, where it is known, its porosity. */
+export interface MediumOfPorosity {
+  /** How the medium holds water. */
+  readonly medium: RetentionModel
+  /** Total porosity; left out, the saturated water content of the curve. Unit: 1. Range: (0, 1]. */
+  readonly porosity?: Porosity
+}
+
+/**
+ * Air and water classes after De Boodt and Verdonck (1972) of a medium whose retention curve is known.
+ *
+ * ```math
+ * \theta_{10} = \theta(10\,\text{cm}), \quad \theta_{50} = \theta(50\,\text{cm}), \quad \theta_{100} = \theta(100\,\text{cm})
+ * ```
+ *
+ * @param request - Medium and porosity.
+ * @returns The classes, which add up to the pore space.
+ * @throws `DomainError` outside the range; `InputError` when the porosity is below the saturated water content.
+ * @source De Boodt, M. and Verdonck, O. (1972), Acta Horticulturae 26:37-44
+ * @example
+ * ```ts
+ * const medium = vanGenuchten1980({
+ *   residual: waterContent(0.18),
+ *   saturated: waterContent(0.92),
+ *   alpha: perCentimetre(0.15),
+ *   n: 1.7,
+ * })
+ * waterClassesOfMedium({ medium }).airCapacity // => 0.26877373
+ * ```
+ */
+export function waterClassesOfMedium({ medium, porosity }: MediumOfPorosity): WaterClasses {
+  const at = (suction: number) => medium.waterContent(suction as SuctionHead)
+  const totalPoreSpace = checkPorosity(porosity, medium) as Porosity
+  return waterClassesDeBoodt1972({ totalPoreSpace, at10: at(10), at50: at(50), at100: at(100) })
+}
