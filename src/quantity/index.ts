@@ -1,4 +1,11 @@
 export {
+  type AmountConcentration,
+  inMillimolesPerLitre,
+  inMolesPerLitre,
+  millimolesPerLitre,
+  molesPerLitre,
+} from './amount-concentration.js'
+export {
   type Area,
   hectares,
   inHectares,
@@ -11,7 +18,29 @@ export {
 } from './area.js'
 export { add, ratio, scale, subtract, sum } from './arithmetic.js'
 export { type Attempt, attempt, isPorewaterError } from './attempt.js'
+export { type BatchCounts, type BatchWork, convertInto, type RefusalCount } from './batch.js'
 export { type DayOfYear, dayOfYear, type Instant, instant } from './calendar.js'
+export {
+  type CellConstant,
+  cellConstantPerCentimetre,
+  cellConstantPerMetre,
+  inCellConstantPerCentimetre,
+  inCellConstantPerMetre,
+} from './cell-constant.js'
+export {
+  type ChargeConcentration,
+  inMillimolesOfChargePerLitre,
+  millimolesOfChargePerLitre,
+} from './charge-concentration.js'
+export {
+  type Conductance,
+  inMicrosiemens,
+  inMillisiemens,
+  inSiemens,
+  microsiemens,
+  millisiemens,
+  siemens,
+} from './conductance.js'
 export {
   type AnyDailyRadiation,
   type DailyNetRadiation,
@@ -35,6 +64,13 @@ export {
   type UnnamedDensity,
   type WaterDensity,
 } from './density.js'
+export {
+  type DissolvedSolids,
+  gramsPerLitreOfSolids,
+  inGramsPerLitreOfSolids,
+  inMilligramsPerLitreOfSolids,
+  milligramsPerLitreOfSolids,
+} from './dissolved-solids.js'
 export {
   type Duration,
   days,
@@ -176,9 +212,12 @@ export {
 export {
   inMilligramsPerLitreOfOxygen,
   inMillimolesPerLitreOfOxygen,
+  inPercentOfOxygenSaturation,
   milligramsPerLitreOfOxygen,
   millimolesPerLitreOfOxygen,
   type OxygenConcentration,
+  type OxygenSaturation,
+  percentOfOxygenSaturation,
 } from './oxygen.js'
 export { type Permittivity, permittivity } from './permittivity.js'
 export {
@@ -226,6 +265,7 @@ export {
   wattHoursPerSquareMetre,
 } from './radiation-sum.js'
 export { type RawReading, rawReading } from './raw-reading.js'
+export { inOhms, ohms, type Resistance } from './resistance.js'
 export { type Salinity, salinity } from './salinity.js'
 export {
   type AirFilledPorosity,
@@ -256,6 +296,13 @@ export {
   type SuctionHead,
 } from './suction.js'
 export {
+  inMillinewtonsPerMetre,
+  inNewtonsPerMetre,
+  millinewtonsPerMetre,
+  newtonsPerMetre,
+  type SurfaceTension,
+} from './surface-tension.js'
+export {
   celsius,
   fahrenheit,
   fahrenheitOfChange,
@@ -272,6 +319,13 @@ export {
   warmBy,
 } from './temperature.js'
 export { type Validity, validityOf } from './validity.js'
+export {
+  inMillipascalSeconds,
+  inPascalSeconds,
+  millipascalSeconds,
+  pascalSeconds,
+  type Viscosity,
+} from './viscosity.js'
 export {
   cubicMetres,
   inCubicMetres,

@@ -6,12 +6,22 @@ import type { Span } from './span.js'
 export type OxygenConcentration = number &
   Kind<'dissolved oxygen in mg/L, from milligramsPerLitreOfOxygen() or millimolesPerLitreOfOxygen()'>
 
+/** Dissolved oxygen per concentration at saturation; above 1 when supersaturated. Unit: 1. */
+export type OxygenSaturation = number & Kind<'oxygen as a share of saturation, from percentOfOxygenSaturation()'>
+
 const OXYGEN: Span = {
   quantity: 'oxygen',
   unit: 'mg/L',
   min: 0,
   max: Infinity,
   hint: 'give a concentration of zero or more',
+}
+const SATURATION: Span = {
+  quantity: 'oxygen saturation',
+  unit: '%',
+  min: 0,
+  max: 1000,
+  hint: 'give the percentage of saturation that the meter shows',
 }
 
 /**
@@ -90,4 +100,43 @@ export function millimolesPerLitreOfOxygen(value: number): OxygenConcentration {
  */
 export function inMillimolesPerLitreOfOxygen(quantity: OxygenConcentration): number {
   return quantity / 31.998
+}
+
+/**
+ * Dissolved oxygen as a share of saturation, from a number in %.
+ *
+ * ```math
+ * s = v / 100
+ * ```
+ *
+ * @param value - Number in %. Unit: %. Range: [0, 1000].
+ * @returns Share of saturation. Unit: 1.
+ * @throws `DomainError` outside the range.
+ * @source definition
+ * @example
+ * ```ts
+ * percentOfOxygenSaturation(80) // => 0.8
+ * ```
+ */
+export function percentOfOxygenSaturation(value: number): OxygenSaturation {
+  return (within(value, SATURATION) / 100) as OxygenSaturation
+}
+
+/**
+ * The number of % in a quantity that percentOfOxygenSaturation() makes.
+ *
+ * ```math
+ * v = s \times 100
+ * ```
+ *
+ * @param quantity - Share of saturation. Unit: 1. Range: any.
+ * @returns Plain number. Unit: %.
+ * @source definition
+ * @example
+ * ```ts
+ * inPercentOfOxygenSaturation(percentOfOxygenSaturation(80)) // => 80
+ * ```
+ */
+export function inPercentOfOxygenSaturation(quantity: OxygenSaturation): number {
+  return quantity * 100
 }

@@ -1,0 +1,134 @@
+import type { BulkEC, PoreWaterEC } from '../quantity/electrical-conductivity.js'
+import { within } from '../quantity/guard.js'
+import type { DegreeOfSaturation, Porosity } from '../quantity/share.js'
+import type { Span } from '../quantity/span.js'
+import { CONDUCTIVITY } from './spans.js'
+
+const OPEN_POROSITY: Span = {
+  quantity: 'porosity',
+  unit: '1',
+  min: 0,
+  max: 1,
+  open: 'min',
+  hint: 'without pores nothing conducts',
+}
+const SATURATION: Span = {
+  quantity: 'degree of saturation',
+  unit: '1',
+  min: 0,
+  max: 1,
+  open: 'min',
+  hint: 'give water content over porosity, above zero',
+}
+const CEMENTATION: Span = {
+  quantity: 'cementation exponent',
+  unit: '1',
+  min: 0,
+  max: 5,
+  open: 'min',
+  hint: '1.3 for loose grains, 1.8 to 2 for sandstone',
+}
+const SATURATION_EXPONENT: Span = {
+  quantity: 'saturation exponent',
+  unit: '1',
+  min: 0,
+  max: 10,
+  open: 'min',
+  hint: 'about 2',
+}
+const TORTUOSITY: Span = {
+  quantity: 'tortuosity factor',
+  unit: '1',
+  min: 0,
+  max: 10,
+  open: 'min',
+  hint: '1 where nothing is known',
+}
+
+/** What Archie needs to know of a medium. */
+export interface MediumOfArchie {
+  /** Volume of pores per volume of medium. Unit: 1. Range: (0, 1]. */
+  readonly porosity: Porosity
+  /** Volume of water per volume of pores. Unit: 1. Range: (0, 1]. */
+  readonly saturation: DegreeOfSaturation
+  /** Exponent of the porosity: 1.3 for loose grains. Unit: 1. Range: (0, 5]. */
+  readonly cementation: number
+  /** Exponent of the saturation: about 2. Unit: 1. Range: (0, 10]. */
+  readonly saturationExponent: number
+  /** Divisor for the length of the paths: 1 where nothing is known. Unit: 1. Range: (0, 10]. */
+  readonly tortuosity: number
+}
+
+/** The medium and the conductivity of its pore water. */
+export interface PoreWaterOfArchie extends MediumOfArchie {
+  /** Conductivity of the pore water. Unit: dS/m. Range: [0, ∞). */
+  readonly poreWater: PoreWaterEC
+}
+
+/** The medium and the conductivity of the whole. */
+export interface BulkOfArchie extends MediumOfArchie {
+  /** Conductivity of the whole. Unit: dS/m. Range: [0, ∞). */
+  readonly bulk: BulkEC
+}
+
+/**
+ * Bulk electrical conductivity from that of the pore water after Archie (1942).
+ *
+ * ```math
+ * \sigma_b = \frac{\sigma_w\,\phi^m S^n}{a}
+ * ```
+ *
+ * Nothing conducts along the surfaces: for sand, pumice and stone wool rather than for clay, peat or coir.
+ *
+ * @param medium - Pore water and medium.
+ * @returns Bulk conductivity. Unit: dS/m.
+ * @throws `DomainError` outside the ranges.
+ * @source Archie, G. E. (1942), Transactions of the AIME 146:54-62
+ * @example
+ * ```ts
+ * bulkConductivityArchie1942({
+ *   poreWater: decisiemensPerMetre(2),
+ *   porosity: percent(40),
+ *   saturation: percent(100),
+ *   cementation: 1.3,
+ *   saturationExponent: 2,
+ *   tortuosity: 1,
+ * }) // => 0.607726
+ * ```
+ */
+export function bulkConductivityArchie1942(medium: PoreWaterOfArchie): BulkEC {
+  return (within(medium.poreWater, CONDUCTIVITY) * openShare(medium)) as BulkEC
+}
+
+/**
+ * Electrical conductivity of the pore water from that of the whole after Archie (1942).
+ *
+ * ```math
+ * \sigma_w = \frac{a\,\sigma_b}{\phi^m S^n}
+ * ```
+ *
+ * @param medium - Bulk conductivity and medium.
+ * @returns Conductivity of the pore water. Unit: dS/m.
+ * @throws `DomainError` outside the ranges.
+ * @source Archie, G. E. (1942), Transactions of the AIME 146:54-62, solved for the pore water
+ * @example
+ * ```ts
+ * poreWaterConductivityArchie1942({
+ *   bulk: decisiemensPerMetre(0.5),
+ *   porosity: percent(40),
+ *   saturation: percent(80),
+ *   cementation: 1.3,
+ *   saturationExponent: 2,
+ *   tortuosity: 1,
+ * }) // => 2.571059
+ * ```
+ */
+export function poreWaterConductivityArchie1942(medium: BulkOfArchie): PoreWaterEC {
+  return (within(medium.bulk, CONDUCTIVITY) / openShare(medium)) as PoreWaterEC
+}
+
+function openShare(medium: MediumOfArchie): number {
+  const pores = within(medium.porosity, OPEN_POROSITY) ** within(medium.cementation, CEMENTATION)
+  const water = within(medium.saturation, SATURATION) ** within(medium.saturationExponent, SATURATION_EXPONENT)
+  return (pores * water) / within(medium.tortuosity, TORTUOSITY)
+}

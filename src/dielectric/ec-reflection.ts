@@ -1,0 +1,102 @@
+import type { CellConstant } from '../quantity/cell-constant.js'
+import type { MeasuredEC } from '../quantity/electrical-conductivity.js'
+import { within } from '../quantity/guard.js'
+import type { Resistance } from '../quantity/resistance.js'
+import type { Span } from '../quantity/span.js'
+import { CONDUCTIVITY } from './spans.js'
+
+const CELL: Span = {
+  quantity: 'cell constant',
+  unit: '1/m',
+  min: 0,
+  max: Infinity,
+  open: 'min',
+  hint: 'measure it in solutions of known conductivity',
+}
+const IMPEDANCE: Span = {
+  quantity: 'impedance of the cable',
+  unit: 'Ω',
+  min: 0,
+  max: Infinity,
+  open: 'min',
+  hint: '50 Ω or 75 Ω',
+}
+const REFLECTION: Span = {
+  quantity: 'long-time reflection coefficient',
+  unit: '1',
+  min: -1,
+  max: 1,
+  open: 'min',
+  hint: 'between -1 (a short) and 1 (nothing conducts), read when all echoes have died out',
+}
+
+/** A travel-time probe and its cable. */
+export interface ProbeOnCable {
+  /** Cell constant of the probe. Unit: 1/m. Range: (0, ∞). */
+  readonly cellConstant: CellConstant
+  /** Impedance of the cable. Unit: Ω. Range: (0, ∞). */
+  readonly impedance: Resistance
+}
+
+/** The probe and what came back. */
+export interface LongTimeReflection extends ProbeOnCable {
+  /** Reflection coefficient when all echoes have died out. Unit: 1. Range: (-1, 1]. */
+  readonly reflection: number
+}
+
+/** The probe and the medium around it. */
+export interface ProbeInConductor extends ProbeOnCable {
+  /** Bulk conductivity at the temperature of the medium. Unit: dS/m. Range: [0, ∞). */
+  readonly conductivity: MeasuredEC
+}
+
+/**
+ * Bulk electrical conductivity from the long-time reflection of a travel-time probe.
+ *
+ * ```math
+ * \sigma_b = 10\,\frac{K}{Z_0}\,\frac{1 - r}{1 + r}
+ * ```
+ *
+ * The factor 10 takes S/m to dS/m. Subtract the resistance of cable and connectors first; in salty media it decides.
+ *
+ * @param reading - Cell constant, impedance and reflection.
+ * @returns Bulk conductivity at the temperature of the medium. Unit: dS/m.
+ * @throws `DomainError` outside the ranges.
+ * @source Giese, K. and Tiemann, R. (1975), Advances in Molecular Relaxation Processes 7:45-59; Topp, G. C., Yanuka, M., Zebchuk, W. D. and Zegelin, S. (1988), Water Resources Research 24:945-952 [from memory]
+ * @example
+ * ```ts
+ * conductivityFromReflection({ cellConstant: cellConstantPerMetre(8), impedance: ohms(50), reflection: 0.6 }) // => 0.4
+ * ```
+ */
+export function conductivityFromReflection(reading: LongTimeReflection): MeasuredEC {
+  const r = within(reading.reflection, REFLECTION)
+  return (((10 * within(reading.cellConstant, CELL)) / within(reading.impedance, IMPEDANCE)) *
+    ((1 - r) / (1 + r))) as MeasuredEC
+}
+
+/**
+ * Long-time reflection coefficient of a travel-time probe in a medium of known bulk conductivity.
+ *
+ * ```math
+ * r = \frac{1 - y}{1 + y}, \quad y = \frac{\sigma_b Z_0}{10 K}
+ * ```
+ *
+ * @param probe - Cell constant, impedance and bulk conductivity.
+ * @returns Reflection coefficient. Unit: 1.
+ * @throws `DomainError` outside the ranges.
+ * @source Giese, K. and Tiemann, R. (1975), Advances in Molecular Relaxation Processes 7:45-59, solved for the reflection [from memory]
+ * @example
+ * ```ts
+ * reflectionFromConductivity({
+ *   cellConstant: cellConstantPerMetre(8),
+ *   impedance: ohms(50),
+ *   conductivity: decisiemensPerMetre(0.4),
+ * }) // => 0.6
+ * ```
+ */
+export function reflectionFromConductivity(probe: ProbeInConductor): number {
+  const load =
+    (within(probe.conductivity, CONDUCTIVITY) * within(probe.impedance, IMPEDANCE)) /
+    (10 * within(probe.cellConstant, CELL))
+  return (1 - load) / (1 + load)
+}

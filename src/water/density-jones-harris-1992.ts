@@ -1,0 +1,46 @@
+import { cubicAt } from '../numerics/cubic.js'
+import type { WaterDensity } from '../quantity/density.js'
+import { within } from '../quantity/guard.js'
+import type { Span } from '../quantity/span.js'
+import type { Temperature } from '../quantity/temperature.js'
+import type { Validity } from '../quantity/validity.js'
+
+const TEMPERATURE: Span = {
+  quantity: 'water temperature',
+  unit: '°C',
+  min: -20,
+  max: 110,
+  hint: 'the water must be liquid',
+}
+
+/** Where the equation was fitted. */
+export const validityJonesHarris1992: Validity = {
+  of: 'waterDensityJonesHarris1992',
+  note: 'air-free pure water at 101.325 kPa',
+  inputs: { temperature: { min: 5, max: 40, unit: '°C' } },
+}
+
+/**
+ * Density of air-free water on the temperature scale of 1990 after Jones and Harris (1992).
+ *
+ * ```math
+ * \rho = 999.85308 + 6.32693\times10^{-2}t - 8.523829\times10^{-3}t^2 + 6.943248\times10^{-5}t^3 - 3.821216\times10^{-7}t^4
+ * ```
+ *
+ * In kg/m³.
+ *
+ * @param temperature - Water temperature. Unit: °C. Range: [-20, 110].
+ * @returns Density of water. Unit: g/cm³.
+ * @throws `DomainError` outside the range.
+ * @validity Air-free pure water at 101.325 kPa, 5 to 40 °C.
+ * @source Jones, F. E. and Harris, G. L. (1992), Journal of Research of the National Institute of Standards and Technology 97:335-340
+ * @example
+ * ```ts
+ * inKilogramsPerCubicMetre(waterDensityJonesHarris1992(celsius(5))) // => 999.964771
+ * ```
+ */
+export function waterDensityJonesHarris1992(temperature: Temperature): WaterDensity {
+  const t = within(temperature, TEMPERATURE)
+  const cubed = cubicAt([6.32693e-2, -8.523829e-3, 6.943248e-5, -3.821216e-7], t)
+  return ((999.85308 + cubed * t) / 1000) as WaterDensity
+}

@@ -1,0 +1,44 @@
+import type { WaterDensity } from '../quantity/density.js'
+import { within } from '../quantity/guard.js'
+import type { Span } from '../quantity/span.js'
+import type { Temperature } from '../quantity/temperature.js'
+import type { Validity } from '../quantity/validity.js'
+
+const TEMPERATURE: Span = {
+  quantity: 'water temperature',
+  unit: '°C',
+  min: -20,
+  max: 110,
+  hint: 'the water must be liquid',
+}
+
+/** Where the equation was fitted. */
+export const validityTanaka2001: Validity = {
+  of: 'waterDensityTanaka2001',
+  note: 'air-free pure water at 101.325 kPa',
+  inputs: { temperature: { min: 0, max: 40, unit: '°C' } },
+}
+
+/**
+ * Density of air-free water after Tanaka and others (2001), the recommendation of the CIPM.
+ *
+ * ```math
+ * \rho = 999.97495\left[1 - \frac{(t - 3.983035)^2(t + 301.797)}{522528.9\,(t + 69.34881)}\right]
+ * ```
+ *
+ * In kg/m³.
+ *
+ * @param temperature - Water temperature. Unit: °C. Range: [-20, 110].
+ * @returns Density of water. Unit: g/cm³.
+ * @throws `DomainError` outside the range.
+ * @validity Air-free pure water at 101.325 kPa, 0 to 40 °C.
+ * @source Tanaka, M., Girard, G., Davis, R., Peuto, A. and Bignell, N. (2001), Metrologia 38:301-309, Eq. 1
+ * @example
+ * ```ts
+ * inKilogramsPerCubicMetre(waterDensityTanaka2001(celsius(0))) // => 999.84283
+ * ```
+ */
+export function waterDensityTanaka2001(temperature: Temperature): WaterDensity {
+  const t = within(temperature, TEMPERATURE)
+  return (0.99997495 * (1 - ((t - 3.983035) ** 2 * (t + 301.797)) / (522528.9 * (t + 69.34881)))) as WaterDensity
+}

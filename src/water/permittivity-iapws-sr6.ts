@@ -1,0 +1,44 @@
+import { within } from '../quantity/guard.js'
+import type { Permittivity } from '../quantity/permittivity.js'
+import type { Span } from '../quantity/span.js'
+import type { Temperature } from '../quantity/temperature.js'
+import type { Validity } from '../quantity/validity.js'
+
+const TEMPERATURE: Span = {
+  quantity: 'water temperature',
+  unit: '°C',
+  min: -20,
+  max: 110,
+  hint: 'the release covers liquid water at 0.1 MPa from -20 to 110 °C',
+}
+
+/** Where the equation was fitted. */
+export const validityIapwsSr6: Validity = {
+  of: 'waterPermittivityIapwsSr6',
+  note: 'pure water at 0.1 MPa, supercooled below 0 °C',
+  inputs: { temperature: { min: -20, max: 110, unit: '°C' } },
+}
+
+/**
+ * Static permittivity of liquid water at 0.1 MPa after IAPWS SR6-08.
+ *
+ * ```math
+ * \varepsilon_w = -43.7527\,x^{-0.05} + 299.504\,x^{-1.47} - 399.364\,x^{-2.11} + 221.327\,x^{-2.31}, \quad x = \frac{T}{300\,\mathrm K}
+ * ```
+ *
+ * The one to take when nothing else is prescribed; within 0.05 of IAPWS R8-97.
+ *
+ * @param temperature - Water temperature. Unit: °C. Range: [-20, 110].
+ * @returns Relative permittivity. Unit: 1.
+ * @throws `DomainError` outside the range.
+ * @validity Pure water at 0.1 MPa, supercooled below 0 °C, -20 to 110 °C.
+ * @source IAPWS SR6-08(2011), Revised Supplementary Release on Properties of Liquid Water at 0.1 MPa
+ * @example
+ * ```ts
+ * waterPermittivityIapwsSr6(celsius(0)) // => 87.927393
+ * ```
+ */
+export function waterPermittivityIapwsSr6(temperature: Temperature): Permittivity {
+  const x = (within(temperature, TEMPERATURE) + 273.15) / 300
+  return (-43.7527 * x ** -0.05 + 299.504 * x ** -1.47 - 399.364 * x ** -2.11 + 221.327 * x ** -2.31) as Permittivity
+}

@@ -1,0 +1,43 @@
+import { within } from '../quantity/guard.js'
+import type { Permittivity } from '../quantity/permittivity.js'
+import type { Span } from '../quantity/span.js'
+import type { Temperature } from '../quantity/temperature.js'
+import type { Validity } from '../quantity/validity.js'
+
+const TEMPERATURE: Span = {
+  quantity: 'water temperature',
+  unit: '°C',
+  min: -20,
+  max: 110,
+  hint: 'the water must be liquid',
+}
+
+/** Where the equation was fitted. */
+export const validityKaatze1989: Validity = {
+  of: 'waterPermittivityKaatze1989',
+  note: 'pure water at atmospheric pressure',
+  inputs: { temperature: { min: -4, max: 60, unit: '°C' } },
+}
+
+/**
+ * Static permittivity of water after Kaatze (1989).
+ *
+ * ```math
+ * \varepsilon_w = 10^{\,1.94404 - 1.991\times10^{-3}t}
+ * ```
+ *
+ * Within 0.02 of the IAPWS values from 0 to 60 °C.
+ *
+ * @param temperature - Water temperature. Unit: °C. Range: [-20, 110].
+ * @returns Relative permittivity. Unit: 1.
+ * @throws `DomainError` outside the range.
+ * @validity Pure water at atmospheric pressure, -4 to 60 °C.
+ * @source Kaatze, U. (1989), Journal of Chemical and Engineering Data 34:371-374 [from memory]
+ * @example
+ * ```ts
+ * waterPermittivityKaatze1989(celsius(0)) // => 87.91035
+ * ```
+ */
+export function waterPermittivityKaatze1989(temperature: Temperature): Permittivity {
+  return (10 ** (1.94404 - 1.991e-3 * within(temperature, TEMPERATURE))) as Permittivity
+}

@@ -1,0 +1,36 @@
+import type { SolutionEC } from '../quantity/electrical-conductivity.js'
+import { within } from '../quantity/guard.js'
+import type { Salinity } from '../quantity/salinity.js'
+import type { Span } from '../quantity/span.js'
+
+const CONDUCTIVITY: Span = {
+  quantity: 'electrical conductivity',
+  unit: 'dS/m',
+  min: 0,
+  max: 60,
+  hint: 'give the conductivity at 25 °C in dS/m; sea water has about 53',
+}
+
+/**
+ * Practical salinity estimated from the electrical conductivity at 25 °C, for the salinity term of dissolved oxygen.
+ *
+ * ```math
+ * S = 5.572\times10^{-4}\,\kappa + 2.02\times10^{-9}\,\kappa^2
+ * ```
+ *
+ * The conductivity is in µS/cm in the equation. It holds for sea salt; for a nutrient solution it is an estimate.
+ *
+ * @param conductivity - Conductivity of the solution at 25 °C. Unit: dS/m. Range: [0, 60].
+ * @returns Practical salinity. Unit: 1.
+ * @throws `DomainError` outside the range.
+ * @validity Sea salt, estimate only.
+ * @source U.S. Geological Survey, Office of Water Quality Technical Memorandum 2011.03
+ * @example
+ * ```ts
+ * salinityUsgs2011(decisiemensPerMetre(1)) // => 0.55922
+ * ```
+ */
+export function salinityUsgs2011(conductivity: SolutionEC): Salinity {
+  const microsiemens = within(conductivity, CONDUCTIVITY) * 1000
+  return ((5.572e-4 + 2.02e-9 * microsiemens) * microsiemens) as Salinity
+}

@@ -1,0 +1,37 @@
+import { within } from '../quantity/guard.js'
+import type { Span } from '../quantity/span.js'
+import type { SurfaceTension } from '../quantity/surface-tension.js'
+import type { Temperature } from '../quantity/temperature.js'
+
+const TEMPERATURE: Span = {
+  quantity: 'water temperature',
+  unit: '°C',
+  min: -20,
+  max: 373.946,
+  hint: 'the release holds from the triple point to the critical point, and extrapolates well a little below 0 °C',
+}
+const CRITICAL_TEMPERATURE = 647.096
+
+/**
+ * Surface tension of water against its vapour after IAPWS R1-76.
+ *
+ * ```math
+ * \sigma = 0.2358\,y^{1.256}(1 - 0.625\,y), \quad y = 1 - \frac{T}{647.096\,\mathrm K}
+ * ```
+ *
+ * Pure water. Wetting agents and what roots give off lower it, and capillary rise with it.
+ *
+ * @param temperature - Water temperature. Unit: °C. Range: [-20, 373.946].
+ * @returns Surface tension. Unit: N/m.
+ * @throws `DomainError` outside the range.
+ * @validity Pure water, 0.01 to 373.946 °C.
+ * @source IAPWS R1-76(2014), Revised Release on Surface Tension of Ordinary Water Substance, Eq. 1
+ * @example
+ * ```ts
+ * inMillinewtonsPerMetre(waterSurfaceTensionIapws(celsius(10))) // => 74.221044
+ * ```
+ */
+export function waterSurfaceTensionIapws(temperature: Temperature): SurfaceTension {
+  const y = Math.max(0, 1 - (within(temperature, TEMPERATURE) + 273.15) / CRITICAL_TEMPERATURE)
+  return (0.2358 * y ** 1.256 * (1 - 0.625 * y)) as SurfaceTension
+}

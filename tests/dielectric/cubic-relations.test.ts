@@ -1,0 +1,85 @@
+import * as porewater from 'porewater'
+import {
+  permittivity,
+  permittivityTopp1980,
+  permittivityToppReverse1980,
+  validityOf,
+  waterContent,
+  waterContentSlopeTopp1980,
+  waterContentTopp1980,
+} from 'porewater'
+import { describe, expect, it } from 'vitest'
+import { checkPublished } from '../support/published.js'
+import { expectDomainError } from '../support/refusals.js'
+import { itIsUndone, itRises } from '../support/round-trip.js'
+
+type Convert = (x: number) => number
+const named = porewater as unknown as Record<string, Convert & porewater.Validity>
+
+/** Name, published rows, last permittivity, and the published coefficients times `unit` as whole numbers. */
+const relations: [name: string, file: string, topic: string, last: number, unit: bigint, whole: bigint[]][] = [
+  ['RothMineral1992', 'dielectric', 'vwc.roth1992.mineral', 42, 10_000_000n, [-728000n, 448000n, -19500n, 361n]],
+  ['RothOrganic1992', 'dielectric', 'vwc.roth1992.organic', 90, 100_000_000n, [-2330000n, 2850000n, -43100n, 304n]],
+  ['JacobsenSchjonning1993', 'dielectric', 'vwc.jacobsen', 49, 1_000_000n, [-70100n, 34700n, -1160n, 18n]],
+  ['KellnerLundin2001', 'dielectric', 'vwc.peat.kellner', 90, 10_000_000n, [390000n, 317000n, -4500n, 26n]],
+  ['Pepin1992', 'dielectric', 'vwc.peat.pepin', 90, 1_000_000n, [85000n, 19200n, -95n, 0n]],
+  ['MyllysSimojoki1996', 'dielectric', 'vwc.peat.myllys', 90, 100_000_000n, [-7330000n, 4170000n, -80100n, 556n]],
+]
+
+describe.each(relations)('%s', (name, file, topic, last, unit, whole) => {
+  const there = named[`waterContent${name}`] as Convert
+  const back = named[`permittivity${name}`] as Convert
+  checkPublished(file, topic, ({ eps }) => ({ theta: there(eps) }))
+  it('equals whole-number arithmetic on the published coefficients (independent oracle)', () => {
+    for (let e = 1n; e <= BigInt(last); e++) {
+      const sum = whole.reduce((total, c, power) => total + c * e ** BigInt(power), 0n)
+      expect(there(Number(e))).toBeCloseTo(Number(sum) / Number(unit), 13)
+    }
+  })
+  itIsUndone('it', { e: [1, last] }, 'e', ({ e }) => back(there(e)))
+  itRises('it', 1, last, there)
+  it('says when it leaves the span that was measured', () => {
+    const validity = named[`validity${name}`] as porewater.Validity
+    expect(validity.of).toBe(`waterContent${name}`)
+    expect(validityOf(validity, { apparent: 20 })).toEqual([])
+    expect(validityOf(validity, { apparent: 1 })).toHaveLength(1)
+  })
+  it('refuses what has no meaning', () => {
+    expectDomainError(() => there(0.99), { quantity: 'apparent permittivity', min: 1, max: last })
+    expectDomainError(() => there(last + 0.01), { quantity: 'apparent permittivity', min: 1, max: last })
+    expectDomainError(() => there(Number.NaN), { quantity: 'apparent permittivity' })
+    expectDomainError(() => back(-0.1), { quantity: 'water content' })
+    expectDomainError(() => back(1.3), { quantity: 'water content' })
+  })
+})
+
+describe('the reverse regression of Topp 1980', () => {
+  checkPublished('dielectric', 'vwc.topp.inverse_poly', ({ theta }) => ({
+    eps: permittivityToppReverse1980(waterContent(theta)),
+  }))
+  it('equals whole-number arithmetic on the remembered coefficients (independent oracle)', () => {
+    for (let h = 0n; h <= 100n; h++) {
+      const tenMillionths = 30300000n + 930000n * h + 146000n * h ** 2n - 767n * h ** 3n
+      expect(permittivityToppReverse1980(waterContent(Number(h) / 100))).toBeCloseTo(Number(tenMillionths) / 1e7, 11)
+    }
+  })
+  it('is not the inverse: it misses by 7 units at 0.55', () => {
+    const content = waterContent(0.55)
+    expect(permittivityTopp1980(content) - permittivityToppReverse1980(content)).toBeCloseTo(7.3, 1)
+  })
+  it('refuses what has no meaning', () => {
+    expectDomainError(() => permittivityToppReverse1980(1.01 as never), { quantity: 'water content', max: 1 })
+  })
+})
+
+describe('the slope of Topp 1980', () => {
+  checkPublished('dielectric', 'vwc.topp.sensitivity', ({ eps }) => ({
+    dtheta_deps: waterContentSlopeTopp1980(permittivity(eps)),
+  }))
+  it('is the limit of the difference quotient (independent oracle)', () => {
+    for (const e of [2, 5, 20, 43, 80]) {
+      const rise = waterContentTopp1980(permittivity(e + 1e-4)) - waterContentTopp1980(permittivity(e - 1e-4))
+      expect(waterContentSlopeTopp1980(permittivity(e))).toBeCloseTo(rise / 2e-4, 9)
+    }
+  })
+})
