@@ -20,6 +20,7 @@ export {
   waterContentFromGravimetric,
 } from './gravimetric-water-content.js'
 export { outsideIdealSubstrate } from './ideal-substrate.js'
+export { irrigationLimits } from './irrigation-limits.js'
 export { type DryingCurve, wettingCurveKoolParker1987 } from './kool-parker-1987.js'
 export { type KosugiParameters, kosugi1996 } from './kosugi-1996.js'
 export { type LayeredStack, layersAtRest, type MediumLayer } from './layers-at-rest.js'
@@ -39,6 +40,12 @@ export {
   waterContentAtSaturation,
 } from './phase-shares.js'
 export { type MediumDensities, porosityFromDensities } from './porosity.js'
+export {
+  type AllowedDepletion,
+  type AllowedSuction,
+  refillPointByDepletion,
+  refillPointBySuction,
+} from './refill-point.js'
 export type { ConductiveModel, RetentionModel } from './retention-model.js'
 export { type RoundedSquareMeasures, roundedSquareContainer } from './rounded-square-container.js'
 export { type SharedVolume, sharePerPlant } from './share-per-plant.js'
@@ -54,6 +61,7 @@ export {
   waterClassesDeBoodt1972,
   waterClassesOfMedium,
 } from './water-classes.js'
+export type { IrrigationLimits, LimitName, LimitsRequest, WaterLimit } from './water-limits.js'
 export { type ProfileRequest, type WaterProfile, waterProfile } from './water-profile.js'
 export {
   easilyAvailableWater,

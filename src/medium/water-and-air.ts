@@ -1,11 +1,11 @@
 import { InputError } from '../quantity/errors.js'
 import { within } from '../quantity/guard.js'
 import type { AirFilledPorosity, Porosity } from '../quantity/share.js'
-import type { Span } from '../quantity/span.js'
 import type { SuctionHead } from '../quantity/suction.js'
 import type { Volume } from '../quantity/volume.js'
 import type { WaterContent } from '../quantity/water-content.js'
 import { type ContainerAtRest, checkBottomSuction, litresOf } from './container-water.js'
+import { POROSITY } from './phase-spans.js'
 import type { RetentionModel } from './retention-model.js'
 
 /** A container at rest, with the porosity of its medium where that is known. */
@@ -32,15 +32,6 @@ export interface WaterAndAir {
   readonly topContent: WaterContent
   /** Water content at the bottom. Unit: m³/m³. */
   readonly bottomContent: WaterContent
-}
-
-const POROSITY: Span = {
-  quantity: 'porosity',
-  unit: '1',
-  min: 0,
-  max: 1,
-  open: 'min',
-  hint: 'leave it out to count no trapped air',
 }
 
 /**

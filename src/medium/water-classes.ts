@@ -4,6 +4,7 @@ import type { AirFilledPorosity, Porosity } from '../quantity/share.js'
 import type { Span } from '../quantity/span.js'
 import type { SuctionHead } from '../quantity/suction.js'
 import type { WaterContent, WaterContentChange } from '../quantity/water-content.js'
+import { WATER_CONTENT } from './phase-spans.js'
 import type { RetentionModel } from './retention-model.js'
 import { checkPorosity } from './water-and-air.js'
 
@@ -43,14 +44,6 @@ const PORE_SPACE: Span = {
   open: 'min',
   hint: 'give it as a share of the volume',
 }
-const CONTENT: Span = {
-  quantity: 'water content',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  hint: 'give the volume of water per volume',
-}
-
 /**
  * Air and water classes of a sample after De Boodt and Verdonck (1972): how its pore space divides at suctions of 10, 50 and 100 cm.
  *
@@ -76,7 +69,7 @@ const CONTENT: Span = {
  */
 export function waterClassesDeBoodt1972({ totalPoreSpace, at10, at50, at100 }: ReleaseSample): WaterClasses {
   within(totalPoreSpace, PORE_SPACE)
-  for (const content of [at10, at50, at100]) within(content, CONTENT)
+  for (const content of [at10, at50, at100]) within(content, WATER_CONTENT)
   if (at10 > totalPoreSpace || at50 > at10 || at100 > at50)
     throw new InputError(
       'water contents',

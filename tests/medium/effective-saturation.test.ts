@@ -1,4 +1,4 @@
-import { effectiveSaturation, waterContent } from 'porewater'
+import { degreeOfSaturation, effectiveSaturation, fraction, waterContent } from 'porewater'
 import { describe, expect, it } from 'vitest'
 import { checkPublished } from '../support/published.js'
 import { expectDomainError, expectInputError } from '../support/refusals.js'
@@ -9,12 +9,7 @@ checkPublished('hydraulics', 'retention.effective_saturation', ({ theta, theta_r
     residual: waterContent(theta_r),
     saturated: waterContent(theta_s),
   }),
-  // With no residual water the two saturations are one.
-  degree_of_saturation: effectiveSaturation({
-    waterContent: waterContent(theta),
-    residual: waterContent(0),
-    saturated: waterContent(theta_s),
-  }),
+  degree_of_saturation: degreeOfSaturation({ porosity: fraction(theta_s), waterContent: waterContent(theta) }),
 }))
 
 describe('effective saturation', () => {
