@@ -1,1 +1,3 @@
-export {}
+export { type CropETInput, cropET, type PlantUseInput, waterUsePerPlant } from './crop-et.js'
+export { type DailyReferenceET, type DailyWeather, dailyReferenceETFao56 } from './daily-reference-et-fao56.js'
+export { type PenmanMonteithTerms, referenceETFao56 } from './reference-et-fao56.js'

@@ -255,6 +255,7 @@ export {
   type VapourPressure,
   type VapourPressureDeficit,
 } from './pressure.js'
+export { kilopascalsPerKelvin, type VapourPressureSlope } from './psychrometrics.js'
 export {
   inJoulesPerSquareCentimetre,
   inMegajoulesPerSquareMetre,

@@ -1,0 +1,116 @@
+import { InputError } from '../quantity/errors.js'
+import { within } from '../quantity/guard.js'
+import type { VapourPressure, VapourPressureDeficit } from '../quantity/pressure.js'
+import type { RelativeHumidity } from '../quantity/share.js'
+import type { Span } from '../quantity/span.js'
+import type { Temperature } from '../quantity/temperature.js'
+import { saturationVapourPressureFao56 } from './saturation-vapour-pressure-fao56.js'
+
+const HUMIDITY: Span = {
+  quantity: 'relative humidity',
+  unit: '1',
+  min: 0,
+  max: 1,
+  hint: 'give a share from 0 to 1, or percent(); a sensor that reads more than 100 % is wet or dirty',
+}
+const PRESSURE: Span = {
+  quantity: 'vapour pressure',
+  unit: 'kPa',
+  min: 0,
+  max: 102,
+  hint: 'give a pressure of water vapour in kPa',
+}
+
+/** Highest and lowest temperature of a day. */
+export interface DayTemperatures {
+  /** Highest temperature of the day. Unit: °C. Range: [-60, 100]. */
+  readonly highest: Temperature
+  /** Lowest temperature of the day. Unit: °C. Range: [-60, 100]. */
+  readonly lowest: Temperature
+}
+
+/** Temperatures of a day with the humidity at its coldest and at its warmest moment. */
+export interface DayHumidity extends DayTemperatures {
+  /** Highest relative humidity, reached near the lowest temperature. Unit: 1. Range: [0, 1]. */
+  readonly highestHumidity: RelativeHumidity
+  /** Lowest relative humidity, reached near the highest temperature. Unit: 1. Range: [0, 1]. */
+  readonly lowestHumidity: RelativeHumidity
+}
+
+/**
+ * Mean saturation vapour pressure of a day, as the mean of that at its highest and its lowest temperature.
+ *
+ * ```math
+ * e_s = \frac{e^\circ(T_{max}) + e^\circ(T_{min})}{2}
+ * ```
+ *
+ * @param day - Highest and lowest temperature.
+ * @returns Mean saturation vapour pressure. Unit: kPa.
+ * @throws `DomainError` outside the ranges, `InputError` when the temperatures are swapped.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 12
+ * @example
+ * ```ts
+ * meanSaturationVapourPressureFao56({ highest: celsius(24.5), lowest: celsius(15) }) // => 2.39
+ * ```
+ */
+export function meanSaturationVapourPressureFao56({ highest, lowest }: DayTemperatures): VapourPressure {
+  const sum = saturationVapourPressureFao56(highest) + saturationVapourPressureFao56(lowest)
+  if (lowest > highest) throw new InputError('lowest', `${lowest} °C is above the highest, ${highest} °C`, 'swap them')
+  return (sum / 2) as VapourPressure
+}
+
+/**
+ * Actual vapour pressure of a day from its highest and lowest relative humidity.
+ *
+ * ```math
+ * e_a = \frac{e^\circ(T_{min}) RH_{max} + e^\circ(T_{max}) RH_{min}}{2}
+ * ```
+ *
+ * @param day - Temperatures and humidities.
+ * @returns Actual vapour pressure. Unit: kPa.
+ * @throws `DomainError` outside the ranges, `InputError` when a pair is swapped.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 17
+ * @example
+ * ```ts
+ * actualVapourPressureFao56({
+ *   highest: celsius(25), lowest: celsius(18), highestHumidity: percent(82), lowestHumidity: percent(54),
+ * }) // => 1.70
+ * ```
+ */
+export function actualVapourPressureFao56(day: DayHumidity): VapourPressure {
+  const most = within(day.highestHumidity, HUMIDITY)
+  const least = within(day.lowestHumidity, HUMIDITY)
+  const sum = saturationVapourPressureFao56(day.lowest) * most + saturationVapourPressureFao56(day.highest) * least
+  if (day.lowest > day.highest)
+    throw new InputError('lowest', `${day.lowest} °C is above the highest, ${day.highest} °C`, 'swap them')
+  if (least > most) throw new InputError('lowestHumidity', `${least} is above the highest, ${most}`, 'swap them')
+  return (sum / 2) as VapourPressure
+}
+
+/**
+ * By how much the vapour pressure of the air lies below saturation (VPD).
+ *
+ * ```math
+ * D = e_s - e_a
+ * ```
+ *
+ * @param pressures - Saturation and actual vapour pressure.
+ * @returns Deficit of vapour pressure; negative where the actual pressure is the higher one. Unit: kPa.
+ * @throws `DomainError` outside the ranges.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, chapter 3
+ * @example
+ * ```ts
+ * vapourPressureDeficit({ saturation: kilopascals(1.997), actual: kilopascals(1.409) }) // => 0.588
+ * ```
+ */
+export function vapourPressureDeficit({ saturation, actual }: VapourPressures): VapourPressureDeficit {
+  return (within(saturation, PRESSURE) - within(actual, PRESSURE)) as VapourPressureDeficit
+}
+
+/** Vapour pressure of the air, and what it would be if it were saturated. */
+export interface VapourPressures {
+  /** Saturation vapour pressure. Unit: kPa. Range: [0, 102]. */
+  readonly saturation: VapourPressure
+  /** Actual vapour pressure. Unit: kPa. Range: [0, 102]. */
+  readonly actual: VapourPressure
+}

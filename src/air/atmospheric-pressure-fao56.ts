@@ -1,0 +1,32 @@
+import type { Elevation } from '../quantity/elevation.js'
+import { within } from '../quantity/guard.js'
+import type { Pressure } from '../quantity/pressure.js'
+import type { Span } from '../quantity/span.js'
+
+const ELEVATION: Span = {
+  quantity: 'elevation',
+  unit: 'm',
+  min: -500,
+  max: 9000,
+  hint: 'give the elevation of a place on land, in metres above sea level',
+}
+
+/**
+ * Mean pressure of the atmosphere at an elevation.
+ *
+ * ```math
+ * P = 101.3 \left( \frac{293 - 0.0065\,z}{293} \right)^{5.26}
+ * ```
+ *
+ * @param elevation - Height of the site above sea level. Unit: m. Range: [-500, 9000].
+ * @returns Atmospheric pressure. Unit: kPa.
+ * @throws `DomainError` outside the range.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 7
+ * @example
+ * ```ts
+ * atmosphericPressureFao56(metresAboveSeaLevel(1800)) // => 81.8
+ * ```
+ */
+export function atmosphericPressureFao56(elevation: Elevation): Pressure {
+  return (101.3 * ((293 - 0.0065 * within(elevation, ELEVATION)) / 293) ** 5.26) as Pressure
+}

@@ -1,0 +1,32 @@
+import { within } from '../quantity/guard.js'
+import type { Pressure } from '../quantity/pressure.js'
+import type { VapourPressureSlope } from '../quantity/psychrometrics.js'
+import type { Span } from '../quantity/span.js'
+
+const PRESSURE: Span = {
+  quantity: 'atmospheric pressure',
+  unit: 'kPa',
+  min: 30,
+  max: 120,
+  hint: 'give the pressure of the air in kPa: about 101 at sea level',
+}
+
+/**
+ * Psychrometric constant at an atmospheric pressure.
+ *
+ * ```math
+ * \gamma = \frac{c_p P}{\epsilon \lambda} = 0.665 \times 10^{-3} P
+ * ```
+ *
+ * @param pressure - Pressure of the air. Unit: kPa. Range: [30, 120].
+ * @returns Psychrometric constant. Unit: kPa/K.
+ * @throws `DomainError` outside the range.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 8
+ * @example
+ * ```ts
+ * psychrometricConstantFao56(kilopascals(81.8)) // => 0.054
+ * ```
+ */
+export function psychrometricConstantFao56(pressure: Pressure): VapourPressureSlope {
+  return (0.665e-3 * within(pressure, PRESSURE)) as VapourPressureSlope
+}

@@ -1,0 +1,87 @@
+import { within } from '../quantity/guard.js'
+import type { VapourPressure } from '../quantity/pressure.js'
+import type { VapourPressureSlope } from '../quantity/psychrometrics.js'
+import type { Span } from '../quantity/span.js'
+import type { Temperature } from '../quantity/temperature.js'
+
+const AIR: Span = {
+  quantity: 'air temperature',
+  unit: '°C',
+  min: -60,
+  max: 100,
+  hint: 'give the temperature of the air in degrees Celsius',
+}
+const VAPOUR: Span = {
+  quantity: 'vapour pressure',
+  unit: 'kPa',
+  min: 0,
+  max: 102,
+  open: 'min',
+  hint: 'give the pressure of water vapour in kPa, above zero; saturated air at 100 °C has 102',
+}
+
+/**
+ * Saturation vapour pressure of the air at a temperature.
+ *
+ * ```math
+ * e^\circ(T) = 0.6108 \exp\left( \frac{17.27\,T}{T + 237.3} \right)
+ * ```
+ *
+ * @param temperature - Temperature of the air. Unit: °C. Range: [-60, 100].
+ * @returns Saturation vapour pressure. Unit: kPa.
+ * @throws `DomainError` outside the range.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 11
+ * @example
+ * ```ts
+ * saturationVapourPressureFao56(celsius(24.5)) // => 3.075
+ * ```
+ */
+export function saturationVapourPressureFao56(temperature: Temperature): VapourPressure {
+  return saturation(within(temperature, AIR)) as VapourPressure
+}
+
+/**
+ * Slope of the saturation vapour pressure curve at a temperature.
+ *
+ * ```math
+ * \Delta = \frac{4098 \left[ 0.6108 \exp\left( \frac{17.27\,T}{T + 237.3} \right) \right]}{(T + 237.3)^2}
+ * ```
+ *
+ * @param temperature - Temperature of the air. Unit: °C. Range: [-60, 100].
+ * @returns Slope of the curve. Unit: kPa/K.
+ * @throws `DomainError` outside the range.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 13
+ * @example
+ * ```ts
+ * slopeOfSaturationVapourPressureFao56(celsius(1)) // => 0.047
+ * ```
+ */
+export function slopeOfSaturationVapourPressureFao56(temperature: Temperature): VapourPressureSlope {
+  const t = within(temperature, AIR)
+  return ((4098 * saturation(t)) / (t + 237.3) ** 2) as VapourPressureSlope
+}
+
+/**
+ * Dew point of air with a vapour pressure: the temperature at which it would be saturated, the true inverse of Eq. 11.
+ *
+ * ```math
+ * T_{dew} = \frac{237.3 \ln(e_a / 0.6108)}{17.27 - \ln(e_a / 0.6108)}
+ * ```
+ *
+ * @param vapourPressure - Pressure of water vapour. Unit: kPa. Range: (0, 102].
+ * @returns Dew point. Unit: °C.
+ * @throws `DomainError` outside the range.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 14 solved for the temperature
+ * @example
+ * ```ts
+ * dewPointFao56(kilopascals(1.705)) // => 15.0
+ * ```
+ */
+export function dewPointFao56(vapourPressure: VapourPressure): Temperature {
+  const logarithm = Math.log(within(vapourPressure, VAPOUR) / 0.6108)
+  return ((237.3 * logarithm) / (17.27 - logarithm)) as Temperature
+}
+
+function saturation(t: number): number {
+  return 0.6108 * Math.exp((17.27 * t) / (t + 237.3))
+}

@@ -1,0 +1,49 @@
+import { within } from '../quantity/guard.js'
+import type { Length } from '../quantity/length.js'
+import type { Span } from '../quantity/span.js'
+import type { WindSpeed } from '../quantity/wind.js'
+
+const SPEED: Span = {
+  quantity: 'wind speed',
+  unit: 'm/s',
+  min: 0,
+  max: 120,
+  hint: 'give a wind speed in m/s, zero or more',
+}
+const HEIGHT: Span = {
+  quantity: 'height of the anemometer',
+  unit: 'cm',
+  min: 50,
+  max: 10000,
+  hint: 'give the height above ground, from half a metre to 100 m',
+}
+
+/** A wind speed with the height at which it was measured over grass. */
+export interface MeasuredWind {
+  /** Wind speed. Unit: m/s. Range: [0, 120]. */
+  readonly speed: WindSpeed
+  /** Height of the anemometer above the ground. Unit: cm. Range: [50, 10000]. */
+  readonly height: Length
+}
+
+/**
+ * Wind speed two metres above grass, from a measurement at another height.
+ *
+ * ```math
+ * u_2 = u_z \frac{4.87}{\ln(67.8\,z - 5.42)}
+ * ```
+ *
+ * @param wind - Speed and height.
+ * @returns Wind speed at 2 m. Unit: m/s.
+ * @throws `DomainError` outside the ranges.
+ * @validity Over short grass.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 47
+ * @example
+ * ```ts
+ * windSpeedAtTwoMetresFao56({ speed: metresPerSecond(3.2), height: metres(10) }) // => 2.4
+ * ```
+ */
+export function windSpeedAtTwoMetresFao56({ speed, height }: MeasuredWind): WindSpeed {
+  const metres = within(height, HEIGHT) / 100
+  return ((within(speed, SPEED) * 4.87) / Math.log(67.8 * metres - 5.42)) as WindSpeed
+}

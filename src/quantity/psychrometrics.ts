@@ -1,0 +1,35 @@
+import { within } from './guard.js'
+import type { Kind } from './kind.js'
+import type { Span } from './span.js'
+
+/** Change of vapour pressure with temperature: the slope of the saturation curve, or the psychrometric constant. Unit: kPa/K. */
+export type VapourPressureSlope = number &
+  Kind<'change of vapour pressure in kPa per kelvin, from kilopascalsPerKelvin()'>
+
+const SLOPE: Span = {
+  quantity: 'change of vapour pressure',
+  unit: 'kPa/K',
+  min: 0,
+  max: Infinity,
+  hint: 'give zero or more',
+}
+
+/**
+ * Change of vapour pressure with temperature, from a plain number.
+ *
+ * ```math
+ * \Delta = v
+ * ```
+ *
+ * @param value - Number in kPa/K. Unit: kPa/K. Range: [0, ∞).
+ * @returns Change of vapour pressure with temperature. Unit: kPa/K.
+ * @throws `DomainError` outside the range.
+ * @source definition
+ * @example
+ * ```ts
+ * kilopascalsPerKelvin(0.067) // => 0.067
+ * ```
+ */
+export function kilopascalsPerKelvin(value: number): VapourPressureSlope {
+  return within(value, SLOPE) as VapourPressureSlope
+}
