@@ -1,8 +1,15 @@
+export { allRetentionForms } from './all-retention-forms.js'
 export { bottomSuctionAtRest, type ContainerOfKnownContent } from './bottom-suction.js'
-export { type BoxMeasures, boxContainer } from './box-container.js'
-export { type BrooksCoreyParameters, brooksCorey1964 } from './brooks-corey-1964.js'
-export { type CampbellParameters, campbell1974 } from './campbell-1974.js'
+export { type BoxMeasures, type BoxMeasures, boxContainer, boxContainer } from './box-container.js'
+export {
+  type BrooksCoreyParameters,
+  type BrooksCoreyParameters,
+  brooksCorey1964,
+  brooksCorey1964,
+} from './brooks-corey-1964.js'
+export { type CampbellParameters, type CampbellParameters, campbell1974, campbell1974 } from './campbell-1974.js'
 export { type CapacityAtHeight, capacityByHeight, type HeightsOfMedium } from './capacity-by-height.js'
+export { chooseRetentionModel, type RetentionChoice, type RetentionChoiceRequest } from './choose-retention-model.js'
 export type { Container } from './container.js'
 export { airSpaceAtContainerCapacity, containerCapacity } from './container-capacity.js'
 export type { ContainerAtRest } from './container-water.js'
@@ -10,6 +17,19 @@ export { type CylinderMeasures, cylinderContainer } from './cylinder-container.j
 export { type DrainageAfterShot, drainageAfterShot, type ShotOnContainer } from './drainage-after-shot.js'
 export { type DurnerParameters, durner1994, type PoreFamily } from './durner-1994.js'
 export { type ContentBetweenLimits, effectiveSaturation } from './effective-saturation.js'
+export type { RetentionFitRequest } from './fit-problem.js'
+export type { RetentionFit } from './fit-result.js'
+export { fitRetention } from './fit-retention.js'
+export type { FittedParameter } from './fit-statistics.js'
+export { formBrooksCorey1964 } from './form-brooks-corey-1964.js'
+export { formCampbell1974 } from './form-campbell-1974.js'
+export { formDurner1994 } from './form-durner-1994.js'
+export { formFredlundXing1994 } from './form-fredlund-xing-1994.js'
+export { formKosugi1996 } from './form-kosugi-1996.js'
+export { formLogLogistic } from './form-log-logistic.js'
+export { formMilksFontenoLarson1989 } from './form-milks-fonteno-larson-1989.js'
+export { formVanGenuchten1980 } from './form-van-genuchten-1980.js'
+export { formVanGenuchtenBurdine1980 } from './form-van-genuchten-burdine-1980.js'
 export { type FredlundXingParameters, fredlundXing1994 } from './fredlund-xing-1994.js'
 export { type FrustumMeasures, frustumContainer } from './frustum-container.js'
 export {
@@ -46,7 +66,9 @@ export {
   refillPointByDepletion,
   refillPointBySuction,
 } from './refill-point.js'
-export type { ConductiveModel, RetentionModel } from './retention-model.js'
+export type { RetentionForm, ShapeParameter } from './retention-form.js'
+export type { ConductiveModel, ConductiveModel, RetentionModel, RetentionModel } from './retention-model.js'
+export type { RetentionPoint } from './retention-points.js'
 export { type RoundedSquareMeasures, roundedSquareContainer } from './rounded-square-container.js'
 export { type SharedVolume, sharePerPlant } from './share-per-plant.js'
 export { stackedContainer } from './stacked-container.js'

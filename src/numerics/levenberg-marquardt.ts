@@ -1,0 +1,159 @@
+import { ConvergenceError } from '../quantity/errors.js'
+import { choleskyFactor, choleskySolve } from './cholesky.js'
+
+/** A sum of squares to make as small as it gets inside a box. */
+export interface LeastSquares {
+  readonly start: readonly number[]
+  /** Least and largest value of each parameter; one that has equal ends stays there. */
+  readonly lower: readonly number[]
+  readonly upper: readonly number[]
+  /** How many residuals there are. */
+  readonly count: number
+  /** Writes the residuals at some parameters. */
+  readonly residuals: (parameters: readonly number[], out: Float64Array) => void
+}
+
+/** Where the sum of squares is smallest. */
+export interface LeastSquaresMinimum {
+  readonly parameters: readonly number[]
+  readonly sumOfSquares: number
+  /** The parameters that are not held by an end of the box, by position. */
+  readonly free: readonly number[]
+  /** Products of the derivatives of the residuals by every pair of parameters, the matrix JᵀJ. */
+  readonly curvature: readonly (readonly number[])[]
+  readonly iterations: number
+}
+
+const MOST_ITERATIONS = 300
+
+/**
+ * The method of Levenberg (1944) and Marquardt (1963) in a box. A parameter at an end of the box is left out of the step while
+ * the slope presses it outwards; other steps are cut off at the box and kept only when the sum falls. Ends when no free
+ * parameter has a slope left, when a step neither promises nor brings 1e-10 of the sum, or when no step is left.
+ */
+export function leastSquares(problem: LeastSquares): LeastSquaresMinimum {
+  const { lower, upper, count, residuals } = problem
+  let p = problem.start.map((value, j) => clip(value, lower[j] as number, upper[j] as number))
+  let at = new Float64Array(count)
+  residuals(p, at)
+  let cost = squares(at)
+  const negligible = cost * 1e-28
+  let next = new Float64Array(count)
+  let damping = 1e-3
+  for (let iterations = 0; iterations < MOST_ITERATIONS; iterations++) {
+    const columns = derivatives(problem, p)
+    const slope = columns.map((column) => dot(column, at))
+    const curvature = columns.map((a) => columns.map((b) => dot(a, b)))
+    const free = [...p.keys()].filter((j) => {
+      const [value, low, high] = [p[j] as number, lower[j] as number, upper[j] as number]
+      if (low === high) return false
+      const g = slope[j] as number
+      return !((value <= low && g >= 0) || (value >= high && g <= 0))
+    })
+    const done = { parameters: p, sumOfSquares: cost, free, curvature, iterations }
+    const flat = free.every(
+      (j) => Math.abs(slope[j] as number) <= 1e-9 * Math.sqrt((curvature[j]?.[j] as number) * cost),
+    )
+    if (flat || cost <= negligible) return done
+    for (;;) {
+      const step = dampedStep(curvature, slope, free, damping)
+      const q = p.map((value, j) => clip(value + (step[j] as number), lower[j] as number, upper[j] as number))
+      if (q.every((value, j) => Math.abs(value - (p[j] as number)) <= 1e-12 * (1 + Math.abs(value)))) return done
+      residuals(q, next)
+      const after = squares(next)
+      if (after < cost) {
+        const settled = cost - after <= 1e-10 * cost && promised(curvature, slope, step) <= 1e-10 * cost
+        p = q
+        ;[at, next] = [next, at]
+        cost = after
+        damping = Math.max(damping / 10, 1e-12)
+        if (settled) return { ...done, parameters: p, sumOfSquares: cost }
+        break
+      }
+      damping *= 5
+    }
+  }
+  throw new ConvergenceError(
+    'least squares',
+    MOST_ITERATIONS,
+    Math.sqrt(cost / count),
+    'start nearer, or fit fewer parameters',
+  )
+}
+
+/** The step that would reach the minimum of the damped parabola; zero for parameters that are held. */
+function dampedStep(
+  curvature: readonly (readonly number[])[],
+  slope: readonly number[],
+  free: readonly number[],
+  damping: number,
+): number[] {
+  const step = slope.map(() => 0)
+  const damped = free.map((i) =>
+    free.map((j) => {
+      const entry = curvature[i]?.[j] as number
+      return i === j ? entry * (1 + damping) + Number.MIN_VALUE : entry
+    }),
+  )
+  const factor = choleskyFactor(damped)
+  // More damping is the answer to a matrix that rounding made indefinite: the caller sees a step of the steepest descent.
+  if ('dependent' in factor) {
+    for (const j of free) step[j] = -(slope[j] as number) / ((1 + damping) * (curvature[j]?.[j] || 1))
+    return step
+  }
+  choleskySolve(
+    factor.lower,
+    free.map((j) => -(slope[j] as number)),
+  ).forEach((value, k) => {
+    step[free[k] as number] = value
+  })
+  return step
+}
+
+/** By how much the parabola falls along a step. */
+function promised(
+  curvature: readonly (readonly number[])[],
+  slope: readonly number[],
+  step: readonly number[],
+): number {
+  let fall = 0
+  step.forEach((d, j) => {
+    fall -= 2 * d * (slope[j] as number)
+    step.forEach((e, i) => {
+      fall -= d * e * (curvature[j]?.[i] as number)
+    })
+  })
+  return fall
+}
+
+/** Derivatives of the residuals by each parameter, from differences to both sides, or to one side at an end of the box. */
+function derivatives({ lower, upper, count, residuals }: LeastSquares, p: readonly number[]): Float64Array[] {
+  return p.map((value, j) => {
+    const after = new Float64Array(count)
+    const before = new Float64Array(count)
+    if (lower[j] === upper[j]) return after
+    const h = 6e-6 * (1 + Math.abs(value))
+    const [low, high] = [Math.max(value - h, lower[j] as number), Math.min(value + h, upper[j] as number)]
+    const moved = [...p]
+    moved[j] = high
+    residuals(moved, after)
+    moved[j] = low
+    residuals(moved, before)
+    for (let i = 0; i < count; i++) after[i] = ((after[i] as number) - (before[i] as number)) / (high - low)
+    return after
+  })
+}
+
+function clip(value: number, low: number, high: number): number {
+  return Math.min(Math.max(value, low), high)
+}
+
+function dot(a: Float64Array, b: Float64Array): number {
+  let total = 0
+  for (let i = 0; i < a.length; i++) total += (a[i] as number) * (b[i] as number)
+  return total
+}
+
+function squares(values: Float64Array): number {
+  return dot(values, values)
+}

@@ -1,0 +1,132 @@
+import fc from 'fast-check'
+import { levenbergMarquardt } from 'ml-levenberg-marquardt'
+import { inverse, Matrix } from 'ml-matrix'
+import { describe, expect, it } from 'vitest'
+import { choleskyFactor, choleskyInverse, choleskySolve } from '../../src/numerics/cholesky.js'
+import { leastSquares } from '../../src/numerics/levenberg-marquardt.js'
+
+const anywhere = (n: number) => ({ lower: Array(n).fill(-1e9) as number[], upper: Array(n).fill(1e9) as number[] })
+
+describe('least squares', () => {
+  // The certified values of the data set Misra1a of the National Institute of Standards and Technology (NIST, Statistical
+  // Reference Datasets, nonlinear regression), y = b1 (1 - exp(-b2 x)) [from memory]; ml-levenberg-marquardt confirms them.
+  const x = [77.6, 114.9, 141.1, 190.8, 239.9, 289, 332.8, 378.4, 434.8, 477.3, 536.8, 593.1, 689.1, 760]
+  const y = [10.07, 14.73, 17.94, 23.93, 29.61, 35.18, 40.02, 44.82, 50.76, 55.05, 61.01, 66.4, 75.47, 81.78]
+  const curve =
+    ([b1 = 0, b2 = 0]: readonly number[]) =>
+    (t: number) =>
+      b1 * -Math.expm1(-b2 * t)
+  const problem = {
+    ...anywhere(2),
+    count: x.length,
+    residuals: (p: readonly number[], out: Float64Array) => {
+      x.forEach((t, i) => {
+        out[i] = curve(p)(t) - (y[i] as number)
+      })
+    },
+  }
+  it('gives the certified values of Misra1a from both published starts', () => {
+    for (const start of [
+      [500, 0.0001],
+      [250, 0.0005],
+    ]) {
+      const { parameters, sumOfSquares } = leastSquares({ ...problem, start })
+      expect((parameters[0] as number) / 238.94212918).toBeCloseTo(1, 6)
+      expect((parameters[1] as number) / 5.5015643181e-4).toBeCloseTo(1, 6)
+      expect(sumOfSquares / 0.12455138894).toBeCloseTo(1, 8)
+    }
+  })
+  it('agrees with ml-levenberg-marquardt', () => {
+    const other = levenbergMarquardt({ x, y }, curve as never, {
+      initialValues: [240, 0.00055],
+      damping: 1e-3,
+      maxIterations: 500,
+      gradientDifference: 1e-7,
+    })
+    const ours = leastSquares({ ...problem, start: [500, 0.0001] })
+    expect((other.parameterValues[0] as number) / (ours.parameters[0] as number)).toBeCloseTo(1, 3)
+    // Whatever the other finds, ours is at least as good.
+    const residuals = new Float64Array(x.length)
+    problem.residuals(other.parameterValues, residuals)
+    expect(ours.sumOfSquares).toBeLessThanOrEqual(residuals.reduce((sum, r) => sum + r * r, 0) + 1e-9)
+  })
+  it('finds the exact answer of a straight line, which has a closed form', () => {
+    fc.assert(
+      fc.property(fc.array(fc.double({ min: -5, max: 5, noNaN: true }), { minLength: 5, maxLength: 12 }), (values) => {
+        const n = values.length
+        const mean = values.reduce((a, b) => a + b) / n
+        const middle = (n - 1) / 2
+        let [top, bottom] = [0, 0]
+        values.forEach((v, i) => {
+          top += (i - middle) * (v - mean)
+          bottom += (i - middle) ** 2
+        })
+        const { parameters } = leastSquares({
+          ...anywhere(2),
+          start: [0, 0],
+          count: n,
+          residuals: ([a = 0, b = 0], out) => {
+            values.forEach((v, i) => {
+              out[i] = a + b * (i - middle) - v
+            })
+          },
+        })
+        expect(parameters[0]).toBeCloseTo(mean, 5)
+        expect(parameters[1]).toBeCloseTo(top / bottom, 5)
+      }),
+    )
+  })
+  it('stays in its box and says which parameters the box holds', () => {
+    const { parameters, free } = leastSquares({
+      start: [0.5, 0.5],
+      lower: [0, 0],
+      upper: [1, 1],
+      count: 2,
+      residuals: ([a = 0, b = 0], out) => {
+        out[0] = a - 3
+        out[1] = b - 0.25
+      },
+    })
+    expect(parameters[0]).toBe(1)
+    expect(parameters[1]).toBeCloseTo(0.25, 8)
+    expect(free).toEqual([1])
+  })
+})
+
+describe('Cholesky', () => {
+  const square = fc.array(fc.array(fc.double({ min: -3, max: 3, noNaN: true }), { minLength: 4, maxLength: 4 }), {
+    minLength: 4,
+    maxLength: 4,
+  })
+  it('agrees with ml-matrix', () => {
+    fc.assert(
+      fc.property(square, (rows) => {
+        const a = new Matrix(rows)
+        const positive = a.mmul(a.transpose()).add(Matrix.eye(4, 4)).to2DArray()
+        const factor = choleskyFactor(positive)
+        if ('dependent' in factor) throw new Error('a positive definite matrix was refused')
+        const expected = inverse(new Matrix(positive)).to2DArray()
+        choleskyInverse(factor.lower).forEach((row, i) => {
+          row.forEach((entry, j) => {
+            expect(entry).toBeCloseTo(expected[i]?.[j] as number, 9)
+          })
+        })
+        const solved = choleskySolve(factor.lower, [1, 0, 0, 0])
+        solved.forEach((entry, i) => {
+          expect(entry).toBeCloseTo(expected[i]?.[0] as number, 9)
+        })
+      }),
+    )
+  })
+  it('names the first row that depends on others', () => {
+    expect(
+      choleskyFactor(
+        [
+          [1, 1],
+          [1, 1],
+        ],
+        1e-12,
+      ),
+    ).toEqual({ dependent: 1 })
+  })
+})
