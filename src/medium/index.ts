@@ -1,13 +1,8 @@
 export { allRetentionForms } from './all-retention-forms.js'
 export { bottomSuctionAtRest, type ContainerOfKnownContent } from './bottom-suction.js'
-export { type BoxMeasures, type BoxMeasures, boxContainer, boxContainer } from './box-container.js'
-export {
-  type BrooksCoreyParameters,
-  type BrooksCoreyParameters,
-  brooksCorey1964,
-  brooksCorey1964,
-} from './brooks-corey-1964.js'
-export { type CampbellParameters, type CampbellParameters, campbell1974, campbell1974 } from './campbell-1974.js'
+export { type BoxMeasures, boxContainer } from './box-container.js'
+export { type BrooksCoreyParameters, brooksCorey1964 } from './brooks-corey-1964.js'
+export { type CampbellParameters, campbell1974 } from './campbell-1974.js'
 export { type CapacityAtHeight, capacityByHeight, type HeightsOfMedium } from './capacity-by-height.js'
 export { chooseRetentionModel, type RetentionChoice, type RetentionChoiceRequest } from './choose-retention-model.js'
 export type { Container } from './container.js'
@@ -67,7 +62,7 @@ export {
   refillPointBySuction,
 } from './refill-point.js'
 export type { RetentionForm, ShapeParameter } from './retention-form.js'
-export type { ConductiveModel, ConductiveModel, RetentionModel, RetentionModel } from './retention-model.js'
+export type { ConductiveModel, RetentionModel } from './retention-model.js'
 export type { RetentionPoint } from './retention-points.js'
 export { type RoundedSquareMeasures, roundedSquareContainer } from './rounded-square-container.js'
 export { type SharedVolume, sharePerPlant } from './share-per-plant.js'
