@@ -28,7 +28,7 @@ import { fitResult, type RetentionFit } from './fit-result.js'
  *   form: formVanGenuchten1980,
  *   points: measured.map(([s, w]) => ({ suction: centimetresOfSuction(s), waterContent: waterContent(w) })),
  * })
- * fit.rmse // => 0.001
+ * fit.rmse // => 0.00027
  * ```
  */
 export function fitRetention(request: RetentionFitRequest): RetentionFit {

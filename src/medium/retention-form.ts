@@ -14,7 +14,7 @@ export interface RetentionForm {
   readonly shape: readonly ShapeParameter[]
   /** Whether the equation has a conductivity. */
   readonly conducts: boolean
-  /** The exponent of pore connection below which the search must not go; absent where the equation has no such exponent. */
+  /** The exponent of pore connection below which the search must not go; absent where the equation has no such exponent. Unit: 1. Range: any. */
   readonly leastConnection?: number
   /** The model with these numbers; `connection` is left out when no conductivity was measured. */
   readonly make: (
