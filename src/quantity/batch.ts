@@ -44,7 +44,7 @@ export interface BatchCounts {
  * Converts a long series into an array of the caller, row by row, without losing one.
  *
  * Nothing is allocated for rows that convert, so that the same output can be used again for every series. A refusal costs about as
- * much as a thousand conversions: filter a series that is mostly out of range first. Errors that are not refusals of this package
+ * much as two thousand conversions: filter a series that is mostly out of range first. Errors that are not refusals of this package
  * pass through.
  *
  * @param work - Readings, output and conversion.

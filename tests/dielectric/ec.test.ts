@@ -272,6 +272,19 @@ describe('Hilhorst 2000', () => {
   })
 })
 
+describe('Rhoades 1976', () => {
+  it('equals an independent open restatement at its worked example (0.121 S/m)', () => {
+    const { bulk } = bulkConductivityRhoades1976({
+      poreWater: 5 as PoreWaterEC,
+      content: 0.3 as WaterContent,
+      slope: 1,
+      intercept: 0.5,
+      surface: 0.01 as BulkEC,
+    })
+    expect(bulk).toBeCloseTo(1.21, 12)
+  })
+})
+
 describe('refusals', () => {
   const rhoades = { content: 0.3 as WaterContent, slope: 1.382, intercept: -0.093, surface: 0.18 as BulkEC }
   it('Rhoades 1976 where its water films are broken, or less conducts than the surfaces', () => {
