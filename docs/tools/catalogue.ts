@@ -79,7 +79,7 @@ function describeFunction(topic: string, signature: SignatureReflection): Catalo
     .replace(/\n{3,}/g, '\n\n')
     .trim()
   const [first = '', ...rest] = prose.split('\n\n')
-  const end = /[.:](?=\s|$)/.exec(first)
+  const end = /\.(?=\s|$)/.exec(first)
   const summary = end ? first.slice(0, end.index + 1) : first
   return {
     name: signature.name,

@@ -1,0 +1,129 @@
+import type { Duration } from '../quantity/duration.js'
+import { InputError } from '../quantity/errors.js'
+import { within } from '../quantity/guard.js'
+import type { Span } from '../quantity/span.js'
+import type { WaterContent } from '../quantity/water-content.js'
+
+const REFILL: Span = {
+  quantity: 'refill point',
+  unit: 'm³/m³',
+  min: 0,
+  max: 1,
+  hint: 'give the water content at which to water again',
+}
+
+/** Readings of one dry-down: one light regime, no shot, no drain, no seam. */
+export interface DryDownInput {
+  /** Times of the readings. Unit: s. Range: any. */
+  readonly time: ArrayLike<number>
+  /** Water content; NaN where a reading is missing. Unit: m³/m³. Range: any. */
+  readonly content: ArrayLike<number>
+}
+
+/** A straight line through a dry-down. */
+export interface DryDownLine {
+  /** Change of water content in an hour; negative while it dries. Unit: m³/m³/h. */
+  readonly slopePerHour: number
+  /** Standard error of the slope; zero for two readings or a perfect line. Unit: m³/m³/h. */
+  readonly slopeError: number
+  /** Share of the variance that the line explains. Unit: 1. */
+  readonly r2: number
+  /** Readings that were used. Unit: 1. */
+  readonly readings: number
+  /** Water content on the line at the last reading. Unit: m³/m³. */
+  readonly last: WaterContent
+}
+
+/**
+ * The speed of a dry-down: least squares through readings of one light regime.
+ *
+ * ```math
+ * \theta(t) = a + b\,t, \qquad b = \frac{\sum (t_i - \bar t)(\theta_i - \bar\theta)}{\sum (t_i - \bar t)^2}
+ * ```
+ *
+ * @param input - Times and readings.
+ * @returns Slope with its standard error, and what it explains.
+ * @throws `InputError` for fewer than two readings, equal times, or lists of different lengths.
+ * @validity Within one regime: day and night dry at different speeds, and drain after a shot is no use by plants.
+ * @source ordinary least squares
+ * @example
+ * ```ts
+ * const night = fitDryDown({ time: [0, 3600, 7200, 10800], content: [0.6, 0.592, 0.584, 0.576] })
+ * night.slopePerHour // => -0.008
+ * ```
+ */
+export function fitDryDown({ time, content }: DryDownInput): DryDownLine {
+  if (time.length !== content.length)
+    throw new InputError(
+      'time',
+      `has ${time.length} entries for ${content.length} readings`,
+      'give one time for each reading',
+    )
+  const good: number[] = []
+  for (let i = 0; i < content.length; i++) if (!Number.isNaN(content[i])) good.push(i)
+  const n = good.length
+  if (n < 2) throw new InputError('content', `has ${n} readings`, 'give at least two')
+  const meanTime = good.reduce((sum, i) => sum + (time[i] as number) / n, 0)
+  const mean = good.reduce((sum, i) => sum + (content[i] as number) / n, 0)
+  let [tt, tx, xx] = [0, 0, 0]
+  for (const i of good) {
+    const t = ((time[i] as number) - meanTime) / 3600
+    const x = (content[i] as number) - mean
+    tt += t * t
+    tx += t * x
+    xx += x * x
+  }
+  if (!(tt > 0)) throw new InputError('time', 'is the same for all readings', 'give readings of different times')
+  const slope = tx / tt
+  const rest = Math.max(0, xx - slope * tx)
+  const last = good[n - 1] as number
+  return {
+    slopePerHour: slope,
+    slopeError: n > 2 ? Math.sqrt(rest / (n - 2) / tt) : 0,
+    r2: xx > 0 ? 1 - rest / xx : 1,
+    readings: n,
+    last: (mean + (slope * ((time[last] as number) - meanTime)) / 3600) as WaterContent,
+  }
+}
+
+/** When a dry-down reaches a water content, or why it does not. */
+export type TimeToRefill =
+  | { readonly falling: true; readonly time: Duration }
+  | { readonly falling: false; readonly reason: string }
+
+/** A dry-down and the water content that it should not pass. */
+export interface TimeToRefillInput {
+  /** The line through the dry-down, made by `fitDryDown`. */
+  readonly line: DryDownLine
+  /** Water content at which to water again. Unit: m³/m³. Range: [0, 1]. */
+  readonly refillPoint: WaterContent
+}
+
+/**
+ * Time from the last reading of a dry-down until it reaches the refill point, if it goes on as it went.
+ *
+ * ```math
+ * t = \frac{\theta_{refill} - \theta_{last}}{b}
+ * ```
+ *
+ * A series that does not fall has no such time, and a slope that its noise could have made is not believed.
+ *
+ * @param input - Line, made by `fitDryDown`, and refill point.
+ * @returns The time, zero where the refill point is passed already; or why there is none.
+ * @throws `DomainError` outside the range.
+ * @validity As long as light and air stay what they were.
+ * @source definition; a slope within two standard errors of zero is not believed: common practice, no source
+ * @example
+ * ```ts
+ * const line = fitDryDown({ time: [0, 3600, 7200, 10800], content: [0.6, 0.592, 0.584, 0.576] })
+ * timeToRefill({ line, refillPoint: waterContent(0.52) }) // => { falling: true, time: 25200 }
+ * ```
+ */
+export function timeToRefill({ line, refillPoint }: TimeToRefillInput): TimeToRefill {
+  const refill = within(refillPoint, REFILL)
+  if (line.last <= refill) return { falling: true, time: 0 as Duration }
+  if (!(line.slopePerHour < 0)) return { falling: false, reason: 'the water content does not fall' }
+  if (-line.slopePerHour < 2 * line.slopeError)
+    return { falling: false, reason: 'the fall is no larger than its noise' }
+  return { falling: true, time: (((refill - line.last) / line.slopePerHour) * 3600) as Duration }
+}

@@ -1,0 +1,75 @@
+import { InputError } from '../quantity/errors.js'
+
+/** Quality flags of QARTOD: what a test says of a reading. */
+export const QUALITY = { pass: 1, notEvaluated: 2, suspect: 3, fail: 4, missing: 9 } as const
+
+/** How many readings carry each flag. Together they are all readings. */
+export interface FlagCounts {
+  /** Readings that passed. Unit: 1. */
+  readonly pass: number
+  /** Readings that could not be judged. Unit: 1. */
+  readonly notEvaluated: number
+  /** Readings that are doubtful. Unit: 1. */
+  readonly suspect: number
+  /** Readings that are wrong. Unit: 1. */
+  readonly fail: number
+  /** Readings that are not there. Unit: 1. */
+  readonly missing: number
+}
+
+/** From the least to the most serious. */
+const ORDER: readonly number[] = [QUALITY.notEvaluated, QUALITY.pass, QUALITY.suspect, QUALITY.fail, QUALITY.missing]
+
+/**
+ * The most serious flag of each reading over several tests. A reading that one test could not judge and another passed has passed.
+ *
+ * @procedure Takes, reading by reading, the flag that comes last in: not evaluated, pass, suspect, fail, missing.
+ * @param tests - Flags of each test, made by `grossRangeTest` and its like.
+ * @returns One flag for each reading.
+ * @throws `InputError` when there is no test or the tests have different lengths.
+ * @source Integrated Ocean Observing System (2020), Manual for Real-Time Quality Control of In-situ Temperature and Salinity Data (QARTOD), version 2.1, section 3.1, aggregation of flags [from memory]
+ * @example
+ * ```ts
+ * combineFlags([Uint8Array.of(1, 2, 1), Uint8Array.of(3, 2, 1)]) // => [3, 2, 1]
+ * ```
+ */
+export function combineFlags(tests: readonly Uint8Array[]): Uint8Array {
+  const [first] = tests
+  if (first === undefined) throw new InputError('tests', 'there is none', 'give the flags of at least one test')
+  const combined = first.slice()
+  for (const test of tests) {
+    if (test.length !== combined.length)
+      throw new InputError(
+        'tests',
+        `have ${combined.length} and ${test.length} flags`,
+        'run all tests on the same readings',
+      )
+    for (let i = 0; i < test.length; i++) {
+      if (ORDER.indexOf(test[i] as number) > ORDER.indexOf(combined[i] as number)) combined[i] = test[i] as number
+    }
+  }
+  return combined
+}
+
+/**
+ * How many readings carry each flag.
+ *
+ * @procedure Counts.
+ * @param flags - One flag for each reading, made by `combineFlags`.
+ * @returns The counts, which sum to the number of readings.
+ * @source definition
+ * @example
+ * ```ts
+ * countFlags(Uint8Array.of(1, 1, 3, 9)) // => { pass: 2, suspect: 1, missing: 1 }
+ * ```
+ */
+export function countFlags(flags: Uint8Array): FlagCounts {
+  const of = (wanted: number) => flags.reduce((count, flag) => count + (flag === wanted ? 1 : 0), 0)
+  return {
+    pass: of(QUALITY.pass),
+    notEvaluated: of(QUALITY.notEvaluated),
+    suspect: of(QUALITY.suspect),
+    fail: of(QUALITY.fail),
+    missing: of(QUALITY.missing),
+  }
+}

@@ -1,0 +1,66 @@
+import { InputError } from '../quantity/errors.js'
+import { wholeWithin, within } from '../quantity/guard.js'
+import type { Span } from '../quantity/span.js'
+import { QUALITY } from './flags.js'
+
+const TOLERANCE: Span = {
+  quantity: 'tolerance of the flat line test',
+  unit: 'unit of the series',
+  min: 0,
+  max: Infinity,
+  hint: 'give less than the noise of the sensor, zero or more',
+}
+const SUSPECT: Span = {
+  quantity: 'repeats that are suspect',
+  unit: '1',
+  min: 1,
+  max: 1000000,
+  hint: 'give a number of readings',
+}
+const FAIL: Span = { quantity: 'repeats that fail', unit: '1', min: 1, max: 1000000, hint: 'give a number of readings' }
+
+/** A series with the number of repeats that are not believed. */
+export interface FlatLineInput {
+  /** Readings; NaN is a missing one. Unit: any. Range: any. */
+  readonly value: ArrayLike<number>
+  /** Readings that differ by less are the same. Unit: that of the series. Range: [0, ∞). */
+  readonly tolerance: number
+  /** With so many equal readings before it, a reading is suspect. Unit: 1. Range: integers [1, 1000000]. */
+  readonly suspectAfter: number
+  /** With so many equal readings before it, a reading fails. Unit: 1. Range: integers [1, 1000000]. */
+  readonly failAfter: number
+}
+
+/**
+ * Flat line test: a reading that repeats those before it for longer than noise allows. A wet container at night is naturally
+ * flat, so the tolerance must lie below the noise of the sensor.
+ *
+ * @procedure Counts the readings directly before each one that differ from it by less than the tolerance, or equal it exactly.
+ * @param input - Readings and limits.
+ * @returns One flag for each reading.
+ * @throws `DomainError` outside the ranges, `InputError` when the limits are swapped.
+ * @source Integrated Ocean Observing System (2020), Manual for Real-Time Quality Control of In-situ Temperature and Salinity Data (QARTOD), version 2.1, Test 8 [from memory]
+ * @example
+ * ```ts
+ * flatLineTest({ value: [5, 5, 5, 5, 5, 5, 6], tolerance: 0.01, suspectAfter: 3, failAfter: 5 }) // => [1, 1, 1, 3, 3, 4, 1]
+ * ```
+ */
+export function flatLineTest(input: FlatLineInput): Uint8Array {
+  const { value } = input
+  const tolerance = within(input.tolerance, TOLERANCE)
+  const suspectAfter = wholeWithin(input.suspectAfter, SUSPECT)
+  const failAfter = wholeWithin(input.failAfter, FAIL)
+  if (failAfter < suspectAfter)
+    throw new InputError('failAfter', `${failAfter} is below the ${suspectAfter} for suspect readings`, 'swap them')
+  return Uint8Array.from(value, (x, i) => {
+    if (Number.isNaN(x)) return QUALITY.missing
+    let same = 0
+    while (same < failAfter && isSame(x, value[i - 1 - same] ?? Number.NaN, tolerance)) same++
+    if (same >= failAfter) return QUALITY.fail
+    return same >= suspectAfter ? QUALITY.suspect : QUALITY.pass
+  })
+}
+
+function isSame(a: number, b: number, tolerance: number): boolean {
+  return a === b || Math.abs(a - b) < tolerance
+}

@@ -1,0 +1,53 @@
+import { InputError } from '../quantity/errors.js'
+import { within } from '../quantity/guard.js'
+import type { Span } from '../quantity/span.js'
+import { QUALITY } from './flags.js'
+
+const LIMIT: Span = {
+  quantity: 'limit of the gross range test',
+  unit: 'unit of the series',
+  min: -Infinity,
+  max: Infinity,
+  hint: 'give a finite number in the unit of the series',
+}
+
+/** A series with the range that its sensor can report and the range that its user expects. */
+export interface GrossRangeInput {
+  /** Readings; NaN is a missing one. Unit: any. Range: any. */
+  readonly value: ArrayLike<number>
+  /** Lowest value that the sensor can report. Unit: that of the series. Range: (-∞, ∞). */
+  readonly sensorLowest: number
+  /** Highest value that the sensor can report. Unit: that of the series. Range: (-∞, ∞). */
+  readonly sensorHighest: number
+  /** Lowest value that is expected. Unit: that of the series. Range: (-∞, ∞). */
+  readonly expectedLowest?: number
+  /** Highest value that is expected. Unit: that of the series. Range: (-∞, ∞). */
+  readonly expectedHighest?: number
+}
+
+/**
+ * Gross range test: readings outside what the sensor can report fail, readings outside what is expected are suspect.
+ *
+ * @procedure Compares each reading with both ranges, whose ends belong to them.
+ * @param input - Readings and ranges.
+ * @returns One flag for each reading.
+ * @throws `DomainError` for a limit that is not finite, `InputError` when a range has its ends swapped.
+ * @source Integrated Ocean Observing System (2020), Manual for Real-Time Quality Control of In-situ Temperature and Salinity Data (QARTOD), version 2.1, Test 4 [from memory]
+ * @example
+ * ```ts
+ * grossRangeTest({ value: [0.5, 0.95, 1.2], sensorLowest: 0, sensorHighest: 1, expectedLowest: 0.2, expectedHighest: 0.9 }) // => [1, 3, 4]
+ * ```
+ */
+export function grossRangeTest(input: GrossRangeInput): Uint8Array {
+  const low = within(input.sensorLowest, LIMIT)
+  const high = within(input.sensorHighest, LIMIT)
+  const least = within(input.expectedLowest ?? low, LIMIT)
+  const most = within(input.expectedHighest ?? high, LIMIT)
+  if (low > high || least > most)
+    throw new InputError('input', 'a range has its lower end above its upper end', 'swap them')
+  return Uint8Array.from(input.value, (x) => {
+    if (Number.isNaN(x)) return QUALITY.missing
+    if (x < low || x > high) return QUALITY.fail
+    return x < least || x > most ? QUALITY.suspect : QUALITY.pass
+  })
+}

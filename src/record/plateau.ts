@@ -1,0 +1,94 @@
+import type { Duration } from '../quantity/duration.js'
+import { InputError } from '../quantity/errors.js'
+import { within } from '../quantity/guard.js'
+import type { Span } from '../quantity/span.js'
+import type { WaterContent, WaterContentChange } from '../quantity/water-content.js'
+import type { FoundShot } from './find-shots.js'
+
+const SETTLE: Span = {
+  quantity: 'time to drain',
+  unit: 's',
+  min: 0,
+  max: 86400,
+  open: 'min',
+  hint: 'give the time after the peak in which drain stops: some minutes to an hour',
+}
+
+/** A series with its shots. */
+export interface PlateauInput {
+  /** Times of the readings. Unit: s. Range: any. */
+  readonly time: ArrayLike<number>
+  /** Water content; NaN where a reading is missing. Unit: m³/m³. Range: any. */
+  readonly content: ArrayLike<number>
+  /** The shots in the series, made by `findShots`. */
+  readonly shots: readonly FoundShot[]
+  /** Time after the peak at which drain has stopped. Unit: s. Range: (0, 86400]. */
+  readonly settle: Duration
+}
+
+/** The level to which shots drain back. */
+export type Plateau =
+  | {
+      readonly known: true
+      /** Median of the levels after drain. Unit: m³/m³. */
+      readonly level: WaterContent
+      /** Half of the span that holds the middle half of them. Unit: m³/m³. */
+      readonly spread: WaterContentChange
+      /** How many shots it rests on. Unit: 1. */
+      readonly shots: number
+    }
+  | { readonly known: false; readonly reason: string }
+
+/**
+ * The level of water content to which the container drains back after a shot: what it holds in practice, as the probe sees it.
+ * Only shots that drain back count, and at least three of them must agree.
+ *
+ * @procedure Takes for each shot the first reading after its peak and the time to drain, if no other shot came in between; the level is the median.
+ * @param input - Series, shots and time to drain.
+ * @returns The level with its spread, or why there is none.
+ * @throws `DomainError` outside the range, `InputError` for lists of different lengths.
+ * @validity A local reading: the mean of the container needs a scale or more probes.
+ * @source common practice, no source
+ * @example
+ * ```ts
+ * const series = { time: [0, 300, 600, 900], content: [0.5, 0.53, 0.526, 0.52] }
+ * const shots = findShots({ ...series, leastRise: waterContentChange(0.01), longestRise: minutes(30), longestStep: minutes(8) })
+ * plateauAfterDrain({ ...series, shots, settle: minutes(5) }).known // => false
+ * ```
+ */
+export function plateauAfterDrain({ time, content, shots, settle }: PlateauInput): Plateau {
+  const wait = within(settle, SETTLE)
+  if (time.length !== content.length)
+    throw new InputError(
+      'time',
+      `has ${time.length} entries for ${content.length} readings`,
+      'give one time for each reading',
+    )
+  const levels: number[] = []
+  shots.forEach((shot, k) => {
+    const until = Math.min(shots[k + 1]?.start ?? Infinity, shot.peak + 3 * wait)
+    for (let i = shot.peakIndex + 1; i < time.length && (time[i] as number) <= until; i++) {
+      const x = content[i] as number
+      if (Number.isNaN(x) || (time[i] as number) < shot.peak + wait) continue
+      if (x < shot.top) levels.push(x)
+      break
+    }
+  })
+  if (levels.length < 3)
+    return {
+      known: false,
+      reason: `only ${levels.length} of ${shots.length} shots drained back and were left alone long enough`,
+    }
+  levels.sort((a, b) => a - b)
+  const at = (share: number) => {
+    const place = share * (levels.length - 1)
+    const below = levels[Math.floor(place)] as number
+    return below + (place - Math.floor(place)) * ((levels[Math.ceil(place)] as number) - below)
+  }
+  return {
+    known: true,
+    level: at(0.5) as WaterContent,
+    spread: ((at(0.75) - at(0.25)) / 2) as WaterContentChange,
+    shots: levels.length,
+  }
+}

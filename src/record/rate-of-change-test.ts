@@ -1,0 +1,59 @@
+import { InputError } from '../quantity/errors.js'
+import { within } from '../quantity/guard.js'
+import type { Span } from '../quantity/span.js'
+import { QUALITY } from './flags.js'
+
+const MOST: Span = {
+  quantity: 'fastest change',
+  unit: 'unit of the series per second',
+  min: 0,
+  max: Infinity,
+  hint: 'give a change per second, zero or more',
+}
+
+/** A series with the fastest change that is believed. */
+export interface RateOfChangeInput {
+  /** Times of the readings. Unit: s. Range: any. */
+  readonly time: ArrayLike<number>
+  /** Readings; NaN is a missing one. Unit: any. Range: any. */
+  readonly value: ArrayLike<number>
+  /** Fastest change that is believed. Unit: that of the series per s. Range: [0, ∞). */
+  readonly most: number
+  /** Which way a change counts; irrigation is a real fast rise, so that only falls may be tested. */
+  readonly direction?: 'both' | 'rise' | 'fall'
+}
+
+/**
+ * Rate of change test: a reading that differs from the one before by more than is believed in that time.
+ *
+ * ```math
+ * \frac{|x_i - x_{i-1}|}{t_i - t_{i-1}} > \text{limit}
+ * ```
+ *
+ * @param input - Times, readings and limit.
+ * @returns One flag for each reading; the first, and those after a missing reading or a clock that did not advance, are not evaluated.
+ * @throws `DomainError` outside the range, `InputError` for lists of different lengths.
+ * @source Integrated Ocean Observing System (2020), Manual for Real-Time Quality Control of In-situ Temperature and Salinity Data (QARTOD), version 2.1, Test 7 [from memory]
+ * @example
+ * ```ts
+ * rateOfChangeTest({ time: [0, 300, 600], value: [0.5, 0.501, 0.55], most: 0.0001 }) // => [2, 1, 3]
+ * ```
+ */
+export function rateOfChangeTest(input: RateOfChangeInput): Uint8Array {
+  const { time, value, direction = 'both' } = input
+  const most = within(input.most, MOST)
+  if (time.length !== value.length)
+    throw new InputError(
+      'time',
+      `has ${time.length} entries for ${value.length} readings`,
+      'give one time for each reading',
+    )
+  return Uint8Array.from(value, (x, i) => {
+    if (Number.isNaN(x)) return QUALITY.missing
+    const change = x - (value[i - 1] ?? Number.NaN)
+    const seconds = (time[i] as number) - (time[i - 1] ?? Number.NaN)
+    if (Number.isNaN(change) || !(seconds > 0)) return QUALITY.notEvaluated
+    const size = direction === 'both' ? Math.abs(change) : direction === 'rise' ? change : -change
+    return size / seconds > most ? QUALITY.suspect : QUALITY.pass
+  })
+}

@@ -1,0 +1,68 @@
+import { InputError } from '../quantity/errors.js'
+import { within } from '../quantity/guard.js'
+import type { Span } from '../quantity/span.js'
+import { QUALITY } from './flags.js'
+
+const SUSPECT: Span = {
+  quantity: 'height of a suspect spike',
+  unit: 'unit of the series',
+  min: 0,
+  max: Infinity,
+  hint: 'give a height of zero or more in the unit of the series',
+}
+const FAIL: Span = {
+  quantity: 'height of a failing spike',
+  unit: 'unit of the series',
+  min: 0,
+  max: Infinity,
+  hint: 'give a height of zero or more in the unit of the series',
+}
+
+/** A series with the heights of spikes that are not believed. */
+export interface SpikeInput {
+  /** Readings; NaN is a missing one. Unit: any. Range: any. */
+  readonly value: ArrayLike<number>
+  /** A higher spike is suspect. Unit: that of the series. Range: [0, ∞). */
+  readonly suspect: number
+  /** A higher spike fails. Unit: that of the series. Range: [0, ∞). */
+  readonly fail: number
+  /** Which way a spike points; in a record of irrigation rises are real, so that only falls may be tested. */
+  readonly direction?: 'both' | 'rise' | 'fall'
+}
+
+/**
+ * Spike test: a reading far from the mean of its two neighbours. A large spike also flags its neighbours, which are good.
+ *
+ * ```math
+ * \left| x_i - \frac{x_{i-1} + x_{i+1}}{2} \right| > \text{limit}
+ * ```
+ *
+ * @param input - Readings and limits.
+ * @returns One flag for each reading; the ends, and readings with a missing neighbour, are not evaluated.
+ * @throws `DomainError` outside the ranges, `InputError` when the limits are swapped.
+ * @source Integrated Ocean Observing System (2020), Manual for Real-Time Quality Control of In-situ Temperature and Salinity Data (QARTOD), version 2.1, Test 6 [from memory]
+ * @example
+ * ```ts
+ * spikeTest({ value: [10, 12, 999.99, 13, 15, 40, 9, 9], suspect: 25, fail: 50 }) // => [2, 4, 4, 4, 1, 3, 1, 2]
+ * ```
+ */
+export function spikeTest(input: SpikeInput): Uint8Array {
+  const { value, direction = 'both' } = input
+  const suspect = within(input.suspect, SUSPECT)
+  const fail = within(input.fail, FAIL)
+  if (fail < suspect)
+    throw new InputError('fail', `${fail} is below the limit for suspect spikes, ${suspect}`, 'swap them')
+  return Uint8Array.from(value, (x, i) => {
+    if (Number.isNaN(x)) return QUALITY.missing
+    const before = value[i - 1] ?? Number.NaN
+    const after = value[i + 1] ?? Number.NaN
+    const above = x - (before + after) / 2
+    if (Number.isNaN(above)) return QUALITY.notEvaluated
+    // One-sided, the foot of a real rise is no spike: it must stand out from both neighbours on that side.
+    const stands =
+      direction === 'both' || (direction === 'rise' ? x > Math.max(before, after) : x < Math.min(before, after))
+    const height = stands ? Math.abs(above) : 0
+    if (height > fail) return QUALITY.fail
+    return height > suspect ? QUALITY.suspect : QUALITY.pass
+  })
+}

@@ -1,0 +1,130 @@
+import fc from 'fast-check'
+import {
+  combineFlags,
+  countFlags,
+  findSeams,
+  flatLineTest,
+  grossRangeTest,
+  minutes,
+  rateOfChangeTest,
+  seconds,
+  spikeTest,
+  timeGapTest,
+} from 'porewater'
+import { describe, expect, it } from 'vitest'
+import { checkPublished } from '../support/published.js'
+import { expectDomainError, expectInputError } from '../support/refusals.js'
+
+const list = (flags: Uint8Array) => Array.from(flags)
+checkPublished('irrigation', 'qc.gross_range', ({ x, sensor_min, sensor_max, user_min, user_max }) => ({
+  flags: list(
+    grossRangeTest({
+      value: x,
+      sensorLowest: sensor_min,
+      sensorHighest: sensor_max,
+      expectedLowest: user_min,
+      expectedHighest: user_max,
+    }),
+  ),
+}))
+checkPublished('irrigation', 'qc.spike', ({ x, low, high }) => ({
+  flags: list(spikeTest({ value: x, suspect: low, fail: high })),
+}))
+checkPublished('irrigation', 'qc.rate_of_change', ({ t, x, threshold }) => ({
+  flags: list(rateOfChangeTest({ time: t, value: x, most: threshold })),
+}))
+checkPublished('irrigation', 'qc.flat_line', ({ x, eps, n_suspect, n_fail }) => ({
+  flags: list(flatLineTest({ value: x, tolerance: eps, suspectAfter: n_suspect, failAfter: n_fail })),
+}))
+checkPublished('irrigation', 'qc.gap', ({ t, expected, factor }) => ({
+  flags: list(timeGapTest({ time: t, expectedStep: seconds(expected), factor })),
+}))
+
+const readings = fc.array(
+  fc.oneof(
+    { weight: 9, arbitrary: fc.double({ min: 0, max: 1, noNaN: true }) },
+    { weight: 1, arbitrary: fc.constant(Number.NaN) },
+  ),
+  { maxLength: 200 },
+)
+
+describe('quality tests', () => {
+  it('give every reading a flag, and a missing one the flag for missing', () => {
+    fc.assert(
+      fc.property(readings, (value) => {
+        const time = value.map((_, i) => 300 * i)
+        const tests = [
+          grossRangeTest({ value, sensorLowest: 0, sensorHighest: 1, expectedLowest: 0.2, expectedHighest: 0.9 }),
+          spikeTest({ value, suspect: 0.02, fail: 0.05, direction: 'fall' }),
+          rateOfChangeTest({ time, value, most: 0.001, direction: 'fall' }),
+          flatLineTest({ value, tolerance: 1e-4, suspectAfter: 3, failAfter: 5 }),
+        ]
+        for (const flags of tests) {
+          expect(flags).toHaveLength(value.length)
+          value.forEach((x, i) => {
+            expect(flags[i] === 9).toBe(Number.isNaN(x))
+          })
+        }
+        const counts = countFlags(combineFlags(tests))
+        expect(counts.pass + counts.notEvaluated + counts.suspect + counts.fail + counts.missing).toBe(value.length)
+        expect(counts.missing).toBe(value.filter(Number.isNaN).length)
+      }),
+    )
+  })
+  it('do not take a rise by irrigation for a fault when only falls are tested', () => {
+    const value = [0.5, 0.5, 0.56, 0.56, 0.5]
+    expect(list(spikeTest({ value, suspect: 0.02, fail: 0.05, direction: 'fall' }))).toEqual([2, 1, 1, 1, 2])
+    expect(list(rateOfChangeTest({ time: [0, 300, 600, 900, 1200], value, most: 0.0001, direction: 'fall' }))).toEqual([
+      2, 1, 1, 1, 3,
+    ])
+    expect(list(rateOfChangeTest({ time: [0, 300, 600, 900, 1200], value, most: 0.0001, direction: 'rise' }))).toEqual([
+      2, 1, 3, 1, 1,
+    ])
+    expect(list(spikeTest({ value: [0.5, 0.58, 0.5], suspect: 0.02, fail: 0.05, direction: 'rise' }))).toEqual([
+      2, 4, 2,
+    ])
+  })
+  it('never judge a change across a clock that did not advance', () => {
+    expect(list(rateOfChangeTest({ time: [0, 300, 300, 0], value: [0.5, 0.5, 0.9, 0.1], most: 0.0001 }))).toEqual([
+      2, 1, 2, 2,
+    ])
+  })
+  it('keep the most serious flag', () => {
+    expect(list(combineFlags([Uint8Array.of(2, 2, 1, 3, 4, 9), Uint8Array.of(2, 1, 3, 4, 9, 1)]))).toEqual([
+      2, 1, 3, 4, 9, 9,
+    ])
+    expectInputError(() => combineFlags([]), 'tests')
+    expectInputError(() => combineFlags([Uint8Array.of(1), Uint8Array.of(1, 2)]), 'tests')
+  })
+  it('refuse limits that make no sense', () => {
+    expectInputError(() => grossRangeTest({ value: [1], sensorLowest: 2, sensorHighest: 1 }), 'input')
+    expectInputError(() => spikeTest({ value: [1], suspect: 2, fail: 1 }), 'fail')
+    expectInputError(() => flatLineTest({ value: [1], tolerance: 0, suspectAfter: 5, failAfter: 3 }), 'failAfter')
+    expectInputError(() => rateOfChangeTest({ time: [1], value: [], most: 1 }), 'time')
+    expectDomainError(() => timeGapTest({ time: [0], expectedStep: seconds(0) }), { quantity: 'expected step' })
+    expectDomainError(() => flatLineTest({ value: [1], tolerance: 0, suspectAfter: 0, failAfter: 3 }), {
+      quantity: 'repeats that are suspect',
+    })
+  })
+})
+
+describe('seams', () => {
+  it('are exactly the places that the gap test flags', () => {
+    fc.assert(
+      fc.property(fc.array(fc.integer({ min: -3, max: 8 }), { maxLength: 100 }), (steps) => {
+        let now = 0
+        const time = [0, ...steps.map((step) => (now += step * 100))]
+        const flags = timeGapTest({ time, expectedStep: seconds(300) })
+        const seams = findSeams({ time, expectedStep: seconds(300) })
+        expect(seams.map((seam) => seam.index)).toEqual(time.flatMap((_, i) => (i > 0 && flags[i] !== 1 ? [i] : [])))
+      }),
+    )
+  })
+  it('tell a gap from a clock that was set back or stood still', () => {
+    expect(findSeams({ time: [0, 300, 7200, 3900, 3900], expectedStep: minutes(5) })).toEqual([
+      { index: 2, kind: 'gap', seconds: 6900 },
+      { index: 3, kind: 'step back', seconds: -3300 },
+      { index: 4, kind: 'repeated time', seconds: 0 },
+    ])
+  })
+})
