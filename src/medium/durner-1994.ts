@@ -48,6 +48,9 @@ export interface DurnerParameters {
   readonly poreConnection?: number
 }
 
+/** Logarithm of the largest double, a little rounded down. */
+const LARGEST = 709.78
+
 const COARSE_SHARE: Span = { quantity: 'coarse share', unit: '1', min: 0, max: 1, hint: 'give a share from 0 to 1' }
 
 /**
@@ -117,14 +120,19 @@ export function durner1994(parameters: DurnerParameters): ConductiveModel {
     // Near saturation what is lacking has more digits than what is there.
     const lacking = logS > -Math.LN2
     const target = lacking ? Math.log(-Math.expm1(logS)) : logS
+    const part = lacking ? lackAt : saturationAt
+    const sign = lacking ? 1 : -1
+    const high = Math.min(Math.max(a, b) + 1e-6, LARGEST)
+    // Still wetter than asked at the largest suction there is.
+    if (Math.min(a, b) >= high || sign * (Math.log(mean(part, Math.exp(high))) - target) < 0) return Infinity
     const t = rootBetween(
       (x) => {
         const s = Math.exp(x)
-        const part = mean(lacking ? lackAt : saturationAt, s)
-        return [Math.log(part) - target, ((lacking ? s : -s) * mean(fallAt, s)) / part]
+        const value = mean(part, s)
+        return [Math.log(value) - target, (sign * s * mean(fallAt, s)) / value]
       },
       Math.min(a, b) - 1e-6,
-      Math.max(a, b) + 1e-6,
+      high,
     )
     return Math.exp(t)
   }

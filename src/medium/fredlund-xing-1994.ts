@@ -24,6 +24,9 @@ export interface FredlundXingParameters {
 /** 10⁶ kPa: the suction at which any medium is dry. */
 const DRY = 1e6 / 0.0980665
 
+/** Logarithm of the smallest positive double, a little rounded up. */
+const SMALLEST = -744
+
 /**
  * Retention curve of Fredlund and Xing (1994) from saturation to oven-dry, which is reached at 10⁶ kPa and kept beyond.
  *
@@ -93,14 +96,15 @@ export function fredlundXing1994(parameters: FredlundXingParameters): RetentionM
   }
 
   function suctionAt(content: number): number {
-    if (content === saturated) return 0
+    if (content >= contentAt(Math.exp(SMALLEST))) return 0
     const logSuction = rootBetween(
       (t) => {
         const s = Math.exp(t)
         return [contentAt(s) - content, -slopeAt(s) * s]
       },
-      -744,
-      Math.log(DRY),
+      SMALLEST,
+      // A little beyond, so that rounding does not leave the dry end outside the bracket.
+      Math.log(DRY) + 1e-9,
     )
     return Math.exp(logSuction)
   }

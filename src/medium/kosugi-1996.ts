@@ -4,7 +4,15 @@ import type { WaterCapacity } from '../quantity/inverse-suction.js'
 import type { Share } from '../quantity/share.js'
 import type { SuctionHead } from '../quantity/suction.js'
 import type { WaterContent } from '../quantity/water-content.js'
-import { checkConnection, checkExponent, checkLimits, checkScale, finiteSuction, heldContents } from './curve-limits.js'
+import {
+  checkConnection,
+  checkExponent,
+  checkLimits,
+  checkScale,
+  finiteSuction,
+  heldContents,
+  reachable,
+} from './curve-limits.js'
 import type { ConductiveModel } from './retention-model.js'
 
 /** The numbers of a Kosugi curve. */
@@ -73,7 +81,7 @@ export function kosugi1996(parameters: KosugiParameters): ConductiveModel {
       if (lack === 0) return 0 as SuctionHead
       const y =
         lack < 0.5 ? -normalTailInverse(Math.log(lack)) : normalTailInverse(Math.log((content - residual) / range))
-      return Math.exp(logMedian + sigma * y) as SuctionHead
+      return reachable(Math.exp(logMedian + sigma * y), content, held)
     },
     relativeConductivity: (suction) =>
       (finiteSuction(suction) > 0
