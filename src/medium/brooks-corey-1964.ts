@@ -8,6 +8,7 @@ import {
   checkExponent,
   checkLimits,
   checkScale,
+  contentOf,
   finiteSuction,
   heldContents,
   logSaturation,
@@ -85,7 +86,7 @@ export function powerLaw(curve: {
     residual,
     breakpoints: [curve.airEntry],
     waterContent: (suction) =>
-      (finiteSuction(suction) > entry ? residual + range * power(suction, exponent) : saturated) as WaterContent,
+      finiteSuction(suction) > entry ? contentOf(exponent * Math.log(entry / suction), residual, saturated) : saturated,
     capacity: (suction) =>
       (finiteSuction(suction) > entry ? (range * exponent * power(suction, exponent)) / suction : 0) as WaterCapacity,
     suction: (content) =>

@@ -3,6 +3,7 @@ import { within } from '../quantity/guard.js'
 import type { InverseSuction } from '../quantity/inverse-suction.js'
 import type { Span } from '../quantity/span.js'
 import type { SuctionHead } from '../quantity/suction.js'
+import type { WaterContent } from '../quantity/water-content.js'
 
 const ANY_SUCTION: Span = {
   quantity: 'suction',
@@ -109,6 +110,19 @@ export function heldContents(residual: number, saturated: number): Span {
 export function logSaturation(content: number, residual: number, saturated: number): number {
   const lack = (saturated - content) / (saturated - residual)
   return lack < 0.5 ? Math.log1p(-lack) : Math.log((content - residual) / (saturated - residual))
+}
+
+/**
+ * Water content from the logarithm of an effective saturation: counted from the nearer limit, so that it never leaves them by rounding
+ * and what is lacking keeps its digits.
+ */
+export function contentOf(logSaturation: number, residual: number, saturated: number): WaterContent {
+  const range = saturated - residual
+  return (
+    logSaturation > -Math.LN2
+      ? saturated + range * Math.expm1(logSaturation)
+      : residual + range * Math.exp(logSaturation)
+  ) as WaterContent
 }
 
 /** A suction that an inverse found, unless it is beyond all numbers. */

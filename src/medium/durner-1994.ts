@@ -105,12 +105,17 @@ export function durner1994(parameters: DurnerParameters): ConductiveModel {
     saturated,
     residual,
     breakpoints: [],
-    waterContent: (suction) =>
-      (finiteSuction(suction) > 0 ? residual + range * mean(saturationAt, suction) : saturated) as WaterContent,
+    waterContent: (suction) => (finiteSuction(suction) > 0 ? contentAt(suction) : saturated) as WaterContent,
     capacity: (suction) => (finiteSuction(suction) > 0 ? range * mean(fallAt, suction) : 0) as WaterCapacity,
     suction: (content) =>
       reachable(suctionAt(logSaturation(within(content, held), residual, saturated)), content, held),
     relativeConductivity: (suction) => (finiteSuction(suction) > 0 ? conductivityAt(suction) : 1) as Share,
+  }
+
+  /** Counted from the nearer limit, so that it never leaves them by rounding. */
+  function contentAt(s: number): number {
+    const lack = mean(lackAt, s)
+    return lack < 0.5 ? saturated - range * lack : residual + range * mean(saturationAt, s)
   }
 
   function suctionAt(logS: number): number {

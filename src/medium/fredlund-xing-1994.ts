@@ -79,7 +79,7 @@ export function fredlundXing1994(parameters: FredlundXingParameters): RetentionM
 
   function contentAt(s: number): number {
     if (s <= 0) return saturated
-    return s < DRY ? saturated * correction(s) * logTerm(s) ** -m : 0
+    return s < DRY ? saturated * Math.min(1, correction(s)) * logTerm(s) ** -m : 0
   }
 
   /** ln(e + (s/a)ⁿ). */

@@ -34,6 +34,7 @@ export {
   type WaterByVolume,
   waterContentFromGravimetric,
 } from './gravimetric-water-content.js'
+export { hasConductivity } from './has-conductivity.js'
 export { outsideIdealSubstrate } from './ideal-substrate.js'
 export { irrigationLimits } from './irrigation-limits.js'
 export { type DryingCurve, wettingCurveKoolParker1987 } from './kool-parker-1987.js'

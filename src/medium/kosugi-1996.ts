@@ -9,6 +9,7 @@ import {
   checkExponent,
   checkLimits,
   checkScale,
+  contentOf,
   finiteSuction,
   heldContents,
   reachable,
@@ -69,9 +70,7 @@ export function kosugi1996(parameters: KosugiParameters): ConductiveModel {
     residual,
     breakpoints: [],
     waterContent: (suction) =>
-      (finiteSuction(suction) > 0
-        ? residual + range * Math.exp(logNormalTail(deviation(suction)))
-        : saturated) as WaterContent,
+      finiteSuction(suction) > 0 ? contentOf(logNormalTail(deviation(suction)), residual, saturated) : saturated,
     capacity: (suction) =>
       (finiteSuction(suction) > 0
         ? ((range / sigma) * Math.exp(-(deviation(suction) ** 2) / 2 - Math.log(suction))) / Math.sqrt(2 * Math.PI)

@@ -1,6 +1,7 @@
 import type { SuctionHead } from '../quantity/suction.js'
 import type { WaterContent } from '../quantity/water-content.js'
 import { checkExponent, checkScale } from './curve-limits.js'
+import { mualemOfFreeExponents } from './mualem-free-exponents.js'
 import type { RetentionModel } from './retention-model.js'
 import { retentionOf } from './van-genuchten-1980.js'
 
@@ -14,6 +15,8 @@ export interface LogLogisticRetention {
   readonly halfSuction: SuctionHead
   /** Exponent of the suction. Unit: 1. Range: (0, ∞). */
   readonly slope: number
+  /** Exponent of pore connection and tortuosity in the conductivity, 0.5 unless it was fitted. Unit: 1. Range: (-∞, ∞). */
+  readonly poreConnection?: number
 }
 
 /**
@@ -23,13 +26,16 @@ export interface LogLogisticRetention {
  * \theta = \theta_r + \frac{\theta_s - \theta_r}{1 + (s / s_{50})^b}
  * ```
  *
- * It has no closed conductivity.
+ * Where the exponent of the suction is above 1 it has Mualem's conductivity, through the incomplete beta function; up to 1 it has
+ * none. That conductivity is a prediction which nobody compared with measurements on such media.
  *
  * @param parameters - The numbers of the curve.
  * @returns The curve.
- * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated.
+ * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated, or when the pore connection
+ * is so negative that the conductivity would rise as the medium dries.
  * @source Altland, J. E., Owen, J. S. and Fonteno, W. C. (2010), Journal of the American Society for Horticultural Science
  * 135:563-567 (the choice of the model was read in its abstract; the algebra is that of the usual log-logistic [from memory])
+ * @source van Genuchten, M. Th. and Nielsen, D. R. (1985), Annales Geophysicae 3:615-628 (conductivity) [from memory]
  * @example
  * ```ts
  * const medium = logLogisticRetention({
@@ -42,12 +48,13 @@ export interface LogLogisticRetention {
  * ```
  */
 export function logLogisticRetention(parameters: LogLogisticRetention): RetentionModel {
-  const { residual, saturated, halfSuction } = parameters
+  const { residual, saturated, halfSuction, poreConnection = 0.5 } = parameters
   const slope = checkExponent('slope', parameters.slope)
-  const logAlpha = -Math.log(checkScale('half suction', halfSuction))
+  const curve = { logAlpha: -Math.log(checkScale('half suction', halfSuction)), n: slope, m: 1 }
   return {
     kind: 'log-logistic',
-    parameters: { residual, saturated, halfSuction, slope },
-    ...retentionOf({ logAlpha, n: slope, m: 1 }, residual, saturated),
+    parameters: { residual, saturated, halfSuction, slope, poreConnection },
+    ...retentionOf(curve, residual, saturated),
+    ...mualemOfFreeExponents(curve, poreConnection),
   }
 }

@@ -1,6 +1,7 @@
 import type { InverseSuction } from '../quantity/inverse-suction.js'
 import type { WaterContent } from '../quantity/water-content.js'
 import { checkAlpha, checkExponent } from './curve-limits.js'
+import { mualemOfFreeExponents } from './mualem-free-exponents.js'
 import type { RetentionModel } from './retention-model.js'
 import { retentionOf } from './van-genuchten-1980.js'
 
@@ -16,6 +17,8 @@ export interface FiveParameterRetention {
   readonly n: number
   /** Exponent of the whole, free of n. Unit: 1. Range: (0, ∞). */
   readonly m: number
+  /** Exponent of pore connection and tortuosity in the conductivity, 0.5 unless it was fitted. Unit: 1. Range: (-∞, ∞). */
+  readonly poreConnection?: number
 }
 
 /**
@@ -25,13 +28,16 @@ export interface FiveParameterRetention {
  * \theta = \theta_r + (\theta_s - \theta_r) \left(1 + (\alpha s)^n\right)^{-m}
  * ```
  *
- * It has no closed conductivity.
+ * Where the exponent of the suction is above 1 it has Mualem's conductivity, through the incomplete beta function; up to 1 it has
+ * none. That conductivity is a prediction which nobody compared with measurements on such media.
  *
  * @param parameters - The numbers of the curve.
  * @returns The curve.
- * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated.
+ * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated, or when the pore connection
+ * is so negative that the conductivity would rise as the medium dries.
  * @source Milks, R. R., Fonteno, W. C. and Larson, R. A. (1989), Journal of the American Society for Horticultural Science
  * 114:48-52; that the variable is the suction itself is an assumption [from memory]
+ * @source van Genuchten, M. Th. and Nielsen, D. R. (1985), Annales Geophysicae 3:615-628 (conductivity) [from memory]
  * @example
  * ```ts
  * const medium = milksFontenoLarson1989({
@@ -45,12 +51,14 @@ export interface FiveParameterRetention {
  * ```
  */
 export function milksFontenoLarson1989(parameters: FiveParameterRetention): RetentionModel {
-  const { residual, saturated, alpha } = parameters
+  const { residual, saturated, alpha, poreConnection = 0.5 } = parameters
   const n = checkExponent('n', parameters.n)
   const m = checkExponent('m', parameters.m)
+  const curve = { logAlpha: Math.log(checkAlpha(alpha)), n, m }
   return {
     kind: 'Milks, Fonteno and Larson 1989',
-    parameters: { residual, saturated, alpha, n, m },
-    ...retentionOf({ logAlpha: Math.log(checkAlpha(alpha)), n, m }, residual, saturated),
+    parameters: { residual, saturated, alpha, n, m, poreConnection },
+    ...retentionOf(curve, residual, saturated),
+    ...mualemOfFreeExponents(curve, poreConnection),
   }
 }

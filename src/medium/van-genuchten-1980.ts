@@ -8,20 +8,14 @@ import {
   checkConnection,
   checkExponent,
   checkLimits,
+  contentOf,
   finiteSuction,
   heldContents,
   logSaturation,
   reachable,
 } from './curve-limits.js'
 import type { ConductiveModel, RetentionModel } from './retention-model.js'
-import {
-  type Curve,
-  conductingPart,
-  fallAt,
-  logSaturationAt,
-  logSuctionOf,
-  saturationAt,
-} from './van-genuchten-form.js'
+import { type Curve, conductingPart, fallAt, logSaturationAt, logSuctionOf } from './van-genuchten-form.js'
 
 /** The numbers of a van Genuchten curve with m = 1 - 1/n. */
 export interface VanGenuchtenParameters {
@@ -94,7 +88,7 @@ export function retentionOf(
     residual,
     breakpoints: [],
     waterContent: (suction: SuctionHead) =>
-      (finiteSuction(suction) > 0 ? residual + range * saturationAt(curve, suction) : saturated) as WaterContent,
+      finiteSuction(suction) > 0 ? contentOf(logSaturationAt(curve, suction), residual, saturated) : saturated,
     capacity: (suction: SuctionHead) =>
       (finiteSuction(suction) > 0 ? range * fallAt(curve, suction) : 0) as WaterCapacity,
     suction: (content: WaterContent) =>

@@ -9,7 +9,7 @@ export interface Curve {
 }
 
 /** ln (αs)ⁿ at a positive suction. */
-function logPower({ logAlpha, n }: Curve, suction: number): number {
+export function logPower({ logAlpha, n }: Curve, suction: number): number {
   return n * (logAlpha + Math.log(suction))
 }
 

@@ -8,9 +8,10 @@ import {
   containerCapacity,
   cylinderContainer,
   fraction,
+  fredlundXing1994,
+  hasConductivity,
   irrigationLimits,
   type LimitsRequest,
-  logLogisticRetention,
   perCentimetre,
   percent,
   refillPointByDepletion,
@@ -139,13 +140,16 @@ describe('irrigation limits', () => {
     const limits = irrigationLimits({ container: slab, medium, mostSuction: centimetresOfSuction(50) })
     expect(limits.bottomSuctionAtRefill).toBeCloseTo(50 - 3.75, 8)
     expect(limits.conductivityAtRefill as number).toBeCloseTo(medium.relativeConductivity(centimetresOfSuction(50)), 10)
-    const bark = logLogisticRetention({
-      residual: waterContent(0.35),
-      saturated: waterContent(0.78),
-      halfSuction: centimetresOfSuction(6),
-      slope: 1.9,
+    const noConductivity = fredlundXing1994({
+      saturated: waterContent(0.9),
+      scaleSuction: centimetresOfSuction(12),
+      n: 1.8,
+      m: 0.7,
+      residualSuction: centimetresOfSuction(15000),
     })
-    expect(irrigationLimits({ container: slab, medium: bark, depletion: percent(30) })).not.toHaveProperty(
+    expect(hasConductivity(noConductivity)).toBe(false)
+    expect(hasConductivity(medium)).toBe(true)
+    expect(irrigationLimits({ container: slab, medium: noConductivity, depletion: percent(30) })).not.toHaveProperty(
       'conductivityAtRefill',
     )
   })

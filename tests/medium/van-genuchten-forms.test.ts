@@ -5,11 +5,13 @@ import {
   milksFontenoLarson1989,
   perCentimetre,
   type RetentionModel,
+  type SuctionHead,
   vanGenuchten1980,
   vanGenuchtenBurdine1980,
   waterContent,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
+import { integrate } from '../../src/numerics/quadrature.js'
 import { checkPublished } from '../support/published.js'
 import { expectDomainError, expectInputError } from '../support/refusals.js'
 import { checkRetentionModel } from '../support/retention-properties.js'
@@ -86,6 +88,33 @@ describe('the forms that share van Genuchten’s curve', () => {
     expect(milksFontenoLarson1989({ ...curve, m }).waterContent(s)).toBe(vanGenuchten1980(curve).waterContent(s))
     const logistic = logLogisticRetention({ ...limits, halfSuction: centimetresOfSuction(10), slope: 1.6 })
     expect(milksFontenoLarson1989({ ...curve, m: 1 }).waterContent(s)).toBeCloseTo(logistic.waterContent(s), 14)
+  })
+  it('conduct as Mualem’s integral says, taken numerically (independent of the incomplete beta function)', () => {
+    const curves = [
+      milksFontenoLarson1989({ ...limits, alpha: perCentimetre(0.12), n: 1.7, m: 0.9, poreConnection: -0.5 }),
+      logLogisticRetention({ ...limits, halfSuction: centimetresOfSuction(6), slope: 1.9, poreConnection: -0.5 }),
+    ]
+    for (const medium of curves) {
+      // ∫ dS/s over the filled pores is ∫ c(s)/s ds from s to ∞, here over t = ln s.
+      const pores = (from: number) =>
+        integrate((t) => medium.capacity(centimetresOfSuction(Math.exp(t))), [Math.log(from), -5, 3, 8, 40])
+      for (const s of [0.5, 5, 50, 500].map(centimetresOfSuction)) {
+        const saturation = (medium.waterContent(s) - 0.1) / 0.8
+        const k = saturation ** -0.5 * (pores(s) / pores(1e-40)) ** 2
+        expect((medium.relativeConductivity as (s: SuctionHead) => number)(s) / k).toBeCloseTo(1, 9)
+      }
+    }
+  })
+  it('conduct as van Genuchten where the exponents are tied, and not at all for n up to 1', () => {
+    const curve = { ...limits, alpha: perCentimetre(0.1), n: 1.6 }
+    const free = milksFontenoLarson1989({ ...curve, m: 1 - 1 / 1.6 })
+    for (const s of [0.01, 1, 30, 1e4].map(centimetresOfSuction)) {
+      const tied = vanGenuchten1980(curve).relativeConductivity(s)
+      expect((free.relativeConductivity as (s: SuctionHead) => number)(s) / tied).toBeCloseTo(1, 12)
+    }
+    expect(free.relativeConductivity?.(centimetresOfSuction(0))).toBe(1)
+    expect(milksFontenoLarson1989({ ...curve, n: 1, m: 0.5 }).relativeConductivity).toBeUndefined()
+    expectInputError(() => milksFontenoLarson1989({ ...curve, m: 0.5, poreConnection: -4.5 }), 'poreConnection')
   })
   it('keeps a power-law tail where the power itself is beyond all numbers', () => {
     // S tends to (αs)^(-nm): with n = 50 and m = 0.01 a power of -0.5, though (αs)^50 overflows.
