@@ -159,6 +159,7 @@ export {
   validityMyllysSimojoki1996,
   waterContentMyllysSimojoki1996,
 } from './myllys-simojoki-1996.js'
+export { permittivityNagare2011, validityNagare2011, waterContentNagare2011 } from './nagare-2011.js'
 export { permittivityPepin1992, validityPepin1992, waterContentPepin1992 } from './pepin-1992.js'
 export {
   type IndexAndExtinction,

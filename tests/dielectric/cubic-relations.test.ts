@@ -17,19 +17,28 @@ type Convert = (x: number) => number
 const named = porewater as unknown as Record<string, Convert & porewater.Validity>
 
 /** Name, published rows, last permittivity, and the published coefficients times `unit` as whole numbers. */
-const relations: [name: string, file: string, topic: string, last: number, unit: bigint, whole: bigint[]][] = [
+const relations: [
+  name: string,
+  file: string,
+  topic: string | undefined,
+  last: number,
+  unit: bigint,
+  whole: bigint[],
+][] = [
   ['RothMineral1992', 'dielectric', 'vwc.roth1992.mineral', 42, 10_000_000n, [-728000n, 448000n, -19500n, 361n]],
   ['RothOrganic1992', 'dielectric', 'vwc.roth1992.organic', 90, 100_000_000n, [-2330000n, 2850000n, -43100n, 304n]],
   ['JacobsenSchjonning1993', 'dielectric', 'vwc.jacobsen', 49, 1_000_000n, [-70100n, 34700n, -1160n, 18n]],
   ['KellnerLundin2001', 'dielectric', 'vwc.peat.kellner', 90, 10_000_000n, [390000n, 317000n, -4500n, 26n]],
   ['Pepin1992', 'dielectric', 'vwc.peat.pepin', 90, 1_000_000n, [85000n, 19200n, -95n, 0n]],
   ['MyllysSimojoki1996', 'dielectric', 'vwc.peat.myllys', 90, 100_000_000n, [-7330000n, 4170000n, -80100n, 556n]],
+  // No published rows: the coefficients were seen in one open restatement only.
+  ['Nagare2011', 'dielectric', undefined, 90, 10_000_000n, [-189000n, 320000n, -4590n, 27n]],
 ]
 
 describe.each(relations)('%s', (name, file, topic, last, unit, whole) => {
   const there = named[`waterContent${name}`] as Convert
   const back = named[`permittivity${name}`] as Convert
-  checkPublished(file, topic, ({ eps }) => ({ theta: there(eps) }))
+  if (topic) checkPublished(file, topic, ({ eps }) => ({ theta: there(eps) }))
   it('equals whole-number arithmetic on the published coefficients (independent oracle)', () => {
     for (let e = 1n; e <= BigInt(last); e++) {
       const sum = whole.reduce((total, c, power) => total + c * e ** BigInt(power), 0n)
