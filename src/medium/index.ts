@@ -72,13 +72,8 @@ export { type TaperedBoxMeasures, taperedBoxContainer } from './tapered-box-cont
 export { type VanGenuchtenParameters, vanGenuchten1980 } from './van-genuchten-1980.js'
 export { type VanGenuchtenBurdineParameters, vanGenuchtenBurdine1980 } from './van-genuchten-burdine-1980.js'
 export { type ContainerWithPorosity, type WaterAndAir, waterAndAirAtRest } from './water-and-air.js'
-export {
-  type MediumOfPorosity,
-  type ReleaseSample,
-  type WaterClasses,
-  waterClassesDeBoodt1972,
-  waterClassesOfMedium,
-} from './water-classes.js'
+export { type ReleaseSample, type WaterClasses, waterClassesDeBoodt1972 } from './water-classes.js'
+export { type MediumOfPorosity, waterClassesOfMedium } from './water-classes-of-medium.js'
 export type { IrrigationLimits, LimitName, LimitsRequest, WaterLimit } from './water-limits.js'
 export { type ProfileRequest, type WaterProfile, waterProfile } from './water-profile.js'
 export {

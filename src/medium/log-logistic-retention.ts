@@ -35,7 +35,7 @@ export interface LogLogisticRetention {
  * is so negative that the conductivity would rise as the medium dries.
  * @source Altland, J. E., Owen, J. S. and Fonteno, W. C. (2010), Journal of the American Society for Horticultural Science
  * 135:563-567 (the choice of the model was read in its abstract; the algebra is that of the usual log-logistic [from memory])
- * @source van Genuchten, M. Th. and Nielsen, D. R. (1985), Annales Geophysicae 3:615-628 (conductivity) [from memory]
+ * @source Leão, T. P. (2023), Fluid conductivity in porous media in terms of beta functions, arXiv:2306.03979 (conductivity)
  * @example
  * ```ts
  * const medium = logLogisticRetention({

@@ -37,7 +37,7 @@ export interface FiveParameterRetention {
  * is so negative that the conductivity would rise as the medium dries.
  * @source Milks, R. R., Fonteno, W. C. and Larson, R. A. (1989), Journal of the American Society for Horticultural Science
  * 114:48-52; that the variable is the suction itself is an assumption [from memory]
- * @source van Genuchten, M. Th. and Nielsen, D. R. (1985), Annales Geophysicae 3:615-628 (conductivity) [from memory]
+ * @source Leão, T. P. (2023), Fluid conductivity in porous media in terms of beta functions, arXiv:2306.03979 (conductivity)
  * @example
  * ```ts
  * const medium = milksFontenoLarson1989({

@@ -2,11 +2,8 @@ import { InputError } from '../quantity/errors.js'
 import { within } from '../quantity/guard.js'
 import type { AirFilledPorosity, Porosity } from '../quantity/share.js'
 import type { Span } from '../quantity/span.js'
-import type { SuctionHead } from '../quantity/suction.js'
 import type { WaterContent, WaterContentChange } from '../quantity/water-content.js'
 import { WATER_CONTENT } from './phase-spans.js'
-import type { RetentionModel } from './retention-model.js'
-import { checkPorosity } from './water-and-air.js'
 
 /** A sample on the sand box: its pores and its water content at three suctions. */
 export interface ReleaseSample {
@@ -84,40 +81,4 @@ export function waterClassesDeBoodt1972({ totalPoreSpace, at10, at50, at100 }: R
     availableWater: (at10 - at100) as WaterContentChange,
     lessAvailableWater: at100,
   }
-}
-
-/** A medium and, where it is known, its porosity. */
-export interface MediumOfPorosity {
-  /** How the medium holds water. */
-  readonly medium: RetentionModel
-  /** Total porosity; left out, the saturated water content of the curve. Unit: 1. Range: (0, 1]. */
-  readonly porosity?: Porosity
-}
-
-/**
- * Air and water classes after De Boodt and Verdonck (1972) of a medium whose retention curve is known.
- *
- * ```math
- * \theta_{10} = \theta(10\,\text{cm}), \quad \theta_{50} = \theta(50\,\text{cm}), \quad \theta_{100} = \theta(100\,\text{cm})
- * ```
- *
- * @param request - Medium and porosity.
- * @returns The classes, which add up to the pore space.
- * @throws `DomainError` outside the range; `InputError` when the porosity is below the saturated water content.
- * @source De Boodt, M. and Verdonck, O. (1972), Acta Horticulturae 26:37-44
- * @example
- * ```ts
- * const medium = vanGenuchten1980({
- *   residual: waterContent(0.18),
- *   saturated: waterContent(0.92),
- *   alpha: perCentimetre(0.15),
- *   n: 1.7,
- * })
- * waterClassesOfMedium({ medium }).airCapacity // => 0.26877373
- * ```
- */
-export function waterClassesOfMedium({ medium, porosity }: MediumOfPorosity): WaterClasses {
-  const at = (suction: number) => medium.waterContent(suction as SuctionHead)
-  const totalPoreSpace = checkPorosity(porosity, medium) as Porosity
-  return waterClassesDeBoodt1972({ totalPoreSpace, at10: at(10), at50: at(50), at100: at(100) })
 }

@@ -83,6 +83,22 @@ describe('Durner 1994', () => {
       expect(medium.relativeConductivity(centimetresOfSuction(s)) / k).toBeCloseTo(1, 9)
     }
   })
+  it('is saturated at zero and under water pressure, and gives zero back', () => {
+    const medium = mediumOf(curve)
+    for (const s of [0, -5]) {
+      expect(medium.waterContent(s as never)).toBe(0.9)
+      expect(medium.capacity(s as never)).toBe(0)
+      expect(medium.relativeConductivity(s as never)).toBe(1)
+    }
+    expect(medium.suction(waterContent(0.9))).toBe(0)
+  })
+  it('says when no finite suction is left', () => {
+    const flat = mediumOf({ ...curve, n1: 1.001, n2: 1.001 })
+    expectDomainError(() => flat.suction(waterContent(0.11)), { hint: expect.stringContaining('no finite suction') })
+    // Here one family ends within the numbers and the other beyond them.
+    const half = mediumOf({ ...curve, n1: 3, n2: 1.001 })
+    expectDomainError(() => half.suction(waterContent(0.101)), { hint: expect.stringContaining('no finite suction') })
+  })
   it('stays finite in the dry end with a negative pore connection', () => {
     const medium = mediumOf({ ...curve, n1: 30, n2: 30, l: -1.5 })
     expect(medium.relativeConductivity(centimetresOfSuction(1e300))).toBe(0)

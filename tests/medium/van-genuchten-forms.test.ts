@@ -121,6 +121,13 @@ describe('the forms that share van Genuchten’s curve', () => {
     const medium = milksFontenoLarson1989({ ...limits, alpha: perCentimetre(1), n: 50, m: 0.01 })
     expect(medium.waterContent(centimetresOfSuction(1e8))).toBeCloseTo(0.1 + 0.8 * 1e-4, 15)
   })
+  it('with Burdine’s exponent, is saturated at zero and under water pressure', () => {
+    const medium = vanGenuchtenBurdine1980({ ...limits, alpha: perCentimetre(0.1), n: 3 })
+    for (const s of [0, -5]) {
+      expect(medium.waterContent(s as never)).toBe(0.9)
+      expect(medium.relativeConductivity(s as never)).toBe(1)
+    }
+  })
   it('refuses what has no meaning', () => {
     const burdine = { ...limits, alpha: perCentimetre(0.1), n: 3 }
     expectDomainError(() => vanGenuchtenBurdine1980({ ...burdine, n: 2 }), { quantity: 'n', min: 2 })

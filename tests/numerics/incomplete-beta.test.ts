@@ -50,4 +50,8 @@ describe('the incomplete beta function', () => {
       expect(-f(-1e-200, -200 * Math.LN10) / 10 ** (-200 * b)).toBeCloseTo(1, 10)
     }
   })
+  it('gives up with a typed error when an exponent is beyond it', () => {
+    const error = expect.objectContaining({ code: 'no-convergence' })
+    expect(() => logIncompleteBeta(1e9, 1e9)).toThrow(error)
+  })
 })
