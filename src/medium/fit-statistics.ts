@@ -34,15 +34,15 @@ interface Axis {
   readonly slope: number
 }
 
-/** The standard error on the search scale beyond which a parameter counts as unknown. */
+/** The standard error on the search scale beyond which a parameter counts as unknown; 2.3 is a factor of ten. */
 const UNKNOWN = {
   content: 0.2,
   share: 0.5,
   connection: 10,
-  suction: Math.LN10,
-  'inverse suction': Math.LN10,
-  exponent: Math.LN10,
-  conductivity: 2 * Math.LN10,
+  suction: 2.3,
+  'inverse suction': 2.3,
+  exponent: 2.3,
+  conductivity: 4.6,
 }
 
 /** Standard errors and correlations at the end of a search; refuses when the points leave a parameter open. */

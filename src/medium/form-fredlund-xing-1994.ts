@@ -3,7 +3,7 @@ import { fredlundXing1994 } from './fredlund-xing-1994.js'
 import type { RetentionForm } from './retention-form.js'
 
 /** The residual suction of 1500 kPa in cm: its own influence is too small to be fitted. */
-const RESIDUAL_SUCTION = (1500 / 0.0980665) as SuctionHead
+const RESIDUAL_SUCTION = 15295.743194668923 as SuctionHead
 
 /** How `fredlundXing1994` is fitted, with a residual suction of 1500 kPa. */
 export const formFredlundXing1994: RetentionForm = {

@@ -42,6 +42,7 @@ export { type KosugiParameters, kosugi1996 } from './kosugi-1996.js'
 export { type LayeredStack, layersAtRest, type MediumLayer } from './layers-at-rest.js'
 export { type LogLogisticRetention, logLogisticRetention } from './log-logistic-retention.js'
 export { type MeasuredSections, measuredContainer } from './measured-container.js'
+export { mediumNotes } from './medium-notes.js'
 export { type FiveParameterRetention, milksFontenoLarson1989 } from './milks-fonteno-larson-1989.js'
 export { type MixPart, particleDensityEN13041, particleDensityOfMix } from './particle-density.js'
 export { type PerchedWaterRequest, type PerchedWaterTable, perchedWaterTable } from './perched-water-table.js'
@@ -66,9 +67,28 @@ export type { RetentionForm, ShapeParameter } from './retention-form.js'
 export type { ConductiveModel, RetentionModel } from './retention-model.js'
 export type { RetentionPoint } from './retention-points.js'
 export { type RoundedSquareMeasures, roundedSquareContainer } from './rounded-square-container.js'
+export {
+  type SoilFromTexture,
+  type SoilTexture,
+  soilFromTextureSaxtonRawls2006,
+  validitySaxtonRawls2006,
+} from './saxton-rawls-2006.js'
+export { porosityAfterSettling, type SettledMedium } from './settled-porosity.js'
 export { type SharedVolume, sharePerPlant } from './share-per-plant.js'
+export { type SourcedRow, type TextureClass, tableRow } from './sourced-row.js'
 export { stackedContainer } from './stacked-container.js'
+export { type PublishedRange, substrateRanges } from './substrate-ranges.js'
+export {
+  type PorometerMeasures,
+  type PorometerSubstrate,
+  substratesPorometer2012,
+} from './substrates-porometer-2012.js'
 export { type TaperedBoxMeasures, taperedBoxContainer } from './tapered-box-container.js'
+export { texturesCarselParrish1988, type VanGenuchtenSoil } from './textures-carsel-parrish-1988.js'
+export { type CampbellSoil, texturesClappHornberger1978 } from './textures-clapp-hornberger-1978.js'
+export { type BrooksCoreySoil, texturesRawls1982 } from './textures-rawls-1982.js'
+export { type GreenAmptSoil, texturesRawls1983 } from './textures-rawls-1983.js'
+export { type TopsoilUnit, topsoilsWosten2001 } from './topsoils-wosten-2001.js'
 export { type VanGenuchtenParameters, vanGenuchten1980 } from './van-genuchten-1980.js'
 export { type VanGenuchtenBurdineParameters, vanGenuchtenBurdine1980 } from './van-genuchten-burdine-1980.js'
 export { type ContainerWithPorosity, type WaterAndAir, waterAndAirAtRest } from './water-and-air.js'

@@ -20,7 +20,6 @@ const MASS_FRACTION: Span = {
   max: 1,
   hint: 'give a share of the dry mass; percent go through percent()',
 }
-const ORGANIC: Span = { ...MASS_FRACTION, quantity: 'organic matter' }
 
 /**
  * Particle density of a mix from the dry mass fractions and particle densities of its parts: their volumes add up.
@@ -74,6 +73,6 @@ export function particleDensityOfMix(parts: readonly MixPart[]): ParticleDensity
  * ```
  */
 export function particleDensityEN13041(organicMatter: MassFraction): ParticleDensity {
-  const w = within(organicMatter, ORGANIC)
+  const w = within(organicMatter, { ...MASS_FRACTION, quantity: 'organic matter' })
   return (1 / (w / 1.55 + (1 - w) / 2.65)) as ParticleDensity
 }

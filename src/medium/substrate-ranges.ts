@@ -1,0 +1,52 @@
+import type { SourcedRow } from './sourced-row.js'
+
+/** A span of published values. */
+export interface PublishedRange extends SourcedRow {
+  /** What was measured, in words. */
+  readonly quantity: string
+  /** Lower end. Unit: as in `unit`. */
+  readonly low: number
+  /** Upper end. Unit: as in `unit`. */
+  readonly high: number
+  readonly unit: string
+}
+
+const EVANS = 'Evans, M. R., Konduru, S. and Stamps, R. H. (1996), HortScience 31:965-967, abstract'
+const ABAD = 'Abad, M. and co-workers (2005), HortScience 40:2138-2144, abstract'
+const NURSERY =
+  'Yeager, T. H. and co-workers (2007), Best management practices guide for producing nursery crops, Southern Nursery Association [from memory]'
+const FONTENO =
+  'Fonteno, W. C. and co-worker (1990), A new method for measuring total porosity in horticultural substrates, abstract'
+const NAASZ = 'Naasz, R., Michel, J.-C. and Charpentier, S. (2008), European Journal of Soil Science, abstract'
+
+/** Published spans of growing media: how far one material differs from sample to sample, and what growers aim at. */
+export const substrateRanges = {
+  'coir dust of five sources': [
+    { quantity: 'bulk density', low: 0.04, high: 0.08, unit: 'g/cm³', source: EVANS, known: 'read' },
+    { quantity: 'air space', low: 9.5, high: 12.6, unit: '%', source: EVANS, known: 'read' },
+    { quantity: 'container capacity', low: 73, high: 80, unit: '%', source: EVANS, known: 'read' },
+    { quantity: 'total porosity', low: 85.5, high: 89.5, unit: '%', source: EVANS, known: 'read' },
+    { quantity: 'solids', low: 10.5, high: 14.5, unit: '%', source: EVANS, known: 'read' },
+    { quantity: 'water per dry mass', low: 750, high: 1100, unit: '%', source: EVANS, known: 'read' },
+  ],
+  'coir dust of thirteen sources': [
+    { quantity: 'total porosity', low: 94, high: 100, unit: '%', source: ABAD, known: 'read' },
+    { quantity: 'air capacity', low: 24, high: 89, unit: '%', source: ABAD, known: 'read' },
+    { quantity: 'easily available water', low: 0, high: 36, unit: '%', source: ABAD, known: 'read' },
+    { quantity: 'total water holding capacity', low: 137, high: 786, unit: 'mL/L', source: ABAD, known: 'read' },
+  ],
+  'nursery container medium, recommended': [
+    { quantity: 'total porosity', low: 50, high: 85, unit: '%', source: NURSERY, known: 'memory' },
+    { quantity: 'air space', low: 10, high: 30, unit: '%', source: NURSERY, known: 'memory' },
+    { quantity: 'container capacity', low: 45, high: 65, unit: '%', source: NURSERY, known: 'memory' },
+    { quantity: 'available water', low: 25, high: 35, unit: '%', source: NURSERY, known: 'memory' },
+    { quantity: 'unavailable water', low: 25, high: 35, unit: '%', source: NURSERY, known: 'memory' },
+    { quantity: 'bulk density', low: 0.19, high: 0.7, unit: 'g/cm³', source: NURSERY, known: 'memory' },
+  ],
+  'horticultural materials': [
+    { quantity: 'particle density', low: 0.35, high: 2.1, unit: 'g/cm³', source: FONTENO, known: 'read' },
+  ],
+  'width of the hysteresis loop': [
+    { quantity: 'pine bark and peat', low: 10, high: 21, unit: '%', source: NAASZ, known: 'read' },
+  ],
+} as const satisfies Readonly<Record<string, readonly PublishedRange[]>>

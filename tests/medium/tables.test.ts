@@ -1,0 +1,192 @@
+import fc from 'fast-check'
+import {
+  brooksCorey1964,
+  campbell1974,
+  inCentimetresPerDay,
+  inCentimetresPerMinute,
+  inMillimetresPerHourOfConductivity,
+  inPercent,
+  mediumNotes,
+  percent,
+  porosityAfterSettling,
+  soilFromTextureSaxtonRawls2006,
+  substrateRanges,
+  substratesPorometer2012,
+  tableRow,
+  texturesCarselParrish1988,
+  texturesClappHornberger1978,
+  texturesRawls1982,
+  texturesRawls1983,
+  topsoilsWosten2001,
+  vanGenuchten1980,
+} from 'porewater'
+import { describe, expect, it } from 'vitest'
+import { checkPublished } from '../support/published.js'
+import { expectDomainError, expectInputError } from '../support/refusals.js'
+
+checkPublished('hydraulics', 'soils.carsel_parrish', ({ texture }) => {
+  const row = tableRow(texturesCarselParrish1988, texture)
+  return {
+    theta_r: row.residual,
+    theta_s: row.saturated,
+    alpha: row.alpha,
+    n: row.n,
+    ks: inCentimetresPerDay(row.saturatedConductivity),
+  }
+})
+checkPublished('hydraulics', 'soils.clapp_hornberger', ({ texture }) => {
+  const row = tableRow(texturesClappHornberger1978, texture)
+  return {
+    b: row.b,
+    psi_s: row.airEntry,
+    theta_s: row.saturated,
+    ks: inCentimetresPerMinute(row.saturatedConductivity),
+  }
+})
+checkPublished('hydraulics', 'soils.rawls_brooks_corey', ({ texture }) => {
+  const row = tableRow(texturesRawls1982, texture)
+  return {
+    porosity: row.saturated,
+    theta_r: row.residual,
+    bubbling_geom: row.airEntry,
+    lambda_geom: row.lambda,
+    ks: row.saturatedConductivity,
+  }
+})
+checkPublished('hydraulics', 'soils.green_ampt_table', ({ texture }) => {
+  const row = tableRow(texturesRawls1983, texture)
+  return { porosity: row.porosity, suction: row.wettingFrontSuction, K: row.conductivity }
+})
+checkPublished('hydraulics', 'media.ncsu_published', ({ material, air_space, container_capacity }) => {
+  const row = tableRow(substratesPorometer2012, material)
+  expect(inPercent(row.airSpace)).toBeCloseTo(air_space, 9)
+  expect(row.containerCapacity * 100).toBeCloseTo(container_capacity, 9)
+  return { total_porosity: inPercent(row.airSpace) + row.containerCapacity * 100 }
+})
+
+const soil = (given: Record<string, number>) =>
+  soilFromTextureSaxtonRawls2006({
+    sand: percent((given.sand as number) * 100),
+    clay: percent((given.clay as number) * 100),
+    organicMatter: percent(given.organic_matter as number),
+  })
+checkPublished('hydraulics', 'ptf.saxton_rawls', (given) => {
+  const found = soil(given)
+  return {
+    theta_1500: found.at1500kPa,
+    theta_33: found.at33kPa,
+    theta_s: found.saturated,
+    lambda: found.lambda,
+    ks: inMillimetresPerHourOfConductivity(found.saturatedConductivity),
+    air_entry: found.airEntryTension,
+  }
+})
+checkPublished('hydraulics', 'ptf.saxton_rawls_table', (given) => {
+  const found = soil(given)
+  return {
+    theta_1500: found.at1500kPa * 100,
+    theta_33: found.at33kPa * 100,
+    theta_s: found.saturated * 100,
+    ks: inMillimetresPerHourOfConductivity(found.saturatedConductivity),
+    density: found.bulkDensity,
+  }
+})
+
+describe('tables', () => {
+  const tables = {
+    texturesCarselParrish1988,
+    texturesClappHornberger1978,
+    texturesRawls1982,
+    texturesRawls1983,
+    topsoilsWosten2001,
+    substratesPorometer2012,
+  }
+  it('say of every row where it comes from and how it is known', () => {
+    for (const table of Object.values(tables)) {
+      for (const row of Object.values(table)) {
+        expect(row.source).toMatch(/\(\d{4}\)/)
+        expect(['read', 'memory']).toContain(row.known)
+      }
+    }
+    for (const row of Object.values(substrateRanges).flat()) {
+      expect(row.source).toMatch(/\(\d{4}\)/)
+      expect(row.low).toBeLessThan(row.high)
+    }
+    for (const note of mediumNotes) expect(note.source).toMatch(/\w/)
+  })
+  it('have the number of classes of their print', () => {
+    expect(Object.values(tables).map((table) => Object.keys(table).length)).toEqual([12, 11, 11, 11, 13, 4])
+  })
+  it('go straight into their models and give falling curves', () => {
+    const models = [
+      ...Object.values(texturesCarselParrish1988).map(vanGenuchten1980),
+      ...Object.values(topsoilsWosten2001).map(vanGenuchten1980),
+      ...Object.values(texturesClappHornberger1978).map(campbell1974),
+      ...Object.values(texturesRawls1982).map((row) => brooksCorey1964(row)),
+    ]
+    for (const model of models) {
+      expect(model.waterContent(330 as never)).toBeLessThan(model.saturated)
+      expect(model.waterContent(15000 as never)).toBeLessThan(model.waterContent(330 as never))
+    }
+  })
+  it('agree with each other on the porosity of a class where two papers share their soils', () => {
+    for (const [name, row] of Object.entries(texturesRawls1982)) {
+      expect(tableRow(texturesRawls1983, name).porosity).toBe(row.saturated)
+    }
+  })
+  it('refuse a name that they do not have', () => {
+    expectInputError(() => tableRow(texturesCarselParrish1988, 'gravel'), 'name')
+    expectInputError(() => tableRow(texturesCarselParrish1988, 'toString'), 'name')
+  })
+})
+
+describe('Saxton and Rawls 2006', () => {
+  it('keeps the order of its contents wherever it answers inside its validity', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        fc.double({ min: 0.02, max: 0.6, noNaN: true }),
+        fc.double({ min: 0.5, max: 5, noNaN: true }),
+        (s, clay, organic_matter) => {
+          const found = soil({ sand: s * (1 - clay), clay, organic_matter })
+          expect(found.at1500kPa).toBeLessThan(found.at33kPa)
+          expect(found.at33kPa).toBeLessThan(found.saturated)
+          expect(found.bulkDensity).toBeCloseTo(2.65 * (1 - found.saturated), 12)
+        },
+      ),
+    )
+  })
+  it('says when it leaves its soils, and when air enters at once', () => {
+    expect(soil({ sand: 0.1, clay: 0.65, organic_matter: 2 }).warnings).toMatchObject([
+      { code: 'outside-validity', about: 'clay' },
+    ])
+    expect(soil({ sand: 0.88, clay: 0.05, organic_matter: 2.5 }).warnings).toMatchObject([{ code: 'no-air-entry' }])
+    expect(soil({ sand: 0.42, clay: 0.18, organic_matter: 1 }).warnings).toEqual([])
+  })
+  it('refuses what no soil can be', () => {
+    expectInputError(() => soil({ sand: 0.7, clay: 0.4, organic_matter: 2 }), 'clay')
+    expectInputError(() => soil({ sand: 0.2, clay: 0.2, organic_matter: 90 }), 'texture')
+    expectDomainError(
+      () => soilFromTextureSaxtonRawls2006({ sand: Number.NaN as never, clay: percent(1), organicMatter: percent(1) }),
+      { quantity: 'sand' },
+    )
+  })
+})
+
+describe('settling', () => {
+  it('conserves the solids', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 50, max: 99, noNaN: true }), fc.double({ min: 0, max: 40, noNaN: true }), (p, x) => {
+        const after = porosityAfterSettling({ porosity: percent(p), settling: percent(x) })
+        expect((1 - after) * (1 - x / 100)).toBeCloseTo(1 - p / 100, 12)
+        expect(after).toBeLessThanOrEqual(p / 100 + 1e-12)
+      }),
+    )
+  })
+  it('refuses to press solids together', () => {
+    expectInputError(() => porosityAfterSettling({ porosity: percent(30), settling: percent(50) }), 'settling')
+    expectDomainError(() => porosityAfterSettling({ porosity: percent(90), settling: 1 as never }), {
+      quantity: 'settling',
+    })
+  })
+})
