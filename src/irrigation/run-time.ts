@@ -11,27 +11,27 @@ const VOLUME: Span = {
   max: Infinity,
   hint: 'give the volume for all emitters together, zero or more',
 }
-const FLOW: Span = {
-  quantity: 'flow of an emitter',
+export const FLOW: Span = {
+  quantity: 'flow',
   unit: 'L/h',
   min: 0,
   max: Infinity,
   open: 'min',
-  hint: 'give the measured flow of one emitter, above zero',
+  hint: 'give the measured flow, above zero',
 }
-const EMITTERS: Span = {
+export const EMITTERS: Span = {
   quantity: 'emitters',
   unit: '1',
   min: 1,
   max: 100000,
-  hint: 'give the number of emitters that share the volume',
+  hint: 'count the emitters that share the volume',
 }
-const FILL: Span = {
+export const FILL: Span = {
   quantity: 'line fill',
   unit: 's',
   min: 0,
   max: 3600,
-  hint: 'give the time from opening the valve until all emitters run',
+  hint: 'time it from opening the valve until all emitters run',
 }
 
 /** What a run time is found from. */

@@ -10,14 +10,14 @@ const SUBSTRATE: Span = {
   min: 0,
   max: Infinity,
   open: 'both',
-  hint: 'give the volume of medium that the probe stands for, not the nominal volume of the pot',
+  hint: 'give the medium that the probe stands for, not the nominal pot',
 }
 const RISE: Span = {
   quantity: 'rise of water content',
   unit: 'm³/m³',
   min: 0,
   max: 1,
-  hint: 'give the rise that is wanted, zero or more; a container that is wet enough needs no shot',
+  hint: 'give a rise of zero or more; a wet container needs no shot',
 }
 const DRAIN: Span = {
   quantity: 'drain fraction',
@@ -25,7 +25,7 @@ const DRAIN: Span = {
   min: 0,
   max: 1,
   open: 'max',
-  hint: 'give the share of the shot that should drain; all of it cannot',
+  hint: 'give the share that should drain; all cannot',
 }
 
 /** What a shot is sized from. */

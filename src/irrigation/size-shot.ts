@@ -1,0 +1,139 @@
+import type { Duration } from '../quantity/duration.js'
+import type { Finding } from '../quantity/finding.js'
+import type { Flow } from '../quantity/flow.js'
+import { wholeWithin, within } from '../quantity/guard.js'
+import type { DrainFraction } from '../quantity/share.js'
+import type { Span } from '../quantity/span.js'
+import type { Volume } from '../quantity/volume.js'
+import type { WaterContentChange } from '../quantity/water-content.js'
+import { EMITTERS, FILL, FLOW } from './run-time.js'
+import { shotVolume } from './shot-volume.js'
+
+const LIMIT: Span = {
+  quantity: 'limit of the run time',
+  unit: 's',
+  min: 0,
+  max: 86400,
+  hint: 'give up to a day, the least below the most',
+}
+
+/** What a shot is sized from: a container, what is wanted in it, its emitters, and what valve and pump can do. */
+export interface SizeShotInput {
+  /** Volume of medium that the shot waters. Unit: L. Range: (0, ∞). */
+  readonly substrateVolume: Volume
+  /** By how much its water content should rise. Unit: m³/m³. Range: [0, 1]. */
+  readonly rise: WaterContentChange
+  /** Share of the shot that should drain. Unit: 1. Range: [0, 1). */
+  readonly drainFraction: DrainFraction
+  /** Flow of one emitter. Unit: L/h. Range: (0, ∞). */
+  readonly emitterFlow: Flow
+  /** Emitters in the container. Unit: 1. Range: integers [1, 100000]. */
+  readonly emitters: number
+  /** Time from opening the valve until all emitters run; none by default. Unit: s. Range: [0, 3600]. */
+  readonly lineFill?: Duration
+  /** Shortest time for which the valve may open; zero by default. Unit: s. Range: [0, 86400]. */
+  readonly leastRunTime?: Duration
+  /** Longest time for which the valve may open; a day by default. Unit: s. Range: [0, 86400]. */
+  readonly mostRunTime?: Duration
+  /** Emitters of all containers on the valve; those of one container by default. Unit: 1. Range: integers [1, 100000]. */
+  readonly emittersOnValve?: number
+  /** Flow that the pump holds at working pressure; without it the pump is not checked. Unit: L/h. Range: (0, ∞). */
+  readonly pumpFlow?: Flow
+}
+
+/** A shot with what is to be expected of it. Volumes are for one container; what is applied is kept or drains. */
+export interface SizedShot {
+  /** Water of the shot. Unit: L. */
+  readonly volume: Volume
+  /** Water from each emitter. Unit: L. */
+  readonly perEmitter: Volume
+  /** Time that the valve is open, with the time to fill the line. Unit: s. */
+  readonly runTime: Duration
+  /** Water that should stay. Unit: L. */
+  readonly kept: Volume
+  /** Water that should drain. Unit: L. */
+  readonly expectedDrain: Volume
+  /** Which limit of the valve decided instead of the wish, if one did. */
+  readonly boundBy: 'least-run-time' | 'most-run-time' | undefined
+  /** What a person should know before the valve opens. */
+  readonly warnings: readonly Finding[]
+}
+
+const NOTHING: readonly Finding[] = []
+
+/**
+ * Sizes a shot in one call: volume, what each emitter gives, how long the valve is open, what drains, which limit decides, and what
+ * to beware of.
+ *
+ * ```math
+ * V = \frac{\Delta\theta \, V_s}{1 - f}, \quad t = \min\left(t_{max}, \max\left(t_{min}, \frac{V}{q \, n} + t_{fill}\right)\right)
+ * ```
+ *
+ * A limit that decides is named in `boundBy` and explained in the warnings, and the volume is what the emitters give in that time. Of a
+ * longer opening than is needed all that is too much is expected to drain. No rise needs no opening.
+ *
+ * The result is advice, not an order: a valve that opens by it needs a longest opening, a limit for the day and a leak check of its own.
+ *
+ * @param input - Container, wish, emitters, valve and pump.
+ * @returns The shot, what is expected of it, and warnings.
+ * @throws `DomainError` outside the ranges, or when the least run time is longer than the most.
+ * @source Water balance of the container and of the valve
+ * @example
+ * ```ts
+ * const shot = sizeShot({
+ *   substrateVolume: litres(11.25),
+ *   rise: waterContentChange(0.03),
+ *   drainFraction: percent(15),
+ *   emitterFlow: litresPerHour(2.1),
+ *   emitters: 3,
+ *   lineFill: seconds(12),
+ *   leastRunTime: seconds(60),
+ *   mostRunTime: minutes(20),
+ *   emittersOnValve: 600,
+ *   pumpFlow: cubicMetresPerHour(2),
+ * })
+ * shot // => { volume: 0.39706, perEmitter: 0.13235, runTime: 238.9, expectedDrain: 0.05956, boundBy: undefined, warnings: [] }
+ * ```
+ */
+export function sizeShot(input: SizeShotInput): SizedShot {
+  const wanted = shotVolume(input)
+  const emitters = wholeWithin(input.emitters, EMITTERS)
+  const emitterFlow = within(input.emitterFlow, FLOW)
+  const fill = within(input.lineFill ?? 0, FILL)
+  const most = within(input.mostRunTime ?? 86400, LIMIT)
+  const least = within(input.leastRunTime ?? 0, LIMIT)
+  if (least > most) within(least, { ...LIMIT, max: most })
+  const pump = within(input.pumpFlow ?? 1, FLOW)
+  const zone = input.pumpFlow ? emitterFlow * wholeWithin(input.emittersOnValve ?? emitters, EMITTERS) : 0
+  const flow = (emitterFlow * emitters) / 3600
+  const needed = wanted && wanted / flow + fill
+  const time = wanted && Math.min(most, Math.max(least, needed))
+  const slow = wanted && fill - time / 10
+  const volume = time === needed ? wanted : Math.max(0, time - fill) * flow
+  const kept = time < needed ? volume * (1 - input.drainFraction) : Math.min(volume, input.rise * input.substrateVolume)
+  return {
+    volume: volume as Volume,
+    perEmitter: (volume / emitters) as Volume,
+    runTime: time as Duration,
+    kept: kept as Volume,
+    expectedDrain: (volume - kept) as Volume,
+    boundBy: time < needed ? 'most-run-time' : time > needed ? 'least-run-time' : undefined,
+    warnings:
+      time === needed && zone <= pump && slow <= 0
+        ? NOTHING
+        : warn(time - needed, slow, zone - pump, (volume / wanted) * 100),
+  }
+}
+
+/** What is too much: of time, of filling the line, of flow; and the share of the wanted volume that is given. */
+function warn(time: number, fill: number, flow: number, given: number): Finding[] {
+  const found: Finding[] = []
+  const add = (code: string, level: Finding['level'], value: number, unit: string, message: string) =>
+    found.push({ code, level, value, unit, message, source: 'common practice, no source' })
+  const share = `${given.toFixed(0)} % of the wanted volume`
+  if (time < 0) add('most-run-time', 'caution', -time, 's', `${share}: give more shots`)
+  if (time > 0) add('least-run-time', 'caution', time, 's', `${share}: the surplus drains`)
+  if (fill > 0) add('line-fill', 'note', fill, 's', 'filling the line takes over a tenth of the run time')
+  if (flow > 0) add('pump-flow', 'danger', flow, 'L/h', `the valve takes ${flow} L/h more than the pump gives`)
+  return found
+}

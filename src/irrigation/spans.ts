@@ -1,0 +1,143 @@
+import type { Span } from '../quantity/span.js'
+
+/** Domains that several files of this folder share. */
+
+export const GIVEN: Span = {
+  quantity: 'volume of water',
+  unit: 'L',
+  min: 0,
+  max: Infinity,
+  hint: 'give the water for one container, zero or more',
+}
+export const SHOT: Span = {
+  quantity: 'volume of the shot',
+  unit: 'L',
+  min: 0,
+  max: Infinity,
+  open: 'min',
+  hint: 'give a volume above zero',
+}
+export const USE: Span = {
+  quantity: 'water use',
+  unit: 'L',
+  min: 0,
+  max: Infinity,
+  hint: 'give the water that the plants take, zero or more',
+}
+export const NET: Span = {
+  quantity: 'net water',
+  unit: 'L or mm',
+  min: 0,
+  max: Infinity,
+  hint: 'give the water that must reach the roots, zero or more',
+}
+export const SUBSTRATE: Span = {
+  quantity: 'substrate volume',
+  unit: 'L',
+  min: 0,
+  max: Infinity,
+  open: 'min',
+  hint: 'give the volume of medium that the probe stands for, not the nominal volume of the pot',
+}
+export const CONTENT: Span = {
+  quantity: 'water content',
+  unit: 'm³/m³',
+  min: 0,
+  max: 1,
+  hint: 'give water per volume of medium; a reading below 0 or above 1 needs a calibration first',
+}
+export const CAPACITY: Span = {
+  quantity: 'container capacity',
+  unit: 'm³/m³',
+  min: 0,
+  max: 1,
+  open: 'min',
+  hint: 'give the water content after free drainage, measured in this container',
+}
+export const DRAIN_FRACTION: Span = {
+  quantity: 'drain fraction',
+  unit: '1',
+  min: 0,
+  max: 1,
+  open: 'max',
+  hint: 'give the share of the water that should drain; all of it cannot',
+}
+export const SHARE: Span = { quantity: 'share', unit: '1', min: 0, max: 1, hint: 'give a share from 0 to 1' }
+export const EFFICIENCY: Span = {
+  quantity: 'efficiency',
+  unit: '1',
+  min: 0,
+  max: 1,
+  open: 'min',
+  hint: 'give the share of the water that arrives, above 0 and up to 1',
+}
+export const RUN_TIME: Span = {
+  quantity: 'run time',
+  unit: 's',
+  min: 0,
+  max: Infinity,
+  hint: 'give the time that the valve is open in all, zero or more',
+}
+export const ON_TIME: Span = {
+  quantity: 'longest opening',
+  unit: 's',
+  min: 0,
+  max: Infinity,
+  open: 'min',
+  hint: 'give a time above zero',
+}
+export const SOAK: Span = {
+  quantity: 'break between openings',
+  unit: 's',
+  min: 0,
+  max: Infinity,
+  hint: 'give a time of zero or more',
+}
+export const RATE: Span = {
+  quantity: 'application rate',
+  unit: 'mm/h',
+  min: 0,
+  max: Infinity,
+  open: 'min',
+  hint: 'give the water that falls on the wetted surface, above zero',
+}
+export const INFILTRATION: Span = {
+  quantity: 'infiltration rate',
+  unit: 'mm/h',
+  min: 0,
+  max: Infinity,
+  open: 'min',
+  hint: 'give the rate at which the surface takes water, above zero',
+}
+export const PONDING: Span = {
+  quantity: 'ponding depth',
+  unit: 'mm',
+  min: 0,
+  max: Infinity,
+  open: 'min',
+  hint: 'give the depth of water that may stand, above zero',
+}
+export const EMITTER_FLOW: Span = {
+  quantity: 'flow of an emitter',
+  unit: 'L/h',
+  min: 0,
+  max: Infinity,
+  open: 'min',
+  hint: 'give the measured flow of one emitter, above zero',
+}
+export const EMITTER_NUMBER: Span = {
+  quantity: 'emitters',
+  unit: '1',
+  min: 0,
+  max: 1000000,
+  open: 'min',
+  hint: 'give the number of emitters that run together',
+}
+export const WETTED_AREA: Span = {
+  quantity: 'area',
+  unit: 'm²',
+  min: 0,
+  max: Infinity,
+  open: 'min',
+  hint: 'give the area on which the water falls, above zero',
+}

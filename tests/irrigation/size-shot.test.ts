@@ -1,0 +1,110 @@
+import fc from 'fast-check'
+import {
+  cubicMetresPerHour,
+  fraction,
+  litres,
+  litresPerHour,
+  minutes,
+  percent,
+  runTime,
+  type SizeShotInput,
+  seconds,
+  shotVolume,
+  sizeShot,
+  waterContentChange,
+} from 'porewater'
+import { describe, expect, it } from 'vitest'
+import { expectDomainError } from '../support/refusals.js'
+
+const usual: SizeShotInput = {
+  substrateVolume: litres(11.25),
+  rise: waterContentChange(0.03),
+  drainFraction: percent(15),
+  emitterFlow: litresPerHour(2.1),
+  emitters: 3,
+  lineFill: seconds(12),
+}
+
+const inputs = fc
+  .record({
+    substrateVolume: fc.double({ min: 0.2, max: 100, noNaN: true }).map(litres),
+    rise: fc.double({ min: 0, max: 0.5, noNaN: true }).map(waterContentChange),
+    drain: fc.double({ min: 0, max: 0.9, noNaN: true }),
+    emitterFlow: fc.double({ min: 0.5, max: 8, noNaN: true }).map(litresPerHour),
+    emitters: fc.integer({ min: 1, max: 20 }),
+    lineFill: fc.double({ min: 0, max: 120, noNaN: true }).map(seconds),
+    leastRunTime: fc.double({ min: 0, max: 300, noNaN: true }).map(seconds),
+    mostRunTime: fc.double({ min: 300, max: 3600, noNaN: true }).map(seconds),
+  })
+  .map(({ drain, ...rest }) => ({ ...rest, drainFraction: fraction(drain) }) as SizeShotInput)
+
+describe('sizing a shot in one call', () => {
+  it('agrees with its parts where no limit decides', () => {
+    const shot = sizeShot(usual)
+    expect(shot.volume).toBe(shotVolume(usual))
+    expect(shot.runTime).toBeCloseTo(runTime({ ...usual, volume: shot.volume }), 9)
+    expect(shot).toMatchObject({ boundBy: undefined, warnings: [] })
+    expect(shot.expectedDrain).toBeCloseTo(0.15 * shot.volume, 12)
+  })
+  it('applies what is kept and what drains, within the limits of the valve', () => {
+    fc.assert(
+      fc.property(inputs, (input) => {
+        const shot = sizeShot(input)
+        expect(Math.abs(shot.kept + shot.expectedDrain - shot.volume)).toBeLessThanOrEqual(1e-12 * (1 + shot.volume))
+        expect(shot.kept).toBeLessThanOrEqual(input.rise * input.substrateVolume * (1 + 1e-12))
+        expect(shot.expectedDrain).toBeGreaterThanOrEqual(0)
+        expect(shot.perEmitter * input.emitters).toBeCloseTo(shot.volume, 9)
+        if (shot.volume === 0 && shot.boundBy === undefined) expect(shot.runTime).toBe(0)
+        else {
+          expect(shot.runTime).toBeLessThanOrEqual(input.mostRunTime as number)
+          expect(shot.runTime).toBeGreaterThanOrEqual(input.leastRunTime as number)
+        }
+        const spoken = shot.warnings.map(({ code }) => code)
+        if (shot.boundBy !== undefined) expect(spoken).toContain(shot.boundBy)
+        for (const { message, source } of shot.warnings) expect(`${message}${source}`).not.toMatch(/NaN|undefined/)
+      }),
+    )
+  })
+  it('never gives less water when more drain is wanted', () => {
+    fc.assert(
+      fc.property(inputs, fc.double({ min: 0, max: 0.9, noNaN: true }), (input, other) => {
+        const more = sizeShot({ ...input, drainFraction: fraction(Math.max(other, input.drainFraction)) })
+        expect(more.volume).toBeGreaterThanOrEqual(sizeShot(input).volume * (1 - 1e-12))
+      }),
+    )
+  })
+  it('says which limit of the valve decides, and what comes of it', () => {
+    const long = sizeShot({ ...usual, leastRunTime: minutes(5) })
+    expect(long).toMatchObject({ boundBy: 'least-run-time', runTime: 300, warnings: [{ code: 'least-run-time' }] })
+    expect(long.volume).toBeCloseTo((288 / 3600) * 6.3, 12)
+    expect(long.kept).toBeCloseTo(0.3375, 12)
+    const short = sizeShot({ ...usual, mostRunTime: minutes(3) })
+    expect(short).toMatchObject({ boundBy: 'most-run-time', runTime: 180, warnings: [{ code: 'most-run-time' }] })
+    expect(short.expectedDrain / short.volume).toBeCloseTo(0.15, 12)
+  })
+  it('warns of a pump that is too small and of a line that takes long to fill', () => {
+    const shot = sizeShot({ ...usual, lineFill: seconds(40), emittersOnValve: 1500, pumpFlow: cubicMetresPerHour(2) })
+    expect(shot.warnings).toMatchObject([
+      { code: 'line-fill', level: 'note', value: expect.closeTo(40 - (40 + (0.3375 / 0.85 / 6.3) * 3600) / 10, 9) },
+      { code: 'pump-flow', level: 'danger', value: expect.closeTo(1150, 9), unit: 'L/h' },
+    ])
+    expect(sizeShot({ ...usual, emittersOnValve: 900, pumpFlow: cubicMetresPerHour(2) }).warnings).toEqual([])
+  })
+  it('does not open the valve for no rise', () => {
+    expect(sizeShot({ ...usual, rise: waterContentChange(0), leastRunTime: minutes(1) })).toMatchObject({
+      volume: 0,
+      runTime: 0,
+      boundBy: undefined,
+      warnings: [],
+    })
+  })
+  it('refuses a least run time above the most', () => {
+    expectDomainError(() => sizeShot({ ...usual, leastRunTime: minutes(5), mostRunTime: minutes(2) }), {
+      quantity: 'limit of the run time',
+      max: 120,
+    })
+    expectDomainError(() => sizeShot({ ...usual, rise: waterContentChange(-0.1) }), {
+      quantity: 'rise of water content',
+    })
+  })
+})
