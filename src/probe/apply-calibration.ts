@@ -1,29 +1,32 @@
 import type { Finding } from '../quantity/finding.js'
 import { within } from '../quantity/guard.js'
-import type { RawReading } from '../quantity/raw-reading.js'
 import type { Span } from '../quantity/span.js'
 import type { WaterContent } from '../quantity/water-content.js'
-import type { CalibratedReading, ProbeCalibration } from './calibration.js'
+import type { CalibratedReading, ProbeCalibration, ProbeReading } from './calibration.js'
+import { curveOf, slopeOf } from './calibration-curve.js'
+import { checkReading } from './calibration-samples.js'
 
-const READING: Span = {
-  quantity: 'reading',
-  unit: 'raw',
+const VALUE: Span = {
+  quantity: 'calibrated water content',
+  unit: 'm³/m³',
   min: -Infinity,
   max: Infinity,
-  hint: 'give the number that the probe reports; leave a missing reading out',
+  hint: 'the reading is too large a number to be raised to the power of this calibration',
 }
 
 /**
  * Water content from a reading of a calibrated probe. A reading outside the span of the samples keeps its value and gets a warning.
  *
  * ```math
- * \theta = c_0 + c_1 x + c_2 x^2 + c_3 x^3
+ * \theta = c_0 + c_1 x + c_2 x^2 + c_3 x^3, \quad x = r^a
  * ```
  *
- * @param calibration - What the readings mean, made by `calibrateTwoPoint`.
- * @param reading - What the probe reports. Unit: raw. Range: (-∞, ∞).
+ * A monotone cubic passes through its samples and goes on straight beyond them.
+ *
+ * @param calibration - What the readings mean, made by `calibrateTwoPoint`, `fitCalibration` or `restoreCalibration`.
+ * @param reading - What the probe reports; zero or more for the forms with a square root or a power. Unit: raw. Range: (-∞, ∞).
  * @returns The water content with its warnings.
- * @throws `DomainError` for a reading that is not finite.
+ * @throws `DomainError` for a reading that is not finite, or negative under a root or a power.
  * @source definition
  * @example
  * ```ts
@@ -34,25 +37,37 @@ const READING: Span = {
  * applyCalibration(calibration, rawReading(1200)).warnings.length // => 1
  * ```
  */
-export function applyCalibration(calibration: ProbeCalibration, reading: RawReading): CalibratedReading {
-  const value = calibratedValue(calibration, within(reading, READING))
-  const { lowest, highest } = calibration.span
-  if (reading >= lowest && reading <= highest) return { waterContent: value as WaterContent, warnings: [] }
-  const warning: Finding = {
-    code: 'outside-calibration',
-    level: 'caution',
-    message: `the reading ${reading} lies outside ${lowest} to ${highest}, between which this probe was calibrated: its water content of ${value.toFixed(3)} m³/m³ is an extrapolation`,
-    about: 'reading',
-    value: reading,
-    unit: 'raw',
-  }
-  return { waterContent: value as WaterContent, warnings: [warning] }
+export function applyCalibration(calibration: ProbeCalibration, reading: ProbeReading): CalibratedReading {
+  const r = checkReading(reading, calibration.exponent)
+  const value = within(curveOf(calibration)(r), VALUE)
+  return { waterContent: value as WaterContent, warnings: warningsAt(calibration, r, value) }
 }
 
-/** The bare polynomial, for loops over many readings. NaN stays NaN. */
-export function calibratedValue({ of, coefficients }: ProbeCalibration, reading: number): number {
-  const x = of === 'reading' ? reading : Math.sqrt(reading)
-  let value = 0
-  for (let i = coefficients.length - 1; i >= 0; i--) value = value * x + (coefficients[i] as number)
-  return value
+function warningsAt(calibration: ProbeCalibration, reading: number, value: number): Finding[] {
+  const { lowest, highest } = calibration.span
+  const warnings: Finding[] = []
+  const content = `${value.toFixed(3)} m³/m³`
+  if (!(reading >= lowest && reading <= highest)) {
+    const turned = slopeOf(calibration, reading) * slopeOf(calibration, (lowest + highest) / 2) <= 0
+    warnings.push({
+      code: turned ? 'beyond-turning-point' : 'outside-calibration',
+      level: turned ? 'danger' : 'caution',
+      message: `the reading ${reading} lies outside ${lowest} to ${highest}, between which this probe was calibrated: its water content of ${content} is an extrapolation${turned ? ' beyond the point where the curve turns, and has no meaning' : ''}`,
+      about: 'reading',
+      value: reading,
+      unit: 'raw',
+    })
+  }
+  const full = calibration.porosity ?? 1
+  if (value < 0 || value > full) {
+    warnings.push({
+      code: value < 0 ? 'below-zero' : 'above-porosity',
+      level: 'caution',
+      message: `a water content of ${content} cannot be${value < 0 ? ', less than none' : `, more than the pores hold (${full})`}: the probe is not in contact, salt or temperature moves its reading, or the medium is not the calibrated one`,
+      about: 'waterContent',
+      value,
+      unit: 'm³/m³',
+    })
+  }
+  return warnings
 }

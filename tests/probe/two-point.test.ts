@@ -4,6 +4,7 @@ import {
   calibrateTwoPoint,
   fraction,
   type ProbeCalibration,
+  permittivity,
   rawReading,
   waterContent,
 } from 'porewater'
@@ -28,6 +29,25 @@ checkPublished('dielectric', 'calib.two_point', ({ raw_dry, raw_sat, theta_dry, 
 checkPublished('irrigation', 'probe.two_point', ({ raw, raw_dry, raw_sat, theta_dry, theta_sat }) => ({
   theta: applyCalibration(calibrate(raw_dry, theta_dry, raw_sat, theta_sat), rawReading(raw)).waterContent,
 }))
+
+checkPublished('dielectric', 'calib.two_point.sqrt', ({ eps_dry, eps_sat, theta_dry, theta_sat, eps }) => {
+  const calibration = calibrateTwoPoint({
+    dry: { reading: permittivity(eps_dry), waterContent: waterContent(theta_dry) },
+    saturated: { reading: permittivity(eps_sat), waterContent: waterContent(theta_sat) },
+    form: 'square root',
+  })
+  const [b, a] = calibration.coefficients
+  return { a, b, theta: applyCalibration(calibration, permittivity(eps)).waterContent }
+})
+checkPublished('dielectric', 'calib.two_point.power', ({ raw_dry, raw_sat, porosity, alpha, raw }) => {
+  const calibration = calibrateTwoPoint({
+    dry: { reading: rawReading(raw_dry), waterContent: waterContent(0) },
+    saturated: { reading: rawReading(raw_sat), waterContent: waterContent(porosity) },
+    form: 'power',
+    exponent: alpha,
+  })
+  return { theta: applyCalibration(calibration, rawReading(raw)).waterContent }
+})
 
 describe('a two-point calibration', () => {
   const points = fc
@@ -57,7 +77,10 @@ describe('a two-point calibration', () => {
   it('keeps a value outside its span and warns', () => {
     const { waterContent: value, warnings } = applyCalibration(calibrate(410, 0.03, 1012, 0.9), rawReading(300))
     expect(value).toBeLessThan(0)
-    expect(warnings).toMatchObject([{ code: 'outside-calibration', level: 'caution', value: 300 }])
+    expect(warnings).toMatchObject([
+      { code: 'outside-calibration', level: 'caution', value: 300 },
+      { code: 'below-zero', level: 'caution', value },
+    ])
   })
   it('refuses equal readings, swapped samples, and more water than pores, with the remedy', () => {
     expectInputError(() => calibrate(500, 0.03, 500, 0.9), 'saturated.reading')
@@ -68,6 +91,11 @@ describe('a two-point calibration', () => {
       saturated: { reading: rawReading(1012), waterContent: waterContent(0.97) },
     }
     expectInputError(() => calibrateTwoPoint({ ...samples, porosity: fraction(0.95) }), 'saturated.waterContent')
+    const halves = { ...samples, dry: { reading: rawReading(-1), waterContent: waterContent(0) } }
+    expectDomainError(() => calibrateTwoPoint({ ...halves, form: 'square root' }), { quantity: 'reading', value: -1 })
+    expectInputError(() => calibrateTwoPoint({ ...samples, form: 'power' }), 'exponent')
+    expectInputError(() => calibrateTwoPoint({ ...samples, exponent: 2 }), 'exponent')
+    expectInputError(() => calibrateTwoPoint({ ...samples, form: 'cubic' as 'line' }), 'form')
     expectDomainError(() => calibrate(Number.NaN, 0.03, 1012, 0.9), { quantity: 'raw reading' })
   })
 })

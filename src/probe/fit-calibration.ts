@@ -1,0 +1,252 @@
+import { InputError } from '../quantity/errors.js'
+import type { Finding } from '../quantity/finding.js'
+import { within } from '../quantity/guard.js'
+import type { Porosity } from '../quantity/share.js'
+import type { Span } from '../quantity/span.js'
+import type {
+  CalibrationForm,
+  CalibrationKnot,
+  CalibrationSample,
+  CalibrationStatistics,
+  ProbeCalibration,
+} from './calibration.js'
+import { throughKnots } from './calibration-curve.js'
+import { expansion, fitPolynomial, turningPoint } from './calibration-polynomial.js'
+import { checkPorosity, checkSample, exponentOf, powerOf } from './calibration-samples.js'
+import { levelsOf, monotoneKnots } from './monotone-cubic.js'
+import { worstDisorder } from './sample-order.js'
+
+/** A sample that may count more or less than others. */
+export interface WeightedSample extends CalibrationSample {
+  /** How much it counts, 1 when left out: the inverse of its variance, up to a factor. Unit: 1. Range: (0, ∞). */
+  readonly weight?: number
+}
+
+/** Samples of one medium and the curve to fit. */
+export interface CalibrationFitInput {
+  /** Samples from dry to wet; at least one more than the curve has parameters. */
+  readonly samples: readonly WeightedSample[]
+  /** Curve to fit: a line where the samples allow it, the fewest parameters that leave no bend. */
+  readonly form: CalibrationForm
+  /** Power to which the power form raises the reading; leave it out for the others. Unit: 1. Range: (0, 10]. */
+  readonly exponent?: number
+  /** Porosity of the medium, above which no sample can lie. Unit: 1. Range: (0, 1). */
+  readonly porosity?: Porosity
+}
+
+const WEIGHT: Span = {
+  quantity: 'weight of a sample',
+  unit: '1',
+  min: 0,
+  max: Infinity,
+  open: 'min',
+  hint: 'leave a sample out rather than giving it no weight',
+}
+const FORMS = {
+  line: { degree: 1, words: 'straight line by least squares' },
+  'square root': { degree: 1, words: 'line in the square root of the reading by least squares' },
+  power: { degree: 1, words: 'line in a power of the reading by least squares' },
+  quadratic: { degree: 2, words: 'parabola by least squares' },
+  cubic: { degree: 3, words: 'cubic by least squares' },
+  'monotone cubic': { degree: 0, words: 'cubic through the samples that never turns' },
+}
+
+/**
+ * A calibration from several samples of the user's own medium.
+ *
+ * ```math
+ * \min_c \sum_i w_i \left(\theta_i - \sum_k c_k r_i^{ak}\right)^2, \quad
+ * \mathrm{RMSE} = \sqrt{\frac{\sum w_i e_i^2}{n}}, \quad s = \sqrt{\frac{\sum w_i e_i^2}{n - p}}, \quad
+ * \mathrm{LOO} = \sqrt{\frac1n \sum w_i \left(\frac{e_i}{1 - h_i}\right)^2}
+ * ```
+ *
+ * Weights are first scaled to a mean of 1; h is the leverage of a sample. The monotone cubic passes through every sample (through the
+ * mean of samples of equal reading) with the slopes of Fritsch and Butland, and is judged by leaving one reading out at a time.
+ *
+ * Take at least five samples spread from dry to wet, packed as in the container, and read several insertions in each. The
+ * leave-one-out error says what to expect between the samples; the RMSE does not. Oven-dry medium is hot and dusty: let it cool, wear
+ * gloves and a mask.
+ *
+ * @param input - The samples, the form of the curve, and the porosity if it is known.
+ * @returns A calibration, as plain data, with its statistics.
+ * @throws `DomainError` outside the ranges; `InputError` for too few samples or readings, more water than pores, samples that rise and fall, or a curve that turns between them.
+ * @source definition of weighted least squares and of the leave-one-out residual (Montgomery, Peck and Vining, Introduction to Linear Regression Analysis, PRESS residual) [from memory]
+ * @source Fritsch, F. N. and Butland, J. (1984), SIAM Journal on Scientific and Statistical Computing 5:300-304 (monotone cubic) [from memory]
+ * @example
+ * ```ts
+ * const samples = [
+ *   [2.1, 0.04], [8.4, 0.2], [16.8, 0.36], [27, 0.5], [39.7, 0.64], [54.8, 0.8],
+ * ].map(([e, theta]) => ({ reading: permittivity(e), waterContent: waterContent(theta) }))
+ * const calibration = fitCalibration({ samples, form: 'square root' })
+ * calibration.coefficients // => [-0.1593057780, 0.1278378894]
+ * calibration.statistics // => { rmse: 0.0097935, residualSd: 0.0119945, rSquared: 0.998545, leaveOneOutRmse: 0.018772 }
+ * ```
+ */
+export function fitCalibration(input: CalibrationFitInput): ProbeCalibration {
+  const { form } = input
+  if (!Object.hasOwn(FORMS, form))
+    throw new InputError('form', `"${form}" is not known`, `use one of ${Object.keys(FORMS).join(', ')}`)
+  const { degree, words } = FORMS[form]
+  const exponent = exponentOf(form, input.exponent)
+  const porosity = checkPorosity(input.porosity)
+  const samples = input.samples.map((sample, i) => checkSample(`samples[${i}]`, sample, exponent, porosity))
+  const needed = degree === 0 ? 3 : degree + 2
+  if (samples.length < needed)
+    throw new InputError(
+      'samples',
+      `there are ${samples.length}, and this form needs at least ${needed}`,
+      'take more samples; calibrateTwoPoint() takes a dry and a saturated one',
+    )
+  const given = input.samples.map(({ weight = 1 }) => within(weight, WEIGHT))
+  const mean = given.reduce((total, weight) => total + weight, 0) / given.length
+  const weights = given.map((weight) => weight / mean)
+  const readings = samples.map(({ reading }) => reading as number)
+  const contents = samples.map(({ waterContent }) => waterContent as number)
+  const levels = levelsOf(readings, contents, weights)
+  if (levels.length < Math.max(2, degree + 1, degree === 0 ? 3 : 0))
+    throw new InputError(
+      'samples',
+      `they have only ${levels.length} different readings`,
+      'take samples at more water contents; a probe that does not tell dry from wet is broken or not inserted',
+    )
+  const warnings = worstDisorder(readings, contents)
+  const shape =
+    degree === 0
+      ? monotoneCubic(readings, contents, weights)
+      : polynomial(
+          readings.map((r) => powerOf(r, exponent)),
+          contents,
+          weights,
+          degree,
+          exponent,
+        )
+  if (shape.statistics.leaveOneOutRmse === undefined) warnings.push(ALONE)
+  return {
+    version: 1,
+    method: words,
+    form,
+    exponent,
+    coefficients: shape.coefficients,
+    knots: shape.knots,
+    span: {
+      lowest: Math.min(...readings),
+      highest: Math.max(...readings),
+      driest: Math.min(...contents),
+      wettest: Math.max(...contents),
+    },
+    ...(porosity === undefined ? {} : { porosity }),
+    samples,
+    statistics: shape.statistics,
+    warnings,
+  }
+}
+
+const ALONE: Finding = {
+  code: 'one-sample-decides',
+  level: 'caution',
+  message:
+    'one sample decides the curve at its place alone, so that nothing can tell how good it is there: take another one beside it',
+  about: 'samples',
+}
+
+interface Shape {
+  readonly coefficients: readonly number[]
+  readonly knots: readonly CalibrationKnot[]
+  readonly statistics: CalibrationStatistics
+}
+
+function polynomial(
+  x: readonly number[],
+  y: readonly number[],
+  weights: readonly number[],
+  degree: number,
+  exponent: number,
+): Shape {
+  const fit = fitPolynomial(x, y, weights, degree)
+  const turn = turningPoint(fit.coefficients)
+  if (turn !== undefined) {
+    const at = (fit.centre + turn * fit.halfWidth) ** (1 / exponent)
+    throw new InputError(
+      'samples',
+      `the fitted curve turns at a reading of ${Number(at.toPrecision(4))}, between the samples, so that one reading would mean two water contents`,
+      'use a line or the monotone cubic, or look for swapped samples',
+    )
+  }
+  const table = expansion(fit, degree)
+  const coefficients = table.map((row) => dot(row, fit.coefficients))
+  const statistics = statisticsOf(y, fit.residuals, weights, degree + 1, (i) => {
+    const free = 1 - fit.leverages[i]!
+    return free < 1e-9 ? undefined : fit.residuals[i]! / free
+  })
+  const variance = statistics.residualSd ** 2
+  return {
+    coefficients,
+    knots: [],
+    statistics: {
+      ...statistics,
+      standardErrors: table.map((row) =>
+        Math.sqrt(
+          variance *
+            dot(
+              row,
+              fit.inverse.map((line) => dot(line, row)),
+            ),
+        ),
+      ),
+      covariance: fit.inverse.map((row) => row.map((value) => variance * value)),
+      centre: fit.centre,
+      halfWidth: fit.halfWidth,
+    },
+  }
+}
+
+function monotoneCubic(readings: readonly number[], contents: readonly number[], weights: readonly number[]): Shape {
+  const levels = levelsOf(readings, contents, weights)
+  const knots = monotoneKnots(levels)
+  const residuals = contents.map((content, i) => content - throughKnots(knots, readings[i]!)[0])
+  const statistics = statisticsOf(contents, residuals, weights, levels.length, (i) => {
+    const others = levels.filter(({ reading }) => reading !== readings[i])
+    return others.length < 3 ? undefined : contents[i]! - throughKnots(monotoneKnots(others), readings[i]!)[0]
+  })
+  const [low, high] = [levels[0]!.reading, levels.at(-1)!.reading]
+  return {
+    coefficients: [],
+    knots,
+    statistics: {
+      ...statistics,
+      standardErrors: [],
+      covariance: [],
+      centre: (low + high) / 2,
+      halfWidth: (high - low) / 2,
+    },
+  }
+}
+
+function statisticsOf(
+  observed: readonly number[],
+  residuals: readonly number[],
+  weights: readonly number[],
+  parameters: number,
+  leftOut: (i: number) => number | undefined,
+) {
+  const n = observed.length
+  const mean = dot(weights, observed) / n
+  const left = residuals.reduce((total, e, i) => total + weights[i]! * e * e, 0)
+  const spread = observed.reduce((total, y, i) => total + weights[i]! * (y - mean) ** 2, 0)
+  const errors = observed.map((_, i) => leftOut(i))
+  const press = errors.reduce<number>((total, e, i) => total + weights[i]! * (e ?? Number.NaN) ** 2, 0)
+  return {
+    samples: n,
+    parameters,
+    rmse: Math.sqrt(left / n),
+    residualSd: n > parameters ? Math.sqrt(left / (n - parameters)) : 0,
+    // Added to zero, which turns the -0 that JSON cannot keep into 0.
+    bias: 0 - dot(weights, residuals) / n,
+    rSquared: 1 - left / spread,
+    ...(Number.isNaN(press) ? {} : { leaveOneOutRmse: Math.sqrt(press / n) }),
+  }
+}
+
+function dot(a: readonly number[], b: readonly number[]): number {
+  return a.reduce((total, value, i) => total + value * b[i]!, 0)
+}
