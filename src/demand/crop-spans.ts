@@ -1,0 +1,97 @@
+import type { Span } from '../quantity/span.js'
+
+export const COEFFICIENT: Span = {
+  quantity: 'crop coefficient',
+  unit: '1',
+  min: 0,
+  max: 3,
+  hint: 'crop coefficients lie between 0 and about 1.4',
+}
+export const REFERENCE_ET: Span = {
+  quantity: 'reference evapotranspiration',
+  unit: 'mm/d',
+  min: 0,
+  max: 30,
+  open: 'min',
+  hint: 'give a depth of water a day in mm, above zero',
+}
+export const CROP_ET: Span = {
+  quantity: 'crop evapotranspiration',
+  unit: 'mm/d',
+  min: 0,
+  max: 90,
+  hint: 'give a depth of water a day in mm, zero or more',
+}
+export const WIND: Span = {
+  quantity: 'wind speed at 2 m',
+  unit: 'm/s',
+  min: 0,
+  max: 120,
+  hint: 'give a wind speed in m/s, zero or more',
+}
+export const HUMIDITY: Span = {
+  quantity: 'lowest relative humidity of the day',
+  unit: '1',
+  min: 0,
+  max: 1,
+  hint: 'give a share from 0 to 1; percent(45) makes one',
+}
+export const HEIGHT: Span = {
+  quantity: 'crop height',
+  unit: 'cm',
+  min: 0,
+  max: 10000,
+  hint: 'give the mean height of the plants',
+}
+export const GROUND: Span = {
+  quantity: 'share of the ground',
+  unit: '1',
+  min: 0,
+  max: 1,
+  hint: 'give a share from 0 to 1',
+}
+export const WETTED: Span = {
+  quantity: 'share of the ground that is wetted',
+  unit: '1',
+  min: 0,
+  max: 1,
+  open: 'min',
+  hint: 'give a share above 0, up to 1 for rain and sprinklers',
+}
+export const DEPTH: Span = {
+  quantity: 'depth of water',
+  unit: 'mm',
+  min: 0,
+  max: 10000,
+  hint: 'give millimetres of water, zero or more',
+}
+export const CONTENT: Span = {
+  quantity: 'water content',
+  unit: 'm³/m³',
+  min: 0,
+  max: 1,
+  hint: 'give the volume of water per volume of medium',
+}
+export const THICKNESS: Span = {
+  quantity: 'depth of the layer',
+  unit: 'cm',
+  min: 0,
+  max: 2000,
+  open: 'min',
+  hint: 'give a depth above zero; 0.1 m is metres(0.1)',
+}
+export const DEPLETION: Span = {
+  quantity: 'depletion fraction',
+  unit: '1',
+  min: 0,
+  max: 1,
+  open: 'max',
+  hint: 'give the share of the available water that may be used without stress, below 1',
+}
+export const EC: Span = {
+  quantity: 'electrical conductivity',
+  unit: 'dS/m',
+  min: 0,
+  max: 200,
+  hint: 'give dS/m at 25 °C, zero or more',
+}
