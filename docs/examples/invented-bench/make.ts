@@ -4,9 +4,11 @@
  * It simulates with its own few lines, not with the package, so that the package is not checked against itself.
  */
 import { writeFileSync } from 'node:fs'
+import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 
-const here = fileURLToPath(new URL('.', import.meta.url))
+/** Where the files go: the folder that is named, or that of this script. */
+const folder = process.argv[2] ?? fileURLToPath(new URL('.', import.meta.url))
 const start = Date.UTC(2026, 4, 18, 16, 0) / 1000 // 18:00 local time, two hours ahead of universal time
 const minutesInAll = 30 * 60
 const hoursFromUtc = 2
@@ -109,5 +111,5 @@ for (let minute = 0; minute <= minutesInAll; minute++) {
   drained += leaves
 }
 closeEvent()
-writeFileSync(`${here}readings.csv`, `${rows.join('\n')}\n`)
-writeFileSync(`${here}feed-and-drain.csv`, `${log.join('\n')}\n`)
+writeFileSync(join(folder, 'readings.csv'), `${rows.join('\n')}\n`)
+writeFileSync(join(folder, 'feed-and-drain.csv'), `${log.join('\n')}\n`)

@@ -82,6 +82,8 @@ export const setupSchema = z.strictObject({
     .strictObject({
       file: name,
       time: name,
+      /** The volumes are litres on a square metre of growing area, not litres a container. */
+      perSquareMetre: z.boolean().default(false),
       feedLitres: name,
       drainLitres: name,
       feedEC: name.optional(),
@@ -112,4 +114,38 @@ export function readSetup(file: string): Setup {
   if (result.success) return result.data
   const problems = result.error.issues.map((issue) => `  ${issue.path.join('.') || '(top)'}: ${issue.message}`)
   throw new Trouble(`${file}: does not describe a setup\n${problems.join('\n')}`)
+}
+
+/** A setup whose columns are named on the command line: `time=stamp,probe A=vwc_1,rootTemperature=t_root`. */
+export function withColumns(setup: Setup, columns: string | undefined): Setup {
+  if (columns === undefined) return setup
+  const named = new Map(
+    columns.split(',').map((pair) => {
+      const [role, column, ...rest] = pair.split('=')
+      if (!role || !column || rest.length > 0)
+        throw new Trouble(`--columns: "${pair}" is not role=column; write for example time=stamp,probe A=vwc_1`)
+      return [role.trim(), column.trim()] as const
+    }),
+  )
+  const take = (role: string, was: string | undefined) => {
+    const column = named.get(role) ?? was
+    named.delete(role)
+    return column
+  }
+  const was = setup.columns
+  const found = {
+    time: take('time', was.time) as string,
+    probes: was.probes.map((probe) => ({ ...probe, column: take(probe.name, probe.column) as string })),
+    rootTemperature: take('rootTemperature', was.rootTemperature),
+    airTemperature: take('airTemperature', was.airTemperature),
+    humidityPercent: take('humidityPercent', was.humidityPercent),
+    radiationWattsPerSquareMetre: take('radiationWattsPerSquareMetre', was.radiationWattsPerSquareMetre),
+    windMetresPerSecond: take('windMetresPerSecond', was.windMetresPerSecond),
+  }
+  const [unknown] = named.keys()
+  if (unknown !== undefined)
+    throw new Trouble(
+      `--columns: there is no role "${unknown}"; the roles are time, ${was.probes.map((probe) => probe.name).join(', ')}, rootTemperature, airTemperature, humidityPercent, radiationWattsPerSquareMetre, windMetresPerSecond`,
+    )
+  return { ...setup, columns: found }
 }
