@@ -1,3 +1,4 @@
+export { type AbsoluteHumidity, gramsPerCubicMetre, inGramsPerCubicMetre } from './absolute-humidity.js'
 export {
   type AmountConcentration,
   inMillimolesPerLitre,
@@ -159,6 +160,13 @@ export {
   wattsPerSquareMetreHourMean,
 } from './hourly-radiation.js'
 export {
+  gramsPerKilogram,
+  type HumidityRatio,
+  inGramsPerKilogram,
+  inKilogramsPerKilogram,
+  kilogramsPerKilogram,
+} from './humidity-ratio.js'
+export {
   centimetresPerDay,
   centimetresPerHour,
   centimetresPerMinute,
@@ -182,6 +190,7 @@ export {
 } from './inverse-suction.js'
 export { type Irradiance, inWattsPerSquareMetre, wattsPerSquareMetre } from './irradiance.js'
 export type { Additive, Kind, OneKind, Quantity } from './kind.js'
+export { inMegajoulesPerKilogram, type LatentHeat, megajoulesPerKilogram } from './latent-heat.js'
 export {
   centimetres,
   feet,
@@ -225,6 +234,7 @@ export {
   micromolesPerSquareMetreSecond,
   type PhotonFluxDensity,
 } from './photon-flux.js'
+export { inMicromolesPerJoule, micromolesPerJoule, type PhotonYield } from './photon-yield.js'
 export {
   type CropCoefficient,
   cropCoefficient,
@@ -366,6 +376,7 @@ export {
   millimetresOfDepth,
   type WaterDepth,
 } from './water-depth.js'
+export { inNanometres, nanometres, type Wavelength } from './wavelength.js'
 export {
   inKilometresPerHour,
   inKnots,

@@ -1,0 +1,143 @@
+import type { DailyRadiation } from '../quantity/daily-radiation.js'
+import type { Duration } from '../quantity/duration.js'
+import { within } from '../quantity/guard.js'
+import type { DailyLightIntegral } from '../quantity/light-integral.js'
+import type { PhotonFluxDensity } from '../quantity/photon-flux.js'
+import type { PhotonYield } from '../quantity/photon-yield.js'
+import type { Share } from '../quantity/share.js'
+import type { Span } from '../quantity/span.js'
+
+const FLUX: Span = {
+  quantity: 'photon flux',
+  unit: 'µmol/m²/s',
+  min: 0,
+  max: 20000,
+  hint: 'give µmol/m²/s, zero or more; full sun has about 2000',
+}
+const LIT: Span = {
+  quantity: 'time with light',
+  unit: 's',
+  min: 0,
+  max: 86400,
+  hint: 'give the hours of light of a day, from 0 to 24',
+}
+const INTEGRAL: Span = {
+  quantity: 'daily light integral',
+  unit: 'mol/m²/d',
+  min: 0,
+  max: 200,
+  hint: 'give mol/m² a day; the sun gives at most about 65',
+}
+const WINDOW: Span = { ...LIT, open: 'min' }
+const SOLAR: Span = {
+  quantity: 'solar radiation',
+  unit: 'MJ/m²/d',
+  min: 0,
+  max: 60,
+  hint: 'give a daily sum in MJ/m²; more than 50 does not reach the ground',
+}
+const YIELD: Span = {
+  quantity: 'photon yield of global radiation',
+  unit: 'µmol/J',
+  min: 0,
+  max: 3,
+  open: 'min',
+  hint: 'give photons of 400 to 700 nm per joule of global radiation: about 2.06 µmol/J',
+}
+const THROUGH: Span = {
+  quantity: 'transmission',
+  unit: '1',
+  min: 0,
+  max: 1,
+  hint: 'give the share of the light that passes roof, screens and gutters',
+}
+/** Photons per joule of global radiation: 0.45 of its energy, at 4.57 µmol/J. */
+const SUNLIGHT = 0.45 * 4.57
+
+/** Light that is constant for part of a day. */
+export interface ConstantLight {
+  /** Photon flux density. Unit: µmol/m²/s. Range: [0, 20000]. */
+  readonly photonFlux: PhotonFluxDensity
+  /** Time with light. Unit: s. Range: [0, 86400]. */
+  readonly photoperiod: Duration
+}
+
+/** Daily light integral that is wanted in a time. */
+export interface WantedLight {
+  /** Daily light integral. Unit: mol/m²/d. Range: [0, 200]. */
+  readonly integral: DailyLightIntegral
+  /** Time with light. Unit: s. Range: (0, 86400]. */
+  readonly photoperiod: Duration
+}
+
+/** Sunlight of a day, outside or under a roof. */
+export interface DaySunlight {
+  /** Global radiation of the day, outside. Unit: MJ/m²/d. Range: [0, 60]. */
+  readonly solar: DailyRadiation
+  /** Photons per joule of global radiation; 2.0565 by default. Unit: µmol/J. Range: (0, 3]. */
+  readonly photonYield?: PhotonYield
+  /** Share that passes the roof; 1 by default. Unit: 1. Range: [0, 1]. */
+  readonly transmission?: Share
+}
+
+/**
+ * Daily light integral of light that is constant for a time.
+ *
+ * ```math
+ * DLI = 10^{-6}\,Q\,t
+ * ```
+ *
+ * @param light - Photon flux density and time.
+ * @returns Daily light integral. Unit: mol/m²/d.
+ * @throws `DomainError` outside the ranges.
+ * @source definition; Torres, A. P. and Lopez, R. G. (2010), Purdue Extension HO-238-W
+ * @example
+ * ```ts
+ * dailyLightIntegral({ photonFlux: micromolesPerSquareMetreSecond(600), photoperiod: hours(12) }) // => 25.92
+ * ```
+ */
+export function dailyLightIntegral({ photonFlux, photoperiod }: ConstantLight): DailyLightIntegral {
+  return (within(photonFlux, FLUX) * within(photoperiod, LIT) * 1e-6) as DailyLightIntegral
+}
+
+/**
+ * Constant photon flux density that gives a daily light integral in a time: the inverse of `dailyLightIntegral`.
+ *
+ * ```math
+ * Q = 10^{6} \frac{DLI}{t}
+ * ```
+ *
+ * @param light - Integral and time.
+ * @returns Photon flux density. Unit: µmol/m²/s.
+ * @throws `DomainError` outside the ranges.
+ * @source definition; Torres, A. P. and Lopez, R. G. (2010), Purdue Extension HO-238-W
+ * @example
+ * ```ts
+ * photonFluxForDailyLight({ integral: molesPerSquareMetreDay(25.92), photoperiod: hours(12) }) // => 600.0
+ * ```
+ */
+export function photonFluxForDailyLight({ integral, photoperiod }: WantedLight): PhotonFluxDensity {
+  return ((within(integral, INTEGRAL) * 1e6) / within(photoperiod, WINDOW)) as PhotonFluxDensity
+}
+
+/**
+ * Daily light integral of sunlight from the global radiation of the day.
+ *
+ * ```math
+ * DLI = R_s\,y_g\,\tau
+ * ```
+ *
+ * @param day - Global radiation, photons per joule of it, and transmission of the roof.
+ * @returns Daily light integral. Unit: mol/m²/d.
+ * @throws `DomainError` outside the ranges.
+ * @validity Sun and sky; lamps have their own photon yield.
+ * @source Thimijan, R. W. and Heins, R. D. (1983), HortScience 18:818-822, for 4.57 µmol/J; share of 0.45 from common practice [from memory]
+ * @example
+ * ```ts
+ * dailyLightIntegralOfSunlight({ solar: megajoulesPerSquareMetreDay(20), transmission: fraction(0.7) }) // => 28.79
+ * ```
+ */
+export function dailyLightIntegralOfSunlight({ solar, photonYield, transmission }: DaySunlight): DailyLightIntegral {
+  const photons = within(solar, SOLAR) * within(photonYield ?? SUNLIGHT, YIELD)
+  return (photons * within(transmission ?? 1, THROUGH)) as DailyLightIntegral
+}

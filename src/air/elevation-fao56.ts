@@ -1,0 +1,33 @@
+import type { Elevation } from '../quantity/elevation.js'
+import { within } from '../quantity/guard.js'
+import type { Pressure } from '../quantity/pressure.js'
+import type { Span } from '../quantity/span.js'
+
+const PRESSURE: Span = {
+  quantity: 'atmospheric pressure',
+  unit: 'kPa',
+  min: 33,
+  max: 107,
+  hint: 'give the pressure at the station, not reduced to sea level',
+}
+
+/**
+ * Elevation at which the mean atmosphere has a pressure: the true inverse of Eq. 7. A forecast pressure is usually reduced to sea
+ * level and would give 0 m everywhere.
+ *
+ * ```math
+ * z = \frac{293}{0.0065} \left( 1 - \left( \frac{P}{101.3} \right)^{1/5.26} \right)
+ * ```
+ *
+ * @param pressure - Pressure of the air at the station. Unit: kPa. Range: [33, 107].
+ * @returns Elevation. Unit: m.
+ * @throws `DomainError` outside the range.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 7 solved for the elevation
+ * @example
+ * ```ts
+ * elevationOfPressureFao56(kilopascals(81.7559)) // => 1800.0
+ * ```
+ */
+export function elevationOfPressureFao56(pressure: Pressure): Elevation {
+  return ((293 / 0.0065) * (1 - (within(pressure, PRESSURE) / 101.3) ** (1 / 5.26))) as Elevation
+}

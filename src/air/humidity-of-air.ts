@@ -1,0 +1,110 @@
+import { within } from '../quantity/guard.js'
+import type { VapourPressure, VapourPressureDeficit } from '../quantity/pressure.js'
+import type { RelativeHumidity } from '../quantity/share.js'
+import type { Temperature } from '../quantity/temperature.js'
+import { saturationVapourPressureFao56 } from './saturation-vapour-pressure-fao56.js'
+import { HUMIDITY, VAPOUR } from './spans.js'
+
+/** Temperature of the air and its relative humidity at the same moment. */
+export interface AirHumidity {
+  /** Temperature of the air. Unit: °C. Range: [-60, 100]. */
+  readonly temperature: Temperature
+  /** Relative humidity. Unit: 1. Range: [0, 1]. */
+  readonly humidity: RelativeHumidity
+}
+
+/** Temperature of the air and the pressure of its water vapour. */
+export interface AirVapour {
+  /** Temperature of the air. Unit: °C. Range: [-60, 100]. */
+  readonly temperature: Temperature
+  /** Pressure of water vapour. Unit: kPa. Range: [0, 102]. */
+  readonly vapourPressure: VapourPressure
+}
+
+/** Temperature and humidity of the air, and the temperature of a leaf in it. */
+export interface LeafInAir extends AirHumidity {
+  /** Temperature of the leaf. Unit: °C. Range: [-60, 100]. */
+  readonly leafTemperature: Temperature
+}
+
+/**
+ * Vapour pressure of air from temperature and relative humidity of the same moment or hour.
+ *
+ * ```math
+ * e_a = e^\circ(T)\,RH
+ * ```
+ *
+ * @param air - Temperature and relative humidity.
+ * @returns Vapour pressure. Unit: kPa.
+ * @throws `DomainError` outside the ranges.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 54
+ * @example
+ * ```ts
+ * vapourPressureOfHumidity({ temperature: celsius(38), humidity: percent(52) }) // => 3.445
+ * ```
+ */
+export function vapourPressureOfHumidity({ temperature, humidity }: AirHumidity): VapourPressure {
+  return (saturationVapourPressureFao56(temperature) * within(humidity, HUMIDITY)) as VapourPressure
+}
+
+/**
+ * Relative humidity of air from its temperature and vapour pressure. It is above 1 for air that cannot exist without fog, and is then
+ * returned as it is.
+ *
+ * ```math
+ * RH = \frac{e_a}{e^\circ(T)}
+ * ```
+ *
+ * @param air - Temperature and vapour pressure.
+ * @returns Relative humidity. Unit: 1.
+ * @throws `DomainError` outside the ranges.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 10
+ * @example
+ * ```ts
+ * relativeHumidityOfAir({ temperature: celsius(38), vapourPressure: kilopascals(3.445) }) // => 0.520
+ * ```
+ */
+export function relativeHumidityOfAir({ temperature, vapourPressure }: AirVapour): RelativeHumidity {
+  return (within(vapourPressure, VAPOUR) / saturationVapourPressureFao56(temperature)) as RelativeHumidity
+}
+
+/**
+ * By how much the vapour pressure of air lies below saturation at its own temperature (VPD of the air).
+ *
+ * ```math
+ * D = e^\circ(T)\,(1 - RH)
+ * ```
+ *
+ * @param air - Temperature and relative humidity.
+ * @returns Deficit of vapour pressure. Unit: kPa.
+ * @throws `DomainError` outside the ranges.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 11 and 54
+ * @example
+ * ```ts
+ * vapourPressureDeficitOfAir({ temperature: celsius(25), humidity: percent(70) }) // => 0.950
+ * ```
+ */
+export function vapourPressureDeficitOfAir({ temperature, humidity }: AirHumidity): VapourPressureDeficit {
+  return (saturationVapourPressureFao56(temperature) * (1 - within(humidity, HUMIDITY))) as VapourPressureDeficit
+}
+
+/**
+ * By how much the vapour pressure of the air lies below that inside a leaf (VPD of the leaf), which is taken as saturated. A negative
+ * value says that water condenses on the leaf.
+ *
+ * ```math
+ * D_{leaf} = e^\circ(T_{leaf}) - e^\circ(T)\,RH
+ * ```
+ *
+ * @param air - Temperatures of air and leaf, relative humidity of the air.
+ * @returns Deficit from leaf to air; negative where dew forms on the leaf. Unit: kPa.
+ * @throws `DomainError` outside the ranges.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 11, at the temperature of the leaf
+ * @example
+ * ```ts
+ * vapourPressureDeficitOfLeaf({ temperature: celsius(26), humidity: percent(70), leafTemperature: celsius(24) }) // => 0.631
+ * ```
+ */
+export function vapourPressureDeficitOfLeaf(air: LeafInAir): VapourPressureDeficit {
+  return (saturationVapourPressureFao56(air.leafTemperature) - vapourPressureOfHumidity(air)) as VapourPressureDeficit
+}

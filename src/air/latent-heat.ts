@@ -1,0 +1,109 @@
+import type { AnyDailyRadiation } from '../quantity/daily-radiation.js'
+import { within } from '../quantity/guard.js'
+import type { LatentHeat } from '../quantity/latent-heat.js'
+import type { RadiationSum } from '../quantity/radiation-sum.js'
+import type { Span } from '../quantity/span.js'
+import type { Temperature } from '../quantity/temperature.js'
+import type { WaterDepth } from '../quantity/water-depth.js'
+import { AIR_TEMPERATURE } from './spans.js'
+
+const SUM: Span = {
+  quantity: 'radiation sum',
+  unit: 'J/cm²',
+  min: 0,
+  max: Infinity,
+  hint: 'give a sum of radiation in J/cm², zero or more',
+}
+const RADIATION: Span = {
+  quantity: 'daily radiation',
+  unit: 'MJ/m²/d',
+  min: -60,
+  max: 60,
+  hint: 'give a daily sum in MJ/m²',
+}
+const HEAT: Span = {
+  quantity: 'latent heat',
+  unit: 'MJ/kg',
+  min: 2.2,
+  max: 2.7,
+  hint: 'give about 2.45 MJ/kg, or leave it out',
+}
+/** Latent heat at about 20 °C, MJ/kg, as FAO-56 fixes it. */
+const LAMBDA = 2.45
+
+/** Radiation of a day as energy, and the latent heat of water. */
+export interface DailyEvaporationInput {
+  /** Energy of a day, such as net radiation. Unit: MJ/m²/d. Range: [-60, 60]. */
+  readonly energy: AnyDailyRadiation
+  /** Latent heat; 2.45 by default. Unit: MJ/kg. Range: [2.2, 2.7]. */
+  readonly latentHeat?: LatentHeat
+}
+
+/** A radiation sum as energy, and the latent heat of water. */
+export interface EvaporationCeilingInput {
+  /** Radiation sum. Unit: J/cm². Range: [0, ∞). */
+  readonly sum: RadiationSum
+  /** Latent heat; 2.45 by default. Unit: MJ/kg. Range: [2.2, 2.7]. */
+  readonly latentHeat?: LatentHeat
+}
+
+/**
+ * Heat that it takes to evaporate a kilogram of water at a temperature.
+ *
+ * ```math
+ * \lambda = 2.501 - 2.361 \times 10^{-3}\,T
+ * ```
+ *
+ * @param temperature - Temperature of the water. Unit: °C. Range: [-60, 100].
+ * @returns Latent heat of vaporisation. Unit: MJ/kg.
+ * @throws `DomainError` outside the range.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Annex 3, Eq. 3-1 (Harrison 1963)
+ * @example
+ * ```ts
+ * latentHeatFao56(celsius(20)) // => 2.454
+ * ```
+ */
+export function latentHeatFao56(temperature: Temperature): LatentHeat {
+  return (2.501 - 2.361e-3 * within(temperature, AIR_TEMPERATURE)) as LatentHeat
+}
+
+/**
+ * Depth of water that the energy of a day can evaporate.
+ *
+ * ```math
+ * d = \frac{R}{\lambda}
+ * ```
+ *
+ * @param input - Energy and latent heat.
+ * @returns Depth of water. Unit: mm.
+ * @throws `DomainError` outside the ranges.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 20, with 1/2.45 where the print rounds to 0.408
+ * @example
+ * ```ts
+ * evaporationOfDailyEnergy({ energy: megajoulesPerSquareMetreDay(12) }) // => 4.9
+ * ```
+ */
+export function evaporationOfDailyEnergy({ energy, latentHeat }: DailyEvaporationInput): WaterDepth {
+  return (within(energy, RADIATION) / within(latentHeat ?? LAMBDA, HEAT)) as WaterDepth
+}
+
+/**
+ * Most water that a radiation sum can evaporate, if all of it went into evaporation: the ceiling of every rule that waters by light.
+ * 1 J/cm² can evaporate 4.08 mL/m². A crop with dry warm air around it can use more, because it also takes heat from the air.
+ *
+ * ```math
+ * d = \frac{S}{100\,\lambda}
+ * ```
+ *
+ * @param input - Radiation sum and latent heat.
+ * @returns Depth of water. Unit: mm.
+ * @throws `DomainError` outside the ranges.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 20, for J/cm²
+ * @example
+ * ```ts
+ * evaporationCeiling({ sum: joulesPerSquareCentimetre(100) }) // => 0.408
+ * ```
+ */
+export function evaporationCeiling({ sum, latentHeat }: EvaporationCeilingInput): WaterDepth {
+  return (within(sum, SUM) / 100 / within(latentHeat ?? LAMBDA, HEAT)) as WaterDepth
+}

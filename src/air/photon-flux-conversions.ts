@@ -1,0 +1,216 @@
+import type { Area } from '../quantity/area.js'
+import { within } from '../quantity/guard.js'
+import type { Illuminance } from '../quantity/illuminance.js'
+import type { Irradiance } from '../quantity/irradiance.js'
+import type { PhotonFluxDensity } from '../quantity/photon-flux.js'
+import type { PhotonYield } from '../quantity/photon-yield.js'
+import type { Power } from '../quantity/power.js'
+import type { Share } from '../quantity/share.js'
+import type { Span } from '../quantity/span.js'
+import { type LightSourceName, lightSource } from './light-sources.js'
+
+const IRRADIANCE: Span = {
+  quantity: 'irradiance',
+  unit: 'W/m²',
+  min: 0,
+  max: 5000,
+  hint: 'give W/m², zero or more; the sun gives at most about 1400 W/m²',
+}
+const FLUX: Span = {
+  quantity: 'photon flux',
+  unit: 'µmol/m²/s',
+  min: 0,
+  max: 20000,
+  hint: 'give µmol/m²/s, zero or more; full sun has about 2000',
+}
+const LUX: Span = {
+  quantity: 'illuminance',
+  unit: 'lx',
+  min: 0,
+  max: 1000000,
+  hint: 'give lux, zero or more; full sun has about 108 000 lx',
+}
+const YIELD: Span = {
+  quantity: 'photon yield',
+  unit: 'µmol/J',
+  min: 0,
+  max: 6,
+  open: 'min',
+  hint: 'give photons per joule: 3.3 to 5.9 µmol/J in light, up to about 4 per joule of electricity',
+}
+const POWER: Span = {
+  quantity: 'power of the lamps',
+  unit: 'W',
+  min: 0,
+  max: Infinity,
+  hint: 'give the electric power',
+}
+const AREA: Span = {
+  quantity: 'lit area',
+  unit: 'm²',
+  min: 0,
+  max: Infinity,
+  open: 'min',
+  hint: 'give the area that the lamps light, above zero',
+}
+const ARRIVING: Span = {
+  quantity: 'share that reaches the canopy',
+  unit: '1',
+  min: 0,
+  max: 1,
+  hint: 'give the share of the photons that reach the canopy: 0.7 to 0.95 by layout and walls',
+}
+
+/** Energy of light of 400 to 700 nm, and its photons per joule. */
+export interface ParEnergyInput {
+  /** Irradiance of 400 to 700 nm only, not that of a pyranometer. Unit: W/m². Range: [0, 5000]. */
+  readonly irradiance: Irradiance
+  /** Photons per joule of this light, from `lightSources` or a data sheet. Unit: µmol/J. Range: (0, 6]. */
+  readonly photonYield: PhotonYield
+}
+
+/** Photon flux of a light, and its photons per joule. */
+export interface PhotonEnergyInput {
+  /** Photon flux density of 400 to 700 nm. Unit: µmol/m²/s. Range: [0, 20000]. */
+  readonly photonFlux: PhotonFluxDensity
+  /** Photons per joule of this light, from `lightSources` or a data sheet. Unit: µmol/J. Range: (0, 6]. */
+  readonly photonYield: PhotonYield
+}
+
+/** Illuminance of a named source. */
+export interface IlluminanceInput {
+  /** Illuminance. Unit: lx. Range: [0, 1000000]. */
+  readonly illuminance: Illuminance
+  /** Light source. */
+  readonly source: LightSourceName
+}
+
+/** Photon flux of a named source. */
+export interface PhotonFluxOfSource {
+  /** Photon flux density of 400 to 700 nm. Unit: µmol/m²/s. Range: [0, 20000]. */
+  readonly photonFlux: PhotonFluxDensity
+  /** Light source. */
+  readonly source: LightSourceName
+}
+
+/** Lamps over an area. */
+export interface LampsInput {
+  /** Electric power of all lamps with their drivers. Unit: W. Range: [0, ∞). */
+  readonly power: Power
+  /** Photons of 400 to 700 nm per joule of electricity, from the data sheet of the lamp. Unit: µmol/J. Range: (0, 6]. */
+  readonly photonYield: PhotonYield
+  /** Area that they light. Unit: m². Range: (0, ∞). */
+  readonly area: Area
+  /** Share of the photons that reach the canopy; 1 by default. Unit: 1. Range: [0, 1]. */
+  readonly arriving?: Share
+}
+
+/**
+ * Photon flux density from the energy of light of 400 to 700 nm.
+ *
+ * ```math
+ * Q = y\,I
+ * ```
+ *
+ * @param input - Irradiance and photons per joule.
+ * @returns Photon flux density. Unit: µmol/m²/s.
+ * @throws `DomainError` outside the ranges.
+ * @source Thimijan, R. W. and Heins, R. D. (1983), HortScience 18:818-822
+ * @example
+ * ```ts
+ * photonFluxFromEnergy({
+ *   irradiance: wattsPerSquareMetre(100), photonYield: lightSources.highPressureSodium.photonYield,
+ * }) // => 498.0
+ * ```
+ */
+export function photonFluxFromEnergy({ irradiance, photonYield }: ParEnergyInput): PhotonFluxDensity {
+  return (within(irradiance, IRRADIANCE) * within(photonYield, YIELD)) as PhotonFluxDensity
+}
+
+/**
+ * Energy of light of 400 to 700 nm from its photon flux density: the inverse of `photonFluxFromEnergy`.
+ *
+ * ```math
+ * I = \frac{Q}{y}
+ * ```
+ *
+ * @param input - Photon flux density and photons per joule.
+ * @returns Irradiance of 400 to 700 nm. Unit: W/m².
+ * @throws `DomainError` outside the ranges.
+ * @source Thimijan, R. W. and Heins, R. D. (1983), HortScience 18:818-822
+ * @example
+ * ```ts
+ * energyFromPhotonFlux({
+ *   photonFlux: micromolesPerSquareMetreSecond(498), photonYield: lightSources.highPressureSodium.photonYield,
+ * }) // => 100.0
+ * ```
+ */
+export function energyFromPhotonFlux({ photonFlux, photonYield }: PhotonEnergyInput): Irradiance {
+  return (within(photonFlux, FLUX) / within(photonYield, YIELD)) as Irradiance
+}
+
+/**
+ * Photon flux density from the reading of a lux meter in the light of a known source. Lux weighs light as the eye does, so that the factor
+ * belongs to the spectrum: never use that of the sun for lamps.
+ *
+ * ```math
+ * Q = \frac{E}{k}
+ * ```
+ *
+ * @param input - Illuminance and source.
+ * @returns Photon flux density. Unit: µmol/m²/s.
+ * @throws `DomainError` outside the range, `InputError` for an unknown source.
+ * @validity The sources in `lightSources`; not diodes.
+ * @source Thimijan, R. W. and Heins, R. D. (1983), HortScience 18:818-822, Table 3
+ * @example
+ * ```ts
+ * photonFluxFromIlluminance({ illuminance: lux(54000), source: 'sunAndSky' }) // => 1000
+ * ```
+ */
+export function photonFluxFromIlluminance({ illuminance, source }: IlluminanceInput): PhotonFluxDensity {
+  return (within(illuminance, LUX) / lightSource(source).luxPerMicromole) as PhotonFluxDensity
+}
+
+/**
+ * Illuminance that goes with a photon flux density of a known source: the inverse of `photonFluxFromIlluminance`.
+ *
+ * ```math
+ * E = k\,Q
+ * ```
+ *
+ * @param input - Photon flux density and source.
+ * @returns Illuminance. Unit: lx.
+ * @throws `DomainError` outside the range, `InputError` for an unknown source.
+ * @validity The sources in `lightSources`; not diodes.
+ * @source Thimijan, R. W. and Heins, R. D. (1983), HortScience 18:818-822, Table 3
+ * @example
+ * ```ts
+ * illuminanceFromPhotonFlux({ photonFlux: micromolesPerSquareMetreSecond(200), source: 'highPressureSodium' }) // => 16400
+ * ```
+ */
+export function illuminanceFromPhotonFlux({ photonFlux, source }: PhotonFluxOfSource): Illuminance {
+  return (within(photonFlux, FLUX) * lightSource(source).luxPerMicromole) as Illuminance
+}
+
+/**
+ * Mean photon flux density under lamps, from their power and the photon yield of their data sheet.
+ *
+ * ```math
+ * Q = \frac{y\,P\,f}{A}
+ * ```
+ *
+ * @param input - Power, photon yield, area and share that arrives.
+ * @returns Photon flux density. Unit: µmol/m²/s.
+ * @throws `DomainError` outside the ranges.
+ * @source definition; efficacy of horticultural lamps as photons per electric energy: ANSI/ASABE S640
+ * @example
+ * ```ts
+ * photonFluxOfLamps({
+ *   power: watts(640), photonYield: micromolesPerJoule(2.8), area: squareMetres(1.5), arriving: fraction(0.9),
+ * }) // => 1075.2
+ * ```
+ */
+export function photonFluxOfLamps({ power, photonYield, area, arriving }: LampsInput): PhotonFluxDensity {
+  const photons = within(power, POWER) * within(photonYield, YIELD) * within(arriving ?? 1, ARRIVING)
+  return (photons / within(area, AREA)) as PhotonFluxDensity
+}

@@ -1,0 +1,69 @@
+import { within } from '../quantity/guard.js'
+import type { VapourPressure } from '../quantity/pressure.js'
+import type { Span } from '../quantity/span.js'
+import type { Temperature } from '../quantity/temperature.js'
+
+const WATER: Span = {
+  quantity: 'temperature over water',
+  unit: '°C',
+  min: -100,
+  max: 100,
+  hint: 'give the temperature in degrees Celsius',
+}
+const ICE: Span = {
+  quantity: 'temperature over ice',
+  unit: '°C',
+  min: -100,
+  max: 0.01,
+  hint: 'ice melts above 0.01 °C: take saturationVapourPressureSonntag1990() for water',
+}
+
+/**
+ * Saturation vapour pressure over liquid water after Sonntag (1990), on the temperature scale of 1990.
+ *
+ * ```math
+ * \ln\frac{e_s}{\mathrm{hPa}} = -\frac{6096.9385}{T} + 16.635794 - 2.711193\times10^{-2}\,T + 1.673952\times10^{-5}\,T^2 + 2.433502 \ln T
+ * ```
+ *
+ * T is the temperature in kelvins.
+ *
+ * @param temperature - Temperature. Unit: °C. Range: [-100, 100].
+ * @returns Saturation vapour pressure of pure vapour. Unit: kPa.
+ * @throws `DomainError` outside the range.
+ * @validity -100 to 100 °C; below freezing for supercooled water.
+ * @source Sonntag, D. (1990), Zeitschrift für Meteorologie 40:340-344; coefficients checked in code that quotes Sonntag (1994), Meteorologische Zeitschrift 3:51-66
+ * @example
+ * ```ts
+ * saturationVapourPressureSonntag1990(celsius(20)) // => 2.339
+ * ```
+ */
+export function saturationVapourPressureSonntag1990(temperature: Temperature): VapourPressure {
+  const k = within(temperature, WATER) + 273.15
+  const logarithm = -6096.9385 / k + 16.635794 - 2.711193e-2 * k + 1.673952e-5 * k * k + 2.433502 * Math.log(k)
+  return (0.1 * Math.exp(logarithm)) as VapourPressure
+}
+
+/**
+ * Saturation vapour pressure over ice after Sonntag (1990): what hoar frost comes from.
+ *
+ * ```math
+ * \ln\frac{e_i}{\mathrm{hPa}} = -\frac{6024.5282}{T} + 24.7219 + 1.0613868\times10^{-2}\,T - 1.3198825\times10^{-5}\,T^2 - 0.49382577 \ln T
+ * ```
+ *
+ * T is the temperature in kelvins.
+ *
+ * @param temperature - Temperature. Unit: °C. Range: [-100, 0.01].
+ * @returns Saturation vapour pressure over ice. Unit: kPa.
+ * @throws `DomainError` outside the range.
+ * @validity -100 to 0.01 °C.
+ * @source Sonntag, D. (1990), Zeitschrift für Meteorologie 40:340-344 [from memory]
+ * @example
+ * ```ts
+ * saturationVapourPressureOverIceSonntag1990(celsius(-10)) // => 0.2599
+ * ```
+ */
+export function saturationVapourPressureOverIceSonntag1990(temperature: Temperature): VapourPressure {
+  const k = within(temperature, ICE) + 273.15
+  const logarithm = -6024.5282 / k + 24.7219 + 1.0613868e-2 * k - 1.3198825e-5 * k * k - 0.49382577 * Math.log(k)
+  return (0.1 * Math.exp(logarithm)) as VapourPressure
+}

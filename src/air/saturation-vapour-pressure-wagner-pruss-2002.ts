@@ -1,0 +1,46 @@
+import { within } from '../quantity/guard.js'
+import type { VapourPressure } from '../quantity/pressure.js'
+import type { Span } from '../quantity/span.js'
+import type { Temperature } from '../quantity/temperature.js'
+
+const WATER: Span = {
+  quantity: 'temperature of water',
+  unit: '°C',
+  min: 0,
+  max: 373.946,
+  hint: 'give a temperature between freezing and the critical point',
+}
+
+/**
+ * Saturation vapour pressure of water from freezing to the critical point: the most exact of the forms here.
+ *
+ * ```math
+ * \ln\frac{p_s}{p_c} = \frac{T_c}{T} \left( -7.85951783\,\tau + 1.84408259\,\tau^{1.5} - 11.7866497\,\tau^3 + 22.6807411\,\tau^{3.5} - 15.9618719\,\tau^4 + 1.80122502\,\tau^{7.5} \right)
+ * ```
+ *
+ * T is the temperature in kelvins, τ = 1 − T/Tc, Tc = 647.096 K and pc = 22.064 MPa.
+ *
+ * @param temperature - Temperature. Unit: °C. Range: [0, 373.946].
+ * @returns Saturation vapour pressure of pure water. Unit: kPa.
+ * @throws `DomainError` outside the range.
+ * @validity 0.01 to 373.946 °C.
+ * @source Wagner, W. and Pruß, A. (2002), Journal of Physical and Chemical Reference Data 31:387-535, Eq. 2.5; also IAPWS SR1-86 (1992)
+ * @example
+ * ```ts
+ * saturationVapourPressureWagnerPruss2002(celsius(100)) // => 101.42
+ * ```
+ */
+export function saturationVapourPressureWagnerPruss2002(temperature: Temperature): VapourPressure {
+  const k = within(temperature, WATER) + 273.15
+  // Rounding must not take the root of a negative number at the critical point.
+  const tau = Math.max(0, 1 - k / 647.096)
+  const root = Math.sqrt(tau)
+  const sum =
+    -7.85951783 * tau +
+    1.84408259 * tau * root +
+    -11.7866497 * tau ** 3 +
+    22.6807411 * tau ** 3 * root +
+    -15.9618719 * tau ** 4 +
+    1.80122502 * tau ** 7 * root
+  return (22064 * Math.exp((647.096 / k) * sum)) as VapourPressure
+}

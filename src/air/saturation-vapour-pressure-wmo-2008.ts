@@ -1,0 +1,34 @@
+import { within } from '../quantity/guard.js'
+import type { VapourPressure } from '../quantity/pressure.js'
+import type { Span } from '../quantity/span.js'
+import type { Temperature } from '../quantity/temperature.js'
+
+const WATER: Span = {
+  quantity: 'temperature over water',
+  unit: '°C',
+  min: -60,
+  max: 100,
+  hint: 'give the temperature in degrees Celsius',
+}
+
+/**
+ * Saturation vapour pressure over liquid water as the guide of the World Meteorological Organization writes it.
+ *
+ * ```math
+ * e_w = 0.6112 \exp\left( \frac{17.62\,T}{T + 243.12} \right)
+ * ```
+ *
+ * @param temperature - Temperature. Unit: °C. Range: [-60, 100].
+ * @returns Saturation vapour pressure of pure vapour. Unit: kPa.
+ * @throws `DomainError` outside the range.
+ * @validity -45 to 60 °C, within 0.3 %.
+ * @source WMO (2008), Guide to Meteorological Instruments and Methods of Observation, WMO-No. 8, Annex 4.B [from memory]
+ * @example
+ * ```ts
+ * saturationVapourPressureWmo2008(celsius(20)) // => 2.333
+ * ```
+ */
+export function saturationVapourPressureWmo2008(temperature: Temperature): VapourPressure {
+  const t = within(temperature, WATER)
+  return (0.6112 * Math.exp((17.62 * t) / (t + 243.12))) as VapourPressure
+}

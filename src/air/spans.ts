@@ -1,0 +1,66 @@
+import type { Span } from '../quantity/span.js'
+
+/** Ranges that several formulas of the air share. */
+export const AIR_TEMPERATURE: Span = {
+  quantity: 'air temperature',
+  unit: '°C',
+  min: -60,
+  max: 100,
+  hint: 'give the temperature of the air in degrees Celsius',
+}
+export const AIR_PRESSURE: Span = {
+  quantity: 'atmospheric pressure',
+  unit: 'kPa',
+  min: 30,
+  max: 120,
+  hint: 'give the pressure of the air in kPa: about 101 at sea level',
+}
+export const VAPOUR: Span = {
+  quantity: 'vapour pressure',
+  unit: 'kPa',
+  min: 0,
+  max: 102,
+  hint: 'give the pressure of water vapour in kPa; saturated air at 100 °C has 102',
+}
+export const HUMIDITY: Span = {
+  quantity: 'relative humidity',
+  unit: '1',
+  min: 0,
+  max: 1,
+  hint: 'give a share from 0 to 1, or percent(); a sensor that reads more than 100 % is wet or dirty',
+}
+export const SITE_ELEVATION: Span = {
+  quantity: 'elevation',
+  unit: 'm',
+  min: -500,
+  max: 9000,
+  hint: 'give the elevation of a place on land, in metres above sea level',
+}
+export const OUTSIDE_RADIATION: Span = {
+  quantity: 'extraterrestrial radiation',
+  unit: 'MJ/m²/d',
+  min: 0,
+  max: 60,
+  hint: 'give a daily sum in MJ/m², from extraterrestrialRadiationFao56()',
+}
+export const SITE_LATITUDE: Span = {
+  quantity: 'latitude',
+  unit: '°',
+  min: -90,
+  max: 90,
+  hint: 'give decimal degrees, south negative',
+}
+export const SITE_LONGITUDE: Span = {
+  quantity: 'longitude',
+  unit: '°',
+  min: -180,
+  max: 180,
+  hint: 'give decimal degrees, west negative',
+}
+export const YEAR_DAY: Span = {
+  quantity: 'day of the year',
+  unit: 'd',
+  min: 1,
+  max: 366,
+  hint: 'give a whole number; 1 January is 1',
+}

@@ -1,0 +1,35 @@
+import { within } from '../quantity/guard.js'
+import type { VapourPressureDeficit } from '../quantity/pressure.js'
+import type { Span } from '../quantity/span.js'
+
+const DEFICIT: Span = {
+  quantity: 'vapour pressure deficit',
+  unit: 'kPa',
+  min: -10,
+  max: 102,
+  hint: 'give saturation less actual vapour pressure in kPa',
+}
+
+/** How a deficit of vapour pressure suits a crop under cover. */
+export type VapourPressureDeficitBand = 'too low' | 'acceptable' | 'excessive'
+
+/**
+ * Whether a deficit of vapour pressure suits a crop under cover: below 0.2 kPa leaves stay wet and diseases spread, above 1.4 kPa
+ * plants close their stomata. Between them the best value depends on crop and stage.
+ *
+ * @procedure Compares with 0.2 and 1.4 kPa; both ends count as acceptable.
+ * @param deficit - Deficit of vapour pressure; negative on a leaf with dew. Unit: kPa. Range: [-10, 102].
+ * @returns Name of the band.
+ * @throws `DomainError` outside the range.
+ * @validity Cucumber in plastic tunnels.
+ * @source Konopacki, P. J., Treder, W. and Klamkowski, K. (2018), Spanish Journal of Agricultural Research 16, abstract
+ * @example
+ * ```ts
+ * vapourPressureDeficitBand(kilopascals(0.15)) // => 'too low'
+ * ```
+ */
+export function vapourPressureDeficitBand(deficit: VapourPressureDeficit): VapourPressureDeficitBand {
+  const d = within(deficit, DEFICIT)
+  if (d < 0.2) return 'too low'
+  return d > 1.4 ? 'excessive' : 'acceptable'
+}

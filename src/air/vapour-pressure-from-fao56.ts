@@ -1,0 +1,171 @@
+import { InputError } from '../quantity/errors.js'
+import { within } from '../quantity/guard.js'
+import type { Pressure, VapourPressure } from '../quantity/pressure.js'
+import type { RelativeHumidity } from '../quantity/share.js'
+import type { Span } from '../quantity/span.js'
+import type { Temperature, TemperatureChange } from '../quantity/temperature.js'
+import { type DayTemperatures, meanSaturationVapourPressureFao56 } from './actual-vapour-pressure-fao56.js'
+import { saturationVapourPressureFao56 } from './saturation-vapour-pressure-fao56.js'
+import { AIR_PRESSURE, HUMIDITY } from './spans.js'
+
+const ARIDITY: Span = {
+  quantity: 'dew point below the lowest temperature',
+  unit: 'K',
+  min: 0,
+  max: 10,
+  hint: 'give 0 K for humid sites and 2 to 3 K for arid ones',
+}
+/** Coefficient of a psychrometer by how its wet bulb is ventilated, 1/K (FAO-56, Eq. 16). */
+export const PSYCHROMETER_COEFFICIENT = { aspirated: 0.000662, natural: 0.0008, indoors: 0.0012 } as const
+
+/** How the wet bulb of a psychrometer is ventilated: by a fan (about 5 m/s), by natural wind (about 1 m/s), or not, indoors. */
+export type PsychrometerVentilation = keyof typeof PSYCHROMETER_COEFFICIENT
+
+/** What a psychrometer shows. */
+export interface PsychrometerReading {
+  /** Temperature of the dry bulb. Unit: °C. Range: [-60, 100]. */
+  readonly dryBulb: Temperature
+  /** Temperature of the wet bulb, not above the dry one. Unit: °C. Range: [-60, 100]. */
+  readonly wetBulb: Temperature
+  /** Pressure of the air. Unit: kPa. Range: [30, 120]. */
+  readonly pressure: Pressure
+  /** How the wet bulb is ventilated. */
+  readonly ventilation: PsychrometerVentilation
+}
+
+/** Lowest temperature of a day with the humidity that belongs to it. */
+export interface HighestHumidity {
+  /** Lowest temperature of the day. Unit: °C. Range: [-60, 100]. */
+  readonly lowest: Temperature
+  /** Highest relative humidity of the day. Unit: 1. Range: [0, 1]. */
+  readonly highestHumidity: RelativeHumidity
+}
+
+/** Temperatures of a day and its mean humidity. */
+export interface MeanHumidity extends DayTemperatures {
+  /** Mean relative humidity of the day. Unit: 1. Range: [0, 1]. */
+  readonly meanHumidity: RelativeHumidity
+}
+
+/** Lowest temperature of a day, and how far below it the dew point lies. */
+export interface DewAtNight {
+  /** Lowest temperature of the day. Unit: °C. Range: [-60, 100]. */
+  readonly lowest: Temperature
+  /** How far the dew point lies below it: 0 K by default, 2 to 3 K at arid sites. Unit: K. Range: [0, 10]. */
+  readonly aridity?: TemperatureChange
+}
+
+/**
+ * Vapour pressure of the air from its dew point.
+ *
+ * ```math
+ * e_a = e^\circ(T_{dew})
+ * ```
+ *
+ * @param dewPoint - Dew point. Unit: °C. Range: [-60, 100].
+ * @returns Actual vapour pressure. Unit: kPa.
+ * @throws `DomainError` outside the range.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 14
+ * @example
+ * ```ts
+ * vapourPressureFromDewPointFao56(celsius(5)) // => 0.872
+ * ```
+ */
+export function vapourPressureFromDewPointFao56(dewPoint: Temperature): VapourPressure {
+  return saturationVapourPressureFao56(dewPoint)
+}
+
+/**
+ * Vapour pressure of the air from the dry and the wet bulb of a psychrometer.
+ *
+ * ```math
+ * e_a = e^\circ(T_{wet}) - a_{psy} P\,(T_{dry} - T_{wet})
+ * ```
+ *
+ * The coefficient is 0.000662 1/K with a fan, 0.0008 in natural wind and 0.0012 indoors without a fan.
+ *
+ * @param reading - Dry and wet bulb, pressure of the air and kind of ventilation.
+ * @returns Actual vapour pressure; negative where the two bulbs cannot belong together. Unit: kPa.
+ * @throws `DomainError` outside the ranges, `InputError` when the wet bulb is the warmer one or the ventilation is unknown.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 15 and 16
+ * @example
+ * ```ts
+ * vapourPressureFromPsychrometerFao56({
+ *   dryBulb: celsius(25.6), wetBulb: celsius(19.5), pressure: kilopascals(87.9), ventilation: 'aspirated',
+ * }) // => 1.91
+ * ```
+ */
+export function vapourPressureFromPsychrometerFao56(reading: PsychrometerReading): VapourPressure {
+  const { dryBulb, wetBulb, pressure, ventilation } = reading
+  const pascals = within(pressure, AIR_PRESSURE)
+  saturationVapourPressureFao56(dryBulb)
+  const saturated = saturationVapourPressureFao56(wetBulb)
+  if (wetBulb > dryBulb)
+    throw new InputError('wetBulb', `${wetBulb} °C is above the dry bulb, ${dryBulb} °C`, 'wet the wick, or swap them')
+  if (!Object.hasOwn(PSYCHROMETER_COEFFICIENT, ventilation))
+    throw new InputError('ventilation', `"${ventilation}" is unknown`, 'say aspirated, natural or indoors')
+  return (saturated - PSYCHROMETER_COEFFICIENT[ventilation] * pascals * (dryBulb - wetBulb)) as VapourPressure
+}
+
+/**
+ * Vapour pressure of a day from its highest relative humidity only, for sites where the lowest one is not trusted.
+ *
+ * ```math
+ * e_a = e^\circ(T_{min})\,RH_{max}
+ * ```
+ *
+ * @param day - Lowest temperature and highest humidity.
+ * @returns Actual vapour pressure. Unit: kPa.
+ * @throws `DomainError` outside the ranges.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 18
+ * @example
+ * ```ts
+ * vapourPressureFromHighestHumidityFao56({ lowest: celsius(18), highestHumidity: percent(82) }) // => 1.692
+ * ```
+ */
+export function vapourPressureFromHighestHumidityFao56({ lowest, highestHumidity }: HighestHumidity): VapourPressure {
+  return (saturationVapourPressureFao56(lowest) * within(highestHumidity, HUMIDITY)) as VapourPressure
+}
+
+/**
+ * Vapour pressure of a day from its mean relative humidity: less exact than from the highest and the lowest one.
+ *
+ * ```math
+ * e_a = RH_{mean} \frac{e^\circ(T_{max}) + e^\circ(T_{min})}{2}
+ * ```
+ *
+ * @param day - Temperatures and mean humidity.
+ * @returns Actual vapour pressure. Unit: kPa.
+ * @throws `DomainError` outside the ranges, `InputError` when the temperatures are swapped.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 19
+ * @example
+ * ```ts
+ * vapourPressureFromMeanHumidityFao56({ highest: celsius(25), lowest: celsius(18), meanHumidity: percent(68) }) // => 1.779
+ * ```
+ */
+export function vapourPressureFromMeanHumidityFao56(day: MeanHumidity): VapourPressure {
+  return (within(day.meanHumidity, HUMIDITY) * meanSaturationVapourPressureFao56(day)) as VapourPressure
+}
+
+/**
+ * Vapour pressure of a day without any humidity: the dew point is taken to be the lowest temperature, or a little below it at arid sites.
+ *
+ * ```math
+ * e_a = e^\circ(T_{min} - \Delta)
+ * ```
+ *
+ * @param day - Lowest temperature and aridity.
+ * @returns Actual vapour pressure. Unit: kPa.
+ * @throws `DomainError` outside the ranges.
+ * @validity Sites whose surroundings are green and watered; in a dry surrounding give the aridity.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 48, with the correction of Annex 6
+ * @example
+ * ```ts
+ * vapourPressureFromLowestTemperatureFao56({ lowest: celsius(14.8) }) // => 1.68
+ * vapourPressureFromLowestTemperatureFao56({ lowest: celsius(14.8), aridity: kelvinsOfChange(2) }) // => 1.48
+ * ```
+ */
+export function vapourPressureFromLowestTemperatureFao56({ lowest, aridity }: DewAtNight): VapourPressure {
+  saturationVapourPressureFao56(lowest)
+  return saturationVapourPressureFao56((lowest - within(aridity ?? 0, ARIDITY)) as Temperature)
+}

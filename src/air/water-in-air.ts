@@ -1,0 +1,106 @@
+import type { AbsoluteHumidity } from '../quantity/absolute-humidity.js'
+import { InputError } from '../quantity/errors.js'
+import { within } from '../quantity/guard.js'
+import type { HumidityRatio } from '../quantity/humidity-ratio.js'
+import type { Pressure, VapourPressure } from '../quantity/pressure.js'
+import type { Span } from '../quantity/span.js'
+import type { AirVapour } from './humidity-of-air.js'
+import { AIR_PRESSURE, AIR_TEMPERATURE, VAPOUR } from './spans.js'
+
+/** Molar mass of water over that of dry air, as ASHRAE (2009) has it. */
+export const MASS_RATIO = 0.621945
+/** Gas constant of water vapour, J/(kg K): 8.314462618 J/(mol K) over 0.018015268 kg/mol. */
+const VAPOUR_GAS_CONSTANT = 8.314462618 / 0.018015268
+const RATIO: Span = {
+  quantity: 'humidity ratio',
+  unit: 'kg/kg',
+  min: 0,
+  max: 10,
+  hint: 'give the mass of vapour per mass of dry air; 15 g/kg is gramsPerKilogram(15)',
+}
+
+/** Pressure of water vapour in air of a pressure. */
+export interface VapourInAir {
+  /** Pressure of water vapour, below that of the air. Unit: kPa. Range: [0, 102]. */
+  readonly vapourPressure: VapourPressure
+  /** Pressure of the air with its vapour. Unit: kPa. Range: [30, 120]. */
+  readonly pressure: Pressure
+}
+
+/** Humidity ratio of air of a pressure. */
+export interface RatioInAir {
+  /** Mass of vapour per mass of dry air. Unit: kg/kg. Range: [0, 10]. */
+  readonly ratio: HumidityRatio
+  /** Pressure of the air with its vapour. Unit: kPa. Range: [30, 120]. */
+  readonly pressure: Pressure
+}
+
+/**
+ * Mass of water vapour per mass of dry air.
+ *
+ * ```math
+ * w = 0.621945 \frac{e_a}{P - e_a}
+ * ```
+ *
+ * @param air - Vapour pressure and pressure of the air.
+ * @returns Humidity ratio. Unit: kg/kg.
+ * @throws `DomainError` outside the ranges, `InputError` when the vapour alone has the pressure of the air.
+ * @source ASHRAE (2009), Handbook of Fundamentals, chapter 1, Eq. 22 (ideal gases)
+ * @example
+ * ```ts
+ * inGramsPerKilogram(humidityRatio({ vapourPressure: kilopascals(1.7), pressure: kilopascals(101.325) })) // => 10.61
+ * ```
+ */
+export function humidityRatio({ vapourPressure, pressure }: VapourInAir): HumidityRatio {
+  const vapour = within(vapourPressure, VAPOUR)
+  const dry = within(pressure, AIR_PRESSURE) - vapour
+  if (dry <= 0)
+    throw new InputError(
+      'vapourPressure',
+      `${vapour} kPa leaves no air of the ${pressure} kPa`,
+      'check the two pressures',
+    )
+  return ((MASS_RATIO * vapour) / dry) as HumidityRatio
+}
+
+/**
+ * Vapour pressure of air from the mass of vapour per mass of dry air: the true inverse of `humidityRatio`.
+ *
+ * ```math
+ * e_a = \frac{w\,P}{0.621945 + w}
+ * ```
+ *
+ * @param air - Humidity ratio and pressure of the air.
+ * @returns Vapour pressure. Unit: kPa.
+ * @throws `DomainError` outside the ranges.
+ * @source ASHRAE (2009), Handbook of Fundamentals, chapter 1, Eq. 22 solved for the vapour pressure
+ * @example
+ * ```ts
+ * vapourPressureOfRatio({ ratio: gramsPerKilogram(10.61), pressure: kilopascals(101.325) }) // => 1.70
+ * ```
+ */
+export function vapourPressureOfRatio({ ratio, pressure }: RatioInAir): VapourPressure {
+  const w = within(ratio, RATIO)
+  return ((w * within(pressure, AIR_PRESSURE)) / (MASS_RATIO + w)) as VapourPressure
+}
+
+/**
+ * Mass of water vapour in a cubic metre of air.
+ *
+ * ```math
+ * \rho_v = \frac{e_a}{R_v T}, \quad R_v = 461.52\ \mathrm{J\,kg^{-1}\,K^{-1}}
+ * ```
+ *
+ * @param air - Temperature in °C and vapour pressure.
+ * @returns Absolute humidity. Unit: g/m³.
+ * @throws `DomainError` outside the ranges.
+ * @source definition: ideal gas with the gas constant of the SI (2019) and the molar mass 18.015268 g/mol of IAPWS R6-95
+ * @example
+ * ```ts
+ * absoluteHumidity({ temperature: celsius(20), vapourPressure: kilopascals(2.338) }) // => 17.28
+ * ```
+ */
+export function absoluteHumidity({ temperature, vapourPressure }: AirVapour): AbsoluteHumidity {
+  const kelvin = within(temperature, AIR_TEMPERATURE) + 273.15
+  return ((within(vapourPressure, VAPOUR) * 1e6) / (VAPOUR_GAS_CONSTANT * kelvin)) as AbsoluteHumidity
+}
