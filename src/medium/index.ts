@@ -1,4 +1,5 @@
 export { allRetentionForms } from './all-retention-forms.js'
+export type { BenchBudgets, BenchUncertainty } from './bench-readings.js'
 export { bottomSuctionAtRest, type ContainerOfKnownContent } from './bottom-suction.js'
 export { type BoxMeasures, boxContainer } from './box-container.js'
 export { type BrooksCoreyParameters, brooksCorey1964 } from './brooks-corey-1964.js'
@@ -12,6 +13,7 @@ export { type CylinderMeasures, cylinderContainer } from './cylinder-container.j
 export { type DrainageAfterShot, drainageAfterShot, type ShotOnContainer } from './drainage-after-shot.js'
 export { type DurnerParameters, durner1994, type PoreFamily } from './durner-1994.js'
 export { type ContentBetweenLimits, effectiveSaturation } from './effective-saturation.js'
+export type { BudgetLine, ErrorBudget } from './first-order-budget.js'
 export type { RetentionFitRequest } from './fit-problem.js'
 export type { RetentionFit } from './fit-result.js'
 export { fitRetention } from './fit-retention.js'
@@ -56,6 +58,8 @@ export {
   type WetMedium,
   waterContentAtSaturation,
 } from './phase-shares.js'
+export { type PluggedPotReadings, pluggedPotTest } from './plugged-pot-test.js'
+export { type PorometerReadings, porometerTest } from './porometer-test.js'
 export { type MediumDensities, porosityFromDensities } from './porosity.js'
 export {
   type AllowedDepletion,
@@ -78,6 +82,7 @@ export { type SharedVolume, sharePerPlant } from './share-per-plant.js'
 export { type SourcedRow, type TextureClass, tableRow } from './sourced-row.js'
 export { stackedContainer } from './stacked-container.js'
 export { type PublishedRange, substrateRanges } from './substrate-ranges.js'
+export { type DrainedMedium, drainedMediumRegression1991 } from './substrate-regression-1991.js'
 export {
   type PorometerMeasures,
   type PorometerSubstrate,
@@ -102,3 +107,4 @@ export {
   waterBetweenSuctions,
   waterBufferingCapacity,
 } from './water-release.js'
+export { type BenchShares, type WeighedPotReadings, type WeighedShares, weighedPotTest } from './weighed-pot-test.js'
