@@ -1,0 +1,66 @@
+import { execFileSync } from 'node:child_process'
+import { readdirSync, readFileSync } from 'node:fs'
+import { fileURLToPath } from 'node:url'
+import { describe, expect, it } from 'vitest'
+import { runExample } from '../support/examples.js'
+import { publicNames } from '../support/public-names.js'
+
+const root = fileURLToPath(new URL('../../', import.meta.url))
+const read = (path: string) => readFileSync(`${root}${path}`, 'utf8')
+const guides = readdirSync(`${root}docs/guides`)
+  .filter((name) => name.endsWith('.md'))
+  .map((name) => `docs/guides/${name}`)
+/** All fences of a page, joined so that later ones see what earlier ones made; other lines are blank to keep line numbers. */
+const code = (path: string) => {
+  let inside = false
+  return read(path)
+    .split('\n')
+    .map((line) => {
+      if (/^```/.test(line)) {
+        inside = !inside && /^```ts\s*$/.test(line)
+        return ''
+      }
+      return inside ? line : ''
+    })
+    .join('\n')
+}
+
+describe('the code in the documents runs and gives what is printed', () => {
+  it.each(['README.md', ...guides])('%s', async (path) => {
+    const checked = await runExample(code(path), publicNames)
+    expect(checked.flatMap(({ line, problem }) => (problem ? [`line ${line}: ${problem}`] : []))).toEqual([])
+    if (path === 'README.md') expect(checked.length).toBeGreaterThanOrEqual(3)
+  })
+})
+
+describe('the documents', () => {
+  it('name only functions and files that exist', () => {
+    const names = new Set([...Object.keys(publicNames), ...Object.keys(JSON.parse(read('package.json')).scripts)])
+    for (const path of ['README.md', ...guides]) {
+      for (const [, name] of read(path).matchAll(/`([a-z][a-zA-Z0-9]{3,})(?:\([^`]*\))?`/g)) {
+        if (/[A-Z0-9]/.test(name as string)) expect(names, `${path} names ${name}`).toContain(name)
+      }
+      for (const [, target] of read(path).matchAll(/\]\((?!https?:|#)([^)#]+)/g)) {
+        const base = path.includes('/') ? `${path.slice(0, path.lastIndexOf('/'))}/` : ''
+        expect(
+          execFileSync('git', ['ls-files', '--', `${base}${target}`], { cwd: root, encoding: 'utf8' }),
+          `${path} links to ${target}`,
+        ).not.toBe('')
+      }
+    }
+  })
+  it('name every command of DEVELOPERS.md that package.json has', () => {
+    const developers = read('DEVELOPERS.md')
+    const { scripts } = JSON.parse(read('package.json'))
+    for (const [, script] of developers.matchAll(/`npm run ([\w:]+)/g)) expect(Object.keys(scripts)).toContain(script)
+  })
+  it('hold no machine path, registry host or loose end', () => {
+    const tracked = execFileSync('git', ['ls-files'], { cwd: root, encoding: 'utf8' })
+      .trim()
+      .split('\n')
+      .filter((path) => !/package-lock\.json|documents\.test\.ts$/.test(path))
+    const bad = /\/work\/|\/tmp\/|registry\.npm|oracle\.py|\bTODO\b|\bFIXME\b/
+    expect(tracked.filter((path) => bad.test(read(path)))).toEqual([])
+    expect(read('package-lock.json')).not.toMatch(/"resolved": "http/)
+  })
+})
