@@ -1,5 +1,5 @@
 import fc from 'fast-check'
-import { dailyUse, millimetresPerDay, plantsPerSquareMetre } from 'porewater'
+import { type DailyUseInput, dailyUse, millimetresPerDay, plantsPerSquareMetre } from 'porewater'
 import { describe, expect, it } from 'vitest'
 import { expectDomainError } from '../support/refusals.js'
 
@@ -24,7 +24,7 @@ describe('water for a plant, a container and an emitter', () => {
     )
   })
   it('refuses half a plant and no emitter', () => {
-    const good = { cropET: millimetresPerDay(4), plantDensity: plantsPerSquareMetre(2) } as const
+    const good: DailyUseInput = { cropET: millimetresPerDay(4), plantDensity: plantsPerSquareMetre(2) }
     expectDomainError(() => dailyUse({ ...good, plantsPerContainer: 1.5 }), {})
     expectDomainError(() => dailyUse({ ...good, emittersPerContainer: 0 }), {})
     expectDomainError(() => dailyUse({ ...good, cropET: Number.NaN as never }), {})
