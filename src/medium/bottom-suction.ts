@@ -53,10 +53,15 @@ export function bottomSuctionAtRest({ container, medium, waterContent }: Contain
   if (waterContent === capacity) return 0 as SuctionHead
   // The mean lies between the contents of bottom and surface, so the suction of the mean lies between theirs.
   const middle = medium.suction(waterContent)
+  const low = Math.max(0, middle - container.height)
   const litres = waterContent * container.volume
-  return rootBetween(
-    (s0) => [litresOf(container, medium, s0) - litres, -overHeight(container, medium, s0, medium.capacity)],
-    Math.max(0, (middle - container.height) * (1 - 1e-9)),
-    middle * (1 + 1e-9) + 1e-9,
-  ) as SuctionHead
+  // Where the curve is flat to the last digit an end itself may be the answer.
+  if (litresOf(container, medium, low) <= litres) return low as SuctionHead
+  if (litresOf(container, medium, middle) >= litres) return middle
+  return rootBetween((s0) => [litresOf(container, medium, s0) - litres, -slopeAt(s0)], low, middle) as SuctionHead
+
+  /** Fall of the litres with the suction; it only guides the search, so three digits do. */
+  function slopeAt(s0: number): number {
+    return overHeight(container, medium, s0, medium.capacity, 1e-3, 0)
+  }
 }

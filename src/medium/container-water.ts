@@ -3,6 +3,7 @@ import { within } from '../quantity/guard.js'
 import type { Length } from '../quantity/length.js'
 import type { Span } from '../quantity/span.js'
 import type { SuctionHead } from '../quantity/suction.js'
+import type { WaterContent } from '../quantity/water-content.js'
 import type { Container } from './container.js'
 import type { RetentionModel } from './retention-model.js'
 
@@ -36,19 +37,43 @@ export function meanContentAtRest({ container, medium, bottomSuction }: Containe
 
 /** Litres of water in a container at rest. */
 export function litresOf(container: Container, medium: RetentionModel, bottomSuction: number): number {
-  return overHeight(container, medium, bottomSuction, medium.waterContent)
+  return overHeight(container, medium, bottomSuction, medium.waterContent, 1e-12, medium.saturated * container.volume)
 }
 
-/** Litres of which a curve over the suction is the share at each height. */
+/** Litres of which a curve over the suction is the share at each height, to a tolerance of themselves or of the floor. */
 export function overHeight(
   container: Container,
   medium: RetentionModel,
   bottomSuction: number,
   curve: (suction: SuctionHead) => number,
-  height: number = container.height,
+  tolerance: number,
+  floor: number,
 ): number {
-  const kinks = [...container.breakpoints, ...medium.breakpoints.map((s) => s - bottomSuction)]
-  const ends = [0, ...kinks.filter((z) => z > 0 && z < height).sort((a, b) => a - b), height]
+  const height = container.height
+  const places = [...container.breakpoints]
+  for (const s of [...medium.breakpoints, ...turns(medium, bottomSuction, bottomSuction + height)])
+    places.push((s - bottomSuction) as Length)
+  const inside = places.filter((z) => z > 0 && z < height).sort((a, b) => a - b)
+  const share = (z: number) => curve((bottomSuction + z) as SuctionHead) * container.area(z as Length)
   // 1 m² times 1 cm is 10 L.
-  return 10 * integrate((z) => curve((bottomSuction + z) as SuctionHead) * container.area(z as Length), ends)
+  return 10 * integrate(share, [0, ...inside, height], tolerance, floor / 10)
+}
+
+/**
+ * Suctions around the fall of the curve between two others, at distances that grow from its middle to both sides, so that no fall and
+ * no tail is too steep to be seen.
+ */
+function turns(medium: RetentionModel, from: number, to: number): SuctionHead[] {
+  const [wet, dry] = [medium.waterContent(from as SuctionHead), medium.waterContent(to as SuctionHead)]
+  const reached = (share: number) => (dry + share * (wet - dry)) as WaterContent
+  // Contents that differ in their last digits only have no fall between them.
+  if (!(reached(0.95) < wet && reached(0.5) < reached(0.95) && reached(0.05) < reached(0.5) && dry < reached(0.05)))
+    return []
+  const early = medium.suction(reached(0.95))
+  const middle = medium.suction(reached(0.5))
+  const late = medium.suction(reached(0.05))
+  const places: number[] = [early, middle, late]
+  for (let step = middle - early; step > 0 && early - step > from; step *= 5) places.push(early - step)
+  for (let step = late - middle; step > 0 && late + step < to; step *= 5) places.push(late + step)
+  return places as SuctionHead[]
 }

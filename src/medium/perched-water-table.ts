@@ -1,10 +1,10 @@
+import { integrate } from '../numerics/quadrature.js'
 import { within } from '../quantity/guard.js'
 import type { Length } from '../quantity/length.js'
 import type { AirFilledPorosity, Share } from '../quantity/share.js'
 import type { Span } from '../quantity/span.js'
 import type { WaterContent } from '../quantity/water-content.js'
 import type { Container } from './container.js'
-import { overHeight } from './container-water.js'
 import type { RetentionModel } from './retention-model.js'
 
 /** A container that has drained and the air below which its medium counts as waterlogged. */
@@ -63,6 +63,8 @@ export function perchedWaterTable({ container, medium, leastAir }: PerchedWaterR
   const content = (medium.saturated - within(leastAir, LEAST_AIR)) as WaterContent
   const height = medium.suction(content)
   if (height >= container.height) return { height: height as number as Length, share: 1 as Share }
-  const below = height > 0 ? overHeight(container, medium, 0, () => 1, height) : 0
-  return { height: height as number as Length, share: (below / container.volume) as Share }
+  // 1 m² times 1 cm is 10 L.
+  const ends = [0, ...container.breakpoints.filter((z) => z < height), height]
+  const litresBelow = height > 0 ? 10 * integrate((z) => container.area(z as Length), ends) : 0
+  return { height: height as number as Length, share: (litresBelow / container.volume) as Share }
 }

@@ -21,11 +21,12 @@ interface Piece {
 }
 
 /**
- * The integral of `f` over the pieces between successive `ends`: Gauss–Kronrod, the worst piece halved until the estimated error
- * is below `tolerance` of the integral of |f|. Put an end at every kink; a weak singularity at an end is reached by halving.
+ * The integral of `f` over the pieces between successive `ends`: Gauss–Kronrod, the worst piece halved until the estimated error is
+ * below `tolerance` of the integral of |f|, or of `floor` where that is more. Put an end at every kink and inside every narrow change,
+ * which the nodes of a wide piece could miss; a weak singularity at an end is reached by halving.
  * The estimate is the difference of the two rules, which is the error of the weaker one, so the result is better than it says.
  */
-export function integrate(f: (x: number) => number, ends: readonly number[], tolerance = 1e-13): number {
+export function integrate(f: (x: number) => number, ends: readonly number[], tolerance = 1e-13, floor = 0): number {
   const pieces: Piece[] = []
   for (let i = 1; i < ends.length; i++) pieces.push(piece(f, ends[i - 1]!, ends[i]!))
   let error = 0
@@ -41,7 +42,7 @@ export function integrate(f: (x: number) => number, ends: readonly number[], tol
       error += part.error
       if (part.error > pieces[worst]!.error) worst = i
     }
-    if (error <= tolerance * magnitude) return value
+    if (error <= tolerance * Math.max(magnitude, floor)) return value
     const { from, to } = pieces[worst]!
     const middle = (from + to) / 2
     if (middle === from || middle === to || !(error < Infinity))

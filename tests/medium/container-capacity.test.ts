@@ -6,6 +6,7 @@ import {
   centimetresOfSuction,
   containerCapacity,
   cylinderContainer,
+  logLogisticRetention,
   perCentimetre,
   vanGenuchten1980,
   waterContent,
@@ -59,6 +60,22 @@ describe('container capacity', () => {
         expect(Math.abs(mean - closed)).toBeLessThan(1e-13)
       }),
     )
+  })
+  it('sees a wet layer that is thin and sharp: ∫ 1/(1 + (z/s)^b) dz from 0 to ∞ is s (π/b)/sin(π/b)', () => {
+    for (const [half, slope] of [
+      [0.01, 200],
+      [1e-4, 40],
+      [7.77, 300],
+    ] as const) {
+      const medium = logLogisticRetention({
+        residual: waterContent(0),
+        saturated: waterContent(1),
+        halfSuction: centimetresOfSuction(half),
+        slope,
+      })
+      const layer = (half * (Math.PI / slope)) / Math.sin(Math.PI / slope)
+      expect((containerCapacity({ container: pot(30), medium }) * 30) / layer).toBeCloseTo(1, 8)
+    }
   })
   it('falls as the height grows and does not know the area', () => {
     fc.assert(

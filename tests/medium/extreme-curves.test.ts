@@ -1,9 +1,11 @@
 import fc from 'fast-check'
 import {
+  bottomSuctionAtRest,
   brooksCorey1964,
   campbell1974,
   centimetres,
   containerCapacity,
+  cylinderContainer,
   durner1994,
   fredlundXing1994,
   frustumContainer,
@@ -94,6 +96,28 @@ describe.each(Object.entries(models))('%s with numbers far beyond any medium', (
         }
       }),
       { numRuns: 500 },
+    )
+  })
+  it('finds a bottom suction for every mean content of a container', () => {
+    const container = cylinderContainer({ diameter: centimetres(10), height: centimetres(15) })
+    fc.assert(
+      fc.property(media, plain(1e-9, 1), (medium, share) => {
+        const capacity = containerCapacity({ container, medium })
+        const content = (medium.residual + share * (capacity - medium.residual)) as WaterContent
+        fc.pre(content > medium.residual && content <= capacity)
+        try {
+          const bottomSuction = bottomSuctionAtRest({ container, medium, waterContent: content })
+          const state = { container, medium, bottomSuction }
+          // A steep curve turns the last digit of a suction into many of a content.
+          const steepest = Math.max(...[0, 5, 10, 15].map((z) => medium.capacity((bottomSuction + z) as SuctionHead)))
+          const rounding = 1e-11 + 1e-13 * steepest * (bottomSuction + 15)
+          expect(Math.abs(containerCapacity(state) - content)).toBeLessThanOrEqual(rounding)
+        } catch (error) {
+          if (!isPorewaterError(error)) throw error
+          expect(error).toMatchObject({ code: 'outside-domain', hint: expect.stringContaining('no finite suction') })
+        }
+      }),
+      { numRuns: 200 },
     )
   })
   it('fills any container between the contents of its two ends', () => {
