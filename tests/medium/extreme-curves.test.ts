@@ -117,7 +117,7 @@ describe.each(Object.entries(models))('%s with numbers far beyond any medium', (
           expect(error).toMatchObject({ code: 'outside-domain', hint: expect.stringContaining('no finite suction') })
         }
       }),
-      { numRuns: 200 },
+      { numRuns: 60 },
     )
   })
   it('fills any container between the contents of its two ends', () => {
