@@ -1,1 +1,14 @@
-export {}
+export { type CoverageInput, coverageFactor } from './coverage-factor.js'
+export {
+  type BudgetLine,
+  type FirstOrderInput,
+  propagateFirstOrder,
+  type UncertainResult,
+} from './propagate-first-order.js'
+export {
+  type DrawnInterval,
+  type DrawnResult,
+  type MonteCarloInput,
+  propagateMonteCarlo,
+} from './propagate-monte-carlo.js'
+export type { Correlation, Spread, UncertainInput, UncertainInputs } from './uncertain-input.js'

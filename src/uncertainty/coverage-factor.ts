@@ -1,0 +1,52 @@
+import { studentTwoSided } from '../numerics/student-t.js'
+import { within } from '../quantity/guard.js'
+import type { Span } from '../quantity/span.js'
+
+/** What decides how many standard uncertainties make an interval. */
+export interface CoverageInput {
+  /** Wanted share of cases inside the interval. Unit: 1. Range: [0.5, 0.9999]. */
+  readonly confidence: number
+  /** Degrees of freedom, need not be whole; unlimited when left out. Unit: 1. Range: [0.1, ∞). */
+  readonly degreesOfFreedom?: number
+}
+
+const CONFIDENCE: Span = {
+  quantity: 'confidence',
+  unit: '1',
+  min: 0.5,
+  max: 0.9999,
+  hint: '0.95 is usual; nobody knows the tails of a distribution better than 0.9999',
+}
+const FREEDOM: Span = {
+  quantity: 'degrees of freedom',
+  unit: '1',
+  min: 0.1,
+  max: Infinity,
+  hint: 'give the number of readings less one, or leave it out',
+}
+
+/** A share that an interval can promise. */
+export function checkConfidence(confidence: number): number {
+  return within(confidence, CONFIDENCE)
+}
+
+/**
+ * By how much a standard uncertainty is multiplied to cover a wanted share of cases: two-sided Student's t.
+ *
+ * ```math
+ * k = t_{(1 + p)/2}(\nu)
+ * ```
+ *
+ * @param input - Confidence and degrees of freedom.
+ * @returns Coverage factor. Unit: 1.
+ * @throws `DomainError` outside the ranges.
+ * @source JCGM 100:2008 (GUM), Annex G.3 and Table G.2
+ * @example
+ * ```ts
+ * coverageFactor({ confidence: 0.99, degreesOfFreedom: 16 }) // => 2.92
+ * ```
+ */
+export function coverageFactor({ confidence, degreesOfFreedom }: CoverageInput): number {
+  const p = checkConfidence(confidence)
+  return studentTwoSided(p, degreesOfFreedom === undefined ? Infinity : within(degreesOfFreedom, FREEDOM))
+}

@@ -1,0 +1,129 @@
+import { InputError } from '../quantity/errors.js'
+import { within } from '../quantity/guard.js'
+import type { Span } from '../quantity/span.js'
+
+/** How the possible values of an input lie around its estimate. */
+export type Spread = 'normal' | 'rectangular' | 'triangular' | 'arcsine' | 'student'
+
+/** An input with what is known of its error. */
+export interface UncertainInput<Q extends number = number> {
+  /** Best value. Unit: any. Range: (-∞, ∞). */
+  readonly estimate: Q
+  /** Standard uncertainty: for values anywhere within ±a of the estimate it is a/√3 (rectangular), a/√6 (triangular) or a/√2 (arcsine). Unit: that of the estimate. Range: [0, ∞). */
+  readonly standardUncertainty: number
+  /** Degrees of freedom of the standard uncertainty: readings less one, if it comes from their scatter; unlimited when left out. Unit: 1. Range: (0, ∞). */
+  readonly degreesOfFreedom?: number
+  /** Normal when left out. `student` draws from Student's t, for a mean of few readings; it needs its degrees of freedom. */
+  readonly spread?: Spread
+}
+
+/** The inputs of a function that takes them by name. */
+export type UncertainInputs<V extends Record<string, number>> = { readonly [K in keyof V]: UncertainInput<V[K]> }
+
+/** Two inputs whose errors go together. */
+export interface Correlation {
+  /** The names of the two. */
+  readonly between: readonly [string, string]
+  /** Correlation coefficient of their errors; 1 for an error that both share. Unit: 1. Range: [-1, 1]. */
+  readonly coefficient: number
+}
+
+const ESTIMATE: Span = {
+  quantity: 'estimate',
+  unit: 'that of the input',
+  min: -Infinity,
+  max: Infinity,
+  hint: 'give the best value of every input',
+}
+const UNCERTAINTY: Span = {
+  quantity: 'standard uncertainty',
+  unit: 'that of the input',
+  min: 0,
+  max: Infinity,
+  hint: 'give one standard deviation, zero for an exact input',
+}
+const FREEDOM: Span = {
+  quantity: 'degrees of freedom',
+  unit: '1',
+  min: 0,
+  max: Infinity,
+  open: 'both',
+  hint: 'give the number of readings less one, or leave it out',
+}
+const COEFFICIENT: Span = {
+  quantity: 'correlation coefficient',
+  unit: '1',
+  min: -1,
+  max: 1,
+  hint: 'it lies between -1 and 1',
+}
+const SPREADS: readonly unknown[] = ['normal', 'rectangular', 'triangular', 'arcsine', 'student']
+
+/** The inputs as lists, checked. */
+export interface CheckedInputs {
+  readonly names: readonly string[]
+  readonly estimates: readonly number[]
+  readonly uncertainties: readonly number[]
+  readonly freedoms: readonly (number | undefined)[]
+  readonly spreads: readonly Spread[]
+  readonly correlations: readonly (readonly number[])[]
+  readonly correlated: readonly boolean[]
+}
+
+export function checkInputs(
+  inputs: Readonly<Record<string, UncertainInput>>,
+  given: readonly Correlation[] = [],
+): CheckedInputs {
+  const names = Object.keys(inputs)
+  if (names.length === 0) throw new InputError('inputs', 'there are none', 'give at least one input')
+  const all = names.map((name) => inputs[name] as UncertainInput)
+  const spreads = all.map(({ spread = 'normal', degreesOfFreedom }, i) => {
+    if (!SPREADS.includes(spread))
+      throw new InputError(`${names[i]}.spread`, `"${spread}" is not known`, `use one of ${SPREADS.join(', ')}`)
+    if (spread === 'student' && degreesOfFreedom === undefined)
+      throw new InputError(`${names[i]}.degreesOfFreedom`, "is missing for Student's t", 'give the readings less one')
+    return spread
+  })
+  const correlations = names.map((_, i) => names.map((__, k): number => (i === k ? 1 : 0)))
+  for (const { between, coefficient } of given) {
+    const [i = -1, k = -1] = between.map((name) => names.indexOf(name))
+    if (i < 0 || k < 0 || i === k)
+      throw new InputError('correlations', `[${between}] are not two inputs`, `name two of ${names.join(', ')}`)
+    const r = within(coefficient, COEFFICIENT)
+    correlations[i]![k] = r
+    correlations[k]![i] = r
+  }
+  return {
+    names,
+    estimates: all.map(({ estimate }) => within(estimate, ESTIMATE)),
+    uncertainties: all.map(({ standardUncertainty }) => within(standardUncertainty, UNCERTAINTY)),
+    freedoms: all.map(({ degreesOfFreedom: n }) => (n === undefined ? undefined : within(n, FREEDOM))),
+    spreads,
+    correlations,
+    correlated: correlations.map((row, i) => row.some((r, k) => i !== k && r !== 0)),
+  }
+}
+
+/**
+ * The lower factor L of the correlations, L Lᵀ = R, which makes independent normal numbers correlated. Inputs may depend on each other
+ * fully; refused are coefficients that cannot all be true.
+ */
+export function correlationFactor(correlations: readonly (readonly number[])[]): number[][] {
+  const lower: number[][] = correlations.map(() => [])
+  correlations.forEach((row, i) => {
+    for (let k = 0; k <= i; k++) {
+      let left = row[k]!
+      for (let m = 0; m < k; m++) left -= lower[i]![m]! * lower[k]![m]!
+      if (k < i && lower[k]![k]! > 0) lower[i]!.push(left / lower[k]![k]!)
+      else if (k === i && left > 1e-9) lower[i]!.push(Math.sqrt(left))
+      else if (Math.abs(left) <= 1e-9) lower[i]!.push(0)
+      else
+        throw new InputError(
+          'correlations',
+          'they contradict each other: no errors can be correlated like that',
+          'a full correlation of two inputs binds both to the same coefficients with every third one',
+        )
+    }
+  })
+  return lower
+}
