@@ -1,9 +1,9 @@
 export { type CoverageInput, coverageFactor } from './coverage-factor.js'
 export {
-  type BudgetLine,
   type FirstOrderInput,
   propagateFirstOrder,
   type UncertainResult,
+  type UncertaintyShare,
 } from './propagate-first-order.js'
 export {
   type DrawnInterval,

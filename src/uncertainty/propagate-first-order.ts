@@ -18,7 +18,7 @@ export interface FirstOrderInput<V extends Record<string, number>> {
 }
 
 /** What one input adds to the uncertainty. */
-export interface BudgetLine {
+export interface UncertaintyShare {
   /** Name of the input. */
   readonly input: string
   /** Change of the result per unit of the input. Unit: unit of the result per unit of the input. */
@@ -42,7 +42,7 @@ export interface UncertainResult {
   /** Half width of the interval that covers the wanted share of cases. Unit: that of the result. */
   readonly expandedUncertainty: number
   /** The inputs, that which matters most first. */
-  readonly budget: readonly BudgetLine[]
+  readonly budget: readonly UncertaintyShare[]
   readonly warnings: readonly Finding[]
 }
 
