@@ -3,6 +3,7 @@ import { InputError } from '../quantity/errors.js'
 import { within } from '../quantity/guard.js'
 import type { Span } from '../quantity/span.js'
 import type { WaterContent } from '../quantity/water-content.js'
+import { equalLengths } from './equal-lengths.js'
 
 const REFILL: Span = {
   quantity: 'refill point',
@@ -53,12 +54,7 @@ export interface DryDownLine {
  * ```
  */
 export function fitDryDown({ time, content }: DryDownInput): DryDownLine {
-  if (time.length !== content.length)
-    throw new InputError(
-      'time',
-      `has ${time.length} entries for ${content.length} readings`,
-      'give one time for each reading',
-    )
+  equalLengths(time, content)
   const good: number[] = []
   for (let i = 0; i < content.length; i++) if (!Number.isNaN(content[i])) good.push(i)
   const n = good.length

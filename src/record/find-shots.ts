@@ -1,8 +1,8 @@
 import type { Duration } from '../quantity/duration.js'
-import { InputError } from '../quantity/errors.js'
 import { within } from '../quantity/guard.js'
 import type { Span } from '../quantity/span.js'
 import type { WaterContent, WaterContentChange } from '../quantity/water-content.js'
+import { equalLengths } from './equal-lengths.js'
 
 const RISE: Span = {
   quantity: 'least rise of a shot',
@@ -29,18 +29,22 @@ const STEP: Span = {
   hint: 'give a little more than the time between two readings',
 }
 
-/** A series of water content in which shots are looked for. */
-export interface FindShotsInput {
-  /** Times of the readings. Unit: s. Range: any. */
-  readonly time: ArrayLike<number>
-  /** Water content; NaN where a reading is missing or not to be trusted. Unit: m³/m³. Range: any. */
-  readonly content: ArrayLike<number>
+/** What counts as a shot. */
+export interface ShotLimits {
   /** Smaller rises are noise. Unit: m³/m³. Range: (0, 1]. */
   readonly leastRise: WaterContentChange
   /** The rise of one shot takes no longer. Unit: s. Range: (0, 86400]. */
   readonly longestRise: Duration
   /** Nothing is followed over a longer step between two good readings. Unit: s. Range: (0, 86400]. */
   readonly longestStep: Duration
+}
+
+/** A series of water content in which shots are looked for. */
+export interface FindShotsInput extends ShotLimits {
+  /** Times of the readings. Unit: s. Range: any. */
+  readonly time: ArrayLike<number>
+  /** Water content; NaN where a reading is missing or not to be trusted. Unit: m³/m³. Range: any. */
+  readonly content: ArrayLike<number>
 }
 
 /** A rise of the water content that a shot made. */
@@ -66,7 +70,8 @@ export interface FoundShot {
  * followed across a gap, a clock that was set back or a missing reading, so that none is invented there.
  *
  * @procedure Follows the lowest reading within the longest rise; when a reading stands above it by the least rise, the shot has begun at
- * that lowest reading, and it lasts until no reading within the longest rise stands higher.
+ * that lowest reading. It ends when a reading falls by half the least rise, or when nothing higher has come for a third of the longest
+ * rise. A rise that one reading alone shows is a spike until a second one stands above half the least rise: it is no shot.
  * @param input - Series and limits.
  * @returns The shots in order.
  * @throws `DomainError` outside the ranges, `InputError` for lists of different lengths.
@@ -83,21 +88,15 @@ export interface FoundShot {
  */
 export function findShots(input: FindShotsInput): FoundShot[] {
   const { time, content } = input
-  const least = within(input.leastRise, RISE)
-  const longest = within(input.longestRise, SPREAD)
-  const step = within(input.longestStep, STEP)
-  if (time.length !== content.length)
-    throw new InputError(
-      'time',
-      `has ${time.length} entries for ${content.length} readings`,
-      'give one time for each reading',
-    )
+  const { least, longest, step } = checkedLimits(input)
+  equalLengths(time, content)
   const shots: FoundShot[] = []
   let low = -1
   let peak = -1
   let before = -1
+  let above = 0
   const close = () => {
-    if (peak >= 0) shots.push(shotOf(time, content, low, peak))
+    if (peak >= 0 && above > 1) shots.push(shotOf(time, content, low, peak))
     peak = -1
   }
   for (let i = 0; i < time.length; i++) {
@@ -113,6 +112,7 @@ export function findShots(input: FindShotsInput): FoundShot[] {
     }
     before = i
     if (peak >= 0) {
+      if (x >= (content[low] as number) + least / 2) above++
       if (x > (content[peak] as number) && now - (time[low] as number) <= longest) peak = i
       else if (now - (time[peak] as number) > longest / 3 || x < (content[peak] as number) - least / 2) {
         close()
@@ -122,11 +122,23 @@ export function findShots(input: FindShotsInput): FoundShot[] {
     else {
       // A slow rise is no shot: the lowest reading must lie within the longest rise.
       if (now - (time[low] as number) > longest) low = lowestWithin(time, content, i, longest)
-      if (x - (content[low] as number) >= least) peak = i
+      if (x - (content[low] as number) >= least) {
+        peak = i
+        above = 1
+      }
     }
   }
   close()
   return shots
+}
+
+/** The limits of `findShots` as plain numbers. */
+export function checkedLimits(limits: ShotLimits): { least: number; longest: number; step: number } {
+  return {
+    least: within(limits.leastRise, RISE),
+    longest: within(limits.longestRise, SPREAD),
+    step: within(limits.longestStep, STEP),
+  }
 }
 
 function lowestWithin(time: ArrayLike<number>, content: ArrayLike<number>, i: number, longest: number): number {

@@ -17,8 +17,8 @@ export interface FlagCounts {
   readonly missing: number
 }
 
-/** From the least to the most serious. */
-const ORDER: readonly number[] = [QUALITY.notEvaluated, QUALITY.pass, QUALITY.suspect, QUALITY.fail, QUALITY.missing]
+/** How serious each flag is, by its number: not evaluated, pass, suspect, fail, missing. Numbers that are no flag count as missing. */
+const SERIOUS: readonly number[] = [5, 2, 1, 3, 4, 5, 5, 5, 5, 5]
 
 /**
  * The most serious flag of each reading over several tests. A reading that one test could not judge and another passed has passed.
@@ -45,7 +45,8 @@ export function combineFlags(tests: readonly Uint8Array[]): Uint8Array {
         'run all tests on the same readings',
       )
     for (let i = 0; i < test.length; i++) {
-      if (ORDER.indexOf(test[i] as number) > ORDER.indexOf(combined[i] as number)) combined[i] = test[i] as number
+      const flag = test[i] as number
+      if ((SERIOUS[flag] as number) > (SERIOUS[combined[i] as number] as number)) combined[i] = flag
     }
   }
   return combined
@@ -64,12 +65,13 @@ export function combineFlags(tests: readonly Uint8Array[]): Uint8Array {
  * ```
  */
 export function countFlags(flags: Uint8Array): FlagCounts {
-  const of = (wanted: number) => flags.reduce((count, flag) => count + (flag === wanted ? 1 : 0), 0)
-  return {
-    pass: of(QUALITY.pass),
-    notEvaluated: of(QUALITY.notEvaluated),
-    suspect: of(QUALITY.suspect),
-    fail: of(QUALITY.fail),
-    missing: of(QUALITY.missing),
+  let [pass, notEvaluated, suspect, fail] = [0, 0, 0, 0]
+  for (let i = 0; i < flags.length; i++) {
+    const flag = flags[i]
+    if (flag === QUALITY.pass) pass++
+    else if (flag === QUALITY.notEvaluated) notEvaluated++
+    else if (flag === QUALITY.suspect) suspect++
+    else if (flag === QUALITY.fail) fail++
   }
+  return { pass, notEvaluated, suspect, fail, missing: flags.length - pass - notEvaluated - suspect - fail }
 }

@@ -52,13 +52,19 @@ export function flatLineTest(input: FlatLineInput): Uint8Array {
   const failAfter = wholeWithin(input.failAfter, FAIL)
   if (failAfter < suspectAfter)
     throw new InputError('failAfter', `${failAfter} is below the ${suspectAfter} for suspect readings`, 'swap them')
-  return Uint8Array.from(value, (x, i) => {
-    if (Number.isNaN(x)) return QUALITY.missing
+  const flags = new Uint8Array(value.length)
+  for (let i = 0; i < value.length; i++) {
+    const x = value[i] as number
+    if (Number.isNaN(x)) {
+      flags[i] = QUALITY.missing
+      continue
+    }
+    const most = Math.min(i, failAfter)
     let same = 0
-    while (same < failAfter && isSame(x, value[i - 1 - same] ?? Number.NaN, tolerance)) same++
-    if (same >= failAfter) return QUALITY.fail
-    return same >= suspectAfter ? QUALITY.suspect : QUALITY.pass
-  })
+    while (same < most && isSame(x, value[i - 1 - same] as number, tolerance)) same++
+    flags[i] = same >= failAfter ? QUALITY.fail : same >= suspectAfter ? QUALITY.suspect : QUALITY.pass
+  }
+  return flags
 }
 
 function isSame(a: number, b: number, tolerance: number): boolean {

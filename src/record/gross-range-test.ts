@@ -45,9 +45,13 @@ export function grossRangeTest(input: GrossRangeInput): Uint8Array {
   const most = within(input.expectedHighest ?? high, LIMIT)
   if (low > high || least > most)
     throw new InputError('input', 'a range has its lower end above its upper end', 'swap them')
-  return Uint8Array.from(input.value, (x) => {
-    if (Number.isNaN(x)) return QUALITY.missing
-    if (x < low || x > high) return QUALITY.fail
-    return x < least || x > most ? QUALITY.suspect : QUALITY.pass
-  })
+  const { value } = input
+  const flags = new Uint8Array(value.length)
+  for (let i = 0; i < value.length; i++) {
+    const x = value[i] as number
+    if (Number.isNaN(x)) flags[i] = QUALITY.missing
+    else if (x < low || x > high) flags[i] = QUALITY.fail
+    else flags[i] = x < least || x > most ? QUALITY.suspect : QUALITY.pass
+  }
+  return flags
 }

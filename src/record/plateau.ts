@@ -1,8 +1,8 @@
 import type { Duration } from '../quantity/duration.js'
-import { InputError } from '../quantity/errors.js'
 import { within } from '../quantity/guard.js'
 import type { Span } from '../quantity/span.js'
 import type { WaterContent, WaterContentChange } from '../quantity/water-content.js'
+import { equalLengths } from './equal-lengths.js'
 import type { FoundShot } from './find-shots.js'
 
 const SETTLE: Span = {
@@ -58,12 +58,7 @@ export type Plateau =
  */
 export function plateauAfterDrain({ time, content, shots, settle }: PlateauInput): Plateau {
   const wait = within(settle, SETTLE)
-  if (time.length !== content.length)
-    throw new InputError(
-      'time',
-      `has ${time.length} entries for ${content.length} readings`,
-      'give one time for each reading',
-    )
+  equalLengths(time, content)
   const levels: number[] = []
   shots.forEach((shot, k) => {
     const until = Math.min(shots[k + 1]?.start ?? Infinity, shot.peak + 3 * wait)

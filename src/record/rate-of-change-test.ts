@@ -1,6 +1,6 @@
-import { InputError } from '../quantity/errors.js'
 import { within } from '../quantity/guard.js'
 import type { Span } from '../quantity/span.js'
+import { equalLengths } from './equal-lengths.js'
 import { QUALITY } from './flags.js'
 
 const MOST: Span = {
@@ -42,18 +42,23 @@ export interface RateOfChangeInput {
 export function rateOfChangeTest(input: RateOfChangeInput): Uint8Array {
   const { time, value, direction = 'both' } = input
   const most = within(input.most, MOST)
-  if (time.length !== value.length)
-    throw new InputError(
-      'time',
-      `has ${time.length} entries for ${value.length} readings`,
-      'give one time for each reading',
-    )
-  return Uint8Array.from(value, (x, i) => {
-    if (Number.isNaN(x)) return QUALITY.missing
-    const change = x - (value[i - 1] ?? Number.NaN)
-    const seconds = (time[i] as number) - (time[i - 1] ?? Number.NaN)
-    if (Number.isNaN(change) || !(seconds > 0)) return QUALITY.notEvaluated
-    const size = direction === 'both' ? Math.abs(change) : direction === 'rise' ? change : -change
-    return size / seconds > most ? QUALITY.suspect : QUALITY.pass
-  })
+  equalLengths(time, value)
+  const flags = new Uint8Array(value.length)
+  let before = Number.NaN
+  let then = Number.NaN
+  for (let i = 0; i < value.length; i++) {
+    const x = value[i] as number
+    const now = time[i] as number
+    const change = x - before
+    const seconds = now - then
+    before = x
+    then = now
+    if (Number.isNaN(x)) flags[i] = QUALITY.missing
+    else if (Number.isNaN(change) || !(seconds > 0)) flags[i] = QUALITY.notEvaluated
+    else {
+      const size = direction === 'both' ? Math.abs(change) : direction === 'rise' ? change : -change
+      flags[i] = size / seconds > most ? QUALITY.suspect : QUALITY.pass
+    }
+  }
+  return flags
 }

@@ -52,17 +52,21 @@ export function spikeTest(input: SpikeInput): Uint8Array {
   const fail = within(input.fail, FAIL)
   if (fail < suspect)
     throw new InputError('fail', `${fail} is below the limit for suspect spikes, ${suspect}`, 'swap them')
-  return Uint8Array.from(value, (x, i) => {
-    if (Number.isNaN(x)) return QUALITY.missing
-    const before = value[i - 1] ?? Number.NaN
-    const after = value[i + 1] ?? Number.NaN
+  const flags = new Uint8Array(value.length)
+  let before = Number.NaN
+  for (let i = 0; i < value.length; i++) {
+    const x = value[i] as number
+    const after = i + 1 < value.length ? (value[i + 1] as number) : Number.NaN
     const above = x - (before + after) / 2
-    if (Number.isNaN(above)) return QUALITY.notEvaluated
-    // One-sided, the foot of a real rise is no spike: it must stand out from both neighbours on that side.
-    const stands =
-      direction === 'both' || (direction === 'rise' ? x > Math.max(before, after) : x < Math.min(before, after))
-    const height = stands ? Math.abs(above) : 0
-    if (height > fail) return QUALITY.fail
-    return height > suspect ? QUALITY.suspect : QUALITY.pass
-  })
+    if (Number.isNaN(x)) flags[i] = QUALITY.missing
+    else if (Number.isNaN(above)) flags[i] = QUALITY.notEvaluated
+    else {
+      // One-sided, the foot of a real rise is no spike: it must stand out from both neighbours on that side.
+      const stands = direction === 'both' || (direction === 'rise' ? x > before && x > after : x < before && x < after)
+      const height = stands ? Math.abs(above) : 0
+      flags[i] = height > fail ? QUALITY.fail : height > suspect ? QUALITY.suspect : QUALITY.pass
+    }
+    before = x
+  }
+  return flags
 }

@@ -29,15 +29,6 @@ export interface TimeGapInput {
   readonly factor?: number
 }
 
-/** A place where the times of a record do not run on. No slope, no event and no sum may reach across it. */
-export interface Seam {
-  /** Position of the reading after the seam. Unit: 1. */
-  readonly index: number
-  readonly kind: 'gap' | 'step back' | 'repeated time'
-  /** Time from the reading before to the reading after; negative where the clock was set back. Unit: s. */
-  readonly seconds: Duration
-}
-
 /**
  * Time gap test: a reading that arrives too late is suspect, one whose clock did not advance fails.
  *
@@ -54,36 +45,11 @@ export interface Seam {
 export function timeGapTest(input: TimeGapInput): Uint8Array {
   const longest = within(input.expectedStep, STEP) * within(input.factor ?? 1.5, FACTOR)
   const { time } = input
-  return Uint8Array.from(time, (now, i) => {
-    if (i === 0) return QUALITY.notEvaluated
-    const step = now - (time[i - 1] as number)
-    if (!(step > 0)) return QUALITY.fail
-    return step > longest ? QUALITY.suspect : QUALITY.pass
-  })
-}
-
-/**
- * The places where the times of a record do not run on: gaps, clocks that were set back, and times that stand twice.
- *
- * @procedure Compares the step before each reading with the expected one.
- * @param input - Times and expected step.
- * @returns The seams in order.
- * @throws `DomainError` outside the ranges.
- * @source definition
- * @example
- * ```ts
- * findSeams({ time: [0, 300, 3900, 600], expectedStep: minutes(5) }).map((seam) => seam.kind) // => ['gap', 'step back']
- * ```
- */
-export function findSeams(input: TimeGapInput): Seam[] {
-  const longest = within(input.expectedStep, STEP) * within(input.factor ?? 1.5, FACTOR)
-  const { time } = input
-  const seams: Seam[] = []
-  for (let index = 1; index < time.length; index++) {
-    const seconds = ((time[index] as number) - (time[index - 1] as number)) as Duration
-    if (seconds > longest) seams.push({ index, kind: 'gap', seconds })
-    else if (seconds === 0) seams.push({ index, kind: 'repeated time', seconds })
-    else if (!(seconds > 0)) seams.push({ index, kind: 'step back', seconds })
+  const flags = new Uint8Array(time.length)
+  if (time.length > 0) flags[0] = QUALITY.notEvaluated
+  for (let i = 1; i < time.length; i++) {
+    const step = (time[i] as number) - (time[i - 1] as number)
+    flags[i] = step > 0 ? (step > longest ? QUALITY.suspect : QUALITY.pass) : QUALITY.fail
   }
-  return seams
+  return flags
 }

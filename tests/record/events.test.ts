@@ -93,6 +93,12 @@ describe('finding shots', () => {
     ).toEqual([])
     expect(findShots({ time: [0, 300, 0, 300], content: [0.5, 0.5, 0.56, 0.56], ...limits })).toEqual([])
   })
+  it('takes a single high reading for a spike, whatever its height, until a second one confirms it', () => {
+    const time = [0, 300, 600, 900, 1200, 1500]
+    expect(findShots({ time, content: [0.54, 0.539, 0.612, 0.537, 0.536, 0.535], ...limits })).toEqual([])
+    expect(findShots({ time, content: [0.54, 0.539, 0.612, 0.6, 0.536, 0.535], ...limits })).toHaveLength(1)
+    expect(findShots({ time: [0, 300], content: [0.54, 0.612], ...limits })).toEqual([])
+  })
   it('bridges a single missing reading where the step allows it', () => {
     expect(
       findShots({

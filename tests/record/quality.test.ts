@@ -10,6 +10,9 @@ import {
   seconds,
   spikeTest,
   timeGapTest,
+  wmoLimits,
+  wmoStepConsistency,
+  wmoStepTest,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
 import { checkPublished } from '../support/published.js'
@@ -39,6 +42,11 @@ checkPublished('irrigation', 'qc.flat_line', ({ x, eps, n_suspect, n_fail }) => 
 checkPublished('irrigation', 'qc.gap', ({ t, expected, factor }) => ({
   flags: list(timeGapTest({ time: t, expectedStep: seconds(expected), factor })),
 }))
+
+checkPublished('irrigation', 'qc.wmo_step', ({ x, index, s }) => {
+  const step = wmoStepConsistency({ before: x[index - 1], value: x[index], after: x[index + 1], deviation: s })
+  return { sum: step.distance, limit: step.limit, consistent: Number(step.consistent) }
+})
 
 const readings = fc.array(
   fc.oneof(
@@ -123,8 +131,51 @@ describe('seams', () => {
   it('tell a gap from a clock that was set back or stood still', () => {
     expect(findSeams({ time: [0, 300, 7200, 3900, 3900], expectedStep: minutes(5) })).toEqual([
       { index: 2, kind: 'gap', seconds: 6900 },
-      { index: 3, kind: 'step back', seconds: -3300 },
+      { index: 3, kind: 'step back', seconds: -3300, mayBeClockChange: 'back' },
       { index: 4, kind: 'repeated time', seconds: 0 },
     ])
+  })
+})
+
+describe('seams of readings', () => {
+  it('take a missing stretch for a gap where the readings are given', () => {
+    const time = Array.from({ length: 20 }, (_, i) => 300 * i)
+    const value = time.map((_, i) => (i >= 4 && i < 16 ? Number.NaN : 0.5))
+    expect(findSeams({ time, expectedStep: minutes(5) })).toEqual([])
+    expect(findSeams({ time, value, expectedStep: minutes(5) })).toEqual([
+      { index: 16, kind: 'gap', seconds: 3900, mayBeClockChange: 'forward' },
+    ])
+  })
+  it('name a time that is not there', () => {
+    expect(findSeams({ time: [0, Number.NaN, 600], expectedStep: minutes(5) }).map((seam) => seam.kind)).toEqual([
+      'no time',
+      'no time',
+    ])
+  })
+})
+
+describe('the step test of meteorological services', () => {
+  it('equals the single test with the standard deviation of the window (independent: two passes)', () => {
+    fc.assert(
+      fc.property(fc.array(fc.double({ min: 0, max: 40, noNaN: true }), { minLength: 6, maxLength: 60 }), (value) => {
+        const flags = wmoStepTest({ value, window: 4 })
+        for (let i = 4; i + 1 < value.length; i++) {
+          const hour = value.slice(i - 4, i)
+          const mean = hour.reduce((a, b) => a + b) / 4
+          const deviation = Math.sqrt(hour.reduce((sum, x) => sum + (x - mean) ** 2, 0) / 3)
+          const step = wmoStepConsistency({
+            before: value[i - 1] as number,
+            value: value[i] as number,
+            after: value[i + 1] as number,
+            deviation,
+          })
+          if (Math.abs(step.distance - step.limit) > 1e-9) expect(flags[i]).toBe(step.consistent ? 1 : 3)
+        }
+      }),
+    )
+  })
+  it('has limits for what a climate box measures, and none for what is not listed', () => {
+    expect(wmoLimits({ of: 'relative humidity' })).toMatchObject({ lowest: 0, highest: 100, fastestChange: 15 })
+    expectInputError(() => wmoLimits({ of: 'toString' as never }), 'of')
   })
 })

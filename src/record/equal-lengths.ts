@@ -1,0 +1,11 @@
+import { InputError } from '../quantity/errors.js'
+
+/** Refuses a series whose times and readings do not belong together. */
+export function equalLengths(time: ArrayLike<number>, readings: ArrayLike<number>): void {
+  if (time.length === readings.length) return
+  throw new InputError(
+    'time',
+    `has ${time.length} entries for ${readings.length} readings`,
+    'give one time for each reading',
+  )
+}

@@ -1,0 +1,78 @@
+/** Least squares of an exponential with a floor, at its best time constant; times run from 0 to 1. */
+export interface ExponentialSums {
+  readonly constant: number
+  readonly floor: number
+  readonly slope: number
+  /** Sum of the squares that are left. */
+  readonly rest: number
+  /** The same for a straight line. */
+  readonly lineRest: number
+  /** Whether the search ended at an end of its range, so that the readings do not bound the constant. */
+  readonly atEnd: boolean
+}
+
+/** Logarithm of 50: the time constant is searched from a fiftieth to fifty times the length of the series. */
+const TO = 3.912023005428146
+const FROM = -TO
+
+/** Searches the logarithm of the time constant on a grid, then by golden section between the neighbours of the best. */
+export function bestTimeConstant(t: readonly number[], x: readonly number[]): ExponentialSums {
+  const restAt = (log: number) => line(t, x, Math.exp(log)).rest
+  const steps = 60
+  let best = 0
+  let least = Infinity
+  for (let k = 0; k <= steps; k++) {
+    const rest = restAt(FROM + ((TO - FROM) * k) / steps)
+    if (rest < least) {
+      least = rest
+      best = k
+    }
+  }
+  const width = (TO - FROM) / steps
+  const log = goldenSection(restAt, FROM + width * Math.max(0, best - 1), FROM + width * Math.min(steps, best + 1))
+  const constant = Math.exp(log)
+  const { slope, intercept, rest } = line(t, x, constant)
+  const lineRest = line(t, x, Number.POSITIVE_INFINITY).rest
+  return { constant, floor: intercept, slope, rest, lineRest, atEnd: best === 0 || best === steps }
+}
+
+/** The line through x over exp(-t/constant), or over t itself for a constant without end. */
+function line(t: readonly number[], x: readonly number[], constant: number) {
+  const at = (s: number) => (constant === Infinity ? s : Math.exp(-s / constant))
+  const n = t.length
+  let [meanU, meanX] = [0, 0]
+  for (let i = 0; i < n; i++) {
+    meanU += at(t[i] as number) / n
+    meanX += (x[i] as number) / n
+  }
+  let [uu, ux] = [0, 0]
+  for (let i = 0; i < n; i++) {
+    const u = at(t[i] as number) - meanU
+    uu += u * u
+    ux += u * ((x[i] as number) - meanX)
+  }
+  const slope = ux / uu
+  let rest = 0
+  for (let i = 0; i < n; i++) rest += ((x[i] as number) - meanX - slope * (at(t[i] as number) - meanU)) ** 2
+  return { slope, intercept: meanX - slope * meanU, rest }
+}
+
+function goldenSection(f: (x: number) => number, from: number, to: number): number {
+  const ratio = (Math.sqrt(5) - 1) / 2
+  let [a, b] = [from, to]
+  let c = b - ratio * (b - a)
+  let d = a + ratio * (b - a)
+  let [fc, fd] = [f(c), f(d)]
+  for (let k = 0; k < 60; k++) {
+    if (fc < fd) {
+      ;[b, d, fd] = [d, c, fc]
+      c = b - ratio * (b - a)
+      fc = f(c)
+    } else {
+      ;[a, c, fc] = [c, d, fd]
+      d = a + ratio * (b - a)
+      fd = f(d)
+    }
+  }
+  return (a + b) / 2
+}

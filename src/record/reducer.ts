@@ -1,0 +1,50 @@
+import { InputError } from '../quantity/errors.js'
+
+/**
+ * A pure state machine. Its state is plain data: it can be written as JSON at any step, read back later or elsewhere, and go on as
+ * if nothing had happened. It knows no clock: time comes with the inputs.
+ */
+export interface Reducer<State, Input, Output> {
+  /** The state before the first input. */
+  readonly start: State
+  /** The state after an input, and what it brought. The state that was passed in is left as it was. */
+  readonly step: (state: State, input: Input) => readonly [State, Output]
+}
+
+/** A reducer with the inputs that it should take. */
+export interface RunInput<State, Input, Output> {
+  /** The state machine, made by `watchShots` and its like. */
+  readonly reducer: Reducer<State, Input, Output>
+  /** What it is fed, in order. */
+  readonly inputs: readonly Input[]
+  /** Where it goes on, made by `runReducer`; its own start by default. */
+  readonly state?: State
+}
+
+/**
+ * Feeds a list of inputs to a reducer.
+ *
+ * @procedure Takes one step for each input, from the given state or from the start.
+ * @param run - Reducer, inputs and state.
+ * @returns The last state and all outputs.
+ * @throws `InputError` when there is no reducer.
+ * @source definition
+ * @example
+ * ```ts
+ * const counter = { start: 0, step: (state: number, input: number) => [state + input, state] as const }
+ * runReducer({ reducer: counter, inputs: [1, 2, 3] }) // => { state: 6, outputs: [0, 1, 3] }
+ * ```
+ */
+export function runReducer<State, Input, Output>(
+  run: RunInput<State, Input, Output>,
+): { readonly state: State; readonly outputs: readonly Output[] } {
+  if (typeof run.reducer?.step !== 'function')
+    throw new InputError('reducer', 'has no step', 'give what watchShots or one of its like returned')
+  let state = run.state ?? run.reducer.start
+  const outputs = run.inputs.map((input) => {
+    const [next, output] = run.reducer.step(state, input)
+    state = next
+    return output
+  })
+  return { state, outputs }
+}

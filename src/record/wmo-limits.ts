@@ -1,0 +1,53 @@
+import { InputError } from '../quantity/errors.js'
+
+/** What one quantity of the weather can be, and how fast it can change. */
+export interface WmoLimits {
+  /** Unit of the readings. */
+  readonly unit: string
+  /** Lowest plausible value. Unit: that of `unit`. */
+  readonly lowest: number
+  /** Highest plausible value. Unit: that of `unit`. */
+  readonly highest: number
+  /** Change in a minute beyond which a reading is wrong; absent where none is published. Unit: that of `unit` a minute. */
+  readonly fastestChange?: number
+  /** Least change in an hour of a sensor that lives; absent where none is published. Unit: that of `unit` an hour. */
+  readonly leastChange?: number
+}
+
+/** Quantities of the weather with published limits. */
+export type WmoQuantity = 'air temperature' | 'soil temperature' | 'relative humidity' | 'global radiation'
+
+/** Which limits are wanted. */
+export interface WmoLimitsInput {
+  /** Name of the quantity. */
+  readonly of: WmoQuantity
+}
+
+const LIMITS: Readonly<Record<WmoQuantity, WmoLimits>> = {
+  'air temperature': { unit: '°C', lowest: -80, highest: 60, fastestChange: 3, leastChange: 0.1 },
+  'soil temperature': { unit: '°C', lowest: -50, highest: 50 },
+  // Saturated air does not change: the least change holds below 95 %.
+  'relative humidity': { unit: '%', lowest: 0, highest: 100, fastestChange: 15, leastChange: 1 },
+  'global radiation': { unit: 'W/m²', lowest: 0, highest: 1600, fastestChange: 1000 },
+}
+
+/**
+ * Plausible limits of weather readings for the gross range, rate of change and flat line tests. They are wide: the limits of a
+ * greenhouse are narrower and belong to its grower.
+ *
+ * @procedure Looks them up.
+ * @param input - Name of the quantity.
+ * @returns Limits in the unit that they name.
+ * @throws `InputError` for a quantity without limits here.
+ * @source Zahumenský, I. (2004), Guidelines on Quality Control Procedures for Data from Automatic Weather Stations, World Meteorological Organization, as restated in open station code; the highest radiation [from memory]
+ * @example
+ * ```ts
+ * wmoLimits({ of: 'air temperature' }) // => { lowest: -80, highest: 60, fastestChange: 3 }
+ * ```
+ */
+export function wmoLimits({ of }: WmoLimitsInput): WmoLimits {
+  const limits = Object.hasOwn(LIMITS, of) ? LIMITS[of] : undefined
+  if (limits === undefined)
+    throw new InputError('of', `there are no limits of "${of}"`, `ask for one of ${Object.keys(LIMITS).join(', ')}`)
+  return limits
+}

@@ -1,0 +1,122 @@
+import { wholeWithin, within } from '../quantity/guard.js'
+import type { Span } from '../quantity/span.js'
+import { QUALITY } from './flags.js'
+
+const DEVIATION: Span = {
+  quantity: 'standard deviation of the hour before',
+  unit: 'unit of the series',
+  min: 0,
+  max: Infinity,
+  hint: 'give the standard deviation of the readings before, zero or more',
+}
+const READING: Span = {
+  quantity: 'reading',
+  unit: 'unit of the series',
+  min: -Infinity,
+  max: Infinity,
+  hint: 'leave out readings that are missing',
+}
+
+/** Three readings in a row. */
+export interface WmoStepInput {
+  /** The reading before. Unit: that of the series. Range: (-∞, ∞). */
+  readonly before: number
+  /** The reading that is judged. Unit: that of the series. Range: (-∞, ∞). */
+  readonly value: number
+  /** The reading after. Unit: that of the series. Range: (-∞, ∞). */
+  readonly after: number
+  /** Standard deviation of the readings of the hour before. Unit: that of the series. Range: [0, ∞). */
+  readonly deviation: number
+}
+
+/** How far a reading stands from its neighbours, and how far it may. */
+export interface WmoStep {
+  /** Sum of the distances to both neighbours. Unit: that of the series. */
+  readonly distance: number
+  /** Four standard deviations. Unit: that of the series. */
+  readonly limit: number
+  readonly consistent: boolean
+}
+
+/**
+ * Consistency in time of one reading, as meteorological services test it.
+ *
+ * ```math
+ * |x_i - x_{i-1}| + |x_i - x_{i+1}| \le 4 s
+ * ```
+ *
+ * @param input - Three readings and the standard deviation of those before.
+ * @returns Distance, limit and whether the reading is consistent.
+ * @throws `DomainError` outside the ranges.
+ * @source Zahumenský, I. (2004), Guidelines on Quality Control Procedures for Data from Automatic Weather Stations, World Meteorological Organization, CBS/OPAG-IOS/ET AWS-3/Doc. 4(1)
+ * @example
+ * ```ts
+ * wmoStepConsistency({ before: 20, value: 21, after: 20.1, deviation: 0.2 }) // => { distance: 1.9, limit: 0.8, consistent: false }
+ * ```
+ */
+export function wmoStepConsistency(input: WmoStepInput): WmoStep {
+  const value = within(input.value, READING)
+  const distance = Math.abs(value - within(input.before, READING)) + Math.abs(value - within(input.after, READING))
+  const limit = 4 * within(input.deviation, DEVIATION)
+  return { distance, limit, consistent: distance <= limit }
+}
+
+/** A series whose steps are tested against its own past. */
+export interface WmoStepSeries {
+  /** Readings at even steps; NaN is a missing one. Unit: any. Range: any. */
+  readonly value: ArrayLike<number>
+  /** So many readings before each one give its standard deviation: those of an hour. Unit: 1. Range: integers [3, 100000]. */
+  readonly window: number
+}
+
+const WINDOW: Span = {
+  quantity: 'readings of the hour before',
+  unit: '1',
+  min: 3,
+  max: 100000,
+  hint: 'give how many readings an hour has, at least 3',
+}
+
+/**
+ * Consistency in time of all readings of a series. It is meant for air temperature, humidity and pressure: a shot is a real step
+ * that it would call inconsistent.
+ *
+ * @procedure Takes the standard deviation of the readings in the window before each one and compares the sum of the distances to both
+ * neighbours with four times that.
+ * @param series - Readings and window.
+ * @returns One flag for each reading: suspect where it is not consistent; not evaluated where a neighbour or the whole window is missing.
+ * @throws `DomainError` outside the range.
+ * @source Zahumenský, I. (2004), Guidelines on Quality Control Procedures for Data from Automatic Weather Stations, World Meteorological Organization, CBS/OPAG-IOS/ET AWS-3/Doc. 4(1)
+ * @example
+ * ```ts
+ * wmoStepTest({ value: [20, 20.1, 20, 20.1, 23, 20.1], window: 3 }) // => [2, 2, 2, 3, 3, 2]
+ * ```
+ */
+export function wmoStepTest({ value, window }: WmoStepSeries): Uint8Array {
+  const size = wholeWithin(window, WINDOW)
+  const flags = new Uint8Array(value.length)
+  for (let i = 0; i < value.length; i++) {
+    const x = value[i] as number
+    if (Number.isNaN(x)) {
+      flags[i] = QUALITY.missing
+      continue
+    }
+    const distance = Math.abs(x - (value[i - 1] ?? Number.NaN)) + Math.abs(x - (value[i + 1] ?? Number.NaN))
+    const limit = i < size ? Number.NaN : 4 * deviationBefore(value, i, size)
+    if (Number.isNaN(distance) || Number.isNaN(limit)) flags[i] = QUALITY.notEvaluated
+    else flags[i] = distance <= limit ? QUALITY.pass : QUALITY.suspect
+  }
+  return flags
+}
+
+function deviationBefore(value: ArrayLike<number>, i: number, size: number): number {
+  let [count, mean, squares] = [0, 0, 0]
+  for (let j = i - size; j < i; j++) {
+    const x = value[j] as number
+    if (Number.isNaN(x)) continue
+    const apart = x - mean
+    mean += apart / ++count
+    squares += apart * (x - mean)
+  }
+  return count < 3 ? Number.NaN : Math.sqrt(squares / (count - 1))
+}

@@ -1,0 +1,73 @@
+import fc from 'fast-check'
+import { fitExponentialDryDown, hours, inHours, timeToRefillExponential, waterContent } from 'porewater'
+import { describe, expect, it } from 'vitest'
+import { checkPublished } from '../support/published.js'
+import { expectDomainError, expectInputError } from '../support/refusals.js'
+import { uniformFrom } from './random.js'
+
+checkPublished('irrigation', 'drydown.exponential', ({ theta0, theta_inf, tau, refill }) => {
+  const reach = timeToRefillExponential({
+    from: waterContent(theta0),
+    floor: waterContent(theta_inf),
+    timeConstant: hours(tau),
+    refillPoint: waterContent(refill),
+  })
+  return { t: reach.falling ? inHours(reach.time) : reach.reason }
+})
+
+describe('a dry-down that slows down', () => {
+  it('gives back the curve that made it', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.05, max: 0.3, noNaN: true }),
+        fc.double({ min: 0.05, max: 0.4, noNaN: true }),
+        fc.double({ min: 0.1, max: 5, noNaN: true }),
+        (floor, fall, share) => {
+          const time = Array.from({ length: 60 }, (_, i) => 1e6 + i * 600)
+          const constant = share * 59 * 600
+          const content = time.map((t) => floor + fall * Math.exp(-(t - 1e6) / constant))
+          const fit = fitExponentialDryDown({ time, content })
+          expect(fit.known).toBe(true)
+          if (!fit.known) return
+          expect(fit.timeConstant / constant).toBeCloseTo(1, 4)
+          expect(fit.floor).toBeCloseTo(floor, 4)
+          expect(fit.first).toBeCloseTo(floor + fall, 6)
+          expect(fit.last).toBeCloseTo(content[59] as number, 6)
+        },
+      ),
+    )
+  })
+  it('is not told from a straight line by readings that show no bend', () => {
+    const random = uniformFrom(11)
+    let believed = 0
+    for (let k = 0; k < 100; k++) {
+      const content = Array.from(
+        { length: 40 },
+        (_, i) => 0.6 - 0.001 * i + 0.002 * (random() + random() + random() - 1.5),
+      )
+      if (fitExponentialDryDown({ time: content.map((_, i) => i * 600), content }).known) believed++
+    }
+    expect(believed).toBeLessThanOrEqual(3)
+  })
+  it('is refused for rising water, few readings and times that do not rise', () => {
+    const time = Array.from({ length: 20 }, (_, i) => i * 600)
+    expect(fitExponentialDryDown({ time, content: time.map((t) => 0.5 - 0.1 * Math.exp(-t / 3000)) })).toMatchObject({
+      known: false,
+      reason: expect.stringMatching(/not fall/),
+    })
+    expect(fitExponentialDryDown({ time: [0, 1], content: [0.5, 0.4] })).toMatchObject({ known: false })
+    expectInputError(() => fitExponentialDryDown({ time: [0, 600, 300], content: [0.5, 0.49, 0.48] }), 'time')
+  })
+  it('says that a refill point below its floor is never reached', () => {
+    const course = { from: waterContent(0.6), floor: waterContent(0.5), timeConstant: hours(5) }
+    expect(timeToRefillExponential({ ...course, refillPoint: waterContent(0.5) })).toMatchObject({ falling: false })
+    expect(timeToRefillExponential({ ...course, refillPoint: waterContent(0.6) })).toEqual({ falling: true, time: 0 })
+    expect(
+      timeToRefillExponential({ ...course, floor: waterContent(0.7), refillPoint: waterContent(0.5) }),
+    ).toMatchObject({ falling: false, reason: expect.stringMatching(/not fall/) })
+    expectDomainError(
+      () => timeToRefillExponential({ ...course, timeConstant: hours(0), refillPoint: waterContent(0.5) }),
+      { quantity: 'time constant of the dry-down' },
+    )
+  })
+})
