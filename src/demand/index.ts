@@ -1,4 +1,78 @@
+export {
+  adjustedDepletionFraction,
+  type DaysOfWaterInput,
+  type DepletionAdjustmentInput,
+  daysOfWater,
+  type ReadilyAvailableInput,
+  type RootZone,
+  type RootZoneDepletionInput,
+  readilyAvailableWater,
+  rootZoneDepletion,
+  type StressInput,
+  totalAvailableWater,
+  waterStressCoefficient,
+} from './available-water.js'
+export { type CoefficientCurveInput, coefficientOfDay, type StageLengths } from './coefficient-curve.js'
+export {
+  adjustedCropCoefficientFao56,
+  type ClimateAdjustmentInput,
+  type CropClimate,
+  type HighestCoefficientInput,
+  highestCropCoefficientFao56,
+  validityCropClimateFao56,
+} from './crop-climate.js'
 export { type CropETInput, cropET, type PlantUseInput, waterUsePerPlant } from './crop-et.js'
 export { type DailyReferenceET, type DailyWeather, dailyReferenceETFao56 } from './daily-reference-et-fao56.js'
 export { type DailyUse, type DailyUseInput, dailyUse } from './daily-use.js'
+export {
+  coefficientBetweenWettings,
+  type InitialCoefficient,
+  type InitialCoefficientInput,
+  initialCropCoefficientFao56,
+  type RainEventsInput,
+  rainEvents,
+  type SoilTextureClass,
+  type WettingDepthInput,
+} from './initial-coefficient.js'
+export { type LayeredWater, layeredWater, type WaterLayer } from './layered-water.js'
 export { type PenmanMonteithTerms, referenceETFao56 } from './reference-et-fao56.js'
+export {
+  type RootZoneBalanceInput,
+  type RootZoneDay,
+  type RootZoneDayResult,
+  rootZoneBalance,
+} from './root-zone-balance.js'
+export {
+  type ExtractFromLeachingInput,
+  extractECFromLeaching,
+  type FieldLeachingInput,
+  fieldLeachingRequirement,
+  type SaltAndWaterStressInput,
+  type SaltInput,
+  saltAndWaterStress,
+  yieldUnderSalt,
+} from './salt-stress.js'
+export {
+  type CoverInput,
+  coverFromCoefficient,
+  type EvaporationCoefficientInput,
+  type EvaporationLayer,
+  type EvaporationReductionInput,
+  type ExposedWettedInput,
+  evaporationCoefficient,
+  evaporationReduction,
+  exposedWettedShare,
+  totalEvaporableWater,
+} from './soil-evaporation.js'
+export {
+  type EffectiveCoverInput,
+  effectiveCover,
+  type SparseBasal,
+  type SparseBasalInput,
+  type StomatalControlInput,
+  sparseBasalCoefficient,
+  stomatalControlFactor,
+  type ThinStandInput,
+  thinStandCoefficient,
+} from './sparse-cover.js'
+export { type SurfaceBalanceInput, type SurfaceDay, type SurfaceDayResult, surfaceBalance } from './surface-balance.js'

@@ -1,0 +1,215 @@
+import { InputError } from '../quantity/errors.js'
+import { within } from '../quantity/guard.js'
+import type { CropCoefficient } from '../quantity/plant.js'
+import type { VapourPressureSlope } from '../quantity/psychrometrics.js'
+import type { GroundFraction, Share } from '../quantity/share.js'
+import type { Span } from '../quantity/span.js'
+import type { WindSpeed } from '../quantity/wind.js'
+import { type CropClimate, climateTerm } from './crop-climate.js'
+import { COEFFICIENT, GROUND, HEIGHT, WIND } from './crop-spans.js'
+
+/** Cover of a thin stand and of a dense one. */
+export interface ThinStandInput {
+  /** Tabled coefficient of a dense stand, single or basal. Unit: 1. Range: [0, 3]. */
+  readonly coefficient: CropCoefficient
+  /** Share of the ground under leaves. Unit: 1. Range: [0, 1]. */
+  readonly cover: GroundFraction
+  /** Cover of the dense stand; 1 by default. Unit: 1. Range: (0, 1]. */
+  readonly denseCover?: GroundFraction
+  /** Exponent: 0.5 for vigorous plants (default), 1 for weak ones. Unit: 1. Range: [0.5, 1]. */
+  readonly exponent?: number
+}
+
+const DENSE: Span = { ...GROUND, quantity: 'cover of the dense stand', open: 'min', hint: 'give a share above 0' }
+const EXPONENT: Span = {
+  quantity: 'exponent of cover',
+  unit: '1',
+  min: 0.5,
+  max: 1,
+  hint: 'give 0.5 for vigorous and 1 for weak plants',
+}
+
+/**
+ * Coefficient of a stand that is thinner than the table means, from the ratio of covers.
+ *
+ * ```math
+ * K_{adj} = K_{tab} - A_{cm}, \quad A_{cm} = 1 - \left(\frac{f_c}{f_{c,dense}}\right)^n
+ * ```
+ *
+ * @param input - Tabled coefficient, cover of both stands and exponent.
+ * @returns Coefficient, not below zero. Unit: 1.
+ * @throws `DomainError` outside the ranges, `InputError` when the stand is denser than the dense one.
+ * @validity Mid-season; the single coefficient applies while the soil between plants is dry.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 94 to 96
+ * @example
+ * ```ts
+ * thinStandCoefficient({ coefficient: cropCoefficient(1.1), cover: fraction(0.64) }) // => 0.90
+ * ```
+ */
+export function thinStandCoefficient(input: ThinStandInput): CropCoefficient {
+  const cover = within(input.cover, GROUND)
+  const dense = within(input.denseCover ?? 1, DENSE)
+  if (cover > dense)
+    throw new InputError('cover', 'it is above that of the dense stand', 'check that they are not swapped')
+  const missing = 1 - (cover / dense) ** within(input.exponent ?? 0.5, EXPONENT)
+  return Math.max(0, within(input.coefficient, COEFFICIENT) - missing) as CropCoefficient
+}
+
+/** Plants in the slanting sun. */
+export interface EffectiveCoverInput {
+  /** Share of the ground under leaves, seen from above. Unit: 1. Range: [0, 1]. */
+  readonly cover: GroundFraction
+  /** Height of the sun over the horizon about noon. Unit: rad. Range: (0, 1.570796327]. */
+  readonly sunElevation: number
+  /** Height of the plants over their width, for rows; without it, round crowns are meant. Unit: 1. Range: [0, 100]. */
+  readonly heightOverWidth?: number
+}
+
+const SUN: Span = {
+  quantity: 'elevation of the sun',
+  unit: 'rad',
+  min: 0,
+  max: 1.570796327,
+  open: 'min',
+  hint: 'give radians over the horizon, up to a right angle',
+}
+const RATIO: Span = { quantity: 'height over width', unit: '1', min: 0, max: 100, hint: 'give height divided by width' }
+
+/**
+ * Share of the ground that plants shade at the slant of the sun.
+ *
+ * ```math
+ * f_{c,eff} = \min\left(1, \frac{f_c}{\sin\eta}\right) \qquad \text{rows:}\; \min\left(1, f_c \left(1 + \frac{HWR}{\tan\eta}\right)\right)
+ * ```
+ *
+ * @param input - Cover, elevation of the sun, and shape of the rows.
+ * @returns Effective cover. Unit: 1.
+ * @throws `DomainError` outside the ranges.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, chapter 9, text with Eq. 97 and Examples 42 and 43
+ * @example
+ * ```ts
+ * effectiveCover({ cover: fraction(0.5), sunElevation: 1.26, heightOverWidth: 1 }) // => 0.66
+ * ```
+ */
+export function effectiveCover({ cover, sunElevation, heightOverWidth }: EffectiveCoverInput): GroundFraction {
+  const share = within(cover, GROUND)
+  const sun = within(sunElevation, SUN)
+  const shaded =
+    heightOverWidth === undefined ? share / Math.sin(sun) : share * (1 + within(heightOverWidth, RATIO) / Math.tan(sun))
+  return Math.min(1, shaded) as GroundFraction
+}
+
+/** A stand of plants that does not cover the ground. */
+export interface SparseBasalInput extends CropClimate {
+  /** Basal coefficient of dry bare soil; 0.15 by default. Unit: 1. Range: [0, 3]. */
+  readonly lowestCoefficient?: CropCoefficient
+  /** Tabled basal coefficient at full cover; without it one is made from the height. Unit: 1. Range: [0, 3]. */
+  readonly fullCoverCoefficient?: CropCoefficient
+  /** Share of the ground under leaves. Unit: 1. Range: [0, 1]. */
+  readonly cover: GroundFraction
+  /** Share that is shaded at the slant of the sun, from `effectiveCover()`. Unit: 1. Range: [0, 1]. */
+  readonly effectiveCover: GroundFraction
+}
+
+/** The basal coefficient of sparse plants. */
+export interface SparseBasal {
+  /** Coefficient at full cover in the climate. Unit: 1. */
+  readonly fullCover: CropCoefficient
+  /** Coefficient of the stand. Unit: 1. */
+  readonly coefficient: CropCoefficient
+}
+
+/**
+ * Basal coefficient of plants that leave ground bare, from cover and height.
+ *
+ * ```math
+ * K_{cb} = K_{c,min} + (K_{cb,full} - K_{c,min})\,\min\left(1,\; 2 f_c,\; f_{c,eff}^{\,1/(1+h)}\right)
+ * ```
+ *
+ * Without a tabled value the coefficient at full cover is min(1.0 + 0.1 h, 1.20), moved to the climate (h in metres).
+ *
+ * @param input - Covers, height and climate.
+ * @returns Coefficient of the stand and at full cover.
+ * @throws `DomainError` outside the ranges.
+ * @validity Mid-season; leaf area index of the full cover above 3.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 98 to 100
+ * @example
+ * ```ts
+ * sparseBasalCoefficient({
+ *   fullCoverCoefficient: cropCoefficient(1.15), cover: fraction(0.5), effectiveCover: fraction(0.66), height: metres(0.75),
+ *   windSpeed: metresPerSecond(1.1), lowestHumidity: percent(30),
+ * }) // => { fullCover: 1.17, coefficient: 0.95 }
+ * ```
+ */
+export function sparseBasalCoefficient(input: SparseBasalInput): SparseBasal {
+  const height = within(input.height, HEIGHT) / 100
+  const lowest = within(input.lowestCoefficient ?? 0.15, COEFFICIENT)
+  const standard = within(input.fullCoverCoefficient ?? Math.min(1 + 0.1 * height, 1.2), COEFFICIENT)
+  const fullCover = (standard + climateTerm(input)) as CropCoefficient
+  const shade = within(input.effectiveCover, GROUND) ** (1 / (1 + height))
+  const share = Math.min(1, 2 * within(input.cover, GROUND), shade)
+  return { fullCover, coefficient: (lowest + (fullCover - lowest) * share) as CropCoefficient }
+}
+
+/** Leaves that close their pores more than an annual crop. */
+export interface StomatalControlInput {
+  /** Slope of the saturation vapour pressure curve. Unit: kPa/K. Range: (0, 4]. */
+  readonly slope: VapourPressureSlope
+  /** Psychrometric constant. Unit: kPa/K. Range: (0, 1]. */
+  readonly psychrometricConstant: VapourPressureSlope
+  /** Wind speed at 2 m. Unit: m/s. Range: [0, 120]. */
+  readonly windSpeed: WindSpeed
+  /** Mean leaf resistance of the plants; 100 s/m is that of an annual crop. Unit: s/m. Range: [10, 10000]. */
+  readonly leafResistance: number
+}
+
+const SLOPE: Span = {
+  quantity: 'slope of the vapour pressure curve',
+  unit: 'kPa/K',
+  min: 0,
+  max: 4,
+  open: 'min',
+  hint: 'use slopeOfSaturationVapourPressureFao56()',
+}
+const GAMMA: Span = {
+  quantity: 'psychrometric constant',
+  unit: 'kPa/K',
+  min: 0,
+  max: 1,
+  open: 'min',
+  hint: 'use psychrometricConstantFao56()',
+}
+const LEAF: Span = {
+  quantity: 'leaf resistance',
+  unit: 's/m',
+  min: 10,
+  max: 10000,
+  hint: 'give s/m; annual crops have about 100, citrus 420',
+}
+
+/**
+ * Factor on the basal coefficient of plants with more control over their pores than annual crops.
+ *
+ * ```math
+ * F_r = \frac{\Delta + \gamma\,(1 + 0.34\,u_2)}{\Delta + \gamma\,\left(1 + 0.34\,u_2\,\frac{r_l}{100}\right)}
+ * ```
+ *
+ * @param input - Slope, psychrometric constant, wind and leaf resistance.
+ * @returns Factor. Unit: 1.
+ * @throws `DomainError` outside the ranges.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 102
+ * @example
+ * ```ts
+ * stomatalControlFactor({
+ *   slope: kilopascalsPerKelvin(0.189), psychrometricConstant: kilopascalsPerKelvin(0.067), windSpeed: metresPerSecond(2),
+ *   leafResistance: 420,
+ * }) // => 0.67
+ * ```
+ */
+export function stomatalControlFactor(input: StomatalControlInput): Share {
+  const slope = within(input.slope, SLOPE)
+  const gamma = within(input.psychrometricConstant, GAMMA)
+  const wind = within(input.windSpeed, WIND)
+  const own = slope + gamma * (1 + (0.34 * wind * within(input.leafResistance, LEAF)) / 100)
+  return ((slope + gamma * (1 + 0.34 * wind)) / own) as Share
+}
