@@ -1,10 +1,88 @@
 export { type BucketShot, type BucketShotInput, bucketShot } from './bucket-shot.js'
+export {
+  type CatchTest,
+  type CatchTestInput,
+  catchTest,
+  type DriestQuarterInput,
+  runTimeForDriestQuarter,
+} from './catch-test.js'
 export { type DemandCourseInput, demandCourse } from './demand-course.js'
+export { type DischargeLoad, type DischargeLoadInput, dischargeLoad } from './discharge-load.js'
+export {
+  type DrainFractionInput,
+  drainFraction,
+  type FeedECInput,
+  feedECForDrain,
+  type SteadyDrainECInput,
+  type SteadyDrainFractionInput,
+  steadyDrainEC,
+  steadyDrainFraction,
+} from './drain-fraction.js'
+export {
+  type EmitterCurve,
+  type EmitterCurveInput,
+  type EmitterFlowRatioInput,
+  type EmitterPoint,
+  type EmitterPressureUnit,
+  emitterCoefficient,
+  emitterCurve,
+  emitterFlowAt,
+  emitterFlowRatio,
+  emitterPressureFor,
+  type FitEmitterCurveInput,
+  fitEmitterCurve,
+} from './emitter-curve.js'
+export { type FlushedECInput, type FlushVolumeInput, flushedEC, flushVolume } from './flush.js'
 export { type GrossIrrigationInput, grossIrrigation } from './gross-irrigation.js'
+export {
+  type AppliedForLeachingInput,
+  appliedForLeaching,
+  type ExtractECInput,
+  extractECOfLeachingFao56,
+  type FrequentLeachingInput,
+  type LeachingOfInfiltrationInput,
+  type LeachingRequirementInput,
+  leachingOfInfiltration,
+  leachingRequirementFao29,
+  leachingRequirementFrequent,
+} from './leaching-requirement.js'
 export { planDay } from './plan-day.js'
 export type { DayPlan, DayPlanRequest, PlannedShot, ShotTrigger } from './plan-request.js'
+export {
+  type MotorOfTable,
+  type MotorStartLimits,
+  motorStartLimitsNema,
+  type PumpSchedule,
+  type PumpScheduleInput,
+  type PumpStarts,
+  type PumpStartsInput,
+  pumpSchedule,
+  pumpStarts,
+} from './pump-starts.js'
 export { type DaySoFar, replanDay } from './replan-day.js'
+export {
+  type ReservoirCourse,
+  type ReservoirInput,
+  reservoirCourse,
+  type TimeToECInput,
+  timeToEC,
+} from './reservoir-constant.js'
+export {
+  type ReservoirEvent,
+  type ReservoirOutcome,
+  type ReservoirRun,
+  type ReservoirState,
+  reservoirRun,
+  reservoirStep,
+} from './reservoir-step.js'
 export { type RunTimeInput, runTime } from './run-time.js'
+export {
+  checkSaltBalance,
+  type MeanDrainECInput,
+  meanDrainEC,
+  type SaltBalance,
+  type SaltBalanceInput,
+} from './salt-balance.js'
 export { type ShotFromUseInput, shotFromUse } from './shot-from-use.js'
 export { type ShotSeries, type ShotSeriesInput, shotSeries } from './shot-series.js'
 export { type ShotFromShareInput, type ShotShareInput, shotFromShare, shotShare } from './shot-share.js'
@@ -19,6 +97,28 @@ export {
   soakCyclesForInfiltration,
 } from './soak-cycles.js'
 export { type SharedPump, type StaggeredShot, staggerZones, type ZoneShot } from './stagger-zones.js'
+export {
+  christiansenUniformity,
+  flowVariation,
+  flowVariationCoefficient,
+  lowQuarterUniformity,
+  statisticalUniformity,
+} from './uniformity.js'
+export {
+  type DesignEmissionUniformityInput,
+  designEmissionUniformity,
+  type EmitterGrade,
+  emitterGrade,
+  type UniformityGrade,
+  uniformityGrade,
+} from './uniformity-grades.js'
+export {
+  type RelativeYieldInput,
+  relativeYieldMaasHoffman,
+  type SaltTolerance,
+  saltTolerance,
+  zeroYieldEC,
+} from './yield-maas-hoffman.js'
 export {
   type ApplicationRateInput,
   applicationRate,

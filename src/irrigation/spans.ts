@@ -141,3 +141,17 @@ export const WETTED_AREA: Span = {
   open: 'min',
   hint: 'give the area on which the water falls, above zero',
 }
+export const FILL_TIME: Span = {
+  quantity: 'line fill',
+  unit: 's',
+  min: 0,
+  max: 3600,
+  hint: 'time it from opening the valve until all emitters run',
+}
+export const DEPTH_USE: Span = {
+  quantity: 'water use',
+  unit: 'mm',
+  min: 0,
+  max: Infinity,
+  hint: 'give the depth that the crop takes, zero or more',
+}

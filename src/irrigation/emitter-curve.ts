@@ -1,0 +1,239 @@
+import { InputError } from '../quantity/errors.js'
+import type { Flow } from '../quantity/flow.js'
+import { within } from '../quantity/guard.js'
+import type { Pressure } from '../quantity/pressure.js'
+import type { Span } from '../quantity/span.js'
+import { EMITTER_FLOW } from './spans.js'
+
+const COEFFICIENT: Span = {
+  quantity: 'discharge coefficient',
+  unit: 'L/h',
+  min: 0,
+  max: Infinity,
+  open: 'min',
+  hint: 'give the flow at one unit of pressure, above zero',
+}
+const EXPONENT: Span = {
+  quantity: 'discharge exponent',
+  unit: '1',
+  min: -0.5,
+  max: 1.5,
+  hint: '0 is pressure compensating, 0.5 turbulent, 1 laminar',
+}
+const PRESSURE: Span = {
+  quantity: 'pressure',
+  unit: 'kPa',
+  min: 0,
+  max: Infinity,
+  open: 'min',
+  hint: 'give the pressure at the emitter above that of the air, above zero',
+}
+
+/** The units of pressure to which a printed discharge coefficient may belong. */
+export type EmitterPressureUnit = 'kPa' | 'bar' | 'psi' | 'metre of water'
+
+/** How the flow of an emitter depends on pressure: plain data. */
+export interface EmitterCurve {
+  /** Discharge coefficient with pressure in kPa. Unit: L/h. */
+  readonly perKilopascal: number
+  /** Discharge exponent. Unit: 1. */
+  readonly exponent: number
+}
+
+/** An emitter as a catalogue prints it. */
+export interface EmitterCurveInput {
+  /** Discharge coefficient: the flow at one unit of pressure. Unit: L/h. Range: (0, ∞). */
+  readonly coefficient: number
+  /** Unit of pressure to which the coefficient belongs. */
+  readonly pressureUnit: EmitterPressureUnit
+  /** Discharge exponent. Unit: 1. Range: [-0.5, 1.5]. */
+  readonly exponent: number
+}
+
+/**
+ * The curve of an emitter from its printed discharge coefficient and exponent.
+ *
+ * ```math
+ * q = k H^x, \quad k_{kPa} = k_u \, u^{-x}
+ * ```
+ *
+ * A coefficient belongs to one unit of pressure: with another it is another number, and using the wrong one is off by a factor of three
+ * between metres and kilopascals. An exponent near 0 is that of a compensating emitter, which holds only above its least pressure.
+ *
+ * @param input - Coefficient with its unit of pressure, and exponent.
+ * @returns The curve.
+ * @throws `DomainError` outside the ranges, `InputError` for an unknown unit.
+ * @source Savva, A. P. and Frenken, K. (2002), FAO Irrigation Manual, Module 9, Eq. 13
+ * @example
+ * ```ts
+ * emitterCurve({ coefficient: 0.6325, pressureUnit: 'metre of water', exponent: 0.5 }).perKilopascal // => 0.20198
+ * ```
+ */
+export function emitterCurve({ coefficient, pressureUnit, exponent }: EmitterCurveInput): EmitterCurve {
+  const k = within(coefficient, COEFFICIENT)
+  const x = within(exponent, EXPONENT)
+  return { perKilopascal: k / kilopascalsIn(pressureUnit) ** x, exponent: x }
+}
+
+/**
+ * The discharge coefficient of a curve with pressure in a given unit, as a catalogue would print it.
+ *
+ * ```math
+ * k_u = k_{kPa} \, u^x
+ * ```
+ *
+ * @param curve - The emitter, made by `emitterCurve` or `fitEmitterCurve`.
+ * @param pressureUnit - Unit of pressure that is wanted.
+ * @returns Flow at one such unit of pressure. Unit: L/h.
+ * @throws `InputError` for an unknown unit.
+ * @source Savva, A. P. and Frenken, K. (2002), FAO Irrigation Manual, Module 9, Eq. 13
+ * @example
+ * ```ts
+ * const curve = emitterCurve({ coefficient: 0.2, pressureUnit: 'kPa', exponent: 0.5 })
+ * emitterCoefficient(curve, 'metre of water') // => 0.62631
+ * ```
+ */
+export function emitterCoefficient(curve: EmitterCurve, pressureUnit: EmitterPressureUnit): number {
+  return curve.perKilopascal * kilopascalsIn(pressureUnit) ** curve.exponent
+}
+
+/**
+ * Flow of an emitter at a pressure.
+ *
+ * ```math
+ * q = k H^x
+ * ```
+ *
+ * @param curve - The emitter, made by `emitterCurve` or `fitEmitterCurve`.
+ * @param pressure - Pressure at the emitter. Unit: kPa. Range: (0, ∞).
+ * @returns Flow. Unit: L/h.
+ * @throws `DomainError` outside the range.
+ * @validity Between the pressures from which the curve was found; a compensating emitter below its least pressure behaves otherwise.
+ * @source Savva, A. P. and Frenken, K. (2002), FAO Irrigation Manual, Module 9, Eq. 13
+ * @example
+ * ```ts
+ * const curve = emitterCurve({ coefficient: 0.6325, pressureUnit: 'metre of water', exponent: 0.5 })
+ * emitterFlowAt(curve, metresOfWater(10)) // => 2.00014
+ * ```
+ */
+export function emitterFlowAt(curve: EmitterCurve, pressure: Pressure): Flow {
+  return (curve.perKilopascal * within(pressure, PRESSURE) ** curve.exponent) as Flow
+}
+
+/**
+ * Pressure that an emitter needs for a flow.
+ *
+ * ```math
+ * H = \left(q / k\right)^{1/x}
+ * ```
+ *
+ * @param curve - The emitter, made by `emitterCurve` or `fitEmitterCurve`.
+ * @param flow - Flow that is wanted. Unit: L/h. Range: (0, ∞).
+ * @returns Pressure at the emitter. Unit: kPa.
+ * @throws `DomainError` outside the range, `InputError` where pressure hardly changes the flow (an exponent of 0.02 or less).
+ * @source Savva, A. P. and Frenken, K. (2002), FAO Irrigation Manual, Module 9, Eq. 15
+ * @example
+ * ```ts
+ * const curve = emitterCurve({ coefficient: 1.52076, pressureUnit: 'metre of water', exponent: 0.42 })
+ * inMetresOfWater(emitterPressureFor(curve, litresPerHour(4.32))) // => 12.011
+ * ```
+ */
+export function emitterPressureFor(curve: EmitterCurve, flow: Flow): Pressure {
+  const ratio = within(flow, EMITTER_FLOW) / curve.perKilopascal
+  if (!(curve.exponent > 0.02))
+    throw new InputError(
+      'curve',
+      `with an exponent of ${curve.exponent} pressure hardly sets the flow`,
+      'choose another emitter',
+    )
+  return (ratio ** (1 / curve.exponent)) as Pressure
+}
+
+/** A flow that was measured at a pressure. */
+export interface EmitterPoint {
+  /** Pressure at the emitter. Unit: kPa. Range: (0, ∞). */
+  readonly pressure: Pressure
+  /** Flow. Unit: L/h. Range: (0, ∞). */
+  readonly flow: Flow
+}
+
+/** Two points of the curve of an emitter. */
+export interface FitEmitterCurveInput {
+  /** Flow at one pressure. */
+  readonly first: EmitterPoint
+  /** Flow at another pressure. */
+  readonly second: EmitterPoint
+}
+
+/**
+ * The curve of an emitter through two measured points.
+ *
+ * ```math
+ * x = \frac{\ln(q_1/q_2)}{\ln(H_1/H_2)}, \quad k = q_1 H_1^{-x}
+ * ```
+ *
+ * @param input - Two points at different pressures; take them far apart, and the mean flow of several emitters at each.
+ * @returns The curve.
+ * @throws `DomainError` outside the ranges, `InputError` when both pressures are the same.
+ * @source Savva, A. P. and Frenken, K. (2002), FAO Irrigation Manual, Module 9, Eq. 14
+ * @example
+ * ```ts
+ * fitEmitterCurve({
+ *   first: { pressure: metresOfWater(10), flow: litresPerHour(2) },
+ *   second: { pressure: metresOfWater(20), flow: litresPerHour(2.83) },
+ * }).exponent // => 0.5008
+ * ```
+ */
+export function fitEmitterCurve({ first, second }: FitEmitterCurveInput): EmitterCurve {
+  const flows = within(first.flow, EMITTER_FLOW) / within(second.flow, EMITTER_FLOW)
+  const pressures = within(first.pressure, PRESSURE) / within(second.pressure, PRESSURE)
+  if (pressures === 1)
+    throw new InputError('first and second', 'were measured at one pressure', 'measure at two pressures far apart')
+  const exponent = Math.log(flows) / Math.log(pressures)
+  return { perKilopascal: first.flow / first.pressure ** exponent, exponent }
+}
+
+/** Two pressures and how an emitter answers to pressure. */
+export interface EmitterFlowRatioInput {
+  /** Pressure to compare with. Unit: kPa. Range: (0, ∞). */
+  readonly from: Pressure
+  /** Another pressure. Unit: kPa. Range: (0, ∞). */
+  readonly to: Pressure
+  /** Discharge exponent. Unit: 1. Range: [-0.5, 1.5]. */
+  readonly exponent: number
+}
+
+/**
+ * How many times the flow of an emitter changes when its pressure does. The unit of pressure drops out.
+ *
+ * ```math
+ * \frac{q_2}{q_1} = \left(\frac{H_2}{H_1}\right)^x
+ * ```
+ *
+ * @param input - Pressures and exponent.
+ * @returns Flow at the second pressure over flow at the first. Unit: 1.
+ * @throws `DomainError` outside the ranges.
+ * @source Savva, A. P. and Frenken, K. (2002), FAO Irrigation Manual, Module 9, Eq. 13
+ * @example
+ * ```ts
+ * emitterFlowRatio({ from: metresOfWater(10), to: metresOfWater(12), exponent: 0.5 }) // => 1.0954
+ * ```
+ */
+export function emitterFlowRatio({ from, to, exponent }: EmitterFlowRatioInput): number {
+  return (within(to, PRESSURE) / within(from, PRESSURE)) ** within(exponent, EXPONENT)
+}
+
+function kilopascalsIn(unit: EmitterPressureUnit): number {
+  switch (unit) {
+    case 'kPa':
+      return 1
+    case 'bar':
+      return 100
+    case 'psi':
+      return 6.894757293168361
+    case 'metre of water':
+      return 9.80665
+    default:
+      throw new InputError('pressureUnit', `${String(unit)} is unknown`, "use 'kPa', 'bar', 'psi' or 'metre of water'")
+  }
+}
