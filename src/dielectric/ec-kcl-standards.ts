@@ -2,13 +2,13 @@ import type { MeasuredEC } from '../quantity/electrical-conductivity.js'
 import { InputError } from '../quantity/errors.js'
 import type { Temperature } from '../quantity/temperature.js'
 
-/** Temperature in °C; 0.01, 0.1 and 1 mol/kg; water saturated with the carbon dioxide of the air. All in µS/cm. */
+/** Temperature in °C; 0.01, 0.1 and 1 mol/kg; water saturated with the carbon dioxide of the air. All in µS/cm. Zero marks a value that the table does not have. */
 const MOLAL: readonly (readonly [number, number, number, number, number])[] = [
   [0, 772.92, 7116.85, 63488, 0.58],
   [5, 890.96, 8183.7, 72030, 0.68],
   [10, 1013.95, 9291.72, 80844, 0.79],
   [15, 1141.45, 10437.1, 89900, 0.89],
-  [18, 1219.93, 11140.6, Number.NaN, 0.95],
+  [18, 1219.93, 11140.6, 0, 0.95],
   [20, 1273.03, 11615.9, 99170, 0.99],
   [25, 1408.23, 12824.6, 108620, 1.1],
   [30, 1546.63, 14059.2, 118240, 1.2],
@@ -65,7 +65,7 @@ export function molalPotassiumChloride(standard: MolalStandard): MeasuredEC {
   const column = [0.01, 0.1, 1].indexOf(standard.molality) + 1
   const row = rowAt(MOLAL, standard.temperature)
   const value = row[column] as number
-  if (column === 0 || Number.isNaN(value))
+  if (column === 0 || value === 0)
     throw new InputError(
       'molality',
       `the table has no ${standard.molality} mol/kg at ${standard.temperature} °C`,

@@ -16,8 +16,8 @@ const WHOLE_DEGREES: readonly number[] = [
   1.196, 1.168, 1.141, 1.116, 1.091, 1.067, 1.044, 1.021, 1, 0.979, 0.959, 0.94, 0.921, 0.903, 0.886, 0.869, 0.853,
   0.837, 0.822,
 ]
-/** Slope of the last printed row, 35.0 to 35.3 °C: 0.822 to 0.817. */
-const LAST_SLOPE = -0.005 / 0.3
+/** Fall over the last printed row, 35.0 to 35.3 °C: 0.822 to 0.817. */
+const LAST_FALL = { factor: -0.005, degrees: 0.3 }
 
 /**
  * Factor that takes a conductivity to 25 °C by the table of ISO 7888 (EN 27888) for natural water.
@@ -43,6 +43,6 @@ export function ecTemperatureFactorIso7888(temperature: Temperature): number {
   const t = within(temperature, TEMPERATURE)
   const whole = Math.floor(t)
   const factor = WHOLE_DEGREES[whole] as number
-  const slope = whole === 35 ? LAST_SLOPE : (WHOLE_DEGREES[whole + 1] as number) - factor
+  const slope = whole === 35 ? LAST_FALL.factor / LAST_FALL.degrees : (WHOLE_DEGREES[whole + 1] as number) - factor
   return factor + (t - whole) * slope
 }

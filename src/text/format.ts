@@ -94,6 +94,7 @@ function rounded(number: number, value: number, uncertainty: number, kind: KindN
 /** A number without exponent where that stays readable. */
 function plain(number: number): string {
   const text = String(number)
-  if (!text.includes('e-') || Math.abs(number) < 1e-9) return text
-  return number.toFixed(20).replace(/0+$/, '')
+  const [mantissa = '', exponent] = text.split('e-')
+  if (exponent === undefined || Number(exponent) > 12) return text
+  return number.toFixed(Number(exponent) + (mantissa.split('.')[1]?.length ?? 0))
 }
