@@ -12,6 +12,7 @@ export {
   totalAvailableWater,
   waterStressCoefficient,
 } from './available-water.js'
+export { type BailleInput, transpirationBaille1994, validityBaille1994 } from './baille-1994.js'
 export { type CoefficientCurveInput, coefficientOfDay, type StageLengths } from './coefficient-curve.js'
 export {
   adjustedCropCoefficientFao56,
@@ -24,6 +25,7 @@ export {
 export { type CropETInput, cropET, type PlantUseInput, waterUsePerPlant } from './crop-et.js'
 export { type DailyReferenceET, type DailyWeather, dailyReferenceETFao56 } from './daily-reference-et-fao56.js'
 export { type DailyUse, type DailyUseInput, dailyUse } from './daily-use.js'
+export { type DailyUseFit, type DailyUseRecord, type FittedUse, fitDailyUse } from './fit-daily-use.js'
 export {
   coefficientBetweenWettings,
   type InitialCoefficient,
@@ -34,7 +36,21 @@ export {
   type SoilTextureClass,
   type WettingDepthInput,
 } from './initial-coefficient.js'
+export { type LampInput, leafResistanceGraamans2017, transpirationUnderLamps } from './lamps.js'
 export { type LayeredWater, layeredWater, type WaterLayer } from './layered-water.js'
+export {
+  type CaughtShareInput,
+  caughtShare,
+  type LeafAreaFromCoverInput,
+  leafAreaFromCover,
+} from './leaf-area-from-cover.js'
+export {
+  type RadiationAndHeatingInput,
+  type RadiationRuleInput,
+  type RadiationRuleUse,
+  useByRadiationAndHeating,
+  useByRadiationSum,
+} from './radiation-rule.js'
 export { type PenmanMonteithTerms, referenceETFao56 } from './reference-et-fao56.js'
 export {
   type RootZoneBalanceInput,
@@ -75,4 +91,11 @@ export {
   type ThinStandInput,
   thinStandCoefficient,
 } from './sparse-cover.js'
+export {
+  type CanopyTranspiration,
+  type LeafResistanceInput,
+  leafResistanceStanghellini1987,
+  type StanghelliniInput,
+  transpirationStanghellini1987,
+} from './stanghellini-1987.js'
 export { type SurfaceBalanceInput, type SurfaceDay, type SurfaceDayResult, surfaceBalance } from './surface-balance.js'

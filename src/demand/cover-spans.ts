@@ -1,0 +1,53 @@
+import type { Span } from '../quantity/span.js'
+
+export const LEAF_AREA: Span = {
+  quantity: 'leaf area index',
+  unit: '1',
+  min: 0,
+  max: 20,
+  open: 'min',
+  hint: 'give square metres of leaves on a square metre of ground, above 0',
+}
+export const EXTINCTION: Span = {
+  quantity: 'extinction coefficient',
+  unit: '1',
+  min: 0,
+  max: 2,
+  open: 'min',
+  hint: 'give 0.4 for upright to 0.9 for flat leaves',
+}
+export const RADIATION: Span = {
+  quantity: 'radiation on the crop',
+  unit: 'W/m²',
+  min: 0,
+  max: 1500,
+  hint: 'give the radiation above the leaves inside, in W/m²',
+}
+export const NET: Span = {
+  quantity: 'net radiation of the crop',
+  unit: 'W/m²',
+  min: -300,
+  max: 1500,
+  hint: 'give what the leaves absorb less what they give off, in W/m²',
+}
+export const DEFICIT: Span = {
+  quantity: 'vapour pressure deficit',
+  unit: 'kPa',
+  min: 0,
+  max: 10,
+  hint: 'give kPa, zero or more',
+}
+export const AIR: Span = {
+  quantity: 'air temperature',
+  unit: '°C',
+  min: 0,
+  max: 60,
+  hint: 'give the temperature among the plants in degrees Celsius',
+}
+export const RESISTANCE: Span = {
+  quantity: 'resistance to vapour',
+  unit: 's/m',
+  min: 1,
+  max: 100000,
+  hint: 'give s/m of one side of a leaf; 100 to 300 for the air, 80 to 1000 for leaves',
+}
