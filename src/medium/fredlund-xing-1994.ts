@@ -22,7 +22,7 @@ export interface FredlundXingParameters {
 }
 
 /** 10⁶ kPa: the suction at which any medium is dry. */
-const DRY = 1e6 / 0.0980665
+const DRY = 10197162.129779283
 
 /** Logarithm of the smallest positive double, a little rounded up. */
 const SMALLEST = -744
