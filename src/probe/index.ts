@@ -11,10 +11,38 @@ export type {
   ProbeReading,
 } from './calibration.js'
 export {
+  checkPlacement,
+  type PlacedObject,
+  type PlacedProbe,
+  type PlacementCheck,
+  type PlacementConflict,
+  type PlacementInput,
+} from './check-placement.js'
+export {
   evaluateWaterContents,
   type WaterContentAgreement,
   type WaterContentPairs,
 } from './evaluate-water-contents.js'
 export { type CalibrationFitInput, fitCalibration, type WeightedSample } from './fit-calibration.js'
+export {
+  type MeanWithConfidence,
+  meanWithConfidence,
+  numberOfProbes,
+  type ProbeCount,
+  type ProbeCountInput,
+  type ZoneReadings,
+} from './number-of-probes.js'
+export type { PlaceInMedium, PlacementContainer, StraightBody } from './placement-shapes.js'
 export { restoreCalibration } from './restore-calibration.js'
+export { type SampledRods, sampledVolume } from './sampled-volume.js'
 export { calibrateTwoPoint, type TwoPointInput } from './two-point.js'
+export { type ContainerWater, type WeighedContainer, weighedContainerWater } from './weighed-container.js'
+export {
+  constantMass,
+  type MassChange,
+  type SampleWater,
+  type SuccessiveMasses,
+  type WeighedSample,
+  waterOfSample,
+} from './weighed-sample.js'
+export { type ZoneInput, type ZoneMean, type ZoneProbe, zoneMean } from './zone-mean.js'

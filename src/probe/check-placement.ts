@@ -1,0 +1,229 @@
+import type { Finding } from '../quantity/finding.js'
+import { within } from '../quantity/guard.js'
+import type { Length } from '../quantity/length.js'
+import type { Span } from '../quantity/span.js'
+import {
+  type Body,
+  bodyOf,
+  gapBetween,
+  gapFromAbove,
+  type PlaceInMedium,
+  type PlacementContainer,
+  pointOf,
+  type StraightBody,
+  type Walls,
+  wallsOf,
+} from './placement-shapes.js'
+
+/** A probe in the medium. */
+export interface PlacedProbe extends StraightBody {
+  readonly name: string
+  /** Where its temperature element is, if it has one. */
+  readonly temperatureElement?: PlaceInMedium
+}
+
+/** Something else in the medium or on it. */
+export interface PlacedObject extends StraightBody {
+  readonly name: string
+  /** A dripper wets all that lies below it, and is therefore looked at from above. */
+  readonly kind: 'metal' | 'dripper' | 'drain hole' | 'other'
+}
+
+/** A container with what is in it. */
+export interface PlacementInput {
+  /** Inner measures of the medium. */
+  readonly container: PlacementContainer
+  /** Probes, each by the row of its rods from end to end. */
+  readonly probes: readonly PlacedProbe[]
+  /** Stakes, drippers, drain holes and other objects; none when left out. */
+  readonly objects?: readonly PlacedObject[]
+  /** Distance that must be kept, 2 cm when left out; ask for more if the sensitive volume is larger. Unit: cm. Range: (0, 50]. */
+  readonly clearance?: Length
+  /** Stone wool and other pre-formed media get their own caution. */
+  readonly medium?: 'loose' | 'pre-formed'
+}
+
+/** One distance that is too small. */
+export interface PlacementConflict {
+  /** Stable short name for programs. */
+  readonly code:
+    | 'outside-medium'
+    | 'near-wall'
+    | 'near-bottom'
+    | 'near-surface'
+    | 'near-object'
+    | 'near-probe'
+    | 'temperature-depth'
+  /** Name of the probe. */
+  readonly probe: string
+  /** What it is too close to. */
+  readonly to: string
+  /** Distance between the surfaces; negative where they overlap. Unit: cm. */
+  readonly distance: Length
+  /** Distance that is needed. Unit: cm. */
+  readonly needed: Length
+  /** What to move, for people. */
+  readonly move: string
+}
+
+/** What is wrong with a placement, and what to mind while inserting. */
+export interface PlacementCheck {
+  /** Distances that are too small; empty when the placement is good. */
+  readonly conflicts: readonly PlacementConflict[]
+  /** What no geometry can see. */
+  readonly cautions: readonly Finding[]
+}
+
+const CLEARANCE: Span = {
+  quantity: 'clearance',
+  unit: 'cm',
+  min: 0,
+  max: 50,
+  open: 'min',
+  hint: '2 cm is common practice; ask for the radius of the sensitive volume if it is larger',
+}
+
+/**
+ * Whether probes stand far enough from walls, metal, drippers, drain holes and each other, and their temperature elements deep enough.
+ *
+ * It is common practice to keep 2 cm, because most rods feel about that far (Baker and Lascano found most of the response of two rods
+ * within about 1000 mm² around them). A wall or an air gap reads as too dry, metal and a dripper as too wet.
+ *
+ * @param input - Container, probes, objects and clearance.
+ * @procedure Measures the distance from surface to surface between each probe and the walls, the bottom, all objects and all other probes, and lists those below the clearance with what to move. A temperature element belongs between a quarter and three quarters of the height.
+ * @returns The conflicts, and cautions for the insertion.
+ * @throws `DomainError` outside the ranges.
+ * @source common practice, no source; Baker, J. M. and Lascano, R. J. (1989), Soil Science 147:378-384, abstract (extent of the response)
+ * @example
+ * ```ts
+ * const place = (x: number, depth: number) => ({ x: centimetres(x), y: centimetres(0), depth: centimetres(depth) })
+ * const { conflicts } = checkPlacement({
+ *   container: { shape: 'tapered pot', bottomDiameter: centimetres(18), topDiameter: centimetres(22), height: centimetres(20) },
+ *   probes: [{ name: 'A', from: place(0, 10), to: place(8.5, 10), radius: centimetres(0.3) }],
+ *   objects: [{ name: 'stake', kind: 'metal', from: place(3, 0), to: place(3, 8.5) }],
+ * })
+ * conflicts.map(({ code, distance }) => [code, distance]) // => [['near-wall', 1.19256], ['near-object', 1.2]]
+ * ```
+ */
+export function checkPlacement(input: PlacementInput): PlacementCheck {
+  const needed = within(input.clearance ?? 2, CLEARANCE)
+  const walls = wallsOf(input.container)
+  const probes = input.probes.map((probe) => ({ ...probe, body: bodyOf(probe) }))
+  const objects = (input.objects ?? []).map((object) => ({ ...object, body: bodyOf(object) }))
+  const conflicts: PlacementConflict[] = []
+  const add = (code: PlacementConflict['code'], probe: string, to: string, distance: number, move: string) =>
+    conflicts.push({ code, probe, to, distance: distance as Length, needed: needed as Length, move })
+  probes.forEach((probe, i) => {
+    const { name, body } = probe
+    againstWalls(name, body, walls, needed, add)
+    for (const object of objects) {
+      const gap = object.kind === 'dripper' ? gapFromAbove(body, object.body) : gapBetween(body, object.body)
+      if (gap < needed)
+        add('near-object', name, object.name, gap, `move ${name} or ${object.name} apart by ${more(needed - gap)}`)
+    }
+    for (const other of probes.slice(i + 1)) {
+      const gap = gapBetween(body, other.body)
+      if (gap < needed)
+        add('near-probe', name, other.name, gap, `move ${name} or ${other.name} apart by ${more(needed - gap)}`)
+    }
+    if (probe.temperatureElement !== undefined) {
+      const [, , depth] = pointOf(probe.temperatureElement)
+      const inside = Math.min(depth - walls.height / 4, (3 * walls.height) / 4 - depth)
+      if (inside < 0)
+        conflicts.push({
+          code: 'temperature-depth',
+          probe: name,
+          to: depth < walls.height / 2 ? 'surface' : 'bottom',
+          distance: Math.min(depth, walls.height - depth) as Length,
+          needed: (walls.height / 4) as Length,
+          move: `put the temperature element of ${name} ${more(-inside)} ${depth < walls.height / 2 ? 'deeper' : 'higher'}: near the surface it shows sun and air, near the bottom the gutter`,
+        })
+    }
+  })
+  return { conflicts, cautions: input.medium === 'pre-formed' ? [SLIT, ...CAUTIONS] : CAUTIONS }
+}
+
+function againstWalls(
+  name: string,
+  { ends, radius }: Body,
+  { height, toSide }: Walls,
+  needed: number,
+  add: (code: PlacementConflict['code'], probe: string, to: string, distance: number, move: string) => void,
+): void {
+  // The distance to a wall of a convex container is smallest at an end of a straight body.
+  const side = Math.min(...ends.map(toSide)) - radius
+  const bottom = Math.min(...ends.map(([, , depth]) => height - depth)) - radius
+  const top = Math.min(...ends.map(([, , depth]) => depth))
+  const deepest = Math.max(...ends.map(([, , depth]) => depth))
+  if (side < 0 || bottom < 0 || top < 0) {
+    const [to, distance] =
+      side <= Math.min(bottom, top) ? ['wall', side] : bottom <= top ? ['bottom', bottom] : ['surface', top]
+    add(
+      'outside-medium',
+      name,
+      to as string,
+      distance as number,
+      `put ${name} wholly into the medium, no part of its rods in the air`,
+    )
+    return
+  }
+  if (side < needed) add('near-wall', name, 'wall', side, `move ${name} ${more(needed - side)} towards the middle`)
+  if (bottom < needed) add('near-bottom', name, 'bottom', bottom, `raise ${name} by ${more(needed - bottom)}`)
+  // Rods pushed in from above start at the surface; only rods that stay near it feel the air.
+  if (deepest < needed) add('near-surface', name, 'surface', deepest, `put ${name} ${more(needed - deepest)} deeper`)
+}
+
+function more(distance: number): string {
+  return `${distance.toFixed(1)} cm`
+}
+
+const PRACTICE = 'common practice, no source'
+const SLIT: Finding = {
+  code: 'cut-a-slit',
+  level: 'caution',
+  message:
+    'cut a slit of the width of the probe into stone wool and other pre-formed media with a thin blade, and push the probe in once: a second try leaves an air gap',
+  source: PRACTICE,
+}
+const CAUTIONS: readonly Finding[] = [
+  {
+    code: 'air-gap',
+    level: 'caution',
+    message:
+      'an air gap at the rods reads far too dry and moves little after a shot: push straight, do not rock the probe, and leave it where it is',
+    source: PRACTICE,
+  },
+  {
+    code: 'stone-or-lump',
+    level: 'caution',
+    message:
+      'if the probe meets a stone or a lump, take another place rather than pressing: bent rods and an open hole both read wrong',
+    source: PRACTICE,
+  },
+  {
+    code: 'compaction',
+    level: 'caution',
+    message: 'do not press the medium around the probe: it must be packed as everywhere else and as in the calibration',
+    source: PRACTICE,
+  },
+  {
+    code: 'before-roots',
+    level: 'note',
+    message: 'insert probes before roots fill the medium; later each insertion cuts roots, and the hole follows them',
+    source: PRACTICE,
+  },
+  {
+    code: 'same-place',
+    level: 'note',
+    message:
+      'use the same height, side and distance from the dripper in every container, because a container at rest is wetter below',
+    source: PRACTICE,
+  },
+  {
+    code: 'mains-off',
+    level: 'caution',
+    message:
+      'water and mains voltage are dangerous together: use extra-low voltage at the plants and leave fixed wiring to licensed people',
+    source: PRACTICE,
+  },
+]

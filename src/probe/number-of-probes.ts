@@ -1,0 +1,173 @@
+import { normalTailInverse } from '../numerics/normal-tail.js'
+import { studentTwoSided } from '../numerics/student-t.js'
+import { InputError } from '../quantity/errors.js'
+import type { Finding } from '../quantity/finding.js'
+import { within } from '../quantity/guard.js'
+import type { Span } from '../quantity/span.js'
+import type { WaterContent } from '../quantity/water-content.js'
+
+/** How sure the mean of a zone shall be, and how much its places differ. */
+export interface ProbeCountInput {
+  /** Standard deviation between places, from a trial with many readings. Unit: m³/m³. Range: (0, 1]. */
+  readonly standardDeviation: number
+  /** Half width of the confidence interval that would be good enough. Unit: m³/m³. Range: (0, 1]. */
+  readonly halfWidth: number
+  /** Confidence of the interval, 0.95 when left out. Unit: 1. Range: [0.5, 0.9999]. */
+  readonly confidence?: number
+}
+
+/** How many probes are needed. */
+export interface ProbeCount {
+  /** Smallest number with Student's t. Unit: 1. */
+  readonly probes: number
+  /** What the normal distribution would say, which is too few. Unit: 1. */
+  readonly byNormal: number
+  /** Half width that this number gives if the spread is as in the trial. Unit: m³/m³. */
+  readonly halfWidth: number
+}
+
+const SPREAD: Span = {
+  quantity: 'standard deviation between places',
+  unit: 'm³/m³',
+  min: 0,
+  max: 1,
+  open: 'min',
+  hint: 'take it from a trial with one probe in many containers on one morning',
+}
+const WIDTH: Span = {
+  quantity: 'half width',
+  unit: 'm³/m³',
+  min: 0,
+  max: 1,
+  open: 'min',
+  hint: 'say how far the mean of the probes may lie from the mean of the zone',
+}
+const CONFIDENCE: Span = {
+  quantity: 'confidence',
+  unit: '1',
+  min: 0.5,
+  max: 0.9999,
+  hint: '0.95 is usual',
+}
+
+/** Beyond this number nobody installs probes; the answer would be to accept a wider interval. */
+const MOST = 1e6
+
+/**
+ * Number of probes whose mean lies within a wanted distance of the mean of the zone.
+ *
+ * ```math
+ * n = \min \left\lbrace n \ge 2 : n \ge \left(\frac{t_{n-1}\, s}{E}\right)^2 \right\rbrace
+ * ```
+ *
+ * Student's t depends on n itself, and putting n back in can swing between two numbers for ever: here the smallest n that satisfies
+ * the condition is searched. Two containers that differ by nature (edge, lamp, end of the line) are two zones.
+ *
+ * @param input - Spread between places, wanted half width and confidence.
+ * @returns Number of probes, what the normal distribution would say, and the half width reached.
+ * @throws `DomainError` outside the ranges; `InputError` when more than a million would be needed.
+ * @source standard sampling theory: Gilbert, R. O. (1987), Statistical Methods for Environmental Pollution Monitoring, section 4.4 [from memory]
+ * @example
+ * ```ts
+ * numberOfProbes({ standardDeviation: 0.05, halfWidth: 0.05 }) // => { probes: 7, byNormal: 4 }
+ * ```
+ */
+export function numberOfProbes({ standardDeviation, halfWidth, confidence = 0.95 }: ProbeCountInput): ProbeCount {
+  const s = within(standardDeviation, SPREAD)
+  const ratio = s / within(halfWidth, WIDTH)
+  const p = within(confidence, CONFIDENCE)
+  const z = normalTailInverse(Math.log((1 - p) / 2))
+  const needed = (n: number) => (studentTwoSided(p, n - 1) * ratio) ** 2
+  if ((z * ratio) ** 2 > MOST)
+    throw new InputError('halfWidth', 'would need more than a million probes', 'accept a wider interval')
+  // What is needed falls as n grows, so that the smallest n that is enough can be halved out.
+  let [low, high] = [1, 2]
+  while (!enough(high, needed)) [low, high] = [high, 2 * high]
+  while (high - low > 1) {
+    const middle = Math.floor((low + high) / 2)
+    if (enough(middle, needed)) high = middle
+    else low = middle
+  }
+  return {
+    probes: high,
+    byNormal: Math.max(1, Math.ceil((z * ratio) ** 2 * (1 - 1e-12))),
+    halfWidth: (studentTwoSided(p, high - 1) * s) / Math.sqrt(high),
+  }
+}
+
+function enough(n: number, needed: (n: number) => number): boolean {
+  return n >= needed(n) * (1 - 1e-12)
+}
+
+/** Readings of one zone at one time. */
+export interface ZoneReadings {
+  /** Water content at each probe. Unit: m³/m³. Range: each in [0, 1]. */
+  readonly waterContents: readonly WaterContent[]
+  /** Confidence of the interval, 0.95 when left out. Unit: 1. Range: [0.5, 0.9999]. */
+  readonly confidence?: number
+}
+
+/** The mean of a zone and how sure it is. */
+export interface MeanWithConfidence {
+  /** Mean. Unit: m³/m³. */
+  readonly mean: WaterContent
+  /** Standard deviation between the places. Unit: m³/m³. */
+  readonly standardDeviation: number
+  /** Standard deviation per mean. Unit: 1. */
+  readonly coefficientOfVariation: number
+  /** Half width of the confidence interval of the mean. Unit: m³/m³. */
+  readonly halfWidth: number
+  readonly warnings: readonly Finding[]
+}
+
+const CONTENT: Span = {
+  quantity: 'water content',
+  unit: 'm³/m³',
+  min: 0,
+  max: 1,
+  hint: 'leave missing readings out, and look into impossible ones before averaging',
+}
+
+/**
+ * Mean water content of a zone with its confidence interval.
+ *
+ * ```math
+ * \bar\theta \pm t_{n-1}\, \frac{s}{\sqrt n}
+ * ```
+ *
+ * @param readings - Water contents of all probes, and the confidence.
+ * @returns Mean, standard deviation, coefficient of variation and half width.
+ * @throws `DomainError` outside the ranges; `InputError` for fewer than two readings or a mean of zero.
+ * @source definition
+ * @example
+ * ```ts
+ * meanWithConfidence({ waterContents: [0.52, 0.58, 0.61, 0.49, 0.55].map(waterContent) }) // => { mean: 0.55, halfWidth: 0.0589 }
+ * ```
+ */
+export function meanWithConfidence({ waterContents, confidence = 0.95 }: ZoneReadings): MeanWithConfidence {
+  const p = within(confidence, CONFIDENCE)
+  const values = waterContents.map((value) => within(value, CONTENT))
+  const n = values.length
+  if (n < 2) throw new InputError('waterContents', `there are ${n}`, 'one reading has no spread: give at least two')
+  const mean = values.reduce((total, value) => total + value, 0) / n
+  if (mean === 0) throw new InputError('waterContents', 'all are zero', 'look at probes and calibration')
+  const s = Math.sqrt(values.reduce((total, value) => total + (value - mean) ** 2, 0) / (n - 1))
+  return {
+    mean: mean as WaterContent,
+    standardDeviation: s,
+    coefficientOfVariation: s / mean,
+    halfWidth: (studentTwoSided(p, n - 1) * s) / Math.sqrt(n),
+    warnings: n < 4 ? [few(n)] : [],
+  }
+}
+
+function few(n: number): Finding {
+  return {
+    code: 'few-probes',
+    level: 'note',
+    message: `the spread of ${n} probes is itself very uncertain; Student's t allows for it only if the places are like normal draws`,
+    about: 'waterContents',
+    value: n,
+    unit: '1',
+  }
+}

@@ -1,0 +1,53 @@
+import type { Area } from '../quantity/area.js'
+import { within } from '../quantity/guard.js'
+import type { Length } from '../quantity/length.js'
+import type { Span } from '../quantity/span.js'
+import type { Volume } from '../quantity/volume.js'
+
+/** The rods of a probe and how far they feel. */
+export interface SampledRods {
+  /** Length of the rods in the medium. Unit: cm. Range: (0, ∞). */
+  readonly rodLength: Length
+  /** Area around the rods, across them, that the reading stands for. Unit: m². Range: (0, ∞). */
+  readonly sampledArea: Area
+}
+
+const LENGTH: Span = {
+  quantity: 'rod length',
+  unit: 'cm',
+  min: 0,
+  max: Infinity,
+  open: 'both',
+  hint: 'give the length of the rods that is in the medium',
+}
+const AREA: Span = {
+  quantity: 'sampled area',
+  unit: 'm²',
+  min: 0,
+  max: Infinity,
+  open: 'both',
+  hint: 'about 0.001 m² for two rods; wider spacing feels further',
+}
+
+/**
+ * Volume of medium that a reading of parallel rods stands for.
+ *
+ * ```math
+ * V = A L
+ * ```
+ *
+ * Baker and Lascano found most of the response of two rods within about 1000 mm², all of it within 3500 to 4000 mm², and readings
+ * usable from 20 mm below the surface. A vessel for calibration must be larger than the whole.
+ *
+ * @param rods - Length of the rods and sampled area.
+ * @returns Sampled volume. Unit: L.
+ * @throws `DomainError` outside the ranges.
+ * @source Baker, J. M. and Lascano, R. J. (1989), Soil Science 147:378-384, abstract (areas); definition
+ * @example
+ * ```ts
+ * sampledVolume({ rodLength: centimetres(20), sampledArea: squareCentimetres(10) }) // => 0.2
+ * ```
+ */
+export function sampledVolume({ rodLength, sampledArea }: SampledRods): Volume {
+  return (10 * within(rodLength, LENGTH) * within(sampledArea, AREA)) as Volume
+}

@@ -1,0 +1,104 @@
+import type { WaterDensity } from '../quantity/density.js'
+import { InputError } from '../quantity/errors.js'
+import { within } from '../quantity/guard.js'
+import type { Mass } from '../quantity/mass.js'
+import type { Span } from '../quantity/span.js'
+import type { Volume } from '../quantity/volume.js'
+import type { WaterContent } from '../quantity/water-content.js'
+
+/** A whole container on a scale. */
+export interface WeighedContainer {
+  /** Mass of container, medium, water and plant. Unit: g. Range: (0, ∞). */
+  readonly totalMass: Mass
+  /** Mass of everything that is neither medium, water nor plant: pot, film, probe, drippers. Unit: g. Range: [0, ∞). */
+  readonly tareMass: Mass
+  /** Oven-dry mass of the medium. Unit: g. Range: (0, ∞). */
+  readonly dryMass: Mass
+  /** Fresh mass of the plant with its roots, 0 when left out. Unit: g. Range: [0, ∞). */
+  readonly plantMass?: Mass
+  /** Volume of the medium. Unit: L. Range: (0, ∞). */
+  readonly substrateVolume: Volume
+  /** Density of the water, 1 when left out. Unit: g/cm³. Range: [0.9, 1.2]. */
+  readonly waterDensity?: WaterDensity
+}
+
+/** Water in a weighed container. */
+export interface ContainerWater {
+  /** Volume of water. Unit: L. */
+  readonly waterVolume: Volume
+  /** Mean water content of the medium. Unit: m³/m³. */
+  readonly waterContent: WaterContent
+}
+
+const MASS: Span = {
+  quantity: 'mass',
+  unit: 'g',
+  min: 0,
+  max: Infinity,
+  open: 'min',
+  hint: 'give what the scale shows; kilograms go through kilograms()',
+}
+const PART: Span = { ...MASS, open: undefined }
+const VOLUME: Span = {
+  quantity: 'volume of the medium',
+  unit: 'L',
+  min: 0,
+  max: Infinity,
+  open: 'both',
+  hint: 'give the volume that the medium fills, not that of the pot',
+}
+const DENSITY: Span = {
+  quantity: 'water density',
+  unit: 'g/cm³',
+  min: 0.9,
+  max: 1.2,
+  hint: 'water has 0.9982 at 20 °C, nutrient solution a little more; leave it out for 1',
+}
+
+/**
+ * Mean water content of a container from its mass: the reference for a probe that nobody wants to lift out, and the way for
+ * stone wool slabs, which cannot be sampled.
+ *
+ * ```math
+ * \theta = \frac{m - m_t - m_d - m_p}{\rho_w V}
+ * ```
+ *
+ * The plant grows: weigh some plants or leave the last term out only for a bare container. A probe sees its own place and the scale
+ * sees the mean; a container at rest is wetter below. A litre of water is a kilogram to lift.
+ *
+ * @param container - Masses and volume.
+ * @returns Volume of water and mean water content.
+ * @throws `DomainError` outside the ranges; `InputError` when less than nothing or more water than medium would be left.
+ * @source definition (mass balance)
+ * @example
+ * ```ts
+ * weighedContainerWater({
+ *   totalMass: kilograms(6.85),
+ *   tareMass: grams(350),
+ *   dryMass: kilograms(1.1),
+ *   substrateVolume: litres(8),
+ * }) // => { waterVolume: 5.4, waterContent: 0.675 }
+ * ```
+ */
+export function weighedContainerWater(container: WeighedContainer): ContainerWater {
+  const total = within(container.totalMass, { ...MASS, quantity: 'mass of the container' })
+  const tare = within(container.tareMass, { ...PART, quantity: 'mass of the tare' })
+  const dry = within(container.dryMass, { ...MASS, quantity: 'dry mass of the medium' })
+  const plant = within(container.plantMass ?? 0, { ...PART, quantity: 'mass of the plant' })
+  const volume = within(container.substrateVolume, VOLUME)
+  const density = container.waterDensity === undefined ? 1 : within(container.waterDensity, DENSITY)
+  const water = (total - tare - dry - plant) / (1000 * density)
+  if (!(water >= 0))
+    throw new InputError(
+      'totalMass',
+      `${total} g is less than tare, dry medium and plant together`,
+      'weigh the parts again: the dry mass must be oven-dry, without what the pot weighs',
+    )
+  if (water > volume)
+    throw new InputError(
+      'totalMass',
+      `${water} L of water do not fit into ${volume} L of medium`,
+      'look at the units, and subtract pot, plant and standing drain water',
+    )
+  return { waterVolume: water as Volume, waterContent: (water / volume) as WaterContent }
+}

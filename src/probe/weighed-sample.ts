@@ -1,0 +1,191 @@
+import type { BulkDensity, WaterDensity } from '../quantity/density.js'
+import { InputError } from '../quantity/errors.js'
+import type { Finding } from '../quantity/finding.js'
+import { within } from '../quantity/guard.js'
+import type { Mass } from '../quantity/mass.js'
+import type { MassFraction } from '../quantity/share.js'
+import type { Span } from '../quantity/span.js'
+import type { Volume } from '../quantity/volume.js'
+import type { GravimetricWaterContent, WaterContent } from '../quantity/water-content.js'
+
+/** What is written down when a sample is weighed wet, dried in an oven and weighed again. */
+export interface WeighedSample {
+  /** Mass of the wet sample in its dish, at the time the probe was read. Unit: g. Range: (0, ∞). */
+  readonly wetMass: Mass
+  /** Mass of the dried sample in its dish, cooled in dry air. Unit: g. Range: (0, ∞). */
+  readonly dryMass: Mass
+  /** Mass of the empty dish. Unit: g. Range: [0, ∞). */
+  readonly tareMass: Mass
+  /** Mass of dish and sample at the weighing before the last, to see whether it is dry. Unit: g. Range: (0, ∞). */
+  readonly previousDryMass?: Mass
+  /** Volume that the sample filled when the probe was read. Unit: L. Range: (0, ∞). */
+  readonly volume?: Volume
+  /** Density of its water, 1 when left out. Unit: g/cm³. Range: [0.9, 1.2]. */
+  readonly waterDensity?: WaterDensity
+}
+
+/** What a weighed sample held. */
+export interface SampleWater {
+  /** Mass of water per dry mass. Unit: g/g. */
+  readonly gravimetric: GravimetricWaterContent
+  /** Dry mass per wet mass. Unit: 1. */
+  readonly dryMatter: MassFraction
+  /** Mass of water. Unit: g. */
+  readonly waterMass: Mass
+  /** Volume of water per volume of medium; missing without a volume. Unit: m³/m³. */
+  readonly waterContent?: WaterContent
+  /** Dry mass per volume as it was read; missing without a volume. Unit: g/cm³. */
+  readonly bulkDensity?: BulkDensity
+  readonly warnings: readonly Finding[]
+}
+
+const MASS: Span = {
+  quantity: 'mass',
+  unit: 'g',
+  min: 0,
+  max: Infinity,
+  open: 'min',
+  hint: 'give what the scale shows, dish included',
+}
+const TARE: Span = { ...MASS, quantity: 'mass of the empty dish', open: undefined, hint: 'weigh the empty, dry dish' }
+const VOLUME: Span = {
+  quantity: 'volume of the sample',
+  unit: 'L',
+  min: 0,
+  max: Infinity,
+  open: 'both',
+  hint: 'give the volume that the sample filled when the probe was read',
+}
+const DENSITY: Span = {
+  quantity: 'water density',
+  unit: 'g/cm³',
+  min: 0.9,
+  max: 1.2,
+  hint: 'water has 0.9982 at 20 °C, nutrient solution a little more; leave it out for 1',
+}
+/** Change of the dry mass between two weighings below which a sample counts as dry. ISO 17892-1 and ISO 11465 [from memory]. */
+const CONSTANT = 0.001
+
+/**
+ * Water in a sample that was weighed wet, dried at 105 °C to constant mass, and weighed again.
+ *
+ * ```math
+ * w = \frac{m_w - m_d}{m_d - m_t}, \quad \theta = \frac{m_w - m_d}{\rho_w V}
+ * ```
+ *
+ * Dry at 105 °C (growing media after EN 13040 at 103 °C) until two weighings some hours apart differ by less than 0.1 %; peat and coir
+ * take a night and more. Take the volume at the time of reading: peat and coir shrink as they dry. Coarse and pre-formed media such as
+ * stone wool are weighed as whole slabs. Fertiliser salts stay in the dry mass and gypsum gives off bound water: both bias the result.
+ *
+ * Glassware, trays and medium from the oven burn: use tongs and heat-proof gloves and let them cool in a desiccator. Do not
+ * dry medium with solvents or unknown plant-protection residues. Dry peat, coir, perlite and vermiculite make dust: wear a mask, open
+ * the dish gently. Never heat a closed vessel with water in it.
+ *
+ * @param sample - The three masses, and what else was noted.
+ * @returns Water by dry mass and, with the volume, by volume; dry matter, bulk density and warnings.
+ * @throws `DomainError` outside the ranges; `InputError` when the masses or the volume contradict each other.
+ * @source ISO 11465:1993 (dry mass basis, 105 °C); ISO 11461:2001 (volume basis); EN 13040 (sample preparation) [numbers of the standards from memory]
+ * @example
+ * ```ts
+ * const sample = { wetMass: grams(251.3), dryMass: grams(86.4), tareMass: grams(52.1), volume: millilitres(286) }
+ * waterOfSample(sample) // => { gravimetric: 4.80758, dryMatter: 0.172189, waterContent: 0.57657, bulkDensity: 0.11993 }
+ * ```
+ */
+export function waterOfSample(sample: WeighedSample): SampleWater {
+  const wet = within(sample.wetMass, { ...MASS, quantity: 'mass of the wet sample' })
+  const dry = within(sample.dryMass, { ...MASS, quantity: 'mass of the dried sample' })
+  const tare = within(sample.tareMass, TARE)
+  if (!(dry > tare))
+    throw new InputError('dryMass', `${dry} g is not above the dish of ${tare} g`, 'weigh dish and dry sample together')
+  if (wet < dry)
+    throw new InputError('wetMass', `${wet} g is below the ${dry} g of the dried sample`, 'the two may be swapped')
+  const water = wet - dry
+  const warnings: Finding[] = []
+  if (sample.previousDryMass !== undefined) {
+    const weighings = { previousMass: sample.previousDryMass, lastMass: sample.dryMass }
+    const { change, constant } = constantMass(weighings)
+    if (!constant) warnings.push(notDry(change))
+  }
+  const known = {
+    gravimetric: (water / (dry - tare)) as GravimetricWaterContent,
+    dryMatter: ((dry - tare) / (wet - tare)) as MassFraction,
+    waterMass: water as Mass,
+    warnings,
+  }
+  if (sample.volume === undefined) return known
+  const cubicCentimetres = within(sample.volume, VOLUME) * 1000
+  const density = sample.waterDensity === undefined ? 1 : within(sample.waterDensity, DENSITY)
+  const waterContent = water / (density * cubicCentimetres)
+  if (waterContent > 1)
+    throw new InputError(
+      'volume',
+      `${sample.volume} L hold less than the ${water} g of water`,
+      'give the volume that the whole weighed sample filled, in the unit it was measured in',
+    )
+  return {
+    ...known,
+    waterContent: waterContent as WaterContent,
+    bulkDensity: ((dry - tare) / cubicCentimetres) as BulkDensity,
+  }
+}
+
+function notDry(change: number): Finding {
+  return {
+    code: 'not-dry-yet',
+    level: 'caution',
+    message: `the last two weighings differ by ${(100 * change).toFixed(2)} %, more than 0.1 %: the sample still held water, and its water content is too low`,
+    about: 'dryMass',
+    value: change,
+    unit: '1',
+    source: 'ISO 17892-1, ISO 11465 (constant mass) [from memory]',
+  }
+}
+
+/** Two weighings of a sample in the oven. */
+export interface SuccessiveMasses {
+  /** Mass at the weighing before. Unit: g. Range: (0, ∞). */
+  readonly previousMass: Mass
+  /** Mass at the last weighing. Unit: g. Range: (0, ∞). */
+  readonly lastMass: Mass
+  /** Relative change that counts as none, 0.001 when left out. Unit: 1. Range: (0, 1). */
+  readonly limit?: number
+}
+
+/** How much the mass of a drying sample still changes. */
+export interface MassChange {
+  /** Relative change since the weighing before. Unit: 1. */
+  readonly change: number
+  /** Whether the sample counts as dry. */
+  readonly constant: boolean
+}
+
+const LIMIT: Span = {
+  quantity: 'limit of change',
+  unit: '1',
+  min: 0,
+  max: 1,
+  open: 'both',
+  hint: '0.001 is usual: a tenth of a percent between two weighings',
+}
+
+/**
+ * Whether a sample in the oven has reached constant mass.
+ *
+ * ```math
+ * \delta = \frac{|m_1 - m_2|}{m_2} \le 0.001
+ * ```
+ *
+ * @param masses - Two successive masses, and the limit.
+ * @returns The relative change and whether it is within the limit.
+ * @throws `DomainError` outside the ranges.
+ * @source ISO 17892-1:2014 and ISO 11465:1993, constant mass [from memory]
+ * @example
+ * ```ts
+ * constantMass({ previousMass: grams(86.52), lastMass: grams(86.47) }) // => { change: 0.000578235, constant: true }
+ * ```
+ */
+export function constantMass({ previousMass, lastMass, limit = CONSTANT }: SuccessiveMasses): MassChange {
+  const [before, last] = [within(previousMass, MASS), within(lastMass, MASS)]
+  const change = Math.abs(before - last) / last
+  return { change, constant: change <= within(limit, LIMIT) }
+}

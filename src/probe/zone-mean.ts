@@ -1,0 +1,143 @@
+import { InputError } from '../quantity/errors.js'
+import type { Finding } from '../quantity/finding.js'
+import { within } from '../quantity/guard.js'
+import type { Span } from '../quantity/span.js'
+import type { WaterContent } from '../quantity/water-content.js'
+
+/** One probe of a zone and what it stands for. */
+export interface ZoneProbe {
+  readonly name: string
+  /** Its water content; left out when it is missing or not to be trusted. Unit: m³/m³. Range: [0, 1]. */
+  readonly waterContent?: WaterContent
+  /** What it stands for: plants, litres of medium or area, in one unit for the whole zone. Unit: 1. Range: (0, ∞). */
+  readonly weight: number
+}
+
+/** The probes of one zone. */
+export interface ZoneInput {
+  /** All probes, those that are missing included. */
+  readonly probes: readonly ZoneProbe[]
+}
+
+/** The state of a zone. */
+export interface ZoneMean {
+  /** Weighted mean of the probes that report. Unit: m³/m³. */
+  readonly mean: WaterContent
+  /** Weighted median, which one bad probe cannot move. Unit: m³/m³. */
+  readonly median: WaterContent
+  /** Robust standard deviation: 1.4826 times the weighted median distance from the median. Unit: m³/m³. */
+  readonly robustSpread: number
+  /** Share of the weight that reports. Unit: 1. */
+  readonly coverage: number
+  /** Names of probes that lie far from the others. */
+  readonly apart: readonly string[]
+  readonly warnings: readonly Finding[]
+}
+
+const CONTENT: Span = {
+  quantity: 'water content of a probe',
+  unit: 'm³/m³',
+  min: 0,
+  max: 1,
+  hint: 'leave the water content out for a probe that is missing or impossible',
+}
+const WEIGHT: Span = {
+  quantity: 'weight of a probe',
+  unit: '1',
+  min: 0,
+  max: Infinity,
+  open: 'min',
+  hint: 'give the plants, litres or square metres that it stands for',
+}
+/** A probe is named when it is this many robust standard deviations, and at least this much water content, from the median. */
+const APART = { deviations: 3, least: 0.05 }
+
+/**
+ * Mean water content of a zone from probes that stand for different shares of it, with a spread that one bad probe cannot hide.
+ *
+ * ```math
+ * \bar\theta = \frac{\sum w_i \theta_i}{\sum w_i}, \quad s = 1.4826\,\operatorname{med}_w |\theta_i - \operatorname{med}_w \theta|
+ * ```
+ *
+ * A probe apart from the others may be broken, or its plant dry: look, before it is left out. When less than half of the weight
+ * reports, the mean is marked as a danger and must not start a valve.
+ *
+ * @param input - The probes of the zone.
+ * @returns Mean, median, robust spread, coverage and probes apart.
+ * @throws `DomainError` outside the ranges; `InputError` when no probe reports.
+ * @source Rousseeuw, P. J. and Croux, C. (1993), Journal of the American Statistical Association 88:1273-1283 (factor 1.4826) [from memory]; limits are common practice, no source
+ * @example
+ * ```ts
+ * const zone = zoneMean({
+ *   probes: [
+ *     { name: 'A', waterContent: waterContent(0.56), weight: 40 },
+ *     { name: 'B', waterContent: waterContent(0.54), weight: 40 },
+ *     { name: 'C', waterContent: waterContent(0.58), weight: 20 },
+ *     { name: 'D', waterContent: waterContent(0.31), weight: 20 },
+ *   ],
+ * })
+ * zone // => { mean: 0.515, median: 0.55, coverage: 1, apart: ['D'] }
+ * ```
+ */
+export function zoneMean({ probes }: ZoneInput): ZoneMean {
+  const all = probes.map((probe) => ({
+    name: probe.name,
+    weight: within(probe.weight, WEIGHT),
+    value: probe.waterContent === undefined ? undefined : within(probe.waterContent, CONTENT),
+  }))
+  const reporting = all.filter((probe): probe is Reporting => probe.value !== undefined)
+  if (reporting.length === 0)
+    throw new InputError('probes', 'none reports', 'look at power and wiring, and water by hand until one does')
+  const weight = total(reporting)
+  const mean = reporting.reduce((sum, probe) => sum + probe.weight * probe.value, 0) / weight
+  const median = weightedMedian(reporting)
+  const distances = reporting.map((probe) => ({ ...probe, value: Math.abs(probe.value - median) }))
+  const robustSpread = 1.4826 * weightedMedian(distances)
+  const far = Math.max(APART.deviations * robustSpread, APART.least)
+  const apart = distances.filter(({ value }) => value > far).map(({ name }) => name)
+  const coverage = weight / total(all)
+  const warnings: Finding[] = apart.map((name) => ({
+    code: 'probe-apart',
+    level: 'caution',
+    message: `${name} lies more than ${far.toFixed(3)} m³/m³ from the median: look for an air gap, a clogged dripper, salt or a dry plant before leaving it out`,
+    about: name,
+    source: 'common practice, no source',
+  }))
+  if (coverage < 1) warnings.push(missing(coverage, all.length - reporting.length))
+  return { mean: mean as WaterContent, median: median as WaterContent, robustSpread, coverage, apart, warnings }
+}
+
+interface Reporting {
+  readonly name: string
+  readonly weight: number
+  readonly value: number
+}
+
+function total(probes: readonly { readonly weight: number }[]): number {
+  return probes.reduce((sum, probe) => sum + probe.weight, 0)
+}
+
+/** The value with half of the weight on either side; between two values their mean. */
+function weightedMedian(probes: readonly Reporting[]): number {
+  const sorted = [...probes].sort((a, b) => a.value - b.value)
+  const half = total(sorted) / 2
+  let below = 0
+  for (let i = 0; i < sorted.length; i++) {
+    const probe = sorted[i]!
+    below += probe.weight
+    if (Math.abs(below - half) <= 1e-12 * half) return (probe.value + (sorted[i + 1] ?? probe).value) / 2
+    if (below > half) return probe.value
+  }
+  return sorted.at(-1)!.value
+}
+
+function missing(coverage: number, probes: number): Finding {
+  return {
+    code: 'probes-missing',
+    level: coverage < 0.5 ? 'danger' : 'caution',
+    message: `${probes} of the probes do not report; the mean stands for ${(100 * coverage).toFixed(0)} % of the zone`,
+    about: 'probes',
+    value: coverage,
+    unit: '1',
+  }
+}
