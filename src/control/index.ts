@@ -1,1 +1,35 @@
-export {}
+export {
+  type AlarmInput,
+  type AlarmPhase,
+  type AlarmReport,
+  type AlarmSettings,
+  type AlarmState,
+  alarmLifeCycle,
+} from './alarm.js'
+export {
+  type Announcement,
+  type AnnounceSettings,
+  type AnnounceState,
+  announceAlarms,
+  type NewAlarms,
+} from './announce-alarms.js'
+export {
+  type CheckWateringInput,
+  checkWatering,
+  type SafeLimits,
+  type WateringCheck,
+  type WateringFacts,
+  type WateringRequest,
+} from './check-watering.js'
+export {
+  controlWatering,
+  type WateringDecision,
+  type WateringInput,
+  type WateringReason,
+  type WateringState,
+} from './control-watering.js'
+export { type DeadBandLimits, type DeadBandState, deadBand } from './dead-band.js'
+export { planRecovery, type RecoveryInput, type RecoveryPlan } from './plan-recovery.js'
+export { type FlowTroubleInput, troubleOfFlow } from './trouble-of-flow.js'
+export { type ProbeAnswers, troubleOfZone, type ZoneTroubleInput } from './trouble-of-zone.js'
+export type { WateringSettings, WhenMissing } from './watering-settings.js'

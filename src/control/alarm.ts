@@ -1,0 +1,148 @@
+import type { Duration } from '../quantity/duration.js'
+import { within } from '../quantity/guard.js'
+import type { Span } from '../quantity/span.js'
+import type { Reducer } from '../record/reducer.js'
+
+const DELAY: Span = {
+  quantity: 'delay of an alarm',
+  unit: 's',
+  min: 0,
+  max: 86400,
+  hint: 'give how long the condition must last, zero to a day',
+}
+const SHELF: Span = {
+  quantity: 'longest time on the shelf',
+  unit: 's',
+  min: 0,
+  max: 604800,
+  open: 'min',
+  hint: 'give a time of at most a week: a shelved alarm must come back by itself',
+}
+
+/** How an alarm behaves. */
+export interface AlarmSettings {
+  /** The condition must last so long before the alarm is raised. Unit: s. Range: [0, 86400]. */
+  readonly onDelay: Duration
+  /** The condition must be gone so long before it has returned to normal. Unit: s. Range: [0, 86400]. */
+  readonly offDelay: Duration
+  /** Longest time for which it can be shelved. Unit: s. Range: (0, 604800]. */
+  readonly longestShelf: Duration
+}
+
+/** State of an alarm in its life cycle. */
+export type AlarmPhase = 'normal' | 'unacknowledged' | 'acknowledged' | 'returned, unacknowledged' | 'shelved'
+
+/** What happens to an alarm: time goes on, its condition comes or goes, somebody does something. */
+export interface AlarmInput {
+  /** Now. Unit: s. */
+  readonly now: number
+  /** Whether the condition is there; left out where it is not known, which changes nothing. */
+  readonly condition?: boolean
+  readonly action?: 'acknowledge' | 'shelve' | 'unshelve'
+  /** How long to shelve; the longest time by default, and never more. Unit: s. */
+  readonly shelveFor?: number
+}
+
+/** What is remembered; plain data. */
+export interface AlarmState {
+  readonly phase: AlarmPhase
+  /** Latest moment seen. Unit: s. */
+  readonly last: number | null
+  /** Whether the condition was there when it was known last. */
+  readonly condition: boolean
+  /** Since when it is so. Unit: s. */
+  readonly since: number | null
+  /** Whether the alarm is active, delays considered. */
+  readonly active: boolean
+  /** When it comes off the shelf. Unit: s. */
+  readonly shelvedUntil: number | null
+}
+
+/** What an input brought. */
+export interface AlarmReport {
+  readonly phase: AlarmPhase
+  readonly changed: boolean
+  /** Whether somebody must be told now: only where the alarm becomes unacknowledged. */
+  readonly announce: boolean
+}
+
+/**
+ * The life cycle of one alarm: raised, acknowledged, returned to normal, shelved for a time. Delays on both sides keep a condition that
+ * flickers from raising it again and again; a shelved alarm comes back by itself.
+ *
+ * @procedure Follows the condition through its delays; then moves between the phases as the standard draws them: an alarm that returns to
+ * normal before anybody saw it stays on the list until it is acknowledged.
+ * @param settings - Delays and longest time on the shelf.
+ * @returns A reducer that takes conditions and actions and gives the phase.
+ * @throws `DomainError` outside the ranges.
+ * @source ANSI/ISA-18.2-2016, Management of Alarm Systems for the Process Industries, alarm state transitions, as restated in public documentation
+ * @example
+ * ```ts
+ * const reducer = alarmLifeCycle({ onDelay: minutes(5), offDelay: minutes(5), longestShelf: hours(8) })
+ * const inputs = [
+ *   { now: 0, condition: true }, { now: 300, condition: true }, { now: 400, action: 'acknowledge' as const },
+ *   { now: 600, condition: false }, { now: 900, condition: false },
+ * ]
+ * const phases = runReducer({ reducer, inputs }).outputs.map((report) => report.phase)
+ * phases // => ['normal', 'unacknowledged', 'acknowledged', 'acknowledged', 'normal']
+ * ```
+ */
+export function alarmLifeCycle(settings: AlarmSettings): Reducer<AlarmState, AlarmInput, AlarmReport> {
+  const onDelay = within(settings.onDelay, DELAY)
+  const offDelay = within(settings.offDelay, DELAY)
+  const shelf = within(settings.longestShelf, SHELF)
+  return {
+    start: { phase: 'normal', last: null, condition: false, since: null, active: false, shelvedUntil: null },
+    step: (state, input) => {
+      // A clock that was set back must not stretch a delay or a shelf: what was waited for counts from now on.
+      const seen = input.now < (state.last ?? input.now) ? shifted(state, input.now) : state
+      const known = withCondition(seen, input, onDelay, offDelay)
+      const next = act(moved(known, input.now), input, shelf)
+      const changed = next.phase !== state.phase
+      return [next, { phase: next.phase, changed, announce: changed && next.phase === 'unacknowledged' }]
+    },
+  }
+}
+
+function shifted(state: AlarmState, now: number): AlarmState {
+  const back = now - (state.last as number)
+  const moved = (time: number | null) => (time === null ? null : time + back)
+  return { ...state, since: moved(state.since), shelvedUntil: moved(state.shelvedUntil) }
+}
+
+function withCondition(state: AlarmState, input: AlarmInput, onDelay: number, offDelay: number): AlarmState {
+  const { now } = input
+  const condition = input.condition ?? state.condition
+  const since = condition === state.condition && state.since !== null ? state.since : now
+  const lasted = now - since >= (condition ? onDelay : offDelay)
+  return { ...state, last: now, condition, since, active: lasted ? condition : state.active }
+}
+
+/** Moves that the alarm makes by itself. */
+function moved(state: AlarmState, now: number): AlarmState {
+  const { phase, active, shelvedUntil } = state
+  if (phase === 'shelved') {
+    if (shelvedUntil !== null && now < shelvedUntil) return state
+    return { ...state, phase: active ? 'unacknowledged' : 'normal', shelvedUntil: null }
+  }
+  if (active && (phase === 'normal' || phase === 'returned, unacknowledged'))
+    return { ...state, phase: 'unacknowledged' }
+  if (!active && phase === 'unacknowledged') return { ...state, phase: 'returned, unacknowledged' }
+  if (!active && phase === 'acknowledged') return { ...state, phase: 'normal' }
+  return state
+}
+
+function act(state: AlarmState, { now, action, shelveFor }: AlarmInput, shelf: number): AlarmState {
+  const { phase, active } = state
+  if (action === 'acknowledge') {
+    if (phase === 'unacknowledged') return { ...state, phase: 'acknowledged' }
+    if (phase === 'returned, unacknowledged') return { ...state, phase: 'normal' }
+  }
+  if (action === 'shelve' && phase !== 'shelved') {
+    const wanted = shelveFor !== undefined && shelveFor > 0 ? Math.min(shelveFor, shelf) : shelf
+    return { ...state, phase: 'shelved', shelvedUntil: now + wanted }
+  }
+  if (action === 'unshelve' && phase === 'shelved')
+    return { ...state, phase: active ? 'unacknowledged' : 'normal', shelvedUntil: null }
+  return state
+}

@@ -1,0 +1,94 @@
+import type { Duration } from '../quantity/duration.js'
+import { wholeWithin, within } from '../quantity/guard.js'
+import type { Span } from '../quantity/span.js'
+import type { Reducer } from '../record/reducer.js'
+
+const MOST: Span = {
+  quantity: 'most alarms at a time',
+  unit: '1',
+  min: 1,
+  max: 100,
+  hint: 'give what one person can look at; ten in ten minutes is the usual mark of a flood',
+}
+const WINDOW: Span = {
+  quantity: 'time in which alarms are counted',
+  unit: 's',
+  min: 0,
+  max: 86400,
+  open: 'min',
+  hint: 'give a time of at most a day; ten minutes is usual',
+}
+
+/** What one person can take in. */
+export interface AnnounceSettings {
+  /** Most alarms in the time below. Unit: 1. Range: integers [1, 100]. */
+  readonly most: number
+  /** Time in which they are counted. Unit: s. Range: (0, 86400]. */
+  readonly window: Duration
+}
+
+/** Alarms that became unacknowledged at one moment. */
+export interface NewAlarms {
+  /** Now. Unit: s. */
+  readonly now: number
+  /** Their names and how urgent they are; what can hurt people or flood the house is `high`. */
+  readonly alarms: readonly { readonly name: string; readonly priority: 'high' | 'medium' | 'low' }[]
+}
+
+/** What is remembered: the moments of the last announcements, at most as many as are allowed. */
+export interface AnnounceState {
+  readonly recent: readonly number[]
+  readonly held: readonly { readonly name: string; readonly priority: 'high' | 'medium' | 'low' }[]
+}
+
+/** Who is told what. */
+export interface Announcement {
+  /** Names to tell one by one. */
+  readonly tell: readonly string[]
+  /** Names that are only listed, because there are too many at a time. */
+  readonly held: readonly string[]
+  /** Whether there are too many: say so once, and say how many. */
+  readonly flood: boolean
+}
+
+/**
+ * Keeps a flood of alarms from hiding the one that matters: the most urgent are told one by one up to a number in a time, the others
+ * wait in a list and are told when there is room. An alarm of high priority is always told. None is dropped.
+ *
+ * @procedure Sorts by priority, tells as many as the window has room for and all of high priority, and holds the rest back.
+ * @param settings - Number and time.
+ * @returns A reducer that takes new alarms and gives what to tell.
+ * @throws `DomainError` outside the ranges.
+ * @source ANSI/ISA-18.2-2016, where more than ten alarms in ten minutes for one operator are a flood [from memory]
+ * @example
+ * ```ts
+ * const reducer = announceAlarms({ most: 2, window: minutes(10) })
+ * const alarms = ['a', 'b', 'c'].map((name) => ({ name, priority: 'low' as const }))
+ * const { outputs } = runReducer({ reducer, inputs: [{ now: 0, alarms }, { now: 700, alarms: [] }] })
+ * outputs // => [{ tell: ['a', 'b'], held: ['c'], flood: true }, { tell: ['c'], held: [], flood: false }]
+ * ```
+ */
+export function announceAlarms(settings: AnnounceSettings): Reducer<AnnounceState, NewAlarms, Announcement> {
+  const most = wholeWithin(settings.most, MOST)
+  const window = within(settings.window, WINDOW)
+  return {
+    start: { recent: [], held: [] },
+    step: (state, { now, alarms }) => {
+      // Times that lie ahead belong to a clock that was set back.
+      const recent = state.recent.filter((time) => now - time < window && time <= now)
+      const rank = { high: 0, medium: 1, low: 2 }
+      const waiting = [...state.held, ...alarms]
+        .map((alarm, i) => ({ alarm, i }))
+        .sort((a, b) => rank[a.alarm.priority] - rank[b.alarm.priority] || a.i - b.i)
+        .map(({ alarm }) => alarm)
+      const room = Math.max(0, most - recent.length)
+      const tell = waiting.filter(({ priority }, i) => i < room || priority === 'high')
+      const held = waiting.slice(tell.length)
+      const times = [...recent, ...tell.map(() => now)].slice(-most)
+      return [
+        { recent: times, held },
+        { tell: tell.map(({ name }) => name), held: held.map(({ name }) => name), flood: held.length > 0 },
+      ]
+    },
+  }
+}

@@ -1,0 +1,76 @@
+import { InputError } from '../quantity/errors.js'
+import { within } from '../quantity/guard.js'
+import type { Span } from '../quantity/span.js'
+import type { WaterContent } from '../quantity/water-content.js'
+import type { Reducer } from '../record/reducer.js'
+
+const LOWER: Span = {
+  quantity: 'lower limit of the dead-band',
+  unit: 'm³/m³',
+  min: 0,
+  max: 1,
+  hint: 'give the water content at which to switch on',
+}
+const UPPER: Span = {
+  quantity: 'upper limit of the dead-band',
+  unit: 'm³/m³',
+  min: 0,
+  max: 1,
+  hint: 'give the water content at which to switch off, above the lower limit',
+}
+
+/** Two limits between which nothing is switched. */
+export interface DeadBandLimits {
+  /** On at this water content and below. Unit: m³/m³. Range: [0, 1]. */
+  readonly lower: WaterContent
+  /** Off at this water content and above. Unit: m³/m³. Range: [0, 1]. */
+  readonly upper: WaterContent
+}
+
+/** What a dead-band remembers. */
+export interface DeadBandState {
+  readonly on: boolean
+}
+
+/**
+ * Two-threshold switching of water, in its barest form: on at the lower limit, off at the upper one, unchanged in between. A missing
+ * reading switches off.
+ *
+ * Alone it is not fit to move a valve: it knows no longest run, no volume and no lag of the probe. `controlWatering` does.
+ *
+ * @procedure On where the reading is at or below the lower limit, off where it is at or above the upper limit or missing, else as before.
+ * @param limits - The two limits.
+ * @returns A reducer that takes water contents (NaN where missing) and gives on or off.
+ * @throws `DomainError` outside the ranges, `InputError` when the limits leave no band.
+ * @source Two-position control with a differential gap, any textbook of control engineering; definition
+ * @example
+ * ```ts
+ * const reducer = deadBand({ lower: waterContent(0.5), upper: waterContent(0.6) })
+ * runReducer({ reducer, inputs: [0.55, 0.5, 0.55, 0.6, NaN] }).outputs // => [false, true, true, false, false]
+ * ```
+ */
+export function deadBand(limits: DeadBandLimits): Reducer<DeadBandState, number, boolean> {
+  const { lower, upper } = checkedBand(limits)
+  return {
+    start: { on: false },
+    step: (state, content) => {
+      const on = switched(state.on, content, lower, upper)
+      return [{ on }, on]
+    },
+  }
+}
+
+/** The limits, if they leave a band between them. */
+export function checkedBand(limits: DeadBandLimits): { lower: number; upper: number } {
+  const lower = within(limits.lower, LOWER)
+  const upper = within(limits.upper, UPPER)
+  if (!(lower < upper))
+    throw new InputError('upper', `${upper} is not above the lower limit ${lower}`, 'leave a band between the limits')
+  return { lower, upper }
+}
+
+/** On or off after a reading; a missing one is neither below nor above and switches off. */
+export function switched(on: boolean, content: number, lower: number, upper: number): boolean {
+  if (content <= lower) return true
+  return on && content < upper
+}

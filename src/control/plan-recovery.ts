@@ -1,0 +1,160 @@
+import type { Duration } from '../quantity/duration.js'
+import { InputError } from '../quantity/errors.js'
+import type { Finding } from '../quantity/finding.js'
+import { within } from '../quantity/guard.js'
+import type { DrainFraction } from '../quantity/share.js'
+import type { Span } from '../quantity/span.js'
+import type { Volume } from '../quantity/volume.js'
+import type { WaterContent } from '../quantity/water-content.js'
+
+const CONTENT: Span = {
+  quantity: 'water content after the outage',
+  unit: 'm³/m³',
+  min: 0,
+  max: 1,
+  hint: 'give the newest reading, or an estimate from the use of the plants',
+}
+const FULL: Span = {
+  quantity: 'full point',
+  unit: 'm³/m³',
+  min: 0,
+  max: 1,
+  hint: 'give the water content to come back to',
+}
+const SUBSTRATE: Span = {
+  quantity: 'substrate volume',
+  unit: 'L',
+  min: 0,
+  max: Infinity,
+  open: 'both',
+  hint: 'give the volume of medium that the shots water',
+}
+const DRAIN: Span = {
+  quantity: 'drain fraction',
+  unit: '1',
+  min: 0,
+  max: 1,
+  open: 'max',
+  hint: 'give the share of the shots that should drain; all of it cannot',
+}
+const SHOT: Span = {
+  quantity: 'largest shot',
+  unit: 'L',
+  min: 0,
+  max: Infinity,
+  open: 'both',
+  hint: 'give the largest volume that the dry medium takes at a time',
+}
+const APART: Span = {
+  quantity: 'time between shots',
+  unit: 's',
+  min: 0,
+  max: 86400,
+  open: 'min',
+  hint: 'give the time that medium and pump need, from one start to the next',
+}
+const MOST: Span = {
+  quantity: 'most volume',
+  unit: 'L',
+  min: 0,
+  max: Infinity,
+  hint: 'give what may still be given today',
+}
+
+/** A container after an outage, and how it may be watered. */
+export interface RecoveryInput {
+  /** Water content now. Unit: m³/m³. Range: [0, 1]. */
+  readonly content: WaterContent
+  /** Water content to come back to. Unit: m³/m³. Range: [0, 1]. */
+  readonly fullPoint: WaterContent
+  /** Volume of medium. Unit: L. Range: (0, ∞). */
+  readonly substrateVolume: Volume
+  /** Share of the shots that should drain. Unit: 1. Range: [0, 1). */
+  readonly drainFraction: DrainFraction
+  /** Largest shot. Unit: L. Range: (0, ∞). */
+  readonly mostPerShot: Volume
+  /** Least time from the start of one shot to the next. Unit: s. Range: (0, 86400]. */
+  readonly betweenShots: Duration
+  /** What may still be given today. Unit: L. Range: [0, ∞). */
+  readonly mostInAll: Volume
+  /** Whether somebody looked at the clock and at the last shot in the log. */
+  readonly clockChecked: boolean
+}
+
+/** Shots that bring a container back. */
+export interface RecoveryPlan {
+  /** Water to give in all, drain included. Unit: L. */
+  readonly volume: Volume
+  /** Number of equal shots. Unit: 1. */
+  readonly shots: number
+  /** Volume of one of them. Unit: L. */
+  readonly shot: Volume
+  /** Time from the start of the first to the start of the last. Unit: s. */
+  readonly lasts: Duration
+  /** Whether the shots may be given; look at the findings either way. */
+  readonly allowed: boolean
+  readonly findings: readonly Finding[]
+}
+
+/**
+ * How to water again after a power cut: many small shots instead of one that runs past the dry medium, never faster than medium and pump
+ * allow, and not before somebody has looked at the clock: a controller that catches up by itself on top of this would water twice.
+ *
+ * ```math
+ * V = \frac{(\theta_{full} - \theta) \, V_s}{1 - f}, \qquad n = \left\lceil V / V_{shot} \right\rceil
+ * ```
+ *
+ * @param input - Container, limits, and whether the clock was checked.
+ * @returns Volume, number and pace of the shots, with findings.
+ * @throws `DomainError` outside the ranges, `InputError` when the drain fraction asks for more than can be computed.
+ * @validity For medium that still takes up water; medium that has become water-repellent drains without getting wet.
+ * @source Water balance of the container: what is applied is kept or drains; common practice for the rest, no source
+ * @example
+ * ```ts
+ * const plan = planRecovery({
+ *   content: waterContent(0.334), fullPoint: waterContent(0.6), substrateVolume: litres(3.75), drainFraction: percent(10),
+ *   mostPerShot: millilitres(120), betweenShots: minutes(5), mostInAll: litres(3), clockChecked: true,
+ * })
+ * plan // => { volume: 1.10833, shots: 10, lasts: 2700, allowed: true }
+ * ```
+ */
+export function planRecovery(input: RecoveryInput): RecoveryPlan {
+  const lack = Math.max(0, within(input.fullPoint, FULL) - within(input.content, CONTENT))
+  const volume = (lack * within(input.substrateVolume, SUBSTRATE)) / (1 - within(input.drainFraction, DRAIN))
+  const most = within(input.mostPerShot, SHOT)
+  const apart = within(input.betweenShots, APART)
+  const allowance = within(input.mostInAll, MOST)
+  // Rounding of the division must not cost a shot of its own.
+  const shots = Math.ceil((volume / most) * (1 - 1e-12))
+  if (!Number.isFinite(shots)) throw new InputError('mostPerShot', 'leads to endless shots', 'give a larger one')
+  const findings: Finding[] = []
+  const find = (code: string, level: Finding['level'], message: string) =>
+    findings.push({ code, level, message, source: 'common practice, no source' })
+  if (!input.clockChecked)
+    find(
+      'clock-not-checked',
+      'danger',
+      'look at the clock and at the last shot in the log first: a controller that catches up by itself would water twice',
+    )
+  if (volume > allowance)
+    find(
+      'more-than-allowed',
+      'caution',
+      `${Math.round(volume * 1000)} mL are wanted, ${Math.round(allowance * 1000)} mL may still be given today: raise the limit knowingly or come back tomorrow`,
+    )
+  if (shots > 0)
+    find(
+      'watch-first-shots',
+      'note',
+      'watch the first shots: if they drain at once and the reading hardly moves, the medium repels water; wait longer between smaller shots',
+    )
+  if (shots > 0) find('pump', 'caution', 'keep hands out of pump gear that may start by itself when power returns')
+  return {
+    volume: volume as Volume,
+    shots,
+    shot: (shots === 0 ? 0 : volume / shots) as Volume,
+    lasts: (Math.max(0, shots - 1) * apart) as Duration,
+    allowed: input.clockChecked && volume <= allowance,
+    findings,
+  }
+}
