@@ -28,7 +28,14 @@ const INTEGRAL: Span = {
   max: 200,
   hint: 'give mol/m² a day; the sun gives at most about 65',
 }
-const WINDOW: Span = { ...LIT, open: 'min' }
+const WINDOW: Span = {
+  quantity: 'time with light',
+  unit: 's',
+  min: 0,
+  max: 86400,
+  open: 'min',
+  hint: 'give the hours of light of a day, above 0 and up to 24',
+}
 const SOLAR: Span = {
   quantity: 'solar radiation',
   unit: 'MJ/m²/d',

@@ -40,7 +40,14 @@ const LENGTH: Span = {
   max: 86400,
   hint: 'give the time from sunrise to sunset, from dayLengthFao56()',
 }
-const LIT: Span = { ...OUTSIDE_RADIATION, open: 'min' }
+const LIT: Span = {
+  quantity: 'extraterrestrial radiation',
+  unit: 'MJ/m²/d',
+  min: 0,
+  max: 60,
+  open: 'min',
+  hint: 'give a daily sum in MJ/m², from extraterrestrialRadiationFao56(); it is zero in the polar night',
+}
 
 /** What solar radiation is estimated from where only temperatures are known. */
 export interface RadiationFromTemperatureInput extends DayTemperatures {

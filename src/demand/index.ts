@@ -23,9 +23,20 @@ export {
   validityCropClimateFao56,
 } from './crop-climate.js'
 export { type CropETInput, cropET, type PlantUseInput, waterUsePerPlant } from './crop-et.js'
-export { type DailyReferenceET, type DailyWeather, dailyReferenceETFao56 } from './daily-reference-et-fao56.js'
+export { type DailyReferenceETAsce, dailyReferenceETAsce2005 } from './daily-reference-et-asce-2005.js'
+export { type DailyReferenceET, dailyReferenceETFao56 } from './daily-reference-et-fao56.js'
 export { type DailyUse, type DailyUseInput, dailyUse } from './daily-use.js'
+export type { DailyWeather } from './daily-weather.js'
 export { type DailyUseFit, type DailyUseRecord, type FittedUse, fitDailyUse } from './fit-daily-use.js'
+export { type HourlyReferenceETAsce, hourlyReferenceETAsce2005 } from './hourly-reference-et-asce-2005.js'
+export { type HourlyReferenceETSteps, hourlyReferenceETFao56 } from './hourly-reference-et-fao56.js'
+export {
+  type HourlySeriesAsce,
+  type HourlySeriesCounts,
+  hourlySeriesAsce2005,
+  type StationSite,
+} from './hourly-series-asce-2005.js'
+export type { HourlyWeather } from './hourly-weather.js'
 export {
   coefficientBetweenWettings,
   type InitialCoefficient,
@@ -44,6 +55,15 @@ export {
   type LeafAreaFromCoverInput,
   leafAreaFromCover,
 } from './leaf-area-from-cover.js'
+export { type MonthlyWeather, monthlyReferenceETFao56 } from './monthly-reference-et-fao56.js'
+export {
+  type PanInput,
+  type PanSurroundings,
+  panCoefficientInGrass,
+  panCoefficientOnBareGround,
+  referenceETFromPan,
+  validityPanCoefficient,
+} from './pan-evaporation.js'
 export {
   type RadiationAndHeatingInput,
   type RadiationRuleInput,
@@ -51,6 +71,12 @@ export {
   useByRadiationAndHeating,
   useByRadiationSum,
 } from './radiation-rule.js'
+export {
+  type RadiationMethodInput,
+  referenceETHargreaves1985,
+  referenceETPriestleyTaylor1972,
+  type TemperatureMethodInput,
+} from './reference-et-by-temperature-and-radiation.js'
 export { type PenmanMonteithTerms, referenceETFao56 } from './reference-et-fao56.js'
 export {
   type RootZoneBalanceInput,

@@ -9,11 +9,15 @@ export type ReferenceET = number &
 /** Evapotranspiration of the crop. Unit: mm/d. */
 export type CropET = number & Kind<'crop evapotranspiration in mm/d, from millimetresPerDay() or inchesPerDay()'>
 
+/** Water that an open pan loses. Unit: mm/d. */
+export type PanEvaporation = number & Kind<'pan evaporation in mm/d, from millimetresPerDay() or inchesPerDay()'>
+
 /** What a unit constructor gives when nothing says which kind is meant; no function takes it. */
-export type UnnamedET = number & Kind<'evapotranspiration of an unnamed surface: annotate it as ReferenceET or CropET'>
+export type UnnamedET = number &
+  Kind<'evapotranspiration of an unnamed surface: annotate it as ReferenceET, CropET or PanEvaporation'>
 
 /** Any kind that is given in mm/d. The place where a value is used says which one it is. */
-export type AnyDailyDepth = ReferenceET | CropET
+export type AnyDailyDepth = ReferenceET | CropET | PanEvaporation
 
 const EVAPOTRANSPIRATION: Span = {
   quantity: 'evapotranspiration',

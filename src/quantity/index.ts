@@ -118,6 +118,7 @@ export {
   inInchesPerDay,
   inMillimetresPerDay,
   millimetresPerDay,
+  type PanEvaporation,
   type ReferenceET,
   type UnnamedET,
 } from './evapotranspiration.js'
