@@ -1,6 +1,8 @@
 import { dayOfDate } from '../air/day-of-date.js'
 import { soilHeatOfCurrentMonthFao56, soilHeatOfMonthFao56 } from '../air/soil-heat-fao56.js'
+import { AIR_TEMPERATURE } from '../air/spans.js'
 import type { DailySoilHeat } from '../quantity/daily-radiation.js'
+import { within } from '../quantity/guard.js'
 import type { Temperature } from '../quantity/temperature.js'
 import { type DailyReferenceET, referenceETOfDay } from './daily-reference-et-fao56.js'
 import type { DailyWeather } from './daily-weather.js'
@@ -39,7 +41,8 @@ export interface MonthlyWeather extends Omit<DailyWeather, 'day'> {
  */
 export function monthlyReferenceETFao56({ month, before, after, ...weather }: MonthlyWeather): DailyReferenceET {
   const day = dayOfDate({ month, day: 15 })
-  const current = ((weather.highest + weather.lowest) / 2) as Temperature
+  const current = ((within(weather.highest, AIR_TEMPERATURE) + within(weather.lowest, AIR_TEMPERATURE)) /
+    2) as Temperature
   const soilHeat =
     before === undefined
       ? (0 as DailySoilHeat)

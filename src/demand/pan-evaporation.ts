@@ -136,7 +136,7 @@ export function panCoefficientInGrass({ windSpeed, meanHumidity, fetch }: PanSur
  * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Table 7, Class A pan with dry fetch; coefficients checked in code that quotes it
  * @example
  * ```ts
- * panCoefficientOnBareGround({ windSpeed: metresPerSecond(1.9), meanHumidity: percent(73), fetch: metres(100) }) // => 0.67
+ * panCoefficientOnBareGround({ windSpeed: metresPerSecond(1.9), meanHumidity: percent(73), fetch: metres(100) }) // => 0.65
  * ```
  */
 export function panCoefficientOnBareGround({ windSpeed, meanHumidity, fetch }: PanSurroundings): number {
