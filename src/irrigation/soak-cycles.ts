@@ -45,7 +45,8 @@ export interface SoakCycles {
 export function soakCycles(input: SoakCyclesInput): SoakCycles {
   const runTime = within(input.runTime, RUN_TIME)
   const soak = within(input.soak, SOAK)
-  const cycles = Math.max(0, Math.ceil(runTime / within(input.mostOn, ON_TIME) - 1e-9))
+  const parts = Math.ceil(runTime / within(input.mostOn, ON_TIME) - 1e-9)
+  const cycles = runTime === 0 ? 0 : Math.max(1, parts)
   return {
     cycles,
     on: (cycles === 0 ? 0 : runTime / cycles) as Duration,
