@@ -1,3 +1,4 @@
+export { airSpaceBand } from './air-space-band.js'
 export { type BucketShot, type BucketShotInput, bucketShot } from './bucket-shot.js'
 export {
   type CatchTest,
@@ -37,15 +38,21 @@ export { type GrossIrrigationInput, grossIrrigation } from './gross-irrigation.j
 export {
   type AppliedForLeachingInput,
   appliedForLeaching,
-  type ExtractECInput,
-  extractECOfLeachingFao56,
   type FrequentLeachingInput,
   type LeachingOfInfiltrationInput,
-  type LeachingRequirementInput,
   leachingOfInfiltration,
-  leachingRequirementFao29,
   leachingRequirementFrequent,
 } from './leaching-requirement.js'
+export {
+  countLight,
+  type LightCount,
+  type LightCounter,
+  type LightShot,
+  type LightShotInput,
+  lightShot,
+} from './light-shots.js'
+export { type MediaSaltBand, type MediaSaltInput, type MediaTestMethod, mediaSaltBand } from './media-salt-band.js'
+export { type MixedTemperatureInput, mixedTemperature } from './mixed-temperature.js'
 export { planDay } from './plan-day.js'
 export type { DayPlan, DayPlanRequest, PlannedShot, ShotTrigger } from './plan-request.js'
 export {
@@ -75,6 +82,9 @@ export {
   reservoirRun,
   reservoirStep,
 } from './reservoir-step.js'
+export { type RootOxygenBand, type RootOxygenInput, rootOxygenBand } from './root-oxygen-band.js'
+export { type RootTemperatureInput, type RootZoneOrganism, rootTemperatureBand } from './root-temperature-band.js'
+export type { RootZoneBand } from './root-zone-bands.js'
 export { type RunTimeInput, runTime } from './run-time.js'
 export {
   checkSaltBalance,
@@ -83,6 +93,11 @@ export {
   type SaltBalance,
   type SaltBalanceInput,
 } from './salt-balance.js'
+export {
+  type SaltTolerance,
+  saltTolerance,
+  zeroYieldEC,
+} from './salt-tolerance.js'
 export { type ShotFromUseInput, shotFromUse } from './shot-from-use.js'
 export { type ShotSeries, type ShotSeriesInput, shotSeries } from './shot-series.js'
 export { type ShotFromShareInput, type ShotShareInput, shotFromShare, shotShare } from './shot-share.js'
@@ -113,12 +128,11 @@ export {
   uniformityGrade,
 } from './uniformity-grades.js'
 export {
-  type RelativeYieldInput,
-  relativeYieldMaasHoffman,
-  type SaltTolerance,
-  saltTolerance,
-  zeroYieldEC,
-} from './yield-maas-hoffman.js'
+  type UseByWeighingInput,
+  type UseDepthByWeighingInput,
+  useByWeighing,
+  useDepthByWeighing,
+} from './use-by-weighing.js'
 export {
   type ApplicationRateInput,
   applicationRate,

@@ -9,8 +9,9 @@ import {
   decisiemensPerMetre,
   dischargeLoad,
   drainFraction,
-  extractECOfLeachingFao56,
+  extractECFromLeaching,
   feedECForDrain,
+  fieldLeachingRequirement,
   flushedEC,
   flushVolume,
   fraction,
@@ -18,7 +19,6 @@ import {
   inDays,
   inPercent,
   leachingOfInfiltration,
-  leachingRequirementFao29,
   leachingRequirementFrequent,
   litres,
   meanDrainEC,
@@ -26,7 +26,6 @@ import {
   millimetresOfDepth,
   millimetresPerHour,
   type ReservoirEvent,
-  relativeYieldMaasHoffman,
   reservoirCourse,
   reservoirRun,
   reservoirStep,
@@ -34,6 +33,7 @@ import {
   steadyDrainEC,
   steadyDrainFraction,
   timeToEC,
+  yieldUnderSalt,
   zeroYieldEC,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
@@ -84,13 +84,7 @@ checkPublished('irrigation', 'flush.volume', ({ C0, Cin, Ct, W }) => ({
   V: flushVolume({ start: ec(C0), feedEC: ec(Cin), target: ec(Ct), rootZoneWater: litres(W) }),
 }))
 checkPublished('irrigation', 'leaching.requirement', ({ ECw, ECe }) => ({
-  LR: leachingRequirementFao29({ waterEC: ec(ECw), toleratedEC: ec(ECe) }),
-}))
-checkPublished('evapotranspiration', 'leaching_requirement', ({ ECiw, ECe }) => ({
-  LR: leachingRequirementFao29({ waterEC: ec(ECiw), toleratedEC: ec(ECe) }),
-}))
-checkPublished('evapotranspiration', 'ece_from_leaching_fraction', ({ LF, ECiw }) => ({
-  ECe: extractECOfLeachingFao56({ waterEC: ec(ECiw), leachingFraction: per(LF) }),
+  LR: fieldLeachingRequirement({ irrigationEC: ec(ECw), extractEC: ec(ECe) }),
 }))
 checkPublished('irrigation', 'leaching.requirement.drip', ({ ECw, maxECe }) => ({
   LR: leachingRequirementFrequent({ waterEC: ec(ECw), zeroYieldEC: ec(maxECe) }),
@@ -106,13 +100,15 @@ checkPublished('irrigation', 'leaching.infiltration', ({ ET, rate, time }) => ({
   }),
 }))
 checkPublished('irrigation', 'salt.threshold', ({ crop }) => {
-  const { threshold, slope } = saltTolerance(crop)
-  return { a: threshold, b: slope }
+  const { thresholdEC, lossPerDecisiemens } = saltTolerance(crop)
+  return { a: thresholdEC, b: lossPerDecisiemens }
 })
 checkPublished('irrigation', 'salt.yield', ({ ECe, a, b }) => ({
-  Yr: inPercent(relativeYieldMaasHoffman({ extractEC: ec(ECe), threshold: ec(a), slope: b })),
+  Yr: inPercent(yieldUnderSalt({ extractEC: ec(ECe), thresholdEC: ec(a), lossPerDecisiemens: b })),
 }))
-checkPublished('irrigation', 'salt.zero_yield', ({ a, b }) => ({ ECe: zeroYieldEC({ threshold: ec(a), slope: b }) }))
+checkPublished('irrigation', 'salt.zero_yield', ({ a, b }) => ({
+  ECe: zeroYieldEC({ thresholdEC: ec(a), lossPerDecisiemens: b }),
+}))
 
 const salinities = fc.double({ min: 0, max: 10, noNaN: true })
 const amounts = fc.double({ min: 0.01, max: 20, noNaN: true })
@@ -289,16 +285,16 @@ describe('the leaching requirement', () => {
         fc.double({ min: 0.5, max: 9, noNaN: true }),
         (w, e) => {
           fc.pre(w < 2.49 * e)
-          const need = leachingRequirementFao29({ waterEC: ec(w), toleratedEC: ec(e) })
+          const need = fieldLeachingRequirement({ irrigationEC: ec(w), extractEC: ec(e) })
           expect(need).toBeLessThan(1)
-          expect(extractECOfLeachingFao56({ waterEC: ec(w), leachingFraction: per(need) })).toBeCloseTo(e, 9)
+          expect(extractECFromLeaching({ irrigationEC: ec(w), leachingFraction: per(need) })).toBeCloseTo(e, 9)
         },
       ),
     )
   })
   it('is not attainable with water of 2.5 times the tolerated EC, and says so', () => {
     for (const water of [2.5, 4, 5, 8])
-      expectInputError(() => leachingRequirementFao29({ waterEC: ec(water), toleratedEC: ec(1) }), 'waterEC')
+      expectInputError(() => fieldLeachingRequirement({ irrigationEC: ec(water), extractEC: ec(1) }), 'irrigationEC')
     expectInputError(() => leachingRequirementFrequent({ waterEC: ec(26), zeroYieldEC: ec(13) }), 'waterEC')
     expectInputError(
       () =>
@@ -316,8 +312,8 @@ describe('yield and salinity', () => {
   it('is full up to the threshold and nothing from the zero-yield EC on', () => {
     for (const crop of ['tomato', 'cucumber', 'strawberry', 'squash, zucchini', 'tomato, cherry']) {
       const tolerance = saltTolerance(crop)
-      const at = (value: number) => relativeYieldMaasHoffman({ ...tolerance, extractEC: ec(value) })
-      expect(at(tolerance.threshold)).toBe(1)
+      const at = (value: number) => yieldUnderSalt({ ...tolerance, extractEC: ec(value) })
+      expect(at(tolerance.thresholdEC)).toBe(1)
       expect(at(zeroYieldEC(tolerance))).toBeCloseTo(0, 12)
       expect(at(zeroYieldEC(tolerance) + 1)).toBe(0)
     }

@@ -1,0 +1,89 @@
+import type { Area } from '../quantity/area.js'
+import { within } from '../quantity/guard.js'
+import type { Mass } from '../quantity/mass.js'
+import type { Span } from '../quantity/span.js'
+import type { Volume } from '../quantity/volume.js'
+import type { WaterDepth } from '../quantity/water-depth.js'
+import { APPLIED, DRAINED } from './salt-spans.js'
+import { WETTED_AREA } from './spans.js'
+
+const WEIGHT: Span = {
+  quantity: 'mass on the scale',
+  unit: 'g',
+  min: 0,
+  max: Infinity,
+  hint: 'give the mass of container, medium and plant, zero or more',
+}
+
+/** Two weighings and the water between them. */
+export interface UseByWeighingInput {
+  /** Mass at the beginning. Unit: g. Range: [0, ∞). */
+  readonly before: Mass
+  /** Mass at the end, with fruit that was picked. Unit: g. Range: [0, ∞). */
+  readonly after: Mass
+  /** Water applied between. Unit: L. Range: [0, ∞). */
+  readonly applied: Volume
+  /** Drain between, if it left the scale. Unit: L. Range: [0, ∞). */
+  readonly drained: Volume
+}
+
+/**
+ * Water that plants and surface gave to the air, from two weighings of a container.
+ *
+ * ```math
+ * ET = \frac{m_0 - m_1}{1\,\text{kg/L}} + I - D
+ * ```
+ *
+ * Growth between the weighings makes the use look smaller by its mass. A negative use is a fault of scale, meter or jug and is
+ * returned as it is.
+ *
+ * @param input - Weighings, water applied and drain.
+ * @returns Water used. Unit: L.
+ * @throws `DomainError` outside the ranges.
+ * @source Water balance of the container; 1 kg of water is 1 L
+ * @example
+ * ```ts
+ * useByWeighing({
+ *   before: kilograms(12.4),
+ *   after: kilograms(12.05),
+ *   applied: litres(1.2),
+ *   drained: litres(0.22),
+ * }) // => 1.33
+ * ```
+ */
+export function useByWeighing({ before, after, applied, drained }: UseByWeighingInput): Volume {
+  const lost = (within(before, WEIGHT) - within(after, WEIGHT)) / 1000
+  return (lost + within(applied, APPLIED) - within(drained, DRAINED)) as Volume
+}
+
+/** Two weighings, the water between them, and the ground that the plant covers. */
+export interface UseDepthByWeighingInput extends UseByWeighingInput {
+  /** Ground that belongs to the container. Unit: m². Range: (0, ∞). */
+  readonly area: Area
+}
+
+/**
+ * Water used as a depth over the ground that belongs to a weighed container.
+ *
+ * ```math
+ * ET = \frac{m_0 - m_1 + I - D}{A}
+ * ```
+ *
+ * @param input - Weighings, water applied, drain and area.
+ * @returns Depth of water used. Unit: mm.
+ * @throws `DomainError` outside the ranges.
+ * @source Water balance of the container; 1 mm is 1 L/m²
+ * @example
+ * ```ts
+ * useDepthByWeighing({
+ *   before: kilograms(12.4),
+ *   after: kilograms(12.05),
+ *   applied: litres(1.2),
+ *   drained: litres(0.22),
+ *   area: squareMetres(0.4),
+ * }) // => 3.325
+ * ```
+ */
+export function useDepthByWeighing(input: UseDepthByWeighingInput): WaterDepth {
+  return (useByWeighing(input) / within(input.area, WETTED_AREA)) as WaterDepth
+}
