@@ -61,7 +61,7 @@ export const validityBaille1994: Validity = {
  * transpirationBaille1994({
  *   radiation: wattsPerSquareMetre(400), deficit: kilopascals(1.2), leafArea: leafAreaIndex(2.5),
  *   radiationCoefficient: 0.5, deficitCoefficient: 20,
- * }) // => 0.325
+ * }) // => 0.323
  * ```
  */
 export function transpirationBaille1994(input: BailleInput): HourlyCropET {

@@ -98,7 +98,7 @@ export function leafResistanceGraamans2017(photonFlux: PhotonFluxDensity): numbe
  *   photonFlux: micromolesPerSquareMetreSecond(300), photonsPerJoule: 4.8, cover: fraction(0.9), temperature: celsius(24),
  *   deficit: kilopascals(0.9), leafArea: leafAreaIndex(3),
  * })
- * room.transpiration // => 0.242
+ * room.transpiration // => 0.192
  * ```
  */
 export function transpirationUnderLamps(input: LampInput): CanopyTranspiration {

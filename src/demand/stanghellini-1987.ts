@@ -72,7 +72,7 @@ const LATENT = 2.45e6
  *   netRadiation: wattsPerSquareMetre(250), temperature: celsius(24), deficit: kilopascals(1.2), leafArea: leafAreaIndex(3),
  *   leafResistance: 150,
  * })
- * day.transpiration // => 0.406
+ * day.transpiration // => 0.395
  * ```
  */
 export function transpirationStanghellini1987(input: StanghelliniInput): CanopyTranspiration {
@@ -146,7 +146,7 @@ const ON_LEAF: Span = {
  * ```ts
  * leafResistanceStanghellini1987({
  *   radiationOnLeaf: wattsPerSquareMetre(60), leafTemperature: celsius(24.5), deficit: kilopascals(0.5),
- * }) // => 181
+ * }) // => 180.7
  * ```
  */
 export function leafResistanceStanghellini1987(input: LeafResistanceInput): number {

@@ -51,7 +51,7 @@ function report(
 }
 
 describe.skipIf(!folder)('daily use of tomato on lysimeters', () => {
-  it('is predicted on new days with less error than the default rule', () => {
+  it('is no better with coefficients of the summer than by the default rule, and the fit says so', () => {
     const use = new Map<string, number[]>()
     for (const row of table('03_greenhouse_tomato_lysimeter_daily/lysimeter_daily_high_and_low_ec')) {
       const uptake = number(row.uptake_L_plant_day)
@@ -72,7 +72,8 @@ describe.skipIf(!folder)('daily use of tomato on lysimeters', () => {
     })
     const { fit, defaultTestError } = report('lysimeter tomato, low EC', days, 1.7)
     expect(fit.testError).toBeLessThan(1)
-    expect(fit.testError).toBeLessThan(defaultTestError * 1.5)
+    expect(fit.testError).toBeGreaterThan(defaultTestError)
+    expect(fit.usable).toBe(false)
   })
 })
 
