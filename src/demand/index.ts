@@ -25,13 +25,7 @@ export {
 export { type CropETInput, cropET, type PlantUseInput, waterUsePerPlant } from './crop-et.js'
 export { type TabledCrop, tabledCropFao56, tabledCropNames } from './crop-table-fao56.js'
 export { type DailyReferenceETAsce, dailyReferenceETAsce2005 } from './daily-reference-et-asce-2005.js'
-export {
-  type DailyReferenceET,
-  type DailyReferenceET,
-  type DailyWeather,
-  dailyReferenceETFao56,
-  dailyReferenceETFao56,
-} from './daily-reference-et-fao56.js'
+export { type DailyReferenceET, dailyReferenceETFao56 } from './daily-reference-et-fao56.js'
 export { type DailyUse, type DailyUseInput, dailyUse } from './daily-use.js'
 export type { DailyWeather } from './daily-weather.js'
 export { type DailyUseFit, type DailyUseRecord, type FittedUse, fitDailyUse } from './fit-daily-use.js'
