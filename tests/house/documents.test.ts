@@ -1,6 +1,7 @@
 import { execFileSync } from 'node:child_process'
 import { readdirSync, readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
+import { catalogue } from 'porewater/catalogue'
 import { describe, expect, it } from 'vitest'
 import { runExample } from '../support/examples.js'
 import { publicNames } from '../support/public-names.js'
@@ -35,7 +36,14 @@ describe('the code in the documents runs and gives what is printed', () => {
 
 describe('the documents', () => {
   it('name only functions and files that exist', () => {
-    const names = new Set([...Object.keys(publicNames), ...Object.keys(JSON.parse(read('package.json')).scripts)])
+    const fields = catalogue.flatMap((entry) =>
+      [...entry.arguments, ...entry.result.fields].flatMap((field) => field.path.split('.')),
+    )
+    const names = new Set([
+      ...Object.keys(publicNames),
+      ...fields,
+      ...Object.keys(JSON.parse(read('package.json')).scripts),
+    ])
     for (const path of ['README.md', ...guides]) {
       for (const [, name] of read(path).matchAll(/`([a-z][a-zA-Z0-9]{3,})(?:\([^`]*\))?`/g)) {
         if (/[A-Z0-9]/.test(name as string)) expect(names, `${path} names ${name}`).toContain(name)
