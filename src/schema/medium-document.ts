@@ -1,0 +1,231 @@
+import * as z from 'zod'
+import { type BrooksCoreyParameters, brooksCorey1964 } from '../medium/brooks-corey-1964.js'
+import { type CampbellParameters, campbell1974 } from '../medium/campbell-1974.js'
+import { durner1994 } from '../medium/durner-1994.js'
+import { type FredlundXingParameters, fredlundXing1994 } from '../medium/fredlund-xing-1994.js'
+import { type KosugiParameters, kosugi1996 } from '../medium/kosugi-1996.js'
+import { type LogLogisticRetention, logLogisticRetention } from '../medium/log-logistic-retention.js'
+import { type FiveParameterRetention, milksFontenoLarson1989 } from '../medium/milks-fonteno-larson-1989.js'
+import type { RetentionModel } from '../medium/retention-model.js'
+import { type VanGenuchtenParameters, vanGenuchten1980 } from '../medium/van-genuchten-1980.js'
+import { type VanGenuchtenBurdineParameters, vanGenuchtenBurdine1980 } from '../medium/van-genuchten-burdine-1980.js'
+import type { BulkDensity } from '../quantity/density.js'
+import type { HydraulicConductivity } from '../quantity/hydraulic-conductivity.js'
+import type { InverseSuction } from '../quantity/inverse-suction.js'
+import type { Porosity, Share } from '../quantity/share.js'
+import type { WaterContent } from '../quantity/water-content.js'
+import { checked, numberField, quantityField, wordField } from './field.js'
+import { objectField, type UnknownKeys } from './object-field.js'
+
+/** Retention models that a document can name, by the `kind` of the model. */
+export type RetentionName =
+  | 'van Genuchten 1980'
+  | 'van Genuchten and Burdine 1980'
+  | 'Brooks and Corey 1964'
+  | 'Campbell 1974'
+  | 'Kosugi 1996'
+  | 'log-logistic'
+  | 'Milks, Fonteno and Larson 1989'
+  | 'Fredlund and Xing 1994'
+  | 'Durner 1994'
+
+/** A growing medium as it is stored: which curve it has, with which numbers. */
+export interface MediumDocument {
+  readonly version: 1
+  /** Name for people. */
+  readonly name?: string
+  /** Equation of the retention curve. */
+  readonly model: RetentionName
+  /** Numbers of the equation, by the names of the model. Unit: that of each parameter. */
+  readonly parameters: Readonly<Record<string, number>>
+  /** Total porosity. Unit: 1. */
+  readonly porosity?: Porosity
+  /** Dry mass by volume. Unit: g/cm³. */
+  readonly bulkDensity?: BulkDensity
+  /** Conductivity at saturation. Unit: cm/h. */
+  readonly saturatedConductivity?: HydraulicConductivity
+  /** Where the numbers come from. */
+  readonly source?: string
+}
+
+const above = (quantity: string, unit: string, min: number) =>
+  ({ quantity, unit, min, max: Infinity, open: 'min', hint: `give a number above ${min}` }) as const
+const content = (about: string) => quantityField('WaterContent', about)
+const suction = (about: string) => quantityField('SuctionHead', about)
+const alpha = () => numberField<InverseSuction>(above('scale of the suction', '1/cm', 0))
+const exponent = (about: string, least = 0) => numberField(above(about, '1', least))
+const connection = () =>
+  numberField({
+    quantity: 'exponent of pore connection',
+    unit: '1',
+    min: -1000,
+    max: 1000,
+    hint: 'leave it out unless it was fitted',
+  }).optional()
+const limits = () => ({ residual: content('residual water content'), saturated: content('saturated water content') })
+
+/** Parameters of each model, and the model from them. */
+const MODELS: Readonly<
+  Record<RetentionName, { shape: () => z.core.$ZodLooseShape; make: (parameters: never) => RetentionModel }>
+> = {
+  'van Genuchten 1980': {
+    shape: () => ({ ...limits(), alpha: alpha(), n: exponent('exponent n', 1), poreConnection: connection() }),
+    make: (parameters: VanGenuchtenParameters) => vanGenuchten1980(parameters),
+  },
+  'van Genuchten and Burdine 1980': {
+    shape: () => ({ ...limits(), alpha: alpha(), n: exponent('exponent n', 2), poreConnection: connection() }),
+    make: (parameters: VanGenuchtenBurdineParameters) => vanGenuchtenBurdine1980(parameters),
+  },
+  'Brooks and Corey 1964': {
+    shape: () => ({
+      ...limits(),
+      airEntry: suction('suction at which air enters'),
+      lambda: exponent('index of the pore sizes'),
+      poreConnection: connection(),
+    }),
+    make: (parameters: BrooksCoreyParameters) => brooksCorey1964(parameters),
+  },
+  'Campbell 1974': {
+    shape: () => ({
+      saturated: content('saturated water content'),
+      airEntry: suction('suction at which air enters'),
+      b: exponent('exponent of the water content'),
+    }),
+    make: (parameters: CampbellParameters) => campbell1974(parameters),
+  },
+  'Kosugi 1996': {
+    shape: () => ({
+      ...limits(),
+      medianSuction: suction('suction at which half of the water has gone'),
+      sigma: exponent('standard deviation of the logarithm of the suction'),
+      poreConnection: connection(),
+    }),
+    make: (parameters: KosugiParameters) => kosugi1996(parameters),
+  },
+  'log-logistic': {
+    shape: () => ({
+      ...limits(),
+      halfSuction: suction('suction at which half of the water has gone'),
+      slope: exponent('exponent of the suction'),
+      poreConnection: connection(),
+    }),
+    make: (parameters: LogLogisticRetention) => logLogisticRetention(parameters),
+  },
+  'Milks, Fonteno and Larson 1989': {
+    shape: () => ({
+      ...limits(),
+      alpha: alpha(),
+      n: exponent('exponent n'),
+      m: exponent('exponent m'),
+      poreConnection: connection(),
+    }),
+    make: (parameters: FiveParameterRetention) => milksFontenoLarson1989(parameters),
+  },
+  'Fredlund and Xing 1994': {
+    shape: () => ({
+      saturated: content('saturated water content'),
+      scaleSuction: suction('scale of the suction'),
+      n: exponent('exponent n'),
+      m: exponent('exponent m'),
+      residualSuction: suction('suction of the residual water'),
+    }),
+    make: (parameters: FredlundXingParameters) => fredlundXing1994(parameters),
+  },
+  'Durner 1994': {
+    shape: () => ({
+      ...limits(),
+      coarseShare: quantityField('Share', 'share of the coarse pores'),
+      coarseAlpha: alpha(),
+      coarseN: exponent('exponent of the coarse pores', 1),
+      fineAlpha: alpha(),
+      fineN: exponent('exponent of the fine pores', 1),
+      poreConnection: connection(),
+    }),
+    make: (flat: FlatDurner) => durner1994(familiesOf(flat)),
+  },
+}
+
+interface FlatDurner {
+  readonly residual: WaterContent
+  readonly saturated: WaterContent
+  readonly coarseShare: Share
+  readonly coarseAlpha: InverseSuction
+  readonly coarseN: number
+  readonly fineAlpha: InverseSuction
+  readonly fineN: number
+  readonly poreConnection?: number
+}
+
+function familiesOf({ coarseAlpha, coarseN, fineAlpha, fineN, ...rest }: FlatDurner) {
+  return { ...rest, coarse: { alpha: coarseAlpha, n: coarseN }, fine: { alpha: fineAlpha, n: fineN } }
+}
+
+/** The schema of a medium; a medium that passes it has a curve. */
+export function mediumSchema(unknownKeys: UnknownKeys) {
+  const kept = unknownKeys
+  const names = Object.keys(MODELS) as [RetentionName, ...RetentionName[]]
+  const options = names.map((name) =>
+    objectField(
+      {
+        version: z.literal(1),
+        name: wordField('name for people').optional(),
+        model: z.literal(name),
+        parameters: objectField(MODELS[name].shape(), kept),
+        porosity: quantityField('Porosity', 'total porosity').optional(),
+        bulkDensity: quantityField('BulkDensity', 'dry mass by volume').optional(),
+        saturatedConductivity: quantityField('HydraulicConductivity', 'conductivity at saturation').optional(),
+        source: wordField('where the numbers come from', 1000).optional(),
+      },
+      kept,
+    ),
+  )
+  return z
+    .discriminatedUnion('model', options as unknown as [(typeof options)[number]], {
+      error: () => `a medium whose model is one of ${names.join('; ')}`,
+    })
+    .transform((document, context) =>
+      checked(context, 'numbers of one curve', () => {
+        mediumFromDocument(document as unknown as MediumDocument)
+        return document
+      }),
+    )
+}
+
+/**
+ * The retention model that a stored medium describes.
+ *
+ * @procedure Looks the equation up by its name and builds it from its numbers.
+ * @param document - The medium, made by `readDocument`.
+ * @returns The retention curve, with a conductivity where the equation has one.
+ * @throws `DomainError` and `InputError` as the equation itself.
+ * @source definition
+ * @example
+ * ```ts
+ * const medium = readDocument('medium', {
+ *   version: 1,
+ *   model: 'van Genuchten 1980',
+ *   parameters: { residual: '12 %', saturated: '93 %', alpha: 0.1, n: 1.6 },
+ * })
+ * mediumFromDocument(medium).waterContent(centimetresOfSuction(10)) // => 0.744595
+ * ```
+ */
+export function mediumFromDocument(document: MediumDocument): RetentionModel {
+  return MODELS[document.model].make(document.parameters as never)
+}
+
+/**
+ * A retention model as a document that can be stored and read again.
+ *
+ * @procedure Takes the name and the numbers that every retention model carries.
+ * @param model - The model, made by `vanGenuchten1980` or any other equation of the package.
+ * @returns The document, to be completed with a name or a source and written with `writeDocument`.
+ * @source definition
+ * @example
+ * ```ts
+ * const curve = campbell1974({ saturated: waterContent(0.9), airEntry: centimetresOfSuction(4), b: 3 })
+ * documentFromMedium(curve).parameters // => { saturated: 0.9, airEntry: 4, b: 3 }
+ * ```
+ */
+export function documentFromMedium(model: RetentionModel): MediumDocument {
+  return { version: 1, model: model.kind as RetentionName, parameters: model.parameters }
+}

@@ -1,0 +1,246 @@
+import * as z from 'zod'
+import type { ProbeCalibration } from '../probe/calibration.js'
+import { isPorewaterError } from '../quantity/attempt.js'
+import type { Instant } from '../quantity/calendar.js'
+import type { Duration } from '../quantity/duration.js'
+import { InputError } from '../quantity/errors.js'
+import type { Length } from '../quantity/length.js'
+import { rawReading } from '../quantity/raw-reading.js'
+import { KINDS, type KindName } from '../text/kinds.js'
+import { checked, numberField, quantityField, quantityFrom, seriesField, wordField } from './field.js'
+import { instantField } from './instant-field.js'
+import { choiceField, objectField, type UnknownKeys } from './object-field.js'
+
+/** What a reading can be of: a kind of quantity, or the number that a probe reports before calibration. */
+export type ReadingKind = KindName | 'RawReading'
+
+/** A probe and where it stands. */
+export interface ProbeDocument {
+  readonly version: 1
+  /** Its own name, the `source` of its readings. */
+  readonly name: string
+  /** What it reports. */
+  readonly measures: ReadingKind
+  /** The irrigation zone that it stands for. */
+  readonly zone?: string
+  /** Height of its middle above the bottom of the medium. Unit: cm. */
+  readonly heightAboveBottom?: Length
+  /** Time between two readings. Unit: s. */
+  readonly interval?: Duration
+  /** Lower readings are faults. Unit: that of what it measures. */
+  readonly lowest?: number
+  /** Higher readings are faults. Unit: that of what it measures. */
+  readonly highest?: number
+}
+
+/** One reading. */
+export interface TidyReading {
+  /** When. Unit: s. */
+  readonly time: Instant
+  /** Which probe. */
+  readonly source: string
+  /** Of what. */
+  readonly kind: ReadingKind
+  /** How much, NaN where the reading is missing. Unit: that of the kind. */
+  readonly value: number
+  /** Quality flag, as `QUALITY` has them. Unit: 1. */
+  readonly quality?: number
+}
+
+/** One reading with the version of its form. */
+export type ReadingDocument = { readonly version: 1 } & TidyReading
+
+/** The readings of one probe. */
+export interface RecordDocument {
+  readonly version: 1
+  /** Which probe. */
+  readonly source: string
+  /** Of what. */
+  readonly kind: ReadingKind
+  /** When. Unit: s. */
+  readonly time: Float64Array
+  /** How much, NaN where one is missing. Unit: that of the kind. */
+  readonly value: Float64Array
+  /** Quality flags, as `QUALITY` has them. Unit: 1. */
+  readonly quality?: Uint8Array
+}
+
+const MOST_ROWS = 1_000_000
+const FLAGS: readonly number[] = [1, 2, 3, 4, 9]
+const ANY = { quantity: 'reading', unit: 'of the kind', min: -1e12, max: 1e12, hint: 'give a finite number' } as const
+
+/** The value of a reading of a kind, from a number, text with a unit, or nothing. */
+export function readingValue(input: number | string | null, kind: ReadingKind): number {
+  if (input === null) return Number.NaN
+  if (kind !== 'RawReading') return quantityFrom(input, kind)
+  if (typeof input === 'string')
+    throw new InputError('value', `"${input.slice(0, 60)}" is text`, 'a raw reading is a plain number without unit')
+  return rawReading(input)
+}
+
+/** Refuses a name that a spreadsheet would run as a formula, or that does not print. */
+export function checkSource(source: string): string {
+  const invisible = [...source].some((c) => c.charCodeAt(0) < 32 || c.charCodeAt(0) === 127)
+  if (source.trim() === '' || invisible || /^[=+\-@]/.test(source))
+    throw new InputError(
+      'source',
+      `${JSON.stringify(source.slice(0, 60))} is not a name`,
+      'begin with a letter or a number and leave control characters out',
+    )
+  return source
+}
+
+const kindField = () =>
+  choiceField('what is measured', ['RawReading', ...Object.keys(KINDS)] as ['RawReading', ...KindName[]])
+const sourceField = () =>
+  wordField('name of the probe').transform((name, context) => checked(context, 'a name', () => checkSource(name)))
+
+/** The schema of a probe. */
+export function probeSchema(unknownKeys: UnknownKeys) {
+  return objectField(
+    {
+      version: z.literal(1),
+      name: sourceField(),
+      measures: kindField(),
+      zone: wordField('irrigation zone that it stands for').optional(),
+      heightAboveBottom: quantityField('Length', 'height of its middle above the bottom').optional(),
+      interval: quantityField('Duration', 'time between two readings', {
+        min: 0,
+        max: 86_400 * 366,
+        open: 'min',
+        hint: 'give the time between two readings',
+      }).optional(),
+      lowest: numberField(ANY).optional(),
+      highest: numberField(ANY).optional(),
+    },
+    unknownKeys,
+  ).transform((probe, context) =>
+    checked(context, 'a lowest reading below the highest', () => {
+      if (probe.lowest !== undefined && probe.highest !== undefined && probe.lowest >= probe.highest)
+        throw new InputError('lowest', 'is not below the highest reading', 'check both; they may be swapped')
+      return probe
+    }),
+  )
+}
+
+/** The schema of a calibration. */
+export function calibrationSchema(unknownKeys: UnknownKeys): z.ZodType<unknown> {
+  const coefficient = {
+    quantity: 'coefficient',
+    unit: 'm³/m³ per power',
+    min: -1e12,
+    max: 1e12,
+    hint: 'give a finite number',
+  }
+  return objectField(
+    {
+      version: z.literal(1),
+      method: wordField('how it was found', 1000),
+      of: choiceField('what is put into the polynomial', ['reading', 'square root of reading']),
+      coefficients: z.array(numberField(coefficient)).min(1).max(4),
+      span: objectField({ lowest: numberField(ANY), highest: numberField(ANY) }, unknownKeys),
+    },
+    unknownKeys,
+  ).transform((calibration, context) =>
+    checked(context, 'a span of readings that can be calibrated', () => {
+      const { of, span } = calibration as unknown as ProbeCalibration
+      if (!(span.lowest < span.highest))
+        throw new InputError('span.lowest', 'is not below the highest reading', 'give the span of the samples')
+      if (of === 'square root of reading' && span.lowest < 0)
+        throw new InputError('span.lowest', `${span.lowest} has no square root`, 'check the sign of the readings')
+      return calibration
+    }),
+  )
+}
+
+/** The schema of one reading. */
+export function readingSchema(unknownKeys: UnknownKeys) {
+  return objectField(
+    {
+      version: z.literal(1),
+      time: instantField('when'),
+      source: sourceField(),
+      kind: kindField(),
+      value: z
+        .union([z.number(), z.string(), z.null()], {
+          error: () => 'a number, text with a unit, or null where it is missing',
+        })
+        .meta({ description: 'how much; a number in the canonical unit of the kind, text with a unit, or null' }),
+      quality: z.union([z.literal(1), z.literal(2), z.literal(3), z.literal(4), z.literal(9)]).optional(),
+    },
+    unknownKeys,
+  ).transform((reading, context) => ({
+    ...reading,
+    value: checked(context, 'a reading of its kind', () =>
+      within1e12(readingValue(reading.value as number | string | null, reading.kind as ReadingKind)),
+    ),
+  }))
+}
+
+/** The schema of a record. */
+export function recordSchema(unknownKeys: UnknownKeys) {
+  const instants = {
+    quantity: 'instant',
+    unit: 's',
+    min: -62135596800,
+    max: 253402300799,
+    hint: 'give seconds since 1970',
+  }
+  return objectField(
+    {
+      version: z.literal(1),
+      source: sourceField(),
+      kind: kindField(),
+      time: seriesField(instants, false, MOST_ROWS),
+      value: seriesField(ANY, true, MOST_ROWS),
+      quality: z.union([z.array(z.number()).max(MOST_ROWS), z.instanceof(Uint8Array)]).optional(),
+    },
+    unknownKeys,
+  ).transform((record, context) =>
+    checked(context, 'one time, value and flag for each reading', () => {
+      const { time, value, kind } = record as unknown as RecordDocument
+      if (value.length !== time.length)
+        throw new InputError(
+          'value',
+          `has ${value.length} entries for ${time.length} times`,
+          'give null where one is missing',
+        )
+      for (let i = 0; i < value.length; i++) checkEntry(value[i] as number, kind, i)
+      if (record.quality === undefined) return record
+      return { ...record, quality: flagsOf(record.quality as ArrayLike<number>, time.length) }
+    }),
+  )
+}
+
+function checkEntry(value: number, kind: ReadingKind, i: number): void {
+  if (Number.isNaN(value)) return
+  try {
+    readingValue(value, kind)
+  } catch (error) {
+    if (!isPorewaterError(error)) throw error
+    throw new InputError('value', `has at [${i}] ${value}: ${error.message.split(';')[0]}`, error.hint)
+  }
+}
+
+function flagsOf(flags: ArrayLike<number>, rows: number): Uint8Array {
+  if (flags.length !== rows)
+    throw new InputError(
+      'quality',
+      `has ${flags.length} entries for ${rows} readings`,
+      'give one flag for each reading',
+    )
+  for (let i = 0; i < flags.length; i++) {
+    if (!FLAGS.includes(flags[i] as number))
+      throw new InputError(
+        'quality',
+        `has at [${i}] the flag ${String(flags[i])}`,
+        'use 1 pass, 2 not evaluated, 3 suspect, 4 fail, 9 missing',
+      )
+  }
+  return Uint8Array.from(flags)
+}
+
+function within1e12(value: number): number {
+  if (Math.abs(value) > 1e12) throw new InputError('value', `${value} is beyond 1e12`, 'check the number and its unit')
+  return value
+}
