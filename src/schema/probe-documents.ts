@@ -1,5 +1,4 @@
 import * as z from 'zod'
-import type { ProbeCalibration } from '../probe/calibration.js'
 import { isPorewaterError } from '../quantity/attempt.js'
 import type { Instant } from '../quantity/calendar.js'
 import type { Duration } from '../quantity/duration.js'
@@ -119,36 +118,6 @@ export function probeSchema(unknownKeys: UnknownKeys) {
       if (probe.lowest !== undefined && probe.highest !== undefined && probe.lowest >= probe.highest)
         throw new InputError('lowest', 'is not below the highest reading', 'check both; they may be swapped')
       return probe
-    }),
-  )
-}
-
-/** The schema of a calibration. */
-export function calibrationSchema(unknownKeys: UnknownKeys): z.ZodType<unknown> {
-  const coefficient = {
-    quantity: 'coefficient',
-    unit: 'm³/m³ per power',
-    min: -1e12,
-    max: 1e12,
-    hint: 'give a finite number',
-  }
-  return objectField(
-    {
-      version: z.literal(1),
-      method: wordField('how it was found', 1000),
-      of: choiceField('what is put into the polynomial', ['reading', 'square root of reading']),
-      coefficients: z.array(numberField(coefficient)).min(1).max(4),
-      span: objectField({ lowest: numberField(ANY), highest: numberField(ANY) }, unknownKeys),
-    },
-    unknownKeys,
-  ).transform((calibration, context) =>
-    checked(context, 'a span of readings that can be calibrated', () => {
-      const { of, span } = calibration as unknown as ProbeCalibration
-      if (!(span.lowest < span.highest))
-        throw new InputError('span.lowest', 'is not below the highest reading', 'give the span of the samples')
-      if (of === 'square root of reading' && span.lowest < 0)
-        throw new InputError('span.lowest', `${span.lowest} has no square root`, 'check the sign of the readings')
-      return calibration
     }),
   )
 }

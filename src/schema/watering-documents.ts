@@ -9,8 +9,9 @@ import type { DrainFraction } from '../quantity/share.js'
 import type { Volume } from '../quantity/volume.js'
 import type { WaterContent, WaterContentChange } from '../quantity/water-content.js'
 import { checked, numberField, quantityField, seriesField, wordField } from './field.js'
+import { findingField } from './finding-field.js'
 import { instantField } from './instant-field.js'
-import { choiceField, objectField, type UnknownKeys } from './object-field.js'
+import { objectField, type UnknownKeys } from './object-field.js'
 
 /** Between what water contents a zone is kept, and what its valve may do. */
 export interface LimitsDocument {
@@ -227,20 +228,5 @@ export function planRequestSchema(unknownKeys: UnknownKeys) {
       checkPlanRequest(plain, waterStore(plain.container))
       return request
     }),
-  )
-}
-
-function findingField(unknownKeys: UnknownKeys) {
-  return objectField(
-    {
-      code: wordField('name for programs'),
-      level: choiceField('how much it matters', ['note', 'caution', 'danger']),
-      message: wordField('one sentence for people', 2000),
-      about: wordField('which input or output').optional(),
-      value: z.number().optional(),
-      unit: wordField('unit of the value').optional(),
-      source: wordField('where the rule comes from', 1000).optional(),
-    },
-    unknownKeys,
   )
 }

@@ -22,7 +22,7 @@ export type JsonData = null | boolean | number | string | readonly JsonData[] | 
  *   dry: { reading: rawReading(300), waterContent: waterContent(0.02) },
  *   saturated: { reading: rawReading(1100), waterContent: waterContent(0.78) },
  * })
- * writeDocument('calibration', calibration) // => { version: 1, of: 'reading', span: { lowest: 300, highest: 1100 } }
+ * writeDocument('calibration', calibration) // => { version: 1, form: 'line', coefficients: [-0.265, 0.00095] }
  * ```
  */
 export function writeDocument<N extends DocumentName>(

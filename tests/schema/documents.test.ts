@@ -49,10 +49,15 @@ const WHOLE: { readonly [N in DocumentName]: unknown } = {
   },
   calibration: {
     version: 1,
-    method: 'line',
-    of: 'reading',
+    method: 'line, invented',
+    form: 'line',
+    exponent: 1,
     coefficients: [-0.265, 0.00095],
-    span: { lowest: 300, highest: 1100 },
+    knots: [],
+    span: { lowest: 300, highest: 1100, driest: 0.02, wettest: 0.78 },
+    porosity: 0.95,
+    samples: [{ reading: 300, waterContent: 0.02 }],
+    warnings: [],
   },
   limits: {
     version: 1,
@@ -291,6 +296,18 @@ describe('what a document becomes', () => {
       saturated: { reading: rawReading(1100), waterContent: waterContent(0.78) },
     })
     expect(readDocument('calibration', writeDocument('calibration', calibration))).toEqual(calibration)
+    const samples = [300, 500, 700, 900, 1100, 1200].map((reading, i) => ({
+      reading: rawReading(reading),
+      waterContent: waterContent([0.05, 0.2, 0.38, 0.52, 0.7, 0.75][i] as number),
+    }))
+    for (const form of ['line', 'square root', 'power', 'quadratic', 'cubic', 'monotone cubic'] as const) {
+      const more = form === 'power' ? { exponent: 0.7 } : {}
+      const fitted = core.fitCalibration({ samples, form, ...more })
+      expect(
+        readDocument('calibration', JSON.parse(JSON.stringify(writeDocument('calibration', fitted)))),
+        form,
+      ).toEqual(fitted)
+    }
     const request: DayPlanRequest = readDocument('plan request', WHOLE['plan request'])
     expect(request.start).toBe(instant(Date.UTC(2026, 4, 19) / 1000))
     const plan = planDay(request)
@@ -373,14 +390,16 @@ describe('numbers and text with a unit', () => {
     expect(problemsOf(() => readDocument('probe', { ...(WHOLE.probe as object), lowest: 2000 }))).toMatchObject([
       { path: 'lowest' },
     ])
-    const calibration = {
+    const root = {
       ...(WHOLE.calibration as object),
-      of: 'square root of reading',
-      span: { lowest: -1, highest: 3 },
+      form: 'square root',
+      exponent: 0.5,
+      span: { lowest: -1, highest: 3, driest: 0, wettest: 1 },
     }
-    expect(problemsOf(() => readDocument('calibration', calibration))).toMatchObject([
-      { path: 'span.lowest', value: '-1' },
-    ])
+    expect(problemsOf(() => readDocument('calibration', root))).toMatchObject([{ path: 'span.lowest', value: '-1' }])
+    expect(
+      problemsOf(() => readDocument('calibration', { ...(WHOLE.calibration as object), exponent: 2 })),
+    ).toMatchObject([{ path: 'exponent', value: '2' }])
     const swapped = {
       version: 1,
       model: 'Kosugi 1996',

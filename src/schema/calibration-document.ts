@@ -1,0 +1,87 @@
+import * as z from 'zod'
+import type { ProbeCalibration } from '../probe/calibration.js'
+import { restoreCalibration } from '../probe/restore-calibration.js'
+import { InputError } from '../quantity/errors.js'
+import { checked, numberField, quantityField, wordField } from './field.js'
+import { findingField } from './finding-field.js'
+import { choiceField, objectField, type UnknownKeys } from './object-field.js'
+
+const MOST_SAMPLES = 10_000
+
+const finite = (quantity: string, unit = '1') =>
+  numberField({ quantity, unit, min: -1e12, max: 1e12, hint: 'give a finite number' })
+const content = (about: string) => finite(about, 'm³/m³')
+const reading = (about: string) => finite(about, 'raw')
+const count = (quantity: string) => numberField({ quantity, unit: '1', min: 0, max: 1e6, hint: 'give a count' }, true)
+
+/** The schema of a calibration. */
+export function calibrationSchema(unknownKeys: UnknownKeys) {
+  return objectField(
+    {
+      version: z.literal(1),
+      method: wordField('how it was found', 1000),
+      form: choiceField('the curve', ['line', 'square root', 'power', 'quadratic', 'cubic', 'monotone cubic']),
+      exponent: finite('power to which the reading is raised'),
+      coefficients: z.array(finite('coefficient', 'm³/m³ per power of the reading')).max(4),
+      knots: z.array(knot(unknownKeys)).max(MOST_SAMPLES),
+      span: objectField(
+        {
+          lowest: reading('lowest reading'),
+          highest: reading('highest reading'),
+          driest: content('water content of the driest sample'),
+          wettest: content('water content of the wettest sample'),
+        },
+        unknownKeys,
+      ),
+      porosity: quantityField('Porosity', 'porosity of the medium').optional(),
+      samples: z
+        .array(
+          objectField(
+            { reading: reading('reading of the sample'), waterContent: quantityField('WaterContent', 'from weighing') },
+            unknownKeys,
+          ),
+        )
+        .max(MOST_SAMPLES),
+      statistics: statistics(unknownKeys).optional(),
+      warnings: z.array(findingField(unknownKeys)).max(1000),
+    },
+    unknownKeys,
+  ).transform((calibration, context) =>
+    checked(context, 'a calibration that can be applied', () => {
+      const { exponent, span } = restoreCalibration(calibration) as ProbeCalibration
+      if (exponent !== 1 && span.lowest < 0)
+        throw new InputError('span.lowest', 'has no such power', 'check the sign of the readings')
+      return calibration
+    }),
+  )
+}
+
+function knot(unknownKeys: UnknownKeys) {
+  return objectField(
+    {
+      reading: reading('reading'),
+      waterContent: content('water content there'),
+      slope: finite('slope', 'm³/m³ per raw'),
+    },
+    unknownKeys,
+  )
+}
+
+function statistics(unknownKeys: UnknownKeys) {
+  return objectField(
+    {
+      samples: count('samples'),
+      parameters: count('parameters'),
+      rmse: content('root of the mean squared residual'),
+      residualSd: content('residual standard deviation'),
+      bias: content('mean of fitted less weighed'),
+      rSquared: finite('share of the spread that the curve explains'),
+      leaveOneOutRmse: content('root of the mean squared error of samples left out').optional(),
+      standardErrors: z.array(finite('standard error')).max(4),
+      covariance: z.array(z.array(finite('covariance')).max(4)).max(4),
+      centre: finite('middle of the powers of the readings'),
+      halfWidth: finite('half their spread'),
+    },
+    unknownKeys,
+  )
+}
