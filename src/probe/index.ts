@@ -25,6 +25,15 @@ export {
 } from './evaluate-water-contents.js'
 export { type CalibrationFitInput, fitCalibration, type WeightedSample } from './fit-calibration.js'
 export {
+  applyNoUseCorrection,
+  type CorrectedWaterContent,
+  type CorrectionSlope,
+  fitNoUseCorrection,
+  type NoUseCorrection,
+  type NoUsePeriod,
+  type NoUseReading,
+} from './no-use-correction.js'
+export {
   type MeanWithConfidence,
   meanWithConfidence,
   numberOfProbes,
@@ -33,6 +42,7 @@ export {
   type ZoneReadings,
 } from './number-of-probes.js'
 export type { PlaceInMedium, PlacementContainer, StraightBody } from './placement-shapes.js'
+export { type DriftInput, type ProbeDrift, probeDrift, type ReferenceReadings, undoDrift } from './probe-drift.js'
 export { restoreCalibration } from './restore-calibration.js'
 export { type SampledRods, sampledVolume } from './sampled-volume.js'
 export { calibrateTwoPoint, type TwoPointInput } from './two-point.js'

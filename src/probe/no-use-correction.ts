@@ -1,0 +1,297 @@
+import { leastSquares } from '../numerics/least-squares.js'
+import type { BulkEC } from '../quantity/electrical-conductivity.js'
+import { InputError } from '../quantity/errors.js'
+import type { Finding } from '../quantity/finding.js'
+import { within } from '../quantity/guard.js'
+import type { Span } from '../quantity/span.js'
+import type { Temperature } from '../quantity/temperature.js'
+import type { WaterContent } from '../quantity/water-content.js'
+
+/** A period in which the water did not change: covered containers in the dark, without plants, shots or drain. */
+export interface NoUsePeriod {
+  /** Water contents that the probe gave; NaN is missing. Unit: m³/m³. Range: any. */
+  readonly waterContents: Float64Array
+  /** Temperatures of the medium at the same times; NaN is missing. Unit: °C. Range: any. */
+  readonly temperatures: Float64Array
+  /** Bulk EC at 25 °C at the same times, to be fitted as well; NaN is missing. Unit: dS/m. Range: any. */
+  readonly bulkECs?: Float64Array
+  /** Hours since the start, to take off a slow loss of water; NaN is missing. Unit: h. Range: any. */
+  readonly hours?: Float64Array
+  /** Temperature to which readings are brought, 25 when left out. Unit: °C. Range: [-10, 60]. */
+  readonly referenceTemperature?: Temperature
+}
+
+/** One fitted slope. */
+export interface CorrectionSlope {
+  /** Change of the water content that the probe gives, per kelvin, dS/m or hour. Unit: m³/m³ per unit of the cause. */
+  readonly slope: number
+  /** Standard error, widened for readings that follow each other. Unit: m³/m³ per unit of the cause. */
+  readonly standardError: number
+  /** Where the correction is zero. Unit: that of the cause. */
+  readonly reference: number
+  /** Lowest value seen. Unit: that of the cause. */
+  readonly lowest: number
+  /** Highest value seen. Unit: that of the cause. */
+  readonly highest: number
+}
+
+/** How temperature and salt move a probe's water content: plain data, to be kept with the calibration. */
+export interface NoUseCorrection {
+  readonly temperature: CorrectionSlope
+  readonly bulkEC?: CorrectionSlope
+  readonly hours?: CorrectionSlope
+  /** Standard deviation of the residuals. Unit: m³/m³. */
+  readonly residualSd: number
+  /** Correlation of each residual with the one before. Unit: 1. */
+  readonly serialCorrelation: number
+  /** Rows used. Unit: 1. */
+  readonly rows: number
+  /** Rows left out because a value was missing. Unit: 1. */
+  readonly missing: number
+  readonly warnings: readonly Finding[]
+}
+
+const REFERENCE: Span = {
+  quantity: 'reference temperature',
+  unit: '°C',
+  min: -10,
+  max: 60,
+  hint: '25 °C is usual; take the temperature of the calibration',
+}
+/** Common practice, no source: less than this tells nothing. */
+const LEAST = { rows: 24, kelvins: 3, decisiemens: 0.2 }
+
+/**
+ * How temperature, and if wanted salt, move the water content that a probe gives, from a period in which the water itself did not
+ * change.
+ *
+ * ```math
+ * \theta = \theta_0 + b_T (T - T_r) + b_E (\sigma - \bar\sigma) + b_t\,t + e
+ * ```
+ *
+ * A probe may read wetter or drier as it warms, by its frequency and by the salt in the medium: only an own record can tell. Bulk EC
+ * follows temperature and water itself; where the two go together their slopes cannot be told apart and the fit is refused.
+ *
+ * @param period - Water contents with temperatures, and if known bulk EC and time.
+ * @procedure Least squares on the rows without gaps; standard errors are widened by the serial correlation of the residuals. Refuses fewer than 24 rows, less than 3 K or 0.2 dS/m of spread, and causes that go together.
+ * @returns Slopes with standard errors, residual spread and warnings.
+ * @throws `DomainError` outside the range; `InputError` for lists of unequal length or a record that cannot tell.
+ * @source definition of least squares; limits are common practice, no source
+ * @example
+ * ```ts
+ * const temperatures = Float64Array.from({ length: 48 }, (_, i) => 20 + 5 * Math.sin((i * Math.PI) / 12))
+ * const waterContents = temperatures.map((t) => 0.55 + 0.002 * (t - 25))
+ * fitNoUseCorrection({ waterContents, temperatures }).temperature.slope // => 0.002
+ * ```
+ */
+export function fitNoUseCorrection(period: NoUsePeriod): NoUseCorrection {
+  const reference = within(period.referenceTemperature ?? 25, REFERENCE)
+  const given = [period.temperatures, period.bulkECs, period.hours]
+  const names = ['temperatures', 'bulkECs', 'hours']
+  const n = period.waterContents.length
+  given.forEach((list, k) => {
+    if (list !== undefined && list.length !== n)
+      throw new InputError(names[k]!, `has ${list.length} rows for ${n} water contents`, 'give one for each')
+  })
+  const lists = given.filter((list) => list !== undefined)
+  const kept = Array.from({ length: n }, (_, i) => i).filter((i) =>
+    [period.waterContents, ...lists].every((list) => Number.isFinite(list[i])),
+  )
+  if (kept.length < LEAST.rows)
+    throw new InputError('waterContents', `has ${kept.length} whole rows`, 'record a day or more without use')
+  const causes = given.map((list, k) =>
+    list === undefined ? undefined : causeOf(list, kept, k === 0 ? reference : undefined),
+  )
+  refuseNarrow('temperatures', causes[0], LEAST.kelvins, 'K')
+  refuseNarrow('bulkECs', causes[1], LEAST.decisiemens, 'dS/m')
+  const used = causes.filter((cause) => cause !== undefined)
+  refuseTogether(
+    used,
+    names.filter((_, k) => causes[k] !== undefined),
+  )
+  const rows = kept.map((_, row) => [1, ...used.map((cause) => cause.values[row]! - cause.reference)])
+  const fit = leastSquares(
+    rows,
+    kept.map((i) => period.waterContents[i]!),
+  )
+  if (fit === undefined)
+    throw new InputError(
+      'bulkECs, hours',
+      'follow from the others, so that effects cannot be told apart',
+      'leave one out',
+    )
+  const squares = fit.residuals.reduce((total, e) => total + e * e, 0)
+  const variance = squares / (kept.length - rows[0]!.length)
+  const serial = squares > 0 ? serialCorrelation(fit.residuals, squares) : 0
+  const wider = Math.sqrt((1 + Math.max(0, serial)) / (1 - Math.max(0, serial)))
+  let column = 0
+  const slopes = causes.map((cause): CorrectionSlope | undefined => {
+    if (cause === undefined) return undefined
+    column++
+    const { reference: zero, lowest, highest } = cause
+    const standardError = wider * Math.sqrt(variance * fit.inverse[column]![column]!)
+    return { slope: fit.coefficients[column]!, standardError, reference: zero, lowest, highest }
+  })
+  const warnings = slopes.flatMap((slope, k) => (k < 2 && slope !== undefined ? unproven(names[k]!, slope) : []))
+  const [temperature, bulkEC, hours] = slopes
+  return {
+    temperature: temperature as CorrectionSlope,
+    ...(bulkEC === undefined ? {} : { bulkEC }),
+    ...(hours === undefined ? {} : { hours }),
+    residualSd: Math.sqrt(variance),
+    serialCorrelation: serial,
+    rows: kept.length,
+    missing: n - kept.length,
+    warnings,
+  }
+}
+
+/** A water content to be corrected. */
+export interface NoUseReading {
+  /** How temperature and salt move the probe, made by `fitNoUseCorrection`. */
+  readonly correction: NoUseCorrection
+  /** What the calibration gave. Unit: m³/m³. Range: (-∞, ∞). */
+  readonly waterContent: WaterContent
+  /** Temperature of the medium. Unit: °C. Range: (-∞, ∞). */
+  readonly temperature: Temperature
+  /** Bulk EC at 25 °C; needed when the correction has a slope for it. Unit: dS/m. Range: [0, ∞). */
+  readonly bulkEC?: BulkEC
+}
+
+/** A corrected water content. */
+export interface CorrectedWaterContent {
+  /** Water content at the reference temperature and EC. Unit: m³/m³. */
+  readonly waterContent: WaterContent
+  readonly warnings: readonly Finding[]
+}
+
+const CONTENT: Span = {
+  quantity: 'water content',
+  unit: 'm³/m³',
+  min: -Infinity,
+  max: Infinity,
+  hint: 'leave missing readings out',
+}
+const WARMTH: Span = { ...CONTENT, quantity: 'temperature', unit: '°C' }
+const SALT: Span = { ...CONTENT, quantity: 'bulk EC', unit: 'dS/m', min: 0, hint: 'give the bulk EC at 25 °C' }
+
+/**
+ * A water content brought to the temperature, and the bulk EC, of reference.
+ *
+ * ```math
+ * \theta_r = \theta - b_T (T - T_r) - b_E (\sigma - \bar\sigma)
+ * ```
+ *
+ * @param reading - Correction, water content, temperature and bulk EC.
+ * @returns The corrected water content, with a warning outside the temperatures and ECs of the record.
+ * @throws `DomainError` outside the ranges; `InputError` when the bulk EC is needed and missing.
+ * @source definition
+ * @example
+ * ```ts
+ * const temperatures = Float64Array.from({ length: 48 }, (_, i) => 20 + 5 * Math.sin((i * Math.PI) / 12))
+ * const waterContents = temperatures.map((t) => 0.55 + 0.002 * (t - 25))
+ * const correction = fitNoUseCorrection({ waterContents, temperatures })
+ * applyNoUseCorrection({
+ *   correction,
+ *   waterContent: waterContent(0.54),
+ *   temperature: celsius(20),
+ * }).waterContent // => 0.55
+ * ```
+ */
+export function applyNoUseCorrection(reading: NoUseReading): CorrectedWaterContent {
+  const { correction } = reading
+  const content = within(reading.waterContent, CONTENT)
+  const warm = within(reading.temperature, WARMTH)
+  const warnings = outside('temperature', warm, correction.temperature, '°C')
+  let corrected = content - correction.temperature.slope * (warm - correction.temperature.reference)
+  const salt = reading.bulkEC === undefined ? undefined : within(reading.bulkEC, SALT)
+  if (correction.bulkEC !== undefined) {
+    if (salt === undefined)
+      throw new InputError('bulkEC', 'is missing', 'this correction has a slope for it: give it, or fit without it')
+    corrected -= correction.bulkEC.slope * (salt - correction.bulkEC.reference)
+    warnings.push(...outside('bulkEC', salt, correction.bulkEC, 'dS/m'))
+  }
+  return { waterContent: corrected as WaterContent, warnings }
+}
+
+interface Cause {
+  readonly values: readonly number[]
+  readonly reference: number
+  readonly lowest: number
+  readonly highest: number
+}
+
+function causeOf(list: Float64Array, kept: readonly number[], reference: number | undefined): Cause {
+  const values = kept.map((i) => list[i]!)
+  const mean = values.reduce((total, value) => total + value, 0) / values.length
+  const [lowest, highest] = [Math.min(...values), Math.max(...values)]
+  return { values, reference: reference ?? mean, lowest, highest }
+}
+
+function refuseNarrow(name: string, cause: Cause | undefined, least: number, unit: string): void {
+  if (cause === undefined || cause.highest - cause.lowest >= least) return
+  throw new InputError(
+    name,
+    `spread over only ${(cause.highest - cause.lowest).toPrecision(2)} ${unit}`,
+    `record until they have spread over ${least} ${unit}, for example through a warm day and a cool night`,
+  )
+}
+
+/** Refuses two causes of which more than nine tenths of the spread are the same: nothing could share the effect out. */
+function refuseTogether(causes: readonly Cause[], names: readonly string[]): void {
+  for (let a = 0; a < causes.length; a++) {
+    for (let b = 0; b < a; b++) {
+      const r = correlation(causes[a]!.values, causes[b]!.values)
+      if (r * r > 0.9)
+        throw new InputError(
+          `${names[b]}, ${names[a]}`,
+          `go together (correlation ${r.toFixed(2)}), so that their effects cannot be told apart`,
+          `fit without ${names[a]}, or record a period in which they differ`,
+        )
+    }
+  }
+}
+
+function correlation(a: readonly number[], b: readonly number[]): number {
+  const mean = (list: readonly number[]) => list.reduce((total, value) => total + value, 0) / list.length
+  const [ma, mb] = [mean(a), mean(b)]
+  let [aa, bb, ab] = [0, 0, 0]
+  a.forEach((value, i) => {
+    aa += (value - ma) ** 2
+    bb += (b[i]! - mb) ** 2
+    ab += (value - ma) * (b[i]! - mb)
+  })
+  return aa > 0 && bb > 0 ? ab / Math.sqrt(aa * bb) : 1
+}
+
+function serialCorrelation(residuals: readonly number[], squares: number): number {
+  const shared = residuals.slice(1).reduce((total, e, i) => total + e * residuals[i]!, 0)
+  return Math.min(0.99, shared / squares)
+}
+
+function unproven(name: string, { slope, standardError }: CorrectionSlope): Finding[] {
+  if (Math.abs(slope) > 2 * standardError) return []
+  return [
+    {
+      code: 'slope-not-proven',
+      level: 'note',
+      message: `the slope with ${name} is not clear of zero: correcting with it may do more harm than good`,
+      about: name,
+      value: slope,
+    },
+  ]
+}
+
+function outside(name: string, value: number, { lowest, highest }: CorrectionSlope, unit: string): Finding[] {
+  if (value >= lowest && value <= highest) return []
+  return [
+    {
+      code: 'outside-no-use-record',
+      level: 'caution',
+      message: `${name} ${value} ${unit} lies outside ${lowest.toPrecision(3)} to ${highest.toPrecision(3)} ${unit}, between which the correction was found`,
+      about: name,
+      value,
+      unit,
+    },
+  ]
+}

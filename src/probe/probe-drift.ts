@@ -1,0 +1,163 @@
+import { InputError } from '../quantity/errors.js'
+import type { Finding } from '../quantity/finding.js'
+import { within } from '../quantity/guard.js'
+import type { RawReading } from '../quantity/raw-reading.js'
+import type { Span } from '../quantity/span.js'
+import type { WaterContentChange } from '../quantity/water-content.js'
+import type { ProbeCalibration, ProbeReading } from './calibration.js'
+import { curveOf } from './calibration-curve.js'
+
+/** A reference that does not change, read twice: air, a bucket of water of known temperature and EC, a block of plastic. */
+export interface ReferenceReadings {
+  /** Reading when the probe was calibrated. Unit: raw. Range: (-∞, ∞). */
+  readonly before: ProbeReading
+  /** Reading now, at the same temperature. Unit: raw. Range: (-∞, ∞). */
+  readonly now: ProbeReading
+}
+
+/** What a probe shows in its references. */
+export interface DriftInput {
+  /** Any reference, in most cases air. */
+  readonly first: ReferenceReadings
+  /** A second one with a different reading, in most cases water; without it only an offset can be seen. */
+  readonly second?: ReferenceReadings
+  /** Calibration that the probe is used with, made by `calibrateTwoPoint`, `fitCalibration` or `restoreCalibration`. */
+  readonly calibration?: ProbeCalibration
+  /** Error of water content that still is good enough, 0.01 when left out. Unit: m³/m³. Range: (0, 1]. */
+  readonly tolerance?: WaterContentChange
+}
+
+/** How the readings of a probe have moved since its calibration. */
+export interface ProbeDrift {
+  /** Reading now for a reading of zero then. Unit: raw. */
+  readonly offset: number
+  /** Change of the reading now per change of the reading then. Unit: 1. */
+  readonly gain: number
+  /** Largest error of water content over the calibrated span; missing without a calibration. Unit: m³/m³. */
+  readonly largestError?: number
+  readonly warnings: readonly Finding[]
+}
+
+const READING: Span = {
+  quantity: 'reading',
+  unit: 'raw',
+  min: -Infinity,
+  max: Infinity,
+  hint: 'give the number that the probe reports',
+}
+const TOLERANCE: Span = {
+  quantity: 'tolerance',
+  unit: 'm³/m³',
+  min: 0,
+  max: 1,
+  open: 'min',
+  hint: 'say which error of water content still is good enough',
+}
+
+/**
+ * How far a probe has drifted since its calibration, from readings in references that do not change.
+ *
+ * ```math
+ * g = \frac{n_2 - n_1}{t_2 - t_1}, \quad o = n_1 - g\,t_1
+ * ```
+ *
+ * With one reference the gain is taken as 1. Clean the probe and bring it to the temperature of the first readings before; salt on the
+ * rods and a warm probe look like drift.
+ *
+ * @param input - Readings in one or two references, then and now, and the calibration.
+ * @returns Offset, gain and the largest error that they make.
+ * @throws `DomainError` outside the ranges; `InputError` when the two references are the same or have changed places.
+ * @source definition: the line through two references
+ * @example
+ * ```ts
+ * const drift = probeDrift({
+ *   first: { before: rawReading(290), now: rawReading(296) },
+ *   second: { before: rawReading(1190), now: rawReading(1178) },
+ * })
+ * drift // => { gain: 0.98, offset: 11.8 }
+ * undoDrift(drift, rawReading(700)) // => 702.244898
+ * ```
+ */
+export function probeDrift({ first, second, calibration, tolerance }: DriftInput): ProbeDrift {
+  const [t1, n1] = [within(first.before, READING), within(first.now, READING)]
+  const limit = within(tolerance ?? 0.01, TOLERANCE)
+  let gain = 1
+  if (second !== undefined) {
+    const [t2, n2] = [within(second.before, READING), within(second.now, READING)]
+    if (t2 === t1)
+      throw new InputError(
+        'second.before',
+        `equals that of the first reference, ${t1}`,
+        'use air and water, for example',
+      )
+    gain = (n2 - n1) / (t2 - t1)
+    if (!(gain > 0))
+      throw new InputError(
+        'second.now',
+        `the references have changed places: ${t1} and ${t2} then, ${n1} and ${n2} now`,
+        'look for swapped readings; a probe that really does this is broken',
+      )
+  }
+  const offset = n1 - gain * t1
+  const warnings: Finding[] = []
+  if (Math.abs(gain - 1) > 0.1) warnings.push(otherGain(gain))
+  if (calibration === undefined) return { offset, gain, warnings }
+  const curve = curveOf(calibration)
+  const { lowest, highest } = calibration.span
+  let largestError = 0
+  // The error has no simple largest place for every form of curve; 33 places over the span are close enough to judge by.
+  for (let i = 0; i <= 32; i++) {
+    const then = lowest + ((highest - lowest) * i) / 32
+    const now = gain * then + offset
+    // A root or a power has no value below zero; the drift is then judged where it has one.
+    const error = Math.abs(curve(now) - curve(then))
+    if (error > largestError) largestError = error
+  }
+  if (largestError > limit) warnings.push(drifted(largestError, limit))
+  return { offset, gain, largestError, warnings }
+}
+
+/**
+ * What a probe would have reported before it drifted.
+ *
+ * ```math
+ * r = \frac{n - o}{g}
+ * ```
+ *
+ * @param drift - Offset and gain, made by `probeDrift`.
+ * @param reading - Reading now. Unit: raw. Range: (-∞, ∞).
+ * @returns Reading for the old calibration. Unit: raw.
+ * @throws `DomainError` outside the range.
+ * @source definition
+ * @example
+ * ```ts
+ * const drift = probeDrift({ first: { before: rawReading(290), now: rawReading(296) } })
+ * undoDrift(drift, rawReading(700)) // => 694
+ * ```
+ */
+export function undoDrift(drift: ProbeDrift, reading: ProbeReading): RawReading {
+  return ((within(reading, READING) - drift.offset) / drift.gain) as RawReading
+}
+
+function otherGain(gain: number): Finding {
+  return {
+    code: 'gain-changed',
+    level: 'caution',
+    message: `the probe now answers ${gain.toFixed(2)} times as strongly as then: look for worn rods, another cable or supply, and calibrate it again`,
+    about: 'gain',
+    value: gain,
+    unit: '1',
+    source: 'common practice, no source',
+  }
+}
+
+function drifted(error: number, limit: number): Finding {
+  return {
+    code: 'drifted',
+    level: 'caution',
+    message: `the drift makes an error of up to ${error.toFixed(3)} m³/m³, more than ${limit}: correct the readings with undoDrift() or calibrate again`,
+    about: 'largestError',
+    value: error,
+    unit: 'm³/m³',
+  }
+}

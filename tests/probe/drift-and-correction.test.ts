@@ -1,0 +1,140 @@
+import fc from 'fast-check'
+import {
+  applyCalibration,
+  applyNoUseCorrection,
+  calibrateTwoPoint,
+  celsius,
+  decisiemensPerMetre,
+  fitNoUseCorrection,
+  probeDrift,
+  rawReading,
+  undoDrift,
+  waterContent,
+} from 'porewater'
+import { describe, expect, it } from 'vitest'
+import { randomNumbers } from '../../src/numerics/random.js'
+import { expectDomainError, expectInputError } from '../support/refusals.js'
+
+const pair = (before: number, now: number) => ({ before: rawReading(before), now: rawReading(now) })
+
+describe('the drift of a probe', () => {
+  const calibration = calibrateTwoPoint({
+    dry: { reading: rawReading(410), waterContent: waterContent(0.03) },
+    saturated: { reading: rawReading(1012), waterContent: waterContent(0.9) },
+  })
+  it('brings drifted readings back, whatever offset and gain', () => {
+    const number = fc.double({ min: -500, max: 500, noNaN: true })
+    fc.assert(
+      fc.property(number, fc.double({ min: 0.8, max: 1.25, noNaN: true }), number, (offset, gain, reading) => {
+        const now = (then: number) => offset + gain * then
+        const drift = probeDrift({ first: pair(290, now(290)), second: pair(1190, now(1190)) })
+        expect(undoDrift(drift, rawReading(now(reading)))).toBeCloseTo(reading, 8)
+      }),
+    )
+  })
+  it('says how much water the drift feigns', () => {
+    const drift = probeDrift({ first: pair(290, 296), calibration })
+    const feigned =
+      applyCalibration(calibration, rawReading(706)).waterContent -
+      applyCalibration(calibration, rawReading(700)).waterContent
+    expect(drift.largestError).toBeCloseTo(feigned, 12)
+    expect(drift.warnings).toEqual([])
+    expect(probeDrift({ first: pair(290, 310), calibration }).warnings).toMatchObject([{ code: 'drifted' }])
+    expect(probeDrift({ first: pair(290, 290), second: pair(1190, 1300) }).warnings).toMatchObject([
+      { code: 'gain-changed' },
+    ])
+  })
+  it('refuses references that are the same or have changed places', () => {
+    expectInputError(() => probeDrift({ first: pair(290, 290), second: pair(290, 300) }), 'second.before')
+    expectInputError(() => probeDrift({ first: pair(290, 1190), second: pair(1190, 290) }), 'second.now')
+    expectDomainError(() => probeDrift({ first: pair(290, 290), tolerance: 0 as never }), { quantity: 'tolerance' })
+  })
+})
+
+describe('the correction from a period without use', () => {
+  // An invented record of four days at ten minutes: a daily wave, salt that comes and goes on another rhythm, a slow loss and noise.
+  const n = 576
+  const { normal } = randomNumbers(11)
+  const hours = Float64Array.from({ length: n }, (_, i) => i / 6)
+  const temperatures = hours.map((t) => 22 + 4 * Math.sin((2 * Math.PI * t) / 24))
+  const bulkECs = hours.map((t) => 1.2 + 0.3 * Math.cos((2 * Math.PI * t) / 31))
+  const noise = hours.map(() => 0.002 * normal())
+  const waterContents = hours.map(
+    (t, i) => 0.6 + 0.0015 * (temperatures[i]! - 25) + 0.04 * (bulkECs[i]! - 1.2) - 1e-4 * t + noise[i]!,
+  )
+  it('finds the slopes within their standard errors', () => {
+    const found = fitNoUseCorrection({ waterContents, temperatures, bulkECs, hours })
+    const off = (slope: { slope: number; standardError: number } | undefined, truth: number) =>
+      Math.abs((slope?.slope ?? Number.NaN) - truth) / (slope?.standardError ?? 1)
+    expect(off(found.temperature, 0.0015)).toBeLessThan(3.5)
+    expect(off(found.bulkEC, 0.04)).toBeLessThan(3.5)
+    expect(off(found.hours, -1e-4)).toBeLessThan(3.5)
+    expect(Math.abs(found.residualSd / 0.002 - 1)).toBeLessThan(0.12)
+    expect(Math.abs(found.serialCorrelation)).toBeLessThan(0.15)
+    expect(found.warnings).toEqual([])
+  })
+  it('takes the wave out of the water content', () => {
+    const correction = fitNoUseCorrection({ waterContents, temperatures, bulkECs, hours })
+    const corrected = Array.from(
+      waterContents,
+      (theta, i) =>
+        applyNoUseCorrection({
+          correction,
+          waterContent: theta as never,
+          temperature: celsius(temperatures[i]!),
+          bulkEC: decisiemensPerMetre(bulkECs[i]!),
+        }).waterContent +
+        1e-4 * hours[i]!,
+    )
+    const spread = Math.max(...corrected) - Math.min(...corrected)
+    expect(spread).toBeLessThan(0.002 * 8)
+    expect(Math.max(...waterContents) - Math.min(...waterContents)).toBeGreaterThan(0.03)
+  })
+  it('leaves rows with gaps out and counts them, and widens errors of readings that follow each other', () => {
+    const gaps = waterContents.slice()
+    gaps[5] = Number.NaN
+    const holes = temperatures.slice()
+    holes[9] = Number.NaN
+    expect(fitNoUseCorrection({ waterContents: gaps, temperatures: holes, hours })).toMatchObject({
+      rows: n - 2,
+      missing: 2,
+    })
+    // Without the salt its slow wave stays in the residuals.
+    const blind = fitNoUseCorrection({ waterContents, temperatures, hours })
+    expect(blind.serialCorrelation).toBeGreaterThan(0.8)
+    const plain = blind.residualSd / Math.sqrt(n * 8)
+    expect(blind.temperature.standardError).toBeGreaterThan(2.5 * plain)
+  })
+  it('says when a slope is not proven, and when a reading lies outside the record', () => {
+    const flat = fitNoUseCorrection({ waterContents: noise.map((e) => 0.6 + e), temperatures })
+    expect(flat.warnings).toMatchObject([{ code: 'slope-not-proven', about: 'temperatures' }])
+    const correction = fitNoUseCorrection({ waterContents, temperatures })
+    expect(
+      applyNoUseCorrection({ correction, waterContent: waterContent(0.5), temperature: celsius(35) }).warnings,
+    ).toMatchObject([{ code: 'outside-no-use-record', about: 'temperature' }])
+  })
+  it('refuses a record that cannot tell', () => {
+    const few = (list: Float64Array) => list.subarray(0, 20)
+    expectInputError(
+      () => fitNoUseCorrection({ waterContents: few(waterContents), temperatures: few(temperatures) }),
+      'waterContents',
+    )
+    expectInputError(() => fitNoUseCorrection({ waterContents, temperatures: few(temperatures) }), 'temperatures')
+    expectInputError(
+      () => fitNoUseCorrection({ waterContents, temperatures: temperatures.map((t) => 20 + t / 10) }),
+      'temperatures',
+    )
+    const following = temperatures.map((t) => 1 + 0.05 * (t - 22))
+    expectInputError(
+      () => fitNoUseCorrection({ waterContents, temperatures, bulkECs: following }),
+      'temperatures, bulkECs',
+    )
+    const mixed = temperatures.map((t, i) => 1 + 0.02 * (t - 22) + 0.01 * hours[i]!)
+    expectInputError(() => fitNoUseCorrection({ waterContents, temperatures, bulkECs: mixed, hours }), 'bulkECs, hours')
+    const correction = fitNoUseCorrection({ waterContents, temperatures, bulkECs })
+    expectInputError(
+      () => applyNoUseCorrection({ correction, waterContent: waterContent(0.5), temperature: celsius(20) }),
+      'bulkEC',
+    )
+  })
+})
