@@ -112,6 +112,7 @@ export {
   soakCyclesForInfiltration,
 } from './soak-cycles.js'
 export { type SharedPump, type StaggeredShot, staggerZones, type ZoneShot } from './stagger-zones.js'
+export { type ContentAfterUseInput, contentAfterUse, type TimeToLevelInput, timeToLevel } from './time-to-level.js'
 export {
   christiansenUniformity,
   flowVariation,
