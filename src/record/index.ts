@@ -4,6 +4,7 @@ export {
   checkReadings,
   type QualityLimits,
 } from './check-readings.js'
+export { type ComparedProbe, type CompareProbesInput, compareProbes, type ProbeReadings } from './compare-probes.js'
 export {
   type DryDownInput,
   type DryDownLine,
@@ -12,6 +13,7 @@ export {
   type TimeToRefillInput,
   timeToRefill,
 } from './dry-down.js'
+export { type ExcuseRisesInput, excuseRises } from './excuse-rises.js'
 export {
   type ExponentialCourse,
   type ExponentialDryDown,
@@ -19,17 +21,30 @@ export {
   fitExponentialDryDown,
   timeToRefillExponential,
 } from './exponential-dry-down.js'
+export { type FindDryDownsInput, type FoundDryDown, findDryDowns } from './find-dry-downs.js'
 export { type FindShotsInput, type FoundShot, findShots, type ShotLimits } from './find-shots.js'
+export { type FindStepsInput, type FoundStep, findSteps } from './find-steps.js'
 export { combineFlags, countFlags, type FlagCounts, QUALITY } from './flags.js'
+export { type FlatLineLimits, type FlatLineLimitsInput, flatLineLimits } from './flat-line-limits.js'
 export { type FlatLineInput, flatLineTest } from './flat-line-test.js'
+export { type ForecastRefillInput, forecastRefill, type RefillForecast, type RegimeAhead } from './forecast-refill.js'
 export { type GrossRangeInput, grossRangeTest } from './gross-range-test.js'
+export type { LightPeriod } from './light-periods.js'
 export { type LocalOffset, type LocalTimeInput, type UniversalTimes, utcFromLocal } from './local-time.js'
+export { type MatchedShots, type MatchShotsInput, matchShots } from './match-shots.js'
+export { type NewestReading, type NewestReadingInput, newestReading } from './newest-reading.js'
 export { type Noise, type NoiseInput, noiseOf } from './noise.js'
+export { type OvernightDryDown, type OvernightInput, overnightDryDowns } from './overnight-dry-down.js'
 export { type Plateau, type PlateauInput, plateauAfterDrain } from './plateau.js'
+export { type ProbeAgainstScale, type ProbeAgainstScaleInput, probeAgainstScale } from './probe-against-scale.js'
 export { type RateOfChangeInput, rateOfChangeTest } from './rate-of-change-test.js'
 export { type Reducer, type RunInput, runReducer } from './reducer.js'
+export { type ResponseInput, type ResponseToShots, responseToShots, type ShotResponse } from './response-to-shots.js'
+export { type SaltDrift, type SaltDriftInput, saltDrift } from './salt-drift.js'
 export { findSeams, type Seam, type SeamsInput } from './seams.js'
 export { type RecordSegment, type SegmentsInput, segmentsOf } from './segments.js'
+export { type SettledShot, type SettleShotsInput, settleShots } from './settle-shots.js'
+export { changeOfSlope, type SlopeChange } from './slope-change.js'
 export { type SpikeInput, spikeTest } from './spike-test.js'
 export { type TimeGapInput, timeGapTest } from './time-gap-test.js'
 export {
@@ -40,6 +55,7 @@ export {
   watchReadings,
 } from './watch-readings.js'
 export { type ContentReading, type ShotWatch, type ShotWatchState, watchShots } from './watch-shots.js'
+export { type WaterUse, type WaterUseInput, waterUseOfDryDown } from './water-use.js'
 export { type WmoLimits, type WmoLimitsInput, type WmoQuantity, wmoLimits } from './wmo-limits.js'
 export {
   type WmoStep,

@@ -1,0 +1,141 @@
+import type { Duration } from '../quantity/duration.js'
+import { within } from '../quantity/guard.js'
+import type { Span } from '../quantity/span.js'
+import { type DryDownLine, fitDryDown } from './dry-down.js'
+import type { FoundShot } from './find-shots.js'
+import { checkedPeriods, type LightPeriod } from './light-periods.js'
+import { segmentsOf } from './segments.js'
+
+const SETTLE: Span = {
+  quantity: 'time to drain',
+  unit: 's',
+  min: 0,
+  max: 86400,
+  hint: 'give the time after the peak in which drain stops, so that drain is not taken for use',
+}
+const STEP: Span = {
+  quantity: 'longest step',
+  unit: 's',
+  min: 0,
+  max: 86400,
+  open: 'min',
+  hint: 'give a little more than the time between two readings',
+}
+const SHORTEST: Span = {
+  quantity: 'shortest dry-down',
+  unit: 's',
+  min: 0,
+  max: 604800,
+  open: 'min',
+  hint: 'give the time in which the fall outgrows the noise',
+}
+
+/** A series in which dry-downs are looked for. */
+export interface FindDryDownsInput {
+  /** Times of the readings. Unit: s. Range: any. */
+  readonly time: ArrayLike<number>
+  /** Water content; NaN where a reading is missing or not to be trusted. Unit: m³/m³. Range: any. */
+  readonly content: ArrayLike<number>
+  /** The shots in the series, made by `findShots`. */
+  readonly shots: readonly FoundShot[]
+  /** Time after the peak of a shot that is left out, because drain is no use by plants. Unit: s. Range: [0, 86400]. */
+  readonly settle: Duration
+  /** Nothing is followed over a longer step between two good readings. Unit: s. Range: (0, 86400]. */
+  readonly longestStep: Duration
+  /** Shorter ones are left out. Unit: s. Range: (0, 604800]. */
+  readonly shortest: Duration
+  /** Times with light, in order; without them day and night are not told apart. */
+  readonly light?: readonly LightPeriod[]
+}
+
+/** A stretch of one regime without shot, drain or seam. */
+export interface FoundDryDown {
+  /** Position of its first reading. Unit: 1. */
+  readonly first: number
+  /** Position of its last reading. Unit: 1. */
+  readonly last: number
+  /** Time of its first reading. Unit: s. */
+  readonly start: number
+  /** Time of its last reading. Unit: s. */
+  readonly end: number
+  readonly regime: 'day' | 'night' | 'not told'
+  /** The straight line through it. */
+  readonly line: DryDownLine
+}
+
+/**
+ * The dry-downs of a record, each in one light regime, with its slope: between shots, after drain, never across a gap or a seam.
+ *
+ * @procedure Cuts the stretches of `segmentsOf` at shots with their drain and at the beginning and end of light, and fits a line to each part
+ * that is long enough and has at least three readings.
+ * @param input - Series, shots, times with light and limits.
+ * @returns The dry-downs in order; a part that rises slowly is among them and has a positive slope.
+ * @throws `DomainError` outside the ranges, `InputError` for lists of different lengths or periods of light out of order.
+ * @source common practice, no source
+ * @example
+ * ```ts
+ * const time = Array.from({ length: 13 }, (_, i) => i * 3600)
+ * const content = time.map((t, i) => 0.6 - 0.008 * Math.min(i, 6) - 0.002 * Math.max(0, i - 6))
+ * const found = findDryDowns({
+ *   time, content, shots: [], settle: minutes(30), longestStep: hours(2), shortest: hours(3), light: [{ start: 0, end: 21600 }],
+ * })
+ * found // => [{ regime: 'day', line: { slopePerHour: -0.008 } }, { regime: 'night', line: { slopePerHour: -0.002 } }]
+ * ```
+ */
+export function findDryDowns({ time, content, shots, light, ...limits }: FindDryDownsInput): FoundDryDown[] {
+  const settle = within(limits.settle, SETTLE)
+  const longestStep = within(limits.longestStep, STEP) as Duration
+  const shortest = within(limits.shortest, SHORTEST)
+  const periods = checkedPeriods(light ?? [])
+  const found: FoundDryDown[] = []
+  const close = (first: number, last: number, regime: FoundDryDown['regime'], readings: number) => {
+    if (readings < 3 || (time[last] as number) - (time[first] as number) < shortest) return
+    const line = fitDryDown({ time: part(time, first, last), content: part(content, first, last) })
+    found.push({ first, last, start: time[first] as number, end: time[last] as number, regime, line })
+  }
+  let s = 0
+  let p = 0
+  for (const segment of segmentsOf({ time, value: content, longestStep })) {
+    let first = -1
+    let last = -1
+    let readings = 0
+    let regime: FoundDryDown['regime'] = 'not told'
+    let drained = -Infinity
+    for (let i = segment.first; i <= segment.last; i++) {
+      if (Number.isNaN(content[i])) continue
+      const now = time[i] as number
+      while (s < shots.length && (shots[s] as FoundShot).peakIndex < i) {
+        // A shot of an earlier stretch has nothing to say here.
+        if ((shots[s] as FoundShot).peakIndex >= segment.first) drained = (shots[s] as FoundShot).peak + settle
+        s++
+      }
+      const shot = shots[s]
+      const rising = shot !== undefined && i > shot.startIndex && i <= shot.peakIndex
+      while (p > 0 && now < (periods[p - 1] as LightPeriod).end) p--
+      while (p < periods.length && now >= (periods[p] as LightPeriod).end) p++
+      const inLight = p < periods.length && now >= (periods[p] as LightPeriod).start
+      const here = light === undefined ? 'not told' : inLight ? 'day' : 'night'
+      const use = !rising && now >= drained
+      if (first >= 0 && (!use || here !== regime)) {
+        close(first, last, regime, readings)
+        first = -1
+      }
+      if (!use) continue
+      if (first < 0) {
+        first = i
+        readings = 0
+        regime = here
+      }
+      last = i
+      readings++
+    }
+    if (first >= 0) close(first, last, regime, readings)
+  }
+  return found
+}
+
+function part(list: ArrayLike<number>, first: number, last: number): ArrayLike<number> {
+  return list instanceof Float64Array
+    ? list.subarray(first, last + 1)
+    : Array.prototype.slice.call(list, first, last + 1)
+}

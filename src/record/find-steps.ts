@@ -1,0 +1,121 @@
+import { medianInPlace } from '../numerics/select.js'
+import type { Duration } from '../quantity/duration.js'
+import { wholeWithin, within } from '../quantity/guard.js'
+import type { Span } from '../quantity/span.js'
+import type { WaterContent, WaterContentChange } from '../quantity/water-content.js'
+import type { FoundShot } from './find-shots.js'
+import { segmentsOf } from './segments.js'
+
+const LEAST: Span = {
+  quantity: 'least step',
+  unit: 'm³/m³',
+  min: 0,
+  max: 1,
+  open: 'min',
+  hint: 'give several times the noise of the probe',
+}
+const SIDE: Span = {
+  quantity: 'readings on each side',
+  unit: '1',
+  min: 3,
+  max: 100,
+  hint: 'give an odd number of readings, 5 for instance',
+}
+const STEP: Span = {
+  quantity: 'longest step',
+  unit: 's',
+  min: 0,
+  max: 86400,
+  open: 'min',
+  hint: 'give a little more than the time between two readings',
+}
+
+/** A series in which steps are looked for. */
+export interface FindStepsInput {
+  /** Times of the readings. Unit: s. Range: any. */
+  readonly time: ArrayLike<number>
+  /** Water content; NaN where a reading is missing or not to be trusted. Unit: m³/m³. Range: any. */
+  readonly content: ArrayLike<number>
+  /** The shots that the log explains, made by `findShots`; they are no steps. */
+  readonly shots: readonly FoundShot[]
+  /** Smaller steps are noise. Unit: m³/m³. Range: (0, 1]. */
+  readonly least: WaterContentChange
+  /** Readings that are compared on each side. Unit: 1. Range: integers [3, 100]. */
+  readonly side: number
+  /** Nothing is compared over a longer step between two good readings. Unit: s. Range: (0, 86400]. */
+  readonly longestStep: Duration
+}
+
+/** A level that changed at once and stayed changed. */
+export interface FoundStep {
+  /** Position of the first reading at the new level. Unit: 1. */
+  readonly index: number
+  /** Its time. Unit: s. */
+  readonly time: number
+  /** Median before. Unit: m³/m³. */
+  readonly before: WaterContent
+  /** Median after. Unit: m³/m³. */
+  readonly after: WaterContent
+  /** After less before. Unit: m³/m³. */
+  readonly change: WaterContentChange
+}
+
+/**
+ * Steps that no shot explains: a probe that was pulled, pushed or bumped, a container that was moved. What comes after is another
+ * series: calibrate again and take no trend across it.
+ *
+ * @procedure Where two readings in a row differ by half the least step, compares the medians of the readings on both sides; of neighbouring
+ * places the one with the largest step counts. Shots, from foot to peak, are left out.
+ * @param input - Series, shots and limits.
+ * @returns The steps in order.
+ * @throws `DomainError` outside the ranges, `InputError` for lists of different lengths.
+ * @source common practice, no source
+ * @example
+ * ```ts
+ * const content = [0.52, 0.521, 0.52, 0.519, 0.47, 0.471, 0.47, 0.469]
+ * const time = content.map((_, i) => 300 * i)
+ * findSteps({ time, content, shots: [], least: waterContentChange(0.02), side: 3, longestStep: minutes(8) }) // => [{ index: 4, change: -0.05 }]
+ * ```
+ */
+export function findSteps({ time, content, shots, ...limits }: FindStepsInput): FoundStep[] {
+  const least = within(limits.least, LEAST)
+  const side = wholeWithin(limits.side, SIDE)
+  const longestStep = within(limits.longestStep, STEP) as Duration
+  const steps: FoundStep[] = []
+  let s = 0
+  for (const { first, last } of segmentsOf({ time, value: content, longestStep })) {
+    const rows: number[] = []
+    for (let i = first; i <= last; i++) if (!Number.isNaN(content[i])) rows.push(i)
+    let from = 0
+    for (let k = side; k + side <= rows.length; k++) {
+      const index = rows[k] as number
+      while (s < shots.length && (shots[s] as FoundShot).peakIndex < index) s++
+      if (s < shots.length && index > (shots[s] as FoundShot).startIndex) continue
+      const jump = (content[index] as number) - (content[rows[k - 1] as number] as number)
+      if (Math.abs(jump) < least / 2) continue
+      const before = medianOf(content, rows, k - side, k)
+      const after = medianOf(content, rows, k, k + side)
+      const change = after - before
+      if (Math.abs(change) < least || Math.sign(change) !== Math.sign(jump)) continue
+      const step: FoundStep = {
+        index,
+        time: time[index] as number,
+        before: before as WaterContent,
+        after: after as WaterContent,
+        change: change as WaterContentChange,
+      }
+      const latest = steps[steps.length - 1]
+      if (latest !== undefined && k < from) {
+        if (Math.abs(change) > Math.abs(latest.change)) steps[steps.length - 1] = step
+      } else {
+        steps.push(step)
+        from = k + side
+      }
+    }
+  }
+  return steps
+}
+
+function medianOf(content: ArrayLike<number>, rows: readonly number[], from: number, to: number): number {
+  return medianInPlace(Float64Array.from(rows.slice(from, to), (i) => content[i] as number))
+}

@@ -1,0 +1,106 @@
+import type { Duration } from '../quantity/duration.js'
+import { within } from '../quantity/guard.js'
+import type { Span } from '../quantity/span.js'
+import type { FoundShot } from './find-shots.js'
+import type { RecordSegment } from './segments.js'
+
+const LATEST: Span = {
+  quantity: 'latest answer',
+  unit: 's',
+  min: 0,
+  max: 86400,
+  open: 'min',
+  hint: 'give the time from opening the valve until the probe must have risen',
+}
+const SLACK: Span = {
+  quantity: 'slack of the clocks',
+  unit: 's',
+  min: 0,
+  max: 86400,
+  hint: 'give how far the clocks of log and probe may be apart, and one step between readings',
+}
+
+/** Shots that were seen, shots that were logged, and where readings ran on. */
+export interface MatchShotsInput {
+  /** The shots that show in the readings, made by `findShots`. */
+  readonly shots: readonly FoundShot[]
+  /** When the valve was opened, by the log, in order of time. Unit: s. Range: any. */
+  readonly log: ArrayLike<number>
+  /** Where readings ran on, made by `segmentsOf`. */
+  readonly segments: readonly RecordSegment[]
+  /** A rise begins no later after the valve was opened. Unit: s. Range: (0, 86400]. */
+  readonly latest: Duration
+  /** The last reading before a rise may lie so much before the valve was opened. Unit: s. Range: [0, 86400]. */
+  readonly slack: Duration
+}
+
+/** Which logged shot is which rise. All are positions in the lists that were given; together they hold every logged shot and every rise once. */
+export interface MatchedShots {
+  /** Logged shots with a rise of their own. */
+  readonly matched: readonly { readonly log: number; readonly shot: number }[]
+  /** Logged shots that went into the rise of an earlier one, because they followed it closely. */
+  readonly joined: readonly { readonly log: number; readonly shot: number }[]
+  /** Logged shots without a rise, though readings ran on. Unit: 1. */
+  readonly withoutRise: readonly number[]
+  /** Logged shots at a gap or a seam, which cannot be judged. Unit: 1. */
+  readonly notJudged: readonly number[]
+  /** Rises that no logged shot explains. Unit: 1. */
+  readonly withoutLog: readonly number[]
+}
+
+/**
+ * Checks the readings against the log of the valve: shots without a rise, rises without a shot.
+ *
+ * @procedure Gives each logged shot, in order, the first rise that began within the slack before it and the latest answer after it. A shot
+ * that falls into a rise that is taken already has joined it; one without readings all the time until the latest answer is not judged.
+ * @param input - Rises, log and stretches of readings.
+ * @returns Positions of all logged shots and all rises.
+ * @throws `DomainError` outside the ranges.
+ * @source common practice, no source
+ * @example
+ * ```ts
+ * const time = [0, 300, 600, 900, 1200, 1500, 1800, 2100, 2400]
+ * const content = [0.5, 0.499, 0.52, 0.53, 0.528, 0.527, 0.527, 0.526, 0.526]
+ * const limits = { leastRise: waterContentChange(0.01), longestRise: minutes(30), longestStep: minutes(8) }
+ * const matches = matchShots({
+ *   shots: findShots({ time, content, ...limits }), log: [320, 1500, 2300],
+ *   segments: segmentsOf({ time, value: content, longestStep: minutes(8) }), latest: minutes(10), slack: minutes(5),
+ * })
+ * matches // => { matched: [{ log: 0, shot: 0 }], withoutRise: [1], notJudged: [2], withoutLog: [] }
+ * ```
+ */
+export function matchShots({ shots, log, segments, ...limits }: MatchShotsInput): MatchedShots {
+  const latest = within(limits.latest, LATEST)
+  const slack = within(limits.slack, SLACK)
+  const rises = shots.map((shot, k) => ({ shot, k })).sort((a, b) => a.shot.start - b.shot.start)
+  const stretches = [...segments].sort((a, b) => a.start - b.start)
+  const matched: { log: number; shot: number }[] = []
+  const joined: { log: number; shot: number }[] = []
+  const withoutRise: number[] = []
+  const notJudged: number[] = []
+  const taken = new Set<number>()
+  let next = 0
+  let from = 0
+  let last: { shot: FoundShot; k: number } | undefined
+  for (let e = 0; e < log.length; e++) {
+    const opened = log[e] as number
+    while (next < rises.length && (rises[next] as { shot: FoundShot }).shot.start < opened - slack) next++
+    const rise = rises[next]
+    if (rise !== undefined && rise.shot.start <= opened + latest) {
+      matched.push({ log: e, shot: rise.k })
+      taken.add(rise.k)
+      last = rise
+      next++
+      continue
+    }
+    if (last !== undefined && opened <= last.shot.peak + slack) {
+      joined.push({ log: e, shot: last.k })
+      continue
+    }
+    while (from < stretches.length && (stretches[from] as RecordSegment).end < opened + latest) from++
+    const covers = stretches[from] !== undefined && (stretches[from] as RecordSegment).start <= opened
+    ;(covers ? withoutRise : notJudged).push(e)
+  }
+  const withoutLog = shots.flatMap((_, k) => (taken.has(k) ? [] : [k]))
+  return { matched, joined, withoutRise, notJudged, withoutLog }
+}

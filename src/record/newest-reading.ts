@@ -1,0 +1,73 @@
+import type { Duration } from '../quantity/duration.js'
+import { InputError } from '../quantity/errors.js'
+import { within } from '../quantity/guard.js'
+import type { Span } from '../quantity/span.js'
+import { equalLengths } from './equal-lengths.js'
+import { QUALITY } from './flags.js'
+
+const NOW: Span = {
+  quantity: 'present moment',
+  unit: 's',
+  min: -62135596800,
+  max: 253402300799,
+  hint: 'give seconds since the start of 1970 in universal time',
+}
+
+/** A record with its flags, and the moment at which it is asked. */
+export interface NewestReadingInput {
+  /** Times of the readings, in the order in which they arrived. Unit: s. Range: any. */
+  readonly time: ArrayLike<number>
+  /** Readings; NaN where one is missing. Unit: any. Range: any. */
+  readonly value: ArrayLike<number>
+  /** Flags of the readings, made by `combineFlags`; without them every reading that is there counts. */
+  readonly flags?: Uint8Array
+  /** Now. Unit: s. Range: [-62135596800, 253402300799]. */
+  readonly now: number
+}
+
+/** The newest reading that passed, or why there is none. */
+export type NewestReading =
+  | {
+      readonly known: true
+      /** Its position. Unit: 1. */
+      readonly index: number
+      /** The reading. Unit: that of the series. */
+      readonly value: number
+      /** Its time. Unit: s. */
+      readonly time: number
+      /** Time since. Unit: s. */
+      readonly age: Duration
+      /** Whether it is the last of the record, so that nothing doubtful has come after it. */
+      readonly isLast: boolean
+    }
+  | { readonly known: false; readonly reason: string }
+
+/**
+ * The newest reading that passed its tests, with its age. A sensor that is silent raises no alarm by itself: its age must.
+ *
+ * @procedure Goes back from the end of the record, in the order of arrival, to the first reading that is there and has passed.
+ * @param input - Record, flags and present moment.
+ * @returns The reading with its age, or that there is none; a reading from the future is none.
+ * @throws `DomainError` outside the range, `InputError` for lists of different lengths.
+ * @source definition
+ * @example
+ * ```ts
+ * newestReading({ time: [0, 300, 600], value: [0.54, 0.53, NaN], now: 900 }) // => { known: true, index: 1, age: 600, isLast: false }
+ * ```
+ */
+export function newestReading({ time, value, flags, now }: NewestReadingInput): NewestReading {
+  const moment = within(now, NOW)
+  equalLengths(time, value)
+  if (flags !== undefined && flags.length !== value.length)
+    throw new InputError('flags', `has ${flags.length} entries for ${value.length} readings`, 'test the same readings')
+  for (let index = value.length - 1; index >= 0; index--) {
+    const one = value[index] as number
+    if (Number.isNaN(one) || (flags !== undefined && flags[index] !== QUALITY.pass)) continue
+    const at = time[index] as number
+    if (!(at <= moment))
+      return { known: false, reason: 'the newest good reading carries a time that is still to come: check the clock' }
+    const age = (moment - at) as Duration
+    return { known: true, index, value: one, time: at, age, isLast: index === value.length - 1 }
+  }
+  return { known: false, reason: 'no reading has passed' }
+}

@@ -1,0 +1,76 @@
+import { within } from '../quantity/guard.js'
+import type { Mass } from '../quantity/mass.js'
+import type { Span } from '../quantity/span.js'
+import type { Volume } from '../quantity/volume.js'
+import type { WaterContent, WaterContentChange } from '../quantity/water-content.js'
+
+const MASS: Span = { quantity: 'mass of the container', unit: 'g', min: 0, max: Infinity, hint: 'give zero or more' }
+const SUBSTRATE: Span = {
+  quantity: 'substrate volume',
+  unit: 'L',
+  min: 0,
+  max: Infinity,
+  open: 'both',
+  hint: 'give the volume of medium on the scale',
+}
+const CONTENT: Span = {
+  quantity: 'water content of the probe',
+  unit: 'm³/m³',
+  min: -1,
+  max: 2,
+  hint: 'give a volumetric water content, out of range or not',
+}
+
+/** A container that was weighed twice, with the readings of its probe at both times. */
+export interface ProbeAgainstScaleInput {
+  /** Mass at the first weighing. Unit: g. Range: [0, ∞). */
+  readonly massBefore: Mass
+  /** Mass at the second weighing. Unit: g. Range: [0, ∞). */
+  readonly massAfter: Mass
+  /** Water content at the first weighing. Unit: m³/m³. Range: [-1, 2]. */
+  readonly contentBefore: WaterContent
+  /** Water content at the second weighing. Unit: m³/m³. Range: [-1, 2]. */
+  readonly contentAfter: WaterContent
+  /** Volume of medium on the scale. Unit: L. Range: (0, ∞). */
+  readonly substrateVolume: Volume
+}
+
+/** Two measurements of one change of storage. */
+export interface ProbeAgainstScale {
+  /** Change of water by the scale, 1 kg taken as 1 L. Unit: L. */
+  readonly weighed: number
+  /** Change of water by the probe. Unit: L. */
+  readonly seen: number
+  /** Probe less scale. Unit: L. */
+  readonly difference: number
+  /** The same as a water content. Unit: m³/m³. */
+  readonly contentDifference: WaterContentChange
+}
+
+/**
+ * Change of the water in a container by its probe and by a scale. The scale weighs the whole; the probe sees its surroundings.
+ *
+ * ```math
+ * \Delta S_{scale} = \frac{m_1 - m_0}{\rho_w}, \qquad \Delta S_{probe} = (\theta_1 - \theta_0) \, V_s
+ * ```
+ *
+ * @param input - Masses, readings and volume of medium.
+ * @returns Both changes and their difference.
+ * @throws `DomainError` outside the ranges.
+ * @validity Growth of the plant and fruit that was picked change the mass as well and are not known here.
+ * @source Water balance of a weighed container, water of 1 kg/L
+ * @example
+ * ```ts
+ * probeAgainstScale({
+ *   massBefore: kilograms(14.2), massAfter: kilograms(14.62), contentBefore: waterContent(0.52), contentAfter: waterContent(0.532),
+ *   substrateVolume: litres(12),
+ * }) // => { weighed: 0.42, seen: 0.144, difference: -0.276, contentDifference: -0.023 }
+ * ```
+ */
+export function probeAgainstScale(input: ProbeAgainstScaleInput): ProbeAgainstScale {
+  const volume = within(input.substrateVolume, SUBSTRATE)
+  const weighed = (within(input.massAfter, MASS) - within(input.massBefore, MASS)) / 1000
+  const seen = (within(input.contentAfter, CONTENT) - within(input.contentBefore, CONTENT)) * volume
+  const difference = seen - weighed
+  return { weighed, seen, difference, contentDifference: (difference / volume) as WaterContentChange }
+}

@@ -1,0 +1,98 @@
+import { medianInPlace } from '../numerics/select.js'
+import type { Finding } from '../quantity/finding.js'
+import { within } from '../quantity/guard.js'
+import type { Share } from '../quantity/share.js'
+import type { Span } from '../quantity/span.js'
+import type { Volume } from '../quantity/volume.js'
+import type { WaterContentChange } from '../quantity/water-content.js'
+
+const SUBSTRATE: Span = {
+  quantity: 'substrate volume',
+  unit: 'L',
+  min: 0,
+  max: Infinity,
+  open: 'both',
+  hint: 'give the volume of medium that a shot waters',
+}
+const VOLUME: Span = {
+  quantity: 'water kept of a shot',
+  unit: 'L',
+  min: 0,
+  max: Infinity,
+  open: 'both',
+  hint: 'give what was applied less what drained, above zero',
+}
+const RISE: Span = { quantity: 'rise of a shot', unit: 'm³/m³', min: -1, max: 1, hint: 'give the rise after drain' }
+
+/** Shots of which rise and water kept are known. */
+export interface ResponseInput {
+  /** The shots. */
+  readonly shots: readonly ShotResponse[]
+  /** Volume of medium that a shot waters. Unit: L. Range: (0, ∞). */
+  readonly substrateVolume: Volume
+}
+
+/** What a probe saw of a shot, and what the container kept of it. */
+export interface ShotResponse {
+  /** Rise of the water content, after drain. Unit: m³/m³. Range: [-1, 1]. */
+  readonly rise: WaterContentChange
+  /** Water applied less water drained. Unit: L. Range: (0, ∞). */
+  readonly kept: Volume
+}
+
+/** How much of the water a probe sees. */
+export interface ResponseToShots {
+  /** Median over the shots of rise times volume of medium, by the water kept; 1 where the probe stands for the whole. Unit: 1. */
+  readonly share: Share
+  /** Shots on which it rests. Unit: 1. */
+  readonly shots: number
+  readonly findings: readonly Finding[]
+}
+
+/**
+ * How much of the water that a container keeps shows at its probe. A probe with air at its pins, or above the wet part, sees little; one
+ * under the dripper sees too much.
+ *
+ * ```math
+ * r = \mathrm{median}\; \frac{\Delta\theta \, V_s}{V_{kept}}
+ * ```
+ *
+ * @param input - Shots and volume of medium.
+ * @returns The share, with a finding below one half and above three halves.
+ * @throws `DomainError` outside the ranges, also when there is no shot.
+ * @validity With at least three shots; it cannot tell an air gap from a wrong volume of medium or an uneven spread of water: weigh the container.
+ * @source Water balance of the container; the limits of one half and three halves: common practice, no source
+ * @example
+ * ```ts
+ * const shots = [0.011, 0.012, 0.013].map((rise) => ({ rise: waterContentChange(rise), kept: litres(0.42) }))
+ * const seen = responseToShots({ shots, substrateVolume: litres(12) })
+ * seen // => { share: 0.343, shots: 3 }
+ * seen.findings.map((finding) => finding.code) // => ['probe-sees-little']
+ * ```
+ */
+export function responseToShots({ shots, substrateVolume }: ResponseInput): ResponseToShots {
+  const volume = within(substrateVolume, SUBSTRATE)
+  const shares = Float64Array.from(shots, ({ rise, kept }) => (within(rise, RISE) * volume) / within(kept, VOLUME))
+  const count = within(shots.length, {
+    quantity: 'number of shots',
+    unit: '1',
+    min: 1,
+    max: Infinity,
+    hint: 'give some',
+  })
+  const share = medianInPlace(shares)
+  const findings: Finding[] = []
+  const find = (code: string, level: Finding['level'], message: string) =>
+    findings.push({ code, level, message, value: share, unit: '1', source: 'common practice, no source' })
+  const seen = `the probe sees ${Math.round(share * 100)} % of the water that was kept`
+  if (share < 0.5)
+    find(
+      'probe-sees-little',
+      'caution',
+      `${seen}: air at its pins, a place beside the wet part, or by-pass; weigh the container, re-seat the probe and repeat its two samples`,
+    )
+  if (share > 1.5)
+    find('probe-sees-much', 'caution', `${seen}: it sits under the dripper, or stands for less medium than was given`)
+  if (count < 3) find('few-shots', 'note', `it rests on ${count} shots; three or more say more`)
+  return { share: share as Share, shots: count, findings }
+}

@@ -1,0 +1,95 @@
+import type { Finding } from '../quantity/finding.js'
+import { within } from '../quantity/guard.js'
+import type { Span } from '../quantity/span.js'
+import type { WaterContent } from '../quantity/water-content.js'
+import { trendOf } from './trend.js'
+
+const CAPACITY: Span = {
+  quantity: 'container capacity',
+  unit: 'm³/m³',
+  min: 0,
+  max: 1,
+  hint: 'give what the medium holds after drain, from a weighed container or the retention curve',
+}
+
+/** Levels after drain on several days, with the drain of those days. */
+export interface SaltDriftInput {
+  /** Days of the levels, counted from any day. Unit: d. Range: any. */
+  readonly day: ArrayLike<number>
+  /** Level after drain of each day; NaN where it is missing. Unit: m³/m³. Range: any. */
+  readonly plateau: ArrayLike<number>
+  /** Electrical conductivity of the drain of each day; NaN where it is missing. Unit: dS/m. Range: any. */
+  readonly drainEC: ArrayLike<number>
+  /** What the medium can hold. Unit: m³/m³. Range: [0, 1]. */
+  readonly containerCapacity: WaterContent
+}
+
+/** Trends of the level after drain and of the drain. */
+export interface SaltDrift {
+  /** Change of the level after drain; NaN with fewer than three days. Unit: m³/m³/d. */
+  readonly levelPerDay: number
+  /** Its standard error. Unit: m³/m³/d. */
+  readonly levelError: number
+  /** Change of the drain; NaN with fewer than three days. Unit: dS/m/d. */
+  readonly drainPerDay: number
+  /** Its standard error. Unit: dS/m/d. */
+  readonly drainError: number
+  readonly findings: readonly Finding[]
+}
+
+/**
+ * The signature of salt in a dielectric reading: the level to which shots drain back climbs from day to day together with the
+ * conductivity of the drain, and may pass what the medium can hold.
+ *
+ * @procedure Fits a line to both over the days; both must rise by more than two standard errors, over at least five days. A level above the
+ * container capacity is told by itself.
+ * @param input - Levels, drain and capacity.
+ * @returns Trends, with findings; no finding is no proof, roots that grow and medium that sinks change the level as well.
+ * @throws `DomainError` outside the range.
+ * @validity A flush with water of known conductivity, read before and after, tells salt from water.
+ * @source common practice, no source
+ * @example
+ * ```ts
+ * const day = [0, 1, 2, 3, 4, 5]
+ * const drift = saltDrift({
+ *   day, plateau: day.map((d) => 0.6 + 0.004 * d), drainEC: day.map((d) => 3.2 + 0.3 * d), containerCapacity: waterContent(0.65),
+ * })
+ * drift.findings.map((finding) => finding.code) // => ['reading-rises-with-salt']
+ * ```
+ */
+export function saltDrift({ day, plateau, drainEC, containerCapacity }: SaltDriftInput): SaltDrift {
+  const capacity = within(containerCapacity, CAPACITY)
+  const level = trendOf(day, plateau)
+  const drain = trendOf(day, drainEC)
+  const findings: Finding[] = []
+  const source = 'common practice, no source'
+  const rises = (trend: typeof level) => trend.count >= 5 && trend.slope > 2 * trend.error && trend.slope > 0
+  if (rises(level) && rises(drain))
+    findings.push({
+      code: 'reading-rises-with-salt',
+      level: 'caution',
+      message: `the level after drain rises by ${(100 * level.slope).toFixed(2)} points a day while the drain rises by ${drain.slope.toFixed(2)} dS/m a day: correct the reading for salt, or trust it less`,
+      value: level.slope,
+      unit: 'm³/m³/d',
+      source,
+    })
+  let highest = -Infinity
+  for (let i = 0; i < plateau.length; i++)
+    if (!Number.isNaN(plateau[i])) highest = Math.max(highest, plateau[i] as number)
+  if (highest > capacity)
+    findings.push({
+      code: 'above-capacity',
+      level: 'caution',
+      message: `a level after drain of ${(100 * highest).toFixed(1)} % is above the ${(100 * capacity).toFixed(1)} % that the medium can hold: salt, a wrong calibration or a wrong capacity`,
+      value: highest,
+      unit: 'm³/m³',
+      source,
+    })
+  return {
+    levelPerDay: level.slope,
+    levelError: level.error,
+    drainPerDay: drain.slope,
+    drainError: drain.error,
+    findings,
+  }
+}

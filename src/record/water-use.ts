@@ -1,0 +1,58 @@
+import type { Flow } from '../quantity/flow.js'
+import { within } from '../quantity/guard.js'
+import type { Span } from '../quantity/span.js'
+import type { Volume } from '../quantity/volume.js'
+import type { DryDownLine } from './dry-down.js'
+
+const SUBSTRATE: Span = {
+  quantity: 'substrate volume',
+  unit: 'L',
+  min: 0,
+  max: Infinity,
+  open: 'both',
+  hint: 'give the volume of medium that the probe stands for',
+}
+
+/** A dry-down and the medium in which it was seen. */
+export interface WaterUseInput {
+  /** The line through the dry-down, made by `fitDryDown`. */
+  readonly line: DryDownLine
+  /** Volume of medium that the probe stands for. Unit: L. Range: (0, ∞). */
+  readonly substrateVolume: Volume
+}
+
+/** Water that left the medium in an hour, or why that is not known. */
+export type WaterUse =
+  | {
+      readonly known: true
+      /** Water in an hour. Unit: L/h. */
+      readonly use: Flow
+      /** Standard error of it, from the scatter about the line alone. Unit: L/h. */
+      readonly error: Flow
+    }
+  | { readonly known: false; readonly reason: string }
+
+/**
+ * Water that left the medium in an hour of a dry-down: taken up by plants and evaporated, and drained if drain had not stopped.
+ *
+ * ```math
+ * Q = -b \, V_s
+ * ```
+ *
+ * @param input - Line, made by `fitDryDown`, and volume of medium.
+ * @returns Use with its standard error, or that nothing left that noise could not have made.
+ * @throws `DomainError` outside the range.
+ * @validity The probe must stand for the whole medium; a weighed container tells whether it does.
+ * @source Water balance of the container without irrigation; a slope within two standard errors of zero is not believed: common practice, no source
+ * @example
+ * ```ts
+ * const line = fitDryDown({ time: [0, 3600, 7200, 10800], content: [0.6, 0.592, 0.584, 0.576] })
+ * waterUseOfDryDown({ line, substrateVolume: litres(10) }) // => { known: true, use: 0.08 }
+ * ```
+ */
+export function waterUseOfDryDown({ line, substrateVolume }: WaterUseInput): WaterUse {
+  const volume = within(substrateVolume, SUBSTRATE)
+  if (!(line.slopePerHour < 0)) return { known: false, reason: 'the water content does not fall' }
+  if (-line.slopePerHour < 2 * line.slopeError) return { known: false, reason: 'the fall is no larger than its noise' }
+  return { known: true, use: (-line.slopePerHour * volume) as Flow, error: (line.slopeError * volume) as Flow }
+}
