@@ -96,11 +96,11 @@ const CLEARANCE: Span = {
  * @source common practice, no source; Baker, J. M. and Lascano, R. J. (1989), Soil Science 147:378-384, abstract (extent of the response)
  * @example
  * ```ts
- * const place = (x: number, depth: number) => ({ x: centimetres(x), y: centimetres(0), depth: centimetres(depth) })
+ * const place = (x: number, depth: number) => ({ x: centimetres(x), y: centimetres(11), depth: centimetres(depth) })
  * const { conflicts } = checkPlacement({
  *   container: { shape: 'tapered pot', bottomDiameter: centimetres(18), topDiameter: centimetres(22), height: centimetres(20) },
- *   probes: [{ name: 'A', from: place(0, 10), to: place(8.5, 10), radius: centimetres(0.3) }],
- *   objects: [{ name: 'stake', kind: 'metal', from: place(3, 0), to: place(3, 8.5) }],
+ *   probes: [{ name: 'A', from: place(11, 10), to: place(19.5, 10), radius: centimetres(0.3) }],
+ *   objects: [{ name: 'stake', kind: 'metal', from: place(14, 0), to: place(14, 8.5) }],
  * })
  * conflicts.map(({ code, distance }) => [code, distance]) // => [['near-wall', 1.19256], ['near-object', 1.2]]
  * ```
@@ -153,18 +153,10 @@ function againstWalls(
   // The distance to a wall of a convex container is smallest at an end of a straight body.
   const side = Math.min(...ends.map(toSide)) - radius
   const bottom = Math.min(...ends.map(([, , depth]) => height - depth)) - radius
-  const top = Math.min(...ends.map(([, , depth]) => depth))
   const deepest = Math.max(...ends.map(([, , depth]) => depth))
-  if (side < 0 || bottom < 0 || top < 0) {
-    const [to, distance] =
-      side <= Math.min(bottom, top) ? ['wall', side] : bottom <= top ? ['bottom', bottom] : ['surface', top]
-    add(
-      'outside-medium',
-      name,
-      to as string,
-      distance as number,
-      `put ${name} wholly into the medium, no part of its rods in the air`,
-    )
+  if (side < 0 || bottom < 0) {
+    const move = `put ${name} wholly into the medium, no part of its rods outside`
+    add('outside-medium', name, side <= bottom ? 'wall' : 'bottom', Math.min(side, bottom), move)
     return
   }
   if (side < needed) add('near-wall', name, 'wall', side, `move ${name} ${more(needed - side)} towards the middle`)

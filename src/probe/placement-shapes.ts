@@ -4,11 +4,11 @@ import type { Span } from '../quantity/span.js'
 
 /** A place in the medium. */
 export interface PlaceInMedium {
-  /** To the right of the middle of the container, along its length. Unit: cm. Range: (-∞, ∞). */
+  /** From the left edge of the surface, along the length. Unit: cm. Range: [0, ∞). */
   readonly x: Length
-  /** To the back of the middle, across. Unit: cm. Range: (-∞, ∞). */
+  /** From the front edge of the surface, across. Unit: cm. Range: [0, ∞). */
   readonly y: Length
-  /** Below the surface of the medium. Unit: cm. Range: (-∞, ∞). */
+  /** Below the surface of the medium. Unit: cm. Range: [0, ∞). */
   readonly depth: Length
 }
 
@@ -42,9 +42,9 @@ export type Point = readonly [x: number, y: number, depth: number]
 const COORDINATE: Span = {
   quantity: 'coordinate',
   unit: 'cm',
-  min: -Infinity,
+  min: 0,
   max: Infinity,
-  hint: 'measure from the middle of the container and down from the surface of the medium',
+  hint: 'measure from the left and the front edge of the surface, and down from the surface',
 }
 const RADIUS: Span = {
   quantity: 'radius',
@@ -79,8 +79,8 @@ export interface Walls {
 export function wallsOf(container: PlacementContainer): Walls {
   const height = within(container.height, EXTENT)
   if (container.shape === 'box') {
-    const [halfLength, halfWidth] = [within(container.length, EXTENT) / 2, within(container.width, EXTENT) / 2]
-    return { height, toSide: ([x, y]) => Math.min(halfLength - Math.abs(x), halfWidth - Math.abs(y)) }
+    const [length, width] = [within(container.length, EXTENT), within(container.width, EXTENT)]
+    return { height, toSide: ([x, y]) => Math.min(x, length - x, y, width - y) }
   }
   const top = within(container.shape === 'cylinder' ? container.diameter : container.topDiameter, EXTENT) / 2
   const bottom = within(container.shape === 'cylinder' ? container.diameter : container.bottomDiameter, EXTENT) / 2
@@ -88,7 +88,7 @@ export function wallsOf(container: PlacementContainer): Walls {
   const slant = height / Math.hypot(height, top - bottom)
   return {
     height,
-    toSide: ([x, y, depth]) => (top + ((bottom - top) * depth) / height - Math.hypot(x, y)) * slant,
+    toSide: ([x, y, depth]) => (top + ((bottom - top) * depth) / height - Math.hypot(x - top, y - top)) * slant,
   }
 }
 

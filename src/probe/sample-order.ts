@@ -28,7 +28,7 @@ export function worstDisorder(readings: readonly number[], contents: readonly nu
     throw new InputError(
       'samples',
       range === 0 ? 'all hold the same water' : `they rise and fall: ${pair}`,
-      'look for swapped labels, weigh and read the samples again, and take some from dry to wet',
+      'look for swapped labels or samples of another medium, weigh and read them again, and take some from dry to wet',
     )
   if (worst <= SCATTER) return []
   return [
