@@ -36,8 +36,8 @@ export interface FlatLineLimitsInput {
  * @source definition of the normal distribution; four and eight in a row: common practice, no source
  * @example
  * ```ts
- * const noise = noiseOf({ value: Array.from({ length: 50 }, (_, i) => 0.6 + (i % 2 ? 0.0005 : -0.0005)) })
- * flatLineLimits({ noise }) // => { known: true, tolerance: 0.0003, suspectAfter: 4, failAfter: 8 }
+ * const noise = noiseOf({ value: Array.from({ length: 200 }, (_, i) => 0.6 + 0.001 * Math.sin(i * i)) })
+ * flatLineLimits({ noise }) // => { known: true, tolerance: 0.0002, suspectAfter: 4, failAfter: 8 }
  * ```
  */
 export function flatLineLimits({ noise }: FlatLineLimitsInput): FlatLineLimits {

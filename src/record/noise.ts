@@ -1,4 +1,4 @@
-import { medianInPlace } from '../numerics/select.js'
+import { medianInPlace, selectInPlace } from '../numerics/select.js'
 
 /** Readings whose noise is wanted. */
 export interface NoiseInput {
@@ -14,7 +14,7 @@ export type Noise =
       readonly deviation: number
       /** Six of them: a difference that noise hardly makes, to start with as the least rise of a shot. Unit: that of the series. */
       readonly threshold: number
-      /** Whether the readings resolve the noise; if not, the deviation is that of rounding to their smallest usual step. */
+      /** Whether the readings come in steps of at most half the deviation; if not, equal readings mean nothing. */
       readonly resolved: boolean
       /** Readings with two good neighbours, on which it rests. Unit: 1. */
       readonly readings: number
@@ -36,8 +36,8 @@ export type Noise =
  * @source The median absolute deviation and its factor for a normal distribution: Rousseeuw, P. J. and Croux, C. (1993), Journal of the American Statistical Association 88:1273-1283 [from memory]; six deviations: common practice, no source
  * @example
  * ```ts
- * const noise = noiseOf({ value: Array.from({ length: 50 }, (_, i) => 0.6 - 0.001 * i + (i % 2 ? 0.0005 : -0.0005)) })
- * noise // => { known: true, deviation: 0.00121, resolved: true, readings: 48 }
+ * const noise = noiseOf({ value: Array.from({ length: 200 }, (_, i) => 0.6 - 0.0001 * i + 0.001 * Math.sin(i * i)) })
+ * noise // => { known: true, deviation: 0.0009, resolved: true, readings: 198 }
  * ```
  */
 export function noiseOf({ value }: NoiseInput): Noise {
@@ -56,9 +56,10 @@ export function noiseOf({ value }: NoiseInput): Noise {
   if (count < 20)
     return { known: false, reason: `${count} readings have two good neighbours; it takes at least 20 to judge noise` }
   const typical = medianInPlace(bends, count)
-  // Rounding of the arithmetic itself is no noise.
-  const resolved = typical > 1e-12
-  if (!resolved && moved === 0) return { known: false, reason: 'all readings are the same' }
-  const deviation = resolved ? (1.4826 * typical) / Math.sqrt(1.5) : medianInPlace(steps, moved) / Math.sqrt(12)
-  return { known: true, deviation, threshold: 6 * deviation, resolved, readings: count }
+  if (moved === 0) return { known: false, reason: 'all readings are the same' }
+  // Few steps are smaller than this; in a rounded record none is.
+  const step = selectInPlace(steps, Math.floor(moved / 20), moved)
+  // Where the course is straight to the last digit, what is left is rounding, even over one step.
+  const deviation = Math.max((1.4826 * typical) / Math.sqrt(1.5), typical > 1e-12 ? 0 : step / Math.sqrt(12))
+  return { known: true, deviation, threshold: 6 * deviation, resolved: 2 * step <= deviation, readings: count }
 }

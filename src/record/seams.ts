@@ -43,8 +43,8 @@ export interface Seam {
 /**
  * The places where the times of a record do not run on: gaps, clocks that were set back, and times that stand twice.
  *
- * @procedure Compares the step before each reading with the expected one; a step that is an hour off, to half an expected step, may be a
- * change of civil time. A missing last stretch is no seam: it ends the record.
+ * @procedure Compares the step before each reading with the expected one; a step that is an hour off, to three expected steps and a quarter of
+ * an hour, may be a change of civil time. A missing last stretch is no seam: it ends the record.
  * @param input - Times, expected step and readings.
  * @returns The seams in order.
  * @throws `DomainError` outside the ranges, `InputError` for lists of different lengths.
@@ -78,7 +78,7 @@ function seamAt(index: number, step: number, expected: number): Seam {
   if (Number.isNaN(step)) return { index, kind: 'no time', seconds }
   const kind = step > 0 ? 'gap' : step === 0 ? 'repeated time' : 'step back'
   const off = step - expected
-  const tolerance = Math.min(expected / 2, 900)
+  const tolerance = Math.min(3 * expected, 900)
   if (Math.abs(Math.abs(off) - 3600) > tolerance) return { index, kind, seconds }
   return { index, kind, seconds, mayBeClockChange: off > 0 ? 'forward' : 'back' }
 }

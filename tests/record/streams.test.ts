@@ -140,6 +140,11 @@ describe('noise', () => {
     expect(noiseOf({ value })).toMatchObject({ known: true, resolved: false })
     const noise = noiseOf({ value })
     if (noise.known) expect(noise.deviation).toBeCloseTo(0.01 / Math.sqrt(12), 9)
+    const normal = normalFrom(8)
+    const fine = Array.from({ length: 3000 }, () => 0.6 + 0.001 * normal())
+    const rounded = fine.map((x) => Math.round(x * 1000) / 1000)
+    expect(noiseOf({ value: fine })).toMatchObject({ resolved: true })
+    expect(noiseOf({ value: rounded })).toMatchObject({ resolved: false })
   })
   it('is not known from a frozen record or a short one', () => {
     expect(noiseOf({ value: new Float64Array(100) })).toMatchObject({ known: false })

@@ -1,0 +1,117 @@
+/** How long a record takes a reading, batch and one by one, and whether that stays so as it grows. */
+import {
+  checkReadings,
+  findDryDowns,
+  findSeams,
+  findShots,
+  hours,
+  minutes,
+  noiseOf,
+  plateauAfterDrain,
+  runReducer,
+  watchReadings,
+  watchShots,
+  waterContentChange,
+} from 'porewater'
+import { compare, report } from './timing.js'
+
+const limits = { leastRise: waterContentChange(0.01), longestRise: minutes(30), longestStep: minutes(5) }
+const tests = {
+  expectedStep: minutes(1),
+  grossRange: { sensorLowest: 0, sensorHighest: 1, expectedLowest: 0.2, expectedHighest: 0.9 },
+  spike: { suspect: 0.02, fail: 0.05, direction: 'fall' },
+  rateOfChange: { most: 0.001, direction: 'fall' },
+  flatLine: { tolerance: 0.00005, suspectAfter: 6, failAfter: 12 },
+} as const
+
+/** An invented record of minute readings: ten shots a day, drain, dry-down, noise, and an hour without readings each week. */
+function record(readings: number): { time: Float64Array; value: Float64Array } {
+  const time = new Float64Array(readings)
+  const value = new Float64Array(readings)
+  let seed = 1
+  let level = 0.6
+  for (let i = 0; i < readings; i++) {
+    seed = (Math.imul(seed, 1664525) + 1013904223) >>> 0
+    const minute = i % 1440
+    const place = (minute - 480) % 60
+    level -= minute > 360 && minute < 1200 ? 0.0001 : 0.00004
+    if (minute >= 480 && minute < 1080 && place < 14) level += place < 6 ? 0.002 : -0.0007
+    level += (0.6 - level) * 0.0005
+    time[i] = 60 * i
+    value[i] = i % 10080 < 60 ? Number.NaN : level + 0.0004 * (seed / 2 ** 32 - 0.5)
+  }
+  return { time, value }
+}
+
+function whole({ time, value }: { time: Float64Array; value: Float64Array }): number {
+  const { flags, counts } = checkReadings({ time, value, ...tests })
+  const content = value.slice()
+  for (let i = 0; i < content.length; i++) if (flags[i] === 4) content[i] = Number.NaN
+  const seams = findSeams({ time, value: content, expectedStep: minutes(1) })
+  const shots = findShots({ time, content, ...limits })
+  const downs = findDryDowns({
+    time,
+    content,
+    shots,
+    settle: minutes(20),
+    longestStep: minutes(5),
+    shortest: hours(1),
+  })
+  const plateau = plateauAfterDrain({ time, content, shots, settle: minutes(20) })
+  return counts.pass + seams.length + shots.length + downs.length + (plateau.known ? plateau.level : 0)
+}
+
+export function run(quick: boolean): void {
+  const year = record(quick ? 52_560 : 525_600)
+  const tenth = { time: year.time.slice(0, year.time.length / 10), value: year.value.slice(0, year.value.length / 10) }
+  const perReading = (ms: number | undefined, readings: number) => (((ms ?? Number.NaN) * 1000) / readings).toFixed(3)
+  const rounds = quick ? 3 : 9
+  const timings = compare(
+    [
+      { name: `all of it, ${year.time.length} readings`, run: () => whole(year) },
+      { name: `all of it, ${tenth.time.length} readings`, run: () => whole(tenth) },
+      {
+        name: 'quality tests',
+        run: () => checkReadings({ time: year.time, value: year.value, ...tests }).counts.pass,
+      },
+      { name: 'shots', run: () => findShots({ time: year.time, content: year.value, ...limits }).length },
+      {
+        name: 'noise',
+        run: () => {
+          const noise = noiseOf({ value: year.value })
+          return noise.known ? noise.deviation : 0
+        },
+      },
+    ],
+    rounds,
+  )
+  report('A record of minute readings: quality, seams, shots, dry-downs, plateau', timings)
+  const [all, small] = timings
+  process.stdout.write(
+    `  ${perReading(all?.median, year.time.length)} µs a reading; ten times shorter: ${perReading(small?.median, tenth.time.length)} µs a reading\n`,
+  )
+  const shots = watchShots(limits)
+  const flags = watchReadings(tests)
+  const some = Array.from({ length: quick ? 5_256 : 52_560 }, (_, i) => ({
+    time: year.time[i] as number,
+    content: year.value[i] as number,
+    value: year.value[i] as number,
+  }))
+  const streamed = compare(
+    [
+      { name: 'shots one by one', run: () => runReducer({ reducer: shots, inputs: some }).state.count },
+      { name: 'quality one by one', run: () => runReducer({ reducer: flags, inputs: some }).state.count },
+    ],
+    rounds,
+  )
+  report(`${some.length} readings one by one`, streamed)
+  for (const { name, median } of streamed)
+    process.stdout.write(`  ${name}: ${perReading(median, some.length)} µs a reading\n`)
+  let state = shots.start
+  let largest = 0
+  for (const input of some) {
+    state = shots.step(state, input)[0]
+    largest = Math.max(largest, state.feet.length)
+  }
+  process.stdout.write(`  the state held at most ${largest} readings\n\n`)
+}
