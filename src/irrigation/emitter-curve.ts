@@ -1,4 +1,5 @@
 import { InputError } from '../quantity/errors.js'
+import type { Finding } from '../quantity/finding.js'
 import type { Flow } from '../quantity/flow.js'
 import { within } from '../quantity/guard.js'
 import type { Pressure } from '../quantity/pressure.js'
@@ -38,6 +39,16 @@ export interface EmitterCurve {
   readonly perKilopascal: number
   /** Discharge exponent. Unit: 1. */
   readonly exponent: number
+  /** Pressures between which the curve is known to hold; left out where nobody said. */
+  readonly holds?: EmitterPressureSpan
+}
+
+/** Pressures between which an emitter follows its curve. */
+export interface EmitterPressureSpan {
+  /** Lowest pressure; of a compensating emitter the least at which it compensates. Unit: kPa. Range: (0, ∞). */
+  readonly from: Pressure
+  /** Highest pressure. Unit: kPa. Range: (0, ∞). */
+  readonly to: Pressure
 }
 
 /** An emitter as a catalogue prints it. */
@@ -48,6 +59,8 @@ export interface EmitterCurveInput {
   readonly pressureUnit: EmitterPressureUnit
   /** Discharge exponent. Unit: 1. Range: [-0.5, 1.5]. */
   readonly exponent: number
+  /** Working pressures that the maker names. */
+  readonly holds?: EmitterPressureSpan
 }
 
 /**
@@ -62,17 +75,62 @@ export interface EmitterCurveInput {
  *
  * @param input - Coefficient with its unit of pressure, and exponent.
  * @returns The curve.
- * @throws `DomainError` outside the ranges, `InputError` for an unknown unit.
+ * @throws `DomainError` outside the ranges, `InputError` for an unknown unit or pressures in the wrong order.
  * @source Savva, A. P. and Frenken, K. (2002), FAO Irrigation Manual, Module 9, Eq. 13
  * @example
  * ```ts
  * emitterCurve({ coefficient: 0.6325, pressureUnit: 'metre of water', exponent: 0.5 }).perKilopascal // => 0.20198
  * ```
  */
-export function emitterCurve({ coefficient, pressureUnit, exponent }: EmitterCurveInput): EmitterCurve {
+export function emitterCurve({ coefficient, pressureUnit, exponent, holds }: EmitterCurveInput): EmitterCurve {
   const k = within(coefficient, COEFFICIENT)
   const x = within(exponent, EXPONENT)
-  return { perKilopascal: k / kilopascalsIn(pressureUnit) ** x, exponent: x }
+  const curve = { perKilopascal: k / kilopascalsIn(pressureUnit) ** x, exponent: x }
+  if (holds === undefined) return curve
+  within(holds.from, PRESSURE)
+  within(holds.to, PRESSURE)
+  if (holds.to < holds.from)
+    throw new InputError('holds', `ends at ${holds.to} kPa, below its beginning`, 'give the lower pressure first')
+  return { ...curve, holds }
+}
+
+/**
+ * Says whether a pressure lies where an emitter follows its curve. Below its least pressure a compensating emitter behaves like any
+ * other, so that plants at the far and high ends get less.
+ *
+ * @param curve - The emitter, made by `emitterCurve` or `fitEmitterCurve`.
+ * @param pressure - Pressure at the emitter. Unit: kPa. Range: (0, ∞).
+ * @procedure Compares the pressure with the span that the maker named, or that was measured.
+ * @returns One finding when the pressure lies outside; none when it lies inside or nobody said.
+ * @throws `DomainError` outside the range.
+ * @source common practice, no source
+ * @example
+ * ```ts
+ * const curve = emitterCurve({
+ *   coefficient: 2,
+ *   pressureUnit: 'bar',
+ *   exponent: 0.02,
+ *   holds: { from: kilopascals(60), to: kilopascals(400) },
+ * })
+ * checkEmitterPressure(curve, metresOfWater(2)).map((finding) => finding.code) // => ['pressure-below-curve']
+ * ```
+ */
+export function checkEmitterPressure(curve: EmitterCurve, pressure: Pressure): Finding[] {
+  const value = within(pressure, PRESSURE)
+  const { holds } = curve
+  if (holds === undefined || (value >= holds.from && value <= holds.to)) return []
+  const side = value < holds.from ? 'below' : 'above'
+  return [
+    {
+      code: `pressure-${side}-curve`,
+      level: 'caution',
+      message: `${value.toFixed(1)} kPa is ${side} the ${holds.from.toFixed(0)} to ${holds.to.toFixed(0)} kPa for which the curve of the emitter holds: measure its flow there`,
+      about: 'pressure',
+      value,
+      unit: 'kPa',
+      source: 'common practice, no source',
+    },
+  ]
 }
 
 /**
@@ -173,7 +231,7 @@ export interface FitEmitterCurveInput {
  * ```
  *
  * @param input - Two points at different pressures; take them far apart, and the mean flow of several emitters at each.
- * @returns The curve.
+ * @returns The curve, which holds between the two pressures.
  * @throws `DomainError` outside the ranges, `InputError` when both pressures are the same.
  * @source Savva, A. P. and Frenken, K. (2002), FAO Irrigation Manual, Module 9, Eq. 14
  * @example
@@ -190,7 +248,8 @@ export function fitEmitterCurve({ first, second }: FitEmitterCurveInput): Emitte
   if (pressures === 1)
     throw new InputError('first and second', 'were measured at one pressure', 'measure at two pressures far apart')
   const exponent = Math.log(flows) / Math.log(pressures)
-  return { perKilopascal: first.flow / first.pressure ** exponent, exponent }
+  const [from, to] = pressures < 1 ? [first.pressure, second.pressure] : [second.pressure, first.pressure]
+  return { perKilopascal: first.flow / first.pressure ** exponent, exponent, holds: { from, to } }
 }
 
 /** Two pressures and how an emitter answers to pressure. */

@@ -20,10 +20,12 @@ export {
   steadyDrainFraction,
 } from './drain-fraction.js'
 export {
+  checkEmitterPressure,
   type EmitterCurve,
   type EmitterCurveInput,
   type EmitterFlowRatioInput,
   type EmitterPoint,
+  type EmitterPressureSpan,
   type EmitterPressureUnit,
   emitterCoefficient,
   emitterCurve,

@@ -103,7 +103,7 @@ export interface DesignEmissionUniformityInput {
  * @param input - Variation, emitters and flows.
  * @returns Share; negative where the variation alone is larger than the mean. Unit: 1.
  * @throws `DomainError` outside the ranges.
- * @source Keller, J. and Karmeli, D. (1974), Transactions of the ASAE 17:678-684; ASABE EP405
+ * @source Keller, J. and Karmeli, D. (1974), Transactions of the ASAE 17:678-684; ASABE EP405 [from memory]
  * @example
  * ```ts
  * const design = { variation: 0.07, emitters: 1, leastFlow: litresPerHour(3.5), meanFlow: litresPerHour(4) }

@@ -24,7 +24,7 @@ const CATCH: Span = {
  * @param catches - Volumes or flows in one unit, four at least. Unit: any. Range: each in [0, ∞).
  * @returns Share from 0 to 1. Unit: 1.
  * @throws `DomainError` outside the range, `InputError` for fewer than four catches or none with water.
- * @source Merriam, J. L. and Keller, J. (1978), Farm Irrigation System Evaluation; the weight of the boundary value is a definition of this package
+ * @source Merriam, J. L. and Keller, J. (1978), Farm Irrigation System Evaluation [from memory]; the weight of the boundary value is a definition of this package
  * @example
  * ```ts
  * lowQuarterUniformity([47, 42, 45, 24, 13, 26, 33, 34, 27, 30, 40, 44, 32, 12, 12]) // => 0.47722
@@ -51,7 +51,7 @@ export function lowQuarterUniformity(catches: ArrayLike<number>): Share {
  * @param catches - Volumes or flows in one unit, two at least. Unit: any. Range: each in [0, ∞).
  * @returns Share, 1 at best. Unit: 1.
  * @throws `DomainError` outside the range, `InputError` for fewer than two catches or none with water.
- * @source Christiansen, J. E. (1942), California Agricultural Experiment Station Bulletin 670
+ * @source Christiansen, J. E. (1942), California Agricultural Experiment Station Bulletin 670 [from memory]
  * @example
  * ```ts
  * const catches = [47, 42, 45, 24, 13, 26, 33, 34, 27, 30, 40, 44, 32, 12, 12]

@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import {
+  checkEmitterPressure,
   type EmitterPressureUnit,
   emitterCoefficient,
   emitterCurve,
@@ -93,6 +94,38 @@ describe('the curve of an emitter', () => {
           9,
         )
       }),
+    )
+  })
+  it('says when a pressure lies outside those for which it holds', () => {
+    const points = [10, 20].map((head) => ({ pressure: metresOfWater(head), flow: litresPerHour(2 + head / 100) }))
+    const [low, high] = points as [(typeof points)[number], (typeof points)[number]]
+    for (const curve of [
+      fitEmitterCurve({ first: low, second: high }),
+      fitEmitterCurve({ first: high, second: low }),
+      emitterCurve({
+        coefficient: 2,
+        pressureUnit: 'kPa',
+        exponent: 0,
+        holds: { from: metresOfWater(10), to: metresOfWater(20) },
+      }),
+    ]) {
+      expect(checkEmitterPressure(curve, metresOfWater(15))).toEqual([])
+      expect(checkEmitterPressure(curve, metresOfWater(10))).toEqual([])
+      expect(checkEmitterPressure(curve, metresOfWater(4))).toMatchObject([{ code: 'pressure-below-curve' }])
+      expect(checkEmitterPressure(curve, metresOfWater(30))).toMatchObject([{ code: 'pressure-above-curve' }])
+    }
+    expect(
+      checkEmitterPressure(emitterCurve({ coefficient: 2, pressureUnit: 'kPa', exponent: 0 }), kilopascals(1)),
+    ).toEqual([])
+    expectInputError(
+      () =>
+        emitterCurve({
+          coefficient: 2,
+          pressureUnit: 'kPa',
+          exponent: 0,
+          holds: { from: kilopascals(9), to: kilopascals(8) },
+        }),
+      'holds',
     )
   })
   it('is refused where it says nothing', () => {
