@@ -16,6 +16,8 @@ export {
   type WantedLight,
 } from './daily-light-integral.js'
 export { type CalendarDate, dayOfDate, dayOfInstant } from './day-of-date.js'
+export { densityOfMoistAir, type MoistAir } from './density-of-moist-air.js'
+export { dewPointSonntag1990, frostPointSonntag1990 } from './dew-point-sonntag-1990.js'
 export { elevationOfPressureFao56 } from './elevation-fao56.js'
 export {
   type AirHumidity,
@@ -90,8 +92,10 @@ export { saturationVapourPressureWmo2008 } from './saturation-vapour-pressure-wm
 export {
   type MonthsAround,
   type MonthsSoFar,
+  type SoilWarming,
   soilHeatOfCurrentMonthFao56,
   soilHeatOfMonthFao56,
+  soilHeatOfWarmingFao56,
 } from './soil-heat-fao56.js'
 export {
   dayLengthFao56,
@@ -137,4 +141,9 @@ export {
   vapourPressureOfRatio,
 } from './water-in-air.js'
 export { type WetBulbInput, wetBulbTemperature } from './wet-bulb.js'
-export { type MeasuredWind, windSpeedAtTwoMetresFao56 } from './wind-at-two-metres-fao56.js'
+export {
+  type MeasuredWind,
+  type WindElsewhere,
+  windSpeedAtHeightFao56,
+  windSpeedAtTwoMetresFao56,
+} from './wind-at-two-metres-fao56.js'

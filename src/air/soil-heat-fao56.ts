@@ -1,7 +1,9 @@
 import type { DailySoilHeat } from '../quantity/daily-radiation.js'
+import type { Duration } from '../quantity/duration.js'
 import { within } from '../quantity/guard.js'
+import type { Length } from '../quantity/length.js'
 import type { Span } from '../quantity/span.js'
-import type { Temperature } from '../quantity/temperature.js'
+import type { Temperature, TemperatureChange } from '../quantity/temperature.js'
 
 const MONTH: Span = {
   quantity: 'mean air temperature of a month',
@@ -9,6 +11,49 @@ const MONTH: Span = {
   min: -60,
   max: 60,
   hint: 'give the mean temperature of the air in degrees Celsius',
+}
+
+const HEAT_CAPACITY: Span = {
+  quantity: 'heat capacity of the soil',
+  unit: 'MJ/m³/K',
+  min: 0,
+  max: 4.2,
+  open: 'min',
+  hint: 'give about 2.1 MJ/m³/K for moist mineral soil; water has 4.18',
+}
+const CHANGE: Span = {
+  quantity: 'change of temperature',
+  unit: 'K',
+  min: -60,
+  max: 60,
+  hint: 'give the temperature at the end less that at the start',
+}
+const TIME: Span = {
+  quantity: 'time between the temperatures',
+  unit: 's',
+  min: 0,
+  max: Infinity,
+  open: 'min',
+  hint: 'give days(10) or more, above zero',
+}
+const DEPTH: Span = {
+  quantity: 'depth of soil that warms',
+  unit: 'cm',
+  min: 0,
+  max: 500,
+  hint: 'give 10 to 20 cm for a day or two, about 200 cm for months',
+}
+
+/** How fast the air, and so the soil, warmed. */
+export interface SoilWarming {
+  /** Temperature at the end less that at the start. Unit: K. Range: [-60, 60]. */
+  readonly change: TemperatureChange
+  /** Time between. Unit: s. Range: (0, ∞). */
+  readonly time: Duration
+  /** Depth of soil that takes part. Unit: cm. Range: [0, 500]. */
+  readonly depth: Length
+  /** Heat capacity of the soil; 2.1 by default. Unit: MJ/m³/K. Range: (0, 4.2]. */
+  readonly heatCapacity?: number
 }
 
 /** Mean temperatures of three months in a row. */
@@ -65,4 +110,26 @@ export function soilHeatOfMonthFao56({ before, after }: MonthsAround): DailySoil
  */
 export function soilHeatOfCurrentMonthFao56({ before, current }: MonthsSoFar): DailySoilHeat {
   return (0.14 * (within(current, MONTH) - within(before, MONTH))) as DailySoilHeat
+}
+
+/**
+ * Heat that goes into the ground while the air warms.
+ *
+ * ```math
+ * G = c_s \frac{T_i - T_{i-1}}{\Delta t} \Delta z
+ * ```
+ *
+ * @param warming - Change of temperature, time, depth and heat capacity.
+ * @returns Soil heat flux, as a mean of the days; negative while the ground cools. Unit: MJ/m²/d.
+ * @throws `DomainError` outside the ranges.
+ * @validity Periods of several days; the soil temperature lags behind that of the air.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 41
+ * @example
+ * ```ts
+ * soilHeatOfWarmingFao56({ change: kelvinsOfChange(2), time: days(30), depth: metres(1) }) // => 0.14
+ * ```
+ */
+export function soilHeatOfWarmingFao56({ change, time, depth, heatCapacity }: SoilWarming): DailySoilHeat {
+  const perDay = within(change, CHANGE) / (within(time, TIME) / 86400)
+  return (within(heatCapacity ?? 2.1, HEAT_CAPACITY) * perDay * (within(depth, DEPTH) / 100)) as DailySoilHeat
 }

@@ -27,6 +27,21 @@ const OUTSIDE: Span = {
   hint: 'give a daily sum in MJ/m², from extraterrestrialRadiationFao56()',
 }
 
+const OVERCAST: Span = {
+  quantity: 'Ångström coefficient of an overcast day',
+  unit: '1',
+  min: 0,
+  max: 0.6,
+  hint: 'give the share of the extraterrestrial radiation that arrives without any sunshine: 0.25 where it was not calibrated',
+}
+const SUNNY: Span = {
+  quantity: 'Ångström coefficient of sunshine',
+  unit: '1',
+  min: 0,
+  max: 0.9,
+  hint: 'give the share that full sunshine adds: 0.5 where it was not calibrated',
+}
+
 /** Sunshine of a day and what could have shone. */
 export interface SunshineInput {
   /** Bright sunshine of the day. Unit: s. Range: [0, 86400]. */
@@ -35,13 +50,17 @@ export interface SunshineInput {
   readonly dayLength: Duration
   /** Extraterrestrial radiation. Unit: MJ/m²/d. Range: [0, 60]. */
   readonly extraterrestrial: DailyRadiation
+  /** Share of it that arrives on an overcast day, calibrated for the site; 0.25 by default. Unit: 1. Range: [0, 0.6]. */
+  readonly overcastShare?: number
+  /** Share of it that full sunshine adds, calibrated for the site; 0.50 by default. Unit: 1. Range: [0, 0.9]. */
+  readonly sunshineShare?: number
 }
 
 /**
- * Solar radiation from hours of sunshine, by the Ångström formula with the coefficients 0.25 and 0.50.
+ * Solar radiation from hours of sunshine, by the Ångström formula; without a calibration its coefficients are 0.25 and 0.50.
  *
  * ```math
- * R_s = \left( 0.25 + 0.50 \frac{n}{N} \right) R_a
+ * R_s = \left( a_s + b_s \frac{n}{N} \right) R_a
  * ```
  *
  * @param input - Sunshine, length of the day and extraterrestrial radiation.
@@ -60,6 +79,8 @@ export function solarRadiationFromSunshineFao56({
   sunshine,
   dayLength,
   extraterrestrial,
+  overcastShare,
+  sunshineShare,
 }: SunshineInput): DailyRadiation {
   const share = within(sunshine, SUNSHINE) / within(dayLength, LENGTH)
   if (share > 1 + 1e-3)
@@ -68,5 +89,7 @@ export function solarRadiationFromSunshineFao56({
       `${sunshine} s is longer than the day, ${dayLength} s`,
       'check the recorder and the day of the year',
     )
-  return ((0.25 + 0.5 * share) * within(extraterrestrial, OUTSIDE)) as DailyRadiation
+  const overcast = within(overcastShare ?? 0.25, OVERCAST)
+  const sunny = within(sunshineShare ?? 0.5, SUNNY)
+  return ((overcast + sunny * share) * within(extraterrestrial, OUTSIDE)) as DailyRadiation
 }

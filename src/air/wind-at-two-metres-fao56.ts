@@ -47,3 +47,33 @@ export function windSpeedAtTwoMetresFao56({ speed, height }: MeasuredWind): Wind
   const metres = within(height, HEIGHT) / 100
   return ((within(speed, SPEED) * 4.87) / Math.log(67.8 * metres - 5.42)) as WindSpeed
 }
+
+/** A wind speed two metres above grass, and another height. */
+export interface WindElsewhere {
+  /** Wind speed two metres above the ground. Unit: m/s. Range: [0, 120]. */
+  readonly speedAtTwoMetres: WindSpeed
+  /** Height above the ground for which the wind is asked. Unit: cm. Range: [50, 10000]. */
+  readonly height: Length
+}
+
+/**
+ * Wind speed at a height above grass, from that at two metres: the inverse of `windSpeedAtTwoMetresFao56`.
+ *
+ * ```math
+ * u_z = u_2 \frac{\ln(67.8\,z - 5.42)}{4.87}
+ * ```
+ *
+ * @param wind - Wind speed at two metres, and the height.
+ * @returns Wind speed at the height. Unit: m/s.
+ * @throws `DomainError` outside the ranges.
+ * @validity Over short grass.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 47 solved for the measured speed
+ * @example
+ * ```ts
+ * windSpeedAtHeightFao56({ speedAtTwoMetres: metresPerSecond(2.4), height: metres(10) }) // => 3.2
+ * ```
+ */
+export function windSpeedAtHeightFao56({ speedAtTwoMetres, height }: WindElsewhere): WindSpeed {
+  const metres = within(height, HEIGHT) / 100
+  return ((within(speedAtTwoMetres, SPEED) * Math.log(67.8 * metres - 5.42)) / 4.87) as WindSpeed
+}

@@ -1,4 +1,5 @@
 export { type AbsoluteHumidity, gramsPerCubicMetre, inGramsPerCubicMetre } from './absolute-humidity.js'
+export { type AirDensity, inKilogramsOfAirPerCubicMetre, kilogramsOfAirPerCubicMetre } from './air-density.js'
 export {
   type AmountConcentration,
   inMillimolesPerLitre,

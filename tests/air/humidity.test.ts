@@ -4,8 +4,11 @@ import {
   absoluteHumidity,
   atmosphericPressureFao56,
   celsius,
+  densityOfMoistAir,
   dewPointFao56,
+  dewPointSonntag1990,
   elevationOfPressureFao56,
+  frostPointSonntag1990,
   gramsPerKilogram,
   humidityRatio,
   inKilogramsPerKilogram,
@@ -222,6 +225,48 @@ describe('water in the air', () => {
     expectDomainError(() => vapourPressureOfRatio({ ratio: kilogramsPerKilogram(12), pressure: kilopascals(100) }), {
       quantity: 'humidity ratio',
     })
+  })
+})
+
+describe('dew and frost on the curve of Sonntag', () => {
+  it('are the true inverses of the two curves', () => {
+    fc.assert(
+      fc.property(fc.double({ min: -60, max: 99, noNaN: true }), (t) => {
+        expect(dewPointSonntag1990(saturationVapourPressureSonntag1990(celsius(t)))).toBeCloseTo(t, 9)
+        if (t <= 0)
+          expect(frostPointSonntag1990(saturationVapourPressureOverIceSonntag1990(celsius(t)))).toBeCloseTo(t, 9)
+      }),
+    )
+  })
+  it('find the points of psychrolib: dew within 0.005 K, hoar frost within 0.02 K', () => {
+    for (let t = -20; t <= 40; t += 4) {
+      const vapour = kilopascals<VapourPressure>(psychrolib.GetVapPresFromRelHum(t, 0.6) / 1000)
+      const theirs = psychrolib.GetTDewPointFromVapPres(t, vapour * 1000)
+      const ours = vapour < 0.611 ? frostPointSonntag1990(vapour) : dewPointSonntag1990(vapour)
+      expect(Math.abs(ours - theirs)).toBeLessThan(vapour < 0.611 ? 0.02 : 0.005)
+      if (vapour < 0.611) expect(frostPointSonntag1990(vapour)).toBeGreaterThan(dewPointSonntag1990(vapour))
+    }
+    expectDomainError(() => frostPointSonntag1990(kilopascals(1)), { quantity: 'vapour pressure over ice' })
+  })
+})
+
+describe('density of moist air', () => {
+  it('is that of psychrolib to 0.02 %, and less in moist air', () => {
+    fc.assert(
+      fc.property(temperatures, humidities, pressures, (temperature, h, pressure) => {
+        const vapourPressure = vapourPressureOfHumidity({ temperature, humidity: h as never })
+        const ours = densityOfMoistAir({ temperature, vapourPressure, pressure })
+        const ratio = psychrolib.GetHumRatioFromVapPres(vapourPressure * 1000, pressure * 1000)
+        const theirs = psychrolib.GetMoistAirDensity(temperature, ratio, pressure * 1000)
+        expect(Math.abs(ours / theirs - 1)).toBeLessThan(2e-4)
+        const drier = kilopascals<VapourPressure>(vapourPressure / 2)
+        expect(densityOfMoistAir({ temperature, vapourPressure: drier, pressure })).toBeGreaterThan(ours)
+      }),
+    )
+    expectInputError(
+      () => densityOfMoistAir({ temperature: celsius(90), vapourPressure: kilopascals(60), pressure: kilopascals(50) }),
+      'vapourPressure',
+    )
   })
 })
 

@@ -6,17 +6,21 @@ import {
   dayOfDate,
   dayOfInstant,
   dayOfYear,
+  days,
   evaporationOfDailyEnergy,
   extraterrestrialRadiationFao56,
   extraterrestrialRadiationHourFao56,
   hours,
   instant,
+  kelvinsOfChange,
   kilopascals,
   latitude,
   longitude,
   megajoulesPerSquareMetreDay,
   megajoulesPerSquareMetreHour,
+  metres,
   metresAboveSeaLevel,
+  metresPerSecond,
   minutes,
   netLongwaveRadiationFao56,
   netLongwaveRadiationHourFao56,
@@ -24,11 +28,14 @@ import {
   soilHeatHourFao56,
   soilHeatOfCurrentMonthFao56,
   soilHeatOfMonthFao56,
+  soilHeatOfWarmingFao56,
   solarHourFao56,
   solarRadiationFromSunshineFao56,
   solarRadiationFromTemperatureFao56,
   solarRadiationOnIslandFao56,
   sunshineFromSolarRadiationFao56,
+  windSpeedAtHeightFao56,
+  windSpeedAtTwoMetresFao56,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
 import { checkPublished } from '../support/published.js'
@@ -176,6 +183,11 @@ describe('solar radiation where it is not measured', () => {
       }),
     )
   })
+  it('takes the coefficients of a site that was calibrated', () => {
+    const day = { sunshine: hours(6), dayLength: hours(12), extraterrestrial: megajoulesPerSquareMetreDay(30) }
+    expect(solarRadiationFromSunshineFao56({ ...day, overcastShare: 0.2, sunshineShare: 0.6 })).toBeCloseTo(15, 12)
+    expectDomainError(() => solarRadiationFromSunshineFao56({ ...day, overcastShare: 25 }), { min: 0, max: 0.6 })
+  })
   it('is never below zero on an island, and refuses swapped temperatures', () => {
     expect(solarRadiationOnIslandFao56({ extraterrestrial: megajoulesPerSquareMetreDay(2) })).toBe(0)
     expectInputError(
@@ -194,6 +206,14 @@ describe('solar radiation where it is not measured', () => {
 describe('heat of hours and months', () => {
   it('is that of FAO-56, Example 13: 0.33 MJ/m² a day in April', () => {
     expect(soilHeatOfMonthFao56({ before: celsius(14.1), after: celsius(18.8) })).toBeCloseTo(0.33, 2)
+  })
+  it('of warming soil is that of the monthly form for the depths that it stands for (FAO-56: 0.14 is 2.1 MJ/m³/K over 2 m in 30 days)', () => {
+    const warming = { change: kelvinsOfChange(2), time: days(30), depth: metres(2) }
+    expect(soilHeatOfWarmingFao56(warming)).toBeCloseTo(
+      soilHeatOfCurrentMonthFao56({ before: celsius(14), current: celsius(16) }),
+      12,
+    )
+    expect(soilHeatOfWarmingFao56({ ...warming, change: kelvinsOfChange(-2) })).toBeLessThan(0)
   })
   it('goes into the ground by day and comes out at night', () => {
     expect(soilHeatHourFao56({ netRadiation: megajoulesPerSquareMetreHour(1.749), daylight: true })).toBeCloseTo(
@@ -216,5 +236,20 @@ describe('heat of hours and months', () => {
     // The printed constants of hour and day, 2.043e-10 and 4.903e-9, agree to 1e-4.
     expect((24 * netLongwaveRadiationHourFao56(hour)) / netLongwaveRadiationFao56(day)).toBeCloseTo(1, 3)
     expectDomainError(() => netLongwaveRadiationHourFao56({ ...hour, relativeShortwave: -0.1 }))
+  })
+})
+
+describe('wind at another height', () => {
+  it('is undone by the reduction to two metres', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0, max: 20, noNaN: true }),
+        fc.double({ min: 0.5, max: 50, noNaN: true }),
+        (u, z) => {
+          const speed = windSpeedAtHeightFao56({ speedAtTwoMetres: metresPerSecond(u), height: metres(z) })
+          expect(windSpeedAtTwoMetresFao56({ speed, height: metres(z) })).toBeCloseTo(u, 10)
+        },
+      ),
+    )
   })
 })

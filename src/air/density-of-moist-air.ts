@@ -1,0 +1,45 @@
+import type { AirDensity } from '../quantity/air-density.js'
+import { InputError } from '../quantity/errors.js'
+import { within } from '../quantity/guard.js'
+import type { Pressure } from '../quantity/pressure.js'
+import type { AirVapour } from './humidity-of-air.js'
+import { AIR_PRESSURE, AIR_TEMPERATURE, VAPOUR } from './spans.js'
+
+/** Gas constants of dry air and of water vapour, J/(kg K): 8.314462618 J/(mol K) over 28.966 and 18.015268 g/mol. */
+const DRY = 8.314462618 / 0.028966
+const VAPOUR_CONSTANT = 8.314462618 / 0.018015268
+
+/** Temperature, vapour pressure and pressure of air. */
+export interface MoistAir extends AirVapour {
+  /** Pressure of the air with its vapour. Unit: kPa. Range: [30, 120]. */
+  readonly pressure: Pressure
+}
+
+/**
+ * Density of moist air, as a mixture of ideal gases. Moist air is lighter than dry air.
+ *
+ * ```math
+ * \rho = \frac{P - e_a}{R_d T} + \frac{e_a}{R_v T}
+ * ```
+ *
+ * @param air - Temperature, vapour pressure and pressure.
+ * @returns Density of the air with its vapour. Unit: kg/m³.
+ * @throws `DomainError` outside the ranges, `InputError` when the vapour has more than the pressure of the air.
+ * @source definition: ideal gases with the gas constant of the SI (2019), 28.966 g/mol (ASHRAE 2009) and 18.015268 g/mol
+ * @example
+ * ```ts
+ * densityOfMoistAir({ temperature: celsius(20), vapourPressure: kilopascals(1.17), pressure: kilopascals(101.325) }) // => 1.199
+ * ```
+ */
+export function densityOfMoistAir({ temperature, vapourPressure, pressure }: MoistAir): AirDensity {
+  const kelvin = within(temperature, AIR_TEMPERATURE) + 273.15
+  const vapour = within(vapourPressure, VAPOUR)
+  const dry = within(pressure, AIR_PRESSURE) - vapour
+  if (dry < 0)
+    throw new InputError(
+      'vapourPressure',
+      `${vapour} kPa is more than the pressure of the air, ${pressure} kPa`,
+      'check the two pressures',
+    )
+  return (((dry / DRY + vapour / VAPOUR_CONSTANT) * 1000) / kelvin) as AirDensity
+}

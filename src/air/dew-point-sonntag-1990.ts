@@ -1,0 +1,75 @@
+import { rootBetween } from '../numerics/root.js'
+import { within } from '../quantity/guard.js'
+import type { VapourPressure } from '../quantity/pressure.js'
+import type { Span } from '../quantity/span.js'
+import type { Temperature } from '../quantity/temperature.js'
+import {
+  saturationVapourPressureOverIceSonntag1990,
+  saturationVapourPressureSonntag1990,
+} from './saturation-vapour-pressure-sonntag-1990.js'
+
+const OVER_WATER: Span = {
+  quantity: 'vapour pressure over water',
+  unit: 'kPa',
+  min: 1e-5,
+  max: 101,
+  hint: 'give the pressure of water vapour in kPa',
+}
+const OVER_ICE: Span = {
+  quantity: 'vapour pressure over ice',
+  unit: 'kPa',
+  min: 1e-5,
+  max: 0.6116,
+  hint: 'above 0.6116 kPa there is dew, not frost: take dewPointSonntag1990()',
+}
+
+/**
+ * Dew point of air with a vapour pressure, on the curve of Sonntag (1990): its true inverse.
+ *
+ * ```math
+ * T_{dew} : \; e_s(T_{dew}) = e_a
+ * ```
+ *
+ * @param vapourPressure - Pressure of water vapour. Unit: kPa. Range: [1e-5, 101].
+ * @returns Dew point; below freezing that of supercooled water. Unit: °C.
+ * @throws `DomainError` outside the range.
+ * @source Sonntag, D. (1990), Zeitschrift für Meteorologie 40:340-344, solved for the temperature
+ * @example
+ * ```ts
+ * dewPointSonntag1990(kilopascals(2.33925)) // => 20.0
+ * ```
+ */
+export function dewPointSonntag1990(vapourPressure: VapourPressure): Temperature {
+  return inverse(saturationVapourPressureSonntag1990, within(vapourPressure, OVER_WATER), 100)
+}
+
+/**
+ * Frost point of air with a vapour pressure below that of melting ice, on the curve of Sonntag (1990): what a surface must be colder than
+ * for hoar frost. It lies above the dew point of the same air.
+ *
+ * ```math
+ * T_{frost} : \; e_i(T_{frost}) = e_a
+ * ```
+ *
+ * @param vapourPressure - Pressure of water vapour. Unit: kPa. Range: [1e-5, 0.6116].
+ * @returns Frost point. Unit: °C.
+ * @throws `DomainError` outside the range.
+ * @source Sonntag, D. (1990), Zeitschrift für Meteorologie 40:340-344, solved for the temperature [from memory]
+ * @example
+ * ```ts
+ * frostPointSonntag1990(kilopascals(0.25989)) // => -10.0
+ * ```
+ */
+export function frostPointSonntag1990(vapourPressure: VapourPressure): Temperature {
+  return inverse(saturationVapourPressureOverIceSonntag1990, within(vapourPressure, OVER_ICE), 0.01)
+}
+
+/** The logarithm of a curve is almost straight in 1/T, so that Newton's steps, with the slope of Clausius and Clapeyron, find the root fast. */
+function inverse(curve: (t: Temperature) => number, vapour: number, warmest: number): Temperature {
+  const logarithm = Math.log(vapour)
+  return rootBetween(
+    (t) => [Math.log(curve(t as Temperature)) - logarithm, 5400 / (t + 273.15) ** 2],
+    -100,
+    warmest,
+  ) as Temperature
+}
