@@ -117,14 +117,16 @@ export function emitterCurve({ coefficient, pressureUnit, exponent, holds }: Emi
  */
 export function checkEmitterPressure(curve: EmitterCurve, pressure: Pressure): Finding[] {
   const value = within(pressure, PRESSURE)
-  const { holds } = curve
-  if (holds === undefined || (value >= holds.from && value <= holds.to)) return []
-  const side = value < holds.from ? 'below' : 'above'
+  if (curve.holds === undefined) return []
+  const from = within(curve.holds.from, PRESSURE)
+  const to = within(curve.holds.to, PRESSURE)
+  if (value >= from && value <= to) return []
+  const side = value < from ? 'below' : 'above'
   return [
     {
       code: `pressure-${side}-curve`,
       level: 'caution',
-      message: `${value.toFixed(1)} kPa is ${side} the ${holds.from.toFixed(0)} to ${holds.to.toFixed(0)} kPa for which the curve of the emitter holds: measure its flow there`,
+      message: `${value.toFixed(1)} kPa is ${side} the ${from.toFixed(0)} to ${to.toFixed(0)} kPa for which the curve of the emitter holds: measure its flow there`,
       about: 'pressure',
       value,
       unit: 'kPa',
