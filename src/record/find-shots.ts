@@ -70,7 +70,7 @@ export interface FoundShot {
  * followed across a gap, a clock that was set back or a missing reading, so that none is invented there.
  *
  * @procedure Follows the lowest reading within the longest rise; when a reading stands above it by the least rise, the shot has begun at
- * that lowest reading. It ends when a reading falls by half the least rise, or when nothing higher has come for a third of the longest
+ * the last reading that was still as low, to a quarter of the least rise. It ends when a reading falls by half the least rise, or when nothing higher has come for a third of the longest
  * rise. A rise that one reading alone shows is a spike until a second one stands above half the least rise: it is no shot.
  * @param input - Series and limits.
  * @returns The shots in order.
@@ -123,6 +123,7 @@ export function findShots(input: FindShotsInput): FoundShot[] {
       // A slow rise is no shot: the lowest reading must lie within the longest rise.
       if (now - (time[low] as number) > longest) low = lowestWithin(time, content, i, longest)
       if (x - (content[low] as number) >= least) {
+        low = footOf(content, low, i, least)
         peak = i
         above = 1
       }
@@ -148,6 +149,13 @@ function lowestWithin(time: ArrayLike<number>, content: ArrayLike<number>, i: nu
     if ((content[j] as number) < (content[low] as number)) low = j
   }
   return low
+}
+
+/** The last reading before the rise: noise may have put the lowest one earlier, where the course was still flat. */
+function footOf(content: ArrayLike<number>, low: number, i: number, least: number): number {
+  let foot = i - 1
+  while (foot > low && !((content[foot] as number) <= (content[low] as number) + least / 4)) foot--
+  return foot
 }
 
 function shotOf(time: ArrayLike<number>, content: ArrayLike<number>, low: number, peak: number): FoundShot {

@@ -64,7 +64,7 @@ export function watchShots(limits: ShotLimits): ShotWatch {
       if (state.rise === null) {
         const feet = withFoot(state.feet, here, longest)
         const foot = feet[0] as Foot
-        const rise = content - foot[2] >= least ? { foot, top: here, above: 1 } : null
+        const rise = content - foot[2] >= least ? { foot: lastFoot(feet, least), top: here, above: 1 } : null
         return [{ count, last: time, feet, rise }, []]
       }
       const { foot, top } = state.rise
@@ -88,6 +88,13 @@ function withFoot(feet: readonly Foot[], here: Foot, longest: number): Foot[] {
   const kept = feet.slice(first, end)
   kept.push(here)
   return kept
+}
+
+/** The last reading that was as low as the lowest, to a quarter of the least rise. */
+function lastFoot(feet: readonly Foot[], least: number): Foot {
+  let k = feet.length - 2
+  while (k > 0 && !((feet[k] as Foot)[2] <= (feet[0] as Foot)[2] + least / 4)) k--
+  return feet[Math.max(0, k)] as Foot
 }
 
 function shotOf(foot: Foot, top: Foot): FoundShot {
