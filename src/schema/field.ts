@@ -1,5 +1,6 @@
 import * as z from 'zod'
 import { isPorewaterError } from '../quantity/attempt.js'
+import { InputError } from '../quantity/errors.js'
 import { wholeWithin, within } from '../quantity/guard.js'
 import { isClosedEnd, rangeText, type Span } from '../quantity/span.js'
 import { centimetresOfSuction } from '../quantity/suction.js'
@@ -103,8 +104,14 @@ function inList(entry: number, i: number, span: Span): number {
   throw new RangeFault(`has at [${i}] ${entry}`)
 }
 
-function bounded<N extends number>(value: N): N {
-  if (Math.abs(value) > LARGEST) throw new RangeFault(`is beyond ${LARGEST}, which no such quantity reaches`)
+/** The number, if anything that a grower measures can be so large. */
+export function bounded<N extends number>(value: N): N {
+  if (Math.abs(value) > LARGEST)
+    throw new InputError(
+      'value',
+      `is beyond ${LARGEST}, which no such quantity reaches`,
+      'check the number and its unit',
+    )
   return value
 }
 

@@ -8,8 +8,19 @@ export { documentJsonSchema, documentSchema } from './document-schema.js'
 export type { DocumentName, DocumentTypes } from './documents.js'
 export { documentFromMedium, type MediumDocument, mediumFromDocument, type RetentionName } from './medium-document.js'
 export type { UnknownKeys } from './object-field.js'
-export type { ProbeDocument, ReadingDocument, ReadingKind, RecordDocument, TidyReading } from './probe-documents.js'
+export type { ProbeDocument, ReadingDocument, RecordDocument } from './probe-documents.js'
 export { type ParseOptions, parseDocument, type ReadOptions, readDocument } from './read-document.js'
+export { resolveSenml, type SenmlOptions } from './resolve-senml.js'
+export {
+  readingsFromSenml,
+  type SenmlKinds,
+  type SenmlReadings,
+  type SenmlSending,
+  senmlFromReadings,
+} from './senml-readings.js'
+export type { ResolvedSenmlRecord, SenmlRecord } from './senml-record.js'
+export { readingsFromTidyCsv, type TableOptions, type TableReadings, tidyCsvFromReadings } from './tidy-csv.js'
+export type { ReadingKind, TidyReading } from './tidy-reading.js'
 export type {
   EmittersDocument,
   LimitsDocument,

@@ -1,17 +1,13 @@
 import * as z from 'zod'
 import { isPorewaterError } from '../quantity/attempt.js'
-import type { Instant } from '../quantity/calendar.js'
 import type { Duration } from '../quantity/duration.js'
 import { InputError } from '../quantity/errors.js'
 import type { Length } from '../quantity/length.js'
-import { rawReading } from '../quantity/raw-reading.js'
 import { KINDS, type KindName } from '../text/kinds.js'
-import { checked, numberField, quantityField, quantityFrom, seriesField, wordField } from './field.js'
+import { checked, numberField, quantityField, seriesField, wordField } from './field.js'
 import { instantField } from './instant-field.js'
 import { choiceField, objectField, type UnknownKeys } from './object-field.js'
-
-/** What a reading can be of: a kind of quantity, or the number that a probe reports before calibration. */
-export type ReadingKind = KindName | 'RawReading'
+import { checkSource, FLAGS, type ReadingKind, readingValue, type TidyReading } from './tidy-reading.js'
 
 /** A probe and where it stands. */
 export interface ProbeDocument {
@@ -30,20 +26,6 @@ export interface ProbeDocument {
   readonly lowest?: number
   /** Higher readings are faults. Unit: that of what it measures. */
   readonly highest?: number
-}
-
-/** One reading. */
-export interface TidyReading {
-  /** When. Unit: s. */
-  readonly time: Instant
-  /** Which probe. */
-  readonly source: string
-  /** Of what. */
-  readonly kind: ReadingKind
-  /** How much, NaN where the reading is missing. Unit: that of the kind. */
-  readonly value: number
-  /** Quality flag, as `QUALITY` has them. Unit: 1. */
-  readonly quality?: number
 }
 
 /** One reading with the version of its form. */
@@ -65,29 +47,7 @@ export interface RecordDocument {
 }
 
 const MOST_ROWS = 1_000_000
-const FLAGS: readonly number[] = [1, 2, 3, 4, 9]
 const ANY = { quantity: 'reading', unit: 'of the kind', min: -1e12, max: 1e12, hint: 'give a finite number' } as const
-
-/** The value of a reading of a kind, from a number, text with a unit, or nothing. */
-export function readingValue(input: number | string | null, kind: ReadingKind): number {
-  if (input === null) return Number.NaN
-  if (kind !== 'RawReading') return quantityFrom(input, kind)
-  if (typeof input === 'string')
-    throw new InputError('value', `"${input.slice(0, 60)}" is text`, 'a raw reading is a plain number without unit')
-  return rawReading(input)
-}
-
-/** Refuses a name that a spreadsheet would run as a formula, or that does not print. */
-export function checkSource(source: string): string {
-  const invisible = [...source].some((c) => c.charCodeAt(0) < 32 || c.charCodeAt(0) === 127)
-  if (source.trim() === '' || invisible || /^[=+\-@]/.test(source))
-    throw new InputError(
-      'source',
-      `${JSON.stringify(source.slice(0, 60))} is not a name`,
-      'begin with a letter or a number and leave control characters out',
-    )
-  return source
-}
 
 const kindField = () =>
   choiceField('what is measured', ['RawReading', ...Object.keys(KINDS)] as ['RawReading', ...KindName[]])
@@ -141,7 +101,7 @@ export function readingSchema(unknownKeys: UnknownKeys) {
   ).transform((reading, context) => ({
     ...reading,
     value: checked(context, 'a reading of its kind', () =>
-      within1e12(readingValue(reading.value as number | string | null, reading.kind as ReadingKind)),
+      readingValue(reading.value as number | string | null, reading.kind as ReadingKind),
     ),
   }))
 }
@@ -207,9 +167,4 @@ function flagsOf(flags: ArrayLike<number>, rows: number): Uint8Array {
       )
   }
   return Uint8Array.from(flags)
-}
-
-function within1e12(value: number): number {
-  if (Math.abs(value) > 1e12) throw new InputError('value', `${value} is beyond 1e12`, 'check the number and its unit')
-  return value
 }
