@@ -1,14 +1,29 @@
+import { catalogue } from '../catalogue/catalogue.js'
 import type { CatalogueEntry, CatalogueField } from '../catalogue/entry.js'
+import { nearestNames } from '../catalogue/entry-named.js'
+import { findEntries } from '../catalogue/find-entries.js'
 import { readableTex } from './readable-tex.js'
+import { callForm } from './typed-arguments.js'
 
-/** Help for one function: what it computes, its equation in readable text, arguments, source and an example. */
+/** Help for a function, given itself or by name. */
+export function helpAbout(about: unknown): string {
+  const name = typeof about === 'function' ? about.name : String(about)
+  const entry = catalogue.find((one) => one.name === name)
+  if (entry !== undefined) return helpText(entry)
+  const near = nearestNames(
+    name,
+    catalogue.map((one) => one.name),
+  )
+  return near.length > 0
+    ? `There is no function "${name}". Close to it: ${near.join(', ')}`
+    : `There is no function "${name}". Search by word: find('drain')`
+}
+
+/** What a function computes, its equation in readable text, its arguments, domain, source and an example. */
 export function helpText(entry: CatalogueEntry): string {
-  const names = entry.arguments
-    .filter((field) => !field.path.includes('.'))
-    .map((field) => field.path + (field.optional ? '?' : ''))
-  const lines = [`${entry.name}(${names.join(', ')})`, `  ${entry.summary}`, '']
+  const lines = [callForm(entry), ...wrapped(entry.summary), '']
   if (entry.equation !== '') lines.push(...entry.equation.split('\n').map((line) => `  ${readableTex(line)}`), '')
-  if (entry.procedure !== '') lines.push(`  ${entry.procedure}`, '')
+  if (entry.procedure !== '') lines.push(...wrapped(entry.procedure), '')
   if (entry.arguments.length > 0) lines.push('  Takes', ...entry.arguments.map((field) => `    ${fieldText(field)}`))
   lines.push('  Gives', `    ${[entry.result.text, unitText(entry.result.unit)].filter(Boolean).join(' ')}`)
   for (const field of entry.result.fields) lines.push(`    ${fieldText(field)}`)
@@ -19,6 +34,21 @@ export function helpText(entry: CatalogueEntry): string {
   return lines.join('\n')
 }
 
+/** The functions that fit some words, one a line. */
+export function foundText(words: string): string {
+  const found = findEntries({ words })
+  if (found.length === 0) return `No function has the words "${words}". Try one word, such as find('drain').`
+  const shown = found.slice(0, 20)
+  const wide = Math.max(...shown.map((entry) => entry.name.length))
+  const lines = shown.map((entry) => `  ${entry.name.padEnd(wide)}  ${cut(entry.summary, Math.max(30, 98 - wide))}`)
+  const more = found.length > shown.length ? [`  ... and ${found.length - shown.length} more: add a word`] : []
+  return [...lines, ...more].join('\n')
+}
+
+function cut(text: string, longest: number): string {
+  return text.length <= longest ? text : `${text.slice(0, longest - 3).replace(/\s+\S*$/, '')} ...`
+}
+
 function fieldText(field: CatalogueField): string {
   const range = field.range === undefined || field.range === 'any' ? '' : `, ${field.range}`
   return `${field.path}${field.optional ? '?' : ''}: ${field.text} ${unitText(field.unit, range)}`.trimEnd()
@@ -26,4 +56,15 @@ function fieldText(field: CatalogueField): string {
 
 function unitText(unit: string | undefined, range = ''): string {
   return unit === undefined ? '' : `(${unit}${range})`
+}
+
+/** Prose in lines of at most a hundred signs. */
+function wrapped(text: string): string[] {
+  const lines: string[] = []
+  for (const word of text.split(/\s+/)) {
+    const last = lines.at(-1)
+    if (last !== undefined && last.length + word.length < 100) lines[lines.length - 1] = `${last} ${word}`
+    else lines.push(`  ${word}`)
+  }
+  return lines
 }

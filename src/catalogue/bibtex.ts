@@ -1,0 +1,59 @@
+import type { ListedWork } from './bibliography.js'
+import type { Person } from './people.js'
+
+/**
+ * Works as a BibTeX file in UTF-8, for typesetting a report.
+ *
+ * An article has no `title` because the documentation of this package gives none: add it where your style prints one. A work that
+ * was cited from memory says so in its note.
+ *
+ * @param works - Works, made by `bibliography`.
+ * @procedure Writes `@article`, `@techreport` for a standard and `@misc` for the rest, one entry a work, with characters that TeX reserves escaped.
+ * @returns Text of the file.
+ * @source Patashnik, O. (1988), BibTeXing, distributed with BibTeX [from memory]
+ * @example
+ * ```ts
+ * bibtex(bibliography([entryNamed('waterContentTopp1980')]).works).startsWith('@article{topp1980,') // => true
+ * ```
+ */
+export function bibtex(works: readonly ListedWork[]): string {
+  return works.map(oneEntry).join('\n')
+}
+
+function oneEntry(work: ListedWork): string {
+  const type = { article: 'article', standard: 'techreport', publication: 'misc' }[work.type]
+  const people = work.authors
+    .map(bibtexName)
+    .concat(work.moreAuthors ? ['others'] : [])
+    .join(' and ')
+  const fields: Record<string, string> = {
+    [work.edited ? 'editor' : 'author']: people,
+    // Doubled braces keep the capitals that a style would take away.
+    title: work.title === '' ? '' : `{${escaped(work.title)}}`,
+    journal: escaped(work.journal),
+    volume: escaped(work.volume),
+    pages: escaped(work.pages.replace('-', '--')),
+    number: escaped(work.number),
+    institution: work.type === 'standard' ? escaped(work.authors[0]?.family ?? '') : '',
+    year: work.year,
+    note: work.fromMemory ? 'at least partly cited from memory' : '',
+  }
+  const lines = Object.entries(fields)
+    .filter(([, value]) => value !== '')
+    .map(([name, value]) => `  ${name} = {${value}}`)
+  return `@${type}{${work.key},\n${lines.join(',\n')}\n}\n`
+}
+
+function bibtexName(person: Person): string {
+  const family = escaped(person.family)
+  if (person.institution) return `{${family}}`
+  return person.given === undefined ? family : `${family}, ${escaped(person.given)}`
+}
+
+function escaped(text: string): string {
+  return text
+    .replace(/[\\{}]/g, '')
+    .replace(/([&%#_$])/g, '\\$1')
+    .replace(/~/g, '\\textasciitilde{}')
+    .replace(/\^/g, '\\textasciicircum{}')
+}
