@@ -30,7 +30,7 @@ const KEYS: readonly string[] = ['words', 'gives', 'takes', 'source', 'topic']
  * ```ts
  * findEntries({ words: 'shot volume' })[0].name // => 'shotVolume'
  * findEntries({ source: 'Topp 1980', gives: 'm3/m3' })[0].name // => 'waterContentTopp1980'
- * findEntries({ words: 'no such thing' }) // => []
+ * findEntries({ words: 'violin' }) // => []
  * ```
  */
 export function findEntries(wanted: CatalogueQuery): readonly CatalogueEntry[] {

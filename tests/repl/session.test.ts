@@ -5,6 +5,7 @@ import { completions } from '../../src/repl/complete.js'
 import { isUnfinished, readLine } from '../../src/repl/line.js'
 import { Session } from '../../src/repl/session.js'
 import { runExample } from '../support/examples.js'
+import { publicNames } from '../support/public-names.js'
 
 let session = new Session()
 let context = createContext({})
@@ -14,6 +15,12 @@ const SHOT = "shotVolume({ substrateVolume: '11 L', rise: '3 points', drainFract
 beforeEach(() => {
   session = new Session()
   context = createContext({ ...session.names })
+})
+
+it('knows every public name of the package, and none of its own commands hides one', () => {
+  expect(Object.keys(publicNames).filter((name) => !(name in session.names))).toEqual([])
+  for (const command of ['help', 'find', 'sources', 'plot', 'table', 'lesson'])
+    expect(publicNames, command).not.toHaveProperty(command)
 })
 
 describe('results and their units', () => {
