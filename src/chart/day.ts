@@ -1,6 +1,8 @@
 import { InputError } from '../quantity/errors.js'
 import type { WaterContent } from '../quantity/water-content.js'
-import { drawPanels, type Panel, type PanelSeries } from './panels.js'
+import { lineOf } from './line-of.js'
+import type { Panel } from './panel-chart.js'
+import { drawPanels } from './panels.js'
 import { gapsBetween, timeTicks } from './time-axis.js'
 
 /** A day (or any span) of readings with the water that was given. */
@@ -19,7 +21,7 @@ export interface DayChart {
   readonly fullPoint?: WaterContent
   /** Curves for a panel of their own, such as root-zone temperature or radiation. */
   readonly below?: readonly { readonly axis: string; readonly name: string; readonly value: ArrayLike<number> }[]
-  /** What local clocks are ahead of universal time; west is negative. Unit: h. Range: any. */
+  /** What local clocks are ahead of universal time; west is negative. Unit: h. Range: [-26, 26]. */
   readonly hoursFromUtc: number
   /** Gaps longer than this are shaded and no line is drawn across them. Unit: s. Range: any. */
   readonly longestStep: number
@@ -32,7 +34,7 @@ export interface DayChart {
  * Gaps in the data are shaded, and no line is drawn across them.
  * @param day - What to draw.
  * @returns An SVG document as text, with a title and a description for people who cannot see it.
- * @throws `InputError` when there are fewer than two readings or a curve has another length than the times.
+ * @throws `DomainError` outside the ranges, `InputError` when there are fewer than two readings or a curve has another length than the times.
  * @source definition
  * @example
  * ```ts
@@ -101,26 +103,4 @@ export function chartDay(day: DayChart): string {
     width: 960,
     height: 420 + 110 * (day.below?.length ?? 0),
   })
-}
-
-/** A curve with a break wherever two readings are too far apart to be joined. */
-function lineOf(name: string, time: ArrayLike<number>, value: ArrayLike<number>, longestStep: number): PanelSeries {
-  if (value.length !== time.length)
-    throw new InputError(
-      name,
-      `has ${value.length} values for ${time.length} times`,
-      'give one value for each time, NaN where it is missing',
-    )
-  const x: number[] = []
-  const y: number[] = []
-  for (let i = 0; i < time.length; i++) {
-    const now = time[i] as number
-    if (i > 0 && now - (time[i - 1] as number) > longestStep) {
-      x.push(now)
-      y.push(Number.NaN)
-    }
-    x.push(now)
-    y.push(value[i] as number)
-  }
-  return { name, x, y, draw: 'line' }
 }

@@ -12,9 +12,13 @@ export function element(name: string, attributes: Attributes, ...children: reado
 /** Text that may contain anything, made safe for SVG. */
 export function escapeText(text: string): string {
   const named: Record<string, string> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' }
-  // Control characters are not allowed in XML at all.
-  // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is taken out
-  return text.replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f]/g, '').replace(/[&<>"']/g, (c) => named[c] as string)
+  // Control characters and halves of characters are not allowed in XML at all.
+  return (
+    text
+      // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is taken out
+      .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ud800-\udfff\ufffe\uffff]/gu, '')
+      .replace(/[&<>"']/g, (c) => named[c] as string)
+  )
 }
 
 /** A coordinate with no more digits than a screen can show. */

@@ -1,23 +1,52 @@
+import { InputError } from '../quantity/errors.js'
+import { within } from '../quantity/guard.js'
+import type { Span } from '../quantity/span.js'
+
+/** The calendar of the language ends here. */
+const LAST = 8.64e12
+const AHEAD: Span = {
+  quantity: 'hours ahead of universal time',
+  unit: 'h',
+  min: -26,
+  max: 26,
+  hint: 'give what local clocks are ahead of universal time, in hours; west is negative',
+}
+
 /** Ticks of a time axis: whole local hours, or local midnights on longer spans. Times are seconds since 1970 in universal time. */
 export function timeTicks(from: number, to: number, hoursFromUtc: number): { x: number; text: string }[] {
+  if (!(Math.abs(from) < LAST && Math.abs(to) < LAST))
+    throw new InputError(
+      'time',
+      `runs from ${from} to ${to}`,
+      'give seconds since 1970 in universal time, without a missing first or last one',
+    )
   const hours = (to - from) / 3600
   const step =
-    [1, 2, 3, 6, 12, 24, 48, 168, 720].find((candidate) => hours / candidate <= 9) ?? Math.ceil(hours / 9 / 24) * 24
-  const offset = hoursFromUtc * 3600
-  const first = Math.ceil((from + offset) / (step * 3600)) * step * 3600
+    [1 / 12, 0.25, 0.5, 1, 2, 3, 6, 12, 24, 48, 72, 168, 720].find((candidate) => hours / candidate <= 9) ??
+    Math.ceil(hours / 9 / 24) * 24
+  const offset = within(hoursFromUtc, AHEAD) * 3600
+  const first = Math.ceil((from + offset) / (step * 3600))
   const ticks: { x: number; text: string }[] = []
-  for (let local = first; local <= to + offset; local += step * 3600)
+  for (let n = first; n * step * 3600 <= to + offset; n++) {
+    const local = Math.round(n * step * 3600)
     ticks.push({ x: local - offset, text: label(local, step >= 24) })
+  }
   return ticks
 }
 
-/** A moment given in local seconds, as `07:00` or `14 May`. */
+/** A moment given in local seconds, as `07:00`; midnights and days as `14 May`. */
 function label(local: number, dayOnly: boolean): string {
   const date = new Date(local * 1000)
   const hour = date.getUTCHours()
-  if (!dayOnly) return `${String(hour).padStart(2, '0')}:${String(date.getUTCMinutes()).padStart(2, '0')}`
+  const minute = date.getUTCMinutes()
+  if (!dayOnly && (hour > 0 || minute > 0)) return clock(local)
   const months = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec']
   return `${date.getUTCDate()} ${months[date.getUTCMonth()]}`
+}
+
+/** The time of day of a moment given in local seconds, to the nearest minute, as `07:05`. */
+export function clock(local: number): string {
+  return new Date(Math.round(local / 60) * 60000).toISOString().slice(11, 16)
 }
 
 /** Spans longer than `longest` seconds between neighbouring readings, or between readings that are there. */

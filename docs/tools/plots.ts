@@ -1,0 +1,192 @@
+/**
+ * Draws the pictures of the guides, next to them, from invented data: `npx tsx docs/tools/plots.ts`. With a folder as argument it
+ * writes there instead. Nothing here was measured.
+ */
+import { mkdirSync, writeFileSync } from 'node:fs'
+import { fileURLToPath } from 'node:url'
+import {
+  centimetres,
+  centimetresOfSuction,
+  cylinderContainer,
+  type DayPlanRequest,
+  type DrainEC,
+  demandCourse,
+  fitCalibration,
+  fitDryDown,
+  fitRetention,
+  formVanGenuchten1980,
+  fraction,
+  instant,
+  litres,
+  litresPerHour,
+  minutes,
+  percent,
+  planDay,
+  rawReading,
+  seconds,
+  waterContent,
+} from 'porewater'
+import { chartCalibration, chartDrain, chartDryDown, chartPlan, chartRetention } from 'porewater/chart'
+
+/** 19 May 2026, midnight where clocks are two hours ahead. */
+const MIDNIGHT = Date.UTC(2026, 4, 18, 22) / 1000
+const AHEAD = 2
+
+/** Noise that is the same each time, between -1 and 1. */
+function wobble(i: number): number {
+  return Math.sin(i * 12.9898) * 0.6 + Math.sin(i * 78.233 + 1) * 0.4
+}
+
+function retention(): string {
+  // The readings of the guide.
+  const readings = [
+    [1, 0.893],
+    [5, 0.829],
+    [10, 0.747],
+    [15, 0.668],
+    [20, 0.617],
+    [30, 0.529],
+    [50, 0.44],
+    [70, 0.383],
+    [100, 0.338],
+    [200, 0.262],
+    [300, 0.231],
+  ] as const
+  const points = readings.map(([s, w]) => ({ suction: centimetresOfSuction(s), waterContent: waterContent(w) }))
+  const fit = fitRetention({ points, form: formVanGenuchten1980 })
+  return chartRetention({
+    title: 'Retention curve and a drained pot, 20 cm wide and 18 cm high (invented)',
+    curves: [{ name: 'van Genuchten fit', medium: fit.model, points }],
+    container: cylinderContainer({ diameter: centimetres(20), height: centimetres(18) }),
+  })
+}
+
+/** The last night of the record of the guide. */
+function dryDown(): string {
+  const start = Date.UTC(2026, 4, 20, 20, 30) / 1000
+  const time = Array.from({ length: 42 }, (_, i) => start + i * 300)
+  const content = time.map((_, i) =>
+    i > 14 && i < 19 ? Number.NaN : 0.592 - (0.0018 / 12) * i + 0.0004 * Math.sin((822 + i) ** 2),
+  )
+  return chartDryDown({
+    title: 'A night without water and its forecast (invented)',
+    time,
+    content,
+    fit: fitDryDown({ time, content }),
+    refillPoint: waterContent(0.575),
+    hoursFromUtc: 0,
+    longestStep: 660,
+  })
+}
+
+function calibration(): string {
+  // The samples of the guide.
+  const samples = [
+    [320, 0.03],
+    [410, 0.1],
+    [500, 0.27],
+    [655, 0.49],
+    [780, 0.58],
+    [1010, 0.86],
+  ].map(([r, w]) => ({ reading: rawReading(r as number), waterContent: waterContent(w as number) }))
+  return chartCalibration({
+    title: 'A line through six samples of one medium (invented)',
+    calibration: fitCalibration({ samples, form: 'line', porosity: fraction(0.94) }),
+    readingTitle: 'reading, raw',
+  })
+}
+
+/** The request of the guide. */
+function requestOfDay(): DayPlanRequest {
+  const light = Array.from({ length: 144 }, (_, i) => Math.max(0, Math.sin((Math.PI * ((i + 0.5) / 6 - 6)) / 14)))
+  return {
+    start: instant(MIDNIGHT),
+    step: minutes(10),
+    demand: demandCourse({ total: litres(3.5), light, evenShare: fraction(0.15) }),
+    container: {
+      substrateVolume: litres(14),
+      containerCapacity: waterContent(0.62),
+      lowestContent: waterContent(0.15),
+      bypass: fraction(0.1),
+      drainLag: minutes(15),
+    },
+    content: waterContent(0.6),
+    refillPoint: waterContent(0.595),
+    fullPoint: waterContent(0.62),
+    drainFraction: percent(25),
+    firstShot: instant(MIDNIGHT + 7.5 * 3600),
+    lastShot: instant(MIDNIGHT + 17 * 3600),
+    emitters: 2,
+    emitterFlow: litresPerHour(2),
+    lineFill: seconds(8),
+    leastRunTime: minutes(2),
+    mostRunTime: minutes(15),
+    betweenShots: minutes(20),
+    mostPerDay: litres(9),
+    trigger: { by: 'level' as const },
+  }
+}
+
+function plan(): string {
+  const request = requestOfDay()
+  const day = planDay(request)
+  const time = Array.from(day.time)
+  return chartPlan({
+    title: 'A planned day and what came of it (invented)',
+    plan: day,
+    request,
+    readings: {
+      time,
+      // Without that shot the bag stays drier by it, until the next ones fill it.
+      content: time.map((t, i) => {
+        const missed = day.shots[4]?.time ?? Number.NaN
+        const next = day.shots[6]?.time ?? Number.NaN
+        return i > 40 && i < 45
+          ? Number.NaN
+          : (day.content[i] as number) - (t > missed && t <= next ? 0.022 : 0) + 0.0006 * wobble(i)
+      }),
+    },
+    // A valve that did not open at noon.
+    given: day.shots
+      .filter((_, i) => i !== 4)
+      .map(({ time: at, volume }, i) => ({ time: at + 60, millilitres: volume * 1000 * (0.96 + 0.02 * wobble(i)) })),
+    hoursFromUtc: AHEAD,
+    longestStep: 900,
+  })
+}
+
+function drain(): string {
+  const days = Array.from({ length: 21 }, (_, i) => i)
+  return chartDrain({
+    title: 'Three weeks of drain and salt (invented)',
+    time: days.map((i) => MIDNIGHT + (i + 0.5) * 86400),
+    drainFraction: days.map((i) =>
+      i === 9 ? Number.NaN : 0.25 - 0.011 * Math.min(i, 12) + 0.03 * wobble(i) + (i > 13 ? 0.16 : 0),
+    ),
+    feedEC: days.map((i) => 2.4 + 0.05 * wobble(i + 3)),
+    drainEC: days.map((i) =>
+      i === 9 ? Number.NaN : 3 + 0.13 * Math.min(i, 13) - (i > 13 ? 0.16 * (i - 13) : 0) + 0.12 * wobble(i),
+    ),
+    wantedFraction: percent(25),
+    mostDrainEC: 4.5 as DrainEC,
+    hoursFromUtc: AHEAD,
+  })
+}
+
+/** Every picture by its file name. */
+export const PLOTS: Readonly<Record<string, () => string>> = {
+  'what-your-container-holds-curve.svg': retention,
+  'learn-the-dry-down-forecast.svg': dryDown,
+  'probe-to-water-content-calibration.svg': calibration,
+  'plan-a-day-outcome.svg': plan,
+  'drain-and-salts-weeks.svg': drain,
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  const folder = process.argv[2] ?? fileURLToPath(new URL('../guides/', import.meta.url))
+  mkdirSync(folder, { recursive: true })
+  for (const [name, draw] of Object.entries(PLOTS)) {
+    writeFileSync(`${folder}/${name}`, `${draw()}\n`)
+    process.stdout.write(`${name}\n`)
+  }
+}

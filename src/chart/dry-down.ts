@@ -1,0 +1,150 @@
+import { InputError } from '../quantity/errors.js'
+import type { WaterContent } from '../quantity/water-content.js'
+import { type DryDownLine, type TimeToRefill, timeToRefill } from '../record/dry-down.js'
+import { type ExponentialDryDown, timeToRefillExponential } from '../record/exponential-dry-down.js'
+import { lineOf } from './line-of.js'
+import type { PanelSeries } from './panel-chart.js'
+import { drawPanels } from './panels.js'
+import { clock, gapsBetween, timeTicks } from './time-axis.js'
+
+/** A dry-down with what was fitted to it. */
+export interface DryDownChart {
+  /** Title of the picture. */
+  readonly title: string
+  /** Instants of the readings, seconds since 1970 in universal time, rising. Unit: s. Range: any. */
+  readonly time: ArrayLike<number>
+  /** Water content; NaN where a reading is missing. Unit: m³/m³. Range: any. */
+  readonly content: ArrayLike<number>
+  /** What was fitted to these readings, made by `fitDryDown` or `fitExponentialDryDown`. */
+  readonly fit: DryDownLine | ExponentialDryDown
+  /** Water content at which to water again. Unit: m³/m³. Range: [0, 1]. */
+  readonly refillPoint: WaterContent
+  /** What local clocks are ahead of universal time; west is negative. Unit: h. Range: [-26, 26]. */
+  readonly hoursFromUtc: number
+  /** No line is drawn across gaps longer than this. Unit: s. Range: any. */
+  readonly longestStep: number
+}
+
+/** A forecast is drawn no further than this many times the length of the record: it is worth nothing there. */
+const FURTHEST = 4
+const STEPS = 60
+
+/**
+ * A picture of a dry-down, as SVG text: the readings, the line or curve fitted to them, and its forecast until the refill point. The
+ * forecast of a line is shaded to two standard errors of its slope.
+ *
+ * @procedure Draws the fit over the readings and goes on with it, dashed, until it reaches the refill point, but no further than four
+ * times the length of the record.
+ * @param chart - What to draw.
+ * @returns An SVG document as text, with a title and a description that tells the numbers.
+ * @throws `InputError` for fewer than two readings, or lists of different lengths; `DomainError` outside the ranges.
+ * @validity As the fit: as long as light and air stay what they were.
+ * @source definition
+ * @example
+ * ```ts
+ * const night = { time: [0, 3600, 7200, 10800], content: [0.6, 0.592, 0.584, 0.576] }
+ * const picture = chartDryDown({
+ *   ...night, title: 'Night, invented', fit: fitDryDown(night), refillPoint: waterContent(0.52), hoursFromUtc: 0, longestStep: 5400,
+ * })
+ * picture.includes('reaches the refill point 7.0 h after the last reading, at 10:00') // => true
+ * ```
+ */
+export function chartDryDown(chart: DryDownChart): string {
+  const { time, content, fit, refillPoint } = chart
+  const readings = lineOf('readings', time, content, chart.longestStep)
+  const there = Array.from(time).filter((_, i) => Number.isFinite(content[i]))
+  const [from, last] = [there[0] as number, there[there.length - 1] as number]
+  if (there.length < 2 || !(last > from))
+    throw new InputError('content', `has ${there.length} readings`, 'give at least two, at rising times')
+  const course = courseOf(fit, from, last, refillPoint)
+  const reach = course.refill.falling ? course.refill.time : Infinity
+  const horizon = last + Math.min(reach * 1.15 + 0.05 * (last - from), FURTHEST * (last - from))
+  const end = Math.min(last + reach, horizon)
+  const known = course.at !== undefined
+  const series: PanelSeries[] = [{ ...readings, draw: 'points', look: 0 }]
+  if (course.at !== undefined) {
+    if (course.error > 0 && end > last) series.unshift(cone(course.at, course.error, last, end))
+    series.push({ name: 'fit', ...sample(course.at, from, last), draw: 'line', look: 4 })
+    if (end > last) series.push({ name: 'forecast', ...sample(course.at, last, end), draw: 'line', look: 1 })
+  }
+  const right = known ? horizon : last
+  const xTicks = timeTicks(from, right, chart.hoursFromUtc)
+  const inside = course.refill.falling && last + reach <= horizon
+  const when = inside ? clockAt(last + reach, chart) : ''
+  return drawPanels({
+    title: chart.title,
+    alternative: inWords(chart, there.length, course, inside ? `, at ${when}` : ''),
+    xTitle: 'local time',
+    xRange: [from, right],
+    xTicks,
+    gaps: gapsBetween(time, content, chart.longestStep),
+    marks: inside && known ? [{ name: `refill point at ${when}`, x: last + reach }] : [],
+    panels: [{ yTitle: 'water content, m³/m³', series, rules: [{ name: 'refill point', y: refillPoint }] }],
+    width: 960,
+    height: 420,
+  })
+}
+
+interface Course {
+  /** Water content at an instant; missing where nothing could be fitted. */
+  readonly at: ((instant: number) => number) | undefined
+  /** Standard error of the slope, a second. */
+  readonly error: number
+  readonly refill: TimeToRefill
+  readonly words: string
+}
+
+function courseOf(
+  fit: DryDownLine | ExponentialDryDown,
+  from: number,
+  last: number,
+  refillPoint: WaterContent,
+): Course {
+  if (!('known' in fit)) {
+    const slope = fit.slopePerHour / 3600
+    return {
+      at: (instant) => fit.last + slope * (instant - last),
+      error: fit.slopeError / 3600,
+      refill: timeToRefill({ line: fit, refillPoint }),
+      words: `The line changes by ${(fit.slopePerHour * 100).toFixed(2)} percentage points an hour`,
+    }
+  }
+  if (!fit.known) return { at: undefined, error: 0, refill: { falling: false, reason: fit.reason }, words: 'No curve' }
+  const { first, floor, timeConstant } = fit
+  return {
+    at: (instant) => floor + (first - floor) * Math.exp(-(instant - from) / timeConstant),
+    error: 0,
+    refill: timeToRefillExponential({ from: fit.last, floor, timeConstant, refillPoint }),
+    words: `The curve nears ${floor.toFixed(3)} m³/m³ with a time constant of ${(timeConstant / 3600).toFixed(1)} h`,
+  }
+}
+
+function inWords(chart: DryDownChart, readings: number, { refill, words }: Course, when: string): string {
+  const forecast = refill.falling
+    ? `it reaches the refill point ${(refill.time / 3600).toFixed(1)} h after the last reading${when}`
+    : `there is no forecast: ${refill.reason}`
+  const first = Array.from(chart.content).find(Number.isFinite) as number
+  const last = Array.from(chart.content).reverse().find(Number.isFinite) as number
+  return `${readings} readings from ${first.toFixed(3)} to ${last.toFixed(3)} m³/m³; refill point ${chart.refillPoint.toFixed(3)} m³/m³. ${words}; ${forecast}.`
+}
+
+function clockAt(instant: number, { hoursFromUtc }: DryDownChart): string {
+  return clock(instant + hoursFromUtc * 3600)
+}
+
+function sample(at: (instant: number) => number, from: number, to: number) {
+  const x = Array.from({ length: STEPS + 1 }, (_, i) => from + ((to - from) * i) / STEPS)
+  return { x, y: x.map(at) }
+}
+
+/** Two standard errors of the slope on both sides of a forecast. */
+function cone(at: (instant: number) => number, error: number, last: number, end: number): PanelSeries {
+  const wide = 2 * error * (end - last)
+  return {
+    name: '',
+    x: [last, end, end],
+    y: [at(last), at(end) - wide, at(end) + wide],
+    draw: 'region',
+    look: 1,
+  }
+}

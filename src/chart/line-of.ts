@@ -1,0 +1,29 @@
+import { InputError } from '../quantity/errors.js'
+import type { PanelSeries } from './panel-chart.js'
+
+/** A curve with a break wherever two readings are too far apart to be joined. */
+export function lineOf(
+  name: string,
+  time: ArrayLike<number>,
+  value: ArrayLike<number>,
+  longestStep: number,
+): PanelSeries {
+  if (value.length !== time.length)
+    throw new InputError(
+      name,
+      `has ${value.length} values for ${time.length} times`,
+      'give one value for each time, NaN where it is missing',
+    )
+  const x: number[] = []
+  const y: number[] = []
+  for (let i = 0; i < time.length; i++) {
+    const now = time[i] as number
+    if (i > 0 && now - (time[i - 1] as number) > longestStep) {
+      x.push(now)
+      y.push(Number.NaN)
+    }
+    x.push(now)
+    y.push(value[i] as number)
+  }
+  return { name, x, y, draw: 'line' }
+}

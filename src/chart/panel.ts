@@ -1,0 +1,169 @@
+import { scaleLinear } from 'd3-scale'
+import { drawLegend, LEGEND_ROW, type Legend } from './legend.js'
+import { lettering, textWidth, wrapText } from './lettering.js'
+import { tickText } from './number-ticks.js'
+import type { Panel, PanelChart } from './panel-chart.js'
+import { drawable, drawSeries, LEAST, lookOf, regionName, type Scale } from './series.js'
+import { element, escapeText, tidy } from './svg.js'
+
+/** Where a panel lies in the picture, in px. */
+export interface PanelPlace {
+  readonly left: number
+  readonly right: number
+  readonly top: number
+  readonly tall: number
+  readonly highest: boolean
+}
+
+/** One panel with its axes, bands, rules and curves. */
+export function drawPanel(
+  panel: Panel,
+  x: Scale,
+  place: PanelPlace,
+  chart: PanelChart,
+  ticks: readonly { x: number }[],
+  legend: Legend,
+): string {
+  const { left, right, top, tall } = place
+  const bottom = top + tall
+  const y = scaleLinear(extent(panel), [bottom, top]).nice(5)
+  const box = (name: string, x1: number, x2: number, y1: number, y2: number) =>
+    element('rect', { class: name, x: x1, y: y1, width: Math.max(1, x2 - x1), height: Math.max(0, y2 - y1) })
+  const inside: string[] = []
+  const over: string[] = []
+  for (const [a, b] of chart.gaps ?? [])
+    if (drawable(a) && drawable(b)) inside.push(box('gap', x(a), x(b), top, bottom))
+  for (const span of chart.spans ?? [])
+    if (drawable(span.from) && drawable(span.to)) inside.push(box('band', x(span.from), x(span.to), top, bottom))
+  const [low, high] = panel.band ?? []
+  if (drawable(low) && drawable(high)) inside.push(box('band', left, right, y(high), y(low)))
+  const parts: string[] = []
+  const values = y.ticks(Math.max(2, Math.min(6, Math.round(tall / 40))))
+  const step = values.length > 1 ? (values[1] as number) - (values[0] as number) : (values[0] ?? 1)
+  for (const value of values) {
+    parts.push(element('line', { class: 'grid', x1: left, x2: right, y1: y(value), y2: y(value) }))
+    parts.push(
+      element('text', { x: left - 8, y: y(value) + 5, 'text-anchor': 'end' }, escapeText(tickText(value, step))),
+    )
+  }
+  for (const tick of ticks)
+    parts.push(element('line', { class: 'grid', x1: x(tick.x), x2: x(tick.x), y1: top, y2: bottom }))
+  panel.series.forEach((series, i) => {
+    inside.push(drawSeries(series, lookOf(series, i), x, y))
+    if (series.draw === 'region') over.push(regionName(series, x, y))
+  })
+  for (const mark of chart.marks ?? [])
+    if (drawable(mark.x))
+      inside.push(element('line', { class: 'rule', x1: x(mark.x), x2: x(mark.x), y1: top, y2: bottom }))
+  const rules = (panel.rules ?? []).filter((rule) => drawable(rule.y)).sort((a, b) => b.y - a.y)
+  const heights = apart(
+    rules.map((rule) => y(rule.y) - 5),
+    top + 11,
+    bottom - 4,
+  )
+  rules.forEach((rule, i) => {
+    inside.push(element('line', { class: 'rule', x1: left, x2: right, y1: y(rule.y), y2: y(rule.y) }))
+    over.push(
+      lettering(rule.name, 12, right - left - 8, {
+        class: 'over',
+        x: right - 4,
+        y: heights[i] as number,
+        'text-anchor': 'end',
+      }),
+    )
+  })
+  if (place.highest) over.push(...namesOnTop(chart, x, place))
+  parts.push(
+    // A picture in the picture cuts off what lies outside the axes, without names that could collide on a page.
+    element(
+      'svg',
+      {
+        x: left,
+        y: top,
+        width: right - left,
+        height: tall,
+        viewBox: `${tidy(left)} ${tidy(top)} ${tidy(right - left)} ${tidy(tall)}`,
+      },
+      ...inside,
+    ),
+    element('path', {
+      class: 'axis',
+      fill: 'none',
+      d: `M${tidy(left)} ${tidy(top)}V${tidy(bottom)}H${tidy(right)}`,
+    }),
+    ...axisTitle(panel.yTitle, top, tall),
+    ...over,
+  )
+  if (legend.rows > 0) parts.push(drawLegend(legend, left, top - LEGEND_ROW * legend.rows + 2, right - left))
+  return element('g', {}, ...parts)
+}
+
+/** The title of a vertical axis in one line, or smaller in two. */
+function axisTitle(title: string, top: number, tall: number): string[] {
+  const room = tall + 12
+  const whole = textWidth(title, 14) <= room
+  const lines = whole ? [title] : wrapText(title, 12, room, 2)
+  return lines.map((line, i) =>
+    lettering(line, whole ? 14 : 12, room, {
+      class: 'quiet',
+      transform: `translate(${whole ? 18 : 12 + 14 * i} ${tidy(top + tall / 2)}) rotate(-90)`,
+      'text-anchor': 'middle',
+    }),
+  )
+}
+
+/** Names of marks and spans in rows under the upper edge, each lower than those it would overlap. */
+function namesOnTop(chart: PanelChart, x: Scale, { left, right, top }: PanelPlace): string[] {
+  const names = [
+    ...(chart.spans ?? []).map(({ name, from, to }) => ({ name, at: (x(from) + x(to)) / 2 })),
+    ...(chart.marks ?? []).map((mark) => ({ name: mark.name, at: x(mark.x) })),
+  ].filter(({ at }) => Number.isFinite(at))
+  const taken: [from: number, to: number, row: number][] = []
+  return names.map(({ name, at }) => {
+    const wide = Math.min(textWidth(name, 12), right - left - 8)
+    const middle = Math.min(Math.max(at, left + 4 + wide / 2), right - 4 - wide / 2)
+    let row = 0
+    while (taken.some(([a, b, r]) => r === row && middle - wide / 2 < b + 6 && middle + wide / 2 > a - 6)) row += 1
+    taken.push([middle - wide / 2, middle + wide / 2, row])
+    return lettering(name, 12, right - left - 8, {
+      class: 'over',
+      x: middle,
+      y: top + 14 + 16 * row,
+      'text-anchor': 'middle',
+    })
+  })
+}
+
+/** Heights of names of rules, from top to bottom, pushed apart where they would overlap and kept inside the panel. */
+function apart(heights: readonly number[], top: number, bottom: number): number[] {
+  const placed: number[] = []
+  for (const height of heights) placed.push(Math.max(height, top, (placed[placed.length - 1] ?? -Infinity) + 15))
+  let limit = bottom
+  for (let i = placed.length - 1; i >= 0; i--) {
+    placed[i] = Math.min(placed[i] as number, limit)
+    limit = (placed[i] as number) - 15
+  }
+  return placed
+}
+
+function extent(panel: Panel): [number, number] {
+  let [low, high] = [Infinity, -Infinity]
+  const see = (value: number | undefined) => {
+    if (!drawable(value)) return
+    if (value < low) low = value
+    if (value > high) high = value
+  }
+  for (const value of panel.yRange ?? []) see(value)
+  for (const series of panel.series) {
+    for (let i = 0; i < series.y.length; i++) see(series.y[i])
+    if (series.draw === 'bars' || series.draw === 'steps') see(0)
+  }
+  for (const rule of panel.rules ?? []) see(rule.y)
+  for (const value of panel.band ?? []) see(value)
+  if (low > high) return [0, 1]
+  // A curve that is flat to the last digit would fill the axis with its rounding.
+  const size = Math.max(Math.abs(low), Math.abs(high))
+  if (size < LEAST) return [-0.5, 0.5]
+  if (high - low <= size * 1e-9) return [low - Math.abs(low) / 2, low + Math.abs(low) / 2]
+  return [low, high]
+}

@@ -1,0 +1,159 @@
+import type { DayPlan, DayPlanRequest } from '../irrigation/plan-request.js'
+import { InputError } from '../quantity/errors.js'
+import { lineOf } from './line-of.js'
+import type { PanelSeries } from './panel-chart.js'
+import { drawPanels } from './panels.js'
+import { timeTicks } from './time-axis.js'
+
+/** A plan for a day, and what came of it so far. */
+export interface PlanChart {
+  /** Title of the picture. */
+  readonly title: string
+  /** The plan, made by `planDay` or `replanDay`. */
+  readonly plan: DayPlan
+  /** What the plan was made for; its refill and full point are drawn. */
+  readonly request?: Pick<DayPlanRequest, 'refillPoint' | 'fullPoint'>
+  /** What the probe read. */
+  readonly readings?: {
+    /** Instants of the readings, seconds since 1970 in universal time, rising. Unit: s. Range: any. */
+    readonly time: ArrayLike<number>
+    /** Water content; NaN where a reading is missing. Unit: m³/m³. Range: any. */
+    readonly content: ArrayLike<number>
+  }
+  /** What was given: when, and how much for the container of the plan. */
+  readonly given?: readonly { readonly time: number; readonly millilitres: number }[]
+  /** What local clocks are ahead of universal time; west is negative. Unit: h. Range: [-26, 26]. */
+  readonly hoursFromUtc: number
+  /** No line is drawn across gaps in the readings longer than this. Unit: s. Range: any. */
+  readonly longestStep: number
+}
+
+/**
+ * A picture of a plan against its outcome, as SVG text: predicted and read water content above, planned shots beside those that were
+ * given in the middle, readings less prediction below.
+ *
+ * @procedure Draws the plan; readings, shots that were given and the difference are drawn where there are any. The prediction is joined by
+ * straight lines between its steps.
+ * @param chart - What to draw.
+ * @returns An SVG document as text, with a title and a description that tells the numbers.
+ * @throws `DomainError` outside the ranges, `InputError` for a plan of fewer than two steps, or readings of another length than their times.
+ * @source definition
+ * @example
+ * ```ts
+ * const plan = planDay({
+ *   start: instant(1779148800), step: minutes(10), demand: new Array(144).fill(0.02),
+ *   container: {
+ *     substrateVolume: litres(14), containerCapacity: waterContent(0.62), lowestContent: waterContent(0.15),
+ *     bypass: fraction(0.1), drainLag: minutes(10),
+ *   },
+ *   content: waterContent(0.6), refillPoint: waterContent(0.59), fullPoint: waterContent(0.62),
+ *   drainFraction: percent(20), firstShot: instant(1779148800 + 7 * 3600), lastShot: instant(1779148800 + 17 * 3600),
+ *   emitters: 2, emitterFlow: litresPerHour(2), lineFill: seconds(8), leastRunTime: minutes(2), mostRunTime: minutes(15),
+ *   betweenShots: minutes(20), mostPerDay: litres(8), trigger: { by: 'level' },
+ * })
+ * chartPlan({ title: 'Bench 3, invented', plan, hoursFromUtc: 0, longestStep: 900 }).includes('5 shots planned') // => true
+ * ```
+ */
+export function chartPlan(chart: PlanChart): string {
+  const { plan, readings, given, request } = chart
+  const from = plan.time[0] as number
+  const to = plan.time[plan.time.length - 1] as number
+  if (!(to > from))
+    throw new InputError('plan', `has ${plan.time.length} steps`, 'give a plan of at least two, made by planDay()')
+  const read = readings === undefined ? undefined : lineOf('read', readings.time, readings.content, chart.longestStep)
+  const difference = read === undefined ? undefined : differenceOf(read, plan)
+  const predicted: PanelSeries = { name: 'predicted', x: plan.time, y: plan.content, draw: 'line', look: 1 }
+  // Planned and given bars stand beside each other, so that one cannot hide the other.
+  const wide = (to - from) / 110
+  const bars = (
+    name: string,
+    look: number,
+    shots: readonly { time: number; millilitres: number }[],
+    shift: number,
+  ) => ({
+    name,
+    look,
+    x: shots.map(({ time }) => time + shift),
+    y: shots.map(({ millilitres }) => millilitres),
+    draw: 'bars' as const,
+    barWidth: wide,
+  })
+  const planned = plan.shots.map(({ time, volume }) => ({ time: time as number, millilitres: volume * 1000 }))
+  return drawPanels({
+    title: chart.title,
+    alternative: inWords(chart, planned, difference),
+    xTitle: 'local time',
+    xRange: [from, to],
+    xTicks: timeTicks(from, to, chart.hoursFromUtc),
+    panels: [
+      {
+        yTitle: 'water content, m³/m³',
+        series: read === undefined ? [predicted] : [predicted, { ...read, look: 0 }],
+        ...(request === undefined
+          ? {}
+          : {
+              rules: [
+                { name: 'full point', y: request.fullPoint },
+                { name: 'refill point', y: request.refillPoint },
+              ],
+              band: [request.refillPoint, request.fullPoint] as const,
+            }),
+        weight: 3,
+      },
+      {
+        yTitle: 'shot, mL',
+        series:
+          given === undefined
+            ? [bars('planned', 1, planned, 0)]
+            : [bars('planned', 1, planned, -wide / 2), bars('given', 0, given, wide / 2)],
+        weight: 1.3,
+      },
+      ...(difference === undefined
+        ? []
+        : [
+            {
+              yTitle: 'read less predicted, m³/m³',
+              series: [{ name: 'difference', ...difference, draw: 'line' as const, look: 0 }],
+              rules: [{ name: '', y: 0 }],
+              yRange: [-0.01, 0.01] as const,
+              weight: 1.6,
+            },
+          ]),
+    ],
+    width: 960,
+    height: difference === undefined ? 430 : 600,
+  })
+}
+
+/** Readings less the prediction between whose steps they lie. */
+function differenceOf(read: PanelSeries, { time, content }: DayPlan): { x: number[]; y: number[] } {
+  const x = Array.from(read.x)
+  let step = 0
+  const y = x.map((now, i) => {
+    while (step < time.length - 2 && (time[step + 1] as number) < now) step += 1
+    const [a, b] = [time[step] as number, time[step + 1] as number]
+    if (!(now >= a && now <= b)) return Number.NaN
+    const [low, high] = [content[step] as number, content[step + 1] as number]
+    return (read.y[i] as number) - (low + ((high - low) * (now - a)) / (b - a))
+  })
+  return { x, y }
+}
+
+function inWords(
+  { plan, given }: PlanChart,
+  planned: readonly { millilitres: number }[],
+  difference: { y: readonly number[] } | undefined,
+): string {
+  const sum = (shots: readonly { millilitres: number }[]) =>
+    Math.round(shots.reduce((total, { millilitres }) => total + millilitres, 0))
+  const lowest = Math.min(...plan.content)
+  const highest = Math.max(...plan.content)
+  const outcome = given === undefined ? '' : ` ${given.length} shots given, ${sum(given)} mL.`
+  const misses = difference?.y.filter(Number.isFinite) ?? []
+  const worst = misses.reduce((most, miss) => (Math.abs(miss) > Math.abs(most) ? miss : most), 0)
+  const missed =
+    misses.length === 0
+      ? ''
+      : ` Readings differ from the prediction by at most ${(worst * 100).toFixed(1)} percentage points.`
+  return `${planned.length} shots planned, ${sum(planned)} mL, of which ${(plan.drainFraction * 100).toFixed(0)} % should drain; predicted water content between ${lowest.toFixed(3)} and ${highest.toFixed(3)} m³/m³.${outcome}${missed}`
+}
