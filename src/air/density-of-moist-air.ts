@@ -6,8 +6,8 @@ import type { AirVapour } from './humidity-of-air.js'
 import { AIR_PRESSURE, AIR_TEMPERATURE, VAPOUR } from './spans.js'
 
 /** Gas constants of dry air and of water vapour, J/(kg K): 8.314462618 J/(mol K) over 28.966 and 18.015268 g/mol. */
-const DRY = 8.314462618 / 0.028966
-const VAPOUR_CONSTANT = 8.314462618 / 0.018015268
+const DRY = 287.0421396810053
+const VAPOUR_CONSTANT = 461.5231157260608
 
 /** Temperature, vapour pressure and pressure of air. */
 export interface MoistAir extends AirVapour {

@@ -4,8 +4,8 @@ import type { Share } from '../quantity/share.js'
 import type { Span } from '../quantity/span.js'
 import type { Wavelength } from '../quantity/wavelength.js'
 
-/** Photons of a joule at a wavelength in nm: 1 / (h c N_A), in µmol/(J nm), from the exact constants of the SI. */
-const PER_NANOMETRE = 1e-9 / (6.62607015e-34 * 299792458 * 6.02214076e23) / 1e-6
+/** Photons of a joule at a wavelength in nm: 1 / (h c N_A), in µmol/(J nm), from the exact constants of the SI: 1e-9 / (6.62607015e-34 × 299792458 × 6.02214076e23) / 1e-6. */
+const PER_NANOMETRE = 0.00835934722911178
 const WAVE: Span = {
   quantity: 'wavelength',
   unit: 'nm',

@@ -14,7 +14,7 @@ import type { Latitude, Longitude } from '../quantity/position.js'
 import type { Span } from '../quantity/span.js'
 import type { WindSpeed } from '../quantity/wind.js'
 import { cloudinessAsce, SHORT_HOUR, SIGMA_HOUR, TALL_HOUR } from './asce-2005.js'
-import { NIGHT_SHARE, penmanMonteith, saturationAt } from './reference-et-hour.js'
+import { penmanMonteith, saturationAt } from './reference-et-hour.js'
 
 const START: Span = {
   quantity: 'start of the series',
@@ -205,8 +205,8 @@ export function hourlySeriesAsce2005(series: HourlySeriesAsce): HourlySeriesCoun
 
 /** Sine of `LOWEST_SUN`. */
 const SINE_OF_LOWEST_SUN = 0.29552020666133955
-/** Cloudiness function of the share that is assumed before the first high sun. */
-const ASSUMED_CLOUDINESS = 1.35 * NIGHT_SHARE - 0.35
+/** Cloudiness function of `NIGHT_SHARE`, which is assumed before the first high sun. */
+const ASSUMED_CLOUDINESS = 0.595
 
 type Refusals = Map<string, { -readonly [K in keyof RefusalCount]: RefusalCount[K] }>
 

@@ -45,11 +45,15 @@ export function combineFlags(tests: readonly Uint8Array[]): Uint8Array {
         'run all tests on the same readings',
       )
     for (let i = 0; i < test.length; i++) {
-      const flag = test[i] as number
-      if ((SERIOUS[flag] as number) > (SERIOUS[combined[i] as number] as number)) combined[i] = flag
+      combined[i] = moreSerious(combined[i] as number, test[i] as number)
     }
   }
   return combined
+}
+
+/** The more serious of two flags. */
+export function moreSerious(a: number, b: number): number {
+  return (SERIOUS[b] as number) > (SERIOUS[a] as number) ? b : a
 }
 
 /**

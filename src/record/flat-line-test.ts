@@ -47,24 +47,36 @@ export interface FlatLineInput {
  */
 export function flatLineTest(input: FlatLineInput): Uint8Array {
   const { value } = input
+  const limits = checkedFlat(input)
+  const flags = new Uint8Array(value.length)
+  for (let i = 0; i < value.length; i++) flags[i] = flatFlag(value, i, limits)
+  return flags
+}
+
+type FlatLimits = Omit<FlatLineInput, 'value'>
+
+export function checkedFlat(input: FlatLimits): FlatLimits {
   const tolerance = within(input.tolerance, TOLERANCE)
   const suspectAfter = wholeWithin(input.suspectAfter, SUSPECT)
   const failAfter = wholeWithin(input.failAfter, FAIL)
   if (failAfter < suspectAfter)
     throw new InputError('failAfter', `${failAfter} is below the ${suspectAfter} for suspect readings`, 'swap them')
-  const flags = new Uint8Array(value.length)
-  for (let i = 0; i < value.length; i++) {
-    const x = value[i] as number
-    if (Number.isNaN(x)) {
-      flags[i] = QUALITY.missing
-      continue
-    }
-    const most = Math.min(i, failAfter)
-    let same = 0
-    while (same < most && isSame(x, value[i - 1 - same] as number, tolerance)) same++
-    flags[i] = same >= failAfter ? QUALITY.fail : same >= suspectAfter ? QUALITY.suspect : QUALITY.pass
-  }
-  return flags
+  return { tolerance, suspectAfter, failAfter }
+}
+
+/** The flag of reading i by those before it. */
+export function flatFlag(
+  value: ArrayLike<number>,
+  i: number,
+  { tolerance, suspectAfter, failAfter }: FlatLimits,
+): number {
+  const x = value[i] as number
+  if (Number.isNaN(x)) return QUALITY.missing
+  const most = Math.min(i, failAfter)
+  let same = 0
+  while (same < most && isSame(x, value[i - 1 - same] as number, tolerance)) same++
+  if (same >= failAfter) return QUALITY.fail
+  return same >= suspectAfter ? QUALITY.suspect : QUALITY.pass
 }
 
 function isSame(a: number, b: number, tolerance: number): boolean {

@@ -39,19 +39,32 @@ export interface GrossRangeInput {
  * ```
  */
 export function grossRangeTest(input: GrossRangeInput): Uint8Array {
+  const ranges = checkedRanges(input)
+  const { value } = input
+  const flags = new Uint8Array(value.length)
+  for (let i = 0; i < value.length; i++) flags[i] = rangeFlag(value[i] as number, ranges)
+  return flags
+}
+
+interface Ranges {
+  readonly low: number
+  readonly high: number
+  readonly least: number
+  readonly most: number
+}
+
+export function checkedRanges(input: Omit<GrossRangeInput, 'value'>): Ranges {
   const low = within(input.sensorLowest, LIMIT)
   const high = within(input.sensorHighest, LIMIT)
   const least = within(input.expectedLowest ?? low, LIMIT)
   const most = within(input.expectedHighest ?? high, LIMIT)
   if (low > high || least > most)
     throw new InputError('input', 'a range has its lower end above its upper end', 'swap them')
-  const { value } = input
-  const flags = new Uint8Array(value.length)
-  for (let i = 0; i < value.length; i++) {
-    const x = value[i] as number
-    if (Number.isNaN(x)) flags[i] = QUALITY.missing
-    else if (x < low || x > high) flags[i] = QUALITY.fail
-    else flags[i] = x < least || x > most ? QUALITY.suspect : QUALITY.pass
-  }
-  return flags
+  return { low, high, least, most }
+}
+
+export function rangeFlag(x: number, { low, high, least, most }: Ranges): number {
+  if (Number.isNaN(x)) return QUALITY.missing
+  if (x < low || x > high) return QUALITY.fail
+  return x < least || x > most ? QUALITY.suspect : QUALITY.pass
 }

@@ -40,8 +40,8 @@ export interface RateOfChangeInput {
  * ```
  */
 export function rateOfChangeTest(input: RateOfChangeInput): Uint8Array {
-  const { time, value, direction = 'both' } = input
-  const most = within(input.most, MOST)
+  const { time, value } = input
+  const limits = checkedRate(input)
   equalLengths(time, value)
   const flags = new Uint8Array(value.length)
   let before = Number.NaN
@@ -49,16 +49,23 @@ export function rateOfChangeTest(input: RateOfChangeInput): Uint8Array {
   for (let i = 0; i < value.length; i++) {
     const x = value[i] as number
     const now = time[i] as number
-    const change = x - before
-    const seconds = now - then
+    flags[i] = rateFlag(before, x, now - then, limits)
     before = x
     then = now
-    if (Number.isNaN(x)) flags[i] = QUALITY.missing
-    else if (Number.isNaN(change) || !(seconds > 0)) flags[i] = QUALITY.notEvaluated
-    else {
-      const size = direction === 'both' ? Math.abs(change) : direction === 'rise' ? change : -change
-      flags[i] = size / seconds > most ? QUALITY.suspect : QUALITY.pass
-    }
   }
   return flags
+}
+
+type RateLimits = Required<Omit<RateOfChangeInput, 'time' | 'value'>>
+
+export function checkedRate(input: Omit<RateOfChangeInput, 'time' | 'value'>): RateLimits {
+  return { most: within(input.most, MOST), direction: input.direction ?? 'both' }
+}
+
+export function rateFlag(before: number, x: number, seconds: number, { most, direction }: RateLimits): number {
+  if (Number.isNaN(x)) return QUALITY.missing
+  const change = x - before
+  if (Number.isNaN(change) || !(seconds > 0)) return QUALITY.notEvaluated
+  const size = direction === 'both' ? Math.abs(change) : direction === 'rise' ? change : -change
+  return size / seconds > most ? QUALITY.suspect : QUALITY.pass
 }

@@ -2,7 +2,7 @@ import type { Duration } from '../quantity/duration.js'
 import { within } from '../quantity/guard.js'
 import type { Span } from '../quantity/span.js'
 import { equalLengths } from './equal-lengths.js'
-import type { TimeGapInput } from './time-gap-test.js'
+import { longestGap, type TimeGapInput } from './time-gap-test.js'
 
 const STEP: Span = {
   quantity: 'expected step',
@@ -12,14 +12,6 @@ const STEP: Span = {
   open: 'min',
   hint: 'give the time between two readings, above zero',
 }
-const FACTOR: Span = {
-  quantity: 'factor of a gap',
-  unit: '1',
-  min: 1,
-  max: Infinity,
-  hint: 'give how many times the expected step a gap is, at least 1',
-}
-
 /** Times of readings, what is expected of them, and the readings themselves if those that are missing shall count as a gap. */
 export interface SeamsInput extends TimeGapInput {
   /** Readings; NaN where one is missing, which then counts as if its row were not there. Unit: any. Range: any. */
@@ -57,7 +49,7 @@ export interface Seam {
  */
 export function findSeams(input: SeamsInput): Seam[] {
   const expected = within(input.expectedStep, STEP)
-  const longest = expected * within(input.factor ?? 1.5, FACTOR)
+  const longest = longestGap(input)
   const { time, value } = input
   if (value !== undefined) equalLengths(time, value)
   const seams: Seam[] = []

@@ -47,26 +47,35 @@ export interface SpikeInput {
  * ```
  */
 export function spikeTest(input: SpikeInput): Uint8Array {
-  const { value, direction = 'both' } = input
-  const suspect = within(input.suspect, SUSPECT)
-  const fail = within(input.fail, FAIL)
-  if (fail < suspect)
-    throw new InputError('fail', `${fail} is below the limit for suspect spikes, ${suspect}`, 'swap them')
+  const limits = checkedSpike(input)
+  const { value } = input
   const flags = new Uint8Array(value.length)
   let before = Number.NaN
   for (let i = 0; i < value.length; i++) {
     const x = value[i] as number
     const after = i + 1 < value.length ? (value[i + 1] as number) : Number.NaN
-    const above = x - (before + after) / 2
-    if (Number.isNaN(x)) flags[i] = QUALITY.missing
-    else if (Number.isNaN(above)) flags[i] = QUALITY.notEvaluated
-    else {
-      // One-sided, the foot of a real rise is no spike: it must stand out from both neighbours on that side.
-      const stands = direction === 'both' || (direction === 'rise' ? x > before && x > after : x < before && x < after)
-      const height = stands ? Math.abs(above) : 0
-      flags[i] = height > fail ? QUALITY.fail : height > suspect ? QUALITY.suspect : QUALITY.pass
-    }
+    flags[i] = spikeFlag(before, x, after, limits)
     before = x
   }
   return flags
+}
+
+type SpikeLimits = Required<Omit<SpikeInput, 'value'>>
+
+export function checkedSpike(input: Omit<SpikeInput, 'value'>): SpikeLimits {
+  const suspect = within(input.suspect, SUSPECT)
+  const fail = within(input.fail, FAIL)
+  if (fail < suspect)
+    throw new InputError('fail', `${fail} is below the limit for suspect spikes, ${suspect}`, 'swap them')
+  return { suspect, fail, direction: input.direction ?? 'both' }
+}
+
+export function spikeFlag(before: number, x: number, after: number, { suspect, fail, direction }: SpikeLimits): number {
+  if (Number.isNaN(x)) return QUALITY.missing
+  const above = x - (before + after) / 2
+  if (Number.isNaN(above)) return QUALITY.notEvaluated
+  // One-sided, the foot of a real rise is no spike: it must stand out from both neighbours on that side.
+  const stands = direction === 'both' || (direction === 'rise' ? x > before && x > after : x < before && x < after)
+  const height = stands ? Math.abs(above) : 0
+  return height > fail ? QUALITY.fail : height > suspect ? QUALITY.suspect : QUALITY.pass
 }

@@ -43,13 +43,20 @@ export interface TimeGapInput {
  * ```
  */
 export function timeGapTest(input: TimeGapInput): Uint8Array {
-  const longest = within(input.expectedStep, STEP) * within(input.factor ?? 1.5, FACTOR)
+  const longest = longestGap(input)
   const { time } = input
   const flags = new Uint8Array(time.length)
   if (time.length > 0) flags[0] = QUALITY.notEvaluated
-  for (let i = 1; i < time.length; i++) {
-    const step = (time[i] as number) - (time[i - 1] as number)
-    flags[i] = step > 0 ? (step > longest ? QUALITY.suspect : QUALITY.pass) : QUALITY.fail
-  }
+  for (let i = 1; i < time.length; i++) flags[i] = gapFlag((time[i] as number) - (time[i - 1] as number), longest)
   return flags
+}
+
+/** The longest step that is no gap. */
+export function longestGap(input: Omit<TimeGapInput, 'time'>): number {
+  return within(input.expectedStep, STEP) * within(input.factor ?? 1.5, FACTOR)
+}
+
+export function gapFlag(step: number, longest: number): number {
+  if (!(step > 0)) return QUALITY.fail
+  return step > longest ? QUALITY.suspect : QUALITY.pass
 }

@@ -1,5 +1,11 @@
-import { checkReadings, type QualityLimits } from './check-readings.js'
+import type { QualityLimits } from './check-readings.js'
+import { moreSerious, QUALITY } from './flags.js'
+import { checkedFlat, flatFlag } from './flat-line-test.js'
+import { checkedRanges, rangeFlag } from './gross-range-test.js'
+import { checkedRate, rateFlag } from './rate-of-change-test.js'
 import type { Reducer } from './reducer.js'
+import { checkedSpike, spikeFlag } from './spike-test.js'
+import { gapFlag, longestGap } from './time-gap-test.js'
 
 /** One reading as it comes in. */
 export interface TimedReading {
@@ -21,13 +27,23 @@ export interface ReadingVerdict {
   readonly tests: Readonly<Record<string, number>>
 }
 
-/** What is remembered between two readings: so many as the tests look back, and no more. A missing reading is null. */
+/** A reading that is kept; null where its value was missing. */
+interface Kept {
+  /** Its time. Unit: s. */
+  readonly time: number
+  readonly value: number | null
+}
+
+/** What is remembered between two readings: so many as the tests look back, and no more. */
 export interface ReadingWatchState {
   /** Readings so far. Unit: 1. */
   readonly count: number
-  /** Times of the last readings. Unit: s. */
-  readonly time: readonly number[]
-  readonly value: readonly (number | null)[]
+  /** The reading that was judged last. */
+  readonly before: Kept | null
+  /** The reading that waits for its later neighbour. */
+  readonly waiting: Kept | null
+  /** Readings before the waiting one since the last missing one, as many as the flat line test looks back. */
+  readonly history: readonly number[]
 }
 
 /** `checkReadings` for readings that come in one by one. */
@@ -40,7 +56,7 @@ export interface ReadingWatch extends Reducer<ReadingWatchState, TimedReading, r
  * Puts readings that come in one by one to the tests of `checkReadings`. Each is judged when the next one has come, because the spike
  * test looks at both neighbours. The state can be kept as JSON at any step; it does not grow with the record.
  *
- * @procedure Keeps the last readings, as many as the flat line test looks back and two more, and tests the last but one among them.
+ * @procedure Keeps the reading that waits, the one before it, and as many more as the flat line test looks back.
  * @param limits - The tests.
  * @returns A reducer that takes readings and gives the verdict on the one before.
  * @throws `DomainError` outside the ranges, `InputError` for limits that contradict each other.
@@ -55,30 +71,53 @@ export interface ReadingWatch extends Reducer<ReadingWatchState, TimedReading, r
  * ```
  */
 export function watchReadings(limits: QualityLimits): ReadingWatch {
-  // Refuses limits that make no sense before the first reading comes.
-  checkReadings({ ...limits, time: [], value: [] })
-  const memory = (limits.flatLine?.failAfter ?? 0) + 2
+  const judge = judgeOf(limits)
+  const memory = limits.flatLine?.failAfter ?? 0
   return {
-    start: { count: 0, time: [], value: [] },
+    start: { count: 0, before: null, waiting: null, history: [] },
     step: (state, reading) => {
-      const value = Number.isNaN(reading.value) ? null : reading.value
+      const { waiting, history } = state
+      const here: Kept = { time: reading.time, value: Number.isNaN(reading.value) ? null : reading.value }
       const next: ReadingWatchState = {
         count: state.count + 1,
-        time: [...state.time.slice(-memory), reading.time],
-        value: [...state.value.slice(-memory), value],
+        before: waiting,
+        waiting: here,
+        history: memory === 0 || waiting === null ? [] : remembered(history, waiting.value, memory),
       }
-      return [next, state.count === 0 ? [] : [verdict(limits, next, next.time.length - 2)]]
+      return [next, waiting === null ? [] : [judge(state, waiting, reading.value)]]
     },
-    finish: (state) => (state.count === 0 ? [] : [verdict(limits, state, state.time.length - 1)]),
+    finish: (state) => (state.waiting === null ? [] : [judge(state, state.waiting, Number.NaN)]),
   }
 }
 
-function verdict(limits: QualityLimits, { count, time, value }: ReadingWatchState, at: number): ReadingVerdict {
-  const { flags, tests } = checkReadings({ ...limits, time, value: value.map((x) => x ?? Number.NaN) })
-  return {
-    index: count - time.length + at,
-    time: time[at] as number,
-    flag: flags[at] as number,
-    tests: Object.fromEntries(Object.entries(tests).map(([name, test]) => [name, test[at] as number])),
+function remembered(history: readonly number[], value: number | null, memory: number): readonly number[] {
+  if (value === null) return []
+  const kept = history.length < memory ? history.slice() : history.slice(history.length - memory + 1)
+  kept.push(value)
+  return kept
+}
+
+/** The tests, with their limits found to make sense once and for all. */
+function judgeOf(limits: QualityLimits) {
+  const longest = longestGap({
+    expectedStep: limits.expectedStep,
+    ...(limits.gapFactor === undefined ? {} : { factor: limits.gapFactor }),
+  })
+  const ranges = limits.grossRange && checkedRanges(limits.grossRange)
+  const spike = limits.spike && checkedSpike(limits.spike)
+  const rate = limits.rateOfChange && checkedRate(limits.rateOfChange)
+  const flat = limits.flatLine && checkedFlat(limits.flatLine)
+  return ({ count, before, history }: ReadingWatchState, { time, value }: Kept, after: number): ReadingVerdict => {
+    const x = value ?? Number.NaN
+    const last = before?.value ?? Number.NaN
+    const step = before === null ? Number.NaN : time - before.time
+    const tests: Record<string, number> = { timeGap: before === null ? QUALITY.notEvaluated : gapFlag(step, longest) }
+    if (ranges) tests.grossRange = rangeFlag(x, ranges)
+    if (spike) tests.spike = spikeFlag(last, x, after, spike)
+    if (rate) tests.rateOfChange = rateFlag(last, x, step, rate)
+    if (flat) tests.flatLine = flatFlag([...history, x], history.length, flat)
+    let flag: number = value === null ? QUALITY.missing : QUALITY.notEvaluated
+    for (const name in tests) flag = moreSerious(flag, tests[name] as number)
+    return { index: count - 1, time, flag, tests }
   }
 }

@@ -1,15 +1,16 @@
 import { type Instant, instant } from '../quantity/calendar.js'
 import { InputError } from '../quantity/errors.js'
 
-const ISO = /^(\d{4})-(\d\d)-(\d\d)[T ](\d\d):(\d\d)(?::(\d\d)(\.\d{1,9})?)?(Z|[+-]\d\d:\d\d)$/
+const ISO = /^(\d{4})-(\d\d)-(\d\d)[T ](\d\d):(\d\d)(?::(\d\d)(?:\.(\d{1,9}))?)?(Z|[+-]\d\d:\d\d)$/
 
 /** The instant behind a date and time with its zone, as in ISO 8601. A time without a zone means different moments to different people. */
 export function instantFromText(text: string): Instant {
   const match = ISO.exec(text.trim())
   if (match === null) throw notAnInstant(text)
   const [, year, month, day, hour, minute, second = '0', part = '', zone] = match as unknown as string[]
-  const days = Date.UTC(Number(year), Number(month) - 1, Number(day)) / 86_400_000
-  const date = new Date(days * 86_400_000)
+  // Date.UTC takes the years 0 to 99 for 1900 to 1999.
+  const date = new Date(0)
+  date.setUTCFullYear(Number(year), Number(month) - 1, Number(day))
   const offset = zone === 'Z' ? 0 : minutesOf(zone as string)
   const fits =
     date.getUTCMonth() === Number(month) - 1 &&
@@ -17,8 +18,11 @@ export function instantFromText(text: string): Instant {
     date.getUTCFullYear() === Number(year)
   if (!fits || Number(hour) > 23 || Number(minute) > 59 || Number(second) > 59 || offset === undefined)
     throw notAnInstant(text)
-  const whole = days * 86_400 + Number(hour) * 3600 + Number(minute) * 60 + Number(second) - offset * 60
-  return instant(whole + Number(`0${part}`))
+  const midnight = date.getTime() / 1000
+  const whole = midnight + Number(hour) * 3600 + Number(minute) * 60 + Number(second) - offset * 60
+  // Up to milliseconds one division gives the nearest double, which is what was written.
+  const scale = 10 ** part.length
+  return instant(part.length <= 3 ? (whole * scale + Number(part)) / scale : whole + Number(part) / scale)
 }
 
 /** An instant in ISO 8601 where milliseconds hold it in full, else as seconds since 1970. */

@@ -171,3 +171,13 @@ describe('sums of light', () => {
     expectDomainError(() => photonFluxForDailyLight({ integral: molesPerSquareMetreDay(201), photoperiod: hours(12) }))
   })
 })
+
+describe('constants that are written as literals', () => {
+  it('are those of the SI (2019): a photon of 1 nm carries h c / λ', () => {
+    const perNanometre = 1e-9 / (6.62607015e-34 * 299792458 * 6.02214076e23) / 1e-6
+    expect(photonYieldOfWavelength(nanometres(1000)) / (1000 * perNanometre)).toBeCloseTo(1, 15)
+    expect(photonYieldOfGlobalRadiation({})).toBe(
+      dailyLightIntegralOfSunlight({ solar: megajoulesPerSquareMetreDay(1) }),
+    )
+  })
+})

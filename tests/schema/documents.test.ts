@@ -424,6 +424,8 @@ describe('a moment', () => {
     // RFC 3339 section 5.8: its first three examples and what they say they mean.
     expect(at('1985-04-12T23:20:50.52Z')).toBe(Date.UTC(1985, 3, 12, 23, 20, 50, 520) / 1000)
     expect(at('1996-12-19T16:39:57-08:00')).toBe(at('1996-12-20T00:39:57Z'))
+    expect(at('0001-01-01T00:00:00Z')).toBe(-62135596800)
+    expect(at('9999-12-31T23:59:59Z')).toBe(253402300799)
     expect(at('1937-01-01T12:00:27.87+00:20')).toBeCloseTo(Date.UTC(1937, 0, 1, 11, 40, 27, 870) / 1000, 6)
   })
   it('is refused without a zone and for days that are none', () => {
