@@ -31,6 +31,7 @@ export interface ReadingVerdict {
 interface Kept {
   /** Its time. Unit: s. */
   readonly time: number
+  /** The reading. Unit: that of the series. */
   readonly value: number | null
 }
 
@@ -42,7 +43,7 @@ export interface ReadingWatchState {
   readonly before: Kept | null
   /** The reading that waits for its later neighbour. */
   readonly waiting: Kept | null
-  /** Readings before the waiting one since the last missing one, as many as the flat line test looks back. */
+  /** Readings before the waiting one since the last missing one, as many as the flat line test looks back. Unit: that of the series. */
   readonly history: readonly number[]
 }
 
@@ -60,7 +61,7 @@ export interface ReadingWatch extends Reducer<ReadingWatchState, TimedReading, r
  * @param limits - The tests.
  * @returns A reducer that takes readings and gives the verdict on the one before.
  * @throws `DomainError` outside the ranges, `InputError` for limits that contradict each other.
- * @source Integrated Ocean Observing System (2020), Manual for Real-Time Quality Control of In-situ Temperature and Salinity Data (QARTOD), version 2.1 [from memory]
+ * @source Integrated Ocean Observing System (2016), Manual for Real-Time Quality Control of In-situ Temperature and Salinity Data (QARTOD), version 2.0
  * @example
  * ```ts
  * const watch = watchReadings({ expectedStep: minutes(5), spike: { suspect: 0.02, fail: 0.05 } })
