@@ -172,8 +172,20 @@ const CONTENT: Span = {
   max: Infinity,
   hint: 'leave missing readings out',
 }
-const WARMTH: Span = { ...CONTENT, quantity: 'temperature', unit: '°C' }
-const SALT: Span = { ...CONTENT, quantity: 'bulk EC', unit: 'dS/m', min: 0, hint: 'give the bulk EC at 25 °C' }
+const WARMTH: Span = {
+  quantity: 'temperature',
+  unit: '°C',
+  min: -Infinity,
+  max: Infinity,
+  hint: 'leave missing readings out',
+}
+const SALT: Span = {
+  quantity: 'bulk EC',
+  unit: 'dS/m',
+  min: 0,
+  max: Infinity,
+  hint: 'give the bulk EC at 25 °C',
+}
 
 /**
  * A water content brought to the temperature, and the bulk EC, of reference.

@@ -38,7 +38,13 @@ const MASS: Span = {
   open: 'min',
   hint: 'give what the scale shows; kilograms go through kilograms()',
 }
-const PART: Span = { ...MASS, open: undefined }
+const PART: Span = {
+  quantity: 'mass',
+  unit: 'g',
+  min: 0,
+  max: Infinity,
+  hint: 'give what the scale shows, zero for none; kilograms go through kilograms()',
+}
 const VOLUME: Span = {
   quantity: 'volume of the medium',
   unit: 'L',

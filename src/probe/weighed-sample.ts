@@ -47,7 +47,13 @@ const MASS: Span = {
   open: 'min',
   hint: 'give what the scale shows, dish included',
 }
-const TARE: Span = { ...MASS, quantity: 'mass of the empty dish', open: undefined, hint: 'weigh the empty, dry dish' }
+const TARE: Span = {
+  quantity: 'mass of the empty dish',
+  unit: 'g',
+  min: 0,
+  max: Infinity,
+  hint: 'weigh the empty, dry dish',
+}
 const VOLUME: Span = {
   quantity: 'volume of the sample',
   unit: 'L',

@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import {
   coverageFactor,
   propagateFirstOrder,
+  propagateMonteCarlo,
   type UncertainInput,
   type UncertainInputs,
   waterContent,
@@ -54,6 +55,10 @@ describe('the worked examples of JCGM 100:2008 (GUM)', () => {
     expect(result.degreesOfFreedom).toBeGreaterThan(16)
     expect(result.degreesOfFreedom).toBeLessThan(17)
     expect(coverageFactor({ confidence: 0.99, degreesOfFreedom: 16 })).toBeCloseTo(2.92, 2)
+  })
+  it('H.1.7, the second order that raises it to 34 nm is seen by the Monte Carlo method', () => {
+    const { standardUncertainty } = propagateMonteCarlo<Values>({ ...gauge, seed: 17, draws: 200000 })
+    expect(Math.round(standardUncertainty)).toBe(34)
   })
   it('H.2, resistance, reactance and impedance: inputs and results as read in the documentation of MSLNZ/GTC', () => {
     const inputs = {
