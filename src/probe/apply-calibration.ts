@@ -3,7 +3,7 @@ import { within } from '../quantity/guard.js'
 import type { Span } from '../quantity/span.js'
 import type { WaterContent } from '../quantity/water-content.js'
 import type { CalibratedReading, ProbeCalibration, ProbeReading } from './calibration.js'
-import { curveOf, slopeOf } from './calibration-curve.js'
+import { slopeOf, valueAt } from './calibration-curve.js'
 import { checkReading } from './calibration-samples.js'
 
 const VALUE: Span = {
@@ -39,7 +39,7 @@ const VALUE: Span = {
  */
 export function applyCalibration(calibration: ProbeCalibration, reading: ProbeReading): CalibratedReading {
   const r = checkReading(reading, calibration.exponent)
-  const value = within(curveOf(calibration)(r), VALUE)
+  const value = within(valueAt(calibration, r), VALUE)
   return { waterContent: value as WaterContent, warnings: warningsAt(calibration, r, value) }
 }
 

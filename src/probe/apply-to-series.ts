@@ -1,6 +1,8 @@
-import { type BatchCounts, convertInto } from '../quantity/batch.js'
-import type { ProbeCalibration, ProbeReading } from './calibration.js'
-import { curveOf } from './calibration-curve.js'
+import { isPorewaterError } from '../quantity/attempt.js'
+import type { BatchCounts, RefusalCount } from '../quantity/batch.js'
+import { InputError } from '../quantity/errors.js'
+import type { ProbeCalibration } from './calibration.js'
+import { valueAt } from './calibration-curve.js'
 import { checkReading } from './calibration-samples.js'
 
 /** A long series of readings of one calibrated probe. */
@@ -44,22 +46,82 @@ export interface SeriesCounts extends BatchCounts {
  * ```
  */
 export function applyCalibrationToSeries({ calibration, readings, output }: ReadingSeries): SeriesCounts {
-  const curve = curveOf(calibration)
+  const rows = readings.length
+  if (output.length < rows)
+    throw new InputError(
+      'output',
+      `it has room for ${output.length} of ${rows} rows`,
+      'make it as long as the readings',
+    )
   const { exponent, porosity = 1 } = calibration
   const { lowest, highest } = calibration.span
-  let belowSpan = 0
-  let aboveSpan = 0
-  let impossible = 0
-  const counts = convertInto<ProbeReading>({
-    readings,
-    output,
-    convert: (reading) => {
-      const value = curve(checkReading(reading, exponent))
+  const refusals: Refused[] = []
+  let [missing, belowSpan, aboveSpan, impossible, refused] = [0, 0, 0, 0, 0]
+  let i = convertPlain(calibration, readings, output, 0)
+  while (i < rows) {
+    const reading = readings[i] as number
+    const value = valueAt(calibration, reading)
+    output[i] = value
+    if (Number.isNaN(reading)) missing++
+    else if (refuse(refusals, reading, value, exponent, i)) {
+      output[i] = Number.NaN
+      refused++
+    } else {
       if (reading < lowest) belowSpan++
       else if (reading > highest) aboveSpan++
-      if (value < 0 || value > porosity) impossible++
-      return value
-    },
-  })
-  return { ...counts, belowSpan, aboveSpan, impossible }
+      if (!(value >= 0 && value <= porosity)) impossible++
+    }
+    i = convertPlain(calibration, readings, output, i + 1)
+  }
+  const converted = rows - missing - refused
+  return { rows, converted, missing, refused, refusals, belowSpan, aboveSpan, impossible }
+}
+
+/**
+ * Converts rows from `start` on until one is out of the ordinary, and gives its index; that row is left as it is. A good row passes four
+ * comparisons, which NaN does not.
+ */
+function convertPlain(calibration: ProbeCalibration, readings: Float64Array, output: Float64Array, start: number) {
+  const { lowest, highest } = calibration.span
+  const full: number = calibration.porosity ?? 1
+  const rows = readings.length
+  let i = start
+  if (calibration.exponent === 1 && calibration.knots.length === 0) {
+    // The usual forms have a loop of their own, in which nothing is called.
+    const [c0 = 0, c1 = 0, c2 = 0, c3 = 0] = calibration.coefficients
+    for (; i < rows; i++) {
+      const x = readings[i] as number
+      const value = ((c3 * x + c2) * x + c1) * x + c0
+      if (!(x >= lowest && x <= highest && value >= 0 && value <= full)) return i
+      output[i] = value
+    }
+    return i
+  }
+  for (; i < rows; i++) {
+    const reading = readings[i] as number
+    const value = valueAt(calibration, reading)
+    if (!(reading >= lowest && reading <= highest && value >= 0 && value <= full)) return i
+    output[i] = value
+  }
+  return i
+}
+
+type Refused = { -readonly [K in keyof RefusalCount]: RefusalCount[K] }
+
+/** Whether a reading cannot be used; if so it is counted with its reason. */
+function refuse(refusals: Refused[], reading: number, value: number, exponent: number, first: number): boolean {
+  let refusal: Omit<RefusalCount, 'count' | 'first'>
+  try {
+    checkReading(reading, exponent)
+    if (value - value === 0) return false
+    refusal = { code: 'not-finite', about: 'result', message: `row ${first} gave ${value}` }
+  } catch (error) {
+    if (!isPorewaterError(error)) throw error
+    const about = `reading ${reading < 0 ? 'below' : 'above'} its range`
+    refusal = { code: error.code, about, message: error.message }
+  }
+  const known = refusals.find(({ code, about }) => code === refusal.code && about === refusal.about)
+  if (known === undefined) refusals.push({ ...refusal, count: 1, first })
+  else known.count++
+  return true
 }

@@ -3,7 +3,7 @@ import { within } from '../quantity/guard.js'
 import type { Span } from '../quantity/span.js'
 import type { WaterContent } from '../quantity/water-content.js'
 import type { ProbeCalibration, ProbeReading } from './calibration.js'
-import { curveOf, slopeOf } from './calibration-curve.js'
+import { slopeOf, valueAt } from './calibration-curve.js'
 import { powers } from './calibration-polynomial.js'
 import { checkReading, powerOf } from './calibration-samples.js'
 
@@ -88,7 +88,7 @@ export function calibratedUncertainty({
   if (fromReading - fromReading !== 0)
     throw new InputError('reading', `the curve is vertical at ${r}`, 'ask at a reading above zero')
   return {
-    waterContent: curveOf(calibration)(r) as WaterContent,
+    waterContent: valueAt(calibration, r) as WaterContent,
     standardUncertainty: Math.sqrt(variance + statistics.residualSd ** 2 + fromReading ** 2),
     fromCoefficients: Math.sqrt(variance),
     fromScatter: statistics.residualSd,

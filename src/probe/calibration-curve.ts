@@ -1,13 +1,13 @@
 import type { CalibrationKnot, ProbeCalibration } from './calibration.js'
 import { powerOf } from './calibration-samples.js'
 
-/** The bare curve of a calibration, made once for loops over many readings. NaN stays NaN. */
-export function curveOf({ exponent, coefficients, knots }: ProbeCalibration): (reading: number) => number {
-  if (knots.length > 0) return (reading) => throughKnots(knots, reading)[0]
-  const [c0 = 0, c1 = 0, c2 = 0, c3 = 0] = coefficients
-  if (exponent !== 1) return (reading) => c0 + c1 * powerOf(reading, exponent)
-  if (c3 === 0 && c2 === 0) return (reading) => c0 + c1 * reading
-  return (reading) => ((c3 * reading + c2) * reading + c1) * reading + c0
+/** The bare curve of a calibration. NaN stays NaN. */
+export function valueAt({ exponent, coefficients, knots }: ProbeCalibration, reading: number): number {
+  if (knots.length > 0) return throughKnots(knots, reading)[0]
+  const x = powerOf(reading, exponent)
+  let value = 0
+  for (let i = coefficients.length - 1; i >= 0; i--) value = value * x + coefficients[i]!
+  return value
 }
 
 /** Slope of the water content with the reading. */

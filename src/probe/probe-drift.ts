@@ -5,7 +5,7 @@ import type { RawReading } from '../quantity/raw-reading.js'
 import type { Span } from '../quantity/span.js'
 import type { WaterContentChange } from '../quantity/water-content.js'
 import type { ProbeCalibration, ProbeReading } from './calibration.js'
-import { curveOf } from './calibration-curve.js'
+import { valueAt } from './calibration-curve.js'
 
 /** A reference that does not change, read twice: air, a bucket of water of known temperature and EC, a block of plastic. */
 export interface ReferenceReadings {
@@ -102,7 +102,6 @@ export function probeDrift({ first, second, calibration, tolerance }: DriftInput
   const warnings: Finding[] = []
   if (Math.abs(gain - 1) > 0.1) warnings.push(otherGain(gain))
   if (calibration === undefined) return { offset, gain, warnings }
-  const curve = curveOf(calibration)
   const { lowest, highest } = calibration.span
   let largestError = 0
   // The error has no simple largest place for every form of curve; 33 places over the span are close enough to judge by.
@@ -110,7 +109,7 @@ export function probeDrift({ first, second, calibration, tolerance }: DriftInput
     const then = lowest + ((highest - lowest) * i) / 32
     const now = gain * then + offset
     // A root or a power has no value below zero; the drift is then judged where it has one.
-    const error = Math.abs(curve(now) - curve(then))
+    const error = Math.abs(valueAt(calibration, now) - valueAt(calibration, then))
     if (error > largestError) largestError = error
   }
   if (largestError > limit) warnings.push(drifted(largestError, limit))
