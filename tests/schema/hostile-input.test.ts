@@ -2,16 +2,17 @@ import { isPorewaterError } from 'porewater'
 import { DocumentError, parseDocument, readDocument, readingsFromTidyCsv, resolveSenml } from 'porewater/schema'
 import { describe, expect, it } from 'vitest'
 
-/** Generous for a slow machine; what is bounded takes far less. */
-const MOST_MILLISECONDS = 2000
+/** Of the processor, not of the clock, so that a busy machine does not fail it. What is bounded takes less than half a second. */
+const MOST_MICROSECONDS = 3_000_000
 
 /** A refusal of this package, in bounded time. */
 function refused(call: () => unknown): DocumentError {
-  const begin = performance.now()
+  const begin = process.cpuUsage()
   try {
     call()
   } catch (error) {
-    expect(performance.now() - begin).toBeLessThan(MOST_MILLISECONDS)
+    const { user, system } = process.cpuUsage(begin)
+    expect(user + system).toBeLessThan(MOST_MICROSECONDS)
     expect(error).toBeInstanceOf(DocumentError)
     expect(isPorewaterError(error)).toBe(true)
     // Nothing of any length comes back in a message.
@@ -24,7 +25,7 @@ function refused(call: () => unknown): DocumentError {
 const long = 'a'.repeat(10_000_000)
 const emitters = { version: 1, emitters: 2, emitterFlow: 2, lineFill: 8 }
 
-describe('hostile input is refused in bounded time', () => {
+describe('hostile input is refused in bounded time', { timeout: 60_000 }, () => {
   it('text of ten million characters, whole or inside a document', () => {
     refused(() => parseDocument('emitters', JSON.stringify(long)))
     refused(() => parseDocument('emitters', long))
