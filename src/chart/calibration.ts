@@ -1,5 +1,5 @@
 import type { ProbeCalibration } from '../probe/calibration.js'
-import { curveOf } from '../probe/calibration-curve.js'
+import { valueAt } from '../probe/calibration-curve.js'
 import type { PanelSeries } from './panel-chart.js'
 import { drawPanels } from './panels.js'
 
@@ -39,7 +39,7 @@ const STEPS = 80
  */
 export function chartCalibration({ title, calibration, readingTitle }: CalibrationChart): string {
   const { lowest, highest } = calibration.span
-  const curve = curveOf(calibration)
+  const curve = (reading: number) => valueAt(calibration, reading)
   const beyond = BEYOND * (highest - lowest)
   // A root or a power of a negative reading does not exist.
   const from = calibration.exponent === 1 ? lowest - beyond : Math.max(0, lowest - beyond)
