@@ -119,6 +119,7 @@ export function timeToRefill({ line, refillPoint }: TimeToRefillInput): TimeToRe
   const refill = within(refillPoint, REFILL)
   if (line.last <= refill) return { falling: true, time: 0 as Duration }
   if (!(line.slopePerHour < 0)) return { falling: false, reason: 'the water content does not fall' }
+  if (line.readings < 3) return { falling: false, reason: 'two readings cannot tell a fall from noise' }
   if (-line.slopePerHour < 2 * line.slopeError)
     return { falling: false, reason: 'the fall is no larger than its noise' }
   return { falling: true, time: (((refill - line.last) / line.slopePerHour) * 3600) as Duration }

@@ -53,6 +53,7 @@ export type WaterUse =
 export function waterUseOfDryDown({ line, substrateVolume }: WaterUseInput): WaterUse {
   const volume = within(substrateVolume, SUBSTRATE)
   if (!(line.slopePerHour < 0)) return { known: false, reason: 'the water content does not fall' }
+  if (line.readings < 3) return { known: false, reason: 'two readings cannot tell a fall from noise' }
   if (-line.slopePerHour < 2 * line.slopeError) return { known: false, reason: 'the fall is no larger than its noise' }
   return { known: true, use: (-line.slopePerHour * volume) as Flow, error: (line.slopeError * volume) as Flow }
 }

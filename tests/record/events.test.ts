@@ -3,11 +3,13 @@ import {
   findShots,
   fitDryDown,
   hours,
+  litres,
   minutes,
   plateauAfterDrain,
   timeToRefill,
   waterContent,
   waterContentChange,
+  waterUseOfDryDown,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
 import { checkPublished } from '../support/published.js'
@@ -149,6 +151,9 @@ describe('a dry-down', () => {
       reason: expect.stringMatching(/noise/),
     })
     expect(timeToRefill({ line: noise, refillPoint: waterContent(0.7) })).toEqual({ falling: true, time: 0 })
+    const two = fitDryDown({ time: [0, 3600], content: [0.6, 0.59] })
+    expect(timeToRefill({ line: two, refillPoint: waterContent(0.5) })).toMatchObject({ falling: false })
+    expect(waterUseOfDryDown({ line: two, substrateVolume: litres(10) })).toMatchObject({ known: false })
   })
   it('refuses what has no slope', () => {
     expectInputError(() => fitDryDown({ time: [0], content: [0.5] }), 'content')
