@@ -10,6 +10,7 @@ export { documentFromMedium, type MediumDocument, mediumFromDocument, type Reten
 export type { UnknownKeys } from './object-field.js'
 export type { ProbeDocument, ReadingDocument, RecordDocument } from './probe-documents.js'
 export { type ParseOptions, parseDocument, type ReadOptions, readDocument } from './read-document.js'
+export { readingsFromRecord, recordsFromReadings } from './records.js'
 export { resolveSenml, type SenmlOptions } from './resolve-senml.js'
 export {
   readingsFromSenml,
