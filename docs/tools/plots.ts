@@ -1,6 +1,6 @@
 /**
- * Draws the pictures of the guides, next to them, from invented data: `npx tsx docs/tools/plots.ts`. With a folder as argument it
- * writes there instead. Nothing here was measured.
+ * Draws the pictures of the guides, next to them, from invented data, and one from errors that were measured: `npx tsx docs/tools/plots.ts`. With a folder as argument it
+ * writes there instead.
  */
 import { mkdirSync, writeFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
@@ -26,7 +26,7 @@ import {
   seconds,
   waterContent,
 } from 'porewater'
-import { chartCalibration, chartDrain, chartDryDown, chartPlan, chartRetention } from 'porewater/chart'
+import { chartCalibration, chartDrain, chartDryDown, chartPlan, chartRetention, drawPanels } from 'porewater/chart'
 
 /** 19 May 2026, midnight where clocks are two hours ahead. */
 const MIDNIGHT = Date.UTC(2026, 4, 18, 22) / 1000
@@ -173,11 +173,41 @@ function drain(): string {
   })
 }
 
+/** Errors that `tests/measured/permittivity-50MHz.test.ts` found on five soils; the readings themselves are not part of this project. */
+function errorsOnRealSoils(): string {
+  const errors = [
+    ['Topp 1980', 0.099],
+    ['other soil', 0.093],
+    ['one for all', 0.053],
+    ['2 points, root', 0.034],
+    ['2 points, line', 0.03],
+    ['own line', 0.019],
+    ['own parabola', 0.015],
+  ] as const
+  return drawPanels({
+    title: 'What an own calibration is worth: error on five soils at 50 MHz',
+    alternative: `Root mean square errors in m³/m³: ${errors.map(([name, error]) => `${name} ${error}`).join(', ')}.`,
+    xTitle: 'what turns permittivity into water content',
+    xRange: [-0.5, errors.length - 0.5],
+    xTicks: errors.map(([text], x) => ({ x, text })),
+    panels: [
+      {
+        yTitle: 'RMSE, m³/m³',
+        yRange: [0, 0.1],
+        series: [{ name: 'RMSE', x: errors.map((_, i) => i), y: errors.map(([, error]) => error), draw: 'bars' }],
+      },
+    ],
+    width: 960,
+    height: 320,
+  })
+}
+
 /** Every picture by its file name. */
 export const PLOTS: Readonly<Record<string, () => string>> = {
   'what-your-container-holds-curve.svg': retention,
   'learn-the-dry-down-forecast.svg': dryDown,
   'probe-to-water-content-calibration.svg': calibration,
+  'probe-to-water-content-errors.svg': errorsOnRealSoils,
   'plan-a-day-outcome.svg': plan,
   'drain-and-salts-weeks.svg': drain,
 }

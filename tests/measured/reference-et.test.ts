@@ -114,6 +114,15 @@ describe.skipIf(!folder)('gridded weather of Kansas', () => {
     expect(rms(rounded.map(({ short }) => short))).toBeLessThan(0.031)
     expect(Math.abs(bias(rounded.map(({ fao }) => fao)))).toBeLessThan(0.005)
   })
+  it('stays within 0.02 mm on all complete days outside 2016, beyond the rounding of the print', () => {
+    const beyond = misses().complete.map(({ date, fao }) =>
+      date < '2016' ? fao : Math.sign(fao) * Math.max(0, Math.abs(fao) - 0.05),
+    )
+    say('all but 2016, beyond the print, fao', beyond)
+    expect(beyond.length).toBeGreaterThan(3200)
+    expect(rms(beyond)).toBeLessThan(0.02)
+    expect(Math.abs(bias(beyond))).toBeLessThan(0.005)
+  })
   it('finds the days whose inputs contradict themselves: air above saturation, a day without light', () => {
     const { wet, dark } = misses()
     say(
