@@ -37,24 +37,50 @@ export function limitedText(what: string, text: unknown, most: number = CHARACTE
   return text
 }
 
-/** The data behind a JSON text. Its depth is counted first, so that no parser runs out of stack. */
+/**
+ * The data behind a JSON text. Its depth is counted first, so that no parser runs out of stack, and a key that stands twice in one
+ * object is refused (RFC 7493, section 2.3): of two limits for one valve a parser would silently take the last.
+ */
 export function jsonData(what: string, text: string): unknown {
-  let depth = 0
-  let quoted = false
+  const keys: Set<string>[] = []
   for (let i = 0; i < text.length; i++) {
     const c = text.charCodeAt(i)
-    if (quoted) {
-      if (c === 92) i++
-      else if (c === 34) quoted = false
-    } else if (c === 34) quoted = true
-    else if (c === 91 || c === 123) {
-      if (++depth > DEEPEST) throw tooDeep(what, '')
-    } else if (c === 93 || c === 125) depth--
+    if (c === 34) {
+      const begin = i
+      for (i++; i < text.length && text.charCodeAt(i) !== 34; i++) if (text.charCodeAt(i) === 92) i++
+      if (isKey(text, i + 1)) checkTwice(what, text.slice(begin, i + 1), keys.at(-1))
+    } else if (c === 91 || c === 123) {
+      if (keys.push(new Set()) > DEEPEST) throw tooDeep(what, '')
+    } else if (c === 93 || c === 125) keys.pop()
   }
   try {
     return JSON.parse(text)
   } catch {
     throw refusal(what, '', shownValue(text), 'is not JSON', 'a JSON text', 'check that the text is whole')
+  }
+}
+
+/** Whether a colon follows, with white space before it or not. */
+function isKey(text: string, from: number): boolean {
+  let at = from
+  while (at < text.length && ' \t\n\r'.includes(text[at] as string)) at++
+  return text[at] === ':'
+}
+
+function checkTwice(what: string, quoted: string, keys: Set<string> | undefined): void {
+  if (quoted.length > 6 * LONGEST_KEY + 2) return // Too long for any key; it is refused with the data.
+  // The same key may be spelled with escapes.
+  const key = quoted.includes('\\') ? unescaped(quoted) : quoted.slice(1, -1)
+  if (keys?.has(key))
+    throw refusal(what, key.slice(0, 60), '', 'stands twice in one object', 'each key once', 'remove one of the two')
+  keys?.add(key)
+}
+
+function unescaped(quoted: string): string {
+  try {
+    return String(JSON.parse(quoted))
+  } catch {
+    return quoted // The whole text is refused for it.
   }
 }
 

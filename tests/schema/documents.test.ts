@@ -453,6 +453,20 @@ describe('parseDocument', () => {
     for (const name of NAMES)
       expect(parseDocument(name, JSON.stringify(WHOLE[name]))).toEqual(readDocument(name, WHOLE[name]))
   })
+  it('refuses a key that stands twice in one object, however it is spelled', () => {
+    const twice = '{"version":1,"emitters":2,"emitterFlow":2,"lineFill":8,'
+    for (const again of ['"lineFill":9}', '"lineFill" : 8}', '"line\\u0046ill":9}'])
+      expect(
+        problemsOf(() => parseDocument('emitters', twice + again)),
+        again,
+      ).toMatchObject([{ path: 'lineFill', problem: 'stands twice in one object' }])
+    const box = '{"shape":"box","length":10,"width":10,"height":10}'
+    expect(() => parseDocument('container', `{"version":1,"shape":"stack","parts":[${box},${box}]}`)).not.toThrow()
+    // A value that looks like a key is none.
+    expect(parseDocument('emitters', `${twice.replace('{', '{"name":"lineFill\\":",')}`.replace(/,$/, '}')).name).toBe(
+      'lineFill":',
+    )
+  })
   it('refuses what is not JSON', () => {
     for (const text of ['', '{', '{"version":1,}', 'NaN', 'undefined', '\u0000'])
       expect(problemsOf(() => parseDocument('emitters', text))).toMatchObject([{ problem: 'is not JSON' }])
