@@ -21,9 +21,10 @@ export function helpAbout(about: unknown): string {
 
 /** What a function computes, its equation in readable text, its arguments, domain, source and an example. */
 export function helpText(entry: CatalogueEntry): string {
-  const lines = [callForm(entry), ...wrapped(entry.summary), '']
+  const lines = [callForm(entry), `  ${entry.summary}`, '']
+  if (entry.description !== '') lines.push(...paragraphs(entry.description), '')
   if (entry.equation !== '') lines.push(...entry.equation.split('\n').map((line) => `  ${readableTex(line)}`), '')
-  if (entry.procedure !== '') lines.push(...wrapped(entry.procedure), '')
+  if (entry.procedure !== '') lines.push(`  ${entry.procedure}`, '')
   if (entry.arguments.length > 0) lines.push('  Takes', ...entry.arguments.map((field) => `    ${fieldText(field)}`))
   lines.push('  Gives', `    ${[entry.result.text, unitText(entry.result.unit)].filter(Boolean).join(' ')}`)
   for (const field of entry.result.fields) lines.push(`    ${fieldText(field)}`)
@@ -58,13 +59,7 @@ function unitText(unit: string | undefined, range = ''): string {
   return unit === undefined ? '' : `(${unit}${range})`
 }
 
-/** Prose in lines of at most a hundred signs. */
-function wrapped(text: string): string[] {
-  const lines: string[] = []
-  for (const word of text.split(/\s+/)) {
-    const last = lines.at(-1)
-    if (last !== undefined && last.length + word.length < 100) lines[lines.length - 1] = `${last} ${word}`
-    else lines.push(`  ${word}`)
-  }
-  return lines
+/** Prose with a line for each paragraph; the terminal breaks long ones. */
+function paragraphs(text: string): string[] {
+  return text.split('\n\n').map((paragraph) => `  ${paragraph.replace(/\s*\n\s*/g, ' ').replace(/`/g, '')}`)
 }

@@ -1,3 +1,4 @@
+import { closeSync, openSync } from 'node:fs'
 import { homedir } from 'node:os'
 import { join } from 'node:path'
 import { type REPLServer, Recoverable, start } from 'node:repl'
@@ -6,11 +7,18 @@ import { completions } from './complete.js'
 import { isUnfinished } from './line.js'
 import { Session } from './session.js'
 import { WELCOME } from './words.js'
+import { wrapped } from './wrap.js'
+
+/** The width of the terminal now; one that does not know its own, or claims none, is taken for an old one. */
+function width(): number {
+  return Math.max(40, process.stdout.columns || 80)
+}
 
 /** Starts a session at the terminal. */
 export function openTerminal(): REPLServer {
-  const session = new Session(Math.max(40, Math.min(process.stdout.columns ?? 72, 100)))
-  process.stdout.write(`${WELCOME}\n`)
+  const session = new Session(Math.min(width(), 100))
+  const history = historyFile()
+  process.stdout.write(`${WELCOME}\n${history.note}`)
   const server = start({
     prompt: 'porewater> ',
     ignoreUndefined: true,
@@ -19,7 +27,7 @@ export function openTerminal(): REPLServer {
       if (/^try \{ [\s\S]* \} catch \{\}$/.test(source)) return callback(null, session.peek(source, context))
       if (isUnfinished(source)) return callback(new Recoverable(new SyntaxError('unfinished')), undefined)
       const { value, shown } = session.enter(source, context)
-      if (shown !== '') server.output.write(`${shown}\n`)
+      if (shown !== '') server.output.write(`${wrapped(shown, width())}\n`)
       // What was shown is shown; `_` keeps the value.
       if (value !== undefined) (server as unknown as { last: unknown }).last = value
       callback(null, undefined)
@@ -27,7 +35,7 @@ export function openTerminal(): REPLServer {
   })
   Object.assign(server.context, session.names)
   completeWith(server, Object.keys(session.names))
-  keepHistory(server)
+  if (history.file !== undefined) server.setupHistory(history.file, () => {})
   return server
 }
 
@@ -42,9 +50,14 @@ function completeWith(server: REPLServer, names: readonly string[]): void {
   }
 }
 
-/** History in a file, if it can be written; a home that cannot be written to takes nothing else away. */
-function keepHistory(server: REPLServer): void {
+/** Where the history is kept, if it can be: a home that cannot be written to takes nothing else away. */
+function historyFile(): { readonly file?: string; readonly note: string } {
   const file = process.env.POREWATER_HISTORY ?? join(homedir(), '.porewater_history')
-  if (file.trim() === '') return
-  server.setupHistory(file, () => {})
+  if (file.trim() === '') return { note: '' }
+  try {
+    closeSync(openSync(file, 'a', 0o600))
+    return { file, note: '' }
+  } catch {
+    return { note: `(The history of this session is not kept: ${file} cannot be written.)\n` }
+  }
 }
