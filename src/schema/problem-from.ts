@@ -12,7 +12,7 @@ export function problemFrom(problems: DocumentProblem[], path: string, value: st
 }
 
 /** A refusal as a problem. */
-export function problemOf(error: Error & { readonly hint: string }, path: string, value: string): DocumentProblem {
+function problemOf(error: Error & { readonly hint: string }, path: string, value: string): DocumentProblem {
   const problem = error.message.replace(error.hint, '').replace(/[;:]\s*$/, '')
   return { path, value, problem, expected: '', hint: error.hint }
 }
