@@ -1,6 +1,7 @@
-import { catalogue } from '../catalogue/catalogue.js'
 import { entryNamed } from '../catalogue/entry-named.js'
 import { InputError } from '../quantity/errors.js'
+import type { Finding } from '../quantity/finding.js'
+import { cautionsOf } from './cautions.js'
 import { hasName, kindAmong, unitOf } from './shown.js'
 import { headsOf, typedArguments } from './typed-arguments.js'
 
@@ -11,6 +12,8 @@ export interface OneShotResult {
   readonly result: unknown
   readonly unit?: string
   readonly units?: Readonly<Record<string, string>>
+  /** What to know about inputs outside the span where a formula was measured. */
+  readonly cautions?: readonly Finding[]
 }
 
 /** No call is nested deeper than this. */
@@ -19,7 +22,8 @@ const DEEPEST = 20
 /** Calls a function with arguments from JSON; an object `{ "call": "name", "with": ... }` in them is called first. */
 export function oneShot(name: string, input: unknown, library: Library): OneShotResult {
   const entry = entryNamed(name)
-  const value = called(name, input, library, 0)
+  const cautions: Finding[] = []
+  const value = called(name, input, { library, cautions }, 0)
   const units = entry.result.fields
     .filter((field) => hasName(field.unit))
     .map((field) => [field.path, field.unit as string] as const)
@@ -29,49 +33,47 @@ export function oneShot(name: string, input: unknown, library: Library): OneShot
     result: value,
     ...(hasName(unit) ? { unit } : {}),
     ...(units.length === 0 ? {} : { units: Object.fromEntries(units) }),
+    ...(cautions.length === 0 ? {} : { cautions }),
   }
 }
 
-function called(name: string, input: unknown, library: Library, depth: number): unknown {
+/** What the calls of one run share. */
+interface Run {
+  readonly library: Library
+  readonly cautions: Finding[]
+}
+
+function called(name: string, input: unknown, run: Run, depth: number): unknown {
   const entry = entryNamed(name)
-  const run = library[name] as (...given: unknown[]) => unknown
-  const heads = headsOf(entry)
-  const given = resolved(input, library, depth)
-  return run(
-    ...typedArguments(
-      entry,
-      positional(
-        given,
-        heads.map((head) => head.path),
-        heads[0]?.shape === 'list',
-      ),
-    ),
-  )
+  const names = headsOf(entry).map((head) => head.path)
+  const given = typedArguments(entry, positional(resolved(input, run, depth), names))
+  const value = (run.library[name] as (...given: unknown[]) => unknown)(...given)
+  run.cautions.push(...cautionsOf(entry, given))
+  return value
 }
 
 /** One argument is given as it is, several as a list in their order or as an object by their names. */
-function positional(given: unknown, names: readonly string[], takesList: boolean): unknown[] {
+function positional(given: unknown, names: readonly string[]): unknown[] {
   if (given === undefined || names.length === 0) return []
-  if (names.length === 1) return Array.isArray(given) && given.length === 1 && !takesList ? given : [given]
+  if (names.length === 1) return [given]
   if (Array.isArray(given)) return given
   if (typeof given === 'object' && given !== null && Object.keys(given).every((key) => names.includes(key)))
     return names.map((name) => (given as Record<string, unknown>)[name])
   return [given]
 }
 
-function resolved(value: unknown, library: Library, depth: number): unknown {
+function resolved(value: unknown, run: Run, depth: number): unknown {
   if (depth > DEEPEST) throw new InputError('input', 'is nested too deeply', `keep to ${DEEPEST} levels`)
-  if (Array.isArray(value)) return value.map((one) => resolved(one, library, depth + 1))
+  if (Array.isArray(value)) return value.map((one) => resolved(one, run, depth + 1))
   if (typeof value !== 'object' || value === null) return value
   const { call, with: input } = value as { call?: unknown; with?: unknown }
   if (typeof call === 'string' && Object.keys(value).every((key) => key === 'call' || key === 'with')) {
-    if (!catalogue.some((entry) => entry.name === call)) entryNamed(call)
-    return called(call, input, library, depth + 1)
+    return called(call, input, run, depth + 1)
   }
   return Object.fromEntries(
     Object.entries(value)
       .filter(([key]) => key !== '__proto__')
-      .map(([key, one]) => [key, resolved(one, library, depth + 1)]),
+      .map(([key, one]) => [key, resolved(one, run, depth + 1)]),
   )
 }
 

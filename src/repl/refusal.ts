@@ -12,6 +12,10 @@ export function refusalLine(error: unknown, names: readonly string[] = []): stri
   return `${name ?? 'Error'}: ${line}${near.length > 0 ? `. Close to it: ${near.join(', ')}` : ''}`
 }
 
-function oneLine(text: string): string {
-  return text.replace(/\s+/g, ' ').trim()
+/** One line, without the 1 that stands for the unit of a ratio: `is 0.5 1;` reads as `is 0.5;`. */
+export function oneLine(text: string): string {
+  return text
+    .replace(/\s+/g, ' ')
+    .replace(/([\d.\])]) 1(?= is |[;:,])/g, '$1')
+    .trim()
 }

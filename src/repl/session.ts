@@ -1,13 +1,14 @@
 import { type Context, Script } from 'node:vm'
 import { catalogue } from '../catalogue/catalogue.js'
 import { InputError } from '../quantity/errors.js'
+import { cautionsOf } from './cautions.js'
 import { foundText, helpAbout } from './help.js'
 import { Lesson } from './lesson.js'
 import { LIBRARY } from './library.js'
 import { readLine } from './line.js'
 import { overRange } from './over-range.js'
 import { plotText } from './plot.js'
-import { refusalLine } from './refusal.js'
+import { oneLine, refusalLine } from './refusal.js'
 import { type Called, kindAmong, numberWithUnit, resultText, unitOf, valueText } from './shown.js'
 import { sourcesText } from './sources.js'
 import { tableText } from './table.js'
@@ -35,6 +36,7 @@ export class Session {
   readonly lesson: Lesson
   private readonly kept = new Map<string, Called>()
   private last: Called | undefined
+  private readonly cautions = new Map<string, string>()
 
   constructor(private readonly columns = 72) {
     this.lesson = new Lesson()
@@ -44,13 +46,14 @@ export class Session {
   /** Runs one line and gives what is to be shown; nothing for a line that has nothing to show. */
   enter(source: string, context: Context): Said {
     this.last = undefined
+    this.cautions.clear()
     const line = readLine(source)
     try {
       const value = run(source, context)
       const called = this.calledBy(line, value)
       if (line.assigned !== undefined) this.keep(line.assigned, called)
       const assigned = line.assigned !== undefined && value === undefined ? context[line.assigned] : value
-      const shown = this.shownValue(line.path, called, assigned)
+      const shown = withCautions(this.shownValue(line.path, called, assigned), this.cautions)
       return {
         value: assigned,
         shown: withAfterword(shown, this.lesson.heard({ source, value: assigned, called: this.last })),
@@ -108,7 +111,11 @@ export class Session {
         const entry = entries.get(name)
         if (typeof member !== 'function' || entry === undefined) return [name, member]
         const call = (...given: unknown[]) => {
-          const value: unknown = member(...typedArguments(entry, given))
+          const read = typedArguments(entry, given)
+          const value: unknown = member(...read)
+          // One caution an input is enough, however often a line calls the function.
+          for (const { about, message } of cautionsOf(entry, read))
+            if (!this.cautions.has(`${name} ${about}`)) this.cautions.set(`${name} ${about}`, oneLine(message))
           this.last = { entry, value, kind: kindAmong(given) }
           return value
         }
@@ -154,6 +161,10 @@ function run(source: string, context: Context): unknown {
   return new Script(code, { filename: 'porewater' }).runInContext(context, {
     breakOnSigint: process.stdin.isTTY === true,
   })
+}
+
+function withCautions(shown: string, cautions: ReadonlyMap<string, string>): string {
+  return [shown, ...[...cautions.values()].map((message) => `Caution: ${message}`)].join('\n')
 }
 
 function withAfterword(shown: string, afterword: string): string {

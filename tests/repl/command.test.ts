@@ -28,6 +28,15 @@ describe('a function in a pipe', () => {
     expect(pot.units).toMatchObject({ height: 'cm', volume: 'L' })
     expect(pot.result.volume).toBeCloseTo(2 * Math.PI, 12)
   })
+  it('says when an input lies outside the span where the formula was measured', () => {
+    // Topp and others measured from 3 to 40.
+    expect(out(['waterContentTopp1980'], '60').cautions).toMatchObject([{ code: 'outside-validity', value: 60 }])
+    expect(out(['waterContentTopp1980'], '40')).not.toHaveProperty('cautions')
+  })
+  it('takes a list as the one argument it is', () => {
+    expect(out(['sum'], '[1, 2]').result).toBe(3)
+    expect(out(['sum'], '[1]').result).toBe(1)
+  })
   it('calls in place what another function makes', () => {
     const input = {
       container: { call: 'cylinderContainer', with: { diameter: '20 cm', height: '10 cm' } },

@@ -31,6 +31,13 @@ describe('results and their units', () => {
     expect(shown("celsius('68 °F')")).toBe('20 °C')
     expect(shown("quantity('2 kPa', 'SuctionHead')")).toMatch(/ cm$/)
   })
+  it('says when an input lies outside the span where the formula was measured, once a line', () => {
+    expect(shown('waterContentTopp1980(60)')).toMatch(
+      /^\d\.\d+ m³\/m³\nCaution: waterContentTopp1980: apparent 60 is outside \[3, 40\], where/,
+    )
+    expect(shown('waterContentTopp1980(40)')).not.toMatch(/Caution/)
+    expect(shown('plot(waterContentTopp1980, 2, 60)').match(/Caution/g)).toHaveLength(1)
+  })
   it('keeps plain numbers plain, and claims no unit that it does not know', () => {
     expect(session.enter(`const shot = ${SHOT}`, context).value).toBe((0.03 * 11) / (1 - 0.15))
     expect(context.shot).toBeTypeOf('number')
