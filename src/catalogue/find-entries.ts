@@ -4,7 +4,7 @@ import type { CatalogueEntry } from './entry.js'
 
 /** What is looked for; what is given must all be true of an entry. */
 export interface CatalogueQuery {
-  /** Words that must all occur, in any case and order: in the name, the summary, the arguments or the rest of the description. */
+  /** Beginnings of words that must all occur, in any case and order: in the name, the summary, the arguments or the rest of the description. */
   readonly words?: string | undefined
   /** Unit of the result or of a number in it: `L`, `m³/m³`, also written `m3/m3`. */
   readonly gives?: string | undefined
@@ -61,7 +61,7 @@ function checkQuery(wanted: CatalogueQuery): void {
 function weightOf(entry: CatalogueEntry, words: readonly string[]): number {
   const places: readonly (readonly [number, string])[] = [
     [8, nameInWords(entry.name)],
-    [8, entry.name.toLowerCase()],
+    [8, ` ${entry.name.toLowerCase()}`],
     [4, entry.summary.toLowerCase()],
     [
       2,
@@ -75,12 +75,20 @@ function weightOf(entry: CatalogueEntry, words: readonly string[]): number {
   ]
   let weight = 1
   for (const word of words) {
-    const best = Math.max(0, ...places.filter(([, text]) => text.includes(word)).map(([worth]) => worth))
+    const best = Math.max(0, ...places.filter(([, text]) => beginsWord(text, word)).map(([worth]) => worth))
     if (best === 0) return 0
     weight += best
   }
   // The shorter of two names that fit is the nearer one.
   return weight + 1 / (1 + entry.name.length)
+}
+
+/** Whether a word of the text begins so: `drain` finds `drainage`, but `peat` does not find `repeats`. */
+function beginsWord(text: string, start: string): boolean {
+  for (let at = text.indexOf(start); at >= 0; at = text.indexOf(start, at + 1)) {
+    if (at === 0 || !/[\p{L}\p{N}]/u.test(text[at - 1] as string)) return true
+  }
+  return false
 }
 
 /** `waterContentTopp1980` as `water content topp 1980`. */

@@ -106,6 +106,7 @@ function publication(named: Named, year: string, after: string): CitedWork | und
     return { ...named, key, type: 'article', year, title: '', journal, volume, pages, number: '' }
   }
   const title = titleIn(after)
+  // Who and when without what is not enough to find a work again.
   return title === '' ? undefined : { ...BARE, ...named, key, year, title }
 }
 

@@ -36,12 +36,14 @@ export function helpText(entry: CatalogueEntry): string {
 }
 
 /** The functions that fit some words, one a line. */
-export function foundText(words: string): string {
+export function foundText(words: string, columns = 100): string {
   const found = findEntries({ words })
   if (found.length === 0) return `No function has the words "${words}". Try one word, such as find('drain').`
   const shown = found.slice(0, 20)
   const wide = Math.max(...shown.map((entry) => entry.name.length))
-  const lines = shown.map((entry) => `  ${entry.name.padEnd(wide)}  ${cut(entry.summary, Math.max(30, 98 - wide))}`)
+  const lines = shown.map(
+    (entry) => `  ${entry.name.padEnd(wide)}  ${cut(entry.summary, Math.max(20, columns - wide - 5))}`,
+  )
   const more = found.length > shown.length ? [`  ... and ${found.length - shown.length} more: add a word`] : []
   return [...lines, ...more].join('\n')
 }

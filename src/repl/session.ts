@@ -128,7 +128,7 @@ export class Session {
     const lastCall = () => this.last
     const commands: Record<string, (...given: unknown[]) => string> = {
       help: (about) => (about === undefined ? WELCOME : helpAbout(about)),
-      find: (words) => foundText(textOf(words)),
+      find: (words) => foundText(textOf(words), this.columns),
       sources: (about) => sourcesText(about),
       plot: (f, from, to) =>
         plotText(overRange(f, from, to, this.columns * 2, lastCall), { columns: this.columns - 10, rows: 14 }),

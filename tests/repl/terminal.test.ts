@@ -46,7 +46,7 @@ class Terminal {
     this.ended = new Promise((done) => this.child.on('close', done))
   }
   async prompt(): Promise<string> {
-    for (let i = 0; i < 400; i++) {
+    for (let i = 0; i < 1200; i++) {
       const plain = this.screen()
       if (plain.endsWith('porewater> ')) {
         this.seen = ''
@@ -54,7 +54,7 @@ class Terminal {
       }
       await new Promise((done) => setTimeout(done, 50))
     }
-    throw new Error(`no prompt after 20 s; seen: ${this.screen()}`)
+    throw new Error(`no prompt after 60 s; seen: ${this.screen()}`)
   }
   async say(line: string): Promise<string> {
     this.send(`${line}\r`)
@@ -92,7 +92,7 @@ describe.skipIf(FOUND === undefined)(`a session at a real terminal${why}`, () =>
     }
     expect(await terminal.say('_')).toMatch(/\b5$/m)
     await terminal.end()
-  }, 90_000)
+  }, 180_000)
 
   it('shows units, takes several lines, completes names and keeps its history', async () => {
     const file = join(home, 'history')
@@ -109,7 +109,7 @@ describe.skipIf(FOUND === undefined)(`a session at a real terminal${why}`, () =>
     expect(await terminal.say("('20')")).toMatch(/0\.3454 m³\/m³/)
     await terminal.end()
     expect(readFileSync(file, 'utf8')).toMatch(/waterContentTopp1980\('20'\)/)
-  }, 60_000)
+  }, 180_000)
 
   it('works in a home that cannot be written to', async () => {
     const terminal = new Terminal({ HOME: '/proc' })
@@ -117,5 +117,5 @@ describe.skipIf(FOUND === undefined)(`a session at a real terminal${why}`, () =>
     expect(await terminal.say('litres(2)')).toMatch(/2 L/)
     await terminal.end()
     expect(existsSync('/proc/.porewater_history')).toBe(false)
-  }, 60_000)
+  }, 180_000)
 })
