@@ -42,6 +42,8 @@ export interface ContainerOfKnownContent {
  */
 export function bottomSuctionAtRest({ container, medium, waterContent }: ContainerOfKnownContent): SuctionHead {
   const capacity = litresOf(container, medium, 0) / container.volume
+  // A mean that the integral rounded up past capacity is capacity.
+  if (Math.abs(waterContent - capacity) <= 1e-12) return 0 as SuctionHead
   within(waterContent, {
     quantity: 'water content',
     unit: 'm³/m³',
@@ -50,7 +52,6 @@ export function bottomSuctionAtRest({ container, medium, waterContent }: Contain
     open: 'min',
     hint: 'at rest the mean lies between the residual water content and container capacity',
   })
-  if (waterContent === capacity) return 0 as SuctionHead
   // The mean lies between the contents of bottom and surface, so the suction of the mean lies between theirs.
   const middle = medium.suction(waterContent)
   const low = Math.max(0, middle - container.height)

@@ -47,7 +47,7 @@ describe('the pictures of the guides', () => {
       const text = PLOTS[name]?.() as string
       const svg = drawn(text)
       expect(description(svg)).toMatch(/\d/)
-      expect(text).toContain('(invented)')
+      expect(text).toMatch(/\((?:invented|measured)\)/)
       const titles = every(svg).filter(({ attributes }) => attributes.class === 'quiet')
       expect(titles.length).toBeGreaterThanOrEqual(2)
       expect(text).toMatch(/m³\/m³|dS\/m/)
