@@ -10,7 +10,7 @@ const APPARENT: Span = {
   unit: '1',
   min: 1,
   max: 90,
-  hint: 'convert raw counts to permittivity first; water is near 80',
+  hint: 'convert raw counts first',
 }
 const CONTENT: Span = {
   quantity: 'water content',

@@ -15,7 +15,8 @@ export class DomainError extends Error {
   declare readonly open: Span['open']
   declare readonly hint: string
   constructor(value: number, span: Span) {
-    super(`${span.quantity} is ${value} ${span.unit}; it must lie in ${rangeText(span)} ${span.unit}: ${span.hint}`)
+    const unit = span.unit === '1' ? '' : ` ${span.unit}`
+    super(`${span.quantity} is ${value}${unit}; it must lie in ${rangeText(span)}${unit}: ${span.hint}`)
     Object.assign(this, span, { value })
   }
 }

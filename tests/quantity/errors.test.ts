@@ -60,7 +60,7 @@ describe('attempt', () => {
     )
     expect(new InputError('points', 'are swapped', 'swap them').message).toBe('points: are swapped; swap them')
     expect(new DomainError(2, { quantity: 'x', unit: '1', min: 0, max: 1, open: 'both', hint: 'h' }).message).toBe(
-      'x is 2 1; it must lie in (0, 1) 1: h',
+      'x is 2; it must lie in (0, 1): h',
     )
   })
   it('lets a programming fault pass', () => {
