@@ -144,8 +144,10 @@ export interface RainEventsInput {
 }
 
 const TYPICAL: Span = {
-  ...DEPTH,
   quantity: 'typical depth of a rain',
+  unit: 'mm',
+  min: 0,
+  max: 10000,
   open: 'min',
   hint: 'give millimetres above zero',
 }

@@ -20,7 +20,14 @@ export interface ThinStandInput {
   readonly exponent?: number
 }
 
-const DENSE: Span = { ...GROUND, quantity: 'cover of the dense stand', open: 'min', hint: 'give a share above 0' }
+const DENSE: Span = {
+  quantity: 'cover of the dense stand',
+  unit: '1',
+  min: 0,
+  max: 1,
+  open: 'min',
+  hint: 'give a share above 0',
+}
 const EXPONENT: Span = {
   quantity: 'exponent of cover',
   unit: '1',
