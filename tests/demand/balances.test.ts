@@ -18,6 +18,7 @@ import {
   millimetresOfDepth,
   millimetresPerDay,
   percent,
+  type ReferenceET,
   readilyAvailableWater,
   rootZoneBalance,
   rootZoneDepletion,
@@ -105,7 +106,7 @@ describe('the balance of the surface layer', () => {
       readilyEvaporable: mm(8),
       startDepletion: mm(0),
       days: Array.from({ length: 30 }, () => ({
-        referenceET: millimetresPerDay(5),
+        referenceET: millimetresPerDay<ReferenceET>(5),
         rain: mm(0),
         irrigationOnWetted: mm(0),
         basalCoefficient: kc(0.15),
@@ -121,7 +122,7 @@ describe('the balance of the surface layer', () => {
   })
   it('refuses layers and days without meaning', () => {
     const day = {
-      referenceET: millimetresPerDay(5),
+      referenceET: millimetresPerDay<ReferenceET>(5),
       rain: mm(0),
       irrigationOnWetted: mm(0),
       basalCoefficient: kc(0.3),
@@ -212,7 +213,11 @@ describe('the balance of the root zone', () => {
     )
   })
   it('refuses swapped water contents and missing numbers', () => {
-    const day = { referenceET: millimetresPerDay(5), basalCoefficient: kc(1), rootDepth: metres(0.5) } as const
+    const day = {
+      referenceET: millimetresPerDay<ReferenceET>(5),
+      basalCoefficient: kc(1),
+      rootDepth: metres(0.5),
+    } as const
     const soil = {
       fieldCapacity: waterContent(0.3),
       wiltingPoint: waterContent(0.1),
