@@ -13,7 +13,7 @@ const UNKNOWN = 1e8
 
 /**
  * Kalman's filter for y = level + b·x + noise, where the level takes a random step of variance `pace` (in units of the noise) before
- * each row: Harvey (1989), Forecasting, Structural Time Series Models and the Kalman Filter, chapters 3 and 4. A row with NaN in
+ * each row: Harvey (1989), Forecasting, Structural Time Series Models and the Kalman Filter. A row with NaN in
  * `observed` is forecast and not learnt from; one with NaN in `rows` is neither.
  */
 export function localLevel(rows: readonly (readonly number[])[], observed: Float64Array, pace: number): LocalLevel {
