@@ -13,6 +13,7 @@ export {
   waterStressCoefficient,
 } from './available-water.js'
 export { type BailleInput, transpirationBaille1994, validityBaille1994 } from './baille-1994.js'
+export { type BasalFromLeafAreaInput, basalCoefficientFromLeafArea } from './basal-from-leaf-area.js'
 export { type CoefficientCurveInput, coefficientOfDay, type StageLengths } from './coefficient-curve.js'
 export {
   adjustedCropCoefficientFao56,

@@ -1,6 +1,8 @@
 import fc from 'fast-check'
 import {
   adjustedDepletionFraction,
+  basalCoefficientFromLeafArea,
+  caughtShare,
   cropCoefficient,
   daysOfWater,
   decisiemensPerMetre,
@@ -13,6 +15,7 @@ import {
   fraction,
   kilopascalsPerKelvin,
   layeredWater,
+  leafAreaIndex,
   metres,
   metresPerSecond,
   millimetresOfDepth,
@@ -413,6 +416,21 @@ describe('sparse cover', () => {
         expect(thin(1)).toBeCloseTo(1.1, 12)
       }),
     )
+  })
+  it('from leaf area lies between bare soil and full cover, and agrees with the share of light that leaves catch', () => {
+    fc.assert(
+      fc.property(between(0.01, 10), between(0.3, 1.3), (leaves, full) => {
+        const at = (leafArea: number) =>
+          basalCoefficientFromLeafArea({ fullCoverCoefficient: kc(full), leafArea: leafAreaIndex(leafArea) })
+        const caught = caughtShare({ leafArea: leafAreaIndex(leaves), extinction: 0.7 })
+        expect(at(leaves)).toBeCloseTo(0.15 + (full - 0.15) * caught, 12)
+        expect(at(leaves + 0.1)).toBeGreaterThanOrEqual(at(leaves))
+        expect(at(leaves)).toBeLessThanOrEqual(full)
+        // FAO-56, below Eq. 97: from a leaf area index of 3 on nearly that of full cover.
+        if (leaves > 3) expect(at(leaves) / full).toBeGreaterThan(0.87)
+      }),
+    )
+    expectDomainError(() => basalCoefficientFromLeafArea({ fullCoverCoefficient: kc(1), leafArea: 0 as never }), {})
   })
   it('shades more the lower the sun and the taller the rows', () => {
     fc.assert(
