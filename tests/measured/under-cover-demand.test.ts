@@ -205,7 +205,7 @@ describe.skipIf(!folder)('daily use of cucumber on slabs', () => {
   it.each([
     [3, 0.78],
     [4, 0.07],
-  ])('is forecast within a tenth to an eighth of its size in compartment %i', (compartment, printed) => {
+  ])('is forecast to within an eighth of its size in compartment %i', (compartment, printed) => {
     const got = report(`cucumber, compartment ${compartment}`, cucumber(compartment))
     expect(got.levelError).toBeLessThan(got.mean / 8)
     expect(got.levelError).toBeLessThan(got.fixedError)
