@@ -110,8 +110,10 @@ export interface StressInput {
 }
 
 const AVAILABLE: Span = {
-  ...DEPTH,
   quantity: 'total available water',
+  unit: 'mm',
+  min: 0,
+  max: 10000,
   open: 'min',
   hint: 'give millimetres above zero',
 }
@@ -179,7 +181,10 @@ export interface DaysOfWaterInput {
 }
 
 const USE: Span = {
-  ...CROP_ET,
+  quantity: 'crop evapotranspiration',
+  unit: 'mm/d',
+  min: 0,
+  max: 90,
   open: 'min',
   hint: 'give a depth of water a day above zero; without use water lasts for ever',
 }

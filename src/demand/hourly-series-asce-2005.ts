@@ -205,7 +205,7 @@ export function hourlySeriesAsce2005(series: HourlySeriesAsce): HourlySeriesCoun
 
 /** Sine of `LOWEST_SUN`. */
 const SINE_OF_LOWEST_SUN = 0.29552020666133955
-/** Cloudiness function of `NIGHT_SHARE`, which is assumed before the first high sun. */
+/** Cloudiness function of `NIGHT_SHARE`, assumed before the first high sun: 1.35 · 0.7 - 0.35. */
 const ASSUMED_CLOUDINESS = 0.595
 
 type Refusals = Map<string, { -readonly [K in keyof RefusalCount]: RefusalCount[K] }>

@@ -13,6 +13,7 @@ export {
   waterStressCoefficient,
 } from './available-water.js'
 export { type BailleInput, transpirationBaille1994, validityBaille1994 } from './baille-1994.js'
+export { type BasalFromLeafAreaInput, basalCoefficientFromLeafArea } from './basal-from-leaf-area.js'
 export { type CoefficientCurveInput, coefficientOfDay, type StageLengths } from './coefficient-curve.js'
 export {
   adjustedCropCoefficientFao56,
@@ -29,6 +30,16 @@ export { type DailyReferenceET, dailyReferenceETFao56 } from './daily-reference-
 export { type DailyUse, type DailyUseInput, dailyUse } from './daily-use.js'
 export type { DailyWeather } from './daily-weather.js'
 export { type DailyUseFit, type DailyUseRecord, type FittedUse, fitDailyUse } from './fit-daily-use.js'
+export { type FixtureLight, type FixtureLightInput, fixtureLight } from './fixture-light.js'
+export {
+  type FollowingLevel,
+  type FollowingLevelInput,
+  forecastByFollowingLevel,
+  type LevelCoefficient,
+} from './following-level.js'
+export type { UseCause } from './forecast-record.js'
+export type { ForecastScore } from './forecast-score.js'
+export { type CropStage, tabledCoverFao56, tabledWettedShareFao56, type WettingMethod } from './ground-tables-fao56.js'
 export { type HourlyReferenceETAsce, hourlyReferenceETAsce2005 } from './hourly-reference-et-asce-2005.js'
 export { type HourlyReferenceETSteps, hourlyReferenceETFao56 } from './hourly-reference-et-fao56.js'
 export {
@@ -57,6 +68,7 @@ export {
   leafAreaFromCover,
 } from './leaf-area-from-cover.js'
 export { type MonthlyWeather, monthlyReferenceETFao56 } from './monthly-reference-et-fao56.js'
+export { type NightInput, nightTranspiration } from './night-transpiration.js'
 export {
   type PanInput,
   type PanSurroundings,
@@ -95,6 +107,7 @@ export {
   saltAndWaterStress,
   yieldUnderSalt,
 } from './salt-stress.js'
+export { forecastBySlidingFit, type SlidingFit, type SlidingFitInput } from './sliding-fit.js'
 export {
   type CoverInput,
   coverFromCoefficient,
@@ -107,6 +120,7 @@ export {
   exposedWettedShare,
   totalEvaporableWater,
 } from './soil-evaporation.js'
+export { type TabledSoil, tabledSoilFao56 } from './soil-table-fao56.js'
 export {
   type EffectiveCoverInput,
   effectiveCover,

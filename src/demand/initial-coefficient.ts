@@ -64,7 +64,7 @@ const INTERVAL: Span = {
  * @returns Coefficients for the whole ground and for its parts.
  * @throws `DomainError` outside the ranges, `InputError` for an unknown texture.
  * @validity Bare or nearly bare field soil; a container with a covered surface loses less.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 59 to 61 and Annex 7
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 59 to 61 and Annex 7, Eq. 7-3 and 7-4 with the parameters of Figures 29 and 30 on p. 267 and 268
  * @example
  * ```ts
  * initialCropCoefficientFao56({
@@ -144,8 +144,10 @@ export interface RainEventsInput {
 }
 
 const TYPICAL: Span = {
-  ...DEPTH,
   quantity: 'typical depth of a rain',
+  unit: 'mm',
+  min: 0,
+  max: 10000,
   open: 'min',
   hint: 'give millimetres above zero',
 }

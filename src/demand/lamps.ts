@@ -23,6 +23,13 @@ const YIELD: Span = {
   max: 6,
   hint: 'give micromoles for each joule of light: about 4.6 for white, 5 for sodium; not micromoles for each joule of electricity',
 }
+const BOTH_SIDES: Span = {
+  quantity: 'resistance to vapour',
+  unit: 's/m',
+  min: 1,
+  max: 50000,
+  hint: 'give s/m of both sides of a leaf together; 100 to 200 for the air, about 160 to 300 for lettuce',
+}
 const REFLECTED: Span = {
   quantity: 'reflected share',
   unit: '1',
@@ -48,16 +55,16 @@ export interface LampInput {
   readonly deficit: VapourPressureDeficit
   /** Leaf area index. Unit: 1. Range: (0, 20]. */
   readonly leafArea: LeafAreaIndex
-  /** Resistance of the air at the leaf; 200 by default, for slow air. Unit: s/m. Range: [1, 100000]. */
+  /** Resistance of the air to both sides of a leaf together: 100 with fans, 200 without (default). Unit: s/m. Range: [1, 50000]. */
   readonly airResistance?: number
-  /** Resistance of the leaf; without it that of lettuce at the photon flux. Unit: s/m. Range: [1, 100000]. */
+  /** Resistance of both sides of a leaf together; without it that of lettuce at the photon flux. Unit: s/m. Range: [1, 50000]. */
   readonly leafResistance?: number
   /** Atmospheric pressure; 101.325 by default. Unit: kPa. Range: [40, 110]. */
   readonly pressure?: Pressure
 }
 
 /**
- * Resistance of lettuce leaves under lamps.
+ * Resistance of lettuce leaves under lamps, of both sides of a leaf together.
  *
  * ```math
  * r_s = 60\,\frac{1500 + PPFD}{200 + PPFD}
@@ -67,7 +74,7 @@ export interface LampInput {
  * @returns Leaf resistance. Unit: s/m.
  * @throws `DomainError` outside the range.
  * @validity Lettuce, photon flux 140 to 600.
- * @source Graamans, L., van den Dobbelsteen, A., Meinen, E. and Stanghellini, C. (2017), Agricultural Systems 153:138-153; its value of 158 s/m at 600 agrees [form from memory]
+ * @source Graamans, L., van den Dobbelsteen, A., Meinen, E. and Stanghellini, C. (2017), Agricultural Systems 153:138-153, submodel of stomatal resistance, as four public programs write it; a fifth has 220 in place of 200 [paper not seen]
  * @example
  * ```ts
  * leafResistanceGraamans2017(micromolesPerSquareMetreSecond(600)) // => 157.5
@@ -82,23 +89,25 @@ export function leafResistanceGraamans2017(photonFlux: PhotonFluxDensity): numbe
  * Transpiration of a crop under lamps: the light that leaves catch and the dryness of slow air close the energy balance.
  *
  * ```math
- * R_n = (1 - \rho)\,f_c\,\frac{PPFD}{y}, \qquad E \text{ from the Penman-Monteith equation of Stanghellini}
+ * R_n = (1 - \rho)\,f_c\,\frac{PPFD}{y}, \qquad \lambda E = LAI\,\lambda\,\frac{\chi_s - \chi_a}{r_s + r_a}, \qquad H = LAI\,\rho_a c_p\,\frac{T_s - T_a}{r_a}, \qquad R_n = \lambda E + H
  * ```
  *
- * Only the light counts as net radiation; warm fixtures close to the leaves add heat that is not in it. In the dark only dryness drives.
+ * The vapour concentration at the leaf is taken along the slope of the saturation curve, as in `transpirationStanghellini1987()`, which counts
+ * the two sides of a leaf apart. Only the light counts as net radiation; warm fixtures close to the leaves add heat that is not in it. In
+ * the dark only dryness drives.
  *
  * @param input - Light, cover, air, leaf area and resistances.
  * @returns Transpiration, heat flows and leaf temperature.
  * @throws `DomainError` outside the ranges.
  * @validity Rooms without sun; leaf resistance of lettuce unless another is given.
- * @source Graamans, L., van den Dobbelsteen, A., Meinen, E. and Stanghellini, C. (2017), Agricultural Systems 153:138-153 [form from memory]; Stanghellini, C. (1987)
+ * @source Graamans, L., van den Dobbelsteen, A., Meinen, E. and Stanghellini, C. (2017), Agricultural Systems 153:138-153, Eq. 4 to 9, section 3.1 for 100 and 200 s/m [second-hand: as public programs that cite it write it]; the reflectance of 0.05 in one of them
  * @example
  * ```ts
  * const room = transpirationUnderLamps({
  *   photonFlux: micromolesPerSquareMetreSecond(300), photonsPerJoule: 4.8, cover: fraction(0.9), temperature: celsius(24),
  *   deficit: kilopascals(0.9), leafArea: leafAreaIndex(3),
  * })
- * room.transpiration // => 0.192
+ * room.transpiration // => 0.118
  * ```
  */
 export function transpirationUnderLamps(input: LampInput): CanopyTranspiration {
@@ -109,8 +118,9 @@ export function transpirationUnderLamps(input: LampInput): CanopyTranspiration {
     temperature: input.temperature,
     deficit: input.deficit,
     leafArea: input.leafArea,
-    leafResistance: input.leafResistance ?? leafResistanceGraamans2017(input.photonFlux),
-    airResistance: input.airResistance ?? 200,
+    // Each side of a leaf has twice the resistance of both sides together.
+    leafResistance: 2 * within(input.leafResistance ?? leafResistanceGraamans2017(input.photonFlux), BOTH_SIDES),
+    airResistance: 2 * within(input.airResistance ?? 200, BOTH_SIDES),
     ...(input.pressure === undefined ? {} : { pressure: input.pressure }),
   })
 }

@@ -37,8 +37,6 @@ const USE: Span = {
   open: 'min',
   hint: 'give 1 to 3 for a grown crop; a value in litres or for each plant is another number',
 }
-/** 1 J/cm² is 10 kJ/m²; 2.45 MJ evaporates a kilogram. */
-const CEILING = 0.01 / 2.45
 
 /**
  * Water use of a crop by the radiation sum, with the ceiling that the latent heat of water sets.
@@ -63,8 +61,10 @@ const CEILING = 0.01 / 2.45
 export function useByRadiationSum(input: RadiationRuleInput): RadiationRuleUse {
   const sum = within(input.radiationSum, SUM)
   const coefficient = within(input.usePerJoule, USE)
+  // 1 J/cm² is 0.01 MJ/m², and 2.45 MJ evaporates a kilogram.
+  const ceiling = 0.01 / 2.45
   const warnings: Finding[] = []
-  if (coefficient / 1000 > CEILING) {
+  if (coefficient / 1000 > ceiling) {
     warnings.push({
       code: 'above-latent-heat',
       level: 'danger',
@@ -75,7 +75,7 @@ export function useByRadiationSum(input: RadiationRuleInput): RadiationRuleUse {
       source: 'FAO Irrigation and Drainage Paper 56, Table 3',
     })
   }
-  return { use: ((coefficient / 1000) * sum) as WaterDepth, ceiling: (CEILING * sum) as WaterDepth, warnings }
+  return { use: ((coefficient / 1000) * sum) as WaterDepth, ceiling: (ceiling * sum) as WaterDepth, warnings }
 }
 
 /** Radiation, heating and the size of the crop. */

@@ -5,6 +5,7 @@ import type { Share } from '../quantity/share.js'
 import type { Span } from '../quantity/span.js'
 import type { WaterDepth } from '../quantity/water-depth.js'
 import { DEPTH, EC } from './crop-spans.js'
+import { dryingLine } from './drying-line.js'
 
 /** How a crop bears salt, and the salt it meets. */
 export interface SaltInput {
@@ -45,7 +46,12 @@ const LOSS: Span = {
  */
 export function yieldUnderSalt({ extractEC, thresholdEC, lossPerDecisiemens }: SaltInput): Share {
   const above = Math.max(0, within(extractEC, EC) - within(thresholdEC, EC))
-  return Math.max(0, 1 - (within(lossPerDecisiemens, LOSS) / 100) * above) as Share
+  return shareAbove(above, within(lossPerDecisiemens, LOSS))
+}
+
+/** What is left when each dS/m above the threshold costs `loss` percent. */
+function shareAbove(above: number, loss: number): Share {
+  return Math.max(0, 1 - (loss / 100) * above) as Share
 }
 
 /** Salt and dryness together. */
@@ -68,7 +74,14 @@ const RESPONSE: Span = {
   open: 'min',
   hint: 'give Ky from a table; about 0.7 to 1.4',
 }
-const TOTAL: Span = { ...DEPTH, quantity: 'total available water', open: 'min', hint: 'give millimetres above zero' }
+const TOTAL: Span = {
+  quantity: 'total available water',
+  unit: 'mm',
+  min: 0,
+  max: 10000,
+  open: 'min',
+  hint: 'give millimetres above zero',
+}
 
 /**
  * Share of the full transpiration that salt and dryness together still allow.
@@ -93,13 +106,10 @@ const TOTAL: Span = { ...DEPTH, quantity: 'total available water', open: 'min', 
 export function saltAndWaterStress(input: SaltAndWaterStressInput): Share {
   const total = within(input.totalAvailable, TOTAL)
   const readily = within(input.readilyAvailable, DEPTH)
-  if (readily >= total) {
-    throw new InputError('readilyAvailable', 'it is not below the total', 'give less than the total available water')
-  }
+  const water = dryingLine(total, readily, within(input.depletion, DEPTH), 'readilyAvailable')
   const above = Math.max(0, within(input.extractEC, EC) - within(input.thresholdEC, EC))
   const loss = within(input.lossPerDecisiemens, LOSS) / within(input.yieldResponse, RESPONSE)
-  const salt = Math.max(0, 1 - (loss / 100) * above)
-  const water = Math.min(1, Math.max(0, (total - within(input.depletion, DEPTH)) / (total - readily)))
+  const salt = shareAbove(above, loss)
   return (salt * water) as Share
 }
 
@@ -153,7 +163,14 @@ export interface FieldLeachingInput {
   readonly extractEC: SaturatedExtractEC
 }
 
-const BORNE: Span = { ...EC, open: 'min', hint: 'give the EC of the saturated extract that the crop bears, above 0' }
+const BORNE: Span = {
+  quantity: 'electrical conductivity',
+  unit: 'dS/m',
+  min: 0,
+  max: 200,
+  open: 'min',
+  hint: 'give the EC of the saturated extract that the crop bears, above 0',
+}
 
 /**
  * Share of the irrigation that has to drain through a field soil to hold its salt: a tool for field soil, not for containers.

@@ -7,6 +7,7 @@ import type { Span } from '../quantity/span.js'
 import type { WaterContent } from '../quantity/water-content.js'
 import type { WaterDepth } from '../quantity/water-depth.js'
 import { COEFFICIENT, CONTENT, DEPTH, GROUND, HEIGHT, THICKNESS, WETTED } from './crop-spans.js'
+import { dryingLine } from './drying-line.js'
 
 /** The surface layer that dries by evaporation. */
 export interface EvaporationLayer {
@@ -56,7 +57,14 @@ export interface EvaporationReductionInput {
   readonly depletion: WaterDepth
 }
 
-const TOTAL: Span = { ...DEPTH, quantity: 'total evaporable water', open: 'min', hint: 'give millimetres above zero' }
+const TOTAL: Span = {
+  quantity: 'total evaporable water',
+  unit: 'mm',
+  min: 0,
+  max: 10000,
+  open: 'min',
+  hint: 'give millimetres above zero',
+}
 
 /**
  * Share of the potential evaporation that a drying surface still gives.
@@ -79,10 +87,7 @@ const TOTAL: Span = { ...DEPTH, quantity: 'total evaporable water', open: 'min',
 export function evaporationReduction(input: EvaporationReductionInput): Share {
   const total = within(input.totalEvaporable, TOTAL)
   const readily = within(input.readilyEvaporable, DEPTH)
-  if (readily >= total) {
-    throw new InputError('readilyEvaporable', 'it is not below the total', 'give less than the total evaporable water')
-  }
-  return Math.min(1, Math.max(0, (total - within(input.depletion, DEPTH)) / (total - readily))) as Share
+  return dryingLine(total, readily, within(input.depletion, DEPTH), 'readilyEvaporable')
 }
 
 /** Coefficients and height from which cover follows. */
@@ -170,7 +175,13 @@ export interface EvaporationCoefficientInput {
   readonly exposedWetted: GroundFraction
 }
 
-const REDUCTION: Span = { ...GROUND, quantity: 'evaporation reduction', hint: 'give a share from 0 to 1' }
+const REDUCTION: Span = {
+  quantity: 'evaporation reduction',
+  unit: '1',
+  min: 0,
+  max: 1,
+  hint: 'give a share from 0 to 1',
+}
 
 /**
  * Coefficient of evaporation from the soil, to be added to the basal coefficient.

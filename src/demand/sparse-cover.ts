@@ -20,7 +20,14 @@ export interface ThinStandInput {
   readonly exponent?: number
 }
 
-const DENSE: Span = { ...GROUND, quantity: 'cover of the dense stand', open: 'min', hint: 'give a share above 0' }
+const DENSE: Span = {
+  quantity: 'cover of the dense stand',
+  unit: '1',
+  min: 0,
+  max: 1,
+  open: 'min',
+  hint: 'give a share above 0',
+}
 const EXPONENT: Span = {
   quantity: 'exponent of cover',
   unit: '1',
@@ -85,7 +92,7 @@ const RATIO: Span = { quantity: 'height over width', unit: '1', min: 0, max: 100
  * @param input - Cover, elevation of the sun, and shape of the rows.
  * @returns Effective cover. Unit: 1.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, chapter 9, text with Eq. 97 and Examples 42 and 43
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Box 18 and Examples 41 to 43
  * @example
  * ```ts
  * effectiveCover({ cover: fraction(0.5), sunElevation: 1.26, heightOverWidth: 1 }) // => 0.66
@@ -132,7 +139,7 @@ export interface SparseBasal {
  * @returns Coefficient of the stand and at full cover.
  * @throws `DomainError` outside the ranges.
  * @validity Mid-season; leaf area index of the full cover above 3.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 98 to 100
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 98 to 101
  * @example
  * ```ts
  * sparseBasalCoefficient({

@@ -140,7 +140,8 @@ const ON_LEAF: Span = {
  * @param input - Light on the leaf, temperature, deficit, carbon dioxide, day or night.
  * @returns Leaf resistance. Unit: s/m.
  * @throws `DomainError` outside the ranges.
- * @validity Tomato. The cap of the term of dryness is 3.8 in one source and 5.8 in another.
+ * @validity Tomato. The terms of light, warmth and carbon dioxide agree in two public programs that cite the thesis; the term of dryness
+ * does not: its cap is 3.8 in one, 5.8 in another, and a third has a curve that ends at 4. In dry air the answer is uncertain by a third.
  * @source Stanghellini, C. (1987), Transpiration of greenhouse crops, PhD thesis, Wageningen, Eq. 3.51 [figures second-hand]
  * @example
  * ```ts

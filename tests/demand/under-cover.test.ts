@@ -104,6 +104,38 @@ describe('lamps', () => {
     const light = transpirationUnderLamps({ ...room, photonFlux: micromolesPerSquareMetreSecond(300) })
     expect(light.latentHeat + light.sensibleHeat).toBeCloseTo((0.95 * 0.9 * 300) / 4.8, 9)
   })
+  it('solves the balance of Graamans and others (2017): LAI over rs + ra for vapour, LAI over ra for heat (by bisection here)', () => {
+    fc.assert(
+      fc.property(between(50, 700), between(0.2, 2), between(0.5, 5), between(60, 300), (photons, dry, leaves, ra) => {
+        const got = transpirationUnderLamps({
+          photonFlux: micromolesPerSquareMetreSecond(photons),
+          photonsPerJoule: 4.8,
+          cover: fraction<never>(0.9),
+          temperature: celsius(22),
+          deficit: kilopascals(dry) as never,
+          leafArea: leafAreaIndex(leaves),
+          airResistance: ra,
+        })
+        const es = 0.6108 * Math.exp((17.27 * 22) / (22 + 237.3))
+        const slope = (4098 * es) / (22 + 237.3) ** 2
+        const heatOfAir = (1013 * 1000 * (101.325 - 0.378 * (es - dry))) / (287.05 * 295.15)
+        const gamma = 0.000665 * 101.325
+        const rs = (60 * (1500 + photons)) / (200 + photons)
+        const vapour = (leaf: number) => (leaves * heatOfAir * (dry + slope * (leaf - 22))) / (gamma * (rs + ra))
+        const heat = (leaf: number) => (leaves * heatOfAir * (leaf - 22)) / ra
+        const net = (0.95 * 0.9 * photons) / 4.8
+        let [cold, hot] = [-50, 100]
+        for (let i = 0; i < 100; i++) {
+          const leaf = (cold + hot) / 2
+          if (vapour(leaf) + heat(leaf) > net) hot = leaf
+          else cold = leaf
+        }
+        // The psychrometric constant of FAO-56 has three digits here and is worked out there.
+        expect(Math.abs(got.latentHeat / vapour(cold) - 1)).toBeLessThan(1e-3)
+        expect(got.leafTemperature).toBeCloseTo(cold, 1)
+      }),
+    )
+  })
 })
 
 describe('the simplified model and the radiation sum', () => {
