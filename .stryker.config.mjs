@@ -6,6 +6,7 @@ export default {
   // Words of hints and descriptions are not behaviour.
   mutator: { excludedMutations: ['StringLiteral'] },
   reporters: ['clear-text', 'progress'],
+  vitest: { configFile: 'tests/vitest.config.ts' },
   coverageAnalysis: 'perTest',
   concurrency: 2,
   tempDirName: '.stryker-tmp',

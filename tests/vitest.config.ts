@@ -1,0 +1,13 @@
+import { fileURLToPath } from 'node:url'
+import { defineConfig } from 'vitest/config'
+
+export default defineConfig({
+  root: fileURLToPath(new URL('..', import.meta.url)),
+  resolve: {
+    alias: [
+      { find: /^porewater$/, replacement: fileURLToPath(new URL('../src/index.ts', import.meta.url)) },
+      { find: /^porewater\/(.*)$/, replacement: fileURLToPath(new URL('../src/$1/index.ts', import.meta.url)) },
+    ],
+  },
+  test: { include: ['tests/**/*.test.ts'], testTimeout: 60_000 },
+})
