@@ -9,5 +9,5 @@ export default defineConfig({
       { find: /^porewater\/(.*)$/, replacement: fileURLToPath(new URL('../src/$1/index.ts', import.meta.url)) },
     ],
   },
-  test: { include: ['tests/**/*.test.ts'], testTimeout: 60_000 },
+  test: { include: ['tests/**/*.test.ts'], setupFiles: ['tests/support/seed.ts'], testTimeout: 60_000 },
 })

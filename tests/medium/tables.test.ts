@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import {
+  attempt,
   brooksCorey1964,
   campbell1974,
   inCentimetresPerDay,
@@ -148,7 +149,13 @@ describe('Saxton and Rawls 2006', () => {
         fc.double({ min: 0.02, max: 0.6, noNaN: true }),
         fc.double({ min: 0.5, max: 5, noNaN: true }),
         (s, clay, organic_matter) => {
-          const found = soil({ sand: s * (1 - clay), clay, organic_matter })
+          // In the corners of the texture triangle the regressions contradict themselves; there it refuses to answer.
+          const answer = attempt(() => soil({ sand: s * (1 - clay), clay, organic_matter }))
+          if (!answer.ok) {
+            expect(answer.error.code).toBe('bad-input')
+            return
+          }
+          const found = answer.value
           expect(found.at1500kPa).toBeLessThan(found.at33kPa)
           expect(found.at33kPa).toBeLessThan(found.saturated)
           expect(found.bulkDensity).toBeCloseTo(2.65 * (1 - found.saturated), 12)
