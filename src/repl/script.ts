@@ -10,6 +10,8 @@ export function runScript(text: string): { readonly shown: string; readonly refu
   let refused = false
   let source = ''
   for (const line of text.split('\n')) {
+    // What ends a session at a terminal ends it here too.
+    if (source === '' && line.trim() === '.exit') break
     source += source === '' ? line : `\n${line}`
     if (isUnfinished(source)) continue
     const said = source.trim() === '' ? undefined : session.enter(source, context)
