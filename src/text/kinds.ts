@@ -165,6 +165,48 @@ export interface KindTypes {
 /** Name of a kind, as in the typings: `Volume`, `DrainFraction`, `SuctionHead`. */
 export type KindName = keyof KindTypes
 
+/** Units that several kinds share. */
+type Units = TextKind['units']
+
+const VAPOUR_PRESSURE: Units = [
+  { shown: 'kPa', ucum: 'kPa', parsed: 'kPa' },
+  { shown: 'hPa', ucum: 'hPa', parsed: 'hPa' },
+  { shown: 'mbar', ucum: 'mbar', parsed: 'mbar' },
+  { shown: 'bar', ucum: 'bar', parsed: 'bar' },
+]
+const CONDUCTIVITY: Units = [
+  { shown: 'dS/m', ucum: 'dS/m', parsed: 'dS/m' },
+  { shown: 'mS/cm', ucum: 'mS/cm', parsed: 'mS/cm' },
+  { shown: 'µS/cm', ucum: 'uS/cm', parsed: 'uS/cm' },
+  { shown: 'S/m', ucum: 'S/m', parsed: 'S/m' },
+]
+const DENSITY: Units = [
+  { shown: 'g/cm³', ucum: 'g/cm3', parsed: 'g/cm^3' },
+  { shown: 'kg/m³', ucum: 'kg/m3', parsed: 'kg/m^3' },
+]
+const DAILY_DEPTH: Units = [
+  { shown: 'mm/d', ucum: 'mm/d', parsed: 'mm/d' },
+  { shown: 'in/d', ucum: '[in_i]/d', parsed: 'in/d' },
+]
+const HOURLY_DEPTH: Units = [
+  { shown: 'mm/h', ucum: 'mm/h', parsed: 'mm/h' },
+  { shown: 'in/h', ucum: '[in_i]/h', parsed: 'in/h' },
+]
+const DAILY_RADIATION: Units = [
+  { shown: 'MJ/m²/d', ucum: 'MJ/(m2.d)', parsed: 'MJ/(m^2 d)' },
+  { shown: 'J/cm²/d', ucum: 'J/(cm2.d)', parsed: 'J/(cm^2 d)' },
+  { shown: 'W/m²', ucum: 'W/m2', parsed: 'W/m^2' },
+]
+const HOURLY_RADIATION: Units = [
+  { shown: 'MJ/m²/h', ucum: 'MJ/(m2.h)', parsed: 'MJ/(m^2 h)' },
+  { shown: 'W/m²', ucum: 'W/m2', parsed: 'W/m^2' },
+]
+const SHARE: Units = [
+  { shown: '1', ucum: '1', parsed: '' },
+  { shown: '%', ucum: '%', parsed: '%' },
+]
+const PLAIN_RATIO: Units = [{ shown: '1', ucum: '1', parsed: '' }]
+
 /** Every kind that can be read from text. */
 export const KINDS: Readonly<Record<KindName, TextKind>> = {
   Volume: {
@@ -239,131 +281,67 @@ export const KINDS: Readonly<Record<KindName, TextKind>> = {
   },
   VapourPressure: {
     make: kilopascals,
-    units: [
-      { shown: 'kPa', ucum: 'kPa', parsed: 'kPa' },
-      { shown: 'hPa', ucum: 'hPa', parsed: 'hPa' },
-      { shown: 'mbar', ucum: 'mbar', parsed: 'mbar' },
-      { shown: 'bar', ucum: 'bar', parsed: 'bar' },
-    ],
+    units: VAPOUR_PRESSURE,
   },
   VapourPressureDeficit: {
     make: kilopascals,
-    units: [
-      { shown: 'kPa', ucum: 'kPa', parsed: 'kPa' },
-      { shown: 'hPa', ucum: 'hPa', parsed: 'hPa' },
-      { shown: 'mbar', ucum: 'mbar', parsed: 'mbar' },
-      { shown: 'bar', ucum: 'bar', parsed: 'bar' },
-    ],
+    units: VAPOUR_PRESSURE,
   },
   BulkEC: {
     make: decisiemensPerMetre,
-    units: [
-      { shown: 'dS/m', ucum: 'dS/m', parsed: 'dS/m' },
-      { shown: 'mS/cm', ucum: 'mS/cm', parsed: 'mS/cm' },
-      { shown: 'µS/cm', ucum: 'uS/cm', parsed: 'uS/cm' },
-      { shown: 'S/m', ucum: 'S/m', parsed: 'S/m' },
-    ],
+    units: CONDUCTIVITY,
   },
   PoreWaterEC: {
     make: decisiemensPerMetre,
-    units: [
-      { shown: 'dS/m', ucum: 'dS/m', parsed: 'dS/m' },
-      { shown: 'mS/cm', ucum: 'mS/cm', parsed: 'mS/cm' },
-      { shown: 'µS/cm', ucum: 'uS/cm', parsed: 'uS/cm' },
-      { shown: 'S/m', ucum: 'S/m', parsed: 'S/m' },
-    ],
+    units: CONDUCTIVITY,
   },
   SolutionEC: {
     make: decisiemensPerMetre,
-    units: [
-      { shown: 'dS/m', ucum: 'dS/m', parsed: 'dS/m' },
-      { shown: 'mS/cm', ucum: 'mS/cm', parsed: 'mS/cm' },
-      { shown: 'µS/cm', ucum: 'uS/cm', parsed: 'uS/cm' },
-      { shown: 'S/m', ucum: 'S/m', parsed: 'S/m' },
-    ],
+    units: CONDUCTIVITY,
   },
   DrainEC: {
     make: decisiemensPerMetre,
-    units: [
-      { shown: 'dS/m', ucum: 'dS/m', parsed: 'dS/m' },
-      { shown: 'mS/cm', ucum: 'mS/cm', parsed: 'mS/cm' },
-      { shown: 'µS/cm', ucum: 'uS/cm', parsed: 'uS/cm' },
-      { shown: 'S/m', ucum: 'S/m', parsed: 'S/m' },
-    ],
+    units: CONDUCTIVITY,
   },
   SaturatedExtractEC: {
     make: decisiemensPerMetre,
-    units: [
-      { shown: 'dS/m', ucum: 'dS/m', parsed: 'dS/m' },
-      { shown: 'mS/cm', ucum: 'mS/cm', parsed: 'mS/cm' },
-      { shown: 'µS/cm', ucum: 'uS/cm', parsed: 'uS/cm' },
-      { shown: 'S/m', ucum: 'S/m', parsed: 'S/m' },
-    ],
+    units: CONDUCTIVITY,
   },
   MeasuredEC: {
     make: decisiemensPerMetre,
-    units: [
-      { shown: 'dS/m', ucum: 'dS/m', parsed: 'dS/m' },
-      { shown: 'mS/cm', ucum: 'mS/cm', parsed: 'mS/cm' },
-      { shown: 'µS/cm', ucum: 'uS/cm', parsed: 'uS/cm' },
-      { shown: 'S/m', ucum: 'S/m', parsed: 'S/m' },
-    ],
+    units: CONDUCTIVITY,
   },
   BulkDensity: {
     make: gramsPerCubicCentimetre,
-    units: [
-      { shown: 'g/cm³', ucum: 'g/cm3', parsed: 'g/cm^3' },
-      { shown: 'kg/m³', ucum: 'kg/m3', parsed: 'kg/m^3' },
-    ],
+    units: DENSITY,
   },
   ParticleDensity: {
     make: gramsPerCubicCentimetre,
-    units: [
-      { shown: 'g/cm³', ucum: 'g/cm3', parsed: 'g/cm^3' },
-      { shown: 'kg/m³', ucum: 'kg/m3', parsed: 'kg/m^3' },
-    ],
+    units: DENSITY,
   },
   WaterDensity: {
     make: gramsPerCubicCentimetre,
-    units: [
-      { shown: 'g/cm³', ucum: 'g/cm3', parsed: 'g/cm^3' },
-      { shown: 'kg/m³', ucum: 'kg/m3', parsed: 'kg/m^3' },
-    ],
+    units: DENSITY,
   },
   ReferenceET: {
     make: millimetresPerDay,
-    units: [
-      { shown: 'mm/d', ucum: 'mm/d', parsed: 'mm/d' },
-      { shown: 'in/d', ucum: '[in_i]/d', parsed: 'in/d' },
-    ],
+    units: DAILY_DEPTH,
   },
   CropET: {
     make: millimetresPerDay,
-    units: [
-      { shown: 'mm/d', ucum: 'mm/d', parsed: 'mm/d' },
-      { shown: 'in/d', ucum: '[in_i]/d', parsed: 'in/d' },
-    ],
+    units: DAILY_DEPTH,
   },
   HourlyReferenceET: {
     make: millimetresPerHour,
-    units: [
-      { shown: 'mm/h', ucum: 'mm/h', parsed: 'mm/h' },
-      { shown: 'in/h', ucum: '[in_i]/h', parsed: 'in/h' },
-    ],
+    units: HOURLY_DEPTH,
   },
   HourlyCropET: {
     make: millimetresPerHour,
-    units: [
-      { shown: 'mm/h', ucum: 'mm/h', parsed: 'mm/h' },
-      { shown: 'in/h', ucum: '[in_i]/h', parsed: 'in/h' },
-    ],
+    units: HOURLY_DEPTH,
   },
   ApplicationRate: {
     make: millimetresPerHour,
-    units: [
-      { shown: 'mm/h', ucum: 'mm/h', parsed: 'mm/h' },
-      { shown: 'in/h', ucum: '[in_i]/h', parsed: 'in/h' },
-    ],
+    units: HOURLY_DEPTH,
   },
   WaterDepth: {
     make: millimetresOfDepth,
@@ -393,48 +371,27 @@ export const KINDS: Readonly<Record<KindName, TextKind>> = {
   },
   DailyRadiation: {
     make: megajoulesPerSquareMetreDay,
-    units: [
-      { shown: 'MJ/m²/d', ucum: 'MJ/(m2.d)', parsed: 'MJ/(m^2 d)' },
-      { shown: 'J/cm²/d', ucum: 'J/(cm2.d)', parsed: 'J/(cm^2 d)' },
-      { shown: 'W/m²', ucum: 'W/m2', parsed: 'W/m^2' },
-    ],
+    units: DAILY_RADIATION,
   },
   DailyNetRadiation: {
     make: megajoulesPerSquareMetreDay,
-    units: [
-      { shown: 'MJ/m²/d', ucum: 'MJ/(m2.d)', parsed: 'MJ/(m^2 d)' },
-      { shown: 'J/cm²/d', ucum: 'J/(cm2.d)', parsed: 'J/(cm^2 d)' },
-      { shown: 'W/m²', ucum: 'W/m2', parsed: 'W/m^2' },
-    ],
+    units: DAILY_RADIATION,
   },
   DailySoilHeat: {
     make: megajoulesPerSquareMetreDay,
-    units: [
-      { shown: 'MJ/m²/d', ucum: 'MJ/(m2.d)', parsed: 'MJ/(m^2 d)' },
-      { shown: 'J/cm²/d', ucum: 'J/(cm2.d)', parsed: 'J/(cm^2 d)' },
-      { shown: 'W/m²', ucum: 'W/m2', parsed: 'W/m^2' },
-    ],
+    units: DAILY_RADIATION,
   },
   HourlyRadiation: {
     make: megajoulesPerSquareMetreHour,
-    units: [
-      { shown: 'MJ/m²/h', ucum: 'MJ/(m2.h)', parsed: 'MJ/(m^2 h)' },
-      { shown: 'W/m²', ucum: 'W/m2', parsed: 'W/m^2' },
-    ],
+    units: HOURLY_RADIATION,
   },
   HourlyNetRadiation: {
     make: megajoulesPerSquareMetreHour,
-    units: [
-      { shown: 'MJ/m²/h', ucum: 'MJ/(m2.h)', parsed: 'MJ/(m^2 h)' },
-      { shown: 'W/m²', ucum: 'W/m2', parsed: 'W/m^2' },
-    ],
+    units: HOURLY_RADIATION,
   },
   HourlySoilHeat: {
     make: megajoulesPerSquareMetreHour,
-    units: [
-      { shown: 'MJ/m²/h', ucum: 'MJ/(m2.h)', parsed: 'MJ/(m^2 h)' },
-      { shown: 'W/m²', ucum: 'W/m2', parsed: 'W/m^2' },
-    ],
+    units: HOURLY_RADIATION,
   },
   Irradiance: { make: wattsPerSquareMetre, units: [{ shown: 'W/m²', ucum: 'W/m2', parsed: 'W/m^2' }] },
   RadiationSum: {
@@ -495,66 +452,39 @@ export const KINDS: Readonly<Record<KindName, TextKind>> = {
   },
   Porosity: {
     make: fraction,
-    units: [
-      { shown: '1', ucum: '1', parsed: '' },
-      { shown: '%', ucum: '%', parsed: '%' },
-    ],
+    units: SHARE,
   },
   AirFilledPorosity: {
     make: fraction,
-    units: [
-      { shown: '1', ucum: '1', parsed: '' },
-      { shown: '%', ucum: '%', parsed: '%' },
-    ],
+    units: SHARE,
   },
   DegreeOfSaturation: {
     make: fraction,
-    units: [
-      { shown: '1', ucum: '1', parsed: '' },
-      { shown: '%', ucum: '%', parsed: '%' },
-    ],
+    units: SHARE,
   },
   DrainFraction: {
     make: fraction,
-    units: [
-      { shown: '1', ucum: '1', parsed: '' },
-      { shown: '%', ucum: '%', parsed: '%' },
-    ],
+    units: SHARE,
   },
   DepletionFraction: {
     make: fraction,
-    units: [
-      { shown: '1', ucum: '1', parsed: '' },
-      { shown: '%', ucum: '%', parsed: '%' },
-    ],
+    units: SHARE,
   },
   RelativeHumidity: {
     make: fraction,
-    units: [
-      { shown: '1', ucum: '1', parsed: '' },
-      { shown: '%', ucum: '%', parsed: '%' },
-    ],
+    units: SHARE,
   },
   MassFraction: {
     make: fraction,
-    units: [
-      { shown: '1', ucum: '1', parsed: '' },
-      { shown: '%', ucum: '%', parsed: '%' },
-    ],
+    units: SHARE,
   },
   GroundFraction: {
     make: fraction,
-    units: [
-      { shown: '1', ucum: '1', parsed: '' },
-      { shown: '%', ucum: '%', parsed: '%' },
-    ],
+    units: SHARE,
   },
   Share: {
     make: fraction,
-    units: [
-      { shown: '1', ucum: '1', parsed: '' },
-      { shown: '%', ucum: '%', parsed: '%' },
-    ],
+    units: SHARE,
   },
   WaterContent: {
     make: waterContent,
@@ -571,9 +501,9 @@ export const KINDS: Readonly<Record<KindName, TextKind>> = {
     ],
   },
   GravimetricWaterContent: { make: gravimetricWaterContent, units: [{ shown: 'g/g', ucum: 'g/g', parsed: '' }] },
-  Permittivity: { make: permittivity, units: [{ shown: '1', ucum: '1', parsed: '' }] },
+  Permittivity: { make: permittivity, units: PLAIN_RATIO },
   LeafAreaIndex: { make: leafAreaIndex, units: [{ shown: 'm²/m²', ucum: 'm2/m2', parsed: '' }] },
-  CropCoefficient: { make: cropCoefficient, units: [{ shown: '1', ucum: '1', parsed: '' }] },
+  CropCoefficient: { make: cropCoefficient, units: PLAIN_RATIO },
   Temperature: {
     make: celsius,
     units: [
