@@ -8,7 +8,7 @@ import type { AirVapour } from './humidity-of-air.js'
 import { AIR_PRESSURE, AIR_TEMPERATURE, VAPOUR } from './spans.js'
 
 /** Molar mass of water over that of dry air, as ASHRAE (2009) has it. */
-export const MASS_RATIO = 0.621945
+const MASS_RATIO = 0.621945
 /** Gas constant of water vapour, J/(kg K): 8.314462618 J/(mol K) over 0.018015268 kg/mol. */
 const VAPOUR_GAS_CONSTANT = 461.5231157260608
 const RATIO: Span = {

@@ -12,7 +12,7 @@ export interface Outcome {
   readonly error: string
 }
 
-export const USAGE = `porewater ${packageJson.version}: substrate water physics
+const USAGE = `porewater ${packageJson.version}: substrate water physics
 
   porewater                     a session with every function, help, plots and a lesson
   porewater FUNCTION            reads arguments as JSON from standard input, writes the result as JSON

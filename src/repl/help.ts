@@ -20,7 +20,7 @@ export function helpAbout(about: unknown): string {
 }
 
 /** What a function computes, its equation in readable text, its arguments, domain, source and an example. */
-export function helpText(entry: CatalogueEntry): string {
+function helpText(entry: CatalogueEntry): string {
   const lines = [callForm(entry), `  ${entry.summary}`, '']
   if (entry.description !== '') lines.push(...paragraphs(entry.description), '')
   if (entry.equation !== '') lines.push(...entry.equation.split('\n').map((line) => `  ${readableTex(line)}`), '')
