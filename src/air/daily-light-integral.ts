@@ -33,7 +33,7 @@ const WINDOW: Span = {
   unit: 's',
   min: 0,
   max: 86400,
-  open: 'min',
+  ends: '(]',
   hint: 'give the hours of light of a day, above 0 and up to 24',
 }
 const SOLAR: Span = {
@@ -48,7 +48,7 @@ const YIELD: Span = {
   unit: 'µmol/J',
   min: 0,
   max: 3,
-  open: 'min',
+  ends: '(]',
   hint: 'give photons of 400 to 700 nm per joule of global radiation: about 2.06 µmol/J',
 }
 const THROUGH: Span = {

@@ -3,8 +3,14 @@ import { InputError } from '../quantity/errors.js'
 import { wholeWithin, within } from '../quantity/guard.js'
 import type { Span } from '../quantity/span.js'
 
-const YEAR: Span = { quantity: 'year', unit: 'a', min: 1, max: 9999, hint: 'give the year with four digits' }
-const MONTH: Span = { quantity: 'month', unit: '1', min: 1, max: 12, hint: 'January is 1' }
+const YEAR: Span = {
+  quantity: 'year',
+  unit: 'a',
+  min: 1,
+  max: 9999,
+  hint: 'give the year as a whole number of four digits',
+}
+const MONTH: Span = { quantity: 'month', unit: '1', min: 1, max: 12, hint: 'give a whole number; January is 1' }
 const DAY: Span = { quantity: 'day of the month', unit: 'd', min: 1, max: 31, hint: 'give a whole number from 1' }
 const INSTANT: Span = {
   quantity: 'instant',

@@ -12,6 +12,7 @@ const SUM: Span = {
   unit: 'J/cm²',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give a sum of radiation in J/cm², zero or more',
 }
 const RADIATION: Span = {

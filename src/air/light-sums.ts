@@ -10,7 +10,7 @@ const GAP: Span = {
   unit: 's',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give the longest time between two readings that a straight line may bridge, such as minutes(30)',
 }
 /** A light meter at night may read a little below zero; more than this is a fault. */

@@ -53,6 +53,7 @@ const RELATIVE: Span = {
   unit: '1',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give measured over clear-sky radiation',
 }
 /** Stefan-Boltzmann constant, MJ K⁻⁴ m⁻² d⁻¹. */

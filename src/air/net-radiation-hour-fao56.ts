@@ -42,6 +42,7 @@ const RELATIVE: Span = {
   unit: '1',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give measured over clear-sky radiation; at night that of the last hours before sunset',
 }
 const NET: Span = {

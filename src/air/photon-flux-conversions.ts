@@ -35,7 +35,7 @@ const YIELD: Span = {
   unit: 'µmol/J',
   min: 0,
   max: 6,
-  open: 'min',
+  ends: '(]',
   hint: 'give photons per joule: 3.3 to 5.9 µmol/J in light, up to about 4 per joule of electricity',
 }
 const POWER: Span = {
@@ -43,6 +43,7 @@ const POWER: Span = {
   unit: 'W',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give the electric power',
 }
 const AREA: Span = {
@@ -50,7 +51,7 @@ const AREA: Span = {
   unit: 'm²',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give the area that the lamps light, above zero',
 }
 const ARRIVING: Span = {

@@ -18,7 +18,7 @@ const PAR_SHARE: Span = {
   unit: '1',
   min: 0,
   max: 1,
-  open: 'min',
+  ends: '(]',
   hint: 'give the share of the energy that lies between 400 and 700 nm; about 0.45 for sunlight',
 }
 const YIELD: Span = {
@@ -26,7 +26,7 @@ const YIELD: Span = {
   unit: 'µmol/J',
   min: 0,
   max: 6,
-  open: 'min',
+  ends: '(]',
   hint: 'give photons per joule of light of 400 to 700 nm: 3.3 to 5.9 µmol/J, 4.57 in sunlight',
 }
 

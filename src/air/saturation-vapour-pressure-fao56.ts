@@ -16,7 +16,7 @@ const VAPOUR: Span = {
   unit: 'kPa',
   min: 0,
   max: 102,
-  open: 'min',
+  ends: '(]',
   hint: 'give the pressure of water vapour in kPa, above zero; saturated air at 100 °C has 102',
 }
 

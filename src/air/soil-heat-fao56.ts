@@ -18,7 +18,7 @@ const HEAT_CAPACITY: Span = {
   unit: 'MJ/m³/K',
   min: 0,
   max: 4.2,
-  open: 'min',
+  ends: '(]',
   hint: 'give about 2.1 MJ/m³/K for moist mineral soil; water has 4.18',
 }
 const CHANGE: Span = {
@@ -33,7 +33,7 @@ const TIME: Span = {
   unit: 's',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give days(10) or more, above zero',
 }
 const DEPTH: Span = {

@@ -19,7 +19,7 @@ const LENGTH: Span = {
   unit: 's',
   min: 0,
   max: 86400,
-  open: 'min',
+  ends: '(]',
   hint: 'give hours(1) for an hour, minutes(30) for half of it',
 }
 /** 12 h of 60 min over π, times the solar constant in MJ m⁻² min⁻¹. A literal, so that nothing runs at import. */

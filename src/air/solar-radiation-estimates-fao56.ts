@@ -45,7 +45,7 @@ const LIT: Span = {
   unit: 'MJ/m²/d',
   min: 0,
   max: 60,
-  open: 'min',
+  ends: '(]',
   hint: 'give a daily sum in MJ/m², from extraterrestrialRadiationFao56(); it is zero in the polar night',
 }
 

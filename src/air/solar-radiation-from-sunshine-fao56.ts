@@ -16,7 +16,7 @@ const LENGTH: Span = {
   unit: 's',
   min: 0,
   max: 86400,
-  open: 'min',
+  ends: '(]',
   hint: 'give the time from sunrise to sunset, from dayLengthFao56(); it is zero in the polar night',
 }
 const OUTSIDE: Span = {

@@ -15,7 +15,7 @@ const SHELF: Span = {
   unit: 's',
   min: 0,
   max: 604800,
-  open: 'min',
+  ends: '(]',
   hint: 'give a time of at most a week: a shelved alarm must come back by itself',
 }
 

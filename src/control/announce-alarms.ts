@@ -8,14 +8,14 @@ const MOST: Span = {
   unit: '1',
   min: 1,
   max: 100,
-  hint: 'give what one person can look at; ten in ten minutes is the usual mark of a flood',
+  hint: 'give the whole number that one person can look at; ten in ten minutes is the usual mark of a flood',
 }
 const WINDOW: Span = {
   quantity: 'time in which alarms are counted',
   unit: 's',
   min: 0,
   max: 86400,
-  open: 'min',
+  ends: '(]',
   hint: 'give a time of at most a day; ten minutes is usual',
 }
 

@@ -11,9 +11,17 @@ const VOLUME: Span = {
   unit: 'L',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give zero or more litres',
 }
-const TIME: Span = { quantity: 'length of time', unit: 's', min: 0, max: Infinity, hint: 'give zero or more seconds' }
+const TIME: Span = {
+  quantity: 'length of time',
+  unit: 's',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give zero or more seconds',
+}
 const LEVEL: Span = {
   quantity: 'water content limit',
   unit: 'm³/m³',

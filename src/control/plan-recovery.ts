@@ -26,7 +26,7 @@ const SUBSTRATE: Span = {
   unit: 'L',
   min: 0,
   max: Infinity,
-  open: 'both',
+  ends: '()',
   hint: 'give the volume of medium that the shots water',
 }
 const DRAIN: Span = {
@@ -34,7 +34,7 @@ const DRAIN: Span = {
   unit: '1',
   min: 0,
   max: 1,
-  open: 'max',
+  ends: '[)',
   hint: 'give the share of the shots that should drain; all of it cannot',
 }
 const SHOT: Span = {
@@ -42,7 +42,7 @@ const SHOT: Span = {
   unit: 'L',
   min: 0,
   max: Infinity,
-  open: 'both',
+  ends: '()',
   hint: 'give the largest volume that the dry medium takes at a time',
 }
 const APART: Span = {
@@ -50,7 +50,7 @@ const APART: Span = {
   unit: 's',
   min: 0,
   max: 86400,
-  open: 'min',
+  ends: '(]',
   hint: 'give the time that medium and pump need, from one start to the next',
 }
 const MOST: Span = {
@@ -58,6 +58,7 @@ const MOST: Span = {
   unit: 'L',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give what may still be given today',
 }
 

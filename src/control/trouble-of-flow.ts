@@ -9,11 +9,25 @@ const EXPECTED: Span = {
   unit: 'L/h',
   min: 0,
   max: Infinity,
-  open: 'both',
+  ends: '()',
   hint: 'give number of emitters times flow of one, or what was measured when all was well',
 }
-const METERED: Span = { quantity: 'metered flow', unit: 'L/h', min: 0, max: Infinity, hint: 'give zero or more' }
-const TIME: Span = { quantity: 'length of time', unit: 's', min: 0, max: Infinity, hint: 'give zero or more' }
+const METERED: Span = {
+  quantity: 'metered flow',
+  unit: 'L/h',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give zero or more',
+}
+const TIME: Span = {
+  quantity: 'length of time',
+  unit: 's',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give zero or more',
+}
 
 /** What a valve should do and what the meter and the drain say. */
 export interface FlowTroubleInput {

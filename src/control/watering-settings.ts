@@ -42,7 +42,7 @@ const FLOW: Span = {
   unit: 'L/h',
   min: 0,
   max: Infinity,
-  open: 'both',
+  ends: '()',
   hint: 'give the flow to the containers that the volumes are meant for',
 }
 const SHOT: Span = {
@@ -50,7 +50,7 @@ const SHOT: Span = {
   unit: 'L',
   min: 0,
   max: Infinity,
-  open: 'both',
+  ends: '()',
   hint: 'give a volume above zero',
 }
 const RUN: Span = {
@@ -58,7 +58,7 @@ const RUN: Span = {
   unit: 's',
   min: 0,
   max: 7200,
-  open: 'min',
+  ends: '(]',
   hint: 'give a time of at most two hours; longer watering is several shots',
 }
 const DAY: Span = {
@@ -66,7 +66,7 @@ const DAY: Span = {
   unit: 'L',
   min: 0,
   max: Infinity,
-  open: 'both',
+  ends: '()',
   hint: 'give what the containers may get in a day at most',
 }
 const OFF: Span = { quantity: 'least off time', unit: 's', min: 0, max: 86400, hint: 'give zero to a day' }
@@ -83,7 +83,7 @@ const EVERY: Span = {
   unit: 's',
   min: 0,
   max: 86400,
-  open: 'min',
+  ends: '(]',
   hint: 'give a time of at most a day',
 }
 const COUNT: Span = {

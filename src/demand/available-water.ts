@@ -114,7 +114,7 @@ const AVAILABLE: Span = {
   unit: 'mm',
   min: 0,
   max: 10000,
-  open: 'min',
+  ends: '(]',
   hint: 'give millimetres above zero',
 }
 
@@ -185,7 +185,7 @@ const USE: Span = {
   unit: 'mm/d',
   min: 0,
   max: 90,
-  open: 'min',
+  ends: '(]',
   hint: 'give a depth of water a day above zero; without use water lasts for ever',
 }
 

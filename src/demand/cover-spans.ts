@@ -5,7 +5,7 @@ export const LEAF_AREA: Span = {
   unit: '1',
   min: 0,
   max: 20,
-  open: 'min',
+  ends: '(]',
   hint: 'give square metres of leaves on a square metre of ground, above 0',
 }
 export const EXTINCTION: Span = {
@@ -13,7 +13,7 @@ export const EXTINCTION: Span = {
   unit: '1',
   min: 0,
   max: 2,
-  open: 'min',
+  ends: '(]',
   hint: 'give 0.4 for upright to 0.9 for flat leaves',
 }
 export const RADIATION: Span = {

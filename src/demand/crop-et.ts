@@ -29,7 +29,7 @@ const DENSITY: Span = {
   unit: '1/m²',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give the number of plants on a square metre, above zero',
 }
 

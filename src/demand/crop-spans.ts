@@ -12,7 +12,7 @@ export const REFERENCE_ET: Span = {
   unit: 'mm/d',
   min: 0,
   max: 30,
-  open: 'min',
+  ends: '(]',
   hint: 'give a depth of water a day in mm, above zero',
 }
 export const CROP_ET: Span = {
@@ -55,7 +55,7 @@ export const WETTED: Span = {
   unit: '1',
   min: 0,
   max: 1,
-  open: 'min',
+  ends: '(]',
   hint: 'give a share above 0, up to 1 for rain and sprinklers',
 }
 export const DEPTH: Span = {
@@ -77,7 +77,7 @@ export const THICKNESS: Span = {
   unit: 'cm',
   min: 0,
   max: 2000,
-  open: 'min',
+  ends: '(]',
   hint: 'give a depth above zero; 0.1 m is metres(0.1)',
 }
 export const DEPLETION: Span = {
@@ -85,7 +85,7 @@ export const DEPLETION: Span = {
   unit: '1',
   min: 0,
   max: 1,
-  open: 'max',
+  ends: '[)',
   hint: 'give the share of the available water that may be used without stress, below 1',
 }
 export const EC: Span = {

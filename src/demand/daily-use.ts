@@ -10,14 +10,16 @@ const PLANTS: Span = {
   unit: '1',
   min: 1,
   max: Infinity,
-  hint: 'count the plants that share one container',
+  ends: '[)',
+  hint: 'give the whole number of plants that share one container',
 }
 const EMITTERS: Span = {
   quantity: 'emitters on a container',
   unit: '1',
   min: 1,
   max: Infinity,
-  hint: 'count the drippers that feed one container',
+  ends: '[)',
+  hint: 'give the whole number of drippers that feed one container',
 }
 
 /** A crop in containers: how much it uses, how densely it stands, and what feeds it. */

@@ -41,7 +41,7 @@ const POWER: Span = {
   unit: 'W',
   min: 0,
   max: Infinity,
-  open: 'max',
+  ends: '[)',
   hint: 'give the power that the fixtures draw, drivers included',
 }
 const AREA: Span = {
@@ -49,7 +49,7 @@ const AREA: Span = {
   unit: 'm²',
   min: 0,
   max: Infinity,
-  open: 'both',
+  ends: '()',
   hint: 'give the area under the lamps, above 0',
 }
 const EFFICACY: Span = {
@@ -57,7 +57,7 @@ const EFFICACY: Span = {
   unit: 'µmol/J',
   min: 0,
   max: 6,
-  open: 'min',
+  ends: '(]',
   hint: 'give photons for each joule of electricity: about 1.7 for sodium lamps, 2.5 to 3.5 for light-emitting diodes',
 }
 const YIELD: Span = {
@@ -72,7 +72,7 @@ const REACHING: Span = {
   unit: '1',
   min: 0,
   max: 1,
-  open: 'min',
+  ends: '(]',
   hint: 'give a share above 0; walls and paths take the rest',
 }
 

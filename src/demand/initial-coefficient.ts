@@ -45,7 +45,7 @@ const INTERVAL: Span = {
   unit: 'd',
   min: 0,
   max: 365,
-  open: 'min',
+  ends: '(]',
   hint: 'give the mean number of days between two wettings, above zero',
 }
 
@@ -148,7 +148,7 @@ const TYPICAL: Span = {
   unit: 'mm',
   min: 0,
   max: 10000,
-  open: 'min',
+  ends: '(]',
   hint: 'give millimetres above zero',
 }
 

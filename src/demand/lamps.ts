@@ -35,7 +35,7 @@ const REFLECTED: Span = {
   unit: '1',
   min: 0,
   max: 1,
-  open: 'max',
+  ends: '[)',
   hint: 'give a share from 0 to below 1; leaves reflect about 0.05 of lamp light',
 }
 

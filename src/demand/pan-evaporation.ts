@@ -25,7 +25,7 @@ const WIND: Span = {
   unit: 'm/s',
   min: 0,
   max: 30,
-  open: 'min',
+  ends: '(]',
   hint: 'give the daily mean at 2 m, above zero',
 }
 const HUMIDITY: Span = {
@@ -33,7 +33,7 @@ const HUMIDITY: Span = {
   unit: '1',
   min: 0,
   max: 1,
-  open: 'min',
+  ends: '(]',
   hint: 'give the mean of the highest and the lowest humidity, above zero',
 }
 const FETCH: Span = {

@@ -34,7 +34,7 @@ const USE: Span = {
   unit: 'mL/m² per J/cm²',
   min: 0,
   max: 10,
-  open: 'min',
+  ends: '(]',
   hint: 'give 1 to 3 for a grown crop; a value in litres or for each plant is another number',
 }
 

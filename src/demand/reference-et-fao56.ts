@@ -41,7 +41,7 @@ const SLOPE: Span = {
   unit: 'kPa/K',
   min: 0,
   max: 4,
-  open: 'min',
+  ends: '(]',
   hint: 'give it in kPa/K, from slopeOfSaturationVapourPressureFao56()',
 }
 const GAMMA: Span = {
@@ -49,7 +49,7 @@ const GAMMA: Span = {
   unit: 'kPa/K',
   min: 0,
   max: 1,
-  open: 'min',
+  ends: '(]',
   hint: 'give it in kPa/K, from psychrometricConstantFao56()',
 }
 

@@ -71,7 +71,7 @@ const RESPONSE: Span = {
   unit: '1',
   min: 0,
   max: 5,
-  open: 'min',
+  ends: '(]',
   hint: 'give Ky from a table; about 0.7 to 1.4',
 }
 const TOTAL: Span = {
@@ -79,7 +79,7 @@ const TOTAL: Span = {
   unit: 'mm',
   min: 0,
   max: 10000,
-  open: 'min',
+  ends: '(]',
   hint: 'give millimetres above zero',
 }
 
@@ -126,7 +126,7 @@ const FRACTION: Span = {
   unit: '1',
   min: 0,
   max: 1,
-  open: 'min',
+  ends: '(]',
   hint: 'give the share of infiltrated water that drains, above 0',
 }
 
@@ -168,7 +168,7 @@ const BORNE: Span = {
   unit: 'dS/m',
   min: 0,
   max: 200,
-  open: 'min',
+  ends: '(]',
   hint: 'give the EC of the saturated extract that the crop bears, above 0',
 }
 

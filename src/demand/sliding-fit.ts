@@ -34,7 +34,7 @@ const WINDOW: Span = {
   unit: 'd',
   min: 5,
   max: 365,
-  hint: 'look back on 5 to 365 days; 14 is usual',
+  hint: 'look back on a whole number of days; 14 is usual',
 }
 
 /**

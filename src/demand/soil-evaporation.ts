@@ -62,7 +62,7 @@ const TOTAL: Span = {
   unit: 'mm',
   min: 0,
   max: 10000,
-  open: 'min',
+  ends: '(]',
   hint: 'give millimetres above zero',
 }
 

@@ -25,7 +25,7 @@ const DENSE: Span = {
   unit: '1',
   min: 0,
   max: 1,
-  open: 'min',
+  ends: '(]',
   hint: 'give a share above 0',
 }
 const EXPONENT: Span = {
@@ -77,7 +77,7 @@ const SUN: Span = {
   unit: 'rad',
   min: 0,
   max: 1.570796327,
-  open: 'min',
+  ends: '(]',
   hint: 'give radians over the horizon, up to a right angle',
 }
 const RATIO: Span = { quantity: 'height over width', unit: '1', min: 0, max: 100, hint: 'give height divided by width' }
@@ -175,7 +175,7 @@ const SLOPE: Span = {
   unit: 'kPa/K',
   min: 0,
   max: 4,
-  open: 'min',
+  ends: '(]',
   hint: 'use slopeOfSaturationVapourPressureFao56()',
 }
 const GAMMA: Span = {
@@ -183,7 +183,7 @@ const GAMMA: Span = {
   unit: 'kPa/K',
   min: 0,
   max: 1,
-  open: 'min',
+  ends: '(]',
   hint: 'use psychrometricConstantFao56()',
 }
 const LEAF: Span = {

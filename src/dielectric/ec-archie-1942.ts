@@ -9,7 +9,7 @@ const OPEN_POROSITY: Span = {
   unit: '1',
   min: 0,
   max: 1,
-  open: 'min',
+  ends: '(]',
   hint: 'without pores nothing conducts',
 }
 const SATURATION: Span = {
@@ -17,7 +17,7 @@ const SATURATION: Span = {
   unit: '1',
   min: 0,
   max: 1,
-  open: 'min',
+  ends: '(]',
   hint: 'give water content over porosity, above zero',
 }
 const CEMENTATION: Span = {
@@ -25,7 +25,7 @@ const CEMENTATION: Span = {
   unit: '1',
   min: 0,
   max: 5,
-  open: 'min',
+  ends: '(]',
   hint: '1.3 for loose grains, 1.8 to 2 for sandstone',
 }
 const SATURATION_EXPONENT: Span = {
@@ -33,7 +33,7 @@ const SATURATION_EXPONENT: Span = {
   unit: '1',
   min: 0,
   max: 10,
-  open: 'min',
+  ends: '(]',
   hint: 'about 2',
 }
 const TORTUOSITY: Span = {
@@ -41,7 +41,7 @@ const TORTUOSITY: Span = {
   unit: '1',
   min: 0,
   max: 10,
-  open: 'min',
+  ends: '(]',
   hint: '1 where nothing is known',
 }
 

@@ -10,7 +10,7 @@ const STANDARD: Span = {
   unit: 'dS/m',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give the conductivity of the standard at the temperature of the reading',
 }
 const CONDUCTANCE: Span = {
@@ -18,7 +18,7 @@ const CONDUCTANCE: Span = {
   unit: 'S',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give the conductance that the bare cell shows, above zero',
 }
 const CELL: Span = {
@@ -26,7 +26,7 @@ const CELL: Span = {
   unit: '1/m',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'measure it in a standard solution; common cells have about 100 1/m, which is 1 1/cm',
 }
 

@@ -11,6 +11,7 @@ const EXTRACT: Span = {
   unit: 'dS/m',
   min: INTERCEPT,
   max: Infinity,
+  ends: '[)',
   hint: 'the line starts at 1.6493 dS/m; below it there is no pore water that it fits',
 }
 

@@ -16,6 +16,7 @@ const SOLIDS: Span = {
   unit: 'mg/L',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give mg/L (the "ppm" of a meter), zero or more',
 }
 

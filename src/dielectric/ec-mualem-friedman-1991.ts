@@ -10,7 +10,7 @@ const CONTENT: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 1,
-  open: 'min',
+  ends: '(]',
   hint: 'without water nothing conducts',
 }
 const SATURATED: Span = {
@@ -18,7 +18,7 @@ const SATURATED: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 1,
-  open: 'min',
+  ends: '(]',
   hint: 'give the water content of the saturated medium',
 }
 

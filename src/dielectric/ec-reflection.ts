@@ -10,7 +10,7 @@ const CELL: Span = {
   unit: '1/m',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'measure it in solutions of known conductivity',
 }
 const IMPEDANCE: Span = {
@@ -18,7 +18,7 @@ const IMPEDANCE: Span = {
   unit: 'Ω',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: '50 Ω or 75 Ω',
 }
 const REFLECTION: Span = {
@@ -26,7 +26,7 @@ const REFLECTION: Span = {
   unit: '1',
   min: -1,
   max: 1,
-  open: 'min',
+  ends: '(]',
   hint: 'between -1 (a short) and 1 (nothing conducts), read when all echoes have died out',
 }
 

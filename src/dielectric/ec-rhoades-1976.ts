@@ -10,7 +10,7 @@ const CONTENT: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 1,
-  open: 'min',
+  ends: '(]',
   hint: 'without water there is no pore water to speak of',
 }
 const SLOPE: Span = {

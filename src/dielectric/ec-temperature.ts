@@ -10,7 +10,7 @@ const FACTOR: Span = {
   unit: '1',
   min: 0,
   max: 10,
-  open: 'min',
+  ends: '(]',
   hint: 'take it from one of the temperature factor functions; it is 1 at 25 °C and 1.9 at 0 °C',
 }
 const TEMPERATURE: Span = {
@@ -118,7 +118,7 @@ export function ecAsMeasured(sample: ReferredConductivity): MeasuredEC {
 export function ecTemperatureCoefficient(water: TwoTemperatures): number {
   const rise = within(water.second, CONDUCTIVITY) - within(water.first, CONDUCTIVITY)
   const warming = within(water.secondTemperature, TEMPERATURE) - within(water.firstTemperature, TEMPERATURE)
-  const at25 = within(water.at25, { ...CONDUCTIVITY, open: 'min' })
+  const at25 = within(water.at25, { ...CONDUCTIVITY, ends: '()' })
   if (warming === 0)
     throw new InputError('firstTemperature, secondTemperature', 'they are the same', 'measure at two temperatures')
   return rise / (warming * at25)

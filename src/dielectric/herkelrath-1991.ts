@@ -10,7 +10,7 @@ const SLOPE: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 1,
-  open: 'min',
+  ends: '(]',
   hint: 'fitted slopes lie near 0.1',
 }
 const INTERCEPT: Span = {

@@ -13,6 +13,7 @@ const REAL: Span = {
   unit: '1',
   min: 1,
   max: Infinity,
+  ends: '[)',
   hint: 'nothing has less than the 1 of a vacuum',
 }
 const LOSS: Span = {
@@ -20,6 +21,7 @@ const LOSS: Span = {
   unit: '1',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give the imaginary part as a positive number, without the conductivity',
 }
 

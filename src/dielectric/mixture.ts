@@ -17,6 +17,7 @@ const PHASE: Span = {
   unit: '1',
   min: 1,
   max: Infinity,
+  ends: '[)',
   hint: 'nothing has less than the 1 of a vacuum',
 }
 

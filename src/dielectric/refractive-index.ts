@@ -7,7 +7,7 @@ const REAL: Span = {
   unit: '1',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give the real part, above zero',
 }
 const LOSS: Span = {
@@ -15,6 +15,7 @@ const LOSS: Span = {
   unit: '1',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give the imaginary part as a positive number',
 }
 const INDEX: Span = {
@@ -22,7 +23,7 @@ const INDEX: Span = {
   unit: '1',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give the real part of the index, above zero',
 }
 const EXTINCTION: Span = {
@@ -30,6 +31,7 @@ const EXTINCTION: Span = {
   unit: '1',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give the imaginary part of the index as a positive number',
 }
 

@@ -9,7 +9,7 @@ const SCALED: Span = {
   unit: '1',
   min: 0,
   max: 2,
-  open: 'min',
+  ends: '(]',
   hint: 'the fit takes logarithms: leave out samples that read like air',
 }
 const CONTENT: Span = {
@@ -17,7 +17,7 @@ const CONTENT: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 1,
-  open: 'min',
+  ends: '(]',
   hint: 'the fit takes logarithms: leave out samples without water',
 }
 

@@ -9,6 +9,7 @@ const READING: Span = {
   unit: 'raw',
   min: -Infinity,
   max: Infinity,
+  ends: '()',
   hint: 'give the finite number that the probe reports',
 }
 const SCALED: Span = {
@@ -23,7 +24,7 @@ const FACTOR: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 2,
-  open: 'min',
+  ends: '(]',
   hint: 'it is the water content at a scaled frequency of 1',
 }
 const EXPONENT: Span = {

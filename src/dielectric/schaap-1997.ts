@@ -10,7 +10,7 @@ const SLOPE: Span = {
   unit: '1',
   min: 0,
   max: 1,
-  open: 'min',
+  ends: '(]',
   hint: 'fitted slopes lie near 0.13',
 }
 const OFFSET: Span = {
@@ -32,7 +32,7 @@ const CONTENT: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 2,
-  open: 'min',
+  ends: '(]',
   hint: 'give a water content above zero: at zero any dry permittivity fits',
 }
 

@@ -34,7 +34,7 @@ export const BULK_DENSITY: Span = {
   unit: 'g/cm³',
   min: 0,
   max: 2.65,
-  open: 'min',
+  ends: '(]',
   hint: 'give the dry mass per volume in g/cm³; peat and stone wool have about 0.1, soil about 1.4',
 }
 export const SOLIDS: Span = {
@@ -63,7 +63,7 @@ export const MIXING_EXPONENT: Span = {
   unit: '1',
   min: 0,
   max: 1,
-  open: 'min',
+  ends: '(]',
   hint: 'one half is the refractive-index form, 1 is layers along the field',
 }
 export const FREQUENCY: Span = {
@@ -71,7 +71,7 @@ export const FREQUENCY: Span = {
   unit: 'Hz',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give the frequency at which the probe measures, above zero',
 }
 export const CONDUCTIVITY: Span = {
@@ -79,5 +79,6 @@ export const CONDUCTIVITY: Span = {
   unit: 'dS/m',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give a conductivity of zero or more in dS/m',
 }

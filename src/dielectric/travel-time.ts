@@ -13,7 +13,7 @@ const TIME: Span = {
   unit: 's',
   min: 0,
   max: 1e-6,
-  open: 'min',
+  ends: '(]',
   hint: 'give the time there and back along the rods, some nanoseconds',
 }
 const ROD: Span = {
@@ -21,7 +21,7 @@ const ROD: Span = {
   unit: 'cm',
   min: 0,
   max: 500,
-  open: 'min',
+  ends: '(]',
   hint: 'give the length of the rods in the medium',
 }
 const APPARENT_LENGTH: Span = {
@@ -29,7 +29,7 @@ const APPARENT_LENGTH: Span = {
   unit: 'cm',
   min: 0,
   max: 10_000,
-  open: 'min',
+  ends: '(]',
   hint: 'give the length between the two reflections as the instrument shows it',
 }
 const VELOCITY: Span = {
@@ -37,7 +37,7 @@ const VELOCITY: Span = {
   unit: '1',
   min: 0,
   max: 1,
-  open: 'min',
+  ends: '(]',
   hint: 'give the setting of the instrument as a share of the speed of light',
 }
 
@@ -143,5 +143,6 @@ const TOO_FAST: Span = {
   unit: '1',
   min: 1,
   max: Infinity,
+  ends: '[)',
   hint: 'the pulse would be faster than light: check the rod length, and whether the time is there and back',
 }

@@ -65,7 +65,7 @@ const SUBSTRATE: Span = {
   unit: 'L',
   min: 0,
   max: Infinity,
-  open: 'both',
+  ends: '()',
   hint: 'give the volume of medium that the plants share',
 }
 const CAPACITY: Span = {
@@ -73,7 +73,7 @@ const CAPACITY: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 1,
-  open: 'min',
+  ends: '(]',
   hint: 'give the mean water content after free drainage',
 }
 const LOWEST: Span = {
@@ -81,7 +81,7 @@ const LOWEST: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 1,
-  open: 'max',
+  ends: '[)',
   hint: 'give the water content at which plants get no more',
 }
 const BYPASS: Span = {
@@ -96,7 +96,7 @@ const LAG: Span = {
   unit: 's',
   min: 0,
   max: 86400,
-  open: 'min',
+  ends: '(]',
   hint: 'give the time that drain takes to fall to about a third',
 }
 const STEP: Span = {
@@ -104,11 +104,25 @@ const STEP: Span = {
   unit: 's',
   min: 0,
   max: 86400,
-  open: 'min',
+  ends: '(]',
   hint: 'take steps of at most a day',
 }
-const APPLIED: Span = { quantity: 'water given', unit: 'L', min: 0, max: Infinity, hint: 'give zero or more' }
-const DEMAND: Span = { quantity: 'demand of the plants', unit: 'L', min: 0, max: Infinity, hint: 'give zero or more' }
+const APPLIED: Span = {
+  quantity: 'water given',
+  unit: 'L',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give zero or more',
+}
+const DEMAND: Span = {
+  quantity: 'demand of the plants',
+  unit: 'L',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give zero or more',
+}
 
 /**
  * A fast model of the water in a container: a store that holds up to the container capacity, a share that passes by, and drain

@@ -9,6 +9,7 @@ const TOTAL: Span = {
   unit: 'L',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give the water that the plants of one container take in the day',
 }
 const NIGHT: Span = {
@@ -23,6 +24,7 @@ const LIGHT: Span = {
   unit: 'any',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give light in each step, zero or more',
 }
 

@@ -13,6 +13,7 @@ const CONCENTRATION: Span = {
   unit: 'mg/L',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give the laboratory’s number for the drain, zero or more',
 }
 

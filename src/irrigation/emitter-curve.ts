@@ -11,7 +11,7 @@ const COEFFICIENT: Span = {
   unit: 'L/h',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give the flow at one unit of pressure, above zero',
 }
 const EXPONENT: Span = {
@@ -26,7 +26,7 @@ const PRESSURE: Span = {
   unit: 'kPa',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give the pressure at the emitter above that of the air, above zero',
 }
 

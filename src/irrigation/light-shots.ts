@@ -12,7 +12,7 @@ const THRESHOLD: Span = {
   unit: 'J/cm²',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give the radiation sum after which a shot is due, above zero',
 }
 const LIGHT: Span = {
@@ -20,6 +20,7 @@ const LIGHT: Span = {
   unit: 'J/cm²',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give the radiation since the last call, zero or more',
 }
 const UPTAKE: Span = {
@@ -34,7 +35,7 @@ const DENSITY: Span = {
   unit: '1/m²',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give the plants, or the emitters, on a square metre of ground',
 }
 

@@ -9,6 +9,7 @@ const EXTRACT: Span = {
   unit: 'dS/m',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give the EC at 25 °C of the extract, zero or more',
 }
 const NAMES = ['very low', 'low', 'normal', 'high', 'very high'] as const

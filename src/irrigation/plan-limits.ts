@@ -17,15 +17,23 @@ const DEMAND: Span = {
   unit: 'L',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give the water that the plants will take, zero or more',
 }
-const RADIATION: Span = { quantity: 'light in a step', unit: 'J/cm²', min: 0, max: Infinity, hint: 'give zero or more' }
+const RADIATION: Span = {
+  quantity: 'light in a step',
+  unit: 'J/cm²',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give zero or more',
+}
 const THRESHOLD: Span = {
   quantity: 'light between two shots',
   unit: 'J/cm²',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give a sum of light above zero',
 }
 const CONTENT: Span = {
@@ -40,7 +48,7 @@ const REFILL: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 1,
-  open: 'both',
+  ends: '()',
   hint: 'give the water content at which to water again',
 }
 const FULL: Span = {
@@ -48,7 +56,7 @@ const FULL: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 1,
-  open: 'min',
+  ends: '(]',
   hint: 'give the water content that a shot must not exceed',
 }
 const DRAIN: Span = {
@@ -70,14 +78,14 @@ const EMITTERS: Span = {
   unit: '1',
   min: 1,
   max: 1000,
-  hint: 'give the number of emitters in one container',
+  hint: 'give the whole number of emitters in one container',
 }
 const FLOW: Span = {
   quantity: 'flow of an emitter',
   unit: 'L/h',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give the measured flow of one emitter',
 }
 const FILL: Span = { quantity: 'line fill', unit: 's', min: 0, max: 3600, hint: 'give the time until all emitters run' }
@@ -87,7 +95,7 @@ const MOST: Span = {
   unit: 's',
   min: 0,
   max: 86400,
-  open: 'min',
+  ends: '(]',
   hint: 'every valve needs a longest time above zero',
 }
 const BETWEEN: Span = { quantity: 'time between shots', unit: 's', min: 0, max: 86400, hint: 'give zero or more' }
@@ -96,6 +104,7 @@ const PER_DAY: Span = {
   unit: 'L',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'every plan needs a finite limit',
 }
 

@@ -9,7 +9,7 @@ const STARTS: Span = {
   unit: '1/h',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'take it from the plate or the maker of the motor',
 }
 const INERTIA: Span = {
@@ -17,7 +17,7 @@ const INERTIA: Span = {
   unit: 'lb·ft²',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give the inertia of the pump as the motor feels it, above zero',
 }
 const PRODUCT: Span = {
@@ -25,17 +25,30 @@ const PRODUCT: Span = {
   unit: 'lb·ft²/h',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'take it from the maker of the motor',
 }
-const REST: Span = { quantity: 'rest', unit: 's', min: 0, max: Infinity, hint: 'give a time of zero or more' }
-const ZONES: Span = { quantity: 'zones', unit: '1', min: 1, max: 100000, hint: 'count the zones that run in turn' }
+const REST: Span = {
+  quantity: 'rest',
+  unit: 's',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give a time of zero or more',
+}
+const ZONES: Span = {
+  quantity: 'zones',
+  unit: '1',
+  min: 1,
+  max: 100000,
+  hint: 'give the whole number of zones that run in turn',
+}
 const RUN: Span = {
   quantity: 'run time',
   unit: 's',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give a time above zero',
 }
 

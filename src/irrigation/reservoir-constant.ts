@@ -6,13 +6,20 @@ import type { Span } from '../quantity/span.js'
 import type { Volume } from '../quantity/volume.js'
 import { APPLIED, FEED_EC, SOME_DRAINED, STORE_EC, STORE_WATER, UPTAKE_EC } from './salt-spans.js'
 
-const TIME: Span = { quantity: 'time', unit: 's', min: 0, max: Infinity, hint: 'give a time of zero or more' }
+const TIME: Span = {
+  quantity: 'time',
+  unit: 's',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give a time of zero or more',
+}
 const CONSTANT: Span = {
   quantity: 'time constant',
   unit: 's',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give the water in the root zone over the drain a second, above zero',
 }
 

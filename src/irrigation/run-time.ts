@@ -9,6 +9,7 @@ const VOLUME: Span = {
   unit: 'L',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give the volume for all emitters together, zero or more',
 }
 export const FLOW: Span = {
@@ -16,22 +17,22 @@ export const FLOW: Span = {
   unit: 'L/h',
   min: 0,
   max: Infinity,
-  open: 'min',
-  hint: 'give the measured flow, above zero',
+  ends: '()',
+  hint: 'give the measured flow',
 }
 export const EMITTERS: Span = {
   quantity: 'emitters',
   unit: '1',
   min: 1,
   max: 100000,
-  hint: 'count the emitters that share the volume',
+  hint: 'give a whole number',
 }
 export const FILL: Span = {
   quantity: 'line fill',
   unit: 's',
   min: 0,
   max: 3600,
-  hint: 'time it from opening the valve until all emitters run',
+  hint: 'time it until all emitters run',
 }
 
 /** What a run time is found from. */

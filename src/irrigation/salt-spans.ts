@@ -7,6 +7,7 @@ export const FEED_EC: Span = {
   unit: 'dS/m',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give the EC at 25 °C of what the emitters give, zero or more',
 }
 export const DRAIN_EC: Span = {
@@ -14,6 +15,7 @@ export const DRAIN_EC: Span = {
   unit: 'dS/m',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give the EC at 25 °C of the collected drain, zero or more',
 }
 export const UPTAKE_EC: Span = {
@@ -21,6 +23,7 @@ export const UPTAKE_EC: Span = {
   unit: 'dS/m',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give the salts that plants take over the water that they take, as an EC; zero when they take none',
 }
 export const STORE_EC: Span = {
@@ -28,6 +31,7 @@ export const STORE_EC: Span = {
   unit: 'dS/m',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give the EC at 25 °C of the water in the root zone, zero or more',
 }
 export const STORE_WATER: Span = {
@@ -35,7 +39,7 @@ export const STORE_WATER: Span = {
   unit: 'L',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give water content times volume of medium, above zero',
 }
 export const APPLIED: Span = {
@@ -43,6 +47,7 @@ export const APPLIED: Span = {
   unit: 'L',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give the water of the whole time, zero or more',
 }
 export const SOME_APPLIED: Span = {
@@ -50,7 +55,7 @@ export const SOME_APPLIED: Span = {
   unit: 'L',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give the water of the whole time, above zero',
 }
 export const DRAINED: Span = {
@@ -58,6 +63,7 @@ export const DRAINED: Span = {
   unit: 'L',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give the drain of the same time and the same plants, zero or more',
 }
 export const SOME_DRAINED: Span = {
@@ -65,7 +71,7 @@ export const SOME_DRAINED: Span = {
   unit: 'L',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'without drain salts only pile up: step through the days with reservoirStep()',
 }
 export const SOME_LEACHING: Span = {
@@ -73,7 +79,7 @@ export const SOME_LEACHING: Span = {
   unit: '1',
   min: 0,
   max: 1,
-  open: 'min',
+  ends: '(]',
   hint: 'give the drain over the water applied, above zero: without drain there is no steady state',
 }
 export const WATER_EC: Span = {
@@ -81,6 +87,7 @@ export const WATER_EC: Span = {
   unit: 'dS/m',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give the EC at 25 °C, zero or more',
 }
 export const EXTRACT_EC: Span = {
@@ -88,6 +95,6 @@ export const EXTRACT_EC: Span = {
   unit: 'dS/m',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give the EC of a saturated paste of soil, not of drain or pore water',
 }

@@ -16,7 +16,7 @@ const SLOPE: Span = {
   unit: '%/(dS/m)',
   min: 0,
   max: 100,
-  open: 'min',
+  ends: '(]',
   hint: 'give the loss of yield for each dS/m above the threshold, above zero',
 }
 

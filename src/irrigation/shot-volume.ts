@@ -9,23 +9,23 @@ const SUBSTRATE: Span = {
   unit: 'L',
   min: 0,
   max: Infinity,
-  open: 'both',
-  hint: 'give the medium that the probe stands for, not the nominal pot',
+  ends: '()',
+  hint: 'give the medium, not the pot',
 }
 const RISE: Span = {
   quantity: 'rise of water content',
   unit: 'm³/m³',
   min: 0,
   max: 1,
-  hint: 'give a rise of zero or more; a wet container needs no shot',
+  hint: 'give zero when it is wet',
 }
 const DRAIN: Span = {
   quantity: 'drain fraction',
   unit: '1',
   min: 0,
   max: 1,
-  open: 'max',
-  hint: 'give the share that should drain; all cannot',
+  ends: '[)',
+  hint: 'give the share to drain',
 }
 
 /** What a shot is sized from. */

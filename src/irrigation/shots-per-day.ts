@@ -8,6 +8,7 @@ const USE: Span = {
   unit: 'L',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give the water that the plants of one container take in a day',
 }
 const SHOT: Span = {
@@ -15,7 +16,7 @@ const SHOT: Span = {
   unit: 'L',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give a volume above zero',
 }
 const DRAIN: Span = {
@@ -23,7 +24,7 @@ const DRAIN: Span = {
   unit: '1',
   min: 0,
   max: 1,
-  open: 'max',
+  ends: '[)',
   hint: 'give the share of the water that should drain; all of it cannot',
 }
 

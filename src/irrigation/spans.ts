@@ -7,6 +7,7 @@ export const GIVEN: Span = {
   unit: 'L',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give the water for one container, zero or more',
 }
 export const SHOT: Span = {
@@ -14,7 +15,7 @@ export const SHOT: Span = {
   unit: 'L',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give a volume above zero',
 }
 export const USE: Span = {
@@ -22,6 +23,7 @@ export const USE: Span = {
   unit: 'L',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give the water that the plants take, zero or more',
 }
 export const NET: Span = {
@@ -29,6 +31,7 @@ export const NET: Span = {
   unit: 'L or mm',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give the water that must reach the roots, zero or more',
 }
 export const SUBSTRATE: Span = {
@@ -36,7 +39,7 @@ export const SUBSTRATE: Span = {
   unit: 'L',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give the volume of medium that the probe stands for, not the nominal volume of the pot',
 }
 export const CONTENT: Span = {
@@ -51,7 +54,7 @@ export const CAPACITY: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 1,
-  open: 'min',
+  ends: '(]',
   hint: 'give the water content after free drainage, measured in this container',
 }
 export const DRAIN_FRACTION: Span = {
@@ -59,7 +62,7 @@ export const DRAIN_FRACTION: Span = {
   unit: '1',
   min: 0,
   max: 1,
-  open: 'max',
+  ends: '[)',
   hint: 'give the share of the water that should drain; all of it cannot',
 }
 export const SHARE: Span = { quantity: 'share', unit: '1', min: 0, max: 1, hint: 'give a share from 0 to 1' }
@@ -68,7 +71,7 @@ export const EFFICIENCY: Span = {
   unit: '1',
   min: 0,
   max: 1,
-  open: 'min',
+  ends: '(]',
   hint: 'give the share of the water that arrives, above 0 and up to 1',
 }
 export const RUN_TIME: Span = {
@@ -76,6 +79,7 @@ export const RUN_TIME: Span = {
   unit: 's',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give the time that the valve is open in all, zero or more',
 }
 export const ON_TIME: Span = {
@@ -83,7 +87,7 @@ export const ON_TIME: Span = {
   unit: 's',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give a time above zero',
 }
 export const SOAK: Span = {
@@ -91,6 +95,7 @@ export const SOAK: Span = {
   unit: 's',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give a time of zero or more',
 }
 export const RATE: Span = {
@@ -98,7 +103,7 @@ export const RATE: Span = {
   unit: 'mm/h',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give the water that falls on the wetted surface, above zero',
 }
 export const INFILTRATION: Span = {
@@ -106,7 +111,7 @@ export const INFILTRATION: Span = {
   unit: 'mm/h',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give the rate at which the surface takes water, above zero',
 }
 export const PONDING: Span = {
@@ -114,7 +119,7 @@ export const PONDING: Span = {
   unit: 'mm',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give the depth of water that may stand, above zero',
 }
 export const EMITTER_FLOW: Span = {
@@ -122,7 +127,7 @@ export const EMITTER_FLOW: Span = {
   unit: 'L/h',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give the measured flow of one emitter, above zero',
 }
 export const EMITTER_NUMBER: Span = {
@@ -130,7 +135,7 @@ export const EMITTER_NUMBER: Span = {
   unit: '1',
   min: 0,
   max: 1000000,
-  open: 'min',
+  ends: '(]',
   hint: 'give the number of emitters that run together',
 }
 export const WETTED_AREA: Span = {
@@ -138,7 +143,7 @@ export const WETTED_AREA: Span = {
   unit: 'm²',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give the area on which the water falls, above zero',
 }
 export const FILL_TIME: Span = {
@@ -153,5 +158,6 @@ export const DEPTH_USE: Span = {
   unit: 'mm',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give the depth that the crop takes, zero or more',
 }

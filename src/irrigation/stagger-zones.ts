@@ -35,7 +35,7 @@ const MOST: Span = {
   unit: 'L/h',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give the flow that the pump holds at working pressure',
 }
 const GAP: Span = { quantity: 'rest between valves', unit: 's', min: 0, max: 3600, hint: 'give zero to an hour' }

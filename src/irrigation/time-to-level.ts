@@ -12,7 +12,7 @@ const USE_RATE: Span = {
   unit: 'L/h',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give the water that the plants of the container take in an hour, above zero',
 }
 

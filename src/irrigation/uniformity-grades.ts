@@ -9,6 +9,7 @@ const VARIATION: Span = {
   unit: '1',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give it as a number: 0.05 for 5 %',
 }
 const UNIFORMITY: Span = {
@@ -16,6 +17,7 @@ const UNIFORMITY: Span = {
   unit: '1',
   min: -Infinity,
   max: 1,
+  ends: '(]',
   hint: 'give it as a share, 1 at best',
 }
 const EMITTERS_PER_PLANT: Span = {
@@ -23,13 +25,14 @@ const EMITTERS_PER_PLANT: Span = {
   unit: '1',
   min: 1,
   max: 1000,
-  hint: 'count the emitters that share a plant or a container',
+  hint: 'give the whole number of emitters that share a plant or a container',
 }
 const LEAST_FLOW: Span = {
   quantity: 'lowest flow',
   unit: 'L/h',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give the flow at the lowest pressure of the zone',
 }
 

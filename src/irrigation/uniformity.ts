@@ -8,6 +8,7 @@ const CATCH: Span = {
   unit: 'any',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give the volume or flow of each emitter, zero for one that is blocked; leave a lost cup out',
 }
 

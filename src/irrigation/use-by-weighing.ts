@@ -12,6 +12,7 @@ const WEIGHT: Span = {
   unit: 'g',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give the mass of container, medium and plant, zero or more',
 }
 

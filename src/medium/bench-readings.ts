@@ -24,12 +24,26 @@ export interface BenchBudgets {
 
 /** A mass, by its name in messages. */
 export function checkMass(quantity: string, value: number): number {
-  return within(value, { quantity, unit: 'g', min: 0, max: Infinity, hint: 'give what the balance shows, in grams()' })
+  return within(value, {
+    quantity,
+    unit: 'g',
+    min: 0,
+    max: Infinity,
+    ends: '[)',
+    hint: 'give what the balance shows, in grams()',
+  })
 }
 
 /** A volume of water, by its name in messages. */
 export function checkWater(quantity: string, value: number): number {
-  return within(value, { quantity, unit: 'L', min: 0, max: Infinity, hint: 'give litres() or millilitres()' })
+  return within(value, {
+    quantity,
+    unit: 'L',
+    min: 0,
+    max: Infinity,
+    ends: '[)',
+    hint: 'give litres() or millilitres()',
+  })
 }
 
 /** A volume of medium, by its name in messages. */
@@ -39,7 +53,7 @@ export function checkMedium(quantity: string, value: number): number {
     unit: 'L',
     min: 0,
     max: Infinity,
-    open: 'both',
+    ends: '()',
     hint: 'give the volume that the medium fills, not that of the pot to its rim',
   })
 }

@@ -49,7 +49,7 @@ export function bottomSuctionAtRest({ container, medium, waterContent }: Contain
     unit: 'm³/m³',
     min: medium.residual,
     max: capacity,
-    open: 'min',
+    ends: '(]',
     hint: 'at rest the mean lies between the residual water content and container capacity',
   })
   // The mean lies between the contents of bottom and surface, so the suction of the mean lies between theirs.

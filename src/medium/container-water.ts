@@ -22,6 +22,7 @@ const BOTTOM_SUCTION: Span = {
   unit: 'cm',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'zero when the container has just stopped draining, more when roots or a wick have drawn on it',
 }
 

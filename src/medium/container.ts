@@ -23,7 +23,7 @@ const EXTENT: Span = {
   unit: 'cm',
   min: 0,
   max: Infinity,
-  open: 'both',
+  ends: '()',
   hint: 'measure the medium inside the container, in its settled state',
 }
 
@@ -32,7 +32,7 @@ const CONTENT: Span = {
   unit: 'cm³',
   min: 0,
   max: Infinity,
-  open: 'both',
+  ends: '()',
   hint: 'check the units of the measures',
 }
 

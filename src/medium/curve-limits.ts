@@ -10,6 +10,7 @@ const ANY_SUCTION: Span = {
   unit: 'cm',
   min: -Infinity,
   max: Infinity,
+  ends: '()',
   hint: 'give a finite suction; zero or less means saturated',
 }
 const SATURATED: Span = {
@@ -17,7 +18,7 @@ const SATURATED: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 1,
-  open: 'min',
+  ends: '(]',
   hint: 'give the water content at zero suction, at most the porosity',
 }
 const RESIDUAL: Span = {
@@ -25,7 +26,7 @@ const RESIDUAL: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 1,
-  open: 'max',
+  ends: '[)',
   hint: 'give zero or the water content that very high suction leaves',
 }
 const ALPHA: Span = {
@@ -33,7 +34,7 @@ const ALPHA: Span = {
   unit: '1/cm',
   min: 0,
   max: Infinity,
-  open: 'both',
+  ends: '()',
   hint: 'about one over the suction at which the largest pores drain; mind 1/m and 1/kPa in tables',
 }
 const SCALE: Span = {
@@ -41,7 +42,7 @@ const SCALE: Span = {
   unit: 'cm',
   min: 0,
   max: Infinity,
-  open: 'both',
+  ends: '()',
   hint: 'give a suction above zero',
 }
 const CONNECTION: Span = {
@@ -49,6 +50,7 @@ const CONNECTION: Span = {
   unit: '1',
   min: -Infinity,
   max: Infinity,
+  ends: '()',
   hint: 'leave it out unless it was fitted',
 }
 
@@ -81,7 +83,7 @@ export function checkScale(name: string, suction: SuctionHead): number {
 
 /** A positive exponent of a curve, by its name; above `least` where the equation needs that. */
 export function checkExponent(name: string, value: number, least = 0): number {
-  return within(value, { quantity: name, unit: '1', min: least, max: Infinity, open: 'both', hint: EXPONENT_HINT })
+  return within(value, { quantity: name, unit: '1', min: least, max: Infinity, ends: '()', hint: EXPONENT_HINT })
 }
 
 /** An exponent of pore connection above the value at which the conductivity would rise as the medium dries. */
@@ -101,7 +103,7 @@ export function heldContents(residual: number, saturated: number): Span {
     unit: 'm³/m³',
     min: residual,
     max: saturated,
-    open: 'min',
+    ends: '(]',
     hint: 'the curve holds only contents above its residual and up to its saturated water content',
   }
 }

@@ -27,6 +27,7 @@ const SHOT: Span = {
   unit: 'L',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give the water for the whole container',
 }
 

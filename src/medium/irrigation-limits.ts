@@ -17,7 +17,7 @@ const LEAST_AIR: Span = {
   unit: '1',
   min: 0,
   max: 1,
-  open: 'max',
+  ends: '[)',
   hint: 'give the air-filled porosity below which roots suffer, or leave it out',
 }
 const DEPLETION: Span = {
@@ -25,7 +25,7 @@ const DEPLETION: Span = {
   unit: '1',
   min: 0,
   max: 1,
-  open: 'max',
+  ends: '[)',
   hint: 'give the share of the available water that may be used, or leave it out',
 }
 /** End of the water buffering capacity of De Boodt and Verdonck (1972). */

@@ -15,6 +15,7 @@ const RATIO: Span = {
   unit: '1',
   min: 1,
   max: Infinity,
+  ends: '[)',
   hint: 'a medium that is wetted holds less at the same suction; leave it out for the usual 2',
 }
 

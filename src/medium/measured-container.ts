@@ -13,8 +13,22 @@ export interface MeasuredSections {
   readonly areas: readonly Area[]
 }
 
-const HEIGHT: Span = { quantity: 'height', unit: 'cm', min: 0, max: Infinity, hint: 'count heights from the bottom' }
-const AREA: Span = { quantity: 'area', unit: 'm²', min: 0, max: Infinity, hint: 'give the area of the section' }
+const HEIGHT: Span = {
+  quantity: 'height',
+  unit: 'cm',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'count heights from the bottom',
+}
+const AREA: Span = {
+  quantity: 'area',
+  unit: 'm²',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give the area of the section',
+}
 
 /**
  * A container of any shape from a table of heights and section areas, which run straight between the heights.

@@ -30,7 +30,7 @@ const LEAST_AIR: Span = {
   unit: '1',
   min: 0,
   max: 1,
-  open: 'max',
+  ends: '[)',
   hint: 'give the air-filled porosity below which roots suffer, often 0.1',
 }
 

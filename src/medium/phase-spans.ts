@@ -6,7 +6,7 @@ export const BULK_DENSITY: Span = {
   unit: 'g/cm³',
   min: 0,
   max: 10,
-  open: 'min',
+  ends: '(]',
   hint: 'give dry mass over the volume of medium; a number of kg/m³ goes through kilogramsPerCubicMetre()',
 }
 export const PARTICLE_DENSITY: Span = {
@@ -14,7 +14,7 @@ export const PARTICLE_DENSITY: Span = {
   unit: 'g/cm³',
   min: 0,
   max: 10,
-  open: 'min',
+  ends: '(]',
   hint: 'about 1.5 for organic and 2.65 for mineral parts; a number of kg/m³ goes through kilogramsPerCubicMetre()',
 }
 export const WATER_DENSITY: Span = {
@@ -36,6 +36,6 @@ export const POROSITY: Span = {
   unit: '1',
   min: 0,
   max: 1,
-  open: 'min',
+  ends: '(]',
   hint: 'give the volume of pores per volume of medium',
 }

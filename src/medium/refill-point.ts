@@ -32,6 +32,7 @@ const SUCTION: Span = {
   unit: 'cm',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give the suction at which to water, as a tensiometer shows it',
 }
 
@@ -40,6 +41,7 @@ const HEIGHT: Span = {
   unit: 'cm',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give the place of the tensiometer',
 }
 

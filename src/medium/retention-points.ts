@@ -28,7 +28,7 @@ const CONDUCTIVITY: Span = {
   unit: 'cm/h',
   min: 0,
   max: Infinity,
-  open: 'both',
+  ends: '()',
   hint: 'leave a point that has no conductivity without one',
 }
 

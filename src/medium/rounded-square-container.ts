@@ -21,6 +21,7 @@ const RADIUS: Span = {
   unit: 'cm',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give the radius of the corners, zero when they are sharp',
 }
 

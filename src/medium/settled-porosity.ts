@@ -17,7 +17,7 @@ const SETTLING: Span = {
   unit: '1',
   min: 0,
   max: 1,
-  open: 'max',
+  ends: '[)',
   hint: 'give the loss of height or volume over what it was at first',
 }
 

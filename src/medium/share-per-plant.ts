@@ -10,13 +10,21 @@ export interface SharedVolume {
   readonly plants: number
 }
 
-const VOLUME: Span = { quantity: 'volume', unit: 'L', min: 0, max: Infinity, hint: 'give the volume of the whole unit' }
+const VOLUME: Span = {
+  quantity: 'volume',
+  unit: 'L',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give the volume of the whole unit',
+}
 const PLANTS: Span = {
   quantity: 'plants',
   unit: '1',
   min: 1,
   max: Infinity,
-  hint: 'count the plants that share the unit',
+  ends: '[)',
+  hint: 'give the whole number of plants that share the unit',
 }
 
 /**

@@ -38,7 +38,7 @@ const PORE_SPACE: Span = {
   unit: '1',
   min: 0,
   max: 1,
-  open: 'min',
+  ends: '(]',
   hint: 'give it as a share of the volume',
 }
 /**

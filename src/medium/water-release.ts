@@ -15,7 +15,14 @@ export interface SuctionInterval {
   readonly to: SuctionHead
 }
 
-const SUCTION: Span = { quantity: 'suction', unit: 'cm', min: 0, max: Infinity, hint: 'suction is zero or more' }
+const SUCTION: Span = {
+  quantity: 'suction',
+  unit: 'cm',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'suction is zero or more',
+}
 
 /**
  * Water that a medium gives between two suctions.

@@ -11,6 +11,7 @@ const VALUE: Span = {
   unit: 'm³/m³',
   min: -Infinity,
   max: Infinity,
+  ends: '()',
   hint: 'the reading is too large a number to be raised to the power of this calibration',
 }
 

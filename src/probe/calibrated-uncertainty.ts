@@ -38,6 +38,7 @@ const NOISE: Span = {
   unit: 'raw',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'take it from repeated readings of one insertion',
 }
 

@@ -9,6 +9,7 @@ const READING: Span = {
   unit: 'raw',
   min: -Infinity,
   max: Infinity,
+  ends: '()',
   hint: 'give the number that the probe reports; leave a missing reading out',
 }
 const POSITIVE_READING: Span = {
@@ -16,6 +17,7 @@ const POSITIVE_READING: Span = {
   unit: 'raw',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'a square root or a power needs a reading of zero or more: use another form for readings that can be negative',
 }
 const CONTENT: Span = {
@@ -30,7 +32,7 @@ const PORES: Span = {
   unit: '1',
   min: 0,
   max: 1,
-  open: 'both',
+  ends: '()',
   hint: 'give the share of pores, between 0 and 1',
 }
 const EXPONENT: Span = {
@@ -38,7 +40,7 @@ const EXPONENT: Span = {
   unit: '1',
   min: 0,
   max: 10,
-  open: 'min',
+  ends: '(]',
   hint: 'exponents from 1 to 4.6 have been published for different probes; 1 is the straight line',
 }
 

@@ -79,7 +79,7 @@ const CLEARANCE: Span = {
   unit: 'cm',
   min: 0,
   max: 50,
-  open: 'min',
+  ends: '(]',
   hint: '2 cm is common practice; ask for the radius of the sensitive volume if it is larger',
 }
 

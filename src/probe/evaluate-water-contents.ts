@@ -41,6 +41,7 @@ const PREDICTED: Span = {
   unit: 'm³/m³',
   min: -Infinity,
   max: Infinity,
+  ends: '()',
   hint: 'leave out pairs of which one value is missing',
 }
 

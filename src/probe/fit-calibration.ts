@@ -39,7 +39,7 @@ const WEIGHT: Span = {
   unit: '1',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'leave a sample out rather than giving it no weight',
 }
 const FORMS = {

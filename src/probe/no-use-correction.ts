@@ -170,6 +170,7 @@ const CONTENT: Span = {
   unit: 'm³/m³',
   min: -Infinity,
   max: Infinity,
+  ends: '()',
   hint: 'leave missing readings out',
 }
 const WARMTH: Span = {
@@ -177,6 +178,7 @@ const WARMTH: Span = {
   unit: '°C',
   min: -Infinity,
   max: Infinity,
+  ends: '()',
   hint: 'leave missing readings out',
 }
 const SALT: Span = {
@@ -184,6 +186,7 @@ const SALT: Span = {
   unit: 'dS/m',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give the bulk EC at 25 °C',
 }
 

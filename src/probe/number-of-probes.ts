@@ -31,7 +31,7 @@ const SPREAD: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 1,
-  open: 'min',
+  ends: '(]',
   hint: 'take it from a trial with one probe in many containers on one morning',
 }
 const WIDTH: Span = {
@@ -39,7 +39,7 @@ const WIDTH: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 1,
-  open: 'min',
+  ends: '(]',
   hint: 'say how far the mean of the probes may lie from the mean of the zone',
 }
 const CONFIDENCE: Span = {

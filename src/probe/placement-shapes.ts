@@ -44,6 +44,7 @@ const COORDINATE: Span = {
   unit: 'cm',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'measure from the left and the front edge of the surface, and down from the surface',
 }
 const RADIUS: Span = {
@@ -51,6 +52,7 @@ const RADIUS: Span = {
   unit: 'cm',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give half of the thickness or width',
 }
 const EXTENT: Span = {
@@ -58,7 +60,7 @@ const EXTENT: Span = {
   unit: 'cm',
   min: 0,
   max: Infinity,
-  open: 'both',
+  ends: '()',
   hint: 'measure the medium inside the container',
 }
 

@@ -43,6 +43,7 @@ const READING: Span = {
   unit: 'raw',
   min: -Infinity,
   max: Infinity,
+  ends: '()',
   hint: 'give the number that the probe reports',
 }
 const TOLERANCE: Span = {
@@ -50,7 +51,7 @@ const TOLERANCE: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 1,
-  open: 'min',
+  ends: '(]',
   hint: 'say which error of water content still is good enough',
 }
 

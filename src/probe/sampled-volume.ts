@@ -17,7 +17,7 @@ const LENGTH: Span = {
   unit: 'cm',
   min: 0,
   max: Infinity,
-  open: 'both',
+  ends: '()',
   hint: 'give the length of the rods that is in the medium',
 }
 const AREA: Span = {
@@ -25,7 +25,7 @@ const AREA: Span = {
   unit: 'm²',
   min: 0,
   max: Infinity,
-  open: 'both',
+  ends: '()',
   hint: 'about 0.001 m² for two rods; wider spacing feels further',
 }
 

@@ -35,7 +35,7 @@ const MASS: Span = {
   unit: 'g',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give what the scale shows; kilograms go through kilograms()',
 }
 const PART: Span = {
@@ -43,6 +43,7 @@ const PART: Span = {
   unit: 'g',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give what the scale shows, zero for none; kilograms go through kilograms()',
 }
 const VOLUME: Span = {
@@ -50,7 +51,7 @@ const VOLUME: Span = {
   unit: 'L',
   min: 0,
   max: Infinity,
-  open: 'both',
+  ends: '()',
   hint: 'give the volume that the medium fills, not that of the pot',
 }
 const DENSITY: Span = {

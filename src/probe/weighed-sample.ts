@@ -44,7 +44,7 @@ const MASS: Span = {
   unit: 'g',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give what the scale shows, dish included',
 }
 const TARE: Span = {
@@ -52,6 +52,7 @@ const TARE: Span = {
   unit: 'g',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'weigh the empty, dry dish',
 }
 const VOLUME: Span = {
@@ -59,7 +60,7 @@ const VOLUME: Span = {
   unit: 'L',
   min: 0,
   max: Infinity,
-  open: 'both',
+  ends: '()',
   hint: 'give the volume that the sample filled when the probe was read',
 }
 const DENSITY: Span = {
@@ -170,7 +171,7 @@ const LIMIT: Span = {
   unit: '1',
   min: 0,
   max: 1,
-  open: 'both',
+  ends: '()',
   hint: '0.001 is usual: a tenth of a percent between two weighings',
 }
 

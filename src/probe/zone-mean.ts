@@ -46,7 +46,7 @@ const WEIGHT: Span = {
   unit: '1',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give the plants, litres or square metres that it stands for',
 }
 /** A probe is named when it is this many robust standard deviations, and at least this much water content, from the median. */

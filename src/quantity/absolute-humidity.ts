@@ -10,6 +10,7 @@ const ABSOLUTE_HUMIDITY: Span = {
   unit: 'g/m³',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give the mass of vapour in a cubic metre of air, zero or more',
 }
 

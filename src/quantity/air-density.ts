@@ -10,6 +10,7 @@ const AIR_DENSITY: Span = {
   unit: 'kg/m³',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give the mass of a cubic metre of air, zero or more',
 }
 

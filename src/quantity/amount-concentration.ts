@@ -11,6 +11,7 @@ const AMOUNT_CONCENTRATION: Span = {
   unit: 'mmol/L',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give a concentration of zero or more',
 }
 

@@ -10,6 +10,7 @@ const AREA: Span = {
   unit: 'm²',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give an area of zero or more',
 }
 

@@ -65,6 +65,7 @@ export function scale<Q extends Additive>(amount: Q, factor: number): Q {
       unit: '1',
       min: -Infinity,
       max: Infinity,
+      ends: '()',
       hint: 'scale by a finite number',
     })
   }
@@ -117,6 +118,7 @@ export function ratio<Q extends Additive>(a: Q, b: NoInfer<Q>): number {
       unit: 'unit of the dividend',
       min: -Infinity,
       max: Infinity,
+      ends: '()',
       hint: 'divide by an amount other than zero',
     })
   }

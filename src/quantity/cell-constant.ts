@@ -11,7 +11,7 @@ const CELL_CONSTANT: Span = {
   unit: '1/m',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give a cell constant above zero; common cells have about 100 1/m, which is 1 1/cm',
 }
 

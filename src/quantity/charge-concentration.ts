@@ -11,6 +11,7 @@ const CHARGE_CONCENTRATION: Span = {
   unit: 'mmol(+)/L',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'add up concentration times charge over the cations, or over the anions',
 }
 

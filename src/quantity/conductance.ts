@@ -11,6 +11,7 @@ const CONDUCTANCE: Span = {
   unit: 'S',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give a conductance of zero or more; a conductivity is something else and has a length in its unit',
 }
 

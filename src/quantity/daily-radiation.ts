@@ -22,6 +22,7 @@ const DAILY_RADIATION: Span = {
   unit: 'MJ/m²/d',
   min: -Infinity,
   max: Infinity,
+  ends: '()',
   hint: 'give a finite energy per area and day',
 }
 

@@ -26,7 +26,7 @@ const DENSITY: Span = {
   unit: 'g/cm³',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give a density above zero; check whether it is in g/cm³ or kg/m³',
 }
 

@@ -11,6 +11,7 @@ const DISSOLVED_SOLIDS: Span = {
   unit: 'mg/L',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give a concentration of zero or more, and know the scale it was shown on',
 }
 

@@ -10,6 +10,7 @@ const DURATION: Span = {
   unit: 's',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give a duration of zero or more',
 }
 

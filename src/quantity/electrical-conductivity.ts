@@ -38,6 +38,7 @@ const ELECTRICAL_CONDUCTIVITY: Span = {
   unit: 'dS/m',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give a conductivity of zero or more, corrected to 25 °C',
 }
 

@@ -1,4 +1,4 @@
-import { rangeText, type Span } from './span.js'
+import type { Span } from './span.js'
 
 /**
  * A number lies where the mathematics or the physics has no meaning.
@@ -12,11 +12,13 @@ export class DomainError extends Error {
   declare readonly unit: string
   declare readonly min: number
   declare readonly max: number
-  declare readonly open: Span['open']
+  declare readonly ends: Span['ends']
   declare readonly hint: string
   constructor(value: number, span: Span) {
+    const { ends = '[]' } = span
     const unit = span.unit === '1' ? '' : ` ${span.unit}`
-    super(`${span.quantity} is ${value}${unit}; it must lie in ${rangeText(span)}${unit}: ${span.hint}`)
+    // The range is written out, not by rangeText: every function of the package carries these bytes.
+    super(`${span.quantity} is ${value}${unit}, outside ${ends[0]}${span.min}, ${span.max}${ends[1]}: ${span.hint}`)
     Object.assign(this, span, { value })
   }
 }

@@ -25,6 +25,7 @@ const EVAPOTRANSPIRATION_HOURLY: Span = {
   unit: 'mm/h',
   min: -Infinity,
   max: Infinity,
+  ends: '()',
   hint: 'give a finite depth of water per hour',
 }
 

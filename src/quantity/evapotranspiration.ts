@@ -24,6 +24,7 @@ const EVAPOTRANSPIRATION: Span = {
   unit: 'mm/d',
   min: -Infinity,
   max: Infinity,
+  ends: '()',
   hint: 'give a finite depth of water per day',
 }
 

@@ -8,7 +8,9 @@ export interface Finding {
   readonly message: string
   /** Which input or output it is about. */
   readonly about?: string
+  /** The number that tells. Unit: that of `unit`. */
   readonly value?: number
+  /** Unit of the value. */
   readonly unit?: string
   /** Where the rule comes from; `common practice, no source` where there is none. */
   readonly source?: string

@@ -10,6 +10,7 @@ const FLOW: Span = {
   unit: 'L/h',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give a flow of zero or more',
 }
 

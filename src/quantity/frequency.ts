@@ -10,7 +10,7 @@ const FREQUENCY: Span = {
   unit: 'Hz',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give a frequency above zero',
 }
 

@@ -16,8 +16,8 @@ export function entered(value: number, canonical: number, unit: string, span: Sp
   throw new DomainError(value, { ...span, unit })
 }
 
-/** A whole number in the span. */
+/** A whole number in the span, whose hint asks for one. */
 export function wholeWithin(value: number, span: Span): number {
-  if (Number.isInteger(value)) return within(value, span)
-  throw new DomainError(value, { ...span, quantity: `${span.quantity} (a whole number)` })
+  if (value % 1) throw new DomainError(value, span)
+  return within(value, span)
 }

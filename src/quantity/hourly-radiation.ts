@@ -22,6 +22,7 @@ const HOURLY_RADIATION: Span = {
   unit: 'MJ/m²/h',
   min: -Infinity,
   max: Infinity,
+  ends: '()',
   hint: 'give a finite energy per area and hour',
 }
 

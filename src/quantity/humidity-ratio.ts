@@ -11,6 +11,7 @@ const HUMIDITY_RATIO: Span = {
   unit: 'kg/kg',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give the mass of vapour per mass of dry air, zero or more',
 }
 

@@ -11,6 +11,7 @@ const HYDRAULIC_CONDUCTIVITY: Span = {
   unit: 'cm/h',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give a conductivity of zero or more; tables print cm/min, cm/h, cm/d and mm/h',
 }
 

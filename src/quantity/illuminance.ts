@@ -10,6 +10,7 @@ const ILLUMINANCE: Span = {
   unit: 'lx',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give an illuminance of zero or more',
 }
 

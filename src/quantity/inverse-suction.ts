@@ -14,6 +14,7 @@ const INVERSE: Span = {
   unit: '1/cm',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give a positive number; tables print 1/cm, 1/m and 1/kPa, which differ by factors of 100 and 10.2',
 }
 

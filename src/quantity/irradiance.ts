@@ -10,6 +10,7 @@ const IRRADIANCE: Span = {
   unit: 'W/m²',
   min: -Infinity,
   max: Infinity,
+  ends: '()',
   hint: 'give a finite power per area',
 }
 

@@ -10,7 +10,7 @@ const LATENT_HEAT: Span = {
   unit: 'MJ/kg',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give the heat that evaporates a kilogram of water, about 2.45 MJ/kg',
 }
 

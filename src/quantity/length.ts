@@ -10,6 +10,7 @@ const LENGTH: Span = {
   unit: 'cm',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give a length of zero or more',
 }
 

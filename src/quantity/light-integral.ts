@@ -10,6 +10,7 @@ const LIGHT_INTEGRAL: Span = {
   unit: 'mol/m²/d',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give a light integral of zero or more',
 }
 

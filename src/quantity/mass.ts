@@ -10,6 +10,7 @@ const MASS: Span = {
   unit: 'g',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give a mass of zero or more',
 }
 

@@ -14,6 +14,7 @@ const OXYGEN: Span = {
   unit: 'mg/L',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give a concentration of zero or more',
 }
 const SATURATION: Span = {

@@ -10,6 +10,7 @@ const PERMITTIVITY: Span = {
   unit: '1',
   min: 1,
   max: Infinity,
+  ends: '[)',
   hint: 'nothing has less than the 1 of a vacuum; raw counts must be converted first',
 }
 

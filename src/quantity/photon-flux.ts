@@ -11,6 +11,7 @@ const PHOTON_FLUX: Span = {
   unit: 'µmol/m²/s',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give a photon flux density of zero or more',
 }
 

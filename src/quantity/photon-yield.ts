@@ -10,7 +10,7 @@ const PHOTON_YIELD: Span = {
   unit: 'µmol/J',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give photons per energy above zero; light of 400 to 700 nm has 3.3 to 5.9 µmol/J',
 }
 

@@ -19,7 +19,7 @@ const PLANTS_PER_SQUARE_METRE: Span = {
   unit: '1/m²',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give a density above zero',
 }
 
@@ -44,6 +44,7 @@ const LITRES_PER_PLANT_DAY: Span = {
   unit: 'L/d',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give a volume of zero or more',
 }
 

@@ -10,6 +10,7 @@ const POWER: Span = {
   unit: 'W',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give a power of zero or more',
 }
 

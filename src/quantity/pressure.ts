@@ -20,6 +20,7 @@ const PRESSURE: Span = {
   unit: 'kPa',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give a pressure of zero or more',
 }
 

@@ -11,6 +11,7 @@ const SLOPE: Span = {
   unit: 'kPa/K',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give zero or more',
 }
 

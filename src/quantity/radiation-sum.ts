@@ -11,6 +11,7 @@ const RADIATION_SUM: Span = {
   unit: 'J/cm²',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give an energy per area of zero or more',
 }
 

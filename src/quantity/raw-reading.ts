@@ -10,6 +10,7 @@ const RAW_READING: Span = {
   unit: 'raw',
   min: -Infinity,
   max: Infinity,
+  ends: '()',
   hint: 'give the finite number that the probe reports',
 }
 

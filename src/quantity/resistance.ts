@@ -10,7 +10,7 @@ const RESISTANCE: Span = {
   unit: 'Ω',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give a resistance above zero; cables have 50 or 75 Ω',
 }
 

@@ -5,28 +5,18 @@ export interface Span {
   readonly unit: string
   readonly min: number
   readonly max: number
-  /** Which ends do not belong to the domain. An infinite end never does. */
-  readonly open?: 'min' | 'max' | 'both' | undefined
+  /** Which ends belong to the domain, in interval notation; both by default. An infinite end never does, and must say so. */
+  readonly ends?: '[]' | '[)' | '(]' | '()' | undefined
   /** What the caller should do about it. */
   readonly hint: string
 }
 
 /** Whether a number is an end of the span that belongs to it. */
-export function isClosedEnd(value: number, { min, max, open }: Pick<Span, 'min' | 'max' | 'open'>): boolean {
-  // The difference is NaN for an infinite end, which never belongs.
-  return (
-    (value === min || value === max) &&
-    value - value === 0 &&
-    open !== 'both' &&
-    open !== (value === min ? 'min' : 'max')
-  )
+export function isClosedEnd(value: number, { min, max, ends = '[]' }: Pick<Span, 'min' | 'max' | 'ends'>): boolean {
+  return (value === min && ends[0] === '[') || (value === max && ends[1] === ']')
 }
 
 /** The span in interval notation: `[0, 1)`. */
-export function rangeText(span: Pick<Span, 'min' | 'max' | 'open'>): string {
-  const { min, max } = span
-  return `${isClosedEnd(min, span) ? '[' : '('}${min}, ${max}${isClosedEnd(max, span) ? ']' : ')'}`.replaceAll(
-    'Infinity',
-    '∞',
-  )
+export function rangeText({ min, max, ends = '[]' }: Pick<Span, 'min' | 'max' | 'ends'>): string {
+  return `${ends[0]}${min}, ${max}${ends[1]}`
 }

@@ -11,6 +11,7 @@ const SUCTION: Span = {
   unit: 'cm',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'suction is counted positive: give zero or more, without the minus sign of a matric potential',
 }
 
@@ -172,12 +173,19 @@ export function inPF(quantity: SuctionHead): number {
   return Math.log10(within(quantity, UNSATURATED))
 }
 
-const PF: Span = { quantity: 'pF', unit: '1', min: -Infinity, max: 9, hint: 'pF runs to about 7 in oven-dry medium' }
+const PF: Span = {
+  quantity: 'pF',
+  unit: '1',
+  min: -Infinity,
+  max: 9,
+  ends: '(]',
+  hint: 'pF runs to about 7 in oven-dry medium',
+}
 const UNSATURATED: Span = {
   quantity: 'suction head',
   unit: 'cm',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'a saturated medium has no pF; give a suction above zero',
 }

@@ -10,6 +10,7 @@ const SURFACE_TENSION: Span = {
   unit: 'N/m',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give a surface tension of zero or more; water has about 0.073 N/m',
 }
 

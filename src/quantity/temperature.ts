@@ -35,6 +35,7 @@ const CHANGE: Span = {
   unit: 'K',
   min: -Infinity,
   max: Infinity,
+  ends: '()',
   hint: 'give a finite difference',
 }
 

@@ -10,7 +10,7 @@ const VISCOSITY: Span = {
   unit: 'Pa·s',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give a viscosity above zero; water has about 0.001 Pa·s',
 }
 

@@ -10,6 +10,7 @@ const VOLUME: Span = {
   unit: 'L',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give a volume of zero or more',
 }
 

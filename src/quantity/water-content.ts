@@ -47,6 +47,7 @@ const GRAVIMETRIC: Span = {
   unit: 'g/g',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give mass of water over dry mass, zero or more',
 }
 

@@ -10,6 +10,7 @@ const WATER_DEPTH: Span = {
   unit: 'mm',
   min: -Infinity,
   max: Infinity,
+  ends: '()',
   hint: 'give a finite depth of water',
 }
 

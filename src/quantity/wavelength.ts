@@ -10,7 +10,7 @@ const WAVELENGTH: Span = {
   unit: 'nm',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give a wavelength above zero; plants use 400 to 700 nm',
 }
 

@@ -10,6 +10,7 @@ const WIND: Span = {
   unit: 'm/s',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give a speed of zero or more',
 }
 

@@ -12,7 +12,7 @@ const APART: Span = {
   unit: 'm³/m³/d',
   min: 0,
   max: 1,
-  open: 'min',
+  ends: '(]',
   hint: 'give how far a probe may move away from its neighbours in a day',
 }
 

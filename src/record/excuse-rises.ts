@@ -10,7 +10,7 @@ const LASTS: Span = {
   unit: 's',
   min: 0,
   max: 86400,
-  open: 'min',
+  ends: '(]',
   hint: 'give the time from opening the valve until the reading has drained back',
 }
 

@@ -19,7 +19,7 @@ const CONSTANT: Span = {
   unit: 's',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give the time in which the distance to the floor falls to 37 %, above zero',
 }
 const REFILL: Span = {

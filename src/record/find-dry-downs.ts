@@ -18,7 +18,7 @@ const STEP: Span = {
   unit: 's',
   min: 0,
   max: 86400,
-  open: 'min',
+  ends: '(]',
   hint: 'give a little more than the time between two readings',
 }
 const SHORTEST: Span = {
@@ -26,7 +26,7 @@ const SHORTEST: Span = {
   unit: 's',
   min: 0,
   max: 604800,
-  open: 'min',
+  ends: '(]',
   hint: 'give the time in which the fall outgrows the noise',
 }
 

@@ -9,7 +9,7 @@ const RISE: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 1,
-  open: 'min',
+  ends: '(]',
   hint: 'give several times the noise of the probe',
 }
 const SPREAD: Span = {
@@ -17,7 +17,7 @@ const SPREAD: Span = {
   unit: 's',
   min: 0,
   max: 86400,
-  open: 'min',
+  ends: '(]',
   hint: 'give the time in which a shot reaches the probe, some minutes to an hour',
 }
 const STEP: Span = {
@@ -25,7 +25,7 @@ const STEP: Span = {
   unit: 's',
   min: 0,
   max: 86400,
-  open: 'min',
+  ends: '(]',
   hint: 'give a little more than the time between two readings',
 }
 

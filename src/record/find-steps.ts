@@ -11,7 +11,7 @@ const LEAST: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 1,
-  open: 'min',
+  ends: '(]',
   hint: 'give several times the noise of the probe',
 }
 const SIDE: Span = {
@@ -19,14 +19,14 @@ const SIDE: Span = {
   unit: '1',
   min: 3,
   max: 100,
-  hint: 'give an odd number of readings, 5 for instance',
+  hint: 'give an odd whole number of readings, 5 for instance',
 }
 const STEP: Span = {
   quantity: 'longest step',
   unit: 's',
   min: 0,
   max: 86400,
-  open: 'min',
+  ends: '(]',
   hint: 'give a little more than the time between two readings',
 }
 

@@ -8,6 +8,7 @@ const TOLERANCE: Span = {
   unit: 'unit of the series',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give less than the noise of the sensor, zero or more',
 }
 const SUSPECT: Span = {
@@ -15,9 +16,15 @@ const SUSPECT: Span = {
   unit: '1',
   min: 1,
   max: 1000000,
-  hint: 'give a number of readings',
+  hint: 'give a whole number of readings',
 }
-const FAIL: Span = { quantity: 'repeats that fail', unit: '1', min: 1, max: 1000000, hint: 'give a number of readings' }
+const FAIL: Span = {
+  quantity: 'repeats that fail',
+  unit: '1',
+  min: 1,
+  max: 1000000,
+  hint: 'give a whole number of readings',
+}
 
 /** A series with the number of repeats that are not believed. */
 export interface FlatLineInput {

@@ -37,7 +37,7 @@ const LENGTH: Span = {
   unit: 's',
   min: 0,
   max: 604800,
-  open: 'min',
+  ends: '(]',
   hint: 'give how long it lasts from now or from the end of the one before, at most a week',
 }
 

@@ -8,6 +8,7 @@ const LIMIT: Span = {
   unit: 'unit of the series',
   min: -Infinity,
   max: Infinity,
+  ends: '()',
   hint: 'give a finite number in the unit of the series',
 }
 

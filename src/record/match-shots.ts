@@ -9,7 +9,7 @@ const LATEST: Span = {
   unit: 's',
   min: 0,
   max: 86400,
-  open: 'min',
+  ends: '(]',
   hint: 'give the time from opening the valve until the probe must have risen',
 }
 const SLACK: Span = {

@@ -10,7 +10,7 @@ const SETTLE: Span = {
   unit: 's',
   min: 0,
   max: 86400,
-  open: 'min',
+  ends: '(]',
   hint: 'give the time after the peak in which drain stops: some minutes to an hour',
 }
 

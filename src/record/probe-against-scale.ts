@@ -4,13 +4,20 @@ import type { Span } from '../quantity/span.js'
 import type { Volume } from '../quantity/volume.js'
 import type { WaterContent, WaterContentChange } from '../quantity/water-content.js'
 
-const MASS: Span = { quantity: 'mass of the container', unit: 'g', min: 0, max: Infinity, hint: 'give zero or more' }
+const MASS: Span = {
+  quantity: 'mass of the container',
+  unit: 'g',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give zero or more',
+}
 const SUBSTRATE: Span = {
   quantity: 'substrate volume',
   unit: 'L',
   min: 0,
   max: Infinity,
-  open: 'both',
+  ends: '()',
   hint: 'give the volume of medium on the scale',
 }
 const CONTENT: Span = {

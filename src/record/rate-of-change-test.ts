@@ -8,6 +8,7 @@ const MOST: Span = {
   unit: 'unit of the series per second',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give a change per second, zero or more',
 }
 

@@ -11,7 +11,7 @@ const SUBSTRATE: Span = {
   unit: 'L',
   min: 0,
   max: Infinity,
-  open: 'both',
+  ends: '()',
   hint: 'give the volume of medium that a shot waters',
 }
 const VOLUME: Span = {
@@ -19,7 +19,7 @@ const VOLUME: Span = {
   unit: 'L',
   min: 0,
   max: Infinity,
-  open: 'both',
+  ends: '()',
   hint: 'give what was applied less what drained, above zero',
 }
 const RISE: Span = { quantity: 'rise of a shot', unit: 'm³/m³', min: -1, max: 1, hint: 'give the rise after drain' }
@@ -78,6 +78,7 @@ export function responseToShots({ shots, substrateVolume }: ResponseInput): Resp
     unit: '1',
     min: 1,
     max: Infinity,
+    ends: '[)',
     hint: 'give some',
   })
   const share = medianInPlace(shares)

@@ -9,7 +9,7 @@ const STEP: Span = {
   unit: 's',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give the time between two readings, above zero',
 }
 /** Times of readings, what is expected of them, and the readings themselves if those that are missing shall count as a gap. */

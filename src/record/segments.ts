@@ -8,7 +8,7 @@ const STEP: Span = {
   unit: 's',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give a little more than the time between two readings',
 }
 

@@ -8,6 +8,7 @@ const SUSPECT: Span = {
   unit: 'unit of the series',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give a height of zero or more in the unit of the series',
 }
 const FAIL: Span = {
@@ -15,6 +16,7 @@ const FAIL: Span = {
   unit: 'unit of the series',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give a height of zero or more in the unit of the series',
 }
 

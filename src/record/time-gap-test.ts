@@ -8,7 +8,7 @@ const STEP: Span = {
   unit: 's',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give the time between two readings, above zero',
 }
 const FACTOR: Span = {
@@ -16,6 +16,7 @@ const FACTOR: Span = {
   unit: '1',
   min: 1,
   max: Infinity,
+  ends: '[)',
   hint: 'give how many times the expected step a gap is, at least 1',
 }
 

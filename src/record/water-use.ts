@@ -9,7 +9,7 @@ const SUBSTRATE: Span = {
   unit: 'L',
   min: 0,
   max: Infinity,
-  open: 'both',
+  ends: '()',
   hint: 'give the volume of medium that the probe stands for',
 }
 

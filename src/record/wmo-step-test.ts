@@ -7,6 +7,7 @@ const DEVIATION: Span = {
   unit: 'unit of the series',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give the standard deviation of the readings before, zero or more',
 }
 const READING: Span = {
@@ -14,6 +15,7 @@ const READING: Span = {
   unit: 'unit of the series',
   min: -Infinity,
   max: Infinity,
+  ends: '()',
   hint: 'leave out readings that are missing',
 }
 
@@ -74,7 +76,7 @@ const WINDOW: Span = {
   unit: '1',
   min: 3,
   max: 100000,
-  hint: 'give how many readings an hour has, at least 3',
+  hint: 'give the whole number of readings in an hour, at least 3',
 }
 
 /**

@@ -28,7 +28,7 @@ export type ContainerDocument = { readonly version: 1; readonly name?: string } 
 /** Parts that a stack may have. */
 const MOST_PARTS = 20
 const MOST_SECTIONS = 1000
-const ABOVE_ZERO = { min: 0, max: Infinity, open: 'min', hint: 'measure the settled medium' } as const
+const ABOVE_ZERO = { min: 0, max: Infinity, ends: '()', hint: 'measure the settled medium' } as const
 const length = (about: string) => quantityField('Length', about, ABOVE_ZERO)
 
 const SHAPES = {

@@ -141,11 +141,11 @@ function numberOf(unit: string): string {
   return unit === '1' ? 'number without unit' : `number of ${unit}`
 }
 
-function spanText(span: Pick<Span, 'min' | 'max' | 'open' | 'unit'>): string {
+function spanText(span: Pick<Span, 'min' | 'max' | 'ends' | 'unit'>): string {
   return `${rangeText(span)}${span.unit === '1' ? '' : ` ${span.unit}`}`
 }
 
-function limitsOf(span: Pick<Span, 'min' | 'max' | 'open'> | undefined): Record<string, number> {
+function limitsOf(span: Pick<Span, 'min' | 'max' | 'ends'> | undefined): Record<string, number> {
   if (span === undefined) return {}
   const limits: Record<string, number> = {}
   if (Number.isFinite(span.min)) limits[isClosedEnd(span.min, span) ? 'minimum' : 'exclusiveMinimum'] = span.min

@@ -15,7 +15,8 @@ const MOST_CHARACTERS: Span = {
   unit: '1',
   min: 1,
   max: Infinity,
-  hint: 'give the length of the longest text that you accept',
+  ends: '[)',
+  hint: 'give the length of the longest text that you accept, a whole number',
 }
 /** Characters of a text that is read unless the caller allows more. */
 const CHARACTERS_BY_DEFAULT = 8_000_000

@@ -49,7 +49,7 @@ export interface MediumDocument {
 }
 
 const above = (quantity: string, unit: string, min: number) =>
-  ({ quantity, unit, min, max: Infinity, open: 'min', hint: `give a number above ${min}` }) as const
+  ({ quantity, unit, min, max: Infinity, ends: '()', hint: `give a number above ${min}` }) as const
 const content = (about: string) => quantityField('WaterContent', about)
 const suction = (about: string) => quantityField('SuctionHead', about)
 const alpha = () => numberField<InverseSuction>(above('scale of the suction', '1/cm', 0))

@@ -66,7 +66,7 @@ export function probeSchema(unknownKeys: UnknownKeys) {
       interval: quantityField('Duration', 'time between two readings', {
         min: 0,
         max: 86_400 * 366,
-        open: 'min',
+        ends: '(]',
         hint: 'give the time between two readings',
       }).optional(),
       lowest: numberField(ANY).optional(),

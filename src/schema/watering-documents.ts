@@ -62,13 +62,13 @@ const limitsShape = () => ({
   refillPoint: quantityField('WaterContent', 'water content at which to water again', {
     min: 0,
     max: 1,
-    open: 'both',
+    ends: '()',
     hint: 'give the water content at which to water again',
   }),
   fullPoint: quantityField('WaterContent', 'water content that a shot must not exceed', {
     min: 0,
     max: 1,
-    open: 'min',
+    ends: '(]',
     hint: 'give the water content that a shot must not exceed',
   }),
   drainFraction: quantityField('DrainFraction', "share of the day's water that should drain", {
@@ -82,7 +82,7 @@ const limitsShape = () => ({
     hint: 'give the fall as a positive change',
   }).optional(),
   leastRunTime: time('shortest time for which the valve may open', 86_400),
-  mostRunTime: time('longest time for which the valve may open', 86_400, 'min'),
+  mostRunTime: time('longest time for which the valve may open', 86_400, '(]'),
   betweenShots: time('shortest time between the beginnings of two shots', 86_400),
   mostPerDay: quantityField('Volume', 'most water in a day'),
 })
@@ -95,7 +95,7 @@ const emittersShape = () => ({
   emitterFlow: quantityField('Flow', 'flow of one emitter', {
     min: 0,
     max: Infinity,
-    open: 'min',
+    ends: '()',
     hint: 'give the measured flow of one emitter',
   }),
   lineFill: time('time until all emitters run', 3600),
@@ -109,12 +109,12 @@ const shotShape = () => ({
   reason: wordField('why now, and why so much', 1000),
 })
 
-function time(about: string, max: number, open?: 'min') {
+function time(about: string, max: number, ends: '[]' | '(]' = '[]') {
   return quantityField('Duration', about, {
     min: 0,
     max,
-    open,
-    hint: `give ${open ? 'more than zero' : 'zero or more'}`,
+    ends,
+    hint: `give ${ends === '(]' ? 'more than zero' : 'zero or more'}`,
   })
 }
 
@@ -179,7 +179,7 @@ export function planSchema(unknownKeys: UnknownKeys) {
 /** The schema of a request for a plan; what passes it can be planned. */
 export function planRequestSchema(unknownKeys: UnknownKeys) {
   const steps = (quantity: string, unit: string) =>
-    seriesField({ quantity, unit, min: 0, max: Infinity, hint: 'give zero or more' }, false, MOST_STEPS)
+    seriesField({ quantity, unit, min: 0, max: Infinity, ends: '[)', hint: 'give zero or more' }, false, MOST_STEPS)
   return objectField(
     {
       version: z.literal(1),
@@ -196,7 +196,7 @@ export function planRequestSchema(unknownKeys: UnknownKeys) {
           containerCapacity: quantityField('WaterContent', 'water content above which water drains'),
           lowestContent: quantityField('WaterContent', 'water content below which plants get nothing'),
           bypass: quantityField('Share', 'share of a shot that passes by the medium'),
-          drainLag: time('time in which drain falls to about a third', 86_400, 'min'),
+          drainLag: time('time in which drain falls to about a third', 86_400, '(]'),
         },
         unknownKeys,
       ),

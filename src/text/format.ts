@@ -20,10 +20,16 @@ const UNCERTAINTY: Span = {
   unit: 'unit of the kind',
   min: 0,
   max: Infinity,
-  open: 'min',
+  ends: '()',
   hint: 'give a standard uncertainty above zero, or leave it out',
 }
-const DIGITS: Span = { quantity: 'digits', unit: '1', min: 1, max: 17, hint: 'give 1 to 17 significant digits' }
+const DIGITS: Span = {
+  quantity: 'digits',
+  unit: '1',
+  min: 1,
+  max: 17,
+  hint: 'give a whole number of significant digits',
+}
 
 /**
  * A quantity as text with its unit: always a decimal point, no thousands separators, the same on every machine.
@@ -49,6 +55,7 @@ export function formatQuantity<K extends KindName>(value: KindTypes[K], kind: K,
     unit: canonical.shown,
     min: -Infinity,
     max: Infinity,
+    ends: '()',
     hint: 'only finite numbers can be written',
   })
   const digits = wholeWithin(style.digits ?? 6, DIGITS)

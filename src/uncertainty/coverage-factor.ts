@@ -22,6 +22,7 @@ const FREEDOM: Span = {
   unit: '1',
   min: 0.1,
   max: Infinity,
+  ends: '[)',
   hint: 'give the number of readings less one, or leave it out',
 }
 

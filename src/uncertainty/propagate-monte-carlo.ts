@@ -56,7 +56,7 @@ const DRAWS: Span = {
   unit: '1',
   min: 1000,
   max: 10000000,
-  hint: '100000 fix the uncertainty to about 0.3 %, a million to 0.1 %',
+  hint: 'give a whole number; 100000 fix the uncertainty to about 0.3 %, a million to 0.1 %',
 }
 
 /**

@@ -33,6 +33,7 @@ const ESTIMATE: Span = {
   unit: 'that of the input',
   min: -Infinity,
   max: Infinity,
+  ends: '()',
   hint: 'give the best value of every input',
 }
 const UNCERTAINTY: Span = {
@@ -40,6 +41,7 @@ const UNCERTAINTY: Span = {
   unit: 'that of the input',
   min: 0,
   max: Infinity,
+  ends: '[)',
   hint: 'give one standard deviation, zero for an exact input',
 }
 const FREEDOM: Span = {
@@ -47,7 +49,7 @@ const FREEDOM: Span = {
   unit: '1',
   min: 0,
   max: Infinity,
-  open: 'both',
+  ends: '()',
   hint: 'give the number of readings less one, or leave it out',
 }
 const COEFFICIENT: Span = {

@@ -17,7 +17,7 @@ const DENSITY: Span = {
   unit: 'g/cm³',
   min: 0,
   max: 1.3,
-  open: 'min',
+  ends: '(]',
   hint: 'give it in g/cm³; liquid water has about 0.998',
 }
 

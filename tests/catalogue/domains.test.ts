@@ -7,6 +7,7 @@ import { type DocumentedRange, parseRange } from '../support/ranges.js'
 type Arguments = unknown[]
 interface Refusal {
   code?: string
+  message?: string
   min?: number
   max?: number
 }
@@ -94,7 +95,9 @@ describe('documented ranges are the coded ones', () => {
     for (const value of outside(range)) {
       const call = replaced(entry, args as Arguments, field, value)
       if (call === undefined) continue
-      if (!refusesRange(refusalOf(entry, call), range)) wrong.push(`${value} is not refused with that range`)
+      const refusal = refusalOf(entry, call)
+      if (!refusesRange(refusal, range)) wrong.push(`${value} is not refused with that range`)
+      if (value % 1 && range.integers && !refusal?.message?.includes('whole')) wrong.push('no word of a whole number')
     }
     // In a list NaN may stand for a missing value, which the description then says.
     if (!(field.shape === 'list' && /missing|gap/i.test(field.text))) {

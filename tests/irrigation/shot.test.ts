@@ -61,7 +61,7 @@ describe('the volume of a shot', () => {
     expectDomainError(() => shotVolume({ ...good, drainFraction: fraction(1) }), {
       quantity: 'drain fraction',
       max: 1,
-      open: 'max',
+      ends: '[)',
     })
   })
 })

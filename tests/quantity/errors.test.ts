@@ -17,10 +17,10 @@ import { expectInputError } from '../support/refusals.js'
 
 describe('a refusal', () => {
   it('names the quantity, the value, the unit, the allowed range and what to do', () => {
-    expect(() => litres(-1)).toThrow('volume is -1 L; it must lie in [0, ∞) L: give a volume of zero or more')
-    expect(() => millilitres(-250)).toThrow('volume is -250 mL; it must lie in [0, ∞) mL')
-    expect(() => percent(150)).toThrow('share is 150 %; it must lie in [0, 100] %')
-    expect(() => kelvin(-1)).toThrow('temperature is -1 K; it must lie in [0, 1273.15] K')
+    expect(() => litres(-1)).toThrow('volume is -1 L, outside [0, Infinity): give a volume of zero or more')
+    expect(() => millilitres(-250)).toThrow('volume is -250 mL, outside [0, Infinity)')
+    expect(() => percent(150)).toThrow('share is 150 %, outside [0, 100]')
+    expect(() => kelvin(-1)).toThrow('temperature is -1 K, outside [0, 1273.15]')
     expect(() => celsius(Number.NaN)).toThrow('temperature is NaN °C')
   })
   it('carries the same as fields and is known by its code, from whichever copy of the package', () => {
@@ -33,6 +33,7 @@ describe('a refusal', () => {
         unit: 'L',
         min: 0,
         max: Infinity,
+        ends: '[)',
       }),
     )
     expect(isPorewaterError(Object.assign(new Error('x'), { code: 'outside-domain' }))).toBe(true)
@@ -59,8 +60,8 @@ describe('attempt', () => {
       'fit did not converge in 9 iterations (still 0.1 away): start elsewhere',
     )
     expect(new InputError('points', 'are swapped', 'swap them').message).toBe('points: are swapped; swap them')
-    expect(new DomainError(2, { quantity: 'x', unit: '1', min: 0, max: 1, open: 'both', hint: 'h' }).message).toBe(
-      'x is 2; it must lie in (0, 1): h',
+    expect(new DomainError(2, { quantity: 'x', unit: '1', min: 0, max: 1, ends: '()', hint: 'h' }).message).toBe(
+      'x is 2, outside (0, 1): h',
     )
   })
   it('lets a programming fault pass', () => {

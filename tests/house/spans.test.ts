@@ -1,0 +1,50 @@
+import { execFileSync } from 'node:child_process'
+import { readFileSync } from 'node:fs'
+import { fileURLToPath } from 'node:url'
+import ts from 'typescript'
+import { describe, expect, it } from 'vitest'
+
+const root = fileURLToPath(new URL('../../', import.meta.url))
+
+interface Written {
+  readonly where: string
+  readonly min: string
+  readonly max: string
+  readonly ends: string
+}
+
+/** Every span that stands in a source file as an object: its ends, as they are written. */
+function spansOf(path: string): Written[] {
+  const source = ts.createSourceFile(path, readFileSync(`${root}${path}`, 'utf8'), ts.ScriptTarget.ES2022, true)
+  const found: Written[] = []
+  const look = (node: ts.Node): void => {
+    if (ts.isObjectLiteralExpression(node)) {
+      const written = (name: string) =>
+        node.properties
+          .filter(ts.isPropertyAssignment)
+          .find((property) => property.name.getText() === name)
+          ?.initializer.getText()
+      const [min, max, hint] = ['min', 'max', 'hint'].map(written)
+      if (min !== undefined && max !== undefined && hint !== undefined) {
+        const { line } = source.getLineAndCharacterOfPosition(node.getStart())
+        found.push({ where: `${path}:${line + 1}`, min, max, ends: (written('ends') ?? "'[]'").slice(1, -1) })
+      }
+    }
+    node.forEachChild(look)
+  }
+  look(source)
+  return found
+}
+
+const paths = execFileSync('git', ['ls-files', 'src/**/*.ts'], { cwd: root, encoding: 'utf8' }).trim().split('\n')
+const spans = paths.flatMap(spansOf)
+
+describe('spans', () => {
+  it('are found', () => expect(spans.length).toBeGreaterThan(500))
+  it('never hold an infinity: an infinite end is open', () => {
+    const wrong = spans.filter(
+      ({ min, max, ends }) => (min === '-Infinity' && ends[0] !== '(') || (max === 'Infinity' && ends[1] !== ')'),
+    )
+    expect(wrong).toEqual([])
+  })
+})
