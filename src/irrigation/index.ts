@@ -35,6 +35,7 @@ export {
   type FitEmitterCurveInput,
   fitEmitterCurve,
 } from './emitter-curve.js'
+export { explainShotWarning } from './explain-shot-warning.js'
 export { type FlushedECInput, type FlushVolumeInput, flushedEC, flushVolume } from './flush.js'
 export { type GrossIrrigationInput, grossIrrigation } from './gross-irrigation.js'
 export {
@@ -105,7 +106,7 @@ export { type ShotSeries, type ShotSeriesInput, shotSeries } from './shot-series
 export { type ShotFromShareInput, type ShotShareInput, shotFromShare, shotShare } from './shot-share.js'
 export { type ShotVolumeInput, shotVolume } from './shot-volume.js'
 export { type ShotsPerDayInput, shotsPerDay } from './shots-per-day.js'
-export { type SizedShot, type SizeShotInput, sizeShot } from './size-shot.js'
+export { type ShotWarning, type SizedShot, type SizeShotInput, sizeShot } from './size-shot.js'
 export {
   type InfiltrationCyclesInput,
   type SoakCycles,

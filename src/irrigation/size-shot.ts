@@ -1,4 +1,5 @@
 import type { Duration } from '../quantity/duration.js'
+import { DomainError } from '../quantity/errors.js'
 import type { Finding } from '../quantity/finding.js'
 import type { Flow } from '../quantity/flow.js'
 import { wholeWithin, within } from '../quantity/guard.js'
@@ -10,11 +11,11 @@ import { EMITTERS, FILL, FLOW } from './run-time.js'
 import { shotVolume } from './shot-volume.js'
 
 const LIMIT: Span = {
-  quantity: 'limit of the run time',
+  quantity: 'run time',
   unit: 's',
   min: 0,
   max: 86400,
-  hint: 'give up to a day, the least below the most',
+  hint: 'give the least below the most',
 }
 
 /** What a shot is sized from: a container, what is wanted in it, its emitters, and what valve and pump can do. */
@@ -41,6 +42,17 @@ export interface SizeShotInput {
   readonly pumpFlow?: Flow
 }
 
+/** What a person should know before the valve opens, without words; `explainShotWarning` has them. */
+export interface ShotWarning {
+  /** Which limit is passed. */
+  readonly code: 'most-run-time' | 'least-run-time' | 'line-fill' | 'pump-flow'
+  /** How much it matters: a `danger` must not be acted on unseen. */
+  readonly level: Finding['level']
+  /** By how much the limit is passed. Unit: that of `unit`. */
+  readonly value: number
+  readonly unit: 's' | 'L/h'
+}
+
 /** A shot with what is to be expected of it. Volumes are for one container; what is applied is kept or drains. */
 export interface SizedShot {
   /** Water of the shot. Unit: L. */
@@ -56,10 +68,8 @@ export interface SizedShot {
   /** Which limit of the valve decided instead of the wish, if one did. */
   readonly boundBy: 'least-run-time' | 'most-run-time' | undefined
   /** What a person should know before the valve opens. */
-  readonly warnings: readonly Finding[]
+  readonly warnings: readonly ShotWarning[]
 }
-
-const NOTHING: readonly Finding[] = []
 
 /**
  * Sizes a shot in one call: volume, what each emitter gives, how long the valve is open, what drains, which limit decides, and what
@@ -69,8 +79,9 @@ const NOTHING: readonly Finding[] = []
  * V = \frac{\Delta\theta \, V_s}{1 - f}, \quad t = \min\left(t_{max}, \max\left(t_{min}, \frac{V}{q \, n} + t_{fill}\right)\right)
  * ```
  *
- * A limit that decides is named in `boundBy` and explained in the warnings, and the volume is what the emitters give in that time. Of a
- * longer opening than is needed all that is too much is expected to drain. No rise needs no opening.
+ * A limit that decides is named in `boundBy` and in the warnings, and the volume is what the emitters give in that time. Of a
+ * longer opening than is needed all that is too much is expected to drain. No rise needs no opening. Warnings are codes and numbers,
+ * so that this one call stays small in an app; `explainShotWarning` puts them into words.
  *
  * The result is advice, not an order: a valve that opens by it needs a longest opening, a limit for the day and a leak check of its own.
  *
@@ -102,38 +113,36 @@ export function sizeShot(input: SizeShotInput): SizedShot {
   const fill = within(input.lineFill ?? 0, FILL)
   const most = within(input.mostRunTime ?? 86400, LIMIT)
   const least = within(input.leastRunTime ?? 0, LIMIT)
-  if (least > most) within(least, { ...LIMIT, max: most })
-  const pump = within(input.pumpFlow ?? 1, FLOW)
-  const zone = input.pumpFlow ? emitterFlow * wholeWithin(input.emittersOnValve ?? emitters, EMITTERS) : 0
+  if (least > most) throw new DomainError(least, { ...LIMIT, max: most })
+  const zone = emitterFlow * wholeWithin(input.emittersOnValve ?? emitters, EMITTERS)
   const flow = (emitterFlow * emitters) / 3600
   const needed = wanted && wanted / flow + fill
   const time = wanted && Math.min(most, Math.max(least, needed))
-  const slow = wanted && fill - time / 10
   const volume = time === needed ? wanted : Math.max(0, time - fill) * flow
-  const kept = time < needed ? volume * (1 - input.drainFraction) : Math.min(volume, input.rise * input.substrateVolume)
+  const kept = Math.min(wanted, volume) * (1 - input.drainFraction)
+  const warnings: ShotWarning[] = []
+  warn(warnings, needed - time, 'most-run-time')
+  warn(warnings, time - needed, 'least-run-time')
+  const [bound] = warnings
+  warn(warnings, time && fill - time / 10, 'line-fill', 'note')
+  warn(warnings, zone - within(input.pumpFlow ?? zone, FLOW), 'pump-flow', 'danger', 'L/h')
   return {
     volume: volume as Volume,
     perEmitter: (volume / emitters) as Volume,
     runTime: time as Duration,
     kept: kept as Volume,
     expectedDrain: (volume - kept) as Volume,
-    boundBy: time < needed ? 'most-run-time' : time > needed ? 'least-run-time' : undefined,
-    warnings:
-      time === needed && zone <= pump && slow <= 0
-        ? NOTHING
-        : warn(time - needed, slow, zone - pump, (volume / wanted) * 100),
+    boundBy: bound?.code as SizedShot['boundBy'],
+    warnings,
   }
 }
 
-/** What is too much: of time, of filling the line, of flow; and the share of the wanted volume that is given. */
-function warn(time: number, fill: number, flow: number, given: number): Finding[] {
-  const found: Finding[] = []
-  const add = (code: string, level: Finding['level'], value: number, unit: string, message: string) =>
-    found.push({ code, level, value, unit, message, source: 'common practice, no source' })
-  const share = `${given.toFixed(0)} % of the wanted volume`
-  if (time < 0) add('most-run-time', 'caution', -time, 's', `${share}: give more shots`)
-  if (time > 0) add('least-run-time', 'caution', time, 's', `${share}: the surplus drains`)
-  if (fill > 0) add('line-fill', 'note', fill, 's', 'filling the line takes over a tenth of the run time')
-  if (flow > 0) add('pump-flow', 'danger', flow, 'L/h', `the valve takes ${flow} L/h more than the pump gives`)
-  return found
+function warn(
+  warnings: ShotWarning[],
+  value: number,
+  code: ShotWarning['code'],
+  level: Finding['level'] = 'caution',
+  unit: ShotWarning['unit'] = 's',
+): void {
+  if (value > 0) warnings.push({ code, level, value, unit })
 }

@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import {
   cubicMetresPerHour,
+  explainShotWarning,
   fraction,
   litres,
   litresPerHour,
@@ -61,7 +62,7 @@ describe('sizing a shot in one call', () => {
         }
         const spoken = shot.warnings.map(({ code }) => code)
         if (shot.boundBy !== undefined) expect(spoken).toContain(shot.boundBy)
-        for (const { message, source } of shot.warnings) expect(`${message}${source}`).not.toMatch(/NaN|undefined/)
+        for (const { value } of shot.warnings) expect(value).toBeGreaterThan(0)
       }),
     )
   })
@@ -90,6 +91,31 @@ describe('sizing a shot in one call', () => {
     ])
     expect(sizeShot({ ...usual, emittersOnValve: 900, pumpFlow: cubicMetresPerHour(2) }).warnings).toEqual([])
   })
+  it('puts each warning into words with its number and what to do', () => {
+    const said = (more: Partial<SizeShotInput>) => sizeShot({ ...usual, ...more }).warnings.map(explainShotWarning)
+    expect(said({ mostRunTime: minutes(3) })).toMatchObject([
+      {
+        code: 'most-run-time',
+        level: 'caution',
+        message: expect.stringMatching(/closes 58.9 s before .*: give more shots/),
+      },
+    ])
+    expect(said({ leastRunTime: minutes(5) })).toMatchObject([
+      { code: 'least-run-time', message: expect.stringMatching(/open 61.1 s longer .*: the surplus drains/) },
+    ])
+    expect(said({ lineFill: seconds(40), emittersOnValve: 1500, pumpFlow: cubicMetresPerHour(2) })).toMatchObject([
+      {
+        code: 'line-fill',
+        message: expect.stringMatching(/13.3 s more than a tenth/),
+        source: 'common practice, no source',
+      },
+      {
+        code: 'pump-flow',
+        level: 'danger',
+        message: expect.stringMatching(/takes 1150 L\/h more than the pump gives: .*split the valve/),
+      },
+    ])
+  })
   it('does not open the valve for no rise', () => {
     expect(sizeShot({ ...usual, rise: waterContentChange(0), leastRunTime: minutes(1) })).toMatchObject({
       volume: 0,
@@ -100,7 +126,7 @@ describe('sizing a shot in one call', () => {
   })
   it('refuses a least run time above the most', () => {
     expectDomainError(() => sizeShot({ ...usual, leastRunTime: minutes(5), mostRunTime: minutes(2) }), {
-      quantity: 'limit of the run time',
+      quantity: 'run time',
       max: 120,
     })
     expectDomainError(() => sizeShot({ ...usual, rise: waterContentChange(-0.1) }), {
