@@ -53,7 +53,7 @@ const PORE_SPACE: Span = {
  * @param sample - Pore space and water contents.
  * @returns The classes, which add up to the pore space.
  * @throws `DomainError` outside the ranges; `InputError` when the water content rises with suction or exceeds the pore space.
- * @source De Boodt, M. and Verdonck, O. (1972), Acta Horticulturae 26:37-44
+ * @source De Boodt, M. and Verdonck, O. (1972), Acta Horticulturae 26:37-44; bounds of the classes checked in independent open restatements
  * @example
  * ```ts
  * waterClassesDeBoodt1972({

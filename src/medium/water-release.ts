@@ -61,7 +61,7 @@ export function waterBetweenSuctions({ medium, from, to }: SuctionInterval): Wat
  *
  * @param medium - How the medium holds water.
  * @returns Easily available water. Unit: m³/m³.
- * @source De Boodt, M. and Verdonck, O. (1972), Acta Horticulturae 26:37-44
+ * @source De Boodt, M. and Verdonck, O. (1972), Acta Horticulturae 26:37-44; bounds of the classes checked in independent open restatements
  * @example
  * ```ts
  * const medium = vanGenuchten1980({
@@ -86,7 +86,7 @@ export function easilyAvailableWater(medium: RetentionModel): WaterContentChange
  *
  * @param medium - How the medium holds water.
  * @returns Water buffering capacity. Unit: m³/m³.
- * @source De Boodt, M. and Verdonck, O. (1972), Acta Horticulturae 26:37-44
+ * @source De Boodt, M. and Verdonck, O. (1972), Acta Horticulturae 26:37-44; bounds of the classes checked in independent open restatements
  * @example
  * ```ts
  * const medium = vanGenuchten1980({
