@@ -2,24 +2,9 @@ import { InputError } from '../quantity/errors.js'
 import { within } from '../quantity/guard.js'
 import type { VapourPressure, VapourPressureDeficit } from '../quantity/pressure.js'
 import type { RelativeHumidity } from '../quantity/share.js'
-import type { Span } from '../quantity/span.js'
 import type { Temperature } from '../quantity/temperature.js'
 import { saturationVapourPressureFao56 } from './saturation-vapour-pressure-fao56.js'
-
-const HUMIDITY: Span = {
-  quantity: 'relative humidity',
-  unit: '1',
-  min: 0,
-  max: 1,
-  hint: 'give a share from 0 to 1, or percent(); a sensor that reads more than 100 % is wet or dirty',
-}
-const PRESSURE: Span = {
-  quantity: 'vapour pressure',
-  unit: 'kPa',
-  min: 0,
-  max: 102,
-  hint: 'give a pressure of water vapour in kPa',
-}
+import { HUMIDITY, VAPOUR } from './spans.js'
 
 /** Highest and lowest temperature of a day. */
 export interface DayTemperatures {
@@ -104,7 +89,7 @@ export function actualVapourPressureFao56(day: DayHumidity): VapourPressure {
  * ```
  */
 export function vapourPressureDeficit({ saturation, actual }: VapourPressures): VapourPressureDeficit {
-  return (within(saturation, PRESSURE) - within(actual, PRESSURE)) as VapourPressureDeficit
+  return (within(saturation, VAPOUR) - within(actual, VAPOUR)) as VapourPressureDeficit
 }
 
 /** Vapour pressure of the air, and what it would be if it were saturated. */

@@ -1,15 +1,7 @@
 import type { Elevation } from '../quantity/elevation.js'
 import { within } from '../quantity/guard.js'
 import type { Pressure } from '../quantity/pressure.js'
-import type { Span } from '../quantity/span.js'
-
-const ELEVATION: Span = {
-  quantity: 'elevation',
-  unit: 'm',
-  min: -500,
-  max: 9000,
-  hint: 'give the elevation of a place on land, in metres above sea level',
-}
+import { SITE_ELEVATION } from './spans.js'
 
 /**
  * Mean pressure of the atmosphere at an elevation.
@@ -28,5 +20,5 @@ const ELEVATION: Span = {
  * ```
  */
 export function atmosphericPressureFao56(elevation: Elevation): Pressure {
-  return (101.3 * ((293 - 0.0065 * within(elevation, ELEVATION)) / 293) ** 5.26) as Pressure
+  return (101.3 * ((293 - 0.0065 * within(elevation, SITE_ELEVATION)) / 293) ** 5.26) as Pressure
 }

@@ -6,14 +6,8 @@ import type { PhotonFluxDensity } from '../quantity/photon-flux.js'
 import type { PhotonYield } from '../quantity/photon-yield.js'
 import type { Share } from '../quantity/share.js'
 import type { Span } from '../quantity/span.js'
+import { DAILY_SOLAR, PHOTON_FLUX } from './spans.js'
 
-const FLUX: Span = {
-  quantity: 'photon flux',
-  unit: 'µmol/m²/s',
-  min: 0,
-  max: 20000,
-  hint: 'give µmol/m²/s, zero or more; full sun has about 2000',
-}
 const LIT: Span = {
   quantity: 'time with light',
   unit: 's',
@@ -35,13 +29,6 @@ const WINDOW: Span = {
   max: 86400,
   ends: '(]',
   hint: 'give the hours of light of a day, above 0 and up to 24',
-}
-const SOLAR: Span = {
-  quantity: 'solar radiation',
-  unit: 'MJ/m²/d',
-  min: 0,
-  max: 60,
-  hint: 'give a daily sum in MJ/m²; more than 50 does not reach the ground',
 }
 const YIELD: Span = {
   quantity: 'photon yield of global radiation',
@@ -104,7 +91,7 @@ export interface DaySunlight {
  * ```
  */
 export function dailyLightIntegral({ photonFlux, photoperiod }: ConstantLight): DailyLightIntegral {
-  return (within(photonFlux, FLUX) * within(photoperiod, LIT) * 1e-6) as DailyLightIntegral
+  return (within(photonFlux, PHOTON_FLUX) * within(photoperiod, LIT) * 1e-6) as DailyLightIntegral
 }
 
 /**
@@ -145,6 +132,6 @@ export function photonFluxForDailyLight({ integral, photoperiod }: WantedLight):
  * ```
  */
 export function dailyLightIntegralOfSunlight({ solar, photonYield, transmission }: DaySunlight): DailyLightIntegral {
-  const photons = within(solar, SOLAR) * within(photonYield ?? SUNLIGHT, YIELD)
+  const photons = within(solar, DAILY_SOLAR) * within(photonYield ?? SUNLIGHT, YIELD)
   return (photons * within(transmission ?? 1, THROUGH)) as DailyLightIntegral
 }

@@ -5,49 +5,8 @@ import type { VapourPressure } from '../quantity/pressure.js'
 import type { Share } from '../quantity/share.js'
 import type { Span } from '../quantity/span.js'
 import type { DayTemperatures } from './actual-vapour-pressure-fao56.js'
+import { ACTUAL_VAPOUR, AIR_TEMPERATURE, ALBEDO, DAILY_SOLAR, OUTSIDE_RADIATION, SITE_ELEVATION } from './spans.js'
 
-const SOLAR: Span = {
-  quantity: 'solar radiation',
-  unit: 'MJ/m²/d',
-  min: 0,
-  max: 60,
-  hint: 'give a daily sum in MJ/m²; more than 50 does not reach the ground',
-}
-const OUTSIDE: Span = {
-  quantity: 'extraterrestrial radiation',
-  unit: 'MJ/m²/d',
-  min: 0,
-  max: 60,
-  hint: 'give a daily sum in MJ/m², from extraterrestrialRadiationFao56()',
-}
-const ELEVATION: Span = {
-  quantity: 'elevation',
-  unit: 'm',
-  min: -500,
-  max: 9000,
-  hint: 'give the elevation of a place on land',
-}
-const ALBEDO: Span = {
-  quantity: 'albedo',
-  unit: '1',
-  min: 0,
-  max: 1,
-  hint: 'give the share of light that is reflected',
-}
-const VAPOUR: Span = {
-  quantity: 'actual vapour pressure',
-  unit: 'kPa',
-  min: 0,
-  max: 10,
-  hint: 'give a pressure of water vapour in kPa',
-}
-const WARMTH: Span = {
-  quantity: 'air temperature',
-  unit: '°C',
-  min: -60,
-  max: 100,
-  hint: 'give the temperature of the air in degrees Celsius',
-}
 const RELATIVE: Span = {
   quantity: 'relative shortwave radiation',
   unit: '1',
@@ -84,7 +43,8 @@ export interface ClearSkyInput {
  * ```
  */
 export function clearSkyRadiationFao56({ extraterrestrial, elevation }: ClearSkyInput): DailyRadiation {
-  return ((0.75 + 2e-5 * within(elevation, ELEVATION)) * within(extraterrestrial, OUTSIDE)) as DailyRadiation
+  return ((0.75 + 2e-5 * within(elevation, SITE_ELEVATION)) *
+    within(extraterrestrial, OUTSIDE_RADIATION)) as DailyRadiation
 }
 
 /** Solar radiation and the share of it that the surface reflects. */
@@ -112,7 +72,7 @@ export interface NetShortwaveInput {
  * ```
  */
 export function netShortwaveRadiationFao56({ solar, albedo }: NetShortwaveInput): DailyNetRadiation {
-  return ((1 - within(albedo ?? 0.23, ALBEDO)) * within(solar, SOLAR)) as DailyNetRadiation
+  return ((1 - within(albedo ?? 0.23, ALBEDO)) * within(solar, DAILY_SOLAR)) as DailyNetRadiation
 }
 
 /** What the net longwave radiation of a day is found from. */
@@ -142,9 +102,9 @@ export interface NetLongwaveInput extends DayTemperatures {
  * ```
  */
 export function netLongwaveRadiationFao56(input: NetLongwaveInput): DailyNetRadiation {
-  const highest = within(input.highest, WARMTH) + 273.16
-  const lowest = within(input.lowest, WARMTH) + 273.16
-  const humidity = 0.34 - 0.14 * Math.sqrt(within(input.actualVapourPressure, VAPOUR))
+  const highest = within(input.highest, AIR_TEMPERATURE) + 273.16
+  const lowest = within(input.lowest, AIR_TEMPERATURE) + 273.16
+  const humidity = 0.34 - 0.14 * Math.sqrt(within(input.actualVapourPressure, ACTUAL_VAPOUR))
   const cloud = 1.35 * Math.min(1, within(input.relativeShortwave, RELATIVE)) - 0.35
   return (((STEFAN_BOLTZMANN * (highest ** 4 + lowest ** 4)) / 2) * humidity * cloud) as DailyNetRadiation
 }

@@ -5,7 +5,7 @@ import type { VapourPressure } from '../quantity/pressure.js'
 import type { Share } from '../quantity/share.js'
 import type { Span } from '../quantity/span.js'
 import type { Temperature } from '../quantity/temperature.js'
-import { AIR_TEMPERATURE, SITE_ELEVATION } from './spans.js'
+import { ACTUAL_VAPOUR, AIR_TEMPERATURE, ALBEDO, SITE_ELEVATION } from './spans.js'
 
 /** Stefan-Boltzmann constant, MJ K⁻⁴ m⁻² h⁻¹. */
 const STEFAN_BOLTZMANN_HOUR = 2.043e-10
@@ -22,20 +22,6 @@ const OUTSIDE: Span = {
   min: 0,
   max: 6,
   hint: 'give an hourly sum in MJ/m², from extraterrestrialRadiationHourFao56()',
-}
-const ALBEDO: Span = {
-  quantity: 'albedo',
-  unit: '1',
-  min: 0,
-  max: 1,
-  hint: 'give the share of light that is reflected',
-}
-const VAPOUR: Span = {
-  quantity: 'actual vapour pressure',
-  unit: 'kPa',
-  min: 0,
-  max: 10,
-  hint: 'give a pressure of water vapour in kPa',
 }
 const RELATIVE: Span = {
   quantity: 'relative shortwave radiation',
@@ -149,7 +135,7 @@ export function netShortwaveRadiationHourFao56({ solar, albedo }: NetShortwaveHo
  */
 export function netLongwaveRadiationHourFao56(input: NetLongwaveHourInput): HourlyNetRadiation {
   const kelvin = within(input.temperature, AIR_TEMPERATURE) + 273.16
-  const humidity = 0.34 - 0.14 * Math.sqrt(within(input.actualVapourPressure, VAPOUR))
+  const humidity = 0.34 - 0.14 * Math.sqrt(within(input.actualVapourPressure, ACTUAL_VAPOUR))
   const cloud = 1.35 * Math.min(1, within(input.relativeShortwave, RELATIVE)) - 0.35
   return (STEFAN_BOLTZMANN_HOUR * kelvin ** 4 * humidity * cloud) as HourlyNetRadiation
 }

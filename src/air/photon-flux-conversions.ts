@@ -8,6 +8,7 @@ import type { Power } from '../quantity/power.js'
 import type { Share } from '../quantity/share.js'
 import type { Span } from '../quantity/span.js'
 import { type LightSourceName, lightSource } from './light-sources.js'
+import { PHOTON_FLUX } from './spans.js'
 
 const IRRADIANCE: Span = {
   quantity: 'irradiance',
@@ -15,13 +16,6 @@ const IRRADIANCE: Span = {
   min: 0,
   max: 5000,
   hint: 'give W/m², zero or more; the sun gives at most about 1400 W/m²',
-}
-const FLUX: Span = {
-  quantity: 'photon flux',
-  unit: 'µmol/m²/s',
-  min: 0,
-  max: 20000,
-  hint: 'give µmol/m²/s, zero or more; full sun has about 2000',
 }
 const LUX: Span = {
   quantity: 'illuminance',
@@ -147,7 +141,7 @@ export function photonFluxFromEnergy({ irradiance, photonYield }: ParEnergyInput
  * ```
  */
 export function energyFromPhotonFlux({ photonFlux, photonYield }: PhotonEnergyInput): Irradiance {
-  return (within(photonFlux, FLUX) / within(photonYield, YIELD)) as Irradiance
+  return (within(photonFlux, PHOTON_FLUX) / within(photonYield, YIELD)) as Irradiance
 }
 
 /**
@@ -190,7 +184,7 @@ export function photonFluxFromIlluminance({ illuminance, source }: IlluminanceIn
  * ```
  */
 export function illuminanceFromPhotonFlux({ photonFlux, source }: PhotonFluxOfSource): Illuminance {
-  return (within(photonFlux, FLUX) * lightSource(source).luxPerMicromole) as Illuminance
+  return (within(photonFlux, PHOTON_FLUX) * lightSource(source).luxPerMicromole) as Illuminance
 }
 
 /**

@@ -1,15 +1,7 @@
 import { within } from '../quantity/guard.js'
 import type { Pressure } from '../quantity/pressure.js'
 import type { VapourPressureSlope } from '../quantity/psychrometrics.js'
-import type { Span } from '../quantity/span.js'
-
-const PRESSURE: Span = {
-  quantity: 'atmospheric pressure',
-  unit: 'kPa',
-  min: 30,
-  max: 120,
-  hint: 'give the pressure of the air in kPa: about 101 at sea level',
-}
+import { AIR_PRESSURE } from './spans.js'
 
 /**
  * Psychrometric constant at an atmospheric pressure.
@@ -28,5 +20,5 @@ const PRESSURE: Span = {
  * ```
  */
 export function psychrometricConstantFao56(pressure: Pressure): VapourPressureSlope {
-  return (0.665e-3 * within(pressure, PRESSURE)) as VapourPressureSlope
+  return (0.665e-3 * within(pressure, AIR_PRESSURE)) as VapourPressureSlope
 }

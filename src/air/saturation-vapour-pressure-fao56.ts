@@ -3,14 +3,8 @@ import type { VapourPressure } from '../quantity/pressure.js'
 import type { VapourPressureSlope } from '../quantity/psychrometrics.js'
 import type { Span } from '../quantity/span.js'
 import type { Temperature } from '../quantity/temperature.js'
+import { AIR_TEMPERATURE } from './spans.js'
 
-const AIR: Span = {
-  quantity: 'air temperature',
-  unit: '°C',
-  min: -60,
-  max: 100,
-  hint: 'give the temperature of the air in degrees Celsius',
-}
 const VAPOUR: Span = {
   quantity: 'vapour pressure',
   unit: 'kPa',
@@ -37,7 +31,7 @@ const VAPOUR: Span = {
  * ```
  */
 export function saturationVapourPressureFao56(temperature: Temperature): VapourPressure {
-  return saturation(within(temperature, AIR)) as VapourPressure
+  return saturation(within(temperature, AIR_TEMPERATURE)) as VapourPressure
 }
 
 /**
@@ -57,7 +51,7 @@ export function saturationVapourPressureFao56(temperature: Temperature): VapourP
  * ```
  */
 export function slopeOfSaturationVapourPressureFao56(temperature: Temperature): VapourPressureSlope {
-  const t = within(temperature, AIR)
+  const t = within(temperature, AIR_TEMPERATURE)
   return ((4098 * saturation(t)) / (t + 237.3) ** 2) as VapourPressureSlope
 }
 

@@ -3,22 +3,8 @@ import type { DailyRadiation } from '../quantity/daily-radiation.js'
 import type { Duration } from '../quantity/duration.js'
 import { wholeWithin, within } from '../quantity/guard.js'
 import type { Latitude } from '../quantity/position.js'
-import type { Span } from '../quantity/span.js'
+import { SITE_LATITUDE, YEAR_DAY } from './spans.js'
 
-const LATITUDE: Span = {
-  quantity: 'latitude',
-  unit: '°',
-  min: -90,
-  max: 90,
-  hint: 'give decimal degrees, south negative',
-}
-const DAY: Span = {
-  quantity: 'day of the year',
-  unit: 'd',
-  min: 1,
-  max: 366,
-  hint: 'give a whole number; 1 January is 1',
-}
 /** Solar constant, MJ m⁻² min⁻¹. */
 const SOLAR_CONSTANT = 0.082
 
@@ -62,8 +48,8 @@ export interface SolarGeometry {
  * ```
  */
 export function solarGeometryFao56(place: SolarDay): SolarGeometry {
-  const phi = (Math.PI / 180) * within(place.latitude, LATITUDE)
-  const turn = ((2 * Math.PI) / 365) * wholeWithin(place.day, DAY)
+  const phi = (Math.PI / 180) * within(place.latitude, SITE_LATITUDE)
+  const turn = ((2 * Math.PI) / 365) * wholeWithin(place.day, YEAR_DAY)
   const declination = 0.409 * Math.sin(turn - 1.39)
   return {
     inverseDistance: 1 + 0.033 * Math.cos(turn),

@@ -4,7 +4,7 @@ import { InputError } from '../quantity/errors.js'
 import { within } from '../quantity/guard.js'
 import type { Span } from '../quantity/span.js'
 import type { DayTemperatures } from './actual-vapour-pressure-fao56.js'
-import { AIR_TEMPERATURE, OUTSIDE_RADIATION } from './spans.js'
+import { AIR_TEMPERATURE, DAILY_SOLAR, OUTSIDE_RADIATION } from './spans.js'
 
 /** Adjustment coefficient of the temperature formula, K^-0.5: away from large water bodies, and near the coast (FAO-56, Eq. 50). */
 export const RADIATION_ADJUSTMENT = { interior: 0.16, coastal: 0.19 } as const
@@ -25,13 +25,6 @@ const BASE: Span = {
   min: 0,
   max: 20,
   hint: 'give 4 MJ/m² a day',
-}
-const SOLAR: Span = {
-  quantity: 'solar radiation',
-  unit: 'MJ/m²/d',
-  min: 0,
-  max: 60,
-  hint: 'give a daily sum in MJ/m²',
 }
 const LENGTH: Span = {
   quantity: 'length of the day',
@@ -147,6 +140,6 @@ export function solarRadiationOnIslandFao56({ extraterrestrial, base }: Radiatio
  * ```
  */
 export function sunshineFromSolarRadiationFao56(input: SunshineFromRadiationInput): Duration {
-  const share = within(input.solar, SOLAR) / within(input.extraterrestrial, LIT)
+  const share = within(input.solar, DAILY_SOLAR) / within(input.extraterrestrial, LIT)
   return ((within(input.dayLength, LENGTH) * (share - 0.25)) / 0.5) as Duration
 }

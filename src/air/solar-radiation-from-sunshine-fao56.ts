@@ -3,14 +3,8 @@ import type { Duration } from '../quantity/duration.js'
 import { InputError } from '../quantity/errors.js'
 import { within } from '../quantity/guard.js'
 import type { Span } from '../quantity/span.js'
+import { OUTSIDE_RADIATION, SUNSHINE } from './spans.js'
 
-const SUNSHINE: Span = {
-  quantity: 'sunshine of the day',
-  unit: 's',
-  min: 0,
-  max: 86400,
-  hint: 'give the hours of bright sunshine of the day, from 0 to 24',
-}
 const LENGTH: Span = {
   quantity: 'length of the day',
   unit: 's',
@@ -18,13 +12,6 @@ const LENGTH: Span = {
   max: 86400,
   ends: '(]',
   hint: 'give the time from sunrise to sunset, from dayLengthFao56(); it is zero in the polar night',
-}
-const OUTSIDE: Span = {
-  quantity: 'extraterrestrial radiation',
-  unit: 'MJ/m²/d',
-  min: 0,
-  max: 60,
-  hint: 'give a daily sum in MJ/m², from extraterrestrialRadiationFao56()',
 }
 
 const OVERCAST: Span = {
@@ -91,5 +78,5 @@ export function solarRadiationFromSunshineFao56({
     )
   const overcast = within(overcastShare ?? 0.25, OVERCAST)
   const sunny = within(sunshineShare ?? 0.5, SUNNY)
-  return ((overcast + sunny * share) * within(extraterrestrial, OUTSIDE)) as DailyRadiation
+  return ((overcast + sunny * share) * within(extraterrestrial, OUTSIDE_RADIATION)) as DailyRadiation
 }

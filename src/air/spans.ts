@@ -64,3 +64,38 @@ export const YEAR_DAY: Span = {
   max: 366,
   hint: 'give a whole number; 1 January is 1',
 }
+export const DAILY_SOLAR: Span = {
+  quantity: 'solar radiation',
+  unit: 'MJ/m²/d',
+  min: 0,
+  max: 60,
+  hint: 'give a daily sum in MJ/m²; more than 50 does not reach the ground',
+}
+export const ALBEDO: Span = {
+  quantity: 'albedo',
+  unit: '1',
+  min: 0,
+  max: 1,
+  hint: 'give the share of light that is reflected',
+}
+export const ACTUAL_VAPOUR: Span = {
+  quantity: 'actual vapour pressure',
+  unit: 'kPa',
+  min: 0,
+  max: 10,
+  hint: 'give a pressure of water vapour in kPa',
+}
+export const PHOTON_FLUX: Span = {
+  quantity: 'photon flux',
+  unit: 'µmol/m²/s',
+  min: 0,
+  max: 20000,
+  hint: 'give µmol/m²/s, zero or more; full sun has about 2000',
+}
+export const SUNSHINE: Span = {
+  quantity: 'sunshine of the day',
+  unit: 's',
+  min: 0,
+  max: 86400,
+  hint: 'give the hours of bright sunshine of the day, from 0 to 24',
+}

@@ -6,7 +6,7 @@ import type { DepletionFraction, Share } from '../quantity/share.js'
 import type { Span } from '../quantity/span.js'
 import type { WaterContent } from '../quantity/water-content.js'
 import type { WaterDepth } from '../quantity/water-depth.js'
-import { CONTENT, CROP_ET, DEPLETION, DEPTH, THICKNESS } from './crop-spans.js'
+import { CONTENT, CROP_ET, DEPLETION, DEPTH, THICKNESS, TOTAL_AVAILABLE } from './crop-spans.js'
 
 /** A root zone of one soil. */
 export interface RootZone {
@@ -109,15 +109,6 @@ export interface StressInput {
   readonly depletionFraction: DepletionFraction
 }
 
-const AVAILABLE: Span = {
-  quantity: 'total available water',
-  unit: 'mm',
-  min: 0,
-  max: 10000,
-  ends: '(]',
-  hint: 'give millimetres above zero',
-}
-
 /**
  * Share of the full transpiration that a dry root zone still allows: the water stress coefficient.
  *
@@ -137,7 +128,7 @@ const AVAILABLE: Span = {
  * ```
  */
 export function waterStressCoefficient({ totalAvailable, depletion, depletionFraction }: StressInput): Share {
-  const total = within(totalAvailable, AVAILABLE)
+  const total = within(totalAvailable, TOTAL_AVAILABLE)
   const left = total - within(depletion, DEPTH)
   return Math.min(1, Math.max(0, left / ((1 - within(depletionFraction, DEPLETION)) * total))) as Share
 }

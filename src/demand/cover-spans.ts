@@ -1,5 +1,7 @@
 import type { Span } from '../quantity/span.js'
 
+/** Domains that the methods for crops under cover share. */
+
 export const LEAF_AREA: Span = {
   quantity: 'leaf area index',
   unit: '1',
@@ -50,4 +52,11 @@ export const RESISTANCE: Span = {
   min: 1,
   max: 100000,
   hint: 'give s/m of one side of a leaf; 100 to 300 for the air, 80 to 1000 for leaves',
+}
+export const PHOTON_YIELD: Span = {
+  quantity: 'photons for each joule of light',
+  unit: 'µmol/J',
+  min: 3,
+  max: 6,
+  hint: 'give micromoles for each joule of light: about 4.6 for white, 5 for sodium; not micromoles for each joule of electricity',
 }

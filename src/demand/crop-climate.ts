@@ -4,7 +4,8 @@ import type { CropCoefficient } from '../quantity/plant.js'
 import type { RelativeHumidity } from '../quantity/share.js'
 import type { Validity } from '../quantity/validity.js'
 import type { WindSpeed } from '../quantity/wind.js'
-import { COEFFICIENT, HEIGHT, HUMIDITY, WIND } from './crop-spans.js'
+import { COEFFICIENT, HEIGHT, HUMIDITY } from './crop-spans.js'
+import { WIND } from './penman-monteith-spans.js'
 
 /** The climate of a growth stage and the height of the crop in it. */
 export interface CropClimate {

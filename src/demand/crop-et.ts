@@ -2,6 +2,7 @@ import type { CropET, ReferenceET } from '../quantity/evapotranspiration.js'
 import { within } from '../quantity/guard.js'
 import type { CropCoefficient, PlantDensity, PlantWaterUse } from '../quantity/plant.js'
 import type { Span } from '../quantity/span.js'
+import { COEFFICIENT, CROP_ET } from './crop-spans.js'
 
 const REFERENCE: Span = {
   quantity: 'reference evapotranspiration',
@@ -9,20 +10,6 @@ const REFERENCE: Span = {
   min: -5,
   max: 30,
   hint: 'give a depth of water a day in mm; more than 15 is seldom seen',
-}
-const COEFFICIENT: Span = {
-  quantity: 'crop coefficient',
-  unit: '1',
-  min: 0,
-  max: 3,
-  hint: 'crop coefficients lie between 0 and about 1.4',
-}
-const CROP: Span = {
-  quantity: 'crop evapotranspiration',
-  unit: 'mm/d',
-  min: 0,
-  max: 90,
-  hint: 'give a depth of water a day in mm, zero or more',
 }
 const DENSITY: Span = {
   quantity: 'plant density',
@@ -87,5 +74,5 @@ export interface PlantUseInput {
  * ```
  */
 export function waterUsePerPlant({ cropET, plantDensity }: PlantUseInput): PlantWaterUse {
-  return (within(cropET, CROP) / within(plantDensity, DENSITY)) as PlantWaterUse
+  return (within(cropET, CROP_ET) / within(plantDensity, DENSITY)) as PlantWaterUse
 }

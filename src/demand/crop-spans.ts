@@ -1,5 +1,7 @@
 import type { Span } from '../quantity/span.js'
 
+/** Domains that the steps from a reference to a crop and its soil water share. */
+
 export const COEFFICIENT: Span = {
   quantity: 'crop coefficient',
   unit: '1',
@@ -21,13 +23,6 @@ export const CROP_ET: Span = {
   min: 0,
   max: 90,
   hint: 'give a depth of water a day in mm, zero or more',
-}
-export const WIND: Span = {
-  quantity: 'wind speed at 2 m',
-  unit: 'm/s',
-  min: 0,
-  max: 120,
-  hint: 'give a wind speed in m/s, zero or more',
 }
 export const HUMIDITY: Span = {
   quantity: 'lowest relative humidity of the day',
@@ -94,4 +89,12 @@ export const EC: Span = {
   min: 0,
   max: 200,
   hint: 'give dS/m at 25 °C, zero or more',
+}
+export const TOTAL_AVAILABLE: Span = {
+  quantity: 'total available water',
+  unit: 'mm',
+  min: 0,
+  max: 10000,
+  ends: '(]',
+  hint: 'give millimetres above zero',
 }

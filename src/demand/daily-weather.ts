@@ -8,7 +8,7 @@ import {
   solarRadiationOnIslandFao56,
 } from '../air/solar-radiation-estimates-fao56.js'
 import { solarRadiationFromSunshineFao56 } from '../air/solar-radiation-from-sunshine-fao56.js'
-import { AIR_PRESSURE, HUMIDITY, SITE_ELEVATION } from '../air/spans.js'
+import { ACTUAL_VAPOUR, AIR_PRESSURE, DAILY_SOLAR, HUMIDITY, SITE_ELEVATION, SUNSHINE } from '../air/spans.js'
 import {
   vapourPressureFromHighestHumidityFao56,
   vapourPressureFromLowestTemperatureFao56,
@@ -23,31 +23,9 @@ import type { Finding } from '../quantity/finding.js'
 import { within } from '../quantity/guard.js'
 import type { Pressure, VapourPressure } from '../quantity/pressure.js'
 import type { RelativeHumidity } from '../quantity/share.js'
-import type { Span } from '../quantity/span.js'
 import type { Temperature, TemperatureChange } from '../quantity/temperature.js'
 import type { WindSpeed } from '../quantity/wind.js'
 
-const VAPOUR: Span = {
-  quantity: 'actual vapour pressure',
-  unit: 'kPa',
-  min: 0,
-  max: 10,
-  hint: 'give a pressure of water vapour in kPa',
-}
-const SOLAR: Span = {
-  quantity: 'solar radiation',
-  unit: 'MJ/m²/d',
-  min: 0,
-  max: 60,
-  hint: 'give a daily sum in MJ/m²; more than 50 does not reach the ground',
-}
-const SUNSHINE: Span = {
-  quantity: 'sunshine of the day',
-  unit: 's',
-  min: 0,
-  max: 86400,
-  hint: 'give the hours of bright sunshine of the day, from 0 to 24',
-}
 /** Wind speed at 2 m that FAO-56 takes where none is known, m/s: the mean of 2000 stations. */
 const USUAL_WIND = 2
 
@@ -121,7 +99,7 @@ function vapourOf(weather: DailyWeather, assumed: Finding[]): VapourPressure {
     if (humidity !== undefined) within(humidity, HUMIDITY)
   const ofDew = dewPoint === undefined ? undefined : saturationVapourPressureFao56(dewPoint)
   const ofNight = vapourPressureFromLowestTemperatureFao56(weather)
-  if (vapourPressure !== undefined) return within(vapourPressure, VAPOUR) as VapourPressure
+  if (vapourPressure !== undefined) return within(vapourPressure, ACTUAL_VAPOUR) as VapourPressure
   if (ofDew !== undefined) return ofDew
   if (highestHumidity !== undefined && lowestHumidity !== undefined)
     return actualVapourPressureFao56({ ...weather, highestHumidity, lowestHumidity })
@@ -143,7 +121,7 @@ function vapourOf(weather: DailyWeather, assumed: Finding[]): VapourPressure {
 function solarOf(weather: DailyWeather, extraterrestrial: DailyRadiation, assumed: Finding[]): DailyRadiation {
   const { solar, sunshine, exposure = 'interior' } = weather
   if (sunshine !== undefined) within(sunshine, SUNSHINE)
-  if (solar !== undefined) return within(solar, SOLAR) as DailyRadiation
+  if (solar !== undefined) return within(solar, DAILY_SOLAR) as DailyRadiation
   if (sunshine !== undefined) {
     const dayLength = dayLengthFao56(weather)
     return dayLength > 0

@@ -7,6 +7,7 @@ import type { PhotonYield } from '../quantity/photon-yield.js'
 import type { Power } from '../quantity/power.js'
 import type { Share } from '../quantity/share.js'
 import type { Span } from '../quantity/span.js'
+import { PHOTON_YIELD } from './cover-spans.js'
 
 /** Lamps over an area: what they take and what they give. */
 export interface FixtureLightInput {
@@ -60,13 +61,6 @@ const EFFICACY: Span = {
   ends: '(]',
   hint: 'give photons for each joule of electricity: about 1.7 for sodium lamps, 2.5 to 3.5 for light-emitting diodes',
 }
-const YIELD: Span = {
-  quantity: 'photons for each joule of light',
-  unit: 'µmol/J',
-  min: 3,
-  max: 6,
-  hint: 'give photons for each joule of light: about 4.6 for white, 5 for sodium',
-}
 const REACHING: Span = {
   quantity: 'share of the light that reaches the crop',
   unit: '1',
@@ -102,7 +96,7 @@ const REACHING: Span = {
 export function fixtureLight(input: FixtureLightInput): FixtureLight {
   const electricity = within(input.electricalPower, POWER) / within(input.area, AREA)
   const efficacy = within(input.efficacy, EFFICACY)
-  const photons = within(input.photonsPerJoule, YIELD)
+  const photons = within(input.photonsPerJoule, PHOTON_YIELD)
   if (efficacy > photons) {
     throw new InputError(
       'efficacy',

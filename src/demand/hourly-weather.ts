@@ -2,7 +2,7 @@ import { atmosphericPressureFao56 } from '../air/atmospheric-pressure-fao56.js'
 import { vapourPressureOfHumidity } from '../air/humidity-of-air.js'
 import { saturationVapourPressureFao56 } from '../air/saturation-vapour-pressure-fao56.js'
 import type { SolarHour } from '../air/solar-hour-fao56.js'
-import { AIR_PRESSURE, HUMIDITY } from '../air/spans.js'
+import { ACTUAL_VAPOUR, AIR_PRESSURE, HUMIDITY } from '../air/spans.js'
 import { type MeasuredWind, windSpeedAtTwoMetresFao56 } from '../air/wind-at-two-metres-fao56.js'
 import type { Elevation } from '../quantity/elevation.js'
 import { InputError } from '../quantity/errors.js'
@@ -11,18 +11,9 @@ import { within } from '../quantity/guard.js'
 import type { HourlyRadiation } from '../quantity/hourly-radiation.js'
 import type { Pressure, VapourPressure } from '../quantity/pressure.js'
 import type { RelativeHumidity } from '../quantity/share.js'
-import type { Span } from '../quantity/span.js'
 import type { Temperature } from '../quantity/temperature.js'
 import type { WindSpeed } from '../quantity/wind.js'
 import { LOWEST_SUN, NIGHT_SHARE } from './reference-et-hour.js'
-
-const VAPOUR: Span = {
-  quantity: 'actual vapour pressure',
-  unit: 'kPa',
-  min: 0,
-  max: 10,
-  hint: 'give a pressure of water vapour in kPa',
-}
 
 /**
  * An hour of weather at a place. Humidity is taken from the first of these that is given: vapour pressure, dew point, relative humidity.
@@ -61,7 +52,7 @@ export function pressureOfHour({ elevation, pressure }: HourlyWeather): Pressure
 export function vapourOfHour({ temperature, vapourPressure, dewPoint, humidity }: HourlyWeather): VapourPressure {
   const ofDew = dewPoint === undefined ? undefined : saturationVapourPressureFao56(dewPoint)
   const share = humidity === undefined ? undefined : (within(humidity, HUMIDITY) as RelativeHumidity)
-  if (vapourPressure !== undefined) return within(vapourPressure, VAPOUR) as VapourPressure
+  if (vapourPressure !== undefined) return within(vapourPressure, ACTUAL_VAPOUR) as VapourPressure
   if (ofDew !== undefined) return ofDew
   if (share !== undefined) return vapourPressureOfHumidity({ temperature, humidity: share })
   throw new InputError(

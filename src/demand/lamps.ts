@@ -6,6 +6,7 @@ import type { Pressure, VapourPressureDeficit } from '../quantity/pressure.js'
 import type { GroundFraction } from '../quantity/share.js'
 import type { Span } from '../quantity/span.js'
 import type { Temperature } from '../quantity/temperature.js'
+import { PHOTON_YIELD } from './cover-spans.js'
 import { GROUND } from './crop-spans.js'
 import { type CanopyTranspiration, transpirationStanghellini1987 } from './stanghellini-1987.js'
 
@@ -15,13 +16,6 @@ const PHOTONS: Span = {
   min: 0,
   max: 3000,
   hint: 'give the photosynthetic photon flux above the leaves',
-}
-const YIELD: Span = {
-  quantity: 'photons for each joule of light',
-  unit: 'µmol/J',
-  min: 3,
-  max: 6,
-  hint: 'give micromoles for each joule of light: about 4.6 for white, 5 for sodium; not micromoles for each joule of electricity',
 }
 const BOTH_SIDES: Span = {
   quantity: 'resistance to vapour',
@@ -111,7 +105,7 @@ export function leafResistanceGraamans2017(photonFlux: PhotonFluxDensity): numbe
  * ```
  */
 export function transpirationUnderLamps(input: LampInput): CanopyTranspiration {
-  const light = within(input.photonFlux, PHOTONS) / within(input.photonsPerJoule, YIELD)
+  const light = within(input.photonFlux, PHOTONS) / within(input.photonsPerJoule, PHOTON_YIELD)
   const net = (1 - within(input.reflected ?? 0.05, REFLECTED)) * within(input.cover, GROUND) * light
   return transpirationStanghellini1987({
     netRadiation: net as Irradiance,

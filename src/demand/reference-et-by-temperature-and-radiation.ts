@@ -9,15 +9,8 @@ import { within } from '../quantity/guard.js'
 import type { Pressure } from '../quantity/pressure.js'
 import type { Span } from '../quantity/span.js'
 import type { Temperature } from '../quantity/temperature.js'
+import { NET_RADIATION, SOIL_HEAT } from './penman-monteith-spans.js'
 
-const NET: Span = { quantity: 'net radiation', unit: 'MJ/m²/d', min: -30, max: 60, hint: 'give a daily sum in MJ/m²' }
-const SOIL: Span = {
-  quantity: 'soil heat flux',
-  unit: 'MJ/m²/d',
-  min: -30,
-  max: 30,
-  hint: 'give a daily sum in MJ/m²; for a day it is near zero',
-}
 const ALPHA: Span = {
   quantity: 'Priestley-Taylor coefficient',
   unit: '1',
@@ -95,6 +88,6 @@ export function referenceETHargreaves1985({ highest, lowest, extraterrestrial }:
 export function referenceETPriestleyTaylor1972(input: RadiationMethodInput): ReferenceET {
   const slope = slopeOfSaturationVapourPressureFao56(input.temperature)
   const gamma = psychrometricConstantFao56(input.pressure)
-  const energy = within(input.netRadiation, NET) - within(input.soilHeat ?? 0, SOIL)
+  const energy = within(input.netRadiation, NET_RADIATION) - within(input.soilHeat ?? 0, SOIL_HEAT)
   return ((within(input.coefficient ?? 1.26, ALPHA) * slope * energy) / (slope + gamma) / 2.45) as ReferenceET
 }

@@ -6,15 +6,8 @@ import type { VapourPressureSlope } from '../quantity/psychrometrics.js'
 import type { Span } from '../quantity/span.js'
 import type { Temperature } from '../quantity/temperature.js'
 import type { WindSpeed } from '../quantity/wind.js'
+import { NET_RADIATION, PSYCHROMETRIC, SLOPE, SOIL_HEAT, WIND } from './penman-monteith-spans.js'
 
-const NET: Span = { quantity: 'net radiation', unit: 'MJ/m²/d', min: -30, max: 60, hint: 'give a daily sum in MJ/m²' }
-const SOIL: Span = {
-  quantity: 'soil heat flux',
-  unit: 'MJ/m²/d',
-  min: -30,
-  max: 30,
-  hint: 'give a daily sum in MJ/m²; for a day it is near zero',
-}
 const MEAN: Span = {
   quantity: 'mean air temperature',
   unit: '°C',
@@ -22,35 +15,12 @@ const MEAN: Span = {
   max: 100,
   hint: 'give the temperature of the air in degrees Celsius',
 }
-const WIND: Span = {
-  quantity: 'wind speed at 2 m',
-  unit: 'm/s',
-  min: 0,
-  max: 120,
-  hint: 'give a wind speed in m/s, zero or more',
-}
 const DEFICIT: Span = {
   quantity: 'vapour pressure deficit',
   unit: 'kPa',
   min: -1,
   max: 102,
   hint: 'give saturation less actual vapour pressure',
-}
-const SLOPE: Span = {
-  quantity: 'slope of the vapour pressure curve',
-  unit: 'kPa/K',
-  min: 0,
-  max: 4,
-  ends: '(]',
-  hint: 'give it in kPa/K, from slopeOfSaturationVapourPressureFao56()',
-}
-const GAMMA: Span = {
-  quantity: 'psychrometric constant',
-  unit: 'kPa/K',
-  min: 0,
-  max: 1,
-  ends: '(]',
-  hint: 'give it in kPa/K, from psychrometricConstantFao56()',
 }
 
 /** The terms of the FAO Penman-Monteith equation. */
@@ -93,9 +63,9 @@ export interface PenmanMonteithTerms {
  */
 export function referenceETFao56(terms: PenmanMonteithTerms): ReferenceET {
   const slope = within(terms.slope, SLOPE)
-  const gamma = within(terms.psychrometricConstant, GAMMA)
+  const gamma = within(terms.psychrometricConstant, PSYCHROMETRIC)
   const wind = within(terms.windSpeed, WIND)
-  const energy = within(terms.netRadiation, NET) - within(terms.soilHeat ?? 0, SOIL)
+  const energy = within(terms.netRadiation, NET_RADIATION) - within(terms.soilHeat ?? 0, SOIL_HEAT)
   const dryness = ((gamma * 900) / (within(terms.meanTemperature, MEAN) + 273)) * wind * within(terms.deficit, DEFICIT)
   return ((0.408 * slope * energy + dryness) / (slope + gamma * (1 + 0.34 * wind))) as ReferenceET
 }

@@ -4,7 +4,7 @@ import { within } from '../quantity/guard.js'
 import type { Share } from '../quantity/share.js'
 import type { Span } from '../quantity/span.js'
 import type { WaterDepth } from '../quantity/water-depth.js'
-import { DEPTH, EC } from './crop-spans.js'
+import { DEPTH, EC, TOTAL_AVAILABLE } from './crop-spans.js'
 import { dryingLine } from './drying-line.js'
 
 /** How a crop bears salt, and the salt it meets. */
@@ -74,14 +74,6 @@ const RESPONSE: Span = {
   ends: '(]',
   hint: 'give Ky from a table; about 0.7 to 1.4',
 }
-const TOTAL: Span = {
-  quantity: 'total available water',
-  unit: 'mm',
-  min: 0,
-  max: 10000,
-  ends: '(]',
-  hint: 'give millimetres above zero',
-}
 
 /**
  * Share of the full transpiration that salt and dryness together still allow.
@@ -104,7 +96,7 @@ const TOTAL: Span = {
  * ```
  */
 export function saltAndWaterStress(input: SaltAndWaterStressInput): Share {
-  const total = within(input.totalAvailable, TOTAL)
+  const total = within(input.totalAvailable, TOTAL_AVAILABLE)
   const readily = within(input.readilyAvailable, DEPTH)
   const water = dryingLine(total, readily, within(input.depletion, DEPTH), 'readilyAvailable')
   const above = Math.max(0, within(input.extractEC, EC) - within(input.thresholdEC, EC))

@@ -6,7 +6,8 @@ import type { GroundFraction, Share } from '../quantity/share.js'
 import type { Span } from '../quantity/span.js'
 import type { WindSpeed } from '../quantity/wind.js'
 import { type CropClimate, climateTerm } from './crop-climate.js'
-import { COEFFICIENT, GROUND, HEIGHT, WIND } from './crop-spans.js'
+import { COEFFICIENT, GROUND, HEIGHT } from './crop-spans.js'
+import { PSYCHROMETRIC, SLOPE, WIND } from './penman-monteith-spans.js'
 
 /** Cover of a thin stand and of a dense one. */
 export interface ThinStandInput {
@@ -170,22 +171,6 @@ export interface StomatalControlInput {
   readonly leafResistance: number
 }
 
-const SLOPE: Span = {
-  quantity: 'slope of the vapour pressure curve',
-  unit: 'kPa/K',
-  min: 0,
-  max: 4,
-  ends: '(]',
-  hint: 'use slopeOfSaturationVapourPressureFao56()',
-}
-const GAMMA: Span = {
-  quantity: 'psychrometric constant',
-  unit: 'kPa/K',
-  min: 0,
-  max: 1,
-  ends: '(]',
-  hint: 'use psychrometricConstantFao56()',
-}
 const LEAF: Span = {
   quantity: 'leaf resistance',
   unit: 's/m',
@@ -215,7 +200,7 @@ const LEAF: Span = {
  */
 export function stomatalControlFactor(input: StomatalControlInput): Share {
   const slope = within(input.slope, SLOPE)
-  const gamma = within(input.psychrometricConstant, GAMMA)
+  const gamma = within(input.psychrometricConstant, PSYCHROMETRIC)
   const wind = within(input.windSpeed, WIND)
   const own = slope + gamma * (1 + (0.34 * wind * within(input.leafResistance, LEAF)) / 100)
   return ((slope + gamma * (1 + 0.34 * wind)) / own) as Share

@@ -3,6 +3,7 @@ import type { Span } from '../quantity/span.js'
 import type { Temperature } from '../quantity/temperature.js'
 import type { Validity } from '../quantity/validity.js'
 import { waterViscosityIapwsSr6 } from '../water/viscosity-iapws-sr6.js'
+import { LIQUID } from './spans.js'
 
 const LINEAR_TEMPERATURE: Span = {
   quantity: 'temperature',
@@ -24,13 +25,6 @@ const SHEETS_TEMPERATURE: Span = {
   min: -5,
   max: 60,
   hint: 'the curve was fitted from 3 to 47 °C',
-}
-const VISCOSITY_TEMPERATURE: Span = {
-  quantity: 'temperature',
-  unit: '°C',
-  min: -20,
-  max: 110,
-  hint: 'the water must be liquid',
 }
 const EXPONENT: Span = {
   quantity: 'exponent of the viscosity',
@@ -137,7 +131,7 @@ export function ecTemperatureFactorSheetsHendrickx1995(temperature: Temperature)
  * ```
  */
 export function ecTemperatureFactorViscosity(sample: ViscousTemperature): number {
-  const temperature = within(sample.temperature, VISCOSITY_TEMPERATURE) as Temperature
+  const temperature = within(sample.temperature, LIQUID) as Temperature
   const ratio = waterViscosityIapwsSr6(temperature) / waterViscosityIapwsSr6(25 as Temperature)
   return ratio ** within(sample.exponent, EXPONENT)
 }

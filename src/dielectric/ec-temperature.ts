@@ -3,7 +3,7 @@ import { InputError } from '../quantity/errors.js'
 import { within } from '../quantity/guard.js'
 import type { Span } from '../quantity/span.js'
 import type { Temperature } from '../quantity/temperature.js'
-import { CONDUCTIVITY } from './spans.js'
+import { CONDUCTIVITY, LIQUID } from './spans.js'
 
 const FACTOR: Span = {
   quantity: 'temperature factor',
@@ -12,13 +12,6 @@ const FACTOR: Span = {
   max: 10,
   ends: '(]',
   hint: 'take it from one of the temperature factor functions; it is 1 at 25 °C and 1.9 at 0 °C',
-}
-const TEMPERATURE: Span = {
-  quantity: 'temperature',
-  unit: '°C',
-  min: -20,
-  max: 110,
-  hint: 'the water must be liquid',
 }
 
 /** A conductivity as measured and the factor of its temperature. */
@@ -117,7 +110,7 @@ export function ecAsMeasured(sample: ReferredConductivity): MeasuredEC {
  */
 export function ecTemperatureCoefficient(water: TwoTemperatures): number {
   const rise = within(water.second, CONDUCTIVITY) - within(water.first, CONDUCTIVITY)
-  const warming = within(water.secondTemperature, TEMPERATURE) - within(water.firstTemperature, TEMPERATURE)
+  const warming = within(water.secondTemperature, LIQUID) - within(water.firstTemperature, LIQUID)
   const at25 = within(water.at25, { ...CONDUCTIVITY, ends: '()' })
   if (warming === 0)
     throw new InputError('firstTemperature, secondTemperature', 'they are the same', 'measure at two temperatures')

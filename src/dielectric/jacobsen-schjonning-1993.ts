@@ -4,16 +4,10 @@ import type { Permittivity } from '../quantity/permittivity.js'
 import type { Span } from '../quantity/span.js'
 import type { Validity } from '../quantity/validity.js'
 import type { WaterContent } from '../quantity/water-content.js'
+import { APPARENT_TO_49 } from './spans.js'
 
 const COEFFICIENTS: Cubic = [-0.0701, 0.0347, -1.16e-3, 1.8e-5]
 
-const APPARENT: Span = {
-  quantity: 'apparent permittivity',
-  unit: '1',
-  min: 1,
-  max: 49,
-  hint: 'air reads 1; above 49 this cubic gives more water than volume',
-}
 const CONTENT: Span = {
   quantity: 'water content',
   unit: 'm³/m³',
@@ -49,7 +43,7 @@ export const validityJacobsenSchjonning1993: Validity = {
  * ```
  */
 export function waterContentJacobsenSchjonning1993(apparent: Permittivity): WaterContent {
-  return cubicAt(COEFFICIENTS, within(apparent, APPARENT)) as WaterContent
+  return cubicAt(COEFFICIENTS, within(apparent, APPARENT_TO_49)) as WaterContent
 }
 
 /**

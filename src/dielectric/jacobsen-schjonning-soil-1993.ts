@@ -7,17 +7,10 @@ import type { MassFraction } from '../quantity/share.js'
 import type { Span } from '../quantity/span.js'
 import type { Validity } from '../quantity/validity.js'
 import type { WaterContent } from '../quantity/water-content.js'
-import { BULK_DENSITY, SHARE_OF_MASS } from './spans.js'
+import { APPARENT_TO_49, BULK_DENSITY, SHARE_OF_MASS } from './spans.js'
 
 const COEFFICIENTS: Cubic = [-0.0341, 0.0345, -1.14e-3, 1.71e-5]
 
-const APPARENT: Span = {
-  quantity: 'apparent permittivity',
-  unit: '1',
-  min: 1,
-  max: 49,
-  hint: 'air reads 1; above 49 this cubic gives more water than volume',
-}
 const CONTENT: Span = {
   quantity: 'water content',
   unit: 'm³/m³',
@@ -81,7 +74,7 @@ export const validityJacobsenSchjonningSoil1993: Validity = {
  * ```
  */
 export function waterContentJacobsenSchjonningSoil1993(reading: PermittivityInSoil): WaterContent {
-  return (cubicAt(COEFFICIENTS, within(reading.apparent, APPARENT)) + shift(reading)) as WaterContent
+  return (cubicAt(COEFFICIENTS, within(reading.apparent, APPARENT_TO_49)) + shift(reading)) as WaterContent
 }
 
 /**
@@ -109,7 +102,7 @@ export function waterContentJacobsenSchjonningSoil1993(reading: PermittivityInSo
 export function permittivityJacobsenSchjonningSoil1993(reading: ContentInSoil): Permittivity {
   const content = within(reading.content, CONTENT)
   const shifted = shift(reading)
-  const [low, high] = [APPARENT.min - 0.001, APPARENT.max + 0.001]
+  const [low, high] = [APPARENT_TO_49.min - 0.001, APPARENT_TO_49.max + 0.001]
   const [driest, wettest] = [cubicAt(COEFFICIENTS, low) + shifted, cubicAt(COEFFICIENTS, high) + shifted]
   if (content < driest || content > wettest)
     throw new DomainError(content, {

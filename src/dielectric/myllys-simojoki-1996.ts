@@ -4,16 +4,10 @@ import type { Permittivity } from '../quantity/permittivity.js'
 import type { Span } from '../quantity/span.js'
 import type { Validity } from '../quantity/validity.js'
 import type { WaterContent } from '../quantity/water-content.js'
+import { APPARENT } from './spans.js'
 
 const COEFFICIENTS: Cubic = [-0.0733, 0.0417, -8.01e-4, 5.56e-6]
 
-const APPARENT: Span = {
-  quantity: 'apparent permittivity',
-  unit: '1',
-  min: 1,
-  max: 90,
-  hint: 'air reads 1 and water about 80; convert raw counts to permittivity first',
-}
 const CONTENT: Span = {
   quantity: 'water content',
   unit: 'm³/m³',

@@ -82,3 +82,17 @@ export const CONDUCTIVITY: Span = {
   ends: '[)',
   hint: 'give a conductivity of zero or more in dS/m',
 }
+export const LIQUID: Span = {
+  quantity: 'temperature',
+  unit: '°C',
+  min: -20,
+  max: 110,
+  hint: 'the water must be liquid',
+}
+export const APPARENT_TO_49: Span = {
+  quantity: 'apparent permittivity',
+  unit: '1',
+  min: 1,
+  max: 49,
+  hint: 'air reads 1; above 49 this cubic gives more water than volume',
+}

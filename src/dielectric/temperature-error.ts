@@ -1,20 +1,11 @@
 import { within } from '../quantity/guard.js'
 import type { Permittivity } from '../quantity/permittivity.js'
 import type { Porosity } from '../quantity/share.js'
-import type { Span } from '../quantity/span.js'
 import type { Temperature } from '../quantity/temperature.js'
 import type { WaterContent, WaterContentChange } from '../quantity/water-content.js'
 import { waterPermittivityWeast1986 } from '../water/permittivity-weast-1986.js'
 import { permittivityRoth1990, waterContentRoth1990 } from './roth-1990.js'
-import { CONTENT } from './spans.js'
-
-const TEMPERATURE: Span = {
-  quantity: 'temperature',
-  unit: '°C',
-  min: -20,
-  max: 110,
-  hint: 'the water must be liquid',
-}
+import { CONTENT, LIQUID } from './spans.js'
 
 /** A medium that is read at another temperature than that of its calibration. */
 export interface WarmedMedium {
@@ -71,8 +62,8 @@ export interface TemperatureError {
  * ```
  */
 export function temperatureErrorRoth1990(medium: WarmedMedium): TemperatureError {
-  const warm = waterPermittivityWeast1986(within(medium.mediumTemperature, TEMPERATURE) as Temperature)
-  const reference = waterPermittivityWeast1986(within(medium.referenceTemperature, TEMPERATURE) as Temperature)
+  const warm = waterPermittivityWeast1986(within(medium.mediumTemperature, LIQUID) as Temperature)
+  const reference = waterPermittivityWeast1986(within(medium.referenceTemperature, LIQUID) as Temperature)
   const read = permittivityRoth1990({ ...medium, water: warm })
   const apparent = waterContentRoth1990({ ...medium, apparent: read, water: reference })
   return { apparent, error: (apparent - medium.content) as WaterContentChange }

@@ -4,6 +4,7 @@ import { wholeWithin, within } from '../quantity/guard.js'
 import type { Span } from '../quantity/span.js'
 import { DROP } from './plan-choice.js'
 import type { DayPlanRequest, Planning } from './plan-request.js'
+import { EMITTER_FLOW, FILL_TIME } from './spans.js'
 
 const STEP: Span = {
   quantity: 'step of the plan',
@@ -80,15 +81,6 @@ const EMITTERS: Span = {
   max: 1000,
   hint: 'give the whole number of emitters in one container',
 }
-const FLOW: Span = {
-  quantity: 'flow of an emitter',
-  unit: 'L/h',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the measured flow of one emitter',
-}
-const FILL: Span = { quantity: 'line fill', unit: 's', min: 0, max: 3600, hint: 'give the time until all emitters run' }
 const LEAST: Span = { quantity: 'shortest run time', unit: 's', min: 0, max: 86400, hint: 'give zero or more' }
 const MOST: Span = {
   quantity: 'longest run time',
@@ -118,8 +110,8 @@ export function checkPlanRequest<State>(request: DayPlanRequest, flow: Container
   within(request.drainFraction, DRAIN)
   if (request.overnightDryDown !== undefined) within(request.overnightDryDown, DRY)
   wholeWithin(request.emitters, EMITTERS)
-  within(request.emitterFlow, FLOW)
-  within(request.lineFill, FILL)
+  within(request.emitterFlow, EMITTER_FLOW)
+  within(request.lineFill, FILL_TIME)
   within(request.leastRunTime, LEAST)
   within(request.mostRunTime, MOST)
   within(request.betweenShots, BETWEEN)

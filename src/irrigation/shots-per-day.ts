@@ -2,6 +2,7 @@ import { within } from '../quantity/guard.js'
 import type { DrainFraction } from '../quantity/share.js'
 import type { Span } from '../quantity/span.js'
 import type { Volume } from '../quantity/volume.js'
+import { DRAIN_FRACTION, SHOT } from './spans.js'
 
 const USE: Span = {
   quantity: 'water use of the day',
@@ -10,22 +11,6 @@ const USE: Span = {
   max: Infinity,
   ends: '[)',
   hint: 'give the water that the plants of one container take in a day',
-}
-const SHOT: Span = {
-  quantity: 'volume of the shot',
-  unit: 'L',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give a volume above zero',
-}
-const DRAIN: Span = {
-  quantity: 'drain fraction',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '[)',
-  hint: 'give the share of the water that should drain; all of it cannot',
 }
 
 /** What a number of shots is found from. All volumes are for the same container. */
@@ -55,7 +40,7 @@ export interface ShotsPerDayInput {
  * ```
  */
 export function shotsPerDay(input: ShotsPerDayInput): number {
-  const needed = within(input.dailyUse, USE) / (1 - within(input.drainFraction, DRAIN))
+  const needed = within(input.dailyUse, USE) / (1 - within(input.drainFraction, DRAIN_FRACTION))
   // A quotient that is whole but for rounding must not cost a shot more.
   return Math.max(0, Math.ceil(needed / within(input.shot, SHOT) - 1e-9))
 }

@@ -2,8 +2,7 @@ import type { ParticleDensity } from '../quantity/density.js'
 import { InputError } from '../quantity/errors.js'
 import { within } from '../quantity/guard.js'
 import type { MassFraction } from '../quantity/share.js'
-import type { Span } from '../quantity/span.js'
-import { PARTICLE_DENSITY } from './phase-spans.js'
+import { MASS_FRACTION, PARTICLE_DENSITY } from './phase-spans.js'
 
 /** One part of a mix. */
 export interface MixPart {
@@ -11,14 +10,6 @@ export interface MixPart {
   readonly massFraction: MassFraction
   /** Density of its solids. Unit: g/cm³. Range: (0, 10]. */
   readonly particleDensity: ParticleDensity
-}
-
-const MASS_FRACTION: Span = {
-  quantity: 'mass fraction',
-  unit: '1',
-  min: 0,
-  max: 1,
-  hint: 'give a share of the dry mass; percent go through percent()',
 }
 
 /**

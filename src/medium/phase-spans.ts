@@ -39,3 +39,10 @@ export const POROSITY: Span = {
   ends: '(]',
   hint: 'give the volume of pores per volume of medium',
 }
+export const MASS_FRACTION: Span = {
+  quantity: 'mass fraction',
+  unit: '1',
+  min: 0,
+  max: 1,
+  hint: 'give a share of the dry mass; percent go through percent()',
+}

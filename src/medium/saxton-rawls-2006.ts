@@ -5,9 +5,9 @@ import { within } from '../quantity/guard.js'
 import type { HydraulicConductivity } from '../quantity/hydraulic-conductivity.js'
 import type { Pressure } from '../quantity/pressure.js'
 import type { MassFraction } from '../quantity/share.js'
-import type { Span } from '../quantity/span.js'
 import { type Validity, validityOf } from '../quantity/validity.js'
 import type { WaterContent } from '../quantity/water-content.js'
+import { MASS_FRACTION } from './phase-spans.js'
 
 /** The texture of a soil. */
 export interface SoilTexture {
@@ -37,14 +37,6 @@ export interface SoilFromTexture {
   readonly bulkDensity: BulkDensity
   /** Inputs outside the measured span, and other things to mind. */
   readonly warnings: readonly Finding[]
-}
-
-const SHARE: Span = {
-  quantity: 'mass fraction',
-  unit: '1',
-  min: 0,
-  max: 1,
-  hint: 'give a share of the dry mass; percent go through percent()',
 }
 
 /** Where the regressions of Saxton and Rawls (2006) were made [from memory]. */
@@ -80,9 +72,9 @@ export const validitySaxtonRawls2006: Validity = {
  * ```
  */
 export function soilFromTextureSaxtonRawls2006(texture: SoilTexture): SoilFromTexture {
-  const S = within(texture.sand, { ...SHARE, quantity: 'sand' })
-  const C = within(texture.clay, { ...SHARE, quantity: 'clay' })
-  const organic = within(texture.organicMatter, { ...SHARE, quantity: 'organic matter' })
+  const S = within(texture.sand, { ...MASS_FRACTION, quantity: 'sand' })
+  const C = within(texture.clay, { ...MASS_FRACTION, quantity: 'clay' })
+  const organic = within(texture.organicMatter, { ...MASS_FRACTION, quantity: 'organic matter' })
   if (S + C > 1 + 1e-9)
     throw new InputError('clay', `sand ${S} and clay ${C} are more than the whole`, 'the rest to 1 is silt')
   const O = organic * 100

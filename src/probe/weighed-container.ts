@@ -1,3 +1,4 @@
+import { WATER_DENSITY } from '../medium/phase-spans.js'
 import type { WaterDensity } from '../quantity/density.js'
 import { InputError } from '../quantity/errors.js'
 import { within } from '../quantity/guard.js'
@@ -54,13 +55,6 @@ const VOLUME: Span = {
   ends: '()',
   hint: 'give the volume that the medium fills, not that of the pot',
 }
-const DENSITY: Span = {
-  quantity: 'water density',
-  unit: 'g/cm³',
-  min: 0.9,
-  max: 1.2,
-  hint: 'water has 0.9982 at 20 °C, nutrient solution a little more; leave it out for 1',
-}
 
 /**
  * Mean water content of a container from its mass: the reference for a probe that nobody wants to lift out, and the way for
@@ -93,7 +87,7 @@ export function weighedContainerWater(container: WeighedContainer): ContainerWat
   const dry = within(container.dryMass, { ...MASS, quantity: 'dry mass of the medium' })
   const plant = within(container.plantMass ?? 0, { ...PART, quantity: 'mass of the plant' })
   const volume = within(container.substrateVolume, VOLUME)
-  const density = container.waterDensity === undefined ? 1 : within(container.waterDensity, DENSITY)
+  const density = container.waterDensity === undefined ? 1 : within(container.waterDensity, WATER_DENSITY)
   const water = (total - tare - dry - plant) / (1000 * density)
   if (!(water >= 0))
     throw new InputError(

@@ -1,3 +1,4 @@
+import { WATER_DENSITY } from '../medium/phase-spans.js'
 import type { BulkDensity, WaterDensity } from '../quantity/density.js'
 import { InputError } from '../quantity/errors.js'
 import type { Finding } from '../quantity/finding.js'
@@ -63,13 +64,6 @@ const VOLUME: Span = {
   ends: '()',
   hint: 'give the volume that the sample filled when the probe was read',
 }
-const DENSITY: Span = {
-  quantity: 'water density',
-  unit: 'g/cm³',
-  min: 0.9,
-  max: 1.2,
-  hint: 'water has 0.9982 at 20 °C, nutrient solution a little more; leave it out for 1',
-}
 /** Change of the dry mass between two weighings below which a sample counts as dry. ISO 17892-1 and ISO 11465 [from memory]. */
 const CONSTANT = 0.001
 
@@ -121,7 +115,7 @@ export function waterOfSample(sample: WeighedSample): SampleWater {
   }
   if (sample.volume === undefined) return known
   const cubicCentimetres = within(sample.volume, VOLUME) * 1000
-  const density = sample.waterDensity === undefined ? 1 : within(sample.waterDensity, DENSITY)
+  const density = sample.waterDensity === undefined ? 1 : within(sample.waterDensity, WATER_DENSITY)
   const waterContent = water / (density * cubicCentimetres)
   if (waterContent > 1)
     throw new InputError(

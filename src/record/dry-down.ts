@@ -1,17 +1,9 @@
 import type { Duration } from '../quantity/duration.js'
 import { InputError } from '../quantity/errors.js'
 import { within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
 import type { WaterContent } from '../quantity/water-content.js'
 import { equalLengths } from './equal-lengths.js'
-
-const REFILL: Span = {
-  quantity: 'refill point',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  hint: 'give the water content at which to water again',
-}
+import { REFILL } from './spans.js'
 
 /** Readings of one dry-down: one light regime, no shot, no drain, no seam. */
 export interface DryDownInput {

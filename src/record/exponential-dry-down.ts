@@ -6,6 +6,7 @@ import type { WaterContent, WaterContentChange } from '../quantity/water-content
 import type { DryDownInput, TimeToRefill } from './dry-down.js'
 import { equalLengths } from './equal-lengths.js'
 import { bestTimeConstant, type ExponentialSums } from './exponential-search.js'
+import { REFILL } from './spans.js'
 
 const CONTENT: Span = {
   quantity: 'water content of the dry-down',
@@ -21,13 +22,6 @@ const CONSTANT: Span = {
   max: Infinity,
   ends: '()',
   hint: 'give the time in which the distance to the floor falls to 37 %, above zero',
-}
-const REFILL: Span = {
-  quantity: 'refill point',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  hint: 'give the water content at which to water again',
 }
 
 /** A dry-down that slows down as it nears a floor. */

@@ -5,6 +5,7 @@ import { type DryDownLine, fitDryDown } from './dry-down.js'
 import type { FoundShot } from './find-shots.js'
 import { checkedPeriods, type LightPeriod } from './light-periods.js'
 import { segmentsOf } from './segments.js'
+import { LONGEST_STEP } from './spans.js'
 
 const SETTLE: Span = {
   quantity: 'time to drain',
@@ -12,14 +13,6 @@ const SETTLE: Span = {
   min: 0,
   max: 86400,
   hint: 'give the time after the peak in which drain stops, so that drain is not taken for use',
-}
-const STEP: Span = {
-  quantity: 'longest step',
-  unit: 's',
-  min: 0,
-  max: 86400,
-  ends: '(]',
-  hint: 'give a little more than the time between two readings',
 }
 const SHORTEST: Span = {
   quantity: 'shortest dry-down',
@@ -84,7 +77,7 @@ export interface FoundDryDown {
  */
 export function findDryDowns({ time, content, shots, light, ...limits }: FindDryDownsInput): FoundDryDown[] {
   const settle = within(limits.settle, SETTLE)
-  const longestStep = within(limits.longestStep, STEP) as Duration
+  const longestStep = within(limits.longestStep, LONGEST_STEP) as Duration
   const shortest = within(limits.shortest, SHORTEST)
   const periods = checkedPeriods(light ?? [])
   const found: FoundDryDown[] = []

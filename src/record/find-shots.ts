@@ -3,6 +3,7 @@ import { within } from '../quantity/guard.js'
 import type { Span } from '../quantity/span.js'
 import type { WaterContent, WaterContentChange } from '../quantity/water-content.js'
 import { equalLengths } from './equal-lengths.js'
+import { LONGEST_STEP } from './spans.js'
 
 const RISE: Span = {
   quantity: 'least rise of a shot',
@@ -19,14 +20,6 @@ const SPREAD: Span = {
   max: 86400,
   ends: '(]',
   hint: 'give the time in which a shot reaches the probe, some minutes to an hour',
-}
-const STEP: Span = {
-  quantity: 'longest step',
-  unit: 's',
-  min: 0,
-  max: 86400,
-  ends: '(]',
-  hint: 'give a little more than the time between two readings',
 }
 
 /** What counts as a shot. */
@@ -138,7 +131,7 @@ export function checkedLimits(limits: ShotLimits): { least: number; longest: num
   return {
     least: within(limits.leastRise, RISE),
     longest: within(limits.longestRise, SPREAD),
-    step: within(limits.longestStep, STEP),
+    step: within(limits.longestStep, LONGEST_STEP),
   }
 }
 

@@ -5,6 +5,7 @@ import type { Span } from '../quantity/span.js'
 import type { WaterContent, WaterContentChange } from '../quantity/water-content.js'
 import type { FoundShot } from './find-shots.js'
 import { segmentsOf } from './segments.js'
+import { LONGEST_STEP } from './spans.js'
 
 const LEAST: Span = {
   quantity: 'least step',
@@ -20,14 +21,6 @@ const SIDE: Span = {
   min: 3,
   max: 100,
   hint: 'give an odd whole number of readings, 5 for instance',
-}
-const STEP: Span = {
-  quantity: 'longest step',
-  unit: 's',
-  min: 0,
-  max: 86400,
-  ends: '(]',
-  hint: 'give a little more than the time between two readings',
 }
 
 /** A series in which steps are looked for. */
@@ -80,7 +73,7 @@ export interface FoundStep {
 export function findSteps({ time, content, shots, ...limits }: FindStepsInput): FoundStep[] {
   const least = within(limits.least, LEAST)
   const side = wholeWithin(limits.side, SIDE)
-  const longestStep = within(limits.longestStep, STEP) as Duration
+  const longestStep = within(limits.longestStep, LONGEST_STEP) as Duration
   const steps: FoundStep[] = []
   let s = 0
   for (const { first, last } of segmentsOf({ time, value: content, longestStep })) {

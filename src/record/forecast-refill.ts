@@ -3,6 +3,7 @@ import { InputError } from '../quantity/errors.js'
 import { within } from '../quantity/guard.js'
 import type { Span } from '../quantity/span.js'
 import type { WaterContent } from '../quantity/water-content.js'
+import { REFILL } from './spans.js'
 
 const CONTENT: Span = {
   quantity: 'water content now',
@@ -10,13 +11,6 @@ const CONTENT: Span = {
   min: 0,
   max: 1,
   hint: 'give the newest reading that may be trusted',
-}
-const REFILL: Span = {
-  quantity: 'refill point',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  hint: 'give the water content at which to water again',
 }
 const SLOPE: Span = {
   quantity: 'slope of the regime',

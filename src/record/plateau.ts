@@ -1,18 +1,9 @@
 import type { Duration } from '../quantity/duration.js'
 import { within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
 import type { WaterContent, WaterContentChange } from '../quantity/water-content.js'
 import { equalLengths } from './equal-lengths.js'
 import type { FoundShot } from './find-shots.js'
-
-const SETTLE: Span = {
-  quantity: 'time to drain',
-  unit: 's',
-  min: 0,
-  max: 86400,
-  ends: '(]',
-  hint: 'give the time after the peak in which drain stops: some minutes to an hour',
-}
+import { DRAIN_TIME } from './spans.js'
 
 /** A series with its shots. */
 export interface PlateauInput {
@@ -57,7 +48,7 @@ export type Plateau =
  * ```
  */
 export function plateauAfterDrain({ time, content, shots, settle }: PlateauInput): Plateau {
-  const wait = within(settle, SETTLE)
+  const wait = within(settle, DRAIN_TIME)
   equalLengths(time, content)
   const levels: number[] = []
   shots.forEach((shot, k) => {

@@ -1,17 +1,9 @@
 import type { Duration } from '../quantity/duration.js'
 import { within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
 import { equalLengths } from './equal-lengths.js'
+import { EXPECTED_STEP } from './spans.js'
 import { longestGap, type TimeGapInput } from './time-gap-test.js'
 
-const STEP: Span = {
-  quantity: 'expected step',
-  unit: 's',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the time between two readings, above zero',
-}
 /** Times of readings, what is expected of them, and the readings themselves if those that are missing shall count as a gap. */
 export interface SeamsInput extends TimeGapInput {
   /** Readings; NaN where one is missing, which then counts as if its row were not there. Unit: any. Range: any. */
@@ -48,7 +40,7 @@ export interface Seam {
  * ```
  */
 export function findSeams(input: SeamsInput): Seam[] {
-  const expected = within(input.expectedStep, STEP)
+  const expected = within(input.expectedStep, EXPECTED_STEP)
   const longest = longestGap(input)
   const { time, value } = input
   if (value !== undefined) equalLengths(time, value)

@@ -1,26 +1,9 @@
 import type { Duration } from '../quantity/duration.js'
 import { within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
 import type { WaterContent, WaterContentChange } from '../quantity/water-content.js'
 import { equalLengths } from './equal-lengths.js'
 import type { FoundShot } from './find-shots.js'
-
-const SETTLE: Span = {
-  quantity: 'time to drain',
-  unit: 's',
-  min: 0,
-  max: 86400,
-  ends: '(]',
-  hint: 'give the time after the peak in which drain stops: some minutes to an hour',
-}
-const STEP: Span = {
-  quantity: 'longest step',
-  unit: 's',
-  min: 0,
-  max: 86400,
-  ends: '(]',
-  hint: 'give a little more than the time between two readings',
-}
+import { DRAIN_TIME, LONGEST_STEP } from './spans.js'
 
 /** A series with its shots. */
 export interface SettleShotsInput {
@@ -66,8 +49,8 @@ export type SettledShot =
  * ```
  */
 export function settleShots({ time, content, shots, ...limits }: SettleShotsInput): SettledShot[] {
-  const wait = within(limits.settle, SETTLE)
-  const step = within(limits.longestStep, STEP)
+  const wait = within(limits.settle, DRAIN_TIME)
+  const step = within(limits.longestStep, LONGEST_STEP)
   equalLengths(time, content)
   return shots.map((shot, k) => {
     const next = shots[k + 1]?.startIndex ?? Infinity

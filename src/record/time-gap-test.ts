@@ -2,15 +2,8 @@ import type { Duration } from '../quantity/duration.js'
 import { within } from '../quantity/guard.js'
 import type { Span } from '../quantity/span.js'
 import { QUALITY } from './flags.js'
+import { EXPECTED_STEP } from './spans.js'
 
-const STEP: Span = {
-  quantity: 'expected step',
-  unit: 's',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the time between two readings, above zero',
-}
 const FACTOR: Span = {
   quantity: 'factor of a gap',
   unit: '1',
@@ -54,7 +47,7 @@ export function timeGapTest(input: TimeGapInput): Uint8Array {
 
 /** The longest step that is no gap. */
 export function longestGap(input: Omit<TimeGapInput, 'time'>): number {
-  return within(input.expectedStep, STEP) * within(input.factor ?? 1.5, FACTOR)
+  return within(input.expectedStep, EXPECTED_STEP) * within(input.factor ?? 1.5, FACTOR)
 }
 
 export function gapFlag(step: number, longest: number): number {

@@ -1,16 +1,8 @@
 import { within } from '../quantity/guard.js'
 import type { Permittivity } from '../quantity/permittivity.js'
-import type { Span } from '../quantity/span.js'
 import type { Temperature } from '../quantity/temperature.js'
 import type { Validity } from '../quantity/validity.js'
-
-const TEMPERATURE: Span = {
-  quantity: 'water temperature',
-  unit: '°C',
-  min: -20,
-  max: 110,
-  hint: 'the water must be liquid',
-}
+import { LIQUID_WATER } from './spans.js'
 
 /** Where the equation was fitted. */
 export const validityCrc2005: Validity = {
@@ -39,6 +31,6 @@ export const validityCrc2005: Validity = {
  * ```
  */
 export function waterPermittivityCrc2005(temperature: Temperature): Permittivity {
-  const kelvins = within(temperature, TEMPERATURE) + 273.15
+  const kelvins = within(temperature, LIQUID_WATER) + 273.15
   return (249.21 + (-0.79069 + 7.2997e-4 * kelvins) * kelvins) as Permittivity
 }

@@ -1,16 +1,8 @@
 import { within } from '../quantity/guard.js'
 import type { Permittivity } from '../quantity/permittivity.js'
-import type { Span } from '../quantity/span.js'
 import type { Temperature } from '../quantity/temperature.js'
 import type { Validity } from '../quantity/validity.js'
-
-const TEMPERATURE: Span = {
-  quantity: 'water temperature',
-  unit: '°C',
-  min: -20,
-  max: 110,
-  hint: 'the release covers liquid water at 0.1 MPa from -20 to 110 °C',
-}
+import { IAPWS_SR6 } from './spans.js'
 
 /** Where the equation was fitted. */
 export const validityIapwsSr6: Validity = {
@@ -39,6 +31,6 @@ export const validityIapwsSr6: Validity = {
  * ```
  */
 export function waterPermittivityIapwsSr6(temperature: Temperature): Permittivity {
-  const x = (within(temperature, TEMPERATURE) + 273.15) / 300
+  const x = (within(temperature, IAPWS_SR6) + 273.15) / 300
   return (-43.7527 * x ** -0.05 + 299.504 * x ** -1.47 - 399.364 * x ** -2.11 + 221.327 * x ** -2.31) as Permittivity
 }

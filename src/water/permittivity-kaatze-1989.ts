@@ -1,16 +1,8 @@
 import { within } from '../quantity/guard.js'
 import type { Permittivity } from '../quantity/permittivity.js'
-import type { Span } from '../quantity/span.js'
 import type { Temperature } from '../quantity/temperature.js'
 import type { Validity } from '../quantity/validity.js'
-
-const TEMPERATURE: Span = {
-  quantity: 'water temperature',
-  unit: '°C',
-  min: -20,
-  max: 110,
-  hint: 'the water must be liquid',
-}
+import { LIQUID_WATER } from './spans.js'
 
 /** Where the equation was fitted. */
 export const validityKaatze1989: Validity = {
@@ -39,5 +31,5 @@ export const validityKaatze1989: Validity = {
  * ```
  */
 export function waterPermittivityKaatze1989(temperature: Temperature): Permittivity {
-  return (10 ** (1.94404 - 1.991e-3 * within(temperature, TEMPERATURE))) as Permittivity
+  return (10 ** (1.94404 - 1.991e-3 * within(temperature, LIQUID_WATER))) as Permittivity
 }

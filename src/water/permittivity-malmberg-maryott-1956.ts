@@ -1,19 +1,11 @@
 import { type Cubic, cubicAt } from '../numerics/cubic.js'
 import { within } from '../quantity/guard.js'
 import type { Permittivity } from '../quantity/permittivity.js'
-import type { Span } from '../quantity/span.js'
 import type { Temperature } from '../quantity/temperature.js'
 import type { Validity } from '../quantity/validity.js'
+import { LIQUID_WATER } from './spans.js'
 
 const COEFFICIENTS: Cubic = [87.74, -0.40008, 9.398e-4, -1.41e-6]
-
-const TEMPERATURE: Span = {
-  quantity: 'water temperature',
-  unit: '°C',
-  min: -20,
-  max: 110,
-  hint: 'the water must be liquid',
-}
 
 /** Where the equation was fitted. */
 export const validityMalmbergMaryott1956: Validity = {
@@ -43,7 +35,7 @@ export const validityMalmbergMaryott1956: Validity = {
  * ```
  */
 export function waterPermittivityMalmbergMaryott1956(temperature: Temperature): Permittivity {
-  return cubicAt(COEFFICIENTS, within(temperature, TEMPERATURE)) as Permittivity
+  return cubicAt(COEFFICIENTS, within(temperature, LIQUID_WATER)) as Permittivity
 }
 
 /**
@@ -64,5 +56,5 @@ export function waterPermittivityMalmbergMaryott1956(temperature: Temperature): 
  */
 export function waterPermittivitySlopeMalmbergMaryott1956(temperature: Temperature): number {
   const [, c1, c2, c3] = COEFFICIENTS
-  return cubicAt([c1, 2 * c2, 3 * c3, 0], within(temperature, TEMPERATURE))
+  return cubicAt([c1, 2 * c2, 3 * c3, 0], within(temperature, LIQUID_WATER))
 }

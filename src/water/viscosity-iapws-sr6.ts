@@ -1,15 +1,7 @@
 import { within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
 import type { Temperature } from '../quantity/temperature.js'
 import type { Viscosity } from '../quantity/viscosity.js'
-
-const TEMPERATURE: Span = {
-  quantity: 'water temperature',
-  unit: '°C',
-  min: -20,
-  max: 110,
-  hint: 'the release covers liquid water at 0.1 MPa from -20 to 110 °C',
-}
+import { IAPWS_SR6 } from './spans.js'
 
 /**
  * Dynamic viscosity of liquid water at 0.1 MPa after IAPWS SR6-08.
@@ -31,6 +23,6 @@ const TEMPERATURE: Span = {
  * ```
  */
 export function waterViscosityIapwsSr6(temperature: Temperature): Viscosity {
-  const x = (within(temperature, TEMPERATURE) + 273.15) / 300
+  const x = (within(temperature, IAPWS_SR6) + 273.15) / 300
   return (1e-6 * (280.68 * x ** -1.9 + 511.45 * x ** -7.7 + 61.131 * x ** -19.6 + 0.45903 * x ** -40)) as Viscosity
 }

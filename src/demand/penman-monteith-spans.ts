@@ -1,0 +1,41 @@
+import type { Span } from '../quantity/span.js'
+
+/** Domains of the terms that the Penman-Monteith equation and its simpler kin share. */
+
+export const WIND: Span = {
+  quantity: 'wind speed at 2 m',
+  unit: 'm/s',
+  min: 0,
+  max: 120,
+  hint: 'give a wind speed in m/s, zero or more',
+}
+export const NET_RADIATION: Span = {
+  quantity: 'net radiation',
+  unit: 'MJ/m²/d',
+  min: -30,
+  max: 60,
+  hint: 'give a daily sum in MJ/m²',
+}
+export const SOIL_HEAT: Span = {
+  quantity: 'soil heat flux',
+  unit: 'MJ/m²/d',
+  min: -30,
+  max: 30,
+  hint: 'give a daily sum in MJ/m²; for a day it is near zero',
+}
+export const SLOPE: Span = {
+  quantity: 'slope of the vapour pressure curve',
+  unit: 'kPa/K',
+  min: 0,
+  max: 4,
+  ends: '(]',
+  hint: 'give it in kPa/K, from slopeOfSaturationVapourPressureFao56()',
+}
+export const PSYCHROMETRIC: Span = {
+  quantity: 'psychrometric constant',
+  unit: 'kPa/K',
+  min: 0,
+  max: 1,
+  ends: '(]',
+  hint: 'give it in kPa/K, from psychrometricConstantFao56()',
+}

@@ -1,0 +1,18 @@
+import type { Span } from '../quantity/span.js'
+
+/** Domains that several formulas of the water share. */
+
+export const LIQUID_WATER: Span = {
+  quantity: 'water temperature',
+  unit: '°C',
+  min: -20,
+  max: 110,
+  hint: 'the water must be liquid',
+}
+export const IAPWS_SR6: Span = {
+  quantity: 'water temperature',
+  unit: '°C',
+  min: -20,
+  max: 110,
+  hint: 'the release covers liquid water at 0.1 MPa from -20 to 110 °C',
+}
