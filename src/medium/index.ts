@@ -29,6 +29,7 @@ export { formVanGenuchten1980 } from './form-van-genuchten-1980.js'
 export { formVanGenuchtenBurdine1980 } from './form-van-genuchten-burdine-1980.js'
 export { type FredlundXingParameters, fredlundXing1994 } from './fredlund-xing-1994.js'
 export { type FrustumMeasures, frustumContainer } from './frustum-container.js'
+export { type GardnerParameters, gardner1958 } from './gardner-1958.js'
 export {
   gravimetricFromWaterContent,
   type MassVolumeScale,
@@ -37,6 +38,7 @@ export {
   waterContentFromGravimetric,
 } from './gravimetric-water-content.js'
 export { hasConductivity } from './has-conductivity.js'
+export { type HaverkampParameters, haverkamp1977 } from './haverkamp-1977.js'
 export { outsideIdealSubstrate } from './ideal-substrate.js'
 export { irrigationLimits } from './irrigation-limits.js'
 export { type DryingCurve, wettingCurveKoolParker1987 } from './kool-parker-1987.js'

@@ -6,9 +6,9 @@ import { rootBetween } from './root.js'
  */
 export function logNormalTail(z: number): number {
   const x = z / Math.SQRT2
-  if (x < -0.8) return Math.log1p(-Math.exp(-x * x) * scaledErfc(-x) * 0.5)
+  if (x < -0.8) return Math.log1p(-Math.exp(-x * x) * farErfc(-x) * 0.5)
   if (x < 0.8) return Math.log(0.5 * (1 - erfSeries(x)))
-  return -x * x + Math.log(0.5 * scaledErfc(x))
+  return -x * x + Math.log(0.5 * farErfc(x))
 }
 
 /** The z above zero whose upper tail has this logarithm, which is at most ln ½. */
@@ -22,6 +22,11 @@ export function normalTailInverse(logTail: number): number {
     -1e-9,
     high,
   )
+}
+
+/** exp(x²) erfc(x) for x from zero, where erfc(x) alone would underflow. */
+export function scaledErfc(x: number): number {
+  return x < 0.8 ? Math.exp(x * x) * (1 - erfSeries(x)) : farErfc(x)
 }
 
 /** erf(x) for |x| below 1, by the series of positive terms of NIST DLMF 7.6.2. */
@@ -39,7 +44,7 @@ function erfSeries(x: number): number {
  * exp(x²) erfc(x) for x from 0.8: the trapezium rule on its integral (NIST DLMF 7.7.1), whose error exp(-π²/h²) is below rounding
  * for a step of one half, with the known contribution of the pole that small x bring inside.
  */
-function scaledErfc(x: number): number {
+function farErfc(x: number): number {
   const h = 0.5
   let total = 0.5 / (x * x)
   for (let k = 1; k <= 13; k++) {

@@ -13,12 +13,15 @@ export type HourlyCropET = number &
 /** Depth of water that emitters or rain bring in one hour. Unit: mm/h. */
 export type ApplicationRate = number & Kind<'application rate in mm/h, from millimetresPerHour() or inchesPerHour()'>
 
+/** Depth of water that passes a level in a medium in one hour, in the direction that the name says. Unit: mm/h. */
+export type WaterFlux = number & Kind<'flux of water in mm/h, from millimetresPerHour() or inchesPerHour()'>
+
 /** What a unit constructor gives when nothing says which kind is meant; no function takes it. */
 export type UnnamedHourlyDepth = number &
-  Kind<'depth per hour of something unnamed: annotate it as HourlyReferenceET, HourlyCropET or ApplicationRate'>
+  Kind<'depth per hour of something unnamed: annotate it as HourlyReferenceET, HourlyCropET, ApplicationRate or WaterFlux'>
 
 /** Any kind that is given in mm/h. The place where a value is used says which one it is. */
-export type AnyHourlyDepth = HourlyReferenceET | HourlyCropET | ApplicationRate
+export type AnyHourlyDepth = HourlyReferenceET | HourlyCropET | ApplicationRate | WaterFlux
 
 const EVAPOTRANSPIRATION_HOURLY: Span = {
   quantity: 'evapotranspiration hourly',

@@ -133,6 +133,7 @@ export {
   inMillimetresPerHour,
   millimetresPerHour,
   type UnnamedHourlyDepth,
+  type WaterFlux,
 } from './evapotranspiration-hourly.js'
 export type { Finding } from './finding.js'
 export {

@@ -29,6 +29,7 @@ import {
   type HourlyCropET,
   type HourlyReferenceET,
   millimetresPerHour,
+  type WaterFlux,
 } from '../quantity/evapotranspiration-hourly.js'
 import { type Flow, litresPerHour } from '../quantity/flow.js'
 import { type Frequency, hertz } from '../quantity/frequency.js'
@@ -123,6 +124,7 @@ export interface KindTypes {
   readonly HourlyReferenceET: HourlyReferenceET
   readonly HourlyCropET: HourlyCropET
   readonly ApplicationRate: ApplicationRate
+  readonly WaterFlux: WaterFlux
   readonly WaterDepth: WaterDepth
   readonly SuctionHead: SuctionHead
   readonly HydraulicConductivity: HydraulicConductivity
@@ -340,6 +342,10 @@ export const KINDS: Readonly<Record<KindName, TextKind>> = {
     units: HOURLY_DEPTH,
   },
   ApplicationRate: {
+    make: millimetresPerHour,
+    units: HOURLY_DEPTH,
+  },
+  WaterFlux: {
     make: millimetresPerHour,
     units: HOURLY_DEPTH,
   },

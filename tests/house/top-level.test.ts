@@ -18,9 +18,7 @@ const NOT_BUILT = [
   'flow.redistribution',
   'flow.shot_at_capacity',
   'flow.sorptivity',
-  'flow.srivastava_yeh',
   'lag.drainage_time',
-  'uptake.feddes',
   'uptake.pot_drydown',
 ]
 

@@ -1,0 +1,112 @@
+import fc from 'fast-check'
+import {
+  type CropET,
+  centimetresOfSuction,
+  type FeddesLimits,
+  millimetresPerDay,
+  type SuctionHead,
+  uptakeFeddes1978,
+} from 'porewater'
+import { describe, expect, it } from 'vitest'
+import { feddesDryStart, feddesFactor } from '../../src/flow/feddes-factor.js'
+import { checkPublished } from '../support/published.js'
+import { expectDomainError, expectInputError } from '../support/refusals.js'
+
+checkPublished('hydraulics', 'uptake.feddes', (given) => {
+  const { factor, h3 } = uptakeFeddes1978({
+    suction: centimetresOfSuction(-given.h),
+    demand: millimetresPerDay(10 * given.demand),
+    limits: {
+      h1: centimetresOfSuction(-given.h1),
+      h2: centimetresOfSuction(-given.h2),
+      h3HighDemand: centimetresOfSuction(-given.h3_high_demand),
+      h3LowDemand: centimetresOfSuction(-given.h3_low_demand),
+      h4: centimetresOfSuction(-given.h4),
+      highDemand: millimetresPerDay(10 * given.demand_high),
+      lowDemand: millimetresPerDay(10 * given.demand_low),
+    },
+  })
+  return { factor, h3: -h3 }
+})
+
+const limits: FeddesLimits = {
+  h1: centimetresOfSuction(10),
+  h2: centimetresOfSuction(25),
+  h3HighDemand: centimetresOfSuction(320),
+  h3LowDemand: centimetresOfSuction(600),
+  h4: centimetresOfSuction(16000),
+  highDemand: millimetresPerDay(5),
+  lowDemand: millimetresPerDay(1),
+}
+const suctions = fc.double({ min: 0, max: 20000, noNaN: true }).map(centimetresOfSuction)
+const demands = fc.double({ min: 0, max: 10, noNaN: true }).map((value) => millimetresPerDay<CropET>(value))
+const factor = (suction: SuctionHead, demand: CropET) => uptakeFeddes1978({ suction, demand, limits }).factor
+
+describe('Feddes 1978', () => {
+  it('stays a share, rises up to h2 and falls after h3, and never exceeds the demand', () => {
+    fc.assert(
+      fc.property(suctions, suctions, demands, (a, b, demand) => {
+        fc.pre(a < b)
+        const [fa, fb] = [factor(a, demand), factor(b, demand)]
+        expect(fa).toBeGreaterThanOrEqual(0)
+        expect(fa).toBeLessThanOrEqual(1)
+        if (b <= 320) expect(fb).toBeGreaterThanOrEqual(fa)
+        if (a >= 25) expect(fb).toBeLessThanOrEqual(fa)
+        const { uptake, factor: share } = uptakeFeddes1978({ suction: b, demand, limits })
+        expect(uptake).toBe(share * demand)
+      }),
+    )
+  })
+  it('falls sooner when more is asked for', () => {
+    fc.assert(
+      fc.property(suctions, demands, demands, (s, low, high) => {
+        fc.pre(low < high)
+        expect(factor(s, high)).toBeLessThanOrEqual(factor(s, low))
+      }),
+    )
+  })
+  it('has its corners where the limits are', () => {
+    const demand = millimetresPerDay<CropET>(5)
+    const corners = [10, 25, 320, 16000].map((s) => factor(centimetresOfSuction(s), demand))
+    expect(corners).toEqual([0, 1, 1, 0])
+    expect(factor(centimetresOfSuction(9.99), demand)).toBe(0)
+    expect(feddesDryStart(limits, 0.2)).toBe(600)
+    expect(feddesDryStart(limits, 7)).toBe(320)
+    expect(feddesDryStart(limits, 3)).toBe(460)
+  })
+  it('has the slope of its own line', () => {
+    fc.assert(
+      fc.property(suctions, (s) => {
+        const step = 1e-3
+        fc.pre([10, 25, 460, 16000].every((corner) => Math.abs(corner - s) > 2 * step))
+        const rise = feddesFactor(s + step, limits, 460)[0] - feddesFactor(s - step, limits, 460)[0]
+        expect(feddesFactor(s, limits, 460)[1]).toBeCloseTo(rise / (2 * step), 9)
+      }),
+    )
+  })
+  it('takes limits that coincide: no need of air, one h3 for every demand', () => {
+    const marsh = {
+      ...limits,
+      h1: centimetresOfSuction(0),
+      h2: centimetresOfSuction(0),
+      h3LowDemand: limits.h3HighDemand,
+    }
+    const at = (s: number) =>
+      uptakeFeddes1978({ suction: centimetresOfSuction(s), demand: millimetresPerDay(0), limits: marsh })
+    expect(at(0).factor).toBe(1)
+    expect(at(0).h3).toBe(320)
+  })
+  it('refuses what has no meaning', () => {
+    const call = (change: Partial<FeddesLimits>, suction = 50, demand = 3) =>
+      uptakeFeddes1978({ suction: suction as never, demand: demand as never, limits: { ...limits, ...change } })
+    expectDomainError(() => call({}, -50), { quantity: 'suction' })
+    expectDomainError(() => call({}, 50, -1), { quantity: 'demand' })
+    expectDomainError(() => call({}, 50, Number.NaN), { quantity: 'demand' })
+    expectDomainError(() => call({ h3LowDemand: -600 as never }), { quantity: 'h3LowDemand' })
+    expectDomainError(() => call({ h4: 0 as never }), { quantity: 'h4' })
+    expectInputError(() => call({ h1: centimetresOfSuction(30) }), 'limits')
+    expectInputError(() => call({ h3HighDemand: centimetresOfSuction(700) }), 'limits')
+    expectInputError(() => call({ h4: centimetresOfSuction(500) }), 'limits')
+    expectInputError(() => call({ lowDemand: millimetresPerDay(5) }), 'limits')
+  })
+})
