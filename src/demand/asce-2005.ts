@@ -1,3 +1,5 @@
+import type { VapourPressureSlope } from '../quantity/psychrometrics.js'
+
 /** The standardized equation of ASCE-EWRI (2005) on plain numbers, shared by one day, one hour and long series. */
 
 /** Stefan-Boltzmann constant, MJ K⁻⁴ m⁻² d⁻¹ and MJ K⁻⁴ m⁻² h⁻¹. */
@@ -16,6 +18,6 @@ export function cloudinessAsce(ratio: number): number {
 }
 
 /** Slope of the saturation curve in kPa/K at a temperature in °C (Eq. 5 and 36). */
-export function slopeAsce(t: number): number {
-  return (2503 * Math.exp((17.27 * t) / (t + 237.3))) / ((t + 237.3) * (t + 237.3))
+export function slopeAsce(t: number): VapourPressureSlope {
+  return ((2503 * Math.exp((17.27 * t) / (t + 237.3))) / ((t + 237.3) * (t + 237.3))) as VapourPressureSlope
 }

@@ -1,63 +1,22 @@
-import { meanSaturationVapourPressureFao56, vapourPressureDeficit } from '../air/actual-vapour-pressure-fao56.js'
-import {
-  clearSkyRadiationFao56,
-  netLongwaveRadiationFao56,
-  netShortwaveRadiationFao56,
-} from '../air/net-radiation-fao56.js'
-import { psychrometricConstantFao56 } from '../air/psychrometric-constant-fao56.js'
+import { netLongwaveRadiationFao56 } from '../air/net-radiation-fao56.js'
 import { slopeOfSaturationVapourPressureFao56 } from '../air/saturation-vapour-pressure-fao56.js'
-import type { DailyNetRadiation, DailyRadiation, DailySoilHeat } from '../quantity/daily-radiation.js'
+import type { DailySoilHeat } from '../quantity/daily-radiation.js'
 import type { ReferenceET } from '../quantity/evapotranspiration.js'
-import type { Finding } from '../quantity/finding.js'
-import type { Pressure, VapourPressure, VapourPressureDeficit } from '../quantity/pressure.js'
-import type { VapourPressureSlope } from '../quantity/psychrometrics.js'
-import type { Temperature } from '../quantity/temperature.js'
-import type { WindSpeed } from '../quantity/wind.js'
-import { completeDay, type DailyWeather, doubtsOfDay, POLAR_NIGHT_SHARE } from './daily-weather.js'
+import type { VapourPressureDeficit } from '../quantity/pressure.js'
+import type { DailyWeather } from './daily-weather.js'
 import { referenceETFao56 } from './reference-et-fao56.js'
+import { type StepsOfDay, stepsOfDay } from './steps-of-day.js'
 
 /** Reference evapotranspiration of a day, with every step that leads to it. */
-export interface DailyReferenceET {
+export interface DailyReferenceET extends StepsOfDay {
   /** Reference evapotranspiration. Unit: mm/d. */
   readonly referenceET: ReferenceET
   /** The part of it that radiation drives. Unit: mm/d. */
   readonly radiationPart: ReferenceET
   /** The part of it that wind and dry air drive. Unit: mm/d. */
   readonly aerodynamicPart: ReferenceET
-  /** Mean of the highest and the lowest temperature. Unit: °C. */
-  readonly meanTemperature: Temperature
-  /** Atmospheric pressure. Unit: kPa. */
-  readonly pressure: Pressure
-  /** Psychrometric constant. Unit: kPa/K. */
-  readonly psychrometricConstant: VapourPressureSlope
-  /** Slope of the saturation vapour pressure curve. Unit: kPa/K. */
-  readonly slope: VapourPressureSlope
-  /** Mean saturation vapour pressure. Unit: kPa. */
-  readonly saturation: VapourPressure
-  /** Actual vapour pressure. Unit: kPa. */
-  readonly actual: VapourPressure
-  /** Deficit of vapour pressure. Unit: kPa. */
-  readonly deficit: VapourPressureDeficit
-  /** Extraterrestrial radiation. Unit: MJ/m²/d. */
-  readonly extraterrestrial: DailyRadiation
-  /** Clear-sky radiation. Unit: MJ/m²/d. */
-  readonly clearSky: DailyRadiation
-  /** Solar radiation, measured or estimated. Unit: MJ/m²/d. */
-  readonly solar: DailyRadiation
-  /** Net shortwave radiation. Unit: MJ/m²/d. */
-  readonly netShortwave: DailyNetRadiation
-  /** Net outgoing longwave radiation. Unit: MJ/m²/d. */
-  readonly netLongwave: DailyNetRadiation
-  /** Net radiation. Unit: MJ/m²/d. */
-  readonly netRadiation: DailyNetRadiation
   /** Soil heat flux. Unit: MJ/m²/d. */
   readonly soilHeat: DailySoilHeat
-  /** Wind speed at 2 m. Unit: m/s. */
-  readonly windSpeed: WindSpeed
-  /** What was not given and had to be estimated. */
-  readonly assumed: readonly Finding[]
-  /** What is doubtful. */
-  readonly warnings: readonly Finding[]
 }
 
 /**
@@ -91,44 +50,12 @@ export function dailyReferenceETFao56(weather: DailyWeather): DailyReferenceET {
 
 /** The steps with a given soil heat flux, for a day or a month. */
 export function referenceETOfDay(weather: DailyWeather, soilHeat: DailySoilHeat): DailyReferenceET {
-  const saturation = meanSaturationVapourPressureFao56(weather)
-  const { pressure, actual, solar, extraterrestrial, windSpeed, assumed } = completeDay(weather)
-  const meanTemperature = ((weather.highest + weather.lowest) / 2) as Temperature
-  const psychrometricConstant = psychrometricConstantFao56(pressure)
-  const slope = slopeOfSaturationVapourPressureFao56(meanTemperature)
-  const deficit = vapourPressureDeficit({ saturation, actual })
-  const clearSky = clearSkyRadiationFao56({ extraterrestrial, elevation: weather.elevation })
-  const netShortwave = netShortwaveRadiationFao56({ solar })
-  const netLongwave = netLongwaveRadiationFao56({
-    highest: weather.highest,
-    lowest: weather.lowest,
-    actualVapourPressure: actual,
-    relativeShortwave: clearSky > 0 ? solar / clearSky : POLAR_NIGHT_SHARE,
+  const steps = stepsOfDay(weather, {
+    slope: slopeOfSaturationVapourPressureFao56,
+    netLongwave: netLongwaveRadiationFao56,
   })
-  const netRadiation = (netShortwave - netLongwave) as DailyNetRadiation
-  const terms = { netRadiation, soilHeat, meanTemperature, windSpeed, deficit, slope, psychrometricConstant }
-  const referenceET = referenceETFao56(terms)
-  const radiationPart = referenceETFao56({ ...terms, deficit: 0 as VapourPressureDeficit })
-  return {
-    referenceET,
-    radiationPart,
-    aerodynamicPart: (referenceET - radiationPart) as ReferenceET,
-    meanTemperature,
-    pressure,
-    psychrometricConstant,
-    slope,
-    saturation,
-    actual,
-    deficit,
-    extraterrestrial,
-    clearSky,
-    solar,
-    netShortwave,
-    netLongwave,
-    netRadiation,
-    soilHeat,
-    windSpeed,
-    assumed,
-    warnings: doubtsOfDay(solar, clearSky, deficit),
-  }
+  const referenceET = referenceETFao56({ ...steps, soilHeat })
+  const radiationPart = referenceETFao56({ ...steps, soilHeat, deficit: 0 as VapourPressureDeficit })
+  const aerodynamicPart = (referenceET - radiationPart) as ReferenceET
+  return { referenceET, radiationPart, aerodynamicPart, soilHeat, ...steps }
 }

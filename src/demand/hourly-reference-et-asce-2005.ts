@@ -1,51 +1,19 @@
-import { clearSkyRadiationHourFao56, netShortwaveRadiationHourFao56 } from '../air/net-radiation-hour-fao56.js'
-import { psychrometricConstantFao56 } from '../air/psychrometric-constant-fao56.js'
-import { saturationVapourPressureFao56 } from '../air/saturation-vapour-pressure-fao56.js'
-import { extraterrestrialRadiationHourFao56, solarHourFao56 } from '../air/solar-hour-fao56.js'
+import type { NetLongwaveHourInput } from '../air/net-radiation-hour-fao56.js'
 import type { HourlyReferenceET } from '../quantity/evapotranspiration-hourly.js'
-import type { Finding } from '../quantity/finding.js'
-import type { HourlyNetRadiation, HourlyRadiation } from '../quantity/hourly-radiation.js'
-import type { Pressure, VapourPressure, VapourPressureDeficit } from '../quantity/pressure.js'
-import type { VapourPressureSlope } from '../quantity/psychrometrics.js'
-import type { WindSpeed } from '../quantity/wind.js'
+import type { HourlyNetRadiation } from '../quantity/hourly-radiation.js'
 import { cloudinessAsce, SHORT_HOUR, SIGMA_HOUR, slopeAsce, TALL_HOUR } from './asce-2005.js'
-import { assumedCloudiness, type HourlyWeather, pressureOfHour, vapourOfHour, windOfHour } from './hourly-weather.js'
-import { penmanMonteith, relativeShortwaveOfHour } from './reference-et-hour.js'
+import type { HourlyWeather } from './hourly-weather.js'
+import { penmanMonteith } from './reference-et-hour.js'
+import { type StepsOfHour, stepsOfHour } from './steps-of-hour.js'
 
 /** Standardized reference evapotranspiration of an hour for both surfaces, with every step that leads to it. */
-export interface HourlyReferenceETAsce {
+export interface HourlyReferenceETAsce extends StepsOfHour {
   /** Of the short surface, clipped grass of 12 cm (ETos); negative values are dew. Unit: mm/h. */
   readonly short: HourlyReferenceET
   /** Of the tall surface, full-cover alfalfa of 50 cm (ETrs); negative values are dew. Unit: mm/h. */
   readonly tall: HourlyReferenceET
-  /** Atmospheric pressure. Unit: kPa. */
-  readonly pressure: Pressure
-  /** Psychrometric constant. Unit: kPa/K. */
-  readonly psychrometricConstant: VapourPressureSlope
-  /** Slope of the saturation vapour pressure curve. Unit: kPa/K. */
-  readonly slope: VapourPressureSlope
-  /** Saturation vapour pressure. Unit: kPa. */
-  readonly saturation: VapourPressure
-  /** Actual vapour pressure. Unit: kPa. */
-  readonly actual: VapourPressure
-  /** Deficit of vapour pressure. Unit: kPa. */
-  readonly deficit: VapourPressureDeficit
-  /** Extraterrestrial radiation. Unit: MJ/m²/h. */
-  readonly extraterrestrial: HourlyRadiation
-  /** Clear-sky radiation. Unit: MJ/m²/h. */
-  readonly clearSky: HourlyRadiation
-  /** Solar over clear-sky radiation, measured, from before sunset, or assumed. Unit: 1. */
-  readonly relativeShortwave: number
-  /** Net shortwave radiation. Unit: MJ/m²/h. */
-  readonly netShortwave: HourlyNetRadiation
-  /** Net outgoing longwave radiation. Unit: MJ/m²/h. */
-  readonly netLongwave: HourlyNetRadiation
   /** Net radiation; the hour counts as day where it is above zero. Unit: MJ/m²/h. */
   readonly netRadiation: HourlyNetRadiation
-  /** Wind speed at 2 m. Unit: m/s. */
-  readonly windSpeed: WindSpeed
-  /** What was not given and had to be estimated. */
-  readonly assumed: readonly Finding[]
 }
 
 /**
@@ -75,52 +43,29 @@ export interface HourlyReferenceETAsce {
  * ```
  */
 export function hourlyReferenceETAsce2005(weather: HourlyWeather): HourlyReferenceETAsce {
-  const { temperature, solar, elevation } = weather
-  const pressure = pressureOfHour(weather)
-  const psychrometricConstant = psychrometricConstantFao56(pressure)
-  const saturation = saturationVapourPressureFao56(temperature)
-  const slope = slopeAsce(temperature) as VapourPressureSlope
-  const actual = vapourOfHour(weather)
-  const deficit = (saturation - actual) as VapourPressureDeficit
-  const extraterrestrial = extraterrestrialRadiationHourFao56(weather)
-  const { sunHeight } = solarHourFao56(weather)
-  const clearSky = clearSkyRadiationHourFao56({ extraterrestrial, elevation })
-  const netShortwave = netShortwaveRadiationHourFao56({ solar })
-  const clouds = relativeShortwaveOfHour(solar, clearSky, sunHeight, weather.relativeShortwaveBeforeSunset)
-  const emissivity = 0.34 - 0.14 * Math.sqrt(actual)
-  const netLongwave = (SIGMA_HOUR *
-    (temperature + 273.16) ** 4 *
-    emissivity *
-    cloudinessAsce(clouds.ratio)) as HourlyNetRadiation
-  const netRadiation = (netShortwave - netLongwave) as HourlyNetRadiation
-  const windSpeed = windOfHour(weather)
+  const steps = stepsOfHour(weather, { slope: slopeAsce, netLongwave })
+  const byDay = steps.netRadiation > 0
   const et = (surface: typeof SHORT_HOUR | typeof TALL_HOUR) =>
     penmanMonteith(
-      slope,
-      psychrometricConstant,
-      netRadiation * (1 - (netRadiation > 0 ? surface.soilDay : surface.soilNight)),
-      temperature,
-      windSpeed,
-      deficit,
+      steps.slope,
+      steps.psychrometricConstant,
+      steps.netRadiation * (1 - (byDay ? surface.soilDay : surface.soilNight)),
+      weather.temperature,
+      steps.windSpeed,
+      steps.deficit,
       surface.numerator,
-      netRadiation > 0 ? surface.day : surface.night,
+      byDay ? surface.day : surface.night,
     ) as HourlyReferenceET
-  return {
-    short: et(SHORT_HOUR),
-    tall: et(TALL_HOUR),
-    pressure,
-    psychrometricConstant,
-    slope,
-    saturation,
-    actual,
-    deficit,
-    extraterrestrial,
-    clearSky,
-    relativeShortwave: clouds.ratio,
-    netShortwave,
-    netLongwave,
-    netRadiation,
-    windSpeed,
-    assumed: clouds.assumed ? [assumedCloudiness(sunHeight)] : [],
-  }
+  return { short: et(SHORT_HOUR), tall: et(TALL_HOUR), ...steps }
+}
+
+/** Net outgoing longwave radiation of an hour (Eq. 44). */
+function netLongwave({
+  temperature,
+  actualVapourPressure,
+  relativeShortwave,
+}: NetLongwaveHourInput): HourlyNetRadiation {
+  const black = SIGMA_HOUR * (temperature + 273.16) ** 4
+  const humidity = 0.34 - 0.14 * Math.sqrt(actualVapourPressure)
+  return (black * humidity * cloudinessAsce(relativeShortwave)) as HourlyNetRadiation
 }

@@ -140,4 +140,6 @@ export {
   type StanghelliniInput,
   transpirationStanghellini1987,
 } from './stanghellini-1987.js'
+export type { StepsOfDay } from './steps-of-day.js'
+export type { StepsOfHour } from './steps-of-hour.js'
 export { type SurfaceBalanceInput, type SurfaceDay, type SurfaceDayResult, surfaceBalance } from './surface-balance.js'
