@@ -1,5 +1,6 @@
 import type { CatalogueField } from '../catalogue/entry.js'
-import { KINDS, type KindName } from '../text/kinds.js'
+import type { KindName } from '../text/kind-types.js'
+import { KINDS } from '../text/kinds.js'
 
 type Numeric = Pick<CatalogueField, 'type' | 'unit'>
 

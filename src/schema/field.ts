@@ -4,7 +4,8 @@ import { InputError } from '../quantity/errors.js'
 import { wholeWithin, within } from '../quantity/guard.js'
 import { isClosedEnd, rangeText, type Span } from '../quantity/span.js'
 import { centimetresOfSuction } from '../quantity/suction.js'
-import { KINDS, type KindName, type KindTypes } from '../text/kinds.js'
+import type { KindName, KindTypes } from '../text/kind-types.js'
+import { KINDS } from '../text/kinds.js'
 import { quantity } from '../text/parse.js'
 
 /** Numbers beyond this are no amount of anything that a grower measures, but a fault or an attack. */

@@ -1,7 +1,7 @@
 import { isPorewaterError } from '../quantity/attempt.js'
 import { InputError } from '../quantity/errors.js'
 import { fromCanonical } from '../text/format.js'
-import type { KindName } from '../text/kinds.js'
+import type { KindName } from '../text/kind-types.js'
 import { quantity } from '../text/parse.js'
 
 /**
@@ -41,6 +41,9 @@ const SPELLED: Readonly<Record<string, string>> = {
   'km/h': 'km/h',
   'mg/l': 'mg/L',
   'g/l': 'g/L',
+  lx: 'lx',
+  S: 'S',
+  Ohm: 'ohm',
 }
 /**
  * Symbols of plain ratios, by what they count in. `%` is no percentage but another name of `/` (RFC 8428 section 12.1, note 2); percent
@@ -70,6 +73,9 @@ const SENT: Partial<Record<KindName, string>> = {
   ParticleDensity: 'kg/m3',
   WaterDensity: 'kg/m3',
   OxygenConcentration: 'kg/m3',
+  DissolvedSolids: 'kg/m3',
+  AbsoluteHumidity: 'kg/m3',
+  AirDensity: 'kg/m3',
   WaterDepth: 'm',
   Elevation: 'm',
   ApplicationRate: 'm/s',
@@ -78,6 +84,12 @@ const SENT: Partial<Record<KindName, string>> = {
   Irradiance: 'W/m2',
   Frequency: 'Hz',
   Power: 'W',
+  Conductance: 'S',
+  Resistance: 'Ohm',
+  Illuminance: 'lx',
+  Wavelength: 'm',
+  Latitude: 'lat',
+  Longitude: 'lon',
   Temperature: 'Cel',
   RelativeHumidity: '%RH',
   Porosity: '/',
@@ -94,6 +106,8 @@ const SENT: Partial<Record<KindName, string>> = {
   Permittivity: '/',
   LeafAreaIndex: '/',
   CropCoefficient: '/',
+  OxygenSaturation: '/',
+  Salinity: '/',
 }
 
 /** A quantity from a number and a SenML symbol, in the canonical unit of its kind. */
@@ -114,6 +128,8 @@ export function fromSenmlUnit(value: number, symbol: string | undefined, kind: K
 }
 
 function textOf(value: number, symbol: string, sent: string): string | undefined {
+  // Both are degrees; only the symbol tells them apart.
+  if (sent === 'lat' || sent === 'lon') return symbol === sent ? `${value} °` : undefined
   if (sent !== '/' && sent !== '%RH') return Object.hasOwn(SPELLED, symbol) ? `${value} ${SPELLED[symbol]}` : undefined
   if (symbol === '%RH' && sent === '%RH') return `${value} %`
   return Object.hasOwn(RATIOS, symbol) ? String(value / (RATIOS[symbol] as number)) : undefined
@@ -124,7 +140,7 @@ export function inSenmlUnit(value: number, kind: KindName): { value: number; sym
   const symbol = SENT[kind]
   if (symbol === undefined)
     throw new InputError('kind', `${kind} has no unit in the SenML registry`, 'send it as a table or a record document')
-  if (symbol === '/') return { value, symbol }
+  if (symbol === '/' || symbol === 'lat' || symbol === 'lon') return { value, symbol }
   if (symbol === '%RH') return { value: value * 100, symbol }
   const parsed = SPELLED[symbol] as string
   return { value: fromCanonical(value, kind, { shown: symbol, ucum: symbol, parsed }), symbol }

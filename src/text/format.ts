@@ -1,8 +1,10 @@
 import { InputError } from '../quantity/errors.js'
 import { wholeWithin, within } from '../quantity/guard.js'
 import type { Span } from '../quantity/span.js'
-import { KINDS, type KindName, type KindTypes, type UnitSpelling } from './kinds.js'
+import type { KindName, KindTypes } from './kind-types.js'
+import { KINDS } from './kinds.js'
 import { kindNamed } from './parse.js'
+import type { UnitSpelling } from './unit-lists.js'
 import { math } from './units.js'
 
 /** How a quantity is written. */

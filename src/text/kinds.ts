@@ -1,213 +1,73 @@
 /** The kinds that text can stand for: their canonical unit, the units that are accepted, and the constructor that guards them. */
-import { type Area, squareMetres } from '../quantity/area.js'
+import { gramsPerCubicMetre } from '../quantity/absolute-humidity.js'
+import { kilogramsOfAirPerCubicMetre } from '../quantity/air-density.js'
+import { millimolesPerLitre } from '../quantity/amount-concentration.js'
+import { squareMetres } from '../quantity/area.js'
+import { cellConstantPerMetre } from '../quantity/cell-constant.js'
+import { millimolesOfChargePerLitre } from '../quantity/charge-concentration.js'
+import { siemens } from '../quantity/conductance.js'
+import { megajoulesPerSquareMetreDay } from '../quantity/daily-radiation.js'
+import { gramsPerCubicCentimetre } from '../quantity/density.js'
+import { milligramsPerLitreOfSolids } from '../quantity/dissolved-solids.js'
+import { seconds } from '../quantity/duration.js'
+import { decisiemensPerMetre } from '../quantity/electrical-conductivity.js'
+import { metresAboveSeaLevel } from '../quantity/elevation.js'
+import { millimetresPerDay } from '../quantity/evapotranspiration.js'
+import { millimetresPerHour } from '../quantity/evapotranspiration-hourly.js'
+import { litresPerHour } from '../quantity/flow.js'
+import { hertz } from '../quantity/frequency.js'
+import { megajoulesPerSquareMetreHour } from '../quantity/hourly-radiation.js'
+import { kilogramsPerKilogram } from '../quantity/humidity-ratio.js'
+import { centimetresPerHour } from '../quantity/hydraulic-conductivity.js'
+import { lux } from '../quantity/illuminance.js'
+import { perCentimetre } from '../quantity/inverse-suction.js'
+import { wattsPerSquareMetre } from '../quantity/irradiance.js'
+import { megajoulesPerKilogram } from '../quantity/latent-heat.js'
+import { centimetres } from '../quantity/length.js'
+import { molesPerSquareMetreDay } from '../quantity/light-integral.js'
+import { grams } from '../quantity/mass.js'
+import { milligramsPerLitreOfOxygen, percentOfOxygenSaturation } from '../quantity/oxygen.js'
+import { permittivity } from '../quantity/permittivity.js'
+import { micromolesPerSquareMetreSecond } from '../quantity/photon-flux.js'
+import { micromolesPerJoule } from '../quantity/photon-yield.js'
+import { cropCoefficient, leafAreaIndex, litresPerPlantDay, plantsPerSquareMetre } from '../quantity/plant.js'
+import { latitude, longitude } from '../quantity/position.js'
+import { watts } from '../quantity/power.js'
+import { kilopascals } from '../quantity/pressure.js'
+import { kilopascalsPerKelvin } from '../quantity/psychrometrics.js'
+import { joulesPerSquareCentimetre } from '../quantity/radiation-sum.js'
+import { ohms } from '../quantity/resistance.js'
+import { salinity } from '../quantity/salinity.js'
+import { fraction } from '../quantity/share.js'
+import { kilopascalsOfSuction } from '../quantity/suction.js'
+import { newtonsPerMetre } from '../quantity/surface-tension.js'
+import { celsius, kelvinsOfChange } from '../quantity/temperature.js'
+import { pascalSeconds } from '../quantity/viscosity.js'
+import { litres } from '../quantity/volume.js'
+import { gravimetricWaterContent, waterContent, waterContentChange } from '../quantity/water-content.js'
+import { millimetresOfDepth } from '../quantity/water-depth.js'
+import { nanometres } from '../quantity/wavelength.js'
+import { metresPerSecond } from '../quantity/wind.js'
+import type { KindName } from './kind-types.js'
 import {
-  type DailyNetRadiation,
-  type DailyRadiation,
-  type DailySoilHeat,
-  megajoulesPerSquareMetreDay,
-} from '../quantity/daily-radiation.js'
-import {
-  type BulkDensity,
-  gramsPerCubicCentimetre,
-  type ParticleDensity,
-  type WaterDensity,
-} from '../quantity/density.js'
-import { type Duration, seconds } from '../quantity/duration.js'
-import {
-  type BulkEC,
-  type DrainEC,
-  decisiemensPerMetre,
-  type MeasuredEC,
-  type PoreWaterEC,
-  type SaturatedExtractEC,
-  type SolutionEC,
-} from '../quantity/electrical-conductivity.js'
-import { type Elevation, metresAboveSeaLevel } from '../quantity/elevation.js'
-import { type CropET, millimetresPerDay, type ReferenceET } from '../quantity/evapotranspiration.js'
-import {
-  type ApplicationRate,
-  type HourlyCropET,
-  type HourlyReferenceET,
-  millimetresPerHour,
-  type WaterFlux,
-} from '../quantity/evapotranspiration-hourly.js'
-import { type Flow, litresPerHour } from '../quantity/flow.js'
-import { type Frequency, hertz } from '../quantity/frequency.js'
-import {
-  type HourlyNetRadiation,
-  type HourlyRadiation,
-  type HourlySoilHeat,
-  megajoulesPerSquareMetreHour,
-} from '../quantity/hourly-radiation.js'
-import { centimetresPerHour, type HydraulicConductivity } from '../quantity/hydraulic-conductivity.js'
-import { type Irradiance, wattsPerSquareMetre } from '../quantity/irradiance.js'
-import { centimetres, type Length } from '../quantity/length.js'
-import { type DailyLightIntegral, molesPerSquareMetreDay } from '../quantity/light-integral.js'
-import { grams, type Mass } from '../quantity/mass.js'
-import { milligramsPerLitreOfOxygen, type OxygenConcentration } from '../quantity/oxygen.js'
-import { type Permittivity, permittivity } from '../quantity/permittivity.js'
-import { micromolesPerSquareMetreSecond, type PhotonFluxDensity } from '../quantity/photon-flux.js'
-import {
-  type CropCoefficient,
-  cropCoefficient,
-  type LeafAreaIndex,
-  leafAreaIndex,
-  litresPerPlantDay,
-  type PlantDensity,
-  type PlantWaterUse,
-  plantsPerSquareMetre,
-} from '../quantity/plant.js'
-import { type Power, watts } from '../quantity/power.js'
-import { kilopascals, type Pressure, type VapourPressure, type VapourPressureDeficit } from '../quantity/pressure.js'
-import { joulesPerSquareCentimetre, type RadiationSum } from '../quantity/radiation-sum.js'
-import {
-  type AirFilledPorosity,
-  type DegreeOfSaturation,
-  type DepletionFraction,
-  type DrainFraction,
-  fraction,
-  type GroundFraction,
-  type MassFraction,
-  type Porosity,
-  type RelativeHumidity,
-  type Share,
-} from '../quantity/share.js'
-import { kilopascalsOfSuction, type SuctionHead } from '../quantity/suction.js'
-import { celsius, kelvinsOfChange, type Temperature, type TemperatureChange } from '../quantity/temperature.js'
-import { litres, type Volume } from '../quantity/volume.js'
-import {
-  type GravimetricWaterContent,
-  gravimetricWaterContent,
-  type WaterContent,
-  type WaterContentChange,
-  waterContent,
-  waterContentChange,
-} from '../quantity/water-content.js'
-import { millimetresOfDepth, type WaterDepth } from '../quantity/water-depth.js'
-import { metresPerSecond, type WindSpeed } from '../quantity/wind.js'
-
-/** One way of writing a unit: as it is shown, as its UCUM code, and as the parser reads it. */
-export interface UnitSpelling {
-  readonly shown: string
-  readonly ucum: string
-  readonly parsed: string
-}
+  CONDUCTIVITY,
+  DAILY_DEPTH,
+  DAILY_RADIATION,
+  DEGREES,
+  DENSITY,
+  HOURLY_DEPTH,
+  HOURLY_RADIATION,
+  PLAIN_RATIO,
+  SHARE,
+  type UnitList,
+  VAPOUR_PRESSURE,
+} from './unit-lists.js'
 
 /** A kind of quantity as text sees it. The first unit is the one in which numbers are kept. */
 export interface TextKind {
   readonly make: (value: number) => number
-  readonly units: readonly [UnitSpelling, ...UnitSpelling[]]
+  readonly units: UnitList
 }
-
-/** The type behind each name of a kind. */
-export interface KindTypes {
-  readonly Volume: Volume
-  readonly Length: Length
-  readonly Area: Area
-  readonly Mass: Mass
-  readonly Duration: Duration
-  readonly Flow: Flow
-  readonly Pressure: Pressure
-  readonly VapourPressure: VapourPressure
-  readonly VapourPressureDeficit: VapourPressureDeficit
-  readonly BulkEC: BulkEC
-  readonly PoreWaterEC: PoreWaterEC
-  readonly SolutionEC: SolutionEC
-  readonly DrainEC: DrainEC
-  readonly SaturatedExtractEC: SaturatedExtractEC
-  readonly MeasuredEC: MeasuredEC
-  readonly BulkDensity: BulkDensity
-  readonly ParticleDensity: ParticleDensity
-  readonly WaterDensity: WaterDensity
-  readonly ReferenceET: ReferenceET
-  readonly CropET: CropET
-  readonly HourlyReferenceET: HourlyReferenceET
-  readonly HourlyCropET: HourlyCropET
-  readonly ApplicationRate: ApplicationRate
-  readonly WaterFlux: WaterFlux
-  readonly WaterDepth: WaterDepth
-  readonly SuctionHead: SuctionHead
-  readonly HydraulicConductivity: HydraulicConductivity
-  readonly DailyRadiation: DailyRadiation
-  readonly DailyNetRadiation: DailyNetRadiation
-  readonly DailySoilHeat: DailySoilHeat
-  readonly HourlyRadiation: HourlyRadiation
-  readonly HourlyNetRadiation: HourlyNetRadiation
-  readonly HourlySoilHeat: HourlySoilHeat
-  readonly Irradiance: Irradiance
-  readonly RadiationSum: RadiationSum
-  readonly PhotonFluxDensity: PhotonFluxDensity
-  readonly DailyLightIntegral: DailyLightIntegral
-  readonly WindSpeed: WindSpeed
-  readonly Frequency: Frequency
-  readonly Power: Power
-  readonly OxygenConcentration: OxygenConcentration
-  readonly Elevation: Elevation
-  readonly PlantDensity: PlantDensity
-  readonly PlantWaterUse: PlantWaterUse
-  readonly Porosity: Porosity
-  readonly AirFilledPorosity: AirFilledPorosity
-  readonly DegreeOfSaturation: DegreeOfSaturation
-  readonly DrainFraction: DrainFraction
-  readonly DepletionFraction: DepletionFraction
-  readonly RelativeHumidity: RelativeHumidity
-  readonly MassFraction: MassFraction
-  readonly GroundFraction: GroundFraction
-  readonly Share: Share
-  readonly WaterContent: WaterContent
-  readonly WaterContentChange: WaterContentChange
-  readonly GravimetricWaterContent: GravimetricWaterContent
-  readonly Permittivity: Permittivity
-  readonly LeafAreaIndex: LeafAreaIndex
-  readonly CropCoefficient: CropCoefficient
-  readonly Temperature: Temperature
-  readonly TemperatureChange: TemperatureChange
-}
-
-/** Name of a kind, as in the typings: `Volume`, `DrainFraction`, `SuctionHead`. */
-export type KindName = keyof KindTypes
-
-/** Units that several kinds share. */
-type Units = TextKind['units']
-
-const VAPOUR_PRESSURE: Units = [
-  { shown: 'kPa', ucum: 'kPa', parsed: 'kPa' },
-  { shown: 'hPa', ucum: 'hPa', parsed: 'hPa' },
-  { shown: 'mbar', ucum: 'mbar', parsed: 'mbar' },
-  { shown: 'bar', ucum: 'bar', parsed: 'bar' },
-]
-const CONDUCTIVITY: Units = [
-  { shown: 'dS/m', ucum: 'dS/m', parsed: 'dS/m' },
-  { shown: 'mS/cm', ucum: 'mS/cm', parsed: 'mS/cm' },
-  { shown: 'µS/cm', ucum: 'uS/cm', parsed: 'uS/cm' },
-  { shown: 'S/m', ucum: 'S/m', parsed: 'S/m' },
-]
-const DENSITY: Units = [
-  { shown: 'g/cm³', ucum: 'g/cm3', parsed: 'g/cm^3' },
-  { shown: 'kg/m³', ucum: 'kg/m3', parsed: 'kg/m^3' },
-]
-const DAILY_DEPTH: Units = [
-  { shown: 'mm/d', ucum: 'mm/d', parsed: 'mm/d' },
-  { shown: 'in/d', ucum: '[in_i]/d', parsed: 'in/d' },
-]
-const HOURLY_DEPTH: Units = [
-  { shown: 'mm/h', ucum: 'mm/h', parsed: 'mm/h' },
-  { shown: 'in/h', ucum: '[in_i]/h', parsed: 'in/h' },
-]
-const DAILY_RADIATION: Units = [
-  { shown: 'MJ/m²/d', ucum: 'MJ/(m2.d)', parsed: 'MJ/(m^2 d)' },
-  { shown: 'J/cm²/d', ucum: 'J/(cm2.d)', parsed: 'J/(cm^2 d)' },
-  { shown: 'W/m²', ucum: 'W/m2', parsed: 'W/m^2' },
-]
-const HOURLY_RADIATION: Units = [
-  { shown: 'MJ/m²/h', ucum: 'MJ/(m2.h)', parsed: 'MJ/(m^2 h)' },
-  { shown: 'W/m²', ucum: 'W/m2', parsed: 'W/m^2' },
-]
-const SHARE: Units = [
-  { shown: '1', ucum: '1', parsed: '' },
-  { shown: '%', ucum: '%', parsed: '%' },
-]
-const PLAIN_RATIO: Units = [{ shown: '1', ucum: '1', parsed: '' }]
 
 /** Every kind that can be read from text. */
 export const KINDS: Readonly<Record<KindName, TextKind>> = {
@@ -281,74 +141,23 @@ export const KINDS: Readonly<Record<KindName, TextKind>> = {
       { shown: 'm of water', ucum: 'm[H2O]', parsed: 'mwater' },
     ],
   },
-  VapourPressure: {
-    make: kilopascals,
-    units: VAPOUR_PRESSURE,
-  },
-  VapourPressureDeficit: {
-    make: kilopascals,
-    units: VAPOUR_PRESSURE,
-  },
-  BulkEC: {
-    make: decisiemensPerMetre,
-    units: CONDUCTIVITY,
-  },
-  PoreWaterEC: {
-    make: decisiemensPerMetre,
-    units: CONDUCTIVITY,
-  },
-  SolutionEC: {
-    make: decisiemensPerMetre,
-    units: CONDUCTIVITY,
-  },
-  DrainEC: {
-    make: decisiemensPerMetre,
-    units: CONDUCTIVITY,
-  },
-  SaturatedExtractEC: {
-    make: decisiemensPerMetre,
-    units: CONDUCTIVITY,
-  },
-  MeasuredEC: {
-    make: decisiemensPerMetre,
-    units: CONDUCTIVITY,
-  },
-  BulkDensity: {
-    make: gramsPerCubicCentimetre,
-    units: DENSITY,
-  },
-  ParticleDensity: {
-    make: gramsPerCubicCentimetre,
-    units: DENSITY,
-  },
-  WaterDensity: {
-    make: gramsPerCubicCentimetre,
-    units: DENSITY,
-  },
-  ReferenceET: {
-    make: millimetresPerDay,
-    units: DAILY_DEPTH,
-  },
-  CropET: {
-    make: millimetresPerDay,
-    units: DAILY_DEPTH,
-  },
-  HourlyReferenceET: {
-    make: millimetresPerHour,
-    units: HOURLY_DEPTH,
-  },
-  HourlyCropET: {
-    make: millimetresPerHour,
-    units: HOURLY_DEPTH,
-  },
-  ApplicationRate: {
-    make: millimetresPerHour,
-    units: HOURLY_DEPTH,
-  },
-  WaterFlux: {
-    make: millimetresPerHour,
-    units: HOURLY_DEPTH,
-  },
+  VapourPressure: { make: kilopascals, units: VAPOUR_PRESSURE },
+  VapourPressureDeficit: { make: kilopascals, units: VAPOUR_PRESSURE },
+  BulkEC: { make: decisiemensPerMetre, units: CONDUCTIVITY },
+  PoreWaterEC: { make: decisiemensPerMetre, units: CONDUCTIVITY },
+  SolutionEC: { make: decisiemensPerMetre, units: CONDUCTIVITY },
+  DrainEC: { make: decisiemensPerMetre, units: CONDUCTIVITY },
+  SaturatedExtractEC: { make: decisiemensPerMetre, units: CONDUCTIVITY },
+  MeasuredEC: { make: decisiemensPerMetre, units: CONDUCTIVITY },
+  BulkDensity: { make: gramsPerCubicCentimetre, units: DENSITY },
+  ParticleDensity: { make: gramsPerCubicCentimetre, units: DENSITY },
+  WaterDensity: { make: gramsPerCubicCentimetre, units: DENSITY },
+  ReferenceET: { make: millimetresPerDay, units: DAILY_DEPTH },
+  CropET: { make: millimetresPerDay, units: DAILY_DEPTH },
+  HourlyReferenceET: { make: millimetresPerHour, units: HOURLY_DEPTH },
+  HourlyCropET: { make: millimetresPerHour, units: HOURLY_DEPTH },
+  ApplicationRate: { make: millimetresPerHour, units: HOURLY_DEPTH },
+  WaterFlux: { make: millimetresPerHour, units: HOURLY_DEPTH },
   WaterDepth: {
     make: millimetresOfDepth,
     units: [
@@ -375,30 +184,12 @@ export const KINDS: Readonly<Record<KindName, TextKind>> = {
       { shown: 'mm/h', ucum: 'mm/h', parsed: 'mm/h' },
     ],
   },
-  DailyRadiation: {
-    make: megajoulesPerSquareMetreDay,
-    units: DAILY_RADIATION,
-  },
-  DailyNetRadiation: {
-    make: megajoulesPerSquareMetreDay,
-    units: DAILY_RADIATION,
-  },
-  DailySoilHeat: {
-    make: megajoulesPerSquareMetreDay,
-    units: DAILY_RADIATION,
-  },
-  HourlyRadiation: {
-    make: megajoulesPerSquareMetreHour,
-    units: HOURLY_RADIATION,
-  },
-  HourlyNetRadiation: {
-    make: megajoulesPerSquareMetreHour,
-    units: HOURLY_RADIATION,
-  },
-  HourlySoilHeat: {
-    make: megajoulesPerSquareMetreHour,
-    units: HOURLY_RADIATION,
-  },
+  DailyRadiation: { make: megajoulesPerSquareMetreDay, units: DAILY_RADIATION },
+  DailyNetRadiation: { make: megajoulesPerSquareMetreDay, units: DAILY_RADIATION },
+  DailySoilHeat: { make: megajoulesPerSquareMetreDay, units: DAILY_RADIATION },
+  HourlyRadiation: { make: megajoulesPerSquareMetreHour, units: HOURLY_RADIATION },
+  HourlyNetRadiation: { make: megajoulesPerSquareMetreHour, units: HOURLY_RADIATION },
+  HourlySoilHeat: { make: megajoulesPerSquareMetreHour, units: HOURLY_RADIATION },
   Irradiance: { make: wattsPerSquareMetre, units: [{ shown: 'W/m²', ucum: 'W/m2', parsed: 'W/m^2' }] },
   RadiationSum: {
     make: joulesPerSquareCentimetre,
@@ -456,42 +247,15 @@ export const KINDS: Readonly<Record<KindName, TextKind>> = {
       { shown: 'mL/d', ucum: 'mL/d', parsed: 'mL/d' },
     ],
   },
-  Porosity: {
-    make: fraction,
-    units: SHARE,
-  },
-  AirFilledPorosity: {
-    make: fraction,
-    units: SHARE,
-  },
-  DegreeOfSaturation: {
-    make: fraction,
-    units: SHARE,
-  },
-  DrainFraction: {
-    make: fraction,
-    units: SHARE,
-  },
-  DepletionFraction: {
-    make: fraction,
-    units: SHARE,
-  },
-  RelativeHumidity: {
-    make: fraction,
-    units: SHARE,
-  },
-  MassFraction: {
-    make: fraction,
-    units: SHARE,
-  },
-  GroundFraction: {
-    make: fraction,
-    units: SHARE,
-  },
-  Share: {
-    make: fraction,
-    units: SHARE,
-  },
+  Porosity: { make: fraction, units: SHARE },
+  AirFilledPorosity: { make: fraction, units: SHARE },
+  DegreeOfSaturation: { make: fraction, units: SHARE },
+  DrainFraction: { make: fraction, units: SHARE },
+  DepletionFraction: { make: fraction, units: SHARE },
+  RelativeHumidity: { make: fraction, units: SHARE },
+  MassFraction: { make: fraction, units: SHARE },
+  GroundFraction: { make: fraction, units: SHARE },
+  Share: { make: fraction, units: SHARE },
   WaterContent: {
     make: waterContent,
     units: [
@@ -526,4 +290,108 @@ export const KINDS: Readonly<Record<KindName, TextKind>> = {
       { shown: '°F', ucum: '[degF]', parsed: 'degF' },
     ],
   },
+  AbsoluteHumidity: {
+    make: gramsPerCubicMetre,
+    units: [
+      { shown: 'g/m³', ucum: 'g/m3', parsed: 'g/m^3' },
+      { shown: 'kg/m³', ucum: 'kg/m3', parsed: 'kg/m^3' },
+    ],
+  },
+  AirDensity: { make: kilogramsOfAirPerCubicMetre, units: [{ shown: 'kg/m³', ucum: 'kg/m3', parsed: 'kg/m^3' }] },
+  AmountConcentration: {
+    make: millimolesPerLitre,
+    units: [
+      { shown: 'mmol/L', ucum: 'mmol/L', parsed: 'mmol/L' },
+      { shown: 'mol/L', ucum: 'mol/L', parsed: 'mol/L' },
+    ],
+  },
+  CellConstant: {
+    make: cellConstantPerMetre,
+    units: [
+      { shown: '1/m', ucum: '/m', parsed: 'm^-1' },
+      { shown: '1/cm', ucum: '/cm', parsed: 'cm^-1' },
+    ],
+  },
+  ChargeConcentration: {
+    make: millimolesOfChargePerLitre,
+    units: [{ shown: 'mmol(+)/L', ucum: 'meq/L', parsed: 'meq/L' }],
+  },
+  Conductance: {
+    make: siemens,
+    units: [
+      { shown: 'S', ucum: 'S', parsed: 'S' },
+      { shown: 'mS', ucum: 'mS', parsed: 'mS' },
+      { shown: 'µS', ucum: 'uS', parsed: 'uS' },
+    ],
+  },
+  DissolvedSolids: {
+    make: milligramsPerLitreOfSolids,
+    units: [
+      { shown: 'mg/L', ucum: 'mg/L', parsed: 'mg/L' },
+      { shown: 'g/L', ucum: 'g/L', parsed: 'g/L' },
+    ],
+  },
+  PanEvaporation: { make: millimetresPerDay, units: DAILY_DEPTH },
+  HumidityRatio: {
+    make: kilogramsPerKilogram,
+    units: [
+      { shown: 'kg/kg', ucum: 'kg/kg', parsed: 'kgperkg' },
+      { shown: 'g/kg', ucum: 'g/kg', parsed: 'gperkg' },
+    ],
+  },
+  Illuminance: {
+    make: lux,
+    units: [
+      { shown: 'lx', ucum: 'lx', parsed: 'lx' },
+      { shown: 'klx', ucum: 'klx', parsed: 'klx' },
+      { shown: 'fc', ucum: 'lm/[sft_i]', parsed: 'footcandle' },
+    ],
+  },
+  InverseSuction: {
+    make: perCentimetre,
+    units: [
+      { shown: '1/cm', ucum: '/cm[H2O]', parsed: 'cmwater^-1' },
+      { shown: '1/m', ucum: '/m[H2O]', parsed: 'mwater^-1' },
+      { shown: '1/kPa', ucum: '/kPa', parsed: 'kPa^-1' },
+    ],
+  },
+  LatentHeat: {
+    make: megajoulesPerKilogram,
+    units: [
+      { shown: 'MJ/kg', ucum: 'MJ/kg', parsed: 'MJ/kg' },
+      { shown: 'kJ/kg', ucum: 'kJ/kg', parsed: 'kJ/kg' },
+    ],
+  },
+  OxygenSaturation: { make: shareOfOxygenSaturation, units: SHARE },
+  PhotonYield: { make: micromolesPerJoule, units: [{ shown: 'µmol/J', ucum: 'umol/J', parsed: 'umol/J' }] },
+  Latitude: { make: latitude, units: DEGREES },
+  Longitude: { make: longitude, units: DEGREES },
+  VapourPressureSlope: { make: kilopascalsPerKelvin, units: [{ shown: 'kPa/K', ucum: 'kPa/K', parsed: 'kPa/K' }] },
+  Resistance: {
+    make: ohms,
+    units: [
+      { shown: 'Ω', ucum: 'Ohm', parsed: 'ohm' },
+      { shown: 'kΩ', ucum: 'kOhm', parsed: 'kohm' },
+    ],
+  },
+  Salinity: { make: salinity, units: PLAIN_RATIO },
+  SurfaceTension: {
+    make: newtonsPerMetre,
+    units: [
+      { shown: 'N/m', ucum: 'N/m', parsed: 'N/m' },
+      { shown: 'mN/m', ucum: 'mN/m', parsed: 'mN/m' },
+    ],
+  },
+  Viscosity: {
+    make: pascalSeconds,
+    units: [
+      { shown: 'Pa·s', ucum: 'Pa.s', parsed: 'Pa s' },
+      { shown: 'mPa·s', ucum: 'mPa.s', parsed: 'mPa s' },
+    ],
+  },
+  Wavelength: { make: nanometres, units: [{ shown: 'nm', ucum: 'nm', parsed: 'nm' }] },
+}
+
+function shareOfOxygenSaturation(share: number): number {
+  return percentOfOxygenSaturation(share * 100)
 }

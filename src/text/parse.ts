@@ -1,5 +1,6 @@
 import { InputError } from '../quantity/errors.js'
-import { KINDS, type KindName, type KindTypes, type TextKind } from './kinds.js'
+import type { KindName, KindTypes } from './kind-types.js'
+import { KINDS, type TextKind } from './kinds.js'
 import { math, spelled } from './units.js'
 
 /** No quantity is written with more characters than this. */
@@ -66,7 +67,7 @@ function inCanonical(number: number, unit: string, text: string, kind: KindName)
     throw refusal(kind, text, unit === '' ? 'has no unit' : `has the unit "${unit}"`)
   }
   if (unit === '') throw refusal(kind, text, 'has no unit')
-  const parsed = shown?.parsed ?? spelled(unit)
+  const parsed = shown?.parsed ?? (kind === 'InverseSuction' ? heads(spelled(unit)) : spelled(unit))
   if (kind === 'TemperatureChange') {
     const factor = { K: 1, degC: 1, degF: 5 / 9 }[parsed]
     if (factor === undefined) throw refusal(kind, text, `has the unit "${unit}"`)
@@ -78,6 +79,11 @@ function inCanonical(number: number, unit: string, text: string, kind: KindName)
   } catch {
     throw refusal(kind, text, `has the unit "${unit}"`)
   }
+}
+
+/** In an inverse suction, as tables of retention curves print it, a length is a head of water. */
+function heads(unit: string): string {
+  return unit.replace(/\b(c?m)\b/g, '$1water')
 }
 
 function refusal(kind: KindName, text: string, problem: string): InputError {

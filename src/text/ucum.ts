@@ -1,7 +1,8 @@
 import { InputError } from '../quantity/errors.js'
 import { fromCanonical } from './format.js'
-import type { KindName, KindTypes, UnitSpelling } from './kinds.js'
+import type { KindName, KindTypes } from './kind-types.js'
 import { kindNamed, quantity } from './parse.js'
+import type { UnitSpelling } from './unit-lists.js'
 
 /** A number with the UCUM code of its unit, as it goes into files and messages. */
 export interface CodedQuantity {

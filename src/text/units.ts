@@ -8,6 +8,10 @@ export const math = /* @__PURE__ */ withOwnUnits()
 
 function withOwnUnits() {
   const own = create({ ...unitDependencies, ...createUnitDependencies })
+  // Dimensions of their own: charge is not amount, light that falls on a surface is not what leaves it, and mass over mass is no
+  // other ratio.
+  for (const name of ['eq', 'lx']) own.createUnit(name, { prefixes: 'short' })
+  own.createUnit('kgperkg')
   const units: Record<string, string> = {
     d: '86400 s',
     usgal: '3.785411784 L',
@@ -21,6 +25,8 @@ function withOwnUnits() {
     knot: '0.5144444444444445 m/s',
     hectare: '10000 m^2',
     Wh: '3600 J',
+    gperkg: '0.001 kgperkg',
+    footcandle: '10.763910416709722 lx',
   }
   for (const [name, definition] of Object.entries(units)) own.createUnit(name, { definition }, { override: true })
   return own
@@ -30,6 +36,7 @@ function withOwnUnits() {
 const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   [/[µμ]/g, 'u'],
   [/[·⋅×]/g, ' '],
+  [/Ω/g, 'ohm'],
   [/⁻/g, '^-'],
   [/²/g, '^2'],
   [/³/g, '^3'],
@@ -55,6 +62,9 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   [/\bml\b/g, 'mL'],
   [/\binches\b/g, 'in'],
   [/\bha\b/g, 'hectare'],
+  [/\blux\b/g, 'lx'],
+  [/\b(?:fc|foot-?candles?)\b/g, 'footcandle'],
+  [/\bmmol_?c\b/g, 'meq'],
   [/\b(?:kn|kt|knots)\b/g, 'knot'],
   [/\bcm\s+(?:of\s+)?(?:H2O|water)\b|\bcmH2O\b/g, 'cmwater'],
   [/\bm\s+(?:of\s+)?(?:H2O|water)\b|\bmH2O\b/g, 'mwater'],

@@ -10,7 +10,8 @@ import {
   type TidyReading,
 } from 'porewater/schema'
 import { describe, expect, it } from 'vitest'
-import { KINDS, type KindName } from '../../src/text/kinds.js'
+import type { KindName } from '../../src/text/kind-types.js'
+import { KINDS } from '../../src/text/kinds.js'
 import { between } from '../support/round-trip.js'
 
 const MAC = 'urn:dev:ow:10e2073a01080063'
@@ -223,6 +224,9 @@ describe('readings of a pack', () => {
       ['mS/cm', 'BulkEC'],
       [undefined, 'Temperature'],
       ['constructor', 'WaterContent'],
+      ['lon', 'Latitude'],
+      ['lat', 'Longitude'],
+      ['rad', 'Latitude'],
     ] as const)
       expect(problemsOf(() => value(u, 0.5, kind))).toMatchObject([
         { path: '[0]', hint: expect.stringContaining('send') },
@@ -270,6 +274,8 @@ describe('senmlFromReadings', () => {
         'SuctionHead',
         'Irradiance',
         'RelativeHumidity',
+        'Illuminance',
+        'Latitude',
       ]),
     )
     expect(sendable).not.toContain('PhotonFluxDensity')

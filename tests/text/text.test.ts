@@ -1,3 +1,4 @@
+import { readdirSync, readFileSync } from 'node:fs'
 import fc from 'fast-check'
 import * as porewater from 'porewater'
 import { formatQuantity, fromUcum, type KindName, quantity, toUcum } from 'porewater/text'
@@ -9,6 +10,19 @@ const kinds = Object.keys(KINDS) as KindName[]
 const written = kinds.flatMap((kind) =>
   KINDS[kind].units.map((unit) => [kind, unit.shown === '1' ? '' : unit.shown, unit.ucum] as const),
 )
+
+describe('the kinds that text knows', () => {
+  it('are all that have a unit to write: moments have their own text, a raw reading has no unit, a capacity no constructor', () => {
+    const folder = new URL('../../src/quantity/', import.meta.url)
+    const branded = readdirSync(folder).flatMap((file) =>
+      [...readFileSync(new URL(file, folder), 'utf8').matchAll(/^export type (\w+) = number &\s+Kind</gm)].map(
+        ([, name]) => name,
+      ),
+    )
+    const without = /^(?:Instant|DayOfYear|RawReading|WaterCapacity|Unnamed\w+)$/
+    expect(kinds.slice().sort()).toEqual(branded.filter((name) => !without.test(name as string)).sort())
+  })
+})
 
 describe('reading text', () => {
   /** Spellings people use, against our own constructors, whose factors are tested against BIPM and NIST. */
@@ -49,6 +63,47 @@ describe('reading text', () => {
     ['1.5 mph', 'WindSpeed', porewater.milesPerHour(1.5)],
     ['0.12 g/cm³', 'BulkDensity', porewater.gramsPerCubicCentimetre(0.12)],
     ['80 kg/m3', 'BulkDensity', porewater.kilogramsPerCubicMetre(80)],
+    ['12 g/m³', 'AbsoluteHumidity', porewater.gramsPerCubicMetre(12)],
+    ['1.2 kg/m³', 'AirDensity', porewater.kilogramsOfAirPerCubicMetre(1.2)],
+    ['8 g/kg', 'HumidityRatio', porewater.gramsPerKilogram(8)],
+    ['0.008 kg/kg', 'HumidityRatio', porewater.kilogramsPerKilogram(0.008)],
+    ['2.45 MJ/kg', 'LatentHeat', porewater.megajoulesPerKilogram(2.45)],
+    ['2450 kJ/kg', 'LatentHeat', porewater.megajoulesPerKilogram(2.45)],
+    ['0.066 kPa/K', 'VapourPressureSlope', porewater.kilopascalsPerKelvin(0.066)],
+    ['0.066 kPa/°C', 'VapourPressureSlope', porewater.kilopascalsPerKelvin(0.066)],
+    ['0.035 1/cm', 'InverseSuction', porewater.perCentimetre(0.035)],
+    ['0.035 cm⁻¹', 'InverseSuction', porewater.perCentimetre(0.035)],
+    ['3.5 1/m', 'InverseSuction', porewater.perMetre(3.5)],
+    ['3.5 m^-1', 'InverseSuction', porewater.perMetre(3.5)],
+    ['0.36 1/kPa', 'InverseSuction', porewater.perKilopascal(0.36)],
+    ['0.36 kPa⁻¹', 'InverseSuction', porewater.perKilopascal(0.36)],
+    ['10 mmol/L', 'AmountConcentration', porewater.millimolesPerLitre(10)],
+    ['0.01 mol/L', 'AmountConcentration', porewater.molesPerLitre(0.01)],
+    ['20 mmol(+)/L', 'ChargeConcentration', porewater.millimolesOfChargePerLitre(20)],
+    ['20 meq/L', 'ChargeConcentration', porewater.millimolesOfChargePerLitre(20)],
+    ['20 mmolc/L', 'ChargeConcentration', porewater.millimolesOfChargePerLitre(20)],
+    ['640 mg/L', 'DissolvedSolids', porewater.milligramsPerLitreOfSolids(640)],
+    ['0.64 g/L', 'DissolvedSolids', porewater.gramsPerLitreOfSolids(0.64)],
+    ['100 1/m', 'CellConstant', porewater.cellConstantPerMetre(100)],
+    ['1 cm⁻¹', 'CellConstant', porewater.cellConstantPerCentimetre(1)],
+    ['1.4 mS', 'Conductance', porewater.millisiemens(1.4)],
+    ['1400 µS', 'Conductance', porewater.microsiemens(1400)],
+    ['50 Ω', 'Resistance', porewater.ohms(50)],
+    ['1.2 kΩ', 'Resistance', porewater.ohms(1200)],
+    ['50 ohm', 'Resistance', porewater.ohms(50)],
+    ['54 klx', 'Illuminance', porewater.lux(54000)],
+    ['200 lux', 'Illuminance', porewater.lux(200)],
+    ['1000 fc', 'Illuminance', porewater.footCandles(1000)],
+    ['1000 foot-candles', 'Illuminance', porewater.footCandles(1000)],
+    ['4.57 µmol/J', 'PhotonYield', porewater.micromolesPerJoule(4.57)],
+    ['660 nm', 'Wavelength', porewater.nanometres(660)],
+    ['72.8 mN/m', 'SurfaceTension', porewater.millinewtonsPerMetre(72.8)],
+    ['1.002 mPa·s', 'Viscosity', porewater.millipascalSeconds(1.002)],
+    ['35', 'Salinity', porewater.salinity(35)],
+    ['95 %', 'OxygenSaturation', porewater.percentOfOxygenSaturation(95)],
+    ['6.2 mm/d', 'PanEvaporation', porewater.millimetresPerDay(6.2)],
+    ['52.1 °', 'Latitude', porewater.latitude(52.1)],
+    ['-4.4°', 'Longitude', porewater.longitude(-4.4)],
   ] as [string, KindName, number][])('%s as %s', (text, kind, expected) => {
     expect(Math.abs(quantity(text, kind) - expected)).toBeLessThanOrEqual(1e-12 * Math.max(1, Math.abs(expected)))
   })
@@ -67,6 +122,14 @@ describe('reading text', () => {
     ['68 gph', 'Temperature', /°C, °F, K/],
     ['2 m/s', 'TemperatureChange', /K, °C, °F/],
     ['pF 2', 'Length', /is not a number/],
+    // What is alike in letters but not in meaning: charge for amount, candelas for lux, a share of volume for one of mass.
+    ['20 mmol/L', 'ChargeConcentration', /mmol\(\+\)\/L/],
+    ['20 meq/L', 'AmountConcentration', /mmol\/L, mol\/L/],
+    ['20 cd/m²', 'Illuminance', /lx, klx, fc/],
+    ['0.01 m³/m³', 'HumidityRatio', /kg\/kg, g\/kg/],
+    ['8', 'HumidityRatio', /has no unit/],
+    ['0.035 1/s', 'InverseSuction', /1\/cm, 1\/m, 1\/kPa/],
+    ['0.9 rad/s', 'Latitude', /unit/],
   ] as [string, KindName, RegExp][])('refuses %s as %s and lists what it takes', (text, kind, message) => {
     expectInputError(() => quantity(text, kind), /from text/)
     expect(() => quantity(text, kind)).toThrow(message)
