@@ -77,11 +77,8 @@ export function announceAlarms(settings: AnnounceSettings): Reducer<AnnounceStat
       // Times that lie ahead belong to a clock that was set back.
       const recent = state.recent.filter((time) => now - time < window && time <= now)
       const rank = { high: 0, medium: 1, low: 2 }
-      const waiting = [...state.held, ...alarms]
-        .map((alarm, i) => ({ alarm, i }))
-        .sort((a, b) => rank[a.alarm.priority] - rank[b.alarm.priority] || a.i - b.i)
-        .map(({ alarm }) => alarm)
-      const room = Math.max(0, most - recent.length)
+      const waiting = [...state.held, ...alarms].sort((a, b) => rank[a.priority] - rank[b.priority])
+      const room = most - recent.length
       const tell = waiting.filter(({ priority }, i) => i < room || priority === 'high')
       const held = waiting.slice(tell.length)
       const times = [...recent, ...tell.map(() => now)].slice(-most)

@@ -92,9 +92,10 @@ function decide(
   { now, content }: WateringInput,
 ): readonly [WateringState, WateringDecision] {
   if (!Number.isFinite(now)) {
-    // Without a clock nothing can be counted: whatever ran is taken to have given a whole shot.
+    // Without a clock nothing can be counted: what ran is taken to have given a whole shot, and to have closed at its end.
     const given = state.given + (state.opened === null ? 0 : limits.shot)
-    return answer(limits, { ...state, opened: null, closed: state.last, given }, 'clock unknown')
+    const closed = state.opened === null ? state.last : state.opened + limits.run
+    return answer(limits, { ...state, opened: null, closed, given }, 'clock unknown')
   }
   if (state.last !== null && now < state.last) {
     // How long a valve was open, and how long ago, is lost: count a whole shot and start every pause again.

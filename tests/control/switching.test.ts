@@ -61,6 +61,17 @@ const moments = fc
     })
   })
 
+describe('a dead-band', () => {
+  const run = (inputs: number[]) =>
+    runReducer({ reducer: deadBand({ lower: waterContent(0.5), upper: waterContent(0.6) }), inputs }).outputs
+  it('is off until a reading was at the lower limit', () => {
+    expect(run([0.55, 0.51, 0.5, 0.55])).toEqual([false, false, true, true])
+  })
+  it('is off from the upper limit on', () => {
+    expect(run([0.5, 0.59, 0.6, 0.59])).toEqual([true, true, false, false])
+  })
+})
+
 describe('watering inside limits', () => {
   it('goes on after its state was written down and read back as if nothing had happened', () => {
     fc.assert(
@@ -99,12 +110,19 @@ describe('watering inside limits', () => {
         let closed = -Infinity
         outputs.forEach((decision, i) => {
           const now = forward[i]?.now as number
-          if (decision.open && opened < 0) {
-            expect(now - closed).toBeGreaterThanOrEqual(900)
-            const day = Math.floor(now / 86400)
-            given.set(day, (given.get(day) ?? 0) + 0.2)
-            opened = now
-          } else if (!decision.open && opened >= 0) {
+          if (decision.open) {
+            if (opened < 0) {
+              expect(now - closed).toBeGreaterThanOrEqual(900)
+              opened = now
+            }
+            const until = Math.min(forward[i + 1]?.now ?? Infinity, now + decision.closeAfter)
+            for (let from = now; from < until; ) {
+              const day = Math.floor(from / 86400)
+              const to = Math.min(until, (day + 1) * 86400)
+              given.set(day, (given.get(day) ?? 0) + ((to - from) * 4) / 3600)
+              from = to
+            }
+          } else if (opened >= 0) {
             opened = -1
             closed = now
           }
@@ -146,6 +164,77 @@ describe('watering inside limits', () => {
     expect(later[1]).toMatchObject({ open: false, reason: 'day used up' })
     const nextDay = reducer.step(later[0], { now: 90000, content: 0.4 })
     expect(nextDay[1]).toMatchObject({ open: true })
+  })
+  it('takes a second message of the same moment, and a first one before 1970, for no clock that went back', () => {
+    const reducer = controlWatering(settings)
+    const { outputs } = runReducer({ reducer, inputs: [-1000, -1000, -940].map((now) => ({ now, content: 0.45 })) })
+    expect(outputs.map(({ reason, closeAfter }) => [reason, closeAfter])).toEqual([
+      ['dry', 180],
+      ['dry', 180],
+      ['dry', 120],
+    ])
+  })
+  it('opens only where a reading was at the lower limit, and then on until one is at the upper limit', () => {
+    const run = (contents: number[]) =>
+      runReducer({
+        reducer: controlWatering({ ...settings, leastOffTime: minutes(0), probeLag: minutes(0) }),
+        inputs: contents.map((content, i) => ({ now: 200 * i, content })),
+      }).outputs.map(({ reason }) => reason)
+    expect(run([0.51, 0.55, 0.6])).toEqual(['wet enough', 'wet enough', 'wet enough'])
+    expect(run([0.5, 0.52, 0.55, 0.59, 0.6, 0.59])).toEqual([
+      'dry',
+      'shot given',
+      'dry',
+      'shot given',
+      'wet enough',
+      'wet enough',
+    ])
+  })
+  it('needs no pause before the first shot, and opens again the moment the pause is over', () => {
+    const inputs = [100, 280, 1179, 1180].map((now) => ({ now, content: 0.45 }))
+    const { outputs } = runReducer({ reducer: controlWatering(settings), inputs })
+    expect(outputs.map(({ reason }) => reason)).toEqual(['dry', 'shot given', 'waiting', 'dry'])
+  })
+  it('gives all that the day allows and no more, in a day that begins at six', () => {
+    const reducer = controlWatering({ ...settings, dayStart: instant(6 * 3600) })
+    const inputs = Array.from({ length: 2880 }, (_, i) => ({ now: 60 * i, content: 0.45 }))
+    const { outputs } = runReducer({ reducer, inputs })
+    const starts = outputs.flatMap(({ open }, i) => (open && !outputs[i - 1]?.open ? [i] : []))
+    // From midnight, from six, and from six of the next day: five shots of 0.2 L, 3 min and a pause of 15 min each.
+    expect(starts).toEqual([0, 360, 1800].flatMap((first) => [0, 18, 36, 54, 72].map((later) => first + later)))
+    expect(outputs[359]).toMatchObject({ open: false, reason: 'day used up' })
+    expect(outputs[359]?.givenToday).toBeCloseTo(1, 12)
+    expect(outputs[361]?.givenToday).toBeCloseTo(1 / 15, 12)
+  })
+  it('gives no back-up shot beyond what the day allows', () => {
+    const reducer = controlWatering({ ...timed, mostPerDay: litres(0.3) })
+    const inputs = Array.from({ length: 300 }, (_, i) => ({ now: 60 * i, content: Number.NaN }))
+    const { outputs } = runReducer({ reducer, inputs })
+    expect(outputs.filter(({ open }, i) => open && !outputs[i - 1]?.open)).toHaveLength(1)
+    expect(outputs.at(-1)).toMatchObject({ open: false, reason: 'day used up' })
+  })
+  it('counts a shot that runs over midnight in both days', () => {
+    const reducer = controlWatering(settings)
+    const inputs = [86340, 86460].map((now) => ({ now, content: 0.45 }))
+    expect(runReducer({ reducer, inputs }).outputs[1]?.givenToday).toBeCloseTo(60 / 900, 12)
+  })
+  it('counts a whole shot where the clock fails while the valve is open, and nothing where it is closed', () => {
+    const reducer = controlWatering(settings)
+    for (const now of [Number.NaN, 500]) {
+      const [closed] = reducer.step(reducer.start, { now: 1000, content: 0.55 })
+      expect(reducer.step(closed, { now, content: 0.55 })[1].givenToday).toBe(0)
+      const [open] = reducer.step(closed, { now: 1060, content: 0.45 })
+      expect(reducer.step(open, { now, content: 0.45 })[1].givenToday).toBe(0.2)
+    }
+  })
+  it('starts the pause at the latest moment at which the valve can have closed, where the clock failed while it was open', () => {
+    const reducer = controlWatering(settings)
+    const inputs = [1000, Number.NaN, 2079, 2080].map((now) => ({ now, content: 0.45 }))
+    const reasons = runReducer({ reducer, inputs }).outputs.map(({ reason }) => reason)
+    expect(reasons).toEqual(['dry', 'clock unknown', 'waiting', 'dry'])
+  })
+  it('accepts a shot that takes the longest run time and all that the day allows', () => {
+    expect(() => controlWatering({ ...settings, mostRunTime: minutes(3), mostPerDay: millilitres(200) })).not.toThrow()
   })
   it('is not started with limits that contradict each other', () => {
     expectInputError(() => controlWatering({ ...settings, shot: litres(0.9) }), 'shot')
