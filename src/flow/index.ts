@@ -1,9 +1,50 @@
+export {
+  capillaryFlux,
+  capillaryRise,
+  greatestCapillaryRise,
+  type LiftToHeight,
+  type RisingToSuction,
+  type RisingWater,
+} from './capillary-rise.js'
 export type { FeddesLimits } from './feddes-factor.js'
+export {
+  type Infiltration,
+  infiltrationGreenAmpt1911,
+  type PondedFront,
+  timeGreenAmpt1911,
+  type WettingFront,
+  type WettingFrontAtTime,
+  type WettingFrontOfDepth,
+} from './green-ampt-1911.js'
+export {
+  type InfiltrationUnderRate,
+  infiltrationMeinLarson1973,
+  type Ponding,
+  pondingMeinLarson1973,
+  type WettingFrontUnderRate,
+  type WettingFrontUnderRateAtTime,
+} from './mein-larson-1973.js'
+export {
+  type ExponentialOverWaterTable,
+  mostEvaporationGardner1958,
+  mostEvaporationPowerGardner1958,
+  type PowerOverWaterTable,
+} from './most-evaporation-gardner-1958.js'
+export { type AbsorbingSurface, infiltrationPhilip1957 } from './philip-1957.js'
+export { type ConductingMedium, soilWaterDiffusivity } from './soil-water-diffusivity.js'
+export {
+  sorptivityConstantDiffusivity,
+  sorptivityParlange1975,
+  sorptivityPhilip1957,
+  type WettedMedium,
+  type WettedWithDiffusivity,
+} from './sorptivity.js'
 export {
   type InfiltrationToWaterTable,
   infiltrationSrivastavaYeh1991,
   type WaterAtHeight,
 } from './srivastava-yeh-1991.js'
+export { type SteadyFluxOverWaterTable, steadySuctionGardner1958 } from './steady-suction-gardner-1958.js'
 export { type RootsAtSuction, type RootUptake, uptakeFeddes1978 } from './uptake-feddes-1978.js'
 export {
   type ContainerFlow,

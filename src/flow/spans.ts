@@ -40,3 +40,91 @@ export const DOWNWARD_FLUX: Span = {
   ends: '()',
   hint: 'give a finite flux; downwards is positive, evaporation negative',
 }
+export const UPWARD_FLUX: Span = {
+  quantity: 'upward flux',
+  unit: 'mm/h',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give the water that rises, counted positive',
+}
+export const SUCTION: Span = {
+  quantity: 'suction',
+  unit: 'cm',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'suctions are zero or more, without the minus sign of a pressure head',
+}
+export const ALPHA: Span = {
+  quantity: 'alpha',
+  unit: '1/cm',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'give how fast the logarithm of the conductivity falls with suction; mind 1/m and 1/kPa in tables',
+}
+export const DEPTH_OF_TABLE: Span = {
+  quantity: 'depth of the water table',
+  unit: 'cm',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'give how far the water table is below the surface',
+}
+export const FRONT_CONDUCTIVITY: Span = {
+  quantity: 'conductivity of the wetted medium',
+  unit: 'cm/h',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'give a conductivity above zero; tables print cm/min, cm/h, cm/d and mm/h',
+}
+export const FRONT_SUCTION: Span = {
+  quantity: 'suction at the front',
+  unit: 'cm',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give the suction that draws the front on, zero or more',
+}
+export const WATER_CONTENT_RISE: Span = {
+  quantity: 'rise of water content',
+  unit: 'm³/m³',
+  min: 0,
+  max: 1,
+  ends: '(]',
+  hint: 'give the wetted water content less the one before',
+}
+export const PONDED_DEPTH: Span = {
+  quantity: 'ponded depth',
+  unit: 'cm',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give the water that stands on the surface, zero or more',
+}
+export const TIME_OF_FRONT: Span = {
+  quantity: 'time',
+  unit: 's',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'give a time above zero: at the very start the rate has no limit',
+}
+export const ELAPSED: Span = {
+  quantity: 'time',
+  unit: 's',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give the time since it began, zero or more',
+}
+export const APPLICATION_RATE: Span = {
+  quantity: 'application rate',
+  unit: 'mm/h',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'give the water that falls on the wetted surface, above zero',
+}

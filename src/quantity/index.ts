@@ -66,6 +66,7 @@ export {
   type UnnamedDensity,
   type WaterDensity,
 } from './density.js'
+export { inSquareCentimetresPerHour, type SoilWaterDiffusivity, squareCentimetresPerHour } from './diffusivity.js'
 export {
   type DissolvedSolids,
   gramsPerLitreOfSolids,
@@ -298,6 +299,13 @@ export {
   type Share,
   type UnnamedShare,
 } from './share.js'
+export {
+  centimetresPerRootDay,
+  centimetresPerRootHour,
+  inCentimetresPerRootDay,
+  inCentimetresPerRootHour,
+  type Sorptivity,
+} from './sorptivity.js'
 export {
   centimetresOfSuction,
   hectopascalsOfSuction,

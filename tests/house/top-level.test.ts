@@ -8,16 +8,11 @@ const tracked = execFileSync('git', ['ls-files'], { cwd: root, encoding: 'utf8' 
 
 /** Topics of a physical simulation of flow (Richards' equation), which this version does not have; their rows wait for it. */
 const NOT_BUILT = [
-  'flow.capillary_rise',
   'flow.celia_haverkamp',
   'flow.celia_vg',
   'flow.drainage_end_state',
-  'flow.gardner_max_evaporation',
-  'flow.gardner_steady',
-  'flow.green_ampt',
   'flow.redistribution',
   'flow.shot_at_capacity',
-  'flow.sorptivity',
   'lag.drainage_time',
   'uptake.pot_drydown',
 ]

@@ -1,0 +1,153 @@
+import type { ConductiveModel } from '../medium/retention-model.js'
+import { rootBetween } from '../numerics/root.js'
+import { InputError } from '../quantity/errors.js'
+import type { WaterFlux } from '../quantity/evapotranspiration-hourly.js'
+import { within } from '../quantity/guard.js'
+import type { HydraulicConductivity } from '../quantity/hydraulic-conductivity.js'
+import type { Length } from '../quantity/length.js'
+import type { Span } from '../quantity/span.js'
+import type { SuctionHead } from '../quantity/suction.js'
+import { riseTo, riseWithoutEnd } from './capillary-integral.js'
+import { SATURATED_CONDUCTIVITY, SUCTION, UPWARD_FLUX } from './spans.js'
+
+/** A medium over a water table or a wet mat, with water rising through it. */
+export interface RisingWater {
+  /** How the medium holds and conducts water. */
+  readonly medium: ConductiveModel
+  /** Conductivity at saturation. Unit: cm/h. Range: (0, ∞). */
+  readonly saturatedConductivity: HydraulicConductivity
+  /** Water that rises, counted positive. Unit: mm/h. Range: [0, ∞). */
+  readonly upwardFlux: WaterFlux
+}
+
+/** Rising water and the suction that drives it. */
+export interface RisingToSuction extends RisingWater {
+  /** Suction at the height that is sought. Unit: cm. Range: [0, ∞). */
+  readonly suction: SuctionHead
+}
+
+/** A medium that lifts water from a water table to a height where a suction is kept. */
+export interface LiftToHeight {
+  /** How the medium holds and conducts water. */
+  readonly medium: ConductiveModel
+  /** Conductivity at saturation. Unit: cm/h. Range: (0, ∞). */
+  readonly saturatedConductivity: HydraulicConductivity
+  /** Height over the water table. Unit: cm. Range: (0, ∞). */
+  readonly height: Length
+  /** Suction at that height; at most the height means that nothing rises. Unit: cm. Range: [0, ∞). */
+  readonly suction: SuctionHead
+}
+
+const LIFT: Span = {
+  quantity: 'height',
+  unit: 'cm',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'give how far the water is to be lifted',
+}
+
+/**
+ * Height over a water table at which a suction is reached while water rises steadily.
+ *
+ * ```math
+ * z(s) = \int_0^s \frac{du}{1 + e / K(u)}
+ * ```
+ *
+ * Without a flux the height is the suction. The more water rises, the sooner the medium dries with height.
+ *
+ * @param column - Medium, flux and suction.
+ * @returns Height. Unit: cm.
+ * @throws `DomainError` outside the ranges.
+ * @validity A steady state over free water. The flux leaves through what is above, be it roots or the surface.
+ * @source Gardner, W. R. (1958), Soil Science 85:228-232, for any conductivity
+ * @example
+ * ```ts
+ * const medium = vanGenuchten1980({
+ *   residual: waterContent(0.12), saturated: waterContent(0.93), alpha: perCentimetre(0.1), n: 1.6,
+ * })
+ * capillaryRise({
+ *   medium, saturatedConductivity: centimetresPerMinute(1), upwardFlux: millimetresPerHour(3),
+ *   suction: centimetresOfSuction(10000),
+ * }) // => 27.12518
+ * ```
+ */
+export function capillaryRise(column: RisingToSuction): Length {
+  const share = shareOf(column)
+  return riseTo(column.medium, share, within(column.suction, SUCTION)) as Length
+}
+
+/**
+ * The height over a water table to which a steady flux can rise at all, however dry it is above: a steady flux does not go further.
+ *
+ * ```math
+ * z_{max} = \int_0^\infty \frac{du}{1 + e / K(u)}
+ * ```
+ *
+ * @param column - Medium and flux, which is above zero here.
+ * @returns Height. Unit: cm.
+ * @throws `DomainError` outside the ranges; `InputError` without a flux, whose rise has no limit; `ConvergenceError` when the
+ * conductivity falls so slowly that there is no limit either.
+ * @validity A steady state over free water. Liquid water only: vapour goes on, but does not feed a crop.
+ * @source Gardner, W. R. (1958), Soil Science 85:228-232, for any conductivity
+ * @example
+ * ```ts
+ * const medium = vanGenuchten1980({
+ *   residual: waterContent(0.12), saturated: waterContent(0.93), alpha: perCentimetre(0.1), n: 1.6,
+ * })
+ * greatestCapillaryRise({
+ *   medium, saturatedConductivity: centimetresPerMinute(1), upwardFlux: millimetresPerHour(3),
+ * }) // => 27.125184
+ * ```
+ */
+export function greatestCapillaryRise(column: RisingWater): Length {
+  const share = shareOf(column)
+  if (share === 0) throw new InputError('upwardFlux', 'without a flux the rise has no limit', 'give a flux above zero')
+  return riseWithoutEnd(column.medium, share) as Length
+}
+
+/**
+ * Steady flux that a medium lifts from a water table to a height where a suction is kept, by roots or by a dry surface.
+ *
+ * ```math
+ * e : \; \int_0^s \frac{du}{1 + e / K(u)} = z
+ * ```
+ *
+ * @param column - Medium, height and the suction there.
+ * @returns Upward flux; zero when the suction is at most the height, as then water stands still or sinks. Unit: mm/h.
+ * @throws `DomainError` outside the ranges.
+ * @validity A steady state over free water, without roots below the height.
+ * @source Gardner, W. R. (1958), Soil Science 85:228-232, for any conductivity, solved for the flux
+ * @example
+ * ```ts
+ * const medium = vanGenuchten1980({
+ *   residual: waterContent(0.12), saturated: waterContent(0.93), alpha: perCentimetre(0.1), n: 1.6,
+ * })
+ * capillaryFlux({
+ *   medium, saturatedConductivity: centimetresPerMinute(1), height: centimetres(15), suction: centimetresOfSuction(50),
+ * }) // => 14.911400
+ * ```
+ */
+export function capillaryFlux(column: LiftToHeight): WaterFlux {
+  const { medium } = column
+  const conductivity = within(column.saturatedConductivity, SATURATED_CONDUCTIVITY)
+  const height = within(column.height, LIFT)
+  const suction = within(column.suction, SUCTION)
+  if (suction <= height) return 0 as WaterFlux
+  // With K at most K_s the integral is at most s / (1 + e / K_s), which bounds the flux from above.
+  const most = suction / height - 1
+  let least = most
+  while (riseTo(medium, least, suction) <= height) {
+    least /= 20
+    // A conductivity that is beyond the range of numbers lets nothing through.
+    if (least === 0) return 0 as WaterFlux
+  }
+  const share = rootBetween((e) => [riseTo(medium, e, suction) - height, Number.NaN], least, most * (1 + 1e-9))
+  return (10 * conductivity * share) as WaterFlux
+}
+
+/** The flux over the saturated conductivity. */
+function shareOf(column: RisingWater): number {
+  const conductivity = within(column.saturatedConductivity, SATURATED_CONDUCTIVITY)
+  return within(column.upwardFlux, UPWARD_FLUX) / 10 / conductivity
+}

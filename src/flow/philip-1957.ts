@@ -1,0 +1,58 @@
+import type { Duration } from '../quantity/duration.js'
+import { within } from '../quantity/guard.js'
+import type { HydraulicConductivity } from '../quantity/hydraulic-conductivity.js'
+import type { Sorptivity } from '../quantity/sorptivity.js'
+import type { Span } from '../quantity/span.js'
+import type { WaterDepth } from '../quantity/water-depth.js'
+import { ELAPSED } from './spans.js'
+
+/** A dry medium whose surface has water, and for how long. */
+export interface AbsorbingSurface {
+  /** Sorptivity of the medium from its present state. Unit: cm/h^½. Range: [0, ∞). */
+  readonly sorptivity: Sorptivity
+  /** Coefficient of time for the part of gravity, a third to two thirds of the saturated conductivity; none when left out. Unit: cm/h. Range: [0, ∞). */
+  readonly gravityTerm?: HydraulicConductivity
+  /** Time since the surface was wetted. Unit: s. Range: [0, ∞). */
+  readonly time: Duration
+}
+
+const SORPTIVITY_OF_SURFACE: Span = {
+  quantity: 'sorptivity',
+  unit: 'cm/h^½',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give a sorptivity of zero or more',
+}
+const GRAVITY_TERM: Span = {
+  quantity: 'coefficient of time',
+  unit: 'cm/h',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give a third to two thirds of the saturated conductivity, or leave it out',
+}
+
+/**
+ * Water that a surface draws in, by Philip's equation of two terms. Without the second it is absorption, in which gravity has no part:
+ * sideways, upwards, or in the first minutes.
+ *
+ * ```math
+ * I = S \sqrt{t} + A t
+ * ```
+ *
+ * @param surface - Sorptivity and time.
+ * @returns Water taken up. Unit: mm.
+ * @throws `DomainError` outside the ranges.
+ * @validity Short times only; in the end the rate is that of the saturated conductivity, which A is not. Deep, uniform medium.
+ * @source Philip, J. R. (1957), Soil Science 84:257-264
+ * @example
+ * ```ts
+ * infiltrationPhilip1957({ sorptivity: centimetresPerRootHour(23.490735), time: minutes(6) }) // => 74.284227
+ * ```
+ */
+export function infiltrationPhilip1957(surface: AbsorbingSurface): WaterDepth {
+  const hours = within(surface.time, ELAPSED) / 3600
+  const gravity = within(surface.gravityTerm ?? 0, GRAVITY_TERM)
+  return (10 * (within(surface.sorptivity, SORPTIVITY_OF_SURFACE) * Math.sqrt(hours) + gravity * hours)) as WaterDepth
+}

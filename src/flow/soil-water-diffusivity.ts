@@ -1,0 +1,46 @@
+import type { ConductiveModel } from '../medium/retention-model.js'
+import type { SoilWaterDiffusivity } from '../quantity/diffusivity.js'
+import { InputError } from '../quantity/errors.js'
+import { within } from '../quantity/guard.js'
+import type { HydraulicConductivity } from '../quantity/hydraulic-conductivity.js'
+import type { SuctionHead } from '../quantity/suction.js'
+import { SATURATED_CONDUCTIVITY, SUCTION } from './spans.js'
+
+/** A medium at a suction. */
+export interface ConductingMedium {
+  /** How the medium holds and conducts water. */
+  readonly medium: ConductiveModel
+  /** Conductivity at saturation. Unit: cm/h. Range: (0, ∞). */
+  readonly saturatedConductivity: HydraulicConductivity
+  /** Suction. Unit: cm. Range: [0, ∞). */
+  readonly suction: SuctionHead
+}
+
+/**
+ * Diffusivity of water in a medium: how fast a difference of water content evens out.
+ *
+ * ```math
+ * D = K / C
+ * ```
+ *
+ * @param state - Medium and suction.
+ * @returns Diffusivity. Unit: cm²/h.
+ * @throws `DomainError` outside the ranges; `InputError` where the water content does not change with suction, as at saturation.
+ * @source definition
+ * @example
+ * ```ts
+ * const medium = gardner1958({ residual: waterContent(0.1), saturated: waterContent(0.9), alpha: perCentimetre(0.05) })
+ * soilWaterDiffusivity({ medium, saturatedConductivity: centimetresPerHour(30), suction: centimetresOfSuction(60) }) // => 750
+ * ```
+ */
+export function soilWaterDiffusivity(state: ConductingMedium): SoilWaterDiffusivity {
+  const conductivity = within(state.saturatedConductivity, SATURATED_CONDUCTIVITY)
+  const suction = within(state.suction, SUCTION) as SuctionHead
+  const diffusivity = (conductivity * state.medium.relativeConductivity(suction)) / state.medium.capacity(suction)
+  if (diffusivity < Infinity) return diffusivity as SoilWaterDiffusivity
+  throw new InputError(
+    'suction',
+    'the water content does not change there',
+    'give a suction at which the medium drains',
+  )
+}

@@ -1,0 +1,190 @@
+import type { ConductiveModel } from '../medium/retention-model.js'
+import { integrate } from '../numerics/quadrature.js'
+import { followPair } from '../numerics/runge-kutta.js'
+import type { SoilWaterDiffusivity } from '../quantity/diffusivity.js'
+import { InputError } from '../quantity/errors.js'
+import { within } from '../quantity/guard.js'
+import type { HydraulicConductivity } from '../quantity/hydraulic-conductivity.js'
+import type { Sorptivity } from '../quantity/sorptivity.js'
+import type { Span } from '../quantity/span.js'
+import type { SuctionHead } from '../quantity/suction.js'
+import type { WaterContentChange } from '../quantity/water-content.js'
+import { SATURATED_CONDUCTIVITY, SUCTION } from './spans.js'
+
+/** A dry medium whose surface is wetted. */
+export interface WettedMedium {
+  /** How the medium holds and conducts water. */
+  readonly medium: ConductiveModel
+  /** Conductivity at saturation. Unit: cm/h. Range: (0, ∞). */
+  readonly saturatedConductivity: HydraulicConductivity
+  /** Suction before. Unit: cm. Range: [0, ∞). */
+  readonly initialSuction: SuctionHead
+  /** Suction that is kept at the surface: none when left out. Unit: cm. Range: [0, ∞). */
+  readonly surfaceSuction?: SuctionHead
+}
+
+/** A medium of one diffusivity whose surface is wetted. */
+export interface WettedWithDiffusivity {
+  /** Diffusivity, the same at every water content. Unit: cm²/h. Range: [0, ∞). */
+  readonly diffusivity: SoilWaterDiffusivity
+  /** Water content at the surface less that before. Unit: m³/m³. Range: [0, 1]. */
+  readonly rise: WaterContentChange
+}
+
+const DIFFUSIVITY_OF_MEDIUM: Span = {
+  quantity: 'diffusivity',
+  unit: 'cm²/h',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give a diffusivity of zero or more',
+}
+const RISE: Span = {
+  quantity: 'rise of water content',
+  unit: 'm³/m³',
+  min: 0,
+  max: 1,
+  hint: 'give the water content at the surface less the one before',
+}
+
+/**
+ * Sorptivity of a medium: the water that its surface draws in over the square root of time, without gravity.
+ *
+ * ```math
+ * \frac{d\phi}{ds} = \frac{K}{G}, \quad \frac{dG}{ds} = -\frac{\phi}{2} C, \quad \phi(s_0) = 0, \quad G(s_i) = 0, \quad S = 2\,G(s_0)
+ * ```
+ *
+ * φ is the distance over the square root of time (Boltzmann's variable) and G the flux times that root. The flux at the surface is
+ * sought with which just nothing is left where the suction is still the initial one.
+ *
+ * @param wetting - Medium and suctions.
+ * @returns Sorptivity. Unit: cm/h^½.
+ * @throws `DomainError` outside the ranges; `InputError` when the surface is drier than the medium; `ConvergenceError` when the medium
+ * is so dry or so sharp that the steps do not end.
+ * @validity Uniform medium that wets as its curve says. A medium that repels water when dry takes up far less: measure it.
+ * @source Philip, J. R. (1957), The theory of infiltration: 4, Soil Science 84:257-264
+ * @example
+ * ```ts
+ * const medium = vanGenuchten1980({
+ *   residual: waterContent(0.078), saturated: waterContent(0.43), alpha: perCentimetre(0.036), n: 1.56,
+ * })
+ * const sorptivity = sorptivityPhilip1957({
+ *   medium, saturatedConductivity: centimetresPerDay(24.96), initialSuction: centimetresOfSuction(1000),
+ * })
+ * inCentimetresPerRootDay(sorptivity) // => 10.0742
+ * ```
+ */
+export function sorptivityPhilip1957(wetting: WettedMedium): Sorptivity {
+  const { medium, conductivity, from, to } = checkWetting(wetting)
+  // The weighted integral is within a few per cent; with K/K_s alone, everything is scaled by the root of K_s.
+  const near = weightedSorptivity(medium, from, to)
+  if (near === 0) return 0 as Sorptivity
+  let [low, high] = [near * 0.98, near * 1.02]
+  while (!isTooMuch(medium, from, to, high)) high *= 1.1
+  while (isTooMuch(medium, from, to, low)) low *= 0.9
+  while (high - low > 1e-10 * high) {
+    const middle = (low + high) / 2
+    if (isTooMuch(medium, from, to, middle)) high = middle
+    else low = middle
+  }
+  return (((low + high) / 2) * Math.sqrt(conductivity)) as Sorptivity
+}
+
+/** Whether a sorptivity leaves some flux where the suction is the initial one. */
+function isTooMuch(medium: ConductiveModel, from: number, to: number, sorptivity: number): boolean {
+  const surface = sorptivity / 2
+  const least = 1e-11 * surface
+  const [, [, flux]] = followPair({
+    slopes: (s, [phi, g]) => [
+      medium.relativeConductivity(s as SuctionHead) / g,
+      (-phi / 2) * medium.capacity(s as SuctionHead),
+    ],
+    from,
+    to,
+    start: [0, surface],
+    tolerance: 1e-10,
+    scale: [1e-9, least],
+    ended: ([, g]) => g < least,
+  })
+  return flux >= least
+}
+
+/**
+ * Sorptivity by the weighted integral of Parlange (1975), a close estimate that needs no search.
+ *
+ * ```math
+ * S^2 = \int_{s_0}^{s_i} (\theta_0 + \theta - 2\theta_i)\,K\,ds
+ * ```
+ *
+ * @param wetting - Medium and suctions.
+ * @returns Sorptivity. Unit: cm/h^½.
+ * @throws `DomainError` outside the ranges; `InputError` when the surface is drier than the medium.
+ * @validity About half a per cent low for the soils that were tried against `sorptivityPhilip1957`; less close where the diffusivity
+ * hardly changes with water content.
+ * @source Parlange, J.-Y. (1975), Soil Science Society of America Proceedings 39:415-418 [from memory]
+ * @example
+ * ```ts
+ * const medium = vanGenuchten1980({
+ *   residual: waterContent(0.078), saturated: waterContent(0.43), alpha: perCentimetre(0.036), n: 1.56,
+ * })
+ * const sorptivity = sorptivityParlange1975({
+ *   medium, saturatedConductivity: centimetresPerDay(24.96), initialSuction: centimetresOfSuction(1000),
+ * })
+ * inCentimetresPerRootDay(sorptivity) // => 10.0144
+ * ```
+ */
+export function sorptivityParlange1975(wetting: WettedMedium): Sorptivity {
+  const { medium, conductivity, from, to } = checkWetting(wetting)
+  return (weightedSorptivity(medium, from, to) * Math.sqrt(conductivity)) as Sorptivity
+}
+
+/**
+ * Sorptivity of a medium whose diffusivity is the same at every water content, such as `gardner1958`.
+ *
+ * ```math
+ * S = 2\,\Delta\theta\,\sqrt{D / \pi}
+ * ```
+ *
+ * @param wetting - Diffusivity and rise of water content.
+ * @returns Sorptivity. Unit: cm/h^½.
+ * @throws `DomainError` outside the ranges.
+ * @source Carslaw, H. S. and Jaeger, J. C. (1959), Conduction of heat in solids, 2nd edition, Oxford, section 2.5 [from memory]
+ * @example
+ * ```ts
+ * sorptivityConstantDiffusivity({ diffusivity: squareCentimetresPerHour(750), rise: waterContentChange(0.76) }) // => 23.4855
+ * ```
+ */
+export function sorptivityConstantDiffusivity(wetting: WettedWithDiffusivity): Sorptivity {
+  const diffusivity = within(wetting.diffusivity, DIFFUSIVITY_OF_MEDIUM)
+  return (2 * within(wetting.rise, RISE) * Math.sqrt(diffusivity / Math.PI)) as Sorptivity
+}
+
+/** The weighted integral with K / K_s in the place of K. */
+function weightedSorptivity(medium: ConductiveModel, from: number, to: number): number {
+  const before = medium.waterContent(to as SuctionHead)
+  const surface = medium.waterContent(from as SuctionHead)
+  const weight = (s: number) =>
+    (surface - before + (medium.waterContent(s as SuctionHead) - before)) *
+    medium.relativeConductivity(s as SuctionHead)
+  const ends = [from]
+  for (let k = 12; k >= 0; k--) ends.push(from + (to - from) * 10 ** -k)
+  for (const kink of medium.breakpoints) if (kink > from && kink < to) ends.push(kink)
+  const square = integrate(
+    weight,
+    ends.sort((a, b) => a - b),
+    1e-12,
+  )
+  return Math.sqrt(square)
+}
+
+function checkWetting(wetting: WettedMedium) {
+  const from = within(wetting.surfaceSuction ?? 0, { ...SUCTION, quantity: 'suction at the surface' })
+  const to = within(wetting.initialSuction, { ...SUCTION, quantity: 'initial suction' })
+  if (from > to) throw new InputError('surfaceSuction', 'the surface is drier than the medium', 'only wetting is meant')
+  return {
+    medium: wetting.medium,
+    conductivity: within(wetting.saturatedConductivity, SATURATED_CONDUCTIVITY),
+    from,
+    to,
+  }
+}
