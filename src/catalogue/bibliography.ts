@@ -30,7 +30,8 @@ export interface Bibliography {
 /**
  * The published works behind some functions, each once, with what rests on it.
  *
- * Titles of articles are not in the documentation of this package and so not in its bibliography; journal, volume and pages are.
+ * The documentation names journal, volume and pages; titles come from a list of those that are known without doubt. A work whose
+ * title is not among them has none.
  *
  * @param entries - Entries of the catalogue; all of them by default.
  * @procedure Reads every source with `readSource`, joins those that name the same work (journal, volume and pages, number of a standard, or title, and the year), and gives keys a letter where two works share one.
@@ -40,6 +41,7 @@ export interface Bibliography {
  * ```ts
  * const topp = bibliography(findEntries({ source: 'Topp 1980' })).works.find((work) => work.key === 'topp1980')
  * topp.volume // => '16'
+ * topp.title // => 'Electromagnetic determination of soil water content: Measurements in coaxial transmission lines'
  * topp.usedBy.includes('waterContentTopp1980') // => true
  * ```
  */

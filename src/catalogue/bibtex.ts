@@ -4,8 +4,8 @@ import type { Person } from './people.js'
 /**
  * Works as a BibTeX file in UTF-8, for typesetting a report.
  *
- * An article has no `title` because the documentation of this package gives none: add it where your style prints one. A work that
- * was cited from memory says so in its note.
+ * A few works have no `title` because it is not known here: add it where your style prints one. A work that was cited from memory
+ * says so in its note.
  *
  * @param works - Works, made by `bibliography`.
  * @procedure Writes `@article`, `@techreport` for a standard and `@misc` for the rest, one entry a work, with characters that TeX reserves escaped.

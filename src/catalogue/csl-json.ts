@@ -23,7 +23,7 @@ export interface CslItem {
  * Works as items of CSL-JSON, ready for `JSON.stringify`.
  *
  * @param works - Works, made by `bibliography`.
- * @procedure Writes one item a work; what the documentation does not give (titles of articles) is left out, never made up.
+ * @procedure Writes one item a work; what is not known (a few titles) is left out, never made up.
  * @returns Items in the order of the works.
  * @source Citation Style Language 1.0.2, schema csl-data.json [from memory]
  * @example

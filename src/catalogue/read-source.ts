@@ -1,4 +1,5 @@
 import { type Person, peopleOf } from './people.js'
+import { titleAt } from './titles.js'
 
 /** A published work, as far as the text of a source tells. */
 export interface CitedWork {
@@ -13,7 +14,7 @@ export interface CitedWork {
   readonly edited: boolean
   /** Year of publication, as it is written. */
   readonly year: string
-  /** Title. Empty for articles: the sources of this package name journal, volume and pages, not titles. */
+  /** Title; for articles and many standards from a list of titles by their place. Empty where it is not known. */
   readonly title: string
   /** Journal of an article. */
   readonly journal: string
@@ -35,7 +36,9 @@ export interface ReadSource {
   readonly fromMemory: boolean
 }
 
-const MEMORY = /\s*(?:\[from memory\]|\(memory\))/g
+const MEMORY = /\[[^\]]*\bmemory\]|\(memory\)/
+/** How the source is known: in square brackets, and no part of the work. */
+const REMARK = /\s*(?:\[[^\]]*\]|\(memory\))/g
 /** Where in a work: all that follows the name of the work itself. */
 const PLACE =
   /(?:[,:]| (?=\())\s*\(?(?:Eqs?\. |Tables? |Annex|chapters? |sections? |[Tt]ests? |clauses? |Box |paper |pp?\. |part |entry |definitions?\b|defining |derivative|solved |with |form\b|procedure|abstract|as restated|as |at |on |for |checked|coefficients|after |concept|aggregation|the |in )/
@@ -61,12 +64,12 @@ const PLACE =
 export function readSource(text: string): ReadSource {
   const works: CitedWork[] = []
   const rest: string[] = []
-  for (const part of partsOf(text.replace(MEMORY, ''))) {
+  for (const part of partsOf(text.replace(REMARK, ''))) {
     const work = workOf(part.trim())
     if (work === undefined) rest.push(part.trim())
     else works.push(work)
   }
-  return { text, works, rest, fromMemory: text.search(MEMORY) >= 0 }
+  return { text, works, rest, fromMemory: MEMORY.test(text) }
 }
 
 /** The text split at its semicolons, but not at those in brackets. */
@@ -103,7 +106,8 @@ function publication(named: Named, year: string, after: string): CitedWork | und
   if (article) {
     const [, journal = '', volume = '', pages = ''] = article
     if (journal === 'the same') return undefined
-    return { ...named, key, type: 'article', year, title: '', journal, volume, pages, number: '' }
+    const title = titleAt(`${journal} ${volume}:${pages}`)
+    return { ...named, key, type: 'article', year, title, journal, volume, pages, number: '' }
   }
   const title = titleIn(after)
   // Who and when without what is not enough to find a work again.
@@ -136,7 +140,7 @@ function standardOf(part: string): CitedWork | undefined {
   const title = titleIn(after.replace(/^[,:]?\s*/, ''))
   const body = number.split(' ')[0] as string
   // What follows the number is a title only where it reads like one; mostly it is a place in the standard.
-  const named = /^\p{Lu}/u.test(title) && title.includes(' ') ? title : ''
+  const named = /^\p{Lu}/u.test(title) && title.includes(' ') ? title : titleAt(`${number}:${year}`)
   const authors: readonly Person[] = [{ family: body, institution: true }]
   return {
     ...BARE,

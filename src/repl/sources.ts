@@ -37,7 +37,7 @@ function workText(work: ListedWork): string {
   const who = work.moreAuthors ? [...people, 'others'] : people
   const where =
     work.type === 'article'
-      ? `${work.journal} ${work.volume}:${work.pages}`
+      ? [work.title, `${work.journal} ${work.volume}:${work.pages}`].filter(Boolean).join(', ')
       : [work.number, work.title].filter(Boolean).join(', ')
   const used = work.usedBy.length > 3 ? `${work.usedBy.length} functions` : work.usedBy.join(', ')
   return `${[who.join('; '), `(${work.year})`, where].filter(Boolean).join(' ')}${work.fromMemory ? ' [from memory]' : ''}  <- ${used}`

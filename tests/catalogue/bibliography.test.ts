@@ -1,5 +1,6 @@
 import { bibliography, bibtex, catalogue, cslJson, readSource } from 'porewater/catalogue'
 import { describe, expect, it } from 'vitest'
+import { titledPlaces } from '../../src/catalogue/titles.js'
 
 const all = bibliography()
 
@@ -65,6 +66,10 @@ describe('readSource', () => {
   it('tells what was written from memory', () => {
     expect(readSource('Archie, G. E. (1942), Transactions of the AIME 146:54-62').fromMemory).toBe(false)
     expect(readSource('ISO 6709 (memory)').fromMemory).toBe(true)
+    const thesis = readSource('Doe, J. (1987), On water, PhD thesis, Wageningen [form from memory]')
+    expect(thesis.fromMemory).toBe(true)
+    expect(thesis.works[0]?.title).toBe('On water, PhD thesis, Wageningen')
+    expect(readSource('Doe, J. (1987), On water [figures second-hand]').fromMemory).toBe(false)
   })
 })
 
@@ -88,6 +93,18 @@ describe('the bibliography of the package', () => {
     expect(
       all.works.filter((work) => work.journal === 'Water Resources Research' && work.pages === '574-582'),
     ).toHaveLength(1)
+  })
+  it('knows a title for most works, and no title of a work that nothing cites', () => {
+    const places = all.works.map((work) =>
+      work.type === 'article' ? `${work.journal} ${work.volume}:${work.pages}` : `${work.number}:${work.year}`,
+    )
+    expect(titledPlaces().filter((place) => !places.includes(place))).toEqual([])
+    expect(new Set(titledPlaces()).size).toBe(titledPlaces().length)
+    // Never made up: some are not known.
+    const untitled = all.works.filter((work) => work.title === '')
+    expect(untitled.length).toBeLessThan(0.1 * all.works.length)
+    expect(untitled.map((work) => work.key)).toContain('sakaki2008')
+    expect(new Set(all.works.map((work) => work.title).filter(Boolean)).size).toBe(all.works.length - untitled.length)
   })
   it('marks what looks like a citation but was not read', () => {
     const unread = all.rest.filter((one) => one.unread).map((one) => one.text)
@@ -129,6 +146,7 @@ describe('bibtex', () => {
     const [topp] = all.works.filter((work) => work.key === 'topp1980')
     expect(bibtex(topp ? [topp] : [])).toBe(`@article{topp1980,
   author = {Topp, G. C. and Davis, J. L. and Annan, A. P.},
+  title = {{Electromagnetic determination of soil water content: Measurements in coaxial transmission lines}},
   journal = {Water Resources Research},
   volume = {16},
   pages = {574--582},
