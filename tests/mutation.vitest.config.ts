@@ -12,6 +12,6 @@ export default defineConfig({
     ...base.test,
     include: [`tests/{${process.env.POREWATER_TESTS ?? BEHAVIOUR},}/*.test.ts`],
     isolate: false,
-    env: { POREWATER_PROPERTY_MS: '300' },
+    env: { POREWATER_PROPERTY_MS: process.env.POREWATER_PROPERTY_MS ?? '300' },
   },
 })

@@ -74,7 +74,7 @@ function nightMissed<State>(
   const found: Finding[] = []
   const end = run.content[run.content.length - 1] as number
   if (request.overnightDryDown !== undefined && shots.length > 0) {
-    const from = Math.max(0, Math.round(((shots.at(-1)?.time as number) - request.start) / request.step))
+    const from = Math.round(((shots.at(-1)?.time as number) - request.start) / request.step)
     let peak = -Infinity
     for (let i = from; i < run.content.length; i++) peak = Math.max(peak, run.content[i] as number)
     const missed = peak - end - request.overnightDryDown

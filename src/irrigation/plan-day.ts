@@ -127,7 +127,7 @@ export function shareFor<State>(planning: Planning<State>, from: PlanProgress<St
   if (dayShare(low) >= wanted) return low
   if (dayShare(high) <= wanted) return high
   // Bisection: the day's share rises with the shots', but in steps where a shot more or less is given.
-  for (let i = 0; i < 24 && high - low > 1e-7; i++) {
+  while (high - low > 1e-7) {
     const middle = (low + high) / 2
     if (dayShare(middle) < wanted) low = middle
     else high = middle

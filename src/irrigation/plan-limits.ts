@@ -160,10 +160,10 @@ function lastStep(request: DayPlanRequest): number {
   if (request.overnightDryDown === undefined) return allowed
   const wanted = request.overnightDryDown * request.container.substrateVolume
   let ahead = 0
-  for (let i = demand.length - 1; i > allowed; i--) ahead += demand[i] as number
-  for (let i = allowed; i >= 0; i--) {
+  for (let i = demand.length - 1; i >= 0; i--) {
+    // A shot leaves the container full at the end of its step; what dries it comes after.
+    if (i <= allowed && ahead >= wanted - DROP) return i
     ahead += demand[i] as number
-    if (ahead >= wanted - DROP) return i
   }
   return -1
 }

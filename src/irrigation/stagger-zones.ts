@@ -44,7 +44,7 @@ const GAP: Span = { quantity: 'rest between valves', unit: 's', min: 0, max: 360
  * The shots of several zones, moved so far apart that a shared pump can serve all that run at one time.
  *
  * @procedure Takes the shots in the order in which they are wanted and begins each at the first moment from then on at which the
- * flow of all open valves stays within the pump's. No shot is dropped or shortened, and none begins early.
+ * flow of all valves that are open, or at rest after it, stays within the pump's. No shot is dropped or shortened, and none begins early.
  * @param shots - Shots of all zones. The list may be in any order.
  * @param pump - What the valves share.
  * @returns The same shots in the order of their new beginnings, with their delays.
@@ -73,7 +73,7 @@ export function staggerZones(shots: readonly ZoneShot[], pump: SharedPump): Stag
       .filter((time) => time >= shot.time)
       .sort((a, b) => a - b)
     const from = candidates.find(
-      (time) => peakFlow(placed, time, time + shot.runTime, gap) + shot.flow <= most * (1 + 1e-12),
+      (time) => peakFlow(placed, time, time + shot.runTime + gap, gap) + shot.flow <= most * (1 + 1e-12),
     ) as number
     const moved: StaggeredShot = { ...shot, time: from as Instant, delay: (from - shot.time) as Duration }
     placed.push({ from, to: from + shot.runTime, flow: shot.flow, shot: moved })
@@ -81,7 +81,7 @@ export function staggerZones(shots: readonly ZoneShot[], pump: SharedPump): Stag
   return placed.sort((a, b) => a.from - b.from).map(({ shot }) => shot)
 }
 
-/** The highest flow of the valves that are open, or resting, at any moment of a span. */
+/** The highest flow of the valves that are open, or resting, at any moment of a span, which holds the rest at its end as well. */
 function peakFlow(
   placed: readonly { from: number; to: number; flow: number }[],
   from: number,

@@ -38,10 +38,11 @@ export function validityOf(validity: Validity, values: Readonly<Record<string, n
       )
     }
     if (value >= span.min && value <= span.max) continue
+    const unit = span.unit === '1' ? '' : ` ${span.unit}`
     findings.push({
       code: 'outside-validity',
       level: 'caution',
-      message: `${validity.of}: ${name} ${value} ${span.unit} is outside ${rangeText(span)} ${span.unit}, where the equation was measured (${validity.note})`,
+      message: `${validity.of}: ${name} ${value}${unit} is outside ${rangeText(span)}${unit}, where the equation was measured (${validity.note})`,
       about: name,
       value,
       unit: span.unit,

@@ -267,11 +267,62 @@ describe('valves that share a pump', () => {
         expect(placed).toHaveLength(list.length)
         expect(placed.every((shot) => shot.delay >= 0)).toBe(true)
         for (const { time } of placed) {
-          const open = placed.filter((shot) => shot.time <= time && time < shot.time + shot.runTime)
+          const open = placed.filter((shot) => shot.time <= time && time < shot.time + shot.runTime + gap)
           expect(open.reduce((sum, shot) => sum + shot.flow, 0)).toBeLessThanOrEqual(1000 + 1e-9)
         }
       }),
     )
+  })
+  it('are moved to the first moments at which they fit (second by second as oracle)', () => {
+    const few = fc.array(
+      fc.record({
+        zone: fc.constantFrom('a', 'b', 'c'),
+        time: fc.integer({ min: 0, max: 20 }).map(instant),
+        runTime: fc.integer({ min: 1, max: 15 }).map(seconds),
+        flow: fc.constantFrom(1, 2, 3, 4, 5, 6).map(litresPerHour),
+      }),
+      { maxLength: 8 },
+    )
+    fc.assert(
+      fc.property(few, fc.integer({ min: 0, max: 6 }), (list, gap) => {
+        const used: number[] = Array(400).fill(0)
+        const order = list.map((shot, i) => ({ ...shot, i }))
+        const expected: [number, string, number][] = []
+        for (let time = 0; time <= 20; time++)
+          for (const zone of ['a', 'b', 'c'])
+            for (const shot of order.filter((one) => one.time === time && one.zone === zone)) {
+              let from = time
+              const span = () => used.slice(from, from + shot.runTime + gap)
+              while (span().some((flow) => flow + shot.flow > 6)) from++
+              for (let s = from; s < from + shot.runTime + gap; s++) used[s] = (used[s] as number) + shot.flow
+              expected.push([from, zone, shot.runTime])
+            }
+        const placed = staggerZones(list, { mostFlow: litresPerHour(6), gap: seconds(gap) })
+        expect(placed.map(({ time }) => time)).toEqual(expected.map(([from]) => from).sort((a, b) => a - b))
+        expect(placed.map(({ time, zone, runTime }) => [time, zone, runTime].join()).sort()).toEqual(
+          expected.map((one) => one.join()).sort(),
+        )
+        for (const shot of placed)
+          expect(list.some((one) => one.zone === shot.zone && one.time === shot.time - shot.delay)).toBe(true)
+      }),
+      { numRuns: 500 },
+    )
+  })
+  it('rest as well where the next shot did not wait for the one that closes', () => {
+    const shot = (zone: string, time: number, runTime: number, flow: number) => ({
+      zone,
+      time: instant(time),
+      runTime: seconds(runTime),
+      flow: litresPerHour(flow),
+    })
+    // C fits beside A, but would close five seconds before B, which has to wait for A, opens with nearly all of the pump's flow.
+    const list = [shot('A', 0, 100, 700), shot('B', 50, 60, 800), shot('C', 60, 45, 300)]
+    const placed = staggerZones(list, { mostFlow: litresPerHour(1000), gap: seconds(10) })
+    expect(placed.map(({ zone, time }) => [zone, time])).toEqual([
+      ['A', 0],
+      ['B', 110],
+      ['C', 180],
+    ])
   })
   it('refuse a zone that is too large alone', () => {
     expectInputError(

@@ -132,7 +132,15 @@ describe('a steady root zone', () => {
     expectInputError(() => steadyDrainFraction({ feedEC: ec(0), drainEC: ec(0) }), 'drainEC')
     expectInputError(() => steadyDrainEC({ feedEC: ec(1), drainFraction: per(0.1), uptakeEC: ec(3) }), 'uptakeEC')
     expectDomainError(() => steadyDrainEC({ feedEC: ec(1), drainFraction: per(0) }), { quantity: 'drain fraction' })
+    expectInputError(() => steadyDrainFraction({ feedEC: ec(2), drainEC: ec(1), uptakeEC: ec(1.5) }), 'drainEC')
     expectInputError(() => drainFraction({ applied: litres(1), drained: litres(1.2) }), 'drained')
+  })
+  it('may drain all or nothing, and may be without salt', () => {
+    expect(drainFraction({ applied: litres(1), drained: litres(1) })).toBe(1)
+    expect(steadyDrainFraction({ feedEC: ec(2), drainEC: ec(2), uptakeEC: ec(1) })).toBe(1)
+    expect(steadyDrainFraction({ feedEC: ec(2), drainEC: ec(4), uptakeEC: ec(2) })).toBe(0)
+    // Plants that take 2 dS/m with half of the water take all of 1 dS/m in the whole.
+    expect(steadyDrainEC({ feedEC: ec(1), drainFraction: per(0.5), uptakeEC: ec(2) })).toBe(0)
   })
 })
 
@@ -167,6 +175,47 @@ describe('the salt balance', () => {
     const lost = checkSaltBalance({ ...day, drained: litres(1.5), feedEC: ec(1), drainEC: ec(5) })
     expect(lost.warnings[0]?.message).toMatch(/being lost/)
     expect(lost.saltStored).toBeLessThan(0)
+  })
+  it('takes what plants take from the water that did not drain, and heads for a drain without it (by hand)', () => {
+    const balance = checkSaltBalance({
+      ...day,
+      drained: litres(0.5),
+      feedEC: ec(3),
+      drainEC: ec(4),
+      uptakeEC: ec(1),
+    })
+    // In 6, out 2, taken 1 · 1.5; stored 2.5 in 6 L. Steady: (3 - 1) / (4 - 1); heading for (3 - 0.75 · 1) / 0.25.
+    expect(balance).toMatchObject({ saltIn: 6, saltOut: 2, saltTaken: 1.5, saltStored: 2.5, steady: false })
+    expect(balance.rise).toBeCloseTo(2.5 / 6, 12)
+    expect(balance.steadyFraction).toBeCloseTo(2 / 3, 12)
+    expect(balance.headingFor).toBeCloseTo(9, 12)
+    expect(balance.warnings[0]?.message).toMatch(
+      /25\.0 % drains .* changes by 0\.42 dS\/m .* heading for 9\.0 dS\/m .* the 67 % that the ECs suggest/,
+    )
+  })
+  it('names no drain fraction and no end where there is none', () => {
+    const balance = (drained: number, feed: number, drain: number, uptake: number) => {
+      const { steadyFraction, headingFor, warnings } = checkSaltBalance({
+        ...day,
+        drained: litres(drained),
+        feedEC: ec(feed),
+        drainEC: ec(drain),
+        uptakeEC: ec(uptake),
+      })
+      return [steadyFraction, headingFor, warnings.map(({ message }) => message).join()]
+    }
+    expect(balance(0.5, 3, 2, 0).slice(0, 2)).toEqual([undefined, 12])
+    expect(balance(0.5, 2, 4, 3)).toEqual([undefined, undefined, expect.not.stringMatching(/suggest|heading/)])
+    expect(balance(0.5, 3, 1, 2)[0]).toBeUndefined()
+    expect(balance(0, 3, 4, 0)).toEqual([0.75, undefined, expect.not.stringMatching(/heading/)])
+    expect(balance(0.5, 2, 2, 1)[0]).toBe(1)
+    expect(balance(0.5, 2, 4, 2)[0]).toBe(0)
+    expect(balance(1, 1, 2, 2)[1]).toBe(0)
+  })
+  it('is steady while no more than a tenth of what came in is stored or lost', () => {
+    const steady = (drain: number) =>
+      checkSaltBalance({ ...day, drained: litres(1), feedEC: ec(5), drainEC: ec(drain) }).steady
+    expect([8.9, 9, 11, 11.1].map(steady)).toEqual([false, true, true, false])
   })
 })
 

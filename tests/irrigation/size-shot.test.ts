@@ -124,6 +124,10 @@ describe('sizing a shot in one call', () => {
       warnings: [],
     })
   })
+  it('takes a valve that knows only one run time', () => {
+    const shot = sizeShot({ ...usual, leastRunTime: minutes(4), mostRunTime: minutes(4) })
+    expect(shot.runTime).toBe(240)
+  })
   it('refuses a least run time above the most', () => {
     expectDomainError(() => sizeShot({ ...usual, leastRunTime: minutes(5), mostRunTime: minutes(2) }), {
       quantity: 'run time',

@@ -1,5 +1,13 @@
 import fc from 'fast-check'
-import { convertInto, InputError, type Permittivity, permittivityTopp1980, waterContentTopp1980 } from 'porewater'
+import {
+  ConvergenceError,
+  convertInto,
+  DomainError,
+  InputError,
+  type Permittivity,
+  permittivityTopp1980,
+  waterContentTopp1980,
+} from 'porewater'
 import { describe, expect, it } from 'vitest'
 import { expectInputError } from '../support/refusals.js'
 
@@ -36,10 +44,23 @@ describe('convertInto', () => {
       throw new InputError('a, b', 'they differ', 'make them equal')
     }
     expect(run([1, 2], contradict).counts.refusals).toMatchObject([{ code: 'bad-input', about: 'a, b', count: 2 }])
+    const endless = () => {
+      throw new ConvergenceError('fit', 9, 0.1, 'start elsewhere')
+    }
+    expect(run([1, 2], endless).counts.refusals).toMatchObject([{ code: 'no-convergence', about: 'fit', count: 2 }])
     const fault = () => {
       throw new TypeError('a fault')
     }
     expect(() => run([1], fault)).toThrow(TypeError)
+  })
+  it('counts an open lower end as below the range', () => {
+    const open = (value: number) => {
+      throw new DomainError(value, { quantity: 'depth', unit: 'm', min: 0, max: 1, ends: '()', hint: 'give a depth' })
+    }
+    expect(run([0, 1], open).counts.refusals.map(({ about }) => about)).toEqual([
+      'depth below its range',
+      'depth above its range',
+    ])
   })
   it('may write over the readings', () => {
     const series = Float64Array.of(20, Number.NaN, 30)

@@ -80,6 +80,18 @@ describe('validityOf', () => {
     expectInputError(() => validityOf(validityTopp1980, { permitivity: 20 }), 'permitivity')
     expectInputError(() => validityOf(validityTopp1980, JSON.parse('{"__proto__": 1}')), '__proto__')
   })
+  it('says which input is outside, and outside of what', () => {
+    expect(validityOf(validityTopp1980, { apparent: 55 })).toEqual([
+      {
+        code: 'outside-validity',
+        level: 'caution',
+        about: 'apparent',
+        value: 55,
+        unit: '1',
+        message: expect.stringMatching(/^waterContentTopp1980: apparent 55 is outside \[3, 40\], /),
+      },
+    ])
+  })
   it('counts the ends as inside', () => {
     expect(validityOf(validityTopp1980, { apparent: 3 })).toEqual([])
     expect(validityOf(validityTopp1980, { apparent: 40 })).toEqual([])
