@@ -6,6 +6,12 @@ export {
   type RisingToSuction,
   type RisingWater,
 } from './capillary-rise.js'
+export {
+  type CropDryLimits,
+  type CropUptakeLimits,
+  dryLimitsTaylorAshcroft1972,
+  uptakeLimitsFeddes,
+} from './feddes-crops.js'
 export type { FeddesLimits } from './feddes-factor.js'
 export {
   type Infiltration,

@@ -119,8 +119,8 @@ function isTooMuch(medium: ConductiveModel, from: number, to: number, sorptivity
  * @param wetting - Medium and suctions.
  * @returns Sorptivity. Unit: cm/h^½.
  * @throws `DomainError` outside the ranges; `InputError` when the surface is drier than the medium.
- * @validity About half a per cent low for the soils that were tried against `sorptivityPhilip1957`; less close where the diffusivity
- * hardly changes with water content.
+ * @validity Against `sorptivityPhilip1957` it was within 1.4 %, mostly low, for nine media that began at 10 cm of suction or drier,
+ * except a clay; up to 7 % high where the medium began nearly full, or for that clay.
  * @source Parlange, J.-Y. (1975), Soil Science Society of America Proceedings 39:415-418 [from memory]
  * @example
  * ```ts
@@ -163,18 +163,15 @@ export function sorptivityConstantDiffusivity(wetting: WettedWithDiffusivity): S
 function weightedSorptivity(medium: ConductiveModel, from: number, to: number): number {
   const before = medium.waterContent(to as SuctionHead)
   const surface = medium.waterContent(from as SuctionHead)
-  const weight = (s: number) =>
-    (surface - before + (medium.waterContent(s as SuctionHead) - before)) *
-    medium.relativeConductivity(s as SuctionHead)
+  const share = (s: number) => medium.relativeConductivity(s as SuctionHead)
+  const rise = (s: number) => surface - before + (medium.waterContent(s as SuctionHead) - before)
   const ends = [from]
   for (let k = 12; k >= 0; k--) ends.push(from + (to - from) * 10 ** -k)
   for (const kink of medium.breakpoints) if (kink > from && kink < to) ends.push(kink)
-  const square = integrate(
-    weight,
-    ends.sort((a, b) => a - b),
-    1e-12,
-  )
-  return Math.sqrt(square)
+  ends.sort((a, b) => a - b)
+  // Water contents have about 1e-16 of rounding, which no finer pieces would remove.
+  const floor = 1e-3 * integrate(share, ends, 1e-6)
+  return Math.sqrt(integrate((s) => rise(s) * share(s), ends, 1e-12, floor))
 }
 
 function checkWetting(wetting: WettedMedium) {

@@ -70,6 +70,8 @@ const HIGH_DEMAND: Span = {
  *
  * h₃ is on the line between its values for low and high demand, and constant beyond them.
  *
+ * Limits of some crops in field soils are in `uptakeLimitsFeddes` and `dryLimitsTaylorAshcroft1972`.
+ *
  * @param roots - Suction, demand and the limits of the crop.
  * @returns Factor, the h₃ in force, and the uptake.
  * @throws `DomainError` outside the ranges; `InputError` when the limits are not in order.
@@ -79,8 +81,7 @@ const HIGH_DEMAND: Span = {
  * @example
  * ```ts
  * uptakeFeddes1978({
- *   suction: centimetresOfSuction(6000),
- *   demand: millimetresPerDay(3),
+ *   suction: centimetresOfSuction(6000), demand: millimetresPerDay(3),
  *   limits: {
  *     h1: centimetresOfSuction(10), h2: centimetresOfSuction(25),
  *     h3HighDemand: centimetresOfSuction(320), h3LowDemand: centimetresOfSuction(600), h4: centimetresOfSuction(16000),

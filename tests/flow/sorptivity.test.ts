@@ -142,6 +142,8 @@ describe('sorptivity', () => {
     expect(sorptivityPhilip1957(at(loam, 1000, 0, 4 * 1.04)) / dry).toBeCloseTo(2, 9)
     expect(sorptivityPhilip1957(at(loam, 10, 10))).toBe(0)
     expect(sorptivityParlange1975(at(loam, 10, 10))).toBe(0)
+    // So little drier than full that the difference of water contents is mostly rounding: still a number, and a small one.
+    expect(sorptivityPhilip1957(at(loam, 1e-6))).toBeLessThan(1e-5)
   })
   it('scales with the height to which the medium lifts water', () => {
     const fine = vanGenuchten1980({

@@ -2,14 +2,17 @@ import fc from 'fast-check'
 import {
   type CropET,
   centimetresOfSuction,
+  dryLimitsTaylorAshcroft1972,
   type FeddesLimits,
   millimetresPerDay,
   type SuctionHead,
+  tableRow,
   uptakeFeddes1978,
+  uptakeLimitsFeddes,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
 import { feddesDryStart, feddesFactor } from '../../src/flow/feddes-factor.js'
-import { checkPublished } from '../support/published.js'
+import { checkPublished, publishedRows } from '../support/published.js'
 import { expectDomainError, expectInputError } from '../support/refusals.js'
 
 checkPublished('hydraulics', 'uptake.feddes', (given) => {
@@ -41,6 +44,31 @@ const limits: FeddesLimits = {
 const suctions = fc.double({ min: 0, max: 20000, noNaN: true }).map(centimetresOfSuction)
 const demands = fc.double({ min: 0, max: 10, noNaN: true }).map((value) => millimetresPerDay<CropET>(value))
 const factor = (suction: SuctionHead, demand: CropET) => uptakeFeddes1978({ suction, demand, limits }).factor
+
+describe('limits of crops', () => {
+  it('are those of the rows [from memory], in order, with their source', () => {
+    for (const row of publishedRows('hydraulics', 'uptake.feddes')) {
+      const { crop, h1, h2, h3_high_demand, h3_low_demand, h4 } = row.given as Record<string, [never, string]>
+      const mine = tableRow(uptakeLimitsFeddes, crop?.[0] ?? '')
+      expect([mine.h1, mine.h2, mine.h3HighDemand, mine.h3LowDemand, mine.h4].map((h) => -h)).toEqual(
+        [h1, h2, h3_high_demand, h3_low_demand, h4].map((entry) => entry?.[0]),
+      )
+    }
+    for (const limits of Object.values(uptakeLimitsFeddes)) {
+      expect(limits.source).toContain('[from memory]')
+      expect(uptakeFeddes1978({ suction: limits.h2, demand: millimetresPerDay(3), limits }).factor).toBe(1)
+    }
+  })
+  it('of Taylor and Ashcroft come sooner at high demand, and complete a set of limits', () => {
+    for (const dry of Object.values(dryLimitsTaylorAshcroft1972)) {
+      expect(dry.h3HighDemand).toBeLessThan(dry.h3LowDemand)
+      expect(
+        uptakeFeddes1978({ suction: dry.h3HighDemand, demand: limits.highDemand, limits: { ...limits, ...dry } })
+          .factor,
+      ).toBe(1)
+    }
+  })
+})
 
 describe('Feddes 1978', () => {
   it('stays a share, rises up to h2 and falls after h3, and never exceeds the demand', () => {
