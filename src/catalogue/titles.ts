@@ -31,6 +31,8 @@ const SEEN: Readonly<Record<string, string>> = {
   'Phytopathology 75:333-337':
     'Effects of temperature on Pythium root rot of spinach grown under hydroponic conditions',
   'Soil Science 117:311-314': 'A simple method for determining unsaturated conductivity from moisture retention data',
+  'Soil Science 146:63-66': 'Additional solutions for steady-state evaporation from a shallow water table',
+  'Soil Science 84:257-264': 'The theory of infiltration: 4. Sorptivity and algebraic infiltration equations',
   'Soil Science Society of America Journal 44:892-898':
     'A closed-form equation for predicting the hydraulic conductivity of unsaturated soils',
   'Suo 47:1-6':
@@ -39,6 +41,10 @@ const SEEN: Readonly<Record<string, string>> = {
     'Electromagnetic determination of soil water content: Measurements in coaxial transmission lines',
   'Water Resources Research 23:105-114':
     'Development and evaluation of closed-form expressions for hysteretic soil hydraulic properties',
+  'Water Resources Research 27:753-762':
+    'Analytical solutions for one-dimensional, transient infiltration toward the water table in homogeneous and layered soils',
+  'Hydrology and Earth System Sciences 27:895-915':
+    'Mixed formulation for an easy and robust numerical computation of sorptivity',
 }
 
 /** Well-known works. [from memory] */
@@ -136,8 +142,6 @@ const REMEMBERED: Readonly<Record<string, string>> = {
     'Determination of electrical conductivity using time domain reflectometry: Soil and water experiments in coaxial lines',
   'Water Resources Research 26:2267-2273':
     'Calibration of time domain reflectometry for water content measurement using a composite dielectric approach',
-  'Water Resources Research 27:753-762':
-    'Analytical solutions for one-dimensional, transient infiltration toward the water table in homogeneous and layered soils',
   'Water Resources Research 27:857-864':
     'Automatic, real-time monitoring of soil moisture in a remote field area with time domain reflectometry',
   'Water Resources Research 27:2771-2777':

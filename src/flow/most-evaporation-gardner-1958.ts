@@ -67,7 +67,7 @@ const EXPONENT: Span = {
  * @returns Upward flux. Unit: mm/h.
  * @throws `DomainError` outside the ranges.
  * @validity Liquid water only, in a steady state; vapour moves besides.
- * @source Gardner, W. R. (1958), Soil Science 85:228-232, exponential conductivity
+ * @source Gardner, W. R. (1958), Soil Science 85:228-232, exponential conductivity [from memory]
  * @example
  * ```ts
  * mostEvaporationGardner1958({
@@ -94,7 +94,7 @@ export function mostEvaporationGardner1958(column: ExponentialOverWaterTable): W
  * @returns Upward flux. Unit: mm/h.
  * @throws `DomainError` outside the ranges; `InputError` when the numbers are so far apart that the flux is none.
  * @validity Liquid water only, in a steady state; vapour moves besides.
- * @source Gardner, W. R. (1958), Soil Science 85:228-232
+ * @source Gardner, W. R. (1958), Soil Science 85:228-232 [from memory]
  * @source Warrick, A. W. (1988), Soil Science 146:63-66 (any n above 1, and b of zero; its abstract was read)
  * @example
  * ```ts

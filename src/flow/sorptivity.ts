@@ -62,7 +62,7 @@ const RISE: Span = {
  * @throws `DomainError` outside the ranges; `InputError` when the surface is drier than the medium; `ConvergenceError` when the medium
  * is so dry or so sharp that the steps do not end.
  * @validity Uniform medium that wets as its curve says. A medium that repels water when dry takes up far less: measure it.
- * @source Philip, J. R. (1957), The theory of infiltration: 4, Soil Science 84:257-264
+ * @source Philip, J. R. (1957), Soil Science 84:257-264
  * @example
  * ```ts
  * const medium = vanGenuchten1980({
@@ -122,6 +122,7 @@ function isTooMuch(medium: ConductiveModel, from: number, to: number, sorptivity
  * @validity Against `sorptivityPhilip1957` it was within 1.4 %, mostly low, for nine media that began at 10 cm of suction or drier,
  * except a clay; up to 7 % high where the medium began nearly full, or for that clay.
  * @source Parlange, J.-Y. (1975), Soil Science Society of America Proceedings 39:415-418 [from memory]
+ * @source Lassabatere, L. and co-workers (2023), Hydrology and Earth System Sciences 27:895-915 (its abstract, which ascribes the integral to Parlange)
  * @example
  * ```ts
  * const medium = vanGenuchten1980({

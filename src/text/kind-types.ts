@@ -7,6 +7,7 @@ import type { ChargeConcentration } from '../quantity/charge-concentration.js'
 import type { Conductance } from '../quantity/conductance.js'
 import type { DailyNetRadiation, DailyRadiation, DailySoilHeat } from '../quantity/daily-radiation.js'
 import type { BulkDensity, ParticleDensity, WaterDensity } from '../quantity/density.js'
+import type { SoilWaterDiffusivity } from '../quantity/diffusivity.js'
 import type { DissolvedSolids } from '../quantity/dissolved-solids.js'
 import type { Duration } from '../quantity/duration.js'
 import type {
@@ -99,6 +100,7 @@ export interface KindTypes {
   readonly WaterDepth: WaterDepth
   readonly SuctionHead: SuctionHead
   readonly HydraulicConductivity: HydraulicConductivity
+  readonly SoilWaterDiffusivity: SoilWaterDiffusivity
   readonly DailyRadiation: DailyRadiation
   readonly DailyNetRadiation: DailyNetRadiation
   readonly DailySoilHeat: DailySoilHeat

@@ -8,6 +8,7 @@ import { millimolesOfChargePerLitre } from '../quantity/charge-concentration.js'
 import { siemens } from '../quantity/conductance.js'
 import { megajoulesPerSquareMetreDay } from '../quantity/daily-radiation.js'
 import { gramsPerCubicCentimetre } from '../quantity/density.js'
+import { squareCentimetresPerHour } from '../quantity/diffusivity.js'
 import { milligramsPerLitreOfSolids } from '../quantity/dissolved-solids.js'
 import { seconds } from '../quantity/duration.js'
 import { decisiemensPerMetre } from '../quantity/electrical-conductivity.js'
@@ -183,6 +184,10 @@ export const KINDS: Readonly<Record<KindName, TextKind>> = {
       { shown: 'cm/min', ucum: 'cm/min', parsed: 'cm/minute' },
       { shown: 'mm/h', ucum: 'mm/h', parsed: 'mm/h' },
     ],
+  },
+  SoilWaterDiffusivity: {
+    make: squareCentimetresPerHour,
+    units: [{ shown: 'cm²/h', ucum: 'cm2/h', parsed: 'cm^2/h' }],
   },
   DailyRadiation: { make: megajoulesPerSquareMetreDay, units: DAILY_RADIATION },
   DailyNetRadiation: { make: megajoulesPerSquareMetreDay, units: DAILY_RADIATION },
