@@ -19,8 +19,9 @@ export function worstDisorder(readings: readonly number[], contents: readonly nu
   let [worst, before, after] = [0, wettest, wettest]
   for (const i of order) {
     if (contents[i]! > contents[wettest]!) wettest = i
+    // Samples with one reading come from dry to wet, so that none of them is behind another.
     const back = contents[wettest]! - contents[i]!
-    if (back > worst && readings[i] !== readings[wettest]) [worst, before, after] = [back, wettest, i]
+    if (back > worst) [worst, before, after] = [back, wettest, i]
   }
   const range = Math.max(...contents) - Math.min(...contents)
   const pair = `${contents[before]} m³/m³ at a reading of ${readings[before]}, but ${contents[after]} m³/m³ at ${readings[after]}`
