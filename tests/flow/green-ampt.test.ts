@@ -121,6 +121,14 @@ describe('Mein and Larson 1973', () => {
       }),
     )
   })
+  it('gives the printed values of Chow, Maidment and Mays (1988), Examples 4.4.1 and 4.4.2, for rain of 5 cm/h [from memory]', () => {
+    const rain = { ...loam, applicationRate: millimetresPerHour<never>(50) }
+    const ponding = pondingMeinLarson1973(rain)
+    if (!ponding.ponds) throw new Error(ponding.reason)
+    expect(inHours(ponding.time)).toBeCloseTo(0.17, 2)
+    expect(ponding.infiltrated / 10).toBeCloseTo(0.85, 2)
+    expect(infiltrationMeinLarson1973({ ...rain, time: hours(1) }).infiltrated / 10).toBeCloseTo(3.02, 2)
+  })
   it('is without a seam where water begins to stand, and has its rate as slope', () => {
     const rain = { ...loam, applicationRate: millimetresPerHour<never>(15) }
     const ponding = pondingMeinLarson1973(rain)
