@@ -39,7 +39,7 @@ export interface AlarmInput {
   /** Whether the condition is there; left out where it is not known, which changes nothing. */
   readonly condition?: boolean
   readonly action?: 'acknowledge' | 'shelve' | 'unshelve'
-  /** How long to shelve; the longest time by default, and never more. Unit: s. */
+  /** How long to shelve; the longest time by default, and never more; not at all where it is no time above zero. Unit: s. */
   readonly shelveFor?: number
 }
 
@@ -139,7 +139,9 @@ function act(state: AlarmState, { now, action, shelveFor }: AlarmInput, shelf: n
     if (phase === 'returned, unacknowledged') return { ...state, phase: 'normal' }
   }
   if (action === 'shelve' && phase !== 'shelved') {
-    const wanted = shelveFor !== undefined && shelveFor > 0 ? Math.min(shelveFor, shelf) : shelf
+    const asked = shelveFor ?? shelf
+    // A time that makes no sense must not silence an alarm.
+    const wanted = asked > 0 ? Math.min(asked, shelf) : 0
     return { ...state, phase: 'shelved', shelvedUntil: now + wanted }
   }
   if (action === 'unshelve' && phase === 'shelved')

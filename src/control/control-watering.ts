@@ -138,7 +138,7 @@ function countWater(limits: CheckedSettings, state: WateringState, now: number):
   const running = state.opened === null || state.last === null ? 0 : now - state.last
   // Nothing says that the valve did close by itself while nobody decided: it is taken to have run on.
   const midnight = limits.dayStart + day * 86400
-  const today = day === state.day ? running : Math.min(running, now - midnight)
+  const today = Math.min(running, now - midnight)
   // A clock that was set back to an earlier day does not bring the volume of that day back.
   const before = day > state.day && state.last !== null ? 0 : state.given
   return { ...state, last: now, day, given: before + today * limits.litresPerSecond }

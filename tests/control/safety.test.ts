@@ -98,6 +98,10 @@ describe('the check before water flows', () => {
       expect(checkWatering({ ...safe, facts }).refusals[0]?.code).not.toBe('full')
       expect(checkWatering({ ...safe, facts, backUp: true }).allowed).toBe(true)
     }
+    const justInTime = { ...safe.facts, ...full, age: minutes(20) }
+    expect(checkWatering({ ...safe, facts: justInTime, backUp: true }).refusals.map(({ code }) => code)).toEqual([
+      'full',
+    ])
     const { age, ...undated } = safe.facts
     expect(age).toBe(180)
     expect(checkWatering({ ...safe, facts: { ...undated, ...full }, backUp: true }).allowed).toBe(true)
@@ -226,6 +230,17 @@ describe('an alarm', () => {
       'shelved',
       'unacknowledged',
     ])
+  })
+  it('is not silenced by a time on the shelf that makes no sense', () => {
+    for (const shelveFor of [0, -60, Number.NaN])
+      expect(
+        phases([
+          { now: 0, condition: true },
+          { now: 300, condition: true },
+          { now: 400, action: 'shelve', shelveFor },
+          { now: 401, condition: true },
+        ]).at(-1),
+      ).toBe('unacknowledged')
   })
   it('keeps what it waited for, and what is left of the shelf, when a clock goes back', () => {
     const back: AlarmInput[] = [
@@ -367,6 +382,14 @@ describe('a flood of alarms', () => {
         { now: 1000, alarms: [] },
       ]),
     ).toEqual(['abc|d!', 'd|'])
+  })
+  it('is not counted with limits that make no sense', () => {
+    for (const most of [0, 101, 1.5])
+      expectDomainError(() => announceAlarms({ most, window: minutes(10) }), { quantity: 'most alarms at a time' })
+    for (const window of [0, 86401])
+      expectDomainError(() => announceAlarms({ most: 3, window: seconds(window) }), {
+        quantity: 'time in which alarms are counted',
+      })
   })
   it('remembers no more moments than it needs', () => {
     const { state, outputs } = run([{ now: 0, alarms: named('abcdefgh', 'high') }])

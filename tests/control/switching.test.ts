@@ -233,6 +233,11 @@ describe('watering inside limits', () => {
     const reasons = runReducer({ reducer, inputs }).outputs.map(({ reason }) => reason)
     expect(reasons).toEqual(['dry', 'clock unknown', 'waiting', 'dry'])
   })
+  it('waits for a pause from the last known moment where the clock failed while the valve was closed', () => {
+    const inputs = [5000, Number.NaN, 5899, 5900].map((now, i) => ({ now, content: i === 0 ? 0.55 : 0.45 }))
+    const reasons = runReducer({ reducer: controlWatering(settings), inputs }).outputs.map(({ reason }) => reason)
+    expect(reasons).toEqual(['wet enough', 'clock unknown', 'waiting', 'dry'])
+  })
   it('accepts a shot that takes the longest run time and all that the day allows', () => {
     expect(() => controlWatering({ ...settings, mostRunTime: minutes(3), mostPerDay: millilitres(200) })).not.toThrow()
   })
