@@ -81,12 +81,14 @@ const REMEMBERED: Readonly<Record<string, string>> = {
     'Evaluation of measurement data - Supplement 1 to the "Guide to the expression of uncertainty in measurement" - Propagation of distributions using a Monte Carlo method',
   'Japanese Journal of Botany 14:22-52':
     'Über den Lichtfaktor in den Pflanzengesellschaften und seine Bedeutung für die Stoffproduktion',
+  'Journal of Agricultural Science 4:1-24': 'Studies on soil physics, Part I: The flow of air and water through soils',
   'Journal of Chemical and Engineering Data 20:97-105':
     'Density, thermal expansivity, and compressibility of liquid water from 0° to 150°C: Correlations and tables for atmospheric pressure and saturation reviewed and expressed on 1968 temperature scale',
   'Journal of Chemical and Engineering Data 34:371-374':
     'Complex permittivity of water as a function of frequency and temperature',
   'Journal of Environmental Horticulture 5:180-182':
     'Effects of container geometry and media physical properties on air and water volumes in containers',
+  'Journal of Hydraulic Engineering 109:62-70': 'Green-Ampt infiltration parameters from soils data',
   'Journal of Hydrology 10:282-290':
     'River flow forecasting through conceptual models, Part I: A discussion of principles',
   'Journal of Hydrology 88:319-328': 'A method of measuring soil moisture by time-domain reflectometry',
@@ -131,6 +133,8 @@ const REMEMBERED: Readonly<Record<string, string>> = {
   'Soil Science Society of America Journal 64:1922-1925': 'A pore water conductivity sensor',
   'Soil Science Society of America Journal 70:1569-1578':
     'Soil water characteristic estimates by texture and organic matter for hydrologic solutions',
+  'Soil Science Society of America Proceedings 39:415-418':
+    'On solving the flow equation in unsaturated soils by optimization: Horizontal infiltration',
   'Soil Technology 11:205-217': 'TDR calibration of organic forest floor media',
   'Transactions of the AIME 146:54-62':
     'The electrical resistivity log as an aid in determining some reservoir characteristics',
@@ -142,14 +146,15 @@ const REMEMBERED: Readonly<Record<string, string>> = {
     'Determination of electrical conductivity using time domain reflectometry: Soil and water experiments in coaxial lines',
   'Water Resources Research 26:2267-2273':
     'Calibration of time domain reflectometry for water content measurement using a composite dielectric approach',
-  'Water Resources Research 27:857-864':
-    'Automatic, real-time monitoring of soil moisture in a remote field area with time domain reflectometry',
   'Water Resources Research 27:2771-2777':
     'Theoretical prediction of electrical conductivity in saturated and unsaturated soil',
+  'Water Resources Research 27:857-864':
+    'Automatic, real-time monitoring of soil moisture in a remote field area with time domain reflectometry',
   'Water Resources Research 30:211-223':
     'Hydraulic conductivity estimation for soils with heterogeneous pore structure',
   'Water Resources Research 31:2401-2409': 'Noninvasive soil water content measurement using electromagnetic induction',
   'Water Resources Research 32:2697-2703': 'Lognormal distribution model for unsaturated soil hydraulic properties',
+  'Water Resources Research 9:384-394': 'Modeling infiltration during a steady rain',
   'Zeitschrift für Meteorologie 40:340-344':
     'Important new values of the physical constants of 1986, vapour pressure formulations based on the ITS-90, and psychrometer formulae',
 }
