@@ -5,6 +5,7 @@ import { within } from '../quantity/guard.js'
 import type { Span } from '../quantity/span.js'
 import type { Volume } from '../quantity/volume.js'
 import type { WaterContent } from '../quantity/water-content.js'
+import { TIME } from './spans.js'
 
 const VOLUME: Span = {
   quantity: 'volume of water',
@@ -13,14 +14,6 @@ const VOLUME: Span = {
   max: Infinity,
   ends: '[)',
   hint: 'give zero or more litres',
-}
-const TIME: Span = {
-  quantity: 'length of time',
-  unit: 's',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give zero or more seconds',
 }
 const LEVEL: Span = {
   quantity: 'water content limit',

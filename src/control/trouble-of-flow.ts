@@ -3,6 +3,7 @@ import type { Finding } from '../quantity/finding.js'
 import type { Flow } from '../quantity/flow.js'
 import { within } from '../quantity/guard.js'
 import type { Span } from '../quantity/span.js'
+import { TIME } from './spans.js'
 
 const EXPECTED: Span = {
   quantity: 'expected flow',
@@ -15,14 +16,6 @@ const EXPECTED: Span = {
 const METERED: Span = {
   quantity: 'metered flow',
   unit: 'L/h',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give zero or more',
-}
-const TIME: Span = {
-  quantity: 'length of time',
-  unit: 's',
   min: 0,
   max: Infinity,
   ends: '[)',

@@ -24,6 +24,8 @@ export interface UncertainReading {
 /**
  * The first-order budget of a result whose readings are independent. Each contribution is half the difference of the result at
  * the reading plus and minus its uncertainty: Guide to the Expression of Uncertainty in Measurement (JCGM 100:2008), 5.1.3 note 2.
+ * A reading that does not enter adds exactly nothing, which a slope by small differences would not promise; slopes, correlations
+ * and degrees of freedom are the matter of `propagateFirstOrder`.
  */
 export function firstOrderBudget<Values extends Record<string, number>>(
   readings: { readonly [Name in keyof Values]: UncertainReading },

@@ -19,9 +19,6 @@ export interface OverRange {
   readonly firstRefusal: string
 }
 
-/** One end of a range: a number, or a number with a unit. */
-export type End = number | string
-
 /** What was called last, for the unit of the result. */
 export type LastCall = () => Called | undefined
 
