@@ -89,7 +89,8 @@ function peakFlow(
   gap: number,
 ): number {
   const overlapping = placed.filter((other) => other.from < to && other.to + gap > from)
-  const moments = [from, ...overlapping.map((other) => other.from).filter((time) => time > from)]
+  // Moments before the span count too little rather than too much: whatever ran then still runs as it begins.
+  const moments = [from, ...overlapping.map((other) => other.from)]
   return Math.max(
     0,
     ...moments.map((time) =>

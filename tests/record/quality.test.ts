@@ -92,6 +92,51 @@ describe('quality tests', () => {
       2, 4, 2,
     ])
   })
+  it('let pass what is at a limit and not beyond it (QARTOD 2.0: fail and suspect are strict)', () => {
+    const range = { sensorLowest: 0, sensorHighest: 1, expectedLowest: 0.25, expectedHighest: 0.75 }
+    expect(list(grossRangeTest({ ...range, value: [-0.01, 0, 0.24, 0.25, 0.75, 0.76, 1, 1.01] }))).toEqual([
+      4, 3, 3, 1, 1, 3, 3, 4,
+    ])
+    expect(list(grossRangeTest({ value: [-1, 0, 1, 2], sensorLowest: 0, sensorHighest: 1 }))).toEqual([4, 1, 1, 4])
+    const spike = (height: number, direction: 'both' | 'rise' | 'fall') =>
+      list(spikeTest({ value: [0.5, 0.5 + height, 0.5], suspect: 0.125, fail: 0.25, direction }))[1]
+    expect([0.125, 0.126, 0.25, 0.251].map((height) => spike(height, 'both'))).toEqual([1, 3, 3, 4])
+    expect([-0.125, -0.126, -0.25, -0.251].map((height) => spike(height, 'both'))).toEqual([1, 3, 3, 4])
+    expect([0.375, -0.375].map((height) => spike(height, 'rise'))).toEqual([4, 1])
+    expect([0.375, -0.375].map((height) => spike(height, 'fall'))).toEqual([1, 4])
+    const rate = (value: number[]) => list(rateOfChangeTest({ time: [0, 2], value, most: 0.125 }))[1]
+    expect([rate([0.5, 0.75]), rate([0.5, 0.76]), rate([0.75, 0.5]), rate([0.76, 0.5])]).toEqual([1, 3, 1, 3])
+    expect(list(timeGapTest({ time: [0, 450, 901, 901, 900], expectedStep: seconds(300) }))).toEqual([2, 1, 3, 4, 4])
+    expect(list(timeGapTest({ time: [], expectedStep: seconds(300) }))).toEqual([])
+  })
+  it('stand out from both neighbours, where a spike may point one way only', () => {
+    const middle = (value: number[], direction: 'rise' | 'fall') =>
+      list(spikeTest({ value, suspect: 0.01, fail: 0.02, direction }))[1]
+    expect(middle([0.5, 0.5, 0.4], 'rise')).toBe(1)
+    expect(middle([0.4, 0.5, 0.5], 'rise')).toBe(1)
+    expect(middle([0.5, 0.5, 0.6], 'fall')).toBe(1)
+    expect(middle([0.6, 0.5, 0.5], 'fall')).toBe(1)
+  })
+  it('call readings equal that are the same or differ by less than the tolerance, back to a missing one', () => {
+    const flat = (value: number[], tolerance: number) =>
+      list(flatLineTest({ value, tolerance, suspectAfter: 2, failAfter: 3 }))
+    expect(flat([0.5, 0.5, 0.5, 0.5, 0.5], 0)).toEqual([1, 1, 3, 4, 4])
+    expect(flat([0.5, 0.75, 0.5, 0.75], 0.25)).toEqual([1, 1, 1, 1])
+    expect(flat([0.5, 0.74, 0.5, 0.74], 0.25)).toEqual([1, 1, 3, 4])
+    expect(flat([0.5, 0.5, Number.NaN, 0.5, 0.5, 0.5], 0)).toEqual([1, 1, 9, 1, 1, 3])
+    expect(() => flatLineTest({ value: [1], tolerance: 0, suspectAfter: 3, failAfter: 3 })).not.toThrow()
+    expect(() => spikeTest({ value: [1], suspect: 1, fail: 1 })).not.toThrow()
+    expect(() => grossRangeTest({ value: [1], sensorLowest: 1, sensorHighest: 1 })).not.toThrow()
+  })
+  it('are counted by their flags', () => {
+    expect(countFlags(Uint8Array.of(1, 2, 2, 3, 3, 3, 4, 4, 4, 4, 9, 9, 9, 9, 9))).toEqual({
+      pass: 1,
+      notEvaluated: 2,
+      suspect: 3,
+      fail: 4,
+      missing: 5,
+    })
+  })
   it('never judge a change across a clock that did not advance', () => {
     expect(list(rateOfChangeTest({ time: [0, 300, 300, 0], value: [0.5, 0.5, 0.9, 0.1], most: 0.0001 }))).toEqual([
       2, 1, 2, 2,
@@ -106,6 +151,29 @@ describe('quality tests', () => {
   })
   it('refuse limits that make no sense', () => {
     expectInputError(() => grossRangeTest({ value: [1], sensorLowest: 2, sensorHighest: 1 }), 'input')
+    expectInputError(
+      () =>
+        grossRangeTest({ value: [1], sensorLowest: 0, sensorHighest: 1, expectedLowest: 0.7, expectedHighest: 0.3 }),
+      'input',
+    )
+    expectDomainError(() => grossRangeTest({ value: [1], sensorLowest: Number.NaN, sensorHighest: 1 }), {
+      quantity: 'limit of the gross range test',
+      min: -Infinity,
+    })
+    for (const limit of [{ suspect: -1 }, { fail: Number.POSITIVE_INFINITY }])
+      expectDomainError(() => spikeTest({ value: [1], suspect: 1, fail: 2, ...limit }), {})
+    expectDomainError(() => rateOfChangeTest({ time: [1], value: [1], most: -1 }), { quantity: 'fastest change' })
+    expectDomainError(() => timeGapTest({ time: [0], expectedStep: seconds(1), factor: 0.9 }), {
+      quantity: 'factor of a gap',
+    })
+    expect(() => timeGapTest({ time: [0], expectedStep: seconds(1), factor: 1 })).not.toThrow()
+    for (const failAfter of [1.5, 1000001])
+      expectDomainError(() => flatLineTest({ value: [1], tolerance: 0, suspectAfter: 1, failAfter }), {
+        quantity: 'repeats that fail',
+      })
+    expectDomainError(() => flatLineTest({ value: [1], tolerance: -1, suspectAfter: 1, failAfter: 1 }), {
+      quantity: 'tolerance of the flat line test',
+    })
     expectInputError(() => spikeTest({ value: [1], suspect: 2, fail: 1 }), 'fail')
     expectInputError(() => flatLineTest({ value: [1], tolerance: 0, suspectAfter: 5, failAfter: 3 }), 'failAfter')
     expectInputError(() => rateOfChangeTest({ time: [1], value: [], most: 1 }), 'time')
