@@ -92,6 +92,16 @@ describe('a day worked by hand', () => {
       '55.0 % is at ',
     ])
   })
+  it('rewets a container that was full at midnight and has dried since', () => {
+    const plan = day({ content: waterContent(0.6), firstShot: hour(4) })
+    expect(plan.shots[0]).toMatchObject({ time: hour(4), reason: 'morning rewet from 56.0 %' })
+  })
+  it('dries from its first hour where nothing is given', () => {
+    const plan = day({ mostPerDay: litres(0) })
+    expect(plan.shots).toEqual([])
+    expect(plan).toMatchObject({ applied: 0, drained: 0, drainFraction: 0 })
+    expect(plan.overnightDryDown).toBeCloseTo(0.56 - 0.33, 9)
+  })
   it('gives a last shot only where as much is missing as the valve gives at least', () => {
     expect(times(day({ leastRunTime: seconds(269) }))).toEqual([2, 8, 14, 18])
     expect(times(day({ leastRunTime: seconds(271) }))).toEqual([2, 8, 14])

@@ -152,6 +152,10 @@ describe('quality tests', () => {
   it('refuse limits that make no sense', () => {
     expectInputError(() => grossRangeTest({ value: [1], sensorLowest: 2, sensorHighest: 1 }), 'input')
     expectInputError(
+      () => grossRangeTest({ value: [1], sensorLowest: 2, sensorHighest: 1, expectedLowest: 0, expectedHighest: 3 }),
+      'input',
+    )
+    expectInputError(
       () =>
         grossRangeTest({ value: [1], sensorLowest: 0, sensorHighest: 1, expectedLowest: 0.7, expectedHighest: 0.3 }),
       'input',
