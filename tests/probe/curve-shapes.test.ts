@@ -293,6 +293,8 @@ describe('a kept calibration that somebody changed', () => {
     expectInputError(restored(power, { exponent: 0 }), 'exponent')
     expectInputError(restored(power, { exponent: -1 }), 'exponent')
     expectInputError(restored(line, { exponent: Number.POSITIVE_INFINITY }), 'exponent')
+    for (const lost of [Number.NaN, Number.NEGATIVE_INFINITY])
+      expectInputError(restored(line, { coefficients: [lost, 1] }), /^coefficients\[0\]$/)
     expectInputError(restored(cubic, { knots: cubic.knots.slice(0, 2) }), 'knots')
     expectInputError(restored(cubic, { knots: [cubic.knots[0], ...cubic.knots.slice(0, 3)] }), /knots\[1\].reading/)
     expectInputError(restored(line, { knots: cubic.knots }), 'knots')
