@@ -6,6 +6,15 @@ export {
   type RisingToSuction,
   type RisingWater,
 } from './capillary-rise.js'
+export type { ContainerFlow, FlowOutcome, FlowStep } from './container-flow.js'
+export {
+  type ContainerLayer,
+  containerFlowRichards1931,
+  type RichardsFlow,
+  type RichardsOutcome,
+  type RichardsState,
+} from './container-flow-richards-1931.js'
+export { type DrainingContainer, drainageTimes } from './drainage-times.js'
 export {
   type CropDryLimits,
   type CropUptakeLimits,
@@ -37,6 +46,7 @@ export {
   type PowerOverWaterTable,
 } from './most-evaporation-gardner-1958.js'
 export { type AbsorbingSurface, infiltrationPhilip1957 } from './philip-1957.js'
+export type { RichardsContainer, RootsInContainer } from './richards-column.js'
 export { type ConductingMedium, soilWaterDiffusivity } from './soil-water-diffusivity.js'
 export {
   sorptivityConstantDiffusivity,
@@ -52,11 +62,4 @@ export {
 } from './srivastava-yeh-1991.js'
 export { type SteadyFluxOverWaterTable, steadySuctionGardner1958 } from './steady-suction-gardner-1958.js'
 export { type RootsAtSuction, type RootUptake, uptakeFeddes1978 } from './uptake-feddes-1978.js'
-export {
-  type ContainerFlow,
-  type FlowOutcome,
-  type FlowStep,
-  type StoreState,
-  type WaterStore,
-  waterStore,
-} from './water-store.js'
+export { type StoreState, type WaterStore, waterStore } from './water-store.js'

@@ -127,4 +127,27 @@ export const APPLICATION_RATE: Span = {
   max: Infinity,
   ends: '()',
   hint: 'give the water that falls on the wetted surface, above zero',
+export const STEP: Span = {
+  quantity: 'duration of the step',
+  unit: 's',
+  min: 0,
+  max: 86400,
+  ends: '(]',
+  hint: 'take steps of at most a day',
+}
+export const APPLIED: Span = {
+  quantity: 'water given',
+  unit: 'L',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give zero or more',
+}
+export const DEMAND: Span = {
+  quantity: 'demand of the plants',
+  unit: 'L',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give zero or more',
 }

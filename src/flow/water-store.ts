@@ -5,38 +5,8 @@ import type { Share } from '../quantity/share.js'
 import type { Span } from '../quantity/span.js'
 import type { Volume } from '../quantity/volume.js'
 import type { WaterContent } from '../quantity/water-content.js'
-
-/**
- * Water in one container between two moments. Every model of flow in a container has this shape, from the storage model below
- * to a simulation of Richards' equation, so that plans and forecasts do not depend on which one stands behind them.
- */
-export interface ContainerFlow<State> {
-  /** The state of a container that was left to drain until it held this much. */
-  readonly start: (content: WaterContent) => State
-  /** The state after a span of time, with what drained and what the plants could not get. */
-  readonly step: (state: State, during: FlowStep) => FlowOutcome<State>
-  /** The mean water content in a state. */
-  readonly waterContent: (state: State) => WaterContent
-}
-
-/** What happens to a container in a span of time. */
-export interface FlowStep {
-  /** Its length. Unit: s. Range: (0, 86400]. */
-  readonly duration: Duration
-  /** Water given. Unit: L. Range: [0, ∞). */
-  readonly applied: Volume
-  /** Water that the plants would take. Unit: L. Range: [0, ∞). */
-  readonly demand: Volume
-}
-
-/** What came of it. */
-export interface FlowOutcome<State> {
-  readonly state: State
-  /** Water that left below. Unit: L. */
-  readonly drained: Volume
-  /** Water that the plants took. Unit: L. */
-  readonly taken: Volume
-}
+import type { ContainerFlow } from './container-flow.js'
+import { APPLIED, DEMAND, STEP } from './spans.js'
 
 /** State of the storage model: plain numbers, so that it can be kept as JSON and taken up again at any step. */
 export interface StoreState {
@@ -98,30 +68,6 @@ const LAG: Span = {
   max: 86400,
   ends: '(]',
   hint: 'give the time that drain takes to fall to about a third',
-}
-const STEP: Span = {
-  quantity: 'duration of the step',
-  unit: 's',
-  min: 0,
-  max: 86400,
-  ends: '(]',
-  hint: 'take steps of at most a day',
-}
-const APPLIED: Span = {
-  quantity: 'water given',
-  unit: 'L',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give zero or more',
-}
-const DEMAND: Span = {
-  quantity: 'demand of the plants',
-  unit: 'L',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give zero or more',
 }
 
 /**

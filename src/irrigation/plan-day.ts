@@ -1,4 +1,5 @@
-import { type ContainerFlow, waterStore } from '../flow/water-store.js'
+import type { ContainerFlow } from '../flow/container-flow.js'
+import { waterStore } from '../flow/water-store.js'
 import type { DrainFraction } from '../quantity/share.js'
 import type { Volume } from '../quantity/volume.js'
 import type { WaterContentChange } from '../quantity/water-content.js'

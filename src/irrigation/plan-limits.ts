@@ -1,4 +1,4 @@
-import type { ContainerFlow } from '../flow/water-store.js'
+import type { ContainerFlow } from '../flow/container-flow.js'
 import { InputError } from '../quantity/errors.js'
 import { wholeWithin, within } from '../quantity/guard.js'
 import type { Span } from '../quantity/span.js'

@@ -1,4 +1,5 @@
-import type { ContainerFlow, StoreState, WaterStore } from '../flow/water-store.js'
+import type { ContainerFlow } from '../flow/container-flow.js'
+import type { StoreState, WaterStore } from '../flow/water-store.js'
 import type { Instant } from '../quantity/calendar.js'
 import type { Duration } from '../quantity/duration.js'
 import type { Finding } from '../quantity/finding.js'

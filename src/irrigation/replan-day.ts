@@ -1,4 +1,5 @@
-import { type ContainerFlow, waterStore } from '../flow/water-store.js'
+import type { ContainerFlow } from '../flow/container-flow.js'
+import { waterStore } from '../flow/water-store.js'
 import type { Instant } from '../quantity/calendar.js'
 import { InputError } from '../quantity/errors.js'
 import { within } from '../quantity/guard.js'

@@ -1,0 +1,100 @@
+import type { Duration } from '../quantity/duration.js'
+import { ConvergenceError } from '../quantity/errors.js'
+import { within } from '../quantity/guard.js'
+import type { DrainFraction } from '../quantity/share.js'
+import type { Span } from '../quantity/span.js'
+import type { Volume } from '../quantity/volume.js'
+import { containerFlowRichards1931, type RichardsState } from './container-flow-richards-1931.js'
+import type { RichardsContainer } from './richards-column.js'
+
+/** A saturated container whose bottom is opened. */
+export interface DrainingContainer extends Pick<RichardsContainer, 'container' | 'medium' | 'nodes' | 'tolerance'> {
+  /** Conductivity of the saturated medium. Unit: cm/h. Range: (0, ∞). */
+  readonly saturatedConductivity: RichardsContainer['saturatedConductivity']
+  /** Shares of the water that drains in the end, in rising order. Unit: 1. Range: each in [0, 0.999]. */
+  readonly shares: readonly DrainFraction[]
+}
+
+const SHARE: Span = {
+  quantity: 'share of the drain',
+  unit: '1',
+  min: 0,
+  max: 0.999,
+  hint: 'give shares of the water that drains in the end; all of it takes for ever',
+}
+const NOTHING = 0 as Volume
+const DAY = 86400
+
+/**
+ * Times after which given shares of its drainable water have left a container that stood under water: the first half leaves in
+ * moments, the last percent takes its time, and both depend on the medium.
+ *
+ * @procedure Simulates the drainage by `containerFlowRichards1931` from saturation without standing water, in steps that double, and
+ * halves the step in which a share is reached until a straight line in it will do.
+ * @param input - Container, medium, its conductivity, and the shares.
+ * @returns One time for each share, in the same order. Unit: s.
+ * @throws `DomainError` outside the ranges, `ConvergenceError` when a share is not reached within 1000 days.
+ * @validity As `containerFlowRichards1931`: a real container drains through holes, and by wide pores at once.
+ * @source Richards, L. A. (1931), Physics 1:318-333 [from memory]
+ * @example
+ * ```ts
+ * const [half, most] = drainageTimes({
+ *   container: boxContainer({ length: centimetres(20), width: centimetres(20), height: centimetres(24) }),
+ *   medium: vanGenuchten1980({ residual: waterContent(0.12), saturated: waterContent(0.93), alpha: perCentimetre(0.1), n: 1.6 }),
+ *   saturatedConductivity: centimetresPerMinute(1),
+ *   shares: [percent(50), percent(90)],
+ * })
+ * half // => 524
+ * most // => 3800
+ * ```
+ */
+export function drainageTimes(input: DrainingContainer): Duration[] {
+  const flow = containerFlowRichards1931({ nodes: 121, tolerance: 1e-4, ...input, base: 'seepage', surface: 'shots' })
+  let from = { state: flow.startAt(() => 0 as never), time: 0, drained: 0 }
+  const atRest = flow.waterContent(flow.startAt((height) => height as never))
+  const drainable = (flow.waterContent(from.state) - atRest) * input.container.volume
+  const after = (duration: number) => {
+    const { state, drained } = flow.step(from.state, {
+      duration: duration as Duration,
+      applied: NOTHING,
+      demand: NOTHING,
+    })
+    return { state, time: from.time + duration, drained: from.drained + drained } satisfies Reached
+  }
+  // A tenth of the time in which the pores that drain would empty at saturated conductivity.
+  let step = Math.min(
+    ((drainable / input.container.volume) * input.container.height * 360) / input.saturatedConductivity,
+    DAY,
+  )
+  return input.shares.map((share) => {
+    const wanted = within(share, SHARE) * drainable
+    for (let next = after(step); next.drained < wanted; next = after(step)) {
+      if (next.time > 1000 * DAY)
+        throw new ConvergenceError(
+          'drainage',
+          0,
+          wanted - next.drained,
+          'check the conductivity, or ask for a smaller share',
+        )
+      from = next
+      step = Math.min(2 * step, DAY)
+    }
+    let width = step
+    let beyond = after(width)
+    while (width > 0.001 * beyond.time) {
+      width /= 2
+      const middle = after(width)
+      if (middle.drained < wanted) from = middle
+      else beyond = middle
+    }
+    step = Math.max(step / 2, width)
+    const part = (wanted - from.drained) / (beyond.drained - from.drained)
+    return (from.time + part * (beyond.time - from.time)) as Duration
+  })
+}
+
+interface Reached {
+  readonly state: RichardsState
+  readonly time: number
+  readonly drained: number
+}

@@ -1,0 +1,19 @@
+/**
+ * Solves a system whose matrix has three diagonals, by elimination without pivoting (the matrix must be diagonally dominant or nearly
+ * so). The right side becomes the solution; the diagonal is overwritten. `lower[i]` stands left of `diagonal[i]`, `upper[i]` right of it.
+ */
+export function solveTridiagonal(
+  lower: Float64Array,
+  diagonal: Float64Array,
+  upper: Float64Array,
+  right: Float64Array,
+): void {
+  const n = right.length
+  for (let i = 1; i < n; i++) {
+    const share = lower[i]! / diagonal[i - 1]!
+    diagonal[i]! -= share * upper[i - 1]!
+    right[i]! -= share * right[i - 1]!
+  }
+  right[n - 1]! /= diagonal[n - 1]!
+  for (let i = n - 2; i >= 0; i--) right[i] = (right[i]! - upper[i]! * right[i + 1]!) / diagonal[i]!
+}
