@@ -13,6 +13,8 @@ export interface Sink {
   readonly most: Float64Array
   /** Share that is taken at a suction, and its slope in 1/cm. */
   readonly factor: (suction: number) => readonly [share: number, slope: number]
+  /** Suction from which nothing is taken. Unit: cm. */
+  readonly driest: number
 }
 
 /** What happens to a column while its conditions stay the same. */

@@ -76,7 +76,8 @@ const SUCTION: Span = {
  * @param input - Container, medium, roots, and what bottom and surface do.
  * @returns The model as a set of pure functions.
  * @throws `DomainError` outside the ranges; `InputError` for impossible roots. Its functions throw `InputError` for a state of another
- * container and for a demand without roots, and `ConvergenceError` when no step is short enough.
+ * container and for a demand without roots, and `ConvergenceError` when no step is short enough, as where water meets a coarse medium
+ * that roots have emptied to its residual.
  * @validity One-dimensional flow in a uniform medium without hysteresis, swelling or water repellence: an upper bound of how evenly a
  * real container wets. Water given at few points of a wide container spreads less than this says.
  * @source Richards, L. A. (1931), Physics 1:318-333 [from memory]; Celia, M. A., Bouloutas, E. T. and Zarba, R. L. (1990), Water Resources Research 26:1483-1496
@@ -89,8 +90,8 @@ const SUCTION: Span = {
  * })
  * const drained = flow.start(waterContent(0.9))
  * const { state, drained: drain } = flow.step(drained, { duration: minutes(10), applied: litres(1), demand: litres(0) })
- * drain // => 0.6034
- * flow.waterContent(state) // => 0.9264
+ * drain // => 0.5832
+ * flow.waterContent(state) // => 0.9278
  * ```
  */
 export function containerFlowRichards1931(input: RichardsContainer): RichardsFlow {

@@ -44,8 +44,8 @@ const DAY = 86400
  *   saturatedConductivity: centimetresPerMinute(1),
  *   shares: [percent(50), percent(90)],
  * })
- * half // => 524
- * most // => 3800
+ * half // => 523
+ * most // => 3793
  * ```
  */
 export function drainageTimes(input: DrainingContainer): Duration[] {

@@ -37,7 +37,8 @@ interface Stretch {
   readonly cubics: Float64Array
 }
 
-const WETTEST = 1e-6
+/** Suction at which the table begins. Unit: cm. */
+const WETTEST = 0.01
 const DRIEST = 1e7
 const CELL = 12
 /** Nodes and weights of Gauss and Legendre's rule of three points on [0, 1]. */
@@ -63,12 +64,15 @@ export function mediumTable(medium: ConductiveModel): MediumTable {
   }
   const { saturated } = medium
   const range = saturated - medium.residual
-  const atWettest = stretches[0]!.cubics[0]!
-  const conducts = stretches[0]!.cubics[4]!
-  // Between saturation and the first cell the curves are straight lines.
-  const saturatedPotential = below + (WETTEST * (1 + conducts)) / 2
-  const fall = (saturated - atWettest) / WETTEST
-  const loss = (conducts - 1) / WETTEST
+  const first = stretches[0]!.cubics
+  // From saturation to the first cell: cubics that leave saturation without a slope and meet the curves with theirs. A kink at
+  // saturation, or a conductivity that falls without end there, would keep iterations from ending.
+  const toCell = 1 / stretches[0]!.step
+  const wetting = { to: first[0]! - saturated, slope: first[1]! * toCell }
+  const conducting = { to: first[4]! - 1, slope: first[5]! * toCell }
+  const conducted = (x: number) =>
+    WETTEST * (x + conducting.to * x ** 3 * (1 - x / 2) + conducting.slope * x ** 3 * (x / 4 - 1 / 3))
+  const saturatedPotential = below + conducted(1)
   const driest = stretches.at(-1)!
   const last = (driest.cells - 1) * CELL
   const least = [0, 1, 2, 3].reduce((sum, k) => sum + driest.cubics[last + k]!, 0)
@@ -77,13 +81,21 @@ export function mediumTable(medium: ConductiveModel): MediumTable {
     const { content, capacity, conductivity, conductivitySlope, potential } = into
     for (let i = 0; i < suctions.length; i++) {
       const s = suctions[i]!
-      if (s < WETTEST) {
-        const wet = Math.max(s, 0)
-        content[i] = saturated - fall * wet
-        capacity[i] = s > 0 ? fall : 0
-        conductivity[i] = 1 + loss * wet
-        conductivitySlope[i] = s > 0 ? loss : 0
-        potential[i] = saturatedPotential - s - (loss * wet * wet) / 2
+      if (s <= 0) {
+        content[i] = saturated
+        capacity[i] = 0
+        conductivity[i] = 1
+        conductivitySlope[i] = 0
+        potential[i] = saturatedPotential - s
+      } else if (s < WETTEST) {
+        const x = s / WETTEST
+        const [rise, bend] = [x * x * (3 - 2 * x), x * x * (x - 1)]
+        const [byRise, byBend] = [(6 * x * (1 - x)) / WETTEST, (x * (3 * x - 2)) / WETTEST]
+        content[i] = saturated + wetting.to * rise + wetting.slope * bend
+        capacity[i] = -wetting.to * byRise - wetting.slope * byBend
+        conductivity[i] = 1 + conducting.to * rise + conducting.slope * bend
+        conductivitySlope[i] = conducting.to * byRise + conducting.slope * byBend
+        potential[i] = saturatedPotential - conducted(x)
       } else if (s >= DRIEST) {
         content[i] = least
         // Next to nothing, so that a matrix keeps its diagonal.

@@ -115,6 +115,7 @@ function sinkOf(grid: ColumnGrid, roots: RootsInContainer | undefined): Richards
     return {
       most: parts.map((part) => (part / sum) * demand),
       factor: (suction) => feddesFactor(suction, roots.limits, dryStart),
+      driest: roots.limits.h4,
     }
   }
 }

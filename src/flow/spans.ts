@@ -127,6 +127,7 @@ export const APPLICATION_RATE: Span = {
   max: Infinity,
   ends: '()',
   hint: 'give the water that falls on the wetted surface, above zero',
+}
 export const STEP: Span = {
   quantity: 'duration of the step',
   unit: 's',

@@ -8,6 +8,7 @@ import {
   containerFlowRichards1931,
   type DrainFraction,
   drainageTimes,
+  type FeddesLimits,
   fraction,
   haverkamp1977,
   inMinutes,
@@ -160,7 +161,7 @@ checkPublished('hydraulics', 'flow.redistribution', (given) => {
 
 checkPublished('hydraulics', 'uptake.pot_drydown', (given) => {
   const suction = (name: string) => centimetresOfSuction(-given[name])
-  const limits = {
+  const limits: FeddesLimits = {
     h1: suction('h1'),
     h2: suction('h2'),
     h3HighDemand: suction('h3'),

@@ -6,17 +6,6 @@ import { describe, expect, it } from 'vitest'
 const root = fileURLToPath(new URL('../../', import.meta.url))
 const tracked = execFileSync('git', ['ls-files'], { cwd: root, encoding: 'utf8' }).trim().split('\n')
 
-/** Topics of a physical simulation of flow (Richards' equation), which this version does not have; their rows wait for it. */
-const NOT_BUILT = [
-  'flow.celia_haverkamp',
-  'flow.celia_vg',
-  'flow.drainage_end_state',
-  'flow.redistribution',
-  'flow.shot_at_capacity',
-  'lag.drainage_time',
-  'uptake.pot_drydown',
-]
-
 describe('the house', () => {
   it('has at its top only what the design card names', () => {
     const top = [...new Set(tracked.map((path) => path.split('/')[0] as string))].filter(
@@ -59,6 +48,6 @@ describe('the house', () => {
         if (!used) left.push(topic)
       }
     }
-    expect(left.sort()).toEqual(NOT_BUILT)
+    expect(left).toEqual([])
   })
 })
