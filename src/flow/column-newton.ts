@@ -67,9 +67,10 @@ function largest(move: Float64Array, s: Float64Array): number {
  * nothing tells an iteration how to come back.
  */
 export function moved(suction: number, change: number, share: number, driest: number): number {
-  const next =
-    suction < 1
-      ? suction + share * Math.min(Math.max(change, -10), 3)
-      : suction * Math.exp(share * Math.min(Math.max(change / suction, -2.3), 1.4))
+  let next: number
+  if (suction < 1) next = suction + share * Math.min(Math.max(change, -10), 3)
+  // The plain sum is the same to second order, and most changes are small.
+  else if (Math.abs(change) < 0.05 * suction) next = suction + share * change
+  else next = suction * Math.exp(share * Math.min(Math.max(change / suction, -2.3), 1.4))
   return next >= driest && suction < driest ? suction + 0.9 * (driest - suction) : next
 }

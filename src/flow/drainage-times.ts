@@ -44,8 +44,8 @@ const DAY = 86400
  *   saturatedConductivity: centimetresPerMinute(1),
  *   shares: [percent(50), percent(90)],
  * })
- * half // => 523
- * most // => 3793
+ * half // => 523.2
+ * most // => 3792.8
  * ```
  */
 export function drainageTimes(input: DrainingContainer): Duration[] {
