@@ -65,9 +65,11 @@ const SUCTION: Span = {
  * the medium. Shots are spread evenly over surface and time, roots drink after Feddes, and the bottom drains where it is saturated.
  *
  * ```math
- * \frac{\partial \theta}{\partial t} = \frac{1}{A} \frac{\partial}{\partial z} \left[ A\,K(s) \left( 1 - \frac{\partial s}{\partial z}
- * \right) \right] - a(s)\,U
+ * \frac{\partial \theta}{\partial t} =
+ * \frac{1}{A} \frac{\partial}{\partial z} \left[ A\,K(s) \left( 1 - \frac{\partial s}{\partial z} \right) \right] - a(s)\,U
  * ```
+ *
+ * U is the demand in a volume of medium, and a(s) the share of it that roots can follow.
  *
  * The water content is what is balanced (the mixed form of Celia and others 1990), the conductivity between two nodes is its mean over
  * their suctions, and the step in time follows the error that it makes. What `step` gives is therefore balanced to about 1e-9 of
