@@ -13,6 +13,7 @@ const LIT: Span = {
   unit: 's',
   min: 0,
   max: 86400,
+  ends: '[]',
   hint: 'give the hours of light of a day, from 0 to 24',
 }
 const INTEGRAL: Span = {
@@ -20,6 +21,7 @@ const INTEGRAL: Span = {
   unit: 'mol/m²/d',
   min: 0,
   max: 200,
+  ends: '[]',
   hint: 'give mol/m² a day; the sun gives at most about 65',
 }
 const WINDOW: Span = {
@@ -43,6 +45,7 @@ const THROUGH: Span = {
   unit: '1',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'give the share of the light that passes roof, screens and gutters',
 }
 /** Photons per joule of global radiation: 0.45 of its energy, at 4.57 µmol/J. */

@@ -8,15 +8,31 @@ const YEAR: Span = {
   unit: 'a',
   min: 1,
   max: 9999,
+  ends: '[]',
   hint: 'give the year as a whole number of four digits',
 }
-const MONTH: Span = { quantity: 'month', unit: '1', min: 1, max: 12, hint: 'give a whole number; January is 1' }
-const DAY: Span = { quantity: 'day of the month', unit: 'd', min: 1, max: 31, hint: 'give a whole number from 1' }
+const MONTH: Span = {
+  quantity: 'month',
+  unit: '1',
+  min: 1,
+  max: 12,
+  ends: '[]',
+  hint: 'give a whole number; January is 1',
+}
+const DAY: Span = {
+  quantity: 'day of the month',
+  unit: 'd',
+  min: 1,
+  max: 31,
+  ends: '[]',
+  hint: 'give a whole number from 1',
+}
 const INSTANT: Span = {
   quantity: 'instant',
   unit: 's',
   min: -62135596800,
   max: 253402300799,
+  ends: '[]',
   hint: 'give seconds, not milliseconds, since the start of 1970 in universal time',
 }
 /** Days before each month of a year that is no leap year. */

@@ -13,6 +13,7 @@ const OVER_WATER: Span = {
   unit: 'kPa',
   min: 1e-5,
   max: 101,
+  ends: '[]',
   hint: 'give the pressure of water vapour in kPa',
 }
 const OVER_ICE: Span = {
@@ -20,6 +21,7 @@ const OVER_ICE: Span = {
   unit: 'kPa',
   min: 1e-5,
   max: 0.6116,
+  ends: '[]',
   hint: 'above 0.6116 kPa there is dew, not frost: take dewPointSonntag1990()',
 }
 

@@ -8,6 +8,7 @@ const PRESSURE: Span = {
   unit: 'kPa',
   min: 33,
   max: 107,
+  ends: '[]',
   hint: 'give the pressure at the station, not reduced to sea level',
 }
 

@@ -20,6 +20,7 @@ const RADIATION: Span = {
   unit: 'MJ/m²/d',
   min: -60,
   max: 60,
+  ends: '[]',
   hint: 'give a daily sum in MJ/m²',
 }
 const HEAT: Span = {
@@ -27,6 +28,7 @@ const HEAT: Span = {
   unit: 'MJ/kg',
   min: 2.2,
   max: 2.7,
+  ends: '[]',
   hint: 'give about 2.45 MJ/kg, or leave it out',
 }
 /** Latent heat at about 20 °C, MJ/kg, as FAO-56 fixes it. */

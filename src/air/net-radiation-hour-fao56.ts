@@ -14,6 +14,7 @@ const SOLAR: Span = {
   unit: 'MJ/m²/h',
   min: 0,
   max: 6,
+  ends: '[]',
   hint: 'give an hourly sum in MJ/m²; more than 5 does not arrive; a mean in W/m² goes through wattsPerSquareMetreHourMean()',
 }
 const OUTSIDE: Span = {
@@ -21,6 +22,7 @@ const OUTSIDE: Span = {
   unit: 'MJ/m²/h',
   min: 0,
   max: 6,
+  ends: '[]',
   hint: 'give an hourly sum in MJ/m², from extraterrestrialRadiationHourFao56()',
 }
 const RELATIVE: Span = {
@@ -36,6 +38,7 @@ const NET: Span = {
   unit: 'MJ/m²/h',
   min: -6,
   max: 6,
+  ends: '[]',
   hint: 'give an hourly sum in MJ/m²',
 }
 

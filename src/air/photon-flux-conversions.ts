@@ -15,6 +15,7 @@ const IRRADIANCE: Span = {
   unit: 'W/m²',
   min: 0,
   max: 5000,
+  ends: '[]',
   hint: 'give W/m², zero or more; the sun gives at most about 1400 W/m²',
 }
 const LUX: Span = {
@@ -22,6 +23,7 @@ const LUX: Span = {
   unit: 'lx',
   min: 0,
   max: 1000000,
+  ends: '[]',
   hint: 'give lux, zero or more; full sun has about 108 000 lx',
 }
 const YIELD: Span = {
@@ -53,6 +55,7 @@ const ARRIVING: Span = {
   unit: '1',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'give the share of the photons that reach the canopy: 0.7 to 0.95 by layout and walls',
 }
 

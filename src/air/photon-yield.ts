@@ -11,6 +11,7 @@ const WAVE: Span = {
   unit: 'nm',
   min: 100,
   max: 4000,
+  ends: '[]',
   hint: 'give a wavelength of light; plants use 400 to 700 nm',
 }
 const PAR_SHARE: Span = {

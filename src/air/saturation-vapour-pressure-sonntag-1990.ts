@@ -8,6 +8,7 @@ const WATER: Span = {
   unit: '°C',
   min: -100,
   max: 100,
+  ends: '[]',
   hint: 'give the temperature in degrees Celsius',
 }
 const ICE: Span = {
@@ -15,6 +16,7 @@ const ICE: Span = {
   unit: '°C',
   min: -100,
   max: 0.01,
+  ends: '[]',
   hint: 'ice melts above 0.01 °C: take saturationVapourPressureSonntag1990() for water',
 }
 

@@ -8,6 +8,7 @@ const WATER: Span = {
   unit: '°C',
   min: 0,
   max: 373.946,
+  ends: '[]',
   hint: 'give a temperature between freezing and the critical point',
 }
 

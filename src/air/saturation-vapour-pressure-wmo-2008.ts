@@ -8,6 +8,7 @@ const WATER: Span = {
   unit: '°C',
   min: -60,
   max: 100,
+  ends: '[]',
   hint: 'give the temperature in degrees Celsius',
 }
 

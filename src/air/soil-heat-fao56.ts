@@ -10,6 +10,7 @@ const MONTH: Span = {
   unit: '°C',
   min: -60,
   max: 60,
+  ends: '[]',
   hint: 'give the mean temperature of the air in degrees Celsius',
 }
 
@@ -26,6 +27,7 @@ const CHANGE: Span = {
   unit: 'K',
   min: -60,
   max: 60,
+  ends: '[]',
   hint: 'give the temperature at the end less that at the start',
 }
 const TIME: Span = {
@@ -41,6 +43,7 @@ const DEPTH: Span = {
   unit: 'cm',
   min: 0,
   max: 500,
+  ends: '[]',
   hint: 'give 10 to 20 cm for a day or two, about 200 cm for months',
 }
 

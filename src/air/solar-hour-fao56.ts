@@ -12,6 +12,7 @@ const CLOCK: Span = {
   unit: 's',
   min: 0,
   max: 86400,
+  ends: '[]',
   hint: 'give the clock time as hours(14.5) for the hour from 14 to 15',
 }
 const LENGTH: Span = {

@@ -17,6 +17,7 @@ const ADJUSTMENT: Span = {
   unit: 'K^-0.5',
   min: 0.05,
   max: 0.3,
+  ends: '[]',
   hint: 'give about 0.16 inland and 0.19 near the coast',
 }
 const BASE: Span = {
@@ -24,6 +25,7 @@ const BASE: Span = {
   unit: 'MJ/m²/d',
   min: 0,
   max: 20,
+  ends: '[]',
   hint: 'give 4 MJ/m² a day',
 }
 const LENGTH: Span = {
@@ -31,6 +33,7 @@ const LENGTH: Span = {
   unit: 's',
   min: 0,
   max: 86400,
+  ends: '[]',
   hint: 'give the time from sunrise to sunset, from dayLengthFao56()',
 }
 const LIT: Span = {

@@ -19,6 +19,7 @@ const OVERCAST: Span = {
   unit: '1',
   min: 0,
   max: 0.6,
+  ends: '[]',
   hint: 'give the share of the extraterrestrial radiation that arrives without any sunshine: 0.25 where it was not calibrated',
 }
 const SUNNY: Span = {
@@ -26,6 +27,7 @@ const SUNNY: Span = {
   unit: '1',
   min: 0,
   max: 0.9,
+  ends: '[]',
   hint: 'give the share that full sunshine adds: 0.5 where it was not calibrated',
 }
 

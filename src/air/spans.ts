@@ -6,6 +6,7 @@ export const AIR_TEMPERATURE: Span = {
   unit: '°C',
   min: -60,
   max: 100,
+  ends: '[]',
   hint: 'give the temperature of the air in degrees Celsius',
 }
 export const AIR_PRESSURE: Span = {
@@ -13,6 +14,7 @@ export const AIR_PRESSURE: Span = {
   unit: 'kPa',
   min: 30,
   max: 120,
+  ends: '[]',
   hint: 'give the pressure of the air in kPa: about 101 at sea level',
 }
 export const VAPOUR: Span = {
@@ -20,6 +22,7 @@ export const VAPOUR: Span = {
   unit: 'kPa',
   min: 0,
   max: 102,
+  ends: '[]',
   hint: 'give the pressure of water vapour in kPa; saturated air at 100 °C has 102',
 }
 export const HUMIDITY: Span = {
@@ -27,6 +30,7 @@ export const HUMIDITY: Span = {
   unit: '1',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'give a share from 0 to 1, or percent(); a sensor that reads more than 100 % is wet or dirty',
 }
 export const SITE_ELEVATION: Span = {
@@ -34,6 +38,7 @@ export const SITE_ELEVATION: Span = {
   unit: 'm',
   min: -500,
   max: 9000,
+  ends: '[]',
   hint: 'give the elevation of a place on land, in metres above sea level',
 }
 export const OUTSIDE_RADIATION: Span = {
@@ -41,6 +46,7 @@ export const OUTSIDE_RADIATION: Span = {
   unit: 'MJ/m²/d',
   min: 0,
   max: 60,
+  ends: '[]',
   hint: 'give a daily sum in MJ/m², from extraterrestrialRadiationFao56()',
 }
 export const SITE_LATITUDE: Span = {
@@ -48,6 +54,7 @@ export const SITE_LATITUDE: Span = {
   unit: '°',
   min: -90,
   max: 90,
+  ends: '[]',
   hint: 'give decimal degrees, south negative',
 }
 export const SITE_LONGITUDE: Span = {
@@ -55,6 +62,7 @@ export const SITE_LONGITUDE: Span = {
   unit: '°',
   min: -180,
   max: 180,
+  ends: '[]',
   hint: 'give decimal degrees, west negative',
 }
 export const YEAR_DAY: Span = {
@@ -62,6 +70,7 @@ export const YEAR_DAY: Span = {
   unit: 'd',
   min: 1,
   max: 366,
+  ends: '[]',
   hint: 'give a whole number; 1 January is 1',
 }
 export const DAILY_SOLAR: Span = {
@@ -69,6 +78,7 @@ export const DAILY_SOLAR: Span = {
   unit: 'MJ/m²/d',
   min: 0,
   max: 60,
+  ends: '[]',
   hint: 'give a daily sum in MJ/m²; more than 50 does not reach the ground',
 }
 export const ALBEDO: Span = {
@@ -76,6 +86,7 @@ export const ALBEDO: Span = {
   unit: '1',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'give the share of light that is reflected',
 }
 export const ACTUAL_VAPOUR: Span = {
@@ -83,6 +94,7 @@ export const ACTUAL_VAPOUR: Span = {
   unit: 'kPa',
   min: 0,
   max: 10,
+  ends: '[]',
   hint: 'give a pressure of water vapour in kPa',
 }
 export const PHOTON_FLUX: Span = {
@@ -90,6 +102,7 @@ export const PHOTON_FLUX: Span = {
   unit: 'µmol/m²/s',
   min: 0,
   max: 20000,
+  ends: '[]',
   hint: 'give µmol/m²/s, zero or more; full sun has about 2000',
 }
 export const SUNSHINE: Span = {
@@ -97,5 +110,6 @@ export const SUNSHINE: Span = {
   unit: 's',
   min: 0,
   max: 86400,
+  ends: '[]',
   hint: 'give the hours of bright sunshine of the day, from 0 to 24',
 }

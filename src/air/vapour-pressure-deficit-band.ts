@@ -7,6 +7,7 @@ const DEFICIT: Span = {
   unit: 'kPa',
   min: -10,
   max: 102,
+  ends: '[]',
   hint: 'give saturation less actual vapour pressure in kPa',
 }
 

@@ -13,6 +13,7 @@ const ARIDITY: Span = {
   unit: 'K',
   min: 0,
   max: 10,
+  ends: '[]',
   hint: 'give 0 K for humid sites and 2 to 3 K for arid ones',
 }
 /** Coefficient of a psychrometer by how its wet bulb is ventilated, 1/K (FAO-56, Eq. 16). */

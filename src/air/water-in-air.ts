@@ -16,6 +16,7 @@ const RATIO: Span = {
   unit: 'kg/kg',
   min: 0,
   max: 10,
+  ends: '[]',
   hint: 'give the mass of vapour per mass of dry air; 15 g/kg is gramsPerKilogram(15)',
 }
 

@@ -8,6 +8,7 @@ const SPEED: Span = {
   unit: 'm/s',
   min: 0,
   max: 120,
+  ends: '[]',
   hint: 'give a wind speed in m/s, zero or more',
 }
 const HEIGHT: Span = {
@@ -15,6 +16,7 @@ const HEIGHT: Span = {
   unit: 'cm',
   min: 50,
   max: 10000,
+  ends: '[]',
   hint: 'give the height above ground, from half a metre to 100 m',
 }
 

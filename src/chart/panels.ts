@@ -19,6 +19,7 @@ const WIDTH: Span = {
   unit: 'px',
   min: 200,
   max: 10000,
+  ends: '[]',
   hint: 'give a width that leaves room for the axes',
 }
 const HEIGHT: Span = {
@@ -26,6 +27,7 @@ const HEIGHT: Span = {
   unit: 'px',
   min: 150,
   max: 10000,
+  ends: '[]',
   hint: 'give a height that leaves room for the axes',
 }
 

@@ -9,6 +9,7 @@ const AHEAD: Span = {
   unit: 'h',
   min: -26,
   max: 26,
+  ends: '[]',
   hint: 'give what local clocks are ahead of universal time, in hours; west is negative',
 }
 

@@ -8,6 +8,7 @@ const DELAY: Span = {
   unit: 's',
   min: 0,
   max: 86400,
+  ends: '[]',
   hint: 'give how long the condition must last, zero to a day',
 }
 const SHELF: Span = {

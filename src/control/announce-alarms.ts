@@ -8,6 +8,7 @@ const MOST: Span = {
   unit: '1',
   min: 1,
   max: 100,
+  ends: '[]',
   hint: 'give the whole number that one person can look at; ten in ten minutes is the usual mark of a flood',
 }
 const WINDOW: Span = {

@@ -20,6 +20,7 @@ const LEVEL: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'give a volumetric water content',
 }
 

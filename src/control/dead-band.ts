@@ -9,6 +9,7 @@ const LOWER: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'give the water content at which to switch on',
 }
 const UPPER: Span = {
@@ -16,6 +17,7 @@ const UPPER: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'give the water content at which to switch off, above the lower limit',
 }
 

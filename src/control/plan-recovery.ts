@@ -12,6 +12,7 @@ const CONTENT: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'give the newest reading, or an estimate from the use of the plants',
 }
 const FULL: Span = {
@@ -19,6 +20,7 @@ const FULL: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'give the water content to come back to',
 }
 const SUBSTRATE: Span = {

@@ -2,7 +2,14 @@ import type { Finding } from '../quantity/finding.js'
 import { wholeWithin } from '../quantity/guard.js'
 import type { Span } from '../quantity/span.js'
 
-const COUNT: Span = { quantity: 'number of shots', unit: '1', min: 0, max: 100000, hint: 'give a whole number' }
+const COUNT: Span = {
+  quantity: 'number of shots',
+  unit: '1',
+  min: 0,
+  max: 100000,
+  ends: '[]',
+  hint: 'give a whole number',
+}
 
 /** How the probes of one zone answered to the same logged shots. */
 export interface ZoneTroubleInput {

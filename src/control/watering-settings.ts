@@ -69,13 +69,21 @@ const DAY: Span = {
   ends: '()',
   hint: 'give what the containers may get in a day at most',
 }
-const OFF: Span = { quantity: 'least off time', unit: 's', min: 0, max: 86400, hint: 'give zero to a day' }
-const LAG: Span = { quantity: 'lag of the probe', unit: 's', min: 0, max: 86400, hint: 'give zero to a day' }
+const OFF: Span = { quantity: 'least off time', unit: 's', min: 0, max: 86400, ends: '[]', hint: 'give zero to a day' }
+const LAG: Span = {
+  quantity: 'lag of the probe',
+  unit: 's',
+  min: 0,
+  max: 86400,
+  ends: '[]',
+  hint: 'give zero to a day',
+}
 const START: Span = {
   quantity: 'start of a day',
   unit: 's',
   min: -62135596800,
   max: 253402300799,
+  ends: '[]',
   hint: 'give seconds since the start of 1970 in universal time',
 }
 const EVERY: Span = {
@@ -91,6 +99,7 @@ const COUNT: Span = {
   unit: '1',
   min: 1,
   max: 48,
+  ends: '[]',
   hint: 'give a small whole number: somebody should come and look',
 }
 

@@ -23,12 +23,20 @@ export interface BailleInput {
   readonly extinction?: number
 }
 
-const A: Span = { quantity: 'coefficient of radiation', unit: '1', min: 0, max: 2, hint: '0.12 to 0.67 were measured' }
+const A: Span = {
+  quantity: 'coefficient of radiation',
+  unit: '1',
+  min: 0,
+  max: 2,
+  ends: '[]',
+  hint: '0.12 to 0.67 were measured',
+}
 const B: Span = {
   quantity: 'coefficient of dryness',
   unit: 'W/m²/kPa',
   min: 0,
   max: 200,
+  ends: '[]',
   hint: '14 to 37 W/m²/kPa were measured',
 }
 

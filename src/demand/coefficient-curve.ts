@@ -30,12 +30,20 @@ export interface CoefficientCurveInput {
   readonly daysSincePlanting: number
 }
 
-const LENGTH: Span = { quantity: 'length of a stage', unit: 'd', min: 0, max: 1000, hint: 'give days, zero or more' }
+const LENGTH: Span = {
+  quantity: 'length of a stage',
+  unit: 'd',
+  min: 0,
+  max: 1000,
+  ends: '[]',
+  hint: 'give days, zero or more',
+}
 const DAY: Span = {
   quantity: 'days since planting',
   unit: 'd',
   min: 0,
   max: 4000,
+  ends: '[]',
   hint: 'count days from planting, zero or more',
 }
 

@@ -23,6 +23,7 @@ export const RADIATION: Span = {
   unit: 'W/m²',
   min: 0,
   max: 1500,
+  ends: '[]',
   hint: 'give the radiation above the leaves inside, in W/m²',
 }
 export const NET: Span = {
@@ -30,6 +31,7 @@ export const NET: Span = {
   unit: 'W/m²',
   min: -300,
   max: 1500,
+  ends: '[]',
   hint: 'give what the leaves absorb less what they give off, in W/m²',
 }
 export const DEFICIT: Span = {
@@ -37,6 +39,7 @@ export const DEFICIT: Span = {
   unit: 'kPa',
   min: 0,
   max: 10,
+  ends: '[]',
   hint: 'give kPa, zero or more',
 }
 export const AIR: Span = {
@@ -44,6 +47,7 @@ export const AIR: Span = {
   unit: '°C',
   min: 0,
   max: 60,
+  ends: '[]',
   hint: 'give the temperature among the plants in degrees Celsius',
 }
 export const RESISTANCE: Span = {
@@ -51,6 +55,7 @@ export const RESISTANCE: Span = {
   unit: 's/m',
   min: 1,
   max: 100000,
+  ends: '[]',
   hint: 'give s/m of one side of a leaf; 100 to 300 for the air, 80 to 1000 for leaves',
 }
 export const PHOTON_YIELD: Span = {
@@ -58,5 +63,6 @@ export const PHOTON_YIELD: Span = {
   unit: 'µmol/J',
   min: 3,
   max: 6,
+  ends: '[]',
   hint: 'give micromoles for each joule of light: about 4.6 for white, 5 for sodium; not micromoles for each joule of electricity',
 }

@@ -9,6 +9,7 @@ const REFERENCE: Span = {
   unit: 'mm/d',
   min: -5,
   max: 30,
+  ends: '[]',
   hint: 'give a depth of water a day in mm; more than 15 is seldom seen',
 }
 const DENSITY: Span = {

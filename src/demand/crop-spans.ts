@@ -7,6 +7,7 @@ export const COEFFICIENT: Span = {
   unit: '1',
   min: 0,
   max: 3,
+  ends: '[]',
   hint: 'crop coefficients lie between 0 and about 1.4',
 }
 export const REFERENCE_ET: Span = {
@@ -22,6 +23,7 @@ export const CROP_ET: Span = {
   unit: 'mm/d',
   min: 0,
   max: 90,
+  ends: '[]',
   hint: 'give a depth of water a day in mm, zero or more',
 }
 export const HUMIDITY: Span = {
@@ -29,6 +31,7 @@ export const HUMIDITY: Span = {
   unit: '1',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'give a share from 0 to 1; percent(45) makes one',
 }
 export const HEIGHT: Span = {
@@ -36,6 +39,7 @@ export const HEIGHT: Span = {
   unit: 'cm',
   min: 0,
   max: 10000,
+  ends: '[]',
   hint: 'give the mean height of the plants',
 }
 export const GROUND: Span = {
@@ -43,6 +47,7 @@ export const GROUND: Span = {
   unit: '1',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'give a share from 0 to 1',
 }
 export const WETTED: Span = {
@@ -58,6 +63,7 @@ export const DEPTH: Span = {
   unit: 'mm',
   min: 0,
   max: 10000,
+  ends: '[]',
   hint: 'give millimetres of water, zero or more',
 }
 export const CONTENT: Span = {
@@ -65,6 +71,7 @@ export const CONTENT: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'give the volume of water per volume of medium',
 }
 export const THICKNESS: Span = {
@@ -88,6 +95,7 @@ export const EC: Span = {
   unit: 'dS/m',
   min: 0,
   max: 200,
+  ends: '[]',
   hint: 'give dS/m at 25 °C, zero or more',
 }
 export const TOTAL_AVAILABLE: Span = {

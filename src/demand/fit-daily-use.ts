@@ -57,8 +57,22 @@ export interface DailyUseFit {
   readonly warnings: readonly Finding[]
 }
 
-const TEST: Span = { quantity: 'test share', unit: '1', min: 0.1, max: 0.5, hint: 'keep back 0.1 to 0.5 of the days' }
-const CONFIDENCE: Span = { quantity: 'confidence', unit: '1', min: 0.5, max: 0.999, hint: 'give 0.5 to 0.999' }
+const TEST: Span = {
+  quantity: 'test share',
+  unit: '1',
+  min: 0.1,
+  max: 0.5,
+  ends: '[]',
+  hint: 'keep back 0.1 to 0.5 of the days',
+}
+const CONFIDENCE: Span = {
+  quantity: 'confidence',
+  unit: '1',
+  min: 0.5,
+  max: 0.999,
+  ends: '[]',
+  hint: 'give 0.5 to 0.999',
+}
 const FEWEST = 10
 
 /**

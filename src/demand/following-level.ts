@@ -62,6 +62,7 @@ const TRAINING: Span = {
   unit: '1',
   min: 0.5,
   max: 0.9,
+  ends: '[]',
   hint: 'learn from 0.5 to 0.9 of the days',
 }
 const PACE: Span = {
@@ -69,9 +70,17 @@ const PACE: Span = {
   unit: '1',
   min: 0,
   max: 1000000,
+  ends: '[]',
   hint: 'give 0 for a fixed base, 1 for a quick one',
 }
-const CONFIDENCE: Span = { quantity: 'confidence', unit: '1', min: 0.5, max: 0.999, hint: 'give 0.5 to 0.999' }
+const CONFIDENCE: Span = {
+  quantity: 'confidence',
+  unit: '1',
+  min: 0.5,
+  max: 0.999,
+  ends: '[]',
+  hint: 'give 0.5 to 0.999',
+}
 const FEWEST = 14
 
 /**

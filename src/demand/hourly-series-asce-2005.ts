@@ -21,6 +21,7 @@ const START: Span = {
   unit: 's',
   min: -62135596800,
   max: 253402300799,
+  ends: '[]',
   hint: 'give seconds, not milliseconds, since the start of 1970 in universal time',
 }
 const TEMPERATURE: Span = {
@@ -28,6 +29,7 @@ const TEMPERATURE: Span = {
   unit: '°C',
   min: -60,
   max: 60,
+  ends: '[]',
   hint: 'check the sensor and its unit',
 }
 const VAPOUR: Span = {
@@ -35,6 +37,7 @@ const VAPOUR: Span = {
   unit: 'kPa',
   min: 0,
   max: 10,
+  ends: '[]',
   hint: 'check the sensor and its unit',
 }
 const SOLAR: Span = {
@@ -42,9 +45,17 @@ const SOLAR: Span = {
   unit: 'MJ/m²/h',
   min: -0.05,
   max: 6,
+  ends: '[]',
   hint: 'check the sensor; a mean in W/m² times 0.0036 is MJ/m²/h',
 }
-const WIND: Span = { quantity: 'wind speed', unit: 'm/s', min: 0, max: 120, hint: 'check the sensor and its unit' }
+const WIND: Span = {
+  quantity: 'wind speed',
+  unit: 'm/s',
+  min: 0,
+  max: 120,
+  ends: '[]',
+  hint: 'check the sensor and its unit',
+}
 
 /** Where the weather of a series was measured. */
 export interface StationSite {

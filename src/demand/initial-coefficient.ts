@@ -108,7 +108,14 @@ export interface WettingDepthInput {
   readonly infiltration: WaterDepth
 }
 
-const EITHER: Span = { quantity: 'crop coefficient', unit: '1', min: 0, max: 3, hint: 'read it from Figure 29 or 30' }
+const EITHER: Span = {
+  quantity: 'crop coefficient',
+  unit: '1',
+  min: 0,
+  max: 3,
+  ends: '[]',
+  hint: 'read it from Figure 29 or 30',
+}
 
 /**
  * Coefficient of the initial stage for a depth of wetting between light (10 mm) and heavy (40 mm); beyond these it stays.

@@ -15,6 +15,7 @@ const PHOTONS: Span = {
   unit: 'µmol/m²/s',
   min: 0,
   max: 3000,
+  ends: '[]',
   hint: 'give the photosynthetic photon flux above the leaves',
 }
 const BOTH_SIDES: Span = {
@@ -22,6 +23,7 @@ const BOTH_SIDES: Span = {
   unit: 's/m',
   min: 1,
   max: 50000,
+  ends: '[]',
   hint: 'give s/m of both sides of a leaf together; 100 to 200 for the air, about 160 to 300 for lettuce',
 }
 const REFLECTED: Span = {

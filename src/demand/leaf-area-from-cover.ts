@@ -9,6 +9,7 @@ const COVER: Span = {
   unit: '1',
   min: 0,
   max: 0.999,
+  ends: '[]',
   hint: 'give the share of the ground under leaves; near full cover it no longer tells the leaf area',
 }
 

@@ -35,6 +35,7 @@ const NET: Span = {
   unit: 'W/m²',
   min: -300,
   max: 300,
+  ends: '[]',
   hint: 'give what the leaves take up less what they give off; by day use transpirationStanghellini1987()',
 }
 

@@ -11,6 +11,7 @@ const EVAPORATION: Span = {
   unit: 'mm/d',
   min: 0,
   max: 40,
+  ends: '[]',
   hint: 'give the water that the pan lost in a day, with the rain added',
 }
 const COEFFICIENT: Span = {
@@ -18,6 +19,7 @@ const COEFFICIENT: Span = {
   unit: '1',
   min: 0,
   max: 1.5,
+  ends: '[]',
   hint: 'give 0.35 to 1.1 by kind and place of the pan',
 }
 const WIND: Span = {
@@ -41,6 +43,7 @@ const FETCH: Span = {
   unit: 'cm',
   min: 100,
   max: 100000,
+  ends: '[]',
   hint: 'give the distance from the pan to the edge of the surface around it, 1 to 1000 m',
 }
 

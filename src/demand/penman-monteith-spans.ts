@@ -7,6 +7,7 @@ export const WIND: Span = {
   unit: 'm/s',
   min: 0,
   max: 120,
+  ends: '[]',
   hint: 'give a wind speed in m/s, zero or more',
 }
 export const NET_RADIATION: Span = {
@@ -14,6 +15,7 @@ export const NET_RADIATION: Span = {
   unit: 'MJ/m²/d',
   min: -30,
   max: 60,
+  ends: '[]',
   hint: 'give a daily sum in MJ/m²',
 }
 export const SOIL_HEAT: Span = {
@@ -21,6 +23,7 @@ export const SOIL_HEAT: Span = {
   unit: 'MJ/m²/d',
   min: -30,
   max: 30,
+  ends: '[]',
   hint: 'give a daily sum in MJ/m²; for a day it is near zero',
 }
 export const SLOPE: Span = {

@@ -27,6 +27,7 @@ const SUM: Span = {
   unit: 'J/cm²',
   min: 0,
   max: 20000,
+  ends: '[]',
   hint: 'give the sum of a day or less in J/cm²; a clear summer day has about 3000',
 }
 const USE: Span = {
@@ -97,17 +98,33 @@ const HEATING: Span = {
   unit: '°C·min',
   min: 0,
   max: 200000,
+  ends: '[]',
   hint: 'add up the difference of each minute while the pipe is warmer than the air',
 }
-const PER_JOULE: Span = { quantity: 'use for each J/cm²', unit: 'mm per J/cm²', min: 0, max: 0.01, hint: 'about 0.002' }
+const PER_JOULE: Span = {
+  quantity: 'use for each J/cm²',
+  unit: 'mm per J/cm²',
+  min: 0,
+  max: 0.01,
+  ends: '[]',
+  hint: 'about 0.002',
+}
 const PER_DEGREE: Span = {
   quantity: 'use for each degree and minute',
   unit: 'mm per °C·min',
   min: 0,
   max: 0.001,
+  ends: '[]',
   hint: 'about 0.00002',
 }
-const SIZE: Span = { quantity: 'size of the crop', unit: '1', min: 0, max: 2, hint: 'give 1 for a full-grown crop' }
+const SIZE: Span = {
+  quantity: 'size of the crop',
+  unit: '1',
+  min: 0,
+  max: 2,
+  ends: '[]',
+  hint: 'give 1 for a full-grown crop',
+}
 
 /**
  * Water use of a heated crop under glass from radiation and pipe heat.

@@ -16,6 +16,7 @@ const ALPHA: Span = {
   unit: '1',
   min: 0,
   max: 3,
+  ends: '[]',
   hint: 'give 1.26, or what was fitted for the site; arid sites need more',
 }
 

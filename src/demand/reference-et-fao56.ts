@@ -13,6 +13,7 @@ const MEAN: Span = {
   unit: '°C',
   min: -60,
   max: 100,
+  ends: '[]',
   hint: 'give the temperature of the air in degrees Celsius',
 }
 const DEFICIT: Span = {
@@ -20,6 +21,7 @@ const DEFICIT: Span = {
   unit: 'kPa',
   min: -1,
   max: 102,
+  ends: '[]',
   hint: 'give saturation less actual vapour pressure',
 }
 

@@ -8,6 +8,7 @@ const RATIO: Span = {
   unit: '1',
   min: 0,
   max: 1.5,
+  ends: '[]',
   hint: 'give solar over clear-sky radiation of an hour two or three hours before sunset',
 }
 /** The sun must stand at least this high, in radians, for measured over clear-sky radiation to mean cloudiness (ASCE-EWRI 2005). */

@@ -22,6 +22,7 @@ const LOSS: Span = {
   unit: '%/(dS/m)',
   min: 0,
   max: 100,
+  ends: '[]',
   hint: 'give percent for each dS/m, as salt tolerance tables do',
 }
 

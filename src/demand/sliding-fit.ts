@@ -34,6 +34,7 @@ const WINDOW: Span = {
   unit: 'd',
   min: 5,
   max: 365,
+  ends: '[]',
   hint: 'look back on a whole number of days; 14 is usual',
 }
 

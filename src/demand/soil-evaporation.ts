@@ -180,6 +180,7 @@ const REDUCTION: Span = {
   unit: '1',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'give a share from 0 to 1',
 }
 

@@ -34,6 +34,7 @@ const EXPONENT: Span = {
   unit: '1',
   min: 0.5,
   max: 1,
+  ends: '[]',
   hint: 'give 0.5 for vigorous and 1 for weak plants',
 }
 
@@ -81,7 +82,14 @@ const SUN: Span = {
   ends: '(]',
   hint: 'give radians over the horizon, up to a right angle',
 }
-const RATIO: Span = { quantity: 'height over width', unit: '1', min: 0, max: 100, hint: 'give height divided by width' }
+const RATIO: Span = {
+  quantity: 'height over width',
+  unit: '1',
+  min: 0,
+  max: 100,
+  ends: '[]',
+  hint: 'give height divided by width',
+}
 
 /**
  * Share of the ground that plants shade at the slant of the sun.
@@ -176,6 +184,7 @@ const LEAF: Span = {
   unit: 's/m',
   min: 10,
   max: 10000,
+  ends: '[]',
   hint: 'give s/m; annual crops have about 100, citrus 420',
 }
 

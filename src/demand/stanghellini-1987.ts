@@ -47,6 +47,7 @@ const PRESSURE: Span = {
   unit: 'kPa',
   min: 40,
   max: 110,
+  ends: '[]',
   hint: 'give the pressure of the place in kPa',
 }
 const HEAT_OF_AIR = 1013
@@ -117,6 +118,7 @@ const CARBON_DIOXIDE: Span = {
   unit: 'ppm',
   min: 0,
   max: 5000,
+  ends: '[]',
   hint: 'give parts per million; outside air has about 420',
 }
 const ON_LEAF: Span = {
@@ -124,6 +126,7 @@ const ON_LEAF: Span = {
   unit: 'W/m²',
   min: 0,
   max: 1500,
+  ends: '[]',
   hint: 'divide the radiation on the crop by twice the leaf area index',
 }
 

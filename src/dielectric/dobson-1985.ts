@@ -16,6 +16,7 @@ const FREQUENCY: Span = {
   unit: 'Hz',
   min: 0.3e9,
   max: 18e9,
+  ends: '[]',
   hint: 'the model is a microwave model, 0.3 to 18 GHz; capacitance probes work below it',
 }
 

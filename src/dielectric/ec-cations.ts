@@ -12,6 +12,7 @@ const CATIONS: Span = {
   unit: 'mmol(+)/L',
   min: 0,
   max: 200,
+  ends: '[]',
   hint: 'add up concentration times charge of K, Ca, Mg, NH4 and Na',
 }
 const CONDUCTIVITY: Span = {
@@ -19,6 +20,7 @@ const CONDUCTIVITY: Span = {
   unit: 'dS/m',
   min: INTERCEPT,
   max: 19.19,
+  ends: '[]',
   hint: 'the line starts at 0.19 dS/m',
 }
 

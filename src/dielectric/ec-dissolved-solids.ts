@@ -9,6 +9,7 @@ const FACTOR: Span = {
   unit: 'mg/L per dS/m',
   min: 300,
   max: 1200,
+  ends: '[]',
   hint: 'meters use 500 or 700, Handbook 60 uses 640; it is printed in the manual of the meter',
 }
 const SOLIDS: Span = {

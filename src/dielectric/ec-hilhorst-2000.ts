@@ -11,6 +11,7 @@ const TEMPERATURE: Span = {
   unit: '°C',
   min: 0,
   max: 60,
+  ends: '[]',
   hint: 'the line is good near room temperature',
 }
 const OFFSET: Span = {
@@ -18,6 +19,7 @@ const OFFSET: Span = {
   unit: '1',
   min: 0,
   max: 20,
+  ends: '[]',
   hint: 'fit it in your own medium; 4.1 is for mineral soil, 1.64 was found in coir',
 }
 /** Closer to the offset than this, an error of one unit in the permittivity changes the answer by its own size or more. */

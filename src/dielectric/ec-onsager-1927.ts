@@ -10,6 +10,7 @@ const CONCENTRATION: Span = {
   unit: 'mmol/L',
   min: 0,
   max: 100,
+  ends: '[]',
   hint: 'the law is a limit for dilute solutions; it is poor above 10 mmol/L and useless above 100',
 }
 /** Limiting molar conductivities of ions of one charge at 25 °C in S·cm²/mol. */

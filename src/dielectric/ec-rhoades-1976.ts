@@ -18,6 +18,7 @@ const SLOPE: Span = {
   unit: '1',
   min: -10,
   max: 10,
+  ends: '[]',
   hint: 'fit it at several water contents; 1.3 to 2.1 in loam and clay',
 }
 const INTERCEPT: Span = {
@@ -25,6 +26,7 @@ const INTERCEPT: Span = {
   unit: '1',
   min: -2,
   max: 2,
+  ends: '[]',
   hint: 'fit it at several water contents; -0.1 to -0.25 in loam and clay',
 }
 

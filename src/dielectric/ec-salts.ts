@@ -56,6 +56,7 @@ export function conductivityOfSalt(solution: SaltSolution): MeasuredEC {
       unit: '1',
       min: (PERCENTS[0] as number) / 100,
       max: last / 100,
+      ends: '[]',
       hint: 'the printed table ends there; below 0.5 % use the limiting law or measure',
     })
   const above = PERCENTS.findIndex((printed) => printed > percent)

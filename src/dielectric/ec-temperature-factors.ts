@@ -10,6 +10,7 @@ const LINEAR_TEMPERATURE: Span = {
   unit: '°C',
   min: -5,
   max: 100,
+  ends: '[]',
   hint: 'the water must be liquid',
 }
 const COEFFICIENT: Span = {
@@ -17,6 +18,7 @@ const COEFFICIENT: Span = {
   unit: '1/K',
   min: 0,
   max: 0.03,
+  ends: '[]',
   hint: 'give it per kelvin and referred to 25 °C: 0.019 for natural water, which is 1.9 %',
 }
 const SHEETS_TEMPERATURE: Span = {
@@ -24,6 +26,7 @@ const SHEETS_TEMPERATURE: Span = {
   unit: '°C',
   min: -5,
   max: 60,
+  ends: '[]',
   hint: 'the curve was fitted from 3 to 47 °C',
 }
 const EXPONENT: Span = {
@@ -31,6 +34,7 @@ const EXPONENT: Span = {
   unit: '1',
   min: 0.5,
   max: 1.2,
+  ends: '[]',
   hint: '1 is the rule of Walden; about 0.93 follows ISO 7888',
 }
 

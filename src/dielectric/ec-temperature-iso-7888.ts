@@ -7,6 +7,7 @@ const TEMPERATURE: Span = {
   unit: '°C',
   min: 0,
   max: 35.9,
+  ends: '[]',
   hint: 'the table of ISO 7888 ends there; cool or warm the sample, or take another correction',
 }
 

@@ -11,6 +11,7 @@ const BOUND_CONTENT: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 0.5,
+  ends: '[]',
   hint: 'give the water that sticks to the solids, less than the water content at saturation',
 }
 const BOUND_WATER: Span = {
@@ -18,6 +19,7 @@ const BOUND_WATER: Span = {
   unit: '1',
   min: 2,
   max: 80,
+  ends: '[]',
   hint: 'it lies between that of ice, 3.2, and that of free water',
 }
 

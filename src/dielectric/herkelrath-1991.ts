@@ -18,6 +18,7 @@ const INTERCEPT: Span = {
   unit: 'm³/m³',
   min: -1,
   max: 1,
+  ends: '[]',
   hint: 'fitted intercepts lie near -0.18; mind the sign',
 }
 const CONTENT: Span = {
@@ -25,6 +26,7 @@ const CONTENT: Span = {
   unit: 'm³/m³',
   min: -1,
   max: 2,
+  ends: '[]',
   hint: 'give the volume of water per volume of medium',
 }
 

@@ -16,6 +16,7 @@ const CONTENT: Span = {
   unit: 'm³/m³',
   min: -0.2,
   max: 1.6,
+  ends: '[]',
   hint: 'give the volume of water per volume of soil',
 }
 

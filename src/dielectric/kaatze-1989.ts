@@ -14,6 +14,7 @@ const TEMPERATURE: Span = {
   unit: '°C',
   min: -20,
   max: 110,
+  ends: '[]',
   hint: 'the water must be liquid; the equation was fitted from -4 to 60 °C',
 }
 

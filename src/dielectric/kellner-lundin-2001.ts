@@ -13,6 +13,7 @@ const CONTENT: Span = {
   unit: 'm³/m³',
   min: 0.0702525,
   max: 1.1424001,
+  ends: '[]',
   hint: 'the relation gives no other water content for permittivities from 1 to 90',
 }
 

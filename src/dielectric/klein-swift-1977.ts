@@ -15,6 +15,7 @@ const TEMPERATURE: Span = {
   unit: '°C',
   min: 0,
   max: 60,
+  ends: '[]',
   hint: 'the cubic for the relaxation time turns negative in hot water; take the relaxation of Kaatze (1989) there',
 }
 const HIGH_FREQUENCY = 4.9

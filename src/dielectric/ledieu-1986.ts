@@ -10,6 +10,7 @@ const CONTENT: Span = {
   unit: 'm³/m³',
   min: -0.0620001,
   max: 0.903802,
+  ends: '[]',
   hint: 'the relation gives no other water content for permittivities from 1 to 90',
 }
 

@@ -12,6 +12,7 @@ const TEMPERATURE: Span = {
   unit: '°C',
   min: -20,
   max: 60,
+  ends: '[]',
   hint: 'the model was fitted from -3 to 37 °C',
 }
 

@@ -12,6 +12,7 @@ const CONTENT: Span = {
   unit: 'm³/m³',
   min: -0.4,
   max: 1.5,
+  ends: '[]',
   hint: 'give the volume of water per volume of medium',
 }
 

@@ -10,6 +10,7 @@ const SHARE: Span = {
   unit: '1',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'give the volume of the phase per volume of medium',
 }
 const PHASE: Span = {

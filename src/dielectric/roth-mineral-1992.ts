@@ -12,6 +12,7 @@ const APPARENT: Span = {
   unit: '1',
   min: 1,
   max: 42,
+  ends: '[]',
   hint: 'air reads 1; above 42 this cubic gives more water than volume',
 }
 const CONTENT: Span = {
@@ -19,6 +20,7 @@ const CONTENT: Span = {
   unit: 'm³/m³',
   min: -0.029914,
   max: 1.0435769,
+  ends: '[]',
   hint: 'the relation gives no other water content for permittivities from 1 to 42',
 }
 

@@ -17,6 +17,7 @@ const SCALED: Span = {
   unit: '1',
   min: 0,
   max: 2,
+  ends: '[]',
   hint: '0 is air, 1 is water',
 }
 const FACTOR: Span = {
@@ -32,6 +33,7 @@ const EXPONENT: Span = {
   unit: '1',
   min: 0.1,
   max: 10,
+  ends: '[]',
   hint: 'fitted exponents lie near 2',
 }
 const CONTENT: Span = {
@@ -39,6 +41,7 @@ const CONTENT: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 2,
+  ends: '[]',
   hint: 'give the volume of water per volume of medium',
 }
 

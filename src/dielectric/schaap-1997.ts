@@ -18,6 +18,7 @@ const OFFSET: Span = {
   unit: '1',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'it is subtracted: give it as a positive number',
 }
 const EXPONENT: Span = {
@@ -25,6 +26,7 @@ const EXPONENT: Span = {
   unit: '1',
   min: 0.2,
   max: 5,
+  ends: '[]',
   hint: 'fitted exponents lie near 1',
 }
 const CONTENT: Span = {

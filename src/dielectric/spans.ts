@@ -6,6 +6,7 @@ export const APPARENT: Span = {
   unit: '1',
   min: 1,
   max: 90,
+  ends: '[]',
   hint: 'air reads 1 and water about 80; convert raw counts to permittivity first',
 }
 export const CONTENT: Span = {
@@ -13,6 +14,7 @@ export const CONTENT: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'give the volume of water per volume of medium, from 0 to 1',
 }
 export const POROSITY: Span = {
@@ -20,6 +22,7 @@ export const POROSITY: Span = {
   unit: '1',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'give the volume of pores per volume of medium, from 0 to 1',
 }
 export const SHARE_OF_MASS: Span = {
@@ -27,6 +30,7 @@ export const SHARE_OF_MASS: Span = {
   unit: '1',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'give a share of the dry mass from 0 to 1; percent go through percent()',
 }
 export const BULK_DENSITY: Span = {
@@ -42,6 +46,7 @@ export const SOLIDS: Span = {
   unit: '1',
   min: 1,
   max: 20,
+  ends: '[]',
   hint: 'minerals have about 3 to 5, organic matter about 4 to 6 as an assumption',
 }
 export const AIR: Span = {
@@ -49,6 +54,7 @@ export const AIR: Span = {
   unit: '1',
   min: 1,
   max: 1.1,
+  ends: '[]',
   hint: 'take 1',
 }
 export const WATER: Span = {
@@ -56,6 +62,7 @@ export const WATER: Span = {
   unit: '1',
   min: 30,
   max: 100,
+  ends: '[]',
   hint: 'take it from the temperature of the medium: 80.2 at 20 °C',
 }
 export const MIXING_EXPONENT: Span = {
@@ -87,6 +94,7 @@ export const LIQUID: Span = {
   unit: '°C',
   min: -20,
   max: 110,
+  ends: '[]',
   hint: 'the water must be liquid',
 }
 export const APPARENT_TO_49: Span = {
@@ -94,5 +102,6 @@ export const APPARENT_TO_49: Span = {
   unit: '1',
   min: 1,
   max: 49,
+  ends: '[]',
   hint: 'air reads 1; above 49 this cubic gives more water than volume',
 }

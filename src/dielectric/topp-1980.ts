@@ -10,6 +10,7 @@ const APPARENT: Span = {
   unit: '1',
   min: 1,
   max: 90,
+  ends: '[]',
   hint: 'convert raw counts first',
 }
 const CONTENT: Span = {
@@ -17,6 +18,7 @@ const CONTENT: Span = {
   unit: 'm³/m³',
   min: -0.0243457,
   max: 1.2547,
+  ends: '[]',
   hint: 'the relation gives no other water content for permittivities from 1 to 90',
 }
 

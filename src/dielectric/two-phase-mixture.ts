@@ -10,6 +10,7 @@ const FILLING: Span = {
   unit: '1',
   min: 1,
   max: 100,
+  ends: '[]',
   hint: 'air has 1, water about 80',
 }
 

@@ -57,6 +57,7 @@ const SUCTION: Span = {
   unit: 'cm',
   min: -1000,
   max: DRIEST,
+  ends: '[]',
   hint: 'give the suction at each height, below zero only under water',
 }
 
@@ -183,5 +184,6 @@ const CONTENT: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'give a mean that the medium can hold at rest',
 }

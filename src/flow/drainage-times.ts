@@ -20,6 +20,7 @@ const SHARE: Span = {
   unit: '1',
   min: 0,
   max: 0.999,
+  ends: '[]',
   hint: 'give shares of the water that drains in the end; all of it takes for ever',
 }
 const NOTHING = 0 as Volume

@@ -45,6 +45,7 @@ const NODES: Span = {
   unit: '1',
   min: 5,
   max: 5001,
+  ends: '[]',
   hint: 'give a whole number; twice as many make a quarter of the error',
 }
 const TOLERANCE: Span = {
@@ -52,6 +53,7 @@ const TOLERANCE: Span = {
   unit: 'm³/m³',
   min: 1e-9,
   max: 0.01,
+  ends: '[]',
   hint: 'give the error of water content that a step may make, 0.0001 for instance',
 }
 const HELD: Span = {
@@ -59,6 +61,7 @@ const HELD: Span = {
   unit: 'cm',
   min: -1000,
   max: 100000,
+  ends: '[]',
   hint: 'give the suction at bottom or surface, zero for a water table',
 }
 const DENSITY: Span = {

@@ -44,6 +44,7 @@ const RISE: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'give the water content at the surface less the one before',
 }
 

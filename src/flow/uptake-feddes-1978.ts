@@ -64,8 +64,7 @@ const HIGH_DEMAND: Span = {
  * less towards the wilting point. The drier end of the middle range comes sooner when the demand is high.
  *
  * ```math
- * a(s) = \begin{cases} 0 & s < h_1 \text{ or } s \ge h_4 \\ (s - h_1)/(h_2 - h_1) & h_1 \le s < h_2 \\ 1 & h_2 \le s \le h_3 \\
- * (h_4 - s)/(h_4 - h_3) & h_3 < s < h_4 \end{cases}
+ * a(s) = \begin{cases} 0 & s < h_1 \text{ or } s \ge h_4 \\ (s - h_1)/(h_2 - h_1) & h_1 \le s < h_2 \\ 1 & h_2 \le s \le h_3 \\ (h_4 - s)/(h_4 - h_3) & h_3 < s < h_4 \end{cases}
  * ```
  *
  * h₃ is on the line between its values for low and high demand, and constant beyond them.

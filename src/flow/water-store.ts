@@ -59,6 +59,7 @@ const BYPASS: Span = {
   unit: '1',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'give the share of a shot that drains from a container that is not full',
 }
 const LAG: Span = {

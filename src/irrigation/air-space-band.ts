@@ -8,6 +8,7 @@ const AIR: Span = {
   unit: '1',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'give the share of air after drainage, in the container itself',
 }
 

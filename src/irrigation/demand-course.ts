@@ -17,6 +17,7 @@ const NIGHT: Span = {
   unit: '1',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'give the share of the day’s water that is used whatever the light, from 0 to 1',
 }
 const LIGHT: Span = {

@@ -19,6 +19,7 @@ const EXPONENT: Span = {
   unit: '1',
   min: -0.5,
   max: 1.5,
+  ends: '[]',
   hint: '0 is pressure compensating, 0.5 turbulent, 1 laminar',
 }
 const PRESSURE: Span = {

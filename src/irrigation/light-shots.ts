@@ -28,6 +28,7 @@ const UPTAKE: Span = {
   unit: 'mL/m² per J/cm²',
   min: 0,
   max: 10,
+  ends: '[]',
   hint: 'common factors are 1.5 to 2.5; more than 4.08 cannot evaporate by light alone',
 }
 const DENSITY: Span = {

@@ -10,6 +10,7 @@ const WATER: Span = {
   unit: '°C',
   min: 0,
   max: 100,
+  ends: '[]',
   hint: 'give the temperature of liquid water',
 }
 

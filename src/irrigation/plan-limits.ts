@@ -11,6 +11,7 @@ const STEP: Span = {
   unit: 's',
   min: 30,
   max: 3600,
+  ends: '[]',
   hint: 'plan in steps of half a minute to an hour',
 }
 const DEMAND: Span = {
@@ -42,6 +43,7 @@ const CONTENT: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'give volume of water per volume of medium',
 }
 const REFILL: Span = {
@@ -65,6 +67,7 @@ const DRAIN: Span = {
   unit: '1',
   min: 0,
   max: 0.9,
+  ends: '[]',
   hint: 'at nine tenths of drain nearly all water is lost; ask for less',
 }
 const DRY: Span = {
@@ -72,6 +75,7 @@ const DRY: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'give the fall as a positive change',
 }
 const EMITTERS: Span = {
@@ -79,9 +83,17 @@ const EMITTERS: Span = {
   unit: '1',
   min: 1,
   max: 1000,
+  ends: '[]',
   hint: 'give the whole number of emitters in one container',
 }
-const LEAST: Span = { quantity: 'shortest run time', unit: 's', min: 0, max: 86400, hint: 'give zero or more' }
+const LEAST: Span = {
+  quantity: 'shortest run time',
+  unit: 's',
+  min: 0,
+  max: 86400,
+  ends: '[]',
+  hint: 'give zero or more',
+}
 const MOST: Span = {
   quantity: 'longest run time',
   unit: 's',
@@ -90,7 +102,14 @@ const MOST: Span = {
   ends: '(]',
   hint: 'every valve needs a longest time above zero',
 }
-const BETWEEN: Span = { quantity: 'time between shots', unit: 's', min: 0, max: 86400, hint: 'give zero or more' }
+const BETWEEN: Span = {
+  quantity: 'time between shots',
+  unit: 's',
+  min: 0,
+  max: 86400,
+  ends: '[]',
+  hint: 'give zero or more',
+}
 const PER_DAY: Span = {
   quantity: 'most water in the plan',
   unit: 'L',

@@ -41,6 +41,7 @@ const ZONES: Span = {
   unit: '1',
   min: 1,
   max: 100000,
+  ends: '[]',
   hint: 'give the whole number of zones that run in turn',
 }
 const RUN: Span = {

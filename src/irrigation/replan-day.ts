@@ -17,6 +17,7 @@ const CONTENT: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'give volume of water per volume of medium, or leave it out',
 }
 

@@ -9,6 +9,7 @@ const ROOTS: Span = {
   unit: '°C',
   min: -5,
   max: 60,
+  ends: '[]',
   hint: 'give the temperature of the medium, not of the air',
 }
 

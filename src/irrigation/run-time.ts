@@ -25,6 +25,7 @@ export const EMITTERS: Span = {
   unit: '1',
   min: 1,
   max: 100000,
+  ends: '[]',
   hint: 'give a whole number',
 }
 export const FILL: Span = {
@@ -32,6 +33,7 @@ export const FILL: Span = {
   unit: 's',
   min: 0,
   max: 3600,
+  ends: '[]',
   hint: 'time it until all emitters run',
 }
 

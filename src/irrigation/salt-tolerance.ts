@@ -9,6 +9,7 @@ const THRESHOLD: Span = {
   unit: 'dS/m',
   min: 0,
   max: 200,
+  ends: '[]',
   hint: 'give the EC of the saturated extract above which the yield falls',
 }
 const SLOPE: Span = {

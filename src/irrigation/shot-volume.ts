@@ -17,6 +17,7 @@ const RISE: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'give zero when it is wet',
 }
 const DRAIN: Span = {

@@ -15,6 +15,7 @@ const LIMIT: Span = {
   unit: 's',
   min: 0,
   max: 86400,
+  ends: '[]',
   hint: 'give the least below the most',
 }
 

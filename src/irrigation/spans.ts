@@ -47,6 +47,7 @@ export const CONTENT: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'give water per volume of medium; a reading below 0 or above 1 needs a calibration first',
 }
 export const CAPACITY: Span = {
@@ -65,7 +66,14 @@ export const DRAIN_FRACTION: Span = {
   ends: '[)',
   hint: 'give the share of the water that should drain; all of it cannot',
 }
-export const SHARE: Span = { quantity: 'share', unit: '1', min: 0, max: 1, hint: 'give a share from 0 to 1' }
+export const SHARE: Span = {
+  quantity: 'share',
+  unit: '1',
+  min: 0,
+  max: 1,
+  ends: '[]',
+  hint: 'give a share from 0 to 1',
+}
 export const EFFICIENCY: Span = {
   quantity: 'efficiency',
   unit: '1',
@@ -151,6 +159,7 @@ export const FILL_TIME: Span = {
   unit: 's',
   min: 0,
   max: 3600,
+  ends: '[]',
   hint: 'time it from opening the valve until all emitters run',
 }
 export const DEPTH_USE: Span = {

@@ -38,7 +38,14 @@ const MOST: Span = {
   ends: '()',
   hint: 'give the flow that the pump holds at working pressure',
 }
-const GAP: Span = { quantity: 'rest between valves', unit: 's', min: 0, max: 3600, hint: 'give zero to an hour' }
+const GAP: Span = {
+  quantity: 'rest between valves',
+  unit: 's',
+  min: 0,
+  max: 3600,
+  ends: '[]',
+  hint: 'give zero to an hour',
+}
 
 /**
  * The shots of several zones, moved so far apart that a shared pump can serve all that run at one time.

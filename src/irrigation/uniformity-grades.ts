@@ -25,6 +25,7 @@ const EMITTERS_PER_PLANT: Span = {
   unit: '1',
   min: 1,
   max: 1000,
+  ends: '[]',
   hint: 'give the whole number of emitters that share a plant or a container',
 }
 const LEAST_FLOW: Span = {

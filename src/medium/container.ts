@@ -54,6 +54,7 @@ export function containerOf(
     unit: 'cm',
     min: 0,
     max: height,
+    ends: '[]',
     hint: 'there is medium from the bottom up to the height of the container',
   }
   return {

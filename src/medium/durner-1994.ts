@@ -51,7 +51,14 @@ export interface DurnerParameters {
 /** Logarithm of the largest double, a little rounded down. */
 const LARGEST = 709.78
 
-const COARSE_SHARE: Span = { quantity: 'coarse share', unit: '1', min: 0, max: 1, hint: 'give a share from 0 to 1' }
+const COARSE_SHARE: Span = {
+  quantity: 'coarse share',
+  unit: '1',
+  min: 0,
+  max: 1,
+  ends: '[]',
+  hint: 'give a share from 0 to 1',
+}
 
 /**
  * Retention curve of Durner (1994) with two families of pores, as in media of porous particles, with Mualem's conductivity.

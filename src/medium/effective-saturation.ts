@@ -41,6 +41,7 @@ export function effectiveSaturation({ waterContent, residual, saturated }: Conte
     unit: 'm³/m³',
     min: residual,
     max: saturated,
+    ends: '[]',
     hint: 'a water content outside the limits of the curve has no effective saturation',
   })
   return ((waterContent - residual) / (saturated - residual)) as DegreeOfSaturation

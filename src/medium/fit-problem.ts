@@ -30,6 +30,7 @@ const CONTENT_UNCERTAINTY: Span = {
   unit: 'm³/m³',
   min: 1e-4,
   max: 0.2,
+  ends: '[]',
   hint: 'about 0.01 for weighed samples',
 }
 const LOG_UNCERTAINTY: Span = {
@@ -37,6 +38,7 @@ const LOG_UNCERTAINTY: Span = {
   unit: '1',
   min: 1e-3,
   max: 3,
+  ends: '[]',
   hint: '0.2 is a factor of 1.6',
 }
 

@@ -148,5 +148,6 @@ const SATURATION: Span = {
   unit: '1',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'give the volume of water per volume of pores',
 }

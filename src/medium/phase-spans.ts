@@ -22,6 +22,7 @@ export const WATER_DENSITY: Span = {
   unit: 'g/cm³',
   min: 0.9,
   max: 1.2,
+  ends: '[]',
   hint: 'water has 0.9982 at 20 °C, nutrient solution a little more; leave it out for 1',
 }
 export const WATER_CONTENT: Span = {
@@ -29,6 +30,7 @@ export const WATER_CONTENT: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'give the volume of water per volume of medium',
 }
 export const POROSITY: Span = {
@@ -44,5 +46,6 @@ export const MASS_FRACTION: Span = {
   unit: '1',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'give a share of the dry mass; percent go through percent()',
 }

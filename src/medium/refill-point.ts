@@ -25,6 +25,7 @@ const DEPLETION: Span = {
   unit: '1',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'give the share of the available water that may be used',
 }
 const SUCTION: Span = {

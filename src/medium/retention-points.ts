@@ -21,6 +21,7 @@ const SUCTION: Span = {
   unit: 'cm',
   min: 0,
   max: 1e8,
+  ends: '[]',
   hint: 'give suction as a positive head in cm; kPa go through kilopascalsOfSuction()',
 }
 const CONDUCTIVITY: Span = {

@@ -27,6 +27,7 @@ const POINTS: Span = {
   unit: '1',
   min: 2,
   max: 100000,
+  ends: '[]',
   hint: 'give a whole number of heights, both ends included',
 }
 

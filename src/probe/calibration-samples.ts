@@ -25,6 +25,7 @@ const CONTENT: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'weigh the sample and give the volume of its water per volume of medium',
 }
 const PORES: Span = {

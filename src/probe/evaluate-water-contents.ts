@@ -34,6 +34,7 @@ const OBSERVED: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'give weighed water contents as volume of water per volume of medium',
 }
 const PREDICTED: Span = {

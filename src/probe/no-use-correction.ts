@@ -56,6 +56,7 @@ const REFERENCE: Span = {
   unit: '°C',
   min: -10,
   max: 60,
+  ends: '[]',
   hint: '25 °C is usual; take the temperature of the calibration',
 }
 /** Common practice, no source: less than this tells nothing. */

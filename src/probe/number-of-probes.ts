@@ -47,6 +47,7 @@ const CONFIDENCE: Span = {
   unit: '1',
   min: 0.5,
   max: 0.9999,
+  ends: '[]',
   hint: '0.95 is usual',
 }
 
@@ -125,6 +126,7 @@ const CONTENT: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'leave missing readings out, and look into impossible ones before averaging',
 }
 

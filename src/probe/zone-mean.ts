@@ -39,6 +39,7 @@ const CONTENT: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'leave the water content out for a probe that is missing or impossible',
 }
 const WEIGHT: Span = {

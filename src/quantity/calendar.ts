@@ -13,6 +13,7 @@ const DAY_OF_YEAR: Span = {
   unit: 'd',
   min: 1,
   max: 366,
+  ends: '[]',
   hint: 'give a whole number from 1 to 366',
 }
 
@@ -21,6 +22,7 @@ const INSTANT: Span = {
   unit: 's',
   min: -62135596800,
   max: 253402300799,
+  ends: '[]',
   hint: 'give seconds, not milliseconds, since the start of 1970 in universal time',
 }
 

@@ -11,6 +11,7 @@ const ELEVATION: Span = {
   unit: 'm',
   min: -500,
   max: 9000,
+  ends: '[]',
   hint: 'give the elevation of a place on land, in metres above sea level',
 }
 
@@ -19,6 +20,7 @@ const FEET: Span = {
   unit: 'ft',
   min: -1640,
   max: 29500,
+  ends: '[]',
   hint: 'give the elevation of a place on land, in feet above sea level',
 }
 

@@ -15,7 +15,7 @@ export class DomainError extends Error {
   declare readonly ends: Span['ends']
   declare readonly hint: string
   constructor(value: number, span: Span) {
-    const { ends = '[]' } = span
+    const { ends } = span
     const unit = span.unit === '1' ? '' : ` ${span.unit}`
     // The range is written out, not by rangeText: every function of the package carries these bytes.
     super(`${span.quantity} is ${value}${unit}, outside ${ends[0]}${span.min}, ${span.max}${ends[1]}: ${span.hint}`)

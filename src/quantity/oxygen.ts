@@ -22,6 +22,7 @@ const SATURATION: Span = {
   unit: '%',
   min: 0,
   max: 1000,
+  ends: '[]',
   hint: 'give the percentage of saturation that the meter shows',
 }
 

@@ -28,6 +28,7 @@ const LEAF_AREA_INDEX: Span = {
   unit: 'm²/m²',
   min: 0,
   max: 20,
+  ends: '[]',
   hint: 'give one-sided leaf area over ground area; canopies lie below 20',
 }
 
@@ -36,6 +37,7 @@ const CROP_COEFFICIENT: Span = {
   unit: '1',
   min: 0,
   max: 3,
+  ends: '[]',
   hint: 'crop coefficients lie between 0 and about 1.4',
 }
 

@@ -13,6 +13,7 @@ const LATITUDE: Span = {
   unit: '°',
   min: -90,
   max: 90,
+  ends: '[]',
   hint: 'give decimal degrees, south negative',
 }
 
@@ -21,6 +22,7 @@ const LONGITUDE: Span = {
   unit: '°',
   min: -180,
   max: 180,
+  ends: '[]',
   hint: 'give decimal degrees, west negative',
 }
 

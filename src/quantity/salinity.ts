@@ -5,7 +5,14 @@ import type { Span } from './span.js'
 /** Practical salinity, about grams of sea salt per kilogram of water. Unit: 1. */
 export type Salinity = number & Kind<'practical salinity, from salinity()'>
 
-const SALINITY: Span = { quantity: 'salinity', unit: '1', min: 0, max: 42, hint: 'the practical scale ends at 42' }
+const SALINITY: Span = {
+  quantity: 'salinity',
+  unit: '1',
+  min: 0,
+  max: 42,
+  ends: '[]',
+  hint: 'the practical scale ends at 42',
+}
 
 /**
  * Practical salinity, about grams of sea salt per kilogram of water, from a plain number.

@@ -52,6 +52,7 @@ const PERCENT: Span = {
   unit: '%',
   min: 0,
   max: 100,
+  ends: '[]',
   hint: 'give a share from 0 to 100 with percent(), or from 0 to 1 with fraction()',
 }
 const SHARE: Span = {
@@ -59,6 +60,7 @@ const SHARE: Span = {
   unit: '1',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'give a share from 0 to 1 with fraction(), or from 0 to 100 with percent()',
 }
 

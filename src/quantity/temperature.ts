@@ -14,6 +14,7 @@ const TEMPERATURE: Span = {
   unit: '°C',
   min: -273.15,
   max: 1000,
+  ends: '[]',
   hint: 'nothing is colder than absolute zero, and no substrate is hotter than 1000 °C: check the unit',
 }
 const KELVIN: Span = {
@@ -21,6 +22,7 @@ const KELVIN: Span = {
   unit: 'K',
   min: 0,
   max: 1273.15,
+  ends: '[]',
   hint: 'nothing is colder than absolute zero, and no substrate is hotter than 1000 °C: check the unit',
 }
 const FAHRENHEIT: Span = {
@@ -28,6 +30,7 @@ const FAHRENHEIT: Span = {
   unit: '°F',
   min: -459.67,
   max: 1832,
+  ends: '[]',
   hint: 'nothing is colder than absolute zero, and no substrate is hotter than 1000 °C: check the unit',
 }
 const CHANGE: Span = {

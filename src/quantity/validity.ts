@@ -42,7 +42,7 @@ export function validityOf(validity: Validity, values: Readonly<Record<string, n
     findings.push({
       code: 'outside-validity',
       level: 'caution',
-      message: `${validity.of}: ${name} ${value}${unit} is outside ${rangeText(span)}${unit}, where the equation was measured (${validity.note})`,
+      message: `${validity.of}: ${name} ${value}${unit} is outside ${rangeText({ ...span, ends: '[]' })}${unit}, where the equation was measured (${validity.note})`,
       about: name,
       value,
       unit: span.unit,

@@ -19,6 +19,7 @@ const WATER_CONTENT: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'give the volume of water per volume of medium; a number of percent goes through percentWaterContent()',
 }
 const PERCENT: Span = {
@@ -26,6 +27,7 @@ const PERCENT: Span = {
   unit: '%',
   min: 0,
   max: 100,
+  ends: '[]',
   hint: 'give the volume of water in 100 volumes of medium; a fraction goes through waterContent()',
 }
 const POINTS: Span = {
@@ -33,6 +35,7 @@ const POINTS: Span = {
   unit: 'percentage points',
   min: -100,
   max: 100,
+  ends: '[]',
   hint: 'give a difference of two water contents in percent',
 }
 const CHANGE: Span = {
@@ -40,6 +43,7 @@ const CHANGE: Span = {
   unit: 'm³/m³',
   min: -1,
   max: 1,
+  ends: '[]',
   hint: 'give a difference of two water contents; percentage points go through percentagePoints()',
 }
 const GRAVIMETRIC: Span = {

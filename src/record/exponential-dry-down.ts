@@ -13,6 +13,7 @@ const CONTENT: Span = {
   unit: 'm³/m³',
   min: -1,
   max: 2,
+  ends: '[]',
   hint: 'give water contents as volume of water per volume of medium',
 }
 const CONSTANT: Span = {

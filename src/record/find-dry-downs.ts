@@ -12,6 +12,7 @@ const SETTLE: Span = {
   unit: 's',
   min: 0,
   max: 86400,
+  ends: '[]',
   hint: 'give the time after the peak in which drain stops, so that drain is not taken for use',
 }
 const SHORTEST: Span = {

@@ -20,6 +20,7 @@ const SIDE: Span = {
   unit: '1',
   min: 3,
   max: 100,
+  ends: '[]',
   hint: 'give an odd whole number of readings, 5 for instance',
 }
 

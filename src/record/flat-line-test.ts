@@ -16,6 +16,7 @@ const SUSPECT: Span = {
   unit: '1',
   min: 1,
   max: 1000000,
+  ends: '[]',
   hint: 'give a whole number of readings',
 }
 const FAIL: Span = {
@@ -23,6 +24,7 @@ const FAIL: Span = {
   unit: '1',
   min: 1,
   max: 1000000,
+  ends: '[]',
   hint: 'give a whole number of readings',
 }
 

@@ -10,6 +10,7 @@ const CONTENT: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'give the newest reading that may be trusted',
 }
 const SLOPE: Span = {
@@ -17,6 +18,7 @@ const SLOPE: Span = {
   unit: 'm³/m³/h',
   min: -1,
   max: 1,
+  ends: '[]',
   hint: 'give the change of water content in an hour, negative while it dries',
 }
 const ERROR: Span = {
@@ -24,6 +26,7 @@ const ERROR: Span = {
   unit: 'm³/m³/h',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'give the standard error of the slope, zero or more',
 }
 const LENGTH: Span = {

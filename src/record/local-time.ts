@@ -7,6 +7,7 @@ const FROM: Span = {
   unit: 's',
   min: -62135596800,
   max: 253402300799,
+  ends: '[]',
   hint: 'give seconds since the start of 1970 in universal time',
 }
 const AHEAD: Span = {
@@ -14,6 +15,7 @@ const AHEAD: Span = {
   unit: 's',
   min: -50400,
   max: 50400,
+  ends: '[]',
   hint: 'give how far local clocks are ahead of universal time, negative west of it',
 }
 

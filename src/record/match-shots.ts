@@ -17,6 +17,7 @@ const SLACK: Span = {
   unit: 's',
   min: 0,
   max: 86400,
+  ends: '[]',
   hint: 'give how far the clocks of log and probe may be apart, and one step between readings',
 }
 

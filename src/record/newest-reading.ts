@@ -10,6 +10,7 @@ const NOW: Span = {
   unit: 's',
   min: -62135596800,
   max: 253402300799,
+  ends: '[]',
   hint: 'give seconds since the start of 1970 in universal time',
 }
 

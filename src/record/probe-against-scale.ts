@@ -25,6 +25,7 @@ const CONTENT: Span = {
   unit: 'm³/m³',
   min: -1,
   max: 2,
+  ends: '[]',
   hint: 'give a volumetric water content, out of range or not',
 }
 

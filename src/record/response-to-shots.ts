@@ -22,7 +22,14 @@ const VOLUME: Span = {
   ends: '()',
   hint: 'give what was applied less what drained, above zero',
 }
-const RISE: Span = { quantity: 'rise of a shot', unit: 'm³/m³', min: -1, max: 1, hint: 'give the rise after drain' }
+const RISE: Span = {
+  quantity: 'rise of a shot',
+  unit: 'm³/m³',
+  min: -1,
+  max: 1,
+  ends: '[]',
+  hint: 'give the rise after drain',
+}
 
 /** Shots of which rise and water kept are known. */
 export interface ResponseInput {

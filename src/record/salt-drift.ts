@@ -9,6 +9,7 @@ const CAPACITY: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'give what the medium holds after drain, from a weighed container or the retention curve',
 }
 

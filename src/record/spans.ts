@@ -7,6 +7,7 @@ export const REFILL: Span = {
   unit: 'm³/m³',
   min: 0,
   max: 1,
+  ends: '[]',
   hint: 'give the water content at which to water again',
 }
 export const LONGEST_STEP: Span = {

@@ -76,6 +76,7 @@ const WINDOW: Span = {
   unit: '1',
   min: 3,
   max: 100000,
+  ends: '[]',
   hint: 'give the whole number of readings in an hour, at least 3',
 }
 

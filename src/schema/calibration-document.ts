@@ -9,10 +9,11 @@ import { choiceField, objectField, type UnknownKeys } from './object-field.js'
 const MOST_SAMPLES = 10_000
 
 const finite = (quantity: string, unit = '1') =>
-  numberField({ quantity, unit, min: -1e12, max: 1e12, hint: 'give a finite number' })
+  numberField({ quantity, unit, min: -1e12, max: 1e12, ends: '[]', hint: 'give a finite number' })
 const content = (about: string) => finite(about, 'm³/m³')
 const reading = (about: string) => finite(about, 'raw')
-const count = (quantity: string) => numberField({ quantity, unit: '1', min: 0, max: 1e6, hint: 'give a count' }, true)
+const count = (quantity: string) =>
+  numberField({ quantity, unit: '1', min: 0, max: 1e6, ends: '[]', hint: 'give a count' }, true)
 
 /** The schema of a calibration. */
 export function calibrationSchema(unknownKeys: UnknownKeys) {

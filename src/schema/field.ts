@@ -37,7 +37,7 @@ export function quantityField<K extends KindName>(kind: K, about: string, span?:
   const texts = KINDS[kind].units.map((one) => one.shown).filter((one) => one !== '1')
   const withText = texts.length > 0 ? ` or text with one of ${texts.join(', ')}` : ''
   const expected = `${kind}, a ${numberOf(unit)}${withText}${span ? `, in ${spanText({ ...span, unit })}` : ''}`
-  const full: Span = { quantity: about, unit, min: -LARGEST, max: LARGEST, hint: 'check the unit', ...span }
+  const full: Span = { quantity: about, unit, min: -LARGEST, max: LARGEST, ends: '[]', hint: 'check the unit', ...span }
   return z
     .union([z.number(), z.string()], { error: () => expected })
     .transform((input, context): KindTypes[K] =>

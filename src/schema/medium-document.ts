@@ -60,6 +60,7 @@ const connection = () =>
     unit: '1',
     min: -1000,
     max: 1000,
+    ends: '[]',
     hint: 'leave it out unless it was fitted',
   }).optional()
 const limits = () => ({ residual: content('residual water content'), saturated: content('saturated water content') })

@@ -3,6 +3,7 @@ import { isPorewaterError } from '../quantity/attempt.js'
 import type { Duration } from '../quantity/duration.js'
 import { InputError } from '../quantity/errors.js'
 import type { Length } from '../quantity/length.js'
+import type { Span } from '../quantity/span.js'
 import type { KindName } from '../text/kind-types.js'
 import { KINDS } from '../text/kinds.js'
 import { checked, numberField, quantityField, seriesField, wordField } from './field.js'
@@ -48,7 +49,14 @@ export interface RecordDocument {
 }
 
 const MOST_ROWS = 1_000_000
-const ANY = { quantity: 'reading', unit: 'of the kind', min: -1e12, max: 1e12, hint: 'give a finite number' } as const
+const ANY = {
+  quantity: 'reading',
+  unit: 'of the kind',
+  min: -1e12,
+  max: 1e12,
+  ends: '[]',
+  hint: 'give a finite number',
+} as const
 
 const kindField = () =>
   choiceField('what is measured', ['RawReading', ...Object.keys(KINDS)] as ['RawReading', ...KindName[]])
@@ -109,11 +117,12 @@ export function readingSchema(unknownKeys: UnknownKeys) {
 
 /** The schema of a record. */
 export function recordSchema(unknownKeys: UnknownKeys) {
-  const instants = {
+  const instants: Span = {
     quantity: 'instant',
     unit: 's',
     min: -62135596800,
     max: 253402300799,
+    ends: '[]',
     hint: 'give seconds since 1970',
   }
   return objectField(

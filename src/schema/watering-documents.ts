@@ -56,7 +56,14 @@ export type PlanRequestDocument = { readonly version: 1 } & DayPlanRequest
 
 const MOST_STEPS = 100_000
 const MOST_SHOTS = 10_000
-const SHARE = { quantity: 'share', unit: '1', min: 0, max: 1e12, hint: 'give a share, zero or more' } as const
+const SHARE = {
+  quantity: 'share',
+  unit: '1',
+  min: 0,
+  max: 1e12,
+  ends: '[]',
+  hint: 'give a share, zero or more',
+} as const
 
 const limitsShape = () => ({
   refillPoint: quantityField('WaterContent', 'water content at which to water again', {
@@ -74,11 +81,13 @@ const limitsShape = () => ({
   drainFraction: quantityField('DrainFraction', "share of the day's water that should drain", {
     min: 0,
     max: 0.9,
+    ends: '[]',
     hint: 'at nine tenths of drain nearly all water is lost; ask for less',
   }),
   overnightDryDown: quantityField('WaterContentChange', 'wanted fall of the water content overnight', {
     min: 0,
     max: 1,
+    ends: '[]',
     hint: 'give the fall as a positive change',
   }).optional(),
   leastRunTime: time('shortest time for which the valve may open', 86_400),
@@ -89,7 +98,7 @@ const limitsShape = () => ({
 
 const emittersShape = () => ({
   emitters: numberField(
-    { quantity: 'emitters', unit: '1', min: 1, max: 1000, hint: 'count those in one container' },
+    { quantity: 'emitters', unit: '1', min: 1, max: 1000, ends: '[]', hint: 'count those in one container' },
     true,
   ),
   emitterFlow: quantityField('Flow', 'flow of one emitter', {
@@ -146,13 +155,13 @@ export function shotSchema(unknownKeys: UnknownKeys) {
 /** The schema of a plan. */
 export function planSchema(unknownKeys: UnknownKeys) {
   const series = (quantity: string, unit: string, max: number) =>
-    seriesField({ quantity, unit, min: 0, max, hint: 'give zero or more' }, false, MOST_STEPS)
+    seriesField({ quantity, unit, min: 0, max, ends: '[]', hint: 'give zero or more' }, false, MOST_STEPS)
   return objectField(
     {
       version: z.literal(1),
       shots: z.array(objectField(shotShape(), unknownKeys)).max(MOST_SHOTS),
       time: seriesField(
-        { quantity: 'end of each step', unit: 's', min: -1e12, max: 1e12, hint: 'give seconds since 1970' },
+        { quantity: 'end of each step', unit: 's', min: -1e12, max: 1e12, ends: '[]', hint: 'give seconds since 1970' },
         false,
         MOST_STEPS,
       ),
@@ -187,6 +196,7 @@ export function planRequestSchema(unknownKeys: UnknownKeys) {
       step: quantityField('Duration', 'length of one step', {
         min: 30,
         max: 3600,
+        ends: '[]',
         hint: 'plan in steps of half a minute to an hour',
       }),
       demand: steps('water that the plants take in each step', 'L'),

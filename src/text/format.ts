@@ -30,6 +30,7 @@ const DIGITS: Span = {
   unit: '1',
   min: 1,
   max: 17,
+  ends: '[]',
   hint: 'give a whole number of significant digits',
 }
 

@@ -15,6 +15,7 @@ const CONFIDENCE: Span = {
   unit: '1',
   min: 0.5,
   max: 0.9999,
+  ends: '[]',
   hint: '0.95 is usual; nobody knows the tails of a distribution better than 0.9999',
 }
 const FREEDOM: Span = {

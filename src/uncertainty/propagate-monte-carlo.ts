@@ -49,6 +49,7 @@ const SEED: Span = {
   unit: '1',
   min: 0,
   max: 4294967295,
+  ends: '[]',
   hint: 'give any whole number below 2^32 and keep it with the result',
 }
 const DRAWS: Span = {
@@ -56,6 +57,7 @@ const DRAWS: Span = {
   unit: '1',
   min: 1000,
   max: 10000000,
+  ends: '[]',
   hint: 'give a whole number; 100000 fix the uncertainty to about 0.3 %, a million to 0.1 %',
 }
 

@@ -57,6 +57,7 @@ const COEFFICIENT: Span = {
   unit: '1',
   min: -1,
   max: 1,
+  ends: '[]',
   hint: 'it lies between -1 and 1',
 }
 const SPREADS: readonly unknown[] = ['normal', 'rectangular', 'triangular', 'arcsine', 'student']

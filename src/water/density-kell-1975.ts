@@ -9,6 +9,7 @@ const TEMPERATURE: Span = {
   unit: '°C',
   min: -20,
   max: 150,
+  ends: '[]',
   hint: 'the water must be liquid',
 }
 

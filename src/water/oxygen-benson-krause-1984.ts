@@ -11,6 +11,7 @@ const TEMPERATURE: Span = {
   unit: '°C',
   min: 0,
   max: 50,
+  ends: '[]',
   hint: 'the equation was fitted from 0 to 40 °C',
 }
 const PRESSURE: Span = {
@@ -18,14 +19,23 @@ const PRESSURE: Span = {
   unit: 'kPa',
   min: 30,
   max: 200,
+  ends: '[]',
   hint: 'give the pressure at the site, not reduced to sea level; 101.325 at sea level',
 }
-const SALINITY: Span = { quantity: 'salinity', unit: '1', min: 0, max: 42, hint: 'the practical scale ends at 42' }
+const SALINITY: Span = {
+  quantity: 'salinity',
+  unit: '1',
+  min: 0,
+  max: 42,
+  ends: '[]',
+  hint: 'the practical scale ends at 42',
+}
 const CONCENTRATION: Span = {
   quantity: 'dissolved oxygen',
   unit: 'mg/L',
   min: 0,
   max: 100,
+  ends: '[]',
   hint: 'give mg/L; air-saturated water has 6 to 15',
 }
 const ATMOSPHERE = 101.325

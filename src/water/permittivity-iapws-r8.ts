@@ -10,6 +10,7 @@ const TEMPERATURE: Span = {
   unit: '°C',
   min: -35,
   max: 600,
+  ends: '[]',
   hint: 'the release covers 238 to 873 K',
 }
 const DENSITY: Span = {

@@ -8,6 +8,7 @@ const CONDUCTIVITY: Span = {
   unit: 'dS/m',
   min: 0,
   max: 60,
+  ends: '[]',
   hint: 'give the conductivity at 25 °C in dS/m; sea water has about 53',
 }
 

@@ -7,6 +7,7 @@ export const LIQUID_WATER: Span = {
   unit: '°C',
   min: -20,
   max: 110,
+  ends: '[]',
   hint: 'the water must be liquid',
 }
 export const IAPWS_SR6: Span = {
@@ -14,5 +15,6 @@ export const IAPWS_SR6: Span = {
   unit: '°C',
   min: -20,
   max: 110,
+  ends: '[]',
   hint: 'the release covers liquid water at 0.1 MPa from -20 to 110 °C',
 }

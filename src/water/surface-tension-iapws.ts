@@ -8,6 +8,7 @@ const TEMPERATURE: Span = {
   unit: '°C',
   min: -20,
   max: 373.946,
+  ends: '[]',
   hint: 'the release holds from the triple point to the critical point, and extrapolates well a little below 0 °C',
 }
 const CRITICAL_TEMPERATURE = 647.096

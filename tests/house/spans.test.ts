@@ -11,6 +11,7 @@ interface Written {
   readonly min: string
   readonly max: string
   readonly ends: string
+  readonly names: readonly string[]
 }
 
 /** Every span that stands in a source file as an object: its ends, as they are written. */
@@ -27,7 +28,8 @@ function spansOf(path: string): Written[] {
       const [min, max, hint] = ['min', 'max', 'hint'].map(written)
       if (min !== undefined && max !== undefined && hint !== undefined) {
         const { line } = source.getLineAndCharacterOfPosition(node.getStart())
-        found.push({ where: `${path}:${line + 1}`, min, max, ends: (written('ends') ?? "'[]'").slice(1, -1) })
+        const names = node.properties.map((property) => property.name?.getText() ?? '...')
+        found.push({ where: `${path}:${line + 1}`, min, max, ends: (written('ends') ?? '').slice(1, -1), names })
       }
     }
     node.forEachChild(look)
@@ -44,6 +46,14 @@ describe('spans', () => {
   it('never hold an infinity: an infinite end is open', () => {
     const wrong = spans.filter(
       ({ min, max, ends }) => (min === '-Infinity' && ends[0] !== '(') || (max === 'Infinity' && ends[1] !== ')'),
+    )
+    expect(wrong).toEqual([])
+  })
+  // Objects of one shape: guards are then fast however many spans they have met.
+  it('have their properties in one order', () => {
+    const order = ['quantity', 'unit', 'min', 'max', 'ends', 'hint']
+    const wrong = spans.filter(
+      ({ names }) => !names.includes('...') && names[0] === 'quantity' && names.join() !== order.join(),
     )
     expect(wrong).toEqual([])
   })
