@@ -1,5 +1,5 @@
 import type { ColumnGrid } from './column-grid.js'
-import { type MediumTable, nodeValues } from './medium-table.js'
+import { type MediumTable, nodeValues } from './tabulated-medium.js'
 
 /** What holds at bottom and surface: a suction in cm, or water that leaves or comes by itself. */
 export interface ColumnEnds {

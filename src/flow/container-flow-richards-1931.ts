@@ -9,9 +9,9 @@ import type { WaterContent } from '../quantity/water-content.js'
 import { columnEquations } from './column-equations.js'
 import { columnSolver } from './column-solver.js'
 import type { ContainerFlow, FlowOutcome, FlowStep } from './container-flow.js'
-import { mediumTable, nodeValues } from './medium-table.js'
 import { type RichardsContainer, richardsColumn } from './richards-column.js'
 import { APPLIED, DEMAND, STEP } from './spans.js'
+import { mediumTable, nodeValues } from './tabulated-medium.js'
 
 /** State of the simulation: plain numbers, so that it can be kept as JSON and taken up again at any step. */
 export interface RichardsState {
@@ -126,7 +126,8 @@ export function containerFlowRichards1931(input: RichardsContainer): RichardsFlo
   return {
     start: (content) => {
       const atRest = (bottom: number) => mean(heights.map((height) => bottom + height))
-      const [most] = atRest(-2 * grid.nodes * grid.spacing)
+      const underWater = -heights[nodes - 1]!
+      const [most] = atRest(underWater)
       const [least] = atRest(DRIEST)
       within(content, { ...CONTENT, min: least, max: most })
       const bottom = rootBetween(
@@ -134,7 +135,7 @@ export function containerFlowRichards1931(input: RichardsContainer): RichardsFlo
           const [held, slope] = atRest(bottom)
           return [held - content, slope]
         },
-        -grid.spacing * (nodes - 1),
+        underWater,
         DRIEST,
       )
       return pack(heights.map((height) => bottom + height))

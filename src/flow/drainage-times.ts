@@ -69,19 +69,19 @@ export function drainageTimes(input: DrainingContainer): Duration[] {
   )
   return input.shares.map((share) => {
     const wanted = within(share, SHARE) * drainable
-    for (let next = after(step); next.drained < wanted; next = after(step)) {
-      if (next.time > 1000 * DAY)
+    let beyond = after(step)
+    for (; beyond.drained < wanted; beyond = after(step)) {
+      if (beyond.time > 1000 * DAY)
         throw new ConvergenceError(
           'drainage',
           0,
-          wanted - next.drained,
+          wanted - beyond.drained,
           'check the conductivity, or ask for a smaller share',
         )
-      from = next
+      from = beyond
       step = Math.min(2 * step, DAY)
     }
     let width = step
-    let beyond = after(width)
     while (width > 0.001 * beyond.time) {
       width /= 2
       const middle = after(width)

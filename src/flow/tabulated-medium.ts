@@ -51,7 +51,7 @@ export interface MediumTable {
   readonly read: (suctions: Float64Array, into: NodeValues) => void
 }
 
-/** The table of a medium, with cells so small that no cubic differs from its curve by more than some 1e-8 of the whole. */
+/** The table of a medium, with cells so small that no cubic differs from its curve by more than about 1e-7 of the whole. */
 export function mediumTable(medium: ConductiveModel): MediumTable {
   const kinks = medium.breakpoints.filter((s) => s > WETTEST && s < DRIEST)
   const ends = [WETTEST, ...kinks, DRIEST]
@@ -64,18 +64,17 @@ export function mediumTable(medium: ConductiveModel): MediumTable {
   }
   const { saturated } = medium
   const range = saturated - medium.residual
-  const first = stretches[0]!.cubics
   // From saturation to the first cell: cubics that leave saturation without a slope and meet the curves with theirs. A kink at
   // saturation, or a conductivity that falls without end there, would keep iterations from ending.
-  const toCell = 1 / stretches[0]!.step
-  const wetting = { to: first[0]! - saturated, slope: first[1]! * toCell }
-  const conducting = { to: first[4]! - 1, slope: first[5]! * toCell }
-  const conducted = (x: number) =>
-    WETTEST * (x + conducting.to * x ** 3 * (1 - x / 2) + conducting.slope * x ** 3 * (x / 4 - 1 / 3))
+  const { cubics: first, step: firstStep } = stretches[0]!
+  const wet = new Float64Array(8)
+  hermite(wet, 0, saturated, first[0]!, 0, first[1]! / firstStep)
+  hermite(wet, 4, 1, first[4]!, 0, first[5]! / firstStep)
+  /** The integral of the conductivity from saturation to a share of the way. */
+  const conducted = (x: number) => WETTEST * x * (wet[4]! + x * (wet[5]! / 2 + x * (wet[6]! / 3 + (x * wet[7]!) / 4)))
   const saturatedPotential = below + conducted(1)
   const driest = stretches.at(-1)!
-  const last = (driest.cells - 1) * CELL
-  const least = [0, 1, 2, 3].reduce((sum, k) => sum + driest.cubics[last + k]!, 0)
+  const least = cubicAt(driest.cubics, (driest.cells - 1) * CELL, 1)
 
   const read = (suctions: Float64Array, into: NodeValues): void => {
     const { content, capacity, conductivity, conductivitySlope, potential } = into
@@ -89,12 +88,10 @@ export function mediumTable(medium: ConductiveModel): MediumTable {
         potential[i] = saturatedPotential - s
       } else if (s < WETTEST) {
         const x = s / WETTEST
-        const [rise, bend] = [x * x * (3 - 2 * x), x * x * (x - 1)]
-        const [byRise, byBend] = [(6 * x * (1 - x)) / WETTEST, (x * (3 * x - 2)) / WETTEST]
-        content[i] = saturated + wetting.to * rise + wetting.slope * bend
-        capacity[i] = -wetting.to * byRise - wetting.slope * byBend
-        conductivity[i] = 1 + conducting.to * rise + conducting.slope * bend
-        conductivitySlope[i] = conducting.to * byRise + conducting.slope * byBend
+        content[i] = cubicAt(wet, 0, x)
+        capacity[i] = -cubicSlopeAt(wet, 0, x) / WETTEST
+        conductivity[i] = cubicAt(wet, 4, x)
+        conductivitySlope[i] = cubicSlopeAt(wet, 4, x) / WETTEST
         potential[i] = saturatedPotential - conducted(x)
       } else if (s >= DRIEST) {
         content[i] = least
@@ -111,11 +108,11 @@ export function mediumTable(medium: ConductiveModel): MediumTable {
         const x = place - cell
         const c = cell * CELL
         const slope = 1 / (step * s)
-        content[i] = cubics[c]! + x * (cubics[c + 1]! + x * (cubics[c + 2]! + x * cubics[c + 3]!))
-        capacity[i] = -slope * (cubics[c + 1]! + x * (2 * cubics[c + 2]! + x * 3 * cubics[c + 3]!))
-        conductivity[i] = cubics[c + 4]! + x * (cubics[c + 5]! + x * (cubics[c + 6]! + x * cubics[c + 7]!))
-        conductivitySlope[i] = slope * (cubics[c + 5]! + x * (2 * cubics[c + 6]! + x * 3 * cubics[c + 7]!))
-        potential[i] = cubics[c + 8]! + x * (cubics[c + 9]! + x * (cubics[c + 10]! + x * cubics[c + 11]!))
+        content[i] = cubicAt(cubics, c, x)
+        capacity[i] = -slope * cubicSlopeAt(cubics, c, x)
+        conductivity[i] = cubicAt(cubics, c + 4, x)
+        conductivitySlope[i] = slope * cubicSlopeAt(cubics, c + 4, x)
+        potential[i] = cubicAt(cubics, c + 8, x)
       }
     }
   }
@@ -133,12 +130,11 @@ function fineStretch(medium: ConductiveModel, from: number, to: number, below: n
 /** The largest difference between cubic and curve at the middle of a cell, as a share of the range of either. */
 function worst(medium: ConductiveModel, { from, step, cells, cubics }: Stretch): number {
   const range = medium.saturated - medium.residual
-  const middle = (c: number) => cubics[c]! + cubics[c + 1]! / 2 + cubics[c + 2]! / 4 + cubics[c + 3]! / 8
   let most = 0
   for (let cell = 0; cell < cells; cell++) {
     const s = Math.exp(from + (cell + 0.5) * step) as SuctionHead
-    const content = Math.abs(middle(cell * CELL) - medium.waterContent(s)) / range
-    const conductivity = Math.abs(middle(cell * CELL + 4) - medium.relativeConductivity(s))
+    const content = Math.abs(cubicAt(cubics, cell * CELL, 0.5) - medium.waterContent(s)) / range
+    const conductivity = Math.abs(cubicAt(cubics, cell * CELL + 4, 0.5) - medium.relativeConductivity(s))
     most = Math.max(most, content, conductivity)
   }
   return most
@@ -170,8 +166,7 @@ function stretchOf(medium: ConductiveModel, from: number, to: number, cells: num
     let gained = 0
     for (let g = 0; g < 3; g++) {
       const x = GAUSS_NODES[g]!
-      const conductivity = cubics[c]! + x * (cubics[c + 1]! + x * (cubics[c + 2]! + x * cubics[c + 3]!))
-      gained += GAUSS_WEIGHTS[g]! * conductivity * Math.exp(start + (i + x) * step)
+      gained += GAUSS_WEIGHTS[g]! * cubicAt(cubics, c, x) * Math.exp(start + (i + x) * step)
     }
     const before = after + gained * step
     const [wet, dry] = [Math.exp(start + i * step), Math.exp(start + (i + 1) * step)]
@@ -188,6 +183,16 @@ function hermite(into: Float64Array, at: number, left: number, right: number, le
   into[at + 1] = leftSlope
   into[at + 2] = 3 * rise - 2 * leftSlope - rightSlope
   into[at + 3] = leftSlope + rightSlope - 2 * rise
+}
+
+/** A cubic at a place from 0 to 1 in its cell. */
+function cubicAt(cubics: Float64Array, c: number, x: number): number {
+  return cubics[c]! + x * (cubics[c + 1]! + x * (cubics[c + 2]! + x * cubics[c + 3]!))
+}
+
+/** Its slope there, for a cell of length 1. */
+function cubicSlopeAt(cubics: Float64Array, c: number, x: number): number {
+  return cubics[c + 1]! + x * (2 * cubics[c + 2]! + x * 3 * cubics[c + 3]!)
 }
 
 /** Slope of equally spaced values by differences of the fourth order, one-sided at the ends. */
