@@ -1,5 +1,5 @@
 import type { Duration } from '../quantity/duration.js'
-import { ConvergenceError } from '../quantity/errors.js'
+import { ConvergenceError, InputError } from '../quantity/errors.js'
 import { within } from '../quantity/guard.js'
 import type { DrainFraction } from '../quantity/share.js'
 import type { Span } from '../quantity/span.js'
@@ -34,7 +34,7 @@ const DAY = 86400
  * halves the step in which a share is reached until a straight line in it will do.
  * @param input - Container, medium, its conductivity, and the shares.
  * @returns One time for each share, in the same order. Unit: s.
- * @throws `DomainError` outside the ranges, `ConvergenceError` when a share is not reached within 1000 days.
+ * @throws `DomainError` outside the ranges, `InputError` when the shares do not rise, `ConvergenceError` when a share is not reached within 1000 days.
  * @validity As `containerFlowRichards1931`: a real container drains through holes, and by wide pores at once.
  * @source Richards, L. A. (1931), Physics 1:318-333 [from memory]
  * @example
@@ -67,8 +67,11 @@ export function drainageTimes(input: DrainingContainer): Duration[] {
     ((drainable / input.container.volume) * input.container.height * 360) / input.saturatedConductivity,
     DAY,
   )
-  return input.shares.map((share) => {
+  return input.shares.map((share, i) => {
     const wanted = within(share, SHARE) * drainable
+    if (share < (input.shares[i - 1] ?? 0))
+      throw new InputError('shares', 'do not rise', 'give the smaller shares first: the simulation does not go back')
+    if (wanted <= from.drained) return from.time as Duration
     let beyond = after(step)
     for (; beyond.drained < wanted; beyond = after(step)) {
       if (beyond.time > 1000 * DAY)

@@ -8,8 +8,12 @@ import {
   centimetresOfSuction,
   centimetresPerHour,
   containerFlowRichards1931,
+  type DrainFraction,
+  type Duration,
   days,
+  drainageTimes,
   type FeddesLimits,
+  fraction,
   frustumContainer,
   gardner1958,
   hours,
@@ -314,5 +318,40 @@ describe('water in a container by the equation of Richards', () => {
     expectInputError(() => bare.step(state, { duration: hours(1), applied: NOTHING, demand: litres(0.1) }), 'roots')
     const held = containerFlowRichards1931({ ...usual, surface: centimetresOfSuction(10) })
     expectInputError(() => held.step(state, { duration: hours(1), applied: litres(1), demand: NOTHING }), 'applied')
+  })
+})
+
+describe('times of drainage', () => {
+  const shares = [0.1, 0.5, 0.9, 0.99].map((share) => fraction<DrainFraction>(share))
+  const times = (conductivity: number, more = shares) =>
+    drainageTimes({
+      container: pot,
+      medium: coir,
+      saturatedConductivity: centimetresPerHour(conductivity),
+      shares: more,
+      nodes: 41,
+    })
+  it('rise with the share, from nothing for no share', () => {
+    const [none, ...rest] = times(120, [fraction(0), ...shares])
+    expect(none).toBe(0)
+    for (let i = 1; i < rest.length; i++) expect(rest[i]).toBeGreaterThan(rest[i - 1] as number)
+  })
+  it('are as much shorter as the medium conducts better', () => {
+    const [slow, fast] = [times(60), times(180)]
+    slow.forEach((time, i) => {
+      expect(time / (fast[i] as number)).toBeCloseTo(3, 6)
+    })
+  })
+  it('are those of the same drainage followed step by step', () => {
+    const flow = containerFlowRichards1931({ ...usual, nodes: 41 })
+    const start = flow.startAt(() => centimetresOfSuction(0))
+    const all = flow.waterContent(start) - flow.waterContent(flow.startAt((height) => centimetresOfSuction(height)))
+    const [, half] = times(120)
+    const { drained } = flow.step(start, { duration: half as Duration, applied: NOTHING, demand: NOTHING })
+    expect(drained / (all * pot.volume)).toBeCloseTo(0.5, 3)
+  })
+  it('refuses all of the drain, and shares that fall', () => {
+    expectDomainError(() => times(120, [fraction(1)]), { quantity: 'share of the drain' })
+    expectInputError(() => times(120, [fraction(0.5), fraction(0.2)]), 'shares')
   })
 })

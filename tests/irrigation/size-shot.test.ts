@@ -8,6 +8,7 @@ import {
   minutes,
   percent,
   runTime,
+  type ShotWarning,
   type SizeShotInput,
   seconds,
   shotVolume,
@@ -15,7 +16,7 @@ import {
   waterContentChange,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
-import { expectDomainError } from '../support/refusals.js'
+import { expectDomainError, expectInputError } from '../support/refusals.js'
 
 const usual: SizeShotInput = {
   substrateVolume: litres(11.25),
@@ -115,6 +116,10 @@ describe('sizing a shot in one call', () => {
         message: expect.stringMatching(/takes 1150 L\/h more than the pump gives: .*split the valve/),
       },
     ])
+  })
+  it('has no words for a code that is not its own', () => {
+    const other = { code: 'hail', level: 'note', value: 1, unit: 's' } as unknown as ShotWarning
+    expectInputError(() => explainShotWarning(other), 'warning')
   })
   it('does not open the valve for no rise', () => {
     expect(sizeShot({ ...usual, rise: waterContentChange(0), leastRunTime: minutes(1) })).toMatchObject({
