@@ -9,10 +9,10 @@ import { build } from 'esbuild'
 import temml from 'temml'
 import { type CatalogueEntry, type CatalogueField, catalogue } from '../../src/catalogue/index.js'
 import { readableTex } from '../../src/repl/readable-tex.js'
-import { runExample } from '../../tests/support/examples.js'
-import { publicNames } from '../../tests/support/public-names.js'
-import { parseRange } from '../../tests/support/ranges.js'
 import type { Equation, Input } from '../explorer/equation.js'
+import { runExample } from './examples.js'
+import { publicNames } from './public-names.js'
+import { parseRange } from './ranges.js'
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url))
 const CORE = [
