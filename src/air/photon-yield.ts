@@ -1,5 +1,6 @@
 import type { Domain } from '../quantity/domain.js'
 import { numberIn } from '../quantity/guard.js'
+import { optionsOf } from '../quantity/options-of.js'
 import type { PhotonYield } from '../quantity/photon-yield.js'
 import type { Share } from '../quantity/share.js'
 import type { Wavelength } from '../quantity/wavelength.js'
@@ -76,7 +77,8 @@ export function photonYieldOfWavelength(wavelength: Wavelength): PhotonYield {
  * photonYieldOfGlobalRadiation({}) // => 2.0565
  * ```
  */
-export function photonYieldOfGlobalRadiation({ parShare, photonYield }: SunlightMix): PhotonYield {
+export function photonYieldOfGlobalRadiation(mix: SunlightMix): PhotonYield {
+  const { parShare, photonYield } = optionsOf(mix)
   return (numberIn(parShare ?? 0.45, PAR_SHARE, 'parShare') *
     numberIn(photonYield ?? 4.57, YIELD, 'photonYield')) as PhotonYield
 }

@@ -2,6 +2,7 @@ import { rootBetween } from '../numerics/root.js'
 import { InputError } from '../quantity/errors.js'
 import { numberIn } from '../quantity/guard.js'
 import type { Pressure } from '../quantity/pressure.js'
+import { requireObject } from '../quantity/require-object.js'
 import type { Temperature } from '../quantity/temperature.js'
 import { AIR_PRESSURE } from './domains.js'
 import { type AirHumidity, vapourPressureOfHumidity } from './humidity-of-air.js'
@@ -39,6 +40,7 @@ export interface WetBulbInput extends AirHumidity {
  * ```
  */
 export function wetBulbTemperature(air: WetBulbInput): Temperature {
+  requireObject(air, 'air')
   const { temperature, ventilation = 'aspirated' } = air
   if (!Object.hasOwn(PSYCHROMETER_COEFFICIENT, ventilation))
     throw new InputError('ventilation', `"${ventilation}" is unknown`, 'say aspirated, natural or indoors')

@@ -1,5 +1,6 @@
 import type { Domain } from '../quantity/domain.js'
 import { numberIn } from '../quantity/guard.js'
+import { optionsOf } from '../quantity/options-of.js'
 import type { OxygenConcentration, OxygenSaturation } from '../quantity/oxygen.js'
 import type { Pressure } from '../quantity/pressure.js'
 import type { Salinity } from '../quantity/salinity.js'
@@ -92,7 +93,7 @@ export const validityBensonKrause1984: Validity = {
  * ```
  */
 export function oxygenSaturationBensonKrause1984(water: AeratedWater): OxygenConcentration {
-  const t = numberIn(water.temperature, TEMPERATURE, 'temperature')
+  const t = numberIn(optionsOf(water).temperature, TEMPERATURE, 'temperature')
   const pressure = numberIn(water.pressure ?? ATMOSPHERE, PRESSURE, 'pressure') / ATMOSPHERE
   const salinity = numberIn(water.salinity ?? 0, SALINITY, 'salinity')
   const x = 1 / (t + 273.15)
@@ -126,6 +127,6 @@ export function oxygenSaturationBensonKrause1984(water: AeratedWater): OxygenCon
  * ```
  */
 export function oxygenShareOfSaturation(sample: AeratedWaterSample): OxygenSaturation {
-  return (numberIn(sample.concentration, CONCENTRATION, 'concentration') /
+  return (numberIn(optionsOf(sample).concentration, CONCENTRATION, 'concentration') /
     oxygenSaturationBensonKrause1984(sample)) as OxygenSaturation
 }

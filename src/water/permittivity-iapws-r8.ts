@@ -1,6 +1,7 @@
 import type { WaterDensity } from '../quantity/density.js'
 import type { Domain } from '../quantity/domain.js'
 import { numberIn } from '../quantity/guard.js'
+import { optionsOf } from '../quantity/options-of.js'
 import type { Permittivity } from '../quantity/permittivity.js'
 import type { Temperature } from '../quantity/temperature.js'
 import type { Validity } from '../quantity/validity.js'
@@ -87,7 +88,7 @@ export const validityIapwsR8: Validity = {
  * ```
  */
 export function waterPermittivityIapwsR8(water: WaterState): Permittivity {
-  const kelvins = numberIn(water.temperature, TEMPERATURE, 'temperature') + 273.15
+  const kelvins = numberIn(optionsOf(water).temperature, TEMPERATURE, 'temperature') + 273.15
   const density = numberIn(water.density, DENSITY, 'density') * 1000
   const reduced = density / CRITICAL_DENSITY
   const inverse = CRITICAL_TEMPERATURE / kelvins

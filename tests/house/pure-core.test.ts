@@ -10,7 +10,6 @@ const FORBIDDEN = new Set([
   'performance',
   'globalThis',
   'crypto',
-  'fetch',
   'setTimeout',
   'setInterval',
   'queueMicrotask',

@@ -2,6 +2,7 @@ import type { Domain } from '../../quantity/domain.js'
 import type { HourlyCropET } from '../../quantity/evapotranspiration-hourly.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { Irradiance } from '../../quantity/irradiance.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { LeafAreaIndex } from '../../quantity/plant.js'
 import type { VapourPressureDeficit } from '../../quantity/pressure.js'
 import type { Validity } from '../../quantity/validity.js'
@@ -73,7 +74,7 @@ export const validityBaille1994: Validity = {
  * ```
  */
 export function transpirationBaille1994(input: BailleInput): HourlyCropET {
-  const leaves = numberIn(input.leafArea, LEAF_AREA, 'leafArea')
+  const leaves = numberIn(optionsOf(input).leafArea, LEAF_AREA, 'leafArea')
   const caught = -Math.expm1(-numberIn(input.extinction ?? 0.64, EXTINCTION, 'extinction') * leaves)
   const light =
     numberIn(input.radiationCoefficient, A, 'radiationCoefficient') *

@@ -3,6 +3,7 @@ import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { Irradiance } from '../../quantity/irradiance.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { PhotonFluxDensity } from '../../quantity/photon-flux.js'
 import type { PhotonYield } from '../../quantity/photon-yield.js'
 import type { Power } from '../../quantity/power.js'
@@ -94,7 +95,8 @@ const REACHING: Domain = {
  * ```
  */
 export function fixtureLight(input: FixtureLightInput): FixtureLight {
-  const electricity = numberIn(input.electricalPower, POWER, 'electricalPower') / numberIn(input.area, AREA, 'area')
+  const electricity =
+    numberIn(optionsOf(input).electricalPower, POWER, 'electricalPower') / numberIn(input.area, AREA, 'area')
   const efficacy = numberIn(input.efficacy, EFFICACY, 'efficacy')
   const photons = numberIn(input.photonsPerJoule, PHOTON_YIELD, 'photonsPerJoule')
   if (efficacy > photons) {

@@ -1,6 +1,7 @@
 import type { Domain } from '../../quantity/domain.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { Irradiance } from '../../quantity/irradiance.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { PhotonFluxDensity } from '../../quantity/photon-flux.js'
 import type { LeafAreaIndex } from '../../quantity/plant.js'
 import type { Pressure, VapourPressureDeficit } from '../../quantity/pressure.js'
@@ -108,7 +109,8 @@ export function leafResistanceGraamans2017(photonFlux: PhotonFluxDensity): numbe
  */
 export function transpirationUnderLamps(input: LampInput): CanopyTranspiration {
   const light =
-    numberIn(input.photonFlux, PHOTONS, 'photonFlux') / numberIn(input.photonsPerJoule, PHOTON_YIELD, 'photonsPerJoule')
+    numberIn(optionsOf(input).photonFlux, PHOTONS, 'photonFlux') /
+    numberIn(input.photonsPerJoule, PHOTON_YIELD, 'photonsPerJoule')
   const net =
     (1 - numberIn(input.reflected ?? 0.05, REFLECTED, 'reflected')) * numberIn(input.cover, GROUND, 'cover') * light
   return transpirationStanghellini1987({

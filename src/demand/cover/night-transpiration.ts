@@ -3,6 +3,7 @@ import { rootBetween } from '../../numerics/root.js'
 import type { Domain } from '../../quantity/domain.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { Irradiance } from '../../quantity/irradiance.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { LeafAreaIndex } from '../../quantity/plant.js'
 import type { Pressure, VapourPressureDeficit } from '../../quantity/pressure.js'
 import type { Temperature } from '../../quantity/temperature.js'
@@ -60,8 +61,8 @@ const NET: Domain = {
  * ```
  */
 export function nightTranspiration(input: NightInput): CanopyTranspiration {
-  const netRadiation = numberIn(input.netRadiation ?? 0, NET, 'netRadiation') as Irradiance
-  const { temperature, deficit, leafArea, airResistance, pressure } = input
+  const netRadiation = numberIn(optionsOf(input).netRadiation ?? 0, NET, 'netRadiation') as Irradiance
+  const { temperature, deficit, leafArea, airResistance, pressure } = optionsOf(input)
   const at = (leafResistance: number) =>
     transpirationStanghellini1987({
       netRadiation,

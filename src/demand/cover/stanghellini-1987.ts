@@ -7,6 +7,7 @@ import type { Domain } from '../../quantity/domain.js'
 import type { HourlyCropET } from '../../quantity/evapotranspiration-hourly.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { Irradiance } from '../../quantity/irradiance.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { LeafAreaIndex } from '../../quantity/plant.js'
 import type { Pressure, VapourPressureDeficit } from '../../quantity/pressure.js'
 import type { Temperature } from '../../quantity/temperature.js'
@@ -77,7 +78,7 @@ const LATENT = 2.45e6
  * ```
  */
 export function transpirationStanghellini1987(input: StanghelliniInput): CanopyTranspiration {
-  const net = numberIn(input.netRadiation, NET, 'netRadiation')
+  const net = numberIn(optionsOf(input).netRadiation, NET, 'netRadiation')
   const temperature = numberIn(input.temperature, AIR, 'temperature') as Temperature
   const deficit = numberIn(input.deficit, DEFICIT, 'deficit')
   const leafArea = numberIn(input.leafArea, LEAF_AREA, 'leafArea')
@@ -155,7 +156,7 @@ const ON_LEAF: Domain = {
  * ```
  */
 export function leafResistanceStanghellini1987(input: LeafResistanceInput): number {
-  const light = numberIn(input.radiationOnLeaf, ON_LEAF, 'radiationOnLeaf')
+  const light = numberIn(optionsOf(input).radiationOnLeaf, ON_LEAF, 'radiationOnLeaf')
   const warmth = numberIn(input.leafTemperature, AIR, 'leafTemperature')
   const dry = numberIn(input.deficit, DEFICIT, 'deficit') ** 2
   const carbon = Math.max(0, numberIn(input.carbonDioxide ?? 200, CARBON_DIOXIDE, 'carbonDioxide') - 200) ** 2

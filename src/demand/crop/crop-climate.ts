@@ -1,5 +1,6 @@
 import { numberIn } from '../../quantity/guard.js'
 import type { Length } from '../../quantity/length.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { CropCoefficient } from '../../quantity/plant.js'
 import type { RelativeHumidity } from '../../quantity/share.js'
 import type { Validity } from '../../quantity/validity.js'
@@ -56,7 +57,7 @@ export const validityCropClimateFao56: Validity = {
  * ```
  */
 export function adjustedCropCoefficientFao56(input: ClimateAdjustmentInput): CropCoefficient {
-  return (numberIn(input.coefficient, COEFFICIENT, 'coefficient') + climateTerm(input)) as CropCoefficient
+  return (numberIn(optionsOf(input).coefficient, COEFFICIENT, 'coefficient') + climateTerm(input)) as CropCoefficient
 }
 
 /** The climate in which the highest coefficient is wanted, with the basal coefficient of the crop. */
@@ -85,7 +86,7 @@ export interface MaxCoefficientInput extends CropClimate {
  * ```
  */
 export function maxCropCoefficientFao56(input: MaxCoefficientInput): CropCoefficient {
-  const basal = numberIn(input.basalCoefficient, COEFFICIENT, 'basalCoefficient')
+  const basal = numberIn(optionsOf(input).basalCoefficient, COEFFICIENT, 'basalCoefficient')
   return Math.max(1.2 + climateTerm(input), basal + 0.05) as CropCoefficient
 }
 

@@ -1,6 +1,7 @@
 import { InputError } from '../../quantity/errors.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { Length } from '../../quantity/length.js'
+import { requireObject } from '../../quantity/require-object.js'
 import type { WaterContent } from '../../quantity/water-content.js'
 import type { WaterDepth } from '../../quantity/water-depth.js'
 import { CONTENT, THICKNESS } from './crop-domains.js'
@@ -45,6 +46,7 @@ export interface LayeredWater {
  * ```
  */
 export function layeredWater(layers: readonly WaterLayer[]): LayeredWater {
+  requireObject(layers, 'layers')
   if (layers.length === 0) throw new InputError('layers', 'there are none', 'give at least one layer')
   let totalAvailable = 0
   let depletion = 0

@@ -1,5 +1,6 @@
 import type { CropET, ReferenceET } from '../../quantity/evapotranspiration.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { CropCoefficient } from '../../quantity/plant.js'
 import type { DepletionFraction, Share } from '../../quantity/share.js'
 import type { WaterContent } from '../../quantity/water-content.js'
@@ -91,7 +92,7 @@ export interface RootZoneDayResult {
  * ```
  */
 export function rootZoneBalance(input: RootZoneBalanceInput): RootZoneDayResult[] {
-  const fieldCapacity = numberIn(input.fieldCapacity, CONTENT, 'fieldCapacity') as WaterContent
+  const fieldCapacity = numberIn(optionsOf(input).fieldCapacity, CONTENT, 'fieldCapacity') as WaterContent
   const wiltingPoint = numberIn(input.wiltingPoint, CONTENT, 'wiltingPoint') as WaterContent
   const tabled = numberIn(input.depletionFraction, DEPLETION, 'depletionFraction') as DepletionFraction
   let depletion = numberIn(input.startDepletion, DEPTH, 'startDepletion')

@@ -1,6 +1,7 @@
 import { InputError } from '../../quantity/errors.js'
 import type { CropET, ReferenceET } from '../../quantity/evapotranspiration.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { CropCoefficient } from '../../quantity/plant.js'
 import type { GroundFraction, Share } from '../../quantity/share.js'
 import type { WaterDepth } from '../../quantity/water-depth.js'
@@ -87,7 +88,7 @@ export interface SurfaceDayResult {
  * ```
  */
 export function surfaceBalance(input: SurfaceBalanceInput): SurfaceDayResult[] {
-  const total = numberIn(input.totalEvaporable, DEPTH, 'totalEvaporable')
+  const total = numberIn(optionsOf(input).totalEvaporable, DEPTH, 'totalEvaporable')
   if (numberIn(input.readilyEvaporable, DEPTH, 'readilyEvaporable') >= total) {
     throw new InputError('readilyEvaporable', 'it is not below the total', 'give less than the total evaporable water')
   }

@@ -12,6 +12,7 @@ import { DomainError, InputError } from '../../quantity/errors.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { Length } from '../../quantity/length.js'
 import type { Latitude, Longitude } from '../../quantity/position.js'
+import { requireObject } from '../../quantity/require-object.js'
 import type { WindSpeed } from '../../quantity/wind.js'
 import { cloudinessAsce, SHORT_HOUR, SIGMA_HOUR, TALL_HOUR } from './asce-2005.js'
 import { penmanMonteith, saturationAt } from './reference-et-hour.js'
@@ -124,6 +125,7 @@ export interface HourlySeriesCounts extends BatchCounts {
  * ```
  */
 export function hourlySeriesAsce2005(series: HourlySeriesAsce): HourlySeriesCounts {
+  requireObject(series, 'series')
   const { site, temperature, vapourPressure, solar, wind, short, tall } = series
   const rows = temperature.length
   checkLengths(series, rows)

@@ -2,6 +2,7 @@ import type { DailyNetRadiation, DailySoilHeat } from '../../quantity/daily-radi
 import type { Domain } from '../../quantity/domain.js'
 import type { ReferenceET } from '../../quantity/evapotranspiration.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { VapourPressureDeficit } from '../../quantity/pressure.js'
 import type { VapourPressureSlope } from '../../quantity/psychrometrics.js'
 import type { Temperature } from '../../quantity/temperature.js'
@@ -64,7 +65,7 @@ export interface PenmanMonteithTerms {
  * ```
  */
 export function referenceETFao56(terms: PenmanMonteithTerms): ReferenceET {
-  const slope = numberIn(terms.slope, SLOPE, 'slope')
+  const slope = numberIn(optionsOf(terms).slope, SLOPE, 'slope')
   const gamma = numberIn(terms.psychrometricConstant, PSYCHROMETRIC, 'psychrometricConstant')
   const wind = numberIn(terms.windSpeed, WIND, 'windSpeed')
   const energy =

@@ -2,6 +2,7 @@ import type { Domain } from '../../quantity/domain.js'
 import type { BulkEC, PoreWaterEC } from '../../quantity/electrical-conductivity.js'
 import { InputError } from '../../quantity/errors.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { Permittivity } from '../../quantity/permittivity.js'
 import type { Temperature } from '../../quantity/temperature.js'
 import { APPARENT, CONDUCTIVITY, WATER } from '../domains.js'
@@ -97,7 +98,7 @@ export function waterPermittivityHilhorst2000(temperature: Temperature): Permitt
  * ```
  */
 export function poreWaterConductivityHilhorst2000(medium: BulkOfHilhorst): PoreWaterEC {
-  return (numberIn(medium.bulk, CONDUCTIVITY, 'bulk') / conductingShare(medium)) as PoreWaterEC
+  return (numberIn(optionsOf(medium).bulk, CONDUCTIVITY, 'bulk') / conductingShare(medium)) as PoreWaterEC
 }
 
 /**
@@ -123,7 +124,7 @@ export function poreWaterConductivityHilhorst2000(medium: BulkOfHilhorst): PoreW
  * ```
  */
 export function bulkConductivityHilhorst2000(medium: PoreWaterOfHilhorst): BulkEC {
-  return (numberIn(medium.poreWater, CONDUCTIVITY, 'poreWater') * conductingShare(medium)) as BulkEC
+  return (numberIn(optionsOf(medium).poreWater, CONDUCTIVITY, 'poreWater') * conductingShare(medium)) as BulkEC
 }
 
 function conductingShare(medium: MediumOfHilhorst): number {

@@ -2,6 +2,7 @@ import type { BulkEC, PoreWaterEC } from '../../quantity/electrical-conductivity
 import { InputError } from '../../quantity/errors.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { Permittivity } from '../../quantity/permittivity.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { APPARENT, CONDUCTIVITY, WATER } from '../domains.js'
 
 /** Readings in one medium with one pore water at several water contents. */
@@ -52,6 +53,7 @@ export interface HilhorstOffset {
  * ```
  */
 export function fitOffsetHilhorst2000(readings: OffsetReadings): HilhorstOffset {
+  requireObject(readings, 'readings')
   const n = readings.apparent.length
   if (n !== readings.bulk.length || n < 2)
     throw new InputError(

@@ -1,5 +1,6 @@
 import type { MeasuredEC } from '../../quantity/electrical-conductivity.js'
 import { InputError } from '../../quantity/errors.js'
+import { requireObject } from '../../quantity/require-object.js'
 import type { Temperature } from '../../quantity/temperature.js'
 
 /** Temperature in °C; 0.01, 0.1 and 1 mol/kg; water saturated with the carbon dioxide of the air. All in µS/cm. Zero marks a value that the table does not have. */
@@ -62,6 +63,7 @@ export interface DemalStandard {
  * ```
  */
 export function molalPotassiumChloride(standard: MolalStandard): MeasuredEC {
+  requireObject(standard, 'standard')
   const column = [0.01, 0.1, 1].indexOf(standard.molality) + 1
   const row = rowAt(MOLAL, standard.temperature)
   const value = row[column] as number
@@ -91,6 +93,7 @@ export function molalPotassiumChloride(standard: MolalStandard): MeasuredEC {
  * ```
  */
 export function demalPotassiumChloride(standard: DemalStandard): MeasuredEC {
+  requireObject(standard, 'standard')
   const column = ['A', 'B', 'C'].indexOf(standard.solution) + 1
   if (column === 0) throw new InputError('solution', `${standard.solution} is not in the table`, 'take A, B or C')
   return rowAt(DEMAL, standard.temperature)[column] as number as MeasuredEC

@@ -1,5 +1,6 @@
 import type { MeasuredEC } from '../../quantity/electrical-conductivity.js'
 import { DomainError, InputError } from '../../quantity/errors.js'
+import { requireObject } from '../../quantity/require-object.js'
 import type { MassFraction } from '../../quantity/share.js'
 
 /** Mass percents of the columns of the table. */
@@ -42,6 +43,7 @@ export interface SaltSolution {
  * ```
  */
 export function conductivityOfSalt(solution: SaltSolution): MeasuredEC {
+  requireObject(solution, 'solution')
   if (!Object.hasOwn(TABLE, solution.salt))
     throw new InputError('salt', `${solution.salt} is not in the table`, `take one of ${Object.keys(TABLE).join(', ')}`)
   const row: readonly number[] = TABLE[solution.salt]

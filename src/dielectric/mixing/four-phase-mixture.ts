@@ -1,7 +1,9 @@
 import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { Permittivity } from '../../quantity/permittivity.js'
+import { requireObject } from '../../quantity/require-object.js'
 import type { Porosity } from '../../quantity/share.js'
 import type { WaterContent } from '../../quantity/water-content.js'
 import { AIR, APPARENT, CONTENT, MIXING_EXPONENT, POROSITY, SOLIDS, WATER } from '../domains.js'
@@ -82,7 +84,7 @@ export interface FourPhaseReading extends FourPhases {
  * ```
  */
 export function permittivityFourPhase(medium: FourPhaseMedium): Permittivity {
-  const content = numberIn(medium.content, CONTENT, 'content')
+  const content = numberIn(optionsOf(medium).content, CONTENT, 'content')
   const { dry, bound, boundGain, freeGain, exponent } = phaseTerms(medium)
   if (content > medium.porosity)
     throw new InputError(
@@ -123,6 +125,7 @@ export function permittivityFourPhase(medium: FourPhaseMedium): Permittivity {
  * ```
  */
 export function waterContentFourPhase(reading: FourPhaseReading): WaterContent {
+  requireObject(reading, 'reading')
   const { dry, bound, boundGain, freeGain, exponent } = phaseTerms(reading)
   const gained = numberIn(reading.apparent, APPARENT, 'apparent') ** exponent - dry
   const whenFull = bound * boundGain

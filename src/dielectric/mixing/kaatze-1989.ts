@@ -2,6 +2,7 @@ import type { Domain } from '../../quantity/domain.js'
 import type { Duration } from '../../quantity/duration.js'
 import type { Frequency } from '../../quantity/frequency.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { Permittivity } from '../../quantity/permittivity.js'
 import type { Temperature } from '../../quantity/temperature.js'
 import type { Validity } from '../../quantity/validity.js'
@@ -66,7 +67,7 @@ export const validityDebyeKaatze1989: Validity = {
  * ```
  */
 export function waterDebyeKaatze1989(water: WaterInField): WaterRelaxation {
-  const t = numberIn(water.temperature, TEMPERATURE, 'temperature')
+  const t = numberIn(optionsOf(water).temperature, TEMPERATURE, 'temperature')
   const staticPermittivity = waterPermittivityKaatze1989(water.temperature)
   const highFrequency = 5.77 - 0.0274 * t
   const relaxationTime = 3.745e-15 * (1 + 7e-5 * (t - 27.5) ** 2) * Math.exp(2295.7 / (t + 273.15))

@@ -3,6 +3,7 @@ import type { Domain } from '../../quantity/domain.js'
 import type { Duration } from '../../quantity/duration.js'
 import type { Frequency } from '../../quantity/frequency.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { Permittivity } from '../../quantity/permittivity.js'
 import type { Temperature } from '../../quantity/temperature.js'
 import type { Validity } from '../../quantity/validity.js'
@@ -57,7 +58,7 @@ export const validityDebyeKleinSwift1977: Validity = {
  * ```
  */
 export function waterDebyeKleinSwift1977(water: WarmWaterInField): WaterRelaxation {
-  const t = numberIn(water.temperature, TEMPERATURE, 'temperature')
+  const t = numberIn(optionsOf(water).temperature, TEMPERATURE, 'temperature')
   const staticPermittivity = cubicAt([88.045, -0.4147, 6.295e-4, 1.075e-5], t)
   const relaxationTime = cubicAt([1.1109e-10, -3.824e-12, 6.938e-14, -5.096e-16], t) / (2 * Math.PI)
   const { real, loss } = debye(

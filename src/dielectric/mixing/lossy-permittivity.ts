@@ -2,6 +2,7 @@ import type { Domain } from '../../quantity/domain.js'
 import type { MeasuredEC } from '../../quantity/electrical-conductivity.js'
 import type { Frequency } from '../../quantity/frequency.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { Permittivity } from '../../quantity/permittivity.js'
 import { CONDUCTIVITY, FREQUENCY } from '../domains.js'
 
@@ -69,7 +70,7 @@ export interface LossyReading {
  * ```
  */
 export function apparentPermittivityLossy(medium: LossyMedium): LossyReading {
-  const real = numberIn(medium.real, REAL, 'real')
+  const real = numberIn(optionsOf(medium).real, REAL, 'real')
   const siemensPerMetre = numberIn(medium.conductivity, CONDUCTIVITY, 'conductivity') / 10
   const conduction = siemensPerMetre / (2 * Math.PI * numberIn(medium.frequency, FREQUENCY, 'frequency') * VACUUM)
   const lossTangent = (numberIn(medium.loss, LOSS, 'loss') + conduction) / real

@@ -3,6 +3,7 @@ import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Frequency } from '../../quantity/frequency.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { Permittivity } from '../../quantity/permittivity.js'
 import type { MassFraction } from '../../quantity/share.js'
 import type { Temperature } from '../../quantity/temperature.js'
@@ -81,7 +82,7 @@ export const validityDobson1985: Validity = {
  * ```
  */
 export function permittivityDobson1985(soil: SoilOfDobson): DobsonResult {
-  const theta = numberIn(soil.content, CONTENT, 'content')
+  const theta = numberIn(optionsOf(soil).content, CONTENT, 'content')
   const sand = numberIn(soil.sand, SHARE_OF_MASS, 'sand')
   const clay = numberIn(soil.clay, SHARE_OF_MASS, 'clay')
   if (sand + clay > 1 + 1e-9)

@@ -1,6 +1,7 @@
 import type { Domain } from '../../quantity/domain.js'
 import { DomainError } from '../../quantity/errors.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { Permittivity } from '../../quantity/permittivity.js'
 import type { WaterContent } from '../../quantity/water-content.js'
 import { APPARENT } from '../domains.js'
@@ -72,7 +73,7 @@ export interface SquareRootContent extends SquareRootLine {
  * ```
  */
 export function waterContentHerkelrath1991(reading: SquareRootReading): WaterContent {
-  const root = Math.sqrt(numberIn(reading.apparent, APPARENT, 'apparent'))
+  const root = Math.sqrt(numberIn(optionsOf(reading).apparent, APPARENT, 'apparent'))
   return (numberIn(reading.slope, SLOPE, 'slope') * root +
     numberIn(reading.intercept, INTERCEPT, 'intercept')) as WaterContent
 }
@@ -95,7 +96,7 @@ export function waterContentHerkelrath1991(reading: SquareRootReading): WaterCon
  * ```
  */
 export function permittivityHerkelrath1991(reading: SquareRootContent): Permittivity {
-  const content = numberIn(reading.content, CONTENT, 'content')
+  const content = numberIn(optionsOf(reading).content, CONTENT, 'content')
   const slope = numberIn(reading.slope, SLOPE, 'slope')
   const intercept = numberIn(reading.intercept, INTERCEPT, 'intercept')
   const root = (content - intercept) / slope

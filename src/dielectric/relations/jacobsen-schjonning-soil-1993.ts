@@ -3,6 +3,7 @@ import type { BulkDensity } from '../../quantity/density.js'
 import type { Domain } from '../../quantity/domain.js'
 import { DomainError } from '../../quantity/errors.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { Permittivity } from '../../quantity/permittivity.js'
 import type { MassFraction } from '../../quantity/share.js'
 import type { Validity } from '../../quantity/validity.js'
@@ -75,7 +76,7 @@ export const validityJacobsenSchjonningSoil1993: Validity = {
  * ```
  */
 export function waterContentJacobsenSchjonningSoil1993(reading: PermittivityInSoil): WaterContent {
-  return (cubicAt(COEFFICIENTS, numberIn(reading.apparent, APPARENT_TO_49, 'apparent')) +
+  return (cubicAt(COEFFICIENTS, numberIn(optionsOf(reading).apparent, APPARENT_TO_49, 'apparent')) +
     shift(reading)) as WaterContent
 }
 
@@ -102,7 +103,7 @@ export function waterContentJacobsenSchjonningSoil1993(reading: PermittivityInSo
  * ```
  */
 export function permittivityJacobsenSchjonningSoil1993(reading: ContentInSoil): Permittivity {
-  const content = numberIn(reading.content, CONTENT, 'content')
+  const content = numberIn(optionsOf(reading).content, CONTENT, 'content')
   const shifted = shift(reading)
   const [low, high] = [APPARENT_TO_49.min - 0.001, APPARENT_TO_49.max + 0.001]
   const [driest, wettest] = [cubicAt(COEFFICIENTS, low) + shifted, cubicAt(COEFFICIENTS, high) + shifted]

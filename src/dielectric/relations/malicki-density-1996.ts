@@ -1,6 +1,7 @@
 import type { BulkDensity } from '../../quantity/density.js'
 import type { Domain } from '../../quantity/domain.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { Permittivity } from '../../quantity/permittivity.js'
 import type { Validity } from '../../quantity/validity.js'
 import type { WaterContent } from '../../quantity/water-content.js'
@@ -62,7 +63,7 @@ export const validityMalickiDensity1996: Validity = {
  * ```
  */
 export function waterContentMalickiDensity1996(reading: PermittivityAndDensity): WaterContent {
-  const root = Math.sqrt(numberIn(reading.apparent, APPARENT, 'apparent'))
+  const root = Math.sqrt(numberIn(optionsOf(reading).apparent, APPARENT, 'apparent'))
   const density = numberIn(reading.bulkDensity, BULK_DENSITY, 'bulkDensity')
   return ((root - dryRoot(density)) / slope(density)) as WaterContent
 }
@@ -85,7 +86,7 @@ export function waterContentMalickiDensity1996(reading: PermittivityAndDensity):
  * ```
  */
 export function permittivityMalickiDensity1996(reading: ContentAndDensity): Permittivity {
-  const content = numberIn(reading.content, CONTENT, 'content')
+  const content = numberIn(optionsOf(reading).content, CONTENT, 'content')
   const density = numberIn(reading.bulkDensity, BULK_DENSITY, 'bulkDensity')
   const at = (root: number) => (root - dryRoot(density)) / slope(density)
   const root = dryRoot(density) + slope(density) * content

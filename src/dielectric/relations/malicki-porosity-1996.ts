@@ -1,5 +1,6 @@
 import type { Domain } from '../../quantity/domain.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { Permittivity } from '../../quantity/permittivity.js'
 import type { Porosity } from '../../quantity/share.js'
 import type { Validity } from '../../quantity/validity.js'
@@ -59,7 +60,7 @@ export const validityMalickiPorosity1996: Validity = {
  * ```
  */
 export function waterContentMalickiPorosity1996(reading: PermittivityAndPorosity): WaterContent {
-  const root = Math.sqrt(numberIn(reading.apparent, APPARENT, 'apparent'))
+  const root = Math.sqrt(numberIn(optionsOf(reading).apparent, APPARENT, 'apparent'))
   const porosity = numberIn(reading.porosity, POROSITY, 'porosity')
   return ((root - dryRoot(porosity)) / slope(porosity)) as WaterContent
 }
@@ -82,7 +83,7 @@ export function waterContentMalickiPorosity1996(reading: PermittivityAndPorosity
  * ```
  */
 export function permittivityMalickiPorosity1996(reading: ContentAndPorosity): Permittivity {
-  const content = numberIn(reading.content, CONTENT, 'content')
+  const content = numberIn(optionsOf(reading).content, CONTENT, 'content')
   const porosity = numberIn(reading.porosity, POROSITY, 'porosity')
   const at = (root: number) => (root - dryRoot(porosity)) / slope(porosity)
   const root = dryRoot(porosity) + slope(porosity) * content

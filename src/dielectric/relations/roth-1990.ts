@@ -1,6 +1,8 @@
 import { InputError } from '../../quantity/errors.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { Permittivity } from '../../quantity/permittivity.js'
+import { requireObject } from '../../quantity/require-object.js'
 import type { Porosity } from '../../quantity/share.js'
 import type { WaterContent } from '../../quantity/water-content.js'
 import { AIR, APPARENT, CONTENT, MIXING_EXPONENT, POROSITY, SOLIDS, WATER } from '../domains.js'
@@ -59,7 +61,7 @@ export interface ThreePhaseReading extends ThreePhases {
  * ```
  */
 export function permittivityRoth1990(medium: ThreePhaseMedium): Permittivity {
-  const content = numberIn(medium.content, CONTENT, 'content')
+  const content = numberIn(optionsOf(medium).content, CONTENT, 'content')
   const { dry, gain, exponent } = phaseTerms(medium)
   if (content > medium.porosity)
     throw new InputError(
@@ -96,6 +98,7 @@ export function permittivityRoth1990(medium: ThreePhaseMedium): Permittivity {
  * ```
  */
 export function waterContentRoth1990(reading: ThreePhaseReading): WaterContent {
+  requireObject(reading, 'reading')
   const { dry, gain, exponent } = phaseTerms(reading)
   return ((numberIn(reading.apparent, APPARENT, 'apparent') ** exponent - dry) / gain) as WaterContent
 }

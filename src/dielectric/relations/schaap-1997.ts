@@ -1,5 +1,6 @@
 import type { Domain } from '../../quantity/domain.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { Permittivity } from '../../quantity/permittivity.js'
 import type { WaterContent } from '../../quantity/water-content.js'
 import { APPARENT } from '../domains.js'
@@ -81,7 +82,7 @@ export interface SquareRootPowerContent extends SquareRootPower {
  * ```
  */
 export function waterContentSchaap1997(reading: SquareRootPowerReading): WaterContent {
-  const root = Math.sqrt(numberIn(reading.apparent, APPARENT, 'apparent'))
+  const root = Math.sqrt(numberIn(optionsOf(reading).apparent, APPARENT, 'apparent'))
   const line = numberIn(reading.slope, SLOPE, 'slope') * root - numberIn(reading.offset, OFFSET, 'offset')
   const exponent = numberIn(reading.exponent, EXPONENT, 'exponent')
   return (line > 0 ? line ** exponent : 0) as WaterContent
@@ -105,7 +106,7 @@ export function waterContentSchaap1997(reading: SquareRootPowerReading): WaterCo
  * ```
  */
 export function permittivitySchaap1997(reading: SquareRootPowerContent): Permittivity {
-  const content = numberIn(reading.content, CONTENT, 'content')
+  const content = numberIn(optionsOf(reading).content, CONTENT, 'content')
   const slope = numberIn(reading.slope, SLOPE, 'slope')
   const offset = numberIn(reading.offset, OFFSET, 'offset')
   const exponent = numberIn(reading.exponent, EXPONENT, 'exponent')

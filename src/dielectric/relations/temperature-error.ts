@@ -1,4 +1,5 @@
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { Permittivity } from '../../quantity/permittivity.js'
 import type { Porosity } from '../../quantity/share.js'
 import type { Temperature } from '../../quantity/temperature.js'
@@ -63,7 +64,7 @@ export interface TemperatureError {
  */
 export function temperatureErrorRoth1990(medium: WarmedMedium): TemperatureError {
   const warm = waterPermittivityWeast1986(
-    numberIn(medium.mediumTemperature, LIQUID, 'mediumTemperature') as Temperature,
+    numberIn(optionsOf(medium).mediumTemperature, LIQUID, 'mediumTemperature') as Temperature,
   )
   const reference = waterPermittivityWeast1986(
     numberIn(medium.referenceTemperature, LIQUID, 'referenceTemperature') as Temperature,

@@ -1,7 +1,9 @@
 import type { BulkDensity } from '../../quantity/density.js'
 import { InputError } from '../../quantity/errors.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { Permittivity } from '../../quantity/permittivity.js'
+import { requireObject } from '../../quantity/require-object.js'
 import type { MassFraction } from '../../quantity/share.js'
 import type { Validity } from '../../quantity/validity.js'
 import type { WaterContent } from '../../quantity/water-content.js'
@@ -82,7 +84,7 @@ export const validityWangSchmugge1980: Validity = {
  * ```
  */
 export function permittivityWangSchmugge1980(soil: WetSoilOfWangSchmugge): WangSchmuggeResult {
-  const theta = numberIn(soil.content, CONTENT, 'content')
+  const theta = numberIn(optionsOf(soil).content, CONTENT, 'content')
   const { porosity, transition, wiltingPoint, gamma, water, dry } = soilConstants(soil)
   if (theta > porosity)
     throw new InputError(
@@ -128,6 +130,7 @@ export function permittivityWangSchmugge1980(soil: WetSoilOfWangSchmugge): WangS
  * ```
  */
 export function waterContentWangSchmugge1980(soil: ReadSoilOfWangSchmugge): WaterContent {
+  requireObject(soil, 'soil')
   const { transition, gamma, water, dry } = soilConstants(soil)
   const gained = numberIn(soil.apparent, APPARENT, 'apparent') - dry
   if (gained < -1e-12)

@@ -1,6 +1,7 @@
 import type { ParticleDensity } from '../../quantity/density.js'
 import { InputError } from '../../quantity/errors.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import type { MassFraction } from '../../quantity/share.js'
 import { MASS_FRACTION, PARTICLE_DENSITY } from './phase-domains.js'
 
@@ -32,6 +33,7 @@ export interface MixPart {
  * ```
  */
 export function particleDensityOfMix(parts: readonly MixPart[]): ParticleDensity {
+  requireObject(parts, 'parts')
   let total = 0
   let volume = 0
   for (const { massFraction, particleDensity } of parts) {

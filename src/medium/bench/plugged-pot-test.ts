@@ -1,4 +1,5 @@
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { AirFilledPorosity, Porosity } from '../../quantity/share.js'
 import type { Volume } from '../../quantity/volume.js'
 import type { WaterContent } from '../../quantity/water-content.js'
@@ -52,7 +53,7 @@ export interface PluggedPotReadings {
  * ```
  */
 export function pluggedPotTest(readings: PluggedPotReadings): BenchShares {
-  const volume = checkMedium('volume of medium', readings.mediumVolume)
+  const volume = checkMedium('volume of medium', optionsOf(readings).mediumVolume)
   const poured = checkWater('volume to saturate', readings.volumeToSaturate)
   const drained = checkWater('drained volume', readings.drainedVolume)
   const start = numberIn(

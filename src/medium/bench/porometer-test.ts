@@ -1,6 +1,7 @@
 import type { BulkDensity } from '../../quantity/density.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Mass } from '../../quantity/mass.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { AirFilledPorosity, Porosity } from '../../quantity/share.js'
 import type { Volume } from '../../quantity/volume.js'
 import type { GravimetricWaterContent, WaterContent } from '../../quantity/water-content.js'
@@ -54,7 +55,7 @@ export interface PorometerReadings {
  * ```
  */
 export function porometerTest(readings: PorometerReadings): WeighedShares {
-  const volume = checkMedium('volume of the core', readings.coreVolume)
+  const volume = checkMedium('volume of the core', optionsOf(readings).coreVolume)
   const drained = checkWater('drained volume', readings.drainedVolume)
   const wet = checkMass('drained mass', readings.drainedMass)
   const dry = checkMass('dry mass', readings.dryMass)

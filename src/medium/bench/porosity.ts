@@ -1,6 +1,7 @@
 import type { BulkDensity, ParticleDensity } from '../../quantity/density.js'
 import { InputError } from '../../quantity/errors.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import type { Porosity } from '../../quantity/share.js'
 import { BULK_DENSITY, PARTICLE_DENSITY } from './phase-domains.js'
 
@@ -35,6 +36,7 @@ export interface MediumDensities {
  * ```
  */
 export function porosityFromDensities(densities: MediumDensities): Porosity {
+  requireObject(densities, 'densities')
   return (1 - solidShare(densities)) as Porosity
 }
 

@@ -2,6 +2,7 @@ import type { BulkDensity, WaterDensity } from '../../quantity/density.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
 import type { Mass } from '../../quantity/mass.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { AirFilledPorosity, Porosity } from '../../quantity/share.js'
 import type { Volume } from '../../quantity/volume.js'
 import type { GravimetricWaterContent, WaterContent } from '../../quantity/water-content.js'
@@ -85,7 +86,7 @@ export interface WeighedShares extends BenchShares {
  * ```
  */
 export function weighedPotTest(readings: WeighedPotReadings): WeighedShares {
-  const saturated = checkMass('saturated mass', readings.saturatedMass)
+  const saturated = checkMass('saturated mass', optionsOf(readings).saturatedMass)
   const drained = checkMass('drained mass', readings.drainedMass)
   const dry = checkMass('dry mass', readings.dryMass)
   const pot = checkMass('pot mass', readings.potMass)

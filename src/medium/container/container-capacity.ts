@@ -1,3 +1,4 @@
+import { requireObject } from '../../quantity/require-object.js'
 import type { AirFilledPorosity } from '../../quantity/share.js'
 import type { WaterContent } from '../../quantity/water-content.js'
 import { type ContainerAtRest, meanContentAtRest } from './container-water.js'
@@ -32,6 +33,7 @@ import { type ContainerAtRest, meanContentAtRest } from './container-water.js'
  * ```
  */
 export function containerCapacity(state: ContainerAtRest): WaterContent {
+  requireObject(state, 'state')
   return meanContentAtRest(state) as WaterContent
 }
 
@@ -64,5 +66,6 @@ export function containerCapacity(state: ContainerAtRest): WaterContent {
  * ```
  */
 export function airSpaceAtContainerCapacity(state: ContainerAtRest): AirFilledPorosity {
+  requireObject(state, 'state')
   return (state.medium.saturated - meanContentAtRest(state)) as AirFilledPorosity
 }

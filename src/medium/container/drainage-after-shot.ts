@@ -1,5 +1,6 @@
 import type { Domain } from '../../quantity/domain.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import type { Volume } from '../../quantity/volume.js'
 import type { WaterContent } from '../../quantity/water-content.js'
 import { type ContainerAtRest, checkBottomSuction, litresOf } from './container-water.js'
@@ -58,6 +59,7 @@ const SHOT: Domain = {
  * ```
  */
 export function drainageAfterShot(state: ShotOnContainer): DrainageAfterShot {
+  requireObject(state, 'state')
   const { container, medium } = state
   const shot = numberIn(state.shot, SHOT, 'shot')
   const before = litresOf(container, medium, checkBottomSuction(state.bottomSuction))

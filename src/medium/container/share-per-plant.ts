@@ -1,5 +1,6 @@
 import type { Domain } from '../../quantity/domain.js'
 import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { Volume } from '../../quantity/volume.js'
 
 /** A volume that plants share. */
@@ -43,6 +44,7 @@ const PLANTS: Domain = {
  * sharePerPlant({ volume: litres(11.25), plants: 3 }) // => 3.75
  * ```
  */
-export function sharePerPlant({ volume, plants }: SharedVolume): Volume {
+export function sharePerPlant(shared: SharedVolume): Volume {
+  const { volume, plants } = optionsOf(shared)
   return (numberIn(volume, VOLUME, 'volume') / wholeNumberIn(plants, PLANTS, 'plants')) as Volume
 }

@@ -1,5 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import type { AirFilledPorosity, Porosity } from '../../quantity/share.js'
 import type { SuctionHead } from '../../quantity/suction.js'
 import type { Volume } from '../../quantity/volume.js'
@@ -60,6 +61,7 @@ export interface WaterAndAir {
  * ```
  */
 export function waterAndAirAtRest(state: ContainerWithPorosity): WaterAndAir {
+  requireObject(state, 'state')
   const { container, medium } = state
   const s0 = checkBottomSuction(state.bottomSuction)
   const porosity = checkPorosity(state.porosity, medium)

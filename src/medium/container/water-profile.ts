@@ -1,5 +1,6 @@
 import type { Domain } from '../../quantity/domain.js'
 import { wholeNumberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import type { SuctionHead } from '../../quantity/suction.js'
 import { checkBottomSuction } from './container-water.js'
 import { type ContainerWithPorosity, checkPorosity } from './water-and-air.js'
@@ -56,6 +57,7 @@ const POINTS: Domain = {
  * ```
  */
 export function waterProfile(request: ProfileRequest): WaterProfile {
+  requireObject(request, 'request')
   const { container, medium } = request
   const points = wholeNumberIn(request.points, POINTS, 'points')
   const s0 = checkBottomSuction(request.bottomSuction)

@@ -1,5 +1,6 @@
 import { numberIn } from '../../quantity/guard.js'
 import type { WaterCapacity } from '../../quantity/inverse-suction.js'
+import { requireObject } from '../../quantity/require-object.js'
 import type { Share } from '../../quantity/share.js'
 import type { SuctionHead } from '../../quantity/suction.js'
 import type { WaterContent } from '../../quantity/water-content.js'
@@ -57,6 +58,7 @@ export interface BrooksCoreyParameters {
  * ```
  */
 export function brooksCorey1964(parameters: BrooksCoreyParameters): ConductiveModel {
+  requireObject(parameters, 'parameters')
   const { residual, saturated, airEntry, poreConnection = 1 } = parameters
   const lambda = checkExponent('lambda', parameters.lambda)
   checkConnection(poreConnection, -2 - 2 / lambda)

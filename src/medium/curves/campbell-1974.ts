@@ -1,3 +1,4 @@
+import { requireObject } from '../../quantity/require-object.js'
 import type { SuctionHead } from '../../quantity/suction.js'
 import type { WaterContent } from '../../quantity/water-content.js'
 import { powerLaw } from './brooks-corey-1964.js'
@@ -32,6 +33,7 @@ export interface CampbellParameters {
  * ```
  */
 export function campbell1974(parameters: CampbellParameters): ConductiveModel {
+  requireObject(parameters, 'parameters')
   const { saturated, airEntry } = parameters
   const b = checkExponent('b', parameters.b)
   return {

@@ -2,6 +2,7 @@ import { rootBetween } from '../../numerics/root.js'
 import type { Domain } from '../../quantity/domain.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { InverseSuction, WaterCapacity } from '../../quantity/inverse-suction.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { Share } from '../../quantity/share.js'
 import type { WaterContent } from '../../quantity/water-content.js'
 import {
@@ -87,7 +88,7 @@ const COARSE_SHARE: Domain = {
  * ```
  */
 export function durner1994(parameters: DurnerParameters): ConductiveModel {
-  const { residual, saturated, coarseShare, coarse, fine, poreConnection = 0.5 } = parameters
+  const { residual, saturated, coarseShare, coarse, fine, poreConnection = 0.5 } = optionsOf(parameters)
   checkLimits(residual, saturated)
   const w = numberIn(coarseShare, COARSE_SHARE)
   const first = familyOf(coarse)

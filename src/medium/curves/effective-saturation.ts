@@ -1,4 +1,5 @@
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { DegreeOfSaturation } from '../../quantity/share.js'
 import type { WaterContent } from '../../quantity/water-content.js'
 import { checkLimits } from './curve-limits.js'
@@ -34,7 +35,8 @@ export interface ContentBetweenLimits {
  * }) // => 0.2045455
  * ```
  */
-export function effectiveSaturation({ waterContent, residual, saturated }: ContentBetweenLimits): DegreeOfSaturation {
+export function effectiveSaturation(content: ContentBetweenLimits): DegreeOfSaturation {
+  const { waterContent, residual, saturated } = optionsOf(content)
   checkLimits(residual, saturated)
   numberIn(
     waterContent,

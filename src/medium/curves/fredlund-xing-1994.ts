@@ -1,6 +1,7 @@
 import { rootBetween } from '../../numerics/root.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { WaterCapacity } from '../../quantity/inverse-suction.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { SuctionHead } from '../../quantity/suction.js'
 import type { WaterContent } from '../../quantity/water-content.js'
 import { checkExponent, checkLimits, checkScale, finiteSuction, heldContents } from './curve-limits.js'
@@ -53,7 +54,7 @@ const SMALLEST = -744
  * ```
  */
 export function fredlundXing1994(parameters: FredlundXingParameters): RetentionModel {
-  const { saturated, scaleSuction, residualSuction } = parameters
+  const { saturated, scaleSuction, residualSuction } = optionsOf(parameters)
   checkLimits(0, saturated)
   const logScale = Math.log(checkScale('scale suction', scaleSuction))
   const n = checkExponent('n', parameters.n)

@@ -1,5 +1,6 @@
 import { numberIn } from '../../quantity/guard.js'
 import type { InverseSuction, WaterCapacity } from '../../quantity/inverse-suction.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { Share } from '../../quantity/share.js'
 import type { SuctionHead } from '../../quantity/suction.js'
 import type { WaterContent } from '../../quantity/water-content.js'
@@ -47,7 +48,7 @@ export interface GardnerParameters {
  * ```
  */
 export function gardner1958(parameters: GardnerParameters): ConductiveModel {
-  const { residual, saturated } = parameters
+  const { residual, saturated } = optionsOf(parameters)
   checkLimits(residual, saturated)
   const alpha = checkAlpha(parameters.alpha)
   const held = heldContents(residual, saturated)

@@ -1,5 +1,6 @@
 import type { Domain } from '../../quantity/domain.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { Share } from '../../quantity/share.js'
 import type { WaterContent } from '../../quantity/water-content.js'
 import { checkExponent, finiteSuction } from './curve-limits.js'
@@ -62,7 +63,7 @@ const COEFFICIENT: Domain = {
  * ```
  */
 export function haverkamp1977(parameters: HaverkampParameters): ConductiveModel {
-  const { residual, saturated, alpha, beta, conductivityA, conductivityGamma } = parameters
+  const { residual, saturated, alpha, beta, conductivityA, conductivityGamma } = optionsOf(parameters)
   const retention = powerOver('alpha', alpha, 'beta', beta)
   const conduction = powerOver('conductivityA', conductivityA, 'conductivityGamma', conductivityGamma)
   return {

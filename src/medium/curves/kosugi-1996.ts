@@ -1,6 +1,7 @@
 import { logNormalTail, normalTailInverse } from '../../numerics/normal-tail.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { WaterCapacity } from '../../quantity/inverse-suction.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { Share } from '../../quantity/share.js'
 import type { SuctionHead } from '../../quantity/suction.js'
 import type { WaterContent } from '../../quantity/water-content.js'
@@ -55,7 +56,7 @@ export interface KosugiParameters {
  * ```
  */
 export function kosugi1996(parameters: KosugiParameters): ConductiveModel {
-  const { residual, saturated, medianSuction, poreConnection = 0.5 } = parameters
+  const { residual, saturated, medianSuction, poreConnection = 0.5 } = optionsOf(parameters)
   checkLimits(residual, saturated)
   const logMedian = Math.log(checkScale('median suction', medianSuction))
   const sigma = checkExponent('sigma', parameters.sigma)

@@ -1,3 +1,4 @@
+import { requireObject } from '../../quantity/require-object.js'
 import type { SuctionHead } from '../../quantity/suction.js'
 import type { WaterContent } from '../../quantity/water-content.js'
 import { checkExponent, checkScale } from './curve-limits.js'
@@ -48,6 +49,7 @@ export interface LogLogisticRetention {
  * ```
  */
 export function logLogisticRetention(parameters: LogLogisticRetention): RetentionModel {
+  requireObject(parameters, 'parameters')
   const { residual, saturated, halfSuction, poreConnection = 0.5 } = parameters
   const slope = checkExponent('slope', parameters.slope)
   const curve = { logAlpha: -Math.log(checkScale('half suction', halfSuction)), n: slope, m: 1 }

@@ -1,4 +1,5 @@
 import type { InverseSuction } from '../../quantity/inverse-suction.js'
+import { requireObject } from '../../quantity/require-object.js'
 import type { WaterContent } from '../../quantity/water-content.js'
 import { checkAlpha, checkExponent } from './curve-limits.js'
 import { mualemOfFreeExponents } from './mualem-free-exponents.js'
@@ -51,6 +52,7 @@ export interface FiveParameterRetention {
  * ```
  */
 export function milksFontenoLarson1989(parameters: FiveParameterRetention): RetentionModel {
+  requireObject(parameters, 'parameters')
   const { residual, saturated, alpha, poreConnection = 0.5 } = parameters
   const n = checkExponent('n', parameters.n)
   const m = checkExponent('m', parameters.m)

@@ -1,5 +1,6 @@
 import { numberIn } from '../../quantity/guard.js'
 import type { InverseSuction, WaterCapacity } from '../../quantity/inverse-suction.js'
+import { requireObject } from '../../quantity/require-object.js'
 import type { Share } from '../../quantity/share.js'
 import type { SuctionHead } from '../../quantity/suction.js'
 import type { WaterContent } from '../../quantity/water-content.js'
@@ -59,6 +60,7 @@ export interface VanGenuchtenParameters {
  * ```
  */
 export function vanGenuchten1980(parameters: VanGenuchtenParameters): ConductiveModel {
+  requireObject(parameters, 'parameters')
   const { residual, saturated, alpha, poreConnection = 0.5 } = parameters
   const n = checkExponent('n', parameters.n, 1)
   const curve: Curve = { logAlpha: Math.log(checkAlpha(alpha)), n, m: 1 - 1 / n }

@@ -1,4 +1,5 @@
 import type { InverseSuction } from '../../quantity/inverse-suction.js'
+import { requireObject } from '../../quantity/require-object.js'
 import type { Share } from '../../quantity/share.js'
 import type { WaterContent } from '../../quantity/water-content.js'
 import { checkAlpha, checkConnection, checkExponent, finiteSuction } from './curve-limits.js'
@@ -45,6 +46,7 @@ export interface VanGenuchtenBurdineParameters {
  * ```
  */
 export function vanGenuchtenBurdine1980(parameters: VanGenuchtenBurdineParameters): ConductiveModel {
+  requireObject(parameters, 'parameters')
   const { residual, saturated, alpha, poreConnection = 2 } = parameters
   const n = checkExponent('n', parameters.n, 2)
   const curve: Curve = { logAlpha: Math.log(checkAlpha(alpha)), n, m: 1 - 2 / n }

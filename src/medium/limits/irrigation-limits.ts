@@ -1,6 +1,7 @@
 import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import type { AirFilledPorosity } from '../../quantity/share.js'
 import type { SuctionHead } from '../../quantity/suction.js'
 import type { Volume } from '../../quantity/volume.js'
@@ -65,6 +66,7 @@ const END_OF_BUFFER = 100 as SuctionHead
  * ```
  */
 export function irrigationLimits(request: LimitsRequest): IrrigationLimits {
+  requireObject(request, 'request')
   const { container, medium, minAir, depletion, maxSuction, suctionHeight } = request
   const porosity = checkPorosity(request.porosity, medium)
   const capacity: WaterLimit = {

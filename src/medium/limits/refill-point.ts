@@ -2,6 +2,8 @@ import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { Length } from '../../quantity/length.js'
+import { optionsOf } from '../../quantity/options-of.js'
+import { requireObject } from '../../quantity/require-object.js'
 import type { DepletionFraction } from '../../quantity/share.js'
 import type { SuctionHead } from '../../quantity/suction.js'
 import type { WaterContent } from '../../quantity/water-content.js'
@@ -65,7 +67,8 @@ const HEIGHT: Domain = {
  * refillPointByDepletion({ fullPoint: waterContent(0.6), lowerLimit: waterContent(0.1), depletion: percent(20) }) // => 0.5
  * ```
  */
-export function refillPointByDepletion({ fullPoint, lowerLimit, depletion }: AllowedDepletion): WaterContent {
+export function refillPointByDepletion(limits: AllowedDepletion): WaterContent {
+  const { fullPoint, lowerLimit, depletion } = optionsOf(limits)
   numberIn(fullPoint, WATER_CONTENT, 'fullPoint')
   numberIn(lowerLimit, WATER_CONTENT, 'lowerLimit')
   numberIn(depletion, DEPLETION, 'depletion')
@@ -116,6 +119,7 @@ export interface AllowedSuction {
  * ```
  */
 export function refillPointBySuction(limits: AllowedSuction): WaterContent {
+  requireObject(limits, 'limits')
   const { container, medium, suctionHeight = (container.height / 2) as Length } = limits
   const suction = numberIn(limits.maxSuction, SUCTION, 'maxSuction')
   const height = numberIn(suctionHeight, HEIGHT)

@@ -1,6 +1,7 @@
 import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { AirFilledPorosity, Porosity } from '../../quantity/share.js'
 import type { WaterContent, WaterContentChange } from '../../quantity/water-content.js'
 import { WATER_CONTENT } from '../bench/phase-domains.js'
@@ -64,7 +65,8 @@ const PORE_SPACE: Domain = {
  * }) // => { airCapacity: 0.13, easilyAvailableWater: 0.75, waterBufferingCapacity: 0.03 }
  * ```
  */
-export function waterClassesDeBoodt1972({ totalPoreSpace, at10, at50, at100 }: ReleaseSample): WaterClasses {
+export function waterClassesDeBoodt1972(sample: ReleaseSample): WaterClasses {
+  const { totalPoreSpace, at10, at50, at100 } = optionsOf(sample)
   numberIn(totalPoreSpace, PORE_SPACE, 'totalPoreSpace')
   for (const content of [at10, at50, at100]) numberIn(content, WATER_CONTENT)
   if (at10 > totalPoreSpace || at50 > at10 || at100 > at50)

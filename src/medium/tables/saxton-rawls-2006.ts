@@ -3,6 +3,7 @@ import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { HydraulicConductivity } from '../../quantity/hydraulic-conductivity.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { Pressure } from '../../quantity/pressure.js'
 import type { MassFraction } from '../../quantity/share.js'
 import { type Validity, validityOf } from '../../quantity/validity.js'
@@ -72,7 +73,7 @@ export const validitySaxtonRawls2006: Validity = {
  * ```
  */
 export function soilFromTextureSaxtonRawls2006(texture: SoilTexture): SoilFromTexture {
-  const S = numberIn(texture.sand, { ...MASS_FRACTION, quantity: 'sand' }, 'sand')
+  const S = numberIn(optionsOf(texture).sand, { ...MASS_FRACTION, quantity: 'sand' }, 'sand')
   const C = numberIn(texture.clay, { ...MASS_FRACTION, quantity: 'clay' }, 'clay')
   const organic = numberIn(texture.organicMatter, { ...MASS_FRACTION, quantity: 'organic matter' }, 'organicMatter')
   if (S + C > 1 + 1e-9)

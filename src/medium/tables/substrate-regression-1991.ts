@@ -1,5 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
 import type { Mass } from '../../quantity/mass.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { AirFilledPorosity, Porosity } from '../../quantity/share.js'
 import type { Volume } from '../../quantity/volume.js'
 import type { WaterContent } from '../../quantity/water-content.js'
@@ -43,7 +44,8 @@ export interface DrainedMedium {
  * drained // => { airSpace: 0.2792, containerCapacity: 0.65, totalPorosity: 0.9292 }
  * ```
  */
-export function drainedMediumRegression1991({ drainedVolume, drainedMass, dryMass }: DrainedMedium): BenchShares {
+export function drainedMediumRegression1991(medium: DrainedMedium): BenchShares {
+  const { drainedVolume, drainedMass, dryMass } = optionsOf(medium)
   const millilitres = 1000 * checkMedium('drained volume', drainedVolume)
   const wet = checkMass('drained mass', drainedMass)
   const dry = checkMass('dry mass', dryMass)
