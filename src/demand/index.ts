@@ -143,3 +143,4 @@ export {
 export type { StepsOfDay } from './steps-of-day.js'
 export type { StepsOfHour } from './steps-of-hour.js'
 export { type SurfaceBalanceInput, type SurfaceDay, type SurfaceDayResult, surfaceBalance } from './surface-balance.js'
+export { explainWeatherFinding, type WeatherFinding } from './weather-doubts.js'
