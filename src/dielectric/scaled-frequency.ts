@@ -1,4 +1,4 @@
-import { InputError } from '../quantity/errors.js'
+import { DomainError, InputError } from '../quantity/errors.js'
 import { within } from '../quantity/guard.js'
 import type { RawReading } from '../quantity/raw-reading.js'
 import type { Span } from '../quantity/span.js'
@@ -40,7 +40,7 @@ const CONTENT: Span = {
   quantity: 'water content',
   unit: 'm³/m³',
   min: 0,
-  max: 2,
+  max: 1,
   ends: '[]',
   hint: 'give the volume of water per volume of medium',
 }
@@ -71,7 +71,7 @@ export interface ScaledFrequencyReading extends ScaledFrequencyLaw {
 
 /** A water content and the law that gave it. */
 export interface ScaledFrequencyContent extends ScaledFrequencyLaw {
-  /** Water content. Unit: m³/m³. Range: [0, 2]. */
+  /** Water content. Unit: m³/m³. Range: [0, 1]. */
   readonly content: WaterContent
 }
 
@@ -113,7 +113,7 @@ export function scaledFrequency(readings: AirMediumWater): number {
  *
  * @param reading - Scaled frequency and the two coefficients.
  * @returns Water content. Unit: m³/m³.
- * @throws `DomainError` outside the ranges.
+ * @throws `DomainError` outside the ranges, and where the law gives more water than volume.
  * @validity The medium and kind of probe for which the coefficients were fitted.
  * @source Paltineanu, I. C. and Starr, J. L. (1997), Soil Science Society of America Journal 61:1576-1585 [from memory]
  * @example
@@ -123,7 +123,15 @@ export function scaledFrequency(readings: AirMediumWater): number {
  */
 export function waterContentPaltineanuStarr1997(reading: ScaledFrequencyReading): WaterContent {
   const scaled = within(reading.scaled, SCALED)
-  return (within(reading.factor, FACTOR) * scaled ** within(reading.exponent, EXPONENT)) as WaterContent
+  const factor = within(reading.factor, FACTOR)
+  const exponent = within(reading.exponent, EXPONENT)
+  const content = factor * scaled ** exponent
+  if (content <= 1) return content as WaterContent
+  throw new DomainError(scaled, {
+    ...SCALED,
+    max: (1 / factor) ** (1 / exponent),
+    hint: 'above it the law gives more water than volume',
+  })
 }
 
 /**

@@ -4,7 +4,7 @@ import type { Porosity } from '../quantity/share.js'
 import type { Temperature } from '../quantity/temperature.js'
 import type { WaterContent, WaterContentChange } from '../quantity/water-content.js'
 import { waterPermittivityWeast1986 } from '../water/permittivity-weast-1986.js'
-import { permittivityRoth1990, waterContentRoth1990 } from './roth-1990.js'
+import { permittivityRoth1990, shownContent } from './roth-1990.js'
 import { CONTENT, LIQUID } from './spans.js'
 
 /** A medium that is read at another temperature than that of its calibration. */
@@ -65,7 +65,8 @@ export function temperatureErrorRoth1990(medium: WarmedMedium): TemperatureError
   const warm = waterPermittivityWeast1986(within(medium.mediumTemperature, LIQUID) as Temperature)
   const reference = waterPermittivityWeast1986(within(medium.referenceTemperature, LIQUID) as Temperature)
   const read = permittivityRoth1990({ ...medium, water: warm })
-  const apparent = waterContentRoth1990({ ...medium, apparent: read, water: reference })
+  // What a probe shows may lie above the porosity; that is the error that is wanted.
+  const apparent = shownContent({ ...medium, apparent: read, water: reference }) as WaterContent
   return { apparent, error: (apparent - medium.content) as WaterContentChange }
 }
 
