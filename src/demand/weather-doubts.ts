@@ -16,9 +16,9 @@ export interface WeatherFinding {
   readonly level: 'note' | 'caution' | 'danger'
   /** Which input it is about. */
   readonly about: 'solar' | 'vapourPressure' | 'zoneLongitude'
-  /** The number that tells: the radiation, the deficit, or the degrees between site and zone. Unit: that of `unit`. */
+  /** The number that tells: the radiation, the deficit, or the degrees between site and zone. Unit: that of `unit`. Range: any. */
   readonly value: number
-  /** With what it was compared: clear-sky or extraterrestrial radiation, 0, or 25 degrees. Unit: that of `unit`. */
+  /** With what it was compared: clear-sky or extraterrestrial radiation, 0, or 25 degrees. Unit: that of `unit`. Range: any. */
   readonly limit: number
   /** Unit of the value and the limit. */
   readonly unit: 'MJ/m²/d' | 'MJ/m²/h' | 'kPa' | '°'

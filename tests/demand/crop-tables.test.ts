@@ -1,5 +1,6 @@
 import {
   adjustedCropCoefficientFao56,
+  coverFromCoefficient,
   cropCoefficient,
   metres,
   metresPerSecond,
@@ -138,5 +139,16 @@ describe('crop tables of FAO-56', () => {
       () => adjustedCropCoefficientFao56({ ...climate, coefficient: cropCoefficient(0.2), windSpeed: -1 as never }),
       { quantity: 'wind speed at 2 m' },
     )
+  })
+  it('gives a cover of at most 0.99 (FAO-56, 1998, chapter 7: fc is limited to < 0.99; Eq. 76: 0 to 0.99)', () => {
+    const cover = (basal: number) =>
+      coverFromCoefficient({
+        basalCoefficient: cropCoefficient(basal),
+        highestCoefficient: cropCoefficient(1.2),
+        height: metres(0.5),
+      })
+    expect(cover(1.2)).toBe(0.99)
+    expect(cover(1.199)).toBe(0.99)
+    expect(cover(1)).toBeLessThan(0.99)
   })
 })

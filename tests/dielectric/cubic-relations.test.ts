@@ -83,7 +83,7 @@ describe.each(relations)('%s', (name, file, topic, first, last, unit, whole) => 
   const there = named[`waterContent${name}`] as Convert
   const back = named[`permittivity${name}`] as Convert
   if (topic) checkPublished(file, topic, ({ eps }) => ({ theta: there(eps) }))
-  it('equals whole-number arithmetic on the published coefficients (independent oracle)', () => {
+  it('equals whole-number arithmetic on its coefficients (independent of the code, not of the coefficients)', () => {
     for (let e = BigInt(Math.ceil(first)); e <= BigInt(Math.floor(last)); e++) {
       const sum = whole.reduce((total, c, power) => total + c * e ** BigInt(power), 0n)
       expect(there(Number(e))).toBeCloseTo(Number(sum) / Number(unit), 13)
@@ -118,7 +118,8 @@ describe('the reverse regression of Topp 1980', () => {
   checkPublished('dielectric', 'vwc.topp.inverse_poly', ({ theta }) => ({
     eps: permittivityToppReverse1980(waterContent(theta)),
   }))
-  it('equals whole-number arithmetic on the remembered coefficients (independent oracle)', () => {
+  // This tests the arithmetic only. The coefficients are those of public code that cites the paper; the paper itself was not seen.
+  it('equals whole-number arithmetic on the coefficients that public code gives', () => {
     for (let h = 0n; h <= 100n; h++) {
       const tenMillionths = 30300000n + 930000n * h + 146000n * h ** 2n - 767n * h ** 3n
       expect(permittivityToppReverse1980(waterContent(Number(h) / 100))).toBeCloseTo(Number(tenMillionths) / 1e7, 11)

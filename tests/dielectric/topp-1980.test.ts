@@ -18,7 +18,7 @@ const [first, last] = [1.880711916479125, 81.44688230309151]
 const permittivities = fc.double({ min: first, max: last, noNaN: true }).map(permittivity)
 
 describe('Topp 1980', () => {
-  it('equals whole-number arithmetic on the published coefficients (independent oracle)', () => {
+  it('equals whole-number arithmetic on its coefficients (independent of the code, not of the coefficients)', () => {
     for (let e = 2n; e <= 81n; e++) {
       const tenMillionths = -530000n + 292000n * e - 5500n * e * e + 43n * e * e * e
       expect(waterContentTopp1980(permittivity(Number(e)))).toBeCloseTo(Number(tenMillionths) / 1e7, 13)
