@@ -1,10 +1,10 @@
+import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/duration.js'
-import { within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import { numberIn } from '../quantity/guard.js'
 import { equalLengths } from './equal-lengths.js'
 import { QUALITY } from './flags.js'
 
-const DEVIATIONS: Span = {
+const DEVIATIONS: Domain = {
   quantity: 'standard deviations',
   unit: '1',
   min: 0,
@@ -12,7 +12,7 @@ const DEVIATIONS: Span = {
   ends: '()',
   hint: 'give how many standard deviations a change may be; 3 is usual',
 }
-const WINDOW: Span = {
+const WINDOW: Domain = {
   quantity: 'time before the reading',
   unit: 's',
   min: 0,
@@ -55,8 +55,8 @@ export interface ChangeAgainstSpreadInput {
  */
 export function changeAgainstSpreadTest(input: ChangeAgainstSpreadInput): Uint8Array {
   const { time, value } = input
-  const deviations = within(input.deviations ?? 3, DEVIATIONS)
-  const window = within(input.window ?? 90000, WINDOW)
+  const deviations = numberIn(input.deviations ?? 3, DEVIATIONS, 'deviations')
+  const window = numberIn(input.window ?? 90000, WINDOW, 'window')
   equalLengths(time, value)
   const flags = new Uint8Array(value.length)
   let first = 0

@@ -127,7 +127,7 @@ describe('crop tables of FAO-56', () => {
   it('moves no coefficient below 0.45 to another climate (FAO-56, Example 29: basal 1.10 becomes 1.14, 0.25 stays)', () => {
     const climate = {
       windSpeed: metresPerSecond(2.2),
-      lowestHumidity: percent<RelativeHumidity>(30),
+      minHumidity: percent<RelativeHumidity>(30),
       height: metres(0.4),
     }
     const moved = (tabled: number) => adjustedCropCoefficientFao56({ ...climate, coefficient: cropCoefficient(tabled) })
@@ -144,7 +144,7 @@ describe('crop tables of FAO-56', () => {
     const cover = (basal: number) =>
       coverFromCoefficient({
         basalCoefficient: cropCoefficient(basal),
-        highestCoefficient: cropCoefficient(1.2),
+        maxCoefficient: cropCoefficient(1.2),
         height: metres(0.5),
       })
     expect(cover(1.2)).toBe(0.99)
