@@ -15,13 +15,14 @@ export function contentBetween(
 ): WaterContent {
   // What the rounding of a round trip leaves beyond the ends is taken back.
   if (content >= -1e-14 && content <= full + 1e-14) return Math.min(full, Math.max(0, content)) as WaterContent
-  throw new DomainError(apparent, {
-    ...APPARENT,
-    min: Math.max(APPARENT.min, permittivityAt(0)),
-    max: Math.min(APPARENT.max, permittivityAt(full)),
-    hint:
-      content < 0
-        ? 'the relation gives less than no water: the probe is dry or lifted, or the relation does not fit the medium'
-        : 'the relation gives more water than there is room for: it does not fit the medium',
-  })
+  const hint =
+    content < 0
+      ? 'the relation gives less than no water: the probe is dry or lifted, or the relation does not fit the medium'
+      : 'the relation gives more water than there is room for: it does not fit the medium'
+  const min = Math.max(APPARENT.min, permittivityAt(0))
+  throw new DomainError(
+    apparent,
+    { ...APPARENT, min, max: Math.min(APPARENT.max, permittivityAt(full)), hint },
+    'apparent',
+  )
 }

@@ -38,7 +38,7 @@ export interface ChangeAgainstSpreadInput {
  * readings of the hours before.
  *
  * ```math
- * |x_i - x_{i-1}| > k\,s_i, \qquad s_i = \text{standard deviation of the readings in } [t_i - w, t_i)
+ * |x_i - x_{i-1}| > k\,s_i, \qquad s_i = \text{standard deviation of the readings from } t_i - w \text{ to before } t_i
  * ```
  *
  * A medium that is watered a few times a day jumps at every shot: test such a series for falls with `rateOfChangeTest`, or test

@@ -127,11 +127,8 @@ export function waterContentPaltineanuStarr1997(reading: ScaledFrequencyReading)
   const exponent = numberIn(reading.exponent, EXPONENT, 'exponent')
   const content = factor * scaled ** exponent
   if (content <= 1) return content as WaterContent
-  throw new DomainError(scaled, {
-    ...SCALED,
-    max: (1 / factor) ** (1 / exponent),
-    hint: 'above it the law gives more water than volume',
-  })
+  const hint = 'above it the law gives more water than volume'
+  throw new DomainError(scaled, { ...SCALED, max: (1 / factor) ** (1 / exponent), hint }, 'scaled')
 }
 
 /**
