@@ -1,7 +1,7 @@
-import { troubleOfZone } from '../control/trouble-of-zone.js'
+import { diagnoseZone } from '../control/diagnose-zone.js'
 import type { Duration } from '../quantity/duration.js'
 import { matchShots } from '../record/match-shots.js'
-import { segmentsOf } from '../record/segments.js'
+import { splitRecord } from '../record/split-record.js'
 import { type CheckedProbe, maxStepOf } from './check-probe.js'
 import type { LocalDay } from './local-day.js'
 import type { Zone } from './zone.js'
@@ -39,7 +39,7 @@ export function answersOf(
   const matches = matchShots({
     shots: probe.shots,
     log: openings,
-    segments: segmentsOf({ time, value: probe.content, longestStep: maxStepOf(zone) }),
+    segments: splitRecord({ time, value: probe.content, maxStep: maxStepOf(zone) }),
     latest: Math.min(86400, Math.max(1800, 2 * zone.readingStep)) as Duration,
     slack: Math.min(86400, zone.readingStep) as Duration,
   })
@@ -66,7 +66,7 @@ export function compareAnswers(
 ): { readonly findings: ZoneFinding[]; readonly deaf: ReadonlyMap<string, ShotAnswers> } {
   const judged = answers.map(({ answers: one }) => one.seen + one.withoutRise.length)
   const shots = judged.reduce((most, one) => Math.max(most, one), 0)
-  const troubles = troubleOfZone({
+  const troubles = diagnoseZone({
     shots,
     // A shot at a gap speaks neither for a probe nor against it.
     probes: answers.map(({ name, answers: one }, p) => ({ name, seen: one.seen + shots - (judged[p] as number) })),
@@ -75,7 +75,7 @@ export function compareAnswers(
   const deaf = new Map<string, ShotAnswers>()
   const findings: ZoneFinding[] = []
   for (const { code, about, level } of troubles) {
-    if (code === 'no-water' || code === 'by-pass') findings.push({ code, level, shots })
+    if (code === 'no-water' || code === 'bypass') findings.push({ code, level, shots })
     const one = answers.find(({ name }) => name === about)
     if (code === 'one-place-dry' && one !== undefined) deaf.set(one.name, one.answers)
   }

@@ -3,10 +3,10 @@ import { applyCalibrationToSeries } from '../probe/apply-to-series.js'
 import type { Duration } from '../quantity/duration.js'
 import type { WaterContentChange } from '../quantity/water-content.js'
 import { checkReadings } from '../record/check-readings.js'
+import { estimateNoise } from '../record/estimate-noise.js'
 import { type FoundShot, findShots } from '../record/find-shots.js'
 import { combineFlags, countFlags, type FlagCounts, QUALITY } from '../record/flags.js'
 import { flatLineLimits } from '../record/flat-line-limits.js'
-import { noiseOf } from '../record/noise.js'
 import type { DescribedProbe, Zone } from './zone.js'
 import { firstAt, type ZoneWindow } from './zone-window.js'
 
@@ -54,9 +54,9 @@ export function checkProbe(zone: Zone, window: ZoneWindow, position: number): Ch
   const shots = findShots({
     time,
     content,
-    leastRise: zone.limits.minRise as WaterContentChange,
-    longestRise: Math.min(86400, Math.max(1800, 4 * zone.readingStep)) as Duration,
-    longestStep: maxStepOf(zone),
+    minRise: zone.limits.minRise as WaterContentChange,
+    maxRiseTime: Math.min(86400, Math.max(1800, 4 * zone.readingStep)) as Duration,
+    maxStep: maxStepOf(zone),
   })
   const first = firstAt(time, day.from)
   return {
@@ -72,16 +72,16 @@ export function checkProbe(zone: Zone, window: ZoneWindow, position: number): Ch
 
 function flagsOf(zone: Zone, time: Float64Array, value: Float64Array): Uint8Array {
   const { limits, readingStep } = zone
-  const flat = flatLineLimits({ noise: noiseOf({ value }) })
+  const flat = flatLineLimits({ noise: estimateNoise({ value }) })
   const { tests } = checkReadings({
     time,
     value,
     expectedStep: readingStep,
     grossRange: {
-      sensorLowest: POSSIBLE.min,
-      sensorHighest: POSSIBLE.max,
-      expectedLowest: limits.minBelieved,
-      expectedHighest: limits.maxBelieved,
+      sensorMin: POSSIBLE.min,
+      sensorMax: POSSIBLE.max,
+      expectedMin: limits.minBelieved,
+      expectedMax: limits.maxBelieved,
     },
     spike: { suspect: 6 * limits.minRise, fail: 12 * limits.minRise },
     rateOfChange: { most: (4 * limits.minRise) / readingStep, direction: 'fall' },

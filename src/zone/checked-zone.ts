@@ -1,9 +1,9 @@
+import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
-import { wholeWithin, within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import { numberIn, wholeNumberIn } from '../quantity/guard.js'
 import type { Zone, ZoneLimits } from './zone.js'
 
-const VOLUME: Span = {
+const VOLUME: Domain = {
   quantity: 'substrate volume',
   unit: 'L',
   min: 0,
@@ -11,7 +11,7 @@ const VOLUME: Span = {
   ends: '()',
   hint: 'give the volume of medium in one container',
 }
-const HEIGHT: Span = {
+const HEIGHT: Domain = {
   quantity: 'height of the medium',
   unit: 'cm',
   min: 0,
@@ -19,7 +19,7 @@ const HEIGHT: Span = {
   ends: '(]',
   hint: 'measure the filled height',
 }
-const PLANTS: Span = {
+const PLANTS: Domain = {
   quantity: 'plants in a container',
   unit: '1',
   min: 0,
@@ -27,7 +27,7 @@ const PLANTS: Span = {
   ends: '(]',
   hint: 'give the plants that share one container',
 }
-const COUNT: Span = {
+const COUNT: Domain = {
   quantity: 'emitters',
   unit: '1',
   min: 1,
@@ -35,7 +35,7 @@ const COUNT: Span = {
   ends: '[]',
   hint: 'give the whole number of emitters in one container',
 }
-const FLOW: Span = {
+const FLOW: Domain = {
   quantity: 'flow of one emitter',
   unit: 'L/h',
   min: 0,
@@ -43,7 +43,7 @@ const FLOW: Span = {
   ends: '()',
   hint: 'measure it with a cup and a watch',
 }
-const FILL: Span = {
+const FILL: Domain = {
   quantity: 'time to fill the line',
   unit: 's',
   min: 0,
@@ -51,7 +51,7 @@ const FILL: Span = {
   ends: '[]',
   hint: 'give zero or more seconds',
 }
-const WEIGHT: Span = {
+const WEIGHT: Domain = {
   quantity: 'weight of a probe',
   unit: '1',
   min: 0,
@@ -59,7 +59,7 @@ const WEIGHT: Span = {
   ends: '()',
   hint: 'give the plants, litres or square metres that it stands for',
 }
-const LAMP_HOUR: Span = {
+const LAMP_HOUR: Domain = {
   quantity: 'hour of the lamps',
   unit: 's',
   min: 0,
@@ -67,7 +67,7 @@ const LAMP_HOUR: Span = {
   ends: '[)',
   hint: 'give seconds after local midnight',
 }
-const LAMP_LIGHT: Span = {
+const LAMP_LIGHT: Domain = {
   quantity: 'light of the lamps',
   unit: 'W/m²',
   min: 0,
@@ -75,7 +75,7 @@ const LAMP_LIGHT: Span = {
   ends: '(]',
   hint: 'give it on the scale of the measured radiation',
 }
-const LATITUDE: Span = {
+const LATITUDE: Domain = {
   quantity: 'latitude',
   unit: '°',
   min: -90,
@@ -83,7 +83,7 @@ const LATITUDE: Span = {
   ends: '[]',
   hint: 'give degrees, north positive',
 }
-const ELEVATION: Span = {
+const ELEVATION: Domain = {
   quantity: 'elevation',
   unit: 'm',
   min: -500,
@@ -91,7 +91,7 @@ const ELEVATION: Span = {
   ends: '[]',
   hint: 'give metres above sea level',
 }
-const STEP: Span = {
+const STEP: Domain = {
   quantity: 'time between two readings',
   unit: 's',
   min: 1,
@@ -99,7 +99,7 @@ const STEP: Span = {
   ends: '[]',
   hint: 'give the step of the record, from a second to a day',
 }
-const PER_DAY: Span = {
+const PER_DAY: Domain = {
   quantity: 'most water in a day',
   unit: 'L',
   min: 0,
@@ -107,7 +107,7 @@ const PER_DAY: Span = {
   ends: '()',
   hint: 'every zone needs a finite limit that no plan may pass',
 }
-const MIN_RUN: Span = {
+const MIN_RUN: Domain = {
   quantity: 'shortest run time',
   unit: 's',
   min: 0,
@@ -115,7 +115,7 @@ const MIN_RUN: Span = {
   ends: '[]',
   hint: 'give zero or more',
 }
-const MAX_RUN: Span = {
+const MAX_RUN: Domain = {
   quantity: 'longest run time',
   unit: 's',
   min: 0,
@@ -123,7 +123,7 @@ const MAX_RUN: Span = {
   ends: '(]',
   hint: 'every valve needs a longest time above zero',
 }
-const REST: Span = {
+const REST: Domain = {
   quantity: 'shortest time between two openings',
   unit: 's',
   min: 0,
@@ -131,7 +131,7 @@ const REST: Span = {
   ends: '[]',
   hint: 'give zero or more',
 }
-const DRAIN: Span = {
+const DRAIN: Domain = {
   quantity: 'drain fraction',
   unit: '1',
   min: 0,
@@ -139,7 +139,7 @@ const DRAIN: Span = {
   ends: '[]',
   hint: 'at nine tenths of drain nearly all water is lost; ask for less',
 }
-const DEPLETION: Span = {
+const DEPLETION: Domain = {
   quantity: 'depletion',
   unit: '1',
   min: 0,
@@ -147,7 +147,7 @@ const DEPLETION: Span = {
   ends: '()',
   hint: 'give the share of the available water that may be used before the next shot',
 }
-const LOWER: Span = {
+const LOWER: Domain = {
   quantity: 'lower limit of the water content',
   unit: 'm³/m³',
   min: 0,
@@ -155,7 +155,7 @@ const LOWER: Span = {
   ends: '[)',
   hint: 'give the water content at which plants get nothing any more',
 }
-const MIN_BELIEVED: Span = {
+const MIN_BELIEVED: Domain = {
   quantity: 'lowest water content that is believed',
   unit: 'm³/m³',
   min: -0.1,
@@ -163,7 +163,7 @@ const MIN_BELIEVED: Span = {
   ends: '[)',
   hint: 'give it as a fraction, 0.05 for five per cent',
 }
-const MAX_BELIEVED: Span = {
+const MAX_BELIEVED: Domain = {
   quantity: 'highest water content that is believed',
   unit: 'm³/m³',
   min: 0,
@@ -171,7 +171,7 @@ const MAX_BELIEVED: Span = {
   ends: '(]',
   hint: 'give it as a fraction, 0.9 for ninety per cent',
 }
-const RISE: Span = {
+const RISE: Domain = {
   quantity: 'least rise of a shot',
   unit: 'm³/m³',
   min: 0,
@@ -179,7 +179,7 @@ const RISE: Span = {
   ends: '(]',
   hint: 'give several times the noise of the probe',
 }
-const AFTER_LIGHT: Span = {
+const AFTER_LIGHT: Domain = {
   quantity: 'time between light and shots',
   unit: 's',
   min: -86400,
@@ -191,19 +191,19 @@ const AFTER_LIGHT: Span = {
 /** Refuses a zone that cannot be: every number has its range, and they agree with each other. */
 export function checkZone(zone: Zone): Zone {
   const { container, emitters, probes, lamps, place } = zone
-  within(container.substrateVolume, VOLUME)
-  within(container.height, HEIGHT)
-  within(container.plants, PLANTS)
-  wholeWithin(emitters.count, COUNT)
-  within(emitters.flow, FLOW)
-  within(emitters.lineFill, FILL)
-  within(place.latitude, LATITUDE)
-  within(place.elevation, ELEVATION)
-  within(zone.readingStep, STEP)
+  numberIn(container.substrateVolume, VOLUME, 'substrateVolume')
+  numberIn(container.height, HEIGHT, 'height')
+  numberIn(container.plants, PLANTS, 'plants')
+  wholeNumberIn(emitters.count, COUNT, 'count')
+  numberIn(emitters.flow, FLOW, 'flow')
+  numberIn(emitters.lineFill, FILL, 'lineFill')
+  numberIn(place.latitude, LATITUDE, 'latitude')
+  numberIn(place.elevation, ELEVATION, 'elevation')
+  numberIn(zone.readingStep, STEP, 'readingStep')
   if (lamps !== undefined) {
-    within(lamps.on, LAMP_HOUR)
-    within(lamps.off, LAMP_HOUR)
-    within(lamps.irradiance, LAMP_LIGHT)
+    numberIn(lamps.on, LAMP_HOUR, 'on')
+    numberIn(lamps.off, LAMP_HOUR, 'off')
+    numberIn(lamps.irradiance, LAMP_LIGHT, 'irradiance')
     if (lamps.on === lamps.off) throw new InputError('lamps', 'go on and off at once', 'leave them out, or give both')
   }
   if (place.clock.length === 0)
@@ -211,24 +211,24 @@ export function checkZone(zone: Zone): Zone {
   if (probes.length === 0) throw new InputError('probes', 'there is none', 'describe at least one probe')
   if (new Set(probes.map((probe) => probe.name)).size !== probes.length)
     throw new InputError('probes', 'two have the same name', 'give each a name of its own')
-  for (const probe of probes) if (probe.weight !== undefined) within(probe.weight, WEIGHT)
+  for (const probe of probes) if (probe.weight !== undefined) numberIn(probe.weight, WEIGHT, 'weight')
   checkLimits(zone.limits)
   return zone
 }
 
 function checkLimits(limits: ZoneLimits): void {
-  within(limits.maxPerDay, PER_DAY)
-  within(limits.minRunTime, MIN_RUN)
-  within(limits.maxRunTime, MAX_RUN)
-  within(limits.minRest, REST)
-  within(limits.drainFraction, DRAIN)
-  within(limits.depletion, DEPLETION)
-  within(limits.lowerLimit, LOWER)
-  within(limits.minBelieved, MIN_BELIEVED)
-  within(limits.maxBelieved, MAX_BELIEVED)
-  within(limits.minRise, RISE)
-  within(limits.firstShotAfterLight, AFTER_LIGHT)
-  within(limits.lastShotBeforeDark, AFTER_LIGHT)
+  numberIn(limits.maxPerDay, PER_DAY, 'maxPerDay')
+  numberIn(limits.minRunTime, MIN_RUN, 'minRunTime')
+  numberIn(limits.maxRunTime, MAX_RUN, 'maxRunTime')
+  numberIn(limits.minRest, REST, 'minRest')
+  numberIn(limits.drainFraction, DRAIN, 'drainFraction')
+  numberIn(limits.depletion, DEPLETION, 'depletion')
+  numberIn(limits.lowerLimit, LOWER, 'lowerLimit')
+  numberIn(limits.minBelieved, MIN_BELIEVED, 'minBelieved')
+  numberIn(limits.maxBelieved, MAX_BELIEVED, 'maxBelieved')
+  numberIn(limits.minRise, RISE, 'minRise')
+  numberIn(limits.firstShotAfterLight, AFTER_LIGHT, 'firstShotAfterLight')
+  numberIn(limits.lastShotBeforeDark, AFTER_LIGHT, 'lastShotBeforeDark')
   if (limits.minRunTime > limits.maxRunTime)
     throw new InputError('minRunTime', 'is longer than the longest run time', 'give a shorter one')
   if (limits.minBelieved >= limits.maxBelieved)

@@ -1,5 +1,5 @@
-import { cropET, waterUsePerPlant } from '../demand/crop-et.js'
-import { dailyReferenceETFao56 } from '../demand/daily-reference-et-fao56.js'
+import { cropET, waterUsePerPlant } from '../demand/crop/crop-et.js'
+import { dailyReferenceETFao56 } from '../demand/reference/daily-reference-et-fao56.js'
 import { attempt } from '../quantity/attempt.js'
 import type { DayOfYear } from '../quantity/calendar.js'
 import type { DailyRadiation } from '../quantity/daily-radiation.js'
@@ -47,8 +47,8 @@ export function climateDemand(zone: Zone, climate: ClimateColumns, day: LocalDay
       day: dayOfYearOf(day.date),
       highest: maxOf(air) as Temperature,
       lowest: minOf(air) as Temperature,
-      highestHumidity: Math.min(1, maxOf(humidity)) as RelativeHumidity,
-      lowestHumidity: Math.min(1, minOf(humidity)) as RelativeHumidity,
+      maxHumidity: Math.min(1, maxOf(humidity)) as RelativeHumidity,
+      minHumidity: Math.min(1, minOf(humidity)) as RelativeHumidity,
       solar: (Math.max(0, meanOf(radiation)) * 0.0864) as DailyRadiation,
       ...(wind.length > 0 && { wind: { speed: meanOf(wind) as WindSpeed, height: 200 as Length } }),
     })

@@ -78,7 +78,7 @@ function ofZone(finding: OfZone): string {
   switch (finding.code) {
     case 'no-water':
       return `${finding.shots} shots in the log and no probe rose: look at valve, filter and supply, and water by hand`
-    case 'by-pass':
+    case 'bypass':
       return `${finding.shots} shots drained and no probe rose: water runs past the medium, or the probes do not touch it`
     case 'probes-differ':
       return `the probes differ by ${points(finding.spread)} at the end of the day; each is judged by its own level`

@@ -76,7 +76,7 @@ export function nightOf(zone: Zone, window: ZoneWindow, probe: CheckedProbe, fre
     content,
     shots: probe.shots,
     settle: Math.max(SETTLE, Math.min(86400, zone.readingStep)) as Duration,
-    longestStep: maxStepOf(zone),
+    maxStep: maxStepOf(zone),
     // The night lies between the last shot before it and the shot that ended it, whatever the light does.
     light: [
       { start: free.from - 1, end: free.from },

@@ -1,5 +1,5 @@
-import { demandCourse } from '../irrigation/demand-course.js'
-import { planDay } from '../irrigation/plan-day.js'
+import { demandCourse } from '../irrigation/plan/demand-course.js'
+import { planDay } from '../irrigation/plan/plan-day.js'
 import { attempt } from '../quantity/attempt.js'
 import type { Instant } from '../quantity/calendar.js'
 import type { Duration } from '../quantity/duration.js'
@@ -155,7 +155,7 @@ function planned(
       container: {
         substrateVolume: container.substrateVolume,
         containerCapacity: fullPoint as WaterContent,
-        lowestContent: limits.lowerLimit,
+        minContent: limits.lowerLimit,
         bypass: BYPASS,
         drainLag: DRAIN_LAG,
       },
@@ -168,10 +168,10 @@ function planned(
       emitters: emitters.count,
       emitterFlow: emitters.flow,
       lineFill: emitters.lineFill,
-      leastRunTime: limits.minRunTime,
-      mostRunTime: limits.maxRunTime,
+      minRunTime: limits.minRunTime,
+      maxRunTime: limits.maxRunTime,
       betweenShots: limits.minRest,
-      mostPerDay: limits.maxPerDay,
+      maxPerDay: limits.maxPerDay,
       trigger: { by: 'level' },
     }),
   )

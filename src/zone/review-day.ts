@@ -1,4 +1,4 @@
-import { rootTemperatureBand } from '../irrigation/root-temperature-band.js'
+import { rootTemperatureBand } from '../irrigation/root-zone/root-temperature-band.js'
 import type { Temperature } from '../quantity/temperature.js'
 import { answersOf, compareAnswers, isIn, openingsOf, type ShotAnswers } from './answers-to-shots.js'
 import { type CheckedProbe, checkProbe } from './check-probe.js'

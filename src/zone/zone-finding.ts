@@ -21,7 +21,7 @@ export type ZoneFinding = { readonly level: 'note' | 'caution' | 'danger' } & (
   | { readonly code: 'shots-without-rise'; readonly probe: string; readonly times: readonly number[] }
   | { readonly code: 'shots-not-judged'; readonly probe: string; readonly times: readonly number[] }
   | { readonly code: 'rises-without-shot'; readonly probe: string; readonly times: readonly number[] }
-  | { readonly code: 'no-water' | 'by-pass'; readonly shots: number }
+  | { readonly code: 'no-water' | 'bypass'; readonly shots: number }
   | {
       readonly code: 'off-capacity'
       readonly probe: string
