@@ -24,7 +24,7 @@ export interface ZoneFollowState {
   readonly reading: KeptRows
   readonly climate: KeptRows
   readonly watering: KeptRows
-  /** For each reading that was out of order, the time of the last one that was not. */
+  /** For each reading that was out of order, the time of the last one that was not. Unit: s. */
   readonly outOfOrder: readonly number[]
   readonly memory: ZoneMemory
 }

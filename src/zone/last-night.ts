@@ -32,7 +32,7 @@ export interface NightDryDown {
 }
 
 /** Shorter stretches are pauses between shots, no night. */
-const SHORTEST = 3 * 3600
+const SHORTEST = 10800
 /** Time after a shot in which drain is not taken for use. */
 const SETTLE = 2400
 

@@ -12,7 +12,7 @@ import type { ZoneMemory } from './zone-memory.js'
 import type { ZoneWindow } from './zone-window.js'
 
 /** A level is remembered so long. */
-const REMEMBERED = 7 * 86400
+const REMEMBERED = 604800
 /** A probe that stands so much further below its own level than the others do has fallen away, m³/m³. */
 const FALLEN = 0.1
 
