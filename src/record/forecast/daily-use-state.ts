@@ -3,7 +3,7 @@ import { newRing, restoredRing, type ScoreRing } from './score-ring.js'
 import { MEMBERS, type MemberLosses } from './use-members.js'
 
 /** How forecasts of one kind have done. */
-export interface DailyUseRecord extends MemberLosses {
+export interface UseForecastRecord extends MemberLosses {
   /** Sizes of the newest misses. */
   readonly ring: ScoreRing
 }
@@ -21,9 +21,9 @@ export interface DailyUseState {
   /** A usual radiation. Unit: that of the radiation. */
   readonly usualRadiation: number | null
   /** Forecasts made with an expected radiation. */
-  readonly withRadiation: DailyUseRecord
+  readonly withRadiation: UseForecastRecord
   /** Forecasts made without. */
-  readonly without: DailyUseRecord
+  readonly without: UseForecastRecord
 }
 
 const PRIOR_SPREAD = 0.15
@@ -53,7 +53,7 @@ export function restoredDailyUse(kept: unknown): DailyUseState {
   }
 }
 
-function restoredRecord(reader: StateReader): DailyUseRecord {
+function restoredRecord(reader: StateReader): UseForecastRecord {
   const losses = reader.numbers('losses', MEMBERS, 0)
   if (losses.length !== MEMBERS) reader.refuse('losses', `has ${losses.length} entries, not ${MEMBERS}`)
   return { losses, usual: reader.number('usual', Number.MIN_VALUE), ring: reader.inside('ring', restoredRing) }

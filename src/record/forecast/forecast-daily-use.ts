@@ -3,7 +3,7 @@ import { numberIn } from '../../quantity/guard.js'
 import type { Volume } from '../../quantity/volume.js'
 import type { WaterDepth } from '../../quantity/water-depth.js'
 import type { Reducer } from '../reducer.js'
-import { type DailyUseRecord, type DailyUseState, newDailyUseState, restoredDailyUse } from './daily-use-state.js'
+import { type DailyUseState, newDailyUseState, restoredDailyUse, type UseForecastRecord } from './daily-use-state.js'
 import { realMisses, sizesOf, withScore } from './score-ring.js'
 import { followed, MEMBERS, memberForecasts, radiationFactor, weighedForecast, withMisses } from './use-members.js'
 
@@ -80,17 +80,18 @@ export function forecastDailyUse<Q extends Volume | WaterDepth = Volume>(): Dail
   return { start: newDailyUseState(), restore: restoredDailyUse, step }
 }
 
-function step(
-  state: DailyUseState,
-  day: DayOfUse<Volume | WaterDepth>,
-): readonly [DailyUseState, DayScored] {
+function step(state: DailyUseState, day: DayOfUse<Volume | WaterDepth>): readonly [DailyUseState, DayScored] {
   const use = optional(day.use, USE, 'use')
   const radiation = optional(day.radiation, RADIATION, 'radiation')
   const expected = optional(day.expectedRadiation, RADIATION, 'expectedRadiation')
   const litDays = state.litDays + (radiation === null ? 0 : 1)
   const usual = state.usualRadiation
   const usualRadiation =
-    radiation === null ? usual : usual === null ? radiation : usual + Math.max(SEASON, 1 / litDays) * (radiation - usual)
+    radiation === null
+      ? usual
+      : usual === null
+        ? radiation
+        : usual + Math.max(SEASON, 1 / litDays) * (radiation - usual)
   const lit = { litDays, usualRadiation }
   if (use === null || use <= 0) return [{ ...state, ...lit }, {}]
   if (state.days === 0) {
@@ -117,10 +118,10 @@ function optional(value: number | null | undefined, domain: Domain, argument: st
 /** The record of one kind of forecast after a day, and the relative miss. */
 function scored(
   state: DailyUseState,
-  record: DailyUseRecord,
+  record: UseForecastRecord,
   radiation: number | null,
   use: number,
-): readonly [DailyUseRecord, number] {
+): readonly [UseForecastRecord, number] {
   const forecasts = memberForecasts(state.levels, radiation, state.usualRadiation)
   const forecast = weighedForecast(forecasts, record)
   const miss = use / forecast - 1

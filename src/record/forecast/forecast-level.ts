@@ -45,7 +45,7 @@ const LATE = 900
 const REPLAY: readonly number[] = [7200, 16200]
 
 /**
- * Learns from readings of water content how a probe dries by the clock and how tonight differs, so that `timeToLevel` and `fallAhead`
+ * Learns from readings of water content how a probe dries by the clock and how tonight differs, so that `timeUntilLevel` and `fallAhead`
  * foresee it with intervals that were measured to hold. Shots are found on the way. The state is plain data, does not grow with the
  * record, and can be kept as JSON at any step.
  *
@@ -71,7 +71,7 @@ const REPLAY: readonly number[] = [7200, 16200]
  * const { state, outputs } = runReducer({ reducer: forecaster, inputs })
  * outputs.at(-1) // => 'drying'
  * state.dryDowns // => 6
- * timeToLevel({ state, level: waterContent(0.55) }).known // => true
+ * timeUntilLevel({ state, level: waterContent(0.55) }).known // => true
  * ```
  */
 export function forecastLevel(settings: ForecastLevelSettings): LevelForecaster {
@@ -114,15 +114,17 @@ function phaseOf({ shots, settled, dryDown }: LevelState): LevelPhase {
   return dryDown === null ? 'draining' : 'drying'
 }
 
-/** The state after the dry-down under way has ended; levels that were taken from readings after the foot of a shot do not count. */
+/** The state after the dry-down under way has ended, at the foot of a shot or at its last reading. */
 function closed(state: LevelState, foot = Infinity): LevelState {
   const { dryDown } = state
   if (dryDown === null) return state
-  const { border, levels } = dryDown
-  let count = levels.length
-  while (count > 0 && border + (count - 1) * BIN + LATE > foot) count--
-  const kept = count === levels.length ? dryDown : { ...dryDown, levels: levels.slice(0, count) }
-  return { ...learntFrom(state, kept), dryDown: null }
+  // Readings after the foot were taken in before the rise showed: what they touched is worked out again without them.
+  const recent = dryDown.recent.filter(([time]) => time <= foot)
+  const end = recent[recent.length - 1]?.[0] ?? Number.NEGATIVE_INFINITY
+  const levels = dryDown.levels.filter((_, k) => dryDown.border + k * BIN + LATE <= foot)
+  for (let border = dryDown.border + levels.length * BIN; border <= end; border += BIN)
+    levels.push(levelAt(recent, border))
+  return { ...learntFrom(state, { ...dryDown, levels }), dryDown: null }
 }
 
 function begun(time: number, content: number): DryDownSoFar {
@@ -140,6 +142,7 @@ function grown(dryDown: DryDownSoFar, time: number, content: number): DryDownSoF
   )
     levels = [...levels, levelAt(recent, border)]
   const wanted = REPLAY[replay.length]
-  if (wanted !== undefined && time - dryDown.start >= wanted) replay = [...replay, { time, level: levelAt(recent, time) }]
+  if (wanted !== undefined && time - dryDown.start >= wanted)
+    replay = [...replay, { time, level: levelAt(recent, time) }]
   return { ...dryDown, levels, recent, replay }
 }

@@ -90,11 +90,11 @@ export function restoredLevelState(kept: unknown): LevelState {
 }
 
 function restoredDryDown(reader: StateReader): DryDownSoFar {
-  const recent = reader.list('recent', MAX_POINTS, (point): RecentPoint => [
-    point.number('0'),
-    point.number('1'),
-    point.number('2', 1),
-  ])
+  const recent = reader.list(
+    'recent',
+    MAX_POINTS,
+    (point): RecentPoint => [point.number('0'), point.number('1'), point.number('2', 1)],
+  )
   if (recent.length === 0) reader.refuse('recent', 'is empty')
   const start = reader.number('start')
   const border = reader.number('border')

@@ -43,12 +43,20 @@ export function weighedForecast(forecasts: readonly number[], { losses, usual }:
 }
 
 /** The losses after a day. One wild day counts as sixteen usual ones at most. */
-export function withMisses(old: MemberLosses, forecasts: readonly number[], use: number, forecast: number, first: boolean): MemberLosses {
+export function withMisses(
+  old: MemberLosses,
+  forecasts: readonly number[],
+  use: number,
+  forecast: number,
+  first: boolean,
+): MemberLosses {
   const squares = forecasts.map((one) => ((use - one) / forecast) ** 2)
   const sorted = squares.slice().sort((a, b) => a - b)
   const middle = ((sorted[MEMBERS / 2 - 1] as number) + (sorted[MEMBERS / 2] as number)) / 2
   // A slow median: it steps towards each day by a tenth of itself.
-  const usual = first ? Math.max(middle, 4 * MIN_LOSS) : Math.max(MIN_LOSS, old.usual * (1 + 0.1 * Math.sign(middle - old.usual)))
+  const usual = first
+    ? Math.max(middle, 4 * MIN_LOSS)
+    : Math.max(MIN_LOSS, old.usual * (1 + 0.1 * Math.sign(middle - old.usual)))
   const losses = old.losses.map((loss, k) => loss + FORGET * (Math.min(squares[k] as number, 16 * usual) - loss))
   return { losses, usual }
 }

@@ -18,7 +18,7 @@ const LEVEL: Domain = {
 }
 
 /** A state and a level below the present one. */
-export interface TimeToLevelInput {
+export interface TimeUntilLevelInput {
   /** What was learnt, by the reducer of `forecastLevel`. */
   readonly state: LevelState
   /** Water content that is waited for, such as the refill point. Unit: m³/m³. Range: [-1, 2]. */
@@ -34,7 +34,7 @@ export interface TimeBand {
 }
 
 /** When a level is reached if nobody waters, or why that is not known. Times count from the last reading. */
-export type TimeToLevel =
+export type TimeUntilLevel =
   | {
       readonly known: true
       /** The level now, from the last half hour. Unit: m³/m³. */
@@ -72,10 +72,10 @@ export type TimeToLevel =
  * const inputs = Array.from({ length: 600 }, (_, k) => ({ time: 900 * k, content: night(k) }))
  * const { state } = runReducer({ reducer: forecaster, inputs })
  * // It stands at 0.554 and falls by 0.008 in an hour.
- * timeToLevel({ state, level: waterContent(0.53) }) // => { known: true, time: 10800 }
+ * timeUntilLevel({ state, level: waterContent(0.53) }) // => { known: true, time: 10800 }
  * ```
  */
-export function timeToLevel({ state, level }: TimeToLevelInput): TimeToLevel {
+export function timeUntilLevel({ state, level }: TimeUntilLevelInput): TimeUntilLevel {
   const wanted = numberIn(level, LEVEL, 'level')
   const now = whereNow(state)
   if (!now.known) return now
