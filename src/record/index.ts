@@ -30,7 +30,7 @@ export { combineFlags, countFlags, type FlagCounts, QUALITY } from './flags.js'
 export { type FlatLineLimits, type FlatLineLimitsInput, flatLineLimits } from './flat-line-limits.js'
 export { type FlatLineInput, flatLineTest } from './flat-line-test.js'
 export type { ClockFalls } from './forecast/clock-rates.js'
-export type { DailyUseRecord, DailyUseState } from './forecast/daily-use-state.js'
+export type { DailyUseState, UseForecastRecord } from './forecast/daily-use-state.js'
 export {
   type FallAhead,
   type FallAheadInput,
@@ -53,7 +53,12 @@ export type { DryDownSoFar, LevelForecaster, LevelPhase, LevelState, ReplayPoint
 export type { UnknownForecast } from './forecast/present-level.js'
 export type { RecentPoint } from './forecast/recent-level.js'
 export type { ScoreRing } from './forecast/score-ring.js'
-export { type TimeBand, type TimeUntilLevel, type TimeUntilLevelInput, timeUntilLevel } from './forecast/time-until-level.js'
+export {
+  type TimeBand,
+  type TimeUntilLevel,
+  type TimeUntilLevelInput,
+  timeUntilLevel,
+} from './forecast/time-until-level.js'
 export type { MemberLosses } from './forecast/use-members.js'
 export { type ForecastRefillInput, forecastRefill, type RefillForecast, type RegimeAhead } from './forecast-refill.js'
 export { type GrossRangeInput, grossRangeTest } from './gross-range-test.js'

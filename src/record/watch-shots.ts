@@ -16,7 +16,7 @@ type Foot = readonly [index: number, time: number, content: number]
 
 /** What is remembered between two readings. It holds no more than the readings of one longest rise. */
 export interface ShotWatchState {
-  /** Readings so far. Unit: 1. */
+  /** Readings so far. Unit: 1. Range: any. */
   readonly count: number
   /** Time of the last good reading. Unit: s. */
   readonly last: number | null

@@ -42,7 +42,6 @@ describe.skipIf(!folder).each([
     const cover90 = asked.map((probe) => coverOf(probe, 'band90'))
     const cover50 = asked.map((probe) => coverOf(probe, 'band50'))
     const found = {
-      count: all.length,
       ...error(all, 'foreseen'),
       ratio: ratio(all),
       worst: Math.max(...asked.map(ratio)),

@@ -114,22 +114,26 @@ describe('time to a level', () => {
 
   it('is the same for a probe that stands off by a constant', () => {
     fc.assert(
-      fc.property(fc.double({ min: -0.3, max: 0.3, noNaN: true }), fc.integer({ min: 0, max: 1000 }), (offset, seed) => {
-        const plain = run(days(6, seed))
-        const shifted = run(days(6, seed, { offset }))
-        expect(shifted.dryDowns).toBe(plain.dryDowns)
-        const [a, b] = [
-          timeUntilLevel({ state: plain, level: waterContent(0.45) }),
-          timeUntilLevel({ state: shifted, level: (0.45 + offset) as WaterContent }),
-        ]
-        expect(b.known).toBe(a.known)
-        if (a.known && b.known) {
-          expect(Math.abs(b.time - a.time)).toBeLessThan(0.01)
-          expect(Math.abs(b.band90.earliest - a.band90.earliest)).toBeLessThan(0.01)
-        }
-        const [fallA, fallB] = [fallAhead({ state: plain }), fallAhead({ state: shifted })]
-        if (fallA.known && fallB.known) expect(fallB.fall).toBeCloseTo(fallA.fall, 9)
-      }),
+      fc.property(
+        fc.double({ min: -0.3, max: 0.3, noNaN: true }),
+        fc.integer({ min: 0, max: 1000 }),
+        (offset, seed) => {
+          const plain = run(days(6, seed))
+          const shifted = run(days(6, seed, { offset }))
+          expect(shifted.dryDowns).toBe(plain.dryDowns)
+          const [a, b] = [
+            timeUntilLevel({ state: plain, level: waterContent(0.45) }),
+            timeUntilLevel({ state: shifted, level: (0.45 + offset) as WaterContent }),
+          ]
+          expect(b.known).toBe(a.known)
+          if (a.known && b.known) {
+            expect(Math.abs(b.time - a.time)).toBeLessThan(0.01)
+            expect(Math.abs(b.band90.earliest - a.band90.earliest)).toBeLessThan(0.01)
+          }
+          const [fallA, fallB] = [fallAhead({ state: plain }), fallAhead({ state: shifted })]
+          if (fallA.known && fallB.known) expect(fallB.fall).toBeCloseTo(fallA.fall, 9)
+        },
+      ),
       { numRuns: 20 },
     )
   })
@@ -262,19 +266,23 @@ describe('use of the next day', () => {
 
   it('scales with the volumes and does not ask for the unit of the radiation', () => {
     fc.assert(
-      fc.property(fc.double({ min: 0.001, max: 1000, noNaN: true }), fc.integer({ min: 0, max: 1000 }), (scale, seed) => {
-        const plain = season(40, seed)
-        const scaled = season(40, seed, scale).map((day) => ({
-          ...day,
-          radiation: (day.radiation as number) * 0.0864,
-          expectedRadiation: (day.expectedRadiation as number) * 0.0864,
-        }))
-        const a = waterUseOfNextDay({ state: learnt(plain), expectedRadiation: 1000 })
-        const b = waterUseOfNextDay({ state: learnt(scaled), expectedRadiation: 86.4 })
-        if (!a.known || !b.known) throw new Error('not known')
-        expect(b.use / scale / a.use).toBeCloseTo(1, 9)
-        expect(b.band90[0] / scale).toBeCloseTo(a.band90[0], 8)
-      }),
+      fc.property(
+        fc.double({ min: 0.001, max: 1000, noNaN: true }),
+        fc.integer({ min: 0, max: 1000 }),
+        (scale, seed) => {
+          const plain = season(40, seed)
+          const scaled = season(40, seed, scale).map((day) => ({
+            ...day,
+            radiation: (day.radiation as number) * 0.0864,
+            expectedRadiation: (day.expectedRadiation as number) * 0.0864,
+          }))
+          const a = waterUseOfNextDay({ state: learnt(plain), expectedRadiation: 1000 })
+          const b = waterUseOfNextDay({ state: learnt(scaled), expectedRadiation: 86.4 })
+          if (!a.known || !b.known) throw new Error('not known')
+          expect(b.use / scale / a.use).toBeCloseTo(1, 9)
+          expect(b.band90[0] / scale).toBeCloseTo(a.band90[0], 8)
+        },
+      ),
     )
   })
 

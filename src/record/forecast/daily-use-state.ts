@@ -10,15 +10,15 @@ export interface UseForecastRecord extends MemberLosses {
 
 /** What is remembered of the use of a crop; plain data of about 3 kB. */
 export interface DailyUseState {
-  /** Days with a use. Unit: 1. */
+  /** Days with a use. Unit: 1. Range: any. */
   readonly days: number
-  /** Level of each member. Unit: that of the use. */
+  /** Level of each member. Unit: that of the use. Range: any. */
   readonly levels: readonly number[]
-  /** Usual size of its relative miss. Unit: 1. */
+  /** Usual size of its relative miss. Unit: 1. Range: any. */
   readonly spreads: readonly number[]
-  /** Days with a radiation. Unit: 1. */
+  /** Days with a radiation. Unit: 1. Range: any. */
   readonly litDays: number
-  /** A usual radiation. Unit: that of the radiation. */
+  /** A usual radiation. Unit: that of the radiation. Range: any. */
   readonly usualRadiation: number | null
   /** Forecasts made with an expected radiation. */
   readonly withRadiation: UseForecastRecord

@@ -10,21 +10,21 @@ export type LevelPhase = 'no-reading' | 'shot' | 'draining' | 'drying'
 
 /** A moment of a dry-down from which the forecasts are tried afterwards. */
 export interface ReplayPoint {
-  /** Time of it. Unit: s. */
+  /** Time of it. Unit: s. Range: any. */
   readonly time: number
-  /** Level then. Unit: m³/m³. */
+  /** Level then. Unit: m³/m³. Range: any. */
   readonly level: number
 }
 
 /** The dry-down that is under way. */
 export interface DryDownSoFar {
-  /** Time of its first reading. Unit: s. */
+  /** Time of its first reading. Unit: s. Range: any. */
   readonly start: number
-  /** Water content of its first reading. Unit: m³/m³. */
+  /** Water content of its first reading. Unit: m³/m³. Range: any. */
   readonly from: number
-  /** First border between two half hours in it. Unit: s. */
+  /** First border between two half hours in it. Unit: s. Range: any. */
   readonly border: number
-  /** Levels at this border and those after it, each a quarter of an hour late. Unit: m³/m³. */
+  /** Levels at this border and those after it, each a quarter of an hour late. Unit: m³/m³. Range: any. */
   readonly levels: readonly number[]
   /** The newest readings, put together. */
   readonly recent: readonly RecentPoint[]
@@ -36,15 +36,15 @@ export interface DryDownSoFar {
 export interface LevelState {
   /** What the search for shots remembers. */
   readonly shots: ShotWatchState
-  /** Drain has stopped from this time on. Unit: s. */
+  /** Drain has stopped from this time on. Unit: s. Range: any. */
   readonly settled: number | null
   /** The dry-down that is under way. */
   readonly dryDown: DryDownSoFar | null
-  /** Fall in each half hour of the day. Unit: m³/m³ in half an hour. */
+  /** Fall in each half hour of the day. Unit: m³/m³ in half an hour. Range: any. */
   readonly falls: ClockFalls
-  /** Fall of a usual dry-down. Unit: m³/m³. */
+  /** Fall of a usual dry-down. Unit: m³/m³. Range: any. */
   readonly usualFall: number
-  /** Dry-downs that were learnt from. Unit: 1. */
+  /** Dry-downs that were learnt from. Unit: 1. Range: any. */
   readonly dryDowns: number
   /** Misses of forecasts by how far ahead they looked: up to 1.5, 3 and 6 hours, and farther. */
   readonly rings: readonly ScoreRing[]

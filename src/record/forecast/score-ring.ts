@@ -5,11 +5,11 @@ import type { StateReader } from '../restore-state.js'
  * its own cover, so that it holds whatever the misses are like: adaptive conformal inference, Gibbs and Candès (2021).
  */
 export interface ScoreRing {
-  /** Misses relative to what was forecast, at most 40. Unit: 1. */
+  /** Misses relative to what was forecast, at most 40. Unit: 1. Range: any. */
   readonly scores: readonly number[]
-  /** Share that the 50 % band leaves out. Unit: 1. */
+  /** Share that the 50 % band leaves out. Unit: 1. Range: any. */
   readonly miss50: number
-  /** Share that the 90 % band leaves out. Unit: 1. */
+  /** Share that the 90 % band leaves out. Unit: 1. Range: any. */
   readonly miss90: number
 }
 

@@ -12,9 +12,9 @@ const MIN_LOSS = 0.0001
 
 /** How members have done, with radiation or without. */
 export interface MemberLosses {
-  /** Slow mean of the squared relative miss of each member. Unit: 1. */
+  /** Slow mean of the squared relative miss of each member. Unit: 1. Range: any. */
   readonly losses: readonly number[]
-  /** A usual squared miss. Unit: 1. */
+  /** A usual squared miss. Unit: 1. Range: any. */
   readonly usual: number
 }
 
