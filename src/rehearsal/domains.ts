@@ -1,8 +1,8 @@
-import type { Span } from '../quantity/span.js'
+import type { Domain } from '../quantity/domain.js'
 
 /** Domains that several files of this folder share. */
 
-export const SEED: Span = {
+export const SEED: Domain = {
   quantity: 'seed',
   unit: '1',
   min: 0,
@@ -10,7 +10,7 @@ export const SEED: Span = {
   ends: '[]',
   hint: 'give a whole number; the same one gives the same history',
 }
-export const DAYS: Span = {
+export const DAYS: Domain = {
   quantity: 'days of the rehearsal',
   unit: 'd',
   min: 1,
@@ -18,7 +18,7 @@ export const DAYS: Span = {
   ends: '[]',
   hint: 'give a whole number of days; a week shows most faults',
 }
-export const WATER: Span = {
+export const WATER: Domain = {
   quantity: 'volume of water',
   unit: 'L',
   min: 0,
@@ -26,7 +26,7 @@ export const WATER: Span = {
   ends: '()',
   hint: 'give litres for one container, above zero',
 }
-export const LEVEL: Span = {
+export const LEVEL: Domain = {
   quantity: 'water content',
   unit: 'm³/m³',
   min: 0,
@@ -34,7 +34,7 @@ export const LEVEL: Span = {
   ends: '()',
   hint: 'give a volumetric water content',
 }
-export const HOUR: Span = {
+export const HOUR: Domain = {
   quantity: 'hour of the day',
   unit: 'h',
   min: 0,

@@ -1,7 +1,7 @@
+import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/duration.js'
 import { InputError } from '../quantity/errors.js'
-import { wholeWithin, within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import { numberIn, wholeNumberIn } from '../quantity/guard.js'
 import type { FaultRow } from './fault-row.js'
 import { type FaultName, faultNames, faultRow } from './fault-table.js'
 
@@ -29,7 +29,7 @@ export interface CheckedFault {
   readonly place: number
 }
 
-const FROM: Span = {
+const FROM: Domain = {
   quantity: 'start of a fault',
   unit: 's',
   min: 0,
@@ -37,7 +37,7 @@ const FROM: Span = {
   ends: '[)',
   hint: 'count from the start of the rehearsal',
 }
-const UNTIL: Span = {
+const UNTIL: Domain = {
   quantity: 'end of a fault',
   unit: 's',
   min: 0,
@@ -45,7 +45,7 @@ const UNTIL: Span = {
   ends: '[)',
   hint: 'count from the start of the rehearsal, or leave it out',
 }
-const SIZE: Span = {
+const SIZE: Domain = {
   quantity: 'size of a fault',
   unit: 'any',
   min: -Infinity,
@@ -53,7 +53,7 @@ const SIZE: Span = {
   ends: '()',
   hint: 'give a finite number in the unit of the fault, or leave it out',
 }
-const PLACE: Span = {
+const PLACE: Domain = {
   quantity: 'probe of a fault',
   unit: '1',
   min: 0,
@@ -66,13 +66,13 @@ export function checkedFault(fault: RehearsalFault, probes: number): CheckedFaul
   const row = faultRow(fault.fault)
   if (row === undefined)
     throw new InputError('fault', `there is no "${fault.fault}"`, `take one of: ${faultNames().join(', ')}`)
-  const from = within(fault.from, FROM)
-  const until = fault.until === undefined ? Number.POSITIVE_INFINITY : within(fault.until, UNTIL)
+  const from = numberIn(fault.from, FROM, 'from')
+  const until = fault.until === undefined ? Number.POSITIVE_INFINITY : numberIn(fault.until, UNTIL, 'until')
   if (!(until > from))
     throw new InputError('until', `${until} s is not after the start at ${from} s`, 'let a fault end after it begins')
-  const place = wholeWithin(fault.place ?? 0, PLACE)
+  const place = wholeNumberIn(fault.place ?? 0, PLACE, 'place')
   if (place >= probes)
     throw new InputError('place', `there are ${probes} probes, none with the number ${place}`, 'count them from zero')
-  const size = fault.size === undefined ? row.size : within(fault.size, SIZE)
+  const size = fault.size === undefined ? row.size : numberIn(fault.size, SIZE, 'size')
   return { name: fault.fault, row, from, until, size, place }
 }

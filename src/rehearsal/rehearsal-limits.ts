@@ -1,7 +1,7 @@
+import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/duration.js'
 import { InputError } from '../quantity/errors.js'
-import { within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import { numberIn } from '../quantity/guard.js'
 import type { Volume } from '../quantity/volume.js'
 import type { WaterContent } from '../quantity/water-content.js'
 import { HOUR, LEVEL, WATER } from './domains.js'
@@ -31,7 +31,7 @@ export interface RehearsalLimits {
 /** The limits as plain numbers, with their defaults. */
 export type CheckedLimits = Required<{ readonly [K in keyof RehearsalLimits]: number }>
 
-const RUN: Span = {
+const RUN: Domain = {
   quantity: 'longest opening',
   unit: 's',
   min: 0,
@@ -39,7 +39,7 @@ const RUN: Span = {
   ends: '(]',
   hint: 'give the longest time that the valve may be open at a time',
 }
-const AGE: Span = {
+const AGE: Domain = {
   quantity: 'age of a reading',
   unit: 's',
   min: 0,
@@ -50,20 +50,20 @@ const AGE: Span = {
 
 export function checkedLimits(limits: RehearsalLimits): CheckedLimits {
   const { opensFrom = 0, opensUntil = 24, maxAge = 3600 as Duration } = limits
-  const stressBelow = within(limits.stressBelow, LEVEL)
-  const fullAbove = within(limits.fullAbove, LEVEL)
+  const stressBelow = numberIn(limits.stressBelow, LEVEL, 'stressBelow')
+  const fullAbove = numberIn(limits.fullAbove, LEVEL, 'fullAbove')
   if (!(stressBelow < fullAbove))
     throw new InputError('fullAbove', `${fullAbove} is not above the stress level ${stressBelow}`, 'check both levels')
   return {
-    maxPerDay: within(limits.maxPerDay, WATER),
-    maxRunTime: within(limits.maxRunTime, RUN),
-    opensFrom: within(opensFrom, HOUR),
-    opensUntil: within(opensUntil, HOUR),
+    maxPerDay: numberIn(limits.maxPerDay, WATER, 'maxPerDay'),
+    maxRunTime: numberIn(limits.maxRunTime, RUN, 'maxRunTime'),
+    opensFrom: numberIn(opensFrom, HOUR),
+    opensUntil: numberIn(opensUntil, HOUR),
     stressBelow,
     fullAbove,
-    believedFrom: within(limits.believedFrom ?? 0.05, LEVEL),
-    believedTo: within(limits.believedTo ?? 0.98, LEVEL),
-    maxAge: within(maxAge, AGE),
+    believedFrom: numberIn(limits.believedFrom ?? 0.05, LEVEL, 'believedFrom'),
+    believedTo: numberIn(limits.believedTo ?? 0.98, LEVEL, 'believedTo'),
+    maxAge: numberIn(maxAge, AGE),
   }
 }
 

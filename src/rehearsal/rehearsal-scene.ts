@@ -1,4 +1,4 @@
-import { tableRow } from '../medium/sourced-row.js'
+import { tableRow } from '../medium/tables/sourced-row.js'
 import type { Duration } from '../quantity/duration.js'
 import type { SolutionEC } from '../quantity/electrical-conductivity.js'
 import type { Flow } from '../quantity/flow.js'
@@ -47,7 +47,7 @@ export function rehearsalScene(medium: SceneName): RehearsalScene {
       medium: storedMedium({
         substrateVolume: 10 as Volume,
         containerCapacity: capacity as WaterContent,
-        lowestContent: row.lowestContent as WaterContent,
+        minContent: row.minContent as WaterContent,
         bypass: row.bypass as Share,
         drainLag: row.drainLag as Duration,
       }),

@@ -1,7 +1,7 @@
 import type { Instant } from '../quantity/calendar.js'
+import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/duration.js'
-import { wholeWithin, within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import { numberIn, wholeNumberIn } from '../quantity/guard.js'
 import { DAYS, SEED } from './domains.js'
 import { type CheckedFault, checkedFault, type RehearsalFault } from './fault.js'
 import { type CheckedLimits, checkedLimits, type RehearsalLimits } from './rehearsal-limits.js'
@@ -43,7 +43,7 @@ export interface CheckedRehearsal {
   readonly keepCourse: boolean
 }
 
-const START: Span = {
+const START: Domain = {
   quantity: 'start of the rehearsal',
   unit: 's',
   min: 0,
@@ -51,7 +51,7 @@ const START: Span = {
   ends: '[]',
   hint: 'give the seconds since 1970 of a local midnight',
 }
-const POLL: Span = {
+const POLL: Domain = {
   quantity: 'time between two calls',
   unit: 's',
   min: 1,
@@ -63,17 +63,17 @@ const POLL: Span = {
 const DEFAULT_START = 1779148800
 
 export function checkedRehearsal<State, Input, Output>(rehearsal: Rehearsal<State, Input, Output>): CheckedRehearsal {
-  const days = wholeWithin(rehearsal.days, DAYS)
+  const days = wholeNumberIn(rehearsal.days, DAYS, 'days')
   const zone = checkedZone(rehearsal.zone)
   return {
     zone,
     limits: checkedLimits(rehearsal.limits),
     days,
     end: days * 86400,
-    seed: wholeWithin(rehearsal.seed, SEED),
+    seed: wholeNumberIn(rehearsal.seed, SEED, 'seed'),
     faults: (rehearsal.faults ?? []).map((fault) => checkedFault(fault, zone.probes)),
-    start: rehearsal.start === undefined ? DEFAULT_START : within(rehearsal.start, START),
-    poll: rehearsal.pollEvery === undefined ? 60 : within(rehearsal.pollEvery, POLL),
+    start: rehearsal.start === undefined ? DEFAULT_START : numberIn(rehearsal.start, START, 'start'),
+    poll: rehearsal.pollEvery === undefined ? 60 : numberIn(rehearsal.pollEvery, POLL, 'pollEvery'),
     keepCourse: rehearsal.keepCourse !== false,
   }
 }

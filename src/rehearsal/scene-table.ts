@@ -1,11 +1,11 @@
-import type { SourcedRow } from '../medium/sourced-row.js'
+import type { SourcedRow } from '../medium/tables/sourced-row.js'
 
 /** A medium in a rehearsal. What tables do not give is invented. */
 export interface SceneMedium extends SourcedRow {
   /** Mean water content after free drainage. Unit: m³/m³. */
   readonly containerCapacity: number
   /** Water content at which plants get nothing more: invented. Unit: m³/m³. */
-  readonly lowestContent: number
+  readonly minContent: number
   /** Share of a shot that runs past the medium: invented. Unit: 1. */
   readonly bypass: number
   /** Time in which all but 37 % of the drain has left: invented. Unit: s. */
@@ -22,7 +22,7 @@ export type SceneName = 'stone wool' | 'coir dust' | 'sphagnum peat moss' | 'pin
 export const SCENE_MEDIA = {
   'stone wool': {
     containerCapacity: 0.75,
-    lowestContent: 0.1,
+    minContent: 0.1,
     bypass: 0.04,
     drainLag: 600,
     source: 'invented',
@@ -30,7 +30,7 @@ export const SCENE_MEDIA = {
   },
   'coir dust': {
     containerCapacity: 0.765,
-    lowestContent: 0.25,
+    minContent: 0.25,
     bypass: 0.06,
     drainLag: 900,
     source: 'substrateRanges: coir dust of five sources, container capacity 73 to 80 %; the rest is invented',
@@ -38,7 +38,7 @@ export const SCENE_MEDIA = {
   },
   'sphagnum peat moss': {
     containerCapacity: 0.87,
-    lowestContent: 0.3,
+    minContent: 0.3,
     bypass: 0.08,
     drainLag: 1200,
     source: 'substratesPorometer2012; the rest is invented',
@@ -46,7 +46,7 @@ export const SCENE_MEDIA = {
   },
   'pine bark': {
     containerCapacity: 0.48,
-    lowestContent: 0.15,
+    minContent: 0.15,
     bypass: 0.15,
     drainLag: 300,
     source: 'substratesPorometer2012; the rest is invented',

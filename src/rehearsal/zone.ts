@@ -1,10 +1,10 @@
+import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/duration.js'
 import type { SolutionEC } from '../quantity/electrical-conductivity.js'
 import { InputError } from '../quantity/errors.js'
 import type { Flow } from '../quantity/flow.js'
-import { wholeWithin, within } from '../quantity/guard.js'
+import { numberIn, wholeNumberIn } from '../quantity/guard.js'
 import type { Share } from '../quantity/share.js'
-import type { Span } from '../quantity/span.js'
 import type { Volume } from '../quantity/volume.js'
 import type { WaterContent, WaterContentChange } from '../quantity/water-content.js'
 import { HOUR, LEVEL, WATER } from './domains.js'
@@ -62,7 +62,7 @@ export interface ZoneGauges {
   readonly mainValve: boolean
 }
 
-const domain = (quantity: string, unit: string, max: number, hint: string): Span => ({
+const domain = (quantity: string, unit: string, max: number, hint: string): Domain => ({
   quantity,
   unit,
   min: 0,
@@ -72,31 +72,35 @@ const domain = (quantity: string, unit: string, max: number, hint: string): Span
 })
 
 export function checkedZone(zone: RehearsalZone): RehearsalZone {
-  wholeWithin(zone.containers, COUNT)
-  wholeWithin(zone.probes, PROBES)
+  wholeNumberIn(zone.containers, COUNT, 'containers')
+  wholeNumberIn(zone.probes, PROBES, 'probes')
   if (zone.probes > zone.containers)
     throw new InputError('probes', `there are ${zone.probes} for ${zone.containers} containers`, 'at most one in each')
-  within(zone.content, LEVEL)
-  within(zone.flow, FLOW)
-  within(zone.lineFill, domain('line fill', 's', 600, 'give the seconds until the last dripper gives water'))
-  within(zone.dailyUse, WATER)
-  within(zone.evenShare, domain('even share of the use', '1', 1, 'give a share from 0 to 1'))
-  if (!(within(zone.sunrise, HOUR) < within(zone.sunset, HOUR)))
+  numberIn(zone.content, LEVEL, 'content')
+  numberIn(zone.flow, FLOW, 'flow')
+  numberIn(
+    zone.lineFill,
+    domain('line fill', 's', 600, 'give the seconds until the last dripper gives water'),
+    'lineFill',
+  )
+  numberIn(zone.dailyUse, WATER, 'dailyUse')
+  numberIn(zone.evenShare, domain('even share of the use', '1', 1, 'give a share from 0 to 1'), 'evenShare')
+  if (!(numberIn(zone.sunrise, HOUR, 'sunrise') < numberIn(zone.sunset, HOUR, 'sunset')))
     throw new InputError('sunset', 'is not after sunrise', 'give both in hours from local midnight')
-  within(zone.probeLag, domain('lag of the probe', 's', 86400, 'give zero to a day'))
-  within(zone.probeNoise, domain('noise of the probe', 'm³/m³', 0.2, 'give a standard deviation'))
-  within(zone.probeOffset, domain('offset of the probes', 'm³/m³', 0.2, 'give a standard deviation'))
-  within(zone.placeSpread, domain('spread of places', '1', 1, 'give a share'))
-  within(zone.dripperSpread, domain('spread of drippers', '1', 1, 'give a coefficient of variation'))
-  within(zone.weatherSpread, domain('spread of weather', '1', 1, 'give a coefficient of variation'))
-  within(zone.readingsEvery, EVERY)
-  within(zone.feedEC, domain('EC of the feed', 'dS/m', 50, 'give it in dS/m, not in µS/cm'))
-  within(zone.medium.substrateVolume, WATER)
-  within(zone.medium.step, STEP)
+  numberIn(zone.probeLag, domain('lag of the probe', 's', 86400, 'give zero to a day'), 'probeLag')
+  numberIn(zone.probeNoise, domain('noise of the probe', 'm³/m³', 0.2, 'give a standard deviation'), 'probeNoise')
+  numberIn(zone.probeOffset, domain('offset of the probes', 'm³/m³', 0.2, 'give a standard deviation'), 'probeOffset')
+  numberIn(zone.placeSpread, domain('spread of places', '1', 1, 'give a share'), 'placeSpread')
+  numberIn(zone.dripperSpread, domain('spread of drippers', '1', 1, 'give a coefficient of variation'), 'dripperSpread')
+  numberIn(zone.weatherSpread, domain('spread of weather', '1', 1, 'give a coefficient of variation'), 'weatherSpread')
+  numberIn(zone.readingsEvery, EVERY, 'readingsEvery')
+  numberIn(zone.feedEC, domain('EC of the feed', 'dS/m', 50, 'give it in dS/m, not in µS/cm'), 'feedEC')
+  numberIn(zone.medium.substrateVolume, WATER, 'substrateVolume')
+  numberIn(zone.medium.step, STEP, 'step')
   return zone
 }
 
-const COUNT: Span = {
+const COUNT: Domain = {
   quantity: 'containers',
   unit: '1',
   min: 1,
@@ -104,8 +108,8 @@ const COUNT: Span = {
   ends: '[]',
   hint: 'give a whole number',
 }
-const PROBES: Span = { quantity: 'probes', unit: '1', min: 1, max: 8, ends: '[]', hint: 'give a whole number' }
-const FLOW: Span = {
+const PROBES: Domain = { quantity: 'probes', unit: '1', min: 1, max: 8, ends: '[]', hint: 'give a whole number' }
+const FLOW: Domain = {
   quantity: 'flow to a container',
   unit: 'L/h',
   min: 0,
@@ -113,7 +117,7 @@ const FLOW: Span = {
   ends: '()',
   hint: 'give drippers times flow of one',
 }
-const EVERY: Span = {
+const EVERY: Domain = {
   quantity: 'time between readings',
   unit: 's',
   min: 1,
@@ -121,7 +125,7 @@ const EVERY: Span = {
   ends: '[]',
   hint: 'give one second to a day',
 }
-const STEP: Span = {
+const STEP: Domain = {
   quantity: 'step of the medium',
   unit: 's',
   min: 1,
