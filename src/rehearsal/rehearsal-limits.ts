@@ -57,13 +57,13 @@ export function checkedLimits(limits: RehearsalLimits): CheckedLimits {
   return {
     maxPerDay: numberIn(limits.maxPerDay, WATER, 'maxPerDay'),
     maxRunTime: numberIn(limits.maxRunTime, RUN, 'maxRunTime'),
-    opensFrom: numberIn(opensFrom, HOUR),
-    opensUntil: numberIn(opensUntil, HOUR),
+    opensFrom: numberIn(opensFrom, HOUR, 'opensFrom'),
+    opensUntil: numberIn(opensUntil, HOUR, 'opensUntil'),
     stressBelow,
     fullAbove,
     believedFrom: numberIn(limits.believedFrom ?? 0.05, LEVEL, 'believedFrom'),
     believedTo: numberIn(limits.believedTo ?? 0.98, LEVEL, 'believedTo'),
-    maxAge: numberIn(maxAge, AGE),
+    maxAge: numberIn(maxAge, AGE, 'maxAge'),
   }
 }
 
