@@ -1,4 +1,4 @@
-import type { RehearsalFinding } from './rehearsal-findings.js'
+import type { RehearsalFinding } from './rehearsal-finding.js'
 
 /**
  * A finding of a rehearsal as an English sentence.

@@ -4,7 +4,7 @@ import type { WaterContent } from '../quantity/water-content.js'
 import type { RehearsalFault } from './fault.js'
 import type { HeardAlarm } from './heard-alarms.js'
 import type { RehearsalCourse } from './rehearsal-course.js'
-import type { RehearsalFinding } from './rehearsal-findings.js'
+import type { RehearsalFinding } from './rehearsal-finding.js'
 import type { Opening } from './tally.js'
 
 /** What came of a rehearsal. Volumes are those of one container. */
@@ -50,8 +50,9 @@ export interface RehearsalOutcome {
   readonly stressTime: Duration
   /** Time above the full level. Unit: s. */
   readonly fullTime: Duration
-  /** Least and most mean water content. Unit: m³/m³. */
+  /** Least mean water content. Unit: m³/m³. */
   readonly driest: WaterContent
+  /** Most mean water content. Unit: m³/m³. */
   readonly wettest: WaterContent
   /** Time from the start of each fault to an alarm that names it; null where none did. Unit: s. */
   readonly timeToAlarm: readonly (Duration | null)[]

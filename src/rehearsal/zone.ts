@@ -50,15 +50,19 @@ export interface RehearsalZone {
   readonly readingsEvery: Duration
   /** EC of the feed. Unit: dS/m at 25 °C. Range: [0, 50]. */
   readonly feedEC: SolutionEC
-  /** Whether there is a flow meter, a drain gauge, a contact at the valve, a main valve that can be closed. */
+  /** What it has besides probes and a valve. */
   readonly has: ZoneGauges
 }
 
 /** What a zone has besides probes and a valve. */
 export interface ZoneGauges {
+  /** A meter that counts water and shows flow. */
   readonly flowMeter: boolean
+  /** A gauge that counts drain. */
   readonly drainGauge: boolean
+  /** A contact that tells whether the valve is open. */
   readonly valveContact: boolean
+  /** A main valve, or a pump, that the controller can shut. */
   readonly mainValve: boolean
 }
 

@@ -19,7 +19,10 @@ const UNTIL = hours(20)
 /** Everything that a controller saw, as text that keeps NaN and infinities, and everything that came of it. */
 function history(fault?: FaultName): { seen: string[]; restarts: number; sums: string } {
   const seen: Observation[] = []
-  const controller = witness(seen, ({ waterContent }, calls) => ({ open: waterContent < scene.lower, closeAfter: calls % 2 === 0 ? 330 : 200 }))
+  const controller = witness(seen, ({ waterContent }, calls) => ({
+    open: waterContent < scene.lower,
+    closeAfter: calls % 2 === 0 ? 330 : 200,
+  }))
   const faults = fault === undefined ? [] : [{ fault, from: FROM, until: UNTIL }]
   const run = { ...scene, zone, controller, days: 1, seed: 11, pollEvery: seconds(300), keepCourse: false, faults }
   const { faults: _, findings: __, timeToAlarm: ___, timeToFirstAlarms: ____, ...sums } = rehearse(run)
