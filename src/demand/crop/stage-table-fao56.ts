@@ -1,4 +1,4 @@
-import { stageNamesOf } from '../crop-names-fao56.js'
+import { stageNamesOf } from './crop-names-fao56.js'
 
 /** Lengths of growth stages of a crop at one place, as a table gives them; pairs are lowest and highest. */
 export interface TabledStages {

@@ -13,9 +13,9 @@ import { numberIn } from '../../quantity/guard.js'
 import type { Length } from '../../quantity/length.js'
 import type { Latitude, Longitude } from '../../quantity/position.js'
 import type { WindSpeed } from '../../quantity/wind.js'
-import { HOUR } from '../weather-doubts.js'
 import { cloudinessAsce, SHORT_HOUR, SIGMA_HOUR, TALL_HOUR } from './asce-2005.js'
 import { penmanMonteith, saturationAt } from './reference-et-hour.js'
+import { HOUR } from './weather-doubts.js'
 
 const START: Domain = {
   quantity: 'start of the series',

@@ -11,8 +11,8 @@ import type { Pressure, VapourPressure, VapourPressureDeficit } from '../../quan
 import type { VapourPressureSlope } from '../../quantity/psychrometrics.js'
 import type { Temperature } from '../../quantity/temperature.js'
 import type { WindSpeed } from '../../quantity/wind.js'
-import { doubtsOfDay, type WeatherFinding } from '../weather-doubts.js'
 import { completeDay, type DailyWeather, POLAR_NIGHT_SHARE } from './daily-weather.js'
+import { doubtsOfDay, type WeatherFinding } from './weather-doubts.js'
 
 /** The steps of a day that lead to its reference evapotranspiration, by whichever method. */
 export interface StepsOfDay {

@@ -12,9 +12,9 @@ import type { Pressure, VapourPressure, VapourPressureDeficit } from '../../quan
 import type { VapourPressureSlope } from '../../quantity/psychrometrics.js'
 import type { Temperature } from '../../quantity/temperature.js'
 import type { WindSpeed } from '../../quantity/wind.js'
-import { doubtsOfHour, type WeatherFinding } from '../weather-doubts.js'
 import { assumedCloudiness, type HourlyWeather, pressureOfHour, vapourOfHour, windOfHour } from './hourly-weather.js'
 import { relativeShortwaveOfHour } from './reference-et-hour.js'
+import { doubtsOfHour, type WeatherFinding } from './weather-doubts.js'
 
 /** The steps of an hour that lead to its reference evapotranspiration, by whichever method. */
 export interface StepsOfHour {

@@ -4,8 +4,8 @@ import { numberIn } from '../../quantity/guard.js'
 import type { Permittivity } from '../../quantity/permittivity.js'
 import type { Porosity } from '../../quantity/share.js'
 import type { WaterContent } from '../../quantity/water-content.js'
-import { contentBetween } from '../content-between.js'
 import { AIR, APPARENT, CONTENT, MIXING_EXPONENT, POROSITY, SOLIDS, WATER } from '../domains.js'
+import { contentBetween } from '../relations/content-between.js'
 
 const BOUND_CONTENT: Domain = {
   quantity: 'bound water content',

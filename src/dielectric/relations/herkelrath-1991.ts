@@ -3,8 +3,8 @@ import { DomainError } from '../../quantity/errors.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { Permittivity } from '../../quantity/permittivity.js'
 import type { WaterContent } from '../../quantity/water-content.js'
-import { contentBetween } from '../content-between.js'
 import { APPARENT } from '../domains.js'
+import { contentBetween } from './content-between.js'
 
 const SLOPE: Domain = {
   quantity: 'slope of the square-root line',

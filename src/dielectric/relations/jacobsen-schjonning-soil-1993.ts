@@ -7,8 +7,8 @@ import type { Permittivity } from '../../quantity/permittivity.js'
 import type { MassFraction } from '../../quantity/share.js'
 import type { Validity } from '../../quantity/validity.js'
 import type { WaterContent } from '../../quantity/water-content.js'
-import { contentBetween } from '../content-between.js'
 import { APPARENT_TO_49, BULK_DENSITY, SHARE_OF_MASS } from '../domains.js'
+import { contentBetween } from './content-between.js'
 
 const COEFFICIENTS: Cubic = [-0.0341, 0.0345, -1.14e-3, 1.71e-5]
 

@@ -4,7 +4,7 @@ import { numberIn } from '../../quantity/guard.js'
 import type { Permittivity } from '../../quantity/permittivity.js'
 import type { Validity } from '../../quantity/validity.js'
 import type { WaterContent } from '../../quantity/water-content.js'
-import { rootIn } from '../root-in.js'
+import { rootIn } from './root-in.js'
 
 const COEFFICIENTS: Cubic = [0.039, 0.0317, -4.5e-4, 2.6e-6]
 

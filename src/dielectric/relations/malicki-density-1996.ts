@@ -4,8 +4,8 @@ import { numberIn } from '../../quantity/guard.js'
 import type { Permittivity } from '../../quantity/permittivity.js'
 import type { Validity } from '../../quantity/validity.js'
 import type { WaterContent } from '../../quantity/water-content.js'
-import { contentBetween } from '../content-between.js'
 import { APPARENT, BULK_DENSITY } from '../domains.js'
+import { contentBetween } from './content-between.js'
 import { reachedPermittivity } from './herkelrath-1991.js'
 
 const CONTENT: Domain = {

@@ -4,7 +4,7 @@ import { numberIn } from '../../quantity/guard.js'
 import type { Permittivity } from '../../quantity/permittivity.js'
 import type { Validity } from '../../quantity/validity.js'
 import type { WaterContent } from '../../quantity/water-content.js'
-import { rootIn } from '../root-in.js'
+import { rootIn } from './root-in.js'
 
 const COEFFICIENTS: Cubic = [-0.0733, 0.0417, -8.01e-4, 5.56e-6]
 

@@ -4,7 +4,7 @@ import { numberIn } from '../../quantity/guard.js'
 import type { Permittivity } from '../../quantity/permittivity.js'
 import type { Validity } from '../../quantity/validity.js'
 import type { WaterContent } from '../../quantity/water-content.js'
-import { rootIn } from '../root-in.js'
+import { rootIn } from './root-in.js'
 
 const COEFFICIENTS: Cubic = [0.085, 0.0192, -9.5e-5, 0]
 

@@ -3,8 +3,8 @@ import { numberIn } from '../../quantity/guard.js'
 import type { Permittivity } from '../../quantity/permittivity.js'
 import type { Porosity } from '../../quantity/share.js'
 import type { WaterContent } from '../../quantity/water-content.js'
-import { contentBetween } from '../content-between.js'
 import { AIR, APPARENT, CONTENT, MIXING_EXPONENT, POROSITY, SOLIDS, WATER } from '../domains.js'
+import { contentBetween } from './content-between.js'
 
 /** Solids, water and air, and how they lie in the field. */
 export interface ThreePhases {

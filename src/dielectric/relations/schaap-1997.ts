@@ -2,8 +2,8 @@ import type { Domain } from '../../quantity/domain.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { Permittivity } from '../../quantity/permittivity.js'
 import type { WaterContent } from '../../quantity/water-content.js'
-import { contentBetween } from '../content-between.js'
 import { APPARENT } from '../domains.js'
+import { contentBetween } from './content-between.js'
 import { reachedPermittivity } from './herkelrath-1991.js'
 
 const SLOPE: Domain = {

@@ -5,8 +5,8 @@ import type { Permittivity } from '../../quantity/permittivity.js'
 import type { MassFraction } from '../../quantity/share.js'
 import type { Validity } from '../../quantity/validity.js'
 import type { WaterContent } from '../../quantity/water-content.js'
-import { contentBetween } from '../content-between.js'
 import { APPARENT, BULK_DENSITY, CONTENT, SHARE_OF_MASS, WATER } from '../domains.js'
+import { contentBetween } from './content-between.js'
 
 const ICE = 3.2
 const ROCK = 5.5

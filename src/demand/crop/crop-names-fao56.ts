@@ -1,4 +1,4 @@
-import { InputError } from '../quantity/errors.js'
+import { InputError } from '../../quantity/errors.js'
 
 /** Every crop of Tables 12, 17 and 22 of FAO-56, with the names under which Table 11 lists its stages; none where it prints no stages. */
 export const CROP_NAMES: readonly (readonly [string, readonly string[]])[] = [

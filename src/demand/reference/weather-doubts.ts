@@ -1,6 +1,6 @@
-import { InputError } from '../quantity/errors.js'
-import type { Finding } from '../quantity/finding.js'
-import type { HourlyWeather } from './reference/hourly-weather.js'
+import { InputError } from '../../quantity/errors.js'
+import type { Finding } from '../../quantity/finding.js'
+import type { HourlyWeather } from './hourly-weather.js'
 
 /** What is doubtful in the weather of a day or an hour. `explainWeatherFinding` puts it into words. */
 export interface WeatherFinding {

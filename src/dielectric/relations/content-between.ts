@@ -1,7 +1,7 @@
-import { DomainError } from '../quantity/errors.js'
-import type { Permittivity } from '../quantity/permittivity.js'
-import type { WaterContent } from '../quantity/water-content.js'
-import { APPARENT } from './domains.js'
+import { DomainError } from '../../quantity/errors.js'
+import type { Permittivity } from '../../quantity/permittivity.js'
+import type { WaterContent } from '../../quantity/water-content.js'
+import { APPARENT } from '../domains.js'
 
 /**
  * A water content that a relation gave, if it lies between no water and `full`; refused with the permittivities between which it would.
