@@ -1,11 +1,11 @@
+import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
-import { wholeWithin, within } from '../../quantity/guard.js'
-import type { Span } from '../../quantity/span.js'
+import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
 import { checkedBand } from '../dead-band.js'
 import { allowedSeconds, type Hours } from './hours.js'
 import type { WateringSettings } from './settings.js'
 
-const BELIEVABLE: Span = {
+const BELIEVABLE: Domain = {
   quantity: 'limit of believable water contents',
   unit: 'm³/m³',
   min: 0,
@@ -13,7 +13,7 @@ const BELIEVABLE: Span = {
   ends: '[]',
   hint: 'give what the medium can hold at the driest and at the wettest',
 }
-const SUBSTRATE: Span = {
+const SUBSTRATE: Domain = {
   quantity: 'substrate volume',
   unit: 'L',
   min: 0,
@@ -21,7 +21,7 @@ const SUBSTRATE: Span = {
   ends: '()',
   hint: 'give the volume of medium that the shots water',
 }
-const FLOW: Span = {
+const FLOW: Domain = {
   quantity: 'flow of the valve',
   unit: 'L/h',
   min: 0,
@@ -29,7 +29,7 @@ const FLOW: Span = {
   ends: '()',
   hint: 'give the flow to the containers that the volumes are meant for',
 }
-const VOLUME: Span = {
+const VOLUME: Domain = {
   quantity: 'volume of water',
   unit: 'L',
   min: 0,
@@ -37,7 +37,7 @@ const VOLUME: Span = {
   ends: '()',
   hint: 'give a volume above zero',
 }
-const RUN: Span = {
+const RUN: Domain = {
   quantity: 'longest run time',
   unit: 's',
   min: 0,
@@ -45,8 +45,8 @@ const RUN: Span = {
   ends: '(]',
   hint: 'give a time of at most two hours; longer watering is several shots',
 }
-const PAUSE: Span = { quantity: 'pause', unit: 's', min: 0, max: 86400, ends: '[]', hint: 'give zero to a day' }
-const AGE: Span = {
+const PAUSE: Domain = { quantity: 'pause', unit: 's', min: 0, max: 86400, ends: '[]', hint: 'give zero to a day' }
+const AGE: Domain = {
   quantity: 'age of a reading',
   unit: 's',
   min: 0,
@@ -54,7 +54,7 @@ const AGE: Span = {
   ends: '(]',
   hint: 'give a few times the interval of the readings, at most a day',
 }
-const UNCHANGED: Span = {
+const UNCHANGED: Domain = {
   quantity: 'time without a change',
   unit: 's',
   min: 0,
@@ -62,7 +62,7 @@ const UNCHANGED: Span = {
   ends: '(]',
   hint: 'give longer than a healthy probe shows the same number in a quiet night',
 }
-const SHOTS: Span = {
+const SHOTS: Domain = {
   quantity: 'shots without a rise',
   unit: '1',
   min: 1,
@@ -70,7 +70,7 @@ const SHOTS: Span = {
   ends: '[]',
   hint: 'give a small whole number: somebody should come and look',
 }
-const TIME_OF_DAY: Span = {
+const TIME_OF_DAY: Domain = {
   quantity: 'time of day',
   unit: 's',
   min: 0,
@@ -78,7 +78,7 @@ const TIME_OF_DAY: Span = {
   ends: '[]',
   hint: 'give the time since local midnight',
 }
-const AHEAD: Span = {
+const AHEAD: Domain = {
   quantity: 'advance of local time',
   unit: 's',
   min: -50400,
@@ -86,7 +86,7 @@ const AHEAD: Span = {
   ends: '[]',
   hint: 'give how far local clocks are ahead of universal time, negative west of it',
 }
-const OFFSET: Span = {
+const OFFSET: Domain = {
   quantity: 'offset of a probe',
   unit: 'm³/m³',
   min: -1,
@@ -94,7 +94,7 @@ const OFFSET: Span = {
   ends: '[]',
   hint: 'give by how much it reads above the zone as a whole',
 }
-const DISAGREEMENT: Span = {
+const DISAGREEMENT: Domain = {
   quantity: 'disagreement of probes',
   unit: 'm³/m³',
   min: 0,
@@ -135,8 +135,8 @@ export interface Limits {
 
 export function checkedSettings(settings: WateringSettings): Limits {
   const { lower, upper } = checkedBand(settings)
-  const min = within(settings.minBelievable, BELIEVABLE)
-  const max = within(settings.maxBelievable, BELIEVABLE)
+  const min = numberIn(settings.minBelievable, BELIEVABLE, 'minBelievable')
+  const max = numberIn(settings.maxBelievable, BELIEVABLE, 'maxBelievable')
   if (!(min < lower))
     throw new InputError('minBelievable', `${min} is not below the lower limit ${lower}`, 'give a lower one')
   if (!(max > upper))
@@ -149,31 +149,31 @@ export function checkedSettings(settings: WateringSettings): Limits {
     upper,
     min,
     max,
-    substrate: within(settings.substrateVolume, SUBSTRATE),
+    substrate: numberIn(settings.substrateVolume, SUBSTRATE, 'substrateVolume'),
     ...volumes,
     use: volumes.usual / allowed,
-    rest: within(settings.minRest, PAUSE),
-    lag: within(settings.probeLag, PAUSE),
-    maxAge: within(settings.maxReadingAge, AGE),
-    maxUnchanged: within(settings.maxUnchanged, UNCHANGED),
-    maxMisses: wholeWithin(settings.maxShotsWithoutRise, SHOTS),
+    rest: numberIn(settings.minRest, PAUSE, 'minRest'),
+    lag: numberIn(settings.probeLag, PAUSE, 'probeLag'),
+    maxAge: numberIn(settings.maxReadingAge, AGE, 'maxReadingAge'),
+    maxUnchanged: numberIn(settings.maxUnchanged, UNCHANGED, 'maxUnchanged'),
+    maxMisses: wholeNumberIn(settings.maxShotsWithoutRise, SHOTS, 'maxShotsWithoutRise'),
     hours,
     allowed,
-    ahead: within(settings.ahead ?? 0, AHEAD),
+    ahead: numberIn(settings.ahead ?? 0, AHEAD, 'ahead'),
     closesByItself: settings.valveClosesByItself === true,
     timed: wordOf(settings.inDoubt) === 'timed-shots',
     probes: checkedProbes(settings.probes),
-    disagreement: within(settings.maxDisagreement ?? 0.08, DISAGREEMENT),
+    disagreement: numberIn(settings.maxDisagreement ?? 0.08, DISAGREEMENT, 'maxDisagreement'),
   }
 }
 
 function checkedVolumes(settings: WateringSettings, hours: readonly Hours[]) {
-  const litresPerSecond = within(settings.flow, FLOW) / 3600
-  const shot = within(settings.shot, VOLUME)
+  const litresPerSecond = numberIn(settings.flow, FLOW, 'flow') / 3600
+  const shot = numberIn(settings.shot, VOLUME, 'shot')
   const run = shot / litresPerSecond
-  const maxRun = within(settings.maxRunTime, RUN)
-  const perDay = within(settings.maxPerDay, VOLUME)
-  const usual = within(settings.usualPerDay, VOLUME)
+  const maxRun = numberIn(settings.maxRunTime, RUN, 'maxRunTime')
+  const perDay = numberIn(settings.maxPerDay, VOLUME, 'maxPerDay')
+  const usual = numberIn(settings.usualPerDay, VOLUME, 'usualPerDay')
   if (run > maxRun)
     throw new InputError(
       'shot',
@@ -182,7 +182,7 @@ function checkedVolumes(settings: WateringSettings, hours: readonly Hours[]) {
     )
   if (usual > perDay)
     throw new InputError('usualPerDay', 'is larger than the most for a day', 'raise the limit knowingly')
-  const backUp = within(settings.backUpPerDay ?? Math.min(perDay, 1.2 * usual), VOLUME)
+  const backUp = numberIn(settings.backUpPerDay ?? Math.min(perDay, 1.2 * usual), VOLUME, 'backUpPerDay')
   if (backUp > perDay) throw new InputError('backUpPerDay', 'is larger than the most for a day', 'make it smaller')
   if (shot > backUp)
     throw new InputError('backUpPerDay', 'has no room for a single shot', 'make it larger or the shot smaller')
@@ -200,8 +200,8 @@ function checkedHours(hours: WateringSettings['allowedHours']): Hours[] {
       'give one to 24 of { from, to }; from 0 to 86400 is the whole day',
     )
   return hours.map((entry) => {
-    const from = within(entry.from, TIME_OF_DAY)
-    const to = within(entry.to, TIME_OF_DAY)
+    const from = numberIn(entry.from, TIME_OF_DAY, 'from')
+    const to = numberIn(entry.to, TIME_OF_DAY, 'to')
     if (from === to) throw new InputError('allowedHours', 'begin when they end', 'give the whole day as 0 to 86400')
     return { from, to: to > from ? to : to + 86400 }
   })
@@ -225,6 +225,6 @@ function checkedProbes(probes: WateringSettings['probes']) {
         'give each probe a name of its own',
       )
     names.add(name)
-    return { name, offset: within(offset ?? 0, OFFSET) }
+    return { name, offset: numberIn(offset ?? 0, OFFSET) }
   })
 }
