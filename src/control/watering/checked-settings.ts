@@ -1,6 +1,7 @@
 import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
+import { oneOf } from '../../quantity/one-of.js'
 import { checkedBand } from '../dead-band.js'
 import { allowedSeconds, type Hours } from './hours.js'
 import type { WateringSettings } from './settings.js'
@@ -161,7 +162,7 @@ export function checkedSettings(settings: WateringSettings): Limits {
     allowed,
     ahead: numberIn(settings.ahead ?? 0, AHEAD, 'ahead'),
     closesByItself: settings.valveClosesByItself === true,
-    timed: wordOf(settings.inDoubt) === 'timed-shots',
+    timed: oneOf(settings.inDoubt, ['timed-shots', 'staying-closed'], 'inDoubt') === 'timed-shots',
     probes: checkedProbes(settings.probes),
     disagreement: numberIn(settings.maxDisagreement ?? 0.08, DISAGREEMENT, 'maxDisagreement'),
   }
@@ -205,11 +206,6 @@ function checkedHours(hours: WateringSettings['allowedHours']): Hours[] {
     if (from === to) throw new InputError('allowedHours', 'begin when they end', 'give the whole day as 0 to 86400')
     return { from, to: to > from ? to : to + 86400 }
   })
-}
-
-function wordOf(word: unknown): string {
-  if (word === 'timed-shots' || word === 'staying-closed') return word
-  throw new InputError('inDoubt', `"${String(word)}" is not known`, 'give one of timed-shots, staying-closed')
 }
 
 function checkedProbes(probes: WateringSettings['probes']) {
