@@ -9,8 +9,10 @@ export function passBalance(zone: WateringZone, use: number, level: number | nul
   if (use === 0 && (zone.level !== null || level === null)) return zone
   const start = zone.level ?? level
   const next = { ...zone, use: zone.use + use, level: start }
-  // Where water may flow all day the window is a day, so that nights do not look like probes that stand still.
-  if (next.use < (limits.allowed > 50400 ? limits.usual : limits.usual / 2)) return next
+  // Where water may flow all day the window is a day, so that nights do not look like probes that stand still; and what is said to be
+  // full is doubted later.
+  const isLong = limits.allowed > 50400 || (level !== null && level >= limits.upper)
+  if (next.use < (isLong ? limits.usual : limits.usual / 2)) return next
   const ended = { ...zone, use: 0, given: 0, level }
   if (level === null || start === null) return ended
   return { ...ended, verdict: judged(zone.verdict, (zone.given + (start - level) * limits.substrate) / next.use) }
