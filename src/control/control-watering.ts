@@ -1,5 +1,5 @@
-import type { Duration } from '../quantity/duration.js'
-import type { Volume } from '../quantity/volume.js'
+import type { Duration } from '../quantity/generated/duration.js'
+import type { Volume } from '../quantity/generated/volume.js'
 import type { Reducer } from '../record/reducer.js'
 import { switched } from './dead-band.js'
 import { type CheckedSettings, checkedSettings, type WateringSettings } from './watering-settings.js'

@@ -1,9 +1,9 @@
 import type { Domain } from '../quantity/domain.js'
-import type { Duration } from '../quantity/duration.js'
 import { InputError } from '../quantity/errors.js'
-import type { Flow } from '../quantity/flow.js'
+import type { Duration } from '../quantity/generated/duration.js'
+import type { Flow } from '../quantity/generated/flow.js'
+import type { Volume } from '../quantity/generated/volume.js'
 import { numberIn } from '../quantity/guard.js'
-import type { Volume } from '../quantity/volume.js'
 import { checkedBand, type DeadBandLimits } from './dead-band.js'
 
 /** What to do while the reading is missing. Holding a valve open is no choice. */

@@ -29,7 +29,7 @@ describe('results and their units', () => {
     expect(shown('const theta = waterContentTopp1980(20)')).toBe('0.3454 m³/m³')
     expect(shown('theta')).toBe('0.3454 m³/m³')
     expect(shown("celsius('68 °F')")).toBe('20 °C')
-    expect(shown("quantity('2 kPa', 'SuctionHead')")).toMatch(/ cm$/)
+    expect(shown("parseQuantity('2 kPa', 'SuctionHead')")).toMatch(/ cm$/)
   })
   it('says when an input lies outside the span where the formula was measured, once a line', () => {
     expect(shown('waterContentTopp1980(60)')).toMatch(

@@ -7,7 +7,7 @@ import { LIBRARY } from '../../src/repl/library.js'
 import { numberFromText } from '../../src/repl/number-from-text.js'
 import { typedArguments } from '../../src/repl/typed-arguments.js'
 import { wrapped } from '../../src/repl/wrap.js'
-import { KINDS } from '../../src/text/kinds.js'
+import { KINDS } from '../../src/text/generated/kinds.js'
 
 const numeric = catalogue.flatMap((entry) =>
   entry.arguments.filter((field) => field.shape !== 'other').map((field) => ({ entry, field })),
