@@ -97,7 +97,7 @@ describe('refusals', () => {
   it.each([
     [
       "shotVolume({ substrateVolume: '11 cm', rise: 0.03, drainFraction: 0.15 })",
-      /^Refused: substrateVolume \(Volume\): "11 cm" has the unit "cm"; .* L, mL/,
+      /^Refused: substrateVolume \(Volume\): "11 cm" has the unit "cm", which is one of Length; .* L, mL/,
     ],
     [
       'shotVolume({ substrateVolume: 11, rise: 3, drainFraction: 0.15 })',
