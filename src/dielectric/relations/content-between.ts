@@ -1,6 +1,6 @@
 import { DomainError } from '../../quantity/errors.js'
-import type { Permittivity } from '../../quantity/permittivity.js'
-import type { WaterContent } from '../../quantity/water-content.js'
+import type { Permittivity } from '../../quantity/generated/permittivity.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { APPARENT } from '../domains.js'
 
 /**
