@@ -11,7 +11,6 @@ import { type CatalogueEntry, type CatalogueField, catalogue } from '../../src/c
 import { readableTex } from '../../src/repl/readable-tex.js'
 import type { Equation, Input } from '../explorer/equation.js'
 import { callInExample } from './call-in-example.js'
-import { publicNames } from './public-names.js'
 import { parseRange } from './ranges.js'
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url))

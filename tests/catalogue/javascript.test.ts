@@ -58,7 +58,12 @@ async function faultsOf(entry: CatalogueEntry): Promise<string[]> {
       if (!isTyped(error)) faults.push(`${field.path} = ${JSON.stringify(value) ?? 'nothing'}: ${said(error)}`)
     }
     const missing = field.optional ? [] : [undefined, null]
-    if (field.range === 'any' || field.type === 'unknown') continue
+    if (
+      field.range === 'any' ||
+      field.type === 'unknown' ||
+      (entry.name.startsWith('explain') && field.path.includes('.'))
+    )
+      continue
     if (typeof now === 'number') for (const value of ['12', true, {}, ...missing]) feed(value)
     else if ((typeof now === 'string' && field.type !== 'string') || (now === undefined && /^'/.test(field.type)))
       feed('lihgt')

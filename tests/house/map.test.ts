@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
-import { folderOf, importsOf, root, sourceFiles } from './sources.js'
+import { mapInCode } from './map-in-code.js'
+import { root } from './sources.js'
 
 const below = JSON.parse(readFileSync(`${root}.dependency-map.json`, 'utf8')) as Record<string, string[]>
 
@@ -15,19 +16,6 @@ function mapInGuide(): Record<string, string[]> {
       (from as string).trim() === 'nothing' ? [] : (from as string).trim().split(', ').sort(),
     ]),
   )
-}
-
-/** The folders that each folder's files really import from. */
-function mapInCode(): Record<string, string[]> {
-  const found: Record<string, Set<string>> = {}
-  for (const { path, code } of sourceFiles()) {
-    if (path === 'src/index.ts') continue
-    const from = folderOf(path)
-    found[from] ??= new Set()
-    for (const { from: target } of importsOf(path, code))
-      if (target.startsWith('src/') && folderOf(target) !== from) found[from].add(folderOf(target).replace('.ts', ''))
-  }
-  return Object.fromEntries(Object.entries(found).map(([folder, targets]) => [folder, [...targets].sort()]))
 }
 
 describe('the map of the house', () => {

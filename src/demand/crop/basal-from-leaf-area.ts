@@ -1,6 +1,6 @@
+import type { CropCoefficient, LeafAreaIndex } from '../../quantity/generated/plant.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import type { CropCoefficient, LeafAreaIndex } from '../../quantity/plant.js'
 import { LEAF_AREA } from '../cover/cover-domains.js'
 import { COEFFICIENT } from './crop-domains.js'
 

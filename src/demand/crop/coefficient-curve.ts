@@ -1,8 +1,8 @@
 import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
+import type { CropCoefficient } from '../../quantity/generated/plant.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import type { CropCoefficient } from '../../quantity/plant.js'
 import { COEFFICIENT } from './crop-domains.js'
 
 /** Lengths of the four growth stages. */

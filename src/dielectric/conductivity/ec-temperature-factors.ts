@@ -1,7 +1,7 @@
 import type { Domain } from '../../quantity/domain.js'
+import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import type { Temperature } from '../../quantity/temperature.js'
 import type { Validity } from '../../quantity/validity.js'
 import { waterViscosityIapwsSr6 } from '../../water/viscosity-iapws-sr6.js'
 import { LIQUID } from '../domains.js'

@@ -1,8 +1,8 @@
 import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
-import type { WaterContent } from '../../quantity/water-content.js'
 import type { ScaledFrequencyLaw } from './scaled-frequency.js'
 
 const SCALED: Domain = {

@@ -1,7 +1,7 @@
 import type { Domain } from '../../quantity/domain.js'
+import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import type { Volume } from '../../quantity/volume.js'
 
 /** A volume that plants share. */
 export interface SharedVolume {

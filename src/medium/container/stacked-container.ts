@@ -1,5 +1,5 @@
 import { InputError } from '../../quantity/errors.js'
-import type { Length } from '../../quantity/length.js'
+import type { Length } from '../../quantity/generated/length.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { type Container, containerOf } from './container.js'
 

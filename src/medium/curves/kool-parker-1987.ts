@@ -1,6 +1,6 @@
 import type { Domain } from '../../quantity/domain.js'
+import type { InverseSuction } from '../../quantity/generated/inverse-suction.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { InverseSuction } from '../../quantity/inverse-suction.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { checkAlpha } from './curve-limits.js'
 import type { ConductiveModel } from './retention-model.js'

@@ -1,6 +1,6 @@
-import type { InverseSuction } from '../../quantity/inverse-suction.js'
+import type { InverseSuction } from '../../quantity/generated/inverse-suction.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { requireObject } from '../../quantity/require-object.js'
-import type { WaterContent } from '../../quantity/water-content.js'
 import { checkAlpha, checkExponent } from './curve-limits.js'
 import { mualemOfFreeExponents } from './mualem-free-exponents.js'
 import type { RetentionModel } from './retention-model.js'

@@ -1,10 +1,10 @@
 import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
+import type { SuctionHead } from '../../quantity/generated/suction.js'
+import type { WaterContentChange } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { requireObject } from '../../quantity/require-object.js'
-import type { SuctionHead } from '../../quantity/suction.js'
-import type { WaterContentChange } from '../../quantity/water-content.js'
 import type { RetentionModel } from '../curves/retention-model.js'
 
 /** A medium between two suctions. */
