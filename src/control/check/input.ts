@@ -1,7 +1,7 @@
-import type { Duration } from '../../quantity/duration.js'
-import type { Flow } from '../../quantity/flow.js'
-import type { Volume } from '../../quantity/volume.js'
-import type { WaterContent } from '../../quantity/water-content.js'
+import type { Duration } from '../../quantity/generated/duration.js'
+import type { Flow } from '../../quantity/generated/flow.js'
+import type { Volume } from '../../quantity/generated/volume.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 
 /** A shot that somebody or something wants to give. */
 export interface WateringRequest {
