@@ -4,8 +4,9 @@ import { within } from '../quantity/guard.js'
 import type { DrainFraction } from '../quantity/share.js'
 import type { Span } from '../quantity/span.js'
 import type { Volume } from '../quantity/volume.js'
-import { containerFlowRichards1931, type RichardsState } from './container-flow-richards-1931.js'
+import { containerFlowRichards1931 } from './container-flow-richards-1931.js'
 import type { RichardsContainer } from './richards-column.js'
+import type { RichardsState } from './richards-state.js'
 
 /** A saturated container whose bottom is opened. */
 export interface DrainingContainer extends Pick<RichardsContainer, 'container' | 'medium' | 'nodes' | 'tolerance'> {

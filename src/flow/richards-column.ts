@@ -4,40 +4,57 @@ import { InputError } from '../quantity/errors.js'
 import { wholeWithin, within } from '../quantity/guard.js'
 import type { HydraulicConductivity } from '../quantity/hydraulic-conductivity.js'
 import type { Length } from '../quantity/length.js'
+import type { Share } from '../quantity/share.js'
 import type { Span } from '../quantity/span.js'
 import type { SuctionHead } from '../quantity/suction.js'
-import type { ColumnEnds, Sink } from './column-equations.js'
-import { type ColumnGrid, columnGrid } from './column-grid.js'
-import { type FeddesLimits, feddesDryStart, feddesFactor } from './feddes-factor.js'
+import type { ColumnEnds } from './column/ends.js'
+import { type ColumnGrid, columnGrid } from './column/grid.js'
+import { mediumTable } from './column/medium-table.js'
+import type { LayerMedium } from './column/terms.js'
+import { oneOf } from '../quantity/one-of.js'
+import { type RootsInContainer, sinkOf } from './richards-roots.js'
+import { type SaltInContainer, type SaltSetting, saltSetting } from './salt/salt-setting.js'
 import { SATURATED_CONDUCTIVITY } from './spans.js'
-import { checkFeddesLimits } from './uptake-feddes-1978.js'
 
-/** A container whose water is simulated. */
-export interface RichardsContainer {
+/** A medium in its place, with how well it conducts when it is full. */
+export interface ConductingLayer {
   /** The space that the medium fills. */
   readonly container: Container
   /** How the medium holds and conducts water. */
   readonly medium: ConductiveModel
   /** Conductivity of the saturated medium. Unit: cm/h. Range: (0, ∞). */
   readonly saturatedConductivity: HydraulicConductivity
+}
+
+/** What surrounds the medium of a simulation, and how exactly it is followed. */
+export interface RichardsSurroundings {
   /** Where and how far roots take up water; without them there can be no demand. */
   readonly roots?: RootsInContainer
   /** What the bottom does: drain freely (the default), nothing, or keep a suction, as on a mat or a water table. */
   readonly base?: 'seepage' | 'closed' | SuctionHead
   /** What the surface does: take up shots (the default), or keep a suction. */
   readonly surface?: 'shots' | SuctionHead
-  /** Heights at which the medium is followed, both ends included; 61 by default. Unit: 1. Range: integers [5, 5001]. */
+  /** Depth of water that can stand on the surface before it runs off over the rim; without it no water runs off. Unit: cm. Range: [0, ∞). */
+  readonly rim?: Length
+  /** Share of the water given that runs past the medium, along walls and through wide gaps; none by default. Unit: 1. Range: [0, 1]. */
+  readonly bypass?: Share
+  /** Suction at which the surface is air-dry and evaporation ends; 100000 by default. Unit: cm. Range: [100, 10000000]. */
+  readonly airDry?: SuctionHead
+  /** How salt moves; without it none is followed. */
+  readonly salt?: SaltInContainer
+  /** Heights at which the medium is followed, both ends included; 31 by default. Unit: 1. Range: integers [5, 5001]. */
   readonly nodes?: number
-  /** Largest error of the water content that a step may make anywhere; 0.0001 by default. Unit: m³/m³. Range: [1e-9, 0.01]. */
+  /** Largest error of the water content that a step may make anywhere; 0.0003 by default. Unit: m³/m³. Range: [1e-9, 0.01]. */
   readonly tolerance?: number
 }
 
-/** Roots in a container. */
-export interface RootsInContainer {
-  /** Suctions between which the roots take up water. */
-  readonly limits: FeddesLimits
-  /** How dense the roots are at a height above the bottom, in any unit; the same everywhere by default. */
-  readonly density?: (height: Length) => number
+/** A container of one medium whose water is simulated. */
+export interface RichardsContainer extends ConductingLayer, RichardsSurroundings {}
+
+/** Layers of different media, one on the other, whose water is simulated. */
+export interface RichardsLayers extends RichardsSurroundings {
+  /** The layers, from the bottom up; the narrower of two that meet is where water passes. */
+  readonly layers: readonly ConductingLayer[]
 }
 
 const NODES: Span = {
@@ -64,61 +81,66 @@ const HELD: Span = {
   ends: '[]',
   hint: 'give the suction at bottom or surface, zero for a water table',
 }
-const DENSITY: Span = {
-  quantity: 'root density',
-  unit: 'any',
+const RIM: Span = {
+  quantity: 'rim',
+  unit: 'cm',
   min: 0,
   max: Infinity,
   ends: '[)',
-  hint: 'give zero where there are no roots',
+  hint: 'give how deep water can stand on the surface, or leave it out',
+}
+const BYPASS: Span = {
+  quantity: 'bypass share',
+  unit: '1',
+  min: 0,
+  max: 1,
+  ends: '[]',
+  hint: 'give the share of the water that runs past the medium',
+}
+const AIR_DRY: Span = {
+  quantity: 'suction of the air-dry surface',
+  unit: 'cm',
+  min: 100,
+  max: 1e7,
+  ends: '[]',
+  hint: 'give the suction at which nothing evaporates any more, 100000 cm in usual air',
 }
 
 /** A container as the simulation wants it. */
 export interface RichardsColumn {
   readonly grid: ColumnGrid
-  readonly medium: ConductiveModel
-  /** Unit: cm/s. */
-  readonly saturatedConductivity: number
+  readonly layers: readonly ConductingLayer[]
+  readonly media: readonly LayerMedium[]
   readonly ends: ColumnEnds
+  readonly bypass: number
   readonly tolerance: number
-  /** What the roots would draw at a demand in cm³/s. */
-  readonly sink: (demand: number) => Sink | undefined
+  readonly sink: ReturnType<typeof sinkOf>
+  readonly salt: SaltSetting | undefined
 }
 
 /** Refuses what cannot be simulated. */
-export function richardsColumn(input: RichardsContainer): RichardsColumn {
-  const { container, medium, roots, base = 'seepage', surface = 'shots' } = input
-  const saturatedConductivity = within(input.saturatedConductivity, SATURATED_CONDUCTIVITY) / 3600
-  const grid = columnGrid(container, wholeWithin(input.nodes ?? 61, NODES))
-  const tolerance = within(input.tolerance ?? 0.0001, TOLERANCE)
+export function richardsColumn(layers: readonly ConductingLayer[], around: RichardsSurroundings): RichardsColumn {
+  if (layers.length === 0) throw new InputError('layers', 'the stack is empty', 'give at least one layer')
+  const media = layers.map(({ medium, saturatedConductivity }) => ({
+    table: mediumTable(medium),
+    saturatedConductivity: within(saturatedConductivity, SATURATED_CONDUCTIVITY) / 3600,
+  }))
+  const { roots, base = 'seepage', surface = 'shots' } = around
+  const grid = columnGrid(
+    layers.map(({ container }) => container),
+    wholeWithin(around.nodes ?? 31, NODES),
+  )
+  const airDry = within(around.airDry ?? 1e5, AIR_DRY)
   const ends: ColumnEnds = {
-    base: typeof base === 'string' ? base : within(base, HELD),
-    surface: typeof surface === 'string' ? surface : within(surface, HELD),
+    base:
+      typeof base === 'number' ? within(base, HELD) : oneOf<'seepage' | 'closed'>(base, ['seepage', 'closed'], 'base'),
+    surface: typeof surface === 'number' ? within(surface, HELD) : oneOf<'shots'>(surface, ['shots'], 'surface'),
+    rim: around.rim === undefined ? Infinity : within(around.rim, RIM),
+    dryFrom: airDry / 2,
+    dryAt: airDry,
   }
-  return { grid, medium, saturatedConductivity, ends, tolerance, sink: sinkOf(grid, roots) }
-}
-
-function sinkOf(grid: ColumnGrid, roots: RootsInContainer | undefined): RichardsColumn['sink'] {
-  const parts = new Float64Array(grid.nodes)
-  if (roots !== undefined) checkFeddesLimits(roots.limits)
-  const density = roots?.density
-  let sum = 0
-  for (let i = 0; i < grid.nodes; i++) {
-    const here = density === undefined ? 1 : within(density(grid.heights[i] as Length), DENSITY)
-    parts[i] = here * grid.volumes[i]!
-    sum += parts[i]!
-  }
-  if (!(sum > 0)) throw new InputError('roots.density', 'is zero everywhere', 'give a density above zero somewhere')
-  return (demand) => {
-    if (demand === 0) return undefined
-    if (roots === undefined)
-      throw new InputError('roots', 'are not described, and there is a demand', 'say between which suctions they drink')
-    // cm³/s over the surface as mm/d, in which the limits count.
-    const dryStart = feddesDryStart(roots.limits, (demand / grid.surface) * 864000)
-    return {
-      most: parts.map((part) => (part / sum) * demand),
-      factor: (suction) => feddesFactor(suction, roots.limits, dryStart),
-      driest: roots.limits.h4,
-    }
-  }
+  const tolerance = within(around.tolerance ?? 0.0003, TOLERANCE)
+  const bypass = within(around.bypass ?? 0, BYPASS)
+  const salt = saltSetting(around.salt, grid, layers, typeof base === 'number')
+  return { grid, layers, media, ends, bypass, tolerance, sink: sinkOf(grid, roots), salt }
 }
