@@ -1,20 +1,20 @@
-import type { Container } from '../medium/container.js'
-import type { ConductiveModel } from '../medium/retention-model.js'
+import type { Container } from '../medium/container/container.js'
+import type { ConductiveModel } from '../medium/curves/retention-model.js'
+import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
-import { wholeWithin, within } from '../quantity/guard.js'
+import { numberIn, wholeNumberIn } from '../quantity/guard.js'
 import type { HydraulicConductivity } from '../quantity/hydraulic-conductivity.js'
 import type { Length } from '../quantity/length.js'
+import { oneOf } from '../quantity/one-of.js'
 import type { Share } from '../quantity/share.js'
-import type { Span } from '../quantity/span.js'
 import type { SuctionHead } from '../quantity/suction.js'
 import type { ColumnEnds } from './column/ends.js'
 import { type ColumnGrid, columnGrid } from './column/grid.js'
 import { mediumTable } from './column/medium-table.js'
 import type { LayerMedium } from './column/terms.js'
-import { oneOf } from '../quantity/one-of.js'
+import { SATURATED_CONDUCTIVITY } from './domains.js'
 import { type RootsInContainer, sinkOf } from './richards-roots.js'
 import { type SaltInContainer, type SaltSetting, saltSetting } from './salt/salt-setting.js'
-import { SATURATED_CONDUCTIVITY } from './spans.js'
 
 /** A medium in its place, with how well it conducts when it is full. */
 export interface ConductingLayer {
@@ -57,7 +57,7 @@ export interface RichardsLayers extends RichardsSurroundings {
   readonly layers: readonly ConductingLayer[]
 }
 
-const NODES: Span = {
+const NODES: Domain = {
   quantity: 'nodes',
   unit: '1',
   min: 5,
@@ -65,7 +65,7 @@ const NODES: Span = {
   ends: '[]',
   hint: 'give a whole number; twice as many make a quarter of the error',
 }
-const TOLERANCE: Span = {
+const TOLERANCE: Domain = {
   quantity: 'tolerance',
   unit: 'm³/m³',
   min: 1e-9,
@@ -73,7 +73,7 @@ const TOLERANCE: Span = {
   ends: '[]',
   hint: 'give the error of water content that a step may make, 0.0001 for instance',
 }
-const HELD: Span = {
+const HELD: Domain = {
   quantity: 'suction that is held',
   unit: 'cm',
   min: -1000,
@@ -81,7 +81,7 @@ const HELD: Span = {
   ends: '[]',
   hint: 'give the suction at bottom or surface, zero for a water table',
 }
-const RIM: Span = {
+const RIM: Domain = {
   quantity: 'rim',
   unit: 'cm',
   min: 0,
@@ -89,7 +89,7 @@ const RIM: Span = {
   ends: '[)',
   hint: 'give how deep water can stand on the surface, or leave it out',
 }
-const BYPASS: Span = {
+const BYPASS: Domain = {
   quantity: 'bypass share',
   unit: '1',
   min: 0,
@@ -97,7 +97,7 @@ const BYPASS: Span = {
   ends: '[]',
   hint: 'give the share of the water that runs past the medium',
 }
-const AIR_DRY: Span = {
+const AIR_DRY: Domain = {
   quantity: 'suction of the air-dry surface',
   unit: 'cm',
   min: 100,
@@ -123,24 +123,26 @@ export function richardsColumn(layers: readonly ConductingLayer[], around: Richa
   if (layers.length === 0) throw new InputError('layers', 'the stack is empty', 'give at least one layer')
   const media = layers.map(({ medium, saturatedConductivity }) => ({
     table: mediumTable(medium),
-    saturatedConductivity: within(saturatedConductivity, SATURATED_CONDUCTIVITY) / 3600,
+    saturatedConductivity: numberIn(saturatedConductivity, SATURATED_CONDUCTIVITY) / 3600,
   }))
   const { roots, base = 'seepage', surface = 'shots' } = around
   const grid = columnGrid(
     layers.map(({ container }) => container),
-    wholeWithin(around.nodes ?? 31, NODES),
+    wholeNumberIn(around.nodes ?? 31, NODES, 'nodes'),
   )
-  const airDry = within(around.airDry ?? 1e5, AIR_DRY)
+  const airDry = numberIn(around.airDry ?? 1e5, AIR_DRY, 'airDry')
   const ends: ColumnEnds = {
     base:
-      typeof base === 'number' ? within(base, HELD) : oneOf<'seepage' | 'closed'>(base, ['seepage', 'closed'], 'base'),
-    surface: typeof surface === 'number' ? within(surface, HELD) : oneOf<'shots'>(surface, ['shots'], 'surface'),
-    rim: around.rim === undefined ? Infinity : within(around.rim, RIM),
+      typeof base === 'number'
+        ? numberIn(base, HELD)
+        : oneOf<'seepage' | 'closed'>(base, ['seepage', 'closed'], 'base'),
+    surface: typeof surface === 'number' ? numberIn(surface, HELD) : oneOf<'shots'>(surface, ['shots'], 'surface'),
+    rim: around.rim === undefined ? Infinity : numberIn(around.rim, RIM, 'rim'),
     dryFrom: airDry / 2,
     dryAt: airDry,
   }
-  const tolerance = within(around.tolerance ?? 0.0003, TOLERANCE)
-  const bypass = within(around.bypass ?? 0, BYPASS)
+  const tolerance = numberIn(around.tolerance ?? 0.0003, TOLERANCE, 'tolerance')
+  const bypass = numberIn(around.bypass ?? 0, BYPASS, 'bypass')
   const salt = saltSetting(around.salt, grid, layers, typeof base === 'number')
   return { grid, layers, media, ends, bypass, tolerance, sink: sinkOf(grid, roots), salt }
 }

@@ -1,20 +1,20 @@
 import { rootBetween } from '../numerics/root.js'
+import type { Domain } from '../quantity/domain.js'
 import type { DrainEC, PoreWaterEC, SolutionEC } from '../quantity/electrical-conductivity.js'
 import { InputError } from '../quantity/errors.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { Length } from '../quantity/length.js'
 import type { PressureHead } from '../quantity/pressure-head.js'
-import type { Span } from '../quantity/span.js'
 import type { SuctionHead } from '../quantity/suction.js'
 import type { Volume } from '../quantity/volume.js'
 import type { WaterContent } from '../quantity/water-content.js'
 import { columnSimulation } from './column/simulation.js'
 import type { ContainerFlow, FlowOutcome, FlowStep } from './container-flow.js'
+import { APPLIED, DEMAND, STEP } from './domains.js'
 import type { RichardsColumn } from './richards-column.js'
 import { type Moment, momentOf, type RichardsState, stateOf } from './richards-state.js'
 import { checkFeedEC } from './salt/salt-setting.js'
 import type { SaltPassed } from './salt/solute.js'
-import { APPLIED, DEMAND, STEP } from './spans.js'
 
 /** What happens to a simulated container in a span of time. */
 export interface RichardsStep extends FlowStep {
@@ -89,7 +89,7 @@ export interface RichardsFlow extends ContainerFlow<RichardsState> {
 
 /** Driest suction at the bottom of a container that a simulation can begin with. Unit: cm. */
 const DRIEST = 1e6
-const SUCTION: Span = {
+const SUCTION: Domain = {
   quantity: 'suction',
   unit: 'cm',
   min: -1000,
@@ -97,7 +97,7 @@ const SUCTION: Span = {
   ends: '[]',
   hint: 'give the suction at each height, below zero only under water',
 }
-const CONTENT: Span = {
+const CONTENT: Domain = {
   quantity: 'water content',
   unit: 'm³/m³',
   min: 0,
@@ -105,7 +105,7 @@ const CONTENT: Span = {
   ends: '[]',
   hint: 'give a mean that the medium can hold at rest',
 }
-const EVAPORATION: Span = {
+const EVAPORATION: Domain = {
   quantity: 'evaporation',
   unit: 'L',
   min: 0,
@@ -147,7 +147,7 @@ export function richardsFlow(column: RichardsColumn): RichardsFlow {
     start: (content) => {
       const atRest = (bottom: number) => mean(heights.map((height) => bottom + height))
       const underWater = -heights[nodes - 1]!
-      within(content, { ...CONTENT, min: atRest(DRIEST)[0], max: atRest(underWater)[0] })
+      numberIn(content, { ...CONTENT, min: atRest(DRIEST)[0], max: atRest(underWater)[0] })
       const bottom = rootBetween(
         (bottom) => {
           const [held, slope] = atRest(bottom)
@@ -158,12 +158,12 @@ export function richardsFlow(column: RichardsColumn): RichardsFlow {
       )
       return begin(heights.map((height) => bottom + height))
     },
-    startAt: (suction) => begin(heights.map((height) => within(suction(height as Length), SUCTION))),
+    startAt: (suction) => begin(heights.map((height) => numberIn(suction(height as Length), SUCTION))),
     step: (state, during) => {
-      const duration = within(during.duration, STEP)
-      const given = within(during.applied, APPLIED) * 1000
-      const demand = within(during.demand, DEMAND) * 1000
-      const evaporation = within(during.evaporation ?? 0, EVAPORATION) * 1000
+      const duration = numberIn(during.duration, STEP, 'duration')
+      const given = numberIn(during.applied, APPLIED, 'applied') * 1000
+      const demand = numberIn(during.demand, DEMAND, 'demand') * 1000
+      const evaporation = numberIn(during.evaporation ?? 0, EVAPORATION, 'evaporation') * 1000
       if (ends.surface !== 'shots' && given + evaporation > 0)
         throw new InputError('applied', 'cannot be given to a surface that keeps a suction', 'leave `surface` out')
       if (salted && given > 0 && during.feedEC === undefined)

@@ -1,7 +1,7 @@
+import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { Length } from '../quantity/length.js'
-import type { Span } from '../quantity/span.js'
 import type { ColumnGrid } from './column/grid.js'
 import type { Sink } from './column/uptake.js'
 import { type FeddesLimits, feddesDryStart } from './feddes-factor.js'
@@ -15,7 +15,7 @@ export interface RootsInContainer {
   readonly density?: (height: Length) => number
 }
 
-const DENSITY: Span = {
+const DENSITY: Domain = {
   quantity: 'root density',
   unit: 'any',
   min: 0,
@@ -30,7 +30,7 @@ export function sinkOf(grid: ColumnGrid, roots: RootsInContainer | undefined): (
   checkFeddesLimits(roots.limits)
   const { heights, lengths, lowerHalves, upperHalves } = grid
   const density = roots.density ?? (() => 1)
-  const rooted = (volume: number, height: number) => within(density(height as Length), DENSITY) * volume
+  const rooted = (volume: number, height: number) => numberIn(density(height as Length), DENSITY) * volume
   const lower = lowerHalves.map((volume, e) => rooted(volume, heights[e]! + lengths[e]! / 4))
   const upper = upperHalves.map((volume, e) => rooted(volume, heights[e]! + (3 * lengths[e]!) / 4))
   const sum = lower.reduce((a, b) => a + b, 0) + upper.reduce((a, b) => a + b, 0)

@@ -1,7 +1,7 @@
+import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { PressureHead } from '../quantity/pressure-head.js'
-import type { Span } from '../quantity/span.js'
 import type { Volume } from '../quantity/volume.js'
 import type { ColumnEquations } from './column/equations.js'
 import type { ColumnState } from './column/solver.js'
@@ -16,7 +16,7 @@ export interface RichardsState {
   readonly salt?: readonly number[]
 }
 
-const HEAD: Span = {
+const HEAD: Domain = {
   quantity: 'pressure head of the state',
   unit: 'cm',
   min: -1e9,
@@ -24,7 +24,7 @@ const HEAD: Span = {
   ends: '[]',
   hint: 'keep the numbers of a state as they are',
 }
-const WATER: Span = {
+const WATER: Domain = {
   quantity: 'water of the state',
   unit: 'L',
   min: -Infinity,
@@ -32,7 +32,7 @@ const WATER: Span = {
   ends: '()',
   hint: 'keep the numbers of a state as they are',
 }
-const SALT: Span = {
+const SALT: Domain = {
   quantity: 'salt of the state',
   unit: 'dS/m·L',
   min: -Infinity,
@@ -55,20 +55,20 @@ export function momentOf(state: RichardsState, equations: ColumnEquations, salte
   for (const [name, list] of Object.entries({ pressureHeads, water, ...(salted ? { salt } : {}) }))
     if (!Array.isArray(list) || list.length !== nodes)
       throw new InputError('state', `has not one number of \`${name}\` for each node`, 'begin with `start`')
-  const suctions = Float64Array.from(pressureHeads, (head) => -within(head, HEAD))
-  const held = Float64Array.from(water, (volume) => within(volume, WATER) * 1000)
+  const suctions = Float64Array.from(pressureHeads, (head) => -numberIn(head, HEAD))
+  const held = Float64Array.from(water, (volume) => numberIn(volume, WATER) * 1000)
   equations.store(suctions)
   const standing = equations.standing(suctions)
   for (let i = 0; i < nodes; i++) {
     const own = held[i]! - (i === nodes - 1 ? standing : 0)
     const room = APART * grid.volumes[i]!
-    if (own < -room || own > mostWater(equations, i) + room)
+    if (own < -room || own > maxWater(equations, i) + room)
       throw new InputError('state', `has water in cell ${i} that it cannot hold`, 'begin with `start`')
   }
   return {
     suctions,
     held,
-    salt: salted ? Float64Array.from(salt as readonly number[], (amount) => within(amount, SALT) * 1000) : undefined,
+    salt: salted ? Float64Array.from(salt as readonly number[], (amount) => numberIn(amount, SALT) * 1000) : undefined,
   }
 }
 
@@ -84,7 +84,7 @@ export function stateOf({ suctions, held, salt }: Moment): RichardsState {
 }
 
 /** What a cell holds when its media are full. */
-function mostWater({ grid, media, nodes }: ColumnEquations, i: number): number {
+function maxWater({ grid, media, nodes }: ColumnEquations, i: number): number {
   const { lowerHalves, upperHalves, layers } = grid
   const above = i < nodes - 1 ? lowerHalves[i]! * media[layers[i]!]!.table.saturated : 0
   return i > 0 ? above + upperHalves[i - 1]! * media[layers[i - 1]!]!.table.saturated : above

@@ -1,7 +1,7 @@
 import * as z from 'zod'
 import { waterStore } from '../flow/water-store.js'
-import { checkPlanRequest } from '../irrigation/plan-limits.js'
-import type { DayPlan, DayPlanRequest, PlannedShot } from '../irrigation/plan-request.js'
+import { checkPlanRequest } from '../irrigation/plan/plan-limits.js'
+import type { DayPlan, DayPlanRequest, PlannedShot } from '../irrigation/plan/plan-request.js'
 import type { Duration } from '../quantity/duration.js'
 import { InputError } from '../quantity/errors.js'
 import type { Flow } from '../quantity/flow.js'
@@ -26,13 +26,13 @@ export interface LimitsDocument {
   /** Wanted fall of the water content overnight. Unit: m³/m³. */
   readonly overnightDryDown?: WaterContentChange
   /** Shortest time for which the valve may open. Unit: s. */
-  readonly leastRunTime: Duration
+  readonly minRunTime: Duration
   /** Longest time for which the valve may open. Unit: s. */
-  readonly mostRunTime: Duration
+  readonly maxRunTime: Duration
   /** Shortest time from the beginning of one shot to that of the next. Unit: s. */
   readonly betweenShots: Duration
   /** Most water in a day. Unit: L. */
-  readonly mostPerDay: Volume
+  readonly maxPerDay: Volume
 }
 
 /** The emitters of one container. */
@@ -90,10 +90,10 @@ const limitsShape = () => ({
     ends: '[]',
     hint: 'give the fall as a positive change',
   }).optional(),
-  leastRunTime: time('shortest time for which the valve may open', 86_400),
-  mostRunTime: time('longest time for which the valve may open', 86_400, '(]'),
+  minRunTime: time('shortest time for which the valve may open', 86_400),
+  maxRunTime: time('longest time for which the valve may open', 86_400, '(]'),
   betweenShots: time('shortest time between the beginnings of two shots', 86_400),
-  mostPerDay: quantityField('Volume', 'most water in a day'),
+  maxPerDay: quantityField('Volume', 'most water in a day'),
 })
 
 const emittersShape = () => ({
@@ -135,8 +135,8 @@ export function limitsSchema(unknownKeys: UnknownKeys) {
     checked(context, 'limits that agree', () => {
       if (limits.refillPoint >= limits.fullPoint)
         throw new InputError('refillPoint', 'is not below the full point', 'give a lower refill point')
-      if (limits.leastRunTime > limits.mostRunTime)
-        throw new InputError('leastRunTime', 'is longer than the longest run time', 'give a shorter one')
+      if (limits.minRunTime > limits.maxRunTime)
+        throw new InputError('minRunTime', 'is longer than the longest run time', 'give a shorter one')
       return limits
     }),
   )
@@ -204,7 +204,7 @@ export function planRequestSchema(unknownKeys: UnknownKeys) {
         {
           substrateVolume: quantityField('Volume', 'volume of medium'),
           containerCapacity: quantityField('WaterContent', 'water content above which water drains'),
-          lowestContent: quantityField('WaterContent', 'water content below which plants get nothing'),
+          minContent: quantityField('WaterContent', 'water content below which plants get nothing'),
           bypass: quantityField('Share', 'share of a shot that passes by the medium'),
           drainLag: time('time in which drain falls to about a third', 86_400, '(]'),
         },

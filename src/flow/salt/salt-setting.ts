@@ -1,9 +1,9 @@
-import type { RetentionModel } from '../../medium/retention-model.js'
+import type { RetentionModel } from '../../medium/curves/retention-model.js'
+import type { Domain } from '../../quantity/domain.js'
 import type { PoreWaterEC, SolutionEC } from '../../quantity/electrical-conductivity.js'
 import { InputError } from '../../quantity/errors.js'
-import { within } from '../../quantity/guard.js'
+import { numberIn } from '../../quantity/guard.js'
 import type { Length } from '../../quantity/length.js'
-import type { Span } from '../../quantity/span.js'
 import type { ColumnGrid } from '../column/grid.js'
 import { soluteTransport } from './solute.js'
 
@@ -24,7 +24,7 @@ export interface SaltInContainer {
   readonly matEC?: SolutionEC
 }
 
-const EC: Span = {
+const EC: Domain = {
   quantity: 'EC',
   unit: 'dS/m',
   min: 0,
@@ -32,7 +32,7 @@ const EC: Span = {
   ends: '[)',
   hint: 'give the EC at 25 °C, zero or more',
 }
-const DISPERSIVITY: Span = {
+const DISPERSIVITY: Domain = {
   quantity: 'dispersivity',
   unit: 'cm',
   min: 0,
@@ -40,7 +40,7 @@ const DISPERSIVITY: Span = {
   ends: '[)',
   hint: 'give about a centimetre for a substrate, or fit it to a flushing curve',
 }
-const UPTAKE_SHARE: Span = {
+const UPTAKE_SHARE: Domain = {
   quantity: 'uptake share',
   unit: '1',
   min: 0,
@@ -48,7 +48,7 @@ const UPTAKE_SHARE: Span = {
   ends: '[]',
   hint: 'give the EC of what roots take over the EC around them',
 }
-const DIFFUSION: Span = {
+const DIFFUSION: Domain = {
   quantity: 'diffusion',
   unit: 'cm²/s',
   min: 0,
@@ -76,18 +76,18 @@ export function saltSetting(
   if (salt === undefined) return undefined
   if (drawsFromBelow && salt.matEC === undefined)
     throw new InputError('salt.matEC', 'is left out, and water can come in from below', 'give the EC of that water')
-  const dispersivity = within(salt.dispersivity ?? 1, DISPERSIVITY)
+  const dispersivity = numberIn(salt.dispersivity ?? 1, DISPERSIVITY, 'dispersivity')
   const carried = layers.map(({ medium }) => ({ dispersivity, saturated: medium.saturated }))
   return {
-    startEC: within(salt.startEC, { ...EC, quantity: 'EC at the start' }),
-    uptakeShare: within(salt.uptakeShare ?? 0, UPTAKE_SHARE),
-    diffusion: within(salt.diffusion ?? 1.5e-5, DIFFUSION),
-    fromBelow: within(salt.matEC ?? 0, { ...EC, quantity: 'EC of the mat' }),
+    startEC: numberIn(salt.startEC, { ...EC, quantity: 'EC at the start' }, 'startEC'),
+    uptakeShare: numberIn(salt.uptakeShare ?? 0, UPTAKE_SHARE, 'uptakeShare'),
+    diffusion: numberIn(salt.diffusion ?? 1.5e-5, DIFFUSION, 'diffusion'),
+    fromBelow: numberIn(salt.matEC ?? 0, { ...EC, quantity: 'EC of the mat' }, 'matEC'),
     carry: soluteTransport(grid, carried),
   }
 }
 
 /** The EC of a feed, if it is one. */
 export function checkFeedEC(ec: SolutionEC): number {
-  return within(ec, { ...EC, quantity: 'EC of the feed' })
+  return numberIn(ec, { ...EC, quantity: 'EC of the feed' })
 }
