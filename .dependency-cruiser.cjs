@@ -12,6 +12,19 @@ const below = {
   irrigation: ['quantity', 'numerics', 'water', 'air', 'medium', 'flow', 'probe', 'demand'],
   record: ['quantity', 'numerics', 'water', 'air', 'medium', 'flow', 'probe', 'demand', 'irrigation'],
   control: ['quantity', 'numerics', 'water', 'air', 'medium', 'flow', 'probe', 'demand', 'irrigation', 'record'],
+  zone: [
+    'quantity',
+    'numerics',
+    'water',
+    'air',
+    'medium',
+    'flow',
+    'probe',
+    'demand',
+    'irrigation',
+    'record',
+    'control',
+  ],
   uncertainty: ['quantity', 'numerics'],
 }
 const core = Object.keys(below)

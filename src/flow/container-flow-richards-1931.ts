@@ -13,14 +13,18 @@ import { type RichardsFlow, richardsFlow } from './richards-flow.js'
  * U is the demand in a volume of medium, and a(s) the share of it that roots can follow.
  *
  * The water content is what is balanced (the mixed form of Celia and others 1990), the conductivity between two nodes is its mean over
- * their suctions, and the step in time follows the error that it makes. What `step` gives is therefore balanced to about 1e-9 of
- * the water that passed; water cannot run past the medium, and wetting follows the same curve as drying.
+ * their suctions, and the step in time follows the error that it makes. Cells hold what the flows brought, so
+ * that what `step` gives is balanced to rounding. Where a bold way through a step finds no end, patient ones follow. Water wets the
+ * medium along the same curve as it drains.
  *
- * @param input - Container, medium, roots, and what bottom and surface do.
+ * With `salt` the dissolved salts come along: with the water, by dispersion and diffusion, and into the roots as far as they let
+ * them; each step then says what the drain carried. With `evaporation` the surface dries until the medium no longer keeps up.
+ *
+ * @param input - Container, medium, roots, salt, and what bottom and surface do.
  * @returns The model as a set of pure functions.
  * @throws `DomainError` outside the ranges; `InputError` for impossible roots. Its functions throw `InputError` for a state of another
- * container and for a demand without roots, and `ConvergenceError` when no step is short enough, as where water meets a coarse medium
- * that roots have emptied to its residual.
+ * container, for a demand without roots and for water without an EC where salt is followed, and `ConvergenceError` when no step is
+ * short enough in any of its ways.
  * @validity One-dimensional flow in a uniform medium without hysteresis, swelling or water repellence: an upper bound of how evenly a
  * real container wets. Water given at few points of a wide container spreads less than this says.
  * @source Richards, L. A. (1931), Physics 1:318-333 [from memory]; Celia, M. A., Bouloutas, E. T. and Zarba, R. L. (1990), Water Resources Research 26:1483-1496
@@ -33,7 +37,7 @@ import { type RichardsFlow, richardsFlow } from './richards-flow.js'
  * })
  * const drained = flow.start(waterContent(0.9))
  * const { state, drained: drain } = flow.step(drained, { duration: minutes(10), applied: litres(1), demand: litres(0) })
- * drain // => 0.5832
+ * drain // => 0.5831
  * flow.waterContent(state) // => 0.9278
  * ```
  */

@@ -46,8 +46,8 @@ const DAY = 86400
  *   saturatedConductivity: centimetresPerMinute(1),
  *   shares: [percent(50), percent(90)],
  * })
- * half // => 523.2
- * most // => 3792.8
+ * half // => 523.7
+ * most // => 3799.2
  * ```
  */
 export function drainageTimes(input: DrainingContainer): Duration[] {

@@ -25,6 +25,7 @@ export {
   type WettingFrontAtTime,
   type WettingFrontOfDepth,
 } from './green-ampt-1911.js'
+export { layeredFlowRichards1931 } from './layered-flow-richards-1931.js'
 export {
   type ExponentialOverWaterTable,
   maxEvaporationGardner1958,

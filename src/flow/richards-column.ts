@@ -123,7 +123,7 @@ export function richardsColumn(layers: readonly ConductingLayer[], around: Richa
   if (layers.length === 0) throw new InputError('layers', 'the stack is empty', 'give at least one layer')
   const media = layers.map(({ medium, saturatedConductivity }) => ({
     table: mediumTable(medium),
-    saturatedConductivity: numberIn(saturatedConductivity, SATURATED_CONDUCTIVITY) / 3600,
+    saturatedConductivity: numberIn(saturatedConductivity, SATURATED_CONDUCTIVITY, 'saturatedConductivity') / 3600,
   }))
   const { roots, base = 'seepage', surface = 'shots' } = around
   const grid = columnGrid(
@@ -132,11 +132,8 @@ export function richardsColumn(layers: readonly ConductingLayer[], around: Richa
   )
   const airDry = numberIn(around.airDry ?? 1e5, AIR_DRY, 'airDry')
   const ends: ColumnEnds = {
-    base:
-      typeof base === 'number'
-        ? numberIn(base, HELD)
-        : oneOf<'seepage' | 'closed'>(base, ['seepage', 'closed'], 'base'),
-    surface: typeof surface === 'number' ? numberIn(surface, HELD) : oneOf<'shots'>(surface, ['shots'], 'surface'),
+    base: typeof base === 'number' ? numberIn(base, HELD, 'base') : oneOf(base, ['seepage', 'closed'], 'base'),
+    surface: typeof surface === 'number' ? numberIn(surface, HELD, 'surface') : oneOf(surface, ['shots'], 'surface'),
     rim: around.rim === undefined ? Infinity : numberIn(around.rim, RIM, 'rim'),
     dryFrom: airDry / 2,
     dryAt: airDry,

@@ -147,7 +147,7 @@ export function richardsFlow(column: RichardsColumn): RichardsFlow {
     start: (content) => {
       const atRest = (bottom: number) => mean(heights.map((height) => bottom + height))
       const underWater = -heights[nodes - 1]!
-      numberIn(content, { ...CONTENT, min: atRest(DRIEST)[0], max: atRest(underWater)[0] })
+      numberIn(content, { ...CONTENT, min: atRest(DRIEST)[0], max: atRest(underWater)[0] }, 'content')
       const bottom = rootBetween(
         (bottom) => {
           const [held, slope] = atRest(bottom)
@@ -158,7 +158,7 @@ export function richardsFlow(column: RichardsColumn): RichardsFlow {
       )
       return begin(heights.map((height) => bottom + height))
     },
-    startAt: (suction) => begin(heights.map((height) => numberIn(suction(height as Length), SUCTION))),
+    startAt: (suction) => begin(heights.map((height) => numberIn(suction(height as Length), SUCTION, 'suction'))),
     step: (state, during) => {
       const duration = numberIn(during.duration, STEP, 'duration')
       const given = numberIn(during.applied, APPLIED, 'applied') * 1000

@@ -30,7 +30,7 @@ export function sinkOf(grid: ColumnGrid, roots: RootsInContainer | undefined): (
   checkFeddesLimits(roots.limits)
   const { heights, lengths, lowerHalves, upperHalves } = grid
   const density = roots.density ?? (() => 1)
-  const rooted = (volume: number, height: number) => numberIn(density(height as Length), DENSITY) * volume
+  const rooted = (volume: number, height: number) => numberIn(density(height as Length), DENSITY, 'density') * volume
   const lower = lowerHalves.map((volume, e) => rooted(volume, heights[e]! + lengths[e]! / 4))
   const upper = upperHalves.map((volume, e) => rooted(volume, heights[e]! + (3 * lengths[e]!) / 4))
   const sum = lower.reduce((a, b) => a + b, 0) + upper.reduce((a, b) => a + b, 0)

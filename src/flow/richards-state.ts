@@ -19,9 +19,9 @@ export interface RichardsState {
 const HEAD: Domain = {
   quantity: 'pressure head of the state',
   unit: 'cm',
-  min: -1e9,
+  min: -Infinity,
   max: 1e6,
-  ends: '[]',
+  ends: '(]',
   hint: 'keep the numbers of a state as they are',
 }
 const WATER: Domain = {
@@ -55,8 +55,8 @@ export function momentOf(state: RichardsState, equations: ColumnEquations, salte
   for (const [name, list] of Object.entries({ pressureHeads, water, ...(salted ? { salt } : {}) }))
     if (!Array.isArray(list) || list.length !== nodes)
       throw new InputError('state', `has not one number of \`${name}\` for each node`, 'begin with `start`')
-  const suctions = Float64Array.from(pressureHeads, (head) => -numberIn(head, HEAD))
-  const held = Float64Array.from(water, (volume) => numberIn(volume, WATER) * 1000)
+  const suctions = Float64Array.from(pressureHeads, (head) => -numberIn(head, HEAD, 'pressureHeads'))
+  const held = Float64Array.from(water, (volume) => numberIn(volume, WATER, 'water') * 1000)
   equations.store(suctions)
   const standing = equations.standing(suctions)
   for (let i = 0; i < nodes; i++) {
@@ -68,7 +68,9 @@ export function momentOf(state: RichardsState, equations: ColumnEquations, salte
   return {
     suctions,
     held,
-    salt: salted ? Float64Array.from(salt as readonly number[], (amount) => numberIn(amount, SALT) * 1000) : undefined,
+    salt: salted
+      ? Float64Array.from(salt as readonly number[], (amount) => numberIn(amount, SALT, 'salt') * 1000)
+      : undefined,
   }
 }
 

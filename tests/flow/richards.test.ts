@@ -219,7 +219,9 @@ describe('water in a container by the equation of Richards', () => {
       const profile = flow.profile(state)
       for (const height of [20, 50, 80, 95]) {
         const exact = infiltrationSrivastavaYeh1991({ ...problem, height: centimetres(height), time })
-        expect(Math.abs((profile.find((layer) => layer.height >= height)?.suction as number) - exact.suction)).toBeLessThan(0.02)
+        expect(
+          Math.abs((profile.find((layer) => layer.height >= height)?.suction as number) - exact.suction),
+        ).toBeLessThan(0.02)
       }
     }
   })
@@ -312,9 +314,12 @@ describe('water in a container by the equation of Richards', () => {
     expectDomainError(() => flow.start(waterContent(0.1)), { quantity: 'water content' })
     expectInputError(() => flow.waterContent({ pressureHeads: [], water: [] }), 'state')
     const state = flow.start(waterContent(0.5))
-    expectDomainError(() => flow.waterContent({ ...state, pressureHeads: state.water.map(() => Number.NaN as never) }), {
-      quantity: 'pressure head of the state',
-    })
+    expectDomainError(
+      () => flow.waterContent({ ...state, pressureHeads: state.water.map(() => Number.NaN as never) }),
+      {
+        quantity: 'pressure head of the state',
+      },
+    )
     expectDomainError(() => flow.waterContent({ ...state, water: state.water.map(() => Number.NaN as never) }), {
       quantity: 'water of the state',
     })

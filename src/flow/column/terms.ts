@@ -1,6 +1,6 @@
+import { isCurved } from './curved.js'
 import type { ColumnGrid } from './grid.js'
 import { type MediumTable, type NodeValues, nodeValues } from './medium-table.js'
-import { isCurved } from './storage.js'
 
 /**
  * What a column holds and what moves in it at the suctions of its nodes, each with its slopes against the suctions it depends on: those

@@ -89,5 +89,5 @@ export function saltSetting(
 
 /** The EC of a feed, if it is one. */
 export function checkFeedEC(ec: SolutionEC): number {
-  return numberIn(ec, { ...EC, quantity: 'EC of the feed' })
+  return numberIn(ec, { ...EC, quantity: 'EC of the feed' }, 'feedEC')
 }
