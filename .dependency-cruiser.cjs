@@ -25,6 +25,7 @@ const below = {
     'record',
     'control',
   ],
+  rehearsal: ['quantity', 'numerics', 'medium', 'flow', 'record', 'control'],
   uncertainty: ['quantity', 'numerics'],
 }
 const core = Object.keys(below)
