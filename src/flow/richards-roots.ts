@@ -1,7 +1,7 @@
 import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
+import type { Length } from '../quantity/generated/length.js'
 import { numberIn } from '../quantity/guard.js'
-import type { Length } from '../quantity/length.js'
 import type { ColumnGrid } from './column/grid.js'
 import type { Sink } from './column/uptake.js'
 import { type FeddesLimits, feddesDryStart } from './feddes-factor.js'

@@ -1,8 +1,8 @@
 import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
+import type { PressureHead } from '../quantity/generated/pressure-head.js'
+import type { Volume } from '../quantity/generated/volume.js'
 import { numberIn } from '../quantity/guard.js'
-import type { PressureHead } from '../quantity/pressure-head.js'
-import type { Volume } from '../quantity/volume.js'
 import type { ColumnEquations } from './column/equations.js'
 import type { ColumnState } from './column/solver.js'
 

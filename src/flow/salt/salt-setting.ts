@@ -1,9 +1,9 @@
 import type { RetentionModel } from '../../medium/curves/retention-model.js'
 import type { Domain } from '../../quantity/domain.js'
-import type { PoreWaterEC, SolutionEC } from '../../quantity/electrical-conductivity.js'
 import { InputError } from '../../quantity/errors.js'
+import type { PoreWaterEC, SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
+import type { Length } from '../../quantity/generated/length.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Length } from '../../quantity/length.js'
 import type { ColumnGrid } from '../column/grid.js'
 import { soluteTransport } from './solute.js'
 
