@@ -3,9 +3,9 @@ import type { Duration } from '../quantity/duration.js'
 import { numberIn } from '../quantity/guard.js'
 import { LONGEST_STEP } from './domains.js'
 import { type DryDownLine, fitDryDown } from './dry-down.js'
-import type { FoundShot } from './find-shots.js'
 import { checkedPeriods, type LightPeriod } from './light-periods.js'
 import { splitRecord } from './split-record.js'
+import type { FoundShot } from './watch-shots.js'
 
 const SETTLE: Domain = {
   quantity: 'time to drain',

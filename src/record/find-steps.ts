@@ -4,8 +4,8 @@ import type { Duration } from '../quantity/duration.js'
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
 import type { WaterContent, WaterContentChange } from '../quantity/water-content.js'
 import { LONGEST_STEP } from './domains.js'
-import type { FoundShot } from './find-shots.js'
 import { splitRecord } from './split-record.js'
+import type { FoundShot } from './watch-shots.js'
 
 const LEAST: Domain = {
   quantity: 'least step',

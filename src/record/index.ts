@@ -24,7 +24,7 @@ export {
 } from './exponential-dry-down.js'
 export { type FindDryDownsInput, type FoundDryDown, findDryDowns } from './find-dry-downs.js'
 export { findSettledLevels, type SettledLevel, type SettledLevelsInput } from './find-settled-levels.js'
-export { type FindShotsInput, type FoundShot, findShots, type ShotLimits } from './find-shots.js'
+export { type FindShotsInput, findShots } from './find-shots.js'
 export { type FindStepsInput, type FoundStep, findSteps } from './find-steps.js'
 export { combineFlags, countFlags, type FlagCounts, QUALITY } from './flags.js'
 export { type FlatLineLimits, type FlatLineLimitsInput, flatLineLimits } from './flat-line-limits.js'
@@ -85,7 +85,14 @@ export {
   type TimedReading,
   watchReadings,
 } from './watch-readings.js'
-export { type ContentReading, type ShotWatch, type ShotWatchState, watchShots } from './watch-shots.js'
+export {
+  type ContentReading,
+  type FoundShot,
+  type ShotLimits,
+  type ShotWatch,
+  type ShotWatchState,
+  watchShots,
+} from './watch-shots.js'
 export { type WaterUse, type WaterUseInput, waterUseOfDryDown } from './water-use.js'
 export { type WmoLimits, type WmoLimitsInput, type WmoQuantity, wmoLimits } from './wmo-limits.js'
 export {

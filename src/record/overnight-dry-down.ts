@@ -2,8 +2,8 @@ import type { Duration } from '../quantity/duration.js'
 import type { WaterContent, WaterContentChange } from '../quantity/water-content.js'
 import type { DryDownLine } from './dry-down.js'
 import { type FindDryDownsInput, type FoundDryDown, findDryDowns } from './find-dry-downs.js'
-import type { FoundShot } from './find-shots.js'
 import type { LightPeriod } from './light-periods.js'
+import type { FoundShot } from './watch-shots.js'
 
 /** A series with the times of light between which its nights lie. */
 export interface OvernightInput extends Omit<FindDryDownsInput, 'light' | 'shortest'> {

@@ -3,7 +3,7 @@ import { numberIn } from '../quantity/guard.js'
 import type { WaterContent, WaterContentChange } from '../quantity/water-content.js'
 import { DRAIN_TIME } from './domains.js'
 import { equalLengths } from './equal-lengths.js'
-import type { FoundShot } from './find-shots.js'
+import type { FoundShot } from './watch-shots.js'
 
 /** A series with its shots. */
 export interface PlateauInput {

@@ -1,8 +1,8 @@
 import type { Domain } from '../../quantity/domain.js'
 import type { Duration } from '../../quantity/duration.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { ShotLimits } from '../find-shots.js'
-import { type ContentReading, watchShots } from '../watch-shots.js'
+import { isMissing } from '../missing.js'
+import { type ContentReading, type ShotLimits, watchShots } from '../watch-shots.js'
 import { BIN, nextBorder } from './clock-rates.js'
 import { learntFrom } from './learn-dry-down.js'
 import {
@@ -81,7 +81,7 @@ export function forecastLevel(settings: ForecastLevelSettings): LevelForecaster 
     start: newLevelState(watch.start),
     restore: restoredLevelState,
     step: (state, reading) => {
-      if (!Number.isFinite(reading.time) || !Number.isFinite(reading.content)) return [state, phaseOf(state)]
+      if (isMissing(reading.time) || isMissing(reading.content)) return [state, phaseOf(state)]
       numberIn(reading.time, TIME, 'time')
       const [shots, ended] = watch.step(state.shots, reading)
       const next = advanced({ ...state, shots }, state.shots.last, reading, ended.at(-1)?.start, ended.at(-1)?.peak)
