@@ -31,7 +31,7 @@ export type OvernightDryDown =
       readonly known: false
       /** When the dark began. Unit: s. */
       readonly dark: number
-      readonly reason: string
+      readonly reason: 'few-readings' | 'shot-in-night' | 'short'
     }
 
 /**
@@ -77,11 +77,10 @@ export function overnightDryDowns(input: OvernightInput): OvernightDryDown[] {
 }
 
 function nightOf(dark: number, dawn: number, best: FoundDryDown | undefined, shotInside: boolean): OvernightDryDown {
-  if (best === undefined) return { known: false, dark, reason: 'there are too few readings' }
-  if (shotInside) return { known: false, dark, reason: 'a shot fell into the night' }
+  if (best === undefined) return { known: false, dark, reason: 'few-readings' }
+  if (shotInside) return { known: false, dark, reason: 'shot-in-night' }
   const lasted = (best.end - best.start) as Duration
-  if (lasted < 0.75 * (dawn - dark))
-    return { known: false, dark, reason: 'readings or drain leave less than three quarters of the night' }
+  if (lasted < 0.75 * (dawn - dark)) return { known: false, dark, reason: 'short' }
   const { line } = best
   const fall = (-line.slopePerHour * lasted) / 3600
   return {

@@ -1,4 +1,4 @@
-import { inMillilitres, inMinutes, litres, timeToRefill } from 'porewater'
+import { explainRecordReason, inMillilitres, inMinutes, litres, timeToRefill } from 'porewater'
 import type { DayAnalysis, ProbeDay } from './analyse.js'
 import type { Checked } from './check.js'
 import { type Loaded, localDate, localTime } from './load.js'
@@ -41,7 +41,7 @@ function whatWasRead(loaded: Loaded, checked: Checked, day: DayAnalysis, setup: 
     const what =
       seam.kind === 'gap'
         ? `a gap of ${inMinutes(seam.seconds).toFixed(0)} minutes ends`
-        : seam.kind === 'step back'
+        : seam.kind === 'step-back'
           ? `the clock is set back by ${(-seam.seconds / 60).toFixed(0)} minutes`
           : 'a time stands twice'
     lines.push(`At ${localDate(at, setup)} ${localTime(at, setup)} ${what}: nothing is followed across it.`)
@@ -79,17 +79,18 @@ function probeLines(probe: ProbeDay, day: DayAnalysis, setup: Setup): string[] {
   lines.push(
     probe.plateau.known
       ? `  After drain it settles at ${content(probe.plateau.level)} ± ${content(probe.plateau.spread)} (${probe.plateau.shots} shots).`
-      : `  The level after drain is not known: ${probe.plateau.reason}.`,
+      : `  The level after drain is not known: ${explainRecordReason(probe.plateau.reason)}.`,
   )
   if (!probe.night.known) lines.push(`  The overnight dry-down is not known: ${probe.night.reason}.`)
   else {
     const { from, to, fall, line } = probe.night.value
     lines.push(
-      `  Overnight dry-down ${content(fall)} from ${localTime(from, setup)} to ${localTime(to, setup)}; in the dark it falls by ${(Math.abs(line.slopePerHour) * 100).toFixed(2)} ± ${(line.slopeError * 100).toFixed(2)} points an hour.`,
+      `  Overnight dry-down ${content(fall)} from ${localTime(from, setup)} to ${localTime(to, setup)}; in the dark it falls by ${(Math.abs(line.slopePerHour) * 100).toFixed(2)} points an hour.`,
     )
     if (day.limits.known) {
       const reach = timeToRefill({ line, refillPoint: day.limits.value.refillPoint })
-      if (!reach.falling) lines.push(`  When the refill point is reached cannot be said: ${reach.reason}.`)
+      if (!reach.known)
+        lines.push(`  When the refill point is reached cannot be said: ${explainRecordReason(reach.reason)}.`)
       else if (reach.time === 0) lines.push('  The night ended at the refill point or below it.')
       else
         lines.push(
