@@ -44,7 +44,7 @@ export interface FindClimbsInput {
  * const time = Array.from({ length: 49 }, (_, i) => i * 900)
  * const content = time.map((_, i) => 0.6 - 0.002 * Math.min(i, 24) + 0.002 * Math.max(0, i - 24))
  * const dryDowns = findDryDowns({ time, content, shots: [], settle: minutes(0), maxStep: hours(1), shortest: hours(2) })
- * findClimbs({ time, content, dryDowns, minRise: waterContentChange(0.02) }) // => [{ code: 'climbs-between-shots', rise: 0.046, end: 43200 }]
+ * findClimbs({ time, content, dryDowns, minRise: waterContentChange(0.02) }) // => [{ code: 'climbs-between-shots', rise: 0.0447, end: 43200 }]
  * ```
  */
 export function findClimbs({ time, content, dryDowns, minRise }: FindClimbsInput): ClimbFinding[] {

@@ -44,7 +44,7 @@ const MIN_ROUNDED = 6
  * const noise = estimateNoise({ value: Array.from({ length: 200 }, (_, i) => 0.6 + 0.001 * Math.sin(i * i)) })
  * flatLineLimits({ noise }) // => { known: true, tolerance: 0.0002, suspectAfter: 4, failAfter: 8 }
  * const rounded = estimateNoise({ value: Array.from({ length: 200 }, (_, i) => Math.round(60 - i / 9) / 100) })
- * flatLineLimits({ noise: rounded }) // => { known: true, suspectAfter: 27, failAfter: 54 }
+ * flatLineLimits({ noise: rounded }) // => { known: true, suspectAfter: 54, failAfter: 108 }
  * ```
  */
 export function flatLineLimits({ noise }: FlatLineLimitsInput): FlatLineLimits {

@@ -204,10 +204,10 @@ describe('what else betrays a probe', () => {
     value.fill(value[9999] as number, 10000, 10010)
     expect(flatLineTest({ ...flat, value })[10008]).toBe(4)
     const coarse = Array.from({ length: 300 }, (_, i) => Math.round(60 - i / 30) / 100)
-    // 30 equal readings are the course of this record; three times as long is not.
+    // 30 equal readings are the course of this record; six times as long is not.
     expect(flatLineLimits({ noise: estimateNoise({ value: coarse }) })).toMatchObject({
-      suspectAfter: 90,
-      failAfter: 180,
+      suspectAfter: 180,
+      failAfter: 360,
     })
   })
   it('silence, which has an age', () => {
