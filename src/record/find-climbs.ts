@@ -1,6 +1,6 @@
 import type { Domain } from '../quantity/domain.js'
+import type { WaterContentChange } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
-import type { WaterContentChange } from '../quantity/water-content.js'
 import { equalLengths } from './equal-lengths.js'
 import type { FoundDryDown } from './find-dry-downs.js'
 import type { RecentPoint } from './forecast/recent-level.js'

@@ -1,4 +1,4 @@
-import type { Duration } from '../quantity/duration.js'
+import type { Duration } from '../quantity/generated/duration.js'
 import { moreSerious, QUALITY } from './flags.js'
 import { checkedFlat, type FlatLineInput, flatFlag, type Repeats, withRepeat } from './flat-line-test.js'
 import { checkedRanges, type GrossRangeInput, rangeFlag } from './gross-range-test.js'

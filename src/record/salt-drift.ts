@@ -1,6 +1,6 @@
 import type { Domain } from '../quantity/domain.js'
+import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
-import type { WaterContent } from '../quantity/water-content.js'
 import type { RecordFinding } from './record-finding.js'
 import { trendOf } from './trend.js'
 
