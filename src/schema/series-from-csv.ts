@@ -98,6 +98,7 @@ const TABLE_CHARACTERS = 200_000_000
  */
 export function seriesFromCsv(data: string | Uint8Array, options: CsvSeriesOptions): CsvSeries {
   const what = options.name ?? 'table'
+  checkOptions(what, options)
   const decoded = typeof data === 'string' ? { text: data, encoding: 'text' as const } : textFromBytes(data)
   const text = limitedText(what, decoded.text, options.maxCharacters ?? TABLE_CHARACTERS)
   const table = tableRows(text, options.separator, options.comment ?? '#')
@@ -140,6 +141,17 @@ interface Reader {
 interface Places {
   readonly time: readonly number[]
   readonly columns: Readonly<Record<string, number>>
+}
+
+/** Options come from files as well: what is no list of columns is refused by name. */
+function checkOptions(what: string, { time, columns }: CsvSeriesOptions): void {
+  const named = typeof time === 'string' || (Array.isArray(time) && time.every((name) => typeof name === 'string'))
+  if (!named) throw refusal(what, 'time', shownValue(time), 'is not the name of a column', 'a name', 'name the column')
+  if (typeof columns !== 'object' || columns === null || Object.keys(columns).length === 0)
+    throw refusal(what, 'columns', shownValue(columns), 'names no column', '{ A: { column: "vwc_1" } }', 'name one')
+  for (const [name, one] of Object.entries(columns))
+    if (typeof one?.column !== 'string')
+      throw refusal(what, `columns.${name}`, shownValue(one), 'names no column', '{ column: "vwc_1" }', 'name it')
 }
 
 function placesOf(what: string, header: CsvRecord, options: CsvSeriesOptions): Places {
@@ -317,8 +329,10 @@ function inOrder(
     if (problems.length < MOST_PROBLEMS)
       problems.push({ path: `line ${(rows[i] as CsvRecord).line}`, value: '', problem, expected: '', hint })
   }
+  // A row of nothing but gaps at a time that the clock left out is what some loggers write there: counted, not told.
+  const empty = (i: number) => columns.every((column) => Number.isNaN(column[i]))
   for (let i = 0; i < time.length && timeless > 0; i++)
-    if (Number.isNaN(time[i]))
+    if (Number.isNaN(time[i]) && !empty(i))
       tell(i, 'shows a time that the clock left out, or showed twice in a table without order', 'check the clock')
   // The sort is stable: of two rows with one time the first in the table stays first.
   const order = timed.sort((a, b) => (time[a] as number) - (time[b] as number))

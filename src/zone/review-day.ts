@@ -80,6 +80,7 @@ export function reviewWindow(zone: Zone, window: ZoneWindow, memory: ZoneMemory)
       medium,
       probes,
       gaps: checked.flatMap((probe) => gapsOf(zone, window, probe)),
+      shotFree: free,
       level,
       balance,
       openings: openings.filter((time) => isIn(day, time)),

@@ -1,6 +1,6 @@
 import { InputError } from '../quantity/errors.js'
 import { checkZone } from './checked-zone.js'
-import { localDayOf, localDayOfDate } from './local-day.js'
+import { type LocalDay, localDayOf, localDayOfDate } from './local-day.js'
 import { reviewWindow } from './review-day.js'
 import type { Zone } from './zone.js'
 import type { ZoneDay } from './zone-day.js'
@@ -134,7 +134,8 @@ export function reviewDay(input: ReviewDayInput): { readonly day: ZoneDay; reado
   return reviewWindow(zone, windowOf(columnsOfRecord(zone, input.record), day), input.memory ?? NO_MEMORY)
 }
 
-function dayOfDate(zone: Zone, date: string) {
+/** The local day of a date in a zone. */
+export function dayOfDate(zone: Zone, date: string): LocalDay {
   const day = localDayOfDate(zone.place.clock, date)
   if (day === undefined) throw new InputError('date', `"${date.slice(0, 20)}" is not a day`, 'write it as 2026-05-19')
   return day

@@ -2,7 +2,7 @@ import type { FlagCounts } from '../record/flags.js'
 import type { ShotAnswers } from './answers-to-shots.js'
 import type { ClimateDemand } from './climate-demand.js'
 import type { Known } from './known.js'
-import type { NightDryDown } from './last-night.js'
+import type { NightDryDown, ShotFree } from './last-night.js'
 import type { DayLight } from './light-of-day.js'
 import type { WaterBalance } from './water-balance.js'
 import type { ZoneFinding } from './zone-finding.js'
@@ -97,6 +97,8 @@ export interface ZoneDay {
   readonly medium: Known<MediumAtRest>
   readonly probes: readonly ProbeDay[]
   readonly gaps: readonly ReadingGap[]
+  /** The longest stretch without a shot that a shot of the day ended: the night, whatever the light does. */
+  readonly shotFree: Known<ShotFree>
   readonly level: Known<ZoneLevel>
   readonly balance: WaterBalance
   /** Times of the openings of the valve on the day, where they are logged. Unit: s. */
