@@ -1,6 +1,6 @@
 import { medianInPlace } from '../numerics/select.js'
 import type { LocalOffset } from '../record/local-time.js'
-import type { KindName } from '../text/kind-types.js'
+import type { KindName } from '../text/generated/kind-types.js'
 import { decimalMarkOf, MISSING_WORDS, type NumberForm, numberOfCell, remedyForCell, SENTINELS } from './cell.js'
 import type { CsvRecord } from './csv-lines.js'
 import { DocumentError, type DocumentProblem, MOST_PROBLEMS, shownValue } from './document-error.js'

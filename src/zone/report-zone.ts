@@ -78,7 +78,7 @@ const percent = (share: number, digits = 1) => `${(share * 100).toFixed(digits)}
 const points = (share: number, digits = 1) => `${Math.abs(share * 100).toFixed(digits)} points`
 const litres = (volume: number) => `${volume.toFixed(2)} L`
 const counted = (n: number, word: string) => `${n} ${word}${n === 1 ? '' : 's'}`
-const told = <T>(what: Known<T>, say: (value: T) => string) =>
+const told = <T>(what: Known<T> | { readonly known: false; readonly reason: string }, say: (value: T) => string) =>
   what.known ? say(what.value) : `not known (${explainZoneReason(what.reason)})`
 
 function readLines({ readings, probes, gaps, to }: ZoneDay, at: Clock): string[] {
@@ -102,7 +102,7 @@ function nightLine({ openings, shotFree }: ZoneDay, at: Clock): string {
 }
 
 function probeLines(
-  { name, range, shots, answers, drainedLevel, limits, night, last, used }: ProbeDay,
+  { name, range, shots, answers, drainedLevel, limits, night, last, used, refill }: ProbeDay,
   at: Clock,
 ): string[] {
   const seen = answers
@@ -127,7 +127,19 @@ function probeLines(
   lines.push(
     `  Its own refill point is ${percent(limits.value.refillPoint)}; the day ended at ${percent(last.value)}, ${points(above)} ${above < 0 ? 'below' : 'above'} it.`,
   )
+  if (above >= 0) lines.push(`  If nobody waters it reaches that point ${refillText(refill)}.`)
   return lines
+}
+
+function refillText(refill: ProbeDay['refill']): string {
+  if (!refill.known) return `at a time that is ${told(refill, () => '')}`
+  const hours = (seconds: number) => (seconds / 3600).toFixed(1)
+  const { earliest, latest } = refill.band90
+  const band =
+    latest === undefined
+      ? `hardly before ${hours(earliest)} h`
+      : `nine of ten times between ${hours(earliest)} and ${hours(latest)} h`
+  return `about ${hours(refill.time)} h after its last reading, ${band}`
 }
 
 function containerLines({ medium: bench, container }: Zone, { medium, rootTemperature }: ZoneDay): string[] {
@@ -170,7 +182,7 @@ function proposalLines(zone: Zone, { level }: ZoneDay, proposal: Known<ProposedD
   const changes = plan.differences.map((finding) => explainZoneFinding({ finding, clock: zone.place.clock }))
   return [
     levels,
-    `Expected use ${litres(plan.expectedUse)} a container, from the ${plan.useFrom} of this day, with its light (${plan.lightFrom}).`,
+    `Expected use ${litres(plan.expectedUse)} a container, from the ${plan.useFrom}${plan.useBand90 ? ` (nine of ten days between ${litres(plan.useBand90[0])} and ${litres(plan.useBand90[1])})` : ' of this day'}; light as on this day (${plan.lightFrom}).`,
     `${counted(plan.shots.length, 'shot')}, ${litres(plan.given)} together, of at most ${zone.limits.maxPerDay} L a day; ${percent(plan.drainFraction)} of it should drain (asked: ${percent(zone.limits.drainFraction)}).`,
     ...plan.shots.map((shot, i) => {
       const volumes = `${(1000 * shot.volume).toFixed(0).padStart(5)} mL (${(1000 * shot.perEmitter).toFixed(0)} mL an emitter)`
