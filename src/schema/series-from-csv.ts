@@ -38,7 +38,7 @@ export interface CsvSeriesOptions {
   readonly dateOrder?: DateOrder
   /** Words for a missing reading, instead of the usual ones. */
   readonly missing?: readonly string[]
-  /** Numbers for a missing reading, instead of -999, -9999, -99999 and 65535. */
+  /** Numbers for a missing reading, instead of -999, -9999, -99999 and 65535. Unit: any. Range: any. */
   readonly sentinels?: readonly number[]
   /** Beginning of lines that are comments, "#" by default; empty for none. */
   readonly comment?: string

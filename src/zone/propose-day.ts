@@ -132,13 +132,7 @@ function expectedUse({ balance, climate, findings, nextUse }: ZoneDay): Expected
   return climate.known ? { expectedUse: climate.value.perContainer, useFrom: 'climate' } : undefined
 }
 
-function planned(
-  zone: Zone,
-  day: ZoneDay,
-  level: ZoneLevel,
-  next: LocalDay,
-  use: ExpectedUse,
-): Known<ProposedDay> {
+function planned(zone: Zone, day: ZoneDay, level: ZoneLevel, next: LocalDay, use: ExpectedUse): Known<ProposedDay> {
   const { limits, container, emitters } = zone
   const { light } = day
   const steps = Math.round((next.to - next.from) / LIGHT_STEP)

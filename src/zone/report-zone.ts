@@ -1,3 +1,4 @@
+import { checkZone } from './checked-zone.js'
 import { explainZoneFinding, explainZoneReason } from './explain-zone-finding.js'
 import type { Known } from './known.js'
 import { wallClock } from './local-day.js'
@@ -29,6 +30,7 @@ export interface ReportZoneInput {
  * @procedure Puts every result into a sentence; what is not known says why.
  * @param input - Zone, day and proposal.
  * @returns Sections with a title and lines.
+ * @throws `DomainError` for a number of the zone outside its range, `InputError` for parts that contradict each other.
  * @source definition; the cautions: common practice, no source
  * @example
  * ```ts
@@ -49,10 +51,11 @@ export interface ReportZoneInput {
  * }
  * const { day } = reviewDay({ zone, record: { time: [0, 300], probes: { A: [0.55, 0.549] } }, date: '1970-01-01' })
  * const sections = reportZone({ zone, day, proposal: proposeDay({ zone, day }) })
- * sections[1]?.lines[1] // => 'A: water content from 54.9 % to 55.0 %; 0 shots seen.'
+ * sections[1]?.lines[1] // => 'A (left out): water content from 54.9 % to 55.0 %; 0 shots seen.'
  * ```
  */
 export function reportZone({ zone, day, proposal }: ReportZoneInput): ReportSection[] {
+  checkZone(zone)
   const at = (time: number) => wallClock(zone.place.clock, time)
   return [
     { title: 'What was read', lines: readLines(day, at) },
