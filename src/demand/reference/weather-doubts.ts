@@ -1,5 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
+import { requireObject } from '../../quantity/require-object.js'
 import type { HourlyWeather } from './hourly-weather.js'
 
 /** What is doubtful in the weather of a day or an hour. `explainWeatherFinding` puts it into words. */
@@ -136,6 +137,7 @@ const WORDS: Readonly<Record<WeatherFinding['code'], (value: string, limit: stri
  * ```
  */
 export function explainWeatherFinding(finding: WeatherFinding): Finding {
+  requireObject(finding, 'finding')
   const { code, level, about, value, limit, unit } = finding
   const words = Object.hasOwn(WORDS, code) ? WORDS[code] : undefined
   if (words === undefined) {
