@@ -3,8 +3,8 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { catalogue } from 'porewater/catalogue'
 import { describe, expect, it } from 'vitest'
-import { runExample } from '../support/examples.js'
-import { publicNames } from '../support/public-names.js'
+import { runExample } from '../../docs/tools/examples.js'
+import { publicNames } from '../../docs/tools/public-names.js'
 
 const root = fileURLToPath(new URL('../../', import.meta.url))
 const read = (path: string) => readFileSync(`${root}${path}`, 'utf8')
