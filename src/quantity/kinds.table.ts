@@ -309,10 +309,10 @@ export const FAMILIES: readonly FamilyRow[] = [
     mark: 'wind speed in m/s',
     senml: 'm/s',
     tex: 'u',
-    quantity: 'wind',
+    quantity: 'wind speed',
     unit: 'm/s',
     range: '[0, ∞)',
-    hint: 'give a speed of zero or more',
+    hint: 'give a wind speed of zero or more',
   },
   {
     name: 'Frequency',
@@ -565,7 +565,7 @@ export const FAMILIES: readonly FamilyRow[] = [
     quantity: 'charge concentration',
     unit: 'mmol(+)/L',
     range: '[0, ∞)',
-    hint: 'add up concentration times charge over the cations, or over the anions',
+    hint: 'add up concentration times charge over the cations or the anions',
   },
   {
     name: 'Conductance',
@@ -577,7 +577,7 @@ export const FAMILIES: readonly FamilyRow[] = [
     quantity: 'conductance',
     unit: 'S',
     range: '[0, ∞)',
-    hint: 'give a conductance of zero or more; a conductivity is something else and has a length in its unit',
+    hint: 'give a conductance of zero or more; a conductivity has a length in its unit, too',
   },
   {
     name: 'DissolvedSolids',
@@ -625,7 +625,7 @@ export const FAMILIES: readonly FamilyRow[] = [
     quantity: 'inverse suction',
     unit: '1/cm',
     range: '[0, ∞)',
-    hint: 'give a positive number; tables print 1/cm, 1/m and 1/kPa, which differ by factors of 100 and 10.2',
+    hint: 'give an inverse suction of zero or more; tables print 1/cm, 1/m and 1/kPa',
   },
   {
     name: 'LatentHeat',

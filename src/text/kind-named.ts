@@ -1,8 +1,10 @@
 import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import { numberIn } from '../quantity/guard.js'
+import { allSpellings } from './all-spellings.js'
 import { TEXT_TABLE } from './generated/text-table.js'
 import { codeOf, type TextKind, type TextUnit, usualHint, wordsOf } from './text-kind.js'
+import { formOf } from './unit-form.js'
 
 /** Names of all kinds that text can stand for. */
 export function kindNames(): string[] {
@@ -14,10 +16,19 @@ export function textRows(): string[][] {
   return TEXT_TABLE.split('\n').map((line) => line.split('|'))
 }
 
+/** Kinds that were asked for before: what is kept never differs from what would be read again. */
+const READ = /* @__PURE__ */ new Map<string, TextKind>()
+
 /** The kind of that name. */
 export function kindNamed(kind: string): TextKind {
+  const known = READ.get(kind)
+  if (known) return known
   const row = textRows().find(([names = '']) => names.split(' ').includes(kind))
-  if (row) return kindOf(row)
+  if (row) {
+    const read = kindOf(row)
+    READ.set(kind, read)
+    return read
+  }
   throw new InputError(
     'kind',
     `"${String(kind).slice(0, 80)}" is not the name of a kind`,
@@ -49,6 +60,13 @@ function kindOf([names = '', said = '', kept = '', range = '', hint = '', marks 
 
 function unitOf(text: string): TextUnit {
   const [shown = '', conversion = '', ucum = codeOf(shown)] = text.split(':')
-  const step = (sign: string, otherwise: number) => Number(conversion.split(sign)[1]?.split(/[*/]/)[0] ?? otherwise)
-  return { shown, ucum, minus: step('-', 0), times: step('*', 1), over: step('/', 1) }
+  const step = (sign: string, otherwise: string) => Number.parseFloat(conversion.split(sign)[1] ?? otherwise)
+  return {
+    shown,
+    ucum,
+    form: formOf(shown, allSpellings()),
+    minus: step('-', '0'),
+    times: step('*', '1'),
+    over: step('/', '1'),
+  }
 }

@@ -1,7 +1,7 @@
+import { allSpellings } from './all-spellings.js'
 import { textRows } from './kind-named.js'
 import type { TextKind } from './text-kind.js'
 import { rootOf, type Spellings } from './unit-form.js'
-import { allSpellings } from './unit-named.js'
 
 /** No unit is written with more characters than this; what is longer is not searched for. */
 const LONGEST = 24

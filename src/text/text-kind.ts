@@ -4,6 +4,8 @@ export interface TextUnit {
   readonly shown: string
   /** UCUM code. */
   readonly ucum: string
+  /** The form that all its spellings share. */
+  readonly form: string
   /** What leads from a number in this unit to the one that is kept: (number − minus) × times ÷ over. */
   readonly minus: number
   readonly times: number

@@ -30,7 +30,7 @@ function plain(unit: string): string {
   return unit
     .replace(/μ|\bu(?=(?:mol|mho|S|m)\b)/g, 'µ')
     .replace(/[⁰¹²³⁴-⁹⁻^]/g, (sign) => '0123456789-'['⁰¹²³⁴⁵⁶⁷⁸⁹⁻'.indexOf(sign)] ?? '')
-    .replace(/[·⋅×*\s]+|\.(?=\S)/g, ' ')
+    .replace(/[·⋅×*.\s]+/g, ' ')
     .replace(/\((\+|c)\)/g, '$1')
     .replace(/ ?(\/) ?|(°) (?=[CF]$)/g, '$1$2')
     .trim()

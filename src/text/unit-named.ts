@@ -1,6 +1,6 @@
-import { LETTERS, WORDS } from './generated/spellings.js'
+import { allSpellings } from './all-spellings.js'
 import type { TextKind, TextUnit } from './text-kind.js'
-import { formOf, type Spellings } from './unit-form.js'
+import { formOf } from './unit-form.js'
 
 /** The unit of a kind that a text names, by its symbol, its UCUM code or another spelling. */
 export function unitNamed(text: string, { units, bare }: TextKind): TextUnit | undefined {
@@ -11,19 +11,5 @@ export function unitNamed(text: string, { units, bare }: TextKind): TextUnit | u
   const form = formOf(text, spellings)
   // A spelling of several units is kept in its form.
   const symbol = spellings.letters[form]
-  return units.find((unit) => unit.shown === symbol || formOf(unit.shown, spellings) === form)
-}
-
-/** All spellings, as the parser looks them up. */
-export function allSpellings(): Spellings {
-  return { letters: bySpelling(LETTERS), words: bySpelling(WORDS) }
-}
-
-function bySpelling(lines: string): Record<string, string> {
-  const found: Record<string, string> = Object.create(null)
-  for (const line of lines.split('\n')) {
-    const [symbol = '', ...spellings] = line.split('|')
-    for (const spelling of spellings) found[spelling] = symbol
-  }
-  return found
+  return units.find((unit) => unit.shown === symbol || unit.form === form)
 }

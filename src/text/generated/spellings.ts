@@ -25,7 +25,7 @@ mL|millilitre
 cm³|cc|cubic centimetre
 m³|cubic metre
 US gal|gal|us gal|gallon|us gallon
-US fl oz|fl oz|floz|fl. oz|us fl oz|fluid ounce|us fluid ounce
+US fl oz|fl oz|floz|us fl oz|fluid ounce
 cm|centimetre
 mm|millimetre
 m|metre
@@ -82,5 +82,5 @@ klx|klux|kilolux
 fc|fc|ftc|foot candle|foot-candle|footcandle
 °|deg|degree
 Ω|ohm
-kΩ|kohm|kiloohm|kilohm
+kΩ|kohm|kilohm
 nm|nanometre`

@@ -23,7 +23,7 @@ Irradiance|||(,)|||W/m²~kW/m²:*1000
 RadiationSum|||[0,)|||J/cm²~MJ/m²:*100~Wh/m²:*0.36:W.h/m2~kWh/m²:*360:kW.h/m2~kJ/m²:/10
 PhotonFluxDensity|photon flux||[0,)|||µmol/m²/s
 DailyLightIntegral|light integral||[0,)|||mol/m²/d
-WindSpeed|wind||[0,)|give a speed of zero or more||m/s~km/h:/3.6~mi/h:*0.44704:[mi_i]/h~kn:*1852/3600:[kn_i]
+WindSpeed|||[0,)|||m/s~km/h:/3.6~mi/h:*0.44704:[mi_i]/h~kn:*1852/3600:[kn_i]
 Frequency|||(0,)|||Hz~kHz:*1000~MHz:*1000000~GHz:*1000000000
 Power|||[0,)|||W~kW:*1000
 OxygenConcentration|oxygen||[0,)|give a concentration of zero or more||mg/L~mmol/L:*31.998~kg/m³:*1000
@@ -43,12 +43,12 @@ AbsoluteHumidity|||[0,)|||g/m³~kg/m³:*1000
 AirDensity|||[0,)|||kg/m³
 AmountConcentration|||[0,)|||mmol/L~mol/L:*1000~µmol/L:/1000
 CellConstant|||(0,)|; common cells have about 100 1/m, which is 1 1/cm||1/m~1/cm:*100
-ChargeConcentration|||[0,)|add up concentration times charge over the cations, or over the anions||mmol(+)/L::meq/L
-Conductance|||[0,)|; a conductivity is something else and has a length in its unit||S~mS:/1000~µS:/1000000
+ChargeConcentration|||[0,)|add up concentration times charge over the cations or the anions||mmol(+)/L::meq/L
+Conductance|||[0,)|; a conductivity has a length in its unit, too||S~mS:/1000~µS:/1000000
 DissolvedSolids|||[0,)|give a concentration of zero or more, and know its scale||mg/L~g/L:*1000~kg/m³:*1000
 HumidityRatio|||[0,)|||kg/kg~g/kg:/1000
 Illuminance|||[0,)|||lx~klx:*1000~fc:*10.763910416709722:lm/[sft_i]
-InverseSuction|||[0,)|give a positive number; tables print 1/cm, 1/m and 1/kPa, which differ by factors of 100 and 10.2||1/cm::/cm[H2O]~1/m:/100:/m[H2O]~1/kPa:*0.0980665
+InverseSuction|||[0,)|; tables print 1/cm, 1/m and 1/kPa||1/cm::/cm[H2O]~1/m:/100:/m[H2O]~1/kPa:*0.0980665
 LatentHeat|||(0,)|; water has about 2.45 MJ/kg||MJ/kg~kJ/kg:/1000
 OxygenSaturation|||[0,10]|give the share of saturation; the percentage that a meter shows goes through percentOfOxygenSaturation()||1~%:/100
 PhotonYield|||(0,)|; light of 400 to 700 nm has 3.3 to 5.9 µmol/J||µmol/J
