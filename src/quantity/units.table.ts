@@ -163,7 +163,7 @@ export const UNITS: readonly UnitRow[] = [
   { of: 'HumidityRatio', make: 'kilogramsPerKilogram', symbol: 'kg/kg', factor: '', source: SI_PREFIXES, ucum: 'kg/kg' },
   { of: 'HumidityRatio', make: 'gramsPerKilogram', symbol: 'g/kg', factor: '/ 1000', source: SI_PREFIXES, ucum: 'g/kg' },
   { of: 'Illuminance', make: 'lux', symbol: 'lx', factor: '', source: SI_PREFIXES, ucum: 'lx', senml: 'lx', words: ['lux'] },
-  { of: 'Illuminance', symbol: 'klx', factor: '* 1000', source: SI_PREFIXES, ucum: 'klx', words: ['klux', 'kilolux'] },
+  { of: 'Illuminance', symbol: 'klx', factor: '* 1000', source: SI_PREFIXES, ucum: 'klx', words: ['klux'] },
   { of: 'Illuminance', make: 'footCandles', symbol: 'fc', factor: '* 10.763910416709722', source: NIST_811, ucum: 'lm/[sft_i]', words: ['fc', 'ftc', 'foot candle', 'foot candles', 'foot-candle', 'foot-candles', 'footcandle', 'footcandles'] },
   { of: 'InverseSuction', make: 'perCentimetre', symbol: '1/cm', factor: '', source: SI_PREFIXES, ucum: '/cm[H2O]', also: ['1/cm of water'], example: 0.08 },
   { of: 'InverseSuction', make: 'perMetre', symbol: '1/m', factor: '/ 100', source: SI_PREFIXES, ucum: '/m[H2O]', also: ['1/m of water'], example: 8 },

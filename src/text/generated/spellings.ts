@@ -78,7 +78,7 @@ S|siemen
 mS|millisiemen
 µS|microsiemen
 lx|lux
-klx|klux|kilolux
+klx|klux
 fc|fc|ftc|foot candle|foot-candle|footcandle
 °|deg|degree
 Ω|ohm

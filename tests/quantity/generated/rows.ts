@@ -152,7 +152,7 @@ export const UNIT_ROWS = [
   { family: 'HumidityRatio', kind: 'HumidityRatio', symbol: 'kg/kg', factor: '', make: 'kilogramsPerKilogram', reader: 'inKilogramsPerKilogram', text: true, spellings: [] },
   { family: 'HumidityRatio', kind: 'HumidityRatio', symbol: 'g/kg', factor: '/ 1000', make: 'gramsPerKilogram', reader: 'inGramsPerKilogram', text: true, spellings: [] },
   { family: 'Illuminance', kind: 'Illuminance', symbol: 'lx', factor: '', make: 'lux', reader: 'inLux', text: true, spellings: ['lux'] },
-  { family: 'Illuminance', kind: 'Illuminance', symbol: 'klx', factor: '* 1000', text: true, spellings: ['klux', 'kilolux'] },
+  { family: 'Illuminance', kind: 'Illuminance', symbol: 'klx', factor: '* 1000', text: true, spellings: ['klux'] },
   { family: 'Illuminance', kind: 'Illuminance', symbol: 'fc', factor: '* 10.763910416709722', make: 'footCandles', reader: 'inFootCandles', text: true, spellings: ['fc', 'ftc', 'foot candle', 'foot candles', 'foot-candle', 'foot-candles', 'footcandle', 'footcandles'] },
   { family: 'InverseSuction', kind: 'InverseSuction', symbol: '1/cm', factor: '', make: 'perCentimetre', reader: 'inPerCentimetre', text: true, spellings: ['1/cm of water'] },
   { family: 'InverseSuction', kind: 'InverseSuction', symbol: '1/m', factor: '/ 100', make: 'perMetre', reader: 'inPerMetre', text: true, spellings: ['1/m of water'] },
