@@ -1,5 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { requireObject } from '../../quantity/require-object.js'
 import type { HourlyWeather } from './hourly-weather.js'
 
@@ -138,7 +139,7 @@ const WORDS: Readonly<Record<WeatherFinding['code'], (value: string, limit: stri
  */
 export function explainWeatherFinding(finding: WeatherFinding): Finding {
   requireObject(finding, 'finding')
-  const { code, level, about, value, limit, unit } = finding
+  const { code, level, about, value, limit, unit } = optionsOf(finding)
   const words = Object.hasOwn(WORDS, code) ? WORDS[code] : undefined
   if (words === undefined) {
     throw new InputError(
