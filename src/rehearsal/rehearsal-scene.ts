@@ -20,6 +20,8 @@ export interface RehearsalScene {
   readonly upper: WaterContent
   /** A shot that suits both. Unit: L. */
   readonly shot: Volume
+  /** What plants and drain take on a usual day. Unit: L. */
+  readonly usualPerDay: Volume
 }
 
 /**
@@ -77,11 +79,14 @@ export function rehearsalScene(medium: SceneName): RehearsalScene {
       opensUntil: 20,
       stressBelow: below(0.14) as WaterContent,
       fullAbove: below(0.005) as WaterContent,
-      believedFrom: below(0.25) as WaterContent,
+      // A container that has dried out is to be believed: only what no medium can hold is not.
+      believedFrom: (Math.round((row.minContent - 0.03) * 1e6) / 1e6) as WaterContent,
       believedTo: below(-0.08) as WaterContent,
     },
     lower: below(0.06) as WaterContent,
     upper: below(0.03) as WaterContent,
     shot: 0.2 as Volume,
+    // Of each shot a share runs past, and one of 120 s fills the line for 5 s.
+    usualPerDay: (Math.round((3 / (1 - row.bypass) / 0.958) * 100) / 100) as Volume,
   }
 }

@@ -7,7 +7,7 @@ import { numberIn, wholeNumberIn } from '../quantity/guard.js'
 import type { Share } from '../quantity/share.js'
 import type { Volume } from '../quantity/volume.js'
 import type { WaterContent, WaterContentChange } from '../quantity/water-content.js'
-import { HOUR, LEVEL, WATER } from './domains.js'
+import { HOUR, LEVEL, PROBES, WATER } from './domains.js'
 import type { RehearsalMedium } from './rehearsal-medium.js'
 
 /**
@@ -112,7 +112,6 @@ const COUNT: Domain = {
   ends: '[]',
   hint: 'give a whole number',
 }
-const PROBES: Domain = { quantity: 'probes', unit: '1', min: 1, max: 8, ends: '[]', hint: 'give a whole number' }
 const FLOW: Domain = {
   quantity: 'flow to a container',
   unit: 'L/h',
