@@ -1,5 +1,5 @@
 import type { Container } from '../medium/container/container.js'
-import type { Length } from '../quantity/length.js'
+import type { Length } from '../quantity/generated/length.js'
 
 /** A container cut into layers around nodes, the first at the bottom, the last at the surface. Units: cm, cm², cm³. */
 export interface ColumnGrid {

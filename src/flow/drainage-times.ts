@@ -1,9 +1,9 @@
 import type { Domain } from '../quantity/domain.js'
-import type { Duration } from '../quantity/duration.js'
 import { ConvergenceError, InputError } from '../quantity/errors.js'
+import type { Duration } from '../quantity/generated/duration.js'
+import type { DrainFraction } from '../quantity/generated/share.js'
+import type { Volume } from '../quantity/generated/volume.js'
 import { numberIn } from '../quantity/guard.js'
-import type { DrainFraction } from '../quantity/share.js'
-import type { Volume } from '../quantity/volume.js'
 import { containerFlowRichards1931, type RichardsState } from './container-flow-richards-1931.js'
 import type { RichardsContainer } from './richards-column.js'
 

@@ -1,5 +1,5 @@
 import type { ConductiveModel } from '../medium/curves/retention-model.js'
-import type { SuctionHead } from '../quantity/suction.js'
+import type { SuctionHead } from '../quantity/generated/suction.js'
 
 /** What a medium does at the suction of each node. */
 export interface NodeValues {

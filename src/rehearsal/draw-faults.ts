@@ -1,6 +1,6 @@
 import { randomNumbers } from '../numerics/random.js'
-import type { Duration } from '../quantity/duration.js'
 import { InputError } from '../quantity/errors.js'
+import type { Duration } from '../quantity/generated/duration.js'
 import { wholeNumberIn } from '../quantity/guard.js'
 import { DAYS, PROBES, SEED } from './domains.js'
 import type { RehearsalFault } from './fault.js'

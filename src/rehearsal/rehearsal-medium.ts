@@ -7,9 +7,9 @@ import {
 } from '../flow/container-flow-richards-1931.js'
 import type { RichardsContainer } from '../flow/richards-column.js'
 import { type StoreState, type WaterStore, waterStore } from '../flow/water-store.js'
-import type { Duration } from '../quantity/duration.js'
-import type { Volume } from '../quantity/volume.js'
-import type { WaterContent } from '../quantity/water-content.js'
+import type { Duration } from '../quantity/generated/duration.js'
+import type { Volume } from '../quantity/generated/volume.js'
+import type { WaterContent } from '../quantity/generated/water-content.js'
 
 /** A container with medium, as a rehearsal drives it. `storedMedium` and `richardsMedium` make one; so can you. */
 export interface RehearsalMedium<State = unknown> {

@@ -1,5 +1,5 @@
-import type { Duration } from '../quantity/duration.js'
-import type { Volume } from '../quantity/volume.js'
+import type { Duration } from '../quantity/generated/duration.js'
+import type { Volume } from '../quantity/generated/volume.js'
 import type { FaultName } from './fault-table.js'
 import { faultRow } from './fault-table.js'
 import type { RehearsalOutcome } from './rehearsal-outcome.js'

@@ -1,5 +1,5 @@
-import type { Duration } from '../quantity/duration.js'
 import { InputError } from '../quantity/errors.js'
+import type { Duration } from '../quantity/generated/duration.js'
 import { wholeNumberIn } from '../quantity/guard.js'
 import { DAYS, SEED, SEEDS } from './domains.js'
 import { drawFaults } from './draw-faults.js'

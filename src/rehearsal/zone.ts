@@ -1,13 +1,15 @@
 import type { Domain } from '../quantity/domain.js'
-import type { Duration } from '../quantity/duration.js'
-import type { SolutionEC } from '../quantity/electrical-conductivity.js'
 import { InputError } from '../quantity/errors.js'
-import type { Flow } from '../quantity/flow.js'
+import type { Duration } from '../quantity/generated/duration.js'
+import type { SolutionEC } from '../quantity/generated/electrical-conductivity.js'
+import type { Flow } from '../quantity/generated/flow.js'
+import type { Share } from '../quantity/generated/share.js'
+import type { Volume } from '../quantity/generated/volume.js'
+import type { WaterContent, WaterContentChange } from '../quantity/generated/water-content.js'
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
-import type { Share } from '../quantity/share.js'
-import type { Volume } from '../quantity/volume.js'
-import type { WaterContent, WaterContentChange } from '../quantity/water-content.js'
+
 import { HOUR, LEVEL, PROBES, WATER } from './domains.js'
+
 import type { RehearsalMedium } from './rehearsal-medium.js'
 
 /**

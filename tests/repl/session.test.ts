@@ -29,7 +29,7 @@ describe('results and their units', () => {
     expect(shown('const theta = waterContentTopp1980(20)')).toBe('0.3454 m³/m³')
     expect(shown('theta')).toBe('0.3454 m³/m³')
     expect(shown("celsius('68 °F')")).toBe('20 °C')
-    expect(shown("quantity('2 kPa', 'SuctionHead')")).toMatch(/ cm$/)
+    expect(shown("parseQuantity('2 kPa', 'SuctionHead')")).toMatch(/ cm$/)
   })
   it('says when an input lies outside the span where the formula was measured, once a line', () => {
     expect(shown('waterContentTopp1980(60)')).toMatch(
@@ -97,7 +97,7 @@ describe('refusals', () => {
   it.each([
     [
       "shotVolume({ substrateVolume: '11 cm', rise: 0.03, drainFraction: 0.15 })",
-      /^Refused: substrateVolume \(Volume\): "11 cm" has the unit "cm"; .* L, mL/,
+      /^Refused: substrateVolume \(Volume\): "11 cm" has the unit "cm", which is one of Length; .* L, mL/,
     ],
     [
       'shotVolume({ substrateVolume: 11, rise: 3, drainFraction: 0.15 })',

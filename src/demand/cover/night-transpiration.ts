@@ -1,11 +1,11 @@
 import { saturationVapourPressureFao56 } from '../../air/saturation-vapour-pressure-fao56.js'
 import { rootBetween } from '../../numerics/root.js'
 import type { Domain } from '../../quantity/domain.js'
+import type { Irradiance } from '../../quantity/generated/irradiance.js'
+import type { LeafAreaIndex } from '../../quantity/generated/plant.js'
+import type { Pressure, VapourPressureDeficit } from '../../quantity/generated/pressure.js'
+import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Irradiance } from '../../quantity/irradiance.js'
-import type { LeafAreaIndex } from '../../quantity/plant.js'
-import type { Pressure, VapourPressureDeficit } from '../../quantity/pressure.js'
-import type { Temperature } from '../../quantity/temperature.js'
 import {
   type CanopyTranspiration,
   leafResistanceStanghellini1987,

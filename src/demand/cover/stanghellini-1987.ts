@@ -4,12 +4,12 @@ import {
   slopeOfSaturationVapourPressureFao56,
 } from '../../air/saturation-vapour-pressure-fao56.js'
 import type { Domain } from '../../quantity/domain.js'
-import type { HourlyCropET } from '../../quantity/evapotranspiration-hourly.js'
+import type { HourlyCropET } from '../../quantity/generated/evapotranspiration-hourly.js'
+import type { Irradiance } from '../../quantity/generated/irradiance.js'
+import type { LeafAreaIndex } from '../../quantity/generated/plant.js'
+import type { Pressure, VapourPressureDeficit } from '../../quantity/generated/pressure.js'
+import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Irradiance } from '../../quantity/irradiance.js'
-import type { LeafAreaIndex } from '../../quantity/plant.js'
-import type { Pressure, VapourPressureDeficit } from '../../quantity/pressure.js'
-import type { Temperature } from '../../quantity/temperature.js'
 import { AIR, DEFICIT, LEAF_AREA, NET, RESISTANCE } from './cover-domains.js'
 
 /** The climate among the plants and how easily their leaves give off vapour. */

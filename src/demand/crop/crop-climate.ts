@@ -1,9 +1,9 @@
+import type { Length } from '../../quantity/generated/length.js'
+import type { CropCoefficient } from '../../quantity/generated/plant.js'
+import type { RelativeHumidity } from '../../quantity/generated/share.js'
+import type { WindSpeed } from '../../quantity/generated/wind.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Length } from '../../quantity/length.js'
-import type { CropCoefficient } from '../../quantity/plant.js'
-import type { RelativeHumidity } from '../../quantity/share.js'
 import type { Validity } from '../../quantity/validity.js'
-import type { WindSpeed } from '../../quantity/wind.js'
 import { WIND } from '../reference/penman-monteith-domains.js'
 import { COEFFICIENT, HEIGHT, HUMIDITY } from './crop-domains.js'
 

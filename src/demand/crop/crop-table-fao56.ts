@@ -1,7 +1,7 @@
 import { InputError } from '../../quantity/errors.js'
-import type { Length } from '../../quantity/length.js'
-import type { CropCoefficient } from '../../quantity/plant.js'
-import type { DepletionFraction } from '../../quantity/share.js'
+import type { Length } from '../../quantity/generated/length.js'
+import type { CropCoefficient } from '../../quantity/generated/plant.js'
+import type { DepletionFraction } from '../../quantity/generated/share.js'
 
 /** What FAO-56 tables say of a crop: no stress, good husbandry, the standard climate (45 % lowest humidity, 2 m/s). */
 export interface TabledCrop {

@@ -1,6 +1,6 @@
 import type { NetLongwaveInput } from '../../air/net-radiation-fao56.js'
-import type { DailyNetRadiation } from '../../quantity/daily-radiation.js'
-import type { ReferenceET } from '../../quantity/evapotranspiration.js'
+import type { DailyNetRadiation } from '../../quantity/generated/daily-radiation.js'
+import type { ReferenceET } from '../../quantity/generated/evapotranspiration.js'
 import { cloudinessAsce, SHORT_DAY, SIGMA_DAY, slopeAsce, TALL_DAY } from './asce-2005.js'
 import type { DailyWeather } from './daily-weather.js'
 import { penmanMonteith } from './reference-et-hour.js'

@@ -15,16 +15,16 @@ import {
   vapourPressureFromMinTemperatureFao56,
 } from '../../air/vapour-pressure-from-fao56.js'
 import { type MeasuredWind, windSpeedAtTwoMetresFao56 } from '../../air/wind-at-two-metres-fao56.js'
-import type { DailyRadiation } from '../../quantity/daily-radiation.js'
-import type { Duration } from '../../quantity/duration.js'
-import type { Elevation } from '../../quantity/elevation.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
+import type { DailyRadiation } from '../../quantity/generated/daily-radiation.js'
+import type { Duration } from '../../quantity/generated/duration.js'
+import type { Elevation } from '../../quantity/generated/elevation.js'
+import type { Pressure, VapourPressure } from '../../quantity/generated/pressure.js'
+import type { RelativeHumidity } from '../../quantity/generated/share.js'
+import type { Temperature, TemperatureChange } from '../../quantity/generated/temperature.js'
+import type { WindSpeed } from '../../quantity/generated/wind.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Pressure, VapourPressure } from '../../quantity/pressure.js'
-import type { RelativeHumidity } from '../../quantity/share.js'
-import type { Temperature, TemperatureChange } from '../../quantity/temperature.js'
-import type { WindSpeed } from '../../quantity/wind.js'
 
 /** Wind speed at 2 m that FAO-56 takes where none is known, m/s: the mean of 2000 stations. */
 const USUAL_WIND = 2

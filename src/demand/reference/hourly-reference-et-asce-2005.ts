@@ -1,6 +1,6 @@
 import type { NetLongwaveHourInput } from '../../air/net-radiation-hour-fao56.js'
-import type { HourlyReferenceET } from '../../quantity/evapotranspiration-hourly.js'
-import type { HourlyNetRadiation } from '../../quantity/hourly-radiation.js'
+import type { HourlyReferenceET } from '../../quantity/generated/evapotranspiration-hourly.js'
+import type { HourlyNetRadiation } from '../../quantity/generated/hourly-radiation.js'
 import { cloudinessAsce, SHORT_HOUR, SIGMA_HOUR, slopeAsce, TALL_HOUR } from './asce-2005.js'
 import type { HourlyWeather } from './hourly-weather.js'
 import { penmanMonteith } from './reference-et-hour.js'

@@ -5,12 +5,12 @@ import {
   netShortwaveRadiationFao56,
 } from '../../air/net-radiation-fao56.js'
 import { psychrometricConstantFao56 } from '../../air/psychrometric-constant-fao56.js'
-import type { DailyNetRadiation, DailyRadiation } from '../../quantity/daily-radiation.js'
 import type { Finding } from '../../quantity/finding.js'
-import type { Pressure, VapourPressure, VapourPressureDeficit } from '../../quantity/pressure.js'
-import type { VapourPressureSlope } from '../../quantity/psychrometrics.js'
-import type { Temperature } from '../../quantity/temperature.js'
-import type { WindSpeed } from '../../quantity/wind.js'
+import type { DailyNetRadiation, DailyRadiation } from '../../quantity/generated/daily-radiation.js'
+import type { Pressure, VapourPressure, VapourPressureDeficit } from '../../quantity/generated/pressure.js'
+import type { VapourPressureSlope } from '../../quantity/generated/psychrometrics.js'
+import type { Temperature } from '../../quantity/generated/temperature.js'
+import type { WindSpeed } from '../../quantity/generated/wind.js'
 import { completeDay, type DailyWeather, doubtsOfDay, POLAR_NIGHT_SHARE } from './daily-weather.js'
 
 /** The steps of a day that lead to its reference evapotranspiration, by whichever method. */

@@ -1,9 +1,9 @@
 import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
+import type { Permittivity } from '../../quantity/generated/permittivity.js'
+import type { Porosity } from '../../quantity/generated/share.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Permittivity } from '../../quantity/permittivity.js'
-import type { Porosity } from '../../quantity/share.js'
-import type { WaterContent } from '../../quantity/water-content.js'
 import { AIR, APPARENT, CONTENT, MIXING_EXPONENT, POROSITY, SOLIDS, WATER } from '../domains.js'
 
 const BOUND_CONTENT: Domain = {

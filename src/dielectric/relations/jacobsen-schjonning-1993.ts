@@ -1,9 +1,9 @@
 import { type Cubic, cubicAt, cubicRoot } from '../../numerics/cubic.js'
 import type { Domain } from '../../quantity/domain.js'
+import type { Permittivity } from '../../quantity/generated/permittivity.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Permittivity } from '../../quantity/permittivity.js'
 import type { Validity } from '../../quantity/validity.js'
-import type { WaterContent } from '../../quantity/water-content.js'
 import { APPARENT_TO_49 } from '../domains.js'
 
 const COEFFICIENTS: Cubic = [-0.0701, 0.0347, -1.16e-3, 1.8e-5]

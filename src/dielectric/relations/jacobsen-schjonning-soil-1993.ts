@@ -1,12 +1,12 @@
 import { type Cubic, cubicAt, cubicRoot } from '../../numerics/cubic.js'
-import type { BulkDensity } from '../../quantity/density.js'
 import type { Domain } from '../../quantity/domain.js'
 import { DomainError } from '../../quantity/errors.js'
+import type { BulkDensity } from '../../quantity/generated/density.js'
+import type { Permittivity } from '../../quantity/generated/permittivity.js'
+import type { MassFraction } from '../../quantity/generated/share.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Permittivity } from '../../quantity/permittivity.js'
-import type { MassFraction } from '../../quantity/share.js'
 import type { Validity } from '../../quantity/validity.js'
-import type { WaterContent } from '../../quantity/water-content.js'
 import { APPARENT_TO_49, BULK_DENSITY, SHARE_OF_MASS } from '../domains.js'
 
 const COEFFICIENTS: Cubic = [-0.0341, 0.0345, -1.14e-3, 1.71e-5]

@@ -1,9 +1,9 @@
-import type { BulkDensity } from '../../quantity/density.js'
 import type { Domain } from '../../quantity/domain.js'
+import type { BulkDensity } from '../../quantity/generated/density.js'
+import type { Permittivity } from '../../quantity/generated/permittivity.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Permittivity } from '../../quantity/permittivity.js'
 import type { Validity } from '../../quantity/validity.js'
-import type { WaterContent } from '../../quantity/water-content.js'
 import { APPARENT, BULK_DENSITY } from '../domains.js'
 import { reachedPermittivity } from './herkelrath-1991.js'
 

@@ -1,9 +1,9 @@
 import type { Domain } from '../../quantity/domain.js'
+import type { Permittivity } from '../../quantity/generated/permittivity.js'
+import type { Porosity } from '../../quantity/generated/share.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Permittivity } from '../../quantity/permittivity.js'
-import type { Porosity } from '../../quantity/share.js'
 import type { Validity } from '../../quantity/validity.js'
-import type { WaterContent } from '../../quantity/water-content.js'
 import { APPARENT, POROSITY } from '../domains.js'
 import { reachedPermittivity } from './herkelrath-1991.js'
 

@@ -1,9 +1,9 @@
 import { type Cubic, cubicAt, cubicRoot } from '../../numerics/cubic.js'
 import type { Domain } from '../../quantity/domain.js'
+import type { Permittivity } from '../../quantity/generated/permittivity.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Permittivity } from '../../quantity/permittivity.js'
 import type { Validity } from '../../quantity/validity.js'
-import type { WaterContent } from '../../quantity/water-content.js'
 
 const COEFFICIENTS: Cubic = [-0.0728, 0.0448, -0.00195, 3.61e-5]
 

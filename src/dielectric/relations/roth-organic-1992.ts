@@ -1,9 +1,9 @@
 import { type Cubic, cubicAt, cubicRoot } from '../../numerics/cubic.js'
 import type { Domain } from '../../quantity/domain.js'
+import type { Permittivity } from '../../quantity/generated/permittivity.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Permittivity } from '../../quantity/permittivity.js'
 import type { Validity } from '../../quantity/validity.js'
-import type { WaterContent } from '../../quantity/water-content.js'
 import { APPARENT } from '../domains.js'
 
 const COEFFICIENTS: Cubic = [-0.0233, 0.0285, -4.31e-4, 3.04e-6]

@@ -1,8 +1,8 @@
 import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { RawReading } from '../../quantity/raw-reading.js'
-import type { WaterContent } from '../../quantity/water-content.js'
 
 const READING: Domain = {
   quantity: 'raw reading',

@@ -1,7 +1,7 @@
 import type { Domain } from '../../quantity/domain.js'
+import type { Permittivity } from '../../quantity/generated/permittivity.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Permittivity } from '../../quantity/permittivity.js'
-import type { WaterContent } from '../../quantity/water-content.js'
 import { APPARENT } from '../domains.js'
 import { reachedPermittivity } from './herkelrath-1991.js'
 

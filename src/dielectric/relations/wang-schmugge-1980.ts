@@ -1,10 +1,10 @@
-import type { BulkDensity } from '../../quantity/density.js'
 import { InputError } from '../../quantity/errors.js'
+import type { BulkDensity } from '../../quantity/generated/density.js'
+import type { Permittivity } from '../../quantity/generated/permittivity.js'
+import type { MassFraction } from '../../quantity/generated/share.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Permittivity } from '../../quantity/permittivity.js'
-import type { MassFraction } from '../../quantity/share.js'
 import type { Validity } from '../../quantity/validity.js'
-import type { WaterContent } from '../../quantity/water-content.js'
 import { APPARENT, BULK_DENSITY, CONTENT, SHARE_OF_MASS, WATER } from '../domains.js'
 
 const ICE = 3.2

@@ -1,8 +1,8 @@
 import type { Instant } from '../../quantity/calendar.js'
 import type { Domain } from '../../quantity/domain.js'
-import type { Duration } from '../../quantity/duration.js'
 import { InputError } from '../../quantity/errors.js'
-import type { Flow } from '../../quantity/flow.js'
+import type { Duration } from '../../quantity/generated/duration.js'
+import type { Flow } from '../../quantity/generated/flow.js'
 import { numberIn } from '../../quantity/guard.js'
 
 /** One opening of one valve. */

@@ -1,9 +1,9 @@
-import type { Area } from '../../quantity/area.js'
-import type { Duration } from '../../quantity/duration.js'
-import type { ApplicationRate } from '../../quantity/evapotranspiration-hourly.js'
-import type { Flow } from '../../quantity/flow.js'
+import type { Area } from '../../quantity/generated/area.js'
+import type { Duration } from '../../quantity/generated/duration.js'
+import type { ApplicationRate } from '../../quantity/generated/evapotranspiration-hourly.js'
+import type { Flow } from '../../quantity/generated/flow.js'
+import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Volume } from '../../quantity/volume.js'
 import { EMITTER_FLOW, EMITTER_NUMBER, GIVEN, ON_TIME, WETTED_AREA } from '../domains.js'
 
 /** Emitters that run together. */

@@ -1,12 +1,12 @@
 import type { ContainerFlow } from '../../flow/container-flow.js'
 import type { StoreState, WaterStore } from '../../flow/water-store.js'
 import type { Instant } from '../../quantity/calendar.js'
-import type { Duration } from '../../quantity/duration.js'
 import type { Finding } from '../../quantity/finding.js'
-import type { Flow } from '../../quantity/flow.js'
-import type { DrainFraction } from '../../quantity/share.js'
-import type { Volume } from '../../quantity/volume.js'
-import type { WaterContent, WaterContentChange } from '../../quantity/water-content.js'
+import type { Duration } from '../../quantity/generated/duration.js'
+import type { Flow } from '../../quantity/generated/flow.js'
+import type { DrainFraction } from '../../quantity/generated/share.js'
+import type { Volume } from '../../quantity/generated/volume.js'
+import type { WaterContent, WaterContentChange } from '../../quantity/generated/water-content.js'
 
 /** How the moment of a shot is chosen. */
 export type ShotTrigger =

@@ -1,5 +1,5 @@
-import type { Duration } from '../../quantity/duration.js'
-import type { Volume } from '../../quantity/volume.js'
+import type { Duration } from '../../quantity/generated/duration.js'
+import type { Volume } from '../../quantity/generated/volume.js'
 import type { DayPlanRequest, PlannedShot, Planning, PlanProgress } from './plan-request.js'
 
 /** A shot that is wanted at the beginning of a step; none when its volume is zero. */

@@ -1,8 +1,8 @@
 import type { Domain } from '../../quantity/domain.js'
-import type { Duration } from '../../quantity/duration.js'
-import type { Flow } from '../../quantity/flow.js'
+import type { Duration } from '../../quantity/generated/duration.js'
+import type { Flow } from '../../quantity/generated/flow.js'
+import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
-import type { Volume } from '../../quantity/volume.js'
 
 const VOLUME: Domain = {
   quantity: 'volume of the shot',
