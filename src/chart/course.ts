@@ -32,14 +32,21 @@ export function thinned(
   return { x, y }
 }
 
-/** What was added to a count in each hour, in mL, at the middle of the hour. Hours without are left out. */
-export function hourly(time: ArrayLike<number>, litres: ArrayLike<number>, step: number): { x: number[]; y: number[] } {
+/**
+ * What was added to a count, in mL an hour, over spans of so many whole hours, at the middle of each. Spans without are left out.
+ */
+export function rates(
+  time: ArrayLike<number>,
+  litres: ArrayLike<number>,
+  step: number,
+  hours: number,
+): { x: number[]; y: number[] } {
   const x: number[] = []
   const y: number[] = []
-  const each = Math.max(1, Math.round(3600 / step))
-  for (let start = 0; start < time.length; start += each) {
+  const each = Math.max(1, Math.round((3600 * hours) / step))
+  for (let start = 0; start < time.length - 1; start += each) {
     const end = Math.min(time.length - 1, start + each)
-    const added = (litres[end]! - litres[start]!) * 1000
+    const added = ((litres[end]! - litres[start]!) * 1000 * 3600) / ((end - start) * step)
     if (!(added > 1e-9)) continue
     x.push(time[start]! + ((end - start) * step) / 2)
     y.push(added)

@@ -1,7 +1,7 @@
 import { InputError } from '../quantity/errors.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import type { RehearsalOutcome } from '../rehearsal/rehearsal-outcome.js'
-import { hourly, thinned } from './course.js'
+import { rates, thinned } from './course.js'
 import type { Panel, PanelMark, PanelSpan } from './panel-chart.js'
 import { drawPanels } from './panels.js'
 import { timeTicks } from './time-axis.js'
@@ -24,12 +24,15 @@ export interface RehearsalChart {
   readonly width?: number
 }
 
-/** So many alarms are marked by name; all of them are counted in the description. */
+/** So many alarms are marked by name, fewer in a narrow picture; all of them are counted in the description. */
 const NAMED = 5
+const NAMED_NARROW = 2
+/** Least width of a bar with its gap. Unit: px. */
+const BAR = 5
 
 /**
  * A picture of a rehearsal, as SVG text: the true water content with what the probes said and the limits above, water given and drained by
- * the hour below; faults are shaded, alarms are marked where they are first raised.
+ * hours below; faults are shaded, alarms are marked where they are first raised.
  *
  * @procedure Draws the course with at most two points a pixel, the extremes among them; readings outside 0 to 1 m³/m³ are left out
  * of the picture and counted in its description.
@@ -54,6 +57,9 @@ export function chartRehearsal(chart: RehearsalChart): string {
   const from = course.time[0]!
   const to = course.time.at(-1)! + course.step
   const buckets = Math.max(50, Math.round(width - 100))
+  // Bars of whole hours that are wide enough to be told apart.
+  const hours = Math.ceil(((to - from) / 3600) * (BAR / (width - 108)))
+  const bars = (counted: Float64Array) => rates(course.time, counted, course.step, hours)
   const panels: Panel[] = [
     {
       yTitle: 'water content, m³/m³',
@@ -74,8 +80,8 @@ export function chartRehearsal(chart: RehearsalChart): string {
       ...(lower !== undefined && upper !== undefined ? { band: [lower, upper] as const } : {}),
       weight: 3,
     },
-    barPanel('given, mL/h', 'given', hourly(course.time, course.given, course.step), 0),
-    barPanel('drain, mL/h', 'drain', hourly(course.time, course.drained, course.step), 1),
+    barPanel('given, mL/h', 'given', bars(course.given), 0, hours),
+    barPanel('drain, mL/h', 'drain', bars(course.drained), 1, hours),
   ]
   return drawPanels({
     title: chart.title,
@@ -84,15 +90,21 @@ export function chartRehearsal(chart: RehearsalChart): string {
     xRange: [from, to],
     xTicks: timeTicks(from, to, chart.hoursFromUtc),
     spans: spansOf(outcome, from, to),
-    marks: marksOf(outcome, from),
+    marks: marksOf(outcome, from, width < 600 ? NAMED_NARROW : NAMED),
     panels,
     width,
     height: width < 600 ? 560 : 620,
   })
 }
 
-function barPanel(yTitle: string, name: string, bars: { x: number[]; y: number[] }, look: number): Panel {
-  return { yTitle, series: [{ name, ...bars, draw: 'bars', look, barWidth: 3000 }] }
+function barPanel(
+  yTitle: string,
+  name: string,
+  bars: { x: number[]; y: number[] },
+  look: number,
+  hours: number,
+): Panel {
+  return { yTitle, series: [{ name, ...bars, draw: 'bars', look, barWidth: 3000 * hours }] }
 }
 
 function spansOf({ faults }: RehearsalOutcome, from: number, to: number): PanelSpan[] {
@@ -104,10 +116,10 @@ function spansOf({ faults }: RehearsalOutcome, from: number, to: number): PanelS
 }
 
 /** Where each alarm is raised first. */
-function marksOf({ alarms }: RehearsalOutcome, from: number): PanelMark[] {
+function marksOf({ alarms }: RehearsalOutcome, from: number, most: number): PanelMark[] {
   const first = new Map<string, number>()
   for (const { alarm, time } of alarms) if (!first.has(alarm)) first.set(alarm, time)
-  return [...first].slice(0, NAMED).map(([name, time]) => ({ name, x: from + time }))
+  return [...first].slice(0, most).map(([name, time]) => ({ name, x: from + time }))
 }
 
 function inWords(outcome: RehearsalOutcome): string {

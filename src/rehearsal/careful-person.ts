@@ -61,9 +61,10 @@ export function carefulPerson(scene: RehearsalScene): RehearsedController<Person
       step: (state, observed) => {
         const { now, locked, override } = observed
         const closed: ValveOrder = { open: false, closeAfter: 0 }
-        if (!Number.isFinite(now) || (state.last !== null && now < state.last)) {
-          return [{ ...state, last: Number.isFinite(now) ? now : state.last, seen: [] }, closed]
-        }
+        if (!Number.isFinite(now)) return [{ ...state, seen: [] }, closed]
+        // After a clock that was set back nobody knows how long ago a shot was: all of them count from now.
+        if (state.last !== null && now < state.last)
+          return [{ last: now, shots: state.shots.map(() => now - run), seen: [] }, closed]
         const shots = state.shots.length > 0 && now - state.shots[0]! >= 86400 ? state.shots.slice(1) : state.shots
         const next = { last: now, shots, seen: look(state, observed) }
         const since = shots.length === 0 ? Number.POSITIVE_INFINITY : now - shots.at(-1)!

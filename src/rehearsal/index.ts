@@ -24,6 +24,7 @@ export type {
   RehearsedController,
   ValveOrder,
 } from './rehearsed-controller.js'
+export { rehearsedWatering } from './rehearsed-watering.js'
 export type { SceneName } from './scene-table.js'
 export type { Opening } from './tally.js'
 export type { RehearsalZone, ZoneGauges } from './zone.js'

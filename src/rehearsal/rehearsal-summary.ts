@@ -20,6 +20,8 @@ export interface RehearsalSummary {
   readonly outsideHoursByOwnClock: number
   /** Openings outside the allowed hours, by the true clock, in all runs. Unit: 1. */
   readonly outsideHours: number
+  /** Openings outside them by both clocks, in all runs: with a wrong clock either of the two can be right. Unit: 1. */
+  readonly outsideByBothClocks: number
   /** Mean openings without a reading that could be believed. Unit: 1. */
   readonly blindOpenings: number
   /** Mean time below the stress level. Unit: s. */
@@ -88,6 +90,9 @@ export function summaryOf(faults: readonly FaultName[], runs: readonly Run[]): R
     longestOpeningShare: longest(worst(longest)),
     outsideHoursByOwnClock: sum(({ outcome }) => outcome.outsideHoursByOwnClock),
     outsideHours: sum(({ outcome }) => outcome.outsideHours),
+    outsideByBothClocks: sum(
+      ({ outcome }) => outcome.openings.filter((one) => one.outside && one.outsideByOwnClock).length,
+    ),
     blindOpenings: mean(({ outcome }) => outcome.blindOpenings),
     stressTime: mean(stress) as Duration,
     maxStressTime: stress(worst(stress)) as Duration,
