@@ -51,7 +51,7 @@ const NET: Domain = {
  *
  * @param input - Air, leaf area and what else is known.
  * @returns Transpiration, heat flows and leaf temperature; negative transpiration is dew.
- * @throws `DomainError` outside the ranges.
+ * @throws `DomainError` outside the ranges, `InputError` for a deficit above the saturation vapour pressure of the air.
  * @validity Tomato under glass. Other crops lose from a tenth to a third of a day's water at night [from memory]; check against a scale.
  * @source Stanghellini, C. (1987), Transpiration of greenhouse crops, PhD thesis, Wageningen [figures second-hand]
  * @example

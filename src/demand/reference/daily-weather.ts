@@ -168,34 +168,3 @@ function windOf({ wind }: DailyWeather, assumed: Finding[]): WindSpeed {
 
 /** Clear-sky share that is assumed where the sun does not rise (FAO-56 gives none for a whole day). */
 export const POLAR_NIGHT_SHARE = 0.7
-
-/** What in a day is doubtful. */
-export function doubtsOfDay(solar: number, clearSky: number, deficit: number): Finding[] {
-  const doubts: Finding[] = []
-  if (clearSky <= 0)
-    doubts.push({
-      code: 'no-sun',
-      level: 'note',
-      message: `the sun does not rise: a clear-sky share of ${POLAR_NIGHT_SHARE} is assumed for the longwave loss`,
-      about: 'solar',
-    })
-  else if (solar > clearSky * 1.05)
-    doubts.push({
-      code: 'brighter-than-clear-sky',
-      level: 'caution',
-      message: `the solar radiation of ${solar.toFixed(1)} MJ/m²/d is above that of a clear sky, ${clearSky.toFixed(1)} MJ/m²/d: check the sensor and its unit`,
-      about: 'solar',
-      value: solar,
-      unit: 'MJ/m²/d',
-    })
-  if (deficit < 0)
-    doubts.push({
-      code: 'air-above-saturation',
-      level: 'caution',
-      message: `the vapour pressure is ${(-deficit).toFixed(2)} kPa above saturation: check humidity and temperatures`,
-      about: 'vapourPressure',
-      value: deficit,
-      unit: 'kPa',
-    })
-  return doubts
-}

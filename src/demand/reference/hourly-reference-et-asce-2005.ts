@@ -27,7 +27,7 @@ export interface HourlyReferenceETAsce extends StepsOfHour {
  * soil takes 0.1 and 0.5 (short), 0.04 and 0.2 (tall) of the net radiation. An hour counts as day where the net radiation is positive.
  *
  * @param weather - Place, hour, temperature, humidity, solar radiation and wind.
- * @returns Reference evapotranspiration of both surfaces, the steps and what was assumed.
+ * @returns Reference evapotranspiration of both surfaces, the steps, what was assumed and what is doubtful.
  * @throws `DomainError` outside the ranges, `InputError` without any humidity.
  * @validity Large fields of the two surfaces without stress; under cover it is at best an index.
  * @source ASCE-EWRI (2005), The ASCE Standardized Reference Evapotranspiration Equation, Eq. 1 with Table 1 and the hourly steps

@@ -14,6 +14,7 @@ import type { Temperature } from '../../quantity/generated/temperature.js'
 import type { WindSpeed } from '../../quantity/generated/wind.js'
 import { assumedCloudiness, type HourlyWeather, pressureOfHour, vapourOfHour, windOfHour } from './hourly-weather.js'
 import { relativeShortwaveOfHour } from './reference-et-hour.js'
+import { doubtsOfHour, type WeatherFinding } from './weather-doubts.js'
 
 /** The steps of an hour that lead to its reference evapotranspiration, by whichever method. */
 export interface StepsOfHour {
@@ -45,6 +46,8 @@ export interface StepsOfHour {
   readonly windSpeed: WindSpeed
   /** What was not given and had to be estimated. */
   readonly assumed: readonly Finding[]
+  /** What is doubtful; `explainWeatherFinding` puts it into words. */
+  readonly warnings: readonly WeatherFinding[]
 }
 
 /** The two steps in which the methods differ. */
@@ -71,13 +74,14 @@ export function stepsOfHour(weather: HourlyWeather, method: MethodOfHour): Steps
     actualVapourPressure: actual,
     relativeShortwave: clouds.ratio,
   })
+  const deficit = (saturation - actual) as VapourPressureDeficit
   return {
     pressure,
     psychrometricConstant,
     slope,
     saturation,
     actual,
-    deficit: (saturation - actual) as VapourPressureDeficit,
+    deficit,
     extraterrestrial,
     clearSky,
     relativeShortwave: clouds.ratio,
@@ -86,5 +90,6 @@ export function stepsOfHour(weather: HourlyWeather, method: MethodOfHour): Steps
     netRadiation: (netShortwave - netLongwave) as HourlyNetRadiation,
     windSpeed: windOfHour(weather),
     assumed: clouds.assumed ? [assumedCloudiness(sunHeight)] : [],
+    warnings: doubtsOfHour({ solar, clearSky, extraterrestrial, deficit }, weather),
   }
 }

@@ -41,6 +41,7 @@ const ORGANISMS: Readonly<Record<RootZoneOrganism, Organism>> = {
     bands: [
       {
         upTo: 17,
+        below: true,
         band: 'not studied',
         level: 'note',
         says: 'colder than the temperatures at which the two species were compared',

@@ -1,5 +1,5 @@
-import type { ConductiveModel } from '../medium/curves/retention-model.js'
-import type { SuctionHead } from '../quantity/generated/suction.js'
+import type { ConductiveModel } from '../../medium/curves/retention-model.js'
+import type { SuctionHead } from '../../quantity/generated/suction.js'
 
 /** What a medium does at the suction of each node. */
 export interface NodeValues {
@@ -41,14 +41,23 @@ interface Stretch {
 const WETTEST = 0.01
 const DRIEST = 1e7
 const CELL = 12
+/**
+ * Water that every e-fold of suction draws from films where pores are long empty, and the suction from which it counts. A medium whose
+ * capacity ends would leave a cell that roots have emptied without a suction that fits what is left. Units: m³/m³, cm.
+ */
+const FILM = 1e-7
+const FILM_FROM = 1000
 /** Nodes and weights of Gauss and Legendre's rule of three points on [0, 1]. */
 const GAUSS_NODES = [0.1127016653792583, 0.5, 0.8872983346207417]
 const GAUSS_WEIGHTS = [0.2777777777777778, 0.4444444444444444, 0.2777777777777778]
 
 /** A medium written out as cubics over the logarithm of suction: a step of a simulation reads it some thousand times. */
 export interface MediumTable {
-  /** Fills in the values at suctions; zero and less is saturated, and beyond pF 7 nothing changes any more. */
-  readonly read: (suctions: Float64Array, into: NodeValues) => void
+  readonly saturated: number
+  /** Fills in the values of points from one up to another; zero and less is saturated, beyond pF 7 nothing changes any more. */
+  readonly read: (suctions: Float64Array, into: NodeValues, start: number, end: number) => void
+  /** Fills in water content and capacity of one point. */
+  readonly readContent: (suction: number, content: Float64Array, capacity: Float64Array, point: number) => void
 }
 
 /** The table of a medium, with cells so small that no cubic differs from its curve by more than about 1e-7 of the whole. */
@@ -63,7 +72,6 @@ export function mediumTable(medium: ConductiveModel): MediumTable {
     stretches.unshift(stretch)
   }
   const { saturated } = medium
-  const range = saturated - medium.residual
   // From saturation to the first cell: cubics that leave saturation without a slope and meet the curves with theirs. A kink at
   // saturation, or a conductivity that falls without end there, would keep iterations from ending.
   const { cubics: first, step: firstStep } = stretches[0]!
@@ -76,9 +84,10 @@ export function mediumTable(medium: ConductiveModel): MediumTable {
   const driest = stretches.at(-1)!
   const least = cubicAt(driest.cubics, (driest.cells - 1) * CELL, 1)
 
-  const read = (suctions: Float64Array, into: NodeValues): void => {
+  /** Fills in the values of points from one up to another. */
+  const read = (suctions: Float64Array, into: NodeValues, start: number, end: number): void => {
     const { content, capacity, conductivity, conductivitySlope, potential } = into
-    for (let i = 0; i < suctions.length; i++) {
+    for (let i = start; i < end; i++) {
       const s = suctions[i]!
       if (s <= 0) {
         content[i] = saturated
@@ -94,9 +103,8 @@ export function mediumTable(medium: ConductiveModel): MediumTable {
         conductivitySlope[i] = cubicSlopeAt(wet, 4, x) / WETTEST
         potential[i] = saturatedPotential - conducted(x)
       } else if (s >= DRIEST) {
-        content[i] = least
-        // Next to nothing, so that a matrix keeps its diagonal.
-        capacity[i] = range * 1e-16
+        content[i] = least - FILM * Math.log(s / DRIEST)
+        capacity[i] = FILM / s
         conductivity[i] = conductivitySlope[i] = potential[i] = 0
       } else {
         const u = Math.log(s)
@@ -116,7 +124,29 @@ export function mediumTable(medium: ConductiveModel): MediumTable {
       }
     }
   }
-  return { read }
+  /** Fills in water content and capacity alone, at one point. */
+  const readContent = (s: number, content: Float64Array, capacity: Float64Array, i: number): void => {
+    if (s <= 0) {
+      content[i] = saturated
+      capacity[i] = 0
+    } else if (s < WETTEST) {
+      content[i] = cubicAt(wet, 0, s / WETTEST)
+      capacity[i] = -cubicSlopeAt(wet, 0, s / WETTEST) / WETTEST
+    } else if (s >= DRIEST) {
+      content[i] = least - FILM * Math.log(s / DRIEST)
+      capacity[i] = FILM / s
+    } else {
+      const u = Math.log(s)
+      let k = 0
+      while (u >= stretches[k]!.to && k < stretches.length - 1) k++
+      const { from, step, cells, cubics } = stretches[k]!
+      const place = (u - from) / step
+      const cell = Math.min(Math.max(place | 0, 0), cells - 1)
+      content[i] = cubicAt(cubics, cell * CELL, place - cell)
+      capacity[i] = -cubicSlopeAt(cubics, cell * CELL, place - cell) / (step * s)
+    }
+  }
+  return { saturated, read, readContent }
 }
 
 /** A stretch of which no cubic differs from its curve by more than about 1e-7 of the whole: the difference falls with the fourth power. */
@@ -133,7 +163,8 @@ function worst(medium: ConductiveModel, { from, step, cells, cubics }: Stretch):
   let most = 0
   for (let cell = 0; cell < cells; cell++) {
     const s = Math.exp(from + (cell + 0.5) * step) as SuctionHead
-    const content = Math.abs(cubicAt(cubics, cell * CELL, 0.5) - medium.waterContent(s)) / range
+    const film = FILM * Math.log1p(s / FILM_FROM)
+    const content = Math.abs(cubicAt(cubics, cell * CELL, 0.5) + film - medium.waterContent(s)) / range
     const conductivity = Math.abs(cubicAt(cubics, cell * CELL + 4, 0.5) - medium.relativeConductivity(s))
     most = Math.max(most, content, conductivity)
   }
@@ -150,8 +181,8 @@ function stretchOf(medium: ConductiveModel, from: number, to: number, cells: num
     // A hair inside the stretch, where a kink has but one side.
     const edge = i === 0 ? 1e-12 : i === cells ? -1e-12 : 0
     const s = (Math.exp(start + i * step) * (1 + edge)) as SuctionHead
-    contents[i] = medium.waterContent(s)
-    contentSlopes[i] = -medium.capacity(s) * s * step
+    contents[i] = medium.waterContent(s) - FILM * Math.log1p(s / FILM_FROM)
+    contentSlopes[i] = -(medium.capacity(s) * s + (FILM * s) / (FILM_FROM + s)) * step
     conductivities[i] = medium.relativeConductivity(s)
   }
   const cubics = new Float64Array(cells * CELL)
