@@ -54,7 +54,7 @@ export const SEEDS: Domain = {
   quantity: 'number of seeds',
   unit: '1',
   min: 1,
-  max: 10000,
+  max: 1000000,
   ends: '[]',
   hint: 'give a whole number; fifty show most of what can happen',
 }

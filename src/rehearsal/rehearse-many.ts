@@ -17,7 +17,7 @@ export interface ManyRehearsals<State, Input, Output> {
   readonly scenes: readonly RehearsalScene[]
   /** What goes wrong: each entry is the faults of one rehearsal, an empty one a healthy week. */
   readonly faults: readonly (readonly FaultName[])[]
-  /** Histories for each entry and scene. Unit: 1. Range: integers [1, 10000]. */
+  /** Histories for each entry and scene. Unit: 1. Range: integers [1, 1000000]. */
   readonly seeds: number
   /** The first seed, zero by default; the others follow. Unit: 1. Range: integers [0, 4294967295]. */
   readonly firstSeed?: number
