@@ -1,5 +1,5 @@
 import { type CheckedLimits, isAllowedHour } from './rehearsal-limits.js'
-import type { RehearsalScene } from './rehearsal-scene.js'
+import { checkedScene, type RehearsalScene } from './rehearsal-scene.js'
 import type { Observation, RehearsedController, ValveOrder } from './rehearsed-controller.js'
 
 /** What a careful person remembers; plain data. */
@@ -26,6 +26,7 @@ const MARGIN = 1.15
  * @procedure Spreads 1.15 of the usual water of a day evenly over the allowed hours; halves or skips the wait by the probes that can be believed.
  * @param scene - Zone, limits and levels, made by `rehearsalScene`.
  * @returns A controller for `rehearse`.
+ * @throws `DomainError` and `InputError` for a zone or limits that make no sense, as `rehearse` does.
  * @source common practice, no source
  * @example
  * ```ts
@@ -36,7 +37,7 @@ const MARGIN = 1.15
  * ```
  */
 export function carefulPerson(scene: RehearsalScene): RehearsedController<PersonState, Observation, ValveOrder> {
-  const { zone, limits, shot } = scene
+  const { zone, limits, shot } = checkedScene(scene)
   const { opensFrom = 0, opensUntil = 24, believedFrom = 0.05, believedTo = 0.98 } = limits
   const hours = { opensFrom, opensUntil } as CheckedLimits
   const run = (shot / zone.flow) * 3600

@@ -1,5 +1,5 @@
 import { type CheckedLimits, isAllowedHour } from './rehearsal-limits.js'
-import type { RehearsalScene } from './rehearsal-scene.js'
+import { checkedScene, type RehearsalScene } from './rehearsal-scene.js'
 import type { RehearsalTruth, RehearsedController, ValveOrder } from './rehearsed-controller.js'
 
 /** What the perfect planner remembers. */
@@ -18,6 +18,7 @@ const REST = 600
  * @procedure Opens for one shot where the true mean is at the lower limit or below, ten minutes or more after the last one.
  * @param scene - Zone, limits and levels, made by `rehearsalScene`.
  * @returns A controller for `rehearse`.
+ * @throws `DomainError` and `InputError` for a zone or limits that make no sense, as `rehearse` does.
  * @source definition
  * @example
  * ```ts
@@ -27,7 +28,7 @@ const REST = 600
  * ```
  */
 export function perfectPlanner(scene: RehearsalScene): RehearsedController<PlannerState, RehearsalTruth, ValveOrder> {
-  const { opensFrom = 0, opensUntil = 24 } = scene.limits
+  const { opensFrom = 0, opensUntil = 24 } = checkedScene(scene).limits
   const hours = { opensFrom, opensUntil } as CheckedLimits
   const { lower } = scene
   const run = (scene.shot / scene.zone.flow) * 3600

@@ -5,10 +5,10 @@ import type { Flow } from '../quantity/generated/flow.js'
 import type { Share } from '../quantity/generated/share.js'
 import type { Volume } from '../quantity/generated/volume.js'
 import type { WaterContent, WaterContentChange } from '../quantity/generated/water-content.js'
-import type { RehearsalLimits } from './rehearsal-limits.js'
+import { checkedLimits, type RehearsalLimits } from './rehearsal-limits.js'
 import { storedMedium } from './rehearsal-medium.js'
 import { SCENE_MEDIA, type SceneMedium, type SceneName } from './scene-table.js'
-import type { RehearsalZone } from './zone.js'
+import { checkedZone, type RehearsalZone } from './zone.js'
 
 /** A ready-made zone with limits, to begin with. */
 export interface RehearsalScene {
@@ -89,4 +89,11 @@ export function rehearsalScene(medium: SceneName): RehearsalScene {
     // Of each shot a share runs past, and one of 120 s fills the line for 5 s.
     usualPerDay: (Math.round((3 / (1 - row.bypass) / 0.958) * 100) / 100) as Volume,
   }
+}
+
+/** A scene whose zone and limits make sense. */
+export function checkedScene(scene: RehearsalScene): RehearsalScene {
+  checkedZone(scene.zone)
+  checkedLimits(scene.limits)
+  return scene
 }

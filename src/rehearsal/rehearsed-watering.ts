@@ -5,13 +5,13 @@ import type { WateringSettings } from '../control/watering/settings.js'
 import type { WateringState } from '../control/watering/state.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import type { Volume } from '../quantity/generated/volume.js'
-import type { RehearsalScene } from './rehearsal-scene.js'
+import { checkedScene, type RehearsalScene } from './rehearsal-scene.js'
 import type { Observation, RehearsedController } from './rehearsed-controller.js'
 import { WATERING_SIGNS } from './watering-signs.js'
 
 /**
- * `controlWatering` in a scene: its settings taken from the scene's levels and limits, and joined to the simulated zone. An example of
- * how your own logic is joined, and the controller behind the tables of the guide.
+ * The controller `controlWatering` in a scene, its settings taken from the scene's levels and limits, and joined to the simulated zone. An
+ * example of how your own logic is joined, and the controller behind the table of the guide.
  *
  * @procedure Names the probes, hands on readings, counters, locks and orders of people as they are, and gives the decision to the valve.
  * @param scene - Zone, limits and levels, made by `rehearsalScene`.
@@ -32,7 +32,7 @@ export function rehearsedWatering(
   scene: RehearsalScene,
   change: Partial<WateringSettings> = {},
 ): RehearsedController<WateringState, WateringInput, WateringDecision> {
-  const { zone, limits } = scene
+  const { zone, limits } = checkedScene(scene)
   const names = Array.from({ length: zone.probes }, (_, i) => `probe ${i + 1}`)
   const day = (hour: number) => (hour * 3600) as Duration
   return {
