@@ -2,7 +2,7 @@ import { within } from '../quantity/guard.js'
 import type { DrainFraction } from '../quantity/share.js'
 import type { Volume } from '../quantity/volume.js'
 import type { WaterContent } from '../quantity/water-content.js'
-import { CAPACITY, CONTENT, GIVEN, SUBSTRATE } from './spans.js'
+import { CAPACITY, GIVEN, SUBSTRATE, WATER_CONTENT } from './spans.js'
 
 /** A container and the water that is poured into it. */
 export interface BucketShotInput {
@@ -53,7 +53,7 @@ export interface BucketShot {
  * ```
  */
 export function bucketShot(input: BucketShotInput): BucketShot {
-  const content = within(input.content, CONTENT)
+  const content = within(input.content, WATER_CONTENT)
   const substrate = within(input.substrateVolume, SUBSTRATE)
   const volume = within(input.volume, GIVEN)
   const room = Math.max(0, within(input.containerCapacity, CAPACITY) - content) * substrate

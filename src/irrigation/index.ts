@@ -1,3 +1,4 @@
+export type { Advice } from './advice.js'
 export { airSpaceBand } from './air-space-band.js'
 export { type BucketShot, type BucketShotInput, bucketShot } from './bucket-shot.js'
 export {
@@ -7,6 +8,7 @@ export {
   type DriestQuarterInput,
   runTimeForDriestQuarter,
 } from './catch-test.js'
+export type { DayPlan, PlannedShot, ShotReason } from './day-plan.js'
 export { type DemandCourseInput, demandCourse } from './demand-course.js'
 export { type DischargeLoad, type DischargeLoadInput, dischargeLoad } from './discharge-load.js'
 export {
@@ -35,7 +37,9 @@ export {
   type FitEmitterCurveInput,
   fitEmitterCurve,
 } from './emitter-curve.js'
-export { explainShotWarning } from './explain-shot-warning.js'
+export { explainPlanFinding } from './explain-plan-finding.js'
+export { explainPlannedShot } from './explain-planned-shot.js'
+export { explainShotFinding } from './explain-shot-finding.js'
 export { type FlushedECInput, type FlushVolumeInput, flushedEC, flushVolume } from './flush.js'
 export { type GrossIrrigationInput, grossIrrigation } from './gross-irrigation.js'
 export {
@@ -57,7 +61,9 @@ export {
 export { type MediaSaltBand, type MediaSaltInput, type MediaTestMethod, mediaSaltBand } from './media-salt-band.js'
 export { type MixedTemperatureInput, mixedTemperature } from './mixed-temperature.js'
 export { planDay } from './plan-day.js'
-export type { DayPlan, DayPlanRequest, PlannedShot, ShotTrigger } from './plan-request.js'
+export type { PlanCause, PlanFinding, PlanFindingCode } from './plan-finding.js'
+export type { DaySoFar, GivenShot } from './plan-past.js'
+export type { DayPlanRequest, ShotTrigger } from './plan-request.js'
 export {
   type MotorOfTable,
   type MotorStartLimits,
@@ -69,7 +75,7 @@ export {
   pumpSchedule,
   pumpStarts,
 } from './pump-starts.js'
-export { type DaySoFar, replanDay } from './replan-day.js'
+export { replanDay } from './replan-day.js'
 export {
   type ReservoirCourse,
   type ReservoirInput,
@@ -104,9 +110,9 @@ export {
 export { type ShotFromUseInput, shotFromUse } from './shot-from-use.js'
 export { type ShotSeries, type ShotSeriesInput, shotSeries } from './shot-series.js'
 export { type ShotFromShareInput, type ShotShareInput, shotFromShare, shotShare } from './shot-share.js'
-export { type ShotVolumeInput, shotVolume } from './shot-volume.js'
+export { shotVolume } from './shot-volume.js'
 export { type ShotsPerDayInput, shotsPerDay } from './shots-per-day.js'
-export { type ShotWarning, type SizedShot, type SizeShotInput, sizeShot } from './size-shot.js'
+export { type ShotFinding, type SizedShot, type SizeShotInput, sizeShot } from './size-shot.js'
 export {
   type InfiltrationCyclesInput,
   type SoakCycles,
@@ -114,7 +120,23 @@ export {
   soakCycles,
   soakCyclesForInfiltration,
 } from './soak-cycles.js'
-export { type SharedPump, type StaggeredShot, staggerZones, type ZoneShot } from './stagger-zones.js'
+export { explainStaggerFinding, type StaggerFinding } from './stagger-findings.js'
+export {
+  type SharedPump,
+  type StaggeredShot,
+  type StaggeredShots,
+  staggerZones,
+  type ZoneShot,
+} from './stagger-zones.js'
+export type {
+  DrainWish,
+  EmitterLine,
+  Emitters,
+  ShotWish,
+  Substrate,
+  ValveLimits,
+  ValveRest,
+} from './terms.js'
 export { type ContentAfterUseInput, contentAfterUse, type TimeToLevelInput, timeToLevel } from './time-to-level.js'
 export {
   christiansenUniformity,
@@ -142,6 +164,5 @@ export {
   applicationRate,
   type EmittersNeededInput,
   emittersNeeded,
-  type ZoneFlowInput,
   zoneFlow,
 } from './zone-flow.js'

@@ -2,9 +2,24 @@ import type { ContainerFlow } from '../flow/container-flow.js'
 import { InputError } from '../quantity/errors.js'
 import { wholeWithin, within } from '../quantity/guard.js'
 import type { Span } from '../quantity/span.js'
-import { DROP } from './plan-choice.js'
-import type { DayPlanRequest, Planning } from './plan-request.js'
-import { EMITTER_FLOW, FILL_TIME } from './spans.js'
+import { inOrder } from './in-order.js'
+import { doubtsOf } from './plan-doubts.js'
+import type { DayPlanRequest } from './plan-request.js'
+import { checkTrigger, dueSteps, stepOf } from './plan-trigger.js'
+import { DROP, demandAt, type Planning } from './planning.js'
+import {
+  CHANGE,
+  DRAIN_FRACTION,
+  EMITTER_FLOW,
+  EMITTERS,
+  FILL_TIME,
+  MAX_PER_DAY,
+  MAX_RUN_TIME,
+  MOMENT,
+  PART_OF_DAY,
+  SHOT,
+  WATER_CONTENT,
+} from './spans.js'
 
 const STEP: Span = {
   quantity: 'step of the plan',
@@ -12,177 +27,117 @@ const STEP: Span = {
   min: 30,
   max: 3600,
   ends: '[]',
-  hint: 'plan in steps of half a minute to an hour',
+  hint: 'take half a minute to an hour',
 }
-const DEMAND: Span = {
+export const DEMAND: Span = {
   quantity: 'demand in a step',
   unit: 'L',
   min: 0,
   max: Infinity,
   ends: '[)',
-  hint: 'give the water that the plants will take, zero or more',
-}
-const RADIATION: Span = {
-  quantity: 'light in a step',
-  unit: 'J/cm²',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
   hint: 'give zero or more',
 }
-const THRESHOLD: Span = {
-  quantity: 'light between two shots',
-  unit: 'J/cm²',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give a sum of light above zero',
-}
-const CONTENT: Span = {
-  quantity: 'water content at the start',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give volume of water per volume of medium',
-}
-const REFILL: Span = {
-  quantity: 'refill point',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '()',
-  hint: 'give the water content at which to water again',
-}
-const FULL: Span = {
-  quantity: 'full point',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '(]',
-  hint: 'give the water content that a shot must not exceed',
-}
-const DRAIN: Span = {
-  quantity: 'drain fraction',
-  unit: '1',
-  min: 0,
-  max: 0.9,
-  ends: '[]',
-  hint: 'at nine tenths of drain nearly all water is lost; ask for less',
-}
-const DRY: Span = {
-  quantity: 'overnight dry-down',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give the fall as a positive change',
-}
-const EMITTERS: Span = {
-  quantity: 'emitters',
-  unit: '1',
-  min: 1,
-  max: 1000,
-  ends: '[]',
-  hint: 'give the whole number of emitters in one container',
-}
-const LEAST: Span = {
-  quantity: 'shortest run time',
-  unit: 's',
-  min: 0,
-  max: 86400,
-  ends: '[]',
-  hint: 'give zero or more',
-}
-const MOST: Span = {
-  quantity: 'longest run time',
-  unit: 's',
-  min: 0,
-  max: 86400,
-  ends: '(]',
-  hint: 'every valve needs a longest time above zero',
-}
-const BETWEEN: Span = {
-  quantity: 'time between shots',
-  unit: 's',
-  min: 0,
-  max: 86400,
-  ends: '[]',
-  hint: 'give zero or more',
-}
-const PER_DAY: Span = {
-  quantity: 'most water in the plan',
-  unit: 'L',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'every plan needs a finite limit',
-}
+
+/** The domain of each number of a request. */
+export const PLAN_DOMAINS = {
+  start: MOMENT,
+  firstShot: MOMENT,
+  lastShot: MOMENT,
+  step: STEP,
+  waterContent: WATER_CONTENT,
+  refillPoint: WATER_CONTENT,
+  fullPoint: WATER_CONTENT,
+  drainFraction: DRAIN_FRACTION,
+  overnightDryDown: CHANGE,
+  emitterFlow: EMITTER_FLOW,
+  lineFill: FILL_TIME,
+  leastRunTime: PART_OF_DAY,
+  mostRunTime: MAX_RUN_TIME,
+  minRest: PART_OF_DAY,
+  maxPerShot: SHOT,
+  mostPerDay: MAX_PER_DAY,
+} as const
+const OPTIONAL: readonly string[] = ['overnightDryDown', 'maxPerShot']
 
 /** Checks a request and works out what stays the same through the plan. */
 export function checkPlanRequest<State>(request: DayPlanRequest, flow: ContainerFlow<State>): Planning<State> {
-  const { trigger } = request
-  within(request.step, STEP)
-  within(request.content, CONTENT)
-  within(request.refillPoint, REFILL)
-  within(request.fullPoint, FULL)
-  within(request.drainFraction, DRAIN)
-  if (request.overnightDryDown !== undefined) within(request.overnightDryDown, DRY)
-  wholeWithin(request.emitters, EMITTERS)
-  within(request.emitterFlow, EMITTER_FLOW)
-  within(request.lineFill, FILL_TIME)
-  within(request.leastRunTime, LEAST)
-  within(request.mostRunTime, MOST)
-  within(request.betweenShots, BETWEEN)
-  within(request.mostPerDay, PER_DAY)
-  if (request.demand.length === 0)
-    throw new InputError('demand', 'has no step', 'give the demand of each step of the plan')
-  for (let i = 0; i < request.demand.length; i++) within(request.demand[i] as number, DEMAND)
-  if (trigger.by === 'light') {
-    within(trigger.threshold, THRESHOLD)
-    if (trigger.radiation.length !== request.demand.length)
-      throw new InputError(
-        'trigger.radiation',
-        `has ${trigger.radiation.length} steps, the demand ${request.demand.length}`,
-        'give the light of each step',
-      )
-    for (let i = 0; i < trigger.radiation.length; i++) within(trigger.radiation[i] as number, RADIATION)
-  }
-  if (request.refillPoint >= request.fullPoint)
-    throw new InputError('refillPoint', 'is not below the full point', 'give a lower refill point')
-  if (request.fullPoint > request.container.containerCapacity + DROP)
-    throw new InputError(
-      'fullPoint',
-      'is above the container capacity, which the container cannot hold',
-      'set it at or below the capacity',
-    )
-  if (request.leastRunTime > request.mostRunTime)
-    throw new InputError('leastRunTime', 'is longer than the longest run time', 'give a shorter one')
-  if (!(request.firstShot <= request.lastShot))
-    throw new InputError('firstShot', 'is after the last shot', 'give an earlier one')
+  checkNumbers(request)
+  checkTrigger(request)
+  checkAgreement(request)
   const volumeIn = (seconds: number) =>
     (Math.max(0, seconds - request.lineFill) / 3600) * request.emitters * request.emitterFlow
+  const leastVolume = volumeIn(request.leastRunTime)
+  const maxPerShot = request.maxPerShot ?? Infinity
+  if (leastVolume > maxPerShot + DROP)
+    throw new InputError('maxPerShot', `is below the ${leastVolume} L of the shortest run time`, 'allow a larger shot')
+  const nightEnd = endOfNight(request)
+  const allowedStep = Math.min(request.demand.length - 1, stepOf(request, request.lastShot))
+  const doubts = doubtsOf(request)
   return {
     request,
     flow,
-    leastVolume: volumeIn(request.leastRunTime),
-    mostVolume: volumeIn(request.mostRunTime),
-    firstStep: Math.max(0, Math.ceil((request.firstShot - request.start) / request.step - DROP)),
-    lastStep: lastStep(request),
+    leastVolume,
+    mostVolume: Math.min(volumeIn(request.mostRunTime), maxPerShot),
+    firstStep: Math.max(0, stepAt(request, request.firstShot)),
+    allowedStep,
+    lastStep: lastStep(request, allowedStep, nightEnd),
+    due: dueSteps(request),
+    nightEnd,
+    doubts,
+    blocked: doubts.some(({ code }) => code === 'impossible-content'),
   }
 }
 
-/** The last step for a shot: not after the last allowed moment, and early enough for the wanted dry-down. */
-function lastStep(request: DayPlanRequest): number {
+/** Refuses numbers without meaning, by name. */
+function checkNumbers(request: DayPlanRequest): void {
+  let name: keyof typeof PLAN_DOMAINS
+  for (name in PLAN_DOMAINS) {
+    const value = request[name]
+    if (value !== undefined || !OPTIONAL.includes(name)) within(value as number, PLAN_DOMAINS[name])
+  }
+  wholeWithin(request.emitters, EMITTERS)
   const { demand } = request
-  const allowed = Math.min(demand.length - 1, Math.floor((request.lastShot - request.start) / request.step + DROP))
-  if (request.overnightDryDown === undefined) return allowed
-  const wanted = request.overnightDryDown * request.container.substrateVolume
+  if (demand === null || typeof demand !== 'object' || !(demand.length > 0))
+    throw new InputError('demand', 'has no step', 'give the demand of each step of the plan')
+  for (let i = 0; i < demand.length; i++) within(demand[i] as number, DEMAND)
+}
+
+/** Refuses limits that contradict each other. */
+function checkAgreement(request: DayPlanRequest): void {
+  const { lowestContent, containerCapacity } = request.container
+  const { refillPoint, fullPoint, leastRunTime, mostRunTime, lineFill, firstShot, lastShot } = request
+  inOrder('lowestContent', lowestContent, 'refillPoint', refillPoint)
+  inOrder('refillPoint', refillPoint, 'fullPoint', fullPoint)
+  inOrder('fullPoint', fullPoint, 'containerCapacity', containerCapacity + DROP)
+  inOrder('lineFill', lineFill, 'mostRunTime', mostRunTime)
+  inOrder('leastRunTime', leastRunTime, 'mostRunTime', mostRunTime + DROP)
+  inOrder('firstShot', firstShot, 'lastShot', lastShot + 1e-3)
+}
+
+/** The step that begins at a moment, or the next one. */
+function stepAt({ start, step }: DayPlanRequest, time: number): number {
+  return Math.ceil((time - start) / step - DROP)
+}
+
+/** The first shot of the next day, as far as the demand of the night is known: a plan of a whole day knows it from its own morning. */
+function endOfNight(request: DayPlanRequest): number {
+  const steps = request.demand.length
+  const day = Math.round(86400 / request.step)
+  const next = stepAt(request, request.firstShot) + day
+  if (next <= steps) return next > 0 ? next : steps
+  return steps < day ? steps : Math.min(next, steps + day)
+}
+
+/** The last step for a shot: not after the last allowed moment, and early enough for the wanted dry-down. */
+function lastStep(request: DayPlanRequest, allowed: number, nightEnd: number): number {
+  const { container, overnightDryDown } = request
+  if (overnightDryDown === undefined) return allowed
+  const wanted = overnightDryDown * container.substrateVolume
   let ahead = 0
-  for (let i = demand.length - 1; i >= 0; i--) {
+  for (let i = nightEnd - 1; i >= 0; i--) {
     // A shot leaves the container full at the end of its step; what dries it comes after.
     if (i <= allowed && ahead >= wanted - DROP) return i
-    ahead += demand[i] as number
+    ahead += demandAt(request, i)
   }
   return -1
 }

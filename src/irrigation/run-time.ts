@@ -1,8 +1,9 @@
 import type { Duration } from '../quantity/duration.js'
-import type { Flow } from '../quantity/flow.js'
 import { wholeWithin, within } from '../quantity/guard.js'
 import type { Span } from '../quantity/span.js'
 import type { Volume } from '../quantity/volume.js'
+import { EMITTER_FLOW, EMITTERS, FILL_TIME } from './spans.js'
+import type { EmitterLine } from './terms.js'
 
 const VOLUME: Span = {
   quantity: 'volume of the shot',
@@ -12,41 +13,10 @@ const VOLUME: Span = {
   ends: '[)',
   hint: 'give the volume for all emitters together, zero or more',
 }
-export const FLOW: Span = {
-  quantity: 'flow',
-  unit: 'L/h',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the measured flow',
-}
-export const EMITTERS: Span = {
-  quantity: 'emitters',
-  unit: '1',
-  min: 1,
-  max: 100000,
-  ends: '[]',
-  hint: 'give a whole number',
-}
-export const FILL: Span = {
-  quantity: 'line fill',
-  unit: 's',
-  min: 0,
-  max: 3600,
-  ends: '[]',
-  hint: 'time it until all emitters run',
-}
-
 /** What a run time is found from. */
-export interface RunTimeInput {
+export interface RunTimeInput extends EmitterLine {
   /** Water for all emitters together. Unit: L. Range: [0, ∞). */
   readonly volume: Volume
-  /** Flow of one emitter. Unit: L/h. Range: (0, ∞). */
-  readonly emitterFlow: Flow
-  /** Emitters that share the volume. Unit: 1. Range: integers [1, 100000]. */
-  readonly emitters: number
-  /** Time from opening the valve until all emitters run; none by default. Unit: s. Range: [0, 3600]. */
-  readonly lineFill?: Duration
 }
 
 /**
@@ -69,7 +39,7 @@ export interface RunTimeInput {
  */
 export function runTime(input: RunTimeInput): Duration {
   const volume = within(input.volume, VOLUME)
-  const flow = within(input.emitterFlow, FLOW) * wholeWithin(input.emitters, EMITTERS)
-  const fill = within(input.lineFill ?? 0, FILL)
+  const flow = within(input.emitterFlow, EMITTER_FLOW) * wholeWithin(input.emitters, EMITTERS)
+  const fill = within(input.lineFill ?? 0, FILL_TIME)
   return (volume === 0 ? 0 : (volume / flow) * 3600 + fill) as Duration
 }

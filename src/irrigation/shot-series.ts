@@ -2,7 +2,7 @@ import { within } from '../quantity/guard.js'
 import type { DrainFraction } from '../quantity/share.js'
 import type { Volume } from '../quantity/volume.js'
 import type { WaterContent } from '../quantity/water-content.js'
-import { CONTENT, DRAIN_FRACTION, SHOT, SUBSTRATE } from './spans.js'
+import { DRAIN_FRACTION, SHOT, SUBSTRATE, WATER_CONTENT } from './spans.js'
 
 /** From where to where a container should be wetted, and with what shots. */
 export interface ShotSeriesInput {
@@ -54,7 +54,7 @@ export interface ShotSeries {
  * ```
  */
 export function shotSeries(input: ShotSeriesInput): ShotSeries {
-  const missing = Math.max(0, within(input.target, CONTENT) - within(input.content, CONTENT))
+  const missing = Math.max(0, within(input.target, WATER_CONTENT) - within(input.content, WATER_CONTENT))
   const kept = missing * within(input.substrateVolume, SUBSTRATE)
   const total = kept / (1 - within(input.drainFraction, DRAIN_FRACTION))
   const shot = within(input.shot, SHOT)

@@ -40,15 +40,15 @@ export const SUBSTRATE: Span = {
   min: 0,
   max: Infinity,
   ends: '()',
-  hint: 'give the volume of medium that the probe stands for, not the nominal volume of the pot',
+  hint: 'give the medium, not the pot',
 }
-export const CONTENT: Span = {
+export const WATER_CONTENT: Span = {
   quantity: 'water content',
   unit: 'm³/m³',
   min: 0,
   max: 1,
   ends: '[]',
-  hint: 'give water per volume of medium; a reading below 0 or above 1 needs a calibration first',
+  hint: 'give water per volume of medium',
 }
 export const CAPACITY: Span = {
   quantity: 'container capacity',
@@ -64,7 +64,7 @@ export const DRAIN_FRACTION: Span = {
   min: 0,
   max: 1,
   ends: '[)',
-  hint: 'give the share of the water that should drain; all of it cannot',
+  hint: 'give the share to drain',
 }
 export const SHARE: Span = {
   quantity: 'share',
@@ -131,20 +131,12 @@ export const PONDING: Span = {
   hint: 'give the depth of water that may stand, above zero',
 }
 export const EMITTER_FLOW: Span = {
-  quantity: 'flow of an emitter',
+  quantity: 'emitter flow',
   unit: 'L/h',
   min: 0,
   max: Infinity,
   ends: '()',
-  hint: 'give the measured flow of one emitter, above zero',
-}
-export const EMITTER_NUMBER: Span = {
-  quantity: 'emitters',
-  unit: '1',
-  min: 0,
-  max: 1000000,
-  ends: '(]',
-  hint: 'give the number of emitters that run together',
+  hint: 'give the measured flow',
 }
 export const WETTED_AREA: Span = {
   quantity: 'area',
@@ -160,7 +152,7 @@ export const FILL_TIME: Span = {
   min: 0,
   max: 3600,
   ends: '[]',
-  hint: 'time it from opening the valve until all emitters run',
+  hint: 'time it until all emitters run',
 }
 export const DEPTH_USE: Span = {
   quantity: 'water use',
@@ -169,4 +161,76 @@ export const DEPTH_USE: Span = {
   max: Infinity,
   ends: '[)',
   hint: 'give the depth that the crop takes, zero or more',
+}
+export const MOMENT: Span = {
+  quantity: 'time',
+  unit: 's',
+  min: -62135596800,
+  max: 253402300799,
+  ends: '[]',
+  hint: 'give seconds since 1970, not milliseconds',
+}
+export const MAX_RUN_TIME: Span = {
+  quantity: 'longest run time',
+  unit: 's',
+  min: 0,
+  max: 86400,
+  ends: '(]',
+  hint: 'every valve needs one',
+}
+export const ZONE_FLOW: Span = {
+  quantity: 'flow of the zone',
+  unit: 'L/h',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'give the flow of all emitters on the valve, above zero',
+}
+export const PUMP_FLOW: Span = {
+  quantity: 'flow of the pump',
+  unit: 'L/h',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'give the flow that the pump holds at working pressure',
+}
+export const EMITTERS: Span = {
+  quantity: 'emitters',
+  unit: '1',
+  min: 1,
+  max: 100000,
+  ends: '[]',
+  hint: 'give a whole number',
+}
+export const MAX_PER_DAY: Span = {
+  quantity: 'daily limit',
+  unit: 'L',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'every plan needs one',
+}
+export const LIGHT_THRESHOLD: Span = {
+  quantity: 'light between shots',
+  unit: 'J/cm²',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'give a sum above zero',
+}
+export const CHANGE: Span = {
+  quantity: 'change of water content',
+  unit: 'm³/m³',
+  min: 0,
+  max: 1,
+  ends: '[]',
+  hint: 'give zero or more',
+}
+export const PART_OF_DAY: Span = {
+  quantity: 'time',
+  unit: 's',
+  min: 0,
+  max: 86400,
+  ends: '[]',
+  hint: 'give zero or more',
 }

@@ -5,7 +5,7 @@ import { within } from '../quantity/guard.js'
 import type { Span } from '../quantity/span.js'
 import type { Volume } from '../quantity/volume.js'
 import type { WaterContent } from '../quantity/water-content.js'
-import { CONTENT, RUN_TIME, SUBSTRATE } from './spans.js'
+import { RUN_TIME, SUBSTRATE, WATER_CONTENT } from './spans.js'
 
 const USE_RATE: Span = {
   quantity: 'water use',
@@ -47,7 +47,7 @@ export interface TimeToLevelInput {
  * ```
  */
 export function timeToLevel(input: TimeToLevelInput): Duration {
-  const above = Math.max(0, within(input.content, CONTENT) - within(input.level, CONTENT))
+  const above = Math.max(0, within(input.content, WATER_CONTENT) - within(input.level, WATER_CONTENT))
   return (((above * within(input.substrateVolume, SUBSTRATE)) / within(input.use, USE_RATE)) * 3600) as Duration
 }
 
@@ -82,7 +82,7 @@ export interface ContentAfterUseInput {
  */
 export function contentAfterUse(input: ContentAfterUseInput): WaterContent {
   const taken = (within(input.use, USE_RATE) * within(input.time, RUN_TIME)) / 3600
-  const left = within(input.content, CONTENT) - taken / within(input.substrateVolume, SUBSTRATE)
+  const left = within(input.content, WATER_CONTENT) - taken / within(input.substrateVolume, SUBSTRATE)
   if (left < 0)
     throw new InputError('time', `plants would take ${taken} L of less water`, 'use falls as a container dries')
   return left as WaterContent

@@ -2,17 +2,10 @@ import type { Area } from '../quantity/area.js'
 import type { Duration } from '../quantity/duration.js'
 import type { ApplicationRate } from '../quantity/evapotranspiration-hourly.js'
 import type { Flow } from '../quantity/flow.js'
-import { within } from '../quantity/guard.js'
+import { wholeWithin, within } from '../quantity/guard.js'
 import type { Volume } from '../quantity/volume.js'
-import { EMITTER_FLOW, EMITTER_NUMBER, GIVEN, ON_TIME, WETTED_AREA } from './spans.js'
-
-/** Emitters that run together. */
-export interface ZoneFlowInput {
-  /** Flow of one emitter. Unit: L/h. Range: (0, ∞). */
-  readonly emitterFlow: Flow
-  /** Number of emitters; a mean number per area need not be whole. Unit: 1. Range: (0, 1000000]. */
-  readonly emitters: number
-}
+import { EMITTER_FLOW, EMITTERS, GIVEN, ON_TIME, WETTED_AREA } from './spans.js'
+import type { Emitters } from './terms.js'
 
 /**
  * Flow that a zone takes while its valve is open.
@@ -30,12 +23,12 @@ export interface ZoneFlowInput {
  * inLitresPerMinute(zoneFlow({ emitterFlow: litresPerHour(2), emitters: 120 })) // => 4
  * ```
  */
-export function zoneFlow({ emitterFlow, emitters }: ZoneFlowInput): Flow {
-  return (within(emitterFlow, EMITTER_FLOW) * within(emitters, EMITTER_NUMBER)) as Flow
+export function zoneFlow({ emitterFlow, emitters }: Emitters): Flow {
+  return (within(emitterFlow, EMITTER_FLOW) * wholeWithin(emitters, EMITTERS)) as Flow
 }
 
 /** Emitters and the surface on which their water falls. */
-export interface ApplicationRateInput extends ZoneFlowInput {
+export interface ApplicationRateInput extends Emitters {
   /** Surface that they water. Unit: m². Range: (0, ∞). */
   readonly area: Area
 }

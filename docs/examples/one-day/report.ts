@@ -1,4 +1,4 @@
-import { inMillilitres, inMinutes, litres, timeToRefill } from 'porewater'
+import { explainPlanFinding, inMillilitres, inMinutes, litres, timeToRefill } from 'porewater'
 import type { DayAnalysis, ProbeDay } from './analyse.js'
 import type { Checked } from './check.js'
 import { type Loaded, localDate, localTime } from './load.js'
@@ -178,7 +178,7 @@ function planLines(day: DayAnalysis, setup: Setup): string[] {
       `  ${String(i + 1).padStart(2)}. ${localTime(shot.time, setup)}  ${inMillilitres(shot.volume).toFixed(0).padStart(5)} mL (${inMillilitres(shot.perEmitter).toFixed(0)} mL an emitter), valve open ${runTimeText(shot.runTime)}: ${shot.reason}`,
     )
   })
-  for (const found of plan.compromises) lines.push(`Cannot all be had: ${found.message}.`)
+  for (const found of plan.findings) lines.push(`To be known: ${explainPlanFinding(found).message}.`)
   const last = day.probes.map((probe) => probe.last).filter((value) => !Number.isNaN(value))
   if (last.length > 1 && Math.max(...last) - Math.min(...last) > 0.05)
     lines.push(
