@@ -22,7 +22,7 @@ const planOf = (zone: number) =>
     container: {
       substrateVolume: litres(14),
       containerCapacity: waterContent(0.62),
-      lowestContent: waterContent(0.15),
+      minContent: waterContent(0.15),
       bypass: fraction(0.1),
       drainLag: minutes(10),
     },
@@ -35,10 +35,10 @@ const planOf = (zone: number) =>
     emitters: 2,
     emitterFlow: litresPerHour(2),
     lineFill: seconds(8),
-    leastRunTime: minutes(2),
-    mostRunTime: minutes(15),
+    minRunTime: minutes(2),
+    maxRunTime: minutes(15),
     minRest: minutes(15),
-    mostPerDay: litres(9),
+    maxPerDay: litres(9),
     trigger: { by: 'level' },
   })
 

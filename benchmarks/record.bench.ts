@@ -1,12 +1,12 @@
 /** How long a record takes a reading, batch and one by one, and whether that stays so as it grows. */
 import {
   checkReadings,
+  estimateNoise,
   findDryDowns,
-  findSeams,
   findShots,
+  findTimeBreaks,
   hours,
   minutes,
-  noiseOf,
   plateauAfterDrain,
   runReducer,
   watchReadings,
@@ -15,10 +15,10 @@ import {
 } from 'porewater'
 import { compare, report } from './timing.js'
 
-const limits = { leastRise: waterContentChange(0.01), longestRise: minutes(30), longestStep: minutes(5) }
+const limits = { minRise: waterContentChange(0.01), maxRiseTime: minutes(30), maxStep: minutes(5) }
 const tests = {
   expectedStep: minutes(1),
-  grossRange: { sensorLowest: 0, sensorHighest: 1, expectedLowest: 0.2, expectedHighest: 0.9 },
+  grossRange: { sensorMin: 0, sensorMax: 1, expectedMin: 0.2, expectedMax: 0.9 },
   spike: { suspect: 0.02, fail: 0.05, direction: 'fall' },
   rateOfChange: { most: 0.001, direction: 'fall' },
   flatLine: { tolerance: 0.00005, suspectAfter: 6, failAfter: 12 },
@@ -47,14 +47,14 @@ function whole({ time, value }: { time: Float64Array; value: Float64Array }): nu
   const { flags, counts } = checkReadings({ time, value, ...tests })
   const content = value.slice()
   for (let i = 0; i < content.length; i++) if (flags[i] === 4) content[i] = Number.NaN
-  const seams = findSeams({ time, value: content, expectedStep: minutes(1) })
+  const seams = findTimeBreaks({ time, value: content, expectedStep: minutes(1) })
   const shots = findShots({ time, content, ...limits })
   const downs = findDryDowns({
     time,
     content,
     shots,
     settle: minutes(20),
-    longestStep: minutes(5),
+    maxStep: minutes(5),
     shortest: hours(1),
   })
   const plateau = plateauAfterDrain({ time, content, shots, settle: minutes(20) })
@@ -78,7 +78,7 @@ export function run(quick: boolean): void {
       {
         name: 'noise',
         run: () => {
-          const noise = noiseOf({ value: year.value })
+          const noise = estimateNoise({ value: year.value })
           return noise.known ? noise.deviation : 0
         },
       },

@@ -39,8 +39,8 @@ export async function run(quick: boolean): Promise<void> {
     emitterFlow: litresPerHour(2.1),
     emitters: 3,
     lineFill: seconds(12),
-    leastRunTime: minutes(1),
-    mostRunTime: minutes(15),
+    minRunTime: minutes(1),
+    maxRunTime: minutes(15),
   }
   const shots = Array.from({ length: 1024 }, (_, i) => ({
     ...usual,

@@ -80,7 +80,7 @@ function draw(loaded: Loaded, checked: Checked, day: DayAnalysis, setup: Setup):
       ? { below: [{ axis: 'root zone, °C', name: 'root zone', value: pick(loaded.rootTemperature) }] }
       : {}),
     hoursFromUtc: hoursAheadAt(day.from + 43200, setup),
-    longestStep: setup.minutesBetweenReadings * 60 * 2.2,
+    maxStep: setup.minutesBetweenReadings * 60 * 2.2,
   })
 }
 

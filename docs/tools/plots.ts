@@ -75,7 +75,7 @@ function dryDown(): string {
     fit: fitDryDown({ time, content }),
     refillPoint: waterContent(0.575),
     hoursFromUtc: 0,
-    longestStep: 660,
+    maxStep: 660,
   })
 }
 
@@ -106,7 +106,7 @@ function requestOfDay(): DayPlanRequest {
     container: {
       substrateVolume: litres(14),
       containerCapacity: waterContent(0.62),
-      lowestContent: waterContent(0.15),
+      minContent: waterContent(0.15),
       bypass: fraction(0.1),
       drainLag: minutes(15),
     },
@@ -119,10 +119,10 @@ function requestOfDay(): DayPlanRequest {
     emitters: 2,
     emitterFlow: litresPerHour(2),
     lineFill: seconds(8),
-    leastRunTime: minutes(2),
-    mostRunTime: minutes(15),
+    minRunTime: minutes(2),
+    maxRunTime: minutes(15),
     minRest: minutes(15),
-    mostPerDay: litres(9),
+    maxPerDay: litres(9),
     trigger: { by: 'level' as const },
   }
 }
@@ -151,7 +151,7 @@ function plan(): string {
       .filter((_, i) => i !== 4)
       .map(({ time: at, volume }, i) => ({ time: at + 60, millilitres: volume * 1000 * (0.96 + 0.02 * wobble(i)) })),
     hoursFromUtc: AHEAD,
-    longestStep: 900,
+    maxStep: 900,
   })
 }
 
@@ -168,7 +168,7 @@ function drain(): string {
       i === 9 ? Number.NaN : 3 + 0.13 * Math.min(i, 13) - (i > 13 ? 0.16 * (i - 13) : 0) + 0.12 * wobble(i),
     ),
     wantedFraction: percent(25),
-    mostDrainEC: 4.5 as DrainEC,
+    maxDrainEC: 4.5 as DrainEC,
     hoursFromUtc: AHEAD,
   })
 }

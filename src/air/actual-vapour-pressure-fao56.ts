@@ -1,10 +1,10 @@
 import { InputError } from '../quantity/errors.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { VapourPressure, VapourPressureDeficit } from '../quantity/pressure.js'
 import type { RelativeHumidity } from '../quantity/share.js'
 import type { Temperature } from '../quantity/temperature.js'
+import { HUMIDITY, VAPOUR } from './domains.js'
 import { saturationVapourPressureFao56 } from './saturation-vapour-pressure-fao56.js'
-import { HUMIDITY, VAPOUR } from './spans.js'
 
 /** Highest and lowest temperature of a day. */
 export interface DayTemperatures {
@@ -17,9 +17,9 @@ export interface DayTemperatures {
 /** Temperatures of a day with the humidity at its coldest and at its warmest moment. */
 export interface DayHumidity extends DayTemperatures {
   /** Highest relative humidity, reached near the lowest temperature. Unit: 1. Range: [0, 1]. */
-  readonly highestHumidity: RelativeHumidity
+  readonly maxHumidity: RelativeHumidity
   /** Lowest relative humidity, reached near the highest temperature. Unit: 1. Range: [0, 1]. */
-  readonly lowestHumidity: RelativeHumidity
+  readonly minHumidity: RelativeHumidity
 }
 
 /**
@@ -58,17 +58,17 @@ export function meanSaturationVapourPressureFao56({ highest, lowest }: DayTemper
  * @example
  * ```ts
  * actualVapourPressureFao56({
- *   highest: celsius(25), lowest: celsius(18), highestHumidity: percent(82), lowestHumidity: percent(54),
+ *   highest: celsius(25), lowest: celsius(18), maxHumidity: percent(82), minHumidity: percent(54),
  * }) // => 1.70
  * ```
  */
 export function actualVapourPressureFao56(day: DayHumidity): VapourPressure {
-  const most = within(day.highestHumidity, HUMIDITY)
-  const least = within(day.lowestHumidity, HUMIDITY)
+  const most = numberIn(day.maxHumidity, HUMIDITY, 'maxHumidity')
+  const least = numberIn(day.minHumidity, HUMIDITY, 'minHumidity')
   const sum = saturationVapourPressureFao56(day.lowest) * most + saturationVapourPressureFao56(day.highest) * least
   if (day.lowest > day.highest)
     throw new InputError('lowest', `${day.lowest} °C is above the highest, ${day.highest} °C`, 'swap them')
-  if (least > most) throw new InputError('lowestHumidity', `${least} is above the highest, ${most}`, 'swap them')
+  if (least > most) throw new InputError('minHumidity', `${least} is above the highest, ${most}`, 'swap them')
   return (sum / 2) as VapourPressure
 }
 
@@ -89,7 +89,7 @@ export function actualVapourPressureFao56(day: DayHumidity): VapourPressure {
  * ```
  */
 export function vapourPressureDeficit({ saturation, actual }: VapourPressures): VapourPressureDeficit {
-  return (within(saturation, VAPOUR) - within(actual, VAPOUR)) as VapourPressureDeficit
+  return (numberIn(saturation, VAPOUR, 'saturation') - numberIn(actual, VAPOUR, 'actual')) as VapourPressureDeficit
 }
 
 /** Vapour pressure of the air, and what it would be if it were saturated. */

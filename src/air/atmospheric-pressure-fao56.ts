@@ -1,7 +1,7 @@
 import type { Elevation } from '../quantity/elevation.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { Pressure } from '../quantity/pressure.js'
-import { SITE_ELEVATION } from './spans.js'
+import { SITE_ELEVATION } from './domains.js'
 
 /**
  * Mean pressure of the atmosphere at an elevation.
@@ -20,5 +20,5 @@ import { SITE_ELEVATION } from './spans.js'
  * ```
  */
 export function atmosphericPressureFao56(elevation: Elevation): Pressure {
-  return (101.3 * ((293 - 0.0065 * within(elevation, SITE_ELEVATION)) / 293) ** 5.26) as Pressure
+  return (101.3 * ((293 - 0.0065 * numberIn(elevation, SITE_ELEVATION)) / 293) ** 5.26) as Pressure
 }

@@ -1,14 +1,14 @@
 import type { DailyRadiation } from '../quantity/daily-radiation.js'
+import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/duration.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { DailyLightIntegral } from '../quantity/light-integral.js'
 import type { PhotonFluxDensity } from '../quantity/photon-flux.js'
 import type { PhotonYield } from '../quantity/photon-yield.js'
 import type { Share } from '../quantity/share.js'
-import type { Span } from '../quantity/span.js'
-import { DAILY_SOLAR, PHOTON_FLUX } from './spans.js'
+import { DAILY_SOLAR, PHOTON_FLUX } from './domains.js'
 
-const LIT: Span = {
+const LIT: Domain = {
   quantity: 'time with light',
   unit: 's',
   min: 0,
@@ -16,7 +16,7 @@ const LIT: Span = {
   ends: '[]',
   hint: 'give the hours of light of a day, from 0 to 24',
 }
-const INTEGRAL: Span = {
+const INTEGRAL: Domain = {
   quantity: 'daily light integral',
   unit: 'mol/m²/d',
   min: 0,
@@ -24,7 +24,7 @@ const INTEGRAL: Span = {
   ends: '[]',
   hint: 'give mol/m² a day; the sun gives at most about 65',
 }
-const WINDOW: Span = {
+const WINDOW: Domain = {
   quantity: 'time with light',
   unit: 's',
   min: 0,
@@ -32,7 +32,7 @@ const WINDOW: Span = {
   ends: '(]',
   hint: 'give the hours of light of a day, above 0 and up to 24',
 }
-const YIELD: Span = {
+const YIELD: Domain = {
   quantity: 'photon yield of global radiation',
   unit: 'µmol/J',
   min: 0,
@@ -40,7 +40,7 @@ const YIELD: Span = {
   ends: '(]',
   hint: 'give photons of 400 to 700 nm per joule of global radiation: about 2.06 µmol/J',
 }
-const THROUGH: Span = {
+const THROUGH: Domain = {
   quantity: 'transmission',
   unit: '1',
   min: 0,
@@ -94,7 +94,9 @@ export interface DaySunlight {
  * ```
  */
 export function dailyLightIntegral({ photonFlux, photoperiod }: ConstantLight): DailyLightIntegral {
-  return (within(photonFlux, PHOTON_FLUX) * within(photoperiod, LIT) * 1e-6) as DailyLightIntegral
+  return (numberIn(photonFlux, PHOTON_FLUX, 'photonFlux') *
+    numberIn(photoperiod, LIT, 'photoperiod') *
+    1e-6) as DailyLightIntegral
 }
 
 /**
@@ -114,7 +116,8 @@ export function dailyLightIntegral({ photonFlux, photoperiod }: ConstantLight): 
  * ```
  */
 export function photonFluxForDailyLight({ integral, photoperiod }: WantedLight): PhotonFluxDensity {
-  return ((within(integral, INTEGRAL) * 1e6) / within(photoperiod, WINDOW)) as PhotonFluxDensity
+  return ((numberIn(integral, INTEGRAL, 'integral') * 1e6) /
+    numberIn(photoperiod, WINDOW, 'photoperiod')) as PhotonFluxDensity
 }
 
 /**
@@ -135,6 +138,6 @@ export function photonFluxForDailyLight({ integral, photoperiod }: WantedLight):
  * ```
  */
 export function dailyLightIntegralOfSunlight({ solar, photonYield, transmission }: DaySunlight): DailyLightIntegral {
-  const photons = within(solar, DAILY_SOLAR) * within(photonYield ?? SUNLIGHT, YIELD)
-  return (photons * within(transmission ?? 1, THROUGH)) as DailyLightIntegral
+  const photons = numberIn(solar, DAILY_SOLAR, 'solar') * numberIn(photonYield ?? SUNLIGHT, YIELD, 'photonYield')
+  return (photons * numberIn(transmission ?? 1, THROUGH, 'transmission')) as DailyLightIntegral
 }

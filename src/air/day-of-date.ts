@@ -1,9 +1,9 @@
 import type { DayOfYear, Instant } from '../quantity/calendar.js'
+import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
-import { wholeWithin, within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import { numberIn, wholeNumberIn } from '../quantity/guard.js'
 
-const YEAR: Span = {
+const YEAR: Domain = {
   quantity: 'year',
   unit: 'a',
   min: 1,
@@ -11,7 +11,7 @@ const YEAR: Span = {
   ends: '[]',
   hint: 'give the year as a whole number of four digits',
 }
-const MONTH: Span = {
+const MONTH: Domain = {
   quantity: 'month',
   unit: '1',
   min: 1,
@@ -19,7 +19,7 @@ const MONTH: Span = {
   ends: '[]',
   hint: 'give a whole number; January is 1',
 }
-const DAY: Span = {
+const DAY: Domain = {
   quantity: 'day of the month',
   unit: 'd',
   min: 1,
@@ -27,7 +27,7 @@ const DAY: Span = {
   ends: '[]',
   hint: 'give a whole number from 1',
 }
-const INSTANT: Span = {
+const INSTANT: Domain = {
   quantity: 'instant',
   unit: 's',
   min: -62135596800,
@@ -63,9 +63,9 @@ export interface CalendarDate {
  * ```
  */
 export function dayOfDate({ year, month, day }: CalendarDate): DayOfYear {
-  const leap = year !== undefined && isLeapYear(wholeWithin(year, YEAR))
-  const m = wholeWithin(month, MONTH)
-  const d = wholeWithin(day, DAY)
+  const leap = year !== undefined && isLeapYear(wholeNumberIn(year, YEAR, 'year'))
+  const m = wholeNumberIn(month, MONTH, 'month')
+  const d = wholeNumberIn(day, DAY, 'day')
   const before = BEFORE[m - 1] as number
   const length = (BEFORE[m] as number) - before + (leap && m === 2 ? 1 : 0)
   if (d > length) throw new InputError('day', `month ${m} has ${length} days, not ${d}`, 'check day and month')
@@ -86,7 +86,7 @@ export function dayOfDate({ year, month, day }: CalendarDate): DayOfYear {
  * ```
  */
 export function dayOfInstant(at: Instant): DayOfYear {
-  return dayOfEpochDay(Math.floor(within(at, INSTANT) / 86400)) as DayOfYear
+  return dayOfEpochDay(Math.floor(numberIn(at, INSTANT) / 86400)) as DayOfYear
 }
 
 /** Day of the year of a count of days since the start of 1970. */

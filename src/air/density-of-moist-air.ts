@@ -1,9 +1,9 @@
 import type { AirDensity } from '../quantity/air-density.js'
 import { InputError } from '../quantity/errors.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { Pressure } from '../quantity/pressure.js'
+import { AIR_PRESSURE, AIR_TEMPERATURE, VAPOUR } from './domains.js'
 import type { AirVapour } from './humidity-of-air.js'
-import { AIR_PRESSURE, AIR_TEMPERATURE, VAPOUR } from './spans.js'
 
 /** Gas constants of dry air and of water vapour, J/(kg K): 8.314462618 J/(mol K) over 28.966 and 18.015268 g/mol. */
 const DRY = 287.0421396810053
@@ -32,9 +32,9 @@ export interface MoistAir extends AirVapour {
  * ```
  */
 export function densityOfMoistAir({ temperature, vapourPressure, pressure }: MoistAir): AirDensity {
-  const kelvin = within(temperature, AIR_TEMPERATURE) + 273.15
-  const vapour = within(vapourPressure, VAPOUR)
-  const dry = within(pressure, AIR_PRESSURE) - vapour
+  const kelvin = numberIn(temperature, AIR_TEMPERATURE, 'temperature') + 273.15
+  const vapour = numberIn(vapourPressure, VAPOUR, 'vapourPressure')
+  const dry = numberIn(pressure, AIR_PRESSURE, 'pressure') - vapour
   if (dry < 0)
     throw new InputError(
       'vapourPressure',

@@ -1,14 +1,14 @@
 import { rootBetween } from '../numerics/root.js'
-import { within } from '../quantity/guard.js'
+import type { Domain } from '../quantity/domain.js'
+import { numberIn } from '../quantity/guard.js'
 import type { VapourPressure } from '../quantity/pressure.js'
-import type { Span } from '../quantity/span.js'
 import type { Temperature } from '../quantity/temperature.js'
 import {
   saturationVapourPressureOverIceSonntag1990,
   saturationVapourPressureSonntag1990,
 } from './saturation-vapour-pressure-sonntag-1990.js'
 
-const OVER_WATER: Span = {
+const OVER_WATER: Domain = {
   quantity: 'vapour pressure over water',
   unit: 'kPa',
   min: 1e-5,
@@ -16,7 +16,7 @@ const OVER_WATER: Span = {
   ends: '[]',
   hint: 'give the pressure of water vapour in kPa',
 }
-const OVER_ICE: Span = {
+const OVER_ICE: Domain = {
   quantity: 'vapour pressure over ice',
   unit: 'kPa',
   min: 1e-5,
@@ -42,7 +42,7 @@ const OVER_ICE: Span = {
  * ```
  */
 export function dewPointSonntag1990(vapourPressure: VapourPressure): Temperature {
-  return inverse(saturationVapourPressureSonntag1990, within(vapourPressure, OVER_WATER), 100)
+  return inverse(saturationVapourPressureSonntag1990, numberIn(vapourPressure, OVER_WATER), 100)
 }
 
 /**
@@ -63,7 +63,7 @@ export function dewPointSonntag1990(vapourPressure: VapourPressure): Temperature
  * ```
  */
 export function frostPointSonntag1990(vapourPressure: VapourPressure): Temperature {
-  return inverse(saturationVapourPressureOverIceSonntag1990, within(vapourPressure, OVER_ICE), 0.01)
+  return inverse(saturationVapourPressureOverIceSonntag1990, numberIn(vapourPressure, OVER_ICE), 0.01)
 }
 
 /** The logarithm of a curve is almost straight in 1/T, so that Newton's steps, with the slope of Clausius and Clapeyron, find the root fast. */

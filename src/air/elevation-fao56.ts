@@ -1,9 +1,9 @@
+import type { Domain } from '../quantity/domain.js'
 import type { Elevation } from '../quantity/elevation.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { Pressure } from '../quantity/pressure.js'
-import type { Span } from '../quantity/span.js'
 
-const PRESSURE: Span = {
+const PRESSURE: Domain = {
   quantity: 'atmospheric pressure',
   unit: 'kPa',
   min: 33,
@@ -30,5 +30,5 @@ const PRESSURE: Span = {
  * ```
  */
 export function elevationOfPressureFao56(pressure: Pressure): Elevation {
-  return ((293 / 0.0065) * (1 - (within(pressure, PRESSURE) / 101.3) ** (1 / 5.26))) as Elevation
+  return ((293 / 0.0065) * (1 - (numberIn(pressure, PRESSURE) / 101.3) ** (1 / 5.26))) as Elevation
 }

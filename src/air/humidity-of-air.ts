@@ -1,9 +1,9 @@
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { VapourPressure, VapourPressureDeficit } from '../quantity/pressure.js'
 import type { RelativeHumidity } from '../quantity/share.js'
 import type { Temperature } from '../quantity/temperature.js'
+import { HUMIDITY, VAPOUR } from './domains.js'
 import { saturationVapourPressureFao56 } from './saturation-vapour-pressure-fao56.js'
-import { HUMIDITY, VAPOUR } from './spans.js'
 
 /** Temperature of the air and its relative humidity at the same moment. */
 export interface AirHumidity {
@@ -44,7 +44,7 @@ export interface LeafInAir extends AirHumidity {
  * ```
  */
 export function vapourPressureOfHumidity({ temperature, humidity }: AirHumidity): VapourPressure {
-  return (saturationVapourPressureFao56(temperature) * within(humidity, HUMIDITY)) as VapourPressure
+  return (saturationVapourPressureFao56(temperature) * numberIn(humidity, HUMIDITY, 'humidity')) as VapourPressure
 }
 
 /**
@@ -65,7 +65,8 @@ export function vapourPressureOfHumidity({ temperature, humidity }: AirHumidity)
  * ```
  */
 export function relativeHumidityOfAir({ temperature, vapourPressure }: AirVapour): RelativeHumidity {
-  return (within(vapourPressure, VAPOUR) / saturationVapourPressureFao56(temperature)) as RelativeHumidity
+  return (numberIn(vapourPressure, VAPOUR, 'vapourPressure') /
+    saturationVapourPressureFao56(temperature)) as RelativeHumidity
 }
 
 /**
@@ -85,7 +86,8 @@ export function relativeHumidityOfAir({ temperature, vapourPressure }: AirVapour
  * ```
  */
 export function vapourPressureDeficitOfAir({ temperature, humidity }: AirHumidity): VapourPressureDeficit {
-  return (saturationVapourPressureFao56(temperature) * (1 - within(humidity, HUMIDITY))) as VapourPressureDeficit
+  return (saturationVapourPressureFao56(temperature) *
+    (1 - numberIn(humidity, HUMIDITY, 'humidity'))) as VapourPressureDeficit
 }
 
 /**

@@ -123,14 +123,14 @@ export { type SunshineInput, solarRadiationFromSunshineFao56 } from './solar-rad
 export { type VapourPressureDeficitBand, vapourPressureDeficitBand } from './vapour-pressure-deficit-band.js'
 export {
   type DewAtNight,
-  type HighestHumidity,
+  type MaxHumidity,
   type MeanHumidity,
   type PsychrometerReading,
   type PsychrometerVentilation,
   vapourPressureFromDewPointFao56,
-  vapourPressureFromHighestHumidityFao56,
-  vapourPressureFromLowestTemperatureFao56,
+  vapourPressureFromMaxHumidityFao56,
   vapourPressureFromMeanHumidityFao56,
+  vapourPressureFromMinTemperatureFao56,
   vapourPressureFromPsychrometerFao56,
 } from './vapour-pressure-from-fao56.js'
 export {

@@ -1,13 +1,13 @@
 import type { AnyDailyRadiation } from '../quantity/daily-radiation.js'
-import { within } from '../quantity/guard.js'
+import type { Domain } from '../quantity/domain.js'
+import { numberIn } from '../quantity/guard.js'
 import type { LatentHeat } from '../quantity/latent-heat.js'
 import type { RadiationSum } from '../quantity/radiation-sum.js'
-import type { Span } from '../quantity/span.js'
 import type { Temperature } from '../quantity/temperature.js'
 import type { WaterDepth } from '../quantity/water-depth.js'
-import { AIR_TEMPERATURE } from './spans.js'
+import { AIR_TEMPERATURE } from './domains.js'
 
-const SUM: Span = {
+const SUM: Domain = {
   quantity: 'radiation sum',
   unit: 'J/cm²',
   min: 0,
@@ -15,7 +15,7 @@ const SUM: Span = {
   ends: '[)',
   hint: 'give a sum of radiation in J/cm², zero or more',
 }
-const RADIATION: Span = {
+const RADIATION: Domain = {
   quantity: 'daily radiation',
   unit: 'MJ/m²/d',
   min: -60,
@@ -23,7 +23,7 @@ const RADIATION: Span = {
   ends: '[]',
   hint: 'give a daily sum in MJ/m²',
 }
-const HEAT: Span = {
+const HEAT: Domain = {
   quantity: 'latent heat',
   unit: 'MJ/kg',
   min: 2.2,
@@ -67,7 +67,7 @@ export interface EvaporationCeilingInput {
  * ```
  */
 export function latentHeatFao56(temperature: Temperature): LatentHeat {
-  return (2.501 - 2.361e-3 * within(temperature, AIR_TEMPERATURE)) as LatentHeat
+  return (2.501 - 2.361e-3 * numberIn(temperature, AIR_TEMPERATURE)) as LatentHeat
 }
 
 /**
@@ -87,7 +87,7 @@ export function latentHeatFao56(temperature: Temperature): LatentHeat {
  * ```
  */
 export function evaporationOfDailyEnergy({ energy, latentHeat }: DailyEvaporationInput): WaterDepth {
-  return (within(energy, RADIATION) / within(latentHeat ?? LAMBDA, HEAT)) as WaterDepth
+  return (numberIn(energy, RADIATION, 'energy') / numberIn(latentHeat ?? LAMBDA, HEAT, 'latentHeat')) as WaterDepth
 }
 
 /**
@@ -108,5 +108,5 @@ export function evaporationOfDailyEnergy({ energy, latentHeat }: DailyEvaporatio
  * ```
  */
 export function evaporationCeiling({ sum, latentHeat }: EvaporationCeilingInput): WaterDepth {
-  return (within(sum, SUM) / 100 / within(latentHeat ?? LAMBDA, HEAT)) as WaterDepth
+  return (numberIn(sum, SUM, 'sum') / 100 / numberIn(latentHeat ?? LAMBDA, HEAT, 'latentHeat')) as WaterDepth
 }

@@ -1,11 +1,11 @@
+import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/duration.js'
 import { InputError } from '../quantity/errors.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { DailyLightIntegral } from '../quantity/light-integral.js'
 import type { RadiationSum } from '../quantity/radiation-sum.js'
-import type { Span } from '../quantity/span.js'
 
-const GAP: Span = {
+const GAP: Domain = {
   quantity: 'longest gap',
   unit: 's',
   min: 0,
@@ -25,7 +25,7 @@ export interface IrradianceSeries {
   /** Irradiance at these times; NaN where it is missing. Unit: W/m². Range: any. */
   readonly irradiance: ArrayLike<number>
   /** Longest time between two readings that a straight line may bridge; two hours by default. Unit: s. Range: (0, ∞). */
-  readonly longestGap?: Duration
+  readonly maxGap?: Duration
 }
 
 /** Readings of a quantum sensor. */
@@ -35,7 +35,7 @@ export interface PhotonFluxSeries {
   /** Photon flux density at these times; NaN where it is missing. Unit: µmol/m²/s. Range: any. */
   readonly photonFlux: ArrayLike<number>
   /** Longest time between two readings that a straight line may bridge; two hours by default. Unit: s. Range: (0, ∞). */
-  readonly longestGap?: Duration
+  readonly maxGap?: Duration
 }
 
 /** What a sum of light rests on. */
@@ -83,8 +83,8 @@ export interface DailyLightResult extends LightCoverage {
  * radiationSum({ times: [0, 3600], irradiance: [500, 500] }).sum // => 180
  * ```
  */
-export function radiationSum({ times, irradiance, longestGap }: IrradianceSeries): RadiationSumResult {
-  const { total, ...coverage } = integrate(times, irradiance, within(longestGap ?? 7200, GAP), 'irradiance')
+export function radiationSum({ times, irradiance, maxGap }: IrradianceSeries): RadiationSumResult {
+  const { total, ...coverage } = integrate(times, irradiance, numberIn(maxGap ?? 7200, GAP, 'maxGap'), 'irradiance')
   return { sum: (total * 1e-4) as RadiationSum, ...coverage }
 }
 
@@ -104,11 +104,11 @@ export function radiationSum({ times, irradiance, longestGap }: IrradianceSeries
  * @source definition: trapezium rule; Torres, A. P. and Lopez, R. G. (2010), Purdue Extension HO-238-W
  * @example
  * ```ts
- * dailyLightIntegralOfSeries({ times: [0, 21600, 43200], photonFlux: [0, 900, 0], longestGap: hours(6) }).integral // => 19.44
+ * dailyLightIntegralOfSeries({ times: [0, 21600, 43200], photonFlux: [0, 900, 0], maxGap: hours(6) }).integral // => 19.44
  * ```
  */
-export function dailyLightIntegralOfSeries({ times, photonFlux, longestGap }: PhotonFluxSeries): DailyLightResult {
-  const { total, ...coverage } = integrate(times, photonFlux, within(longestGap ?? 7200, GAP), 'photonFlux')
+export function dailyLightIntegralOfSeries({ times, photonFlux, maxGap }: PhotonFluxSeries): DailyLightResult {
+  const { total, ...coverage } = integrate(times, photonFlux, numberIn(maxGap ?? 7200, GAP, 'maxGap'), 'photonFlux')
   if (coverage.covered + coverage.uncovered > 86400)
     throw new InputError('times', 'span more than a day', 'pass the readings of one day')
   return { integral: (total * 1e-6) as DailyLightIntegral, ...coverage }
@@ -117,7 +117,7 @@ export function dailyLightIntegralOfSeries({ times, photonFlux, longestGap }: Ph
 function integrate(
   times: ArrayLike<number>,
   values: ArrayLike<number>,
-  longestGap: number,
+  maxGap: number,
   name: string,
 ): LightCoverage & { readonly total: number } {
   const n = times.length
@@ -149,7 +149,7 @@ function integrate(
       value = 0
     }
     const step = at - beforeAt
-    if (Number.isNaN(before) || step > longestGap) uncovered += step
+    if (Number.isNaN(before) || step > maxGap) uncovered += step
     else {
       total += ((before + value) / 2) * step
       covered += step

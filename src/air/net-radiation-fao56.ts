@@ -1,13 +1,13 @@
 import type { DailyNetRadiation, DailyRadiation } from '../quantity/daily-radiation.js'
+import type { Domain } from '../quantity/domain.js'
 import type { Elevation } from '../quantity/elevation.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { VapourPressure } from '../quantity/pressure.js'
 import type { Share } from '../quantity/share.js'
-import type { Span } from '../quantity/span.js'
 import type { DayTemperatures } from './actual-vapour-pressure-fao56.js'
-import { ACTUAL_VAPOUR, AIR_TEMPERATURE, ALBEDO, DAILY_SOLAR, OUTSIDE_RADIATION, SITE_ELEVATION } from './spans.js'
+import { ACTUAL_VAPOUR, AIR_TEMPERATURE, ALBEDO, DAILY_SOLAR, OUTSIDE_RADIATION, SITE_ELEVATION } from './domains.js'
 
-const RELATIVE: Span = {
+const RELATIVE: Domain = {
   quantity: 'relative shortwave radiation',
   unit: '1',
   min: 0,
@@ -43,8 +43,8 @@ export interface ClearSkyInput {
  * ```
  */
 export function clearSkyRadiationFao56({ extraterrestrial, elevation }: ClearSkyInput): DailyRadiation {
-  return ((0.75 + 2e-5 * within(elevation, SITE_ELEVATION)) *
-    within(extraterrestrial, OUTSIDE_RADIATION)) as DailyRadiation
+  return ((0.75 + 2e-5 * numberIn(elevation, SITE_ELEVATION, 'elevation')) *
+    numberIn(extraterrestrial, OUTSIDE_RADIATION, 'extraterrestrial')) as DailyRadiation
 }
 
 /** Solar radiation and the share of it that the surface reflects. */
@@ -72,7 +72,7 @@ export interface NetShortwaveInput {
  * ```
  */
 export function netShortwaveRadiationFao56({ solar, albedo }: NetShortwaveInput): DailyNetRadiation {
-  return ((1 - within(albedo ?? 0.23, ALBEDO)) * within(solar, DAILY_SOLAR)) as DailyNetRadiation
+  return ((1 - numberIn(albedo ?? 0.23, ALBEDO, 'albedo')) * numberIn(solar, DAILY_SOLAR, 'solar')) as DailyNetRadiation
 }
 
 /** What the net longwave radiation of a day is found from. */
@@ -102,9 +102,9 @@ export interface NetLongwaveInput extends DayTemperatures {
  * ```
  */
 export function netLongwaveRadiationFao56(input: NetLongwaveInput): DailyNetRadiation {
-  const highest = within(input.highest, AIR_TEMPERATURE) + 273.16
-  const lowest = within(input.lowest, AIR_TEMPERATURE) + 273.16
-  const humidity = 0.34 - 0.14 * Math.sqrt(within(input.actualVapourPressure, ACTUAL_VAPOUR))
-  const cloud = 1.35 * Math.min(1, within(input.relativeShortwave, RELATIVE)) - 0.35
+  const highest = numberIn(input.highest, AIR_TEMPERATURE, 'highest') + 273.16
+  const lowest = numberIn(input.lowest, AIR_TEMPERATURE, 'lowest') + 273.16
+  const humidity = 0.34 - 0.14 * Math.sqrt(numberIn(input.actualVapourPressure, ACTUAL_VAPOUR, 'actualVapourPressure'))
+  const cloud = 1.35 * Math.min(1, numberIn(input.relativeShortwave, RELATIVE, 'relativeShortwave')) - 0.35
   return (((STEFAN_BOLTZMANN * (highest ** 4 + lowest ** 4)) / 2) * humidity * cloud) as DailyNetRadiation
 }

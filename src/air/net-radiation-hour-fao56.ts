@@ -1,15 +1,15 @@
+import type { Domain } from '../quantity/domain.js'
 import type { Elevation } from '../quantity/elevation.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { HourlyNetRadiation, HourlyRadiation, HourlySoilHeat } from '../quantity/hourly-radiation.js'
 import type { VapourPressure } from '../quantity/pressure.js'
 import type { Share } from '../quantity/share.js'
-import type { Span } from '../quantity/span.js'
 import type { Temperature } from '../quantity/temperature.js'
-import { ACTUAL_VAPOUR, AIR_TEMPERATURE, ALBEDO, SITE_ELEVATION } from './spans.js'
+import { ACTUAL_VAPOUR, AIR_TEMPERATURE, ALBEDO, SITE_ELEVATION } from './domains.js'
 
 /** Stefan-Boltzmann constant, MJ K⁻⁴ m⁻² h⁻¹. */
 const STEFAN_BOLTZMANN_HOUR = 2.043e-10
-const SOLAR: Span = {
+const SOLAR: Domain = {
   quantity: 'solar radiation',
   unit: 'MJ/m²/h',
   min: 0,
@@ -17,7 +17,7 @@ const SOLAR: Span = {
   ends: '[]',
   hint: 'give an hourly sum in MJ/m²; more than 5 does not arrive; a mean in W/m² goes through wattsPerSquareMetreHourMean()',
 }
-const OUTSIDE: Span = {
+const OUTSIDE: Domain = {
   quantity: 'extraterrestrial radiation',
   unit: 'MJ/m²/h',
   min: 0,
@@ -25,7 +25,7 @@ const OUTSIDE: Span = {
   ends: '[]',
   hint: 'give an hourly sum in MJ/m², from extraterrestrialRadiationHourFao56()',
 }
-const RELATIVE: Span = {
+const RELATIVE: Domain = {
   quantity: 'relative shortwave radiation',
   unit: '1',
   min: 0,
@@ -33,7 +33,7 @@ const RELATIVE: Span = {
   ends: '[)',
   hint: 'give measured over clear-sky radiation; at night that of the last hours before sunset',
 }
-const NET: Span = {
+const NET: Domain = {
   quantity: 'net radiation',
   unit: 'MJ/m²/h',
   min: -6,
@@ -95,7 +95,8 @@ export interface SoilHeatHourInput {
  * ```
  */
 export function clearSkyRadiationHourFao56({ extraterrestrial, elevation }: ClearSkyHourInput): HourlyRadiation {
-  return ((0.75 + 2e-5 * within(elevation, SITE_ELEVATION)) * within(extraterrestrial, OUTSIDE)) as HourlyRadiation
+  return ((0.75 + 2e-5 * numberIn(elevation, SITE_ELEVATION, 'elevation')) *
+    numberIn(extraterrestrial, OUTSIDE, 'extraterrestrial')) as HourlyRadiation
 }
 
 /**
@@ -115,7 +116,7 @@ export function clearSkyRadiationHourFao56({ extraterrestrial, elevation }: Clea
  * ```
  */
 export function netShortwaveRadiationHourFao56({ solar, albedo }: NetShortwaveHourInput): HourlyNetRadiation {
-  return ((1 - within(albedo ?? 0.23, ALBEDO)) * within(solar, SOLAR)) as HourlyNetRadiation
+  return ((1 - numberIn(albedo ?? 0.23, ALBEDO, 'albedo')) * numberIn(solar, SOLAR, 'solar')) as HourlyNetRadiation
 }
 
 /**
@@ -137,9 +138,9 @@ export function netShortwaveRadiationHourFao56({ solar, albedo }: NetShortwaveHo
  * ```
  */
 export function netLongwaveRadiationHourFao56(input: NetLongwaveHourInput): HourlyNetRadiation {
-  const kelvin = within(input.temperature, AIR_TEMPERATURE) + 273.16
-  const humidity = 0.34 - 0.14 * Math.sqrt(within(input.actualVapourPressure, ACTUAL_VAPOUR))
-  const cloud = 1.35 * Math.min(1, within(input.relativeShortwave, RELATIVE)) - 0.35
+  const kelvin = numberIn(input.temperature, AIR_TEMPERATURE, 'temperature') + 273.16
+  const humidity = 0.34 - 0.14 * Math.sqrt(numberIn(input.actualVapourPressure, ACTUAL_VAPOUR, 'actualVapourPressure'))
+  const cloud = 1.35 * Math.min(1, numberIn(input.relativeShortwave, RELATIVE, 'relativeShortwave')) - 0.35
   return (STEFAN_BOLTZMANN_HOUR * kelvin ** 4 * humidity * cloud) as HourlyNetRadiation
 }
 
@@ -160,5 +161,5 @@ export function netLongwaveRadiationHourFao56(input: NetLongwaveHourInput): Hour
  * ```
  */
 export function soilHeatHourFao56({ netRadiation, daylight }: SoilHeatHourInput): HourlySoilHeat {
-  return ((daylight ? 0.1 : 0.5) * within(netRadiation, NET)) as HourlySoilHeat
+  return ((daylight ? 0.1 : 0.5) * numberIn(netRadiation, NET, 'netRadiation')) as HourlySoilHeat
 }

@@ -1,16 +1,16 @@
 import type { Area } from '../quantity/area.js'
-import { within } from '../quantity/guard.js'
+import type { Domain } from '../quantity/domain.js'
+import { numberIn } from '../quantity/guard.js'
 import type { Illuminance } from '../quantity/illuminance.js'
 import type { Irradiance } from '../quantity/irradiance.js'
 import type { PhotonFluxDensity } from '../quantity/photon-flux.js'
 import type { PhotonYield } from '../quantity/photon-yield.js'
 import type { Power } from '../quantity/power.js'
 import type { Share } from '../quantity/share.js'
-import type { Span } from '../quantity/span.js'
+import { PHOTON_FLUX } from './domains.js'
 import { type LightSourceName, lightSource } from './light-sources.js'
-import { PHOTON_FLUX } from './spans.js'
 
-const IRRADIANCE: Span = {
+const IRRADIANCE: Domain = {
   quantity: 'irradiance',
   unit: 'W/m²',
   min: 0,
@@ -18,7 +18,7 @@ const IRRADIANCE: Span = {
   ends: '[]',
   hint: 'give W/m², zero or more; the sun gives at most about 1400 W/m²',
 }
-const LUX: Span = {
+const LUX: Domain = {
   quantity: 'illuminance',
   unit: 'lx',
   min: 0,
@@ -26,7 +26,7 @@ const LUX: Span = {
   ends: '[]',
   hint: 'give lux, zero or more; full sun has about 108 000 lx',
 }
-const YIELD: Span = {
+const YIELD: Domain = {
   quantity: 'photon yield',
   unit: 'µmol/J',
   min: 0,
@@ -34,7 +34,7 @@ const YIELD: Span = {
   ends: '(]',
   hint: 'give photons per joule: 3.3 to 5.9 µmol/J in light, up to about 4 per joule of electricity',
 }
-const POWER: Span = {
+const POWER: Domain = {
   quantity: 'power of the lamps',
   unit: 'W',
   min: 0,
@@ -42,7 +42,7 @@ const POWER: Span = {
   ends: '[)',
   hint: 'give the electric power',
 }
-const AREA: Span = {
+const AREA: Domain = {
   quantity: 'lit area',
   unit: 'm²',
   min: 0,
@@ -50,7 +50,7 @@ const AREA: Span = {
   ends: '()',
   hint: 'give the area that the lamps light, above zero',
 }
-const ARRIVING: Span = {
+const ARRIVING: Domain = {
   quantity: 'share that reaches the canopy',
   unit: '1',
   min: 0,
@@ -122,7 +122,8 @@ export interface LampsInput {
  * ```
  */
 export function photonFluxFromEnergy({ irradiance, photonYield }: ParEnergyInput): PhotonFluxDensity {
-  return (within(irradiance, IRRADIANCE) * within(photonYield, YIELD)) as PhotonFluxDensity
+  return (numberIn(irradiance, IRRADIANCE, 'irradiance') *
+    numberIn(photonYield, YIELD, 'photonYield')) as PhotonFluxDensity
 }
 
 /**
@@ -144,7 +145,7 @@ export function photonFluxFromEnergy({ irradiance, photonYield }: ParEnergyInput
  * ```
  */
 export function energyFromPhotonFlux({ photonFlux, photonYield }: PhotonEnergyInput): Irradiance {
-  return (within(photonFlux, PHOTON_FLUX) / within(photonYield, YIELD)) as Irradiance
+  return (numberIn(photonFlux, PHOTON_FLUX, 'photonFlux') / numberIn(photonYield, YIELD, 'photonYield')) as Irradiance
 }
 
 /**
@@ -166,7 +167,7 @@ export function energyFromPhotonFlux({ photonFlux, photonYield }: PhotonEnergyIn
  * ```
  */
 export function photonFluxFromIlluminance({ illuminance, source }: IlluminanceInput): PhotonFluxDensity {
-  return (within(illuminance, LUX) / lightSource(source).luxPerMicromole) as PhotonFluxDensity
+  return (numberIn(illuminance, LUX, 'illuminance') / lightSource(source).luxPerMicromole) as PhotonFluxDensity
 }
 
 /**
@@ -187,7 +188,7 @@ export function photonFluxFromIlluminance({ illuminance, source }: IlluminanceIn
  * ```
  */
 export function illuminanceFromPhotonFlux({ photonFlux, source }: PhotonFluxOfSource): Illuminance {
-  return (within(photonFlux, PHOTON_FLUX) * lightSource(source).luxPerMicromole) as Illuminance
+  return (numberIn(photonFlux, PHOTON_FLUX, 'photonFlux') * lightSource(source).luxPerMicromole) as Illuminance
 }
 
 /**
@@ -209,6 +210,9 @@ export function illuminanceFromPhotonFlux({ photonFlux, source }: PhotonFluxOfSo
  * ```
  */
 export function photonFluxOfLamps({ power, photonYield, area, arriving }: LampsInput): PhotonFluxDensity {
-  const photons = within(power, POWER) * within(photonYield, YIELD) * within(arriving ?? 1, ARRIVING)
-  return (photons / within(area, AREA)) as PhotonFluxDensity
+  const photons =
+    numberIn(power, POWER, 'power') *
+    numberIn(photonYield, YIELD, 'photonYield') *
+    numberIn(arriving ?? 1, ARRIVING, 'arriving')
+  return (photons / numberIn(area, AREA, 'area')) as PhotonFluxDensity
 }

@@ -1,12 +1,12 @@
-import { within } from '../quantity/guard.js'
+import type { Domain } from '../quantity/domain.js'
+import { numberIn } from '../quantity/guard.js'
 import type { PhotonYield } from '../quantity/photon-yield.js'
 import type { Share } from '../quantity/share.js'
-import type { Span } from '../quantity/span.js'
 import type { Wavelength } from '../quantity/wavelength.js'
 
 /** Photons of a joule at a wavelength in nm: 1 / (h c N_A), in µmol/(J nm), from the exact constants of the SI: 1e-9 / (6.62607015e-34 × 299792458 × 6.02214076e23) / 1e-6. */
 const PER_NANOMETRE = 0.00835934722911178
-const WAVE: Span = {
+const WAVE: Domain = {
   quantity: 'wavelength',
   unit: 'nm',
   min: 100,
@@ -14,7 +14,7 @@ const WAVE: Span = {
   ends: '[]',
   hint: 'give a wavelength of light; plants use 400 to 700 nm',
 }
-const PAR_SHARE: Span = {
+const PAR_SHARE: Domain = {
   quantity: 'share of 400 to 700 nm',
   unit: '1',
   min: 0,
@@ -22,7 +22,7 @@ const PAR_SHARE: Span = {
   ends: '(]',
   hint: 'give the share of the energy that lies between 400 and 700 nm; about 0.45 for sunlight',
 }
-const YIELD: Span = {
+const YIELD: Domain = {
   quantity: 'photon yield',
   unit: 'µmol/J',
   min: 0,
@@ -56,7 +56,7 @@ export interface SunlightMix {
  * ```
  */
 export function photonYieldOfWavelength(wavelength: Wavelength): PhotonYield {
-  return (within(wavelength, WAVE) * PER_NANOMETRE) as PhotonYield
+  return (numberIn(wavelength, WAVE) * PER_NANOMETRE) as PhotonYield
 }
 
 /**
@@ -77,5 +77,6 @@ export function photonYieldOfWavelength(wavelength: Wavelength): PhotonYield {
  * ```
  */
 export function photonYieldOfGlobalRadiation({ parShare, photonYield }: SunlightMix): PhotonYield {
-  return (within(parShare ?? 0.45, PAR_SHARE) * within(photonYield ?? 4.57, YIELD)) as PhotonYield
+  return (numberIn(parShare ?? 0.45, PAR_SHARE, 'parShare') *
+    numberIn(photonYield ?? 4.57, YIELD, 'photonYield')) as PhotonYield
 }

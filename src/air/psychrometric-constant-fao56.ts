@@ -1,7 +1,7 @@
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { Pressure } from '../quantity/pressure.js'
 import type { VapourPressureSlope } from '../quantity/psychrometrics.js'
-import { AIR_PRESSURE } from './spans.js'
+import { AIR_PRESSURE } from './domains.js'
 
 /**
  * Psychrometric constant at an atmospheric pressure.
@@ -20,5 +20,5 @@ import { AIR_PRESSURE } from './spans.js'
  * ```
  */
 export function psychrometricConstantFao56(pressure: Pressure): VapourPressureSlope {
-  return (0.665e-3 * within(pressure, AIR_PRESSURE)) as VapourPressureSlope
+  return (0.665e-3 * numberIn(pressure, AIR_PRESSURE)) as VapourPressureSlope
 }

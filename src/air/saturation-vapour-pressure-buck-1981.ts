@@ -1,8 +1,8 @@
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { VapourPressure } from '../quantity/pressure.js'
 import type { Temperature } from '../quantity/temperature.js'
 import type { Validity } from '../quantity/validity.js'
-import { AIR_TEMPERATURE } from './spans.js'
+import { AIR_TEMPERATURE } from './domains.js'
 
 /** Where the relation of Buck (1981) was fitted. */
 export const validityBuck1981: Validity = {
@@ -29,6 +29,6 @@ export const validityBuck1981: Validity = {
  * ```
  */
 export function saturationVapourPressureBuck1981(temperature: Temperature): VapourPressure {
-  const t = within(temperature, AIR_TEMPERATURE)
+  const t = numberIn(temperature, AIR_TEMPERATURE)
   return (0.61121 * Math.exp((17.502 * t) / (t + 240.97))) as VapourPressure
 }

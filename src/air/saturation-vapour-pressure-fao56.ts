@@ -1,11 +1,11 @@
-import { within } from '../quantity/guard.js'
+import type { Domain } from '../quantity/domain.js'
+import { numberIn } from '../quantity/guard.js'
 import type { VapourPressure } from '../quantity/pressure.js'
 import type { VapourPressureSlope } from '../quantity/psychrometrics.js'
-import type { Span } from '../quantity/span.js'
 import type { Temperature } from '../quantity/temperature.js'
-import { AIR_TEMPERATURE } from './spans.js'
+import { AIR_TEMPERATURE } from './domains.js'
 
-const VAPOUR: Span = {
+const VAPOUR: Domain = {
   quantity: 'vapour pressure',
   unit: 'kPa',
   min: 0,
@@ -31,7 +31,7 @@ const VAPOUR: Span = {
  * ```
  */
 export function saturationVapourPressureFao56(temperature: Temperature): VapourPressure {
-  return saturation(within(temperature, AIR_TEMPERATURE)) as VapourPressure
+  return saturation(numberIn(temperature, AIR_TEMPERATURE)) as VapourPressure
 }
 
 /**
@@ -51,7 +51,7 @@ export function saturationVapourPressureFao56(temperature: Temperature): VapourP
  * ```
  */
 export function slopeOfSaturationVapourPressureFao56(temperature: Temperature): VapourPressureSlope {
-  const t = within(temperature, AIR_TEMPERATURE)
+  const t = numberIn(temperature, AIR_TEMPERATURE)
   return ((4098 * saturation(t)) / (t + 237.3) ** 2) as VapourPressureSlope
 }
 
@@ -72,7 +72,7 @@ export function slopeOfSaturationVapourPressureFao56(temperature: Temperature): 
  * ```
  */
 export function dewPointFao56(vapourPressure: VapourPressure): Temperature {
-  const logarithm = Math.log(within(vapourPressure, VAPOUR) / 0.6108)
+  const logarithm = Math.log(numberIn(vapourPressure, VAPOUR) / 0.6108)
   return ((237.3 * logarithm) / (17.27 - logarithm)) as Temperature
 }
 

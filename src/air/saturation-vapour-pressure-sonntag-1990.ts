@@ -1,9 +1,9 @@
-import { within } from '../quantity/guard.js'
+import type { Domain } from '../quantity/domain.js'
+import { numberIn } from '../quantity/guard.js'
 import type { VapourPressure } from '../quantity/pressure.js'
-import type { Span } from '../quantity/span.js'
 import type { Temperature } from '../quantity/temperature.js'
 
-const WATER: Span = {
+const WATER: Domain = {
   quantity: 'temperature over water',
   unit: '°C',
   min: -100,
@@ -11,7 +11,7 @@ const WATER: Span = {
   ends: '[]',
   hint: 'give the temperature in degrees Celsius',
 }
-const ICE: Span = {
+const ICE: Domain = {
   quantity: 'temperature over ice',
   unit: '°C',
   min: -100,
@@ -40,7 +40,7 @@ const ICE: Span = {
  * ```
  */
 export function saturationVapourPressureSonntag1990(temperature: Temperature): VapourPressure {
-  const k = within(temperature, WATER) + 273.15
+  const k = numberIn(temperature, WATER) + 273.15
   const logarithm = -6096.9385 / k + 16.635794 - 2.711193e-2 * k + 1.673952e-5 * k * k + 2.433502 * Math.log(k)
   return (0.1 * Math.exp(logarithm)) as VapourPressure
 }
@@ -65,7 +65,7 @@ export function saturationVapourPressureSonntag1990(temperature: Temperature): V
  * ```
  */
 export function saturationVapourPressureOverIceSonntag1990(temperature: Temperature): VapourPressure {
-  const k = within(temperature, ICE) + 273.15
+  const k = numberIn(temperature, ICE) + 273.15
   const logarithm = -6024.5282 / k + 24.7219 + 1.0613868e-2 * k - 1.3198825e-5 * k * k - 0.49382577 * Math.log(k)
   return (0.1 * Math.exp(logarithm)) as VapourPressure
 }

@@ -1,9 +1,9 @@
-import { within } from '../quantity/guard.js'
+import type { Domain } from '../quantity/domain.js'
+import { numberIn } from '../quantity/guard.js'
 import type { VapourPressure } from '../quantity/pressure.js'
-import type { Span } from '../quantity/span.js'
 import type { Temperature } from '../quantity/temperature.js'
 
-const WATER: Span = {
+const WATER: Domain = {
   quantity: 'temperature of water',
   unit: '°C',
   min: 0,
@@ -32,7 +32,7 @@ const WATER: Span = {
  * ```
  */
 export function saturationVapourPressureWagnerPruss2002(temperature: Temperature): VapourPressure {
-  const k = within(temperature, WATER) + 273.15
+  const k = numberIn(temperature, WATER) + 273.15
   // Rounding must not take the root of a negative number at the critical point.
   const tau = Math.max(0, 1 - k / 647.096)
   const root = Math.sqrt(tau)

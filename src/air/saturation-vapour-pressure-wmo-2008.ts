@@ -1,9 +1,9 @@
-import { within } from '../quantity/guard.js'
+import type { Domain } from '../quantity/domain.js'
+import { numberIn } from '../quantity/guard.js'
 import type { VapourPressure } from '../quantity/pressure.js'
-import type { Span } from '../quantity/span.js'
 import type { Temperature } from '../quantity/temperature.js'
 
-const WATER: Span = {
+const WATER: Domain = {
   quantity: 'temperature over water',
   unit: '°C',
   min: -60,
@@ -30,6 +30,6 @@ const WATER: Span = {
  * ```
  */
 export function saturationVapourPressureWmo2008(temperature: Temperature): VapourPressure {
-  const t = within(temperature, WATER)
+  const t = numberIn(temperature, WATER)
   return (0.6112 * Math.exp((17.62 * t) / (t + 243.12))) as VapourPressure
 }

@@ -1,11 +1,11 @@
 import type { DailySoilHeat } from '../quantity/daily-radiation.js'
+import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/duration.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { Length } from '../quantity/length.js'
-import type { Span } from '../quantity/span.js'
 import type { Temperature, TemperatureChange } from '../quantity/temperature.js'
 
-const MONTH: Span = {
+const MONTH: Domain = {
   quantity: 'mean air temperature of a month',
   unit: '°C',
   min: -60,
@@ -14,7 +14,7 @@ const MONTH: Span = {
   hint: 'give the mean temperature of the air in degrees Celsius',
 }
 
-const HEAT_CAPACITY: Span = {
+const HEAT_CAPACITY: Domain = {
   quantity: 'heat capacity of the soil',
   unit: 'MJ/m³/K',
   min: 0,
@@ -22,7 +22,7 @@ const HEAT_CAPACITY: Span = {
   ends: '(]',
   hint: 'give about 2.1 MJ/m³/K for moist mineral soil; water has 4.18',
 }
-const CHANGE: Span = {
+const CHANGE: Domain = {
   quantity: 'change of temperature',
   unit: 'K',
   min: -60,
@@ -30,7 +30,7 @@ const CHANGE: Span = {
   ends: '[]',
   hint: 'give the temperature at the end less that at the start',
 }
-const TIME: Span = {
+const TIME: Domain = {
   quantity: 'time between the temperatures',
   unit: 's',
   min: 0,
@@ -38,7 +38,7 @@ const TIME: Span = {
   ends: '()',
   hint: 'give days(10) or more, above zero',
 }
-const DEPTH: Span = {
+const DEPTH: Domain = {
   quantity: 'depth of soil that warms',
   unit: 'cm',
   min: 0,
@@ -92,7 +92,7 @@ export interface MonthsSoFar {
  * ```
  */
 export function soilHeatOfMonthFao56({ before, after }: MonthsAround): DailySoilHeat {
-  return (0.07 * (within(after, MONTH) - within(before, MONTH))) as DailySoilHeat
+  return (0.07 * (numberIn(after, MONTH, 'after') - numberIn(before, MONTH, 'before'))) as DailySoilHeat
 }
 
 /**
@@ -112,7 +112,7 @@ export function soilHeatOfMonthFao56({ before, after }: MonthsAround): DailySoil
  * ```
  */
 export function soilHeatOfCurrentMonthFao56({ before, current }: MonthsSoFar): DailySoilHeat {
-  return (0.14 * (within(current, MONTH) - within(before, MONTH))) as DailySoilHeat
+  return (0.14 * (numberIn(current, MONTH, 'current') - numberIn(before, MONTH, 'before'))) as DailySoilHeat
 }
 
 /**
@@ -133,6 +133,8 @@ export function soilHeatOfCurrentMonthFao56({ before, current }: MonthsSoFar): D
  * ```
  */
 export function soilHeatOfWarmingFao56({ change, time, depth, heatCapacity }: SoilWarming): DailySoilHeat {
-  const perDay = within(change, CHANGE) / (within(time, TIME) / 86400)
-  return (within(heatCapacity ?? 2.1, HEAT_CAPACITY) * perDay * (within(depth, DEPTH) / 100)) as DailySoilHeat
+  const perDay = numberIn(change, CHANGE, 'change') / (numberIn(time, TIME, 'time') / 86400)
+  return (numberIn(heatCapacity ?? 2.1, HEAT_CAPACITY, 'heatCapacity') *
+    perDay *
+    (numberIn(depth, DEPTH, 'depth') / 100)) as DailySoilHeat
 }

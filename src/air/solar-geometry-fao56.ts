@@ -1,9 +1,9 @@
 import type { DayOfYear } from '../quantity/calendar.js'
 import type { DailyRadiation } from '../quantity/daily-radiation.js'
 import type { Duration } from '../quantity/duration.js'
-import { wholeWithin, within } from '../quantity/guard.js'
+import { numberIn, wholeNumberIn } from '../quantity/guard.js'
 import type { Latitude } from '../quantity/position.js'
-import { SITE_LATITUDE, YEAR_DAY } from './spans.js'
+import { SITE_LATITUDE, YEAR_DAY } from './domains.js'
 
 /** Solar constant, MJ m⁻² min⁻¹. */
 const SOLAR_CONSTANT = 0.082
@@ -48,8 +48,8 @@ export interface SolarGeometry {
  * ```
  */
 export function solarGeometryFao56(place: SolarDay): SolarGeometry {
-  const phi = (Math.PI / 180) * within(place.latitude, SITE_LATITUDE)
-  const turn = ((2 * Math.PI) / 365) * wholeWithin(place.day, YEAR_DAY)
+  const phi = (Math.PI / 180) * numberIn(place.latitude, SITE_LATITUDE, 'latitude')
+  const turn = ((2 * Math.PI) / 365) * wholeNumberIn(place.day, YEAR_DAY, 'day')
   const declination = 0.409 * Math.sin(turn - 1.39)
   return {
     inverseDistance: 1 + 0.033 * Math.cos(turn),

@@ -1,13 +1,13 @@
 import type { DayOfYear } from '../quantity/calendar.js'
+import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/duration.js'
-import { wholeWithin, within } from '../quantity/guard.js'
+import { numberIn, wholeNumberIn } from '../quantity/guard.js'
 import type { HourlyRadiation } from '../quantity/hourly-radiation.js'
 import type { Latitude, Longitude } from '../quantity/position.js'
-import type { Span } from '../quantity/span.js'
+import { SITE_LONGITUDE, YEAR_DAY } from './domains.js'
 import { solarGeometryFao56 } from './solar-geometry-fao56.js'
-import { SITE_LONGITUDE, YEAR_DAY } from './spans.js'
 
-const CLOCK: Span = {
+const CLOCK: Domain = {
   quantity: 'time of the middle of the period',
   unit: 's',
   min: 0,
@@ -15,7 +15,7 @@ const CLOCK: Span = {
   ends: '[]',
   hint: 'give the clock time as hours(14.5) for the hour from 14 to 15',
 }
-const LENGTH: Span = {
+const LENGTH: Domain = {
   quantity: 'length of the period',
   unit: 's',
   min: 0,
@@ -88,11 +88,16 @@ export interface SolarHourGeometry {
  */
 export function solarHourFao56(place: SolarHour): SolarHourGeometry {
   const { inverseDistance, latitude, declination, sunsetHourAngle } = solarGeometryFao56(place)
-  const seasonAngle = (2 * Math.PI * (wholeWithin(place.day, YEAR_DAY) - 81)) / 364
+  const seasonAngle = (2 * Math.PI * (wholeNumberIn(place.day, YEAR_DAY, 'day') - 81)) / 364
   const correction = seasonalCorrectionHours(seasonAngle)
-  const shift = (within(place.longitude, SITE_LONGITUDE) - within(place.zoneLongitude, SITE_LONGITUDE)) / 15
-  const middleAngle = aroundNoon((Math.PI / 12) * (within(place.middle, CLOCK) / 3600 + shift + correction - 12))
-  const half = (within(place.length ?? 3600, LENGTH) / 86400) * Math.PI
+  const shift =
+    (numberIn(place.longitude, SITE_LONGITUDE, 'longitude') -
+      numberIn(place.zoneLongitude, SITE_LONGITUDE, 'zoneLongitude')) /
+    15
+  const middleAngle = aroundNoon(
+    (Math.PI / 12) * (numberIn(place.middle, CLOCK, 'middle') / 3600 + shift + correction - 12),
+  )
+  const half = (numberIn(place.length ?? 3600, LENGTH) / 86400) * Math.PI
   return {
     inverseDistance,
     latitude,

@@ -1,10 +1,10 @@
 import type { DailyRadiation } from '../quantity/daily-radiation.js'
+import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/duration.js'
 import { InputError } from '../quantity/errors.js'
-import { within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import { numberIn } from '../quantity/guard.js'
 import type { DayTemperatures } from './actual-vapour-pressure-fao56.js'
-import { AIR_TEMPERATURE, DAILY_SOLAR, OUTSIDE_RADIATION } from './spans.js'
+import { AIR_TEMPERATURE, DAILY_SOLAR, OUTSIDE_RADIATION } from './domains.js'
 
 /** Adjustment coefficient of the temperature formula, K^-0.5: away from large water bodies, and near the coast (FAO-56, Eq. 50). */
 export const RADIATION_ADJUSTMENT = { interior: 0.16, coastal: 0.19 } as const
@@ -12,7 +12,7 @@ export const RADIATION_ADJUSTMENT = { interior: 0.16, coastal: 0.19 } as const
 /** Where a site lies: land that dominates the air, or the coast of a large water body. */
 export type SiteExposure = keyof typeof RADIATION_ADJUSTMENT
 
-const ADJUSTMENT: Span = {
+const ADJUSTMENT: Domain = {
   quantity: 'adjustment coefficient',
   unit: 'K^-0.5',
   min: 0.05,
@@ -20,7 +20,7 @@ const ADJUSTMENT: Span = {
   ends: '[]',
   hint: 'give about 0.16 inland and 0.19 near the coast',
 }
-const BASE: Span = {
+const BASE: Domain = {
   quantity: 'constant of the island formula',
   unit: 'MJ/m²/d',
   min: 0,
@@ -28,7 +28,7 @@ const BASE: Span = {
   ends: '[]',
   hint: 'give 4 MJ/m² a day',
 }
-const LENGTH: Span = {
+const LENGTH: Domain = {
   quantity: 'length of the day',
   unit: 's',
   min: 0,
@@ -36,7 +36,7 @@ const LENGTH: Span = {
   ends: '[]',
   hint: 'give the time from sunrise to sunset, from dayLengthFao56()',
 }
-const LIT: Span = {
+const LIT: Domain = {
   quantity: 'extraterrestrial radiation',
   unit: 'MJ/m²/d',
   min: 0,
@@ -91,11 +91,11 @@ export interface SunshineFromRadiationInput {
  * ```
  */
 export function solarRadiationFromTemperatureFao56(input: RadiationFromTemperatureInput): DailyRadiation {
-  const range = within(input.highest, AIR_TEMPERATURE) - within(input.lowest, AIR_TEMPERATURE)
+  const range = numberIn(input.highest, AIR_TEMPERATURE, 'highest') - numberIn(input.lowest, AIR_TEMPERATURE, 'lowest')
   if (range < 0)
     throw new InputError('lowest', `${input.lowest} °C is above the highest, ${input.highest} °C`, 'swap them')
-  const outside = within(input.extraterrestrial, OUTSIDE_RADIATION)
-  return (within(input.adjustment, ADJUSTMENT) * Math.sqrt(range) * outside) as DailyRadiation
+  const outside = numberIn(input.extraterrestrial, OUTSIDE_RADIATION, 'extraterrestrial')
+  return (numberIn(input.adjustment, ADJUSTMENT, 'adjustment') * Math.sqrt(range) * outside) as DailyRadiation
 }
 
 /**
@@ -118,7 +118,10 @@ export function solarRadiationFromTemperatureFao56(input: RadiationFromTemperatu
  * ```
  */
 export function solarRadiationOnIslandFao56({ extraterrestrial, base }: RadiationOnIslandInput): DailyRadiation {
-  return Math.max(0, 0.7 * within(extraterrestrial, OUTSIDE_RADIATION) - within(base ?? 4, BASE)) as DailyRadiation
+  return Math.max(
+    0,
+    0.7 * numberIn(extraterrestrial, OUTSIDE_RADIATION, 'extraterrestrial') - numberIn(base ?? 4, BASE, 'base'),
+  ) as DailyRadiation
 }
 
 /**
@@ -143,6 +146,6 @@ export function solarRadiationOnIslandFao56({ extraterrestrial, base }: Radiatio
  * ```
  */
 export function sunshineFromSolarRadiationFao56(input: SunshineFromRadiationInput): Duration {
-  const share = within(input.solar, DAILY_SOLAR) / within(input.extraterrestrial, LIT)
-  return ((within(input.dayLength, LENGTH) * (share - 0.25)) / 0.5) as Duration
+  const share = numberIn(input.solar, DAILY_SOLAR, 'solar') / numberIn(input.extraterrestrial, LIT, 'extraterrestrial')
+  return ((numberIn(input.dayLength, LENGTH, 'dayLength') * (share - 0.25)) / 0.5) as Duration
 }

@@ -1,11 +1,11 @@
 import type { DailyRadiation } from '../quantity/daily-radiation.js'
+import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/duration.js'
 import { InputError } from '../quantity/errors.js'
-import { within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
-import { OUTSIDE_RADIATION, SUNSHINE } from './spans.js'
+import { numberIn } from '../quantity/guard.js'
+import { OUTSIDE_RADIATION, SUNSHINE } from './domains.js'
 
-const LENGTH: Span = {
+const LENGTH: Domain = {
   quantity: 'length of the day',
   unit: 's',
   min: 0,
@@ -14,7 +14,7 @@ const LENGTH: Span = {
   hint: 'give the time from sunrise to sunset, from dayLengthFao56(); it is zero in the polar night',
 }
 
-const OVERCAST: Span = {
+const OVERCAST: Domain = {
   quantity: 'Ångström coefficient of an overcast day',
   unit: '1',
   min: 0,
@@ -22,7 +22,7 @@ const OVERCAST: Span = {
   ends: '[]',
   hint: 'give the share of the extraterrestrial radiation that arrives without any sunshine: 0.25 where it was not calibrated',
 }
-const SUNNY: Span = {
+const SUNNY: Domain = {
   quantity: 'Ångström coefficient of sunshine',
   unit: '1',
   min: 0,
@@ -71,14 +71,15 @@ export function solarRadiationFromSunshineFao56({
   overcastShare,
   sunshineShare,
 }: SunshineInput): DailyRadiation {
-  const share = within(sunshine, SUNSHINE) / within(dayLength, LENGTH)
+  const share = numberIn(sunshine, SUNSHINE, 'sunshine') / numberIn(dayLength, LENGTH, 'dayLength')
   if (share > 1 + 1e-3)
     throw new InputError(
       'sunshine',
       `${sunshine} s is longer than the day, ${dayLength} s`,
       'check the recorder and the day of the year',
     )
-  const overcast = within(overcastShare ?? 0.25, OVERCAST)
-  const sunny = within(sunshineShare ?? 0.5, SUNNY)
-  return ((overcast + sunny * share) * within(extraterrestrial, OUTSIDE_RADIATION)) as DailyRadiation
+  const overcast = numberIn(overcastShare ?? 0.25, OVERCAST, 'overcastShare')
+  const sunny = numberIn(sunshineShare ?? 0.5, SUNNY, 'sunshineShare')
+  return ((overcast + sunny * share) *
+    numberIn(extraterrestrial, OUTSIDE_RADIATION, 'extraterrestrial')) as DailyRadiation
 }

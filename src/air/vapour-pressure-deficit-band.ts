@@ -1,8 +1,8 @@
-import { within } from '../quantity/guard.js'
+import type { Domain } from '../quantity/domain.js'
+import { numberIn } from '../quantity/guard.js'
 import type { VapourPressureDeficit } from '../quantity/pressure.js'
-import type { Span } from '../quantity/span.js'
 
-const DEFICIT: Span = {
+const DEFICIT: Domain = {
   quantity: 'vapour pressure deficit',
   unit: 'kPa',
   min: -10,
@@ -30,7 +30,7 @@ export type VapourPressureDeficitBand = 'too low' | 'acceptable' | 'excessive'
  * ```
  */
 export function vapourPressureDeficitBand(deficit: VapourPressureDeficit): VapourPressureDeficitBand {
-  const d = within(deficit, DEFICIT)
+  const d = numberIn(deficit, DEFICIT)
   if (d < 0.2) return 'too low'
   return d > 1.4 ? 'excessive' : 'acceptable'
 }

@@ -1,14 +1,14 @@
+import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { Pressure, VapourPressure } from '../quantity/pressure.js'
 import type { RelativeHumidity } from '../quantity/share.js'
-import type { Span } from '../quantity/span.js'
 import type { Temperature, TemperatureChange } from '../quantity/temperature.js'
 import { type DayTemperatures, meanSaturationVapourPressureFao56 } from './actual-vapour-pressure-fao56.js'
+import { AIR_PRESSURE, HUMIDITY } from './domains.js'
 import { saturationVapourPressureFao56 } from './saturation-vapour-pressure-fao56.js'
-import { AIR_PRESSURE, HUMIDITY } from './spans.js'
 
-const ARIDITY: Span = {
+const ARIDITY: Domain = {
   quantity: 'dew point below the lowest temperature',
   unit: 'K',
   min: 0,
@@ -35,11 +35,11 @@ export interface PsychrometerReading {
 }
 
 /** Lowest temperature of a day with the humidity that belongs to it. */
-export interface HighestHumidity {
+export interface MaxHumidity {
   /** Lowest temperature of the day. Unit: °C. Range: [-60, 100]. */
   readonly lowest: Temperature
   /** Highest relative humidity of the day. Unit: 1. Range: [0, 1]. */
-  readonly highestHumidity: RelativeHumidity
+  readonly maxHumidity: RelativeHumidity
 }
 
 /** Temperatures of a day and its mean humidity. */
@@ -98,7 +98,7 @@ export function vapourPressureFromDewPointFao56(dewPoint: Temperature): VapourPr
  */
 export function vapourPressureFromPsychrometerFao56(reading: PsychrometerReading): VapourPressure {
   const { dryBulb, wetBulb, pressure, ventilation } = reading
-  const pascals = within(pressure, AIR_PRESSURE)
+  const pascals = numberIn(pressure, AIR_PRESSURE)
   saturationVapourPressureFao56(dryBulb)
   const saturated = saturationVapourPressureFao56(wetBulb)
   if (wetBulb > dryBulb)
@@ -121,11 +121,11 @@ export function vapourPressureFromPsychrometerFao56(reading: PsychrometerReading
  * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 18
  * @example
  * ```ts
- * vapourPressureFromHighestHumidityFao56({ lowest: celsius(18), highestHumidity: percent(82) }) // => 1.692
+ * vapourPressureFromMaxHumidityFao56({ lowest: celsius(18), maxHumidity: percent(82) }) // => 1.692
  * ```
  */
-export function vapourPressureFromHighestHumidityFao56({ lowest, highestHumidity }: HighestHumidity): VapourPressure {
-  return (saturationVapourPressureFao56(lowest) * within(highestHumidity, HUMIDITY)) as VapourPressure
+export function vapourPressureFromMaxHumidityFao56({ lowest, maxHumidity }: MaxHumidity): VapourPressure {
+  return (saturationVapourPressureFao56(lowest) * numberIn(maxHumidity, HUMIDITY, 'maxHumidity')) as VapourPressure
 }
 
 /**
@@ -145,7 +145,8 @@ export function vapourPressureFromHighestHumidityFao56({ lowest, highestHumidity
  * ```
  */
 export function vapourPressureFromMeanHumidityFao56(day: MeanHumidity): VapourPressure {
-  return (within(day.meanHumidity, HUMIDITY) * meanSaturationVapourPressureFao56(day)) as VapourPressure
+  return (numberIn(day.meanHumidity, HUMIDITY, 'meanHumidity') *
+    meanSaturationVapourPressureFao56(day)) as VapourPressure
 }
 
 /**
@@ -162,11 +163,11 @@ export function vapourPressureFromMeanHumidityFao56(day: MeanHumidity): VapourPr
  * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 48, with the correction of Annex 6
  * @example
  * ```ts
- * vapourPressureFromLowestTemperatureFao56({ lowest: celsius(14.8) }) // => 1.68
- * vapourPressureFromLowestTemperatureFao56({ lowest: celsius(14.8), aridity: kelvinsOfChange(2) }) // => 1.48
+ * vapourPressureFromMinTemperatureFao56({ lowest: celsius(14.8) }) // => 1.68
+ * vapourPressureFromMinTemperatureFao56({ lowest: celsius(14.8), aridity: kelvinsOfChange(2) }) // => 1.48
  * ```
  */
-export function vapourPressureFromLowestTemperatureFao56({ lowest, aridity }: DewAtNight): VapourPressure {
+export function vapourPressureFromMinTemperatureFao56({ lowest, aridity }: DewAtNight): VapourPressure {
   saturationVapourPressureFao56(lowest)
-  return saturationVapourPressureFao56((lowest - within(aridity ?? 0, ARIDITY)) as Temperature)
+  return saturationVapourPressureFao56((lowest - numberIn(aridity ?? 0, ARIDITY, 'aridity')) as Temperature)
 }

@@ -1,17 +1,17 @@
 import type { AbsoluteHumidity } from '../quantity/absolute-humidity.js'
+import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { HumidityRatio } from '../quantity/humidity-ratio.js'
 import type { Pressure, VapourPressure } from '../quantity/pressure.js'
-import type { Span } from '../quantity/span.js'
+import { AIR_PRESSURE, AIR_TEMPERATURE, VAPOUR } from './domains.js'
 import type { AirVapour } from './humidity-of-air.js'
-import { AIR_PRESSURE, AIR_TEMPERATURE, VAPOUR } from './spans.js'
 
 /** Molar mass of water over that of dry air, as ASHRAE (2009) has it. */
 const MASS_RATIO = 0.621945
 /** Gas constant of water vapour, J/(kg K): 8.314462618 J/(mol K) over 0.018015268 kg/mol. */
 const VAPOUR_GAS_CONSTANT = 461.5231157260608
-const RATIO: Span = {
+const RATIO: Domain = {
   quantity: 'humidity ratio',
   unit: 'kg/kg',
   min: 0,
@@ -53,8 +53,8 @@ export interface RatioInAir {
  * ```
  */
 export function humidityRatio({ vapourPressure, pressure }: VapourInAir): HumidityRatio {
-  const vapour = within(vapourPressure, VAPOUR)
-  const dry = within(pressure, AIR_PRESSURE) - vapour
+  const vapour = numberIn(vapourPressure, VAPOUR, 'vapourPressure')
+  const dry = numberIn(pressure, AIR_PRESSURE, 'pressure') - vapour
   if (dry <= 0)
     throw new InputError(
       'vapourPressure',
@@ -81,8 +81,8 @@ export function humidityRatio({ vapourPressure, pressure }: VapourInAir): Humidi
  * ```
  */
 export function vapourPressureOfRatio({ ratio, pressure }: RatioInAir): VapourPressure {
-  const w = within(ratio, RATIO)
-  return ((w * within(pressure, AIR_PRESSURE)) / (MASS_RATIO + w)) as VapourPressure
+  const w = numberIn(ratio, RATIO, 'ratio')
+  return ((w * numberIn(pressure, AIR_PRESSURE, 'pressure')) / (MASS_RATIO + w)) as VapourPressure
 }
 
 /**
@@ -102,6 +102,7 @@ export function vapourPressureOfRatio({ ratio, pressure }: RatioInAir): VapourPr
  * ```
  */
 export function absoluteHumidity({ temperature, vapourPressure }: AirVapour): AbsoluteHumidity {
-  const kelvin = within(temperature, AIR_TEMPERATURE) + 273.15
-  return ((within(vapourPressure, VAPOUR) * 1e6) / (VAPOUR_GAS_CONSTANT * kelvin)) as AbsoluteHumidity
+  const kelvin = numberIn(temperature, AIR_TEMPERATURE, 'temperature') + 273.15
+  return ((numberIn(vapourPressure, VAPOUR, 'vapourPressure') * 1e6) /
+    (VAPOUR_GAS_CONSTANT * kelvin)) as AbsoluteHumidity
 }

@@ -1,14 +1,14 @@
 import { rootBetween } from '../numerics/root.js'
 import { InputError } from '../quantity/errors.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { Pressure } from '../quantity/pressure.js'
 import type { Temperature } from '../quantity/temperature.js'
+import { AIR_PRESSURE } from './domains.js'
 import { type AirHumidity, vapourPressureOfHumidity } from './humidity-of-air.js'
 import {
   saturationVapourPressureFao56,
   slopeOfSaturationVapourPressureFao56,
 } from './saturation-vapour-pressure-fao56.js'
-import { AIR_PRESSURE } from './spans.js'
 import { PSYCHROMETER_COEFFICIENT, type PsychrometerVentilation } from './vapour-pressure-from-fao56.js'
 
 /** Air whose wet-bulb temperature is asked for. */
@@ -42,7 +42,7 @@ export function wetBulbTemperature(air: WetBulbInput): Temperature {
   const { temperature, ventilation = 'aspirated' } = air
   if (!Object.hasOwn(PSYCHROMETER_COEFFICIENT, ventilation))
     throw new InputError('ventilation', `"${ventilation}" is unknown`, 'say aspirated, natural or indoors')
-  const gamma = PSYCHROMETER_COEFFICIENT[ventilation] * within(air.pressure, AIR_PRESSURE)
+  const gamma = PSYCHROMETER_COEFFICIENT[ventilation] * numberIn(air.pressure, AIR_PRESSURE, 'pressure')
   const vapour = vapourPressureOfHumidity(air)
   // Dry air at the coldest end would cool the bulb below the range of the curve; no air of the range cools it by more than 60 K.
   const coldest = Math.max(-100, temperature - 100)

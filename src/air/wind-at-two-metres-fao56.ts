@@ -1,9 +1,9 @@
-import { within } from '../quantity/guard.js'
+import type { Domain } from '../quantity/domain.js'
+import { numberIn } from '../quantity/guard.js'
 import type { Length } from '../quantity/length.js'
-import type { Span } from '../quantity/span.js'
 import type { WindSpeed } from '../quantity/wind.js'
 
-const SPEED: Span = {
+const SPEED: Domain = {
   quantity: 'wind speed',
   unit: 'm/s',
   min: 0,
@@ -11,7 +11,7 @@ const SPEED: Span = {
   ends: '[]',
   hint: 'give a wind speed in m/s, zero or more',
 }
-const HEIGHT: Span = {
+const HEIGHT: Domain = {
   quantity: 'height of the anemometer',
   unit: 'cm',
   min: 50,
@@ -46,8 +46,8 @@ export interface MeasuredWind {
  * ```
  */
 export function windSpeedAtTwoMetresFao56({ speed, height }: MeasuredWind): WindSpeed {
-  const metres = within(height, HEIGHT) / 100
-  return ((within(speed, SPEED) * 4.87) / Math.log(67.8 * metres - 5.42)) as WindSpeed
+  const metres = numberIn(height, HEIGHT, 'height') / 100
+  return ((numberIn(speed, SPEED, 'speed') * 4.87) / Math.log(67.8 * metres - 5.42)) as WindSpeed
 }
 
 /** A wind speed two metres above grass, and another height. */
@@ -76,6 +76,6 @@ export interface WindElsewhere {
  * ```
  */
 export function windSpeedAtHeightFao56({ speedAtTwoMetres, height }: WindElsewhere): WindSpeed {
-  const metres = within(height, HEIGHT) / 100
-  return ((within(speedAtTwoMetres, SPEED) * Math.log(67.8 * metres - 5.42)) / 4.87) as WindSpeed
+  const metres = numberIn(height, HEIGHT, 'height') / 100
+  return ((numberIn(speedAtTwoMetres, SPEED, 'speedAtTwoMetres') * Math.log(67.8 * metres - 5.42)) / 4.87) as WindSpeed
 }

@@ -24,7 +24,7 @@ export interface DayChart {
   /** What local clocks are ahead of universal time; west is negative. Unit: h. Range: [-26, 26]. */
   readonly hoursFromUtc: number
   /** Gaps longer than this are shaded and no line is drawn across them. Unit: s. Range: any. */
-  readonly longestStep: number
+  readonly maxStep: number
 }
 
 /**
@@ -44,7 +44,7 @@ export interface DayChart {
  *   waterContent: [{ name: 'probe A', value: [0.52, 0.55, 0.54] }],
  *   shots: [{ time: 120, millilitres: 150 }],
  *   hoursFromUtc: 0,
- *   longestStep: 900,
+ *   maxStep: 900,
  * })
  * picture.startsWith('<svg') // => true
  * ```
@@ -54,7 +54,7 @@ export function chartDay(day: DayChart): string {
   if (time.length < 2) throw new InputError('time', `there are ${time.length} readings`, 'give at least two')
   const from = time[0] as number
   const to = time[time.length - 1] as number
-  const content = day.waterContent.map(({ name, value }) => lineOf(name, time, value, day.longestStep))
+  const content = day.waterContent.map(({ name, value }) => lineOf(name, time, value, day.maxStep))
   const limits = [
     ...(day.fullPoint === undefined ? [] : [{ name: 'full point', y: day.fullPoint }]),
     ...(day.refillPoint === undefined ? [] : [{ name: 'refill point', y: day.refillPoint }]),
@@ -82,7 +82,7 @@ export function chartDay(day: DayChart): string {
     },
     ...(day.below ?? []).map((curve) => ({
       yTitle: curve.axis,
-      series: [lineOf(curve.name, time, curve.value, day.longestStep)],
+      series: [lineOf(curve.name, time, curve.value, day.maxStep)],
     })),
   ]
   const readings = day.waterContent.flatMap(({ value }) => Array.from(value).filter(Number.isFinite))
@@ -98,7 +98,7 @@ export function chartDay(day: DayChart): string {
     xTitle: 'local time',
     xRange: [from, to],
     xTicks: timeTicks(from, to, day.hoursFromUtc),
-    gaps: gapsBetween(time, day.waterContent[0]?.value ?? [], day.longestStep),
+    gaps: gapsBetween(time, day.waterContent[0]?.value ?? [], day.maxStep),
     panels,
     width: 960,
     height: 420 + 110 * (day.below?.length ?? 0),

@@ -21,7 +21,7 @@ export interface DrainChart {
   /** Share that should drain. Unit: 1. Range: any. */
   readonly wantedFraction?: DrainFraction
   /** EC of the drain at which to act. Unit: dS/m. Range: any. */
-  readonly mostDrainEC?: DrainEC
+  readonly maxDrainEC?: DrainEC
   /** What local clocks are ahead of universal time; west is negative. Unit: h. Range: [-26, 26]. */
   readonly hoursFromUtc: number
 }
@@ -55,7 +55,7 @@ export function chartDrain(chart: DrainChart): string {
     const series = { ...lineOf(name, time, value, 1.5 * DAY), look }
     return [series, { ...series, name: '', draw: 'points' }]
   }
-  const { wantedFraction, mostDrainEC } = chart
+  const { wantedFraction, maxDrainEC } = chart
   return drawPanels({
     title: chart.title,
     alternative: inWords(chart),
@@ -73,7 +73,7 @@ export function chartDrain(chart: DrainChart): string {
       {
         yTitle: 'EC, dS/m',
         series: [...curve('drain', chart.drainEC, 1), ...curve('feed', chart.feedEC, 2)],
-        ...(mostDrainEC === undefined ? {} : { rules: [{ name: 'act on the drain', y: mostDrainEC }] }),
+        ...(maxDrainEC === undefined ? {} : { rules: [{ name: 'act on the drain', y: maxDrainEC }] }),
         yRange: [0, 1],
         weight: 1.3,
       },

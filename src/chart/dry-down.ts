@@ -22,7 +22,7 @@ export interface DryDownChart {
   /** What local clocks are ahead of universal time; west is negative. Unit: h. Range: [-26, 26]. */
   readonly hoursFromUtc: number
   /** No line is drawn across gaps longer than this. Unit: s. Range: any. */
-  readonly longestStep: number
+  readonly maxStep: number
 }
 
 /** A forecast is drawn no further than this many times the length of the record: it is worth nothing there. */
@@ -44,14 +44,14 @@ const STEPS = 60
  * ```ts
  * const night = { time: [0, 3600, 7200, 10800], content: [0.6, 0.592, 0.584, 0.576] }
  * const picture = chartDryDown({
- *   ...night, title: 'Night, invented', fit: fitDryDown(night), refillPoint: waterContent(0.52), hoursFromUtc: 0, longestStep: 5400,
+ *   ...night, title: 'Night, invented', fit: fitDryDown(night), refillPoint: waterContent(0.52), hoursFromUtc: 0, maxStep: 5400,
  * })
  * picture.includes('reaches the refill point 7.0 h after the last reading, at 10:00') // => true
  * ```
  */
 export function chartDryDown(chart: DryDownChart): string {
   const { time, content, fit, refillPoint } = chart
-  const readings = lineOf('readings', time, content, chart.longestStep)
+  const readings = lineOf('readings', time, content, chart.maxStep)
   const there = Array.from(time).filter((_, i) => Number.isFinite(content[i]))
   const [from, last] = [there[0] as number, there[there.length - 1] as number]
   if (there.length < 2 || !(last > from))
@@ -77,7 +77,7 @@ export function chartDryDown(chart: DryDownChart): string {
     xTitle: 'local time',
     xRange: [from, right],
     xTicks,
-    gaps: gapsBetween(time, content, chart.longestStep),
+    gaps: gapsBetween(time, content, chart.maxStep),
     marks: inside && known ? [{ name: `refill point at ${when}`, x: last + reach }] : [],
     panels: [{ yTitle: 'water content, m³/m³', series, rules: [{ name: 'refill point', y: refillPoint }] }],
     width: 960,

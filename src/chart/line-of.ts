@@ -2,12 +2,7 @@ import { InputError } from '../quantity/errors.js'
 import type { PanelSeries } from './panel-chart.js'
 
 /** A curve with a break wherever two readings are too far apart to be joined. */
-export function lineOf(
-  name: string,
-  time: ArrayLike<number>,
-  value: ArrayLike<number>,
-  longestStep: number,
-): PanelSeries {
+export function lineOf(name: string, time: ArrayLike<number>, value: ArrayLike<number>, maxStep: number): PanelSeries {
   if (value.length !== time.length)
     throw new InputError(
       name,
@@ -18,7 +13,7 @@ export function lineOf(
   const y: number[] = []
   for (let i = 0; i < time.length; i++) {
     const now = time[i] as number
-    if (i > 0 && now - (time[i - 1] as number) > longestStep) {
+    if (i > 0 && now - (time[i - 1] as number) > maxStep) {
       x.push(now)
       y.push(Number.NaN)
     }

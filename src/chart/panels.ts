@@ -1,7 +1,7 @@
 import { scaleLinear, scaleLog } from 'd3-scale'
+import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
-import { within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import { numberIn } from '../quantity/guard.js'
 import { framed } from './frame.js'
 import { LEGEND_ROW, legendOf } from './legend.js'
 import { lettering, textWidth } from './lettering.js'
@@ -14,7 +14,7 @@ import { element, escapeText } from './svg.js'
 const MARGIN = { right: 24, bottom: 52, left: 84 }
 const BETWEEN = 16
 
-const WIDTH: Span = {
+const WIDTH: Domain = {
   quantity: 'width of the picture',
   unit: 'px',
   min: 200,
@@ -22,7 +22,7 @@ const WIDTH: Span = {
   ends: '[]',
   hint: 'give a width that leaves room for the axes',
 }
-const HEIGHT: Span = {
+const HEIGHT: Domain = {
   quantity: 'height of the picture',
   unit: 'px',
   min: 150,
@@ -50,8 +50,8 @@ const HEIGHT: Span = {
  * ```
  */
 export function drawPanels(chart: PanelChart): string {
-  const width = within(chart.width, WIDTH)
-  const height = within(chart.height, HEIGHT)
+  const width = numberIn(chart.width, WIDTH, 'width')
+  const height = numberIn(chart.height, HEIGHT, 'height')
   return framed({ ...chart, width, height }, (top) => stackPanels(chart, top))
 }
 

@@ -1,5 +1,5 @@
-import type { DayPlan } from '../irrigation/day-plan.js'
-import type { DayPlanRequest } from '../irrigation/plan-request.js'
+import type { DayPlan } from '../irrigation/plan/day-plan.js'
+import type { DayPlanRequest } from '../irrigation/plan/plan-request.js'
 import { InputError } from '../quantity/errors.js'
 import { lineOf } from './line-of.js'
 import type { PanelSeries } from './panel-chart.js'
@@ -26,7 +26,7 @@ export interface PlanChart {
   /** What local clocks are ahead of universal time; west is negative. Unit: h. Range: [-26, 26]. */
   readonly hoursFromUtc: number
   /** No line is drawn across gaps in the readings longer than this. Unit: s. Range: any. */
-  readonly longestStep: number
+  readonly maxStep: number
 }
 
 /**
@@ -44,15 +44,15 @@ export interface PlanChart {
  * const plan = planDay({
  *   start: instant(1779148800), step: minutes(10), demand: new Array(144).fill(0.02),
  *   container: {
- *     substrateVolume: litres(14), containerCapacity: waterContent(0.62), lowestContent: waterContent(0.15),
+ *     substrateVolume: litres(14), containerCapacity: waterContent(0.62), minContent: waterContent(0.15),
  *     bypass: fraction(0.1), drainLag: minutes(10),
  *   },
  *   waterContent: waterContent(0.6), refillPoint: waterContent(0.59), fullPoint: waterContent(0.62),
  *   drainFraction: percent(20), firstShot: instant(1779148800 + 7 * 3600), lastShot: instant(1779148800 + 17 * 3600),
- *   emitters: 2, emitterFlow: litresPerHour(2), lineFill: seconds(8), leastRunTime: minutes(2), mostRunTime: minutes(15),
- *   minRest: minutes(15), mostPerDay: litres(8), trigger: { by: 'level' },
+ *   emitters: 2, emitterFlow: litresPerHour(2), lineFill: seconds(8), minRunTime: minutes(2), maxRunTime: minutes(15),
+ *   minRest: minutes(15), maxPerDay: litres(8), trigger: { by: 'level' },
  * })
- * chartPlan({ title: 'Bench 3, invented', plan, hoursFromUtc: 0, longestStep: 900 }).includes('5 shots planned') // => true
+ * chartPlan({ title: 'Bench 3, invented', plan, hoursFromUtc: 0, maxStep: 900 }).includes('5 shots planned') // => true
  * ```
  */
 export function chartPlan(chart: PlanChart): string {
@@ -61,7 +61,7 @@ export function chartPlan(chart: PlanChart): string {
   const to = plan.time[plan.time.length - 1] as number
   if (!(to > from))
     throw new InputError('plan', `has ${plan.time.length} steps`, 'give a plan of at least two, made by planDay()')
-  const read = readings === undefined ? undefined : lineOf('read', readings.time, readings.content, chart.longestStep)
+  const read = readings === undefined ? undefined : lineOf('read', readings.time, readings.content, chart.maxStep)
   const difference = read === undefined ? undefined : differenceOf(read, plan)
   const predicted: PanelSeries = { name: 'predicted', x: plan.time, y: plan.waterContent, draw: 'line', look: 1 }
   // Planned and given bars stand beside each other, so that one cannot hide the other.

@@ -1,10 +1,10 @@
+import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
-import { within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import { numberIn } from '../quantity/guard.js'
 
 /** The calendar of the language ends here. */
 const LAST = 8.64e12
-const AHEAD: Span = {
+const AHEAD: Domain = {
   quantity: 'hours ahead of universal time',
   unit: 'h',
   min: -26,
@@ -25,7 +25,7 @@ export function timeTicks(from: number, to: number, hoursFromUtc: number): { x: 
   const step =
     [1 / 12, 0.25, 0.5, 1, 2, 3, 6, 12, 24, 48, 72, 168, 720].find((candidate) => hours / candidate <= 9) ??
     Math.ceil(hours / 9 / 24) * 24
-  const offset = within(hoursFromUtc, AHEAD) * 3600
+  const offset = numberIn(hoursFromUtc, AHEAD, 'hoursFromUtc') * 3600
   const first = Math.ceil((from + offset) / (step * 3600))
   const ticks: { x: number; text: string }[] = []
   for (let n = first; n * step * 3600 <= to + offset; n++) {

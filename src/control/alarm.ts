@@ -1,9 +1,9 @@
+import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/duration.js'
-import { within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import { numberIn } from '../quantity/guard.js'
 import type { Reducer } from '../record/reducer.js'
 
-const DELAY: Span = {
+const DELAY: Domain = {
   quantity: 'delay of an alarm',
   unit: 's',
   min: 0,
@@ -11,7 +11,7 @@ const DELAY: Span = {
   ends: '[]',
   hint: 'give how long the condition must last, zero to a day',
 }
-const SHELF: Span = {
+const SHELF: Domain = {
   quantity: 'longest time on the shelf',
   unit: 's',
   min: 0,
@@ -27,7 +27,7 @@ export interface AlarmSettings {
   /** The condition must be gone so long before it has returned to normal. Unit: s. Range: [0, 86400]. */
   readonly offDelay: Duration
   /** Longest time for which it can be shelved. Unit: s. Range: (0, 604800]. */
-  readonly longestShelf: Duration
+  readonly maxShelving: Duration
 }
 
 /** State of an alarm in its life cycle. */
@@ -79,7 +79,7 @@ export interface AlarmReport {
  * @source ANSI/ISA-18.2-2016, Management of Alarm Systems for the Process Industries, alarm state transitions, as restated in public documentation
  * @example
  * ```ts
- * const reducer = alarmLifeCycle({ onDelay: minutes(5), offDelay: minutes(5), longestShelf: hours(8) })
+ * const reducer = alarmLifeCycle({ onDelay: minutes(5), offDelay: minutes(5), maxShelving: hours(8) })
  * const inputs = [
  *   { now: 0, condition: true }, { now: 300, condition: true }, { now: 400, action: 'acknowledge' as const },
  *   { now: 600, condition: false }, { now: 900, condition: false },
@@ -89,9 +89,9 @@ export interface AlarmReport {
  * ```
  */
 export function alarmLifeCycle(settings: AlarmSettings): Reducer<AlarmState, AlarmInput, AlarmReport> {
-  const onDelay = within(settings.onDelay, DELAY)
-  const offDelay = within(settings.offDelay, DELAY)
-  const shelf = within(settings.longestShelf, SHELF)
+  const onDelay = numberIn(settings.onDelay, DELAY, 'onDelay')
+  const offDelay = numberIn(settings.offDelay, DELAY, 'offDelay')
+  const shelf = numberIn(settings.maxShelving, SHELF, 'maxShelving')
   return {
     start: { phase: 'normal', last: null, condition: false, since: null, active: false, shelvedUntil: null },
     step: (state, input) => {

@@ -1,9 +1,9 @@
+import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/duration.js'
-import { wholeWithin, within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import { numberIn, wholeNumberIn } from '../quantity/guard.js'
 import type { Reducer } from '../record/reducer.js'
 
-const MOST: Span = {
+const MOST: Domain = {
   quantity: 'most alarms at a time',
   unit: '1',
   min: 1,
@@ -11,7 +11,7 @@ const MOST: Span = {
   ends: '[]',
   hint: 'give the whole number that one person can look at; ten in ten minutes is the usual mark of a flood',
 }
-const WINDOW: Span = {
+const WINDOW: Domain = {
   quantity: 'time in which alarms are counted',
   unit: 's',
   min: 0,
@@ -70,8 +70,8 @@ export interface Announcement {
  * ```
  */
 export function announceAlarms(settings: AnnounceSettings): Reducer<AnnounceState, NewAlarms, Announcement> {
-  const most = wholeWithin(settings.most, MOST)
-  const window = within(settings.window, WINDOW)
+  const most = wholeNumberIn(settings.most, MOST, 'most')
+  const window = numberIn(settings.window, WINDOW, 'window')
   return {
     start: { recent: [], held: [] },
     step: (state, { now, alarms }) => {

@@ -1,13 +1,13 @@
+import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/duration.js'
 import { InputError } from '../quantity/errors.js'
 import type { Finding } from '../quantity/finding.js'
-import { within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import { numberIn } from '../quantity/guard.js'
 import type { Volume } from '../quantity/volume.js'
 import type { WaterContent } from '../quantity/water-content.js'
-import { TIME } from './spans.js'
+import { TIME } from './domains.js'
 
-const VOLUME: Span = {
+const VOLUME: Domain = {
   quantity: 'volume of water',
   unit: 'L',
   min: 0,
@@ -15,7 +15,7 @@ const VOLUME: Span = {
   ends: '[)',
   hint: 'give zero or more litres',
 }
-const LEVEL: Span = {
+const LEVEL: Domain = {
   quantity: 'water content limit',
   unit: 'm³/m³',
   min: 0,
@@ -35,13 +35,13 @@ export interface WateringRequest {
 /** Limits that no shot may pass. */
 export interface SafeLimits {
   /** Most volume of a shot. Unit: L. Range: [0, ∞). */
-  readonly mostPerShot: Volume
+  readonly maxPerShot: Volume
   /** Most volume in a day. Unit: L. Range: [0, ∞). */
-  readonly mostPerDay: Volume
+  readonly maxPerDay: Volume
   /** Longest time that a valve may be open. Unit: s. Range: [0, ∞). */
-  readonly mostRunTime: Duration
+  readonly maxRunTime: Duration
   /** Least time between two shots. Unit: s. Range: [0, ∞). */
-  readonly leastOffTime: Duration
+  readonly minRest: Duration
   /** An older reading is not acted on. Unit: s. Range: [0, ∞). */
   readonly oldestReading: Duration
   /** No water at this water content and above. Unit: m³/m³. Range: [0, 1]. */
@@ -101,7 +101,7 @@ export interface WateringCheck {
  * @example
  * ```ts
  * const limits = {
- *   mostPerShot: litres(0.5), mostPerDay: litres(5), mostRunTime: minutes(10), leastOffTime: minutes(15),
+ *   maxPerShot: litres(0.5), maxPerDay: litres(5), maxRunTime: minutes(10), minRest: minutes(15),
  *   oldestReading: minutes(20), fullPoint: waterContent(0.62),
  * }
  * const facts = {
@@ -114,8 +114,8 @@ export interface WateringCheck {
  * ```
  */
 export function checkWatering({ request, limits, facts, backUp = false }: CheckWateringInput): WateringCheck {
-  const volume = within(request.volume, VOLUME)
-  const runTime = within(request.runTime, TIME)
+  const volume = numberIn(request.volume, VOLUME, 'volume')
+  const runTime = numberIn(request.runTime, TIME, 'runTime')
   if (volume > 0 !== runTime > 0)
     throw new InputError('request', `asks for ${volume} L in ${runTime} s`, 'give the volume and its run time')
   const refusals: Finding[] = []
@@ -124,18 +124,19 @@ export function checkWatering({ request, limits, facts, backUp = false }: CheckW
   const over = (value: number, limit: number, code: string, what: string, unit: string) => {
     if (value > limit) refuse(code, `${what} ${round(value)} ${unit} is above the limit of ${round(limit)} ${unit}`)
   }
-  over(volume, within(limits.mostPerShot, VOLUME), 'shot-too-large', 'the shot of', 'L')
-  over(runTime, within(limits.mostRunTime, TIME), 'run-too-long', 'the run time of', 's')
-  const perDay = within(limits.mostPerDay, VOLUME)
+  over(volume, numberIn(limits.maxPerShot, VOLUME, 'maxPerShot'), 'shot-too-large', 'the shot of', 'L')
+  over(runTime, numberIn(limits.maxRunTime, TIME, 'maxRunTime'), 'run-too-long', 'the run time of', 's')
+  const perDay = numberIn(limits.maxPerDay, VOLUME, 'maxPerDay')
   if (facts.givenToday === undefined) refuse('given-unknown', 'it is not known how much was given today')
-  else over(within(facts.givenToday, VOLUME) + volume, perDay, 'day-used-up', 'the sum of the day of', 'L')
-  const leastOff = within(limits.leastOffTime, TIME)
+  else
+    over(numberIn(facts.givenToday, VOLUME, 'givenToday') + volume, perDay, 'day-used-up', 'the sum of the day of', 'L')
+  const minOff = numberIn(limits.minRest, TIME, 'minRest')
   if (facts.sinceLastShot === undefined) refuse('last-shot-unknown', 'it is not known when the last shot ended')
-  else if (within(facts.sinceLastShot, TIME) < leastOff)
-    refuse('too-soon', `the last shot ended ${round(facts.sinceLastShot)} s ago; it takes ${round(leastOff)} s`)
-  const oldest = within(limits.oldestReading, TIME)
-  const full = within(limits.fullPoint, LEVEL)
-  const age = facts.age === undefined ? undefined : within(facts.age, TIME)
+  else if (numberIn(facts.sinceLastShot, TIME, 'sinceLastShot') < minOff)
+    refuse('too-soon', `the last shot ended ${round(facts.sinceLastShot)} s ago; it takes ${round(minOff)} s`)
+  const oldest = numberIn(limits.oldestReading, TIME, 'oldestReading')
+  const full = numberIn(limits.fullPoint, LEVEL, 'fullPoint')
+  const age = facts.age === undefined ? undefined : numberIn(facts.age, TIME, 'age')
   // A trusted reading that says "full" forbids a back-up shot as well.
   const fresh = age !== undefined && age <= oldest && facts.flag === 1
   const known = facts.content !== undefined && !Number.isNaN(facts.content)

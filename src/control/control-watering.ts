@@ -69,8 +69,8 @@ export interface WateringDecision {
  * @example
  * ```ts
  * const reducer = controlWatering({
- *   lower: waterContent(0.5), upper: waterContent(0.6), flow: litresPerHour(4), shot: millilitres(200), mostRunTime: minutes(5),
- *   mostPerDay: litres(4), leastOffTime: minutes(10), probeLag: minutes(15), dayStart: instant(0),
+ *   lower: waterContent(0.5), upper: waterContent(0.6), flow: litresPerHour(4), shot: millilitres(200), maxRunTime: minutes(5),
+ *   maxPerDay: litres(4), minRest: minutes(10), probeLag: minutes(15), dayStart: instant(0),
  *   whenMissing: { by: 'staying closed' },
  * })
  * const inputs = [0.52, 0.5, 0.5, 0.51, NaN].map((content, i) => ({ now: 180 * i, content }))

@@ -1,10 +1,10 @@
+import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
-import { within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import { numberIn } from '../quantity/guard.js'
 import type { WaterContent } from '../quantity/water-content.js'
 import type { Reducer } from '../record/reducer.js'
 
-const LOWER: Span = {
+const LOWER: Domain = {
   quantity: 'lower limit of the dead-band',
   unit: 'm³/m³',
   min: 0,
@@ -12,7 +12,7 @@ const LOWER: Span = {
   ends: '[]',
   hint: 'give the water content at which to switch on',
 }
-const UPPER: Span = {
+const UPPER: Domain = {
   quantity: 'upper limit of the dead-band',
   unit: 'm³/m³',
   min: 0,
@@ -64,8 +64,8 @@ export function deadBand(limits: DeadBandLimits): Reducer<DeadBandState, number,
 
 /** The limits, if they leave a band between them. */
 export function checkedBand(limits: DeadBandLimits): { lower: number; upper: number } {
-  const lower = within(limits.lower, LOWER)
-  const upper = within(limits.upper, UPPER)
+  const lower = numberIn(limits.lower, LOWER, 'lower')
+  const upper = numberIn(limits.upper, UPPER, 'upper')
   if (!(lower < upper))
     throw new InputError('upper', `${upper} is not above the lower limit ${lower}`, 'leave a band between the limits')
   return { lower, upper }

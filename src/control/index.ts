@@ -29,7 +29,7 @@ export {
   type WateringState,
 } from './control-watering.js'
 export { type DeadBandLimits, type DeadBandState, deadBand } from './dead-band.js'
+export { diagnoseFlow, type FlowDiagnosisInput } from './diagnose-flow.js'
+export { diagnoseZone, type ProbeAnswers, type ZoneDiagnosisInput } from './diagnose-zone.js'
 export { planRecovery, type RecoveryInput, type RecoveryPlan } from './plan-recovery.js'
-export { type FlowTroubleInput, troubleOfFlow } from './trouble-of-flow.js'
-export { type ProbeAnswers, troubleOfZone, type ZoneTroubleInput } from './trouble-of-zone.js'
 export type { WateringSettings, WhenMissing } from './watering-settings.js'

@@ -1,13 +1,13 @@
+import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/duration.js'
 import { InputError } from '../quantity/errors.js'
 import type { Finding } from '../quantity/finding.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { DrainFraction } from '../quantity/share.js'
-import type { Span } from '../quantity/span.js'
 import type { Volume } from '../quantity/volume.js'
 import type { WaterContent } from '../quantity/water-content.js'
 
-const CONTENT: Span = {
+const CONTENT: Domain = {
   quantity: 'water content after the outage',
   unit: 'm³/m³',
   min: 0,
@@ -15,7 +15,7 @@ const CONTENT: Span = {
   ends: '[]',
   hint: 'give the newest reading, or an estimate from the use of the plants',
 }
-const FULL: Span = {
+const FULL: Domain = {
   quantity: 'full point',
   unit: 'm³/m³',
   min: 0,
@@ -23,7 +23,7 @@ const FULL: Span = {
   ends: '[]',
   hint: 'give the water content to come back to',
 }
-const SUBSTRATE: Span = {
+const SUBSTRATE: Domain = {
   quantity: 'substrate volume',
   unit: 'L',
   min: 0,
@@ -31,7 +31,7 @@ const SUBSTRATE: Span = {
   ends: '()',
   hint: 'give the volume of medium that the shots water',
 }
-const DRAIN: Span = {
+const DRAIN: Domain = {
   quantity: 'drain fraction',
   unit: '1',
   min: 0,
@@ -39,7 +39,7 @@ const DRAIN: Span = {
   ends: '[)',
   hint: 'give the share of the shots that should drain; all of it cannot',
 }
-const SHOT: Span = {
+const SHOT: Domain = {
   quantity: 'largest shot',
   unit: 'L',
   min: 0,
@@ -47,7 +47,7 @@ const SHOT: Span = {
   ends: '()',
   hint: 'give the largest volume that the dry medium takes at a time',
 }
-const APART: Span = {
+const APART: Domain = {
   quantity: 'time between shots',
   unit: 's',
   min: 0,
@@ -55,7 +55,7 @@ const APART: Span = {
   ends: '(]',
   hint: 'give the time that medium and pump need, from one start to the next',
 }
-const MOST: Span = {
+const MOST: Domain = {
   quantity: 'most volume',
   unit: 'L',
   min: 0,
@@ -75,11 +75,11 @@ export interface RecoveryInput {
   /** Share of the shots that should drain. Unit: 1. Range: [0, 1). */
   readonly drainFraction: DrainFraction
   /** Largest shot. Unit: L. Range: (0, ∞). */
-  readonly mostPerShot: Volume
+  readonly maxPerShot: Volume
   /** Least time from the start of one shot to the next. Unit: s. Range: (0, 86400]. */
   readonly betweenShots: Duration
   /** What may still be given today. Unit: L. Range: [0, ∞). */
-  readonly mostInAll: Volume
+  readonly maxTotal: Volume
   /** Whether somebody looked at the clock and at the last shot in the log. */
   readonly clockChecked: boolean
 }
@@ -116,20 +116,22 @@ export interface RecoveryPlan {
  * ```ts
  * const plan = planRecovery({
  *   content: waterContent(0.334), fullPoint: waterContent(0.6), substrateVolume: litres(3.75), drainFraction: percent(10),
- *   mostPerShot: millilitres(120), betweenShots: minutes(5), mostInAll: litres(3), clockChecked: true,
+ *   maxPerShot: millilitres(120), betweenShots: minutes(5), maxTotal: litres(3), clockChecked: true,
  * })
  * plan // => { volume: 1.10833, shots: 10, lasts: 2700, allowed: true }
  * ```
  */
 export function planRecovery(input: RecoveryInput): RecoveryPlan {
-  const lack = Math.max(0, within(input.fullPoint, FULL) - within(input.content, CONTENT))
-  const volume = (lack * within(input.substrateVolume, SUBSTRATE)) / (1 - within(input.drainFraction, DRAIN))
-  const most = within(input.mostPerShot, SHOT)
-  const apart = within(input.betweenShots, APART)
-  const allowance = within(input.mostInAll, MOST)
+  const lack = Math.max(0, numberIn(input.fullPoint, FULL, 'fullPoint') - numberIn(input.content, CONTENT, 'content'))
+  const volume =
+    (lack * numberIn(input.substrateVolume, SUBSTRATE, 'substrateVolume')) /
+    (1 - numberIn(input.drainFraction, DRAIN, 'drainFraction'))
+  const most = numberIn(input.maxPerShot, SHOT, 'maxPerShot')
+  const apart = numberIn(input.betweenShots, APART, 'betweenShots')
+  const allowance = numberIn(input.maxTotal, MOST, 'maxTotal')
   // Rounding of the division must not cost a shot of its own.
   const shots = Math.ceil((volume / most) * (1 - 1e-12))
-  if (!Number.isFinite(shots)) throw new InputError('mostPerShot', 'leads to endless shots', 'give a larger one')
+  if (!Number.isFinite(shots)) throw new InputError('maxPerShot', 'leads to endless shots', 'give a larger one')
   const findings: Finding[] = []
   const find = (code: string, level: Finding['level'], message: string) =>
     findings.push({ code, level, message, source: 'common practice, no source' })

@@ -1,8 +1,8 @@
+import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/duration.js'
 import { InputError } from '../quantity/errors.js'
 import type { Flow } from '../quantity/flow.js'
-import { within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import { numberIn } from '../quantity/guard.js'
 import type { Volume } from '../quantity/volume.js'
 import { checkedBand, type DeadBandLimits } from './dead-band.js'
 
@@ -24,11 +24,11 @@ export interface WateringSettings extends DeadBandLimits {
   /** Volume of one shot. Unit: L. Range: (0, ∞). */
   readonly shot: Volume
   /** Longest time that the valve may stay open at a time. Unit: s. Range: (0, 7200]. */
-  readonly mostRunTime: Duration
+  readonly maxRunTime: Duration
   /** Most volume in a day. Unit: L. Range: (0, ∞). */
-  readonly mostPerDay: Volume
+  readonly maxPerDay: Volume
   /** Least time between the end of a shot and the next. Unit: s. Range: [0, 86400]. */
-  readonly leastOffTime: Duration
+  readonly minRest: Duration
   /** Time after a shot in which the probe does not yet show it. Unit: s. Range: [0, 86400]. */
   readonly probeLag: Duration
   /** A moment at which a day begins, by the clock of the place. Unit: s. Range: [-62135596800, 253402300799]. */
@@ -37,7 +37,7 @@ export interface WateringSettings extends DeadBandLimits {
   readonly whenMissing: WhenMissing
 }
 
-const FLOW: Span = {
+const FLOW: Domain = {
   quantity: 'flow of the valve',
   unit: 'L/h',
   min: 0,
@@ -45,7 +45,7 @@ const FLOW: Span = {
   ends: '()',
   hint: 'give the flow to the containers that the volumes are meant for',
 }
-const SHOT: Span = {
+const SHOT: Domain = {
   quantity: 'volume of a shot',
   unit: 'L',
   min: 0,
@@ -53,7 +53,7 @@ const SHOT: Span = {
   ends: '()',
   hint: 'give a volume above zero',
 }
-const RUN: Span = {
+const RUN: Domain = {
   quantity: 'longest run time',
   unit: 's',
   min: 0,
@@ -61,7 +61,7 @@ const RUN: Span = {
   ends: '(]',
   hint: 'give a time of at most two hours; longer watering is several shots',
 }
-const DAY: Span = {
+const DAY: Domain = {
   quantity: 'most volume in a day',
   unit: 'L',
   min: 0,
@@ -69,8 +69,15 @@ const DAY: Span = {
   ends: '()',
   hint: 'give what the containers may get in a day at most',
 }
-const OFF: Span = { quantity: 'least off time', unit: 's', min: 0, max: 86400, ends: '[]', hint: 'give zero to a day' }
-const LAG: Span = {
+const OFF: Domain = {
+  quantity: 'least off time',
+  unit: 's',
+  min: 0,
+  max: 86400,
+  ends: '[]',
+  hint: 'give zero to a day',
+}
+const LAG: Domain = {
   quantity: 'lag of the probe',
   unit: 's',
   min: 0,
@@ -78,7 +85,7 @@ const LAG: Span = {
   ends: '[]',
   hint: 'give zero to a day',
 }
-const START: Span = {
+const START: Domain = {
   quantity: 'start of a day',
   unit: 's',
   min: -62135596800,
@@ -86,7 +93,7 @@ const START: Span = {
   ends: '[]',
   hint: 'give seconds since the start of 1970 in universal time',
 }
-const EVERY: Span = {
+const EVERY: Domain = {
   quantity: 'time between back-up shots',
   unit: 's',
   min: 0,
@@ -94,7 +101,7 @@ const EVERY: Span = {
   ends: '(]',
   hint: 'give a time of at most a day',
 }
-const COUNT: Span = {
+const COUNT: Domain = {
   quantity: 'back-up shots in a row',
   unit: '1',
   min: 1,
@@ -120,11 +127,11 @@ export interface CheckedSettings {
 
 export function checkedSettings(settings: WateringSettings): CheckedSettings {
   const { lower, upper } = checkedBand(settings)
-  const litresPerSecond = within(settings.flow, FLOW) / 3600
-  const shot = within(settings.shot, SHOT)
+  const litresPerSecond = numberIn(settings.flow, FLOW, 'flow') / 3600
+  const shot = numberIn(settings.shot, SHOT, 'shot')
   const run = shot / litresPerSecond
-  const most = within(settings.mostRunTime, RUN)
-  const perDay = within(settings.mostPerDay, DAY)
+  const most = numberIn(settings.maxRunTime, RUN, 'maxRunTime')
+  const perDay = numberIn(settings.maxPerDay, DAY, 'maxPerDay')
   if (run > most)
     throw new InputError(
       'shot',
@@ -134,10 +141,10 @@ export function checkedSettings(settings: WateringSettings): CheckedSettings {
   if (shot > perDay) throw new InputError('shot', 'is larger than the most for a day', 'make it smaller')
   const { whenMissing } = settings
   const timed = whenMissing.by === 'timed shots'
-  const backUpAfter = timed ? within(whenMissing.every, EVERY) : Infinity
-  const backUps = timed ? within(whenMissing.atMost, COUNT) : 0
+  const backUpAfter = timed ? numberIn(whenMissing.every, EVERY, 'every') : Infinity
+  const backUps = timed ? numberIn(whenMissing.atMost, COUNT, 'atMost') : 0
   if (!Number.isInteger(backUps)) throw new InputError('atMost', `${backUps} is no whole number`, COUNT.hint)
-  const pause = Math.max(within(settings.leastOffTime, OFF), within(settings.probeLag, LAG))
-  const dayStart = within(settings.dayStart, START)
+  const pause = Math.max(numberIn(settings.minRest, OFF, 'minRest'), numberIn(settings.probeLag, LAG, 'probeLag'))
+  const dayStart = numberIn(settings.dayStart, START, 'dayStart')
   return { lower, upper, shot, litresPerSecond, run, perDay, pause, dayStart, backUpAfter, backUps }
 }

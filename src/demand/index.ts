@@ -1,3 +1,27 @@
+export { type BailleInput, transpirationBaille1994, validityBaille1994 } from './cover/baille-1994.js'
+export { type FixtureLight, type FixtureLightInput, fixtureLight } from './cover/fixture-light.js'
+export { type LampInput, leafResistanceGraamans2017, transpirationUnderLamps } from './cover/lamps.js'
+export {
+  type InterceptedFractionInput,
+  interceptedFraction,
+  type LeafAreaFromCoverInput,
+  leafAreaFromCover,
+} from './cover/leaf-area-from-cover.js'
+export { type NightInput, nightTranspiration } from './cover/night-transpiration.js'
+export {
+  type RadiationAndHeatingInput,
+  type RadiationRuleInput,
+  type RadiationRuleUse,
+  waterUseFromRadiationAndHeating,
+  waterUseFromRadiationSum,
+} from './cover/radiation-rule.js'
+export {
+  type CanopyTranspiration,
+  type LeafResistanceInput,
+  leafResistanceStanghellini1987,
+  type StanghelliniInput,
+  transpirationStanghellini1987,
+} from './cover/stanghellini-1987.js'
 export {
   adjustedDepletionFraction,
   type DaysOfWaterInput,
@@ -11,44 +35,25 @@ export {
   type StressInput,
   totalAvailableWater,
   waterStressCoefficient,
-} from './available-water.js'
-export { type BailleInput, transpirationBaille1994, validityBaille1994 } from './baille-1994.js'
-export { type BasalFromLeafAreaInput, basalCoefficientFromLeafArea } from './basal-from-leaf-area.js'
-export { type CoefficientCurveInput, coefficientOfDay, type StageLengths } from './coefficient-curve.js'
+} from './crop/available-water.js'
+export { type BasalFromLeafAreaInput, basalCoefficientFromLeafArea } from './crop/basal-from-leaf-area.js'
+export { type CoefficientCurveInput, coefficientOfDay, type StageLengths } from './crop/coefficient-curve.js'
 export {
   adjustedCropCoefficientFao56,
   type ClimateAdjustmentInput,
   type CropClimate,
-  type HighestCoefficientInput,
-  highestCropCoefficientFao56,
+  type MaxCoefficientInput,
+  maxCropCoefficientFao56,
   validityCropClimateFao56,
-} from './crop-climate.js'
-export { type CropETInput, cropET, type PlantUseInput, waterUsePerPlant } from './crop-et.js'
-export { type TabledCrop, tabledCropFao56, tabledCropNames } from './crop-table-fao56.js'
-export { type DailyReferenceETAsce, dailyReferenceETAsce2005 } from './daily-reference-et-asce-2005.js'
-export { type DailyReferenceET, dailyReferenceETFao56 } from './daily-reference-et-fao56.js'
-export { type DailyUse, type DailyUseInput, dailyUse } from './daily-use.js'
-export type { DailyWeather } from './daily-weather.js'
-export { type DailyUseFit, type DailyUseRecord, type FittedUse, fitDailyUse } from './fit-daily-use.js'
-export { type FixtureLight, type FixtureLightInput, fixtureLight } from './fixture-light.js'
+} from './crop/crop-climate.js'
+export { type CropETInput, cropET, type PlantUseInput, waterUsePerPlant } from './crop/crop-et.js'
+export { type TabledCrop, tabledCropFao56, tabledCropNames } from './crop/crop-table-fao56.js'
 export {
-  type FollowingLevel,
-  type FollowingLevelInput,
-  forecastByFollowingLevel,
-  type LevelCoefficient,
-} from './following-level.js'
-export type { UseCause } from './forecast-record.js'
-export type { ForecastScore } from './forecast-score.js'
-export { type CropStage, tabledCoverFao56, tabledWettedShareFao56, type WettingMethod } from './ground-tables-fao56.js'
-export { type HourlyReferenceETAsce, hourlyReferenceETAsce2005 } from './hourly-reference-et-asce-2005.js'
-export { type HourlyReferenceETSteps, hourlyReferenceETFao56 } from './hourly-reference-et-fao56.js'
-export {
-  type HourlySeriesAsce,
-  type HourlySeriesCounts,
-  hourlySeriesAsce2005,
-  type StationSite,
-} from './hourly-series-asce-2005.js'
-export type { HourlyWeather } from './hourly-weather.js'
+  type CropStage,
+  tabledCoverFao56,
+  tabledWettedShareFao56,
+  type WettingMethod,
+} from './crop/ground-tables-fao56.js'
 export {
   coefficientBetweenWettings,
   type InitialCoefficient,
@@ -58,45 +63,14 @@ export {
   rainEvents,
   type SoilTextureClass,
   type WettingDepthInput,
-} from './initial-coefficient.js'
-export { type LampInput, leafResistanceGraamans2017, transpirationUnderLamps } from './lamps.js'
-export { type LayeredWater, layeredWater, type WaterLayer } from './layered-water.js'
-export {
-  type CaughtShareInput,
-  caughtShare,
-  type LeafAreaFromCoverInput,
-  leafAreaFromCover,
-} from './leaf-area-from-cover.js'
-export { type MonthlyWeather, monthlyReferenceETFao56 } from './monthly-reference-et-fao56.js'
-export { type NightInput, nightTranspiration } from './night-transpiration.js'
-export {
-  type PanInput,
-  type PanSurroundings,
-  panCoefficientInGrass,
-  panCoefficientOnBareGround,
-  referenceETFromPan,
-  validityPanCoefficient,
-} from './pan-evaporation.js'
-export {
-  type RadiationAndHeatingInput,
-  type RadiationRuleInput,
-  type RadiationRuleUse,
-  useByRadiationAndHeating,
-  useByRadiationSum,
-} from './radiation-rule.js'
-export {
-  type RadiationMethodInput,
-  referenceETHargreaves1985,
-  referenceETPriestleyTaylor1972,
-  type TemperatureMethodInput,
-} from './reference-et-by-temperature-and-radiation.js'
-export { type PenmanMonteithTerms, referenceETFao56 } from './reference-et-fao56.js'
+} from './crop/initial-coefficient.js'
+export { type LayeredWater, layeredWater, type WaterLayer } from './crop/layered-water.js'
 export {
   type RootZoneBalanceInput,
   type RootZoneDay,
   type RootZoneDayResult,
   rootZoneBalance,
-} from './root-zone-balance.js'
+} from './crop/root-zone-balance.js'
 export {
   type ExtractFromLeachingInput,
   extractECFromLeaching,
@@ -106,8 +80,7 @@ export {
   type SaltInput,
   saltAndWaterStress,
   yieldUnderSalt,
-} from './salt-stress.js'
-export { forecastBySlidingFit, type SlidingFit, type SlidingFitInput } from './sliding-fit.js'
+} from './crop/salt-stress.js'
 export {
   type CoverInput,
   coverFromCoefficient,
@@ -119,8 +92,8 @@ export {
   evaporationReduction,
   exposedWettedShare,
   totalEvaporableWater,
-} from './soil-evaporation.js'
-export { type TabledSoil, tabledSoilFao56 } from './soil-table-fao56.js'
+} from './crop/soil-evaporation.js'
+export { type TabledSoil, tabledSoilFao56 } from './crop/soil-table-fao56.js'
 export {
   type EffectiveCoverInput,
   effectiveCover,
@@ -131,15 +104,52 @@ export {
   stomatalControlFactor,
   type ThinStandInput,
   thinStandCoefficient,
-} from './sparse-cover.js'
-export { type TabledStages, tabledStagesFao56 } from './stage-table-fao56.js'
+} from './crop/sparse-cover.js'
+export { type TabledStages, tabledStagesFao56 } from './crop/stage-table-fao56.js'
 export {
-  type CanopyTranspiration,
-  type LeafResistanceInput,
-  leafResistanceStanghellini1987,
-  type StanghelliniInput,
-  transpirationStanghellini1987,
-} from './stanghellini-1987.js'
-export type { StepsOfDay } from './steps-of-day.js'
-export type { StepsOfHour } from './steps-of-hour.js'
-export { type SurfaceBalanceInput, type SurfaceDay, type SurfaceDayResult, surfaceBalance } from './surface-balance.js'
+  type SurfaceBalanceInput,
+  type SurfaceDay,
+  type SurfaceDayResult,
+  surfaceBalance,
+} from './crop/surface-balance.js'
+export { type DailyUse, type DailyUseInput, dailyUse } from './record/daily-use.js'
+export { type DailyUseFit, type DailyUseRecord, type FittedUse, fitDailyUse } from './record/fit-daily-use.js'
+export {
+  type FollowingLevel,
+  type FollowingLevelInput,
+  forecastByFollowingLevel,
+  type LevelCoefficient,
+} from './record/following-level.js'
+export type { UseCause } from './record/forecast-record.js'
+export type { ForecastScore } from './record/forecast-score.js'
+export { forecastBySlidingFit, type SlidingFit, type SlidingFitInput } from './record/sliding-fit.js'
+export { type DailyReferenceETAsce, dailyReferenceETAsce2005 } from './reference/daily-reference-et-asce-2005.js'
+export { type DailyReferenceET, dailyReferenceETFao56 } from './reference/daily-reference-et-fao56.js'
+export type { DailyWeather } from './reference/daily-weather.js'
+export { type HourlyReferenceETAsce, hourlyReferenceETAsce2005 } from './reference/hourly-reference-et-asce-2005.js'
+export { type HourlyReferenceETSteps, hourlyReferenceETFao56 } from './reference/hourly-reference-et-fao56.js'
+export {
+  type HourlySeriesAsce,
+  type HourlySeriesCounts,
+  hourlySeriesAsce2005,
+  type StationSite,
+} from './reference/hourly-series-asce-2005.js'
+export type { HourlyWeather } from './reference/hourly-weather.js'
+export { type MonthlyWeather, monthlyReferenceETFao56 } from './reference/monthly-reference-et-fao56.js'
+export {
+  type PanInput,
+  type PanSurroundings,
+  panCoefficientInGrass,
+  panCoefficientOnBareGround,
+  referenceETFromPan,
+  validityPanCoefficient,
+} from './reference/pan-evaporation.js'
+export {
+  type RadiationMethodInput,
+  referenceETHargreaves1985,
+  referenceETPriestleyTaylor1972,
+  type TemperatureMethodInput,
+} from './reference/reference-et-by-temperature-and-radiation.js'
+export { type PenmanMonteithTerms, referenceETFao56 } from './reference/reference-et-fao56.js'
+export type { StepsOfDay } from './reference/steps-of-day.js'
+export type { StepsOfHour } from './reference/steps-of-hour.js'

@@ -1,17 +1,15 @@
-export type { ComplexPermittivity } from './complex-permittivity.js'
-export { type DobsonResult, permittivityDobson1985, type SoilOfDobson, validityDobson1985 } from './dobson-1985.js'
 export {
   type BulkOfArchie,
   bulkConductivityArchie1942,
   type MediumOfArchie,
   type PoreWaterOfArchie,
   poreWaterConductivityArchie1942,
-} from './ec-archie-1942.js'
+} from './conductivity/ec-archie-1942.js'
 export {
   cationsOfConductivitySonneveld1999,
   conductivityOfCationsSonneveld1999,
   validitySonneveld1999,
-} from './ec-cations.js'
+} from './conductivity/ec-cations.js'
 export {
   type CellInSample,
   type CellInStandard,
@@ -19,8 +17,8 @@ export {
   cellConstant,
   conductanceOfCell,
   conductivityOfSample,
-} from './ec-cell-constant.js'
-export { poreWaterOfCoirExtract, saturatedExtractOfCoir } from './ec-coir-extract.js'
+} from './conductivity/ec-cell-constant.js'
+export { poreWaterOfCoirExtract, saturatedExtractOfCoir } from './conductivity/ec-coir-extract.js'
 export {
   type ConductivityOnScale,
   conductivityOfDissolvedSolids,
@@ -29,7 +27,7 @@ export {
   dissolvedSolidsOnScale,
   type SolidsBetweenScales,
   type SolidsOnScale,
-} from './ec-dissolved-solids.js'
+} from './conductivity/ec-dissolved-solids.js'
 export {
   type BulkOfHilhorst,
   bulkConductivityHilhorst2000,
@@ -37,34 +35,34 @@ export {
   type PoreWaterOfHilhorst,
   poreWaterConductivityHilhorst2000,
   waterPermittivityHilhorst2000,
-} from './ec-hilhorst-2000.js'
-export { fitOffsetHilhorst2000, type HilhorstOffset, type OffsetReadings } from './ec-hilhorst-offset.js'
+} from './conductivity/ec-hilhorst-2000.js'
+export { fitOffsetHilhorst2000, type HilhorstOffset, type OffsetReadings } from './conductivity/ec-hilhorst-offset.js'
 export {
   type DemalStandard,
   demalPotassiumChloride,
   type MolalStandard,
   molalPotassiumChloride,
-} from './ec-kcl-standards.js'
+} from './conductivity/ec-kcl-standards.js'
 export {
   type BulkOfMualemFriedman,
   bulkConductivityMualemFriedman1991,
   type MediumOfMualemFriedman,
   type PoreWaterOfMualemFriedman,
   poreWaterConductivityMualemFriedman1991,
-} from './ec-mualem-friedman-1991.js'
+} from './conductivity/ec-mualem-friedman-1991.js'
 export {
   conductivityOnsager1927,
   type DiluteSalt,
   type DiluteSaltConductivity,
   validityOnsager1927,
-} from './ec-onsager-1927.js'
+} from './conductivity/ec-onsager-1927.js'
 export {
   conductivityFromReflection,
   type LongTimeReflection,
   type ProbeInConductor,
   type ProbeOnCable,
   reflectionFromConductivity,
-} from './ec-reflection.js'
+} from './conductivity/ec-reflection.js'
 export {
   type BulkOfRhoades,
   bulkConductivityRhoades1976,
@@ -72,8 +70,8 @@ export {
   type PoreWaterOfRhoades,
   poreWaterConductivityRhoades1976,
   type RhoadesBulk,
-} from './ec-rhoades-1976.js'
-export { conductivityOfSalt, type SaltSolution } from './ec-salts.js'
+} from './conductivity/ec-rhoades-1976.js'
+export { conductivityOfSalt, type SaltSolution } from './conductivity/ec-salts.js'
 export {
   ecAsMeasured,
   ecAt25,
@@ -81,7 +79,7 @@ export {
   type MeasuredConductivity,
   type ReferredConductivity,
   type TwoTemperatures,
-} from './ec-temperature.js'
+} from './conductivity/ec-temperature.js'
 export {
   ecTemperatureFactorLinear,
   ecTemperatureFactorSheetsHendrickx1995,
@@ -90,27 +88,67 @@ export {
   type ViscousTemperature,
   validityEcTemperatureLinear,
   validityEcTemperatureSheetsHendrickx1995,
-} from './ec-temperature-factors.js'
-export { ecTemperatureFactorIso7888 } from './ec-temperature-iso-7888.js'
+} from './conductivity/ec-temperature-factors.js'
+export { ecTemperatureFactorIso7888 } from './conductivity/ec-temperature-iso-7888.js'
+export type { ComplexPermittivity } from './mixing/complex-permittivity.js'
 export {
   type FourPhaseMedium,
   type FourPhaseReading,
   type FourPhases,
   permittivityFourPhase,
   waterContentFourPhase,
-} from './four-phase-mixture.js'
+} from './mixing/four-phase-mixture.js'
+export {
+  validityDebyeKaatze1989,
+  type WaterInField,
+  type WaterRelaxation,
+  waterDebyeKaatze1989,
+} from './mixing/kaatze-1989.js'
+export {
+  validityDebyeKleinSwift1977,
+  type WarmWaterInField,
+  waterDebyeKleinSwift1977,
+} from './mixing/klein-swift-1977.js'
+export {
+  validityDebyeLiebe1991,
+  type WaterDoubleRelaxation,
+  type WaterInMicrowaves,
+  waterDebyeLiebe1991,
+} from './mixing/liebe-1991.js'
+export { apparentPermittivityLossy, type LossyMedium, type LossyReading } from './mixing/lossy-permittivity.js'
+export { type Mixture, type Phase, permittivityOfMixture } from './mixing/mixture.js'
+export {
+  type IndexAndExtinction,
+  permittivityOfRefractiveIndex,
+  type RealAndLoss,
+  type RefractiveIndex,
+  refractiveIndex,
+} from './mixing/refractive-index.js'
+export {
+  permittivityTwoPhase,
+  porosityTwoPhase,
+  type TwoPhaseMedium,
+  type TwoPhaseReading,
+  type TwoPhases,
+} from './mixing/two-phase-mixture.js'
+export {
+  type DobsonResult,
+  permittivityDobson1985,
+  type SoilOfDobson,
+  validityDobson1985,
+} from './relations/dobson-1985.js'
 export {
   permittivityHerkelrath1991,
   type SquareRootContent,
   type SquareRootLine,
   type SquareRootReading,
   waterContentHerkelrath1991,
-} from './herkelrath-1991.js'
+} from './relations/herkelrath-1991.js'
 export {
   permittivityJacobsenSchjonning1993,
   validityJacobsenSchjonning1993,
   waterContentJacobsenSchjonning1993,
-} from './jacobsen-schjonning-1993.js'
+} from './relations/jacobsen-schjonning-1993.js'
 export {
   type ContentInSoil,
   type PermittivityInSoil,
@@ -118,73 +156,51 @@ export {
   type SoilOfJacobsenSchjonning,
   validityJacobsenSchjonningSoil1993,
   waterContentJacobsenSchjonningSoil1993,
-} from './jacobsen-schjonning-soil-1993.js'
-export {
-  validityDebyeKaatze1989,
-  type WaterInField,
-  type WaterRelaxation,
-  waterDebyeKaatze1989,
-} from './kaatze-1989.js'
+} from './relations/jacobsen-schjonning-soil-1993.js'
 export {
   permittivityKellnerLundin2001,
   validityKellnerLundin2001,
   waterContentKellnerLundin2001,
-} from './kellner-lundin-2001.js'
-export { validityDebyeKleinSwift1977, type WarmWaterInField, waterDebyeKleinSwift1977 } from './klein-swift-1977.js'
-export { permittivityLedieu1986, validityLedieu1986, waterContentLedieu1986 } from './ledieu-1986.js'
-export {
-  validityDebyeLiebe1991,
-  type WaterDoubleRelaxation,
-  type WaterInMicrowaves,
-  waterDebyeLiebe1991,
-} from './liebe-1991.js'
-export { apparentPermittivityLossy, type LossyMedium, type LossyReading } from './lossy-permittivity.js'
+} from './relations/kellner-lundin-2001.js'
+export { permittivityLedieu1986, validityLedieu1986, waterContentLedieu1986 } from './relations/ledieu-1986.js'
 export {
   type ContentAndDensity,
   type PermittivityAndDensity,
   permittivityMalickiDensity1996,
   validityMalickiDensity1996,
   waterContentMalickiDensity1996,
-} from './malicki-density-1996.js'
+} from './relations/malicki-density-1996.js'
 export {
   type ContentAndPorosity,
   type PermittivityAndPorosity,
   permittivityMalickiPorosity1996,
   validityMalickiPorosity1996,
   waterContentMalickiPorosity1996,
-} from './malicki-porosity-1996.js'
-export { type Mixture, type Phase, permittivityOfMixture } from './mixture.js'
+} from './relations/malicki-porosity-1996.js'
 export {
   permittivityMyllysSimojoki1996,
   validityMyllysSimojoki1996,
   waterContentMyllysSimojoki1996,
-} from './myllys-simojoki-1996.js'
-export { permittivityNagare2011, validityNagare2011, waterContentNagare2011 } from './nagare-2011.js'
-export { permittivityPepin1992, validityPepin1992, waterContentPepin1992 } from './pepin-1992.js'
-export {
-  type IndexAndExtinction,
-  permittivityOfRefractiveIndex,
-  type RealAndLoss,
-  type RefractiveIndex,
-  refractiveIndex,
-} from './refractive-index.js'
+} from './relations/myllys-simojoki-1996.js'
+export { permittivityNagare2011, validityNagare2011, waterContentNagare2011 } from './relations/nagare-2011.js'
+export { permittivityPepin1992, validityPepin1992, waterContentPepin1992 } from './relations/pepin-1992.js'
 export {
   permittivityRoth1990,
   type ThreePhaseMedium,
   type ThreePhaseReading,
   type ThreePhases,
   waterContentRoth1990,
-} from './roth-1990.js'
+} from './relations/roth-1990.js'
 export {
   permittivityRothMineral1992,
   validityRothMineral1992,
   waterContentRothMineral1992,
-} from './roth-mineral-1992.js'
+} from './relations/roth-mineral-1992.js'
 export {
   permittivityRothOrganic1992,
   validityRothOrganic1992,
   waterContentRothOrganic1992,
-} from './roth-organic-1992.js'
+} from './relations/roth-organic-1992.js'
 export {
   type AirMediumWater,
   type ScaledFrequencyContent,
@@ -193,27 +209,27 @@ export {
   scaledFrequency,
   scaledFrequencyPaltineanuStarr1997,
   waterContentPaltineanuStarr1997,
-} from './scaled-frequency.js'
+} from './relations/scaled-frequency.js'
 export {
   type FittedScaledFrequencyLaw,
   fitScaledFrequency,
   type ScaledFrequencySamples,
-} from './scaled-frequency-fit.js'
+} from './relations/scaled-frequency-fit.js'
 export {
   permittivitySchaap1997,
   type SquareRootPower,
   type SquareRootPowerContent,
   type SquareRootPowerReading,
   waterContentSchaap1997,
-} from './schaap-1997.js'
+} from './relations/schaap-1997.js'
 export {
   type TemperatureError,
   temperatureErrorPepin1995,
   temperatureErrorRoth1990,
   type WarmedMedium,
-} from './temperature-error.js'
-export { permittivityTopp1980, validityTopp1980, waterContentTopp1980 } from './topp-1980.js'
-export { permittivityToppReverse1980, waterContentSlopeTopp1980 } from './topp-reverse-1980.js'
+} from './relations/temperature-error.js'
+export { permittivityTopp1980, validityTopp1980, waterContentTopp1980 } from './relations/topp-1980.js'
+export { permittivityToppReverse1980, waterContentSlopeTopp1980 } from './relations/topp-reverse-1980.js'
 export {
   type ApparentLengthReading,
   permittivityFromApparentLength,
@@ -221,14 +237,7 @@ export {
   type RodsInMedium,
   type TravelTimeReading,
   travelTimeFromPermittivity,
-} from './travel-time.js'
-export {
-  permittivityTwoPhase,
-  porosityTwoPhase,
-  type TwoPhaseMedium,
-  type TwoPhaseReading,
-  type TwoPhases,
-} from './two-phase-mixture.js'
+} from './relations/travel-time.js'
 export {
   permittivityWangSchmugge1980,
   type ReadSoilOfWangSchmugge,
@@ -237,4 +246,4 @@ export {
   type WangSchmuggeResult,
   type WetSoilOfWangSchmugge,
   waterContentWangSchmugge1980,
-} from './wang-schmugge-1980.js'
+} from './relations/wang-schmugge-1980.js'

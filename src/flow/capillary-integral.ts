@@ -1,4 +1,4 @@
-import type { ConductiveModel } from '../medium/retention-model.js'
+import type { ConductiveModel } from '../medium/curves/retention-model.js'
 import { integrate } from '../numerics/quadrature.js'
 import { ConvergenceError } from '../quantity/errors.js'
 import type { SuctionHead } from '../quantity/suction.js'

@@ -1,14 +1,14 @@
-import type { ConductiveModel } from '../medium/retention-model.js'
+import type { ConductiveModel } from '../medium/curves/retention-model.js'
 import { rootBetween } from '../numerics/root.js'
+import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { WaterFlux } from '../quantity/evapotranspiration-hourly.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { HydraulicConductivity } from '../quantity/hydraulic-conductivity.js'
 import type { Length } from '../quantity/length.js'
-import type { Span } from '../quantity/span.js'
 import type { SuctionHead } from '../quantity/suction.js'
 import { riseTo, riseWithoutEnd } from './capillary-integral.js'
-import { SATURATED_CONDUCTIVITY, SUCTION, UPWARD_FLUX } from './spans.js'
+import { SATURATED_CONDUCTIVITY, SUCTION, UPWARD_FLUX } from './domains.js'
 
 /** A medium over a water table or a wet mat, with water rising through it. */
 export interface RisingWater {
@@ -38,7 +38,7 @@ export interface LiftToHeight {
   readonly suction: SuctionHead
 }
 
-const LIFT: Span = {
+const LIFT: Domain = {
   quantity: 'height',
   unit: 'cm',
   min: 0,
@@ -74,7 +74,7 @@ const LIFT: Span = {
  */
 export function capillaryRise(column: RisingToSuction): Length {
   const share = shareOf(column)
-  return riseTo(column.medium, share, within(column.suction, SUCTION)) as Length
+  return riseTo(column.medium, share, numberIn(column.suction, SUCTION, 'suction')) as Length
 }
 
 /**
@@ -95,12 +95,12 @@ export function capillaryRise(column: RisingToSuction): Length {
  * const medium = vanGenuchten1980({
  *   residual: waterContent(0.12), saturated: waterContent(0.93), alpha: perCentimetre(0.1), n: 1.6,
  * })
- * greatestCapillaryRise({
+ * maxCapillaryRise({
  *   medium, saturatedConductivity: centimetresPerMinute(1), upwardFlux: millimetresPerHour(3),
  * }) // => 27.125184
  * ```
  */
-export function greatestCapillaryRise(column: RisingWater): Length {
+export function maxCapillaryRise(column: RisingWater): Length {
   const share = shareOf(column)
   if (share === 0) throw new InputError('upwardFlux', 'without a flux the rise has no limit', 'give a flux above zero')
   return riseWithoutEnd(column.medium, share) as Length
@@ -130,9 +130,9 @@ export function greatestCapillaryRise(column: RisingWater): Length {
  */
 export function capillaryFlux(column: LiftToHeight): WaterFlux {
   const { medium } = column
-  const conductivity = within(column.saturatedConductivity, SATURATED_CONDUCTIVITY)
-  const height = within(column.height, LIFT)
-  const suction = within(column.suction, SUCTION)
+  const conductivity = numberIn(column.saturatedConductivity, SATURATED_CONDUCTIVITY, 'saturatedConductivity')
+  const height = numberIn(column.height, LIFT, 'height')
+  const suction = numberIn(column.suction, SUCTION, 'suction')
   if (suction <= height) return 0 as WaterFlux
   // With K at most K_s the integral is at most s / (1 + e / K_s), which bounds the flux from above.
   const most = suction / height - 1
@@ -148,6 +148,6 @@ export function capillaryFlux(column: LiftToHeight): WaterFlux {
 
 /** The flux over the saturated conductivity. */
 function shareOf(column: RisingWater): number {
-  const conductivity = within(column.saturatedConductivity, SATURATED_CONDUCTIVITY)
-  return within(column.upwardFlux, UPWARD_FLUX) / 10 / conductivity
+  const conductivity = numberIn(column.saturatedConductivity, SATURATED_CONDUCTIVITY, 'saturatedConductivity')
+  return numberIn(column.upwardFlux, UPWARD_FLUX, 'upwardFlux') / 10 / conductivity
 }

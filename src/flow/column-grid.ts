@@ -1,4 +1,4 @@
-import type { Container } from '../medium/container.js'
+import type { Container } from '../medium/container/container.js'
 import type { Length } from '../quantity/length.js'
 
 /** A container cut into layers around nodes, the first at the bottom, the last at the surface. Units: cm, cm², cm³. */

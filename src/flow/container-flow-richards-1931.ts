@@ -1,16 +1,16 @@
 import { rootBetween } from '../numerics/root.js'
+import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { Length } from '../quantity/length.js'
-import type { Span } from '../quantity/span.js'
 import type { SuctionHead } from '../quantity/suction.js'
 import type { Volume } from '../quantity/volume.js'
 import type { WaterContent } from '../quantity/water-content.js'
 import { columnEquations } from './column-equations.js'
 import { columnSolver } from './column-solver.js'
 import type { ContainerFlow, FlowOutcome, FlowStep } from './container-flow.js'
+import { APPLIED, DEMAND, STEP } from './domains.js'
 import { type RichardsContainer, richardsColumn } from './richards-column.js'
-import { APPLIED, DEMAND, STEP } from './spans.js'
 import { mediumTable, nodeValues } from './tabulated-medium.js'
 
 /** State of the simulation: plain numbers, so that it can be kept as JSON and taken up again at any step. */
@@ -52,7 +52,7 @@ export interface RichardsFlow extends ContainerFlow<RichardsState> {
 
 /** Driest suction at the bottom of a container that a simulation can begin with. Unit: cm. */
 const DRIEST = 1e6
-const SUCTION: Span = {
+const SUCTION: Domain = {
   quantity: 'suction',
   unit: 'cm',
   min: -1000,
@@ -119,7 +119,7 @@ export function containerFlowRichards1931(input: RichardsContainer): RichardsFlo
   const unpack = ({ suctions }: RichardsState): Float64Array => {
     if (suctions.length !== nodes)
       throw new InputError('state', 'has another number of nodes than the container', 'begin with `start`')
-    return Float64Array.from(suctions, (suction) => within(suction, STATE))
+    return Float64Array.from(suctions, (suction) => numberIn(suction, STATE))
   }
   const pack = (suctions: Float64Array): RichardsState => ({ suctions: Array.from(suctions) as SuctionHead[] })
 
@@ -129,7 +129,7 @@ export function containerFlowRichards1931(input: RichardsContainer): RichardsFlo
       const underWater = -heights[nodes - 1]!
       const [most] = atRest(underWater)
       const [least] = atRest(DRIEST)
-      within(content, { ...CONTENT, min: least, max: most })
+      numberIn(content, { ...CONTENT, min: least, max: most })
       const bottom = rootBetween(
         (bottom) => {
           const [held, slope] = atRest(bottom)
@@ -140,14 +140,14 @@ export function containerFlowRichards1931(input: RichardsContainer): RichardsFlo
       )
       return pack(heights.map((height) => bottom + height))
     },
-    startAt: (suction) => pack(heights.map((height) => within(suction(height as Length), SUCTION))),
+    startAt: (suction) => pack(heights.map((height) => numberIn(suction(height as Length), SUCTION))),
     step: (state, during) => {
-      const duration = within(during.duration, STEP)
+      const duration = numberIn(during.duration, STEP, 'duration')
       const suctions = unpack(state)
-      const applied = within(during.applied, APPLIED) * 1000
+      const applied = numberIn(during.applied, APPLIED, 'applied') * 1000
       if (applied > 0 && ends.surface !== 'shots')
         throw new InputError('applied', 'cannot be given to a surface that keeps a suction', 'leave `surface` out')
-      const demand = within(during.demand, DEMAND) * 1000
+      const demand = numberIn(during.demand, DEMAND, 'demand') * 1000
       const conditions = { applied: applied / duration, sink: sink(demand / duration) }
       const passed = advance(suctions, duration, conditions)
       return {
@@ -172,7 +172,7 @@ export function containerFlowRichards1931(input: RichardsContainer): RichardsFlo
   }
 }
 
-const STATE: Span = {
+const STATE: Domain = {
   quantity: 'suction of the state',
   unit: 'cm',
   min: -Infinity,
@@ -180,7 +180,7 @@ const STATE: Span = {
   ends: '()',
   hint: 'keep the numbers of a state as they are',
 }
-const CONTENT: Span = {
+const CONTENT: Domain = {
   quantity: 'water content',
   unit: 'm³/m³',
   min: 0,

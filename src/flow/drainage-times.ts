@@ -1,8 +1,8 @@
+import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/duration.js'
 import { ConvergenceError, InputError } from '../quantity/errors.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { DrainFraction } from '../quantity/share.js'
-import type { Span } from '../quantity/span.js'
 import type { Volume } from '../quantity/volume.js'
 import { containerFlowRichards1931, type RichardsState } from './container-flow-richards-1931.js'
 import type { RichardsContainer } from './richards-column.js'
@@ -15,7 +15,7 @@ export interface DrainingContainer extends Pick<RichardsContainer, 'container' |
   readonly shares: readonly DrainFraction[]
 }
 
-const SHARE: Span = {
+const SHARE: Domain = {
   quantity: 'share of the drain',
   unit: '1',
   min: 0,
@@ -68,7 +68,7 @@ export function drainageTimes(input: DrainingContainer): Duration[] {
     DAY,
   )
   return input.shares.map((share, i) => {
-    const wanted = within(share, SHARE) * drainable
+    const wanted = numberIn(share, SHARE) * drainable
     if (share < (input.shares[i - 1] ?? 0))
       throw new InputError('shares', 'do not rise', 'give the smaller shares first: the simulation does not go back')
     if (wanted <= from.drained) return from.time as Duration

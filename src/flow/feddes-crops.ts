@@ -1,4 +1,4 @@
-import type { SourcedRow } from '../medium/sourced-row.js'
+import type { SourcedRow } from '../medium/tables/sourced-row.js'
 import type { SuctionHead } from '../quantity/suction.js'
 import type { FeddesLimits } from './feddes-factor.js'
 

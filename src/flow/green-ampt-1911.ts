@@ -1,15 +1,15 @@
 import { inverseLogExcess, logExcess } from '../numerics/log-excess.js'
+import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/duration.js'
 import { InputError } from '../quantity/errors.js'
 import type { ApplicationRate } from '../quantity/evapotranspiration-hourly.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { HydraulicConductivity } from '../quantity/hydraulic-conductivity.js'
 import type { Length } from '../quantity/length.js'
-import type { Span } from '../quantity/span.js'
 import type { SuctionHead } from '../quantity/suction.js'
 import type { WaterContentChange } from '../quantity/water-content.js'
 import type { WaterDepth } from '../quantity/water-depth.js'
-import { FRONT_CONDUCTIVITY, FRONT_SUCTION, PONDED_DEPTH, TIME_OF_FRONT, WATER_CONTENT_RISE } from './spans.js'
+import { FRONT_CONDUCTIVITY, FRONT_SUCTION, PONDED_DEPTH, TIME_OF_FRONT, WATER_CONTENT_RISE } from './domains.js'
 
 /** A medium in which a sharp wetting front goes down. */
 export interface WettingFront {
@@ -49,7 +49,7 @@ export interface Infiltration {
   readonly frontDepth: Length
 }
 
-const INFILTRATED: Span = {
+const INFILTRATED: Domain = {
   quantity: 'infiltrated water',
   unit: 'mm',
   min: 0,
@@ -83,7 +83,7 @@ const INFILTRATED: Span = {
  */
 export function infiltrationGreenAmpt1911(front: WettingFrontAtTime): Infiltration {
   const { conductivity, pull, rise } = checkFront(front)
-  const given = conductivity * (within(front.time, TIME_OF_FRONT) / 3600)
+  const given = conductivity * (numberIn(front.time, TIME_OF_FRONT, 'time') / 3600)
   const depth = pull === 0 ? given : pull * inverseLogExcess(given / pull)
   if (depth === 0) throw new InputError('time', 'nothing has gone in after so short a time', 'give a longer one')
   return infiltrationOf(depth, conductivity * (1 + pull / depth), rise)
@@ -121,14 +121,16 @@ export function infiltrationOf(depth: number, rate: number, rise: number): Infil
  */
 export function timeGreenAmpt1911(front: WettingFrontOfDepth): Duration {
   const { conductivity, pull } = checkFront(front)
-  const depth = within(front.infiltrated, INFILTRATED) / 10
+  const depth = numberIn(front.infiltrated, INFILTRATED, 'infiltrated') / 10
   return ((3600 * (pull === 0 ? depth : pull * logExcess(depth / pull))) / conductivity) as Duration
 }
 
 /** The numbers of a front, checked; `pull` is the P of the equation, in cm. */
 export function checkFront(front: PondedFront): { conductivity: number; pull: number; rise: number } {
-  const conductivity = within(front.conductivity, FRONT_CONDUCTIVITY)
-  const rise = within(front.rise, WATER_CONTENT_RISE)
-  const head = within(front.frontSuction, FRONT_SUCTION) + within(front.pondedDepth ?? 0, PONDED_DEPTH)
+  const conductivity = numberIn(front.conductivity, FRONT_CONDUCTIVITY, 'conductivity')
+  const rise = numberIn(front.rise, WATER_CONTENT_RISE, 'rise')
+  const head =
+    numberIn(front.frontSuction, FRONT_SUCTION, 'frontSuction') +
+    numberIn(front.pondedDepth ?? 0, PONDED_DEPTH, 'pondedDepth')
   return { conductivity, pull: head * rise, rise }
 }

@@ -1,8 +1,8 @@
 export {
   capillaryFlux,
   capillaryRise,
-  greatestCapillaryRise,
   type LiftToHeight,
+  maxCapillaryRise,
   type RisingToSuction,
   type RisingWater,
 } from './capillary-rise.js'
@@ -32,6 +32,12 @@ export {
   type WettingFrontOfDepth,
 } from './green-ampt-1911.js'
 export {
+  type ExponentialOverWaterTable,
+  maxEvaporationGardner1958,
+  maxEvaporationPowerGardner1958,
+  type PowerOverWaterTable,
+} from './max-evaporation-gardner-1958.js'
+export {
   type InfiltrationUnderRate,
   infiltrationMeinLarson1973,
   type Ponding,
@@ -39,12 +45,6 @@ export {
   type WettingFrontUnderRate,
   type WettingFrontUnderRateAtTime,
 } from './mein-larson-1973.js'
-export {
-  type ExponentialOverWaterTable,
-  mostEvaporationGardner1958,
-  mostEvaporationPowerGardner1958,
-  type PowerOverWaterTable,
-} from './most-evaporation-gardner-1958.js'
 export { type AbsorbingSurface, infiltrationPhilip1957 } from './philip-1957.js'
 export type { RichardsContainer, RootsInContainer } from './richards-column.js'
 export { type ConductingMedium, soilWaterDiffusivity } from './soil-water-diffusivity.js'

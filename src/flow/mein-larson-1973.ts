@@ -1,11 +1,11 @@
 import { inverseLogExcess, logExcess } from '../numerics/log-excess.js'
 import type { Duration } from '../quantity/duration.js'
 import type { ApplicationRate } from '../quantity/evapotranspiration-hourly.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { Length } from '../quantity/length.js'
 import type { WaterDepth } from '../quantity/water-depth.js'
+import { APPLICATION_RATE, ELAPSED } from './domains.js'
 import { checkFront, type Infiltration, infiltrationOf, type WettingFront } from './green-ampt-1911.js'
-import { APPLICATION_RATE, ELAPSED } from './spans.js'
 
 /** A medium and the water that falls on it. */
 export interface WettingFrontUnderRate extends WettingFront {
@@ -61,7 +61,7 @@ export interface InfiltrationUnderRate extends Infiltration {
  */
 export function pondingMeinLarson1973(front: WettingFrontUnderRate): Ponding {
   const { conductivity, pull, rise } = checkFront(front)
-  const rate = within(front.applicationRate, APPLICATION_RATE) / 10
+  const rate = numberIn(front.applicationRate, APPLICATION_RATE, 'applicationRate') / 10
   if (rate <= conductivity)
     return { ponds: false, reason: 'the wetted medium conducts all that falls, so that no water ever stands on it' }
   const depth = (conductivity * pull) / (rate - conductivity)
@@ -98,7 +98,7 @@ export function pondingMeinLarson1973(front: WettingFrontUnderRate): Ponding {
  */
 export function infiltrationMeinLarson1973(front: WettingFrontUnderRateAtTime): InfiltrationUnderRate {
   const { conductivity, pull, rise } = checkFront(front)
-  const time = within(front.time, ELAPSED)
+  const time = numberIn(front.time, ELAPSED, 'time')
   const ponding = pondingMeinLarson1973(front)
   const rate = front.applicationRate / 10
   if (!ponding.ponds || time <= ponding.time)

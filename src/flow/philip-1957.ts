@@ -1,10 +1,10 @@
+import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/duration.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { HydraulicConductivity } from '../quantity/hydraulic-conductivity.js'
 import type { Sorptivity } from '../quantity/sorptivity.js'
-import type { Span } from '../quantity/span.js'
 import type { WaterDepth } from '../quantity/water-depth.js'
-import { ELAPSED } from './spans.js'
+import { ELAPSED } from './domains.js'
 
 /** A dry medium whose surface has water, and for how long. */
 export interface AbsorbingSurface {
@@ -16,7 +16,7 @@ export interface AbsorbingSurface {
   readonly time: Duration
 }
 
-const SORPTIVITY_OF_SURFACE: Span = {
+const SORPTIVITY_OF_SURFACE: Domain = {
   quantity: 'sorptivity',
   unit: 'cm/h^½',
   min: 0,
@@ -24,7 +24,7 @@ const SORPTIVITY_OF_SURFACE: Span = {
   ends: '[)',
   hint: 'give a sorptivity of zero or more',
 }
-const GRAVITY_TERM: Span = {
+const GRAVITY_TERM: Domain = {
   quantity: 'coefficient of time',
   unit: 'cm/h',
   min: 0,
@@ -52,7 +52,9 @@ const GRAVITY_TERM: Span = {
  * ```
  */
 export function infiltrationPhilip1957(surface: AbsorbingSurface): WaterDepth {
-  const hours = within(surface.time, ELAPSED) / 3600
-  const gravity = within(surface.gravityTerm ?? 0, GRAVITY_TERM)
-  return (10 * (within(surface.sorptivity, SORPTIVITY_OF_SURFACE) * Math.sqrt(hours) + gravity * hours)) as WaterDepth
+  const hours = numberIn(surface.time, ELAPSED, 'time') / 3600
+  const gravity = numberIn(surface.gravityTerm ?? 0, GRAVITY_TERM, 'gravityTerm')
+  return (10 *
+    (numberIn(surface.sorptivity, SORPTIVITY_OF_SURFACE, 'sorptivity') * Math.sqrt(hours) +
+      gravity * hours)) as WaterDepth
 }

@@ -1,15 +1,15 @@
-import type { Container } from '../medium/container.js'
-import type { ConductiveModel } from '../medium/retention-model.js'
+import type { Container } from '../medium/container/container.js'
+import type { ConductiveModel } from '../medium/curves/retention-model.js'
+import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
-import { wholeWithin, within } from '../quantity/guard.js'
+import { numberIn, wholeNumberIn } from '../quantity/guard.js'
 import type { HydraulicConductivity } from '../quantity/hydraulic-conductivity.js'
 import type { Length } from '../quantity/length.js'
-import type { Span } from '../quantity/span.js'
 import type { SuctionHead } from '../quantity/suction.js'
 import type { ColumnEnds, Sink } from './column-equations.js'
 import { type ColumnGrid, columnGrid } from './column-grid.js'
+import { SATURATED_CONDUCTIVITY } from './domains.js'
 import { type FeddesLimits, feddesDryStart, feddesFactor } from './feddes-factor.js'
-import { SATURATED_CONDUCTIVITY } from './spans.js'
 import { checkFeddesLimits } from './uptake-feddes-1978.js'
 
 /** A container whose water is simulated. */
@@ -40,7 +40,7 @@ export interface RootsInContainer {
   readonly density?: (height: Length) => number
 }
 
-const NODES: Span = {
+const NODES: Domain = {
   quantity: 'nodes',
   unit: '1',
   min: 5,
@@ -48,7 +48,7 @@ const NODES: Span = {
   ends: '[]',
   hint: 'give a whole number; twice as many make a quarter of the error',
 }
-const TOLERANCE: Span = {
+const TOLERANCE: Domain = {
   quantity: 'tolerance',
   unit: 'm³/m³',
   min: 1e-9,
@@ -56,7 +56,7 @@ const TOLERANCE: Span = {
   ends: '[]',
   hint: 'give the error of water content that a step may make, 0.0001 for instance',
 }
-const HELD: Span = {
+const HELD: Domain = {
   quantity: 'suction that is held',
   unit: 'cm',
   min: -1000,
@@ -64,7 +64,7 @@ const HELD: Span = {
   ends: '[]',
   hint: 'give the suction at bottom or surface, zero for a water table',
 }
-const DENSITY: Span = {
+const DENSITY: Domain = {
   quantity: 'root density',
   unit: 'any',
   min: 0,
@@ -88,12 +88,13 @@ export interface RichardsColumn {
 /** Refuses what cannot be simulated. */
 export function richardsColumn(input: RichardsContainer): RichardsColumn {
   const { container, medium, roots, base = 'seepage', surface = 'shots' } = input
-  const saturatedConductivity = within(input.saturatedConductivity, SATURATED_CONDUCTIVITY) / 3600
-  const grid = columnGrid(container, wholeWithin(input.nodes ?? 61, NODES))
-  const tolerance = within(input.tolerance ?? 0.0001, TOLERANCE)
+  const saturatedConductivity =
+    numberIn(input.saturatedConductivity, SATURATED_CONDUCTIVITY, 'saturatedConductivity') / 3600
+  const grid = columnGrid(container, wholeNumberIn(input.nodes ?? 61, NODES, 'nodes'))
+  const tolerance = numberIn(input.tolerance ?? 0.0001, TOLERANCE, 'tolerance')
   const ends: ColumnEnds = {
-    base: typeof base === 'string' ? base : within(base, HELD),
-    surface: typeof surface === 'string' ? surface : within(surface, HELD),
+    base: typeof base === 'string' ? base : numberIn(base, HELD),
+    surface: typeof surface === 'string' ? surface : numberIn(surface, HELD),
   }
   return { grid, medium, saturatedConductivity, ends, tolerance, sink: sinkOf(grid, roots) }
 }
@@ -104,7 +105,7 @@ function sinkOf(grid: ColumnGrid, roots: RootsInContainer | undefined): Richards
   const density = roots?.density
   let sum = 0
   for (let i = 0; i < grid.nodes; i++) {
-    const here = density === undefined ? 1 : within(density(grid.heights[i] as Length), DENSITY)
+    const here = density === undefined ? 1 : numberIn(density(grid.heights[i] as Length), DENSITY)
     parts[i] = here * grid.volumes[i]!
     sum += parts[i]!
   }

@@ -1,10 +1,10 @@
-import type { ConductiveModel } from '../medium/retention-model.js'
+import type { ConductiveModel } from '../medium/curves/retention-model.js'
 import type { SoilWaterDiffusivity } from '../quantity/diffusivity.js'
 import { InputError } from '../quantity/errors.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { HydraulicConductivity } from '../quantity/hydraulic-conductivity.js'
 import type { SuctionHead } from '../quantity/suction.js'
-import { SATURATED_CONDUCTIVITY, SUCTION } from './spans.js'
+import { SATURATED_CONDUCTIVITY, SUCTION } from './domains.js'
 
 /** A medium at a suction. */
 export interface ConductingMedium {
@@ -34,8 +34,8 @@ export interface ConductingMedium {
  * ```
  */
 export function soilWaterDiffusivity(state: ConductingMedium): SoilWaterDiffusivity {
-  const conductivity = within(state.saturatedConductivity, SATURATED_CONDUCTIVITY)
-  const suction = within(state.suction, SUCTION) as SuctionHead
+  const conductivity = numberIn(state.saturatedConductivity, SATURATED_CONDUCTIVITY, 'saturatedConductivity')
+  const suction = numberIn(state.suction, SUCTION, 'suction') as SuctionHead
   const diffusivity = (conductivity * state.medium.relativeConductivity(suction)) / state.medium.capacity(suction)
   if (diffusivity < Infinity) return diffusivity as SoilWaterDiffusivity
   throw new InputError(

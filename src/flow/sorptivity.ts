@@ -1,15 +1,15 @@
-import type { ConductiveModel } from '../medium/retention-model.js'
+import type { ConductiveModel } from '../medium/curves/retention-model.js'
 import { integrate } from '../numerics/quadrature.js'
 import { followPair } from '../numerics/runge-kutta.js'
 import type { SoilWaterDiffusivity } from '../quantity/diffusivity.js'
+import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { HydraulicConductivity } from '../quantity/hydraulic-conductivity.js'
 import type { Sorptivity } from '../quantity/sorptivity.js'
-import type { Span } from '../quantity/span.js'
 import type { SuctionHead } from '../quantity/suction.js'
 import type { WaterContentChange } from '../quantity/water-content.js'
-import { SATURATED_CONDUCTIVITY, SUCTION } from './spans.js'
+import { SATURATED_CONDUCTIVITY, SUCTION } from './domains.js'
 
 /** A dry medium whose surface is wetted. */
 export interface WettedMedium {
@@ -31,7 +31,7 @@ export interface WettedWithDiffusivity {
   readonly rise: WaterContentChange
 }
 
-const DIFFUSIVITY_OF_MEDIUM: Span = {
+const DIFFUSIVITY_OF_MEDIUM: Domain = {
   quantity: 'diffusivity',
   unit: 'cm²/h',
   min: 0,
@@ -39,7 +39,7 @@ const DIFFUSIVITY_OF_MEDIUM: Span = {
   ends: '[)',
   hint: 'give a diffusivity of zero or more',
 }
-const RISE: Span = {
+const RISE: Domain = {
   quantity: 'rise of water content',
   unit: 'm³/m³',
   min: 0,
@@ -157,8 +157,8 @@ export function sorptivityParlange1975(wetting: WettedMedium): Sorptivity {
  * ```
  */
 export function sorptivityConstantDiffusivity(wetting: WettedWithDiffusivity): Sorptivity {
-  const diffusivity = within(wetting.diffusivity, DIFFUSIVITY_OF_MEDIUM)
-  return (2 * within(wetting.rise, RISE) * Math.sqrt(diffusivity / Math.PI)) as Sorptivity
+  const diffusivity = numberIn(wetting.diffusivity, DIFFUSIVITY_OF_MEDIUM, 'diffusivity')
+  return (2 * numberIn(wetting.rise, RISE, 'rise') * Math.sqrt(diffusivity / Math.PI)) as Sorptivity
 }
 
 /** The weighted integral with K / K_s in the place of K. */
@@ -177,12 +177,16 @@ function weightedSorptivity(medium: ConductiveModel, from: number, to: number): 
 }
 
 function checkWetting(wetting: WettedMedium) {
-  const from = within(wetting.surfaceSuction ?? 0, { ...SUCTION, quantity: 'suction at the surface' })
-  const to = within(wetting.initialSuction, { ...SUCTION, quantity: 'initial suction' })
+  const from = numberIn(
+    wetting.surfaceSuction ?? 0,
+    { ...SUCTION, quantity: 'suction at the surface' },
+    'surfaceSuction',
+  )
+  const to = numberIn(wetting.initialSuction, { ...SUCTION, quantity: 'initial suction' }, 'initialSuction')
   if (from > to) throw new InputError('surfaceSuction', 'the surface is drier than the medium', 'only wetting is meant')
   return {
     medium: wetting.medium,
-    conductivity: within(wetting.saturatedConductivity, SATURATED_CONDUCTIVITY),
+    conductivity: numberIn(wetting.saturatedConductivity, SATURATED_CONDUCTIVITY, 'saturatedConductivity'),
     from,
     to,
   }

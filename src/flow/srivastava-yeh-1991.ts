@@ -1,16 +1,16 @@
-import { contentOf } from '../medium/curve-limits.js'
-import { type GardnerParameters, gardner1958 } from '../medium/gardner-1958.js'
+import { contentOf } from '../medium/curves/curve-limits.js'
+import { type GardnerParameters, gardner1958 } from '../medium/curves/gardner-1958.js'
+import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/duration.js'
 import { ConvergenceError, InputError } from '../quantity/errors.js'
 import type { WaterFlux } from '../quantity/evapotranspiration-hourly.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { HydraulicConductivity } from '../quantity/hydraulic-conductivity.js'
 import type { Length } from '../quantity/length.js'
-import type { Span } from '../quantity/span.js'
 import type { SuctionHead } from '../quantity/suction.js'
 import type { WaterContent } from '../quantity/water-content.js'
+import { BOTTOM_SUCTION, COLUMN_HEIGHT, DOWNWARD_FLUX, HEIGHT, SATURATED_CONDUCTIVITY } from './domains.js'
 import { type Bounded, type ExponentialColumn, steadyConductivity, steadyRounding } from './exponential-profile.js'
-import { BOTTOM_SUCTION, COLUMN_HEIGHT, DOWNWARD_FLUX, HEIGHT, SATURATED_CONDUCTIVITY } from './spans.js'
 import { conductivityByImages } from './srivastava-yeh-early.js'
 import { conductivityBySeries, MOST_ROOTS } from './srivastava-yeh-series.js'
 
@@ -40,7 +40,7 @@ export interface WaterAtHeight {
   readonly waterContent: WaterContent
 }
 
-const TIME: Span = {
+const TIME: Domain = {
   quantity: 'time',
   unit: 's',
   min: 0,
@@ -82,13 +82,13 @@ const TIME: Span = {
 export function infiltrationSrivastavaYeh1991(column: InfiltrationToWaterTable): WaterAtHeight {
   const { alpha, residual, saturated } = column
   gardner1958(column)
-  const conductivity = within(column.saturatedConductivity, SATURATED_CONDUCTIVITY)
-  const top = within(column.columnHeight, COLUMN_HEIGHT)
-  const height = within(column.height, HEIGHT)
+  const conductivity = numberIn(column.saturatedConductivity, SATURATED_CONDUCTIVITY, 'saturatedConductivity')
+  const top = numberIn(column.columnHeight, COLUMN_HEIGHT, 'columnHeight')
+  const height = numberIn(column.height, HEIGHT, 'height')
   if (height > top)
     throw new InputError('height', `${height} cm is above the surface at ${top} cm`, 'look inside the column')
-  const time = within(column.time, TIME) / 3600
-  const bottom = Math.exp(-alpha * within(column.bottomSuction ?? 0, BOTTOM_SUCTION))
+  const time = numberIn(column.time, TIME, 'time') / 3600
+  const bottom = Math.exp(-alpha * numberIn(column.bottomSuction ?? 0, BOTTOM_SUCTION, 'bottomSuction'))
   const scaled: ExponentialColumn = {
     height: alpha * top,
     bottom,
@@ -124,13 +124,13 @@ function boundedConductivity(column: ExponentialColumn, height: number, time: nu
 
 /** A flux over the saturated conductivity, if the column neither runs full nor is asked for more than it can lift. */
 function checkFlux(name: string, flux: WaterFlux, conductivity: number, bottom: number, top: number): number {
-  const share = within(flux, { ...DOWNWARD_FLUX, quantity: name }) / 10 / conductivity
+  const share = numberIn(flux, { ...DOWNWARD_FLUX, quantity: name }) / 10 / conductivity
   if (share > 1) throw new InputError(name, 'it is above the saturated conductivity', 'the medium would run full')
   if (share < 0 && !(steadyConductivity(share, bottom, top) > 0))
     throw new InputError(
       name,
       'more would evaporate than the column can lift',
-      'give less, or see mostEvaporationGardner1958',
+      'give less, or see maxEvaporationGardner1958',
     )
   return share
 }

@@ -1,12 +1,12 @@
 import { InputError } from '../quantity/errors.js'
 import type { WaterFlux } from '../quantity/evapotranspiration-hourly.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { HydraulicConductivity } from '../quantity/hydraulic-conductivity.js'
 import type { InverseSuction } from '../quantity/inverse-suction.js'
 import type { Length } from '../quantity/length.js'
 import type { SuctionHead } from '../quantity/suction.js'
+import { ALPHA, BOTTOM_SUCTION, DOWNWARD_FLUX, HEIGHT, SATURATED_CONDUCTIVITY } from './domains.js'
 import { steadyConductivity } from './exponential-profile.js'
-import { ALPHA, BOTTOM_SUCTION, DOWNWARD_FLUX, HEIGHT, SATURATED_CONDUCTIVITY } from './spans.js'
 
 /** An exponential medium over a water table with a steady flux through it. */
 export interface SteadyFluxOverWaterTable {
@@ -46,17 +46,17 @@ export interface SteadyFluxOverWaterTable {
  * ```
  */
 export function steadySuctionGardner1958(column: SteadyFluxOverWaterTable): SuctionHead {
-  const conductivity = within(column.saturatedConductivity, SATURATED_CONDUCTIVITY)
-  const alpha = within(column.alpha, ALPHA)
-  const flux = within(column.downwardFlux, DOWNWARD_FLUX) / 10 / conductivity
-  const height = alpha * within(column.height, HEIGHT)
-  const atBottom = alpha * within(column.bottomSuction ?? 0, BOTTOM_SUCTION)
+  const conductivity = numberIn(column.saturatedConductivity, SATURATED_CONDUCTIVITY, 'saturatedConductivity')
+  const alpha = numberIn(column.alpha, ALPHA, 'alpha')
+  const flux = numberIn(column.downwardFlux, DOWNWARD_FLUX, 'downwardFlux') / 10 / conductivity
+  const height = alpha * numberIn(column.height, HEIGHT, 'height')
+  const atBottom = alpha * numberIn(column.bottomSuction ?? 0, BOTTOM_SUCTION, 'bottomSuction')
   if (flux > 1)
     throw new InputError('downwardFlux', 'it is above the saturated conductivity', 'the medium would run full')
   // At rest the suction is the height; the logarithm of an exponential that underflows would lose it.
   if (flux === 0) return ((height + atBottom) / alpha) as SuctionHead
   const share = steadyConductivity(flux, Math.exp(-atBottom), height)
   if (!(share > 0))
-    throw new InputError('height', 'so much water cannot rise so high', 'look lower, or see mostEvaporationGardner1958')
+    throw new InputError('height', 'so much water cannot rise so high', 'look lower, or see maxEvaporationGardner1958')
   return (Math.max(0, -Math.log(share)) / alpha) as SuctionHead
 }

@@ -1,4 +1,4 @@
-import type { ConductiveModel } from '../medium/retention-model.js'
+import type { ConductiveModel } from '../medium/curves/retention-model.js'
 import type { SuctionHead } from '../quantity/suction.js'
 
 /** What a medium does at the suction of each node. */

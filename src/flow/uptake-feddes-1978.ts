@@ -1,8 +1,8 @@
+import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { CropET } from '../quantity/evapotranspiration.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { Share } from '../quantity/share.js'
-import type { Span } from '../quantity/span.js'
 import type { SuctionHead } from '../quantity/suction.js'
 import { type FeddesLimits, feddesDryStart, feddesFactor } from './feddes-factor.js'
 
@@ -26,7 +26,7 @@ export interface RootUptake {
   readonly uptake: CropET
 }
 
-const SUCTION: Span = {
+const SUCTION: Domain = {
   quantity: 'suction',
   unit: 'cm',
   min: 0,
@@ -34,7 +34,7 @@ const SUCTION: Span = {
   ends: '[)',
   hint: 'suctions are zero or more, without the minus sign of a pressure head',
 }
-const LAST_SUCTION: Span = {
+const LAST_SUCTION: Domain = {
   quantity: 'h4',
   unit: 'cm',
   min: 0,
@@ -42,7 +42,7 @@ const LAST_SUCTION: Span = {
   ends: '()',
   hint: 'give the wilting point',
 }
-const DEMAND: Span = {
+const DEMAND: Domain = {
   quantity: 'demand',
   unit: 'mm/d',
   min: 0,
@@ -50,7 +50,7 @@ const DEMAND: Span = {
   ends: '[)',
   hint: 'give zero or more',
 }
-const HIGH_DEMAND: Span = {
+const HIGH_DEMAND: Domain = {
   quantity: 'high demand',
   unit: 'mm/d',
   min: 0,
@@ -90,8 +90,8 @@ const HIGH_DEMAND: Span = {
  * ```
  */
 export function uptakeFeddes1978({ suction, demand, limits }: RootsAtSuction): RootUptake {
-  within(suction, SUCTION)
-  within(demand, DEMAND)
+  numberIn(suction, SUCTION, 'suction')
+  numberIn(demand, DEMAND, 'demand')
   checkFeddesLimits(limits)
   const h3 = feddesDryStart(limits, demand)
   const [factor] = feddesFactor(suction, limits, h3)
@@ -102,10 +102,10 @@ export function uptakeFeddes1978({ suction, demand, limits }: RootsAtSuction): R
 export function checkFeddesLimits(limits: FeddesLimits): void {
   const { h1, h2, h3HighDemand, h3LowDemand, h4, highDemand, lowDemand } = limits
   for (const [quantity, value] of Object.entries({ h1, h2, h3HighDemand, h3LowDemand }))
-    within(value, { ...SUCTION, quantity })
-  within(h4, LAST_SUCTION)
-  within(lowDemand, { ...DEMAND, quantity: 'low demand' })
-  within(highDemand, HIGH_DEMAND)
+    numberIn(value, { ...SUCTION, quantity })
+  numberIn(h4, LAST_SUCTION)
+  numberIn(lowDemand, { ...DEMAND, quantity: 'low demand' })
+  numberIn(highDemand, HIGH_DEMAND)
   if (!(h1 <= h2 && h2 <= h3HighDemand && h3HighDemand <= h3LowDemand && h3LowDemand < h4))
     throw new InputError(
       'limits',

@@ -1,12 +1,12 @@
+import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/duration.js'
 import { InputError } from '../quantity/errors.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { Share } from '../quantity/share.js'
-import type { Span } from '../quantity/span.js'
 import type { Volume } from '../quantity/volume.js'
 import type { WaterContent } from '../quantity/water-content.js'
 import type { ContainerFlow } from './container-flow.js'
-import { APPLIED, DEMAND, STEP } from './spans.js'
+import { APPLIED, DEMAND, STEP } from './domains.js'
 
 /** State of the storage model: plain numbers, so that it can be kept as JSON and taken up again at any step. */
 export interface StoreState {
@@ -23,14 +23,14 @@ export interface WaterStore {
   /** Water content above which water drains. Unit: m³/m³. Range: (0, 1]. */
   readonly containerCapacity: WaterContent
   /** Water content below which the plants get nothing. Unit: m³/m³. Range: [0, 1). */
-  readonly lowestContent: WaterContent
+  readonly minContent: WaterContent
   /** Share of the water given that finds its way past the medium. Unit: 1. Range: [0, 1]. */
   readonly bypass: Share
   /** Time in which all but 37 % of the water on its way out has left. Unit: s. Range: (0, 86400]. */
   readonly drainLag: Duration
 }
 
-const SUBSTRATE: Span = {
+const SUBSTRATE: Domain = {
   quantity: 'substrate volume',
   unit: 'L',
   min: 0,
@@ -38,7 +38,7 @@ const SUBSTRATE: Span = {
   ends: '()',
   hint: 'give the volume of medium that the plants share',
 }
-const CAPACITY: Span = {
+const CAPACITY: Domain = {
   quantity: 'container capacity',
   unit: 'm³/m³',
   min: 0,
@@ -46,7 +46,7 @@ const CAPACITY: Span = {
   ends: '(]',
   hint: 'give the mean water content after free drainage',
 }
-const LOWEST: Span = {
+const LOWEST: Domain = {
   quantity: 'lowest water content',
   unit: 'm³/m³',
   min: 0,
@@ -54,7 +54,7 @@ const LOWEST: Span = {
   ends: '[)',
   hint: 'give the water content at which plants get no more',
 }
-const BYPASS: Span = {
+const BYPASS: Domain = {
   quantity: 'bypass share',
   unit: '1',
   min: 0,
@@ -62,7 +62,7 @@ const BYPASS: Span = {
   ends: '[]',
   hint: 'give the share of a shot that drains from a container that is not full',
 }
-const LAG: Span = {
+const LAG: Domain = {
   quantity: 'drain lag',
   unit: 's',
   min: 0,
@@ -87,7 +87,7 @@ const LAG: Span = {
  * @example
  * ```ts
  * const flow = waterStore({
- *   substrateVolume: litres(10), containerCapacity: waterContent(0.6), lowestContent: waterContent(0.1),
+ *   substrateVolume: litres(10), containerCapacity: waterContent(0.6), minContent: waterContent(0.1),
  *   bypass: fraction(0.1), drainLag: minutes(10),
  * })
  * const { state, drained } = flow.step(flow.start(waterContent(0.55)), { duration: hours(1), applied: litres(1), demand: litres(0) })
@@ -96,20 +96,20 @@ const LAG: Span = {
  * ```
  */
 export function waterStore(store: WaterStore): ContainerFlow<StoreState> {
-  const volume = within(store.substrateVolume, SUBSTRATE)
-  const most = within(store.containerCapacity, CAPACITY) * volume
-  const least = within(store.lowestContent, LOWEST) * volume
-  const bypass = within(store.bypass, BYPASS)
-  const lag = within(store.drainLag, LAG)
+  const volume = numberIn(store.substrateVolume, SUBSTRATE, 'substrateVolume')
+  const most = numberIn(store.containerCapacity, CAPACITY, 'containerCapacity') * volume
+  const least = numberIn(store.minContent, LOWEST, 'minContent') * volume
+  const bypass = numberIn(store.bypass, BYPASS, 'bypass')
+  const lag = numberIn(store.drainLag, LAG, 'drainLag')
   if (least >= most)
-    throw new InputError('lowestContent', 'is not below the container capacity', 'give a lower one, or check both')
+    throw new InputError('minContent', 'is not below the container capacity', 'give a lower one, or check both')
   return {
     start: (content) => ({ held: (content * volume) as Volume, draining: 0 as Volume }),
     step: (state, during) => {
-      const applied = within(during.applied, APPLIED)
-      const stay = Math.exp(-within(during.duration, STEP) / lag)
+      const applied = numberIn(during.applied, APPLIED, 'applied')
+      const stay = Math.exp(-numberIn(during.duration, STEP, 'duration') / lag)
       const filled = state.held + applied * (1 - bypass)
-      const taken = Math.min(within(during.demand, DEMAND), Math.max(0, filled - least))
+      const taken = Math.min(numberIn(during.demand, DEMAND, 'demand'), Math.max(0, filled - least))
       const left = filled - taken
       const held = Math.min(left, most)
       const moving = state.draining + applied * bypass + (left - held)

@@ -1,26 +1,12 @@
 export type { Advice } from './advice.js'
-export { airSpaceBand } from './air-space-band.js'
-export { type BucketShot, type BucketShotInput, bucketShot } from './bucket-shot.js'
 export {
   type CatchTest,
   type CatchTestInput,
   catchTest,
   type DriestQuarterInput,
   runTimeForDriestQuarter,
-} from './catch-test.js'
-export type { DayPlan, PlannedShot, ShotReason } from './day-plan.js'
-export { type DemandCourseInput, demandCourse } from './demand-course.js'
-export { type DischargeLoad, type DischargeLoadInput, dischargeLoad } from './discharge-load.js'
-export {
-  type DrainFractionInput,
-  drainFraction,
-  type FeedECInput,
-  feedECForDrain,
-  type SteadyDrainECInput,
-  type SteadyDrainFractionInput,
-  steadyDrainEC,
-  steadyDrainFraction,
-} from './drain-fraction.js'
+} from './emitter/catch-test.js'
+export { type DischargeLoad, type DischargeLoadInput, dischargeLoad } from './emitter/discharge-load.js'
 export {
   checkEmitterPressure,
   type EmitterCurve,
@@ -36,34 +22,7 @@ export {
   emitterPressureFor,
   type FitEmitterCurveInput,
   fitEmitterCurve,
-} from './emitter-curve.js'
-export { explainPlanFinding } from './explain-plan-finding.js'
-export { explainPlannedShot } from './explain-planned-shot.js'
-export { explainShotFinding } from './explain-shot-finding.js'
-export { type FlushedECInput, type FlushVolumeInput, flushedEC, flushVolume } from './flush.js'
-export { type GrossIrrigationInput, grossIrrigation } from './gross-irrigation.js'
-export {
-  type AppliedForLeachingInput,
-  appliedForLeaching,
-  type FrequentLeachingInput,
-  type LeachingOfInfiltrationInput,
-  leachingOfInfiltration,
-  leachingRequirementFrequent,
-} from './leaching-requirement.js'
-export {
-  countLight,
-  type LightCount,
-  type LightCounter,
-  type LightShot,
-  type LightShotInput,
-  lightShot,
-} from './light-shots.js'
-export { type MediaSaltBand, type MediaSaltInput, type MediaTestMethod, mediaSaltBand } from './media-salt-band.js'
-export { type MixedTemperatureInput, mixedTemperature } from './mixed-temperature.js'
-export { planDay } from './plan-day.js'
-export type { PlanCause, PlanFinding, PlanFindingCode } from './plan-finding.js'
-export type { DaySoFar, GivenShot } from './plan-past.js'
-export type { DayPlanRequest, ShotTrigger } from './plan-request.js'
+} from './emitter/emitter-curve.js'
 export {
   type MotorOfTable,
   type MotorStartLimits,
@@ -74,15 +33,82 @@ export {
   type PumpStartsInput,
   pumpSchedule,
   pumpStarts,
-} from './pump-starts.js'
-export { replanDay } from './replan-day.js'
+} from './emitter/pump-starts.js'
+export { explainStaggerFinding, type StaggerFinding } from './emitter/stagger-findings.js'
+export {
+  type SharedPump,
+  type StaggeredShot,
+  type StaggeredShots,
+  staggerZones,
+  type ZoneShot,
+} from './emitter/stagger-zones.js'
+export {
+  christiansenUniformity,
+  flowVariation,
+  flowVariationCoefficient,
+  lowQuarterUniformity,
+  statisticalUniformity,
+} from './emitter/uniformity.js'
+export {
+  type DesignEmissionUniformityInput,
+  designEmissionUniformity,
+  type EmitterGrade,
+  emitterGrade,
+  type UniformityGrade,
+  uniformityGrade,
+} from './emitter/uniformity-grades.js'
+export {
+  type ApplicationRateInput,
+  applicationRate,
+  type EmittersNeededInput,
+  emittersNeeded,
+  zoneFlow,
+} from './emitter/zone-flow.js'
+export type { DayPlan, PlannedShot, ShotReason } from './plan/day-plan.js'
+export { type DemandCourseInput, demandCourse } from './plan/demand-course.js'
+export { explainPlanFinding } from './plan/explain-plan-finding.js'
+export { explainPlannedShot } from './plan/explain-planned-shot.js'
+export { planDay } from './plan/plan-day.js'
+export type { PlanCause, PlanFinding, PlanFindingCode } from './plan/plan-finding.js'
+export type { DaySoFar, GivenShot } from './plan/plan-past.js'
+export type { DayPlanRequest, ShotTrigger } from './plan/plan-request.js'
+export { replanDay } from './plan/replan-day.js'
+export { airSpaceBand } from './root-zone/air-space-band.js'
+export { type MixedTemperatureInput, mixedTemperature } from './root-zone/mixed-temperature.js'
+export { type RootOxygenBand, type RootOxygenInput, rootOxygenBand } from './root-zone/root-oxygen-band.js'
+export {
+  type RootTemperatureInput,
+  type RootZoneOrganism,
+  rootTemperatureBand,
+} from './root-zone/root-temperature-band.js'
+export type { RootZoneBand } from './root-zone/root-zone-bands.js'
+export {
+  type DrainFractionInput,
+  drainFraction,
+  type FeedECInput,
+  feedECForDrain,
+  type SteadyDrainECInput,
+  type SteadyDrainFractionInput,
+  steadyDrainEC,
+  steadyDrainFraction,
+} from './salt/drain-fraction.js'
+export { type FlushedECInput, type FlushVolumeInput, flushedEC, flushVolume } from './salt/flush.js'
+export {
+  type AppliedForLeachingInput,
+  appliedForLeaching,
+  type FrequentLeachingInput,
+  type LeachingOfInfiltrationInput,
+  leachingOfInfiltration,
+  leachingRequirementFrequent,
+} from './salt/leaching-requirement.js'
+export { type MediaSaltBand, type MediaSaltInput, type MediaTestMethod, mediaSaltBand } from './salt/media-salt-band.js'
 export {
   type ReservoirCourse,
   type ReservoirInput,
   reservoirCourse,
   type TimeToECInput,
   timeToEC,
-} from './reservoir-constant.js'
+} from './salt/reservoir-constant.js'
 export {
   type ReservoirEvent,
   type ReservoirOutcome,
@@ -90,44 +116,51 @@ export {
   type ReservoirState,
   reservoirRun,
   reservoirStep,
-} from './reservoir-step.js'
-export { type RootOxygenBand, type RootOxygenInput, rootOxygenBand } from './root-oxygen-band.js'
-export { type RootTemperatureInput, type RootZoneOrganism, rootTemperatureBand } from './root-temperature-band.js'
-export type { RootZoneBand } from './root-zone-bands.js'
-export { type RunTimeInput, runTime } from './run-time.js'
+} from './salt/reservoir-step.js'
 export {
   checkSaltBalance,
   type MeanDrainECInput,
   meanDrainEC,
   type SaltBalance,
   type SaltBalanceInput,
-} from './salt-balance.js'
+} from './salt/salt-balance.js'
 export {
   type SaltTolerance,
   saltTolerance,
   zeroYieldEC,
-} from './salt-tolerance.js'
-export { type ShotFromUseInput, shotFromUse } from './shot-from-use.js'
-export { type ShotSeries, type ShotSeriesInput, shotSeries } from './shot-series.js'
-export { type ShotFromShareInput, type ShotShareInput, shotFromShare, shotShare } from './shot-share.js'
-export { shotVolume } from './shot-volume.js'
-export { type ShotsPerDayInput, shotsPerDay } from './shots-per-day.js'
-export { type ShotFinding, type SizedShot, type SizeShotInput, sizeShot } from './size-shot.js'
+} from './salt/salt-tolerance.js'
+export { type BucketShot, type BucketShotInput, bucketShot } from './shot/bucket-shot.js'
+export { explainShotFinding } from './shot/explain-shot-finding.js'
+export { type GrossIrrigationInput, grossIrrigation } from './shot/gross-irrigation.js'
+export {
+  countLight,
+  type LightCount,
+  type LightCounter,
+  type LightShot,
+  type LightShotInput,
+  lightShot,
+} from './shot/light-shots.js'
+export { type RunTimeInput, runTime } from './shot/run-time.js'
+export { type ShotFromUseInput, shotFromUse } from './shot/shot-from-use.js'
+export { type ShotSeries, type ShotSeriesInput, shotSeries } from './shot/shot-series.js'
+export { type ShotFromShareInput, type ShotShareInput, shotFromShare, shotShare } from './shot/shot-share.js'
+export { shotVolume } from './shot/shot-volume.js'
+export { type ShotsPerDayInput, shotsPerDay } from './shot/shots-per-day.js'
+export { type ShotFinding, type SizedShot, type SizeShotInput, sizeShot } from './shot/size-shot.js'
 export {
   type InfiltrationCyclesInput,
   type SoakCycles,
   type SoakCyclesInput,
   soakCycles,
   soakCyclesForInfiltration,
-} from './soak-cycles.js'
-export { explainStaggerFinding, type StaggerFinding } from './stagger-findings.js'
+} from './shot/soak-cycles.js'
+export { type ContentAfterUseInput, contentAfterUse, type TimeToLevelInput, timeToLevel } from './shot/time-to-level.js'
 export {
-  type SharedPump,
-  type StaggeredShot,
-  type StaggeredShots,
-  staggerZones,
-  type ZoneShot,
-} from './stagger-zones.js'
+  type WaterUseDepthFromWeighingInput,
+  type WaterUseFromWeighingInput,
+  waterUseDepthFromWeighing,
+  waterUseFromWeighing,
+} from './shot/water-use-from-weighing.js'
 export type {
   DrainWish,
   EmitterLine,
@@ -137,32 +170,3 @@ export type {
   ValveLimits,
   ValveRest,
 } from './terms.js'
-export { type ContentAfterUseInput, contentAfterUse, type TimeToLevelInput, timeToLevel } from './time-to-level.js'
-export {
-  christiansenUniformity,
-  flowVariation,
-  flowVariationCoefficient,
-  lowQuarterUniformity,
-  statisticalUniformity,
-} from './uniformity.js'
-export {
-  type DesignEmissionUniformityInput,
-  designEmissionUniformity,
-  type EmitterGrade,
-  emitterGrade,
-  type UniformityGrade,
-  uniformityGrade,
-} from './uniformity-grades.js'
-export {
-  type UseByWeighingInput,
-  type UseDepthByWeighingInput,
-  useByWeighing,
-  useDepthByWeighing,
-} from './use-by-weighing.js'
-export {
-  type ApplicationRateInput,
-  applicationRate,
-  type EmittersNeededInput,
-  emittersNeeded,
-  zoneFlow,
-} from './zone-flow.js'

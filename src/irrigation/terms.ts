@@ -41,9 +41,9 @@ export interface ShotWish extends Substrate, DrainWish {
 /** For how long a valve may open. */
 export interface ValveLimits {
   /** Shortest time for which the valve may open. Unit: s. Range: [0, 86400]. */
-  readonly leastRunTime: Duration
+  readonly minRunTime: Duration
   /** Longest time for which the valve may open. Unit: s. Range: (0, 86400]. */
-  readonly mostRunTime: Duration
+  readonly maxRunTime: Duration
 }
 
 /** The pause of one valve. */

@@ -1,12 +1,12 @@
+import type { Domain } from '../quantity/domain.js'
 import type { Finding } from '../quantity/finding.js'
-import { within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import { numberIn } from '../quantity/guard.js'
 import type { WaterContent } from '../quantity/water-content.js'
 import type { CalibratedReading, ProbeCalibration, ProbeReading } from './calibration.js'
 import { slopeOf, valueAt } from './calibration-curve.js'
 import { checkReading } from './calibration-samples.js'
 
-const VALUE: Span = {
+const VALUE: Domain = {
   quantity: 'calibrated water content',
   unit: 'm³/m³',
   min: -Infinity,
@@ -40,7 +40,7 @@ const VALUE: Span = {
  */
 export function applyCalibration(calibration: ProbeCalibration, reading: ProbeReading): CalibratedReading {
   const r = checkReading(reading, calibration.exponent)
-  const value = within(valueAt(calibration, r), VALUE)
+  const value = numberIn(valueAt(calibration, r), VALUE)
   return { waterContent: value as WaterContent, warnings: warningsAt(calibration, r, value) }
 }
 

@@ -1,6 +1,6 @@
+import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
-import { within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import { numberIn } from '../quantity/guard.js'
 import type { WaterContent } from '../quantity/water-content.js'
 import type { ProbeCalibration, ProbeReading } from './calibration.js'
 import { slopeOf, valueAt } from './calibration-curve.js'
@@ -33,7 +33,7 @@ export interface CalibratedUncertainty {
   readonly degreesOfFreedom: number
 }
 
-const NOISE: Span = {
+const NOISE: Domain = {
   quantity: 'standard deviation of the reading',
   unit: 'raw',
   min: 0,
@@ -72,7 +72,7 @@ export function calibratedUncertainty({
 }: UncertainReading): CalibratedUncertainty {
   const { statistics, exponent } = calibration
   const r = checkReading(reading, exponent)
-  const noise = within(readingSd, NOISE)
+  const noise = numberIn(readingSd, NOISE, 'readingSd')
   const freedom = statistics === undefined ? 0 : statistics.samples - statistics.parameters
   if (statistics === undefined || freedom < 1 || statistics.covariance.length === 0)
     throw new InputError(

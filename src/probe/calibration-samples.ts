@@ -1,10 +1,10 @@
+import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { Porosity } from '../quantity/share.js'
-import type { Span } from '../quantity/span.js'
 import type { CalibrationForm, CalibrationSample, ProbeReading } from './calibration.js'
 
-const READING: Span = {
+const READING: Domain = {
   quantity: 'reading',
   unit: 'raw',
   min: -Infinity,
@@ -12,7 +12,7 @@ const READING: Span = {
   ends: '()',
   hint: 'give the number that the probe reports; leave a missing reading out',
 }
-const POSITIVE_READING: Span = {
+const POSITIVE_READING: Domain = {
   quantity: 'reading',
   unit: 'raw',
   min: 0,
@@ -20,7 +20,7 @@ const POSITIVE_READING: Span = {
   ends: '[)',
   hint: 'a square root or a power needs a reading of zero or more: use another form for readings that can be negative',
 }
-const CONTENT: Span = {
+const CONTENT: Domain = {
   quantity: 'water content of a sample',
   unit: 'm³/m³',
   min: 0,
@@ -28,7 +28,7 @@ const CONTENT: Span = {
   ends: '[]',
   hint: 'weigh the sample and give the volume of its water per volume of medium',
 }
-const PORES: Span = {
+const PORES: Domain = {
   quantity: 'porosity',
   unit: '1',
   min: 0,
@@ -36,7 +36,7 @@ const PORES: Span = {
   ends: '()',
   hint: 'give the share of pores, between 0 and 1',
 }
-const EXPONENT: Span = {
+const EXPONENT: Domain = {
   quantity: 'exponent',
   unit: '1',
   min: 0,
@@ -47,7 +47,7 @@ const EXPONENT: Span = {
 
 /** A reading that the form can take. */
 export function checkReading(reading: number, exponent: number): number {
-  return within(reading, exponent === 1 ? READING : POSITIVE_READING)
+  return numberIn(reading, exponent === 1 ? READING : POSITIVE_READING, 'reading')
 }
 
 /** A sample whose numbers have meaning and whose water fits into the pores. */
@@ -58,7 +58,7 @@ export function checkSample(
   porosity: Porosity | undefined,
 ): CalibrationSample {
   const r = checkReading(reading, exponent)
-  const content = within(waterContent, CONTENT)
+  const content = numberIn(waterContent, CONTENT, 'waterContent')
   if (porosity !== undefined && content > porosity) {
     throw new InputError(
       `${name}.waterContent`,
@@ -71,7 +71,7 @@ export function checkSample(
 
 /** A porosity between 0 and 1, where one was given. */
 export function checkPorosity(porosity: Porosity | undefined): Porosity | undefined {
-  return porosity === undefined ? undefined : (within(porosity, PORES) as Porosity)
+  return porosity === undefined ? undefined : (numberIn(porosity, PORES) as Porosity)
 }
 
 /** The power to which a form raises the reading. */
@@ -83,9 +83,9 @@ export function exponentOf(form: CalibrationForm, exponent: number | undefined):
         'the power form has none',
         'give the exponent of this kind of probe, or use a line',
       )
-    return within(exponent, EXPONENT)
+    return numberIn(exponent, EXPONENT, 'exponent')
   }
-  if (exponent !== undefined && within(exponent, EXPONENT) !== (form === 'square root' ? 0.5 : 1))
+  if (exponent !== undefined && numberIn(exponent, EXPONENT, 'exponent') !== (form === 'square root' ? 0.5 : 1))
     throw new InputError('exponent', `${exponent} belongs to the power form, not to "${form}"`, 'leave it out')
   return form === 'square root' ? 0.5 : 1
 }

@@ -1,7 +1,7 @@
+import type { Domain } from '../quantity/domain.js'
 import type { Finding } from '../quantity/finding.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { Length } from '../quantity/length.js'
-import type { Span } from '../quantity/span.js'
 import {
   type Body,
   bodyOf,
@@ -74,7 +74,7 @@ export interface PlacementCheck {
   readonly cautions: readonly Finding[]
 }
 
-const CLEARANCE: Span = {
+const CLEARANCE: Domain = {
   quantity: 'clearance',
   unit: 'cm',
   min: 0,
@@ -106,7 +106,7 @@ const CLEARANCE: Span = {
  * ```
  */
 export function checkPlacement(input: PlacementInput): PlacementCheck {
-  const needed = within(input.clearance ?? 2, CLEARANCE)
+  const needed = numberIn(input.clearance ?? 2, CLEARANCE, 'clearance')
   const walls = wallsOf(input.container)
   const probes = input.probes.map((probe) => ({ ...probe, body: bodyOf(probe) }))
   const objects = (input.objects ?? []).map((object) => ({ ...object, body: bodyOf(object) }))

@@ -1,6 +1,6 @@
+import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
-import { within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import { numberIn } from '../quantity/guard.js'
 import type { WaterContent } from '../quantity/water-content.js'
 
 /** Water contents that were weighed and what something else said they were. */
@@ -29,7 +29,7 @@ export interface WaterContentAgreement {
   readonly efficiency?: number
 }
 
-const OBSERVED: Span = {
+const OBSERVED: Domain = {
   quantity: 'observed water content',
   unit: 'm³/m³',
   min: 0,
@@ -37,7 +37,7 @@ const OBSERVED: Span = {
   ends: '[]',
   hint: 'give weighed water contents as volume of water per volume of medium',
 }
-const PREDICTED: Span = {
+const PREDICTED: Domain = {
   quantity: 'predicted water content',
   unit: 'm³/m³',
   min: -Infinity,
@@ -77,8 +77,8 @@ export function evaluateWaterContents({ observed, predicted }: WaterContentPairs
       `${n} observed and ${predicted.length} predicted`,
       'give both for the same samples, at least two',
     )
-  const o = observed.map((value) => within(value, OBSERVED))
-  const p = predicted.map((value) => within(value, PREDICTED))
+  const o = observed.map((value) => numberIn(value, OBSERVED))
+  const p = predicted.map((value) => numberIn(value, PREDICTED))
   const mean = (values: readonly number[]) => values.reduce((total, value) => total + value, 0) / n
   const errors = p.map((value, i) => value - o[i]!)
   const bias = mean(errors)

@@ -1,8 +1,8 @@
+import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { Finding } from '../quantity/finding.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { Porosity } from '../quantity/share.js'
-import type { Span } from '../quantity/span.js'
 import type {
   CalibrationForm,
   CalibrationKnot,
@@ -34,7 +34,7 @@ export interface CalibrationFitInput {
   readonly porosity?: Porosity
 }
 
-const WEIGHT: Span = {
+const WEIGHT: Domain = {
   quantity: 'weight of a sample',
   unit: '1',
   min: 0,
@@ -97,7 +97,7 @@ export function fitCalibration(input: CalibrationFitInput): ProbeCalibration {
       `there are ${samples.length}, and this form needs at least ${needed}`,
       'take more samples; calibrateTwoPoint() takes a dry and a saturated one',
     )
-  const given = input.samples.map(({ weight = 1 }) => within(weight, WEIGHT))
+  const given = input.samples.map(({ weight = 1 }) => numberIn(weight, WEIGHT))
   const mean = given.reduce((total, weight) => total + weight, 0) / given.length
   const weights = given.map((weight) => weight / mean)
   const readings = samples.map(({ reading }) => reading as number)

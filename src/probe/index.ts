@@ -42,7 +42,7 @@ export {
   type ZoneReadings,
 } from './number-of-probes.js'
 export type { PlaceInMedium, PlacementContainer, StraightBody } from './placement-shapes.js'
-export { type DriftInput, type ProbeDrift, probeDrift, type ReferenceReadings, undoDrift } from './probe-drift.js'
+export { correctDrift, type DriftInput, type ProbeDrift, probeDrift, type ReferenceReadings } from './probe-drift.js'
 export { restoreCalibration } from './restore-calibration.js'
 export { type SampledRods, sampledVolume } from './sampled-volume.js'
 export { calibrateTwoPoint, type TwoPointInput } from './two-point.js'

@@ -1,9 +1,9 @@
 import { leastSquares } from '../numerics/least-squares.js'
+import type { Domain } from '../quantity/domain.js'
 import type { BulkEC } from '../quantity/electrical-conductivity.js'
 import { InputError } from '../quantity/errors.js'
 import type { Finding } from '../quantity/finding.js'
-import { within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import { numberIn } from '../quantity/guard.js'
 import type { Temperature } from '../quantity/temperature.js'
 import type { WaterContent } from '../quantity/water-content.js'
 
@@ -51,7 +51,7 @@ export interface NoUseCorrection {
   readonly warnings: readonly Finding[]
 }
 
-const REFERENCE: Span = {
+const REFERENCE: Domain = {
   quantity: 'reference temperature',
   unit: '°C',
   min: -10,
@@ -86,7 +86,7 @@ const LEAST = { rows: 24, kelvins: 3, decisiemens: 0.2 }
  * ```
  */
 export function fitNoUseCorrection(period: NoUsePeriod): NoUseCorrection {
-  const reference = within(period.referenceTemperature ?? 25, REFERENCE)
+  const reference = numberIn(period.referenceTemperature ?? 25, REFERENCE, 'referenceTemperature')
   const given = [period.temperatures, period.bulkECs, period.hours]
   const names = ['temperatures', 'bulkECs', 'hours']
   const n = period.waterContents.length
@@ -166,7 +166,7 @@ export interface CorrectedWaterContent {
   readonly warnings: readonly Finding[]
 }
 
-const CONTENT: Span = {
+const CONTENT: Domain = {
   quantity: 'water content',
   unit: 'm³/m³',
   min: -Infinity,
@@ -174,7 +174,7 @@ const CONTENT: Span = {
   ends: '()',
   hint: 'leave missing readings out',
 }
-const WARMTH: Span = {
+const WARMTH: Domain = {
   quantity: 'temperature',
   unit: '°C',
   min: -Infinity,
@@ -182,7 +182,7 @@ const WARMTH: Span = {
   ends: '()',
   hint: 'leave missing readings out',
 }
-const SALT: Span = {
+const SALT: Domain = {
   quantity: 'bulk EC',
   unit: 'dS/m',
   min: 0,
@@ -216,11 +216,11 @@ const SALT: Span = {
  */
 export function applyNoUseCorrection(reading: NoUseReading): CorrectedWaterContent {
   const { correction } = reading
-  const content = within(reading.waterContent, CONTENT)
-  const warm = within(reading.temperature, WARMTH)
+  const content = numberIn(reading.waterContent, CONTENT, 'waterContent')
+  const warm = numberIn(reading.temperature, WARMTH, 'temperature')
   const warnings = outside('temperature', warm, correction.temperature, '°C')
   let corrected = content - correction.temperature.slope * (warm - correction.temperature.reference)
-  const salt = reading.bulkEC === undefined ? undefined : within(reading.bulkEC, SALT)
+  const salt = reading.bulkEC === undefined ? undefined : numberIn(reading.bulkEC, SALT, 'bulkEC')
   if (correction.bulkEC !== undefined) {
     if (salt === undefined)
       throw new InputError('bulkEC', 'is missing', 'this correction has a slope for it: give it, or fit without it')

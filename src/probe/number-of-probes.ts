@@ -1,9 +1,9 @@
 import { normalTailInverse } from '../numerics/normal-tail.js'
 import { studentTwoSided } from '../numerics/student-t.js'
+import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { Finding } from '../quantity/finding.js'
-import { within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import { numberIn } from '../quantity/guard.js'
 import type { WaterContent } from '../quantity/water-content.js'
 
 /** How sure the mean of a zone shall be, and how much its places differ. */
@@ -26,7 +26,7 @@ export interface ProbeCount {
   readonly halfWidth: number
 }
 
-const SPREAD: Span = {
+const SPREAD: Domain = {
   quantity: 'standard deviation between places',
   unit: 'm³/m³',
   min: 0,
@@ -34,7 +34,7 @@ const SPREAD: Span = {
   ends: '(]',
   hint: 'take it from a trial with one probe in many containers on one morning',
 }
-const WIDTH: Span = {
+const WIDTH: Domain = {
   quantity: 'half width',
   unit: 'm³/m³',
   min: 0,
@@ -42,7 +42,7 @@ const WIDTH: Span = {
   ends: '(]',
   hint: 'say how far the mean of the probes may lie from the mean of the zone',
 }
-const CONFIDENCE: Span = {
+const CONFIDENCE: Domain = {
   quantity: 'confidence',
   unit: '1',
   min: 0.5,
@@ -74,9 +74,9 @@ const MOST = 1e6
  * ```
  */
 export function numberOfProbes({ standardDeviation, halfWidth, confidence = 0.95 }: ProbeCountInput): ProbeCount {
-  const s = within(standardDeviation, SPREAD)
-  const ratio = s / within(halfWidth, WIDTH)
-  const p = within(confidence, CONFIDENCE)
+  const s = numberIn(standardDeviation, SPREAD, 'standardDeviation')
+  const ratio = s / numberIn(halfWidth, WIDTH, 'halfWidth')
+  const p = numberIn(confidence, CONFIDENCE, 'confidence')
   const z = normalTailInverse(Math.log((1 - p) / 2))
   const needed = (n: number) => (studentTwoSided(p, n - 1) * ratio) ** 2
   if ((z * ratio) ** 2 > MOST)
@@ -121,7 +121,7 @@ export interface MeanWithConfidence {
   readonly warnings: readonly Finding[]
 }
 
-const CONTENT: Span = {
+const CONTENT: Domain = {
   quantity: 'water content',
   unit: 'm³/m³',
   min: 0,
@@ -147,8 +147,8 @@ const CONTENT: Span = {
  * ```
  */
 export function meanWithConfidence({ waterContents, confidence = 0.95 }: ZoneReadings): MeanWithConfidence {
-  const p = within(confidence, CONFIDENCE)
-  const values = waterContents.map((value) => within(value, CONTENT))
+  const p = numberIn(confidence, CONFIDENCE, 'confidence')
+  const values = waterContents.map((value) => numberIn(value, CONTENT))
   const n = values.length
   if (n < 2) throw new InputError('waterContents', `there are ${n}`, 'one reading has no spread: give at least two')
   const mean = values.reduce((total, value) => total + value, 0) / n

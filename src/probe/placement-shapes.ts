@@ -1,6 +1,6 @@
-import { within } from '../quantity/guard.js'
+import type { Domain } from '../quantity/domain.js'
+import { numberIn } from '../quantity/guard.js'
 import type { Length } from '../quantity/length.js'
-import type { Span } from '../quantity/span.js'
 
 /** A place in the medium. */
 export interface PlaceInMedium {
@@ -39,7 +39,7 @@ export interface Body {
 }
 export type Point = readonly [x: number, y: number, depth: number]
 
-const COORDINATE: Span = {
+const COORDINATE: Domain = {
   quantity: 'coordinate',
   unit: 'cm',
   min: 0,
@@ -47,7 +47,7 @@ const COORDINATE: Span = {
   ends: '[)',
   hint: 'measure from the left and the front edge of the surface, and down from the surface',
 }
-const RADIUS: Span = {
+const RADIUS: Domain = {
   quantity: 'radius',
   unit: 'cm',
   min: 0,
@@ -55,7 +55,7 @@ const RADIUS: Span = {
   ends: '[)',
   hint: 'give half of the thickness or width',
 }
-const EXTENT: Span = {
+const EXTENT: Domain = {
   quantity: 'measure of the container',
   unit: 'cm',
   min: 0,
@@ -65,11 +65,11 @@ const EXTENT: Span = {
 }
 
 export function bodyOf({ from, to = from, radius = 0 as Length }: StraightBody): Body {
-  return { ends: [pointOf(from), pointOf(to)], radius: within(radius, RADIUS) }
+  return { ends: [pointOf(from), pointOf(to)], radius: numberIn(radius, RADIUS, 'radius') }
 }
 
 export function pointOf({ x, y, depth }: PlaceInMedium): Point {
-  return [within(x, COORDINATE), within(y, COORDINATE), within(depth, COORDINATE)]
+  return [numberIn(x, COORDINATE, 'x'), numberIn(y, COORDINATE, 'y'), numberIn(depth, COORDINATE, 'depth')]
 }
 
 /** Height of the medium, and the distance of a point to the nearest side wall; negative outside. */
@@ -79,13 +79,13 @@ export interface Walls {
 }
 
 export function wallsOf(container: PlacementContainer): Walls {
-  const height = within(container.height, EXTENT)
+  const height = numberIn(container.height, EXTENT, 'height')
   if (container.shape === 'box') {
-    const [length, width] = [within(container.length, EXTENT), within(container.width, EXTENT)]
+    const [length, width] = [numberIn(container.length, EXTENT), numberIn(container.width, EXTENT, 'width')]
     return { height, toSide: ([x, y]) => Math.min(x, length - x, y, width - y) }
   }
-  const top = within(container.shape === 'cylinder' ? container.diameter : container.topDiameter, EXTENT) / 2
-  const bottom = within(container.shape === 'cylinder' ? container.diameter : container.bottomDiameter, EXTENT) / 2
+  const top = numberIn(container.shape === 'cylinder' ? container.diameter : container.topDiameter, EXTENT) / 2
+  const bottom = numberIn(container.shape === 'cylinder' ? container.diameter : container.bottomDiameter, EXTENT) / 2
   // Across the slanting wall, not level: the cosine of its slant.
   const slant = height / Math.hypot(height, top - bottom)
   return {

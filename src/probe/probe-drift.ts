@@ -1,8 +1,8 @@
+import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { Finding } from '../quantity/finding.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { RawReading } from '../quantity/raw-reading.js'
-import type { Span } from '../quantity/span.js'
 import type { WaterContentChange } from '../quantity/water-content.js'
 import type { ProbeCalibration, ProbeReading } from './calibration.js'
 import { valueAt } from './calibration-curve.js'
@@ -34,11 +34,11 @@ export interface ProbeDrift {
   /** Change of the reading now per change of the reading then. Unit: 1. */
   readonly gain: number
   /** Largest error of water content over the calibrated span; missing without a calibration. Unit: m³/m³. */
-  readonly largestError?: number
+  readonly maxError?: number
   readonly warnings: readonly Finding[]
 }
 
-const READING: Span = {
+const READING: Domain = {
   quantity: 'reading',
   unit: 'raw',
   min: -Infinity,
@@ -46,7 +46,7 @@ const READING: Span = {
   ends: '()',
   hint: 'give the number that the probe reports',
 }
-const TOLERANCE: Span = {
+const TOLERANCE: Domain = {
   quantity: 'tolerance',
   unit: 'm³/m³',
   min: 0,
@@ -76,15 +76,15 @@ const TOLERANCE: Span = {
  *   second: { before: rawReading(1190), now: rawReading(1178) },
  * })
  * drift // => { gain: 0.98, offset: 11.8 }
- * undoDrift(drift, rawReading(700)) // => 702.244898
+ * correctDrift(drift, rawReading(700)) // => 702.244898
  * ```
  */
 export function probeDrift({ first, second, calibration, tolerance }: DriftInput): ProbeDrift {
-  const [t1, n1] = [within(first.before, READING), within(first.now, READING)]
-  const limit = within(tolerance ?? 0.01, TOLERANCE)
+  const [t1, n1] = [numberIn(first.before, READING, 'before'), numberIn(first.now, READING, 'now')]
+  const limit = numberIn(tolerance ?? 0.01, TOLERANCE, 'tolerance')
   let gain = 1
   if (second !== undefined) {
-    const [t2, n2] = [within(second.before, READING), within(second.now, READING)]
+    const [t2, n2] = [numberIn(second.before, READING, 'before'), numberIn(second.now, READING, 'now')]
     if (t2 === t1)
       throw new InputError(
         'second.before',
@@ -104,17 +104,17 @@ export function probeDrift({ first, second, calibration, tolerance }: DriftInput
   if (Math.abs(gain - 1) > 0.1) warnings.push(otherGain(gain))
   if (calibration === undefined) return { offset, gain, warnings }
   const { lowest, highest } = calibration.span
-  let largestError = 0
+  let maxError = 0
   // The error has no simple largest place for every form of curve; 33 places over the span are close enough to judge by.
   for (let i = 0; i <= 32; i++) {
     const then = lowest + ((highest - lowest) * i) / 32
     const now = gain * then + offset
     // A root or a power has no value below zero; the drift is then judged where it has one.
     const error = Math.abs(valueAt(calibration, now) - valueAt(calibration, then))
-    if (error > largestError) largestError = error
+    if (error > maxError) maxError = error
   }
-  if (largestError > limit) warnings.push(drifted(largestError, limit))
-  return { offset, gain, largestError, warnings }
+  if (maxError > limit) warnings.push(drifted(maxError, limit))
+  return { offset, gain, maxError, warnings }
 }
 
 /**
@@ -132,11 +132,11 @@ export function probeDrift({ first, second, calibration, tolerance }: DriftInput
  * @example
  * ```ts
  * const drift = probeDrift({ first: { before: rawReading(290), now: rawReading(296) } })
- * undoDrift(drift, rawReading(700)) // => 694
+ * correctDrift(drift, rawReading(700)) // => 694
  * ```
  */
-export function undoDrift(drift: ProbeDrift, reading: ProbeReading): RawReading {
-  return ((within(reading, READING) - drift.offset) / drift.gain) as RawReading
+export function correctDrift(drift: ProbeDrift, reading: ProbeReading): RawReading {
+  return ((numberIn(reading, READING, 'reading') - drift.offset) / drift.gain) as RawReading
 }
 
 function otherGain(gain: number): Finding {
@@ -155,8 +155,8 @@ function drifted(error: number, limit: number): Finding {
   return {
     code: 'drifted',
     level: 'caution',
-    message: `the drift makes an error of up to ${error.toFixed(3)} m³/m³, more than ${limit}: correct the readings with undoDrift() or calibrate again`,
-    about: 'largestError',
+    message: `the drift makes an error of up to ${error.toFixed(3)} m³/m³, more than ${limit}: correct the readings with correctDrift() or calibrate again`,
+    about: 'maxError',
     value: error,
     unit: 'm³/m³',
   }

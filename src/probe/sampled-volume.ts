@@ -1,7 +1,7 @@
 import type { Area } from '../quantity/area.js'
-import { within } from '../quantity/guard.js'
+import type { Domain } from '../quantity/domain.js'
+import { numberIn } from '../quantity/guard.js'
 import type { Length } from '../quantity/length.js'
-import type { Span } from '../quantity/span.js'
 import type { Volume } from '../quantity/volume.js'
 
 /** The rods of a probe and how far they feel. */
@@ -12,7 +12,7 @@ export interface SampledRods {
   readonly sampledArea: Area
 }
 
-const LENGTH: Span = {
+const LENGTH: Domain = {
   quantity: 'rod length',
   unit: 'cm',
   min: 0,
@@ -20,7 +20,7 @@ const LENGTH: Span = {
   ends: '()',
   hint: 'give the length of the rods that is in the medium',
 }
-const AREA: Span = {
+const AREA: Domain = {
   quantity: 'sampled area',
   unit: 'm²',
   min: 0,
@@ -49,5 +49,5 @@ const AREA: Span = {
  * ```
  */
 export function sampledVolume({ rodLength, sampledArea }: SampledRods): Volume {
-  return (10 * within(rodLength, LENGTH) * within(sampledArea, AREA)) as Volume
+  return (10 * numberIn(rodLength, LENGTH, 'rodLength') * numberIn(sampledArea, AREA, 'sampledArea')) as Volume
 }

@@ -1,9 +1,9 @@
-import { WATER_DENSITY } from '../medium/phase-spans.js'
+import { WATER_DENSITY } from '../medium/bench/phase-domains.js'
 import type { WaterDensity } from '../quantity/density.js'
+import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { Mass } from '../quantity/mass.js'
-import type { Span } from '../quantity/span.js'
 import type { Volume } from '../quantity/volume.js'
 import type { WaterContent } from '../quantity/water-content.js'
 
@@ -31,7 +31,7 @@ export interface ContainerWater {
   readonly waterContent: WaterContent
 }
 
-const MASS: Span = {
+const MASS: Domain = {
   quantity: 'mass',
   unit: 'g',
   min: 0,
@@ -39,7 +39,7 @@ const MASS: Span = {
   ends: '()',
   hint: 'give what the scale shows; kilograms go through kilograms()',
 }
-const PART: Span = {
+const PART: Domain = {
   quantity: 'mass',
   unit: 'g',
   min: 0,
@@ -47,7 +47,7 @@ const PART: Span = {
   ends: '[)',
   hint: 'give what the scale shows, zero for none; kilograms go through kilograms()',
 }
-const VOLUME: Span = {
+const VOLUME: Domain = {
   quantity: 'volume of the medium',
   unit: 'L',
   min: 0,
@@ -82,12 +82,13 @@ const VOLUME: Span = {
  * ```
  */
 export function weighedContainerWater(container: WeighedContainer): ContainerWater {
-  const total = within(container.totalMass, { ...MASS, quantity: 'mass of the container' })
-  const tare = within(container.tareMass, { ...PART, quantity: 'mass of the tare' })
-  const dry = within(container.dryMass, { ...MASS, quantity: 'dry mass of the medium' })
-  const plant = within(container.plantMass ?? 0, { ...PART, quantity: 'mass of the plant' })
-  const volume = within(container.substrateVolume, VOLUME)
-  const density = container.waterDensity === undefined ? 1 : within(container.waterDensity, WATER_DENSITY)
+  const total = numberIn(container.totalMass, { ...MASS, quantity: 'mass of the container' }, 'totalMass')
+  const tare = numberIn(container.tareMass, { ...PART, quantity: 'mass of the tare' }, 'tareMass')
+  const dry = numberIn(container.dryMass, { ...MASS, quantity: 'dry mass of the medium' }, 'dryMass')
+  const plant = numberIn(container.plantMass ?? 0, { ...PART, quantity: 'mass of the plant' }, 'plantMass')
+  const volume = numberIn(container.substrateVolume, VOLUME, 'substrateVolume')
+  const density =
+    container.waterDensity === undefined ? 1 : numberIn(container.waterDensity, WATER_DENSITY, 'waterDensity')
   const water = (total - tare - dry - plant) / (1000 * density)
   if (!(water >= 0))
     throw new InputError(

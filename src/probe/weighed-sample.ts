@@ -1,11 +1,11 @@
-import { WATER_DENSITY } from '../medium/phase-spans.js'
+import { WATER_DENSITY } from '../medium/bench/phase-domains.js'
 import type { BulkDensity, WaterDensity } from '../quantity/density.js'
+import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { Finding } from '../quantity/finding.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { Mass } from '../quantity/mass.js'
 import type { MassFraction } from '../quantity/share.js'
-import type { Span } from '../quantity/span.js'
 import type { Volume } from '../quantity/volume.js'
 import type { GravimetricWaterContent, WaterContent } from '../quantity/water-content.js'
 
@@ -40,7 +40,7 @@ export interface SampleWater {
   readonly warnings: readonly Finding[]
 }
 
-const MASS: Span = {
+const MASS: Domain = {
   quantity: 'mass',
   unit: 'g',
   min: 0,
@@ -48,7 +48,7 @@ const MASS: Span = {
   ends: '()',
   hint: 'give what the scale shows, dish included',
 }
-const TARE: Span = {
+const TARE: Domain = {
   quantity: 'mass of the empty dish',
   unit: 'g',
   min: 0,
@@ -56,7 +56,7 @@ const TARE: Span = {
   ends: '[)',
   hint: 'weigh the empty, dry dish',
 }
-const VOLUME: Span = {
+const VOLUME: Domain = {
   quantity: 'volume of the sample',
   unit: 'L',
   min: 0,
@@ -93,9 +93,9 @@ const CONSTANT = 0.001
  * ```
  */
 export function waterOfSample(sample: WeighedSample): SampleWater {
-  const wet = within(sample.wetMass, { ...MASS, quantity: 'mass of the wet sample' })
-  const dry = within(sample.dryMass, { ...MASS, quantity: 'mass of the dried sample' })
-  const tare = within(sample.tareMass, TARE)
+  const wet = numberIn(sample.wetMass, { ...MASS, quantity: 'mass of the wet sample' }, 'wetMass')
+  const dry = numberIn(sample.dryMass, { ...MASS, quantity: 'mass of the dried sample' }, 'dryMass')
+  const tare = numberIn(sample.tareMass, TARE, 'tareMass')
   if (!(dry > tare))
     throw new InputError('dryMass', `${dry} g is not above the dish of ${tare} g`, 'weigh dish and dry sample together')
   if (wet < dry)
@@ -114,8 +114,8 @@ export function waterOfSample(sample: WeighedSample): SampleWater {
     warnings,
   }
   if (sample.volume === undefined) return known
-  const cubicCentimetres = within(sample.volume, VOLUME) * 1000
-  const density = sample.waterDensity === undefined ? 1 : within(sample.waterDensity, WATER_DENSITY)
+  const cubicCentimetres = numberIn(sample.volume, VOLUME, 'volume') * 1000
+  const density = sample.waterDensity === undefined ? 1 : numberIn(sample.waterDensity, WATER_DENSITY, 'waterDensity')
   const waterContent = water / (density * cubicCentimetres)
   if (waterContent > 1)
     throw new InputError(
@@ -160,7 +160,7 @@ export interface MassChange {
   readonly constant: boolean
 }
 
-const LIMIT: Span = {
+const LIMIT: Domain = {
   quantity: 'limit of change',
   unit: '1',
   min: 0,
@@ -186,7 +186,7 @@ const LIMIT: Span = {
  * ```
  */
 export function constantMass({ previousMass, lastMass, limit = CONSTANT }: SuccessiveMasses): MassChange {
-  const [before, last] = [within(previousMass, MASS), within(lastMass, MASS)]
+  const [before, last] = [numberIn(previousMass, MASS, 'previousMass'), numberIn(lastMass, MASS, 'lastMass')]
   const change = Math.abs(before - last) / last
-  return { change, constant: change <= within(limit, LIMIT) }
+  return { change, constant: change <= numberIn(limit, LIMIT, 'limit') }
 }

@@ -1,7 +1,7 @@
+import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { Finding } from '../quantity/finding.js'
-import { within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import { numberIn } from '../quantity/guard.js'
 import type { WaterContent } from '../quantity/water-content.js'
 
 /** One probe of a zone and what it stands for. */
@@ -34,7 +34,7 @@ export interface ZoneMean {
   readonly warnings: readonly Finding[]
 }
 
-const CONTENT: Span = {
+const CONTENT: Domain = {
   quantity: 'water content of a probe',
   unit: 'm³/m³',
   min: 0,
@@ -42,7 +42,7 @@ const CONTENT: Span = {
   ends: '[]',
   hint: 'leave the water content out for a probe that is missing or impossible',
 }
-const WEIGHT: Span = {
+const WEIGHT: Domain = {
   quantity: 'weight of a probe',
   unit: '1',
   min: 0,
@@ -83,8 +83,8 @@ const APART = { deviations: 3, least: 0.05 }
 export function zoneMean({ probes }: ZoneInput): ZoneMean {
   const all = probes.map((probe) => ({
     name: probe.name,
-    weight: within(probe.weight, WEIGHT),
-    value: probe.waterContent === undefined ? undefined : within(probe.waterContent, CONTENT),
+    weight: numberIn(probe.weight, WEIGHT, 'weight'),
+    value: probe.waterContent === undefined ? undefined : numberIn(probe.waterContent, CONTENT, 'waterContent'),
   }))
   const reporting = all.filter((probe): probe is Reporting => probe.value !== undefined)
   if (reporting.length === 0)

@@ -1,11 +1,11 @@
-import { within } from './guard.js'
+import type { Domain } from './domain.js'
+import { numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Mass of water vapour in a volume of air. Unit: g/m³. */
 export type AbsoluteHumidity = number & Kind<'absolute humidity in g/m³, from gramsPerCubicMetre()'>
 
-const ABSOLUTE_HUMIDITY: Span = {
+const ABSOLUTE_HUMIDITY: Domain = {
   quantity: 'absolute humidity',
   unit: 'g/m³',
   min: 0,
@@ -31,7 +31,7 @@ const ABSOLUTE_HUMIDITY: Span = {
  * ```
  */
 export function gramsPerCubicMetre(value: number): AbsoluteHumidity {
-  return within(value, ABSOLUTE_HUMIDITY) as AbsoluteHumidity
+  return numberIn(value, ABSOLUTE_HUMIDITY) as AbsoluteHumidity
 }
 
 /**

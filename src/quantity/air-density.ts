@@ -1,11 +1,11 @@
-import { within } from './guard.js'
+import type { Domain } from './domain.js'
+import { numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Mass of air in its volume. Unit: kg/m³. */
 export type AirDensity = number & Kind<'air density in kg/m³, from kilogramsOfAirPerCubicMetre()'>
 
-const AIR_DENSITY: Span = {
+const AIR_DENSITY: Domain = {
   quantity: 'air density',
   unit: 'kg/m³',
   min: 0,
@@ -31,7 +31,7 @@ const AIR_DENSITY: Span = {
  * ```
  */
 export function kilogramsOfAirPerCubicMetre(value: number): AirDensity {
-  return within(value, AIR_DENSITY) as AirDensity
+  return numberIn(value, AIR_DENSITY) as AirDensity
 }
 
 /**

@@ -1,12 +1,12 @@
-import { entered, within } from './guard.js'
+import type { Domain } from './domain.js'
+import { convertedIn, numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Amount of a dissolved substance per volume of solution. Unit: mmol/L. */
 export type AmountConcentration = number &
   Kind<'amount concentration in mmol/L, from millimolesPerLitre() or molesPerLitre()'>
 
-const AMOUNT_CONCENTRATION: Span = {
+const AMOUNT_CONCENTRATION: Domain = {
   quantity: 'amount concentration',
   unit: 'mmol/L',
   min: 0,
@@ -32,7 +32,7 @@ const AMOUNT_CONCENTRATION: Span = {
  * ```
  */
 export function millimolesPerLitre(value: number): AmountConcentration {
-  return within(value, AMOUNT_CONCENTRATION) as AmountConcentration
+  return numberIn(value, AMOUNT_CONCENTRATION) as AmountConcentration
 }
 
 /**
@@ -71,7 +71,7 @@ export function inMillimolesPerLitre(quantity: AmountConcentration): number {
  * ```
  */
 export function molesPerLitre(value: number): AmountConcentration {
-  return entered(value, value * 1000, 'mol/L', AMOUNT_CONCENTRATION) as AmountConcentration
+  return convertedIn(value, value * 1000, 'mol/L', AMOUNT_CONCENTRATION) as AmountConcentration
 }
 
 /**

@@ -1,11 +1,11 @@
-import { entered, within } from './guard.js'
+import type { Domain } from './domain.js'
+import { convertedIn, numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Area. Unit: m². */
 export type Area = number & Kind<'area in square metres, from squareMetres() or squareCentimetres()'>
 
-const AREA: Span = {
+const AREA: Domain = {
   quantity: 'area',
   unit: 'm²',
   min: 0,
@@ -31,7 +31,7 @@ const AREA: Span = {
  * ```
  */
 export function squareMetres(value: number): Area {
-  return within(value, AREA) as Area
+  return numberIn(value, AREA) as Area
 }
 
 /**
@@ -70,7 +70,7 @@ export function inSquareMetres(quantity: Area): number {
  * ```
  */
 export function squareCentimetres(value: number): Area {
-  return entered(value, value / 10000, 'cm²', AREA) as Area
+  return convertedIn(value, value / 10000, 'cm²', AREA) as Area
 }
 
 /**
@@ -109,7 +109,7 @@ export function inSquareCentimetres(quantity: Area): number {
  * ```
  */
 export function hectares(value: number): Area {
-  return entered(value, value * 10000, 'ha', AREA) as Area
+  return convertedIn(value, value * 10000, 'ha', AREA) as Area
 }
 
 /**
@@ -148,7 +148,7 @@ export function inHectares(quantity: Area): number {
  * ```
  */
 export function squareFeet(value: number): Area {
-  return entered(value, value * 0.09290304, 'ft²', AREA) as Area
+  return convertedIn(value, value * 0.09290304, 'ft²', AREA) as Area
 }
 
 /**

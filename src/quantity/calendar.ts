@@ -1,6 +1,6 @@
-import { wholeWithin, within } from './guard.js'
+import type { Domain } from './domain.js'
+import { numberIn, wholeNumberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Number of the day in the year; 1 January is 1. Unit: d. */
 export type DayOfYear = number & Kind<'day of the year, from dayOfYear()', 'point'>
@@ -8,7 +8,7 @@ export type DayOfYear = number & Kind<'day of the year, from dayOfYear()', 'poin
 /** Moment in universal time, in seconds since 1970-01-01T00:00Z. Unit: s. */
 export type Instant = number & Kind<'instant in seconds since 1970-01-01T00:00Z, from instant()', 'point'>
 
-const DAY_OF_YEAR: Span = {
+const DAY_OF_YEAR: Domain = {
   quantity: 'day of the year',
   unit: 'd',
   min: 1,
@@ -17,7 +17,7 @@ const DAY_OF_YEAR: Span = {
   hint: 'give a whole number from 1 to 366',
 }
 
-const INSTANT: Span = {
+const INSTANT: Domain = {
   quantity: 'instant',
   unit: 's',
   min: -62135596800,
@@ -43,7 +43,7 @@ const INSTANT: Span = {
  * ```
  */
 export function dayOfYear(value: number): DayOfYear {
-  return wholeWithin(value, DAY_OF_YEAR) as DayOfYear
+  return wholeNumberIn(value, DAY_OF_YEAR) as DayOfYear
 }
 
 /**
@@ -63,5 +63,5 @@ export function dayOfYear(value: number): DayOfYear {
  * ```
  */
 export function instant(value: number): Instant {
-  return within(value, INSTANT) as Instant
+  return numberIn(value, INSTANT) as Instant
 }

@@ -1,12 +1,12 @@
-import { entered, within } from './guard.js'
+import type { Domain } from './domain.js'
+import { convertedIn, numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Cell constant of a conductivity cell or probe. Unit: 1/m. */
 export type CellConstant = number &
   Kind<'cell constant in 1/m, from cellConstantPerMetre() or cellConstantPerCentimetre()'>
 
-const CELL_CONSTANT: Span = {
+const CELL_CONSTANT: Domain = {
   quantity: 'cell constant',
   unit: '1/m',
   min: 0,
@@ -32,7 +32,7 @@ const CELL_CONSTANT: Span = {
  * ```
  */
 export function cellConstantPerMetre(value: number): CellConstant {
-  return within(value, CELL_CONSTANT) as CellConstant
+  return numberIn(value, CELL_CONSTANT) as CellConstant
 }
 
 /**
@@ -71,7 +71,7 @@ export function inCellConstantPerMetre(quantity: CellConstant): number {
  * ```
  */
 export function cellConstantPerCentimetre(value: number): CellConstant {
-  return entered(value, value * 100, '1/cm', CELL_CONSTANT) as CellConstant
+  return convertedIn(value, value * 100, '1/cm', CELL_CONSTANT) as CellConstant
 }
 
 /**

@@ -1,12 +1,12 @@
-import { within } from './guard.js'
+import type { Domain } from './domain.js'
+import { numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Charge of dissolved ions of one sign per volume of solution. Unit: mmol(+)/L. */
 export type ChargeConcentration = number &
   Kind<'charge concentration in mmol of charge per litre, from millimolesOfChargePerLitre()'>
 
-const CHARGE_CONCENTRATION: Span = {
+const CHARGE_CONCENTRATION: Domain = {
   quantity: 'charge concentration',
   unit: 'mmol(+)/L',
   min: 0,
@@ -32,7 +32,7 @@ const CHARGE_CONCENTRATION: Span = {
  * ```
  */
 export function millimolesOfChargePerLitre(value: number): ChargeConcentration {
-  return within(value, CHARGE_CONCENTRATION) as ChargeConcentration
+  return numberIn(value, CHARGE_CONCENTRATION) as ChargeConcentration
 }
 
 /**

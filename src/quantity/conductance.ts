@@ -1,12 +1,12 @@
-import { entered, within } from './guard.js'
+import type { Domain } from './domain.js'
+import { convertedIn, numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Electrical conductance of a cell. Unit: S. */
 export type Conductance = number &
   Kind<'electrical conductance in siemens, from siemens(), millisiemens() or microsiemens()'>
 
-const CONDUCTANCE: Span = {
+const CONDUCTANCE: Domain = {
   quantity: 'conductance',
   unit: 'S',
   min: 0,
@@ -32,7 +32,7 @@ const CONDUCTANCE: Span = {
  * ```
  */
 export function siemens(value: number): Conductance {
-  return within(value, CONDUCTANCE) as Conductance
+  return numberIn(value, CONDUCTANCE) as Conductance
 }
 
 /**
@@ -71,7 +71,7 @@ export function inSiemens(quantity: Conductance): number {
  * ```
  */
 export function millisiemens(value: number): Conductance {
-  return entered(value, value / 1000, 'mS', CONDUCTANCE) as Conductance
+  return convertedIn(value, value / 1000, 'mS', CONDUCTANCE) as Conductance
 }
 
 /**
@@ -110,7 +110,7 @@ export function inMillisiemens(quantity: Conductance): number {
  * ```
  */
 export function microsiemens(value: number): Conductance {
-  return entered(value, value / 1e6, 'µS', CONDUCTANCE) as Conductance
+  return convertedIn(value, value / 1e6, 'µS', CONDUCTANCE) as Conductance
 }
 
 /**

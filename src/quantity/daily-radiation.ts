@@ -1,6 +1,6 @@
-import { entered, within } from './guard.js'
+import type { Domain } from './domain.js'
+import { convertedIn, numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Energy of radiation on an area in one day. Unit: MJ/m²/d. */
 export type DailyRadiation = number &
@@ -17,7 +17,7 @@ export type DailySoilHeat = number &
 /** Any kind that is given in MJ/m²/d. The place where a value is used says which one it is. */
 export type AnyDailyRadiation = DailyRadiation | DailyNetRadiation | DailySoilHeat
 
-const DAILY_RADIATION: Span = {
+const DAILY_RADIATION: Domain = {
   quantity: 'daily radiation',
   unit: 'MJ/m²/d',
   min: -Infinity,
@@ -43,7 +43,7 @@ const DAILY_RADIATION: Span = {
  * ```
  */
 export function megajoulesPerSquareMetreDay<Q extends AnyDailyRadiation = DailyRadiation>(value: number): Q {
-  return within(value, DAILY_RADIATION) as Q
+  return numberIn(value, DAILY_RADIATION) as Q
 }
 
 /**
@@ -82,7 +82,7 @@ export function inMegajoulesPerSquareMetreDay(quantity: AnyDailyRadiation): numb
  * ```
  */
 export function joulesPerSquareCentimetreDay<Q extends AnyDailyRadiation = DailyRadiation>(value: number): Q {
-  return entered(value, value / 100, 'J/cm²/d', DAILY_RADIATION) as Q
+  return convertedIn(value, value / 100, 'J/cm²/d', DAILY_RADIATION) as Q
 }
 
 /**
@@ -121,7 +121,7 @@ export function inJoulesPerSquareCentimetreDay(quantity: AnyDailyRadiation): num
  * ```
  */
 export function wattsPerSquareMetreDayMean<Q extends AnyDailyRadiation = DailyRadiation>(value: number): Q {
-  return entered(value, value * 0.0864, 'W/m² (mean of the day)', DAILY_RADIATION) as Q
+  return convertedIn(value, value * 0.0864, 'W/m² (mean of the day)', DAILY_RADIATION) as Q
 }
 
 /**

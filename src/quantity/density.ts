@@ -1,6 +1,6 @@
-import { entered, within } from './guard.js'
+import type { Domain } from './domain.js'
+import { convertedIn, numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Dry mass of medium per volume of medium. Unit: g/cm³. */
 export type BulkDensity = number &
@@ -21,7 +21,7 @@ export type UnnamedDensity = number &
 /** Any kind that is given in g/cm³. The place where a value is used says which one it is. */
 export type AnySolidDensity = BulkDensity | ParticleDensity | WaterDensity
 
-const DENSITY: Span = {
+const DENSITY: Domain = {
   quantity: 'density',
   unit: 'g/cm³',
   min: 0,
@@ -47,7 +47,7 @@ const DENSITY: Span = {
  * ```
  */
 export function gramsPerCubicCentimetre<Q extends AnySolidDensity | UnnamedDensity = UnnamedDensity>(value: number): Q {
-  return within(value, DENSITY) as Q
+  return numberIn(value, DENSITY) as Q
 }
 
 /**
@@ -86,7 +86,7 @@ export function inGramsPerCubicCentimetre(quantity: AnySolidDensity | UnnamedDen
  * ```
  */
 export function kilogramsPerCubicMetre<Q extends AnySolidDensity | UnnamedDensity = UnnamedDensity>(value: number): Q {
-  return entered(value, value / 1000, 'kg/m³', DENSITY) as Q
+  return convertedIn(value, value / 1000, 'kg/m³', DENSITY) as Q
 }
 
 /**

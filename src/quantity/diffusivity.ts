@@ -1,12 +1,12 @@
-import { within } from './guard.js'
+import type { Domain } from './domain.js'
+import { numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Diffusivity of water in a medium: its conductivity over its water capacity. Unit: cm²/h. */
 export type SoilWaterDiffusivity = number &
   Kind<'diffusivity of water in a medium in cm²/h, from squareCentimetresPerHour()'>
 
-const DIFFUSIVITY: Span = {
+const DIFFUSIVITY: Domain = {
   quantity: 'diffusivity',
   unit: 'cm²/h',
   min: 0,
@@ -32,7 +32,7 @@ const DIFFUSIVITY: Span = {
  * ```
  */
 export function squareCentimetresPerHour(value: number): SoilWaterDiffusivity {
-  return within(value, DIFFUSIVITY) as SoilWaterDiffusivity
+  return numberIn(value, DIFFUSIVITY) as SoilWaterDiffusivity
 }
 
 /**

@@ -1,12 +1,12 @@
-import { entered, within } from './guard.js'
+import type { Domain } from './domain.js'
+import { convertedIn, numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Dissolved solids as a meter shows them. Unit: mg/L. */
 export type DissolvedSolids = number &
   Kind<'dissolved solids in mg/L, from milligramsPerLitreOfSolids() or gramsPerLitreOfSolids()'>
 
-const DISSOLVED_SOLIDS: Span = {
+const DISSOLVED_SOLIDS: Domain = {
   quantity: 'dissolved solids',
   unit: 'mg/L',
   min: 0,
@@ -32,7 +32,7 @@ const DISSOLVED_SOLIDS: Span = {
  * ```
  */
 export function milligramsPerLitreOfSolids(value: number): DissolvedSolids {
-  return within(value, DISSOLVED_SOLIDS) as DissolvedSolids
+  return numberIn(value, DISSOLVED_SOLIDS) as DissolvedSolids
 }
 
 /**
@@ -71,7 +71,7 @@ export function inMilligramsPerLitreOfSolids(quantity: DissolvedSolids): number 
  * ```
  */
 export function gramsPerLitreOfSolids(value: number): DissolvedSolids {
-  return entered(value, value * 1000, 'g/L', DISSOLVED_SOLIDS) as DissolvedSolids
+  return convertedIn(value, value * 1000, 'g/L', DISSOLVED_SOLIDS) as DissolvedSolids
 }
 
 /**

@@ -1,11 +1,11 @@
-import { entered, within } from './guard.js'
+import type { Domain } from './domain.js'
+import { convertedIn, numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Length of time. Unit: s. */
 export type Duration = number & Kind<'duration in seconds, from seconds() or nanoseconds()'>
 
-const DURATION: Span = {
+const DURATION: Domain = {
   quantity: 'duration',
   unit: 's',
   min: 0,
@@ -31,7 +31,7 @@ const DURATION: Span = {
  * ```
  */
 export function seconds(value: number): Duration {
-  return within(value, DURATION) as Duration
+  return numberIn(value, DURATION) as Duration
 }
 
 /**
@@ -70,7 +70,7 @@ export function inSeconds(quantity: Duration): number {
  * ```
  */
 export function nanoseconds(value: number): Duration {
-  return entered(value, value / 1e9, 'ns', DURATION) as Duration
+  return convertedIn(value, value / 1e9, 'ns', DURATION) as Duration
 }
 
 /**
@@ -109,7 +109,7 @@ export function inNanoseconds(quantity: Duration): number {
  * ```
  */
 export function minutes(value: number): Duration {
-  return entered(value, value * 60, 'min', DURATION) as Duration
+  return convertedIn(value, value * 60, 'min', DURATION) as Duration
 }
 
 /**
@@ -148,7 +148,7 @@ export function inMinutes(quantity: Duration): number {
  * ```
  */
 export function hours(value: number): Duration {
-  return entered(value, value * 3600, 'h', DURATION) as Duration
+  return convertedIn(value, value * 3600, 'h', DURATION) as Duration
 }
 
 /**
@@ -187,7 +187,7 @@ export function inHours(quantity: Duration): number {
  * ```
  */
 export function days(value: number): Duration {
-  return entered(value, value * 86400, 'd', DURATION) as Duration
+  return convertedIn(value, value * 86400, 'd', DURATION) as Duration
 }
 
 /**

@@ -1,6 +1,6 @@
-import { entered, within } from './guard.js'
+import type { Domain } from './domain.js'
+import { convertedIn, numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Electrical conductivity of the whole medium (solids, water and air) at 25 °C. Unit: dS/m. */
 export type BulkEC = number &
@@ -33,7 +33,7 @@ export type UnnamedEC = number &
 /** Any kind that is given in dS/m. The place where a value is used says which one it is. */
 export type AnyEC = BulkEC | PoreWaterEC | SolutionEC | DrainEC | SaturatedExtractEC | MeasuredEC
 
-const ELECTRICAL_CONDUCTIVITY: Span = {
+const ELECTRICAL_CONDUCTIVITY: Domain = {
   quantity: 'electrical conductivity',
   unit: 'dS/m',
   min: 0,
@@ -59,7 +59,7 @@ const ELECTRICAL_CONDUCTIVITY: Span = {
  * ```
  */
 export function decisiemensPerMetre<Q extends AnyEC | UnnamedEC = UnnamedEC>(value: number): Q {
-  return within(value, ELECTRICAL_CONDUCTIVITY) as Q
+  return numberIn(value, ELECTRICAL_CONDUCTIVITY) as Q
 }
 
 /**
@@ -98,7 +98,7 @@ export function inDecisiemensPerMetre(quantity: AnyEC | UnnamedEC): number {
  * ```
  */
 export function millisiemensPerCentimetre<Q extends AnyEC | UnnamedEC = UnnamedEC>(value: number): Q {
-  return within(value, ELECTRICAL_CONDUCTIVITY) as Q
+  return numberIn(value, ELECTRICAL_CONDUCTIVITY) as Q
 }
 
 /**
@@ -137,7 +137,7 @@ export function inMillisiemensPerCentimetre(quantity: AnyEC | UnnamedEC): number
  * ```
  */
 export function microsiemensPerCentimetre<Q extends AnyEC | UnnamedEC = UnnamedEC>(value: number): Q {
-  return entered(value, value / 1000, 'µS/cm', ELECTRICAL_CONDUCTIVITY) as Q
+  return convertedIn(value, value / 1000, 'µS/cm', ELECTRICAL_CONDUCTIVITY) as Q
 }
 
 /**
@@ -176,7 +176,7 @@ export function inMicrosiemensPerCentimetre(quantity: AnyEC | UnnamedEC): number
  * ```
  */
 export function siemensPerMetre<Q extends AnyEC | UnnamedEC = UnnamedEC>(value: number): Q {
-  return entered(value, value * 10, 'S/m', ELECTRICAL_CONDUCTIVITY) as Q
+  return convertedIn(value, value * 10, 'S/m', ELECTRICAL_CONDUCTIVITY) as Q
 }
 
 /**

@@ -1,12 +1,12 @@
-import { within } from './guard.js'
+import type { Domain } from './domain.js'
+import { numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Height of a site above sea level. Unit: m. */
 export type Elevation = number &
   Kind<'elevation in metres above sea level, from metresAboveSeaLevel() or feetAboveSeaLevel()', 'point'>
 
-const ELEVATION: Span = {
+const ELEVATION: Domain = {
   quantity: 'elevation',
   unit: 'm',
   min: -500,
@@ -15,7 +15,7 @@ const ELEVATION: Span = {
   hint: 'give the elevation of a place on land, in metres above sea level',
 }
 
-const FEET: Span = {
+const FEET: Domain = {
   quantity: 'elevation',
   unit: 'ft',
   min: -1640,
@@ -41,7 +41,7 @@ const FEET: Span = {
  * ```
  */
 export function metresAboveSeaLevel(value: number): Elevation {
-  return within(value, ELEVATION) as Elevation
+  return numberIn(value, ELEVATION) as Elevation
 }
 
 /**
@@ -80,7 +80,7 @@ export function inMetresAboveSeaLevel(quantity: Elevation): number {
  * ```
  */
 export function feetAboveSeaLevel(value: number): Elevation {
-  return (within(value, FEET) * 0.3048) as Elevation
+  return (numberIn(value, FEET) * 0.3048) as Elevation
 }
 
 /**

@@ -1,4 +1,4 @@
-import type { Span } from './span.js'
+import type { Domain } from './domain.js'
 
 /**
  * A number lies where the mathematics or the physics has no meaning.
@@ -12,9 +12,9 @@ export class DomainError extends Error {
   declare readonly unit: string
   declare readonly min: number
   declare readonly max: number
-  declare readonly ends: Span['ends']
+  declare readonly ends: Domain['ends']
   declare readonly hint: string
-  constructor(value: number, span: Span) {
+  constructor(value: number, span: Domain) {
     const { ends } = span
     const unit = span.unit === '1' ? '' : ` ${span.unit}`
     // The range is written out, not by rangeText: every function of the package carries these bytes.

@@ -1,6 +1,6 @@
-import { entered, within } from './guard.js'
+import type { Domain } from './domain.js'
+import { convertedIn, numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Evapotranspiration of the reference surface in one hour. Unit: mm/h. */
 export type HourlyReferenceET = number &
@@ -23,7 +23,7 @@ export type UnnamedHourlyDepth = number &
 /** Any kind that is given in mm/h. The place where a value is used says which one it is. */
 export type AnyHourlyDepth = HourlyReferenceET | HourlyCropET | ApplicationRate | WaterFlux
 
-const EVAPOTRANSPIRATION_HOURLY: Span = {
+const EVAPOTRANSPIRATION_HOURLY: Domain = {
   quantity: 'evapotranspiration hourly',
   unit: 'mm/h',
   min: -Infinity,
@@ -51,7 +51,7 @@ const EVAPOTRANSPIRATION_HOURLY: Span = {
 export function millimetresPerHour<Q extends AnyHourlyDepth | UnnamedHourlyDepth = UnnamedHourlyDepth>(
   value: number,
 ): Q {
-  return within(value, EVAPOTRANSPIRATION_HOURLY) as Q
+  return numberIn(value, EVAPOTRANSPIRATION_HOURLY) as Q
 }
 
 /**
@@ -90,7 +90,7 @@ export function inMillimetresPerHour(quantity: AnyHourlyDepth | UnnamedHourlyDep
  * ```
  */
 export function inchesPerHour<Q extends AnyHourlyDepth | UnnamedHourlyDepth = UnnamedHourlyDepth>(value: number): Q {
-  return entered(value, value * 25.4, 'in/h', EVAPOTRANSPIRATION_HOURLY) as Q
+  return convertedIn(value, value * 25.4, 'in/h', EVAPOTRANSPIRATION_HOURLY) as Q
 }
 
 /**

@@ -1,6 +1,6 @@
-import { entered, within } from './guard.js'
+import type { Domain } from './domain.js'
+import { convertedIn, numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Evapotranspiration of the reference surface. Unit: mm/d. */
 export type ReferenceET = number &
@@ -19,7 +19,7 @@ export type UnnamedET = number &
 /** Any kind that is given in mm/d. The place where a value is used says which one it is. */
 export type AnyDailyDepth = ReferenceET | CropET | PanEvaporation
 
-const EVAPOTRANSPIRATION: Span = {
+const EVAPOTRANSPIRATION: Domain = {
   quantity: 'evapotranspiration',
   unit: 'mm/d',
   min: -Infinity,
@@ -45,7 +45,7 @@ const EVAPOTRANSPIRATION: Span = {
  * ```
  */
 export function millimetresPerDay<Q extends AnyDailyDepth | UnnamedET = UnnamedET>(value: number): Q {
-  return within(value, EVAPOTRANSPIRATION) as Q
+  return numberIn(value, EVAPOTRANSPIRATION) as Q
 }
 
 /**
@@ -84,7 +84,7 @@ export function inMillimetresPerDay(quantity: AnyDailyDepth | UnnamedET): number
  * ```
  */
 export function inchesPerDay<Q extends AnyDailyDepth | UnnamedET = UnnamedET>(value: number): Q {
-  return entered(value, value * 25.4, 'in/d', EVAPOTRANSPIRATION) as Q
+  return convertedIn(value, value * 25.4, 'in/d', EVAPOTRANSPIRATION) as Q
 }
 
 /**

@@ -1,11 +1,11 @@
-import { entered, within } from './guard.js'
+import type { Domain } from './domain.js'
+import { convertedIn, numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Volume flow of an emitter, a valve or a pump. Unit: L/h. */
 export type Flow = number & Kind<'flow in litres per hour, from litresPerHour() or litresPerMinute()'>
 
-const FLOW: Span = {
+const FLOW: Domain = {
   quantity: 'flow',
   unit: 'L/h',
   min: 0,
@@ -31,7 +31,7 @@ const FLOW: Span = {
  * ```
  */
 export function litresPerHour(value: number): Flow {
-  return within(value, FLOW) as Flow
+  return numberIn(value, FLOW) as Flow
 }
 
 /**
@@ -70,7 +70,7 @@ export function inLitresPerHour(quantity: Flow): number {
  * ```
  */
 export function litresPerMinute(value: number): Flow {
-  return entered(value, value * 60, 'L/min', FLOW) as Flow
+  return convertedIn(value, value * 60, 'L/min', FLOW) as Flow
 }
 
 /**
@@ -109,7 +109,7 @@ export function inLitresPerMinute(quantity: Flow): number {
  * ```
  */
 export function millilitresPerMinute(value: number): Flow {
-  return entered(value, value * 0.06, 'mL/min', FLOW) as Flow
+  return convertedIn(value, value * 0.06, 'mL/min', FLOW) as Flow
 }
 
 /**
@@ -148,7 +148,7 @@ export function inMillilitresPerMinute(quantity: Flow): number {
  * ```
  */
 export function cubicMetresPerHour(value: number): Flow {
-  return entered(value, value * 1000, 'm³/h', FLOW) as Flow
+  return convertedIn(value, value * 1000, 'm³/h', FLOW) as Flow
 }
 
 /**
@@ -187,7 +187,7 @@ export function inCubicMetresPerHour(quantity: Flow): number {
  * ```
  */
 export function usGallonsPerHour(value: number): Flow {
-  return entered(value, value * 3.785411784, 'US gal/h', FLOW) as Flow
+  return convertedIn(value, value * 3.785411784, 'US gal/h', FLOW) as Flow
 }
 
 /**
@@ -226,7 +226,7 @@ export function inUsGallonsPerHour(quantity: Flow): number {
  * ```
  */
 export function usGallonsPerMinute(value: number): Flow {
-  return entered(value, value * 227.12470704, 'US gal/min', FLOW) as Flow
+  return convertedIn(value, value * 227.12470704, 'US gal/min', FLOW) as Flow
 }
 
 /**

@@ -1,11 +1,11 @@
-import { entered, within } from './guard.js'
+import type { Domain } from './domain.js'
+import { convertedIn, numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Frequency of a field or signal. Unit: Hz. */
 export type Frequency = number & Kind<'frequency in hertz, from hertz() or megahertz()'>
 
-const FREQUENCY: Span = {
+const FREQUENCY: Domain = {
   quantity: 'frequency',
   unit: 'Hz',
   min: 0,
@@ -31,7 +31,7 @@ const FREQUENCY: Span = {
  * ```
  */
 export function hertz(value: number): Frequency {
-  return within(value, FREQUENCY) as Frequency
+  return numberIn(value, FREQUENCY) as Frequency
 }
 
 /**
@@ -70,7 +70,7 @@ export function inHertz(quantity: Frequency): number {
  * ```
  */
 export function megahertz(value: number): Frequency {
-  return entered(value, value * 1e6, 'MHz', FREQUENCY) as Frequency
+  return convertedIn(value, value * 1e6, 'MHz', FREQUENCY) as Frequency
 }
 
 /**
@@ -109,7 +109,7 @@ export function inMegahertz(quantity: Frequency): number {
  * ```
  */
 export function gigahertz(value: number): Frequency {
-  return entered(value, value * 1e9, 'GHz', FREQUENCY) as Frequency
+  return convertedIn(value, value * 1e9, 'GHz', FREQUENCY) as Frequency
 }
 
 /**

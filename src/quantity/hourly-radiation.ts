@@ -1,6 +1,6 @@
-import { entered, within } from './guard.js'
+import type { Domain } from './domain.js'
+import { convertedIn, numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Energy of radiation on an area in one hour. Unit: MJ/m²/h. */
 export type HourlyRadiation = number &
@@ -17,7 +17,7 @@ export type HourlySoilHeat = number &
 /** Any kind that is given in MJ/m²/h. The place where a value is used says which one it is. */
 export type AnyHourlyRadiation = HourlyRadiation | HourlyNetRadiation | HourlySoilHeat
 
-const HOURLY_RADIATION: Span = {
+const HOURLY_RADIATION: Domain = {
   quantity: 'hourly radiation',
   unit: 'MJ/m²/h',
   min: -Infinity,
@@ -43,7 +43,7 @@ const HOURLY_RADIATION: Span = {
  * ```
  */
 export function megajoulesPerSquareMetreHour<Q extends AnyHourlyRadiation = HourlyRadiation>(value: number): Q {
-  return within(value, HOURLY_RADIATION) as Q
+  return numberIn(value, HOURLY_RADIATION) as Q
 }
 
 /**
@@ -82,7 +82,7 @@ export function inMegajoulesPerSquareMetreHour(quantity: AnyHourlyRadiation): nu
  * ```
  */
 export function wattsPerSquareMetreHourMean<Q extends AnyHourlyRadiation = HourlyRadiation>(value: number): Q {
-  return entered(value, value * 0.0036, 'W/m² (mean of the hour)', HOURLY_RADIATION) as Q
+  return convertedIn(value, value * 0.0036, 'W/m² (mean of the hour)', HOURLY_RADIATION) as Q
 }
 
 /**

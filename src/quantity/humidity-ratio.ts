@@ -1,12 +1,12 @@
-import { entered, within } from './guard.js'
+import type { Domain } from './domain.js'
+import { convertedIn, numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Mass of water vapour per mass of dry air. Unit: kg/kg. */
 export type HumidityRatio = number &
   Kind<'humidity ratio in kg/kg of dry air, from kilogramsPerKilogram() or gramsPerKilogram()'>
 
-const HUMIDITY_RATIO: Span = {
+const HUMIDITY_RATIO: Domain = {
   quantity: 'humidity ratio',
   unit: 'kg/kg',
   min: 0,
@@ -32,7 +32,7 @@ const HUMIDITY_RATIO: Span = {
  * ```
  */
 export function kilogramsPerKilogram(value: number): HumidityRatio {
-  return within(value, HUMIDITY_RATIO) as HumidityRatio
+  return numberIn(value, HUMIDITY_RATIO) as HumidityRatio
 }
 
 /**
@@ -71,7 +71,7 @@ export function inKilogramsPerKilogram(quantity: HumidityRatio): number {
  * ```
  */
 export function gramsPerKilogram(value: number): HumidityRatio {
-  return entered(value, value / 1000, 'g/kg', HUMIDITY_RATIO) as HumidityRatio
+  return convertedIn(value, value / 1000, 'g/kg', HUMIDITY_RATIO) as HumidityRatio
 }
 
 /**

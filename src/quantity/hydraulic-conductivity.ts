@@ -1,12 +1,12 @@
-import { entered, within } from './guard.js'
+import type { Domain } from './domain.js'
+import { convertedIn, numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Hydraulic conductivity. Unit: cm/h. */
 export type HydraulicConductivity = number &
   Kind<'hydraulic conductivity in cm/h, from centimetresPerHour() or centimetresPerDay()'>
 
-const HYDRAULIC_CONDUCTIVITY: Span = {
+const HYDRAULIC_CONDUCTIVITY: Domain = {
   quantity: 'hydraulic conductivity',
   unit: 'cm/h',
   min: 0,
@@ -32,7 +32,7 @@ const HYDRAULIC_CONDUCTIVITY: Span = {
  * ```
  */
 export function centimetresPerHour(value: number): HydraulicConductivity {
-  return within(value, HYDRAULIC_CONDUCTIVITY) as HydraulicConductivity
+  return numberIn(value, HYDRAULIC_CONDUCTIVITY) as HydraulicConductivity
 }
 
 /**
@@ -71,7 +71,7 @@ export function inCentimetresPerHour(quantity: HydraulicConductivity): number {
  * ```
  */
 export function centimetresPerDay(value: number): HydraulicConductivity {
-  return entered(value, value / 24, 'cm/d', HYDRAULIC_CONDUCTIVITY) as HydraulicConductivity
+  return convertedIn(value, value / 24, 'cm/d', HYDRAULIC_CONDUCTIVITY) as HydraulicConductivity
 }
 
 /**
@@ -110,7 +110,7 @@ export function inCentimetresPerDay(quantity: HydraulicConductivity): number {
  * ```
  */
 export function centimetresPerMinute(value: number): HydraulicConductivity {
-  return entered(value, value * 60, 'cm/min', HYDRAULIC_CONDUCTIVITY) as HydraulicConductivity
+  return convertedIn(value, value * 60, 'cm/min', HYDRAULIC_CONDUCTIVITY) as HydraulicConductivity
 }
 
 /**
@@ -149,7 +149,7 @@ export function inCentimetresPerMinute(quantity: HydraulicConductivity): number 
  * ```
  */
 export function millimetresPerHourOfConductivity(value: number): HydraulicConductivity {
-  return entered(value, value / 10, 'mm/h', HYDRAULIC_CONDUCTIVITY) as HydraulicConductivity
+  return convertedIn(value, value / 10, 'mm/h', HYDRAULIC_CONDUCTIVITY) as HydraulicConductivity
 }
 
 /**

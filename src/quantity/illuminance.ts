@@ -1,11 +1,11 @@
-import { entered, within } from './guard.js'
+import type { Domain } from './domain.js'
+import { convertedIn, numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Light on an area as the eye weighs it. Unit: lx. */
 export type Illuminance = number & Kind<'illuminance in lux, from lux() or footCandles()'>
 
-const ILLUMINANCE: Span = {
+const ILLUMINANCE: Domain = {
   quantity: 'illuminance',
   unit: 'lx',
   min: 0,
@@ -31,7 +31,7 @@ const ILLUMINANCE: Span = {
  * ```
  */
 export function lux(value: number): Illuminance {
-  return within(value, ILLUMINANCE) as Illuminance
+  return numberIn(value, ILLUMINANCE) as Illuminance
 }
 
 /**
@@ -70,7 +70,7 @@ export function inLux(quantity: Illuminance): number {
  * ```
  */
 export function footCandles(value: number): Illuminance {
-  return entered(value, value * 10.763910416709722, 'fc', ILLUMINANCE) as Illuminance
+  return convertedIn(value, value * 10.763910416709722, 'fc', ILLUMINANCE) as Illuminance
 }
 
 /**

@@ -335,10 +335,10 @@ export {
   inKelvinsOfChange,
   kelvin,
   kelvinsOfChange,
+  shiftTemperature,
   type Temperature,
   type TemperatureChange,
   temperatureDifference,
-  warmBy,
 } from './temperature.js'
 export { type Validity, validityOf } from './validity.js'
 export {
@@ -371,12 +371,12 @@ export {
   inWaterContentChange,
   percentagePoints,
   percentWaterContent,
+  shiftWaterContent,
   type WaterContent,
   type WaterContentChange,
   waterContent,
   waterContentChange,
   waterContentDifference,
-  wetBy,
 } from './water-content.js'
 export {
   inchesOfDepth,

@@ -1,6 +1,6 @@
-import { entered, within } from './guard.js'
+import type { Domain } from './domain.js'
+import { convertedIn, numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Scale of a retention curve, the inverse of a suction head: the alpha of van Genuchten. Unit: 1/cm. */
 export type InverseSuction = number &
@@ -9,7 +9,7 @@ export type InverseSuction = number &
 /** Specific water capacity: how much water a medium gives for each centimetre of rising suction. Unit: 1/cm. */
 export type WaterCapacity = number & Kind<'specific water capacity in 1/cm, from the capacity of a retention model'>
 
-const INVERSE: Span = {
+const INVERSE: Domain = {
   quantity: 'inverse suction',
   unit: '1/cm',
   min: 0,
@@ -35,7 +35,7 @@ const INVERSE: Span = {
  * ```
  */
 export function perCentimetre(value: number): InverseSuction {
-  return within(value, INVERSE) as InverseSuction
+  return numberIn(value, INVERSE) as InverseSuction
 }
 
 /**
@@ -74,7 +74,7 @@ export function inPerCentimetre(quantity: InverseSuction | WaterCapacity): numbe
  * ```
  */
 export function perMetre(value: number): InverseSuction {
-  return entered(value, value / 100, '1/m', INVERSE) as InverseSuction
+  return convertedIn(value, value / 100, '1/m', INVERSE) as InverseSuction
 }
 
 /**
@@ -113,7 +113,7 @@ export function inPerMetre(quantity: InverseSuction | WaterCapacity): number {
  * ```
  */
 export function perKilopascal(value: number): InverseSuction {
-  return entered(value, value * 0.0980665, '1/kPa', INVERSE) as InverseSuction
+  return convertedIn(value, value * 0.0980665, '1/kPa', INVERSE) as InverseSuction
 }
 
 /**

@@ -1,11 +1,11 @@
-import { within } from './guard.js'
+import type { Domain } from './domain.js'
+import { numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Power of radiation on an area. Unit: W/m². */
 export type Irradiance = number & Kind<'irradiance in W/m², from wattsPerSquareMetre()'>
 
-const IRRADIANCE: Span = {
+const IRRADIANCE: Domain = {
   quantity: 'irradiance',
   unit: 'W/m²',
   min: -Infinity,
@@ -31,7 +31,7 @@ const IRRADIANCE: Span = {
  * ```
  */
 export function wattsPerSquareMetre(value: number): Irradiance {
-  return within(value, IRRADIANCE) as Irradiance
+  return numberIn(value, IRRADIANCE) as Irradiance
 }
 
 /**

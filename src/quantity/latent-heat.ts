@@ -1,11 +1,11 @@
-import { within } from './guard.js'
+import type { Domain } from './domain.js'
+import { numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Latent heat of vaporisation. Unit: MJ/kg. */
 export type LatentHeat = number & Kind<'latent heat in MJ/kg, from megajoulesPerKilogram()'>
 
-const LATENT_HEAT: Span = {
+const LATENT_HEAT: Domain = {
   quantity: 'latent heat',
   unit: 'MJ/kg',
   min: 0,
@@ -31,7 +31,7 @@ const LATENT_HEAT: Span = {
  * ```
  */
 export function megajoulesPerKilogram(value: number): LatentHeat {
-  return within(value, LATENT_HEAT) as LatentHeat
+  return numberIn(value, LATENT_HEAT) as LatentHeat
 }
 
 /**

@@ -1,11 +1,11 @@
-import { entered, within } from './guard.js'
+import type { Domain } from './domain.js'
+import { convertedIn, numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Length, height, depth or distance. Unit: cm. */
 export type Length = number & Kind<'length in centimetres, from centimetres() or millimetres()'>
 
-const LENGTH: Span = {
+const LENGTH: Domain = {
   quantity: 'length',
   unit: 'cm',
   min: 0,
@@ -31,7 +31,7 @@ const LENGTH: Span = {
  * ```
  */
 export function centimetres(value: number): Length {
-  return within(value, LENGTH) as Length
+  return numberIn(value, LENGTH) as Length
 }
 
 /**
@@ -70,7 +70,7 @@ export function inCentimetres(quantity: Length): number {
  * ```
  */
 export function millimetres(value: number): Length {
-  return entered(value, value / 10, 'mm', LENGTH) as Length
+  return convertedIn(value, value / 10, 'mm', LENGTH) as Length
 }
 
 /**
@@ -109,7 +109,7 @@ export function inMillimetres(quantity: Length): number {
  * ```
  */
 export function metres(value: number): Length {
-  return entered(value, value * 100, 'm', LENGTH) as Length
+  return convertedIn(value, value * 100, 'm', LENGTH) as Length
 }
 
 /**
@@ -148,7 +148,7 @@ export function inMetres(quantity: Length): number {
  * ```
  */
 export function inches(value: number): Length {
-  return entered(value, value * 2.54, 'in', LENGTH) as Length
+  return convertedIn(value, value * 2.54, 'in', LENGTH) as Length
 }
 
 /**
@@ -187,7 +187,7 @@ export function inInches(quantity: Length): number {
  * ```
  */
 export function feet(value: number): Length {
-  return entered(value, value * 30.48, 'ft', LENGTH) as Length
+  return convertedIn(value, value * 30.48, 'ft', LENGTH) as Length
 }
 
 /**

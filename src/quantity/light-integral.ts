@@ -1,11 +1,11 @@
-import { within } from './guard.js'
+import type { Domain } from './domain.js'
+import { numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Photons of 400 to 700 nm on an area in one day (DLI). Unit: mol/m²/d. */
 export type DailyLightIntegral = number & Kind<'daily light integral in mol/m²/d, from molesPerSquareMetreDay()'>
 
-const LIGHT_INTEGRAL: Span = {
+const LIGHT_INTEGRAL: Domain = {
   quantity: 'light integral',
   unit: 'mol/m²/d',
   min: 0,
@@ -31,7 +31,7 @@ const LIGHT_INTEGRAL: Span = {
  * ```
  */
 export function molesPerSquareMetreDay(value: number): DailyLightIntegral {
-  return within(value, LIGHT_INTEGRAL) as DailyLightIntegral
+  return numberIn(value, LIGHT_INTEGRAL) as DailyLightIntegral
 }
 
 /**

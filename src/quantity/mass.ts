@@ -1,11 +1,11 @@
-import { entered, within } from './guard.js'
+import type { Domain } from './domain.js'
+import { convertedIn, numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Mass. Unit: g. */
 export type Mass = number & Kind<'mass in grams, from grams() or kilograms()'>
 
-const MASS: Span = {
+const MASS: Domain = {
   quantity: 'mass',
   unit: 'g',
   min: 0,
@@ -31,7 +31,7 @@ const MASS: Span = {
  * ```
  */
 export function grams(value: number): Mass {
-  return within(value, MASS) as Mass
+  return numberIn(value, MASS) as Mass
 }
 
 /**
@@ -70,7 +70,7 @@ export function inGrams(quantity: Mass): number {
  * ```
  */
 export function kilograms(value: number): Mass {
-  return entered(value, value * 1000, 'kg', MASS) as Mass
+  return convertedIn(value, value * 1000, 'kg', MASS) as Mass
 }
 
 /**
@@ -109,7 +109,7 @@ export function inKilograms(quantity: Mass): number {
  * ```
  */
 export function milligrams(value: number): Mass {
-  return entered(value, value / 1000, 'mg', MASS) as Mass
+  return convertedIn(value, value / 1000, 'mg', MASS) as Mass
 }
 
 /**
@@ -148,7 +148,7 @@ export function inMilligrams(quantity: Mass): number {
  * ```
  */
 export function pounds(value: number): Mass {
-  return entered(value, value * 453.59237, 'lb', MASS) as Mass
+  return convertedIn(value, value * 453.59237, 'lb', MASS) as Mass
 }
 
 /**
@@ -187,7 +187,7 @@ export function inPounds(quantity: Mass): number {
  * ```
  */
 export function ounces(value: number): Mass {
-  return entered(value, value * 28.349523125, 'oz', MASS) as Mass
+  return convertedIn(value, value * 28.349523125, 'oz', MASS) as Mass
 }
 
 /**

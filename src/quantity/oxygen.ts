@@ -1,6 +1,6 @@
-import { entered, within } from './guard.js'
+import type { Domain } from './domain.js'
+import { convertedIn, numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Oxygen dissolved in water. Unit: mg/L. */
 export type OxygenConcentration = number &
@@ -9,7 +9,7 @@ export type OxygenConcentration = number &
 /** Dissolved oxygen per concentration at saturation; above 1 when supersaturated. Unit: 1. */
 export type OxygenSaturation = number & Kind<'oxygen as a share of saturation, from percentOfOxygenSaturation()'>
 
-const OXYGEN: Span = {
+const OXYGEN: Domain = {
   quantity: 'oxygen',
   unit: 'mg/L',
   min: 0,
@@ -17,7 +17,7 @@ const OXYGEN: Span = {
   ends: '[)',
   hint: 'give a concentration of zero or more',
 }
-const SATURATION: Span = {
+const SATURATION: Domain = {
   quantity: 'oxygen saturation',
   unit: '%',
   min: 0,
@@ -43,7 +43,7 @@ const SATURATION: Span = {
  * ```
  */
 export function milligramsPerLitreOfOxygen(value: number): OxygenConcentration {
-  return within(value, OXYGEN) as OxygenConcentration
+  return numberIn(value, OXYGEN) as OxygenConcentration
 }
 
 /**
@@ -82,7 +82,7 @@ export function inMilligramsPerLitreOfOxygen(quantity: OxygenConcentration): num
  * ```
  */
 export function millimolesPerLitreOfOxygen(value: number): OxygenConcentration {
-  return entered(value, value * 31.998, 'mmol/L', OXYGEN) as OxygenConcentration
+  return convertedIn(value, value * 31.998, 'mmol/L', OXYGEN) as OxygenConcentration
 }
 
 /**
@@ -121,7 +121,7 @@ export function inMillimolesPerLitreOfOxygen(quantity: OxygenConcentration): num
  * ```
  */
 export function percentOfOxygenSaturation(value: number): OxygenSaturation {
-  return (within(value, SATURATION) / 100) as OxygenSaturation
+  return (numberIn(value, SATURATION) / 100) as OxygenSaturation
 }
 
 /**

@@ -1,11 +1,11 @@
-import { within } from './guard.js'
+import type { Domain } from './domain.js'
+import { numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Relative permittivity (apparent, of the bulk, the solids or the water). Unit: 1. */
 export type Permittivity = number & Kind<'relative permittivity, from permittivity()'>
 
-const PERMITTIVITY: Span = {
+const PERMITTIVITY: Domain = {
   quantity: 'relative permittivity',
   unit: '1',
   min: 1,
@@ -31,5 +31,5 @@ const PERMITTIVITY: Span = {
  * ```
  */
 export function permittivity(value: number): Permittivity {
-  return within(value, PERMITTIVITY) as Permittivity
+  return numberIn(value, PERMITTIVITY) as Permittivity
 }

@@ -1,12 +1,12 @@
-import { within } from './guard.js'
+import type { Domain } from './domain.js'
+import { numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Photons of 400 to 700 nm on an area per time (PPFD). Unit: µmol/m²/s. */
 export type PhotonFluxDensity = number &
   Kind<'photosynthetic photon flux density in µmol/m²/s, from micromolesPerSquareMetreSecond()'>
 
-const PHOTON_FLUX: Span = {
+const PHOTON_FLUX: Domain = {
   quantity: 'photon flux',
   unit: 'µmol/m²/s',
   min: 0,
@@ -32,7 +32,7 @@ const PHOTON_FLUX: Span = {
  * ```
  */
 export function micromolesPerSquareMetreSecond(value: number): PhotonFluxDensity {
-  return within(value, PHOTON_FLUX) as PhotonFluxDensity
+  return numberIn(value, PHOTON_FLUX) as PhotonFluxDensity
 }
 
 /**

@@ -1,11 +1,11 @@
-import { within } from './guard.js'
+import type { Domain } from './domain.js'
+import { numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Photons per energy: of a light, or of the power that a lamp takes. Unit: µmol/J. */
 export type PhotonYield = number & Kind<'photons per energy in µmol/J, from micromolesPerJoule()'>
 
-const PHOTON_YIELD: Span = {
+const PHOTON_YIELD: Domain = {
   quantity: 'photon yield',
   unit: 'µmol/J',
   min: 0,
@@ -31,7 +31,7 @@ const PHOTON_YIELD: Span = {
  * ```
  */
 export function micromolesPerJoule(value: number): PhotonYield {
-  return within(value, PHOTON_YIELD) as PhotonYield
+  return numberIn(value, PHOTON_YIELD) as PhotonYield
 }
 
 /**

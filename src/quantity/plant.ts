@@ -1,6 +1,6 @@
-import { within } from './guard.js'
+import type { Domain } from './domain.js'
+import { numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Number of plants (or containers) on an area. Unit: 1/m². */
 export type PlantDensity = number & Kind<'plants per square metre, from plantsPerSquareMetre()'>
@@ -14,7 +14,7 @@ export type CropCoefficient = number & Kind<'crop coefficient, from cropCoeffici
 /** Volume of water that one plant uses in a day. Unit: L/d. */
 export type PlantWaterUse = number & Kind<'water use in litres per plant and day, from litresPerPlantDay()'>
 
-const PLANTS_PER_SQUARE_METRE: Span = {
+const PLANTS_PER_SQUARE_METRE: Domain = {
   quantity: 'plant density',
   unit: '1/m²',
   min: 0,
@@ -23,7 +23,7 @@ const PLANTS_PER_SQUARE_METRE: Span = {
   hint: 'give a density above zero',
 }
 
-const LEAF_AREA_INDEX: Span = {
+const LEAF_AREA_INDEX: Domain = {
   quantity: 'leaf area index',
   unit: 'm²/m²',
   min: 0,
@@ -32,7 +32,7 @@ const LEAF_AREA_INDEX: Span = {
   hint: 'give one-sided leaf area over ground area; canopies lie below 20',
 }
 
-const CROP_COEFFICIENT: Span = {
+const CROP_COEFFICIENT: Domain = {
   quantity: 'crop coefficient',
   unit: '1',
   min: 0,
@@ -41,7 +41,7 @@ const CROP_COEFFICIENT: Span = {
   hint: 'crop coefficients lie between 0 and about 1.4',
 }
 
-const LITRES_PER_PLANT_DAY: Span = {
+const LITRES_PER_PLANT_DAY: Domain = {
   quantity: 'water use of a plant',
   unit: 'L/d',
   min: 0,
@@ -67,7 +67,7 @@ const LITRES_PER_PLANT_DAY: Span = {
  * ```
  */
 export function plantsPerSquareMetre(value: number): PlantDensity {
-  return within(value, PLANTS_PER_SQUARE_METRE) as PlantDensity
+  return numberIn(value, PLANTS_PER_SQUARE_METRE) as PlantDensity
 }
 
 /**
@@ -87,7 +87,7 @@ export function plantsPerSquareMetre(value: number): PlantDensity {
  * ```
  */
 export function leafAreaIndex(value: number): LeafAreaIndex {
-  return within(value, LEAF_AREA_INDEX) as LeafAreaIndex
+  return numberIn(value, LEAF_AREA_INDEX) as LeafAreaIndex
 }
 
 /**
@@ -107,7 +107,7 @@ export function leafAreaIndex(value: number): LeafAreaIndex {
  * ```
  */
 export function cropCoefficient(value: number): CropCoefficient {
-  return within(value, CROP_COEFFICIENT) as CropCoefficient
+  return numberIn(value, CROP_COEFFICIENT) as CropCoefficient
 }
 
 /**
@@ -127,5 +127,5 @@ export function cropCoefficient(value: number): CropCoefficient {
  * ```
  */
 export function litresPerPlantDay(value: number): PlantWaterUse {
-  return within(value, LITRES_PER_PLANT_DAY) as PlantWaterUse
+  return numberIn(value, LITRES_PER_PLANT_DAY) as PlantWaterUse
 }

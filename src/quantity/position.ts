@@ -1,6 +1,6 @@
-import { within } from './guard.js'
+import type { Domain } from './domain.js'
+import { numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Latitude in degrees; south is negative. Unit: °. */
 export type Latitude = number & Kind<'latitude in degrees north, from latitude()', 'point'>
@@ -8,7 +8,7 @@ export type Latitude = number & Kind<'latitude in degrees north, from latitude()
 /** Longitude in degrees; west is negative. Unit: °. */
 export type Longitude = number & Kind<'longitude in degrees east, from longitude()', 'point'>
 
-const LATITUDE: Span = {
+const LATITUDE: Domain = {
   quantity: 'latitude',
   unit: '°',
   min: -90,
@@ -17,7 +17,7 @@ const LATITUDE: Span = {
   hint: 'give decimal degrees, south negative',
 }
 
-const LONGITUDE: Span = {
+const LONGITUDE: Domain = {
   quantity: 'longitude',
   unit: '°',
   min: -180,
@@ -43,7 +43,7 @@ const LONGITUDE: Span = {
  * ```
  */
 export function latitude(value: number): Latitude {
-  return within(value, LATITUDE) as Latitude
+  return numberIn(value, LATITUDE) as Latitude
 }
 
 /**
@@ -63,5 +63,5 @@ export function latitude(value: number): Latitude {
  * ```
  */
 export function longitude(value: number): Longitude {
-  return within(value, LONGITUDE) as Longitude
+  return numberIn(value, LONGITUDE) as Longitude
 }

@@ -1,11 +1,11 @@
-import { entered, within } from './guard.js'
+import type { Domain } from './domain.js'
+import { convertedIn, numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Electrical or radiant power. Unit: W. */
 export type Power = number & Kind<'power in watts, from watts() or kilowatts()'>
 
-const POWER: Span = {
+const POWER: Domain = {
   quantity: 'power',
   unit: 'W',
   min: 0,
@@ -31,7 +31,7 @@ const POWER: Span = {
  * ```
  */
 export function watts(value: number): Power {
-  return within(value, POWER) as Power
+  return numberIn(value, POWER) as Power
 }
 
 /**
@@ -70,7 +70,7 @@ export function inWatts(quantity: Power): number {
  * ```
  */
 export function kilowatts(value: number): Power {
-  return entered(value, value * 1000, 'kW', POWER) as Power
+  return convertedIn(value, value * 1000, 'kW', POWER) as Power
 }
 
 /**

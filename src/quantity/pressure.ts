@@ -1,6 +1,6 @@
-import { entered, within } from './guard.js'
+import type { Domain } from './domain.js'
+import { convertedIn, numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Pressure of air or of water in a line. Unit: kPa. */
 export type Pressure = number & Kind<'pressure in kilopascals, from kilopascals() or hectopascals()'>
@@ -15,7 +15,7 @@ export type VapourPressureDeficit = number &
 /** Any kind that is given in kPa. The place where a value is used says which one it is. */
 export type AnyPressure = Pressure | VapourPressure | VapourPressureDeficit
 
-const PRESSURE: Span = {
+const PRESSURE: Domain = {
   quantity: 'pressure',
   unit: 'kPa',
   min: 0,
@@ -41,7 +41,7 @@ const PRESSURE: Span = {
  * ```
  */
 export function kilopascals<Q extends AnyPressure = Pressure>(value: number): Q {
-  return within(value, PRESSURE) as Q
+  return numberIn(value, PRESSURE) as Q
 }
 
 /**
@@ -80,7 +80,7 @@ export function inKilopascals(quantity: AnyPressure): number {
  * ```
  */
 export function hectopascals<Q extends AnyPressure = Pressure>(value: number): Q {
-  return entered(value, value / 10, 'hPa', PRESSURE) as Q
+  return convertedIn(value, value / 10, 'hPa', PRESSURE) as Q
 }
 
 /**
@@ -119,7 +119,7 @@ export function inHectopascals(quantity: AnyPressure): number {
  * ```
  */
 export function millibars<Q extends AnyPressure = Pressure>(value: number): Q {
-  return entered(value, value / 10, 'mbar', PRESSURE) as Q
+  return convertedIn(value, value / 10, 'mbar', PRESSURE) as Q
 }
 
 /**
@@ -158,7 +158,7 @@ export function inMillibars(quantity: AnyPressure): number {
  * ```
  */
 export function bars<Q extends AnyPressure = Pressure>(value: number): Q {
-  return entered(value, value * 100, 'bar', PRESSURE) as Q
+  return convertedIn(value, value * 100, 'bar', PRESSURE) as Q
 }
 
 /**
@@ -197,7 +197,7 @@ export function inBars(quantity: AnyPressure): number {
  * ```
  */
 export function poundsPerSquareInch<Q extends AnyPressure = Pressure>(value: number): Q {
-  return entered(value, value * 6.894757293168361, 'psi', PRESSURE) as Q
+  return convertedIn(value, value * 6.894757293168361, 'psi', PRESSURE) as Q
 }
 
 /**
@@ -236,7 +236,7 @@ export function inPoundsPerSquareInch(quantity: AnyPressure): number {
  * ```
  */
 export function metresOfWater<Q extends AnyPressure = Pressure>(value: number): Q {
-  return entered(value, value * 9.80665, 'm of water', PRESSURE) as Q
+  return convertedIn(value, value * 9.80665, 'm of water', PRESSURE) as Q
 }
 
 /**

@@ -1,12 +1,12 @@
-import { within } from './guard.js'
+import type { Domain } from './domain.js'
+import { numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Change of vapour pressure with temperature: the slope of the saturation curve, or the psychrometric constant. Unit: kPa/K. */
 export type VapourPressureSlope = number &
   Kind<'change of vapour pressure in kPa per kelvin, from kilopascalsPerKelvin()'>
 
-const SLOPE: Span = {
+const SLOPE: Domain = {
   quantity: 'change of vapour pressure',
   unit: 'kPa/K',
   min: 0,
@@ -32,5 +32,5 @@ const SLOPE: Span = {
  * ```
  */
 export function kilopascalsPerKelvin(value: number): VapourPressureSlope {
-  return within(value, SLOPE) as VapourPressureSlope
+  return numberIn(value, SLOPE) as VapourPressureSlope
 }

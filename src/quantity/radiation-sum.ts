@@ -1,12 +1,12 @@
-import { entered, within } from './guard.js'
+import type { Domain } from './domain.js'
+import { convertedIn, numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Energy of radiation on an area over any time (light sum). Unit: J/cm². */
 export type RadiationSum = number &
   Kind<'radiation sum in J/cm², from joulesPerSquareCentimetre() or megajoulesPerSquareMetre()'>
 
-const RADIATION_SUM: Span = {
+const RADIATION_SUM: Domain = {
   quantity: 'radiation sum',
   unit: 'J/cm²',
   min: 0,
@@ -32,7 +32,7 @@ const RADIATION_SUM: Span = {
  * ```
  */
 export function joulesPerSquareCentimetre(value: number): RadiationSum {
-  return within(value, RADIATION_SUM) as RadiationSum
+  return numberIn(value, RADIATION_SUM) as RadiationSum
 }
 
 /**
@@ -71,7 +71,7 @@ export function inJoulesPerSquareCentimetre(quantity: RadiationSum): number {
  * ```
  */
 export function megajoulesPerSquareMetre(value: number): RadiationSum {
-  return entered(value, value * 100, 'MJ/m²', RADIATION_SUM) as RadiationSum
+  return convertedIn(value, value * 100, 'MJ/m²', RADIATION_SUM) as RadiationSum
 }
 
 /**
@@ -110,7 +110,7 @@ export function inMegajoulesPerSquareMetre(quantity: RadiationSum): number {
  * ```
  */
 export function wattHoursPerSquareMetre(value: number): RadiationSum {
-  return entered(value, value * 0.36, 'Wh/m²', RADIATION_SUM) as RadiationSum
+  return convertedIn(value, value * 0.36, 'Wh/m²', RADIATION_SUM) as RadiationSum
 }
 
 /**

@@ -1,11 +1,11 @@
-import { within } from './guard.js'
+import type { Domain } from './domain.js'
+import { numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** What a probe reports before calibration, in a unit of its own (counts, mV, period). Unit: raw. */
 export type RawReading = number & Kind<'raw reading of a probe in its own unit, from rawReading()', 'point'>
 
-const RAW_READING: Span = {
+const RAW_READING: Domain = {
   quantity: 'raw reading',
   unit: 'raw',
   min: -Infinity,
@@ -31,5 +31,5 @@ const RAW_READING: Span = {
  * ```
  */
 export function rawReading(value: number): RawReading {
-  return within(value, RAW_READING) as RawReading
+  return numberIn(value, RAW_READING) as RawReading
 }

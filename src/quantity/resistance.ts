@@ -1,11 +1,11 @@
-import { within } from './guard.js'
+import type { Domain } from './domain.js'
+import { numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Electrical resistance or impedance. Unit: Ω. */
 export type Resistance = number & Kind<'electrical resistance in ohms, from ohms()'>
 
-const RESISTANCE: Span = {
+const RESISTANCE: Domain = {
   quantity: 'resistance',
   unit: 'Ω',
   min: 0,
@@ -31,7 +31,7 @@ const RESISTANCE: Span = {
  * ```
  */
 export function ohms(value: number): Resistance {
-  return within(value, RESISTANCE) as Resistance
+  return numberIn(value, RESISTANCE) as Resistance
 }
 
 /**

@@ -1,11 +1,11 @@
-import { within } from './guard.js'
+import type { Domain } from './domain.js'
+import { numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Practical salinity, about grams of sea salt per kilogram of water. Unit: 1. */
 export type Salinity = number & Kind<'practical salinity, from salinity()'>
 
-const SALINITY: Span = {
+const SALINITY: Domain = {
   quantity: 'salinity',
   unit: '1',
   min: 0,
@@ -31,5 +31,5 @@ const SALINITY: Span = {
  * ```
  */
 export function salinity(value: number): Salinity {
-  return within(value, SALINITY) as Salinity
+  return numberIn(value, SALINITY) as Salinity
 }

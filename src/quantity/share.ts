@@ -1,6 +1,6 @@
-import { within } from './guard.js'
+import type { Domain } from './domain.js'
+import { numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 import type { WaterContent } from './water-content.js'
 
 /** Volume of pores per volume of medium. Unit: 1. */
@@ -47,7 +47,7 @@ export type AnyShare =
 export type UnnamedShare = number &
   Kind<'share of something unnamed: annotate it as DrainFraction, Porosity, RelativeHumidity, ...'>
 
-const PERCENT: Span = {
+const PERCENT: Domain = {
   quantity: 'share',
   unit: '%',
   min: 0,
@@ -55,7 +55,7 @@ const PERCENT: Span = {
   ends: '[]',
   hint: 'give a share from 0 to 100 with percent(), or from 0 to 1 with fraction()',
 }
-const SHARE: Span = {
+const SHARE: Domain = {
   quantity: 'share',
   unit: '1',
   min: 0,
@@ -81,7 +81,7 @@ const SHARE: Span = {
  * ```
  */
 export function fraction<Q extends AnyShare | UnnamedShare = UnnamedShare>(value: number): Q {
-  return within(value, SHARE) as Q
+  return numberIn(value, SHARE) as Q
 }
 
 /**
@@ -120,7 +120,7 @@ export function inFraction(quantity: AnyShare | UnnamedShare): number {
  * ```
  */
 export function percent<Q extends AnyShare | UnnamedShare = UnnamedShare>(value: number): Q {
-  return (within(value, PERCENT) / 100) as Q
+  return (numberIn(value, PERCENT) / 100) as Q
 }
 
 /**

@@ -1,11 +1,11 @@
-import { entered, within } from './guard.js'
+import type { Domain } from './domain.js'
+import { convertedIn, numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Sorptivity: how much water a dry medium draws in over the square root of time. Unit: cm/h^½. */
 export type Sorptivity = number & Kind<'sorptivity in cm/h^½, from centimetresPerRootHour() or centimetresPerRootDay()'>
 
-const SORPTIVITY: Span = {
+const SORPTIVITY: Domain = {
   quantity: 'sorptivity',
   unit: 'cm/h^½',
   min: 0,
@@ -31,7 +31,7 @@ const SORPTIVITY: Span = {
  * ```
  */
 export function centimetresPerRootHour(value: number): Sorptivity {
-  return within(value, SORPTIVITY) as Sorptivity
+  return numberIn(value, SORPTIVITY) as Sorptivity
 }
 
 /**
@@ -70,7 +70,7 @@ export function inCentimetresPerRootHour(quantity: Sorptivity): number {
  * ```
  */
 export function centimetresPerRootDay(value: number): Sorptivity {
-  return entered(value, value / Math.sqrt(24), 'cm/d^½', SORPTIVITY) as Sorptivity
+  return convertedIn(value, value / Math.sqrt(24), 'cm/d^½', SORPTIVITY) as Sorptivity
 }
 
 /**

@@ -1,12 +1,12 @@
-import { entered, within } from './guard.js'
+import type { Domain } from './domain.js'
+import { convertedIn, numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Suction with which a medium holds its water, as a head of water; zero at saturation, larger when drier. Unit: cm. */
 export type SuctionHead = number &
   Kind<'suction head in centimetres of water, from centimetresOfSuction() or kilopascalsOfSuction()'>
 
-const SUCTION: Span = {
+const SUCTION: Domain = {
   quantity: 'suction',
   unit: 'cm',
   min: 0,
@@ -32,7 +32,7 @@ const SUCTION: Span = {
  * ```
  */
 export function centimetresOfSuction(value: number): SuctionHead {
-  return within(value, SUCTION) as SuctionHead
+  return numberIn(value, SUCTION) as SuctionHead
 }
 
 /**
@@ -71,7 +71,7 @@ export function inCentimetresOfSuction(quantity: SuctionHead): number {
  * ```
  */
 export function kilopascalsOfSuction(value: number): SuctionHead {
-  return entered(value, value / 0.0980665, 'kPa', SUCTION) as SuctionHead
+  return convertedIn(value, value / 0.0980665, 'kPa', SUCTION) as SuctionHead
 }
 
 /**
@@ -110,7 +110,7 @@ export function inKilopascalsOfSuction(quantity: SuctionHead): number {
  * ```
  */
 export function hectopascalsOfSuction(value: number): SuctionHead {
-  return entered(value, value / 0.980665, 'hPa', SUCTION) as SuctionHead
+  return convertedIn(value, value / 0.980665, 'hPa', SUCTION) as SuctionHead
 }
 
 /**
@@ -149,7 +149,7 @@ export function inHectopascalsOfSuction(quantity: SuctionHead): number {
  * ```
  */
 export function pF(value: number): SuctionHead {
-  within(value, PF)
+  numberIn(value, PF)
   return (10 ** value) as SuctionHead
 }
 
@@ -170,10 +170,10 @@ export function pF(value: number): SuctionHead {
  * ```
  */
 export function inPF(quantity: SuctionHead): number {
-  return Math.log10(within(quantity, UNSATURATED))
+  return Math.log10(numberIn(quantity, UNSATURATED))
 }
 
-const PF: Span = {
+const PF: Domain = {
   quantity: 'pF',
   unit: '1',
   min: -Infinity,
@@ -181,7 +181,7 @@ const PF: Span = {
   ends: '(]',
   hint: 'pF runs to about 7 in oven-dry medium',
 }
-const UNSATURATED: Span = {
+const UNSATURATED: Domain = {
   quantity: 'suction head',
   unit: 'cm',
   min: 0,

@@ -1,11 +1,11 @@
-import { entered, within } from './guard.js'
+import type { Domain } from './domain.js'
+import { convertedIn, numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Surface tension. Unit: N/m. */
 export type SurfaceTension = number & Kind<'surface tension in N/m, from newtonsPerMetre() or millinewtonsPerMetre()'>
 
-const SURFACE_TENSION: Span = {
+const SURFACE_TENSION: Domain = {
   quantity: 'surface tension',
   unit: 'N/m',
   min: 0,
@@ -31,7 +31,7 @@ const SURFACE_TENSION: Span = {
  * ```
  */
 export function newtonsPerMetre(value: number): SurfaceTension {
-  return within(value, SURFACE_TENSION) as SurfaceTension
+  return numberIn(value, SURFACE_TENSION) as SurfaceTension
 }
 
 /**
@@ -70,7 +70,7 @@ export function inNewtonsPerMetre(quantity: SurfaceTension): number {
  * ```
  */
 export function millinewtonsPerMetre(value: number): SurfaceTension {
-  return entered(value, value / 1000, 'mN/m', SURFACE_TENSION) as SurfaceTension
+  return convertedIn(value, value / 1000, 'mN/m', SURFACE_TENSION) as SurfaceTension
 }
 
 /**

@@ -1,6 +1,6 @@
-import { entered, within } from './guard.js'
+import type { Domain } from './domain.js'
+import { convertedIn, numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Temperature as a place on the scale. Unit: °C. */
 export type Temperature = number & Kind<'temperature in degrees Celsius, from celsius() or fahrenheit()', 'point'>
@@ -9,7 +9,7 @@ export type Temperature = number & Kind<'temperature in degrees Celsius, from ce
 export type TemperatureChange = number &
   Kind<'temperature difference in kelvins, from kelvinsOfChange() or fahrenheitOfChange()'>
 
-const TEMPERATURE: Span = {
+const TEMPERATURE: Domain = {
   quantity: 'temperature',
   unit: '°C',
   min: -273.15,
@@ -17,7 +17,7 @@ const TEMPERATURE: Span = {
   ends: '[]',
   hint: 'nothing is colder than absolute zero, and no substrate is hotter than 1000 °C: check the unit',
 }
-const KELVIN: Span = {
+const KELVIN: Domain = {
   quantity: 'temperature',
   unit: 'K',
   min: 0,
@@ -25,7 +25,7 @@ const KELVIN: Span = {
   ends: '[]',
   hint: 'nothing is colder than absolute zero, and no substrate is hotter than 1000 °C: check the unit',
 }
-const FAHRENHEIT: Span = {
+const FAHRENHEIT: Domain = {
   quantity: 'temperature',
   unit: '°F',
   min: -459.67,
@@ -33,7 +33,7 @@ const FAHRENHEIT: Span = {
   ends: '[]',
   hint: 'nothing is colder than absolute zero, and no substrate is hotter than 1000 °C: check the unit',
 }
-const CHANGE: Span = {
+const CHANGE: Domain = {
   quantity: 'temperature difference',
   unit: 'K',
   min: -Infinity,
@@ -59,7 +59,7 @@ const CHANGE: Span = {
  * ```
  */
 export function celsius(value: number): Temperature {
-  return within(value, TEMPERATURE) as Temperature
+  return numberIn(value, TEMPERATURE) as Temperature
 }
 
 /**
@@ -98,7 +98,7 @@ export function inCelsius(quantity: Temperature): number {
  * ```
  */
 export function fahrenheit(value: number): Temperature {
-  return (((within(value, FAHRENHEIT) - 32) * 5) / 9) as Temperature
+  return (((numberIn(value, FAHRENHEIT) - 32) * 5) / 9) as Temperature
 }
 
 /**
@@ -137,7 +137,7 @@ export function inFahrenheit(quantity: Temperature): number {
  * ```
  */
 export function kelvin(value: number): Temperature {
-  return (within(value, KELVIN) - 273.15) as Temperature
+  return (numberIn(value, KELVIN) - 273.15) as Temperature
 }
 
 /**
@@ -176,7 +176,7 @@ export function inKelvin(quantity: Temperature): number {
  * ```
  */
 export function kelvinsOfChange(value: number): TemperatureChange {
-  return within(value, CHANGE) as TemperatureChange
+  return numberIn(value, CHANGE) as TemperatureChange
 }
 
 /**
@@ -215,7 +215,7 @@ export function inKelvinsOfChange(quantity: TemperatureChange): number {
  * ```
  */
 export function fahrenheitOfChange(value: number): TemperatureChange {
-  return entered(value, (value * 5) / 9, '°F', CHANGE) as TemperatureChange
+  return convertedIn(value, (value * 5) / 9, '°F', CHANGE) as TemperatureChange
 }
 
 /**
@@ -250,10 +250,10 @@ export function inFahrenheitOfChange(quantity: TemperatureChange): number {
  * @source definition of a scale with points and differences
  * @example
  * ```ts
- * warmBy(celsius(18), kelvinsOfChange(4)) // => 22
+ * shiftTemperature(celsius(18), kelvinsOfChange(4)) // => 22
  * ```
  */
-export function warmBy(from: Temperature, change: TemperatureChange): Temperature {
+export function shiftTemperature(from: Temperature, change: TemperatureChange): Temperature {
   return (from + change) as Temperature
 }
 

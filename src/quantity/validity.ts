@@ -1,6 +1,6 @@
+import { rangeText } from './domain.js'
 import { InputError } from './errors.js'
 import type { Finding } from './finding.js'
-import { rangeText } from './span.js'
 
 /** Where the authors of a formula measured. Outside it the formula is still computed, but nobody has checked it there. */
 export interface Validity {

@@ -1,11 +1,11 @@
-import { entered, within } from './guard.js'
+import type { Domain } from './domain.js'
+import { convertedIn, numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Dynamic viscosity. Unit: Pa·s. */
 export type Viscosity = number & Kind<'dynamic viscosity in Pa·s, from pascalSeconds() or millipascalSeconds()'>
 
-const VISCOSITY: Span = {
+const VISCOSITY: Domain = {
   quantity: 'viscosity',
   unit: 'Pa·s',
   min: 0,
@@ -31,7 +31,7 @@ const VISCOSITY: Span = {
  * ```
  */
 export function pascalSeconds(value: number): Viscosity {
-  return within(value, VISCOSITY) as Viscosity
+  return numberIn(value, VISCOSITY) as Viscosity
 }
 
 /**
@@ -70,7 +70,7 @@ export function inPascalSeconds(quantity: Viscosity): number {
  * ```
  */
 export function millipascalSeconds(value: number): Viscosity {
-  return entered(value, value / 1000, 'mPa·s', VISCOSITY) as Viscosity
+  return convertedIn(value, value / 1000, 'mPa·s', VISCOSITY) as Viscosity
 }
 
 /**

@@ -1,11 +1,11 @@
-import { entered, within } from './guard.js'
+import type { Domain } from './domain.js'
+import { convertedIn, numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Volume of water, medium or container. Unit: L. */
 export type Volume = number & Kind<'volume in litres, from litres() or millilitres()'>
 
-const VOLUME: Span = {
+const VOLUME: Domain = {
   quantity: 'volume',
   unit: 'L',
   min: 0,
@@ -31,7 +31,7 @@ const VOLUME: Span = {
  * ```
  */
 export function litres(value: number): Volume {
-  return within(value, VOLUME) as Volume
+  return numberIn(value, VOLUME) as Volume
 }
 
 /**
@@ -70,7 +70,7 @@ export function inLitres(quantity: Volume): number {
  * ```
  */
 export function millilitres(value: number): Volume {
-  return entered(value, value / 1000, 'mL', VOLUME) as Volume
+  return convertedIn(value, value / 1000, 'mL', VOLUME) as Volume
 }
 
 /**
@@ -109,7 +109,7 @@ export function inMillilitres(quantity: Volume): number {
  * ```
  */
 export function cubicMetres(value: number): Volume {
-  return entered(value, value * 1000, 'm³', VOLUME) as Volume
+  return convertedIn(value, value * 1000, 'm³', VOLUME) as Volume
 }
 
 /**
@@ -148,7 +148,7 @@ export function inCubicMetres(quantity: Volume): number {
  * ```
  */
 export function usGallons(value: number): Volume {
-  return entered(value, value * 3.785411784, 'US gal', VOLUME) as Volume
+  return convertedIn(value, value * 3.785411784, 'US gal', VOLUME) as Volume
 }
 
 /**
@@ -187,7 +187,7 @@ export function inUsGallons(quantity: Volume): number {
  * ```
  */
 export function usFluidOunces(value: number): Volume {
-  return entered(value, value * 0.0295735295625, 'US fl oz', VOLUME) as Volume
+  return convertedIn(value, value * 0.0295735295625, 'US fl oz', VOLUME) as Volume
 }
 
 /**

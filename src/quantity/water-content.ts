@@ -1,6 +1,6 @@
-import { within } from './guard.js'
+import type { Domain } from './domain.js'
+import { numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Volume of water per volume of medium. Unit: m³/m³. */
 export type WaterContent = number &
@@ -14,7 +14,7 @@ export type WaterContentChange = number &
 export type GravimetricWaterContent = number &
   Kind<'gravimetric water content in g/g, from gravimetricWaterContent()', 'point'>
 
-const WATER_CONTENT: Span = {
+const WATER_CONTENT: Domain = {
   quantity: 'volumetric water content',
   unit: 'm³/m³',
   min: 0,
@@ -22,7 +22,7 @@ const WATER_CONTENT: Span = {
   ends: '[]',
   hint: 'give the volume of water per volume of medium; a number of percent goes through percentWaterContent()',
 }
-const PERCENT: Span = {
+const PERCENT: Domain = {
   quantity: 'volumetric water content',
   unit: '%',
   min: 0,
@@ -30,7 +30,7 @@ const PERCENT: Span = {
   ends: '[]',
   hint: 'give the volume of water in 100 volumes of medium; a fraction goes through waterContent()',
 }
-const POINTS: Span = {
+const POINTS: Domain = {
   quantity: 'change of water content',
   unit: 'percentage points',
   min: -100,
@@ -38,7 +38,7 @@ const POINTS: Span = {
   ends: '[]',
   hint: 'give a difference of two water contents in percent',
 }
-const CHANGE: Span = {
+const CHANGE: Domain = {
   quantity: 'change of water content',
   unit: 'm³/m³',
   min: -1,
@@ -46,7 +46,7 @@ const CHANGE: Span = {
   ends: '[]',
   hint: 'give a difference of two water contents; percentage points go through percentagePoints()',
 }
-const GRAVIMETRIC: Span = {
+const GRAVIMETRIC: Domain = {
   quantity: 'gravimetric water content',
   unit: 'g/g',
   min: 0,
@@ -72,7 +72,7 @@ const GRAVIMETRIC: Span = {
  * ```
  */
 export function waterContent(value: number): WaterContent {
-  return within(value, WATER_CONTENT) as WaterContent
+  return numberIn(value, WATER_CONTENT) as WaterContent
 }
 
 /**
@@ -111,7 +111,7 @@ export function inWaterContent(quantity: WaterContent): number {
  * ```
  */
 export function percentWaterContent(value: number): WaterContent {
-  return (within(value, PERCENT) / 100) as WaterContent
+  return (numberIn(value, PERCENT) / 100) as WaterContent
 }
 
 /**
@@ -150,7 +150,7 @@ export function inPercentWaterContent(quantity: WaterContent): number {
  * ```
  */
 export function waterContentChange(value: number): WaterContentChange {
-  return within(value, CHANGE) as WaterContentChange
+  return numberIn(value, CHANGE) as WaterContentChange
 }
 
 /**
@@ -189,7 +189,7 @@ export function inWaterContentChange(quantity: WaterContentChange): number {
  * ```
  */
 export function percentagePoints(value: number): WaterContentChange {
-  return (within(value, POINTS) / 100) as WaterContentChange
+  return (numberIn(value, POINTS) / 100) as WaterContentChange
 }
 
 /**
@@ -228,7 +228,7 @@ export function inPercentagePoints(quantity: WaterContentChange): number {
  * ```
  */
 export function gravimetricWaterContent(value: number): GravimetricWaterContent {
-  return within(value, GRAVIMETRIC) as GravimetricWaterContent
+  return numberIn(value, GRAVIMETRIC) as GravimetricWaterContent
 }
 
 /**
@@ -263,10 +263,10 @@ export function inGravimetricWaterContent(quantity: GravimetricWaterContent): nu
  * @source definition of a scale with points and differences
  * @example
  * ```ts
- * wetBy(waterContent(0.5), waterContentChange(0.25)) // => 0.75
+ * shiftWaterContent(waterContent(0.5), waterContentChange(0.25)) // => 0.75
  * ```
  */
-export function wetBy(from: WaterContent, change: WaterContentChange): WaterContent {
+export function shiftWaterContent(from: WaterContent, change: WaterContentChange): WaterContent {
   return (from + change) as WaterContent
 }
 

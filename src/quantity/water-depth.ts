@@ -1,11 +1,11 @@
-import { entered, within } from './guard.js'
+import type { Domain } from './domain.js'
+import { convertedIn, numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Depth of water over an area; 1 mm is 1 L/m². Unit: mm. */
 export type WaterDepth = number & Kind<'depth of water in millimetres, from millimetresOfDepth() or inchesOfDepth()'>
 
-const WATER_DEPTH: Span = {
+const WATER_DEPTH: Domain = {
   quantity: 'water depth',
   unit: 'mm',
   min: -Infinity,
@@ -31,7 +31,7 @@ const WATER_DEPTH: Span = {
  * ```
  */
 export function millimetresOfDepth(value: number): WaterDepth {
-  return within(value, WATER_DEPTH) as WaterDepth
+  return numberIn(value, WATER_DEPTH) as WaterDepth
 }
 
 /**
@@ -70,7 +70,7 @@ export function inMillimetresOfDepth(quantity: WaterDepth): number {
  * ```
  */
 export function inchesOfDepth(value: number): WaterDepth {
-  return entered(value, value * 25.4, 'in', WATER_DEPTH) as WaterDepth
+  return convertedIn(value, value * 25.4, 'in', WATER_DEPTH) as WaterDepth
 }
 
 /**
@@ -109,7 +109,7 @@ export function inInchesOfDepth(quantity: WaterDepth): number {
  * ```
  */
 export function litresPerSquareMetre(value: number): WaterDepth {
-  return within(value, WATER_DEPTH) as WaterDepth
+  return numberIn(value, WATER_DEPTH) as WaterDepth
 }
 
 /**

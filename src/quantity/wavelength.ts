@@ -1,11 +1,11 @@
-import { within } from './guard.js'
+import type { Domain } from './domain.js'
+import { numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Wavelength of light. Unit: nm. */
 export type Wavelength = number & Kind<'wavelength in nanometres, from nanometres()'>
 
-const WAVELENGTH: Span = {
+const WAVELENGTH: Domain = {
   quantity: 'wavelength',
   unit: 'nm',
   min: 0,
@@ -31,7 +31,7 @@ const WAVELENGTH: Span = {
  * ```
  */
 export function nanometres(value: number): Wavelength {
-  return within(value, WAVELENGTH) as Wavelength
+  return numberIn(value, WAVELENGTH) as Wavelength
 }
 
 /**

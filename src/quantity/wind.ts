@@ -1,11 +1,11 @@
-import { entered, within } from './guard.js'
+import type { Domain } from './domain.js'
+import { convertedIn, numberIn } from './guard.js'
 import type { Kind } from './kind.js'
-import type { Span } from './span.js'
 
 /** Speed of wind or air. Unit: m/s. */
 export type WindSpeed = number & Kind<'wind speed in m/s, from metresPerSecond() or kilometresPerHour()'>
 
-const WIND: Span = {
+const WIND: Domain = {
   quantity: 'wind',
   unit: 'm/s',
   min: 0,
@@ -31,7 +31,7 @@ const WIND: Span = {
  * ```
  */
 export function metresPerSecond(value: number): WindSpeed {
-  return within(value, WIND) as WindSpeed
+  return numberIn(value, WIND) as WindSpeed
 }
 
 /**
@@ -70,7 +70,7 @@ export function inMetresPerSecond(quantity: WindSpeed): number {
  * ```
  */
 export function kilometresPerHour(value: number): WindSpeed {
-  return entered(value, value / 3.6, 'km/h', WIND) as WindSpeed
+  return convertedIn(value, value / 3.6, 'km/h', WIND) as WindSpeed
 }
 
 /**
@@ -109,7 +109,7 @@ export function inKilometresPerHour(quantity: WindSpeed): number {
  * ```
  */
 export function milesPerHour(value: number): WindSpeed {
-  return entered(value, value * 0.44704, 'mi/h', WIND) as WindSpeed
+  return convertedIn(value, value * 0.44704, 'mi/h', WIND) as WindSpeed
 }
 
 /**
@@ -148,7 +148,7 @@ export function inMilesPerHour(quantity: WindSpeed): number {
  * ```
  */
 export function knots(value: number): WindSpeed {
-  return entered(value, (value * 1852) / 3600, 'kn', WIND) as WindSpeed
+  return convertedIn(value, (value * 1852) / 3600, 'kn', WIND) as WindSpeed
 }
 
 /**

@@ -51,7 +51,7 @@ export interface CheckedReadings {
  * ```ts
  * const checked = checkReadings({
  *   time: [0, 300, 600, 900, 4500], value: [0.54, 0.541, NaN, 0.54, 1.2], expectedStep: minutes(5),
- *   grossRange: { sensorLowest: 0, sensorHighest: 1 },
+ *   grossRange: { sensorMin: 0, sensorMax: 1 },
  * })
  * checked.flags // => [1, 1, 9, 1, 4]
  * checked.counts // => { pass: 3, fail: 1, missing: 1 }

@@ -1,13 +1,13 @@
 import { medianInPlace } from '../numerics/select.js'
+import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { Finding } from '../quantity/finding.js'
-import { within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import { numberIn } from '../quantity/guard.js'
 import type { WaterContentChange } from '../quantity/water-content.js'
-import { noiseOf } from './noise.js'
+import { estimateNoise } from './estimate-noise.js'
 import { trendOf } from './trend.js'
 
-const APART: Span = {
+const APART: Domain = {
   quantity: 'drift that matters',
   unit: 'm³/m³/d',
   min: 0,
@@ -74,7 +74,7 @@ export interface ComparedProbe {
  * ```
  */
 export function compareProbes({ time, probes, driftPerDay }: CompareProbesInput): ComparedProbe[] {
-  const limit = within(driftPerDay, APART)
+  const limit = numberIn(driftPerDay, APART, 'driftPerDay')
   if (probes.length < 3)
     throw new InputError('probes', `are ${probes.length}`, 'give at least three; of two nobody can say which is wrong')
   for (const { name, content } of probes) {
@@ -83,7 +83,7 @@ export function compareProbes({ time, probes, driftPerDay }: CompareProbesInput)
   }
   const middle = medians(probes, time.length)
   const noises = probes.map(({ content }) => {
-    const noise = noiseOf({ value: content })
+    const noise = estimateNoise({ value: content })
     return noise.known ? noise.deviation : Number.NaN
   })
   return probes.map(({ name, content }, p) => {

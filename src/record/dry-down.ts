@@ -1,9 +1,9 @@
 import type { Duration } from '../quantity/duration.js'
 import { InputError } from '../quantity/errors.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { WaterContent } from '../quantity/water-content.js'
+import { REFILL } from './domains.js'
 import { equalLengths } from './equal-lengths.js'
-import { REFILL } from './spans.js'
 
 /** Readings of one dry-down: one light regime, no shot, no drain, no seam. */
 export interface DryDownInput {
@@ -108,7 +108,7 @@ export interface TimeToRefillInput {
  * ```
  */
 export function timeToRefill({ line, refillPoint }: TimeToRefillInput): TimeToRefill {
-  const refill = within(refillPoint, REFILL)
+  const refill = numberIn(refillPoint, REFILL, 'refillPoint')
   if (line.last <= refill) return { falling: true, time: 0 as Duration }
   if (!(line.slopePerHour < 0)) return { falling: false, reason: 'the water content does not fall' }
   if (line.readings < 3) return { falling: false, reason: 'two readings cannot tell a fall from noise' }

@@ -1,14 +1,14 @@
+import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/duration.js'
 import { InputError } from '../quantity/errors.js'
-import { within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import { numberIn } from '../quantity/guard.js'
 import type { WaterContent, WaterContentChange } from '../quantity/water-content.js'
+import { REFILL } from './domains.js'
 import type { DryDownInput, TimeToRefill } from './dry-down.js'
 import { equalLengths } from './equal-lengths.js'
 import { bestTimeConstant, type ExponentialSums } from './exponential-search.js'
-import { REFILL } from './spans.js'
 
-const CONTENT: Span = {
+const CONTENT: Domain = {
   quantity: 'water content of the dry-down',
   unit: 'm³/m³',
   min: -1,
@@ -16,7 +16,7 @@ const CONTENT: Span = {
   ends: '[]',
   hint: 'give water contents as volume of water per volume of medium',
 }
-const CONSTANT: Span = {
+const CONSTANT: Domain = {
   quantity: 'time constant of the dry-down',
   unit: 's',
   min: 0,
@@ -62,10 +62,10 @@ export interface ExponentialRefillInput extends ExponentialCourse {
  * ```
  */
 export function timeToRefillExponential(input: ExponentialRefillInput): TimeToRefill {
-  const from = within(input.from, CONTENT)
-  const floor = within(input.floor, CONTENT)
-  const constant = within(input.timeConstant, CONSTANT)
-  const refill = within(input.refillPoint, REFILL)
+  const from = numberIn(input.from, CONTENT, 'from')
+  const floor = numberIn(input.floor, CONTENT, 'floor')
+  const constant = numberIn(input.timeConstant, CONSTANT, 'timeConstant')
+  const refill = numberIn(input.refillPoint, REFILL, 'refillPoint')
   if (from <= refill) return { falling: true, time: 0 as Duration }
   if (floor >= from) return { falling: false, reason: 'the water content does not fall' }
   if (floor >= refill) return { falling: false, reason: 'the dry-down levels off above the refill point' }

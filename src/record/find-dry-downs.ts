@@ -1,13 +1,13 @@
+import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/duration.js'
-import { within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import { numberIn } from '../quantity/guard.js'
+import { LONGEST_STEP } from './domains.js'
 import { type DryDownLine, fitDryDown } from './dry-down.js'
 import type { FoundShot } from './find-shots.js'
 import { checkedPeriods, type LightPeriod } from './light-periods.js'
-import { segmentsOf } from './segments.js'
-import { LONGEST_STEP } from './spans.js'
+import { splitRecord } from './split-record.js'
 
-const SETTLE: Span = {
+const SETTLE: Domain = {
   quantity: 'time to drain',
   unit: 's',
   min: 0,
@@ -15,7 +15,7 @@ const SETTLE: Span = {
   ends: '[]',
   hint: 'give the time after the peak in which drain stops, so that drain is not taken for use',
 }
-const SHORTEST: Span = {
+const SHORTEST: Domain = {
   quantity: 'shortest dry-down',
   unit: 's',
   min: 0,
@@ -35,7 +35,7 @@ export interface FindDryDownsInput {
   /** Time after the peak of a shot that is left out, because drain is no use by plants. Unit: s. Range: [0, 86400]. */
   readonly settle: Duration
   /** Nothing is followed over a longer step between two good readings. Unit: s. Range: (0, 86400]. */
-  readonly longestStep: Duration
+  readonly maxStep: Duration
   /** Shorter ones are left out. Unit: s. Range: (0, 604800]. */
   readonly shortest: Duration
   /** Times with light, in order; without them day and night are not told apart. */
@@ -60,7 +60,7 @@ export interface FoundDryDown {
 /**
  * The dry-downs of a record, each in one light regime, with its slope: between shots, after drain, never across a gap or a seam.
  *
- * @procedure Cuts the stretches of `segmentsOf` at shots with their drain and at the beginning and end of light, and fits a line to each part
+ * @procedure Cuts the stretches of `splitRecord` at shots with their drain and at the beginning and end of light, and fits a line to each part
  * that is long enough and has at least three readings.
  * @param input - Series, shots, times with light and limits.
  * @returns The dry-downs in order; a part that rises slowly is among them and has a positive slope.
@@ -71,15 +71,15 @@ export interface FoundDryDown {
  * const time = Array.from({ length: 13 }, (_, i) => i * 3600)
  * const content = time.map((t, i) => 0.6 - 0.008 * Math.min(i, 6) - 0.002 * Math.max(0, i - 6))
  * const found = findDryDowns({
- *   time, content, shots: [], settle: minutes(30), longestStep: hours(2), shortest: hours(3), light: [{ start: 0, end: 21600 }],
+ *   time, content, shots: [], settle: minutes(30), maxStep: hours(2), shortest: hours(3), light: [{ start: 0, end: 21600 }],
  * })
  * found // => [{ regime: 'day', line: { slopePerHour: -0.008 } }, { regime: 'night', line: { slopePerHour: -0.002 } }]
  * ```
  */
 export function findDryDowns({ time, content, shots, light, ...limits }: FindDryDownsInput): FoundDryDown[] {
-  const settle = within(limits.settle, SETTLE)
-  const longestStep = within(limits.longestStep, LONGEST_STEP) as Duration
-  const shortest = within(limits.shortest, SHORTEST)
+  const settle = numberIn(limits.settle, SETTLE, 'settle')
+  const maxStep = numberIn(limits.maxStep, LONGEST_STEP, 'maxStep') as Duration
+  const shortest = numberIn(limits.shortest, SHORTEST, 'shortest')
   const periods = checkedPeriods(light ?? [])
   const found: FoundDryDown[] = []
   const close = (first: number, last: number, regime: FoundDryDown['regime'], readings: number) => {
@@ -89,7 +89,7 @@ export function findDryDowns({ time, content, shots, light, ...limits }: FindDry
   }
   let s = 0
   let p = 0
-  for (const segment of segmentsOf({ time, value: content, longestStep })) {
+  for (const segment of splitRecord({ time, value: content, maxStep })) {
     let first = -1
     let last = -1
     let readings = 0

@@ -1,11 +1,11 @@
+import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/duration.js'
-import { within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import { numberIn } from '../quantity/guard.js'
 import type { WaterContent, WaterContentChange } from '../quantity/water-content.js'
+import { LONGEST_STEP } from './domains.js'
 import { equalLengths } from './equal-lengths.js'
-import { LONGEST_STEP } from './spans.js'
 
-const RISE: Span = {
+const RISE: Domain = {
   quantity: 'least rise of a shot',
   unit: 'm³/m³',
   min: 0,
@@ -13,7 +13,7 @@ const RISE: Span = {
   ends: '(]',
   hint: 'give several times the noise of the probe',
 }
-const SPREAD: Span = {
+const SPREAD: Domain = {
   quantity: 'longest rise',
   unit: 's',
   min: 0,
@@ -25,11 +25,11 @@ const SPREAD: Span = {
 /** What counts as a shot. */
 export interface ShotLimits {
   /** Smaller rises are noise. Unit: m³/m³. Range: (0, 1]. */
-  readonly leastRise: WaterContentChange
+  readonly minRise: WaterContentChange
   /** The rise of one shot takes no longer. Unit: s. Range: (0, 86400]. */
-  readonly longestRise: Duration
+  readonly maxRiseTime: Duration
   /** Nothing is followed over a longer step between two good readings. Unit: s. Range: (0, 86400]. */
-  readonly longestStep: Duration
+  readonly maxStep: Duration
 }
 
 /** A series of water content in which shots are looked for. */
@@ -74,7 +74,7 @@ export interface FoundShot {
  * ```ts
  * const shots = findShots({
  *   time: [0, 300, 600, 900, 1200, 1500], content: [0.5, 0.499, 0.52, 0.53, 0.528, 0.527],
- *   leastRise: waterContentChange(0.01), longestRise: minutes(30), longestStep: minutes(8),
+ *   minRise: waterContentChange(0.01), maxRiseTime: minutes(30), maxStep: minutes(8),
  * })
  * shots // => [{ start: 300, peak: 900, rise: 0.031 }]
  * ```
@@ -114,7 +114,7 @@ export function findShots(input: FindShotsInput): FoundShot[] {
     } else if (low < 0 || x <= (content[low] as number)) low = i
     else {
       // A slow rise is no shot: the lowest reading must lie within the longest rise.
-      if (now - (time[low] as number) > longest) low = lowestWithin(time, content, i, longest)
+      if (now - (time[low] as number) > longest) low = minWithin(time, content, i, longest)
       if (x - (content[low] as number) >= least) {
         low = footOf(content, low, i, least)
         peak = i
@@ -129,13 +129,13 @@ export function findShots(input: FindShotsInput): FoundShot[] {
 /** The limits of `findShots` as plain numbers. */
 export function checkedLimits(limits: ShotLimits): { least: number; longest: number; step: number } {
   return {
-    least: within(limits.leastRise, RISE),
-    longest: within(limits.longestRise, SPREAD),
-    step: within(limits.longestStep, LONGEST_STEP),
+    least: numberIn(limits.minRise, RISE, 'minRise'),
+    longest: numberIn(limits.maxRiseTime, SPREAD, 'maxRiseTime'),
+    step: numberIn(limits.maxStep, LONGEST_STEP, 'maxStep'),
   }
 }
 
-function lowestWithin(time: ArrayLike<number>, content: ArrayLike<number>, i: number, longest: number): number {
+function minWithin(time: ArrayLike<number>, content: ArrayLike<number>, i: number, longest: number): number {
   let low = i
   for (let j = i - 1; j >= 0 && (time[i] as number) - (time[j] as number) <= longest; j--) {
     // The later of two equal readings is the nearer to the beginning of the rise.

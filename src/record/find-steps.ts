@@ -1,13 +1,13 @@
 import { medianInPlace } from '../numerics/select.js'
+import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/duration.js'
-import { wholeWithin, within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import { numberIn, wholeNumberIn } from '../quantity/guard.js'
 import type { WaterContent, WaterContentChange } from '../quantity/water-content.js'
+import { LONGEST_STEP } from './domains.js'
 import type { FoundShot } from './find-shots.js'
-import { segmentsOf } from './segments.js'
-import { LONGEST_STEP } from './spans.js'
+import { splitRecord } from './split-record.js'
 
-const LEAST: Span = {
+const LEAST: Domain = {
   quantity: 'least step',
   unit: 'm³/m³',
   min: 0,
@@ -15,7 +15,7 @@ const LEAST: Span = {
   ends: '(]',
   hint: 'give several times the noise of the probe',
 }
-const SIDE: Span = {
+const SIDE: Domain = {
   quantity: 'readings on each side',
   unit: '1',
   min: 3,
@@ -37,7 +37,7 @@ export interface FindStepsInput {
   /** Readings that are compared on each side. Unit: 1. Range: integers [3, 100]. */
   readonly side: number
   /** Nothing is compared over a longer step between two good readings. Unit: s. Range: (0, 86400]. */
-  readonly longestStep: Duration
+  readonly maxStep: Duration
 }
 
 /** A level that changed at once and stayed changed. */
@@ -68,16 +68,16 @@ export interface FoundStep {
  * ```ts
  * const content = [0.52, 0.521, 0.52, 0.519, 0.47, 0.471, 0.47, 0.469]
  * const time = content.map((_, i) => 300 * i)
- * findSteps({ time, content, shots: [], least: waterContentChange(0.02), side: 3, longestStep: minutes(8) }) // => [{ index: 4, change: -0.05 }]
+ * findSteps({ time, content, shots: [], least: waterContentChange(0.02), side: 3, maxStep: minutes(8) }) // => [{ index: 4, change: -0.05 }]
  * ```
  */
 export function findSteps({ time, content, shots, ...limits }: FindStepsInput): FoundStep[] {
-  const least = within(limits.least, LEAST)
-  const side = wholeWithin(limits.side, SIDE)
-  const longestStep = within(limits.longestStep, LONGEST_STEP) as Duration
+  const least = numberIn(limits.least, LEAST, 'least')
+  const side = wholeNumberIn(limits.side, SIDE, 'side')
+  const maxStep = numberIn(limits.maxStep, LONGEST_STEP, 'maxStep') as Duration
   const steps: FoundStep[] = []
   let s = 0
-  for (const { first, last } of segmentsOf({ time, value: content, longestStep })) {
+  for (const { first, last } of splitRecord({ time, value: content, maxStep })) {
     const rows: number[] = []
     for (let i = first; i <= last; i++) if (!Number.isNaN(content[i])) rows.push(i)
     let from = 0

@@ -1,4 +1,4 @@
-import type { Noise } from './noise.js'
+import type { Noise } from './estimate-noise.js'
 
 /** Limits of the flat line test for a probe of known noise, or why it cannot be judged. */
 export type FlatLineLimits =
@@ -15,7 +15,7 @@ export type FlatLineLimits =
 
 /** The noise of a probe. */
 export interface FlatLineLimitsInput {
-  /** The noise, made by `noiseOf`. */
+  /** The noise, made by `estimateNoise`. */
   readonly noise: Noise
 }
 
@@ -30,13 +30,13 @@ export interface FlatLineLimitsInput {
  * With a tolerance of a quarter of the standard deviation, four equal readings before one happen by chance about once in 1,400 readings,
  * eight once in 1.2 million, when noise is normal and independent.
  *
- * @param input - The noise, made by `noiseOf`.
+ * @param input - The noise, made by `estimateNoise`.
  * @returns Limits, or that the readings are too coarse or too few to know.
  * @validity For probes with normal noise that is not smoothed on its way.
  * @source definition of the normal distribution; four and eight in a row: common practice, no source
  * @example
  * ```ts
- * const noise = noiseOf({ value: Array.from({ length: 200 }, (_, i) => 0.6 + 0.001 * Math.sin(i * i)) })
+ * const noise = estimateNoise({ value: Array.from({ length: 200 }, (_, i) => 0.6 + 0.001 * Math.sin(i * i)) })
  * flatLineLimits({ noise }) // => { known: true, tolerance: 0.0002, suspectAfter: 4, failAfter: 8 }
  * ```
  */

@@ -1,9 +1,9 @@
+import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
-import { wholeWithin, within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import { numberIn, wholeNumberIn } from '../quantity/guard.js'
 import { QUALITY } from './flags.js'
 
-const TOLERANCE: Span = {
+const TOLERANCE: Domain = {
   quantity: 'tolerance of the flat line test',
   unit: 'unit of the series',
   min: 0,
@@ -11,7 +11,7 @@ const TOLERANCE: Span = {
   ends: '[)',
   hint: 'give less than the noise of the sensor, zero or more',
 }
-const SUSPECT: Span = {
+const SUSPECT: Domain = {
   quantity: 'repeats that are suspect',
   unit: '1',
   min: 1,
@@ -19,7 +19,7 @@ const SUSPECT: Span = {
   ends: '[]',
   hint: 'give a whole number of readings',
 }
-const FAIL: Span = {
+const FAIL: Domain = {
   quantity: 'repeats that fail',
   unit: '1',
   min: 1,
@@ -65,9 +65,9 @@ export function flatLineTest(input: FlatLineInput): Uint8Array {
 type FlatLimits = Omit<FlatLineInput, 'value'>
 
 export function checkedFlat(input: FlatLimits): FlatLimits {
-  const tolerance = within(input.tolerance, TOLERANCE)
-  const suspectAfter = wholeWithin(input.suspectAfter, SUSPECT)
-  const failAfter = wholeWithin(input.failAfter, FAIL)
+  const tolerance = numberIn(input.tolerance, TOLERANCE, 'tolerance')
+  const suspectAfter = wholeNumberIn(input.suspectAfter, SUSPECT, 'suspectAfter')
+  const failAfter = wholeNumberIn(input.failAfter, FAIL, 'failAfter')
   if (failAfter < suspectAfter)
     throw new InputError('failAfter', `${failAfter} is below the ${suspectAfter} for suspect readings`, 'swap them')
   return { tolerance, suspectAfter, failAfter }

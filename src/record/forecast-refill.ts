@@ -1,11 +1,11 @@
+import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/duration.js'
 import { InputError } from '../quantity/errors.js'
-import { within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import { numberIn } from '../quantity/guard.js'
 import type { WaterContent } from '../quantity/water-content.js'
-import { REFILL } from './spans.js'
+import { REFILL } from './domains.js'
 
-const CONTENT: Span = {
+const CONTENT: Domain = {
   quantity: 'water content now',
   unit: 'm³/m³',
   min: 0,
@@ -13,7 +13,7 @@ const CONTENT: Span = {
   ends: '[]',
   hint: 'give the newest reading that may be trusted',
 }
-const SLOPE: Span = {
+const SLOPE: Domain = {
   quantity: 'slope of the regime',
   unit: 'm³/m³/h',
   min: -1,
@@ -21,7 +21,7 @@ const SLOPE: Span = {
   ends: '[]',
   hint: 'give the change of water content in an hour, negative while it dries',
 }
-const ERROR: Span = {
+const ERROR: Domain = {
   quantity: 'error of the slope',
   unit: 'm³/m³/h',
   min: 0,
@@ -29,7 +29,7 @@ const ERROR: Span = {
   ends: '[]',
   hint: 'give the standard error of the slope, zero or more',
 }
-const LENGTH: Span = {
+const LENGTH: Domain = {
   quantity: 'length of the regime',
   unit: 's',
   min: 0,
@@ -100,13 +100,13 @@ export type RefillForecast =
  * ```
  */
 export function forecastRefill({ content, refillPoint, ahead }: ForecastRefillInput): RefillForecast {
-  const from = within(content, CONTENT)
-  const refill = within(refillPoint, REFILL)
+  const from = numberIn(content, CONTENT, 'content')
+  const refill = numberIn(refillPoint, REFILL, 'refillPoint')
   if (ahead.length === 0) throw new InputError('ahead', 'has no regime', 'say how fast it dries and for how long')
   for (const regime of ahead) {
-    within(regime.lasts, LENGTH)
-    within(regime.slopePerHour, SLOPE)
-    within(regime.slopeError, ERROR)
+    numberIn(regime.lasts, LENGTH, 'lasts')
+    numberIn(regime.slopePerHour, SLOPE, 'slopePerHour')
+    numberIn(regime.slopeError, ERROR, 'slopeError')
   }
   const expected = reach(from, refill, ahead, 0)
   const earliest = reach(from, refill, ahead, -2).time

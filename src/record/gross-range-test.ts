@@ -1,9 +1,9 @@
+import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
-import { within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import { numberIn } from '../quantity/guard.js'
 import { QUALITY } from './flags.js'
 
-const LIMIT: Span = {
+const LIMIT: Domain = {
   quantity: 'limit of the gross range test',
   unit: 'unit of the series',
   min: -Infinity,
@@ -17,13 +17,13 @@ export interface GrossRangeInput {
   /** Readings; NaN is a missing one. Unit: any. Range: any. */
   readonly value: ArrayLike<number>
   /** Lowest value that the sensor can report. Unit: that of the series. Range: (-∞, ∞). */
-  readonly sensorLowest: number
+  readonly sensorMin: number
   /** Highest value that the sensor can report. Unit: that of the series. Range: (-∞, ∞). */
-  readonly sensorHighest: number
+  readonly sensorMax: number
   /** Lowest value that is expected. Unit: that of the series. Range: (-∞, ∞). */
-  readonly expectedLowest?: number
+  readonly expectedMin?: number
   /** Highest value that is expected. Unit: that of the series. Range: (-∞, ∞). */
-  readonly expectedHighest?: number
+  readonly expectedMax?: number
 }
 
 /**
@@ -36,7 +36,7 @@ export interface GrossRangeInput {
  * @source Integrated Ocean Observing System (2016), Manual for Real-Time Quality Control of In-situ Temperature and Salinity Data (QARTOD), version 2.0, Test 4
  * @example
  * ```ts
- * grossRangeTest({ value: [0.5, 0.95, 1.2], sensorLowest: 0, sensorHighest: 1, expectedLowest: 0.2, expectedHighest: 0.9 }) // => [1, 3, 4]
+ * grossRangeTest({ value: [0.5, 0.95, 1.2], sensorMin: 0, sensorMax: 1, expectedMin: 0.2, expectedMax: 0.9 }) // => [1, 3, 4]
  * ```
  */
 export function grossRangeTest(input: GrossRangeInput): Uint8Array {
@@ -55,10 +55,10 @@ interface Ranges {
 }
 
 export function checkedRanges(input: Omit<GrossRangeInput, 'value'>): Ranges {
-  const low = within(input.sensorLowest, LIMIT)
-  const high = within(input.sensorHighest, LIMIT)
-  const least = within(input.expectedLowest ?? low, LIMIT)
-  const most = within(input.expectedHighest ?? high, LIMIT)
+  const low = numberIn(input.sensorMin, LIMIT, 'sensorMin')
+  const high = numberIn(input.sensorMax, LIMIT, 'sensorMax')
+  const least = numberIn(input.expectedMin ?? low, LIMIT, 'expectedMin')
+  const most = numberIn(input.expectedMax ?? high, LIMIT, 'expectedMax')
   if (low > high || least > most)
     throw new InputError('input', 'a range has its lower end above its upper end', 'swap them')
   return { low, high, least, most }

@@ -4,6 +4,7 @@ export {
   checkReadings,
   type QualityLimits,
 } from './check-readings.js'
+export { type ClearShotRisesInput, clearShotRises } from './clear-shot-rises.js'
 export { type ComparedProbe, type CompareProbesInput, compareProbes, type ProbeReadings } from './compare-probes.js'
 export {
   type DryDownInput,
@@ -13,7 +14,7 @@ export {
   type TimeToRefillInput,
   timeToRefill,
 } from './dry-down.js'
-export { type ExcuseRisesInput, excuseRises } from './excuse-rises.js'
+export { estimateNoise, type Noise, type NoiseInput } from './estimate-noise.js'
 export {
   type ExponentialCourse,
   type ExponentialDryDown,
@@ -22,6 +23,7 @@ export {
   timeToRefillExponential,
 } from './exponential-dry-down.js'
 export { type FindDryDownsInput, type FoundDryDown, findDryDowns } from './find-dry-downs.js'
+export { findSettledLevels, type SettledLevel, type SettledLevelsInput } from './find-settled-levels.js'
 export { type FindShotsInput, type FoundShot, findShots, type ShotLimits } from './find-shots.js'
 export { type FindStepsInput, type FoundStep, findSteps } from './find-steps.js'
 export { combineFlags, countFlags, type FlagCounts, QUALITY } from './flags.js'
@@ -33,7 +35,6 @@ export type { LightPeriod } from './light-periods.js'
 export { type LocalOffset, type LocalTimeInput, type UniversalTimes, utcFromLocal } from './local-time.js'
 export { type MatchedShots, type MatchShotsInput, matchShots } from './match-shots.js'
 export { type NewestReading, type NewestReadingInput, newestReading } from './newest-reading.js'
-export { type Noise, type NoiseInput, noiseOf } from './noise.js'
 export { type OvernightDryDown, type OvernightInput, overnightDryDowns } from './overnight-dry-down.js'
 export { type Plateau, type PlateauInput, plateauAfterDrain } from './plateau.js'
 export { type ProbeAgainstScale, type ProbeAgainstScaleInput, probeAgainstScale } from './probe-against-scale.js'
@@ -41,11 +42,10 @@ export { type RateOfChangeInput, rateOfChangeTest } from './rate-of-change-test.
 export { type Reducer, type RunInput, runReducer } from './reducer.js'
 export { type ResponseInput, type ResponseToShots, responseToShots, type ShotResponse } from './response-to-shots.js'
 export { type SaltDrift, type SaltDriftInput, saltDrift } from './salt-drift.js'
-export { findSeams, type Seam, type SeamsInput } from './seams.js'
-export { type RecordSegment, type SegmentsInput, segmentsOf } from './segments.js'
-export { type SettledShot, type SettleShotsInput, settleShots } from './settle-shots.js'
 export { changeOfSlope, type SlopeChange } from './slope-change.js'
 export { type SpikeInput, spikeTest } from './spike-test.js'
+export { type RecordSegment, type SplitRecordInput, splitRecord } from './split-record.js'
+export { findTimeBreaks, type TimeBreak, type TimeBreaksInput } from './time-breaks.js'
 export { type TimeGapInput, timeGapTest } from './time-gap-test.js'
 export {
   type ReadingVerdict,

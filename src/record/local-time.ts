@@ -1,8 +1,8 @@
+import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
-import { within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import { numberIn } from '../quantity/guard.js'
 
-const FROM: Span = {
+const FROM: Domain = {
   quantity: 'moment of a clock change',
   unit: 's',
   min: -62135596800,
@@ -10,7 +10,7 @@ const FROM: Span = {
   ends: '[]',
   hint: 'give seconds since the start of 1970 in universal time',
 }
-const AHEAD: Span = {
+const AHEAD: Domain = {
   quantity: 'advance of local time',
   unit: 's',
   min: -50400,
@@ -66,8 +66,8 @@ export interface UniversalTimes {
 export function utcFromLocal({ local, offsets }: LocalTimeInput): UniversalTimes {
   if (offsets.length === 0) throw new InputError('offsets', 'has no entry', 'say how far local time is ahead')
   offsets.forEach(({ from, ahead }, k) => {
-    within(from, FROM)
-    within(ahead, AHEAD)
+    numberIn(from, FROM)
+    numberIn(ahead, AHEAD)
     if (k > 0 && !(from > (offsets[k - 1] as LocalOffset).from))
       throw new InputError('offsets', 'is not in order of time', 'sort it and leave out repeated moments')
   })

@@ -1,10 +1,10 @@
+import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/duration.js'
-import { within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import { numberIn } from '../quantity/guard.js'
 import type { FoundShot } from './find-shots.js'
-import type { RecordSegment } from './segments.js'
+import type { RecordSegment } from './split-record.js'
 
-const LATEST: Span = {
+const LATEST: Domain = {
   quantity: 'latest answer',
   unit: 's',
   min: 0,
@@ -12,7 +12,7 @@ const LATEST: Span = {
   ends: '(]',
   hint: 'give the time from opening the valve until the probe must have risen',
 }
-const SLACK: Span = {
+const SLACK: Domain = {
   quantity: 'slack of the clocks',
   unit: 's',
   min: 0,
@@ -27,7 +27,7 @@ export interface MatchShotsInput {
   readonly shots: readonly FoundShot[]
   /** When the valve was opened, by the log, in order of time. Unit: s. Range: any. */
   readonly log: ArrayLike<number>
-  /** Where readings ran on, made by `segmentsOf`. */
+  /** Where readings ran on, made by `splitRecord`. */
   readonly segments: readonly RecordSegment[]
   /** A rise begins no later after the valve was opened. Unit: s. Range: (0, 86400]. */
   readonly latest: Duration
@@ -62,17 +62,17 @@ export interface MatchedShots {
  * ```ts
  * const time = [0, 300, 600, 900, 1200, 1500, 1800, 2100, 2400]
  * const content = [0.5, 0.499, 0.52, 0.53, 0.528, 0.527, 0.527, 0.526, 0.526]
- * const limits = { leastRise: waterContentChange(0.01), longestRise: minutes(30), longestStep: minutes(8) }
+ * const limits = { minRise: waterContentChange(0.01), maxRiseTime: minutes(30), maxStep: minutes(8) }
  * const matches = matchShots({
  *   shots: findShots({ time, content, ...limits }), log: [320, 1500, 2300],
- *   segments: segmentsOf({ time, value: content, longestStep: minutes(8) }), latest: minutes(10), slack: minutes(5),
+ *   segments: splitRecord({ time, value: content, maxStep: minutes(8) }), latest: minutes(10), slack: minutes(5),
  * })
  * matches // => { matched: [{ log: 0, shot: 0 }], withoutRise: [1], notJudged: [2], withoutLog: [] }
  * ```
  */
 export function matchShots({ shots, log, segments, ...limits }: MatchShotsInput): MatchedShots {
-  const latest = within(limits.latest, LATEST)
-  const slack = within(limits.slack, SLACK)
+  const latest = numberIn(limits.latest, LATEST, 'latest')
+  const slack = numberIn(limits.slack, SLACK, 'slack')
   const rises = shots.map((shot, k) => ({ shot, k })).sort((a, b) => a.shot.start - b.shot.start)
   const stretches = [...segments].sort((a, b) => a.start - b.start)
   const matched: { log: number; shot: number }[] = []

@@ -1,11 +1,11 @@
+import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/duration.js'
 import { InputError } from '../quantity/errors.js'
-import { within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import { numberIn } from '../quantity/guard.js'
 import { equalLengths } from './equal-lengths.js'
 import { QUALITY } from './flags.js'
 
-const NOW: Span = {
+const NOW: Domain = {
   quantity: 'present moment',
   unit: 's',
   min: -62135596800,
@@ -57,7 +57,7 @@ export type NewestReading =
  * ```
  */
 export function newestReading({ time, value, flags, now }: NewestReadingInput): NewestReading {
-  const moment = within(now, NOW)
+  const moment = numberIn(now, NOW, 'now')
   equalLengths(time, value)
   if (flags !== undefined && flags.length !== value.length)
     throw new InputError('flags', `has ${flags.length} entries for ${value.length} readings`, 'test the same readings')

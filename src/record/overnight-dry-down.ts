@@ -49,7 +49,7 @@ export type OvernightDryDown =
  * const time = Array.from({ length: 25 }, (_, i) => i * 3600)
  * const content = time.map((_, i) => 0.6 - 0.003 * i)
  * const light = [{ start: -28800, end: 18000 }, { start: 61200, end: 100000 }]
- * const nights = overnightDryDowns({ time, content, shots: [], settle: minutes(30), longestStep: hours(2), light })
+ * const nights = overnightDryDowns({ time, content, shots: [], settle: minutes(30), maxStep: hours(2), light })
  * nights // => [{ known: true, dark: 18000, evening: 0.585, fall: 0.033, lasted: 39600 }]
  * ```
  */

@@ -1,9 +1,9 @@
 import type { Duration } from '../quantity/duration.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { WaterContent, WaterContentChange } from '../quantity/water-content.js'
+import { DRAIN_TIME } from './domains.js'
 import { equalLengths } from './equal-lengths.js'
 import type { FoundShot } from './find-shots.js'
-import { DRAIN_TIME } from './spans.js'
 
 /** A series with its shots. */
 export interface PlateauInput {
@@ -43,12 +43,12 @@ export type Plateau =
  * @example
  * ```ts
  * const series = { time: [0, 300, 600, 900], content: [0.5, 0.53, 0.526, 0.52] }
- * const shots = findShots({ ...series, leastRise: waterContentChange(0.01), longestRise: minutes(30), longestStep: minutes(8) })
+ * const shots = findShots({ ...series, minRise: waterContentChange(0.01), maxRiseTime: minutes(30), maxStep: minutes(8) })
  * plateauAfterDrain({ ...series, shots, settle: minutes(5) }).known // => false
  * ```
  */
 export function plateauAfterDrain({ time, content, shots, settle }: PlateauInput): Plateau {
-  const wait = within(settle, DRAIN_TIME)
+  const wait = numberIn(settle, DRAIN_TIME, 'settle')
   equalLengths(time, content)
   const levels: number[] = []
   shots.forEach((shot, k) => {

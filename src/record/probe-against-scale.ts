@@ -1,10 +1,10 @@
-import { within } from '../quantity/guard.js'
+import type { Domain } from '../quantity/domain.js'
+import { numberIn } from '../quantity/guard.js'
 import type { Mass } from '../quantity/mass.js'
-import type { Span } from '../quantity/span.js'
 import type { Volume } from '../quantity/volume.js'
 import type { WaterContent, WaterContentChange } from '../quantity/water-content.js'
 
-const MASS: Span = {
+const MASS: Domain = {
   quantity: 'mass of the container',
   unit: 'g',
   min: 0,
@@ -12,7 +12,7 @@ const MASS: Span = {
   ends: '[)',
   hint: 'give zero or more',
 }
-const SUBSTRATE: Span = {
+const SUBSTRATE: Domain = {
   quantity: 'substrate volume',
   unit: 'L',
   min: 0,
@@ -20,7 +20,7 @@ const SUBSTRATE: Span = {
   ends: '()',
   hint: 'give the volume of medium on the scale',
 }
-const CONTENT: Span = {
+const CONTENT: Domain = {
   quantity: 'water content of the probe',
   unit: 'm³/m³',
   min: -1,
@@ -76,9 +76,11 @@ export interface ProbeAgainstScale {
  * ```
  */
 export function probeAgainstScale(input: ProbeAgainstScaleInput): ProbeAgainstScale {
-  const volume = within(input.substrateVolume, SUBSTRATE)
-  const weighed = (within(input.massAfter, MASS) - within(input.massBefore, MASS)) / 1000
-  const seen = (within(input.contentAfter, CONTENT) - within(input.contentBefore, CONTENT)) * volume
+  const volume = numberIn(input.substrateVolume, SUBSTRATE, 'substrateVolume')
+  const weighed = (numberIn(input.massAfter, MASS, 'massAfter') - numberIn(input.massBefore, MASS, 'massBefore')) / 1000
+  const seen =
+    (numberIn(input.contentAfter, CONTENT, 'contentAfter') - numberIn(input.contentBefore, CONTENT, 'contentBefore')) *
+    volume
   const difference = seen - weighed
   return { weighed, seen, difference, contentDifference: (difference / volume) as WaterContentChange }
 }

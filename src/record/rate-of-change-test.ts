@@ -1,9 +1,9 @@
-import { within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import type { Domain } from '../quantity/domain.js'
+import { numberIn } from '../quantity/guard.js'
 import { equalLengths } from './equal-lengths.js'
 import { QUALITY } from './flags.js'
 
-const MOST: Span = {
+const MOST: Domain = {
   quantity: 'fastest change',
   unit: 'unit of the series per second',
   min: 0,
@@ -60,7 +60,7 @@ export function rateOfChangeTest(input: RateOfChangeInput): Uint8Array {
 type RateLimits = Required<Omit<RateOfChangeInput, 'time' | 'value'>>
 
 export function checkedRate(input: Omit<RateOfChangeInput, 'time' | 'value'>): RateLimits {
-  return { most: within(input.most, MOST), direction: input.direction ?? 'both' }
+  return { most: numberIn(input.most, MOST, 'most'), direction: input.direction ?? 'both' }
 }
 
 export function rateFlag(before: number, x: number, seconds: number, { most, direction }: RateLimits): number {

@@ -1,12 +1,12 @@
 import { medianInPlace } from '../numerics/select.js'
+import type { Domain } from '../quantity/domain.js'
 import type { Finding } from '../quantity/finding.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { Share } from '../quantity/share.js'
-import type { Span } from '../quantity/span.js'
 import type { Volume } from '../quantity/volume.js'
 import type { WaterContentChange } from '../quantity/water-content.js'
 
-const SUBSTRATE: Span = {
+const SUBSTRATE: Domain = {
   quantity: 'substrate volume',
   unit: 'L',
   min: 0,
@@ -14,7 +14,7 @@ const SUBSTRATE: Span = {
   ends: '()',
   hint: 'give the volume of medium that a shot waters',
 }
-const VOLUME: Span = {
+const VOLUME: Domain = {
   quantity: 'water kept of a shot',
   unit: 'L',
   min: 0,
@@ -22,7 +22,7 @@ const VOLUME: Span = {
   ends: '()',
   hint: 'give what was applied less what drained, above zero',
 }
-const RISE: Span = {
+const RISE: Domain = {
   quantity: 'rise of a shot',
   unit: 'm³/m³',
   min: -1,
@@ -78,9 +78,9 @@ export interface ResponseToShots {
  * ```
  */
 export function responseToShots({ shots, substrateVolume }: ResponseInput): ResponseToShots {
-  const volume = within(substrateVolume, SUBSTRATE)
-  const shares = Float64Array.from(shots, ({ rise, kept }) => (within(rise, RISE) * volume) / within(kept, VOLUME))
-  const count = within(shots.length, {
+  const volume = numberIn(substrateVolume, SUBSTRATE, 'substrateVolume')
+  const shares = Float64Array.from(shots, ({ rise, kept }) => (numberIn(rise, RISE) * volume) / numberIn(kept, VOLUME))
+  const count = numberIn(shots.length, {
     quantity: 'number of shots',
     unit: '1',
     min: 1,
@@ -97,7 +97,7 @@ export function responseToShots({ shots, substrateVolume }: ResponseInput): Resp
     find(
       'probe-sees-little',
       'caution',
-      `${seen}: air at its pins, a place beside the wet part, or by-pass; weigh the container, re-seat the probe and repeat its two samples`,
+      `${seen}: air at its pins, a place beside the wet part, or bypass; weigh the container, re-seat the probe and repeat its two samples`,
     )
   if (share > 1.5)
     find('probe-sees-much', 'caution', `${seen}: it sits under the dripper, or stands for less medium than was given`)

@@ -1,10 +1,10 @@
+import type { Domain } from '../quantity/domain.js'
 import type { Finding } from '../quantity/finding.js'
-import { within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import { numberIn } from '../quantity/guard.js'
 import type { WaterContent } from '../quantity/water-content.js'
 import { trendOf } from './trend.js'
 
-const CAPACITY: Span = {
+const CAPACITY: Domain = {
   quantity: 'container capacity',
   unit: 'm³/m³',
   min: 0,
@@ -59,7 +59,7 @@ export interface SaltDrift {
  * ```
  */
 export function saltDrift({ day, plateau, drainEC, containerCapacity }: SaltDriftInput): SaltDrift {
-  const capacity = within(containerCapacity, CAPACITY)
+  const capacity = numberIn(containerCapacity, CAPACITY, 'containerCapacity')
   const level = trendOf(day, plateau)
   const drain = trendOf(day, drainEC)
   const findings: Finding[] = []

@@ -1,9 +1,9 @@
+import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
-import { within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import { numberIn } from '../quantity/guard.js'
 import { QUALITY } from './flags.js'
 
-const SUSPECT: Span = {
+const SUSPECT: Domain = {
   quantity: 'height of a suspect spike',
   unit: 'unit of the series',
   min: 0,
@@ -11,7 +11,7 @@ const SUSPECT: Span = {
   ends: '[)',
   hint: 'give a height of zero or more in the unit of the series',
 }
-const FAIL: Span = {
+const FAIL: Domain = {
   quantity: 'height of a failing spike',
   unit: 'unit of the series',
   min: 0,
@@ -65,8 +65,8 @@ export function spikeTest(input: SpikeInput): Uint8Array {
 type SpikeLimits = Required<Omit<SpikeInput, 'value'>>
 
 export function checkedSpike(input: Omit<SpikeInput, 'value'>): SpikeLimits {
-  const suspect = within(input.suspect, SUSPECT)
-  const fail = within(input.fail, FAIL)
+  const suspect = numberIn(input.suspect, SUSPECT, 'suspect')
+  const fail = numberIn(input.fail, FAIL, 'fail')
   if (fail < suspect)
     throw new InputError('fail', `${fail} is below the limit for suspect spikes, ${suspect}`, 'swap them')
   return { suspect, fail, direction: input.direction ?? 'both' }

@@ -1,10 +1,10 @@
+import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/duration.js'
-import { within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import { numberIn } from '../quantity/guard.js'
+import { EXPECTED_STEP } from './domains.js'
 import { QUALITY } from './flags.js'
-import { EXPECTED_STEP } from './spans.js'
 
-const FACTOR: Span = {
+const FACTOR: Domain = {
   quantity: 'factor of a gap',
   unit: '1',
   min: 1,
@@ -37,7 +37,7 @@ export interface TimeGapInput {
  * ```
  */
 export function timeGapTest(input: TimeGapInput): Uint8Array {
-  const longest = longestGap(input)
+  const longest = maxGap(input)
   const { time } = input
   const flags = new Uint8Array(time.length)
   if (time.length > 0) flags[0] = QUALITY.notEvaluated
@@ -46,8 +46,8 @@ export function timeGapTest(input: TimeGapInput): Uint8Array {
 }
 
 /** The longest step that is no gap. */
-export function longestGap(input: Omit<TimeGapInput, 'time'>): number {
-  return within(input.expectedStep, EXPECTED_STEP) * within(input.factor ?? 1.5, FACTOR)
+export function maxGap(input: Omit<TimeGapInput, 'time'>): number {
+  return numberIn(input.expectedStep, EXPECTED_STEP, 'expectedStep') * numberIn(input.factor ?? 1.5, FACTOR, 'factor')
 }
 
 export function gapFlag(step: number, longest: number): number {

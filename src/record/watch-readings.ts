@@ -5,7 +5,7 @@ import { checkedRanges, rangeFlag } from './gross-range-test.js'
 import { checkedRate, rateFlag } from './rate-of-change-test.js'
 import type { Reducer } from './reducer.js'
 import { checkedSpike, spikeFlag } from './spike-test.js'
-import { gapFlag, longestGap } from './time-gap-test.js'
+import { gapFlag, maxGap } from './time-gap-test.js'
 
 /** One reading as it comes in. */
 export interface TimedReading {
@@ -100,7 +100,7 @@ function remembered(history: readonly number[], value: number | null, memory: nu
 
 /** The tests, with their limits found to make sense once and for all. */
 function judgeOf(limits: QualityLimits) {
-  const longest = longestGap({
+  const longest = maxGap({
     expectedStep: limits.expectedStep,
     ...(limits.gapFactor === undefined ? {} : { factor: limits.gapFactor }),
   })

@@ -42,7 +42,7 @@ export interface ShotWatch extends Reducer<ShotWatchState, ContentReading, reado
  * @source common practice, no source
  * @example
  * ```ts
- * const watch = watchShots({ leastRise: waterContentChange(0.01), longestRise: minutes(30), longestStep: minutes(8) })
+ * const watch = watchShots({ minRise: waterContentChange(0.01), maxRiseTime: minutes(30), maxStep: minutes(8) })
  * const readings = [0.5, 0.499, 0.52, 0.53, 0.528, 0.527, 0.52].map((content, i) => ({ time: 300 * i, content }))
  * runReducer({ reducer: watch, inputs: readings }).outputs.flat() // => [{ start: 300, peak: 900, rise: 0.031 }]
  * ```

@@ -1,10 +1,10 @@
+import type { Domain } from '../quantity/domain.js'
 import type { Flow } from '../quantity/flow.js'
-import { within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import { numberIn } from '../quantity/guard.js'
 import type { Volume } from '../quantity/volume.js'
 import type { DryDownLine } from './dry-down.js'
 
-const SUBSTRATE: Span = {
+const SUBSTRATE: Domain = {
   quantity: 'substrate volume',
   unit: 'L',
   min: 0,
@@ -51,7 +51,7 @@ export type WaterUse =
  * ```
  */
 export function waterUseOfDryDown({ line, substrateVolume }: WaterUseInput): WaterUse {
-  const volume = within(substrateVolume, SUBSTRATE)
+  const volume = numberIn(substrateVolume, SUBSTRATE, 'substrateVolume')
   if (!(line.slopePerHour < 0)) return { known: false, reason: 'the water content does not fall' }
   if (line.readings < 3) return { known: false, reason: 'two readings cannot tell a fall from noise' }
   if (-line.slopePerHour < 2 * line.slopeError) return { known: false, reason: 'the fall is no larger than its noise' }

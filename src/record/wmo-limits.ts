@@ -11,7 +11,7 @@ export interface WmoLimits {
   /** Change in a minute beyond which a reading is wrong; absent where none is published. Unit: that of `unit` a minute. */
   readonly fastestChange?: number
   /** Least change in an hour of a sensor that lives; absent where none is published. Unit: that of `unit` an hour. */
-  readonly leastChange?: number
+  readonly minChange?: number
 }
 
 /** Quantities of the weather with published limits. */
@@ -24,10 +24,10 @@ export interface WmoLimitsInput {
 }
 
 const LIMITS: Readonly<Record<WmoQuantity, WmoLimits>> = {
-  'air temperature': { unit: '°C', lowest: -80, highest: 60, fastestChange: 3, leastChange: 0.1 },
+  'air temperature': { unit: '°C', lowest: -80, highest: 60, fastestChange: 3, minChange: 0.1 },
   'soil temperature': { unit: '°C', lowest: -50, highest: 50 },
   // Saturated air does not change: the least change holds below 95 %.
-  'relative humidity': { unit: '%', lowest: 0, highest: 100, fastestChange: 15, leastChange: 1 },
+  'relative humidity': { unit: '%', lowest: 0, highest: 100, fastestChange: 15, minChange: 1 },
   'global radiation': { unit: 'W/m²', lowest: 0, highest: 1600, fastestChange: 1000 },
 }
 

@@ -1,8 +1,8 @@
-import { wholeWithin, within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import type { Domain } from '../quantity/domain.js'
+import { numberIn, wholeNumberIn } from '../quantity/guard.js'
 import { QUALITY } from './flags.js'
 
-const DEVIATION: Span = {
+const DEVIATION: Domain = {
   quantity: 'standard deviation of the hour before',
   unit: 'unit of the series',
   min: 0,
@@ -10,7 +10,7 @@ const DEVIATION: Span = {
   ends: '[)',
   hint: 'give the standard deviation of the readings before, zero or more',
 }
-const READING: Span = {
+const READING: Domain = {
   quantity: 'reading',
   unit: 'unit of the series',
   min: -Infinity,
@@ -57,9 +57,11 @@ export interface WmoStep {
  * ```
  */
 export function wmoStepConsistency(input: WmoStepInput): WmoStep {
-  const value = within(input.value, READING)
-  const distance = Math.abs(value - within(input.before, READING)) + Math.abs(value - within(input.after, READING))
-  const limit = 4 * within(input.deviation, DEVIATION)
+  const value = numberIn(input.value, READING, 'value')
+  const distance =
+    Math.abs(value - numberIn(input.before, READING, 'before')) +
+    Math.abs(value - numberIn(input.after, READING, 'after'))
+  const limit = 4 * numberIn(input.deviation, DEVIATION, 'deviation')
   return { distance, limit, consistent: distance <= limit }
 }
 
@@ -71,7 +73,7 @@ export interface WmoStepSeries {
   readonly window: number
 }
 
-const WINDOW: Span = {
+const WINDOW: Domain = {
   quantity: 'readings of the hour before',
   unit: '1',
   min: 3,
@@ -96,7 +98,7 @@ const WINDOW: Span = {
  * ```
  */
 export function wmoStepTest({ value, window }: WmoStepSeries): Uint8Array {
-  const size = wholeWithin(window, WINDOW)
+  const size = wholeNumberIn(window, WINDOW, 'window')
   const flags = new Uint8Array(value.length)
   for (let i = 0; i < value.length; i++) {
     const x = value[i] as number

@@ -1,8 +1,8 @@
 import * as z from 'zod'
 import { isPorewaterError } from '../quantity/attempt.js'
+import { type Domain, isClosedEnd, rangeText } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
-import { wholeWithin, within } from '../quantity/guard.js'
-import { isClosedEnd, rangeText, type Span } from '../quantity/span.js'
+import { numberIn, wholeNumberIn } from '../quantity/guard.js'
 import { centimetresOfSuction } from '../quantity/suction.js'
 import type { KindName, KindTypes } from '../text/kind-types.js'
 import { KINDS } from '../text/kinds.js'
@@ -32,16 +32,24 @@ export function quantityFrom<K extends KindName>(input: number | string, kind: K
 }
 
 /** A quantity: a number in its canonical unit, or text with a unit. The span narrows what its kind allows. */
-export function quantityField<K extends KindName>(kind: K, about: string, span?: Omit<Span, 'quantity' | 'unit'>) {
+export function quantityField<K extends KindName>(kind: K, about: string, span?: Omit<Domain, 'quantity' | 'unit'>) {
   const unit = unitOfNumbers(kind)
   const texts = KINDS[kind].units.map((one) => one.shown).filter((one) => one !== '1')
   const withText = texts.length > 0 ? ` or text with one of ${texts.join(', ')}` : ''
   const expected = `${kind}, a ${numberOf(unit)}${withText}${span ? `, in ${spanText({ ...span, unit })}` : ''}`
-  const full: Span = { quantity: about, unit, min: -LARGEST, max: LARGEST, ends: '[]', hint: 'check the unit', ...span }
+  const full: Domain = {
+    quantity: about,
+    unit,
+    min: -LARGEST,
+    max: LARGEST,
+    ends: '[]',
+    hint: 'check the unit',
+    ...span,
+  }
   return z
     .union([z.number(), z.string()], { error: () => expected })
     .transform((input, context): KindTypes[K] =>
-      checked(context, expected, () => within(bounded(quantityFrom(input, kind)), full) as KindTypes[K]),
+      checked(context, expected, () => numberIn(bounded(quantityFrom(input, kind)), full) as KindTypes[K]),
     )
     .meta({
       description: `${about}; ${expected}`,
@@ -50,13 +58,13 @@ export function quantityField<K extends KindName>(kind: K, about: string, span?:
 }
 
 /** A plain number that has no kind: an exponent, a coefficient, a count. */
-export function numberField<N extends number = number>(span: Span, whole = false) {
+export function numberField<N extends number = number>(span: Domain, whole = false) {
   const expected = `a ${whole ? 'whole number' : 'number'} in ${spanText(span)}`
   return z
     .number({ error: () => expected })
     .transform(
       (input, context): N =>
-        checked(context, expected, () => (whole ? wholeWithin : within)(bounded(input), span) as N),
+        checked(context, expected, () => (whole ? wholeNumberIn : numberIn)(bounded(input), span) as N),
     )
     .meta({ description: `${span.quantity}; ${expected}`, ...limitsOf(span) })
 }
@@ -70,7 +78,7 @@ export function wordField(about: string, longest = 200) {
 }
 
 /** A list of numbers in one unit; `null` or NaN stands for a missing one where that is allowed. Read into an array of doubles. */
-export function seriesField(span: Span, missing: boolean, most: number) {
+export function seriesField(span: Domain, missing: boolean, most: number) {
   const expected = `a list of at most ${most} numbers in ${spanText(span)}${missing ? ', null where one is missing' : ''}`
   return z
     .union([z.array(z.unknown()), z.instanceof(Float64Array)], { error: () => expected })
@@ -93,14 +101,14 @@ export function seriesField(span: Span, missing: boolean, most: number) {
 }
 
 /** The JSON Schema of a list, which the reader sees as an array of doubles. */
-function seriesSchema(span: Span, missing: boolean, most: number) {
+function seriesSchema(span: Domain, missing: boolean, most: number) {
   const number = { type: 'number', ...limitsOf(span) }
   return { type: 'array', maxItems: most, items: missing ? { anyOf: [number, { type: 'null' }] } : number }
 }
 
 class RangeFault extends Error {}
 
-function inList(entry: number, i: number, span: Span): number {
+function inList(entry: number, i: number, span: Domain): number {
   if ((entry > span.min && entry < span.max) || isClosedEnd(entry, span)) return bounded(entry)
   throw new RangeFault(`has at [${i}] ${entry}`)
 }
@@ -142,11 +150,11 @@ function numberOf(unit: string): string {
   return unit === '1' ? 'number without unit' : `number of ${unit}`
 }
 
-function spanText(span: Pick<Span, 'min' | 'max' | 'ends' | 'unit'>): string {
+function spanText(span: Pick<Domain, 'min' | 'max' | 'ends' | 'unit'>): string {
   return `${rangeText(span)}${span.unit === '1' ? '' : ` ${span.unit}`}`
 }
 
-function limitsOf(span: Pick<Span, 'min' | 'max' | 'ends'> | undefined): Record<string, number> {
+function limitsOf(span: Pick<Domain, 'min' | 'max' | 'ends'> | undefined): Record<string, number> {
   if (span === undefined) return {}
   const limits: Record<string, number> = {}
   if (Number.isFinite(span.min)) limits[isClosedEnd(span.min, span) ? 'minimum' : 'exclusiveMinimum'] = span.min

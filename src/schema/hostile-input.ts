@@ -1,5 +1,5 @@
-import { wholeWithin } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import type { Domain } from '../quantity/domain.js'
+import { wholeNumberIn } from '../quantity/guard.js'
 import { DocumentError, shownValue } from './document-error.js'
 
 /** Objects inside objects that a document of this package can have. */
@@ -10,7 +10,7 @@ const LONGEST_TEXT = 2000
 const LONGEST_KEY = 200
 /** Names through which a document could reach into the program that reads it. */
 const UNSAFE: readonly string[] = ['__proto__', 'prototype', 'constructor']
-const MOST_CHARACTERS: Span = {
+const MOST_CHARACTERS: Domain = {
   quantity: 'most characters',
   unit: '1',
   min: 1,
@@ -23,7 +23,7 @@ const CHARACTERS_BY_DEFAULT = 8_000_000
 
 /** Refuses a text that is longer than the caller accepts. */
 export function limitedText(what: string, text: unknown, most: number = CHARACTERS_BY_DEFAULT): string {
-  const limit = wholeWithin(most, MOST_CHARACTERS)
+  const limit = wholeNumberIn(most, MOST_CHARACTERS, 'most')
   if (typeof text !== 'string')
     throw refusal(what, '', shownValue(text), `is not text but ${typeof text}`, 'text', 'pass the text of the document')
   if (text.length > limit)
@@ -33,7 +33,7 @@ export function limitedText(what: string, text: unknown, most: number = CHARACTE
       '',
       `has ${text.length} characters`,
       `at most ${limit} characters`,
-      'split it, or allow more with mostCharacters',
+      'split it, or allow more with maxCharacters',
     )
   return text
 }

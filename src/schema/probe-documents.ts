@@ -1,9 +1,9 @@
 import * as z from 'zod'
 import { isPorewaterError } from '../quantity/attempt.js'
+import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/duration.js'
 import { InputError } from '../quantity/errors.js'
 import type { Length } from '../quantity/length.js'
-import type { Span } from '../quantity/span.js'
 import type { KindName } from '../text/kind-types.js'
 import { KINDS } from '../text/kinds.js'
 import { checked, numberField, quantityField, seriesField, wordField } from './field.js'
@@ -117,7 +117,7 @@ export function readingSchema(unknownKeys: UnknownKeys) {
 
 /** The schema of a record. */
 export function recordSchema(unknownKeys: UnknownKeys) {
-  const instants: Span = {
+  const instants: Domain = {
     quantity: 'instant',
     unit: 's',
     min: -62135596800,

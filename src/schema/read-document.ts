@@ -14,7 +14,7 @@ export interface ReadOptions {
 /** How strictly the text of a document is read. */
 export interface ParseOptions extends ReadOptions {
   /** Longest text that is looked at; eight million by default. Unit: 1. Range: integers [1, ∞). */
-  readonly mostCharacters?: number
+  readonly maxCharacters?: number
 }
 
 /** The kind of document of that name. */
@@ -81,7 +81,7 @@ export function readDocument<N extends DocumentName>(
  * @example
  * ```ts
  * const text = '{"version":1,"emitters":2,"emitterFlow":"2 L/h","lineFill":"8 s"}'
- * parseDocument('emitters', text, { mostCharacters: 1000 }).emitterFlow // => 2
+ * parseDocument('emitters', text, { maxCharacters: 1000 }).emitterFlow // => 2
  * ```
  */
 export function parseDocument<N extends DocumentName>(
@@ -90,5 +90,5 @@ export function parseDocument<N extends DocumentName>(
   options: ParseOptions = {},
 ): DocumentTypes[N] {
   const what = `${name} document`
-  return readDocument(name, jsonData(what, limitedText(what, text, options.mostCharacters)), options)
+  return readDocument(name, jsonData(what, limitedText(what, text, options.maxCharacters)), options)
 }

@@ -15,7 +15,7 @@ export interface SenmlOptions {
   /** The moment from which relative times count, such as that of arrival; without it a pack with relative times is refused. Unit: s. Range: any. */
   readonly now?: Instant
   /** Longest text that is looked at; eight million by default. Unit: 1. Range: integers [1, ∞). */
-  readonly mostCharacters?: number
+  readonly maxCharacters?: number
 }
 
 const WHAT = 'SenML pack'
@@ -37,11 +37,11 @@ const LONGEST_NAME = 500
  * @example
  * ```ts
  * const pack = '[{"bn":"urn:dev:ow:10e2073a01080063","bt":1.320067464e+09,"bu":"%RH","v":20},{"t":60,"v":20.3}]'
- * resolveSenml(pack, { mostCharacters: 1000 })[1] // => { n: 'urn:dev:ow:10e2073a01080063', u: '%RH', t: 1320067524, v: 20.3 }
+ * resolveSenml(pack, { maxCharacters: 1000 })[1] // => { n: 'urn:dev:ow:10e2073a01080063', u: '%RH', t: 1320067524, v: 20.3 }
  * ```
  */
 export function resolveSenml(pack: unknown, options: SenmlOptions = {}): ResolvedSenmlRecord[] {
-  const data = typeof pack === 'string' ? jsonData(WHAT, limitedText(WHAT, pack, options.mostCharacters)) : pack
+  const data = typeof pack === 'string' ? jsonData(WHAT, limitedText(WHAT, pack, options.maxCharacters)) : pack
   refuseHostile(WHAT, data)
   if (!Array.isArray(data))
     throw refusal(WHAT, '', shownValue(data), 'is not a list of records', 'a JSON array of objects', 'check the sender')

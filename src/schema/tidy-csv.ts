@@ -14,7 +14,7 @@ export interface TableOptions {
   /** Whether columns that the table should not have are refused, as by default, or passed over. */
   readonly unknownColumns?: 'refuse' | 'pass over'
   /** Longest text that is looked at; eight million by default. Unit: 1. Range: integers [1, ∞). */
-  readonly mostCharacters?: number
+  readonly maxCharacters?: number
 }
 
 /** The readings of a table, and what became of every row: `rows` is the sum of readings and refused. */
@@ -52,14 +52,14 @@ const COLUMNS: readonly string[] = [...NEEDED, 'quality']
  * ```ts
  * const table = readingsFromTidyCsv(
  *   'time,source,quantity,value,unit\r\n2026-05-19T06:30:00Z,A1,WaterContent,55,%\r\n2026-05-19T06:35:00Z,A1,WaterContent,155,%\r\n',
- *   { mostCharacters: 1000 },
+ *   { maxCharacters: 1000 },
  * )
  * table.readings // => [{ time: 1779172200, source: 'A1', kind: 'WaterContent', value: 0.55 }]
  * table.refusedRows // => [3]
  * ```
  */
 export function readingsFromTidyCsv(text: string, options: TableOptions = {}): TableReadings {
-  const [header, ...rows] = csvRows(WHAT, limitedText(WHAT, text, options.mostCharacters))
+  const [header, ...rows] = csvRows(WHAT, limitedText(WHAT, text, options.maxCharacters))
   const column = columnsOf(header ?? [], options.unknownColumns ?? 'refuse')
   const readings: TidyReading[] = []
   const refusedRows: number[] = []

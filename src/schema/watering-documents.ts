@@ -1,12 +1,12 @@
 import * as z from 'zod'
 import { waterStore } from '../flow/water-store.js'
-import { type DayPlan, type PlannedShot, SHOT_REASONS } from '../irrigation/day-plan.js'
+import { EMITTERS, MAX_RUN_TIME, PART_OF_DAY, WATER_CONTENT } from '../irrigation/domains.js'
 import { inOrder } from '../irrigation/in-order.js'
-import { PLAN_CAUSES, PLAN_FINDING_CODES } from '../irrigation/plan-finding.js'
-import { checkPlanRequest, PLAN_DOMAINS } from '../irrigation/plan-limits.js'
-import type { DayPlanRequest } from '../irrigation/plan-request.js'
-import { DROP } from '../irrigation/planning.js'
-import { EMITTERS, MAX_RUN_TIME, PART_OF_DAY, WATER_CONTENT } from '../irrigation/spans.js'
+import { type DayPlan, type PlannedShot, SHOT_REASONS } from '../irrigation/plan/day-plan.js'
+import { PLAN_CAUSES, PLAN_FINDING_CODES } from '../irrigation/plan/plan-finding.js'
+import { checkPlanRequest, PLAN_DOMAINS } from '../irrigation/plan/plan-limits.js'
+import type { DayPlanRequest } from '../irrigation/plan/plan-request.js'
+import { DROP } from '../irrigation/plan/planning.js'
 import type { DrainWish, Emitters, ValveLimits, ValveRest } from '../irrigation/terms.js'
 import { InputError } from '../quantity/errors.js'
 import type { DrainFraction } from '../quantity/share.js'
@@ -20,7 +20,7 @@ export interface LimitsDocument
   extends DrainWish,
     ValveLimits,
     ValveRest,
-    Pick<DayPlanRequest, 'refillPoint' | 'fullPoint' | 'overnightDryDown' | 'maxPerShot' | 'mostPerDay'> {
+    Pick<DayPlanRequest, 'refillPoint' | 'fullPoint' | 'overnightDryDown' | 'maxPerShot' | 'maxPerDay'> {
   readonly version: 1
   readonly name?: string
 }
@@ -63,11 +63,11 @@ const limitsShape = () => ({
     'overnightDryDown',
     'wanted fall of the water content overnight',
   ).optional(),
-  leastRunTime: planned('Duration', 'leastRunTime', 'shortest time for which the valve may open'),
-  mostRunTime: planned('Duration', 'mostRunTime', 'longest time for which the valve may open'),
+  minRunTime: planned('Duration', 'minRunTime', 'shortest time for which the valve may open'),
+  maxRunTime: planned('Duration', 'maxRunTime', 'longest time for which the valve may open'),
   minRest: planned('Duration', 'minRest', 'shortest time from the end of one opening to the start of the next'),
   maxPerShot: planned('Volume', 'maxPerShot', 'most water in one shot').optional(),
-  mostPerDay: planned('Volume', 'mostPerDay', 'most water in a day'),
+  maxPerDay: planned('Volume', 'maxPerDay', 'most water in a day'),
 })
 
 const emittersShape = () => ({
@@ -103,7 +103,7 @@ export function limitsSchema(unknownKeys: UnknownKeys) {
   return objectField({ ...head(), ...limitsShape() }, unknownKeys).transform((limits, context) =>
     checked(context, 'limits that agree', () => {
       inOrder('refillPoint', limits.refillPoint, 'fullPoint', limits.fullPoint)
-      inOrder('leastRunTime', limits.leastRunTime, 'mostRunTime', limits.mostRunTime + DROP)
+      inOrder('minRunTime', limits.minRunTime, 'maxRunTime', limits.maxRunTime + DROP)
       return limits
     }),
   )
@@ -167,7 +167,7 @@ export function planRequestSchema(unknownKeys: UnknownKeys) {
         {
           substrateVolume: quantityField('Volume', 'volume of medium'),
           containerCapacity: quantityField('WaterContent', 'water content above which water drains'),
-          lowestContent: quantityField('WaterContent', 'water content below which plants get nothing'),
+          minContent: quantityField('WaterContent', 'water content below which plants get nothing'),
           bypass: quantityField('Share', 'share of a shot that passes by the medium'),
           drainLag: quantityField('Duration', 'time in which drain falls to about a third', MAX_RUN_TIME),
         },

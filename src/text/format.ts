@@ -1,6 +1,6 @@
+import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
-import { wholeWithin, within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import { numberIn, wholeNumberIn } from '../quantity/guard.js'
 import type { KindName, KindTypes } from './kind-types.js'
 import { KINDS } from './kinds.js'
 import { kindNamed } from './parse.js'
@@ -17,7 +17,7 @@ export interface TextStyle {
   readonly digits?: number
 }
 
-const UNCERTAINTY: Span = {
+const UNCERTAINTY: Domain = {
   quantity: 'uncertainty',
   unit: 'unit of the kind',
   min: 0,
@@ -25,7 +25,7 @@ const UNCERTAINTY: Span = {
   ends: '()',
   hint: 'give a standard uncertainty above zero, or leave it out',
 }
-const DIGITS: Span = {
+const DIGITS: Domain = {
   quantity: 'digits',
   unit: '1',
   min: 1,
@@ -53,15 +53,19 @@ const DIGITS: Span = {
 export function formatQuantity<K extends KindName>(value: KindTypes[K], kind: K, style: TextStyle = {}): string {
   const { units } = kindNamed(kind)
   const [canonical] = units
-  within(value, {
-    quantity: kind,
-    unit: canonical.shown,
-    min: -Infinity,
-    max: Infinity,
-    ends: '()',
-    hint: 'only finite numbers can be written',
-  })
-  const digits = wholeWithin(style.digits ?? 6, DIGITS)
+  numberIn(
+    value,
+    {
+      quantity: kind,
+      unit: canonical.shown,
+      min: -Infinity,
+      max: Infinity,
+      ends: '()',
+      hint: 'only finite numbers can be written',
+    },
+    'value',
+  )
+  const digits = wholeNumberIn(style.digits ?? 6, DIGITS, 'digits')
   const unit =
     style.unit === undefined ? canonical : units.find((one) => one.shown === style.unit || one.ucum === style.unit)
   if (unit === undefined)
@@ -93,7 +97,7 @@ function significant(number: number, digits: number): string {
 }
 
 function rounded(number: number, value: number, uncertainty: number, kind: KindName, unit: UnitSpelling): string {
-  within(uncertainty, UNCERTAINTY)
+  numberIn(uncertainty, UNCERTAINTY)
   const there = Math.abs(fromCanonical(value + uncertainty, kind, unit) - number)
   const decimals = 1 - Math.floor(Math.log10(Number(there.toPrecision(2))))
   if (decimals > 0) return number.toFixed(Math.min(decimals, 100))

@@ -1,6 +1,6 @@
 import { studentTwoSided } from '../numerics/student-t.js'
-import { within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import type { Domain } from '../quantity/domain.js'
+import { numberIn } from '../quantity/guard.js'
 
 /** What decides how many standard uncertainties make an interval. */
 export interface CoverageInput {
@@ -10,7 +10,7 @@ export interface CoverageInput {
   readonly degreesOfFreedom?: number
 }
 
-const CONFIDENCE: Span = {
+const CONFIDENCE: Domain = {
   quantity: 'confidence',
   unit: '1',
   min: 0.5,
@@ -18,7 +18,7 @@ const CONFIDENCE: Span = {
   ends: '[]',
   hint: '0.95 is usual; nobody knows the tails of a distribution better than 0.9999',
 }
-const FREEDOM: Span = {
+const FREEDOM: Domain = {
   quantity: 'degrees of freedom',
   unit: '1',
   min: 0.1,
@@ -29,7 +29,7 @@ const FREEDOM: Span = {
 
 /** A share that an interval can promise. */
 export function checkConfidence(confidence: number): number {
-  return within(confidence, CONFIDENCE)
+  return numberIn(confidence, CONFIDENCE)
 }
 
 /**
@@ -50,5 +50,8 @@ export function checkConfidence(confidence: number): number {
  */
 export function coverageFactor({ confidence, degreesOfFreedom }: CoverageInput): number {
   const p = checkConfidence(confidence)
-  return studentTwoSided(p, degreesOfFreedom === undefined ? Infinity : within(degreesOfFreedom, FREEDOM))
+  return studentTwoSided(
+    p,
+    degreesOfFreedom === undefined ? Infinity : numberIn(degreesOfFreedom, FREEDOM, 'degreesOfFreedom'),
+  )
 }

@@ -1,9 +1,9 @@
 import { randomNumbers } from '../numerics/random.js'
 import { isPorewaterError } from '../quantity/attempt.js'
+import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { Finding } from '../quantity/finding.js'
-import { wholeWithin } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import { wholeNumberIn } from '../quantity/guard.js'
 import { checkConfidence } from './coverage-factor.js'
 import { draw } from './draw.js'
 import type { FirstOrderInput } from './propagate-first-order.js'
@@ -44,7 +44,7 @@ export interface DrawnResult {
   readonly warnings: readonly Finding[]
 }
 
-const SEED: Span = {
+const SEED: Domain = {
   quantity: 'seed',
   unit: '1',
   min: 0,
@@ -52,7 +52,7 @@ const SEED: Span = {
   ends: '[]',
   hint: 'give any whole number below 2^32 and keep it with the result',
 }
-const DRAWS: Span = {
+const DRAWS: Domain = {
   quantity: 'number of draws',
   unit: '1',
   min: 1000,
@@ -89,8 +89,8 @@ const DRAWS: Span = {
 export function propagateMonteCarlo<V extends Record<string, number>>(input: MonteCarloInput<V>): DrawnResult {
   const { of, confidence = 0.95 } = input
   const p = checkConfidence(confidence)
-  const draws = wholeWithin(input.draws ?? 100000, DRAWS)
-  const random = randomNumbers(wholeWithin(input.seed, SEED))
+  const draws = wholeNumberIn(input.draws ?? 100000, DRAWS, 'draws')
+  const random = randomNumbers(wholeNumberIn(input.seed, SEED, 'seed'))
   const checked = checkInputs(input.inputs, input.correlations)
   const { names, estimates, uncertainties, freedoms, spreads, correlated } = checked
   const odd = names.find((_, i) => correlated[i] && spreads[i] !== 'normal')

@@ -1,6 +1,6 @@
+import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
-import { within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import { numberIn } from '../quantity/guard.js'
 
 /** How the possible values of an input lie around its estimate. */
 export type Spread = 'normal' | 'rectangular' | 'triangular' | 'arcsine' | 'student'
@@ -28,7 +28,7 @@ export interface Correlation {
   readonly coefficient: number
 }
 
-const ESTIMATE: Span = {
+const ESTIMATE: Domain = {
   quantity: 'estimate',
   unit: 'that of the input',
   min: -Infinity,
@@ -36,7 +36,7 @@ const ESTIMATE: Span = {
   ends: '()',
   hint: 'give the best value of every input',
 }
-const UNCERTAINTY: Span = {
+const UNCERTAINTY: Domain = {
   quantity: 'standard uncertainty',
   unit: 'that of the input',
   min: 0,
@@ -44,7 +44,7 @@ const UNCERTAINTY: Span = {
   ends: '[)',
   hint: 'give one standard deviation, zero for an exact input',
 }
-const FREEDOM: Span = {
+const FREEDOM: Domain = {
   quantity: 'degrees of freedom',
   unit: '1',
   min: 0,
@@ -52,7 +52,7 @@ const FREEDOM: Span = {
   ends: '()',
   hint: 'give the number of readings less one, or leave it out',
 }
-const COEFFICIENT: Span = {
+const COEFFICIENT: Domain = {
   quantity: 'correlation coefficient',
   unit: '1',
   min: -1,
@@ -92,15 +92,15 @@ export function checkInputs(
     const [i = -1, k = -1] = between.map((name) => names.indexOf(name))
     if (i < 0 || k < 0 || i === k)
       throw new InputError('correlations', `[${between}] are not two inputs`, `name two of ${names.join(', ')}`)
-    const r = within(coefficient, COEFFICIENT)
+    const r = numberIn(coefficient, COEFFICIENT)
     correlations[i]![k] = r
     correlations[k]![i] = r
   }
   return {
     names,
-    estimates: all.map(({ estimate }) => within(estimate, ESTIMATE)),
-    uncertainties: all.map(({ standardUncertainty }) => within(standardUncertainty, UNCERTAINTY)),
-    freedoms: all.map(({ degreesOfFreedom: n }) => (n === undefined ? undefined : within(n, FREEDOM))),
+    estimates: all.map(({ estimate }) => numberIn(estimate, ESTIMATE)),
+    uncertainties: all.map(({ standardUncertainty }) => numberIn(standardUncertainty, UNCERTAINTY)),
+    freedoms: all.map(({ degreesOfFreedom: n }) => (n === undefined ? undefined : numberIn(n, FREEDOM))),
     spreads,
     correlations,
     correlated: correlations.map((row, i) => row.some((r, k) => i !== k && r !== 0)),

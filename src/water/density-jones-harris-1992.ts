@@ -1,9 +1,9 @@
 import { cubicAt } from '../numerics/cubic.js'
 import type { WaterDensity } from '../quantity/density.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { Temperature } from '../quantity/temperature.js'
 import type { Validity } from '../quantity/validity.js'
-import { LIQUID_WATER } from './spans.js'
+import { LIQUID_WATER } from './domains.js'
 
 /** Where the equation was fitted. */
 export const validityJonesHarris1992: Validity = {
@@ -32,7 +32,7 @@ export const validityJonesHarris1992: Validity = {
  * ```
  */
 export function waterDensityJonesHarris1992(temperature: Temperature): WaterDensity {
-  const t = within(temperature, LIQUID_WATER)
+  const t = numberIn(temperature, LIQUID_WATER)
   const cubed = cubicAt([6.32693e-2, -8.523829e-3, 6.943248e-5, -3.821216e-7], t)
   return ((999.85308 + cubed * t) / 1000) as WaterDensity
 }

@@ -1,10 +1,10 @@
 import type { WaterDensity } from '../quantity/density.js'
-import { within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import type { Domain } from '../quantity/domain.js'
+import { numberIn } from '../quantity/guard.js'
 import type { Temperature } from '../quantity/temperature.js'
 import type { Validity } from '../quantity/validity.js'
 
-const TEMPERATURE: Span = {
+const TEMPERATURE: Domain = {
   quantity: 'water temperature',
   unit: '°C',
   min: -20,
@@ -41,7 +41,7 @@ export const validityKell1975: Validity = {
  * ```
  */
 export function waterDensityKell1975(temperature: Temperature): WaterDensity {
-  const t = within(temperature, TEMPERATURE)
+  const t = numberIn(temperature, TEMPERATURE)
   const above =
     999.83952 + (16.945176 + (-7.9870401e-3 + (-4.6170461e-5 + (1.0556302e-7 - 2.8054253e-10 * t) * t) * t) * t) * t
   return (above / (1 + 0.01687985 * t) / 1000) as WaterDensity

@@ -1,8 +1,8 @@
 import type { WaterDensity } from '../quantity/density.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { Temperature } from '../quantity/temperature.js'
 import type { Validity } from '../quantity/validity.js'
-import { LIQUID_WATER } from './spans.js'
+import { LIQUID_WATER } from './domains.js'
 
 /** Where the equation was fitted. */
 export const validityTanaka2001: Validity = {
@@ -31,6 +31,6 @@ export const validityTanaka2001: Validity = {
  * ```
  */
 export function waterDensityTanaka2001(temperature: Temperature): WaterDensity {
-  const t = within(temperature, LIQUID_WATER)
+  const t = numberIn(temperature, LIQUID_WATER)
   return (0.99997495 * (1 - ((t - 3.983035) ** 2 * (t + 301.797)) / (522528.9 * (t + 69.34881)))) as WaterDensity
 }

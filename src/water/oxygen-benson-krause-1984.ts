@@ -1,12 +1,12 @@
-import { within } from '../quantity/guard.js'
+import type { Domain } from '../quantity/domain.js'
+import { numberIn } from '../quantity/guard.js'
 import type { OxygenConcentration, OxygenSaturation } from '../quantity/oxygen.js'
 import type { Pressure } from '../quantity/pressure.js'
 import type { Salinity } from '../quantity/salinity.js'
-import type { Span } from '../quantity/span.js'
 import type { Temperature } from '../quantity/temperature.js'
 import type { Validity } from '../quantity/validity.js'
 
-const TEMPERATURE: Span = {
+const TEMPERATURE: Domain = {
   quantity: 'water temperature',
   unit: '°C',
   min: 0,
@@ -14,7 +14,7 @@ const TEMPERATURE: Span = {
   ends: '[]',
   hint: 'the equation was fitted from 0 to 40 °C',
 }
-const PRESSURE: Span = {
+const PRESSURE: Domain = {
   quantity: 'pressure of the air',
   unit: 'kPa',
   min: 30,
@@ -22,7 +22,7 @@ const PRESSURE: Span = {
   ends: '[]',
   hint: 'give the pressure at the site, not reduced to sea level; 101.325 at sea level',
 }
-const SALINITY: Span = {
+const SALINITY: Domain = {
   quantity: 'salinity',
   unit: '1',
   min: 0,
@@ -30,7 +30,7 @@ const SALINITY: Span = {
   ends: '[]',
   hint: 'the practical scale ends at 42',
 }
-const CONCENTRATION: Span = {
+const CONCENTRATION: Domain = {
   quantity: 'dissolved oxygen',
   unit: 'mg/L',
   min: 0,
@@ -92,9 +92,9 @@ export const validityBensonKrause1984: Validity = {
  * ```
  */
 export function oxygenSaturationBensonKrause1984(water: AeratedWater): OxygenConcentration {
-  const t = within(water.temperature, TEMPERATURE)
-  const pressure = within(water.pressure ?? ATMOSPHERE, PRESSURE) / ATMOSPHERE
-  const salinity = within(water.salinity ?? 0, SALINITY)
+  const t = numberIn(water.temperature, TEMPERATURE, 'temperature')
+  const pressure = numberIn(water.pressure ?? ATMOSPHERE, PRESSURE, 'pressure') / ATMOSPHERE
+  const salinity = numberIn(water.salinity ?? 0, SALINITY, 'salinity')
   const x = 1 / (t + 273.15)
   const fresh = Math.exp(-139.34411 + (1.575701e5 + (-6.642308e7 + (1.2438e10 - 8.621949e11 * x) * x) * x) * x)
   const salted = Math.exp(-salinity * (0.017674 + (-10.754 + 2140.7 * x) * x))
@@ -126,5 +126,6 @@ export function oxygenSaturationBensonKrause1984(water: AeratedWater): OxygenCon
  * ```
  */
 export function oxygenShareOfSaturation(sample: AeratedWaterSample): OxygenSaturation {
-  return (within(sample.concentration, CONCENTRATION) / oxygenSaturationBensonKrause1984(sample)) as OxygenSaturation
+  return (numberIn(sample.concentration, CONCENTRATION, 'concentration') /
+    oxygenSaturationBensonKrause1984(sample)) as OxygenSaturation
 }

@@ -1,8 +1,8 @@
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { Permittivity } from '../quantity/permittivity.js'
 import type { Temperature } from '../quantity/temperature.js'
 import type { Validity } from '../quantity/validity.js'
-import { LIQUID_WATER } from './spans.js'
+import { LIQUID_WATER } from './domains.js'
 
 /** Where the equation was fitted. */
 export const validityCrc2005: Validity = {
@@ -31,6 +31,6 @@ export const validityCrc2005: Validity = {
  * ```
  */
 export function waterPermittivityCrc2005(temperature: Temperature): Permittivity {
-  const kelvins = within(temperature, LIQUID_WATER) + 273.15
+  const kelvins = numberIn(temperature, LIQUID_WATER) + 273.15
   return (249.21 + (-0.79069 + 7.2997e-4 * kelvins) * kelvins) as Permittivity
 }

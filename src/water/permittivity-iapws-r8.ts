@@ -1,11 +1,11 @@
 import type { WaterDensity } from '../quantity/density.js'
-import { within } from '../quantity/guard.js'
+import type { Domain } from '../quantity/domain.js'
+import { numberIn } from '../quantity/guard.js'
 import type { Permittivity } from '../quantity/permittivity.js'
-import type { Span } from '../quantity/span.js'
 import type { Temperature } from '../quantity/temperature.js'
 import type { Validity } from '../quantity/validity.js'
 
-const TEMPERATURE: Span = {
+const TEMPERATURE: Domain = {
   quantity: 'water temperature',
   unit: '°C',
   min: -35,
@@ -13,7 +13,7 @@ const TEMPERATURE: Span = {
   ends: '[]',
   hint: 'the release covers 238 to 873 K',
 }
-const DENSITY: Span = {
+const DENSITY: Domain = {
   quantity: 'water density',
   unit: 'g/cm³',
   min: 0,
@@ -87,8 +87,8 @@ export const validityIapwsR8: Validity = {
  * ```
  */
 export function waterPermittivityIapwsR8(water: WaterState): Permittivity {
-  const kelvins = within(water.temperature, TEMPERATURE) + 273.15
-  const density = within(water.density, DENSITY) * 1000
+  const kelvins = numberIn(water.temperature, TEMPERATURE, 'temperature') + 273.15
+  const density = numberIn(water.density, DENSITY, 'density') * 1000
   const reduced = density / CRITICAL_DENSITY
   const inverse = CRITICAL_TEMPERATURE / kelvins
   let g = 1 + 0.196096504426e-2 * reduced * (kelvins / 228 - 1) ** -1.2

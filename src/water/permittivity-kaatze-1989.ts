@@ -1,8 +1,8 @@
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { Permittivity } from '../quantity/permittivity.js'
 import type { Temperature } from '../quantity/temperature.js'
 import type { Validity } from '../quantity/validity.js'
-import { LIQUID_WATER } from './spans.js'
+import { LIQUID_WATER } from './domains.js'
 
 /** Where the equation was fitted. */
 export const validityKaatze1989: Validity = {
@@ -31,5 +31,5 @@ export const validityKaatze1989: Validity = {
  * ```
  */
 export function waterPermittivityKaatze1989(temperature: Temperature): Permittivity {
-  return (10 ** (1.94404 - 1.991e-3 * within(temperature, LIQUID_WATER))) as Permittivity
+  return (10 ** (1.94404 - 1.991e-3 * numberIn(temperature, LIQUID_WATER))) as Permittivity
 }

@@ -1,9 +1,9 @@
 import { type Cubic, cubicAt } from '../numerics/cubic.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { Permittivity } from '../quantity/permittivity.js'
 import type { Temperature } from '../quantity/temperature.js'
 import type { Validity } from '../quantity/validity.js'
-import { LIQUID_WATER } from './spans.js'
+import { LIQUID_WATER } from './domains.js'
 
 const COEFFICIENTS: Cubic = [87.74, -0.40008, 9.398e-4, -1.41e-6]
 
@@ -35,7 +35,7 @@ export const validityMalmbergMaryott1956: Validity = {
  * ```
  */
 export function waterPermittivityMalmbergMaryott1956(temperature: Temperature): Permittivity {
-  return cubicAt(COEFFICIENTS, within(temperature, LIQUID_WATER)) as Permittivity
+  return cubicAt(COEFFICIENTS, numberIn(temperature, LIQUID_WATER)) as Permittivity
 }
 
 /**
@@ -56,5 +56,5 @@ export function waterPermittivityMalmbergMaryott1956(temperature: Temperature): 
  */
 export function waterPermittivitySlopeMalmbergMaryott1956(temperature: Temperature): number {
   const [, c1, c2, c3] = COEFFICIENTS
-  return cubicAt([c1, 2 * c2, 3 * c3, 0], within(temperature, LIQUID_WATER))
+  return cubicAt([c1, 2 * c2, 3 * c3, 0], numberIn(temperature, LIQUID_WATER))
 }

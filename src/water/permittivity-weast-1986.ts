@@ -1,9 +1,9 @@
 import { cubicAt } from '../numerics/cubic.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { Permittivity } from '../quantity/permittivity.js'
 import type { Temperature } from '../quantity/temperature.js'
 import type { Validity } from '../quantity/validity.js'
-import { LIQUID_WATER } from './spans.js'
+import { LIQUID_WATER } from './domains.js'
 
 /** Where the equation was fitted. */
 export const validityWeast1986: Validity = {
@@ -32,5 +32,5 @@ export const validityWeast1986: Validity = {
  * ```
  */
 export function waterPermittivityWeast1986(temperature: Temperature): Permittivity {
-  return (78.54 * cubicAt([1, -4.579e-3, 1.19e-5, -2.8e-8], within(temperature, LIQUID_WATER) - 25)) as Permittivity
+  return (78.54 * cubicAt([1, -4.579e-3, 1.19e-5, -2.8e-8], numberIn(temperature, LIQUID_WATER) - 25)) as Permittivity
 }

@@ -1,9 +1,9 @@
+import type { Domain } from '../quantity/domain.js'
 import type { SolutionEC } from '../quantity/electrical-conductivity.js'
-import { within } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { Salinity } from '../quantity/salinity.js'
-import type { Span } from '../quantity/span.js'
 
-const CONDUCTIVITY: Span = {
+const CONDUCTIVITY: Domain = {
   quantity: 'electrical conductivity',
   unit: 'dS/m',
   min: 0,
@@ -32,6 +32,6 @@ const CONDUCTIVITY: Span = {
  * ```
  */
 export function salinityUsgs2011(conductivity: SolutionEC): Salinity {
-  const microsiemens = within(conductivity, CONDUCTIVITY) * 1000
+  const microsiemens = numberIn(conductivity, CONDUCTIVITY) * 1000
   return ((5.572e-4 + 2.02e-9 * microsiemens) * microsiemens) as Salinity
 }

@@ -1,9 +1,9 @@
-import { within } from '../quantity/guard.js'
-import type { Span } from '../quantity/span.js'
+import type { Domain } from '../quantity/domain.js'
+import { numberIn } from '../quantity/guard.js'
 import type { SurfaceTension } from '../quantity/surface-tension.js'
 import type { Temperature } from '../quantity/temperature.js'
 
-const TEMPERATURE: Span = {
+const TEMPERATURE: Domain = {
   quantity: 'water temperature',
   unit: '°C',
   min: -20,
@@ -33,6 +33,6 @@ const CRITICAL_TEMPERATURE = 647.096
  * ```
  */
 export function waterSurfaceTensionIapws(temperature: Temperature): SurfaceTension {
-  const y = Math.max(0, 1 - (within(temperature, TEMPERATURE) + 273.15) / CRITICAL_TEMPERATURE)
+  const y = Math.max(0, 1 - (numberIn(temperature, TEMPERATURE) + 273.15) / CRITICAL_TEMPERATURE)
   return (0.2358 * y ** 1.256 * (1 - 0.625 * y)) as SurfaceTension
 }

@@ -47,8 +47,8 @@ checkPublished(FILE, 'mean_saturation_vapour_pressure', ({ tmax, tmin }) => ({
 const humidityDay = ({ tmin, tmax, rhmax, rhmin }: Record<string, number>) => ({
   highest: celsius(tmax as number),
   lowest: celsius(tmin as number),
-  highestHumidity: percent(rhmax as number),
-  lowestHumidity: percent(rhmin as number),
+  maxHumidity: percent(rhmax as number),
+  minHumidity: percent(rhmin as number),
 })
 checkPublished(FILE, 'ea_from_rh', (given) => ({ ea: actualVapourPressureFao56(humidityDay(given) as never) }))
 checkPublished(FILE, 'vapour_pressure_deficit', (given) => {
@@ -140,21 +140,21 @@ describe('humid air', () => {
     const day = {
       highest: celsius(25),
       lowest: celsius(18),
-      highestHumidity: percent(82),
-      lowestHumidity: percent(54),
+      maxHumidity: percent(82),
+      minHumidity: percent(54),
     } as const
     expectInputError(() => meanSaturationVapourPressureFao56({ highest: celsius(10), lowest: celsius(20) }), 'lowest')
     expectInputError(
-      () => actualVapourPressureFao56({ ...day, highestHumidity: percent(10), lowestHumidity: percent(54) }),
-      'lowestHumidity',
+      () => actualVapourPressureFao56({ ...day, maxHumidity: percent(10), minHumidity: percent(54) }),
+      'minHumidity',
     )
     expectInputError(
       () =>
         actualVapourPressureFao56({
           highest: celsius(10),
           lowest: celsius(18),
-          highestHumidity: percent(82),
-          lowestHumidity: percent(54),
+          maxHumidity: percent(82),
+          minHumidity: percent(54),
         }),
       'lowest',
     )
@@ -163,8 +163,8 @@ describe('humid air', () => {
         actualVapourPressureFao56({
           highest: celsius(25),
           lowest: celsius(18),
-          highestHumidity: 82 as never,
-          lowestHumidity: percent(54),
+          maxHumidity: 82 as never,
+          minHumidity: percent(54),
         }),
       { quantity: 'relative humidity' },
     )

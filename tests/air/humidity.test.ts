@@ -32,9 +32,9 @@ import {
   vapourPressureDeficitOfAir,
   vapourPressureDeficitOfLeaf,
   vapourPressureFromDewPointFao56,
-  vapourPressureFromHighestHumidityFao56,
-  vapourPressureFromLowestTemperatureFao56,
+  vapourPressureFromMaxHumidityFao56,
   vapourPressureFromMeanHumidityFao56,
+  vapourPressureFromMinTemperatureFao56,
   vapourPressureFromPsychrometerFao56,
   vapourPressureOfHumidity,
   vapourPressureOfRatio,
@@ -58,7 +58,7 @@ checkPublished('evapotranspiration', 'ea_from_psychrometer', ({ z, tdry, twet, a
   }),
 }))
 checkPublished('evapotranspiration', 'ea_from_rhmax', ({ tmin, rhmax }) => ({
-  ea: vapourPressureFromHighestHumidityFao56({ lowest: celsius(tmin), highestHumidity: percent(rhmax) }),
+  ea: vapourPressureFromMaxHumidityFao56({ lowest: celsius(tmin), maxHumidity: percent(rhmax) }),
 }))
 checkPublished('irrigation', 'air.es', ({ T }) => ({ es: saturationVapourPressureFao56(celsius(T)) }))
 checkPublished('irrigation', 'air.vpd', ({ T, RH }) => ({
@@ -144,10 +144,10 @@ describe('vapour pressure of the air', () => {
     const mean = { highest: celsius(25), lowest: celsius(18), meanHumidity: percent<RelativeHumidity>(68) } as const
     expect(vapourPressureFromMeanHumidityFao56(mean)).toBeCloseTo(1.78, 2)
     // Example 20: lowest temperature 14.8 °C: 1.68 kPa.
-    expect(vapourPressureFromLowestTemperatureFao56({ lowest: celsius(14.8) })).toBeCloseTo(1.68, 2)
+    expect(vapourPressureFromMinTemperatureFao56({ lowest: celsius(14.8) })).toBeCloseTo(1.68, 2)
   })
   it('lowers the dew point of arid sites by what is asked', () => {
-    const dry = vapourPressureFromLowestTemperatureFao56({ lowest: celsius(15), aridity: kelvinsOfChange(2) })
+    const dry = vapourPressureFromMinTemperatureFao56({ lowest: celsius(15), aridity: kelvinsOfChange(2) })
     expect(dry).toBe(vapourPressureFromDewPointFao56(celsius(13)))
   })
   it('is undone by the dew point and by relative humidity', () => {

@@ -68,7 +68,7 @@ checkPublished('irrigation', 'light.dli', ({ PPFD, hours: h }) => ({
   DLI: dailyLightIntegral({ photonFlux: micromolesPerSquareMetreSecond(PPFD), photoperiod: hours(h) }),
 }))
 checkPublished('irrigation', 'light.dli_series', ({ t, PPFD }) => ({
-  DLI: dailyLightIntegralOfSeries({ times: t, photonFlux: PPFD, longestGap: hours(6) }).integral,
+  DLI: dailyLightIntegralOfSeries({ times: t, photonFlux: PPFD, maxGap: hours(6) }).integral,
 }))
 checkPublished('irrigation', 'light.dli_solar', ({ Rs, par_fraction, umol_per_J, transmission }) => ({
   DLI: dailyLightIntegralOfSunlight({
@@ -129,7 +129,7 @@ describe('sums of light', () => {
           const integral = dailyLightIntegral({ photonFlux: micromolesPerSquareMetreSecond(q), photoperiod })
           expect(photonFluxForDailyLight({ integral, photoperiod }) / q).toBeCloseTo(1, 12)
           const times = [0, h * 1800, h * 3600]
-          const series = dailyLightIntegralOfSeries({ times, photonFlux: [q, q, q], longestGap: hours(24) })
+          const series = dailyLightIntegralOfSeries({ times, photonFlux: [q, q, q], maxGap: hours(24) })
           expect(series.integral / integral).toBeCloseTo(1, 12)
         },
       ),
@@ -144,7 +144,7 @@ describe('sums of light', () => {
     const day = radiationSum({
       times: [0, 600, 1200, 9000, 9600, 10200],
       irradiance: [500, Number.NaN, 500, 500, -2, 9999],
-      longestGap: minutes(30),
+      maxGap: minutes(30),
     })
     // 1200 s at 500 W/m², then 600 s from 500 to 0; the 7800 s between them are unknown, and so are the last 600 s.
     expect(day.sum).toBeCloseTo((1200 * 500 + 600 * 250) * 1e-4, 10)
@@ -163,7 +163,7 @@ describe('sums of light', () => {
     expectInputError(() => radiationSum({ times: [0, Number.NaN], irradiance: [1, 1] }), 'times')
     expectInputError(() => radiationSum({ times: [0], irradiance: [1, 1] }), 'irradiance')
     expectInputError(() => dailyLightIntegralOfSeries({ times: [0, 90000], photonFlux: [1, 1] }), 'times')
-    expectDomainError(() => radiationSum({ times: [0], irradiance: [1], longestGap: seconds(0) }), { unit: 's' })
+    expectDomainError(() => radiationSum({ times: [0], irradiance: [1], maxGap: seconds(0) }), { unit: 's' })
   })
   it('of 1 J/cm² can evaporate 4.08 mL/m² (FAO-56, Table 3)', () => {
     expect(evaporationCeiling({ sum: joulesPerSquareCentimetre(1) }) * 1000).toBeCloseTo(4.08, 2)

@@ -116,7 +116,7 @@ describe('a dry-down', () => {
         fit,
         refillPoint: waterContent(refill),
         hoursFromUtc: -7,
-        longestStep: 900,
+        maxStep: 900,
       }),
     )
   it('forecasts the time that the package gives', () => {
@@ -210,7 +210,7 @@ const request: DayPlanRequest = {
   container: {
     substrateVolume: litres(14),
     containerCapacity: waterContent(0.62),
-    lowestContent: waterContent(0.15),
+    minContent: waterContent(0.15),
     bypass: percent(10),
     drainLag: minutes(10),
   },
@@ -223,16 +223,16 @@ const request: DayPlanRequest = {
   emitters: 2,
   emitterFlow: litresPerHour(2),
   lineFill: seconds(8),
-  leastRunTime: minutes(2),
-  mostRunTime: minutes(15),
+  minRunTime: minutes(2),
+  maxRunTime: minutes(15),
   minRest: minutes(15),
-  mostPerDay: litres(8),
+  maxPerDay: litres(8),
   trigger: { by: 'level' },
 }
 
 describe('a plan against its outcome', () => {
   const plan = planDay(request)
-  const base = { title: HOSTILE, plan, hoursFromUtc: 2, longestStep: 900 }
+  const base = { title: HOSTILE, plan, hoursFromUtc: 2, maxStep: 900 }
   it('is a picture without an outcome too', () => {
     const svg = drawn(chartPlan(base))
     const bars = every(svg).filter(({ name, attributes }) => name === 'rect' && /bar1/.test(attributes.class ?? ''))
@@ -270,7 +270,7 @@ describe('drain and salt, and a day', () => {
         feedEC: [2, 2.1, 2.2, 2.3],
         drainEC: [3, 3.5, Number.NaN, 4],
         wantedFraction: percent(25),
-        mostDrainEC: 4.5 as DrainEC,
+        maxDrainEC: 4.5 as DrainEC,
         hoursFromUtc: 5.5,
       }),
     )
@@ -308,7 +308,7 @@ describe('drain and salt, and a day', () => {
             ],
             shots: [{ time: 900, millilitres: 100 }],
             hoursFromUtc: 0,
-            longestStep: 650,
+            maxStep: 650,
           }),
         )
       }),

@@ -5,6 +5,8 @@ import {
   announceAlarms,
   type CheckWateringInput,
   checkWatering,
+  diagnoseFlow,
+  diagnoseZone,
   hours,
   litres,
   litresPerHour,
@@ -15,8 +17,6 @@ import {
   type RecoveryInput,
   runReducer,
   seconds,
-  troubleOfFlow,
-  troubleOfZone,
   waterContent,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
@@ -26,10 +26,10 @@ const json = <T>(state: T): T => JSON.parse(JSON.stringify(state)) as T
 const safe: CheckWateringInput = {
   request: { volume: litres(0.4), runTime: minutes(6) },
   limits: {
-    mostPerShot: litres(0.5),
-    mostPerDay: litres(5),
-    mostRunTime: minutes(10),
-    leastOffTime: minutes(15),
+    maxPerShot: litres(0.5),
+    maxPerDay: litres(5),
+    maxRunTime: minutes(10),
+    minRest: minutes(15),
     oldestReading: minutes(20),
     fullPoint: waterContent(0.62),
   },
@@ -146,7 +146,7 @@ describe('the check before water flows', () => {
   })
 })
 
-const alarmSettings = { onDelay: minutes(5), offDelay: minutes(5), longestShelf: hours(8) }
+const alarmSettings = { onDelay: minutes(5), offDelay: minutes(5), maxShelving: hours(8) }
 const phases = (inputs: readonly AlarmInput[]) =>
   runReducer({ reducer: alarmLifeCycle(alarmSettings), inputs }).outputs.map(({ phase }) => phase)
 
@@ -400,7 +400,7 @@ describe('a flood of alarms', () => {
 
 describe('troubles', () => {
   const flow = { sinceCommand: minutes(3), settle: minutes(1), expectedFlow: litresPerHour(400) }
-  const codes = (input: Parameters<typeof troubleOfFlow>[0]) => troubleOfFlow(input).map((trouble) => trouble.code)
+  const codes = (input: Parameters<typeof diagnoseFlow>[0]) => diagnoseFlow(input).map((trouble) => trouble.code)
   it('of flow are told apart', () => {
     expect(codes({ ...flow, commandedOpen: true, meteredFlow: litresPerHour(395) })).toEqual([])
     expect(codes({ ...flow, commandedOpen: true, meteredFlow: litresPerHour(10) })).toEqual(['no-water'])
@@ -433,8 +433,8 @@ describe('troubles', () => {
     expect(codes({ ...flow, commandedOpen: false, drainRunning: hours(1), drainStops: hours(1) })).toEqual([])
   })
   it('of flow are told with their numbers', () => {
-    const said = (input: Partial<Parameters<typeof troubleOfFlow>[0]>) =>
-      troubleOfFlow({ ...flow, commandedOpen: true, ...input }).map((trouble) => trouble.message)
+    const said = (input: Partial<Parameters<typeof diagnoseFlow>[0]>) =>
+      diagnoseFlow({ ...flow, commandedOpen: true, ...input }).map((trouble) => trouble.message)
     const expectedFlow = litresPerHour(399.96)
     expect(said({ expectedFlow, meteredFlow: litresPerHour(300.04) })).toEqual([
       expect.stringMatching(/^300 L\/h flow where 400 L\/h/),
@@ -448,7 +448,7 @@ describe('troubles', () => {
   })
   it('of a zone name the probe, need two shots for no water and three for one dry place, below half of the others', () => {
     const zone = (shots: number, seen: number[], more: object = {}) =>
-      troubleOfZone({ shots, probes: seen.map((n, i) => ({ name: `P${i}`, seen: n })), ...more })
+      diagnoseZone({ shots, probes: seen.map((n, i) => ({ name: `P${i}`, seen: n })), ...more })
     const codes = (...input: Parameters<typeof zone>) => zone(...input).map(({ code }) => code)
     expect(codes(1, [0, 0])).toEqual([])
     expect(codes(2, [0, 0])).toEqual(['no-water'])
@@ -462,12 +462,12 @@ describe('troubles', () => {
   })
   it('of a zone are told apart', () => {
     const zone = (seen: number[], more: object = {}) =>
-      troubleOfZone({ shots: 6, probes: seen.map((n, i) => ({ name: `P${i}`, seen: n })), ...more }).map(
+      diagnoseZone({ shots: 6, probes: seen.map((n, i) => ({ name: `P${i}`, seen: n })), ...more }).map(
         (trouble) => trouble.code,
       )
     expect(zone([6, 6, 5])).toEqual([])
     expect(zone([0, 0], { drained: false })).toEqual(['no-water'])
-    expect(zone([0, 0], { drained: true })).toEqual(['by-pass'])
+    expect(zone([0, 0], { drained: true })).toEqual(['bypass'])
     expect(zone([6, 1, 6])).toEqual(['one-place-dry'])
     expect(zone([6, 6], { risesWithoutShot: 2 })).toEqual(['rise-without-shot'])
     expect(zone([])).toEqual([])
@@ -481,9 +481,9 @@ describe('recovery after a power cut', () => {
     fullPoint: waterContent(0.6),
     substrateVolume: litres(3.75),
     drainFraction: percent(10),
-    mostPerShot: millilitres(120),
+    maxPerShot: millilitres(120),
     betweenShots: minutes(5),
-    mostInAll: litres(3),
+    maxTotal: litres(3),
     clockChecked: true,
   }
   it('gives the volume of the reference scenario in its number of shots (reference scenario, recomputed)', () => {
@@ -495,7 +495,7 @@ describe('recovery after a power cut', () => {
   })
   it('is not allowed before somebody has looked at the clock, nor beyond the day', () => {
     expect(planRecovery({ ...input, clockChecked: false })).toMatchObject({ allowed: false })
-    expect(planRecovery({ ...input, mostInAll: litres(1) })).toMatchObject({ allowed: false })
+    expect(planRecovery({ ...input, maxTotal: litres(1) })).toMatchObject({ allowed: false })
     expect(planRecovery({ ...input, content: waterContent(0.6) })).toMatchObject({ volume: 0, shots: 0, lasts: 0 })
   })
   it('needs no shot of its own for what rounding left over', () => {
@@ -513,7 +513,7 @@ describe('recovery after a power cut', () => {
         fullPoint: waterContent(full),
         substrateVolume: litres(10),
         drainFraction: percent(0),
-        mostPerShot: litres(1),
+        maxPerShot: litres(1),
       })
       expect(plan.shots).toBe(3)
     }
@@ -525,7 +525,7 @@ describe('recovery after a power cut', () => {
       fullPoint: waterContent(0.5),
       substrateVolume: litres(4),
       drainFraction: percent(0),
-      mostInAll: litres(1),
+      maxTotal: litres(1),
     })
     expect(plan).toMatchObject({ volume: 1, allowed: true })
     expect(plan.findings.map(({ code }) => code)).not.toContain('more-than-allowed')
@@ -536,12 +536,12 @@ describe('recovery after a power cut', () => {
     const always = ['watch-first-shots note', 'pump caution']
     expect(codes({})).toEqual(always)
     expect(codes({ clockChecked: false })).toEqual(['clock-not-checked danger', ...always])
-    expect(codes({ mostInAll: litres(1) })).toEqual(['more-than-allowed caution', ...always])
+    expect(codes({ maxTotal: litres(1) })).toEqual(['more-than-allowed caution', ...always])
     expect(codes({ content: waterContent(0.6) })).toEqual([])
-    expect(found({ mostInAll: litres(1) })[0]?.message).toMatch(/1108 mL .* 1000 mL/)
+    expect(found({ maxTotal: litres(1) })[0]?.message).toMatch(/1108 mL .* 1000 mL/)
   })
   it('refuses a largest shot so small that the shots would have no end', () => {
-    expectInputError(() => planRecovery({ ...input, mostPerShot: 5e-324 as never }), 'mostPerShot')
+    expectInputError(() => planRecovery({ ...input, maxPerShot: 5e-324 as never }), 'maxPerShot')
   })
   it('conserves water and keeps to the largest shot', () => {
     fc.assert(
@@ -554,7 +554,7 @@ describe('recovery after a power cut', () => {
             ...input,
             content: waterContent(content),
             drainFraction: percent(drain * 100),
-            mostPerShot: litres(most),
+            maxPerShot: litres(most),
           })
           expect(plan.shot).toBeLessThanOrEqual(most * (1 + 1e-9))
           expect(plan.shot * plan.shots).toBeCloseTo(plan.volume, 9)

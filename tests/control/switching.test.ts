@@ -27,9 +27,9 @@ const settings: WateringSettings = {
   upper: waterContent(0.6),
   flow: litresPerHour(4),
   shot: millilitres(200),
-  mostRunTime: minutes(5),
-  mostPerDay: litres(1),
-  leastOffTime: minutes(10),
+  maxRunTime: minutes(5),
+  maxPerDay: litres(1),
+  minRest: minutes(10),
   probeLag: minutes(15),
   dayStart: instant(0),
   whenMissing: { by: 'staying closed' },
@@ -177,7 +177,7 @@ describe('watering inside limits', () => {
   it('opens only where a reading was at the lower limit, and then on until one is at the upper limit', () => {
     const run = (contents: number[]) =>
       runReducer({
-        reducer: controlWatering({ ...settings, leastOffTime: minutes(0), probeLag: minutes(0) }),
+        reducer: controlWatering({ ...settings, minRest: minutes(0), probeLag: minutes(0) }),
         inputs: contents.map((content, i) => ({ now: 200 * i, content })),
       }).outputs.map(({ reason }) => reason)
     expect(run([0.51, 0.55, 0.6])).toEqual(['wet enough', 'wet enough', 'wet enough'])
@@ -207,7 +207,7 @@ describe('watering inside limits', () => {
     expect(outputs[361]?.givenToday).toBeCloseTo(1 / 15, 12)
   })
   it('gives no back-up shot beyond what the day allows', () => {
-    const reducer = controlWatering({ ...timed, mostPerDay: litres(0.3) })
+    const reducer = controlWatering({ ...timed, maxPerDay: litres(0.3) })
     const inputs = Array.from({ length: 300 }, (_, i) => ({ now: 60 * i, content: Number.NaN }))
     const { outputs } = runReducer({ reducer, inputs })
     expect(outputs.filter(({ open }, i) => open && !outputs[i - 1]?.open)).toHaveLength(1)
@@ -239,17 +239,17 @@ describe('watering inside limits', () => {
     expect(reasons).toEqual(['wet enough', 'clock unknown', 'waiting', 'dry'])
   })
   it('accepts a shot that takes the longest run time and all that the day allows', () => {
-    expect(() => controlWatering({ ...settings, mostRunTime: minutes(3), mostPerDay: millilitres(200) })).not.toThrow()
+    expect(() => controlWatering({ ...settings, maxRunTime: minutes(3), maxPerDay: millilitres(200) })).not.toThrow()
   })
   it('is not started with limits that contradict each other', () => {
     expectInputError(() => controlWatering({ ...settings, shot: litres(0.9) }), 'shot')
-    expectInputError(() => controlWatering({ ...settings, shot: litres(0.3), mostPerDay: litres(0.2) }), 'shot')
+    expectInputError(() => controlWatering({ ...settings, shot: litres(0.3), maxPerDay: litres(0.2) }), 'shot')
     expectInputError(() => controlWatering({ ...settings, upper: waterContent(0.5) }), 'upper')
     expectInputError(
       () => controlWatering({ ...timed, whenMissing: { by: 'timed shots', every: minutes(5), atMost: 1.5 } }),
       'atMost',
     )
-    expectDomainError(() => controlWatering({ ...settings, mostRunTime: minutes(121) }), {
+    expectDomainError(() => controlWatering({ ...settings, maxRunTime: minutes(121) }), {
       quantity: 'longest run time',
     })
     expectDomainError(

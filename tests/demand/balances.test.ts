@@ -2,7 +2,6 @@ import fc from 'fast-check'
 import {
   adjustedDepletionFraction,
   basalCoefficientFromLeafArea,
-  caughtShare,
   cropCoefficient,
   daysOfWater,
   decisiemensPerMetre,
@@ -13,6 +12,7 @@ import {
   extractECFromLeaching,
   fieldLeachingRequirement,
   fraction,
+  interceptedFraction,
   kilopascalsPerKelvin,
   layeredWater,
   leafAreaIndex,
@@ -76,7 +76,7 @@ describe('the balance of the surface layer', () => {
             rain: mm(day.rain),
             irrigationOnWetted: mm(day.water),
             basalCoefficient: kc(day.basal),
-            highestCoefficient: kc(1.2),
+            maxCoefficient: kc(1.2),
             cover: share(day.cover),
             wettedShare: share(day.wetted),
             drip: day.drip,
@@ -113,7 +113,7 @@ describe('the balance of the surface layer', () => {
         rain: mm(0),
         irrigationOnWetted: mm(0),
         basalCoefficient: kc(0.15),
-        highestCoefficient: kc(1.2),
+        maxCoefficient: kc(1.2),
         cover: share(0.05),
         wettedShare: share(1),
       })),
@@ -129,16 +129,13 @@ describe('the balance of the surface layer', () => {
       rain: mm(0),
       irrigationOnWetted: mm(0),
       basalCoefficient: kc(0.3),
-      highestCoefficient: kc(1.2),
+      maxCoefficient: kc(1.2),
       cover: share(0.1),
       wettedShare: share(0.5),
     } as const
     const layer = { totalEvaporable: mm(20), readilyEvaporable: mm(8), days: [day] } as const
     expectInputError(() => surfaceBalance({ ...layer, readilyEvaporable: mm(20) }), 'readilyEvaporable')
-    expectInputError(
-      () => surfaceBalance({ ...layer, days: [{ ...day, highestCoefficient: kc(0.2) }] }),
-      'highestCoefficient',
-    )
+    expectInputError(() => surfaceBalance({ ...layer, days: [{ ...day, maxCoefficient: kc(0.2) }] }), 'maxCoefficient')
     expectDomainError(() => surfaceBalance({ ...layer, days: [{ ...day, rain: Number.NaN as never }] }), { unit: 'mm' })
     expectDomainError(() => surfaceBalance({ ...layer, days: [{ ...day, wettedShare: 0 as never }] }), {})
     expectDomainError(() => surfaceBalance({ ...layer, days: [{ ...day, referenceET: 0 as never }] }), { unit: 'mm/d' })
@@ -328,7 +325,7 @@ describe('what evaporates from the ground', () => {
       fc.property(between(0, 1.2), between(0, 1), between(0.01, 1), (basal, reduction, exposed) => {
         const got = evaporationCoefficient({
           basalCoefficient: kc(basal),
-          highestCoefficient: kc(1.2),
+          maxCoefficient: kc(1.2),
           reduction: share(reduction),
           exposedWetted: share(exposed),
         })
@@ -338,9 +335,8 @@ describe('what evaporates from the ground', () => {
       }),
     )
     expectInputError(
-      () =>
-        evaporationCoefficient({ basalCoefficient: kc(1.3), highestCoefficient: kc(1.2), exposedWetted: share(0.5) }),
-      'highestCoefficient',
+      () => evaporationCoefficient({ basalCoefficient: kc(1.3), maxCoefficient: kc(1.2), exposedWetted: share(0.5) }),
+      'maxCoefficient',
     )
   })
 })
@@ -405,7 +401,7 @@ describe('sparse cover', () => {
             effectiveCover: share(Math.min(1, c)),
             height: metres(height),
             windSpeed: metresPerSecond(2),
-            lowestHumidity: percent(45),
+            minHumidity: percent(45),
           })
         expect(at(cover).coefficient).toBeGreaterThanOrEqual(0.15 - 1e-12)
         expect(at(cover).coefficient).toBeLessThanOrEqual(at(cover).fullCover + 1e-12)
@@ -422,7 +418,7 @@ describe('sparse cover', () => {
       fc.property(between(0.01, 10), between(0.3, 1.3), (leaves, full) => {
         const at = (leafArea: number) =>
           basalCoefficientFromLeafArea({ fullCoverCoefficient: kc(full), leafArea: leafAreaIndex(leafArea) })
-        const caught = caughtShare({ leafArea: leafAreaIndex(leaves), extinction: 0.7 })
+        const caught = interceptedFraction({ leafArea: leafAreaIndex(leaves), extinction: 0.7 })
         expect(at(leaves)).toBeCloseTo(0.15 + (full - 0.15) * caught, 12)
         expect(at(leaves + 0.1)).toBeGreaterThanOrEqual(at(leaves))
         expect(at(leaves)).toBeLessThanOrEqual(full)

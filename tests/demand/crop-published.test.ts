@@ -19,10 +19,10 @@ import {
   fieldLeachingRequirement,
   fraction,
   type GroundFraction,
-  highestCropCoefficientFao56,
   initialCropCoefficientFao56,
   latitude,
   layeredWater,
+  maxCropCoefficientFao56,
   metres,
   metresAboveSeaLevel,
   metresPerSecond,
@@ -57,7 +57,7 @@ const share = (value: number) => fraction<DepletionFraction>(value)
 const ground = (value: number) => fraction<GroundFraction>(value)
 const climate = (g: Record<string, number>) => ({
   windSpeed: metresPerSecond(g.u2 as number),
-  lowestHumidity: percent<RelativeHumidity>(g.rhmin as number),
+  minHumidity: percent<RelativeHumidity>(g.rhmin as number),
   height: metres(g.h as number),
 })
 
@@ -104,19 +104,19 @@ checkPublished('evapotranspiration', 'kc_curve', (g) => ({
 }))
 checkPublished('evapotranspiration', 'dual_kc', (g) => {
   const basalCoefficient = cropCoefficient(g.Kcb)
-  const highestCoefficient = highestCropCoefficientFao56({ ...climate(g), basalCoefficient })
+  const maxCoefficient = maxCropCoefficientFao56({ ...climate(g), basalCoefficient })
   const cover = coverFromCoefficient({
     basalCoefficient,
-    highestCoefficient,
-    lowestCoefficient: cropCoefficient(g.Kcmin),
+    maxCoefficient,
+    minCoefficient: cropCoefficient(g.Kcmin),
     height: metres(g.h),
   })
   const few = exposedWettedShare({ cover, wettedShare: ground(g.fw), drip: g.drip === 1 })
-  const Ke = evaporationCoefficient({ basalCoefficient, highestCoefficient, exposedWetted: few })
-  return { few, limit: few * highestCoefficient, Ke, Kc: basalCoefficient + Ke }
+  const Ke = evaporationCoefficient({ basalCoefficient, maxCoefficient, exposedWetted: few })
+  return { few, limit: few * maxCoefficient, Ke, Kc: basalCoefficient + Ke }
 })
 checkPublished('evapotranspiration', 'kc_max', (g) => ({
-  Kcmax: highestCropCoefficientFao56({ ...climate(g), basalCoefficient: cropCoefficient(g.Kcb) }),
+  Kcmax: maxCropCoefficientFao56({ ...climate(g), basalCoefficient: cropCoefficient(g.Kcb) }),
 }))
 const evaporable = (g: Record<string, number>) =>
   totalEvaporableWater({
@@ -130,7 +130,7 @@ checkPublished('evapotranspiration', 'total_evaporable_water', (g) => ({ TEW: ev
 function surfaceSeries(g: any) {
   const TEW = evaporable(g)
   const highest = g.Kcb.map((kcb: number) =>
-    highestCropCoefficientFao56({ ...climate(g), basalCoefficient: cropCoefficient(kcb) }),
+    maxCropCoefficientFao56({ ...climate(g), basalCoefficient: cropCoefficient(kcb) }),
   )
   const days = surfaceBalance({
     totalEvaporable: TEW,
@@ -140,7 +140,7 @@ function surfaceSeries(g: any) {
       rain: mm(g.P[i]),
       irrigationOnWetted: mm(g.I_over_fw[i]),
       basalCoefficient: cropCoefficient(g.Kcb[i]),
-      highestCoefficient: highest[i],
+      maxCoefficient: highest[i],
       cover: ground(1 - g.one_minus_fc[i]),
       wettedShare: ground(g.fw[i]),
     })),
@@ -292,7 +292,7 @@ checkPublished('evapotranspiration', 'sparse_kcb', (g) => {
   })
   const stand = sparseBasalCoefficient({
     ...climate(g),
-    lowestCoefficient: cropCoefficient(g.Kcmin),
+    minCoefficient: cropCoefficient(g.Kcmin),
     ...(g.Kcb_table === undefined ? {} : { fullCoverCoefficient: cropCoefficient(g.Kcb_table) }),
     cover: ground(g.fc),
     effectiveCover: fc_eff,

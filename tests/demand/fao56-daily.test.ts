@@ -49,8 +49,8 @@ checkPublished('evapotranspiration', 'eto_daily', (given) => {
     elevation: metresAboveSeaLevel(given.z),
     highest: celsius(given.tmax),
     lowest: celsius(given.tmin),
-    highestHumidity: percent(given.rhmax),
-    lowestHumidity: percent(given.rhmin),
+    maxHumidity: percent(given.rhmax),
+    minHumidity: percent(given.rhmin),
     solar,
     wind:
       given.u2 === undefined
@@ -141,8 +141,8 @@ describe('FAO Penman-Monteith', () => {
       day: dayOfYear(355),
       highest: celsius(-5),
       lowest: celsius(-15),
-      highestHumidity: percent(90),
-      lowestHumidity: percent(70),
+      maxHumidity: percent(90),
+      minHumidity: percent(70),
       solar: megajoulesPerSquareMetreDay(0),
       wind: { speed: metresPerSecond(3), height: metres(10) },
     } as never as Parameters<typeof dailyReferenceETFao56>[0]

@@ -177,8 +177,8 @@ const uccle: DailyWeather = {
   day: dayOfYear(187),
   highest: celsius(21.5),
   lowest: celsius(12.3),
-  highestHumidity: percent(84),
-  lowestHumidity: percent(63),
+  maxHumidity: percent(84),
+  minHumidity: percent(63),
   sunshine: hours(9.25),
   wind: windAt(2.078),
 }
@@ -225,9 +225,9 @@ describe('a day with what is known', () => {
     expect(dailyReferenceETFao56(dew).actual).toBeCloseTo(1.313, 3)
     const { dewPoint, ...pair } = dew
     expect(dailyReferenceETFao56(pair).actual).toBeCloseTo(1.409, 3)
-    const { lowestHumidity, ...night } = pair
+    const { minHumidity, ...night } = pair
     expect(dailyReferenceETFao56(night).actual).toBeCloseTo(0.84 * 1.431, 3)
-    const { highestHumidity, ...mean } = night
+    const { maxHumidity, ...mean } = night
     expect(dailyReferenceETFao56(mean).actual).toBeCloseTo(0.7 * 1.997, 3)
     expectDomainError(() => dailyReferenceETFao56({ ...all, meanHumidity: 70 as never }), {
       quantity: 'relative humidity',

@@ -1,9 +1,9 @@
 import fc from 'fast-check'
 import {
-  caughtShare,
   celsius,
   fitDailyUse,
   fraction,
+  interceptedFraction,
   joulesPerSquareCentimetre,
   kilopascals,
   leafAreaFromCover,
@@ -13,10 +13,10 @@ import {
   transpirationBaille1994,
   transpirationStanghellini1987,
   transpirationUnderLamps,
-  useByRadiationAndHeating,
-  useByRadiationSum,
   validityBaille1994,
   validityOf,
+  waterUseFromRadiationAndHeating,
+  waterUseFromRadiationSum,
   wattsPerSquareMetre,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
@@ -24,7 +24,7 @@ import { checkPublished } from '../support/published.js'
 import { expectDomainError, expectInputError } from '../support/refusals.js'
 
 checkPublished('evapotranspiration', 'radiation_plus_heating', (g) => ({
-  T: useByRadiationAndHeating({
+  T: waterUseFromRadiationAndHeating({
     radiationSum: joulesPerSquareCentimetre(g.S),
     heatingSum: g.degmin,
     usePerJoule: g.a,
@@ -154,7 +154,7 @@ describe('the simplified model and the radiation sum', () => {
   })
   it('warns above the latent heat of the radiation', () => {
     const use = (usePerJoule: number) =>
-      useByRadiationSum({ radiationSum: joulesPerSquareCentimetre(100), usePerJoule })
+      waterUseFromRadiationSum({ radiationSum: joulesPerSquareCentimetre(100), usePerJoule })
     expect(use(4.08).warnings).toEqual([])
     expect(use(4.09).warnings).toMatchObject([{ code: 'above-latent-heat', level: 'danger' }])
     // FAO-56 Table 3: 2.45 MJ/kg.
@@ -164,7 +164,7 @@ describe('the simplified model and the radiation sum', () => {
   it('gets leaf area back from its cover', () => {
     fc.assert(
       fc.property(between(0.05, 8), between(0.3, 0.8), (leaves, extinction) => {
-        const cover = caughtShare({ leafArea: leafAreaIndex(leaves), extinction })
+        const cover = interceptedFraction({ leafArea: leafAreaIndex(leaves), extinction })
         fc.pre(cover <= 0.999)
         expect(leafAreaFromCover({ cover, extinction })).toBeCloseTo(leaves, 9)
       }),

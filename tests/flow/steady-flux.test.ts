@@ -9,13 +9,13 @@ import {
   centimetresPerDay,
   centimetresPerHour,
   gardner1958,
-  greatestCapillaryRise,
   haverkamp1977,
   hours,
   infiltrationSrivastavaYeh1991,
+  maxCapillaryRise,
+  maxEvaporationGardner1958,
+  maxEvaporationPowerGardner1958,
   millimetresPerHour,
-  mostEvaporationGardner1958,
-  mostEvaporationPowerGardner1958,
   perCentimetre,
   steadySuctionGardner1958,
   vanGenuchten1980,
@@ -37,12 +37,12 @@ checkPublished('hydraulics', 'flow.gardner_max_evaporation', ({ ks, alpha, depth
   const below = { depth: centimetres(depth) }
   if (ks !== undefined) {
     const medium = { saturatedConductivity: centimetresPerHour(ks), alpha: perCentimetre(alpha) }
-    return { e_max: mostEvaporationGardner1958({ ...medium, ...below }) / 10 }
+    return { e_max: maxEvaporationGardner1958({ ...medium, ...below }) / 10 }
   }
   const perDay = (mmPerHour: number) => (mmPerHour * 24) / 10
   return {
-    e_max: perDay(mostEvaporationPowerGardner1958({ a: a / 24, b, n, ...below })),
-    factor_b0: (perDay(mostEvaporationPowerGardner1958({ a: a / 24, b: 0, n, ...below })) * depth ** n) / a,
+    e_max: perDay(maxEvaporationPowerGardner1958({ a: a / 24, b, n, ...below })),
+    factor_b0: (perDay(maxEvaporationPowerGardner1958({ a: a / 24, b: 0, n, ...below })) * depth ** n) / a,
   }
 })
 checkPublished('hydraulics', 'flow.capillary_rise', (given, row) => {
@@ -113,7 +113,7 @@ describe('steady suction of Gardner 1958', () => {
     }
   })
   it('ends at the most that can evaporate', () => {
-    const most = mostEvaporationGardner1958({ ...exponential, depth: centimetres(60) })
+    const most = maxEvaporationGardner1958({ ...exponential, depth: centimetres(60) })
     expect(suctionAt(-most * (1 - 1e-9), 60)).toBeGreaterThan(400)
     expectInputError(() => suctionAt(-most * (1 + 1e-9), 60), 'height')
   })
@@ -136,7 +136,7 @@ describe('most evaporation of Gardner 1958', () => {
       [50, 3, 1.3],
       [5e4, 2e5, 3.7],
     ] as const) {
-      const e = mostEvaporationPowerGardner1958({ a, b, n, depth: centimetres(60) }) / 10
+      const e = maxEvaporationPowerGardner1958({ a, b, n, depth: centimetres(60) }) / 10
       let depth = 0
       for (let x = -60; x < 120; x += 0.01) {
         const s = Math.exp(x)
@@ -152,10 +152,10 @@ describe('most evaporation of Gardner 1958', () => {
       [3, 1.77],
       [4, 1.52],
     ] as const)
-      expect(mostEvaporationPowerGardner1958({ a: 100, b: 0, n, depth: centimetres(1) }) / 1000).toBeCloseTo(factor, 1)
+      expect(maxEvaporationPowerGardner1958({ a: 100, b: 0, n, depth: centimetres(1) }) / 1000).toBeCloseTo(factor, 1)
     fc.assert(
       fc.property(numbers(1.05, 6), numbers(5, 200), (n, depth) => {
-        const at = (d: number, b: number) => mostEvaporationPowerGardner1958({ a: 100, b, n, depth: centimetres(d) })
+        const at = (d: number, b: number) => maxEvaporationPowerGardner1958({ a: 100, b, n, depth: centimetres(d) })
         expect(at(2 * depth, 0) / at(depth, 0)).toBeCloseTo(2 ** -n, 10)
         expect(at(depth, 10)).toBeLessThanOrEqual(at(depth, 0))
         expect(at(depth, 1e-9) / at(depth, 0)).toBeCloseTo(1, 3)
@@ -166,19 +166,19 @@ describe('most evaporation of Gardner 1958', () => {
     fc.assert(
       fc.property(numbers(0.1, 300), numbers(0.1, 300), (a, b) => {
         fc.pre(a < b)
-        const at = (d: number) => mostEvaporationGardner1958({ ...exponential, depth: centimetres(d) })
+        const at = (d: number) => maxEvaporationGardner1958({ ...exponential, depth: centimetres(d) })
         expect(at(b)).toBeLessThanOrEqual(at(a))
       }),
     )
   })
   it('refuses what has no meaning', () => {
     const good = { a: 100, b: 1, n: 2, depth: centimetres(50) }
-    expectDomainError(() => mostEvaporationPowerGardner1958({ ...good, n: 1 }), { quantity: 'n', min: 1 })
-    expectDomainError(() => mostEvaporationPowerGardner1958({ ...good, a: 0 }), { quantity: 'a' })
-    expectDomainError(() => mostEvaporationPowerGardner1958({ ...good, b: -1 }), { quantity: 'b' })
-    expectDomainError(() => mostEvaporationPowerGardner1958({ ...good, depth: centimetres(0) }), { unit: 'cm' })
-    expectInputError(() => mostEvaporationPowerGardner1958({ ...good, b: 0, n: 600, depth: 0.1 as never }), 'depth')
-    expectDomainError(() => mostEvaporationGardner1958({ ...exponential, depth: Number.NaN as never }), { unit: 'cm' })
+    expectDomainError(() => maxEvaporationPowerGardner1958({ ...good, n: 1 }), { quantity: 'n', min: 1 })
+    expectDomainError(() => maxEvaporationPowerGardner1958({ ...good, a: 0 }), { quantity: 'a' })
+    expectDomainError(() => maxEvaporationPowerGardner1958({ ...good, b: -1 }), { quantity: 'b' })
+    expectDomainError(() => maxEvaporationPowerGardner1958({ ...good, depth: centimetres(0) }), { unit: 'cm' })
+    expectInputError(() => maxEvaporationPowerGardner1958({ ...good, b: 0, n: 600, depth: 0.1 as never }), 'depth')
+    expectDomainError(() => maxEvaporationGardner1958({ ...exponential, depth: Number.NaN as never }), { unit: 'cm' })
   })
 })
 
@@ -198,7 +198,7 @@ describe('capillary rise', () => {
     fc.assert(
       fc.property(numbers(-4, 2), (power) => {
         const flux = 10 ** power
-        const most = greatestCapillaryRise({
+        const most = maxCapillaryRise({
           medium: gardner,
           saturatedConductivity: exponential.saturatedConductivity,
           upwardFlux: millimetresPerHour(flux),
@@ -216,8 +216,8 @@ describe('capillary rise', () => {
       conductivityA: 1.175e6,
       conductivityGamma: 4.74,
     })
-    const most = mostEvaporationPowerGardner1958({ a: 11.75e6, b: 1.175e6, n: 4.74, depth: centimetres(70) })
-    const rise = greatestCapillaryRise({
+    const most = maxEvaporationPowerGardner1958({ a: 11.75e6, b: 1.175e6, n: 4.74, depth: centimetres(70) })
+    const rise = maxCapillaryRise({
       medium: sand,
       saturatedConductivity: centimetresPerHour(10),
       upwardFlux: most,
@@ -231,7 +231,7 @@ describe('capillary rise', () => {
         expect(riseIn(peat, flux, a)).toBeLessThanOrEqual(riseIn(peat, flux, b))
         expect(riseIn(peat, 2 * flux, b)).toBeLessThanOrEqual(riseIn(peat, flux, b))
         expect(riseIn(peat, 0, b)).toBe(b)
-        const most = greatestCapillaryRise({ medium: peat, ...exponential, upwardFlux: millimetresPerHour(flux) })
+        const most = maxCapillaryRise({ medium: peat, ...exponential, upwardFlux: millimetresPerHour(flux) })
         expect(riseIn(peat, flux, b)).toBeLessThanOrEqual(most * (1 + 1e-9))
       }),
       { numRuns: 40 },
@@ -259,11 +259,11 @@ describe('capillary rise', () => {
   })
   it('refuses what has no meaning', () => {
     expectInputError(
-      () => greatestCapillaryRise({ medium: peat, ...exponential, upwardFlux: millimetresPerHour(0) }),
+      () => maxCapillaryRise({ medium: peat, ...exponential, upwardFlux: millimetresPerHour(0) }),
       'upwardFlux',
     )
     const slow = haverkamp1977({ ...limits, alpha: 100, beta: 1, conductivityA: 10, conductivityGamma: 0.8 })
-    expect(() => greatestCapillaryRise({ medium: slow, ...exponential, upwardFlux: millimetresPerHour(1) })).toThrow(
+    expect(() => maxCapillaryRise({ medium: slow, ...exponential, upwardFlux: millimetresPerHour(1) })).toThrow(
       expect.objectContaining({ code: 'no-convergence' }),
     )
     expectDomainError(() => riseIn(peat, -1, 10), { quantity: 'upward flux' })

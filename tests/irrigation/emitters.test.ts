@@ -41,8 +41,8 @@ checkPublished('irrigation', 'emitter.ratio', ({ H1, H2, x }) => ({
   ratio: emitterFlowRatio({ from: metresOfWater(H1), to: metresOfWater(H2), exponent: x }),
 }))
 checkPublished('irrigation', 'pump.starts', ({ A, B, C, load }) => {
-  const pump = pumpStarts({ mostStarts: A, mostStartsTimesInertia: B, leastRest: seconds(C), inertia: load })
-  return { starts_per_hour: pump.startsPerHour, min_period_s: pump.leastPeriod, min_rest_s: pump.leastRest }
+  const pump = pumpStarts({ maxStarts: A, maxStartsTimesInertia: B, minRest: seconds(C), inertia: load })
+  return { starts_per_hour: pump.startsPerHour, min_period_s: pump.minPeriod, min_rest_s: pump.minRest }
 })
 checkPublished('irrigation', 'pump.schedule', ({ zones, run, gap, starts_h, shared }) => {
   const round = pumpSchedule({
@@ -142,7 +142,7 @@ describe('starts of a pump', () => {
   it('are those of the printed example: 25 hp, 4 poles, load 50', () => {
     expect(pumpStarts({ ...motorStartLimitsNema({ horsepower: 25, poles: 4 }), inertia: 50 })).toMatchObject({
       startsPerHour: 2.44,
-      leastRest: 58,
+      minRest: 58,
     })
   })
   // Cells read in two separate reprints of NEMA MG 10, Table 2-3.
@@ -155,9 +155,9 @@ describe('starts of a pump', () => {
     [250, 6, 4.2, 2744, 440],
   ] as const)('%s hp with %s poles may start %s times an hour', (horsepower, poles, starts, product, rest) => {
     expect(motorStartLimitsNema({ horsepower, poles })).toEqual({
-      mostStarts: starts,
-      mostStartsTimesInertia: product,
-      leastRest: rest,
+      maxStarts: starts,
+      maxStartsTimesInertia: product,
+      minRest: rest,
     })
   })
   it('fall with power and rise with poles, as all of the table does', () => {
@@ -169,14 +169,14 @@ describe('starts of a pump', () => {
       row.forEach((limit, j) => {
         const larger = limits[i + 1]?.[j]
         if (larger) {
-          expect(larger.mostStarts).toBeLessThan(limit.mostStarts)
-          expect(larger.mostStartsTimesInertia).toBeGreaterThan(limit.mostStartsTimesInertia)
-          expect(larger.leastRest).toBeGreaterThanOrEqual(limit.leastRest)
+          expect(larger.maxStarts).toBeLessThan(limit.maxStarts)
+          expect(larger.maxStartsTimesInertia).toBeGreaterThan(limit.maxStartsTimesInertia)
+          expect(larger.minRest).toBeGreaterThanOrEqual(limit.minRest)
         }
         const slower = row[j + 1]
         if (slower) {
-          expect(slower.mostStarts).toBeGreaterThan(limit.mostStarts)
-          expect(slower.leastRest).toBeLessThan(limit.leastRest)
+          expect(slower.maxStarts).toBeGreaterThan(limit.maxStarts)
+          expect(slower.minRest).toBeLessThan(limit.minRest)
         }
       })
     })

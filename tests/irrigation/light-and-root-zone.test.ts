@@ -25,8 +25,8 @@ import {
   rootTemperatureBand,
   type SolutionEC,
   squareMetres,
-  useByWeighing,
-  useDepthByWeighing,
+  waterUseDepthFromWeighing,
+  waterUseFromWeighing,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
 import { checkPublished } from '../support/published.js'
@@ -60,9 +60,9 @@ const weighed = ({ m0, m1, irrigation, drain }: Record<string, number>) => ({
   applied: litres(irrigation as number),
   drained: litres(drain as number),
 })
-checkPublished('irrigation', 'et.weighing', (given) => ({ ET: useByWeighing(weighed(given)) }))
+checkPublished('irrigation', 'et.weighing', (given) => ({ ET: waterUseFromWeighing(weighed(given)) }))
 checkPublished('irrigation', 'et.weighing_mm', (given) => ({
-  ET: useDepthByWeighing({ ...weighed(given), area: squareMetres(given.area) }),
+  ET: waterUseDepthFromWeighing({ ...weighed(given), area: squareMetres(given.area) }),
 }))
 checkPublished('irrigation', 'temperature.mix', ({ V1, T1, V2, T2 }) => ({
   T: mixedTemperature({
@@ -146,7 +146,7 @@ describe('a light shot', () => {
 describe('weighing', () => {
   it('closes the water balance and shows a fault as it is', () => {
     const balance = { before: grams(5000), after: grams(5200), applied: litres(0.1), drained: litres(0) }
-    expect(useByWeighing(balance)).toBeCloseTo(-0.1, 12)
+    expect(waterUseFromWeighing(balance)).toBeCloseTo(-0.1, 12)
   })
 })
 

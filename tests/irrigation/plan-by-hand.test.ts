@@ -29,7 +29,7 @@ const small: DayPlanRequest = {
   container: {
     substrateVolume: litres(10),
     containerCapacity: waterContent(0.6),
-    lowestContent: waterContent(0.1),
+    minContent: waterContent(0.1),
     bypass: fraction(0),
     drainLag: seconds(1),
   },
@@ -42,10 +42,10 @@ const small: DayPlanRequest = {
   emitters: 1,
   emitterFlow: litresPerHour(4),
   lineFill: seconds(0),
-  leastRunTime: seconds(0),
-  mostRunTime: hours(1),
+  minRunTime: seconds(0),
+  maxRunTime: hours(1),
   minRest: seconds(0),
-  mostPerDay: litres(99),
+  maxPerDay: litres(99),
   trigger: { by: 'level' },
 }
 const day = (more: Partial<DayPlanRequest> = {}) => planDay({ ...small, ...more })
@@ -84,7 +84,7 @@ describe('a day worked by hand', () => {
     expect(times(day({ firstShot: hour(-3), waterContent: waterContent(0.6) }))[0]).toBe(5)
   })
   it('goes on with the rewet until less than half of the band is missing, and then waits for the refill point', () => {
-    const plan = day({ waterContent: waterContent(0.5), mostRunTime: seconds(270) })
+    const plan = day({ waterContent: waterContent(0.5), maxRunTime: seconds(270) })
     // 0.48 at two o'clock; each hour brings 0.03 and takes 0.01 until 0.575 is passed.
     expect(times(plan).slice(0, 7)).toEqual([2, 3, 4, 5, 6, 10, 13])
     expect(plan.shots.slice(0, 6).map(({ reason }) => reason.slice(0, 13))).toEqual([
@@ -97,21 +97,21 @@ describe('a day worked by hand', () => {
     expect(plan.shots[0]).toMatchObject({ time: hour(4), reason: 'morning rewet from 56.0 %' })
   })
   it('dries from its first hour where nothing is given', () => {
-    const plan = day({ mostPerDay: litres(0) })
+    const plan = day({ maxPerDay: litres(0) })
     expect(plan.shots).toEqual([])
     expect(plan).toMatchObject({ applied: 0, drained: 0, drainFraction: 0 })
     expect(plan.overnightDryDown).toBeCloseTo(0.56 - 0.33, 9)
   })
   it('gives a last shot only where as much is missing as the valve gives at least', () => {
-    expect(times(day({ leastRunTime: seconds(269) }))).toEqual([2, 8, 14, 18])
-    expect(times(day({ leastRunTime: seconds(271) }))).toEqual([2, 8, 14])
+    expect(times(day({ minRunTime: seconds(269) }))).toEqual([2, 8, 14, 18])
+    expect(times(day({ minRunTime: seconds(271) }))).toEqual([2, 8, 14])
   })
   it('counts the filling of the line and no shot below the shortest run time', () => {
-    const plan = day({ lineFill: seconds(30), mostPerDay: litres(1), leastRunTime: seconds(390) })
+    const plan = day({ lineFill: seconds(30), maxPerDay: litres(1), minRunTime: seconds(390) })
     // 390 s less 30 s give exactly the 0.4 L that the day has left after the first shot.
     expect(volumes(plan)).toEqual([0.6, 0.4])
     expect(plan.shots.map(({ runTime }) => Math.round(runTime))).toEqual([570, 390])
-    expect(volumes(day({ mostPerDay: litres(1), leastRunTime: seconds(400) }))).toEqual([0.6])
+    expect(volumes(day({ maxPerDay: litres(1), minRunTime: seconds(400) }))).toEqual([0.6])
   })
   it('lifts to a full point below capacity, where only what passes by drains, and not above', () => {
     const plan = day({
@@ -161,19 +161,19 @@ describe('a day worked by hand', () => {
 describe('what a plan cannot reach', () => {
   it('is the refill point, where the valve gives too little: by how much', () => {
     // 0.05 L an hour from two o'clock to 18 o'clock against 0.1 L of use: 0.55 falls to 0.465.
-    const plan = day({ mostRunTime: seconds(45) })
+    const plan = day({ maxRunTime: seconds(45) })
     expect(plan.findings[0]).toMatchObject({ code: 'below-refill-point', value: expect.closeTo(0.085, 9) })
     expect(plan.findings[0]?.message).toMatch(/falls to 46\.5 % while the refill point is 55\.0 %/)
-    expect(codes(day({ mostRunTime: seconds(45), minRest: hours(1) }))).toContain('below-refill-point')
+    expect(codes(day({ maxRunTime: seconds(45), minRest: hours(1) }))).toContain('below-refill-point')
   })
   it('is not the refill point before the first shots have filled a container that has dried overnight', () => {
     // 0.38 at two o'clock, then 0.04 more each hour: 0.42, 0.46, 0.50, 0.54.
-    const dry = { waterContent: waterContent(0.4), mostRunTime: seconds(450) }
+    const dry = { waterContent: waterContent(0.4), maxRunTime: seconds(450) }
     expect(day(dry).findings[0]).toMatchObject({ value: expect.closeTo(0.55 - 0.46, 9) })
     expect(codes(day({ ...dry, minRest: hours(1) }))).toEqual([])
   })
   it('is the drain, because of the longest run time, or because more passes by than is wanted', () => {
-    const short = day({ drainFraction: percent(20), mostRunTime: seconds(540) })
+    const short = day({ drainFraction: percent(20), maxRunTime: seconds(540) })
     expect(short.shotDrainFraction).toBe(0.9)
     const less = short.findings.find(({ code }) => code === 'less-drain-than-wanted')
     expect(less?.message).toMatch(/longest run time/)
@@ -181,17 +181,17 @@ describe('what a plan cannot reach', () => {
     expect(past.shotDrainFraction).toBe(0)
     expect(past.findings).toMatchObject([{ code: 'more-drain-than-wanted', value: expect.closeTo(0.2, 9) }])
     expect(past.findings[0]?.message).toMatch(/^30\.0 % should drain instead of 10\.0 %: water that passes by/)
-    expect(codes(day({ drainFraction: percent(20), mostPerDay: litres(0) }))).not.toContain('less-drain-than-wanted')
+    expect(codes(day({ drainFraction: percent(20), maxPerDay: litres(0) }))).not.toContain('less-drain-than-wanted')
   })
   it('is more water than a day allows', () => {
-    const used = day({ mostPerDay: litres(1) })
+    const used = day({ maxPerDay: litres(1) })
     expect(volumes(used)).toEqual([0.6, 0.4])
     expect(used.findings.at(-1)).toMatchObject({ code: 'daily-limit-reached', value: expect.closeTo(1, 9) })
     expect(used.findings.at(-1)?.message).toMatch(/the whole 1 L/)
     // 0.02 L are left, too little for the valve and under 2 % of the day.
-    expect(codes(day({ mostPerDay: litres(1.22), leastRunTime: minutes(1) }))).toContain('daily-limit-reached')
-    expect(codes(day({ mostPerDay: litres(1.25), leastRunTime: minutes(1) }))).not.toContain('daily-limit-reached')
-    expect(codes(day({ mostPerDay: litres(2.24) }))).not.toContain('daily-limit-reached')
+    expect(codes(day({ maxPerDay: litres(1.22), minRunTime: minutes(1) }))).toContain('daily-limit-reached')
+    expect(codes(day({ maxPerDay: litres(1.25), minRunTime: minutes(1) }))).not.toContain('daily-limit-reached')
+    expect(codes(day({ maxPerDay: litres(2.24) }))).not.toContain('daily-limit-reached')
   })
   it('is the dry-down, where nobody may water later or the plants take less', () => {
     const dryDown = (change: number, more: Partial<DayPlanRequest> = {}) =>
@@ -200,7 +200,7 @@ describe('what a plan cannot reach', () => {
     const more = dryDown(0.03)
     expect(more.findings).toMatchObject([{ code: 'more-dry-down-than-wanted', value: expect.closeTo(0.02, 9) }])
     expect(more.findings[0]?.message).toMatch(/dry by 5\.0 % until the end of the plan instead of 3\.0 %/)
-    const less = dryDown(0.15, container({ lowestContent: waterContent(0.5) }))
+    const less = dryDown(0.15, container({ minContent: waterContent(0.5) }))
     expect(less.findings.map(({ code }) => code)).toEqual(['less-dry-down-than-wanted', 'runs-dry'])
     expect(less.findings[0]?.value).toBeCloseTo(-0.05, 9)
     expect(less.findings[1]?.message).toMatch(/\(50\.0 %\)/)
@@ -229,7 +229,7 @@ describe('what a plan cannot reach', () => {
     expectDomainError(() => day({ trigger: { by: 'light', radiation, threshold: 10 } }), {
       quantity: 'light in a step',
     })
-    expect(() => day({ leastRunTime: minutes(9), mostRunTime: minutes(9) })).not.toThrow()
+    expect(() => day({ minRunTime: minutes(9), maxRunTime: minutes(9) })).not.toThrow()
   })
 })
 

@@ -61,7 +61,7 @@ const request: DayPlanRequest = {
   container: {
     substrateVolume: litres(14),
     containerCapacity: capacity,
-    lowestContent: waterContent(0.15),
+    minContent: waterContent(0.15),
     bypass: fraction(0),
     drainLag: minutes(15),
   },
@@ -74,10 +74,10 @@ const request: DayPlanRequest = {
   emitters: 2,
   emitterFlow: litresPerHour(2),
   lineFill: seconds(8),
-  leastRunTime: minutes(2),
-  mostRunTime: minutes(15),
+  minRunTime: minutes(2),
+  maxRunTime: minutes(15),
   minRest: minutes(30),
-  mostPerDay: litres(9),
+  maxPerDay: litres(9),
   trigger: { by: 'level' },
 }
 

@@ -32,7 +32,7 @@ const bag: DayPlanRequest = {
   container: {
     substrateVolume: litres(14),
     containerCapacity: waterContent(0.62),
-    lowestContent: waterContent(0.15),
+    minContent: waterContent(0.15),
     bypass: fraction(0.1),
     drainLag: minutes(10),
   },
@@ -45,10 +45,10 @@ const bag: DayPlanRequest = {
   emitters: 2,
   emitterFlow: litresPerHour(2),
   lineFill: seconds(8),
-  leastRunTime: minutes(2),
-  mostRunTime: minutes(15),
+  minRunTime: minutes(2),
+  maxRunTime: minutes(15),
   minRest: minutes(20),
-  mostPerDay: litres(9),
+  maxPerDay: litres(9),
   trigger: { by: 'level' },
 }
 
@@ -84,10 +84,10 @@ function toRequest(c: Case): DayPlanRequest {
     firstShot: hour(c.first),
     lastShot: hour(c.last),
     ...(c.dry === undefined ? {} : { overnightDryDown: waterContentChange(c.dry) }),
-    leastRunTime: seconds(c.least),
-    mostRunTime: seconds(c.least + c.more),
+    minRunTime: seconds(c.least),
+    maxRunTime: seconds(c.least + c.more),
     minRest: seconds(c.between),
-    mostPerDay: litres(c.perDay),
+    maxPerDay: litres(c.perDay),
     trigger:
       c.trigger === 'light'
         ? { by: 'light', radiation: light(144).map((x) => x * 25), threshold: 120 }
@@ -105,14 +105,14 @@ function broken(r: DayPlanRequest, plan: DayPlan): string[] {
   plan.shots.forEach((shot, i) => {
     sum += shot.volume
     if (shot.time < r.firstShot - 1e-6 || shot.time > r.lastShot + 1e-6) faults.push('a shot outside the hours')
-    if (shot.runTime > r.mostRunTime + 1e-6) faults.push('a valve open too long')
-    if (shot.runTime < Math.max(r.leastRunTime, r.lineFill) - 1e-4) faults.push('a valve open too short')
+    if (shot.runTime > r.maxRunTime + 1e-6) faults.push('a valve open too long')
+    if (shot.runTime < Math.max(r.minRunTime, r.lineFill) - 1e-4) faults.push('a valve open too short')
     if (Math.abs((shot.runTime - r.lineFill) * perSecond - shot.volume) > 1e-9)
       faults.push('run time and volume disagree')
     const before = plan.shots[i - 1]
     if (before && shot.time - before.time < r.minRest - 1e-6) faults.push('shots too close')
   })
-  if (sum > r.mostPerDay + 1e-6) faults.push('more than a day allows')
+  if (sum > r.maxPerDay + 1e-6) faults.push('more than a day allows')
   const drained = plan.drain.reduce((a, b) => a + b, 0)
   const end = (plan.waterContent.at(-1) as number) * r.container.substrateVolume
   // What is still on its way out is in `drained` but neither in the steps nor in the content.
@@ -177,8 +177,7 @@ describe('a plan for a day', () => {
         (a, b) => {
           const [less, more] = a < b ? [a, b] : [b, a]
           const ofDrain = (share: number) =>
-            planDay({ ...bag, drainFraction: fraction(share), mostPerDay: litres(99), mostRunTime: minutes(60) })
-              .applied
+            planDay({ ...bag, drainFraction: fraction(share), maxPerDay: litres(99), maxRunTime: minutes(60) }).applied
           expect(ofDrain(more)).toBeGreaterThanOrEqual(ofDrain(less) - 1e-6)
         },
       ),
@@ -228,7 +227,7 @@ describe('a plan for a day', () => {
       firstShot: hour(0),
       lastShot: hour(24),
       minRest: minutes(0),
-      mostPerDay: litres(50),
+      maxPerDay: litres(50),
       trigger: { by: 'light', radiation, threshold: 120 },
     })
     expect(byLight.shots).toHaveLength(Math.floor(sum / 120 + 1e-9))
@@ -238,7 +237,7 @@ describe('a plan for a day', () => {
   it('refuses limits that contradict each other', () => {
     expectInputError(() => planDay({ ...bag, refillPoint: waterContent(0.62) }), 'refillPoint')
     expectInputError(() => planDay({ ...bag, fullPoint: waterContent(0.7) }), 'fullPoint')
-    expectInputError(() => planDay({ ...bag, leastRunTime: minutes(20) }), 'leastRunTime')
+    expectInputError(() => planDay({ ...bag, minRunTime: minutes(20) }), 'minRunTime')
     expectInputError(() => planDay({ ...bag, firstShot: hour(19) }), 'firstShot')
     expectInputError(() => planDay({ ...bag, demand: [] }), 'demand')
     expectInputError(

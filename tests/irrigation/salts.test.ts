@@ -64,12 +64,12 @@ checkPublished('irrigation', 'reservoir.constant', ({ C0, Cin, W, D, I, t, Cup }
 checkPublished('irrigation', 'reservoir.step', ({ C0, W0, Cin, I, ET, Wmax, Cup }) => {
   const { state, drained } = reservoirStep(
     { water: litres(W0), ec: ec(C0) },
-    { applied: litres(I), feedEC: ec(Cin), use: litres(ET), uptakeEC: ec(Cup), mostWater: litres(Wmax) },
+    { applied: litres(I), feedEC: ec(Cin), use: litres(ET), uptakeEC: ec(Cup), maxWater: litres(Wmax) },
   )
   return { C: state.ec, W: state.water, drain: drained, salt: state.ec * state.water }
 })
 checkPublished('irrigation', 'reservoir.run', ({ C0, W0, Cin, I, ET, Wmax, n }) => {
-  const event = { applied: litres(I), feedEC: ec(Cin), use: litres(ET), mostWater: litres(Wmax) }
+  const event = { applied: litres(I), feedEC: ec(Cin), use: litres(ET), maxWater: litres(Wmax) }
   const run = reservoirRun(
     { water: litres(W0), ec: ec(C0) },
     Array.from({ length: n }, () => event),
@@ -271,7 +271,7 @@ describe('a well-mixed root zone', () => {
         feedEC: salinities.map(ec),
         use: fc.double({ min: 0, max: 0.3, noNaN: true }).map(litres),
         uptakeEC: fc.double({ min: 0, max: 1, noNaN: true }).map(ec),
-        mostWater: fc.double({ min: 4, max: 8, noNaN: true }).map(litres),
+        maxWater: fc.double({ min: 4, max: 8, noNaN: true }).map(litres),
       }),
       { maxLength: 12 },
     )
@@ -297,7 +297,7 @@ describe('a well-mixed root zone', () => {
     )
   })
   it('tends to the feed over the drain fraction: 13 for 2.6 at a fifth', () => {
-    const event = { applied: litres(0.4), feedEC: ec(2.6), use: litres(0.32), mostWater: litres(6) }
+    const event = { applied: litres(0.4), feedEC: ec(2.6), use: litres(0.32), maxWater: litres(6) }
     expect(reservoirRun({ water: litres(6), ec: ec(2.6) }, Array(3000).fill(event)).state.ec).toBeCloseTo(13, 6)
   })
   it('is flushed to the target by the volume that is foretold', () => {
@@ -312,7 +312,7 @@ describe('a well-mixed root zone', () => {
   })
   it('refuses what cannot be', () => {
     const root = { water: litres(1), ec: ec(1) }
-    const event = { applied: litres(0), feedEC: ec(1), use: litres(0.5), mostWater: litres(6) }
+    const event = { applied: litres(0), feedEC: ec(1), use: litres(0.5), maxWater: litres(6) }
     expectInputError(() => reservoirStep(root, { ...event, use: litres(1) }), 'use')
     expectInputError(() => reservoirStep(root, { ...event, uptakeEC: ec(3) }), 'uptakeEC')
     expectInputError(

@@ -61,7 +61,7 @@ checkPublished('irrigation', 'shot.series', ({ theta, theta_target, Vs, shot, DF
   return { total_volume: series.total, shots: series.shots, last_shot: series.lastShot }
 })
 checkPublished('irrigation', 'cycle.soak', ({ total, max_on, soak }) => {
-  const parts = soakCycles({ runTime: minutes(total), mostOn: minutes(max_on), soak: minutes(soak) })
+  const parts = soakCycles({ runTime: minutes(total), maxOn: minutes(max_on), soak: minutes(soak) })
   return { cycles: parts.cycles, on_each_min: inMinutes(parts.on), elapsed_min: inMinutes(parts.elapsed) }
 })
 checkPublished('irrigation', 'application.rate', ({ q, n, area }) => ({
@@ -172,7 +172,7 @@ describe('cycles with breaks', () => {
     const times = fc.double({ min: 0, max: 5000, noNaN: true })
     fc.assert(
       fc.property(times, fc.double({ min: 1, max: 5000, noNaN: true }), times, (total, most, soak) => {
-        const parts = soakCycles({ runTime: seconds(total), mostOn: seconds(most), soak: seconds(soak) })
+        const parts = soakCycles({ runTime: seconds(total), maxOn: seconds(most), soak: seconds(soak) })
         expect(parts.on * parts.cycles).toBeCloseTo(total, 6)
         expect(parts.on).toBeLessThanOrEqual(most * (1 + 1e-6))
         expect(parts.elapsed).toBeCloseTo(total + Math.max(0, parts.cycles - 1) * soak, 6)
@@ -202,7 +202,7 @@ describe('emitters', () => {
   it('are just enough for the time', () => {
     fc.assert(
       fc.property(amounts, fc.double({ min: 0.5, max: 8, noNaN: true }), (volume, q) => {
-        const n = emittersNeeded({ volume, emitterFlow: litresPerHour(q), mostOn: minutes(10) })
+        const n = emittersNeeded({ volume, emitterFlow: litresPerHour(q), maxOn: minutes(10) })
         expect((n * q) / 6).toBeGreaterThanOrEqual(volume * (1 - 1e-6))
         if (n > 1) expect(((n - 1) * q) / 6).toBeLessThan(volume)
       }),
@@ -221,7 +221,7 @@ describe('what has no meaning is refused', () => {
       quantity: 'substrate volume',
     })
     expectDomainError(() => grossIrrigation({ net: litres(1), efficiency: fraction(0) }), { quantity: 'efficiency' })
-    expectDomainError(() => soakCycles({ runTime: minutes(3), mostOn: minutes(0), soak: minutes(0) }), {
+    expectDomainError(() => soakCycles({ runTime: minutes(3), maxOn: minutes(0), soak: minutes(0) }), {
       quantity: 'longest opening',
     })
     expect(joulesPerSquareCentimetre(1)).toBe(1)

@@ -35,8 +35,8 @@ const inputs = fc
     emitterFlow: fc.double({ min: 0.5, max: 8, noNaN: true }).map(litresPerHour),
     emitters: fc.integer({ min: 1, max: 20 }),
     lineFill: fc.double({ min: 0, max: 120, noNaN: true }).map(seconds),
-    leastRunTime: fc.double({ min: 0, max: 300, noNaN: true }).map(seconds),
-    mostRunTime: fc.double({ min: 300, max: 3600, noNaN: true }).map(seconds),
+    minRunTime: fc.double({ min: 0, max: 300, noNaN: true }).map(seconds),
+    maxRunTime: fc.double({ min: 300, max: 3600, noNaN: true }).map(seconds),
   })
   .map(({ drain, ...rest }) => ({ ...rest, drainFraction: fraction(drain) }) as SizeShotInput)
 
@@ -58,8 +58,8 @@ describe('sizing a shot in one call', () => {
         expect(shot.perEmitter * input.emitters).toBeCloseTo(shot.volume, 9)
         if (shot.volume === 0 && shot.boundBy === undefined) expect(shot.runTime).toBe(0)
         else {
-          expect(shot.runTime).toBeLessThanOrEqual(input.mostRunTime as number)
-          expect(shot.runTime).toBeGreaterThanOrEqual(input.leastRunTime as number)
+          expect(shot.runTime).toBeLessThanOrEqual(input.maxRunTime as number)
+          expect(shot.runTime).toBeGreaterThanOrEqual(input.minRunTime as number)
         }
         const spoken = shot.findings.map(({ code }) => code)
         if (shot.boundBy !== undefined) expect(spoken).toContain(shot.boundBy)
@@ -76,12 +76,12 @@ describe('sizing a shot in one call', () => {
     )
   })
   it('says which limit of the valve decides, and what comes of it', () => {
-    const long = sizeShot({ ...usual, leastRunTime: minutes(5) })
-    expect(long).toMatchObject({ boundBy: 'least-run-time', runTime: 300, findings: [{ code: 'least-run-time' }] })
+    const long = sizeShot({ ...usual, minRunTime: minutes(5) })
+    expect(long).toMatchObject({ boundBy: 'min-run-time', runTime: 300, findings: [{ code: 'min-run-time' }] })
     expect(long.volume).toBeCloseTo((288 / 3600) * 6.3, 12)
     expect(long.kept).toBeCloseTo(0.3375, 12)
-    const short = sizeShot({ ...usual, mostRunTime: minutes(3) })
-    expect(short).toMatchObject({ boundBy: 'most-run-time', runTime: 180, findings: [{ code: 'most-run-time' }] })
+    const short = sizeShot({ ...usual, maxRunTime: minutes(3) })
+    expect(short).toMatchObject({ boundBy: 'max-run-time', runTime: 180, findings: [{ code: 'max-run-time' }] })
     expect(short.expectedDrain / short.volume).toBeCloseTo(0.15, 12)
   })
   it('warns of a pump that is too small and of a line that takes long to fill', () => {
@@ -94,15 +94,15 @@ describe('sizing a shot in one call', () => {
   })
   it('puts each warning into words with its number and what to do', () => {
     const said = (more: Partial<SizeShotInput>) => sizeShot({ ...usual, ...more }).findings.map(explainShotFinding)
-    expect(said({ mostRunTime: minutes(3) })).toMatchObject([
+    expect(said({ maxRunTime: minutes(3) })).toMatchObject([
       {
-        code: 'most-run-time',
+        code: 'max-run-time',
         level: 'caution',
         message: expect.stringMatching(/closes 58.9 s before .*: give more shots/),
       },
     ])
-    expect(said({ leastRunTime: minutes(5) })).toMatchObject([
-      { code: 'least-run-time', message: expect.stringMatching(/open 61.1 s longer .*: the surplus drains/) },
+    expect(said({ minRunTime: minutes(5) })).toMatchObject([
+      { code: 'min-run-time', message: expect.stringMatching(/open 61.1 s longer .*: the surplus drains/) },
     ])
     expect(said({ lineFill: seconds(40), emittersOnValve: 1500, pumpFlow: cubicMetresPerHour(2) })).toMatchObject([
       {
@@ -122,7 +122,7 @@ describe('sizing a shot in one call', () => {
     expectInputError(() => explainShotFinding(other), 'finding')
   })
   it('does not open the valve for no rise', () => {
-    expect(sizeShot({ ...usual, rise: waterContentChange(0), leastRunTime: minutes(1) })).toMatchObject({
+    expect(sizeShot({ ...usual, rise: waterContentChange(0), minRunTime: minutes(1) })).toMatchObject({
       volume: 0,
       runTime: 0,
       boundBy: undefined,
@@ -130,11 +130,11 @@ describe('sizing a shot in one call', () => {
     })
   })
   it('takes a valve that knows only one run time', () => {
-    const shot = sizeShot({ ...usual, leastRunTime: minutes(4), mostRunTime: minutes(4) })
+    const shot = sizeShot({ ...usual, minRunTime: minutes(4), maxRunTime: minutes(4) })
     expect(shot.runTime).toBe(240)
   })
   it('refuses a least run time above the most', () => {
-    expectInputError(() => sizeShot({ ...usual, leastRunTime: minutes(5), mostRunTime: minutes(2) }), 'leastRunTime')
+    expectInputError(() => sizeShot({ ...usual, minRunTime: minutes(5), maxRunTime: minutes(2) }), 'minRunTime')
     expectDomainError(() => sizeShot({ ...usual, rise: waterContentChange(-0.1) }), {
       quantity: 'rise of water content',
     })

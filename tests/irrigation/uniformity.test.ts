@@ -36,7 +36,7 @@ checkPublished('irrigation', 'uniformity.eu_design', ({ CVm, n, qmin, qavg }) =>
     designEmissionUniformity({
       variation: CVm,
       emitters: n,
-      leastFlow: litresPerHour(qmin),
+      minFlow: litresPerHour(qmin),
       meanFlow: litresPerHour(qavg),
     }),
   ),
@@ -100,7 +100,7 @@ describe('a catch test', () => {
   it('names the blocked emitter and what to do', () => {
     const sheet = catchTest({ catches: [100, 98, 103, 97, 101, 0, 99, 102], duration: minutes(3) })
     expect(sheet.weak).toEqual([5])
-    expect(sheet.leastFlow).toBe(0)
+    expect(sheet.minFlow).toBe(0)
     expect(sheet.warnings.map(({ code }) => code)).toEqual(['few-catches', 'uneven-zone', 'weak-emitters'])
   })
   it('has no factor where the driest quarter is dry', () => {

@@ -78,7 +78,7 @@ function planned(before: readonly Day[], light: Day, content: number): { applied
     container: {
       substrateVolume: litres(12),
       containerCapacity: waterContent(0.75),
-      lowestContent: waterContent(0.1),
+      minContent: waterContent(0.1),
       bypass: fraction(0.05),
       drainLag: minutes(15),
     },
@@ -91,10 +91,10 @@ function planned(before: readonly Day[], light: Day, content: number): { applied
     emitters: 4,
     emitterFlow: litresPerHour(2),
     lineFill: seconds(0),
-    leastRunTime: seconds(60),
-    mostRunTime: minutes(30),
+    minRunTime: seconds(60),
+    maxRunTime: minutes(30),
     minRest: minutes(0),
-    mostPerDay: litres(20),
+    maxPerDay: litres(20),
     trigger: { by: 'level' },
   })
   return { applied: plan.applied, content: plan.waterContent.at(-1) as number }

@@ -3,7 +3,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
-import { findSeams, minutes } from 'porewater'
+import { findTimeBreaks, minutes } from 'porewater'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { check } from '../../docs/examples/one-day/check.js'
 import { load } from '../../docs/examples/one-day/load.js'
@@ -59,7 +59,7 @@ describe.skipIf(data === undefined).each([2, 5])('the open record of compartment
     const setup = readSetup(setupFile())
     const loaded = load(file(), setup)
     const checked = check(loaded, setup)
-    const seams = findSeams({ time: loaded.time, expectedStep: minutes(5) })
+    const seams = findTimeBreaks({ time: loaded.time, expectedStep: minutes(5) })
     expect(seams.length).toBeGreaterThan(0)
     for (const probe of checked.probes) {
       expect(probe.shots.length).toBeGreaterThan(300)

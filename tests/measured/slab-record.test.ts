@@ -2,18 +2,18 @@ import { readFileSync } from 'node:fs'
 import {
   checkReadings,
   days,
+  estimateNoise,
   findDryDowns,
-  findSeams,
   findShots,
   findSteps,
+  findTimeBreaks,
   flatLineLimits,
   hours,
   minutes,
-  noiseOf,
   overnightDryDowns,
   plateauAfterDrain,
   runReducer,
-  segmentsOf,
+  splitRecord,
   utcFromLocal,
   watchReadings,
   watchShots,
@@ -58,7 +58,7 @@ function lightPeriods() {
   return [...byDay.values()].filter(({ start, end }) => end - start > 3600).sort((a, b) => a.start - b.start)
 }
 
-const limits = { leastRise: waterContentChange(0.008), longestRise: minutes(40), longestStep: minutes(11) }
+const limits = { minRise: waterContentChange(0.008), maxRiseTime: minutes(40), maxStep: minutes(11) }
 const runs = [2, 5].flatMap((compartment) => [1, 2].map((sensor) => [compartment, sensor] as const))
 
 describe.skipIf(!folder)('five-minute records of slabs', () => {
@@ -69,22 +69,22 @@ describe.skipIf(!folder)('five-minute records of slabs', () => {
       const { time, skipped, repeated } = utcFromLocal({ local, offsets })
       // The hour from 02:00 to 03:00 on 29 March does not exist; its rows are empty in the record.
       expect({ skipped, repeated }).toEqual({ skipped: 12, repeated: 0 })
-      const seams = findSeams({ time: local, value, expectedStep: minutes(5) })
+      const seams = findTimeBreaks({ time: local, value, expectedStep: minutes(5) })
       const change = seams.find(({ index }) => time[index] === springChange)
       // Two readings before it are missing as well.
       expect(change).toMatchObject({ kind: 'gap', seconds: 4500, mayBeClockChange: 'forward' })
       // In universal time only those are.
-      const real = findSeams({ time, value, expectedStep: minutes(5) }).find(
+      const real = findTimeBreaks({ time, value, expectedStep: minutes(5) }).find(
         ({ index }) => time[index] === springChange,
       )
       expect(real).toMatchObject({ kind: 'gap', seconds: 900 })
       expect(real).not.toHaveProperty('mayBeClockChange')
 
-      const noise = noiseOf({ value })
+      const noise = estimateNoise({ value })
       const flat = flatLineLimits({ noise })
       const tests = {
         expectedStep: minutes(5),
-        grossRange: { sensorLowest: 0, sensorHighest: 1, expectedLowest: 0.2, expectedHighest: 0.95 },
+        grossRange: { sensorMin: 0, sensorMax: 1, expectedMin: 0.2, expectedMax: 0.95 },
         spike: { suspect: 0.03, fail: 0.06, direction: 'fall' },
         rateOfChange: { most: 0.05 / 300, direction: 'fall' },
         flatLine: { tolerance: 0.0001, suspectAfter: 6, failAfter: 12 },
@@ -94,7 +94,7 @@ describe.skipIf(!folder)('five-minute records of slabs', () => {
       for (const clock of [local, time]) {
         const series = { time: clock, content: good }
         const shots = findShots({ ...series, ...limits })
-        const segments = segmentsOf({ time: clock, value: good, longestStep: limits.longestStep })
+        const segments = splitRecord({ time: clock, value: good, maxStep: limits.maxStep })
         const within = (first: number, last: number) => segments.some((one) => one.first <= first && last <= one.last)
         for (const shot of shots) {
           expect(within(shot.startIndex, shot.peakIndex)).toBe(true)
@@ -104,7 +104,7 @@ describe.skipIf(!folder)('five-minute records of slabs', () => {
           ...series,
           shots,
           settle: minutes(30),
-          longestStep: limits.longestStep,
+          maxStep: limits.maxStep,
           shortest: hours(2),
         })
         for (const down of downs) expect(within(down.first, down.last)).toBe(true)
@@ -114,7 +114,7 @@ describe.skipIf(!folder)('five-minute records of slabs', () => {
           ...series,
           shots,
           settle: minutes(30),
-          longestStep: limits.longestStep,
+          maxStep: limits.maxStep,
           light,
         })
         const falls = nights.flatMap((night) => (night.known ? [night.fall] : [])).sort((a, b) => a - b)
@@ -124,7 +124,7 @@ describe.skipIf(!folder)('five-minute records of slabs', () => {
           shots,
           least: waterContentChange(0.05),
           side: 6,
-          longestStep: limits.longestStep,
+          maxStep: limits.maxStep,
         })
         const stream = runReducer({
           reducer: watchShots(limits),
@@ -146,7 +146,7 @@ describe.skipIf(!folder)('five-minute records of slabs', () => {
             counts: checked.counts,
             noise: noise.known ? { deviation: noise.deviation, resolved: noise.resolved } : noise.reason,
             flatLimits: flat.known,
-            seams: { local: seams.length, universal: findSeams({ time, value, expectedStep: minutes(5) }).length },
+            seams: { local: seams.length, universal: findTimeBreaks({ time, value, expectedStep: minutes(5) }).length },
             stretches: segments.length,
             shots: shots.length,
             shotsPerDay: shots.length / (segments.reduce((sum, { start, end }) => sum + end - start, 0) / days(1)),

@@ -4,7 +4,7 @@ import {
   forecastByFollowingLevel,
   forecastBySlidingFit,
   joulesPerSquareCentimetre,
-  useByRadiationSum,
+  waterUseFromRadiationSum,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
 
@@ -146,7 +146,8 @@ function report(name: string, days: Days) {
   }
   const sliding = forecastBySlidingFit({ use, causes: [sun], window: 14 })
   const rule = (day: number) =>
-    useByRadiationSum({ radiationSum: joulesPerSquareCentimetre(radiation[day] as number), usePerJoule: 1.7 }).use
+    waterUseFromRadiationSum({ radiationSum: joulesPerSquareCentimetre(radiation[day] as number), usePerJoule: 1.7 })
+      .use
   const fixed = fitDailyUse({ use, radiationSum: radiation, deficitHours: dryness })
   const variance = kept.reduce((sum, day) => sum + (use[day] as number) ** 2, 0) / kept.length
   const mean = meanOf(kept.map((day) => use[day] as number))

@@ -61,7 +61,7 @@ checkPublished('hydraulics', 'container.air_height', ({ theta_r, theta_s, alpha,
   height_above_bottom: perchedWaterTable({
     container: box(10, 10, 10),
     medium: vanGenuchten(theta_r, theta_s, alpha, n),
-    leastAir: fraction(air_fraction),
+    minAir: fraction(air_fraction),
   }).height,
 }))
 checkPublished('hydraulics', 'container.deficit', ({ theta_r, theta_s, alpha, n, height, bottom_suction, shot }) => {
@@ -171,9 +171,9 @@ describe('drainage after a shot', () => {
 
 describe('perched water table', () => {
   it('is as high in every container, and takes all of one that is lower', () => {
-    const leastAir = fraction(0.1) as never
-    const tall = perchedWaterTable({ container: box(10, 10, 20), medium: peat, leastAir })
-    const low = perchedWaterTable({ container: box(10, 10, 5), medium: peat, leastAir })
+    const minAir = fraction(0.1) as never
+    const tall = perchedWaterTable({ container: box(10, 10, 20), medium: peat, minAir })
+    const low = perchedWaterTable({ container: box(10, 10, 5), medium: peat, minAir })
     expect(low.height).toBe(tall.height)
     expect(low.share).toBe(1)
     expect(tall.share).toBeCloseTo(tall.height / 20, 14)
@@ -186,12 +186,12 @@ describe('perched water table', () => {
       lambda: 0.7,
     })
     const container = box(10, 10, 12)
-    expect(perchedWaterTable({ container, medium, leastAir: fraction(0) })).toEqual({ height: 9, share: 0.75 })
-    expect(perchedWaterTable({ container, medium: peat, leastAir: fraction(0) })).toEqual({ height: 0, share: 0 })
+    expect(perchedWaterTable({ container, medium, minAir: fraction(0) })).toEqual({ height: 9, share: 0.75 })
+    expect(perchedWaterTable({ container, medium: peat, minAir: fraction(0) })).toEqual({ height: 0, share: 0 })
   })
   it('refuses air that the medium never has', () => {
-    expectDomainError(() => perchedWaterTable({ container: box(1, 1, 1), medium: peat, leastAir: fraction(0.9) }))
-    expectDomainError(() => perchedWaterTable({ container: box(1, 1, 1), medium: peat, leastAir: 1 as never }), {
+    expectDomainError(() => perchedWaterTable({ container: box(1, 1, 1), medium: peat, minAir: fraction(0.9) }))
+    expectDomainError(() => perchedWaterTable({ container: box(1, 1, 1), medium: peat, minAir: 1 as never }), {
       quantity: 'least air',
     })
   })

@@ -63,7 +63,7 @@ describe('refill point', () => {
         fc.double({ min: 20, max: 150, noNaN: true }),
         fc.double({ min: 0, max: 20, noNaN: true }),
         (s, z) => {
-          const limits = { container: pot, medium, mostSuction: centimetresOfSuction(s), suctionHeight: centimetres(z) }
+          const limits = { container: pot, medium, maxSuction: centimetresOfSuction(s), suctionHeight: centimetres(z) }
           const found = bottomSuctionAtRest({ container: pot, medium, waterContent: refillPointBySuction(limits) })
           expect(found + z).toBeCloseTo(s, 6)
         },
@@ -71,11 +71,11 @@ describe('refill point', () => {
     )
   })
   it('by suction is container capacity when the limit is that of a drained container', () => {
-    const limits: AllowedSuction = { container: pot, medium, mostSuction: centimetresOfSuction(10) }
+    const limits: AllowedSuction = { container: pot, medium, maxSuction: centimetresOfSuction(10) }
     expect(refillPointBySuction(limits)).toBe(containerCapacity({ container: pot, medium }))
-    expectInputError(() => refillPointBySuction({ ...limits, mostSuction: centimetresOfSuction(9.9) }), 'mostSuction')
+    expectInputError(() => refillPointBySuction({ ...limits, maxSuction: centimetresOfSuction(9.9) }), 'maxSuction')
     expectInputError(() => refillPointBySuction({ ...limits, suctionHeight: centimetres(21) }), 'suctionHeight')
-    expectDomainError(() => refillPointBySuction({ ...limits, mostSuction: -1 as never }), { quantity: 'suction' })
+    expectDomainError(() => refillPointBySuction({ ...limits, maxSuction: -1 as never }), { quantity: 'suction' })
     expectDomainError(() => refillPointBySuction({ ...limits, suctionHeight: -1 as never }), {
       quantity: 'height above the bottom',
     })
@@ -94,10 +94,10 @@ describe('irrigation limits', () => {
           const limits = irrigationLimits({
             container,
             medium,
-            leastAir: fraction(air),
+            minAir: fraction(air),
             depletion: fraction(depletion),
             lowerLimit: waterContent(0.2),
-            mostSuction: centimetresOfSuction(suction),
+            maxSuction: centimetresOfSuction(suction),
           })
           const of = (name: string) => limits.considered.find((limit) => limit.limit === name)?.waterContent as number
           expect(limits.full.waterContent).toBe(Math.min(of('container capacity'), of('least air')))
@@ -114,15 +114,15 @@ describe('irrigation limits', () => {
   })
   it('say when a drained container has less air than the roots need', () => {
     const request = { container: slab, medium, depletion: percent(20) as never, lowerLimit: waterContent(0.3) }
-    const limits = irrigationLimits({ ...request, leastAir: percent(15) })
+    const limits = irrigationLimits({ ...request, minAir: percent(15) })
     expect(limits.full).toEqual({ waterContent: 0.93 - 0.15, limit: 'least air' })
     expect(limits.warnings).toContainEqual(
       expect.objectContaining({ code: 'air-below-least', level: 'caution', value: 0.93 - capacity }),
     )
-    expect(codes({ ...request, container: pot, leastAir: percent(15) })).not.toContain('air-below-least')
-    expect(codes({ ...request, leastAir: percent(7) })).toContain('air-below-least')
+    expect(codes({ ...request, container: pot, minAir: percent(15) })).not.toContain('air-below-least')
+    expect(codes({ ...request, minAir: percent(7) })).toContain('air-below-least')
     // Trapped air counts where the porosity is known.
-    expect(codes({ ...request, leastAir: percent(7), porosity: percent(95) })).not.toContain('air-below-least')
+    expect(codes({ ...request, minAir: percent(7), porosity: percent(95) })).not.toContain('air-below-least')
   })
   it('warn of field-soil numbers, of an assumed lower limit and of suction beyond the buffer', () => {
     expect(codes({ container: slab, medium, depletion: percent(20) })).toEqual([
@@ -130,14 +130,14 @@ describe('irrigation limits', () => {
       'lower-limit-assumed',
       'drying-curve',
     ])
-    expect(codes({ container: slab, medium, mostSuction: centimetresOfSuction(50) })).toEqual(['drying-curve'])
-    expect(codes({ container: slab, medium, mostSuction: centimetresOfSuction(120) })).toEqual([
+    expect(codes({ container: slab, medium, maxSuction: centimetresOfSuction(50) })).toEqual(['drying-curve'])
+    expect(codes({ container: slab, medium, maxSuction: centimetresOfSuction(120) })).toEqual([
       'beyond-buffer',
       'drying-curve',
     ])
   })
   it('give the suction and the conductivity that are left at the refill point', () => {
-    const limits = irrigationLimits({ container: slab, medium, mostSuction: centimetresOfSuction(50) })
+    const limits = irrigationLimits({ container: slab, medium, maxSuction: centimetresOfSuction(50) })
     expect(limits.bottomSuctionAtRefill).toBeCloseTo(50 - 3.75, 8)
     expect(limits.conductivityAtRefill as number).toBeCloseTo(medium.relativeConductivity(centimetresOfSuction(50)), 10)
     const noConductivity = fredlundXing1994({
@@ -157,14 +157,14 @@ describe('irrigation limits', () => {
     const limits = irrigationLimits({
       container: slab,
       medium,
-      leastAir: percent(40),
-      mostSuction: centimetresOfSuction(5),
+      minAir: percent(40),
+      maxSuction: centimetresOfSuction(5),
     })
     expect(limits.warnings[0]).toMatchObject({ code: 'no-room', level: 'danger' })
     expect(limits.waterBetween).toBeLessThan(0)
   })
   it('refuse what contradicts itself', () => {
-    expectInputError(() => irrigationLimits({ container: slab, medium }), 'depletion and mostSuction')
+    expectInputError(() => irrigationLimits({ container: slab, medium }), 'depletion and maxSuction')
     const depletion = percent(20) as never
     expectInputError(
       () => irrigationLimits({ container: slab, medium, depletion, lowerLimit: waterContent(0.9) }),
@@ -178,7 +178,7 @@ describe('irrigation limits', () => {
     expectDomainError(() => irrigationLimits({ container: slab, medium, depletion: 1 as never }), {
       quantity: 'depletion',
     })
-    expectDomainError(() => irrigationLimits({ container: slab, medium, depletion, leastAir: 1 as never }), {
+    expectDomainError(() => irrigationLimits({ container: slab, medium, depletion, minAir: 1 as never }), {
       quantity: 'least air',
     })
   })

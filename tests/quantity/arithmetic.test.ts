@@ -9,15 +9,15 @@ import {
   litres,
   ratio,
   scale,
+  shiftTemperature,
+  shiftWaterContent,
   subtract,
   sum,
   temperatureDifference,
   type Volume,
-  warmBy,
   waterContent,
   waterContentChange,
   waterContentDifference,
-  wetBy,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
 import { expectDomainError } from '../support/refusals.js'
@@ -55,15 +55,15 @@ describe('arithmetic of amounts', () => {
 
 describe('points and differences', () => {
   it('moves a temperature and reads it on the other scale', () => {
-    const warmer = warmBy(celsius(20), fahrenheitOfChange(18))
+    const warmer = shiftTemperature(celsius(20), fahrenheitOfChange(18))
     expect(warmer).toBe(30)
     expect(inFahrenheit(warmer)).toBe(86)
     expect(inKelvin(warmer)).toBeCloseTo(303.15, 12)
     expect(temperatureDifference(warmer, celsius(20))).toBe(10)
-    expect(warmBy(celsius(20), kelvinsOfChange(-5))).toBe(15)
+    expect(shiftTemperature(celsius(20), kelvinsOfChange(-5))).toBe(15)
   })
   it('moves a water content', () => {
-    expect(wetBy(waterContent(0.5), waterContentChange(0.25))).toBe(0.75)
+    expect(shiftWaterContent(waterContent(0.5), waterContentChange(0.25))).toBe(0.75)
     expect(waterContentDifference(waterContent(0.75), waterContent(0.5))).toBe(0.25)
   })
 })

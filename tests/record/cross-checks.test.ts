@@ -1,7 +1,8 @@
 import fc from 'fast-check'
 import {
+  clearShotRises,
   compareProbes,
-  excuseRises,
+  estimateNoise,
   findShots,
   findSteps,
   flatLineLimits,
@@ -11,12 +12,11 @@ import {
   matchShots,
   minutes,
   newestReading,
-  noiseOf,
   probeAgainstScale,
   responseToShots,
   saltDrift,
-  segmentsOf,
   spikeTest,
+  splitRecord,
   waterContent,
   waterContentChange,
 } from 'porewater'
@@ -24,7 +24,7 @@ import { describe, expect, it } from 'vitest'
 import { expectDomainError, expectInputError } from '../support/refusals.js'
 import { normalFrom } from './random.js'
 
-const limits = { leastRise: waterContentChange(0.01), longestRise: minutes(30), longestStep: minutes(8) }
+const limits = { minRise: waterContentChange(0.01), maxRiseTime: minutes(30), maxStep: minutes(8) }
 
 /** A day of 5-minute readings with shots at the given positions. */
 function withShots(at: readonly number[], missing: readonly [number, number] = [0, 0]) {
@@ -39,7 +39,7 @@ function withShots(at: readonly number[], missing: readonly [number, number] = [
 }
 function matchesOf(series: { time: number[]; content: number[] }, log: number[]) {
   const shots = findShots({ ...series, ...limits })
-  const segments = segmentsOf({ time: series.time, value: series.content, longestStep: minutes(8) })
+  const segments = splitRecord({ time: series.time, value: series.content, maxStep: minutes(8) })
   return { shots, ...matchShots({ shots, log, segments, latest: minutes(15), slack: minutes(5) }) }
 }
 
@@ -83,10 +83,10 @@ describe('the log of the valve', () => {
     const touched = content.map((x, i) => (i === 53 ? 0.2 : i === 150 ? 0.7 : x))
     const flags = spikeTest({ value: touched, suspect: 0.004, fail: 0.02 })
     expect(flags[51]).toBe(3)
-    const excused = excuseRises({ time, value: touched, flags, log: [50 * 300 - 60], lasts: minutes(30) })
+    const excused = clearShotRises({ time, value: touched, flags, log: [50 * 300 - 60], lasts: minutes(30) })
     expect([excused[51], excused[53], excused[150]]).toEqual([1, 4, 4])
     expectInputError(
-      () => excuseRises({ time, value: content, flags: flags.slice(1), log: [], lasts: minutes(3) }),
+      () => clearShotRises({ time, value: content, flags: flags.slice(1), log: [], lasts: minutes(3) }),
       'flags',
     )
   })
@@ -97,7 +97,7 @@ describe('steps', () => {
     const { time, content } = withShots([50, 120])
     const moved = content.map((x, i) => (i >= 200 ? x - 0.06 : x))
     const shots = findShots({ time, content: moved, ...limits })
-    const input = { time, content: moved, shots, least: waterContentChange(0.03), side: 5, longestStep: minutes(8) }
+    const input = { time, content: moved, shots, least: waterContentChange(0.03), side: 5, maxStep: minutes(8) }
     expect(findSteps(input)).toMatchObject([{ index: 200, change: expect.closeTo(-0.062, 3) }])
     expect(findSteps({ ...input, content })).toEqual([])
     expect(findSteps({ ...input, content: content.map((x, i) => (i === 200 ? x - 0.06 : x)) })).toEqual([])
@@ -192,7 +192,7 @@ describe('what else betrays a probe', () => {
   it('readings that agree better than its noise allows', () => {
     const normal = normalFrom(9)
     const value = Array.from({ length: 20000 }, () => 0.5 + 0.001 * normal())
-    const flat = flatLineLimits({ noise: noiseOf({ value }) })
+    const flat = flatLineLimits({ noise: estimateNoise({ value }) })
     expect(flat.known).toBe(true)
     if (!flat.known) return
     const flags = flatLineTest({ ...flat, value })
@@ -204,7 +204,7 @@ describe('what else betrays a probe', () => {
     value.fill(value[9999] as number, 10000, 10010)
     expect(flatLineTest({ ...flat, value })[10008]).toBe(4)
     const coarse = Array.from({ length: 300 }, (_, i) => Math.round(60 - i / 30) / 100)
-    expect(flatLineLimits({ noise: noiseOf({ value: coarse }) })).toMatchObject({ known: false })
+    expect(flatLineLimits({ noise: estimateNoise({ value: coarse }) })).toMatchObject({ known: false })
   })
   it('silence, which has an age', () => {
     const input = { time: [0, 300, 600], value: [0.5, 0.4, Number.NaN] }

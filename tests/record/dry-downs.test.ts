@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import {
   changeOfSlope,
   findDryDowns,
+  findSettledLevels,
   findShots,
   fitDryDown,
   forecastRefill,
@@ -10,7 +11,6 @@ import {
   litres,
   minutes,
   overnightDryDowns,
-  settleShots,
   waterContent,
   waterContentChange,
   waterUseOfDryDown,
@@ -19,7 +19,7 @@ import { describe, expect, it } from 'vitest'
 import { expectDomainError, expectInputError } from '../support/refusals.js'
 import { normalFrom } from './random.js'
 
-const limits = { leastRise: waterContentChange(0.01), longestRise: minutes(30), longestStep: minutes(8) }
+const limits = { minRise: waterContentChange(0.01), maxRiseTime: minutes(30), maxStep: minutes(8) }
 const day = 86400
 const light = [-1, 0, 1, 2, 3].map((d) => ({ start: d * day + 6 * 3600, end: d * day + 20 * 3600 }))
 
@@ -52,7 +52,7 @@ describe('dry-downs', () => {
       ...series,
       shots,
       settle: minutes(15),
-      longestStep: minutes(8),
+      maxStep: minutes(8),
       shortest: hours(2),
       light,
     })
@@ -69,7 +69,7 @@ describe('dry-downs', () => {
       'night',
     ])
     for (const { regime, line } of found) expect(line.slopePerHour).toBeCloseTo(regime === 'day' ? -0.006 : -0.002, 6)
-    const untold = findDryDowns({ ...series, shots, settle: minutes(15), longestStep: minutes(8), shortest: hours(2) })
+    const untold = findDryDowns({ ...series, shots, settle: minutes(15), maxStep: minutes(8), shortest: hours(2) })
     expect(untold.every(({ regime }) => regime === 'not told')).toBe(true)
   })
   it('never hold a reading of a shot, of its drain, or two sides of a seam', () => {
@@ -86,7 +86,7 @@ describe('dry-downs', () => {
             content: series.content,
             shots,
             settle: minutes(15),
-            longestStep: minutes(8),
+            maxStep: minutes(8),
             shortest: minutes(20),
             light,
           })
@@ -103,7 +103,7 @@ describe('dry-downs', () => {
   it('of the night are told by night, with what spoils them', () => {
     const series = threeDays()
     const shots = findShots({ ...series, ...limits })
-    const input = { ...series, shots, settle: minutes(15), longestStep: minutes(8), light }
+    const input = { ...series, shots, settle: minutes(15), maxStep: minutes(8), light }
     const nights = overnightDryDowns(input)
     expect(nights.map(({ dark }) => dark / 3600)).toEqual([-4, 20, 44, 68])
     expect(nights[0]).toMatchObject({ known: false })
@@ -145,17 +145,17 @@ describe('a shot after its peak', () => {
   it('keeps and loses together what it rose by', () => {
     const series = threeDays()
     const shots = findShots({ ...series, ...limits })
-    const settled = settleShots({ ...series, shots, settle: minutes(10), longestStep: minutes(8) })
+    const settled = findSettledLevels({ ...series, shots, settle: minutes(10), maxStep: minutes(8) })
     expect(settled.filter(({ known }) => known)).toHaveLength(24)
     settled.forEach((one, i) => {
       if (one.known) expect(one.kept + one.drainBack).toBeCloseTo(shots[i]?.rise as number, 12)
     })
-    const gap = settleShots({
+    const gap = findSettledLevels({
       time: [0, 300, 600, 4000],
       content: [0.5, 0.52, 0.53, 0.52],
       shots: findShots({ time: [0, 300, 600], content: [0.5, 0.52, 0.53], ...limits }),
       settle: minutes(10),
-      longestStep: minutes(8),
+      maxStep: minutes(8),
     })
     expect(gap).toMatchObject([{ known: false, reason: expect.stringMatching(/gap/) }])
   })

@@ -25,7 +25,7 @@ checkPublished('irrigation', 'drydown.linear', ({ t, theta, refill }) => {
   }
 })
 
-const limits = { leastRise: waterContentChange(0.01), longestRise: minutes(30), longestStep: minutes(8) }
+const limits = { minRise: waterContentChange(0.01), maxRiseTime: minutes(30), maxStep: minutes(8) }
 
 /** A saw-tooth of known shots: each rises in two readings and dries until the next. */
 function sawTooth(shots: readonly { after: number; rise: number }[]): {
@@ -107,13 +107,13 @@ describe('finding shots', () => {
         time: [0, 300, 600, 900, 1200],
         content: [0.5, 0.5, Number.NaN, 0.56, 0.559],
         ...limits,
-        longestStep: minutes(11),
+        maxStep: minutes(11),
       }),
     ).toHaveLength(1)
   })
   it('refuses lists of different lengths and a rise of zero', () => {
     expectInputError(() => findShots({ time: [0], content: [], ...limits }), 'time')
-    expectDomainError(() => findShots({ time: [], content: [], ...limits, leastRise: waterContentChange(0) }), {
+    expectDomainError(() => findShots({ time: [], content: [], ...limits, minRise: waterContentChange(0) }), {
       quantity: 'least rise of a shot',
     })
   })

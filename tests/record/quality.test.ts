@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import {
   combineFlags,
   countFlags,
-  findSeams,
+  findTimeBreaks,
   flatLineTest,
   grossRangeTest,
   minutes,
@@ -23,10 +23,10 @@ checkPublished('irrigation', 'qc.gross_range', ({ x, sensor_min, sensor_max, use
   flags: list(
     grossRangeTest({
       value: x,
-      sensorLowest: sensor_min,
-      sensorHighest: sensor_max,
-      expectedLowest: user_min,
-      expectedHighest: user_max,
+      sensorMin: sensor_min,
+      sensorMax: sensor_max,
+      expectedMin: user_min,
+      expectedMax: user_max,
     }),
   ),
 }))
@@ -62,7 +62,7 @@ describe('quality tests', () => {
       fc.property(readings, (value) => {
         const time = value.map((_, i) => 300 * i)
         const tests = [
-          grossRangeTest({ value, sensorLowest: 0, sensorHighest: 1, expectedLowest: 0.2, expectedHighest: 0.9 }),
+          grossRangeTest({ value, sensorMin: 0, sensorMax: 1, expectedMin: 0.2, expectedMax: 0.9 }),
           spikeTest({ value, suspect: 0.02, fail: 0.05, direction: 'fall' }),
           rateOfChangeTest({ time, value, most: 0.001, direction: 'fall' }),
           flatLineTest({ value, tolerance: 1e-4, suspectAfter: 3, failAfter: 5 }),
@@ -93,11 +93,11 @@ describe('quality tests', () => {
     ])
   })
   it('let pass what is at a limit and not beyond it (QARTOD 2.0: fail and suspect are strict)', () => {
-    const range = { sensorLowest: 0, sensorHighest: 1, expectedLowest: 0.25, expectedHighest: 0.75 }
+    const range = { sensorMin: 0, sensorMax: 1, expectedMin: 0.25, expectedMax: 0.75 }
     expect(list(grossRangeTest({ ...range, value: [-0.01, 0, 0.24, 0.25, 0.75, 0.76, 1, 1.01] }))).toEqual([
       4, 3, 3, 1, 1, 3, 3, 4,
     ])
-    expect(list(grossRangeTest({ value: [-1, 0, 1, 2], sensorLowest: 0, sensorHighest: 1 }))).toEqual([4, 1, 1, 4])
+    expect(list(grossRangeTest({ value: [-1, 0, 1, 2], sensorMin: 0, sensorMax: 1 }))).toEqual([4, 1, 1, 4])
     const spike = (height: number, direction: 'both' | 'rise' | 'fall') =>
       list(spikeTest({ value: [0.5, 0.5 + height, 0.5], suspect: 0.125, fail: 0.25, direction }))[1]
     expect([0.125, 0.126, 0.25, 0.251].map((height) => spike(height, 'both'))).toEqual([1, 3, 3, 4])
@@ -126,7 +126,7 @@ describe('quality tests', () => {
     expect(flat([0.5, 0.5, Number.NaN, 0.5, 0.5, 0.5], 0)).toEqual([1, 1, 9, 1, 1, 3])
     expect(() => flatLineTest({ value: [1], tolerance: 0, suspectAfter: 3, failAfter: 3 })).not.toThrow()
     expect(() => spikeTest({ value: [1], suspect: 1, fail: 1 })).not.toThrow()
-    expect(() => grossRangeTest({ value: [1], sensorLowest: 1, sensorHighest: 1 })).not.toThrow()
+    expect(() => grossRangeTest({ value: [1], sensorMin: 1, sensorMax: 1 })).not.toThrow()
   })
   it('are counted by their flags', () => {
     expect(countFlags(Uint8Array.of(1, 2, 2, 3, 3, 3, 4, 4, 4, 4, 9, 9, 9, 9, 9))).toEqual({
@@ -150,17 +150,16 @@ describe('quality tests', () => {
     expectInputError(() => combineFlags([Uint8Array.of(1), Uint8Array.of(1, 2)]), 'tests')
   })
   it('refuse limits that make no sense', () => {
-    expectInputError(() => grossRangeTest({ value: [1], sensorLowest: 2, sensorHighest: 1 }), 'input')
+    expectInputError(() => grossRangeTest({ value: [1], sensorMin: 2, sensorMax: 1 }), 'input')
     expectInputError(
-      () => grossRangeTest({ value: [1], sensorLowest: 2, sensorHighest: 1, expectedLowest: 0, expectedHighest: 3 }),
+      () => grossRangeTest({ value: [1], sensorMin: 2, sensorMax: 1, expectedMin: 0, expectedMax: 3 }),
       'input',
     )
     expectInputError(
-      () =>
-        grossRangeTest({ value: [1], sensorLowest: 0, sensorHighest: 1, expectedLowest: 0.7, expectedHighest: 0.3 }),
+      () => grossRangeTest({ value: [1], sensorMin: 0, sensorMax: 1, expectedMin: 0.7, expectedMax: 0.3 }),
       'input',
     )
-    expectDomainError(() => grossRangeTest({ value: [1], sensorLowest: Number.NaN, sensorHighest: 1 }), {
+    expectDomainError(() => grossRangeTest({ value: [1], sensorMin: Number.NaN, sensorMax: 1 }), {
       quantity: 'limit of the gross range test',
       min: -Infinity,
     })
@@ -195,13 +194,13 @@ describe('seams', () => {
         let now = 0
         const time = [0, ...steps.map((step) => (now += step * 100))]
         const flags = timeGapTest({ time, expectedStep: seconds(300) })
-        const seams = findSeams({ time, expectedStep: seconds(300) })
+        const seams = findTimeBreaks({ time, expectedStep: seconds(300) })
         expect(seams.map((seam) => seam.index)).toEqual(time.flatMap((_, i) => (i > 0 && flags[i] !== 1 ? [i] : [])))
       }),
     )
   })
   it('tell a gap from a clock that was set back or stood still', () => {
-    expect(findSeams({ time: [0, 300, 7200, 3900, 3900], expectedStep: minutes(5) })).toEqual([
+    expect(findTimeBreaks({ time: [0, 300, 7200, 3900, 3900], expectedStep: minutes(5) })).toEqual([
       { index: 2, kind: 'gap', seconds: 6900 },
       { index: 3, kind: 'step back', seconds: -3300, mayBeClockChange: 'back' },
       { index: 4, kind: 'repeated time', seconds: 0 },
@@ -213,13 +212,13 @@ describe('seams of readings', () => {
   it('take a missing stretch for a gap where the readings are given', () => {
     const time = Array.from({ length: 20 }, (_, i) => 300 * i)
     const value = time.map((_, i) => (i >= 4 && i < 16 ? Number.NaN : 0.5))
-    expect(findSeams({ time, expectedStep: minutes(5) })).toEqual([])
-    expect(findSeams({ time, value, expectedStep: minutes(5) })).toEqual([
+    expect(findTimeBreaks({ time, expectedStep: minutes(5) })).toEqual([])
+    expect(findTimeBreaks({ time, value, expectedStep: minutes(5) })).toEqual([
       { index: 16, kind: 'gap', seconds: 3900, mayBeClockChange: 'forward' },
     ])
   })
   it('name a time that is not there', () => {
-    expect(findSeams({ time: [0, Number.NaN, 600], expectedStep: minutes(5) }).map((seam) => seam.kind)).toEqual([
+    expect(findTimeBreaks({ time: [0, Number.NaN, 600], expectedStep: minutes(5) }).map((seam) => seam.kind)).toEqual([
       'no time',
       'no time',
     ])

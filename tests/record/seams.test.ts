@@ -1,10 +1,10 @@
-import { findSeams, minutes, newestReading, type Seam } from 'porewater'
+import { findTimeBreaks, minutes, newestReading, type TimeBreak } from 'porewater'
 import { describe, expect, it } from 'vitest'
 import { expectDomainError, expectInputError } from '../support/refusals.js'
 
 describe('the seams of a record', () => {
-  const seam = (step: number, expected = 5): Seam | undefined =>
-    findSeams({ time: [0, step], expectedStep: minutes(expected) })[0]
+  const seam = (step: number, expected = 5): TimeBreak | undefined =>
+    findTimeBreaks({ time: [0, step], expectedStep: minutes(expected) })[0]
   it('are gaps, repeated times, steps back and times that are not there', () => {
     expect([300, 0, -300, Number.NaN, 86400].map((step) => seam(step)?.kind)).toEqual([
       undefined,
@@ -15,10 +15,10 @@ describe('the seams of a record', () => {
     ])
     expect(seam(86400)).toEqual({ index: 1, kind: 'gap', seconds: 86400 })
     expect(seam(-7200)).toEqual({ index: 1, kind: 'step back', seconds: -7200 })
-    expect(findSeams({ time: [], expectedStep: minutes(5) })).toEqual([])
+    expect(findTimeBreaks({ time: [], expectedStep: minutes(5) })).toEqual([])
   })
   it('begin beyond the longest step that is allowed', () => {
-    const gap = (step: number) => findSeams({ time: [0, step], expectedStep: minutes(5), factor: 2 }).length
+    const gap = (step: number) => findTimeBreaks({ time: [0, step], expectedStep: minutes(5), factor: 2 }).length
     expect([600, 601].map(gap)).toEqual([0, 1])
   })
   it('may be a change of civil time when they are an hour off, to three steps and a quarter of an hour at most', () => {
@@ -35,9 +35,9 @@ describe('the seams of a record', () => {
   it('are counted over readings that are missing, as if their rows were not there', () => {
     const time = [0, 300, 600, 900, 1200]
     const value = [Number.NaN, 0.5, Number.NaN, Number.NaN, 0.5]
-    expect(findSeams({ time, expectedStep: minutes(5), value })).toEqual([{ index: 4, kind: 'gap', seconds: 900 }])
-    expect(findSeams({ time, expectedStep: minutes(5) })).toEqual([])
-    expectInputError(() => findSeams({ time, expectedStep: minutes(5), value: [0.5] }), /time|value/)
+    expect(findTimeBreaks({ time, expectedStep: minutes(5), value })).toEqual([{ index: 4, kind: 'gap', seconds: 900 }])
+    expect(findTimeBreaks({ time, expectedStep: minutes(5) })).toEqual([])
+    expectInputError(() => findTimeBreaks({ time, expectedStep: minutes(5), value: [0.5] }), /time|value/)
   })
 })
 

@@ -1,11 +1,11 @@
 import fc from 'fast-check'
 import {
   checkReadings,
+  estimateNoise,
   findShots,
   minutes,
-  noiseOf,
   runReducer,
-  segmentsOf,
+  splitRecord,
   utcFromLocal,
   watchReadings,
   watchShots,
@@ -44,10 +44,10 @@ const records = fc
     }
     return { time, value }
   })
-const limits = { leastRise: waterContentChange(0.01), longestRise: minutes(30), longestStep: minutes(12) }
+const limits = { minRise: waterContentChange(0.01), maxRiseTime: minutes(30), maxStep: minutes(12) }
 const tests = {
   expectedStep: minutes(5),
-  grossRange: { sensorLowest: 0, sensorHighest: 1, expectedLowest: 0.4, expectedHighest: 0.7 },
+  grossRange: { sensorMin: 0, sensorMax: 1, expectedMin: 0.4, expectedMax: 0.7 },
   spike: { suspect: 0.005, fail: 0.01, direction: 'fall' },
   rateOfChange: { most: 0.00001, direction: 'fall' },
   flatLine: { tolerance: 0.0005, suspectAfter: 3, failAfter: 5 },
@@ -96,7 +96,7 @@ describe('readings that come in one by one', () => {
     expect(JSON.stringify(flags.state).length).toBeLessThan(300)
   })
   it('are not watched with limits that make no sense', () => {
-    expectDomainError(() => watchShots({ ...limits, longestRise: minutes(0) }), { quantity: 'longest rise' })
+    expectDomainError(() => watchShots({ ...limits, maxRiseTime: minutes(0) }), { quantity: 'longest rise' })
     expectInputError(() => watchReadings({ ...tests, spike: { suspect: 2, fail: 1 } }), 'fail')
     expectInputError(() => runReducer({ reducer: undefined as never, inputs: [] }), 'reducer')
   })
@@ -106,7 +106,7 @@ describe('stretches of a record', () => {
   it('hold every good reading once and no seam', () => {
     fc.assert(
       fc.property(records, ({ time, value }) => {
-        const segments = segmentsOf({ time, value, longestStep: minutes(12) })
+        const segments = splitRecord({ time, value, maxStep: minutes(12) })
         let good = 0
         for (const { first, last, readings } of segments) {
           let before = Number.NaN
@@ -131,24 +131,24 @@ describe('noise', () => {
   it('is that of normal deviates on a course of shots and dry-downs', () => {
     const normal = normalFrom(7)
     const value = Array.from({ length: 5000 }, (_, i) => 0.6 - 0.0004 * (i % 50) + 0.001 * normal())
-    const noise = noiseOf({ value })
+    const noise = estimateNoise({ value })
     expect(noise).toMatchObject({ known: true, resolved: true })
     if (noise.known) expect(noise.deviation / 0.001).toBeCloseTo(1, 1)
   })
   it('below the steps of the readings is said to be unresolved', () => {
     const value = Array.from({ length: 300 }, (_, i) => Math.round(60 - i / 30) / 100)
-    expect(noiseOf({ value })).toMatchObject({ known: true, resolved: false })
-    const noise = noiseOf({ value })
+    expect(estimateNoise({ value })).toMatchObject({ known: true, resolved: false })
+    const noise = estimateNoise({ value })
     if (noise.known) expect(noise.deviation).toBeCloseTo(0.01 / Math.sqrt(12), 9)
     const normal = normalFrom(8)
     const fine = Array.from({ length: 3000 }, () => 0.6 + 0.001 * normal())
     const rounded = fine.map((x) => Math.round(x * 1000) / 1000)
-    expect(noiseOf({ value: fine })).toMatchObject({ resolved: true })
-    expect(noiseOf({ value: rounded })).toMatchObject({ resolved: false })
+    expect(estimateNoise({ value: fine })).toMatchObject({ resolved: true })
+    expect(estimateNoise({ value: rounded })).toMatchObject({ resolved: false })
   })
   it('is not known from a frozen record or a short one', () => {
-    expect(noiseOf({ value: new Float64Array(100) })).toMatchObject({ known: false })
-    expect(noiseOf({ value: [1, 2, 3] })).toMatchObject({ known: false })
+    expect(estimateNoise({ value: new Float64Array(100) })).toMatchObject({ known: false })
+    expect(estimateNoise({ value: [1, 2, 3] })).toMatchObject({ known: false })
   })
 })
 

@@ -72,7 +72,7 @@ describe('text in arguments', () => {
     expect(shown("shotVolume({ substrateVolume: '11000 mL', rise: 0.03, drainFraction: percent(15) })")).toBe(
       '0.388235 L',
     )
-    expect(shown("warmBy('20 °C', '9 °F')")).toBe('25 °C')
+    expect(shown("shiftTemperature('20 °C', '9 °F')")).toBe('25 °C')
     expect(shown("inMinutes('3 h')")).toBe('180 min')
     expect(shown("litres('1 US gal')")).toBe('3.78541 L')
     expect(shown("dayLengthFao56({ latitude: '-20 °', day: 246 })")).toMatch(/ h$|^\d/)

@@ -1,13 +1,13 @@
 import {
   checkReadings,
   checkWatering,
-  findSeams,
   findShots,
+  findTimeBreaks,
   instant,
   litres,
   minutes,
   newestReading,
-  segmentsOf,
+  splitRecord,
   waterContent,
   waterContentChange,
 } from 'porewater'
@@ -26,7 +26,7 @@ describe('a record with a touch, a frozen stretch, a power cut and a clock that 
     value,
     expectedStep: minutes(5),
     gapFactor: 1.5,
-    grossRange: { sensorLowest: 0, sensorHighest: 1, expectedLowest: 0.2, expectedHighest: 0.9 },
+    grossRange: { sensorMin: 0, sensorMax: 1, expectedMin: 0.2, expectedMax: 0.9 },
     spike: { suspect: 0.02, fail: 0.05 },
     flatLine: { tolerance: 0.0005, suspectAfter: 3, failAfter: 5 },
   })
@@ -43,7 +43,7 @@ describe('a record with a touch, a frozen stretch, a power cut and a clock that 
   })
   it('shows the power cut as a gap and the clock as a failure', () => {
     expect(flags('timeGap')).toEqual([2, 1, 1, 1, 1, 1, 1, 1, 1, 1, 3, 1, 4, 1, 1])
-    expect(findSeams({ time, expectedStep: minutes(5) })).toEqual([
+    expect(findTimeBreaks({ time, expectedStep: minutes(5) })).toEqual([
       { index: 10, kind: 'gap', seconds: 3600, mayBeClockChange: 'forward' },
       { index: 12, kind: 'step back', seconds: -3300, mayBeClockChange: 'back' },
     ])
@@ -57,9 +57,9 @@ describe('a record with a touch, a frozen stretch, a power cut and a clock that 
     expect(newest).toMatchObject({ known: true, value: 0.517, isLast: true, age: 100 })
   })
   it('holds no shot, not even the touch, and no stretch that reaches across gap or seam', () => {
-    const limits = { leastRise: waterContentChange(0.01), longestRise: minutes(30), longestStep: minutes(8) }
+    const limits = { minRise: waterContentChange(0.01), maxRiseTime: minutes(30), maxStep: minutes(8) }
     expect(findShots({ time, content: value, ...limits })).toEqual([])
-    expect(segmentsOf({ time, value, longestStep: minutes(8) })).toMatchObject([
+    expect(splitRecord({ time, value, maxStep: minutes(8) })).toMatchObject([
       { first: 0, last: 9 },
       { first: 10, last: 11 },
       { first: 12, last: 14 },
@@ -69,10 +69,10 @@ describe('a record with a touch, a frozen stretch, a power cut and a clock that 
     const { allowed, refusals } = checkWatering({
       request: { volume: litres(0.2), runTime: minutes(4) },
       limits: {
-        mostPerShot: litres(0.5),
-        mostPerDay: litres(5),
-        mostRunTime: minutes(10),
-        leastOffTime: minutes(15),
+        maxPerShot: litres(0.5),
+        maxPerDay: litres(5),
+        maxRunTime: minutes(10),
+        minRest: minutes(15),
         oldestReading: minutes(20),
         fullPoint: waterContent(0.6),
       },

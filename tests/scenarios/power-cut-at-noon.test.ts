@@ -56,9 +56,9 @@ describe('a power cut at noon, and the way back', () => {
   })
   it('is paced by the motor: twelve starts an hour, 45 min for ten shots', () => {
     expect(pump.startsPerHour).toBeCloseTo(12, 9)
-    expect(inMinutes(pump.leastPeriod)).toBeCloseTo(5, 9)
-    expect(pump.leastRest).toBe(75)
-    expect((series.shots - 1) * inMinutes(pump.leastPeriod)).toBeCloseTo(45, 9)
+    expect(inMinutes(pump.minPeriod)).toBeCloseTo(5, 9)
+    expect(pump.minRest).toBe(75)
+    expect((series.shots - 1) * inMinutes(pump.minPeriod)).toBeCloseTo(45, 9)
   })
   it('loses half of one big pour of 2 L', () => {
     const poured = bucketShot({

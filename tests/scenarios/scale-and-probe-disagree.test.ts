@@ -5,10 +5,10 @@ import {
   probeAgainstScale,
   responseToShots,
   squareMetres,
-  useByWeighing,
-  useDepthByWeighing,
   waterContent,
   waterContentChange,
+  waterUseDepthFromWeighing,
+  waterUseFromWeighing,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
 
@@ -30,8 +30,8 @@ describe('a scale and a probe that disagree', () => {
     expect(Math.abs(got - answer)).toBeLessThanOrEqual(tolerance)
 
   it('used 0.92 L by the scale, 2.56 mm, and drained a quarter', () => {
-    within(useByWeighing(weighings), 0.92, 9.2e-5)
-    within(useDepthByWeighing({ ...weighings, area: squareMetres(0.36) }), 2.55556, 0.000256)
+    within(waterUseFromWeighing(weighings), 0.92, 9.2e-5)
+    within(waterUseDepthFromWeighing({ ...weighings, area: squareMetres(0.36) }), 2.55556, 0.000256)
     within(drainFraction({ applied: litres(1.8), drained: litres(0.46) }), 0.255556, 2.56e-5)
   })
   it('stored 0.42 L, of which the probe saw 0.144 L', () => {

@@ -64,10 +64,10 @@ const WHOLE: { readonly [N in DocumentName]: unknown } = {
     refillPoint: 0.5,
     fullPoint: 0.62,
     drainFraction: 0.2,
-    leastRunTime: 60,
-    mostRunTime: 900,
+    minRunTime: 60,
+    maxRunTime: 900,
     minRest: 900,
-    mostPerDay: 8,
+    maxPerDay: 8,
   },
   emitters: { version: 1, emitters: 2, emitterFlow: 2, lineFill: 8 },
   reading: { version: 1, time: 1779148800, source: 'A1', kind: 'WaterContent', value: 0.55, quality: 1 },
@@ -96,7 +96,7 @@ const WHOLE: { readonly [N in DocumentName]: unknown } = {
     container: {
       substrateVolume: '14 L',
       containerCapacity: '62 %',
-      lowestContent: 0.15,
+      minContent: 0.15,
       bypass: 0.1,
       drainLag: '10 min',
     },
@@ -109,10 +109,10 @@ const WHOLE: { readonly [N in DocumentName]: unknown } = {
     emitters: 2,
     emitterFlow: '2 L/h',
     lineFill: '8 s',
-    leastRunTime: '2 min',
-    mostRunTime: '15 min',
+    minRunTime: '2 min',
+    maxRunTime: '15 min',
     minRest: '15 min',
-    mostPerDay: '8 L',
+    maxPerDay: '8 L',
     trigger: { by: 'level' },
   },
   plan: {
@@ -379,8 +379,8 @@ describe('numbers and text with a unit', () => {
     expect(problemsOf(() => readDocument('limits', { ...limits, refillPoint: 0.7 }))).toMatchObject([
       { path: 'refillPoint', value: '0.7' },
     ])
-    expect(problemsOf(() => readDocument('limits', { ...limits, leastRunTime: 901 }))).toMatchObject([
-      { path: 'leastRunTime' },
+    expect(problemsOf(() => readDocument('limits', { ...limits, minRunTime: 901 }))).toMatchObject([
+      { path: 'minRunTime' },
     ])
     const request = WHOLE['plan request'] as object
     expect(problemsOf(() => readDocument('plan request', { ...request, fullPoint: 0.7 }))).toMatchObject([

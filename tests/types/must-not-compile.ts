@@ -49,6 +49,7 @@ import {
   type SolutionEC,
   type SuctionHead,
   scale,
+  shiftTemperature,
   subtract,
   sum,
   type Temperature,
@@ -59,7 +60,6 @@ import {
   type Volume,
   type WaterContent,
   type WaterContentChange,
-  warmBy,
   waterContent,
   waterContentChange,
   waterContentTopp1980,
@@ -81,7 +81,7 @@ add(celsius(20), celsius(5))
 // @ts-expect-error nor do they scale
 scale(celsius(20), 2)
 // @ts-expect-error 5 °C as a place is not 5 K of difference
-warmBy(celsius(20), celsius(5))
+shiftTemperature(celsius(20), celsius(5))
 // @ts-expect-error a difference is not a place
 export const a09: Temperature = temperatureDifference(celsius(20), celsius(15))
 // @ts-expect-error a place is not a difference

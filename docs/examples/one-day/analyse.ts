@@ -341,8 +341,8 @@ function demandOf(loaded: Loaded, setup: Setup, from: number, to: number): Known
       day: dayOfYear(dayNumber(from)),
       highest: celsius(Math.max(...air)),
       lowest: celsius(Math.min(...air)),
-      highestHumidity: percent(Math.min(100, Math.max(...humidity))),
-      lowestHumidity: percent(Math.min(100, Math.min(...humidity))),
+      maxHumidity: percent(Math.min(100, Math.max(...humidity))),
+      minHumidity: percent(Math.min(100, Math.min(...humidity))),
       solar: wattsPerSquareMetreDayMean(Math.max(0, total(radiation) / radiation.length)),
       wind: { speed: metresPerSecond(wind.length === 0 ? 0.2 : total(wind) / wind.length), height: metres(2) },
     })
@@ -413,7 +413,7 @@ function planOf(
       container: {
         substrateVolume: litres(container.substrateLitres),
         containerCapacity: fullPoint,
-        lowestContent: lowest,
+        minContent: lowest,
         bypass: fraction(0.1),
         drainLag: minutes(15),
       },
@@ -426,10 +426,10 @@ function planOf(
       emitters: container.emitters,
       emitterFlow: litresPerHour(container.emitterLitresPerHour),
       lineFill: seconds(container.lineFillSeconds),
-      leastRunTime: seconds(wanted.leastShotSeconds),
-      mostRunTime: minutes(20),
+      minRunTime: seconds(wanted.leastShotSeconds),
+      maxRunTime: minutes(20),
       minRest: minutes(15),
-      mostPerDay: litres(2.5 * use + 0.5),
+      maxPerDay: litres(2.5 * use + 0.5),
       trigger: { by: 'level' },
     }),
   )

@@ -3,15 +3,15 @@ import {
   countFlags,
   type FlagCounts,
   type FoundShot,
-  findSeams,
   findShots,
+  findTimeBreaks,
   flatLineTest,
   grossRangeTest,
   minutes,
   rateOfChangeTest,
-  type Seam,
   scale,
   spikeTest,
+  type TimeBreak,
   timeGapTest,
   waterContentChange,
 } from 'porewater'
@@ -29,7 +29,7 @@ export interface CheckedProbe {
 }
 
 export interface Checked {
-  readonly seams: readonly Seam[]
+  readonly seams: readonly TimeBreak[]
   readonly probes: readonly CheckedProbe[]
 }
 
@@ -58,25 +58,25 @@ export function check(loaded: Loaded, setup: Setup): Checked {
       clock,
       grossRangeTest({
         value,
-        sensorLowest: -0.1,
-        sensorHighest: 1,
-        expectedLowest: setup.limits.lowest,
-        expectedHighest: setup.limits.highest,
+        sensorMin: -0.1,
+        sensorMax: 1,
+        expectedMin: setup.limits.lowest,
+        expectedMax: setup.limits.highest,
       }),
-      spikeTest({ value, suspect: 6 * setup.limits.leastRise, fail: 12 * setup.limits.leastRise }),
+      spikeTest({ value, suspect: 6 * setup.limits.minRise, fail: 12 * setup.limits.minRise }),
       fromTheFirstRepeat(flatLineTest({ value, tolerance: 0, suspectAfter: REPEATS, failAfter: 4 * REPEATS })),
-      rateOfChangeTest({ time, value, most: (4 * setup.limits.leastRise) / expectedStep, direction: 'fall' }),
+      rateOfChangeTest({ time, value, most: (4 * setup.limits.minRise) / expectedStep, direction: 'fall' }),
     ])
     const content = value.map((x, i) => ((flags[i] as number) <= 2 ? x : Number.NaN))
     const shots = findShots({
       time,
       content,
-      leastRise: waterContentChange(setup.limits.leastRise),
-      longestRise: minutes(Math.max(30, 4 * setup.minutesBetweenReadings)),
+      minRise: waterContentChange(setup.limits.minRise),
+      maxRiseTime: minutes(Math.max(30, 4 * setup.minutesBetweenReadings)),
       // One missing reading is bridged, no more.
-      longestStep: scale(expectedStep, 2.2),
+      maxStep: scale(expectedStep, 2.2),
     })
     return { name, counts: countFlags(flags), content, shots, extrapolated }
   })
-  return { seams: findSeams({ time, expectedStep }), probes }
+  return { seams: findTimeBreaks({ time, expectedStep }), probes }
 }

@@ -91,7 +91,7 @@ export const setupSchema = z.strictObject({
     })
     .optional(),
   /** Reading and water content limits beyond which a value is refused or doubted. */
-  limits: z.strictObject({ lowest: z.number(), highest: z.number(), leastRise: z.number().positive() }),
+  limits: z.strictObject({ lowest: z.number(), highest: z.number(), minRise: z.number().positive() }),
 })
 export type Setup = z.infer<typeof setupSchema>
 

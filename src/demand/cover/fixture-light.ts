@@ -1,0 +1,116 @@
+import type { Area } from '../../quantity/area.js'
+import type { Domain } from '../../quantity/domain.js'
+import { InputError } from '../../quantity/errors.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { Irradiance } from '../../quantity/irradiance.js'
+import type { PhotonFluxDensity } from '../../quantity/photon-flux.js'
+import type { PhotonYield } from '../../quantity/photon-yield.js'
+import type { Power } from '../../quantity/power.js'
+import type { Share } from '../../quantity/share.js'
+import { PHOTON_YIELD } from './cover-domains.js'
+
+/** Lamps over an area: what they take and what they give. */
+export interface FixtureLightInput {
+  /** Electrical power of all fixtures, with drivers. Unit: W. Range: [0, ∞). */
+  readonly electricalPower: Power
+  /** Area that they light. Unit: m². Range: (0, ∞). */
+  readonly area: Area
+  /** Photons of 400 to 700 nm for each joule of electricity: the efficacy on the data sheet. Unit: µmol/J. Range: (0, 6]. */
+  readonly efficacy: PhotonYield
+  /** Photons for each joule of the light itself, above the efficacy. Unit: µmol/J. Range: [3, 6]. */
+  readonly photonsPerJoule: PhotonYield
+  /** Share of the light that reaches the top of the crop; 1 by default. Unit: 1. Range: (0, 1]. */
+  readonly reachingCrop?: Share
+}
+
+/** Where the electricity of lamps goes, for each square metre. The three flows of energy add up to the electricity. */
+export interface FixtureLight {
+  /** Photons on the crop. Unit: µmol/m²/s. */
+  readonly photonFlux: PhotonFluxDensity
+  /** Light on the crop. Unit: W/m². */
+  readonly lightOnCrop: Irradiance
+  /** Light on walls and paths. Unit: W/m². */
+  readonly lightElsewhere: Irradiance
+  /** Heat that fixtures give to the room. Unit: W/m². */
+  readonly fixtureHeat: Irradiance
+  /** Electricity. Unit: W/m². */
+  readonly electricity: Irradiance
+}
+
+const POWER: Domain = {
+  quantity: 'electrical power',
+  unit: 'W',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give the power that the fixtures draw, drivers included',
+}
+const AREA: Domain = {
+  quantity: 'lit area',
+  unit: 'm²',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'give the area under the lamps, above 0',
+}
+const EFFICACY: Domain = {
+  quantity: 'efficacy',
+  unit: 'µmol/J',
+  min: 0,
+  max: 6,
+  ends: '(]',
+  hint: 'give photons for each joule of electricity: about 1.7 for sodium lamps, 2.5 to 3.5 for light-emitting diodes',
+}
+const REACHING: Domain = {
+  quantity: 'share of the light that reaches the crop',
+  unit: '1',
+  min: 0,
+  max: 1,
+  ends: '(]',
+  hint: 'give a share above 0; walls and paths take the rest',
+}
+
+/**
+ * Light and heat of lamps from their electrical power: what `transpirationUnderLamps()` takes, and what the room has to carry away.
+ *
+ * ```math
+ * PPFD = u\,\eta\,\frac{P}{A}, \qquad Q = \frac{P}{A}\left(1 - \frac{\eta}{y}\right)
+ * ```
+ *
+ * All electricity ends as heat or as vapour in the room. Lamps near water need the protection that the electrical code asks for; leave
+ * the wiring to licensed people.
+ *
+ * @param input - Power, area, efficacy, photons for each joule of light, share that reaches the crop.
+ * @returns Photon flux on the crop, light and heat for each square metre.
+ * @throws `DomainError` outside the ranges, `InputError` when the efficacy is above the photons that light can hold.
+ * @validity Light counted from 400 to 700 nm: energy beyond (far red, infrared of sodium lamps) is counted as heat of the fixture though part of it shines on the leaves.
+ * @source definition
+ * @example
+ * ```ts
+ * fixtureLight({
+ *   electricalPower: watts(6000), area: squareMetres(60), efficacy: micromolesPerJoule(2.8), photonsPerJoule: micromolesPerJoule(4.8),
+ *   reachingCrop: fraction(0.9),
+ * }) // => { photonFlux: 252, lightOnCrop: 52.5, lightElsewhere: 5.83, fixtureHeat: 41.7, electricity: 100 }
+ * ```
+ */
+export function fixtureLight(input: FixtureLightInput): FixtureLight {
+  const electricity = numberIn(input.electricalPower, POWER, 'electricalPower') / numberIn(input.area, AREA, 'area')
+  const efficacy = numberIn(input.efficacy, EFFICACY, 'efficacy')
+  const photons = numberIn(input.photonsPerJoule, PHOTON_YIELD, 'photonsPerJoule')
+  if (efficacy > photons) {
+    throw new InputError(
+      'efficacy',
+      `${efficacy} µmol for each joule of electricity is more than the ${photons} in a joule of its light`,
+      'check that the two are not swapped',
+    )
+  }
+  const light = (electricity * efficacy) / photons
+  const lightOnCrop = numberIn(input.reachingCrop ?? 1, REACHING, 'reachingCrop') * light
+  return {
+    photonFlux: (lightOnCrop * photons) as PhotonFluxDensity,
+    lightOnCrop: lightOnCrop as Irradiance,
+    lightElsewhere: (light - lightOnCrop) as Irradiance,
+    fixtureHeat: (electricity - light) as Irradiance,
+    electricity: electricity as Irradiance,
+  }
+}

@@ -1,0 +1,155 @@
+import type { Domain } from '../../quantity/domain.js'
+import type { Finding } from '../../quantity/finding.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { RadiationSum } from '../../quantity/radiation-sum.js'
+import type { WaterDepth } from '../../quantity/water-depth.js'
+
+/** A radiation sum and what the crop uses for it. */
+export interface RadiationRuleInput {
+  /** Radiation sum that belongs to the coefficient, outside or inside. Unit: J/cm². Range: [0, 20000]. */
+  readonly radiationSum: RadiationSum
+  /** Water used on a square metre for each J/cm². Unit: mL/m² per J/cm². Range: (0, 10]. */
+  readonly usePerJoule: number
+}
+
+/** The use by the rule, and what speaks against it. */
+export interface RadiationRuleUse {
+  /** Water use. Unit: mm. */
+  readonly use: WaterDepth
+  /** The use if all this radiation evaporated water. Unit: mm. */
+  readonly ceiling: WaterDepth
+  /** A caution when the coefficient passes what the radiation can evaporate. */
+  readonly warnings: readonly Finding[]
+}
+
+const SUM: Domain = {
+  quantity: 'radiation sum',
+  unit: 'J/cm²',
+  min: 0,
+  max: 20000,
+  ends: '[]',
+  hint: 'give the sum of a day or less in J/cm²; a clear summer day has about 3000',
+}
+const USE: Domain = {
+  quantity: 'water use for each J/cm²',
+  unit: 'mL/m² per J/cm²',
+  min: 0,
+  max: 10,
+  ends: '(]',
+  hint: 'give 1 to 3 for a grown crop; a value in litres or for each plant is another number',
+}
+
+/**
+ * Water use of a crop by the radiation sum, with the ceiling that the latent heat of water sets.
+ *
+ * ```math
+ * W = c\,S, \qquad c_{max} = \frac{10\ \mathrm{kJ\,m^{-2}}}{2.45\ \mathrm{MJ\,kg^{-1}}} = 4.08\ \mathrm{mL\,m^{-2}}\ \text{per J/cm²}
+ * ```
+ *
+ * A coefficient above 4.08 uses more energy than the radiation brings: possible only with heating, lamps or dry air that is not in the
+ * sum, and otherwise a mistake of unit. It is computed with a caution.
+ *
+ * @param input - Radiation sum and coefficient.
+ * @returns Use, ceiling and cautions.
+ * @throws `DomainError` outside the ranges.
+ * @validity Days led by the sun; heating, lamps and night use are not in it.
+ * @source common practice, no source; the ceiling: Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Table 3 (2.45 MJ/kg)
+ * @example
+ * ```ts
+ * waterUseFromRadiationSum({ radiationSum: joulesPerSquareCentimetre(1500), usePerJoule: 2 }) // => { use: 3.0, ceiling: 6.12, warnings: [] }
+ * ```
+ */
+export function waterUseFromRadiationSum(input: RadiationRuleInput): RadiationRuleUse {
+  const sum = numberIn(input.radiationSum, SUM, 'radiationSum')
+  const coefficient = numberIn(input.usePerJoule, USE, 'usePerJoule')
+  // 1 J/cm² is 0.01 MJ/m², and 2.45 MJ evaporates a kilogram.
+  const ceiling = 0.01 / 2.45
+  const warnings: Finding[] = []
+  if (coefficient / 1000 > ceiling) {
+    warnings.push({
+      code: 'above-latent-heat',
+      level: 'danger',
+      message: `${coefficient} mL/m² per J/cm² is above the 4.08 that this radiation can evaporate: check the unit, or count heating and dry air apart`,
+      about: 'usePerJoule',
+      value: coefficient,
+      unit: 'mL/m² per J/cm²',
+      source: 'FAO Irrigation and Drainage Paper 56, Table 3',
+    })
+  }
+  return { use: ((coefficient / 1000) * sum) as WaterDepth, ceiling: (ceiling * sum) as WaterDepth, warnings }
+}
+
+/** Radiation, heating and the size of the crop. */
+export interface RadiationAndHeatingInput {
+  /** Radiation sum of the day outside. Unit: J/cm². Range: [0, 20000]. */
+  readonly radiationSum: RadiationSum
+  /** Sum over the day of pipe less air temperature. Unit: °C·min. Range: [0, 200000]. */
+  readonly heatingSum: number
+  /** Use for each J/cm², of a full-grown crop. Unit: mm per J/cm². Range: [0, 0.01]. */
+  readonly usePerJoule: number
+  /** Use for each degree and minute of heating, of a full-grown crop. Unit: mm per °C·min. Range: [0, 0.001]. */
+  readonly usePerDegreeMinute: number
+  /** Size of the crop, 1 when full-grown. Unit: 1. Range: [0, 2]. */
+  readonly cropSize: number
+}
+
+const HEATING: Domain = {
+  quantity: 'sum of pipe less air temperature',
+  unit: '°C·min',
+  min: 0,
+  max: 200000,
+  ends: '[]',
+  hint: 'add up the difference of each minute while the pipe is warmer than the air',
+}
+const PER_JOULE: Domain = {
+  quantity: 'use for each J/cm²',
+  unit: 'mm per J/cm²',
+  min: 0,
+  max: 0.01,
+  ends: '[]',
+  hint: 'about 0.002',
+}
+const PER_DEGREE: Domain = {
+  quantity: 'use for each degree and minute',
+  unit: 'mm per °C·min',
+  min: 0,
+  max: 0.001,
+  ends: '[]',
+  hint: 'about 0.00002',
+}
+const SIZE: Domain = {
+  quantity: 'size of the crop',
+  unit: '1',
+  min: 0,
+  max: 2,
+  ends: '[]',
+  hint: 'give 1 for a full-grown crop',
+}
+
+/**
+ * Water use of a heated crop under glass from radiation and pipe heat.
+ *
+ * ```math
+ * T = f\left(a\,S + b \sum (T_{pipe} - T_{air})\right)
+ * ```
+ *
+ * @param input - Sums of radiation and heating, their coefficients and the size of the crop.
+ * @returns Water use. Unit: mm.
+ * @throws `DomainError` outside the ranges.
+ * @validity Glasshouses heated by pipes near the crop; the coefficients belong to the crop and the house.
+ * @source de Graaf, R. and van den Ende, J. (1981), Acta Horticulturae 119; de Graaf, R. (1988), Acta Horticulturae 229 [from memory]
+ * @example
+ * ```ts
+ * waterUseFromRadiationAndHeating({
+ *   radiationSum: joulesPerSquareCentimetre(300), heatingSum: 30000, usePerJoule: 0.0018, usePerDegreeMinute: 0.000022, cropSize: 0.6,
+ * }) // => 0.72
+ * ```
+ */
+export function waterUseFromRadiationAndHeating(input: RadiationAndHeatingInput): WaterDepth {
+  const light =
+    numberIn(input.usePerJoule, PER_JOULE, 'usePerJoule') * numberIn(input.radiationSum, SUM, 'radiationSum')
+  const heat =
+    numberIn(input.usePerDegreeMinute, PER_DEGREE, 'usePerDegreeMinute') *
+    numberIn(input.heatingSum, HEATING, 'heatingSum')
+  return (numberIn(input.cropSize, SIZE, 'cropSize') * (light + heat)) as WaterDepth
+}

@@ -1,0 +1,173 @@
+import { psychrometricConstantFao56 } from '../../air/psychrometric-constant-fao56.js'
+import {
+  saturationVapourPressureFao56,
+  slopeOfSaturationVapourPressureFao56,
+} from '../../air/saturation-vapour-pressure-fao56.js'
+import type { Domain } from '../../quantity/domain.js'
+import type { HourlyCropET } from '../../quantity/evapotranspiration-hourly.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { Irradiance } from '../../quantity/irradiance.js'
+import type { LeafAreaIndex } from '../../quantity/plant.js'
+import type { Pressure, VapourPressureDeficit } from '../../quantity/pressure.js'
+import type { Temperature } from '../../quantity/temperature.js'
+import { AIR, DEFICIT, LEAF_AREA, NET, RESISTANCE } from './cover-domains.js'
+
+/** The climate among the plants and how easily their leaves give off vapour. */
+export interface StanghelliniInput {
+  /** Net radiation of the crop, for each square metre of ground. Unit: W/m². Range: [-300, 1500]. */
+  readonly netRadiation: Irradiance
+  /** Air temperature. Unit: °C. Range: [0, 60]. */
+  readonly temperature: Temperature
+  /** Vapour pressure deficit of the air. Unit: kPa. Range: [0, 10]. */
+  readonly deficit: VapourPressureDeficit
+  /** Leaf area index. Unit: 1. Range: (0, 20]. */
+  readonly leafArea: LeafAreaIndex
+  /** Resistance of the leaf itself. Unit: s/m. Range: [1, 100000]. */
+  readonly leafResistance: number
+  /** Resistance of the air at the leaf; 275 by default. Unit: s/m. Range: [1, 100000]. */
+  readonly airResistance?: number
+  /** Atmospheric pressure; 101.325 by default. Unit: kPa. Range: [40, 110]. */
+  readonly pressure?: Pressure
+}
+
+/** Transpiration and where its energy comes from. */
+export interface CanopyTranspiration {
+  /** Transpiration; negative values are dew. Unit: mm/h. */
+  readonly transpiration: HourlyCropET
+  /** Energy that leaves as vapour. Unit: W/m². */
+  readonly latentHeat: Irradiance
+  /** Net radiation less latent heat: what warms the air; negative when the air pays. Unit: W/m². */
+  readonly sensibleHeat: Irradiance
+  /** Leaf temperature that closes the balance. Unit: °C. */
+  readonly leafTemperature: Temperature
+}
+
+const PRESSURE: Domain = {
+  quantity: 'atmospheric pressure',
+  unit: 'kPa',
+  min: 40,
+  max: 110,
+  ends: '[]',
+  hint: 'give the pressure of the place in kPa',
+}
+const HEAT_OF_AIR = 1013
+const LATENT = 2.45e6
+
+/**
+ * Transpiration of a greenhouse crop by the Penman-Monteith equation of Stanghellini, which counts both sides of all leaves.
+ *
+ * ```math
+ * \lambda E = \frac{\epsilon R_n + \frac{2\,LAI\,\rho c_p}{\gamma\,r_a}\,D}{1 + \epsilon + r_s / r_a}, \qquad \epsilon = \frac{\Delta}{\gamma}
+ * ```
+ *
+ * At night put in the night resistance and the small or negative net radiation: the deficit drives what is left.
+ *
+ * @param input - Net radiation, air, leaf area and resistances.
+ * @returns Transpiration, heat flows and leaf temperature.
+ * @throws `DomainError` outside the ranges.
+ * @validity Tomato in glasshouses with hot-water pipes; closed canopies of other crops with their own resistances.
+ * @source Stanghellini, C. (1987), Transpiration of greenhouse crops, PhD thesis, Wageningen [form from memory]
+ * @example
+ * ```ts
+ * const day = transpirationStanghellini1987({
+ *   netRadiation: wattsPerSquareMetre(250), temperature: celsius(24), deficit: kilopascals(1.2), leafArea: leafAreaIndex(3),
+ *   leafResistance: 150,
+ * })
+ * day.transpiration // => 0.395
+ * ```
+ */
+export function transpirationStanghellini1987(input: StanghelliniInput): CanopyTranspiration {
+  const net = numberIn(input.netRadiation, NET, 'netRadiation')
+  const temperature = numberIn(input.temperature, AIR, 'temperature') as Temperature
+  const deficit = numberIn(input.deficit, DEFICIT, 'deficit')
+  const leafArea = numberIn(input.leafArea, LEAF_AREA, 'leafArea')
+  const air = numberIn(input.airResistance ?? 275, RESISTANCE, 'airResistance')
+  const pressure = numberIn(input.pressure ?? 101.325, PRESSURE, 'pressure') as Pressure
+  const gamma = psychrometricConstantFao56(pressure)
+  const epsilon = slopeOfSaturationVapourPressureFao56(temperature) / gamma
+  const actual = saturationVapourPressureFao56(temperature) - deficit
+  const airDensity = (1000 * (pressure - 0.378 * actual)) / (287.05 * (temperature + 273.15))
+  const conductance = (2 * leafArea * airDensity * HEAT_OF_AIR) / air
+  const latent =
+    (epsilon * net + (conductance * deficit) / gamma) /
+    (1 + epsilon + numberIn(input.leafResistance, RESISTANCE, 'leafResistance') / air)
+  const sensible = net - latent
+  return {
+    transpiration: ((latent * 3600) / LATENT) as HourlyCropET,
+    latentHeat: latent as Irradiance,
+    sensibleHeat: sensible as Irradiance,
+    leafTemperature: (temperature + sensible / conductance) as Temperature,
+  }
+}
+
+/** What opens and closes the pores of a tomato leaf. */
+export interface LeafResistanceInput {
+  /** Radiation for each square metre of leaf: that on the crop over twice the leaf area index. Unit: W/m². Range: [0, 1500]. */
+  readonly radiationOnLeaf: Irradiance
+  /** Leaf temperature. Unit: °C. Range: [0, 60]. */
+  readonly leafTemperature: Temperature
+  /** Deficit from leaf to air. Unit: kPa. Range: [0, 10]. */
+  readonly deficit: VapourPressureDeficit
+  /** Carbon dioxide in the air; 200 by default, where it closes nothing. Unit: ppm. Range: [0, 5000]. */
+  readonly carbonDioxide?: number
+  /** Whether it is night; false by default. */
+  readonly night?: boolean
+}
+
+const CARBON_DIOXIDE: Domain = {
+  quantity: 'carbon dioxide',
+  unit: 'ppm',
+  min: 0,
+  max: 5000,
+  ends: '[]',
+  hint: 'give parts per million; outside air has about 420',
+}
+const ON_LEAF: Domain = {
+  quantity: 'radiation on the leaf',
+  unit: 'W/m²',
+  min: 0,
+  max: 1500,
+  ends: '[]',
+  hint: 'divide the radiation on the crop by twice the leaf area index',
+}
+
+/**
+ * Resistance of a tomato leaf to vapour, from light, warmth, carbon dioxide and dryness.
+ *
+ * ```math
+ * r_s = r_{min}\,\frac{I + 4.3}{I + 0.54}\,\left(1 + a\,(T - T_m)^2\right)\,\min\left(1.5, 1 + b\,(C - 200)^2\right)\,\min\left(3.8, 1 + d\,D^2\right)
+ * ```
+ *
+ * By day rmin 82 s/m, a 0.023, Tm 24.5 °C, b 6.1e-7, d 4.3 for D in kPa; at night 658.5 s/m, 0.005, 33.6 °C, 1.1e-11 and 5.2,
+ * without the term of light. Carbon dioxide below 200 ppm counts as 200.
+ *
+ * @param input - Light on the leaf, temperature, deficit, carbon dioxide, day or night.
+ * @returns Leaf resistance. Unit: s/m.
+ * @throws `DomainError` outside the ranges.
+ * @validity Tomato. The terms of light, warmth and carbon dioxide agree in two public programs that cite the thesis; the term of dryness
+ * does not: its cap is 3.8 in one, 5.8 in another, and a third has a curve that ends at 4. In dry air the answer is uncertain by a third.
+ * @source Stanghellini, C. (1987), Transpiration of greenhouse crops, PhD thesis, Wageningen, Eq. 3.51 [figures second-hand]
+ * @example
+ * ```ts
+ * leafResistanceStanghellini1987({
+ *   radiationOnLeaf: wattsPerSquareMetre(60), leafTemperature: celsius(24.5), deficit: kilopascals(0.5),
+ * }) // => 180.7
+ * ```
+ */
+export function leafResistanceStanghellini1987(input: LeafResistanceInput): number {
+  const light = numberIn(input.radiationOnLeaf, ON_LEAF, 'radiationOnLeaf')
+  const warmth = numberIn(input.leafTemperature, AIR, 'leafTemperature')
+  const dry = numberIn(input.deficit, DEFICIT, 'deficit') ** 2
+  const carbon = Math.max(0, numberIn(input.carbonDioxide ?? 200, CARBON_DIOXIDE, 'carbonDioxide') - 200) ** 2
+  if (input.night) {
+    return (
+      658.5 * (1 + 0.005 * (warmth - 33.6) ** 2) * Math.min(1.5, 1 + 1.1e-11 * carbon) * Math.min(3.8, 1 + 5.2 * dry)
+    )
+  }
+  return (
+    ((82 * (light + 4.3)) / (light + 0.54)) *
+    (1 + 0.023 * (warmth - 24.5) ** 2) *
+    Math.min(1.5, 1 + 6.1e-7 * carbon) *
+    Math.min(3.8, 1 + 4.3 * dry)
+  )
+}

@@ -1,0 +1,207 @@
+import type { Domain } from '../../quantity/domain.js'
+import { InputError } from '../../quantity/errors.js'
+import type { CropET } from '../../quantity/evapotranspiration.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { Length } from '../../quantity/length.js'
+import type { DepletionFraction, Share } from '../../quantity/share.js'
+import type { WaterContent } from '../../quantity/water-content.js'
+import type { WaterDepth } from '../../quantity/water-depth.js'
+import { CONTENT, CROP_ET, DEPLETION, DEPTH, THICKNESS, TOTAL_AVAILABLE } from './crop-domains.js'
+
+/** A root zone of one soil. */
+export interface RootZone {
+  /** Water content at field capacity. Unit: m³/m³. Range: [0, 1]. */
+  readonly fieldCapacity: WaterContent
+  /** Water content at the wilting point, below field capacity. Unit: m³/m³. Range: [0, 1]. */
+  readonly wiltingPoint: WaterContent
+  /** Depth of the roots. Unit: cm. Range: (0, 2000]. */
+  readonly rootDepth: Length
+}
+
+/**
+ * Water that a full root zone holds above the wilting point.
+ *
+ * ```math
+ * TAW = 1000\,(\theta_{FC} - \theta_{WP})\,Z_r
+ * ```
+ *
+ * @param zone - Water contents and root depth (in metres in the equation).
+ * @returns Total available water. Unit: mm.
+ * @throws `DomainError` outside the ranges, `InputError` when the wilting point is not below field capacity.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 82
+ * @example
+ * ```ts
+ * totalAvailableWater({ fieldCapacity: waterContent(0.25), wiltingPoint: waterContent(0.12), rootDepth: metres(0.5) }) // => 65
+ * ```
+ */
+export function totalAvailableWater({ fieldCapacity, wiltingPoint, rootDepth }: RootZone): WaterDepth {
+  const water = numberIn(fieldCapacity, CONTENT, 'fieldCapacity') - numberIn(wiltingPoint, CONTENT, 'wiltingPoint')
+  if (water <= 0) {
+    throw new InputError('wiltingPoint', 'it is not below field capacity', 'check that the two are not swapped')
+  }
+  return (10 * water * numberIn(rootDepth, THICKNESS, 'rootDepth')) as WaterDepth
+}
+
+/** Available water and the share that may be used. */
+export interface ReadilyAvailableInput {
+  /** Total available water. Unit: mm. Range: [0, 10000]. */
+  readonly totalAvailable: WaterDepth
+  /** Share of it that may be used without stress. Unit: 1. Range: [0, 1). */
+  readonly depletionFraction: DepletionFraction
+}
+
+/**
+ * Water that roots can take before the crop is short of it.
+ *
+ * ```math
+ * RAW = p\,TAW
+ * ```
+ *
+ * @param input - Total available water and depletion fraction.
+ * @returns Readily available water. Unit: mm.
+ * @throws `DomainError` outside the ranges.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 83
+ * @example
+ * ```ts
+ * readilyAvailableWater({ totalAvailable: millimetresOfDepth(160), depletionFraction: fraction(0.4) }) // => 64
+ * ```
+ */
+export function readilyAvailableWater({ totalAvailable, depletionFraction }: ReadilyAvailableInput): WaterDepth {
+  return (numberIn(depletionFraction, DEPLETION, 'depletionFraction') *
+    numberIn(totalAvailable, DEPTH, 'totalAvailable')) as WaterDepth
+}
+
+/** A tabled depletion fraction and the demand of the day. */
+export interface DepletionAdjustmentInput {
+  /** Tabled depletion fraction, for 5 mm/d. Unit: 1. Range: [0, 1). */
+  readonly tabled: DepletionFraction
+  /** Crop evapotranspiration. Unit: mm/d. Range: [0, 90]. */
+  readonly cropET: CropET
+}
+
+/**
+ * Depletion fraction for the demand of a day: on hot, dry days stress begins with more water left. Kept within 0.1 and 0.8.
+ *
+ * ```math
+ * p = \min\left(0.8, \max\left(0.1,\; p_{tab} + 0.04\,(5 - ET_c)\right)\right)
+ * ```
+ *
+ * @param input - Tabled fraction and crop evapotranspiration.
+ * @returns Depletion fraction. Unit: 1.
+ * @throws `DomainError` outside the ranges.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Table 22, footnote 2
+ * @example
+ * ```ts
+ * adjustedDepletionFraction({ tabled: fraction(0.4), cropET: millimetresPerDay(2) }) // => 0.52
+ * ```
+ */
+export function adjustedDepletionFraction({ tabled, cropET }: DepletionAdjustmentInput): DepletionFraction {
+  const moved = numberIn(tabled, DEPLETION, 'tabled') + 0.04 * (5 - numberIn(cropET, CROP_ET, 'cropET'))
+  return Math.min(0.8, Math.max(0.1, moved)) as DepletionFraction
+}
+
+/** How dry a root zone is. */
+export interface StressInput {
+  /** Total available water. Unit: mm. Range: (0, 10000]. */
+  readonly totalAvailable: WaterDepth
+  /** Water that is missing to field capacity. Unit: mm. Range: [0, 10000]. */
+  readonly depletion: WaterDepth
+  /** Share of the available water that may be used without stress. Unit: 1. Range: [0, 1). */
+  readonly depletionFraction: DepletionFraction
+}
+
+/**
+ * Share of the full transpiration that a dry root zone still allows: the water stress coefficient.
+ *
+ * ```math
+ * K_s = \min\left(1, \max\left(0, \frac{TAW - D_r}{(1 - p)\,TAW}\right)\right)
+ * ```
+ *
+ * @param input - Available water, depletion and depletion fraction.
+ * @returns Stress coefficient, 1 without stress. Unit: 1.
+ * @throws `DomainError` outside the ranges.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 84
+ * @example
+ * ```ts
+ * waterStressCoefficient({
+ *   totalAvailable: millimetresOfDepth(160), depletion: millimetresOfDepth(67), depletionFraction: fraction(0.4),
+ * }) // => 0.97
+ * ```
+ */
+export function waterStressCoefficient({ totalAvailable, depletion, depletionFraction }: StressInput): Share {
+  const total = numberIn(totalAvailable, TOTAL_AVAILABLE, 'totalAvailable')
+  const left = total - numberIn(depletion, DEPTH, 'depletion')
+  return Math.min(
+    1,
+    Math.max(0, left / ((1 - numberIn(depletionFraction, DEPLETION, 'depletionFraction')) * total)),
+  ) as Share
+}
+
+/** A measured water content and the root zone it belongs to. */
+export interface RootZoneDepletionInput {
+  /** Water content at field capacity. Unit: m³/m³. Range: [0, 1]. */
+  readonly fieldCapacity: WaterContent
+  /** Mean water content of the root zone. Unit: m³/m³. Range: [0, 1]. */
+  readonly content: WaterContent
+  /** Depth of the roots. Unit: cm. Range: (0, 2000]. */
+  readonly rootDepth: Length
+}
+
+/**
+ * Water that is missing in a root zone to field capacity; negative while it is wetter.
+ *
+ * ```math
+ * D_r = 1000\,(\theta_{FC} - \theta)\,Z_r
+ * ```
+ *
+ * @param input - Field capacity, water content and root depth (in metres in the equation).
+ * @returns Depletion. Unit: mm.
+ * @throws `DomainError` outside the ranges.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 87
+ * @example
+ * ```ts
+ * rootZoneDepletion({ fieldCapacity: waterContent(0.3), content: waterContent(0.24), rootDepth: metres(0.5) }) // => 30.0
+ * ```
+ */
+export function rootZoneDepletion({ fieldCapacity, content, rootDepth }: RootZoneDepletionInput): WaterDepth {
+  return (10 *
+    (numberIn(fieldCapacity, CONTENT, 'fieldCapacity') - numberIn(content, CONTENT, 'content')) *
+    numberIn(rootDepth, THICKNESS, 'rootDepth')) as WaterDepth
+}
+
+/** Water at hand and how fast it goes. */
+export interface DaysOfWaterInput {
+  /** Water that may be used. Unit: mm. Range: [0, 10000]. */
+  readonly available: WaterDepth
+  /** Crop evapotranspiration. Unit: mm/d. Range: (0, 90]. */
+  readonly cropET: CropET
+}
+
+const USE: Domain = {
+  quantity: 'crop evapotranspiration',
+  unit: 'mm/d',
+  min: 0,
+  max: 90,
+  ends: '(]',
+  hint: 'give a depth of water a day above zero; without use water lasts for ever',
+}
+
+/**
+ * How long available water lasts, the longest interval between irrigations.
+ *
+ * ```math
+ * t = RAW / ET_c
+ * ```
+ *
+ * @param input - Water and crop evapotranspiration.
+ * @returns Time. Unit: d.
+ * @throws `DomainError` outside the ranges.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, chapter 8
+ * @example
+ * ```ts
+ * daysOfWater({ available: millimetresOfDepth(23.6), cropET: millimetresPerDay(4) }) // => 5.9
+ * ```
+ */
+export function daysOfWater({ available, cropET }: DaysOfWaterInput): number {
+  return numberIn(available, DEPTH, 'available') / numberIn(cropET, USE, 'cropET')
+}

@@ -1,0 +1,38 @@
+import { numberIn } from '../../quantity/guard.js'
+import type { CropCoefficient, LeafAreaIndex } from '../../quantity/plant.js'
+import { LEAF_AREA } from '../cover/cover-domains.js'
+import { COEFFICIENT } from './crop-domains.js'
+
+/** A stand with fewer leaves than a full cover has. */
+export interface BasalFromLeafAreaInput {
+  /** Basal coefficient at full cover, moved to the climate: `fullCover` of `sparseBasalCoefficient()`. Unit: 1. Range: [0, 3]. */
+  readonly fullCoverCoefficient: CropCoefficient
+  /** Basal coefficient of dry bare soil, 0.15 to 0.20; 0.15 by default. Unit: 1. Range: [0, 3]. */
+  readonly minCoefficient?: CropCoefficient
+  /** Leaf area index of green, healthy leaves, one side counted. Unit: 1. Range: (0, 20]. */
+  readonly leafArea: LeafAreaIndex
+}
+
+/**
+ * Basal coefficient of a thin annual stand from its leaf area.
+ *
+ * ```math
+ * K_{cb} = K_{c,min} + (K_{cb,full} - K_{c,min})\,\left(1 - e^{-0.7\,LAI}\right)
+ * ```
+ *
+ * @param input - Coefficients at full cover and of bare soil, and leaf area index.
+ * @returns Coefficient. Unit: 1.
+ * @throws `DomainError` outside the ranges.
+ * @validity Mid-season of annual plants, natural or poor stands; from a leaf area index of 3 on it is nearly that of full cover.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 97
+ * @example
+ * ```ts
+ * basalCoefficientFromLeafArea({ fullCoverCoefficient: cropCoefficient(1.15), leafArea: leafAreaIndex(1.5) }) // => 0.80
+ * ```
+ */
+export function basalCoefficientFromLeafArea(input: BasalFromLeafAreaInput): CropCoefficient {
+  const lowest = numberIn(input.minCoefficient ?? 0.15, COEFFICIENT, 'minCoefficient')
+  const full = numberIn(input.fullCoverCoefficient, COEFFICIENT, 'fullCoverCoefficient')
+  return (lowest -
+    (full - lowest) * Math.expm1(-0.7 * numberIn(input.leafArea, LEAF_AREA, 'leafArea'))) as CropCoefficient
+}

@@ -1,0 +1,97 @@
+import { numberIn } from '../../quantity/guard.js'
+import type { Length } from '../../quantity/length.js'
+import type { CropCoefficient } from '../../quantity/plant.js'
+import type { RelativeHumidity } from '../../quantity/share.js'
+import type { Validity } from '../../quantity/validity.js'
+import type { WindSpeed } from '../../quantity/wind.js'
+import { WIND } from '../reference/penman-monteith-domains.js'
+import { COEFFICIENT, HEIGHT, HUMIDITY } from './crop-domains.js'
+
+/** The climate of a growth stage and the height of the crop in it. */
+export interface CropClimate {
+  /** Mean wind speed at 2 m over the stage. Unit: m/s. Range: [0, 120]. */
+  readonly windSpeed: WindSpeed
+  /** Mean over the stage of the lowest relative humidity of each day. Unit: 1. Range: [0, 1]. */
+  readonly minHumidity: RelativeHumidity
+  /** Mean height of the plants in the stage. Unit: cm. Range: [0, 10000]. */
+  readonly height: Length
+}
+
+/** A coefficient from a table and the climate to which it is to be moved. */
+export interface ClimateAdjustmentInput extends CropClimate {
+  /** Tabled mid-season or end coefficient, single or basal. Unit: 1. Range: [0, 3]. */
+  readonly coefficient: CropCoefficient
+}
+
+/** For which climates FAO-56 gives the adjustment of a crop coefficient. */
+export const validityCropClimateFao56: Validity = {
+  of: 'adjustedCropCoefficientFao56',
+  note: 'the adjustment of tabled coefficients; end coefficients below 0.45 are not adjusted',
+  inputs: {
+    windSpeed: { min: 1, max: 6, unit: 'm/s' },
+    minHumidity: { min: 0.2, max: 0.8, unit: '1' },
+    height: { min: 10, max: 1000, unit: 'cm' },
+  },
+}
+
+/**
+ * A tabled crop coefficient of the mid-season or the end, moved from the standard climate (45 % lowest humidity, 2 m/s) to another.
+ *
+ * ```math
+ * K_c = K_{c,tab} + \left[0.04\,(u_2 - 2) - 0.004\,(RH_{min} - 45)\right]\left(\frac{h}{3}\right)^{0.3}
+ * ```
+ *
+ * RHmin is in percent and h in metres here. End coefficients below 0.45 are used as they are.
+ *
+ * @param input - Tabled coefficient, wind, humidity and height.
+ * @returns Coefficient for the climate. Unit: 1.
+ * @throws `DomainError` outside the ranges.
+ * @validity Wind 1 to 6 m/s, lowest humidity 20 to 80 %, height 0.1 to 10 m.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 62, 65 and 70
+ * @example
+ * ```ts
+ * adjustedCropCoefficientFao56({
+ *   coefficient: cropCoefficient(1.2), windSpeed: metresPerSecond(4.6), minHumidity: percent(44), height: metres(2),
+ * }) // => 1.30
+ * ```
+ */
+export function adjustedCropCoefficientFao56(input: ClimateAdjustmentInput): CropCoefficient {
+  return (numberIn(input.coefficient, COEFFICIENT, 'coefficient') + climateTerm(input)) as CropCoefficient
+}
+
+/** The climate in which the highest coefficient is wanted, with the basal coefficient of the crop. */
+export interface MaxCoefficientInput extends CropClimate {
+  /** Basal crop coefficient. Unit: 1. Range: [0, 3]. */
+  readonly basalCoefficient: CropCoefficient
+}
+
+/**
+ * The highest crop coefficient after rain or irrigation that the energy at hand allows.
+ *
+ * ```math
+ * K_{c,max} = \max\left(1.2 + \left[0.04\,(u_2 - 2) - 0.004\,(RH_{min} - 45)\right]\left(\frac{h}{3}\right)^{0.3},\; K_{cb} + 0.05\right)
+ * ```
+ *
+ * @param input - Basal coefficient, wind, humidity and height.
+ * @returns Upper limit of the crop coefficient. Unit: 1.
+ * @throws `DomainError` outside the ranges.
+ * @validity As for the adjustment of coefficients to climate.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 72
+ * @example
+ * ```ts
+ * maxCropCoefficientFao56({
+ *   basalCoefficient: cropCoefficient(1.14), windSpeed: metresPerSecond(2.2), minHumidity: percent(30), height: centimetres(40),
+ * }) // => 1.24
+ * ```
+ */
+export function maxCropCoefficientFao56(input: MaxCoefficientInput): CropCoefficient {
+  const basal = numberIn(input.basalCoefficient, COEFFICIENT, 'basalCoefficient')
+  return Math.max(1.2 + climateTerm(input), basal + 0.05) as CropCoefficient
+}
+
+/** The part of Eq. 62 and 72 that the climate adds. */
+export function climateTerm({ windSpeed, minHumidity, height }: CropClimate): number {
+  const wind = 0.04 * (numberIn(windSpeed, WIND, 'windSpeed') - 2)
+  const humidity = 0.004 * (100 * numberIn(minHumidity, HUMIDITY, 'minHumidity') - 45)
+  return (wind - humidity) * (numberIn(height, HEIGHT, 'height') / 300) ** 0.3
+}

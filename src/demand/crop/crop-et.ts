@@ -1,0 +1,80 @@
+import type { Domain } from '../../quantity/domain.js'
+import type { CropET, ReferenceET } from '../../quantity/evapotranspiration.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { CropCoefficient, PlantDensity, PlantWaterUse } from '../../quantity/plant.js'
+import { COEFFICIENT, CROP_ET } from './crop-domains.js'
+
+const REFERENCE: Domain = {
+  quantity: 'reference evapotranspiration',
+  unit: 'mm/d',
+  min: -5,
+  max: 30,
+  ends: '[]',
+  hint: 'give a depth of water a day in mm; more than 15 is seldom seen',
+}
+const DENSITY: Domain = {
+  quantity: 'plant density',
+  unit: '1/m²',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'give the number of plants on a square metre, above zero',
+}
+
+/** Reference evapotranspiration and the coefficient of a crop. */
+export interface CropETInput {
+  /** Reference evapotranspiration. Unit: mm/d. Range: [-5, 30]. */
+  readonly referenceET: ReferenceET
+  /** Crop coefficient. Unit: 1. Range: [0, 3]. */
+  readonly cropCoefficient: CropCoefficient
+}
+
+/**
+ * Evapotranspiration of a crop with all the water it wants, by the single crop coefficient.
+ *
+ * ```math
+ * ET_c = K_c\,ET_o
+ * ```
+ *
+ * @param input - Reference evapotranspiration and crop coefficient.
+ * @returns Crop evapotranspiration. Unit: mm/d.
+ * @throws `DomainError` outside the ranges.
+ * @validity Crops without stress, of the height and cover for which the coefficient was found.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 58
+ * @example
+ * ```ts
+ * cropET({ referenceET: millimetresPerDay(5), cropCoefficient: cropCoefficient(1.2) }) // => 6.0
+ * ```
+ */
+export function cropET({ referenceET, cropCoefficient }: CropETInput): CropET {
+  return (numberIn(cropCoefficient, COEFFICIENT, 'cropCoefficient') *
+    numberIn(referenceET, REFERENCE, 'referenceET')) as CropET
+}
+
+/** Crop evapotranspiration and how densely plants stand. */
+export interface PlantUseInput {
+  /** Crop evapotranspiration. Unit: mm/d. Range: [0, 90]. */
+  readonly cropET: CropET
+  /** Plants on a square metre of the area that the evapotranspiration belongs to, with its paths. Unit: 1/m². Range: (0, ∞). */
+  readonly plantDensity: PlantDensity
+}
+
+/**
+ * Water that one plant uses in a day: a millimetre on a square metre is a litre.
+ *
+ * ```math
+ * W = \frac{ET_c}{N}
+ * ```
+ *
+ * @param input - Crop evapotranspiration and plant density.
+ * @returns Water use of one plant. Unit: L/d.
+ * @throws `DomainError` outside the ranges.
+ * @source definition
+ * @example
+ * ```ts
+ * waterUsePerPlant({ cropET: millimetresPerDay(4.5), plantDensity: plantsPerSquareMetre(2.5) }) // => 1.8
+ * ```
+ */
+export function waterUsePerPlant({ cropET, plantDensity }: PlantUseInput): PlantWaterUse {
+  return (numberIn(cropET, CROP_ET, 'cropET') / numberIn(plantDensity, DENSITY, 'plantDensity')) as PlantWaterUse
+}

@@ -1,0 +1,196 @@
+import type { Domain } from '../../quantity/domain.js'
+import { InputError } from '../../quantity/errors.js'
+import type { CropET, ReferenceET } from '../../quantity/evapotranspiration.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { CropCoefficient } from '../../quantity/plant.js'
+import type { GroundFraction } from '../../quantity/share.js'
+import type { WaterDepth } from '../../quantity/water-depth.js'
+import { DEPTH, REFERENCE_ET, WETTED } from './crop-domains.js'
+
+/** How coarse a soil is, as FAO-56 divides soils for evaporation after wetting. */
+export type SoilTextureClass = 'coarse' | 'medium' | 'fine'
+
+/** How often and how strongly a bare soil is wetted. */
+export interface InitialCoefficientInput {
+  /** Mean time between two wettings. Unit: d. Range: (0, 365]. */
+  readonly daysBetweenWettings: number
+  /** Reference evapotranspiration. Unit: mm/d. Range: (0, 30]. */
+  readonly referenceET: ReferenceET
+  /** Water that a wetting brings into the soil. Unit: mm. Range: [0, 10000]. */
+  readonly infiltration: WaterDepth
+  /** Texture of the soil; only wettings above 10 mm depend on it. */
+  readonly texture: SoilTextureClass
+  /** Share of the ground that is wetted; the whole by default. Unit: 1. Range: (0, 1]. */
+  readonly wettedShare?: GroundFraction
+}
+
+/** The coefficient of the initial stage and what it was made from. */
+export interface InitialCoefficient {
+  /** Coefficient of the whole ground. Unit: 1. */
+  readonly coefficient: CropCoefficient
+  /** Coefficient of the wetted part. Unit: 1. */
+  readonly wettedCoefficient: CropCoefficient
+  /** Coefficient after light wettings of 10 mm. Unit: 1. */
+  readonly lightCoefficient: CropCoefficient
+  /** Coefficient after heavy wettings of 40 mm. Unit: 1. */
+  readonly heavyCoefficient: CropCoefficient
+  /** Depth of water on the wetted part. Unit: mm. */
+  readonly wettedInfiltration: WaterDepth
+  /** Evapotranspiration of the initial stage. Unit: mm/d. */
+  readonly cropET: CropET
+}
+
+const INTERVAL: Domain = {
+  quantity: 'time between wettings',
+  unit: 'd',
+  min: 0,
+  max: 365,
+  ends: '(]',
+  hint: 'give the mean number of days between two wettings, above zero',
+}
+
+/**
+ * Crop coefficient of the initial stage, when nearly all water leaves from the soil: the curves of Figures 29 and 30 by the
+ * equations they were drawn from, with the depths between by a straight line.
+ *
+ * ```math
+ * K_{c,ini} = \frac{TEW - (TEW - REW)\exp\left(\frac{-(t_w - t_1)\,E_{so}\left(1 + \frac{REW}{TEW - REW}\right)}{TEW}\right)}{t_w\,ET_o}, \quad E_{so} = 1.15\,ET_o, \quad t_1 = \frac{REW}{E_{so}}
+ * ```
+ *
+ * While the surface stays wet (interval up to t1) the coefficient is 1.15. Partial wetting raises the depth on the wetted part and
+ * counts that part only.
+ *
+ * @param input - Interval, reference evapotranspiration, depth, texture and wetted share.
+ * @returns Coefficients for the whole ground and for its parts.
+ * @throws `DomainError` outside the ranges, `InputError` for an unknown texture.
+ * @validity Bare or nearly bare field soil; a container with a covered surface loses less.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 59 to 61 and Annex 7, Eq. 7-3 and 7-4 with the parameters of Figures 29 and 30 on p. 267 and 268
+ * @example
+ * ```ts
+ * initialCropCoefficientFao56({
+ *   daysBetweenWettings: 3.5, referenceET: millimetresPerDay(5), infiltration: millimetresOfDepth(20), texture: 'coarse',
+ * }) // => { lightCoefficient: 0.533, heavyCoefficient: 0.750, coefficient: 0.605 }
+ * ```
+ */
+export function initialCropCoefficientFao56(input: InitialCoefficientInput): InitialCoefficient {
+  const interval = numberIn(input.daysBetweenWettings, INTERVAL, 'daysBetweenWettings')
+  const reference = numberIn(input.referenceET, REFERENCE_ET, 'referenceET')
+  const wettedShare = numberIn(input.wettedShare ?? 1, WETTED, 'wettedShare')
+  const root = Math.sqrt(reference)
+  const lightCoefficient = afterWetting(interval, reference, 10, Math.min(Math.max(2.5, 6 / root), 7))
+  const [most, rise, readily] = heavySoil(input.texture)
+  const evaporable = Math.min(most, rise * root)
+  const heavyCoefficient = afterWetting(interval, reference, evaporable, Math.min(readily, evaporable - 0.01))
+  const wettedInfiltration = (numberIn(input.infiltration, DEPTH, 'infiltration') / wettedShare) as WaterDepth
+  const wettedCoefficient = coefficientBetweenWettings({
+    lightCoefficient,
+    heavyCoefficient,
+    infiltration: wettedInfiltration,
+  })
+  const coefficient = (wettedShare * wettedCoefficient) as CropCoefficient
+  return {
+    coefficient,
+    wettedCoefficient,
+    lightCoefficient,
+    heavyCoefficient,
+    wettedInfiltration,
+    cropET: (coefficient * reference) as CropET,
+  }
+}
+
+/** Coefficients after light and heavy wettings, and a depth between. */
+export interface WettingDepthInput {
+  /** Coefficient after wettings of 10 mm. Unit: 1. Range: [0, 3]. */
+  readonly lightCoefficient: CropCoefficient
+  /** Coefficient after wettings of 40 mm. Unit: 1. Range: [0, 3]. */
+  readonly heavyCoefficient: CropCoefficient
+  /** Water that a wetting brings into the soil. Unit: mm. Range: [0, 10000]. */
+  readonly infiltration: WaterDepth
+}
+
+const EITHER: Domain = {
+  quantity: 'crop coefficient',
+  unit: '1',
+  min: 0,
+  max: 3,
+  ends: '[]',
+  hint: 'read it from Figure 29 or 30',
+}
+
+/**
+ * Coefficient of the initial stage for a depth of wetting between light (10 mm) and heavy (40 mm); beyond these it stays.
+ *
+ * ```math
+ * K_{c,ini} = K_{10} + \frac{I - 10}{40 - 10}\,(K_{40} - K_{10})
+ * ```
+ *
+ * @param input - The two coefficients and the depth.
+ * @returns Coefficient. Unit: 1.
+ * @throws `DomainError` outside the ranges.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 59
+ * @example
+ * ```ts
+ * coefficientBetweenWettings({
+ *   lightCoefficient: cropCoefficient(0.85), heavyCoefficient: cropCoefficient(1.15), infiltration: millimetresOfDepth(30),
+ * }) // => 1.05
+ * ```
+ */
+export function coefficientBetweenWettings(input: WettingDepthInput): CropCoefficient {
+  const light = numberIn(input.lightCoefficient, EITHER, 'lightCoefficient')
+  const heavy = numberIn(input.heavyCoefficient, EITHER, 'heavyCoefficient')
+  const share = Math.min(Math.max((numberIn(input.infiltration, DEPTH, 'infiltration') - 10) / 30, 0), 1)
+  return (light + share * (heavy - light)) as CropCoefficient
+}
+
+/** Rain and the size of a typical shower. */
+export interface RainEventsInput {
+  /** Rain in the time that is looked at. Unit: mm. Range: [0, 10000]. */
+  readonly rain: WaterDepth
+  /** Typical depth of one rain. Unit: mm. Range: (0, 10000]. */
+  readonly typicalDepth: WaterDepth
+}
+
+const TYPICAL: Domain = {
+  quantity: 'typical depth of a rain',
+  unit: 'mm',
+  min: 0,
+  max: 10000,
+  ends: '(]',
+  hint: 'give millimetres above zero',
+}
+
+/**
+ * Number of rains that make up a sum, for the mean time between wettings where only sums are known.
+ *
+ * ```math
+ * n = P / P_{typ}
+ * ```
+ *
+ * @param input - Rain and typical depth.
+ * @returns Number of rains. Unit: 1.
+ * @throws `DomainError` outside the ranges.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Example 23
+ * @example
+ * ```ts
+ * rainEvents({ rain: millimetresOfDepth(300), typicalDepth: millimetresOfDepth(20) }) // => 15
+ * ```
+ */
+export function rainEvents({ rain, typicalDepth }: RainEventsInput): number {
+  return numberIn(rain, DEPTH, 'rain') / numberIn(typicalDepth, TYPICAL, 'typicalDepth')
+}
+
+function afterWetting(interval: number, reference: number, evaporable: number, readily: number): CropCoefficient {
+  const potential = 1.15 * reference
+  const wetTime = readily / potential
+  if (interval <= wetTime) return 1.15 as CropCoefficient
+  const rest = evaporable - readily
+  const decline = Math.exp((-(interval - wetTime) * potential * (1 + readily / rest)) / evaporable)
+  return Math.min((evaporable - rest * decline) / (interval * reference), 1.15) as CropCoefficient
+}
+
+/** Largest evaporable water, its rise with the root of ETo, and the readily evaporable water, all in mm. */
+function heavySoil(texture: SoilTextureClass): readonly [number, number, number] {
+  if (texture === 'coarse') return [15, 7, 6]
+  if (texture === 'medium' || texture === 'fine') return [28, 13, 9]
+  throw new InputError('texture', `unknown texture ${String(texture)}`, "give 'coarse', 'medium' or 'fine'")
+}

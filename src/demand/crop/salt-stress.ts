@@ -1,0 +1,198 @@
+import type { Domain } from '../../quantity/domain.js'
+import type { SaturatedExtractEC, SolutionEC } from '../../quantity/electrical-conductivity.js'
+import { InputError } from '../../quantity/errors.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { Share } from '../../quantity/share.js'
+import type { WaterDepth } from '../../quantity/water-depth.js'
+import { DEPTH, EC, TOTAL_AVAILABLE } from './crop-domains.js'
+import { dryingLine } from './drying-line.js'
+
+/** How a crop bears salt, and the salt it meets. */
+export interface SaltInput {
+  /** EC of the saturated extract of the root zone. Unit: dS/m. Range: [0, 200]. */
+  readonly extractEC: SaturatedExtractEC
+  /** EC of the saturated extract from which the yield falls. Unit: dS/m. Range: [0, 200]. */
+  readonly thresholdEC: SaturatedExtractEC
+  /** Percent of yield lost for each dS/m above the threshold. Unit: %/(dS/m). Range: [0, 100]. */
+  readonly lossPerDecisiemens: number
+}
+
+const LOSS: Domain = {
+  quantity: 'loss of yield for each dS/m',
+  unit: '%/(dS/m)',
+  min: 0,
+  max: 100,
+  ends: '[]',
+  hint: 'give percent for each dS/m, as salt tolerance tables do',
+}
+
+/**
+ * Yield under salt as a share of the yield without, from the salt tolerance of a crop; zero where the line has reached it.
+ *
+ * ```math
+ * \frac{Y_a}{Y_m} = \min\left(1, \max\left(0, 1 - \frac{b}{100}\,(EC_e - EC_{e,t})\right)\right)
+ * ```
+ *
+ * @param input - EC of the extract, threshold and loss.
+ * @returns Share of the full yield. Unit: 1.
+ * @throws `DomainError` outside the ranges.
+ * @validity Field soils, EC of the saturated extract. The EC of a drip solution or of drain is another number.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 89
+ * @example
+ * ```ts
+ * yieldUnderSalt({
+ *   extractEC: decisiemensPerMetre(2.3), thresholdEC: decisiemensPerMetre(1.3), lossPerDecisiemens: 12,
+ * }) // => 0.88
+ * ```
+ */
+export function yieldUnderSalt({ extractEC, thresholdEC, lossPerDecisiemens }: SaltInput): Share {
+  const above = Math.max(0, numberIn(extractEC, EC, 'extractEC') - numberIn(thresholdEC, EC, 'thresholdEC'))
+  return shareAbove(above, numberIn(lossPerDecisiemens, LOSS, 'lossPerDecisiemens'))
+}
+
+/** What is left when each dS/m above the threshold costs `loss` percent. */
+function shareAbove(above: number, loss: number): Share {
+  return Math.max(0, 1 - (loss / 100) * above) as Share
+}
+
+/** Salt and dryness together. */
+export interface SaltAndWaterStressInput extends SaltInput {
+  /** Yield response factor Ky. Unit: 1. Range: (0, 5]. */
+  readonly yieldResponse: number
+  /** Total available water. Unit: mm. Range: (0, 10000]. */
+  readonly totalAvailable: WaterDepth
+  /** Readily available water, below the total. Unit: mm. Range: [0, 10000]. */
+  readonly readilyAvailable: WaterDepth
+  /** Water that is missing to field capacity. Unit: mm. Range: [0, 10000]. */
+  readonly depletion: WaterDepth
+}
+
+const RESPONSE: Domain = {
+  quantity: 'yield response factor',
+  unit: '1',
+  min: 0,
+  max: 5,
+  ends: '(]',
+  hint: 'give Ky from a table; about 0.7 to 1.4',
+}
+
+/**
+ * Share of the full transpiration that salt and dryness together still allow.
+ *
+ * ```math
+ * K_s = \left[1 - \frac{b}{100\,K_y}\,(EC_e - EC_{e,t})\right] \cdot \min\left(1, \frac{TAW - D_r}{TAW - RAW}\right)
+ * ```
+ *
+ * @param input - Salt, salt tolerance, yield response and water of the root zone.
+ * @returns Stress coefficient. Unit: 1.
+ * @throws `DomainError` outside the ranges, `InputError` when the readily available water is not below the total.
+ * @validity Salt up to the threshold plus 50/b; months rather than days.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 91 and 92
+ * @example
+ * ```ts
+ * saltAndWaterStress({
+ *   extractEC: decisiemensPerMetre(2), thresholdEC: decisiemensPerMetre(1), lossPerDecisiemens: 19, yieldResponse: 1.15,
+ *   totalAvailable: millimetresOfDepth(110), readilyAvailable: millimetresOfDepth(44), depletion: millimetresOfDepth(60),
+ * }) // => 0.63
+ * ```
+ */
+export function saltAndWaterStress(input: SaltAndWaterStressInput): Share {
+  const total = numberIn(input.totalAvailable, TOTAL_AVAILABLE, 'totalAvailable')
+  const readily = numberIn(input.readilyAvailable, DEPTH, 'readilyAvailable')
+  const water = dryingLine(total, readily, numberIn(input.depletion, DEPTH, 'depletion'), 'readilyAvailable')
+  const above = Math.max(0, numberIn(input.extractEC, EC, 'extractEC') - numberIn(input.thresholdEC, EC, 'thresholdEC'))
+  const loss =
+    numberIn(input.lossPerDecisiemens, LOSS, 'lossPerDecisiemens') /
+    numberIn(input.yieldResponse, RESPONSE, 'yieldResponse')
+  const salt = shareAbove(above, loss)
+  return (salt * water) as Share
+}
+
+/** Irrigation water and the share of it that leaves below the roots. */
+export interface ExtractFromLeachingInput {
+  /** Share of the infiltrated water that drains below the roots. Unit: 1. Range: (0, 1]. */
+  readonly leachingFraction: Share
+  /** EC of the irrigation water. Unit: dS/m. Range: [0, 200]. */
+  readonly irrigationEC: SolutionEC
+}
+
+const FRACTION: Domain = {
+  quantity: 'leaching fraction',
+  unit: '1',
+  min: 0,
+  max: 1,
+  ends: '(]',
+  hint: 'give the share of infiltrated water that drains, above 0',
+}
+
+/**
+ * EC of the saturated extract to which a field soil tends under a leaching fraction.
+ *
+ * ```math
+ * EC_e = \frac{1 + LF}{LF}\,\frac{EC_{iw}}{5}
+ * ```
+ *
+ * @param input - Leaching fraction and EC of the irrigation water.
+ * @returns EC of the saturated extract. Unit: dS/m.
+ * @throws `DomainError` outside the ranges.
+ * @validity Field soils at steady state with the usual pattern of uptake; not containers.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 93
+ * @example
+ * ```ts
+ * extractECFromLeaching({ leachingFraction: fraction(0.2), irrigationEC: decisiemensPerMetre(2) }) // => 2.4
+ * ```
+ */
+export function extractECFromLeaching({
+  leachingFraction,
+  irrigationEC,
+}: ExtractFromLeachingInput): SaturatedExtractEC {
+  const drained = numberIn(leachingFraction, FRACTION, 'leachingFraction')
+  return (((1 + drained) / drained) * (numberIn(irrigationEC, EC, 'irrigationEC') / 5)) as SaturatedExtractEC
+}
+
+/** Irrigation water and the salt that a crop bears. */
+export interface FieldLeachingInput {
+  /** EC of the irrigation water. Unit: dS/m. Range: [0, 200]. */
+  readonly irrigationEC: SolutionEC
+  /** EC of the saturated extract that the crop is to bear. Unit: dS/m. Range: (0, 200]. */
+  readonly extractEC: SaturatedExtractEC
+}
+
+const BORNE: Domain = {
+  quantity: 'electrical conductivity',
+  unit: 'dS/m',
+  min: 0,
+  max: 200,
+  ends: '(]',
+  hint: 'give the EC of the saturated extract that the crop bears, above 0',
+}
+
+/**
+ * Share of the irrigation that has to drain through a field soil to hold its salt: a tool for field soil, not for containers.
+ *
+ * ```math
+ * LR = \frac{EC_{iw}}{5\,EC_e - EC_{iw}}
+ * ```
+ *
+ * @param input - EC of the irrigation water and of the extract.
+ * @returns Leaching requirement. Unit: 1.
+ * @throws `DomainError` outside the ranges, `InputError` when the water is at or above 2.5 times the extract: no share of drain is enough.
+ * @validity Field soils at steady state, surface irrigation or sprinklers.
+ * @source Ayers, R. S. and Westcot, D. W. (1985), FAO Irrigation and Drainage Paper 29 Rev. 1, section 2.4.2, as quoted in FAO-56, p. 180
+ * @example
+ * ```ts
+ * fieldLeachingRequirement({ irrigationEC: decisiemensPerMetre(1), extractEC: decisiemensPerMetre(2.5) }) // => 0.087
+ * ```
+ */
+export function fieldLeachingRequirement({ irrigationEC, extractEC }: FieldLeachingInput): Share {
+  const water = numberIn(irrigationEC, EC, 'irrigationEC')
+  const borne = numberIn(extractEC, BORNE, 'extractEC')
+  if (water >= 2.5 * borne) {
+    throw new InputError(
+      'irrigationEC',
+      `water of ${water} dS/m cannot hold the extract at ${borne} dS/m, however much drains`,
+      'use water with less salt or a crop that bears more',
+    )
+  }
+  return (water / (5 * borne - water)) as Share
+}

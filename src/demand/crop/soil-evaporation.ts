@@ -1,0 +1,214 @@
+import type { Domain } from '../../quantity/domain.js'
+import { InputError } from '../../quantity/errors.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { Length } from '../../quantity/length.js'
+import type { CropCoefficient } from '../../quantity/plant.js'
+import type { GroundFraction, Share } from '../../quantity/share.js'
+import type { WaterContent } from '../../quantity/water-content.js'
+import type { WaterDepth } from '../../quantity/water-depth.js'
+import { COEFFICIENT, CONTENT, DEPTH, GROUND, HEIGHT, THICKNESS, WETTED } from './crop-domains.js'
+import { dryingLine } from './drying-line.js'
+
+/** The surface layer that dries by evaporation. */
+export interface EvaporationLayer {
+  /** Water content at field capacity. Unit: m³/m³. Range: [0, 1]. */
+  readonly fieldCapacity: WaterContent
+  /** Water content at the wilting point. Unit: m³/m³. Range: [0, 1]. */
+  readonly wiltingPoint: WaterContent
+  /** Depth of the layer, 0.1 to 0.15 m. Unit: cm. Range: (0, 2000]. */
+  readonly depth: Length
+}
+
+/**
+ * The most water that can evaporate from the surface layer after it was wetted through.
+ *
+ * ```math
+ * TEW = 1000\,(\theta_{FC} - 0.5\,\theta_{WP})\,Z_e
+ * ```
+ *
+ * @param layer - Water contents and depth (Ze, in metres in the equation).
+ * @returns Total evaporable water. Unit: mm.
+ * @throws `DomainError` outside the ranges, `InputError` when half the wilting point is not below field capacity.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 73
+ * @example
+ * ```ts
+ * totalEvaporableWater({ fieldCapacity: waterContent(0.23), wiltingPoint: waterContent(0.1), depth: metres(0.1) }) // => 18
+ * ```
+ */
+export function totalEvaporableWater({ fieldCapacity, wiltingPoint, depth }: EvaporationLayer): WaterDepth {
+  const water =
+    numberIn(fieldCapacity, CONTENT, 'fieldCapacity') - 0.5 * numberIn(wiltingPoint, CONTENT, 'wiltingPoint')
+  if (water <= 0) {
+    throw new InputError(
+      'fieldCapacity',
+      'it is not above half the wilting point',
+      'check that the two are not swapped',
+    )
+  }
+  return (10 * water * numberIn(depth, THICKNESS, 'depth')) as WaterDepth
+}
+
+/** How far the surface layer has dried. */
+export interface EvaporationReductionInput {
+  /** Total evaporable water. Unit: mm. Range: (0, 10000]. */
+  readonly totalEvaporable: WaterDepth
+  /** Readily evaporable water, below the total. Unit: mm. Range: [0, 10000]. */
+  readonly readilyEvaporable: WaterDepth
+  /** Water that has evaporated since the layer was full. Unit: mm. Range: [0, 10000]. */
+  readonly depletion: WaterDepth
+}
+
+const TOTAL: Domain = {
+  quantity: 'total evaporable water',
+  unit: 'mm',
+  min: 0,
+  max: 10000,
+  ends: '(]',
+  hint: 'give millimetres above zero',
+}
+
+/**
+ * Share of the potential evaporation that a drying surface still gives.
+ *
+ * ```math
+ * K_r = \min\left(1, \max\left(0, \frac{TEW - D_e}{TEW - REW}\right)\right)
+ * ```
+ *
+ * @param input - Total and readily evaporable water and the depletion.
+ * @returns Reduction coefficient, 1 for a wet surface. Unit: 1.
+ * @throws `DomainError` outside the ranges, `InputError` when the readily evaporable water is not below the total.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 74
+ * @example
+ * ```ts
+ * evaporationReduction({
+ *   totalEvaporable: millimetresOfDepth(18), readilyEvaporable: millimetresOfDepth(8), depletion: millimetresOfDepth(13),
+ * }) // => 0.5
+ * ```
+ */
+export function evaporationReduction(input: EvaporationReductionInput): Share {
+  const total = numberIn(input.totalEvaporable, TOTAL, 'totalEvaporable')
+  const readily = numberIn(input.readilyEvaporable, DEPTH, 'readilyEvaporable')
+  return dryingLine(total, readily, numberIn(input.depletion, DEPTH, 'depletion'), 'readilyEvaporable')
+}
+
+/** Coefficients and height from which cover follows. */
+export interface CoverInput {
+  /** Basal crop coefficient of the day. Unit: 1. Range: [0, 3]. */
+  readonly basalCoefficient: CropCoefficient
+  /** Basal coefficient of dry bare soil, 0.15 to 0.20; 0.15 by default. Unit: 1. Range: [0, 3]. */
+  readonly minCoefficient?: CropCoefficient
+  /** Highest coefficient, from `maxCropCoefficientFao56()`. Unit: 1. Range: [0, 3]. */
+  readonly maxCoefficient: CropCoefficient
+  /** Mean plant height. Unit: cm. Range: [0, 10000]. */
+  readonly height: Length
+}
+
+/**
+ * Share of the ground that leaves cover, where it was not measured.
+ *
+ * ```math
+ * f_c = \left(\frac{K_{cb} - K_{c,min}}{K_{c,max} - K_{c,min}}\right)^{1 + 0.5 h}
+ * ```
+ *
+ * @param input - Basal, lowest and highest coefficient, and plant height (in metres in the equation).
+ * @returns Cover; at least 0.01 of the difference of coefficients is used, as the source advises. Unit: 1.
+ * @throws `DomainError` outside the ranges, `InputError` when the coefficients are out of order.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 76
+ * @example
+ * ```ts
+ * coverFromCoefficient({
+ *   basalCoefficient: cropCoefficient(0.9), maxCoefficient: cropCoefficient(1.3), height: metres(1),
+ * }) // => 0.53
+ * ```
+ */
+export function coverFromCoefficient(input: CoverInput): GroundFraction {
+  const lowest = numberIn(input.minCoefficient ?? 0.15, COEFFICIENT, 'minCoefficient')
+  const highest = numberIn(input.maxCoefficient, COEFFICIENT, 'maxCoefficient')
+  const basal = numberIn(input.basalCoefficient, COEFFICIENT, 'basalCoefficient')
+  if (highest <= lowest || basal > highest) {
+    throw new InputError('maxCoefficient', 'it is below another coefficient', 'use maxCropCoefficientFao56()')
+  }
+  const above = Math.max(basal - lowest, 0.01) / (highest - lowest)
+  return (Math.min(1, above) ** (1 + (0.5 * numberIn(input.height, HEIGHT, 'height')) / 100)) as GroundFraction
+}
+
+/** What wets the ground and what covers it. */
+export interface ExposedWettedInput {
+  /** Share of the ground that leaves cover. Unit: 1. Range: [0, 1]. */
+  readonly cover: GroundFraction
+  /** Share of the ground that is wetted. Unit: 1. Range: (0, 1]. */
+  readonly wettedShare: GroundFraction
+  /** Whether drippers wet mainly the shaded ground; false by default. */
+  readonly drip?: boolean
+}
+
+/**
+ * Share of the ground that is both wetted and exposed to the sun, from which most evaporation comes.
+ *
+ * ```math
+ * f_{ew} = \min(1 - f_c,\; f_w) \qquad \text{drip:}\; \min\left(1 - f_c,\; (1 - \tfrac{2}{3} f_c)\,f_w\right)
+ * ```
+ *
+ * @param input - Cover, wetted share and whether drippers wet it.
+ * @returns Share, at least 0.01. Unit: 1.
+ * @throws `DomainError` outside the ranges.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 75 and the text below it
+ * @example
+ * ```ts
+ * exposedWettedShare({ cover: fraction(0.53), wettedShare: fraction(0.3), drip: true }) // => 0.194
+ * ```
+ */
+export function exposedWettedShare({ cover, wettedShare, drip = false }: ExposedWettedInput): GroundFraction {
+  const covered = numberIn(cover, GROUND, 'cover')
+  const wetted = numberIn(wettedShare, WETTED, 'wettedShare') * (drip ? 1 - (2 / 3) * covered : 1)
+  return Math.max(0.01, Math.min(1 - covered, wetted)) as GroundFraction
+}
+
+/** What limits the evaporation from the soil on a day. */
+export interface EvaporationCoefficientInput {
+  /** Basal crop coefficient. Unit: 1. Range: [0, 3]. */
+  readonly basalCoefficient: CropCoefficient
+  /** Highest coefficient, from `maxCropCoefficientFao56()`. Unit: 1. Range: [0, 3]. */
+  readonly maxCoefficient: CropCoefficient
+  /** Reduction of a drying surface, from `evaporationReduction()`; 1 by default. Unit: 1. Range: [0, 1]. */
+  readonly reduction?: Share
+  /** Share of the ground that is wetted and exposed. Unit: 1. Range: (0, 1]. */
+  readonly exposedWetted: GroundFraction
+}
+
+const REDUCTION: Domain = {
+  quantity: 'evaporation reduction',
+  unit: '1',
+  min: 0,
+  max: 1,
+  ends: '[]',
+  hint: 'give a share from 0 to 1',
+}
+
+/**
+ * Coefficient of evaporation from the soil, to be added to the basal coefficient.
+ *
+ * ```math
+ * K_e = \min\left(K_r\,(K_{c,max} - K_{cb}),\; f_{ew}\,K_{c,max}\right)
+ * ```
+ *
+ * @param input - Basal and highest coefficient, reduction and wetted share.
+ * @returns Evaporation coefficient. Unit: 1.
+ * @throws `DomainError` outside the ranges, `InputError` when the basal coefficient is above the highest.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 71
+ * @example
+ * ```ts
+ * evaporationCoefficient({
+ *   basalCoefficient: cropCoefficient(0.9), maxCoefficient: cropCoefficient(1.3), exposedWetted: fraction(0.3),
+ * }) // => 0.39
+ * ```
+ */
+export function evaporationCoefficient(input: EvaporationCoefficientInput): CropCoefficient {
+  const highest = numberIn(input.maxCoefficient, COEFFICIENT, 'maxCoefficient')
+  const room = highest - numberIn(input.basalCoefficient, COEFFICIENT, 'basalCoefficient')
+  if (room < 0) {
+    throw new InputError('maxCoefficient', 'it is below the basal coefficient', 'use maxCropCoefficientFao56()')
+  }
+  const reduction = numberIn(input.reduction ?? 1, REDUCTION, 'reduction')
+  return Math.min(reduction * room, numberIn(input.exposedWetted, WETTED, 'exposedWetted') * highest) as CropCoefficient
+}

@@ -1,0 +1,222 @@
+import type { Domain } from '../../quantity/domain.js'
+import { InputError } from '../../quantity/errors.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { CropCoefficient } from '../../quantity/plant.js'
+import type { VapourPressureSlope } from '../../quantity/psychrometrics.js'
+import type { GroundFraction, Share } from '../../quantity/share.js'
+import type { WindSpeed } from '../../quantity/wind.js'
+import { PSYCHROMETRIC, SLOPE, WIND } from '../reference/penman-monteith-domains.js'
+import { type CropClimate, climateTerm } from './crop-climate.js'
+import { COEFFICIENT, GROUND, HEIGHT } from './crop-domains.js'
+
+/** Cover of a thin stand and of a dense one. */
+export interface ThinStandInput {
+  /** Tabled coefficient of a dense stand, single or basal. Unit: 1. Range: [0, 3]. */
+  readonly coefficient: CropCoefficient
+  /** Share of the ground under leaves. Unit: 1. Range: [0, 1]. */
+  readonly cover: GroundFraction
+  /** Cover of the dense stand; 1 by default. Unit: 1. Range: (0, 1]. */
+  readonly denseCover?: GroundFraction
+  /** Exponent: 0.5 for vigorous plants (default), 1 for weak ones. Unit: 1. Range: [0.5, 1]. */
+  readonly exponent?: number
+}
+
+const DENSE: Domain = {
+  quantity: 'cover of the dense stand',
+  unit: '1',
+  min: 0,
+  max: 1,
+  ends: '(]',
+  hint: 'give a share above 0',
+}
+const EXPONENT: Domain = {
+  quantity: 'exponent of cover',
+  unit: '1',
+  min: 0.5,
+  max: 1,
+  ends: '[]',
+  hint: 'give 0.5 for vigorous and 1 for weak plants',
+}
+
+/**
+ * Coefficient of a stand that is thinner than the table means, from the ratio of covers.
+ *
+ * ```math
+ * K_{adj} = K_{tab} - A_{cm}, \quad A_{cm} = 1 - \left(\frac{f_c}{f_{c,dense}}\right)^n
+ * ```
+ *
+ * @param input - Tabled coefficient, cover of both stands and exponent.
+ * @returns Coefficient, not below zero. Unit: 1.
+ * @throws `DomainError` outside the ranges, `InputError` when the stand is denser than the dense one.
+ * @validity Mid-season; the single coefficient applies while the soil between plants is dry.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 94 to 96
+ * @example
+ * ```ts
+ * thinStandCoefficient({ coefficient: cropCoefficient(1.1), cover: fraction(0.64) }) // => 0.90
+ * ```
+ */
+export function thinStandCoefficient(input: ThinStandInput): CropCoefficient {
+  const cover = numberIn(input.cover, GROUND, 'cover')
+  const dense = numberIn(input.denseCover ?? 1, DENSE, 'denseCover')
+  if (cover > dense)
+    throw new InputError('cover', 'it is above that of the dense stand', 'check that they are not swapped')
+  const missing = 1 - (cover / dense) ** numberIn(input.exponent ?? 0.5, EXPONENT, 'exponent')
+  return Math.max(0, numberIn(input.coefficient, COEFFICIENT, 'coefficient') - missing) as CropCoefficient
+}
+
+/** Plants in the slanting sun. */
+export interface EffectiveCoverInput {
+  /** Share of the ground under leaves, seen from above. Unit: 1. Range: [0, 1]. */
+  readonly cover: GroundFraction
+  /** Height of the sun over the horizon about noon. Unit: rad. Range: (0, 1.570796327]. */
+  readonly sunElevation: number
+  /** Height of the plants over their width, for rows; without it, round crowns are meant. Unit: 1. Range: [0, 100]. */
+  readonly heightOverWidth?: number
+}
+
+const SUN: Domain = {
+  quantity: 'elevation of the sun',
+  unit: 'rad',
+  min: 0,
+  max: 1.570796327,
+  ends: '(]',
+  hint: 'give radians over the horizon, up to a right angle',
+}
+const RATIO: Domain = {
+  quantity: 'height over width',
+  unit: '1',
+  min: 0,
+  max: 100,
+  ends: '[]',
+  hint: 'give height divided by width',
+}
+
+/**
+ * Share of the ground that plants shade at the slant of the sun.
+ *
+ * ```math
+ * f_{c,eff} = \min\left(1, \frac{f_c}{\sin\eta}\right) \qquad \text{rows:}\; \min\left(1, f_c \left(1 + \frac{HWR}{\tan\eta}\right)\right)
+ * ```
+ *
+ * @param input - Cover, elevation of the sun, and shape of the rows.
+ * @returns Effective cover. Unit: 1.
+ * @throws `DomainError` outside the ranges.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Box 18 and Examples 41 to 43
+ * @example
+ * ```ts
+ * effectiveCover({ cover: fraction(0.5), sunElevation: 1.26, heightOverWidth: 1 }) // => 0.66
+ * ```
+ */
+export function effectiveCover({ cover, sunElevation, heightOverWidth }: EffectiveCoverInput): GroundFraction {
+  const share = numberIn(cover, GROUND, 'cover')
+  const sun = numberIn(sunElevation, SUN, 'sunElevation')
+  const shaded =
+    heightOverWidth === undefined
+      ? share / Math.sin(sun)
+      : share * (1 + numberIn(heightOverWidth, RATIO, 'heightOverWidth') / Math.tan(sun))
+  return Math.min(1, shaded) as GroundFraction
+}
+
+/** A stand of plants that does not cover the ground. */
+export interface SparseBasalInput extends CropClimate {
+  /** Basal coefficient of dry bare soil; 0.15 by default. Unit: 1. Range: [0, 3]. */
+  readonly minCoefficient?: CropCoefficient
+  /** Tabled basal coefficient at full cover; without it one is made from the height. Unit: 1. Range: [0, 3]. */
+  readonly fullCoverCoefficient?: CropCoefficient
+  /** Share of the ground under leaves. Unit: 1. Range: [0, 1]. */
+  readonly cover: GroundFraction
+  /** Share that is shaded at the slant of the sun, from `effectiveCover()`. Unit: 1. Range: [0, 1]. */
+  readonly effectiveCover: GroundFraction
+}
+
+/** The basal coefficient of sparse plants. */
+export interface SparseBasal {
+  /** Coefficient at full cover in the climate. Unit: 1. */
+  readonly fullCover: CropCoefficient
+  /** Coefficient of the stand. Unit: 1. */
+  readonly coefficient: CropCoefficient
+}
+
+/**
+ * Basal coefficient of plants that leave ground bare, from cover and height.
+ *
+ * ```math
+ * K_{cb} = K_{c,min} + (K_{cb,full} - K_{c,min})\,\min\left(1,\; 2 f_c,\; f_{c,eff}^{\,1/(1+h)}\right)
+ * ```
+ *
+ * Without a tabled value the coefficient at full cover is min(1.0 + 0.1 h, 1.20), moved to the climate (h in metres).
+ *
+ * @param input - Covers, height and climate.
+ * @returns Coefficient of the stand and at full cover.
+ * @throws `DomainError` outside the ranges.
+ * @validity Mid-season; leaf area index of the full cover above 3.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 98 to 101
+ * @example
+ * ```ts
+ * sparseBasalCoefficient({
+ *   fullCoverCoefficient: cropCoefficient(1.15), cover: fraction(0.5), effectiveCover: fraction(0.66), height: metres(0.75),
+ *   windSpeed: metresPerSecond(1.1), minHumidity: percent(30),
+ * }) // => { fullCover: 1.17, coefficient: 0.95 }
+ * ```
+ */
+export function sparseBasalCoefficient(input: SparseBasalInput): SparseBasal {
+  const height = numberIn(input.height, HEIGHT, 'height') / 100
+  const lowest = numberIn(input.minCoefficient ?? 0.15, COEFFICIENT, 'minCoefficient')
+  const standard = numberIn(
+    input.fullCoverCoefficient ?? Math.min(1 + 0.1 * height, 1.2),
+    COEFFICIENT,
+    'fullCoverCoefficient',
+  )
+  const fullCover = (standard + climateTerm(input)) as CropCoefficient
+  const shade = numberIn(input.effectiveCover, GROUND, 'effectiveCover') ** (1 / (1 + height))
+  const share = Math.min(1, 2 * numberIn(input.cover, GROUND, 'cover'), shade)
+  return { fullCover, coefficient: (lowest + (fullCover - lowest) * share) as CropCoefficient }
+}
+
+/** Leaves that close their pores more than an annual crop. */
+export interface StomatalControlInput {
+  /** Slope of the saturation vapour pressure curve. Unit: kPa/K. Range: (0, 4]. */
+  readonly slope: VapourPressureSlope
+  /** Psychrometric constant. Unit: kPa/K. Range: (0, 1]. */
+  readonly psychrometricConstant: VapourPressureSlope
+  /** Wind speed at 2 m. Unit: m/s. Range: [0, 120]. */
+  readonly windSpeed: WindSpeed
+  /** Mean leaf resistance of the plants; 100 s/m is that of an annual crop. Unit: s/m. Range: [10, 10000]. */
+  readonly leafResistance: number
+}
+
+const LEAF: Domain = {
+  quantity: 'leaf resistance',
+  unit: 's/m',
+  min: 10,
+  max: 10000,
+  ends: '[]',
+  hint: 'give s/m; annual crops have about 100, citrus 420',
+}
+
+/**
+ * Factor on the basal coefficient of plants with more control over their pores than annual crops.
+ *
+ * ```math
+ * F_r = \frac{\Delta + \gamma\,(1 + 0.34\,u_2)}{\Delta + \gamma\,\left(1 + 0.34\,u_2\,\frac{r_l}{100}\right)}
+ * ```
+ *
+ * @param input - Slope, psychrometric constant, wind and leaf resistance.
+ * @returns Factor. Unit: 1.
+ * @throws `DomainError` outside the ranges.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 102
+ * @example
+ * ```ts
+ * stomatalControlFactor({
+ *   slope: kilopascalsPerKelvin(0.189), psychrometricConstant: kilopascalsPerKelvin(0.067), windSpeed: metresPerSecond(2),
+ *   leafResistance: 420,
+ * }) // => 0.67
+ * ```
+ */
+export function stomatalControlFactor(input: StomatalControlInput): Share {
+  const slope = numberIn(input.slope, SLOPE, 'slope')
+  const gamma = numberIn(input.psychrometricConstant, PSYCHROMETRIC, 'psychrometricConstant')
+  const wind = numberIn(input.windSpeed, WIND, 'windSpeed')
+  const own = slope + gamma * (1 + (0.34 * wind * numberIn(input.leafResistance, LEAF, 'leafResistance')) / 100)
+  return ((slope + gamma * (1 + 0.34 * wind)) / own) as Share
+}

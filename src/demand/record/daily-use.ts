@@ -1,0 +1,73 @@
+import type { Domain } from '../../quantity/domain.js'
+import type { CropET } from '../../quantity/evapotranspiration.js'
+import { wholeNumberIn } from '../../quantity/guard.js'
+import type { PlantDensity, PlantWaterUse } from '../../quantity/plant.js'
+import type { Volume } from '../../quantity/volume.js'
+import { waterUsePerPlant } from '../crop/crop-et.js'
+
+const PLANTS: Domain = {
+  quantity: 'plants in a container',
+  unit: '1',
+  min: 1,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give the whole number of plants that share one container',
+}
+const EMITTERS: Domain = {
+  quantity: 'emitters on a container',
+  unit: '1',
+  min: 1,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give the whole number of drippers that feed one container',
+}
+
+/** A crop in containers: how much it uses, how densely it stands, and what feeds it. */
+export interface DailyUseInput {
+  /** Crop evapotranspiration. Unit: mm/d. Range: [0, 90]. */
+  readonly cropET: CropET
+  /** Plants on a square metre of the area that the evapotranspiration belongs to, with its paths. Unit: 1/m². Range: (0, ∞). */
+  readonly plantDensity: PlantDensity
+  /** Plants that share a container; one by default. Unit: 1. Range: integers [1, ∞). */
+  readonly plantsPerContainer?: number
+  /** Emitters that feed a container; one by default. Unit: 1. Range: integers [1, ∞). */
+  readonly emittersPerContainer?: number
+}
+
+/** What a day takes out of the medium, and what each emitter has to give back. */
+export interface DailyUse {
+  /** Use of one plant. Unit: L/d. */
+  readonly perPlant: PlantWaterUse
+  /** Use of one container in the day. Unit: L. */
+  readonly perContainer: Volume
+  /** Use that each emitter has to replace in the day, without drain. Unit: L. */
+  readonly perEmitter: Volume
+}
+
+/**
+ * Water that a plant, a container and an emitter stand for in a day.
+ *
+ * ```math
+ * W_p = \frac{ET_c}{N} \qquad W_c = n_p\,W_p \qquad W_e = \frac{W_c}{n_e}
+ * ```
+ *
+ * The drain that keeps salts moving is not in these figures.
+ *
+ * @param input - Crop evapotranspiration, plant density, plants and emitters on a container.
+ * @returns Litres for a plant, a container and an emitter.
+ * @throws `DomainError` outside the ranges.
+ * @source definition
+ * @example
+ * ```ts
+ * dailyUse({
+ *   cropET: millimetresPerDay(4.5), plantDensity: plantsPerSquareMetre(2.5), plantsPerContainer: 3, emittersPerContainer: 3,
+ * }) // => { perPlant: 1.8, perContainer: 5.4, perEmitter: 1.8 }
+ * ```
+ */
+export function dailyUse(input: DailyUseInput): DailyUse {
+  const perPlant = waterUsePerPlant(input)
+  const perContainer = (perPlant * wholeNumberIn(input.plantsPerContainer ?? 1, PLANTS, 'plantsPerContainer')) as Volume
+  const perEmitter = (perContainer /
+    wholeNumberIn(input.emittersPerContainer ?? 1, EMITTERS, 'emittersPerContainer')) as Volume
+  return { perPlant, perContainer, perEmitter }
+}

@@ -1,0 +1,217 @@
+import { type LinearFit, leastSquares } from '../../numerics/least-squares.js'
+import { studentTwoSided } from '../../numerics/student-t.js'
+import type { Domain } from '../../quantity/domain.js'
+import { InputError } from '../../quantity/errors.js'
+import type { Finding } from '../../quantity/finding.js'
+import { numberIn } from '../../quantity/guard.js'
+
+/** Days of measured use with the climate that drove it, in order of time. NaN marks what is missing. */
+export interface DailyUseRecord {
+  /** Water used each day, weighed, or given less drained; mm (L/m²) or L for a plant. Unit: mm. Range: any. */
+  readonly use: Float64Array
+  /** Radiation sum of each day. Unit: J/cm². Range: any. */
+  readonly radiationSum: Float64Array
+  /** Sum over each day of the vapour pressure deficit times hours. Unit: kPa·h. Range: any. */
+  readonly deficitHours: Float64Array
+  /** Share of the usable days, the last ones, that are kept out of the fit to test it; 0.3 by default. Unit: 1. Range: [0.1, 0.5]. */
+  readonly testShare?: number
+  /** Confidence of the intervals; 0.95 by default. Unit: 1. Range: [0.5, 0.999]. */
+  readonly confidence?: number
+}
+
+/** A fitted coefficient and how surely it is known. */
+export interface FittedUse {
+  /** Estimate, in the unit of the use for each unit of the cause. Unit: use/cause. */
+  readonly value: number
+  /** Lower end of the interval. Unit: use/cause. */
+  readonly low: number
+  /** Upper end of the interval. Unit: use/cause. */
+  readonly high: number
+}
+
+/** Coefficients from a record, and what days outside the fit say of them. */
+export interface DailyUseFit {
+  /** Use for each J/cm². */
+  readonly perJoule: FittedUse
+  /** Use for each kPa·h. */
+  readonly perDeficitHour: FittedUse
+  /** Days that were fitted. Unit: 1. */
+  readonly fittedDays: number
+  /** Days that were kept back. Unit: 1. */
+  readonly testDays: number
+  /** Days left out because a number is missing, infinite or negative. Unit: 1. */
+  readonly skippedDays: number
+  /** Root mean square error on the fitted days. Unit: mm. */
+  readonly fittedError: number
+  /** Root mean square error on the days kept back. Unit: mm. */
+  readonly testError: number
+  /** Mean of predicted less measured on the days kept back. Unit: mm. */
+  readonly testBias: number
+  /** Share of the variance of the days kept back that is explained; negative when their own mean would do better. Unit: 1. */
+  readonly testExplained: number
+  /** Correlation of the two causes on the fitted days; NaN never, 0 when one of them does not vary. Unit: 1. */
+  readonly correlation: number
+  /** Whether the record can tell both coefficients and stands the test. */
+  readonly usable: boolean
+  /** What the record cannot tell. */
+  readonly warnings: readonly Finding[]
+}
+
+const TEST: Domain = {
+  quantity: 'test share',
+  unit: '1',
+  min: 0.1,
+  max: 0.5,
+  ends: '[]',
+  hint: 'keep back 0.1 to 0.5 of the days',
+}
+const CONFIDENCE: Domain = {
+  quantity: 'confidence',
+  unit: '1',
+  min: 0.5,
+  max: 0.999,
+  ends: '[]',
+  hint: 'give 0.5 to 0.999',
+}
+const FEWEST = 10
+
+/**
+ * Your own coefficients of water use, from days of measured use: so much for each J/cm² and so much for each kPa·h.
+ *
+ * @param record - Use, radiation and dryness of days, in order of time.
+ * @procedure Leaves out days with a missing or negative number, keeps the last days back, fits the rest by least squares without a
+ *   constant, gives Student intervals, predicts the days kept back, and says when the record cannot tell the causes apart.
+ * @returns Coefficients, intervals, errors in and out of the fit, and cautions.
+ * @throws `DomainError` outside the ranges, `InputError` when lengths differ, when fewer than 10 days can be fitted, or when the causes cannot be told apart at all.
+ * @validity Crops whose size changes little over the record; for a growing crop fit anew every two or three weeks.
+ * @source Draper, N. R. and Smith, H. (1998), Applied Regression Analysis, 3rd ed., chapters 1 and 5 [from memory]
+ * @example
+ * ```ts
+ * const radiation = Float64Array.from({ length: 20 }, (_, i) => 1000 + 100 * (i % 7))
+ * const dry = Float64Array.from({ length: 20 }, (_, i) => 10 + (i % 5))
+ * const use = radiation.map((s, i) => 0.0018 * s + 0.05 * dry[i])
+ * const fit = fitDailyUse({ use, radiationSum: radiation, deficitHours: dry })
+ * fit.perJoule.value // => 0.0018
+ * fit.perDeficitHour.value // => 0.0500
+ * ```
+ */
+export function fitDailyUse(record: DailyUseRecord): DailyUseFit {
+  const { use, radiationSum, deficitHours } = record
+  const testShare = numberIn(record.testShare ?? 0.3, TEST, 'testShare')
+  const confidence = numberIn(record.confidence ?? 0.95, CONFIDENCE, 'confidence')
+  if (radiationSum.length !== use.length || deficitHours.length !== use.length) {
+    throw new InputError('use', 'the three series differ in length', 'give one number a day in each, NaN where missing')
+  }
+  const days = [...use.keys()].filter((i) =>
+    [use[i], radiationSum[i], deficitHours[i]].every((v) => (v as number) >= 0 && (v as number) < Infinity),
+  )
+  const testDays = Math.max(2, Math.round(days.length * testShare))
+  const fitted = days.slice(0, days.length - testDays)
+  if (fitted.length < FEWEST) {
+    throw new InputError(
+      'use',
+      `only ${fitted.length} days can be fitted`,
+      `record ${FEWEST} complete days besides the test days`,
+    )
+  }
+  const rowOf = (i: number) => [radiationSum[i] as number, deficitHours[i] as number]
+  const fit = leastSquares(
+    fitted.map(rowOf),
+    fitted.map((i) => use[i] as number),
+  )
+  if (fit === undefined) {
+    throw new InputError('deficitHours', 'radiation and dryness move as one', 'record days on which they differ')
+  }
+  const [perJoule, perDeficitHour] = intervals(fit, fitted.length, confidence)
+  const kept = days.slice(days.length - testDays)
+  const misses = kept.map(
+    (i) => perJoule.value * rowOf(i)[0]! + perDeficitHour.value * rowOf(i)[1]! - (use[i] as number),
+  )
+  const spread = deviations(kept.map((i) => use[i] as number))
+  const testExplained = spread > 0 ? 1 - squares(misses) / spread : 0
+  const correlation = correlationOf(fitted.map(rowOf))
+  const warnings = doubts(perJoule, perDeficitHour, correlation, testExplained)
+  return {
+    perJoule,
+    perDeficitHour,
+    fittedDays: fitted.length,
+    testDays,
+    skippedDays: use.length - days.length,
+    fittedError: Math.sqrt(squares(fit.residuals) / fitted.length),
+    testError: Math.sqrt(squares(misses) / testDays),
+    testBias: misses.reduce((total, miss) => total + miss, 0) / testDays,
+    testExplained,
+    correlation,
+    usable: warnings.length === 0,
+    warnings,
+  }
+}
+
+function intervals(fit: LinearFit, count: number, confidence: number): [FittedUse, FittedUse] {
+  const freedom = count - 2
+  const variance = squares(fit.residuals) / freedom
+  const reach = studentTwoSided(confidence, freedom)
+  const of = (k: number): FittedUse => {
+    const value = fit.coefficients[k] as number
+    const half = reach * Math.sqrt(variance * (fit.inverse[k]?.[k] as number))
+    return { value, low: value - half, high: value + half }
+  }
+  return [of(0), of(1)]
+}
+
+function doubts(joule: FittedUse, hour: FittedUse, correlation: number, explained: number): Finding[] {
+  const found: Finding[] = []
+  const say = (code: string, message: string, about: string, value: number) =>
+    found.push({ code, level: 'caution', message, about, value })
+  if (joule.low <= 0) {
+    say(
+      'cannot-tell-radiation',
+      'the interval of the use for each J/cm² holds zero: the record cannot tell it',
+      'perJoule',
+      joule.value,
+    )
+  }
+  if (hour.low <= 0) {
+    say(
+      'cannot-tell-dryness',
+      'the interval of the use for each kPa·h holds zero: the record cannot tell it',
+      'perDeficitHour',
+      hour.value,
+    )
+  }
+  if (Math.abs(correlation) > 0.95) {
+    say(
+      'causes-move-together',
+      `radiation and dryness move together (r = ${correlation.toFixed(2)}): their shares are uncertain, their sum less so`,
+      'correlation',
+      correlation,
+    )
+  }
+  if (explained < 0.5) {
+    say(
+      'fails-new-days',
+      `on days outside the fit it explains ${(100 * explained).toFixed(0)} % of the variance: the crop or the house has changed`,
+      'testExplained',
+      explained,
+    )
+  }
+  return found
+}
+
+function squares(values: readonly number[]): number {
+  return values.reduce((total, value) => total + value * value, 0)
+}
+
+function deviations(values: readonly number[]): number {
+  const mean = values.reduce((total, value) => total + value, 0) / values.length
+  return squares(values.map((value) => value - mean))
+}
+
+function correlationOf(rows: readonly (readonly number[])[]): number {
+  const [a, b] = [0, 1].map((k) => rows.map((row) => row[k] as number)) as [number[], number[]]
+  const scale = Math.sqrt(deviations(a) * deviations(b))
+  if (!(scale > 0)) return 0
+  const meanB = b.reduce((total, value) => total + value, 0) / b.length
+  const meanA = a.reduce((total, value) => total + value, 0) / a.length
+  return a.reduce((total, value, i) => total + (value - meanA) * ((b[i] as number) - meanB), 0) / scale
+}

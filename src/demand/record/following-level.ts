@@ -1,0 +1,227 @@
+import { type LocalLevel, localLevel } from '../../numerics/local-level.js'
+import { studentTwoSided } from '../../numerics/student-t.js'
+import type { Domain } from '../../quantity/domain.js'
+import { InputError } from '../../quantity/errors.js'
+import type { Finding } from '../../quantity/finding.js'
+import { numberIn } from '../../quantity/guard.js'
+import { type ForecastRows, forecastRows, type UseCause } from './forecast-record.js'
+import { type ForecastScore, forecastScore } from './forecast-score.js'
+
+/** Days of use with what drove it. */
+export interface FollowingLevelInput {
+  /** Water used each day, NaN where missing. Unit: mm. Range: any. */
+  readonly use: Float64Array
+  /** What drives use beside the level; may be none. */
+  readonly causes: readonly UseCause[]
+  /** Share of the complete days, the first ones, from which the pace of the level is learnt; 0.7 by default. Unit: 1. Range: [0.5, 0.9]. */
+  readonly trainingShare?: number
+  /** Variance of the daily step of the level over that of the noise; learnt by default. Unit: 1. Range: [0, 1000000]. */
+  readonly pace?: number
+  /** Confidence of the intervals; 0.95 by default. Unit: 1. Range: [0.5, 0.999]. */
+  readonly confidence?: number
+}
+
+/** A coefficient at the end of the record. */
+export interface LevelCoefficient {
+  /** Name of the cause, or `level`. */
+  readonly name: string
+  /** Estimate. Unit: use/cause. */
+  readonly value: number
+  /** Lower end of the interval. Unit: use/cause. */
+  readonly low: number
+  /** Upper end of the interval. Unit: use/cause. */
+  readonly high: number
+}
+
+/** Forecasts of each day from the days before it, and what was learnt. */
+export interface FollowingLevel {
+  /** Forecast of each day; NaN on the first days and where a cause is missing. Unit: mm. */
+  readonly forecasts: Float64Array
+  /** Lower end of the interval of each forecast. Unit: mm. */
+  readonly low: Float64Array
+  /** Upper end of the interval of each forecast. Unit: mm. */
+  readonly high: Float64Array
+  /** The level, then the coefficient of each cause, after the last day. */
+  readonly coefficients: readonly LevelCoefficient[]
+  /** Pace of the level, as given or learnt. Unit: 1. */
+  readonly pace: number
+  /** Days from which the pace was learnt. Unit: 1. */
+  readonly trainedDays: number
+  /** How the forecasts met the days after those. */
+  readonly score: ForecastScore
+  /** Share of these days inside their interval. Unit: 1. */
+  readonly covered: number
+  /** Days without use or without a cause. Unit: 1. */
+  readonly skippedDays: number
+  /** What the record cannot tell. */
+  readonly warnings: readonly Finding[]
+}
+
+const TRAINING: Domain = {
+  quantity: 'training share',
+  unit: '1',
+  min: 0.5,
+  max: 0.9,
+  ends: '[]',
+  hint: 'learn from 0.5 to 0.9 of the days',
+}
+const PACE: Domain = {
+  quantity: 'pace',
+  unit: '1',
+  min: 0,
+  max: 1000000,
+  ends: '[]',
+  hint: 'give 0 for a fixed base, 1 for a quick one',
+}
+const CONFIDENCE: Domain = {
+  quantity: 'confidence',
+  unit: '1',
+  min: 0.5,
+  max: 0.999,
+  ends: '[]',
+  hint: 'give 0.5 to 0.999',
+}
+const FEWEST = 14
+
+/**
+ * Use of each day forecast from its causes and a level that follows the crop: growth, pruning and weather that no cause tells.
+ *
+ * ```math
+ * u_t = \mu_t + \sum_j b_j x_{j,t} + e_t, \qquad \mu_t = \mu_{t-1} + w_t, \qquad q = \frac{\mathrm{var}\,w}{\mathrm{var}\,e}
+ * ```
+ *
+ * Each day is forecast from the days before it by Kalman's filter. The pace q is the likeliest one of the training days alone, so the
+ * days after them test it. A day without use is forecast all the same: add tomorrow with its expected causes and NaN as its use.
+ *
+ * @param input - Use, causes, training share and pace.
+ * @returns Forecasts with intervals, coefficients, and errors on the days after the training.
+ * @throws `DomainError` outside the ranges, `InputError` when lengths differ or fewer than 14 days are complete.
+ * @validity One-day forecasts of a crop that changes step by step; the first days after pruning or a move are missed.
+ * @source Harvey, A. C. (1989), Forecasting, Structural Time Series Models and the Kalman Filter, Cambridge University Press: the local level model with explanatory variables
+ * @example
+ * ```ts
+ * const sun = Float64Array.from({ length: 30 }, (_, i) => 1000 + 100 * (i % 7))
+ * const use = sun.map((s, i) => 0.4 + 0.01 * i + 0.0015 * s)
+ * const found = forecastByFollowingLevel({ use, causes: [{ name: 'radiation', values: sun }] })
+ * found.forecasts[29] // => 2.33
+ * found.score.days // => 9
+ * ```
+ */
+export function forecastByFollowingLevel(input: FollowingLevelInput): FollowingLevel {
+  const record = forecastRows(input.use, input.causes)
+  const share = numberIn(input.trainingShare ?? 0.7, TRAINING, 'trainingShare')
+  const confidence = numberIn(input.confidence ?? 0.95, CONFIDENCE, 'confidence')
+  const size = input.causes.length + 1
+  const { complete, use } = record
+  const trainedDays = Math.round(share * complete.length)
+  if (complete.length < FEWEST || trainedDays < 2 * size + 2) {
+    throw new InputError(
+      'use',
+      `only ${complete.length} days are complete`,
+      `record at least ${FEWEST}, more for many causes`,
+    )
+  }
+  const trained = complete.slice(0, trainedDays)
+  const scaled = inOwnScale(record, complete.slice(0, FEWEST))
+  const pace = input.pace === undefined ? likeliestPace(scaled, trained, size) : numberIn(input.pace, PACE, 'pace')
+  const found = localLevel(scaled.rows, scaled.use, pace)
+  const noise = estimateNoise(found, scaled.use, trained.slice(size)).variance
+  const reach = studentTwoSided(confidence, trained.length - size) * Math.sqrt(noise) * scaled.useScale
+  const known = complete[size - 1] as number
+  const forecasts = found.forecasts.map((value, day) => (day > known ? value * scaled.useScale : Number.NaN))
+  const half = found.spreads.map((value) => reach * Math.sqrt(value))
+  const low = forecasts.map((value, day) => value - (half[day] as number))
+  const high = forecasts.map((value, day) => value + (half[day] as number))
+  const coefficients = ['level', ...input.causes.map((cause) => cause.name)].map((name, k) => {
+    const unit = k === 0 ? 1 : (scaled.scales[k - 1] as number)
+    const value = ((found.state[k] as number) * scaled.useScale) / unit
+    const width = (reach * Math.sqrt(Math.max(0, found.variance[k]?.[k] as number))) / unit
+    return { name, value, low: value - width, high: value + width }
+  })
+  const tests = complete.slice(trainedDays)
+  const inside = tests.filter((day) => use[day]! >= low[day]! && use[day]! <= high[day]!).length
+  const score = forecastScore(use, forecasts, complete, trainedDays)
+  return {
+    forecasts,
+    low,
+    high,
+    coefficients,
+    pace,
+    trainedDays,
+    score,
+    covered: inside / tests.length,
+    skippedDays: use.length - complete.length,
+    warnings: doubts(coefficients.slice(1), score),
+  }
+}
+
+interface ScaledRows {
+  readonly rows: number[][]
+  readonly use: Float64Array
+  readonly scales: readonly number[]
+  readonly useScale: number
+}
+
+/** Numbers near 1 by the mean size on the first days, so that one start of the filter fits every unit. */
+function inOwnScale({ rows, use }: ForecastRows, first: readonly number[]): ScaledRows {
+  const meanSize = (value: (day: number) => number) =>
+    first.reduce((total, day) => total + Math.abs(value(day)), 0) / first.length || 1
+  const scales = (rows[0] as number[]).map((_, k) => meanSize((day) => rows[day]?.[k] as number))
+  const useScale = meanSize((day) => use[day] as number)
+  return {
+    rows: rows.map((row) => row.map((value, k) => value / (scales[k] as number))),
+    use: use.map((value) => value / useScale),
+    scales,
+    useScale,
+  }
+}
+
+/** Variance of the noise, and the logarithm of the likelihood but for a constant, from the misses of the given days. */
+function estimateNoise(found: LocalLevel, use: Float64Array, days: readonly number[]) {
+  let squares = 0
+  let logs = 0
+  for (const day of days) {
+    squares += ((use[day] as number) - (found.forecasts[day] as number)) ** 2 / (found.spreads[day] as number)
+    logs += Math.log(found.spreads[day] as number)
+  }
+  const variance = squares / days.length
+  return { variance, likelihood: -(logs + days.length * Math.log(Math.max(variance, 1e-18))) }
+}
+
+/** The likeliest pace among 0.0001 to 1000 in steps of a tenth of a decade. */
+function likeliestPace(scaled: ScaledRows, trained: readonly number[], size: number): number {
+  let [best, at] = [-Infinity, 0]
+  const last = trained.at(-1) as number
+  const rows = scaled.rows.slice(0, last + 1)
+  for (let step = -40; step <= 30; step++) {
+    const { likelihood } = estimateNoise(
+      localLevel(rows, scaled.use, 10 ** (step / 10)),
+      scaled.use,
+      trained.slice(size),
+    )
+    if (likelihood > best) [best, at] = [likelihood, step]
+  }
+  return 10 ** (at / 10)
+}
+
+function doubts(causes: readonly LevelCoefficient[], score: ForecastScore): Finding[] {
+  const found: Finding[] = causes
+    .filter(({ low, high }) => low <= 0 && high >= 0)
+    .map(({ name, value }) => ({
+      code: 'cannot-tell-cause',
+      level: 'caution',
+      message: `the interval of the coefficient of ${name} holds zero: the record cannot tell it`,
+      about: 'causes',
+      value,
+    }))
+  if (score.explained < 0.5) {
+    found.push({
+      code: 'fails-new-days',
+      level: 'caution',
+      message: `on days outside the training it explains ${(100 * score.explained).toFixed(0)} % of the variance`,
+      about: 'score',
+      value: score.explained,
+    })
+  }
+  return found
+}

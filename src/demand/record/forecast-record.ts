@@ -1,0 +1,37 @@
+import { InputError } from '../../quantity/errors.js'
+
+/** Something that drives use, one number a day: a radiation sum, kPa·h of dryness, hours of lamps. NaN marks what is missing. */
+export interface UseCause {
+  /** Name that the result repeats. */
+  readonly name: string
+  /** Its value on each day. Unit: own. Range: any. */
+  readonly values: Float64Array
+}
+
+/** The days of a record as rows of causes, and which of them are complete. */
+export interface ForecastRows {
+  readonly rows: number[][]
+  readonly use: Float64Array
+  readonly complete: readonly number[]
+}
+
+/** Joins use and causes by day; negative or infinite use and infinite causes count as missing. */
+export function forecastRows(use: Float64Array, causes: readonly UseCause[]): ForecastRows {
+  for (const cause of causes) {
+    if (cause.values.length !== use.length) {
+      throw new InputError(
+        'causes',
+        `${cause.name} has another length than use`,
+        'give one number a day, NaN if missing',
+      )
+    }
+  }
+  const known = use.map((value) => (value >= 0 && value < Infinity ? value : Number.NaN))
+  const rows = [...use.keys()].map((day) =>
+    causes.map((cause) => (Number.isFinite(cause.values[day]) ? (cause.values[day] as number) : Number.NaN)),
+  )
+  const complete = [...use.keys()].filter(
+    (day) => ![known[day] as number, ...(rows[day] as number[])].some(Number.isNaN),
+  )
+  return { rows, use: known, complete }
+}

@@ -1,0 +1,96 @@
+import { leastSquares } from '../../numerics/least-squares.js'
+import type { Domain } from '../../quantity/domain.js'
+import { InputError } from '../../quantity/errors.js'
+import { wholeNumberIn } from '../../quantity/guard.js'
+import { forecastRows, type UseCause } from './forecast-record.js'
+import { type ForecastScore, forecastScore } from './forecast-score.js'
+
+/** Days of use with what drove it, and how many days a fit looks back. */
+export interface SlidingFitInput {
+  /** Water used each day, NaN where missing. Unit: mm. Range: any. */
+  readonly use: Float64Array
+  /** What drives use, with a value for each day; at least one. */
+  readonly causes: readonly UseCause[]
+  /** Complete days that each fit looks back on; 14 by default. Unit: d. Range: integers [5, 365]. */
+  readonly window?: number
+  /** Whether use has a base beside the causes; true by default. */
+  readonly base?: boolean
+}
+
+/** Forecasts of each day from the days before it. */
+export interface SlidingFit {
+  /** Forecast of each day; NaN before the window is full and where a cause is missing. Unit: mm. */
+  readonly forecasts: Float64Array
+  /** How the forecasts met the days. */
+  readonly score: ForecastScore
+  /** Days without use or without a cause. Unit: 1. */
+  readonly skippedDays: number
+  /** Days that could not be forecast because in their window the causes move as one. Unit: 1. */
+  readonly undecidedDays: number
+}
+
+const WINDOW: Domain = {
+  quantity: 'window',
+  unit: 'd',
+  min: 5,
+  max: 365,
+  ends: '[]',
+  hint: 'look back on a whole number of days; 14 is usual',
+}
+
+/**
+ * Use of each day forecast by coefficients that were fitted to the days just before it.
+ *
+ * @param input - Use, causes, and days to look back.
+ * @procedure For each day with known causes takes the last complete days before it, fits use by least squares, and applies the
+ *   coefficients to the causes of the day. No day is forecast from itself or a later one.
+ * @returns Forecasts and their errors on days that the fits had not seen.
+ * @throws `DomainError` outside the ranges, `InputError` when lengths differ, no cause is given, or the record is not longer than the window.
+ * @validity Days like those in the window; after pruning, a move or a new screen the window has to fill again.
+ * @source Draper, N. R. and Smith, H. (1998), Applied Regression Analysis, 3rd ed., chapter 1 [from memory]
+ * @example
+ * ```ts
+ * const sun = Float64Array.from({ length: 30 }, (_, i) => 1000 + 100 * (i % 7))
+ * const use = sun.map((s) => 0.4 + 0.0015 * s)
+ * const found = forecastBySlidingFit({ use, causes: [{ name: 'radiation', values: sun }], window: 10 })
+ * found.forecasts[29] // => 2.05
+ * found.score.days // => 20
+ * ```
+ */
+export function forecastBySlidingFit(input: SlidingFitInput): SlidingFit {
+  const window = wholeNumberIn(input.window ?? 14, WINDOW, 'window')
+  if (input.causes.length === 0) throw new InputError('causes', 'there are none', 'give the radiation sum at least')
+  const { rows, use, complete } = forecastRows(input.use, input.causes)
+  const withBase = input.base ?? true
+  if (complete.length <= Math.max(window, input.causes.length + 2)) {
+    throw new InputError(
+      'use',
+      `only ${complete.length} days are complete`,
+      `record more than ${window}, or look back less`,
+    )
+  }
+  const columns = (day: number) => (withBase ? [1, ...(rows[day] as number[])] : (rows[day] as number[]))
+  let undecidedDays = 0
+  const forecasts = use.map((_, day) => {
+    const past = complete.filter((other) => other < day).slice(-window)
+    if (past.length < window || columns(day).some(Number.isNaN)) return Number.NaN
+    const fit = leastSquares(
+      past.map(columns),
+      past.map((other) => use[other] as number),
+    )
+    if (fit === undefined) {
+      undecidedDays++
+      return Number.NaN
+    }
+    return columns(day).reduce((total, value, k) => total + value * (fit.coefficients[k] as number), 0)
+  })
+  if (complete.slice(window).every((day) => Number.isNaN(forecasts[day]))) {
+    throw new InputError('causes', 'they move as one or do not vary', 'record days on which they differ')
+  }
+  return {
+    forecasts,
+    score: forecastScore(use, forecasts, complete, window),
+    skippedDays: use.length - complete.length,
+    undecidedDays,
+  }
+}

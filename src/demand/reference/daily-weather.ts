@@ -1,0 +1,201 @@
+import { actualVapourPressureFao56, type DayTemperatures } from '../../air/actual-vapour-pressure-fao56.js'
+import { atmosphericPressureFao56 } from '../../air/atmospheric-pressure-fao56.js'
+import { ACTUAL_VAPOUR, AIR_PRESSURE, DAILY_SOLAR, HUMIDITY, SITE_ELEVATION, SUNSHINE } from '../../air/domains.js'
+import { saturationVapourPressureFao56 } from '../../air/saturation-vapour-pressure-fao56.js'
+import { dayLengthFao56, extraterrestrialRadiationFao56, type SolarDay } from '../../air/solar-geometry-fao56.js'
+import {
+  RADIATION_ADJUSTMENT,
+  solarRadiationFromTemperatureFao56,
+  solarRadiationOnIslandFao56,
+} from '../../air/solar-radiation-estimates-fao56.js'
+import { solarRadiationFromSunshineFao56 } from '../../air/solar-radiation-from-sunshine-fao56.js'
+import {
+  vapourPressureFromMaxHumidityFao56,
+  vapourPressureFromMeanHumidityFao56,
+  vapourPressureFromMinTemperatureFao56,
+} from '../../air/vapour-pressure-from-fao56.js'
+import { type MeasuredWind, windSpeedAtTwoMetresFao56 } from '../../air/wind-at-two-metres-fao56.js'
+import type { DailyRadiation } from '../../quantity/daily-radiation.js'
+import type { Duration } from '../../quantity/duration.js'
+import type { Elevation } from '../../quantity/elevation.js'
+import { InputError } from '../../quantity/errors.js'
+import type { Finding } from '../../quantity/finding.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { Pressure, VapourPressure } from '../../quantity/pressure.js'
+import type { RelativeHumidity } from '../../quantity/share.js'
+import type { Temperature, TemperatureChange } from '../../quantity/temperature.js'
+import type { WindSpeed } from '../../quantity/wind.js'
+
+/** Wind speed at 2 m that FAO-56 takes where none is known, m/s: the mean of 2000 stations. */
+const USUAL_WIND = 2
+
+/**
+ * A day of weather at a place. Humidity is taken from the first of these that is given: vapour pressure, dew point, highest and lowest
+ * humidity, highest humidity, mean humidity; solar radiation from itself, or from sunshine. What is missing is estimated as FAO-56 says,
+ * and named in the result.
+ */
+export interface DailyWeather extends DayTemperatures, SolarDay {
+  /** Height of the site above sea level. Unit: m. Range: [-500, 9000]. */
+  readonly elevation: Elevation
+  /** Pressure of the air at the site; that of its elevation by default. Unit: kPa. Range: [30, 120]. */
+  readonly pressure?: Pressure
+  /** Actual vapour pressure, mean of the day. Unit: kPa. Range: [0, 10]. */
+  readonly vapourPressure?: VapourPressure
+  /** Dew point, mean of the day. Unit: °C. Range: [-60, 100]. */
+  readonly dewPoint?: Temperature
+  /** Highest relative humidity, reached near the lowest temperature. Unit: 1. Range: [0, 1]. */
+  readonly maxHumidity?: RelativeHumidity
+  /** Lowest relative humidity, reached near the highest temperature. Unit: 1. Range: [0, 1]. */
+  readonly minHumidity?: RelativeHumidity
+  /** Mean relative humidity of the day. Unit: 1. Range: [0, 1]. */
+  readonly meanHumidity?: RelativeHumidity
+  /** Without any humidity: how far the dew point lies below the lowest temperature; 0 K by default. Unit: K. Range: [0, 10]. */
+  readonly aridity?: TemperatureChange
+  /** Solar radiation on the ground. Unit: MJ/m²/d. Range: [0, 60]. */
+  readonly solar?: DailyRadiation
+  /** Bright sunshine, where solar radiation is not measured. Unit: s. Range: [0, 86400]. */
+  readonly sunshine?: Duration
+  /** Without radiation and sunshine: where the site lies; `interior` by default. */
+  readonly exposure?: 'interior' | 'coastal' | 'island'
+  /** Wind, with the height at which it was measured. */
+  readonly wind?: MeasuredWind
+}
+
+/** The day with what was missing filled in. */
+export interface CompletedDay {
+  readonly pressure: Pressure
+  readonly actual: VapourPressure
+  readonly solar: DailyRadiation
+  readonly extraterrestrial: DailyRadiation
+  readonly windSpeed: WindSpeed
+  readonly assumed: readonly Finding[]
+}
+
+/** Fills in what a day lacks by the procedures of FAO-56, chapter 3, and says so. */
+export function completeDay(weather: DailyWeather): CompletedDay {
+  const assumed: Finding[] = []
+  if (weather.lowest > weather.highest)
+    throw new InputError('lowest', `${weather.lowest} °C is above the highest, ${weather.highest} °C`, 'swap them')
+  const extraterrestrial = extraterrestrialRadiationFao56(weather)
+  return {
+    pressure: pressureOf(weather),
+    actual: vapourOf(weather, assumed),
+    solar: solarOf(weather, extraterrestrial, assumed),
+    extraterrestrial,
+    windSpeed: windOf(weather, assumed),
+    assumed,
+  }
+}
+
+function pressureOf({ elevation, pressure }: DailyWeather): Pressure {
+  numberIn(elevation, SITE_ELEVATION)
+  return pressure === undefined ? atmosphericPressureFao56(elevation) : (numberIn(pressure, AIR_PRESSURE) as Pressure)
+}
+
+function vapourOf(weather: DailyWeather, assumed: Finding[]): VapourPressure {
+  const { vapourPressure, dewPoint, maxHumidity, minHumidity, meanHumidity } = weather
+  // Every value that is given must have a meaning, also where another one is preferred.
+  for (const humidity of [maxHumidity, minHumidity, meanHumidity])
+    if (humidity !== undefined) numberIn(humidity, HUMIDITY)
+  const ofDew = dewPoint === undefined ? undefined : saturationVapourPressureFao56(dewPoint)
+  const ofNight = vapourPressureFromMinTemperatureFao56(weather)
+  if (vapourPressure !== undefined) return numberIn(vapourPressure, ACTUAL_VAPOUR) as VapourPressure
+  if (ofDew !== undefined) return ofDew
+  if (maxHumidity !== undefined && minHumidity !== undefined)
+    return actualVapourPressureFao56({ ...weather, maxHumidity, minHumidity })
+  if (maxHumidity !== undefined) return vapourPressureFromMaxHumidityFao56({ lowest: weather.lowest, maxHumidity })
+  if (meanHumidity !== undefined) return vapourPressureFromMeanHumidityFao56({ ...weather, meanHumidity })
+  assumed.push({
+    code: 'assumed-humidity',
+    level: 'caution',
+    message: `no humidity is given: the dew point is taken ${weather.aridity ?? 0} K below the lowest temperature, which makes ${ofNight.toFixed(2)} kPa`,
+    about: 'vapourPressure',
+    value: ofNight,
+    unit: 'kPa',
+    source: 'FAO-56, Eq. 48',
+  })
+  return ofNight
+}
+
+function solarOf(weather: DailyWeather, extraterrestrial: DailyRadiation, assumed: Finding[]): DailyRadiation {
+  const { solar, sunshine, exposure = 'interior' } = weather
+  if (sunshine !== undefined) numberIn(sunshine, SUNSHINE)
+  if (solar !== undefined) return numberIn(solar, DAILY_SOLAR) as DailyRadiation
+  if (sunshine !== undefined) {
+    const dayLength = dayLengthFao56(weather)
+    return dayLength > 0
+      ? solarRadiationFromSunshineFao56({ sunshine, dayLength, extraterrestrial })
+      : (0 as DailyRadiation)
+  }
+  const estimate =
+    exposure === 'island'
+      ? solarRadiationOnIslandFao56({ extraterrestrial })
+      : solarRadiationFromTemperatureFao56({ ...weather, extraterrestrial, adjustment: adjustmentOf(exposure) })
+  assumed.push({
+    code: 'assumed-radiation',
+    level: 'caution',
+    message: `neither radiation nor sunshine is given: ${estimate.toFixed(1)} MJ/m²/d is estimated for a site that is called ${exposure}; for single days it may be wrong by a third`,
+    about: 'solar',
+    value: estimate,
+    unit: 'MJ/m²/d',
+    source: exposure === 'island' ? 'FAO-56, Eq. 51' : 'FAO-56, Eq. 50',
+  })
+  return estimate
+}
+
+function adjustmentOf(exposure: string): number {
+  if (exposure === 'interior' || exposure === 'coastal') return RADIATION_ADJUSTMENT[exposure]
+  throw new InputError('exposure', `"${exposure}" is unknown`, 'say interior, coastal or island')
+}
+
+function windOf({ wind }: DailyWeather, assumed: Finding[]): WindSpeed {
+  // A wind that was measured at 2 m is taken as it is; the logarithm would change it by 0.02 %.
+  if (wind !== undefined) {
+    const reduced = windSpeedAtTwoMetresFao56(wind)
+    return wind.height === 200 ? wind.speed : reduced
+  }
+  assumed.push({
+    code: 'assumed-wind',
+    level: 'caution',
+    message: `no wind is given: ${USUAL_WIND} m/s at 2 m is taken`,
+    about: 'wind',
+    value: USUAL_WIND,
+    unit: 'm/s',
+    source: 'FAO-56, chapter 3',
+  })
+  return USUAL_WIND as WindSpeed
+}
+
+/** Clear-sky share that is assumed where the sun does not rise (FAO-56 gives none for a whole day). */
+export const POLAR_NIGHT_SHARE = 0.7
+
+/** What in a day is doubtful. */
+export function doubtsOfDay(solar: number, clearSky: number, deficit: number): Finding[] {
+  const doubts: Finding[] = []
+  if (clearSky <= 0)
+    doubts.push({
+      code: 'no-sun',
+      level: 'note',
+      message: `the sun does not rise: a clear-sky share of ${POLAR_NIGHT_SHARE} is assumed for the longwave loss`,
+      about: 'solar',
+    })
+  else if (solar > clearSky * 1.05)
+    doubts.push({
+      code: 'brighter-than-clear-sky',
+      level: 'caution',
+      message: `the solar radiation of ${solar.toFixed(1)} MJ/m²/d is above that of a clear sky, ${clearSky.toFixed(1)} MJ/m²/d: check the sensor and its unit`,
+      about: 'solar',
+      value: solar,
+      unit: 'MJ/m²/d',
+    })
+  if (deficit < 0)
+    doubts.push({
+      code: 'air-above-saturation',
+      level: 'caution',
+      message: `the vapour pressure is ${(-deficit).toFixed(2)} kPa above saturation: check humidity and temperatures`,
+      about: 'vapourPressure',
+      value: deficit,
+      unit: 'kPa',
+    })
+  return doubts
+}

@@ -1,0 +1,82 @@
+import { atmosphericPressureFao56 } from '../../air/atmospheric-pressure-fao56.js'
+import { ACTUAL_VAPOUR, AIR_PRESSURE, HUMIDITY } from '../../air/domains.js'
+import { vapourPressureOfHumidity } from '../../air/humidity-of-air.js'
+import { saturationVapourPressureFao56 } from '../../air/saturation-vapour-pressure-fao56.js'
+import type { SolarHour } from '../../air/solar-hour-fao56.js'
+import { type MeasuredWind, windSpeedAtTwoMetresFao56 } from '../../air/wind-at-two-metres-fao56.js'
+import type { Elevation } from '../../quantity/elevation.js'
+import { InputError } from '../../quantity/errors.js'
+import type { Finding } from '../../quantity/finding.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { HourlyRadiation } from '../../quantity/hourly-radiation.js'
+import type { Pressure, VapourPressure } from '../../quantity/pressure.js'
+import type { RelativeHumidity } from '../../quantity/share.js'
+import type { Temperature } from '../../quantity/temperature.js'
+import type { WindSpeed } from '../../quantity/wind.js'
+import { LOWEST_SUN, NIGHT_SHARE } from './reference-et-hour.js'
+
+/**
+ * An hour of weather at a place. Humidity is taken from the first of these that is given: vapour pressure, dew point, relative humidity.
+ */
+export interface HourlyWeather extends Omit<SolarHour, 'length'> {
+  /** Height of the site above sea level. Unit: m. Range: [-500, 9000]. */
+  readonly elevation: Elevation
+  /** Pressure of the air at the site; that of its elevation by default. Unit: kPa. Range: [30, 120]. */
+  readonly pressure?: Pressure
+  /** Mean temperature of the hour. Unit: °C. Range: [-60, 100]. */
+  readonly temperature: Temperature
+  /** Actual vapour pressure. Unit: kPa. Range: [0, 10]. */
+  readonly vapourPressure?: VapourPressure
+  /** Dew point. Unit: °C. Range: [-60, 100]. */
+  readonly dewPoint?: Temperature
+  /** Relative humidity. Unit: 1. Range: [0, 1]. */
+  readonly humidity?: RelativeHumidity
+  /** Solar radiation on the ground. Unit: MJ/m²/h. Range: [0, 6]. */
+  readonly solar: HourlyRadiation
+  /** Wind, with the height at which it was measured. */
+  readonly wind: MeasuredWind
+  /**
+   * Solar over clear-sky radiation of an hour two or three hours before sunset, for hours with a low sun or none; 0.7 is assumed without it.
+   * Unit: 1. Range: [0, 1.5].
+   */
+  readonly relativeShortwaveBeforeSunset?: number
+}
+
+/** The pressure of an hour, measured or that of the elevation. */
+export function pressureOfHour({ elevation, pressure }: HourlyWeather): Pressure {
+  const standard = atmosphericPressureFao56(elevation)
+  return pressure === undefined ? standard : (numberIn(pressure, AIR_PRESSURE, 'pressure') as Pressure)
+}
+
+/** The actual vapour pressure of an hour. */
+export function vapourOfHour({ temperature, vapourPressure, dewPoint, humidity }: HourlyWeather): VapourPressure {
+  const ofDew = dewPoint === undefined ? undefined : saturationVapourPressureFao56(dewPoint)
+  const share = humidity === undefined ? undefined : (numberIn(humidity, HUMIDITY, 'humidity') as RelativeHumidity)
+  if (vapourPressure !== undefined) return numberIn(vapourPressure, ACTUAL_VAPOUR, 'vapourPressure') as VapourPressure
+  if (ofDew !== undefined) return ofDew
+  if (share !== undefined) return vapourPressureOfHumidity({ temperature, humidity: share })
+  throw new InputError(
+    'humidity',
+    'is missing, and an hour has no estimate for it',
+    'give vapourPressure, dewPoint or humidity',
+  )
+}
+
+/** The wind of an hour at 2 m. */
+export function windOfHour({ wind }: HourlyWeather): WindSpeed {
+  const reduced = windSpeedAtTwoMetresFao56(wind)
+  return wind.height === 200 ? wind.speed : reduced
+}
+
+/** What is said where the cloudiness of an hour is not known. */
+export function assumedCloudiness(sunHeight: number): Finding {
+  return {
+    code: 'assumed-cloudiness',
+    level: 'note',
+    message: `the sun is ${sunHeight < 0 ? 'down' : `lower than ${LOWEST_SUN} rad`} and no ratio before sunset is given: ${NIGHT_SHARE} of the clear-sky radiation is assumed for the longwave loss`,
+    about: 'relativeShortwaveBeforeSunset',
+    value: NIGHT_SHARE,
+    unit: '1',
+    source: 'FAO-56, chapter 4: 0.4 to 0.6 at humid, 0.7 to 0.8 at arid sites',
+  }
+}

@@ -1,0 +1,97 @@
+import type { DayTemperatures } from '../../air/actual-vapour-pressure-fao56.js'
+import { AIR_TEMPERATURE, OUTSIDE_RADIATION } from '../../air/domains.js'
+import { psychrometricConstantFao56 } from '../../air/psychrometric-constant-fao56.js'
+import { slopeOfSaturationVapourPressureFao56 } from '../../air/saturation-vapour-pressure-fao56.js'
+import type { DailyNetRadiation, DailyRadiation, DailySoilHeat } from '../../quantity/daily-radiation.js'
+import type { Domain } from '../../quantity/domain.js'
+import { InputError } from '../../quantity/errors.js'
+import type { ReferenceET } from '../../quantity/evapotranspiration.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { Pressure } from '../../quantity/pressure.js'
+import type { Temperature } from '../../quantity/temperature.js'
+import { NET_RADIATION, SOIL_HEAT } from './penman-monteith-domains.js'
+
+const ALPHA: Domain = {
+  quantity: 'Priestley-Taylor coefficient',
+  unit: '1',
+  min: 0,
+  max: 3,
+  ends: '[]',
+  hint: 'give 1.26, or what was fitted for the site; arid sites need more',
+}
+
+/** Temperatures of a day and the radiation above the atmosphere. */
+export interface TemperatureMethodInput extends DayTemperatures {
+  /** Extraterrestrial radiation. Unit: MJ/m²/d. Range: [0, 60]. */
+  readonly extraterrestrial: DailyRadiation
+}
+
+/** Radiation and temperature of a day, for the method without wind and humidity. */
+export interface RadiationMethodInput {
+  /** Net radiation. Unit: MJ/m²/d. Range: [-30, 60]. */
+  readonly netRadiation: DailyNetRadiation
+  /** Soil heat flux; zero by default. Unit: MJ/m²/d. Range: [-30, 30]. */
+  readonly soilHeat?: DailySoilHeat
+  /** Mean air temperature. Unit: °C. Range: [-60, 100]. */
+  readonly temperature: Temperature
+  /** Pressure of the air. Unit: kPa. Range: [30, 120]. */
+  readonly pressure: Pressure
+  /** Coefficient; 1.26 by default. Unit: 1. Range: [0, 3]. */
+  readonly coefficient?: number
+}
+
+/**
+ * Reference evapotranspiration of a day from its temperatures only.
+ *
+ * ```math
+ * ET_o = 0.0023\,(T_{mean} + 17.8) \sqrt{T_{max} - T_{min}} \cdot 0.408\,R_a
+ * ```
+ *
+ * @param input - Temperatures and extraterrestrial radiation.
+ * @returns Reference evapotranspiration. Unit: mm/d.
+ * @throws `DomainError` outside the ranges, `InputError` when the temperatures are swapped.
+ * @validity Means of five days or more; too low in wind above 3 m/s, too high in humid air. Under cover it means nothing.
+ * @source Hargreaves, G. H. and Samani, Z. A. (1985), Applied Engineering in Agriculture 1:96-99, in the form of FAO-56, Eq. 52
+ * @example
+ * ```ts
+ * referenceETHargreaves1985({
+ *   highest: celsius(34.8), lowest: celsius(25.6), extraterrestrial: megajoulesPerSquareMetreDay(38.06),
+ * }) // => 5.20
+ * ```
+ */
+export function referenceETHargreaves1985({ highest, lowest, extraterrestrial }: TemperatureMethodInput): ReferenceET {
+  const high = numberIn(highest, AIR_TEMPERATURE, 'highest')
+  const low = numberIn(lowest, AIR_TEMPERATURE, 'lowest')
+  const outside = numberIn(extraterrestrial, OUTSIDE_RADIATION, 'extraterrestrial')
+  if (low > high) throw new InputError('lowest', `${low} °C is above the highest, ${high} °C`, 'swap them')
+  return (0.0023 * ((high + low) / 2 + 17.8) * Math.sqrt(high - low) * 0.408 * outside) as ReferenceET
+}
+
+/**
+ * Evapotranspiration of a large wet surface from radiation and temperature, without wind and humidity.
+ *
+ * ```math
+ * ET = \alpha \frac{\Delta}{\Delta + \gamma} \frac{R_n - G}{2.45}
+ * ```
+ *
+ * @param input - Net radiation, soil heat flux, temperature and pressure.
+ * @returns Evapotranspiration; negative values are dew. Unit: mm/d.
+ * @throws `DomainError` outside the ranges.
+ * @validity Humid surroundings without advection; arid sites need a higher coefficient.
+ * @source Priestley, C. H. B. and Taylor, R. J. (1972), Monthly Weather Review 100:81-92
+ * @example
+ * ```ts
+ * referenceETPriestleyTaylor1972({
+ *   netRadiation: megajoulesPerSquareMetreDay(13.28), temperature: celsius(16.9), pressure: kilopascals(100.1),
+ * }) // => 4.42
+ * ```
+ */
+export function referenceETPriestleyTaylor1972(input: RadiationMethodInput): ReferenceET {
+  const slope = slopeOfSaturationVapourPressureFao56(input.temperature)
+  const gamma = psychrometricConstantFao56(input.pressure)
+  const energy =
+    numberIn(input.netRadiation, NET_RADIATION, 'netRadiation') - numberIn(input.soilHeat ?? 0, SOIL_HEAT, 'soilHeat')
+  return ((numberIn(input.coefficient ?? 1.26, ALPHA, 'coefficient') * slope * energy) /
+    (slope + gamma) /
+    2.45) as ReferenceET
+}

@@ -1,0 +1,77 @@
+import type { DailyNetRadiation, DailySoilHeat } from '../../quantity/daily-radiation.js'
+import type { Domain } from '../../quantity/domain.js'
+import type { ReferenceET } from '../../quantity/evapotranspiration.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { VapourPressureDeficit } from '../../quantity/pressure.js'
+import type { VapourPressureSlope } from '../../quantity/psychrometrics.js'
+import type { Temperature } from '../../quantity/temperature.js'
+import type { WindSpeed } from '../../quantity/wind.js'
+import { NET_RADIATION, PSYCHROMETRIC, SLOPE, SOIL_HEAT, WIND } from './penman-monteith-domains.js'
+
+const MEAN: Domain = {
+  quantity: 'mean air temperature',
+  unit: '°C',
+  min: -60,
+  max: 100,
+  ends: '[]',
+  hint: 'give the temperature of the air in degrees Celsius',
+}
+const DEFICIT: Domain = {
+  quantity: 'vapour pressure deficit',
+  unit: 'kPa',
+  min: -1,
+  max: 102,
+  ends: '[]',
+  hint: 'give saturation less actual vapour pressure',
+}
+
+/** The terms of the FAO Penman-Monteith equation. */
+export interface PenmanMonteithTerms {
+  /** Net radiation. Unit: MJ/m²/d. Range: [-30, 60]. */
+  readonly netRadiation: DailyNetRadiation
+  /** Soil heat flux; zero by default. Unit: MJ/m²/d. Range: [-30, 30]. */
+  readonly soilHeat?: DailySoilHeat
+  /** Mean air temperature at 2 m. Unit: °C. Range: [-60, 100]. */
+  readonly meanTemperature: Temperature
+  /** Wind speed at 2 m. Unit: m/s. Range: [0, 120]. */
+  readonly windSpeed: WindSpeed
+  /** Deficit of vapour pressure. Unit: kPa. Range: [-1, 102]. */
+  readonly deficit: VapourPressureDeficit
+  /** Slope of the saturation vapour pressure curve. Unit: kPa/K. Range: (0, 4]. */
+  readonly slope: VapourPressureSlope
+  /** Psychrometric constant. Unit: kPa/K. Range: (0, 1]. */
+  readonly psychrometricConstant: VapourPressureSlope
+}
+
+/**
+ * Reference evapotranspiration of grass by the FAO Penman-Monteith equation, from its terms.
+ *
+ * ```math
+ * ET_o = \frac{0.408\,\Delta (R_n - G) + \gamma \frac{900}{T + 273} u_2 (e_s - e_a)}{\Delta + \gamma (1 + 0.34\,u_2)}
+ * ```
+ *
+ * @param terms - Radiation, temperature, wind, dryness and the two constants of the day.
+ * @returns Reference evapotranspiration; negative values are dew. Unit: mm/d.
+ * @throws `DomainError` outside the ranges.
+ * @validity A large field of green, well-watered grass of 12 cm; not a greenhouse, where wind and radiation differ.
+ * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 6
+ * @example
+ * ```ts
+ * referenceETFao56({
+ *   netRadiation: megajoulesPerSquareMetreDay(13.28), meanTemperature: celsius(16.9), windSpeed: metresPerSecond(2.078),
+ *   deficit: kilopascals(0.589), slope: kilopascalsPerKelvin(0.122), psychrometricConstant: kilopascalsPerKelvin(0.0666),
+ * }) // => 3.9
+ * ```
+ */
+export function referenceETFao56(terms: PenmanMonteithTerms): ReferenceET {
+  const slope = numberIn(terms.slope, SLOPE, 'slope')
+  const gamma = numberIn(terms.psychrometricConstant, PSYCHROMETRIC, 'psychrometricConstant')
+  const wind = numberIn(terms.windSpeed, WIND, 'windSpeed')
+  const energy =
+    numberIn(terms.netRadiation, NET_RADIATION, 'netRadiation') - numberIn(terms.soilHeat ?? 0, SOIL_HEAT, 'soilHeat')
+  const dryness =
+    ((gamma * 900) / (numberIn(terms.meanTemperature, MEAN, 'meanTemperature') + 273)) *
+    wind *
+    numberIn(terms.deficit, DEFICIT, 'deficit')
+  return ((0.408 * slope * energy + dryness) / (slope + gamma * (1 + 0.34 * wind))) as ReferenceET
+}

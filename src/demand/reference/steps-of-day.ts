@@ -1,0 +1,89 @@
+import { meanSaturationVapourPressureFao56 } from '../../air/actual-vapour-pressure-fao56.js'
+import {
+  clearSkyRadiationFao56,
+  type NetLongwaveInput,
+  netShortwaveRadiationFao56,
+} from '../../air/net-radiation-fao56.js'
+import { psychrometricConstantFao56 } from '../../air/psychrometric-constant-fao56.js'
+import type { DailyNetRadiation, DailyRadiation } from '../../quantity/daily-radiation.js'
+import type { Finding } from '../../quantity/finding.js'
+import type { Pressure, VapourPressure, VapourPressureDeficit } from '../../quantity/pressure.js'
+import type { VapourPressureSlope } from '../../quantity/psychrometrics.js'
+import type { Temperature } from '../../quantity/temperature.js'
+import type { WindSpeed } from '../../quantity/wind.js'
+import { completeDay, type DailyWeather, doubtsOfDay, POLAR_NIGHT_SHARE } from './daily-weather.js'
+
+/** The steps of a day that lead to its reference evapotranspiration, by whichever method. */
+export interface StepsOfDay {
+  /** Mean of the highest and the lowest temperature. Unit: °C. */
+  readonly meanTemperature: Temperature
+  /** Atmospheric pressure. Unit: kPa. */
+  readonly pressure: Pressure
+  /** Psychrometric constant. Unit: kPa/K. */
+  readonly psychrometricConstant: VapourPressureSlope
+  /** Slope of the saturation vapour pressure curve. Unit: kPa/K. */
+  readonly slope: VapourPressureSlope
+  /** Mean saturation vapour pressure. Unit: kPa. */
+  readonly saturation: VapourPressure
+  /** Actual vapour pressure. Unit: kPa. */
+  readonly actual: VapourPressure
+  /** Deficit of vapour pressure. Unit: kPa. */
+  readonly deficit: VapourPressureDeficit
+  /** Extraterrestrial radiation. Unit: MJ/m²/d. */
+  readonly extraterrestrial: DailyRadiation
+  /** Clear-sky radiation. Unit: MJ/m²/d. */
+  readonly clearSky: DailyRadiation
+  /** Solar radiation, measured or estimated. Unit: MJ/m²/d. */
+  readonly solar: DailyRadiation
+  /** Net shortwave radiation. Unit: MJ/m²/d. */
+  readonly netShortwave: DailyNetRadiation
+  /** Net outgoing longwave radiation. Unit: MJ/m²/d. */
+  readonly netLongwave: DailyNetRadiation
+  /** Net radiation. Unit: MJ/m²/d. */
+  readonly netRadiation: DailyNetRadiation
+  /** Wind speed at 2 m. Unit: m/s. */
+  readonly windSpeed: WindSpeed
+  /** What was not given and had to be estimated. */
+  readonly assumed: readonly Finding[]
+  /** What is doubtful. */
+  readonly warnings: readonly Finding[]
+}
+
+/** The two steps in which the methods differ. */
+interface MethodOfDay {
+  readonly slope: (meanTemperature: Temperature) => VapourPressureSlope
+  readonly netLongwave: (day: NetLongwaveInput) => DailyNetRadiation
+}
+
+/** The steps of a day. ASCE-EWRI (2005) rounds the slope and bounds the cloudiness of the longwave loss; the rest is that of FAO-56. */
+export function stepsOfDay(weather: DailyWeather, method: MethodOfDay): StepsOfDay {
+  const { highest, lowest, elevation } = weather
+  const saturation = meanSaturationVapourPressureFao56(weather)
+  const { pressure, actual, solar, extraterrestrial, windSpeed, assumed } = completeDay(weather)
+  const meanTemperature = ((highest + lowest) / 2) as Temperature
+  const psychrometricConstant = psychrometricConstantFao56(pressure)
+  const slope = method.slope(meanTemperature)
+  const deficit = (saturation - actual) as VapourPressureDeficit
+  const clearSky = clearSkyRadiationFao56({ extraterrestrial, elevation })
+  const netShortwave = netShortwaveRadiationFao56({ solar })
+  const relativeShortwave = clearSky > 0 ? solar / clearSky : POLAR_NIGHT_SHARE
+  const netLongwave = method.netLongwave({ highest, lowest, actualVapourPressure: actual, relativeShortwave })
+  return {
+    meanTemperature,
+    pressure,
+    psychrometricConstant,
+    slope,
+    saturation,
+    actual,
+    deficit,
+    extraterrestrial,
+    clearSky,
+    solar,
+    netShortwave,
+    netLongwave,
+    netRadiation: (netShortwave - netLongwave) as DailyNetRadiation,
+    windSpeed,
+    assumed,
+    warnings: doubtsOfDay(solar, clearSky, deficit),
+  }
+}

@@ -1,0 +1,90 @@
+import {
+  clearSkyRadiationHourFao56,
+  type NetLongwaveHourInput,
+  netShortwaveRadiationHourFao56,
+} from '../../air/net-radiation-hour-fao56.js'
+import { psychrometricConstantFao56 } from '../../air/psychrometric-constant-fao56.js'
+import { saturationVapourPressureFao56 } from '../../air/saturation-vapour-pressure-fao56.js'
+import { extraterrestrialRadiationHourFao56, solarHourFao56 } from '../../air/solar-hour-fao56.js'
+import type { Finding } from '../../quantity/finding.js'
+import type { HourlyNetRadiation, HourlyRadiation } from '../../quantity/hourly-radiation.js'
+import type { Pressure, VapourPressure, VapourPressureDeficit } from '../../quantity/pressure.js'
+import type { VapourPressureSlope } from '../../quantity/psychrometrics.js'
+import type { Temperature } from '../../quantity/temperature.js'
+import type { WindSpeed } from '../../quantity/wind.js'
+import { assumedCloudiness, type HourlyWeather, pressureOfHour, vapourOfHour, windOfHour } from './hourly-weather.js'
+import { relativeShortwaveOfHour } from './reference-et-hour.js'
+
+/** The steps of an hour that lead to its reference evapotranspiration, by whichever method. */
+export interface StepsOfHour {
+  /** Atmospheric pressure. Unit: kPa. */
+  readonly pressure: Pressure
+  /** Psychrometric constant. Unit: kPa/K. */
+  readonly psychrometricConstant: VapourPressureSlope
+  /** Slope of the saturation vapour pressure curve. Unit: kPa/K. */
+  readonly slope: VapourPressureSlope
+  /** Saturation vapour pressure. Unit: kPa. */
+  readonly saturation: VapourPressure
+  /** Actual vapour pressure. Unit: kPa. */
+  readonly actual: VapourPressure
+  /** Deficit of vapour pressure. Unit: kPa. */
+  readonly deficit: VapourPressureDeficit
+  /** Extraterrestrial radiation. Unit: MJ/m²/h. */
+  readonly extraterrestrial: HourlyRadiation
+  /** Clear-sky radiation. Unit: MJ/m²/h. */
+  readonly clearSky: HourlyRadiation
+  /** Solar over clear-sky radiation, measured, from before sunset, or assumed. Unit: 1. */
+  readonly relativeShortwave: number
+  /** Net shortwave radiation. Unit: MJ/m²/h. */
+  readonly netShortwave: HourlyNetRadiation
+  /** Net outgoing longwave radiation. Unit: MJ/m²/h. */
+  readonly netLongwave: HourlyNetRadiation
+  /** Net radiation. Unit: MJ/m²/h. */
+  readonly netRadiation: HourlyNetRadiation
+  /** Wind speed at 2 m. Unit: m/s. */
+  readonly windSpeed: WindSpeed
+  /** What was not given and had to be estimated. */
+  readonly assumed: readonly Finding[]
+}
+
+/** The two steps in which the methods differ. */
+interface MethodOfHour {
+  readonly slope: (temperature: Temperature) => VapourPressureSlope
+  readonly netLongwave: (hour: NetLongwaveHourInput) => HourlyNetRadiation
+}
+
+/** The steps of an hour. ASCE-EWRI (2005) rounds the slope and bounds the cloudiness of the longwave loss; the rest is that of FAO-56. */
+export function stepsOfHour(weather: HourlyWeather, method: MethodOfHour): StepsOfHour {
+  const { temperature, solar, elevation } = weather
+  const pressure = pressureOfHour(weather)
+  const psychrometricConstant = psychrometricConstantFao56(pressure)
+  const saturation = saturationVapourPressureFao56(temperature)
+  const slope = method.slope(temperature)
+  const actual = vapourOfHour(weather)
+  const extraterrestrial = extraterrestrialRadiationHourFao56(weather)
+  const { sunHeight } = solarHourFao56(weather)
+  const clearSky = clearSkyRadiationHourFao56({ extraterrestrial, elevation })
+  const netShortwave = netShortwaveRadiationHourFao56({ solar })
+  const clouds = relativeShortwaveOfHour(solar, clearSky, sunHeight, weather.relativeShortwaveBeforeSunset)
+  const netLongwave = method.netLongwave({
+    temperature,
+    actualVapourPressure: actual,
+    relativeShortwave: clouds.ratio,
+  })
+  return {
+    pressure,
+    psychrometricConstant,
+    slope,
+    saturation,
+    actual,
+    deficit: (saturation - actual) as VapourPressureDeficit,
+    extraterrestrial,
+    clearSky,
+    relativeShortwave: clouds.ratio,
+    netShortwave,
+    netLongwave,
+    netRadiation: (netShortwave - netLongwave) as HourlyNetRadiation,
+    windSpeed: windOfHour(weather),
+    assumed: clouds.assumed ? [assumedCloudiness(sunHeight)] : [],
+  }
+}

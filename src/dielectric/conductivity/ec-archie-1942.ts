@@ -1,0 +1,137 @@
+import type { Domain } from '../../quantity/domain.js'
+import type { BulkEC, PoreWaterEC } from '../../quantity/electrical-conductivity.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { DegreeOfSaturation, Porosity } from '../../quantity/share.js'
+import { CONDUCTIVITY } from '../domains.js'
+
+const OPEN_POROSITY: Domain = {
+  quantity: 'porosity',
+  unit: '1',
+  min: 0,
+  max: 1,
+  ends: '(]',
+  hint: 'without pores nothing conducts',
+}
+const SATURATION: Domain = {
+  quantity: 'degree of saturation',
+  unit: '1',
+  min: 0,
+  max: 1,
+  ends: '(]',
+  hint: 'give water content over porosity, above zero',
+}
+const CEMENTATION: Domain = {
+  quantity: 'cementation exponent',
+  unit: '1',
+  min: 0,
+  max: 5,
+  ends: '(]',
+  hint: '1.3 for loose grains, 1.8 to 2 for sandstone',
+}
+const SATURATION_EXPONENT: Domain = {
+  quantity: 'saturation exponent',
+  unit: '1',
+  min: 0,
+  max: 10,
+  ends: '(]',
+  hint: 'about 2',
+}
+const TORTUOSITY: Domain = {
+  quantity: 'tortuosity factor',
+  unit: '1',
+  min: 0,
+  max: 10,
+  ends: '(]',
+  hint: '1 where nothing is known',
+}
+
+/** What Archie needs to know of a medium. */
+export interface MediumOfArchie {
+  /** Volume of pores per volume of medium. Unit: 1. Range: (0, 1]. */
+  readonly porosity: Porosity
+  /** Volume of water per volume of pores. Unit: 1. Range: (0, 1]. */
+  readonly saturation: DegreeOfSaturation
+  /** Exponent of the porosity: 1.3 for loose grains. Unit: 1. Range: (0, 5]. */
+  readonly cementation: number
+  /** Exponent of the saturation: about 2. Unit: 1. Range: (0, 10]. */
+  readonly saturationExponent: number
+  /** Divisor for the length of the paths: 1 where nothing is known. Unit: 1. Range: (0, 10]. */
+  readonly tortuosity: number
+}
+
+/** The medium and the conductivity of its pore water. */
+export interface PoreWaterOfArchie extends MediumOfArchie {
+  /** Conductivity of the pore water. Unit: dS/m. Range: [0, ∞). */
+  readonly poreWater: PoreWaterEC
+}
+
+/** The medium and the conductivity of the whole. */
+export interface BulkOfArchie extends MediumOfArchie {
+  /** Conductivity of the whole. Unit: dS/m. Range: [0, ∞). */
+  readonly bulk: BulkEC
+}
+
+/**
+ * Bulk electrical conductivity from that of the pore water after Archie (1942).
+ *
+ * ```math
+ * \sigma_b = \frac{\sigma_w\,\phi^m S^n}{a}
+ * ```
+ *
+ * Nothing conducts along the surfaces: for sand, pumice and stone wool rather than for clay, peat or coir.
+ *
+ * @param medium - Pore water and medium.
+ * @returns Bulk conductivity. Unit: dS/m.
+ * @throws `DomainError` outside the ranges.
+ * @source Archie, G. E. (1942), Transactions of the AIME 146:54-62
+ * @example
+ * ```ts
+ * bulkConductivityArchie1942({
+ *   poreWater: decisiemensPerMetre(2),
+ *   porosity: percent(40),
+ *   saturation: percent(100),
+ *   cementation: 1.3,
+ *   saturationExponent: 2,
+ *   tortuosity: 1,
+ * }) // => 0.607726
+ * ```
+ */
+export function bulkConductivityArchie1942(medium: PoreWaterOfArchie): BulkEC {
+  return (numberIn(medium.poreWater, CONDUCTIVITY, 'poreWater') * openShare(medium)) as BulkEC
+}
+
+/**
+ * Electrical conductivity of the pore water from that of the whole after Archie (1942).
+ *
+ * ```math
+ * \sigma_w = \frac{a\,\sigma_b}{\phi^m S^n}
+ * ```
+ *
+ * @param medium - Bulk conductivity and medium.
+ * @returns Conductivity of the pore water. Unit: dS/m.
+ * @throws `DomainError` outside the ranges.
+ * @source Archie, G. E. (1942), Transactions of the AIME 146:54-62, solved for the pore water
+ * @example
+ * ```ts
+ * poreWaterConductivityArchie1942({
+ *   bulk: decisiemensPerMetre(0.5),
+ *   porosity: percent(40),
+ *   saturation: percent(80),
+ *   cementation: 1.3,
+ *   saturationExponent: 2,
+ *   tortuosity: 1,
+ * }) // => 2.571059
+ * ```
+ */
+export function poreWaterConductivityArchie1942(medium: BulkOfArchie): PoreWaterEC {
+  return (numberIn(medium.bulk, CONDUCTIVITY, 'bulk') / openShare(medium)) as PoreWaterEC
+}
+
+function openShare(medium: MediumOfArchie): number {
+  const pores =
+    numberIn(medium.porosity, OPEN_POROSITY, 'porosity') ** numberIn(medium.cementation, CEMENTATION, 'cementation')
+  const water =
+    numberIn(medium.saturation, SATURATION, 'saturation') **
+    numberIn(medium.saturationExponent, SATURATION_EXPONENT, 'saturationExponent')
+  return (pores * water) / numberIn(medium.tortuosity, TORTUOSITY, 'tortuosity')
+}

@@ -1,0 +1,126 @@
+import type { CellConstant } from '../../quantity/cell-constant.js'
+import type { Conductance } from '../../quantity/conductance.js'
+import type { Domain } from '../../quantity/domain.js'
+import type { MeasuredEC } from '../../quantity/electrical-conductivity.js'
+import { numberIn } from '../../quantity/guard.js'
+import { CONDUCTIVITY } from '../domains.js'
+
+const STANDARD: Domain = {
+  quantity: 'conductivity of the standard',
+  unit: 'dS/m',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'give the conductivity of the standard at the temperature of the reading',
+}
+const CONDUCTANCE: Domain = {
+  quantity: 'conductance',
+  unit: 'S',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'give the conductance that the bare cell shows, above zero',
+}
+const CELL: Domain = {
+  quantity: 'cell constant',
+  unit: '1/m',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'measure it in a standard solution; common cells have about 100 1/m, which is 1 1/cm',
+}
+
+/** A cell in a standard solution. */
+export interface CellInStandard {
+  /** Conductivity of the standard at its temperature. Unit: dS/m. Range: (0, ∞). */
+  readonly standard: MeasuredEC
+  /** Conductance that the cell shows. Unit: S. Range: (0, ∞). */
+  readonly conductance: Conductance
+}
+
+/** A cell in a sample. */
+export interface CellInSample {
+  /** Cell constant. Unit: 1/m. Range: (0, ∞). */
+  readonly cellConstant: CellConstant
+  /** Conductance that the cell shows. Unit: S. Range: (0, ∞). */
+  readonly conductance: Conductance
+}
+
+/** A cell and a water. */
+export interface CellInWater {
+  /** Cell constant. Unit: 1/m. Range: (0, ∞). */
+  readonly cellConstant: CellConstant
+  /** Conductivity at the temperature of the water. Unit: dS/m. Range: [0, ∞). */
+  readonly conductivity: MeasuredEC
+}
+
+/**
+ * Cell constant of a conductivity cell or probe from a reading in a standard solution.
+ *
+ * ```math
+ * K = \frac{\sigma}{10\,G}
+ * ```
+ *
+ * The 10 takes dS/m to S/m. Read standard and cell at the same temperature, without correction.
+ *
+ * @param reading - Conductivity of the standard and conductance of the cell.
+ * @returns Cell constant. Unit: 1/m.
+ * @throws `DomainError` outside the ranges.
+ * @source definition
+ * @example
+ * ```ts
+ * inCellConstantPerCentimetre(
+ *   cellConstant({
+ *     standard: molalPotassiumChloride({ molality: 0.01, temperature: celsius(25) }),
+ *     conductance: millisiemens(1.352),
+ *   }),
+ * ) // => 1.04159
+ * ```
+ */
+export function cellConstant(reading: CellInStandard): CellConstant {
+  return (numberIn(reading.standard, STANDARD, 'standard') /
+    (10 * numberIn(reading.conductance, CONDUCTANCE, 'conductance'))) as CellConstant
+}
+
+/**
+ * Electrical conductivity of a sample from the conductance that a cell shows.
+ *
+ * ```math
+ * \sigma = 10\,K\,G
+ * ```
+ *
+ * @param reading - Cell constant and conductance.
+ * @returns Conductivity at the temperature of the sample. Unit: dS/m.
+ * @throws `DomainError` outside the ranges.
+ * @source definition
+ * @example
+ * ```ts
+ * conductivityOfSample({ cellConstant: cellConstantPerCentimetre(1), conductance: millisiemens(2) }) // => 2
+ * ```
+ */
+export function conductivityOfSample(reading: CellInSample): MeasuredEC {
+  return (10 *
+    numberIn(reading.cellConstant, CELL, 'cellConstant') *
+    numberIn(reading.conductance, CONDUCTANCE, 'conductance')) as MeasuredEC
+}
+
+/**
+ * Conductance that a cell shows in water of known conductivity.
+ *
+ * ```math
+ * G = \frac{\sigma}{10\,K}
+ * ```
+ *
+ * @param cell - Cell constant and conductivity.
+ * @returns Conductance. Unit: S.
+ * @throws `DomainError` outside the ranges.
+ * @source definition
+ * @example
+ * ```ts
+ * inMillisiemens(conductanceOfCell({ cellConstant: cellConstantPerCentimetre(1), conductivity: decisiemensPerMetre(2) })) // => 2
+ * ```
+ */
+export function conductanceOfCell(cell: CellInWater): Conductance {
+  return (numberIn(cell.conductivity, CONDUCTIVITY, 'conductivity') /
+    (10 * numberIn(cell.cellConstant, CELL, 'cellConstant'))) as Conductance
+}

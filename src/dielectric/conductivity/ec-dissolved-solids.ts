@@ -1,0 +1,118 @@
+import type { DissolvedSolids } from '../../quantity/dissolved-solids.js'
+import type { Domain } from '../../quantity/domain.js'
+import type { AnyEC, UnnamedEC } from '../../quantity/electrical-conductivity.js'
+import { numberIn } from '../../quantity/guard.js'
+import { CONDUCTIVITY } from '../domains.js'
+
+const FACTOR: Domain = {
+  quantity: 'factor of the scale',
+  unit: 'mg/L per dS/m',
+  min: 300,
+  max: 1200,
+  ends: '[]',
+  hint: 'meters use 500 or 700, Handbook 60 uses 640; it is printed in the manual of the meter',
+}
+const SOLIDS: Domain = {
+  quantity: 'dissolved solids',
+  unit: 'mg/L',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give mg/L (the "ppm" of a meter), zero or more',
+}
+
+/**
+ * The scales in use, each named after its factor in mg/L per dS/m: 500 for sodium chloride, 535 for potassium chloride, 640 of
+ * Agriculture Handbook 60 for irrigation water below 5 dS/m, 700 for a mixture of sulphate, bicarbonate and chloride.
+ */
+export const DISSOLVED_SOLIDS_SCALES = { scale500: 500, scale535: 535, scale640: 640, scale700: 700 } as const
+
+/** A conductivity and the scale on which solids are shown. */
+export interface ConductivityOnScale {
+  /** Conductivity at 25 °C. Unit: dS/m. Range: [0, ∞). */
+  readonly conductivity: AnyEC | UnnamedEC
+  /** Factor of the scale, one of `DISSOLVED_SOLIDS_SCALES`. Unit: mg/L per dS/m. Range: [300, 1200]. */
+  readonly factor: number
+}
+
+/** Solids as shown and the scale on which they were. */
+export interface SolidsOnScale {
+  /** Dissolved solids as shown. Unit: mg/L. Range: [0, ∞). */
+  readonly solids: DissolvedSolids
+  /** Factor of the scale, one of `DISSOLVED_SOLIDS_SCALES`. Unit: mg/L per dS/m. Range: [300, 1200]. */
+  readonly factor: number
+}
+
+/** Solids as shown on one scale, for another. */
+export interface SolidsBetweenScales {
+  /** Dissolved solids as shown. Unit: mg/L. Range: [0, ∞). */
+  readonly solids: DissolvedSolids
+  /** Factor of the scale they were shown on. Unit: mg/L per dS/m. Range: [300, 1200]. */
+  readonly from: number
+  /** Factor of the scale wanted. Unit: mg/L per dS/m. Range: [300, 1200]. */
+  readonly to: number
+}
+
+/**
+ * Dissolved solids that a meter of a given scale shows at an electrical conductivity.
+ *
+ * ```math
+ * TDS = k\,\sigma_{25}
+ * ```
+ *
+ * A meter measures conductivity only; "ppm" without its scale is ambiguous by 40 %. Store and compare conductivity.
+ *
+ * @param sample - Conductivity and factor of the scale.
+ * @returns Dissolved solids. Unit: mg/L.
+ * @throws `DomainError` outside the ranges.
+ * @source U.S. Salinity Laboratory Staff (1954), Agriculture Handbook 60 (factor 640); 500 and 700 are conventions of meters, common practice, no source
+ * @example
+ * ```ts
+ * dissolvedSolids({ conductivity: decisiemensPerMetre(1.5), factor: DISSOLVED_SOLIDS_SCALES.scale640 }) // => 960
+ * ```
+ */
+export function dissolvedSolids(sample: ConductivityOnScale): DissolvedSolids {
+  return (numberIn(sample.conductivity, CONDUCTIVITY, 'conductivity') *
+    numberIn(sample.factor, FACTOR, 'factor')) as DissolvedSolids
+}
+
+/**
+ * Electrical conductivity behind the dissolved solids that a meter of a given scale shows; its kind is that of the place where it is used.
+ *
+ * ```math
+ * \sigma_{25} = \frac{TDS}{k}
+ * ```
+ *
+ * @param sample - Dissolved solids and factor of the scale.
+ * @returns Conductivity at 25 °C. Unit: dS/m.
+ * @throws `DomainError` outside the ranges.
+ * @source U.S. Salinity Laboratory Staff (1954), Agriculture Handbook 60 (factor 640); 500 and 700 are conventions of meters, common practice, no source
+ * @example
+ * ```ts
+ * conductivityOfDissolvedSolids({ solids: milligramsPerLitreOfSolids(2800), factor: 700 }) // => 4
+ * ```
+ */
+export function conductivityOfDissolvedSolids<Q extends AnyEC | UnnamedEC = UnnamedEC>(sample: SolidsOnScale): Q {
+  return (numberIn(sample.solids, SOLIDS, 'solids') / numberIn(sample.factor, FACTOR, 'factor')) as Q
+}
+
+/**
+ * Dissolved solids of one scale on another.
+ *
+ * ```math
+ * TDS_2 = TDS_1\,\frac{k_2}{k_1}
+ * ```
+ *
+ * @param sample - Dissolved solids and the factors of both scales.
+ * @returns Dissolved solids on the wanted scale. Unit: mg/L.
+ * @throws `DomainError` outside the ranges.
+ * @source definition
+ * @example
+ * ```ts
+ * dissolvedSolidsOnScale({ solids: milligramsPerLitreOfSolids(1000), from: 500, to: 700 }) // => 1400
+ * ```
+ */
+export function dissolvedSolidsOnScale(sample: SolidsBetweenScales): DissolvedSolids {
+  const solids = numberIn(sample.solids, SOLIDS, 'solids')
+  return (solids * (numberIn(sample.to, FACTOR, 'to') / numberIn(sample.from, FACTOR, 'from'))) as DissolvedSolids
+}

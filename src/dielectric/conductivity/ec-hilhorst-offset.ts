@@ -1,0 +1,92 @@
+import type { BulkEC, PoreWaterEC } from '../../quantity/electrical-conductivity.js'
+import { InputError } from '../../quantity/errors.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { Permittivity } from '../../quantity/permittivity.js'
+import { APPARENT, CONDUCTIVITY, WATER } from '../domains.js'
+
+/** Readings in one medium with one pore water at several water contents. */
+export interface OffsetReadings {
+  /** Apparent permittivities. Unit: 1. Range: each in [1, 90]. */
+  readonly apparent: readonly Permittivity[]
+  /** Bulk conductivities of the same readings. Unit: dS/m. Range: each in [0, ∞). */
+  readonly bulk: readonly BulkEC[]
+  /** Permittivity of the pore water. Unit: 1. Range: [30, 100]. */
+  readonly water: Permittivity
+}
+
+/** The fitted offset and what speaks for it. */
+export interface HilhorstOffset {
+  /** Permittivity at which the bulk conductivity would be zero. Unit: 1. */
+  readonly offset: number
+  /** Conductivity of the pore water that the slope stands for. Unit: dS/m. */
+  readonly poreWater: PoreWaterEC
+  /** Standard error of the offset; 0 for two readings, which it cannot judge. Unit: 1. */
+  readonly standardError: number
+  /** Share of the spread of the permittivities that the line explains. Unit: 1. */
+  readonly rSquared: number
+  /** Number of readings. Unit: 1. */
+  readonly readings: number
+}
+
+/**
+ * Offset of the model of Hilhorst (2000) in an own medium.
+ *
+ * ```math
+ * \varepsilon_b = \varepsilon_0 + \frac{\varepsilon_p}{\sigma_p}\,\sigma_b \quad\text{by least squares}
+ * ```
+ *
+ * Wet the medium with one solution, let it drain and dry, and read at several water contents above 0.10 m³/m³ before the solution
+ * concentrates. Readings close together fix nothing: look at the standard error.
+ *
+ * @param readings - Permittivities and bulk conductivities of at least two readings, and the permittivity of the water.
+ * @returns Offset, pore-water conductivity, standard error, r² and number of readings.
+ * @throws `DomainError` outside the ranges; `InputError` for lists of unequal length, fewer than two readings, readings without spread, or a permittivity that falls as the conductivity rises.
+ * @source Hilhorst, M. A. (2000), Soil Science Society of America Journal 64:1922-1925 (procedure); least squares
+ * @example
+ * ```ts
+ * fitOffsetHilhorst2000({
+ *   apparent: [15, 20, 25, 30].map(permittivity),
+ *   bulk: [0.33, 0.49, 0.63, 0.79].map((ec) => decisiemensPerMetre<BulkEC>(ec)),
+ *   water: permittivity(80),
+ * }) // => { offset: 4.091696, poreWater: 2.433684, readings: 4 }
+ * ```
+ */
+export function fitOffsetHilhorst2000(readings: OffsetReadings): HilhorstOffset {
+  const n = readings.apparent.length
+  if (n !== readings.bulk.length || n < 2)
+    throw new InputError(
+      'apparent, bulk',
+      `${n} permittivities and ${readings.bulk.length} conductivities`,
+      'give both for the same readings, at least two',
+    )
+  const x = readings.bulk.map((value) => numberIn(value, CONDUCTIVITY))
+  const y = readings.apparent.map((value) => numberIn(value, APPARENT))
+  const water = numberIn(readings.water, WATER, 'water')
+  const meanX = x.reduce((total, value) => total + value, 0) / n
+  const meanY = y.reduce((total, value) => total + value, 0) / n
+  let [xx, xy, yy] = [0, 0, 0]
+  x.forEach((value, i) => {
+    const [dx, dy] = [value - meanX, (y[i] as number) - meanY]
+    xx += dx * dx
+    xy += dx * dy
+    yy += dy * dy
+  })
+  if (xx <= 1e-20 * n * meanX * meanX)
+    throw new InputError('bulk', 'the readings have no spread', 'read at several water contents')
+  const slope = xy / xx
+  if (slope <= 0)
+    throw new InputError(
+      'apparent, bulk',
+      'permittivity does not rise with bulk conductivity',
+      'the pore water changed between the readings; use one solution and read before it concentrates',
+    )
+  const left = Math.max(0, yy - slope * xy)
+  const standardError = n > 2 ? Math.sqrt((left / (n - 2)) * (1 / n + (meanX * meanX) / xx)) : 0
+  return {
+    offset: meanY - slope * meanX,
+    poreWater: (water / slope) as PoreWaterEC,
+    standardError,
+    rSquared: 1 - left / yy,
+    readings: n,
+  }
+}

@@ -1,0 +1,105 @@
+import type { Domain } from '../../quantity/domain.js'
+import type { BulkEC, PoreWaterEC } from '../../quantity/electrical-conductivity.js'
+import { InputError } from '../../quantity/errors.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { WaterContent } from '../../quantity/water-content.js'
+import { CONDUCTIVITY } from '../domains.js'
+
+const CONTENT: Domain = {
+  quantity: 'water content',
+  unit: 'm³/m³',
+  min: 0,
+  max: 1,
+  ends: '(]',
+  hint: 'without water nothing conducts',
+}
+const SATURATED: Domain = {
+  quantity: 'saturated water content',
+  unit: 'm³/m³',
+  min: 0,
+  max: 1,
+  ends: '(]',
+  hint: 'give the water content of the saturated medium',
+}
+
+/** What Mualem and Friedman need to know of a medium. */
+export interface MediumOfMualemFriedman {
+  /** Water content. Unit: m³/m³. Range: (0, 1]. */
+  readonly content: WaterContent
+  /** Water content of the saturated medium. Unit: m³/m³. Range: (0, 1]. */
+  readonly saturated: WaterContent
+}
+
+/** The medium and the conductivity of its pore water. */
+export interface PoreWaterOfMualemFriedman extends MediumOfMualemFriedman {
+  /** Conductivity of the pore water. Unit: dS/m. Range: [0, ∞). */
+  readonly poreWater: PoreWaterEC
+}
+
+/** The medium and the conductivity of the whole. */
+export interface BulkOfMualemFriedman extends MediumOfMualemFriedman {
+  /** Conductivity of the whole. Unit: dS/m. Range: [0, ∞). */
+  readonly bulk: BulkEC
+}
+
+/**
+ * Bulk electrical conductivity of a coarse medium from that of the pore water after Mualem and Friedman (1991).
+ *
+ * ```math
+ * \sigma_b = \sigma_w\,\frac{\theta^{2.5}}{\theta_s}
+ * ```
+ *
+ * @param medium - Pore water and medium.
+ * @returns Bulk conductivity. Unit: dS/m.
+ * @throws `DomainError` outside the ranges; `InputError` when the water content exceeds the saturated one.
+ * @validity Coarse media without conduction along surfaces.
+ * @source Mualem, Y. and Friedman, S. P. (1991), Water Resources Research 27:2771-2777 [from memory]
+ * @example
+ * ```ts
+ * bulkConductivityMualemFriedman1991({
+ *   poreWater: decisiemensPerMetre(3),
+ *   content: waterContent(0.3),
+ *   saturated: waterContent(0.45),
+ * }) // => 0.328634
+ * ```
+ */
+export function bulkConductivityMualemFriedman1991(medium: PoreWaterOfMualemFriedman): BulkEC {
+  return (numberIn(medium.poreWater, CONDUCTIVITY, 'poreWater') * openShare(medium)) as BulkEC
+}
+
+/**
+ * Electrical conductivity of the pore water of a coarse medium from that of the whole after Mualem and Friedman (1991).
+ *
+ * ```math
+ * \sigma_w = \sigma_b\,\frac{\theta_s}{\theta^{2.5}}
+ * ```
+ *
+ * @param medium - Bulk conductivity and medium.
+ * @returns Conductivity of the pore water. Unit: dS/m.
+ * @throws `DomainError` outside the ranges; `InputError` when the water content exceeds the saturated one.
+ * @validity Coarse media without conduction along surfaces.
+ * @source Mualem, Y. and Friedman, S. P. (1991), Water Resources Research 27:2771-2777, solved for the pore water [from memory]
+ * @example
+ * ```ts
+ * poreWaterConductivityMualemFriedman1991({
+ *   bulk: decisiemensPerMetre(0.328634),
+ *   content: waterContent(0.3),
+ *   saturated: waterContent(0.45),
+ * }) // => 3.0000
+ * ```
+ */
+export function poreWaterConductivityMualemFriedman1991(medium: BulkOfMualemFriedman): PoreWaterEC {
+  return (numberIn(medium.bulk, CONDUCTIVITY, 'bulk') / openShare(medium)) as PoreWaterEC
+}
+
+function openShare(medium: MediumOfMualemFriedman): number {
+  const content = numberIn(medium.content, CONTENT, 'content')
+  const saturated = numberIn(medium.saturated, SATURATED, 'saturated')
+  if (content > saturated)
+    throw new InputError(
+      'content, saturated',
+      `a water content of ${content} is above the saturated ${saturated}`,
+      'check which is which, and whether the calibration of the probe fits the medium',
+    )
+  return content ** 2.5 / saturated
+}

@@ -1,0 +1,103 @@
+import type { CellConstant } from '../../quantity/cell-constant.js'
+import type { Domain } from '../../quantity/domain.js'
+import type { MeasuredEC } from '../../quantity/electrical-conductivity.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { Resistance } from '../../quantity/resistance.js'
+import { CONDUCTIVITY } from '../domains.js'
+
+const CELL: Domain = {
+  quantity: 'cell constant',
+  unit: '1/m',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'measure it in solutions of known conductivity',
+}
+const IMPEDANCE: Domain = {
+  quantity: 'impedance of the cable',
+  unit: 'Ω',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: '50 Ω or 75 Ω',
+}
+const REFLECTION: Domain = {
+  quantity: 'long-time reflection coefficient',
+  unit: '1',
+  min: -1,
+  max: 1,
+  ends: '(]',
+  hint: 'between -1 (a short) and 1 (nothing conducts), read when all echoes have died out',
+}
+
+/** A travel-time probe and its cable. */
+export interface ProbeOnCable {
+  /** Cell constant of the probe. Unit: 1/m. Range: (0, ∞). */
+  readonly cellConstant: CellConstant
+  /** Impedance of the cable. Unit: Ω. Range: (0, ∞). */
+  readonly impedance: Resistance
+}
+
+/** The probe and what came back. */
+export interface LongTimeReflection extends ProbeOnCable {
+  /** Reflection coefficient when all echoes have died out. Unit: 1. Range: (-1, 1]. */
+  readonly reflection: number
+}
+
+/** The probe and the medium around it. */
+export interface ProbeInConductor extends ProbeOnCable {
+  /** Bulk conductivity at the temperature of the medium. Unit: dS/m. Range: [0, ∞). */
+  readonly conductivity: MeasuredEC
+}
+
+/**
+ * Bulk electrical conductivity from the long-time reflection of a travel-time probe.
+ *
+ * ```math
+ * \sigma_b = 10\,\frac{K}{Z_0}\,\frac{1 - r}{1 + r}
+ * ```
+ *
+ * The factor 10 takes S/m to dS/m. Subtract the resistance of cable and connectors first; in salty media it decides.
+ *
+ * @param reading - Cell constant, impedance and reflection.
+ * @returns Bulk conductivity at the temperature of the medium. Unit: dS/m.
+ * @throws `DomainError` outside the ranges.
+ * @source Giese, K. and Tiemann, R. (1975), Advances in Molecular Relaxation Processes 7:45-59; Topp, G. C., Yanuka, M., Zebchuk, W. D. and Zegelin, S. (1988), Water Resources Research 24:945-952 [from memory]
+ * @example
+ * ```ts
+ * conductivityFromReflection({ cellConstant: cellConstantPerMetre(8), impedance: ohms(50), reflection: 0.6 }) // => 0.4
+ * ```
+ */
+export function conductivityFromReflection(reading: LongTimeReflection): MeasuredEC {
+  const r = numberIn(reading.reflection, REFLECTION, 'reflection')
+  return (((10 * numberIn(reading.cellConstant, CELL, 'cellConstant')) /
+    numberIn(reading.impedance, IMPEDANCE, 'impedance')) *
+    ((1 - r) / (1 + r))) as MeasuredEC
+}
+
+/**
+ * Long-time reflection coefficient of a travel-time probe in a medium of known bulk conductivity.
+ *
+ * ```math
+ * r = \frac{1 - y}{1 + y}, \quad y = \frac{\sigma_b Z_0}{10 K}
+ * ```
+ *
+ * @param probe - Cell constant, impedance and bulk conductivity.
+ * @returns Reflection coefficient. Unit: 1.
+ * @throws `DomainError` outside the ranges.
+ * @source Giese, K. and Tiemann, R. (1975), Advances in Molecular Relaxation Processes 7:45-59, solved for the reflection [from memory]
+ * @example
+ * ```ts
+ * reflectionFromConductivity({
+ *   cellConstant: cellConstantPerMetre(8),
+ *   impedance: ohms(50),
+ *   conductivity: decisiemensPerMetre(0.4),
+ * }) // => 0.6
+ * ```
+ */
+export function reflectionFromConductivity(probe: ProbeInConductor): number {
+  const load =
+    (numberIn(probe.conductivity, CONDUCTIVITY, 'conductivity') * numberIn(probe.impedance, IMPEDANCE, 'impedance')) /
+    (10 * numberIn(probe.cellConstant, CELL, 'cellConstant'))
+  return (1 - load) / (1 + load)
+}

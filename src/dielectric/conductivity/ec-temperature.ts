@@ -1,0 +1,120 @@
+import type { Domain } from '../../quantity/domain.js'
+import type { AnyEC, MeasuredEC, UnnamedEC } from '../../quantity/electrical-conductivity.js'
+import { InputError } from '../../quantity/errors.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { Temperature } from '../../quantity/temperature.js'
+import { CONDUCTIVITY, LIQUID } from '../domains.js'
+
+const FACTOR: Domain = {
+  quantity: 'temperature factor',
+  unit: '1',
+  min: 0,
+  max: 10,
+  ends: '(]',
+  hint: 'take it from one of the temperature factor functions; it is 1 at 25 °C and 1.9 at 0 °C',
+}
+
+/** A conductivity as measured and the factor of its temperature. */
+export interface MeasuredConductivity {
+  /** Conductivity at the temperature of the sample. Unit: dS/m. Range: [0, ∞). */
+  readonly measured: MeasuredEC
+  /** Temperature factor. Unit: 1. Range: (0, 10]. */
+  readonly factor: number
+}
+
+/** A conductivity at 25 °C and the factor of another temperature. */
+export interface ReferredConductivity {
+  /** Conductivity at 25 °C. Unit: dS/m. Range: [0, ∞). */
+  readonly at25: AnyEC | UnnamedEC
+  /** Temperature factor. Unit: 1. Range: (0, 10]. */
+  readonly factor: number
+}
+
+/** The same water at two temperatures. */
+export interface TwoTemperatures {
+  /** First conductivity as measured. Unit: dS/m. Range: [0, ∞). */
+  readonly first: MeasuredEC
+  /** Its temperature. Unit: °C. Range: [-20, 110]. */
+  readonly firstTemperature: Temperature
+  /** Second conductivity as measured. Unit: dS/m. Range: [0, ∞). */
+  readonly second: MeasuredEC
+  /** Its temperature. Unit: °C. Range: [-20, 110]. */
+  readonly secondTemperature: Temperature
+  /** Conductivity of the same water at 25 °C. Unit: dS/m. Range: (0, ∞). */
+  readonly at25: AnyEC | UnnamedEC
+}
+
+/**
+ * Electrical conductivity at 25 °C from the one that was measured; its kind is that of the place where it is used.
+ *
+ * ```math
+ * \sigma_{25} = f\,\sigma_t
+ * ```
+ *
+ * Correct once: most meters and probes already show values at 25 °C.
+ *
+ * @param sample - Measured conductivity and temperature factor.
+ * @returns Conductivity at 25 °C. Unit: dS/m.
+ * @throws `DomainError` outside the ranges.
+ * @source ISO 7888:1985, Water quality, Determination of electrical conductivity (form)
+ * @example
+ * ```ts
+ * ecAt25({ measured: decisiemensPerMetre(2), factor: ecTemperatureFactorIso7888(celsius(20)) }) // => 2.232
+ * ```
+ */
+export function ecAt25<Q extends AnyEC | UnnamedEC = UnnamedEC>(sample: MeasuredConductivity): Q {
+  return (numberIn(sample.measured, CONDUCTIVITY, 'measured') * numberIn(sample.factor, FACTOR, 'factor')) as Q
+}
+
+/**
+ * Electrical conductivity that a cell without correction shows, from the one at 25 °C.
+ *
+ * ```math
+ * \sigma_t = \frac{\sigma_{25}}{f}
+ * ```
+ *
+ * @param sample - Conductivity at 25 °C and temperature factor.
+ * @returns Conductivity at the temperature of the factor. Unit: dS/m.
+ * @throws `DomainError` outside the ranges.
+ * @source ISO 7888:1985, Water quality, Determination of electrical conductivity (form)
+ * @example
+ * ```ts
+ * ecAsMeasured({ at25: decisiemensPerMetre(2.232), factor: ecTemperatureFactorIso7888(celsius(20)) }) // => 2
+ * ```
+ */
+export function ecAsMeasured(sample: ReferredConductivity): MeasuredEC {
+  return (numberIn(sample.at25, CONDUCTIVITY, 'at25') / numberIn(sample.factor, FACTOR, 'factor')) as MeasuredEC
+}
+
+/**
+ * Temperature coefficient of the conductivity of a water, referred to 25 °C, from two readings.
+ *
+ * ```math
+ * \alpha = \frac{\sigma_2 - \sigma_1}{(t_2 - t_1)\,\sigma_{25}}
+ * ```
+ *
+ * @param water - Two conductivities with their temperatures, and the conductivity at 25 °C.
+ * @returns Coefficient. Unit: 1/K.
+ * @throws `DomainError` outside the ranges; `InputError` when both temperatures are the same.
+ * @source Hayashi, M. (2004), Environmental Monitoring and Assessment 96:119-128 (form)
+ * @example
+ * ```ts
+ * ecTemperatureCoefficient({
+ *   first: decisiemensPerMetre(1.27303),
+ *   firstTemperature: celsius(20),
+ *   second: decisiemensPerMetre(1.40823),
+ *   secondTemperature: celsius(25),
+ *   at25: decisiemensPerMetre(1.40823),
+ * }) // => 0.0192014
+ * ```
+ */
+export function ecTemperatureCoefficient(water: TwoTemperatures): number {
+  const rise = numberIn(water.second, CONDUCTIVITY, 'second') - numberIn(water.first, CONDUCTIVITY, 'first')
+  const warming =
+    numberIn(water.secondTemperature, LIQUID, 'secondTemperature') -
+    numberIn(water.firstTemperature, LIQUID, 'firstTemperature')
+  const at25 = numberIn(water.at25, { ...CONDUCTIVITY, ends: '()' }, 'at25')
+  if (warming === 0)
+    throw new InputError('firstTemperature, secondTemperature', 'they are the same', 'measure at two temperatures')
+  return rise / (warming * at25)
+}

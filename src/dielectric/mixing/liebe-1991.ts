@@ -1,0 +1,78 @@
+import type { Domain } from '../../quantity/domain.js'
+import type { Frequency } from '../../quantity/frequency.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { Permittivity } from '../../quantity/permittivity.js'
+import type { Temperature } from '../../quantity/temperature.js'
+import type { Validity } from '../../quantity/validity.js'
+import { FREQUENCY } from '../domains.js'
+import { type ComplexPermittivity, debye } from './complex-permittivity.js'
+
+const TEMPERATURE: Domain = {
+  quantity: 'water temperature',
+  unit: '°C',
+  min: -20,
+  max: 60,
+  ends: '[]',
+  hint: 'the model was fitted from -3 to 37 °C',
+}
+
+/** Water in a microwave field. */
+export interface WaterInMicrowaves {
+  /** Water temperature. Unit: °C. Range: [-20, 60]. */
+  readonly temperature: Temperature
+  /** Frequency of the field. Unit: Hz. Range: (0, ∞). */
+  readonly frequency: Frequency
+}
+
+/** Complex permittivity of water and the constants of its two relaxations. */
+export interface WaterDoubleRelaxation extends ComplexPermittivity {
+  /** Permittivity at low frequency. Unit: 1. */
+  readonly staticPermittivity: Permittivity
+  /** Frequency of the first relaxation. Unit: Hz. */
+  readonly relaxationFrequency: Frequency
+}
+
+/** Where the model of Liebe and others (1991) was fitted. */
+export const validityDebyeLiebe1991: Validity = {
+  of: 'waterDebyeLiebe1991',
+  note: 'pure water below 1 THz',
+  inputs: { temperature: { min: -3, max: 37, unit: '°C' }, frequency: { min: 0, max: 1e12, unit: 'Hz' } },
+}
+
+/**
+ * Complex permittivity of pure water with two relaxations after Liebe, Hufford and Manabe (1991).
+ *
+ * ```math
+ * \varepsilon = \varepsilon_2 + \frac{\varepsilon_0 - \varepsilon_1}{1 + if/f_1} + \frac{\varepsilon_1 - \varepsilon_2}{1 + if/f_2}, \quad x = 1 - \frac{300}{T}
+ * ```
+ *
+ * ```math
+ * \varepsilon_0 = 77.66 - 103.3x, \quad \varepsilon_1 = 0.0671\varepsilon_0, \quad \varepsilon_2 = 3.52 + 7.52x, \quad f_1 = (20.2 + 146.4x + 316x^2)\,\mathrm{GHz}, \quad f_2 = 39.8f_1
+ * ```
+ *
+ * @param water - Temperature and frequency.
+ * @returns Real part, loss, static permittivity and the first relaxation frequency.
+ * @throws `DomainError` outside the ranges.
+ * @validity Pure water, -3 to 37 °C, below 1 THz.
+ * @source Liebe, H. J., Hufford, G. A. and Manabe, T. (1991), International Journal of Infrared and Millimeter Waves 12:659-675, checked in two open restatements
+ * @example
+ * ```ts
+ * waterDebyeLiebe1991({ temperature: celsius(20), frequency: gigahertz(1) }) // => { real: 79.814738, loss: 4.394431 }
+ * ```
+ */
+export function waterDebyeLiebe1991(water: WaterInMicrowaves): WaterDoubleRelaxation {
+  const x = 1 - 300 / (numberIn(water.temperature, TEMPERATURE, 'temperature') + 273.15)
+  const frequency = numberIn(water.frequency, FREQUENCY, 'frequency')
+  const e0 = 77.66 - 103.3 * x
+  const e1 = 0.0671 * e0
+  const e2 = 3.52 + 7.52 * x
+  const f1 = (20.2 + (146.4 + 316 * x) * x) * 1e9
+  const first = debye(e0 - e1, 1 / (2 * Math.PI * f1), frequency)
+  const second = debye(e1 - e2, 1 / (2 * Math.PI * 39.8 * f1), frequency)
+  return {
+    real: e2 + first.real + second.real,
+    loss: first.loss + second.loss,
+    staticPermittivity: e0 as Permittivity,
+    relaxationFrequency: f1 as Frequency,
+  }
+}

@@ -1,0 +1,77 @@
+import type { Domain } from '../../quantity/domain.js'
+import type { MeasuredEC } from '../../quantity/electrical-conductivity.js'
+import type { Frequency } from '../../quantity/frequency.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { Permittivity } from '../../quantity/permittivity.js'
+import { CONDUCTIVITY, FREQUENCY } from '../domains.js'
+
+/** Electric constant in F/m. */
+const VACUUM = 8.8541878128e-12
+
+const REAL: Domain = {
+  quantity: 'real part of the permittivity',
+  unit: '1',
+  min: 1,
+  max: Infinity,
+  ends: '[)',
+  hint: 'nothing has less than the 1 of a vacuum',
+}
+const LOSS: Domain = {
+  quantity: 'loss by relaxation',
+  unit: '1',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give the imaginary part as a positive number, without the conductivity',
+}
+
+/** A medium that conducts, in an alternating field. */
+export interface LossyMedium {
+  /** Real part of the permittivity. Unit: 1. Range: [1, ∞). */
+  readonly real: number
+  /** Loss by relaxation, without the conductivity. Unit: 1. Range: [0, ∞). */
+  readonly loss: number
+  /** Direct-current conductivity of the bulk at its temperature. Unit: dS/m. Range: [0, ∞). */
+  readonly conductivity: MeasuredEC
+  /** Frequency of the field. Unit: Hz. Range: (0, ∞). */
+  readonly frequency: Frequency
+}
+
+/** What a travel-time probe sees of a medium that conducts. */
+export interface LossyReading {
+  /** Apparent permittivity. Unit: 1. */
+  readonly apparent: Permittivity
+  /** Loss over real part. Unit: 1. */
+  readonly lossTangent: number
+}
+
+/**
+ * Apparent permittivity of a medium that conducts: the wave is slower than the real part alone would make it.
+ *
+ * ```math
+ * \varepsilon_a = \frac{\varepsilon'}{2}\left(1 + \sqrt{1 + \tan^2\delta}\right), \quad \tan\delta = \frac{\varepsilon'' + \sigma/(2\pi f\varepsilon_0)}{\varepsilon'}
+ * ```
+ *
+ * Why salty media read wet: for a real part of 30 and a loss of 2, 1 dS/m adds 0.4 % at 1 GHz and 18 % at 70 MHz.
+ *
+ * @param medium - Real part, loss, conductivity and frequency.
+ * @returns Apparent permittivity and loss tangent.
+ * @throws `DomainError` outside the ranges.
+ * @source Davis, J. L. and Annan, A. P. (1977), Canadian Journal of Remote Sensing 3:76-86; plane wave in a lossy medium
+ * @example
+ * ```ts
+ * apparentPermittivityLossy({
+ *   real: 30,
+ *   loss: 2,
+ *   conductivity: decisiemensPerMetre(1),
+ *   frequency: gigahertz(1),
+ * }) // => { apparent: 30.119698, lossTangent: 0.126584 }
+ * ```
+ */
+export function apparentPermittivityLossy(medium: LossyMedium): LossyReading {
+  const real = numberIn(medium.real, REAL, 'real')
+  const siemensPerMetre = numberIn(medium.conductivity, CONDUCTIVITY, 'conductivity') / 10
+  const conduction = siemensPerMetre / (2 * Math.PI * numberIn(medium.frequency, FREQUENCY, 'frequency') * VACUUM)
+  const lossTangent = (numberIn(medium.loss, LOSS, 'loss') + conduction) / real
+  return { apparent: ((real / 2) * (1 + Math.hypot(1, lossTangent))) as Permittivity, lossTangent }
+}

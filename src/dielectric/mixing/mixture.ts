@@ -1,0 +1,82 @@
+import type { Domain } from '../../quantity/domain.js'
+import { InputError } from '../../quantity/errors.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { Permittivity } from '../../quantity/permittivity.js'
+import type { Share } from '../../quantity/share.js'
+import { MIXING_EXPONENT } from '../domains.js'
+
+const SHARE: Domain = {
+  quantity: 'share of a phase',
+  unit: '1',
+  min: 0,
+  max: 1,
+  ends: '[]',
+  hint: 'give the volume of the phase per volume of medium',
+}
+const PHASE: Domain = {
+  quantity: 'permittivity of a phase',
+  unit: '1',
+  min: 1,
+  max: Infinity,
+  ends: '[)',
+  hint: 'nothing has less than the 1 of a vacuum',
+}
+
+/** One constituent of a medium. */
+export interface Phase {
+  /** Its volume per volume of medium. Unit: 1. Range: [0, 1]. */
+  readonly share: Share
+  /** Its own relative permittivity. Unit: 1. Range: [1, ∞). */
+  readonly permittivity: Permittivity
+}
+
+/** The constituents of a medium and how they lie in the field. */
+export interface Mixture {
+  /** All constituents; their shares add up to 1. */
+  readonly phases: readonly Phase[]
+  /** Exponent of the mixing law; 0.5 where nothing is known. Unit: 1. Range: (0, 1]. */
+  readonly exponent: number
+}
+
+/**
+ * Permittivity of a medium of any number of phases by the power law of mixing.
+ *
+ * ```math
+ * \varepsilon = \left(\sum_i v_i\,\varepsilon_i^{\alpha}\right)^{1/\alpha}
+ * ```
+ *
+ * With an exponent of 0.5 it is the refractive-index model, with 1 the mean of layers along the field.
+ *
+ * @param mixture - The phases and the exponent.
+ * @returns Apparent relative permittivity. Unit: 1.
+ * @throws `DomainError` outside the ranges; `InputError` when the shares do not add up to 1.
+ * @source Birchak, J. R., Gardner, C. G., Hipp, J. E. and Victor, J. M. (1974), Proceedings of the IEEE 62:93-98 (exponent one half); Lichtenecker, K. and Rother, K. (1931), Physikalische Zeitschrift 32:255-260 (any exponent) [from memory]
+ * @example
+ * ```ts
+ * permittivityOfMixture({
+ *   phases: [
+ *     { share: fraction(0.5), permittivity: permittivity(4) },
+ *     { share: fraction(0.25), permittivity: permittivity(81) },
+ *     { share: fraction(0.25), permittivity: permittivity(1) },
+ *   ],
+ *   exponent: 0.5,
+ * }) // => 12.25
+ * ```
+ */
+export function permittivityOfMixture(mixture: Mixture): Permittivity {
+  const exponent = numberIn(mixture.exponent, MIXING_EXPONENT, 'exponent')
+  let total = 0
+  let mixed = 0
+  for (const phase of mixture.phases) {
+    const share = numberIn(phase.share, SHARE, 'share')
+    total += share
+    mixed += share * numberIn(phase.permittivity, PHASE, 'permittivity') ** exponent
+  }
+  if (Math.abs(total - 1) > 1e-9)
+    throw new InputError(
+      'phases',
+      `their shares add up to ${total}`,
+      'name every phase, air too, so that they add up to 1',
+    )
+  return (mixed ** (1 / exponent)) as Permittivity
+}

@@ -1,0 +1,106 @@
+import type { Domain } from '../../quantity/domain.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { ComplexPermittivity } from './complex-permittivity.js'
+
+const REAL: Domain = {
+  quantity: 'real part of the permittivity',
+  unit: '1',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'give the real part, above zero',
+}
+const LOSS: Domain = {
+  quantity: 'loss',
+  unit: '1',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give the imaginary part as a positive number',
+}
+const INDEX: Domain = {
+  quantity: 'refractive index',
+  unit: '1',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'give the real part of the index, above zero',
+}
+const EXTINCTION: Domain = {
+  quantity: 'extinction coefficient',
+  unit: '1',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give the imaginary part of the index as a positive number',
+}
+
+/** Real part and loss of a relative permittivity. */
+export interface RealAndLoss {
+  /** Real part. Unit: 1. Range: (0, ∞). */
+  readonly real: number
+  /** Imaginary part, as a positive number. Unit: 1. Range: [0, ∞). */
+  readonly loss: number
+}
+
+/** Complex refractive index, n less i times kappa, as an input. */
+export interface IndexAndExtinction {
+  /** Real part, how much slower than in a vacuum the wave is. Unit: 1. Range: (0, ∞). */
+  readonly index: number
+  /** Imaginary part, how fast it dies. Unit: 1. Range: [0, ∞). */
+  readonly extinction: number
+}
+
+/** Complex refractive index, n less i times kappa. */
+export interface RefractiveIndex {
+  /** Real part, how much slower than in a vacuum the wave is. Unit: 1. */
+  readonly index: number
+  /** Imaginary part, how fast it dies. Unit: 1. */
+  readonly extinction: number
+}
+
+/**
+ * Complex refractive index of a complex permittivity.
+ *
+ * ```math
+ * n - i\kappa = \sqrt{\varepsilon' - i\varepsilon''}
+ * ```
+ *
+ * @param permittivity - Real part and loss.
+ * @returns Refractive index and extinction coefficient.
+ * @throws `DomainError` outside the ranges.
+ * @source definition
+ * @example
+ * ```ts
+ * refractiveIndex({ real: 80, loss: 4 }) // => { index: 8.947065, extinction: 0.223537 }
+ * ```
+ */
+export function refractiveIndex(permittivity: RealAndLoss): RefractiveIndex {
+  const real = numberIn(permittivity.real, REAL, 'real')
+  const loss = numberIn(permittivity.loss, LOSS, 'loss')
+  const index = Math.sqrt((Math.hypot(real, loss) + real) / 2)
+  // Not the difference of two squares, which loses the digits of a small loss.
+  return { index, extinction: loss / (2 * index) }
+}
+
+/**
+ * Complex permittivity of a complex refractive index.
+ *
+ * ```math
+ * \varepsilon' = n^2 - \kappa^2, \quad \varepsilon'' = 2n\kappa
+ * ```
+ *
+ * @param refraction - Refractive index and extinction coefficient.
+ * @returns Real part and loss.
+ * @throws `DomainError` outside the ranges.
+ * @source definition
+ * @example
+ * ```ts
+ * permittivityOfRefractiveIndex({ index: 9, extinction: 0.5 }) // => { real: 80.75, loss: 9 }
+ * ```
+ */
+export function permittivityOfRefractiveIndex(refraction: IndexAndExtinction): ComplexPermittivity {
+  const index = numberIn(refraction.index, INDEX, 'index')
+  const extinction = numberIn(refraction.extinction, EXTINCTION, 'extinction')
+  return { real: (index - extinction) * (index + extinction), loss: 2 * index * extinction }
+}

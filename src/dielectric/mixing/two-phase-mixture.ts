@@ -1,0 +1,101 @@
+import type { Domain } from '../../quantity/domain.js'
+import { InputError } from '../../quantity/errors.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { Permittivity } from '../../quantity/permittivity.js'
+import type { Porosity } from '../../quantity/share.js'
+import { APPARENT, MIXING_EXPONENT, POROSITY, SOLIDS } from '../domains.js'
+
+const FILLING: Domain = {
+  quantity: 'permittivity of what fills the pores',
+  unit: '1',
+  min: 1,
+  max: 100,
+  ends: '[]',
+  hint: 'air has 1, water about 80',
+}
+
+/** Solids and one filling of all pores: bone-dry or saturated. */
+export interface TwoPhases {
+  /** Permittivity of the solids. Unit: 1. Range: [1, 20]. */
+  readonly solids: Permittivity
+  /** Permittivity of what fills the pores. Unit: 1. Range: [1, 100]. */
+  readonly filling: Permittivity
+  /** Exponent of the mixing law; 0.5 where nothing is known. Unit: 1. Range: (0, 1]. */
+  readonly exponent: number
+}
+
+/** Two phases and the porosity. */
+export interface TwoPhaseMedium extends TwoPhases {
+  /** Volume of pores per volume of medium. Unit: 1. Range: [0, 1]. */
+  readonly porosity: Porosity
+}
+
+/** Two phases and what a probe reads in them. */
+export interface TwoPhaseReading extends TwoPhases {
+  /** Apparent relative permittivity. Unit: 1. Range: [1, 90]. */
+  readonly apparent: Permittivity
+}
+
+/**
+ * Permittivity of a medium of solids and pores that one substance fills.
+ *
+ * ```math
+ * \varepsilon^{\alpha} = (1 - \phi)\,\varepsilon_s^{\alpha} + \phi\,\varepsilon_f^{\alpha}
+ * ```
+ *
+ * What a probe should read in a saturated medium (filling: water) or in an oven-dry one (filling: air): a band for the
+ * plausibility of a calibration.
+ *
+ * @param medium - Solids, filling, porosity and exponent.
+ * @returns Apparent relative permittivity. Unit: 1.
+ * @throws `DomainError` outside the ranges.
+ * @source Birchak, J. R., Gardner, C. G., Hipp, J. E. and Victor, J. M. (1974), Proceedings of the IEEE 62:93-98 [from memory]
+ * @example
+ * ```ts
+ * permittivityTwoPhase({ solids: permittivity(4), filling: permittivity(81), porosity: percent(50), exponent: 0.5 }) // => 30.25
+ * ```
+ */
+export function permittivityTwoPhase(medium: TwoPhaseMedium): Permittivity {
+  const exponent = numberIn(medium.exponent, MIXING_EXPONENT, 'exponent')
+  const porosity = numberIn(medium.porosity, POROSITY, 'porosity')
+  const mixed =
+    (1 - porosity) * numberIn(medium.solids, SOLIDS, 'solids') ** exponent +
+    porosity * numberIn(medium.filling, FILLING, 'filling') ** exponent
+  return (mixed ** (1 / exponent)) as Permittivity
+}
+
+/**
+ * Porosity of a medium of solids and pores that one substance fills, from its permittivity.
+ *
+ * ```math
+ * \phi = \frac{\varepsilon^{\alpha} - \varepsilon_s^{\alpha}}{\varepsilon_f^{\alpha} - \varepsilon_s^{\alpha}}
+ * ```
+ *
+ * @param reading - Solids, filling, permittivity and exponent.
+ * @returns Porosity. Unit: 1.
+ * @throws `DomainError` outside the ranges; `InputError` when solids and filling are alike, or when the permittivity does not lie between them.
+ * @source Birchak, J. R., Gardner, C. G., Hipp, J. E. and Victor, J. M. (1974), Proceedings of the IEEE 62:93-98, solved for the porosity [from memory]
+ * @example
+ * ```ts
+ * porosityTwoPhase({ solids: permittivity(4), filling: permittivity(81), apparent: permittivity(30.25), exponent: 0.5 }) // => 0.5
+ * ```
+ */
+export function porosityTwoPhase(reading: TwoPhaseReading): Porosity {
+  const exponent = numberIn(reading.exponent, MIXING_EXPONENT, 'exponent')
+  const solids = numberIn(reading.solids, SOLIDS, 'solids') ** exponent
+  const filling = numberIn(reading.filling, FILLING, 'filling') ** exponent
+  if (solids === filling)
+    throw new InputError(
+      'solids, filling',
+      'they have the same permittivity',
+      'no porosity can be told from a reading then',
+    )
+  const porosity = (numberIn(reading.apparent, APPARENT, 'apparent') ** exponent - solids) / (filling - solids)
+  if (porosity < -1e-12 || porosity > 1 + 1e-12)
+    throw new InputError(
+      'apparent',
+      `${reading.apparent} does not lie between the permittivities of solids and filling`,
+      'check the filling: a medium that holds air and water has three phases',
+    )
+  return Math.min(1, Math.max(0, porosity)) as Porosity
+}

@@ -1,0 +1,70 @@
+import { type Cubic, cubicAt, cubicRoot } from '../../numerics/cubic.js'
+import type { Domain } from '../../quantity/domain.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { Permittivity } from '../../quantity/permittivity.js'
+import type { Validity } from '../../quantity/validity.js'
+import type { WaterContent } from '../../quantity/water-content.js'
+import { APPARENT_TO_49 } from '../domains.js'
+
+const COEFFICIENTS: Cubic = [-0.0701, 0.0347, -1.16e-3, 1.8e-5]
+
+const CONTENT: Domain = {
+  quantity: 'water content',
+  unit: 'm³/m³',
+  min: -0.0365421,
+  max: 0.9627221,
+  ends: '[]',
+  hint: 'the relation gives no other water content for permittivities from 1 to 49',
+}
+
+/** Where the relation of Jacobsen and Schjønning (1993) was measured. */
+export const validityJacobsenSchjonning1993: Validity = {
+  of: 'waterContentJacobsenSchjonning1993',
+  note: 'mineral soils, permittivity up to about 40; organic media and stone wool need their own calibration',
+  inputs: { apparent: { min: 3, max: 40, unit: '1' } },
+}
+
+/**
+ * Volumetric water content of a mineral soil from its apparent permittivity.
+ *
+ * ```math
+ * \theta = -0.0701 + 0.0347\varepsilon - 1.16\times10^{-3}\varepsilon^2 + 1.8\times10^{-5}\varepsilon^3
+ * ```
+ *
+ * The cubic gives more water than volume soon above a permittivity of 49, so it ends there.
+ *
+ * @param apparent - Apparent relative permittivity. Unit: 1. Range: [1, 49].
+ * @returns Water content. Unit: m³/m³.
+ * @throws `DomainError` outside the range.
+ * @validity Mineral soils, permittivity up to about 40; organic media and stone wool need their own calibration.
+ * @source Jacobsen, O. H. and Schjønning, P. (1993), Journal of Hydrology 151:147-157, Eq. 2; coefficients checked in an independent open restatement
+ * @example
+ * ```ts
+ * waterContentJacobsenSchjonning1993(permittivity(20)) // => 0.3039
+ * ```
+ */
+export function waterContentJacobsenSchjonning1993(apparent: Permittivity): WaterContent {
+  return cubicAt(COEFFICIENTS, numberIn(apparent, APPARENT_TO_49)) as WaterContent
+}
+
+/**
+ * Apparent permittivity at which the relation of Jacobsen and Schjønning (1993) gives a water content: its true inverse.
+ *
+ * ```math
+ * \varepsilon : \; \theta(\varepsilon) = \theta
+ * ```
+ *
+ * @param content - Water content. Unit: m³/m³. Range: [-0.0365421, 0.9627221].
+ * @returns Apparent relative permittivity. Unit: 1.
+ * @throws `DomainError` outside the range.
+ * @validity Mineral soils, permittivity up to about 40; organic media and stone wool need their own calibration.
+ * @source Jacobsen, O. H. and Schjønning, P. (1993), Journal of Hydrology 151:147-157, Eq. 2, solved for the permittivity
+ * @example
+ * ```ts
+ * permittivityJacobsenSchjonning1993(waterContentJacobsenSchjonning1993(permittivity(20))) // => 20
+ * ```
+ */
+export function permittivityJacobsenSchjonning1993(content: WaterContent): Permittivity {
+  // The cubic rises all the way, so the bracket holds exactly one root; it is a little wider than the domain.
+  return cubicRoot(COEFFICIENTS, numberIn(content, CONTENT), 0.999, 49.001) as Permittivity
+}

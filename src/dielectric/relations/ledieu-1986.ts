@@ -1,0 +1,64 @@
+import type { Domain } from '../../quantity/domain.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { Permittivity } from '../../quantity/permittivity.js'
+import type { Validity } from '../../quantity/validity.js'
+import type { WaterContent } from '../../quantity/water-content.js'
+import { APPARENT } from '../domains.js'
+
+const CONTENT: Domain = {
+  quantity: 'water content',
+  unit: 'm³/m³',
+  min: -0.0620001,
+  max: 0.903802,
+  ends: '[]',
+  hint: 'the relation gives no other water content for permittivities from 1 to 90',
+}
+
+/** Where the relation of Ledieu and others (1986) was measured. */
+export const validityLedieu1986: Validity = {
+  of: 'waterContentLedieu1986',
+  note: 'mineral soils; it reads too low in organic media',
+  inputs: { apparent: { min: 3, max: 40, unit: '1' } },
+}
+
+/**
+ * Volumetric water content of a mineral soil, linear in the square root of the apparent permittivity.
+ *
+ * ```math
+ * \theta = 0.1138\sqrt{\varepsilon} - 0.1758
+ * ```
+ *
+ * @param apparent - Apparent relative permittivity. Unit: 1. Range: [1, 90].
+ * @returns Water content. Unit: m³/m³.
+ * @throws `DomainError` outside the range.
+ * @validity Mineral soils; it reads too low in organic media.
+ * @source Ledieu, J., De Ridder, P., De Clerck, P. and Dautrebande, S. (1986), Journal of Hydrology 88:319-328 [from memory]
+ * @example
+ * ```ts
+ * waterContentLedieu1986(permittivity(16)) // => 0.2794
+ * ```
+ */
+export function waterContentLedieu1986(apparent: Permittivity): WaterContent {
+  return (0.1138 * Math.sqrt(numberIn(apparent, APPARENT)) - 0.1758) as WaterContent
+}
+
+/**
+ * Apparent permittivity at which the relation of Ledieu and others (1986) gives a water content: its true inverse.
+ *
+ * ```math
+ * \varepsilon = \left(\frac{\theta + 0.1758}{0.1138}\right)^2
+ * ```
+ *
+ * @param content - Water content. Unit: m³/m³. Range: [-0.0620001, 0.903802].
+ * @returns Apparent relative permittivity. Unit: 1.
+ * @throws `DomainError` outside the range.
+ * @validity Mineral soils; it reads too low in organic media.
+ * @source Ledieu, J., De Ridder, P., De Clerck, P. and Dautrebande, S. (1986), Journal of Hydrology 88:319-328, solved for the permittivity [from memory]
+ * @example
+ * ```ts
+ * permittivityLedieu1986(waterContent(0.2794)) // => 16
+ * ```
+ */
+export function permittivityLedieu1986(content: WaterContent): Permittivity {
+  return (((numberIn(content, CONTENT) + 0.1758) / 0.1138) ** 2) as Permittivity
+}

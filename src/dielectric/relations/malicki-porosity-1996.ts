@@ -1,0 +1,98 @@
+import type { Domain } from '../../quantity/domain.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { Permittivity } from '../../quantity/permittivity.js'
+import type { Porosity } from '../../quantity/share.js'
+import type { Validity } from '../../quantity/validity.js'
+import type { WaterContent } from '../../quantity/water-content.js'
+import { APPARENT, POROSITY } from '../domains.js'
+import { reachedPermittivity } from './herkelrath-1991.js'
+
+const CONTENT: Domain = {
+  quantity: 'water content',
+  unit: 'm³/m³',
+  min: -0.4,
+  max: 1.5,
+  ends: '[]',
+  hint: 'give the volume of water per volume of medium',
+}
+
+/** A permittivity and the porosity of the medium. */
+export interface PermittivityAndPorosity {
+  /** Apparent relative permittivity. Unit: 1. Range: [1, 90]. */
+  readonly apparent: Permittivity
+  /** Volume of pores per volume of medium. Unit: 1. Range: [0, 1]. */
+  readonly porosity: Porosity
+}
+
+/** A water content and the porosity of the medium. */
+export interface ContentAndPorosity {
+  /** Water content. Unit: m³/m³. Range: [-0.4, 1.5]. */
+  readonly content: WaterContent
+  /** Volume of pores per volume of medium. Unit: 1. Range: [0, 1]. */
+  readonly porosity: Porosity
+}
+
+/** Where the porosity form of Malicki, Plagge and Roth (1996) was measured. */
+export const validityMalickiPorosity1996: Validity = {
+  of: 'waterContentMalickiPorosity1996',
+  note: '62 media from peat to mineral soil, sand and bark; a container medium still deserves its own calibration',
+  inputs: { apparent: { min: 2, max: 66, unit: '1' }, porosity: { min: 0.33, max: 0.95, unit: '1' } },
+}
+
+/**
+ * Volumetric water content from permittivity and porosity.
+ *
+ * ```math
+ * \theta = \frac{\sqrt{\varepsilon} - 3.47 + 6.22\phi - 3.82\phi^2}{7.01 + 6.89\phi - 7.83\phi^2}
+ * ```
+ *
+ * A result above the porosity says that the relation does not fit the medium.
+ *
+ * @param reading - Permittivity and porosity.
+ * @returns Water content. Unit: m³/m³.
+ * @throws `DomainError` outside the ranges.
+ * @validity 62 media of porosity 0.33 to 0.95 [span from memory].
+ * @source Malicki, M. A., Plagge, R. and Roth, C. H. (1996), European Journal of Soil Science 47:357-366, Eq. 12; coefficients checked in an independent open restatement
+ * @example
+ * ```ts
+ * waterContentMalickiPorosity1996({ apparent: permittivity(50), porosity: percent(90) }) // => 0.888795
+ * ```
+ */
+export function waterContentMalickiPorosity1996(reading: PermittivityAndPorosity): WaterContent {
+  const root = Math.sqrt(numberIn(reading.apparent, APPARENT, 'apparent'))
+  const porosity = numberIn(reading.porosity, POROSITY, 'porosity')
+  return ((root - dryRoot(porosity)) / slope(porosity)) as WaterContent
+}
+
+/**
+ * Apparent permittivity at which the porosity form of Malicki, Plagge and Roth (1996) gives a water content.
+ *
+ * ```math
+ * \varepsilon = \left(3.47 - 6.22\phi + 3.82\phi^2 + (7.01 + 6.89\phi - 7.83\phi^2)\,\theta\right)^2
+ * ```
+ *
+ * @param reading - Water content and porosity.
+ * @returns Apparent relative permittivity. Unit: 1.
+ * @throws `DomainError` outside the ranges, and where no permittivity from 1 to 90 gives the water content.
+ * @validity 62 media of porosity 0.33 to 0.95 [span from memory].
+ * @source Malicki, M. A., Plagge, R. and Roth, C. H. (1996), European Journal of Soil Science 47:357-366, Eq. 12, solved for the permittivity
+ * @example
+ * ```ts
+ * permittivityMalickiPorosity1996({ content: waterContent(0.888795), porosity: percent(90) }) // => 50.000
+ * ```
+ */
+export function permittivityMalickiPorosity1996(reading: ContentAndPorosity): Permittivity {
+  const content = numberIn(reading.content, CONTENT, 'content')
+  const porosity = numberIn(reading.porosity, POROSITY, 'porosity')
+  const at = (root: number) => (root - dryRoot(porosity)) / slope(porosity)
+  const root = dryRoot(porosity) + slope(porosity) * content
+  return reachedPermittivity(root, content, at(1), at(Math.sqrt(APPARENT.max)))
+}
+
+function dryRoot(porosity: number): number {
+  return 3.47 + (-6.22 + 3.82 * porosity) * porosity
+}
+
+function slope(porosity: number): number {
+  return 7.01 + (6.89 - 7.83 * porosity) * porosity
+}

@@ -1,0 +1,78 @@
+import { type Cubic, cubicAt, cubicRoot } from '../../numerics/cubic.js'
+import type { Domain } from '../../quantity/domain.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { Permittivity } from '../../quantity/permittivity.js'
+import type { Validity } from '../../quantity/validity.js'
+import type { WaterContent } from '../../quantity/water-content.js'
+
+const COEFFICIENTS: Cubic = [-0.0728, 0.0448, -0.00195, 3.61e-5]
+
+const APPARENT: Domain = {
+  quantity: 'apparent permittivity',
+  unit: '1',
+  min: 1,
+  max: 42,
+  ends: '[]',
+  hint: 'air reads 1; above 42 this cubic gives more water than volume',
+}
+const CONTENT: Domain = {
+  quantity: 'water content',
+  unit: 'm³/m³',
+  min: -0.029914,
+  max: 1.0435769,
+  ends: '[]',
+  hint: 'the relation gives no other water content for permittivities from 1 to 42',
+}
+
+/** Where the relation of Roth, Malicki and Plagge (1992) was measured. */
+export const validityRothMineral1992: Validity = {
+  of: 'waterContentRothMineral1992',
+  note: 'mineral soils, permittivity up to about 40; organic media and stone wool need their own calibration',
+  inputs: { apparent: { min: 3, max: 40, unit: '1' } },
+}
+
+/**
+ * Volumetric water content of a mineral soil from its apparent permittivity.
+ *
+ * ```math
+ * \theta = -0.0728 + 0.0448\varepsilon - 1.95\times10^{-3}\varepsilon^2 + 3.61\times10^{-5}\varepsilon^3
+ * ```
+ *
+ * The cubic climbs steeply when it leaves its data and gives more water than volume above a permittivity of 42, so it ends
+ * there; where such readings occur use another relation or an own calibration.
+ *
+ * @param apparent - Apparent relative permittivity. Unit: 1. Range: [1, 42].
+ * @returns Water content. Unit: m³/m³.
+ * @throws `DomainError` outside the range.
+ * @validity Mineral soils, permittivity up to about 40; organic media and stone wool need their own calibration.
+ * @source Roth, C. H., Malicki, M. A. and Plagge, R. (1992), Journal of Soil Science 43:1-13, pooled mineral soils; coefficients checked in an independent open restatement
+ * @example
+ * ```ts
+ * waterContentRothMineral1992(permittivity(20)) // => 0.332
+ * ```
+ */
+export function waterContentRothMineral1992(apparent: Permittivity): WaterContent {
+  return cubicAt(COEFFICIENTS, numberIn(apparent, APPARENT)) as WaterContent
+}
+
+/**
+ * Apparent permittivity at which the relation of Roth, Malicki and Plagge (1992) gives a water content: its true inverse.
+ *
+ * ```math
+ * \varepsilon : \; \theta(\varepsilon) = \theta
+ * ```
+ *
+ * @param content - Water content. Unit: m³/m³. Range: [-0.029914, 1.0435769].
+ * @returns Apparent relative permittivity. Unit: 1.
+ * @throws `DomainError` outside the range.
+ * @validity Mineral soils, permittivity up to about 40; organic media and stone wool need their own calibration.
+ * @source Roth, C. H., Malicki, M. A. and Plagge, R. (1992), Journal of Soil Science 43:1-13, pooled mineral soils, solved for the permittivity
+ * @example
+ * ```ts
+ * permittivityRothMineral1992(waterContentRothMineral1992(permittivity(20))) // => 20
+ * ```
+ */
+export function permittivityRothMineral1992(content: WaterContent): Permittivity {
+  // The cubic rises all the way, so the bracket holds exactly one root; it is a little wider than the domain.
+  return cubicRoot(COEFFICIENTS, numberIn(content, CONTENT), 0.999, 42.001) as Permittivity
+}

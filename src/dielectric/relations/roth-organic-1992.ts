@@ -1,0 +1,70 @@
+import { type Cubic, cubicAt, cubicRoot } from '../../numerics/cubic.js'
+import type { Domain } from '../../quantity/domain.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { Permittivity } from '../../quantity/permittivity.js'
+import type { Validity } from '../../quantity/validity.js'
+import type { WaterContent } from '../../quantity/water-content.js'
+import { APPARENT } from '../domains.js'
+
+const COEFFICIENTS: Cubic = [-0.0233, 0.0285, -4.31e-4, 3.04e-6]
+
+const CONTENT: Domain = {
+  quantity: 'water content',
+  unit: 'm³/m³',
+  min: 0.004772,
+  max: 1.2667601,
+  ends: '[]',
+  hint: 'the relation gives no other water content for permittivities from 1 to 90',
+}
+
+/** Where the relation of Roth, Malicki and Plagge (1992) was measured. */
+export const validityRothOrganic1992: Validity = {
+  of: 'waterContentRothOrganic1992',
+  note: 'organic soils of 0.26 to 0.77 g/cm³, permittivity up to about 75; not coir, bark or stone wool',
+  inputs: { apparent: { min: 3, max: 75, unit: '1' } },
+}
+
+/**
+ * Volumetric water content of an organic soil from its apparent permittivity.
+ *
+ * ```math
+ * \theta = -0.0233 + 0.0285\varepsilon - 4.31\times10^{-4}\varepsilon^2 + 3.04\times10^{-6}\varepsilon^3
+ * ```
+ *
+ * It gives 1.06 m³/m³ in pure water; a value above the porosity says that the relation does not fit the medium.
+ *
+ * @param apparent - Apparent relative permittivity. Unit: 1. Range: [1, 90].
+ * @returns Water content. Unit: m³/m³.
+ * @throws `DomainError` outside the range.
+ * @validity Organic soils of 0.26 to 0.77 g/cm³, permittivity up to about 75; not coir, bark or stone wool.
+ * @source Roth, C. H., Malicki, M. A. and Plagge, R. (1992), Journal of Soil Science 43:1-13, Table 3 (organic soils); coefficients checked in an independent open restatement, where a second one has the constant with the opposite sign
+ * @example
+ * ```ts
+ * waterContentRothOrganic1992(permittivity(20)) // => 0.39862
+ * ```
+ */
+export function waterContentRothOrganic1992(apparent: Permittivity): WaterContent {
+  return cubicAt(COEFFICIENTS, numberIn(apparent, APPARENT)) as WaterContent
+}
+
+/**
+ * Apparent permittivity at which the relation of Roth, Malicki and Plagge (1992) gives a water content: its true inverse.
+ *
+ * ```math
+ * \varepsilon : \; \theta(\varepsilon) = \theta
+ * ```
+ *
+ * @param content - Water content. Unit: m³/m³. Range: [0.004772, 1.2667601].
+ * @returns Apparent relative permittivity. Unit: 1.
+ * @throws `DomainError` outside the range.
+ * @validity Organic soils of 0.26 to 0.77 g/cm³, permittivity up to about 75; not coir, bark or stone wool.
+ * @source Roth, C. H., Malicki, M. A. and Plagge, R. (1992), Journal of Soil Science 43:1-13, Table 3 (organic soils), solved for the permittivity
+ * @example
+ * ```ts
+ * permittivityRothOrganic1992(waterContentRothOrganic1992(permittivity(20))) // => 20
+ * ```
+ */
+export function permittivityRothOrganic1992(content: WaterContent): Permittivity {
+  // The cubic rises all the way, so the bracket holds exactly one root; it is a little wider than the domain.
+  return cubicRoot(COEFFICIENTS, numberIn(content, CONTENT), 0.999, 90.001) as Permittivity
+}

@@ -1,0 +1,114 @@
+import type { Domain } from '../../quantity/domain.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { Permittivity } from '../../quantity/permittivity.js'
+import type { WaterContent } from '../../quantity/water-content.js'
+import { APPARENT } from '../domains.js'
+import { reachedPermittivity } from './herkelrath-1991.js'
+
+const SLOPE: Domain = {
+  quantity: 'slope of the square-root power law',
+  unit: '1',
+  min: 0,
+  max: 1,
+  ends: '(]',
+  hint: 'fitted slopes lie near 0.13',
+}
+const OFFSET: Domain = {
+  quantity: 'offset of the square-root power law',
+  unit: '1',
+  min: 0,
+  max: 1,
+  ends: '[]',
+  hint: 'it is subtracted: give it as a positive number',
+}
+const EXPONENT: Domain = {
+  quantity: 'exponent of the square-root power law',
+  unit: '1',
+  min: 0.2,
+  max: 5,
+  ends: '[]',
+  hint: 'fitted exponents lie near 1',
+}
+const CONTENT: Domain = {
+  quantity: 'water content',
+  unit: 'm³/m³',
+  min: 0,
+  max: 2,
+  ends: '(]',
+  hint: 'give a water content above zero: at zero any dry permittivity fits',
+}
+
+/** The three coefficients of the power law in the square root of permittivity, from an own fit. */
+export interface SquareRootPower {
+  /** Factor of the square root of permittivity. Unit: 1. Range: (0, 1]. */
+  readonly slope: number
+  /** What is subtracted from it. Unit: 1. Range: [0, 1]. */
+  readonly offset: number
+  /** Power to which the difference is raised. Unit: 1. Range: [0.2, 5]. */
+  readonly exponent: number
+}
+
+/** A permittivity and the power law that converts it. */
+export interface SquareRootPowerReading extends SquareRootPower {
+  /** Apparent relative permittivity. Unit: 1. Range: [1, 90]. */
+  readonly apparent: Permittivity
+}
+
+/** A water content and the power law that gave it. */
+export interface SquareRootPowerContent extends SquareRootPower {
+  /** Water content. Unit: m³/m³. Range: (0, 2]. */
+  readonly content: WaterContent
+}
+
+/**
+ * Volumetric water content of forest floor from a power of a line in the square root of permittivity, with own coefficients.
+ *
+ * ```math
+ * \theta = \max(0,\; a\sqrt{\varepsilon} - b)^c
+ * ```
+ *
+ * Where the line falls below zero the medium is dry and the law gives 0. The coefficients are arguments on purpose: two sets are
+ * in circulation under this name (0.133, 0.146, 0.885 and 0.136, 0.119, 1.345) and the paper was not seen.
+ *
+ * @param reading - Permittivity and the three coefficients.
+ * @returns Water content. Unit: m³/m³.
+ * @throws `DomainError` outside the ranges.
+ * @validity The medium, packing and probe for which the coefficients were fitted.
+ * @source Schaap, M. G., de Lange, L. and Heimovaara, T. J. (1997), Soil Technology 11:205-217 (form) [from memory]
+ * @example
+ * ```ts
+ * waterContentSchaap1997({ apparent: permittivity(30), slope: 0.133, offset: 0.146, exponent: 0.885 }) // => 0.61982
+ * ```
+ */
+export function waterContentSchaap1997(reading: SquareRootPowerReading): WaterContent {
+  const root = Math.sqrt(numberIn(reading.apparent, APPARENT, 'apparent'))
+  const line = numberIn(reading.slope, SLOPE, 'slope') * root - numberIn(reading.offset, OFFSET, 'offset')
+  const exponent = numberIn(reading.exponent, EXPONENT, 'exponent')
+  return (line > 0 ? line ** exponent : 0) as WaterContent
+}
+
+/**
+ * Apparent permittivity at which the power law of Schaap and others (1997) gives a water content above zero.
+ *
+ * ```math
+ * \varepsilon = \left(\frac{\theta^{1/c} + b}{a}\right)^2
+ * ```
+ *
+ * @param reading - Water content and the three coefficients.
+ * @returns Apparent relative permittivity. Unit: 1.
+ * @throws `DomainError` outside the ranges, and where no permittivity from 1 to 90 gives the water content.
+ * @validity The medium, packing and probe for which the coefficients were fitted.
+ * @source Schaap, M. G., de Lange, L. and Heimovaara, T. J. (1997), Soil Technology 11:205-217, solved for the permittivity [from memory]
+ * @example
+ * ```ts
+ * permittivitySchaap1997({ content: waterContent(0.61982), slope: 0.133, offset: 0.146, exponent: 0.885 }) // => 30.000
+ * ```
+ */
+export function permittivitySchaap1997(reading: SquareRootPowerContent): Permittivity {
+  const content = numberIn(reading.content, CONTENT, 'content')
+  const slope = numberIn(reading.slope, SLOPE, 'slope')
+  const offset = numberIn(reading.offset, OFFSET, 'offset')
+  const exponent = numberIn(reading.exponent, EXPONENT, 'exponent')
+  const at = (root: number) => Math.max(0, slope * root - offset) ** exponent
+  return reachedPermittivity((content ** (1 / exponent) + offset) / slope, content, at(1), at(Math.sqrt(APPARENT.max)))
+}

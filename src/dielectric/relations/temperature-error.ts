@@ -1,0 +1,98 @@
+import { numberIn } from '../../quantity/guard.js'
+import type { Permittivity } from '../../quantity/permittivity.js'
+import type { Porosity } from '../../quantity/share.js'
+import type { Temperature } from '../../quantity/temperature.js'
+import type { WaterContent, WaterContentChange } from '../../quantity/water-content.js'
+import { waterPermittivityWeast1986 } from '../../water/permittivity-weast-1986.js'
+import { CONTENT, LIQUID } from '../domains.js'
+import { permittivityRoth1990, waterContentRoth1990 } from './roth-1990.js'
+
+/** A medium that is read at another temperature than that of its calibration. */
+export interface WarmedMedium {
+  /** True water content, at most the porosity. Unit: m³/m³. Range: [0, 1]. */
+  readonly content: WaterContent
+  /** Volume of pores per volume of medium. Unit: 1. Range: [0, 1]. */
+  readonly porosity: Porosity
+  /** Permittivity of the solids. Unit: 1. Range: [1, 20]. */
+  readonly solids: Permittivity
+  /** Permittivity of the air, 1. Unit: 1. Range: [1, 1.1]. */
+  readonly air: Permittivity
+  /** Exponent of the mixing law; 0.5 where nothing is known. Unit: 1. Range: (0, 1]. */
+  readonly exponent: number
+  /** Temperature of the medium. Unit: °C. Range: [-20, 110]. */
+  readonly mediumTemperature: Temperature
+  /** Temperature for which the reading is converted. Unit: °C. Range: [-20, 110]. */
+  readonly referenceTemperature: Temperature
+}
+
+/** What a probe shows that does not know the temperature. */
+export interface TemperatureError {
+  /** Water content that is shown. Unit: m³/m³. */
+  readonly apparent: WaterContent
+  /** Shown less true water content. Unit: m³/m³. */
+  readonly error: WaterContentChange
+}
+
+/**
+ * Water content that a high-frequency probe shows in a medium that is warmer or colder than its calibration.
+ *
+ * ```math
+ * \theta_{app} = \theta_{T_0}\bigl(\varepsilon_{T}(\theta)\bigr), \qquad \Delta = \theta_{app} - \theta
+ * ```
+ *
+ * The three-phase model is run forwards with water at the temperature of the medium and backwards with water at the reference
+ * temperature. A warm medium reads dry. With salt at low frequency the sign can turn, and media show 17 to 39 % less than this
+ * model near saturation (Pepin and others 1995): correct from a period without irrigation and uptake of your own.
+ *
+ * @param medium - The medium and the two temperatures.
+ * @returns Shown water content and its error.
+ * @throws `DomainError` outside the ranges; `InputError` when the water content exceeds the porosity.
+ * @source Roth, K., Schulin, R., Flühler, H. and Attinger, W. (1990), Water Resources Research 26:2267-2273, with the water permittivity of the CRC Handbook (1986) [from memory]
+ * @example
+ * ```ts
+ * temperatureErrorRoth1990({
+ *   content: waterContent(0.7),
+ *   porosity: percent(95),
+ *   solids: permittivity(6),
+ *   air: permittivity(1),
+ *   exponent: 0.5,
+ *   mediumTemperature: celsius(30),
+ *   referenceTemperature: celsius(20),
+ * }) // => { apparent: 0.682166, error: -0.017834 }
+ * ```
+ */
+export function temperatureErrorRoth1990(medium: WarmedMedium): TemperatureError {
+  const warm = waterPermittivityWeast1986(
+    numberIn(medium.mediumTemperature, LIQUID, 'mediumTemperature') as Temperature,
+  )
+  const reference = waterPermittivityWeast1986(
+    numberIn(medium.referenceTemperature, LIQUID, 'referenceTemperature') as Temperature,
+  )
+  const read = permittivityRoth1990({ ...medium, water: warm })
+  const apparent = waterContentRoth1990({ ...medium, apparent: read, water: reference })
+  return { apparent, error: (apparent - medium.content) as WaterContentChange }
+}
+
+/**
+ * Size of the temperature error of high-frequency readings, per kelvin.
+ *
+ * ```math
+ * \left|\frac{d\theta_{app}}{dT}\right| = 1.75\times10^{-3}\,\theta
+ * ```
+ *
+ * The shown water content falls as the medium warms in sand, loam and peat; clay showed no error. The line goes through the two
+ * printed ends of the data, 8.75e-5 at 0.05 and 1.40e-3 at 0.80 m³/m³.
+ *
+ * @param content - Water content. Unit: m³/m³. Range: [0, 1].
+ * @returns Size of the error per kelvin. Unit: m³/m³ per K.
+ * @throws `DomainError` outside the range.
+ * @validity Sand, loam and peat read with high-frequency travel time, water content 0.05 to 0.80.
+ * @source Pepin, S., Livingston, N. J. and Hook, W. R. (1995), Soil Science Society of America Journal 59:38-43, abstract
+ * @example
+ * ```ts
+ * temperatureErrorPepin1995(waterContent(0.8)) // => 0.0014
+ * ```
+ */
+export function temperatureErrorPepin1995(content: WaterContent): number {
+  return 1.75e-3 * numberIn(content, CONTENT)
+}

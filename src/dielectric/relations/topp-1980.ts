@@ -1,0 +1,86 @@
+import { rootBetween } from '../../numerics/root.js'
+import type { Domain } from '../../quantity/domain.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { Permittivity } from '../../quantity/permittivity.js'
+import type { Validity } from '../../quantity/validity.js'
+import type { WaterContent } from '../../quantity/water-content.js'
+
+const APPARENT: Domain = {
+  quantity: 'apparent permittivity',
+  unit: '1',
+  min: 1,
+  max: 90,
+  ends: '[]',
+  hint: 'convert raw counts first',
+}
+const CONTENT: Domain = {
+  quantity: 'water content',
+  unit: 'm³/m³',
+  min: -0.0243457,
+  max: 1.2547,
+  ends: '[]',
+  hint: 'the relation gives no other water content for permittivities from 1 to 90',
+}
+
+/** Where the relation of Topp, Davis and Annan (1980) was measured. */
+export const validityTopp1980: Validity = {
+  of: 'waterContentTopp1980',
+  note: 'mineral soils; organic media and stone wool need their own calibration',
+  inputs: { apparent: { min: 3, max: 40, unit: '1' } },
+}
+
+/**
+ * Volumetric water content of a mineral soil from its apparent permittivity.
+ *
+ * ```math
+ * \theta = -5.3\times10^{-2} + 2.92\times10^{-2}\varepsilon - 5.5\times10^{-4}\varepsilon^2 + 4.3\times10^{-6}\varepsilon^3
+ * ```
+ *
+ * Below a permittivity of about 1.88 the value is negative; it is returned as it is, so that a dry or lifted probe
+ * stays visible.
+ *
+ * @param apparent - Apparent relative permittivity. Unit: 1. Range: [1, 90].
+ * @returns Water content. Unit: m³/m³.
+ * @throws `DomainError` outside the range.
+ * @validity Mineral soils, permittivity 3 to 40; organic media and stone wool need their own calibration.
+ * @source Topp, G. C., Davis, J. L. and Annan, A. P. (1980), Water Resources Research 16:574-582, Eq. 7
+ * @example
+ * ```ts
+ * waterContentTopp1980(permittivity(20)) // => 0.3454
+ * ```
+ */
+export function waterContentTopp1980(apparent: Permittivity): WaterContent {
+  return cubic(numberIn(apparent, APPARENT)) as WaterContent
+}
+
+/**
+ * Apparent permittivity at which the relation of Topp, Davis and Annan (1980) gives a water content: its true inverse.
+ * The reverse polynomial of the same paper is another regression and does not undo the first.
+ *
+ * ```math
+ * \varepsilon : \; \theta(\varepsilon) = \theta
+ * ```
+ *
+ * @param content - Water content. Unit: m³/m³. Range: [-0.0243457, 1.2547].
+ * @returns Apparent relative permittivity. Unit: 1.
+ * @throws `DomainError` outside the range.
+ * @validity Mineral soils, water content 0 to 0.55.
+ * @source Topp, G. C., Davis, J. L. and Annan, A. P. (1980), Water Resources Research 16:574-582, Eq. 7, solved for the permittivity
+ * @example
+ * ```ts
+ * permittivityTopp1980(waterContent(0.3454)) // => 20
+ * ```
+ */
+export function permittivityTopp1980(content: WaterContent): Permittivity {
+  const theta = numberIn(content, CONTENT)
+  // The cubic rises everywhere (its slope has no real root), so the bracket holds exactly one root.
+  return rootBetween(
+    (e) => [cubic(e) - theta, (3 * 4.3e-6 * e - 2 * 5.5e-4) * e + 2.92e-2],
+    0.999,
+    90.001,
+  ) as Permittivity
+}
+
+function cubic(e: number): number {
+  return ((4.3e-6 * e - 5.5e-4) * e + 2.92e-2) * e - 5.3e-2
+}

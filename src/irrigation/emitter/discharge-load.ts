@@ -1,0 +1,68 @@
+import type { Area } from '../../quantity/area.js'
+import type { DissolvedSolids } from '../../quantity/dissolved-solids.js'
+import type { Domain } from '../../quantity/domain.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { Mass } from '../../quantity/mass.js'
+import type { Volume } from '../../quantity/volume.js'
+import type { WaterDepth } from '../../quantity/water-depth.js'
+import { WETTED_AREA } from '../domains.js'
+import { DRAINED } from '../salt/salt-domains.js'
+
+const CONCENTRATION: Domain = {
+  quantity: 'concentration',
+  unit: 'mg/L',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give the laboratory’s number for the drain, zero or more',
+}
+
+/** Drain of a time and what is in it. */
+export interface DischargeLoadInput {
+  /** Drain that leaves the site. Unit: L. Range: [0, ∞). */
+  readonly drained: Volume
+  /** Area from which it comes. Unit: m². Range: (0, ∞). */
+  readonly area: Area
+  /** What is to be recorded, in the drain: nitrogen, phosphorus, all dissolved solids. Unit: mg/L. Range: [0, ∞). */
+  readonly concentration: DissolvedSolids
+}
+
+/** What leaves with the drain. */
+export interface DischargeLoad {
+  /** Drain as a depth over the area. Unit: mm. */
+  readonly depth: WaterDepth
+  /** Mass that leaves. Unit: g. */
+  readonly mass: Mass
+  /** Mass from a hectare. Unit: kg/ha. */
+  readonly perHectare: number
+}
+
+/**
+ * What leaves a site with its drain, for records of discharge: depth of water, mass, and mass from a hectare.
+ *
+ * ```math
+ * m = V c, \quad m_{ha} = 10^4 \frac{m}{A}
+ * ```
+ *
+ * Say in the record what was measured: nitrate as nitrogen is not nitrate. Solids from an EC are an estimate. Whether drain may be
+ * discharged at all, and what must be recorded, is a matter of the local water authority.
+ *
+ * @param input - Drain, area and concentration.
+ * @returns Depth and masses.
+ * @throws `DomainError` outside the ranges.
+ * @source definition
+ * @example
+ * ```ts
+ * dischargeLoad({
+ *   drained: cubicMetres(12),
+ *   area: hectares(0.5),
+ *   concentration: milligramsPerLitreOfSolids(250),
+ * }) // => { depth: 2.4, mass: 3000, perHectare: 6 }
+ * ```
+ */
+export function dischargeLoad(input: DischargeLoadInput): DischargeLoad {
+  const drained = numberIn(input.drained, DRAINED, 'drained')
+  const area = numberIn(input.area, WETTED_AREA, 'area')
+  const mass = (drained * numberIn(input.concentration, CONCENTRATION, 'concentration')) / 1000
+  return { depth: (drained / area) as WaterDepth, mass: mass as Mass, perHectare: (mass / 1000 / area) * 1e4 }
+}

@@ -1,0 +1,301 @@
+import type { Domain } from '../../quantity/domain.js'
+import { InputError } from '../../quantity/errors.js'
+import type { Finding } from '../../quantity/finding.js'
+import type { Flow } from '../../quantity/flow.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { Pressure } from '../../quantity/pressure.js'
+import { EMITTER_FLOW } from '../domains.js'
+
+const COEFFICIENT: Domain = {
+  quantity: 'discharge coefficient',
+  unit: 'L/h',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'give the flow at one unit of pressure, above zero',
+}
+const EXPONENT: Domain = {
+  quantity: 'discharge exponent',
+  unit: '1',
+  min: -0.5,
+  max: 1.5,
+  ends: '[]',
+  hint: '0 is pressure compensating, 0.5 turbulent, 1 laminar',
+}
+const PRESSURE: Domain = {
+  quantity: 'pressure',
+  unit: 'kPa',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'give the pressure at the emitter above that of the air, above zero',
+}
+
+/** The units of pressure to which a printed discharge coefficient may belong. */
+export type EmitterPressureUnit = 'kPa' | 'bar' | 'psi' | 'metre of water'
+
+/** How the flow of an emitter depends on pressure: plain data. */
+export interface EmitterCurve {
+  /** Discharge coefficient with pressure in kPa. Unit: L/h. */
+  readonly perKilopascal: number
+  /** Discharge exponent. Unit: 1. */
+  readonly exponent: number
+  /** Pressures between which the curve is known to hold; left out where nobody said. */
+  readonly holds?: EmitterPressureSpan
+}
+
+/** Pressures between which an emitter follows its curve. */
+export interface EmitterPressureSpan {
+  /** Lowest pressure; of a compensating emitter the least at which it compensates. Unit: kPa. Range: (0, ∞). */
+  readonly from: Pressure
+  /** Highest pressure. Unit: kPa. Range: (0, ∞). */
+  readonly to: Pressure
+}
+
+/** An emitter as a catalogue prints it. */
+export interface EmitterCurveInput {
+  /** Discharge coefficient: the flow at one unit of pressure. Unit: L/h. Range: (0, ∞). */
+  readonly coefficient: number
+  /** Unit of pressure to which the coefficient belongs. */
+  readonly pressureUnit: EmitterPressureUnit
+  /** Discharge exponent. Unit: 1. Range: [-0.5, 1.5]. */
+  readonly exponent: number
+  /** Working pressures that the maker names. */
+  readonly holds?: EmitterPressureSpan
+}
+
+/**
+ * The curve of an emitter from its printed discharge coefficient and exponent.
+ *
+ * ```math
+ * q = k H^x, \quad k_{kPa} = k_u \, u^{-x}
+ * ```
+ *
+ * A coefficient belongs to one unit of pressure: with another it is another number, and using the wrong one is off by a factor of three
+ * between metres and kilopascals. An exponent near 0 is that of a compensating emitter, which holds only above its least pressure.
+ *
+ * @param input - Coefficient with its unit of pressure, and exponent.
+ * @returns The curve.
+ * @throws `DomainError` outside the ranges, `InputError` for an unknown unit or pressures in the wrong order.
+ * @source Savva, A. P. and Frenken, K. (2002), FAO Irrigation Manual, Module 9, Eq. 13
+ * @example
+ * ```ts
+ * emitterCurve({ coefficient: 0.6325, pressureUnit: 'metre of water', exponent: 0.5 }).perKilopascal // => 0.20198
+ * ```
+ */
+export function emitterCurve({ coefficient, pressureUnit, exponent, holds }: EmitterCurveInput): EmitterCurve {
+  const k = numberIn(coefficient, COEFFICIENT, 'coefficient')
+  const x = numberIn(exponent, EXPONENT, 'exponent')
+  const curve = { perKilopascal: k / kilopascalsIn(pressureUnit) ** x, exponent: x }
+  if (holds === undefined) return curve
+  numberIn(holds.from, PRESSURE, 'from')
+  numberIn(holds.to, PRESSURE, 'to')
+  if (holds.to < holds.from)
+    throw new InputError('holds', `ends at ${holds.to} kPa, below its beginning`, 'give the lower pressure first')
+  return { ...curve, holds }
+}
+
+/**
+ * Says whether a pressure lies where an emitter follows its curve. Below its least pressure a compensating emitter behaves like any
+ * other, so that plants at the far and high ends get less.
+ *
+ * @param curve - The emitter, made by `emitterCurve` or `fitEmitterCurve`.
+ * @param pressure - Pressure at the emitter. Unit: kPa. Range: (0, ∞).
+ * @procedure Compares the pressure with the span that the maker named, or that was measured.
+ * @returns One finding when the pressure lies outside; none when it lies inside or nobody said.
+ * @throws `DomainError` outside the range.
+ * @source common practice, no source
+ * @example
+ * ```ts
+ * const curve = emitterCurve({
+ *   coefficient: 2,
+ *   pressureUnit: 'bar',
+ *   exponent: 0.02,
+ *   holds: { from: kilopascals(60), to: kilopascals(400) },
+ * })
+ * checkEmitterPressure(curve, metresOfWater(2)).map((finding) => finding.code) // => ['pressure-below-curve']
+ * ```
+ */
+export function checkEmitterPressure(curve: EmitterCurve, pressure: Pressure): Finding[] {
+  const value = numberIn(pressure, PRESSURE, 'pressure')
+  if (curve.holds === undefined) return []
+  const from = numberIn(curve.holds.from, PRESSURE, 'from')
+  const to = numberIn(curve.holds.to, PRESSURE, 'to')
+  if (value >= from && value <= to) return []
+  const side = value < from ? 'below' : 'above'
+  return [
+    {
+      code: `pressure-${side}-curve`,
+      level: 'caution',
+      message: `${value.toFixed(1)} kPa is ${side} the ${from.toFixed(0)} to ${to.toFixed(0)} kPa for which the curve of the emitter holds: measure its flow there`,
+      about: 'pressure',
+      value,
+      unit: 'kPa',
+      source: 'common practice, no source',
+    },
+  ]
+}
+
+/**
+ * The discharge coefficient of a curve with pressure in a given unit, as a catalogue would print it.
+ *
+ * ```math
+ * k_u = k_{kPa} \, u^x
+ * ```
+ *
+ * @param curve - The emitter, made by `emitterCurve` or `fitEmitterCurve`.
+ * @param pressureUnit - Unit of pressure that is wanted.
+ * @returns Flow at one such unit of pressure. Unit: L/h.
+ * @throws `InputError` for an unknown unit.
+ * @source Savva, A. P. and Frenken, K. (2002), FAO Irrigation Manual, Module 9, Eq. 13
+ * @example
+ * ```ts
+ * const curve = emitterCurve({ coefficient: 0.2, pressureUnit: 'kPa', exponent: 0.5 })
+ * emitterCoefficient(curve, 'metre of water') // => 0.62631
+ * ```
+ */
+export function emitterCoefficient(curve: EmitterCurve, pressureUnit: EmitterPressureUnit): number {
+  return curve.perKilopascal * kilopascalsIn(pressureUnit) ** curve.exponent
+}
+
+/**
+ * Flow of an emitter at a pressure.
+ *
+ * ```math
+ * q = k H^x
+ * ```
+ *
+ * @param curve - The emitter, made by `emitterCurve` or `fitEmitterCurve`.
+ * @param pressure - Pressure at the emitter. Unit: kPa. Range: (0, ∞).
+ * @returns Flow. Unit: L/h.
+ * @throws `DomainError` outside the range.
+ * @validity Between the pressures from which the curve was found; a compensating emitter below its least pressure behaves otherwise.
+ * @source Savva, A. P. and Frenken, K. (2002), FAO Irrigation Manual, Module 9, Eq. 13
+ * @example
+ * ```ts
+ * const curve = emitterCurve({ coefficient: 0.6325, pressureUnit: 'metre of water', exponent: 0.5 })
+ * emitterFlowAt(curve, metresOfWater(10)) // => 2.00014
+ * ```
+ */
+export function emitterFlowAt(curve: EmitterCurve, pressure: Pressure): Flow {
+  return (curve.perKilopascal * numberIn(pressure, PRESSURE, 'pressure') ** curve.exponent) as Flow
+}
+
+/**
+ * Pressure that an emitter needs for a flow.
+ *
+ * ```math
+ * H = \left(q / k\right)^{1/x}
+ * ```
+ *
+ * @param curve - The emitter, made by `emitterCurve` or `fitEmitterCurve`.
+ * @param flow - Flow that is wanted. Unit: L/h. Range: (0, ∞).
+ * @returns Pressure at the emitter. Unit: kPa.
+ * @throws `DomainError` outside the range, `InputError` where pressure hardly changes the flow (an exponent of 0.02 or less).
+ * @source Savva, A. P. and Frenken, K. (2002), FAO Irrigation Manual, Module 9, Eq. 15
+ * @example
+ * ```ts
+ * const curve = emitterCurve({ coefficient: 1.52076, pressureUnit: 'metre of water', exponent: 0.42 })
+ * inMetresOfWater(emitterPressureFor(curve, litresPerHour(4.32))) // => 12.011
+ * ```
+ */
+export function emitterPressureFor(curve: EmitterCurve, flow: Flow): Pressure {
+  const ratio = numberIn(flow, EMITTER_FLOW, 'flow') / curve.perKilopascal
+  if (!(curve.exponent > 0.02))
+    throw new InputError(
+      'curve',
+      `with an exponent of ${curve.exponent} pressure hardly sets the flow`,
+      'choose another emitter',
+    )
+  return (ratio ** (1 / curve.exponent)) as Pressure
+}
+
+/** A flow that was measured at a pressure. */
+export interface EmitterPoint {
+  /** Pressure at the emitter. Unit: kPa. Range: (0, ∞). */
+  readonly pressure: Pressure
+  /** Flow. Unit: L/h. Range: (0, ∞). */
+  readonly flow: Flow
+}
+
+/** Two points of the curve of an emitter. */
+export interface FitEmitterCurveInput {
+  /** Flow at one pressure. */
+  readonly first: EmitterPoint
+  /** Flow at another pressure. */
+  readonly second: EmitterPoint
+}
+
+/**
+ * The curve of an emitter through two measured points.
+ *
+ * ```math
+ * x = \frac{\ln(q_1/q_2)}{\ln(H_1/H_2)}, \quad k = q_1 H_1^{-x}
+ * ```
+ *
+ * @param input - Two points at different pressures; take them far apart, and the mean flow of several emitters at each.
+ * @returns The curve, which holds between the two pressures.
+ * @throws `DomainError` outside the ranges, `InputError` when both pressures are the same.
+ * @source Savva, A. P. and Frenken, K. (2002), FAO Irrigation Manual, Module 9, Eq. 14
+ * @example
+ * ```ts
+ * fitEmitterCurve({
+ *   first: { pressure: metresOfWater(10), flow: litresPerHour(2) },
+ *   second: { pressure: metresOfWater(20), flow: litresPerHour(2.83) },
+ * }).exponent // => 0.5008
+ * ```
+ */
+export function fitEmitterCurve({ first, second }: FitEmitterCurveInput): EmitterCurve {
+  const flows = numberIn(first.flow, EMITTER_FLOW, 'flow') / numberIn(second.flow, EMITTER_FLOW, 'flow')
+  const pressures = numberIn(first.pressure, PRESSURE, 'pressure') / numberIn(second.pressure, PRESSURE, 'pressure')
+  if (pressures === 1)
+    throw new InputError('first and second', 'were measured at one pressure', 'measure at two pressures far apart')
+  const exponent = Math.log(flows) / Math.log(pressures)
+  const [from, to] = pressures < 1 ? [first.pressure, second.pressure] : [second.pressure, first.pressure]
+  return { perKilopascal: first.flow / first.pressure ** exponent, exponent, holds: { from, to } }
+}
+
+/** Two pressures and how an emitter answers to pressure. */
+export interface EmitterFlowRatioInput {
+  /** Pressure to compare with. Unit: kPa. Range: (0, ∞). */
+  readonly from: Pressure
+  /** Another pressure. Unit: kPa. Range: (0, ∞). */
+  readonly to: Pressure
+  /** Discharge exponent. Unit: 1. Range: [-0.5, 1.5]. */
+  readonly exponent: number
+}
+
+/**
+ * How many times the flow of an emitter changes when its pressure does. The unit of pressure drops out.
+ *
+ * ```math
+ * \frac{q_2}{q_1} = \left(\frac{H_2}{H_1}\right)^x
+ * ```
+ *
+ * @param input - Pressures and exponent.
+ * @returns Flow at the second pressure over flow at the first. Unit: 1.
+ * @throws `DomainError` outside the ranges.
+ * @source Savva, A. P. and Frenken, K. (2002), FAO Irrigation Manual, Module 9, Eq. 13
+ * @example
+ * ```ts
+ * emitterFlowRatio({ from: metresOfWater(10), to: metresOfWater(12), exponent: 0.5 }) // => 1.0954
+ * ```
+ */
+export function emitterFlowRatio({ from, to, exponent }: EmitterFlowRatioInput): number {
+  return (numberIn(to, PRESSURE, 'to') / numberIn(from, PRESSURE, 'from')) ** numberIn(exponent, EXPONENT, 'exponent')
+}
+
+function kilopascalsIn(unit: EmitterPressureUnit): number {
+  switch (unit) {
+    case 'kPa':
+      return 1
+    case 'bar':
+      return 100
+    case 'psi':
+      return 6.894757293168361
+    case 'metre of water':
+      return 9.80665
+    default:
+      throw new InputError('pressureUnit', `${String(unit)} is unknown`, "use 'kPa', 'bar', 'psi' or 'metre of water'")
+  }
+}

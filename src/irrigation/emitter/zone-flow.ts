@@ -1,0 +1,85 @@
+import type { Area } from '../../quantity/area.js'
+import type { Duration } from '../../quantity/duration.js'
+import type { ApplicationRate } from '../../quantity/evapotranspiration-hourly.js'
+import type { Flow } from '../../quantity/flow.js'
+import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
+import type { Volume } from '../../quantity/volume.js'
+import { EMITTER_FLOW, EMITTERS, GIVEN, ON_TIME, WETTED_AREA } from '../domains.js'
+import type { Emitters } from '../terms.js'
+
+/**
+ * Flow that a zone takes while its valve is open.
+ *
+ * ```math
+ * Q = q \, n
+ * ```
+ *
+ * @param input - Flow and number of emitters.
+ * @returns Flow of the zone. Unit: L/h.
+ * @throws `DomainError` outside the ranges.
+ * @source definition
+ * @example
+ * ```ts
+ * inLitresPerMinute(zoneFlow({ emitterFlow: litresPerHour(2), emitters: 120 })) // => 4
+ * ```
+ */
+export function zoneFlow({ emitterFlow, emitters }: Emitters): Flow {
+  return (numberIn(emitterFlow, EMITTER_FLOW, 'emitterFlow') * wholeNumberIn(emitters, EMITTERS, 'emitters')) as Flow
+}
+
+/** Emitters and the surface on which their water falls. */
+export interface ApplicationRateInput extends Emitters {
+  /** Surface that they water. Unit: m². Range: (0, ∞). */
+  readonly area: Area
+}
+
+/**
+ * Depth of water per time that emitters put on a surface.
+ *
+ * ```math
+ * R = \frac{q \, n}{A}
+ * ```
+ *
+ * @param input - Emitters and area.
+ * @returns Application rate. Unit: mm/h.
+ * @throws `DomainError` outside the ranges.
+ * @source definition: 1 mm is 1 L/m²
+ * @example
+ * ```ts
+ * applicationRate({ emitterFlow: litresPerHour(2), emitters: 1, area: squareMetres(0.25) }) // => 8
+ * ```
+ */
+export function applicationRate(input: ApplicationRateInput): ApplicationRate {
+  return (zoneFlow(input) / numberIn(input.area, WETTED_AREA, 'area')) as unknown as ApplicationRate
+}
+
+/** A volume that is to be given in a time. */
+export interface EmittersNeededInput {
+  /** Water for one container. Unit: L. Range: [0, ∞). */
+  readonly volume: Volume
+  /** Flow of one emitter. Unit: L/h. Range: (0, ∞). */
+  readonly emitterFlow: Flow
+  /** Longest time that all emitters may run. Unit: s. Range: (0, ∞). */
+  readonly maxOn: Duration
+}
+
+/**
+ * How many emitters a container needs so that a volume comes in a set time; one at least, so that no container is left without.
+ *
+ * ```math
+ * n = \max\left(1, \left\lceil \frac{V}{q \, t} \right\rceil\right)
+ * ```
+ *
+ * @param input - Volume, flow and time.
+ * @returns Whole number of emitters. Unit: 1.
+ * @throws `DomainError` outside the ranges.
+ * @source definition
+ * @example
+ * ```ts
+ * emittersNeeded({ volume: millilitres(400), emitterFlow: litresPerHour(2), maxOn: minutes(5) }) // => 3
+ * ```
+ */
+export function emittersNeeded({ volume, emitterFlow, maxOn }: EmittersNeededInput): number {
+  const each = (numberIn(emitterFlow, EMITTER_FLOW, 'emitterFlow') * numberIn(maxOn, ON_TIME, 'maxOn')) / 3600
+  return Math.max(1, Math.ceil(numberIn(volume, GIVEN, 'volume') / each - 1e-9))
+}

@@ -1,0 +1,143 @@
+import type { ContainerFlow } from '../../flow/container-flow.js'
+import type { Domain } from '../../quantity/domain.js'
+import { InputError } from '../../quantity/errors.js'
+import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
+import {
+  CHANGE,
+  DRAIN_FRACTION,
+  EMITTER_FLOW,
+  EMITTERS,
+  FILL_TIME,
+  MAX_PER_DAY,
+  MAX_RUN_TIME,
+  MOMENT,
+  PART_OF_DAY,
+  SHOT,
+  WATER_CONTENT,
+} from '../domains.js'
+import { inOrder } from '../in-order.js'
+import { doubtsOf } from './plan-doubts.js'
+import type { DayPlanRequest } from './plan-request.js'
+import { checkTrigger, dueSteps, stepOf } from './plan-trigger.js'
+import { DROP, demandAt, type Planning } from './planning.js'
+
+const STEP: Domain = {
+  quantity: 'step of the plan',
+  unit: 's',
+  min: 30,
+  max: 3600,
+  ends: '[]',
+  hint: 'take half a minute to an hour',
+}
+export const DEMAND: Domain = {
+  quantity: 'demand in a step',
+  unit: 'L',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give zero or more',
+}
+
+/** The domain of each number of a request. */
+export const PLAN_DOMAINS = {
+  start: MOMENT,
+  firstShot: MOMENT,
+  lastShot: MOMENT,
+  step: STEP,
+  waterContent: WATER_CONTENT,
+  refillPoint: WATER_CONTENT,
+  fullPoint: WATER_CONTENT,
+  drainFraction: DRAIN_FRACTION,
+  overnightDryDown: CHANGE,
+  emitterFlow: EMITTER_FLOW,
+  lineFill: FILL_TIME,
+  minRunTime: PART_OF_DAY,
+  maxRunTime: MAX_RUN_TIME,
+  minRest: PART_OF_DAY,
+  maxPerShot: SHOT,
+  maxPerDay: MAX_PER_DAY,
+} as const
+const OPTIONAL: readonly string[] = ['overnightDryDown', 'maxPerShot']
+
+/** Checks a request and works out what stays the same through the plan. */
+export function checkPlanRequest<State>(request: DayPlanRequest, flow: ContainerFlow<State>): Planning<State> {
+  checkNumbers(request)
+  checkTrigger(request)
+  checkAgreement(request)
+  const volumeIn = (seconds: number) =>
+    (Math.max(0, seconds - request.lineFill) / 3600) * request.emitters * request.emitterFlow
+  const minVolume = volumeIn(request.minRunTime)
+  const maxPerShot = request.maxPerShot ?? Infinity
+  if (minVolume > maxPerShot + DROP)
+    throw new InputError('maxPerShot', `is below the ${minVolume} L of the shortest run time`, 'allow a larger shot')
+  const nightEnd = endOfNight(request)
+  const allowedStep = Math.min(request.demand.length - 1, stepOf(request, request.lastShot))
+  const doubts = doubtsOf(request)
+  return {
+    request,
+    flow,
+    minVolume,
+    maxVolume: Math.min(volumeIn(request.maxRunTime), maxPerShot),
+    firstStep: Math.max(0, stepAt(request, request.firstShot)),
+    allowedStep,
+    lastStep: lastStep(request, allowedStep, nightEnd),
+    due: dueSteps(request),
+    nightEnd,
+    doubts,
+    blocked: doubts.some(({ code }) => code === 'impossible-content'),
+  }
+}
+
+/** Refuses numbers without meaning, by name. */
+function checkNumbers(request: DayPlanRequest): void {
+  let name: keyof typeof PLAN_DOMAINS
+  for (name in PLAN_DOMAINS) {
+    const value = request[name]
+    if (value !== undefined || !OPTIONAL.includes(name)) numberIn(value as number, PLAN_DOMAINS[name])
+  }
+  wholeNumberIn(request.emitters, EMITTERS, 'emitters')
+  const { demand } = request
+  if (demand === null || typeof demand !== 'object' || !(demand.length > 0))
+    throw new InputError('demand', 'has no step', 'give the demand of each step of the plan')
+  for (let i = 0; i < demand.length; i++) numberIn(demand[i] as number, DEMAND)
+}
+
+/** Refuses limits that contradict each other. */
+function checkAgreement(request: DayPlanRequest): void {
+  const { minContent, containerCapacity } = request.container
+  const { refillPoint, fullPoint, minRunTime, maxRunTime, lineFill, firstShot, lastShot } = request
+  inOrder('minContent', minContent, 'refillPoint', refillPoint)
+  inOrder('refillPoint', refillPoint, 'fullPoint', fullPoint)
+  inOrder('fullPoint', fullPoint, 'containerCapacity', containerCapacity + DROP)
+  inOrder('lineFill', lineFill, 'maxRunTime', maxRunTime)
+  inOrder('minRunTime', minRunTime, 'maxRunTime', maxRunTime + DROP)
+  inOrder('firstShot', firstShot, 'lastShot', lastShot + 1e-3)
+}
+
+/** The step that begins at a moment, or the next one. */
+function stepAt({ start, step }: DayPlanRequest, time: number): number {
+  return Math.ceil((time - start) / step - DROP)
+}
+
+/** The first shot of the next day, as far as the demand of the night is known: a plan of a whole day knows it from its own morning. */
+function endOfNight(request: DayPlanRequest): number {
+  const steps = request.demand.length
+  const day = Math.round(86400 / request.step)
+  const next = stepAt(request, request.firstShot) + day
+  if (next <= steps) return next > 0 ? next : steps
+  return steps < day ? steps : Math.min(next, steps + day)
+}
+
+/** The last step for a shot: not after the last allowed moment, and early enough for the wanted dry-down. */
+function lastStep(request: DayPlanRequest, allowed: number, nightEnd: number): number {
+  const { container, overnightDryDown } = request
+  if (overnightDryDown === undefined) return allowed
+  const wanted = overnightDryDown * container.substrateVolume
+  let ahead = 0
+  for (let i = nightEnd - 1; i >= 0; i--) {
+    // A shot leaves the container full at the end of its step; what dries it comes after.
+    if (i <= allowed && ahead >= wanted - DROP) return i
+    ahead += demandAt(request, i)
+  }
+  return -1
+}

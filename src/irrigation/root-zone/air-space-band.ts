@@ -1,0 +1,46 @@
+import type { Domain } from '../../quantity/domain.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { AirFilledPorosity } from '../../quantity/share.js'
+import { inBands, type RootZoneBand } from './root-zone-bands.js'
+
+const AIR: Domain = {
+  quantity: 'air-filled porosity',
+  unit: '1',
+  min: 0,
+  max: 1,
+  ends: '[]',
+  hint: 'give the share of air after drainage, in the container itself',
+}
+
+/**
+ * What the air left in a drained container means for general nursery stock.
+ *
+ * @param air - Air-filled porosity at container capacity. Unit: 1. Range: [0, 1].
+ * @procedure Compares with the 13 to 30 % that an industry guideline accepts.
+ * @returns Band, finding with source, and caution.
+ * @throws `DomainError` outside the range.
+ * @validity General nursery stock in containers.
+ * @source Nursery and Garden Industry Queensland, Growing media physical properties (EcoHort guideline: 13 to 30 %)
+ * @example
+ * ```ts
+ * airSpaceBand(percent(9)).band // => 'low'
+ * ```
+ */
+export function airSpaceBand(air: AirFilledPorosity): RootZoneBand<'low' | 'accepted' | 'high'> {
+  const value = numberIn(air, AIR)
+  return inBands(
+    value,
+    [
+      { upTo: 0.13, below: true, band: 'low', level: 'caution', says: 'little air; roots may lack oxygen after shots' },
+      { upTo: 0.3, band: 'accepted', level: 'note', says: 'within the accepted 0.13 to 0.30' },
+      { upTo: 1, band: 'high', level: 'note', says: 'much air; it holds less water and needs shots more often' },
+    ],
+    {
+      code: 'air-space',
+      unit: '1',
+      source: 'Nursery and Garden Industry Queensland, Growing media physical properties (EcoHort guideline)',
+      caution:
+        'air depends on the height of the container as much as on the medium; it falls as media settle and roots fill pores',
+    },
+  )
+}

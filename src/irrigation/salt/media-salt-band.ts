@@ -1,0 +1,68 @@
+import type { Domain } from '../../quantity/domain.js'
+import type { DrainEC, PoreWaterEC, SaturatedExtractEC, SolutionEC } from '../../quantity/electrical-conductivity.js'
+import { InputError } from '../../quantity/errors.js'
+import { numberIn } from '../../quantity/guard.js'
+import { type Band, inBands, type RootZoneBand } from '../root-zone/root-zone-bands.js'
+
+const EXTRACT: Domain = {
+  quantity: 'EC of the extract',
+  unit: 'dS/m',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give the EC at 25 °C of the extract, zero or more',
+}
+const NAMES = ['very low', 'low', 'normal', 'high', 'very high'] as const
+const LIMITS: Readonly<Record<MediaTestMethod, readonly number[]>> = {
+  'pour-through': [1, 2.6, 4.6, 6.5, 7.8],
+  'saturated media extract': [0.75, 2, 3.5, 5, 6],
+  'one to two': [0.25, 0.75, 1.25, 1.75, 2.25],
+}
+
+/** How the extract was made: leachate of a pot, extract of a saturated paste of medium, or one volume of medium in two of water. */
+export type MediaTestMethod = 'pour-through' | 'saturated media extract' | 'one to two'
+
+/** Salt bands of media tests. */
+export type MediaSaltBand = (typeof NAMES)[number] | 'extreme'
+
+/** An EC and how its extract was made. */
+export interface MediaSaltInput {
+  /** How the extract was made. */
+  readonly method: MediaTestMethod
+  /** EC of the extract. Unit: dS/m. Range: [0, ∞). */
+  readonly ec: SolutionEC | DrainEC | PoreWaterEC | SaturatedExtractEC
+}
+
+/**
+ * What the EC of a media test means for greenhouse crops in peat mixes. The same medium gives very different numbers by the three
+ * methods: 2.6 dS/m is extreme in a one-to-two extract, normal in a saturated one and low in a pour-through.
+ *
+ * @param input - Method and EC.
+ * @procedure Finds the band of the method's table in which the EC lies. Published bands leave small gaps between each other; here a
+ * number at a limit belongs to the lower band.
+ * @returns Band, finding with source, and caution.
+ * @throws `DomainError` outside the range, `InputError` for an unknown method.
+ * @validity Greenhouse crops in soilless peat mixes. Seedlings stand less; stone wool and coir with continuous feeding run higher.
+ * @source University of Massachusetts Extension, soil tests for greenhouse media, table of soluble salts (read second-hand)
+ * @example
+ * ```ts
+ * mediaSaltBand({ method: 'pour-through', ec: decisiemensPerMetre<DrainEC>(3.2) }).band // => 'normal'
+ * ```
+ */
+export function mediaSaltBand({ method, ec }: MediaSaltInput): RootZoneBand<MediaSaltBand> {
+  const value = numberIn(ec, EXTRACT, 'ec')
+  const limits = Object.hasOwn(LIMITS, method) ? LIMITS[method] : undefined
+  if (limits === undefined)
+    throw new InputError('method', `${method} is unknown`, `use one of ${Object.keys(LIMITS).join(', ')}`)
+  const bands: Band<MediaSaltBand>[] = limits.map((upTo, i) => {
+    const band = NAMES[i] as MediaSaltBand
+    return { upTo, band, level: i === 2 ? 'note' : 'caution', says: `${band} salts by ${method}` }
+  })
+  bands.push({ upTo: Infinity, band: 'extreme', level: 'danger', says: `extreme salts by ${method}` })
+  return inBands(value, bands, {
+    code: 'media-salts',
+    unit: 'dS/m',
+    source: 'University of Massachusetts Extension, soil tests for greenhouse media, table of soluble salts',
+    caution: 'the bands are for crops in peat mixes; they compare only with tests by the same method',
+  })
+}

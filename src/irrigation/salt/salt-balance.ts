@@ -1,0 +1,160 @@
+import type { DrainEC, SolutionEC } from '../../quantity/electrical-conductivity.js'
+import { InputError } from '../../quantity/errors.js'
+import type { Finding } from '../../quantity/finding.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { DrainFraction } from '../../quantity/share.js'
+import type { Volume } from '../../quantity/volume.js'
+import { drainFraction } from './drain-fraction.js'
+import { DRAIN_EC, DRAINED, FEED_EC, STORE_WATER, UPTAKE_EC } from './salt-domains.js'
+
+/** A day, or any whole number of days, of drain records. Volumes are for the same plants. */
+export interface SaltBalanceInput {
+  /** Water applied. Unit: L. Range: (0, ∞). */
+  readonly applied: Volume
+  /** Drain of the same time and the same plants. Unit: L. Range: [0, ∞). */
+  readonly drained: Volume
+  /** EC of the feed. Unit: dS/m. Range: [0, ∞). */
+  readonly feedEC: SolutionEC
+  /** EC of the drain, the mean by volume. Unit: dS/m. Range: [0, ∞). */
+  readonly drainEC: DrainEC
+  /** Water in the root zone. Unit: L. Range: (0, ∞). */
+  readonly rootZoneWater: Volume
+  /** Salts taken over water taken by the plants, as an EC; none by default. Unit: dS/m. Range: [0, ∞). */
+  readonly uptakeEC?: SolutionEC
+}
+
+/** What became of the salts. Amounts of salt are EC times volume, which is proportional to mass. */
+export interface SaltBalance {
+  /** Measured drain fraction. Unit: 1. */
+  readonly drainFraction: DrainFraction
+  /** Drain fraction that the ECs would mean at a steady state; left out where there is none. Unit: 1. */
+  readonly steadyFraction: DrainFraction | undefined
+  /** EC towards which the drain tends if nothing changes; left out without drain. Unit: dS/m. */
+  readonly headingFor: DrainEC | undefined
+  /** Salt that came with the feed. Unit: dS/m·L. */
+  readonly saltIn: number
+  /** Salt that left with the drain. Unit: dS/m·L. */
+  readonly saltOut: number
+  /** Salt that the plants took. Unit: dS/m·L. */
+  readonly saltTaken: number
+  /** Salt that stayed; negative when the root zone lost some. Unit: dS/m·L. */
+  readonly saltStored: number
+  /** By how much the EC of the root zone rose in that time. Unit: dS/m. */
+  readonly rise: number
+  /** Whether in, out and taken agree within a tenth of what came in. */
+  readonly steady: boolean
+  /** What a person should know. */
+  readonly warnings: readonly Finding[]
+}
+
+/**
+ * Balances the salts of a root zone from drain records, and says whether the ratio of feed EC to drain EC may be read as a drain
+ * fraction.
+ *
+ * ```math
+ * S = EC_{in} I - EC_{drain} D - EC_{up} (I - D), \quad \Delta EC = S / W
+ * ```
+ *
+ * Without an uptake the stored salt is an upper bound, because plants take some.
+ *
+ * @param input - Volumes and ECs of the same time.
+ * @returns Fractions, salts, where the EC is heading, and warnings.
+ * @throws `DomainError` outside the ranges, `InputError` when more drained than was applied.
+ * @source Salt balance of the root zone
+ * @example
+ * ```ts
+ * const day = {
+ *   applied: litres(3.2),
+ *   drained: litres(0.38),
+ *   feedEC: decisiemensPerMetre<SolutionEC>(2.6),
+ *   drainEC: decisiemensPerMetre<DrainEC>(4.9),
+ *   rootZoneWater: litres(7),
+ * }
+ * checkSaltBalance(day) // => { drainFraction: 0.11875, steadyFraction: 0.53061, saltStored: 6.458, rise: 0.92257, steady: false }
+ * ```
+ */
+export function checkSaltBalance(input: SaltBalanceInput): SaltBalance {
+  const share = drainFraction(input)
+  const feed = numberIn(input.feedEC, FEED_EC, 'feedEC')
+  const drain = numberIn(input.drainEC, DRAIN_EC, 'drainEC')
+  const uptake = numberIn(input.uptakeEC ?? 0, UPTAKE_EC, 'uptakeEC')
+  const water = numberIn(input.rootZoneWater, STORE_WATER, 'rootZoneWater')
+  const saltIn = feed * input.applied
+  const saltOut = drain * input.drained
+  const saltTaken = uptake * (input.applied - input.drained)
+  const saltStored = saltIn - saltOut - saltTaken
+  const implied = (feed - uptake) / (drain - uptake)
+  const steadyFraction = feed >= uptake && drain > uptake && implied <= 1 ? (implied as DrainFraction) : undefined
+  const heading = share > 0 ? (feed - (1 - share) * uptake) / share : -1
+  const headingFor = heading >= 0 ? (heading as DrainEC) : undefined
+  const steady = Math.abs(saltStored) <= 0.1 * saltIn
+  return {
+    drainFraction: share,
+    steadyFraction,
+    headingFor,
+    saltIn,
+    saltOut,
+    saltTaken,
+    saltStored,
+    rise: saltStored / water,
+    steady,
+    warnings: steady ? [] : [notSteady(saltStored / water, share, steadyFraction, headingFor)],
+  }
+}
+
+function notSteady(rise: number, share: number, implied: number | undefined, heading: number | undefined): Finding {
+  const ratio =
+    implied === undefined ? '' : `; the ${(100 * implied).toFixed(0)} % that the ECs suggest is not the drain fraction`
+  const end = heading === undefined ? '' : `, heading for ${heading.toFixed(1)} dS/m in the drain`
+  return {
+    code: 'not-steady',
+    level: 'caution',
+    message: `salts are ${rise > 0 ? 'being stored' : 'being lost'}: ${(100 * share).toFixed(1)} % drains and the root zone changes by ${rise.toFixed(2)} dS/m in this time${end}${ratio}`,
+    about: 'rise',
+    value: rise,
+    unit: 'dS/m',
+    source: 'salt balance of the root zone',
+  }
+}
+
+/** Portions of drain and the EC of each. */
+export interface MeanDrainECInput {
+  /** Volume of each portion. Unit: L. Range: each in [0, ∞). */
+  readonly volumes: ArrayLike<number>
+  /** EC of each portion. Unit: dS/m. Range: each in [0, ∞). */
+  readonly conductivities: ArrayLike<number>
+}
+
+/**
+ * EC of several portions of drain together, weighted by volume. EC is only nearly additive when waters are mixed.
+ *
+ * ```math
+ * \overline{EC} = \frac{\sum_i V_i \, EC_i}{\sum_i V_i}
+ * ```
+ *
+ * @param input - Volumes and ECs, in the same order.
+ * @returns Mean EC of the drain. Unit: dS/m.
+ * @throws `DomainError` outside the ranges, `InputError` when the lists differ in length or there is no water.
+ * @source Salt balance of the mixture
+ * @example
+ * ```ts
+ * meanDrainEC({ volumes: [0.2, 0.1], conductivities: [4.2, 5.1] }) // => 4.5
+ * ```
+ */
+export function meanDrainEC({ volumes, conductivities }: MeanDrainECInput): DrainEC {
+  if (volumes.length !== conductivities.length)
+    throw new InputError(
+      'volumes',
+      `${volumes.length} volumes for ${conductivities.length} ECs`,
+      'give one EC a volume',
+    )
+  let water = 0
+  let salt = 0
+  for (let i = 0; i < volumes.length; i++) {
+    const volume = numberIn(volumes[i] as number, DRAINED)
+    water += volume
+    salt += volume * numberIn(conductivities[i] as number, DRAIN_EC)
+  }
+  if (water === 0) throw new InputError('volumes', 'hold no water', 'an EC needs some drain')
+  return (salt / water) as DrainEC
+}

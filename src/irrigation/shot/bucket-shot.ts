@@ -1,0 +1,68 @@
+import { numberIn } from '../../quantity/guard.js'
+import type { DrainFraction } from '../../quantity/share.js'
+import type { Volume } from '../../quantity/volume.js'
+import type { WaterContent } from '../../quantity/water-content.js'
+import { CAPACITY, GIVEN, SUBSTRATE, WATER_CONTENT } from '../domains.js'
+
+/** A container and the water that is poured into it. */
+export interface BucketShotInput {
+  /** Water content before the shot. Unit: m³/m³. Range: [0, 1]. */
+  readonly content: WaterContent
+  /** Water content that the container holds against gravity. Unit: m³/m³. Range: (0, 1]. */
+  readonly containerCapacity: WaterContent
+  /** Volume of medium. Unit: L. Range: (0, ∞). */
+  readonly substrateVolume: Volume
+  /** Water that is given. Unit: L. Range: [0, ∞). */
+  readonly volume: Volume
+}
+
+/** Where the water of a shot went. */
+export interface BucketShot {
+  /** Water content afterwards. Unit: m³/m³. */
+  readonly content: WaterContent
+  /** Water that stays. Unit: L. */
+  readonly kept: Volume
+  /** Water that drains. Unit: L. */
+  readonly drained: Volume
+  /** Share of the shot that drains; zero for no water. Unit: 1. */
+  readonly drainFraction: DrainFraction
+}
+
+/**
+ * What stays of a shot and what drains when a container fills like a bucket and only then runs over.
+ *
+ * ```math
+ * V_{kept} = \min(V, \; \max(0, \theta_{cc} - \theta) \, V_s), \quad V_{drain} = V - V_{kept}
+ * ```
+ *
+ * Real media drain before they are full, because water finds its way past dry medium: a measured drain above this one is no fault
+ * of the measurement. A container that is already above capacity has no room; the surplus in it is left where it is.
+ *
+ * @param input - Container and water.
+ * @returns Water content, kept and drained water.
+ * @throws `DomainError` outside the ranges.
+ * @source Water balance of the container
+ * @example
+ * ```ts
+ * bucketShot({
+ *   content: waterContent(0.55),
+ *   containerCapacity: waterContent(0.6),
+ *   substrateVolume: litres(10),
+ *   volume: litres(0.8),
+ * }) // => { content: 0.6, kept: 0.5, drained: 0.3, drainFraction: 0.375 }
+ * ```
+ */
+export function bucketShot(input: BucketShotInput): BucketShot {
+  const content = numberIn(input.content, WATER_CONTENT, 'content')
+  const substrate = numberIn(input.substrateVolume, SUBSTRATE, 'substrateVolume')
+  const volume = numberIn(input.volume, GIVEN, 'volume')
+  const room = Math.max(0, numberIn(input.containerCapacity, CAPACITY, 'containerCapacity') - content) * substrate
+  const kept = Math.min(volume, room)
+  const drained = volume - kept
+  return {
+    content: (content + kept / substrate) as WaterContent,
+    kept: kept as Volume,
+    drained: drained as Volume,
+    drainFraction: (volume === 0 ? 0 : drained / volume) as DrainFraction,
+  }
+}

@@ -1,0 +1,37 @@
+import { numberIn } from '../../quantity/guard.js'
+import type { Share } from '../../quantity/share.js'
+import type { Volume } from '../../quantity/volume.js'
+import type { WaterDepth } from '../../quantity/water-depth.js'
+import { EFFICIENCY, NET } from '../domains.js'
+
+/** Water that must reach the roots, and the share that does. */
+export interface GrossIrrigationInput<Q extends Volume | WaterDepth> {
+  /** Water that the roots must get. Unit: L or mm. Range: [0, ∞). */
+  readonly net: Q
+  /** Share of the water given that reaches them. Unit: 1. Range: (0, 1]. */
+  readonly efficiency: Share
+}
+
+/**
+ * Water to give so that enough of it reaches the roots. With the low-quarter uniformity as efficiency, the driest quarter of the
+ * plants gets its share.
+ *
+ * ```math
+ * G = \frac{N}{E_a}
+ * ```
+ *
+ * Where drain is wanted and counted as a loss already, do not divide by both the efficiency and one less the drain fraction: that
+ * counts the same water twice.
+ *
+ * @param input - Net water and efficiency.
+ * @returns Water to give, in the unit of the net water. Unit: L or mm.
+ * @throws `DomainError` outside the ranges.
+ * @source Brouwer, C., Prins, K. and Heibloem, M. (1989), FAO Irrigation Water Management Training Manual 4
+ * @example
+ * ```ts
+ * grossIrrigation({ net: millimetresOfDepth(4.5), efficiency: percent(90) }) // => 5
+ * ```
+ */
+export function grossIrrigation<Q extends Volume | WaterDepth>({ net, efficiency }: GrossIrrigationInput<Q>): Q {
+  return (numberIn(net, NET, 'net') / numberIn(efficiency, EFFICIENCY, 'efficiency')) as Q
+}

@@ -1,0 +1,46 @@
+import type { Domain } from '../../quantity/domain.js'
+import type { Duration } from '../../quantity/duration.js'
+import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
+import type { Volume } from '../../quantity/volume.js'
+import { EMITTER_FLOW, EMITTERS, FILL_TIME } from '../domains.js'
+import type { EmitterLine } from '../terms.js'
+
+const VOLUME: Domain = {
+  quantity: 'volume of the shot',
+  unit: 'L',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give the volume for all emitters together, zero or more',
+}
+/** What a run time is found from. */
+export interface RunTimeInput extends EmitterLine {
+  /** Water for all emitters together. Unit: L. Range: [0, ∞). */
+  readonly volume: Volume
+}
+
+/**
+ * How long a valve must be open for its emitters to give a volume.
+ *
+ * ```math
+ * t = \frac{V}{q\,n} + t_{fill}
+ * ```
+ *
+ * A volume of zero needs no opening, so that its run time is zero whatever the line fill.
+ *
+ * @param input - Volume, emitters and line fill.
+ * @returns Time that the valve is open. Unit: s.
+ * @throws `DomainError` outside the ranges.
+ * @source definition
+ * @example
+ * ```ts
+ * inSeconds(runTime({ volume: millilitres(397.06), emitterFlow: litresPerHour(2.1), emitters: 3 })) // => 226.9
+ * ```
+ */
+export function runTime(input: RunTimeInput): Duration {
+  const volume = numberIn(input.volume, VOLUME, 'volume')
+  const flow =
+    numberIn(input.emitterFlow, EMITTER_FLOW, 'emitterFlow') * wholeNumberIn(input.emitters, EMITTERS, 'emitters')
+  const fill = numberIn(input.lineFill ?? 0, FILL_TIME, 'lineFill')
+  return (volume === 0 ? 0 : (volume / flow) * 3600 + fill) as Duration
+}

@@ -1,0 +1,32 @@
+import { numberIn } from '../../quantity/guard.js'
+import type { DrainFraction } from '../../quantity/share.js'
+import type { Volume } from '../../quantity/volume.js'
+import { DRAIN_FRACTION, USE } from '../domains.js'
+
+/** What the plants took since the last shot, and how much of the next should drain. */
+export interface ShotFromUseInput {
+  /** Water that the plants of the container took since the last shot. Unit: L. Range: [0, ∞). */
+  readonly use: Volume
+  /** Share of the shot that should drain. Unit: 1. Range: [0, 1). */
+  readonly drainFraction: DrainFraction
+}
+
+/**
+ * Volume of a shot that replaces what the plants took since the last one and lets a wanted share of itself drain.
+ *
+ * ```math
+ * V = \frac{U}{1 - f}
+ * ```
+ *
+ * @param input - Use since the last shot and drain fraction.
+ * @returns Volume of the shot. Unit: L.
+ * @throws `DomainError` outside the ranges.
+ * @source Water balance of the container: what is applied is used or drains
+ * @example
+ * ```ts
+ * inMillilitres(shotFromUse({ use: millilitres(90), drainFraction: percent(25) })) // => 120
+ * ```
+ */
+export function shotFromUse({ use, drainFraction }: ShotFromUseInput): Volume {
+  return (numberIn(use, USE, 'use') / (1 - numberIn(drainFraction, DRAIN_FRACTION, 'drainFraction'))) as Volume
+}

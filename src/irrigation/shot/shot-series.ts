@@ -1,0 +1,71 @@
+import { numberIn } from '../../quantity/guard.js'
+import type { DrainFraction } from '../../quantity/share.js'
+import type { Volume } from '../../quantity/volume.js'
+import type { WaterContent } from '../../quantity/water-content.js'
+import { DRAIN_FRACTION, SHOT, SUBSTRATE, WATER_CONTENT } from '../domains.js'
+
+/** From where to where a container should be wetted, and with what shots. */
+export interface ShotSeriesInput {
+  /** Water content now. Unit: m³/m³. Range: [0, 1]. */
+  readonly content: WaterContent
+  /** Water content that is wanted. Unit: m³/m³. Range: [0, 1]. */
+  readonly target: WaterContent
+  /** Volume of medium. Unit: L. Range: (0, ∞). */
+  readonly substrateVolume: Volume
+  /** Largest volume of one shot. Unit: L. Range: (0, ∞). */
+  readonly shot: Volume
+  /** Share of the water that should drain. Unit: 1. Range: [0, 1). */
+  readonly drainFraction: DrainFraction
+}
+
+/** Shots that together wet a container. */
+export interface ShotSeries {
+  /** Water of all shots. Unit: L. */
+  readonly total: Volume
+  /** Number of shots. Unit: 1. */
+  readonly shots: number
+  /** Volume of the last shot, which takes the rest; zero without shots. Unit: L. */
+  readonly lastShot: Volume
+}
+
+/**
+ * Shots of a set size that together lift a container to a wanted water content. All are full but the last, which takes the rest.
+ *
+ * ```math
+ * V = \frac{\max(0, \theta_t - \theta) \, V_s}{1 - f}, \quad n = \left\lceil V / V_1 \right\rceil
+ * ```
+ *
+ * A container that is wet enough needs none. How far apart the shots must lie is a matter of the medium, the valve and the pump:
+ * see `soakCycles` and `pumpStarts`.
+ *
+ * @param input - Container, target and shot.
+ * @returns Total, number of shots and the last one.
+ * @throws `DomainError` outside the ranges.
+ * @source Water balance of the container
+ * @example
+ * ```ts
+ * shotSeries({
+ *   content: waterContent(0.334),
+ *   target: waterContent(0.6),
+ *   substrateVolume: litres(3.75),
+ *   shot: millilitres(120),
+ *   drainFraction: percent(10),
+ * }) // => { total: 1.10833, shots: 10, lastShot: 0.02833 }
+ * ```
+ */
+export function shotSeries(input: ShotSeriesInput): ShotSeries {
+  const missing = Math.max(
+    0,
+    numberIn(input.target, WATER_CONTENT, 'target') - numberIn(input.content, WATER_CONTENT, 'content'),
+  )
+  const kept = missing * numberIn(input.substrateVolume, SUBSTRATE, 'substrateVolume')
+  const total = kept / (1 - numberIn(input.drainFraction, DRAIN_FRACTION, 'drainFraction'))
+  const shot = numberIn(input.shot, SHOT, 'shot')
+  // A quotient that is whole but for rounding must not cost a shot more.
+  const shots = Math.max(0, Math.ceil(total / shot - 1e-9))
+  return {
+    total: total as Volume,
+    shots,
+    lastShot: (shots === 0 ? 0 : total - (shots - 1) * shot) as Volume,
+  }
+}

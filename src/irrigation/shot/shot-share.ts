@@ -1,0 +1,61 @@
+import { numberIn } from '../../quantity/guard.js'
+import type { Share } from '../../quantity/share.js'
+import type { Volume } from '../../quantity/volume.js'
+import { GIVEN, SHARE, SUBSTRATE } from '../domains.js'
+
+/** A volume of water and the medium that takes it. */
+export interface ShotShareInput {
+  /** Water of the shot. Unit: L. Range: [0, ∞). */
+  readonly volume: Volume
+  /** Volume of medium that the shot waters. Unit: L. Range: (0, ∞). */
+  readonly substrateVolume: Volume
+}
+
+/**
+ * A shot as a share of the volume of medium, the way growers speak of a "3 % shot". A shot without drain raises the water content
+ * by just this share.
+ *
+ * ```math
+ * s = V / V_s
+ * ```
+ *
+ * @param input - Shot and medium.
+ * @returns Share of the substrate volume, not of the water in it. Unit: 1.
+ * @throws `DomainError` outside the ranges.
+ * @source definition
+ * @example
+ * ```ts
+ * inPercent(shotShare({ volume: millilitres(300), substrateVolume: litres(10) })) // => 3
+ * ```
+ */
+export function shotShare({ volume, substrateVolume }: ShotShareInput): Share {
+  return (numberIn(volume, GIVEN, 'volume') / numberIn(substrateVolume, SUBSTRATE, 'substrateVolume')) as Share
+}
+
+/** A medium and the share of its volume that a shot should have. */
+export interface ShotFromShareInput {
+  /** Volume of medium that the shot waters. Unit: L. Range: (0, ∞). */
+  readonly substrateVolume: Volume
+  /** Water as a share of the substrate volume. Unit: 1. Range: [0, 1]. */
+  readonly share: Share
+}
+
+/**
+ * Volume of a shot that is wanted as a share of the volume of medium.
+ *
+ * ```math
+ * V = s \, V_s
+ * ```
+ *
+ * @param input - Medium and share.
+ * @returns Volume of the shot, with what drains of it. Unit: L.
+ * @throws `DomainError` outside the ranges.
+ * @source definition
+ * @example
+ * ```ts
+ * inMillilitres(shotFromShare({ substrateVolume: litres(10), share: percent(3) })) // => 300
+ * ```
+ */
+export function shotFromShare({ substrateVolume, share }: ShotFromShareInput): Volume {
+  return (numberIn(share, SHARE, 'share') * numberIn(substrateVolume, SUBSTRATE, 'substrateVolume')) as Volume
+}

@@ -1,0 +1,47 @@
+import type { Domain } from '../../quantity/domain.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { DrainFraction } from '../../quantity/share.js'
+import type { Volume } from '../../quantity/volume.js'
+import { DRAIN_FRACTION, SHOT } from '../domains.js'
+
+const USE: Domain = {
+  quantity: 'water use of the day',
+  unit: 'L',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give the water that the plants of one container take in a day',
+}
+
+/** What a number of shots is found from. All volumes are for the same container. */
+export interface ShotsPerDayInput {
+  /** Water that the plants take in the day. Unit: L. Range: [0, ∞). */
+  readonly dailyUse: Volume
+  /** Volume of one shot. Unit: L. Range: (0, ∞). */
+  readonly shot: Volume
+  /** Share of the water that should drain. Unit: 1. Range: [0, 1). */
+  readonly drainFraction: DrainFraction
+}
+
+/**
+ * Number of equal shots that replace a day's use and let a wanted share drain.
+ *
+ * ```math
+ * n = \left\lceil \frac{U}{(1 - f)\,V} \right\rceil
+ * ```
+ *
+ * @param input - Use, shot and drain fraction.
+ * @returns Whole number of shots. Unit: 1.
+ * @throws `DomainError` outside the ranges.
+ * @source Water balance of the container over a day
+ * @example
+ * ```ts
+ * shotsPerDay({ dailyUse: litres(3.4), shot: millilitres(400), drainFraction: percent(15) }) // => 10
+ * ```
+ */
+export function shotsPerDay(input: ShotsPerDayInput): number {
+  const needed =
+    numberIn(input.dailyUse, USE, 'dailyUse') / (1 - numberIn(input.drainFraction, DRAIN_FRACTION, 'drainFraction'))
+  // A quotient that is whole but for rounding must not cost a shot more.
+  return Math.max(0, Math.ceil(needed / numberIn(input.shot, SHOT, 'shot') - 1e-9))
+}

@@ -1,0 +1,131 @@
+import type { Duration } from '../../quantity/duration.js'
+import { InputError } from '../../quantity/errors.js'
+import type { Finding } from '../../quantity/finding.js'
+import type { Flow } from '../../quantity/flow.js'
+import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
+import type { Volume } from '../../quantity/volume.js'
+import type { WaterContentChange } from '../../quantity/water-content.js'
+import { ADVICE, type Advice } from '../advice.js'
+import { CHANGE, EMITTER_FLOW, EMITTERS, FILL_TIME, MAX_RUN_TIME, PART_OF_DAY } from '../domains.js'
+import type { EmitterLine, ShotWish, ValveLimits } from '../terms.js'
+import { shotVolume } from './shot-volume.js'
+
+/**
+ * What a shot is sized from: a container, what is wanted in it, its emitters, and what valve and pump can do. Without limits the valve
+ * may open for any time up to an hour.
+ */
+export interface SizeShotInput extends ShotWish, EmitterLine, Partial<ValveLimits> {
+  /** Rise above which a person should look, for there a decimal place is easily lost; 0.1 by default. Unit: m³/m³. Range: [0, 1]. */
+  readonly maxRise?: WaterContentChange
+  /** Emitters of all containers on the valve; those of one container by default. Unit: 1. Range: integers [1, 100000]. */
+  readonly emittersOnValve?: number
+  /** Flow that the pump holds at working pressure; without it the pump is not checked. Unit: L/h. Range: (0, ∞). */
+  readonly pumpFlow?: Flow
+}
+
+/** What a person should know before the valve opens, without words; `explainShotFinding` has them. */
+export interface ShotFinding {
+  /** Which limit is passed. */
+  readonly code: 'max-run-time' | 'min-run-time' | 'max-rise' | 'line-fill' | 'pump-flow'
+  /** How much it matters: a `danger` must not be acted on unseen. */
+  readonly level: Finding['level']
+  /** By how much the limit is passed. Unit: that of `unit`. */
+  readonly value: number
+  readonly unit: 's' | 'm³/m³' | 'L/h'
+}
+
+/** A shot with what is to be expected of it. Volumes are for one container; what is applied is kept or drains. */
+export interface SizedShot extends Advice {
+  /** Water of the shot. Unit: L. */
+  readonly volume: Volume
+  /** Water from each emitter. Unit: L. */
+  readonly perEmitter: Volume
+  /** Time that the valve is open, with the time to fill the line. Unit: s. */
+  readonly runTime: Duration
+  /** Water that should stay. Unit: L. */
+  readonly kept: Volume
+  /** Water that should drain. Unit: L. */
+  readonly expectedDrain: Volume
+  /** Which limit of the valve decided instead of the wish, if one did. */
+  readonly boundBy: 'min-run-time' | 'max-run-time' | undefined
+  /** What a person should know before the valve opens. */
+  readonly findings: readonly ShotFinding[]
+}
+
+/**
+ * Sizes a shot in one call: volume, what each emitter gives, how long the valve is open, what drains, which limit decides, and what
+ * to beware of.
+ *
+ * ```math
+ * V = \frac{\Delta\theta \, V_s}{1 - f}, \quad t = \min\left(t_{max}, \max\left(t_{min}, \frac{V}{q \, n} + t_{fill}\right)\right)
+ * ```
+ *
+ * A limit that decides is named in `boundBy` and in the findings, and the volume is what the emitters give in that time. Of a
+ * longer opening than is needed all that is too much is expected to drain. No rise needs no opening. Findings are codes and numbers,
+ * so that this one call stays small in an app; `explainShotFinding` puts them into words.
+ *
+ * The result is advice, not an order: a valve that opens by it needs a longest opening, a limit for the day and a leak check of its own.
+ *
+ * @param input - Container, wish, emitters, valve and pump.
+ * @returns The shot, what is expected of it, and findings.
+ * @throws `DomainError` outside the ranges, `InputError` when the shortest run time is longer than the longest.
+ * @source Water balance of the container and of the valve
+ * @example
+ * ```ts
+ * const shot = sizeShot({
+ *   substrateVolume: litres(11.25),
+ *   rise: waterContentChange(0.03),
+ *   drainFraction: percent(15),
+ *   emitterFlow: litresPerHour(2.1),
+ *   emitters: 3,
+ *   lineFill: seconds(12),
+ *   minRunTime: seconds(60),
+ *   maxRunTime: minutes(20),
+ *   emittersOnValve: 600,
+ *   pumpFlow: cubicMetresPerHour(2),
+ * })
+ * shot // => { volume: 0.39706, perEmitter: 0.13235, runTime: 238.9, expectedDrain: 0.05956, boundBy: undefined, findings: [] }
+ * ```
+ */
+export function sizeShot(input: SizeShotInput): SizedShot {
+  const wanted = shotVolume(input)
+  const emitters = wholeNumberIn(input.emitters, EMITTERS, 'emitters')
+  const emitterFlow = numberIn(input.emitterFlow, EMITTER_FLOW, 'emitterFlow')
+  const fill = numberIn(input.lineFill ?? 0, FILL_TIME, 'lineFill')
+  const most = numberIn(input.maxRunTime ?? 3600, MAX_RUN_TIME, 'maxRunTime')
+  const least = numberIn(input.minRunTime ?? 0, PART_OF_DAY, 'minRunTime')
+  if (least > most) throw new InputError('minRunTime', 'is above maxRunTime', 'swap them')
+  const zone = emitterFlow * wholeNumberIn(input.emittersOnValve ?? emitters, EMITTERS, 'emittersOnValve')
+  const flow = (emitterFlow * emitters) / 3600
+  const needed = wanted && wanted / flow + fill
+  const time = wanted && Math.min(most, Math.max(least, needed))
+  const volume = time === needed ? wanted : Math.max(0, time - fill) * flow
+  const kept = Math.min(wanted, volume) * (1 - input.drainFraction)
+  const findings: ShotFinding[] = []
+  tell(findings, needed - time, 'max-run-time')
+  tell(findings, time - needed, 'min-run-time')
+  const [bound] = findings
+  tell(findings, input.rise - numberIn(input.maxRise ?? 0.1, CHANGE, 'maxRise'), 'max-rise', 'danger', 'm³/m³')
+  tell(findings, time && fill - time / 10, 'line-fill', 'note')
+  tell(findings, zone - numberIn(input.pumpFlow ?? zone, EMITTER_FLOW, 'pumpFlow'), 'pump-flow', 'danger', 'L/h')
+  return {
+    volume: volume as Volume,
+    perEmitter: (volume / emitters) as Volume,
+    runTime: time as Duration,
+    kept: kept as Volume,
+    expectedDrain: (volume - kept) as Volume,
+    boundBy: bound?.code as SizedShot['boundBy'],
+    findings,
+    caution: ADVICE,
+  }
+}
+
+function tell(
+  findings: ShotFinding[],
+  value: number,
+  code: ShotFinding['code'],
+  level: Finding['level'] = 'caution',
+  unit: ShotFinding['unit'] = 's',
+): void {
+  if (value > 0) findings.push({ code, level, value, unit })
+}

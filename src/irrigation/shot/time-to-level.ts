@@ -1,0 +1,96 @@
+import type { Domain } from '../../quantity/domain.js'
+import type { Duration } from '../../quantity/duration.js'
+import { InputError } from '../../quantity/errors.js'
+import type { Flow } from '../../quantity/flow.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { Volume } from '../../quantity/volume.js'
+import type { WaterContent } from '../../quantity/water-content.js'
+import { RUN_TIME, SUBSTRATE, WATER_CONTENT } from '../domains.js'
+
+const USE_RATE: Domain = {
+  quantity: 'water use',
+  unit: 'L/h',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'give the water that the plants of the container take in an hour, above zero',
+}
+
+/** A container without irrigation. */
+export interface TimeToLevelInput {
+  /** Water content now. Unit: m³/m³. Range: [0, 1]. */
+  readonly content: WaterContent
+  /** Water content that matters: a refill point, a stop point. Unit: m³/m³. Range: [0, 1]. */
+  readonly level: WaterContent
+  /** Volume of medium. Unit: L. Range: (0, ∞). */
+  readonly substrateVolume: Volume
+  /** Water that the plants of the container take. Unit: L/h. Range: (0, ∞). */
+  readonly use: Flow
+}
+
+/**
+ * Time until a container that is not watered falls to a level, at constant use; zero when it is there already. Plants that begin to
+ * wilt take less, so that the end comes rather later than this.
+ *
+ * ```math
+ * t = \frac{\max(0, \theta - \theta_l) \, V_s}{U}
+ * ```
+ *
+ * @param input - Container, level and use.
+ * @returns Time until the level. Unit: s.
+ * @throws `DomainError` outside the ranges.
+ * @source Water balance of the container
+ * @example
+ * ```ts
+ * const slab = { content: waterContent(0.55), substrateVolume: litres(3.75), use: litresPerHour(0.18) }
+ * inHours(timeToLevel({ ...slab, level: waterContent(0.45) })) // => 2.08333
+ * ```
+ */
+export function timeToLevel(input: TimeToLevelInput): Duration {
+  const above = Math.max(
+    0,
+    numberIn(input.content, WATER_CONTENT, 'content') - numberIn(input.level, WATER_CONTENT, 'level'),
+  )
+  return (((above * numberIn(input.substrateVolume, SUBSTRATE, 'substrateVolume')) /
+    numberIn(input.use, USE_RATE, 'use')) *
+    3600) as Duration
+}
+
+/** A container that was not watered for a time. */
+export interface ContentAfterUseInput {
+  /** Water content before. Unit: m³/m³. Range: [0, 1]. */
+  readonly content: WaterContent
+  /** Volume of medium. Unit: L. Range: (0, ∞). */
+  readonly substrateVolume: Volume
+  /** Water that the plants of the container take. Unit: L/h. Range: (0, ∞). */
+  readonly use: Flow
+  /** How long they took it. Unit: s. Range: [0, ∞). */
+  readonly time: Duration
+}
+
+/**
+ * Water content of a container that was not watered for a time, at constant use.
+ *
+ * ```math
+ * \theta' = \theta - \frac{U t}{V_s}
+ * ```
+ *
+ * @param input - Container, use and time.
+ * @returns Water content afterwards. Unit: m³/m³.
+ * @throws `DomainError` outside the ranges, `InputError` when more would be taken than there is.
+ * @source Water balance of the container
+ * @example
+ * ```ts
+ * const slab = { content: waterContent(0.55), substrateVolume: litres(3.75), use: litresPerHour(0.18) }
+ * contentAfterUse({ ...slab, time: hours(4.5) }) // => 0.334
+ * ```
+ */
+export function contentAfterUse(input: ContentAfterUseInput): WaterContent {
+  const taken = (numberIn(input.use, USE_RATE, 'use') * numberIn(input.time, RUN_TIME, 'time')) / 3600
+  const left =
+    numberIn(input.content, WATER_CONTENT, 'content') -
+    taken / numberIn(input.substrateVolume, SUBSTRATE, 'substrateVolume')
+  if (left < 0)
+    throw new InputError('time', `plants would take ${taken} L of less water`, 'use falls as a container dries')
+  return left as WaterContent
+}

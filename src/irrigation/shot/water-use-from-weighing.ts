@@ -1,0 +1,90 @@
+import type { Area } from '../../quantity/area.js'
+import type { Domain } from '../../quantity/domain.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { Mass } from '../../quantity/mass.js'
+import type { Volume } from '../../quantity/volume.js'
+import type { WaterDepth } from '../../quantity/water-depth.js'
+import { WETTED_AREA } from '../domains.js'
+import { APPLIED, DRAINED } from '../salt/salt-domains.js'
+
+const WEIGHT: Domain = {
+  quantity: 'mass on the scale',
+  unit: 'g',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give the mass of container, medium and plant, zero or more',
+}
+
+/** Two weighings and the water between them. */
+export interface WaterUseFromWeighingInput {
+  /** Mass at the beginning. Unit: g. Range: [0, ∞). */
+  readonly before: Mass
+  /** Mass at the end, with fruit that was picked. Unit: g. Range: [0, ∞). */
+  readonly after: Mass
+  /** Water applied between. Unit: L. Range: [0, ∞). */
+  readonly applied: Volume
+  /** Drain between, if it left the scale. Unit: L. Range: [0, ∞). */
+  readonly drained: Volume
+}
+
+/**
+ * Water that plants and surface gave to the air, from two weighings of a container.
+ *
+ * ```math
+ * ET = \frac{m_0 - m_1}{1\,\text{kg/L}} + I - D
+ * ```
+ *
+ * Growth between the weighings makes the use look smaller by its mass. A negative use is a fault of scale, meter or jug and is
+ * returned as it is.
+ *
+ * @param input - Weighings, water applied and drain.
+ * @returns Water used. Unit: L.
+ * @throws `DomainError` outside the ranges.
+ * @source Water balance of the container; 1 kg of water is 1 L
+ * @example
+ * ```ts
+ * waterUseFromWeighing({
+ *   before: kilograms(12.4),
+ *   after: kilograms(12.05),
+ *   applied: litres(1.2),
+ *   drained: litres(0.22),
+ * }) // => 1.33
+ * ```
+ */
+export function waterUseFromWeighing({ before, after, applied, drained }: WaterUseFromWeighingInput): Volume {
+  const lost = (numberIn(before, WEIGHT, 'before') - numberIn(after, WEIGHT, 'after')) / 1000
+  return (lost + numberIn(applied, APPLIED, 'applied') - numberIn(drained, DRAINED, 'drained')) as Volume
+}
+
+/** Two weighings, the water between them, and the ground that the plant covers. */
+export interface WaterUseDepthFromWeighingInput extends WaterUseFromWeighingInput {
+  /** Ground that belongs to the container. Unit: m². Range: (0, ∞). */
+  readonly area: Area
+}
+
+/**
+ * Water used as a depth over the ground that belongs to a weighed container.
+ *
+ * ```math
+ * ET = \frac{m_0 - m_1 + I - D}{A}
+ * ```
+ *
+ * @param input - Weighings, water applied, drain and area.
+ * @returns Depth of water used. Unit: mm.
+ * @throws `DomainError` outside the ranges.
+ * @source Water balance of the container; 1 mm is 1 L/m²
+ * @example
+ * ```ts
+ * waterUseDepthFromWeighing({
+ *   before: kilograms(12.4),
+ *   after: kilograms(12.05),
+ *   applied: litres(1.2),
+ *   drained: litres(0.22),
+ *   area: squareMetres(0.4),
+ * }) // => 3.325
+ * ```
+ */
+export function waterUseDepthFromWeighing(input: WaterUseDepthFromWeighingInput): WaterDepth {
+  return (waterUseFromWeighing(input) / numberIn(input.area, WETTED_AREA, 'area')) as WaterDepth
+}

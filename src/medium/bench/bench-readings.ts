@@ -1,0 +1,147 @@
+import { InputError } from '../../quantity/errors.js'
+import type { Finding } from '../../quantity/finding.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { Mass } from '../../quantity/mass.js'
+import type { Volume } from '../../quantity/volume.js'
+import { type ErrorBudget, firstOrderBudget, type UncertainReading } from './first-order-budget.js'
+
+/** How well the balance and the jug read. */
+export interface BenchUncertainty {
+  /** Standard uncertainty of a weighing. Unit: g. Range: [0, ∞). */
+  readonly mass: Mass
+  /** Standard uncertainty of the volume of medium, mostly the level of filling. Unit: L. Range: [0, ∞). */
+  readonly mediumVolume: Volume
+  /** Standard uncertainty of a volume of water poured in or drained. Unit: L. Range: [0, ∞). */
+  readonly waterVolume: Volume
+}
+
+/** Error budgets of the three shares of a bench test. They hold what the readings add, not how much pots differ. */
+export interface BenchBudgets {
+  readonly airSpace: ErrorBudget
+  readonly containerCapacity: ErrorBudget
+  readonly totalPorosity: ErrorBudget
+}
+
+/** A mass, by its name in messages. */
+export function checkMass(quantity: string, value: number): number {
+  return numberIn(
+    value,
+    {
+      quantity,
+      unit: 'g',
+      min: 0,
+      max: Infinity,
+      ends: '[)',
+      hint: 'give what the balance shows, in grams()',
+    },
+    'value',
+  )
+}
+
+/** A volume of water, by its name in messages. */
+export function checkWater(quantity: string, value: number): number {
+  return numberIn(
+    value,
+    {
+      quantity,
+      unit: 'L',
+      min: 0,
+      max: Infinity,
+      ends: '[)',
+      hint: 'give litres() or millilitres()',
+    },
+    'value',
+  )
+}
+
+/** A volume of medium, by its name in messages. */
+export function checkMedium(quantity: string, value: number): number {
+  return numberIn(
+    value,
+    {
+      quantity,
+      unit: 'L',
+      min: 0,
+      max: Infinity,
+      ends: '()',
+      hint: 'give the volume that the medium fills, not that of the pot to its rim',
+    },
+    'value',
+  )
+}
+
+/** The standard uncertainties of a bench, for a volume of medium. */
+export function checkUncertainty(
+  { mass, mediumVolume, waterVolume }: BenchUncertainty,
+  volume: number,
+): BenchUncertainty {
+  checkMass('uncertainty of a weighing', mass)
+  checkWater('uncertainty of the volume of medium', mediumVolume)
+  checkWater('uncertainty of a volume of water', waterVolume)
+  if (mediumVolume > volume / 4) {
+    throw new InputError(
+      'uncertainty',
+      `the volume of medium of ${volume} L is known only to ${mediumVolume} L`,
+      'to first order a budget needs a quarter or better; measure the volume by filling it with water',
+    )
+  }
+  return { mass, mediumVolume, waterVolume }
+}
+
+/** Refuses readings that must fall one after the other and do not. */
+export function refuseRise(names: readonly string[], values: readonly number[]): void {
+  for (let i = 1; i < values.length; i++) {
+    if ((values[i] as number) <= (values[i - 1] as number)) continue
+    throw new InputError(
+      `${names[i]}`,
+      `${values[i]} is above the ${names[i - 1]} of ${values[i - 1]}`,
+      'check for swapped readings, and weigh every time with the same pot and tray',
+    )
+  }
+}
+
+type Values = Record<string, number>
+
+/** The budgets of air space, capacity and their sum. */
+export function budgetsOf<Air extends Values, Capacity extends Values>(
+  readings: { readonly [Name in keyof (Air & Capacity)]: UncertainReading },
+  airSpace: (values: Air) => number,
+  containerCapacity: (values: Capacity) => number,
+): BenchBudgets {
+  return {
+    airSpace: firstOrderBudget<Air & Capacity>(readings, airSpace),
+    containerCapacity: firstOrderBudget<Air & Capacity>(readings, containerCapacity),
+    totalPorosity: firstOrderBudget<Air & Capacity>(readings, (v) => airSpace(v) + containerCapacity(v)),
+  }
+}
+
+/** What the sum of air and water says of the readings; with a bulk density also what the solids would weigh. */
+export function findingsOfShares(totalPorosity: number, bulkDensity?: number): Finding[] {
+  if (totalPorosity > 1) {
+    return [
+      {
+        code: 'more-than-full',
+        level: 'danger',
+        message: `water and air come to ${(totalPorosity * 100).toFixed(1)} % of the volume and leave no room for solids: a reading or the volume of medium is wrong, or the medium has swollen`,
+        about: 'totalPorosity',
+        value: totalPorosity,
+        unit: '1',
+      },
+    ]
+  }
+  if (bulkDensity === undefined) return []
+  const solids = bulkDensity / (1 - totalPorosity)
+  if (solids >= 0.35 && solids <= 2.7) return []
+  return [
+    {
+      code: 'odd-solids',
+      level: 'caution',
+      message: `the solids would have ${solids.toPrecision(3)} g/cm³, where horticultural materials have 0.35 to 2.1 and minerals 2.65: ${solids < 0.35 ? 'air was left in at saturation, or the volume of medium is too large' : 'the volume of medium is too small'}`,
+      about: 'totalPorosity',
+      value: totalPorosity,
+      unit: '1',
+      source:
+        'Fonteno and co-worker (1990), A new method for measuring total porosity in horticultural substrates, abstract',
+    },
+  ]
+}

@@ -1,0 +1,98 @@
+import type { BulkDensity, WaterDensity } from '../../quantity/density.js'
+import type { Domain } from '../../quantity/domain.js'
+import { InputError } from '../../quantity/errors.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { GravimetricWaterContent, WaterContent } from '../../quantity/water-content.js'
+import { BULK_DENSITY, WATER_CONTENT, WATER_DENSITY } from './phase-domains.js'
+
+/** What ties water by mass to water by volume. */
+export interface MassVolumeScale {
+  /** Dry mass per volume of medium as packed. Unit: g/cm³. Range: (0, 10]. */
+  readonly bulkDensity: BulkDensity
+  /** Density of the water, 1 when left out. Unit: g/cm³. Range: [0.9, 1.2]. */
+  readonly waterDensity?: WaterDensity
+}
+
+/** Water by mass in a medium. */
+export interface WaterByMass extends MassVolumeScale {
+  /** Mass of water per dry mass. Unit: g/g. Range: [0, ∞). */
+  readonly gravimetric: GravimetricWaterContent
+}
+
+/** Water by volume in a medium. */
+export interface WaterByVolume extends MassVolumeScale {
+  /** Volume of water per volume of medium. Unit: m³/m³. Range: [0, 1]. */
+  readonly waterContent: WaterContent
+}
+
+const GRAVIMETRIC: Domain = {
+  quantity: 'gravimetric water content',
+  unit: 'g/g',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give mass of water over dry mass, not over wet mass',
+}
+
+/**
+ * Volumetric water content from the water content by dry mass.
+ *
+ * ```math
+ * \theta = w\,\rho_b / \rho_w
+ * ```
+ *
+ * @param water - Water by mass, bulk density and density of the water.
+ * @returns Water content. Unit: m³/m³.
+ * @throws `DomainError` outside the ranges; `InputError` when the water would need more than the volume of medium.
+ * @source definition
+ * @example
+ * ```ts
+ * waterContentFromGravimetric({
+ *   gravimetric: gravimetricWaterContent(5),
+ *   bulkDensity: gramsPerCubicCentimetre(0.12),
+ * }) // => 0.6
+ * ```
+ */
+export function waterContentFromGravimetric({ gravimetric, bulkDensity, waterDensity }: WaterByMass): WaterContent {
+  const content =
+    (numberIn(gravimetric, GRAVIMETRIC, 'gravimetric') * numberIn(bulkDensity, BULK_DENSITY, 'bulkDensity')) /
+    densityOf(waterDensity)
+  if (content > 1) {
+    throw new InputError(
+      'gravimetric',
+      `${gravimetric} g/g at a bulk density of ${bulkDensity} g/cm³ is ${content} m³/m³, more water than medium`,
+      'check that the bulk density is that of the dry medium as packed',
+    )
+  }
+  return content as WaterContent
+}
+
+/**
+ * Water content by dry mass from the volumetric water content.
+ *
+ * ```math
+ * w = \theta\,\rho_w / \rho_b
+ * ```
+ *
+ * @param water - Water by volume, bulk density and density of the water.
+ * @returns Gravimetric water content. Unit: g/g.
+ * @throws `DomainError` outside the ranges.
+ * @source definition
+ * @example
+ * ```ts
+ * gravimetricFromWaterContent({
+ *   waterContent: percentWaterContent(60),
+ *   bulkDensity: gramsPerCubicCentimetre(0.12),
+ * }) // => 5
+ * ```
+ */
+export function gravimetricFromWaterContent(water: WaterByVolume): GravimetricWaterContent {
+  const { waterContent, bulkDensity, waterDensity } = water
+  return ((numberIn(waterContent, WATER_CONTENT) * densityOf(waterDensity)) /
+    numberIn(bulkDensity, BULK_DENSITY)) as GravimetricWaterContent
+}
+
+/** The density of the water, which is 1 g/cm³ when nobody says otherwise. */
+export function densityOf(waterDensity: WaterDensity | undefined): number {
+  return waterDensity === undefined ? 1 : numberIn(waterDensity, WATER_DENSITY)
+}

@@ -1,0 +1,86 @@
+import { numberIn } from '../../quantity/guard.js'
+import type { AirFilledPorosity, Porosity } from '../../quantity/share.js'
+import type { Volume } from '../../quantity/volume.js'
+import type { WaterContent } from '../../quantity/water-content.js'
+import {
+  type BenchUncertainty,
+  budgetsOf,
+  checkMedium,
+  checkUncertainty,
+  checkWater,
+  findingsOfShares,
+  refuseRise,
+} from './bench-readings.js'
+import { WATER_CONTENT } from './phase-domains.js'
+import type { BenchShares } from './weighed-pot-test.js'
+
+/** The readings of a pot whose holes are plugged while water is poured in, then opened. */
+export interface PluggedPotReadings {
+  /** Volume that the medium fills. Unit: L. Range: (0, ∞). */
+  readonly mediumVolume: Volume
+  /** Water poured in until a film stands on the surface. Unit: L. Range: [0, ∞). */
+  readonly volumeToSaturate: Volume
+  /** Water that ran out after the plugs were pulled. Unit: L. Range: [0, ∞). */
+  readonly drainedVolume: Volume
+  /** Water content before pouring; zero, and left out, for dry medium. Unit: m³/m³. Range: [0, 1]. */
+  readonly startingContent?: WaterContent
+  /** How well the volumes are known; with it the result has error budgets. */
+  readonly uncertainty?: BenchUncertainty
+}
+
+/**
+ * Porosity, air space and container capacity from pouring water into a plugged pot and letting it drain: no balance and no oven.
+ *
+ * ```math
+ * \phi = \theta_0 + \frac{V_{in}}{V}, \quad \varepsilon_a = \frac{V_{out}}{V}, \quad \theta_{CC} = \phi - \varepsilon_a
+ * ```
+ *
+ * A medium that was moist at the start takes less water: without its starting content porosity and capacity come out too low.
+ *
+ * @param readings - The volume of medium and both volumes of water.
+ * @returns The shares, budgets and warnings.
+ * @throws `DomainError` outside the ranges; `InputError` when more water ran out than there was.
+ * @source Fonteno, W. C. and Harden, C. T. (1995), Procedures for determining physical properties of horticultural substrates, definitions
+ * @example
+ * ```ts
+ * const poured = pluggedPotTest({
+ *   mediumVolume: millilitres(1500),
+ *   volumeToSaturate: millilitres(1080),
+ *   drainedVolume: millilitres(240),
+ * })
+ * poured // => { airSpace: 0.16, containerCapacity: 0.56, totalPorosity: 0.72 }
+ * ```
+ */
+export function pluggedPotTest(readings: PluggedPotReadings): BenchShares {
+  const volume = checkMedium('volume of medium', readings.mediumVolume)
+  const poured = checkWater('volume to saturate', readings.volumeToSaturate)
+  const drained = checkWater('drained volume', readings.drainedVolume)
+  const start = numberIn(
+    readings.startingContent ?? 0,
+    { ...WATER_CONTENT, quantity: 'starting water content' },
+    'startingContent',
+  )
+  refuseRise(['volumeToSaturate', 'drainedVolume'], [poured + start * volume, drained])
+  const air = (v: { drained: number; volume: number }) => v.drained / v.volume
+  const capacity = (v: { poured: number; drained: number; volume: number }) => start + (v.poured - v.drained) / v.volume
+  const values = { poured, drained, volume }
+  const totalPorosity = air(values) + capacity(values)
+  const given = readings.uncertainty && checkUncertainty(readings.uncertainty, volume)
+  return {
+    airSpace: air(values) as AirFilledPorosity,
+    containerCapacity: capacity(values) as WaterContent,
+    totalPorosity: totalPorosity as Porosity,
+    ...(given && {
+      budgets: budgetsOf(
+        {
+          poured: { value: poured, uncertainty: given.waterVolume },
+          drained: { value: drained, uncertainty: given.waterVolume },
+          volume: { value: volume, uncertainty: given.mediumVolume },
+        },
+        air,
+        capacity,
+      ),
+    }),
+    warnings: findingsOfShares(totalPorosity),
+  }
+}

@@ -1,0 +1,53 @@
+import type { BulkDensity, ParticleDensity } from '../../quantity/density.js'
+import { InputError } from '../../quantity/errors.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { Porosity } from '../../quantity/share.js'
+import { BULK_DENSITY, PARTICLE_DENSITY } from './phase-domains.js'
+
+/** The two densities that fix the porosity of a medium. */
+export interface MediumDensities {
+  /** Dry mass per volume of medium as packed. Unit: g/cm³. Range: (0, 10]. */
+  readonly bulkDensity: BulkDensity
+  /** Dry mass per volume of its solids. Unit: g/cm³. Range: (0, 10]. */
+  readonly particleDensity: ParticleDensity
+}
+
+/**
+ * Porosity of a medium: the share of its volume that is not solid.
+ *
+ * ```math
+ * \phi = 1 - \rho_b / \rho_p
+ * ```
+ *
+ * The particle density decides: materials for growing media have 0.35 to 2.1 g/cm³ when their closed pores are counted as
+ * solid, and the 2.65 g/cm³ of mineral soil makes the porosity of peat or bark several percentage points too high.
+ *
+ * @param densities - Bulk density and particle density.
+ * @returns Porosity. Unit: 1.
+ * @throws `DomainError` outside the ranges; `InputError` when the bulk density is above the particle density.
+ * @source definition; span of particle densities: Fonteno and co-worker (1990), A new method for measuring total porosity in horticultural substrates, abstract
+ * @example
+ * ```ts
+ * porosityFromDensities({
+ *   bulkDensity: gramsPerCubicCentimetre(0.1),
+ *   particleDensity: gramsPerCubicCentimetre(1.55),
+ * }) // => 0.93548387
+ * ```
+ */
+export function porosityFromDensities(densities: MediumDensities): Porosity {
+  return (1 - solidShare(densities)) as Porosity
+}
+
+/** Volume of solids per volume of medium. */
+export function solidShare({ bulkDensity, particleDensity }: MediumDensities): number {
+  const solid =
+    numberIn(bulkDensity, BULK_DENSITY, 'bulkDensity') / numberIn(particleDensity, PARTICLE_DENSITY, 'particleDensity')
+  if (solid > 1) {
+    throw new InputError(
+      'bulkDensity',
+      `${bulkDensity} g/cm³ of medium is heavier than ${particleDensity} g/cm³ of its own solids`,
+      'check the dry mass, the volume and the units of both densities',
+    )
+  }
+  return solid
+}

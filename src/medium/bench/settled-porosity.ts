@@ -1,0 +1,54 @@
+import type { Domain } from '../../quantity/domain.js'
+import { InputError } from '../../quantity/errors.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { Porosity, Share } from '../../quantity/share.js'
+import { POROSITY } from './phase-domains.js'
+
+/** A medium that was packed or has settled. */
+export interface SettledMedium {
+  /** Porosity before. Unit: 1. Range: (0, 1]. */
+  readonly porosity: Porosity
+  /** Volume lost as a share of the volume before: 1 cm of a 10 cm column is 0.1. Unit: 1. Range: [0, 1). */
+  readonly settling: Share
+}
+
+const SETTLING: Domain = {
+  quantity: 'settling',
+  unit: '1',
+  min: 0,
+  max: 1,
+  ends: '[)',
+  hint: 'give the loss of height or volume over what it was at first',
+}
+
+/**
+ * Porosity after packing or settling: the solids stay, the lost volume is lost pores.
+ *
+ * ```math
+ * \phi' = 1 - \frac{1 - \phi}{1 - x}
+ * ```
+ *
+ * The pores that vanish are the largest ones, which held the air: the loss of air-filled porosity is larger than that of
+ * porosity. Measure the retention curve at the density of the filled container.
+ *
+ * @param medium - Porosity before, and the share of volume that was lost.
+ * @returns Porosity after. Unit: 1.
+ * @throws `DomainError` outside the ranges; `InputError` when the solids do not fit into the volume that is left.
+ * @source definition
+ * @example
+ * ```ts
+ * porosityAfterSettling({ porosity: percent(90), settling: percent(10) }) // => 0.88888889
+ * ```
+ */
+export function porosityAfterSettling({ porosity, settling }: SettledMedium): Porosity {
+  const left = 1 - numberIn(settling, SETTLING, 'settling')
+  const after = 1 - (1 - numberIn(porosity, POROSITY, 'porosity')) / left
+  if (after < 0) {
+    throw new InputError(
+      'settling',
+      `${1 - porosity} of solids do not fit into ${left} of the volume`,
+      'check both volumes and the porosity',
+    )
+  }
+  return after as Porosity
+}

@@ -1,0 +1,128 @@
+import type { BulkDensity, WaterDensity } from '../../quantity/density.js'
+import { InputError } from '../../quantity/errors.js'
+import type { Finding } from '../../quantity/finding.js'
+import type { Mass } from '../../quantity/mass.js'
+import type { AirFilledPorosity, Porosity } from '../../quantity/share.js'
+import type { Volume } from '../../quantity/volume.js'
+import type { GravimetricWaterContent, WaterContent } from '../../quantity/water-content.js'
+import {
+  type BenchBudgets,
+  type BenchUncertainty,
+  budgetsOf,
+  checkMass,
+  checkMedium,
+  checkUncertainty,
+  findingsOfShares,
+  refuseRise,
+} from './bench-readings.js'
+import { densityOf } from './gravimetric-water-content.js'
+
+/** The readings of a pot that is saturated, drained, weighed and dried. All masses include the pot. */
+export interface WeighedPotReadings {
+  /** Mass when saturated, holes still closed. Unit: g. Range: [0, ∞). */
+  readonly saturatedMass: Mass
+  /** Mass when it has stopped dripping. Unit: g. Range: [0, ∞). */
+  readonly drainedMass: Mass
+  /** Mass when oven-dry. Unit: g. Range: [0, ∞). */
+  readonly dryMass: Mass
+  /** Mass of the empty pot. Unit: g. Range: [0, ∞). */
+  readonly potMass: Mass
+  /** Volume that the medium fills. Unit: L. Range: (0, ∞). */
+  readonly mediumVolume: Volume
+  /** Density of the water, 1 when left out. Unit: g/cm³. Range: [0.9, 1.2]. */
+  readonly waterDensity?: WaterDensity
+  /** How well balance and volume are known; with it the result has error budgets. */
+  readonly uncertainty?: BenchUncertainty
+}
+
+/** What a bench test tells of a medium in its pot. */
+export interface BenchShares {
+  /** Volume of air after draining per volume of medium. Unit: 1. */
+  readonly airSpace: AirFilledPorosity
+  /** Volume of water after draining per volume of medium. Unit: m³/m³. */
+  readonly containerCapacity: WaterContent
+  /** Both together. Unit: 1. */
+  readonly totalPorosity: Porosity
+  /** Where the uncertainty comes from, if that of the readings was given. */
+  readonly budgets?: BenchBudgets
+  /** What does not fit together. */
+  readonly warnings: readonly Finding[]
+}
+
+/** The same with what the dry mass tells. */
+export interface WeighedShares extends BenchShares {
+  /** Dry mass per volume of medium. Unit: g/cm³. */
+  readonly bulkDensity: BulkDensity
+  /** Water after draining per dry mass. Unit: g/g. */
+  readonly gravimetricCapacity: GravimetricWaterContent
+}
+
+/**
+ * Air space, container capacity, porosity and bulk density from weighing one pot four times: saturated, drained, oven-dry, empty.
+ *
+ * ```math
+ * \varepsilon_a = \frac{m_{sat} - m_{drained}}{\rho_w V}, \quad \theta_{CC} = \frac{m_{drained} - m_{dry}}{\rho_w V}, \quad
+ * \rho_b = \frac{m_{dry} - m_{pot}}{V}
+ * ```
+ *
+ * Saturate slowly from below, or air stays in and the porosity comes out too low. The result belongs to the height of this pot.
+ * An oven at 105 °C with peat or wood needs a watchful eye: dry organic matter can smoulder.
+ *
+ * @param readings - The four masses and the volume of medium.
+ * @returns The shares, bulk density, budgets and warnings.
+ * @throws `DomainError` outside the ranges; `InputError` when a mass is above the one before it, or nothing but the pot was dried.
+ * @source Fonteno, W. C. and Harden, C. T. (1995), Procedures for determining physical properties of horticultural substrates, definitions
+ * @example
+ * ```ts
+ * const pot = weighedPotTest({
+ *   saturatedMass: grams(2450),
+ *   drainedMass: grams(2210),
+ *   dryMass: grams(480),
+ *   potMass: grams(95),
+ *   mediumVolume: litres(2.2),
+ * })
+ * pot // => { airSpace: 0.10909091, containerCapacity: 0.78636364, totalPorosity: 0.89545455, bulkDensity: 0.175 }
+ * ```
+ */
+export function weighedPotTest(readings: WeighedPotReadings): WeighedShares {
+  const saturated = checkMass('saturated mass', readings.saturatedMass)
+  const drained = checkMass('drained mass', readings.drainedMass)
+  const dry = checkMass('dry mass', readings.dryMass)
+  const pot = checkMass('pot mass', readings.potMass)
+  const volume = checkMedium('volume of medium', readings.mediumVolume)
+  refuseRise(['saturatedMass', 'drainedMass', 'dryMass', 'potMass'], [saturated, drained, dry, pot])
+  if (dry === pot) throw new InputError('dryMass', 'it is that of the empty pot', 'weigh the pot with the dry medium')
+  const water = densityOf(readings.waterDensity)
+  // A gram in a litre is a thousandth of a g/cm³.
+  const air = (v: { saturated: number; drained: number; volume: number }) =>
+    (v.saturated - v.drained) / (1000 * v.volume * water)
+  const capacity = (v: { drained: number; dry: number; volume: number }) =>
+    (v.drained - v.dry) / (1000 * v.volume * water)
+  const values = { saturated, drained, dry, volume }
+  const bulkDensity = (dry - pot) / (1000 * volume)
+  const totalPorosity = air(values) + capacity(values)
+  return {
+    airSpace: air(values) as AirFilledPorosity,
+    containerCapacity: capacity(values) as WaterContent,
+    totalPorosity: totalPorosity as Porosity,
+    bulkDensity: bulkDensity as BulkDensity,
+    gravimetricCapacity: ((drained - dry) / (dry - pot)) as GravimetricWaterContent,
+    ...(readings.uncertainty && { budgets: budgets(readings.uncertainty) }),
+    warnings: findingsOfShares(totalPorosity, bulkDensity),
+  }
+
+  function budgets(given: BenchUncertainty): BenchBudgets {
+    const { mass, mediumVolume } = checkUncertainty(given, volume)
+    const weighed = (value: number) => ({ value, uncertainty: mass })
+    return budgetsOf(
+      {
+        saturated: weighed(saturated),
+        drained: weighed(drained),
+        dry: weighed(dry),
+        volume: { value: volume, uncertainty: mediumVolume },
+      },
+      air,
+      capacity,
+    )
+  }
+}

@@ -1,0 +1,34 @@
+import type { Length } from '../../quantity/length.js'
+import { type Container, checkExtent, containerOf } from './container.js'
+
+/** The measures of a box. */
+export interface BoxMeasures {
+  /** Length of the medium. Unit: cm. Range: (0, ∞). */
+  readonly length: Length
+  /** Width of the medium. Unit: cm. Range: (0, ∞). */
+  readonly width: Length
+  /** Height of the medium. Unit: cm. Range: (0, ∞). */
+  readonly height: Length
+}
+
+/**
+ * A container with four vertical walls: a slab, a cube, a trough, a bed.
+ *
+ * ```math
+ * A(z) = l w, \quad V = l w H
+ * ```
+ *
+ * @param measures - Length, width and height of the medium.
+ * @returns The container.
+ * @throws `DomainError` outside the ranges.
+ * @source definition
+ * @example
+ * ```ts
+ * boxContainer({ length: centimetres(100), width: centimetres(15), height: centimetres(7.5) }).volume // => 11.25
+ * ```
+ */
+export function boxContainer(measures: BoxMeasures): Container {
+  const height = checkExtent('height', measures.height)
+  const section = checkExtent('length', measures.length) * checkExtent('width', measures.width)
+  return containerOf('box', height, section * height, () => section)
+}

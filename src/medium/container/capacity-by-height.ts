@@ -1,0 +1,60 @@
+import type { Length } from '../../quantity/length.js'
+import type { AirFilledPorosity } from '../../quantity/share.js'
+import type { WaterContent } from '../../quantity/water-content.js'
+import type { RetentionModel } from '../curves/retention-model.js'
+import { checkExtent, containerOf } from './container.js'
+import { litresOf } from './container-water.js'
+
+/** One medium in straight containers of several heights. */
+export interface HeightsOfMedium {
+  /** How the medium holds water. */
+  readonly medium: RetentionModel
+  /** Heights of the medium. Unit: cm. Range: each in (0, ∞). */
+  readonly heights: readonly Length[]
+}
+
+/** Container capacity at one height. */
+export interface CapacityAtHeight {
+  /** Height of the medium. Unit: cm. */
+  readonly height: Length
+  /** Container capacity. Unit: m³/m³. */
+  readonly containerCapacity: WaterContent
+  /** Air-filled porosity at container capacity. Unit: 1. */
+  readonly airFilledPorosity: AirFilledPorosity
+}
+
+/**
+ * Container capacity and air of one medium in straight-walled containers of several heights: why a low slab is wetter than a tall
+ * pot of the same medium, and why a laboratory value belongs to the height of its core.
+ *
+ * ```math
+ * \theta_{CC}(H) = \frac{1}{H} \int_0^H \theta(z)\,dz
+ * ```
+ *
+ * @param request - Medium and heights.
+ * @returns One entry for each height, in the order given.
+ * @throws `DomainError` outside the ranges.
+ * @validity As for container capacity.
+ * @source Owen, J. S. and Altland, J. E. (2008), HortScience 43:505-508 (the effect, measured on bark)
+ * @example
+ * ```ts
+ * const medium = vanGenuchten1980({
+ *   residual: waterContent(0.045),
+ *   saturated: waterContent(0.43),
+ *   alpha: perCentimetre(0.145),
+ *   n: 2.68,
+ * })
+ * capacityByHeight({ medium, heights: [centimetres(7.6), centimetres(15)] })[0].containerCapacity // => 0.374668171
+ * ```
+ */
+export function capacityByHeight({ medium, heights }: HeightsOfMedium): CapacityAtHeight[] {
+  return heights.map((height) => {
+    const column = containerOf('column', checkExtent('height', height), height, () => 1)
+    const capacity = litresOf(column, medium, 0) / column.volume
+    return {
+      height,
+      containerCapacity: capacity as WaterContent,
+      airFilledPorosity: (medium.saturated - capacity) as AirFilledPorosity,
+    }
+  })
+}

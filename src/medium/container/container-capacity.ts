@@ -1,0 +1,68 @@
+import type { AirFilledPorosity } from '../../quantity/share.js'
+import type { WaterContent } from '../../quantity/water-content.js'
+import { type ContainerAtRest, meanContentAtRest } from './container-water.js'
+
+/**
+ * Container capacity: the mean water content after the container has drained, when the suction at each height equals the height
+ * above the bottom. With a bottom suction it is the mean water content at that later, drier state of rest.
+ *
+ * ```math
+ * \theta_{CC} = \frac{1}{V} \int_0^H \theta(s_0 + z)\,A(z)\,dz
+ * ```
+ *
+ * It belongs to the container as much as to the medium: the lower the container, the wetter it stays.
+ *
+ * @param state - Container, medium and bottom suction.
+ * @returns Mean water content. Unit: m³/m³.
+ * @throws `DomainError` outside the ranges.
+ * @validity Free drainage, one medium of even packing, no hysteresis; a rewetted medium holds less than its drying curve says.
+ * @source Milks, R. R., Fonteno, W. C. and Larson, R. A. (1989), Journal of the American Society for Horticultural Science
+ * 114:53-56 (retention curve and container geometry)
+ * @source Bilderback, T. E. and Fonteno, W. C. (1987), Journal of Environmental Horticulture 5:180-182
+ * @example
+ * ```ts
+ * const medium = vanGenuchten1980({
+ *   residual: waterContent(0.12),
+ *   saturated: waterContent(0.93),
+ *   alpha: perCentimetre(0.1),
+ *   n: 1.6,
+ * })
+ * const container = boxContainer({ length: centimetres(100), width: centimetres(7.5), height: centimetres(15) })
+ * containerCapacity({ container, medium }) // => 0.7975276
+ * ```
+ */
+export function containerCapacity(state: ContainerAtRest): WaterContent {
+  return meanContentAtRest(state) as WaterContent
+}
+
+/**
+ * Air-filled porosity of a container that has drained: what saturation held and container capacity no longer holds.
+ *
+ * ```math
+ * \varepsilon_a = \theta_s - \theta_{CC}
+ * ```
+ *
+ * Air that saturation leaves trapped is not counted; where the porosity is known, it is the porosity less container capacity.
+ *
+ * @param state - Container, medium and bottom suction.
+ * @returns Air-filled porosity. Unit: 1.
+ * @throws `DomainError` outside the ranges.
+ * @validity As for container capacity.
+ * @source Milks, R. R., Fonteno, W. C. and Larson, R. A. (1989), Journal of the American Society for Horticultural Science
+ * 114:53-56 (retention curve and container geometry)
+ * @source Bilderback, T. E. and Fonteno, W. C. (1987), Journal of Environmental Horticulture 5:180-182
+ * @example
+ * ```ts
+ * const medium = vanGenuchten1980({
+ *   residual: waterContent(0.12),
+ *   saturated: waterContent(0.93),
+ *   alpha: perCentimetre(0.1),
+ *   n: 1.6,
+ * })
+ * const container = boxContainer({ length: centimetres(100), width: centimetres(7.5), height: centimetres(15) })
+ * airSpaceAtContainerCapacity({ container, medium }) // => 0.1324724
+ * ```
+ */
+export function airSpaceAtContainerCapacity(state: ContainerAtRest): AirFilledPorosity {
+  return (state.medium.saturated - meanContentAtRest(state)) as AirFilledPorosity
+}

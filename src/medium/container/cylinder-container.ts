@@ -1,0 +1,32 @@
+import type { Length } from '../../quantity/length.js'
+import { type Container, checkExtent, containerOf } from './container.js'
+
+/** The measures of a cylinder. */
+export interface CylinderMeasures {
+  /** Diameter of the medium. Unit: cm. Range: (0, ∞). */
+  readonly diameter: Length
+  /** Height of the medium. Unit: cm. Range: (0, ∞). */
+  readonly height: Length
+}
+
+/**
+ * A container with vertical round walls: a core of the laboratory, a straight pot.
+ *
+ * ```math
+ * A(z) = \frac{\pi}{4} d^2, \quad V = A H
+ * ```
+ *
+ * @param measures - Diameter and height of the medium.
+ * @returns The container.
+ * @throws `DomainError` outside the ranges.
+ * @source definition
+ * @example
+ * ```ts
+ * cylinderContainer({ diameter: centimetres(7.6), height: centimetres(7.6) }).volume // => 0.344771
+ * ```
+ */
+export function cylinderContainer(measures: CylinderMeasures): Container {
+  const height = checkExtent('height', measures.height)
+  const section = (Math.PI / 4) * checkExtent('diameter', measures.diameter) ** 2
+  return containerOf('cylinder', height, section * height, () => section)
+}

@@ -1,0 +1,40 @@
+import type { Length } from '../../quantity/length.js'
+import { type Container, checkExtent, containerOf } from './container.js'
+
+/** The measures of a frustum. */
+export interface FrustumMeasures {
+  /** Diameter at the bottom. Unit: cm. Range: (0, ∞). */
+  readonly bottomDiameter: Length
+  /** Diameter at the surface of the medium. Unit: cm. Range: (0, ∞). */
+  readonly topDiameter: Length
+  /** Height of the medium. Unit: cm. Range: (0, ∞). */
+  readonly height: Length
+}
+
+/**
+ * A container with slanting round walls: the usual pot.
+ *
+ * ```math
+ * A(z) = \frac{\pi}{4} \left(d_b + (d_t - d_b) \frac{z}{H}\right)^2, \quad V = \frac{\pi H}{12} \left(d_b^2 + d_b d_t + d_t^2\right)
+ * ```
+ *
+ * @param measures - Diameters and height of the medium.
+ * @returns The container.
+ * @throws `DomainError` outside the ranges.
+ * @source definition
+ * @example
+ * ```ts
+ * frustumContainer({
+ *   bottomDiameter: centimetres(11),
+ *   topDiameter: centimetres(15),
+ *   height: centimetres(12),
+ * }).volume // => 1.605354
+ * ```
+ */
+export function frustumContainer(measures: FrustumMeasures): Container {
+  const height = checkExtent('height', measures.height)
+  const bottom = checkExtent('bottom diameter', measures.bottomDiameter)
+  const top = checkExtent('top diameter', measures.topDiameter)
+  const volume = ((Math.PI * height) / 12) * (bottom * bottom + bottom * top + top * top)
+  return containerOf('frustum', height, volume, (z) => (Math.PI / 4) * (bottom + ((top - bottom) * z) / height) ** 2)
+}

@@ -1,0 +1,84 @@
+import type { Area } from '../../quantity/area.js'
+import type { Domain } from '../../quantity/domain.js'
+import { InputError } from '../../quantity/errors.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { Length } from '../../quantity/length.js'
+import { type Container, containerOf } from './container.js'
+
+/** Sections of a container of any shape. */
+export interface MeasuredSections {
+  /** Heights above the bottom, rising from zero. Unit: cm. Range: each in [0, ∞). */
+  readonly heights: readonly Length[]
+  /** Area of the section at each height. Unit: m². Range: each in [0, ∞). */
+  readonly areas: readonly Area[]
+}
+
+const HEIGHT: Domain = {
+  quantity: 'height',
+  unit: 'cm',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'count heights from the bottom',
+}
+const AREA: Domain = {
+  quantity: 'area',
+  unit: 'm²',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give the area of the section',
+}
+
+/**
+ * A container of any shape from a table of heights and section areas, which run straight between the heights.
+ *
+ * ```math
+ * A(z) = A_i + (A_{i+1} - A_i) \frac{z - z_i}{z_{i+1} - z_i}, \quad V = \sum_i \frac{A_i + A_{i+1}}{2} (z_{i+1} - z_i)
+ * ```
+ *
+ * @param sections - Heights and areas.
+ * @returns The container.
+ * @throws `DomainError` outside the ranges; `InputError` when lengths differ, heights do not rise from zero or all areas are zero.
+ * @source definition
+ * @example
+ * ```ts
+ * measuredContainer({
+ *   heights: [0, 10, 25].map(centimetres),
+ *   areas: [300, 420, 450].map(squareCentimetres),
+ * }).volume // => 10.125
+ * ```
+ */
+export function measuredContainer({ heights, areas }: MeasuredSections): Container {
+  if (heights.length < 2 || heights.length !== areas.length)
+    throw new InputError(
+      'heights and areas',
+      `there are ${heights.length} heights and ${areas.length} areas`,
+      'give as many areas as heights, two at least',
+    )
+  let cubic = 0
+  for (let i = 0; i < heights.length; i++) {
+    const height = numberIn(heights[i] as number, HEIGHT)
+    const area = numberIn(areas[i] as number, AREA)
+    const before = i > 0 ? (heights[i - 1] as number) : 0
+    if (i === 0 ? height !== 0 : height <= before)
+      throw new InputError(
+        'heights',
+        `height ${i} is ${height} cm after ${before} cm`,
+        'begin with 0 and let heights rise',
+      )
+    if (i > 0) cubic += (((areas[i - 1] as number) + area) / 2) * (height - before) * 10000
+  }
+  if (cubic === 0) throw new InputError('areas', 'all of them are zero', 'give the areas of the sections')
+  // Copies, so that the container does not change with the caller's lists.
+  const levels: readonly number[] = [...heights]
+  const sections: readonly number[] = areas.map((area) => area * 10000)
+  const section = (z: number) => {
+    let i = 1
+    while (z > (levels[i] as number)) i++
+    const [low, high] = [levels[i - 1] as number, levels[i] as number]
+    const [from, to] = [sections[i - 1] as number, sections[i] as number]
+    return from + ((to - from) * (z - low)) / (high - low)
+  }
+  return containerOf('measured', levels[levels.length - 1] as number, cubic, section, levels.slice(1, -1))
+}

@@ -1,0 +1,70 @@
+import { integrate } from '../../numerics/quadrature.js'
+import type { Domain } from '../../quantity/domain.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { Length } from '../../quantity/length.js'
+import type { AirFilledPorosity, Share } from '../../quantity/share.js'
+import type { WaterContent } from '../../quantity/water-content.js'
+import type { RetentionModel } from '../curves/retention-model.js'
+import type { Container } from './container.js'
+
+/** A container that has drained and the air below which its medium counts as waterlogged. */
+export interface PerchedWaterRequest {
+  /** The space that the medium fills. */
+  readonly container: Container
+  /** How the medium holds water. */
+  readonly medium: RetentionModel
+  /** Least air-filled porosity that roots need, often 0.1; zero for the fully saturated layer. Unit: 1. Range: [0, 1). */
+  readonly minAir: AirFilledPorosity
+}
+
+/** The wet layer above the bottom of a drained container. */
+export interface PerchedWaterTable {
+  /** Height above the bottom at which the air reaches the least; it belongs to the medium and may exceed the container. Unit: cm. */
+  readonly height: Length
+  /** Share of the medium in the container that lies below that height. Unit: 1. */
+  readonly share: Share
+}
+
+const LEAST_AIR: Domain = {
+  quantity: 'least air',
+  unit: '1',
+  min: 0,
+  max: 1,
+  ends: '[)',
+  hint: 'give the air-filled porosity below which roots suffer, often 0.1',
+}
+
+/**
+ * Perched water table: the layer above the bottom of a drained container that holds less air than roots need, and how much of the
+ * container it takes. The layer is as high in every container of the same medium, so a low container may be wet to the top.
+ *
+ * ```math
+ * z : \theta(s = z) = \theta_s - \varepsilon_a
+ * ```
+ *
+ * @param request - Container, medium and least air-filled porosity.
+ * @returns Height of the layer and its share of the container.
+ * @throws `DomainError` outside the ranges, and when the medium has less air than that at any suction.
+ * @validity As for container capacity. The least air is common practice, no source; it depends on crop and temperature.
+ * @source hydrostatics
+ * @example
+ * ```ts
+ * const medium = vanGenuchten1980({
+ *   residual: waterContent(0.12),
+ *   saturated: waterContent(0.93),
+ *   alpha: perCentimetre(0.1),
+ *   n: 1.6,
+ * })
+ * const container = boxContainer({ length: centimetres(100), width: centimetres(15), height: centimetres(7.5) })
+ * perchedWaterTable({ container, medium, minAir: fraction(0.1) }) // => { height: 5.82369, share: 0.776492 }
+ * ```
+ */
+export function perchedWaterTable({ container, medium, minAir }: PerchedWaterRequest): PerchedWaterTable {
+  const content = (medium.saturated - numberIn(minAir, LEAST_AIR, 'minAir')) as WaterContent
+  const height = medium.suction(content)
+  if (height >= container.height) return { height: height as number as Length, share: 1 as Share }
+  // 1 m² times 1 cm is 10 L.
+  const ends = [0, ...container.breakpoints.filter((z) => z < height), height]
+  const litresBelow = height > 0 ? 10 * integrate((z) => container.area(z as Length), ends) : 0
+  return { height: height as number as Length, share: (litresBelow / container.volume) as Share }
+}

@@ -1,0 +1,63 @@
+import type { Domain } from '../../quantity/domain.js'
+import { InputError } from '../../quantity/errors.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { Length } from '../../quantity/length.js'
+import { type Container, checkExtent, containerOf } from './container.js'
+
+/** The measures of a square container with round corners. */
+export interface RoundedSquareMeasures {
+  /** Side at the bottom. Unit: cm. Range: (0, ∞). */
+  readonly bottomSide: Length
+  /** Side at the surface of the medium. Unit: cm. Range: (0, ∞). */
+  readonly topSide: Length
+  /** Radius of the corners. Unit: cm. Range: [0, ∞). */
+  readonly cornerRadius: Length
+  /** Height of the medium. Unit: cm. Range: (0, ∞). */
+  readonly height: Length
+}
+
+const RADIUS: Domain = {
+  quantity: 'corner radius',
+  unit: 'cm',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give the radius of the corners, zero when they are sharp',
+}
+
+/**
+ * A square container with round corners and straight or slanting walls.
+ *
+ * ```math
+ * A(z) = a(z)^2 - (4 - \pi) r^2, \quad V = \frac{H}{3} \left(a_b^2 + a_b a_t + a_t^2\right) - (4 - \pi) r^2 H
+ * ```
+ *
+ * @param measures - Sides, corner radius and height of the medium.
+ * @returns The container.
+ * @throws `DomainError` outside the ranges; `InputError` when the corners are wider than the sides.
+ * @source definition
+ * @example
+ * ```ts
+ * roundedSquareContainer({
+ *   bottomSide: centimetres(20),
+ *   topSide: centimetres(24),
+ *   cornerRadius: centimetres(4),
+ *   height: centimetres(25),
+ * }).volume // => 11.78997
+ * ```
+ */
+export function roundedSquareContainer(measures: RoundedSquareMeasures): Container {
+  const height = checkExtent('height', measures.height)
+  const bottom = checkExtent('bottom side', measures.bottomSide)
+  const top = checkExtent('top side', measures.topSide)
+  const radius = numberIn(measures.cornerRadius, RADIUS, 'cornerRadius')
+  if (2 * radius > Math.min(bottom, top))
+    throw new InputError(
+      'cornerRadius',
+      `two corners of ${radius} cm do not fit a side of ${Math.min(bottom, top)} cm`,
+      'give at most half of the shorter side, which makes it round',
+    )
+  const corners = (4 - Math.PI) * radius * radius
+  const volume = (height / 3) * (bottom * bottom + bottom * top + top * top) - corners * height
+  return containerOf('rounded square', height, volume, (z) => (bottom + ((top - bottom) * z) / height) ** 2 - corners)
+}

@@ -1,0 +1,48 @@
+import type { Domain } from '../../quantity/domain.js'
+import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
+import type { Volume } from '../../quantity/volume.js'
+
+/** A volume that plants share. */
+export interface SharedVolume {
+  /** Volume of medium or of water in one unit. Unit: L. Range: [0, ∞). */
+  readonly volume: Volume
+  /** Plants in that unit. Unit: 1. Range: integers [1, ∞). */
+  readonly plants: number
+}
+
+const VOLUME: Domain = {
+  quantity: 'volume',
+  unit: 'L',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give the volume of the whole unit',
+}
+const PLANTS: Domain = {
+  quantity: 'plants',
+  unit: '1',
+  min: 1,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give the whole number of plants that share the unit',
+}
+
+/**
+ * Share of each plant in the medium or in the water of a slab, a trough or a pot.
+ *
+ * ```math
+ * V_p = V / n
+ * ```
+ *
+ * @param shared - The volume and the number of plants.
+ * @returns Volume for each plant. Unit: L.
+ * @throws `DomainError` outside the ranges.
+ * @source definition
+ * @example
+ * ```ts
+ * sharePerPlant({ volume: litres(11.25), plants: 3 }) // => 3.75
+ * ```
+ */
+export function sharePerPlant({ volume, plants }: SharedVolume): Volume {
+  return (numberIn(volume, VOLUME, 'volume') / wholeNumberIn(plants, PLANTS, 'plants')) as Volume
+}

@@ -1,0 +1,49 @@
+import type { Length } from '../../quantity/length.js'
+import { type Container, checkExtent, containerOf } from './container.js'
+
+/** The measures of a box with slanting walls. */
+export interface TaperedBoxMeasures {
+  /** Length at the bottom. Unit: cm. Range: (0, ∞). */
+  readonly bottomLength: Length
+  /** Width at the bottom. Unit: cm. Range: (0, ∞). */
+  readonly bottomWidth: Length
+  /** Length at the surface of the medium. Unit: cm. Range: (0, ∞). */
+  readonly topLength: Length
+  /** Width at the surface of the medium. Unit: cm. Range: (0, ∞). */
+  readonly topWidth: Length
+  /** Height of the medium. Unit: cm. Range: (0, ∞). */
+  readonly height: Length
+}
+
+/**
+ * A container with four slanting walls: a plug cell, a balcony box.
+ *
+ * ```math
+ * A(z) = l(z)\,w(z), \quad V = \frac{H}{6} \left(A(0) + 4 A(H/2) + A(H)\right)
+ * ```
+ *
+ * @param measures - Lengths, widths and height of the medium.
+ * @returns The container.
+ * @throws `DomainError` outside the ranges.
+ * @source definition (the prismoidal rule is exact here)
+ * @example
+ * ```ts
+ * taperedBoxContainer({
+ *   bottomLength: centimetres(3.2),
+ *   bottomWidth: centimetres(3.2),
+ *   topLength: centimetres(4),
+ *   topWidth: centimetres(4),
+ *   height: centimetres(5.5),
+ * }).volume // => 0.07157333
+ * ```
+ */
+export function taperedBoxContainer(measures: TaperedBoxMeasures): Container {
+  const height = checkExtent('height', measures.height)
+  const length = checkExtent('bottom length', measures.bottomLength)
+  const width = checkExtent('bottom width', measures.bottomWidth)
+  const longer = checkExtent('top length', measures.topLength) - length
+  const wider = checkExtent('top width', measures.topWidth) - width
+  const section = (z: number) => (length + (longer * z) / height) * (width + (wider * z) / height)
+  const volume = (height / 6) * (section(0) + 4 * section(height / 2) + section(height))
+  return containerOf('tapered box', height, volume, section)
+}

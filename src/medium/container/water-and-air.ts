@@ -1,0 +1,90 @@
+import { InputError } from '../../quantity/errors.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { AirFilledPorosity, Porosity } from '../../quantity/share.js'
+import type { SuctionHead } from '../../quantity/suction.js'
+import type { Volume } from '../../quantity/volume.js'
+import type { WaterContent } from '../../quantity/water-content.js'
+import { POROSITY } from '../bench/phase-domains.js'
+import type { RetentionModel } from '../curves/retention-model.js'
+import { type ContainerAtRest, checkBottomSuction, litresOf } from './container-water.js'
+
+/** A container at rest, with the porosity of its medium where that is known. */
+export interface ContainerWithPorosity extends ContainerAtRest {
+  /** Total porosity; left out, the saturated water content of the curve. Unit: 1. Range: (0, 1]. */
+  readonly porosity?: Porosity
+}
+
+/** What a container holds at rest. */
+export interface WaterAndAir {
+  /** Volume of water. Unit: L. */
+  readonly water: Volume
+  /** Volume of air, trapped air included. Unit: L. */
+  readonly air: Volume
+  /** Volume of solids. Unit: L. */
+  readonly solid: Volume
+  /** Mean water content. Unit: m³/m³. */
+  readonly waterContent: WaterContent
+  /** Mean air-filled porosity. Unit: 1. */
+  readonly airFilledPorosity: AirFilledPorosity
+  /** Suction at the surface. Unit: cm. */
+  readonly topSuction: SuctionHead
+  /** Water content at the surface. Unit: m³/m³. */
+  readonly topContent: WaterContent
+  /** Water content at the bottom. Unit: m³/m³. */
+  readonly bottomContent: WaterContent
+}
+
+/**
+ * Water, air and solids in a container at rest, and how wet its two ends are. Without a bottom suction it has just drained to
+ * container capacity.
+ *
+ * ```math
+ * V_w = \int_0^H \theta(s_0 + z)\,A(z)\,dz, \quad V_a = \phi V - V_w, \quad V_s = (1 - \phi) V
+ * ```
+ *
+ * @param state - Container, medium, bottom suction and porosity.
+ * @returns Volumes and means.
+ * @throws `DomainError` outside the ranges; `InputError` when the porosity is below the saturated water content.
+ * @validity As for container capacity.
+ * @source hydrostatics
+ * @example
+ * ```ts
+ * const medium = vanGenuchten1980({
+ *   residual: waterContent(0.12),
+ *   saturated: waterContent(0.93),
+ *   alpha: perCentimetre(0.1),
+ *   n: 1.6,
+ * })
+ * const container = boxContainer({ length: centimetres(100), width: centimetres(7.5), height: centimetres(15) })
+ * waterAndAirAtRest({ container, medium, porosity: fraction(0.95) }) // => { water: 8.972186, air: 1.715314, solid: 0.5625 }
+ * ```
+ */
+export function waterAndAirAtRest(state: ContainerWithPorosity): WaterAndAir {
+  const { container, medium } = state
+  const s0 = checkBottomSuction(state.bottomSuction)
+  const porosity = checkPorosity(state.porosity, medium)
+  const water = litresOf(container, medium, s0)
+  const waterContent = water / container.volume
+  const topSuction = (s0 + container.height) as SuctionHead
+  return {
+    water: water as Volume,
+    air: (porosity * container.volume - water) as Volume,
+    solid: ((1 - porosity) * container.volume) as Volume,
+    waterContent: waterContent as WaterContent,
+    airFilledPorosity: (porosity - waterContent) as AirFilledPorosity,
+    topSuction,
+    topContent: medium.waterContent(topSuction),
+    bottomContent: medium.waterContent(s0 as SuctionHead),
+  }
+}
+
+/** The porosity that was given, or else that the curve implies. */
+export function checkPorosity(porosity: Porosity | undefined, medium: RetentionModel): number {
+  if (porosity === undefined) return medium.saturated
+  if (numberIn(porosity, POROSITY, 'porosity') >= medium.saturated) return porosity
+  throw new InputError(
+    'porosity',
+    `a porosity of ${porosity} does not hold the saturated water content of ${medium.saturated}`,
+    'one of the two is wrong; the saturated water content is at most the porosity',
+  )
+}

@@ -1,0 +1,100 @@
+import { numberIn } from '../../quantity/guard.js'
+import type { WaterCapacity } from '../../quantity/inverse-suction.js'
+import type { Share } from '../../quantity/share.js'
+import type { SuctionHead } from '../../quantity/suction.js'
+import type { WaterContent } from '../../quantity/water-content.js'
+import {
+  checkConnection,
+  checkExponent,
+  checkLimits,
+  checkScale,
+  contentOf,
+  finiteSuction,
+  heldContents,
+  logSaturation,
+  reachable,
+} from './curve-limits.js'
+import type { ConductiveModel } from './retention-model.js'
+
+/** The numbers of a Brooks–Corey curve. */
+export interface BrooksCoreyParameters {
+  /** Residual water content. Unit: m³/m³. Range: [0, 1). */
+  readonly residual: WaterContent
+  /** Saturated water content. Unit: m³/m³. Range: (0, 1]. */
+  readonly saturated: WaterContent
+  /** Suction at which air enters (bubbling pressure). Unit: cm. Range: (0, ∞). */
+  readonly airEntry: SuctionHead
+  /** Index of the pore sizes; the larger, the more uniform. Unit: 1. Range: (0, ∞). */
+  readonly lambda: number
+  /** Exponent of pore connection: 1, left out, gives the paper's conductivity; 0.5 that of Mualem. Unit: 1. Range: (-∞, ∞). */
+  readonly poreConnection?: number
+}
+
+/**
+ * Retention curve and conductivity of Brooks and Corey (1964), with an air entry.
+ *
+ * ```math
+ * S = \left(s_b / s\right)^{\lambda} \text{ above } s_b, \text{ else } 1, \quad \theta = \theta_r + (\theta_s - \theta_r) S,
+ * \quad K / K_s = \left(s_b / s\right)^{2 + (2 + l) \lambda}
+ * ```
+ *
+ * With l = 1 this is the exponent 2 + 3λ of the paper (Burdine).
+ *
+ * @param parameters - The numbers of the curve.
+ * @returns The curve.
+ * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated, or when the pore connection
+ * is so negative that the conductivity would rise as the medium dries.
+ * @source Brooks, R. H. and Corey, A. T. (1964), Hydraulic properties of porous media, Colorado State University Hydrology Paper 3
+ * @example
+ * ```ts
+ * const medium = brooksCorey1964({
+ *   residual: waterContent(0.02),
+ *   saturated: waterContent(0.437),
+ *   airEntry: centimetresOfSuction(7.26),
+ *   lambda: 0.592,
+ * })
+ * medium.waterContent(centimetresOfSuction(100)) // => 0.10826947
+ * ```
+ */
+export function brooksCorey1964(parameters: BrooksCoreyParameters): ConductiveModel {
+  const { residual, saturated, airEntry, poreConnection = 1 } = parameters
+  const lambda = checkExponent('lambda', parameters.lambda)
+  checkConnection(poreConnection, -2 - 2 / lambda)
+  return {
+    kind: 'Brooks and Corey 1964',
+    parameters: { residual, saturated, airEntry, lambda, poreConnection },
+    ...powerLaw({ residual, saturated, airEntry, exponent: lambda, conduction: 2 + (2 + poreConnection) * lambda }),
+  }
+}
+
+/** Everything but the name of a model whose saturation and conductivity are powers of air entry over suction. */
+export function powerLaw(curve: {
+  residual: WaterContent
+  saturated: WaterContent
+  airEntry: SuctionHead
+  exponent: number
+  conduction: number
+}): Omit<ConductiveModel, 'kind' | 'parameters'> {
+  const { residual, saturated, exponent, conduction } = curve
+  checkLimits(residual, saturated)
+  const entry = checkScale('air entry', curve.airEntry)
+  const held = heldContents(residual, saturated)
+  const range = saturated - residual
+  const power = (suction: number, p: number) => (finiteSuction(suction) > entry ? (entry / suction) ** p : 1)
+  return {
+    saturated,
+    residual,
+    breakpoints: [curve.airEntry],
+    waterContent: (suction) =>
+      finiteSuction(suction) > entry ? contentOf(exponent * Math.log(entry / suction), residual, saturated) : saturated,
+    capacity: (suction) =>
+      (finiteSuction(suction) > entry ? (range * exponent * power(suction, exponent)) / suction : 0) as WaterCapacity,
+    suction: (content) =>
+      reachable(
+        entry * Math.exp(-logSaturation(numberIn(content, held), residual, saturated) / exponent),
+        content,
+        held,
+      ),
+    relativeConductivity: (suction) => power(suction, conduction) as Share,
+  }
+}

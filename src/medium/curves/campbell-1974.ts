@@ -1,0 +1,42 @@
+import type { SuctionHead } from '../../quantity/suction.js'
+import type { WaterContent } from '../../quantity/water-content.js'
+import { powerLaw } from './brooks-corey-1964.js'
+import { checkExponent } from './curve-limits.js'
+import type { ConductiveModel } from './retention-model.js'
+
+/** The numbers of a Campbell curve. */
+export interface CampbellParameters {
+  /** Saturated water content. Unit: m³/m³. Range: (0, 1]. */
+  readonly saturated: WaterContent
+  /** Suction at which air enters. Unit: cm. Range: (0, ∞). */
+  readonly airEntry: SuctionHead
+  /** Exponent of the water content. Unit: 1. Range: (0, ∞). */
+  readonly b: number
+}
+
+/**
+ * Retention curve and conductivity of Campbell (1974), with an air entry and no residual water.
+ *
+ * ```math
+ * \theta = \theta_s \left(s_e / s\right)^{1/b} \text{ above } s_e, \text{ else } \theta_s, \quad K / K_s = (\theta / \theta_s)^{2b + 3}
+ * ```
+ *
+ * @param parameters - The numbers of the curve.
+ * @returns The curve.
+ * @throws `DomainError` outside the ranges.
+ * @source Campbell, G. S. (1974), Soil Science 117:311-314
+ * @example
+ * ```ts
+ * const medium = campbell1974({ saturated: waterContent(0.395), airEntry: centimetresOfSuction(12.1), b: 4.05 })
+ * medium.waterContent(centimetresOfSuction(330)) // => 0.1746209
+ * ```
+ */
+export function campbell1974(parameters: CampbellParameters): ConductiveModel {
+  const { saturated, airEntry } = parameters
+  const b = checkExponent('b', parameters.b)
+  return {
+    kind: 'Campbell 1974',
+    parameters: { saturated, airEntry, b },
+    ...powerLaw({ residual: 0 as WaterContent, saturated, airEntry, exponent: 1 / b, conduction: (2 * b + 3) / b }),
+  }
+}

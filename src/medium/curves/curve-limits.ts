@@ -1,0 +1,140 @@
+import type { Domain } from '../../quantity/domain.js'
+import { DomainError, InputError } from '../../quantity/errors.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { InverseSuction } from '../../quantity/inverse-suction.js'
+import type { SuctionHead } from '../../quantity/suction.js'
+import type { WaterContent } from '../../quantity/water-content.js'
+
+const ANY_SUCTION: Domain = {
+  quantity: 'suction',
+  unit: 'cm',
+  min: -Infinity,
+  max: Infinity,
+  ends: '()',
+  hint: 'give a finite suction; zero or less means saturated',
+}
+const SATURATED: Domain = {
+  quantity: 'saturated water content',
+  unit: 'm³/m³',
+  min: 0,
+  max: 1,
+  ends: '(]',
+  hint: 'give the water content at zero suction, at most the porosity',
+}
+const RESIDUAL: Domain = {
+  quantity: 'residual water content',
+  unit: 'm³/m³',
+  min: 0,
+  max: 1,
+  ends: '[)',
+  hint: 'give zero or the water content that very high suction leaves',
+}
+const ALPHA: Domain = {
+  quantity: 'alpha',
+  unit: '1/cm',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'about one over the suction at which the largest pores drain; mind 1/m and 1/kPa in tables',
+}
+const SCALE: Domain = {
+  quantity: 'suction',
+  unit: 'cm',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'give a suction above zero',
+}
+const CONNECTION: Domain = {
+  quantity: 'pore connection',
+  unit: '1',
+  min: -Infinity,
+  max: Infinity,
+  ends: '()',
+  hint: 'leave it out unless it was fitted',
+}
+
+/** A finite suction. */
+export function finiteSuction(suction: number): number {
+  return numberIn(suction, ANY_SUCTION)
+}
+
+/** Refuses limits of a curve that are impossible one by one or together. */
+export function checkLimits(residual: number, saturated: number): void {
+  numberIn(saturated, SATURATED, 'saturated')
+  numberIn(residual, RESIDUAL, 'residual')
+  if (residual >= saturated)
+    throw new InputError(
+      'residual',
+      `a residual water content of ${residual} is not below the saturated one of ${saturated}`,
+      'the curve must fall from saturated to residual',
+    )
+}
+
+/** A positive scale of a curve. */
+export function checkAlpha(alpha: InverseSuction): number {
+  return numberIn(alpha, ALPHA)
+}
+
+/** A positive suction that sets the scale of a curve, by its name. */
+export function checkScale(name: string, suction: SuctionHead): number {
+  return numberIn(suction, { ...SCALE, quantity: name }, 'suction')
+}
+
+/** A positive exponent of a curve, by its name; above `least` where the equation needs that. */
+export function checkExponent(name: string, value: number, least = 0): number {
+  return numberIn(
+    value,
+    { quantity: name, unit: '1', min: least, max: Infinity, ends: '()', hint: EXPONENT_HINT },
+    'value',
+  )
+}
+
+/** An exponent of pore connection above the value at which the conductivity would rise as the medium dries. */
+export function checkConnection(l: number, least: number): number {
+  if (numberIn(l, CONNECTION, 'l') > least) return l
+  throw new InputError(
+    'poreConnection',
+    `with ${l} the conductivity would rise as the medium dries`,
+    `give more than ${least} for this curve`,
+  )
+}
+
+/** The water contents that a curve can hold at a finite suction. */
+export function heldContents(residual: number, saturated: number): Domain {
+  return {
+    quantity: 'water content',
+    unit: 'm³/m³',
+    min: residual,
+    max: saturated,
+    ends: '(]',
+    hint: 'the curve holds only contents above its residual and up to its saturated water content',
+  }
+}
+
+/** Logarithm of the effective saturation of a water content, with all digits near saturation too. */
+export function logSaturation(content: number, residual: number, saturated: number): number {
+  const lack = (saturated - content) / (saturated - residual)
+  return lack < 0.5 ? Math.log1p(-lack) : Math.log((content - residual) / (saturated - residual))
+}
+
+/**
+ * Water content from the logarithm of an effective saturation: counted from the nearer limit, so that it never leaves them by rounding
+ * and what is lacking keeps its digits.
+ */
+export function contentOf(logSaturation: number, residual: number, saturated: number): WaterContent {
+  const range = saturated - residual
+  return (
+    logSaturation > -Math.LN2
+      ? saturated + range * Math.expm1(logSaturation)
+      : residual + range * Math.exp(logSaturation)
+  ) as WaterContent
+}
+
+/** A suction that an inverse found, unless it is beyond all numbers. */
+export function reachable(suction: number, content: number, held: Domain): SuctionHead {
+  if (suction < Infinity) return suction as SuctionHead
+  throw new DomainError(content, { ...held, hint: 'so close to the residual water content no finite suction is left' })
+}
+
+const EXPONENT_HINT = 'exponents of retention curves are positive, and some equations need more than 1 or 2'

@@ -1,0 +1,170 @@
+import { rootBetween } from '../../numerics/root.js'
+import type { Domain } from '../../quantity/domain.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { InverseSuction, WaterCapacity } from '../../quantity/inverse-suction.js'
+import type { Share } from '../../quantity/share.js'
+import type { WaterContent } from '../../quantity/water-content.js'
+import {
+  checkAlpha,
+  checkConnection,
+  checkExponent,
+  checkLimits,
+  finiteSuction,
+  heldContents,
+  logSaturation,
+  reachable,
+} from './curve-limits.js'
+import type { ConductiveModel } from './retention-model.js'
+import {
+  type Curve,
+  conductingPart,
+  fallAt,
+  logSaturationAt,
+  logSuctionOf,
+  saturationAt,
+} from './van-genuchten-form.js'
+
+/** One family of pores. */
+export interface PoreFamily {
+  /** Scale of the suction. Unit: 1/cm. Range: (0, ∞). */
+  readonly alpha: InverseSuction
+  /** Exponent. Unit: 1. Range: (1, ∞). */
+  readonly n: number
+}
+
+/** The numbers of a curve with two families of pores. */
+export interface DurnerParameters {
+  /** Residual water content. Unit: m³/m³. Range: [0, 1). */
+  readonly residual: WaterContent
+  /** Saturated water content. Unit: m³/m³. Range: (0, 1]. */
+  readonly saturated: WaterContent
+  /** Share of the coarse pores in the drainable pore space; the fine ones have the rest. Unit: 1. Range: [0, 1]. */
+  readonly coarseShare: Share
+  /** The pores between particles, which drain first. */
+  readonly coarse: PoreFamily
+  /** The pores inside particles. */
+  readonly fine: PoreFamily
+  /** Exponent of pore connection and tortuosity in the conductivity, 0.5 unless it was fitted. Unit: 1. Range: (-∞, ∞). */
+  readonly poreConnection?: number
+}
+
+/** Logarithm of the largest double, a little rounded down. */
+const LARGEST = 709.78
+
+const COARSE_SHARE: Domain = {
+  quantity: 'coarse share',
+  unit: '1',
+  min: 0,
+  max: 1,
+  ends: '[]',
+  hint: 'give a share from 0 to 1',
+}
+
+/**
+ * Retention curve of Durner (1994) with two families of pores, as in media of porous particles, with Mualem's conductivity.
+ *
+ * ```math
+ * S = \sum_i w_i S_i, \quad S_i = \left(1 + (\alpha_i s)^{n_i}\right)^{-m_i}, \quad m_i = 1 - 1/n_i,
+ * \quad K / K_s = S^l \left[\frac{\sum_i w_i \alpha_i \left(1 - (1 - S_i^{1/m_i})^{m_i}\right)}{\sum_i w_i \alpha_i}\right]^2
+ * ```
+ *
+ * @param parameters - The numbers of the curve.
+ * @returns The curve.
+ * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated, or when the pore connection
+ * is so negative that the conductivity would rise as the medium dries.
+ * @source Durner, W. (1994), Water Resources Research 30:211-223
+ * @source Priesack, E. and Durner, W. (2006), Vadose Zone Journal 5:121-124 (closed form of the conductivity); the form checked in an independent open restatement
+ * @example
+ * ```ts
+ * const medium = durner1994({
+ *   residual: waterContent(0.25),
+ *   saturated: waterContent(0.82),
+ *   coarseShare: fraction(0.55),
+ *   coarse: { alpha: perCentimetre(0.6), n: 2.2 },
+ *   fine: { alpha: perCentimetre(0.02), n: 1.5 },
+ * })
+ * medium.waterContent(centimetresOfSuction(50)) // => 0.45887544
+ * ```
+ */
+export function durner1994(parameters: DurnerParameters): ConductiveModel {
+  const { residual, saturated, coarseShare, coarse, fine, poreConnection = 0.5 } = parameters
+  checkLimits(residual, saturated)
+  const w = numberIn(coarseShare, COARSE_SHARE)
+  const first = familyOf(coarse)
+  const second = familyOf(fine)
+  const l = checkConnection(poreConnection, -2 / Math.max(first.m, second.m))
+  const held = heldContents(residual, saturated)
+  const range = saturated - residual
+  const mean = (f: (curve: Curve, s: number) => number, s: number) => w * f(first, s) + (1 - w) * f(second, s)
+  const conduction = w * coarse.alpha + (1 - w) * fine.alpha
+  return {
+    kind: 'Durner 1994',
+    parameters: {
+      residual,
+      saturated,
+      coarseShare,
+      coarseAlpha: coarse.alpha,
+      coarseN: coarse.n,
+      fineAlpha: fine.alpha,
+      fineN: fine.n,
+      poreConnection,
+    },
+    saturated,
+    residual,
+    breakpoints: [],
+    waterContent: (suction) => (finiteSuction(suction) > 0 ? contentAt(suction) : saturated) as WaterContent,
+    capacity: (suction) => (finiteSuction(suction) > 0 ? range * mean(fallAt, suction) : 0) as WaterCapacity,
+    suction: (content) =>
+      reachable(suctionAt(logSaturation(numberIn(content, held), residual, saturated)), content, held),
+    relativeConductivity: (suction) => (finiteSuction(suction) > 0 ? conductivityAt(suction) : 1) as Share,
+  }
+
+  /** Counted from the nearer limit, so that it never leaves them by rounding. */
+  function contentAt(s: number): number {
+    const lack = mean(lackAt, s)
+    return lack < 0.5 ? saturated - range * lack : residual + range * mean(saturationAt, s)
+  }
+
+  function suctionAt(logS: number): number {
+    if (logS === 0) return 0
+    // Between the suctions at which each family alone would be as full.
+    const [a, b] = [logSuctionOf(first, logS), logSuctionOf(second, logS)]
+    // Near saturation what is lacking has more digits than what is there.
+    const lacking = logS > -Math.LN2
+    const target = lacking ? Math.log(-Math.expm1(logS)) : logS
+    const part = lacking ? lackAt : saturationAt
+    const sign = lacking ? 1 : -1
+    const high = Math.min(Math.max(a, b) + 1e-6, LARGEST)
+    // Still wetter than asked at the largest suction there is.
+    if (Math.min(a, b) >= high || sign * (Math.log(mean(part, Math.exp(high))) - target) < 0) return Infinity
+    const t = rootBetween(
+      (x) => {
+        const s = Math.exp(x)
+        const value = mean(part, s)
+        return [Math.log(value) - target, (sign * s * mean(fallAt, s)) / value]
+      },
+      Math.min(a, b) - 1e-6,
+      high,
+    )
+    return Math.exp(t)
+  }
+
+  function conductivityAt(s: number): number {
+    // Through logarithms, because a negative exponent of a saturation that underflows must not become infinite.
+    const a = Math.log(w) + logSaturationAt(first, s)
+    const b = Math.log(1 - w) + logSaturationAt(second, s)
+    const logS = Math.max(a, b) + Math.log1p(Math.exp(-Math.abs(a - b)))
+    const part =
+      (w * coarse.alpha * conductingPart(first, s) + (1 - w) * fine.alpha * conductingPart(second, s)) / conduction
+    return Math.exp(l * logS + 2 * Math.log(part))
+  }
+}
+
+function familyOf({ alpha, n }: PoreFamily): Curve {
+  return { logAlpha: Math.log(checkAlpha(alpha)), n: checkExponent('n', n, 1), m: 1 - 1 / n }
+}
+
+/** One less the effective saturation, with all digits near saturation. */
+function lackAt(curve: Curve, suction: number): number {
+  return -Math.expm1(logSaturationAt(curve, suction))
+}

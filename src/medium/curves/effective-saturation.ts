@@ -1,0 +1,52 @@
+import { numberIn } from '../../quantity/guard.js'
+import type { DegreeOfSaturation } from '../../quantity/share.js'
+import type { WaterContent } from '../../quantity/water-content.js'
+import { checkLimits } from './curve-limits.js'
+
+/** A water content between the limits of a curve. */
+export interface ContentBetweenLimits {
+  /** Water content, from residual to saturated. Unit: m³/m³. Range: any. */
+  readonly waterContent: WaterContent
+  /** Residual water content. Unit: m³/m³. Range: [0, 1). */
+  readonly residual: WaterContent
+  /** Saturated water content. Unit: m³/m³. Range: (0, 1]. */
+  readonly saturated: WaterContent
+}
+
+/**
+ * Effective saturation: how far a water content is from residual to saturated. It is not the degree of saturation, which counts
+ * from zero water.
+ *
+ * ```math
+ * S_e = \frac{\theta - \theta_r}{\theta_s - \theta_r}
+ * ```
+ *
+ * @param content - The water content and the limits of the curve.
+ * @returns Effective saturation. Unit: 1.
+ * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated.
+ * @source van Genuchten, M. Th. (1980), Soil Science Society of America Journal 44:892-898, Eq. 2
+ * @example
+ * ```ts
+ * effectiveSaturation({
+ *   waterContent: waterContent(0.15),
+ *   residual: waterContent(0.078),
+ *   saturated: waterContent(0.43),
+ * }) // => 0.2045455
+ * ```
+ */
+export function effectiveSaturation({ waterContent, residual, saturated }: ContentBetweenLimits): DegreeOfSaturation {
+  checkLimits(residual, saturated)
+  numberIn(
+    waterContent,
+    {
+      quantity: 'water content',
+      unit: 'm³/m³',
+      min: residual,
+      max: saturated,
+      ends: '[]',
+      hint: 'a water content outside the limits of the curve has no effective saturation',
+    },
+    'waterContent',
+  )
+  return ((waterContent - residual) / (saturated - residual)) as DegreeOfSaturation
+}

@@ -1,0 +1,111 @@
+import { rootBetween } from '../../numerics/root.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { WaterCapacity } from '../../quantity/inverse-suction.js'
+import type { SuctionHead } from '../../quantity/suction.js'
+import type { WaterContent } from '../../quantity/water-content.js'
+import { checkExponent, checkLimits, checkScale, finiteSuction, heldContents } from './curve-limits.js'
+import type { RetentionModel } from './retention-model.js'
+import { softplus } from './van-genuchten-form.js'
+
+/** The numbers of a Fredlund–Xing curve. */
+export interface FredlundXingParameters {
+  /** Saturated water content. Unit: m³/m³. Range: (0, 1]. */
+  readonly saturated: WaterContent
+  /** Scale of the suction, near the air entry. Unit: cm. Range: (0, ∞). */
+  readonly scaleSuction: SuctionHead
+  /** Exponent of the suction. Unit: 1. Range: (0, ∞). */
+  readonly n: number
+  /** Exponent of the logarithm. Unit: 1. Range: (0, ∞). */
+  readonly m: number
+  /** Suction of the residual water, often 1500 kPa. Unit: cm. Range: (0, ∞). */
+  readonly residualSuction: SuctionHead
+}
+
+/** 10⁶ kPa: the suction at which any medium is dry. */
+const DRY = 10197162.129779283
+
+/** Logarithm of the smallest positive double, a little rounded up. */
+const SMALLEST = -744
+
+/**
+ * Retention curve of Fredlund and Xing (1994) from saturation to oven-dry, which is reached at 10⁶ kPa and kept beyond.
+ *
+ * ```math
+ * \theta = \left[1 - \frac{\ln(1 + s/s_r)}{\ln(1 + 10^6\,\text{kPa}/s_r)}\right] \frac{\theta_s}{\left[\ln\left(e + (s/a)^n\right)\right]^m}
+ * ```
+ *
+ * It has no closed conductivity.
+ *
+ * @param parameters - The numbers of the curve.
+ * @returns The curve.
+ * @throws `DomainError` outside the ranges.
+ * @source Fredlund, D. G. and Xing, A. (1994), Canadian Geotechnical Journal 31:521-532
+ * @example
+ * ```ts
+ * const medium = fredlundXing1994({
+ *   saturated: waterContent(0.9),
+ *   scaleSuction: kilopascalsOfSuction(1.2),
+ *   n: 1.8,
+ *   m: 0.7,
+ *   residualSuction: kilopascalsOfSuction(1500),
+ * })
+ * medium.waterContent(kilopascalsOfSuction(5)) // => 0.44218322
+ * ```
+ */
+export function fredlundXing1994(parameters: FredlundXingParameters): RetentionModel {
+  const { saturated, scaleSuction, residualSuction } = parameters
+  checkLimits(0, saturated)
+  const logScale = Math.log(checkScale('scale suction', scaleSuction))
+  const n = checkExponent('n', parameters.n)
+  const m = checkExponent('m', parameters.m)
+  const sr = checkScale('residual suction', residualSuction)
+  const full = Math.log1p(DRY / sr)
+  const held = heldContents(0, saturated)
+  return {
+    kind: 'Fredlund and Xing 1994',
+    parameters: { saturated, scaleSuction, n, m, residualSuction },
+    saturated,
+    residual: 0 as WaterContent,
+    breakpoints: [DRY as SuctionHead],
+    waterContent: (suction) => contentAt(finiteSuction(suction)) as WaterContent,
+    capacity: (suction) => slopeAt(finiteSuction(suction)) as WaterCapacity,
+    suction: (content) => suctionAt(numberIn(content, held)) as SuctionHead,
+  }
+
+  /** The factor in brackets, written so that it ends in zero without rounding. */
+  function correction(s: number): number {
+    return Math.log1p((DRY - s) / (sr + s)) / full
+  }
+
+  function contentAt(s: number): number {
+    if (s <= 0) return saturated
+    return s < DRY ? saturated * Math.min(1, correction(s)) * logTerm(s) ** -m : 0
+  }
+
+  /** ln(e + (s/a)ⁿ). */
+  function logTerm(s: number): number {
+    return 1 + softplus(n * (Math.log(s) - logScale) - 1)
+  }
+
+  function slopeAt(s: number): number {
+    if (s <= 0 || s >= DRY) return 0
+    const logX = n * (Math.log(s) - logScale)
+    const term = logTerm(s)
+    const uncorrected = m * n * Math.exp(-softplus(1 - logX) - Math.log(s)) * (correction(s) / term)
+    return saturated * term ** -m * (uncorrected + 1 / ((sr + s) * full))
+  }
+
+  function suctionAt(content: number): number {
+    if (content >= contentAt(Math.exp(SMALLEST))) return 0
+    const logSuction = rootBetween(
+      (t) => {
+        const s = Math.exp(t)
+        return [contentAt(s) - content, -slopeAt(s) * s]
+      },
+      SMALLEST,
+      // A little beyond, so that rounding does not leave the dry end outside the bracket.
+      Math.log(DRY) + 1e-9,
+    )
+    return Math.exp(logSuction)
+  }
+}

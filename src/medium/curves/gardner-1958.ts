@@ -1,0 +1,69 @@
+import { numberIn } from '../../quantity/guard.js'
+import type { InverseSuction, WaterCapacity } from '../../quantity/inverse-suction.js'
+import type { Share } from '../../quantity/share.js'
+import type { SuctionHead } from '../../quantity/suction.js'
+import type { WaterContent } from '../../quantity/water-content.js'
+import {
+  checkAlpha,
+  checkLimits,
+  contentOf,
+  finiteSuction,
+  heldContents,
+  logSaturation,
+  reachable,
+} from './curve-limits.js'
+import type { ConductiveModel } from './retention-model.js'
+
+/** The numbers of an exponential medium. */
+export interface GardnerParameters {
+  /** Residual water content. Unit: m³/m³. Range: [0, 1). */
+  readonly residual: WaterContent
+  /** Saturated water content. Unit: m³/m³. Range: (0, 1]. */
+  readonly saturated: WaterContent
+  /** How fast water and conductivity fall with suction; one over it is the height to which the medium lifts water. Unit: 1/cm. Range: (0, ∞). */
+  readonly alpha: InverseSuction
+}
+
+/**
+ * Exponential medium: Gardner's conductivity (1958) with the water content that makes Richards' equation linear.
+ *
+ * ```math
+ * S = e^{-\alpha s}, \quad \theta = \theta_r + (\theta_s - \theta_r) S, \quad K / K_s = e^{-\alpha s}
+ * ```
+ *
+ * Its use is that flow has exact solutions (`infiltrationSrivastavaYeh1991`, `steadySuctionGardner1958`) against which a simulation
+ * can be tested. Few real media have one exponent for both curves.
+ *
+ * @param parameters - The numbers of the curve.
+ * @returns The curve.
+ * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated.
+ * @source Gardner, W. R. (1958), Soil Science 85:228-232 (conductivity) [from memory]
+ * @source Srivastava, R. and Yeh, T.-C. J. (1991), Water Resources Research 27:753-762 (water content)
+ * @example
+ * ```ts
+ * const medium = gardner1958({ residual: waterContent(0.06), saturated: waterContent(0.4), alpha: perCentimetre(0.1) })
+ * medium.waterContent(centimetresOfSuction(10)) // => 0.185079
+ * medium.relativeConductivity(centimetresOfSuction(10)) // => 0.367879
+ * ```
+ */
+export function gardner1958(parameters: GardnerParameters): ConductiveModel {
+  const { residual, saturated } = parameters
+  checkLimits(residual, saturated)
+  const alpha = checkAlpha(parameters.alpha)
+  const held = heldContents(residual, saturated)
+  const range = saturated - residual
+  const logShare = (suction: number) => (finiteSuction(suction) > 0 ? -alpha * suction : 0)
+  return {
+    kind: 'Gardner 1958',
+    parameters: { residual, saturated, alpha },
+    saturated,
+    residual,
+    breakpoints: [],
+    waterContent: (suction) => contentOf(logShare(suction), residual, saturated),
+    capacity: (suction) =>
+      (finiteSuction(suction) > 0 ? range * alpha * Math.exp(-alpha * suction) : 0) as WaterCapacity,
+    suction: (content) =>
+      reachable(-logSaturation(numberIn(content, held), residual, saturated) / alpha, content, held) as SuctionHead,
+    relativeConductivity: (suction) => Math.exp(logShare(suction)) as Share,
+  }
+}

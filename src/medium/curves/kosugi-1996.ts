@@ -1,0 +1,90 @@
+import { logNormalTail, normalTailInverse } from '../../numerics/normal-tail.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { WaterCapacity } from '../../quantity/inverse-suction.js'
+import type { Share } from '../../quantity/share.js'
+import type { SuctionHead } from '../../quantity/suction.js'
+import type { WaterContent } from '../../quantity/water-content.js'
+import {
+  checkConnection,
+  checkExponent,
+  checkLimits,
+  checkScale,
+  contentOf,
+  finiteSuction,
+  heldContents,
+  reachable,
+} from './curve-limits.js'
+import type { ConductiveModel } from './retention-model.js'
+
+/** The numbers of a Kosugi curve. */
+export interface KosugiParameters {
+  /** Residual water content. Unit: m³/m³. Range: [0, 1). */
+  readonly residual: WaterContent
+  /** Saturated water content. Unit: m³/m³. Range: (0, 1]. */
+  readonly saturated: WaterContent
+  /** Suction at which half of the water between the two has gone. Unit: cm. Range: (0, ∞). */
+  readonly medianSuction: SuctionHead
+  /** Standard deviation of the logarithm of the suction. Unit: 1. Range: (0, ∞). */
+  readonly sigma: number
+  /** Exponent of pore connection and tortuosity in the conductivity, 0.5 unless it was fitted. Unit: 1. Range: (-∞, ∞). */
+  readonly poreConnection?: number
+}
+
+/**
+ * Retention curve of Kosugi (1996) for pores whose sizes are lognormal, with Mualem's conductivity.
+ *
+ * ```math
+ * S = \tfrac12 \operatorname{erfc}\frac{y}{\sqrt2}, \quad y = \frac{\ln(s/s_m)}{\sigma}, \quad \theta = \theta_r + (\theta_s - \theta_r) S,
+ * \quad K / K_s = S^l \left[\tfrac12 \operatorname{erfc}\frac{y + \sigma}{\sqrt2}\right]^2
+ * ```
+ *
+ * @param parameters - The numbers of the curve.
+ * @returns The curve.
+ * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated, or when the pore connection
+ * is so negative that the conductivity would rise as the medium dries.
+ * @source Kosugi, K. (1996), Water Resources Research 32:2697-2703
+ * @example
+ * ```ts
+ * const medium = kosugi1996({
+ *   residual: waterContent(0.1),
+ *   saturated: waterContent(0.92),
+ *   medianSuction: centimetresOfSuction(25),
+ *   sigma: 1.2,
+ * })
+ * medium.waterContent(centimetresOfSuction(25)) // => 0.51
+ * ```
+ */
+export function kosugi1996(parameters: KosugiParameters): ConductiveModel {
+  const { residual, saturated, medianSuction, poreConnection = 0.5 } = parameters
+  checkLimits(residual, saturated)
+  const logMedian = Math.log(checkScale('median suction', medianSuction))
+  const sigma = checkExponent('sigma', parameters.sigma)
+  const l = checkConnection(poreConnection, -2)
+  const held = heldContents(residual, saturated)
+  const range = saturated - residual
+  const deviation = (suction: number) => (Math.log(suction) - logMedian) / sigma
+  return {
+    kind: 'Kosugi 1996',
+    parameters: { residual, saturated, medianSuction, sigma, poreConnection },
+    saturated,
+    residual,
+    breakpoints: [],
+    waterContent: (suction) =>
+      finiteSuction(suction) > 0 ? contentOf(logNormalTail(deviation(suction)), residual, saturated) : saturated,
+    capacity: (suction) =>
+      (finiteSuction(suction) > 0
+        ? ((range / sigma) * Math.exp(-(deviation(suction) ** 2) / 2 - Math.log(suction))) / Math.sqrt(2 * Math.PI)
+        : 0) as WaterCapacity,
+    suction: (content) => {
+      const lack = (saturated - numberIn(content, held)) / range
+      if (lack === 0) return 0 as SuctionHead
+      const y =
+        lack < 0.5 ? -normalTailInverse(Math.log(lack)) : normalTailInverse(Math.log((content - residual) / range))
+      return reachable(Math.exp(logMedian + sigma * y), content, held)
+    },
+    relativeConductivity: (suction) =>
+      (finiteSuction(suction) > 0
+        ? Math.exp(l * logNormalTail(deviation(suction)) + 2 * logNormalTail(deviation(suction) + sigma))
+        : 1) as Share,
+  }
+}

@@ -1,0 +1,101 @@
+import { numberIn } from '../../quantity/guard.js'
+import type { InverseSuction, WaterCapacity } from '../../quantity/inverse-suction.js'
+import type { Share } from '../../quantity/share.js'
+import type { SuctionHead } from '../../quantity/suction.js'
+import type { WaterContent } from '../../quantity/water-content.js'
+import {
+  checkAlpha,
+  checkConnection,
+  checkExponent,
+  checkLimits,
+  contentOf,
+  finiteSuction,
+  heldContents,
+  logSaturation,
+  reachable,
+} from './curve-limits.js'
+import type { ConductiveModel, RetentionModel } from './retention-model.js'
+import { type Curve, conductingPart, fallAt, logSaturationAt, logSuctionOf } from './van-genuchten-form.js'
+
+/** The numbers of a van Genuchten curve with m = 1 - 1/n. */
+export interface VanGenuchtenParameters {
+  /** Residual water content. Unit: m³/m³. Range: [0, 1). */
+  readonly residual: WaterContent
+  /** Saturated water content. Unit: m³/m³. Range: (0, 1]. */
+  readonly saturated: WaterContent
+  /** Scale of the suction. Unit: 1/cm. Range: (0, ∞). */
+  readonly alpha: InverseSuction
+  /** Exponent; the larger, the more uniform the pores. Unit: 1. Range: (1, ∞). */
+  readonly n: number
+  /** Exponent of pore connection and tortuosity in the conductivity, 0.5 unless it was fitted. Unit: 1. Range: (-∞, ∞). */
+  readonly poreConnection?: number
+}
+
+/**
+ * Retention curve of van Genuchten (1980) with Mualem's conductivity.
+ *
+ * ```math
+ * S = \left(1 + (\alpha s)^n\right)^{-m}, \quad m = 1 - 1/n, \quad \theta = \theta_r + (\theta_s - \theta_r) S,
+ * \quad K / K_s = S^l \left(1 - (1 - S^{1/m})^m\right)^2
+ * ```
+ *
+ * The conductivity keeps its digits in the dry end, where the printed form cancels.
+ *
+ * @param parameters - The numbers of the curve.
+ * @returns The curve.
+ * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated, or when the pore connection
+ * is so negative that the conductivity would rise as the medium dries.
+ * @source van Genuchten, M. Th. (1980), Soil Science Society of America Journal 44:892-898, Eqs. 3, 8 and 21-23
+ * @example
+ * ```ts
+ * const medium = vanGenuchten1980({
+ *   residual: waterContent(0.045),
+ *   saturated: waterContent(0.43),
+ *   alpha: perCentimetre(0.145),
+ *   n: 2.68,
+ * })
+ * medium.waterContent(centimetresOfSuction(10)) // => 0.214344
+ * medium.relativeConductivity(centimetresOfSuction(10)) // => 0.0212212
+ * ```
+ */
+export function vanGenuchten1980(parameters: VanGenuchtenParameters): ConductiveModel {
+  const { residual, saturated, alpha, poreConnection = 0.5 } = parameters
+  const n = checkExponent('n', parameters.n, 1)
+  const curve: Curve = { logAlpha: Math.log(checkAlpha(alpha)), n, m: 1 - 1 / n }
+  const l = checkConnection(poreConnection, -2 / curve.m)
+  return {
+    kind: 'van Genuchten 1980',
+    parameters: { residual, saturated, alpha, n, poreConnection },
+    ...retentionOf(curve, residual, saturated),
+    relativeConductivity: (suction) =>
+      (finiteSuction(suction) > 0
+        ? Math.exp(l * logSaturationAt(curve, suction) + 2 * Math.log(conductingPart(curve, suction)))
+        : 1) as Share,
+  }
+}
+
+/** The retention part of every model whose effective saturation is (1 + (αs)ⁿ)⁻ᵐ. */
+export function retentionOf(
+  curve: Curve,
+  residual: WaterContent,
+  saturated: WaterContent,
+): Omit<RetentionModel, 'kind' | 'parameters' | 'relativeConductivity'> {
+  checkLimits(residual, saturated)
+  const held = heldContents(residual, saturated)
+  const range = saturated - residual
+  return {
+    saturated,
+    residual,
+    breakpoints: [],
+    waterContent: (suction: SuctionHead) =>
+      finiteSuction(suction) > 0 ? contentOf(logSaturationAt(curve, suction), residual, saturated) : saturated,
+    capacity: (suction: SuctionHead) =>
+      (finiteSuction(suction) > 0 ? range * fallAt(curve, suction) : 0) as WaterCapacity,
+    suction: (content: WaterContent) =>
+      reachable(
+        Math.exp(logSuctionOf(curve, logSaturation(numberIn(content, held), residual, saturated))),
+        content,
+        held,
+      ),
+  }
+}

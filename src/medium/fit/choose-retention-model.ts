@@ -1,0 +1,67 @@
+import { attempt } from '../../quantity/attempt.js'
+import { InputError } from '../../quantity/errors.js'
+import type { RetentionFitRequest } from './fit-problem.js'
+import type { RetentionFit } from './fit-result.js'
+import { fitRetention } from './fit-retention.js'
+import type { RetentionForm } from './retention-form.js'
+
+/** Which models compete for which points. */
+export interface RetentionChoiceRequest extends Omit<RetentionFitRequest, 'form'> {
+  /** The models that compete: a list of forms, or `allRetentionForms`. */
+  readonly forms: readonly RetentionForm[]
+}
+
+/** The fits of several models to the same points. */
+export interface RetentionChoice {
+  /** The fit with the lowest information criterion. */
+  readonly best: RetentionFit
+  /** All fits, the best first. */
+  readonly fits: readonly RetentionFit[]
+  /** The models that these points cannot tell, with the reason. */
+  readonly refused: readonly { readonly kind: string; readonly reason: string }[]
+}
+
+/**
+ * Fits several retention models to the same points and puts them in the order of Akaike's information criterion, which weighs
+ * the misfit against the number of parameters.
+ *
+ * ```math
+ * \mathrm{AICc} = N \ln\frac{\sum r_i^2}{N} + 2k + \frac{2k(k+1)}{N-k-1}
+ * ```
+ *
+ * A model that is better by less than 2 is not really better: take the simpler one.
+ *
+ * @param request - Points, models and what is known already.
+ * @returns The best fit, all fits in order, and the models that were refused.
+ * @throws `DomainError` outside the ranges; `InputError` when every model is refused.
+ * @source Hurvich, C. M. and Tsai, C.-L. (1989), Biometrika 76:297-307 [from memory]
+ * @example
+ * ```ts
+ * const readings = [[1, 0.918], [5, 0.861], [10, 0.781], [20, 0.66], [50, 0.484], [100, 0.373], [300, 0.252]] as const
+ * const choice = chooseRetentionModel({
+ *   forms: [formVanGenuchten1980, formCampbell1974],
+ *   points: readings.map(([s, w]) => ({ suction: centimetresOfSuction(s), waterContent: waterContent(w) })),
+ * })
+ * choice.best.model.kind // => 'van Genuchten 1980'
+ * ```
+ */
+export function chooseRetentionModel({ forms, ...request }: RetentionChoiceRequest): RetentionChoice {
+  const fits: RetentionFit[] = []
+  const refused: { kind: string; reason: string }[] = []
+  for (const form of forms) {
+    const fit = attempt(() => fitRetention({ ...request, form }))
+    if (fit.ok) fits.push(fit.value)
+    else if (fit.error.code === 'outside-domain') throw fit.error
+    else refused.push({ kind: form.kind, reason: fit.error.message })
+  }
+  fits.sort((a, b) => a.aicc - b.aicc)
+  const [best] = fits
+  if (best === undefined) {
+    throw new InputError(
+      'points',
+      `no model can be told: ${refused.map(({ reason }) => reason).join(' | ') || 'none was given'}`,
+      'measure at more suctions, or fix saturated or residual',
+    )
+  }
+  return { best, fits, refused }
+}

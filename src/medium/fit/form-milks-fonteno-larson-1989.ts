@@ -1,0 +1,17 @@
+import type { InverseSuction } from '../../quantity/inverse-suction.js'
+import { milksFontenoLarson1989 } from '../curves/milks-fonteno-larson-1989.js'
+import type { RetentionForm } from './retention-form.js'
+
+/** How `milksFontenoLarson1989` is fitted. */
+export const formMilksFontenoLarson1989: RetentionForm = {
+  kind: 'Milks, Fonteno and Larson 1989',
+  hasResidual: true,
+  conducts: false,
+  shape: [
+    { name: 'alpha', role: 'inverse suction', trials: 8 },
+    { name: 'n', role: 'exponent', least: 0, most: 30, trials: [0.6, 1.2, 2.5, 5] },
+    { name: 'm', role: 'exponent', least: 0, most: 30, trials: [0.1, 0.4, 1, 3] },
+  ],
+  make: (saturated, residual, [alpha = 0, n = 0, m = 0]) =>
+    milksFontenoLarson1989({ residual, saturated, alpha: alpha as InverseSuction, n, m }),
+}

@@ -1,0 +1,18 @@
+import type { InverseSuction } from '../../quantity/inverse-suction.js'
+import { vanGenuchtenBurdine1980 } from '../curves/van-genuchten-burdine-1980.js'
+import { connected } from './form-van-genuchten-1980.js'
+import type { RetentionForm } from './retention-form.js'
+
+/** How `vanGenuchtenBurdine1980` is fitted. */
+export const formVanGenuchtenBurdine1980: RetentionForm = {
+  kind: 'van Genuchten and Burdine 1980',
+  hasResidual: true,
+  conducts: true,
+  shape: [
+    { name: 'alpha', role: 'inverse suction', trials: 10 },
+    { name: 'n', role: 'exponent', least: 2, most: 30, trials: [2.08, 2.2, 2.5, 3, 4, 7] },
+  ],
+  minConnection: -0.99,
+  make: (saturated, residual, [alpha = 0, n = 0], connection) =>
+    vanGenuchtenBurdine1980({ residual, saturated, alpha: alpha as InverseSuction, n, ...connected(connection) }),
+}

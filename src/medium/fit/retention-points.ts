@@ -1,0 +1,77 @@
+import type { Domain } from '../../quantity/domain.js'
+import { InputError } from '../../quantity/errors.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { HydraulicConductivity } from '../../quantity/hydraulic-conductivity.js'
+import type { SuctionHead } from '../../quantity/suction.js'
+import type { WaterContent } from '../../quantity/water-content.js'
+import { WATER_CONTENT } from '../bench/phase-domains.js'
+
+/** One measured point of a retention curve. */
+export interface RetentionPoint {
+  /** Suction at which it was measured. Unit: cm. Range: [0, 1e8]. */
+  readonly suction: SuctionHead
+  /** Water content there. Unit: m³/m³. Range: [0, 1]. */
+  readonly waterContent: WaterContent
+  /** Conductivity there, if it was measured. Unit: cm/h. Range: (0, ∞). */
+  readonly conductivity?: HydraulicConductivity
+}
+
+const SUCTION: Domain = {
+  quantity: 'suction',
+  unit: 'cm',
+  min: 0,
+  max: 1e8,
+  ends: '[]',
+  hint: 'give suction as a positive head in cm; kPa go through kilopascalsOfSuction()',
+}
+const CONDUCTIVITY: Domain = {
+  quantity: 'conductivity',
+  unit: 'cm/h',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'leave a point that has no conductivity without one',
+}
+
+/** What the points cover. */
+export interface Covered {
+  /** Smallest and largest suction above zero. */
+  readonly minSuction: number
+  readonly maxSuction: number
+  readonly minContent: number
+  readonly maxContent: number
+  /** How many suctions differ. */
+  readonly suctions: number
+  /** How many points have a conductivity. */
+  readonly conductivities: number
+}
+
+/** Refuses impossible points and tells what the others cover. */
+export function checkPoints(points: readonly RetentionPoint[]): Covered {
+  const suctions = points.map((point) => numberIn(point.suction, SUCTION, 'suction'))
+  const contents = points.map((point) => numberIn(point.waterContent, WATER_CONTENT, 'waterContent'))
+  let conductivities = 0
+  for (const { conductivity } of points) {
+    if (conductivity === undefined) continue
+    numberIn(conductivity, CONDUCTIVITY)
+    conductivities++
+  }
+  const positive = suctions.filter((suction) => suction > 0)
+  const minContent = Math.min(...contents)
+  const maxContent = Math.max(...contents)
+  if (positive.length < 2 || !(maxContent > minContent)) {
+    throw new InputError(
+      'points',
+      'they do not show how the water content falls with suction',
+      'measure at several suctions above zero, from near saturation to well drained',
+    )
+  }
+  return {
+    minSuction: Math.min(...positive),
+    maxSuction: Math.max(...positive),
+    minContent,
+    maxContent,
+    suctions: new Set(suctions).size,
+    conductivities,
+  }
+}

@@ -1,0 +1,119 @@
+import type { Domain } from '../../quantity/domain.js'
+import { InputError } from '../../quantity/errors.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { AirFilledPorosity } from '../../quantity/share.js'
+import type { SuctionHead } from '../../quantity/suction.js'
+import type { Volume } from '../../quantity/volume.js'
+import type { WaterContent } from '../../quantity/water-content.js'
+import { bottomSuctionAtRest } from '../container/bottom-suction.js'
+import { meanContentAtRest } from '../container/container-water.js'
+import { checkPorosity } from '../container/water-and-air.js'
+import { limitFindings } from './limit-findings.js'
+import { refillPointByDepletion, refillPointBySuction } from './refill-point.js'
+import type { IrrigationLimits, LimitsRequest, WaterLimit } from './water-limits.js'
+
+const LEAST_AIR: Domain = {
+  quantity: 'least air',
+  unit: '1',
+  min: 0,
+  max: 1,
+  ends: '[)',
+  hint: 'give the air-filled porosity below which roots suffer, or leave it out',
+}
+const DEPLETION: Domain = {
+  quantity: 'depletion',
+  unit: '1',
+  min: 0,
+  max: 1,
+  ends: '[)',
+  hint: 'give the share of the available water that may be used, or leave it out',
+}
+/** End of the water buffering capacity of De Boodt and Verdonck (1972). */
+const END_OF_BUFFER = 100 as SuctionHead
+
+/**
+ * Full point and refill point of a container from its medium, and which need sets each. The full point is container capacity, or less
+ * where the roots need more air than a drained container leaves. The refill point is the wetter of those that the allowed depletion
+ * and the allowed suction give.
+ *
+ * Both belong to this container and this curve. Compare them with what probe and scale show on the crop before anything waters by
+ * them: a wrong limit can cost the crop.
+ *
+ * ```math
+ * \theta_f = \min(\theta_{CC}, \phi - \varepsilon_{min}), \quad \theta_r = \max(\theta_{depletion}, \theta_{suction})
+ * ```
+ *
+ * @param request - Container, medium and needs.
+ * @returns The two points, what binds each, and warnings.
+ * @throws `DomainError` outside the ranges; `InputError` when neither depletion nor suction is given, or when the needs contradict
+ * the medium.
+ * @validity Water at rest, one medium of even packing, no hysteresis.
+ * @source FAO Irrigation and Drainage Paper 56 (1998), Eqs. 82 and 83 (depletion)
+ * @source De Boodt, M. and Verdonck, O. (1972), Acta Horticulturae 26:37-44 (water up to 100 cm); bounds of the classes checked in independent open restatements
+ * @example
+ * ```ts
+ * const medium = vanGenuchten1980({
+ *   residual: waterContent(0.12),
+ *   saturated: waterContent(0.93),
+ *   alpha: perCentimetre(0.1),
+ *   n: 1.6,
+ * })
+ * const container = boxContainer({ length: centimetres(100), width: centimetres(15), height: centimetres(7.5) })
+ * const limits = irrigationLimits({ container, medium, depletion: percent(25), maxSuction: centimetresOfSuction(30) })
+ * limits.full // => { waterContent: 0.870978, limit: 'container capacity' }
+ * limits.refill.limit // => 'depletion'
+ * ```
+ */
+export function irrigationLimits(request: LimitsRequest): IrrigationLimits {
+  const { container, medium, minAir, depletion, maxSuction, suctionHeight } = request
+  const porosity = checkPorosity(request.porosity, medium)
+  const capacity: WaterLimit = {
+    waterContent: meanContentAtRest({ container, medium }) as WaterContent,
+    limit: 'container capacity',
+  }
+  const considered = [capacity]
+  let full = capacity
+  if (minAir !== undefined) {
+    const airy: WaterLimit = {
+      waterContent: (porosity - numberIn(minAir, LEAST_AIR)) as WaterContent,
+      limit: 'least air',
+    }
+    considered.push(airy)
+    if (airy.waterContent < full.waterContent) full = airy
+  }
+  const refills: WaterLimit[] = []
+  if (depletion !== undefined) {
+    numberIn(depletion, DEPLETION)
+    const lowerLimit = request.lowerLimit ?? medium.waterContent(END_OF_BUFFER)
+    const content = refillPointByDepletion({ fullPoint: full.waterContent, lowerLimit, depletion })
+    refills.push({ waterContent: content, limit: 'depletion' })
+  }
+  if (maxSuction !== undefined) {
+    const place = suctionHeight === undefined ? {} : { suctionHeight }
+    const content = refillPointBySuction({ container, medium, maxSuction, ...place })
+    refills.push({ waterContent: content, limit: 'suction' })
+  }
+  const [first, second] = refills
+  if (first === undefined)
+    throw new InputError('depletion and maxSuction', 'both are missing', 'say by which of them to water')
+  const refill = second !== undefined && second.waterContent > first.waterContent ? second : first
+  if (refill.waterContent <= medium.residual)
+    throw new InputError(
+      'lowerLimit',
+      `the medium never dries to ${refill.waterContent} m³/m³, its curve ends at ${medium.residual} m³/m³`,
+      'give a lower limit above the residual water content, or less depletion',
+    )
+  const bottomSuctionAtRefill = bottomSuctionAtRest({ container, medium, waterContent: refill.waterContent })
+  const middle = (bottomSuctionAtRefill + container.height / 2) as SuctionHead
+  const conductivity = medium.relativeConductivity
+  const limits = {
+    full,
+    refill,
+    considered: [...considered, ...refills],
+    airAtFull: (porosity - full.waterContent) as AirFilledPorosity,
+    bottomSuctionAtRefill,
+    ...(conductivity ? { conductivityAtRefill: conductivity(middle) } : {}),
+    waterBetween: ((full.waterContent - refill.waterContent) * container.volume) as Volume,
+  }
+  return { ...limits, warnings: limitFindings(request, limits, porosity - capacity.waterContent) }
+}

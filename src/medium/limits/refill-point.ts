@@ -1,0 +1,135 @@
+import type { Domain } from '../../quantity/domain.js'
+import { InputError } from '../../quantity/errors.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { Length } from '../../quantity/length.js'
+import type { DepletionFraction } from '../../quantity/share.js'
+import type { SuctionHead } from '../../quantity/suction.js'
+import type { WaterContent } from '../../quantity/water-content.js'
+import { WATER_CONTENT } from '../bench/phase-domains.js'
+import type { Container } from '../container/container.js'
+import { meanContentAtRest } from '../container/container-water.js'
+import type { RetentionModel } from '../curves/retention-model.js'
+
+/** The water that plants may use and how much of it. */
+export interface AllowedDepletion {
+  /** Upper limit of the available water: container capacity, or field capacity in a field. Unit: m³/m³. Range: [0, 1]. */
+  readonly fullPoint: WaterContent
+  /** Water content at which the available water ends. Unit: m³/m³. Range: [0, 1]. */
+  readonly lowerLimit: WaterContent
+  /** Management allowed depletion: share of the available water to use before watering. Unit: 1. Range: [0, 1]. */
+  readonly depletion: DepletionFraction
+}
+
+const DEPLETION: Domain = {
+  quantity: 'depletion',
+  unit: '1',
+  min: 0,
+  max: 1,
+  ends: '[]',
+  hint: 'give the share of the available water that may be used',
+}
+const SUCTION: Domain = {
+  quantity: 'suction',
+  unit: 'cm',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give the suction at which to water, as a tensiometer shows it',
+}
+
+const HEIGHT: Domain = {
+  quantity: 'height above the bottom',
+  unit: 'cm',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give the place of the tensiometer',
+}
+
+/**
+ * Refill point by management allowed depletion.
+ *
+ * ```math
+ * \theta_r = \theta_f - p \, (\theta_f - \theta_l)
+ * ```
+ *
+ * Tables of the depletion fraction come from field soils with deep roots. In a container they are guides: begin with less and watch
+ * the crop.
+ *
+ * @param limits - Full point, lower limit and depletion.
+ * @returns Water content at which to water. Unit: m³/m³.
+ * @throws `DomainError` outside the ranges; `InputError` when the lower limit is not below the full point.
+ * @source FAO Irrigation and Drainage Paper 56 (1998), Eqs. 82 and 83
+ * @example
+ * ```ts
+ * refillPointByDepletion({ fullPoint: waterContent(0.6), lowerLimit: waterContent(0.1), depletion: percent(20) }) // => 0.5
+ * ```
+ */
+export function refillPointByDepletion({ fullPoint, lowerLimit, depletion }: AllowedDepletion): WaterContent {
+  numberIn(fullPoint, WATER_CONTENT, 'fullPoint')
+  numberIn(lowerLimit, WATER_CONTENT, 'lowerLimit')
+  numberIn(depletion, DEPLETION, 'depletion')
+  if (lowerLimit >= fullPoint)
+    throw new InputError(
+      'lowerLimit',
+      `a lower limit of ${lowerLimit} m³/m³ is not below the full point of ${fullPoint} m³/m³`,
+      'no water is available between them',
+    )
+  return (fullPoint - depletion * (fullPoint - lowerLimit)) as WaterContent
+}
+
+/** A container and the suction that its plants may feel. */
+export interface AllowedSuction {
+  /** The space that the medium fills. */
+  readonly container: Container
+  /** How the medium holds water. */
+  readonly medium: RetentionModel
+  /** Largest suction before watering. Unit: cm. Range: [0, ∞). */
+  readonly maxSuction: SuctionHead
+  /** Height above the bottom where it is meant; left out, half of the medium. Unit: cm. Range: [0, ∞). */
+  readonly suctionHeight?: Length
+}
+
+/**
+ * Refill point by suction: the mean water content of a container when the suction at one height has risen to a limit.
+ *
+ * ```math
+ * \theta_r = \frac{1}{V} \int_0^H \theta(s_m - z_m + z)\,A(z)\,dz
+ * ```
+ *
+ * @param limits - Container, medium, suction and height.
+ * @returns Mean water content at which to water. Unit: m³/m³.
+ * @throws `DomainError` outside the ranges; `InputError` when the height is above the medium, or when a container that has just
+ * drained already has more suction there.
+ * @validity Water at rest; while roots drink, the suction near them is larger. As for container capacity.
+ * @source hydrostatics
+ * @example
+ * ```ts
+ * const medium = vanGenuchten1980({
+ *   residual: waterContent(0.12),
+ *   saturated: waterContent(0.93),
+ *   alpha: perCentimetre(0.1),
+ *   n: 1.6,
+ * })
+ * const container = cylinderContainer({ diameter: centimetres(10), height: centimetres(12) })
+ * refillPointBySuction({ container, medium, maxSuction: centimetresOfSuction(16) }) // => 0.65310043
+ * ```
+ */
+export function refillPointBySuction(limits: AllowedSuction): WaterContent {
+  const { container, medium, suctionHeight = (container.height / 2) as Length } = limits
+  const suction = numberIn(limits.maxSuction, SUCTION, 'maxSuction')
+  const height = numberIn(suctionHeight, HEIGHT)
+  if (height > container.height)
+    throw new InputError(
+      'suctionHeight',
+      `${height} cm is above the medium of ${container.height} cm`,
+      'measure inside it',
+    )
+  if (suction < height)
+    throw new InputError(
+      'maxSuction',
+      `${suction} cm at a height of ${height} cm is less than when the container has just drained`,
+      'give more suction, or a lower place',
+    )
+  return meanContentAtRest({ container, medium, bottomSuction: (suction - height) as SuctionHead }) as WaterContent
+}

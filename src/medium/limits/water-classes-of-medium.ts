@@ -1,0 +1,41 @@
+import type { Porosity } from '../../quantity/share.js'
+import type { SuctionHead } from '../../quantity/suction.js'
+import { checkPorosity } from '../container/water-and-air.js'
+import type { RetentionModel } from '../curves/retention-model.js'
+import { type WaterClasses, waterClassesDeBoodt1972 } from './water-classes.js'
+
+/** A medium and, where it is known, its porosity. */
+export interface MediumOfPorosity {
+  /** How the medium holds water. */
+  readonly medium: RetentionModel
+  /** Total porosity; left out, the saturated water content of the curve. Unit: 1. Range: (0, 1]. */
+  readonly porosity?: Porosity
+}
+
+/**
+ * Air and water classes after De Boodt and Verdonck (1972) of a medium whose retention curve is known.
+ *
+ * ```math
+ * \theta_{10} = \theta(10\,\text{cm}), \quad \theta_{50} = \theta(50\,\text{cm}), \quad \theta_{100} = \theta(100\,\text{cm})
+ * ```
+ *
+ * @param request - Medium and porosity.
+ * @returns The classes, which add up to the pore space.
+ * @throws `DomainError` outside the range; `InputError` when the porosity is below the saturated water content.
+ * @source De Boodt, M. and Verdonck, O. (1972), Acta Horticulturae 26:37-44; bounds of the classes checked in independent open restatements
+ * @example
+ * ```ts
+ * const medium = vanGenuchten1980({
+ *   residual: waterContent(0.18),
+ *   saturated: waterContent(0.92),
+ *   alpha: perCentimetre(0.15),
+ *   n: 1.7,
+ * })
+ * waterClassesOfMedium({ medium }).airCapacity // => 0.26877373
+ * ```
+ */
+export function waterClassesOfMedium({ medium, porosity }: MediumOfPorosity): WaterClasses {
+  const at = (suction: number) => medium.waterContent(suction as SuctionHead)
+  const totalPoreSpace = checkPorosity(porosity, medium) as Porosity
+  return waterClassesDeBoodt1972({ totalPoreSpace, at10: at(10), at50: at(50), at100: at(100) })
+}

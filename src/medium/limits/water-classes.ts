@@ -1,0 +1,84 @@
+import type { Domain } from '../../quantity/domain.js'
+import { InputError } from '../../quantity/errors.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { AirFilledPorosity, Porosity } from '../../quantity/share.js'
+import type { WaterContent, WaterContentChange } from '../../quantity/water-content.js'
+import { WATER_CONTENT } from '../bench/phase-domains.js'
+
+/** A sample on the sand box: its pores and its water content at three suctions. */
+export interface ReleaseSample {
+  /** Total pore space, or the water content at zero suction. Unit: 1. Range: (0, 1]. */
+  readonly totalPoreSpace: Porosity
+  /** Water content at a suction of 10 cm. Unit: m³/m³. Range: [0, 1]. */
+  readonly at10: WaterContent
+  /** Water content at a suction of 50 cm. Unit: m³/m³. Range: [0, 1]. */
+  readonly at50: WaterContent
+  /** Water content at a suction of 100 cm. Unit: m³/m³. Range: [0, 1]. */
+  readonly at100: WaterContent
+}
+
+/** Air and water of a medium by how easily it gives the water. */
+export interface WaterClasses {
+  /** Total pore space. Unit: 1. Range: any. */
+  readonly totalPoreSpace: Porosity
+  /** Air at a suction of 10 cm. Unit: 1. Range: any. */
+  readonly airCapacity: AirFilledPorosity
+  /** Water given between 10 and 50 cm. Unit: m³/m³. Range: any. */
+  readonly easilyAvailableWater: WaterContentChange
+  /** Water given between 50 and 100 cm. Unit: m³/m³. Range: any. */
+  readonly waterBufferingCapacity: WaterContentChange
+  /** Water given between 10 and 100 cm. Unit: m³/m³. Range: any. */
+  readonly availableWater: WaterContentChange
+  /** Water still held at 100 cm. Unit: m³/m³. Range: any. */
+  readonly lessAvailableWater: WaterContent
+}
+
+const PORE_SPACE: Domain = {
+  quantity: 'total pore space',
+  unit: '1',
+  min: 0,
+  max: 1,
+  ends: '(]',
+  hint: 'give it as a share of the volume',
+}
+/**
+ * Air and water classes of a sample after De Boodt and Verdonck (1972): how its pore space divides at suctions of 10, 50 and 100 cm.
+ *
+ * ```math
+ * \mathrm{AC} = \phi - \theta_{10}, \quad \mathrm{EAW} = \theta_{10} - \theta_{50}, \quad \mathrm{WBC} = \theta_{50} - \theta_{100}
+ * ```
+ *
+ * The classes belong to the medium. What a container holds depends on its height as well: see `containerCapacity`.
+ *
+ * @param sample - Pore space and water contents.
+ * @returns The classes, which add up to the pore space.
+ * @throws `DomainError` outside the ranges; `InputError` when the water content rises with suction or exceeds the pore space.
+ * @source De Boodt, M. and Verdonck, O. (1972), Acta Horticulturae 26:37-44; bounds of the classes checked in independent open restatements
+ * @example
+ * ```ts
+ * waterClassesDeBoodt1972({
+ *   totalPoreSpace: percent(95),
+ *   at10: percentWaterContent(82),
+ *   at50: percentWaterContent(7),
+ *   at100: percentWaterContent(4),
+ * }) // => { airCapacity: 0.13, easilyAvailableWater: 0.75, waterBufferingCapacity: 0.03 }
+ * ```
+ */
+export function waterClassesDeBoodt1972({ totalPoreSpace, at10, at50, at100 }: ReleaseSample): WaterClasses {
+  numberIn(totalPoreSpace, PORE_SPACE, 'totalPoreSpace')
+  for (const content of [at10, at50, at100]) numberIn(content, WATER_CONTENT)
+  if (at10 > totalPoreSpace || at50 > at10 || at100 > at50)
+    throw new InputError(
+      'water contents',
+      `${at10}, ${at50} and ${at100} at 10, 50 and 100 cm do not fall from the pore space of ${totalPoreSpace}`,
+      'check the order of the readings and whether the sample shrank',
+    )
+  return {
+    totalPoreSpace,
+    airCapacity: (totalPoreSpace - at10) as AirFilledPorosity,
+    easilyAvailableWater: (at10 - at50) as WaterContentChange,
+    waterBufferingCapacity: (at50 - at100) as WaterContentChange,
+    availableWater: (at10 - at100) as WaterContentChange,
+    lessAvailableWater: at100,
+  }
+}

@@ -1,0 +1,45 @@
+import { InputError } from '../../quantity/errors.js'
+
+/** Where a row of a table comes from. */
+export interface SourcedRow {
+  /** The document and the place in it. */
+  readonly source: string
+  /** `read`: the numbers were seen in a copy of the table; `memory`: they were not, look them up before you rely on them. */
+  readonly known: 'read' | 'memory'
+}
+
+/** The texture classes of the United States Department of Agriculture. */
+export type TextureClass =
+  | 'sand'
+  | 'loamy sand'
+  | 'sandy loam'
+  | 'loam'
+  | 'silt'
+  | 'silt loam'
+  | 'sandy clay loam'
+  | 'clay loam'
+  | 'silty clay loam'
+  | 'sandy clay'
+  | 'silty clay'
+  | 'clay'
+
+/**
+ * The row of a table by a name that is only known when the program runs. With a name in the source text write `table.loam` or
+ * `table['clay loam']` instead: the compiler then checks it.
+ *
+ * @param table - One of the tables of this package.
+ * @param name - The name of a row.
+ * @procedure Looks the name up among the table's own names.
+ * @returns The row.
+ * @throws `InputError` for a name that the table does not have, with the names that it has.
+ * @source definition
+ * @example
+ * ```ts
+ * tableRow(texturesCarselParrish1988, 'loam').n // => 1.56
+ * ```
+ */
+export function tableRow<Row>(table: Readonly<Record<string, Row>>, name: string): Row {
+  const row = Object.hasOwn(table, name) ? table[name] : undefined
+  if (row !== undefined) return row
+  throw new InputError('name', `the table has no row "${name}"`, `take one of: ${Object.keys(table).join(', ')}`)
+}

@@ -1,0 +1,67 @@
+import { InputError } from '../../quantity/errors.js'
+import type { Mass } from '../../quantity/mass.js'
+import type { AirFilledPorosity, Porosity } from '../../quantity/share.js'
+import type { Volume } from '../../quantity/volume.js'
+import type { WaterContent } from '../../quantity/water-content.js'
+import { checkMass, checkMedium, findingsOfShares, refuseRise } from '../bench/bench-readings.js'
+import type { BenchShares } from '../bench/weighed-pot-test.js'
+
+/** The three readings of a drained medium. Masses are those of the medium, without the container. */
+export interface DrainedMedium {
+  /** Volume after draining. Unit: L. Range: (0, ∞). */
+  readonly drainedVolume: Volume
+  /** Mass after draining. Unit: g. Range: [0, ∞). */
+  readonly drainedMass: Mass
+  /** Mass when oven-dry. Unit: g. Range: [0, ∞). */
+  readonly dryMass: Mass
+}
+
+/**
+ * Pore space, air and water of a drained medium from its volume and its wet and dry mass, without a particle density: a
+ * regression on 238 substrates.
+ *
+ * ```math
+ * 100\,\phi = 96.72 - 0.038\,W, \quad 100\,\varepsilon_a = 96.72 + 0.062\,W - 100\,D
+ * ```
+ *
+ * W is dry mass over drained volume in g/L, D is wet mass over drained volume in g/mL. The difference of the two is exactly the
+ * volume of water.
+ *
+ * @param medium - Volume after draining, wet and dry mass.
+ * @returns The shares and warnings.
+ * @throws `DomainError` outside the ranges; `InputError` when the dry mass is zero or above the wet one, or when the regression
+ * leaves no pores or no room for the air.
+ * @validity Not for media with many closed pores, such as expanded polystyrene.
+ * @source Acta Horticulturae 294 (1991), paper 2, abstract
+ * @example
+ * ```ts
+ * const drained = drainedMediumRegression1991({
+ *   drainedVolume: litres(1),
+ *   drainedMass: grams(750),
+ *   dryMass: grams(100),
+ * })
+ * drained // => { airSpace: 0.2792, containerCapacity: 0.65, totalPorosity: 0.9292 }
+ * ```
+ */
+export function drainedMediumRegression1991({ drainedVolume, drainedMass, dryMass }: DrainedMedium): BenchShares {
+  const millilitres = 1000 * checkMedium('drained volume', drainedVolume)
+  const wet = checkMass('drained mass', drainedMass)
+  const dry = checkMass('dry mass', dryMass)
+  refuseRise(['drainedMass', 'dryMass'], [wet, dry])
+  const volumeWeight = (1000 * dry) / millilitres
+  const pores = (96.72 - 0.038 * volumeWeight) / 100
+  const air = (96.72 + 0.062 * volumeWeight - (100 * wet) / millilitres) / 100
+  if (dry === 0 || !(pores > 0) || air < 0) {
+    throw new InputError(
+      'drainedMass',
+      `${dry} g dry and ${wet} g wet in ${millilitres} mL give ${pores} of pores and ${air} of air`,
+      'check the readings and units; a medium this dense or wet is not one of those that were measured',
+    )
+  }
+  return {
+    airSpace: air as AirFilledPorosity,
+    containerCapacity: (pores - air) as WaterContent,
+    totalPorosity: pores as Porosity,
+    warnings: findingsOfShares(pores, volumeWeight / 1000),
+  }
+}

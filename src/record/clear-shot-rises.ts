@@ -1,0 +1,76 @@
+import type { Domain } from '../quantity/domain.js'
+import type { Duration } from '../quantity/duration.js'
+import { InputError } from '../quantity/errors.js'
+import { numberIn } from '../quantity/guard.js'
+import { equalLengths } from './equal-lengths.js'
+import { QUALITY } from './flags.js'
+
+const LASTS: Domain = {
+  quantity: 'time in which a shot shows',
+  unit: 's',
+  min: 0,
+  max: 86400,
+  ends: '(]',
+  hint: 'give the time from opening the valve until the reading has drained back',
+}
+
+/** Flags of a test of steps, with the log of the valve. */
+export interface ClearShotRisesInput {
+  /** Times of the readings. Unit: s. Range: any. */
+  readonly time: ArrayLike<number>
+  /** Readings; NaN where one is missing. Unit: any. Range: any. */
+  readonly value: ArrayLike<number>
+  /** Flags, made by `spikeTest` or `rateOfChangeTest`. */
+  readonly flags: Uint8Array
+  /** When the valve was opened, by the log, in order of time. Unit: s. Range: any. */
+  readonly log: ArrayLike<number>
+  /** A shot shows for so long. Unit: s. Range: (0, 86400]. */
+  readonly lasts: Duration
+}
+
+/**
+ * Takes back what a test of steps said of real shots: a rise after a logged shot, and the peak at its end, are no fault.
+ *
+ * @procedure In the time after each logged shot, sets suspect and failing flags to pass where the reading stands above the one before, or
+ * above the one that was last before the shot. Falls below that level stay flagged.
+ * @param input - Times, readings, flags and log.
+ * @returns New flags; the given ones are left as they are.
+ * @throws `DomainError` outside the range, `InputError` for lists of different lengths.
+ * @validity A hand that touches the probe during a shot goes unseen.
+ * @source common practice, no source
+ * @example
+ * ```ts
+ * const time = [0, 300, 600, 900, 1200, 1500]
+ * const value = [0.5, 0.5, 0.56, 0.55, 0.3, 0.549]
+ * const flags = spikeTest({ value, suspect: 0.02, fail: 0.05 }) // => [2, 3, 3, 4, 4, 2]
+ * clearShotRises({ time, value, flags, log: [310], lasts: minutes(30) }) // => [2, 3, 1, 1, 4, 2]
+ * ```
+ */
+export function clearShotRises({ time, value, flags, log, lasts }: ClearShotRisesInput): Uint8Array {
+  const long = numberIn(lasts, LASTS, 'lasts')
+  equalLengths(time, value)
+  if (flags.length !== value.length)
+    throw new InputError('flags', `has ${flags.length} entries for ${value.length} readings`, 'test the same readings')
+  const excused = flags.slice()
+  let e = 0
+  let level = Number.NaN
+  let before = Number.NaN
+  let then = -Infinity
+  for (let i = 0; i < value.length; i++) {
+    const x = value[i] as number
+    const now = time[i] as number
+    if (Number.isNaN(x)) continue
+    // A clock that was set back makes earlier entries of the log count again.
+    if (now < then) e = 0
+    while (e < log.length && (log[e] as number) <= now) {
+      if ((log[e] as number) > then) level = before
+      e++
+    }
+    const since = e > 0 ? now - (log[e - 1] as number) : Infinity
+    const doubtful = flags[i] === QUALITY.suspect || flags[i] === QUALITY.fail
+    if (doubtful && since <= long && (x > before || x > level)) excused[i] = QUALITY.pass
+    before = x
+    then = now
+  }
+  return excused
+}

@@ -1,0 +1,77 @@
+import type { Domain } from '../quantity/domain.js'
+import type { Duration } from '../quantity/duration.js'
+import { numberIn } from '../quantity/guard.js'
+import { equalLengths } from './equal-lengths.js'
+
+const STEP: Domain = {
+  quantity: 'longest step',
+  unit: 's',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'give a little more than the time between two readings',
+}
+
+/** A series that may have seams. */
+export interface SplitRecordInput {
+  /** Times of the readings, in the order in which they arrived. Unit: s. Range: any. */
+  readonly time: ArrayLike<number>
+  /** Readings; NaN where one is missing or not to be trusted. Unit: any. Range: any. */
+  readonly value: ArrayLike<number>
+  /** A longer step between two good readings ends a stretch. Unit: s. Range: (0, ∞). */
+  readonly maxStep: Duration
+}
+
+/** A stretch of good readings without a gap or a seam. */
+export interface RecordSegment {
+  /** Position of its first good reading. Unit: 1. */
+  readonly first: number
+  /** Position of its last good reading. Unit: 1. */
+  readonly last: number
+  /** Time of its first good reading. Unit: s. */
+  readonly start: number
+  /** Time of its last good reading. Unit: s. */
+  readonly end: number
+  /** Good readings in it. Unit: 1. */
+  readonly readings: number
+}
+
+/**
+ * The stretches of a record in which times run on and readings follow each other closely. Slopes, events and sums are taken inside
+ * one of them only.
+ *
+ * @procedure Ends a stretch where the next good reading is not later than the last one, or later by more than the longest step.
+ * @param input - Times, readings and longest step.
+ * @returns The stretches in order of arrival.
+ * @throws `DomainError` outside the range, `InputError` for lists of different lengths.
+ * @source definition
+ * @example
+ * ```ts
+ * splitRecord({ time: [0, 300, 600, 4200, 4500], value: [0.5, 0.5, NaN, 0.48, 0.48], maxStep: minutes(12) }).length // => 2
+ * ```
+ */
+export function splitRecord({ time, value, maxStep }: SplitRecordInput): RecordSegment[] {
+  const longest = numberIn(maxStep, STEP, 'maxStep')
+  equalLengths(time, value)
+  const segments: RecordSegment[] = []
+  let first = -1
+  let last = -1
+  let readings = 0
+  const close = () => {
+    if (first >= 0) segments.push({ first, last, start: time[first] as number, end: time[last] as number, readings })
+  }
+  for (let i = 0; i < time.length; i++) {
+    const now = time[i] as number
+    if (Number.isNaN(value[i]) || Number.isNaN(now)) continue
+    const step = first < 0 ? 0 : now - (time[last] as number)
+    if (first < 0 || !(step > 0) || step > longest) {
+      close()
+      first = i
+      readings = 0
+    }
+    last = i
+    readings++
+  }
+  close()
+  return segments
+}
