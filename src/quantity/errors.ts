@@ -7,6 +7,8 @@ import type { Domain } from './domain.js'
 export class DomainError extends Error {
   readonly code = 'outside-domain'
   override readonly name = 'DomainError'
+  /** Which argument, where the function has several. */
+  declare readonly argument: string | undefined
   declare readonly quantity: string
   declare readonly value: number
   declare readonly unit: string
@@ -14,12 +16,13 @@ export class DomainError extends Error {
   declare readonly max: number
   declare readonly ends: Domain['ends']
   declare readonly hint: string
-  constructor(value: number, span: Domain) {
-    const { ends } = span
-    const unit = span.unit === '1' ? '' : ` ${span.unit}`
+  constructor(value: number, domain: Domain, argument?: string) {
+    const unit = domain.unit === '1' ? '' : ` ${domain.unit}`
     // The range is written out, not by rangeText: every function of the package carries these bytes.
-    super(`${span.quantity} is ${value}${unit}, outside ${ends[0]}${span.min}, ${span.max}${ends[1]}: ${span.hint}`)
-    Object.assign(this, span, { value })
+    super(
+      `${argument ? `${argument}: ` : ''}${domain.quantity} is ${typeof value === 'number' ? value + unit : typeof value}, outside ${domain.ends[0]}${domain.min}, ${domain.max}${domain.ends[1]}: ${domain.hint}`,
+    )
+    Object.assign(this, domain, { value, argument })
   }
 }
 

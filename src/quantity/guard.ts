@@ -1,23 +1,38 @@
-import { type Domain, isClosedEnd } from './domain.js'
+import type { Domain } from './domain.js'
 import { DomainError } from './errors.js'
 
-/** The value, if it lies in the span. The two strict comparisons are the whole cost of the normal case. */
-export function numberIn(value: number, span: Domain): number {
-  if ((value > span.min && value < span.max) || isClosedEnd(value, span)) return value
-  throw new DomainError(value, span)
+/**
+ * The value, if it is a number in the domain; a refusal names the argument. One test of the type and two strict comparisons are
+ * the whole cost of the normal case: `'12' > 0` is true in JavaScript, so that comparisons alone would let text through.
+ */
+export function numberIn(value: number, domain: Domain, argument?: string): number {
+  if (
+    typeof value === 'number' &&
+    ((value > domain.min && value < domain.max) ||
+      (value === domain.min && domain.ends[0] === '[') ||
+      (value === domain.max && domain.ends[1] === ']'))
+  )
+    return value
+  throw new DomainError(value, domain, argument)
 }
 
 /**
- * The canonical value of a number that was entered in another unit, if it lies in the span; a refusal shows what was entered.
- * For spans that end at zero or nowhere, whose ends are the same in every unit.
+ * The canonical value of a number that was entered in another unit, if it lies in the domain; a refusal shows what was entered.
+ * For domains that end at zero or nowhere, whose ends are the same in every unit.
  */
-export function convertedIn(value: number, canonical: number, unit: string, span: Domain): number {
-  if ((canonical > span.min && canonical < span.max) || isClosedEnd(canonical, span)) return canonical
-  throw new DomainError(value, { ...span, unit })
+export function convertedIn(value: number, canonical: number, unit: string, domain: Domain): number {
+  if (
+    typeof value === 'number' &&
+    ((canonical > domain.min && canonical < domain.max) ||
+      (canonical === domain.min && domain.ends[0] === '[') ||
+      (canonical === domain.max && domain.ends[1] === ']'))
+  )
+    return canonical
+  throw new DomainError(value, { ...domain, unit })
 }
 
-/** A whole number in the span, whose hint asks for one. */
-export function wholeNumberIn(value: number, span: Domain): number {
-  if (value % 1) throw new DomainError(value, span)
-  return numberIn(value, span)
+/** A whole number in the domain, whose hint asks for one. */
+export function wholeNumberIn(value: number, domain: Domain, argument?: string): number {
+  if (value % 1) throw new DomainError(value, domain, argument)
+  return numberIn(value, domain, argument)
 }
