@@ -11,12 +11,12 @@ export const GIVEN: Domain = {
   hint: 'give the water for one container, zero or more',
 }
 export const SHOT: Domain = {
-  quantity: 'volume of the shot',
+  quantity: 'volume',
   unit: 'L',
   min: 0,
   max: Infinity,
   ends: '()',
-  hint: 'give a volume above zero',
+  hint: 'give more',
 }
 export const USE: Domain = {
   quantity: 'water use',
@@ -35,12 +35,12 @@ export const NET: Domain = {
   hint: 'give the water that must reach the roots, zero or more',
 }
 export const SUBSTRATE: Domain = {
-  quantity: 'substrate volume',
+  quantity: 'volume',
   unit: 'L',
   min: 0,
   max: Infinity,
   ends: '()',
-  hint: 'give the medium, not the pot',
+  hint: 'give more',
 }
 export const WATER_CONTENT: Domain = {
   quantity: 'water content',
@@ -48,7 +48,7 @@ export const WATER_CONTENT: Domain = {
   min: 0,
   max: 1,
   ends: '[]',
-  hint: 'give water per volume of medium',
+  hint: 'give a share of the volume',
 }
 export const CAPACITY: Domain = {
   quantity: 'container capacity',
@@ -59,12 +59,12 @@ export const CAPACITY: Domain = {
   hint: 'give the water content after free drainage, measured in this container',
 }
 export const DRAIN_FRACTION: Domain = {
-  quantity: 'drain fraction',
+  quantity: 'share',
   unit: '1',
   min: 0,
   max: 1,
   ends: '[)',
-  hint: 'give the share to drain',
+  hint: 'give less',
 }
 export const SHARE: Domain = {
   quantity: 'share',
@@ -131,12 +131,12 @@ export const PONDING: Domain = {
   hint: 'give the depth of water that may stand, above zero',
 }
 export const EMITTER_FLOW: Domain = {
-  quantity: 'emitter flow',
+  quantity: 'flow',
   unit: 'L/h',
   min: 0,
   max: Infinity,
   ends: '()',
-  hint: 'give the measured flow',
+  hint: 'give more',
 }
 export const WETTED_AREA: Domain = {
   quantity: 'area',
@@ -145,14 +145,6 @@ export const WETTED_AREA: Domain = {
   max: Infinity,
   ends: '()',
   hint: 'give the area on which the water falls, above zero',
-}
-export const FILL_TIME: Domain = {
-  quantity: 'line fill',
-  unit: 's',
-  min: 0,
-  max: 3600,
-  ends: '[]',
-  hint: 'time it until all emitters run',
 }
 export const DEPTH_USE: Domain = {
   quantity: 'water use',
@@ -168,15 +160,7 @@ export const MOMENT: Domain = {
   min: -62135596800,
   max: 253402300799,
   ends: '[]',
-  hint: 'give seconds since 1970, not milliseconds',
-}
-export const MAX_RUN_TIME: Domain = {
-  quantity: 'longest run time',
-  unit: 's',
-  min: 0,
-  max: 86400,
-  ends: '(]',
-  hint: 'every valve needs one',
+  hint: 'give seconds since 1970',
 }
 export const ZONE_FLOW: Domain = {
   quantity: 'flow of the zone',
@@ -195,20 +179,20 @@ export const PUMP_FLOW: Domain = {
   hint: 'give the flow that the pump holds at working pressure',
 }
 export const EMITTERS: Domain = {
-  quantity: 'emitters',
+  quantity: 'number',
   unit: '1',
-  min: 1,
-  max: 100000,
-  ends: '[]',
-  hint: 'give a whole number',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'give more',
 }
 export const MAX_PER_DAY: Domain = {
-  quantity: 'daily limit',
+  quantity: 'volume',
   unit: 'L',
   min: 0,
   max: Infinity,
   ends: '[)',
-  hint: 'every plan needs one',
+  hint: 'give zero or more',
 }
 export const LIGHT_THRESHOLD: Domain = {
   quantity: 'light between shots',
@@ -216,17 +200,18 @@ export const LIGHT_THRESHOLD: Domain = {
   min: 0,
   max: Infinity,
   ends: '()',
-  hint: 'give a sum above zero',
+  hint: 'give more',
 }
 export const CHANGE: Domain = {
-  quantity: 'change of water content',
+  quantity: 'change',
   unit: 'm³/m³',
   min: 0,
   max: 1,
   ends: '[]',
   hint: 'give zero or more',
 }
-export const PART_OF_DAY: Domain = {
+/** How long a valve is open, at rest, late, or fills its line. */
+export const VALVE_TIME: Domain = {
   quantity: 'time',
   unit: 's',
   min: 0,

@@ -10,13 +10,13 @@ import type { WaterContentChange } from '../quantity/water-content.js'
 export interface Emitters {
   /** Flow of one emitter. Unit: L/h. Range: (0, ∞). */
   readonly emitterFlow: Flow
-  /** Number of emitters. Unit: 1. Range: integers [1, 100000]. */
+  /** Number of emitters; a mean need not be whole. Unit: 1. Range: (0, ∞). */
   readonly emitters: number
 }
 
 /** Emitters and the line to them, which may be empty before they run. */
 export interface EmitterLine extends Emitters {
-  /** Time from opening the valve until all emitters run; none by default. Unit: s. Range: [0, 3600]. */
+  /** Time from opening the valve until all emitters run; none by default. Unit: s. Range: [0, 86400]. */
   readonly lineFill?: Duration
 }
 
@@ -42,7 +42,7 @@ export interface ShotWish extends Substrate, DrainWish {
 export interface ValveLimits {
   /** Shortest time for which the valve may open. Unit: s. Range: [0, 86400]. */
   readonly minRunTime: Duration
-  /** Longest time for which the valve may open. Unit: s. Range: (0, 86400]. */
+  /** Longest time for which the valve may open. Unit: s. Range: [0, 86400]. */
   readonly maxRunTime: Duration
 }
 

@@ -1,6 +1,6 @@
 import * as z from 'zod'
 import { waterStore } from '../flow/water-store.js'
-import { EMITTERS, MAX_RUN_TIME, PART_OF_DAY, WATER_CONTENT } from '../irrigation/domains.js'
+import { EMITTERS, VALVE_TIME, WATER_CONTENT } from '../irrigation/domains.js'
 import { inOrder } from '../irrigation/in-order.js'
 import { type DayPlan, type PlannedShot, SHOT_REASONS } from '../irrigation/plan/day-plan.js'
 import { PLAN_CAUSES, PLAN_FINDING_CODES } from '../irrigation/plan/plan-finding.js'
@@ -71,7 +71,7 @@ const limitsShape = () => ({
 })
 
 const emittersShape = () => ({
-  emitters: numberField(EMITTERS, true),
+  emitters: numberField(EMITTERS),
   emitterFlow: planned('Flow', 'emitterFlow', 'flow of one emitter'),
   lineFill: planned('Duration', 'lineFill', 'time until all emitters run'),
 })
@@ -80,7 +80,7 @@ const shotShape = () => ({
   time: instantField('when it begins'),
   volume: quantityField('Volume', 'water for the container'),
   perEmitter: quantityField('Volume', 'water from each emitter'),
-  runTime: quantityField('Duration', 'how long the valve is open', PART_OF_DAY),
+  runTime: quantityField('Duration', 'how long the valve is open', VALVE_TIME),
   reason: choiceField('why now', SHOT_REASONS),
   waterContent: quantityField('WaterContent', 'water content just before it', WATER_CONTENT),
 })
@@ -169,7 +169,7 @@ export function planRequestSchema(unknownKeys: UnknownKeys) {
           containerCapacity: quantityField('WaterContent', 'water content above which water drains'),
           minContent: quantityField('WaterContent', 'water content below which plants get nothing'),
           bypass: quantityField('Share', 'share of a shot that passes by the medium'),
-          drainLag: quantityField('Duration', 'time in which drain falls to about a third', MAX_RUN_TIME),
+          drainLag: quantityField('Duration', 'time in which drain falls to about a third', VALVE_TIME),
         },
         unknownKeys,
       ),

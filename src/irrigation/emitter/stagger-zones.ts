@@ -4,7 +4,8 @@ import { InputError } from '../../quantity/errors.js'
 import type { Flow } from '../../quantity/flow.js'
 import { numberIn } from '../../quantity/guard.js'
 import { ADVICE, type Advice } from '../advice.js'
-import { MAX_RUN_TIME, MOMENT, PART_OF_DAY, PUMP_FLOW, ZONE_FLOW } from '../domains.js'
+import { MOMENT, PUMP_FLOW, VALVE_TIME, ZONE_FLOW } from '../domains.js'
+import { listOf } from '../list-of.js'
 import { firstFit, forgetBefore, idlePump, type PumpProfile, take } from './pump-profile.js'
 import type { StaggerFinding } from './stagger-findings.js'
 
@@ -14,7 +15,7 @@ export interface ZoneShot {
   readonly zone: string
   /** When it is wanted. Unit: s. Range: [-62135596800, 253402300799]. */
   readonly time: Instant
-  /** How long the valve is open. Unit: s. Range: (0, 86400]. */
+  /** How long the valve is open. Unit: s. Range: [0, 86400]. */
   readonly runTime: Duration
   /** Flow of the whole zone while it is open. Unit: L/h. Range: (0, ∞). */
   readonly flow: Flow
@@ -72,7 +73,7 @@ interface Placed extends StaggeredShot {
  */
 export function staggerZones(shots: readonly ZoneShot[], pump: SharedPump): StaggeredShots {
   const max = numberIn(pump.maxFlow, PUMP_FLOW, 'maxFlow')
-  const rest = numberIn(pump.minRest, PART_OF_DAY, 'minRest')
+  const rest = numberIn(pump.minRest, VALVE_TIME, 'minRest')
   const profile = idlePump()
   const free = new Map<string, number>()
   const placed = wantedOrder(shots, max).map((shot): Placed => {
@@ -91,12 +92,11 @@ export function staggerZones(shots: readonly ZoneShot[], pump: SharedPump): Stag
 
 /** The shots by the moment at which they are wanted, each checked. */
 function wantedOrder(shots: readonly ZoneShot[], max: number): ZoneShot[] {
-  if (!Array.isArray(shots)) throw new InputError('shots', 'is no list', 'give the shots of all zones as an array')
-  for (const { zone, time, runTime, flow } of shots) {
+  for (const { zone, time, runTime, flow } of listOf(shots, 'shots')) {
     if (typeof zone !== 'string' || zone === '')
       throw new InputError('shots.zone', 'is no name', 'name the zone of each shot; equal names are one valve')
     numberIn(time, MOMENT)
-    numberIn(runTime, MAX_RUN_TIME)
+    numberIn(runTime, VALVE_TIME)
     if (numberIn(flow, ZONE_FLOW) > max)
       throw new InputError(
         zone,
@@ -116,7 +116,7 @@ function place(profile: PumpProfile, shot: ZoneShot, own: number, rest: number, 
 }
 
 function findingsOf(placed: readonly Placed[], pump: SharedPump): StaggerFinding[] {
-  const maxDelay = numberIn(pump.maxDelay ?? 1800, PART_OF_DAY, 'maxDelay')
+  const maxDelay = numberIn(pump.maxDelay ?? 1800, VALVE_TIME, 'maxDelay')
   const lastEnd = pump.lastEnd === undefined ? Number.POSITIVE_INFINITY : numberIn(pump.lastEnd, MOMENT, 'lastEnd')
   const findings: StaggerFinding[] = []
   for (const { zone, time, delay, end } of placed) {

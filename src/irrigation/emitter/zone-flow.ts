@@ -2,7 +2,7 @@ import type { Area } from '../../quantity/area.js'
 import type { Duration } from '../../quantity/duration.js'
 import type { ApplicationRate } from '../../quantity/evapotranspiration-hourly.js'
 import type { Flow } from '../../quantity/flow.js'
-import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
+import { numberIn } from '../../quantity/guard.js'
 import type { Volume } from '../../quantity/volume.js'
 import { EMITTER_FLOW, EMITTERS, GIVEN, ON_TIME, WETTED_AREA } from '../domains.js'
 import type { Emitters } from '../terms.js'
@@ -24,7 +24,7 @@ import type { Emitters } from '../terms.js'
  * ```
  */
 export function zoneFlow({ emitterFlow, emitters }: Emitters): Flow {
-  return (numberIn(emitterFlow, EMITTER_FLOW, 'emitterFlow') * wholeNumberIn(emitters, EMITTERS, 'emitters')) as Flow
+  return (numberIn(emitterFlow, EMITTER_FLOW, 'emitterFlow') * numberIn(emitters, EMITTERS, 'emitters')) as Flow
 }
 
 /** Emitters and the surface on which their water falls. */

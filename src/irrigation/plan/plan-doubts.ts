@@ -30,10 +30,10 @@ export function contentDoubt(
 }
 
 /** What is odd in a request that can be planned all the same. */
-export function doubtsOf(request: DayPlanRequest): PlanFinding[] {
+export function doubtsOf(request: DayPlanRequest, due: ReadonlyMap<number, number>): PlanFinding[] {
   const { container, waterContent } = request
   const doubt = contentDoubt(waterContent, container, 'waterContent')
-  return [...(doubt === undefined ? [] : [doubt]), ...demandDoubt(request), ...timesDropped(request)]
+  return [...(doubt === undefined ? [] : [doubt]), ...demandDoubt(request), ...timesDropped(request, due)]
 }
 
 /** A container whose plants drink its whole volume in a day is watered with a wrong unit, or is far too small to plan for. */
@@ -46,17 +46,13 @@ function demandDoubt({ demand, step, container }: DayPlanRequest): PlanFinding[]
 }
 
 /** Set times that lie outside the plan, or beside another one in the same step. Those in the plan are told when it is made. */
-function timesDropped(request: DayPlanRequest): PlanFinding[] {
+function timesDropped(request: DayPlanRequest, due: ReadonlyMap<number, number>): PlanFinding[] {
   if (request.trigger.by !== 'clock') return []
-  const seen = new Set<number>()
-  const findings: PlanFinding[] = []
-  for (const time of [...request.trigger.times].sort((a, b) => a - b)) {
+  return request.trigger.times.flatMap((time) => {
     const step = stepOf(request, time)
-    if (step < 0 || step >= request.demand.length) findings.push(timeDropped(time, 'outside-plan'))
-    else if (seen.has(step)) findings.push(timeDropped(time, 'rest'))
-    seen.add(step)
-  }
-  return findings
+    const outside = step < 0 || step >= request.demand.length
+    return outside || due.get(step) !== time ? [timeDropped(time, outside ? 'outside-plan' : 'rest')] : []
+  })
 }
 
 /** A set time at which no shot is given, and why. */

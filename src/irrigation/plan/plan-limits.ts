@@ -1,18 +1,16 @@
 import type { ContainerFlow } from '../../flow/container-flow.js'
 import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
-import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
+import { numberIn } from '../../quantity/guard.js'
 import {
   CHANGE,
   DRAIN_FRACTION,
   EMITTER_FLOW,
   EMITTERS,
-  FILL_TIME,
   MAX_PER_DAY,
-  MAX_RUN_TIME,
   MOMENT,
-  PART_OF_DAY,
   SHOT,
+  VALVE_TIME,
   WATER_CONTENT,
 } from '../domains.js'
 import { inOrder } from '../in-order.js'
@@ -27,7 +25,7 @@ const STEP: Domain = {
   min: 30,
   max: 3600,
   ends: '[]',
-  hint: 'take half a minute to an hour',
+  hint: 'take a minute or ten',
 }
 export const DEMAND: Domain = {
   quantity: 'demand in a step',
@@ -49,11 +47,12 @@ export const PLAN_DOMAINS = {
   fullPoint: WATER_CONTENT,
   drainFraction: DRAIN_FRACTION,
   overnightDryDown: CHANGE,
+  emitters: EMITTERS,
   emitterFlow: EMITTER_FLOW,
-  lineFill: FILL_TIME,
-  minRunTime: PART_OF_DAY,
-  maxRunTime: MAX_RUN_TIME,
-  minRest: PART_OF_DAY,
+  lineFill: VALVE_TIME,
+  minRunTime: VALVE_TIME,
+  maxRunTime: VALVE_TIME,
+  minRest: VALVE_TIME,
   maxPerShot: SHOT,
   maxPerDay: MAX_PER_DAY,
 } as const
@@ -68,11 +67,11 @@ export function checkPlanRequest<State>(request: DayPlanRequest, flow: Container
     (Math.max(0, seconds - request.lineFill) / 3600) * request.emitters * request.emitterFlow
   const minVolume = volumeIn(request.minRunTime)
   const maxPerShot = request.maxPerShot ?? Infinity
-  if (minVolume > maxPerShot + DROP)
-    throw new InputError('maxPerShot', `is below the ${minVolume} L of the shortest run time`, 'allow a larger shot')
+  inOrder('minRunTime', minVolume, 'maxPerShot', maxPerShot + DROP)
   const nightEnd = endOfNight(request)
   const allowedStep = Math.min(request.demand.length - 1, stepOf(request, request.lastShot))
-  const doubts = doubtsOf(request)
+  const due = dueSteps(request)
+  const doubts = doubtsOf(request, due)
   return {
     request,
     flow,
@@ -81,7 +80,7 @@ export function checkPlanRequest<State>(request: DayPlanRequest, flow: Container
     firstStep: Math.max(0, stepAt(request, request.firstShot)),
     allowedStep,
     lastStep: lastStep(request, allowedStep, nightEnd),
-    due: dueSteps(request),
+    due,
     nightEnd,
     doubts,
     blocked: doubts.some(({ code }) => code === 'impossible-content'),
@@ -93,13 +92,12 @@ function checkNumbers(request: DayPlanRequest): void {
   let name: keyof typeof PLAN_DOMAINS
   for (name in PLAN_DOMAINS) {
     const value = request[name]
-    if (value !== undefined || !OPTIONAL.includes(name)) numberIn(value as number, PLAN_DOMAINS[name])
+    if (value !== undefined || !OPTIONAL.includes(name)) numberIn(value as number, PLAN_DOMAINS[name], name)
   }
-  wholeNumberIn(request.emitters, EMITTERS, 'emitters')
   const { demand } = request
   if (demand === null || typeof demand !== 'object' || !(demand.length > 0))
-    throw new InputError('demand', 'has no step', 'give the demand of each step of the plan')
-  for (let i = 0; i < demand.length; i++) numberIn(demand[i] as number, DEMAND)
+    throw new InputError('demand', 'has no step', 'give each step')
+  for (let i = 0; i < demand.length; i++) numberIn(demand[i] as number, DEMAND, 'demand')
 }
 
 /** Refuses limits that contradict each other. */

@@ -4,7 +4,8 @@ import { InputError } from '../../quantity/errors.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { Volume } from '../../quantity/volume.js'
 import type { WaterContent } from '../../quantity/water-content.js'
-import { GIVEN, MAX_RUN_TIME, MOMENT, WATER_CONTENT } from '../domains.js'
+import { GIVEN, MOMENT, VALVE_TIME, WATER_CONTENT } from '../domains.js'
+import { listOf } from '../list-of.js'
 import type { PlannedShot } from './day-plan.js'
 import { byRecord } from './plan-choice.js'
 import { contentDoubt } from './plan-doubts.js'
@@ -21,7 +22,7 @@ export interface GivenShot {
   readonly time: Instant
   /** Water for the container. Unit: L. Range: [0, ∞). */
   readonly volume: Volume
-  /** How long the valve was, or will be, open; by default as long as its emitters need for the volume. Unit: s. Range: (0, 86400]. */
+  /** How long the valve was, or will be, open; by default as long as its emitters need for the volume. Unit: s. Range: [0, 86400]. */
   readonly runTime?: Duration
 }
 
@@ -45,12 +46,10 @@ const SCATTER = 0.03
 
 /** The shots that were given, in order; refused where one cannot have been. */
 export function givenOf(request: DayPlanRequest, given: readonly GivenShot[], now: number): GivenShot[] {
-  if (!Array.isArray(given))
-    throw new InputError('soFar.given', 'is no list', 'give the shots as an array, empty for none')
-  given.forEach(({ time, volume, runTime }, i) => {
+  listOf(given, 'soFar.given').forEach(({ time, volume, runTime }, i) => {
     numberIn(time, MOMENT)
     numberIn(volume, GIVEN)
-    if (runTime !== undefined) numberIn(runTime, MAX_RUN_TIME)
+    if (runTime !== undefined) numberIn(runTime, VALVE_TIME)
     const refuse = (problem: string, hint: string) => {
       throw new InputError(`soFar.given[${i}]`, problem, hint)
     }

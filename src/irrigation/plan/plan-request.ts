@@ -39,7 +39,7 @@ export interface DayPlanRequest extends Emitters, ValveLimits, ValveRest, DrainW
   readonly lastShot: Instant
   /** By how much the container should dry from the last shot to the first of the next day. Unit: m³/m³. Range: [0, 1]. */
   readonly overnightDryDown?: WaterContentChange
-  /** Time from opening the valve until all emitters run. Unit: s. Range: [0, 3600]. */
+  /** Time from opening the valve until all emitters run. Unit: s. Range: [0, 86400]. */
   readonly lineFill: Duration
   /** Most water in one shot; what is missing beyond it waits for the next. Only `maxRunTime` limits a shot by default. Unit: L. Range: (0, ∞). */
   readonly maxPerShot?: Volume

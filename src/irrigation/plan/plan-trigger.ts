@@ -1,10 +1,13 @@
 import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import { numberIn } from '../../quantity/guard.js'
+import { oneOf } from '../../quantity/one-of.js'
 import { LIGHT_THRESHOLD, MOMENT } from '../domains.js'
+import { listOf } from '../list-of.js'
 import type { DayPlanRequest } from './plan-request.js'
 import { DROP } from './planning.js'
 
+const TRIGGERS = ['level', 'light', 'clock'] as const
 const RADIATION: Domain = {
   quantity: 'light in a step',
   unit: 'J/cm²',
@@ -16,33 +19,14 @@ const RADIATION: Domain = {
 
 /** Refuses a trigger that has no meaning; a word that is none of the three would else water by nothing or by the wrong thing. */
 export function checkTrigger({ trigger, demand }: DayPlanRequest): void {
-  switch (trigger?.by) {
-    case 'level':
-      return
-    case 'light': {
-      const { radiation, threshold } = trigger
-      numberIn(threshold, LIGHT_THRESHOLD)
-      if (radiation?.length !== demand.length)
-        throw new InputError(
-          'trigger.radiation',
-          `has ${radiation?.length} steps, the demand ${demand.length}`,
-          'give the light of each step',
-        )
-      for (let i = 0; i < radiation.length; i++) numberIn(radiation[i] as number, RADIATION)
-      return
-    }
-    case 'clock':
-      if (!Array.isArray(trigger.times))
-        throw new InputError('trigger.times', 'is no list', 'give the moments of the shots as an array')
-      for (const time of trigger.times) numberIn(time, MOMENT)
-      return
-    default:
-      throw new InputError(
-        'trigger.by',
-        `${JSON.stringify((trigger as { by?: unknown } | undefined)?.by)} is unknown`,
-        'use one of level, light, clock',
-      )
-  }
+  oneOf(trigger?.by, TRIGGERS, 'trigger.by')
+  if (trigger.by === 'clock') for (const time of listOf(trigger.times, 'trigger.times')) numberIn(time, MOMENT, 'times')
+  if (trigger.by !== 'light') return
+  const { radiation, threshold } = trigger
+  numberIn(threshold, LIGHT_THRESHOLD, 'threshold')
+  if (radiation?.length !== demand.length)
+    throw new InputError('trigger.radiation', 'is not as long as demand', 'give each step')
+  for (let i = 0; i < radiation.length; i++) numberIn(radiation[i] as number, RADIATION, 'radiation')
 }
 
 /** The steps at which a clock asks for a shot; of several times in one step only the first has one. */

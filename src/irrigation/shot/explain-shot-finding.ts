@@ -1,10 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
-<<<<<<<< HEAD:src/irrigation/shot/explain-shot-finding.ts
 import type { ShotFinding } from './size-shot.js'
-========
-import type { ShotWarning } from './size-shot.js'
->>>>>>>> main:src/irrigation/shot/explain-shot-warning.ts
 
 const WORDS = {
   'max-run-time': ['the valve closes', 'before the wanted volume is given', 'give more shots, or allow a longer one'],

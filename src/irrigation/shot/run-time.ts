@@ -1,8 +1,8 @@
 import type { Domain } from '../../quantity/domain.js'
 import type { Duration } from '../../quantity/duration.js'
-import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
+import { numberIn } from '../../quantity/guard.js'
 import type { Volume } from '../../quantity/volume.js'
-import { EMITTER_FLOW, EMITTERS, FILL_TIME } from '../domains.js'
+import { EMITTER_FLOW, EMITTERS, VALVE_TIME } from '../domains.js'
 import type { EmitterLine } from '../terms.js'
 
 const VOLUME: Domain = {
@@ -39,8 +39,7 @@ export interface RunTimeInput extends EmitterLine {
  */
 export function runTime(input: RunTimeInput): Duration {
   const volume = numberIn(input.volume, VOLUME, 'volume')
-  const flow =
-    numberIn(input.emitterFlow, EMITTER_FLOW, 'emitterFlow') * wholeNumberIn(input.emitters, EMITTERS, 'emitters')
-  const fill = numberIn(input.lineFill ?? 0, FILL_TIME, 'lineFill')
+  const flow = numberIn(input.emitterFlow, EMITTER_FLOW, 'emitterFlow') * numberIn(input.emitters, EMITTERS, 'emitters')
+  const fill = numberIn(input.lineFill ?? 0, VALVE_TIME, 'lineFill')
   return (volume === 0 ? 0 : (volume / flow) * 3600 + fill) as Duration
 }

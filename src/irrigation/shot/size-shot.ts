@@ -2,11 +2,11 @@ import type { Duration } from '../../quantity/duration.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
 import type { Flow } from '../../quantity/flow.js'
-import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
+import { numberIn } from '../../quantity/guard.js'
 import type { Volume } from '../../quantity/volume.js'
 import type { WaterContentChange } from '../../quantity/water-content.js'
 import { ADVICE, type Advice } from '../advice.js'
-import { CHANGE, EMITTER_FLOW, EMITTERS, FILL_TIME, MAX_RUN_TIME, PART_OF_DAY } from '../domains.js'
+import { CHANGE, EMITTER_FLOW, EMITTERS, VALVE_TIME } from '../domains.js'
 import type { EmitterLine, ShotWish, ValveLimits } from '../terms.js'
 import { shotVolume } from './shot-volume.js'
 
@@ -17,7 +17,7 @@ import { shotVolume } from './shot-volume.js'
 export interface SizeShotInput extends ShotWish, EmitterLine, Partial<ValveLimits> {
   /** Rise above which a person should look, for there a decimal place is easily lost; 0.1 by default. Unit: m³/m³. Range: [0, 1]. */
   readonly maxRise?: WaterContentChange
-  /** Emitters of all containers on the valve; those of one container by default. Unit: 1. Range: integers [1, 100000]. */
+  /** Emitters of all containers on the valve; those of one container by default. Unit: 1. Range: (0, ∞). */
   readonly emittersOnValve?: number
   /** Flow that the pump holds at working pressure; without it the pump is not checked. Unit: L/h. Range: (0, ∞). */
   readonly pumpFlow?: Flow
@@ -89,25 +89,33 @@ export interface SizedShot extends Advice {
  */
 export function sizeShot(input: SizeShotInput): SizedShot {
   const wanted = shotVolume(input)
-  const emitters = wholeNumberIn(input.emitters, EMITTERS, 'emitters')
+  const emitters = numberIn(input.emitters, EMITTERS, 'emitters')
   const emitterFlow = numberIn(input.emitterFlow, EMITTER_FLOW, 'emitterFlow')
-  const fill = numberIn(input.lineFill ?? 0, FILL_TIME, 'lineFill')
-  const most = numberIn(input.maxRunTime ?? 3600, MAX_RUN_TIME, 'maxRunTime')
-  const least = numberIn(input.minRunTime ?? 0, PART_OF_DAY, 'minRunTime')
-  if (least > most) throw new InputError('minRunTime', 'is above maxRunTime', 'swap them')
-  const zone = emitterFlow * wholeNumberIn(input.emittersOnValve ?? emitters, EMITTERS, 'emittersOnValve')
+  const fill = numberIn(input.lineFill ?? 0, VALVE_TIME, 'lineFill')
+  const most = numberIn(input.maxRunTime ?? 3600, VALVE_TIME, 'maxRunTime')
+  const least = numberIn(input.minRunTime ?? 0, VALVE_TIME, 'minRunTime')
+  if (least > most) throw new InputError('minRunTime', 'is above maxRunTime', 'lower it')
+  const zone = emitterFlow * numberIn(input.emittersOnValve ?? emitters, EMITTERS, 'emittersOnValve')
   const flow = (emitterFlow * emitters) / 3600
   const needed = wanted && wanted / flow + fill
   const time = wanted && Math.min(most, Math.max(least, needed))
-  const volume = time === needed ? wanted : Math.max(0, time - fill) * flow
+  const volume = Math.max(0, time - fill) * flow
   const kept = Math.min(wanted, volume) * (1 - input.drainFraction)
   const findings: ShotFinding[] = []
-  tell(findings, needed - time, 'max-run-time')
-  tell(findings, time - needed, 'min-run-time')
+  const tell = (
+    value: number,
+    code: ShotFinding['code'],
+    level: Finding['level'] = 'caution',
+    unit: ShotFinding['unit'] = 's',
+  ) => {
+    if (value > 0) findings.push({ code, level, value, unit })
+  }
+  tell(needed - time, 'max-run-time')
+  tell(time - needed, 'min-run-time')
   const [bound] = findings
-  tell(findings, input.rise - numberIn(input.maxRise ?? 0.1, CHANGE, 'maxRise'), 'max-rise', 'danger', 'm³/m³')
-  tell(findings, time && fill - time / 10, 'line-fill', 'note')
-  tell(findings, zone - numberIn(input.pumpFlow ?? zone, EMITTER_FLOW, 'pumpFlow'), 'pump-flow', 'danger', 'L/h')
+  tell(input.rise - numberIn(input.maxRise ?? 0.1, CHANGE, 'maxRise'), 'max-rise', 'danger', 'm³/m³')
+  tell(time && fill - time / 10, 'line-fill', 'note')
+  tell(zone - numberIn(input.pumpFlow ?? zone, EMITTER_FLOW, 'pumpFlow'), 'pump-flow', 'danger', 'L/h')
   return {
     volume: volume as Volume,
     perEmitter: (volume / emitters) as Volume,
@@ -118,14 +126,4 @@ export function sizeShot(input: SizeShotInput): SizedShot {
     findings,
     caution: ADVICE,
   }
-}
-
-function tell(
-  findings: ShotFinding[],
-  value: number,
-  code: ShotFinding['code'],
-  level: Finding['level'] = 'caution',
-  unit: ShotFinding['unit'] = 's',
-): void {
-  if (value > 0) findings.push({ code, level, value, unit })
 }
