@@ -12,6 +12,20 @@ const below = {
   irrigation: ['quantity', 'numerics', 'water', 'air', 'medium', 'flow', 'probe', 'demand'],
   record: ['quantity', 'numerics', 'water', 'air', 'medium', 'flow', 'probe', 'demand', 'irrigation'],
   control: ['quantity', 'numerics', 'water', 'air', 'medium', 'flow', 'probe', 'demand', 'irrigation', 'record'],
+  zone: [
+    'quantity',
+    'numerics',
+    'water',
+    'air',
+    'medium',
+    'flow',
+    'probe',
+    'demand',
+    'irrigation',
+    'record',
+    'control',
+  ],
+  rehearsal: ['quantity', 'numerics', 'medium', 'flow', 'record', 'control'],
   uncertainty: ['quantity', 'numerics'],
 }
 const core = Object.keys(below)

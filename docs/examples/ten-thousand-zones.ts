@@ -4,8 +4,8 @@
  */
 import {
   controlWatering,
+  hours,
   inMillilitres,
-  instant,
   litres,
   litresPerHour,
   millilitres,
@@ -34,20 +34,30 @@ export interface ZoneDecision {
 const reducer = controlWatering({
   lower: waterContent(0.55),
   upper: waterContent(0.62),
+  minBelievable: waterContent(0.2),
+  maxBelievable: waterContent(0.85),
+  substrateVolume: litres(12),
   flow: litresPerHour(4),
   shot: millilitres(300),
   maxRunTime: minutes(8),
   maxPerDay: litres(4),
+  usualPerDay: litres(2.5),
   minRest: minutes(20),
   probeLag: minutes(15),
-  dayStart: instant(0),
-  whenMissing: { by: 'staying closed' },
+  maxReadingAge: hours(1),
+  maxUnchanged: hours(8),
+  maxShotsWithoutRise: 4,
+  allowedHours: [{ from: hours(6), to: hours(20) }],
+  valveClosesByItself: true,
+  inDoubt: 'staying-closed',
 })
 
 /** The function that an engine calls: the row of a zone and a reading in, the next row and a decision out. All of it is JSON. */
 export function step(row: string | undefined, reading: ZoneReading): { row: string; decision: ZoneDecision } {
   const state = row === undefined ? reducer.start : (JSON.parse(row) as WateringState)
-  const [next, decision] = reducer.step(state, { now: reading.now, content: reading.content ?? Number.NaN })
+  const { now, content } = reading
+  const readings = content === null ? [] : [{ waterContent: content, time: now }]
+  const [next, decision] = reducer.step(state, { now, readings, locked: false })
   return {
     row: JSON.stringify(next),
     decision: {
@@ -55,7 +65,7 @@ export function step(row: string | undefined, reading: ZoneReading): { row: stri
       now: reading.now,
       open: decision.open,
       reason: decision.reason,
-      givenMillilitres: inMillilitres(decision.givenToday),
+      givenMillilitres: inMillilitres(decision.givenInDay),
     },
   }
 }

@@ -21,15 +21,23 @@ export {
   type WateringFacts,
   type WateringRequest,
 } from './check-watering.js'
-export {
-  controlWatering,
-  type WateringDecision,
-  type WateringInput,
-  type WateringReason,
-  type WateringState,
-} from './control-watering.js'
+export { controlWatering } from './control-watering.js'
 export { type DeadBandLimits, type DeadBandState, deadBand } from './dead-band.js'
 export { diagnoseFlow, type FlowDiagnosisInput } from './diagnose-flow.js'
 export { diagnoseZone, type ProbeAnswers, type ZoneDiagnosisInput } from './diagnose-zone.js'
+export { explainWatering } from './explain-watering.js'
 export { planRecovery, type RecoveryInput, type RecoveryPlan } from './plan-recovery.js'
-export type { WateringSettings, WhenMissing } from './watering-settings.js'
+export type { WateringDecision } from './watering/decision.js'
+export type { WateringDoubt, WateringFinding, WateringReason } from './watering/finding.js'
+export type { WateringInput, WateringOverride, WateringReading } from './watering/input.js'
+export type { AllowedHours, InDoubt, ProbeSettings, WateringSettings } from './watering/settings.js'
+export type {
+  WateringClock,
+  WateringCounters,
+  WateringOrder,
+  WateringProbe,
+  WateringState,
+  WateringValve,
+  WateringVolumes,
+  WateringZone,
+} from './watering/state.js'

@@ -29,6 +29,37 @@ export { type FindStepsInput, type FoundStep, findSteps } from './find-steps.js'
 export { combineFlags, countFlags, type FlagCounts, QUALITY } from './flags.js'
 export { type FlatLineLimits, type FlatLineLimitsInput, flatLineLimits } from './flat-line-limits.js'
 export { type FlatLineInput, flatLineTest } from './flat-line-test.js'
+export type { ClockFalls } from './forecast/clock-rates.js'
+export type { DailyUseState, UseForecastRecord } from './forecast/daily-use-state.js'
+export {
+  type FallAhead,
+  type FallAheadInput,
+  fallAhead,
+  type WaterUseAhead,
+  type WaterUseAheadInput,
+  waterUseAhead,
+} from './forecast/fall-ahead.js'
+export {
+  type DailyUseForecaster,
+  type DayOfUse,
+  type DayScored,
+  forecastDailyUse,
+  type WaterUseOfNextDay,
+  type WaterUseOfNextDayInput,
+  waterUseOfNextDay,
+} from './forecast/forecast-daily-use.js'
+export { type ForecastLevelSettings, forecastLevel } from './forecast/forecast-level.js'
+export type { DryDownSoFar, LevelForecaster, LevelPhase, LevelState, ReplayPoint } from './forecast/level-state.js'
+export type { UnknownForecast } from './forecast/present-level.js'
+export type { RecentPoint } from './forecast/recent-level.js'
+export type { ScoreRing } from './forecast/score-ring.js'
+export {
+  type TimeBand,
+  type TimeUntilLevel,
+  type TimeUntilLevelInput,
+  timeUntilLevel,
+} from './forecast/time-until-level.js'
+export type { MemberLosses } from './forecast/use-members.js'
 export { type ForecastRefillInput, forecastRefill, type RefillForecast, type RegimeAhead } from './forecast-refill.js'
 export { type GrossRangeInput, grossRangeTest } from './gross-range-test.js'
 export type { LightPeriod } from './light-periods.js'

@@ -1,6 +1,7 @@
 import type { WaterContent, WaterContentChange } from '../quantity/water-content.js'
 import { checkedLimits, type FoundShot, type ShotLimits } from './find-shots.js'
 import type { Reducer } from './reducer.js'
+import type { StateReader } from './restore-state.js'
 
 /** One reading of a record as it comes in. */
 export interface ContentReading {
@@ -15,7 +16,7 @@ type Foot = readonly [index: number, time: number, content: number]
 
 /** What is remembered between two readings. It holds no more than the readings of one longest rise. */
 export interface ShotWatchState {
-  /** Readings so far. Unit: 1. */
+  /** Readings so far. Unit: 1. Range: any. */
   readonly count: number
   /** Time of the last good reading. Unit: s. */
   readonly last: number | null
@@ -106,5 +107,23 @@ function shotOf(foot: Foot, top: Foot): FoundShot {
     before: foot[2] as WaterContent,
     top: top[2] as WaterContent,
     rise: (top[2] - foot[2]) as WaterContentChange,
+  }
+}
+
+/** A rise takes a day at most; with a reading each second its feet are that many. */
+const MAX_FEET = 86401
+
+/** A state that was kept as JSON, checked. */
+export function restoredShotWatch(reader: StateReader): ShotWatchState {
+  const foot = (entry: StateReader): Foot => [entry.count('0'), entry.number('1'), entry.number('2')]
+  return {
+    count: reader.count('count'),
+    last: reader.numberOrNull('last'),
+    feet: reader.list('feet', MAX_FEET, foot),
+    rise: reader.insideOrNull('rise', (rise) => ({
+      foot: rise.inside('foot', foot),
+      top: rise.inside('top', foot),
+      above: rise.count('above'),
+    })),
   }
 }

@@ -25,12 +25,12 @@ describe('one function for many zones', () => {
       1,
     ).decisions
     expect(together).toEqual(alone)
-    expect(together.at(-1)).toMatchObject({ open: false, reason: 'no reading' })
+    expect(together.at(-1)).toMatchObject({ open: false, reason: 'no-reading' })
   })
-  it('runs 10,000 zones with one row of a few hundred bytes each', () => {
+  it('runs 10,000 zones with one row of about a kilobyte each', () => {
     const { rows } = runPartitioned(inventedReadings(10_000, 4), 16)
     expect(rows.size).toBe(10_000)
-    expect(Math.max(...[...rows.values()].map((row) => row.length))).toBeLessThan(400)
+    expect(Math.max(...[...rows.values()].map((row) => row.length))).toBeLessThan(1200)
   })
   it('leaves the row it was given as it was', () => {
     const first = step(undefined, { zone: 'a', now: 0, content: 0.5 }).row

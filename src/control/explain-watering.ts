@@ -1,0 +1,81 @@
+import { InputError } from '../quantity/errors.js'
+import type { Finding } from '../quantity/finding.js'
+import type { WateringDoubt, WateringFinding, WateringReason } from './watering/finding.js'
+
+const REASONS: { readonly [Code in WateringReason]: string } = {
+  dry: 'the zone is at the lower limit or has not reached the upper one since: a shot runs',
+  'back-up-shot': 'no reading can be believed: a shot of the usual use runs by time',
+  'override-water': 'somebody ordered water: a shot runs inside every limit',
+  'wet-enough': 'the zone is wet enough',
+  'shot-given': 'the shot has been given',
+  resting: 'the last shot ended too short a time ago',
+  'waiting-for-probe': 'no reading has come yet that can show the last shot',
+  'day-used-up': 'the water of 24 hours is used up',
+  'outside-hours': 'an opening would not lie inside the allowed hours by every clock that may be right',
+  'no-reading': 'no reading can be believed, and no shots by time are allowed',
+  'back-up-not-due': 'no reading can be believed, and the next shot by time is not due yet',
+  'back-up-used-up': 'no reading can be believed, and the usual use of 24 hours is given',
+  starting: 'the controller has just begun and waits, because water may have been given before',
+  'state-lost': 'the stored state is missing or damaged: everything begins again, closed',
+  locked: 'the zone is locked, or nobody said that it is not: people may be working on it',
+  'override-closed': 'somebody ordered the valve closed',
+  'clock-unreadable': 'the clock gives no moment in seconds; milliseconds are none',
+  'clock-leapt': 'the clock went back or leapt ahead',
+  'clock-stands-still': 'the clock stands still',
+  'clock-settling': 'the clock has not run long enough to be trusted',
+  'decisions-too-seldom': 'the valve does not close by itself, and decisions come too seldom to close it in time',
+  'valve-stuck-open': 'the valve says that it is open though it should be closed',
+}
+
+const DOUBTS: { readonly [Code in WateringDoubt]: string } = {
+  'reading-missing': 'no reading has come: look at probe, cable and gateway',
+  'reading-old': 'the newest reading is too old: look at the way from the probe',
+  'reading-from-the-future': 'a reading carries a time that is still to come: check the clocks',
+  'reading-unbelievable': 'the reading is no number or lies outside what the medium can hold: look at the probe',
+  'reading-frozen': 'the reading has not changed for too long: restart the probe',
+  'reading-fell-too-fast': 'the reading fell faster than plants drink: see whether the probe still sits in the medium',
+  'shots-without-rise':
+    'shots did not show in the reading: look at valve, filter, emitters and probe, do a catch test, then acknowledge',
+  'probes-disagree': 'the probes differ too much: weigh a container or use a hand meter to find the one that lies',
+  'use-too-small': 'the reading stands while plants must have drunk: check the probe against a scale',
+  'use-too-large':
+    'far more water went than plants can drink: look for a leak, a full container and a probe that drifts',
+  'unknown-probe': 'a reading names a probe that the settings do not know: check the names',
+  'clock-doubtful': 'time was counted by decisions: set the clock, then acknowledge',
+  'flow-while-closed': 'water flows though the valve is closed: shut the main valve, then look at valve and line',
+  'no-flow': 'the meter saw no water in an opening: look at supply, filter, valve and meter',
+  'flow-too-large': 'the meter saw far more water than the emitters give: a leak or a burst; walk the line',
+  'drain-while-dry': 'shots run off though the reading says dry: the medium repels water, or the probe lies',
+  'valve-does-not-close': 'the valve says that it is open though it should be closed: shut the main valve',
+  'override-refused': 'an order was not taken: give close or water, and an end in seconds at most a day ahead',
+  'acknowledge-refused': 'an acknowledgement was not taken: give a list of the codes of findings',
+}
+
+/**
+ * Puts the reason of a decision, or a finding that came with it, into words.
+ *
+ * @procedure Looks up the sentence of the code and adds probe, number and unit where there are some.
+ * @param finding - A finding of a decision, or a reason as its code. Range: any.
+ * @returns A finding with the sentence for people.
+ * @throws `InputError` for a code that `controlWatering` does not give.
+ * @source common practice, no source
+ * @example
+ * ```ts
+ * explainWatering({ code: 'resting' }).message // => 'the last shot ended too short a time ago'
+ * ```
+ */
+export function explainWatering(finding: WateringFinding | { readonly code: WateringReason | WateringDoubt }): Finding {
+  const words: { readonly [code: string]: string } = Object.hasOwn(REASONS, finding.code) ? REASONS : DOUBTS
+  const sentence = Object.hasOwn(words, finding.code) ? words[finding.code] : undefined
+  if (sentence === undefined)
+    throw new InputError(
+      'finding',
+      `"${finding.code}" is no code of a decision`,
+      `give one of ${[...Object.keys(REASONS), ...Object.keys(DOUBTS)].join(', ')}`,
+    )
+  const { about, value, unit } = finding as Partial<WateringFinding>
+  const number = value === undefined ? '' : ` (${Number(value.toPrecision(3))} ${unit ?? ''})`
+  const probe = about === undefined ? '' : `probe ${about}: `
+  const level: Finding['level'] = 'level' in finding ? finding.level : 'note'
+  return { ...finding, level, message: `${probe}${sentence}${number}`, source: 'common practice, no source' }
+}

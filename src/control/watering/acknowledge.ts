@@ -1,0 +1,45 @@
+import type { WateringCounters, WateringState } from './state.js'
+
+/** Codes that wait for a person. */
+const CODES: readonly unknown[] = [
+  'shots-without-rise',
+  'reading-fell-too-fast',
+  'use-too-small',
+  'use-too-large',
+  'clock-doubtful',
+  'flow-while-closed',
+  'no-flow',
+  'flow-too-large',
+  'drain-while-dry',
+  'valve-does-not-close',
+]
+
+/** Whether a list holds only codes that can be acknowledged. */
+export function canAcknowledge(codes: unknown): codes is readonly string[] {
+  return Array.isArray(codes) && codes.length <= 100 && codes.every((code) => CODES.includes(code))
+}
+
+/** The state once a person has looked and put right what the codes name. */
+export function acknowledged(state: WateringState, codes: readonly string[]): WateringState {
+  const { clock, zone, counters } = state
+  const has = (code: string) => codes.includes(code)
+  const probes = state.probes.map((probe) => ({
+    ...probe,
+    ...(has('shots-without-rise') && { misses: 0, latched: false, before: null }),
+    ...(has('reading-fell-too-fast') && { fellFrom: null }),
+  }))
+  const latched = counters.latched.filter((code: WateringCounters['latched'][number]) => !has(code))
+  return {
+    ...state,
+    clock:
+      has('clock-doubtful') && clock.raw !== null
+        ? { ...clock, base: clock.raw - clock.elapsed, bad: 0, doubt: 0, agreed: clock.elapsed, pace: 0, paces: 0 }
+        : clock,
+    probes,
+    zone:
+      has('use-too-small') || has('use-too-large')
+        ? { ...zone, verdict: 'plausible', use: 0, given: 0, level: null }
+        : zone,
+    counters: { ...counters, latched, drains: has('drain-while-dry') ? 0 : counters.drains },
+  }
+}

@@ -1,0 +1,26 @@
+import type { Limits } from './checked-settings.js'
+import type { WateringZone } from './state.js'
+
+/**
+ * Compares what went, by level and by water given, with the usual use over half a day of allowed hours. A probe that says "wet" while
+ * plants must have drunk, or that swallows several times what plants can drink, is not believed until a later window is plausible.
+ */
+export function passBalance(zone: WateringZone, use: number, level: number | null, limits: Limits): WateringZone {
+  if (use === 0 && (zone.level !== null || level === null)) return zone
+  const start = zone.level ?? level
+  const next = { ...zone, use: zone.use + use, level: start }
+  // Where water may flow all day the window is a day, so that nights do not look like probes that stand still; and what is said to be
+  // full is doubted later.
+  const isLong = limits.allowed > 50400 || (level !== null && level >= limits.upper)
+  if (next.use < (isLong ? limits.usual : limits.usual / 2)) return next
+  const ended = { ...zone, use: 0, given: 0, level }
+  if (level === null || start === null) return ended
+  return { ...ended, verdict: judged(zone.verdict, (zone.given + (start - level) * limits.substrate) / next.use) }
+}
+
+function judged(before: WateringZone['verdict'], share: number): WateringZone['verdict'] {
+  if (share < 0.2) return 'use-too-small'
+  if (share > 3) return 'use-too-large'
+  if (before === 'use-too-small' && share < 0.35) return before
+  return before === 'use-too-large' && share > 2.5 ? before : 'plausible'
+}

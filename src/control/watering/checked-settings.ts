@@ -1,0 +1,226 @@
+import type { Domain } from '../../quantity/domain.js'
+import { InputError } from '../../quantity/errors.js'
+import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
+import { oneOf } from '../../quantity/one-of.js'
+import { checkedBand } from '../dead-band.js'
+import { allowedSeconds, type Hours } from './hours.js'
+import type { WateringSettings } from './settings.js'
+
+const BELIEVABLE: Domain = {
+  quantity: 'limit of believable water contents',
+  unit: 'm³/m³',
+  min: 0,
+  max: 1,
+  ends: '[]',
+  hint: 'give what the medium can hold at the driest and at the wettest',
+}
+const SUBSTRATE: Domain = {
+  quantity: 'substrate volume',
+  unit: 'L',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'give the volume of medium that the shots water',
+}
+const FLOW: Domain = {
+  quantity: 'flow of the valve',
+  unit: 'L/h',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'give the flow to the containers that the volumes are meant for',
+}
+const VOLUME: Domain = {
+  quantity: 'volume of water',
+  unit: 'L',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'give a volume above zero',
+}
+const RUN: Domain = {
+  quantity: 'longest run time',
+  unit: 's',
+  min: 0,
+  max: 7200,
+  ends: '(]',
+  hint: 'give a time of at most two hours; longer watering is several shots',
+}
+const PAUSE: Domain = { quantity: 'pause', unit: 's', min: 0, max: 86400, ends: '[]', hint: 'give zero to a day' }
+const AGE: Domain = {
+  quantity: 'age of a reading',
+  unit: 's',
+  min: 0,
+  max: 86400,
+  ends: '(]',
+  hint: 'give a few times the interval of the readings, at most a day',
+}
+const UNCHANGED: Domain = {
+  quantity: 'time without a change',
+  unit: 's',
+  min: 0,
+  max: 604800,
+  ends: '(]',
+  hint: 'give longer than a healthy probe shows the same number in a quiet night',
+}
+const SHOTS: Domain = {
+  quantity: 'shots without a rise',
+  unit: '1',
+  min: 1,
+  max: 48,
+  ends: '[]',
+  hint: 'give a small whole number: somebody should come and look',
+}
+const TIME_OF_DAY: Domain = {
+  quantity: 'time of day',
+  unit: 's',
+  min: 0,
+  max: 86400,
+  ends: '[]',
+  hint: 'give the time since local midnight',
+}
+const AHEAD: Domain = {
+  quantity: 'advance of local time',
+  unit: 's',
+  min: -50400,
+  max: 50400,
+  ends: '[]',
+  hint: 'give how far local clocks are ahead of universal time, negative west of it',
+}
+const OFFSET: Domain = {
+  quantity: 'offset of a probe',
+  unit: 'm³/m³',
+  min: -1,
+  max: 1,
+  ends: '[]',
+  hint: 'give by how much it reads above the zone as a whole',
+}
+const DISAGREEMENT: Domain = {
+  quantity: 'disagreement of probes',
+  unit: 'm³/m³',
+  min: 0,
+  max: 1,
+  ends: '(]',
+  hint: 'give by how much healthy probes of the zone may differ',
+}
+
+/** The settings as plain numbers, once they were found to make sense. */
+export interface Limits {
+  readonly lower: number
+  readonly upper: number
+  readonly min: number
+  readonly max: number
+  readonly substrate: number
+  readonly litresPerSecond: number
+  readonly shot: number
+  readonly run: number
+  readonly maxRun: number
+  readonly perDay: number
+  readonly usual: number
+  readonly backUp: number
+  /** Usual use while water may flow. Unit: L/s. */
+  readonly use: number
+  readonly rest: number
+  readonly lag: number
+  readonly maxAge: number
+  readonly maxUnchanged: number
+  readonly maxMisses: number
+  readonly hours: readonly Hours[]
+  readonly allowed: number
+  readonly ahead: number
+  readonly closesByItself: boolean
+  readonly timed: boolean
+  readonly probes: readonly { readonly name: string; readonly offset: number }[]
+  readonly disagreement: number
+}
+
+export function checkedSettings(settings: WateringSettings): Limits {
+  const { lower, upper } = checkedBand(settings)
+  const min = numberIn(settings.minBelievable, BELIEVABLE, 'minBelievable')
+  const max = numberIn(settings.maxBelievable, BELIEVABLE, 'maxBelievable')
+  if (!(min < lower))
+    throw new InputError('minBelievable', `${min} is not below the lower limit ${lower}`, 'give a lower one')
+  if (!(max > upper))
+    throw new InputError('maxBelievable', `${max} is not above the upper limit ${upper}`, 'give a higher one')
+  const hours = checkedHours(settings.allowedHours)
+  const allowed = allowedSeconds(hours)
+  const volumes = checkedVolumes(settings, hours)
+  return {
+    lower,
+    upper,
+    min,
+    max,
+    substrate: numberIn(settings.substrateVolume, SUBSTRATE, 'substrateVolume'),
+    ...volumes,
+    use: volumes.usual / allowed,
+    rest: numberIn(settings.minRest, PAUSE, 'minRest'),
+    lag: numberIn(settings.probeLag, PAUSE, 'probeLag'),
+    maxAge: numberIn(settings.maxReadingAge, AGE, 'maxReadingAge'),
+    maxUnchanged: numberIn(settings.maxUnchanged, UNCHANGED, 'maxUnchanged'),
+    maxMisses: wholeNumberIn(settings.maxShotsWithoutRise, SHOTS, 'maxShotsWithoutRise'),
+    hours,
+    allowed,
+    ahead: numberIn(settings.ahead ?? 0, AHEAD, 'ahead'),
+    closesByItself: settings.valveClosesByItself === true,
+    timed: oneOf(settings.inDoubt, ['timed-shots', 'staying-closed'], 'inDoubt') === 'timed-shots',
+    probes: checkedProbes(settings.probes),
+    disagreement: numberIn(settings.maxDisagreement ?? 0.08, DISAGREEMENT, 'maxDisagreement'),
+  }
+}
+
+function checkedVolumes(settings: WateringSettings, hours: readonly Hours[]) {
+  const litresPerSecond = numberIn(settings.flow, FLOW, 'flow') / 3600
+  const shot = numberIn(settings.shot, VOLUME, 'shot')
+  const run = shot / litresPerSecond
+  const maxRun = numberIn(settings.maxRunTime, RUN, 'maxRunTime')
+  const perDay = numberIn(settings.maxPerDay, VOLUME, 'maxPerDay')
+  const usual = numberIn(settings.usualPerDay, VOLUME, 'usualPerDay')
+  if (run > maxRun)
+    throw new InputError(
+      'shot',
+      `takes ${Math.round(run)} s at this flow, longer than the longest run time of ${maxRun} s`,
+      'make the shot smaller or the run time longer',
+    )
+  if (usual > perDay)
+    throw new InputError('usualPerDay', 'is larger than the most for a day', 'raise the limit knowingly')
+  const backUp = numberIn(settings.backUpPerDay ?? Math.min(perDay, 1.2 * usual), VOLUME, 'backUpPerDay')
+  if (backUp > perDay) throw new InputError('backUpPerDay', 'is larger than the most for a day', 'make it smaller')
+  if (shot > backUp)
+    throw new InputError('backUpPerDay', 'has no room for a single shot', 'make it larger or the shot smaller')
+  if (shot > usual) throw new InputError('shot', 'is larger than what is used on a usual day', 'make it smaller')
+  if (!hours.some(({ from, to }) => to - from >= run))
+    throw new InputError('allowedHours', `have no room for a shot of ${Math.round(run)} s`, 'give longer hours')
+  return { litresPerSecond, shot, run, maxRun, perDay, usual, backUp }
+}
+
+function checkedHours(hours: WateringSettings['allowedHours']): Hours[] {
+  if (!Array.isArray(hours) || hours.length === 0 || hours.length > 24)
+    throw new InputError(
+      'allowedHours',
+      'are missing',
+      'give one to 24 of { from, to }; from 0 to 86400 is the whole day',
+    )
+  return hours.map((entry) => {
+    const from = numberIn(entry.from, TIME_OF_DAY, 'from')
+    const to = numberIn(entry.to, TIME_OF_DAY, 'to')
+    if (from === to) throw new InputError('allowedHours', 'begin when they end', 'give the whole day as 0 to 86400')
+    return { from, to: to > from ? to : to + 86400 }
+  })
+}
+
+function checkedProbes(probes: WateringSettings['probes']) {
+  if (probes === undefined) return [{ name: '', offset: 0 }]
+  if (!Array.isArray(probes) || probes.length === 0 || probes.length > 8)
+    throw new InputError('probes', 'are none or more than eight', 'give one to eight probes with their names')
+  const names = new Set<string>()
+  return probes.map(({ name, offset }) => {
+    if (typeof name !== 'string' || names.has(name))
+      throw new InputError(
+        'probes',
+        `"${String(name)}" is no name or stands twice`,
+        'give each probe a name of its own',
+      )
+    names.add(name)
+    return { name, offset: numberIn(offset ?? 0, OFFSET) }
+  })
+}

@@ -1,0 +1,79 @@
+import { type Hours, sharesEnough } from './hours.js'
+import type { WateringClock } from './state.js'
+
+/** Longest step that is believed before the pace is known. Unit: s. */
+const FIRST_STEP = 3600
+/** A difference between clock and count that is mended without asking. Unit: s. */
+const MENDED = 1200
+/** After so long the clock is believed against the count, if both together leave too few hours. Unit: s. */
+const BELIEVED = 86400
+
+/** A moment in seconds; milliseconds since 1970 lie outside. */
+export function isMoment(value: unknown): value is number {
+  return typeof value === 'number' && value >= -62135596800 && value <= 253402300799
+}
+
+/**
+ * The clock after a decision. Time is trusted while the clock runs on at the pace of the decisions. Where it stands still, leaps or
+ * cannot be read, each decision counts for the mean time between decisions, so that limits still bind and time still passes.
+ */
+export function tick(clock: WateringClock, now: unknown, hours: readonly Hours[]): WateringClock {
+  if (!isMoment(now)) return failed(clock, clock.raw)
+  if (clock.raw === null) return { ...clock, raw: now, base: now - clock.elapsed }
+  const step = now - clock.raw
+  if (step === 0) return repeated(clock)
+  const longest = clock.paces < 8 ? FIRST_STEP : Math.max(60, 8 * clock.pace)
+  return step < 0 || step > longest ? failed(clock, now) : ran(clock, now, step, hours)
+}
+
+function ran(clock: WateringClock, now: number, step: number, hours: readonly Hours[]): WateringClock {
+  const paces = Math.min(32, clock.paces + 1)
+  const pace = clock.pace + (step - clock.pace) / paces
+  const elapsed = clock.elapsed + step
+  const steady = Math.min(100, clock.steady + 1)
+  const bad = Math.max(0, clock.bad - 1)
+  const apart = now - (clock.base as number) - elapsed
+  const mended =
+    steady >= 3 &&
+    (Math.abs(apart) <= MENDED || (steady >= 20 && elapsed - clock.agreed >= BELIEVED && !sharesEnough(hours, apart)))
+  return {
+    raw: now,
+    elapsed,
+    base: mended ? now - elapsed : clock.base,
+    pace,
+    paces,
+    steady,
+    stalls: 0,
+    bad,
+    doubt: mended ? 0 : clock.doubt,
+    agreed: mended ? elapsed : clock.agreed,
+  }
+}
+
+function repeated(clock: WateringClock): WateringClock {
+  const stalls = Math.min(100, clock.stalls + 1)
+  // A message may come twice; a third time is a clock that stands still.
+  if (stalls <= 2) return { ...clock, stalls }
+  return { ...counted(clock), stalls, steady: 0, bad: Math.min(20, clock.bad + 1) }
+}
+
+function failed(clock: WateringClock, raw: number | null): WateringClock {
+  const { base, elapsed } = clock
+  // Gaps that follow each other are power cuts: the clock that ran steadily in between is taken, and only the last gap is in doubt.
+  const isGap = raw !== null && clock.raw !== null && raw > clock.raw && clock.steady >= 50
+  const isBack = raw !== null && base !== null && Math.abs(raw - base - elapsed) <= MENDED
+  const taken = isGap && !isBack ? (clock.raw as number) - elapsed : base
+  return { ...counted(clock), raw, base: taken, stalls: 0, steady: 0, bad: Math.min(20, clock.bad + 2) }
+}
+
+function counted(clock: WateringClock): WateringClock {
+  const credit = clock.paces < 8 ? 0 : clock.pace
+  return { ...clock, elapsed: clock.elapsed + credit, doubt: clock.doubt + credit }
+}
+
+/** Whether the clock may be used as it is, only the count of decisions, or neither. */
+export function clockMode(clock: WateringClock): 'runs' | 'counts' | 'settles' {
+  if (clock.base === null) return 'settles'
+  if (clock.bad >= 10) return clock.paces < 8 ? 'settles' : 'counts'
+  return clock.steady >= 3 ? 'runs' : 'settles'
+}

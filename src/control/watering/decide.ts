@@ -1,0 +1,169 @@
+import type { Duration } from '../../quantity/duration.js'
+import type { Volume } from '../../quantity/volume.js'
+import type { WaterContent } from '../../quantity/water-content.js'
+import { acknowledged, canAcknowledge } from './acknowledge.js'
+import { passBalance } from './balance.js'
+import type { Limits } from './checked-settings.js'
+import { clockMode, tick } from './clock.js'
+import type { WateringDecision } from './decision.js'
+import { judgeDrain, judgeFlow, readFeedback } from './feedback.js'
+import type { WateringReason } from './finding.js'
+import { findingsOf, type Seen } from './findings.js'
+import { addWater, givenInDay, passTime } from './given-water.js'
+import { inHours } from './hours.js'
+import type { WateringInput } from './input.js'
+import { forbidden, mayOpen, mustClose } from './opening.js'
+import { takeOverride } from './override.js'
+import { type Moment, type ProbeView, takeReading, viewProbe } from './probes.js'
+import { isSound } from './restore-state.js'
+import { beforeShot, judgeRise, watchFall } from './rises.js'
+import { startState } from './start.js'
+import type { WateringProbe, WateringState, WateringValve } from './state.js'
+import { type ZoneLevel, zoneLevel } from './zone-level.js'
+
+type Step = readonly [WateringState, WateringDecision]
+
+/** One decision: what is known now is taken in, the valve is looked at, and only then is anything opened. */
+export function decide(limits: Limits, stored: unknown, sent: WateringInput): Step {
+  const isLost = !isSound(stored, limits)
+  const input: Partial<WateringInput> = typeof sent === 'object' && sent !== null ? sent : {}
+  const seen = look(limits, isLost ? startState(limits) : stored, input)
+  if (isLost) return answer(limits, close(limits, seen.state), 'state-lost', seen)
+  const against = forbidden(seen.state, input.locked, input.valve)
+  const { opened } = seen.state.valve
+  const end = opened === null ? null : (against ?? mustClose(seen.state, seen.zone, limits))
+  if (opened !== null && end === null) return answer(limits, seen.state, seen.state.valve.why, seen)
+  const closed = opened === null ? seen.state : close(limits, seen.state)
+  if (against !== null) return answer(limits, closed, against, seen)
+  const choice =
+    end === null || end === 'shot-given' ? mayOpen(closed, seen.zone, limits) : { open: false, reason: end }
+  if (choice.open)
+    return answer(limits, open(limits, closed, seen, choice.reason as WateringValve['why']), choice.reason, seen)
+  return answer(limits, closed, end ?? choice.reason, seen)
+}
+
+interface Looked extends Seen {
+  readonly state: WateringState
+  readonly views: readonly ProbeView[]
+  readonly zone: ZoneLevel
+}
+
+/** Takes an input into the state: clock, water, feedback, readings, balance, people. */
+function look(limits: Limits, before: WateringState, input: Partial<WateringInput>): Looked {
+  const refused = input.acknowledge !== undefined && !canAcknowledge(input.acknowledge)
+  const state = input.acknowledge === undefined || refused ? before : acknowledged(before, input.acknowledge)
+  const clock = tick(state.clock, input.now, limits.hours)
+  const span = { from: state.clock.elapsed, to: clock.elapsed }
+  const { counters, leaked } = readFeedback(state.counters, input, state.valve, span, limits)
+  const water = addWater(passTime(state.water, clock.elapsed), leaked)
+  const moment: Moment = { now: input.now, elapsed: clock.elapsed, closed: state.valve.closed }
+  const { probes, views, unknown } = lookAtProbes(limits, state, input.readings, moment)
+  const measured = zoneLevel(views, limits)
+  const isDay = clock.base !== null && inHours(limits.hours, clock.base + clock.elapsed + limits.ahead, 0, 0)
+  const balance = passBalance(state.zone, isDay ? (span.to - span.from) * limits.use : 0, measured.level, limits)
+  const zone = believed(measured, balance.verdict, counters.latched.includes('drain-while-dry'))
+  const order = takeOverride(state.override, input.override, input.now, clock.elapsed)
+  const dry = zone.level === null ? false : zone.level <= limits.lower || (balance.dry && zone.level < limits.upper)
+  const lastWet = Math.max(balance.lastWet, zone.wet ?? balance.lastWet)
+  return {
+    state: { ...state, clock, water, counters, probes, zone: { ...balance, dry, lastWet }, override: order.override },
+    views,
+    zone,
+    unknown,
+    overrideRefused: order.refused,
+    acknowledgeRefused: refused,
+  }
+}
+
+/** A level that the balance or the drain speaks against is not believed. */
+function believed(zone: ZoneLevel, verdict: WateringState['zone']['verdict'], drains: boolean): ZoneLevel {
+  if (verdict === 'plausible' && !drains) return zone
+  const doubt = verdict === 'plausible' ? 'drain-while-dry' : verdict
+  return {
+    ...zone,
+    level: null,
+    doubt: zone.doubt ?? doubt,
+    wet: verdict === 'use-too-small' ? null : zone.wet,
+    dry: null,
+  }
+}
+
+function lookAtProbes(limits: Limits, { probes, valve }: WateringState, readings: unknown, moment: Moment) {
+  const list: readonly WateringInput['readings'][number][] = Array.isArray(readings) ? readings : []
+  const next: WateringProbe[] = []
+  const views: ProbeView[] = []
+  for (let i = 0; i < limits.probes.length; i++) {
+    const { name, offset } = limits.probes[i] as Limits['probes'][number]
+    let probe = probes[i] as WateringProbe
+    for (const reading of list)
+      if ((reading?.probe ?? '') === name) probe = takeReading(probe, reading, offset, moment, limits)
+    const view = viewProbe(probe, offset, moment, limits)
+    if (valve.opened === null) probe = watchFall(judgeRise(probe, view, valve.closed, limits), view, limits)
+    next.push(probe)
+    views.push(viewProbe(probe, offset, moment, limits))
+  }
+  const isKnown = (reading: unknown) =>
+    limits.probes.some(({ name }) => name === ((reading as { probe?: unknown } | null)?.probe ?? ''))
+  return { probes: next, views, unknown: !list.every(isKnown) }
+}
+
+function open(limits: Limits, state: WateringState, { views }: Looked, why: WateringValve['why']): WateringState {
+  const { clock, valve } = state
+  const { run, shot } = limits
+  return {
+    ...state,
+    // Counted at once and in full: an order that was sent may have been carried out.
+    water: addWater(state.water, shot),
+    valve: { ...valve, opened: clock.elapsed, lasts: run, counted: shot, why, openings: valve.openings + 1 },
+    probes: state.probes.map((probe, i) => beforeShot(probe, views[i] as ProbeView, limits)),
+    zone: { ...state.zone, given: state.zone.given + shot },
+    counters: {
+      ...judgeDrain(state.counters, valve.why === 'dry' ? valve.counted : 0, limits),
+      meteredSince: 0,
+      drainedSince: 0,
+      leaked: 0,
+    },
+  }
+}
+
+/** Closes the valve and counts what it gave: as long as it was open, or as much as the meter says if that is more. */
+function close(limits: Limits, state: WateringState): WateringState {
+  const { clock, valve } = state
+  if (valve.opened === null) return state
+  const ran = clock.elapsed - valve.opened
+  const isSure = clockMode(clock) === 'runs' && clock.doubt === 0
+  // After a leap the clock may be right: nothing closed such a valve in the meantime.
+  const gap = Math.min(86400, Math.max(0, (clock.raw ?? 0) - (clock.base ?? 0) - clock.elapsed))
+  const lasted = limits.closesByItself ? Math.min(ran, valve.lasts) : ran + gap
+  // Where the clock failed nobody knows how long it was: the whole shot stands, or the longest opening where nothing closed it.
+  const doubtful = limits.closesByItself ? valve.counted : limits.maxRun * limits.litresPerSecond
+  const timed = isSure ? lasted * limits.litresPerSecond : Math.max(doubtful, lasted * limits.litresPerSecond)
+  const given = Math.max(timed, state.counters.meteredSince)
+  return {
+    ...state,
+    water: addWater(state.water, given - valve.counted),
+    valve: { ...valve, opened: null, counted: given, closed: valve.opened + (isSure ? lasted : ran) },
+    zone: { ...state.zone, given: Math.max(0, state.zone.given + given - valve.counted) },
+    counters: judgeFlow(state.counters, timed),
+  }
+}
+
+function answer(limits: Limits, state: WateringState, reason: WateringReason, seen: Looked): Step {
+  const { valve, clock } = state
+  const { level, doubt } = seen.zone
+  return [
+    state,
+    {
+      open: valve.opened !== null,
+      closeAfter: (valve.opened === null ? 0 : valve.lasts - (clock.elapsed - valve.opened)) as Duration,
+      opening: valve.openings,
+      reason,
+      waterContent:
+        level === null
+          ? { known: false, reason: doubt ?? 'reading-missing' }
+          : { known: true, value: level as WaterContent },
+      givenInDay: givenInDay(state.water) as Volume,
+      findings: findingsOf(state, seen, limits.probes),
+    },
+  ]
+}

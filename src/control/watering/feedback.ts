@@ -1,0 +1,76 @@
+import type { Limits } from './checked-settings.js'
+import type { WateringInput } from './input.js'
+import type { WateringCounters, WateringValve } from './state.js'
+
+/** Time in which flow settles after the valve moved. Unit: s. */
+const SETTLE = 60
+
+/** Counters after an input, and the water that only feedback tells of. */
+export interface Feedback {
+  readonly counters: WateringCounters
+  /** Water that ran though the valve should be closed. Unit: L. */
+  readonly leaked: number
+}
+
+/** Reads flow meter, drain counter and the valve's own word since the decision before. */
+export function readFeedback(
+  counters: WateringCounters,
+  input: Partial<WateringInput>,
+  valve: WateringValve,
+  { from, to }: { readonly from: number; readonly to: number },
+  limits: Limits,
+): Feedback {
+  const { metered, drained, valve: reported } = input
+  if (metered === undefined && drained === undefined && reported === undefined) return { counters, leaked: 0 }
+  const most = 5 * limits.litresPerSecond * (to - from + SETTLE)
+  const flow = increase(counters.metered, metered, most)
+  const isClosed = valve.opened === null && from >= valve.closed + SETTLE
+  const isStuck = isClosed && reported === 'open'
+  const leaked = !isClosed ? 0 : metered === undefined && isStuck ? limits.litresPerSecond * (to - from) : flow
+  const sum = counters.leaked + leaked
+  let { latched } = counters
+  const latch = (code: WateringCounters['latched'][number]) => {
+    if (!latched.includes(code)) latched = [...latched, code]
+  }
+  if (sum > Math.max(0.1 * limits.shot, 0.02 * limits.litresPerSecond * (to - valve.closed))) latch('flow-while-closed')
+  if (isStuck) latch('valve-does-not-close')
+  return {
+    counters: {
+      ...counters,
+      metered: counter(metered) ?? counters.metered,
+      drained: counter(drained) ?? counters.drained,
+      meteredSince: counters.meteredSince + (isClosed ? 0 : flow),
+      drainedSince: counters.drainedSince + increase(counters.drained, drained, Infinity),
+      leaked: sum,
+      latched,
+    },
+    leaked,
+  }
+}
+
+/** Judges the flow of an opening that has ended: none, or too much. */
+export function judgeFlow(counters: WateringCounters, given: number): WateringCounters {
+  if (counters.metered === null || given <= 0) return counters
+  const { meteredSince, latched } = counters
+  const code = meteredSince < 0.1 * given ? 'no-flow' : meteredSince > 1.25 * given ? 'flow-too-large' : undefined
+  return code === undefined || latched.includes(code) ? counters : { ...counters, latched: [...latched, code] }
+}
+
+/** Judges the drain of a shot that was given because the zone was called dry, before the next one begins. */
+export function judgeDrain(counters: WateringCounters, given: number, limits: Limits): WateringCounters {
+  if (counters.drained === null || given <= 0) return counters
+  const drains = counters.drainedSince >= 0.5 * given ? Math.min(48, counters.drains + 1) : 0
+  const isNew = drains >= limits.maxMisses && !counters.latched.includes('drain-while-dry')
+  return { ...counters, drains, latched: isNew ? [...counters.latched, 'drain-while-dry'] : counters.latched }
+}
+
+function counter(value: unknown): number | null {
+  return typeof value === 'number' && value >= 0 && value <= 1e12 ? value : null
+}
+
+/** What a counter has gone on by; nothing where it was set back, is missing or leaps beyond what can have flowed. */
+function increase(before: number | null, value: unknown, most: number): number {
+  const now = counter(value)
+  if (before === null || now === null || now < before || now - before > most) return 0
+  return now - before
+}

@@ -1,0 +1,42 @@
+import type { WateringDoubt, WateringFinding } from './finding.js'
+import type { ProbeView } from './probes.js'
+import type { WateringState } from './state.js'
+
+/** What an input brought that is worth telling. */
+export interface Seen {
+  readonly views: readonly ProbeView[]
+  readonly zone: { readonly doubt: WateringDoubt | null }
+  /** Whether a reading named a probe that the settings do not know. */
+  readonly unknown: boolean
+  readonly overrideRefused: boolean
+  readonly acknowledgeRefused: boolean
+}
+
+const DANGERS: readonly WateringDoubt[] = ['flow-while-closed', 'flow-too-large', 'no-flow', 'valve-does-not-close']
+
+/** Everything about a decision that somebody should look at, the most urgent not first: sort by level. */
+export function findingsOf(
+  state: WateringState,
+  seen: Seen,
+  names: readonly { readonly name: string }[],
+): WateringFinding[] {
+  const findings: WateringFinding[] = []
+  const find = (code: WateringDoubt, more?: Partial<WateringFinding>) =>
+    findings.push({ code, level: DANGERS.includes(code) ? 'danger' : 'caution', ...more })
+  for (const code of state.counters.latched) find(code)
+  for (let i = 0; i < seen.views.length; i++) {
+    const { doubt, measured } = seen.views[i] as ProbeView
+    if (doubt === null) continue
+    const about = names[i]?.name
+    const age = doubt === 'reading-old' ? { value: state.clock.elapsed - measured, unit: 's' } : undefined
+    find(doubt, about === '' || about === undefined ? age : { about, ...age })
+  }
+  if (seen.zone.doubt === 'probes-disagree') find('probes-disagree')
+  if (state.zone.verdict !== 'plausible') find(state.zone.verdict)
+  const { clock } = state
+  if (clock.bad >= 10 || clock.doubt > 0) find('clock-doubtful', { value: clock.doubt, unit: 's' })
+  if (seen.unknown) find('unknown-probe')
+  if (seen.overrideRefused) find('override-refused')
+  if (seen.acknowledgeRefused) find('acknowledge-refused')
+  return findings
+}

@@ -1,0 +1,30 @@
+import type { WateringVolumes } from './state.js'
+
+/** Quarters of an hour that are kept: 24 hours and the one that has begun. */
+export const SLOTS = 97
+const SLOT = 900
+
+/** Moves the ring on; quarters older than a day are forgotten. The count is never less than that of the last 24 hours. */
+export function passTime(water: WateringVolumes, elapsed: number): WateringVolumes {
+  const slot = Math.floor(elapsed / SLOT)
+  if (slot === water.slot) return water
+  const litres = water.litres.slice()
+  for (let i = Math.max(water.slot + 1, slot - SLOTS + 1); i <= slot; i++) litres[i % SLOTS] = 0
+  return { slot, litres }
+}
+
+/** Adds a volume to the present quarter; a negative one takes back what was counted too much. */
+export function addWater(water: WateringVolumes, volume: number): WateringVolumes {
+  if (volume === 0) return water
+  const litres = water.litres.slice()
+  const at = water.slot % SLOTS
+  litres[at] = Math.max(0, (litres[at] as number) + volume)
+  return { slot: water.slot, litres }
+}
+
+/** Volume of the last 24 hours. */
+export function givenInDay(water: WateringVolumes): number {
+  let sum = 0
+  for (let i = 0; i < SLOTS; i++) sum += water.litres[i] as number
+  return sum
+}

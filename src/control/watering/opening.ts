@@ -1,0 +1,108 @@
+import type { Limits } from './checked-settings.js'
+import { clockMode } from './clock.js'
+import type { WateringReason } from './finding.js'
+import { givenInDay } from './given-water.js'
+import { hoursAllow } from './hours.js'
+import type { WateringClock, WateringOrder, WateringState } from './state.js'
+import type { ZoneLevel } from './zone-level.js'
+
+/** Share of the day's limit that may be given at once where nobody knows what was given before. */
+const AT_START = 0.1
+
+/** Whether to open, with the reason for it or against it. */
+export interface Choice {
+  readonly open: boolean
+  readonly reason: WateringReason
+}
+
+/** What speaks against any water at all, or null. */
+export function forbidden(state: WateringState, locked: unknown, reported: unknown): WateringReason | null {
+  // Only `false` is false: whoever works on the line must not depend on a word that was lost.
+  if (locked !== false) return 'locked'
+  if (orderedNow(state.override, state.clock) === 'close') return 'override-closed'
+  // A word that is not understood counts as the worse one.
+  if (state.valve.opened === null && (reported ?? 'closed') !== 'closed') return 'valve-stuck-open'
+  return clockReason(state.clock)
+}
+
+/** Why the clock forbids water, or null. */
+function clockReason(clock: WateringClock): WateringReason | null {
+  if (clockMode(clock) !== 'settles') return null
+  if (clock.raw === null) return 'clock-unreadable'
+  if (clock.stalls > 2) return 'clock-stands-still'
+  return clock.bad > 0 ? 'clock-leapt' : 'clock-settling'
+}
+
+/** What a person orders at a moment of trusted time. */
+export function orderedNow(override: WateringOrder | null, clock: WateringClock): 'close' | 'water' | null {
+  return override !== null && clock.elapsed < override.ends ? override.action : null
+}
+
+/** Time for which an opening keeps the valve open: its run, or up to the next decision where nothing else closes it. */
+export function openFor(limits: Limits, pace: number): number {
+  return limits.closesByItself ? limits.run : Math.max(limits.run, Math.ceil(limits.run / pace) * pace)
+}
+
+/** Whether a closed valve that nothing forbids to open should open. */
+export function mayOpen(state: WateringState, zone: ZoneLevel, limits: Limits): Choice {
+  const { clock, valve, water } = state
+  const wish = wishFor(state, zone, limits)
+  if (!wish.open) return wish
+  const run = openFor(limits, clock.pace)
+  if (!limits.closesByItself && !(clock.paces >= 3 && run <= limits.maxRun)) return no('decisions-too-seldom')
+  if (!hoursAllow(limits.hours, limits.ahead, clock, run)) return no('outside-hours')
+  const volume = run * limits.litresPerSecond
+  const given = givenInDay(water)
+  if (given + volume > allowance(limits, clock.elapsed, volume)) return no('day-used-up')
+  if (wish.reason === 'back-up-shot' && given + volume > limits.backUp * (1 + 1e-9)) return no('back-up-used-up')
+  return valve.openings === 0 && clock.elapsed < Math.max(limits.rest, limits.lag) ? no('starting') : wish
+}
+
+/** Most volume of a day; after a start a share that grows over 24 hours, because water given before it is not known. */
+function allowance(limits: Limits, elapsed: number, volume: number): number {
+  const share = AT_START + elapsed / 86400
+  const most = limits.perDay * (1 + 1e-9)
+  return share >= 1 ? most : Math.min(most, Math.max(volume, limits.perDay * share))
+}
+
+function wishFor(state: WateringState, zone: ZoneLevel, limits: Limits): Choice {
+  const { clock, valve } = state
+  const since = clock.elapsed - valve.closed
+  const isOrdered = orderedNow(state.override, clock) === 'water'
+  const isUnknown = zone.level === null
+  if (!isOrdered && !isUnknown && !state.zone.dry) return no('wet-enough')
+  if (since < limits.rest) return no(valve.openings === 0 ? 'starting' : 'resting')
+  if (isOrdered) return since < limits.lag ? no('resting') : { open: true, reason: 'override-water' }
+  if (isUnknown) return backUp(state, zone, since, limits)
+  if (zone.measured < valve.closed + limits.lag) return no('waiting-for-probe')
+  return { open: true, reason: 'dry' }
+}
+
+/** A shot by time: the usual use spread over the allowed hours, from the later of the last shot and the last good wet reading. */
+function backUp({ clock, valve, zone }: WateringState, level: ZoneLevel, since: number, limits: Limits): Choice {
+  if (!limits.timed) return no('no-reading')
+  if (since < limits.lag) return no('resting')
+  // A reading that is old but newer than the last shot, and dry, need not wait: it has only become drier since.
+  if (level.dry !== null && level.dry >= valve.closed + limits.lag) return { open: true, reason: 'back-up-shot' }
+  const every = (limits.allowed * limits.shot) / limits.backUp
+  const waited = clock.elapsed - Math.max(valve.closed - limits.run, zone.lastWet)
+  // Decisions come at their own pace: half of it early is as good as half of it late.
+  return waited >= every - clock.pace / 2 ? { open: true, reason: 'back-up-shot' } : no('back-up-not-due')
+}
+
+function no(reason: WateringReason): Choice {
+  return { open: false, reason }
+}
+
+/** Whether an opening that is under way must end, and why. */
+export function mustClose(state: WateringState, zone: ZoneLevel, limits: Limits): WateringReason | null {
+  const { clock, valve } = state
+  const ran = clock.elapsed - (valve.opened as number)
+  if (ran >= valve.lasts) return 'shot-given'
+  // Nothing but a decision closes such a valve, and without a clock nobody knows when the next one comes.
+  if (!limits.closesByItself && clockMode(clock) !== 'runs') return 'clock-leapt'
+  if (valve.why === 'dry' && zone.level === null) return 'no-reading'
+  if (valve.why === 'dry' && (zone.level as number) >= limits.upper) return 'wet-enough'
+  if (givenInDay(state.water) > limits.perDay * (1 + 1e-9)) return 'day-used-up'
+  return hoursAllow(limits.hours, limits.ahead, clock, 0) ? null : 'outside-hours'
+}

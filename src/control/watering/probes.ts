@@ -1,0 +1,99 @@
+import type { Limits } from './checked-settings.js'
+import { isMoment } from './clock.js'
+import type { WateringDoubt } from './finding.js'
+import type { WateringReading } from './input.js'
+import type { WateringProbe } from './state.js'
+
+/** A fall by so much is more than plants drink between two readings. Unit: m³/m³. */
+const FALL = 0.1
+/** Readings of this time are looked at together. Unit: s. */
+const TOGETHER = 600
+
+/** The moment of a decision as far as readings need it. */
+export interface Moment {
+  readonly now: unknown
+  /** Trusted time. Unit: s. */
+  readonly elapsed: number
+  /** When the last opening ended, in trusted time. Unit: s. */
+  readonly closed: number
+}
+
+/** What a probe is worth now. */
+export interface ProbeView {
+  /** What it says, believed or not. */
+  readonly seen: number | null
+  /** Its level, if it may be believed. */
+  readonly level: number | null
+  /** When that was measured, in trusted time. Unit: s. */
+  readonly measured: number
+  readonly doubt: WateringDoubt | null
+}
+
+/** Takes a reading into what is known of its probe. */
+export function takeReading(
+  probe: WateringProbe,
+  reading: WateringReading | undefined,
+  offset: number,
+  { now, elapsed, closed }: Moment,
+  limits: Limits,
+): WateringProbe {
+  const time: unknown = reading?.time
+  if (reading === undefined || !isMoment(time) || !isMoment(now) || time > now + 60) return probe
+  // The clock may have been set back; otherwise only what is newer says anything.
+  const isNewer = probe.time === null || time > probe.time || probe.time > now + 60
+  if (!isNewer) return probe
+  const measured = Math.min(elapsed, elapsed - (now - time))
+  const value: unknown = reading.waterContent
+  if (typeof value !== 'number' || !(value >= limits.min && value <= limits.max))
+    return { ...probe, time, measured, values: [], times: [], probation: 2 }
+  const level = value - offset
+  const changed = probe.values.length > 0 && probe.values[0] === value ? probe.changed : measured
+  const before = medianOf(probe, offset, closed + limits.lag)
+  const values = [value, ...probe.values.slice(0, 2)]
+  const times = [measured, ...probe.times.slice(0, 2)]
+  const plausible =
+    before === null ? 0 : FALL + (3 * limits.use * Math.max(0, measured - probe.measured)) / limits.substrate
+  let fellFrom = probe.fellFrom
+  if (fellFrom === null && before !== null && level < before - plausible) fellFrom = before
+  else if (fellFrom !== null && level > fellFrom - FALL) fellFrom = null
+  return { ...probe, time, measured, values, times, changed, fellFrom, probation: Math.max(0, probe.probation - 1) }
+}
+
+/** What a probe is worth at a moment. */
+export function viewProbe(
+  probe: WateringProbe,
+  offset: number,
+  { elapsed, closed }: Moment,
+  limits: Limits,
+): ProbeView {
+  const { measured } = probe
+  const seen = probe.probation > 0 ? null : medianOf(probe, offset, closed + limits.lag)
+  const doubt = doubtOf(probe, elapsed, limits)
+  return { seen, level: doubt === null ? seen : null, measured, doubt }
+}
+
+function doubtOf(probe: WateringProbe, elapsed: number, limits: Limits): WateringDoubt | null {
+  const { measured } = probe
+  if (probe.time === null) return 'reading-missing'
+  if (probe.probation > 0 || probe.values.length === 0) return 'reading-unbelievable'
+  if (probe.latched) return 'shots-without-rise'
+  if (probe.fellFrom !== null) return 'reading-fell-too-fast'
+  if (measured - probe.changed >= limits.maxUnchanged) return 'reading-frozen'
+  return elapsed - measured > limits.maxAge ? 'reading-old' : null
+}
+
+/** Median of the newest readings, of those after the last shot where there are some. */
+function medianOf({ values, times }: WateringProbe, offset: number, since: number): number | null {
+  const newest = times[0]
+  if (newest === undefined) return null
+  let count = 1
+  while (count < values.length && newest - (times[count] as number) <= TOGETHER) {
+    // Readings before and after a shot are two things.
+    if (newest >= since && (times[count] as number) < since) break
+    count++
+  }
+  const [a, b, c] = values as [number, number, number]
+  if (count === 1) return a - offset
+  if (count === 2) return (a + b) / 2 - offset
+  return Math.max(Math.min(a, b), Math.min(Math.max(a, b), c)) - offset
+}

@@ -1,0 +1,155 @@
+import type { Limits } from './checked-settings.js'
+import { isMoment } from './clock.js'
+import { SLOTS } from './given-water.js'
+import type {
+  WateringClock,
+  WateringCounters,
+  WateringProbe,
+  WateringState,
+  WateringValve,
+  WateringZone,
+} from './state.js'
+
+type Loose<T> = { readonly [K in keyof T]?: unknown }
+
+/**
+ * Whether a state that came from outside is one that a decision may go on from: every field there, of its type, and possible together.
+ * One field that is not makes the whole a lost state.
+ */
+export function isSound(state: unknown, limits: Limits): state is WateringState {
+  if (!isObject<WateringState>(state)) return false
+  const { clock, valve, water, probes, zone, counters, override } = state
+  if (!isObject<WateringClock>(clock) || !clockSound(clock)) return false
+  const elapsed = clock.elapsed as number
+  return (
+    isObject<WateringValve>(valve) &&
+    valveSound(valve, elapsed, limits) &&
+    isObject<WateringState['water']>(water) &&
+    water.slot === Math.floor(elapsed / 900) &&
+    isVolumes(water.litres) &&
+    Array.isArray(probes) &&
+    probes.length === limits.probes.length &&
+    probes.every((probe) => isObject<WateringProbe>(probe) && probeSound(probe, elapsed)) &&
+    isObject<WateringZone>(zone) &&
+    zoneSound(zone, elapsed) &&
+    isObject<WateringCounters>(counters) &&
+    countersSound(counters) &&
+    overrideSound(override, elapsed)
+  )
+}
+
+function isObject<T>(value: unknown): value is Loose<T> {
+  return typeof value === 'object' && value !== null
+}
+function inRange(value: unknown, min: number, max: number): boolean {
+  return typeof value === 'number' && value >= min && value <= max
+}
+function isCount(value: unknown, max: number): boolean {
+  return inRange(value, 0, max) && Number.isInteger(value)
+}
+function nullOr(value: unknown, min: number, max: number): boolean {
+  return value === null || inRange(value, min, max)
+}
+
+const AGES = 1e12
+
+function clockSound(clock: Loose<WateringClock>): boolean {
+  return (
+    (clock.raw === null || isMoment(clock.raw)) &&
+    nullOr(clock.base, -AGES, AGES) &&
+    (clock.raw === null) === (clock.base === null) &&
+    inRange(clock.elapsed, 0, AGES) &&
+    inRange(clock.pace, 0, AGES) &&
+    isCount(clock.paces, 32) &&
+    isCount(clock.steady, 100) &&
+    isCount(clock.stalls, 100) &&
+    isCount(clock.bad, 20) &&
+    inRange(clock.doubt, 0, AGES) &&
+    inRange(clock.agreed, 0, clock.elapsed as number)
+  )
+}
+
+function valveSound(valve: Loose<WateringValve>, elapsed: number, limits: Limits): boolean {
+  return (
+    nullOr(valve.opened, 0, elapsed) &&
+    inRange(valve.lasts, 0, limits.maxRun) &&
+    inRange(valve.counted, 0, AGES) &&
+    (valve.why === 'dry' || valve.why === 'back-up-shot' || valve.why === 'override-water') &&
+    // A valve that closes by itself is known to close a little later.
+    inRange(valve.closed, 0, elapsed + limits.maxRun) &&
+    isCount(valve.openings, Number.MAX_SAFE_INTEGER)
+  )
+}
+
+function isVolumes(litres: unknown): boolean {
+  if (!Array.isArray(litres) || litres.length !== SLOTS) return false
+  for (let i = 0; i < SLOTS; i++) if (!inRange(litres[i], 0, AGES)) return false
+  return true
+}
+
+function probeSound(probe: Loose<WateringProbe>, elapsed: number): boolean {
+  const { values, times } = probe
+  return (
+    (probe.time === null || isMoment(probe.time)) &&
+    inRange(probe.measured, -AGES, elapsed) &&
+    Array.isArray(values) &&
+    Array.isArray(times) &&
+    values.length <= 3 &&
+    values.length === times.length &&
+    values.every((value) => inRange(value, 0, 1)) &&
+    times.every((time) => inRange(time, -AGES, elapsed)) &&
+    inRange(probe.changed, -AGES, elapsed) &&
+    isCount(probe.probation, 2) &&
+    nullOr(probe.anchor, -1, 2) &&
+    inRange(probe.anchorAt, -AGES, elapsed) &&
+    inRange(probe.fall, 0, 1) &&
+    nullOr(probe.before, -1, 2) &&
+    inRange(probe.beforeAt, -AGES, elapsed) &&
+    isCount(probe.misses, 48) &&
+    nullOr(probe.fellFrom, -1, 2) &&
+    typeof probe.latched === 'boolean'
+  )
+}
+
+function zoneSound(zone: Loose<WateringZone>, elapsed: number): boolean {
+  return (
+    typeof zone.dry === 'boolean' &&
+    inRange(zone.lastWet, -AGES, elapsed) &&
+    inRange(zone.use, 0, AGES) &&
+    inRange(zone.given, 0, AGES) &&
+    nullOr(zone.level, -1, 2) &&
+    (zone.verdict === 'plausible' || zone.verdict === 'use-too-small' || zone.verdict === 'use-too-large')
+  )
+}
+
+const LATCHES: readonly unknown[] = [
+  'flow-while-closed',
+  'no-flow',
+  'flow-too-large',
+  'drain-while-dry',
+  'valve-does-not-close',
+]
+
+function countersSound(counters: Loose<WateringCounters>): boolean {
+  return (
+    nullOr(counters.metered, 0, AGES) &&
+    nullOr(counters.drained, 0, AGES) &&
+    inRange(counters.meteredSince, 0, AGES) &&
+    inRange(counters.drainedSince, 0, AGES) &&
+    inRange(counters.leaked, 0, AGES) &&
+    isCount(counters.drains, 48) &&
+    Array.isArray(counters.latched) &&
+    counters.latched.length <= LATCHES.length &&
+    counters.latched.every((code) => LATCHES.includes(code))
+  )
+}
+
+function overrideSound(override: unknown, elapsed: number): boolean {
+  if (override === null) return true
+  return (
+    isObject<NonNullable<WateringState['override']>>(override) &&
+    (override.action === 'close' || override.action === 'water') &&
+    isMoment(override.until) &&
+    inRange(override.ends, 0, elapsed + 86400)
+  )
+}

@@ -1,0 +1,48 @@
+import type { Limits } from './checked-settings.js'
+import type { ProbeView } from './probes.js'
+import type { WateringProbe } from './state.js'
+
+/** A rise of a smaller share of what the shot should bring is none. */
+const SHARE = 0.3
+/** A fall is told over at least this time, and over not much more than the longer one. Unit: s. */
+const SHORT = 600
+const LONG = 7200
+
+/** Remembers what a probe said before an opening. */
+export function beforeShot(probe: WateringProbe, view: ProbeView, limits: Limits): WateringProbe {
+  if (view.seen === null) return probe
+  const known = withFall(probe, view.seen, view.measured, SHORT, limits)
+  return { ...known, before: view.seen, beforeAt: view.measured }
+}
+
+/** How fast a probe falls between shots; seldom renewed, so that noise does not tell it. */
+export function watchFall(probe: WateringProbe, view: ProbeView, limits: Limits): WateringProbe {
+  if (view.seen === null || probe.before !== null) return probe
+  return withFall(probe, view.seen, view.measured, LONG, limits)
+}
+
+function withFall(probe: WateringProbe, level: number, at: number, least: number, limits: Limits): WateringProbe {
+  const { anchor, anchorAt } = probe
+  if (anchor === null) return { ...probe, anchor: level, anchorAt: at }
+  if (at - anchorAt < least) return probe
+  const most = (4 * limits.use) / limits.substrate
+  const fall = Math.min(most, Math.max(0, (anchor - level) / (at - anchorAt)))
+  return { ...probe, anchor: level, anchorAt: at, fall }
+}
+
+/**
+ * Judges whether a probe saw the last shot, once it can have: shots unseen count up, shots seen count down, so that rises by chance do not
+ * excuse a probe that sees something else. At the limit it is not believed any more. What plants drank meanwhile is told by the fall
+ * before the shot.
+ */
+export function judgeRise(probe: WateringProbe, view: ProbeView, closed: number, limits: Limits): WateringProbe {
+  const { before } = probe
+  if (before === null || view.seen === null || view.measured < closed + limits.lag) return probe
+  const judged = { ...probe, before: null, anchor: view.seen, anchorAt: view.measured }
+  // A full container drains what it is given.
+  if (before >= limits.upper) return judged
+  const used = probe.fall * Math.max(0, view.measured - probe.beforeAt)
+  const saw = view.seen - before + used >= (SHARE * limits.shot) / limits.substrate
+  const misses = saw ? Math.max(0, probe.misses - 1) : Math.min(48, probe.misses + 1)
+  return { ...judged, misses, latched: probe.latched || misses >= limits.maxMisses }
+}

@@ -1,0 +1,35 @@
+import type { Limits } from './checked-settings.js'
+import { SLOTS } from './given-water.js'
+import type { WateringProbe, WateringState } from './state.js'
+
+/** The state before the first decision: nothing is known, every pause begins, and no probe has proved itself. */
+export function startState(limits: Limits): WateringState {
+  return {
+    clock: { raw: null, elapsed: 0, base: null, pace: 0, paces: 0, steady: 0, stalls: 0, bad: 0, doubt: 0, agreed: 0 },
+    valve: { opened: null, lasts: 0, counted: 0, why: 'dry', closed: 0, openings: 0 },
+    water: { slot: 0, litres: new Array<number>(SLOTS).fill(0) },
+    probes: limits.probes.map(freshProbe),
+    zone: { dry: false, lastWet: 0, use: 0, given: 0, level: null, verdict: 'plausible' },
+    counters: { metered: null, drained: null, meteredSince: 0, drainedSince: 0, leaked: 0, drains: 0, latched: [] },
+    override: null,
+  }
+}
+
+function freshProbe(): WateringProbe {
+  return {
+    time: null,
+    measured: 0,
+    values: [],
+    times: [],
+    changed: 0,
+    probation: 0,
+    anchor: null,
+    anchorAt: 0,
+    fall: 0,
+    before: null,
+    beforeAt: 0,
+    misses: 0,
+    fellFrom: null,
+    latched: false,
+  }
+}

@@ -1,0 +1,131 @@
+/** What is remembered from one decision to the next; plain data. Times count in seconds of trusted time since the start. */
+export interface WateringState {
+  readonly clock: WateringClock
+  readonly valve: WateringValve
+  readonly water: WateringVolumes
+  readonly probes: readonly WateringProbe[]
+  readonly zone: WateringZone
+  readonly counters: WateringCounters
+  readonly override: WateringOrder | null
+}
+
+/** The time that can be trusted, and what the clock says. */
+export interface WateringClock {
+  /** What the clock said last. Unit: s. */
+  readonly raw: number | null
+  /** Trusted time since the start. Unit: s. */
+  readonly elapsed: number
+  /** Moment of the start, so that `base + elapsed` is the trusted moment. Unit: s. */
+  readonly base: number | null
+  /** Mean time between decisions while the clock ran. Unit: s. */
+  readonly pace: number
+  /** Decisions behind that mean, up to 32. */
+  readonly paces: number
+  /** Decisions in a row in which the clock ran on, up to 100. */
+  readonly steady: number
+  /** Decisions in a row with the same moment, up to 100. */
+  readonly stalls: number
+  /** How bad the clock has been lately, 0 to 20. */
+  readonly bad: number
+  /** Time that was only counted by decisions since clock and count agreed last. Unit: s. */
+  readonly doubt: number
+  /** When clock and count agreed last. Unit: s. */
+  readonly agreed: number
+}
+
+/** The valve as it was ordered. */
+export interface WateringValve {
+  /** When it was opened, if it is open. Unit: s. */
+  readonly opened: number | null
+  /** How long this opening lasts. Unit: s. */
+  readonly lasts: number
+  /** Volume already counted for it. Unit: L. */
+  readonly counted: number
+  /** Why it was opened. */
+  readonly why: 'dry' | 'back-up-shot' | 'override-water'
+  /** When it was closed last; the start, before the first opening. Unit: s. */
+  readonly closed: number
+  /** Number of openings so far. */
+  readonly openings: number
+}
+
+/** Water of the last 24 hours by quarters of an hour, as a ring. */
+export interface WateringVolumes {
+  /** Number of the present quarter since the start. */
+  readonly slot: number
+  /** Volumes; the present quarter stands at `slot` modulo their number. Unit: L. */
+  readonly litres: readonly number[]
+}
+
+/** What is remembered of a probe. */
+export interface WateringProbe {
+  /** Time that came with its newest reading. Unit: s. */
+  readonly time: number | null
+  /** That time as trusted time. Unit: s. */
+  readonly measured: number
+  /** Newest readings that were believable in themselves, newest first, at most three, and when they were measured. */
+  readonly values: readonly number[]
+  readonly times: readonly number[]
+  /** When the reading changed last. Unit: s. */
+  readonly changed: number
+  /** Readings to come until it is believed again after an unbelievable one. */
+  readonly probation: number
+  /** A level of the last hours and when it was measured, from which the fall is told. */
+  readonly anchor: number | null
+  readonly anchorAt: number
+  /** How fast the level fell last. Unit: 1/s. */
+  readonly fall: number
+  /** Level before the last opening, and when it was measured. */
+  readonly before: number | null
+  readonly beforeAt: number
+  /** Shots not seen beyond shots seen. */
+  readonly misses: number
+  /** Level from which it fell faster than plants can drink. */
+  readonly fellFrom: number | null
+  /** Whether it is not believed until somebody acknowledges it. */
+  readonly latched: boolean
+}
+
+/** What is remembered of the zone. */
+export interface WateringZone {
+  /** Whether the dead-band asks for water. */
+  readonly dry: boolean
+  /** When a believed reading was above the lower limit last. Unit: s. */
+  readonly lastWet: number
+  /** Balance of a window: expected use, water given, and level at its start. */
+  readonly use: number
+  readonly given: number
+  readonly level: number | null
+  /** What the last full window told. */
+  readonly verdict: 'plausible' | 'use-too-small' | 'use-too-large'
+}
+
+/** Counters of meter and drain as they were. */
+export interface WateringCounters {
+  readonly metered: number | null
+  readonly drained: number | null
+  /** Metered and drained since the last opening began. Unit: L. */
+  readonly meteredSince: number
+  readonly drainedSince: number
+  /** Flow that nobody ordered, since the last opening ended. Unit: L. */
+  readonly leaked: number
+  /** Shots in a row that mostly drained while the zone was called dry. */
+  readonly drains: number
+  /** Findings that stand until somebody acknowledges them. */
+  readonly latched: readonly (
+    | 'flow-while-closed'
+    | 'no-flow'
+    | 'flow-too-large'
+    | 'drain-while-dry'
+    | 'valve-does-not-close'
+  )[]
+}
+
+/** A person's order, counted in trusted time. */
+export interface WateringOrder {
+  readonly action: 'close' | 'water'
+  /** As it was sent. Unit: s. */
+  readonly until: number
+  /** When it ends in trusted time. Unit: s. */
+  readonly ends: number
+}

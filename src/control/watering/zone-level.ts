@@ -1,0 +1,50 @@
+import type { Limits } from './checked-settings.js'
+import type { WateringDoubt } from './finding.js'
+import type { ProbeView } from './probes.js'
+
+/** What the probes say together. */
+export interface ZoneLevel {
+  readonly level: number | null
+  /** When it was measured; of several probes the oldest counts. Unit: s. */
+  readonly measured: number
+  readonly doubt: WateringDoubt | null
+  /** When probes that say anything all said "above the lower limit" last, or null where one of them says otherwise. Unit: s. */
+  readonly wet: number | null
+  /** When probes that say anything, however old, all said "dry", or null. Unit: s. */
+  readonly dry: number | null
+}
+
+/**
+ * One level from several probes. Two that differ too much decide nothing, because nobody can tell which of them lies; of three or more
+ * those decide that stand near their median.
+ */
+export function zoneLevel(views: readonly ProbeView[], limits: Limits): ZoneLevel {
+  const told = lastTold(views, limits.lower)
+  const believed = views.filter(({ level }) => level !== null)
+  if (believed.length === 0) return { level: null, measured: 0, doubt: views[0]?.doubt ?? 'reading-missing', ...told }
+  const levels = believed.map(({ level }) => level as number).sort((a, b) => a - b)
+  const half = levels.length >> 1
+  const middle = ((levels[half] as number) + (levels[(levels.length - 1) >> 1] as number)) / 2
+  const reach = levels.length === 2 ? limits.disagreement / 2 : limits.disagreement
+  let [sum, count, measured] = [0, 0, Infinity]
+  for (const view of believed) {
+    if (Math.abs((view.level as number) - middle) > reach) continue
+    sum += view.level as number
+    count++
+    measured = Math.min(measured, view.measured)
+  }
+  if (count * 2 <= levels.length) return { level: null, measured: 0, doubt: 'probes-disagree', ...told }
+  return { level: sum / count, measured, doubt: null, ...told }
+}
+
+/** What readings say that are good but for their age. */
+function lastTold(views: readonly ProbeView[], lower: number): Pick<ZoneLevel, 'wet' | 'dry'> {
+  let wet: number | null = null
+  let dry: number | null = null
+  for (const { seen, doubt, measured } of views) {
+    if (seen === null || (doubt !== null && doubt !== 'reading-old')) continue
+    if (seen > lower) wet = Math.max(wet ?? measured, measured)
+    else dry = Math.min(dry ?? measured, measured)
+  }
+  return { wet: dry === null ? wet : null, dry: wet === null ? dry : null }
+}

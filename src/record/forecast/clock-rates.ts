@@ -1,0 +1,77 @@
+/**
+ * How far the water content falls in each half hour of the day, learnt from dry-downs that have ended; null where none was seen.
+ * Unit: m³/m³ in half an hour.
+ */
+export type ClockFalls = readonly (number | null)[]
+
+/** Half an hour. Unit: s. */
+export const BIN = 1800
+export const BINS = 48
+/** No half hour is slower than this share of their mean: it falls a little at night, too. */
+const SLOWEST = 0.35
+/** Nothing is foreseen beyond two days. Unit: s. */
+export const FARTHEST = 172800
+
+export function newFalls(): ClockFalls {
+  return Array.from({ length: BINS }, () => null)
+}
+
+/** Learns the fall of one more half hour; the newest weighs half, because crops and light change. */
+export function learnFall(falls: (number | null)[], time: number, fall: number): void {
+  const b = binOf(time)
+  const known = falls[b] as number | null
+  falls[b] = known === null ? fall : known + (fall - known) / 2
+}
+
+/** The fall that is expected in each half hour: no slower than a share of the mean; where none was seen, that of the one before. */
+export function expectedFalls(falls: ClockFalls): Float64Array {
+  let [sum, count] = [0, 0]
+  for (const fall of falls) {
+    if (fall === null) continue
+    sum += fall
+    count++
+  }
+  const slowest = count > 0 ? Math.max(0, (SLOWEST * sum) / count) : 0
+  const expected = new Float64Array(BINS)
+  for (let b = 0; b < BINS; b++) {
+    let k = b
+    for (let j = 0; j < BINS && falls[k] === null; j++) k = (k + BINS - 1) % BINS
+    expected[b] = Math.max(slowest, falls[k] ?? 0)
+  }
+  return expected
+}
+
+/** The fall that is expected between two times. */
+export function fallBetween(expected: Float64Array, from: number, to: number): number {
+  let fall = 0
+  for (let time = from; time < to; ) {
+    const end = Math.min(to, nextBorder(time))
+    fall += ((expected[binOf(time)] as number) * (end - time)) / BIN
+    time = end
+  }
+  return fall
+}
+
+/** The time from a moment until so much has fallen, or undefined where that is not foreseen. */
+export function timeToFall(expected: Float64Array, from: number, fall: number): number | undefined {
+  if (fall <= 0) return 0
+  let rest = fall
+  for (let time = from; time < from + FARTHEST; ) {
+    const end = Math.min(nextBorder(time), from + FARTHEST)
+    const here = ((expected[binOf(time)] as number) * (end - time)) / BIN
+    if (here >= rest) return time - from + ((end - time) * rest) / here
+    rest -= here
+    time = end
+  }
+  return undefined
+}
+
+/** The first border between two half hours after a time. */
+export function nextBorder(time: number): number {
+  return (Math.floor(time / BIN) + 1) * BIN
+}
+
+function binOf(time: number): number {
+  const bin = Math.floor(time / BIN) % BINS
+  return bin < 0 ? bin + BINS : bin
+}

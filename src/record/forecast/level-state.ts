@@ -1,0 +1,110 @@
+import type { Reducer } from '../reducer.js'
+import { type StateReader, stateReader } from '../restore-state.js'
+import { type ContentReading, restoredShotWatch, type ShotWatchState } from '../watch-shots.js'
+import { BINS, type ClockFalls, newFalls } from './clock-rates.js'
+import { MAX_POINTS, type RecentPoint } from './recent-level.js'
+import { newRing, restoredRing, type ScoreRing } from './score-ring.js'
+
+/** Where a probe stands: nothing to go by, in the rise of a shot, draining after one, or drying. */
+export type LevelPhase = 'no-reading' | 'shot' | 'draining' | 'drying'
+
+/** A moment of a dry-down from which the forecasts are tried afterwards. */
+export interface ReplayPoint {
+  /** Time of it. Unit: s. Range: any. */
+  readonly time: number
+  /** Level then. Unit: m³/m³. Range: any. */
+  readonly level: number
+}
+
+/** The dry-down that is under way. */
+export interface DryDownSoFar {
+  /** Time of its first reading. Unit: s. Range: any. */
+  readonly start: number
+  /** Water content of its first reading. Unit: m³/m³. Range: any. */
+  readonly from: number
+  /** First border between two half hours in it. Unit: s. Range: any. */
+  readonly border: number
+  /** Levels at this border and those after it, each a quarter of an hour late. Unit: m³/m³. Range: any. */
+  readonly levels: readonly number[]
+  /** The newest readings, put together. */
+  readonly recent: readonly RecentPoint[]
+  /** Moments from which it is replayed when it has ended. */
+  readonly replay: readonly ReplayPoint[]
+}
+
+/** What is remembered of a probe; plain data of at most about 7 kB, most of it for the shots of a quick record. */
+export interface LevelState {
+  /** What the search for shots remembers. */
+  readonly shots: ShotWatchState
+  /** Drain has stopped from this time on. Unit: s. Range: any. */
+  readonly settled: number | null
+  /** The dry-down that is under way. */
+  readonly dryDown: DryDownSoFar | null
+  /** Fall in each half hour of the day. Unit: m³/m³ in half an hour. Range: any. */
+  readonly falls: ClockFalls
+  /** Fall of a usual dry-down. Unit: m³/m³. Range: any. */
+  readonly usualFall: number
+  /** Dry-downs that were learnt from. Unit: 1. Range: any. */
+  readonly dryDowns: number
+  /** Misses of forecasts by how far ahead they looked: up to 1.5, 3 and 6 hours, and farther. */
+  readonly rings: readonly ScoreRing[]
+}
+
+/** Learns how a probe dries and foresees it. */
+export interface LevelForecaster extends Reducer<LevelState, ContentReading, LevelPhase> {
+  /** A state that was kept as JSON, checked field by field. */
+  readonly restore: (kept: unknown) => LevelState
+}
+
+const PRIOR_SPREAD = 0.12
+/** A dry-down is learnt from, and the next one begun, after a day. */
+export const MAX_LEVELS = 49
+
+export function newLevelState(shots: ShotWatchState): LevelState {
+  const ring = newRing(PRIOR_SPREAD, 'both')
+  return {
+    shots,
+    settled: null,
+    dryDown: null,
+    falls: newFalls(),
+    usualFall: 0,
+    dryDowns: 0,
+    rings: [ring, ring, ring, ring],
+  }
+}
+
+/** A state that was kept as JSON, checked. */
+export function restoredLevelState(kept: unknown): LevelState {
+  const reader = stateReader(kept)
+  const rings = reader.list('rings', 4, restoredRing)
+  if (rings.length !== 4) reader.refuse('rings', `has ${rings.length} entries, not 4`)
+  return {
+    shots: reader.inside('shots', restoredShotWatch),
+    settled: reader.numberOrNull('settled'),
+    dryDown: reader.insideOrNull('dryDown', restoredDryDown),
+    falls: reader.numbersOrNulls('falls', BINS),
+    usualFall: reader.number('usualFall', 0),
+    dryDowns: reader.count('dryDowns'),
+    rings,
+  }
+}
+
+function restoredDryDown(reader: StateReader): DryDownSoFar {
+  const recent = reader.list(
+    'recent',
+    MAX_POINTS,
+    (point): RecentPoint => [point.number('0'), point.number('1'), point.number('2', 1)],
+  )
+  if (recent.length === 0) reader.refuse('recent', 'is empty')
+  const start = reader.number('start')
+  const border = reader.number('border')
+  if (border < start || border > start + 1800) reader.refuse('border', 'does not follow the start')
+  return {
+    start,
+    from: reader.number('from'),
+    border,
+    levels: reader.numbers('levels', MAX_LEVELS),
+    recent,
+    replay: reader.list('replay', 2, (point) => ({ time: point.number('time'), level: point.number('level') })),
+  }
+}

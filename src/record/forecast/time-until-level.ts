@@ -1,0 +1,106 @@
+import type { Domain } from '../../quantity/domain.js'
+import type { Duration } from '../../quantity/duration.js'
+import { numberIn } from '../../quantity/guard.js'
+import type { WaterContent } from '../../quantity/water-content.js'
+import { expectedFalls, FARTHEST, timeToFall } from './clock-rates.js'
+import { fixedUnit, ringOf } from './learn-dry-down.js'
+import type { LevelState } from './level-state.js'
+import { type UnknownForecast, whereNow } from './present-level.js'
+import { bandsOf, type ScoreRing } from './score-ring.js'
+
+const LEVEL: Domain = {
+  quantity: 'water content to be reached',
+  unit: 'm³/m³',
+  min: -1,
+  max: 2,
+  ends: '[]',
+  hint: 'give a water content in the scale of the probe, such as its refill point',
+}
+
+/** A state and a level below the present one. */
+export interface TimeUntilLevelInput {
+  /** What was learnt, by the reducer of `forecastLevel`. */
+  readonly state: LevelState
+  /** Water content that is waited for, such as the refill point. Unit: m³/m³. Range: [-1, 2]. */
+  readonly level: WaterContent
+}
+
+/** The times between which it should happen. */
+export interface TimeBand {
+  /** It hardly comes sooner. Unit: s. */
+  readonly earliest: Duration
+  /** It hardly comes later; absent where that is beyond two days. Unit: s. */
+  readonly latest?: Duration
+}
+
+/** When a level is reached if nobody waters, or why that is not known. Times count from the last reading. */
+export type TimeUntilLevel =
+  | {
+      readonly known: true
+      /** The level now, from the last half hour. Unit: m³/m³. */
+      readonly from: WaterContent
+      /** Expected time, zero where the level is reached already. Unit: s. */
+      readonly time: Duration
+      /** Holds half of the outcomes. */
+      readonly band50: TimeBand
+      /** Holds nine of ten outcomes. */
+      readonly band90: TimeBand
+    }
+  | UnknownForecast
+  | {
+      readonly known: false
+      readonly reason: 'beyond-two-days'
+      /** The early end of the band that holds nine of ten, where it lies within two days. Unit: s. */
+      readonly earliest?: Duration
+    }
+
+/**
+ * Time until the water content reaches a lower level if nobody waters, with the bands that hold half and nine tenths of the outcomes.
+ * An alarm belongs at the early end of the wide band.
+ *
+ * @procedure Adds up the usual fall of the half hours ahead, times the factor of this dry-down, until the difference is reached. The ends
+ * of the bands come from the misses of the last 40 forecasts that looked about as far ahead.
+ * @param input - State, made by the reducer of `forecastLevel`, and level.
+ * @returns Time and bands from the last reading, or why they are not known.
+ * @throws `DomainError` outside the range.
+ * @validity As long as light, climate and crop go on as they did; the factor follows a night that differs, a day that begins is not foreseen.
+ * @source common practice, no source; the bands: Gibbs and Candès (2021), Advances in Neural Information Processing Systems 34
+ * @example
+ * ```ts
+ * const forecaster = forecastLevel({ minRise: waterContentChange(0.01), maxRiseTime: minutes(40), maxStep: minutes(30) })
+ * const night = (k: number) => 0.6 - 0.002 * (k % 96) + (k % 96 === 95 ? 0.1 : 0)
+ * const inputs = Array.from({ length: 600 }, (_, k) => ({ time: 900 * k, content: night(k) }))
+ * const { state } = runReducer({ reducer: forecaster, inputs })
+ * // It stands at 0.554 and falls by 0.008 in an hour.
+ * timeUntilLevel({ state, level: waterContent(0.53) }) // => { known: true, time: 10800 }
+ * ```
+ */
+export function timeUntilLevel({ state, level }: TimeUntilLevelInput): TimeUntilLevel {
+  const wanted = numberIn(level, LEVEL, 'level')
+  const now = whereNow(state)
+  if (!now.known) return now
+  const { time, factor } = now
+  const from = now.level as WaterContent
+  const fall = now.level - wanted
+  if (fall <= 0) {
+    const zero = { earliest: 0 as Duration, latest: 0 as Duration }
+    return { known: true, from, time: 0 as Duration, band50: zero, band90: zero }
+  }
+  const expected = expectedFalls(state.falls).map((one) => one * factor)
+  const mean = timeToFall(expected, time, fall)
+  const { half, ninety } = bandsOf(state.rings[ringOf(mean ?? FARTHEST)] as ScoreRing)
+  // A real fall of X(1 + u) + cu, where X is forecast and u the miss, is the fall that is waited for.
+  const when = (miss: number) =>
+    miss <= -0.98 ? undefined : timeToFall(expected, time, (fall - fixedUnit(state) * miss) / (1 + miss))
+  const band = ([low, high]: readonly [number, number]): TimeBand | undefined => {
+    const earliest = when(high)
+    const latest = when(low)
+    if (earliest === undefined) return undefined
+    return { earliest: earliest as Duration, ...(latest === undefined ? {} : { latest: latest as Duration }) }
+  }
+  const band90 = band(ninety)
+  const band50 = band(half)
+  if (mean === undefined || band50 === undefined || band90 === undefined)
+    return { known: false, reason: 'beyond-two-days', ...(band90 && { earliest: band90.earliest }) }
+  return { known: true, from, time: mean as Duration, band50, band90 }
+}

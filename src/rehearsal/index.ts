@@ -1,0 +1,24 @@
+export { explainRehearsal } from './explain-rehearsal.js'
+export type { RehearsalFault } from './fault.js'
+export type { FaultSign } from './fault-signs.js'
+export type { FaultName } from './fault-table.js'
+export type { HeardAlarm } from './heard-alarms.js'
+export type { Rehearsal } from './rehearsal.js'
+export type { RehearsalCourse } from './rehearsal-course.js'
+export { type FaultKind, rehearsalFaults } from './rehearsal-faults.js'
+export type { RehearsalFinding } from './rehearsal-finding.js'
+export type { RehearsalLimits } from './rehearsal-limits.js'
+export { type RehearsalMedium, richardsMedium, storedMedium } from './rehearsal-medium.js'
+export type { RehearsalOutcome } from './rehearsal-outcome.js'
+export { type RehearsalScene, rehearsalScene } from './rehearsal-scene.js'
+export { rehearse } from './rehearse.js'
+export type {
+  Observation,
+  ReceivedReading,
+  RehearsalTruth,
+  RehearsedController,
+  ValveOrder,
+} from './rehearsed-controller.js'
+export type { SceneName } from './scene-table.js'
+export type { Opening } from './tally.js'
+export type { RehearsalZone, ZoneGauges } from './zone.js'

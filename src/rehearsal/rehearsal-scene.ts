@@ -1,0 +1,87 @@
+import { tableRow } from '../medium/tables/sourced-row.js'
+import type { Duration } from '../quantity/duration.js'
+import type { SolutionEC } from '../quantity/electrical-conductivity.js'
+import type { Flow } from '../quantity/flow.js'
+import type { Share } from '../quantity/share.js'
+import type { Volume } from '../quantity/volume.js'
+import type { WaterContent, WaterContentChange } from '../quantity/water-content.js'
+import type { RehearsalLimits } from './rehearsal-limits.js'
+import { storedMedium } from './rehearsal-medium.js'
+import { SCENE_MEDIA, type SceneMedium, type SceneName } from './scene-table.js'
+import type { RehearsalZone } from './zone.js'
+
+/** A ready-made zone with limits, to begin with. */
+export interface RehearsalScene {
+  readonly zone: RehearsalZone
+  readonly limits: RehearsalLimits
+  /** Water content at which to water again. Unit: m³/m³. */
+  readonly lower: WaterContent
+  /** Water content that a shot should not exceed. Unit: m³/m³. */
+  readonly upper: WaterContent
+  /** A shot that suits both. Unit: L. */
+  readonly shot: Volume
+}
+
+/**
+ * A zone of twelve containers of 10 L with two probes, drippers of together 6 L/h, plants that use 3 L a day, and limits that fit: a
+ * scene to rehearse in until you have described your own zone. Only the container capacities come from tables; the rest is invented.
+ *
+ * @procedure Takes the container capacity of the medium and sets every level at a distance below it.
+ * @param medium - The medium: stone wool, coir dust, sphagnum peat moss or pine bark.
+ * @returns Zone, limits, and levels for a controller.
+ * @throws `InputError` for another medium.
+ * @source `substratesPorometer2012` and `substrateRanges` for the container capacities; the rest is invented
+ * @example
+ * ```ts
+ * const scene = rehearsalScene('pine bark')
+ * scene.lower // => 0.42
+ * scene.limits.maxPerDay // => 6
+ * ```
+ */
+export function rehearsalScene(medium: SceneName): RehearsalScene {
+  const row = tableRow<SceneMedium>(SCENE_MEDIA, medium)
+  const capacity = row.containerCapacity
+  const below = (by: number) => Math.round((capacity - by) * 1e6) / 1e6
+  return {
+    zone: {
+      medium: storedMedium({
+        substrateVolume: 10 as Volume,
+        containerCapacity: capacity as WaterContent,
+        minContent: row.minContent as WaterContent,
+        bypass: row.bypass as Share,
+        drainLag: row.drainLag as Duration,
+      }),
+      containers: 12,
+      probes: 2,
+      content: below(0.04) as WaterContent,
+      flow: 6 as Flow,
+      lineFill: 5 as Duration,
+      dailyUse: 3 as Volume,
+      evenShare: 0.12 as Share,
+      sunrise: 6,
+      sunset: 20,
+      probeLag: 240 as Duration,
+      probeNoise: 0.0015 as WaterContentChange,
+      probeOffset: 0.005 as WaterContentChange,
+      placeSpread: 0.08 as Share,
+      dripperSpread: 0.04 as Share,
+      weatherSpread: 0.15 as Share,
+      readingsEvery: 60 as Duration,
+      feedEC: 2.5 as SolutionEC,
+      has: { flowMeter: true, drainGauge: true, valveContact: false, mainValve: false },
+    },
+    limits: {
+      maxPerDay: 6 as Volume,
+      maxRunTime: 300 as Duration,
+      opensFrom: 6,
+      opensUntil: 20,
+      stressBelow: below(0.14) as WaterContent,
+      fullAbove: below(0.005) as WaterContent,
+      believedFrom: below(0.25) as WaterContent,
+      believedTo: below(-0.08) as WaterContent,
+    },
+    lower: below(0.06) as WaterContent,
+    upper: below(0.03) as WaterContent,
+    shot: 0.2 as Volume,
+  }
+}

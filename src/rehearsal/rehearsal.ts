@@ -1,0 +1,79 @@
+import type { Instant } from '../quantity/calendar.js'
+import type { Domain } from '../quantity/domain.js'
+import type { Duration } from '../quantity/duration.js'
+import { numberIn, wholeNumberIn } from '../quantity/guard.js'
+import { DAYS, SEED } from './domains.js'
+import { type CheckedFault, checkedFault, type RehearsalFault } from './fault.js'
+import { type CheckedLimits, checkedLimits, type RehearsalLimits } from './rehearsal-limits.js'
+import type { RehearsedController } from './rehearsed-controller.js'
+import { checkedZone, type RehearsalZone } from './zone.js'
+
+/** One history to be simulated. */
+export interface Rehearsal<State, Input, Output> {
+  /** What waters. */
+  readonly controller: RehearsedController<State, Input, Output>
+  /** Where it waters. */
+  readonly zone: RehearsalZone
+  /** What it is judged by. */
+  readonly limits: RehearsalLimits
+  /** For how long. Unit: d. Range: integers [1, 60]. */
+  readonly days: number
+  /** Which history: weather, noise, offsets and everything else that is drawn by lot. Unit: 1. Range: integers [0, 4294967295]. */
+  readonly seed: number
+  /** What goes wrong, and what people do; nothing by default. */
+  readonly faults?: readonly RehearsalFault[]
+  /** Local midnight at which it begins; 19 May 2026 by default. Unit: s. Range: [0, 253402300799]. */
+  readonly start?: Instant
+  /** How often the controller is called; every minute by default. Unit: s. Range: [1, 3600]. */
+  readonly pollEvery?: Duration
+  /** Whether to keep the course; it is kept by default. */
+  readonly keepCourse?: boolean
+}
+
+/** A rehearsal that was found to make sense. */
+export interface CheckedRehearsal {
+  readonly zone: RehearsalZone
+  readonly limits: CheckedLimits
+  readonly end: number
+  readonly days: number
+  readonly seed: number
+  readonly faults: readonly CheckedFault[]
+  readonly start: number
+  readonly poll: number
+  readonly keepCourse: boolean
+}
+
+const START: Domain = {
+  quantity: 'start of the rehearsal',
+  unit: 's',
+  min: 0,
+  max: 253402300799,
+  ends: '[]',
+  hint: 'give the seconds since 1970 of a local midnight',
+}
+const POLL: Domain = {
+  quantity: 'time between two calls',
+  unit: 's',
+  min: 1,
+  max: 3600,
+  ends: '[]',
+  hint: 'give one second to an hour',
+}
+/** 19 May 2026. */
+const DEFAULT_START = 1779148800
+
+export function checkedRehearsal<State, Input, Output>(rehearsal: Rehearsal<State, Input, Output>): CheckedRehearsal {
+  const days = wholeNumberIn(rehearsal.days, DAYS, 'days')
+  const zone = checkedZone(rehearsal.zone)
+  return {
+    zone,
+    limits: checkedLimits(rehearsal.limits),
+    days,
+    end: days * 86400,
+    seed: wholeNumberIn(rehearsal.seed, SEED, 'seed'),
+    faults: (rehearsal.faults ?? []).map((fault) => checkedFault(fault, zone.probes)),
+    start: rehearsal.start === undefined ? DEFAULT_START : numberIn(rehearsal.start, START, 'start'),
+    poll: rehearsal.pollEvery === undefined ? 60 : numberIn(rehearsal.pollEvery, POLL, 'pollEvery'),
+    keepCourse: rehearsal.keepCourse !== false,
+  }
+}

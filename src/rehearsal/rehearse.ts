@@ -1,0 +1,97 @@
+import type { Duration } from '../quantity/duration.js'
+import type { Volume } from '../quantity/volume.js'
+import type { WaterContent } from '../quantity/water-content.js'
+import { type Ears, earsFor } from './heard-alarms.js'
+import { type CheckedRehearsal, checkedRehearsal, type Rehearsal } from './rehearsal.js'
+import { type Recorder, recorderOf } from './rehearsal-course.js'
+import { findingsOf } from './rehearsal-findings.js'
+import type { RehearsalOutcome } from './rehearsal-outcome.js'
+import { runController } from './run-controller.js'
+import { type World, worldOf } from './world.js'
+import { worstWindow } from './worst-window.js'
+
+const DAY = 86400
+
+/**
+ * Simulates a zone for some days with everything that goes wrong in it, lets a controller water it, and tells what came of it. One seed
+ * is one history: the same controller, zone, seed and faults give the same course to the last bit, so every failure can be seen again.
+ *
+ * It drives any logic that is a `Reducer`, yours as well as `controlWatering`, through two small functions: what the logic is fed from what
+ * can be known, and what the logic wants in the words of a valve.
+ *
+ * @procedure Calls the controller every so often with the readings that have arrived, gives its order to the valve, and lets time pass
+ * for valve, line, containers, plants, probes and gauges, each with the faults that last at that moment. Counts water, openings,
+ * stress and alarms against the truth that the controller cannot see.
+ * @param rehearsal - Controller, zone, limits, days, seed and faults.
+ * @returns Course, openings, alarms, sums, and findings against the limits.
+ * @throws `DomainError` outside the ranges, `InputError` for contradictions. What the controller throws is counted and closes the valve.
+ * @validity A zone on paper: it shows how a logic fails, not how much water your plants need. The sizes of the faults are invented.
+ * @source common practice, no source
+ * @example
+ * ```ts
+ * const scene = rehearsalScene('coir dust')
+ * const byTheClock = {
+ *   reducer: { start: 0, step: (given: number, now: number) => [given + 1, now % 7200 < 60] as const },
+ *   input: (observed: Observation) => observed.now,
+ *   order: (open: boolean) => ({ open, closeAfter: 150 }),
+ * }
+ * const outcome = rehearse({ ...scene, controller: byTheClock, days: 2, seed: 7 })
+ * outcome.openings.length // => 24
+ * outcome.findings.map((finding) => finding.code) // => ['opened-outside-hours', 'opened-blind', 'stress']
+ * ```
+ */
+export function rehearse<State, Input, Output>(rehearsal: Rehearsal<State, Input, Output>): RehearsalOutcome {
+  const checked = checkedRehearsal(rehearsal)
+  const { end, poll, zone, start } = checked
+  const world = worldOf(checked)
+  const ears = earsFor(checked.faults, rehearsal.controller.alarmsFor)
+  const every = Math.max(60, poll)
+  const recorder = checked.keepCourse ? recorderOf(Math.ceil(end / every), zone.probes, every, start) : undefined
+  const refusals = runController(rehearsal.controller, checked, world, ears, recorder)
+  return outcomeOf(rehearsal, checked, world, ears, recorder, refusals)
+}
+
+function outcomeOf<State, Input, Output>(
+  rehearsal: Rehearsal<State, Input, Output>,
+  checked: CheckedRehearsal,
+  { tally, water, imbalance }: World,
+  ears: Ears,
+  recorder: Recorder | undefined,
+  refusals: number,
+): RehearsalOutcome {
+  const { openings } = tally
+  const rests = openings.slice(1).map(({ from }, i) => from - openings[i]!.until)
+  const blind = openings.filter((opening) => opening.blind)
+  const outcome: Omit<RehearsalOutcome, 'findings'> = {
+    seed: checked.seed,
+    faults: rehearsal.faults ?? [],
+    course: recorder === undefined ? null : recorder.course,
+    openings,
+    alarms: ears.heard,
+    given: water.given as Volume,
+    unordered: water.unordered as Volume,
+    byHand: water.byHand as Volume,
+    drained: water.drained as Volume,
+    used: water.used as Volume,
+    spilt: water.spilt as Volume,
+    worstDay: worstWindow(openings, DAY) as Volume,
+    worstDayInAll: worstWindow(tally.passages, DAY) as Volume,
+    longestOpening: openings.reduce((most, { from, until }) => Math.max(most, until - from), 0) as Duration,
+    shortestRest: rests.length === 0 ? null : (Math.min(...rests) as Duration),
+    outsideHours: openings.filter(({ outside }) => outside).length,
+    outsideHoursByOwnClock: openings.filter(({ outsideByOwnClock }) => outsideByOwnClock).length,
+    blindOpenings: blind.length,
+    worstBlindDay: worstWindow(blind, DAY) as Volume,
+    stressTime: tally.stress() as Duration,
+    fullTime: tally.full() as Duration,
+    driest: tally.driest() as WaterContent,
+    wettest: tally.wettest() as WaterContent,
+    timeToAlarm: ears.named as (Duration | null)[],
+    timeToFirstAlarms: ears.namedFirst as (Duration | null)[],
+    falseAlarms: ears.heard.filter(({ right }) => !right).length,
+    refusals,
+    imbalance: imbalance() as Volume,
+  }
+  const quiet = checked.faults.map(({ row }) => row.sign === 'none')
+  return { ...outcome, findings: findingsOf(outcome, checked.limits, quiet) }
+}

@@ -1,0 +1,139 @@
+import type { Domain } from '../quantity/domain.js'
+import type { Duration } from '../quantity/duration.js'
+import type { SolutionEC } from '../quantity/electrical-conductivity.js'
+import { InputError } from '../quantity/errors.js'
+import type { Flow } from '../quantity/flow.js'
+import { numberIn, wholeNumberIn } from '../quantity/guard.js'
+import type { Share } from '../quantity/share.js'
+import type { Volume } from '../quantity/volume.js'
+import type { WaterContent, WaterContentChange } from '../quantity/water-content.js'
+import { HOUR, LEVEL, WATER } from './domains.js'
+import type { RehearsalMedium } from './rehearsal-medium.js'
+
+/**
+ * A zone that a rehearsal simulates. All volumes and flows are those of one container, the mean of the zone.
+ */
+export interface RehearsalZone {
+  /** One container, made by `storedMedium` or `richardsMedium`. */
+  readonly medium: RehearsalMedium
+  /** Containers at the valve; the first ones carry a probe each. Unit: 1. Range: integers [1, 100000]. */
+  readonly containers: number
+  /** Probes. Unit: 1. Range: integers [1, 8]. */
+  readonly probes: number
+  /** Water content in the beginning. Unit: m³/m³. Range: (0, 1). */
+  readonly content: WaterContent
+  /** Flow to a container while the valve is open and all is well. Unit: L/h. Range: (0, ∞). */
+  readonly flow: Flow
+  /** Time in which the line fills at each opening; this water runs out beside the containers afterwards. Unit: s. Range: [0, 600]. */
+  readonly lineFill: Duration
+  /** What the plants of a container use in a normal day. Unit: L. Range: (0, ∞). */
+  readonly dailyUse: Volume
+  /** Share of it that is used evenly over day and night. Unit: 1. Range: [0, 1]. */
+  readonly evenShare: Share
+  /** Hour of the first light. Unit: h. Range: [0, 24]. */
+  readonly sunrise: number
+  /** Hour of the last light, after the first. Unit: h. Range: [0, 24]. */
+  readonly sunset: number
+  /** Time in which a probe shows all but 37 % of a change. Unit: s. Range: [0, 86400]. */
+  readonly probeLag: Duration
+  /** Standard deviation of a reading around what it should be. Unit: m³/m³. Range: [0, 0.2]. */
+  readonly probeNoise: WaterContentChange
+  /** Standard deviation of the probes' own offsets. Unit: m³/m³. Range: [0, 0.2]. */
+  readonly probeOffset: WaterContentChange
+  /** Standard deviation by which the swings at a probe's place are larger or smaller than those of its container. Unit: 1. Range: [0, 1]. */
+  readonly placeSpread: Share
+  /** Standard deviation of the drippers' flows around their mean, as a share. Unit: 1. Range: [0, 1]. */
+  readonly dripperSpread: Share
+  /** Standard deviation of the weather's share in the use of a day. Unit: 1. Range: [0, 1]. */
+  readonly weatherSpread: Share
+  /** How often the probes send a reading. Unit: s. Range: [1, 86400]. */
+  readonly readingsEvery: Duration
+  /** EC of the feed. Unit: dS/m at 25 °C. Range: [0, 50]. */
+  readonly feedEC: SolutionEC
+  /** What it has besides probes and a valve. */
+  readonly has: ZoneGauges
+}
+
+/** What a zone has besides probes and a valve. */
+export interface ZoneGauges {
+  /** A meter that counts water and shows flow. */
+  readonly flowMeter: boolean
+  /** A gauge that counts drain. */
+  readonly drainGauge: boolean
+  /** A contact that tells whether the valve is open. */
+  readonly valveContact: boolean
+  /** A main valve, or a pump, that the controller can shut. */
+  readonly mainValve: boolean
+}
+
+const domain = (quantity: string, unit: string, max: number, hint: string): Domain => ({
+  quantity,
+  unit,
+  min: 0,
+  max,
+  ends: '[]',
+  hint,
+})
+
+export function checkedZone(zone: RehearsalZone): RehearsalZone {
+  wholeNumberIn(zone.containers, COUNT, 'containers')
+  wholeNumberIn(zone.probes, PROBES, 'probes')
+  if (zone.probes > zone.containers)
+    throw new InputError('probes', `there are ${zone.probes} for ${zone.containers} containers`, 'at most one in each')
+  numberIn(zone.content, LEVEL, 'content')
+  numberIn(zone.flow, FLOW, 'flow')
+  numberIn(
+    zone.lineFill,
+    domain('line fill', 's', 600, 'give the seconds until the last dripper gives water'),
+    'lineFill',
+  )
+  numberIn(zone.dailyUse, WATER, 'dailyUse')
+  numberIn(zone.evenShare, domain('even share of the use', '1', 1, 'give a share from 0 to 1'), 'evenShare')
+  if (!(numberIn(zone.sunrise, HOUR, 'sunrise') < numberIn(zone.sunset, HOUR, 'sunset')))
+    throw new InputError('sunset', 'is not after sunrise', 'give both in hours from local midnight')
+  numberIn(zone.probeLag, domain('lag of the probe', 's', 86400, 'give zero to a day'), 'probeLag')
+  numberIn(zone.probeNoise, domain('noise of the probe', 'm³/m³', 0.2, 'give a standard deviation'), 'probeNoise')
+  numberIn(zone.probeOffset, domain('offset of the probes', 'm³/m³', 0.2, 'give a standard deviation'), 'probeOffset')
+  numberIn(zone.placeSpread, domain('spread of places', '1', 1, 'give a share'), 'placeSpread')
+  numberIn(zone.dripperSpread, domain('spread of drippers', '1', 1, 'give a coefficient of variation'), 'dripperSpread')
+  numberIn(zone.weatherSpread, domain('spread of weather', '1', 1, 'give a coefficient of variation'), 'weatherSpread')
+  numberIn(zone.readingsEvery, EVERY, 'readingsEvery')
+  numberIn(zone.feedEC, domain('EC of the feed', 'dS/m', 50, 'give it in dS/m, not in µS/cm'), 'feedEC')
+  numberIn(zone.medium.substrateVolume, WATER, 'substrateVolume')
+  numberIn(zone.medium.step, STEP, 'step')
+  return zone
+}
+
+const COUNT: Domain = {
+  quantity: 'containers',
+  unit: '1',
+  min: 1,
+  max: 100000,
+  ends: '[]',
+  hint: 'give a whole number',
+}
+const PROBES: Domain = { quantity: 'probes', unit: '1', min: 1, max: 8, ends: '[]', hint: 'give a whole number' }
+const FLOW: Domain = {
+  quantity: 'flow to a container',
+  unit: 'L/h',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'give drippers times flow of one',
+}
+const EVERY: Domain = {
+  quantity: 'time between readings',
+  unit: 's',
+  min: 1,
+  max: 86400,
+  ends: '[]',
+  hint: 'give one second to a day',
+}
+const STEP: Domain = {
+  quantity: 'step of the medium',
+  unit: 's',
+  min: 1,
+  max: 3600,
+  ends: '[]',
+  hint: 'give one second to an hour',
+}

@@ -1,0 +1,83 @@
+import { diagnoseZone } from '../control/diagnose-zone.js'
+import type { Duration } from '../quantity/duration.js'
+import { matchShots } from '../record/match-shots.js'
+import { splitRecord } from '../record/split-record.js'
+import { type CheckedProbe, maxStepOf } from './check-probe.js'
+import type { LocalDay } from './local-day.js'
+import type { Zone } from './zone.js'
+import type { ZoneFinding } from './zone-finding.js'
+import type { WateringColumns, ZoneWindow } from './zone-window.js'
+
+/** How a probe answered to the openings of the valve on a day, matched by time. */
+export interface ShotAnswers {
+  /** Openings on the day. Unit: 1. */
+  readonly openings: number
+  /** Those with a rise of their own, or within the rise of one just before. Unit: 1. */
+  readonly seen: number
+  /** Times of openings without a rise, though readings ran on. Unit: s. */
+  readonly withoutRise: readonly number[]
+  /** Times of openings at a gap, which cannot be judged. Unit: s. */
+  readonly notJudged: readonly number[]
+  /** Beginnings of rises that no opening explains. Unit: s. */
+  readonly withoutLog: readonly number[]
+}
+
+/** Times at which the valve opened and gave water. */
+export function openingsOf(zone: Zone, watering: WateringColumns): number[] {
+  if (zone.wateringLog === 'days') return []
+  return Array.from(watering.time).filter((_, i) => (watering.given[i] as number) > 0)
+}
+
+/** Matches the rises that a probe saw with the openings of the valve. */
+export function answersOf(
+  zone: Zone,
+  window: ZoneWindow,
+  probe: CheckedProbe,
+  openings: readonly number[],
+): ShotAnswers {
+  const { day, time } = window
+  const matches = matchShots({
+    shots: probe.shots,
+    log: openings,
+    segments: splitRecord({ time, value: probe.content, maxStep: maxStepOf(zone) }),
+    latest: Math.min(86400, Math.max(1800, 2 * zone.readingStep)) as Duration,
+    slack: Math.min(86400, zone.readingStep) as Duration,
+  })
+  const within = (moment: number) => isIn(day, moment)
+  const opened = (positions: readonly number[]) => positions.map((e) => openings[e] as number).filter(within)
+  return {
+    openings: openings.filter(within).length,
+    seen: opened([...matches.matched, ...matches.joined].map(({ log }) => log)).length,
+    withoutRise: opened(matches.withoutRise),
+    notJudged: opened(matches.notJudged),
+    withoutLog: matches.withoutLog.map((k) => probe.shots[k]?.start as number).filter(within),
+  }
+}
+
+/** Whether a moment lies in a day. */
+export function isIn(day: LocalDay, moment: number): boolean {
+  return moment >= day.from && moment < day.to
+}
+
+/** What the answers of all probes together say, and which probes saw too few of the shots. */
+export function compareAnswers(
+  answers: readonly { readonly name: string; readonly answers: ShotAnswers }[],
+  drained: boolean | undefined,
+): { readonly findings: ZoneFinding[]; readonly deaf: ReadonlyMap<string, ShotAnswers> } {
+  const judged = answers.map(({ answers: one }) => one.seen + one.withoutRise.length)
+  const shots = judged.reduce((most, one) => Math.max(most, one), 0)
+  const troubles = diagnoseZone({
+    shots,
+    // A shot at a gap speaks neither for a probe nor against it.
+    probes: answers.map(({ name, answers: one }, p) => ({ name, seen: one.seen + shots - (judged[p] as number) })),
+    ...(drained === undefined ? {} : { drained }),
+  })
+  const deaf = new Map<string, ShotAnswers>()
+  const findings: ZoneFinding[] = []
+  for (const { code, about, level } of troubles) {
+    if (code === 'no-water' || code === 'bypass') findings.push({ code, level, shots })
+    const one = answers.find(({ name }) => name === about)
+    if (code === 'one-place-dry' && one !== undefined) deaf.set(one.name, one.answers)
+  }
+  return { findings, deaf }
+}

@@ -1,0 +1,118 @@
+import { medianInPlace } from '../numerics/select.js'
+import { applyCalibrationToSeries } from '../probe/apply-to-series.js'
+import type { Duration } from '../quantity/duration.js'
+import type { WaterContentChange } from '../quantity/water-content.js'
+import { checkReadings } from '../record/check-readings.js'
+import { estimateNoise } from '../record/estimate-noise.js'
+import { type FoundShot, findShots } from '../record/find-shots.js'
+import { combineFlags, countFlags, type FlagCounts, QUALITY } from '../record/flags.js'
+import { flatLineLimits } from '../record/flat-line-limits.js'
+import type { DescribedProbe, Zone } from './zone.js'
+import { firstAt, type ZoneWindow } from './zone-window.js'
+
+/** A probe's readings in the window of a day, after the tests. */
+export interface CheckedProbe {
+  readonly name: string
+  readonly weight: number
+  /** Water content; NaN where it is missing or not to be trusted. */
+  readonly content: Float64Array
+  /** Flags of the readings of the day. */
+  readonly counts: FlagCounts
+  /** Readings of the day outside the span of the calibration. */
+  readonly extrapolated: number
+  readonly shots: readonly FoundShot[]
+  /** Median of the numbers that were reported, where they look like per cent. */
+  readonly looksLikePercent: number | undefined
+}
+
+/** No probe reports a water content outside this. */
+const POSSIBLE = { min: -0.1, max: 1 }
+
+/** Nothing is followed over a longer step between two good readings: one missing reading is bridged, no more. */
+export function maxStepOf(zone: Zone): Duration {
+  return Math.min(86400, 2.2 * zone.readingStep) as Duration
+}
+
+/** Tests the readings of a probe and finds the shots in those that can be trusted. */
+export function checkProbe(zone: Zone, window: ZoneWindow, position: number): CheckedProbe {
+  const probe = zone.probes[position] as DescribedProbe
+  const raw = window.probes[position] as Float64Array
+  const { day, time } = window
+  const value = raw.slice()
+  if (probe.calibration !== undefined)
+    applyCalibrationToSeries({ calibration: probe.calibration, readings: raw, output: value })
+  const impossible = new Uint8Array(value.length).fill(QUALITY.pass)
+  // A number that no probe can report says nothing, also not about its neighbours: it is missing before any other test.
+  for (let i = 0; i < value.length; i++) {
+    const x = value[i] as number
+    if (x >= POSSIBLE.min && x <= POSSIBLE.max) continue
+    impossible[i] = Number.isNaN(raw[i]) ? QUALITY.missing : QUALITY.fail
+    value[i] = Number.NaN
+  }
+  const flags = flagsOf(zone, time, value).map((flag, i) => (Number.isNaN(value[i]) ? (impossible[i] as number) : flag))
+  const content = value.map((x, i) => ((flags[i] as number) <= QUALITY.notEvaluated ? x : Number.NaN))
+  const shots = findShots({
+    time,
+    content,
+    minRise: zone.limits.minRise as WaterContentChange,
+    maxRiseTime: Math.min(86400, Math.max(1800, 4 * zone.readingStep)) as Duration,
+    maxStep: maxStepOf(zone),
+  })
+  const first = firstAt(time, day.from)
+  return {
+    name: probe.name,
+    weight: probe.weight ?? 1,
+    content,
+    counts: countFlags(flags.subarray(first)),
+    extrapolated: extrapolatedIn(probe, raw.subarray(first)),
+    shots,
+    looksLikePercent: probe.calibration === undefined ? percentIn(raw) : undefined,
+  }
+}
+
+function flagsOf(zone: Zone, time: Float64Array, value: Float64Array): Uint8Array {
+  const { limits, readingStep } = zone
+  const flat = flatLineLimits({ noise: estimateNoise({ value }) })
+  const { tests } = checkReadings({
+    time,
+    value,
+    expectedStep: readingStep,
+    grossRange: {
+      sensorMin: POSSIBLE.min,
+      sensorMax: POSSIBLE.max,
+      expectedMin: limits.minBelieved,
+      expectedMax: limits.maxBelieved,
+    },
+    spike: { suspect: 6 * limits.minRise, fail: 12 * limits.minRise },
+    rateOfChange: { most: (4 * limits.minRise) / readingStep, direction: 'fall' },
+    ...(flat.known && { flatLine: flat }),
+  })
+  // The first reading after a gap is as good as any, so that the gap test has no say here.
+  const { timeGap, flatLine, ...others } = tests
+  const frozen = flatLine && flat.known ? [fromTheFirstRepeat(flatLine, flat.failAfter)] : []
+  return combineFlags([...Object.values(others), ...frozen])
+}
+
+/** The flat line test flags a frozen probe only when it has repeated itself long enough; the repeats before are no better. */
+function fromTheFirstRepeat(flags: Uint8Array, repeats: number): Uint8Array {
+  const out = flags.slice()
+  flags.forEach((flag, i) => {
+    if (flag !== QUALITY.fail) return
+    for (let j = Math.max(0, i - repeats); j < i; j++) if (out[j] === QUALITY.pass) out[j] = QUALITY.suspect
+  })
+  return out
+}
+
+function extrapolatedIn(probe: DescribedProbe, raw: Float64Array): number {
+  const { calibration } = probe
+  if (calibration === undefined) return 0
+  return raw.filter((x) => x < calibration.span.lowest || x > calibration.span.highest).length
+}
+
+/** The middle of the reported numbers, if it can only be per cent. */
+function percentIn(raw: Float64Array): number | undefined {
+  const there = raw.filter((x) => !Number.isNaN(x))
+  if (there.length === 0) return undefined
+  const middle = medianInPlace(there)
+  return middle > 1 && middle <= 100 ? middle : undefined
+}

@@ -1,0 +1,236 @@
+import type { Domain } from '../quantity/domain.js'
+import { InputError } from '../quantity/errors.js'
+import { numberIn, wholeNumberIn } from '../quantity/guard.js'
+import type { Zone, ZoneLimits } from './zone.js'
+
+const VOLUME: Domain = {
+  quantity: 'substrate volume',
+  unit: 'L',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'give the volume of medium in one container',
+}
+const HEIGHT: Domain = {
+  quantity: 'height of the medium',
+  unit: 'cm',
+  min: 0,
+  max: 1000,
+  ends: '(]',
+  hint: 'measure the filled height',
+}
+const PLANTS: Domain = {
+  quantity: 'plants in a container',
+  unit: '1',
+  min: 0,
+  max: 10000,
+  ends: '(]',
+  hint: 'give the plants that share one container',
+}
+const COUNT: Domain = {
+  quantity: 'emitters',
+  unit: '1',
+  min: 1,
+  max: 1000,
+  ends: '[]',
+  hint: 'give the whole number of emitters in one container',
+}
+const FLOW: Domain = {
+  quantity: 'flow of one emitter',
+  unit: 'L/h',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'measure it with a cup and a watch',
+}
+const FILL: Domain = {
+  quantity: 'time to fill the line',
+  unit: 's',
+  min: 0,
+  max: 3600,
+  ends: '[]',
+  hint: 'give zero or more seconds',
+}
+const WEIGHT: Domain = {
+  quantity: 'weight of a probe',
+  unit: '1',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'give the plants, litres or square metres that it stands for',
+}
+const LAMP_HOUR: Domain = {
+  quantity: 'hour of the lamps',
+  unit: 's',
+  min: 0,
+  max: 86400,
+  ends: '[)',
+  hint: 'give seconds after local midnight',
+}
+const LAMP_LIGHT: Domain = {
+  quantity: 'light of the lamps',
+  unit: 'W/m²',
+  min: 0,
+  max: 1000,
+  ends: '(]',
+  hint: 'give it on the scale of the measured radiation',
+}
+const LATITUDE: Domain = {
+  quantity: 'latitude',
+  unit: '°',
+  min: -90,
+  max: 90,
+  ends: '[]',
+  hint: 'give degrees, north positive',
+}
+const ELEVATION: Domain = {
+  quantity: 'elevation',
+  unit: 'm',
+  min: -500,
+  max: 9000,
+  ends: '[]',
+  hint: 'give metres above sea level',
+}
+const STEP: Domain = {
+  quantity: 'time between two readings',
+  unit: 's',
+  min: 1,
+  max: 86400,
+  ends: '[]',
+  hint: 'give the step of the record, from a second to a day',
+}
+const PER_DAY: Domain = {
+  quantity: 'most water in a day',
+  unit: 'L',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'every zone needs a finite limit that no plan may pass',
+}
+const MIN_RUN: Domain = {
+  quantity: 'shortest run time',
+  unit: 's',
+  min: 0,
+  max: 86400,
+  ends: '[]',
+  hint: 'give zero or more',
+}
+const MAX_RUN: Domain = {
+  quantity: 'longest run time',
+  unit: 's',
+  min: 0,
+  max: 86400,
+  ends: '(]',
+  hint: 'every valve needs a longest time above zero',
+}
+const REST: Domain = {
+  quantity: 'shortest time between two openings',
+  unit: 's',
+  min: 0,
+  max: 86400,
+  ends: '[]',
+  hint: 'give zero or more',
+}
+const DRAIN: Domain = {
+  quantity: 'drain fraction',
+  unit: '1',
+  min: 0,
+  max: 0.9,
+  ends: '[]',
+  hint: 'at nine tenths of drain nearly all water is lost; ask for less',
+}
+const DEPLETION: Domain = {
+  quantity: 'depletion',
+  unit: '1',
+  min: 0,
+  max: 1,
+  ends: '()',
+  hint: 'give the share of the available water that may be used before the next shot',
+}
+const LOWER: Domain = {
+  quantity: 'lower limit of the water content',
+  unit: 'm³/m³',
+  min: 0,
+  max: 1,
+  ends: '[)',
+  hint: 'give the water content at which plants get nothing any more',
+}
+const MIN_BELIEVED: Domain = {
+  quantity: 'lowest water content that is believed',
+  unit: 'm³/m³',
+  min: -0.1,
+  max: 1,
+  ends: '[)',
+  hint: 'give it as a fraction, 0.05 for five per cent',
+}
+const MAX_BELIEVED: Domain = {
+  quantity: 'highest water content that is believed',
+  unit: 'm³/m³',
+  min: 0,
+  max: 1,
+  ends: '(]',
+  hint: 'give it as a fraction, 0.9 for ninety per cent',
+}
+const RISE: Domain = {
+  quantity: 'least rise of a shot',
+  unit: 'm³/m³',
+  min: 0,
+  max: 1,
+  ends: '(]',
+  hint: 'give several times the noise of the probe',
+}
+const AFTER_LIGHT: Domain = {
+  quantity: 'time between light and shots',
+  unit: 's',
+  min: -86400,
+  max: 86400,
+  ends: '[]',
+  hint: 'give at most a day',
+}
+
+/** Refuses a zone that cannot be: every number has its range, and they agree with each other. */
+export function checkZone(zone: Zone): Zone {
+  const { container, emitters, probes, lamps, place } = zone
+  numberIn(container.substrateVolume, VOLUME, 'substrateVolume')
+  numberIn(container.height, HEIGHT, 'height')
+  numberIn(container.plants, PLANTS, 'plants')
+  wholeNumberIn(emitters.count, COUNT, 'count')
+  numberIn(emitters.flow, FLOW, 'flow')
+  numberIn(emitters.lineFill, FILL, 'lineFill')
+  numberIn(place.latitude, LATITUDE, 'latitude')
+  numberIn(place.elevation, ELEVATION, 'elevation')
+  numberIn(zone.readingStep, STEP, 'readingStep')
+  if (lamps !== undefined) {
+    numberIn(lamps.on, LAMP_HOUR, 'on')
+    numberIn(lamps.off, LAMP_HOUR, 'off')
+    numberIn(lamps.irradiance, LAMP_LIGHT, 'irradiance')
+    if (lamps.on === lamps.off) throw new InputError('lamps', 'go on and off at once', 'leave them out, or give both')
+  }
+  if (place.clock.length === 0)
+    throw new InputError('place.clock', 'has no entry', 'say how far local clocks are ahead of universal time')
+  if (probes.length === 0) throw new InputError('probes', 'there is none', 'describe at least one probe')
+  if (new Set(probes.map((probe) => probe.name)).size !== probes.length)
+    throw new InputError('probes', 'two have the same name', 'give each a name of its own')
+  for (const probe of probes) if (probe.weight !== undefined) numberIn(probe.weight, WEIGHT, 'weight')
+  checkLimits(zone.limits)
+  return zone
+}
+
+function checkLimits(limits: ZoneLimits): void {
+  numberIn(limits.maxPerDay, PER_DAY, 'maxPerDay')
+  numberIn(limits.minRunTime, MIN_RUN, 'minRunTime')
+  numberIn(limits.maxRunTime, MAX_RUN, 'maxRunTime')
+  numberIn(limits.minRest, REST, 'minRest')
+  numberIn(limits.drainFraction, DRAIN, 'drainFraction')
+  numberIn(limits.depletion, DEPLETION, 'depletion')
+  numberIn(limits.lowerLimit, LOWER, 'lowerLimit')
+  numberIn(limits.minBelieved, MIN_BELIEVED, 'minBelieved')
+  numberIn(limits.maxBelieved, MAX_BELIEVED, 'maxBelieved')
+  numberIn(limits.minRise, RISE, 'minRise')
+  numberIn(limits.firstShotAfterLight, AFTER_LIGHT, 'firstShotAfterLight')
+  numberIn(limits.lastShotBeforeDark, AFTER_LIGHT, 'lastShotBeforeDark')
+  if (limits.minRunTime > limits.maxRunTime)
+    throw new InputError('minRunTime', 'is longer than the longest run time', 'give a shorter one')
+  if (limits.minBelieved >= limits.maxBelieved)
+    throw new InputError('minBelieved', 'is not below the highest that is believed', 'swap them')
+}

@@ -1,0 +1,41 @@
+export type { ShotAnswers } from './answers-to-shots.js'
+export type { ClimateDemand } from './climate-demand.js'
+export type { DayDifference } from './day-differences.js'
+export { type ExplainZoneInput, explainZoneFinding, explainZoneReason } from './explain-zone-finding.js'
+export {
+  entriesOfRecord,
+  followZone,
+  type KeptRows,
+  type ZoneFollower,
+  type ZoneFollowState,
+} from './follow-zone.js'
+export type { Known } from './known.js'
+export type { NightDryDown } from './last-night.js'
+export type { DayLight } from './light-of-day.js'
+export type { LocalDay } from './local-day.js'
+export { type ProposeDayInput, type ProposedDay, type ProposedShot, proposeDay } from './propose-day.js'
+export { type ReviewDayInput, type ReviewZoneInput, reviewDay, reviewZone, type ZoneReview } from './review-zone.js'
+export type { WaterBalance } from './water-balance.js'
+export type {
+  DescribedProbe,
+  Zone,
+  ZoneContainer,
+  ZoneEmitters,
+  ZoneLamps,
+  ZoneLimits,
+  ZoneMedium,
+  ZonePlace,
+} from './zone.js'
+export type {
+  DrainedLevel,
+  ProbeDay,
+  ReadingGap,
+  RootZoneTemperature,
+  SeenShot,
+  ZoneDay,
+  ZoneLevel,
+} from './zone-day.js'
+export type { ZoneFinding, ZoneFindingCode } from './zone-finding.js'
+export type { LevelLimits, MediumAtRest } from './zone-levels.js'
+export type { ZoneMemory } from './zone-memory.js'
+export type { Missable, ZoneClimate, ZoneEntry, ZoneRecord, ZoneWatering } from './zone-record.js'

@@ -1,0 +1,84 @@
+import type { LocalDay } from './local-day.js'
+import type { Zone } from './zone.js'
+import type { ClimateColumns } from './zone-window.js'
+
+/** Steps in which the light of a day is kept, and in which the next day is planned. */
+export const LIGHT_STEP = 600
+/** Less light than this is dark, W/m². */
+const DARK = 5
+
+/** When it was light on a day, and how much in each step. */
+export interface DayLight {
+  /** Whether light was measured or lamps were described; if not, a day from 6 to 20 o'clock is assumed. */
+  readonly source: 'measured' | 'lamps' | 'measured and lamps' | 'assumed'
+  /** When light began. Unit: s. */
+  readonly dawn: number
+  /** When light ended; for lamps that burn over midnight after the end of the day. Unit: s. */
+  readonly dusk: number
+  /** Light in steps of ten minutes from local midnight. Unit: W/m². */
+  readonly course: readonly number[]
+}
+
+/** The light of a day from the measured radiation and the lamps. */
+export function lightOfDay(zone: Zone, climate: ClimateColumns, day: LocalDay): DayLight {
+  const steps = Math.round((day.to - day.from) / LIGHT_STEP)
+  const sun = measuredCourse(climate, day, steps)
+  const lamps = zone.lamps === undefined ? undefined : lampCourse(zone, day, steps)
+  if (sun === undefined && lamps === undefined) return assumedLight(day, steps)
+  const course = Array.from({ length: steps }, (_, i) => (sun?.[i] ?? 0) + (lamps?.[i] ?? 0))
+  const source = sun === undefined ? 'lamps' : lamps === undefined ? 'measured' : 'measured and lamps'
+  const from = (i: number) => day.from + i * LIGHT_STEP
+  const first = course.findIndex((light, i) => light > DARK && !((course[i - 1] ?? (wraps(zone) ? light : 0)) > DARK))
+  // Light that never begins on the day is light throughout.
+  if (first < 0) return { source, dawn: day.from, dusk: day.to, course }
+  let last = steps - 1
+  while (!((course[last] as number) > DARK)) last--
+  const over = wraps(zone) ? course.findIndex((light) => !(light > DARK)) : 0
+  return { source, dawn: from(first), dusk: last === steps - 1 ? day.to + over * LIGHT_STEP : from(last + 1), course }
+}
+
+function wraps({ lamps }: Zone): boolean {
+  return lamps !== undefined && lamps.off < lamps.on
+}
+
+function measuredCourse(climate: ClimateColumns, day: LocalDay, steps: number): number[] | undefined {
+  const sums = new Array<number>(steps).fill(0)
+  const counts = new Array<number>(steps).fill(0)
+  let covered = 0
+  for (let i = 0; i < climate.time.length; i++) {
+    const step = Math.floor(((climate.time[i] as number) - day.from) / LIGHT_STEP)
+    const light = climate.irradiance[i] as number
+    if (step < 0 || step >= steps || Number.isNaN(light)) continue
+    sums[step] = (sums[step] as number) + Math.max(0, light)
+    counts[step] = (counts[step] as number) + 1
+  }
+  // An hourly mean stands for the steps behind it as well.
+  let held = 0
+  let since = Infinity
+  const course = sums.map((sum, i) => {
+    const count = counts[i] as number
+    if (count > 0) {
+      held = sum / count
+      since = 0
+    } else since++
+    if (since < 6) covered++
+    return since < 6 ? held : 0
+  })
+  return covered > 0.8 * steps && course.some((light) => light > DARK) ? course : undefined
+}
+
+function lampCourse(zone: Zone, day: LocalDay, steps: number): number[] {
+  const { on, off, irradiance } = zone.lamps as NonNullable<Zone['lamps']>
+  return Array.from({ length: steps }, (_, i) => {
+    const now = (i + 0.5) * LIGHT_STEP * (86400 / (day.to - day.from))
+    const burning = on < off ? now >= on && now < off : now >= on || now < off
+    return burning ? irradiance : 0
+  })
+}
+
+function assumedLight(day: LocalDay, steps: number): DayLight {
+  const course = Array.from({ length: steps }, (_, i) =>
+    Math.max(0, Math.sin((Math.PI * ((i + 0.5) / 6 - 6)) / 14)),
+  ).map((light, i) => ((i + 0.5) / 6 < 20 ? 400 * light : 0))
+  return { source: 'assumed', dawn: day.from + 6 * 3600, dusk: day.from + 20 * 3600, course }
+}

@@ -1,0 +1,52 @@
+import type { LocalOffset } from '../record/local-time.js'
+
+/** A local day: its date, its first moment and the first moment of the next. */
+export interface LocalDay {
+  readonly date: string
+  readonly from: number
+  readonly to: number
+}
+
+const DAY = 86400
+
+/** How far local clocks are ahead of universal time at a moment, in seconds. */
+export function aheadAt(clock: readonly LocalOffset[], time: number): number {
+  let ahead = clock[0]?.ahead ?? 0
+  for (const offset of clock) if (time >= offset.from) ahead = offset.ahead
+  return ahead
+}
+
+/** The local day in which a moment lies. */
+export function localDayOf(clock: readonly LocalOffset[], time: number): LocalDay {
+  const day = Math.floor((time + aheadAt(clock, time)) / DAY)
+  return { date: dateOf(day), from: midnight(clock, day), to: midnight(clock, day + 1) }
+}
+
+/** The local day of a date such as `2026-05-19`, or undefined for a date that does not exist. */
+export function localDayOfDate(clock: readonly LocalOffset[], date: string): LocalDay | undefined {
+  if (!/^\d{4}-\d\d-\d\d$/.test(date)) return undefined
+  const day = Math.round(Date.parse(`${date}T00:00Z`) / 1000 / DAY)
+  if (Number.isNaN(day) || dateOf(day) !== date) return undefined
+  return { date, from: midnight(clock, day), to: midnight(clock, day + 1) }
+}
+
+/** The clock on the wall, as `07:10`. */
+export function wallClock(clock: readonly LocalOffset[], time: number): string {
+  return new Date((time + aheadAt(clock, time)) * 1000).toISOString().slice(11, 16)
+}
+
+function dateOf(day: number): string {
+  return new Date(day * DAY * 1000).toISOString().slice(0, 10)
+}
+
+/** The first moment of a local day; where the clock skips midnight, the moment of the change. */
+function midnight(clock: readonly LocalOffset[], day: number): number {
+  const local = day * DAY
+  let first = Infinity
+  for (const { ahead } of clock) {
+    const moment = local - ahead
+    if (aheadAt(clock, moment) === ahead) first = Math.min(first, moment)
+  }
+  if (first < Infinity) return first
+  return Math.min(...clock.map(({ from }) => from).filter((from) => from + aheadAt(clock, from) >= local))
+}

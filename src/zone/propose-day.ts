@@ -1,0 +1,201 @@
+import { demandCourse } from '../irrigation/plan/demand-course.js'
+import { explainPlanFinding } from '../irrigation/plan/explain-plan-finding.js'
+import { explainPlannedShot } from '../irrigation/plan/explain-planned-shot.js'
+import { planDay } from '../irrigation/plan/plan-day.js'
+import { attempt } from '../quantity/attempt.js'
+import type { Instant } from '../quantity/calendar.js'
+import type { Duration } from '../quantity/duration.js'
+import type { Finding } from '../quantity/finding.js'
+import type { Share } from '../quantity/share.js'
+import type { Volume } from '../quantity/volume.js'
+import type { WaterContent } from '../quantity/water-content.js'
+import { checkZone } from './checked-zone.js'
+import { type DayDifference, differencesOf } from './day-differences.js'
+import { type Known, known, unknown } from './known.js'
+import { LIGHT_STEP } from './light-of-day.js'
+import { type LocalDay, localDayOf } from './local-day.js'
+import type { Zone } from './zone.js'
+import type { ZoneDay, ZoneLevel } from './zone-day.js'
+
+/** One opening of the valve that is proposed. */
+export interface ProposedShot {
+  /** When it begins. Unit: s. */
+  readonly time: number
+  /** Water for a container. Unit: L. */
+  readonly volume: number
+  /** Water from each emitter. Unit: L. */
+  readonly perEmitter: number
+  /** How long the valve is open, with the time to fill the line. Unit: s. */
+  readonly runTime: number
+  /** Why now, and why so much. */
+  readonly reason: string
+}
+
+/** What is proposed for a day, and what is expected to come of it: plain data. */
+export interface ProposedDay {
+  /** Local date. */
+  readonly date: string
+  /** Water that the plants of a container are expected to use. Unit: L. */
+  readonly expectedUse: number
+  /** What that rests on. */
+  readonly useFrom: 'water balance' | 'climate'
+  /** Where the light over the day comes from: that of the reviewed day. */
+  readonly lightFrom: ZoneDay['light']['source']
+  readonly shots: readonly ProposedShot[]
+  /** Water given. Unit: L. */
+  readonly given: number
+  /** Water that should drain. Unit: L. */
+  readonly drained: number
+  /** Share that should drain; zero where nothing is given. Unit: 1. */
+  readonly drainFraction: number
+  /** End of each step of the prediction. Unit: s. */
+  readonly time: readonly number[]
+  /** Predicted mean water content at the end of each step. Unit: m³/m³. */
+  readonly content: readonly number[]
+  /** What was wanted and cannot be had. */
+  readonly compromises: readonly Finding[]
+  /** What is different from the reviewed day. */
+  readonly differences: readonly DayDifference[]
+}
+
+/** A reviewed day, from which the next is proposed. */
+export interface ProposeDayInput {
+  /** The zone. */
+  readonly zone: Zone
+  /** The day, made by `reviewZone` or `followZone`. */
+  readonly day: ZoneDay
+}
+
+/** Share of the use that light does not drive. */
+const EVEN_SHARE = 0.15 as Share
+/** Share of a shot that runs past the medium, and the lag of drain: common practice, no source. */
+const BYPASS = 0.1 as Share
+const DRAIN_LAG = 900 as Duration
+
+/**
+ * Proposes the shots of the next day of a zone, within the limits of its set-up, from the review of a day.
+ *
+ * A proposal is advice and not an order. Whatever opens a valve must hold limits of its own: a longest run time, a most per day, a leak
+ * check, and a safe state when readings are missing. Without a probe that can be trusted nothing is proposed.
+ *
+ * @procedure Expects the use of the day, from its water balance or else from its climate, with its light; plans shots from the level at its
+ * end with `planDay`; compares them with those of the day.
+ * @param input - Zone and reviewed day.
+ * @returns The proposal with what differs from the day, or the reason why there is none.
+ * @throws `DomainError` for a number of the zone outside its range, `InputError` for parts that contradict each other.
+ * @source Water balance of a container; common practice, no source, for the rest
+ * @example
+ * ```ts
+ * const zone: Zone = {
+ *   name: 'bench 4',
+ *   container: { substrateVolume: litres(14), height: centimetres(12), plants: 2 },
+ *   plantDensity: plantsPerSquareMetre(2.5), cropCoefficient: cropCoefficient(1),
+ *   emitters: { count: 2, flow: litresPerHour(2), lineFill: seconds(8) },
+ *   probes: [{ name: 'A' }],
+ *   place: { latitude: latitude(47.5), elevation: metresAboveSeaLevel(420), clock: [{ from: 0, ahead: 0 }] },
+ *   readingStep: minutes(5),
+ *   limits: {
+ *     maxPerDay: litres(8), minRunTime: minutes(2), maxRunTime: minutes(20), minRest: minutes(20),
+ *     drainFraction: percent(20), depletion: percent(5), lowerLimit: waterContent(0.1),
+ *     minBelieved: waterContent(0.05), maxBelieved: waterContent(0.9), minRise: waterContentChange(0.01),
+ *     firstShotAfterLight: hours(1), lastShotBeforeDark: hours(3),
+ *   },
+ * }
+ * const time = Array.from({ length: 576 }, (_, i) => i * 300)
+ * const A = time.map((t) => 0.6 - (0.02 * (t % 14400)) / 14400 + 0.0004 * Math.sin(t * t))
+ * const watering = { time: [0, 1, 2, 3, 4, 5].map((k) => 86400 + 14400 * k), given: Array(6).fill(0.4), drained: Array(6).fill(0.08) }
+ * const { days } = reviewZone({ zone, record: { time, probes: { A }, watering } })
+ * const proposal = proposeDay({ zone, day: days[1]! })
+ * proposal.known && proposal.value.date // => '1970-01-03'
+ * proposal.known && proposal.value.expectedUse // => 2.03
+ * ```
+ */
+export function proposeDay(input: ProposeDayInput): Known<ProposedDay> {
+  const zone = checkZone(input.zone)
+  const { day } = input
+  if (!day.level.known) return day.level
+  const use = expectedUse(day)
+  if (use === undefined) return unknown('use-not-known')
+  const next = localDayOf(zone.place.clock, day.to)
+  return planned(zone, day, day.level.value, next, use)
+}
+
+/** The use to expect: that of the water balance, unless its drain cannot be believed; else that of the climate. */
+function expectedUse({
+  balance,
+  climate,
+  findings,
+}: ZoneDay): Pick<ProposedDay, 'expectedUse' | 'useFrom'> | undefined {
+  const silent = findings.some(({ code }) => code === 'drain-gauge-silent')
+  const measured = balance.use.known && balance.use.value > 0 ? balance.use.value : undefined
+  if (measured !== undefined && !(silent && climate.known)) return { expectedUse: measured, useFrom: 'water balance' }
+  return climate.known ? { expectedUse: climate.value.perContainer, useFrom: 'climate' } : undefined
+}
+
+function planned(
+  zone: Zone,
+  day: ZoneDay,
+  level: ZoneLevel,
+  next: LocalDay,
+  use: Pick<ProposedDay, 'expectedUse' | 'useFrom'>,
+): Known<ProposedDay> {
+  const { limits, container, emitters } = zone
+  const { light } = day
+  const steps = Math.round((next.to - next.from) / LIGHT_STEP)
+  // The same hour of the local clock has the same light; a day of 25 hours repeats its last hour.
+  const course = Array.from({ length: steps }, (_, i) => light.course[Math.min(i, light.course.length - 1)] as number)
+  const shift = next.from - day.from
+  const firstShot = light.dawn + shift + limits.firstShotAfterLight
+  const lastShot = Math.min(light.dusk + shift - limits.lastShotBeforeDark, next.to - LIGHT_STEP)
+  if (firstShot > lastShot) return unknown('no-time-for-shots')
+  const { fullPoint, refillPoint } = level.limits
+  const found = attempt(() =>
+    planDay({
+      start: next.from as Instant,
+      step: LIGHT_STEP as Duration,
+      demand: demandCourse({ total: use.expectedUse as Volume, light: course, evenShare: EVEN_SHARE }),
+      container: {
+        substrateVolume: container.substrateVolume,
+        containerCapacity: fullPoint as WaterContent,
+        minContent: limits.lowerLimit,
+        bypass: BYPASS,
+        drainLag: DRAIN_LAG,
+      },
+      waterContent: Math.min(fullPoint, level.mean) as WaterContent,
+      refillPoint: refillPoint as WaterContent,
+      fullPoint: fullPoint as WaterContent,
+      drainFraction: limits.drainFraction,
+      firstShot: firstShot as Instant,
+      lastShot: lastShot as Instant,
+      emitters: emitters.count,
+      emitterFlow: emitters.flow,
+      lineFill: emitters.lineFill,
+      minRunTime: limits.minRunTime,
+      maxRunTime: limits.maxRunTime,
+      minRest: limits.minRest,
+      maxPerDay: limits.maxPerDay,
+      trigger: { by: 'level' },
+    }),
+  )
+  if (!found.ok) return unknown('plan-not-possible')
+  const plan = found.value
+  const proposal = {
+    date: next.date,
+    ...use,
+    lightFrom: light.source,
+    shots: plan.shots.map((shot) => ({
+      time: shot.time,
+      volume: shot.volume,
+      perEmitter: shot.perEmitter,
+      runTime: shot.runTime,
+      reason: explainPlannedShot(shot),
+    })),
+    given: plan.applied,
+    drained: plan.drained,
+    drainFraction: plan.drainFraction,
+    time: Array.from(plan.time),
+    content: Array.from(plan.waterContent),
+    compromises: plan.findings.map(explainPlanFinding),
+  }
+  return known({ ...proposal, differences: differencesOf(day, proposal) })
+}

@@ -1,0 +1,113 @@
+import { medianInPlace } from '../numerics/select.js'
+import type { CheckedProbe } from './check-probe.js'
+import { type Known, known, unknown } from './known.js'
+import type { LocalDay } from './local-day.js'
+import type { Zone } from './zone.js'
+import { firstAt, type WateringColumns, type ZoneWindow } from './zone-window.js'
+
+/** Water of one container on a day. What is not known is not zero. */
+export interface WaterBalance {
+  /** Entries of the log on the day. Unit: 1. */
+  readonly entries: number
+  /** Water given. Unit: L. */
+  readonly given: Known<number>
+  /** Water drained. Unit: L. */
+  readonly drained: Known<number>
+  /** Drained by given. Unit: 1. */
+  readonly drainFraction: Known<number>
+  /** Conductivity of the feed, weighted by volume. Unit: dS/m. */
+  readonly feedEC: Known<number>
+  /** Conductivity of the drain, weighted by volume. Unit: dS/m. */
+  readonly drainEC: Known<number>
+  /** Change of the water in the medium, as the probes see it. Unit: L. */
+  readonly stored: Known<number>
+  /** Given less drained less stored: what the plants used. Unit: L. */
+  readonly use: Known<number>
+}
+
+/** The water balance of a day, with the change of storage from the probes that are not left out. */
+export function waterBalance(zone: Zone, window: ZoneWindow, probes: readonly CheckedProbe[]): WaterBalance {
+  const { day, watering } = window
+  const [a, b] = [firstAt(watering.time, day.from), firstAt(watering.time, day.to)]
+  const entries = b - a
+  const reason = watering.time.length === 0 ? 'no-watering-log' : entries === 0 ? 'no-entry-on-this-day' : undefined
+  const given = sumOf(watering.given, a, b, reason, 'given-not-logged')
+  const drained = sumOf(watering.drained, a, b, reason, 'drain-not-logged')
+  const change = storedChange(zone, window, probes)
+  const stored = change.known ? known(change.value * zone.container.substrateVolume) : change
+  return {
+    entries,
+    given,
+    drained,
+    drainFraction:
+      given.known && drained.known && given.value > 0
+        ? known(drained.value / given.value)
+        : unknown('nothing-given-or-not-logged'),
+    feedEC: weightedEC(watering, 'feedEC', 'given', a, b),
+    drainEC: weightedEC(watering, 'drainEC', 'drained', a, b),
+    stored,
+    use: useOf(given, drained, stored),
+  }
+}
+
+function useOf(given: Known<number>, drained: Known<number>, stored: Known<number>): Known<number> {
+  if (!given.known) return given
+  if (!drained.known) return drained
+  return stored.known ? known(given.value - drained.value - stored.value) : stored
+}
+
+function sumOf(column: Float64Array, a: number, b: number, reason: string | undefined, missing: string): Known<number> {
+  if (reason !== undefined) return unknown(reason)
+  let sum = 0
+  for (let i = a; i < b; i++) sum += column[i] as number
+  return Number.isNaN(sum) ? unknown(missing) : known(sum)
+}
+
+/** Volume-weighted mean of a conductivity, over the entries that have both. */
+function weightedEC(
+  watering: WateringColumns,
+  name: 'feedEC' | 'drainEC',
+  volume: 'given' | 'drained',
+  a: number,
+  b: number,
+): Known<number> {
+  let [water, salt] = [0, 0]
+  for (let i = a; i < b; i++) {
+    const [v, ec] = [watering[volume][i] as number, watering[name][i] as number]
+    if (!(v > 0) || Number.isNaN(ec)) continue
+    water += v
+    salt += v * ec
+  }
+  return water > 0 ? known(salt / water) : unknown('not-logged')
+}
+
+/** By how much the water content changed from the beginning to the end of the day, mean of the probes by their weight. */
+function storedChange(zone: Zone, { day, time }: ZoneWindow, probes: readonly CheckedProbe[]): Known<number> {
+  const near = Math.max(1800, zone.readingStep)
+  let [sum, weight] = [0, 0]
+  for (const probe of probes) {
+    const first = levelBetween(time, probe.content, day.from - near, day.from + near)
+    const last = levelBetween(time, probe.content, day.to - 2 * near, day.to)
+    if (first === undefined || last === undefined) continue
+    sum += probe.weight * (last - first)
+    weight += probe.weight
+  }
+  return weight > 0 ? known(sum / weight) : unknown('no-readings-at-midnight')
+}
+
+/** Median of the good readings between two moments. */
+export function levelBetween(time: Float64Array, content: Float64Array, from: number, to: number): number | undefined {
+  const there: number[] = []
+  for (let i = firstAt(time, from); i < time.length && (time[i] as number) < to; i++)
+    if (!Number.isNaN(content[i])) there.push(content[i] as number)
+  return there.length === 0 ? undefined : medianInPlace(Float64Array.from(there))
+}
+
+/** The last three good readings of the late hours of a day, their median. */
+export function lateLevel(zone: Zone, time: Float64Array, content: Float64Array, day: LocalDay): number | undefined {
+  const from = firstAt(time, day.to - Math.max(3 * 3600, 3 * zone.readingStep))
+  const there: number[] = []
+  for (let i = firstAt(time, day.to) - 1; i >= from && there.length < 3; i--)
+    if (!Number.isNaN(content[i])) there.push(content[i] as number)
+  return there.length === 0 ? undefined : medianInPlace(Float64Array.from(there))
+}

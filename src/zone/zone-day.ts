@@ -1,0 +1,107 @@
+import type { FlagCounts } from '../record/flags.js'
+import type { ShotAnswers } from './answers-to-shots.js'
+import type { ClimateDemand } from './climate-demand.js'
+import type { Known } from './known.js'
+import type { NightDryDown } from './last-night.js'
+import type { DayLight } from './light-of-day.js'
+import type { WaterBalance } from './water-balance.js'
+import type { ZoneFinding } from './zone-finding.js'
+import type { LevelLimits, MediumAtRest } from './zone-levels.js'
+
+/** A rise of the water content that a shot made, as one probe saw it. */
+export interface SeenShot {
+  /** Last reading before the rise. Unit: s. */
+  readonly start: number
+  /** Highest reading. Unit: s. */
+  readonly peak: number
+  /** By how much the water content rose. Unit: m³/m³. */
+  readonly rise: number
+}
+
+/** The level to which shots drain back at one probe. */
+export interface DrainedLevel {
+  /** Median of the levels. Unit: m³/m³. */
+  readonly level: number
+  /** Half of the span of the middle half of them. Unit: m³/m³. */
+  readonly spread: number
+  /** Shots on which it rests. Unit: 1. */
+  readonly shots: number
+  /** When it was found; the end of the day, or of an earlier day whose level is remembered. Unit: s. */
+  readonly at: number
+}
+
+/** What one probe says of the day. */
+export interface ProbeDay {
+  readonly name: string
+  /** Readings of the day by what the tests say. */
+  readonly counts: FlagCounts
+  /** Readings of the day outside the span of the calibration. Unit: 1. */
+  readonly extrapolated: number
+  /** Lowest and highest water content that can be trusted. Unit: m³/m³. */
+  readonly range: Known<{ readonly min: number; readonly max: number }>
+  readonly shots: readonly SeenShot[]
+  /** How it answered to the openings of the valve, where they are logged. */
+  readonly answers?: ShotAnswers
+  readonly drainedLevel: Known<DrainedLevel>
+  /** Its own limits. */
+  readonly limits: Known<LevelLimits>
+  readonly night: Known<NightDryDown>
+  /** Median of the last three good readings of the day. Unit: m³/m³. */
+  readonly last: Known<number>
+  /** Whether it counts for the zone; if not, a finding says why. */
+  readonly used: boolean
+}
+
+/** A stretch of the day without a reading that can be trusted. */
+export interface ReadingGap {
+  readonly probe: string
+  /** Last good reading before it, or the beginning of the day. Unit: s. */
+  readonly from: number
+  /** First good reading behind it, or the end of the day. Unit: s. */
+  readonly to: number
+}
+
+/** Temperature of the root zone on a day. */
+export interface RootZoneTemperature {
+  /** Unit: °C. */
+  readonly min: number
+  /** Unit: °C. */
+  readonly max: number
+  /** Unit: °C. */
+  readonly mean: number
+}
+
+/** The zone as a whole at the end of the day, from the probes that count, each shifted by its own level. */
+export interface ZoneLevel {
+  /** Mean water content. Unit: m³/m³. */
+  readonly mean: number
+  /** Share of the weight of all probes that counts. Unit: 1. */
+  readonly coverage: number
+  readonly limits: LevelLimits
+  /** Where the full point comes from. */
+  readonly from: 'level after drain' | 'container capacity'
+}
+
+/** One local day of a zone: plain data. */
+export interface ZoneDay {
+  readonly zone: string
+  /** Local date, as `2026-05-19`. */
+  readonly date: string
+  /** Local midnight. Unit: s. */
+  readonly from: number
+  /** Next local midnight. Unit: s. */
+  readonly to: number
+  /** Rows of readings on the day. Unit: 1. */
+  readonly readings: number
+  readonly light: DayLight
+  readonly medium: Known<MediumAtRest>
+  readonly probes: readonly ProbeDay[]
+  readonly gaps: readonly ReadingGap[]
+  readonly level: Known<ZoneLevel>
+  readonly balance: WaterBalance
+  /** Times of the openings of the valve on the day, where they are logged. Unit: s. */
+  readonly openings: readonly number[]
+  readonly climate: Known<ClimateDemand>
+  readonly rootTemperature: Known<RootZoneTemperature>
+  readonly findings: readonly ZoneFinding[]
+}

@@ -1,0 +1,140 @@
+import { describe, expect, it } from 'vitest'
+import { randomNumbers } from '../../src/numerics/random.js'
+import { coverOf, errorsOf, slabRecord, useRecords, walkLevel, walkUse } from './walk-forward.js'
+
+/**
+ * Forecasts on open records, walking forward: a forecast has seen what came before its moment only.
+ *
+ * Hemming, S. et al. (2020), Autonomous Greenhouse Challenge, Second Edition, 4TU.ResearchData,
+ * doi:10.4121/uuid:88d22c60-21b3-4ea8-90db-20249a5be2a7 (four probes in slabs, and the water of two compartments); Hemming, S. et al.
+ * (2018), First Edition, doi:10.4121/uuid:e4987a7b-04dd-4c89-9b18-883aad30ba9a (two compartments); Buck, J. S., Kubota, C. and Jensen,
+ * M. H. (2008), HortTechnology 18:460-466, doi:10.21273/HORTTECH.18.3.460 (six lysimeters).
+ */
+const folder = process.env.POREWATER_DATA ?? ''
+
+const at = (date: string) => Date.parse(`${date}T00:00Z`) / 1000
+const mean = (values: readonly number[]) => values.reduce((sum, one) => sum + one / values.length, 0)
+const geometricMean = (values: readonly number[]) => Math.exp(mean(values.map(Math.log)))
+
+/** The months that the table of the guide covers, and the whole record, in which the last weeks are wilder. */
+describe.skipIf(!folder).each([
+  { name: 'February to April', from: '2020-02-01', to: '2020-05-01', nights: 337 },
+  { name: 'the whole record', from: '2019-12-16', to: '2020-06-01', nights: 575 },
+])('time to a level and the coming hour, $name', ({ name, from, to, nights }) => {
+  const months = nights < 400
+  const probes = !folder
+    ? []
+    : [2, 5].flatMap((compartment) => {
+        const { time, probes } = slabRecord(folder, compartment)
+        return probes.map((content) => walkLevel(time, content, at(from), at(to)))
+      })
+  const times = probes.map((probe) => probe.times)
+
+  it('4 h: misses less than the better of the last night and the mean of seven, in every probe', () => {
+    const asked = times.map((probe) => probe.filter((one) => one.kind === '4 h'))
+    const all = asked.flat()
+    expect(all.length).toBeGreaterThanOrEqual(nights - 10)
+    const error = (of: typeof all, by: 'foreseen' | 'lastSlope' | 'meanSlope') =>
+      errorsOf(of.map((one) => [one[by], one.real]))
+    const ratio = (of: typeof all) =>
+      error(of, 'foreseen').mean / Math.min(error(of, 'lastSlope').mean, error(of, 'meanSlope').mean)
+    const widths = all.map(({ band90: [low, high] }) => high - low).sort((a, b) => a - b)
+    const cover90 = asked.map((probe) => coverOf(probe, 'band90'))
+    const cover50 = asked.map((probe) => coverOf(probe, 'band50'))
+    const found = {
+      ...error(all, 'foreseen'),
+      ratio: ratio(all),
+      worst: Math.max(...asked.map(ratio)),
+      cover90: coverOf(all, 'band90'),
+      cover50: coverOf(all, 'band50'),
+      each90: cover90,
+      each50: cover50,
+      width: widths[widths.length >> 1],
+    }
+    process.stdout.write(`4 h, ${name}: ${JSON.stringify(found)}\n`)
+    expect(found.ratio).toBeLessThanOrEqual(0.72)
+    expect(found.worst).toBeLessThanOrEqual(1.05)
+    expect(found.cover90).toBeGreaterThanOrEqual(0.87)
+    expect(found.cover90).toBeLessThanOrEqual(0.95)
+    expect(found.cover50).toBeGreaterThanOrEqual(0.45)
+    expect(found.cover50).toBeLessThanOrEqual(0.57)
+    for (const cover of cover90) expect(Math.abs(cover - 0.91)).toBeLessThanOrEqual(0.07)
+    for (const cover of cover50) expect(Math.abs(cover - 0.51)).toBeLessThanOrEqual(0.11)
+    if (!months) return
+    expect(found.median).toBeLessThanOrEqual(0.4)
+    expect(found.mean).toBeLessThanOrEqual(0.52)
+    expect(found.width).toBeLessThanOrEqual(2.8)
+  })
+
+  it('drop: first passage of 1, 2, 3 and 5 points, asked 1 to 6 h after drain', () => {
+    const all = times.flat().filter((one) => one.kind === 'drop')
+    const reached = all.filter(({ real }) => !Number.isNaN(real))
+    const by = (how: 'foreseen' | 'lastSlope' | 'meanSlope') => errorsOf(reached.map((one) => [one[how], one.real]))
+    const found = {
+      asked: all.length,
+      ...by('foreseen'),
+      ratio: by('foreseen').mean / Math.min(by('lastSlope').mean, by('meanSlope').mean),
+      cover90: coverOf(reached, 'band90'),
+      cover50: coverOf(reached, 'band50'),
+      cover90WithCensored: coverOf(all, 'band90'),
+    }
+    process.stdout.write(`drop, ${name}: ${JSON.stringify(found)}\n`)
+    expect(found.cover90).toBeGreaterThanOrEqual(0.87)
+    expect(found.cover90).toBeLessThanOrEqual(0.95)
+    expect(found.cover50).toBeGreaterThanOrEqual(0.45)
+    expect(found.cover50).toBeLessThanOrEqual(0.57)
+    if (!months) return
+    expect(found.median).toBeLessThanOrEqual(0.3)
+    expect(found.mean).toBeLessThanOrEqual(0.46)
+    expect(found.ratio).toBeLessThanOrEqual(0.6)
+  })
+
+  it('the coming hour, outside 8 to 17 h: better than the last hour and than the same hour of the last night', () => {
+    const asked = probes.flatMap(({ hoursAhead }) => hoursAhead)
+    const by = (how: 'foreseen' | 'lastHour' | 'sameHour') => errorsOf(asked.map((one) => [one[how], one.real])).mean
+    const inside = asked.filter(({ real, band90: [low, high] }) => real >= low && real <= high).length
+    const found = {
+      hours: asked.length,
+      points: 100 * by('foreseen'),
+      overLastHour: by('foreseen') / by('lastHour'),
+      overSameHour: by('foreseen') / by('sameHour'),
+      cover90: inside / asked.length,
+    }
+    process.stdout.write(`an hour ahead, ${name}: ${JSON.stringify(found)}\n`)
+    expect(found.overLastHour).toBeLessThanOrEqual(0.75)
+    expect(found.overSameHour).toBeLessThanOrEqual(0.88)
+    expect(found.cover90).toBeGreaterThanOrEqual(0.85)
+  })
+
+  it('remembers a record of months in less than 6 kB', () => {
+    for (const { state } of probes) expect(JSON.stringify(state).length).toBeLessThan(6000)
+  })
+})
+
+describe.skipIf(!folder)('use of the next day', () => {
+  const series = folder ? useRecords(folder) : []
+  const { normal } = randomNumbers(20)
+  it.each([
+    { light: 'known radiation', expected: (light: number) => light, ratio: 0.82, worst: 1.02 },
+    { light: 'no radiation', expected: () => Number.NaN, ratio: 1, worst: 1.1 },
+    {
+      light: 'radiation with an error of a fifth',
+      expected: (light: number) => light * Math.max(0, 1 + 0.2 * normal()),
+      ratio: 0.9,
+      worst: 1.05,
+    },
+  ])('$light', ({ light, expected, ratio, worst }) => {
+    const walked = series.map((one) => walkUse(one, expected))
+    walked.forEach((one, k) => {
+      process.stdout.write(`${light}, ${series[k]?.name}: ${JSON.stringify(one)}\n`)
+    })
+    const ratios = walked.map((one) => one.ratio)
+    expect(geometricMean(ratios)).toBeLessThanOrEqual(ratio)
+    expect(Math.max(...ratios)).toBeLessThanOrEqual(worst)
+    const covers = walked.map(({ cover90 }) => cover90)
+    expect(Math.abs(mean(covers) - 0.9)).toBeLessThanOrEqual(0.03)
+    for (const cover of covers) expect(Math.abs(cover - 0.9)).toBeLessThanOrEqual(0.04)
+    expect(Math.abs(mean(walked.map(({ cover50 }) => cover50)) - 0.5)).toBeLessThanOrEqual(0.05)
+    if (light === 'known radiation') expect(mean(walked.map(({ width }) => width))).toBeLessThanOrEqual(0.65)
+  })
+})

@@ -1,0 +1,315 @@
+import { readFileSync } from 'node:fs'
+import {
+  type DayOfUse,
+  type FoundShot,
+  fallAhead,
+  findShots,
+  forecastDailyUse,
+  forecastLevel,
+  hours,
+  type LevelState,
+  minutes,
+  type TimeBand,
+  timeUntilLevel,
+  type Volume,
+  type WaterContent,
+  waterContentChange,
+  waterUseOfNextDay,
+} from 'porewater'
+
+/** The open records, walked forward: each forecast has seen readings before its moment only. */
+
+export const shotLimits = { minRise: waterContentChange(0.008), maxRiseTime: minutes(40), maxStep: minutes(11) }
+const SETTLE = 3600
+
+export interface Record01 {
+  readonly time: Float64Array
+  readonly probes: readonly Float64Array[]
+}
+
+export function slabRecord(folder: string, compartment: number): Record01 {
+  const rows = readFileSync(`${folder}/01_greenhouse_tomato_slab_5min/slab_5min_compartment_${compartment}.csv`, 'utf8')
+    .trim()
+    .split('\n')
+    .slice(1)
+    .map((line) => line.split(','))
+  const column = (k: number) => Float64Array.from(rows, (row) => (row[k] ? Number(row[k]) : Number.NaN))
+  return { time: Float64Array.from(rows, (row) => Date.parse(`${row[0]}Z`) / 1000), probes: [column(1), column(2)] }
+}
+
+/** A dry-down as it really went: from an hour after a shot to the next shot or gap, found from the whole record. */
+export interface DryDown {
+  readonly start: number
+  readonly end: number
+  readonly time: readonly number[]
+  readonly content: readonly number[]
+}
+
+export function dryDownsOf(time: Float64Array, content: Float64Array): DryDown[] {
+  const shots = findShots({ time, content, ...shotLimits })
+  const found: DryDown[] = []
+  let current: { time: number[]; content: number[] } = { time: [], content: [] }
+  let from = -Infinity
+  let last = -Infinity
+  let s = 0
+  const close = () => {
+    if (current.time.length > 6)
+      found.push({ ...current, start: current.time[0] as number, end: current.time.at(-1) as number })
+    current = { time: [], content: [] }
+  }
+  time.forEach((t, i) => {
+    const x = content[i] as number
+    if (Number.isNaN(x)) return
+    if (!(t > last) || t - last > shotLimits.maxStep) {
+      close()
+      from = t + SETTLE
+    }
+    last = t
+    while (s < shots.length && (shots[s] as FoundShot).peakIndex < i)
+      from = Math.max(from, (shots[s++] as FoundShot).peak + SETTLE)
+    const shot = shots[s]
+    if (shot !== undefined && i > shot.startIndex) {
+      close()
+      from = shot.peak + SETTLE
+    } else if (t >= from) {
+      current.time.push(t)
+      current.content.push(x)
+    }
+  })
+  close()
+  return found
+}
+
+/** The end of a straight line through the last half hour. */
+export function lineEnd(down: DryDown, now: number, back = 1800): number {
+  const at = down.time.flatMap((t, i) => (t <= now && t >= now - back ? [i] : []))
+  const { slope, mean, meanTime } = line(
+    at.map((i) => down.time[i] as number),
+    at.map((i) => down.content[i] as number),
+  )
+  return at.length < 3 ? mean : mean + slope * (now - meanTime)
+}
+
+function line(t: readonly number[], x: readonly number[]) {
+  const mean = x.reduce((a, b) => a + b, 0) / x.length
+  const meanTime = t.reduce((a, b) => a + b, 0) / t.length
+  const tt = t.reduce((sum, one) => sum + (one - meanTime) ** 2, 0)
+  const tx = t.reduce((sum, one, i) => sum + (one - meanTime) * ((x[i] as number) - mean), 0)
+  return { slope: tt > 0 ? tx / tt : 0, mean, meanTime }
+}
+
+/** The fall in a second of a whole dry-down. */
+const fallRate = (down: DryDown) => -line(down.time, down.content).slope
+
+export interface TimeForecast {
+  readonly kind: '4 h' | 'drop'
+  /** Hours that it really took; NaN where the next shot came first. */
+  readonly real: number
+  /** Hours until the next shot. */
+  readonly left: number
+  readonly foreseen: number
+  readonly lastSlope: number
+  readonly meanSlope: number
+  readonly band50: readonly [number, number]
+  readonly band90: readonly [number, number]
+}
+
+export interface HourForecast {
+  readonly real: number
+  readonly foreseen: number
+  readonly lastHour: number
+  readonly sameHour: number
+  readonly band90: readonly [number, number]
+}
+
+/** All forecasts of one probe in dry-downs that begin in a time. */
+export function walkLevel(time: Float64Array, content: Float64Array, from: number, to: number) {
+  const forecaster = forecastLevel(shotLimits)
+  let state: LevelState = forecaster.start
+  let i = 0
+  const stateAt = (now: number) => {
+    for (; i < time.length && (time[i] as number) <= now; i++)
+      state = forecaster.step(state, { time: time[i] as number, content: content[i] as number })[0]
+    return state
+  }
+  const times: TimeForecast[] = []
+  const hoursAhead: HourForecast[] = []
+  const slopes: number[] = []
+  const sameHour = new Map<number, number>()
+  for (const down of dryDownsOf(time, content)) {
+    const wanted = down.start >= from && down.start < to && down.end - down.start <= 86400
+    const moments: [number, () => void][] = []
+    if (wanted && slopes.length > 0)
+      for (let watched = 1; watched <= 6; watched++) {
+        const now = down.start + 3600 * watched
+        if (now <= down.end) moments.push([now, () => times.push(...timesFrom(stateAt(now), down, now, slopes))])
+      }
+    const falls: [number, number][] = []
+    for (let now = Math.ceil((down.start + 3600) / 1800) * 1800; now + 3600 <= down.end; now += 1800) {
+      const real = lineEnd(down, now) - lineEnd(down, now + 3600)
+      falls.push([now, real])
+      const before = sameHour.get((now / 1800) % 48)
+      const clock = (now / 3600) % 24
+      if (wanted && before !== undefined && (clock >= 17 || clock + 1 <= 8))
+        moments.push([
+          now,
+          () => {
+            const ahead = fallAhead({ state: stateAt(now), ahead: hours(1) })
+            if (!ahead.known) return
+            const lastHour =
+              (now - 3600 <= down.start ? (down.content[0] as number) : lineEnd(down, now - 3600)) - lineEnd(down, now)
+            hoursAhead.push({ real, foreseen: ahead.fall, lastHour, sameHour: before, band90: ahead.band90 })
+          },
+        ])
+    }
+    for (const [, ask] of moments.sort((a, b) => a[0] - b[0])) ask()
+    for (const [now, fall] of falls) sameHour.set((now / 1800) % 48, fall)
+    if (down.end - down.start >= 5 * 3600) slopes.push(fallRate(down))
+  }
+  return { times, hoursAhead, state: stateAt(Infinity) }
+}
+
+function timesFrom(state: LevelState, down: DryDown, now: number, slopes: readonly number[]): TimeForecast[] {
+  const level = lineEnd(down, now)
+  const week = slopes.slice(-7)
+  const by = (fall: number, slope: number) => (slope > 0 ? Math.min(48, fall / slope / 3600) : 48)
+  const ask = (kind: '4 h' | 'drop', fall: number, real: number): TimeForecast[] => {
+    const found = timeUntilLevel({ state, level: (level - fall) as WaterContent })
+    if (!found.known && found.reason !== 'beyond-two-days') return []
+    const known = found.known ? found : undefined
+    const band = (b?: TimeBand) => [(b?.earliest ?? 0) / 3600, (b?.latest ?? Infinity) / 3600] as const
+    return [
+      {
+        kind,
+        real,
+        left: (down.end - now) / 3600,
+        foreseen: (known?.time ?? 172800) / 3600,
+        lastSlope: by(fall, slopes.at(-1) as number),
+        meanSlope: by(fall, week.reduce((sum, one) => sum + one, 0) / week.length),
+        band50: band(known?.band50),
+        band90: band(known?.band90),
+      },
+    ]
+  }
+  const fall = now - down.start === 10800 && down.end - now >= 14400 ? level - lineEnd(down, now + 14400) : 0
+  const drops = [1, 2, 3, 5].flatMap((points) => {
+    const k = down.time.findIndex((t, j) => t > now && (down.content[j] as number) <= level - points / 100 + 1e-9)
+    return ask('drop', points / 100, k < 0 ? Number.NaN : ((down.time[k] as number) - now) / 3600)
+  })
+  return fall > 0.002 ? [...ask('4 h', fall, 4), ...drops] : drops
+}
+
+/** Share of outcomes that a band holds; where the next shot came first, its late end must lie beyond. */
+export function coverOf(forecasts: readonly TimeForecast[], band: 'band50' | 'band90', reading = 300): number {
+  const half = reading / 2 / 3600
+  const inside = forecasts.filter(({ real, left, [band]: [low, high] }) =>
+    Number.isNaN(real) ? high > left : real >= low - half && real <= high + half,
+  )
+  return inside.length / forecasts.length
+}
+
+export function errorsOf(pairs: readonly (readonly [got: number, real: number])[]) {
+  const sizes = pairs.map(([got, real]) => Math.abs(got - real)).sort((a, b) => a - b)
+  const mean = sizes.reduce((sum, one) => sum + one, 0) / sizes.length
+  return { count: sizes.length, median: sizes[sizes.length >> 1] as number, mean }
+}
+
+/** Days of use with the radiation of each. */
+export interface UseSeries {
+  readonly name: string
+  readonly use: readonly number[]
+  readonly radiation: readonly number[]
+}
+
+function table(file: string): Record<string, string>[] {
+  const [head = '', ...lines] = readFileSync(file, 'utf8').trim().split('\n')
+  const names = head.split(',')
+  return lines.map((line) => Object.fromEntries(line.split(',').map((cell, k) => [names[k], cell])))
+}
+
+const number = (cell: string | undefined) => (cell ? Number(cell) : Number.NaN)
+
+/** Mean of each day that has enough readings. */
+function dailyMeans(file: string, column: string, enough: number): Map<string, number> {
+  const sums = new Map<string, [sum: number, count: number]>()
+  for (const row of table(file)) {
+    const value = number(row[column])
+    if (Number.isNaN(value)) continue
+    const day = (row.time_local as string).slice(0, 10)
+    const [sum, count] = sums.get(day) ?? [0, 0]
+    sums.set(day, [sum + value, count + 1])
+  }
+  return new Map([...sums].map(([day, [sum, count]]) => [day, count >= enough ? sum / count : Number.NaN]))
+}
+
+/** Water given less drained, and uptake from lysimeters, of the open records of crops. */
+export function useRecords(folder: string): UseSeries[] {
+  const house = (room: string, compartments: readonly number[], from: string, to: string) => {
+    const light = dailyMeans(`${folder}/${room}/outside_weather_5min.csv`, 'global_radiation_W_m2', 240)
+    return compartments.map((compartment): UseSeries => {
+      const days = table(`${folder}/${room}/irrigation_drain_daily_compartment_${compartment}.csv`)
+      return {
+        name: `${room.slice(0, 2)} compartment ${compartment}`,
+        // Before the crop stands on its slabs, and on a day without water, given less drained says nothing of use.
+        use: days.map(({ date = '', irrigation_L_m2, drain_L_m2 }) =>
+          date < from || date > to || number(irrigation_L_m2) === 0
+            ? Number.NaN
+            : number(irrigation_L_m2) - number(drain_L_m2),
+        ),
+        radiation: days.map(({ date = '' }) => light.get(date) ?? Number.NaN),
+      }
+    })
+  }
+  const lysimeters = `${folder}/03_greenhouse_tomato_lysimeter_daily`
+  const light = dailyMeans(`${lysimeters}/inside_climate_15min.csv`, 'ppfd_umol_m2_s', 80)
+  const rows = table(`${lysimeters}/lysimeter_daily_high_and_low_ec.csv`)
+  return [
+    ...house('01_greenhouse_tomato_slab_5min', [2, 5], '2020-01-01', '2020-05-26'),
+    ...house('02_greenhouse_cucumber_daily_and_climate', [3, 4], '2018-08-14', '2018-12-07'),
+    ...['high_ec', 'low_ec'].flatMap((treatment) =>
+      ['1', '2', '3'].map((replicate): UseSeries => {
+        const days = rows.filter((row) => row.treatment === treatment && row.replicate === replicate)
+        return {
+          name: `03 ${treatment} ${replicate}`,
+          use: days.map((row) => number(row.uptake_L_plant_day)),
+          radiation: days.map(({ date = '' }) => light.get(date) ?? Number.NaN),
+        }
+      }),
+    ),
+  ]
+}
+
+/** Error of the forecast of each day over the better of "as yesterday" and the mean of seven days, and how its bands hold. */
+export function walkUse({ use, radiation }: UseSeries, expected: (radiation: number) => number) {
+  const forecaster = forecastDailyUse()
+  let state = forecaster.start
+  const past: number[] = []
+  let [days, missed, yesterday, week, in50, in90, width, sum] = [0, 0, 0, 0, 0, 0, 0, 0]
+  use.forEach((real, day) => {
+    const light = radiation[day] as number
+    const wished = expected(light)
+    const found = waterUseOfNextDay({ state, expectedRadiation: wished })
+    const asked = Number.isNaN(wished) === Number.isNaN(expected(1))
+    if (found.known && asked && past.length >= 7 && !Number.isNaN(real)) {
+      const mean = past.slice(-7).reduce((total, one) => total + one / 7, 0)
+      days++
+      missed += (found.use - real) ** 2
+      yesterday += ((past.at(-1) as number) - real) ** 2
+      week += (mean - real) ** 2
+      if (real >= found.band50[0] && real <= found.band50[1]) in50++
+      if (real >= found.band90[0] && real <= found.band90[1]) in90++
+      width += found.band90[1] - found.band90[0]
+      sum += real
+    }
+    if (!Number.isNaN(real)) past.push(real)
+    const today: DayOfUse = { use: real as Volume, radiation: light, expectedRadiation: wished }
+    state = forecaster.step(state, today)[0]
+  })
+  return {
+    days,
+    ratio: Math.sqrt(missed / Math.min(yesterday, week)),
+    cover50: in50 / days,
+    cover90: in90 / days,
+    width: width / sum,
+  }
+}

@@ -1,0 +1,144 @@
+import * as fc from 'fast-check'
+import { entriesOfRecord, followZone, proposeDay, reviewDay, reviewZone, runReducer, type ZoneRecord } from 'porewater'
+import { describe, expect, it } from 'vitest'
+import { benchRecord, benchZone, MIDNIGHT } from './bench.js'
+
+const zone = benchZone()
+const record = benchRecord({ days: 4 })
+const text = (value: unknown) => JSON.stringify(value)
+
+/** Null or NaN for some readings, as logger and JSON have them. */
+function holed(whole: ZoneRecord, seed: number, hole: null | number): ZoneRecord {
+  let state = seed
+  const keep = () => {
+    state = (Math.imul(state, 1664525) + 1013904223) >>> 0
+    return state / 2 ** 32 > 0.05
+  }
+  return { ...whole, probes: { A: Array.from(whole.probes.A!, (x) => (keep() ? x : hole)), B: whole.probes.B! } }
+}
+
+describe('a record at once, reading by reading, and through JSON', () => {
+  const follower = followZone(zone)
+  const whole = reviewZone({ zone, record })
+  const entries = entriesOfRecord(record)
+  it('give the same days to the last bit', () => {
+    const { state, outputs } = runReducer({ reducer: follower, inputs: entries })
+    const days = [...outputs.flat(), ...follower.finish(state)]
+    expect(days).toHaveLength(4)
+    expect(text(days)).toBe(text(whole.days))
+  })
+  it('in any split, the state kept as JSON in between, and the proposals with them', () => {
+    fc.assert(
+      fc.property(fc.array(fc.integer({ min: 0, max: entries.length }), { maxLength: 6 }), (cuts) => {
+        const at = [0, ...cuts.sort((a, b) => a - b), entries.length]
+        let state = follower.start
+        const days = []
+        for (let k = 0; k + 1 < at.length; k++) {
+          const run = runReducer({ reducer: follower, inputs: entries.slice(at[k], at[k + 1]), state })
+          days.push(...run.outputs.flat())
+          state = JSON.parse(text(run.state))
+        }
+        days.push(...follower.finish(state))
+        expect(text(days)).toBe(text(whole.days))
+        expect(text(days.map((day) => proposeDay({ zone, day })))).toBe(
+          text(whole.days.map((day) => proposeDay({ zone, day: JSON.parse(text(day)) }))),
+        )
+      }),
+      { numRuns: 10 },
+    )
+  })
+  it('with readings that are missing or out of order', () => {
+    for (const hole of [null, Number.NaN]) {
+      const broken = holed(record, 11, hole)
+      const time = Array.from(broken.time)
+      time[700] = time[600] as number
+      const late = { ...broken, time }
+      const { state, outputs } = runReducer({ reducer: follower, inputs: entriesOfRecord(late) })
+      const review = reviewZone({ zone, record: JSON.parse(text(late)) })
+      expect(text([...outputs.flat(), ...follower.finish(state)])).toBe(text(review.days))
+      expect(review.days[2]?.findings).toContainEqual({ code: 'readings-out-of-order', level: 'caution', count: 1 })
+    }
+  })
+  it('a day by itself is the day of the stretch, once it is told what was learned before', () => {
+    const before = reviewZone({ zone, record, until: '2026-05-19' })
+    const { day } = reviewDay({ zone, record, date: '2026-05-20', memory: before.memory })
+    expect(text(day)).toBe(text(whole.days[2]))
+  })
+  it('hold neither NaN nor an array that JSON does not keep', () => {
+    expect(JSON.parse(text(whole))).toEqual(whole)
+    const proposal = proposeDay({ zone, day: whole.days[1]! })
+    expect(JSON.parse(text(proposal))).toEqual(proposal)
+    const { state } = runReducer({ reducer: follower, inputs: entries })
+    expect(JSON.parse(text(state))).toEqual(state)
+    expect(text(state).length).toBeLessThan(90_000)
+  })
+})
+
+describe('what must not matter', () => {
+  it('a constant offset of a probe changes no shot, no use, no dry-down and no plan', () => {
+    const plain = reviewZone({ zone, record: benchRecord({ offsets: [0, 0] }) }).days[1]!
+    fc.assert(
+      fc.property(fc.double({ min: -0.1, max: 0.1, noNaN: true }), (offset) => {
+        const moved = reviewZone({ zone, record: benchRecord({ offsets: [0, offset] }) }).days[1]!
+        const [a, b] = [plain.probes[1]!, moved.probes[1]!]
+        expect(b.shots.map(({ start }) => start)).toEqual(a.shots.map(({ start }) => start))
+        expect(known(moved.balance.use)).toBeCloseTo(known(plain.balance.use), 3)
+        expect(known(b.night).fall).toBeCloseTo(known(a.night).fall, 4)
+        const [planA, planB] = [proposeDay({ zone, day: plain }), proposeDay({ zone, day: moved })].map(known)
+        expect(planB!.shots.map(({ time }) => time)).toEqual(planA!.shots.map(({ time }) => time))
+        expect(planB!.given).toBeCloseTo(planA!.given, 2)
+      }),
+      { numRuns: 15 },
+    )
+  })
+  it('scaling all volumes scales the plan', () => {
+    const one = known(proposeDay({ zone, day: reviewZone({ zone, record: benchRecord() }).days[1]! }))
+    for (const scale of [0.25, 3, 40]) {
+      const large = benchZone({
+        container: { ...zone.container, substrateVolume: (14 * scale) as never },
+        emitters: { ...zone.emitters, flow: (2 * scale) as never },
+        limits: { ...zone.limits, maxPerDay: (9 * scale) as never },
+      })
+      const plan = known(
+        proposeDay({ zone: large, day: reviewZone({ zone: large, record: benchRecord({ scale }) }).days[1]! }),
+      )
+      expect(plan.shots.map(({ time }) => time)).toEqual(one.shots.map(({ time }) => time))
+      plan.shots.forEach((shot, i) => {
+        expect(shot.volume / scale).toBeCloseTo(one.shots[i]!.volume, 3)
+        expect(shot.runTime).toBeCloseTo(one.shots[i]!.runTime, 0)
+      })
+    }
+  })
+})
+
+describe('an independent sum', () => {
+  it('gives the same water, night and levels', () => {
+    const day = reviewZone({ zone, record }).days[1]!
+    const { watering, probes, time } = record
+    const of = (column: ArrayLike<number | null>) =>
+      Array.from(column).filter(
+        (_, i) => (watering!.time[i] as number) >= day.from && (watering!.time[i] as number) < day.to,
+      ) as number[]
+    const sum = (list: number[]) => list.reduce((a, b) => a + b, 0)
+    expect(known(day.balance.given)).toBeCloseTo(sum(of(watering!.given)), 9)
+    expect(known(day.balance.drained)).toBeCloseTo(sum(of(watering!.drained!)), 9)
+    // The bucket uses 0.21 L/h in 14 hours of light and 0.03 L/h in 10 of dark.
+    expect(known(day.balance.use)).toBeCloseTo(14 * 0.21 + 10 * 0.03, 1)
+    // The last shot is at 17:00 and the next at 8:00; two hours at each end are lit, less 40 minutes of drain.
+    const night = known(day.probes[0]!.night)
+    // Noise decides which of two readings is the highest after the shot.
+    expect([2700, 3000]).toContain(night.from - MIDNIGHT - 17 * 3600)
+    expect(night.to).toBe(MIDNIGHT + 86400 + 8 * 3600)
+    const fall = (0.21 * (2.25 + 2) + 0.03 * 10) / 14
+    expect(night.fall).toBeCloseTo(fall, 2)
+    const a = Array.from(probes.A!).filter(
+      (_, i) => (time[i] as number) >= day.from && (time[i] as number) < day.to,
+    ) as number[]
+    expect(known(day.probes[0]!.range)).toEqual({ min: Math.min(...a), max: Math.max(...a) })
+  })
+})
+
+function known<T>(result: { known: true; value: T } | { known: false; reason: string }): T {
+  if (!result.known) throw new Error(`not known: ${result.reason}`)
+  return result.value
+}
