@@ -175,7 +175,7 @@ function planLines(day: DayAnalysis, setup: Setup): string[] {
   ]
   plan.shots.forEach((shot, i) => {
     lines.push(
-      `  ${String(i + 1).padStart(2)}. ${localTime(shot.time, setup)}  ${inMillilitres(shot.volume).toFixed(0).padStart(5)} mL (${inMillilitres(shot.perEmitter).toFixed(0)} mL an emitter), valve open ${runTimeText(shot.runTime)}: ${shot.reason}`,
+      `  ${String(i + 1).padStart(2)}. ${localTime(shot.time, setup)}  ${inMillilitres(shot.volume).toFixed(0).padStart(5)} mL (${inMillilitres(shot.perEmitter).toFixed(0)} mL an emitter), valve open ${runTimeText(shot.runTime)}: ${explainPlannedShot(shot)}`,
     )
   })
   for (const found of plan.findings) lines.push(`To be known: ${explainPlanFinding(found).message}.`)

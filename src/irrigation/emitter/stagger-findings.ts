@@ -4,15 +4,17 @@ import type { Finding } from '../../quantity/finding.js'
 
 /** What is to be known of a shot that had to wait for the pump, without words; `explainStaggerFinding` has them. */
 export interface StaggerFinding {
+  /** What is late. */
   readonly code: 'begins-late' | 'ends-too-late'
   /** How much it matters: a `danger` must not be acted on unseen. */
   readonly level: Finding['level']
   /** Whose shot it is. */
   readonly zone: string
-  /** When it begins now. Unit: s. */
+  /** When it begins now. Unit: s. Range: any. */
   readonly time: Instant
-  /** How much later than wanted it begins, or than allowed it ends. Unit: s. */
+  /** How much later than wanted it begins, or than allowed it ends. Unit: s. Range: any. */
   readonly value: number
+  /** Unit of the value. */
   readonly unit: 's'
 }
 
@@ -41,8 +43,8 @@ const WORDS = {
  * ```ts
  * const wanted = ['north', 'south'].map((zone) => ({ zone, time: instant(1779148800), runTime: hours(1), flow: litresPerHour(800) }))
  * const { findings } = staggerZones(wanted, { maxFlow: litresPerHour(1000), minRest: seconds(0) })
- * findings.map(explainStaggerFinding)[0]?.message
- * // => 'zone south begins 60 min later than wanted: begin the day earlier, water fewer zones at once, or find a larger pump'
+ * const said = findings.map((finding) => explainStaggerFinding(finding).message)
+ * said[0] // => 'zone south begins 60 min later than wanted: begin the day earlier, water fewer zones at once, or find a larger pump'
  * ```
  */
 export function explainStaggerFinding(finding: StaggerFinding): Finding {

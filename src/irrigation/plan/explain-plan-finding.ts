@@ -64,10 +64,8 @@ const CAUSES: Readonly<Record<PlanCause, string>> = {
  * @source common practice, no source
  * @example
  * ```ts
- * explainPlanFinding({
- *   code: 'below-refill-point', level: 'caution', about: 'refillPoint', reached: 0.465, wanted: 0.55, unit: 'm³/m³',
- * }).message
- * // => 'the water content falls to 46.5 % while the refill point is 55.0 %: longer or larger shots, shorter pauses or more emitters are needed'
+ * const { message } = explainPlanFinding({ code: 'runs-dry', level: 'danger', about: 'waterContent', reached: 0.15, wanted: 0.15, unit: 'm³/m³' })
+ * message // => "the container is dry before the next day's first shot (15.0 %): plants would wilt"
  * ```
  */
 export function explainPlanFinding(finding: PlanFinding): Finding {

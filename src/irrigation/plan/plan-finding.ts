@@ -40,19 +40,21 @@ export type PlanCause = (typeof PLAN_CAUSES)[number]
 
 /** What is to be known of a plan, as codes and numbers; `explainPlanFinding` has the words. */
 export interface PlanFinding {
+  /** Which finding it is. */
   readonly code: PlanFindingCode
   /** How much it matters: a `danger` must not be acted on unseen. */
   readonly level: Finding['level']
   /** The argument that it is about. */
   readonly about: string
-  /** What is reached, given or read. Unit: that of `unit`. */
+  /** What is reached, given or read. Unit: that of `unit`. Range: any. */
   readonly reached?: number
-  /** What was wanted, allowed or predicted instead. Unit: that of `unit`. */
+  /** What was wanted, allowed or predicted instead. Unit: that of `unit`. Range: any. */
   readonly wanted?: number
+  /** Unit of both numbers. */
   readonly unit?: 'm³/m³' | 'L' | '1'
   /** What stands in the way. */
   readonly because?: PlanCause
-  /** The moment that it is about. Unit: s. */
+  /** The moment that it is about. Unit: s. Range: any. */
   readonly time?: Instant
 }
 

@@ -113,11 +113,11 @@ function throughStep<State>(
 ): Reached<State> {
   const { request } = planning
   const demand = request.demand[end.steps] as number
-  const share = elapsed / request.step
-  const early = share > DROP ? spent(planning, end, elapsed, given, demand * share) : end
+  // Without a reading nothing parts the step, so that an undisturbed plan stays as it was.
+  const share = measured === undefined ? 0 : elapsed / request.step
+  const early = share > DROP ? spent(planning, end, request.step * share, given, demand * share) : end
   const now = atOnce(planning, { end: early }, measured, shots)
-  const rest = request.step - elapsed
-  const late = spent(now.planning, now.end, rest, share > DROP ? 0 : given, demand * (1 - share))
+  const late = spent(now.planning, now.end, request.step * (1 - share), share > DROP ? 0 : given, demand * (1 - share))
   content[end.steps] = planning.flow.waterContent(late.state)
   drain[end.steps] = late.drained - end.drained
   const { trigger } = request

@@ -29,9 +29,9 @@ export interface DayPlanRequest extends Emitters, ValveLimits, ValveRest, DrainW
   readonly container: WaterStore
   /** Water content at the start. Unit: m³/m³. Range: [0, 1]. */
   readonly waterContent: WaterContent
-  /** Water content at which to water again. Unit: m³/m³. Range: (0, 1). */
+  /** Water content at which to water again. Unit: m³/m³. Range: [0, 1]. */
   readonly refillPoint: WaterContent
-  /** Water content that a shot must not exceed. Unit: m³/m³. Range: (0, 1]. */
+  /** Water content that a shot must not exceed. Unit: m³/m³. Range: [0, 1]. */
   readonly fullPoint: WaterContent
   /** No shot begins earlier. Unit: s. Range: [-62135596800, 253402300799]. */
   readonly firstShot: Instant
