@@ -1,8 +1,8 @@
 import { InputError } from '../quantity/errors.js'
+import type { VapourPressure, VapourPressureDeficit } from '../quantity/generated/pressure.js'
+import type { RelativeHumidity } from '../quantity/generated/share.js'
+import type { Temperature } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
-import type { VapourPressure, VapourPressureDeficit } from '../quantity/pressure.js'
-import type { RelativeHumidity } from '../quantity/share.js'
-import type { Temperature } from '../quantity/temperature.js'
 import { HUMIDITY, VAPOUR } from './domains.js'
 import { saturationVapourPressureFao56 } from './saturation-vapour-pressure-fao56.js'
 

@@ -1,6 +1,6 @@
-import type { Elevation } from '../quantity/elevation.js'
+import type { Elevation } from '../quantity/generated/elevation.js'
+import type { Pressure } from '../quantity/generated/pressure.js'
 import { numberIn } from '../quantity/guard.js'
-import type { Pressure } from '../quantity/pressure.js'
 import { SITE_ELEVATION } from './domains.js'
 
 /**

@@ -1,11 +1,11 @@
-import type { DailyRadiation } from '../quantity/daily-radiation.js'
 import type { Domain } from '../quantity/domain.js'
-import type { Duration } from '../quantity/duration.js'
+import type { DailyRadiation } from '../quantity/generated/daily-radiation.js'
+import type { Duration } from '../quantity/generated/duration.js'
+import type { DailyLightIntegral } from '../quantity/generated/light-integral.js'
+import type { PhotonFluxDensity } from '../quantity/generated/photon-flux.js'
+import type { PhotonYield } from '../quantity/generated/photon-yield.js'
+import type { Share } from '../quantity/generated/share.js'
 import { numberIn } from '../quantity/guard.js'
-import type { DailyLightIntegral } from '../quantity/light-integral.js'
-import type { PhotonFluxDensity } from '../quantity/photon-flux.js'
-import type { PhotonYield } from '../quantity/photon-yield.js'
-import type { Share } from '../quantity/share.js'
 import { DAILY_SOLAR, PHOTON_FLUX } from './domains.js'
 
 const LIT: Domain = {

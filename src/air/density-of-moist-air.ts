@@ -1,7 +1,7 @@
-import type { AirDensity } from '../quantity/air-density.js'
 import { InputError } from '../quantity/errors.js'
+import type { AirDensity } from '../quantity/generated/air-density.js'
+import type { Pressure } from '../quantity/generated/pressure.js'
 import { numberIn } from '../quantity/guard.js'
-import type { Pressure } from '../quantity/pressure.js'
 import { AIR_PRESSURE, AIR_TEMPERATURE, VAPOUR } from './domains.js'
 import type { AirVapour } from './humidity-of-air.js'
 

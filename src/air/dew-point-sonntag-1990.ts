@@ -1,8 +1,8 @@
 import { rootBetween } from '../numerics/root.js'
 import type { Domain } from '../quantity/domain.js'
+import type { VapourPressure } from '../quantity/generated/pressure.js'
+import type { Temperature } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
-import type { VapourPressure } from '../quantity/pressure.js'
-import type { Temperature } from '../quantity/temperature.js'
 import {
   saturationVapourPressureOverIceSonntag1990,
   saturationVapourPressureSonntag1990,

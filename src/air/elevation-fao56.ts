@@ -1,7 +1,7 @@
 import type { Domain } from '../quantity/domain.js'
-import type { Elevation } from '../quantity/elevation.js'
+import type { Elevation } from '../quantity/generated/elevation.js'
+import type { Pressure } from '../quantity/generated/pressure.js'
 import { numberIn } from '../quantity/guard.js'
-import type { Pressure } from '../quantity/pressure.js'
 
 const PRESSURE: Domain = {
   quantity: 'atmospheric pressure',

@@ -1,10 +1,10 @@
-import type { AnyDailyRadiation } from '../quantity/daily-radiation.js'
 import type { Domain } from '../quantity/domain.js'
+import type { AnyDailyRadiation } from '../quantity/generated/daily-radiation.js'
+import type { LatentHeat } from '../quantity/generated/latent-heat.js'
+import type { RadiationSum } from '../quantity/generated/radiation-sum.js'
+import type { Temperature } from '../quantity/generated/temperature.js'
+import type { WaterDepth } from '../quantity/generated/water-depth.js'
 import { numberIn } from '../quantity/guard.js'
-import type { LatentHeat } from '../quantity/latent-heat.js'
-import type { RadiationSum } from '../quantity/radiation-sum.js'
-import type { Temperature } from '../quantity/temperature.js'
-import type { WaterDepth } from '../quantity/water-depth.js'
 import { AIR_TEMPERATURE } from './domains.js'
 
 const SUM: Domain = {

@@ -1,9 +1,9 @@
 import type { Domain } from '../quantity/domain.js'
-import type { Duration } from '../quantity/duration.js'
 import { InputError } from '../quantity/errors.js'
+import type { Duration } from '../quantity/generated/duration.js'
+import type { DailyLightIntegral } from '../quantity/generated/light-integral.js'
+import type { RadiationSum } from '../quantity/generated/radiation-sum.js'
 import { numberIn } from '../quantity/guard.js'
-import type { DailyLightIntegral } from '../quantity/light-integral.js'
-import type { RadiationSum } from '../quantity/radiation-sum.js'
 
 const GAP: Domain = {
   quantity: 'longest gap',

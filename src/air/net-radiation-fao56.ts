@@ -1,9 +1,9 @@
-import type { DailyNetRadiation, DailyRadiation } from '../quantity/daily-radiation.js'
 import type { Domain } from '../quantity/domain.js'
-import type { Elevation } from '../quantity/elevation.js'
+import type { DailyNetRadiation, DailyRadiation } from '../quantity/generated/daily-radiation.js'
+import type { Elevation } from '../quantity/generated/elevation.js'
+import type { VapourPressure } from '../quantity/generated/pressure.js'
+import type { Share } from '../quantity/generated/share.js'
 import { numberIn } from '../quantity/guard.js'
-import type { VapourPressure } from '../quantity/pressure.js'
-import type { Share } from '../quantity/share.js'
 import type { DayTemperatures } from './actual-vapour-pressure-fao56.js'
 import { ACTUAL_VAPOUR, AIR_TEMPERATURE, ALBEDO, DAILY_SOLAR, OUTSIDE_RADIATION, SITE_ELEVATION } from './domains.js'
 

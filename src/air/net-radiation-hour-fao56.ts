@@ -1,10 +1,10 @@
 import type { Domain } from '../quantity/domain.js'
-import type { Elevation } from '../quantity/elevation.js'
+import type { Elevation } from '../quantity/generated/elevation.js'
+import type { HourlyNetRadiation, HourlyRadiation, HourlySoilHeat } from '../quantity/generated/hourly-radiation.js'
+import type { VapourPressure } from '../quantity/generated/pressure.js'
+import type { Share } from '../quantity/generated/share.js'
+import type { Temperature } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
-import type { HourlyNetRadiation, HourlyRadiation, HourlySoilHeat } from '../quantity/hourly-radiation.js'
-import type { VapourPressure } from '../quantity/pressure.js'
-import type { Share } from '../quantity/share.js'
-import type { Temperature } from '../quantity/temperature.js'
 import { ACTUAL_VAPOUR, AIR_TEMPERATURE, ALBEDO, SITE_ELEVATION } from './domains.js'
 
 /** Stefan-Boltzmann constant, MJ K⁻⁴ m⁻² h⁻¹. */

@@ -1,6 +1,6 @@
+import type { Pressure } from '../quantity/generated/pressure.js'
+import type { VapourPressureSlope } from '../quantity/generated/psychrometrics.js'
 import { numberIn } from '../quantity/guard.js'
-import type { Pressure } from '../quantity/pressure.js'
-import type { VapourPressureSlope } from '../quantity/psychrometrics.js'
 import { AIR_PRESSURE } from './domains.js'
 
 /**

@@ -1,6 +1,6 @@
+import type { VapourPressure } from '../quantity/generated/pressure.js'
+import type { Temperature } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
-import type { VapourPressure } from '../quantity/pressure.js'
-import type { Temperature } from '../quantity/temperature.js'
 import type { Validity } from '../quantity/validity.js'
 import { AIR_TEMPERATURE } from './domains.js'
 

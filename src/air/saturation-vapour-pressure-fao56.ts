@@ -1,8 +1,8 @@
 import type { Domain } from '../quantity/domain.js'
+import type { VapourPressure } from '../quantity/generated/pressure.js'
+import type { VapourPressureSlope } from '../quantity/generated/psychrometrics.js'
+import type { Temperature } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
-import type { VapourPressure } from '../quantity/pressure.js'
-import type { VapourPressureSlope } from '../quantity/psychrometrics.js'
-import type { Temperature } from '../quantity/temperature.js'
 import { AIR_TEMPERATURE } from './domains.js'
 
 const VAPOUR: Domain = {

@@ -1,7 +1,7 @@
 import type { Domain } from '../quantity/domain.js'
+import type { VapourPressure } from '../quantity/generated/pressure.js'
+import type { Temperature } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
-import type { VapourPressure } from '../quantity/pressure.js'
-import type { Temperature } from '../quantity/temperature.js'
 
 const WATER: Domain = {
   quantity: 'temperature of water',

@@ -1,9 +1,9 @@
-import type { DailySoilHeat } from '../quantity/daily-radiation.js'
 import type { Domain } from '../quantity/domain.js'
-import type { Duration } from '../quantity/duration.js'
+import type { DailySoilHeat } from '../quantity/generated/daily-radiation.js'
+import type { Duration } from '../quantity/generated/duration.js'
+import type { Length } from '../quantity/generated/length.js'
+import type { Temperature, TemperatureChange } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
-import type { Length } from '../quantity/length.js'
-import type { Temperature, TemperatureChange } from '../quantity/temperature.js'
 
 const MONTH: Domain = {
   quantity: 'mean air temperature of a month',

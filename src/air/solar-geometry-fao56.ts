@@ -1,8 +1,8 @@
 import type { DayOfYear } from '../quantity/calendar.js'
-import type { DailyRadiation } from '../quantity/daily-radiation.js'
-import type { Duration } from '../quantity/duration.js'
+import type { DailyRadiation } from '../quantity/generated/daily-radiation.js'
+import type { Duration } from '../quantity/generated/duration.js'
+import type { Latitude } from '../quantity/generated/position.js'
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
-import type { Latitude } from '../quantity/position.js'
 import { SITE_LATITUDE, YEAR_DAY } from './domains.js'
 
 /** Solar constant, MJ m⁻² min⁻¹. */

@@ -1,9 +1,9 @@
 import type { DayOfYear } from '../quantity/calendar.js'
 import type { Domain } from '../quantity/domain.js'
-import type { Duration } from '../quantity/duration.js'
+import type { Duration } from '../quantity/generated/duration.js'
+import type { HourlyRadiation } from '../quantity/generated/hourly-radiation.js'
+import type { Latitude, Longitude } from '../quantity/generated/position.js'
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
-import type { HourlyRadiation } from '../quantity/hourly-radiation.js'
-import type { Latitude, Longitude } from '../quantity/position.js'
 import { SITE_LONGITUDE, YEAR_DAY } from './domains.js'
 import { solarGeometryFao56 } from './solar-geometry-fao56.js'
 

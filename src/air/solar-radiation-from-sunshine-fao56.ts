@@ -1,7 +1,7 @@
-import type { DailyRadiation } from '../quantity/daily-radiation.js'
 import type { Domain } from '../quantity/domain.js'
-import type { Duration } from '../quantity/duration.js'
 import { InputError } from '../quantity/errors.js'
+import type { DailyRadiation } from '../quantity/generated/daily-radiation.js'
+import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn } from '../quantity/guard.js'
 import { OUTSIDE_RADIATION, SUNSHINE } from './domains.js'
 

@@ -1,6 +1,6 @@
 import type { Domain } from '../quantity/domain.js'
+import type { VapourPressureDeficit } from '../quantity/generated/pressure.js'
 import { numberIn } from '../quantity/guard.js'
-import type { VapourPressureDeficit } from '../quantity/pressure.js'
 
 const DEFICIT: Domain = {
   quantity: 'vapour pressure deficit',

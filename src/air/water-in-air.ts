@@ -1,9 +1,9 @@
-import type { AbsoluteHumidity } from '../quantity/absolute-humidity.js'
 import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
+import type { AbsoluteHumidity } from '../quantity/generated/absolute-humidity.js'
+import type { HumidityRatio } from '../quantity/generated/humidity-ratio.js'
+import type { Pressure, VapourPressure } from '../quantity/generated/pressure.js'
 import { numberIn } from '../quantity/guard.js'
-import type { HumidityRatio } from '../quantity/humidity-ratio.js'
-import type { Pressure, VapourPressure } from '../quantity/pressure.js'
 import { AIR_PRESSURE, AIR_TEMPERATURE, VAPOUR } from './domains.js'
 import type { AirVapour } from './humidity-of-air.js'
 

@@ -1,8 +1,8 @@
 import { rootBetween } from '../numerics/root.js'
 import { InputError } from '../quantity/errors.js'
+import type { Pressure } from '../quantity/generated/pressure.js'
+import type { Temperature } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
-import type { Pressure } from '../quantity/pressure.js'
-import type { Temperature } from '../quantity/temperature.js'
 import { AIR_PRESSURE } from './domains.js'
 import { type AirHumidity, vapourPressureOfHumidity } from './humidity-of-air.js'
 import {

@@ -1,7 +1,7 @@
 import type { Domain } from '../quantity/domain.js'
+import type { Length } from '../quantity/generated/length.js'
+import type { WindSpeed } from '../quantity/generated/wind.js'
 import { numberIn } from '../quantity/guard.js'
-import type { Length } from '../quantity/length.js'
-import type { WindSpeed } from '../quantity/wind.js'
 
 const SPEED: Domain = {
   quantity: 'wind speed',

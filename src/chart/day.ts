@@ -1,5 +1,5 @@
 import { InputError } from '../quantity/errors.js'
-import type { WaterContent } from '../quantity/water-content.js'
+import type { WaterContent } from '../quantity/generated/water-content.js'
 import { lineOf } from './line-of.js'
 import type { Panel } from './panel-chart.js'
 import { drawPanels } from './panels.js'

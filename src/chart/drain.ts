@@ -1,6 +1,6 @@
-import type { DrainEC } from '../quantity/electrical-conductivity.js'
 import { InputError } from '../quantity/errors.js'
-import type { DrainFraction } from '../quantity/share.js'
+import type { DrainEC } from '../quantity/generated/electrical-conductivity.js'
+import type { DrainFraction } from '../quantity/generated/share.js'
 import { lineOf } from './line-of.js'
 import type { PanelSeries } from './panel-chart.js'
 import { drawPanels } from './panels.js'

@@ -1,5 +1,5 @@
 import { InputError } from '../quantity/errors.js'
-import type { WaterContent } from '../quantity/water-content.js'
+import type { WaterContent } from '../quantity/generated/water-content.js'
 import { type DryDownLine, type TimeToRefill, timeToRefill } from '../record/dry-down.js'
 import { type ExponentialDryDown, timeToRefillExponential } from '../record/exponential-dry-down.js'
 import { lineOf } from './line-of.js'

@@ -1,7 +1,7 @@
 import type { Domain } from '../quantity/domain.js'
-import type { Duration } from '../quantity/duration.js'
 import type { Finding } from '../quantity/finding.js'
-import type { Flow } from '../quantity/flow.js'
+import type { Duration } from '../quantity/generated/duration.js'
+import type { Flow } from '../quantity/generated/flow.js'
 import { numberIn } from '../quantity/guard.js'
 import { TIME } from './domains.js'
 

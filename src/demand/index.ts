@@ -153,3 +153,4 @@ export {
 export { type PenmanMonteithTerms, referenceETFao56 } from './reference/reference-et-fao56.js'
 export type { StepsOfDay } from './reference/steps-of-day.js'
 export type { StepsOfHour } from './reference/steps-of-hour.js'
+export { explainWeatherFinding, type WeatherFinding } from './reference/weather-doubts.js'

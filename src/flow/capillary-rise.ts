@@ -2,11 +2,11 @@ import type { ConductiveModel } from '../medium/curves/retention-model.js'
 import { rootBetween } from '../numerics/root.js'
 import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
-import type { WaterFlux } from '../quantity/evapotranspiration-hourly.js'
+import type { WaterFlux } from '../quantity/generated/evapotranspiration-hourly.js'
+import type { HydraulicConductivity } from '../quantity/generated/hydraulic-conductivity.js'
+import type { Length } from '../quantity/generated/length.js'
+import type { SuctionHead } from '../quantity/generated/suction.js'
 import { numberIn } from '../quantity/guard.js'
-import type { HydraulicConductivity } from '../quantity/hydraulic-conductivity.js'
-import type { Length } from '../quantity/length.js'
-import type { SuctionHead } from '../quantity/suction.js'
 import { riseTo, riseWithoutEnd } from './capillary-integral.js'
 import { SATURATED_CONDUCTIVITY, SUCTION, UPWARD_FLUX } from './domains.js'
 
@@ -32,19 +32,27 @@ export interface LiftToHeight {
   readonly medium: ConductiveModel
   /** Conductivity at saturation. Unit: cm/h. Range: (0, ∞). */
   readonly saturatedConductivity: HydraulicConductivity
-  /** Height over the water table. Unit: cm. Range: (0, ∞). */
+  /** Height over the water table. Unit: cm. Range: [0.001, ∞). */
   readonly height: Length
-  /** Suction at that height; at most the height means that nothing rises. Unit: cm. Range: [0, ∞). */
+  /** Suction at that height; at most the height means that nothing rises. Unit: cm. Range: [0, 1000000000]. */
   readonly suction: SuctionHead
 }
 
 const LIFT: Domain = {
   quantity: 'height',
   unit: 'cm',
-  min: 0,
+  min: 0.001,
   max: Infinity,
-  ends: '()',
+  ends: '[)',
   hint: 'give how far the water is to be lifted',
+}
+const LIFTING: Domain = {
+  quantity: 'suction',
+  unit: 'cm',
+  min: 0,
+  max: 1e9,
+  ends: '[]',
+  hint: 'suctions are zero or more, without the minus sign of a pressure head; oven-dry is 10000000 cm',
 }
 
 /**
@@ -132,7 +140,7 @@ export function capillaryFlux(column: LiftToHeight): WaterFlux {
   const { medium } = column
   const conductivity = numberIn(column.saturatedConductivity, SATURATED_CONDUCTIVITY, 'saturatedConductivity')
   const height = numberIn(column.height, LIFT, 'height')
-  const suction = numberIn(column.suction, SUCTION, 'suction')
+  const suction = numberIn(column.suction, LIFTING, 'suction')
   if (suction <= height) return 0 as WaterFlux
   // With K at most K_s the integral is at most s / (1 + e / K_s), which bounds the flux from above.
   const most = suction / height - 1

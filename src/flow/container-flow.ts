@@ -1,6 +1,6 @@
-import type { Duration } from '../quantity/duration.js'
-import type { Volume } from '../quantity/volume.js'
-import type { WaterContent } from '../quantity/water-content.js'
+import type { Duration } from '../quantity/generated/duration.js'
+import type { Volume } from '../quantity/generated/volume.js'
+import type { WaterContent } from '../quantity/generated/water-content.js'
 
 /**
  * Water in one container between two moments. Every model of flow in a container has this shape, from the storage model

@@ -1,11 +1,12 @@
 import type { Domain } from '../quantity/domain.js'
-import type { Duration } from '../quantity/duration.js'
 import { ConvergenceError, InputError } from '../quantity/errors.js'
+import type { Duration } from '../quantity/generated/duration.js'
+import type { DrainFraction } from '../quantity/generated/share.js'
+import type { Volume } from '../quantity/generated/volume.js'
 import { numberIn } from '../quantity/guard.js'
-import type { DrainFraction } from '../quantity/share.js'
-import type { Volume } from '../quantity/volume.js'
-import { containerFlowRichards1931, type RichardsState } from './container-flow-richards-1931.js'
+import { containerFlowRichards1931 } from './container-flow-richards-1931.js'
 import type { RichardsContainer } from './richards-column.js'
+import type { RichardsState } from './richards-state.js'
 
 /** A saturated container whose bottom is opened. */
 export interface DrainingContainer extends Pick<RichardsContainer, 'container' | 'medium' | 'nodes' | 'tolerance'> {
@@ -45,8 +46,8 @@ const DAY = 86400
  *   saturatedConductivity: centimetresPerMinute(1),
  *   shares: [percent(50), percent(90)],
  * })
- * half // => 523.2
- * most // => 3792.8
+ * half // => 523.7
+ * most // => 3799.2
  * ```
  */
 export function drainageTimes(input: DrainingContainer): Duration[] {

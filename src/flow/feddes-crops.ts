@@ -1,5 +1,5 @@
 import type { SourcedRow } from '../medium/tables/sourced-row.js'
-import type { SuctionHead } from '../quantity/suction.js'
+import type { SuctionHead } from '../quantity/generated/suction.js'
 import type { FeddesLimits } from './feddes-factor.js'
 
 /** The limits of uptake of a crop in field soil. */
@@ -16,12 +16,14 @@ export interface CropDryLimits extends SourcedRow {
 const FEDDES =
   'Feddes, R. A., Kowalik, P. J. and Zaradny, H. (1978), Simulation of field water use and crop yield, Pudoc, Wageningen [from memory]'
 const WESSELING = 'Wesseling, J. G. and co-workers (1991), as quoted in later literature [from memory]'
+const LETTUCE =
+  'h3: Taylor, S. A. and Ashcroft, G. L. (1972), Physical edaphology, Freeman, San Francisco, table of suctions at which to irrigate, seen in a secondary copy; h1, h2 and h4: common practice, no source'
 const TAYLOR =
   'Taylor, S. A. and Ashcroft, G. L. (1972), Physical edaphology, Freeman, San Francisco, table of suctions at which to irrigate, seen in a secondary copy'
 
 /**
- * Limits of uptake of three crops, for `uptakeFeddes1978`. All are from memory and from field soils: the literature disagrees
- * (`dryLimitsTaylorAshcroft1972` has lettuce from 400 and potatoes from 300 to 500 cm), and containers want wetter ones.
+ * Limits of uptake of three crops in field soils, for `uptakeFeddes1978`. Those of potato and tomato are not confirmed, and the literature
+ * disagrees (`dryLimitsTaylorAshcroft1972` has potatoes from 300 to 500 cm); containers want wetter ones.
  */
 export const uptakeLimitsFeddes = {
   potato: {
@@ -38,13 +40,13 @@ export const uptakeLimitsFeddes = {
   lettuce: {
     h1: 10,
     h2: 25,
-    h3HighDemand: 200,
+    h3HighDemand: 400,
     h3LowDemand: 600,
     h4: 8000,
     highDemand: 5,
     lowDemand: 1,
-    source: WESSELING,
-    known: 'memory',
+    source: LETTUCE,
+    known: 'read',
   },
   tomato: {
     h1: 1,

@@ -1,5 +1,5 @@
-import type { CropET } from '../quantity/evapotranspiration.js'
-import type { SuctionHead } from '../quantity/suction.js'
+import type { CropET } from '../quantity/generated/evapotranspiration.js'
+import type { SuctionHead } from '../quantity/generated/suction.js'
 
 /** Suctions between which roots take up water, after Feddes and co-workers (1978): the h1 to h4 of the paper without their sign. */
 export interface FeddesLimits {

@@ -7,13 +7,7 @@ export {
   type RisingWater,
 } from './capillary-rise.js'
 export type { ContainerFlow, FlowOutcome, FlowStep } from './container-flow.js'
-export {
-  type ContainerLayer,
-  containerFlowRichards1931,
-  type RichardsFlow,
-  type RichardsOutcome,
-  type RichardsState,
-} from './container-flow-richards-1931.js'
+export { containerFlowRichards1931 } from './container-flow-richards-1931.js'
 export { type DrainingContainer, drainageTimes } from './drainage-times.js'
 export {
   type CropDryLimits,
@@ -31,6 +25,7 @@ export {
   type WettingFrontAtTime,
   type WettingFrontOfDepth,
 } from './green-ampt-1911.js'
+export { layeredFlowRichards1931 } from './layered-flow-richards-1931.js'
 export {
   type ExponentialOverWaterTable,
   maxEvaporationGardner1958,
@@ -46,7 +41,11 @@ export {
   type WettingFrontUnderRateAtTime,
 } from './mein-larson-1973.js'
 export { type AbsorbingSurface, infiltrationPhilip1957 } from './philip-1957.js'
-export type { RichardsContainer, RootsInContainer } from './richards-column.js'
+export type { ConductingLayer, RichardsContainer, RichardsLayers, RichardsSurroundings } from './richards-column.js'
+export type { ContainerLayer, RichardsFlow, RichardsOutcome, RichardsStep, SaltOutcome } from './richards-flow.js'
+export type { RootsInContainer } from './richards-roots.js'
+export type { RichardsState } from './richards-state.js'
+export type { SaltInContainer } from './salt/salt-setting.js'
 export { type ConductingMedium, soilWaterDiffusivity } from './soil-water-diffusivity.js'
 export {
   sorptivityConstantDiffusivity,

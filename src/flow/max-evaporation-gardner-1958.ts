@@ -1,11 +1,11 @@
 import { rootBetween } from '../numerics/root.js'
 import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
-import type { WaterFlux } from '../quantity/evapotranspiration-hourly.js'
+import type { WaterFlux } from '../quantity/generated/evapotranspiration-hourly.js'
+import type { HydraulicConductivity } from '../quantity/generated/hydraulic-conductivity.js'
+import type { InverseSuction } from '../quantity/generated/inverse-suction.js'
+import type { Length } from '../quantity/generated/length.js'
 import { numberIn } from '../quantity/guard.js'
-import type { HydraulicConductivity } from '../quantity/hydraulic-conductivity.js'
-import type { InverseSuction } from '../quantity/inverse-suction.js'
-import type { Length } from '../quantity/length.js'
 import { ALPHA, DEPTH_OF_TABLE, SATURATED_CONDUCTIVITY } from './domains.js'
 
 /** An exponential medium over a water table. */

@@ -1,9 +1,9 @@
 import { inverseLogExcess, logExcess } from '../numerics/log-excess.js'
-import type { Duration } from '../quantity/duration.js'
-import type { ApplicationRate } from '../quantity/evapotranspiration-hourly.js'
+import type { Duration } from '../quantity/generated/duration.js'
+import type { ApplicationRate } from '../quantity/generated/evapotranspiration-hourly.js'
+import type { Length } from '../quantity/generated/length.js'
+import type { WaterDepth } from '../quantity/generated/water-depth.js'
 import { numberIn } from '../quantity/guard.js'
-import type { Length } from '../quantity/length.js'
-import type { WaterDepth } from '../quantity/water-depth.js'
 import { APPLICATION_RATE, ELAPSED } from './domains.js'
 import { checkFront, type Infiltration, infiltrationOf, type WettingFront } from './green-ampt-1911.js'
 

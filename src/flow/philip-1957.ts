@@ -1,9 +1,9 @@
 import type { Domain } from '../quantity/domain.js'
-import type { Duration } from '../quantity/duration.js'
+import type { Duration } from '../quantity/generated/duration.js'
+import type { HydraulicConductivity } from '../quantity/generated/hydraulic-conductivity.js'
+import type { Sorptivity } from '../quantity/generated/sorptivity.js'
+import type { WaterDepth } from '../quantity/generated/water-depth.js'
 import { numberIn } from '../quantity/guard.js'
-import type { HydraulicConductivity } from '../quantity/hydraulic-conductivity.js'
-import type { Sorptivity } from '../quantity/sorptivity.js'
-import type { WaterDepth } from '../quantity/water-depth.js'
 import { ELAPSED } from './domains.js'
 
 /** A dry medium whose surface has water, and for how long. */
@@ -48,7 +48,7 @@ const GRAVITY_TERM: Domain = {
  * @source Philip, J. R. (1957), Soil Science 84:257-264
  * @example
  * ```ts
- * infiltrationPhilip1957({ sorptivity: centimetresPerRootHour(23.490735), time: minutes(6) }) // => 74.284227
+ * infiltrationPhilip1957({ sorptivity: centimetresPerSquareRootHour(23.490735), time: minutes(6) }) // => 74.284227
  * ```
  */
 export function infiltrationPhilip1957(surface: AbsorbingSurface): WaterDepth {

@@ -2,42 +2,59 @@ import type { Container } from '../medium/container/container.js'
 import type { ConductiveModel } from '../medium/curves/retention-model.js'
 import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
+import type { HydraulicConductivity } from '../quantity/generated/hydraulic-conductivity.js'
+import type { Length } from '../quantity/generated/length.js'
+import type { Share } from '../quantity/generated/share.js'
+import type { SuctionHead } from '../quantity/generated/suction.js'
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
-import type { HydraulicConductivity } from '../quantity/hydraulic-conductivity.js'
-import type { Length } from '../quantity/length.js'
-import type { SuctionHead } from '../quantity/suction.js'
-import type { ColumnEnds, Sink } from './column-equations.js'
-import { type ColumnGrid, columnGrid } from './column-grid.js'
+import { oneOf } from '../quantity/one-of.js'
+import type { ColumnEnds } from './column/ends.js'
+import { type ColumnGrid, columnGrid } from './column/grid.js'
+import { mediumTable } from './column/medium-table.js'
+import type { LayerMedium } from './column/terms.js'
 import { SATURATED_CONDUCTIVITY } from './domains.js'
-import { type FeddesLimits, feddesDryStart, feddesFactor } from './feddes-factor.js'
-import { checkFeddesLimits } from './uptake-feddes-1978.js'
+import { type RootsInContainer, sinkOf } from './richards-roots.js'
+import { type SaltInContainer, type SaltSetting, saltSetting } from './salt/salt-setting.js'
 
-/** A container whose water is simulated. */
-export interface RichardsContainer {
+/** A medium in its place, with how well it conducts when it is full. */
+export interface ConductingLayer {
   /** The space that the medium fills. */
   readonly container: Container
   /** How the medium holds and conducts water. */
   readonly medium: ConductiveModel
   /** Conductivity of the saturated medium. Unit: cm/h. Range: (0, ∞). */
   readonly saturatedConductivity: HydraulicConductivity
+}
+
+/** What surrounds the medium of a simulation, and how exactly it is followed. */
+export interface RichardsSurroundings {
   /** Where and how far roots take up water; without them there can be no demand. */
   readonly roots?: RootsInContainer
   /** What the bottom does: drain freely (the default), nothing, or keep a suction, as on a mat or a water table. */
   readonly base?: 'seepage' | 'closed' | SuctionHead
   /** What the surface does: take up shots (the default), or keep a suction. */
   readonly surface?: 'shots' | SuctionHead
-  /** Heights at which the medium is followed, both ends included; 61 by default. Unit: 1. Range: integers [5, 5001]. */
+  /** Depth of water that can stand on the surface before it runs off over the rim; without it no water runs off. Unit: cm. Range: [0, ∞). */
+  readonly rim?: Length
+  /** Share of the water given that runs past the medium, along walls and through wide gaps; none by default. Unit: 1. Range: [0, 1]. */
+  readonly bypass?: Share
+  /** Suction at which the surface is air-dry and evaporation ends; 100000 by default. Unit: cm. Range: [100, 10000000]. */
+  readonly airDry?: SuctionHead
+  /** How salt moves; without it none is followed. */
+  readonly salt?: SaltInContainer
+  /** Heights at which the medium is followed, both ends included; 31 by default. Unit: 1. Range: integers [5, 5001]. */
   readonly nodes?: number
-  /** Largest error of the water content that a step may make anywhere; 0.0001 by default. Unit: m³/m³. Range: [1e-9, 0.01]. */
+  /** Largest error of the water content that a step may make anywhere; 0.0003 by default. Unit: m³/m³. Range: [1e-9, 0.01]. */
   readonly tolerance?: number
 }
 
-/** Roots in a container. */
-export interface RootsInContainer {
-  /** Suctions between which the roots take up water. */
-  readonly limits: FeddesLimits
-  /** How dense the roots are at a height above the bottom, in any unit; the same everywhere by default. */
-  readonly density?: (height: Length) => number
+/** A container of one medium whose water is simulated. */
+export interface RichardsContainer extends ConductingLayer, RichardsSurroundings {}
+
+/** Layers of different media, one on the other, whose water is simulated. */
+export interface RichardsLayers extends RichardsSurroundings {
+  /** The layers, from the bottom up; the narrower of two that meet is where water passes. */
+  readonly layers: readonly ConductingLayer[]
 }
 
 const NODES: Domain = {
@@ -64,62 +81,65 @@ const HELD: Domain = {
   ends: '[]',
   hint: 'give the suction at bottom or surface, zero for a water table',
 }
-const DENSITY: Domain = {
-  quantity: 'root density',
-  unit: 'any',
+const RIM: Domain = {
+  quantity: 'rim',
+  unit: 'cm',
   min: 0,
   max: Infinity,
   ends: '[)',
-  hint: 'give zero where there are no roots',
+  hint: 'give how deep water can stand on the surface, or leave it out',
+}
+const BYPASS: Domain = {
+  quantity: 'bypass share',
+  unit: '1',
+  min: 0,
+  max: 1,
+  ends: '[]',
+  hint: 'give the share of the water that runs past the medium',
+}
+const AIR_DRY: Domain = {
+  quantity: 'suction of the air-dry surface',
+  unit: 'cm',
+  min: 100,
+  max: 1e7,
+  ends: '[]',
+  hint: 'give the suction at which nothing evaporates any more, 100000 cm in usual air',
 }
 
 /** A container as the simulation wants it. */
 export interface RichardsColumn {
   readonly grid: ColumnGrid
-  readonly medium: ConductiveModel
-  /** Unit: cm/s. */
-  readonly saturatedConductivity: number
+  readonly layers: readonly ConductingLayer[]
+  readonly media: readonly LayerMedium[]
   readonly ends: ColumnEnds
+  readonly bypass: number
   readonly tolerance: number
-  /** What the roots would draw at a demand in cm³/s. */
-  readonly sink: (demand: number) => Sink | undefined
+  readonly sink: ReturnType<typeof sinkOf>
+  readonly salt: SaltSetting | undefined
 }
 
 /** Refuses what cannot be simulated. */
-export function richardsColumn(input: RichardsContainer): RichardsColumn {
-  const { container, medium, roots, base = 'seepage', surface = 'shots' } = input
-  const saturatedConductivity =
-    numberIn(input.saturatedConductivity, SATURATED_CONDUCTIVITY, 'saturatedConductivity') / 3600
-  const grid = columnGrid(container, wholeNumberIn(input.nodes ?? 61, NODES, 'nodes'))
-  const tolerance = numberIn(input.tolerance ?? 0.0001, TOLERANCE, 'tolerance')
+export function richardsColumn(layers: readonly ConductingLayer[], around: RichardsSurroundings): RichardsColumn {
+  if (layers.length === 0) throw new InputError('layers', 'the stack is empty', 'give at least one layer')
+  const media = layers.map(({ medium, saturatedConductivity }) => ({
+    table: mediumTable(medium),
+    saturatedConductivity: numberIn(saturatedConductivity, SATURATED_CONDUCTIVITY, 'saturatedConductivity') / 3600,
+  }))
+  const { roots, base = 'seepage', surface = 'shots' } = around
+  const grid = columnGrid(
+    layers.map(({ container }) => container),
+    wholeNumberIn(around.nodes ?? 31, NODES, 'nodes'),
+  )
+  const airDry = numberIn(around.airDry ?? 1e5, AIR_DRY, 'airDry')
   const ends: ColumnEnds = {
-    base: typeof base === 'string' ? base : numberIn(base, HELD),
-    surface: typeof surface === 'string' ? surface : numberIn(surface, HELD),
+    base: typeof base === 'number' ? numberIn(base, HELD, 'base') : oneOf(base, ['seepage', 'closed'], 'base'),
+    surface: typeof surface === 'number' ? numberIn(surface, HELD, 'surface') : oneOf(surface, ['shots'], 'surface'),
+    rim: around.rim === undefined ? Infinity : numberIn(around.rim, RIM, 'rim'),
+    dryFrom: airDry / 2,
+    dryAt: airDry,
   }
-  return { grid, medium, saturatedConductivity, ends, tolerance, sink: sinkOf(grid, roots) }
-}
-
-function sinkOf(grid: ColumnGrid, roots: RootsInContainer | undefined): RichardsColumn['sink'] {
-  const parts = new Float64Array(grid.nodes)
-  if (roots !== undefined) checkFeddesLimits(roots.limits)
-  const density = roots?.density
-  let sum = 0
-  for (let i = 0; i < grid.nodes; i++) {
-    const here = density === undefined ? 1 : numberIn(density(grid.heights[i] as Length), DENSITY)
-    parts[i] = here * grid.volumes[i]!
-    sum += parts[i]!
-  }
-  if (!(sum > 0)) throw new InputError('roots.density', 'is zero everywhere', 'give a density above zero somewhere')
-  return (demand) => {
-    if (demand === 0) return undefined
-    if (roots === undefined)
-      throw new InputError('roots', 'are not described, and there is a demand', 'say between which suctions they drink')
-    // cm³/s over the surface as mm/d, in which the limits count.
-    const dryStart = feddesDryStart(roots.limits, (demand / grid.surface) * 864000)
-    return {
-      most: parts.map((part) => (part / sum) * demand),
-      factor: (suction) => feddesFactor(suction, roots.limits, dryStart),
-      driest: roots.limits.h4,
-    }
-  }
+  const tolerance = numberIn(around.tolerance ?? 0.0003, TOLERANCE, 'tolerance')
+  const bypass = numberIn(around.bypass ?? 0, BYPASS, 'bypass')
+  const salt = saltSetting(around.salt, grid, layers, typeof base === 'number')
+  return { grid, layers, media, ends, bypass, tolerance, sink: sinkOf(grid, roots), salt }
 }

@@ -1,9 +1,9 @@
 import type { ConductiveModel } from '../medium/curves/retention-model.js'
-import type { SoilWaterDiffusivity } from '../quantity/diffusivity.js'
 import { InputError } from '../quantity/errors.js'
+import type { SoilWaterDiffusivity } from '../quantity/generated/diffusivity.js'
+import type { HydraulicConductivity } from '../quantity/generated/hydraulic-conductivity.js'
+import type { SuctionHead } from '../quantity/generated/suction.js'
 import { numberIn } from '../quantity/guard.js'
-import type { HydraulicConductivity } from '../quantity/hydraulic-conductivity.js'
-import type { SuctionHead } from '../quantity/suction.js'
 import { SATURATED_CONDUCTIVITY, SUCTION } from './domains.js'
 
 /** A medium at a suction. */

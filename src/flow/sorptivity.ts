@@ -1,14 +1,14 @@
 import type { ConductiveModel } from '../medium/curves/retention-model.js'
 import { integrate } from '../numerics/quadrature.js'
 import { followPair } from '../numerics/runge-kutta.js'
-import type { SoilWaterDiffusivity } from '../quantity/diffusivity.js'
 import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
+import type { SoilWaterDiffusivity } from '../quantity/generated/diffusivity.js'
+import type { HydraulicConductivity } from '../quantity/generated/hydraulic-conductivity.js'
+import type { Sorptivity } from '../quantity/generated/sorptivity.js'
+import type { SuctionHead } from '../quantity/generated/suction.js'
+import type { WaterContentChange } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
-import type { HydraulicConductivity } from '../quantity/hydraulic-conductivity.js'
-import type { Sorptivity } from '../quantity/sorptivity.js'
-import type { SuctionHead } from '../quantity/suction.js'
-import type { WaterContentChange } from '../quantity/water-content.js'
 import { SATURATED_CONDUCTIVITY, SUCTION } from './domains.js'
 
 /** A dry medium whose surface is wetted. */
@@ -72,7 +72,7 @@ const RISE: Domain = {
  * const sorptivity = sorptivityPhilip1957({
  *   medium, saturatedConductivity: centimetresPerDay(24.96), initialSuction: centimetresOfSuction(1000),
  * })
- * inCentimetresPerRootDay(sorptivity) // => 10.0742
+ * inCentimetresPerSquareRootDay(sorptivity) // => 10.0742
  * ```
  */
 export function sorptivityPhilip1957(wetting: WettedMedium): Sorptivity {
@@ -132,7 +132,7 @@ function isTooMuch(medium: ConductiveModel, from: number, to: number, sorptivity
  * const sorptivity = sorptivityParlange1975({
  *   medium, saturatedConductivity: centimetresPerDay(24.96), initialSuction: centimetresOfSuction(1000),
  * })
- * inCentimetresPerRootDay(sorptivity) // => 10.0144
+ * inCentimetresPerSquareRootDay(sorptivity) // => 10.0144
  * ```
  */
 export function sorptivityParlange1975(wetting: WettedMedium): Sorptivity {

@@ -1,9 +1,9 @@
 import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
-import type { CropET } from '../quantity/evapotranspiration.js'
+import type { CropET } from '../quantity/generated/evapotranspiration.js'
+import type { Share } from '../quantity/generated/share.js'
+import type { SuctionHead } from '../quantity/generated/suction.js'
 import { numberIn } from '../quantity/guard.js'
-import type { Share } from '../quantity/share.js'
-import type { SuctionHead } from '../quantity/suction.js'
 import { type FeddesLimits, feddesDryStart, feddesFactor } from './feddes-factor.js'
 
 /** Roots at one suction, and what the crop asks for. */

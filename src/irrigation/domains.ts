@@ -195,7 +195,7 @@ export const MAX_PER_DAY: Domain = {
   hint: 'give zero or more',
 }
 export const LIGHT_THRESHOLD: Domain = {
-  quantity: 'light between shots',
+  quantity: 'light',
   unit: 'J/cm²',
   min: 0,
   max: Infinity,

@@ -1,8 +1,8 @@
-import type { Duration } from '../quantity/duration.js'
-import type { Flow } from '../quantity/flow.js'
-import type { DrainFraction } from '../quantity/share.js'
-import type { Volume } from '../quantity/volume.js'
-import type { WaterContentChange } from '../quantity/water-content.js'
+import type { Duration } from '../quantity/generated/duration.js'
+import type { Flow } from '../quantity/generated/flow.js'
+import type { DrainFraction } from '../quantity/generated/share.js'
+import type { Volume } from '../quantity/generated/volume.js'
+import type { WaterContentChange } from '../quantity/generated/water-content.js'
 
 /** Terms of irrigation that several inputs are composed of; their domains stand once, in `spans.ts`. */
 

@@ -1,7 +1,7 @@
 import type { Domain } from '../quantity/domain.js'
 import type { Finding } from '../quantity/finding.js'
+import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
-import type { WaterContent } from '../quantity/water-content.js'
 import type { CalibratedReading, ProbeCalibration, ProbeReading } from './calibration.js'
 import { slopeOf, valueAt } from './calibration-curve.js'
 import { checkReading } from './calibration-samples.js'

@@ -1,7 +1,7 @@
 import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
+import type { Porosity } from '../quantity/generated/share.js'
 import { numberIn } from '../quantity/guard.js'
-import type { Porosity } from '../quantity/share.js'
 import type { CalibrationForm, CalibrationSample, ProbeReading } from './calibration.js'
 
 const READING: Domain = {

@@ -1,8 +1,8 @@
 import type { Finding } from '../quantity/finding.js'
-import type { Permittivity } from '../quantity/permittivity.js'
+import type { Permittivity } from '../quantity/generated/permittivity.js'
+import type { Porosity } from '../quantity/generated/share.js'
+import type { WaterContent } from '../quantity/generated/water-content.js'
 import type { RawReading } from '../quantity/raw-reading.js'
-import type { Porosity } from '../quantity/share.js'
-import type { WaterContent } from '../quantity/water-content.js'
 
 /** What a probe reports: a number in a unit of its own, or an apparent permittivity. */
 export type ProbeReading = RawReading | Permittivity

@@ -1,7 +1,7 @@
 import type { Domain } from '../quantity/domain.js'
 import type { Finding } from '../quantity/finding.js'
+import type { Length } from '../quantity/generated/length.js'
 import { numberIn } from '../quantity/guard.js'
-import type { Length } from '../quantity/length.js'
 import {
   type Body,
   bodyOf,

@@ -1,7 +1,7 @@
 import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
+import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
-import type { WaterContent } from '../quantity/water-content.js'
 
 /** Water contents that were weighed and what something else said they were. */
 export interface WaterContentPairs {

@@ -1,8 +1,8 @@
 import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { Finding } from '../quantity/finding.js'
+import type { Porosity } from '../quantity/generated/share.js'
 import { numberIn } from '../quantity/guard.js'
-import type { Porosity } from '../quantity/share.js'
 import type {
   CalibrationForm,
   CalibrationKnot,

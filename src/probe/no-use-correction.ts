@@ -1,11 +1,11 @@
 import { leastSquares } from '../numerics/least-squares.js'
 import type { Domain } from '../quantity/domain.js'
-import type { BulkEC } from '../quantity/electrical-conductivity.js'
 import { InputError } from '../quantity/errors.js'
 import type { Finding } from '../quantity/finding.js'
+import type { BulkEC } from '../quantity/generated/electrical-conductivity.js'
+import type { Temperature } from '../quantity/generated/temperature.js'
+import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
-import type { Temperature } from '../quantity/temperature.js'
-import type { WaterContent } from '../quantity/water-content.js'
 
 /** A period in which the water did not change: covered containers in the dark, without plants, shots or drain. */
 export interface NoUsePeriod {

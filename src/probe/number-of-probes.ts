@@ -3,8 +3,8 @@ import { studentTwoSided } from '../numerics/student-t.js'
 import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { Finding } from '../quantity/finding.js'
+import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
-import type { WaterContent } from '../quantity/water-content.js'
 
 /** How sure the mean of a zone shall be, and how much its places differ. */
 export interface ProbeCountInput {

@@ -1,6 +1,6 @@
 import type { Domain } from '../quantity/domain.js'
+import type { Length } from '../quantity/generated/length.js'
 import { numberIn } from '../quantity/guard.js'
-import type { Length } from '../quantity/length.js'
 
 /** A place in the medium. */
 export interface PlaceInMedium {

@@ -1,9 +1,9 @@
 import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { Finding } from '../quantity/finding.js'
+import type { WaterContentChange } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
 import type { RawReading } from '../quantity/raw-reading.js'
-import type { WaterContentChange } from '../quantity/water-content.js'
 import type { ProbeCalibration, ProbeReading } from './calibration.js'
 import { valueAt } from './calibration-curve.js'
 

@@ -1,5 +1,5 @@
 import { InputError } from '../quantity/errors.js'
-import type { Porosity } from '../quantity/share.js'
+import type { Porosity } from '../quantity/generated/share.js'
 import type { CalibrationSample, ProbeCalibration } from './calibration.js'
 import { checkPorosity, checkSample, exponentOf, powerOf } from './calibration-samples.js'
 

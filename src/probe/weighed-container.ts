@@ -1,11 +1,11 @@
 import { WATER_DENSITY } from '../medium/bench/phase-domains.js'
-import type { WaterDensity } from '../quantity/density.js'
 import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
+import type { WaterDensity } from '../quantity/generated/density.js'
+import type { Mass } from '../quantity/generated/mass.js'
+import type { Volume } from '../quantity/generated/volume.js'
+import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
-import type { Mass } from '../quantity/mass.js'
-import type { Volume } from '../quantity/volume.js'
-import type { WaterContent } from '../quantity/water-content.js'
 
 /** A whole container on a scale. */
 export interface WeighedContainer {

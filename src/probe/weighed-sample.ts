@@ -1,13 +1,13 @@
 import { WATER_DENSITY } from '../medium/bench/phase-domains.js'
-import type { BulkDensity, WaterDensity } from '../quantity/density.js'
 import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { Finding } from '../quantity/finding.js'
+import type { BulkDensity, WaterDensity } from '../quantity/generated/density.js'
+import type { Mass } from '../quantity/generated/mass.js'
+import type { MassFraction } from '../quantity/generated/share.js'
+import type { Volume } from '../quantity/generated/volume.js'
+import type { GravimetricWaterContent, WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
-import type { Mass } from '../quantity/mass.js'
-import type { MassFraction } from '../quantity/share.js'
-import type { Volume } from '../quantity/volume.js'
-import type { GravimetricWaterContent, WaterContent } from '../quantity/water-content.js'
 
 /** What is written down when a sample is weighed wet, dried in an oven and weighed again. */
 export interface WeighedSample {

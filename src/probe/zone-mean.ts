@@ -1,8 +1,8 @@
 import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { Finding } from '../quantity/finding.js'
+import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
-import type { WaterContent } from '../quantity/water-content.js'
 
 /** One probe of a zone and what it stands for. */
 export interface ZoneProbe {

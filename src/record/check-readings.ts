@@ -1,4 +1,4 @@
-import type { Duration } from '../quantity/duration.js'
+import type { Duration } from '../quantity/generated/duration.js'
 import { equalLengths } from './equal-lengths.js'
 import { combineFlags, countFlags, type FlagCounts } from './flags.js'
 import { type FlatLineInput, flatLineTest } from './flat-line-test.js'

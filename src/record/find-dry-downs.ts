@@ -1,5 +1,5 @@
 import type { Domain } from '../quantity/domain.js'
-import type { Duration } from '../quantity/duration.js'
+import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn } from '../quantity/guard.js'
 import { LONGEST_STEP } from './domains.js'
 import { type DryDownLine, fitDryDown } from './dry-down.js'

@@ -1,6 +1,6 @@
-import type { Duration } from '../quantity/duration.js'
+import type { Duration } from '../quantity/generated/duration.js'
+import type { WaterContent, WaterContentChange } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
-import type { WaterContent, WaterContentChange } from '../quantity/water-content.js'
 import { DRAIN_TIME, LONGEST_STEP } from './domains.js'
 import { equalLengths } from './equal-lengths.js'
 import type { FoundShot } from './find-shots.js'

@@ -1,7 +1,7 @@
 import type { Domain } from '../quantity/domain.js'
-import type { Duration } from '../quantity/duration.js'
+import type { Duration } from '../quantity/generated/duration.js'
+import type { WaterContent, WaterContentChange } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
-import type { WaterContent, WaterContentChange } from '../quantity/water-content.js'
 import { LONGEST_STEP } from './domains.js'
 import { equalLengths } from './equal-lengths.js'
 

@@ -1,8 +1,8 @@
 import type { Domain } from '../quantity/domain.js'
-import type { Duration } from '../quantity/duration.js'
 import { InputError } from '../quantity/errors.js'
+import type { Duration } from '../quantity/generated/duration.js'
+import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
-import type { WaterContent } from '../quantity/water-content.js'
 import { REFILL } from './domains.js'
 
 const CONTENT: Domain = {

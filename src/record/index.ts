@@ -1,3 +1,4 @@
+export { type ChangeAgainstSpreadInput, changeAgainstSpreadTest } from './change-against-spread-test.js'
 export {
   type CheckedReadings,
   type CheckReadingsInput,

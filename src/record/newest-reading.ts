@@ -1,6 +1,6 @@
 import type { Domain } from '../quantity/domain.js'
-import type { Duration } from '../quantity/duration.js'
 import { InputError } from '../quantity/errors.js'
+import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn } from '../quantity/guard.js'
 import { equalLengths } from './equal-lengths.js'
 import { QUALITY } from './flags.js'

@@ -1,5 +1,5 @@
-import type { Duration } from '../quantity/duration.js'
-import type { WaterContent, WaterContentChange } from '../quantity/water-content.js'
+import type { Duration } from '../quantity/generated/duration.js'
+import type { WaterContent, WaterContentChange } from '../quantity/generated/water-content.js'
 import type { DryDownLine } from './dry-down.js'
 import { type FindDryDownsInput, type FoundDryDown, findDryDowns } from './find-dry-downs.js'
 import type { FoundShot } from './find-shots.js'

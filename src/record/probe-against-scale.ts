@@ -1,8 +1,8 @@
 import type { Domain } from '../quantity/domain.js'
+import type { Mass } from '../quantity/generated/mass.js'
+import type { Volume } from '../quantity/generated/volume.js'
+import type { WaterContent, WaterContentChange } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
-import type { Mass } from '../quantity/mass.js'
-import type { Volume } from '../quantity/volume.js'
-import type { WaterContent, WaterContentChange } from '../quantity/water-content.js'
 
 const MASS: Domain = {
   quantity: 'mass of the container',

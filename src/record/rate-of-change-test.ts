@@ -25,7 +25,10 @@ export interface RateOfChangeInput {
 }
 
 /**
- * Rate of change test: a reading that differs from the one before by more than is believed in that time.
+ * Rate of change test with a fixed limit: a reading that differs from the one before by more than is believed in that time.
+ *
+ * The manual's own limit is a multiple of the standard deviation of the hours before: see `changeAgainstSpreadTest`. A fixed limit a second,
+ * as here, is the usual choice where the fastest true change is known.
  *
  * ```math
  * \frac{|x_i - x_{i-1}|}{t_i - t_{i-1}} > \text{limit}
@@ -34,7 +37,7 @@ export interface RateOfChangeInput {
  * @param input - Times, readings and limit.
  * @returns One flag for each reading; the first, and those after a missing reading or a clock that did not advance, are not evaluated.
  * @throws `DomainError` outside the range, `InputError` for lists of different lengths.
- * @source Integrated Ocean Observing System (2016), Manual for Real-Time Quality Control of In-situ Temperature and Salinity Data (QARTOD), version 2.0, Test 7
+ * @source Integrated Ocean Observing System (2016), Manual for Real-Time Quality Control of In-situ Temperature and Salinity Data (QARTOD), version 2.0, Test 7, with a fixed limit in place of its standard deviations
  * @example
  * ```ts
  * rateOfChangeTest({ time: [0, 300, 600], value: [0.5, 0.501, 0.55], most: 0.0001 }) // => [2, 1, 3]

@@ -1,10 +1,10 @@
 import { medianInPlace } from '../numerics/select.js'
 import type { Domain } from '../quantity/domain.js'
 import type { Finding } from '../quantity/finding.js'
+import type { Share } from '../quantity/generated/share.js'
+import type { Volume } from '../quantity/generated/volume.js'
+import type { WaterContentChange } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
-import type { Share } from '../quantity/share.js'
-import type { Volume } from '../quantity/volume.js'
-import type { WaterContentChange } from '../quantity/water-content.js'
 
 const SUBSTRATE: Domain = {
   quantity: 'substrate volume',

@@ -1,5 +1,5 @@
 import { InputError } from '../quantity/errors.js'
-import type { WaterContent } from '../quantity/water-content.js'
+import type { WaterContent } from '../quantity/generated/water-content.js'
 import { type DryDownInput, fitDryDown } from './dry-down.js'
 import { equalLengths } from './equal-lengths.js'
 

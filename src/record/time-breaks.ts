@@ -1,4 +1,4 @@
-import type { Duration } from '../quantity/duration.js'
+import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn } from '../quantity/guard.js'
 import { EXPECTED_STEP } from './domains.js'
 import { equalLengths } from './equal-lengths.js'

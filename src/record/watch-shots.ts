@@ -1,4 +1,4 @@
-import type { WaterContent, WaterContentChange } from '../quantity/water-content.js'
+import type { WaterContent, WaterContentChange } from '../quantity/generated/water-content.js'
 import { checkedLimits, type FoundShot, type ShotLimits } from './find-shots.js'
 import type { Reducer } from './reducer.js'
 import type { StateReader } from './restore-state.js'

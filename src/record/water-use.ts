@@ -1,7 +1,7 @@
 import type { Domain } from '../quantity/domain.js'
-import type { Flow } from '../quantity/flow.js'
+import type { Flow } from '../quantity/generated/flow.js'
+import type { Volume } from '../quantity/generated/volume.js'
 import { numberIn } from '../quantity/guard.js'
-import type { Volume } from '../quantity/volume.js'
 import type { DryDownLine } from './dry-down.js'
 
 const SUBSTRATE: Domain = {

@@ -1,9 +1,9 @@
 import type { Domain } from '../quantity/domain.js'
-import type { Duration } from '../quantity/duration.js'
 import { InputError } from '../quantity/errors.js'
+import type { Duration } from '../quantity/generated/duration.js'
+import type { Volume } from '../quantity/generated/volume.js'
+import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
-import type { Volume } from '../quantity/volume.js'
-import type { WaterContent } from '../quantity/water-content.js'
 import { HOUR, LEVEL, WATER } from './domains.js'
 
 /** What a rehearsal is judged by: limits that must hold whatever happens, and levels at which plants suffer. */

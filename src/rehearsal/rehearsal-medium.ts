@@ -1,15 +1,11 @@
 import type { ContainerFlow } from '../flow/container-flow.js'
-import {
-  containerFlowRichards1931,
-  type RichardsFlow,
-  type RichardsOutcome,
-  type RichardsState,
-} from '../flow/container-flow-richards-1931.js'
+import { containerFlowRichards1931 } from '../flow/container-flow-richards-1931.js'
 import type { RichardsContainer } from '../flow/richards-column.js'
+import type { RichardsState } from '../flow/richards-state.js'
 import { type StoreState, type WaterStore, waterStore } from '../flow/water-store.js'
-import type { Duration } from '../quantity/duration.js'
-import type { Volume } from '../quantity/volume.js'
-import type { WaterContent } from '../quantity/water-content.js'
+import type { Duration } from '../quantity/generated/duration.js'
+import type { Volume } from '../quantity/generated/volume.js'
+import type { WaterContent } from '../quantity/generated/water-content.js'
 
 /** A container with medium, as a rehearsal drives it. `storedMedium` and `richardsMedium` make one; so can you. */
 export interface RehearsalMedium<State = unknown> {
@@ -53,11 +49,6 @@ export function storedMedium(store: WaterStore): RehearsalMedium {
   return medium as RehearsalMedium
 }
 
-/** A state of Richards' simulation with the water that stands on the surface. */
-interface Ponded extends RichardsState {
-  readonly standing: Volume
-}
-
 /**
  * A container for a rehearsal by Richards' equation: layers, drain that lags and a medium that conducts. A hundred times slower than
  * the storage model, so take it to check a few histories, not to rehearse thousands.
@@ -79,20 +70,10 @@ interface Ponded extends RichardsState {
  * ```
  */
 export function richardsMedium(container: RichardsContainer): RehearsalMedium {
-  const flow: RichardsFlow = containerFlowRichards1931(container)
-  const volume = container.container.volume
-  const withStanding = (outcome: RichardsOutcome) => ({
-    ...outcome,
-    state: { suctions: outcome.state.suctions, standing: outcome.standing },
-  })
-  const medium: RehearsalMedium<Ponded> = {
-    substrateVolume: volume,
-    flow: {
-      start: (content) => ({ suctions: flow.start(content).suctions, standing: 0 as Volume }),
-      step: (state, during) => withStanding(flow.step(state, during)),
-      waterContent: flow.waterContent,
-    },
-    held: (state) => (flow.waterContent(state) * volume + state.standing) as Volume,
+  const medium: RehearsalMedium<RichardsState> = {
+    substrateVolume: container.container.volume,
+    flow: containerFlowRichards1931(container),
+    held: ({ water }) => water.reduce((sum, part) => sum + part, 0) as Volume,
     step: 300 as Duration,
   }
   return medium as RehearsalMedium

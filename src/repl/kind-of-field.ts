@@ -1,6 +1,7 @@
 import type { CatalogueField } from '../catalogue/entry.js'
-import type { KindName } from '../text/kind-types.js'
-import { KINDS } from '../text/kinds.js'
+import type { KindName } from '../text/generated/kind-types.js'
+import { KINDS } from '../text/generated/kinds.js'
+import { keptUnit as keptUnitOf } from '../text/text-kind.js'
 
 type Numeric = Pick<CatalogueField, 'type' | 'unit'>
 
@@ -26,5 +27,5 @@ export function kindForText(field: Numeric, preferred?: string): KindName | unde
 
 /** The unit in which numbers of a kind are kept; suction is written in kilopascals and kept in centimetres of water. */
 export function keptUnit(kind: KindName): string {
-  return kind === 'SuctionHead' ? 'cm' : KINDS[kind].units[0].shown
+  return keptUnitOf(KINDS[kind])
 }

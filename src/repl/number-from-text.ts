@@ -1,9 +1,9 @@
 import type { CatalogueField } from '../catalogue/entry.js'
 import { isPorewaterError } from '../quantity/attempt.js'
 import { InputError } from '../quantity/errors.js'
-import type { KindName, KindTypes } from '../text/kind-types.js'
-import { KINDS } from '../text/kinds.js'
-import { quantity } from '../text/parse.js'
+import type { KindName, KindTypes } from '../text/generated/kind-types.js'
+import { KINDS } from '../text/generated/kinds.js'
+import { parseQuantity } from '../text/parse.js'
 import { toUcum } from '../text/ucum.js'
 import { kindForText, kindOfType } from './kind-of-field.js'
 
@@ -25,7 +25,7 @@ export function numberFromText(text: string, field: CatalogueField, resultType: 
 /** The quantity; a refusal names the argument that it is about. */
 function read<K extends KindName>(text: string, kind: K, field: CatalogueField): KindTypes[K] {
   try {
-    return quantity(text, kind)
+    return parseQuantity(text, kind)
   } catch (error) {
     if (!isPorewaterError(error) || error.code !== 'bad-input') throw error
     const problem = error.message.slice(error.argument.length + 2, -error.hint.length - 2)

@@ -1,7 +1,7 @@
 import { inspect } from 'node:util'
 import type { CatalogueEntry, CatalogueField } from '../catalogue/entry.js'
-import type { KindName } from '../text/kind-types.js'
-import { KINDS } from '../text/kinds.js'
+import type { KindName } from '../text/generated/kind-types.js'
+import { KINDS } from '../text/generated/kinds.js'
 import { keptUnit } from './kind-of-field.js'
 
 /** What a call gave, with what is known about it. */

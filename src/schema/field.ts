@@ -3,10 +3,10 @@ import { isPorewaterError } from '../quantity/attempt.js'
 import { type Domain, isClosedEnd, rangeText } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
-import { centimetresOfSuction } from '../quantity/suction.js'
-import type { KindName, KindTypes } from '../text/kind-types.js'
-import { KINDS } from '../text/kinds.js'
-import { quantity } from '../text/parse.js'
+import type { KindName, KindTypes } from '../text/generated/kind-types.js'
+import { KINDS } from '../text/generated/kinds.js'
+import { parseQuantity } from '../text/parse.js'
+import { keptUnit } from '../text/text-kind.js'
 
 /** Numbers beyond this are no amount of anything that a grower measures, but a fault or an attack. */
 const LARGEST = 1e12
@@ -22,13 +22,13 @@ export interface FieldFault {
 
 /** The unit in which plain numbers of a kind are meant: its canonical one. */
 export function unitOfNumbers(kind: KindName): string {
-  return kind === 'SuctionHead' ? 'cm' : KINDS[kind].units[0].shown
+  return keptUnit(KINDS[kind])
 }
 
 /** The quantity behind a plain number in the canonical unit, or behind text with a unit. */
 export function quantityFrom<K extends KindName>(input: number | string, kind: K): KindTypes[K] {
-  if (typeof input === 'string') return quantity(input, kind)
-  return (kind === 'SuctionHead' ? centimetresOfSuction(input) : KINDS[kind].make(input)) as KindTypes[K]
+  if (typeof input === 'string') return parseQuantity(input, kind)
+  return KINDS[kind].make(input) as KindTypes[K]
 }
 
 /** A quantity: a number in its canonical unit, or text with a unit. The span narrows what its kind allows. */

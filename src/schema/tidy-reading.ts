@@ -1,7 +1,7 @@
 import { type Instant, instant } from '../quantity/calendar.js'
 import { InputError } from '../quantity/errors.js'
 import { rawReading } from '../quantity/raw-reading.js'
-import type { KindName } from '../text/kind-types.js'
+import type { KindName } from '../text/generated/kind-types.js'
 import { bounded, quantityFrom } from './field.js'
 
 /** What a reading can be of: a kind of quantity, or the number that a probe reports before calibration. */

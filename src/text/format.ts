@@ -1,11 +1,9 @@
 import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
-import type { KindName, KindTypes } from './kind-types.js'
-import { KINDS } from './kinds.js'
-import { kindNamed } from './parse.js'
-import type { UnitSpelling } from './unit-lists.js'
-import { math } from './units.js'
+import type { KindName, KindTypes } from './generated/kind-types.js'
+import { kindNamed } from './kind-named.js'
+import { keptUnit, shownNumber, type TextUnit } from './text-kind.js'
 
 /** How a quantity is written. */
 export interface TextStyle {
@@ -51,13 +49,13 @@ const DIGITS: Domain = {
  * ```
  */
 export function formatQuantity<K extends KindName>(value: KindTypes[K], kind: K, style: TextStyle = {}): string {
-  const { units } = kindNamed(kind)
-  const [canonical] = units
+  const about = kindNamed(kind)
+  const { units } = about
   numberIn(
     value,
     {
       quantity: kind,
-      unit: canonical.shown,
+      unit: keptUnit(about),
       min: -Infinity,
       max: Infinity,
       ends: '()',
@@ -67,38 +65,26 @@ export function formatQuantity<K extends KindName>(value: KindTypes[K], kind: K,
   )
   const digits = wholeNumberIn(style.digits ?? 6, DIGITS, 'digits')
   const unit =
-    style.unit === undefined ? canonical : units.find((one) => one.shown === style.unit || one.ucum === style.unit)
+    style.unit === undefined ? units[0] : units.find((one) => one.shown === style.unit || one.ucum === style.unit)
   if (unit === undefined)
     throw new InputError(
       'unit',
       `"${style.unit}" is not a unit of ${kind}`,
       `use one of ${units.map((one) => one.shown).join(', ')}`,
     )
-  const number = fromCanonical(value, kind, unit)
+  const number = shownNumber(value, unit)
   const text =
-    style.uncertainty === undefined
-      ? significant(number, digits)
-      : rounded(number, value, style.uncertainty, kind, unit)
+    style.uncertainty === undefined ? significant(number, digits) : rounded(number, value, style.uncertainty, unit)
   return unit.shown === '1' ? text : `${text} ${unit.shown}`
-}
-
-/** A number in the canonical unit of a kind, in another of its units. */
-export function fromCanonical(value: number, kind: KindName, unit: UnitSpelling): number {
-  const [canonical] = KINDS[kind].units
-  if (unit === canonical && kind !== 'SuctionHead') return value
-  if (unit.parsed === '%') return value * 100
-  if (kind === 'TemperatureChange') return unit.parsed === 'degF' ? (value * 9) / 5 : value
-  // Suction is kept in centimetres of water, whatever unit it was written in.
-  return math.unit(value, kind === 'SuctionHead' ? 'cmwater' : canonical.parsed).toNumber(unit.parsed)
 }
 
 function significant(number: number, digits: number): string {
   return plain(Number(number.toPrecision(digits)))
 }
 
-function rounded(number: number, value: number, uncertainty: number, kind: KindName, unit: UnitSpelling): string {
+function rounded(number: number, value: number, uncertainty: number, unit: TextUnit): string {
   numberIn(uncertainty, UNCERTAINTY)
-  const there = Math.abs(fromCanonical(value + uncertainty, kind, unit) - number)
+  const there = Math.abs(shownNumber(value + uncertainty, unit) - number)
   const decimals = 1 - Math.floor(Math.log10(Number(there.toPrecision(2))))
   if (decimals > 0) return number.toFixed(Math.min(decimals, 100))
   const step = 10 ** -decimals

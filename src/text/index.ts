@@ -1,4 +1,4 @@
 export { formatQuantity, type TextStyle } from './format.js'
-export type { KindName, KindTypes } from './kind-types.js'
-export { quantity } from './parse.js'
+export type { KindName, KindTypes } from './generated/kind-types.js'
+export { parseQuantity } from './parse.js'
 export { type CodedQuantity, fromUcum, toUcum } from './ucum.js'

@@ -1,8 +1,7 @@
 import { InputError } from '../quantity/errors.js'
-import { fromCanonical } from './format.js'
-import type { KindName, KindTypes } from './kind-types.js'
-import { kindNamed, quantity } from './parse.js'
-import type { UnitSpelling } from './unit-lists.js'
+import type { KindName, KindTypes } from './generated/kind-types.js'
+import { kindNamed } from './kind-named.js'
+import { keptNumber, shownNumber, type TextUnit } from './text-kind.js'
 
 /** A number with the UCUM code of its unit, as it goes into files and messages. */
 export interface CodedQuantity {
@@ -29,7 +28,7 @@ export interface CodedQuantity {
  */
 export function toUcum<K extends KindName>(value: KindTypes[K], kind: K, code?: string): CodedQuantity {
   const unit = code === undefined ? kindNamed(kind).units[0] : unitOf(kind, code)
-  return { value: fromCanonical(value, kind, unit), code: unit.ucum }
+  return { value: shownNumber(value, unit), code: unit.ucum }
 }
 
 /**
@@ -50,10 +49,10 @@ export function fromUcum<K extends KindName>(coded: CodedQuantity, kind: K): Kin
   const unit = unitOf(kind, coded.code)
   if (typeof coded.value !== 'number' || !Number.isFinite(coded.value))
     throw new InputError('coded.value', `${String(coded.value)} is not a finite number`, 'give a finite number')
-  return quantity(unit.shown === '1' ? String(coded.value) : `${coded.value} ${unit.shown}`, kind)
+  return kindNamed(kind).make(keptNumber(coded.value, unit)) as KindTypes[K]
 }
 
-function unitOf(kind: KindName, code: string): UnitSpelling {
+function unitOf(kind: KindName, code: string): TextUnit {
   const { units } = kindNamed(kind)
   const unit = units.find((one) => one.ucum === code)
   if (unit === undefined)

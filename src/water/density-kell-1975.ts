@@ -1,7 +1,7 @@
-import type { WaterDensity } from '../quantity/density.js'
 import type { Domain } from '../quantity/domain.js'
+import type { WaterDensity } from '../quantity/generated/density.js'
+import type { Temperature } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
-import type { Temperature } from '../quantity/temperature.js'
 import type { Validity } from '../quantity/validity.js'
 
 const TEMPERATURE: Domain = {

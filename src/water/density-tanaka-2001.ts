@@ -1,6 +1,6 @@
-import type { WaterDensity } from '../quantity/density.js'
+import type { WaterDensity } from '../quantity/generated/density.js'
+import type { Temperature } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
-import type { Temperature } from '../quantity/temperature.js'
 import type { Validity } from '../quantity/validity.js'
 import { LIQUID_WATER } from './domains.js'
 

@@ -1,9 +1,9 @@
 import type { Domain } from '../quantity/domain.js'
+import type { OxygenConcentration, OxygenSaturation } from '../quantity/generated/oxygen.js'
+import type { Pressure } from '../quantity/generated/pressure.js'
+import type { Salinity } from '../quantity/generated/salinity.js'
+import type { Temperature } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
-import type { OxygenConcentration, OxygenSaturation } from '../quantity/oxygen.js'
-import type { Pressure } from '../quantity/pressure.js'
-import type { Salinity } from '../quantity/salinity.js'
-import type { Temperature } from '../quantity/temperature.js'
 import type { Validity } from '../quantity/validity.js'
 
 const TEMPERATURE: Domain = {

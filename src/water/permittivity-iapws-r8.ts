@@ -1,8 +1,8 @@
-import type { WaterDensity } from '../quantity/density.js'
 import type { Domain } from '../quantity/domain.js'
+import type { WaterDensity } from '../quantity/generated/density.js'
+import type { Permittivity } from '../quantity/generated/permittivity.js'
+import type { Temperature } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
-import type { Permittivity } from '../quantity/permittivity.js'
-import type { Temperature } from '../quantity/temperature.js'
 import type { Validity } from '../quantity/validity.js'
 
 const TEMPERATURE: Domain = {

@@ -1,7 +1,7 @@
 import type { Domain } from '../quantity/domain.js'
-import type { SolutionEC } from '../quantity/electrical-conductivity.js'
+import type { SolutionEC } from '../quantity/generated/electrical-conductivity.js'
+import type { Salinity } from '../quantity/generated/salinity.js'
 import { numberIn } from '../quantity/guard.js'
-import type { Salinity } from '../quantity/salinity.js'
 
 const CONDUCTIVITY: Domain = {
   quantity: 'electrical conductivity',

@@ -1,7 +1,7 @@
 import type { Domain } from '../quantity/domain.js'
+import type { SurfaceTension } from '../quantity/generated/surface-tension.js'
+import type { Temperature } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
-import type { SurfaceTension } from '../quantity/surface-tension.js'
-import type { Temperature } from '../quantity/temperature.js'
 
 const TEMPERATURE: Domain = {
   quantity: 'water temperature',

@@ -1,6 +1,6 @@
+import type { Temperature } from '../quantity/generated/temperature.js'
+import type { Viscosity } from '../quantity/generated/viscosity.js'
 import { numberIn } from '../quantity/guard.js'
-import type { Temperature } from '../quantity/temperature.js'
-import type { Viscosity } from '../quantity/viscosity.js'
 import { IAPWS_SR6 } from './domains.js'
 
 /**

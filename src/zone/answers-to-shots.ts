@@ -1,5 +1,5 @@
 import { diagnoseZone } from '../control/diagnose-zone.js'
-import type { Duration } from '../quantity/duration.js'
+import type { Duration } from '../quantity/generated/duration.js'
 import { matchShots } from '../record/match-shots.js'
 import { splitRecord } from '../record/split-record.js'
 import { type CheckedProbe, maxStepOf } from './check-probe.js'

@@ -1,12 +1,13 @@
 import { cropET, waterUsePerPlant } from '../demand/crop/crop-et.js'
 import { dailyReferenceETFao56 } from '../demand/reference/daily-reference-et-fao56.js'
+import { explainWeatherFinding } from '../demand/reference/weather-doubts.js'
 import { attempt } from '../quantity/attempt.js'
 import type { DayOfYear } from '../quantity/calendar.js'
-import type { DailyRadiation } from '../quantity/daily-radiation.js'
-import type { Length } from '../quantity/length.js'
-import type { RelativeHumidity } from '../quantity/share.js'
-import type { Temperature } from '../quantity/temperature.js'
-import type { WindSpeed } from '../quantity/wind.js'
+import type { DailyRadiation } from '../quantity/generated/daily-radiation.js'
+import type { Length } from '../quantity/generated/length.js'
+import type { RelativeHumidity } from '../quantity/generated/share.js'
+import type { Temperature } from '../quantity/generated/temperature.js'
+import type { WindSpeed } from '../quantity/generated/wind.js'
 import { type Known, known, unknown } from './known.js'
 import type { LocalDay } from './local-day.js'
 import type { Zone } from './zone.js'
@@ -54,7 +55,7 @@ export function climateDemand(zone: Zone, climate: ClimateColumns, day: LocalDay
     })
     const crop = cropET({ referenceET: reference.referenceET, cropCoefficient: zone.cropCoefficient })
     const perPlant = waterUsePerPlant({ cropET: crop, plantDensity: zone.plantDensity })
-    const findings = [...reference.assumed, ...reference.warnings].map(
+    const findings = [...reference.assumed, ...reference.warnings.map(explainWeatherFinding)].map(
       ({ level, message }): ZoneFinding => ({ code: 'climate-doubted', level, message }),
     )
     return {

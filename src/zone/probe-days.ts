@@ -1,6 +1,6 @@
 import { zoneMean } from '../probe/zone-mean.js'
-import type { Duration } from '../quantity/duration.js'
-import type { WaterContent } from '../quantity/water-content.js'
+import type { Duration } from '../quantity/generated/duration.js'
+import type { WaterContent } from '../quantity/generated/water-content.js'
 import { plateauAfterDrain } from '../record/plateau.js'
 import type { CheckedProbe } from './check-probe.js'
 import { type Known, known, unknown } from './known.js'

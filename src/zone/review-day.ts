@@ -1,5 +1,5 @@
 import { rootTemperatureBand } from '../irrigation/root-zone/root-temperature-band.js'
-import type { Temperature } from '../quantity/temperature.js'
+import type { Temperature } from '../quantity/generated/temperature.js'
 import { answersOf, compareAnswers, isIn, openingsOf, type ShotAnswers } from './answers-to-shots.js'
 import { type CheckedProbe, checkProbe } from './check-probe.js'
 import { type ClimateDemand, climateDemand } from './climate-demand.js'

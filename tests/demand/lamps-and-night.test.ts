@@ -117,3 +117,32 @@ describe('a night under glass', () => {
     expectDomainError(() => nightTranspiration({ ...night(18, 0.5, 3, 0), carbonDioxide: Number.NaN }), { unit: 'ppm' })
   })
 })
+
+describe('a deficit that the air cannot have', () => {
+  // Saturation at 24 °C is 2.98 kPa (FAO-56, 1998, Annex 2, Table 2.3); 9 hPa written as 9 kPa gave a leaf at -12.8 °C.
+  const air = { temperature: celsius(24), leafArea: leafAreaIndex(3) }
+  const models = {
+    day: (deficit: number) =>
+      transpirationStanghellini1987({
+        ...air,
+        deficit: kilopascals(deficit),
+        netRadiation: wattsPerSquareMetre(250),
+        leafResistance: 150,
+      }),
+    lamps: (deficit: number) =>
+      transpirationUnderLamps({
+        ...air,
+        deficit: kilopascals(deficit),
+        photonFlux: 300 as never,
+        photonsPerJoule: 4.8,
+        cover: fraction(0.9),
+      }),
+    night: (deficit: number) => nightTranspiration({ ...air, deficit: kilopascals(deficit) }),
+  }
+  it.each(Object.entries(models))('is refused by the model of %s, which answers up to quite dry air', (_, model) => {
+    expectInputError(() => model(9), 'deficit')
+    expectInputError(() => model(2.99), 'deficit')
+    expect(model(2.98).transpiration).toBeGreaterThan(0)
+    expect(() => model(9)).toThrow('10 hPa is 1 kPa')
+  })
+})

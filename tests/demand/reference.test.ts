@@ -6,6 +6,7 @@ import {
   dailyReferenceETAsce2005,
   dailyReferenceETFao56,
   dayOfYear,
+  explainWeatherFinding,
   extraterrestrialRadiationFao56,
   type HourlyWeather,
   hourlyReferenceETAsce2005,
@@ -283,6 +284,21 @@ describe('a day with what is known', () => {
       solar: megajoulesPerSquareMetreDay(38),
     })
     expect(wet.warnings.map((finding) => finding.code)).toEqual(['brighter-than-clear-sky', 'air-above-saturation'])
+    expect(wet.warnings[0]).toMatchObject({ value: 38, limit: wet.clearSky, unit: 'MJ/m²/d' })
+    expect(wet.warnings.map((finding) => explainWeatherFinding(finding).message)).toEqual([
+      expect.stringMatching(/^the solar radiation of 38 MJ\/m²\/d is above that of a clear sky, 30\.\d MJ/),
+      expect.stringMatching(/above saturation \(a deficit of -0\.\d+ kPa\)/),
+    ])
+  })
+  it('doubts a July day without radiation, and not the darkest of days', () => {
+    const { sunshine, ...place } = uccle
+    const lit = (solar: number) =>
+      dailyReferenceETFao56({ ...place, solar: megajoulesPerSquareMetreDay(solar) }).warnings
+    expect(lit(0)).toMatchObject([{ code: 'darker-than-overcast', level: 'caution', value: 0 }])
+    expect(lit(1.5)).toEqual([])
+    expect(
+      dailyReferenceETAsce2005({ ...place, solar: megajoulesPerSquareMetreDay(0) }).warnings.map(({ code }) => code),
+    ).toEqual(['darker-than-overcast'])
   })
 })
 
@@ -336,6 +352,36 @@ describe('an hour', () => {
     expect(night.assumed).toEqual([])
     expect(hourlyReferenceETFao56(dakar).assumed).toMatchObject([{ code: 'assumed-cloudiness', value: 0.7 }])
     expect(hourlyReferenceETAsce2005(dakar).assumed).toMatchObject([{ code: 'assumed-cloudiness', value: 0.7 }])
+  })
+  it('doubts the sun at half past two, more than a clear sky, none at noon, and vapour above saturation', () => {
+    const noon = { ...dakar, middle: hours(12.5), temperature: celsius(34) }
+    for (const method of [hourlyReferenceETFao56, hourlyReferenceETAsce2005]) {
+      const codes = (weather: HourlyWeather) => method(weather).warnings.map(({ code }) => code)
+      const lit = (solar: number) => codes({ ...noon, solar: megajoulesPerSquareMetreHour(solar) })
+      expect(codes(dakar)).toEqual([])
+      expect(codes({ ...dakar, solar: megajoulesPerSquareMetreHour(1) })).toEqual(['light-without-sun'])
+      expect(lit(1.76 * method(noon).clearSky)).toEqual(['brighter-than-clear-sky'])
+      expect(lit(method(noon).clearSky)).toEqual([])
+      expect(lit(0)).toEqual(['darker-than-overcast'])
+      expect(codes({ ...dakar, vapourPressure: kilopascals(4) })).toEqual(['air-above-saturation'])
+    }
+  })
+  it('doubts a zone longitude of the wrong sign, and no zone in use that is only wide', () => {
+    const afternoon = { ...dakar, middle: hours(14.5), solar: megajoulesPerSquareMetreHour(2.45) }
+    const zoned = (site: number, zone: number) =>
+      hourlyReferenceETFao56({ ...afternoon, longitude: longitude(site), zoneLongitude: longitude(zone) }).warnings
+    expect(zoned(-16.25, 15)).toMatchObject([{ code: 'zone-far-from-site', value: 31.25, limit: 25, unit: '°' }])
+    expect(explainWeatherFinding(zoned(-16.25, 15)[0] as never).message).toContain('31.3° from the site')
+    // Standard time in Galicia, in Iceland, and on both sides of the date line.
+    for (const [site, zone] of [
+      [-16.25, -15],
+      [-9.3, 15],
+      [-22, 0],
+      [-175, -165],
+      [-172, 180],
+    ] as const)
+      expect(zoned(site, zone).filter(({ code }) => code === 'zone-far-from-site')).toEqual([])
+    expectInputError(() => explainWeatherFinding({ code: 'fog' } as never), 'finding')
   })
   it('needs a humidity of some kind', () => {
     const { humidity, ...dry } = dakar
@@ -422,6 +468,20 @@ describe('a series of hours', () => {
     for (let i = 0; i < n; i++) expect(Number.isNaN(series.short[i])).toBe(i >= 5 && i <= 9)
     expect(series.short[n - 1]).toBe(clean.short[n - 1])
     expect(counts.cloudinessAssumed).toBeGreaterThan(0)
+  })
+  it('counts doubtful hours as single hours find them', () => {
+    const before = hourlySeriesAsce2005(weather())
+    const series = weather()
+    // The series starts at midnight of the site: 2 h 30 of the first day, noon of the second, and a wet hour.
+    series.solar[2] = 1
+    series.solar[36] = 5.5
+    series.vapourPressure[50] = 9
+    expect(hourlySeriesAsce2005(series)).toMatchObject({
+      lightWithoutSun: before.lightWithoutSun + 1,
+      brighterThanClearSky: before.brighterThanClearSky + 1,
+      aboveSaturation: before.aboveSaturation + 1,
+      converted: n,
+    })
   })
   it('refuses lists that do not belong together', () => {
     expectInputError(() => hourlySeriesAsce2005({ ...weather(), wind: new Float64Array(3) }), 'wind')

@@ -45,7 +45,7 @@ const house = (net: number, dry: number, leafResistance = 200) => ({
 describe('the Penman-Monteith equation of Stanghellini', () => {
   it('closes the energy balance and gives the vapour flow of its own leaf temperature (independent form)', () => {
     fc.assert(
-      fc.property(between(0, 600), between(0.1, 3), between(50, 1000), (net, dry, rs) => {
+      fc.property(between(0, 600), between(0.1, 2.5), between(50, 1000), (net, dry, rs) => {
         const got = transpirationStanghellini1987(house(net, dry, rs))
         expect(got.latentHeat + got.sensibleHeat).toBeCloseTo(net, 8)
         // From the resistances and the linear saturation curve (4098 es / (T + 237.3)²) without the combined equation.
@@ -61,7 +61,7 @@ describe('the Penman-Monteith equation of Stanghellini', () => {
   })
   it('rises with radiation and with dryness and falls with resistance', () => {
     fc.assert(
-      fc.property(between(0, 500), between(0.1, 3), between(80, 900), (net, dry, rs) => {
+      fc.property(between(0, 500), between(0.1, 2.5), between(80, 900), (net, dry, rs) => {
         const at = (n: number, d: number, r: number) => transpirationStanghellini1987(house(n, d, r)).transpiration
         expect(at(net + 10, dry, rs)).toBeGreaterThan(at(net, dry, rs))
         expect(at(net, dry + 0.1, rs)).toBeGreaterThan(at(net, dry, rs))

@@ -51,12 +51,31 @@ checkPublished('dielectric', 'vwc.jacobsen.soil', ({ eps, rho_b, clay_pct, som_p
   theta: waterContentJacobsenSchjonningSoil1993({ apparent: eps, ...soil({ rho_b, clay_pct, som_pct }) }),
 }))
 
+const FIRST_OF_LEDIEU = 2.386454823156588
+/** Whether a reading has a water content between nothing and all of the volume. */
+const answers = (relation: () => number) => {
+  try {
+    return relation() >= 0
+  } catch {
+    return false
+  }
+}
+
 describe('round trips', () => {
-  itIsUndone('Ledieu 1986', { e: [1, 90] }, 'e', ({ e }) =>
+  itIsUndone('Ledieu 1986', { e: [FIRST_OF_LEDIEU, 90] }, 'e', ({ e }) =>
     permittivityLedieu1986(waterContentLedieu1986(e as Permittivity)),
   )
-  itIsUndone('Herkelrath 1991', { e: [1, 90], slope: [0.05, 0.2], intercept: [-0.3, 0.1] }, 'e', (x) =>
-    permittivityHerkelrath1991({ ...x, content: waterContentHerkelrath1991({ ...x, apparent: x.e as Permittivity }) }),
+  itIsUndone(
+    'Herkelrath 1991',
+    { e: [1, 90], slope: [0.05, 0.2], intercept: [-0.3, 0.1] },
+    'e',
+    (x) =>
+      permittivityHerkelrath1991({
+        ...x,
+        content: waterContentHerkelrath1991({ ...x, apparent: x.e as Permittivity }),
+      }),
+    0,
+    (x) => answers(() => waterContentHerkelrath1991({ ...x, apparent: x.e as Permittivity })),
   )
   itIsUndone(
     'Schaap 1997',
@@ -66,19 +85,29 @@ describe('round trips', () => {
     1,
     (x) => {
       const line = x.slope * Math.sqrt(x.e) - x.offset
-      return line > 0.01 && line ** x.exponent < 2
+      return line > 0.01 && line ** x.exponent < 1
     },
   )
-  itIsUndone('Malicki 1996 by density', { e: [1, 90], d: [0.01, 2.65] }, 'e', ({ e, d }) => {
-    const bulkDensity = d as BulkDensity
-    const content = waterContentMalickiDensity1996({ apparent: e as Permittivity, bulkDensity })
-    return permittivityMalickiDensity1996({ content, bulkDensity })
-  })
-  itIsUndone('Malicki 1996 by porosity', { e: [1, 90], p: [0, 1] }, 'e', ({ e, p }) => {
-    const porosity = p as Porosity
-    const content = waterContentMalickiPorosity1996({ apparent: e as Permittivity, porosity })
-    return permittivityMalickiPorosity1996({ content, porosity })
-  })
+  const byDensity = ({ e, d }: { e: number; d: number }) =>
+    waterContentMalickiDensity1996({ apparent: e as Permittivity, bulkDensity: d as BulkDensity })
+  itIsUndone(
+    'Malicki 1996 by density',
+    { e: [1, 90], d: [0.01, 2.65] },
+    'e',
+    (x) => permittivityMalickiDensity1996({ content: byDensity(x), bulkDensity: x.d as BulkDensity }),
+    0,
+    (x) => answers(() => byDensity(x)),
+  )
+  const byPorosity = ({ e, p }: { e: number; p: number }) =>
+    waterContentMalickiPorosity1996({ apparent: e as Permittivity, porosity: p as Porosity })
+  itIsUndone(
+    'Malicki 1996 by porosity',
+    { e: [1, 90], p: [0, 1] },
+    'e',
+    (x) => permittivityMalickiPorosity1996({ content: byPorosity(x), porosity: x.p as Porosity }),
+    0,
+    (x) => answers(() => byPorosity(x)),
+  )
   itIsUndone(
     'Jacobsen and Schjønning 1993 with soil',
     { e: [1, 49], rho_b: [0.5, 2], clay_pct: [0, 60], som_pct: [0, 20] },
@@ -87,22 +116,24 @@ describe('round trips', () => {
       const content = waterContentJacobsenSchjonningSoil1993({ apparent: x.e as Permittivity, ...soil(x) })
       return permittivityJacobsenSchjonningSoil1993({ content, ...soil(x) })
     },
+    0,
+    (x) => answers(() => waterContentJacobsenSchjonningSoil1993({ apparent: x.e as Permittivity, ...soil(x) })),
   )
 })
 
 describe('monotone', () => {
-  itRises('Ledieu 1986', 1, 90, (e) => waterContentLedieu1986(e as Permittivity))
-  itRises('Malicki 1996 by density', 1, 90, (e) =>
+  itRises('Ledieu 1986', FIRST_OF_LEDIEU, 90, (e) => waterContentLedieu1986(e as Permittivity))
+  itRises('Malicki 1996 by density', 1, 63, (e) =>
     waterContentMalickiDensity1996({ apparent: e as Permittivity, bulkDensity: 0.1 as BulkDensity }),
   )
-  itRises('Malicki 1996 by porosity', 1, 90, (e) =>
+  itRises('Malicki 1996 by porosity', 1.1, 56, (e) =>
     waterContentMalickiPorosity1996({ apparent: e as Permittivity, porosity: 0.95 as Porosity }),
   )
 })
 
 describe('independent oracles', () => {
   it('square-root forms at square permittivities equal whole-number arithmetic', () => {
-    for (let s = 1n; s <= 9n; s++) {
+    for (let s = 2n; s <= 8n; s++) {
       const apparent = Number(s * s) as Permittivity
       expect(waterContentLedieu1986(apparent)).toBeCloseTo(Number(1138n * s - 1758n) / 1e4, 14)
       // Bulk density 0.5 g/cm³: (s - 0.819 - 0.084 - 0.03975) / 7.76

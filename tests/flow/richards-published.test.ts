@@ -66,8 +66,8 @@ function infiltration(
       time = until
       entered += asDepth(after.entered)
       drained += asDepth(after.drained)
-      const { suctions } = state
-      const head = (z: number) => -(suctions[Math.round((z / (given.length as number)) * (nodes - 1))] as number)
+      const { pressureHeads } = state
+      const head = (z: number) => pressureHeads[Math.round((z / (given.length as number)) * (nodes - 1))] as number
       return [until, { head, entered, drained }] as const
     }),
   )
@@ -115,7 +115,7 @@ checkPublished('hydraulics', 'flow.drainage_end_state', (given) => {
     state = after.state
     outflow += asDepth(after.drained)
   }
-  return { mean_theta: flow.waterContent(state), h_top: -(state.suctions.at(-1) as number), outflow }
+  return { mean_theta: flow.waterContent(state), h_top: state.pressureHeads.at(-1), outflow }
 })
 
 checkPublished('hydraulics', 'flow.shot_at_capacity', (given) => {

@@ -4,11 +4,11 @@ import {
   type ConductiveModel,
   centimetresOfSuction,
   centimetresPerHour,
-  centimetresPerRootDay,
-  centimetresPerRootHour,
+  centimetresPerSquareRootDay,
+  centimetresPerSquareRootHour,
   gardner1958,
   hours,
-  inCentimetresPerRootDay,
+  inCentimetresPerSquareRootDay,
   infiltrationPhilip1957,
   minutes,
   perCentimetre,
@@ -39,8 +39,8 @@ checkPublished('hydraulics', 'flow.sorptivity', (given, row) => {
     const medium = vanGenuchten1980({ ...limits, n: given.n, poreConnection: given.l })
     const wetting = { medium, saturatedConductivity: centimetresPerHour(given.ks / 24), ...suctions }
     return {
-      sorptivity: inCentimetresPerRootDay(sorptivityPhilip1957(wetting)),
-      sorptivity_parlange: inCentimetresPerRootDay(sorptivityParlange1975(wetting)),
+      sorptivity: inCentimetresPerSquareRootDay(sorptivityPhilip1957(wetting)),
+      sorptivity_parlange: inCentimetresPerSquareRootDay(sorptivityParlange1975(wetting)),
     }
   }
   const medium = gardner1958(limits)
@@ -180,14 +180,18 @@ describe('absorption of Philip', () => {
   it('goes with the root of time, and with time by the term of gravity', () => {
     fc.assert(
       fc.property(numbers(0, 50), numbers(0, 5), numbers(0, 100), (s, a, t) => {
-        const surface = { sorptivity: centimetresPerRootHour(s), gravityTerm: centimetresPerHour(a), time: hours(t) }
+        const surface = {
+          sorptivity: centimetresPerSquareRootHour(s),
+          gravityTerm: centimetresPerHour(a),
+          time: hours(t),
+        }
         expect(infiltrationPhilip1957(surface)).toBeCloseTo(10 * (s * Math.sqrt(t) + a * t), 8)
       }),
     )
-    expect(infiltrationPhilip1957({ sorptivity: centimetresPerRootDay(3), time: hours(24) })).toBeCloseTo(30, 12)
+    expect(infiltrationPhilip1957({ sorptivity: centimetresPerSquareRootDay(3), time: hours(24) })).toBeCloseTo(30, 12)
   })
   it('refuses what has no meaning', () => {
-    const surface = { sorptivity: centimetresPerRootHour(1), time: hours(1) }
+    const surface = { sorptivity: centimetresPerSquareRootHour(1), time: hours(1) }
     expectDomainError(() => infiltrationPhilip1957({ ...surface, sorptivity: -1 as never }), { quantity: 'sorptivity' })
     expectDomainError(() => infiltrationPhilip1957({ ...surface, gravityTerm: -1 as never }), { unit: 'cm/h' })
     expectDomainError(() => infiltrationPhilip1957({ ...surface, time: Number.NaN as never }), { quantity: 'time' })

@@ -272,3 +272,24 @@ describe('capillary rise', () => {
     })
   })
 })
+
+describe('the flux to a height of next to nothing', () => {
+  const medium = vanGenuchten1980({
+    residual: waterContent(0.12),
+    saturated: waterContent(0.93),
+    alpha: perCentimetre(0.1),
+    n: 1.6,
+  })
+  const rising = { medium, saturatedConductivity: centimetresPerHour(60), suction: centimetresOfSuction(10) }
+  it('ends: heights below a hundredth of a millimetre are refused', () => {
+    expectDomainError(() => capillaryFlux({ ...rising, height: centimetres(5e-324) }), {
+      quantity: 'height',
+      min: 0.001,
+    })
+    expect(capillaryFlux({ ...rising, height: centimetres(0.001) })).toBeGreaterThan(0)
+    expectDomainError(
+      () => capillaryFlux({ ...rising, height: centimetres(1), suction: centimetresOfSuction(1e300) }),
+      { quantity: 'suction' },
+    )
+  })
+})

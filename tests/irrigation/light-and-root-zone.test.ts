@@ -197,6 +197,9 @@ describe('bands of the root zone', () => {
     expect(at(10.5, 'Phytophthora nicotianae').findings[0]?.level).toBe('note')
     expect(at(27, 'Phytophthora nicotianae')).toMatchObject({ band: 'best', findings: [{ level: 'caution' }] })
     expect(at(22.9, 'Pythium').band).toBe('Pythium dissotocum')
+    // The two were compared from 17 °C, which belongs to the comparison.
+    expect(at(17, 'Pythium').band).toBe('Pythium dissotocum')
+    expect(at(16.9, 'Pythium').band).toBe('not studied')
     expect(at(27, 'Pythium').band).toBe('Pythium aphanidermatum')
     expect(at(24, 'fruiting vegetables').band).toBe('target')
     expectInputError(() => at(20, 'roses' as never), 'organism')

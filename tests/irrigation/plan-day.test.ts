@@ -245,7 +245,7 @@ describe('a plan for a day', () => {
       () => planDay({ ...bag, trigger: { by: 'light', radiation: [1], threshold: 100 } }),
       'trigger.radiation',
     )
-    expectDomainError(() => planDay({ ...bag, demand: [0.1, Number.NaN] }), { quantity: 'demand in a step' })
+    expectDomainError(() => planDay({ ...bag, demand: [0.1, Number.NaN] }), { argument: 'demand' })
     expectInputError(() => replanDay(bag, planDay(bag), { now: hour(30), given: [] }), 'soFar.now')
   })
 })

@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import {
+  changeAgainstSpreadTest,
   combineFlags,
   countFlags,
   findTimeBreaks,
@@ -248,5 +249,51 @@ describe('the step test of meteorological services', () => {
   it('has limits for what a climate box measures, and none for what is not listed', () => {
     expect(wmoLimits({ of: 'relative humidity' })).toMatchObject({ lowest: 0, highest: 100, fastestChange: 15 })
     expectInputError(() => wmoLimits({ of: 'toString' as never }), 'of')
+  })
+})
+
+describe('changes against the spread of the hours before', () => {
+  const time = Array.from({ length: 120 }, (_, i) => i * 900)
+  const calm = time.map((t) => 20 + 2 * Math.sin((2 * Math.PI * t) / 86400))
+  it('is the definition, by a direct count (independent oracle)', () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.oneof(fc.double({ min: 0, max: 10, noNaN: true }), fc.constant(Number.NaN)), { maxLength: 60 }),
+        fc.double({ min: 0.5, max: 4, noNaN: true }),
+        fc.integer({ min: 1, max: 20 }),
+        (value, deviations, steps) => {
+          const times = value.map((_, i) => i * 600)
+          const flags = changeAgainstSpreadTest({ time: times, value, deviations, window: seconds(steps * 600) })
+          value.forEach((x, i) => {
+            const before = value.slice(Math.max(0, i - steps), i).filter((y) => !Number.isNaN(y))
+            const mean = before.reduce((sum, y) => sum + y, 0) / before.length
+            const spread = Math.sqrt(before.reduce((sum, y) => sum + (y - mean) ** 2, 0) / (before.length - 1))
+            const change = Math.abs(x - (value[i - 1] ?? Number.NaN))
+            if (Number.isNaN(x)) expect(flags[i]).toBe(9)
+            else if (Number.isNaN(change) || before.length < 3) expect(flags[i]).toBe(2)
+            else if (Math.abs(change - deviations * spread) > 1e-9)
+              expect(flags[i]).toBe(change > deviations * spread ? 3 : 1)
+          })
+        },
+      ),
+    )
+  })
+  it('passes a daily course, finds a jump in it, and forgets what is older than the window', () => {
+    const flags = changeAgainstSpreadTest({ time, value: calm })
+    expect([...flags.subarray(12)].every((flag) => flag === 1)).toBe(true)
+    const jumped = calm.map((x, i) => (i === 100 ? x + 8 : x))
+    expect(changeAgainstSpreadTest({ time, value: jumped })[100]).toBe(3)
+    expect(changeAgainstSpreadTest({ time: [0, 1e6, 2e6, 3e6], value: [1, 2, 3, 4] })).toEqual(
+      Uint8Array.of(2, 2, 2, 2),
+    )
+  })
+  it('refuses what has no meaning', () => {
+    expectDomainError(() => changeAgainstSpreadTest({ time, value: calm, deviations: 0 }), {
+      quantity: 'standard deviations',
+    })
+    expectDomainError(() => changeAgainstSpreadTest({ time, value: calm, window: seconds(0) }), {
+      quantity: 'time before the reading',
+    })
+    expectInputError(() => changeAgainstSpreadTest({ time, value: [1] }), 'time')
   })
 })

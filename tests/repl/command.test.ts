@@ -21,7 +21,7 @@ describe('a function in a pipe', () => {
   it('takes several arguments in order or by name', () => {
     expect(out(['shiftTemperature'], '["20 °C", "9 °F"]')).toEqual({ result: 25, unit: '°C' })
     expect(out(['shiftTemperature'], '{"from": "20 °C", "change": "9 °F"}')).toEqual({ result: 25, unit: '°C' })
-    expect(out(['quantity'], '["150 mL", "Volume"]')).toEqual({ result: 0.15, unit: 'L' })
+    expect(out(['parseQuantity'], '["150 mL", "Volume"]')).toEqual({ result: 0.15, unit: 'L' })
   })
   it('gives units for the numbers in an object, and lists for series', () => {
     const pot = out(['cylinderContainer'], '{"diameter":"20 cm","height":"20 cm"}')

@@ -7,7 +7,7 @@ import { LIBRARY } from '../../src/repl/library.js'
 import { numberFromText } from '../../src/repl/number-from-text.js'
 import { typedArguments } from '../../src/repl/typed-arguments.js'
 import { wrapped } from '../../src/repl/wrap.js'
-import { KINDS } from '../../src/text/kinds.js'
+import { KINDS } from '../../src/text/generated/kinds.js'
 
 const numeric = catalogue.flatMap((entry) =>
   entry.arguments.filter((field) => field.shape !== 'other').map((field) => ({ entry, field })),
@@ -44,7 +44,7 @@ describe('text in place of numbers', () => {
         const number = kind === 'Permittivity' ? 2 : 0.5
         const text = shown === '1' ? `${number}` : `${number} ${shown}`
         // The library's own reader of the kind, tested by itself against published factors.
-        const expected = (LIBRARY.quantity as (text: string, kind: string) => number)(text, kind)
+        const expected = (LIBRARY.parseQuantity as (text: string, kind: string) => number)(text, kind)
         expect(numberFromText(text, field, entry.result.type), `${entry.name} ${field.path} ${text}`).toBe(expected)
       }
     }

@@ -10,8 +10,8 @@ import {
   type TidyReading,
 } from 'porewater/schema'
 import { describe, expect, it } from 'vitest'
-import type { KindName } from '../../src/text/kind-types.js'
-import { KINDS } from '../../src/text/kinds.js'
+import type { KindName } from '../../src/text/generated/kind-types.js'
+import { KINDS } from '../../src/text/generated/kinds.js'
 import { between } from '../support/round-trip.js'
 
 const MAC = 'urn:dev:ow:10e2073a01080063'

@@ -32,7 +32,7 @@ describe('a wrong unit gets a short message that says what to type', () => {
     const message = complaints(
       `import { metres, type Volume } from 'porewater'\nexport const v: Volume = metres(11.25)\n`,
     )
-    expect(message).toContain('volume in litres, from litres() or millilitres()')
+    expect(message).toContain('volume in litres, from litres(), millilitres() or scale()')
     expect(message.length).toBeLessThan(500)
   })
   it('tells to name the kind of a share or an EC that was kept in a variable', () => {

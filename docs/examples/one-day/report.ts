@@ -1,4 +1,12 @@
-import { explainPlanFinding, inMillilitres, inMinutes, litres, timeToRefill } from 'porewater'
+import {
+  explainPlanFinding,
+  explainPlannedShot,
+  explainWeatherFinding,
+  inMillilitres,
+  inMinutes,
+  litres,
+  timeToRefill,
+} from 'porewater'
 import type { DayAnalysis, ProbeDay } from './analyse.js'
 import type { Checked } from './check.js'
 import { type Loaded, localDate, localTime } from './load.js'
@@ -155,7 +163,7 @@ function demandLines(day: DayAnalysis, setup: Setup): string[] {
   const lines = [
     `Reference evapotranspiration by FAO-56 ${reference.referenceET.toFixed(2)} mm/d; times ${setup.crop.coefficient} for ${setup.crop.name} ${crop.toFixed(2)} mm/d: ${perPlant.toFixed(2)} L a plant, ${perContainer.toFixed(2)} L a container.`,
   ]
-  for (const warning of reference.warnings) lines.push(`Doubtful: ${warning.message}.`)
+  for (const warning of reference.warnings) lines.push(`Doubtful: ${explainWeatherFinding(warning).message}.`)
   lines.push(
     'FAO-56 was made for open fields. Under cover take it as an index and correct its coefficient with your own water balance.',
   )

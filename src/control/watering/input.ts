@@ -1,4 +1,4 @@
-import type { Volume } from '../../quantity/volume.js'
+import type { Volume } from '../../quantity/generated/volume.js'
 
 /** What a probe said last. Anything but finite numbers is a missing reading. */
 export interface WateringReading {

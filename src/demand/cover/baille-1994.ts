@@ -1,9 +1,9 @@
 import type { Domain } from '../../quantity/domain.js'
-import type { HourlyCropET } from '../../quantity/evapotranspiration-hourly.js'
+import type { HourlyCropET } from '../../quantity/generated/evapotranspiration-hourly.js'
+import type { Irradiance } from '../../quantity/generated/irradiance.js'
+import type { LeafAreaIndex } from '../../quantity/generated/plant.js'
+import type { VapourPressureDeficit } from '../../quantity/generated/pressure.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Irradiance } from '../../quantity/irradiance.js'
-import type { LeafAreaIndex } from '../../quantity/plant.js'
-import type { VapourPressureDeficit } from '../../quantity/pressure.js'
 import type { Validity } from '../../quantity/validity.js'
 import { DEFICIT, EXTINCTION, LEAF_AREA, RADIATION } from './cover-domains.js'
 

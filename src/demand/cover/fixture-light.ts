@@ -1,12 +1,12 @@
-import type { Area } from '../../quantity/area.js'
 import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
+import type { Area } from '../../quantity/generated/area.js'
+import type { Irradiance } from '../../quantity/generated/irradiance.js'
+import type { PhotonFluxDensity } from '../../quantity/generated/photon-flux.js'
+import type { PhotonYield } from '../../quantity/generated/photon-yield.js'
+import type { Power } from '../../quantity/generated/power.js'
+import type { Share } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Irradiance } from '../../quantity/irradiance.js'
-import type { PhotonFluxDensity } from '../../quantity/photon-flux.js'
-import type { PhotonYield } from '../../quantity/photon-yield.js'
-import type { Power } from '../../quantity/power.js'
-import type { Share } from '../../quantity/share.js'
 import { PHOTON_YIELD } from './cover-domains.js'
 
 /** Lamps over an area: what they take and what they give. */

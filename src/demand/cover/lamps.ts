@@ -1,11 +1,11 @@
 import type { Domain } from '../../quantity/domain.js'
+import type { Irradiance } from '../../quantity/generated/irradiance.js'
+import type { PhotonFluxDensity } from '../../quantity/generated/photon-flux.js'
+import type { LeafAreaIndex } from '../../quantity/generated/plant.js'
+import type { Pressure, VapourPressureDeficit } from '../../quantity/generated/pressure.js'
+import type { GroundFraction } from '../../quantity/generated/share.js'
+import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Irradiance } from '../../quantity/irradiance.js'
-import type { PhotonFluxDensity } from '../../quantity/photon-flux.js'
-import type { LeafAreaIndex } from '../../quantity/plant.js'
-import type { Pressure, VapourPressureDeficit } from '../../quantity/pressure.js'
-import type { GroundFraction } from '../../quantity/share.js'
-import type { Temperature } from '../../quantity/temperature.js'
 import { GROUND } from '../crop/crop-domains.js'
 import { PHOTON_YIELD } from './cover-domains.js'
 import { type CanopyTranspiration, transpirationStanghellini1987 } from './stanghellini-1987.js'
@@ -94,7 +94,7 @@ export function leafResistanceGraamans2017(photonFlux: PhotonFluxDensity): numbe
  *
  * @param input - Light, cover, air, leaf area and resistances.
  * @returns Transpiration, heat flows and leaf temperature.
- * @throws `DomainError` outside the ranges.
+ * @throws `DomainError` outside the ranges, `InputError` for a deficit above the saturation vapour pressure of the air.
  * @validity Rooms without sun; leaf resistance of lettuce unless another is given.
  * @source Graamans, L., van den Dobbelsteen, A., Meinen, E. and Stanghellini, C. (2017), Agricultural Systems 153:138-153, Eq. 4 to 9, section 3.1 for 100 and 200 s/m [second-hand: as public programs that cite it write it]; the reflectance of 0.05 in one of them
  * @example

@@ -1,7 +1,7 @@
 import type { Domain } from '../../quantity/domain.js'
+import type { LeafAreaIndex } from '../../quantity/generated/plant.js'
+import type { GroundFraction } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { LeafAreaIndex } from '../../quantity/plant.js'
-import type { GroundFraction } from '../../quantity/share.js'
 import { EXTINCTION, LEAF_AREA } from './cover-domains.js'
 
 const COVER: Domain = {

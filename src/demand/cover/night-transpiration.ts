@@ -1,11 +1,11 @@
 import { saturationVapourPressureFao56 } from '../../air/saturation-vapour-pressure-fao56.js'
 import { rootBetween } from '../../numerics/root.js'
 import type { Domain } from '../../quantity/domain.js'
+import type { Irradiance } from '../../quantity/generated/irradiance.js'
+import type { LeafAreaIndex } from '../../quantity/generated/plant.js'
+import type { Pressure, VapourPressureDeficit } from '../../quantity/generated/pressure.js'
+import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Irradiance } from '../../quantity/irradiance.js'
-import type { LeafAreaIndex } from '../../quantity/plant.js'
-import type { Pressure, VapourPressureDeficit } from '../../quantity/pressure.js'
-import type { Temperature } from '../../quantity/temperature.js'
 import {
   type CanopyTranspiration,
   leafResistanceStanghellini1987,
@@ -51,7 +51,7 @@ const NET: Domain = {
  *
  * @param input - Air, leaf area and what else is known.
  * @returns Transpiration, heat flows and leaf temperature; negative transpiration is dew.
- * @throws `DomainError` outside the ranges.
+ * @throws `DomainError` outside the ranges, `InputError` for a deficit above the saturation vapour pressure of the air.
  * @validity Tomato under glass. Other crops lose from a tenth to a third of a day's water at night [from memory]; check against a scale.
  * @source Stanghellini, C. (1987), Transpiration of greenhouse crops, PhD thesis, Wageningen [figures second-hand]
  * @example

@@ -1,8 +1,8 @@
 import type { Domain } from '../../quantity/domain.js'
 import type { Finding } from '../../quantity/finding.js'
+import type { RadiationSum } from '../../quantity/generated/radiation-sum.js'
+import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { RadiationSum } from '../../quantity/radiation-sum.js'
-import type { WaterDepth } from '../../quantity/water-depth.js'
 
 /** A radiation sum and what the crop uses for it. */
 export interface RadiationRuleInput {

@@ -4,12 +4,13 @@ import {
   slopeOfSaturationVapourPressureFao56,
 } from '../../air/saturation-vapour-pressure-fao56.js'
 import type { Domain } from '../../quantity/domain.js'
-import type { HourlyCropET } from '../../quantity/evapotranspiration-hourly.js'
+import { InputError } from '../../quantity/errors.js'
+import type { HourlyCropET } from '../../quantity/generated/evapotranspiration-hourly.js'
+import type { Irradiance } from '../../quantity/generated/irradiance.js'
+import type { LeafAreaIndex } from '../../quantity/generated/plant.js'
+import type { Pressure, VapourPressureDeficit } from '../../quantity/generated/pressure.js'
+import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Irradiance } from '../../quantity/irradiance.js'
-import type { LeafAreaIndex } from '../../quantity/plant.js'
-import type { Pressure, VapourPressureDeficit } from '../../quantity/pressure.js'
-import type { Temperature } from '../../quantity/temperature.js'
 import { AIR, DEFICIT, LEAF_AREA, NET, RESISTANCE } from './cover-domains.js'
 
 /** The climate among the plants and how easily their leaves give off vapour. */
@@ -64,7 +65,7 @@ const LATENT = 2.45e6
  *
  * @param input - Net radiation, air, leaf area and resistances.
  * @returns Transpiration, heat flows and leaf temperature.
- * @throws `DomainError` outside the ranges.
+ * @throws `DomainError` outside the ranges, `InputError` for a deficit above the saturation vapour pressure of the air.
  * @validity Tomato in glasshouses with hot-water pipes; closed canopies of other crops with their own resistances.
  * @source Stanghellini, C. (1987), Transpiration of greenhouse crops, PhD thesis, Wageningen [form from memory]
  * @example
@@ -79,7 +80,7 @@ const LATENT = 2.45e6
 export function transpirationStanghellini1987(input: StanghelliniInput): CanopyTranspiration {
   const net = numberIn(input.netRadiation, NET, 'netRadiation')
   const temperature = numberIn(input.temperature, AIR, 'temperature') as Temperature
-  const deficit = numberIn(input.deficit, DEFICIT, 'deficit')
+  const deficit = deficitAt(input.deficit, temperature)
   const leafArea = numberIn(input.leafArea, LEAF_AREA, 'leafArea')
   const air = numberIn(input.airResistance ?? 275, RESISTANCE, 'airResistance')
   const pressure = numberIn(input.pressure ?? 101.325, PRESSURE, 'pressure') as Pressure
@@ -98,6 +99,17 @@ export function transpirationStanghellini1987(input: StanghelliniInput): CanopyT
     sensibleHeat: sensible as Irradiance,
     leafTemperature: (temperature + sensible / conductance) as Temperature,
   }
+}
+
+/** A deficit that air of this temperature can have: at most its saturation vapour pressure, when it is quite dry. */
+function deficitAt(deficit: VapourPressureDeficit, temperature: Temperature): number {
+  const saturation = saturationVapourPressureFao56(temperature)
+  if (numberIn(deficit, DEFICIT) <= saturation) return deficit
+  throw new InputError(
+    'deficit',
+    `${deficit} kPa is above the saturation vapour pressure of ${saturation.toFixed(3)} kPa at ${temperature} °C`,
+    'check the unit: 10 hPa is 1 kPa',
+  )
 }
 
 /** What opens and closes the pores of a tomato leaf. */

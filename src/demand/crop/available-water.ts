@@ -1,11 +1,11 @@
 import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
-import type { CropET } from '../../quantity/evapotranspiration.js'
+import type { CropET } from '../../quantity/generated/evapotranspiration.js'
+import type { Length } from '../../quantity/generated/length.js'
+import type { DepletionFraction, Share } from '../../quantity/generated/share.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
+import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Length } from '../../quantity/length.js'
-import type { DepletionFraction, Share } from '../../quantity/share.js'
-import type { WaterContent } from '../../quantity/water-content.js'
-import type { WaterDepth } from '../../quantity/water-depth.js'
 import { CONTENT, CROP_ET, DEPLETION, DEPTH, THICKNESS, TOTAL_AVAILABLE } from './crop-domains.js'
 
 /** A root zone of one soil. */

@@ -1,5 +1,5 @@
+import type { CropCoefficient, LeafAreaIndex } from '../../quantity/generated/plant.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { CropCoefficient, LeafAreaIndex } from '../../quantity/plant.js'
 import { LEAF_AREA } from '../cover/cover-domains.js'
 import { COEFFICIENT } from './crop-domains.js'
 

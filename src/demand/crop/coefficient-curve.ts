@@ -1,7 +1,7 @@
 import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
+import type { CropCoefficient } from '../../quantity/generated/plant.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { CropCoefficient } from '../../quantity/plant.js'
 import { COEFFICIENT } from './crop-domains.js'
 
 /** Lengths of the four growth stages. */

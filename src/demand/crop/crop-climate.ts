@@ -1,9 +1,9 @@
+import type { Length } from '../../quantity/generated/length.js'
+import type { CropCoefficient } from '../../quantity/generated/plant.js'
+import type { RelativeHumidity } from '../../quantity/generated/share.js'
+import type { WindSpeed } from '../../quantity/generated/wind.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Length } from '../../quantity/length.js'
-import type { CropCoefficient } from '../../quantity/plant.js'
-import type { RelativeHumidity } from '../../quantity/share.js'
 import type { Validity } from '../../quantity/validity.js'
-import type { WindSpeed } from '../../quantity/wind.js'
 import { WIND } from '../reference/penman-monteith-domains.js'
 import { COEFFICIENT, HEIGHT, HUMIDITY } from './crop-domains.js'
 
@@ -26,7 +26,7 @@ export interface ClimateAdjustmentInput extends CropClimate {
 /** For which climates FAO-56 gives the adjustment of a crop coefficient. */
 export const validityCropClimateFao56: Validity = {
   of: 'adjustedCropCoefficientFao56',
-  note: 'the adjustment of tabled coefficients; end coefficients below 0.45 are not adjusted',
+  note: 'the adjustment of tabled coefficients; those below 0.45 stay as they are',
   inputs: {
     windSpeed: { min: 1, max: 6, unit: 'm/s' },
     minHumidity: { min: 0.2, max: 0.8, unit: '1' },
@@ -34,14 +34,18 @@ export const validityCropClimateFao56: Validity = {
   },
 }
 
+/** Coefficients below this belong to bare or dry ground, which wind and dry air do not move (Eq. 65 and 70). */
+const LOWEST_MOVED = 0.45
+
 /**
  * A tabled crop coefficient of the mid-season or the end, moved from the standard climate (45 % lowest humidity, 2 m/s) to another.
  *
  * ```math
- * K_c = K_{c,tab} + \left[0.04\,(u_2 - 2) - 0.004\,(RH_{min} - 45)\right]\left(\frac{h}{3}\right)^{0.3}
+ * K_c = \begin{cases} K_{c,tab} & K_{c,tab} < 0.45 \\ K_{c,tab} + \left[0.04\,(u_2 - 2) - 0.004\,(RH_{min} - 45)\right]\left(\frac{h}{3}\right)^{0.3} & K_{c,tab} \ge 0.45 \end{cases}
  * ```
  *
- * RHmin is in percent and h in metres here. End coefficients below 0.45 are used as they are.
+ * RHmin is in percent and h in metres here. A coefficient below 0.45 is given back as it is: Eq. 65 and 70 say so for end and basal
+ * coefficients; Eq. 62 names no limit for the single coefficient of the mid-season, of which only that of pineapple is lower.
  *
  * @param input - Tabled coefficient, wind, humidity and height.
  * @returns Coefficient for the climate. Unit: 1.
@@ -56,7 +60,9 @@ export const validityCropClimateFao56: Validity = {
  * ```
  */
 export function adjustedCropCoefficientFao56(input: ClimateAdjustmentInput): CropCoefficient {
-  return (numberIn(input.coefficient, COEFFICIENT, 'coefficient') + climateTerm(input)) as CropCoefficient
+  const tabled = numberIn(input.coefficient, COEFFICIENT, 'coefficient')
+  const term = climateTerm(input)
+  return (tabled < LOWEST_MOVED ? tabled : tabled + term) as CropCoefficient
 }
 
 /** The climate in which the highest coefficient is wanted, with the basal coefficient of the crop. */

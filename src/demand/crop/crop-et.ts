@@ -1,7 +1,7 @@
 import type { Domain } from '../../quantity/domain.js'
-import type { CropET, ReferenceET } from '../../quantity/evapotranspiration.js'
+import type { CropET, ReferenceET } from '../../quantity/generated/evapotranspiration.js'
+import type { CropCoefficient, PlantDensity, PlantWaterUse } from '../../quantity/generated/plant.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { CropCoefficient, PlantDensity, PlantWaterUse } from '../../quantity/plant.js'
 import { COEFFICIENT, CROP_ET } from './crop-domains.js'
 
 const REFERENCE: Domain = {

@@ -1,9 +1,9 @@
-import { InputError } from '../../quantity/errors.js'
-import type { Length } from '../../quantity/length.js'
-import type { CropCoefficient } from '../../quantity/plant.js'
-import type { DepletionFraction } from '../../quantity/share.js'
+import type { Length } from '../../quantity/generated/length.js'
+import type { CropCoefficient } from '../../quantity/generated/plant.js'
+import type { DepletionFraction } from '../../quantity/generated/share.js'
+import { CROP_NAMES, cropNamed } from './crop-names-fao56.js'
 
-/** What FAO-56 tables say of a crop: no stress, good husbandry, the standard climate (45 % lowest humidity, 2 m/s). */
+/** What the tables of FAO-56 (1998) say of a crop: no stress, good husbandry, the standard climate (45 % lowest humidity, 2 m/s). */
 export interface TabledCrop {
   /** Name in the tables. */
   readonly crop: string
@@ -47,9 +47,12 @@ const ROWS: readonly Row[] = [
   ['radish', 0.7, 0.9, [0.85, 0.85], 0.15, 0.85, [0.75, 0.75], [0.3, 0.3], [0.3, 0.5], 0.3],
   ['eggplant', 0.6, 1.05, [0.9, 0.9], 0.15, 1.0, [0.8, 0.8], [0.8, 0.8], [0.7, 1.2], 0.45],
   ['sweet pepper', 0.6, 1.05, [0.9, 0.9], 0.15, 1.0, [0.8, 0.8], [0.7, 0.7], [0.5, 1.0], 0.3],
+  ['sweet pepper, on supports', 0.6, 1.15, [0.9, 0.9], 0.15, 1.1, [0.8, 0.8], [1.5, 2], [0.5, 1.0], 0.3],
   ['tomato', 0.6, 1.15, [0.7, 0.9], 0.15, 1.1, [0.6, 0.8], [0.6, 0.6], [0.7, 1.5], 0.4],
+  ['tomato, on supports', 0.6, 1.2, [0.7, 0.9], 0.15, 1.15, [0.6, 0.8], [1.5, 2], [0.7, 1.5], 0.4],
   ['cantaloupe', 0.5, 0.85, [0.6, 0.6], 0.15, 0.75, [0.5, 0.5], [0.3, 0.3], [0.9, 1.5], 0.45],
   ['cucumber, fresh market', 0.6, 1.0, [0.75, 0.75], 0.15, 0.95, [0.7, 0.7], [0.3, 0.3], [0.7, 1.2], 0.5],
+  ['cucumber, on supports', 0.6, 1.15, [0.75, 0.75], 0.15, 1.1, [0.7, 0.7], [1.5, 2], [0.7, 1.2], 0.5],
   ['cucumber, machine harvest', 0.5, 1.0, [0.9, 0.9], 0.15, 0.95, [0.8, 0.8], [0.3, 0.3], [0.7, 1.2], 0.5],
   ['pumpkin and winter squash', 0.5, 1.0, [0.8, 0.8], 0.15, 0.95, [0.7, 0.7], [0.4, 0.4], [1.0, 1.5], 0.35],
   ['squash, zucchini', 0.5, 0.95, [0.75, 0.75], 0.15, 0.9, [0.7, 0.7], [0.3, 0.3], [0.6, 1.0], 0.5],
@@ -59,8 +62,11 @@ const ROWS: readonly Row[] = [
   ['potato', 0.5, 1.15, [0.75, 0.75], 0.15, 1.1, [0.65, 0.65], [0.6, 0.6], [0.4, 0.6], 0.35],
   ['sweet potato', 0.5, 1.15, [0.65, 0.65], 0.15, 1.1, [0.55, 0.55], [0.4, 0.4], [1.0, 1.5], 0.65],
   ['green bean', 0.5, 1.05, [0.9, 0.9], 0.15, 1.0, [0.8, 0.8], [0.4, 0.4], [0.5, 0.7], 0.45],
+  ['green bean, on supports', 0.5, 1.15, [0.9, 0.9], 0.15, 1.1, [0.8, 0.8], [1.5, 2], [0.5, 0.7], 0.45],
   ['dry bean and pulses', 0.4, 1.15, [0.35, 0.35], 0.15, 1.1, [0.25, 0.25], [0.4, 0.4], [0.6, 0.9], 0.45],
+  ['dry bean, on supports', 0.4, 1.2, [0.35, 0.35], 0.15, 1.15, [0.25, 0.25], [1.5, 2], [0.6, 0.9], 0.45],
   ['pea, fresh', 0.5, 1.15, [1.1, 1.1], 0.15, 1.1, [1.05, 1.05], [0.5, 0.5], [0.6, 1.0], 0.35],
+  ['pea, on supports', 0.5, 1.2, [1.1, 1.1], 0.15, 1.15, [1.05, 1.05], [1.5, 2], [0.6, 1.0], 0.35],
   ['artichoke', 0.5, 1.0, [0.95, 0.95], 0.15, 0.95, [0.9, 0.9], [0.7, 0.7], [0.6, 0.9], 0.45],
   ['asparagus', 0.5, 0.95, [0.3, 0.3], 0.15, 0.9, [0.2, 0.2], [0.2, 0.8], [1.2, 1.8], 0.45],
   ['mint', 0.6, 1.15, [1.1, 1.1], 0.4, 1.1, [1.05, 1.05], [0.6, 0.8], [0.4, 0.8], 0.4],
@@ -92,15 +98,16 @@ const ROWS: readonly Row[] = [
 ]
 
 /**
- * Coefficients, height, root depth and depletion fraction of a crop from the tables of FAO-56.
+ * Coefficients, height, root depth and depletion fraction of a crop from the tables of FAO-56, edition of 1998.
  *
- * Tomato, pepper, cucumber and beans on supports of 1.5 to 2 m have mid-season coefficients up to 0.05 to 0.15 higher. A root depth of
- * field soil means nothing in a container.
+ * Rows that end in "on supports" are footnote 2 of Tables 12 and 17: plants on supports of 1.5 to 2 m, with the mid-season values and the
+ * height of the footnote and the other values of the plants without supports. A root depth of field soil means nothing in a container. The
+ * revised edition of the paper (2025) has other tables, which are not in here.
  *
- * @param crop - Name in the tables, as `tabledCropNames()` lists it.
- * @procedure Looks the crop up by its exact name.
+ * @param crop - Name in the tables, as `tabledCropNames()` lists it; or a name of `tabledStagesFao56()` that belongs to one crop only.
+ * @procedure Looks the crop up by its name or its name in the table of stages.
  * @returns Values of the tables, a pair where a range is printed.
- * @throws `InputError` for a name that is not listed.
+ * @throws `InputError` for a name that is not listed, or that stands for several crops (which it lists).
  * @validity Field crops in a sub-humid climate; move mid and end values with `adjustedCropCoefficientFao56()`.
  * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Tables 12, 17 and 22
  * @example
@@ -109,10 +116,8 @@ const ROWS: readonly Row[] = [
  * ```
  */
 export function tabledCropFao56(crop: string): TabledCrop {
-  const row = ROWS.find(([name]) => name === crop)
-  if (row === undefined) {
-    throw new InputError('crop', `no crop is called ${crop}`, 'take a name from tabledCropNames()')
-  }
+  const known = cropNamed(crop)
+  const row = ROWS.find(([name]) => name === known) as Row
   const [name, ini, mid, end, basalIni, basalMid, basalEnd, height, roots, p] = row
   return {
     crop: name,
@@ -129,10 +134,10 @@ export function tabledCropFao56(crop: string): TabledCrop {
 }
 
 /**
- * Names of the crops that the tables list.
+ * Names of the crops that the tables of FAO-56 (1998) list, for coefficients and stages alike.
  *
  * @procedure Lists the rows in the order of the tables.
- * @returns Names for `tabledCropFao56()`.
+ * @returns Names for `tabledCropFao56()` and `tabledStagesFao56()`.
  * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Table 12
  * @example
  * ```ts
@@ -140,7 +145,7 @@ export function tabledCropFao56(crop: string): TabledCrop {
  * ```
  */
 export function tabledCropNames(): string[] {
-  return ROWS.map(([name]) => name)
+  return CROP_NAMES.map(([name]) => name)
 }
 
 function centimetresOf([low, high]: Pair): readonly [Length, Length] {

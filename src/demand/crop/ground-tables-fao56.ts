@@ -1,5 +1,5 @@
 import { InputError } from '../../quantity/errors.js'
-import type { GroundFraction } from '../../quantity/share.js'
+import type { GroundFraction } from '../../quantity/generated/share.js'
 
 /** How water comes to a field. */
 export type WettingMethod =

@@ -1,10 +1,10 @@
 import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
-import type { CropET, ReferenceET } from '../../quantity/evapotranspiration.js'
+import type { CropET, ReferenceET } from '../../quantity/generated/evapotranspiration.js'
+import type { CropCoefficient } from '../../quantity/generated/plant.js'
+import type { GroundFraction } from '../../quantity/generated/share.js'
+import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { CropCoefficient } from '../../quantity/plant.js'
-import type { GroundFraction } from '../../quantity/share.js'
-import type { WaterDepth } from '../../quantity/water-depth.js'
 import { DEPTH, REFERENCE_ET, WETTED } from './crop-domains.js'
 
 /** How coarse a soil is, as FAO-56 divides soils for evaporation after wetting. */

@@ -1,8 +1,8 @@
 import { InputError } from '../../quantity/errors.js'
+import type { Length } from '../../quantity/generated/length.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
+import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Length } from '../../quantity/length.js'
-import type { WaterContent } from '../../quantity/water-content.js'
-import type { WaterDepth } from '../../quantity/water-depth.js'
 import { CONTENT, THICKNESS } from './crop-domains.js'
 
 /** One layer of a root zone. */

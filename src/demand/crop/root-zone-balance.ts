@@ -1,9 +1,9 @@
-import type { CropET, ReferenceET } from '../../quantity/evapotranspiration.js'
+import type { CropET, ReferenceET } from '../../quantity/generated/evapotranspiration.js'
+import type { CropCoefficient } from '../../quantity/generated/plant.js'
+import type { DepletionFraction, Share } from '../../quantity/generated/share.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
+import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { CropCoefficient } from '../../quantity/plant.js'
-import type { DepletionFraction, Share } from '../../quantity/share.js'
-import type { WaterContent } from '../../quantity/water-content.js'
-import type { WaterDepth } from '../../quantity/water-depth.js'
 import {
   adjustedDepletionFraction,
   type RootZone,

@@ -1,9 +1,9 @@
 import type { Domain } from '../../quantity/domain.js'
-import type { SaturatedExtractEC, SolutionEC } from '../../quantity/electrical-conductivity.js'
 import { InputError } from '../../quantity/errors.js'
+import type { SaturatedExtractEC, SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
+import type { Share } from '../../quantity/generated/share.js'
+import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Share } from '../../quantity/share.js'
-import type { WaterDepth } from '../../quantity/water-depth.js'
 import { DEPTH, EC, TOTAL_AVAILABLE } from './crop-domains.js'
 import { dryingLine } from './drying-line.js'
 

@@ -1,11 +1,11 @@
 import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
+import type { Length } from '../../quantity/generated/length.js'
+import type { CropCoefficient } from '../../quantity/generated/plant.js'
+import type { GroundFraction, Share } from '../../quantity/generated/share.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
+import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Length } from '../../quantity/length.js'
-import type { CropCoefficient } from '../../quantity/plant.js'
-import type { GroundFraction, Share } from '../../quantity/share.js'
-import type { WaterContent } from '../../quantity/water-content.js'
-import type { WaterDepth } from '../../quantity/water-depth.js'
 import { COEFFICIENT, CONTENT, DEPTH, GROUND, HEIGHT, THICKNESS, WETTED } from './crop-domains.js'
 import { dryingLine } from './drying-line.js'
 
@@ -107,11 +107,11 @@ export interface CoverInput {
  * Share of the ground that leaves cover, where it was not measured.
  *
  * ```math
- * f_c = \left(\frac{K_{cb} - K_{c,min}}{K_{c,max} - K_{c,min}}\right)^{1 + 0.5 h}
+ * f_c = \min\left[0.99, \left(\frac{K_{cb} - K_{c,min}}{K_{c,max} - K_{c,min}}\right)^{1 + 0.5 h}\right]
  * ```
  *
  * @param input - Basal, lowest and highest coefficient, and plant height (in metres in the equation).
- * @returns Cover; at least 0.01 of the difference of coefficients is used, as the source advises. Unit: 1.
+ * @returns Cover, at most 0.99; at least 0.01 of the difference of coefficients is used; both as the source advises. Unit: 1.
  * @throws `DomainError` outside the ranges, `InputError` when the coefficients are out of order.
  * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 76
  * @example
@@ -129,7 +129,8 @@ export function coverFromCoefficient(input: CoverInput): GroundFraction {
     throw new InputError('maxCoefficient', 'it is below another coefficient', 'use maxCropCoefficientFao56()')
   }
   const above = Math.max(basal - lowest, 0.01) / (highest - lowest)
-  return (Math.min(1, above) ** (1 + (0.5 * numberIn(input.height, HEIGHT, 'height')) / 100)) as GroundFraction
+  const cover = Math.min(1, above) ** (1 + (0.5 * numberIn(input.height, HEIGHT, 'height')) / 100)
+  return Math.min(0.99, cover) as GroundFraction
 }
 
 /** What wets the ground and what covers it. */

@@ -1,6 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
-import type { WaterContent } from '../../quantity/water-content.js'
-import type { WaterDepth } from '../../quantity/water-depth.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
+import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 
 /** What FAO-56 tables say of a soil; pairs are lowest and highest. */
 export interface TabledSoil {

@@ -1,4 +1,4 @@
-import { InputError } from '../../quantity/errors.js'
+import { stageNamesOf } from './crop-names-fao56.js'
 
 /** Lengths of growth stages of a crop at one place, as a table gives them; pairs are lowest and highest. */
 export interface TabledStages {
@@ -25,9 +25,14 @@ const ROWS: readonly (readonly [string, Pair, Pair, Pair, Pair, string, string])
   ['cabbage', [40, 40], [60, 60], [50, 50], [15, 15], 'Sep', 'California desert'],
   ['carrot', [20, 20], [30, 30], [30, 50], [20, 20], 'Oct/Jan', 'arid'],
   ['carrot', [30, 30], [40, 40], [60, 60], [20, 20], 'Feb/Mar', 'Mediterranean'],
+  ['carrot', [30, 30], [50, 50], [90, 90], [30, 30], 'Oct', 'California desert'],
   ['cauliflower', [35, 35], [50, 50], [40, 40], [15, 15], 'Sep', 'California desert'],
   ['celery', [25, 25], [40, 40], [95, 95], [20, 20], 'Oct', 'semi-arid'],
   ['celery', [25, 25], [40, 40], [45, 45], [15, 15], 'Apr', 'Mediterranean'],
+  ['celery', [30, 30], [55, 55], [105, 105], [20, 20], 'Jan', 'semi-arid'],
+  ['crucifers', [20, 20], [30, 30], [20, 20], [10, 10], 'Apr', 'Mediterranean'],
+  ['crucifers', [25, 25], [35, 35], [25, 25], [10, 10], 'Feb', 'Mediterranean'],
+  ['crucifers', [30, 30], [35, 35], [90, 90], [40, 40], 'Oct/Nov', 'Mediterranean'],
   ['lettuce', [20, 20], [30, 30], [15, 15], [10, 10], 'Apr', 'Mediterranean'],
   ['lettuce', [30, 30], [40, 40], [25, 25], [10, 10], 'Nov/Jan', 'Mediterranean'],
   ['lettuce', [25, 25], [35, 35], [30, 30], [10, 10], 'Oct/Nov', 'arid'],
@@ -36,6 +41,8 @@ const ROWS: readonly (readonly [string, Pair, Pair, Pair, Pair, string, string])
   ['onion, dry', [20, 20], [35, 35], [110, 110], [45, 45], 'Oct; Jan', 'arid; California'],
   ['onion, green', [25, 25], [30, 30], [10, 10], [5, 5], 'Apr/May', 'Mediterranean'],
   ['onion, green', [20, 20], [45, 45], [20, 20], [10, 10], 'Oct', 'arid'],
+  ['onion, green', [30, 30], [55, 55], [55, 55], [40, 40], 'Mar', 'California'],
+  ['onion, seed', [20, 20], [45, 45], [165, 165], [45, 45], 'Sep', 'California desert'],
   ['spinach', [20, 20], [20, 20], [15, 25], [5, 5], 'Apr; Sep/Oct', 'Mediterranean'],
   ['spinach', [20, 20], [30, 30], [40, 40], [10, 10], 'Nov', 'arid'],
   ['radish', [5, 5], [10, 10], [15, 15], [5, 5], 'Mar/Apr', 'Mediterranean; Europe'],
@@ -66,13 +73,20 @@ const ROWS: readonly (readonly [string, Pair, Pair, Pair, Pair, string, string])
   ['table beet', [15, 15], [25, 25], [20, 20], [10, 10], 'Apr/May', 'Mediterranean'],
   ['table beet', [25, 25], [30, 30], [25, 25], [10, 10], 'Feb/Mar', 'Mediterranean and arid'],
   ['potato', [25, 25], [30, 30], [30, 45], [30, 30], 'Jan/Nov', 'semi-arid'],
+  ['potato', [25, 25], [30, 30], [45, 45], [30, 30], 'May', 'continental'],
   ['potato', [30, 30], [35, 35], [50, 50], [30, 30], 'Apr', 'Europe'],
+  ['potato', [45, 45], [30, 30], [70, 70], [20, 20], 'Apr/May', 'Idaho'],
+  ['potato', [30, 30], [35, 35], [50, 50], [25, 25], 'Dec', 'California desert'],
+  ['sweet potato', [20, 20], [30, 30], [60, 60], [40, 40], 'Apr', 'Mediterranean'],
+  ['sweet potato', [15, 15], [30, 30], [50, 50], [30, 30], 'rainy season', 'tropics'],
   ['green bean', [20, 20], [30, 30], [30, 30], [10, 10], 'Feb/Mar', 'California, Mediterranean'],
   ['green bean', [15, 15], [25, 25], [25, 25], [10, 10], 'Aug/Sep', 'California, Egypt, Lebanon'],
   ['dry bean and pulses', [20, 20], [30, 30], [40, 40], [20, 20], 'May/Jun', 'continental'],
+  ['dry bean and pulses', [15, 15], [25, 25], [35, 35], [20, 20], 'Jun', 'Pakistan, California'],
   ['dry bean and pulses', [25, 25], [25, 25], [30, 30], [20, 20], 'Jun', 'Idaho'],
   ['pea', [15, 15], [25, 25], [35, 35], [15, 15], 'May', 'Europe'],
   ['pea', [20, 20], [30, 30], [35, 35], [15, 15], 'Mar/Apr', 'Mediterranean'],
+  ['pea', [35, 35], [25, 25], [30, 30], [20, 20], 'Apr', 'Idaho'],
   ['artichoke, first year', [40, 40], [40, 40], [250, 250], [30, 30], 'Apr', 'California'],
   ['artichoke, second year', [20, 20], [25, 25], [250, 250], [30, 30], 'May', 'California'],
   ['asparagus', [50, 50], [30, 30], [100, 100], [50, 50], 'Feb', 'warm winter'],
@@ -93,11 +107,12 @@ const ROWS: readonly (readonly [string, Pair, Pair, Pair, Pair, string, string])
 ]
 
 /**
- * Lengths of the growth stages of a crop at the places that FAO-56 lists.
+ * Lengths of the growth stages of a crop at the places that FAO-56, edition of 1998, lists.
  *
- * @param crop - Name in the table, such as tomato.
- * @procedure Gathers all rows of the crop by its exact name.
- * @returns One entry for each place and planting time.
+ * @param crop - Name of the crop as `tabledCropNames()` lists it, or that of the table of stages itself, such as grapes.
+ * @procedure Gathers all rows of the crop; a crop of which the table holds only the group gets the rows of the group (crucifers for
+ * Brussels sprouts, deciduous orchard for apple), which `crop` of the entry tells.
+ * @returns One entry for each place and planting time; none for crops of which the table prints no stages, such as strawberry.
  * @throws `InputError` for a name that is not listed.
  * @validity A first guess: variety, warmth and husbandry change the lengths; watch your own crop.
  * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Table 11
@@ -107,18 +122,16 @@ const ROWS: readonly (readonly [string, Pair, Pair, Pair, Pair, string, string])
  * ```
  */
 export function tabledStagesFao56(crop: string): TabledStages[] {
-  const found = ROWS.filter(([name]) => name === crop)
-  if (found.length === 0) {
-    const names = [...new Set(ROWS.map(([name]) => name))]
-    throw new InputError('crop', `no crop is called ${crop}`, `give one of ${names.join(', ')}`)
-  }
-  return found.map(([name, initial, development, middle, late, planting, region]) => ({
-    crop: name,
-    initial,
-    development,
-    middle,
-    late,
-    planting,
-    region,
-  }))
+  const names = stageNamesOf(crop)
+  return ROWS.filter(([name]) => names.includes(name)).map(
+    ([name, initial, development, middle, late, planting, region]) => ({
+      crop: name,
+      initial,
+      development,
+      middle,
+      late,
+      planting,
+      region,
+    }),
+  )
 }

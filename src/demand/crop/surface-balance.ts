@@ -1,9 +1,9 @@
 import { InputError } from '../../quantity/errors.js'
-import type { CropET, ReferenceET } from '../../quantity/evapotranspiration.js'
+import type { CropET, ReferenceET } from '../../quantity/generated/evapotranspiration.js'
+import type { CropCoefficient } from '../../quantity/generated/plant.js'
+import type { GroundFraction, Share } from '../../quantity/generated/share.js'
+import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { CropCoefficient } from '../../quantity/plant.js'
-import type { GroundFraction, Share } from '../../quantity/share.js'
-import type { WaterDepth } from '../../quantity/water-depth.js'
 import { COEFFICIENT, DEPTH, GROUND, REFERENCE_ET, WETTED } from './crop-domains.js'
 import { evaporationCoefficient, evaporationReduction, exposedWettedShare } from './soil-evaporation.js'
 

@@ -1,8 +1,8 @@
 import type { Domain } from '../../quantity/domain.js'
-import type { CropET } from '../../quantity/evapotranspiration.js'
+import type { CropET } from '../../quantity/generated/evapotranspiration.js'
+import type { PlantDensity, PlantWaterUse } from '../../quantity/generated/plant.js'
+import type { Volume } from '../../quantity/generated/volume.js'
 import { wholeNumberIn } from '../../quantity/guard.js'
-import type { PlantDensity, PlantWaterUse } from '../../quantity/plant.js'
-import type { Volume } from '../../quantity/volume.js'
 import { waterUsePerPlant } from '../crop/crop-et.js'
 
 const PLANTS: Domain = {

@@ -1,4 +1,4 @@
-import type { VapourPressureSlope } from '../../quantity/psychrometrics.js'
+import type { VapourPressureSlope } from '../../quantity/generated/psychrometrics.js'
 
 /** The standardized equation of ASCE-EWRI (2005) on plain numbers, shared by one day, one hour and long series. */
 

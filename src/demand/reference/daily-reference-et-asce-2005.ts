@@ -1,6 +1,6 @@
 import type { NetLongwaveInput } from '../../air/net-radiation-fao56.js'
-import type { DailyNetRadiation } from '../../quantity/daily-radiation.js'
-import type { ReferenceET } from '../../quantity/evapotranspiration.js'
+import type { DailyNetRadiation } from '../../quantity/generated/daily-radiation.js'
+import type { ReferenceET } from '../../quantity/generated/evapotranspiration.js'
 import { cloudinessAsce, SHORT_DAY, SIGMA_DAY, slopeAsce, TALL_DAY } from './asce-2005.js'
 import type { DailyWeather } from './daily-weather.js'
 import { penmanMonteith } from './reference-et-hour.js'
@@ -25,7 +25,7 @@ export interface DailyReferenceETAsce extends StepsOfDay {
  * and 1. What is missing is estimated as in FAO-56 and named in `assumed`.
  *
  * @param weather - Temperatures and place; humidity, solar radiation and wind where they are known.
- * @returns Reference evapotranspiration of both surfaces, the steps and what was assumed.
+ * @returns Reference evapotranspiration of both surfaces, the steps, what was assumed and what is doubtful.
  * @throws `DomainError` outside the ranges, `InputError` when a pair is swapped.
  * @validity Large fields of the two surfaces without stress; under cover it is at best an index.
  * @source ASCE-EWRI (2005), The ASCE Standardized Reference Evapotranspiration Equation, Eq. 1 with Table 1 and the daily steps

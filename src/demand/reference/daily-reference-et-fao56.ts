@@ -1,8 +1,8 @@
 import { netLongwaveRadiationFao56 } from '../../air/net-radiation-fao56.js'
 import { slopeOfSaturationVapourPressureFao56 } from '../../air/saturation-vapour-pressure-fao56.js'
-import type { DailySoilHeat } from '../../quantity/daily-radiation.js'
-import type { ReferenceET } from '../../quantity/evapotranspiration.js'
-import type { VapourPressureDeficit } from '../../quantity/pressure.js'
+import type { DailySoilHeat } from '../../quantity/generated/daily-radiation.js'
+import type { ReferenceET } from '../../quantity/generated/evapotranspiration.js'
+import type { VapourPressureDeficit } from '../../quantity/generated/pressure.js'
 import type { DailyWeather } from './daily-weather.js'
 import { referenceETFao56 } from './reference-et-fao56.js'
 import { type StepsOfDay, stepsOfDay } from './steps-of-day.js'
@@ -30,7 +30,7 @@ export interface DailyReferenceET extends StepsOfDay {
  * and `assumed` names each of them. Where the sun does not rise, a clear-sky share of 0.7 is assumed for the longwave loss and said so.
  *
  * @param weather - Temperatures and place; humidity, solar radiation and wind where they are known.
- * @returns Reference evapotranspiration, the steps to it and what was assumed.
+ * @returns Reference evapotranspiration, the steps to it, what was assumed and what is doubtful.
  * @throws `DomainError` outside the ranges, `InputError` when a pair is swapped.
  * @validity A large field of green, well-watered grass; under cover it is at best an index.
  * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 6 with the steps of chapters 3 and 4, Box 11

@@ -15,16 +15,16 @@ import {
   vapourPressureFromMinTemperatureFao56,
 } from '../../air/vapour-pressure-from-fao56.js'
 import { type MeasuredWind, windSpeedAtTwoMetresFao56 } from '../../air/wind-at-two-metres-fao56.js'
-import type { DailyRadiation } from '../../quantity/daily-radiation.js'
-import type { Duration } from '../../quantity/duration.js'
-import type { Elevation } from '../../quantity/elevation.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
+import type { DailyRadiation } from '../../quantity/generated/daily-radiation.js'
+import type { Duration } from '../../quantity/generated/duration.js'
+import type { Elevation } from '../../quantity/generated/elevation.js'
+import type { Pressure, VapourPressure } from '../../quantity/generated/pressure.js'
+import type { RelativeHumidity } from '../../quantity/generated/share.js'
+import type { Temperature, TemperatureChange } from '../../quantity/generated/temperature.js'
+import type { WindSpeed } from '../../quantity/generated/wind.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Pressure, VapourPressure } from '../../quantity/pressure.js'
-import type { RelativeHumidity } from '../../quantity/share.js'
-import type { Temperature, TemperatureChange } from '../../quantity/temperature.js'
-import type { WindSpeed } from '../../quantity/wind.js'
 
 /** Wind speed at 2 m that FAO-56 takes where none is known, m/s: the mean of 2000 stations. */
 const USUAL_WIND = 2
@@ -168,34 +168,3 @@ function windOf({ wind }: DailyWeather, assumed: Finding[]): WindSpeed {
 
 /** Clear-sky share that is assumed where the sun does not rise (FAO-56 gives none for a whole day). */
 export const POLAR_NIGHT_SHARE = 0.7
-
-/** What in a day is doubtful. */
-export function doubtsOfDay(solar: number, clearSky: number, deficit: number): Finding[] {
-  const doubts: Finding[] = []
-  if (clearSky <= 0)
-    doubts.push({
-      code: 'no-sun',
-      level: 'note',
-      message: `the sun does not rise: a clear-sky share of ${POLAR_NIGHT_SHARE} is assumed for the longwave loss`,
-      about: 'solar',
-    })
-  else if (solar > clearSky * 1.05)
-    doubts.push({
-      code: 'brighter-than-clear-sky',
-      level: 'caution',
-      message: `the solar radiation of ${solar.toFixed(1)} MJ/m²/d is above that of a clear sky, ${clearSky.toFixed(1)} MJ/m²/d: check the sensor and its unit`,
-      about: 'solar',
-      value: solar,
-      unit: 'MJ/m²/d',
-    })
-  if (deficit < 0)
-    doubts.push({
-      code: 'air-above-saturation',
-      level: 'caution',
-      message: `the vapour pressure is ${(-deficit).toFixed(2)} kPa above saturation: check humidity and temperatures`,
-      about: 'vapourPressure',
-      value: deficit,
-      unit: 'kPa',
-    })
-  return doubts
-}

@@ -1,6 +1,6 @@
 import type { NetLongwaveHourInput } from '../../air/net-radiation-hour-fao56.js'
-import type { HourlyReferenceET } from '../../quantity/evapotranspiration-hourly.js'
-import type { HourlyNetRadiation } from '../../quantity/hourly-radiation.js'
+import type { HourlyReferenceET } from '../../quantity/generated/evapotranspiration-hourly.js'
+import type { HourlyNetRadiation } from '../../quantity/generated/hourly-radiation.js'
 import { cloudinessAsce, SHORT_HOUR, SIGMA_HOUR, slopeAsce, TALL_HOUR } from './asce-2005.js'
 import type { HourlyWeather } from './hourly-weather.js'
 import { penmanMonteith } from './reference-et-hour.js'
@@ -27,7 +27,7 @@ export interface HourlyReferenceETAsce extends StepsOfHour {
  * soil takes 0.1 and 0.5 (short), 0.04 and 0.2 (tall) of the net radiation. An hour counts as day where the net radiation is positive.
  *
  * @param weather - Place, hour, temperature, humidity, solar radiation and wind.
- * @returns Reference evapotranspiration of both surfaces, the steps and what was assumed.
+ * @returns Reference evapotranspiration of both surfaces, the steps, what was assumed and what is doubtful.
  * @throws `DomainError` outside the ranges, `InputError` without any humidity.
  * @validity Large fields of the two surfaces without stress; under cover it is at best an index.
  * @source ASCE-EWRI (2005), The ASCE Standardized Reference Evapotranspiration Equation, Eq. 1 with Table 1 and the hourly steps

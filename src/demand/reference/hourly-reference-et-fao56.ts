@@ -1,7 +1,7 @@
 import { netLongwaveRadiationHourFao56, soilHeatHourFao56 } from '../../air/net-radiation-hour-fao56.js'
 import { slopeOfSaturationVapourPressureFao56 } from '../../air/saturation-vapour-pressure-fao56.js'
-import type { HourlyReferenceET } from '../../quantity/evapotranspiration-hourly.js'
-import type { HourlySoilHeat } from '../../quantity/hourly-radiation.js'
+import type { HourlyReferenceET } from '../../quantity/generated/evapotranspiration-hourly.js'
+import type { HourlySoilHeat } from '../../quantity/generated/hourly-radiation.js'
 import type { HourlyWeather } from './hourly-weather.js'
 import { penmanMonteith } from './reference-et-hour.js'
 import { type StepsOfHour, stepsOfHour } from './steps-of-hour.js'
@@ -29,7 +29,7 @@ export interface HourlyReferenceETSteps extends StepsOfHour {
  * An hour counts as day while any sun shines above the atmosphere.
  *
  * @param weather - Place, hour, temperature, humidity, solar radiation and wind.
- * @returns Reference evapotranspiration, the steps to it and what was assumed.
+ * @returns Reference evapotranspiration, the steps to it, what was assumed and what is doubtful.
  * @throws `DomainError` outside the ranges, `InputError` without any humidity.
  * @validity A large field of green, well-watered grass; under cover it is at best an index.
  * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 53 with the steps of chapters 3 and 4

@@ -7,14 +7,15 @@ import { windSpeedAtTwoMetresFao56 } from '../../air/wind-at-two-metres-fao56.js
 import type { BatchCounts, RefusalCount } from '../../quantity/batch.js'
 import type { Instant } from '../../quantity/calendar.js'
 import type { Domain } from '../../quantity/domain.js'
-import type { Elevation } from '../../quantity/elevation.js'
 import { DomainError, InputError } from '../../quantity/errors.js'
+import type { Elevation } from '../../quantity/generated/elevation.js'
+import type { Length } from '../../quantity/generated/length.js'
+import type { Latitude, Longitude } from '../../quantity/generated/position.js'
+import type { WindSpeed } from '../../quantity/generated/wind.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Length } from '../../quantity/length.js'
-import type { Latitude, Longitude } from '../../quantity/position.js'
-import type { WindSpeed } from '../../quantity/wind.js'
 import { cloudinessAsce, SHORT_HOUR, SIGMA_HOUR, TALL_HOUR } from './asce-2005.js'
 import { penmanMonteith, saturationAt } from './reference-et-hour.js'
+import { HOUR } from './weather-doubts.js'
 
 const START: Domain = {
   quantity: 'start of the series',
@@ -95,6 +96,12 @@ export interface HourlySeriesCounts extends BatchCounts {
   readonly cloudinessAssumed: number
   /** Hours with a radiation a little below zero, as sensors show at night, taken as zero. Unit: 1. */
   readonly belowZero: number
+  /** Hours with radiation while the sun was below the horizon: clock, longitude or sensor are wrong. Unit: 1. */
+  readonly lightWithoutSun: number
+  /** Hours with a high sun and more than 1.15 times clear-sky radiation. Unit: 1. */
+  readonly brighterThanClearSky: number
+  /** Hours with a vapour pressure above saturation. Unit: 1. */
+  readonly aboveSaturation: number
 }
 
 /**
@@ -104,7 +111,7 @@ export interface HourlySeriesCounts extends BatchCounts {
  *
  * @procedure The steps of `hourlyReferenceETAsce2005` for each hour, with the solar date of the site and without the pressure of the hour.
  * An hour with a missing value is NaN in its place; an hour with a value out of range is NaN in its place and counted under its reason.
- * Radiation from -0.05 to 0 MJ/m²/h counts as zero.
+ * Radiation from -0.05 to 0 MJ/m²/h counts as zero. Doubtful hours are computed and counted.
  * @param series - Site, start, weather and arrays for the results.
  * @returns Counts of hours converted, missing and refused by reason.
  * @throws `DomainError` for the site or the start, `InputError` when lengths differ.
@@ -143,6 +150,9 @@ export function hourlySeriesAsce2005(series: HourlySeriesAsce): HourlySeriesCoun
   let refused = 0
   let belowZero = 0
   let cloudinessAssumed = 0
+  let lightWithoutSun = 0
+  let brighterThanClearSky = 0
+  let aboveSaturation = 0
   let clouds = Number.NaN
   let today = Number.NaN
   let scale = 0
@@ -187,9 +197,12 @@ export function hourlySeriesAsce2005(series: HourlySeriesAsce): HourlySeriesCoun
     if (sines + cosines * Math.cos(omega) >= SINE_OF_LOWEST_SUN) {
       const rso = clear * radiationBetween(scale, sines, cosines, sunset, omega - Math.PI / 24, omega + Math.PI / 24)
       clouds = cloudinessAsce(rs / rso)
+      if (rs > HOUR.brightest * rso + HOUR.offset) brighterThanClearSky++
     } else if (Number.isNaN(clouds)) cloudinessAssumed++
+    if (rs > HOUR.offset && Math.abs(omega) - Math.PI / 24 >= sunset) lightWithoutSun++
 
     const es = saturationAt(t)
+    if (ea > es) aboveSaturation++
     const slope = ((2503 / 0.6108) * es) / ((t + 237.3) * (t + 237.3))
     const kelvin = t + 273.16
     const square = kelvin * kelvin
@@ -212,6 +225,9 @@ export function hourlySeriesAsce2005(series: HourlySeriesAsce): HourlySeriesCoun
     refusals: [...refusals.values()],
     cloudinessAssumed,
     belowZero,
+    lightWithoutSun,
+    brighterThanClearSky,
+    aboveSaturation,
   }
 }
 

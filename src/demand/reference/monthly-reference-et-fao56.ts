@@ -1,9 +1,9 @@
 import { dayOfDate } from '../../air/day-of-date.js'
 import { AIR_TEMPERATURE } from '../../air/domains.js'
 import { soilHeatOfCurrentMonthFao56, soilHeatOfMonthFao56 } from '../../air/soil-heat-fao56.js'
-import type { DailySoilHeat } from '../../quantity/daily-radiation.js'
+import type { DailySoilHeat } from '../../quantity/generated/daily-radiation.js'
+import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Temperature } from '../../quantity/temperature.js'
 import { type DailyReferenceET, referenceETOfDay } from './daily-reference-et-fao56.js'
 import type { DailyWeather } from './daily-weather.js'
 
@@ -25,7 +25,7 @@ export interface MonthlyWeather extends Omit<DailyWeather, 'day'> {
  *
  * @procedure The daily method for the 15th of the month, with the soil heat flux of FAO-56, Eq. 43 or 44.
  * @param weather - Mean temperatures, humidity, radiation and wind of the days of the month.
- * @returns Reference evapotranspiration of a day of the month, the steps to it and what was assumed.
+ * @returns Reference evapotranspiration of a day of the month, the steps to it, what was assumed and what is doubtful.
  * @throws `DomainError` outside the ranges, `InputError` when a pair is swapped.
  * @validity A large field of green, well-watered grass; under cover it is at best an index.
  * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 6, 43 and 44, Example 17

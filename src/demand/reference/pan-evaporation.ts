@@ -1,10 +1,10 @@
 import type { Domain } from '../../quantity/domain.js'
-import type { PanEvaporation, ReferenceET } from '../../quantity/evapotranspiration.js'
+import type { PanEvaporation, ReferenceET } from '../../quantity/generated/evapotranspiration.js'
+import type { Length } from '../../quantity/generated/length.js'
+import type { RelativeHumidity } from '../../quantity/generated/share.js'
+import type { WindSpeed } from '../../quantity/generated/wind.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Length } from '../../quantity/length.js'
-import type { RelativeHumidity } from '../../quantity/share.js'
 import type { Validity } from '../../quantity/validity.js'
-import type { WindSpeed } from '../../quantity/wind.js'
 
 const EVAPORATION: Domain = {
   quantity: 'pan evaporation',

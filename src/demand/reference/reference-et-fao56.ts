@@ -1,11 +1,11 @@
-import type { DailyNetRadiation, DailySoilHeat } from '../../quantity/daily-radiation.js'
 import type { Domain } from '../../quantity/domain.js'
-import type { ReferenceET } from '../../quantity/evapotranspiration.js'
+import type { DailyNetRadiation, DailySoilHeat } from '../../quantity/generated/daily-radiation.js'
+import type { ReferenceET } from '../../quantity/generated/evapotranspiration.js'
+import type { VapourPressureDeficit } from '../../quantity/generated/pressure.js'
+import type { VapourPressureSlope } from '../../quantity/generated/psychrometrics.js'
+import type { Temperature } from '../../quantity/generated/temperature.js'
+import type { WindSpeed } from '../../quantity/generated/wind.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { VapourPressureDeficit } from '../../quantity/pressure.js'
-import type { VapourPressureSlope } from '../../quantity/psychrometrics.js'
-import type { Temperature } from '../../quantity/temperature.js'
-import type { WindSpeed } from '../../quantity/wind.js'
 import { NET_RADIATION, PSYCHROMETRIC, SLOPE, SOIL_HEAT, WIND } from './penman-monteith-domains.js'
 
 const MEAN: Domain = {

@@ -5,13 +5,14 @@ import {
   netShortwaveRadiationFao56,
 } from '../../air/net-radiation-fao56.js'
 import { psychrometricConstantFao56 } from '../../air/psychrometric-constant-fao56.js'
-import type { DailyNetRadiation, DailyRadiation } from '../../quantity/daily-radiation.js'
 import type { Finding } from '../../quantity/finding.js'
-import type { Pressure, VapourPressure, VapourPressureDeficit } from '../../quantity/pressure.js'
-import type { VapourPressureSlope } from '../../quantity/psychrometrics.js'
-import type { Temperature } from '../../quantity/temperature.js'
-import type { WindSpeed } from '../../quantity/wind.js'
-import { completeDay, type DailyWeather, doubtsOfDay, POLAR_NIGHT_SHARE } from './daily-weather.js'
+import type { DailyNetRadiation, DailyRadiation } from '../../quantity/generated/daily-radiation.js'
+import type { Pressure, VapourPressure, VapourPressureDeficit } from '../../quantity/generated/pressure.js'
+import type { VapourPressureSlope } from '../../quantity/generated/psychrometrics.js'
+import type { Temperature } from '../../quantity/generated/temperature.js'
+import type { WindSpeed } from '../../quantity/generated/wind.js'
+import { completeDay, type DailyWeather, POLAR_NIGHT_SHARE } from './daily-weather.js'
+import { doubtsOfDay, type WeatherFinding } from './weather-doubts.js'
 
 /** The steps of a day that lead to its reference evapotranspiration, by whichever method. */
 export interface StepsOfDay {
@@ -45,8 +46,8 @@ export interface StepsOfDay {
   readonly windSpeed: WindSpeed
   /** What was not given and had to be estimated. */
   readonly assumed: readonly Finding[]
-  /** What is doubtful. */
-  readonly warnings: readonly Finding[]
+  /** What is doubtful; `explainWeatherFinding` puts it into words. */
+  readonly warnings: readonly WeatherFinding[]
 }
 
 /** The two steps in which the methods differ. */
@@ -84,6 +85,6 @@ export function stepsOfDay(weather: DailyWeather, method: MethodOfDay): StepsOfD
     netRadiation: (netShortwave - netLongwave) as DailyNetRadiation,
     windSpeed,
     assumed,
-    warnings: doubtsOfDay(solar, clearSky, deficit),
+    warnings: doubtsOfDay({ solar, clearSky, extraterrestrial, deficit }),
   }
 }

@@ -7,13 +7,14 @@ import { psychrometricConstantFao56 } from '../../air/psychrometric-constant-fao
 import { saturationVapourPressureFao56 } from '../../air/saturation-vapour-pressure-fao56.js'
 import { extraterrestrialRadiationHourFao56, solarHourFao56 } from '../../air/solar-hour-fao56.js'
 import type { Finding } from '../../quantity/finding.js'
-import type { HourlyNetRadiation, HourlyRadiation } from '../../quantity/hourly-radiation.js'
-import type { Pressure, VapourPressure, VapourPressureDeficit } from '../../quantity/pressure.js'
-import type { VapourPressureSlope } from '../../quantity/psychrometrics.js'
-import type { Temperature } from '../../quantity/temperature.js'
-import type { WindSpeed } from '../../quantity/wind.js'
+import type { HourlyNetRadiation, HourlyRadiation } from '../../quantity/generated/hourly-radiation.js'
+import type { Pressure, VapourPressure, VapourPressureDeficit } from '../../quantity/generated/pressure.js'
+import type { VapourPressureSlope } from '../../quantity/generated/psychrometrics.js'
+import type { Temperature } from '../../quantity/generated/temperature.js'
+import type { WindSpeed } from '../../quantity/generated/wind.js'
 import { assumedCloudiness, type HourlyWeather, pressureOfHour, vapourOfHour, windOfHour } from './hourly-weather.js'
 import { relativeShortwaveOfHour } from './reference-et-hour.js'
+import { doubtsOfHour, type WeatherFinding } from './weather-doubts.js'
 
 /** The steps of an hour that lead to its reference evapotranspiration, by whichever method. */
 export interface StepsOfHour {
@@ -45,6 +46,8 @@ export interface StepsOfHour {
   readonly windSpeed: WindSpeed
   /** What was not given and had to be estimated. */
   readonly assumed: readonly Finding[]
+  /** What is doubtful; `explainWeatherFinding` puts it into words. */
+  readonly warnings: readonly WeatherFinding[]
 }
 
 /** The two steps in which the methods differ. */
@@ -71,13 +74,14 @@ export function stepsOfHour(weather: HourlyWeather, method: MethodOfHour): Steps
     actualVapourPressure: actual,
     relativeShortwave: clouds.ratio,
   })
+  const deficit = (saturation - actual) as VapourPressureDeficit
   return {
     pressure,
     psychrometricConstant,
     slope,
     saturation,
     actual,
-    deficit: (saturation - actual) as VapourPressureDeficit,
+    deficit,
     extraterrestrial,
     clearSky,
     relativeShortwave: clouds.ratio,
@@ -86,5 +90,6 @@ export function stepsOfHour(weather: HourlyWeather, method: MethodOfHour): Steps
     netRadiation: (netShortwave - netLongwave) as HourlyNetRadiation,
     windSpeed: windOfHour(weather),
     assumed: clouds.assumed ? [assumedCloudiness(sunHeight)] : [],
+    warnings: doubtsOfHour({ solar, clearSky, extraterrestrial, deficit }, weather),
   }
 }

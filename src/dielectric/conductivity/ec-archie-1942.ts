@@ -1,7 +1,7 @@
 import type { Domain } from '../../quantity/domain.js'
-import type { BulkEC, PoreWaterEC } from '../../quantity/electrical-conductivity.js'
+import type { BulkEC, PoreWaterEC } from '../../quantity/generated/electrical-conductivity.js'
+import type { DegreeOfSaturation, Porosity } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { DegreeOfSaturation, Porosity } from '../../quantity/share.js'
 import { CONDUCTIVITY } from '../domains.js'
 
 const OPEN_POROSITY: Domain = {

@@ -1,6 +1,6 @@
-import type { ChargeConcentration } from '../../quantity/charge-concentration.js'
 import type { Domain } from '../../quantity/domain.js'
-import type { SolutionEC } from '../../quantity/electrical-conductivity.js'
+import type { ChargeConcentration } from '../../quantity/generated/charge-concentration.js'
+import type { SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { Validity } from '../../quantity/validity.js'
 

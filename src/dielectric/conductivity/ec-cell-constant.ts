@@ -1,7 +1,7 @@
-import type { CellConstant } from '../../quantity/cell-constant.js'
-import type { Conductance } from '../../quantity/conductance.js'
 import type { Domain } from '../../quantity/domain.js'
-import type { MeasuredEC } from '../../quantity/electrical-conductivity.js'
+import type { CellConstant } from '../../quantity/generated/cell-constant.js'
+import type { Conductance } from '../../quantity/generated/conductance.js'
+import type { MeasuredEC } from '../../quantity/generated/electrical-conductivity.js'
 import { numberIn } from '../../quantity/guard.js'
 import { CONDUCTIVITY } from '../domains.js'
 

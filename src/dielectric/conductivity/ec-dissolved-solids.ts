@@ -1,6 +1,6 @@
-import type { DissolvedSolids } from '../../quantity/dissolved-solids.js'
 import type { Domain } from '../../quantity/domain.js'
-import type { AnyEC, UnnamedEC } from '../../quantity/electrical-conductivity.js'
+import type { DissolvedSolids } from '../../quantity/generated/dissolved-solids.js'
+import type { AnyEC, UnnamedEC } from '../../quantity/generated/electrical-conductivity.js'
 import { numberIn } from '../../quantity/guard.js'
 import { CONDUCTIVITY } from '../domains.js'
 

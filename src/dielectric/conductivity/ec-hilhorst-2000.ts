@@ -1,9 +1,9 @@
 import type { Domain } from '../../quantity/domain.js'
-import type { BulkEC, PoreWaterEC } from '../../quantity/electrical-conductivity.js'
 import { InputError } from '../../quantity/errors.js'
+import type { BulkEC, PoreWaterEC } from '../../quantity/generated/electrical-conductivity.js'
+import type { Permittivity } from '../../quantity/generated/permittivity.js'
+import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Permittivity } from '../../quantity/permittivity.js'
-import type { Temperature } from '../../quantity/temperature.js'
 import { APPARENT, CONDUCTIVITY, WATER } from '../domains.js'
 
 const TEMPERATURE: Domain = {

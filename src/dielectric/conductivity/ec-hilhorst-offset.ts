@@ -1,7 +1,7 @@
-import type { BulkEC, PoreWaterEC } from '../../quantity/electrical-conductivity.js'
 import { InputError } from '../../quantity/errors.js'
+import type { BulkEC, PoreWaterEC } from '../../quantity/generated/electrical-conductivity.js'
+import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Permittivity } from '../../quantity/permittivity.js'
 import { APPARENT, CONDUCTIVITY, WATER } from '../domains.js'
 
 /** Readings in one medium with one pore water at several water contents. */

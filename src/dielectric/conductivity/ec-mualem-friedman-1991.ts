@@ -1,8 +1,8 @@
 import type { Domain } from '../../quantity/domain.js'
-import type { BulkEC, PoreWaterEC } from '../../quantity/electrical-conductivity.js'
 import { InputError } from '../../quantity/errors.js'
+import type { BulkEC, PoreWaterEC } from '../../quantity/generated/electrical-conductivity.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { WaterContent } from '../../quantity/water-content.js'
 import { CONDUCTIVITY } from '../domains.js'
 
 const CONTENT: Domain = {

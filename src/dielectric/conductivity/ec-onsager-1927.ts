@@ -1,7 +1,7 @@
-import type { AmountConcentration } from '../../quantity/amount-concentration.js'
 import type { Domain } from '../../quantity/domain.js'
-import type { SolutionEC } from '../../quantity/electrical-conductivity.js'
 import { InputError } from '../../quantity/errors.js'
+import type { AmountConcentration } from '../../quantity/generated/amount-concentration.js'
+import type { SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { Validity } from '../../quantity/validity.js'
 

@@ -1,8 +1,8 @@
-import type { CellConstant } from '../../quantity/cell-constant.js'
 import type { Domain } from '../../quantity/domain.js'
-import type { MeasuredEC } from '../../quantity/electrical-conductivity.js'
+import type { CellConstant } from '../../quantity/generated/cell-constant.js'
+import type { MeasuredEC } from '../../quantity/generated/electrical-conductivity.js'
+import type { Resistance } from '../../quantity/generated/resistance.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Resistance } from '../../quantity/resistance.js'
 import { CONDUCTIVITY } from '../domains.js'
 
 const CELL: Domain = {

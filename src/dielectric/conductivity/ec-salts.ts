@@ -1,6 +1,6 @@
-import type { MeasuredEC } from '../../quantity/electrical-conductivity.js'
 import { DomainError, InputError } from '../../quantity/errors.js'
-import type { MassFraction } from '../../quantity/share.js'
+import type { MeasuredEC } from '../../quantity/generated/electrical-conductivity.js'
+import type { MassFraction } from '../../quantity/generated/share.js'
 
 /** Mass percents of the columns of the table. */
 const PERCENTS: readonly number[] = [0.5, 1, 2, 5, 10, 15, 20, 25, 30, 40]

@@ -1,6 +1,6 @@
 import type { Domain } from '../../quantity/domain.js'
+import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Temperature } from '../../quantity/temperature.js'
 import type { Validity } from '../../quantity/validity.js'
 import { waterViscosityIapwsSr6 } from '../../water/viscosity-iapws-sr6.js'
 import { LIQUID } from '../domains.js'

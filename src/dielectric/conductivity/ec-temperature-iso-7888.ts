@@ -1,6 +1,6 @@
 import type { Domain } from '../../quantity/domain.js'
+import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Temperature } from '../../quantity/temperature.js'
 
 const TEMPERATURE: Domain = {
   quantity: 'temperature',

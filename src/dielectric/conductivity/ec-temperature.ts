@@ -1,8 +1,8 @@
 import type { Domain } from '../../quantity/domain.js'
-import type { AnyEC, MeasuredEC, UnnamedEC } from '../../quantity/electrical-conductivity.js'
 import { InputError } from '../../quantity/errors.js'
+import type { AnyEC, MeasuredEC, UnnamedEC } from '../../quantity/generated/electrical-conductivity.js'
+import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Temperature } from '../../quantity/temperature.js'
 import { CONDUCTIVITY, LIQUID } from '../domains.js'
 
 const FACTOR: Domain = {

@@ -1,10 +1,11 @@
 import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
+import type { Permittivity } from '../../quantity/generated/permittivity.js'
+import type { Porosity } from '../../quantity/generated/share.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Permittivity } from '../../quantity/permittivity.js'
-import type { Porosity } from '../../quantity/share.js'
-import type { WaterContent } from '../../quantity/water-content.js'
 import { AIR, APPARENT, CONTENT, MIXING_EXPONENT, POROSITY, SOLIDS, WATER } from '../domains.js'
+import { contentBetween } from '../relations/content-between.js'
 
 const BOUND_CONTENT: Domain = {
   quantity: 'bound water content',
@@ -102,11 +103,11 @@ export function permittivityFourPhase(medium: FourPhaseMedium): Permittivity {
  * ```
  *
  * The mixing law is two straight lines in the water content that meet where the bound water is full; each is solved. A result
- * below 0 or above the porosity is returned as it is: it says that probe and assumed medium do not agree.
+ * below 0 or above the porosity is refused: probe and assumed medium do not agree.
  *
  * @param reading - The phases and the permittivity.
  * @returns Water content. Unit: m³/m³.
- * @throws `DomainError` outside the ranges.
+ * @throws `DomainError` outside the ranges, and where the result would be below 0 or above the porosity.
  * @source Dobson, M. C., Ulaby, F. T., Hallikainen, M. T. and El-Rayes, M. A. (1985), IEEE Transactions on Geoscience and Remote Sensing GE-23:35-46, solved for the water content [from memory]
  * @example
  * ```ts
@@ -126,7 +127,9 @@ export function waterContentFourPhase(reading: FourPhaseReading): WaterContent {
   const { dry, bound, boundGain, freeGain, exponent } = phaseTerms(reading)
   const gained = numberIn(reading.apparent, APPARENT, 'apparent') ** exponent - dry
   const whenFull = bound * boundGain
-  return (gained <= whenFull ? gained / boundGain : bound + (gained - whenFull) / freeGain) as WaterContent
+  const content = gained <= whenFull ? gained / boundGain : bound + (gained - whenFull) / freeGain
+  const mixed = (theta: number) => dry + Math.min(theta, bound) * boundGain + Math.max(0, theta - bound) * freeGain
+  return contentBetween(content, reading.porosity, reading.apparent, (theta) => mixed(theta) ** (1 / exponent))
 }
 
 function phaseTerms(phases: FourPhases) {

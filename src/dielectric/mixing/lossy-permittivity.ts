@@ -1,8 +1,8 @@
 import type { Domain } from '../../quantity/domain.js'
-import type { MeasuredEC } from '../../quantity/electrical-conductivity.js'
-import type { Frequency } from '../../quantity/frequency.js'
+import type { MeasuredEC } from '../../quantity/generated/electrical-conductivity.js'
+import type { Frequency } from '../../quantity/generated/frequency.js'
+import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Permittivity } from '../../quantity/permittivity.js'
 import { CONDUCTIVITY, FREQUENCY } from '../domains.js'
 
 /** Electric constant in F/m. */

@@ -1,8 +1,8 @@
 import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
+import type { Permittivity } from '../../quantity/generated/permittivity.js'
+import type { Share } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Permittivity } from '../../quantity/permittivity.js'
-import type { Share } from '../../quantity/share.js'
 import { MIXING_EXPONENT } from '../domains.js'
 
 const SHARE: Domain = {

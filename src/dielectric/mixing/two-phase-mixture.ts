@@ -1,8 +1,8 @@
 import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
+import type { Permittivity } from '../../quantity/generated/permittivity.js'
+import type { Porosity } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Permittivity } from '../../quantity/permittivity.js'
-import type { Porosity } from '../../quantity/share.js'
 import { APPARENT, MIXING_EXPONENT, POROSITY, SOLIDS } from '../domains.js'
 
 const FILLING: Domain = {

@@ -1,13 +1,14 @@
-import type { BulkDensity } from '../../quantity/density.js'
 import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
-import type { Frequency } from '../../quantity/frequency.js'
+import type { Finding } from '../../quantity/finding.js'
+import type { BulkDensity } from '../../quantity/generated/density.js'
+import type { Frequency } from '../../quantity/generated/frequency.js'
+import type { Permittivity } from '../../quantity/generated/permittivity.js'
+import type { MassFraction } from '../../quantity/generated/share.js'
+import type { Temperature } from '../../quantity/generated/temperature.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Permittivity } from '../../quantity/permittivity.js'
-import type { MassFraction } from '../../quantity/share.js'
-import type { Temperature } from '../../quantity/temperature.js'
 import type { Validity } from '../../quantity/validity.js'
-import type { WaterContent } from '../../quantity/water-content.js'
 import { BULK_DENSITY, CONTENT, SHARE_OF_MASS } from '../domains.js'
 import { waterDebyeKleinSwift1977 } from '../mixing/klein-swift-1977.js'
 
@@ -18,6 +19,21 @@ const FREQUENCY: Domain = {
   max: 18e9,
   ends: '[]',
   hint: 'the model is a microwave model, 0.3 to 18 GHz; capacitance probes work below it',
+}
+
+/** To where the correction was measured, and from where the model, Hz. */
+const PEPLINSKI_TO = 1.3e9
+const DOBSON_FROM = 1.4e9
+
+function stepBetweenFits(step: number): Finding {
+  return {
+    code: 'between-fits',
+    level: 'caution',
+    message: `from 1.3 to 1.4 GHz two fits meet that differ by ${step.toPrecision(2)} in permittivity here: the truth may lie anywhere between them`,
+    about: 'frequency',
+    value: step,
+    unit: '1',
+  }
 }
 
 /** A mineral soil in a microwave field. */
@@ -44,12 +60,14 @@ export interface DobsonResult {
   readonly beta: number
   /** Permittivity of the solids. Unit: 1. */
   readonly solids: Permittivity
+  /** A caution from 1.3 to 1.4 GHz, where two fits meet that do not agree. */
+  readonly warnings: readonly Finding[]
 }
 
 /** Where the model of Dobson and others (1985) was measured. */
 export const validityDobson1985: Validity = {
   of: 'permittivityDobson1985',
-  note: 'mineral soils at 1.4 to 18 GHz, with the correction of Peplinski and others (1995) down to 0.3 GHz; not for organic media',
+  note: 'mineral soils at 1.4 to 18 GHz, with the correction of Peplinski and others (1995) at 0.3 to 1.3 GHz; not for organic media',
   inputs: { frequency: { min: 0.3e9, max: 18e9, unit: 'Hz' } },
 }
 
@@ -61,10 +79,11 @@ export const validityDobson1985: Validity = {
  * ```
  *
  * The solids have (1.01 + 0.44 · 2.66)² - 0.062; the water is the real part of the relaxation of Klein and Swift (1977). Below 1.4 GHz the
- * result is 1.15 ε - 0.68. A forward model only: near zero water it falls before it rises, so it has no inverse.
+ * result is 1.15 ε - 0.68, a correction measured up to 1.3 GHz: the two fits do not meet, so that the result falls by 0.15 ε - 0.68 at
+ * 1.4 GHz, by 2 in a wet soil. From 1.3 to 1.4 GHz a warning gives that step. A forward model only: near zero water it falls before it rises, so it has no inverse.
  *
  * @param soil - The soil, its water content and temperature, and the frequency.
- * @returns Permittivity, exponent of the water content, permittivity of the solids.
+ * @returns Permittivity, exponent of the water content, permittivity of the solids, and a warning where two fits meet.
  * @throws `DomainError` outside the ranges; `InputError` when sand and clay exceed the whole.
  * @validity Mineral soils at 0.3 to 18 GHz; not for organic media.
  * @source Dobson, M. C., Ulaby, F. T., Hallikainen, M. T. and El-Rayes, M. A. (1985), IEEE Transactions on Geoscience and Remote Sensing GE-23:35-46; Peplinski, N. R., Ulaby, F. T. and Dobson, M. C. (1995), the same 33:803-807
@@ -77,7 +96,7 @@ export const validityDobson1985: Validity = {
  *   bulkDensity: gramsPerCubicCentimetre(1.4),
  *   frequency: gigahertz(5),
  *   temperature: celsius(25),
- * }) // => { permittivity: 6.802431, beta: 0.9925, solids: 4.692144 }
+ * }) // => { permittivity: 6.802431, beta: 0.9925, solids: 4.692144, warnings: [] }
  * ```
  */
 export function permittivityDobson1985(soil: SoilOfDobson): DobsonResult {
@@ -93,9 +112,11 @@ export function permittivityDobson1985(soil: SoilOfDobson): DobsonResult {
   const beta = 1.2748 - 0.519 * sand - 0.152 * clay
   const mixed = 1 + (density / 2.66) * (solids ** 0.65 - 1) + theta ** beta * water ** 0.65 - theta
   const microwave = mixed ** (1 / 0.65)
+  const corrected = 1.15 * microwave - 0.68
   return {
-    permittivity: (frequency < 1.4e9 ? 1.15 * microwave - 0.68 : microwave) as Permittivity,
+    permittivity: (frequency < DOBSON_FROM ? corrected : microwave) as Permittivity,
     beta,
     solids: solids as Permittivity,
+    warnings: frequency >= PEPLINSKI_TO && frequency <= DOBSON_FROM ? [stepBetweenFits(corrected - microwave)] : [],
   }
 }

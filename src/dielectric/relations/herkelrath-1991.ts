@@ -1,9 +1,10 @@
 import type { Domain } from '../../quantity/domain.js'
 import { DomainError } from '../../quantity/errors.js'
+import type { Permittivity } from '../../quantity/generated/permittivity.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Permittivity } from '../../quantity/permittivity.js'
-import type { WaterContent } from '../../quantity/water-content.js'
 import { APPARENT } from '../domains.js'
+import { contentBetween } from './content-between.js'
 
 const SLOPE: Domain = {
   quantity: 'slope of the square-root line',
@@ -24,8 +25,8 @@ const INTERCEPT: Domain = {
 const CONTENT: Domain = {
   quantity: 'water content',
   unit: 'm³/m³',
-  min: -1,
-  max: 2,
+  min: 0,
+  max: 1,
   ends: '[]',
   hint: 'give the volume of water per volume of medium',
 }
@@ -46,7 +47,7 @@ export interface SquareRootReading extends SquareRootLine {
 
 /** A water content and the line that gave it. */
 export interface SquareRootContent extends SquareRootLine {
-  /** Water content. Unit: m³/m³. Range: [-1, 2]. */
+  /** Water content. Unit: m³/m³. Range: [0, 1]. */
   readonly content: WaterContent
 }
 
@@ -63,7 +64,7 @@ export interface SquareRootContent extends SquareRootLine {
  *
  * @param reading - Permittivity, slope and intercept.
  * @returns Water content. Unit: m³/m³.
- * @throws `DomainError` outside the ranges.
+ * @throws `DomainError` outside the ranges, and where the line gives less than no water or more water than volume.
  * @validity The medium, packing and probe for which the two coefficients were fitted.
  * @source Herkelrath, W. N., Hamburg, S. P. and Murphy, F. (1991), Water Resources Research 27:857-864 (form)
  * @example
@@ -73,8 +74,9 @@ export interface SquareRootContent extends SquareRootLine {
  */
 export function waterContentHerkelrath1991(reading: SquareRootReading): WaterContent {
   const root = Math.sqrt(numberIn(reading.apparent, APPARENT, 'apparent'))
-  return (numberIn(reading.slope, SLOPE, 'slope') * root +
-    numberIn(reading.intercept, INTERCEPT, 'intercept')) as WaterContent
+  const slope = numberIn(reading.slope, SLOPE, 'slope')
+  const intercept = numberIn(reading.intercept, INTERCEPT, 'intercept')
+  return contentBetween(slope * root + intercept, 1, reading.apparent, (theta) => ((theta - intercept) / slope) ** 2)
 }
 
 /**

@@ -1,20 +1,28 @@
-import { type Cubic, cubicAt, cubicRoot } from '../../numerics/cubic.js'
+import { type Cubic, cubicAt } from '../../numerics/cubic.js'
 import type { Domain } from '../../quantity/domain.js'
+import type { Permittivity } from '../../quantity/generated/permittivity.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Permittivity } from '../../quantity/permittivity.js'
 import type { Validity } from '../../quantity/validity.js'
-import type { WaterContent } from '../../quantity/water-content.js'
-import { APPARENT_TO_49 } from '../domains.js'
+import { rootIn } from './root-in.js'
 
 const COEFFICIENTS: Cubic = [-0.0701, 0.0347, -1.16e-3, 1.8e-5]
 
+const APPARENT: Domain = {
+  quantity: 'apparent permittivity',
+  unit: '1',
+  min: 2.172653811056508,
+  max: 49,
+  ends: '[]',
+  hint: 'below it the relation gives less than no water (a dry or lifted probe)',
+}
 const CONTENT: Domain = {
   quantity: 'water content',
   unit: 'm³/m³',
-  min: -0.0365421,
+  min: 0,
   max: 0.9627221,
   ends: '[]',
-  hint: 'the relation gives no other water content for permittivities from 1 to 49',
+  hint: 'the relation reaches no other water content',
 }
 
 /** Where the relation of Jacobsen and Schjønning (1993) was measured. */
@@ -33,7 +41,7 @@ export const validityJacobsenSchjonning1993: Validity = {
  *
  * The cubic gives more water than volume soon above a permittivity of 49, so it ends there.
  *
- * @param apparent - Apparent relative permittivity. Unit: 1. Range: [1, 49].
+ * @param apparent - Apparent relative permittivity. Unit: 1. Range: [2.172654, 49].
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the range.
  * @validity Mineral soils, permittivity up to about 40; organic media and stone wool need their own calibration.
@@ -44,7 +52,7 @@ export const validityJacobsenSchjonning1993: Validity = {
  * ```
  */
 export function waterContentJacobsenSchjonning1993(apparent: Permittivity): WaterContent {
-  return cubicAt(COEFFICIENTS, numberIn(apparent, APPARENT_TO_49)) as WaterContent
+  return cubicAt(COEFFICIENTS, numberIn(apparent, APPARENT)) as WaterContent
 }
 
 /**
@@ -54,7 +62,7 @@ export function waterContentJacobsenSchjonning1993(apparent: Permittivity): Wate
  * \varepsilon : \; \theta(\varepsilon) = \theta
  * ```
  *
- * @param content - Water content. Unit: m³/m³. Range: [-0.0365421, 0.9627221].
+ * @param content - Water content. Unit: m³/m³. Range: [0, 0.9627221].
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Mineral soils, permittivity up to about 40; organic media and stone wool need their own calibration.
@@ -65,6 +73,5 @@ export function waterContentJacobsenSchjonning1993(apparent: Permittivity): Wate
  * ```
  */
 export function permittivityJacobsenSchjonning1993(content: WaterContent): Permittivity {
-  // The cubic rises all the way, so the bracket holds exactly one root; it is a little wider than the domain.
-  return cubicRoot(COEFFICIENTS, numberIn(content, CONTENT), 0.999, 49.001) as Permittivity
+  return rootIn(APPARENT, COEFFICIENTS, numberIn(content, CONTENT))
 }

@@ -1,21 +1,22 @@
 import { type Cubic, cubicAt, cubicRoot } from '../../numerics/cubic.js'
-import type { BulkDensity } from '../../quantity/density.js'
 import type { Domain } from '../../quantity/domain.js'
 import { DomainError } from '../../quantity/errors.js'
+import type { BulkDensity } from '../../quantity/generated/density.js'
+import type { Permittivity } from '../../quantity/generated/permittivity.js'
+import type { MassFraction } from '../../quantity/generated/share.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Permittivity } from '../../quantity/permittivity.js'
-import type { MassFraction } from '../../quantity/share.js'
 import type { Validity } from '../../quantity/validity.js'
-import type { WaterContent } from '../../quantity/water-content.js'
 import { APPARENT_TO_49, BULK_DENSITY, SHARE_OF_MASS } from '../domains.js'
+import { contentBetween } from './content-between.js'
 
 const COEFFICIENTS: Cubic = [-0.0341, 0.0345, -1.14e-3, 1.71e-5]
 
 const CONTENT: Domain = {
   quantity: 'water content',
   unit: 'm³/m³',
-  min: -0.2,
-  max: 1.6,
+  min: 0,
+  max: 1,
   ends: '[]',
   hint: 'give the volume of water per volume of soil',
 }
@@ -38,7 +39,7 @@ export interface PermittivityInSoil extends SoilOfJacobsenSchjonning {
 
 /** A water content and the soil. */
 export interface ContentInSoil extends SoilOfJacobsenSchjonning {
-  /** Water content. Unit: m³/m³. Range: [-0.2, 1.6]. */
+  /** Water content. Unit: m³/m³. Range: [0, 1]. */
   readonly content: WaterContent
 }
 
@@ -61,7 +62,7 @@ export const validityJacobsenSchjonningSoil1993: Validity = {
  *
  * @param reading - Permittivity and the soil.
  * @returns Water content. Unit: m³/m³.
- * @throws `DomainError` outside the ranges.
+ * @throws `DomainError` outside the ranges, and where the relation gives less than no water or more water than volume.
  * @validity Mineral soils, permittivity up to about 40; not for growing media.
  * @source Jacobsen, O. H. and Schjønning, P. (1993), Journal of Hydrology 151:147-157, Eq. 3; coefficients checked in two independent open restatements
  * @example
@@ -75,8 +76,16 @@ export const validityJacobsenSchjonningSoil1993: Validity = {
  * ```
  */
 export function waterContentJacobsenSchjonningSoil1993(reading: PermittivityInSoil): WaterContent {
-  return (cubicAt(COEFFICIENTS, numberIn(reading.apparent, APPARENT_TO_49, 'apparent')) +
-    shift(reading)) as WaterContent
+  const shifted = shift(reading)
+  const content = cubicAt(COEFFICIENTS, numberIn(reading.apparent, APPARENT_TO_49, 'apparent')) + shifted
+  return contentBetween(content, 1, reading.apparent, (theta) => {
+    const wettest = cubicAt(COEFFICIENTS, APPARENT_TO_49.max)
+    const driest = cubicAt(COEFFICIENTS, APPARENT_TO_49.min)
+    if (theta - shifted >= wettest) return APPARENT_TO_49.max
+    return theta - shifted <= driest
+      ? APPARENT_TO_49.min
+      : cubicRoot(COEFFICIENTS, theta - shifted, 1, APPARENT_TO_49.max)
+  })
 }
 
 /**

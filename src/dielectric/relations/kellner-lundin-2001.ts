@@ -1,20 +1,28 @@
-import { type Cubic, cubicAt, cubicRoot } from '../../numerics/cubic.js'
+import { type Cubic, cubicAt } from '../../numerics/cubic.js'
 import type { Domain } from '../../quantity/domain.js'
+import type { Permittivity } from '../../quantity/generated/permittivity.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Permittivity } from '../../quantity/permittivity.js'
 import type { Validity } from '../../quantity/validity.js'
-import type { WaterContent } from '../../quantity/water-content.js'
-import { APPARENT } from '../domains.js'
+import { rootIn } from './root-in.js'
 
 const COEFFICIENTS: Cubic = [0.039, 0.0317, -4.5e-4, 2.6e-6]
 
+const APPARENT: Domain = {
+  quantity: 'apparent permittivity',
+  unit: '1',
+  min: 1,
+  max: 77.1343337001804,
+  ends: '[]',
+  hint: 'above it the relation gives more water than volume',
+}
 const CONTENT: Domain = {
   quantity: 'water content',
   unit: 'm³/m³',
   min: 0.0702525,
-  max: 1.1424001,
+  max: 1,
   ends: '[]',
-  hint: 'the relation gives no other water content for permittivities from 1 to 90',
+  hint: 'the relation reaches no other water content',
 }
 
 /** Where the relation of Kellner and Lundin (2001) was measured. */
@@ -33,7 +41,7 @@ export const validityKellnerLundin2001: Validity = {
  *
  * It reads 0.07 m³/m³ in air, so it does not serve for dry peat.
  *
- * @param apparent - Apparent relative permittivity. Unit: 1. Range: [1, 90].
+ * @param apparent - Apparent relative permittivity. Unit: 1. Range: [1, 77.13433].
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the range.
  * @validity Undisturbed bog peat of 0.03 to 0.07 g/cm³, porosity 0.95 to 0.98, little humified; a peat mix in a container needs its own calibration.
@@ -54,7 +62,7 @@ export function waterContentKellnerLundin2001(apparent: Permittivity): WaterCont
  * \varepsilon : \; \theta(\varepsilon) = \theta
  * ```
  *
- * @param content - Water content. Unit: m³/m³. Range: [0.0702525, 1.1424001].
+ * @param content - Water content. Unit: m³/m³. Range: [0.0702525, 1].
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Undisturbed bog peat of 0.03 to 0.07 g/cm³, porosity 0.95 to 0.98, little humified; a peat mix in a container needs its own calibration.
@@ -65,6 +73,5 @@ export function waterContentKellnerLundin2001(apparent: Permittivity): WaterCont
  * ```
  */
 export function permittivityKellnerLundin2001(content: WaterContent): Permittivity {
-  // The cubic rises all the way, so the bracket holds exactly one root; it is a little wider than the domain.
-  return cubicRoot(COEFFICIENTS, numberIn(content, CONTENT), 0.999, 90.001) as Permittivity
+  return rootIn(APPARENT, COEFFICIENTS, numberIn(content, CONTENT))
 }

@@ -1,17 +1,24 @@
 import type { Domain } from '../../quantity/domain.js'
+import type { Permittivity } from '../../quantity/generated/permittivity.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Permittivity } from '../../quantity/permittivity.js'
 import type { Validity } from '../../quantity/validity.js'
-import type { WaterContent } from '../../quantity/water-content.js'
-import { APPARENT } from '../domains.js'
 
+const APPARENT: Domain = {
+  quantity: 'apparent permittivity',
+  unit: '1',
+  min: 2.386454823156588,
+  max: 90,
+  ends: '[]',
+  hint: 'below it the relation gives less than no water (a dry or lifted probe)',
+}
 const CONTENT: Domain = {
   quantity: 'water content',
   unit: 'm³/m³',
-  min: -0.0620001,
+  min: 0,
   max: 0.903802,
   ends: '[]',
-  hint: 'the relation gives no other water content for permittivities from 1 to 90',
+  hint: 'the relation reaches no other water content',
 }
 
 /** Where the relation of Ledieu and others (1986) was measured. */
@@ -28,7 +35,7 @@ export const validityLedieu1986: Validity = {
  * \theta = 0.1138\sqrt{\varepsilon} - 0.1758
  * ```
  *
- * @param apparent - Apparent relative permittivity. Unit: 1. Range: [1, 90].
+ * @param apparent - Apparent relative permittivity. Unit: 1. Range: [2.386455, 90].
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the range.
  * @validity Mineral soils; it reads too low in organic media.
@@ -49,7 +56,7 @@ export function waterContentLedieu1986(apparent: Permittivity): WaterContent {
  * \varepsilon = \left(\frac{\theta + 0.1758}{0.1138}\right)^2
  * ```
  *
- * @param content - Water content. Unit: m³/m³. Range: [-0.0620001, 0.903802].
+ * @param content - Water content. Unit: m³/m³. Range: [0, 0.903802].
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Mineral soils; it reads too low in organic media.
@@ -60,5 +67,6 @@ export function waterContentLedieu1986(apparent: Permittivity): WaterContent {
  * ```
  */
 export function permittivityLedieu1986(content: WaterContent): Permittivity {
-  return (((numberIn(content, CONTENT) + 0.1758) / 0.1138) ** 2) as Permittivity
+  // The rounding at the dry end is taken back, so that the relation takes what its inverse gives.
+  return Math.max(APPARENT.min, ((numberIn(content, CONTENT) + 0.1758) / 0.1138) ** 2) as Permittivity
 }

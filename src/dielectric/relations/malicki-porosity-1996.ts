@@ -1,17 +1,18 @@
 import type { Domain } from '../../quantity/domain.js'
+import type { Permittivity } from '../../quantity/generated/permittivity.js'
+import type { Porosity } from '../../quantity/generated/share.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Permittivity } from '../../quantity/permittivity.js'
-import type { Porosity } from '../../quantity/share.js'
 import type { Validity } from '../../quantity/validity.js'
-import type { WaterContent } from '../../quantity/water-content.js'
 import { APPARENT, POROSITY } from '../domains.js'
+import { contentBetween } from './content-between.js'
 import { reachedPermittivity } from './herkelrath-1991.js'
 
 const CONTENT: Domain = {
   quantity: 'water content',
   unit: 'm³/m³',
-  min: -0.4,
-  max: 1.5,
+  min: 0,
+  max: 1,
   ends: '[]',
   hint: 'give the volume of water per volume of medium',
 }
@@ -26,7 +27,7 @@ export interface PermittivityAndPorosity {
 
 /** A water content and the porosity of the medium. */
 export interface ContentAndPorosity {
-  /** Water content. Unit: m³/m³. Range: [-0.4, 1.5]. */
+  /** Water content. Unit: m³/m³. Range: [0, 1]. */
   readonly content: WaterContent
   /** Volume of pores per volume of medium. Unit: 1. Range: [0, 1]. */
   readonly porosity: Porosity
@@ -46,11 +47,11 @@ export const validityMalickiPorosity1996: Validity = {
  * \theta = \frac{\sqrt{\varepsilon} - 3.47 + 6.22\phi - 3.82\phi^2}{7.01 + 6.89\phi - 7.83\phi^2}
  * ```
  *
- * A result above the porosity says that the relation does not fit the medium.
+ * A result above the porosity says that the relation does not fit the medium; above 1 or below 0 it is refused.
  *
  * @param reading - Permittivity and porosity.
  * @returns Water content. Unit: m³/m³.
- * @throws `DomainError` outside the ranges.
+ * @throws `DomainError` outside the ranges, and where the relation gives less than no water or more water than volume.
  * @validity 62 media of porosity 0.33 to 0.95 [span from memory].
  * @source Malicki, M. A., Plagge, R. and Roth, C. H. (1996), European Journal of Soil Science 47:357-366, Eq. 12; coefficients checked in an independent open restatement
  * @example
@@ -61,7 +62,8 @@ export const validityMalickiPorosity1996: Validity = {
 export function waterContentMalickiPorosity1996(reading: PermittivityAndPorosity): WaterContent {
   const root = Math.sqrt(numberIn(reading.apparent, APPARENT, 'apparent'))
   const porosity = numberIn(reading.porosity, POROSITY, 'porosity')
-  return ((root - dryRoot(porosity)) / slope(porosity)) as WaterContent
+  const content = (root - dryRoot(porosity)) / slope(porosity)
+  return contentBetween(content, 1, reading.apparent, (theta) => (dryRoot(porosity) + slope(porosity) * theta) ** 2)
 }
 
 /**

@@ -1,20 +1,28 @@
-import { type Cubic, cubicAt, cubicRoot } from '../../numerics/cubic.js'
+import { type Cubic, cubicAt } from '../../numerics/cubic.js'
 import type { Domain } from '../../quantity/domain.js'
+import type { Permittivity } from '../../quantity/generated/permittivity.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Permittivity } from '../../quantity/permittivity.js'
 import type { Validity } from '../../quantity/validity.js'
-import type { WaterContent } from '../../quantity/water-content.js'
-import { APPARENT } from '../domains.js'
+import { rootIn } from './root-in.js'
 
 const COEFFICIENTS: Cubic = [-0.0733, 0.0417, -8.01e-4, 5.56e-6]
 
+const APPARENT: Domain = {
+  quantity: 'apparent permittivity',
+  unit: '1',
+  min: 1.8206620534848712,
+  max: 80.81900064591517,
+  ends: '[]',
+  hint: 'below it the relation gives less than no water (a dry or lifted probe), above it more water than volume',
+}
 const CONTENT: Domain = {
   quantity: 'water content',
   unit: 'm³/m³',
-  min: -0.0323955,
-  max: 1.2448401,
+  min: 0,
+  max: 1,
   ends: '[]',
-  hint: 'the relation gives no other water content for permittivities from 1 to 90',
+  hint: 'the relation reaches no other water content',
 }
 
 /** Where the relation of Myllys and Simojoki (1996) was measured. */
@@ -33,7 +41,7 @@ export const validityMyllysSimojoki1996: Validity = {
  *
  * The curve is flat between permittivities of 40 and 50: one unit there is only 0.003 m³/m³, so the reverse is uncertain.
  *
- * @param apparent - Apparent relative permittivity. Unit: 1. Range: [1, 90].
+ * @param apparent - Apparent relative permittivity. Unit: 1. Range: [1.820663, 80.819].
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the range.
  * @validity Cultivated Sphagnum and Carex peat of 0.3 to 0.4 g/cm³, water content 0.3 to 0.8; a peat mix in a container needs its own calibration.
@@ -54,7 +62,7 @@ export function waterContentMyllysSimojoki1996(apparent: Permittivity): WaterCon
  * \varepsilon : \; \theta(\varepsilon) = \theta
  * ```
  *
- * @param content - Water content. Unit: m³/m³. Range: [-0.0323955, 1.2448401].
+ * @param content - Water content. Unit: m³/m³. Range: [0, 1].
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Cultivated Sphagnum and Carex peat of 0.3 to 0.4 g/cm³, water content 0.3 to 0.8; a peat mix in a container needs its own calibration.
@@ -65,6 +73,5 @@ export function waterContentMyllysSimojoki1996(apparent: Permittivity): WaterCon
  * ```
  */
 export function permittivityMyllysSimojoki1996(content: WaterContent): Permittivity {
-  // The cubic rises all the way, so the bracket holds exactly one root; it is a little wider than the domain.
-  return cubicRoot(COEFFICIENTS, numberIn(content, CONTENT), 0.999, 90.001) as Permittivity
+  return rootIn(APPARENT, COEFFICIENTS, numberIn(content, CONTENT))
 }

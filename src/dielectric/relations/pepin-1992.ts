@@ -1,20 +1,28 @@
-import { type Cubic, cubicAt, cubicRoot } from '../../numerics/cubic.js'
+import { type Cubic, cubicAt } from '../../numerics/cubic.js'
 import type { Domain } from '../../quantity/domain.js'
+import type { Permittivity } from '../../quantity/generated/permittivity.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Permittivity } from '../../quantity/permittivity.js'
 import type { Validity } from '../../quantity/validity.js'
-import type { WaterContent } from '../../quantity/water-content.js'
-import { APPARENT } from '../domains.js'
+import { rootIn } from './root-in.js'
 
 const COEFFICIENTS: Cubic = [0.085, 0.0192, -9.5e-5, 0]
 
+const APPARENT: Domain = {
+  quantity: 'apparent permittivity',
+  unit: '1',
+  min: 1,
+  max: 76.96829223442624,
+  ends: '[]',
+  hint: 'above it the relation gives more water than volume',
+}
 const CONTENT: Domain = {
   quantity: 'water content',
   unit: 'm³/m³',
   min: 0.1041049,
-  max: 1.0435001,
+  max: 1,
   ends: '[]',
-  hint: 'the relation gives no other water content for permittivities from 1 to 90',
+  hint: 'the relation reaches no other water content',
 }
 
 /** Where the relation of Pepin, Plamondon and Stein (1992) was measured. */
@@ -33,7 +41,7 @@ export const validityPepin1992: Validity = {
  *
  * It reads 0.10 m³/m³ in air, so it does not serve for dry peat.
  *
- * @param apparent - Apparent relative permittivity. Unit: 1. Range: [1, 90].
+ * @param apparent - Apparent relative permittivity. Unit: 1. Range: [1, 76.96829].
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the range.
  * @validity Peat of a forest bog, six depths pooled; a peat mix in a container needs its own calibration.
@@ -54,7 +62,7 @@ export function waterContentPepin1992(apparent: Permittivity): WaterContent {
  * \varepsilon : \; \theta(\varepsilon) = \theta
  * ```
  *
- * @param content - Water content. Unit: m³/m³. Range: [0.1041049, 1.0435001].
+ * @param content - Water content. Unit: m³/m³. Range: [0.1041049, 1].
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Peat of a forest bog, six depths pooled; a peat mix in a container needs its own calibration.
@@ -65,6 +73,5 @@ export function waterContentPepin1992(apparent: Permittivity): WaterContent {
  * ```
  */
 export function permittivityPepin1992(content: WaterContent): Permittivity {
-  // The cubic rises all the way, so the bracket holds exactly one root; it is a little wider than the domain.
-  return cubicRoot(COEFFICIENTS, numberIn(content, CONTENT), 0.999, 90.001) as Permittivity
+  return rootIn(APPARENT, COEFFICIENTS, numberIn(content, CONTENT))
 }

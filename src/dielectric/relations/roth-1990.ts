@@ -1,9 +1,10 @@
 import { InputError } from '../../quantity/errors.js'
+import type { Permittivity } from '../../quantity/generated/permittivity.js'
+import type { Porosity } from '../../quantity/generated/share.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Permittivity } from '../../quantity/permittivity.js'
-import type { Porosity } from '../../quantity/share.js'
-import type { WaterContent } from '../../quantity/water-content.js'
 import { AIR, APPARENT, CONTENT, MIXING_EXPONENT, POROSITY, SOLIDS, WATER } from '../domains.js'
+import { contentBetween } from './content-between.js'
 
 /** Solids, water and air, and how they lie in the field. */
 export interface ThreePhases {
@@ -77,11 +78,11 @@ export function permittivityRoth1990(medium: ThreePhaseMedium): Permittivity {
  * \theta = \frac{\varepsilon^{\alpha} - (1 - \phi)\,\varepsilon_s^{\alpha} - \phi\,\varepsilon_a^{\alpha}}{\varepsilon_w^{\alpha} - \varepsilon_a^{\alpha}}
  * ```
  *
- * A result below 0 or above the porosity is returned as it is: it says that probe and assumed medium do not agree.
+ * A result below 0 or above the porosity is refused: probe and assumed medium do not agree.
  *
  * @param reading - The phases and the permittivity.
  * @returns Water content. Unit: m³/m³.
- * @throws `DomainError` outside the ranges.
+ * @throws `DomainError` outside the ranges, and where the result would be below 0 or above the porosity.
  * @source Roth, K., Schulin, R., Flühler, H. and Attinger, W. (1990), Water Resources Research 26:2267-2273, solved for the water content [from memory]
  * @example
  * ```ts
@@ -97,7 +98,14 @@ export function permittivityRoth1990(medium: ThreePhaseMedium): Permittivity {
  */
 export function waterContentRoth1990(reading: ThreePhaseReading): WaterContent {
   const { dry, gain, exponent } = phaseTerms(reading)
-  return ((numberIn(reading.apparent, APPARENT, 'apparent') ** exponent - dry) / gain) as WaterContent
+  const content = shownContent(reading)
+  return contentBetween(content, reading.porosity, reading.apparent, (theta) => (dry + theta * gain) ** (1 / exponent))
+}
+
+/** The water content that the equation gives, also where there is no room for it. */
+export function shownContent(reading: ThreePhaseReading): number {
+  const { dry, gain, exponent } = phaseTerms(reading)
+  return (numberIn(reading.apparent, APPARENT, 'apparent') ** exponent - dry) / gain
 }
 
 function phaseTerms(phases: ThreePhases): { dry: number; gain: number; exponent: number } {

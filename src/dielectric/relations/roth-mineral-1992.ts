@@ -1,27 +1,28 @@
-import { type Cubic, cubicAt, cubicRoot } from '../../numerics/cubic.js'
+import { type Cubic, cubicAt } from '../../numerics/cubic.js'
 import type { Domain } from '../../quantity/domain.js'
+import type { Permittivity } from '../../quantity/generated/permittivity.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Permittivity } from '../../quantity/permittivity.js'
 import type { Validity } from '../../quantity/validity.js'
-import type { WaterContent } from '../../quantity/water-content.js'
+import { rootIn } from './root-in.js'
 
 const COEFFICIENTS: Cubic = [-0.0728, 0.0448, -0.00195, 3.61e-5]
 
 const APPARENT: Domain = {
   quantity: 'apparent permittivity',
   unit: '1',
-  min: 1,
-  max: 42,
+  min: 1.7546581904603111,
+  max: 41.3814295645861,
   ends: '[]',
-  hint: 'air reads 1; above 42 this cubic gives more water than volume',
+  hint: 'below it the relation gives less than no water (a dry or lifted probe), above it more water than volume',
 }
 const CONTENT: Domain = {
   quantity: 'water content',
   unit: 'm³/m³',
-  min: -0.029914,
-  max: 1.0435769,
+  min: 0,
+  max: 1,
   ends: '[]',
-  hint: 'the relation gives no other water content for permittivities from 1 to 42',
+  hint: 'the relation reaches no other water content',
 }
 
 /** Where the relation of Roth, Malicki and Plagge (1992) was measured. */
@@ -41,7 +42,7 @@ export const validityRothMineral1992: Validity = {
  * The cubic climbs steeply when it leaves its data and gives more water than volume above a permittivity of 42, so it ends
  * there; where such readings occur use another relation or an own calibration.
  *
- * @param apparent - Apparent relative permittivity. Unit: 1. Range: [1, 42].
+ * @param apparent - Apparent relative permittivity. Unit: 1. Range: [1.754659, 41.38142].
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the range.
  * @validity Mineral soils, permittivity up to about 40; organic media and stone wool need their own calibration.
@@ -62,7 +63,7 @@ export function waterContentRothMineral1992(apparent: Permittivity): WaterConten
  * \varepsilon : \; \theta(\varepsilon) = \theta
  * ```
  *
- * @param content - Water content. Unit: m³/m³. Range: [-0.029914, 1.0435769].
+ * @param content - Water content. Unit: m³/m³. Range: [0, 1].
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Mineral soils, permittivity up to about 40; organic media and stone wool need their own calibration.
@@ -73,6 +74,5 @@ export function waterContentRothMineral1992(apparent: Permittivity): WaterConten
  * ```
  */
 export function permittivityRothMineral1992(content: WaterContent): Permittivity {
-  // The cubic rises all the way, so the bracket holds exactly one root; it is a little wider than the domain.
-  return cubicRoot(COEFFICIENTS, numberIn(content, CONTENT), 0.999, 42.001) as Permittivity
+  return rootIn(APPARENT, COEFFICIENTS, numberIn(content, CONTENT))
 }

@@ -1,20 +1,28 @@
-import { type Cubic, cubicAt, cubicRoot } from '../../numerics/cubic.js'
+import { type Cubic, cubicAt } from '../../numerics/cubic.js'
 import type { Domain } from '../../quantity/domain.js'
+import type { Permittivity } from '../../quantity/generated/permittivity.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Permittivity } from '../../quantity/permittivity.js'
 import type { Validity } from '../../quantity/validity.js'
-import type { WaterContent } from '../../quantity/water-content.js'
-import { APPARENT } from '../domains.js'
+import { rootIn } from './root-in.js'
 
 const COEFFICIENTS: Cubic = [-0.0233, 0.0285, -4.31e-4, 3.04e-6]
 
+const APPARENT: Domain = {
+  quantity: 'apparent permittivity',
+  unit: '1',
+  min: 1,
+  max: 76.77311158318973,
+  ends: '[]',
+  hint: 'above it the relation gives more water than volume',
+}
 const CONTENT: Domain = {
   quantity: 'water content',
   unit: 'm³/m³',
   min: 0.004772,
-  max: 1.2667601,
+  max: 1,
   ends: '[]',
-  hint: 'the relation gives no other water content for permittivities from 1 to 90',
+  hint: 'the relation reaches no other water content',
 }
 
 /** Where the relation of Roth, Malicki and Plagge (1992) was measured. */
@@ -31,9 +39,9 @@ export const validityRothOrganic1992: Validity = {
  * \theta = -0.0233 + 0.0285\varepsilon - 4.31\times10^{-4}\varepsilon^2 + 3.04\times10^{-6}\varepsilon^3
  * ```
  *
- * It gives 1.06 m³/m³ in pure water; a value above the porosity says that the relation does not fit the medium.
+ * In pure water it would give 1.06 m³/m³; what is above 1 is refused, and a value above the porosity says that the relation does not fit.
  *
- * @param apparent - Apparent relative permittivity. Unit: 1. Range: [1, 90].
+ * @param apparent - Apparent relative permittivity. Unit: 1. Range: [1, 76.77311].
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the range.
  * @validity Organic soils of 0.26 to 0.77 g/cm³, permittivity up to about 75; not coir, bark or stone wool.
@@ -54,7 +62,7 @@ export function waterContentRothOrganic1992(apparent: Permittivity): WaterConten
  * \varepsilon : \; \theta(\varepsilon) = \theta
  * ```
  *
- * @param content - Water content. Unit: m³/m³. Range: [0.004772, 1.2667601].
+ * @param content - Water content. Unit: m³/m³. Range: [0.004772, 1].
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Organic soils of 0.26 to 0.77 g/cm³, permittivity up to about 75; not coir, bark or stone wool.
@@ -65,6 +73,5 @@ export function waterContentRothOrganic1992(apparent: Permittivity): WaterConten
  * ```
  */
 export function permittivityRothOrganic1992(content: WaterContent): Permittivity {
-  // The cubic rises all the way, so the bracket holds exactly one root; it is a little wider than the domain.
-  return cubicRoot(COEFFICIENTS, numberIn(content, CONTENT), 0.999, 90.001) as Permittivity
+  return rootIn(APPARENT, COEFFICIENTS, numberIn(content, CONTENT))
 }

@@ -1,8 +1,8 @@
 import type { Domain } from '../../quantity/domain.js'
-import { InputError } from '../../quantity/errors.js'
+import { DomainError, InputError } from '../../quantity/errors.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { RawReading } from '../../quantity/raw-reading.js'
-import type { WaterContent } from '../../quantity/water-content.js'
 
 const READING: Domain = {
   quantity: 'raw reading',
@@ -40,7 +40,7 @@ const CONTENT: Domain = {
   quantity: 'water content',
   unit: 'm³/m³',
   min: 0,
-  max: 2,
+  max: 1,
   ends: '[]',
   hint: 'give the volume of water per volume of medium',
 }
@@ -71,7 +71,7 @@ export interface ScaledFrequencyReading extends ScaledFrequencyLaw {
 
 /** A water content and the law that gave it. */
 export interface ScaledFrequencyContent extends ScaledFrequencyLaw {
-  /** Water content. Unit: m³/m³. Range: [0, 2]. */
+  /** Water content. Unit: m³/m³. Range: [0, 1]. */
   readonly content: WaterContent
 }
 
@@ -113,7 +113,7 @@ export function scaledFrequency(readings: AirMediumWater): number {
  *
  * @param reading - Scaled frequency and the two coefficients.
  * @returns Water content. Unit: m³/m³.
- * @throws `DomainError` outside the ranges.
+ * @throws `DomainError` outside the ranges, and where the law gives more water than volume.
  * @validity The medium and kind of probe for which the coefficients were fitted.
  * @source Paltineanu, I. C. and Starr, J. L. (1997), Soil Science Society of America Journal 61:1576-1585 [from memory]
  * @example
@@ -123,8 +123,12 @@ export function scaledFrequency(readings: AirMediumWater): number {
  */
 export function waterContentPaltineanuStarr1997(reading: ScaledFrequencyReading): WaterContent {
   const scaled = numberIn(reading.scaled, SCALED, 'scaled')
-  return (numberIn(reading.factor, FACTOR, 'factor') *
-    scaled ** numberIn(reading.exponent, EXPONENT, 'exponent')) as WaterContent
+  const factor = numberIn(reading.factor, FACTOR, 'factor')
+  const exponent = numberIn(reading.exponent, EXPONENT, 'exponent')
+  const content = factor * scaled ** exponent
+  if (content <= 1) return content as WaterContent
+  const hint = 'above it the law gives more water than volume'
+  throw new DomainError(scaled, { ...SCALED, max: (1 / factor) ** (1 / exponent), hint }, 'scaled')
 }
 
 /**

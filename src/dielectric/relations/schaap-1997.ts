@@ -1,8 +1,9 @@
 import type { Domain } from '../../quantity/domain.js'
+import type { Permittivity } from '../../quantity/generated/permittivity.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Permittivity } from '../../quantity/permittivity.js'
-import type { WaterContent } from '../../quantity/water-content.js'
 import { APPARENT } from '../domains.js'
+import { contentBetween } from './content-between.js'
 import { reachedPermittivity } from './herkelrath-1991.js'
 
 const SLOPE: Domain = {
@@ -33,7 +34,7 @@ const CONTENT: Domain = {
   quantity: 'water content',
   unit: 'm³/m³',
   min: 0,
-  max: 2,
+  max: 1,
   ends: '(]',
   hint: 'give a water content above zero: at zero any dry permittivity fits',
 }
@@ -56,7 +57,7 @@ export interface SquareRootPowerReading extends SquareRootPower {
 
 /** A water content and the power law that gave it. */
 export interface SquareRootPowerContent extends SquareRootPower {
-  /** Water content. Unit: m³/m³. Range: (0, 2]. */
+  /** Water content. Unit: m³/m³. Range: (0, 1]. */
   readonly content: WaterContent
 }
 
@@ -72,7 +73,7 @@ export interface SquareRootPowerContent extends SquareRootPower {
  *
  * @param reading - Permittivity and the three coefficients.
  * @returns Water content. Unit: m³/m³.
- * @throws `DomainError` outside the ranges.
+ * @throws `DomainError` outside the ranges, and where the law gives more water than volume.
  * @validity The medium, packing and probe for which the coefficients were fitted.
  * @source Schaap, M. G., de Lange, L. and Heimovaara, T. J. (1997), Soil Technology 11:205-217 (form) [from memory]
  * @example
@@ -84,7 +85,8 @@ export function waterContentSchaap1997(reading: SquareRootPowerReading): WaterCo
   const root = Math.sqrt(numberIn(reading.apparent, APPARENT, 'apparent'))
   const line = numberIn(reading.slope, SLOPE, 'slope') * root - numberIn(reading.offset, OFFSET, 'offset')
   const exponent = numberIn(reading.exponent, EXPONENT, 'exponent')
-  return (line > 0 ? line ** exponent : 0) as WaterContent
+  const inverse = (theta: number) => ((theta ** (1 / exponent) + reading.offset) / reading.slope) ** 2
+  return contentBetween(line > 0 ? line ** exponent : 0, 1, reading.apparent, inverse)
 }
 
 /**

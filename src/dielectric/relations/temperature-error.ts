@@ -1,11 +1,11 @@
+import type { Permittivity } from '../../quantity/generated/permittivity.js'
+import type { Porosity } from '../../quantity/generated/share.js'
+import type { Temperature } from '../../quantity/generated/temperature.js'
+import type { WaterContent, WaterContentChange } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Permittivity } from '../../quantity/permittivity.js'
-import type { Porosity } from '../../quantity/share.js'
-import type { Temperature } from '../../quantity/temperature.js'
-import type { WaterContent, WaterContentChange } from '../../quantity/water-content.js'
 import { waterPermittivityWeast1986 } from '../../water/permittivity-weast-1986.js'
 import { CONTENT, LIQUID } from '../domains.js'
-import { permittivityRoth1990, waterContentRoth1990 } from './roth-1990.js'
+import { permittivityRoth1990, shownContent } from './roth-1990.js'
 
 /** A medium that is read at another temperature than that of its calibration. */
 export interface WarmedMedium {
@@ -69,7 +69,8 @@ export function temperatureErrorRoth1990(medium: WarmedMedium): TemperatureError
     numberIn(medium.referenceTemperature, LIQUID, 'referenceTemperature') as Temperature,
   )
   const read = permittivityRoth1990({ ...medium, water: warm })
-  const apparent = waterContentRoth1990({ ...medium, apparent: read, water: reference })
+  // What a probe shows may lie above the porosity; that is the error that is wanted.
+  const apparent = shownContent({ ...medium, apparent: read, water: reference }) as WaterContent
   return { apparent, error: (apparent - medium.content) as WaterContentChange }
 }
 

@@ -1,25 +1,25 @@
 import { rootBetween } from '../../numerics/root.js'
 import type { Domain } from '../../quantity/domain.js'
+import type { Permittivity } from '../../quantity/generated/permittivity.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Permittivity } from '../../quantity/permittivity.js'
 import type { Validity } from '../../quantity/validity.js'
-import type { WaterContent } from '../../quantity/water-content.js'
 
 const APPARENT: Domain = {
   quantity: 'apparent permittivity',
   unit: '1',
-  min: 1,
-  max: 90,
+  min: 1.880711916479125,
+  max: 81.44688230309151,
   ends: '[]',
-  hint: 'convert raw counts first',
+  hint: 'below it the relation gives less than no water (a dry or lifted probe), above it more water than volume',
 }
 const CONTENT: Domain = {
   quantity: 'water content',
   unit: 'm³/m³',
-  min: -0.0243457,
-  max: 1.2547,
+  min: 0,
+  max: 1,
   ends: '[]',
-  hint: 'the relation gives no other water content for permittivities from 1 to 90',
+  hint: 'the relation reaches no other water content',
 }
 
 /** Where the relation of Topp, Davis and Annan (1980) was measured. */
@@ -36,10 +36,10 @@ export const validityTopp1980: Validity = {
  * \theta = -5.3\times10^{-2} + 2.92\times10^{-2}\varepsilon - 5.5\times10^{-4}\varepsilon^2 + 4.3\times10^{-6}\varepsilon^3
  * ```
  *
- * Below a permittivity of about 1.88 the value is negative; it is returned as it is, so that a dry or lifted probe
- * stays visible.
+ * Below a permittivity of about 1.88 it would give less than no water, above 81.4 more water than volume: both are refused, so that a dry
+ * or lifted probe and a wet peat are not taken for a soil.
  *
- * @param apparent - Apparent relative permittivity. Unit: 1. Range: [1, 90].
+ * @param apparent - Apparent relative permittivity. Unit: 1. Range: [1.880712, 81.44688].
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the range.
  * @validity Mineral soils, permittivity 3 to 40; organic media and stone wool need their own calibration.
@@ -61,7 +61,7 @@ export function waterContentTopp1980(apparent: Permittivity): WaterContent {
  * \varepsilon : \; \theta(\varepsilon) = \theta
  * ```
  *
- * @param content - Water content. Unit: m³/m³. Range: [-0.0243457, 1.2547].
+ * @param content - Water content. Unit: m³/m³. Range: [0, 1].
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Mineral soils, water content 0 to 0.55.
@@ -74,11 +74,13 @@ export function waterContentTopp1980(apparent: Permittivity): WaterContent {
 export function permittivityTopp1980(content: WaterContent): Permittivity {
   const theta = numberIn(content, CONTENT)
   // The cubic rises everywhere (its slope has no real root), so the bracket holds exactly one root.
-  return rootBetween(
+  const root = rootBetween(
     (e) => [cubic(e) - theta, (3 * 4.3e-6 * e - 2 * 5.5e-4) * e + 2.92e-2],
-    0.999,
-    90.001,
-  ) as Permittivity
+    APPARENT.min - 1e-3,
+    APPARENT.max + 1e-3,
+  )
+  // The rounding at the ends is taken back, so that the relation takes what its inverse gives.
+  return Math.min(APPARENT.max, Math.max(APPARENT.min, root)) as Permittivity
 }
 
 function cubic(e: number): number {

@@ -1,7 +1,7 @@
 import { cubicAt } from '../../numerics/cubic.js'
+import type { Permittivity } from '../../quantity/generated/permittivity.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Permittivity } from '../../quantity/permittivity.js'
-import type { WaterContent } from '../../quantity/water-content.js'
 import { APPARENT, CONTENT } from '../domains.js'
 
 /**

@@ -1,8 +1,8 @@
 import type { Domain } from '../../quantity/domain.js'
-import type { Duration } from '../../quantity/duration.js'
+import type { Duration } from '../../quantity/generated/duration.js'
+import type { Length } from '../../quantity/generated/length.js'
+import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Length } from '../../quantity/length.js'
-import type { Permittivity } from '../../quantity/permittivity.js'
 import { APPARENT } from '../domains.js'
 
 /** Speed of light in a vacuum in cm/s, by definition of the metre. */

@@ -1,11 +1,12 @@
-import type { BulkDensity } from '../../quantity/density.js'
 import { InputError } from '../../quantity/errors.js'
+import type { BulkDensity } from '../../quantity/generated/density.js'
+import type { Permittivity } from '../../quantity/generated/permittivity.js'
+import type { MassFraction } from '../../quantity/generated/share.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Permittivity } from '../../quantity/permittivity.js'
-import type { MassFraction } from '../../quantity/share.js'
 import type { Validity } from '../../quantity/validity.js'
-import type { WaterContent } from '../../quantity/water-content.js'
 import { APPARENT, BULK_DENSITY, CONTENT, SHARE_OF_MASS, WATER } from '../domains.js'
+import { contentBetween } from './content-between.js'
 
 const ICE = 3.2
 const ROCK = 5.5
@@ -83,18 +84,16 @@ export const validityWangSchmugge1980: Validity = {
  */
 export function permittivityWangSchmugge1980(soil: WetSoilOfWangSchmugge): WangSchmuggeResult {
   const theta = numberIn(soil.content, CONTENT, 'content')
-  const { porosity, transition, wiltingPoint, gamma, water, dry } = soilConstants(soil)
+  const constants = soilConstants(soil)
+  const { porosity, transition, wiltingPoint, gamma } = constants
   if (theta > porosity)
     throw new InputError(
       'content, bulkDensity',
       `a water content of ${theta} does not fit into a porosity of ${porosity}`,
       'check the bulk density',
     )
-  const bound = Math.min(theta, transition)
-  const freed = ICE + (water - ICE) * (bound / transition) * gamma
-  const permittivity = dry + bound * (freed - AIR) + (theta - bound) * (water - AIR)
   return {
-    permittivity: permittivity as Permittivity,
+    permittivity: mixed(constants, theta) as Permittivity,
     transition: transition as WaterContent,
     wiltingPoint: wiltingPoint as WaterContent,
     gamma,
@@ -108,12 +107,12 @@ export function permittivityWangSchmugge1980(soil: WetSoilOfWangSchmugge): WangS
  * \theta : \; \varepsilon(\theta) = \varepsilon
  * ```
  *
- * Below the transition it is the positive root of a quadratic, above it a straight line. Above the porosity it is returned as it
- * is; below the permittivity of the dry soil there is none.
+ * Below the transition it is the positive root of a quadratic, above it a straight line. Above the porosity and
+ * below the permittivity of the dry soil there is none.
  *
  * @param soil - The soil and the permittivity.
  * @returns Water content. Unit: m³/m³.
- * @throws `DomainError` outside the ranges; `InputError` when the permittivity is below that of the dry soil.
+ * @throws `DomainError` outside the ranges, and where the result would be above the porosity; `InputError` when the permittivity is below that of the dry soil.
  * @validity Mineral soils at 1.4 to 5 GHz; not for organic media.
  * @source Wang, J. R. and Schmugge, T. J. (1980), IEEE Transactions on Geoscience and Remote Sensing GE-18:288-295, solved for the water content
  * @example
@@ -128,7 +127,8 @@ export function permittivityWangSchmugge1980(soil: WetSoilOfWangSchmugge): WangS
  * ```
  */
 export function waterContentWangSchmugge1980(soil: ReadSoilOfWangSchmugge): WaterContent {
-  const { transition, gamma, water, dry } = soilConstants(soil)
+  const constants = soilConstants(soil)
+  const { porosity, transition, gamma, water, dry } = constants
   const gained = numberIn(soil.apparent, APPARENT, 'apparent') - dry
   if (gained < -1e-12)
     throw new InputError(
@@ -139,10 +139,20 @@ export function waterContentWangSchmugge1980(soil: ReadSoilOfWangSchmugge): Wate
   const curve = ((water - ICE) * gamma) / transition
   const line = ICE - AIR
   const atTransition = transition * (line + curve * transition)
-  if (gained > atTransition) return (transition + (gained - atTransition) / (water - AIR)) as WaterContent
   // The form of the quadratic root that does not cancel for small gains.
   const gain = Math.max(0, gained)
-  return ((2 * gain) / (line + Math.sqrt(line * line + 4 * curve * gain))) as WaterContent
+  const content =
+    gained > atTransition
+      ? transition + (gained - atTransition) / (water - AIR)
+      : (2 * gain) / (line + Math.sqrt(line * line + 4 * curve * gain))
+  return contentBetween(content, porosity, soil.apparent, (theta) => mixed(constants, theta))
+}
+
+/** The mixing model: bound water between ice and water up to the transition, free water above it. */
+function mixed({ transition, gamma, water, dry }: ReturnType<typeof soilConstants>, theta: number): number {
+  const bound = Math.min(theta, transition)
+  const freed = ICE + (water - ICE) * (bound / transition) * gamma
+  return dry + bound * (freed - AIR) + (theta - bound) * (water - AIR)
 }
 
 function soilConstants(soil: SoilOfWangSchmugge) {

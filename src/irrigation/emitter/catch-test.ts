@@ -1,9 +1,9 @@
-import type { Duration } from '../../quantity/duration.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
-import type { Flow } from '../../quantity/flow.js'
+import type { Duration } from '../../quantity/generated/duration.js'
+import type { Flow } from '../../quantity/generated/flow.js'
+import type { Share } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Share } from '../../quantity/share.js'
 import { EFFICIENCY, ON_TIME, RUN_TIME, VALVE_TIME } from '../domains.js'
 import {
   christiansenUniformity,

@@ -1,9 +1,9 @@
 import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
-import type { Flow } from '../../quantity/flow.js'
+import type { Flow } from '../../quantity/generated/flow.js'
+import type { Pressure } from '../../quantity/generated/pressure.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Pressure } from '../../quantity/pressure.js'
 import { EMITTER_FLOW } from '../domains.js'
 
 const COEFFICIENT: Domain = {

@@ -1,6 +1,6 @@
 import type { Domain } from '../../quantity/domain.js'
-import type { Duration } from '../../quantity/duration.js'
 import { InputError } from '../../quantity/errors.js'
+import type { Duration } from '../../quantity/generated/duration.js'
 import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
 import { MOTOR_STARTS } from './motor-starts-table.js'
 

@@ -1,7 +1,7 @@
 import type { Domain } from '../../quantity/domain.js'
-import type { Flow } from '../../quantity/flow.js'
+import type { Flow } from '../../quantity/generated/flow.js'
+import type { Share } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Share } from '../../quantity/share.js'
 import { EMITTER_FLOW, EMITTERS } from '../domains.js'
 
 const VARIATION: Domain = {

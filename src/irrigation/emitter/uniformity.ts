@@ -1,7 +1,7 @@
 import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
+import type { Share } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Share } from '../../quantity/share.js'
 
 const CATCH: Domain = {
   quantity: 'catch',

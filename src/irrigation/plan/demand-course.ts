@@ -1,8 +1,8 @@
 import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
+import type { Share } from '../../quantity/generated/share.js'
+import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Share } from '../../quantity/share.js'
-import type { Volume } from '../../quantity/volume.js'
 
 const TOTAL: Domain = {
   quantity: 'demand of the day',

@@ -20,7 +20,7 @@ import { checkTrigger, dueSteps, stepOf } from './plan-trigger.js'
 import { DROP, demandAt, type Planning } from './planning.js'
 
 const STEP: Domain = {
-  quantity: 'step of the plan',
+  quantity: 'time',
   unit: 's',
   min: 30,
   max: 3600,
@@ -28,7 +28,7 @@ const STEP: Domain = {
   hint: 'take a minute or ten',
 }
 export const DEMAND: Domain = {
-  quantity: 'demand in a step',
+  quantity: 'demand',
   unit: 'L',
   min: 0,
   max: Infinity,

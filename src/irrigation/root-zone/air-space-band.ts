@@ -1,6 +1,6 @@
 import type { Domain } from '../../quantity/domain.js'
+import type { AirFilledPorosity } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { AirFilledPorosity } from '../../quantity/share.js'
 import { inBands, type RootZoneBand } from './root-zone-bands.js'
 
 const AIR: Domain = {

@@ -1,8 +1,8 @@
 import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
+import type { Temperature } from '../../quantity/generated/temperature.js'
+import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Temperature } from '../../quantity/temperature.js'
-import type { Volume } from '../../quantity/volume.js'
 import { GIVEN } from '../domains.js'
 
 const WATER: Domain = {

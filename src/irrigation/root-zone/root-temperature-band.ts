@@ -1,7 +1,7 @@
 import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
+import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Temperature } from '../../quantity/temperature.js'
 import { type Band, inBands, type RootZoneBand } from './root-zone-bands.js'
 
 const ROOTS: Domain = {
@@ -41,6 +41,7 @@ const ORGANISMS: Readonly<Record<RootZoneOrganism, Organism>> = {
     bands: [
       {
         upTo: 17,
+        below: true,
         band: 'not studied',
         level: 'note',
         says: 'colder than the temperatures at which the two species were compared',

@@ -1,7 +1,7 @@
-import type { PoreWaterEC, SolutionEC } from '../../quantity/electrical-conductivity.js'
 import { InputError } from '../../quantity/errors.js'
+import type { PoreWaterEC, SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
+import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Volume } from '../../quantity/volume.js'
 import { GIVEN } from '../domains.js'
 import { FEED_EC, STORE_EC, STORE_WATER } from './salt-domains.js'
 

@@ -1,6 +1,11 @@
 import type { Domain } from '../../quantity/domain.js'
-import type { DrainEC, PoreWaterEC, SaturatedExtractEC, SolutionEC } from '../../quantity/electrical-conductivity.js'
 import { InputError } from '../../quantity/errors.js'
+import type {
+  DrainEC,
+  PoreWaterEC,
+  SaturatedExtractEC,
+  SolutionEC,
+} from '../../quantity/generated/electrical-conductivity.js'
 import { numberIn } from '../../quantity/guard.js'
 import { type Band, inBands, type RootZoneBand } from '../root-zone/root-zone-bands.js'
 

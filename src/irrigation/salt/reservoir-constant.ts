@@ -1,9 +1,9 @@
 import type { Domain } from '../../quantity/domain.js'
-import type { Duration } from '../../quantity/duration.js'
-import type { PoreWaterEC, SolutionEC } from '../../quantity/electrical-conductivity.js'
 import { InputError } from '../../quantity/errors.js'
+import type { Duration } from '../../quantity/generated/duration.js'
+import type { PoreWaterEC, SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
+import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Volume } from '../../quantity/volume.js'
 import { APPLIED, FEED_EC, SOME_DRAINED, STORE_EC, STORE_WATER, UPTAKE_EC } from './salt-domains.js'
 
 const TIME: Domain = {

@@ -1,7 +1,7 @@
-import type { DrainEC, PoreWaterEC, SolutionEC } from '../../quantity/electrical-conductivity.js'
 import { InputError } from '../../quantity/errors.js'
+import type { DrainEC, PoreWaterEC, SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
+import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Volume } from '../../quantity/volume.js'
 import { USE } from '../domains.js'
 import { APPLIED, FEED_EC, STORE_EC, STORE_WATER, UPTAKE_EC } from './salt-domains.js'
 

@@ -1,9 +1,9 @@
-import type { DrainEC, SolutionEC } from '../../quantity/electrical-conductivity.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
+import type { DrainEC, SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
+import type { DrainFraction } from '../../quantity/generated/share.js'
+import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { DrainFraction } from '../../quantity/share.js'
-import type { Volume } from '../../quantity/volume.js'
 import { drainFraction } from './drain-fraction.js'
 import { DRAIN_EC, DRAINED, FEED_EC, STORE_WATER, UPTAKE_EC } from './salt-domains.js'
 

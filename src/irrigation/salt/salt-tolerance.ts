@@ -1,6 +1,6 @@
 import type { Domain } from '../../quantity/domain.js'
-import type { SaturatedExtractEC } from '../../quantity/electrical-conductivity.js'
 import { InputError } from '../../quantity/errors.js'
+import type { SaturatedExtractEC } from '../../quantity/generated/electrical-conductivity.js'
 import { numberIn } from '../../quantity/guard.js'
 import { SALT_TOLERANCE } from './salt-tolerance-table.js'
 

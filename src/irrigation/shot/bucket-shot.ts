@@ -1,7 +1,7 @@
+import type { DrainFraction } from '../../quantity/generated/share.js'
+import type { Volume } from '../../quantity/generated/volume.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { DrainFraction } from '../../quantity/share.js'
-import type { Volume } from '../../quantity/volume.js'
-import type { WaterContent } from '../../quantity/water-content.js'
 import { CAPACITY, GIVEN, SUBSTRATE, WATER_CONTENT } from '../domains.js'
 
 /** A container and the water that is poured into it. */

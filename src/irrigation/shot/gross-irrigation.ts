@@ -1,7 +1,7 @@
+import type { Share } from '../../quantity/generated/share.js'
+import type { Volume } from '../../quantity/generated/volume.js'
+import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Share } from '../../quantity/share.js'
-import type { Volume } from '../../quantity/volume.js'
-import type { WaterDepth } from '../../quantity/water-depth.js'
 import { EFFICIENCY, NET } from '../domains.js'
 
 /** Water that must reach the roots, and the share that does. */

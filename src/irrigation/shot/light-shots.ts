@@ -1,10 +1,10 @@
 import type { Domain } from '../../quantity/domain.js'
+import type { PlantDensity } from '../../quantity/generated/plant.js'
+import type { RadiationSum } from '../../quantity/generated/radiation-sum.js'
+import type { DrainFraction } from '../../quantity/generated/share.js'
+import type { Volume } from '../../quantity/generated/volume.js'
+import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { PlantDensity } from '../../quantity/plant.js'
-import type { RadiationSum } from '../../quantity/radiation-sum.js'
-import type { DrainFraction } from '../../quantity/share.js'
-import type { Volume } from '../../quantity/volume.js'
-import type { WaterDepth } from '../../quantity/water-depth.js'
 import { DRAIN_FRACTION } from '../domains.js'
 
 const THRESHOLD: Domain = {

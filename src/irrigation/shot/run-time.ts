@@ -1,7 +1,7 @@
 import type { Domain } from '../../quantity/domain.js'
-import type { Duration } from '../../quantity/duration.js'
+import type { Duration } from '../../quantity/generated/duration.js'
+import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Volume } from '../../quantity/volume.js'
 import { EMITTER_FLOW, EMITTERS, VALVE_TIME } from '../domains.js'
 import type { EmitterLine } from '../terms.js'
 

@@ -1,6 +1,6 @@
+import type { DrainFraction } from '../../quantity/generated/share.js'
+import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { DrainFraction } from '../../quantity/share.js'
-import type { Volume } from '../../quantity/volume.js'
 import { DRAIN_FRACTION, USE } from '../domains.js'
 
 /** What the plants took since the last shot, and how much of the next should drain. */

@@ -1,6 +1,6 @@
+import type { Share } from '../../quantity/generated/share.js'
+import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Share } from '../../quantity/share.js'
-import type { Volume } from '../../quantity/volume.js'
 import { GIVEN, SHARE, SUBSTRATE } from '../domains.js'
 
 /** A volume of water and the medium that takes it. */

@@ -1,5 +1,5 @@
+import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Volume } from '../../quantity/volume.js'
 import { CHANGE, DRAIN_FRACTION, SUBSTRATE } from '../domains.js'
 import type { ShotWish } from '../terms.js'
 

@@ -1,7 +1,7 @@
 import type { Domain } from '../../quantity/domain.js'
+import type { DrainFraction } from '../../quantity/generated/share.js'
+import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { DrainFraction } from '../../quantity/share.js'
-import type { Volume } from '../../quantity/volume.js'
 import { DRAIN_FRACTION, SHOT } from '../domains.js'
 
 const USE: Domain = {

@@ -1,7 +1,7 @@
-import type { Duration } from '../../quantity/duration.js'
-import type { ApplicationRate } from '../../quantity/evapotranspiration-hourly.js'
+import type { Duration } from '../../quantity/generated/duration.js'
+import type { ApplicationRate } from '../../quantity/generated/evapotranspiration-hourly.js'
+import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { WaterDepth } from '../../quantity/water-depth.js'
 import { INFILTRATION, ON_TIME, PONDING, RATE, RUN_TIME, SOAK } from '../domains.js'
 
 /** A run time that is to be given in parts. */

@@ -1,10 +1,10 @@
 import type { Domain } from '../../quantity/domain.js'
-import type { Duration } from '../../quantity/duration.js'
 import { InputError } from '../../quantity/errors.js'
-import type { Flow } from '../../quantity/flow.js'
+import type { Duration } from '../../quantity/generated/duration.js'
+import type { Flow } from '../../quantity/generated/flow.js'
+import type { Volume } from '../../quantity/generated/volume.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Volume } from '../../quantity/volume.js'
-import type { WaterContent } from '../../quantity/water-content.js'
 import { RUN_TIME, SUBSTRATE, WATER_CONTENT } from '../domains.js'
 
 const USE_RATE: Domain = {

@@ -1,9 +1,9 @@
-import type { Area } from '../../quantity/area.js'
 import type { Domain } from '../../quantity/domain.js'
+import type { Area } from '../../quantity/generated/area.js'
+import type { Mass } from '../../quantity/generated/mass.js'
+import type { Volume } from '../../quantity/generated/volume.js'
+import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Mass } from '../../quantity/mass.js'
-import type { Volume } from '../../quantity/volume.js'
-import type { WaterDepth } from '../../quantity/water-depth.js'
 import { WETTED_AREA } from '../domains.js'
 import { APPLIED, DRAINED } from '../salt/salt-domains.js'
 

@@ -1,8 +1,8 @@
 import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
+import type { Mass } from '../../quantity/generated/mass.js'
+import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Mass } from '../../quantity/mass.js'
-import type { Volume } from '../../quantity/volume.js'
 import { type ErrorBudget, firstOrderBudget, type UncertainReading } from './first-order-budget.js'
 
 /** How well the balance and the jug read. */

@@ -1,8 +1,8 @@
-import type { BulkDensity, WaterDensity } from '../../quantity/density.js'
 import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
+import type { BulkDensity, WaterDensity } from '../../quantity/generated/density.js'
+import type { GravimetricWaterContent, WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { GravimetricWaterContent, WaterContent } from '../../quantity/water-content.js'
 import { BULK_DENSITY, WATER_CONTENT, WATER_DENSITY } from './phase-domains.js'
 
 /** What ties water by mass to water by volume. */

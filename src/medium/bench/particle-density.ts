@@ -1,7 +1,7 @@
-import type { ParticleDensity } from '../../quantity/density.js'
 import { InputError } from '../../quantity/errors.js'
+import type { ParticleDensity } from '../../quantity/generated/density.js'
+import type { MassFraction } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { MassFraction } from '../../quantity/share.js'
 import { MASS_FRACTION, PARTICLE_DENSITY } from './phase-domains.js'
 
 /** One part of a mix. */

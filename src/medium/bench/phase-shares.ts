@@ -1,8 +1,8 @@
 import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
+import type { AirFilledPorosity, DegreeOfSaturation, Porosity, Share } from '../../quantity/generated/share.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { AirFilledPorosity, DegreeOfSaturation, Porosity, Share } from '../../quantity/share.js'
-import type { WaterContent } from '../../quantity/water-content.js'
 import { POROSITY, WATER_CONTENT } from './phase-domains.js'
 import { type MediumDensities, solidShare } from './porosity.js'
 

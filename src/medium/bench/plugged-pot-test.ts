@@ -1,7 +1,7 @@
+import type { AirFilledPorosity, Porosity } from '../../quantity/generated/share.js'
+import type { Volume } from '../../quantity/generated/volume.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { AirFilledPorosity, Porosity } from '../../quantity/share.js'
-import type { Volume } from '../../quantity/volume.js'
-import type { WaterContent } from '../../quantity/water-content.js'
 import {
   type BenchUncertainty,
   budgetsOf,

@@ -1,9 +1,9 @@
-import type { BulkDensity } from '../../quantity/density.js'
 import { InputError } from '../../quantity/errors.js'
-import type { Mass } from '../../quantity/mass.js'
-import type { AirFilledPorosity, Porosity } from '../../quantity/share.js'
-import type { Volume } from '../../quantity/volume.js'
-import type { GravimetricWaterContent, WaterContent } from '../../quantity/water-content.js'
+import type { BulkDensity } from '../../quantity/generated/density.js'
+import type { Mass } from '../../quantity/generated/mass.js'
+import type { AirFilledPorosity, Porosity } from '../../quantity/generated/share.js'
+import type { Volume } from '../../quantity/generated/volume.js'
+import type { GravimetricWaterContent, WaterContent } from '../../quantity/generated/water-content.js'
 import {
   type BenchUncertainty,
   budgetsOf,

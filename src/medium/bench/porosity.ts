@@ -1,7 +1,7 @@
-import type { BulkDensity, ParticleDensity } from '../../quantity/density.js'
 import { InputError } from '../../quantity/errors.js'
+import type { BulkDensity, ParticleDensity } from '../../quantity/generated/density.js'
+import type { Porosity } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Porosity } from '../../quantity/share.js'
 import { BULK_DENSITY, PARTICLE_DENSITY } from './phase-domains.js'
 
 /** The two densities that fix the porosity of a medium. */

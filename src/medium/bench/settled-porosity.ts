@@ -1,7 +1,7 @@
 import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
+import type { Porosity, Share } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Porosity, Share } from '../../quantity/share.js'
 import { POROSITY } from './phase-domains.js'
 
 /** A medium that was packed or has settled. */

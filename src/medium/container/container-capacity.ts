@@ -1,5 +1,5 @@
-import type { AirFilledPorosity } from '../../quantity/share.js'
-import type { WaterContent } from '../../quantity/water-content.js'
+import type { AirFilledPorosity } from '../../quantity/generated/share.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { type ContainerAtRest, meanContentAtRest } from './container-water.js'
 
 /**

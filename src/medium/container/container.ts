@@ -1,8 +1,8 @@
-import type { Area } from '../../quantity/area.js'
 import type { Domain } from '../../quantity/domain.js'
+import type { Area } from '../../quantity/generated/area.js'
+import type { Length } from '../../quantity/generated/length.js'
+import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Length } from '../../quantity/length.js'
-import type { Volume } from '../../quantity/volume.js'
 
 /** The space that the medium fills, as the area of its section at each height above the bottom. */
 export interface Container {

@@ -1,7 +1,7 @@
 import type { Domain } from '../../quantity/domain.js'
+import type { Volume } from '../../quantity/generated/volume.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Volume } from '../../quantity/volume.js'
-import type { WaterContent } from '../../quantity/water-content.js'
 import { type ContainerAtRest, checkBottomSuction, litresOf } from './container-water.js'
 
 /** A container that has dried at rest and the water that is given to it. */

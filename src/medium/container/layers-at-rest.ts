@@ -1,5 +1,5 @@
 import { InputError } from '../../quantity/errors.js'
-import type { SuctionHead } from '../../quantity/suction.js'
+import type { SuctionHead } from '../../quantity/generated/suction.js'
 import type { RetentionModel } from '../curves/retention-model.js'
 import type { Container } from './container.js'
 import { checkBottomSuction } from './container-water.js'

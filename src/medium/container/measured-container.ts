@@ -1,8 +1,8 @@
-import type { Area } from '../../quantity/area.js'
 import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
+import type { Area } from '../../quantity/generated/area.js'
+import type { Length } from '../../quantity/generated/length.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Length } from '../../quantity/length.js'
 import { type Container, containerOf } from './container.js'
 
 /** Sections of a container of any shape. */

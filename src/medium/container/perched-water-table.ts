@@ -1,9 +1,9 @@
 import { integrate } from '../../numerics/quadrature.js'
 import type { Domain } from '../../quantity/domain.js'
+import type { Length } from '../../quantity/generated/length.js'
+import type { AirFilledPorosity, Share } from '../../quantity/generated/share.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Length } from '../../quantity/length.js'
-import type { AirFilledPorosity, Share } from '../../quantity/share.js'
-import type { WaterContent } from '../../quantity/water-content.js'
 import type { RetentionModel } from '../curves/retention-model.js'
 import type { Container } from './container.js'
 

@@ -1,7 +1,7 @@
 import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
+import type { Length } from '../../quantity/generated/length.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { Length } from '../../quantity/length.js'
 import { type Container, checkExtent, containerOf } from './container.js'
 
 /** The measures of a square container with round corners. */

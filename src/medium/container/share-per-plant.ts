@@ -1,6 +1,6 @@
 import type { Domain } from '../../quantity/domain.js'
+import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
-import type { Volume } from '../../quantity/volume.js'
 
 /** A volume that plants share. */
 export interface SharedVolume {

@@ -1,5 +1,5 @@
 import { InputError } from '../../quantity/errors.js'
-import type { Length } from '../../quantity/length.js'
+import type { Length } from '../../quantity/generated/length.js'
 import { type Container, containerOf } from './container.js'
 
 /**

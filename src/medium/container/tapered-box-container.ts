@@ -1,4 +1,4 @@
-import type { Length } from '../../quantity/length.js'
+import type { Length } from '../../quantity/generated/length.js'
 import { type Container, checkExtent, containerOf } from './container.js'
 
 /** The measures of a box with slanting walls. */

@@ -1,6 +1,6 @@
 import type { Domain } from '../../quantity/domain.js'
+import type { SuctionHead } from '../../quantity/generated/suction.js'
 import { wholeNumberIn } from '../../quantity/guard.js'
-import type { SuctionHead } from '../../quantity/suction.js'
 import { checkBottomSuction } from './container-water.js'
 import { type ContainerWithPorosity, checkPorosity } from './water-and-air.js'
 

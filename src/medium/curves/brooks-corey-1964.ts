@@ -1,8 +1,8 @@
+import type { WaterCapacity } from '../../quantity/generated/inverse-suction.js'
+import type { Share } from '../../quantity/generated/share.js'
+import type { SuctionHead } from '../../quantity/generated/suction.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { WaterCapacity } from '../../quantity/inverse-suction.js'
-import type { Share } from '../../quantity/share.js'
-import type { SuctionHead } from '../../quantity/suction.js'
-import type { WaterContent } from '../../quantity/water-content.js'
 import {
   checkConnection,
   checkExponent,

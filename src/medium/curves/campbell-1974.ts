@@ -1,5 +1,5 @@
-import type { SuctionHead } from '../../quantity/suction.js'
-import type { WaterContent } from '../../quantity/water-content.js'
+import type { SuctionHead } from '../../quantity/generated/suction.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { powerLaw } from './brooks-corey-1964.js'
 import { checkExponent } from './curve-limits.js'
 import type { ConductiveModel } from './retention-model.js'

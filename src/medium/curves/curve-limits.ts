@@ -1,9 +1,9 @@
 import type { Domain } from '../../quantity/domain.js'
 import { DomainError, InputError } from '../../quantity/errors.js'
+import type { InverseSuction } from '../../quantity/generated/inverse-suction.js'
+import type { SuctionHead } from '../../quantity/generated/suction.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { InverseSuction } from '../../quantity/inverse-suction.js'
-import type { SuctionHead } from '../../quantity/suction.js'
-import type { WaterContent } from '../../quantity/water-content.js'
 
 const ANY_SUCTION: Domain = {
   quantity: 'suction',

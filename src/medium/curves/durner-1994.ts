@@ -1,9 +1,9 @@
 import { rootBetween } from '../../numerics/root.js'
 import type { Domain } from '../../quantity/domain.js'
+import type { InverseSuction, WaterCapacity } from '../../quantity/generated/inverse-suction.js'
+import type { Share } from '../../quantity/generated/share.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { InverseSuction, WaterCapacity } from '../../quantity/inverse-suction.js'
-import type { Share } from '../../quantity/share.js'
-import type { WaterContent } from '../../quantity/water-content.js'
 import {
   checkAlpha,
   checkConnection,

@@ -1,6 +1,6 @@
+import type { DegreeOfSaturation } from '../../quantity/generated/share.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { DegreeOfSaturation } from '../../quantity/share.js'
-import type { WaterContent } from '../../quantity/water-content.js'
 import { checkLimits } from './curve-limits.js'
 
 /** A water content between the limits of a curve. */

@@ -1,8 +1,8 @@
+import type { InverseSuction, WaterCapacity } from '../../quantity/generated/inverse-suction.js'
+import type { Share } from '../../quantity/generated/share.js'
+import type { SuctionHead } from '../../quantity/generated/suction.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { InverseSuction, WaterCapacity } from '../../quantity/inverse-suction.js'
-import type { Share } from '../../quantity/share.js'
-import type { SuctionHead } from '../../quantity/suction.js'
-import type { WaterContent } from '../../quantity/water-content.js'
 import {
   checkAlpha,
   checkLimits,

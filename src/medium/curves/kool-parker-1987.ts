@@ -1,6 +1,6 @@
 import type { Domain } from '../../quantity/domain.js'
+import type { InverseSuction } from '../../quantity/generated/inverse-suction.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { InverseSuction } from '../../quantity/inverse-suction.js'
 import type { ConductiveModel } from './retention-model.js'
 import { type VanGenuchtenParameters, vanGenuchten1980 } from './van-genuchten-1980.js'
 

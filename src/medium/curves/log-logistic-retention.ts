@@ -1,5 +1,5 @@
-import type { SuctionHead } from '../../quantity/suction.js'
-import type { WaterContent } from '../../quantity/water-content.js'
+import type { SuctionHead } from '../../quantity/generated/suction.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { checkExponent, checkScale } from './curve-limits.js'
 import { mualemOfFreeExponents } from './mualem-free-exponents.js'
 import type { RetentionModel } from './retention-model.js'

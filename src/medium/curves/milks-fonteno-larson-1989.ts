@@ -1,5 +1,5 @@
-import type { InverseSuction } from '../../quantity/inverse-suction.js'
-import type { WaterContent } from '../../quantity/water-content.js'
+import type { InverseSuction } from '../../quantity/generated/inverse-suction.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { checkAlpha, checkExponent } from './curve-limits.js'
 import { mualemOfFreeExponents } from './mualem-free-exponents.js'
 import type { RetentionModel } from './retention-model.js'

@@ -1,7 +1,7 @@
-import type { WaterCapacity } from '../../quantity/inverse-suction.js'
-import type { Share } from '../../quantity/share.js'
-import type { SuctionHead } from '../../quantity/suction.js'
-import type { WaterContent } from '../../quantity/water-content.js'
+import type { WaterCapacity } from '../../quantity/generated/inverse-suction.js'
+import type { Share } from '../../quantity/generated/share.js'
+import type { SuctionHead } from '../../quantity/generated/suction.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 
 /**
  * How a medium holds water: one curve, whatever its equation. Containers, flow and plots take any object of this shape, so

@@ -1,5 +1,5 @@
-import type { InverseSuction } from '../../quantity/inverse-suction.js'
-import type { Share } from '../../quantity/share.js'
+import type { InverseSuction } from '../../quantity/generated/inverse-suction.js'
+import type { Share } from '../../quantity/generated/share.js'
 import { durner1994 } from '../curves/durner-1994.js'
 import { connected } from './form-van-genuchten-1980.js'
 import type { RetentionForm } from './retention-form.js'

@@ -1,4 +1,4 @@
-import type { InverseSuction } from '../../quantity/inverse-suction.js'
+import type { InverseSuction } from '../../quantity/generated/inverse-suction.js'
 import { vanGenuchtenBurdine1980 } from '../curves/van-genuchten-burdine-1980.js'
 import { connected } from './form-van-genuchten-1980.js'
 import type { RetentionForm } from './retention-form.js'

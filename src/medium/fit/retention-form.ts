@@ -1,4 +1,4 @@
-import type { WaterContent } from '../../quantity/water-content.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import type { RetentionModel } from '../curves/retention-model.js'
 
 /**

@@ -1,9 +1,9 @@
 import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
+import type { HydraulicConductivity } from '../../quantity/generated/hydraulic-conductivity.js'
+import type { SuctionHead } from '../../quantity/generated/suction.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { HydraulicConductivity } from '../../quantity/hydraulic-conductivity.js'
-import type { SuctionHead } from '../../quantity/suction.js'
-import type { WaterContent } from '../../quantity/water-content.js'
 import { WATER_CONTENT } from '../bench/phase-domains.js'
 
 /** One measured point of a retention curve. */

@@ -1,5 +1,5 @@
-import type { Porosity } from '../../quantity/share.js'
-import type { SuctionHead } from '../../quantity/suction.js'
+import type { Porosity } from '../../quantity/generated/share.js'
+import type { SuctionHead } from '../../quantity/generated/suction.js'
 import { checkPorosity } from '../container/water-and-air.js'
 import type { RetentionModel } from '../curves/retention-model.js'
 import { type WaterClasses, waterClassesDeBoodt1972 } from './water-classes.js'

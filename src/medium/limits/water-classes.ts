@@ -1,8 +1,8 @@
 import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
+import type { AirFilledPorosity, Porosity } from '../../quantity/generated/share.js'
+import type { WaterContent, WaterContentChange } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { AirFilledPorosity, Porosity } from '../../quantity/share.js'
-import type { WaterContent, WaterContentChange } from '../../quantity/water-content.js'
 import { WATER_CONTENT } from '../bench/phase-domains.js'
 
 /** A sample on the sand box: its pores and its water content at three suctions. */

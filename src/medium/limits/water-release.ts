@@ -1,8 +1,8 @@
 import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
+import type { SuctionHead } from '../../quantity/generated/suction.js'
+import type { WaterContentChange } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { SuctionHead } from '../../quantity/suction.js'
-import type { WaterContentChange } from '../../quantity/water-content.js'
 import type { RetentionModel } from '../curves/retention-model.js'
 
 /** A medium between two suctions. */

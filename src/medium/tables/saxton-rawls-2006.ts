@@ -1,12 +1,12 @@
-import type { BulkDensity } from '../../quantity/density.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
+import type { BulkDensity } from '../../quantity/generated/density.js'
+import type { HydraulicConductivity } from '../../quantity/generated/hydraulic-conductivity.js'
+import type { Pressure } from '../../quantity/generated/pressure.js'
+import type { MassFraction } from '../../quantity/generated/share.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { HydraulicConductivity } from '../../quantity/hydraulic-conductivity.js'
-import type { Pressure } from '../../quantity/pressure.js'
-import type { MassFraction } from '../../quantity/share.js'
 import { type Validity, validityOf } from '../../quantity/validity.js'
-import type { WaterContent } from '../../quantity/water-content.js'
 import { MASS_FRACTION } from '../bench/phase-domains.js'
 
 /** The texture of a soil. */

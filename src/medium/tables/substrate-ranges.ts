@@ -47,6 +47,7 @@ export const substrateRanges = {
     { quantity: 'particle density', low: 0.35, high: 2.1, unit: 'g/cm³', source: FONTENO, known: 'read' },
   ],
   'width of the hysteresis loop': [
-    { quantity: 'pine bark and peat', low: 10, high: 21, unit: '%', source: NAASZ, known: 'read' },
+    { quantity: 'peat', low: 21, high: 21, unit: '%', source: NAASZ, known: 'read' },
+    { quantity: 'pine bark', low: 10, high: 10, unit: '%', source: NAASZ, known: 'read' },
   ],
 } as const satisfies Readonly<Record<string, readonly PublishedRange[]>>

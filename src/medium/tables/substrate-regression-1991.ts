@@ -1,8 +1,8 @@
 import { InputError } from '../../quantity/errors.js'
-import type { Mass } from '../../quantity/mass.js'
-import type { AirFilledPorosity, Porosity } from '../../quantity/share.js'
-import type { Volume } from '../../quantity/volume.js'
-import type { WaterContent } from '../../quantity/water-content.js'
+import type { Mass } from '../../quantity/generated/mass.js'
+import type { AirFilledPorosity, Porosity } from '../../quantity/generated/share.js'
+import type { Volume } from '../../quantity/generated/volume.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { checkMass, checkMedium, findingsOfShares, refuseRise } from '../bench/bench-readings.js'
 import type { BenchShares } from '../bench/weighed-pot-test.js'
 

@@ -1,6 +1,6 @@
-import type { BulkDensity } from '../../quantity/density.js'
-import type { AirFilledPorosity, Porosity } from '../../quantity/share.js'
-import type { WaterContent } from '../../quantity/water-content.js'
+import type { BulkDensity } from '../../quantity/generated/density.js'
+import type { AirFilledPorosity, Porosity } from '../../quantity/generated/share.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
 import type { SourcedRow } from './sourced-row.js'
 
 /** What a porometer measured of a growing medium in its own core of about 7.6 cm height. */

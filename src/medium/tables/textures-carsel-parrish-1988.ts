@@ -1,4 +1,4 @@
-import type { HydraulicConductivity } from '../../quantity/hydraulic-conductivity.js'
+import type { HydraulicConductivity } from '../../quantity/generated/hydraulic-conductivity.js'
 import type { VanGenuchtenParameters } from '../curves/van-genuchten-1980.js'
 import type { SourcedRow, TextureClass } from './sourced-row.js'
 

@@ -1,5 +1,5 @@
-import type { HydraulicConductivity } from '../../quantity/hydraulic-conductivity.js'
-import type { SuctionHead } from '../../quantity/suction.js'
+import type { HydraulicConductivity } from '../../quantity/generated/hydraulic-conductivity.js'
+import type { SuctionHead } from '../../quantity/generated/suction.js'
 import type { CampbellParameters } from '../curves/campbell-1974.js'
 import type { SourcedRow, TextureClass } from './sourced-row.js'
 

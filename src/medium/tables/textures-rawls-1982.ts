@@ -1,4 +1,4 @@
-import type { HydraulicConductivity } from '../../quantity/hydraulic-conductivity.js'
+import type { HydraulicConductivity } from '../../quantity/generated/hydraulic-conductivity.js'
 import type { BrooksCoreyParameters } from '../curves/brooks-corey-1964.js'
 import type { SourcedRow, TextureClass } from './sourced-row.js'
 

@@ -1,5 +1,5 @@
 import type { Domain } from '../../quantity/domain.js'
-import type { Duration } from '../../quantity/duration.js'
+import type { Duration } from '../../quantity/generated/duration.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { ShotLimits } from '../find-shots.js'
 import { type ContentReading, watchShots } from '../watch-shots.js'

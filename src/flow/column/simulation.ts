@@ -1,0 +1,63 @@
+import { ConvergenceError } from '../../quantity/errors.js'
+import type { ColumnEnds } from './ends.js'
+import { type ColumnEquations, type Conditions, columnEquations, type Manner } from './equations.js'
+import type { ColumnGrid } from './grid.js'
+import { type ColumnState, columnSolver, type Passed, type StepFlows } from './solver.js'
+import type { LayerMedium } from './terms.js'
+
+/** Ways through a time, each more patient than the one before; a day of many shots takes some thousand steps in all. */
+const WAYS: readonly { manner: Manner; mostSteps: number }[] = [
+  { manner: 'averaged', mostSteps: 4000 },
+  { manner: 'nodal', mostSteps: 4000 },
+  { manner: 'upstream', mostSteps: 40000 },
+]
+
+/** A column that moves through time. */
+export interface ColumnSimulation {
+  readonly equations: ColumnEquations
+  /** Changes the state, tells of every step, and gives what passed. */
+  readonly advance: (
+    state: ColumnState,
+    duration: number,
+    during: Conditions,
+    onStep: ((flows: StepFlows) => void) | undefined,
+  ) => Passed
+}
+
+/**
+ * Goes the quick way, averaging within cells and carrying on by slopes. Where that finds none, it goes on from there with cells that are
+ * as their nodes are and iterations that go to the end, and at last upstream.
+ */
+export function columnSimulation(
+  grid: ColumnGrid,
+  media: readonly LayerMedium[],
+  ends: ColumnEnds,
+  tolerance: number,
+): ColumnSimulation {
+  const ways = WAYS.map(({ manner, mostSteps }, i) => {
+    const small = i === 0 ? 0.5 * Math.sqrt(tolerance) : 1e-9
+    let solver: ReturnType<typeof columnSolver> | undefined
+    // Made when it is needed: most simulations never leave the first.
+    return () => {
+      solver ??= columnSolver(columnEquations(grid, media, ends, manner), { tolerance, small, mostSteps })
+      return solver
+    }
+  })
+  return {
+    equations: columnEquations(grid, media, ends, 'averaged'),
+    advance: (state, duration, during, onStep) => {
+      const passed: Passed = { entered: 0, drained: 0, taken: 0, runOff: 0, evaporated: 0, steps: 0 }
+      let left = duration
+      for (const way of ways) {
+        left = way().advance(state, left, during, passed, onStep)
+        if (left === 0) return passed
+      }
+      throw new ConvergenceError(
+        'flow in the container',
+        passed.steps,
+        left,
+        'check the conductivity and its unit; roots may have emptied a coarse medium, into which water then hardly finds its way',
+      )
+    },
+  }
+}

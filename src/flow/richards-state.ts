@@ -1,0 +1,93 @@
+import type { Domain } from '../quantity/domain.js'
+import { InputError } from '../quantity/errors.js'
+import type { PressureHead } from '../quantity/generated/pressure-head.js'
+import type { Volume } from '../quantity/generated/volume.js'
+import { numberIn } from '../quantity/guard.js'
+import type { ColumnEquations } from './column/equations.js'
+import type { ColumnState } from './column/solver.js'
+
+/** State of the simulation: plain numbers, so that it can be kept as JSON and taken up again at any step, bit for bit. */
+export interface RichardsState {
+  /** Pressure head at each node, from the bottom up: below zero where the medium sucks, above under standing water. Unit: cm. */
+  readonly pressureHeads: readonly PressureHead[]
+  /** Water in the cell around each node, with what stands on the surface in the last. Unit: L. */
+  readonly water: readonly Volume[]
+  /** Salt in the cell around each node, as EC times volume, where salt is followed. Unit: dS/m·L. */
+  readonly salt?: readonly number[]
+}
+
+const HEAD: Domain = {
+  quantity: 'pressure head of the state',
+  unit: 'cm',
+  min: -Infinity,
+  max: 1e6,
+  ends: '(]',
+  hint: 'keep the numbers of a state as they are',
+}
+const WATER: Domain = {
+  quantity: 'water of the state',
+  unit: 'L',
+  min: -Infinity,
+  max: Infinity,
+  ends: '()',
+  hint: 'keep the numbers of a state as they are',
+}
+const SALT: Domain = {
+  quantity: 'salt of the state',
+  unit: 'dS/m·L',
+  min: -Infinity,
+  max: Infinity,
+  ends: '()',
+  hint: 'keep the numbers of a state as they are',
+}
+/** How far, as a water content, the water of a cell may lie outside what it can hold: more than any simulation leaves. */
+const APART = 1e-3
+
+/** A simulated column at a moment. Units: cm, cm³, dS/m·cm³. */
+export interface Moment extends ColumnState {
+  readonly salt: Float64Array | undefined
+}
+
+/** The state as arrays of its own, checked number by number: nodes, finite numbers, and water that belongs to the heads. */
+export function momentOf(state: RichardsState, equations: ColumnEquations, salted: boolean): Moment {
+  const { nodes, grid } = equations
+  const { pressureHeads, water, salt } = state
+  for (const [name, list] of Object.entries({ pressureHeads, water, ...(salted ? { salt } : {}) }))
+    if (!Array.isArray(list) || list.length !== nodes)
+      throw new InputError('state', `has not one number of \`${name}\` for each node`, 'begin with `start`')
+  const suctions = Float64Array.from(pressureHeads, (head) => -numberIn(head, HEAD, 'pressureHeads'))
+  const held = Float64Array.from(water, (volume) => numberIn(volume, WATER, 'water') * 1000)
+  equations.store(suctions)
+  const standing = equations.standing(suctions)
+  for (let i = 0; i < nodes; i++) {
+    const own = held[i]! - (i === nodes - 1 ? standing : 0)
+    const room = APART * grid.volumes[i]!
+    if (own < -room || own > maxWater(equations, i) + room)
+      throw new InputError('state', `has water in cell ${i} that it cannot hold`, 'begin with `start`')
+  }
+  return {
+    suctions,
+    held,
+    salt: salted
+      ? Float64Array.from(salt as readonly number[], (amount) => numberIn(amount, SALT, 'salt') * 1000)
+      : undefined,
+  }
+}
+
+/** The moment as plain numbers. */
+export function stateOf({ suctions, held, salt }: Moment): RichardsState {
+  const listed = (values: Float64Array, scale: number) => Array.from(values, (value) => value / scale)
+  return {
+    // Zero without a sign, which JSON does not keep.
+    pressureHeads: Array.from(suctions, (suction) => 0 - suction) as PressureHead[],
+    water: listed(held, 1000) as Volume[],
+    ...(salt === undefined ? {} : { salt: listed(salt, 1000) }),
+  }
+}
+
+/** What a cell holds when its media are full. */
+function maxWater({ grid, media, nodes }: ColumnEquations, i: number): number {
+  const { lowerHalves, upperHalves, layers } = grid
+  const above = i < nodes - 1 ? lowerHalves[i]! * media[layers[i]!]!.table.saturated : 0
+  return i > 0 ? above + upperHalves[i - 1]! * media[layers[i - 1]!]!.table.saturated : above
+}

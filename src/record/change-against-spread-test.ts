@@ -1,0 +1,89 @@
+import type { Domain } from '../quantity/domain.js'
+import type { Duration } from '../quantity/generated/duration.js'
+import { numberIn } from '../quantity/guard.js'
+import { equalLengths } from './equal-lengths.js'
+import { QUALITY } from './flags.js'
+
+const DEVIATIONS: Domain = {
+  quantity: 'standard deviations',
+  unit: '1',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'give how many standard deviations a change may be; 3 is usual',
+}
+const WINDOW: Domain = {
+  quantity: 'time before the reading',
+  unit: 's',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'give the time over which readings spread, above zero; hours(25) holds a whole day',
+}
+
+/** A series, and how its changes are judged by its own spread. */
+export interface ChangeAgainstSpreadInput {
+  /** Times of the readings, rising. Unit: s. Range: any. */
+  readonly time: ArrayLike<number>
+  /** Readings; NaN is a missing one. Unit: any. Range: any. */
+  readonly value: ArrayLike<number>
+  /** Standard deviations that a change may be; 3 by default. Unit: 1. Range: (0, ∞). */
+  readonly deviations?: number
+  /** Time before a reading from which the standard deviation comes; 25 h by default. Unit: s. Range: (0, ∞). */
+  readonly window?: Duration
+}
+
+/**
+ * Rate of change test of the QARTOD manual: a reading that differs from the one before by more than a few standard deviations of the
+ * readings of the hours before.
+ *
+ * ```math
+ * |x_i - x_{i-1}| > k\,s_i, \qquad s_i = \text{standard deviation of the readings from } t_i - w \text{ to before } t_i
+ * ```
+ *
+ * A medium that is watered a few times a day jumps at every shot: test such a series for falls with `rateOfChangeTest`, or test
+ * temperatures and climate with this one.
+ *
+ * @param input - Times, readings and limits.
+ * @returns One flag for each reading; not evaluated where the reading before is missing or fewer than three readings lie in the window.
+ * @throws `DomainError` outside the ranges, `InputError` for lists of different lengths.
+ * @source Integrated Ocean Observing System (2016), Manual for Real-Time Quality Control of In-situ Temperature and Salinity Data (QARTOD), version 2.0, Test 7; 3 deviations and 25 h as in public settings of the test
+ * @example
+ * ```ts
+ * changeAgainstSpreadTest({ time: [0, 300, 600, 900, 1200], value: [20, 20.1, 20, 20.1, 21] }) // => [2, 2, 2, 1, 3]
+ * ```
+ */
+export function changeAgainstSpreadTest(input: ChangeAgainstSpreadInput): Uint8Array {
+  const { time, value } = input
+  const deviations = numberIn(input.deviations ?? 3, DEVIATIONS, 'deviations')
+  const window = numberIn(input.window ?? 90000, WINDOW, 'window')
+  equalLengths(time, value)
+  const flags = new Uint8Array(value.length)
+  let first = 0
+  for (let i = 0; i < value.length; i++) {
+    const x = value[i] as number
+    while ((time[first] as number) < (time[i] as number) - window) first++
+    const change = Math.abs(x - (i === 0 ? Number.NaN : (value[i - 1] as number)))
+    const spread = Number.isNaN(change) ? Number.NaN : deviationOf(value, first, i)
+    if (Number.isNaN(x)) flags[i] = QUALITY.missing
+    else if (Number.isNaN(spread)) flags[i] = QUALITY.notEvaluated
+    else flags[i] = change > deviations * spread ? QUALITY.suspect : QUALITY.pass
+  }
+  return flags
+}
+
+/** Sample standard deviation of the readings of a slice that are not missing; NaN for fewer than three. */
+function deviationOf(value: ArrayLike<number>, from: number, to: number): number {
+  let count = 0
+  let mean = 0
+  let squares = 0
+  for (let i = from; i < to; i++) {
+    const x = value[i] as number
+    if (Number.isNaN(x)) continue
+    count++
+    const off = x - mean
+    mean += off / count
+    squares += off * (x - mean)
+  }
+  return count < 3 ? Number.NaN : Math.sqrt(squares / (count - 1))
+}
