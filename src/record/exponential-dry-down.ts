@@ -52,7 +52,7 @@ export interface ExponentialRefillInput extends ExponentialCourse {
  * @returns The time, zero where the refill point is passed already; or that it is never reached, because the floor lies above it.
  * @throws `DomainError` outside the ranges.
  * @validity As long as light and air stay what they were.
- * @source First-order dry-down as in McColl, K. A. et al. (2017), Geophysical Research Letters 44:3682-3690 [from memory]
+ * @source First-order dry-down as in McColl, K. A. et al. (2017), Geophysical Research Letters 44:3682-3690 [not confirmed, source not seen]
  * @example
  * ```ts
  * const time = timeToRefillExponential({
@@ -108,7 +108,7 @@ export type ExponentialDryDown =
  * @returns The curve, or why there is none.
  * @throws `InputError` for lists of different lengths.
  * @validity Within one regime. Believed when it lowers the Schwarz criterion by 6 against the line, in which correlated errors are not counted.
- * @source McColl, K. A. et al. (2017), Geophysical Research Letters 44:3682-3690 [from memory]; Schwarz, G. (1978), Annals of Statistics 6:461-464; the limit of 6: Kass, R. E. and Raftery, A. E. (1995), Journal of the American Statistical Association 90:773-795 [from memory]
+ * @source McColl, K. A. et al. (2017), Geophysical Research Letters 44:3682-3690 [not confirmed, source not seen]; Schwarz, G. (1978), Annals of Statistics 6:461-464; the limit of 6: Kass, R. E. and Raftery, A. E. (1995), Journal of the American Statistical Association 90:773-795 [not confirmed, source not seen]
  * @example
  * ```ts
  * const time = Array.from({ length: 25 }, (_, i) => i * 3600)
