@@ -492,7 +492,7 @@ describe('a series of hours', () => {
     // The series starts at midnight of the site: 2 h 30 of the first day, noon of the second, and a wet hour.
     series.solar[2] = 1
     series.solar[36] = 5.5
-    series.vapourPressure[50] = 9
+    series.vapourPressure[61] = 9
     expect(hourlySeriesAsce2005(series)).toMatchObject({
       lightWithoutSun: before.lightWithoutSun + 1,
       brighterThanClearSky: before.brighterThanClearSky + 1,

@@ -24,9 +24,9 @@ import {
 } from 'porewater/schema'
 import { describe, expect, it } from 'vitest'
 import { textPattern } from '../../src/schema/text-pattern.js'
+import { allSpellings } from '../../src/text/all-spellings.js'
 import type { KindName } from '../../src/text/generated/kind-types.js'
 import { KINDS } from '../../src/text/generated/kinds.js'
-import { SPELLINGS } from '../../src/text/generated/spellings.js'
 import { parseQuantity } from '../../src/text/parse.js'
 import { between } from '../support/round-trip.js'
 
@@ -125,6 +125,48 @@ const WHOLE: { readonly [N in DocumentName]: unknown } = {
     shotDrainFraction: 0.2,
     overnightDryDown: 0.01,
     compromises: [{ code: 'x', level: 'note', message: 'y' }],
+  },
+  zone: {
+    version: 1,
+    name: 'bench 4, invented',
+    container: { substrateVolume: '14 L', height: '12 cm', plants: 2 },
+    medium: {
+      name: 'coir, invented',
+      bulkDensity: 0.09,
+      particleDensity: 0.78,
+      residual: 0.12,
+      saturated: '86 %',
+      alpha: 0.26,
+      n: 1.55,
+    },
+    plantDensity: 2.5,
+    cropCoefficient: 1.05,
+    emitters: { count: 2, flow: '2 L/h', lineFill: '8 s' },
+    probes: [
+      {
+        name: 'A',
+        samples: { dry: { reading: 438, waterContent: 0.04 }, saturated: { reading: 1185, waterContent: 0.86 } },
+      },
+      { name: 'B', weight: 2 },
+    ],
+    place: { latitude: 47.5, elevation: 420, clock: [{ from: '2026-03-29T01:00:00Z', ahead: '2 h' }] },
+    lamps: { on: '4 h', off: '20 h', irradiance: 90 },
+    readingStep: '5 min',
+    wateringLog: 'openings',
+    limits: {
+      maxPerDay: '8 L',
+      minRunTime: '2 min',
+      maxRunTime: '20 min',
+      minRest: '20 min',
+      drainFraction: '25 %',
+      depletion: 0.05,
+      lowerLimit: 0.12,
+      minBelieved: 0.05,
+      maxBelieved: 0.86,
+      minRise: 0.006,
+      firstShotAfterLight: '1.5 h',
+      lastShotBeforeDark: '4 h',
+    },
   },
 }
 const NAMES = Object.keys(WHOLE) as DocumentName[]
@@ -506,8 +548,10 @@ describe('JSON Schema refuses what the library refuses', () => {
   const spellings = [
     ...new Set([
       ...Object.values(KINDS).flatMap(({ units }) => units.flatMap(({ shown, ucum }) => [shown, ucum])),
-      ...Object.keys(SPELLINGS.letters),
-      ...Object.keys(SPELLINGS.words).flatMap((word) => [word, word.toUpperCase()]),
+      ...Object.keys(allSpellings().letters),
+      ...Object.keys(allSpellings().words).flatMap((word) => [word, word.toUpperCase(), `${word}s`]),
+      'Liters',
+      'CENTIMETERS',
     ]),
   ]
   it('has whole numbers as integers: no 2.5 emitters', () => {
