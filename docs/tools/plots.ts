@@ -110,7 +110,7 @@ function requestOfDay(): DayPlanRequest {
       bypass: fraction(0.1),
       drainLag: minutes(15),
     },
-    content: waterContent(0.6),
+    waterContent: waterContent(0.6),
     refillPoint: waterContent(0.595),
     fullPoint: waterContent(0.62),
     drainFraction: percent(25),
@@ -121,7 +121,7 @@ function requestOfDay(): DayPlanRequest {
     lineFill: seconds(8),
     minRunTime: minutes(2),
     maxRunTime: minutes(15),
-    betweenShots: minutes(20),
+    minRest: minutes(15),
     maxPerDay: litres(9),
     trigger: { by: 'level' as const },
   }
@@ -143,7 +143,7 @@ function plan(): string {
         const next = day.shots[6]?.time ?? Number.NaN
         return i > 40 && i < 45
           ? Number.NaN
-          : (day.content[i] as number) - (t > missed && t <= next ? 0.022 : 0) + 0.0006 * wobble(i)
+          : (day.waterContent[i] as number) - (t > missed && t <= next ? 0.022 : 0) + 0.0006 * wobble(i)
       }),
     },
     // A valve that did not open at noon.
