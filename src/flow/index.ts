@@ -45,7 +45,10 @@ export type { ConductingLayer, RichardsContainer, RichardsLayers, RichardsSurrou
 export type { ContainerLayer, RichardsFlow, RichardsOutcome, RichardsStep, SaltOutcome } from './richards-flow.js'
 export type { RootsInContainer } from './richards-roots.js'
 export type { RichardsState } from './richards-state.js'
+export { soluteFrontOgataBanks1961 } from './salt/ogata-banks-1961.js'
 export type { SaltInContainer } from './salt/salt-setting.js'
+export type { SoluteFront } from './salt/solute-front.js'
+export { soluteFrontVanGenuchtenAlves1982 } from './salt/van-genuchten-alves-1982.js'
 export { type ConductingMedium, soilWaterDiffusivity } from './soil-water-diffusivity.js'
 export {
   sorptivityConstantDiffusivity,
