@@ -26,7 +26,16 @@ import {
   seconds,
   waterContent,
 } from 'porewater'
-import { chartCalibration, chartDrain, chartDryDown, chartPlan, chartRetention, drawPanels } from 'porewater/chart'
+import {
+  chartCalibration,
+  chartDrain,
+  chartDryDown,
+  chartPlan,
+  chartRetention,
+  chartWaterByHeight,
+  drawPanels,
+} from 'porewater/chart'
+import { dayInMedium } from './day-in-medium.js'
 
 /** 19 May 2026, midnight where clocks are two hours ahead. */
 const MIDNIGHT = Date.UTC(2026, 4, 18, 22) / 1000
@@ -210,6 +219,9 @@ export const PLOTS: Readonly<Record<string, () => string>> = {
   'probe-to-water-content-errors.svg': errorsOnRealSoils,
   'plan-a-day-outcome.svg': plan,
   'drain-and-salts-weeks.svg': drain,
+  'water-on-the-move-stone-wool.svg': () => chartWaterByHeight(dayInMedium('stone wool')),
+  'water-on-the-move-coir.svg': () => chartWaterByHeight(dayInMedium('coir')),
+  'water-on-the-move-peat.svg': () => chartWaterByHeight(dayInMedium('peat')),
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {

@@ -6,3 +6,4 @@ export type { Panel, PanelChart, PanelMark, PanelRule, PanelSeries, PanelSpan } 
 export { drawPanels } from './panels.js'
 export { chartPlan, type PlanChart } from './plan.js'
 export { chartRetention, type RetentionChart, type RetentionCurve } from './retention.js'
+export { chartWaterByHeight, type ProfileAtTime, type WaterByHeightChart } from './water-by-height.js'

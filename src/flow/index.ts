@@ -41,6 +41,13 @@ export {
   type WettingFrontUnderRateAtTime,
 } from './mein-larson-1973.js'
 export { type AbsorbingSurface, infiltrationPhilip1957 } from './philip-1957.js'
+export {
+  bestProbeHeight,
+  type ProbeHeights,
+  type ProbeHeightView,
+  type ProbeInContainer,
+  probeReading,
+} from './probe-view/probe-in-container.js'
 export type { ConductingLayer, RichardsContainer, RichardsLayers, RichardsSurroundings } from './richards-column.js'
 export type { ContainerLayer, RichardsFlow, RichardsOutcome, RichardsStep, SaltOutcome } from './richards-flow.js'
 export type { RootsInContainer } from './richards-roots.js'
@@ -63,5 +70,14 @@ export {
   type WaterAtHeight,
 } from './srivastava-yeh-1991.js'
 export { type SteadyFluxOverWaterTable, steadySuctionGardner1958 } from './steady-suction-gardner-1958.js'
+export {
+  fitWaterStore,
+  fitWaterStoreToFlow,
+  type StoreAndFlow,
+  type StoreFit,
+  type StoreRecord,
+  type StoreToFit,
+  type ToldBy,
+} from './store/fit-water-store.js'
 export { type RootsAtSuction, type RootUptake, uptakeFeddes1978 } from './uptake-feddes-1978.js'
 export { type StoreState, type WaterStore, waterStore } from './water-store.js'
