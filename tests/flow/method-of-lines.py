@@ -7,7 +7,7 @@ from scipy.sparse import diags
 
 CELLS = 150
 H1, H2 = 0.0, 1.0
-PATTERN = diags([1, 1, 1], [-1, 0, 1], shape=(CELLS + 1, CELLS + 1))
+PATTERN = diags([1.0, 1.0, 1.0], [-1, 0, 1], shape=(CELLS + 1, CELLS + 1))
 
 def run(case):
     n, alpha, ks = case['n'], case['alpha'], case['ks'] / 3600
