@@ -3,6 +3,7 @@ import type { PhotonYield } from '../quantity/generated/photon-yield.js'
 import type { Share } from '../quantity/generated/share.js'
 import type { Wavelength } from '../quantity/generated/wavelength.js'
 import { numberIn } from '../quantity/guard.js'
+import { optionsOf } from '../quantity/options-of.js'
 
 /** Photons of a joule at a wavelength in nm: 1 / (h c N_A), in µmol/(J nm), from the exact constants of the SI: 1e-9 / (6.62607015e-34 × 299792458 × 6.02214076e23) / 1e-6. */
 const PER_NANOMETRE = 0.00835934722911178
@@ -76,7 +77,8 @@ export function photonYieldOfWavelength(wavelength: Wavelength): PhotonYield {
  * photonYieldOfGlobalRadiation({}) // => 2.0565
  * ```
  */
-export function photonYieldOfGlobalRadiation({ parShare, photonYield }: SunlightMix): PhotonYield {
+export function photonYieldOfGlobalRadiation(mix: SunlightMix): PhotonYield {
+  const { parShare, photonYield } = optionsOf(mix)
   return (numberIn(parShare ?? 0.45, PAR_SHARE, 'parShare') *
     numberIn(photonYield ?? 4.57, YIELD, 'photonYield')) as PhotonYield
 }

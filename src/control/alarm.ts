@@ -1,7 +1,9 @@
 import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn } from '../quantity/guard.js'
+import { oneOf } from '../quantity/one-of.js'
 import type { Reducer } from '../record/reducer.js'
+import { isMoment } from './moment.js'
 
 const DELAY: Domain = {
   quantity: 'delay of an alarm',
@@ -31,13 +33,13 @@ export interface AlarmSettings {
 }
 
 /** State of an alarm in its life cycle. */
-export type AlarmPhase = 'normal' | 'unacknowledged' | 'acknowledged' | 'returned, unacknowledged' | 'shelved'
+export type AlarmPhase = 'normal' | 'unacknowledged' | 'acknowledged' | 'returned-unacknowledged' | 'shelved'
 
 /** What happens to an alarm: time goes on, its condition comes or goes, somebody does something. */
 export interface AlarmInput {
   /** Now. Unit: s. */
   readonly now: number
-  /** Whether the condition is there; left out where it is not known, which changes nothing. */
+  /** Whether the condition is there; left out where it is not known, which changes nothing. Only `true` and `false` are known. */
   readonly condition?: boolean
   readonly action?: 'acknowledge' | 'shelve' | 'unshelve'
   /** How long to shelve; the longest time by default, and never more; not at all where it is no time above zero. Unit: s. */
@@ -53,6 +55,8 @@ export interface AlarmState {
   readonly condition: boolean
   /** Since when it is so. Unit: s. */
   readonly since: number | null
+  /** Inputs in a row that brought no later moment, up to 100. Unit: 1. */
+  readonly idle: number
   /** Whether the alarm is active, delays considered. */
   readonly active: boolean
   /** When it comes off the shelf. Unit: s. */
@@ -71,11 +75,13 @@ export interface AlarmReport {
  * The life cycle of one alarm: raised, acknowledged, returned to normal, shelved for a time. Delays on both sides keep a condition that
  * flickers from raising it again and again; a shelved alarm comes back by itself.
  *
+ * A moment that cannot be read passes no time; where the clock stands still for ten inputs, a condition is told without its delay.
+ *
  * @procedure Follows the condition through its delays; then moves between the phases as the standard draws them: an alarm that returns to
  * normal before anybody saw it stays on the list until it is acknowledged.
  * @param settings - Delays and longest time on the shelf.
  * @returns A reducer that takes conditions and actions and gives the phase.
- * @throws `DomainError` outside the ranges.
+ * @throws `DomainError` outside the ranges; its step throws `InputError` for an action that is not one of the three words.
  * @source ANSI/ISA-18.2-2016, Management of Alarm Systems for the Process Industries, alarm state transitions, as restated in public documentation
  * @example
  * ```ts
@@ -92,13 +98,27 @@ export function alarmLifeCycle(settings: AlarmSettings): Reducer<AlarmState, Ala
   const onDelay = numberIn(settings.onDelay, DELAY, 'onDelay')
   const offDelay = numberIn(settings.offDelay, DELAY, 'offDelay')
   const shelf = numberIn(settings.maxShelving, SHELF, 'maxShelving')
+  const start: AlarmState = {
+    phase: 'normal',
+    last: null,
+    condition: false,
+    since: null,
+    idle: 0,
+    active: false,
+    shelvedUntil: null,
+  }
   return {
-    start: { phase: 'normal', last: null, condition: false, since: null, active: false, shelvedUntil: null },
-    step: (state, input) => {
+    start,
+    step: (stored, input) => {
+      const action = input.action ?? undefined
+      if (action !== undefined) oneOf(action, ['acknowledge', 'shelve', 'unshelve'], 'action')
+      // What is no state is none: the alarm is raised again rather than kept back.
+      const state = isAlarmState(stored, shelf) ? stored : start
+      const now = isMoment(input.now) ? input.now : null
       // A clock that was set back must not stretch a delay or a shelf: what was waited for counts from now on.
-      const seen = input.now < (state.last ?? input.now) ? shifted(state, input.now) : state
-      const known = withCondition(seen, input, onDelay, offDelay)
-      const next = act(moved(known, input.now), input, shelf)
+      const seen = now !== null && now < (state.last ?? now) ? shifted(state, now) : state
+      const known = withCondition(seen, now, input.condition, { onDelay, offDelay })
+      const next = act(moved(known), action, input.shelveFor, shelf)
       const changed = next.phase !== state.phase
       return [next, { phase: next.phase, changed, announce: changed && next.phase === 'unacknowledged' }]
     },
@@ -111,41 +131,73 @@ function shifted(state: AlarmState, now: number): AlarmState {
   return { ...state, since: moved(state.since), shelvedUntil: moved(state.shelvedUntil) }
 }
 
-function withCondition(state: AlarmState, input: AlarmInput, onDelay: number, offDelay: number): AlarmState {
-  const { now } = input
-  const condition = input.condition ?? state.condition
-  const since = condition === state.condition && state.since !== null ? state.since : now
-  const lasted = now - since >= (condition ? onDelay : offDelay)
-  return { ...state, last: now, condition, since, active: lasted ? condition : state.active }
+/** So many inputs without a later moment are a clock that stands still: what is there is then told without a delay. */
+const IDLE = 10
+/** And so many end a shelf. */
+const LONG_IDLE = 100
+
+function withCondition(
+  state: AlarmState,
+  now: number | null,
+  told: unknown,
+  { onDelay, offDelay }: { readonly onDelay: number; readonly offDelay: number },
+): AlarmState {
+  const condition = typeof told === 'boolean' ? told : state.condition
+  const idle = now === null || now === state.last ? Math.min(LONG_IDLE, state.idle + 1) : 0
+  const last = now ?? state.last
+  const since = condition === state.condition && state.since !== null ? state.since : last
+  const waited = since === null || last === null ? -1 : last - since
+  const lasted = waited >= (condition ? onDelay : offDelay) || (condition && idle >= IDLE)
+  return { ...state, last, condition, since, idle, active: lasted ? condition : state.active }
 }
 
 /** Moves that the alarm makes by itself. */
-function moved(state: AlarmState, now: number): AlarmState {
-  const { phase, active, shelvedUntil } = state
+function moved(state: AlarmState): AlarmState {
+  const { phase, active, shelvedUntil, last, idle } = state
   if (phase === 'shelved') {
-    if (shelvedUntil !== null && now < shelvedUntil) return state
+    if (shelvedUntil !== null && last !== null && last < shelvedUntil && idle < LONG_IDLE) return state
     return { ...state, phase: active ? 'unacknowledged' : 'normal', shelvedUntil: null }
   }
-  if (active && (phase === 'normal' || phase === 'returned, unacknowledged'))
+  if (active && (phase === 'normal' || phase === 'returned-unacknowledged'))
     return { ...state, phase: 'unacknowledged' }
-  if (!active && phase === 'unacknowledged') return { ...state, phase: 'returned, unacknowledged' }
+  if (!active && phase === 'unacknowledged') return { ...state, phase: 'returned-unacknowledged' }
   if (!active && phase === 'acknowledged') return { ...state, phase: 'normal' }
   return state
 }
 
-function act(state: AlarmState, { now, action, shelveFor }: AlarmInput, shelf: number): AlarmState {
-  const { phase, active } = state
+function act(state: AlarmState, action: AlarmInput['action'], shelveFor: unknown, shelf: number): AlarmState {
+  const { phase, active, last } = state
   if (action === 'acknowledge') {
     if (phase === 'unacknowledged') return { ...state, phase: 'acknowledged' }
-    if (phase === 'returned, unacknowledged') return { ...state, phase: 'normal' }
+    if (phase === 'returned-unacknowledged') return { ...state, phase: 'normal' }
   }
-  if (action === 'shelve' && phase !== 'shelved') {
-    const asked = shelveFor ?? shelf
+  if (action === 'shelve' && phase !== 'shelved' && last !== null) {
+    const asked = shelveFor === undefined ? shelf : shelveFor
     // A time that makes no sense must not silence an alarm.
-    const wanted = asked > 0 ? Math.min(asked, shelf) : 0
-    return { ...state, phase: 'shelved', shelvedUntil: now + wanted }
+    const wanted = typeof asked === 'number' && asked > 0 ? Math.min(asked, shelf) : 0
+    return { ...state, phase: 'shelved', shelvedUntil: last + wanted }
   }
   if (action === 'unshelve' && phase === 'shelved')
     return { ...state, phase: active ? 'unacknowledged' : 'normal', shelvedUntil: null }
   return state
+}
+
+const PHASES: readonly unknown[] = ['normal', 'unacknowledged', 'acknowledged', 'returned-unacknowledged', 'shelved']
+
+function isAlarmState(stored: unknown, shelf: number): stored is AlarmState {
+  if (typeof stored !== 'object' || stored === null) return false
+  const { phase, last, condition, since, idle, active, shelvedUntil } = stored as { [K in keyof AlarmState]?: unknown }
+  return (
+    PHASES.includes(phase) &&
+    (last === null || isMoment(last)) &&
+    typeof condition === 'boolean' &&
+    (since === null || (isMoment(since) && isMoment(last) && since <= last)) &&
+    typeof idle === 'number' &&
+    idle >= 0 &&
+    idle <= LONG_IDLE &&
+    typeof active === 'boolean' &&
+    (shelvedUntil === null
+      ? phase !== 'shelved'
+      : phase === 'shelved' && isMoment(last) && isMoment(shelvedUntil) && shelvedUntil - last <= shelf + 1e-3)
+  )
 }

@@ -1,6 +1,7 @@
 import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
+import { oneOf } from '../quantity/one-of.js'
 import type { Reducer } from '../record/reducer.js'
 
 const MOST: Domain = {
@@ -59,7 +60,7 @@ export interface Announcement {
  * @procedure Sorts by priority, tells as many as the window has room for and all of high priority, and holds the rest back.
  * @param settings - Number and time.
  * @returns A reducer that takes new alarms and gives what to tell.
- * @throws `DomainError` outside the ranges.
+ * @throws `DomainError` outside the ranges; its step throws `InputError` for a priority that is not one of the three words.
  * @source ANSI/ISA-18.2-2016, where more than ten alarms in ten minutes for one operator are a flood [from memory]
  * @example
  * ```ts
@@ -77,6 +78,7 @@ export function announceAlarms(settings: AnnounceSettings): Reducer<AnnounceStat
     step: (state, { now, alarms }) => {
       // Times that lie ahead belong to a clock that was set back.
       const recent = state.recent.filter((time) => now - time < window && time <= now)
+      for (const { priority } of alarms) oneOf(priority, ['high', 'medium', 'low'], 'priority')
       const rank = { high: 0, medium: 1, low: 2 }
       const waiting = [...state.held, ...alarms].sort((a, b) => rank[a.priority] - rank[b.priority])
       const room = most - recent.length

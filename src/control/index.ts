@@ -13,20 +13,17 @@ export {
   announceAlarms,
   type NewAlarms,
 } from './announce-alarms.js'
-export {
-  type CheckWateringInput,
-  checkWatering,
-  type SafeLimits,
-  type WateringCheck,
-  type WateringFacts,
-  type WateringRequest,
-} from './check-watering.js'
+export type { CheckWateringInput, SafeLimits, WateringFacts, WateringRequest } from './check/input.js'
+export type { RefusalCode, WateringCheck, WateringRefusal } from './check/refusal.js'
+export { checkWatering } from './check-watering.js'
 export { controlWatering } from './control-watering.js'
 export { type DeadBandLimits, type DeadBandState, deadBand } from './dead-band.js'
 export { diagnoseFlow, type FlowDiagnosisInput } from './diagnose-flow.js'
 export { diagnoseZone, type ProbeAnswers, type ZoneDiagnosisInput } from './diagnose-zone.js'
+export { explainRecovery } from './explain-recovery.js'
+export { explainRefusal } from './explain-refusal.js'
 export { explainWatering } from './explain-watering.js'
-export { planRecovery, type RecoveryInput, type RecoveryPlan } from './plan-recovery.js'
+export { planRecovery, type RecoveryFinding, type RecoveryInput, type RecoveryPlan } from './plan-recovery.js'
 export type { WateringDecision } from './watering/decision.js'
 export type { WateringDoubt, WateringFinding, WateringReason } from './watering/finding.js'
 export type { WateringInput, WateringOverride, WateringReading } from './watering/input.js'

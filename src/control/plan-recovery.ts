@@ -67,7 +67,7 @@ const MOST: Domain = {
 /** A container after an outage, and how it may be watered. */
 export interface RecoveryInput {
   /** Water content now. Unit: m³/m³. Range: [0, 1]. */
-  readonly content: WaterContent
+  readonly waterContent: WaterContent
   /** Water content to come back to. Unit: m³/m³. Range: [0, 1]. */
   readonly fullPoint: WaterContent
   /** Volume of medium. Unit: L. Range: (0, ∞). */
@@ -80,8 +80,19 @@ export interface RecoveryInput {
   readonly betweenShots: Duration
   /** What may still be given today. Unit: L. Range: [0, ∞). */
   readonly maxTotal: Volume
-  /** Whether somebody looked at the clock and at the last shot in the log. */
+  /** Whether somebody looked at the clock and at the last shot in the log. Only `true` is true. */
   readonly clockChecked: boolean
+}
+
+/** What a person should know before a container is watered again; `explainRecovery` has the words. */
+export interface RecoveryFinding {
+  readonly code: 'clock-not-checked' | 'more-than-allowed' | 'watch-first-shots' | 'pump'
+  readonly level: Finding['level']
+  /** The number that tells. Unit: that of `unit`. */
+  readonly value?: number
+  /** The limit that it passes. Unit: that of `unit`. */
+  readonly limit?: number
+  readonly unit?: 'L'
 }
 
 /** Shots that bring a container back. */
@@ -96,7 +107,7 @@ export interface RecoveryPlan {
   readonly lasts: Duration
   /** Whether the shots may be given; look at the findings either way. */
   readonly allowed: boolean
-  readonly findings: readonly Finding[]
+  readonly findings: readonly RecoveryFinding[]
 }
 
 /**
@@ -115,14 +126,17 @@ export interface RecoveryPlan {
  * @example
  * ```ts
  * const plan = planRecovery({
- *   content: waterContent(0.334), fullPoint: waterContent(0.6), substrateVolume: litres(3.75), drainFraction: percent(10),
+ *   waterContent: waterContent(0.334), fullPoint: waterContent(0.6), substrateVolume: litres(3.75), drainFraction: percent(10),
  *   maxPerShot: millilitres(120), betweenShots: minutes(5), maxTotal: litres(3), clockChecked: true,
  * })
  * plan // => { volume: 1.10833, shots: 10, lasts: 2700, allowed: true }
  * ```
  */
 export function planRecovery(input: RecoveryInput): RecoveryPlan {
-  const lack = Math.max(0, numberIn(input.fullPoint, FULL, 'fullPoint') - numberIn(input.content, CONTENT, 'content'))
+  const lack = Math.max(
+    0,
+    numberIn(input.fullPoint, FULL, 'fullPoint') - numberIn(input.waterContent, CONTENT, 'waterContent'),
+  )
   const volume =
     (lack * numberIn(input.substrateVolume, SUBSTRATE, 'substrateVolume')) /
     (1 - numberIn(input.drainFraction, DRAIN, 'drainFraction'))
@@ -132,34 +146,18 @@ export function planRecovery(input: RecoveryInput): RecoveryPlan {
   // Rounding of the division must not cost a shot of its own.
   const shots = Math.ceil((volume / most) * (1 - 1e-12))
   if (!Number.isFinite(shots)) throw new InputError('maxPerShot', 'leads to endless shots', 'give a larger one')
-  const findings: Finding[] = []
-  const find = (code: string, level: Finding['level'], message: string) =>
-    findings.push({ code, level, message, source: 'common practice, no source' })
-  if (!input.clockChecked)
-    find(
-      'clock-not-checked',
-      'danger',
-      'look at the clock and at the last shot in the log first: a controller that catches up by itself would water twice',
-    )
+  const findings: RecoveryFinding[] = []
+  const isChecked = input.clockChecked === true
+  if (!isChecked) findings.push({ code: 'clock-not-checked', level: 'danger' })
   if (volume > allowance)
-    find(
-      'more-than-allowed',
-      'caution',
-      `${Math.round(volume * 1000)} mL are wanted, ${Math.round(allowance * 1000)} mL may still be given today: raise the limit knowingly or come back tomorrow`,
-    )
-  if (shots > 0)
-    find(
-      'watch-first-shots',
-      'note',
-      'watch the first shots: if they drain at once and the reading hardly moves, the medium repels water; wait longer between smaller shots',
-    )
-  if (shots > 0) find('pump', 'caution', 'keep hands out of pump gear that may start by itself when power returns')
+    findings.push({ code: 'more-than-allowed', level: 'caution', value: volume, limit: allowance, unit: 'L' })
+  if (shots > 0) findings.push({ code: 'watch-first-shots', level: 'note' }, { code: 'pump', level: 'caution' })
   return {
     volume: volume as Volume,
     shots,
     shot: (shots === 0 ? 0 : volume / shots) as Volume,
     lasts: (Math.max(0, shots - 1) * apart) as Duration,
-    allowed: input.clockChecked && volume <= allowance,
+    allowed: isChecked && volume <= allowance,
     findings,
   }
 }

@@ -33,6 +33,11 @@ export function maxStepOf(zone: Zone): Duration {
   return Math.min(86400, 2.2 * zone.readingStep) as Duration
 }
 
+/** The rise of one shot takes no longer. */
+export function maxRiseTimeOf(zone: Zone): Duration {
+  return Math.min(86400, Math.max(1800, 4 * zone.readingStep)) as Duration
+}
+
 /** Tests the readings of a probe and finds the shots in those that can be trusted. */
 export function checkProbe(zone: Zone, window: ZoneWindow, position: number): CheckedProbe {
   const probe = zone.probes[position] as DescribedProbe
@@ -55,7 +60,7 @@ export function checkProbe(zone: Zone, window: ZoneWindow, position: number): Ch
     time,
     content,
     minRise: zone.limits.minRise as WaterContentChange,
-    maxRiseTime: Math.min(86400, Math.max(1800, 4 * zone.readingStep)) as Duration,
+    maxRiseTime: maxRiseTimeOf(zone),
     maxStep: maxStepOf(zone),
   })
   const first = firstAt(time, day.from)

@@ -1,11 +1,11 @@
 import { createContext } from 'node:vm'
 import { catalogue } from 'porewater/catalogue'
 import { beforeEach, describe, expect, it } from 'vitest'
+import { runExample } from '../../docs/tools/examples.js'
+import { publicNames } from '../../docs/tools/public-names.js'
 import { completions } from '../../src/repl/complete.js'
 import { isUnfinished, readLine } from '../../src/repl/line.js'
 import { Session } from '../../src/repl/session.js'
-import { runExample } from '../support/examples.js'
-import { publicNames } from '../support/public-names.js'
 
 let session = new Session()
 let context = createContext({})

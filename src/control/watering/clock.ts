@@ -1,3 +1,4 @@
+import { isMoment } from '../moment.js'
 import { type Hours, sharesEnough } from './hours.js'
 import type { WateringClock } from './state.js'
 
@@ -7,11 +8,6 @@ const FIRST_STEP = 3600
 const MENDED = 1200
 /** After so long the clock is believed against the count, if both together leave too few hours. Unit: s. */
 const BELIEVED = 86400
-
-/** A moment in seconds; milliseconds since 1970 lie outside. */
-export function isMoment(value: unknown): value is number {
-  return typeof value === 'number' && value >= -62135596800 && value <= 253402300799
-}
 
 /**
  * The clock after a decision. Time is trusted while the clock runs on at the pace of the decisions. Where it stands still, leaps or

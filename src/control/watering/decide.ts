@@ -65,8 +65,17 @@ function look(limits: Limits, before: WateringState, input: Partial<WateringInpu
   const order = takeOverride(state.override, input.override, input.now, clock.elapsed)
   const dry = zone.level === null ? false : zone.level <= limits.lower || (balance.dry && zone.level < limits.upper)
   const lastWet = Math.max(balance.lastWet, zone.wet ?? balance.lastWet)
+  const { use, given, level, verdict } = balance
   return {
-    state: { ...state, clock, water, counters, probes, zone: { ...balance, dry, lastWet }, override: order.override },
+    state: {
+      clock,
+      valve: state.valve,
+      water,
+      probes,
+      zone: { dry, lastWet, use, given, level, verdict },
+      counters,
+      override: order.override,
+    },
     views,
     zone,
     unknown,

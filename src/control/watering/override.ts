@@ -1,4 +1,4 @@
-import { isMoment } from './clock.js'
+import { isMoment } from '../moment.js'
 import type { WateringOrder } from './state.js'
 
 /** The order of a person after an input, and whether what was sent could not be taken. */

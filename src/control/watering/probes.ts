@@ -1,5 +1,5 @@
+import { isMoment } from '../moment.js'
 import type { Limits } from './checked-settings.js'
-import { isMoment } from './clock.js'
 import type { WateringDoubt } from './finding.js'
 import type { WateringReading } from './input.js'
 import type { WateringProbe } from './state.js'
@@ -49,14 +49,35 @@ export function takeReading(
   const level = value - offset
   const changed = probe.values.length > 0 && probe.values[0] === value ? probe.changed : measured
   const before = medianOf(probe, offset, closed + limits.lag)
-  const values = [value, ...probe.values.slice(0, 2)]
-  const times = [measured, ...probe.times.slice(0, 2)]
+  const values = withNewest(value, probe.values)
+  const times = withNewest(measured, probe.times)
   const plausible =
     before === null ? 0 : FALL + (3 * limits.use * Math.max(0, measured - probe.measured)) / limits.substrate
   let fellFrom = probe.fellFrom
   if (fellFrom === null && before !== null && level < before - plausible) fellFrom = before
   else if (fellFrom !== null && level > fellFrom - FALL) fellFrom = null
-  return { ...probe, time, measured, values, times, changed, fellFrom, probation: Math.max(0, probe.probation - 1) }
+  // Written out: a copy by spreading costs more than the rest of the decision.
+  return {
+    time,
+    measured,
+    values,
+    times,
+    changed,
+    probation: Math.max(0, probe.probation - 1),
+    anchor: probe.anchor,
+    anchorAt: probe.anchorAt,
+    fall: probe.fall,
+    before: probe.before,
+    beforeAt: probe.beforeAt,
+    misses: probe.misses,
+    fellFrom,
+    latched: probe.latched,
+  }
+}
+
+function withNewest(newest: number, list: readonly number[]): number[] {
+  const [first, second] = list
+  return first === undefined ? [newest] : second === undefined ? [newest, first] : [newest, first, second]
 }
 
 /** What a probe is worth at a moment. */

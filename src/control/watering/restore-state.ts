@@ -1,5 +1,5 @@
+import { isMoment } from '../moment.js'
 import type { Limits } from './checked-settings.js'
-import { isMoment } from './clock.js'
 import { SLOTS } from './given-water.js'
 import type {
   WateringClock,

@@ -6,6 +6,7 @@ import type { Pressure, VapourPressureDeficit } from '../../quantity/generated/p
 import type { GroundFraction } from '../../quantity/generated/share.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { GROUND } from '../crop/crop-domains.js'
 import { PHOTON_YIELD } from './cover-domains.js'
 import { type CanopyTranspiration, transpirationStanghellini1987 } from './stanghellini-1987.js'
@@ -108,7 +109,8 @@ export function leafResistanceGraamans2017(photonFlux: PhotonFluxDensity): numbe
  */
 export function transpirationUnderLamps(input: LampInput): CanopyTranspiration {
   const light =
-    numberIn(input.photonFlux, PHOTONS, 'photonFlux') / numberIn(input.photonsPerJoule, PHOTON_YIELD, 'photonsPerJoule')
+    numberIn(optionsOf(input).photonFlux, PHOTONS, 'photonFlux') /
+    numberIn(input.photonsPerJoule, PHOTON_YIELD, 'photonsPerJoule')
   const net =
     (1 - numberIn(input.reflected ?? 0.05, REFLECTED, 'reflected')) * numberIn(input.cover, GROUND, 'cover') * light
   return transpirationStanghellini1987({

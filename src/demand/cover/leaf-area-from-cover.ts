@@ -2,6 +2,7 @@ import type { Domain } from '../../quantity/domain.js'
 import type { LeafAreaIndex } from '../../quantity/generated/plant.js'
 import type { GroundFraction } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { EXTINCTION, LEAF_AREA } from './cover-domains.js'
 
 const COVER: Domain = {
@@ -38,7 +39,8 @@ export interface LeafAreaFromCoverInput {
  * leafAreaFromCover({ cover: percent(75) }) // => 1.98
  * ```
  */
-export function leafAreaFromCover({ cover, extinction = 0.7 }: LeafAreaFromCoverInput): LeafAreaIndex {
+export function leafAreaFromCover(input: LeafAreaFromCoverInput): LeafAreaIndex {
+  const { cover, extinction = 0.7 } = optionsOf(input)
   return (-Math.log1p(-numberIn(cover, COVER, 'cover')) /
     numberIn(extinction, EXTINCTION, 'extinction')) as LeafAreaIndex
 }
@@ -67,7 +69,8 @@ export interface InterceptedFractionInput {
  * interceptedFraction({ leafArea: leafAreaIndex(3) }) // => 0.878
  * ```
  */
-export function interceptedFraction({ leafArea, extinction = 0.7 }: InterceptedFractionInput): GroundFraction {
+export function interceptedFraction(input: InterceptedFractionInput): GroundFraction {
+  const { leafArea, extinction = 0.7 } = optionsOf(input)
   return -Math.expm1(
     -numberIn(extinction, EXTINCTION, 'extinction') * numberIn(leafArea, LEAF_AREA, 'leafArea'),
   ) as GroundFraction

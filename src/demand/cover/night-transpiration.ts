@@ -6,6 +6,7 @@ import type { LeafAreaIndex } from '../../quantity/generated/plant.js'
 import type { Pressure, VapourPressureDeficit } from '../../quantity/generated/pressure.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import {
   type CanopyTranspiration,
   leafResistanceStanghellini1987,
@@ -60,8 +61,8 @@ const NET: Domain = {
  * ```
  */
 export function nightTranspiration(input: NightInput): CanopyTranspiration {
-  const netRadiation = numberIn(input.netRadiation ?? 0, NET, 'netRadiation') as Irradiance
-  const { temperature, deficit, leafArea, airResistance, pressure } = input
+  const netRadiation = numberIn(optionsOf(input).netRadiation ?? 0, NET, 'netRadiation') as Irradiance
+  const { temperature, deficit, leafArea, airResistance, pressure } = optionsOf(input)
   const at = (leafResistance: number) =>
     transpirationStanghellini1987({
       netRadiation,

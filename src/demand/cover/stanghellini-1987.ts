@@ -11,6 +11,7 @@ import type { LeafAreaIndex } from '../../quantity/generated/plant.js'
 import type { Pressure, VapourPressureDeficit } from '../../quantity/generated/pressure.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { AIR, DEFICIT, LEAF_AREA, NET, RESISTANCE } from './cover-domains.js'
 
 /** The climate among the plants and how easily their leaves give off vapour. */
@@ -78,7 +79,7 @@ const LATENT = 2.45e6
  * ```
  */
 export function transpirationStanghellini1987(input: StanghelliniInput): CanopyTranspiration {
-  const net = numberIn(input.netRadiation, NET, 'netRadiation')
+  const net = numberIn(optionsOf(input).netRadiation, NET, 'netRadiation')
   const temperature = numberIn(input.temperature, AIR, 'temperature') as Temperature
   const deficit = deficitAt(input.deficit, temperature)
   const leafArea = numberIn(input.leafArea, LEAF_AREA, 'leafArea')
@@ -167,7 +168,7 @@ const ON_LEAF: Domain = {
  * ```
  */
 export function leafResistanceStanghellini1987(input: LeafResistanceInput): number {
-  const light = numberIn(input.radiationOnLeaf, ON_LEAF, 'radiationOnLeaf')
+  const light = numberIn(optionsOf(input).radiationOnLeaf, ON_LEAF, 'radiationOnLeaf')
   const warmth = numberIn(input.leafTemperature, AIR, 'leafTemperature')
   const dry = numberIn(input.deficit, DEFICIT, 'deficit') ** 2
   const carbon = Math.max(0, numberIn(input.carbonDioxide ?? 200, CARBON_DIOXIDE, 'carbonDioxide') - 200) ** 2

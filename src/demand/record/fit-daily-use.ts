@@ -4,6 +4,7 @@ import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 
 /** Days of measured use with the climate that drove it, in order of time. NaN marks what is missing. */
 export interface DailyUseRecord {
@@ -96,6 +97,7 @@ const FEWEST = 10
  * ```
  */
 export function fitDailyUse(record: DailyUseRecord): DailyUseFit {
+  requireObject(record, 'record')
   const { use, radiationSum, deficitHours } = record
   const testShare = numberIn(record.testShare ?? 0.3, TEST, 'testShare')
   const confidence = numberIn(record.confidence ?? 0.95, CONFIDENCE, 'confidence')

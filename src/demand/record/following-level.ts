@@ -4,6 +4,7 @@ import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { type ForecastRows, forecastRows, type UseCause } from './forecast-record.js'
 import { type ForecastScore, forecastScore } from './forecast-score.js'
 
@@ -108,6 +109,7 @@ const FEWEST = 14
  * ```
  */
 export function forecastByFollowingLevel(input: FollowingLevelInput): FollowingLevel {
+  requireObject(input, 'input')
   const record = forecastRows(input.use, input.causes)
   const share = numberIn(input.trainingShare ?? 0.7, TRAINING, 'trainingShare')
   const confidence = numberIn(input.confidence ?? 0.95, CONFIDENCE, 'confidence')

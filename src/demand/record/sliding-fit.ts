@@ -2,6 +2,7 @@ import { leastSquares } from '../../numerics/least-squares.js'
 import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import { wholeNumberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { forecastRows, type UseCause } from './forecast-record.js'
 import { type ForecastScore, forecastScore } from './forecast-score.js'
 
@@ -58,6 +59,7 @@ const WINDOW: Domain = {
  * ```
  */
 export function forecastBySlidingFit(input: SlidingFitInput): SlidingFit {
+  requireObject(input, 'input')
   const window = wholeNumberIn(input.window ?? 14, WINDOW, 'window')
   if (input.causes.length === 0) throw new InputError('causes', 'there are none', 'give the radiation sum at least')
   const { rows, use, complete } = forecastRows(input.use, input.causes)

@@ -2,6 +2,7 @@ import { netLongwaveRadiationHourFao56, soilHeatHourFao56 } from '../../air/net-
 import { slopeOfSaturationVapourPressureFao56 } from '../../air/saturation-vapour-pressure-fao56.js'
 import type { HourlyReferenceET } from '../../quantity/generated/evapotranspiration-hourly.js'
 import type { HourlySoilHeat } from '../../quantity/generated/hourly-radiation.js'
+import { requireObject } from '../../quantity/require-object.js'
 import type { HourlyWeather } from './hourly-weather.js'
 import { penmanMonteith } from './reference-et-hour.js'
 import { type StepsOfHour, stepsOfHour } from './steps-of-hour.js'
@@ -44,6 +45,7 @@ export interface HourlyReferenceETSteps extends StepsOfHour {
  * ```
  */
 export function hourlyReferenceETFao56(weather: HourlyWeather): HourlyReferenceETSteps {
+  requireObject(weather, 'weather')
   const steps = stepsOfHour(weather, {
     slope: slopeOfSaturationVapourPressureFao56,
     netLongwave: netLongwaveRadiationHourFao56,

@@ -1,6 +1,7 @@
 import { InputError } from '../../quantity/errors.js'
 import type { MeasuredEC } from '../../quantity/generated/electrical-conductivity.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
+import { requireObject } from '../../quantity/require-object.js'
 
 /** Temperature in °C; 0.01, 0.1 and 1 mol/kg; water saturated with the carbon dioxide of the air. All in µS/cm. Zero marks a value that the table does not have. */
 const MOLAL: readonly (readonly [number, number, number, number, number])[] = [
@@ -62,6 +63,7 @@ export interface DemalStandard {
  * ```
  */
 export function molalPotassiumChloride(standard: MolalStandard): MeasuredEC {
+  requireObject(standard, 'standard')
   const column = [0.01, 0.1, 1].indexOf(standard.molality) + 1
   const row = rowAt(MOLAL, standard.temperature)
   const value = row[column] as number
@@ -91,6 +93,7 @@ export function molalPotassiumChloride(standard: MolalStandard): MeasuredEC {
  * ```
  */
 export function demalPotassiumChloride(standard: DemalStandard): MeasuredEC {
+  requireObject(standard, 'standard')
   const column = ['A', 'B', 'C'].indexOf(standard.solution) + 1
   if (column === 0) throw new InputError('solution', `${standard.solution} is not in the table`, 'take A, B or C')
   return rowAt(DEMAL, standard.temperature)[column] as number as MeasuredEC

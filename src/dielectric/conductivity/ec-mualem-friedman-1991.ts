@@ -3,6 +3,7 @@ import { InputError } from '../../quantity/errors.js'
 import type { BulkEC, PoreWaterEC } from '../../quantity/generated/electrical-conductivity.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { CONDUCTIVITY } from '../domains.js'
 
 const CONTENT: Domain = {
@@ -64,7 +65,7 @@ export interface BulkOfMualemFriedman extends MediumOfMualemFriedman {
  * ```
  */
 export function bulkConductivityMualemFriedman1991(medium: PoreWaterOfMualemFriedman): BulkEC {
-  return (numberIn(medium.poreWater, CONDUCTIVITY, 'poreWater') * openShare(medium)) as BulkEC
+  return (numberIn(optionsOf(medium).poreWater, CONDUCTIVITY, 'poreWater') * openShare(medium)) as BulkEC
 }
 
 /**
@@ -89,7 +90,7 @@ export function bulkConductivityMualemFriedman1991(medium: PoreWaterOfMualemFrie
  * ```
  */
 export function poreWaterConductivityMualemFriedman1991(medium: BulkOfMualemFriedman): PoreWaterEC {
-  return (numberIn(medium.bulk, CONDUCTIVITY, 'bulk') / openShare(medium)) as PoreWaterEC
+  return (numberIn(optionsOf(medium).bulk, CONDUCTIVITY, 'bulk') / openShare(medium)) as PoreWaterEC
 }
 
 function openShare(medium: MediumOfMualemFriedman): number {

@@ -3,6 +3,7 @@ import { InputError } from '../../quantity/errors.js'
 import type { AmountConcentration } from '../../quantity/generated/amount-concentration.js'
 import type { SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
 
 const CONCENTRATION: Domain = {
@@ -64,7 +65,7 @@ export interface DiluteSaltConductivity {
  * ```
  */
 export function conductivityOnsager1927(salt: DiluteSalt): DiluteSaltConductivity {
-  const molesPerLitre = numberIn(salt.concentration, CONCENTRATION, 'concentration') / 1000
+  const molesPerLitre = numberIn(optionsOf(salt).concentration, CONCENTRATION, 'concentration') / 1000
   if (!Object.hasOwn(CATIONS, salt.cation) || !Object.hasOwn(ANIONS, salt.anion))
     throw new InputError(
       'cation, anion',

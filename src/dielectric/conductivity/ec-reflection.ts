@@ -3,6 +3,7 @@ import type { CellConstant } from '../../quantity/generated/cell-constant.js'
 import type { MeasuredEC } from '../../quantity/generated/electrical-conductivity.js'
 import type { Resistance } from '../../quantity/generated/resistance.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { CONDUCTIVITY } from '../domains.js'
 
 const CELL: Domain = {
@@ -69,7 +70,7 @@ export interface ProbeInConductor extends ProbeOnCable {
  * ```
  */
 export function conductivityFromReflection(reading: LongTimeReflection): MeasuredEC {
-  const r = numberIn(reading.reflection, REFLECTION, 'reflection')
+  const r = numberIn(optionsOf(reading).reflection, REFLECTION, 'reflection')
   return (((10 * numberIn(reading.cellConstant, CELL, 'cellConstant')) /
     numberIn(reading.impedance, IMPEDANCE, 'impedance')) *
     ((1 - r) / (1 + r))) as MeasuredEC
@@ -97,7 +98,8 @@ export function conductivityFromReflection(reading: LongTimeReflection): Measure
  */
 export function reflectionFromConductivity(probe: ProbeInConductor): number {
   const load =
-    (numberIn(probe.conductivity, CONDUCTIVITY, 'conductivity') * numberIn(probe.impedance, IMPEDANCE, 'impedance')) /
+    (numberIn(optionsOf(probe).conductivity, CONDUCTIVITY, 'conductivity') *
+      numberIn(probe.impedance, IMPEDANCE, 'impedance')) /
     (10 * numberIn(probe.cellConstant, CELL, 'cellConstant'))
   return (1 - load) / (1 + load)
 }

@@ -4,6 +4,8 @@ import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { Porosity } from '../../quantity/generated/share.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { AIR, APPARENT, CONTENT, MIXING_EXPONENT, POROSITY, SOLIDS, WATER } from '../domains.js'
 import { contentBetween } from '../relations/content-between.js'
 
@@ -83,7 +85,7 @@ export interface FourPhaseReading extends FourPhases {
  * ```
  */
 export function permittivityFourPhase(medium: FourPhaseMedium): Permittivity {
-  const content = numberIn(medium.content, CONTENT, 'content')
+  const content = numberIn(optionsOf(medium).content, CONTENT, 'content')
   const { dry, bound, boundGain, freeGain, exponent } = phaseTerms(medium)
   if (content > medium.porosity)
     throw new InputError(
@@ -124,6 +126,7 @@ export function permittivityFourPhase(medium: FourPhaseMedium): Permittivity {
  * ```
  */
 export function waterContentFourPhase(reading: FourPhaseReading): WaterContent {
+  requireObject(reading, 'reading')
   const { dry, bound, boundGain, freeGain, exponent } = phaseTerms(reading)
   const gained = numberIn(reading.apparent, APPARENT, 'apparent') ** exponent - dry
   const whenFull = bound * boundGain

@@ -3,6 +3,7 @@ import { InputError } from '../../quantity/errors.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { Share } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { MIXING_EXPONENT } from '../domains.js'
 
 const SHARE: Domain = {
@@ -64,7 +65,7 @@ export interface Mixture {
  * ```
  */
 export function permittivityOfMixture(mixture: Mixture): Permittivity {
-  const exponent = numberIn(mixture.exponent, MIXING_EXPONENT, 'exponent')
+  const exponent = numberIn(optionsOf(mixture).exponent, MIXING_EXPONENT, 'exponent')
   let total = 0
   let mixed = 0
   for (const phase of mixture.phases) {

@@ -3,6 +3,7 @@ import { InputError } from '../../quantity/errors.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { Porosity } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { APPARENT, MIXING_EXPONENT, POROSITY, SOLIDS } from '../domains.js'
 
 const FILLING: Domain = {
@@ -56,7 +57,7 @@ export interface TwoPhaseReading extends TwoPhases {
  * ```
  */
 export function permittivityTwoPhase(medium: TwoPhaseMedium): Permittivity {
-  const exponent = numberIn(medium.exponent, MIXING_EXPONENT, 'exponent')
+  const exponent = numberIn(optionsOf(medium).exponent, MIXING_EXPONENT, 'exponent')
   const porosity = numberIn(medium.porosity, POROSITY, 'porosity')
   const mixed =
     (1 - porosity) * numberIn(medium.solids, SOLIDS, 'solids') ** exponent +
@@ -81,7 +82,7 @@ export function permittivityTwoPhase(medium: TwoPhaseMedium): Permittivity {
  * ```
  */
 export function porosityTwoPhase(reading: TwoPhaseReading): Porosity {
-  const exponent = numberIn(reading.exponent, MIXING_EXPONENT, 'exponent')
+  const exponent = numberIn(optionsOf(reading).exponent, MIXING_EXPONENT, 'exponent')
   const solids = numberIn(reading.solids, SOLIDS, 'solids') ** exponent
   const filling = numberIn(reading.filling, FILLING, 'filling') ** exponent
   if (solids === filling)

@@ -3,6 +3,7 @@ import { DomainError } from '../../quantity/errors.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { APPARENT } from '../domains.js'
 import { contentBetween } from './content-between.js'
 
@@ -73,7 +74,7 @@ export interface SquareRootContent extends SquareRootLine {
  * ```
  */
 export function waterContentHerkelrath1991(reading: SquareRootReading): WaterContent {
-  const root = Math.sqrt(numberIn(reading.apparent, APPARENT, 'apparent'))
+  const root = Math.sqrt(numberIn(optionsOf(reading).apparent, APPARENT, 'apparent'))
   const slope = numberIn(reading.slope, SLOPE, 'slope')
   const intercept = numberIn(reading.intercept, INTERCEPT, 'intercept')
   return contentBetween(slope * root + intercept, 1, reading.apparent, (theta) => ((theta - intercept) / slope) ** 2)
@@ -97,7 +98,7 @@ export function waterContentHerkelrath1991(reading: SquareRootReading): WaterCon
  * ```
  */
 export function permittivityHerkelrath1991(reading: SquareRootContent): Permittivity {
-  const content = numberIn(reading.content, CONTENT, 'content')
+  const content = numberIn(optionsOf(reading).content, CONTENT, 'content')
   const slope = numberIn(reading.slope, SLOPE, 'slope')
   const intercept = numberIn(reading.intercept, INTERCEPT, 'intercept')
   const root = (content - intercept) / slope

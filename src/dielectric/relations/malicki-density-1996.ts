@@ -3,6 +3,7 @@ import type { BulkDensity } from '../../quantity/generated/density.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
 import { APPARENT, BULK_DENSITY } from '../domains.js'
 import { contentBetween } from './content-between.js'
@@ -64,7 +65,7 @@ export const validityMalickiDensity1996: Validity = {
  * ```
  */
 export function waterContentMalickiDensity1996(reading: PermittivityAndDensity): WaterContent {
-  const root = Math.sqrt(numberIn(reading.apparent, APPARENT, 'apparent'))
+  const root = Math.sqrt(numberIn(optionsOf(reading).apparent, APPARENT, 'apparent'))
   const density = numberIn(reading.bulkDensity, BULK_DENSITY, 'bulkDensity')
   const content = (root - dryRoot(density)) / slope(density)
   return contentBetween(content, 1, reading.apparent, (theta) => (dryRoot(density) + slope(density) * theta) ** 2)
@@ -88,7 +89,7 @@ export function waterContentMalickiDensity1996(reading: PermittivityAndDensity):
  * ```
  */
 export function permittivityMalickiDensity1996(reading: ContentAndDensity): Permittivity {
-  const content = numberIn(reading.content, CONTENT, 'content')
+  const content = numberIn(optionsOf(reading).content, CONTENT, 'content')
   const density = numberIn(reading.bulkDensity, BULK_DENSITY, 'bulkDensity')
   const at = (root: number) => (root - dryRoot(density)) / slope(density)
   const root = dryRoot(density) + slope(density) * content

@@ -3,6 +3,7 @@ import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { Porosity } from '../../quantity/generated/share.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
 import { APPARENT, POROSITY } from '../domains.js'
 import { contentBetween } from './content-between.js'
@@ -60,7 +61,7 @@ export const validityMalickiPorosity1996: Validity = {
  * ```
  */
 export function waterContentMalickiPorosity1996(reading: PermittivityAndPorosity): WaterContent {
-  const root = Math.sqrt(numberIn(reading.apparent, APPARENT, 'apparent'))
+  const root = Math.sqrt(numberIn(optionsOf(reading).apparent, APPARENT, 'apparent'))
   const porosity = numberIn(reading.porosity, POROSITY, 'porosity')
   const content = (root - dryRoot(porosity)) / slope(porosity)
   return contentBetween(content, 1, reading.apparent, (theta) => (dryRoot(porosity) + slope(porosity) * theta) ** 2)
@@ -84,7 +85,7 @@ export function waterContentMalickiPorosity1996(reading: PermittivityAndPorosity
  * ```
  */
 export function permittivityMalickiPorosity1996(reading: ContentAndPorosity): Permittivity {
-  const content = numberIn(reading.content, CONTENT, 'content')
+  const content = numberIn(optionsOf(reading).content, CONTENT, 'content')
   const porosity = numberIn(reading.porosity, POROSITY, 'porosity')
   const at = (root: number) => (root - dryRoot(porosity)) / slope(porosity)
   const root = dryRoot(porosity) + slope(porosity) * content

@@ -3,6 +3,8 @@ import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { Porosity } from '../../quantity/generated/share.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { AIR, APPARENT, CONTENT, MIXING_EXPONENT, POROSITY, SOLIDS, WATER } from '../domains.js'
 import { contentBetween } from './content-between.js'
 
@@ -60,7 +62,7 @@ export interface ThreePhaseReading extends ThreePhases {
  * ```
  */
 export function permittivityRoth1990(medium: ThreePhaseMedium): Permittivity {
-  const content = numberIn(medium.content, CONTENT, 'content')
+  const content = numberIn(optionsOf(medium).content, CONTENT, 'content')
   const { dry, gain, exponent } = phaseTerms(medium)
   if (content > medium.porosity)
     throw new InputError(
@@ -97,6 +99,7 @@ export function permittivityRoth1990(medium: ThreePhaseMedium): Permittivity {
  * ```
  */
 export function waterContentRoth1990(reading: ThreePhaseReading): WaterContent {
+  requireObject(reading, 'reading')
   const { dry, gain, exponent } = phaseTerms(reading)
   const content = shownContent(reading)
   return contentBetween(content, reading.porosity, reading.apparent, (theta) => (dry + theta * gain) ** (1 / exponent))

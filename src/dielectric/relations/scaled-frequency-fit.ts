@@ -2,6 +2,7 @@ import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import type { ScaledFrequencyLaw } from './scaled-frequency.js'
 
 const SCALED: Domain = {
@@ -61,6 +62,7 @@ export interface FittedScaledFrequencyLaw extends ScaledFrequencyLaw {
  * ```
  */
 export function fitScaledFrequency(samples: ScaledFrequencySamples): FittedScaledFrequencyLaw {
+  requireObject(samples, 'samples')
   const n = samples.scaled.length
   if (n !== samples.contents.length || n < 2)
     throw new InputError(

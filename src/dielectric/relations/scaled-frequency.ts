@@ -2,6 +2,7 @@ import type { Domain } from '../../quantity/domain.js'
 import { DomainError, InputError } from '../../quantity/errors.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { RawReading } from '../../quantity/raw-reading.js'
 
 const READING: Domain = {
@@ -95,7 +96,7 @@ export interface ScaledFrequencyContent extends ScaledFrequencyLaw {
  * ```
  */
 export function scaledFrequency(readings: AirMediumWater): number {
-  const air = numberIn(readings.air, READING, 'air')
+  const air = numberIn(optionsOf(readings).air, READING, 'air')
   const span = air - numberIn(readings.water, READING, 'water')
   if (span === 0)
     throw new InputError('air, water', 'both readings are the same', 'read the probe in air and in water again')
@@ -122,7 +123,7 @@ export function scaledFrequency(readings: AirMediumWater): number {
  * ```
  */
 export function waterContentPaltineanuStarr1997(reading: ScaledFrequencyReading): WaterContent {
-  const scaled = numberIn(reading.scaled, SCALED, 'scaled')
+  const scaled = numberIn(optionsOf(reading).scaled, SCALED, 'scaled')
   const factor = numberIn(reading.factor, FACTOR, 'factor')
   const exponent = numberIn(reading.exponent, EXPONENT, 'exponent')
   const content = factor * scaled ** exponent
@@ -149,6 +150,6 @@ export function waterContentPaltineanuStarr1997(reading: ScaledFrequencyReading)
  * ```
  */
 export function scaledFrequencyPaltineanuStarr1997(reading: ScaledFrequencyContent): number {
-  const share = numberIn(reading.content, CONTENT, 'content') / numberIn(reading.factor, FACTOR, 'factor')
+  const share = numberIn(optionsOf(reading).content, CONTENT, 'content') / numberIn(reading.factor, FACTOR, 'factor')
   return share ** (1 / numberIn(reading.exponent, EXPONENT, 'exponent'))
 }

@@ -2,6 +2,7 @@ import type { Domain } from '../../quantity/domain.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { APPARENT } from '../domains.js'
 import { contentBetween } from './content-between.js'
 import { reachedPermittivity } from './herkelrath-1991.js'
@@ -82,7 +83,7 @@ export interface SquareRootPowerContent extends SquareRootPower {
  * ```
  */
 export function waterContentSchaap1997(reading: SquareRootPowerReading): WaterContent {
-  const root = Math.sqrt(numberIn(reading.apparent, APPARENT, 'apparent'))
+  const root = Math.sqrt(numberIn(optionsOf(reading).apparent, APPARENT, 'apparent'))
   const line = numberIn(reading.slope, SLOPE, 'slope') * root - numberIn(reading.offset, OFFSET, 'offset')
   const exponent = numberIn(reading.exponent, EXPONENT, 'exponent')
   const inverse = (theta: number) => ((theta ** (1 / exponent) + reading.offset) / reading.slope) ** 2
@@ -107,7 +108,7 @@ export function waterContentSchaap1997(reading: SquareRootPowerReading): WaterCo
  * ```
  */
 export function permittivitySchaap1997(reading: SquareRootPowerContent): Permittivity {
-  const content = numberIn(reading.content, CONTENT, 'content')
+  const content = numberIn(optionsOf(reading).content, CONTENT, 'content')
   const slope = numberIn(reading.slope, SLOPE, 'slope')
   const offset = numberIn(reading.offset, OFFSET, 'offset')
   const exponent = numberIn(reading.exponent, EXPONENT, 'exponent')

@@ -3,6 +3,7 @@ import type { Porosity } from '../../quantity/generated/share.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import type { WaterContent, WaterContentChange } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { waterPermittivityWeast1986 } from '../../water/permittivity-weast-1986.js'
 import { CONTENT, LIQUID } from '../domains.js'
 import { permittivityRoth1990, shownContent } from './roth-1990.js'
@@ -63,7 +64,7 @@ export interface TemperatureError {
  */
 export function temperatureErrorRoth1990(medium: WarmedMedium): TemperatureError {
   const warm = waterPermittivityWeast1986(
-    numberIn(medium.mediumTemperature, LIQUID, 'mediumTemperature') as Temperature,
+    numberIn(optionsOf(medium).mediumTemperature, LIQUID, 'mediumTemperature') as Temperature,
   )
   const reference = waterPermittivityWeast1986(
     numberIn(medium.referenceTemperature, LIQUID, 'referenceTemperature') as Temperature,

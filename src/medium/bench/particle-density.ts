@@ -2,6 +2,7 @@ import { InputError } from '../../quantity/errors.js'
 import type { ParticleDensity } from '../../quantity/generated/density.js'
 import type { MassFraction } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { MASS_FRACTION, PARTICLE_DENSITY } from './phase-domains.js'
 
 /** One part of a mix. */
@@ -32,6 +33,7 @@ export interface MixPart {
  * ```
  */
 export function particleDensityOfMix(parts: readonly MixPart[]): ParticleDensity {
+  requireObject(parts, 'parts')
   let total = 0
   let volume = 0
   for (const { massFraction, particleDensity } of parts) {

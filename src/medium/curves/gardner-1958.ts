@@ -3,6 +3,7 @@ import type { Share } from '../../quantity/generated/share.js'
 import type { SuctionHead } from '../../quantity/generated/suction.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import {
   checkAlpha,
   checkLimits,
@@ -47,7 +48,7 @@ export interface GardnerParameters {
  * ```
  */
 export function gardner1958(parameters: GardnerParameters): ConductiveModel {
-  const { residual, saturated } = parameters
+  const { residual, saturated } = optionsOf(parameters)
   checkLimits(residual, saturated)
   const alpha = checkAlpha(parameters.alpha)
   const held = heldContents(residual, saturated)

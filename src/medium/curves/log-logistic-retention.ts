@@ -1,5 +1,6 @@
 import type { SuctionHead } from '../../quantity/generated/suction.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { checkExponent, checkScale } from './curve-limits.js'
 import { mualemOfFreeExponents } from './mualem-free-exponents.js'
 import type { RetentionModel } from './retention-model.js'
@@ -48,6 +49,7 @@ export interface LogLogisticRetention {
  * ```
  */
 export function logLogisticRetention(parameters: LogLogisticRetention): RetentionModel {
+  requireObject(parameters, 'parameters')
   const { residual, saturated, halfSuction, poreConnection = 0.5 } = parameters
   const slope = checkExponent('slope', parameters.slope)
   const curve = { logAlpha: -Math.log(checkScale('half suction', halfSuction)), n: slope, m: 1 }

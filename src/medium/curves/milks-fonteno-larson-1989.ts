@@ -1,5 +1,6 @@
 import type { InverseSuction } from '../../quantity/generated/inverse-suction.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { checkAlpha, checkExponent } from './curve-limits.js'
 import { mualemOfFreeExponents } from './mualem-free-exponents.js'
 import type { RetentionModel } from './retention-model.js'
@@ -51,6 +52,7 @@ export interface FiveParameterRetention {
  * ```
  */
 export function milksFontenoLarson1989(parameters: FiveParameterRetention): RetentionModel {
+  requireObject(parameters, 'parameters')
   const { residual, saturated, alpha, poreConnection = 0.5 } = parameters
   const n = checkExponent('n', parameters.n)
   const m = checkExponent('m', parameters.m)

@@ -1,5 +1,6 @@
 import { type LeastSquaresMinimum, leastSquares } from '../../numerics/levenberg-marquardt.js'
 import { attempt } from '../../quantity/attempt.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { fitProblem, type RetentionFitRequest } from './fit-problem.js'
 import { fitResult, type RetentionFit } from './fit-result.js'
 
@@ -32,6 +33,7 @@ import { fitResult, type RetentionFit } from './fit-result.js'
  * ```
  */
 export function fitRetention(request: RetentionFitRequest): RetentionFit {
+  requireObject(request, 'request')
   const problem = fitProblem(request)
   const ends = problem.starts.map((start) => attempt(() => leastSquares({ ...problem, start })))
   let best: LeastSquaresMinimum | undefined

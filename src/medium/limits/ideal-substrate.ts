@@ -1,4 +1,5 @@
 import type { Finding } from '../../quantity/finding.js'
+import { requireObject } from '../../quantity/require-object.js'
 import type { WaterClasses } from './water-classes.js'
 
 const IDEAL = [
@@ -32,6 +33,7 @@ const SOURCE = 'De Boodt, M. and Verdonck, O. (1972), Acta Horticulturae 26:37-4
  * ```
  */
 export function outsideIdealSubstrate(classes: WaterClasses): Finding[] {
+  requireObject(classes, 'classes')
   const findings: Finding[] = []
   for (const { about, words, min, max } of IDEAL) {
     const value = classes[about]

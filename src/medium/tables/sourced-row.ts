@@ -1,4 +1,5 @@
 import { InputError } from '../../quantity/errors.js'
+import { requireObject } from '../../quantity/require-object.js'
 
 /** Where a row of a table comes from. */
 export interface SourcedRow {
@@ -39,6 +40,7 @@ export type TextureClass =
  * ```
  */
 export function tableRow<Row>(table: Readonly<Record<string, Row>>, name: string): Row {
+  requireObject(table, 'table')
   const row = Object.hasOwn(table, name) ? table[name] : undefined
   if (row !== undefined) return row
   throw new InputError('name', `the table has no row "${name}"`, `take one of: ${Object.keys(table).join(', ')}`)

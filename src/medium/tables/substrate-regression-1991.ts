@@ -3,6 +3,7 @@ import type { Mass } from '../../quantity/generated/mass.js'
 import type { AirFilledPorosity, Porosity } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { checkMass, checkMedium, findingsOfShares, refuseRise } from '../bench/bench-readings.js'
 import type { BenchShares } from '../bench/weighed-pot-test.js'
 
@@ -43,7 +44,8 @@ export interface DrainedMedium {
  * drained // => { airSpace: 0.2792, containerCapacity: 0.65, totalPorosity: 0.9292 }
  * ```
  */
-export function drainedMediumRegression1991({ drainedVolume, drainedMass, dryMass }: DrainedMedium): BenchShares {
+export function drainedMediumRegression1991(medium: DrainedMedium): BenchShares {
+  const { drainedVolume, drainedMass, dryMass } = optionsOf(medium)
   const millilitres = 1000 * checkMedium('drained volume', drainedVolume)
   const wet = checkMass('drained mass', drainedMass)
   const dry = checkMass('dry mass', dryMass)

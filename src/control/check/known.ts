@@ -1,0 +1,21 @@
+import type { WateringRefusal } from './refusal.js'
+
+/** Anything that may have come from outside. */
+export type Loose<T> = { readonly [K in keyof T]?: unknown }
+
+/** A finite number from `min` on, or undefined: text, null, true and NaN are not known. */
+export function known(value: unknown, min: number): number | undefined {
+  return typeof value === 'number' && value >= min && value < Number.POSITIVE_INFINITY ? value : undefined
+}
+
+/** A limit, and the refusal that tells of it where it is missing. */
+export function limitOf<T>(
+  limits: Loose<T>,
+  name: keyof T & string,
+  unit: string,
+  refusals: WateringRefusal[],
+): number | undefined {
+  const limit = known(limits[name], 0)
+  if (limit === undefined) refusals.push({ code: 'limit-missing', level: 'danger', about: name, unit })
+  return limit
+}

@@ -1,0 +1,47 @@
+import type { Finding } from '../../quantity/finding.js'
+
+/** Why a shot is refused. */
+export type RefusalCode =
+  | 'request-unclear'
+  | 'limit-missing'
+  | 'limits-contradict'
+  | 'volume-not-run-time'
+  | 'shot-too-large'
+  | 'run-too-long'
+  | 'given-unknown'
+  | 'day-used-up'
+  | 'last-shot-unknown'
+  | 'too-soon'
+  | 'no-reading'
+  | 'unbelievable-reading'
+  | 'old-reading'
+  | 'doubtful-reading'
+  | 'full'
+  | 'too-soon-for-back-up'
+  | 'clock-doubtful'
+  | 'leak-unknown'
+  | 'flow-while-closed'
+  | 'lock-unknown'
+  | 'locked'
+  | 'alarms-unknown'
+  | 'alarm'
+
+/** One reason against a shot, as code and numbers; `explainRefusal` has the words. */
+export interface WateringRefusal {
+  readonly code: RefusalCode
+  readonly level: Finding['level']
+  /** Which limit, part of the request or alarm it is about. */
+  readonly about?: string
+  /** The number that is refused. Unit: that of `unit`. */
+  readonly value?: number
+  /** The limit that it passes. Unit: that of `unit`. */
+  readonly limit?: number
+  readonly unit?: string
+}
+
+/** Whether a shot may be given, and every reason why not. */
+export interface WateringCheck {
+  readonly allowed: boolean
+  /** Why not; empty only when it is allowed. */
+  readonly refusals: readonly WateringRefusal[]
+}

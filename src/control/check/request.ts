@@ -1,0 +1,52 @@
+import type { SafeLimits, WateringFacts, WateringRequest } from './input.js'
+import { known, type Loose, limitOf } from './known.js'
+import type { WateringRefusal } from './refusal.js'
+
+/** What speaks against a request by itself and by what was given before. */
+export function judgeRequest(
+  request: Loose<WateringRequest>,
+  limits: Loose<SafeLimits>,
+  facts: Loose<WateringFacts>,
+): WateringRefusal[] {
+  const refusals: WateringRefusal[] = []
+  const volume = known(request.volume, 0)
+  const runTime = known(request.runTime, 0)
+  for (const [about, value] of [
+    ['volume', volume],
+    ['runTime', runTime],
+  ] as const)
+    if (value === undefined) refusals.push({ code: 'request-unclear', level: 'danger', about })
+  const flow = limitOf(limits, 'flow', 'L/h', refusals)
+  if (volume !== undefined && runTime !== undefined && flow !== undefined) {
+    const gives = (flow * runTime) / 3600
+    // The line must be filled, and emitters differ; a slip of a unit is a factor.
+    if (gives < 0.9 * volume || gives > 1.25 * volume)
+      refusals.push({ code: 'volume-not-run-time', level: 'danger', value: gives, limit: volume, unit: 'L' })
+  }
+  const over = (code: 'shot-too-large' | 'run-too-long', value = 0, limit = value, unit: string) => {
+    if (value > limit) refusals.push({ code, level: 'caution', value, limit, unit })
+  }
+  over('shot-too-large', volume, limitOf(limits, 'maxPerShot', 'L', refusals), 'L')
+  over('run-too-long', runTime, limitOf(limits, 'maxRunTime', 's', refusals), 's')
+  return [...refusals, ...judgeDay(volume, limits, facts), ...judgeRest(limits, facts)]
+}
+
+function judgeDay(volume = 0, limits: Loose<SafeLimits>, facts: Loose<WateringFacts>): WateringRefusal[] {
+  const refusals: WateringRefusal[] = []
+  const limit = limitOf(limits, 'maxPerDay', 'L', refusals)
+  const given = known(facts.givenInDay, 0)
+  if (given === undefined) refusals.push({ code: 'given-unknown', level: 'caution' })
+  else if (limit !== undefined && given + volume > limit)
+    refusals.push({ code: 'day-used-up', level: 'caution', value: given + volume, limit, unit: 'L' })
+  return refusals
+}
+
+function judgeRest(limits: Loose<SafeLimits>, facts: Loose<WateringFacts>): WateringRefusal[] {
+  const refusals: WateringRefusal[] = []
+  const limit = limitOf(limits, 'minRest', 's', refusals)
+  const since = known(facts.sinceLastShot, 0)
+  if (since === undefined) refusals.push({ code: 'last-shot-unknown', level: 'caution' })
+  else if (limit !== undefined && since < limit)
+    refusals.push({ code: 'too-soon', level: 'caution', value: since, limit, unit: 's' })
+  return refusals
+}

@@ -1,0 +1,160 @@
+import {
+  type AlarmInput,
+  alarmLifeCycle,
+  type CheckWateringInput,
+  checkWatering,
+  hours,
+  litres,
+  litresPerHour,
+  minutes,
+  runReducer,
+  waterContent,
+} from 'porewater'
+import { describe, expect, it } from 'vitest'
+import { expectInputError } from '../support/refusals.js'
+
+const safe: CheckWateringInput = {
+  request: { volume: litres(0.4), runTime: minutes(6) },
+  limits: {
+    flow: litresPerHour(4),
+    maxPerShot: litres(0.5),
+    maxPerDay: litres(5),
+    maxRunTime: minutes(10),
+    minRest: minutes(15),
+    maxReadingAge: minutes(20),
+    minBelievable: waterContent(0.2),
+    maxBelievable: waterContent(0.8),
+    fullPoint: waterContent(0.62),
+  },
+  facts: {
+    givenInDay: litres(2),
+    sinceLastShot: minutes(40),
+    waterContent: waterContent(0.55),
+    age: minutes(3),
+    flag: 1,
+    clockRanOn: true,
+    flowWhileClosed: false,
+    locked: false,
+    alarms: [],
+  },
+}
+const nothings: readonly unknown[] = [
+  undefined,
+  null,
+  Number.NaN,
+  Infinity,
+  -Infinity,
+  '0.4',
+  'no',
+  true,
+  0 / -1,
+  {},
+  [1],
+]
+const blind = { ...safe, backUp: true, facts: { ...safe.facts, waterContent: undefined as never } }
+
+describe('what is not known', () => {
+  const groups = ['request', 'limits', 'facts'] as const
+  const fields = groups.flatMap((group) => Object.keys(safe[group]).map((name) => [group, name] as const))
+  it.each(fields)('of %s.%s speaks against watering, whatever stands there instead', (group, name) => {
+    for (const nothing of nothings) {
+      // A zero is a number that makes sense for most of these.
+      if (nothing === 0 || (name === 'clockRanOn' && nothing === true)) continue
+      const check = checkWatering({ ...safe, [group]: { ...safe[group], [name]: nothing } })
+      expect(check.allowed, `${name}: ${String(nothing)}`).toBe(false)
+    }
+  })
+  it.each(fields.filter(([, name]) => !['waterContent', 'age', 'flag'].includes(name)))(
+    'of %s.%s speaks against a back-up shot as well',
+    (group, name) => {
+      expect(checkWatering(blind).allowed).toBe(true)
+      for (const nothing of nothings) {
+        if (nothing === 0 || (name === 'clockRanOn' && nothing === true)) continue
+        expect(checkWatering({ ...blind, [group]: { ...blind[group], [name]: nothing } }).allowed).toBe(false)
+      }
+    },
+  )
+  it('as a whole is told and never thrown', () => {
+    for (const nothing of nothings)
+      for (const input of [
+        nothing,
+        { ...safe, request: nothing },
+        { ...safe, limits: nothing },
+        { ...safe, facts: nothing },
+      ])
+        expect(checkWatering(input as never).allowed).toBe(false)
+    expect(checkWatering(undefined as never).refusals.filter(({ code }) => code === 'limit-missing')).toHaveLength(9)
+  })
+})
+
+describe('both ends of belief', () => {
+  it.each([0, -0.2, -Infinity, 0.19, 0.81, 65535])('refuse a reading of %s', (level) => {
+    const facts = { ...safe.facts, waterContent: level as never }
+    expect(checkWatering({ ...safe, facts }).allowed).toBe(false)
+  })
+  it('must hold the full point between them', () => {
+    const limits = { ...safe.limits, fullPoint: waterContent(0.85) }
+    expect(checkWatering({ ...safe, limits }).refusals.map(({ code }) => code)).toEqual(['limits-contradict'])
+  })
+})
+
+describe('a back-up shot', () => {
+  it('waits from the later of the last shot and the last good reading', () => {
+    const codes = (facts: object, limits = {}) =>
+      checkWatering({
+        ...blind,
+        limits: { ...safe.limits, ...limits },
+        facts: { ...blind.facts, ...facts },
+      }).refusals.map(({ code }) => code)
+    expect(codes({ sinceLastShot: minutes(19) })).toEqual(['too-soon-for-back-up'])
+    expect(codes({ waterContent: 0.55, age: minutes(19) })).toEqual(['too-soon-for-back-up'])
+    expect(codes({ waterContent: 0.55, age: minutes(21) })).toEqual([])
+    expect(codes({ waterContent: 0.55, age: minutes(21) }, { backUpAfter: hours(1) })).toEqual(['too-soon-for-back-up'])
+    expect(codes({}, { backUpAfter: null })).toEqual(['limit-missing'])
+  })
+  it('is one only where it is called so by true itself', () => {
+    for (const backUp of ['true', 1, {}])
+      expect(checkWatering({ ...blind, backUp: backUp as never }).allowed).toBe(false)
+  })
+})
+
+const alarm = { onDelay: minutes(5), offDelay: minutes(5), maxShelving: hours(8) }
+const phases = (inputs: readonly AlarmInput[]) =>
+  runReducer({ reducer: alarmLifeCycle(alarm), inputs }).outputs.map(({ phase }) => phase)
+
+describe('an alarm', () => {
+  it('whose first moment was NaN is raised all the same', () => {
+    const rest = [0, 300, 600].map((now) => ({ now, condition: true }))
+    expect(phases([{ now: Number.NaN, condition: true }, ...rest]).at(-1)).toBe('unacknowledged')
+  })
+  it('is raised where the clock stands still or was never readable', () => {
+    for (const now of [1000, Number.NaN, null as never, Date.UTC(2026, 1, 1)])
+      expect(phases(Array.from({ length: 12 }, () => ({ now, condition: true }))).at(-1)).toBe('unacknowledged')
+  })
+  it('comes off the shelf where the clock stands still', () => {
+    const raised = [0, 300].map((now) => ({ now, condition: true }))
+    const still = Array.from({ length: 101 }, () => ({ now: 400, condition: true }))
+    expect(phases([...raised, { now: 400, action: 'shelve' as const }, ...still]).at(-1)).toBe('unacknowledged')
+  })
+  it('takes only true and false for a condition, and knows its three actions', () => {
+    expect(phases([0, 300, 600].map((now) => ({ now, condition: 'no' as never })))).toEqual([
+      'normal',
+      'normal',
+      'normal',
+    ])
+    const reducer = alarmLifeCycle(alarm)
+    expectInputError(() => reducer.step(reducer.start, { now: 0, action: 'aknowledge' as never }), 'action')
+  })
+  it('begins again from a state that lost a field, and is raised', () => {
+    const reducer = alarmLifeCycle(alarm)
+    const { state } = runReducer({ reducer, inputs: [0, 300].map((now) => ({ now, condition: true })) })
+    for (const key of Object.keys(state)) {
+      for (const bad of [undefined, null, 'x', Number.NaN, {}]) {
+        if (bad === null && ['last', 'since', 'shelvedUntil'].includes(key)) continue
+        const inputs = [400, 700].map((now) => ({ now, condition: true }))
+        const { outputs } = runReducer({ reducer, inputs, state: { ...state, [key]: bad } as never })
+        expect(outputs.at(-1)?.phase).toBe('unacknowledged')
+      }
+    }
+  })
+})
