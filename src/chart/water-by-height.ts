@@ -22,7 +22,7 @@ export interface WaterByHeightChart {
   readonly title: string
   /** The moments, in order. */
   readonly moments: readonly ProfileAtTime[]
-  /** Heights to be drawn, six at most; left out, five from near the bottom to near the top. Unit: cm. */
+  /** Heights to be drawn, six at most; left out, five from near the bottom to near the top. Unit: cm. Range: each in [0, ∞). */
   readonly heights?: readonly Length[]
 }
 

@@ -42,6 +42,7 @@ export {
 } from './mein-larson-1973.js'
 export { type AbsorbingSurface, infiltrationPhilip1957 } from './philip-1957.js'
 export {
+  type BestProbeHeight,
   bestProbeHeight,
   type ProbeHeights,
   type ProbeHeightView,

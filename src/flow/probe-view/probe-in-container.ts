@@ -57,7 +57,7 @@ const SENSED: Domain = {
  *   saturatedConductivity: centimetresPerHour(60),
  * })
  * const rest = flow.profile(flow.startAt((height) => centimetresOfSuction(height)))
- * probeReading(rest, { height: centimetres(3), sensedHeight: centimetres(4) }) // => 0.851
+ * probeReading(rest, { height: centimetres(3), sensedHeight: centimetres(4) }) // => 0.859
  * ```
  */
 export function probeReading(profile: readonly ContainerLayer[], probe: ProbeInContainer): WaterContent {
@@ -92,6 +92,14 @@ export interface ProbeHeights {
   readonly sensedHeight: Length
 }
 
+/** What probes at some heights would tell. */
+export interface BestProbeHeight {
+  /** One view for each height, in the order given. */
+  readonly views: readonly ProbeHeightView[]
+  /** The height whose readings follow the mean of the container best once their bias is known. Unit: cm. */
+  readonly best: Length
+}
+
 /** How well a probe at one height speaks for the container. */
 export interface ProbeHeightView {
   /** Height of the middle of the rods. Unit: cm. */
@@ -113,7 +121,7 @@ export interface ProbeHeightView {
  *
  * @procedure Follows the simulation through the steps, reads `probeReading` at the end of each, and compares with the mean of the container.
  * @param request - Simulation, steps and heights.
- * @returns One view for each height, in the order given, and the height whose readings follow the mean best once their bias is known.
+ * @returns One view for each height, and the best of them.
  * @throws `DomainError` outside the ranges; `InputError` without heights or steps; what the simulation throws.
  * @validity As the simulation: it spreads shots over the whole surface, so that the place beside a dripper is not seen.
  * @source definition
@@ -133,7 +141,7 @@ export interface ProbeHeightView {
  * view.best // => 5
  * ```
  */
-export function bestProbeHeight(request: ProbeHeights): { readonly views: ProbeHeightView[]; readonly best: Length } {
+export function bestProbeHeight(request: ProbeHeights): BestProbeHeight {
   const { flow, steps, heights, sensedHeight } = request
   if (heights.length === 0 || steps.length === 0)
     throw new InputError('heights', 'or steps are missing', 'give at least one height and one step')

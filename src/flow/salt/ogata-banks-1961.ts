@@ -20,7 +20,7 @@ import { frontEC, frontParts, type SoluteFront } from './solute-front.js'
  * soluteFrontOgataBanks1961({
  *   depth: centimetres(10), time: hours(4), downwardFlux: millimetresPerHour(20), waterContent: waterContent(0.8),
  *   dispersivity: centimetres(1), ecBefore: decisiemensPerMetre(5), feedEC: decisiemensPerMetre(2),
- * }) // => 3.31
+ * }) // => 3.244
  * ```
  */
 export function soluteFrontOgataBanks1961(front: SoluteFront): PoreWaterEC {

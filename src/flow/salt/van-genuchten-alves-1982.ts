@@ -21,7 +21,7 @@ import { frontEC, frontParts, type SoluteFront } from './solute-front.js'
  * soluteFrontVanGenuchtenAlves1982({
  *   depth: centimetres(10), time: hours(4), downwardFlux: millimetresPerHour(20), waterContent: waterContent(0.8),
  *   dispersivity: centimetres(1), ecBefore: decisiemensPerMetre(5), feedEC: decisiemensPerMetre(2),
- * }) // => 3.6
+ * }) // => 3.521
  * ```
  */
 export function soluteFrontVanGenuchtenAlves1982(front: SoluteFront): PoreWaterEC {
