@@ -124,9 +124,7 @@ describe('a dry-down', () => {
     const refill = timeToRefill({ line, refillPoint: waterContent(0.52) })
     const svg = draw(straight, line, 0.52)
     expect(description(svg)).toContain('29 readings')
-    expect(refill.falling && description(svg)).toContain(
-      refill.falling ? `${(refill.time / 3600).toFixed(1)} h after` : '',
-    )
+    expect(refill.known && description(svg)).toContain(refill.known ? `${(refill.time / 3600).toFixed(1)} h after` : '')
     expect(every(svg).some(({ text }) => /^refill point at \d\d:\d\d$/.test(text))).toBe(true)
   })
   it('says why there is no forecast', () => {
