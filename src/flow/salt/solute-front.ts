@@ -68,7 +68,7 @@ const EC: Domain = {
 }
 
 /** A front in the terms of the closed forms. Units: cm, s. */
-export interface FrontTerms {
+interface FrontTerms {
   readonly depth: number
   readonly time: number
   readonly velocity: number
