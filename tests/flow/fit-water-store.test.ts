@@ -1,4 +1,3 @@
-import fc from 'fast-check'
 import {
   boxContainer,
   centimetres,
@@ -40,31 +39,24 @@ function day(seed: number, volume: number): FlowStep[] {
 }
 
 describe('fitting the storage model', () => {
-  it('finds the store that made the record', () => {
-    fc.assert(
-      fc.property(
-        fc.double({ min: 0.4, max: 0.8, noNaN: true }),
-        fc.double({ min: 0, max: 0.3, noNaN: true }),
-        fc.double({ min: 60, max: 3000, noNaN: true }),
-        fc.integer({ min: 1, max: 1000 }),
-        (capacity, bypass, lag, seed) => {
-          const common = { substrateVolume: litres(10), minContent: waterContent(0.1) }
-          const flow = waterStore({
-            ...common,
-            containerCapacity: waterContent(capacity),
-            bypass: fraction(bypass),
-            drainLag: seconds(lag),
-          })
-          const start = waterContent(capacity - 0.01)
-          const { store, drainError } = fitWaterStoreToFlow({ ...common, flow, start, steps: day(seed, 10) })
-          expect(store.containerCapacity).toBeCloseTo(capacity, 3)
-          expect(store.bypass).toBeCloseTo(bypass, 2)
-          expect(Math.abs(store.drainLag / lag - 1)).toBeLessThan(0.03)
-          expect(drainError).toBeLessThan(1e-4)
-        },
-      ),
-      { numRuns: 12 },
-    )
+  it.each([
+    [0.4, 0.195, 127, 466],
+    [0.7, 0.2, 900, 5],
+    [0.6, 0.05, 2500, 8],
+  ])('finds the store that made the record: capacity %d, bypass %d, lag %d s', (capacity, bypass, lag, seed) => {
+    const common = { substrateVolume: litres(10), minContent: waterContent(0.1) }
+    const flow = waterStore({
+      ...common,
+      containerCapacity: waterContent(capacity),
+      bypass: fraction(bypass),
+      drainLag: seconds(lag),
+    })
+    const start = waterContent(capacity - 0.01)
+    const { store, drainError } = fitWaterStoreToFlow({ ...common, flow, start, steps: day(seed, 10) })
+    expect(store.containerCapacity).toBeCloseTo(capacity, 4)
+    expect(store.bypass).toBeCloseTo(bypass, 3)
+    expect(store.drainLag / lag).toBeCloseTo(1, 2)
+    expect(drainError).toBeLessThan(1e-4)
   })
   it('stands for a simulated container on a day that it was not fitted to', () => {
     const container = boxContainer({ length: centimetres(100), width: centimetres(20), height: centimetres(7.5) })
