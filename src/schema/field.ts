@@ -6,7 +6,6 @@ import { numberIn, wholeNumberIn } from '../quantity/guard.js'
 import type { KindName, KindTypes } from '../text/generated/kind-types.js'
 import { KINDS } from '../text/generated/kinds.js'
 import { parseQuantity } from '../text/parse.js'
-import { keptUnit } from '../text/text-kind.js'
 import { textPattern } from './text-pattern.js'
 
 /** Numbers beyond this are no amount of anything that a grower measures, but a fault or an attack. */
@@ -23,7 +22,7 @@ export interface FieldFault {
 
 /** The unit in which plain numbers of a kind are meant: its canonical one. */
 export function unitOfNumbers(kind: KindName): string {
-  return keptUnit(KINDS[kind])
+  return KINDS[kind].kept
 }
 
 /** The quantity behind a plain number in the canonical unit, or behind text with a unit. */

@@ -1,5 +1,5 @@
+import { allSpellings } from '../text/all-spellings.js'
 import type { KindName } from '../text/generated/kind-types.js'
-import { SPELLINGS } from '../text/generated/spellings.js'
 import { kindNamed } from '../text/kind-named.js'
 
 const SPACE = '[\\s\\u00a0\\u2007\\u202f]'
@@ -30,11 +30,10 @@ function isSimple(unit: string): boolean {
 
 /** All that stands for a symbol: itself, its spellings, and names in any case. */
 function spellingsOf(symbol: string): string[] {
-  const of = (table: Readonly<Record<string, string>>) => Object.keys(table).filter((word) => table[word] === symbol)
-  return [
-    ...[symbol, ...of(SPELLINGS.letters)].map(quoted),
-    ...[symbol, ...of(SPELLINGS.words)].filter((word) => of(SPELLINGS.words).includes(word)).map(anyCase),
-  ]
+  const { letters, words } = allSpellings()
+  const of = (table: Readonly<Record<string, string | undefined>>) =>
+    Object.keys(table).filter((word) => table[word] === symbol)
+  return [...[symbol, ...of(letters)].map(quoted), ...of(words).map(anyCase)]
 }
 
 /** A spelling as a pattern: powers in three ways, both signs of micro, and any number of spaces. */
@@ -47,6 +46,8 @@ function quoted(text: string): string {
     .replace(/^°(?=[CF])/, `°${SPACE}?`)
 }
 
+/** A word in capitals and small letters, in the plural too, and in both spellings of metre and litre. */
 function anyCase(word: string): string {
-  return quoted(word).replace(/(?<!\\)[a-z](?![^[]*\])/g, (letter) => `[${letter.toUpperCase()}${letter}]`)
+  const letters = quoted(word).replace(/(?<!\\)[a-z](?![^[]*\])/g, (letter) => `[${letter.toUpperCase()}${letter}]`)
+  return `${letters.replace(/((?:\[Mm\]\[Ee\]|\[Ll\]\[Ii\])\[Tt\])\[Rr\]\[Ee\]/, '$1(?:[Rr][Ee]|[Ee][Rr])')}[Ss]?`
 }

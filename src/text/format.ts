@@ -3,7 +3,7 @@ import { InputError } from '../quantity/errors.js'
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
 import type { KindName, KindTypes } from './generated/kind-types.js'
 import { kindNamed } from './kind-named.js'
-import { keptUnit, shownNumber, type TextUnit } from './text-kind.js'
+import { shownNumber, type TextUnit } from './text-kind.js'
 
 /** How a quantity is written. */
 export interface TextStyle {
@@ -55,7 +55,7 @@ export function formatQuantity<K extends KindName>(value: KindTypes[K], kind: K,
     value,
     {
       quantity: kind,
-      unit: keptUnit(about),
+      unit: about.kept,
       min: -Infinity,
       max: Infinity,
       ends: '()',

@@ -1,4 +1,6 @@
 import { demandCourse } from '../irrigation/plan/demand-course.js'
+import { explainPlanFinding } from '../irrigation/plan/explain-plan-finding.js'
+import { explainPlannedShot } from '../irrigation/plan/explain-planned-shot.js'
 import { planDay } from '../irrigation/plan/plan-day.js'
 import { attempt } from '../quantity/attempt.js'
 import type { Instant } from '../quantity/calendar.js'
@@ -155,7 +157,7 @@ function planned(zone: Zone, day: ZoneDay, level: ZoneLevel, next: LocalDay, use
         bypass: BYPASS,
         drainLag: DRAIN_LAG,
       },
-      content: Math.min(fullPoint, level.mean) as WaterContent,
+      waterContent: Math.min(fullPoint, level.mean) as WaterContent,
       refillPoint: refillPoint as WaterContent,
       fullPoint: fullPoint as WaterContent,
       drainFraction: limits.drainFraction,
@@ -166,7 +168,7 @@ function planned(zone: Zone, day: ZoneDay, level: ZoneLevel, next: LocalDay, use
       lineFill: emitters.lineFill,
       minRunTime: limits.minRunTime,
       maxRunTime: limits.maxRunTime,
-      betweenShots: limits.minRest,
+      minRest: limits.minRest,
       maxPerDay: limits.maxPerDay,
       trigger: { by: 'level' },
     }),
@@ -177,19 +179,19 @@ function planned(zone: Zone, day: ZoneDay, level: ZoneLevel, next: LocalDay, use
     date: next.date,
     ...use,
     lightFrom: light.source,
-    shots: plan.shots.map(({ time, volume, perEmitter, runTime, reason }) => ({
-      time,
-      volume,
-      perEmitter,
-      runTime,
-      reason,
+    shots: plan.shots.map((shot) => ({
+      time: shot.time,
+      volume: shot.volume,
+      perEmitter: shot.perEmitter,
+      runTime: shot.runTime,
+      reason: explainPlannedShot(shot),
     })),
     given: plan.applied,
     drained: plan.drained,
     drainFraction: plan.drainFraction,
     time: Array.from(plan.time),
-    content: Array.from(plan.content),
-    compromises: plan.compromises,
+    content: Array.from(plan.waterContent),
+    compromises: plan.findings.map(explainPlanFinding),
   }
   return known({ ...proposal, differences: differencesOf(day, proposal) })
 }

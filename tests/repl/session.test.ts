@@ -101,7 +101,7 @@ describe('refusals', () => {
     ],
     [
       'shotVolume({ substrateVolume: 11, rise: 3, drainFraction: 0.15 })',
-      /^Refused: rise: rise of water content is 3 m³\/m³, outside \[0, 1\]/,
+      /^Refused: rise is 3 m³\/m³, outside \[0, 1\]/,
     ],
     ['shotVolume({ substrateVolum: 11, rise: 0.03, drainFraction: 0.15 })', /did you mean substrateVolume\?/],
     ['shotVolume({ substrateVolume: 11, rise: 0.03 })', /^Refused: drainFraction: is missing/],

@@ -24,9 +24,9 @@ import {
 } from 'porewater/schema'
 import { describe, expect, it } from 'vitest'
 import { textPattern } from '../../src/schema/text-pattern.js'
+import { allSpellings } from '../../src/text/all-spellings.js'
 import type { KindName } from '../../src/text/generated/kind-types.js'
 import { KINDS } from '../../src/text/generated/kinds.js'
-import { SPELLINGS } from '../../src/text/generated/spellings.js'
 import { parseQuantity } from '../../src/text/parse.js'
 import { between } from '../support/round-trip.js'
 
@@ -71,7 +71,7 @@ const WHOLE: { readonly [N in DocumentName]: unknown } = {
     drainFraction: 0.2,
     minRunTime: 60,
     maxRunTime: 900,
-    betweenShots: 1200,
+    minRest: 900,
     maxPerDay: 8,
   },
   emitters: { version: 1, emitters: 2, emitterFlow: 2, lineFill: 8 },
@@ -84,7 +84,15 @@ const WHOLE: { readonly [N in DocumentName]: unknown } = {
     value: [0.5, null, 0.51],
     quality: [1, 9, 1],
   },
-  shot: { version: 1, time: 1779148800, volume: 0.3, perEmitter: 0.15, runTime: 278, reason: 'refill point' },
+  shot: {
+    version: 1,
+    time: 1779148800,
+    volume: 0.3,
+    perEmitter: 0.15,
+    runTime: 278,
+    reason: 'refill-point',
+    waterContent: 0.58,
+  },
   'plan request': {
     version: 1,
     start: '2026-05-19T00:00:00Z',
@@ -97,7 +105,7 @@ const WHOLE: { readonly [N in DocumentName]: unknown } = {
       bypass: 0.1,
       drainLag: '10 min',
     },
-    content: 0.6,
+    waterContent: 0.6,
     refillPoint: 0.59,
     fullPoint: 0.62,
     drainFraction: '20 %',
@@ -108,15 +116,17 @@ const WHOLE: { readonly [N in DocumentName]: unknown } = {
     lineFill: '8 s',
     minRunTime: '2 min',
     maxRunTime: '15 min',
-    betweenShots: '20 min',
+    minRest: '15 min',
     maxPerDay: '8 L',
     trigger: { by: 'level' },
   },
   plan: {
     version: 1,
-    shots: [{ time: 1779148800, volume: 0.3, perEmitter: 0.15, runTime: 278, reason: 'refill point' }],
+    shots: [
+      { time: 1779148800, volume: 0.3, perEmitter: 0.15, runTime: 278, reason: 'refill-point', waterContent: 0.58 },
+    ],
     time: [1779149400, 1779150000],
-    content: [0.6, 0.61],
+    waterContent: [0.6, 0.61],
     drain: [0, 0.01],
     applied: 0.3,
     drained: 0.01,
@@ -124,7 +134,8 @@ const WHOLE: { readonly [N in DocumentName]: unknown } = {
     drainFraction: 0.03,
     shotDrainFraction: 0.2,
     overnightDryDown: 0.01,
-    compromises: [{ code: 'x', level: 'note', message: 'y' }],
+    findings: [{ code: 'runs-dry', level: 'danger', about: 'waterContent', reached: 0.1, wanted: 0.15, unit: 'm³/m³' }],
+    caution: 'advice',
   },
   zone: {
     version: 1,
@@ -406,7 +417,7 @@ describe('numbers and text with a unit', () => {
   })
   it('every problem of a document is told at once', () => {
     const paths = problemsOf(() =>
-      readDocument('emitters', { version: 1, emitters: 2.5, emitterFlow: -1, lineFill: true, x: 0 }),
+      readDocument('emitters', { version: 1, emitters: 0, emitterFlow: -1, lineFill: true, x: 0 }),
     ).map((one) => one.path)
     expect(paths.sort()).toEqual(['emitterFlow', 'emitters', 'lineFill', 'x'])
   })
@@ -548,8 +559,10 @@ describe('JSON Schema refuses what the library refuses', () => {
   const spellings = [
     ...new Set([
       ...Object.values(KINDS).flatMap(({ units }) => units.flatMap(({ shown, ucum }) => [shown, ucum])),
-      ...Object.keys(SPELLINGS.letters),
-      ...Object.keys(SPELLINGS.words).flatMap((word) => [word, word.toUpperCase()]),
+      ...Object.keys(allSpellings().letters),
+      ...Object.keys(allSpellings().words).flatMap((word) => [word, word.toUpperCase(), `${word}s`]),
+      'Liters',
+      'CENTIMETERS',
     ]),
   ]
   it('has whole numbers as integers: no 2.5 emitters', () => {

@@ -91,6 +91,9 @@ const FEWEST = 14
  * u_t = \mu_t + \sum_j b_j x_{j,t} + e_t, \qquad \mu_t = \mu_{t-1} + w_t, \qquad q = \frac{\mathrm{var}\,w}{\mathrm{var}\,e}
  * ```
  *
+ * It is for the question which cause drives use, with several causes and their intervals. For the use of tomorrow `forecastDailyUse`
+ * misses less and its bands hold; those here count on a noise that stays what it was.
+ *
  * Each day is forecast from the days before it by Kalman's filter. The pace q is the likeliest one of the training days alone, so the
  * days after them test it. A day without use is forecast all the same: add tomorrow with its expected causes and NaN as its use.
  *

@@ -40,7 +40,8 @@ const WINDOW: Domain = {
 }
 
 /**
- * Use of each day forecast by coefficients that were fitted to the days just before it.
+ * Use of each day forecast by coefficients that were fitted to the days just before it: the plain way, to compare others with. For the
+ * use of tomorrow `forecastDailyUse` misses less.
  *
  * @param input - Use, causes, and days to look back.
  * @procedure For each day with known causes takes the last complete days before it, fits use by least squares, and applies the

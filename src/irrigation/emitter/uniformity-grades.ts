@@ -1,8 +1,8 @@
 import type { Domain } from '../../quantity/domain.js'
 import type { Flow } from '../../quantity/generated/flow.js'
 import type { Share } from '../../quantity/generated/share.js'
-import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
-import { EMITTER_FLOW } from '../domains.js'
+import { numberIn } from '../../quantity/guard.js'
+import { EMITTER_FLOW, EMITTERS } from '../domains.js'
 
 const VARIATION: Domain = {
   quantity: 'coefficient of variation',
@@ -19,14 +19,6 @@ const UNIFORMITY: Domain = {
   max: 1,
   ends: '(]',
   hint: 'give it as a share, 1 at best',
-}
-const EMITTERS_PER_PLANT: Domain = {
-  quantity: 'emitters per plant',
-  unit: '1',
-  min: 1,
-  max: 1000,
-  ends: '[]',
-  hint: 'give the whole number of emitters that share a plant or a container',
 }
 const LEAST_FLOW: Domain = {
   quantity: 'lowest flow',
@@ -89,7 +81,7 @@ export function uniformityGrade(uniformity: Share): UniformityGrade {
 export interface DesignEmissionUniformityInput {
   /** Coefficient of variation of manufacture. Unit: 1. Range: [0, ∞). */
   readonly variation: number
-  /** Emitters that share a plant. Unit: 1. Range: integers [1, 1000]. */
+  /** Emitters that share a plant; half an emitter where two plants share one. Unit: 1. Range: (0, ∞). */
   readonly emitters: number
   /** Flow of an emitter at the lowest pressure of the zone. Unit: L/h. Range: [0, ∞). */
   readonly minFlow: Flow
@@ -116,8 +108,7 @@ export interface DesignEmissionUniformityInput {
  */
 export function designEmissionUniformity(input: DesignEmissionUniformityInput): Share {
   const spread =
-    numberIn(input.variation, VARIATION, 'variation') /
-    Math.sqrt(wholeNumberIn(input.emitters, EMITTERS_PER_PLANT, 'emitters'))
+    numberIn(input.variation, VARIATION, 'variation') / Math.sqrt(numberIn(input.emitters, EMITTERS, 'emitters'))
   return ((1 - 1.27 * spread) *
     (numberIn(input.minFlow, LEAST_FLOW, 'minFlow') / numberIn(input.meanFlow, EMITTER_FLOW, 'meanFlow'))) as Share
 }

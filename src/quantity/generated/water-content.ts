@@ -213,7 +213,7 @@ const GRAVIMETRIC_WATER_CONTENT: Domain = {
   min: 0,
   max: Infinity,
   ends: '[)',
-  hint: 'give mass of water over dry mass, zero or more',
+  hint: 'give a gravimetric water content of zero or more',
 }
 
 /**
