@@ -134,7 +134,7 @@ export function photonFluxForDailyLight(light: WantedLight): PhotonFluxDensity {
  * @returns Daily light integral. Unit: mol/m²/d.
  * @throws `DomainError` outside the ranges.
  * @validity Sun and sky; lamps have their own photon yield.
- * @source Thimijan, R. W. and Heins, R. D. (1983), HortScience 18:818-822, for 4.57 µmol/J; share of 0.45 from common practice [from memory]
+ * @source Thimijan, R. W. and Heins, R. D. (1983), HortScience 18:818-822, for 4.57 µmol/J; share of 0.45 from common practice [not confirmed, source not seen]
  * @example
  * ```ts
  * dailyLightIntegralOfSunlight({ solar: megajoulesPerSquareMetreDay(20), transmission: fraction(0.7) }) // => 28.79

@@ -70,8 +70,8 @@ export function photonYieldOfWavelength(wavelength: Wavelength): PhotonYield {
  * @param mix - Share of the energy between 400 and 700 nm, and photons in it.
  * @returns Photons per energy of global radiation. Unit: µmol/J.
  * @throws `DomainError` outside the ranges.
- * @validity Sun and sky together; the share rises to about 0.5 under clouds and in humid air [from memory].
- * @source Thimijan, R. W. and Heins, R. D. (1983), HortScience 18:818-822, Table 3 for 4.57 µmol/J; the share of 0.45 is common practice [from memory]
+ * @validity Sun and sky together; the share rises to about 0.5 under clouds and in humid air [not confirmed, source not seen].
+ * @source Thimijan, R. W. and Heins, R. D. (1983), HortScience 18:818-822, Table 3 for 4.57 µmol/J; the share of 0.45 is common practice [not confirmed, source not seen]
  * @example
  * ```ts
  * photonYieldOfGlobalRadiation({}) // => 2.0565

@@ -2,6 +2,7 @@ import { InputError } from '../quantity/errors.js'
 import type { Porosity } from '../quantity/generated/share.js'
 import type { CalibrationSample, ProbeCalibration } from './calibration.js'
 import { checkPorosity, checkSample, exponentOf, powerOf } from './calibration-samples.js'
+import { checkSpread, fallingReadings } from './reading-spread.js'
 
 /** A dry and a saturated sample of one medium. */
 export interface TwoPointInput {
@@ -42,7 +43,7 @@ const METHODS = {
  * @returns A calibration, as plain data.
  * @throws `DomainError` outside the ranges; `InputError` when the readings are equal, the samples are swapped, a sample holds more water than the medium has pores, or exponent and form do not belong together.
  * @source definition: the line through two points; the line in the square root after Herkelrath, W. N., Hamburg, S. P. and Murphy, F. (1991), Water Resources Research 27:857-864
- * @source Sakaki, T., Limsuwat, A., Smits, K. M. and Illangasekare, T. H. (2008), Water Resources Research 44:W00D08 (power form and 2.5); Sakaki, T. and others (2011), Vadose Zone Journal 10 (1.0 to 4.6): abstracts read, equation [from memory]
+ * @source Sakaki, T., Limsuwat, A., Smits, K. M. and Illangasekare, T. H. (2008), Water Resources Research 44:W00D08 (power form and 2.5); Sakaki, T. and others (2011), Vadose Zone Journal 10 (1.0 to 4.6): abstracts read, equation [not confirmed, source not seen]
  * @example
  * ```ts
  * const calibration = calibrateTwoPoint({
@@ -73,6 +74,7 @@ export function calibrateTwoPoint(input: TwoPointInput): ProbeCalibration {
       `${t1} m³/m³ is not below the ${t2} m³/m³ of the saturated sample`,
       'the samples may be swapped: weigh them again',
     )
+  checkSpread(r1, r2, t2 - t1)
   const [x1, x2] = [powerOf(r1, exponent), powerOf(r2, exponent)]
   const slope = (t2 - t1) / (x2 - x1)
   return {
@@ -85,6 +87,6 @@ export function calibrateTwoPoint(input: TwoPointInput): ProbeCalibration {
     span: { lowest: Math.min(r1, r2), highest: Math.max(r1, r2), driest: t1, wettest: t2 },
     ...(porosity === undefined ? {} : { porosity }),
     samples: [dry, saturated],
-    warnings: [],
+    warnings: fallingReadings(r1, r2),
   }
 }

@@ -6,7 +6,7 @@ const SI_KELVIN = 'BIPM SI Brochure, 9th edition (2019), section 2.3.1'
 const NIST_811 = 'NIST Special Publication 811 (2008), Appendix B.8'
 const WATER_COLUMN = 'definition: the head of a column of water of density 1000 kg/m³ under standard gravity'
 const STANDARD_GRAVITY = 'BIPM SI Brochure (2019) and CGPM 1901: 9.80665 m/s² times 1000 kg/m³'
-const ISO_11461 = 'ISO 11461:2001, definition of water content by volume (memory)'
+const ISO_11461 = 'ISO 11461:2001, definition of water content by volume [not confirmed, source not seen]'
 const PLAIN = 'it is a plain ratio: the quantity is the number itself'
 const DEGREES = 'it is kept in the only unit it has: the quantity is the number of degrees'
 
@@ -136,7 +136,7 @@ export const UNITS: readonly UnitRow[] = [
   { of: 'WaterContentChange', make: 'waterContentChange', symbol: 'm³/m³', factor: '', source: 'definition', ucum: 'm3/m3', also: ['cm³/cm³'], example: 0.03 },
   { of: 'WaterContentChange', make: 'percentagePoints', symbol: 'points', called: 'percentage points', factor: '/ 100', source: 'definition', ucum: '%', range: '[-100, 100]', hint: 'give a difference of two water contents in percent', words: ['point', 'points', 'percentage point', 'percentage points'], example: 3 },
   { of: 'GravimetricWaterContent', make: 'gravimetricWaterContent', symbol: 'g/g', factor: '', source: 'ISO 11465:1993, definition of water content on a dry mass basis', ucum: 'g/g', example: 4.8 },
-  { of: 'Permittivity', make: 'permittivity', symbol: '1', factor: '', source: 'IEC 60050, entry 121-12-13 (relative permittivity) (memory)', ucum: '1', noReader: PLAIN, example: 20 },
+  { of: 'Permittivity', make: 'permittivity', symbol: '1', factor: '', source: 'IEC 60050, entry 121-12-13 (relative permittivity) [not confirmed, source not seen]', ucum: '1', noReader: PLAIN, example: 20 },
   { of: 'LeafAreaIndex', make: 'leafAreaIndex', symbol: 'm²/m²', factor: '', source: 'FAO Irrigation and Drainage Paper 56 (1998), chapter 2', ucum: 'm2/m2', noReader: PLAIN, example: 3 },
   { of: 'CropCoefficient', make: 'cropCoefficient', symbol: '1', factor: '', source: 'FAO Irrigation and Drainage Paper 56 (1998), Eq. 58', ucum: '1', noReader: PLAIN, example: 1.15 },
   { of: 'Temperature', make: 'celsius', symbol: '°C', factor: '', source: 'BIPM SI Brochure, 9th edition (2019), Table 4', ucum: 'Cel', senml: 'Cel', also: ['C', '℃'], words: ['degc', 'deg c', '°c', 'celsius', 'degrees c', 'degrees celsius'], example: 20 },
@@ -173,12 +173,12 @@ export const UNITS: readonly UnitRow[] = [
   { of: 'OxygenSaturation', make: 'fractionOfOxygenSaturation', symbol: '1', factor: '', source: 'definition', ucum: '1', example: 0.8 },
   { of: 'OxygenSaturation', make: 'percentOfOxygenSaturation', symbol: '%', factor: '/ 100', source: 'definition', ucum: '%', range: '[0, 1000]', hint: 'give the percentage of saturation that the meter shows', example: 80 },
   { of: 'PhotonYield', make: 'micromolesPerJoule', symbol: 'µmol/J', factor: '', source: SI_PREFIXES, ucum: 'umol/J' },
-  { of: 'Latitude', make: 'latitude', symbol: '°', factor: '', source: 'ISO 6709 (memory)', ucum: 'deg', noReader: DEGREES, words: ['deg', 'degree', 'degrees'], example: 52 },
-  { of: 'Longitude', make: 'longitude', symbol: '°', factor: '', source: 'ISO 6709 (memory)', ucum: 'deg', noReader: DEGREES, example: 4.5 },
+  { of: 'Latitude', make: 'latitude', symbol: '°', factor: '', source: 'ISO 6709 [not confirmed, source not seen]', ucum: 'deg', noReader: DEGREES, words: ['deg', 'degree', 'degrees'], example: 52 },
+  { of: 'Longitude', make: 'longitude', symbol: '°', factor: '', source: 'ISO 6709 [not confirmed, source not seen]', ucum: 'deg', noReader: DEGREES, example: 4.5 },
   { of: 'VapourPressureSlope', make: 'kilopascalsPerKelvin', symbol: 'kPa/K', factor: '', source: 'definition', ucum: 'kPa/K', also: ['kPa/°C'], example: 0.067 },
   { of: 'Resistance', make: 'ohms', symbol: 'Ω', factor: '', source: SI_PREFIXES, ucum: 'Ohm', senml: 'Ohm', words: ['ohm', 'ohms'] },
   { of: 'Resistance', symbol: 'kΩ', factor: '* 1000', source: SI_PREFIXES, ucum: 'kOhm', words: ['kohm', 'kilohm', 'kilohms'] },
-  { of: 'Salinity', make: 'salinity', symbol: '1', factor: '', source: 'UNESCO (1981), Practical Salinity Scale 1978 (memory)', ucum: '1', noReader: PLAIN, example: 0.5 },
+  { of: 'Salinity', make: 'salinity', symbol: '1', factor: '', source: 'UNESCO (1981), Practical Salinity Scale 1978 [not confirmed, source not seen]', ucum: '1', noReader: PLAIN, example: 0.5 },
   { of: 'SurfaceTension', make: 'newtonsPerMetre', symbol: 'N/m', factor: '', source: SI_PREFIXES, ucum: 'N/m' },
   { of: 'SurfaceTension', make: 'millinewtonsPerMetre', symbol: 'mN/m', factor: '/ 1000', source: SI_PREFIXES, ucum: 'mN/m' },
   { of: 'Viscosity', make: 'pascalSeconds', symbol: 'Pa·s', factor: '', source: SI_PREFIXES, ucum: 'Pa.s' },

@@ -132,8 +132,11 @@ function extrapolatedIn(probe: DescribedProbe, raw: Float64Array): number {
 
 /** The middle of the reported numbers, if it can only be per cent. */
 function percentIn(raw: Float64Array): number | undefined {
+  let above = 0
+  for (const x of raw) if (x > 1) above++
+  // The middle is above one only where half of the numbers are: looking for it costs more than this.
+  if (above === 0) return undefined
   const there = raw.filter((x) => !Number.isNaN(x))
-  if (there.length === 0) return undefined
   const middle = medianInPlace(there)
   return middle > 1 && middle <= 100 ? middle : undefined
 }

@@ -138,7 +138,7 @@ const SIZE: Domain = {
  * @returns Water use. Unit: mm.
  * @throws `DomainError` outside the ranges.
  * @validity Glasshouses heated by pipes near the crop; the coefficients belong to the crop and the house.
- * @source de Graaf, R. and van den Ende, J. (1981), Acta Horticulturae 119; de Graaf, R. (1988), Acta Horticulturae 229 [from memory]
+ * @source de Graaf, R. and van den Ende, J. (1981), Acta Horticulturae 119; de Graaf, R. (1988), Acta Horticulturae 229 [not confirmed, source not seen]
  * @example
  * ```ts
  * waterUseFromRadiationAndHeating({

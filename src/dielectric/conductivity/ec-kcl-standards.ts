@@ -18,7 +18,7 @@ const MOLAL: readonly (readonly [number, number, number, number, number])[] = [
   [45, 1976.62, 17880.6, 147720, 1.51],
   [50, 2123.43, 19180.9, 157670, 1.61],
 ]
-/** Temperature in °C; solutions A, B and C in dS/m. The row at 0 °C is from memory. */
+/** Temperature in °C; solutions A, B and C in dS/m. The row at 0 °C is not confirmed. */
 const DEMAL: readonly (readonly [number, number, number, number])[] = [
   [0, 65.14, 7.134, 0.7733],
   [15, 92.12, 10.455, 1.1414],
@@ -86,7 +86,7 @@ export function molalPotassiumChloride(standard: MolalStandard): MeasuredEC {
  * @procedure Looks up the printed value of the temperature; there is no interpolation.
  * @returns Conductivity at that temperature. Unit: dS/m.
  * @throws `InputError` for a solution or temperature that the table does not have.
- * @source OIML R 56 (1981), Standard solutions reproducing the conductivity of electrolytes; 15 to 35 °C seen in a reprint, 0 °C [from memory]
+ * @source OIML R 56 (1981), Standard solutions reproducing the conductivity of electrolytes; 15 to 35 °C seen in a reprint, 0 °C [not confirmed, source not seen]
  * @example
  * ```ts
  * demalPotassiumChloride({ solution: 'C', temperature: celsius(25) }) // => 1.4083

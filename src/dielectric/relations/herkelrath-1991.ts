@@ -60,7 +60,7 @@ export interface SquareRootContent extends SquareRootLine {
  * ```
  *
  * The best form for an own calibration of two or more points. Published pairs are mineral soils: 0.115 and -0.176 (Topp and
- * Reynolds 1998), 0.1181 and -0.1841 (Ferré and others 1996) [from memory]. None is given here for stone wool, coir, perlite or
+ * Reynolds 1998), 0.1181 and -0.1841 (Ferré and others 1996) [not confirmed, source not seen]. None is given here for stone wool, coir, perlite or
  * peat mixes: no openly citable coefficients were found, and those that exist differ from mix to mix. Calibrate your own.
  *
  * @param reading - Permittivity, slope and intercept.

@@ -53,7 +53,7 @@ export const validityMalickiPorosity1996: Validity = {
  * @param reading - Permittivity and porosity.
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, and where the relation gives less than no water or more water than volume.
- * @validity 62 media of porosity 0.33 to 0.95 [span from memory].
+ * @validity 62 media of porosity 0.33 to 0.95 [span not confirmed, source not seen].
  * @source Malicki, M. A., Plagge, R. and Roth, C. H. (1996), European Journal of Soil Science 47:357-366, Eq. 12; coefficients checked in an independent open restatement
  * @example
  * ```ts
@@ -77,7 +77,7 @@ export function waterContentMalickiPorosity1996(reading: PermittivityAndPorosity
  * @param reading - Water content and porosity.
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges, and where no permittivity from 1 to 90 gives the water content.
- * @validity 62 media of porosity 0.33 to 0.95 [span from memory].
+ * @validity 62 media of porosity 0.33 to 0.95 [span not confirmed, source not seen].
  * @source Malicki, M. A., Plagge, R. and Roth, C. H. (1996), European Journal of Soil Science 47:357-366, Eq. 12, solved for the permittivity
  * @example
  * ```ts

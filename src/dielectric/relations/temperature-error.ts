@@ -48,7 +48,7 @@ export interface TemperatureError {
  * @param medium - The medium and the two temperatures.
  * @returns Shown water content and its error.
  * @throws `DomainError` outside the ranges; `InputError` when the water content exceeds the porosity.
- * @source Roth, K., Schulin, R., Flühler, H. and Attinger, W. (1990), Water Resources Research 26:2267-2273, with the water permittivity of the CRC Handbook (1986) [from memory]
+ * @source Roth, K., Schulin, R., Flühler, H. and Attinger, W. (1990), Water Resources Research 26:2267-2273, with the water permittivity of the CRC Handbook (1986) [not confirmed, source not seen]
  * @example
  * ```ts
  * temperatureErrorRoth1990({

@@ -38,7 +38,7 @@ export interface GardnerParameters {
  * @param parameters - The numbers of the curve.
  * @returns The curve.
  * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated.
- * @source Gardner, W. R. (1958), Soil Science 85:228-232 (conductivity) [from memory]
+ * @source Gardner, W. R. (1958), Soil Science 85:228-232 (conductivity) [not confirmed, source not seen]
  * @source Srivastava, R. and Yeh, T.-C. J. (1991), Water Resources Research 27:753-762 (water content)
  * @example
  * ```ts

@@ -47,7 +47,7 @@ const COEFFICIENT: Domain = {
  * @returns The curve.
  * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated.
  * @source Haverkamp, R., Vauclin, M., Touma, J., Wierenga, P. J. and Vachaud, G. (1977), Soil Science Society of America Journal
- * 41:285-294 [from memory]
+ * 41:285-294 [not confirmed, source not seen]
  * @example
  * ```ts
  * const sand = haverkamp1977({

@@ -40,7 +40,7 @@ export interface SoilFromTexture {
   readonly warnings: readonly Finding[]
 }
 
-/** Where the regressions of Saxton and Rawls (2006) were made [from memory]. */
+/** Where the regressions of Saxton and Rawls (2006) were made [not confirmed, source not seen]. */
 export const validitySaxtonRawls2006: Validity = {
   of: 'soilFromTextureSaxtonRawls2006',
   note: 'agricultural mineral topsoils of the United States; never growing media',

@@ -5,8 +5,11 @@ import { requireObject } from '../../quantity/require-object.js'
 export interface SourcedRow {
   /** The document and the place in it. */
   readonly source: string
-  /** `read`: the numbers were seen in a copy of the table; `memory`: they were not, look them up before you rely on them. */
-  readonly known: 'read' | 'memory'
+  /**
+   * `read`: the numbers were seen in a copy of the table; `confirmed`: public code or text that cites it has the same numbers; `not
+   * confirmed`: neither, look them up before you rely on them.
+   */
+  readonly known: 'read' | 'confirmed' | 'not confirmed'
 }
 
 /** The texture classes of the United States Department of Agriculture. */
