@@ -4,7 +4,7 @@ import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { acknowledged, canAcknowledge } from './acknowledge.js'
 import { passBalance } from './balance.js'
 import type { Limits } from './checked-settings.js'
-import { clockMode, tick } from './clock.js'
+import { clockMode, readingMoment, tick } from './clock.js'
 import type { WateringDecision } from './decision.js'
 import { judgeDrain, judgeFlow, readFeedback } from './feedback.js'
 import type { WateringReason } from './finding.js'
@@ -14,7 +14,7 @@ import { inHours } from './hours.js'
 import type { WateringInput } from './input.js'
 import { forbidden, mayOpen, mustClose } from './opening.js'
 import { takeOverride } from './override.js'
-import { type Moment, type ProbeView, takeReading, viewProbe } from './probes.js'
+import { type Moment, newestTime, type ProbeView, takeReading, viewProbe } from './probes.js'
 import { isSound } from './restore-state.js'
 import { beforeShot, judgeRise, watchFall } from './rises.js'
 import { startState } from './start.js'
@@ -52,16 +52,16 @@ interface Looked extends Seen {
 function look(limits: Limits, before: WateringState, input: Partial<WateringInput>): Looked {
   const refused = input.acknowledge !== undefined && !canAcknowledge(input.acknowledge)
   const state = input.acknowledge === undefined || refused ? before : acknowledged(before, input.acknowledge)
-  const clock = tick(state.clock, input.now, limits.hours)
+  const clock = tick(state.clock, input.now, newestTime(input.readings), limits.hours)
   const span = { from: state.clock.elapsed, to: clock.elapsed }
   const { counters, leaked } = readFeedback(state.counters, input, state.valve, span, limits)
   const water = addWater(passTime(state.water, clock.elapsed), leaked)
-  const moment: Moment = { now: input.now, elapsed: clock.elapsed, closed: state.valve.closed }
+  const moment: Moment = { now: readingMoment(clock), elapsed: clock.elapsed, closed: state.valve.closed }
   const { probes, views, unknown } = lookAtProbes(limits, state, input.readings, moment)
   const measured = zoneLevel(views, limits)
   const isDay = clock.base !== null && inHours(limits.hours, clock.base + clock.elapsed + limits.ahead, 0, 0)
   const balance = passBalance(state.zone, isDay ? (span.to - span.from) * limits.use : 0, measured.level, limits)
-  const zone = believed(measured, balance.verdict, counters.latched.includes('drain-while-dry'))
+  const zone = believed(measured, balance.verdict)
   const order = takeOverride(state.override, input.override, input.now, clock.elapsed)
   const dry = zone.level === null ? false : zone.level <= limits.lower || (balance.dry && zone.level < limits.upper)
   const lastWet = Math.max(balance.lastWet, zone.wet ?? balance.lastWet)
@@ -84,17 +84,11 @@ function look(limits: Limits, before: WateringState, input: Partial<WateringInpu
   }
 }
 
-/** A level that the balance or the drain speaks against is not believed. */
-function believed(zone: ZoneLevel, verdict: WateringState['zone']['verdict'], drains: boolean): ZoneLevel {
-  if (verdict === 'plausible' && !drains) return zone
-  const doubt = verdict === 'plausible' ? 'drain-while-dry' : verdict
-  return {
-    ...zone,
-    level: null,
-    doubt: zone.doubt ?? doubt,
-    wet: verdict === 'use-too-small' ? null : zone.wet,
-    dry: null,
-  }
+/** A level that the balance speaks against is not believed. */
+function believed(zone: ZoneLevel, verdict: WateringState['zone']['verdict']): ZoneLevel {
+  if (verdict === 'plausible') return zone
+  const wet = verdict === 'use-too-small' ? null : zone.wet
+  return { ...zone, level: null, doubt: zone.doubt ?? verdict, wet, dry: null }
 }
 
 function lookAtProbes(limits: Limits, { probes, valve }: WateringState, readings: unknown, moment: Moment) {

@@ -65,7 +65,10 @@ function clockSound(clock: Loose<WateringClock>): boolean {
     isCount(clock.stalls, 100) &&
     isCount(clock.bad, 20) &&
     inRange(clock.doubt, 0, AGES) &&
-    inRange(clock.agreed, 0, clock.elapsed as number)
+    inRange(clock.agreed, 0, clock.elapsed as number) &&
+    (clock.sent === null || isMoment(clock.sent)) &&
+    inRange(clock.sentAt, 0, clock.elapsed as number) &&
+    isCount(clock.vouched, 10)
   )
 }
 
@@ -99,6 +102,7 @@ function probeSound(probe: Loose<WateringProbe>, elapsed: number): boolean {
     values.every((value) => inRange(value, 0, 1)) &&
     times.every((time) => inRange(time, -AGES, elapsed)) &&
     inRange(probe.changed, -AGES, elapsed) &&
+    inRange(probe.quiet, 0, AGES) &&
     isCount(probe.probation, 2) &&
     nullOr(probe.anchor, -1, 2) &&
     inRange(probe.anchorAt, -AGES, elapsed) &&
