@@ -61,8 +61,10 @@ export function readingMoment(clock: WateringClock): number | null {
 }
 
 function ran(clock: WateringClock, now: number, step: number, hours: readonly Hours[]): WateringClock {
-  const paces = Math.min(32, clock.paces + 1)
-  const pace = clock.pace + (step - clock.pace) / paces
+  // A clock that gives any number now and then must not change what is known of the pace.
+  const isPace = clock.paces < 8 || clock.steady >= 3
+  const paces = isPace ? Math.min(32, clock.paces + 1) : clock.paces
+  const pace = isPace ? clock.pace + (step - clock.pace) / paces : clock.pace
   const elapsed = clock.elapsed + step
   const steady = Math.min(100, clock.steady + 1)
   const bad = Math.max(0, clock.bad - 1)
@@ -90,7 +92,7 @@ function ran(clock: WateringClock, now: number, step: number, hours: readonly Ho
 function repeated(clock: WateringClock): WateringClock {
   const stalls = Math.min(100, clock.stalls + 1)
   // A message may come twice; a third time is a clock that stands still.
-  if (stalls <= 2) return { ...clock, stalls }
+  if (stalls <= 2 && clock.bad < 10) return { ...clock, stalls }
   return { ...counted(clock), stalls, steady: 0, bad: Math.min(20, clock.bad + 1) }
 }
 

@@ -4,6 +4,7 @@ import type { WateringProbe, WateringState } from './state.js'
 
 /** The state before the first decision: nothing is known, every pause begins, and no probe has proved itself. */
 export function startState(limits: Limits): WateringState {
+  const water = { slot: 0, litres: new Array<number>(SLOTS).fill(0) }
   return {
     clock: {
       raw: null,
@@ -21,7 +22,8 @@ export function startState(limits: Limits): WateringState {
       vouched: 0,
     },
     valve: { opened: null, lasts: 0, counted: 0, why: 'dry', closed: 0, openings: 0 },
-    water: { slot: 0, litres: new Array<number>(SLOTS).fill(0) },
+    water,
+    spare: water,
     probes: limits.probes.map(freshProbe),
     zone: { dry: false, lastWet: 0, use: 0, given: 0, level: null, verdict: 'plausible' },
     counters: { metered: null, drained: null, meteredSince: 0, drainedSince: 0, leaked: 0, drains: 0, latched: [] },

@@ -3,6 +3,8 @@ export interface WateringState {
   readonly clock: WateringClock
   readonly valve: WateringValve
   readonly water: WateringVolumes
+  /** The same again: whichever part of a damaged state is whole tells what was given. */
+  readonly spare: WateringVolumes
   readonly probes: readonly WateringProbe[]
   readonly zone: WateringZone
   readonly counters: WateringCounters

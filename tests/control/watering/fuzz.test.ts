@@ -124,7 +124,7 @@ function run(changed: Partial<WateringSettings>, poll: number, steps: number, da
   let errors = 0
   for (let i = 0; i < steps; i++) {
     const time = MIDNIGHT + i * poll
-    if (random() < damage) state = random() < 0.2 ? pick(random, LIES) : damaged(state, random)
+    if (random() < damage) state = damaged(state, random)
     const [next, decision] = reducer.step(state as never, send(time))
     state = next
     const gave = open ? Math.min(poll, Math.max(0, until - (time - poll))) : 0
