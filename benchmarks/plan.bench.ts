@@ -26,7 +26,7 @@ const planOf = (zone: number) =>
       bypass: fraction(0.1),
       drainLag: minutes(10),
     },
-    content: waterContent(0.6),
+    waterContent: waterContent(0.6),
     refillPoint: waterContent(0.59),
     fullPoint: waterContent(0.62),
     drainFraction: percent(25),
@@ -37,7 +37,7 @@ const planOf = (zone: number) =>
     lineFill: seconds(8),
     minRunTime: minutes(2),
     maxRunTime: minutes(15),
-    betweenShots: minutes(20),
+    minRest: minutes(15),
     maxPerDay: litres(9),
     trigger: { by: 'level' },
   })

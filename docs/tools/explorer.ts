@@ -9,10 +9,9 @@ import { build } from 'esbuild'
 import temml from 'temml'
 import { type CatalogueEntry, type CatalogueField, catalogue } from '../../src/catalogue/index.js'
 import { readableTex } from '../../src/repl/readable-tex.js'
-import { runExample } from '../../tests/support/examples.js'
-import { publicNames } from '../../tests/support/public-names.js'
-import { parseRange } from '../../tests/support/ranges.js'
 import type { Equation, Input } from '../explorer/equation.js'
+import { callInExample } from './call-in-example.js'
+import { parseRange } from './ranges.js'
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url))
 const CORE = [
@@ -46,18 +45,6 @@ function isEquation(entry: CatalogueEntry): boolean {
   )
 }
 
-/** The arguments of the function in its own example. */
-async function argumentsInExample(entry: CatalogueEntry): Promise<unknown[] | undefined> {
-  const original = publicNames[entry.name] as (...args: unknown[]) => unknown
-  let seen: unknown[] | undefined
-  const spy = (...args: unknown[]) => {
-    seen ??= args
-    return original(...args)
-  }
-  await runExample(entry.example, { ...publicNames, [entry.name]: spy })
-  return seen
-}
-
 function leaf(args: Readonly<Record<string, unknown>>, path: string): unknown {
   return path.split('.').reduce<unknown>((node, key) => (node as Record<string, unknown> | undefined)?.[key], args)
 }
@@ -69,7 +56,7 @@ function onlyNumbers(value: unknown): boolean {
 
 export async function equationOf(entry: CatalogueEntry): Promise<Equation | undefined> {
   if (!isEquation(entry)) return undefined
-  const args = await argumentsInExample(entry)
+  const args = await callInExample(entry)
   const names = entry.arguments.filter(({ path }) => !path.includes('.')).map(({ path }) => path)
   if (args === undefined || !args.every(onlyNumbers)) return undefined
   const byName = Object.fromEntries(names.map((name, i) => [name, args[i]]))

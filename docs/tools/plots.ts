@@ -16,17 +16,29 @@ import {
   fitRetention,
   formVanGenuchten1980,
   fraction,
+  hours,
   instant,
   litres,
   litresPerHour,
   minutes,
+  type Observation,
   percent,
   planDay,
   rawReading,
+  rehearsalScene,
+  rehearse,
   seconds,
   waterContent,
 } from 'porewater'
-import { chartCalibration, chartDrain, chartDryDown, chartPlan, chartRetention, drawPanels } from 'porewater/chart'
+import {
+  chartCalibration,
+  chartDrain,
+  chartDryDown,
+  chartPlan,
+  chartRehearsal,
+  chartRetention,
+  drawPanels,
+} from 'porewater/chart'
 
 /** 19 May 2026, midnight where clocks are two hours ahead. */
 const MIDNIGHT = Date.UTC(2026, 4, 18, 22) / 1000
@@ -110,7 +122,7 @@ function requestOfDay(): DayPlanRequest {
       bypass: fraction(0.1),
       drainLag: minutes(15),
     },
-    content: waterContent(0.6),
+    waterContent: waterContent(0.6),
     refillPoint: waterContent(0.595),
     fullPoint: waterContent(0.62),
     drainFraction: percent(25),
@@ -121,7 +133,7 @@ function requestOfDay(): DayPlanRequest {
     lineFill: seconds(8),
     minRunTime: minutes(2),
     maxRunTime: minutes(15),
-    betweenShots: minutes(20),
+    minRest: minutes(15),
     maxPerDay: litres(9),
     trigger: { by: 'level' as const },
   }
@@ -143,7 +155,7 @@ function plan(): string {
         const next = day.shots[6]?.time ?? Number.NaN
         return i > 40 && i < 45
           ? Number.NaN
-          : (day.content[i] as number) - (t > missed && t <= next ? 0.022 : 0) + 0.0006 * wobble(i)
+          : (day.waterContent[i] as number) - (t > missed && t <= next ? 0.022 : 0) + 0.0006 * wobble(i)
       }),
     },
     // A valve that did not open at noon.
@@ -202,6 +214,30 @@ function errorsOnRealSoils(): string {
   })
 }
 
+/** The logic of the guide, which believes the first probe, and a probe that falls to zero. */
+function flood(): string {
+  const scene = rehearsalScene('coir dust')
+  const controller = {
+    reducer: {
+      start: { last: 1 },
+      step: (state: { last: number }, reading: unknown) => {
+        const last = typeof reading === 'number' ? reading : state.last
+        return [{ last }, last < 0.7] as const
+      },
+    },
+    input: ({ readings }: Observation) => readings.find(({ probe }) => probe === 0)?.value,
+    order: (open: boolean) => ({ open, closeAfter: 60 }),
+  }
+  const faults = [{ fault: 'probe-reads-zero' as const, from: hours(30) }]
+  return chartRehearsal({
+    title: 'A logic that believes its probe (invented)',
+    outcome: rehearse({ ...scene, controller, days: 7, seed: 1, faults }),
+    lower: scene.lower,
+    upper: scene.upper,
+    hoursFromUtc: 0,
+  })
+}
+
 /** Every picture by its file name. */
 export const PLOTS: Readonly<Record<string, () => string>> = {
   'what-your-container-holds-curve.svg': retention,
@@ -210,6 +246,7 @@ export const PLOTS: Readonly<Record<string, () => string>> = {
   'probe-to-water-content-errors.svg': errorsOnRealSoils,
   'plan-a-day-outcome.svg': plan,
   'drain-and-salts-weeks.svg': drain,
+  'rehearse-your-logic-flood.svg': flood,
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {

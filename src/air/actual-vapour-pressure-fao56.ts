@@ -3,6 +3,7 @@ import type { VapourPressure, VapourPressureDeficit } from '../quantity/generate
 import type { RelativeHumidity } from '../quantity/generated/share.js'
 import type { Temperature } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
+import { optionsOf } from '../quantity/options-of.js'
 import { HUMIDITY, VAPOUR } from './domains.js'
 import { saturationVapourPressureFao56 } from './saturation-vapour-pressure-fao56.js'
 
@@ -38,7 +39,8 @@ export interface DayHumidity extends DayTemperatures {
  * meanSaturationVapourPressureFao56({ highest: celsius(24.5), lowest: celsius(15) }) // => 2.39
  * ```
  */
-export function meanSaturationVapourPressureFao56({ highest, lowest }: DayTemperatures): VapourPressure {
+export function meanSaturationVapourPressureFao56(day: DayTemperatures): VapourPressure {
+  const { highest, lowest } = optionsOf(day)
   const sum = saturationVapourPressureFao56(highest) + saturationVapourPressureFao56(lowest)
   if (lowest > highest) throw new InputError('lowest', `${lowest} °C is above the highest, ${highest} °C`, 'swap them')
   return (sum / 2) as VapourPressure
@@ -63,7 +65,7 @@ export function meanSaturationVapourPressureFao56({ highest, lowest }: DayTemper
  * ```
  */
 export function actualVapourPressureFao56(day: DayHumidity): VapourPressure {
-  const most = numberIn(day.maxHumidity, HUMIDITY, 'maxHumidity')
+  const most = numberIn(optionsOf(day).maxHumidity, HUMIDITY, 'maxHumidity')
   const least = numberIn(day.minHumidity, HUMIDITY, 'minHumidity')
   const sum = saturationVapourPressureFao56(day.lowest) * most + saturationVapourPressureFao56(day.highest) * least
   if (day.lowest > day.highest)
@@ -88,7 +90,8 @@ export function actualVapourPressureFao56(day: DayHumidity): VapourPressure {
  * vapourPressureDeficit({ saturation: kilopascals(1.997), actual: kilopascals(1.409) }) // => 0.588
  * ```
  */
-export function vapourPressureDeficit({ saturation, actual }: VapourPressures): VapourPressureDeficit {
+export function vapourPressureDeficit(pressures: VapourPressures): VapourPressureDeficit {
+  const { saturation, actual } = optionsOf(pressures)
   return (numberIn(saturation, VAPOUR, 'saturation') - numberIn(actual, VAPOUR, 'actual')) as VapourPressureDeficit
 }
 

@@ -6,6 +6,7 @@ import type { PhotonFluxDensity } from '../quantity/generated/photon-flux.js'
 import type { PhotonYield } from '../quantity/generated/photon-yield.js'
 import type { Share } from '../quantity/generated/share.js'
 import { numberIn } from '../quantity/guard.js'
+import { optionsOf } from '../quantity/options-of.js'
 import { DAILY_SOLAR, PHOTON_FLUX } from './domains.js'
 
 const LIT: Domain = {
@@ -93,7 +94,8 @@ export interface DaySunlight {
  * dailyLightIntegral({ photonFlux: micromolesPerSquareMetreSecond(600), photoperiod: hours(12) }) // => 25.92
  * ```
  */
-export function dailyLightIntegral({ photonFlux, photoperiod }: ConstantLight): DailyLightIntegral {
+export function dailyLightIntegral(light: ConstantLight): DailyLightIntegral {
+  const { photonFlux, photoperiod } = optionsOf(light)
   return (numberIn(photonFlux, PHOTON_FLUX, 'photonFlux') *
     numberIn(photoperiod, LIT, 'photoperiod') *
     1e-6) as DailyLightIntegral
@@ -115,7 +117,8 @@ export function dailyLightIntegral({ photonFlux, photoperiod }: ConstantLight): 
  * photonFluxForDailyLight({ integral: molesPerSquareMetreDay(25.92), photoperiod: hours(12) }) // => 600.0
  * ```
  */
-export function photonFluxForDailyLight({ integral, photoperiod }: WantedLight): PhotonFluxDensity {
+export function photonFluxForDailyLight(light: WantedLight): PhotonFluxDensity {
+  const { integral, photoperiod } = optionsOf(light)
   return ((numberIn(integral, INTEGRAL, 'integral') * 1e6) /
     numberIn(photoperiod, WINDOW, 'photoperiod')) as PhotonFluxDensity
 }
@@ -131,13 +134,14 @@ export function photonFluxForDailyLight({ integral, photoperiod }: WantedLight):
  * @returns Daily light integral. Unit: mol/m²/d.
  * @throws `DomainError` outside the ranges.
  * @validity Sun and sky; lamps have their own photon yield.
- * @source Thimijan, R. W. and Heins, R. D. (1983), HortScience 18:818-822, for 4.57 µmol/J; share of 0.45 from common practice [from memory]
+ * @source Thimijan, R. W. and Heins, R. D. (1983), HortScience 18:818-822, for 4.57 µmol/J; share of 0.45 from common practice [not confirmed, source not seen]
  * @example
  * ```ts
  * dailyLightIntegralOfSunlight({ solar: megajoulesPerSquareMetreDay(20), transmission: fraction(0.7) }) // => 28.79
  * ```
  */
-export function dailyLightIntegralOfSunlight({ solar, photonYield, transmission }: DaySunlight): DailyLightIntegral {
+export function dailyLightIntegralOfSunlight(day: DaySunlight): DailyLightIntegral {
+  const { solar, photonYield, transmission } = optionsOf(day)
   const photons = numberIn(solar, DAILY_SOLAR, 'solar') * numberIn(photonYield ?? SUNLIGHT, YIELD, 'photonYield')
   return (photons * numberIn(transmission ?? 1, THROUGH, 'transmission')) as DailyLightIntegral
 }

@@ -2,6 +2,7 @@ import type { DayOfYear, Instant } from '../quantity/calendar.js'
 import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
+import { optionsOf } from '../quantity/options-of.js'
 
 const YEAR: Domain = {
   quantity: 'year',
@@ -62,7 +63,8 @@ export interface CalendarDate {
  * dayOfDate({ year: 2024, month: 9, day: 3 }) // => 247
  * ```
  */
-export function dayOfDate({ year, month, day }: CalendarDate): DayOfYear {
+export function dayOfDate(date: CalendarDate): DayOfYear {
+  const { year, month, day } = optionsOf(date)
   const leap = year !== undefined && isLeapYear(wholeNumberIn(year, YEAR, 'year'))
   const m = wholeNumberIn(month, MONTH, 'month')
   const d = wholeNumberIn(day, DAY, 'day')

@@ -2,6 +2,7 @@ import { InputError } from '../quantity/errors.js'
 import type { AirDensity } from '../quantity/generated/air-density.js'
 import type { Pressure } from '../quantity/generated/pressure.js'
 import { numberIn } from '../quantity/guard.js'
+import { optionsOf } from '../quantity/options-of.js'
 import { AIR_PRESSURE, AIR_TEMPERATURE, VAPOUR } from './domains.js'
 import type { AirVapour } from './humidity-of-air.js'
 
@@ -31,7 +32,8 @@ export interface MoistAir extends AirVapour {
  * densityOfMoistAir({ temperature: celsius(20), vapourPressure: kilopascals(1.17), pressure: kilopascals(101.325) }) // => 1.199
  * ```
  */
-export function densityOfMoistAir({ temperature, vapourPressure, pressure }: MoistAir): AirDensity {
+export function densityOfMoistAir(air: MoistAir): AirDensity {
+  const { temperature, vapourPressure, pressure } = optionsOf(air)
   const kelvin = numberIn(temperature, AIR_TEMPERATURE, 'temperature') + 273.15
   const vapour = numberIn(vapourPressure, VAPOUR, 'vapourPressure')
   const dry = numberIn(pressure, AIR_PRESSURE, 'pressure') - vapour

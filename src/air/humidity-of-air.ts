@@ -2,6 +2,7 @@ import type { VapourPressure, VapourPressureDeficit } from '../quantity/generate
 import type { RelativeHumidity } from '../quantity/generated/share.js'
 import type { Temperature } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
+import { optionsOf } from '../quantity/options-of.js'
 import { HUMIDITY, VAPOUR } from './domains.js'
 import { saturationVapourPressureFao56 } from './saturation-vapour-pressure-fao56.js'
 
@@ -43,7 +44,8 @@ export interface LeafInAir extends AirHumidity {
  * vapourPressureOfHumidity({ temperature: celsius(38), humidity: percent(52) }) // => 3.445
  * ```
  */
-export function vapourPressureOfHumidity({ temperature, humidity }: AirHumidity): VapourPressure {
+export function vapourPressureOfHumidity(air: AirHumidity): VapourPressure {
+  const { temperature, humidity } = optionsOf(air)
   return (saturationVapourPressureFao56(temperature) * numberIn(humidity, HUMIDITY, 'humidity')) as VapourPressure
 }
 
@@ -64,7 +66,8 @@ export function vapourPressureOfHumidity({ temperature, humidity }: AirHumidity)
  * relativeHumidityOfAir({ temperature: celsius(38), vapourPressure: kilopascals(3.445) }) // => 0.520
  * ```
  */
-export function relativeHumidityOfAir({ temperature, vapourPressure }: AirVapour): RelativeHumidity {
+export function relativeHumidityOfAir(air: AirVapour): RelativeHumidity {
+  const { temperature, vapourPressure } = optionsOf(air)
   return (numberIn(vapourPressure, VAPOUR, 'vapourPressure') /
     saturationVapourPressureFao56(temperature)) as RelativeHumidity
 }
@@ -85,7 +88,8 @@ export function relativeHumidityOfAir({ temperature, vapourPressure }: AirVapour
  * vapourPressureDeficitOfAir({ temperature: celsius(25), humidity: percent(70) }) // => 0.950
  * ```
  */
-export function vapourPressureDeficitOfAir({ temperature, humidity }: AirHumidity): VapourPressureDeficit {
+export function vapourPressureDeficitOfAir(air: AirHumidity): VapourPressureDeficit {
+  const { temperature, humidity } = optionsOf(air)
   return (saturationVapourPressureFao56(temperature) *
     (1 - numberIn(humidity, HUMIDITY, 'humidity'))) as VapourPressureDeficit
 }
@@ -108,5 +112,6 @@ export function vapourPressureDeficitOfAir({ temperature, humidity }: AirHumidit
  * ```
  */
 export function vapourPressureDeficitOfLeaf(air: LeafInAir): VapourPressureDeficit {
-  return (saturationVapourPressureFao56(air.leafTemperature) - vapourPressureOfHumidity(air)) as VapourPressureDeficit
+  return (saturationVapourPressureFao56(optionsOf(air).leafTemperature) -
+    vapourPressureOfHumidity(air)) as VapourPressureDeficit
 }

@@ -5,6 +5,7 @@ import type { RadiationSum } from '../quantity/generated/radiation-sum.js'
 import type { Temperature } from '../quantity/generated/temperature.js'
 import type { WaterDepth } from '../quantity/generated/water-depth.js'
 import { numberIn } from '../quantity/guard.js'
+import { optionsOf } from '../quantity/options-of.js'
 import { AIR_TEMPERATURE } from './domains.js'
 
 const SUM: Domain = {
@@ -86,7 +87,8 @@ export function latentHeatFao56(temperature: Temperature): LatentHeat {
  * evaporationOfDailyEnergy({ energy: megajoulesPerSquareMetreDay(12) }) // => 4.9
  * ```
  */
-export function evaporationOfDailyEnergy({ energy, latentHeat }: DailyEvaporationInput): WaterDepth {
+export function evaporationOfDailyEnergy(input: DailyEvaporationInput): WaterDepth {
+  const { energy, latentHeat } = optionsOf(input)
   return (numberIn(energy, RADIATION, 'energy') / numberIn(latentHeat ?? LAMBDA, HEAT, 'latentHeat')) as WaterDepth
 }
 
@@ -107,6 +109,7 @@ export function evaporationOfDailyEnergy({ energy, latentHeat }: DailyEvaporatio
  * evaporationCeiling({ sum: joulesPerSquareCentimetre(100) }) // => 0.408
  * ```
  */
-export function evaporationCeiling({ sum, latentHeat }: EvaporationCeilingInput): WaterDepth {
+export function evaporationCeiling(input: EvaporationCeilingInput): WaterDepth {
+  const { sum, latentHeat } = optionsOf(input)
   return (numberIn(sum, SUM, 'sum') / 100 / numberIn(latentHeat ?? LAMBDA, HEAT, 'latentHeat')) as WaterDepth
 }

@@ -4,6 +4,7 @@ import type { Duration } from '../quantity/generated/duration.js'
 import type { DailyLightIntegral } from '../quantity/generated/light-integral.js'
 import type { RadiationSum } from '../quantity/generated/radiation-sum.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 
 const GAP: Domain = {
   quantity: 'longest gap',
@@ -83,7 +84,9 @@ export interface DailyLightResult extends LightCoverage {
  * radiationSum({ times: [0, 3600], irradiance: [500, 500] }).sum // => 180
  * ```
  */
-export function radiationSum({ times, irradiance, maxGap }: IrradianceSeries): RadiationSumResult {
+export function radiationSum(series: IrradianceSeries): RadiationSumResult {
+  requireObject(series, 'series')
+  const { times, irradiance, maxGap } = series
   const { total, ...coverage } = integrate(times, irradiance, numberIn(maxGap ?? 7200, GAP, 'maxGap'), 'irradiance')
   return { sum: (total * 1e-4) as RadiationSum, ...coverage }
 }
@@ -107,7 +110,9 @@ export function radiationSum({ times, irradiance, maxGap }: IrradianceSeries): R
  * dailyLightIntegralOfSeries({ times: [0, 21600, 43200], photonFlux: [0, 900, 0], maxGap: hours(6) }).integral // => 19.44
  * ```
  */
-export function dailyLightIntegralOfSeries({ times, photonFlux, maxGap }: PhotonFluxSeries): DailyLightResult {
+export function dailyLightIntegralOfSeries(series: PhotonFluxSeries): DailyLightResult {
+  requireObject(series, 'series')
+  const { times, photonFlux, maxGap } = series
   const { total, ...coverage } = integrate(times, photonFlux, numberIn(maxGap ?? 7200, GAP, 'maxGap'), 'photonFlux')
   if (coverage.covered + coverage.uncovered > 86400)
     throw new InputError('times', 'span more than a day', 'pass the readings of one day')

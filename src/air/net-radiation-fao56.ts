@@ -4,6 +4,7 @@ import type { Elevation } from '../quantity/generated/elevation.js'
 import type { VapourPressure } from '../quantity/generated/pressure.js'
 import type { Share } from '../quantity/generated/share.js'
 import { numberIn } from '../quantity/guard.js'
+import { optionsOf } from '../quantity/options-of.js'
 import type { DayTemperatures } from './actual-vapour-pressure-fao56.js'
 import { ACTUAL_VAPOUR, AIR_TEMPERATURE, ALBEDO, DAILY_SOLAR, OUTSIDE_RADIATION, SITE_ELEVATION } from './domains.js'
 
@@ -42,7 +43,8 @@ export interface ClearSkyInput {
  * clearSkyRadiationFao56({ extraterrestrial: megajoulesPerSquareMetreDay(41.09), elevation: metresAboveSeaLevel(100) }) // => 30.90
  * ```
  */
-export function clearSkyRadiationFao56({ extraterrestrial, elevation }: ClearSkyInput): DailyRadiation {
+export function clearSkyRadiationFao56(input: ClearSkyInput): DailyRadiation {
+  const { extraterrestrial, elevation } = optionsOf(input)
   return ((0.75 + 2e-5 * numberIn(elevation, SITE_ELEVATION, 'elevation')) *
     numberIn(extraterrestrial, OUTSIDE_RADIATION, 'extraterrestrial')) as DailyRadiation
 }
@@ -71,7 +73,8 @@ export interface NetShortwaveInput {
  * netShortwaveRadiationFao56({ solar: megajoulesPerSquareMetreDay(14.5) }) // => 11.2
  * ```
  */
-export function netShortwaveRadiationFao56({ solar, albedo }: NetShortwaveInput): DailyNetRadiation {
+export function netShortwaveRadiationFao56(input: NetShortwaveInput): DailyNetRadiation {
+  const { solar, albedo } = optionsOf(input)
   return ((1 - numberIn(albedo ?? 0.23, ALBEDO, 'albedo')) * numberIn(solar, DAILY_SOLAR, 'solar')) as DailyNetRadiation
 }
 
@@ -102,7 +105,7 @@ export interface NetLongwaveInput extends DayTemperatures {
  * ```
  */
 export function netLongwaveRadiationFao56(input: NetLongwaveInput): DailyNetRadiation {
-  const highest = numberIn(input.highest, AIR_TEMPERATURE, 'highest') + 273.16
+  const highest = numberIn(optionsOf(input).highest, AIR_TEMPERATURE, 'highest') + 273.16
   const lowest = numberIn(input.lowest, AIR_TEMPERATURE, 'lowest') + 273.16
   const humidity = 0.34 - 0.14 * Math.sqrt(numberIn(input.actualVapourPressure, ACTUAL_VAPOUR, 'actualVapourPressure'))
   const cloud = 1.35 * Math.min(1, numberIn(input.relativeShortwave, RELATIVE, 'relativeShortwave')) - 0.35

@@ -5,6 +5,7 @@ import type { VapourPressure } from '../quantity/generated/pressure.js'
 import type { Share } from '../quantity/generated/share.js'
 import type { Temperature } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
+import { optionsOf } from '../quantity/options-of.js'
 import { ACTUAL_VAPOUR, AIR_TEMPERATURE, ALBEDO, SITE_ELEVATION } from './domains.js'
 
 /** Stefan-Boltzmann constant, MJ K⁻⁴ m⁻² h⁻¹. */
@@ -94,7 +95,8 @@ export interface SoilHeatHourInput {
  * }) // => 2.658
  * ```
  */
-export function clearSkyRadiationHourFao56({ extraterrestrial, elevation }: ClearSkyHourInput): HourlyRadiation {
+export function clearSkyRadiationHourFao56(input: ClearSkyHourInput): HourlyRadiation {
+  const { extraterrestrial, elevation } = optionsOf(input)
   return ((0.75 + 2e-5 * numberIn(elevation, SITE_ELEVATION, 'elevation')) *
     numberIn(extraterrestrial, OUTSIDE, 'extraterrestrial')) as HourlyRadiation
 }
@@ -115,7 +117,8 @@ export function clearSkyRadiationHourFao56({ extraterrestrial, elevation }: Clea
  * netShortwaveRadiationHourFao56({ solar: megajoulesPerSquareMetreHour(2.45) }) // => 1.887
  * ```
  */
-export function netShortwaveRadiationHourFao56({ solar, albedo }: NetShortwaveHourInput): HourlyNetRadiation {
+export function netShortwaveRadiationHourFao56(input: NetShortwaveHourInput): HourlyNetRadiation {
+  const { solar, albedo } = optionsOf(input)
   return ((1 - numberIn(albedo ?? 0.23, ALBEDO, 'albedo')) * numberIn(solar, SOLAR, 'solar')) as HourlyNetRadiation
 }
 
@@ -138,7 +141,7 @@ export function netShortwaveRadiationHourFao56({ solar, albedo }: NetShortwaveHo
  * ```
  */
 export function netLongwaveRadiationHourFao56(input: NetLongwaveHourInput): HourlyNetRadiation {
-  const kelvin = numberIn(input.temperature, AIR_TEMPERATURE, 'temperature') + 273.16
+  const kelvin = numberIn(optionsOf(input).temperature, AIR_TEMPERATURE, 'temperature') + 273.16
   const humidity = 0.34 - 0.14 * Math.sqrt(numberIn(input.actualVapourPressure, ACTUAL_VAPOUR, 'actualVapourPressure'))
   const cloud = 1.35 * Math.min(1, numberIn(input.relativeShortwave, RELATIVE, 'relativeShortwave')) - 0.35
   return (STEFAN_BOLTZMANN_HOUR * kelvin ** 4 * humidity * cloud) as HourlyNetRadiation
@@ -160,6 +163,7 @@ export function netLongwaveRadiationHourFao56(input: NetLongwaveHourInput): Hour
  * soilHeatHourFao56({ netRadiation: megajoulesPerSquareMetreHour(1.749), daylight: true }) // => 0.175
  * ```
  */
-export function soilHeatHourFao56({ netRadiation, daylight }: SoilHeatHourInput): HourlySoilHeat {
+export function soilHeatHourFao56(input: SoilHeatHourInput): HourlySoilHeat {
+  const { netRadiation, daylight } = optionsOf(input)
   return ((daylight ? 0.1 : 0.5) * numberIn(netRadiation, NET, 'netRadiation')) as HourlySoilHeat
 }

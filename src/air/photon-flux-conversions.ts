@@ -7,6 +7,7 @@ import type { PhotonYield } from '../quantity/generated/photon-yield.js'
 import type { Power } from '../quantity/generated/power.js'
 import type { Share } from '../quantity/generated/share.js'
 import { numberIn } from '../quantity/guard.js'
+import { optionsOf } from '../quantity/options-of.js'
 import { PHOTON_FLUX } from './domains.js'
 import { type LightSourceName, lightSource } from './light-sources.js'
 
@@ -121,7 +122,8 @@ export interface LampsInput {
  * }) // => 498.0
  * ```
  */
-export function photonFluxFromEnergy({ irradiance, photonYield }: ParEnergyInput): PhotonFluxDensity {
+export function photonFluxFromEnergy(input: ParEnergyInput): PhotonFluxDensity {
+  const { irradiance, photonYield } = optionsOf(input)
   return (numberIn(irradiance, IRRADIANCE, 'irradiance') *
     numberIn(photonYield, YIELD, 'photonYield')) as PhotonFluxDensity
 }
@@ -144,7 +146,8 @@ export function photonFluxFromEnergy({ irradiance, photonYield }: ParEnergyInput
  * }) // => 100.0
  * ```
  */
-export function energyFromPhotonFlux({ photonFlux, photonYield }: PhotonEnergyInput): Irradiance {
+export function energyFromPhotonFlux(input: PhotonEnergyInput): Irradiance {
+  const { photonFlux, photonYield } = optionsOf(input)
   return (numberIn(photonFlux, PHOTON_FLUX, 'photonFlux') / numberIn(photonYield, YIELD, 'photonYield')) as Irradiance
 }
 
@@ -166,7 +169,8 @@ export function energyFromPhotonFlux({ photonFlux, photonYield }: PhotonEnergyIn
  * photonFluxFromIlluminance({ illuminance: lux(54000), source: 'sunAndSky' }) // => 1000
  * ```
  */
-export function photonFluxFromIlluminance({ illuminance, source }: IlluminanceInput): PhotonFluxDensity {
+export function photonFluxFromIlluminance(input: IlluminanceInput): PhotonFluxDensity {
+  const { illuminance, source } = optionsOf(input)
   return (numberIn(illuminance, LUX, 'illuminance') / lightSource(source).luxPerMicromole) as PhotonFluxDensity
 }
 
@@ -187,7 +191,8 @@ export function photonFluxFromIlluminance({ illuminance, source }: IlluminanceIn
  * illuminanceFromPhotonFlux({ photonFlux: micromolesPerSquareMetreSecond(200), source: 'highPressureSodium' }) // => 16400
  * ```
  */
-export function illuminanceFromPhotonFlux({ photonFlux, source }: PhotonFluxOfSource): Illuminance {
+export function illuminanceFromPhotonFlux(input: PhotonFluxOfSource): Illuminance {
+  const { photonFlux, source } = optionsOf(input)
   return (numberIn(photonFlux, PHOTON_FLUX, 'photonFlux') * lightSource(source).luxPerMicromole) as Illuminance
 }
 
@@ -209,7 +214,8 @@ export function illuminanceFromPhotonFlux({ photonFlux, source }: PhotonFluxOfSo
  * }) // => 1075.2
  * ```
  */
-export function photonFluxOfLamps({ power, photonYield, area, arriving }: LampsInput): PhotonFluxDensity {
+export function photonFluxOfLamps(input: LampsInput): PhotonFluxDensity {
+  const { power, photonYield, area, arriving } = optionsOf(input)
   const photons =
     numberIn(power, POWER, 'power') *
     numberIn(photonYield, YIELD, 'photonYield') *

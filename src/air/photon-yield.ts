@@ -3,6 +3,7 @@ import type { PhotonYield } from '../quantity/generated/photon-yield.js'
 import type { Share } from '../quantity/generated/share.js'
 import type { Wavelength } from '../quantity/generated/wavelength.js'
 import { numberIn } from '../quantity/guard.js'
+import { optionsOf } from '../quantity/options-of.js'
 
 /** Photons of a joule at a wavelength in nm: 1 / (h c N_A), in µmol/(J nm), from the exact constants of the SI: 1e-9 / (6.62607015e-34 × 299792458 × 6.02214076e23) / 1e-6. */
 const PER_NANOMETRE = 0.00835934722911178
@@ -69,14 +70,15 @@ export function photonYieldOfWavelength(wavelength: Wavelength): PhotonYield {
  * @param mix - Share of the energy between 400 and 700 nm, and photons in it.
  * @returns Photons per energy of global radiation. Unit: µmol/J.
  * @throws `DomainError` outside the ranges.
- * @validity Sun and sky together; the share rises to about 0.5 under clouds and in humid air [from memory].
- * @source Thimijan, R. W. and Heins, R. D. (1983), HortScience 18:818-822, Table 3 for 4.57 µmol/J; the share of 0.45 is common practice [from memory]
+ * @validity Sun and sky together; the share rises to about 0.5 under clouds and in humid air [not confirmed, source not seen].
+ * @source Thimijan, R. W. and Heins, R. D. (1983), HortScience 18:818-822, Table 3 for 4.57 µmol/J; the share of 0.45 is common practice [not confirmed, source not seen]
  * @example
  * ```ts
  * photonYieldOfGlobalRadiation({}) // => 2.0565
  * ```
  */
-export function photonYieldOfGlobalRadiation({ parShare, photonYield }: SunlightMix): PhotonYield {
+export function photonYieldOfGlobalRadiation(mix: SunlightMix): PhotonYield {
+  const { parShare, photonYield } = optionsOf(mix)
   return (numberIn(parShare ?? 0.45, PAR_SHARE, 'parShare') *
     numberIn(photonYield ?? 4.57, YIELD, 'photonYield')) as PhotonYield
 }

@@ -58,7 +58,7 @@ export function saturationVapourPressureSonntag1990(temperature: Temperature): V
  * @returns Saturation vapour pressure over ice. Unit: kPa.
  * @throws `DomainError` outside the range.
  * @validity -100 to 0.01 °C.
- * @source Sonntag, D. (1990), Zeitschrift für Meteorologie 40:340-344 [from memory]
+ * @source Sonntag, D. (1990), Zeitschrift für Meteorologie 40:340-344 [not confirmed, source not seen]
  * @example
  * ```ts
  * saturationVapourPressureOverIceSonntag1990(celsius(-10)) // => 0.2599

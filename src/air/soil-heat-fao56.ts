@@ -4,6 +4,7 @@ import type { Duration } from '../quantity/generated/duration.js'
 import type { Length } from '../quantity/generated/length.js'
 import type { Temperature, TemperatureChange } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
+import { optionsOf } from '../quantity/options-of.js'
 
 const MONTH: Domain = {
   quantity: 'mean air temperature of a month',
@@ -91,7 +92,8 @@ export interface MonthsSoFar {
  * soilHeatOfMonthFao56({ before: celsius(14.1), after: celsius(18.8) }) // => 0.33
  * ```
  */
-export function soilHeatOfMonthFao56({ before, after }: MonthsAround): DailySoilHeat {
+export function soilHeatOfMonthFao56(months: MonthsAround): DailySoilHeat {
+  const { before, after } = optionsOf(months)
   return (0.07 * (numberIn(after, MONTH, 'after') - numberIn(before, MONTH, 'before'))) as DailySoilHeat
 }
 
@@ -111,7 +113,8 @@ export function soilHeatOfMonthFao56({ before, after }: MonthsAround): DailySoil
  * soilHeatOfCurrentMonthFao56({ before: celsius(14.1), current: celsius(16.1) }) // => 0.28
  * ```
  */
-export function soilHeatOfCurrentMonthFao56({ before, current }: MonthsSoFar): DailySoilHeat {
+export function soilHeatOfCurrentMonthFao56(months: MonthsSoFar): DailySoilHeat {
+  const { before, current } = optionsOf(months)
   return (0.14 * (numberIn(current, MONTH, 'current') - numberIn(before, MONTH, 'before'))) as DailySoilHeat
 }
 
@@ -132,7 +135,8 @@ export function soilHeatOfCurrentMonthFao56({ before, current }: MonthsSoFar): D
  * soilHeatOfWarmingFao56({ change: kelvinsOfChange(2), time: days(30), depth: metres(1) }) // => 0.14
  * ```
  */
-export function soilHeatOfWarmingFao56({ change, time, depth, heatCapacity }: SoilWarming): DailySoilHeat {
+export function soilHeatOfWarmingFao56(warming: SoilWarming): DailySoilHeat {
+  const { change, time, depth, heatCapacity } = optionsOf(warming)
   const perDay = numberIn(change, CHANGE, 'change') / (numberIn(time, TIME, 'time') / 86400)
   return (numberIn(heatCapacity ?? 2.1, HEAT_CAPACITY, 'heatCapacity') *
     perDay *

@@ -3,6 +3,7 @@ import type { DailyRadiation } from '../quantity/generated/daily-radiation.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import type { Latitude } from '../quantity/generated/position.js'
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
+import { optionsOf } from '../quantity/options-of.js'
 import { SITE_LATITUDE, YEAR_DAY } from './domains.js'
 
 /** Solar constant, MJ m⁻² min⁻¹. */
@@ -48,7 +49,7 @@ export interface SolarGeometry {
  * ```
  */
 export function solarGeometryFao56(place: SolarDay): SolarGeometry {
-  const phi = (Math.PI / 180) * numberIn(place.latitude, SITE_LATITUDE, 'latitude')
+  const phi = (Math.PI / 180) * numberIn(optionsOf(place).latitude, SITE_LATITUDE, 'latitude')
   const turn = ((2 * Math.PI) / 365) * wholeNumberIn(place.day, YEAR_DAY, 'day')
   const declination = 0.409 * Math.sin(turn - 1.39)
   return {

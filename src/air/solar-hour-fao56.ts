@@ -4,6 +4,7 @@ import type { Duration } from '../quantity/generated/duration.js'
 import type { HourlyRadiation } from '../quantity/generated/hourly-radiation.js'
 import type { Latitude, Longitude } from '../quantity/generated/position.js'
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
+import { optionsOf } from '../quantity/options-of.js'
 import { SITE_LONGITUDE, YEAR_DAY } from './domains.js'
 import { solarGeometryFao56 } from './solar-geometry-fao56.js'
 
@@ -88,7 +89,7 @@ export interface SolarHourGeometry {
  */
 export function solarHourFao56(place: SolarHour): SolarHourGeometry {
   const { inverseDistance, latitude, declination, sunsetHourAngle } = solarGeometryFao56(place)
-  const seasonAngle = (2 * Math.PI * (wholeNumberIn(place.day, YEAR_DAY, 'day') - 81)) / 364
+  const seasonAngle = (2 * Math.PI * (wholeNumberIn(optionsOf(place).day, YEAR_DAY, 'day') - 81)) / 364
   const correction = seasonalCorrectionHours(seasonAngle)
   const shift =
     (numberIn(place.longitude, SITE_LONGITUDE, 'longitude') -

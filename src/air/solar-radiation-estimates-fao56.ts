@@ -3,6 +3,7 @@ import { InputError } from '../quantity/errors.js'
 import type { DailyRadiation } from '../quantity/generated/daily-radiation.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn } from '../quantity/guard.js'
+import { optionsOf } from '../quantity/options-of.js'
 import type { DayTemperatures } from './actual-vapour-pressure-fao56.js'
 import { AIR_TEMPERATURE, DAILY_SOLAR, OUTSIDE_RADIATION } from './domains.js'
 
@@ -91,7 +92,8 @@ export interface SunshineFromRadiationInput {
  * ```
  */
 export function solarRadiationFromTemperatureFao56(input: RadiationFromTemperatureInput): DailyRadiation {
-  const range = numberIn(input.highest, AIR_TEMPERATURE, 'highest') - numberIn(input.lowest, AIR_TEMPERATURE, 'lowest')
+  const range =
+    numberIn(optionsOf(input).highest, AIR_TEMPERATURE, 'highest') - numberIn(input.lowest, AIR_TEMPERATURE, 'lowest')
   if (range < 0)
     throw new InputError('lowest', `${input.lowest} °C is above the highest, ${input.highest} °C`, 'swap them')
   const outside = numberIn(input.extraterrestrial, OUTSIDE_RADIATION, 'extraterrestrial')
@@ -117,7 +119,8 @@ export function solarRadiationFromTemperatureFao56(input: RadiationFromTemperatu
  * solarRadiationOnIslandFao56({ extraterrestrial: megajoulesPerSquareMetreDay(38.1) }) // => 22.67
  * ```
  */
-export function solarRadiationOnIslandFao56({ extraterrestrial, base }: RadiationOnIslandInput): DailyRadiation {
+export function solarRadiationOnIslandFao56(input: RadiationOnIslandInput): DailyRadiation {
+  const { extraterrestrial, base } = optionsOf(input)
   return Math.max(
     0,
     0.7 * numberIn(extraterrestrial, OUTSIDE_RADIATION, 'extraterrestrial') - numberIn(base ?? 4, BASE, 'base'),
@@ -146,6 +149,7 @@ export function solarRadiationOnIslandFao56({ extraterrestrial, base }: Radiatio
  * ```
  */
 export function sunshineFromSolarRadiationFao56(input: SunshineFromRadiationInput): Duration {
-  const share = numberIn(input.solar, DAILY_SOLAR, 'solar') / numberIn(input.extraterrestrial, LIT, 'extraterrestrial')
+  const share =
+    numberIn(optionsOf(input).solar, DAILY_SOLAR, 'solar') / numberIn(input.extraterrestrial, LIT, 'extraterrestrial')
   return ((numberIn(input.dayLength, LENGTH, 'dayLength') * (share - 0.25)) / 0.5) as Duration
 }

@@ -3,6 +3,7 @@ import { InputError } from '../quantity/errors.js'
 import type { DailyRadiation } from '../quantity/generated/daily-radiation.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn } from '../quantity/guard.js'
+import { optionsOf } from '../quantity/options-of.js'
 import { OUTSIDE_RADIATION, SUNSHINE } from './domains.js'
 
 const LENGTH: Domain = {
@@ -64,13 +65,8 @@ export interface SunshineInput {
  * }) // => 14.4
  * ```
  */
-export function solarRadiationFromSunshineFao56({
-  sunshine,
-  dayLength,
-  extraterrestrial,
-  overcastShare,
-  sunshineShare,
-}: SunshineInput): DailyRadiation {
+export function solarRadiationFromSunshineFao56(input: SunshineInput): DailyRadiation {
+  const { sunshine, dayLength, extraterrestrial, overcastShare, sunshineShare } = optionsOf(input)
   const share = numberIn(sunshine, SUNSHINE, 'sunshine') / numberIn(dayLength, LENGTH, 'dayLength')
   if (share > 1 + 1e-3)
     throw new InputError(

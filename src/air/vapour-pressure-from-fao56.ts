@@ -4,6 +4,7 @@ import type { Pressure, VapourPressure } from '../quantity/generated/pressure.js
 import type { RelativeHumidity } from '../quantity/generated/share.js'
 import type { Temperature, TemperatureChange } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
+import { optionsOf } from '../quantity/options-of.js'
 import { type DayTemperatures, meanSaturationVapourPressureFao56 } from './actual-vapour-pressure-fao56.js'
 import { AIR_PRESSURE, HUMIDITY } from './domains.js'
 import { saturationVapourPressureFao56 } from './saturation-vapour-pressure-fao56.js'
@@ -97,7 +98,7 @@ export function vapourPressureFromDewPointFao56(dewPoint: Temperature): VapourPr
  * ```
  */
 export function vapourPressureFromPsychrometerFao56(reading: PsychrometerReading): VapourPressure {
-  const { dryBulb, wetBulb, pressure, ventilation } = reading
+  const { dryBulb, wetBulb, pressure, ventilation } = optionsOf(reading)
   const pascals = numberIn(pressure, AIR_PRESSURE)
   saturationVapourPressureFao56(dryBulb)
   const saturated = saturationVapourPressureFao56(wetBulb)
@@ -124,7 +125,8 @@ export function vapourPressureFromPsychrometerFao56(reading: PsychrometerReading
  * vapourPressureFromMaxHumidityFao56({ lowest: celsius(18), maxHumidity: percent(82) }) // => 1.692
  * ```
  */
-export function vapourPressureFromMaxHumidityFao56({ lowest, maxHumidity }: MaxHumidity): VapourPressure {
+export function vapourPressureFromMaxHumidityFao56(day: MaxHumidity): VapourPressure {
+  const { lowest, maxHumidity } = optionsOf(day)
   return (saturationVapourPressureFao56(lowest) * numberIn(maxHumidity, HUMIDITY, 'maxHumidity')) as VapourPressure
 }
 
@@ -145,7 +147,7 @@ export function vapourPressureFromMaxHumidityFao56({ lowest, maxHumidity }: MaxH
  * ```
  */
 export function vapourPressureFromMeanHumidityFao56(day: MeanHumidity): VapourPressure {
-  return (numberIn(day.meanHumidity, HUMIDITY, 'meanHumidity') *
+  return (numberIn(optionsOf(day).meanHumidity, HUMIDITY, 'meanHumidity') *
     meanSaturationVapourPressureFao56(day)) as VapourPressure
 }
 
@@ -167,7 +169,8 @@ export function vapourPressureFromMeanHumidityFao56(day: MeanHumidity): VapourPr
  * vapourPressureFromMinTemperatureFao56({ lowest: celsius(14.8), aridity: kelvinsOfChange(2) }) // => 1.48
  * ```
  */
-export function vapourPressureFromMinTemperatureFao56({ lowest, aridity }: DewAtNight): VapourPressure {
+export function vapourPressureFromMinTemperatureFao56(day: DewAtNight): VapourPressure {
+  const { lowest, aridity } = optionsOf(day)
   saturationVapourPressureFao56(lowest)
   return saturationVapourPressureFao56((lowest - numberIn(aridity ?? 0, ARIDITY, 'aridity')) as Temperature)
 }

@@ -4,6 +4,7 @@ import type { AbsoluteHumidity } from '../quantity/generated/absolute-humidity.j
 import type { HumidityRatio } from '../quantity/generated/humidity-ratio.js'
 import type { Pressure, VapourPressure } from '../quantity/generated/pressure.js'
 import { numberIn } from '../quantity/guard.js'
+import { optionsOf } from '../quantity/options-of.js'
 import { AIR_PRESSURE, AIR_TEMPERATURE, VAPOUR } from './domains.js'
 import type { AirVapour } from './humidity-of-air.js'
 
@@ -52,7 +53,8 @@ export interface RatioInAir {
  * inGramsPerKilogram(humidityRatio({ vapourPressure: kilopascals(1.7), pressure: kilopascals(101.325) })) // => 10.61
  * ```
  */
-export function humidityRatio({ vapourPressure, pressure }: VapourInAir): HumidityRatio {
+export function humidityRatio(air: VapourInAir): HumidityRatio {
+  const { vapourPressure, pressure } = optionsOf(air)
   const vapour = numberIn(vapourPressure, VAPOUR, 'vapourPressure')
   const dry = numberIn(pressure, AIR_PRESSURE, 'pressure') - vapour
   if (dry <= 0)
@@ -80,7 +82,8 @@ export function humidityRatio({ vapourPressure, pressure }: VapourInAir): Humidi
  * vapourPressureOfRatio({ ratio: gramsPerKilogram(10.61), pressure: kilopascals(101.325) }) // => 1.70
  * ```
  */
-export function vapourPressureOfRatio({ ratio, pressure }: RatioInAir): VapourPressure {
+export function vapourPressureOfRatio(air: RatioInAir): VapourPressure {
+  const { ratio, pressure } = optionsOf(air)
   const w = numberIn(ratio, RATIO, 'ratio')
   return ((w * numberIn(pressure, AIR_PRESSURE, 'pressure')) / (MASS_RATIO + w)) as VapourPressure
 }
@@ -101,7 +104,8 @@ export function vapourPressureOfRatio({ ratio, pressure }: RatioInAir): VapourPr
  * absoluteHumidity({ temperature: celsius(20), vapourPressure: kilopascals(2.338) }) // => 17.28
  * ```
  */
-export function absoluteHumidity({ temperature, vapourPressure }: AirVapour): AbsoluteHumidity {
+export function absoluteHumidity(air: AirVapour): AbsoluteHumidity {
+  const { temperature, vapourPressure } = optionsOf(air)
   const kelvin = numberIn(temperature, AIR_TEMPERATURE, 'temperature') + 273.15
   return ((numberIn(vapourPressure, VAPOUR, 'vapourPressure') * 1e6) /
     (VAPOUR_GAS_CONSTANT * kelvin)) as AbsoluteHumidity

@@ -3,6 +3,7 @@ import { InputError } from '../quantity/errors.js'
 import type { Pressure } from '../quantity/generated/pressure.js'
 import type { Temperature } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { AIR_PRESSURE } from './domains.js'
 import { type AirHumidity, vapourPressureOfHumidity } from './humidity-of-air.js'
 import {
@@ -39,6 +40,7 @@ export interface WetBulbInput extends AirHumidity {
  * ```
  */
 export function wetBulbTemperature(air: WetBulbInput): Temperature {
+  requireObject(air, 'air')
   const { temperature, ventilation = 'aspirated' } = air
   if (!Object.hasOwn(PSYCHROMETER_COEFFICIENT, ventilation))
     throw new InputError('ventilation', `"${ventilation}" is unknown`, 'say aspirated, natural or indoors')

@@ -2,6 +2,7 @@ import type { Domain } from '../quantity/domain.js'
 import type { Length } from '../quantity/generated/length.js'
 import type { WindSpeed } from '../quantity/generated/wind.js'
 import { numberIn } from '../quantity/guard.js'
+import { optionsOf } from '../quantity/options-of.js'
 
 const SPEED: Domain = {
   quantity: 'wind speed',
@@ -45,7 +46,8 @@ export interface MeasuredWind {
  * windSpeedAtTwoMetresFao56({ speed: metresPerSecond(3.2), height: metres(10) }) // => 2.4
  * ```
  */
-export function windSpeedAtTwoMetresFao56({ speed, height }: MeasuredWind): WindSpeed {
+export function windSpeedAtTwoMetresFao56(wind: MeasuredWind): WindSpeed {
+  const { speed, height } = optionsOf(wind)
   const metres = numberIn(height, HEIGHT, 'height') / 100
   return ((numberIn(speed, SPEED, 'speed') * 4.87) / Math.log(67.8 * metres - 5.42)) as WindSpeed
 }
@@ -75,7 +77,8 @@ export interface WindElsewhere {
  * windSpeedAtHeightFao56({ speedAtTwoMetres: metresPerSecond(2.4), height: metres(10) }) // => 3.2
  * ```
  */
-export function windSpeedAtHeightFao56({ speedAtTwoMetres, height }: WindElsewhere): WindSpeed {
+export function windSpeedAtHeightFao56(wind: WindElsewhere): WindSpeed {
+  const { speedAtTwoMetres, height } = optionsOf(wind)
   const metres = numberIn(height, HEIGHT, 'height') / 100
   return ((numberIn(speedAtTwoMetres, SPEED, 'speedAtTwoMetres') * Math.log(67.8 * metres - 5.42)) / 4.87) as WindSpeed
 }

@@ -8,8 +8,8 @@ export interface ListedWork extends CitedWork {
   readonly usedBy: readonly string[]
   /** The sources as they stand in the documentation, with the places in the work. */
   readonly texts: readonly string[]
-  /** Whether every source that names it says that it, or part of it, was written from memory. */
-  readonly fromMemory: boolean
+  /** Whether every source that names it says that it, or part of it, is not confirmed. */
+  readonly notConfirmed: boolean
 }
 
 /** A text in which no work was recognised, with the functions that give it as a source. */
@@ -50,7 +50,7 @@ export function bibliography(entries: readonly CatalogueEntry[] = catalogue): Bi
   const rest = new Map<string, Set<string>>()
   for (const entry of entries) {
     for (const source of entry.sources.map(readSource)) {
-      for (const work of source.works) gather(works, work, entry.name, source.text, source.fromMemory)
+      for (const work of source.works) gather(works, work, entry.name, source.text, source.notConfirmed)
       for (const text of source.rest) rest.set(text, (rest.get(text) ?? new Set<string>()).add(entry.name))
     }
   }
@@ -69,21 +69,27 @@ interface Gathered {
   work: CitedWork
   readonly names: Set<string>
   readonly texts: Set<string>
-  fromMemory: boolean
+  notConfirmed: boolean
 }
 
-function gather(works: Map<string, Gathered>, work: CitedWork, name: string, text: string, fromMemory: boolean): void {
+function gather(
+  works: Map<string, Gathered>,
+  work: CitedWork,
+  name: string,
+  text: string,
+  notConfirmed: boolean,
+): void {
   const identity = [work.journal || work.number || work.title, work.volume, work.pages, work.year]
     .join('|')
     .toLowerCase()
   const known = works.get(identity)
   if (known === undefined) {
-    works.set(identity, { work, names: new Set([name]), texts: new Set([text]), fromMemory })
+    works.set(identity, { work, names: new Set([name]), texts: new Set([text]), notConfirmed })
     return
   }
   known.names.add(name)
   known.texts.add(text)
-  known.fromMemory &&= fromMemory
+  known.notConfirmed &&= notConfirmed
   // The fullest reading wins: one source may name all the authors, another the title alone.
   if (fullness(work) > fullness(known.work)) known.work = work
 }
@@ -92,8 +98,8 @@ function fullness(work: CitedWork): number {
   return work.authors.length + (work.title === '' ? 0 : 1)
 }
 
-function listed({ work, names, texts, fromMemory }: Gathered): ListedWork {
-  return { ...work, usedBy: [...names].sort(order), texts: [...texts].sort(order), fromMemory }
+function listed({ work, names, texts, notConfirmed }: Gathered): ListedWork {
+  return { ...work, usedBy: [...names].sort(order), texts: [...texts].sort(order), notConfirmed }
 }
 
 function lettered(works: ListedWork[]): ListedWork[] {

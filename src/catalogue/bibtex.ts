@@ -4,13 +4,13 @@ import type { Person } from './people.js'
 /**
  * Works as a BibTeX file in UTF-8, for typesetting a report.
  *
- * A few works have no `title` because it is not known here: add it where your style prints one. A work that was cited from memory
+ * A few works have no `title` because it is not known here: add it where your style prints one. A work that is not confirmed
  * says so in its note.
  *
  * @param works - Works, made by `bibliography`.
  * @procedure Writes `@article`, `@techreport` for a standard and `@misc` for the rest, one entry a work, with characters that TeX reserves escaped.
  * @returns Text of the file.
- * @source Patashnik, O. (1988), BibTeXing, distributed with BibTeX [from memory]
+ * @source Patashnik, O. (1988), BibTeXing, distributed with BibTeX [not confirmed, source not seen]
  * @example
  * ```ts
  * bibtex(bibliography([entryNamed('waterContentTopp1980')]).works).startsWith('@article{topp1980,') // => true
@@ -36,7 +36,7 @@ function oneEntry(work: ListedWork): string {
     number: escaped(work.number),
     institution: work.type === 'standard' ? escaped(work.authors[0]?.family ?? '') : '',
     year: work.year,
-    note: work.fromMemory ? 'at least partly cited from memory' : '',
+    note: work.notConfirmed ? 'not confirmed: at least a part was cited without seeing the source' : '',
   }
   const lines = Object.entries(fields)
     .filter(([, value]) => value !== '')

@@ -25,7 +25,7 @@ export interface CslItem {
  * @param works - Works, made by `bibliography`.
  * @procedure Writes one item a work; what is not known (a few titles) is left out, never made up.
  * @returns Items in the order of the works.
- * @source Citation Style Language 1.0.2, schema csl-data.json [from memory]
+ * @source Citation Style Language 1.0.2, schema csl-data.json [not confirmed, source not seen]
  * @example
  * ```ts
  * const [topp] = cslJson(bibliography([entryNamed('waterContentTopp1980')]).works)
@@ -38,7 +38,7 @@ export function cslJson(works: readonly ListedWork[]): readonly CslItem[] {
     const names = work.authors.map(cslName)
     const notes = [
       work.moreAuthors ? 'more authors than are named' : '',
-      work.fromMemory ? 'at least partly cited from memory' : '',
+      work.notConfirmed ? 'not confirmed: at least a part was cited without seeing the source' : '',
     ]
     const note = notes.filter(Boolean).join('; ')
     return {

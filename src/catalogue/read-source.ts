@@ -32,13 +32,13 @@ export interface ReadSource {
   readonly works: readonly CitedWork[]
   /** Parts of the text in which no work was recognised: definitions, trade practice, and citations in a form that is not read. */
   readonly rest: readonly string[]
-  /** Whether the text says that it, or part of it, was written from memory and not looked up. */
-  readonly fromMemory: boolean
+  /** Whether the text says that it, or part of it, is not confirmed: nobody here has seen the source, or public text that agrees. */
+  readonly notConfirmed: boolean
 }
 
-const MEMORY = /\[[^\]]*\bmemory\]|\(memory\)/
+const NOT_CONFIRMED = /\[(?:[^\]]* )?not confirmed\b[^\]]*\]/
 /** How the source is known: in square brackets, and no part of the work. */
-const REMARK = /\s*(?:\[[^\]]*\]|\(memory\))/g
+const REMARK = /\s*\[[^\]]*\]/g
 /** Where in a work: all that follows the name of the work itself. */
 const PLACE =
   /(?:[,:]| (?=\())\s*\(?(?:Eqs?\. |Tables? |Annex|chapters? |sections? |[Tt]ests? |clauses? |Box |paper |pp?\. |part |entry |definitions?\b|defining |derivative|solved |with |form\b|procedure|abstract|as restated|as |at |on |for |checked|coefficients|after |concept|aggregation|the |in )/
@@ -51,7 +51,7 @@ const PLACE =
  *
  * @param text - Text of a source, as in the catalogue.
  * @procedure Splits the text at semicolons and reads each part; a part in which no work is recognised is kept in `rest`, word for word.
- * @returns Works, what is left, and whether memory was the source.
+ * @returns Works, what is left, and whether the text says that it is not confirmed.
  * @source definition
  * @example
  * ```ts
@@ -69,7 +69,7 @@ export function readSource(text: string): ReadSource {
     if (work === undefined) rest.push(part.trim())
     else works.push(work)
   }
-  return { text, works, rest, fromMemory: MEMORY.test(text) }
+  return { text, works, rest, notConfirmed: NOT_CONFIRMED.test(text) }
 }
 
 /** The text split at its semicolons, but not at those in brackets. */

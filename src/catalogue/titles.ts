@@ -47,10 +47,10 @@ const SEEN: Readonly<Record<string, string>> = {
     'Mixed formulation for an easy and robust numerical computation of sorptivity',
 }
 
-/** Well-known works. [from memory] */
+/** Well-known works. [not confirmed, source not seen] */
 const REMEMBERED: Readonly<Record<string, string>> = {
   'Acta Horticulturae 26:37-44': 'The physical properties of the substrates in horticulture',
-  'Agricultural Systems 153:138-153': 'Plant factories; crop transpiration and energy balance',
+  'Agricultural Systems 153:138-147': 'Plant factories; crop transpiration and energy balance',
   'Annals of Statistics 6:461-464': 'Estimating the dimension of a model',
   'Applied Engineering in Agriculture 1:96-99': 'Reference crop evapotranspiration from temperature',
   'Biometrika 76:297-307': 'Regression and time series model selection in small samples',

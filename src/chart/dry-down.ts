@@ -1,7 +1,9 @@
 import { InputError } from '../quantity/errors.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { type DryDownLine, type TimeToRefill, timeToRefill } from '../record/dry-down.js'
+import { explainRecordReason } from '../record/explain-record-finding.js'
 import { type ExponentialDryDown, timeToRefillExponential } from '../record/exponential-dry-down.js'
+import type { TimeBand } from '../record/forecast/time-until-level.js'
 import { lineOf } from './line-of.js'
 import type { PanelSeries } from './panel-chart.js'
 import { drawPanels } from './panels.js'
@@ -23,6 +25,8 @@ export interface DryDownChart {
   readonly hoursFromUtc: number
   /** No line is drawn across gaps longer than this. Unit: s. Range: any. */
   readonly maxStep: number
+  /** Times from the last reading between which the refill point should be reached, as `timeUntilLevel` gives them; shaded. */
+  readonly band?: TimeBand
 }
 
 /** A forecast is drawn no further than this many times the length of the record: it is worth nothing there. */
@@ -30,8 +34,8 @@ const FURTHEST = 4
 const STEPS = 60
 
 /**
- * A picture of a dry-down, as SVG text: the readings, the line or curve fitted to them, and its forecast until the refill point. The
- * forecast of a line is shaded to two standard errors of its slope.
+ * A picture of a dry-down, as SVG text: the readings, the line or curve fitted to them, and how it would go on until the refill point. What
+ * it may be off is shaded only where a band is given that was measured to hold: the error of a slope is no error of a forecast.
  *
  * @procedure Draws the fit over the readings and goes on with it, dashed, until it reaches the refill point, but no further than four
  * times the length of the record.
@@ -57,19 +61,21 @@ export function chartDryDown(chart: DryDownChart): string {
   if (there.length < 2 || !(last > from))
     throw new InputError('content', `has ${there.length} readings`, 'give at least two, at rising times')
   const course = courseOf(fit, from, last, refillPoint)
-  const reach = course.refill.falling ? course.refill.time : Infinity
-  const horizon = last + Math.min(reach * 1.15 + 0.05 * (last - from), FURTHEST * (last - from))
+  const reach = course.refill.known ? course.refill.time : Infinity
+  const longest =
+    Math.max(Number.isFinite(reach) ? reach : 0, chart.band?.latest ?? chart.band?.earliest ?? 0) || Infinity
+  const horizon = last + Math.min(longest * 1.15 + 0.05 * (last - from), FURTHEST * (last - from))
   const end = Math.min(last + reach, horizon)
   const known = course.at !== undefined
   const series: PanelSeries[] = [{ ...readings, draw: 'points', look: 0 }]
   if (course.at !== undefined) {
-    if (course.error > 0 && end > last) series.unshift(cone(course.at, course.error, last, end))
+    if (chart.band !== undefined) series.unshift(wedge(course.at(last), refillPoint, last, horizon, chart.band))
     series.push({ name: 'fit', ...sample(course.at, from, last), draw: 'line', look: 4 })
     if (end > last) series.push({ name: 'forecast', ...sample(course.at, last, end), draw: 'line', look: 1 })
   }
   const right = known ? horizon : last
   const xTicks = timeTicks(from, right, chart.hoursFromUtc)
-  const inside = course.refill.falling && last + reach <= horizon
+  const inside = course.refill.known && last + reach <= horizon
   const when = inside ? clockAt(last + reach, chart) : ''
   return drawPanels({
     title: chart.title,
@@ -88,9 +94,7 @@ export function chartDryDown(chart: DryDownChart): string {
 interface Course {
   /** Water content at an instant; missing where nothing could be fitted. */
   readonly at: ((instant: number) => number) | undefined
-  /** Standard error of the slope, a second. */
-  readonly error: number
-  readonly refill: TimeToRefill
+  readonly refill: TimeToRefill | { readonly known: false; readonly reason: string }
   readonly words: string
 }
 
@@ -104,25 +108,23 @@ function courseOf(
     const slope = fit.slopePerHour / 3600
     return {
       at: (instant) => fit.last + slope * (instant - last),
-      error: fit.slopeError / 3600,
       refill: timeToRefill({ line: fit, refillPoint }),
       words: `The line changes by ${(fit.slopePerHour * 100).toFixed(2)} percentage points an hour`,
     }
   }
-  if (!fit.known) return { at: undefined, error: 0, refill: { falling: false, reason: fit.reason }, words: 'No curve' }
+  if (!fit.known) return { at: undefined, refill: fit, words: 'No curve' }
   const { first, floor, timeConstant } = fit
   return {
     at: (instant) => floor + (first - floor) * Math.exp(-(instant - from) / timeConstant),
-    error: 0,
     refill: timeToRefillExponential({ from: fit.last, floor, timeConstant, refillPoint }),
     words: `The curve nears ${floor.toFixed(3)} m³/m³ with a time constant of ${(timeConstant / 3600).toFixed(1)} h`,
   }
 }
 
 function inWords(chart: DryDownChart, readings: number, { refill, words }: Course, when: string): string {
-  const forecast = refill.falling
+  const forecast = refill.known
     ? `it reaches the refill point ${(refill.time / 3600).toFixed(1)} h after the last reading${when}`
-    : `there is no forecast: ${refill.reason}`
+    : `there is no forecast: ${explainRecordReason(refill.reason)}`
   const first = Array.from(chart.content).find(Number.isFinite) as number
   const last = Array.from(chart.content).reverse().find(Number.isFinite) as number
   return `${readings} readings from ${first.toFixed(3)} to ${last.toFixed(3)} m³/m³; refill point ${chart.refillPoint.toFixed(3)} m³/m³. ${words}; ${forecast}.`
@@ -137,13 +139,21 @@ function sample(at: (instant: number) => number, from: number, to: number) {
   return { x, y: x.map(at) }
 }
 
-/** Two standard errors of the slope on both sides of a forecast. */
-function cone(at: (instant: number) => number, error: number, last: number, end: number): PanelSeries {
-  const wide = 2 * error * (end - last)
+/** From the last level to the refill point at the early and at the late end of a band, as far as the picture goes. */
+function wedge(
+  level: number,
+  refill: number,
+  last: number,
+  horizon: number,
+  { earliest, latest }: TimeBand,
+): PanelSeries {
+  const late = Math.min(horizon, last + (latest ?? Infinity))
+  const early = Math.min(late, last + Math.max(1, earliest))
+  const share = latest === undefined ? 0 : Math.min(1, (late - last) / latest)
   return {
     name: '',
-    x: [last, end, end],
-    y: [at(last), at(end) - wide, at(end) + wide],
+    x: [last, early, late],
+    y: [level, refill, level - share * (level - refill)],
     draw: 'region',
     look: 1,
   }

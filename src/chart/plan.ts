@@ -1,4 +1,5 @@
-import type { DayPlan, DayPlanRequest } from '../irrigation/plan/plan-request.js'
+import type { DayPlan } from '../irrigation/plan/day-plan.js'
+import type { DayPlanRequest } from '../irrigation/plan/plan-request.js'
 import { InputError } from '../quantity/errors.js'
 import { lineOf } from './line-of.js'
 import type { PanelSeries } from './panel-chart.js'
@@ -46,10 +47,10 @@ export interface PlanChart {
  *     substrateVolume: litres(14), containerCapacity: waterContent(0.62), minContent: waterContent(0.15),
  *     bypass: fraction(0.1), drainLag: minutes(10),
  *   },
- *   content: waterContent(0.6), refillPoint: waterContent(0.59), fullPoint: waterContent(0.62),
+ *   waterContent: waterContent(0.6), refillPoint: waterContent(0.59), fullPoint: waterContent(0.62),
  *   drainFraction: percent(20), firstShot: instant(1779148800 + 7 * 3600), lastShot: instant(1779148800 + 17 * 3600),
  *   emitters: 2, emitterFlow: litresPerHour(2), lineFill: seconds(8), minRunTime: minutes(2), maxRunTime: minutes(15),
- *   betweenShots: minutes(20), maxPerDay: litres(8), trigger: { by: 'level' },
+ *   minRest: minutes(15), maxPerDay: litres(8), trigger: { by: 'level' },
  * })
  * chartPlan({ title: 'Bench 3, invented', plan, hoursFromUtc: 0, maxStep: 900 }).includes('5 shots planned') // => true
  * ```
@@ -62,7 +63,7 @@ export function chartPlan(chart: PlanChart): string {
     throw new InputError('plan', `has ${plan.time.length} steps`, 'give a plan of at least two, made by planDay()')
   const read = readings === undefined ? undefined : lineOf('read', readings.time, readings.content, chart.maxStep)
   const difference = read === undefined ? undefined : differenceOf(read, plan)
-  const predicted: PanelSeries = { name: 'predicted', x: plan.time, y: plan.content, draw: 'line', look: 1 }
+  const predicted: PanelSeries = { name: 'predicted', x: plan.time, y: plan.waterContent, draw: 'line', look: 1 }
   // Planned and given bars stand beside each other, so that one cannot hide the other.
   const wide = (to - from) / 110
   const bars = (
@@ -126,7 +127,7 @@ export function chartPlan(chart: PlanChart): string {
 }
 
 /** Readings less the prediction between whose steps they lie. */
-function differenceOf(read: PanelSeries, { time, content }: DayPlan): { x: number[]; y: number[] } {
+function differenceOf(read: PanelSeries, { time, waterContent: content }: DayPlan): { x: number[]; y: number[] } {
   const x = Array.from(read.x)
   let step = 0
   const y = x.map((now, i) => {
@@ -146,8 +147,8 @@ function inWords(
 ): string {
   const sum = (shots: readonly { millilitres: number }[]) =>
     Math.round(shots.reduce((total, { millilitres }) => total + millilitres, 0))
-  const lowest = Math.min(...plan.content)
-  const highest = Math.max(...plan.content)
+  const lowest = plan.waterContent.reduce((a, b) => Math.min(a, b))
+  const highest = plan.waterContent.reduce((a, b) => Math.max(a, b))
   const outcome = given === undefined ? '' : ` ${given.length} shots given, ${sum(given)} mL.`
   const misses = difference?.y.filter(Number.isFinite) ?? []
   const worst = misses.reduce((most, miss) => (Math.abs(miss) > Math.abs(most) ? miss : most), 0)

@@ -72,7 +72,7 @@ export function checkedBand(limits: DeadBandLimits): { lower: number; upper: num
 }
 
 /** On or off after a reading; a missing one is neither below nor above and switches off. */
-export function switched(on: boolean, content: number, lower: number, upper: number): boolean {
+function switched(on: boolean, content: number, lower: number, upper: number): boolean {
   if (content <= lower) return true
   return on && content < upper
 }

@@ -127,7 +127,11 @@ export { type DailyReferenceETAsce, dailyReferenceETAsce2005 } from './reference
 export { type DailyReferenceET, dailyReferenceETFao56 } from './reference/daily-reference-et-fao56.js'
 export type { DailyWeather } from './reference/daily-weather.js'
 export { type HourlyReferenceETAsce, hourlyReferenceETAsce2005 } from './reference/hourly-reference-et-asce-2005.js'
-export { type HourlyReferenceETSteps, hourlyReferenceETFao56 } from './reference/hourly-reference-et-fao56.js'
+export {
+  type HourlyReferenceETSteps,
+  type HourlyWeatherFao56,
+  hourlyReferenceETFao56,
+} from './reference/hourly-reference-et-fao56.js'
 export {
   type HourlySeriesAsce,
   type HourlySeriesCounts,

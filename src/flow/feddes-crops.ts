@@ -14,8 +14,9 @@ export interface CropDryLimits extends SourcedRow {
 }
 
 const FEDDES =
-  'Feddes, R. A., Kowalik, P. J. and Zaradny, H. (1978), Simulation of field water use and crop yield, Pudoc, Wageningen [from memory]'
-const WESSELING = 'Wesseling, J. G. and co-workers (1991), as quoted in later literature [from memory]'
+  'Feddes, R. A., Kowalik, P. J. and Zaradny, H. (1978), Simulation of field water use and crop yield, Pudoc, Wageningen [not confirmed, source not seen]'
+const WESSELING =
+  'Wesseling, J. G. and co-workers (1991), as quoted in later literature [not confirmed, source not seen]'
 const LETTUCE =
   'h3: Taylor, S. A. and Ashcroft, G. L. (1972), Physical edaphology, Freeman, San Francisco, table of suctions at which to irrigate, seen in a secondary copy; h1, h2 and h4: common practice, no source'
 const TAYLOR =
@@ -35,7 +36,7 @@ export const uptakeLimitsFeddes = {
     highDemand: 5,
     lowDemand: 1,
     source: FEDDES,
-    known: 'memory',
+    known: 'not confirmed',
   },
   lettuce: {
     h1: 10,
@@ -57,7 +58,7 @@ export const uptakeLimitsFeddes = {
     highDemand: 5,
     lowDemand: 1,
     source: WESSELING,
-    known: 'memory',
+    known: 'not confirmed',
   },
 } as unknown as Readonly<Record<'potato' | 'lettuce' | 'tomato', CropUptakeLimits>>
 

@@ -67,7 +67,7 @@ const EXPONENT: Domain = {
  * @returns Upward flux. Unit: mm/h.
  * @throws `DomainError` outside the ranges.
  * @validity Liquid water only, in a steady state; vapour moves besides.
- * @source Gardner, W. R. (1958), Soil Science 85:228-232, exponential conductivity [from memory]
+ * @source Gardner, W. R. (1958), Soil Science 85:228-232, exponential conductivity [not confirmed, source not seen]
  * @example
  * ```ts
  * maxEvaporationGardner1958({
@@ -94,7 +94,7 @@ export function maxEvaporationGardner1958(column: ExponentialOverWaterTable): Wa
  * @returns Upward flux. Unit: mm/h.
  * @throws `DomainError` outside the ranges; `InputError` when the numbers are so far apart that the flux is none.
  * @validity Liquid water only, in a steady state; vapour moves besides.
- * @source Gardner, W. R. (1958), Soil Science 85:228-232 [from memory]
+ * @source Gardner, W. R. (1958), Soil Science 85:228-232 [not confirmed, source not seen]
  * @source Warrick, A. W. (1988), Soil Science 146:63-66 (any n above 1, and b of zero; its abstract was read)
  * @example
  * ```ts

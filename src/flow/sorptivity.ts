@@ -122,7 +122,7 @@ function isTooMuch(medium: ConductiveModel, from: number, to: number, sorptivity
  * @throws `DomainError` outside the ranges; `InputError` when the surface is drier than the medium.
  * @validity Against `sorptivityPhilip1957` it was within 1.4 %, mostly low, for nine media that began at 10 cm of suction or drier,
  * except a clay; up to 7 % high where the medium began nearly full, or for that clay.
- * @source Parlange, J.-Y. (1975), Soil Science Society of America Proceedings 39:415-418 [from memory]
+ * @source Parlange, J.-Y. (1975), Soil Science Society of America Proceedings 39:415-418 [not confirmed, source not seen]
  * @source Lassabatere, L. and co-workers (2023), Hydrology and Earth System Sciences 27:895-915 (its abstract, which ascribes the integral to Parlange)
  * @example
  * ```ts
@@ -150,7 +150,7 @@ export function sorptivityParlange1975(wetting: WettedMedium): Sorptivity {
  * @param wetting - Diffusivity and rise of water content.
  * @returns Sorptivity. Unit: cm/h^½.
  * @throws `DomainError` outside the ranges.
- * @source Carslaw, H. S. and Jaeger, J. C. (1959), Conduction of heat in solids, 2nd edition, Oxford, section 2.5 [from memory]
+ * @source Carslaw, H. S. and Jaeger, J. C. (1959), Conduction of heat in solids, 2nd edition, Oxford, section 2.5 [not confirmed, source not seen]
  * @example
  * ```ts
  * sorptivityConstantDiffusivity({ diffusivity: squareCentimetresPerHour(750), rise: waterContentChange(0.76) }) // => 23.4855

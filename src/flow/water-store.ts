@@ -31,12 +31,12 @@ export interface WaterStore {
 }
 
 const SUBSTRATE: Domain = {
-  quantity: 'substrate volume',
+  quantity: 'volume',
   unit: 'L',
   min: 0,
   max: Infinity,
   ends: '()',
-  hint: 'give the volume of medium that the plants share',
+  hint: 'give more',
 }
 const CAPACITY: Domain = {
   quantity: 'container capacity',
@@ -44,7 +44,7 @@ const CAPACITY: Domain = {
   min: 0,
   max: 1,
   ends: '(]',
-  hint: 'give the mean water content after free drainage',
+  hint: 'give it after free drainage',
 }
 const LOWEST: Domain = {
   quantity: 'lowest water content',
@@ -52,7 +52,7 @@ const LOWEST: Domain = {
   min: 0,
   max: 1,
   ends: '[)',
-  hint: 'give the water content at which plants get no more',
+  hint: 'give where plants get no more',
 }
 const BYPASS: Domain = {
   quantity: 'bypass share',
@@ -60,7 +60,7 @@ const BYPASS: Domain = {
   min: 0,
   max: 1,
   ends: '[]',
-  hint: 'give the share of a shot that drains from a container that is not full',
+  hint: 'give what drains of a shot before it is full',
 }
 const LAG: Domain = {
   quantity: 'drain lag',
@@ -68,7 +68,7 @@ const LAG: Domain = {
   min: 0,
   max: 86400,
   ends: '(]',
-  hint: 'give the time that drain takes to fall to about a third',
+  hint: 'give the time in which drain falls to a third',
 }
 
 /**
@@ -83,7 +83,7 @@ const LAG: Domain = {
  * @returns The model as a set of pure functions.
  * @throws `DomainError` outside the ranges, `InputError` when the lowest water content is not below the capacity.
  * @validity A planning model: check its bypass and lag against the drain of your own containers.
- * @source Water balance of a container; linear reservoir as in Nash (1957), IASH Publication 45:114-121 [from memory]
+ * @source Water balance of a container; linear reservoir as in Nash (1957), IASH Publication 45:114-121 [not confirmed, source not seen]
  * @example
  * ```ts
  * const flow = waterStore({
@@ -101,8 +101,7 @@ export function waterStore(store: WaterStore): ContainerFlow<StoreState> {
   const least = numberIn(store.minContent, LOWEST, 'minContent') * volume
   const bypass = numberIn(store.bypass, BYPASS, 'bypass')
   const lag = numberIn(store.drainLag, LAG, 'drainLag')
-  if (least >= most)
-    throw new InputError('minContent', 'is not below the container capacity', 'give a lower one, or check both')
+  if (least >= most) throw new InputError('minContent', 'is not below containerCapacity', 'check both')
   return {
     start: (content) => ({ held: (content * volume) as Volume, draining: 0 as Volume }),
     step: (state, during) => {

@@ -11,12 +11,12 @@ export const GIVEN: Domain = {
   hint: 'give the water for one container, zero or more',
 }
 export const SHOT: Domain = {
-  quantity: 'volume of the shot',
+  quantity: 'volume',
   unit: 'L',
   min: 0,
   max: Infinity,
   ends: '()',
-  hint: 'give a volume above zero',
+  hint: 'give more',
 }
 export const USE: Domain = {
   quantity: 'water use',
@@ -35,20 +35,20 @@ export const NET: Domain = {
   hint: 'give the water that must reach the roots, zero or more',
 }
 export const SUBSTRATE: Domain = {
-  quantity: 'substrate volume',
+  quantity: 'volume',
   unit: 'L',
   min: 0,
   max: Infinity,
   ends: '()',
-  hint: 'give the volume of medium that the probe stands for, not the nominal volume of the pot',
+  hint: 'give more',
 }
-export const CONTENT: Domain = {
+export const WATER_CONTENT: Domain = {
   quantity: 'water content',
   unit: 'm³/m³',
   min: 0,
   max: 1,
   ends: '[]',
-  hint: 'give water per volume of medium; a reading below 0 or above 1 needs a calibration first',
+  hint: 'give a share of the volume',
 }
 export const CAPACITY: Domain = {
   quantity: 'container capacity',
@@ -59,12 +59,12 @@ export const CAPACITY: Domain = {
   hint: 'give the water content after free drainage, measured in this container',
 }
 export const DRAIN_FRACTION: Domain = {
-  quantity: 'drain fraction',
+  quantity: 'share',
   unit: '1',
   min: 0,
   max: 1,
   ends: '[)',
-  hint: 'give the share of the water that should drain; all of it cannot',
+  hint: 'give less',
 }
 export const SHARE: Domain = {
   quantity: 'share',
@@ -131,20 +131,12 @@ export const PONDING: Domain = {
   hint: 'give the depth of water that may stand, above zero',
 }
 export const EMITTER_FLOW: Domain = {
-  quantity: 'flow of an emitter',
+  quantity: 'flow',
   unit: 'L/h',
   min: 0,
   max: Infinity,
   ends: '()',
-  hint: 'give the measured flow of one emitter, above zero',
-}
-export const EMITTER_NUMBER: Domain = {
-  quantity: 'emitters',
-  unit: '1',
-  min: 0,
-  max: 1000000,
-  ends: '(]',
-  hint: 'give the number of emitters that run together',
+  hint: 'give more',
 }
 export const WETTED_AREA: Domain = {
   quantity: 'area',
@@ -154,14 +146,6 @@ export const WETTED_AREA: Domain = {
   ends: '()',
   hint: 'give the area on which the water falls, above zero',
 }
-export const FILL_TIME: Domain = {
-  quantity: 'line fill',
-  unit: 's',
-  min: 0,
-  max: 3600,
-  ends: '[]',
-  hint: 'time it from opening the valve until all emitters run',
-}
 export const DEPTH_USE: Domain = {
   quantity: 'water use',
   unit: 'mm',
@@ -169,4 +153,69 @@ export const DEPTH_USE: Domain = {
   max: Infinity,
   ends: '[)',
   hint: 'give the depth that the crop takes, zero or more',
+}
+export const MOMENT: Domain = {
+  quantity: 'time',
+  unit: 's',
+  min: -62135596800,
+  max: 253402300799,
+  ends: '[]',
+  hint: 'give seconds since 1970',
+}
+export const ZONE_FLOW: Domain = {
+  quantity: 'flow of the zone',
+  unit: 'L/h',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'give the flow of all emitters on the valve, above zero',
+}
+export const PUMP_FLOW: Domain = {
+  quantity: 'flow of the pump',
+  unit: 'L/h',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'give the flow that the pump holds at working pressure',
+}
+export const EMITTERS: Domain = {
+  quantity: 'number',
+  unit: '1',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'give more',
+}
+export const MAX_PER_DAY: Domain = {
+  quantity: 'volume',
+  unit: 'L',
+  min: 0,
+  max: Infinity,
+  ends: '[)',
+  hint: 'give zero or more',
+}
+export const LIGHT_THRESHOLD: Domain = {
+  quantity: 'light',
+  unit: 'J/cm²',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'give more',
+}
+export const CHANGE: Domain = {
+  quantity: 'change',
+  unit: 'm³/m³',
+  min: 0,
+  max: 1,
+  ends: '[]',
+  hint: 'give zero or more',
+}
+/** How long a valve is open, at rest, late, or fills its line. */
+export const VALVE_TIME: Domain = {
+  quantity: 'time',
+  unit: 's',
+  min: 0,
+  max: 86400,
+  ends: '[]',
+  hint: 'give zero or more',
 }

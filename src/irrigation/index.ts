@@ -1,3 +1,4 @@
+export type { Advice } from './advice.js'
 export {
   type CatchTest,
   type CatchTestInput,
@@ -33,7 +34,14 @@ export {
   pumpSchedule,
   pumpStarts,
 } from './emitter/pump-starts.js'
-export { type SharedPump, type StaggeredShot, staggerZones, type ZoneShot } from './emitter/stagger-zones.js'
+export { explainStaggerFinding, type StaggerFinding } from './emitter/stagger-findings.js'
+export {
+  type SharedPump,
+  type StaggeredShot,
+  type StaggeredShots,
+  staggerZones,
+  type ZoneShot,
+} from './emitter/stagger-zones.js'
 export {
   christiansenUniformity,
   flowVariation,
@@ -54,13 +62,17 @@ export {
   applicationRate,
   type EmittersNeededInput,
   emittersNeeded,
-  type ZoneFlowInput,
   zoneFlow,
 } from './emitter/zone-flow.js'
+export type { DayPlan, PlannedShot, ShotReason } from './plan/day-plan.js'
 export { type DemandCourseInput, demandCourse } from './plan/demand-course.js'
+export { explainPlanFinding } from './plan/explain-plan-finding.js'
+export { explainPlannedShot } from './plan/explain-planned-shot.js'
 export { planDay } from './plan/plan-day.js'
-export type { DayPlan, DayPlanRequest, PlannedShot, ShotTrigger } from './plan/plan-request.js'
-export { type DaySoFar, replanDay } from './plan/replan-day.js'
+export type { PlanCause, PlanFinding, PlanFindingCode } from './plan/plan-finding.js'
+export type { DaySoFar, GivenShot } from './plan/plan-past.js'
+export type { DayPlanRequest, ShotTrigger } from './plan/plan-request.js'
+export { replanDay } from './plan/replan-day.js'
 export { airSpaceBand } from './root-zone/air-space-band.js'
 export { type MixedTemperatureInput, mixedTemperature } from './root-zone/mixed-temperature.js'
 export { type RootOxygenBand, type RootOxygenInput, rootOxygenBand } from './root-zone/root-oxygen-band.js'
@@ -118,7 +130,7 @@ export {
   zeroYieldEC,
 } from './salt/salt-tolerance.js'
 export { type BucketShot, type BucketShotInput, bucketShot } from './shot/bucket-shot.js'
-export { explainShotWarning } from './shot/explain-shot-warning.js'
+export { explainShotFinding } from './shot/explain-shot-finding.js'
 export { type GrossIrrigationInput, grossIrrigation } from './shot/gross-irrigation.js'
 export {
   countLight,
@@ -132,9 +144,9 @@ export { type RunTimeInput, runTime } from './shot/run-time.js'
 export { type ShotFromUseInput, shotFromUse } from './shot/shot-from-use.js'
 export { type ShotSeries, type ShotSeriesInput, shotSeries } from './shot/shot-series.js'
 export { type ShotFromShareInput, type ShotShareInput, shotFromShare, shotShare } from './shot/shot-share.js'
-export { type ShotVolumeInput, shotVolume } from './shot/shot-volume.js'
+export { shotVolume } from './shot/shot-volume.js'
 export { type ShotsPerDayInput, shotsPerDay } from './shot/shots-per-day.js'
-export { type ShotWarning, type SizedShot, type SizeShotInput, sizeShot } from './shot/size-shot.js'
+export { type ShotFinding, type SizedShot, type SizeShotInput, sizeShot } from './shot/size-shot.js'
 export {
   type InfiltrationCyclesInput,
   type SoakCycles,
@@ -149,3 +161,12 @@ export {
   waterUseDepthFromWeighing,
   waterUseFromWeighing,
 } from './shot/water-use-from-weighing.js'
+export type {
+  DrainWish,
+  EmitterLine,
+  Emitters,
+  ShotWish,
+  Substrate,
+  ValveLimits,
+  ValveRest,
+} from './terms.js'

@@ -174,7 +174,7 @@ const SLIT: Finding = {
   code: 'cut-a-slit',
   level: 'caution',
   message:
-    'cut a slit of the width of the probe into stone wool and other pre-formed media with a thin blade, and push the probe in once: a second try leaves an air gap',
+    'pre-formed media such as stone wool do not close around a rod: open the way with a blade as wide as the probe, put the probe in without turning it, and take a fresh place rather than the old hole if it must come out',
   source: PRACTICE,
 }
 const CAUTIONS: readonly Finding[] = [

@@ -59,7 +59,7 @@ export function subtract<Q extends Additive>(a: Q, b: NoInfer<Q>): Q {
  * ```
  */
 export function scale<Q extends Additive>(amount: Q, factor: number): Q {
-  if (factor - factor !== 0) {
+  if (typeof factor !== 'number' || factor - factor !== 0) {
     throw new DomainError(factor, {
       quantity: 'factor',
       unit: '1',

@@ -1,6 +1,7 @@
 import { isPorewaterError } from './attempt.js'
 import { InputError, type PorewaterError } from './errors.js'
 import type { Quantity } from './kind.js'
+import { requireObject } from './require-object.js'
 
 /** Readings, the array for the results, and how one reading is converted. */
 export interface BatchWork<Q extends Quantity> {
@@ -61,6 +62,7 @@ export interface BatchCounts {
  * ```
  */
 export function convertInto<Q extends Quantity>(work: BatchWork<Q>): BatchCounts {
+  requireObject(work, 'work')
   const { readings, output, convert } = work
   const rows = readings.length
   if (output.length < rows)

@@ -56,7 +56,7 @@ export function dayOfYear(value: number): DayOfYear {
  * @param value - Moment in universal time, in seconds since 1970-01-01T00:00Z. Unit: s. Range: [-62135596800, 253402300799].
  * @returns Moment in universal time, in seconds since 1970-01-01T00:00Z. Unit: s.
  * @throws `DomainError` outside the range.
- * @source IEEE Std 1003.1, seconds since the Epoch (memory)
+ * @source IEEE Std 1003.1, seconds since the Epoch [not confirmed, source not seen]
  * @example
  * ```ts
  * instant(1750000000) // => 1750000000

@@ -20,7 +20,7 @@ export class DomainError extends Error {
     const unit = domain.unit === '1' ? '' : ` ${domain.unit}`
     // The range is written out, not by rangeText: every function of the package carries these bytes.
     super(
-      `${argument ? `${argument}: ` : ''}${domain.quantity} is ${typeof value === 'number' ? value + unit : typeof value}, outside ${domain.ends[0]}${domain.min}, ${domain.max}${domain.ends[1]}: ${domain.hint}`,
+      `${argument ?? domain.quantity} is ${typeof value === 'number' ? value + unit : typeof value}, outside ${domain.ends[0]}${domain.min}, ${domain.max}${domain.ends[1]}: ${domain.hint}`,
     )
     Object.assign(this, domain, { value, argument })
   }
@@ -31,12 +31,11 @@ export class InputError extends Error {
   readonly code = 'bad-input'
   override readonly name = 'InputError'
   /** Which argument or pair of arguments. */
-  readonly argument: string
-  readonly hint: string
+  declare readonly argument: string
+  declare readonly hint: string
   constructor(argument: string, problem: string, hint: string) {
     super(`${argument}: ${problem}; ${hint}`)
-    this.argument = argument
-    this.hint = hint
+    Object.assign(this, { argument, hint })
   }
 }
 

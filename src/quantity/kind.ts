@@ -20,3 +20,13 @@ export type Quantity = number & { readonly __quantity: string; readonly __scale:
 export type OneKind<Q extends Quantity> = IsUnion<Q['__quantity']> extends true ? never : Q
 
 type IsUnion<T, Each = T> = T extends T ? ([Each] extends [T] ? false : true) : never
+
+/**
+ * What a constructor of several kinds gives where `Q` is wanted: that kind, if it makes it. Where it does not, the kind without a name, so
+ * that the compiler blames the constructor and not one of its kinds that nobody spoke of.
+ */
+export type Made<Q, Any extends Quantity, Unnamed extends Quantity> = Q extends Any | Unnamed
+  ? Q
+  : Q extends Quantity
+    ? Unnamed
+    : never

@@ -110,11 +110,11 @@ export const FAMILIES: readonly FamilyRow[] = [
       { name: 'SaturatedExtractEC', about: 'Electrical conductivity of the saturated-paste extract at 25 °C (ECe).', mark: 'saturated-extract EC in dS/m at 25 °C', senml: 'S/m' },
       { name: 'MeasuredEC', about: 'Electrical conductivity as measured, not yet corrected to 25 °C.', mark: 'EC in dS/m at the temperature of measurement', senml: 'S/m' },
     ],
-    unnamed: { name: 'UnnamedEC', mark: 'EC of an unnamed water: annotate it as BulkEC, PoreWaterEC, SolutionEC, DrainEC, SaturatedExtractEC or MeasuredEC' },
+    unnamed: { name: 'UnnamedEC', mark: 'EC from decisiemensPerMetre(), of an unnamed water: annotate it as BulkEC, PoreWaterEC, SolutionEC, DrainEC, SaturatedExtractEC or MeasuredEC' },
     quantity: 'electrical conductivity',
     unit: 'dS/m',
     range: '[0, ∞)',
-    hint: 'give a conductivity of zero or more, corrected to 25 °C',
+    hint: 'give an electrical conductivity of zero or more, corrected to 25 °C',
   },
   {
     name: 'AnySolidDensity',
@@ -126,7 +126,7 @@ export const FAMILIES: readonly FamilyRow[] = [
       { name: 'ParticleDensity', about: 'Dry mass of solids per volume of solids.', mark: 'particle density in g/cm³', senml: 'kg/m3' },
       { name: 'WaterDensity', about: 'Density of water or nutrient solution.', mark: 'water density in g/cm³', senml: 'kg/m3' },
     ],
-    unnamed: { name: 'UnnamedDensity', mark: 'density of something unnamed: annotate it as BulkDensity, ParticleDensity or WaterDensity' },
+    unnamed: { name: 'UnnamedDensity', mark: 'density from gramsPerCubicCentimetre(), of something unnamed: annotate it as BulkDensity, ParticleDensity or WaterDensity' },
     quantity: 'density',
     unit: 'g/cm³',
     range: '(0, ∞)',
@@ -142,11 +142,11 @@ export const FAMILIES: readonly FamilyRow[] = [
       { name: 'CropET', about: 'Evapotranspiration of the crop.', mark: 'crop evapotranspiration in mm/d' },
       { name: 'PanEvaporation', about: 'Water that an open pan loses.', mark: 'pan evaporation in mm/d' },
     ],
-    unnamed: { name: 'UnnamedET', mark: 'evapotranspiration of an unnamed surface: annotate it as ReferenceET, CropET or PanEvaporation' },
+    unnamed: { name: 'UnnamedET', mark: 'depth from millimetresPerDay(), of an unnamed surface: annotate it as ReferenceET, CropET or PanEvaporation' },
     quantity: 'evapotranspiration',
     unit: 'mm/d',
     range: '(-∞, ∞)',
-    hint: 'give a finite depth of water per day',
+    hint: 'give a finite evapotranspiration',
   },
   {
     name: 'AnyHourlyDepth',
@@ -159,7 +159,7 @@ export const FAMILIES: readonly FamilyRow[] = [
       { name: 'ApplicationRate', about: 'Depth of water that emitters or rain bring in one hour.', mark: 'application rate in mm/h', senml: 'm/s' },
       { name: 'WaterFlux', about: 'Depth of water that passes a level in a medium in one hour, in the direction that the name says.', mark: 'flux of water in mm/h' },
     ],
-    unnamed: { name: 'UnnamedHourlyDepth', mark: 'depth per hour of something unnamed: annotate it as HourlyReferenceET, HourlyCropET, ApplicationRate or WaterFlux' },
+    unnamed: { name: 'UnnamedHourlyDepth', mark: 'depth from millimetresPerHour(), of something unnamed: annotate it as HourlyReferenceET, HourlyCropET, ApplicationRate or WaterFlux' },
     quantity: 'depth of water per hour',
     unit: 'mm/h',
     range: '(-∞, ∞)',
@@ -175,7 +175,7 @@ export const FAMILIES: readonly FamilyRow[] = [
     quantity: 'water depth',
     unit: 'mm',
     range: '(-∞, ∞)',
-    hint: 'give a finite depth of water',
+    hint: 'give a finite water depth',
   },
   {
     name: 'SuctionHead',
@@ -200,7 +200,7 @@ export const FAMILIES: readonly FamilyRow[] = [
     quantity: 'pressure head',
     unit: 'cm',
     range: '(-∞, ∞)',
-    hint: 'give a finite head: positive below standing water, negative for suction',
+    hint: 'give a finite pressure head; it is positive below standing water and negative for suction',
   },
   {
     name: 'HydraulicConductivity',
@@ -212,7 +212,7 @@ export const FAMILIES: readonly FamilyRow[] = [
     quantity: 'hydraulic conductivity',
     unit: 'cm/h',
     range: '[0, ∞)',
-    hint: 'give a conductivity of zero or more; tables print cm/s, cm/min, cm/h, cm/d and mm/h',
+    hint: 'give a hydraulic conductivity of zero or more; tables print cm/s, cm/min, cm/h, cm/d and mm/h',
   },
   {
     name: 'SoilWaterDiffusivity',
@@ -239,7 +239,7 @@ export const FAMILIES: readonly FamilyRow[] = [
     quantity: 'daily radiation',
     unit: 'MJ/m²/d',
     range: '(-∞, ∞)',
-    hint: 'give a finite energy per area and day',
+    hint: 'give a finite daily radiation',
   },
   {
     name: 'AnyHourlyRadiation',
@@ -255,7 +255,7 @@ export const FAMILIES: readonly FamilyRow[] = [
     quantity: 'hourly radiation',
     unit: 'MJ/m²/h',
     range: '(-∞, ∞)',
-    hint: 'give a finite energy per area and hour',
+    hint: 'give a finite hourly radiation',
   },
   {
     name: 'Irradiance',
@@ -267,7 +267,7 @@ export const FAMILIES: readonly FamilyRow[] = [
     quantity: 'irradiance',
     unit: 'W/m²',
     range: '(-∞, ∞)',
-    hint: 'give a finite power per area',
+    hint: 'give a finite irradiance',
   },
   {
     name: 'RadiationSum',
@@ -278,7 +278,7 @@ export const FAMILIES: readonly FamilyRow[] = [
     quantity: 'radiation sum',
     unit: 'J/cm²',
     range: '[0, ∞)',
-    hint: 'give an energy per area of zero or more',
+    hint: 'give a radiation sum of zero or more',
   },
   {
     name: 'PhotonFluxDensity',
@@ -289,7 +289,7 @@ export const FAMILIES: readonly FamilyRow[] = [
     quantity: 'photon flux',
     unit: 'µmol/m²/s',
     range: '[0, ∞)',
-    hint: 'give a photon flux density of zero or more',
+    hint: 'give a photon flux of zero or more',
   },
   {
     name: 'DailyLightIntegral',
@@ -309,10 +309,10 @@ export const FAMILIES: readonly FamilyRow[] = [
     mark: 'wind speed in m/s',
     senml: 'm/s',
     tex: 'u',
-    quantity: 'wind',
+    quantity: 'wind speed',
     unit: 'm/s',
     range: '[0, ∞)',
-    hint: 'give a speed of zero or more',
+    hint: 'give a wind speed of zero or more',
   },
   {
     name: 'Frequency',
@@ -372,7 +372,7 @@ export const FAMILIES: readonly FamilyRow[] = [
     quantity: 'plant density',
     unit: '1/m²',
     range: '(0, ∞)',
-    hint: 'give a density above zero',
+    hint: 'give a plant density above zero',
   },
   {
     name: 'PlantWaterUse',
@@ -402,7 +402,7 @@ export const FAMILIES: readonly FamilyRow[] = [
       { name: 'Share', about: 'Any other share from 0 to 1: an efficiency, a transmission, a reflection.', mark: 'share from 0 to 1', senml: '/' },
     ],
     makesToo: ['WaterContent'],
-    unnamed: { name: 'UnnamedShare', mark: 'share of something unnamed: annotate it as DrainFraction, Porosity, RelativeHumidity, ...' },
+    unnamed: { name: 'UnnamedShare', mark: 'share from fraction() or percent(), of something unnamed: annotate it as DrainFraction, Porosity, RelativeHumidity, ...' },
     quantity: 'share',
     unit: '1',
     range: '[0, 1]',
@@ -446,7 +446,7 @@ export const FAMILIES: readonly FamilyRow[] = [
     quantity: 'gravimetric water content',
     unit: 'g/g',
     range: '[0, ∞)',
-    hint: 'give mass of water over dry mass, zero or more',
+    hint: 'give a gravimetric water content of zero or more',
     bare: true,
   },
   {
@@ -508,7 +508,7 @@ export const FAMILIES: readonly FamilyRow[] = [
     quantity: 'temperature difference',
     unit: 'K',
     range: '(-∞, ∞)',
-    hint: 'give a finite difference',
+    hint: 'give a finite temperature difference',
   },
   {
     name: 'AbsoluteHumidity',
@@ -520,7 +520,7 @@ export const FAMILIES: readonly FamilyRow[] = [
     quantity: 'absolute humidity',
     unit: 'g/m³',
     range: '[0, ∞)',
-    hint: 'give the mass of vapour in a cubic metre of air, zero or more',
+    hint: 'give an absolute humidity of zero or more',
   },
   {
     name: 'AirDensity',
@@ -532,7 +532,7 @@ export const FAMILIES: readonly FamilyRow[] = [
     quantity: 'air density',
     unit: 'kg/m³',
     range: '[0, ∞)',
-    hint: 'give the mass of a cubic metre of air, zero or more',
+    hint: 'give an air density of zero or more',
   },
   {
     name: 'AmountConcentration',
@@ -543,7 +543,7 @@ export const FAMILIES: readonly FamilyRow[] = [
     quantity: 'amount concentration',
     unit: 'mmol/L',
     range: '[0, ∞)',
-    hint: 'give a concentration of zero or more',
+    hint: 'give an amount concentration of zero or more',
   },
   {
     name: 'CellConstant',
@@ -565,7 +565,7 @@ export const FAMILIES: readonly FamilyRow[] = [
     quantity: 'charge concentration',
     unit: 'mmol(+)/L',
     range: '[0, ∞)',
-    hint: 'add up concentration times charge over the cations, or over the anions',
+    hint: 'add up concentration times charge over the cations or the anions',
   },
   {
     name: 'Conductance',
@@ -577,7 +577,7 @@ export const FAMILIES: readonly FamilyRow[] = [
     quantity: 'conductance',
     unit: 'S',
     range: '[0, ∞)',
-    hint: 'give a conductance of zero or more; a conductivity is something else and has a length in its unit',
+    hint: 'give a conductance of zero or more; a conductivity has a length in its unit, too',
   },
   {
     name: 'DissolvedSolids',
@@ -589,7 +589,7 @@ export const FAMILIES: readonly FamilyRow[] = [
     quantity: 'dissolved solids',
     unit: 'mg/L',
     range: '[0, ∞)',
-    hint: 'give a concentration of zero or more, and know the scale it was shown on',
+    hint: 'give a concentration of zero or more, and know its scale',
   },
   {
     name: 'HumidityRatio',
@@ -600,7 +600,7 @@ export const FAMILIES: readonly FamilyRow[] = [
     quantity: 'humidity ratio',
     unit: 'kg/kg',
     range: '[0, ∞)',
-    hint: 'give the mass of vapour per mass of dry air, zero or more',
+    hint: 'give a humidity ratio of zero or more',
   },
   {
     name: 'Illuminance',
@@ -625,7 +625,7 @@ export const FAMILIES: readonly FamilyRow[] = [
     quantity: 'inverse suction',
     unit: '1/cm',
     range: '[0, ∞)',
-    hint: 'give a positive number; tables print 1/cm, 1/m and 1/kPa, which differ by factors of 100 and 10.2',
+    hint: 'give an inverse suction of zero or more; tables print 1/cm, 1/m and 1/kPa',
   },
   {
     name: 'LatentHeat',
@@ -636,7 +636,7 @@ export const FAMILIES: readonly FamilyRow[] = [
     quantity: 'latent heat',
     unit: 'MJ/kg',
     range: '(0, ∞)',
-    hint: 'give the heat that evaporates a kilogram of water, about 2.45 MJ/kg',
+    hint: 'give a latent heat above zero; water has about 2.45 MJ/kg',
   },
   {
     name: 'OxygenSaturation',
@@ -659,7 +659,7 @@ export const FAMILIES: readonly FamilyRow[] = [
     quantity: 'photon yield',
     unit: 'µmol/J',
     range: '(0, ∞)',
-    hint: 'give photons per energy above zero; light of 400 to 700 nm has 3.3 to 5.9 µmol/J',
+    hint: 'give a photon yield above zero; light of 400 to 700 nm has 3.3 to 5.9 µmol/J',
   },
   {
     name: 'Latitude',

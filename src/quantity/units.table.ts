@@ -6,7 +6,7 @@ const SI_KELVIN = 'BIPM SI Brochure, 9th edition (2019), section 2.3.1'
 const NIST_811 = 'NIST Special Publication 811 (2008), Appendix B.8'
 const WATER_COLUMN = 'definition: the head of a column of water of density 1000 kg/m³ under standard gravity'
 const STANDARD_GRAVITY = 'BIPM SI Brochure (2019) and CGPM 1901: 9.80665 m/s² times 1000 kg/m³'
-const ISO_11461 = 'ISO 11461:2001, definition of water content by volume (memory)'
+const ISO_11461 = 'ISO 11461:2001, definition of water content by volume [not confirmed, source not seen]'
 const PLAIN = 'it is a plain ratio: the quantity is the number itself'
 const DEGREES = 'it is kept in the only unit it has: the quantity is the number of degrees'
 
@@ -17,7 +17,7 @@ export const UNITS: readonly UnitRow[] = [
   { of: 'Volume', symbol: 'cm³', factor: '/ 1000', source: SI_PREFIXES, ucum: 'cm3', words: ['cc', 'cubic centimetre', 'cubic centimetres'] },
   { of: 'Volume', make: 'cubicMetres', symbol: 'm³', factor: '* 1000', source: SI_TABLE_8, ucum: 'm3', senml: 'm3', words: ['cubic metre', 'cubic metres', 'cubic meter', 'cubic meters'] },
   { of: 'Volume', make: 'usGallons', symbol: 'US gal', factor: '* 3.785411784', source: NIST_811, ucum: '[gal_us]', words: ['gal', 'us gal', 'gallon', 'gallons', 'us gallon', 'us gallons'] },
-  { of: 'Volume', make: 'usFluidOunces', symbol: 'US fl oz', factor: '* 0.0295735295625', source: NIST_811, ucum: '[foz_us]', words: ['fl oz', 'floz', 'fl. oz', 'us fl oz', 'fluid ounce', 'fluid ounces', 'us fluid ounces'] },
+  { of: 'Volume', make: 'usFluidOunces', symbol: 'US fl oz', factor: '* 0.0295735295625', source: NIST_811, ucum: '[foz_us]', words: ['fl oz', 'floz', 'us fl oz', 'fluid ounce', 'fluid ounces'] },
   { of: 'Length', make: 'centimetres', symbol: 'cm', factor: '', source: SI_PREFIXES, ucum: 'cm', senml: 'cm', words: ['centimetre', 'centimetres', 'centimeter', 'centimeters'] },
   { of: 'Length', make: 'millimetres', symbol: 'mm', factor: '/ 10', source: SI_PREFIXES, ucum: 'mm', senml: 'mm', words: ['millimetre', 'millimetres', 'millimeter', 'millimeters'] },
   { of: 'Length', make: 'metres', symbol: 'm', factor: '* 100', source: SI_PREFIXES, ucum: 'm', senml: 'm', words: ['metre', 'metres', 'meter', 'meters'] },
@@ -136,7 +136,7 @@ export const UNITS: readonly UnitRow[] = [
   { of: 'WaterContentChange', make: 'waterContentChange', symbol: 'm³/m³', factor: '', source: 'definition', ucum: 'm3/m3', also: ['cm³/cm³'], example: 0.03 },
   { of: 'WaterContentChange', make: 'percentagePoints', symbol: 'points', called: 'percentage points', factor: '/ 100', source: 'definition', ucum: '%', range: '[-100, 100]', hint: 'give a difference of two water contents in percent', words: ['point', 'points', 'percentage point', 'percentage points'], example: 3 },
   { of: 'GravimetricWaterContent', make: 'gravimetricWaterContent', symbol: 'g/g', factor: '', source: 'ISO 11465:1993, definition of water content on a dry mass basis', ucum: 'g/g', example: 4.8 },
-  { of: 'Permittivity', make: 'permittivity', symbol: '1', factor: '', source: 'IEC 60050, entry 121-12-13 (relative permittivity) (memory)', ucum: '1', noReader: PLAIN, example: 20 },
+  { of: 'Permittivity', make: 'permittivity', symbol: '1', factor: '', source: 'IEC 60050, entry 121-12-13 (relative permittivity) [not confirmed, source not seen]', ucum: '1', noReader: PLAIN, example: 20 },
   { of: 'LeafAreaIndex', make: 'leafAreaIndex', symbol: 'm²/m²', factor: '', source: 'FAO Irrigation and Drainage Paper 56 (1998), chapter 2', ucum: 'm2/m2', noReader: PLAIN, example: 3 },
   { of: 'CropCoefficient', make: 'cropCoefficient', symbol: '1', factor: '', source: 'FAO Irrigation and Drainage Paper 56 (1998), Eq. 58', ucum: '1', noReader: PLAIN, example: 1.15 },
   { of: 'Temperature', make: 'celsius', symbol: '°C', factor: '', source: 'BIPM SI Brochure, 9th edition (2019), Table 4', ucum: 'Cel', senml: 'Cel', also: ['C', '℃'], words: ['degc', 'deg c', '°c', 'celsius', 'degrees c', 'degrees celsius'], example: 20 },
@@ -163,7 +163,7 @@ export const UNITS: readonly UnitRow[] = [
   { of: 'HumidityRatio', make: 'kilogramsPerKilogram', symbol: 'kg/kg', factor: '', source: SI_PREFIXES, ucum: 'kg/kg' },
   { of: 'HumidityRatio', make: 'gramsPerKilogram', symbol: 'g/kg', factor: '/ 1000', source: SI_PREFIXES, ucum: 'g/kg' },
   { of: 'Illuminance', make: 'lux', symbol: 'lx', factor: '', source: SI_PREFIXES, ucum: 'lx', senml: 'lx', words: ['lux'] },
-  { of: 'Illuminance', symbol: 'klx', factor: '* 1000', source: SI_PREFIXES, ucum: 'klx', words: ['klux', 'kilolux'] },
+  { of: 'Illuminance', symbol: 'klx', factor: '* 1000', source: SI_PREFIXES, ucum: 'klx', words: ['klux'] },
   { of: 'Illuminance', make: 'footCandles', symbol: 'fc', factor: '* 10.763910416709722', source: NIST_811, ucum: 'lm/[sft_i]', words: ['fc', 'ftc', 'foot candle', 'foot candles', 'foot-candle', 'foot-candles', 'footcandle', 'footcandles'] },
   { of: 'InverseSuction', make: 'perCentimetre', symbol: '1/cm', factor: '', source: SI_PREFIXES, ucum: '/cm[H2O]', also: ['1/cm of water'], example: 0.08 },
   { of: 'InverseSuction', make: 'perMetre', symbol: '1/m', factor: '/ 100', source: SI_PREFIXES, ucum: '/m[H2O]', also: ['1/m of water'], example: 8 },
@@ -173,12 +173,12 @@ export const UNITS: readonly UnitRow[] = [
   { of: 'OxygenSaturation', make: 'fractionOfOxygenSaturation', symbol: '1', factor: '', source: 'definition', ucum: '1', example: 0.8 },
   { of: 'OxygenSaturation', make: 'percentOfOxygenSaturation', symbol: '%', factor: '/ 100', source: 'definition', ucum: '%', range: '[0, 1000]', hint: 'give the percentage of saturation that the meter shows', example: 80 },
   { of: 'PhotonYield', make: 'micromolesPerJoule', symbol: 'µmol/J', factor: '', source: SI_PREFIXES, ucum: 'umol/J' },
-  { of: 'Latitude', make: 'latitude', symbol: '°', factor: '', source: 'ISO 6709 (memory)', ucum: 'deg', noReader: DEGREES, words: ['deg', 'degree', 'degrees'], example: 52 },
-  { of: 'Longitude', make: 'longitude', symbol: '°', factor: '', source: 'ISO 6709 (memory)', ucum: 'deg', noReader: DEGREES, example: 4.5 },
+  { of: 'Latitude', make: 'latitude', symbol: '°', factor: '', source: 'ISO 6709 [not confirmed, source not seen]', ucum: 'deg', noReader: DEGREES, words: ['deg', 'degree', 'degrees'], example: 52 },
+  { of: 'Longitude', make: 'longitude', symbol: '°', factor: '', source: 'ISO 6709 [not confirmed, source not seen]', ucum: 'deg', noReader: DEGREES, example: 4.5 },
   { of: 'VapourPressureSlope', make: 'kilopascalsPerKelvin', symbol: 'kPa/K', factor: '', source: 'definition', ucum: 'kPa/K', also: ['kPa/°C'], example: 0.067 },
   { of: 'Resistance', make: 'ohms', symbol: 'Ω', factor: '', source: SI_PREFIXES, ucum: 'Ohm', senml: 'Ohm', words: ['ohm', 'ohms'] },
-  { of: 'Resistance', symbol: 'kΩ', factor: '* 1000', source: SI_PREFIXES, ucum: 'kOhm', words: ['kohm', 'kiloohm', 'kilohm', 'kiloohms'] },
-  { of: 'Salinity', make: 'salinity', symbol: '1', factor: '', source: 'UNESCO (1981), Practical Salinity Scale 1978 (memory)', ucum: '1', noReader: PLAIN, example: 0.5 },
+  { of: 'Resistance', symbol: 'kΩ', factor: '* 1000', source: SI_PREFIXES, ucum: 'kOhm', words: ['kohm', 'kilohm', 'kilohms'] },
+  { of: 'Salinity', make: 'salinity', symbol: '1', factor: '', source: 'UNESCO (1981), Practical Salinity Scale 1978 [not confirmed, source not seen]', ucum: '1', noReader: PLAIN, example: 0.5 },
   { of: 'SurfaceTension', make: 'newtonsPerMetre', symbol: 'N/m', factor: '', source: SI_PREFIXES, ucum: 'N/m' },
   { of: 'SurfaceTension', make: 'millinewtonsPerMetre', symbol: 'mN/m', factor: '/ 1000', source: SI_PREFIXES, ucum: 'mN/m' },
   { of: 'Viscosity', make: 'pascalSeconds', symbol: 'Pa·s', factor: '', source: SI_PREFIXES, ucum: 'Pa.s' },

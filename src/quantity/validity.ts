@@ -1,6 +1,7 @@
 import { rangeText } from './domain.js'
 import { InputError } from './errors.js'
 import type { Finding } from './finding.js'
+import { requireObject } from './require-object.js'
 
 /** Where the authors of a formula measured. Outside it the formula is still computed, but nobody has checked it there. */
 export interface Validity {
@@ -27,6 +28,8 @@ export interface Validity {
  * ```
  */
 export function validityOf(validity: Validity, values: Readonly<Record<string, number>>): Finding[] {
+  requireObject(values, 'values')
+  requireObject(validity, 'validity')
   const findings: Finding[] = []
   for (const [name, value] of Object.entries(values)) {
     const span = Object.hasOwn(validity.inputs, name) ? validity.inputs[name] : undefined

@@ -1,6 +1,7 @@
 import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn } from '../quantity/guard.js'
+import { optionsOf } from '../quantity/options-of.js'
 import { equalLengths } from './equal-lengths.js'
 import { QUALITY } from './flags.js'
 
@@ -54,7 +55,7 @@ export interface ChangeAgainstSpreadInput {
  * ```
  */
 export function changeAgainstSpreadTest(input: ChangeAgainstSpreadInput): Uint8Array {
-  const { time, value } = input
+  const { time, value } = optionsOf(input)
   const deviations = numberIn(input.deviations ?? 3, DEVIATIONS, 'deviations')
   const window = numberIn(input.window ?? 90000, WINDOW, 'window')
   equalLengths(time, value)

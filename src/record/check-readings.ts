@@ -1,27 +1,7 @@
-import type { Duration } from '../quantity/generated/duration.js'
 import { equalLengths } from './equal-lengths.js'
-import { combineFlags, countFlags, type FlagCounts } from './flags.js'
-import { type FlatLineInput, flatLineTest } from './flat-line-test.js'
-import { type GrossRangeInput, grossRangeTest } from './gross-range-test.js'
-import { type RateOfChangeInput, rateOfChangeTest } from './rate-of-change-test.js'
-import { type SpikeInput, spikeTest } from './spike-test.js'
-import { timeGapTest } from './time-gap-test.js'
-
-/** Which tests a series of readings is put to. A test without limits is not run. */
-export interface QualityLimits {
-  /** Time that should lie between two readings. Unit: s. Range: (0, ∞). */
-  readonly expectedStep: Duration
-  /** A step of more than so many times the expected one is a gap; 1.5 by default. Unit: 1. Range: [1, ∞). */
-  readonly gapFactor?: number
-  /** Limits of the gross range test, as `grossRangeTest` takes them. */
-  readonly grossRange?: Omit<GrossRangeInput, 'value'>
-  /** Limits of the spike test, as `spikeTest` takes them. */
-  readonly spike?: Omit<SpikeInput, 'value'>
-  /** Limits of the rate of change test, as `rateOfChangeTest` takes them. */
-  readonly rateOfChange?: Omit<RateOfChangeInput, 'time' | 'value'>
-  /** Limits of the flat line test, as `flatLineTest` takes them. */
-  readonly flatLine?: Omit<FlatLineInput, 'value'>
-}
+import { countFlags, type FlagCounts } from './flags.js'
+import { keptReading } from './kept-reading.js'
+import { type QualityLimits, readingTests } from './reading-tests.js'
 
 /** A series with the tests that it is put to. */
 export interface CheckReadingsInput extends QualityLimits {
@@ -58,22 +38,21 @@ export interface CheckedReadings {
  * ```
  */
 export function checkReadings(input: CheckReadingsInput): CheckedReadings {
-  const { time, value, grossRange, spike, rateOfChange, flatLine } = input
+  const { time, value } = input
+  const { names, start, next } = readingTests(input)
   equalLengths(time, value)
-  const gaps = timeGapTest({
-    time,
-    expectedStep: input.expectedStep,
-    ...(input.gapFactor === undefined ? {} : { factor: input.gapFactor }),
-  })
-  const tests: Record<string, Uint8Array> = {
-    timeGap: gaps,
-    ...(grossRange && { grossRange: grossRangeTest({ ...grossRange, value }) }),
-    ...(spike && { spike: spikeTest({ ...spike, value }) }),
-    ...(rateOfChange && { rateOfChange: rateOfChangeTest({ ...rateOfChange, time, value }) }),
-    ...(flatLine && { flatLine: flatLineTest({ ...flatLine, value }) }),
+  const count = value.length
+  const flags = new Uint8Array(count)
+  const byTest = names.map(() => new Uint8Array(count))
+  const here = new Uint8Array(names.length + 1)
+  let state = start
+  // A series is a run of the stream; after the last reading comes one that is missing.
+  for (let i = 0; i <= count; i++) {
+    state = next(state, keptReading(i < count ? time[i] : Number.NaN, i < count ? value[i] : Number.NaN), here)
+    if (i === 0) continue
+    for (let k = 0; k < names.length; k++) (byTest[k] as Uint8Array)[i - 1] = here[k] as number
+    flags[i - 1] = here[names.length] as number
   }
-  const flags = combineFlags(Object.values(tests))
-  // Missing is missing, also where no test looked at the value.
-  for (let i = 0; i < flags.length; i++) if (Number.isNaN(value[i])) flags[i] = 9
+  const tests = Object.fromEntries(names.map((name, k) => [name, byTest[k] as Uint8Array]))
   return { flags, counts: countFlags(flags), tests }
 }

@@ -1,11 +1,11 @@
 import { medianInPlace } from '../numerics/select.js'
 import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
-import type { Finding } from '../quantity/finding.js'
 import type { WaterContentChange } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
 import { estimateNoise } from './estimate-noise.js'
-import { trendOf } from './trend.js'
+import type { RecordFinding } from './record-finding.js'
+import { type Trend, trendOf } from './trend.js'
 
 const APART: Domain = {
   quantity: 'drift that matters',
@@ -39,7 +39,7 @@ export interface ComparedProbe {
   readonly name: string
   /** Median distance from the median of all probes. Unit: m³/m³. */
   readonly offset: WaterContentChange
-  /** Change of that distance in a day, from the medians of the days; NaN with fewer than three days. Unit: m³/m³/d. */
+  /** Change against its neighbours in a day: of the slower half of those against each of them; NaN with fewer than three days. Unit: m³/m³/d. */
   readonly driftPerDay: number
   /** Standard error of it. Unit: m³/m³/d. */
   readonly driftError: number
@@ -47,15 +47,16 @@ export interface ComparedProbe {
   readonly noise: number
   /** Readings that could be compared. Unit: 1. */
   readonly readings: number
-  readonly findings: readonly Finding[]
+  readonly findings: readonly RecordFinding[]
 }
 
 /**
  * Compares the probes of a zone: how far each stands from the others, whether it moves away from them, how noisy it is. A probe that
  * falls away from its neighbours has a clogged emitter or air at its pins; one that has three times their noise has a bad contact.
  *
- * @procedure Takes at each time the median of all probes that are there (at least three), then for each probe the median of its distance in
- * each day of 86400 s, and a line through the days.
+ * @procedure Takes for each pair of probes the median difference of each day of 86400 s, so that what stands apart by a constant does not
+ * matter, and a line through the days. Of the lines of a probe against its neighbours the middle one counts, of an even number the slower:
+ * one neighbour that moved cannot accuse it. The offset is the median distance from the median of all at each time.
  * @param input - Times, probes and drift that matters.
  * @returns One result for each probe.
  * @throws `DomainError` outside the range, `InputError` for fewer than three probes or lists of different lengths.
@@ -82,6 +83,7 @@ export function compareProbes({ time, probes, driftPerDay }: CompareProbesInput)
       throw new InputError('probes', `${name} has ${content.length} readings for ${time.length} times`, 'align them')
   }
   const middle = medians(probes, time.length)
+  const moved = movements(time, probes)
   const noises = probes.map(({ content }) => {
     const noise = estimateNoise({ value: content })
     return noise.known ? noise.deviation : Number.NaN
@@ -89,7 +91,13 @@ export function compareProbes({ time, probes, driftPerDay }: CompareProbesInput)
   return probes.map(({ name, content }, p) => {
     const others = Float64Array.from(noises.filter((noise, k) => k !== p && !Number.isNaN(noise)))
     const usual = others.length > 0 ? medianInPlace(others) : Number.NaN
-    return compared(name, apart(time, content, middle), noises[p] as number, usual, limit)
+    const deviation = noises[p] as number
+    const { slope, error } = moved[p] as Trend
+    const findings: RecordFinding[] = []
+    if (Math.abs(slope) > limit && Math.abs(slope) > 2 * error)
+      findings.push({ code: slope < 0 ? 'falls-away' : 'rises-away', level: 'caution', about: name, perDay: slope })
+    if (deviation > 3 * usual) findings.push({ code: 'noisy', level: 'caution', about: name, deviation, usual })
+    return { name, ...offsetFrom(content, middle), driftPerDay: slope, driftError: error, noise: deviation, findings }
   })
 }
 
@@ -107,57 +115,47 @@ function medians(probes: readonly ProbeReadings[], length: number): Float64Array
   return middle
 }
 
-interface Apart {
-  readonly day: number[]
-  readonly ofDay: number[]
-  readonly offset: number
-  readonly readings: number
+/** The distance of a probe from the median of all. */
+function offsetFrom(content: ArrayLike<number>, middle: Float64Array) {
+  const apart = new Float64Array(middle.length)
+  let readings = 0
+  for (let i = 0; i < middle.length; i++) {
+    const distance = (content[i] as number) - (middle[i] as number)
+    if (!Number.isNaN(distance)) apart[readings++] = distance
+  }
+  const offset = readings === 0 ? Number.NaN : medianInPlace(apart, readings)
+  return { offset: offset as WaterContentChange, readings }
 }
 
-/** The distance of a probe from the median of all, over all readings and day by day. */
-function apart(time: ArrayLike<number>, content: ArrayLike<number>, middle: Float64Array): Apart {
-  const all: number[] = []
+/** How each probe moves against its neighbours. */
+function movements(time: ArrayLike<number>, probes: readonly ProbeReadings[]): Trend[] {
+  const pairs = probes.map(() => [] as Trend[])
+  for (let a = 0; a < probes.length; a++)
+    for (let b = a + 1; b < probes.length; b++) {
+      const trend = differenceTrend(time, (probes[a] as ProbeReadings).content, (probes[b] as ProbeReadings).content)
+      if (Number.isNaN(trend.slope)) continue
+      ;(pairs[a] as Trend[]).push(trend)
+      ;(pairs[b] as Trend[]).push({ ...trend, slope: -trend.slope })
+    }
+  return pairs.map((trends) => {
+    trends.sort((one, other) => Math.abs(one.slope) - Math.abs(other.slope))
+    return trends[(trends.length - 1) >> 1] ?? { slope: Number.NaN, error: Number.NaN, count: 0 }
+  })
+}
+
+/** The line through the median differences of the days. */
+function differenceTrend(time: ArrayLike<number>, a: ArrayLike<number>, b: ArrayLike<number>): Trend {
   const days = new Map<number, number[]>()
   for (let i = 0; i < time.length; i++) {
-    const distance = (content[i] as number) - (middle[i] as number)
-    if (Number.isNaN(distance)) continue
-    all.push(distance)
+    const difference = (a[i] as number) - (b[i] as number)
+    if (Number.isNaN(difference)) continue
     const day = Math.floor((time[i] as number) / 86400)
     const list = days.get(day)
-    if (list === undefined) days.set(day, [distance])
-    else list.push(distance)
+    if (list === undefined) days.set(day, [difference])
+    else list.push(difference)
   }
-  const ofDay = [...days.values()].map((list) => medianInPlace(Float64Array.from(list)))
-  const offset = all.length === 0 ? Number.NaN : medianInPlace(Float64Array.from(all))
-  return { day: [...days.keys()], ofDay, offset, readings: all.length }
-}
-
-function compared(name: string, distance: Apart, noise: number, usual: number, limit: number): ComparedProbe {
-  const { slope, error } = trendOf(distance.day, distance.ofDay)
-  const findings: Finding[] = []
-  const find = (code: string, message: string, value: number, unit: string) =>
-    findings.push({ code, level: 'caution', message, about: name, value, unit, source: 'common practice, no source' })
-  if (Math.abs(slope) > limit && Math.abs(slope) > 2 * error)
-    find(
-      slope < 0 ? 'falls-away' : 'rises-away',
-      `probe ${name} moves away from its neighbours by ${(100 * slope).toFixed(2)} points a day: ${slope < 0 ? 'clogged emitter, air at its pins or a plant that drinks more' : 'salt, a leaking emitter or a plant that drinks less'}; do a catch test and weigh the container`,
-      slope,
-      'm³/m³/d',
-    )
-  if (noise > 3 * usual)
-    find(
-      'noisy',
-      `probe ${name} has ${(noise / usual).toFixed(1)} times the noise of its neighbours: contact, cable or plug`,
-      noise,
-      'm³/m³',
-    )
-  return {
-    name,
-    offset: distance.offset as WaterContentChange,
-    driftPerDay: slope,
-    driftError: error,
-    noise,
-    readings: distance.readings,
-    findings,
-  }
+  return trendOf(
+    [...days.keys()],
+    [...days.values()].map((list) => medianInPlace(Float64Array.from(list))),
+  )
 }

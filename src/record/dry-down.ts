@@ -76,8 +76,8 @@ export function fitDryDown({ time, content }: DryDownInput): DryDownLine {
 
 /** When a dry-down reaches a water content, or why it does not. */
 export type TimeToRefill =
-  | { readonly falling: true; readonly time: Duration }
-  | { readonly falling: false; readonly reason: string }
+  | { readonly known: true; readonly time: Duration }
+  | { readonly known: false; readonly reason: 'not-falling' | 'few-readings' | 'within-noise' | 'levels-off-above' }
 
 /** A dry-down and the water content that it should not pass. */
 export interface TimeToRefillInput {
@@ -94,7 +94,9 @@ export interface TimeToRefillInput {
  * t = \frac{\theta_{refill} - \theta_{last}}{b}
  * ```
  *
- * A series that does not fall has no such time, and a slope that its noise could have made is not believed.
+ * A series that does not fall has no such time, and a slope that its noise could have made is not believed. It says nothing of how far
+ * the forecast may be off: the error of the slope is that of the line through tonight, not that of the hours ahead, of which it covers a
+ * few in a hundred. For a forecast with bands that hold use `forecastLevel`.
  *
  * @param input - Line, made by `fitDryDown`, and refill point.
  * @returns The time, zero where the refill point is passed already; or why there is none.
@@ -104,15 +106,14 @@ export interface TimeToRefillInput {
  * @example
  * ```ts
  * const line = fitDryDown({ time: [0, 3600, 7200, 10800], content: [0.6, 0.592, 0.584, 0.576] })
- * timeToRefill({ line, refillPoint: waterContent(0.52) }) // => { falling: true, time: 25200 }
+ * timeToRefill({ line, refillPoint: waterContent(0.52) }) // => { known: true, time: 25200 }
  * ```
  */
 export function timeToRefill({ line, refillPoint }: TimeToRefillInput): TimeToRefill {
   const refill = numberIn(refillPoint, REFILL, 'refillPoint')
-  if (line.last <= refill) return { falling: true, time: 0 as Duration }
-  if (!(line.slopePerHour < 0)) return { falling: false, reason: 'the water content does not fall' }
-  if (line.readings < 3) return { falling: false, reason: 'two readings cannot tell a fall from noise' }
-  if (-line.slopePerHour < 2 * line.slopeError)
-    return { falling: false, reason: 'the fall is no larger than its noise' }
-  return { falling: true, time: (((refill - line.last) / line.slopePerHour) * 3600) as Duration }
+  if (line.last <= refill) return { known: true, time: 0 as Duration }
+  if (!(line.slopePerHour < 0)) return { known: false, reason: 'not-falling' }
+  if (line.readings < 3) return { known: false, reason: 'few-readings' }
+  if (-line.slopePerHour < 2 * line.slopeError) return { known: false, reason: 'within-noise' }
+  return { known: true, time: (((refill - line.last) / line.slopePerHour) * 3600) as Duration }
 }

@@ -6,7 +6,8 @@ import { numberIn } from '../quantity/guard.js'
 import { REFILL } from './domains.js'
 import type { DryDownInput, TimeToRefill } from './dry-down.js'
 import { equalLengths } from './equal-lengths.js'
-import { bestTimeConstant, type ExponentialSums } from './exponential-search.js'
+import { bestTimeConstant, type ExponentialSums, floorInterval } from './exponential-search.js'
+import { independentShare } from './independent-share.js'
 
 const CONTENT: Domain = {
   quantity: 'water content of the dry-down',
@@ -52,13 +53,13 @@ export interface ExponentialRefillInput extends ExponentialCourse {
  * @returns The time, zero where the refill point is passed already; or that it is never reached, because the floor lies above it.
  * @throws `DomainError` outside the ranges.
  * @validity As long as light and air stay what they were.
- * @source First-order dry-down as in McColl, K. A. et al. (2017), Geophysical Research Letters 44:3682-3690 [from memory]
+ * @source First-order dry-down as in McColl, K. A. et al. (2017), Geophysical Research Letters 44:3682-3690 [not confirmed, source not seen]
  * @example
  * ```ts
  * const time = timeToRefillExponential({
  *   from: waterContent(0.6), floor: waterContent(0.1), timeConstant: hours(60), refillPoint: waterContent(0.45),
  * })
- * time // => { falling: true, time: 77041.79 }
+ * time // => { known: true, time: 77041.79 }
  * ```
  */
 export function timeToRefillExponential(input: ExponentialRefillInput): TimeToRefill {
@@ -66,10 +67,10 @@ export function timeToRefillExponential(input: ExponentialRefillInput): TimeToRe
   const floor = numberIn(input.floor, CONTENT, 'floor')
   const constant = numberIn(input.timeConstant, CONSTANT, 'timeConstant')
   const refill = numberIn(input.refillPoint, REFILL, 'refillPoint')
-  if (from <= refill) return { falling: true, time: 0 as Duration }
-  if (floor >= from) return { falling: false, reason: 'the water content does not fall' }
-  if (floor >= refill) return { falling: false, reason: 'the dry-down levels off above the refill point' }
-  return { falling: true, time: (constant * Math.log((from - floor) / (refill - floor))) as Duration }
+  if (from <= refill) return { known: true, time: 0 as Duration }
+  if (floor >= from) return { known: false, reason: 'not-falling' }
+  if (floor >= refill) return { known: false, reason: 'levels-off-above' }
+  return { known: true, time: (constant * Math.log((from - floor) / (refill - floor))) as Duration }
 }
 
 /** An exponential fitted to a dry-down, or why the readings do not tell one from a straight line. */
@@ -82,6 +83,10 @@ export type ExponentialDryDown =
       readonly last: WaterContent
       /** Water content that it approaches. Unit: m³/m³. */
       readonly floor: WaterContent
+      /** Lower end of the 95 % interval of the floor. Unit: m³/m³. */
+      readonly floorLow: WaterContent
+      /** Upper end of it. Unit: m³/m³. */
+      readonly floorHigh: WaterContent
       /** Time in which the distance to the floor falls to 37 %. Unit: s. */
       readonly timeConstant: Duration
       /** Standard deviation of the readings about the curve. Unit: m³/m³. */
@@ -91,7 +96,10 @@ export type ExponentialDryDown =
       /** Readings that were used. Unit: 1. */
       readonly readings: number
     }
-  | { readonly known: false; readonly reason: string }
+  | {
+      readonly known: false
+      readonly reason: 'few-readings' | 'not-falling' | 'no-bend' | 'no-time-constant' | 'wide-floor'
+    }
 
 /**
  * Fits an exponential to a dry-down of one regime and says when the readings do not carry it: a floor and a time constant are read off
@@ -105,10 +113,12 @@ export type ExponentialDryDown =
  * times the length of the series.
  *
  * @param input - Times and readings.
- * @returns The curve, or why there is none.
+ * @returns The curve with the 95 % interval of its floor, or why there is none: `few-readings` (fewer than 8), `not-falling`, `no-bend` (a
+ *   straight line does as well), `no-time-constant` (the bend is too slight or too sudden), `wide-floor` (the floor is a guess: its interval
+ *   is wider than half of the fall that was seen).
  * @throws `InputError` for lists of different lengths.
- * @validity Within one regime. Believed when it lowers the Schwarz criterion by 6 against the line, in which correlated errors are not counted.
- * @source McColl, K. A. et al. (2017), Geophysical Research Letters 44:3682-3690 [from memory]; Schwarz, G. (1978), Annals of Statistics 6:461-464; the limit of 6: Kass, R. E. and Raftery, A. E. (1995), Journal of the American Statistical Association 90:773-795 [from memory]
+ * @validity Within one regime. Believed when it lowers the Schwarz criterion by 6 against the line, and its floor is narrow by the profile of its likelihood, with so many independent readings as the rest shows. It describes the stretch that it was fitted to; a new day may go below its floor.
+ * @source McColl, K. A. et al. (2017), Geophysical Research Letters 44:3682-3690 [not confirmed, source not seen]; Schwarz, G. (1978), Annals of Statistics 6:461-464; the limit of 6: Kass, R. E. and Raftery, A. E. (1995), Journal of the American Statistical Association 90:773-795 [not confirmed, source not seen]
  * @example
  * ```ts
  * const time = Array.from({ length: 25 }, (_, i) => i * 3600)
@@ -128,7 +138,7 @@ export function fitExponentialDryDown({ time, content }: DryDownInput): Exponent
     x.push(content[i] as number)
   }
   const n = t.length
-  if (n < 8) return { known: false, reason: `${n} readings are too few for a curve; it takes at least 8` }
+  if (n < 8) return { known: false, reason: 'few-readings' }
   const origin = t[0] as number
   const length = (t[n - 1] as number) - origin
   const share = t.map((one) => (one - origin) / length)
@@ -136,18 +146,41 @@ export function fitExponentialDryDown({ time, content }: DryDownInput): Exponent
   // Rounding must not decide: below this no two courses can be told apart.
   const least = n * 1e-20
   const gain = n * Math.log(Math.max(best.lineRest, least) / Math.max(best.rest, least)) - Math.log(n)
-  if (!(best.slope > 0)) return { known: false, reason: 'the water content does not fall' }
-  if (!(gain > 6)) return { known: false, reason: 'the readings do not tell a bend from a straight line' }
-  if (best.atEnd) return { known: false, reason: 'the bend is too slight or too sudden for a time constant' }
-  return courseOf(best, length, n)
+  if (!(best.slope > 0)) return { known: false, reason: 'not-falling' }
+  if (!(gain > 6)) return { known: false, reason: 'no-bend' }
+  if (best.atEnd) return { known: false, reason: 'no-time-constant' }
+  const floor = floorOf(share, x, best)
+  const fall = best.slope * (1 - Math.exp(-1 / best.constant))
+  if (floor[1] - floor[0] > WIDEST * fall) return { known: false, reason: 'wide-floor' }
+  return courseOf(best, floor, length, n)
 }
 
-function courseOf(best: ExponentialSums, length: number, n: number): ExponentialDryDown {
+/** A floor whose interval is wider than this share of the fall that was seen is a guess. */
+const WIDEST = 0.5
+/** The square of a standard normal number passes this once in twenty times. */
+const CHI_SQUARE = 3.8415
+
+/** The 95 % interval of the floor, with so many independent readings as the rest shows. */
+function floorOf(t: readonly number[], x: readonly number[], best: ExponentialSums): readonly [number, number] {
+  const { floor, slope, constant, rest } = best
+  const off = t.map((one, k) => (x[k] as number) - floor - slope * Math.exp(-one / constant))
+  const free = Math.max(1, t.length * independentShare(off, rest) - 3)
+  return floorInterval(t, x, best, Math.max(rest, t.length * 1e-20) * (1 + CHI_SQUARE / free))
+}
+
+function courseOf(
+  best: ExponentialSums,
+  [floorLow, floorHigh]: readonly [number, number],
+  length: number,
+  n: number,
+): ExponentialDryDown {
   return {
     known: true,
     first: (best.floor + best.slope) as WaterContent,
     last: (best.floor + best.slope * Math.exp(-1 / best.constant)) as WaterContent,
     floor: best.floor as WaterContent,
+    floorLow: floorLow as WaterContent,
+    floorHigh: floorHigh as WaterContent,
     timeConstant: (best.constant * length) as Duration,
     deviation: Math.sqrt(best.rest / (n - 3)) as WaterContentChange,
     deviationOfLine: Math.sqrt(best.lineRest / (n - 2)) as WaterContentChange,

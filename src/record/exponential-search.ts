@@ -36,6 +36,26 @@ export function bestTimeConstant(t: readonly number[], x: readonly number[]): Ex
   return { constant, floor: intercept, slope, rest, lineRest, atEnd: best === 0 || best === steps }
 }
 
+/** Ends of the floors whose best curve leaves at most so large a sum of squares: the profile of the likelihood. */
+export function floorInterval(
+  t: readonly number[],
+  x: readonly number[],
+  best: ExponentialSums,
+  rest: number,
+): readonly [low: number, high: number] {
+  let [low, high] = [best.floor, best.floor]
+  const steps = 120
+  for (let k = -1; k <= steps; k++) {
+    const constant = k < 0 ? best.constant : Math.exp(FROM + ((TO - FROM) * k) / steps)
+    const at = line(t, x, constant)
+    if (at.rest > rest) continue
+    const half = Math.sqrt((rest - at.rest) * at.spread)
+    low = Math.min(low, at.intercept - half)
+    high = Math.max(high, at.intercept + half)
+  }
+  return [low, high]
+}
+
 /** The line through x over exp(-t/constant), or over t itself for a constant without end. */
 function line(t: readonly number[], x: readonly number[], constant: number) {
   const at = (s: number) => (constant === Infinity ? s : Math.exp(-s / constant))
@@ -54,7 +74,7 @@ function line(t: readonly number[], x: readonly number[], constant: number) {
   const slope = ux / uu
   let rest = 0
   for (let i = 0; i < n; i++) rest += ((x[i] as number) - meanX - slope * (at(t[i] as number) - meanU)) ** 2
-  return { slope, intercept: meanX - slope * meanU, rest }
+  return { slope, intercept: meanX - slope * meanU, rest, spread: 1 / n + (meanU * meanU) / uu }
 }
 
 function goldenSection(f: (x: number) => number, from: number, to: number): number {

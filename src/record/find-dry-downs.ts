@@ -3,9 +3,9 @@ import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn } from '../quantity/guard.js'
 import { LONGEST_STEP } from './domains.js'
 import { type DryDownLine, fitDryDown } from './dry-down.js'
-import type { FoundShot } from './find-shots.js'
 import { checkedPeriods, type LightPeriod } from './light-periods.js'
 import { splitRecord } from './split-record.js'
+import type { FoundShot } from './watch-shots.js'
 
 const SETTLE: Domain = {
   quantity: 'time to drain',
@@ -52,7 +52,7 @@ export interface FoundDryDown {
   readonly start: number
   /** Time of its last reading. Unit: s. */
   readonly end: number
-  readonly regime: 'day' | 'night' | 'not told'
+  readonly regime: 'day' | 'night' | 'not-told'
   /** The straight line through it. */
   readonly line: DryDownLine
 }
@@ -93,7 +93,7 @@ export function findDryDowns({ time, content, shots, light, ...limits }: FindDry
     let first = -1
     let last = -1
     let readings = 0
-    let regime: FoundDryDown['regime'] = 'not told'
+    let regime: FoundDryDown['regime'] = 'not-told'
     let drained = -Infinity
     for (let i = segment.first; i <= segment.last; i++) {
       if (Number.isNaN(content[i])) continue
@@ -108,7 +108,7 @@ export function findDryDowns({ time, content, shots, light, ...limits }: FindDry
       while (p > 0 && now < (periods[p - 1] as LightPeriod).end) p--
       while (p < periods.length && now >= (periods[p] as LightPeriod).end) p++
       const inLight = p < periods.length && now >= (periods[p] as LightPeriod).start
-      const here = light === undefined ? 'not told' : inLight ? 'day' : 'night'
+      const here = light === undefined ? 'not-told' : inLight ? 'day' : 'night'
       const use = !rising && now >= drained
       if (first >= 0 && (!use || here !== regime)) {
         close(first, last, regime, readings)

@@ -3,7 +3,7 @@ import type { WaterContent, WaterContentChange } from '../quantity/generated/wat
 import { numberIn } from '../quantity/guard.js'
 import { DRAIN_TIME, LONGEST_STEP } from './domains.js'
 import { equalLengths } from './equal-lengths.js'
-import type { FoundShot } from './find-shots.js'
+import type { FoundShot } from './watch-shots.js'
 
 /** A series with its shots. */
 export interface SettledLevelsInput {
@@ -30,7 +30,7 @@ export type SettledLevel =
       /** By how much it stands above the reading before the shot. Unit: m³/m³. */
       readonly kept: WaterContentChange
     }
-  | { readonly known: false; readonly reason: string }
+  | { readonly known: false; readonly reason: 'gap' | 'record-ends' | 'next-shot' }
 
 /**
  * For each shot, the water content after drain, how much fell back and how much was kept, as the probe sees it.
@@ -59,7 +59,7 @@ export function findSettledLevels({ time, content, shots, ...limits }: SettledLe
       const x = content[i] as number
       const now = time[i] as number
       if (Number.isNaN(x)) continue
-      if (!(now > before) || now - before > step) return { known: false, reason: 'a gap or a seam follows' }
+      if (!(now > before) || now - before > step) return { known: false, reason: 'gap' }
       // The foot of the next shot is the last reading of this one.
       if (i > next) break
       before = now
@@ -71,6 +71,6 @@ export function findSettledLevels({ time, content, shots, ...limits }: SettledLe
           kept: (x - shot.before) as WaterContentChange,
         }
     }
-    return { known: false, reason: next === Infinity ? 'the record ends before' : 'the next shot came before' }
+    return { known: false, reason: next === Infinity ? 'record-ends' : 'next-shot' }
   })
 }

@@ -4,8 +4,8 @@ import type { Duration } from '../quantity/generated/duration.js'
 import type { WaterContent, WaterContentChange } from '../quantity/generated/water-content.js'
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
 import { LONGEST_STEP } from './domains.js'
-import type { FoundShot } from './find-shots.js'
 import { splitRecord } from './split-record.js'
+import type { FoundShot } from './watch-shots.js'
 
 const LEAST: Domain = {
   quantity: 'least step',

@@ -58,11 +58,17 @@ export function flatLineTest(input: FlatLineInput): Uint8Array {
   const { value } = input
   const limits = checkedFlat(input)
   const flags = new Uint8Array(value.length)
-  for (let i = 0; i < value.length; i++) flags[i] = flatFlag(value, i, limits)
+  let repeats: Repeats = []
+  for (let i = 0; i < value.length; i++) {
+    const x = value[i] as number
+    flags[i] = flatFlag(repeats, x, limits)
+    repeats = withRepeat(repeats, x, limits.failAfter)
+  }
   return flags
 }
 
-type FlatLimits = Omit<FlatLineInput, 'value'>
+/** Limits of the flat line test. */
+export type FlatLimits = Omit<FlatLineInput, 'value'>
 
 export function checkedFlat(input: FlatLimits): FlatLimits {
   const tolerance = numberIn(input.tolerance, TOLERANCE, 'tolerance')
@@ -73,21 +79,37 @@ export function checkedFlat(input: FlatLimits): FlatLimits {
   return { tolerance, suspectAfter, failAfter }
 }
 
-/** The flag of reading i by those before it. */
-export function flatFlag(
-  value: ArrayLike<number>,
-  i: number,
-  { tolerance, suspectAfter, failAfter }: FlatLimits,
-): number {
-  const x = value[i] as number
-  if (Number.isNaN(x)) return QUALITY.missing
-  const most = Math.min(i, failAfter)
-  let same = 0
-  while (same < most && isSame(x, value[i - 1 - same] as number, tolerance)) same++
-  if (same >= failAfter) return QUALITY.fail
-  return same >= suspectAfter ? QUALITY.suspect : QUALITY.pass
+/** The readings since the last missing one, equal ones put together, oldest first: no more than the test looks back. */
+export type Repeats = readonly (readonly [value: number, times: number])[]
+
+export function withRepeat(repeats: Repeats, x: number, memory: number): Repeats {
+  if (Number.isNaN(x)) return repeats.length === 0 ? repeats : []
+  const end = repeats.length - 1
+  const last = repeats[end]
+  if (last !== undefined && last[0] === x) {
+    if (last[1] >= memory) return end === 0 ? repeats : [last]
+    const kept = repeats.slice()
+    kept[end] = [x, last[1] + 1]
+    return kept
+  }
+  // What lies farther back than the test looks is forgotten.
+  let first = repeats.length
+  let times = 1
+  while (first > 0 && times < memory) times += (repeats[--first] as readonly [number, number])[1]
+  const kept = repeats.slice(first)
+  kept.push([x, 1])
+  return kept
 }
 
-function isSame(a: number, b: number, tolerance: number): boolean {
-  return a === b || Math.abs(a - b) < tolerance
+/** The flag of a reading by those before it. */
+export function flatFlag(repeats: Repeats, x: number, { tolerance, suspectAfter, failAfter }: FlatLimits): number {
+  if (Number.isNaN(x)) return QUALITY.missing
+  let same = 0
+  for (let k = repeats.length - 1; k >= 0 && same < failAfter; k--) {
+    const [value, times] = repeats[k] as readonly [number, number]
+    if (!(value === x || Math.abs(value - x) < tolerance)) break
+    same += times
+  }
+  if (same >= failAfter) return QUALITY.fail
+  return same >= suspectAfter ? QUALITY.suspect : QUALITY.pass
 }

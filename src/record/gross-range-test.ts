@@ -47,7 +47,8 @@ export function grossRangeTest(input: GrossRangeInput): Uint8Array {
   return flags
 }
 
-interface Ranges {
+/** Both ranges as plain numbers. */
+export interface Ranges {
   readonly low: number
   readonly high: number
   readonly least: number

@@ -3,10 +3,10 @@ export {
   type CheckedReadings,
   type CheckReadingsInput,
   checkReadings,
-  type QualityLimits,
 } from './check-readings.js'
 export { type ClearShotRisesInput, clearShotRises } from './clear-shot-rises.js'
 export { type ComparedProbe, type CompareProbesInput, compareProbes, type ProbeReadings } from './compare-probes.js'
+export type { Direction } from './direction.js'
 export {
   type DryDownInput,
   type DryDownLine,
@@ -16,6 +16,7 @@ export {
   timeToRefill,
 } from './dry-down.js'
 export { estimateNoise, type Noise, type NoiseInput } from './estimate-noise.js'
+export { explainRecordFinding, explainRecordReason } from './explain-record-finding.js'
 export {
   type ExponentialCourse,
   type ExponentialDryDown,
@@ -23,12 +24,14 @@ export {
   fitExponentialDryDown,
   timeToRefillExponential,
 } from './exponential-dry-down.js'
+export { type FindClimbsInput, findClimbs } from './find-climbs.js'
 export { type FindDryDownsInput, type FoundDryDown, findDryDowns } from './find-dry-downs.js'
 export { findSettledLevels, type SettledLevel, type SettledLevelsInput } from './find-settled-levels.js'
-export { type FindShotsInput, type FoundShot, findShots, type ShotLimits } from './find-shots.js'
+export { type FindShotsInput, findShots } from './find-shots.js'
 export { type FindStepsInput, type FoundStep, findSteps } from './find-steps.js'
 export { combineFlags, countFlags, type FlagCounts, QUALITY } from './flags.js'
 export { type FlatLineLimits, type FlatLineLimitsInput, flatLineLimits } from './flat-line-limits.js'
+export type { Repeats } from './flat-line-test.js'
 export { type FlatLineInput, flatLineTest } from './flat-line-test.js'
 export type { ClockFalls } from './forecast/clock-rates.js'
 export type { DailyUseState, UseForecastRecord } from './forecast/daily-use-state.js'
@@ -61,7 +64,6 @@ export {
   timeUntilLevel,
 } from './forecast/time-until-level.js'
 export type { MemberLosses } from './forecast/use-members.js'
-export { type ForecastRefillInput, forecastRefill, type RefillForecast, type RegimeAhead } from './forecast-refill.js'
 export { type GrossRangeInput, grossRangeTest } from './gross-range-test.js'
 export type { LightPeriod } from './light-periods.js'
 export { type LocalOffset, type LocalTimeInput, type UniversalTimes, utcFromLocal } from './local-time.js'
@@ -70,7 +72,15 @@ export { type NewestReading, type NewestReadingInput, newestReading } from './ne
 export { type OvernightDryDown, type OvernightInput, overnightDryDowns } from './overnight-dry-down.js'
 export { type Plateau, type PlateauInput, plateauAfterDrain } from './plateau.js'
 export { type ProbeAgainstScale, type ProbeAgainstScaleInput, probeAgainstScale } from './probe-against-scale.js'
-export { type RateOfChangeInput, rateOfChangeTest } from './rate-of-change-test.js'
+export {
+  type RateOfChangeInput,
+  type RateOfChangeLimits,
+  rateOfChangeTest,
+  type StepDeviations,
+} from './rate-of-change-test.js'
+export type { KeptReading, QualityLimits, ReadingWatchState } from './reading-tests.js'
+export type { RecentSpread, SpreadPart } from './recent-spread.js'
+export type { ClimbFinding, RecordFinding } from './record-finding.js'
 export { type Reducer, type RunInput, runReducer } from './reducer.js'
 export { type ResponseInput, type ResponseToShots, responseToShots, type ShotResponse } from './response-to-shots.js'
 export { type SaltDrift, type SaltDriftInput, saltDrift } from './salt-drift.js'
@@ -82,11 +92,17 @@ export { type TimeGapInput, timeGapTest } from './time-gap-test.js'
 export {
   type ReadingVerdict,
   type ReadingWatch,
-  type ReadingWatchState,
   type TimedReading,
   watchReadings,
 } from './watch-readings.js'
-export { type ContentReading, type ShotWatch, type ShotWatchState, watchShots } from './watch-shots.js'
+export {
+  type ContentReading,
+  type FoundShot,
+  type ShotLimits,
+  type ShotWatch,
+  type ShotWatchState,
+  watchShots,
+} from './watch-shots.js'
 export { type WaterUse, type WaterUseInput, waterUseOfDryDown } from './water-use.js'
 export { type WmoLimits, type WmoLimitsInput, type WmoQuantity, wmoLimits } from './wmo-limits.js'
 export {

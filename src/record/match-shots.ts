@@ -1,8 +1,8 @@
 import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn } from '../quantity/guard.js'
-import type { FoundShot } from './find-shots.js'
 import type { RecordSegment } from './split-record.js'
+import type { FoundShot } from './watch-shots.js'
 
 const LATEST: Domain = {
   quantity: 'latest answer',

@@ -41,7 +41,7 @@ export type NewestReading =
       /** Whether it is the last of the record, so that nothing doubtful has come after it. */
       readonly isLast: boolean
     }
-  | { readonly known: false; readonly reason: string }
+  | { readonly known: false; readonly reason: 'clock-ahead' | 'none-passed' }
 
 /**
  * The newest reading that passed its tests, with its age. A sensor that is silent raises no alarm by itself: its age must.
@@ -65,10 +65,9 @@ export function newestReading({ time, value, flags, now }: NewestReadingInput): 
     const one = value[index] as number
     if (Number.isNaN(one) || (flags !== undefined && flags[index] !== QUALITY.pass)) continue
     const at = time[index] as number
-    if (!(at <= moment))
-      return { known: false, reason: 'the newest good reading carries a time that is still to come: check the clock' }
+    if (!(at <= moment)) return { known: false, reason: 'clock-ahead' }
     const age = (moment - at) as Duration
     return { known: true, index, value: one, time: at, age, isLast: index === value.length - 1 }
   }
-  return { known: false, reason: 'no reading has passed' }
+  return { known: false, reason: 'none-passed' }
 }

@@ -2,8 +2,8 @@ import type { Duration } from '../quantity/generated/duration.js'
 import type { WaterContent, WaterContentChange } from '../quantity/generated/water-content.js'
 import type { DryDownLine } from './dry-down.js'
 import { type FindDryDownsInput, type FoundDryDown, findDryDowns } from './find-dry-downs.js'
-import type { FoundShot } from './find-shots.js'
 import type { LightPeriod } from './light-periods.js'
+import type { FoundShot } from './watch-shots.js'
 
 /** A series with the times of light between which its nights lie. */
 export interface OvernightInput extends Omit<FindDryDownsInput, 'light' | 'shortest'> {
@@ -31,7 +31,7 @@ export type OvernightDryDown =
       readonly known: false
       /** When the dark began. Unit: s. */
       readonly dark: number
-      readonly reason: string
+      readonly reason: 'few-readings' | 'shot-in-night' | 'short'
     }
 
 /**
@@ -77,11 +77,10 @@ export function overnightDryDowns(input: OvernightInput): OvernightDryDown[] {
 }
 
 function nightOf(dark: number, dawn: number, best: FoundDryDown | undefined, shotInside: boolean): OvernightDryDown {
-  if (best === undefined) return { known: false, dark, reason: 'there are too few readings' }
-  if (shotInside) return { known: false, dark, reason: 'a shot fell into the night' }
+  if (best === undefined) return { known: false, dark, reason: 'few-readings' }
+  if (shotInside) return { known: false, dark, reason: 'shot-in-night' }
   const lasted = (best.end - best.start) as Duration
-  if (lasted < 0.75 * (dawn - dark))
-    return { known: false, dark, reason: 'readings or drain leave less than three quarters of the night' }
+  if (lasted < 0.75 * (dawn - dark)) return { known: false, dark, reason: 'short' }
   const { line } = best
   const fall = (-line.slopePerHour * lasted) / 3600
   return {

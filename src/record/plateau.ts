@@ -3,7 +3,7 @@ import type { WaterContent, WaterContentChange } from '../quantity/generated/wat
 import { numberIn } from '../quantity/guard.js'
 import { DRAIN_TIME } from './domains.js'
 import { equalLengths } from './equal-lengths.js'
-import type { FoundShot } from './find-shots.js'
+import type { FoundShot } from './watch-shots.js'
 
 /** A series with its shots. */
 export interface PlateauInput {
@@ -28,7 +28,12 @@ export type Plateau =
       /** How many shots it rests on. Unit: 1. */
       readonly shots: number
     }
-  | { readonly known: false; readonly reason: string }
+  | {
+      readonly known: false
+      readonly reason: 'few-settled-shots'
+      /** Shots that drained back and were left alone long enough; it takes some. Unit: 1. */
+      readonly settled: number
+    }
 
 /**
  * The level of water content to which the container drains back after a shot: what it holds in practice, as the probe sees it.
@@ -63,7 +68,8 @@ export function plateauAfterDrain({ time, content, shots, settle }: PlateauInput
   if (levels.length < 3)
     return {
       known: false,
-      reason: `only ${levels.length} of ${shots.length} shots drained back and were left alone long enough`,
+      reason: 'few-settled-shots',
+      settled: levels.length,
     }
   levels.sort((a, b) => a - b)
   const at = (share: number) => {

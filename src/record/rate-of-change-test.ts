@@ -1,7 +1,11 @@
 import type { Domain } from '../quantity/domain.js'
+import { InputError } from '../quantity/errors.js'
+import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn } from '../quantity/guard.js'
+import { type Direction, directionOf } from './direction.js'
 import { equalLengths } from './equal-lengths.js'
 import { QUALITY } from './flags.js'
+import { newSpread, type RecentSpread, spreadOf, withSpread } from './recent-spread.js'
 
 const MOST: Domain = {
   quantity: 'fastest change',
@@ -11,36 +15,70 @@ const MOST: Domain = {
   ends: '[)',
   hint: 'give a change per second, zero or more',
 }
+const COUNT: Domain = {
+  quantity: 'standard deviations that a step may have',
+  unit: '1',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'give how many standard deviations of the readings before are believed; 3 is usual',
+}
+const OVER: Domain = {
+  quantity: 'time over which the standard deviation is taken',
+  unit: 's',
+  min: 0,
+  max: 31536000,
+  ends: '()',
+  hint: 'give a day and an hour, so that the course of a whole day is in it',
+}
 
-/** A series with the fastest change that is believed. */
-export interface RateOfChangeInput {
+/** How many standard deviations of the readings before it a step may have. */
+export interface StepDeviations {
+  /** So many standard deviations are believed. Unit: 1. Range: (0, ∞). */
+  readonly count: number
+  /** The standard deviation is that of the readings of so long. Unit: s. Range: (0, 31536000). */
+  readonly over: Duration
+}
+
+/** What a step from one reading to the next is measured by; at least one of the two limits. */
+export interface RateOfChangeLimits {
+  /** Fastest change that is believed. Unit: that of the series per s. Range: [0, ∞). */
+  readonly most?: number
+  /** Largest step that is believed, in standard deviations of the readings before. */
+  readonly deviations?: StepDeviations
+  /** Which way a change counts; irrigation is a real fast rise, so that only falls may be tested. */
+  readonly direction?: Direction
+}
+
+/** A series with the change that is believed. */
+export interface RateOfChangeInput extends RateOfChangeLimits {
   /** Times of the readings. Unit: s. Range: any. */
   readonly time: ArrayLike<number>
   /** Readings; NaN is a missing one. Unit: any. Range: any. */
   readonly value: ArrayLike<number>
-  /** Fastest change that is believed. Unit: that of the series per s. Range: [0, ∞). */
-  readonly most: number
-  /** Which way a change counts; irrigation is a real fast rise, so that only falls may be tested. */
-  readonly direction?: 'both' | 'rise' | 'fall'
 }
 
 /**
- * Rate of change test with a fixed limit: a reading that differs from the one before by more than is believed in that time.
- *
- * The manual's own limit is a multiple of the standard deviation of the hours before: see `changeAgainstSpreadTest`. A fixed limit a second,
- * as here, is the usual choice where the fastest true change is known.
+ * Rate of change test: a reading that differs from the one before by more than is believed, in that time or against the spread of the
+ * readings before it.
  *
  * ```math
- * \frac{|x_i - x_{i-1}|}{t_i - t_{i-1}} > \text{limit}
+ * \frac{|x_i - x_{i-1}|}{t_i - t_{i-1}} > \text{limit} \quad\text{or}\quad |x_i - x_{i-1}| > n\,s_{i-1}
  * ```
  *
- * @param input - Times, readings and limit.
+ * The standard deviation s is that of the readings of the time before, in twenty-fifths of it that leave one by one; with fewer than
+ * ten readings or no spread it judges nothing.
+ *
+ * @param input - Times, readings and limits.
  * @returns One flag for each reading; the first, and those after a missing reading or a clock that did not advance, are not evaluated.
- * @throws `DomainError` outside the range, `InputError` for lists of different lengths.
- * @source Integrated Ocean Observing System (2016), Manual for Real-Time Quality Control of In-situ Temperature and Salinity Data (QARTOD), version 2.0, Test 7, with a fixed limit in place of its standard deviations
+ * @throws `DomainError` outside the ranges, `InputError` for lists of different lengths, no limit, or an unknown direction.
+ * @source Integrated Ocean Observing System (2016), Manual for Real-Time Quality Control of In-situ Temperature and Salinity Data (QARTOD), version 2.0, Test 7
  * @example
  * ```ts
  * rateOfChangeTest({ time: [0, 300, 600], value: [0.5, 0.501, 0.55], most: 0.0001 }) // => [2, 1, 3]
+ * const value = Array.from({ length: 40 }, (_, i) => (i === 39 ? 0.9 : 0.5 + 0.01 * Math.sin(i)))
+ * const deviations = { count: 3, over: hours(25) }
+ * rateOfChangeTest({ time: value.map((_, i) => 3600 * i), value, deviations }).at(-1) // => 3
  * ```
  */
 export function rateOfChangeTest(input: RateOfChangeInput): Uint8Array {
@@ -50,26 +88,51 @@ export function rateOfChangeTest(input: RateOfChangeInput): Uint8Array {
   const flags = new Uint8Array(value.length)
   let before = Number.NaN
   let then = Number.NaN
+  let spread = newSpread()
   for (let i = 0; i < value.length; i++) {
     const x = value[i] as number
     const now = time[i] as number
-    flags[i] = rateFlag(before, x, now - then, limits)
+    flags[i] = rateFlag(before, x, now - then, limits, spread)
+    if (limits.over > 0) spread = withSpread(spread, now, x, limits.over)
     before = x
     then = now
   }
   return flags
 }
 
-type RateLimits = Required<Omit<RateOfChangeInput, 'time' | 'value'>>
-
-export function checkedRate(input: Omit<RateOfChangeInput, 'time' | 'value'>): RateLimits {
-  return { most: numberIn(input.most, MOST, 'most'), direction: input.direction ?? 'both' }
+/** The limits as plain numbers; infinite or zero where there is none. */
+export interface CheckedRate {
+  readonly most: number
+  readonly count: number
+  readonly over: number
+  readonly direction: Direction
 }
 
-export function rateFlag(before: number, x: number, seconds: number, { most, direction }: RateLimits): number {
+export function checkedRate({ most, deviations, direction }: RateOfChangeLimits): CheckedRate {
+  if (most === undefined && deviations === undefined)
+    throw new InputError('most', 'is missing, and so is deviations', 'give at least one of the two limits')
+  return {
+    most: most === undefined ? Infinity : numberIn(most, MOST, 'most'),
+    count: deviations === undefined ? Infinity : numberIn(deviations.count, COUNT, 'deviations.count'),
+    over: deviations === undefined ? 0 : numberIn(deviations.over, OVER, 'deviations.over'),
+    direction: directionOf(direction),
+  }
+}
+
+export function rateFlag(
+  before: number,
+  x: number,
+  seconds: number,
+  { most, count, over, direction }: CheckedRate,
+  spread: RecentSpread,
+): number {
   if (Number.isNaN(x)) return QUALITY.missing
   const change = x - before
   if (Number.isNaN(change) || !(seconds > 0)) return QUALITY.notEvaluated
   const size = direction === 'both' ? Math.abs(change) : direction === 'rise' ? change : -change
-  return size / seconds > most ? QUALITY.suspect : QUALITY.pass
+  if (size / seconds > most) return QUALITY.suspect
+  if (over === 0) return QUALITY.pass
+  const deviation = spreadOf(spread)
+  if (deviation === undefined) return most === Infinity ? QUALITY.notEvaluated : QUALITY.pass
+  return size > count * deviation ? QUALITY.suspect : QUALITY.pass
 }

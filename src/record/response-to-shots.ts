@@ -1,10 +1,11 @@
 import { medianInPlace } from '../numerics/select.js'
 import type { Domain } from '../quantity/domain.js'
-import type { Finding } from '../quantity/finding.js'
 import type { Share } from '../quantity/generated/share.js'
 import type { Volume } from '../quantity/generated/volume.js'
 import type { WaterContentChange } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
+
+import type { RecordFinding } from './record-finding.js'
 
 const SUBSTRATE: Domain = {
   quantity: 'substrate volume',
@@ -53,7 +54,7 @@ export interface ResponseToShots {
   readonly share: Share
   /** Shots on which it rests. Unit: 1. */
   readonly shots: number
-  readonly findings: readonly Finding[]
+  readonly findings: readonly RecordFinding[]
 }
 
 /**
@@ -89,18 +90,9 @@ export function responseToShots({ shots, substrateVolume }: ResponseInput): Resp
     hint: 'give some',
   })
   const share = medianInPlace(shares)
-  const findings: Finding[] = []
-  const find = (code: string, level: Finding['level'], message: string) =>
-    findings.push({ code, level, message, value: share, unit: '1', source: 'common practice, no source' })
-  const seen = `the probe sees ${Math.round(share * 100)} % of the water that was kept`
-  if (share < 0.5)
-    find(
-      'probe-sees-little',
-      'caution',
-      `${seen}: air at its pins, a place beside the wet part, or bypass; weigh the container, re-seat the probe and repeat its two samples`,
-    )
-  if (share > 1.5)
-    find('probe-sees-much', 'caution', `${seen}: it sits under the dripper, or stands for less medium than was given`)
-  if (count < 3) find('few-shots', 'note', `it rests on ${count} shots; three or more say more`)
+  const findings: RecordFinding[] = []
+  if (share < 0.5) findings.push({ code: 'probe-sees-little', level: 'caution', share })
+  if (share > 1.5) findings.push({ code: 'probe-sees-much', level: 'caution', share })
+  if (count < 3) findings.push({ code: 'few-shots', level: 'note', shots: count })
   return { share: share as Share, shots: count, findings }
 }

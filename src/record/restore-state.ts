@@ -19,7 +19,7 @@ export interface StateReader {
   /** The same, or null. */
   readonly insideOrNull: <T>(field: string, read: (entry: StateReader) => T) => T | null
   /** One of a few words. */
-  readonly word: <const W extends string>(field: string, words: readonly W[]) => W
+  readonly word: <const W extends string | boolean>(field: string, words: readonly W[]) => W
   /** Refuses the state because fields contradict each other. */
   readonly refuse: (field: string, problem: string) => never
 }

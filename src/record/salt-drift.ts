@@ -1,7 +1,7 @@
 import type { Domain } from '../quantity/domain.js'
-import type { Finding } from '../quantity/finding.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
+import type { RecordFinding } from './record-finding.js'
 import { trendOf } from './trend.js'
 
 const CAPACITY: Domain = {
@@ -35,7 +35,7 @@ export interface SaltDrift {
   readonly drainPerDay: number
   /** Its standard error. Unit: dS/m/d. */
   readonly drainError: number
-  readonly findings: readonly Finding[]
+  readonly findings: readonly RecordFinding[]
 }
 
 /**
@@ -62,30 +62,19 @@ export function saltDrift({ day, plateau, drainEC, containerCapacity }: SaltDrif
   const capacity = numberIn(containerCapacity, CAPACITY, 'containerCapacity')
   const level = trendOf(day, plateau)
   const drain = trendOf(day, drainEC)
-  const findings: Finding[] = []
-  const source = 'common practice, no source'
+  const findings: RecordFinding[] = []
   const rises = (trend: typeof level) => trend.count >= 5 && trend.slope > 2 * trend.error && trend.slope > 0
   if (rises(level) && rises(drain))
     findings.push({
       code: 'reading-rises-with-salt',
       level: 'caution',
-      message: `the level after drain rises by ${(100 * level.slope).toFixed(2)} points a day while the drain rises by ${drain.slope.toFixed(2)} dS/m a day: correct the reading for salt, or trust it less`,
-      value: level.slope,
-      unit: 'm³/m³/d',
-      source,
+      levelPerDay: level.slope,
+      drainPerDay: drain.slope,
     })
   let highest = -Infinity
   for (let i = 0; i < plateau.length; i++)
     if (!Number.isNaN(plateau[i])) highest = Math.max(highest, plateau[i] as number)
-  if (highest > capacity)
-    findings.push({
-      code: 'above-capacity',
-      level: 'caution',
-      message: `a level after drain of ${(100 * highest).toFixed(1)} % is above the ${(100 * capacity).toFixed(1)} % that the medium can hold: salt, a wrong calibration or a wrong capacity`,
-      value: highest,
-      unit: 'm³/m³',
-      source,
-    })
+  if (highest > capacity) findings.push({ code: 'above-capacity', level: 'caution', highest, capacity })
   return {
     levelPerDay: level.slope,
     levelError: level.error,

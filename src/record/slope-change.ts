@@ -2,6 +2,7 @@ import { InputError } from '../quantity/errors.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { type DryDownInput, fitDryDown } from './dry-down.js'
 import { equalLengths } from './equal-lengths.js'
+import { independentShare } from './independent-share.js'
 
 /** Where a dry-down changes its speed, or why no such place shows. */
 export type SlopeChange =
@@ -20,7 +21,7 @@ export type SlopeChange =
       /** Whether it dries more slowly after: what plants that run short of water do. */
       readonly slows: boolean
     }
-  | { readonly known: false; readonly reason: string }
+  | { readonly known: false; readonly reason: 'few-readings' | 'no-change' }
 
 /**
  * Looks for the place where a dry-down changes its speed. Where it slows down, plants may begin to run short of water; but night, cold,
@@ -36,7 +37,7 @@ export type SlopeChange =
  * @returns Place, level and both slopes, or that noise could have made the change.
  * @throws `InputError` for lists of different lengths or times that do not rise.
  * @validity Within one light regime. Believed when it lowers the Schwarz criterion by 10, counted with so many independent readings as the rest shows.
- * @source Schwarz, G. (1978), Annals of Statistics 6:461-464; the limit of 10: Kass, R. E. and Raftery, A. E. (1995), Journal of the American Statistical Association 90:773-795 [from memory]; independent readings from the correlation of neighbours: common practice, no source
+ * @source Schwarz, G. (1978), Annals of Statistics 6:461-464; the limit of 10: Kass, R. E. and Raftery, A. E. (1995), Journal of the American Statistical Association 90:773-795 [not confirmed, source not seen]; independent readings from the correlation of neighbours: common practice, no source
  * @example
  * ```ts
  * const time = Array.from({ length: 41 }, (_, i) => i * 1800)
@@ -56,7 +57,7 @@ export function changeOfSlope({ time, content }: DryDownInput): SlopeChange {
   }
   const n = rows.length
   const edge = Math.max(5, Math.ceil(n / 10))
-  if (n < 2 * edge + 2) return { known: false, reason: `${n} readings are too few to show a change` }
+  if (n < 2 * edge + 2) return { known: false, reason: 'few-readings' }
   const origin = time[rows[0] as number] as number
   const t = rows.map((i) => ((time[i] as number) - origin) / 3600)
   const line = fitDryDown({ time: rows.map((i) => time[i] as number), content: rows.map((i) => content[i] as number) })
@@ -74,7 +75,7 @@ export function changeOfSlope({ time, content }: DryDownInput): SlopeChange {
   const least = n * 1e-20
   const independent = n * independentShare(after, left)
   const gain = independent * Math.log(Math.max(squares, least) / Math.max(left, least)) - 2 * Math.log(n)
-  if (!(gain > 10)) return { known: false, reason: 'no change of slope that noise could not have made' }
+  if (!(gain > 10)) return { known: false, reason: 'no-change' }
   const slopeBefore = line.slopePerHour - best.bend * best.tilt
   const slopeAfter = slopeBefore + best.bend
   const level = end + best.bend * (best.tilt * meanT - best.mean) + slopeBefore * (t[best.at] as number)
@@ -128,12 +129,4 @@ function bestBreak(t: readonly number[], rest: readonly number[], meanT: number,
     sumTR += at * r
   }
   return best
-}
-
-/** Neighbours that err together count for less: (1 - r)/(1 + r) of them, for their correlation r. */
-function independentShare(rest: readonly number[], squares: number): number {
-  let products = 0
-  for (let k = 1; k < rest.length; k++) products += (rest[k] as number) * (rest[k - 1] as number)
-  const r = squares > rest.length * 1e-20 ? Math.min(0.99, Math.max(0, products / squares)) : 0
-  return (1 - r) / (1 + r)
 }

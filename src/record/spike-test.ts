@@ -1,6 +1,7 @@
 import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import { numberIn } from '../quantity/guard.js'
+import { type Direction, directionOf } from './direction.js'
 import { QUALITY } from './flags.js'
 
 const SUSPECT: Domain = {
@@ -29,7 +30,7 @@ export interface SpikeInput {
   /** A higher spike fails. Unit: that of the series. Range: [0, ∞). */
   readonly fail: number
   /** Which way a spike points; in a record of irrigation rises are real, so that only falls may be tested. */
-  readonly direction?: 'both' | 'rise' | 'fall'
+  readonly direction?: Direction
 }
 
 /**
@@ -69,7 +70,7 @@ export function checkedSpike(input: Omit<SpikeInput, 'value'>): SpikeLimits {
   const fail = numberIn(input.fail, FAIL, 'fail')
   if (fail < suspect)
     throw new InputError('fail', `${fail} is below the limit for suspect spikes, ${suspect}`, 'swap them')
-  return { suspect, fail, direction: input.direction ?? 'both' }
+  return { suspect, fail, direction: directionOf(input.direction) }
 }
 
 export function spikeFlag(before: number, x: number, after: number, { suspect, fail, direction }: SpikeLimits): number {

@@ -14,7 +14,7 @@ export interface TimeBreaksInput extends TimeGapInput {
 export interface TimeBreak {
   /** Position of the reading after the seam. Unit: 1. */
   readonly index: number
-  readonly kind: 'gap' | 'step back' | 'repeated time' | 'no time'
+  readonly kind: 'gap' | 'step-back' | 'repeated-time' | 'no-time'
   /** Time from the reading before to the reading after; negative where the clock was set back. Unit: s. */
   readonly seconds: Duration
   /**
@@ -36,7 +36,7 @@ export interface TimeBreak {
  * @example
  * ```ts
  * const seams = findTimeBreaks({ time: [0, 300, 4200, 900], expectedStep: minutes(5) })
- * seams // => [{ kind: 'gap', mayBeClockChange: 'forward' }, { kind: 'step back', seconds: -3300 }]
+ * seams // => [{ kind: 'gap', mayBeClockChange: 'forward' }, { kind: 'step-back', seconds: -3300 }]
  * ```
  */
 export function findTimeBreaks(input: TimeBreaksInput): TimeBreak[] {
@@ -59,8 +59,8 @@ export function findTimeBreaks(input: TimeBreaksInput): TimeBreak[] {
 
 function seamAt(index: number, step: number, expected: number): TimeBreak {
   const seconds = step as Duration
-  if (Number.isNaN(step)) return { index, kind: 'no time', seconds }
-  const kind = step > 0 ? 'gap' : step === 0 ? 'repeated time' : 'step back'
+  if (Number.isNaN(step)) return { index, kind: 'no-time', seconds }
+  const kind = step > 0 ? 'gap' : step === 0 ? 'repeated-time' : 'step-back'
   const off = step - expected
   const tolerance = Math.min(3 * expected, 900)
   if (Math.abs(Math.abs(off) - 3600) > tolerance) return { index, kind, seconds }

@@ -1,20 +1,69 @@
+import type { Domain } from '../quantity/domain.js'
+import type { Duration } from '../quantity/generated/duration.js'
 import type { WaterContent, WaterContentChange } from '../quantity/generated/water-content.js'
-import { checkedLimits, type FoundShot, type ShotLimits } from './find-shots.js'
+import { numberIn } from '../quantity/guard.js'
+import { LONGEST_STEP } from './domains.js'
+import { isMissing } from './missing.js'
 import type { Reducer } from './reducer.js'
-import type { StateReader } from './restore-state.js'
+import { type StateReader, stateReader } from './restore-state.js'
+
+const RISE: Domain = {
+  quantity: 'least rise of a shot',
+  unit: 'm³/m³',
+  min: 0,
+  max: 1,
+  ends: '(]',
+  hint: 'give several times the noise of the probe',
+}
+const SPREAD: Domain = {
+  quantity: 'longest rise',
+  unit: 's',
+  min: 0,
+  max: 86400,
+  ends: '(]',
+  hint: 'give the time in which a shot reaches the probe, some minutes to an hour',
+}
+
+/** What counts as a shot. */
+export interface ShotLimits {
+  /** Smaller rises are noise. Unit: m³/m³. Range: (0, 1]. */
+  readonly minRise: WaterContentChange
+  /** The rise of one shot takes no longer. Unit: s. Range: (0, 86400]. */
+  readonly maxRiseTime: Duration
+  /** Nothing is followed over a longer step between two good readings. Unit: s. Range: (0, 86400]. */
+  readonly maxStep: Duration
+}
+
+/** A rise of the water content that a shot made. */
+export interface FoundShot {
+  /** Position of the last reading before the rise. Unit: 1. */
+  readonly startIndex: number
+  /** Position of the highest reading. Unit: 1. */
+  readonly peakIndex: number
+  /** Time of the last reading before the rise. Unit: s. */
+  readonly start: number
+  /** Time of the highest reading. Unit: s. */
+  readonly peak: number
+  /** Water content before. Unit: m³/m³. */
+  readonly before: WaterContent
+  /** Highest water content. Unit: m³/m³. */
+  readonly top: WaterContent
+  /** By how much it rose. Unit: m³/m³. */
+  readonly rise: WaterContentChange
+}
 
 /** One reading of a record as it comes in. */
 export interface ContentReading {
   /** Time of the reading. Unit: s. */
   readonly time: number
-  /** Water content; NaN where the reading is missing or not to be trusted. Unit: m³/m³. */
+  /** Water content; NaN, or null from JSON, where the reading is missing or not to be trusted. Unit: m³/m³. */
   readonly content: number
 }
 
 /** A reading that may be the foot of a rise: its position, time and water content. */
 type Foot = readonly [index: number, time: number, content: number]
 
-/** What is remembered between two readings. It holds no more than the readings of one longest rise. */
+/** What is remembered between two readings: 64 of them at most. */
 export interface ShotWatchState {
   /** Readings so far. Unit: 1. Range: any. */
   readonly count: number
@@ -30,6 +79,8 @@ export interface ShotWatchState {
 export interface ShotWatch extends Reducer<ShotWatchState, ContentReading, readonly FoundShot[]> {
   /** The shot that was under way when the record ended, if there was one. */
   readonly finish: (state: ShotWatchState) => readonly FoundShot[]
+  /** A state that was kept as JSON, checked field by field. */
+  readonly restore: (kept: unknown) => ShotWatchState
 }
 
 /**
@@ -49,35 +100,49 @@ export interface ShotWatch extends Reducer<ShotWatchState, ContentReading, reado
  * ```
  */
 export function watchShots(limits: ShotLimits): ShotWatch {
-  const { least, longest, step } = checkedLimits(limits)
-  const close = (state: ShotWatchState): FoundShot[] =>
-    state.rise !== null && state.rise.above > 1 ? [shotOf(state.rise.foot, state.rise.top)] : []
+  const least = numberIn(limits.minRise, RISE, 'minRise')
+  const longest = numberIn(limits.maxRiseTime, SPREAD, 'maxRiseTime')
+  const longestStep = numberIn(limits.maxStep, LONGEST_STEP, 'maxStep')
   return {
     start: { count: 0, last: null, feet: [], rise: null },
-    finish: close,
+    finish: ended,
+    restore: (kept) => restoredShotWatch(stateReader(kept)),
     step: (state, { time, content }) => {
       const count = state.count + 1
-      if (Number.isNaN(content)) return [{ ...state, count }, []]
+      if (isMissing(time) || isMissing(content)) return [{ ...state, count }, NONE]
       const here: Foot = [state.count, time, content]
-      const passed = state.last === null ? 0 : time - state.last
-      if (state.last !== null && !(passed > 0 && passed <= step))
-        return [{ count, last: time, feet: [here], rise: null }, close(state)]
-      if (state.rise === null) {
+      const { last, rise } = state
+      if (last !== null && !(time > last && time - last <= longestStep))
+        return [{ count, last: time, feet: [here], rise: null }, ended(state)]
+      if (rise === null) {
         const feet = withFoot(state.feet, here, longest)
-        const foot = feet[0] as Foot
-        const rise = content - foot[2] >= least ? { foot: lastFoot(feet, least), top: here, above: 1 } : null
-        return [{ count, last: time, feet, rise }, []]
+        const begins = content - (feet[0] as Foot)[2] > least - TINY
+        return [
+          { count, last: time, feet, rise: begins ? { foot: lastFoot(feet, least), top: here, above: 1 } : null },
+          NONE,
+        ]
       }
-      const { foot, top } = state.rise
-      const rise = { ...state.rise, above: state.rise.above + (content >= foot[2] + least / 2 ? 1 : 0) }
-      if (content > top[2] && time - foot[1] <= longest)
-        return [{ ...state, count, last: time, rise: { ...rise, top: here } }, []]
-      const ended = time - top[1] > longest / 3 || content < top[2] - least / 2
-      return ended
-        ? [{ count, last: time, feet: [here], rise: null }, close({ ...state, rise })]
-        : [{ ...state, count, last: time, rise }, []]
+      const { foot, top } = rise
+      const above = rise.above + (content - foot[2] > least / 2 - TINY ? 1 : 0)
+      if (content > top[2] + TINY && time - foot[1] <= longest)
+        return [{ count, last: time, feet: state.feet, rise: { foot, top: here, above } }, NONE]
+      const next = { foot, top, above }
+      return time - top[1] > longest / 3 || top[2] - content > least / 2 + TINY
+        ? [{ count, last: time, feet: [here], rise: null }, ended({ rise: next })]
+        : [{ count, last: time, feet: state.feet, rise: next }, NONE]
     },
   }
+}
+
+/** Differences below this are rounding: an offset of the probe must not make or hide a shot. Unit: m³/m³. */
+const TINY = 1e-9
+/** Feet that are remembered. */
+const MAX_FEET = 64
+const NONE: readonly FoundShot[] = []
+
+/** A rise that one reading alone shows is a spike. */
+function ended({ rise }: Pick<ShotWatchState, 'rise'>): readonly FoundShot[] {
+  return rise !== null && rise.above > 1 ? [shotOf(rise.foot, rise.top)] : NONE
 }
 
 /** Readings too old to be the foot of a rise leave at the front, those that are not lower than the new one at the back. */
@@ -85,16 +150,18 @@ function withFoot(feet: readonly Foot[], here: Foot, longest: number): Foot[] {
   let first = 0
   while (first < feet.length && here[1] - (feet[first] as Foot)[1] > longest) first++
   let end = feet.length
-  while (end > first && (feet[end - 1] as Foot)[2] >= here[2]) end--
+  while (end > first && (feet[end - 1] as Foot)[2] > here[2] - TINY) end--
   const kept = feet.slice(first, end)
   kept.push(here)
-  return kept
+  // In a record by the second every other foot is enough; the lowest and the newest stay.
+  return kept.length <= MAX_FEET ? kept : kept.filter((_, k) => k % 2 === 0 || k === kept.length - 1)
 }
 
 /** The last reading that was as low as the lowest, to a quarter of the least rise. */
 function lastFoot(feet: readonly Foot[], least: number): Foot {
+  const low = (feet[0] as Foot)[2]
   let k = feet.length - 2
-  while (k > 0 && !((feet[k] as Foot)[2] <= (feet[0] as Foot)[2] + least / 4)) k--
+  while (k > 0 && (feet[k] as Foot)[2] - low > least / 4 + TINY) k--
   return feet[Math.max(0, k)] as Foot
 }
 
@@ -109,9 +176,6 @@ function shotOf(foot: Foot, top: Foot): FoundShot {
     rise: (top[2] - foot[2]) as WaterContentChange,
   }
 }
-
-/** A rise takes a day at most; with a reading each second its feet are that many. */
-const MAX_FEET = 86401
 
 /** A state that was kept as JSON, checked. */
 export function restoredShotWatch(reader: StateReader): ShotWatchState {

@@ -30,7 +30,7 @@ export type WaterUse =
       /** Standard error of it, from the scatter about the line alone. Unit: L/h. */
       readonly error: Flow
     }
-  | { readonly known: false; readonly reason: string }
+  | { readonly known: false; readonly reason: 'not-falling' | 'few-readings' | 'within-noise' }
 
 /**
  * Water that left the medium in an hour of a dry-down: taken up by plants and evaporated, and drained if drain had not stopped.
@@ -52,8 +52,8 @@ export type WaterUse =
  */
 export function waterUseOfDryDown({ line, substrateVolume }: WaterUseInput): WaterUse {
   const volume = numberIn(substrateVolume, SUBSTRATE, 'substrateVolume')
-  if (!(line.slopePerHour < 0)) return { known: false, reason: 'the water content does not fall' }
-  if (line.readings < 3) return { known: false, reason: 'two readings cannot tell a fall from noise' }
-  if (-line.slopePerHour < 2 * line.slopeError) return { known: false, reason: 'the fall is no larger than its noise' }
+  if (!(line.slopePerHour < 0)) return { known: false, reason: 'not-falling' }
+  if (line.readings < 3) return { known: false, reason: 'few-readings' }
+  if (-line.slopePerHour < 2 * line.slopeError) return { known: false, reason: 'within-noise' }
   return { known: true, use: (-line.slopePerHour * volume) as Flow, error: (line.slopeError * volume) as Flow }
 }

@@ -42,3 +42,19 @@ export const HOUR: Domain = {
   ends: '[]',
   hint: 'count hours from local midnight',
 }
+export const PROBES: Domain = {
+  quantity: 'probes',
+  unit: '1',
+  min: 1,
+  max: 8,
+  ends: '[]',
+  hint: 'give a whole number',
+}
+export const SEEDS: Domain = {
+  quantity: 'number of seeds',
+  unit: '1',
+  min: 1,
+  max: 1000000,
+  ends: '[]',
+  hint: 'give a whole number; fifty show most of what can happen',
+}

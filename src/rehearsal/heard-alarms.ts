@@ -39,7 +39,7 @@ export function earsFor(
     namedFirst,
     hear: (alarms, time) => {
       if (alarms.length === 0 && standing.length === 0) return
-      for (const alarm of alarms) {
+      for (const alarm of new Set(alarms)) {
         if (standing.includes(alarm)) continue
         const right = faults.some((fault) => concerns(fault, time) && names(fault, alarm))
         heard.push({ time, alarm, right })

@@ -1,8 +1,11 @@
+export { carefulPerson, type PersonState } from './careful-person.js'
+export { drawFaults, type FaultDraw } from './draw-faults.js'
 export { explainRehearsal } from './explain-rehearsal.js'
 export type { RehearsalFault } from './fault.js'
 export type { FaultSign } from './fault-signs.js'
 export type { FaultName } from './fault-table.js'
 export type { HeardAlarm } from './heard-alarms.js'
+export { type PlannerState, perfectPlanner } from './perfect-planner.js'
 export type { Rehearsal } from './rehearsal.js'
 export type { RehearsalCourse } from './rehearsal-course.js'
 export { type FaultKind, rehearsalFaults } from './rehearsal-faults.js'
@@ -11,7 +14,9 @@ export type { RehearsalLimits } from './rehearsal-limits.js'
 export { type RehearsalMedium, richardsMedium, storedMedium } from './rehearsal-medium.js'
 export type { RehearsalOutcome } from './rehearsal-outcome.js'
 export { type RehearsalScene, rehearsalScene } from './rehearsal-scene.js'
+export type { RehearsalSummary, RunPlace } from './rehearsal-summary.js'
 export { rehearse } from './rehearse.js'
+export { type ManyRehearsals, rehearseMany } from './rehearse-many.js'
 export type {
   Observation,
   ReceivedReading,
@@ -19,6 +24,7 @@ export type {
   RehearsedController,
   ValveOrder,
 } from './rehearsed-controller.js'
+export { rehearsedWatering } from './rehearsed-watering.js'
 export type { SceneName } from './scene-table.js'
 export type { Opening } from './tally.js'
 export type { RehearsalZone, ZoneGauges } from './zone.js'

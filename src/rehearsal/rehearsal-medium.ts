@@ -57,7 +57,7 @@ export function storedMedium(store: WaterStore): RehearsalMedium {
  * @param container - The container, as `containerFlowRichards1931` takes it; it needs roots.
  * @returns The container with all that a rehearsal asks of it.
  * @throws `DomainError` outside the ranges, `InputError` for impossible roots.
- * @source Richards, L. A. (1931), Physics 1:318-333 [from memory], as in `containerFlowRichards1931`
+ * @source Richards, L. A. (1931), Physics 1:318-333 [not confirmed, source not seen], as in `containerFlowRichards1931`
  * @example
  * ```ts
  * const medium = richardsMedium({

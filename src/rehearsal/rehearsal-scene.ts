@@ -5,10 +5,10 @@ import type { Flow } from '../quantity/generated/flow.js'
 import type { Share } from '../quantity/generated/share.js'
 import type { Volume } from '../quantity/generated/volume.js'
 import type { WaterContent, WaterContentChange } from '../quantity/generated/water-content.js'
-import type { RehearsalLimits } from './rehearsal-limits.js'
+import { checkedLimits, type RehearsalLimits } from './rehearsal-limits.js'
 import { storedMedium } from './rehearsal-medium.js'
 import { SCENE_MEDIA, type SceneMedium, type SceneName } from './scene-table.js'
-import type { RehearsalZone } from './zone.js'
+import { checkedZone, type RehearsalZone } from './zone.js'
 
 /** A ready-made zone with limits, to begin with. */
 export interface RehearsalScene {
@@ -20,6 +20,8 @@ export interface RehearsalScene {
   readonly upper: WaterContent
   /** A shot that suits both. Unit: L. */
   readonly shot: Volume
+  /** What plants and drain take on a usual day. Unit: L. */
+  readonly usualPerDay: Volume
 }
 
 /**
@@ -77,11 +79,21 @@ export function rehearsalScene(medium: SceneName): RehearsalScene {
       opensUntil: 20,
       stressBelow: below(0.14) as WaterContent,
       fullAbove: below(0.005) as WaterContent,
-      believedFrom: below(0.25) as WaterContent,
+      // A container that has dried out is to be believed: only what no medium can hold is not.
+      believedFrom: (Math.round((row.minContent - 0.03) * 1e6) / 1e6) as WaterContent,
       believedTo: below(-0.08) as WaterContent,
     },
     lower: below(0.06) as WaterContent,
     upper: below(0.03) as WaterContent,
     shot: 0.2 as Volume,
+    // Of each shot a share runs past, and one of 120 s fills the line for 5 s.
+    usualPerDay: (Math.round((3 / (1 - row.bypass) / 0.958) * 100) / 100) as Volume,
   }
+}
+
+/** A scene whose zone and limits make sense. */
+export function checkedScene(scene: RehearsalScene): RehearsalScene {
+  checkedZone(scene.zone)
+  checkedLimits(scene.limits)
+  return scene
 }

@@ -37,7 +37,7 @@ const DAY = 86400
  * }
  * const outcome = rehearse({ ...scene, controller: byTheClock, days: 2, seed: 7 })
  * outcome.openings.length // => 24
- * outcome.findings.map((finding) => finding.code) // => ['opened-outside-hours', 'opened-blind', 'stress']
+ * outcome.findings.map((finding) => finding.code) // => ['opened-outside-hours', 'stress']
  * ```
  */
 export function rehearse<State, Input, Output>(rehearsal: Rehearsal<State, Input, Output>): RehearsalOutcome {

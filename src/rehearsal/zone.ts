@@ -7,7 +7,9 @@ import type { Share } from '../quantity/generated/share.js'
 import type { Volume } from '../quantity/generated/volume.js'
 import type { WaterContent, WaterContentChange } from '../quantity/generated/water-content.js'
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
-import { HOUR, LEVEL, WATER } from './domains.js'
+
+import { HOUR, LEVEL, PROBES, WATER } from './domains.js'
+
 import type { RehearsalMedium } from './rehearsal-medium.js'
 
 /**
@@ -112,7 +114,6 @@ const COUNT: Domain = {
   ends: '[]',
   hint: 'give a whole number',
 }
-const PROBES: Domain = { quantity: 'probes', unit: '1', min: 1, max: 8, ends: '[]', hint: 'give a whole number' }
 const FLOW: Domain = {
   quantity: 'flow to a container',
   unit: 'L/h',

@@ -1,7 +1,6 @@
 import type { CatalogueField } from '../catalogue/entry.js'
 import type { KindName } from '../text/generated/kind-types.js'
 import { KINDS } from '../text/generated/kinds.js'
-import { keptUnit as keptUnitOf } from '../text/text-kind.js'
 
 type Numeric = Pick<CatalogueField, 'type' | 'unit'>
 
@@ -27,5 +26,5 @@ export function kindForText(field: Numeric, preferred?: string): KindName | unde
 
 /** The unit in which numbers of a kind are kept; suction is written in kilopascals and kept in centimetres of water. */
 export function keptUnit(kind: KindName): string {
-  return keptUnitOf(KINDS[kind])
+  return KINDS[kind].kept
 }

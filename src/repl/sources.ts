@@ -40,5 +40,5 @@ function workText(work: ListedWork): string {
       ? [work.title, `${work.journal} ${work.volume}:${work.pages}`].filter(Boolean).join(', ')
       : [work.number, work.title].filter(Boolean).join(', ')
   const used = work.usedBy.length > 3 ? `${work.usedBy.length} functions` : work.usedBy.join(', ')
-  return `${[who.join('; '), `(${work.year})`, where].filter(Boolean).join(' ')}${work.fromMemory ? ' [from memory]' : ''}  <- ${used}`
+  return `${[who.join('; '), `(${work.year})`, where].filter(Boolean).join(' ')}${work.notConfirmed ? ' [not confirmed, source not seen]' : ''}  <- ${used}`
 }

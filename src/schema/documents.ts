@@ -25,6 +25,7 @@ import {
   type ShotDocument,
   shotSchema,
 } from './watering-documents.js'
+import { type ZoneDocument, zoneSchema } from './zone-document.js'
 
 /** What each kind of document is once it has been read. */
 export interface DocumentTypes {
@@ -39,6 +40,7 @@ export interface DocumentTypes {
   readonly shot: ShotDocument
   readonly 'plan request': PlanRequestDocument
   readonly plan: PlanDocument
+  readonly zone: ZoneDocument
 }
 
 /** Name of a kind of document. */
@@ -54,6 +56,7 @@ export type DocumentName =
   | 'shot'
   | 'plan request'
   | 'plan'
+  | 'zone'
 
 /** How documents of one kind are read. */
 export interface DocumentKind {
@@ -98,6 +101,7 @@ export const DOCUMENTS: Readonly<Record<DocumentName, DocumentKind>> = {
     schema: planRequestSchema,
   },
   plan: { about: 'A plan of shots for a day with its prediction.', version: 1, migrations: [], schema: planSchema },
+  zone: { about: 'A zone: its containers, probes, place and limits.', version: 1, migrations: [], schema: zoneSchema },
 }
 
 /** Schemas that were built already: building one costs more than reading a document. */

@@ -6,7 +6,7 @@ import { numberIn, wholeNumberIn } from '../quantity/guard.js'
 import type { KindName, KindTypes } from '../text/generated/kind-types.js'
 import { KINDS } from '../text/generated/kinds.js'
 import { parseQuantity } from '../text/parse.js'
-import { keptUnit } from '../text/text-kind.js'
+import { textPattern } from './text-pattern.js'
 
 /** Numbers beyond this are no amount of anything that a grower measures, but a fault or an attack. */
 const LARGEST = 1e12
@@ -22,7 +22,7 @@ export interface FieldFault {
 
 /** The unit in which plain numbers of a kind are meant: its canonical one. */
 export function unitOfNumbers(kind: KindName): string {
-  return keptUnit(KINDS[kind])
+  return KINDS[kind].kept
 }
 
 /** The quantity behind a plain number in the canonical unit, or behind text with a unit. */
@@ -47,7 +47,7 @@ export function quantityField<K extends KindName>(kind: K, about: string, span?:
     ...span,
   }
   return z
-    .union([z.number(), z.string()], { error: () => expected })
+    .union([z.number(), z.string().meta({ pattern: textPattern(kind) })], { error: () => expected })
     .transform((input, context): KindTypes[K] =>
       checked(context, expected, () => numberIn(bounded(quantityFrom(input, kind)), full) as KindTypes[K]),
     )
@@ -66,7 +66,11 @@ export function numberField<N extends number = number>(span: Domain, whole = fal
       (input, context): N =>
         checked(context, expected, () => (whole ? wholeNumberIn : numberIn)(bounded(input), span) as N),
     )
-    .meta({ description: `${span.quantity}; ${expected}`, ...limitsOf(span) })
+    .meta({
+      description: `${span.quantity}; ${expected}`,
+      // JSON Schema has its own word for whole numbers, which a transform hides.
+      ...(whole ? { override: { type: 'integer', ...limitsOf(span) } } : limitsOf(span)),
+    })
 }
 
 /** A short text. */

@@ -20,6 +20,10 @@ export {
   senmlFromReadings,
 } from './senml-readings.js'
 export type { ResolvedSenmlRecord, SenmlRecord } from './senml-record.js'
+export { type CsvColumn, type CsvSeries, type CsvSeriesOptions, seriesFromCsv } from './series-from-csv.js'
+export type { Separator } from './table-form.js'
+export type { DateOrder } from './table-times.js'
+export { type DecodedText, textFromBytes } from './text-from-bytes.js'
 export { readingsFromTidyCsv, type TableOptions, type TableReadings, tidyCsvFromReadings } from './tidy-csv.js'
 export type { ReadingKind, TidyReading } from './tidy-reading.js'
 export type {
@@ -30,3 +34,4 @@ export type {
   ShotDocument,
 } from './watering-documents.js'
 export { type JsonData, writeDocument } from './write-document.js'
+export type { ZoneDocument } from './zone-document.js'

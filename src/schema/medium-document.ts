@@ -131,7 +131,7 @@ const MODELS: Readonly<
       scaleSuction: suction('scale of the suction'),
       n: exponent('exponent n'),
       m: exponent('exponent m'),
-      residualSuction: suction('suction of the residual water'),
+      residualSuction: suction('suction of the residual water').optional(),
     }),
     make: (parameters: FredlundXingParameters) => fredlundXing1994(parameters),
   },

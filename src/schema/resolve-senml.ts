@@ -104,6 +104,16 @@ function resolvedFrom(
   const { vs, vb, vd, ut } = record
   const v = record.v === undefined ? undefined : (base.bv ?? 0) + record.v
   const s = record.s === undefined && base.bs === undefined ? undefined : (base.bs ?? 0) + (record.s ?? 0)
+  // Each addend is finite, and their sum may still not be.
+  for (const [path, sum] of Object.entries({ t: told, v, s }))
+    if (sum !== undefined && sum - sum !== 0)
+      return {
+        path,
+        value: '',
+        problem: 'and its base add up to more than a number can hold',
+        expected: 'a finite sum',
+        hint: 'check the base fields of the pack',
+      }
   const version = base.bver ?? SENML_VERSION
   return {
     n,

@@ -161,5 +161,8 @@ function numberOf(number: string, unit: string, kind: ReadingKind): number {
       `"${unit.slice(0, 40)}" stands with a raw reading`,
       'leave the unit of raw readings empty',
     )
+  // Side by side, `1` and `500 mL` would be one number.
+  if (/^\d/.test(unit) && !/^1 ?\//.test(unit))
+    throw new InputError('unit', `"${unit.slice(0, 40)}" starts with a digit`, 'write the unit alone')
   return readingValue(`${number} ${unit}`, kind)
 }

@@ -1,50 +1,34 @@
 import * as z from 'zod'
 import { waterStore } from '../flow/water-store.js'
-import { checkPlanRequest } from '../irrigation/plan/plan-limits.js'
-import type { DayPlan, DayPlanRequest, PlannedShot } from '../irrigation/plan/plan-request.js'
+import { EMITTERS, VALVE_TIME, WATER_CONTENT } from '../irrigation/domains.js'
+import { inOrder } from '../irrigation/in-order.js'
+import { type DayPlan, type PlannedShot, SHOT_REASONS } from '../irrigation/plan/day-plan.js'
+import { PLAN_CAUSES, PLAN_FINDING_CODES } from '../irrigation/plan/plan-finding.js'
+import { checkPlanRequest, PLAN_DOMAINS } from '../irrigation/plan/plan-limits.js'
+import type { DayPlanRequest } from '../irrigation/plan/plan-request.js'
+import { DROP } from '../irrigation/plan/planning.js'
+import type { DrainWish, Emitters, ValveLimits, ValveRest } from '../irrigation/terms.js'
 import { InputError } from '../quantity/errors.js'
-import type { Duration } from '../quantity/generated/duration.js'
-import type { Flow } from '../quantity/generated/flow.js'
 import type { DrainFraction } from '../quantity/generated/share.js'
-import type { Volume } from '../quantity/generated/volume.js'
-import type { WaterContent, WaterContentChange } from '../quantity/generated/water-content.js'
+import type { KindName } from '../text/generated/kind-types.js'
 import { checked, numberField, quantityField, seriesField, wordField } from './field.js'
-import { findingField } from './finding-field.js'
 import { instantField } from './instant-field.js'
-import { objectField, type UnknownKeys } from './object-field.js'
+import { choiceField, objectField, type UnknownKeys } from './object-field.js'
 
 /** Between what water contents a zone is kept, and what its valve may do. */
-export interface LimitsDocument {
+export interface LimitsDocument
+  extends DrainWish,
+    ValveLimits,
+    ValveRest,
+    Pick<DayPlanRequest, 'refillPoint' | 'fullPoint' | 'overnightDryDown' | 'maxPerShot' | 'maxPerDay'> {
   readonly version: 1
   readonly name?: string
-  /** Water content at which to water again. Unit: m³/m³. */
-  readonly refillPoint: WaterContent
-  /** Water content that a shot must not exceed. Unit: m³/m³. */
-  readonly fullPoint: WaterContent
-  /** Share of the day's water that should drain. Unit: 1. */
-  readonly drainFraction: DrainFraction
-  /** Wanted fall of the water content overnight. Unit: m³/m³. */
-  readonly overnightDryDown?: WaterContentChange
-  /** Shortest time for which the valve may open. Unit: s. */
-  readonly minRunTime: Duration
-  /** Longest time for which the valve may open. Unit: s. */
-  readonly maxRunTime: Duration
-  /** Shortest time from the beginning of one shot to that of the next. Unit: s. */
-  readonly betweenShots: Duration
-  /** Most water in a day. Unit: L. */
-  readonly maxPerDay: Volume
 }
 
 /** The emitters of one container. */
-export interface EmittersDocument {
+export interface EmittersDocument extends Emitters, Pick<DayPlanRequest, 'lineFill'> {
   readonly version: 1
   readonly name?: string
-  /** Emitters in the container. Unit: 1. */
-  readonly emitters: number
-  /** Flow of one emitter. Unit: L/h. */
-  readonly emitterFlow: Flow
-  /** Time until the line is full and all emitters run. Unit: s. */
-  readonly lineFill: Duration
 }
 
 /** A shot, planned or given. */
@@ -65,67 +49,52 @@ const SHARE = {
   hint: 'give a share, zero or more',
 } as const
 
+/** A quantity of a request, in the range and with the hint of the plan's own argument. */
+function planned<K extends KindName>(kind: K, name: keyof typeof PLAN_DOMAINS, about: string) {
+  return quantityField(kind, about, PLAN_DOMAINS[name])
+}
+
 const limitsShape = () => ({
-  refillPoint: quantityField('WaterContent', 'water content at which to water again', {
-    min: 0,
-    max: 1,
-    ends: '()',
-    hint: 'give the water content at which to water again',
-  }),
-  fullPoint: quantityField('WaterContent', 'water content that a shot must not exceed', {
-    min: 0,
-    max: 1,
-    ends: '(]',
-    hint: 'give the water content that a shot must not exceed',
-  }),
-  drainFraction: quantityField('DrainFraction', "share of the day's water that should drain", {
-    min: 0,
-    max: 0.9,
-    ends: '[]',
-    hint: 'at nine tenths of drain nearly all water is lost; ask for less',
-  }),
-  overnightDryDown: quantityField('WaterContentChange', 'wanted fall of the water content overnight', {
-    min: 0,
-    max: 1,
-    ends: '[]',
-    hint: 'give the fall as a positive change',
-  }).optional(),
-  minRunTime: time('shortest time for which the valve may open', 86_400),
-  maxRunTime: time('longest time for which the valve may open', 86_400, '(]'),
-  betweenShots: time('shortest time between the beginnings of two shots', 86_400),
-  maxPerDay: quantityField('Volume', 'most water in a day'),
+  refillPoint: planned('WaterContent', 'refillPoint', 'water content at which to water again'),
+  fullPoint: planned('WaterContent', 'fullPoint', 'water content that a shot must not exceed'),
+  drainFraction: planned('DrainFraction', 'drainFraction', "share of the day's water that should drain"),
+  overnightDryDown: planned(
+    'WaterContentChange',
+    'overnightDryDown',
+    'wanted fall of the water content overnight',
+  ).optional(),
+  minRunTime: planned('Duration', 'minRunTime', 'shortest time for which the valve may open'),
+  maxRunTime: planned('Duration', 'maxRunTime', 'longest time for which the valve may open'),
+  minRest: planned('Duration', 'minRest', 'shortest time from the end of one opening to the start of the next'),
+  maxPerShot: planned('Volume', 'maxPerShot', 'most water in one shot').optional(),
+  maxPerDay: planned('Volume', 'maxPerDay', 'most water in a day'),
 })
 
 const emittersShape = () => ({
-  emitters: numberField(
-    { quantity: 'emitters', unit: '1', min: 1, max: 1000, ends: '[]', hint: 'count those in one container' },
-    true,
-  ),
-  emitterFlow: quantityField('Flow', 'flow of one emitter', {
-    min: 0,
-    max: Infinity,
-    ends: '()',
-    hint: 'give the measured flow of one emitter',
-  }),
-  lineFill: time('time until all emitters run', 3600),
+  emitters: numberField(EMITTERS),
+  emitterFlow: planned('Flow', 'emitterFlow', 'flow of one emitter'),
+  lineFill: planned('Duration', 'lineFill', 'time until all emitters run'),
 })
 
 const shotShape = () => ({
   time: instantField('when it begins'),
   volume: quantityField('Volume', 'water for the container'),
   perEmitter: quantityField('Volume', 'water from each emitter'),
-  runTime: time('how long the valve is open', 86_400),
-  reason: wordField('why now, and why so much', 1000),
+  runTime: quantityField('Duration', 'how long the valve is open', VALVE_TIME),
+  reason: choiceField('why now', SHOT_REASONS),
+  waterContent: quantityField('WaterContent', 'water content just before it', WATER_CONTENT),
 })
 
-function time(about: string, max: number, ends: '[]' | '(]' = '[]') {
-  return quantityField('Duration', about, {
-    min: 0,
-    max,
-    ends,
-    hint: `give ${ends === '(]' ? 'more than zero' : 'zero or more'}`,
-  })
-}
+const findingShape = () => ({
+  code: choiceField('name for programs', PLAN_FINDING_CODES),
+  level: choiceField('how much it matters', ['note', 'caution', 'danger']),
+  about: wordField('which argument'),
+  reached: z.number().optional(),
+  wanted: z.number().optional(),
+  unit: choiceField('unit of both', ['m³/m³', 'L', '1']).optional(),
+  because: choiceField('what stands in the way', PLAN_CAUSES).optional(),
+  time: instantField('the moment').optional(),
+})
 
 const head = () => ({ version: z.literal(1), name: wordField('name for people').optional() })
 
@@ -133,10 +102,8 @@ const head = () => ({ version: z.literal(1), name: wordField('name for people').
 export function limitsSchema(unknownKeys: UnknownKeys) {
   return objectField({ ...head(), ...limitsShape() }, unknownKeys).transform((limits, context) =>
     checked(context, 'limits that agree', () => {
-      if (limits.refillPoint >= limits.fullPoint)
-        throw new InputError('refillPoint', 'is not below the full point', 'give a lower refill point')
-      if (limits.minRunTime > limits.maxRunTime)
-        throw new InputError('minRunTime', 'is longer than the longest run time', 'give a shorter one')
+      inOrder('refillPoint', limits.refillPoint, 'fullPoint', limits.fullPoint)
+      inOrder('minRunTime', limits.minRunTime, 'maxRunTime', limits.maxRunTime + DROP)
       return limits
     }),
   )
@@ -165,7 +132,7 @@ export function planSchema(unknownKeys: UnknownKeys) {
         false,
         MOST_STEPS,
       ),
-      content: series('predicted water content', 'm³/m³', 1),
+      waterContent: series('predicted water content', 'm³/m³', 1),
       drain: series('predicted drain in each step', 'L', Infinity),
       applied: quantityField('Volume', 'water given'),
       drained: quantityField('Volume', 'predicted drain'),
@@ -173,13 +140,14 @@ export function planSchema(unknownKeys: UnknownKeys) {
       drainFraction: numberField<DrainFraction>(SHARE),
       shotDrainFraction: numberField<DrainFraction>(SHARE),
       overnightDryDown: quantityField('WaterContentChange', 'predicted fall overnight'),
-      compromises: z.array(findingField(unknownKeys)).max(1000),
+      findings: z.array(objectField(findingShape(), unknownKeys)).max(MOST_SHOTS),
+      caution: wordField('what must hold before anything acts on it', 1000),
     },
     unknownKeys,
   ).transform((plan, context) =>
     checked(context, 'one entry a step', () => {
-      if (plan.content.length !== plan.time.length || plan.drain.length !== plan.time.length)
-        throw new InputError('content and drain', 'have other lengths than time', 'give one entry for each step')
+      if (plan.waterContent.length !== plan.time.length || plan.drain.length !== plan.time.length)
+        throw new InputError('waterContent and drain', 'have other lengths than time', 'give one entry for each step')
       return plan
     }),
   )
@@ -193,12 +161,7 @@ export function planRequestSchema(unknownKeys: UnknownKeys) {
     {
       version: z.literal(1),
       start: instantField('beginning of the plan'),
-      step: quantityField('Duration', 'length of one step', {
-        min: 30,
-        max: 3600,
-        ends: '[]',
-        hint: 'plan in steps of half a minute to an hour',
-      }),
+      step: planned('Duration', 'step', 'length of one step'),
       demand: steps('water that the plants take in each step', 'L'),
       container: objectField(
         {
@@ -206,11 +169,11 @@ export function planRequestSchema(unknownKeys: UnknownKeys) {
           containerCapacity: quantityField('WaterContent', 'water content above which water drains'),
           minContent: quantityField('WaterContent', 'water content below which plants get nothing'),
           bypass: quantityField('Share', 'share of a shot that passes by the medium'),
-          drainLag: time('time in which drain falls to about a third', 86_400, '(]'),
+          drainLag: quantityField('Duration', 'time in which drain falls to about a third', VALVE_TIME),
         },
         unknownKeys,
       ),
-      content: quantityField('WaterContent', 'water content at the start'),
+      waterContent: planned('WaterContent', 'waterContent', 'water content at the start'),
       firstShot: instantField('no shot begins earlier'),
       lastShot: instantField('no shot begins later'),
       trigger: z.discriminatedUnion('by', [

@@ -3,7 +3,7 @@ import { InputError } from '../quantity/errors.js'
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
 import type { KindName, KindTypes } from './generated/kind-types.js'
 import { kindNamed } from './kind-named.js'
-import { keptUnit, shownNumber, type TextUnit } from './text-kind.js'
+import { shownNumber, type TextUnit } from './text-kind.js'
 
 /** How a quantity is written. */
 export interface TextStyle {
@@ -41,7 +41,7 @@ const DIGITS: Domain = {
  * @param style - Unit and rounding.
  * @returns Number, space, unit.
  * @throws `InputError` for a unit that the kind does not list, `DomainError` for a value that is not finite.
- * @source JCGM 100:2008, 7.2.6 [from memory]
+ * @source JCGM 100:2008, 7.2.6 [not confirmed, source not seen]
  * @example
  * ```ts
  * formatQuantity(litres(0.39706), 'Volume', { unit: 'mL', uncertainty: 0.004 }) // => '397.1 mL'
@@ -55,7 +55,7 @@ export function formatQuantity<K extends KindName>(value: KindTypes[K], kind: K,
     value,
     {
       quantity: kind,
-      unit: keptUnit(about),
+      unit: about.kept,
       min: -Infinity,
       max: Infinity,
       ends: '()',

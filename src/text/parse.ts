@@ -1,5 +1,4 @@
 import { InputError } from '../quantity/errors.js'
-import { pF } from '../quantity/p-f.js'
 import type { KindName, KindTypes } from './generated/kind-types.js'
 import { kindNamed } from './kind-named.js'
 import { nearUnit } from './near-unit.js'
@@ -40,7 +39,7 @@ export function parseQuantity<K extends KindName>(text: string, kind: K): KindTy
   if (typeof text !== 'string') throw refusal(kind, about, String(typeof text), 'is not text')
   const written = text.length > LONGEST ? '' : text.normalize('NFC').replace(/−/g, '-').trim()
   const suction = kind === 'SuctionHead' ? /^pF\s*([+-]?(?:\d+\.?\d*|\.\d+))$/.exec(written) : null
-  if (suction) return pF(Number(suction[1])) as KindTypes[K]
+  if (suction) return about.make(10 ** Number(suction[1])) as KindTypes[K]
   const parts = about.compound ? written.match(PARTS) : null
   if (parts !== null && parts.length > 1 && parts.join('') === written)
     return about.make(sumOf(parts, kind, about, text)) as KindTypes[K]

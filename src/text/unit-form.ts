@@ -1,7 +1,7 @@
-/** Other spellings with the symbols they stand for: those taken letter for letter, and those taken in any case, in small letters. */
+/** Other spellings with the symbols they stand for: those taken letter for letter, and the roots of those taken in any case. */
 export interface Spellings {
-  readonly letters: Readonly<Record<string, string>>
-  readonly words: Readonly<Record<string, string>>
+  readonly letters: Readonly<Record<string, string | undefined>>
+  readonly words: Readonly<Record<string, string | undefined>>
 }
 
 /**
@@ -29,35 +29,36 @@ export function formOf(unit: string, spellings: Spellings): string {
 function plain(unit: string): string {
   return unit
     .replace(/μ|\bu(?=(?:mol|mho|S|m)\b)/g, 'µ')
-    .replace(/[⁰¹²³⁴-⁹]/g, (digit) => String('⁰¹²³⁴⁵⁶⁷⁸⁹'.indexOf(digit)))
-    .replace(/⁻/g, '-')
-    .replace(/\^/g, '')
-    .replace(/[·⋅×*\s]+/g, ' ')
-    .replace(/\.(?=\S)/g, ' ')
+    .replace(/[⁰¹²³⁴-⁹⁻^]/g, (sign) => '0123456789-'['⁰¹²³⁴⁵⁶⁷⁸⁹⁻'.indexOf(sign)] ?? '')
+    .replace(/[·⋅×*.\s]+/g, ' ')
     .replace(/\((\+|c)\)/g, '$1')
-    .replace(/° (?=[CF]$)/, '°')
-    .replace(/ ?\/ ?/g, '/')
+    .replace(/ ?(\/) ?|(°) (?=[CF]$)/g, '$1$2')
     .trim()
+}
+
+/** A word in small letters, in British spelling and without the s of a plural. */
+export function rootOf(word: string): string {
+  return word
+    .toLowerCase()
+    .replace(/(met|lit)er/, '$1re')
+    .replace(/(..)s$/, '$1')
 }
 
 /** The symbol that a spelling stands for; a text that is no spelling stands for itself. */
 function symbolOf(text: string, { letters, words }: Spellings): string {
-  if (Object.hasOwn(letters, text)) return letters[text] as string
-  const small = text.toLowerCase()
-  return Object.hasOwn(words, small) ? (words[small] as string) : text
+  return letters[text] ?? words[rootOf(text)] ?? text
 }
 
 /** Units that stand side by side; `US gal` is one. */
 function parts(text: string, { letters, words }: Spellings): string[] {
-  return Object.hasOwn(letters, text) || Object.hasOwn(words, text.toLowerCase()) ? [text] : text.split(' ')
+  return letters[text] || words[rootOf(text)] ? [text] : text.split(' ')
 }
 
 function factors(text: string, over: string[], under: string[], spellings: Spellings): void {
   for (const part of parts(text, spellings)) {
-    const [, base = part, power = ''] = /^(\D.*?)(-?\d)$/.exec(part) ?? []
+    const [, base = part, minus, power = ''] = /^(\D.*?)(-?)(\d)$/.exec(part) ?? []
     if (part === '') continue
-    const symbol = symbolOf(base, spellings)
-    const list = power.startsWith('-') ? under : over
-    list.push(`${plain(symbol).replace(/ /g, '_')}${power.replace(/^-/, '').replace(/^1$/, '')}`)
+    const symbol = plain(symbolOf(base, spellings)).replace(/ /g, '_')
+    ;(minus ? under : over).push(power === '1' ? symbol : symbol + power)
   }
 }

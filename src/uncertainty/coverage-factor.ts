@@ -1,6 +1,7 @@
 import { studentTwoSided } from '../numerics/student-t.js'
 import type { Domain } from '../quantity/domain.js'
 import { numberIn } from '../quantity/guard.js'
+import { optionsOf } from '../quantity/options-of.js'
 
 /** What decides how many standard uncertainties make an interval. */
 export interface CoverageInput {
@@ -48,7 +49,8 @@ export function checkConfidence(confidence: number): number {
  * coverageFactor({ confidence: 0.99, degreesOfFreedom: 16 }) // => 2.92
  * ```
  */
-export function coverageFactor({ confidence, degreesOfFreedom }: CoverageInput): number {
+export function coverageFactor(input: CoverageInput): number {
+  const { confidence, degreesOfFreedom } = optionsOf(input)
   const p = checkConfidence(confidence)
   return studentTwoSided(
     p,

@@ -1,6 +1,7 @@
 import { studentTwoSided } from '../numerics/student-t.js'
 import { InputError } from '../quantity/errors.js'
 import type { Finding } from '../quantity/finding.js'
+import { requireObject } from '../quantity/require-object.js'
 import { checkConfidence } from './coverage-factor.js'
 import { sensitivity } from './sensitivity.js'
 import { type Correlation, checkInputs, correlationFactor, type UncertainInputs } from './uncertain-input.js'
@@ -79,6 +80,7 @@ const BEND = 0.1
  * ```
  */
 export function propagateFirstOrder<V extends Record<string, number>>(input: FirstOrderInput<V>): UncertainResult {
+  requireObject(input, 'input')
   const { of, confidence = 0.95 } = input
   const p = checkConfidence(confidence)
   const checked = checkInputs(input.inputs, input.correlations)

@@ -4,6 +4,7 @@ import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { Finding } from '../quantity/finding.js'
 import { wholeNumberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { checkConfidence } from './coverage-factor.js'
 import { draw } from './draw.js'
 import type { FirstOrderInput } from './propagate-first-order.js'
@@ -87,6 +88,7 @@ const DRAWS: Domain = {
  * ```
  */
 export function propagateMonteCarlo<V extends Record<string, number>>(input: MonteCarloInput<V>): DrawnResult {
+  requireObject(input, 'input')
   const { of, confidence = 0.95 } = input
   const p = checkConfidence(confidence)
   const draws = wholeNumberIn(input.draws ?? 100000, DRAWS, 'draws')

@@ -4,6 +4,7 @@ import type { Pressure } from '../quantity/generated/pressure.js'
 import type { Salinity } from '../quantity/generated/salinity.js'
 import type { Temperature } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
+import { optionsOf } from '../quantity/options-of.js'
 import type { Validity } from '../quantity/validity.js'
 
 const TEMPERATURE: Domain = {
@@ -92,7 +93,7 @@ export const validityBensonKrause1984: Validity = {
  * ```
  */
 export function oxygenSaturationBensonKrause1984(water: AeratedWater): OxygenConcentration {
-  const t = numberIn(water.temperature, TEMPERATURE, 'temperature')
+  const t = numberIn(optionsOf(water).temperature, TEMPERATURE, 'temperature')
   const pressure = numberIn(water.pressure ?? ATMOSPHERE, PRESSURE, 'pressure') / ATMOSPHERE
   const salinity = numberIn(water.salinity ?? 0, SALINITY, 'salinity')
   const x = 1 / (t + 273.15)
@@ -126,6 +127,6 @@ export function oxygenSaturationBensonKrause1984(water: AeratedWater): OxygenCon
  * ```
  */
 export function oxygenShareOfSaturation(sample: AeratedWaterSample): OxygenSaturation {
-  return (numberIn(sample.concentration, CONCENTRATION, 'concentration') /
+  return (numberIn(optionsOf(sample).concentration, CONCENTRATION, 'concentration') /
     oxygenSaturationBensonKrause1984(sample)) as OxygenSaturation
 }

@@ -3,6 +3,7 @@ import type { WaterDensity } from '../quantity/generated/density.js'
 import type { Permittivity } from '../quantity/generated/permittivity.js'
 import type { Temperature } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
+import { optionsOf } from '../quantity/options-of.js'
 import type { Validity } from '../quantity/validity.js'
 
 const TEMPERATURE: Domain = {
@@ -87,7 +88,7 @@ export const validityIapwsR8: Validity = {
  * ```
  */
 export function waterPermittivityIapwsR8(water: WaterState): Permittivity {
-  const kelvins = numberIn(water.temperature, TEMPERATURE, 'temperature') + 273.15
+  const kelvins = numberIn(optionsOf(water).temperature, TEMPERATURE, 'temperature') + 273.15
   const density = numberIn(water.density, DENSITY, 'density') * 1000
   const reduced = density / CRITICAL_DENSITY
   const inverse = CRITICAL_TEMPERATURE / kelvins

@@ -4,9 +4,10 @@ import type { Duration } from '../quantity/generated/duration.js'
 import type { WaterContentChange } from '../quantity/generated/water-content.js'
 import { checkReadings } from '../record/check-readings.js'
 import { estimateNoise } from '../record/estimate-noise.js'
-import { type FoundShot, findShots } from '../record/find-shots.js'
+import { findShots } from '../record/find-shots.js'
 import { combineFlags, countFlags, type FlagCounts, QUALITY } from '../record/flags.js'
 import { flatLineLimits } from '../record/flat-line-limits.js'
+import type { FoundShot } from '../record/watch-shots.js'
 import type { DescribedProbe, Zone } from './zone.js'
 import { firstAt, type ZoneWindow } from './zone-window.js'
 
@@ -33,6 +34,11 @@ export function maxStepOf(zone: Zone): Duration {
   return Math.min(86400, 2.2 * zone.readingStep) as Duration
 }
 
+/** The rise of one shot takes no longer. */
+export function maxRiseTimeOf(zone: Zone): Duration {
+  return Math.min(86400, Math.max(1800, 4 * zone.readingStep)) as Duration
+}
+
 /** Tests the readings of a probe and finds the shots in those that can be trusted. */
 export function checkProbe(zone: Zone, window: ZoneWindow, position: number): CheckedProbe {
   const probe = zone.probes[position] as DescribedProbe
@@ -55,7 +61,7 @@ export function checkProbe(zone: Zone, window: ZoneWindow, position: number): Ch
     time,
     content,
     minRise: zone.limits.minRise as WaterContentChange,
-    maxRiseTime: Math.min(86400, Math.max(1800, 4 * zone.readingStep)) as Duration,
+    maxRiseTime: maxRiseTimeOf(zone),
     maxStep: maxStepOf(zone),
   })
   const first = firstAt(time, day.from)

@@ -1,6 +1,7 @@
 import { cropET, waterUsePerPlant } from '../demand/crop/crop-et.js'
 import { dailyReferenceETFao56 } from '../demand/reference/daily-reference-et-fao56.js'
 import { explainWeatherFinding } from '../demand/reference/weather-doubts.js'
+import { dayOfCivilDate } from '../numerics/civil-date.js'
 import { attempt } from '../quantity/attempt.js'
 import type { DayOfYear } from '../quantity/calendar.js'
 import type { DailyRadiation } from '../quantity/generated/daily-radiation.js'
@@ -75,8 +76,8 @@ function medianStep(time: Float64Array): number {
 }
 
 function dayOfYearOf(date: string): DayOfYear {
-  const year = Number(date.slice(0, 4))
-  return (Math.round((Date.parse(`${date}T00:00Z`) - Date.UTC(year, 0, 1)) / 86400000) + 1) as DayOfYear
+  const [year, month, day] = date.split('-').map(Number) as [number, number, number]
+  return (dayOfCivilDate(year, month, day) - dayOfCivilDate(year, 1, 1) + 1) as DayOfYear
 }
 
 function meanOf(list: Float64Array): number {

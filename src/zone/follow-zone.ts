@@ -4,7 +4,7 @@ import { type LocalDay, localDayOf } from './local-day.js'
 import { reviewWindow } from './review-day.js'
 import type { Zone } from './zone.js'
 import type { ZoneDay } from './zone-day.js'
-import { NO_MEMORY, type ZoneMemory } from './zone-memory.js'
+import { noMemory, type ZoneMemory } from './zone-memory.js'
 import type { Missable, ZoneEntry, ZoneRecord } from './zone-record.js'
 import { isLater, LOOK_BACK, windowOf } from './zone-window.js'
 
@@ -78,7 +78,7 @@ const EMPTY: KeptRows = { full: [], open: [] }
 export function followZone(zone: Zone): ZoneFollower {
   const checked = checkZone(zone)
   return {
-    start: { day: null, reading: EMPTY, climate: EMPTY, watering: EMPTY, outOfOrder: [], memory: NO_MEMORY },
+    start: { day: null, reading: EMPTY, climate: EMPTY, watering: EMPTY, outOfOrder: [], memory: noMemory() },
     step: (state, input) => {
       const rows = state[input.kind]
       const last = lastTime(rows)

@@ -10,11 +10,13 @@ export {
   type ZoneFollowState,
 } from './follow-zone.js'
 export type { Known } from './known.js'
-export type { NightDryDown } from './last-night.js'
+export type { NightDryDown, ShotFree } from './last-night.js'
 export type { DayLight } from './light-of-day.js'
 export type { LocalDay } from './local-day.js'
 export { type ProposeDayInput, type ProposedDay, type ProposedShot, proposeDay } from './propose-day.js'
+export { type ReportSection, type ReportZoneInput, reportZone } from './report-zone.js'
 export { type ReviewDayInput, type ReviewZoneInput, reviewDay, reviewZone, type ZoneReview } from './review-zone.js'
+export { type TrustedReadings, trustedReadings } from './trusted-readings.js'
 export type { WaterBalance } from './water-balance.js'
 export type {
   DescribedProbe,

@@ -1,3 +1,4 @@
+import { civilDateText, dayOfCivilDate } from '../numerics/civil-date.js'
 import type { LocalOffset } from '../record/local-time.js'
 
 /** A local day: its date, its first moment and the first moment of the next. */
@@ -10,7 +11,7 @@ export interface LocalDay {
 const DAY = 86400
 
 /** How far local clocks are ahead of universal time at a moment, in seconds. */
-export function aheadAt(clock: readonly LocalOffset[], time: number): number {
+function aheadAt(clock: readonly LocalOffset[], time: number): number {
   let ahead = clock[0]?.ahead ?? 0
   for (const offset of clock) if (time >= offset.from) ahead = offset.ahead
   return ahead
@@ -19,24 +20,22 @@ export function aheadAt(clock: readonly LocalOffset[], time: number): number {
 /** The local day in which a moment lies. */
 export function localDayOf(clock: readonly LocalOffset[], time: number): LocalDay {
   const day = Math.floor((time + aheadAt(clock, time)) / DAY)
-  return { date: dateOf(day), from: midnight(clock, day), to: midnight(clock, day + 1) }
+  return { date: civilDateText(day), from: midnight(clock, day), to: midnight(clock, day + 1) }
 }
 
 /** The local day of a date such as `2026-05-19`, or undefined for a date that does not exist. */
 export function localDayOfDate(clock: readonly LocalOffset[], date: string): LocalDay | undefined {
   if (!/^\d{4}-\d\d-\d\d$/.test(date)) return undefined
-  const day = Math.round(Date.parse(`${date}T00:00Z`) / 1000 / DAY)
-  if (Number.isNaN(day) || dateOf(day) !== date) return undefined
+  const day = dayOfCivilDate(Number(date.slice(0, 4)), Number(date.slice(5, 7)), Number(date.slice(8)))
+  if (civilDateText(day) !== date) return undefined
   return { date, from: midnight(clock, day), to: midnight(clock, day + 1) }
 }
 
 /** The clock on the wall, as `07:10`. */
 export function wallClock(clock: readonly LocalOffset[], time: number): string {
-  return new Date((time + aheadAt(clock, time)) * 1000).toISOString().slice(11, 16)
-}
-
-function dateOf(day: number): string {
-  return new Date(day * DAY * 1000).toISOString().slice(0, 10)
+  const minutes = Math.floor((time + aheadAt(clock, time)) / 60)
+  const two = (n: number) => String(n).padStart(2, '0')
+  return `${two(Math.floor(minutes / 60) - 24 * Math.floor(minutes / 1440))}:${two(minutes - 60 * Math.floor(minutes / 60))}`
 }
 
 /** The first moment of a local day; where the clock skips midnight, the moment of the change. */

@@ -1,4 +1,6 @@
 import { demandCourse } from '../irrigation/plan/demand-course.js'
+import { explainPlanFinding } from '../irrigation/plan/explain-plan-finding.js'
+import { explainPlannedShot } from '../irrigation/plan/explain-planned-shot.js'
 import { planDay } from '../irrigation/plan/plan-day.js'
 import { attempt } from '../quantity/attempt.js'
 import type { Instant } from '../quantity/calendar.js'
@@ -35,8 +37,10 @@ export interface ProposedDay {
   readonly date: string
   /** Water that the plants of a container are expected to use. Unit: L. */
   readonly expectedUse: number
-  /** What that rests on. */
-  readonly useFrom: 'water balance' | 'climate'
+  /** What that rests on: what was learned from the days so far, or the last day alone. */
+  readonly useFrom: 'days so far' | 'water balance' | 'climate'
+  /** Holds nine of ten outcomes, where it was learned; the smaller use first. Unit: L. */
+  readonly useBand90?: readonly [number, number]
   /** Where the light over the day comes from: that of the reviewed day. */
   readonly lightFrom: ZoneDay['light']['source']
   readonly shots: readonly ProposedShot[]
@@ -76,8 +80,8 @@ const DRAIN_LAG = 900 as Duration
  * A proposal is advice and not an order. Whatever opens a valve must hold limits of its own: a longest run time, a most per day, a leak
  * check, and a safe state when readings are missing. Without a probe that can be trusted nothing is proposed.
  *
- * @procedure Expects the use of the day, from its water balance or else from its climate, with its light; plans shots from the level at its
- * end with `planDay`; compares them with those of the day.
+ * @procedure Expects the use that the days so far have taught, until seven are known that of the day by its water balance or else by its
+ * climate, with the light of the day; plans shots from the level at its end with `planDay`; compares them with those of the day.
  * @param input - Zone and reviewed day.
  * @returns The proposal with what differs from the day, or the reason why there is none.
  * @throws `DomainError` for a number of the zone outside its range, `InputError` for parts that contradict each other.
@@ -118,25 +122,19 @@ export function proposeDay(input: ProposeDayInput): Known<ProposedDay> {
   return planned(zone, day, day.level.value, next, use)
 }
 
-/** The use to expect: that of the water balance, unless its drain cannot be believed; else that of the climate. */
-function expectedUse({
-  balance,
-  climate,
-  findings,
-}: ZoneDay): Pick<ProposedDay, 'expectedUse' | 'useFrom'> | undefined {
+type ExpectedUse = Pick<ProposedDay, 'expectedUse' | 'useFrom' | 'useBand90'>
+
+/** The use to expect: what the days so far have taught; until then that of the water balance, or of the climate where its drain cannot be believed. */
+function expectedUse({ balance, climate, findings, nextUse }: ZoneDay): ExpectedUse | undefined {
+  if (nextUse.known && nextUse.use > 0)
+    return { expectedUse: nextUse.use, useFrom: 'days so far', useBand90: [nextUse.band90[0], nextUse.band90[1]] }
   const silent = findings.some(({ code }) => code === 'drain-gauge-silent')
   const measured = balance.use.known && balance.use.value > 0 ? balance.use.value : undefined
   if (measured !== undefined && !(silent && climate.known)) return { expectedUse: measured, useFrom: 'water balance' }
   return climate.known ? { expectedUse: climate.value.perContainer, useFrom: 'climate' } : undefined
 }
 
-function planned(
-  zone: Zone,
-  day: ZoneDay,
-  level: ZoneLevel,
-  next: LocalDay,
-  use: Pick<ProposedDay, 'expectedUse' | 'useFrom'>,
-): Known<ProposedDay> {
+function planned(zone: Zone, day: ZoneDay, level: ZoneLevel, next: LocalDay, use: ExpectedUse): Known<ProposedDay> {
   const { limits, container, emitters } = zone
   const { light } = day
   const steps = Math.round((next.to - next.from) / LIGHT_STEP)
@@ -159,7 +157,7 @@ function planned(
         bypass: BYPASS,
         drainLag: DRAIN_LAG,
       },
-      content: Math.min(fullPoint, level.mean) as WaterContent,
+      waterContent: Math.min(fullPoint, level.mean) as WaterContent,
       refillPoint: refillPoint as WaterContent,
       fullPoint: fullPoint as WaterContent,
       drainFraction: limits.drainFraction,
@@ -170,7 +168,7 @@ function planned(
       lineFill: emitters.lineFill,
       minRunTime: limits.minRunTime,
       maxRunTime: limits.maxRunTime,
-      betweenShots: limits.minRest,
+      minRest: limits.minRest,
       maxPerDay: limits.maxPerDay,
       trigger: { by: 'level' },
     }),
@@ -181,19 +179,19 @@ function planned(
     date: next.date,
     ...use,
     lightFrom: light.source,
-    shots: plan.shots.map(({ time, volume, perEmitter, runTime, reason }) => ({
-      time,
-      volume,
-      perEmitter,
-      runTime,
-      reason,
+    shots: plan.shots.map((shot) => ({
+      time: shot.time,
+      volume: shot.volume,
+      perEmitter: shot.perEmitter,
+      runTime: shot.runTime,
+      reason: explainPlannedShot(shot),
     })),
     given: plan.applied,
     drained: plan.drained,
     drainFraction: plan.drainFraction,
     time: Array.from(plan.time),
-    content: Array.from(plan.content),
-    compromises: plan.compromises,
+    content: Array.from(plan.waterContent),
+    compromises: plan.findings.map(explainPlanFinding),
   }
   return known({ ...proposal, differences: differencesOf(day, proposal) })
 }

@@ -1,10 +1,15 @@
 import { rootTemperatureBand } from '../irrigation/root-zone/root-temperature-band.js'
 import type { Temperature } from '../quantity/generated/temperature.js'
+import type { WaterContent } from '../quantity/generated/water-content.js'
+import { waterUseOfNextDay } from '../record/forecast/forecast-daily-use.js'
+import type { LevelState } from '../record/forecast/level-state.js'
+import { timeUntilLevel } from '../record/forecast/time-until-level.js'
 import { answersOf, compareAnswers, isIn, openingsOf, type ShotAnswers } from './answers-to-shots.js'
 import { type CheckedProbe, checkProbe } from './check-probe.js'
 import { type ClimateDemand, climateDemand } from './climate-demand.js'
 import { type Known, known, unknown } from './known.js'
 import { longestShotFree, nightOf } from './last-night.js'
+import { learnDrying, learnUse } from './learn.js'
 import { lightOfDay } from './light-of-day.js'
 import { type Candidate, drainedLevel, fallenAway, levelOfZone } from './probe-days.js'
 import { lateLevel, type WaterBalance, waterBalance } from './water-balance.js'
@@ -17,6 +22,13 @@ import { firstAt, type ZoneWindow } from './zone-window.js'
 
 /** Beyond these shares of the climate's, a use is doubted: common practice, no source. */
 const BELIEVED_USE = { min: 0.6, max: 1.6 }
+
+/** With these a water balance is not learned from. */
+const NOT_LEARNED: readonly string[] = ['drain-gauge-silent', 'more-drain-than-given', 'negative-use']
+
+function ownOf<T>(record: Readonly<Record<string, T>>, name: string): T | undefined {
+  return Object.hasOwn(record, name) ? record[name] : undefined
+}
 
 /** Reviews one day of a zone from its window, and gives what the next day should remember. */
 export function reviewWindow(zone: Zone, window: ZoneWindow, memory: ZoneMemory): { day: ZoneDay; memory: ZoneMemory } {
@@ -35,6 +47,7 @@ export function reviewWindow(zone: Zone, window: ZoneWindow, memory: ZoneMemory)
   const light = lightOfDay(zone, window.climate, day)
   const rootTemperature = rootZone(window)
   const free = longestShotFree(window, checked, openings)
+  const drying = checked.map((probe) => learnDrying(zone, window, probe, ownOf(memory.drying, probe.name)))
   const probes = checked.map((probe, p): ProbeDay => {
     const last = judged.candidates[p]?.last
     const own = limits.get(probe.name)
@@ -51,9 +64,16 @@ export function reviewWindow(zone: Zone, window: ZoneWindow, memory: ZoneMemory)
       limits: own === undefined ? unknown('not-used') : known(own),
       night: free.known ? nightOf(zone, window, probe, free.value) : free,
       last: last === undefined ? unknown('no-late-reading') : known(last),
+      refill:
+        own === undefined
+          ? { known: false, reason: 'not-used' }
+          : timeUntilLevel({ state: drying[p] as LevelState, level: own.refillPoint as WaterContent }),
       used: own !== undefined,
     }
   })
+  const balanced = balanceFindings(balance, climate, memory, day.to)
+  const believed = !balanced.some(({ code }) => NOT_LEARNED.includes(code))
+  const use = learnUse(memory.use, balance, light, believed)
   const findings: ZoneFinding[] = [
     ...judged.findings,
     ...answerFindings(probes),
@@ -64,7 +84,7 @@ export function reviewWindow(zone: Zone, window: ZoneWindow, memory: ZoneMemory)
     ...(window.outOfOrder.length > 0
       ? [{ code: 'readings-out-of-order', level: 'caution', count: window.outOfOrder.length } as const]
       : []),
-    ...balanceFindings(balance, climate, memory, day.to),
+    ...balanced,
     ...(climate.known ? climate.value.findings : []),
     ...(light.source === 'assumed' ? [{ code: 'light-assumed', level: 'caution' } as const] : []),
     ...rootFindings(rootTemperature),
@@ -80,10 +100,12 @@ export function reviewWindow(zone: Zone, window: ZoneWindow, memory: ZoneMemory)
       medium,
       probes,
       gaps: checked.flatMap((probe) => gapsOf(zone, window, probe)),
+      shotFree: free,
       level,
       balance,
       openings: openings.filter((time) => isIn(day, time)),
       climate,
+      nextUse: waterUseOfNextDay({ state: use }),
       rootTemperature,
       findings,
     },
@@ -97,6 +119,8 @@ export function reviewWindow(zone: Zone, window: ZoneWindow, memory: ZoneMemory)
           }),
         ),
       },
+      drying: Object.fromEntries(checked.map(({ name }, p) => [name, drying[p] as LevelState])),
+      use,
       lastDrain: balance.drained.known && balance.drained.value > 0 ? day.to : memory.lastDrain,
     },
   }

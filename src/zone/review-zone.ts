@@ -1,10 +1,10 @@
 import { InputError } from '../quantity/errors.js'
 import { checkZone } from './checked-zone.js'
-import { localDayOf, localDayOfDate } from './local-day.js'
+import { type LocalDay, localDayOf, localDayOfDate } from './local-day.js'
 import { reviewWindow } from './review-day.js'
 import type { Zone } from './zone.js'
 import type { ZoneDay } from './zone-day.js'
-import { NO_MEMORY, type ZoneMemory } from './zone-memory.js'
+import { noMemory, type ZoneMemory } from './zone-memory.js'
 import type { ZoneRecord } from './zone-record.js'
 import { columnsOfRecord, firstAt, windowOf } from './zone-window.js'
 
@@ -74,7 +74,7 @@ export function reviewZone(input: ReviewZoneInput): ZoneReview {
   const last = input.until === undefined ? undefined : dayOfDate(zone, input.until)
   const columns = columnsOfRecord(zone, input.record)
   const days: ZoneDay[] = []
-  let memory = input.memory ?? NO_MEMORY
+  let memory = input.memory ?? noMemory()
   let i = 0
   while (i < columns.time.length) {
     const day = localDayOf(clock, columns.time[i] as number)
@@ -131,10 +131,11 @@ export interface ReviewDayInput {
 export function reviewDay(input: ReviewDayInput): { readonly day: ZoneDay; readonly memory: ZoneMemory } {
   const zone = checkZone(input.zone)
   const day = dayOfDate(zone, input.date)
-  return reviewWindow(zone, windowOf(columnsOfRecord(zone, input.record), day), input.memory ?? NO_MEMORY)
+  return reviewWindow(zone, windowOf(columnsOfRecord(zone, input.record), day), input.memory ?? noMemory())
 }
 
-function dayOfDate(zone: Zone, date: string) {
+/** The local day of a date in a zone. */
+export function dayOfDate(zone: Zone, date: string): LocalDay {
   const day = localDayOfDate(zone.place.clock, date)
   if (day === undefined) throw new InputError('date', `"${date.slice(0, 20)}" is not a day`, 'write it as 2026-05-19')
   return day

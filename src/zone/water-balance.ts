@@ -96,7 +96,7 @@ function storedChange(zone: Zone, { day, time }: ZoneWindow, probes: readonly Ch
 }
 
 /** Median of the good readings between two moments. */
-export function levelBetween(time: Float64Array, content: Float64Array, from: number, to: number): number | undefined {
+function levelBetween(time: Float64Array, content: Float64Array, from: number, to: number): number | undefined {
   const there: number[] = []
   for (let i = firstAt(time, from); i < time.length && (time[i] as number) < to; i++)
     if (!Number.isNaN(content[i])) there.push(content[i] as number)

@@ -1,8 +1,10 @@
 import type { FlagCounts } from '../record/flags.js'
+import type { WaterUseOfNextDay } from '../record/forecast/forecast-daily-use.js'
+import type { TimeUntilLevel } from '../record/forecast/time-until-level.js'
 import type { ShotAnswers } from './answers-to-shots.js'
 import type { ClimateDemand } from './climate-demand.js'
 import type { Known } from './known.js'
-import type { NightDryDown } from './last-night.js'
+import type { NightDryDown, ShotFree } from './last-night.js'
 import type { DayLight } from './light-of-day.js'
 import type { WaterBalance } from './water-balance.js'
 import type { ZoneFinding } from './zone-finding.js'
@@ -48,6 +50,8 @@ export interface ProbeDay {
   readonly night: Known<NightDryDown>
   /** Median of the last three good readings of the day. Unit: m³/m³. */
   readonly last: Known<number>
+  /** When it reaches its own refill point if nobody waters, from its last reading on, with bands that hold. */
+  readonly refill: TimeUntilLevel | { readonly known: false; readonly reason: 'not-used' }
   /** Whether it counts for the zone; if not, a finding says why. */
   readonly used: boolean
 }
@@ -97,11 +101,15 @@ export interface ZoneDay {
   readonly medium: Known<MediumAtRest>
   readonly probes: readonly ProbeDay[]
   readonly gaps: readonly ReadingGap[]
+  /** The longest stretch without a shot that a shot of the day ended: the night, whatever the light does. */
+  readonly shotFree: Known<ShotFree>
   readonly level: Known<ZoneLevel>
   readonly balance: WaterBalance
   /** Times of the openings of the valve on the day, where they are logged. Unit: s. */
   readonly openings: readonly number[]
   readonly climate: Known<ClimateDemand>
+  /** Water that a container should use on the next day, learned from the days so far, with bands that hold. Unit: L. */
+  readonly nextUse: WaterUseOfNextDay
   readonly rootTemperature: Known<RootZoneTemperature>
   readonly findings: readonly ZoneFinding[]
 }

@@ -1,12 +1,20 @@
+import { type DailyUseState, newDailyUseState } from '../record/forecast/daily-use-state.js'
+import type { LevelState } from '../record/forecast/level-state.js'
 import type { DrainedLevel } from './zone-day.js'
 
 /** What is learned from one day for the next: plain data that does not grow with the record. */
 export interface ZoneMemory {
   /** The last level after drain of each probe, by its name. */
   readonly levels: Readonly<Record<string, DrainedLevel>>
-  /** Whether drain was logged within the last days. */
+  /** End of the last day on which drain was logged. Unit: s. */
   readonly lastDrain: number | null
+  /** How each probe dries by the clock, by its name, as `forecastLevel` learns it. */
+  readonly drying: Readonly<Record<string, LevelState>>
+  /** How much water a day takes, as `forecastDailyUse` learns it. */
+  readonly use: DailyUseState
 }
 
 /** The memory of a zone of which nothing is known yet. */
-export const NO_MEMORY: ZoneMemory = { levels: {}, lastDrain: null }
+export function noMemory(): ZoneMemory {
+  return { levels: {}, lastDrain: null, drying: {}, use: newDailyUseState() }
+}

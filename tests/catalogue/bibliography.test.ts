@@ -21,7 +21,7 @@ const READ = [
     { authors: ['van Genuchten'], journal: 'Soil Science Society of America Journal', volume: '44', pages: '892-898' },
   ],
   [
-    'Dobson, M. C. and El-Rayes, M. A. (1985), IEEE Transactions on Geoscience and Remote Sensing GE-23:35-46 (mixing) [from memory]',
+    'Dobson, M. C. and El-Rayes, M. A. (1985), IEEE Transactions on Geoscience and Remote Sensing GE-23:35-46 (mixing) [not confirmed, source not seen]',
     { authors: ['Dobson', 'El-Rayes'], volume: 'GE-23', pages: '35-46' },
   ],
   [
@@ -63,13 +63,15 @@ describe('readSource', () => {
     ])
       expect(readSource(text)).toMatchObject({ works: [], rest: [text] })
   })
-  it('tells what was written from memory', () => {
-    expect(readSource('Archie, G. E. (1942), Transactions of the AIME 146:54-62').fromMemory).toBe(false)
-    expect(readSource('ISO 6709 (memory)').fromMemory).toBe(true)
-    const thesis = readSource('Doe, J. (1987), On water, PhD thesis, Wageningen [form from memory]')
-    expect(thesis.fromMemory).toBe(true)
+  it('tells what is not confirmed', () => {
+    expect(readSource('Archie, G. E. (1942), Transactions of the AIME 146:54-62').notConfirmed).toBe(false)
+    expect(readSource('ISO 6709 [not confirmed, source not seen]').notConfirmed).toBe(true)
+    const thesis = readSource('Doe, J. (1987), On water, PhD thesis, Wageningen [form not confirmed, source not seen]')
+    expect(thesis.notConfirmed).toBe(true)
     expect(thesis.works[0]?.title).toBe('On water, PhD thesis, Wageningen')
-    expect(readSource('Doe, J. (1987), On water [figures second-hand]').fromMemory).toBe(false)
+    expect(
+      readSource('Doe, J. (1987), On water [confirmed by public code or text, source not seen]').notConfirmed,
+    ).toBe(false)
   })
 })
 

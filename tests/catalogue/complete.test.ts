@@ -1,8 +1,8 @@
 import { type CatalogueEntry, type CatalogueField, catalogue } from 'porewater/catalogue'
 import { describe, expect, it } from 'vitest'
-import { runExample } from '../support/examples.js'
-import { publicNames } from '../support/public-names.js'
-import { parseRange } from '../support/ranges.js'
+import { runExample } from '../../docs/tools/examples.js'
+import { publicNames } from '../../docs/tools/public-names.js'
+import { parseRange } from '../../docs/tools/ranges.js'
 
 /** What the documentation of a function still lacks. */
 function gaps(entry: CatalogueEntry): string[] {

@@ -1,8 +1,8 @@
 import { type CatalogueEntry, type CatalogueField, catalogue } from 'porewater/catalogue'
 import { describe, expect, it } from 'vitest'
-import { runExample } from '../support/examples.js'
-import { publicNames } from '../support/public-names.js'
-import { type DocumentedRange, parseRange } from '../support/ranges.js'
+import { callInExample } from '../../docs/tools/call-in-example.js'
+import { publicNames } from '../../docs/tools/public-names.js'
+import { type DocumentedRange, parseRange } from '../../docs/tools/ranges.js'
 
 type Arguments = unknown[]
 interface Refusal {
@@ -10,18 +10,6 @@ interface Refusal {
   message?: string
   min?: number
   max?: number
-}
-
-/** The arguments with which a function is called in its own example. */
-async function callInExample(entry: CatalogueEntry): Promise<Arguments | undefined> {
-  const original = publicNames[entry.name] as (...args: Arguments) => unknown
-  let seen: Arguments | undefined
-  const spy = (...args: Arguments) => {
-    seen ??= args
-    return original(...args)
-  }
-  await runExample(entry.example, { ...publicNames, [entry.name]: spy })
-  return seen
 }
 
 /** The arguments with one number replaced; undefined when the example does not reach it. */

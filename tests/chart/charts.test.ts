@@ -124,9 +124,7 @@ describe('a dry-down', () => {
     const refill = timeToRefill({ line, refillPoint: waterContent(0.52) })
     const svg = draw(straight, line, 0.52)
     expect(description(svg)).toContain('29 readings')
-    expect(refill.falling && description(svg)).toContain(
-      refill.falling ? `${(refill.time / 3600).toFixed(1)} h after` : '',
-    )
+    expect(refill.known && description(svg)).toContain(refill.known ? `${(refill.time / 3600).toFixed(1)} h after` : '')
     expect(every(svg).some(({ text }) => /^refill point at \d\d:\d\d$/.test(text))).toBe(true)
   })
   it('says why there is no forecast', () => {
@@ -214,7 +212,7 @@ const request: DayPlanRequest = {
     bypass: percent(10),
     drainLag: minutes(10),
   },
-  content: waterContent(0.6),
+  waterContent: waterContent(0.6),
   refillPoint: waterContent(0.59),
   fullPoint: waterContent(0.62),
   drainFraction: percent(20),
@@ -225,7 +223,7 @@ const request: DayPlanRequest = {
   lineFill: seconds(8),
   minRunTime: minutes(2),
   maxRunTime: minutes(15),
-  betweenShots: minutes(20),
+  minRest: minutes(15),
   maxPerDay: litres(8),
   trigger: { by: 'level' },
 }
@@ -242,7 +240,7 @@ describe('a plan against its outcome', () => {
   it('tells how far the readings were from the plan', () => {
     const readings = {
       time: plan.time,
-      content: plan.content.map((value, i) => (i === 40 ? Number.NaN : value - 0.013)),
+      content: plan.waterContent.map((value, i) => (i === 40 ? Number.NaN : value - 0.013)),
     }
     const given = plan.shots.map(({ time }) => ({ time: time as number, millilitres: 100 }))
     const svg = drawn(chartPlan({ ...base, readings, given, request }))

@@ -383,6 +383,23 @@ describe('an hour', () => {
       expect(zoned(site, zone).filter(({ code }) => code === 'zone-far-from-site')).toEqual([])
     expectInputError(() => explainWeatherFinding({ code: 'fog' } as never), 'finding')
   })
+  it('takes 50 and 200 s/m by day and night on wish (Allen and others 2006; ASCE-EWRI 2005 has the same for its short surface)', () => {
+    const noon = {
+      ...dakar,
+      middle: hours(14.5),
+      solar: megajoulesPerSquareMetreHour(2.45),
+      relativeShortwaveBeforeSunset: 0.8,
+    }
+    for (const weather of [noon, { ...dakar, relativeShortwaveBeforeSunset: 0.8 }]) {
+      const wished = hourlyReferenceETFao56({ ...weather, surfaceResistance: '50 and 200' }).referenceET
+      expect(Math.abs(wished - hourlyReferenceETAsce2005(weather).short)).toBeLessThan(0.002)
+      expect(hourlyReferenceETFao56({ ...weather, surfaceResistance: '70' })).toEqual(hourlyReferenceETFao56(weather))
+    }
+    expect(hourlyReferenceETFao56({ ...noon, surfaceResistance: '50 and 200' }).referenceET).toBeGreaterThan(
+      hourlyReferenceETFao56(noon).referenceET,
+    )
+    expectInputError(() => hourlyReferenceETFao56({ ...noon, surfaceResistance: '60' as never }), 'surfaceResistance')
+  })
   it('needs a humidity of some kind', () => {
     const { humidity, ...dry } = dakar
     expectInputError(() => hourlyReferenceETFao56(dry), 'humidity')
@@ -391,7 +408,7 @@ describe('an hour', () => {
 })
 
 describe('a pan', () => {
-  it('has coefficients within 0.1 of FAO-56, Table 5 (light wind, humidity above 70 %, 100 m of fetch: 0.85 green, 0.7 dry [from memory])', () => {
+  it('has coefficients within 0.1 of FAO-56, Table 5 (light wind, humidity above 70 %, 100 m of fetch: 0.85 green, 0.7 dry [not confirmed, source not seen])', () => {
     const pan = { windSpeed: metresPerSecond(1.5), meanHumidity: percent<never>(75), fetch: metres(100) }
     expect(Math.abs(panCoefficientInGrass(pan) - 0.85)).toBeLessThan(0.1)
     expect(Math.abs(panCoefficientOnBareGround(pan) - 0.7)).toBeLessThan(0.1)
@@ -475,7 +492,7 @@ describe('a series of hours', () => {
     // The series starts at midnight of the site: 2 h 30 of the first day, noon of the second, and a wet hour.
     series.solar[2] = 1
     series.solar[36] = 5.5
-    series.vapourPressure[50] = 9
+    series.vapourPressure[61] = 9
     expect(hourlySeriesAsce2005(series)).toMatchObject({
       lightWithoutSun: before.lightWithoutSun + 1,
       brighterThanClearSky: before.brighterThanClearSky + 1,

@@ -121,7 +121,7 @@ describe('Mein and Larson 1973', () => {
       }),
     )
   })
-  it('gives the printed values of Chow, Maidment and Mays (1988), Examples 4.4.1 and 4.4.2, for rain of 5 cm/h [from memory]', () => {
+  it('gives the printed values of Chow, Maidment and Mays (1988), Examples 4.4.1 and 4.4.2, for rain of 5 cm/h [not confirmed, source not seen]', () => {
     const rain = { ...loam, applicationRate: millimetresPerHour<never>(50) }
     const ponding = pondingMeinLarson1973(rain)
     if (!ponding.ponds) throw new Error(ponding.reason)

@@ -57,7 +57,7 @@ describe('limits of crops', () => {
       )
     }
     for (const limits of Object.values(uptakeLimitsFeddes)) {
-      expect(limits.source).toMatch(/\[from memory\]|common practice, no source/)
+      expect(limits.source).toMatch(/\[not confirmed, source not seen\]|common practice, no source/)
       expect(uptakeFeddes1978({ suction: limits.h2, demand: millimetresPerDay(3), limits }).factor).toBe(1)
     }
   })

@@ -102,7 +102,7 @@ describe('the storage model of a container', () => {
     )
   })
   it('refuses what has no meaning', () => {
-    expectDomainError(() => waterStore({ ...pot, substrateVolume: litres(0) }), { quantity: 'substrate volume' })
+    expectDomainError(() => waterStore({ ...pot, substrateVolume: litres(0) }), { argument: 'substrateVolume' })
     expectDomainError(() => waterStore({ ...pot, bypass: 1.2 as never }), { quantity: 'bypass share' })
     expectInputError(() => waterStore({ ...pot, minContent: waterContent(0.6) }), 'minContent')
     const flow = waterStore(pot)

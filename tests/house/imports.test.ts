@@ -29,7 +29,7 @@ function violations(files: Record<string, string>): string {
 
 beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), 'porewater-house-'))
-  for (const file of ['.dependency-cruiser.cjs', 'tsconfig.json', 'package.json'])
+  for (const file of ['.dependency-cruiser.cjs', '.dependency-map.json', 'tsconfig.json', 'package.json'])
     cpSync(join(root, file), join(folder, file))
 })
 afterAll(() => rmSync(folder, { recursive: true, force: true }))

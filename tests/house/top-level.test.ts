@@ -7,7 +7,7 @@ const root = fileURLToPath(new URL('../../', import.meta.url))
 const tracked = execFileSync('git', ['ls-files'], { cwd: root, encoding: 'utf8' }).trim().split('\n')
 
 describe('the house', () => {
-  it('has at its top only what the design card names', () => {
+  it('has at its top only what is listed here', () => {
     const top = [...new Set(tracked.map((path) => path.split('/')[0] as string))].filter(
       (name) => !name.startsWith('.'),
     )

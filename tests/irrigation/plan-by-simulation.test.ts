@@ -65,7 +65,7 @@ const request: DayPlanRequest = {
     bypass: fraction(0),
     drainLag: minutes(15),
   },
-  content: waterContent(capacity - 0.02),
+  waterContent: waterContent(capacity - 0.02),
   refillPoint: waterContent(capacity - 0.03),
   fullPoint: capacity,
   drainFraction: percent(25),
@@ -76,7 +76,7 @@ const request: DayPlanRequest = {
   lineFill: seconds(8),
   minRunTime: minutes(2),
   maxRunTime: minutes(15),
-  betweenShots: minutes(30),
+  minRest: minutes(30),
   maxPerDay: litres(9),
   trigger: { by: 'level' },
 }
@@ -94,7 +94,7 @@ describe('a plan for a day over a simulation of the container', () => {
     }
   })
   it('accounts for all water, and for what the plants could not get', () => {
-    const stored = ((plan.content.at(-1) as number) - request.content) * 14
+    const stored = ((plan.waterContent.at(-1) as number) - request.waterContent) * 14
     // What still drains after the day is in `drained` and no longer in the container.
     expect(plan.applied - plan.drained - plan.taken).toBeLessThanOrEqual(stored + 1e-6)
     expect(plan.applied - plan.drained - plan.taken).toBeGreaterThan(stored - 0.2)

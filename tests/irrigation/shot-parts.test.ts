@@ -216,9 +216,9 @@ describe('emitters', () => {
 
 describe('what has no meaning is refused', () => {
   it('names the quantity', () => {
-    expectDomainError(() => shotFromUse({ use: litres(1), drainFraction: fraction(1) }), { quantity: 'drain fraction' })
+    expectDomainError(() => shotFromUse({ use: litres(1), drainFraction: fraction(1) }), { argument: 'drainFraction' })
     expectDomainError(() => shotShare({ volume: litres(1), substrateVolume: litres(0) }), {
-      quantity: 'substrate volume',
+      argument: 'substrateVolume',
     })
     expectDomainError(() => grossIrrigation({ net: litres(1), efficiency: fraction(0) }), { quantity: 'efficiency' })
     expectDomainError(() => soakCycles({ runTime: minutes(3), maxOn: minutes(0), soak: minutes(0) }), {

@@ -54,12 +54,12 @@ describe('the volume of a shot', () => {
   })
   it('is refused without medium, for a fall, and where all would drain', () => {
     const good = { substrateVolume: litres(10), rise: waterContentChange(0.03), drainFraction: fraction(0.15) as never }
-    expectDomainError(() => shotVolume({ ...good, substrateVolume: litres(0) }), { quantity: 'substrate volume' })
+    expectDomainError(() => shotVolume({ ...good, substrateVolume: litres(0) }), { argument: 'substrateVolume' })
     expectDomainError(() => shotVolume({ ...good, rise: waterContentChange(-0.01) }), {
-      quantity: 'rise of water content',
+      argument: 'rise',
     })
     expectDomainError(() => shotVolume({ ...good, drainFraction: fraction(1) }), {
-      quantity: 'drain fraction',
+      argument: 'drainFraction',
       max: 1,
       ends: '[)',
     })

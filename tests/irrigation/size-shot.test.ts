@@ -1,14 +1,14 @@
 import fc from 'fast-check'
 import {
   cubicMetresPerHour,
-  explainShotWarning,
+  explainShotFinding,
   fraction,
   litres,
   litresPerHour,
   minutes,
   percent,
   runTime,
-  type ShotWarning,
+  type ShotFinding,
   type SizeShotInput,
   seconds,
   shotVolume,
@@ -30,7 +30,7 @@ const usual: SizeShotInput = {
 const inputs = fc
   .record({
     substrateVolume: fc.double({ min: 0.2, max: 100, noNaN: true }).map(litres),
-    rise: fc.double({ min: 0, max: 0.5, noNaN: true }).map(waterContentChange),
+    rise: fc.double({ min: 0, max: 0.5, noNaN: true }).map((x) => waterContentChange(x < 1e-12 ? 0 : x)),
     drain: fc.double({ min: 0, max: 0.9, noNaN: true }),
     emitterFlow: fc.double({ min: 0.5, max: 8, noNaN: true }).map(litresPerHour),
     emitters: fc.integer({ min: 1, max: 20 }),
@@ -43,9 +43,9 @@ const inputs = fc
 describe('sizing a shot in one call', () => {
   it('agrees with its parts where no limit decides', () => {
     const shot = sizeShot(usual)
-    expect(shot.volume).toBe(shotVolume(usual))
+    expect(shot.volume).toBeCloseTo(shotVolume(usual), 12)
     expect(shot.runTime).toBeCloseTo(runTime({ ...usual, volume: shot.volume }), 9)
-    expect(shot).toMatchObject({ boundBy: undefined, warnings: [] })
+    expect(shot).toMatchObject({ boundBy: undefined, findings: [] })
     expect(shot.expectedDrain).toBeCloseTo(0.15 * shot.volume, 12)
   })
   it('applies what is kept and what drains, within the limits of the valve', () => {
@@ -61,9 +61,9 @@ describe('sizing a shot in one call', () => {
           expect(shot.runTime).toBeLessThanOrEqual(input.maxRunTime as number)
           expect(shot.runTime).toBeGreaterThanOrEqual(input.minRunTime as number)
         }
-        const spoken = shot.warnings.map(({ code }) => code)
+        const spoken = shot.findings.map(({ code }) => code)
         if (shot.boundBy !== undefined) expect(spoken).toContain(shot.boundBy)
-        for (const { value } of shot.warnings) expect(value).toBeGreaterThan(0)
+        for (const { value } of shot.findings) expect(value).toBeGreaterThan(0)
       }),
     )
   })
@@ -77,23 +77,23 @@ describe('sizing a shot in one call', () => {
   })
   it('says which limit of the valve decides, and what comes of it', () => {
     const long = sizeShot({ ...usual, minRunTime: minutes(5) })
-    expect(long).toMatchObject({ boundBy: 'min-run-time', runTime: 300, warnings: [{ code: 'min-run-time' }] })
+    expect(long).toMatchObject({ boundBy: 'min-run-time', runTime: 300, findings: [{ code: 'min-run-time' }] })
     expect(long.volume).toBeCloseTo((288 / 3600) * 6.3, 12)
     expect(long.kept).toBeCloseTo(0.3375, 12)
     const short = sizeShot({ ...usual, maxRunTime: minutes(3) })
-    expect(short).toMatchObject({ boundBy: 'max-run-time', runTime: 180, warnings: [{ code: 'max-run-time' }] })
+    expect(short).toMatchObject({ boundBy: 'max-run-time', runTime: 180, findings: [{ code: 'max-run-time' }] })
     expect(short.expectedDrain / short.volume).toBeCloseTo(0.15, 12)
   })
   it('warns of a pump that is too small and of a line that takes long to fill', () => {
     const shot = sizeShot({ ...usual, lineFill: seconds(40), emittersOnValve: 1500, pumpFlow: cubicMetresPerHour(2) })
-    expect(shot.warnings).toMatchObject([
+    expect(shot.findings).toMatchObject([
       { code: 'line-fill', level: 'note', value: expect.closeTo(40 - (40 + (0.3375 / 0.85 / 6.3) * 3600) / 10, 9) },
       { code: 'pump-flow', level: 'danger', value: expect.closeTo(1150, 9), unit: 'L/h' },
     ])
-    expect(sizeShot({ ...usual, emittersOnValve: 900, pumpFlow: cubicMetresPerHour(2) }).warnings).toEqual([])
+    expect(sizeShot({ ...usual, emittersOnValve: 900, pumpFlow: cubicMetresPerHour(2) }).findings).toEqual([])
   })
   it('puts each warning into words with its number and what to do', () => {
-    const said = (more: Partial<SizeShotInput>) => sizeShot({ ...usual, ...more }).warnings.map(explainShotWarning)
+    const said = (more: Partial<SizeShotInput>) => sizeShot({ ...usual, ...more }).findings.map(explainShotFinding)
     expect(said({ maxRunTime: minutes(3) })).toMatchObject([
       {
         code: 'max-run-time',
@@ -118,15 +118,15 @@ describe('sizing a shot in one call', () => {
     ])
   })
   it('has no words for a code that is not its own', () => {
-    const other = { code: 'hail', level: 'note', value: 1, unit: 's' } as unknown as ShotWarning
-    expectInputError(() => explainShotWarning(other), 'warning')
+    const other = { code: 'hail', level: 'note', value: 1, unit: 's' } as unknown as ShotFinding
+    expectInputError(() => explainShotFinding(other), 'finding')
   })
   it('does not open the valve for no rise', () => {
     expect(sizeShot({ ...usual, rise: waterContentChange(0), minRunTime: minutes(1) })).toMatchObject({
       volume: 0,
       runTime: 0,
       boundBy: undefined,
-      warnings: [],
+      findings: [],
     })
   })
   it('takes a valve that knows only one run time', () => {
@@ -134,12 +134,9 @@ describe('sizing a shot in one call', () => {
     expect(shot.runTime).toBe(240)
   })
   it('refuses a least run time above the most', () => {
-    expectDomainError(() => sizeShot({ ...usual, minRunTime: minutes(5), maxRunTime: minutes(2) }), {
-      quantity: 'run time',
-      max: 120,
-    })
+    expectInputError(() => sizeShot({ ...usual, minRunTime: minutes(5), maxRunTime: minutes(2) }), 'minRunTime')
     expectDomainError(() => sizeShot({ ...usual, rise: waterContentChange(-0.1) }), {
-      quantity: 'rise of water content',
+      argument: 'rise',
     })
   })
 })

@@ -82,7 +82,7 @@ function planned(before: readonly Day[], light: Day, content: number): { applied
       bypass: fraction(0.05),
       drainLag: minutes(15),
     },
-    content: waterContent(content),
+    waterContent: waterContent(content),
     refillPoint: waterContent(0.725),
     fullPoint: waterContent(0.75),
     drainFraction: fraction(Math.min(0.9, Math.max(0, drain))),
@@ -93,11 +93,11 @@ function planned(before: readonly Day[], light: Day, content: number): { applied
     lineFill: seconds(0),
     minRunTime: seconds(60),
     maxRunTime: minutes(30),
-    betweenShots: minutes(10),
+    minRest: minutes(0),
     maxPerDay: litres(20),
     trigger: { by: 'level' },
   })
-  return { applied: plan.applied, content: plan.content.at(-1) as number }
+  return { applied: plan.applied, content: plan.waterContent.at(-1) as number }
 }
 
 function error(pairs: readonly (readonly [got: number, wanted: number])[]): { bias: number; rmse: number } {

@@ -16,7 +16,7 @@ interface Given {
   a: number
   n: number
   m: number
-  psi_r: number
+  psi_r?: number
 }
 const mediumOf = (given: unknown) => {
   const { theta_s, a, n, m, psi_r } = given as Given
@@ -25,18 +25,16 @@ const mediumOf = (given: unknown) => {
     scaleSuction: kilopascalsOfSuction(a),
     n,
     m,
-    residualSuction: kilopascalsOfSuction(psi_r),
+    ...(psi_r === undefined ? {} : { residualSuction: kilopascalsOfSuction(psi_r) }),
   })
 }
 
-checkPublished('hydraulics', 'retention.fredlund_xing', ({ suction, psi_r, psi_max, ...curve }) => {
+checkPublished('hydraulics', 'retention.fredlund_xing', ({ suction, psi_r, psi_max: _, ...curve }) => {
   const s = kilopascalsOfSuction(suction)
   const medium = mediumOf({ ...curve, psi_r })
-  // Without the factor in brackets: the content divided by that factor.
-  const correction = 1 - Math.log(1 + suction / psi_r) / Math.log(1 + psi_max / psi_r)
   return {
     theta: medium.waterContent(s),
-    theta_uncorrected: medium.waterContent(s) / correction,
+    theta_uncorrected: mediumOf(curve).waterContent(s),
     capacity: inPerKilopascal(medium.capacity(s)),
   }
 })
@@ -58,6 +56,11 @@ checkRetentionModel(
     .map(mediumOf),
 )
 
+checkRetentionModel(
+  'Fredlund and Xing 1994 without its correction factor',
+  fc.record({ theta_s: numbers(0.3, 1), a: numbers(0.2, 100), n: numbers(0.8, 6), m: numbers(0.2, 3) }).map(mediumOf),
+)
+
 describe('Fredlund and Xing 1994', () => {
   const curve = { theta_s: 0.9, a: 1.2, n: 1.8, m: 0.7, psi_r: 1500 }
 
@@ -70,6 +73,19 @@ describe('Fredlund and Xing 1994', () => {
     expect(medium.suction(waterContent(0.9))).toBe(0)
     expect(inKilopascalsOfSuction(medium.suction(waterContent(1e-9)))).toBeGreaterThan(0.99e6)
     expect(medium.relativeConductivity).toBeUndefined()
+  })
+  it('without its correction factor holds more, by just that factor, and never dries out', () => {
+    const { psi_r, ...plain } = curve
+    const [medium, bare] = [mediumOf(curve), mediumOf(plain)]
+    for (const kPa of [0.1, 5, 100, 1e4]) {
+      const s = kilopascalsOfSuction(kPa)
+      const factor = 1 - Math.log(1 + kPa / psi_r) / Math.log(1 + 1e6 / psi_r)
+      expect(bare.waterContent(s) * factor).toBeCloseTo(medium.waterContent(s), 12)
+    }
+    expect(bare.waterContent(kilopascalsOfSuction(1e9))).toBeGreaterThan(0)
+    expect(bare.parameters).not.toHaveProperty('residualSuction')
+    expect(bare.suction(waterContent(0.9))).toBe(0)
+    expectDomainError(() => bare.suction(waterContent(1e-9)), { quantity: 'water content' })
   })
   it('refuses what has no meaning', () => {
     expectDomainError(() => mediumOf({ ...curve, theta_s: 0 }), { quantity: 'saturated water content' })

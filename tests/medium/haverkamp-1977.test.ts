@@ -26,7 +26,7 @@ checkRetentionModel(
 )
 
 describe('Haverkamp 1977', () => {
-  it('gives the water contents between which the sand column of the paper is wetted [from memory]', () => {
+  it('gives the water contents between which the sand column of the paper is wetted [not confirmed, source not seen]', () => {
     // 0.10 and 0.267 m³/m³ go with suctions of 61.5 and 20.73 cm.
     expect(haverkamp1977(sand).waterContent(centimetresOfSuction(61.5))).toBeCloseTo(0.1, 3)
     expect(haverkamp1977(sand).waterContent(centimetresOfSuction(20.73))).toBeCloseTo(0.267, 2)

@@ -109,7 +109,7 @@ describe('tables', () => {
     for (const table of Object.values(tables)) {
       for (const row of Object.values(table)) {
         expect(row.source).toMatch(/\(\d{4}\)/)
-        expect(['read', 'memory']).toContain(row.known)
+        expect(['read', 'confirmed', 'not confirmed']).toContain(row.known)
       }
     }
     for (const row of Object.values(substrateRanges).flat()) {

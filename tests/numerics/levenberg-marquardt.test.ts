@@ -9,7 +9,7 @@ const anywhere = (n: number) => ({ lower: Array(n).fill(-1e9) as number[], upper
 
 describe('least squares', () => {
   // The certified values of the data set Misra1a of the National Institute of Standards and Technology (NIST, Statistical
-  // Reference Datasets, nonlinear regression), y = b1 (1 - exp(-b2 x)) [from memory]; ml-levenberg-marquardt confirms them.
+  // Reference Datasets, nonlinear regression), y = b1 (1 - exp(-b2 x)) [not confirmed, source not seen]; ml-levenberg-marquardt confirms them.
   const x = [77.6, 114.9, 141.1, 190.8, 239.9, 289, 332.8, 378.4, 434.8, 477.3, 536.8, 593.1, 689.1, 760]
   const y = [10.07, 14.73, 17.94, 23.93, 29.61, 35.18, 40.02, 44.82, 50.76, 55.05, 61.01, 66.4, 75.47, 81.78]
   const curve =

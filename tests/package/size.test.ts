@@ -30,7 +30,12 @@ describe('what an import costs (built package, minified, gzip)', () => {
     expect(await cost(`export { sizeShot } from './index.js'`)).toBeLessThanOrEqual(1024)
     expect(await cost(`export { sizeShot } from './irrigation/index.js'`)).toBeLessThanOrEqual(1024)
   })
+  it('text of units: at most 6 KiB for reading, 6.75 KiB for all, without a library', async () => {
+    expect(await cost(`export { parseQuantity } from './text/index.js'`)).toBeLessThanOrEqual(6144)
+    expect(await cost(`export * from './text/index.js'`)).toBeLessThanOrEqual(6912)
+  })
   it('an import for its own sake: nothing', async () => {
     expect(await cost(`import './index.js'`)).toBeLessThanOrEqual(20)
+    expect(await cost(`import './text/index.js'`)).toBeLessThanOrEqual(20)
   })
 })

@@ -47,8 +47,8 @@ describe('a row', () => {
       'src/quantity/generated/area.ts',
       'src/quantity/generated/index.ts',
       'src/schema/generated/senml.ts',
-      'src/text/generated/kinds.ts',
       'src/text/generated/spellings.ts',
+      'src/text/generated/text-table.ts',
       'tests/quantity/generated/rows.ts',
     ])
     const area = running(more.get('src/quantity/generated/area.ts') as string)
@@ -56,8 +56,8 @@ describe('a row', () => {
     expect(area.inAcres?.(8093.7128448)).toBe(2)
     expect(() => area.acres?.(-1)).toThrow('area -1 ac')
     expect(more.get('src/quantity/generated/index.ts')).toMatch(/^ {2}acres,$[\s\S]*^ {2}inAcres,$/m)
-    expect(more.get('src/text/generated/kinds.ts')).toContain("{ shown: 'ac', ucum: '[acr_us]', times: 4046.8564224 },")
-    expect(more.get('src/text/generated/spellings.ts')).toContain("acres: 'ac',")
+    expect(more.get('src/text/generated/text-table.ts')).toMatch(/^Area\|.*~ac:\*4046\.8564224:\[acr_us\]$/m)
+    expect(more.get('src/text/generated/spellings.ts')).toMatch(/^ac\|acre$/m)
     expect(more.get('src/schema/generated/senml.ts')).toContain("acre: 'ac',")
     expect(more.get('tests/quantity/generated/rows.ts')).toMatch(/symbol: 'ac', .*make: 'acres', reader: 'inAcres'/)
   })
@@ -99,7 +99,8 @@ describe('a row', () => {
     const wider = generateUnits([...FAMILIES, force], [...UNITS, newton])
     expect([...wider.keys()].filter((path) => !fresh.has(path))).toEqual(['src/quantity/generated/force.ts'])
     expect(wider.get('src/text/generated/kind-types.ts')).toContain('readonly Force: Force')
-    expect(wider.get('src/text/generated/kinds.ts')).toContain('Force: { make: newtons, units: UNITS_OF_FORCE }')
+    expect(wider.get('src/text/generated/kinds.ts')).toContain("return kindNamed('Force')")
+    expect(wider.get('src/text/generated/text-table.ts')).toMatch(/^Force\|\|\|\[0,\)\|\|\|N`?$/m)
   })
   it.each([
     [{ of: 'Areas' }, /no family Areas/],

@@ -5,18 +5,15 @@ import {
   findSettledLevels,
   findShots,
   fitDryDown,
-  forecastRefill,
   hours,
-  inHours,
   litres,
   minutes,
   overnightDryDowns,
-  waterContent,
   waterContentChange,
   waterUseOfDryDown,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
-import { expectDomainError, expectInputError } from '../support/refusals.js'
+import { expectInputError } from '../support/refusals.js'
 import { normalFrom } from './random.js'
 
 const limits = { minRise: waterContentChange(0.01), maxRiseTime: minutes(30), maxStep: minutes(8) }
@@ -70,7 +67,7 @@ describe('dry-downs', () => {
     ])
     for (const { regime, line } of found) expect(line.slopePerHour).toBeCloseTo(regime === 'day' ? -0.006 : -0.002, 6)
     const untold = findDryDowns({ ...series, shots, settle: minutes(15), maxStep: minutes(8), shortest: hours(2) })
-    expect(untold.every(({ regime }) => regime === 'not told')).toBe(true)
+    expect(untold.every(({ regime }) => regime === 'not-told')).toBe(true)
   })
   it('never hold a reading of a shot, of its drain, or two sides of a seam', () => {
     const series = threeDays(0.0005)
@@ -117,13 +114,13 @@ describe('dry-downs', () => {
     const gap = series.content.map((x, i) => (i >= 290 && i < 320 ? Number.NaN : x))
     expect(overnightDryDowns({ ...input, content: gap })[1]).toMatchObject({
       known: false,
-      reason: expect.stringMatching(/three quarters/),
+      reason: 'short',
     })
     const late = series.content.map((x, i) => x + (i > 280 ? 0.02 : 0))
     const lateShots = findShots({ time: series.time, content: late, ...limits })
     expect(overnightDryDowns({ ...input, content: late, shots: lateShots })[1]).toMatchObject({
       known: false,
-      reason: expect.stringMatching(/shot/),
+      reason: 'shot-in-night',
     })
     expectInputError(() => overnightDryDowns({ ...input, light: [{ start: 5, end: 4 }] }), 'light')
     expectInputError(
@@ -157,7 +154,7 @@ describe('a shot after its peak', () => {
       settle: minutes(10),
       maxStep: minutes(8),
     })
-    expect(gap).toMatchObject([{ known: false, reason: expect.stringMatching(/gap/) }])
+    expect(gap).toMatchObject([{ known: false, reason: 'gap' }])
   })
 })
 
@@ -223,7 +220,7 @@ function solve(a: number[][], b: number[]): number[] {
   return rows.map((row, i) => (row[3] as number) / (row[i] as number))
 }
 
-describe('use and forecast', () => {
+describe('use', () => {
   it('water that left equals the fall times the volume', () => {
     const line = fitDryDown({ time: [0, 3600, 7200], content: [0.6, 0.59, 0.58] })
     const use = waterUseOfDryDown({ line, substrateVolume: litres(12) })
@@ -231,54 +228,5 @@ describe('use and forecast', () => {
     if (use.known) expect(use.use).toBeCloseTo(0.12, 9)
     const rising = fitDryDown({ time: [0, 3600, 7200], content: [0.5, 0.51, 0.52] })
     expect(waterUseOfDryDown({ line: rising, substrateVolume: litres(12) })).toMatchObject({ known: false })
-  })
-  const ahead = [
-    { lasts: hours(3), slopePerHour: -0.008, slopeError: 0.001 },
-    { lasts: hours(10), slopePerHour: -0.002, slopeError: 0.0005 },
-  ]
-  it('goes on through day and night, with an earliest and a latest time', () => {
-    const forecast = forecastRefill({ content: waterContent(0.6), refillPoint: waterContent(0.58), ahead })
-    expect(forecast.reached).toBe(true)
-    if (forecast.reached) {
-      expect(inHours(forecast.time)).toBeCloseTo(2.5, 9)
-      expect(inHours(forecast.earliest)).toBeCloseTo(2, 9)
-      expect(inHours(forecast.latest as typeof forecast.time)).toBeCloseTo(3 + 0.002 / 0.001, 9)
-    }
-  })
-  it('says how far it falls where the refill point is not reached', () => {
-    const forecast = forecastRefill({ content: waterContent(0.6), refillPoint: waterContent(0.5), ahead })
-    expect(forecast).toMatchObject({ reached: false, atEnd: expect.closeTo(0.556, 9) })
-    expect(forecast).not.toHaveProperty('earliest')
-    expect(forecastRefill({ content: waterContent(0.5), refillPoint: waterContent(0.5), ahead })).toMatchObject({
-      time: 0,
-    })
-    expectInputError(
-      () => forecastRefill({ content: waterContent(0.5), refillPoint: waterContent(0.4), ahead: [] }),
-      'ahead',
-    )
-    expectDomainError(
-      () =>
-        forecastRefill({
-          content: waterContent(0.5),
-          refillPoint: waterContent(0.4),
-          ahead: [{ lasts: hours(0), slopePerHour: 0, slopeError: 0 }],
-        }),
-      { quantity: 'length of the regime' },
-    )
-  })
-  it('never comes earlier for a wetter start', () => {
-    fc.assert(
-      fc.property(
-        fc.double({ min: 0.5, max: 0.7, noNaN: true }),
-        fc.double({ min: 0, max: 0.1, noNaN: true }),
-        (content, more) => {
-          const at = (level: number) => {
-            const f = forecastRefill({ content: waterContent(level), refillPoint: waterContent(0.5), ahead })
-            return f.reached ? f.time : Infinity
-          }
-          expect(at(content + more)).toBeGreaterThanOrEqual(at(content))
-        },
-      ),
-    )
   })
 })

@@ -21,7 +21,7 @@ checkPublished('irrigation', 'drydown.linear', ({ t, theta, refill }) => {
   return {
     slope_per_h: line.slopePerHour,
     r2: line.r2,
-    hours_to_refill: reach.falling ? reach.time / 3600 : Number.NaN,
+    hours_to_refill: reach.known ? reach.time / 3600 : Number.NaN,
   }
 })
 
@@ -144,15 +144,15 @@ describe('a dry-down', () => {
   })
   it('says that it does not fall, rather than never', () => {
     const flat = fitDryDown({ time: [0, 3600, 7200], content: [0.6, 0.6, 0.6] })
-    expect(timeToRefill({ line: flat, refillPoint: waterContent(0.5) })).toMatchObject({ falling: false })
+    expect(timeToRefill({ line: flat, refillPoint: waterContent(0.5) })).toMatchObject({ known: false })
     const noise = fitDryDown({ time: [0, 3600, 7200, 10800], content: [0.6, 0.58, 0.61, 0.58] })
     expect(timeToRefill({ line: noise, refillPoint: waterContent(0.5) })).toMatchObject({
-      falling: false,
-      reason: expect.stringMatching(/noise/),
+      known: false,
+      reason: 'within-noise',
     })
-    expect(timeToRefill({ line: noise, refillPoint: waterContent(0.7) })).toEqual({ falling: true, time: 0 })
+    expect(timeToRefill({ line: noise, refillPoint: waterContent(0.7) })).toEqual({ known: true, time: 0 })
     const two = fitDryDown({ time: [0, 3600], content: [0.6, 0.59] })
-    expect(timeToRefill({ line: two, refillPoint: waterContent(0.5) })).toMatchObject({ falling: false })
+    expect(timeToRefill({ line: two, refillPoint: waterContent(0.5) })).toMatchObject({ known: false })
     expect(waterUseOfDryDown({ line: two, substrateVolume: litres(10) })).toMatchObject({ known: false })
   })
   it('refuses what has no slope', () => {

@@ -203,8 +203,8 @@ describe('seams', () => {
   it('tell a gap from a clock that was set back or stood still', () => {
     expect(findTimeBreaks({ time: [0, 300, 7200, 3900, 3900], expectedStep: minutes(5) })).toEqual([
       { index: 2, kind: 'gap', seconds: 6900 },
-      { index: 3, kind: 'step back', seconds: -3300, mayBeClockChange: 'back' },
-      { index: 4, kind: 'repeated time', seconds: 0 },
+      { index: 3, kind: 'step-back', seconds: -3300, mayBeClockChange: 'back' },
+      { index: 4, kind: 'repeated-time', seconds: 0 },
     ])
   })
 })
@@ -220,8 +220,8 @@ describe('seams of readings', () => {
   })
   it('name a time that is not there', () => {
     expect(findTimeBreaks({ time: [0, Number.NaN, 600], expectedStep: minutes(5) }).map((seam) => seam.kind)).toEqual([
-      'no time',
-      'no time',
+      'no-time',
+      'no-time',
     ])
   })
 })

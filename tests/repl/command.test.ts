@@ -23,6 +23,14 @@ describe('a function in a pipe', () => {
     expect(out(['shiftTemperature'], '{"from": "20 °C", "change": "9 °F"}')).toEqual({ result: 25, unit: '°C' })
     expect(out(['parseQuantity'], '["150 mL", "Volume"]')).toEqual({ result: 0.15, unit: 'L' })
   })
+  it('reads digits in groups as one number, and refuses a comma', () => {
+    for (const space of [' ', '\u00a0', '\u2009', '\u202f']) {
+      expect(out(['parseQuantity'], `["1${space}500 mL", "Volume"]`)).toEqual({ result: 1.5, unit: 'L' })
+      expect(out(['shotVolume'], SHOT.replace('11 L', `11${space}000 mL`))).toEqual(out(['shotVolume'], SHOT))
+    }
+    expect(run(['shotVolume'], SHOT.replace('11 L', '11,000 mL')).code).not.toBe(0)
+    expect(run(['shotVolume'], SHOT.replace('11 L', '11 Ml')).error).toMatch(/did you mean mL/)
+  })
   it('gives units for the numbers in an object, and lists for series', () => {
     const pot = out(['cylinderContainer'], '{"diameter":"20 cm","height":"20 cm"}')
     expect(pot.units).toMatchObject({ height: 'cm', volume: 'L' })

@@ -1,11 +1,11 @@
 import { createContext } from 'node:vm'
 import { catalogue } from 'porewater/catalogue'
 import { beforeEach, describe, expect, it } from 'vitest'
+import { runExample } from '../../docs/tools/examples.js'
+import { publicNames } from '../../docs/tools/public-names.js'
 import { completions } from '../../src/repl/complete.js'
 import { isUnfinished, readLine } from '../../src/repl/line.js'
 import { Session } from '../../src/repl/session.js'
-import { runExample } from '../support/examples.js'
-import { publicNames } from '../support/public-names.js'
 
 let session = new Session()
 let context = createContext({})
@@ -101,7 +101,7 @@ describe('refusals', () => {
     ],
     [
       'shotVolume({ substrateVolume: 11, rise: 3, drainFraction: 0.15 })',
-      /^Refused: rise: rise of water content is 3 m³\/m³, outside \[0, 1\]/,
+      /^Refused: rise is 3 m³\/m³, outside \[0, 1\]/,
     ],
     ['shotVolume({ substrateVolum: 11, rise: 0.03, drainFraction: 0.15 })', /did you mean substrateVolume\?/],
     ['shotVolume({ substrateVolume: 11, rise: 0.03 })', /^Refused: drainFraction: is missing/],

@@ -46,7 +46,7 @@ describe('a record with a touch, a frozen stretch, a power cut and a clock that 
     expect(flags('timeGap')).toEqual([2, 1, 1, 1, 1, 1, 1, 1, 1, 1, 3, 1, 4, 1, 1])
     expect(findTimeBreaks({ time, expectedStep: minutes(5) })).toEqual([
       { index: 10, kind: 'gap', seconds: 3600, mayBeClockChange: 'forward' },
-      { index: 12, kind: 'step back', seconds: -3300, mayBeClockChange: 'back' },
+      { index: 12, kind: 'step-back', seconds: -3300, mayBeClockChange: 'back' },
     ])
   })
   it('keeps nine good readings in the order in which they came', () => {

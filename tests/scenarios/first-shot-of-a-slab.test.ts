@@ -50,6 +50,6 @@ describe('a first shot after the calibration of a probe', () => {
   it('opens the valve for 635 s, filling of the line and all, and should drain 164 mL', () => {
     within(shot.runTime, 635.133, 0.0635)
     within(shot.expectedDrain, 0.163572, 1.64e-5)
-    expect(shot).toMatchObject({ boundBy: undefined, warnings: [] })
+    expect(shot).toMatchObject({ boundBy: undefined, findings: [] })
   })
 })

@@ -23,6 +23,11 @@ import {
   writeDocument,
 } from 'porewater/schema'
 import { describe, expect, it } from 'vitest'
+import { textPattern } from '../../src/schema/text-pattern.js'
+import { allSpellings } from '../../src/text/all-spellings.js'
+import type { KindName } from '../../src/text/generated/kind-types.js'
+import { KINDS } from '../../src/text/generated/kinds.js'
+import { parseQuantity } from '../../src/text/parse.js'
 import { between } from '../support/round-trip.js'
 
 /** A whole document of each kind, invented. */
@@ -66,7 +71,7 @@ const WHOLE: { readonly [N in DocumentName]: unknown } = {
     drainFraction: 0.2,
     minRunTime: 60,
     maxRunTime: 900,
-    betweenShots: 1200,
+    minRest: 900,
     maxPerDay: 8,
   },
   emitters: { version: 1, emitters: 2, emitterFlow: 2, lineFill: 8 },
@@ -79,7 +84,15 @@ const WHOLE: { readonly [N in DocumentName]: unknown } = {
     value: [0.5, null, 0.51],
     quality: [1, 9, 1],
   },
-  shot: { version: 1, time: 1779148800, volume: 0.3, perEmitter: 0.15, runTime: 278, reason: 'refill point' },
+  shot: {
+    version: 1,
+    time: 1779148800,
+    volume: 0.3,
+    perEmitter: 0.15,
+    runTime: 278,
+    reason: 'refill-point',
+    waterContent: 0.58,
+  },
   'plan request': {
     version: 1,
     start: '2026-05-19T00:00:00Z',
@@ -92,7 +105,7 @@ const WHOLE: { readonly [N in DocumentName]: unknown } = {
       bypass: 0.1,
       drainLag: '10 min',
     },
-    content: 0.6,
+    waterContent: 0.6,
     refillPoint: 0.59,
     fullPoint: 0.62,
     drainFraction: '20 %',
@@ -103,15 +116,17 @@ const WHOLE: { readonly [N in DocumentName]: unknown } = {
     lineFill: '8 s',
     minRunTime: '2 min',
     maxRunTime: '15 min',
-    betweenShots: '20 min',
+    minRest: '15 min',
     maxPerDay: '8 L',
     trigger: { by: 'level' },
   },
   plan: {
     version: 1,
-    shots: [{ time: 1779148800, volume: 0.3, perEmitter: 0.15, runTime: 278, reason: 'refill point' }],
+    shots: [
+      { time: 1779148800, volume: 0.3, perEmitter: 0.15, runTime: 278, reason: 'refill-point', waterContent: 0.58 },
+    ],
     time: [1779149400, 1779150000],
-    content: [0.6, 0.61],
+    waterContent: [0.6, 0.61],
     drain: [0, 0.01],
     applied: 0.3,
     drained: 0.01,
@@ -119,7 +134,50 @@ const WHOLE: { readonly [N in DocumentName]: unknown } = {
     drainFraction: 0.03,
     shotDrainFraction: 0.2,
     overnightDryDown: 0.01,
-    compromises: [{ code: 'x', level: 'note', message: 'y' }],
+    findings: [{ code: 'runs-dry', level: 'danger', about: 'waterContent', reached: 0.1, wanted: 0.15, unit: 'm³/m³' }],
+    caution: 'advice',
+  },
+  zone: {
+    version: 1,
+    name: 'bench 4, invented',
+    container: { substrateVolume: '14 L', height: '12 cm', plants: 2 },
+    medium: {
+      name: 'coir, invented',
+      bulkDensity: 0.09,
+      particleDensity: 0.78,
+      residual: 0.12,
+      saturated: '86 %',
+      alpha: 0.26,
+      n: 1.55,
+    },
+    plantDensity: 2.5,
+    cropCoefficient: 1.05,
+    emitters: { count: 2, flow: '2 L/h', lineFill: '8 s' },
+    probes: [
+      {
+        name: 'A',
+        samples: { dry: { reading: 438, waterContent: 0.04 }, saturated: { reading: 1185, waterContent: 0.86 } },
+      },
+      { name: 'B', weight: 2 },
+    ],
+    place: { latitude: 47.5, elevation: 420, clock: [{ from: '2026-03-29T01:00:00Z', ahead: '2 h' }] },
+    lamps: { on: '4 h', off: '20 h', irradiance: 90 },
+    readingStep: '5 min',
+    wateringLog: 'openings',
+    limits: {
+      maxPerDay: '8 L',
+      minRunTime: '2 min',
+      maxRunTime: '20 min',
+      minRest: '20 min',
+      drainFraction: '25 %',
+      depletion: 0.05,
+      lowerLimit: 0.12,
+      minBelieved: 0.05,
+      maxBelieved: 0.86,
+      minRise: 0.006,
+      firstShotAfterLight: '1.5 h',
+      lastShotBeforeDark: '4 h',
+    },
   },
 }
 const NAMES = Object.keys(WHOLE) as DocumentName[]
@@ -359,7 +417,7 @@ describe('numbers and text with a unit', () => {
   })
   it('every problem of a document is told at once', () => {
     const paths = problemsOf(() =>
-      readDocument('emitters', { version: 1, emitters: 2.5, emitterFlow: -1, lineFill: true, x: 0 }),
+      readDocument('emitters', { version: 1, emitters: 0, emitterFlow: -1, lineFill: true, x: 0 }),
     ).map((one) => one.path)
     expect(paths.sort()).toEqual(['emitterFlow', 'emitters', 'lineFill', 'x'])
   })
@@ -494,4 +552,49 @@ describe('parseDocument', () => {
       { numRuns: 300 },
     )
   })
+})
+
+describe('JSON Schema refuses what the library refuses', () => {
+  const pattern = (kind: KindName) => new RegExp(textPattern(kind))
+  const spellings = [
+    ...new Set([
+      ...Object.values(KINDS).flatMap(({ units }) => units.flatMap(({ shown, ucum }) => [shown, ucum])),
+      ...Object.keys(allSpellings().letters),
+      ...Object.keys(allSpellings().words).flatMap((word) => [word, word.toUpperCase(), `${word}s`]),
+      'Liters',
+      'CENTIMETERS',
+    ]),
+  ]
+  it('has whole numbers as integers: no 2.5 emitters', () => {
+    expect(documentJsonSchema('emitters')).toMatchObject({
+      properties: { emitters: { type: 'integer', minimum: 1, maximum: 1000 } },
+    })
+    const half = { ...(WHOLE.emitters as object), emitters: 2.5 }
+    expect(problemsOf(() => readDocument('emitters', half))).toMatchObject([{ path: 'emitters' }])
+  })
+  it('has text of a quantity with its units: a volume is not 3 ft', () => {
+    for (const text of ['3 L', '1 500 mL', '.5 US gal', '150ml', '2 LITRES', '-1 L'])
+      expect(pattern('Volume').test(text), text).toBe(true)
+    for (const text of ['3 ft', '3', 'L', '3 L L', '1,5 L', 'three L'])
+      expect(pattern('Volume').test(text), text).toBe(false)
+    expect(pattern('Duration').test('1 h 30 min')).toBe(true)
+    expect(pattern('SuctionHead').test('pF 2')).toBe(true)
+    expect(JSON.stringify(documentJsonSchema('container'))).toContain(
+      JSON.stringify(textPattern('Length')).slice(1, -1),
+    )
+  })
+  it.each(Object.keys(KINDS) as KindName[])(
+    'takes every spelling of a unit of %s, and no other where units are simple',
+    (kind) => {
+      const listed = !textPattern(kind).endsWith('.*$')
+      const wrong = spellings.filter((unit) => {
+        const text = unit === '1' ? '3' : `3 ${unit}`
+        const read = core.attempt(() => parseQuantity(text, kind))
+        const accepted = read.ok || read.error.code === 'outside-domain'
+        const says = pattern(kind).test(text)
+        return accepted ? !says : says && listed
+      })
+      expect(wrong).toEqual([])
+    },
+  )
 })

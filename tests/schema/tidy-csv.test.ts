@@ -122,6 +122,8 @@ describe('a tidy table', () => {
       '2026-05-19T06:30:00Z,A1,WaterContent,NaN,,',
       '2026-05-19T06:30:00Z,A1,WaterContent,1e308,,',
       '2026-05-19T06:30:00Z,A1,Volume,1e308,,',
+      '2026-05-19T06:30:00Z,A1,Volume,1,500 mL,',
+      '2026-05-19T06:30:00Z,A1,Volume,1 500,mL,',
       '2026-05-19T06:30:00Z,A1,Moisture,0.5,,',
       '2026-05-19T06:30:00Z,A1,constructor,0.5,,',
       '2026-05-19T06:30:00Z,A1,RawReading,640,mV,',

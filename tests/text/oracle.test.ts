@@ -1,6 +1,8 @@
 import fc from 'fast-check'
+import * as porewater from 'porewater'
 import { formatQuantity, fromUcum, type KindName, parseQuantity, toUcum } from 'porewater/text'
 import { describe, expect, it } from 'vitest'
+import { FAMILIES } from '../../src/quantity/kinds.table.js'
 import { KINDS } from '../../src/text/generated/kinds.js'
 import { KIND_ROWS, UNIT_ROWS } from '../quantity/generated/rows.js'
 import { math, spelled } from '../support/mathjs-units.js'
@@ -19,6 +21,10 @@ const UNKNOWN: Readonly<Record<string, string>> = {
   TemperatureChange: 'mathjs takes a difference in °F for a temperature',
   'OxygenConcentration mmol/L': 'amount and mass need the molar mass of oxygen',
   'ChargeConcentration mmol(+)/L': 'the only unit of its kind',
+}
+const kindsOf = (family: string) => {
+  const row = FAMILIES.find(({ name }) => name === family)
+  return row?.kinds?.map(({ name }) => name) ?? [family]
 }
 const heads = (unit: string) => unit.replace(/\b(c?m)\b/g, '$1water')
 
@@ -42,6 +48,48 @@ describe('the factor of every unit', () => {
       { numRuns: 20 },
     )
   })
+})
+
+describe('the check of every kind', () => {
+  const makers = porewater as unknown as Record<string, (value: number) => number>
+  it.each(KIND_ROWS.filter(({ symbols }) => symbols.length > 0))(
+    '$kind refuses what its constructor refuses, in its words',
+    ({ kind }) => {
+      const { make } = UNIT_ROWS.find((row) => kindsOf(row.family).includes(kind)) as { make: string }
+      const outcome = (check: () => number) => {
+        try {
+          return check()
+        } catch (error) {
+          return { ...(error as object), message: (error as Error).message }
+        }
+      }
+      const numbers = [
+        Number.NaN,
+        -Infinity,
+        Infinity,
+        -1e9,
+        -300,
+        -1,
+        -0.5,
+        0,
+        0.5,
+        1,
+        1.5,
+        15,
+        60,
+        100,
+        300,
+        5000,
+        1e5,
+        1e12,
+      ]
+      for (const number of numbers)
+        expect(
+          outcome(() => KINDS[kind as KindName].make(number)),
+          String(number),
+        ).toEqual(outcome(() => makers[make]?.(number) as number))
+    },
+  )
 })
 
 describe('every unit of every kind', () => {

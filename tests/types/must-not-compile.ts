@@ -9,6 +9,7 @@ import {
   type CropET,
   celsius,
   centimetres,
+  centimetresOfPressureHead,
   centimetresOfSuction,
   type DailyNetRadiation,
   type DailyRadiation,
@@ -38,6 +39,7 @@ import {
   type ParticleDensity,
   type PoreWaterEC,
   type Porosity,
+  type PressureHead,
   percent,
   permittivity,
   permittivityTopp1980,
@@ -163,3 +165,11 @@ litres([1, 2])
 export const a42: SuctionHead = centimetresOfSuction(waterContent(0.5), 1)
 // @ts-expect-error a fraction kept in a variable must say of what
 export const a43: RelativeHumidity = ((value) => value)(fraction<Porosity>(0.6))
+// @ts-expect-error a pressure head has the other sign than a suction
+export const a44: SuctionHead = centimetresOfPressureHead(-10)
+// @ts-expect-error a suction has the other sign than a pressure head
+export const a45: PressureHead = centimetresOfSuction(10)
+// @ts-expect-error half an amount is made by scale()
+export const a46: Volume = litres(1) / 2
+// @ts-expect-error a share is no change of water content
+export const a47: WaterContentChange = percent(3)

@@ -51,7 +51,7 @@ describe('the worked examples of JCGM 100:2008 (GUM)', () => {
     expect(components.alphaDifference).toBeCloseTo(2.88679, 4)
     for (const name of ['alpha', 'mean', 'cycle']) expect(components[name], name).toBeLessThan(1e-6)
     expect(result.budget[0]?.input).toBe('standard')
-    // GUM H.1.6: 16.7 effective degrees of freedom, taken as 16, and k = 2.92 [from memory].
+    // GUM H.1.6: 16.7 effective degrees of freedom, taken as 16, and k = 2.92 [not confirmed, source not seen].
     expect(result.degreesOfFreedom).toBeGreaterThan(16)
     expect(result.degreesOfFreedom).toBeLessThan(17)
     expect(coverageFactor({ confidence: 0.99, degreesOfFreedom: 16 })).toBeCloseTo(2.92, 2)

@@ -16,7 +16,7 @@ const inputsOf = (spread: Spread, uncertainties: number[]) =>
 const total = (v: Values) => Object.values(v).reduce((sum, x) => sum + x, 0)
 
 describe('the worked examples of JCGM 101:2008', () => {
-  // Clause 9.2 prints [-3.92, 3.92], [-3.88, 3.88] and [-17.0, 17.0] with u 2.0, 2.0 and 10.1 [from memory]. The exact ends are
+  // Clause 9.2 prints [-3.92, 3.92], [-3.88, 3.88] and [-17.0, 17.0] with u 2.0, 2.0 and 10.1 [not confirmed, source not seen]. The exact ends are
   // 3.919928 (normal), 3.879407 and 17.015814 (sums of four rectangular variables, by convolution in 25 digits with mpmath 1.3.0).
   it.each([
     ['normal', [1, 1, 1, 1], 2, 3.919928],
@@ -34,7 +34,7 @@ describe('the worked examples of JCGM 101:2008', () => {
     expect(Math.abs(result.interval.high / end - 1)).toBeLessThan(0.01)
     expect(Math.abs(result.interval.low / -end - 1)).toBeLessThan(0.01)
   })
-  it('9.3, calibration of a weight: the spread that the first order misses [from memory; u and mean recomputed with numpy]', () => {
+  it('9.3, calibration of a weight: the spread that the first order misses [not confirmed, source not seen; u and mean recomputed with numpy]', () => {
     const problem = {
       inputs: {
         reference: { estimate: 100000, standardUncertainty: 0.05 },

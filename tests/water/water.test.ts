@@ -50,7 +50,7 @@ for (const [name, file, topic] of [
   }))
 
 describe('permittivity of water', () => {
-  // Printed in IAPWS R8-97 for 298.15 K and 0.1 MPa [from memory].
+  // Printed in IAPWS R8-97 for 298.15 K and 0.1 MPa [not confirmed, source not seen].
   it('has the check value of IAPWS R8-97', () => {
     const density = kilogramsPerCubicMetre<WaterDensity>(997.047)
     expect(waterPermittivityIapwsR8({ temperature: 25 as Temperature, density })).toBeCloseTo(78.408, 2)

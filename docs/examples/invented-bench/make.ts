@@ -1,5 +1,5 @@
 /**
- * Makes the invented scenario that `npm start` reads: a bench of sweet peppers in bags of coir and perlite, from 18:00 on one
+ * Makes the invented scenario that `npm start` reads: a bench of sweet peppers in bags of coir and perlite, from noon of one
  * day to midnight of the next. Nothing here was measured. The same seed gives the same files: `npx tsx docs/examples/invented-bench/make.ts`.
  * It simulates with its own few lines, not with the package, so that the package is not checked against itself.
  */
@@ -9,8 +9,8 @@ import { fileURLToPath } from 'node:url'
 
 /** Where the files go: the folder that is named, or that of this script. */
 const folder = process.argv[2] ?? fileURLToPath(new URL('.', import.meta.url))
-const start = Date.UTC(2026, 4, 18, 16, 0) / 1000 // 18:00 local time, two hours ahead of universal time
-const minutesInAll = 30 * 60
+const start = Date.UTC(2026, 4, 18, 10, 0) / 1000 // 12:00 local time, two hours ahead of universal time
+const minutesInAll = 36 * 60
 const hoursFromUtc = 2
 
 /** A small linear congruential generator (Numerical Recipes constants), enough for invented noise. */
@@ -40,7 +40,7 @@ const uptakeAt = (hour: number) => {
   return (0.0000088 * radiationAt(hour) + 0.00055 * dryness) * bag.plants * 0.55
 }
 
-let theta = 0.604
+let theta = 0.612
 let held = 0
 let drained = 0
 let root = 20.5
@@ -67,9 +67,8 @@ const closeEvent = () => {
 
 for (let minute = 0; minute <= minutesInAll; minute++) {
   const second = start + minute * 60
-  const local = (18 * 60 + minute) % 1440
+  const local = (12 * 60 + minute) % 1440
   const hour = local / 60
-  const second_day = minute >= 360
   if (minute % 5 === 0 && minute > 0) {
     const air = airAt(hour) + noise(0.15)
     root += (air - 0.8 - root) * 0.012
@@ -77,9 +76,9 @@ for (let minute = 0; minute <= minutesInAll; minute++) {
       Math.round(402 + 905 * gain * (theta + shift) + 0.9 * (root - 20) + noise(1.6))
     let a: string | number = reading(0.004, 1)
     let b: string | number = reading(-0.011, 1.012)
-    if (minute === 890) a = 1240 // a spike
-    if (minute > 1195 && minute < 1235) b = 905 // a frozen reading
-    if (minute >= 1320 && minute < 1365) a = b = '' // the logger was off
+    if (minute === 1250) a = 1240 // a spike
+    if (minute > 1555 && minute < 1595) b = 905 // a frozen reading
+    if (minute >= 1680 && minute < 1725) a = b = '' // the logger was off
     const row = [
       stamp(second),
       a,
@@ -92,9 +91,7 @@ for (let minute = 0; minute <= minutesInAll; minute++) {
     ]
     rows.push(row.join(','))
   }
-  const event = second_day
-    ? events.find((one) => local >= one.minute && local < one.minute + one.seconds / 60)
-    : undefined
+  const event = events.find((one) => local >= one.minute && local < one.minute + one.seconds / 60)
   if (event !== undefined && local === event.minute) {
     closeEvent()
     current = { seconds: event.seconds, time: stamp(second) }

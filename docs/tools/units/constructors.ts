@@ -18,7 +18,7 @@ export function constructorFile(families: readonly Family[], fileOf: (kind: stri
   const imports = [
     "import type { Domain } from '../domain.js'",
     `import { ${guards.join(', ')} } from '../guard.js'`,
-    "import type { Kind } from '../kind.js'",
+    `import type { Kind${code.includes('Made<') ? ', Made' : ''} } from '../kind.js'`,
     ...foreign.map((name) => `import type { ${name} } from './${fileOf(name)}.js'`),
   ]
   return `${imports.join('\n')}\n\n${code}\n`
@@ -121,9 +121,10 @@ function types(family: Family): { generic: string; given: string; read: string; 
   const { unnamed } = row
   const fallback = typeof unnamed === 'object' ? unnamed.name : (unnamed ?? '')
   const bound = typeof unnamed === 'object' ? `${row.name} | ${unnamed.name}` : row.name
+  const given = `Made<Q, ${row.name}, ${fallback}>`
   if (!several)
     return { generic: '', given: String(kinds[0]?.name), read: kinds.map((kind) => kind.name).join(' | '), several }
-  return { generic: `<Q extends ${bound} = ${fallback}>`, given: 'Q', read: bound, several }
+  return { generic: `<Q = ${fallback}>`, given, read: bound, several }
 }
 
 function constructorOf(family: Family, unit: UnitRow): string {
@@ -153,7 +154,15 @@ function constructorOf(family: Family, unit: UnitRow): string {
     '```ts',
     `${make}(${example}) // => ${printed(kept(unit.factor, example))}`,
     '```',
-  ])}\n${signature(make, generic, 'value: number', given)} {\n  return ${guarded(family, unit)} as ${given}\n}`
+  ])}\n${signature(make, generic, 'value: number', given)} {\n${cast(guarded(family, unit), given)}\n}`
+}
+
+/** A cast as the formatter breaks it. */
+function cast(code: string, type: string): string {
+  const line = `  return ${code} as ${type}`
+  if (line.length <= WIDTH) return line
+  const [, name = type, inner = ''] = /^(\w+)<(.*)>$/.exec(type) ?? []
+  return `  return ${code} as ${name}<\n${inner.replace(/^|, /g, (gap) => `${gap && ',\n'}    `)}\n  >`
 }
 
 function guarded(family: Family, unit: UnitRow): string {

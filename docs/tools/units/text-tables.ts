@@ -1,7 +1,8 @@
-import type { UnitRow } from '../../../src/quantity/unit-row.js'
+import type { KindRow, UnitRow } from '../../../src/quantity/unit-row.js'
+import { codeOf, usualHint, wordsOf } from '../../../src/text/text-kind.js'
 import { conversionOf, worked } from './conversion.js'
 import { spellingsOf } from './spellings.js'
-import { type Family, made, quoted, textUnits } from './table.js'
+import { type Family, made, textUnits } from './table.js'
 
 const WIDTH = 120
 
@@ -27,108 +28,104 @@ export function kindTypesFile(families: readonly Family[], fileOf: (kind: string
   ].join('\n')
 }
 
-/** The kinds that text can stand for, with the constructor that checks them and their units. */
-export function kindsFile(families: readonly Family[], fileOf: (kind: string) => string): string {
-  const kinds = textKinds(families)
-  const makers = new Map<string, Set<string>>()
-  for (const { name, make } of kinds) makers.set(fileOf(name), (makers.get(fileOf(name)) ?? new Set()).add(make))
-  const imports = [...makers.keys()]
-    .sort(byName)
-    .map((file) => importLine('import', [...(makers.get(file) as Set<string>)].sort(byName), file))
-  const lists = new Map<string, string>()
-  const entries = kinds.map(({ name, make, units, kept, bare, compound }) => {
-    const code = `[\n${units.map(unitCode).join('\n')}\n]`
-    const list = lists.get(code) ?? listName(name)
-    lists.set(code, list)
-    const more = [
-      ...(kept === undefined ? [] : [`, kept: ${quoted(kept)}`]),
-      ...(bare ? [', bare: true'] : []),
-      ...(compound ? [', compound: true'] : []),
-    ]
-    return `  ${name}: { make: ${make}, units: ${list}${more.join('')} },`
-  })
+/** The kinds that text can stand for, each looked up when it is asked for. */
+export function kindsFile(families: readonly Family[]): string {
   return [
-    ...imports,
-    "import type { TextKind, UnitList } from '../text-kind.js'",
+    "import { kindNamed } from '../kind-named.js'",
+    "import type { TextKind } from '../text-kind.js'",
     "import type { KindName } from './kind-types.js'",
-    '',
-    ...[...lists].map(([code, list]) => listLine(`const ${list}: UnitList = `, code)),
     '',
     '/** Every kind that can be read from text. */',
     'export const KINDS: Readonly<Record<KindName, TextKind>> = {',
-    ...entries,
+    ...textKinds(families).flatMap(({ name }) => [`  get ${name}() {`, `    return kindNamed('${name}')`, '  },']),
     '}',
     '',
   ].join('\n')
 }
 
-/** Other spellings of units and of the parts of units. */
-export function spellingsFile(families: readonly Family[]): string {
-  const { letters, words } = spellingsOf(families)
-  const record = (spellings: Readonly<Record<string, string>>) =>
-    Object.entries(spellings)
-      .map(([key, symbol]) => `    ${/^[A-Za-z_]\w*$/.test(key) ? key : quoted(key)}: ${quoted(symbol)},`)
-      .join('\n')
+/**
+ * The kinds with their domains and units as lines of text, because every app that reads text carries them: names, what a number is where
+ * the name does not say it, the unit in which it is kept if it is not the first one, range, hint without its usual start, marks (b for bare,
+ * c for compound), units.
+ */
+export function textTableFile(families: readonly Family[]): string {
+  const rows = new Map<string, string[]>()
+  for (const { name, family, units, kept, marks } of textKinds(families)) {
+    const { quantity, range, hint } = family.row
+    const usual = usualHint(quantity, rangeCode(range))
+    const words = new RegExp(`^${usual}(?=[;,]|$)`).test(hint) ? hint.slice(usual.length) : hint
+    const code = [quantity, kept, rangeCode(range), words, marks, units.map(unitCode).join('~')].join('|')
+    rows.set(code, [...(rows.get(code) ?? []), name])
+  }
+  const lines = [...rows].map(([code, names]) => {
+    const [quantity = '', ...rest] = code.split('|')
+    return [names.join(' '), wordsOf(names[0] as string) === quantity ? '' : quantity, ...rest].join('|')
+  })
   return [
-    "import type { Spellings } from '../unit-form.js'",
-    '',
-    '/** Other spellings of units: letter for letter, and in capitals and small letters alike. */',
-    'export const SPELLINGS: Spellings = {',
-    `  letters: {\n${record(letters)}\n  },`,
-    `  words: {\n${record(words)}\n  },`,
-    '}',
+    '/** Kinds that share their units, a line each: see `kindNamed`, which reads it. */',
+    `export const TEXT_TABLE = ${block(lines)}`,
     '',
   ].join('\n')
+}
+
+/** Other spellings of units and of the parts of units, as lines of text, for the same reason. */
+export function spellingsFile(families: readonly Family[]): string {
+  const { letters, words } = spellingsOf(families)
+  const lines = (spellings: Readonly<Record<string, string>>) => {
+    const bySymbol = new Map<string, string[]>()
+    for (const [key, symbol] of Object.entries(spellings)) bySymbol.set(symbol, [...(bySymbol.get(symbol) ?? []), key])
+    return [...bySymbol].map(([symbol, keys]) => [symbol, ...keys].join('|'))
+  }
+  return [
+    '/** Symbols with spellings that are taken letter for letter. */',
+    `export const LETTERS = ${block(lines(letters))}`,
+    '',
+    '/** Symbols with spellings that are taken in any case, without the s of the plural. */',
+    `export const WORDS = ${block(lines(words))}`,
+    '',
+  ].join('\n')
+}
+
+/** Lines as one literal. */
+function block(lines: readonly string[]): string {
+  const text = lines.join('\n')
+  if (/[`\\$]/.test(text)) throw new Error('a symbol, spelling or hint has a sign that code would misread: ` \\ or $')
+  return `\`${text}\``
 }
 
 interface TextKindRow {
   readonly name: string
-  readonly make: string
+  readonly family: Family
   readonly units: readonly UnitRow[]
-  readonly kept?: string
-  readonly bare: boolean
-  readonly compound: boolean
+  readonly kept: string
+  readonly marks: string
 }
 
 function textKinds(families: readonly Family[]): TextKindRow[] {
   return families
     .filter((family) => family.row.noText === undefined)
     .flatMap((family) =>
-      made(family).map((kind) => {
-        const units = textUnits(family, kind)
-        const named = units[0]?.symbol === family.row.unit
-        return {
-          name: kind.name,
-          make: family.units[0].make as string,
-          units,
-          ...(named ? {} : { kept: family.row.unit }),
-          bare: family.row.bare ?? false,
-          compound: family.row.compound ?? false,
-        }
+      made(family).map(({ name }, i) => {
+        const units = textUnits(family, made(family)[i] as KindRow)
+        const { unit, bare, compound } = family.row
+        const kept = units[0]?.symbol === unit ? '' : unit
+        return { name, family, units, kept, marks: `${bare ? 'b' : ''}${compound ? 'c' : ''}` }
       }),
     )
 }
 
+/** A unit as `symbol`, `symbol:conversion` or `symbol:conversion:code`, the code only where it does not follow from the symbol. */
 function unitCode(unit: UnitRow): string {
   const { minus, times, over } = conversionOf(unit.factor)
-  const parts = [
-    `shown: ${quoted(unit.symbol)}`,
-    `ucum: ${quoted(unit.ucum as string)}`,
-    ...(minus === undefined ? [] : [`minus: ${worked(minus)}`]),
-    ...(times === undefined ? [] : [`times: ${worked(times)}`]),
-    ...(over === undefined ? [] : [`over: ${worked(over)}`]),
-  ]
-  return `  { ${parts.join(', ')} },`
+  const steps = [['-', minus] as const, ['*', times] as const, ['/', over] as const]
+  const conversion = steps.map(([sign, digits]) => (digits === undefined ? '' : `${sign}${worked(digits)}`)).join('')
+  const code = unit.ucum === codeOf(unit.symbol) ? '' : (unit.ucum as string)
+  return [unit.symbol, conversion, code].join(':').replace(/:+$/, '')
 }
 
-/** A list of one unit stands on its line where it fits. */
-function listLine(start: string, code: string): string {
-  const line = `${start}${code.replace('[\n  ', '[').replace(',\n]', ']')}`
-  return line.includes('\n') || line.length > WIDTH ? start + code : line
-}
-
-function listName(kind: string): string {
-  return `UNITS_OF_${kind.replace(/([a-z])(?=[A-Z])/g, '$1_').toUpperCase()}`
+/** `[0, ∞)` as `[0,)`: an end that is left out is infinite. */
+function rangeCode(range: string): string {
+  return range.replace(' ', '').replace(/-?∞/g, '')
 }
 
 function importLine(start: string, names: readonly string[], file: string): string {

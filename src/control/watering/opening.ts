@@ -34,12 +34,12 @@ function clockReason(clock: WateringClock): WateringReason | null {
 }
 
 /** What a person orders at a moment of trusted time. */
-export function orderedNow(override: WateringOrder | null, clock: WateringClock): 'close' | 'water' | null {
+function orderedNow(override: WateringOrder | null, clock: WateringClock): 'close' | 'water' | null {
   return override !== null && clock.elapsed < override.ends ? override.action : null
 }
 
 /** Time for which an opening keeps the valve open: its run, or up to the next decision where nothing else closes it. */
-export function openFor(limits: Limits, pace: number): number {
+function openFor(limits: Limits, pace: number): number {
   return limits.closesByItself ? limits.run : Math.max(limits.run, Math.ceil(limits.run / pace) * pace)
 }
 

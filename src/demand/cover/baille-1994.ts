@@ -4,6 +4,7 @@ import type { Irradiance } from '../../quantity/generated/irradiance.js'
 import type { LeafAreaIndex } from '../../quantity/generated/plant.js'
 import type { VapourPressureDeficit } from '../../quantity/generated/pressure.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
 import { DEFICIT, EXTINCTION, LEAF_AREA, RADIATION } from './cover-domains.js'
 
@@ -63,7 +64,7 @@ export const validityBaille1994: Validity = {
  * @returns Transpiration. Unit: mm/h.
  * @throws `DomainError` outside the ranges.
  * @validity A 0.12 to 0.67 and B 14 to 37 W/m²/kPa, nine ornamental species.
- * @source Baille, M., Baille, A. and Laury, J. C. (1994), Scientia Horticulturae 59:83-97; the extinction coefficient [from memory]
+ * @source Baille, M., Baille, A. and Laury, J. C. (1994), Scientia Horticulturae 59:83-97; the extinction coefficient [not confirmed, source not seen]
  * @example
  * ```ts
  * transpirationBaille1994({
@@ -73,7 +74,7 @@ export const validityBaille1994: Validity = {
  * ```
  */
 export function transpirationBaille1994(input: BailleInput): HourlyCropET {
-  const leaves = numberIn(input.leafArea, LEAF_AREA, 'leafArea')
+  const leaves = numberIn(optionsOf(input).leafArea, LEAF_AREA, 'leafArea')
   const caught = -Math.expm1(-numberIn(input.extinction ?? 0.64, EXTINCTION, 'extinction') * leaves)
   const light =
     numberIn(input.radiationCoefficient, A, 'radiationCoefficient') *

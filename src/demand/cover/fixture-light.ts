@@ -7,6 +7,7 @@ import type { PhotonYield } from '../../quantity/generated/photon-yield.js'
 import type { Power } from '../../quantity/generated/power.js'
 import type { Share } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { PHOTON_YIELD } from './cover-domains.js'
 
 /** Lamps over an area: what they take and what they give. */
@@ -94,7 +95,8 @@ const REACHING: Domain = {
  * ```
  */
 export function fixtureLight(input: FixtureLightInput): FixtureLight {
-  const electricity = numberIn(input.electricalPower, POWER, 'electricalPower') / numberIn(input.area, AREA, 'area')
+  const electricity =
+    numberIn(optionsOf(input).electricalPower, POWER, 'electricalPower') / numberIn(input.area, AREA, 'area')
   const efficacy = numberIn(input.efficacy, EFFICACY, 'efficacy')
   const photons = numberIn(input.photonsPerJoule, PHOTON_YIELD, 'photonsPerJoule')
   if (efficacy > photons) {

@@ -6,6 +6,7 @@ import type { Pressure, VapourPressureDeficit } from '../../quantity/generated/p
 import type { GroundFraction } from '../../quantity/generated/share.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { GROUND } from '../crop/crop-domains.js'
 import { PHOTON_YIELD } from './cover-domains.js'
 import { type CanopyTranspiration, transpirationStanghellini1987 } from './stanghellini-1987.js'
@@ -70,7 +71,7 @@ export interface LampInput {
  * @returns Leaf resistance. Unit: s/m.
  * @throws `DomainError` outside the range.
  * @validity Lettuce, photon flux 140 to 600.
- * @source Graamans, L., van den Dobbelsteen, A., Meinen, E. and Stanghellini, C. (2017), Agricultural Systems 153:138-153, submodel of stomatal resistance, as four public programs write it; a fifth has 220 in place of 200 [paper not seen]
+ * @source Graamans, L., van den Dobbelsteen, A., Meinen, E. and Stanghellini, C. (2017), Agricultural Systems 153:138-147, submodel of stomatal resistance, as four public programs write it; a fifth has 220 in place of 200 [confirmed by public code or text, source not seen]
  * @example
  * ```ts
  * leafResistanceGraamans2017(micromolesPerSquareMetreSecond(600)) // => 157.5
@@ -96,7 +97,7 @@ export function leafResistanceGraamans2017(photonFlux: PhotonFluxDensity): numbe
  * @returns Transpiration, heat flows and leaf temperature.
  * @throws `DomainError` outside the ranges, `InputError` for a deficit above the saturation vapour pressure of the air.
  * @validity Rooms without sun; leaf resistance of lettuce unless another is given.
- * @source Graamans, L., van den Dobbelsteen, A., Meinen, E. and Stanghellini, C. (2017), Agricultural Systems 153:138-153, Eq. 4 to 9, section 3.1 for 100 and 200 s/m [second-hand: as public programs that cite it write it]; the reflectance of 0.05 in one of them
+ * @source Graamans, L., van den Dobbelsteen, A., Meinen, E. and Stanghellini, C. (2017), Agricultural Systems 153:138-147, Eq. 4 to 9, section 3.1 for 100 and 200 s/m [confirmed by public code or text, source not seen]; the reflectance of 0.05 in one of them
  * @example
  * ```ts
  * const room = transpirationUnderLamps({
@@ -108,7 +109,8 @@ export function leafResistanceGraamans2017(photonFlux: PhotonFluxDensity): numbe
  */
 export function transpirationUnderLamps(input: LampInput): CanopyTranspiration {
   const light =
-    numberIn(input.photonFlux, PHOTONS, 'photonFlux') / numberIn(input.photonsPerJoule, PHOTON_YIELD, 'photonsPerJoule')
+    numberIn(optionsOf(input).photonFlux, PHOTONS, 'photonFlux') /
+    numberIn(input.photonsPerJoule, PHOTON_YIELD, 'photonsPerJoule')
   const net =
     (1 - numberIn(input.reflected ?? 0.05, REFLECTED, 'reflected')) * numberIn(input.cover, GROUND, 'cover') * light
   return transpirationStanghellini1987({

@@ -6,6 +6,7 @@ import type { LeafAreaIndex } from '../../quantity/generated/plant.js'
 import type { Pressure, VapourPressureDeficit } from '../../quantity/generated/pressure.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import {
   type CanopyTranspiration,
   leafResistanceStanghellini1987,
@@ -52,16 +53,16 @@ const NET: Domain = {
  * @param input - Air, leaf area and what else is known.
  * @returns Transpiration, heat flows and leaf temperature; negative transpiration is dew.
  * @throws `DomainError` outside the ranges, `InputError` for a deficit above the saturation vapour pressure of the air.
- * @validity Tomato under glass. Other crops lose from a tenth to a third of a day's water at night [from memory]; check against a scale.
- * @source Stanghellini, C. (1987), Transpiration of greenhouse crops, PhD thesis, Wageningen [figures second-hand]
+ * @validity Tomato under glass. Other crops lose from a tenth to a third of a day's water at night [not confirmed, source not seen]; check against a scale.
+ * @source Stanghellini, C. (1987), Transpiration of greenhouse crops, PhD thesis, Wageningen [confirmed by public code or text, source not seen]
  * @example
  * ```ts
  * nightTranspiration({ temperature: celsius(18), deficit: kilopascals(0.5), leafArea: leafAreaIndex(3) }).transpiration // => 0.0211
  * ```
  */
 export function nightTranspiration(input: NightInput): CanopyTranspiration {
-  const netRadiation = numberIn(input.netRadiation ?? 0, NET, 'netRadiation') as Irradiance
-  const { temperature, deficit, leafArea, airResistance, pressure } = input
+  const netRadiation = numberIn(optionsOf(input).netRadiation ?? 0, NET, 'netRadiation') as Irradiance
+  const { temperature, deficit, leafArea, airResistance, pressure } = optionsOf(input)
   const at = (leafResistance: number) =>
     transpirationStanghellini1987({
       netRadiation,

@@ -3,6 +3,7 @@ import type { Finding } from '../../quantity/finding.js'
 import type { RadiationSum } from '../../quantity/generated/radiation-sum.js'
 import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 
 /** A radiation sum and what the crop uses for it. */
 export interface RadiationRuleInput {
@@ -60,7 +61,7 @@ const USE: Domain = {
  * ```
  */
 export function waterUseFromRadiationSum(input: RadiationRuleInput): RadiationRuleUse {
-  const sum = numberIn(input.radiationSum, SUM, 'radiationSum')
+  const sum = numberIn(optionsOf(input).radiationSum, SUM, 'radiationSum')
   const coefficient = numberIn(input.usePerJoule, USE, 'usePerJoule')
   // 1 J/cm² is 0.01 MJ/m², and 2.45 MJ evaporates a kilogram.
   const ceiling = 0.01 / 2.45
@@ -137,7 +138,7 @@ const SIZE: Domain = {
  * @returns Water use. Unit: mm.
  * @throws `DomainError` outside the ranges.
  * @validity Glasshouses heated by pipes near the crop; the coefficients belong to the crop and the house.
- * @source de Graaf, R. and van den Ende, J. (1981), Acta Horticulturae 119; de Graaf, R. (1988), Acta Horticulturae 229 [from memory]
+ * @source de Graaf, R. and van den Ende, J. (1981), Acta Horticulturae 119; de Graaf, R. (1988), Acta Horticulturae 229 [not confirmed, source not seen]
  * @example
  * ```ts
  * waterUseFromRadiationAndHeating({
@@ -147,7 +148,7 @@ const SIZE: Domain = {
  */
 export function waterUseFromRadiationAndHeating(input: RadiationAndHeatingInput): WaterDepth {
   const light =
-    numberIn(input.usePerJoule, PER_JOULE, 'usePerJoule') * numberIn(input.radiationSum, SUM, 'radiationSum')
+    numberIn(optionsOf(input).usePerJoule, PER_JOULE, 'usePerJoule') * numberIn(input.radiationSum, SUM, 'radiationSum')
   const heat =
     numberIn(input.usePerDegreeMinute, PER_DEGREE, 'usePerDegreeMinute') *
     numberIn(input.heatingSum, HEATING, 'heatingSum')

@@ -11,6 +11,7 @@ import type { LeafAreaIndex } from '../../quantity/generated/plant.js'
 import type { Pressure, VapourPressureDeficit } from '../../quantity/generated/pressure.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { AIR, DEFICIT, LEAF_AREA, NET, RESISTANCE } from './cover-domains.js'
 
 /** The climate among the plants and how easily their leaves give off vapour. */
@@ -67,7 +68,7 @@ const LATENT = 2.45e6
  * @returns Transpiration, heat flows and leaf temperature.
  * @throws `DomainError` outside the ranges, `InputError` for a deficit above the saturation vapour pressure of the air.
  * @validity Tomato in glasshouses with hot-water pipes; closed canopies of other crops with their own resistances.
- * @source Stanghellini, C. (1987), Transpiration of greenhouse crops, PhD thesis, Wageningen [form from memory]
+ * @source Stanghellini, C. (1987), Transpiration of greenhouse crops, PhD thesis, Wageningen [form not confirmed, source not seen]
  * @example
  * ```ts
  * const day = transpirationStanghellini1987({
@@ -78,7 +79,7 @@ const LATENT = 2.45e6
  * ```
  */
 export function transpirationStanghellini1987(input: StanghelliniInput): CanopyTranspiration {
-  const net = numberIn(input.netRadiation, NET, 'netRadiation')
+  const net = numberIn(optionsOf(input).netRadiation, NET, 'netRadiation')
   const temperature = numberIn(input.temperature, AIR, 'temperature') as Temperature
   const deficit = deficitAt(input.deficit, temperature)
   const leafArea = numberIn(input.leafArea, LEAF_AREA, 'leafArea')
@@ -158,7 +159,7 @@ const ON_LEAF: Domain = {
  * @throws `DomainError` outside the ranges.
  * @validity Tomato. The terms of light, warmth and carbon dioxide agree in two public programs that cite the thesis; the term of dryness
  * does not: its cap is 3.8 in one, 5.8 in another, and a third has a curve that ends at 4. In dry air the answer is uncertain by a third.
- * @source Stanghellini, C. (1987), Transpiration of greenhouse crops, PhD thesis, Wageningen, Eq. 3.51 [figures second-hand]
+ * @source Stanghellini, C. (1987), Transpiration of greenhouse crops, PhD thesis, Wageningen, Eq. 3.51 [confirmed by public code or text, source not seen]
  * @example
  * ```ts
  * leafResistanceStanghellini1987({
@@ -167,7 +168,7 @@ const ON_LEAF: Domain = {
  * ```
  */
 export function leafResistanceStanghellini1987(input: LeafResistanceInput): number {
-  const light = numberIn(input.radiationOnLeaf, ON_LEAF, 'radiationOnLeaf')
+  const light = numberIn(optionsOf(input).radiationOnLeaf, ON_LEAF, 'radiationOnLeaf')
   const warmth = numberIn(input.leafTemperature, AIR, 'leafTemperature')
   const dry = numberIn(input.deficit, DEFICIT, 'deficit') ** 2
   const carbon = Math.max(0, numberIn(input.carbonDioxide ?? 200, CARBON_DIOXIDE, 'carbonDioxide') - 200) ** 2

@@ -6,6 +6,7 @@ import type { DepletionFraction, Share } from '../../quantity/generated/share.js
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { CONTENT, CROP_ET, DEPLETION, DEPTH, THICKNESS, TOTAL_AVAILABLE } from './crop-domains.js'
 
 /** A root zone of one soil. */
@@ -34,7 +35,8 @@ export interface RootZone {
  * totalAvailableWater({ fieldCapacity: waterContent(0.25), wiltingPoint: waterContent(0.12), rootDepth: metres(0.5) }) // => 65
  * ```
  */
-export function totalAvailableWater({ fieldCapacity, wiltingPoint, rootDepth }: RootZone): WaterDepth {
+export function totalAvailableWater(zone: RootZone): WaterDepth {
+  const { fieldCapacity, wiltingPoint, rootDepth } = optionsOf(zone)
   const water = numberIn(fieldCapacity, CONTENT, 'fieldCapacity') - numberIn(wiltingPoint, CONTENT, 'wiltingPoint')
   if (water <= 0) {
     throw new InputError('wiltingPoint', 'it is not below field capacity', 'check that the two are not swapped')
@@ -66,7 +68,8 @@ export interface ReadilyAvailableInput {
  * readilyAvailableWater({ totalAvailable: millimetresOfDepth(160), depletionFraction: fraction(0.4) }) // => 64
  * ```
  */
-export function readilyAvailableWater({ totalAvailable, depletionFraction }: ReadilyAvailableInput): WaterDepth {
+export function readilyAvailableWater(input: ReadilyAvailableInput): WaterDepth {
+  const { totalAvailable, depletionFraction } = optionsOf(input)
   return (numberIn(depletionFraction, DEPLETION, 'depletionFraction') *
     numberIn(totalAvailable, DEPTH, 'totalAvailable')) as WaterDepth
 }
@@ -95,7 +98,8 @@ export interface DepletionAdjustmentInput {
  * adjustedDepletionFraction({ tabled: fraction(0.4), cropET: millimetresPerDay(2) }) // => 0.52
  * ```
  */
-export function adjustedDepletionFraction({ tabled, cropET }: DepletionAdjustmentInput): DepletionFraction {
+export function adjustedDepletionFraction(input: DepletionAdjustmentInput): DepletionFraction {
+  const { tabled, cropET } = optionsOf(input)
   const moved = numberIn(tabled, DEPLETION, 'tabled') + 0.04 * (5 - numberIn(cropET, CROP_ET, 'cropET'))
   return Math.min(0.8, Math.max(0.1, moved)) as DepletionFraction
 }
@@ -128,7 +132,8 @@ export interface StressInput {
  * }) // => 0.97
  * ```
  */
-export function waterStressCoefficient({ totalAvailable, depletion, depletionFraction }: StressInput): Share {
+export function waterStressCoefficient(input: StressInput): Share {
+  const { totalAvailable, depletion, depletionFraction } = optionsOf(input)
   const total = numberIn(totalAvailable, TOTAL_AVAILABLE, 'totalAvailable')
   const left = total - numberIn(depletion, DEPTH, 'depletion')
   return Math.min(
@@ -163,7 +168,8 @@ export interface RootZoneDepletionInput {
  * rootZoneDepletion({ fieldCapacity: waterContent(0.3), content: waterContent(0.24), rootDepth: metres(0.5) }) // => 30.0
  * ```
  */
-export function rootZoneDepletion({ fieldCapacity, content, rootDepth }: RootZoneDepletionInput): WaterDepth {
+export function rootZoneDepletion(input: RootZoneDepletionInput): WaterDepth {
+  const { fieldCapacity, content, rootDepth } = optionsOf(input)
   return (10 *
     (numberIn(fieldCapacity, CONTENT, 'fieldCapacity') - numberIn(content, CONTENT, 'content')) *
     numberIn(rootDepth, THICKNESS, 'rootDepth')) as WaterDepth
@@ -202,6 +208,7 @@ const USE: Domain = {
  * daysOfWater({ available: millimetresOfDepth(23.6), cropET: millimetresPerDay(4) }) // => 5.9
  * ```
  */
-export function daysOfWater({ available, cropET }: DaysOfWaterInput): number {
+export function daysOfWater(input: DaysOfWaterInput): number {
+  const { available, cropET } = optionsOf(input)
   return numberIn(available, DEPTH, 'available') / numberIn(cropET, USE, 'cropET')
 }

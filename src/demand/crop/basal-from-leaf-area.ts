@@ -1,5 +1,6 @@
 import type { CropCoefficient, LeafAreaIndex } from '../../quantity/generated/plant.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { LEAF_AREA } from '../cover/cover-domains.js'
 import { COEFFICIENT } from './crop-domains.js'
 
@@ -31,8 +32,8 @@ export interface BasalFromLeafAreaInput {
  * ```
  */
 export function basalCoefficientFromLeafArea(input: BasalFromLeafAreaInput): CropCoefficient {
-  const lowest = numberIn(input.minCoefficient ?? 0.15, COEFFICIENT, 'minCoefficient')
-  const full = numberIn(input.fullCoverCoefficient, COEFFICIENT, 'fullCoverCoefficient')
+  const lowest = numberIn(optionsOf(input).minCoefficient ?? 0.15, COEFFICIENT, 'minCoefficient')
+  const full = numberIn(optionsOf(input).fullCoverCoefficient, COEFFICIENT, 'fullCoverCoefficient')
   return (lowest -
     (full - lowest) * Math.expm1(-0.7 * numberIn(input.leafArea, LEAF_AREA, 'leafArea'))) as CropCoefficient
 }

@@ -2,6 +2,7 @@ import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { CropCoefficient } from '../../quantity/generated/plant.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { COEFFICIENT } from './crop-domains.js'
 
 /** Lengths of the four growth stages. */
@@ -67,7 +68,7 @@ const DAY: Domain = {
  * ```
  */
 export function coefficientOfDay(input: CoefficientCurveInput): CropCoefficient {
-  const initial = numberIn(input.initialCoefficient, COEFFICIENT, 'initialCoefficient')
+  const initial = numberIn(optionsOf(input).initialCoefficient, COEFFICIENT, 'initialCoefficient')
   const middle = numberIn(input.middleCoefficient, COEFFICIENT, 'middleCoefficient')
   const end = numberIn(input.endCoefficient, COEFFICIENT, 'endCoefficient')
   const day = numberIn(input.daysSincePlanting, DAY, 'daysSincePlanting')

@@ -3,6 +3,7 @@ import type { CropCoefficient } from '../../quantity/generated/plant.js'
 import type { RelativeHumidity } from '../../quantity/generated/share.js'
 import type { WindSpeed } from '../../quantity/generated/wind.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
 import { WIND } from '../reference/penman-monteith-domains.js'
 import { COEFFICIENT, HEIGHT, HUMIDITY } from './crop-domains.js'
@@ -60,7 +61,7 @@ const LOWEST_MOVED = 0.45
  * ```
  */
 export function adjustedCropCoefficientFao56(input: ClimateAdjustmentInput): CropCoefficient {
-  const tabled = numberIn(input.coefficient, COEFFICIENT, 'coefficient')
+  const tabled = numberIn(optionsOf(input).coefficient, COEFFICIENT, 'coefficient')
   const term = climateTerm(input)
   return (tabled < LOWEST_MOVED ? tabled : tabled + term) as CropCoefficient
 }
@@ -91,7 +92,7 @@ export interface MaxCoefficientInput extends CropClimate {
  * ```
  */
 export function maxCropCoefficientFao56(input: MaxCoefficientInput): CropCoefficient {
-  const basal = numberIn(input.basalCoefficient, COEFFICIENT, 'basalCoefficient')
+  const basal = numberIn(optionsOf(input).basalCoefficient, COEFFICIENT, 'basalCoefficient')
   return Math.max(1.2 + climateTerm(input), basal + 0.05) as CropCoefficient
 }
 

@@ -2,6 +2,7 @@ import type { Domain } from '../../quantity/domain.js'
 import type { CropET, ReferenceET } from '../../quantity/generated/evapotranspiration.js'
 import type { CropCoefficient, PlantDensity, PlantWaterUse } from '../../quantity/generated/plant.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { COEFFICIENT, CROP_ET } from './crop-domains.js'
 
 const REFERENCE: Domain = {
@@ -46,7 +47,8 @@ export interface CropETInput {
  * cropET({ referenceET: millimetresPerDay(5), cropCoefficient: cropCoefficient(1.2) }) // => 6.0
  * ```
  */
-export function cropET({ referenceET, cropCoefficient }: CropETInput): CropET {
+export function cropET(input: CropETInput): CropET {
+  const { referenceET, cropCoefficient } = optionsOf(input)
   return (numberIn(cropCoefficient, COEFFICIENT, 'cropCoefficient') *
     numberIn(referenceET, REFERENCE, 'referenceET')) as CropET
 }
@@ -75,6 +77,7 @@ export interface PlantUseInput {
  * waterUsePerPlant({ cropET: millimetresPerDay(4.5), plantDensity: plantsPerSquareMetre(2.5) }) // => 1.8
  * ```
  */
-export function waterUsePerPlant({ cropET, plantDensity }: PlantUseInput): PlantWaterUse {
+export function waterUsePerPlant(input: PlantUseInput): PlantWaterUse {
+  const { cropET, plantDensity } = optionsOf(input)
   return (numberIn(cropET, CROP_ET, 'cropET') / numberIn(plantDensity, DENSITY, 'plantDensity')) as PlantWaterUse
 }

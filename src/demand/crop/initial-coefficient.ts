@@ -5,6 +5,7 @@ import type { CropCoefficient } from '../../quantity/generated/plant.js'
 import type { GroundFraction } from '../../quantity/generated/share.js'
 import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { DEPTH, REFERENCE_ET, WETTED } from './crop-domains.js'
 
 /** How coarse a soil is, as FAO-56 divides soils for evaporation after wetting. */
@@ -73,7 +74,7 @@ const INTERVAL: Domain = {
  * ```
  */
 export function initialCropCoefficientFao56(input: InitialCoefficientInput): InitialCoefficient {
-  const interval = numberIn(input.daysBetweenWettings, INTERVAL, 'daysBetweenWettings')
+  const interval = numberIn(optionsOf(input).daysBetweenWettings, INTERVAL, 'daysBetweenWettings')
   const reference = numberIn(input.referenceET, REFERENCE_ET, 'referenceET')
   const wettedShare = numberIn(input.wettedShare ?? 1, WETTED, 'wettedShare')
   const root = Math.sqrt(reference)
@@ -136,7 +137,7 @@ const EITHER: Domain = {
  * ```
  */
 export function coefficientBetweenWettings(input: WettingDepthInput): CropCoefficient {
-  const light = numberIn(input.lightCoefficient, EITHER, 'lightCoefficient')
+  const light = numberIn(optionsOf(input).lightCoefficient, EITHER, 'lightCoefficient')
   const heavy = numberIn(input.heavyCoefficient, EITHER, 'heavyCoefficient')
   const share = Math.min(Math.max((numberIn(input.infiltration, DEPTH, 'infiltration') - 10) / 30, 0), 1)
   return (light + share * (heavy - light)) as CropCoefficient
@@ -175,7 +176,8 @@ const TYPICAL: Domain = {
  * rainEvents({ rain: millimetresOfDepth(300), typicalDepth: millimetresOfDepth(20) }) // => 15
  * ```
  */
-export function rainEvents({ rain, typicalDepth }: RainEventsInput): number {
+export function rainEvents(input: RainEventsInput): number {
+  const { rain, typicalDepth } = optionsOf(input)
   return numberIn(rain, DEPTH, 'rain') / numberIn(typicalDepth, TYPICAL, 'typicalDepth')
 }
 

@@ -3,6 +3,7 @@ import type { Length } from '../../quantity/generated/length.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { CONTENT, THICKNESS } from './crop-domains.js'
 
 /** One layer of a root zone. */
@@ -45,6 +46,7 @@ export interface LayeredWater {
  * ```
  */
 export function layeredWater(layers: readonly WaterLayer[]): LayeredWater {
+  requireObject(layers, 'layers')
   if (layers.length === 0) throw new InputError('layers', 'there are none', 'give at least one layer')
   let totalAvailable = 0
   let depletion = 0

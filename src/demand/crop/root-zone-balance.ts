@@ -4,6 +4,7 @@ import type { DepletionFraction, Share } from '../../quantity/generated/share.js
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import {
   adjustedDepletionFraction,
   type RootZone,
@@ -91,7 +92,7 @@ export interface RootZoneDayResult {
  * ```
  */
 export function rootZoneBalance(input: RootZoneBalanceInput): RootZoneDayResult[] {
-  const fieldCapacity = numberIn(input.fieldCapacity, CONTENT, 'fieldCapacity') as WaterContent
+  const fieldCapacity = numberIn(optionsOf(input).fieldCapacity, CONTENT, 'fieldCapacity') as WaterContent
   const wiltingPoint = numberIn(input.wiltingPoint, CONTENT, 'wiltingPoint') as WaterContent
   const tabled = numberIn(input.depletionFraction, DEPLETION, 'depletionFraction') as DepletionFraction
   let depletion = numberIn(input.startDepletion, DEPTH, 'startDepletion')

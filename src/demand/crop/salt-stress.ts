@@ -4,6 +4,7 @@ import type { SaturatedExtractEC, SolutionEC } from '../../quantity/generated/el
 import type { Share } from '../../quantity/generated/share.js'
 import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { DEPTH, EC, TOTAL_AVAILABLE } from './crop-domains.js'
 import { dryingLine } from './drying-line.js'
 
@@ -45,7 +46,8 @@ const LOSS: Domain = {
  * }) // => 0.88
  * ```
  */
-export function yieldUnderSalt({ extractEC, thresholdEC, lossPerDecisiemens }: SaltInput): Share {
+export function yieldUnderSalt(input: SaltInput): Share {
+  const { extractEC, thresholdEC, lossPerDecisiemens } = optionsOf(input)
   const above = Math.max(0, numberIn(extractEC, EC, 'extractEC') - numberIn(thresholdEC, EC, 'thresholdEC'))
   return shareAbove(above, numberIn(lossPerDecisiemens, LOSS, 'lossPerDecisiemens'))
 }
@@ -97,7 +99,7 @@ const RESPONSE: Domain = {
  * ```
  */
 export function saltAndWaterStress(input: SaltAndWaterStressInput): Share {
-  const total = numberIn(input.totalAvailable, TOTAL_AVAILABLE, 'totalAvailable')
+  const total = numberIn(optionsOf(input).totalAvailable, TOTAL_AVAILABLE, 'totalAvailable')
   const readily = numberIn(input.readilyAvailable, DEPTH, 'readilyAvailable')
   const water = dryingLine(total, readily, numberIn(input.depletion, DEPTH, 'depletion'), 'readilyAvailable')
   const above = Math.max(0, numberIn(input.extractEC, EC, 'extractEC') - numberIn(input.thresholdEC, EC, 'thresholdEC'))
@@ -142,10 +144,8 @@ const FRACTION: Domain = {
  * extractECFromLeaching({ leachingFraction: fraction(0.2), irrigationEC: decisiemensPerMetre(2) }) // => 2.4
  * ```
  */
-export function extractECFromLeaching({
-  leachingFraction,
-  irrigationEC,
-}: ExtractFromLeachingInput): SaturatedExtractEC {
+export function extractECFromLeaching(input: ExtractFromLeachingInput): SaturatedExtractEC {
+  const { leachingFraction, irrigationEC } = optionsOf(input)
   const drained = numberIn(leachingFraction, FRACTION, 'leachingFraction')
   return (((1 + drained) / drained) * (numberIn(irrigationEC, EC, 'irrigationEC') / 5)) as SaturatedExtractEC
 }
@@ -184,7 +184,8 @@ const BORNE: Domain = {
  * fieldLeachingRequirement({ irrigationEC: decisiemensPerMetre(1), extractEC: decisiemensPerMetre(2.5) }) // => 0.087
  * ```
  */
-export function fieldLeachingRequirement({ irrigationEC, extractEC }: FieldLeachingInput): Share {
+export function fieldLeachingRequirement(input: FieldLeachingInput): Share {
+  const { irrigationEC, extractEC } = optionsOf(input)
   const water = numberIn(irrigationEC, EC, 'irrigationEC')
   const borne = numberIn(extractEC, BORNE, 'extractEC')
   if (water >= 2.5 * borne) {

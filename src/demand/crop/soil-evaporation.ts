@@ -6,6 +6,7 @@ import type { GroundFraction, Share } from '../../quantity/generated/share.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { COEFFICIENT, CONTENT, DEPTH, GROUND, HEIGHT, THICKNESS, WETTED } from './crop-domains.js'
 import { dryingLine } from './drying-line.js'
 
@@ -35,7 +36,8 @@ export interface EvaporationLayer {
  * totalEvaporableWater({ fieldCapacity: waterContent(0.23), wiltingPoint: waterContent(0.1), depth: metres(0.1) }) // => 18
  * ```
  */
-export function totalEvaporableWater({ fieldCapacity, wiltingPoint, depth }: EvaporationLayer): WaterDepth {
+export function totalEvaporableWater(layer: EvaporationLayer): WaterDepth {
+  const { fieldCapacity, wiltingPoint, depth } = optionsOf(layer)
   const water =
     numberIn(fieldCapacity, CONTENT, 'fieldCapacity') - 0.5 * numberIn(wiltingPoint, CONTENT, 'wiltingPoint')
   if (water <= 0) {
@@ -86,7 +88,7 @@ const TOTAL: Domain = {
  * ```
  */
 export function evaporationReduction(input: EvaporationReductionInput): Share {
-  const total = numberIn(input.totalEvaporable, TOTAL, 'totalEvaporable')
+  const total = numberIn(optionsOf(input).totalEvaporable, TOTAL, 'totalEvaporable')
   const readily = numberIn(input.readilyEvaporable, DEPTH, 'readilyEvaporable')
   return dryingLine(total, readily, numberIn(input.depletion, DEPTH, 'depletion'), 'readilyEvaporable')
 }
@@ -122,8 +124,8 @@ export interface CoverInput {
  * ```
  */
 export function coverFromCoefficient(input: CoverInput): GroundFraction {
-  const lowest = numberIn(input.minCoefficient ?? 0.15, COEFFICIENT, 'minCoefficient')
-  const highest = numberIn(input.maxCoefficient, COEFFICIENT, 'maxCoefficient')
+  const lowest = numberIn(optionsOf(input).minCoefficient ?? 0.15, COEFFICIENT, 'minCoefficient')
+  const highest = numberIn(optionsOf(input).maxCoefficient, COEFFICIENT, 'maxCoefficient')
   const basal = numberIn(input.basalCoefficient, COEFFICIENT, 'basalCoefficient')
   if (highest <= lowest || basal > highest) {
     throw new InputError('maxCoefficient', 'it is below another coefficient', 'use maxCropCoefficientFao56()')
@@ -159,7 +161,8 @@ export interface ExposedWettedInput {
  * exposedWettedShare({ cover: fraction(0.53), wettedShare: fraction(0.3), drip: true }) // => 0.194
  * ```
  */
-export function exposedWettedShare({ cover, wettedShare, drip = false }: ExposedWettedInput): GroundFraction {
+export function exposedWettedShare(input: ExposedWettedInput): GroundFraction {
+  const { cover, wettedShare, drip = false } = optionsOf(input)
   const covered = numberIn(cover, GROUND, 'cover')
   const wetted = numberIn(wettedShare, WETTED, 'wettedShare') * (drip ? 1 - (2 / 3) * covered : 1)
   return Math.max(0.01, Math.min(1 - covered, wetted)) as GroundFraction
@@ -205,7 +208,7 @@ const REDUCTION: Domain = {
  * ```
  */
 export function evaporationCoefficient(input: EvaporationCoefficientInput): CropCoefficient {
-  const highest = numberIn(input.maxCoefficient, COEFFICIENT, 'maxCoefficient')
+  const highest = numberIn(optionsOf(input).maxCoefficient, COEFFICIENT, 'maxCoefficient')
   const room = highest - numberIn(input.basalCoefficient, COEFFICIENT, 'basalCoefficient')
   if (room < 0) {
     throw new InputError('maxCoefficient', 'it is below the basal coefficient', 'use maxCropCoefficientFao56()')

@@ -5,6 +5,7 @@ import type { VapourPressureSlope } from '../../quantity/generated/psychrometric
 import type { GroundFraction, Share } from '../../quantity/generated/share.js'
 import type { WindSpeed } from '../../quantity/generated/wind.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { PSYCHROMETRIC, SLOPE, WIND } from '../reference/penman-monteith-domains.js'
 import { type CropClimate, climateTerm } from './crop-climate.js'
 import { COEFFICIENT, GROUND, HEIGHT } from './crop-domains.js'
@@ -56,7 +57,7 @@ const EXPONENT: Domain = {
  * ```
  */
 export function thinStandCoefficient(input: ThinStandInput): CropCoefficient {
-  const cover = numberIn(input.cover, GROUND, 'cover')
+  const cover = numberIn(optionsOf(input).cover, GROUND, 'cover')
   const dense = numberIn(input.denseCover ?? 1, DENSE, 'denseCover')
   if (cover > dense)
     throw new InputError('cover', 'it is above that of the dense stand', 'check that they are not swapped')
@@ -107,7 +108,8 @@ const RATIO: Domain = {
  * effectiveCover({ cover: fraction(0.5), sunElevation: 1.26, heightOverWidth: 1 }) // => 0.66
  * ```
  */
-export function effectiveCover({ cover, sunElevation, heightOverWidth }: EffectiveCoverInput): GroundFraction {
+export function effectiveCover(input: EffectiveCoverInput): GroundFraction {
+  const { cover, sunElevation, heightOverWidth } = optionsOf(input)
   const share = numberIn(cover, GROUND, 'cover')
   const sun = numberIn(sunElevation, SUN, 'sunElevation')
   const shaded =
@@ -160,7 +162,7 @@ export interface SparseBasal {
  * ```
  */
 export function sparseBasalCoefficient(input: SparseBasalInput): SparseBasal {
-  const height = numberIn(input.height, HEIGHT, 'height') / 100
+  const height = numberIn(optionsOf(input).height, HEIGHT, 'height') / 100
   const lowest = numberIn(input.minCoefficient ?? 0.15, COEFFICIENT, 'minCoefficient')
   const standard = numberIn(
     input.fullCoverCoefficient ?? Math.min(1 + 0.1 * height, 1.2),
@@ -214,7 +216,7 @@ const LEAF: Domain = {
  * ```
  */
 export function stomatalControlFactor(input: StomatalControlInput): Share {
-  const slope = numberIn(input.slope, SLOPE, 'slope')
+  const slope = numberIn(optionsOf(input).slope, SLOPE, 'slope')
   const gamma = numberIn(input.psychrometricConstant, PSYCHROMETRIC, 'psychrometricConstant')
   const wind = numberIn(input.windSpeed, WIND, 'windSpeed')
   const own = slope + gamma * (1 + (0.34 * wind * numberIn(input.leafResistance, LEAF, 'leafResistance')) / 100)

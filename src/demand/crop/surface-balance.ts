@@ -4,6 +4,7 @@ import type { CropCoefficient } from '../../quantity/generated/plant.js'
 import type { GroundFraction, Share } from '../../quantity/generated/share.js'
 import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { COEFFICIENT, DEPTH, GROUND, REFERENCE_ET, WETTED } from './crop-domains.js'
 import { evaporationCoefficient, evaporationReduction, exposedWettedShare } from './soil-evaporation.js'
 
@@ -87,7 +88,7 @@ export interface SurfaceDayResult {
  * ```
  */
 export function surfaceBalance(input: SurfaceBalanceInput): SurfaceDayResult[] {
-  const total = numberIn(input.totalEvaporable, DEPTH, 'totalEvaporable')
+  const total = numberIn(optionsOf(input).totalEvaporable, DEPTH, 'totalEvaporable')
   if (numberIn(input.readilyEvaporable, DEPTH, 'readilyEvaporable') >= total) {
     throw new InputError('readilyEvaporable', 'it is not below the total', 'give less than the total evaporable water')
   }

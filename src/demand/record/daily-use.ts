@@ -3,6 +3,7 @@ import type { CropET } from '../../quantity/generated/evapotranspiration.js'
 import type { PlantDensity, PlantWaterUse } from '../../quantity/generated/plant.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { wholeNumberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { waterUsePerPlant } from '../crop/crop-et.js'
 
 const PLANTS: Domain = {
@@ -66,8 +67,9 @@ export interface DailyUse {
  */
 export function dailyUse(input: DailyUseInput): DailyUse {
   const perPlant = waterUsePerPlant(input)
-  const perContainer = (perPlant * wholeNumberIn(input.plantsPerContainer ?? 1, PLANTS, 'plantsPerContainer')) as Volume
+  const perContainer = (perPlant *
+    wholeNumberIn(optionsOf(input).plantsPerContainer ?? 1, PLANTS, 'plantsPerContainer')) as Volume
   const perEmitter = (perContainer /
-    wholeNumberIn(input.emittersPerContainer ?? 1, EMITTERS, 'emittersPerContainer')) as Volume
+    wholeNumberIn(optionsOf(input).emittersPerContainer ?? 1, EMITTERS, 'emittersPerContainer')) as Volume
   return { perPlant, perContainer, perEmitter }
 }

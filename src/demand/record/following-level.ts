@@ -4,6 +4,7 @@ import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { type ForecastRows, forecastRows, type UseCause } from './forecast-record.js'
 import { type ForecastScore, forecastScore } from './forecast-score.js'
 
@@ -90,6 +91,9 @@ const FEWEST = 14
  * u_t = \mu_t + \sum_j b_j x_{j,t} + e_t, \qquad \mu_t = \mu_{t-1} + w_t, \qquad q = \frac{\mathrm{var}\,w}{\mathrm{var}\,e}
  * ```
  *
+ * It is for the question which cause drives use, with several causes and their intervals. For the use of tomorrow `forecastDailyUse`
+ * misses less and its bands hold; those here count on a noise that stays what it was.
+ *
  * Each day is forecast from the days before it by Kalman's filter. The pace q is the likeliest one of the training days alone, so the
  * days after them test it. A day without use is forecast all the same: add tomorrow with its expected causes and NaN as its use.
  *
@@ -108,6 +112,7 @@ const FEWEST = 14
  * ```
  */
 export function forecastByFollowingLevel(input: FollowingLevelInput): FollowingLevel {
+  requireObject(input, 'input')
   const record = forecastRows(input.use, input.causes)
   const share = numberIn(input.trainingShare ?? 0.7, TRAINING, 'trainingShare')
   const confidence = numberIn(input.confidence ?? 0.95, CONFIDENCE, 'confidence')

@@ -1,6 +1,7 @@
 import type { NetLongwaveInput } from '../../air/net-radiation-fao56.js'
 import type { DailyNetRadiation } from '../../quantity/generated/daily-radiation.js'
 import type { ReferenceET } from '../../quantity/generated/evapotranspiration.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { cloudinessAsce, SHORT_DAY, SIGMA_DAY, slopeAsce, TALL_DAY } from './asce-2005.js'
 import type { DailyWeather } from './daily-weather.js'
 import { penmanMonteith } from './reference-et-hour.js'
@@ -41,6 +42,7 @@ export interface DailyReferenceETAsce extends StepsOfDay {
  * ```
  */
 export function dailyReferenceETAsce2005(weather: DailyWeather): DailyReferenceETAsce {
+  requireObject(weather, 'weather')
   const steps = stepsOfDay(weather, { slope: slopeAsce, netLongwave })
   const et = ({ numerator, denominator }: typeof SHORT_DAY | typeof TALL_DAY) =>
     penmanMonteith(

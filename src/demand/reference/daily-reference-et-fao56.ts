@@ -3,6 +3,7 @@ import { slopeOfSaturationVapourPressureFao56 } from '../../air/saturation-vapou
 import type { DailySoilHeat } from '../../quantity/generated/daily-radiation.js'
 import type { ReferenceET } from '../../quantity/generated/evapotranspiration.js'
 import type { VapourPressureDeficit } from '../../quantity/generated/pressure.js'
+import { requireObject } from '../../quantity/require-object.js'
 import type { DailyWeather } from './daily-weather.js'
 import { referenceETFao56 } from './reference-et-fao56.js'
 import { type StepsOfDay, stepsOfDay } from './steps-of-day.js'
@@ -45,6 +46,7 @@ export interface DailyReferenceET extends StepsOfDay {
  * ```
  */
 export function dailyReferenceETFao56(weather: DailyWeather): DailyReferenceET {
+  requireObject(weather, 'weather')
   return referenceETOfDay(weather, 0 as DailySoilHeat)
 }
 

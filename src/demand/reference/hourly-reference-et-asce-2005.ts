@@ -1,6 +1,7 @@
 import type { NetLongwaveHourInput } from '../../air/net-radiation-hour-fao56.js'
 import type { HourlyReferenceET } from '../../quantity/generated/evapotranspiration-hourly.js'
 import type { HourlyNetRadiation } from '../../quantity/generated/hourly-radiation.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { cloudinessAsce, SHORT_HOUR, SIGMA_HOUR, slopeAsce, TALL_HOUR } from './asce-2005.js'
 import type { HourlyWeather } from './hourly-weather.js'
 import { penmanMonteith } from './reference-et-hour.js'
@@ -43,6 +44,7 @@ export interface HourlyReferenceETAsce extends StepsOfHour {
  * ```
  */
 export function hourlyReferenceETAsce2005(weather: HourlyWeather): HourlyReferenceETAsce {
+  requireObject(weather, 'weather')
   const steps = stepsOfHour(weather, { slope: slopeAsce, netLongwave })
   const byDay = steps.netRadiation > 0
   const et = (surface: typeof SHORT_HOUR | typeof TALL_HOUR) =>

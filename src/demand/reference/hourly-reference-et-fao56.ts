@@ -2,9 +2,25 @@ import { netLongwaveRadiationHourFao56, soilHeatHourFao56 } from '../../air/net-
 import { slopeOfSaturationVapourPressureFao56 } from '../../air/saturation-vapour-pressure-fao56.js'
 import type { HourlyReferenceET } from '../../quantity/generated/evapotranspiration-hourly.js'
 import type { HourlySoilHeat } from '../../quantity/generated/hourly-radiation.js'
+import { oneOf } from '../../quantity/one-of.js'
+import { optionsOf } from '../../quantity/options-of.js'
+import { requireObject } from '../../quantity/require-object.js'
 import type { HourlyWeather } from './hourly-weather.js'
 import { penmanMonteith } from './reference-et-hour.js'
 import { type StepsOfHour, stepsOfHour } from './steps-of-hour.js'
+
+const SURFACES = ['70', '50 and 200'] as const
+/** Denominator constants for resistances of 50 s/m by day and 200 s/m at night: 50/208 and 200/208, rounded as 70/208 is to 0.34. */
+const DAY_AND_NIGHT = { day: 0.24, night: 0.96 } as const
+
+/** An hour of weather, and the resistance of the grass in it. */
+export interface HourlyWeatherFao56 extends HourlyWeather {
+  /**
+   * Resistance of the grass in s/m: `70` at all hours, as the paper of 1998 prints it (default), or `50 and 200` by day and at night, as its
+   * authors have recommended for hours since 2006; the hour counts as day where the net radiation is above zero.
+   */
+  readonly surfaceResistance?: (typeof SURFACES)[number]
+}
 
 /** Reference evapotranspiration of an hour, with every step that leads to it. */
 export interface HourlyReferenceETSteps extends StepsOfHour {
@@ -26,13 +42,15 @@ export interface HourlyReferenceETSteps extends StepsOfHour {
  * ```
  *
  * Cloudiness is measured while the sun stands 0.3 rad or higher; below that the ratio before sunset is taken, or 0.7 is assumed and named.
- * An hour counts as day while any sun shines above the atmosphere.
+ * For the soil heat an hour counts as day while any sun shines above the atmosphere. With resistances of 50 and 200 s/m the constant 0.34
+ * becomes 0.24 by day and 0.96 at night.
  *
  * @param weather - Place, hour, temperature, humidity, solar radiation and wind.
  * @returns Reference evapotranspiration, the steps to it, what was assumed and what is doubtful.
  * @throws `DomainError` outside the ranges, `InputError` without any humidity.
  * @validity A large field of green, well-watered grass; under cover it is at best an index.
  * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 53 with the steps of chapters 3 and 4
+ * @source Allen, R. G. and others (2006), Agricultural Water Management 81:1-22 (resistances of 50 and 200 s/m by the hour) [confirmed by public code or text, source not seen]
  * @example
  * ```ts
  * const hour = hourlyReferenceETFao56({
@@ -43,13 +61,16 @@ export interface HourlyReferenceETSteps extends StepsOfHour {
  * hour.referenceET // => 0.63
  * ```
  */
-export function hourlyReferenceETFao56(weather: HourlyWeather): HourlyReferenceETSteps {
+export function hourlyReferenceETFao56(weather: HourlyWeatherFao56): HourlyReferenceETSteps {
+  const surface = oneOf(optionsOf(weather).surfaceResistance ?? '70', SURFACES, 'surfaceResistance')
+  requireObject(weather, 'weather')
   const steps = stepsOfHour(weather, {
     slope: slopeOfSaturationVapourPressureFao56,
     netLongwave: netLongwaveRadiationHourFao56,
   })
   const { netRadiation } = steps
   const soilHeat = soilHeatHourFao56({ netRadiation, daylight: steps.extraterrestrial > 0 })
+  const denominator = surface === '70' ? 0.34 : netRadiation > 0 ? DAY_AND_NIGHT.day : DAY_AND_NIGHT.night
   const et = (dryness: number) =>
     penmanMonteith(
       steps.slope,
@@ -59,7 +80,7 @@ export function hourlyReferenceETFao56(weather: HourlyWeather): HourlyReferenceE
       steps.windSpeed,
       dryness,
       37,
-      0.34,
+      denominator,
     ) as HourlyReferenceET
   const referenceET = et(steps.deficit)
   const radiationPart = et(0)

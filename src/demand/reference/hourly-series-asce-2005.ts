@@ -13,6 +13,7 @@ import type { Length } from '../../quantity/generated/length.js'
 import type { Latitude, Longitude } from '../../quantity/generated/position.js'
 import type { WindSpeed } from '../../quantity/generated/wind.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { cloudinessAsce, SHORT_HOUR, SIGMA_HOUR, TALL_HOUR } from './asce-2005.js'
 import { penmanMonteith, saturationAt } from './reference-et-hour.js'
 import { HOUR } from './weather-doubts.js'
@@ -131,6 +132,7 @@ export interface HourlySeriesCounts extends BatchCounts {
  * ```
  */
 export function hourlySeriesAsce2005(series: HourlySeriesAsce): HourlySeriesCounts {
+  requireObject(series, 'series')
   const { site, temperature, vapourPressure, solar, wind, short, tall } = series
   const rows = temperature.length
   checkLengths(series, rows)

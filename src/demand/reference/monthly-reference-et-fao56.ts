@@ -4,6 +4,7 @@ import { soilHeatOfCurrentMonthFao56, soilHeatOfMonthFao56 } from '../../air/soi
 import type { DailySoilHeat } from '../../quantity/generated/daily-radiation.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { type DailyReferenceET, referenceETOfDay } from './daily-reference-et-fao56.js'
 import type { DailyWeather } from './daily-weather.js'
 
@@ -24,7 +25,7 @@ export interface MonthlyWeather extends Omit<DailyWeather, 'day'> {
  * following one is not known.
  *
  * @procedure The daily method for the 15th of the month, with the soil heat flux of FAO-56, Eq. 43 or 44.
- * @param weather - Mean temperatures, humidity, radiation and wind of the days of the month.
+ * @param input - Mean temperatures, humidity, radiation and wind of the days of the month.
  * @returns Reference evapotranspiration of a day of the month, the steps to it, what was assumed and what is doubtful.
  * @throws `DomainError` outside the ranges, `InputError` when a pair is swapped.
  * @validity A large field of green, well-watered grass; under cover it is at best an index.
@@ -39,7 +40,8 @@ export interface MonthlyWeather extends Omit<DailyWeather, 'day'> {
  * april.referenceET // => 5.72
  * ```
  */
-export function monthlyReferenceETFao56({ month, before, after, ...weather }: MonthlyWeather): DailyReferenceET {
+export function monthlyReferenceETFao56(input: MonthlyWeather): DailyReferenceET {
+  const { month, before, after, ...weather } = optionsOf(input)
   const day = dayOfDate({ month, day: 15 })
   const current = ((numberIn(weather.highest, AIR_TEMPERATURE, 'highest') +
     numberIn(weather.lowest, AIR_TEMPERATURE, 'lowest')) /

@@ -4,6 +4,7 @@ import type { Length } from '../../quantity/generated/length.js'
 import type { RelativeHumidity } from '../../quantity/generated/share.js'
 import type { WindSpeed } from '../../quantity/generated/wind.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
 
 const EVAPORATION: Domain = {
@@ -93,7 +94,8 @@ export interface PanSurroundings {
  * referenceETFromPan({ evaporation: millimetresPerDay(7.9), coefficient: 0.85 }) // => 6.7
  * ```
  */
-export function referenceETFromPan({ evaporation, coefficient }: PanInput): ReferenceET {
+export function referenceETFromPan(input: PanInput): ReferenceET {
+  const { evaporation, coefficient } = optionsOf(input)
   return (numberIn(coefficient, COEFFICIENT, 'coefficient') *
     numberIn(evaporation, EVAPORATION, 'evaporation')) as ReferenceET
 }
@@ -117,7 +119,8 @@ export function referenceETFromPan({ evaporation, coefficient }: PanInput): Refe
  * panCoefficientInGrass({ windSpeed: metresPerSecond(1.9), meanHumidity: percent(73), fetch: metres(100) }) // => 0.81
  * ```
  */
-export function panCoefficientInGrass({ windSpeed, meanHumidity, fetch }: PanSurroundings): number {
+export function panCoefficientInGrass(pan: PanSurroundings): number {
+  const { windSpeed, meanHumidity, fetch } = optionsOf(pan)
   const wind = numberIn(windSpeed, WIND, 'windSpeed')
   const humidity = Math.log(100 * numberIn(meanHumidity, HUMIDITY, 'meanHumidity'))
   const far = Math.log(numberIn(fetch, FETCH, 'fetch') / 100)
@@ -143,7 +146,8 @@ export function panCoefficientInGrass({ windSpeed, meanHumidity, fetch }: PanSur
  * panCoefficientOnBareGround({ windSpeed: metresPerSecond(1.9), meanHumidity: percent(73), fetch: metres(100) }) // => 0.65
  * ```
  */
-export function panCoefficientOnBareGround({ windSpeed, meanHumidity, fetch }: PanSurroundings): number {
+export function panCoefficientOnBareGround(pan: PanSurroundings): number {
+  const { windSpeed, meanHumidity, fetch } = optionsOf(pan)
   const wind = numberIn(windSpeed, WIND, 'windSpeed')
   const humidity = 100 * numberIn(meanHumidity, HUMIDITY, 'meanHumidity')
   const metres = numberIn(fetch, FETCH, 'fetch') / 100

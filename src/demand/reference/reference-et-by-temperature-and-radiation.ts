@@ -9,6 +9,7 @@ import type { ReferenceET } from '../../quantity/generated/evapotranspiration.js
 import type { Pressure } from '../../quantity/generated/pressure.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { NET_RADIATION, SOIL_HEAT } from './penman-monteith-domains.js'
 
 const ALPHA: Domain = {
@@ -59,7 +60,8 @@ export interface RadiationMethodInput {
  * }) // => 5.20
  * ```
  */
-export function referenceETHargreaves1985({ highest, lowest, extraterrestrial }: TemperatureMethodInput): ReferenceET {
+export function referenceETHargreaves1985(input: TemperatureMethodInput): ReferenceET {
+  const { highest, lowest, extraterrestrial } = optionsOf(input)
   const high = numberIn(highest, AIR_TEMPERATURE, 'highest')
   const low = numberIn(lowest, AIR_TEMPERATURE, 'lowest')
   const outside = numberIn(extraterrestrial, OUTSIDE_RADIATION, 'extraterrestrial')
@@ -87,7 +89,7 @@ export function referenceETHargreaves1985({ highest, lowest, extraterrestrial }:
  * ```
  */
 export function referenceETPriestleyTaylor1972(input: RadiationMethodInput): ReferenceET {
-  const slope = slopeOfSaturationVapourPressureFao56(input.temperature)
+  const slope = slopeOfSaturationVapourPressureFao56(optionsOf(input).temperature)
   const gamma = psychrometricConstantFao56(input.pressure)
   const energy =
     numberIn(input.netRadiation, NET_RADIATION, 'netRadiation') - numberIn(input.soilHeat ?? 0, SOIL_HEAT, 'soilHeat')

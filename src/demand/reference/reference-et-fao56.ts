@@ -6,6 +6,7 @@ import type { VapourPressureSlope } from '../../quantity/generated/psychrometric
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import type { WindSpeed } from '../../quantity/generated/wind.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { NET_RADIATION, PSYCHROMETRIC, SLOPE, SOIL_HEAT, WIND } from './penman-monteith-domains.js'
 
 const MEAN: Domain = {
@@ -64,7 +65,7 @@ export interface PenmanMonteithTerms {
  * ```
  */
 export function referenceETFao56(terms: PenmanMonteithTerms): ReferenceET {
-  const slope = numberIn(terms.slope, SLOPE, 'slope')
+  const slope = numberIn(optionsOf(terms).slope, SLOPE, 'slope')
   const gamma = numberIn(terms.psychrometricConstant, PSYCHROMETRIC, 'psychrometricConstant')
   const wind = numberIn(terms.windSpeed, WIND, 'windSpeed')
   const energy =

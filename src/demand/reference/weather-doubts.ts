@@ -1,5 +1,7 @@
 import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
+import { optionsOf } from '../../quantity/options-of.js'
+import { requireObject } from '../../quantity/require-object.js'
 import type { HourlyWeather } from './hourly-weather.js'
 
 /** What is doubtful in the weather of a day or an hour. `explainWeatherFinding` puts it into words. */
@@ -136,7 +138,8 @@ const WORDS: Readonly<Record<WeatherFinding['code'], (value: string, limit: stri
  * ```
  */
 export function explainWeatherFinding(finding: WeatherFinding): Finding {
-  const { code, level, about, value, limit, unit } = finding
+  requireObject(finding, 'finding')
+  const { code, level, about, value, limit, unit } = optionsOf(finding)
   const words = Object.hasOwn(WORDS, code) ? WORDS[code] : undefined
   if (words === undefined) {
     throw new InputError(

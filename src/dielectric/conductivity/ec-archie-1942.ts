@@ -2,6 +2,7 @@ import type { Domain } from '../../quantity/domain.js'
 import type { BulkEC, PoreWaterEC } from '../../quantity/generated/electrical-conductivity.js'
 import type { DegreeOfSaturation, Porosity } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { CONDUCTIVITY } from '../domains.js'
 
 const OPEN_POROSITY: Domain = {
@@ -97,7 +98,7 @@ export interface BulkOfArchie extends MediumOfArchie {
  * ```
  */
 export function bulkConductivityArchie1942(medium: PoreWaterOfArchie): BulkEC {
-  return (numberIn(medium.poreWater, CONDUCTIVITY, 'poreWater') * openShare(medium)) as BulkEC
+  return (numberIn(optionsOf(medium).poreWater, CONDUCTIVITY, 'poreWater') * openShare(medium)) as BulkEC
 }
 
 /**
@@ -124,7 +125,7 @@ export function bulkConductivityArchie1942(medium: PoreWaterOfArchie): BulkEC {
  * ```
  */
 export function poreWaterConductivityArchie1942(medium: BulkOfArchie): PoreWaterEC {
-  return (numberIn(medium.bulk, CONDUCTIVITY, 'bulk') / openShare(medium)) as PoreWaterEC
+  return (numberIn(optionsOf(medium).bulk, CONDUCTIVITY, 'bulk') / openShare(medium)) as PoreWaterEC
 }
 
 function openShare(medium: MediumOfArchie): number {

@@ -3,6 +3,7 @@ import type { CellConstant } from '../../quantity/generated/cell-constant.js'
 import type { Conductance } from '../../quantity/generated/conductance.js'
 import type { MeasuredEC } from '../../quantity/generated/electrical-conductivity.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { CONDUCTIVITY } from '../domains.js'
 
 const STANDARD: Domain = {
@@ -78,7 +79,7 @@ export interface CellInWater {
  * ```
  */
 export function cellConstant(reading: CellInStandard): CellConstant {
-  return (numberIn(reading.standard, STANDARD, 'standard') /
+  return (numberIn(optionsOf(reading).standard, STANDARD, 'standard') /
     (10 * numberIn(reading.conductance, CONDUCTANCE, 'conductance'))) as CellConstant
 }
 
@@ -100,7 +101,7 @@ export function cellConstant(reading: CellInStandard): CellConstant {
  */
 export function conductivityOfSample(reading: CellInSample): MeasuredEC {
   return (10 *
-    numberIn(reading.cellConstant, CELL, 'cellConstant') *
+    numberIn(optionsOf(reading).cellConstant, CELL, 'cellConstant') *
     numberIn(reading.conductance, CONDUCTANCE, 'conductance')) as MeasuredEC
 }
 
@@ -121,6 +122,6 @@ export function conductivityOfSample(reading: CellInSample): MeasuredEC {
  * ```
  */
 export function conductanceOfCell(cell: CellInWater): Conductance {
-  return (numberIn(cell.conductivity, CONDUCTIVITY, 'conductivity') /
+  return (numberIn(optionsOf(cell).conductivity, CONDUCTIVITY, 'conductivity') /
     (10 * numberIn(cell.cellConstant, CELL, 'cellConstant'))) as Conductance
 }

@@ -2,6 +2,7 @@ import type { Domain } from '../../quantity/domain.js'
 import type { DissolvedSolids } from '../../quantity/generated/dissolved-solids.js'
 import type { AnyEC, UnnamedEC } from '../../quantity/generated/electrical-conductivity.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { CONDUCTIVITY } from '../domains.js'
 
 const FACTOR: Domain = {
@@ -72,7 +73,7 @@ export interface SolidsBetweenScales {
  * ```
  */
 export function dissolvedSolids(sample: ConductivityOnScale): DissolvedSolids {
-  return (numberIn(sample.conductivity, CONDUCTIVITY, 'conductivity') *
+  return (numberIn(optionsOf(sample).conductivity, CONDUCTIVITY, 'conductivity') *
     numberIn(sample.factor, FACTOR, 'factor')) as DissolvedSolids
 }
 
@@ -93,7 +94,7 @@ export function dissolvedSolids(sample: ConductivityOnScale): DissolvedSolids {
  * ```
  */
 export function conductivityOfDissolvedSolids<Q extends AnyEC | UnnamedEC = UnnamedEC>(sample: SolidsOnScale): Q {
-  return (numberIn(sample.solids, SOLIDS, 'solids') / numberIn(sample.factor, FACTOR, 'factor')) as Q
+  return (numberIn(optionsOf(sample).solids, SOLIDS, 'solids') / numberIn(sample.factor, FACTOR, 'factor')) as Q
 }
 
 /**
@@ -113,6 +114,6 @@ export function conductivityOfDissolvedSolids<Q extends AnyEC | UnnamedEC = Unna
  * ```
  */
 export function dissolvedSolidsOnScale(sample: SolidsBetweenScales): DissolvedSolids {
-  const solids = numberIn(sample.solids, SOLIDS, 'solids')
+  const solids = numberIn(optionsOf(sample).solids, SOLIDS, 'solids')
   return (solids * (numberIn(sample.to, FACTOR, 'to') / numberIn(sample.from, FACTOR, 'from'))) as DissolvedSolids
 }

@@ -4,6 +4,7 @@ import type { BulkEC, PoreWaterEC } from '../../quantity/generated/electrical-co
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { APPARENT, CONDUCTIVITY, WATER } from '../domains.js'
 
 const TEMPERATURE: Domain = {
@@ -97,7 +98,7 @@ export function waterPermittivityHilhorst2000(temperature: Temperature): Permitt
  * ```
  */
 export function poreWaterConductivityHilhorst2000(medium: BulkOfHilhorst): PoreWaterEC {
-  return (numberIn(medium.bulk, CONDUCTIVITY, 'bulk') / conductingShare(medium)) as PoreWaterEC
+  return (numberIn(optionsOf(medium).bulk, CONDUCTIVITY, 'bulk') / conductingShare(medium)) as PoreWaterEC
 }
 
 /**
@@ -123,7 +124,7 @@ export function poreWaterConductivityHilhorst2000(medium: BulkOfHilhorst): PoreW
  * ```
  */
 export function bulkConductivityHilhorst2000(medium: PoreWaterOfHilhorst): BulkEC {
-  return (numberIn(medium.poreWater, CONDUCTIVITY, 'poreWater') * conductingShare(medium)) as BulkEC
+  return (numberIn(optionsOf(medium).poreWater, CONDUCTIVITY, 'poreWater') * conductingShare(medium)) as BulkEC
 }
 
 function conductingShare(medium: MediumOfHilhorst): number {

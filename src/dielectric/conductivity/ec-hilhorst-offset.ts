@@ -2,6 +2,7 @@ import { InputError } from '../../quantity/errors.js'
 import type { BulkEC, PoreWaterEC } from '../../quantity/generated/electrical-conductivity.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { APPARENT, CONDUCTIVITY, WATER } from '../domains.js'
 
 /** Readings in one medium with one pore water at several water contents. */
@@ -52,6 +53,7 @@ export interface HilhorstOffset {
  * ```
  */
 export function fitOffsetHilhorst2000(readings: OffsetReadings): HilhorstOffset {
+  requireObject(readings, 'readings')
   const n = readings.apparent.length
   if (n !== readings.bulk.length || n < 2)
     throw new InputError(

@@ -1,6 +1,7 @@
 import { InputError } from '../../quantity/errors.js'
 import type { MeasuredEC } from '../../quantity/generated/electrical-conductivity.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
+import { requireObject } from '../../quantity/require-object.js'
 
 /** Temperature in °C; 0.01, 0.1 and 1 mol/kg; water saturated with the carbon dioxide of the air. All in µS/cm. Zero marks a value that the table does not have. */
 const MOLAL: readonly (readonly [number, number, number, number, number])[] = [
@@ -17,7 +18,7 @@ const MOLAL: readonly (readonly [number, number, number, number, number])[] = [
   [45, 1976.62, 17880.6, 147720, 1.51],
   [50, 2123.43, 19180.9, 157670, 1.61],
 ]
-/** Temperature in °C; solutions A, B and C in dS/m. The row at 0 °C is from memory. */
+/** Temperature in °C; solutions A, B and C in dS/m. The row at 0 °C is not confirmed. */
 const DEMAL: readonly (readonly [number, number, number, number])[] = [
   [0, 65.14, 7.134, 0.7733],
   [15, 92.12, 10.455, 1.1414],
@@ -62,6 +63,7 @@ export interface DemalStandard {
  * ```
  */
 export function molalPotassiumChloride(standard: MolalStandard): MeasuredEC {
+  requireObject(standard, 'standard')
   const column = [0.01, 0.1, 1].indexOf(standard.molality) + 1
   const row = rowAt(MOLAL, standard.temperature)
   const value = row[column] as number
@@ -84,13 +86,14 @@ export function molalPotassiumChloride(standard: MolalStandard): MeasuredEC {
  * @procedure Looks up the printed value of the temperature; there is no interpolation.
  * @returns Conductivity at that temperature. Unit: dS/m.
  * @throws `InputError` for a solution or temperature that the table does not have.
- * @source OIML R 56 (1981), Standard solutions reproducing the conductivity of electrolytes; 15 to 35 °C seen in a reprint, 0 °C [from memory]
+ * @source OIML R 56 (1981), Standard solutions reproducing the conductivity of electrolytes; 15 to 35 °C seen in a reprint, 0 °C [not confirmed, source not seen]
  * @example
  * ```ts
  * demalPotassiumChloride({ solution: 'C', temperature: celsius(25) }) // => 1.4083
  * ```
  */
 export function demalPotassiumChloride(standard: DemalStandard): MeasuredEC {
+  requireObject(standard, 'standard')
   const column = ['A', 'B', 'C'].indexOf(standard.solution) + 1
   if (column === 0) throw new InputError('solution', `${standard.solution} is not in the table`, 'take A, B or C')
   return rowAt(DEMAL, standard.temperature)[column] as number as MeasuredEC

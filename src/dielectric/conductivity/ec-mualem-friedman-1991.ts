@@ -3,6 +3,7 @@ import { InputError } from '../../quantity/errors.js'
 import type { BulkEC, PoreWaterEC } from '../../quantity/generated/electrical-conductivity.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { CONDUCTIVITY } from '../domains.js'
 
 const CONTENT: Domain = {
@@ -53,7 +54,7 @@ export interface BulkOfMualemFriedman extends MediumOfMualemFriedman {
  * @returns Bulk conductivity. Unit: dS/m.
  * @throws `DomainError` outside the ranges; `InputError` when the water content exceeds the saturated one.
  * @validity Coarse media without conduction along surfaces.
- * @source Mualem, Y. and Friedman, S. P. (1991), Water Resources Research 27:2771-2777 [from memory]
+ * @source Mualem, Y. and Friedman, S. P. (1991), Water Resources Research 27:2771-2777 [not confirmed, source not seen]
  * @example
  * ```ts
  * bulkConductivityMualemFriedman1991({
@@ -64,7 +65,7 @@ export interface BulkOfMualemFriedman extends MediumOfMualemFriedman {
  * ```
  */
 export function bulkConductivityMualemFriedman1991(medium: PoreWaterOfMualemFriedman): BulkEC {
-  return (numberIn(medium.poreWater, CONDUCTIVITY, 'poreWater') * openShare(medium)) as BulkEC
+  return (numberIn(optionsOf(medium).poreWater, CONDUCTIVITY, 'poreWater') * openShare(medium)) as BulkEC
 }
 
 /**
@@ -78,7 +79,7 @@ export function bulkConductivityMualemFriedman1991(medium: PoreWaterOfMualemFrie
  * @returns Conductivity of the pore water. Unit: dS/m.
  * @throws `DomainError` outside the ranges; `InputError` when the water content exceeds the saturated one.
  * @validity Coarse media without conduction along surfaces.
- * @source Mualem, Y. and Friedman, S. P. (1991), Water Resources Research 27:2771-2777, solved for the pore water [from memory]
+ * @source Mualem, Y. and Friedman, S. P. (1991), Water Resources Research 27:2771-2777, solved for the pore water [not confirmed, source not seen]
  * @example
  * ```ts
  * poreWaterConductivityMualemFriedman1991({
@@ -89,7 +90,7 @@ export function bulkConductivityMualemFriedman1991(medium: PoreWaterOfMualemFrie
  * ```
  */
 export function poreWaterConductivityMualemFriedman1991(medium: BulkOfMualemFriedman): PoreWaterEC {
-  return (numberIn(medium.bulk, CONDUCTIVITY, 'bulk') / openShare(medium)) as PoreWaterEC
+  return (numberIn(optionsOf(medium).bulk, CONDUCTIVITY, 'bulk') / openShare(medium)) as PoreWaterEC
 }
 
 function openShare(medium: MediumOfMualemFriedman): number {

@@ -3,6 +3,7 @@ import { InputError } from '../../quantity/errors.js'
 import type { AmountConcentration } from '../../quantity/generated/amount-concentration.js'
 import type { SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
 
 const CONCENTRATION: Domain = {
@@ -57,14 +58,14 @@ export interface DiluteSaltConductivity {
  * @returns Conductivity, molar conductivity and its limit.
  * @throws `DomainError` outside the range; `InputError` for an ion that is not in the list.
  * @validity One salt of one charge each, below 10 mmol/L, 25 °C.
- * @source Onsager, L. (1927), Physikalische Zeitschrift 28:277-298; limiting conductivities of the CRC Handbook of Chemistry and Physics [from memory]
+ * @source Onsager, L. (1927), Physikalische Zeitschrift 28:277-298; limiting conductivities of the CRC Handbook of Chemistry and Physics [not confirmed, source not seen]
  * @example
  * ```ts
  * conductivityOnsager1927({ cation: 'K', anion: 'Cl', concentration: millimolesPerLitre(1) }) // => { conductivity: 0.1468016, molar: 146.801587, limiting: 149.79 }
  * ```
  */
 export function conductivityOnsager1927(salt: DiluteSalt): DiluteSaltConductivity {
-  const molesPerLitre = numberIn(salt.concentration, CONCENTRATION, 'concentration') / 1000
+  const molesPerLitre = numberIn(optionsOf(salt).concentration, CONCENTRATION, 'concentration') / 1000
   if (!Object.hasOwn(CATIONS, salt.cation) || !Object.hasOwn(ANIONS, salt.anion))
     throw new InputError(
       'cation, anion',

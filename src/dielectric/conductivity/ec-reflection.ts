@@ -3,6 +3,7 @@ import type { CellConstant } from '../../quantity/generated/cell-constant.js'
 import type { MeasuredEC } from '../../quantity/generated/electrical-conductivity.js'
 import type { Resistance } from '../../quantity/generated/resistance.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { CONDUCTIVITY } from '../domains.js'
 
 const CELL: Domain = {
@@ -62,14 +63,14 @@ export interface ProbeInConductor extends ProbeOnCable {
  * @param reading - Cell constant, impedance and reflection.
  * @returns Bulk conductivity at the temperature of the medium. Unit: dS/m.
  * @throws `DomainError` outside the ranges.
- * @source Giese, K. and Tiemann, R. (1975), Advances in Molecular Relaxation Processes 7:45-59; Topp, G. C., Yanuka, M., Zebchuk, W. D. and Zegelin, S. (1988), Water Resources Research 24:945-952 [from memory]
+ * @source Giese, K. and Tiemann, R. (1975), Advances in Molecular Relaxation Processes 7:45-59; Topp, G. C., Yanuka, M., Zebchuk, W. D. and Zegelin, S. (1988), Water Resources Research 24:945-952 [not confirmed, source not seen]
  * @example
  * ```ts
  * conductivityFromReflection({ cellConstant: cellConstantPerMetre(8), impedance: ohms(50), reflection: 0.6 }) // => 0.4
  * ```
  */
 export function conductivityFromReflection(reading: LongTimeReflection): MeasuredEC {
-  const r = numberIn(reading.reflection, REFLECTION, 'reflection')
+  const r = numberIn(optionsOf(reading).reflection, REFLECTION, 'reflection')
   return (((10 * numberIn(reading.cellConstant, CELL, 'cellConstant')) /
     numberIn(reading.impedance, IMPEDANCE, 'impedance')) *
     ((1 - r) / (1 + r))) as MeasuredEC
@@ -85,7 +86,7 @@ export function conductivityFromReflection(reading: LongTimeReflection): Measure
  * @param probe - Cell constant, impedance and bulk conductivity.
  * @returns Reflection coefficient. Unit: 1.
  * @throws `DomainError` outside the ranges.
- * @source Giese, K. and Tiemann, R. (1975), Advances in Molecular Relaxation Processes 7:45-59, solved for the reflection [from memory]
+ * @source Giese, K. and Tiemann, R. (1975), Advances in Molecular Relaxation Processes 7:45-59, solved for the reflection [not confirmed, source not seen]
  * @example
  * ```ts
  * reflectionFromConductivity({
@@ -97,7 +98,8 @@ export function conductivityFromReflection(reading: LongTimeReflection): Measure
  */
 export function reflectionFromConductivity(probe: ProbeInConductor): number {
   const load =
-    (numberIn(probe.conductivity, CONDUCTIVITY, 'conductivity') * numberIn(probe.impedance, IMPEDANCE, 'impedance')) /
+    (numberIn(optionsOf(probe).conductivity, CONDUCTIVITY, 'conductivity') *
+      numberIn(probe.impedance, IMPEDANCE, 'impedance')) /
     (10 * numberIn(probe.cellConstant, CELL, 'cellConstant'))
   return (1 - load) / (1 + load)
 }

@@ -3,6 +3,7 @@ import { InputError } from '../../quantity/errors.js'
 import type { BulkEC, PoreWaterEC } from '../../quantity/generated/electrical-conductivity.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { CONDUCTIVITY } from '../domains.js'
 
 const CONTENT: Domain = {
@@ -88,6 +89,7 @@ export interface RhoadesBulk {
  * ```
  */
 export function bulkConductivityRhoades1976(medium: PoreWaterOfRhoades): RhoadesBulk {
+  requireObject(medium, 'medium')
   const { content, transmission, surface } = transmissionOf(medium)
   const bulk = numberIn(medium.poreWater, CONDUCTIVITY, 'poreWater') * content * transmission + surface
   return { bulk: bulk as BulkEC, transmission }
@@ -116,6 +118,7 @@ export function bulkConductivityRhoades1976(medium: PoreWaterOfRhoades): Rhoades
  * ```
  */
 export function poreWaterConductivityRhoades1976(medium: BulkOfRhoades): PoreWaterEC {
+  requireObject(medium, 'medium')
   const { content, transmission, surface } = transmissionOf(medium)
   const bulk = numberIn(medium.bulk, CONDUCTIVITY, 'bulk')
   if (bulk < surface)

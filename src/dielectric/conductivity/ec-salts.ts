@@ -1,6 +1,7 @@
 import { DomainError, InputError } from '../../quantity/errors.js'
 import type { MeasuredEC } from '../../quantity/generated/electrical-conductivity.js'
 import type { MassFraction } from '../../quantity/generated/share.js'
+import { requireObject } from '../../quantity/require-object.js'
 
 /** Mass percents of the columns of the table. */
 const PERCENTS: readonly number[] = [0.5, 1, 2, 5, 10, 15, 20, 25, 30, 40]
@@ -42,6 +43,7 @@ export interface SaltSolution {
  * ```
  */
 export function conductivityOfSalt(solution: SaltSolution): MeasuredEC {
+  requireObject(solution, 'solution')
   if (!Object.hasOwn(TABLE, solution.salt))
     throw new InputError('salt', `${solution.salt} is not in the table`, `take one of ${Object.keys(TABLE).join(', ')}`)
   const row: readonly number[] = TABLE[solution.salt]

@@ -1,6 +1,7 @@
 import type { Domain } from '../../quantity/domain.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
 import { waterViscosityIapwsSr6 } from '../../water/viscosity-iapws-sr6.js'
 import { LIQUID } from '../domains.js'
@@ -88,7 +89,7 @@ export const validityEcTemperatureSheetsHendrickx1995: Validity = {
  * ```
  */
 export function ecTemperatureFactorLinear(sample: LinearTemperature): number {
-  const warmer = numberIn(sample.temperature, LINEAR_TEMPERATURE, 'temperature') - 25
+  const warmer = numberIn(optionsOf(sample).temperature, LINEAR_TEMPERATURE, 'temperature') - 25
   return 1 / (1 + numberIn(sample.coefficient, COEFFICIENT, 'coefficient') * warmer)
 }
 
@@ -135,7 +136,7 @@ export function ecTemperatureFactorSheetsHendrickx1995(temperature: Temperature)
  * ```
  */
 export function ecTemperatureFactorViscosity(sample: ViscousTemperature): number {
-  const temperature = numberIn(sample.temperature, LIQUID, 'temperature') as Temperature
+  const temperature = numberIn(optionsOf(sample).temperature, LIQUID, 'temperature') as Temperature
   const ratio = waterViscosityIapwsSr6(temperature) / waterViscosityIapwsSr6(25 as Temperature)
   return ratio ** numberIn(sample.exponent, EXPONENT, 'exponent')
 }

@@ -3,6 +3,7 @@ import { InputError } from '../../quantity/errors.js'
 import type { AnyEC, MeasuredEC, UnnamedEC } from '../../quantity/generated/electrical-conductivity.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { CONDUCTIVITY, LIQUID } from '../domains.js'
 
 const FACTOR: Domain = {
@@ -63,7 +64,8 @@ export interface TwoTemperatures {
  * ```
  */
 export function ecAt25<Q extends AnyEC | UnnamedEC = UnnamedEC>(sample: MeasuredConductivity): Q {
-  return (numberIn(sample.measured, CONDUCTIVITY, 'measured') * numberIn(sample.factor, FACTOR, 'factor')) as Q
+  return (numberIn(optionsOf(sample).measured, CONDUCTIVITY, 'measured') *
+    numberIn(sample.factor, FACTOR, 'factor')) as Q
 }
 
 /**
@@ -83,7 +85,8 @@ export function ecAt25<Q extends AnyEC | UnnamedEC = UnnamedEC>(sample: Measured
  * ```
  */
 export function ecAsMeasured(sample: ReferredConductivity): MeasuredEC {
-  return (numberIn(sample.at25, CONDUCTIVITY, 'at25') / numberIn(sample.factor, FACTOR, 'factor')) as MeasuredEC
+  return (numberIn(optionsOf(sample).at25, CONDUCTIVITY, 'at25') /
+    numberIn(sample.factor, FACTOR, 'factor')) as MeasuredEC
 }
 
 /**
@@ -109,7 +112,7 @@ export function ecAsMeasured(sample: ReferredConductivity): MeasuredEC {
  * ```
  */
 export function ecTemperatureCoefficient(water: TwoTemperatures): number {
-  const rise = numberIn(water.second, CONDUCTIVITY, 'second') - numberIn(water.first, CONDUCTIVITY, 'first')
+  const rise = numberIn(optionsOf(water).second, CONDUCTIVITY, 'second') - numberIn(water.first, CONDUCTIVITY, 'first')
   const warming =
     numberIn(water.secondTemperature, LIQUID, 'secondTemperature') -
     numberIn(water.firstTemperature, LIQUID, 'firstTemperature')

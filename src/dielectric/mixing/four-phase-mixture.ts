@@ -4,6 +4,8 @@ import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { Porosity } from '../../quantity/generated/share.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { AIR, APPARENT, CONTENT, MIXING_EXPONENT, POROSITY, SOLIDS, WATER } from '../domains.js'
 import { contentBetween } from '../relations/content-between.js'
 
@@ -67,7 +69,7 @@ export interface FourPhaseReading extends FourPhases {
  * @param medium - The phases and the water content.
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges; `InputError` when the water content exceeds the porosity.
- * @source Dobson, M. C., Ulaby, F. T., Hallikainen, M. T. and El-Rayes, M. A. (1985), IEEE Transactions on Geoscience and Remote Sensing GE-23:35-46 (four-component mixing) [from memory]
+ * @source Dobson, M. C., Ulaby, F. T., Hallikainen, M. T. and El-Rayes, M. A. (1985), IEEE Transactions on Geoscience and Remote Sensing GE-23:35-46 (four-component mixing) [not confirmed, source not seen]
  * @example
  * ```ts
  * permittivityFourPhase({
@@ -83,7 +85,7 @@ export interface FourPhaseReading extends FourPhases {
  * ```
  */
 export function permittivityFourPhase(medium: FourPhaseMedium): Permittivity {
-  const content = numberIn(medium.content, CONTENT, 'content')
+  const content = numberIn(optionsOf(medium).content, CONTENT, 'content')
   const { dry, bound, boundGain, freeGain, exponent } = phaseTerms(medium)
   if (content > medium.porosity)
     throw new InputError(
@@ -108,7 +110,7 @@ export function permittivityFourPhase(medium: FourPhaseMedium): Permittivity {
  * @param reading - The phases and the permittivity.
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, and where the result would be below 0 or above the porosity.
- * @source Dobson, M. C., Ulaby, F. T., Hallikainen, M. T. and El-Rayes, M. A. (1985), IEEE Transactions on Geoscience and Remote Sensing GE-23:35-46, solved for the water content [from memory]
+ * @source Dobson, M. C., Ulaby, F. T., Hallikainen, M. T. and El-Rayes, M. A. (1985), IEEE Transactions on Geoscience and Remote Sensing GE-23:35-46, solved for the water content [not confirmed, source not seen]
  * @example
  * ```ts
  * waterContentFourPhase({
@@ -124,6 +126,7 @@ export function permittivityFourPhase(medium: FourPhaseMedium): Permittivity {
  * ```
  */
 export function waterContentFourPhase(reading: FourPhaseReading): WaterContent {
+  requireObject(reading, 'reading')
   const { dry, bound, boundGain, freeGain, exponent } = phaseTerms(reading)
   const gained = numberIn(reading.apparent, APPARENT, 'apparent') ** exponent - dry
   const whenFull = bound * boundGain

@@ -4,6 +4,7 @@ import type { Frequency } from '../../quantity/generated/frequency.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
 import { waterPermittivityKaatze1989 } from '../../water/permittivity-kaatze-1989.js'
 import { FREQUENCY } from '../domains.js'
@@ -66,7 +67,7 @@ export const validityDebyeKaatze1989: Validity = {
  * ```
  */
 export function waterDebyeKaatze1989(water: WaterInField): WaterRelaxation {
-  const t = numberIn(water.temperature, TEMPERATURE, 'temperature')
+  const t = numberIn(optionsOf(water).temperature, TEMPERATURE, 'temperature')
   const staticPermittivity = waterPermittivityKaatze1989(water.temperature)
   const highFrequency = 5.77 - 0.0274 * t
   const relaxationTime = 3.745e-15 * (1 + 7e-5 * (t - 27.5) ** 2) * Math.exp(2295.7 / (t + 273.15))

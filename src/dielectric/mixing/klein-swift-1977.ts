@@ -5,6 +5,7 @@ import type { Frequency } from '../../quantity/generated/frequency.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
 import { FREQUENCY } from '../domains.js'
 import { debye } from './complex-permittivity.js'
@@ -57,7 +58,7 @@ export const validityDebyeKleinSwift1977: Validity = {
  * ```
  */
 export function waterDebyeKleinSwift1977(water: WarmWaterInField): WaterRelaxation {
-  const t = numberIn(water.temperature, TEMPERATURE, 'temperature')
+  const t = numberIn(optionsOf(water).temperature, TEMPERATURE, 'temperature')
   const staticPermittivity = cubicAt([88.045, -0.4147, 6.295e-4, 1.075e-5], t)
   const relaxationTime = cubicAt([1.1109e-10, -3.824e-12, 6.938e-14, -5.096e-16], t) / (2 * Math.PI)
   const { real, loss } = debye(

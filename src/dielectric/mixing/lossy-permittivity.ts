@@ -3,6 +3,7 @@ import type { MeasuredEC } from '../../quantity/generated/electrical-conductivit
 import type { Frequency } from '../../quantity/generated/frequency.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { CONDUCTIVITY, FREQUENCY } from '../domains.js'
 
 /** Electric constant in F/m. */
@@ -69,7 +70,7 @@ export interface LossyReading {
  * ```
  */
 export function apparentPermittivityLossy(medium: LossyMedium): LossyReading {
-  const real = numberIn(medium.real, REAL, 'real')
+  const real = numberIn(optionsOf(medium).real, REAL, 'real')
   const siemensPerMetre = numberIn(medium.conductivity, CONDUCTIVITY, 'conductivity') / 10
   const conduction = siemensPerMetre / (2 * Math.PI * numberIn(medium.frequency, FREQUENCY, 'frequency') * VACUUM)
   const lossTangent = (numberIn(medium.loss, LOSS, 'loss') + conduction) / real

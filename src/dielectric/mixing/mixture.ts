@@ -3,6 +3,7 @@ import { InputError } from '../../quantity/errors.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { Share } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { MIXING_EXPONENT } from '../domains.js'
 
 const SHARE: Domain = {
@@ -50,7 +51,7 @@ export interface Mixture {
  * @param mixture - The phases and the exponent.
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges; `InputError` when the shares do not add up to 1.
- * @source Birchak, J. R., Gardner, C. G., Hipp, J. E. and Victor, J. M. (1974), Proceedings of the IEEE 62:93-98 (exponent one half); Lichtenecker, K. and Rother, K. (1931), Physikalische Zeitschrift 32:255-260 (any exponent) [from memory]
+ * @source Birchak, J. R., Gardner, C. G., Hipp, J. E. and Victor, J. M. (1974), Proceedings of the IEEE 62:93-98 (exponent one half); Lichtenecker, K. and Rother, K. (1931), Physikalische Zeitschrift 32:255-260 (any exponent) [not confirmed, source not seen]
  * @example
  * ```ts
  * permittivityOfMixture({
@@ -64,7 +65,7 @@ export interface Mixture {
  * ```
  */
 export function permittivityOfMixture(mixture: Mixture): Permittivity {
-  const exponent = numberIn(mixture.exponent, MIXING_EXPONENT, 'exponent')
+  const exponent = numberIn(optionsOf(mixture).exponent, MIXING_EXPONENT, 'exponent')
   let total = 0
   let mixed = 0
   for (const phase of mixture.phases) {

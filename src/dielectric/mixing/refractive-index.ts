@@ -1,5 +1,6 @@
 import type { Domain } from '../../quantity/domain.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { ComplexPermittivity } from './complex-permittivity.js'
 
 const REAL: Domain = {
@@ -76,7 +77,7 @@ export interface RefractiveIndex {
  * ```
  */
 export function refractiveIndex(permittivity: RealAndLoss): RefractiveIndex {
-  const real = numberIn(permittivity.real, REAL, 'real')
+  const real = numberIn(optionsOf(permittivity).real, REAL, 'real')
   const loss = numberIn(permittivity.loss, LOSS, 'loss')
   const index = Math.sqrt((Math.hypot(real, loss) + real) / 2)
   // Not the difference of two squares, which loses the digits of a small loss.
@@ -100,7 +101,7 @@ export function refractiveIndex(permittivity: RealAndLoss): RefractiveIndex {
  * ```
  */
 export function permittivityOfRefractiveIndex(refraction: IndexAndExtinction): ComplexPermittivity {
-  const index = numberIn(refraction.index, INDEX, 'index')
+  const index = numberIn(optionsOf(refraction).index, INDEX, 'index')
   const extinction = numberIn(refraction.extinction, EXTINCTION, 'extinction')
   return { real: (index - extinction) * (index + extinction), loss: 2 * index * extinction }
 }

@@ -3,6 +3,7 @@ import { InputError } from '../../quantity/errors.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { Porosity } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { APPARENT, MIXING_EXPONENT, POROSITY, SOLIDS } from '../domains.js'
 
 const FILLING: Domain = {
@@ -49,14 +50,14 @@ export interface TwoPhaseReading extends TwoPhases {
  * @param medium - Solids, filling, porosity and exponent.
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges.
- * @source Birchak, J. R., Gardner, C. G., Hipp, J. E. and Victor, J. M. (1974), Proceedings of the IEEE 62:93-98 [from memory]
+ * @source Birchak, J. R., Gardner, C. G., Hipp, J. E. and Victor, J. M. (1974), Proceedings of the IEEE 62:93-98 [not confirmed, source not seen]
  * @example
  * ```ts
  * permittivityTwoPhase({ solids: permittivity(4), filling: permittivity(81), porosity: percent(50), exponent: 0.5 }) // => 30.25
  * ```
  */
 export function permittivityTwoPhase(medium: TwoPhaseMedium): Permittivity {
-  const exponent = numberIn(medium.exponent, MIXING_EXPONENT, 'exponent')
+  const exponent = numberIn(optionsOf(medium).exponent, MIXING_EXPONENT, 'exponent')
   const porosity = numberIn(medium.porosity, POROSITY, 'porosity')
   const mixed =
     (1 - porosity) * numberIn(medium.solids, SOLIDS, 'solids') ** exponent +
@@ -74,14 +75,14 @@ export function permittivityTwoPhase(medium: TwoPhaseMedium): Permittivity {
  * @param reading - Solids, filling, permittivity and exponent.
  * @returns Porosity. Unit: 1.
  * @throws `DomainError` outside the ranges; `InputError` when solids and filling are alike, or when the permittivity does not lie between them.
- * @source Birchak, J. R., Gardner, C. G., Hipp, J. E. and Victor, J. M. (1974), Proceedings of the IEEE 62:93-98, solved for the porosity [from memory]
+ * @source Birchak, J. R., Gardner, C. G., Hipp, J. E. and Victor, J. M. (1974), Proceedings of the IEEE 62:93-98, solved for the porosity [not confirmed, source not seen]
  * @example
  * ```ts
  * porosityTwoPhase({ solids: permittivity(4), filling: permittivity(81), apparent: permittivity(30.25), exponent: 0.5 }) // => 0.5
  * ```
  */
 export function porosityTwoPhase(reading: TwoPhaseReading): Porosity {
-  const exponent = numberIn(reading.exponent, MIXING_EXPONENT, 'exponent')
+  const exponent = numberIn(optionsOf(reading).exponent, MIXING_EXPONENT, 'exponent')
   const solids = numberIn(reading.solids, SOLIDS, 'solids') ** exponent
   const filling = numberIn(reading.filling, FILLING, 'filling') ** exponent
   if (solids === filling)

@@ -8,6 +8,7 @@ import type { MassFraction } from '../../quantity/generated/share.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
 import { BULK_DENSITY, CONTENT, SHARE_OF_MASS } from '../domains.js'
 import { waterDebyeKleinSwift1977 } from '../mixing/klein-swift-1977.js'
@@ -100,7 +101,7 @@ export const validityDobson1985: Validity = {
  * ```
  */
 export function permittivityDobson1985(soil: SoilOfDobson): DobsonResult {
-  const theta = numberIn(soil.content, CONTENT, 'content')
+  const theta = numberIn(optionsOf(soil).content, CONTENT, 'content')
   const sand = numberIn(soil.sand, SHARE_OF_MASS, 'sand')
   const clay = numberIn(soil.clay, SHARE_OF_MASS, 'clay')
   if (sand + clay > 1 + 1e-9)

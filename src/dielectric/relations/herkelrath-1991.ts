@@ -3,6 +3,7 @@ import { DomainError } from '../../quantity/errors.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { APPARENT } from '../domains.js'
 import { contentBetween } from './content-between.js'
 
@@ -59,7 +60,7 @@ export interface SquareRootContent extends SquareRootLine {
  * ```
  *
  * The best form for an own calibration of two or more points. Published pairs are mineral soils: 0.115 and -0.176 (Topp and
- * Reynolds 1998), 0.1181 and -0.1841 (Ferré and others 1996) [from memory]. None is given here for stone wool, coir, perlite or
+ * Reynolds 1998), 0.1181 and -0.1841 (Ferré and others 1996) [not confirmed, source not seen]. None is given here for stone wool, coir, perlite or
  * peat mixes: no openly citable coefficients were found, and those that exist differ from mix to mix. Calibrate your own.
  *
  * @param reading - Permittivity, slope and intercept.
@@ -73,7 +74,7 @@ export interface SquareRootContent extends SquareRootLine {
  * ```
  */
 export function waterContentHerkelrath1991(reading: SquareRootReading): WaterContent {
-  const root = Math.sqrt(numberIn(reading.apparent, APPARENT, 'apparent'))
+  const root = Math.sqrt(numberIn(optionsOf(reading).apparent, APPARENT, 'apparent'))
   const slope = numberIn(reading.slope, SLOPE, 'slope')
   const intercept = numberIn(reading.intercept, INTERCEPT, 'intercept')
   return contentBetween(slope * root + intercept, 1, reading.apparent, (theta) => ((theta - intercept) / slope) ** 2)
@@ -97,7 +98,7 @@ export function waterContentHerkelrath1991(reading: SquareRootReading): WaterCon
  * ```
  */
 export function permittivityHerkelrath1991(reading: SquareRootContent): Permittivity {
-  const content = numberIn(reading.content, CONTENT, 'content')
+  const content = numberIn(optionsOf(reading).content, CONTENT, 'content')
   const slope = numberIn(reading.slope, SLOPE, 'slope')
   const intercept = numberIn(reading.intercept, INTERCEPT, 'intercept')
   const root = (content - intercept) / slope

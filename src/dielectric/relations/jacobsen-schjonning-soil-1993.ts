@@ -6,6 +6,7 @@ import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { MassFraction } from '../../quantity/generated/share.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
 import { APPARENT_TO_49, BULK_DENSITY, SHARE_OF_MASS } from '../domains.js'
 import { contentBetween } from './content-between.js'
@@ -76,7 +77,7 @@ export const validityJacobsenSchjonningSoil1993: Validity = {
  * ```
  */
 export function waterContentJacobsenSchjonningSoil1993(reading: PermittivityInSoil): WaterContent {
-  const shifted = shift(reading)
+  const shifted = shift(optionsOf(reading))
   const content = cubicAt(COEFFICIENTS, numberIn(reading.apparent, APPARENT_TO_49, 'apparent')) + shifted
   return contentBetween(content, 1, reading.apparent, (theta) => {
     const wettest = cubicAt(COEFFICIENTS, APPARENT_TO_49.max)
@@ -111,8 +112,8 @@ export function waterContentJacobsenSchjonningSoil1993(reading: PermittivityInSo
  * ```
  */
 export function permittivityJacobsenSchjonningSoil1993(reading: ContentInSoil): Permittivity {
-  const content = numberIn(reading.content, CONTENT, 'content')
-  const shifted = shift(reading)
+  const content = numberIn(optionsOf(reading).content, CONTENT, 'content')
+  const shifted = shift(optionsOf(reading))
   const [low, high] = [APPARENT_TO_49.min - 0.001, APPARENT_TO_49.max + 0.001]
   const [driest, wettest] = [cubicAt(COEFFICIENTS, low) + shifted, cubicAt(COEFFICIENTS, high) + shifted]
   if (content < driest || content > wettest)

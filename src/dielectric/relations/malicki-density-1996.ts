@@ -3,6 +3,7 @@ import type { BulkDensity } from '../../quantity/generated/density.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
 import { APPARENT, BULK_DENSITY } from '../domains.js'
 import { contentBetween } from './content-between.js'
@@ -56,7 +57,7 @@ export const validityMalickiDensity1996: Validity = {
  * @param reading - Permittivity and bulk density.
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, and where the relation gives less than no water or more water than volume.
- * @validity 62 media of 0.13 to about 1.8 g/cm³, the density at their lowest porosity, 0.33 [span from memory].
+ * @validity 62 media of 0.13 to about 1.8 g/cm³, the density at their lowest porosity, 0.33 [span not confirmed, source not seen].
  * @source Malicki, M. A., Plagge, R. and Roth, C. H. (1996), European Journal of Soil Science 47:357-366, Eq. 10; coefficients checked in an independent open restatement
  * @example
  * ```ts
@@ -64,7 +65,7 @@ export const validityMalickiDensity1996: Validity = {
  * ```
  */
 export function waterContentMalickiDensity1996(reading: PermittivityAndDensity): WaterContent {
-  const root = Math.sqrt(numberIn(reading.apparent, APPARENT, 'apparent'))
+  const root = Math.sqrt(numberIn(optionsOf(reading).apparent, APPARENT, 'apparent'))
   const density = numberIn(reading.bulkDensity, BULK_DENSITY, 'bulkDensity')
   const content = (root - dryRoot(density)) / slope(density)
   return contentBetween(content, 1, reading.apparent, (theta) => (dryRoot(density) + slope(density) * theta) ** 2)
@@ -80,7 +81,7 @@ export function waterContentMalickiDensity1996(reading: PermittivityAndDensity):
  * @param reading - Water content and bulk density.
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges, and where no permittivity from 1 to 90 gives the water content.
- * @validity 62 media of 0.13 to about 1.8 g/cm³, the density at their lowest porosity, 0.33 [span from memory].
+ * @validity 62 media of 0.13 to about 1.8 g/cm³, the density at their lowest porosity, 0.33 [span not confirmed, source not seen].
  * @source Malicki, M. A., Plagge, R. and Roth, C. H. (1996), European Journal of Soil Science 47:357-366, Eq. 10, solved for the permittivity
  * @example
  * ```ts
@@ -88,7 +89,7 @@ export function waterContentMalickiDensity1996(reading: PermittivityAndDensity):
  * ```
  */
 export function permittivityMalickiDensity1996(reading: ContentAndDensity): Permittivity {
-  const content = numberIn(reading.content, CONTENT, 'content')
+  const content = numberIn(optionsOf(reading).content, CONTENT, 'content')
   const density = numberIn(reading.bulkDensity, BULK_DENSITY, 'bulkDensity')
   const at = (root: number) => (root - dryRoot(density)) / slope(density)
   const root = dryRoot(density) + slope(density) * content

@@ -3,6 +3,7 @@ import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { Porosity } from '../../quantity/generated/share.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
 import { APPARENT, POROSITY } from '../domains.js'
 import { contentBetween } from './content-between.js'
@@ -52,7 +53,7 @@ export const validityMalickiPorosity1996: Validity = {
  * @param reading - Permittivity and porosity.
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, and where the relation gives less than no water or more water than volume.
- * @validity 62 media of porosity 0.33 to 0.95 [span from memory].
+ * @validity 62 media of porosity 0.33 to 0.95 [span not confirmed, source not seen].
  * @source Malicki, M. A., Plagge, R. and Roth, C. H. (1996), European Journal of Soil Science 47:357-366, Eq. 12; coefficients checked in an independent open restatement
  * @example
  * ```ts
@@ -60,7 +61,7 @@ export const validityMalickiPorosity1996: Validity = {
  * ```
  */
 export function waterContentMalickiPorosity1996(reading: PermittivityAndPorosity): WaterContent {
-  const root = Math.sqrt(numberIn(reading.apparent, APPARENT, 'apparent'))
+  const root = Math.sqrt(numberIn(optionsOf(reading).apparent, APPARENT, 'apparent'))
   const porosity = numberIn(reading.porosity, POROSITY, 'porosity')
   const content = (root - dryRoot(porosity)) / slope(porosity)
   return contentBetween(content, 1, reading.apparent, (theta) => (dryRoot(porosity) + slope(porosity) * theta) ** 2)
@@ -76,7 +77,7 @@ export function waterContentMalickiPorosity1996(reading: PermittivityAndPorosity
  * @param reading - Water content and porosity.
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges, and where no permittivity from 1 to 90 gives the water content.
- * @validity 62 media of porosity 0.33 to 0.95 [span from memory].
+ * @validity 62 media of porosity 0.33 to 0.95 [span not confirmed, source not seen].
  * @source Malicki, M. A., Plagge, R. and Roth, C. H. (1996), European Journal of Soil Science 47:357-366, Eq. 12, solved for the permittivity
  * @example
  * ```ts
@@ -84,7 +85,7 @@ export function waterContentMalickiPorosity1996(reading: PermittivityAndPorosity
  * ```
  */
 export function permittivityMalickiPorosity1996(reading: ContentAndPorosity): Permittivity {
-  const content = numberIn(reading.content, CONTENT, 'content')
+  const content = numberIn(optionsOf(reading).content, CONTENT, 'content')
   const porosity = numberIn(reading.porosity, POROSITY, 'porosity')
   const at = (root: number) => (root - dryRoot(porosity)) / slope(porosity)
   const root = dryRoot(porosity) + slope(porosity) * content

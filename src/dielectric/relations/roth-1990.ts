@@ -3,6 +3,8 @@ import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { Porosity } from '../../quantity/generated/share.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { AIR, APPARENT, CONTENT, MIXING_EXPONENT, POROSITY, SOLIDS, WATER } from '../domains.js'
 import { contentBetween } from './content-between.js'
 
@@ -46,7 +48,7 @@ export interface ThreePhaseReading extends ThreePhases {
  * @param medium - The phases and the water content.
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges; `InputError` when the water content exceeds the porosity.
- * @source Roth, K., Schulin, R., Flühler, H. and Attinger, W. (1990), Water Resources Research 26:2267-2273 [from memory]
+ * @source Roth, K., Schulin, R., Flühler, H. and Attinger, W. (1990), Water Resources Research 26:2267-2273 [not confirmed, source not seen]
  * @example
  * ```ts
  * permittivityRoth1990({
@@ -60,7 +62,7 @@ export interface ThreePhaseReading extends ThreePhases {
  * ```
  */
 export function permittivityRoth1990(medium: ThreePhaseMedium): Permittivity {
-  const content = numberIn(medium.content, CONTENT, 'content')
+  const content = numberIn(optionsOf(medium).content, CONTENT, 'content')
   const { dry, gain, exponent } = phaseTerms(medium)
   if (content > medium.porosity)
     throw new InputError(
@@ -83,7 +85,7 @@ export function permittivityRoth1990(medium: ThreePhaseMedium): Permittivity {
  * @param reading - The phases and the permittivity.
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, and where the result would be below 0 or above the porosity.
- * @source Roth, K., Schulin, R., Flühler, H. and Attinger, W. (1990), Water Resources Research 26:2267-2273, solved for the water content [from memory]
+ * @source Roth, K., Schulin, R., Flühler, H. and Attinger, W. (1990), Water Resources Research 26:2267-2273, solved for the water content [not confirmed, source not seen]
  * @example
  * ```ts
  * waterContentRoth1990({
@@ -97,6 +99,7 @@ export function permittivityRoth1990(medium: ThreePhaseMedium): Permittivity {
  * ```
  */
 export function waterContentRoth1990(reading: ThreePhaseReading): WaterContent {
+  requireObject(reading, 'reading')
   const { dry, gain, exponent } = phaseTerms(reading)
   const content = shownContent(reading)
   return contentBetween(content, reading.porosity, reading.apparent, (theta) => (dry + theta * gain) ** (1 / exponent))

@@ -2,6 +2,7 @@ import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import type { ScaledFrequencyLaw } from './scaled-frequency.js'
 
 const SCALED: Domain = {
@@ -51,7 +52,7 @@ export interface FittedScaledFrequencyLaw extends ScaledFrequencyLaw {
  * @param samples - Scaled frequencies and water contents of the same samples, at least two.
  * @returns Factor, exponent and number of samples.
  * @throws `DomainError` outside the ranges; `InputError` for lists of unequal length, fewer than two samples, or samples that all read the same.
- * @source Paltineanu, I. C. and Starr, J. L. (1997), Soil Science Society of America Journal 61:1576-1585 (form) [from memory]; least squares
+ * @source Paltineanu, I. C. and Starr, J. L. (1997), Soil Science Society of America Journal 61:1576-1585 (form) [not confirmed, source not seen]; least squares
  * @example
  * ```ts
  * fitScaledFrequency({
@@ -61,6 +62,7 @@ export interface FittedScaledFrequencyLaw extends ScaledFrequencyLaw {
  * ```
  */
 export function fitScaledFrequency(samples: ScaledFrequencySamples): FittedScaledFrequencyLaw {
+  requireObject(samples, 'samples')
   const n = samples.scaled.length
   if (n !== samples.contents.length || n < 2)
     throw new InputError(

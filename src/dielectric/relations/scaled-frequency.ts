@@ -2,6 +2,7 @@ import type { Domain } from '../../quantity/domain.js'
 import { DomainError, InputError } from '../../quantity/errors.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import type { RawReading } from '../../quantity/raw-reading.js'
 
 const READING: Domain = {
@@ -88,14 +89,14 @@ export interface ScaledFrequencyContent extends ScaledFrequencyLaw {
  * @param readings - The three readings.
  * @returns Scaled frequency. Unit: 1.
  * @throws `DomainError` outside the ranges; `InputError` when air and water read the same.
- * @source Paltineanu, I. C. and Starr, J. L. (1997), Soil Science Society of America Journal 61:1576-1585 [from memory]
+ * @source Paltineanu, I. C. and Starr, J. L. (1997), Soil Science Society of America Journal 61:1576-1585 [not confirmed, source not seen]
  * @example
  * ```ts
  * scaledFrequency({ air: rawReading(150), medium: rawReading(125), water: rawReading(104) }) // => 0.543478
  * ```
  */
 export function scaledFrequency(readings: AirMediumWater): number {
-  const air = numberIn(readings.air, READING, 'air')
+  const air = numberIn(optionsOf(readings).air, READING, 'air')
   const span = air - numberIn(readings.water, READING, 'water')
   if (span === 0)
     throw new InputError('air, water', 'both readings are the same', 'read the probe in air and in water again')
@@ -109,20 +110,20 @@ export function scaledFrequency(readings: AirMediumWater): number {
  * \theta = a\,S^b
  * ```
  *
- * The coefficients printed for a silt loam are 0.490 and 2.1674 [from memory]; they are arguments because a growing medium needs its own.
+ * The coefficients printed for a silt loam are 0.490 and 2.1674 [not confirmed, source not seen]; they are arguments because a growing medium needs its own.
  *
  * @param reading - Scaled frequency and the two coefficients.
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, and where the law gives more water than volume.
  * @validity The medium and kind of probe for which the coefficients were fitted.
- * @source Paltineanu, I. C. and Starr, J. L. (1997), Soil Science Society of America Journal 61:1576-1585 [from memory]
+ * @source Paltineanu, I. C. and Starr, J. L. (1997), Soil Science Society of America Journal 61:1576-1585 [not confirmed, source not seen]
  * @example
  * ```ts
  * waterContentPaltineanuStarr1997({ scaled: 0.8, factor: 0.49, exponent: 2.1674 }) // => 0.302102
  * ```
  */
 export function waterContentPaltineanuStarr1997(reading: ScaledFrequencyReading): WaterContent {
-  const scaled = numberIn(reading.scaled, SCALED, 'scaled')
+  const scaled = numberIn(optionsOf(reading).scaled, SCALED, 'scaled')
   const factor = numberIn(reading.factor, FACTOR, 'factor')
   const exponent = numberIn(reading.exponent, EXPONENT, 'exponent')
   const content = factor * scaled ** exponent
@@ -142,13 +143,13 @@ export function waterContentPaltineanuStarr1997(reading: ScaledFrequencyReading)
  * @returns Scaled frequency. Unit: 1.
  * @throws `DomainError` outside the ranges.
  * @validity The medium and kind of probe for which the coefficients were fitted.
- * @source Paltineanu, I. C. and Starr, J. L. (1997), Soil Science Society of America Journal 61:1576-1585, solved for the scaled frequency [from memory]
+ * @source Paltineanu, I. C. and Starr, J. L. (1997), Soil Science Society of America Journal 61:1576-1585, solved for the scaled frequency [not confirmed, source not seen]
  * @example
  * ```ts
  * scaledFrequencyPaltineanuStarr1997({ content: waterContent(0.49), factor: 0.49, exponent: 2.1674 }) // => 1
  * ```
  */
 export function scaledFrequencyPaltineanuStarr1997(reading: ScaledFrequencyContent): number {
-  const share = numberIn(reading.content, CONTENT, 'content') / numberIn(reading.factor, FACTOR, 'factor')
+  const share = numberIn(optionsOf(reading).content, CONTENT, 'content') / numberIn(reading.factor, FACTOR, 'factor')
   return share ** (1 / numberIn(reading.exponent, EXPONENT, 'exponent'))
 }

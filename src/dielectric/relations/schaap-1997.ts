@@ -2,6 +2,7 @@ import type { Domain } from '../../quantity/domain.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { APPARENT } from '../domains.js'
 import { contentBetween } from './content-between.js'
 import { reachedPermittivity } from './herkelrath-1991.js'
@@ -75,14 +76,14 @@ export interface SquareRootPowerContent extends SquareRootPower {
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, and where the law gives more water than volume.
  * @validity The medium, packing and probe for which the coefficients were fitted.
- * @source Schaap, M. G., de Lange, L. and Heimovaara, T. J. (1997), Soil Technology 11:205-217 (form) [from memory]
+ * @source Schaap, M. G., de Lange, L. and Heimovaara, T. J. (1997), Soil Technology 11:205-217 (form) [confirmed by public code or text, source not seen]
  * @example
  * ```ts
  * waterContentSchaap1997({ apparent: permittivity(30), slope: 0.133, offset: 0.146, exponent: 0.885 }) // => 0.61982
  * ```
  */
 export function waterContentSchaap1997(reading: SquareRootPowerReading): WaterContent {
-  const root = Math.sqrt(numberIn(reading.apparent, APPARENT, 'apparent'))
+  const root = Math.sqrt(numberIn(optionsOf(reading).apparent, APPARENT, 'apparent'))
   const line = numberIn(reading.slope, SLOPE, 'slope') * root - numberIn(reading.offset, OFFSET, 'offset')
   const exponent = numberIn(reading.exponent, EXPONENT, 'exponent')
   const inverse = (theta: number) => ((theta ** (1 / exponent) + reading.offset) / reading.slope) ** 2
@@ -100,14 +101,14 @@ export function waterContentSchaap1997(reading: SquareRootPowerReading): WaterCo
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges, and where no permittivity from 1 to 90 gives the water content.
  * @validity The medium, packing and probe for which the coefficients were fitted.
- * @source Schaap, M. G., de Lange, L. and Heimovaara, T. J. (1997), Soil Technology 11:205-217, solved for the permittivity [from memory]
+ * @source Schaap, M. G., de Lange, L. and Heimovaara, T. J. (1997), Soil Technology 11:205-217, solved for the permittivity [confirmed by public code or text, source not seen]
  * @example
  * ```ts
  * permittivitySchaap1997({ content: waterContent(0.61982), slope: 0.133, offset: 0.146, exponent: 0.885 }) // => 30.000
  * ```
  */
 export function permittivitySchaap1997(reading: SquareRootPowerContent): Permittivity {
-  const content = numberIn(reading.content, CONTENT, 'content')
+  const content = numberIn(optionsOf(reading).content, CONTENT, 'content')
   const slope = numberIn(reading.slope, SLOPE, 'slope')
   const offset = numberIn(reading.offset, OFFSET, 'offset')
   const exponent = numberIn(reading.exponent, EXPONENT, 'exponent')

@@ -3,6 +3,7 @@ import type { Porosity } from '../../quantity/generated/share.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import type { WaterContent, WaterContentChange } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { waterPermittivityWeast1986 } from '../../water/permittivity-weast-1986.js'
 import { CONTENT, LIQUID } from '../domains.js'
 import { permittivityRoth1990, shownContent } from './roth-1990.js'
@@ -47,7 +48,7 @@ export interface TemperatureError {
  * @param medium - The medium and the two temperatures.
  * @returns Shown water content and its error.
  * @throws `DomainError` outside the ranges; `InputError` when the water content exceeds the porosity.
- * @source Roth, K., Schulin, R., Flühler, H. and Attinger, W. (1990), Water Resources Research 26:2267-2273, with the water permittivity of the CRC Handbook (1986) [from memory]
+ * @source Roth, K., Schulin, R., Flühler, H. and Attinger, W. (1990), Water Resources Research 26:2267-2273, with the water permittivity of the CRC Handbook (1986) [not confirmed, source not seen]
  * @example
  * ```ts
  * temperatureErrorRoth1990({
@@ -63,7 +64,7 @@ export interface TemperatureError {
  */
 export function temperatureErrorRoth1990(medium: WarmedMedium): TemperatureError {
   const warm = waterPermittivityWeast1986(
-    numberIn(medium.mediumTemperature, LIQUID, 'mediumTemperature') as Temperature,
+    numberIn(optionsOf(medium).mediumTemperature, LIQUID, 'mediumTemperature') as Temperature,
   )
   const reference = waterPermittivityWeast1986(
     numberIn(medium.referenceTemperature, LIQUID, 'referenceTemperature') as Temperature,

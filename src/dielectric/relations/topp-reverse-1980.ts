@@ -18,7 +18,7 @@ import { APPARENT, CONTENT } from '../domains.js'
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Mineral soils, water content 0 to 0.55.
- * @source Topp, G. C., Davis, J. L. and Annan, A. P. (1980), Water Resources Research 16:574-582 [from memory]
+ * @source Topp, G. C., Davis, J. L. and Annan, A. P. (1980), Water Resources Research 16:574-582 [confirmed by public code or text, source not seen]
  * @example
  * ```ts
  * permittivityToppReverse1980(waterContent(0.2)) // => 10.1164

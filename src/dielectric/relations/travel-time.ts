@@ -3,6 +3,7 @@ import type { Duration } from '../../quantity/generated/duration.js'
 import type { Length } from '../../quantity/generated/length.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { APPARENT } from '../domains.js'
 
 /** Speed of light in a vacuum in cm/s, by definition of the metre. */
@@ -87,7 +88,8 @@ export interface ApparentLengthReading {
  */
 export function permittivityFromTravelTime(reading: TravelTimeReading): Permittivity {
   const index =
-    (LIGHT * numberIn(reading.travelTime, TIME, 'travelTime')) / (2 * numberIn(reading.rodLength, ROD, 'rodLength'))
+    (LIGHT * numberIn(optionsOf(reading).travelTime, TIME, 'travelTime')) /
+    (2 * numberIn(reading.rodLength, ROD, 'rodLength'))
   return notFasterThanLight(index)
 }
 
@@ -108,7 +110,9 @@ export function permittivityFromTravelTime(reading: TravelTimeReading): Permitti
  * ```
  */
 export function travelTimeFromPermittivity(rods: RodsInMedium): Duration {
-  return ((2 * numberIn(rods.rodLength, ROD, 'rodLength') * Math.sqrt(numberIn(rods.apparent, APPARENT, 'apparent'))) /
+  return ((2 *
+    numberIn(optionsOf(rods).rodLength, ROD, 'rodLength') *
+    Math.sqrt(numberIn(rods.apparent, APPARENT, 'apparent'))) /
     LIGHT) as Duration
 }
 
@@ -130,7 +134,7 @@ export function travelTimeFromPermittivity(rods: RodsInMedium): Duration {
  */
 export function permittivityFromApparentLength(reading: ApparentLengthReading): Permittivity {
   const rods =
-    numberIn(reading.rodLength, ROD, 'rodLength') *
+    numberIn(optionsOf(reading).rodLength, ROD, 'rodLength') *
     numberIn(reading.propagationVelocity, VELOCITY, 'propagationVelocity')
   return notFasterThanLight(numberIn(reading.apparentLength, APPARENT_LENGTH, 'apparentLength') / rods)
 }

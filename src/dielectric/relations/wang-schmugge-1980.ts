@@ -4,6 +4,8 @@ import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { MassFraction } from '../../quantity/generated/share.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
+import { requireObject } from '../../quantity/require-object.js'
 import type { Validity } from '../../quantity/validity.js'
 import { APPARENT, BULK_DENSITY, CONTENT, SHARE_OF_MASS, WATER } from '../domains.js'
 import { contentBetween } from './content-between.js'
@@ -83,7 +85,7 @@ export const validityWangSchmugge1980: Validity = {
  * ```
  */
 export function permittivityWangSchmugge1980(soil: WetSoilOfWangSchmugge): WangSchmuggeResult {
-  const theta = numberIn(soil.content, CONTENT, 'content')
+  const theta = numberIn(optionsOf(soil).content, CONTENT, 'content')
   const constants = soilConstants(soil)
   const { porosity, transition, wiltingPoint, gamma } = constants
   if (theta > porosity)
@@ -127,6 +129,7 @@ export function permittivityWangSchmugge1980(soil: WetSoilOfWangSchmugge): WangS
  * ```
  */
 export function waterContentWangSchmugge1980(soil: ReadSoilOfWangSchmugge): WaterContent {
+  requireObject(soil, 'soil')
   const constants = soilConstants(soil)
   const { porosity, transition, gamma, water, dry } = constants
   const gained = numberIn(soil.apparent, APPARENT, 'apparent') - dry

@@ -4,7 +4,7 @@ import type { Duration } from '../../quantity/generated/duration.js'
 import type { Flow } from '../../quantity/generated/flow.js'
 import type { Share } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
-import { EFFICIENCY, FILL_TIME, ON_TIME, RUN_TIME } from '../domains.js'
+import { EFFICIENCY, ON_TIME, RUN_TIME, VALVE_TIME } from '../domains.js'
 import {
   christiansenUniformity,
   flowVariation,
@@ -20,7 +20,7 @@ export interface DriestQuarterInput {
   readonly runTime: Duration
   /** Distribution uniformity of the low quarter. Unit: 1. Range: (0, 1]. */
   readonly uniformity: Share
-  /** Part of the run time in which the line fills; none by default. Unit: s. Range: [0, 3600]. */
+  /** Part of the run time in which the line fills; none by default. Unit: s. Range: [0, 86400]. */
   readonly lineFill?: Duration
 }
 
@@ -36,7 +36,7 @@ export interface DriestQuarterInput {
  * @param input - Run time, uniformity and line fill.
  * @returns Longer run time. Unit: s.
  * @throws `DomainError` outside the ranges, `InputError` when the line fills longer than the valve is open.
- * @source Merriam, J. L. and Keller, J. (1978), Farm Irrigation System Evaluation [from memory]
+ * @source Merriam, J. L. and Keller, J. (1978), Farm Irrigation System Evaluation [not confirmed, source not seen]
  * @example
  * ```ts
  * runTimeForDriestQuarter({ runTime: seconds(200), uniformity: fraction(0.9), lineFill: seconds(20) }) // => 220
@@ -44,7 +44,7 @@ export interface DriestQuarterInput {
  */
 export function runTimeForDriestQuarter(input: DriestQuarterInput): Duration {
   const time = numberIn(input.runTime, RUN_TIME, 'runTime')
-  const fill = numberIn(input.lineFill ?? 0, FILL_TIME, 'lineFill')
+  const fill = numberIn(input.lineFill ?? 0, VALVE_TIME, 'lineFill')
   const uniformity = numberIn(input.uniformity, EFFICIENCY, 'uniformity')
   if (time === 0) return 0 as Duration
   if (fill > time) throw new InputError('lineFill', `${fill} s is longer than the run time of ${time} s`, 'run longer')
@@ -95,7 +95,7 @@ export interface CatchTest {
  * @param test - Catches and their time. Put the cups out after the line is full and the pressure is up.
  * @returns The sheet.
  * @throws `DomainError` outside the ranges, `InputError` for fewer than four catches or none with water.
- * @source ASABE EP458 [from memory]; Merriam, J. L. and Keller, J. (1978), Farm Irrigation System Evaluation [from memory]
+ * @source ASABE EP458 [not confirmed, source not seen]; Merriam, J. L. and Keller, J. (1978), Farm Irrigation System Evaluation [not confirmed, source not seen]
  * @example
  * ```ts
  * const sheet = catchTest({ catches: [100, 98, 103, 97, 101, 55, 99, 102], duration: minutes(3) })

@@ -1,18 +1,23 @@
 import type { Instant } from '../../quantity/calendar.js'
-import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Duration } from '../../quantity/generated/duration.js'
 import type { Flow } from '../../quantity/generated/flow.js'
 import { numberIn } from '../../quantity/guard.js'
+import { ADVICE, type Advice } from '../advice.js'
+import { MOMENT, PUMP_FLOW, VALVE_TIME, ZONE_FLOW } from '../domains.js'
+import { listOf } from '../list-of.js'
+import { firstFit, forgetBefore, idlePump, type PumpProfile, take } from './pump-profile.js'
+import type { StaggerFinding } from './stagger-findings.js'
 
 /** One opening of one valve. */
 export interface ZoneShot {
+  /** Name of the zone; its own shots never overlap. */
   readonly zone: string
-  /** When it is wanted. Unit: s. */
+  /** When it is wanted. Unit: s. Range: [-62135596800, 253402300799]. */
   readonly time: Instant
-  /** How long the valve is open. Unit: s. */
+  /** How long the valve is open. Unit: s. Range: [0, 86400]. */
   readonly runTime: Duration
-  /** Flow of the whole zone while it is open. Unit: L/h. */
+  /** Flow of the whole zone while it is open. Unit: L/h. Range: (0, ∞). */
   readonly flow: Flow
 }
 
@@ -26,84 +31,99 @@ export interface StaggeredShot extends ZoneShot {
 export interface SharedPump {
   /** Most flow that the pump or the pipe gives at one time. Unit: L/h. Range: (0, ∞). */
   readonly maxFlow: Flow
-  /** Rest between the closing of one valve and the opening of the next that waited for it. Unit: s. Range: [0, 3600]. */
-  readonly gap: Duration
+  /** Rest from the end of one opening to the start of the next that waited for it. Unit: s. Range: [0, 86400]. */
+  readonly minRest: Duration
+  /** A shot that must end later is told as a danger; by default no moment is too late. Unit: s. Range: [-62135596800, 253402300799]. */
+  readonly lastEnd?: Instant
+  /** A shot that begins later than wanted by more than this is told; half an hour by default. Unit: s. Range: [0, 86400]. */
+  readonly maxDelay?: Duration
 }
 
-const MOST: Domain = {
-  quantity: 'flow of the pump',
-  unit: 'L/h',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the flow that the pump holds at working pressure',
+/** The shots of all zones in the order in which the pump can serve them. */
+export interface StaggeredShots extends Advice {
+  /** The same shots by their new beginnings. */
+  readonly shots: readonly StaggeredShot[]
+  /** Shots that begin late or end after the last allowed moment; `explainStaggerFinding` has the words. */
+  readonly findings: readonly StaggerFinding[]
 }
-const GAP: Domain = {
-  quantity: 'rest between valves',
-  unit: 's',
-  min: 0,
-  max: 3600,
-  ends: '[]',
-  hint: 'give zero to an hour',
+
+interface Placed extends StaggeredShot {
+  readonly end: number
 }
 
 /**
  * The shots of several zones, moved so far apart that a shared pump can serve all that run at one time.
  *
+ * No zone overlaps itself: its next shot begins a rest after its last one has ended. A shot that is put off for long may come when
+ * nobody wants it, in the night or after the plant has wilted; it is told and not dropped, because only you know which is worse.
+ *
  * @procedure Takes the shots in the order in which they are wanted and begins each at the first moment from then on at which the
  * flow of all valves that are open, or at rest after it, stays within the pump's. No shot is dropped or shortened, and none begins early.
  * @param shots - Shots of all zones. The list may be in any order.
  * @param pump - What the valves share.
- * @returns The same shots in the order of their new beginnings, with their delays.
- * @throws `InputError` when a single zone asks for more than the pump gives, `DomainError` outside the ranges.
+ * @returns The same shots in the order of their new beginnings, with their delays, and what is to be known of them.
+ * @throws `InputError` when a single zone asks for more than the pump gives or has no name, `DomainError` outside the ranges.
  * @source common practice, no source
  * @example
  * ```ts
- * const shots = ['north', 'south'].map((zone) => ({ zone, time: instant(1779148800), runTime: minutes(5), flow: litresPerHour(800) }))
- * staggerZones(shots, { maxFlow: litresPerHour(1000), gap: seconds(10) }).map((shot) => shot.delay) // => [0, 310]
+ * const wanted = ['north', 'south'].map((zone) => ({ zone, time: instant(1779148800), runTime: minutes(5), flow: litresPerHour(800) }))
+ * const { shots } = staggerZones(wanted, { maxFlow: litresPerHour(1000), minRest: seconds(10) })
+ * shots.map((shot) => shot.delay) // => [0, 310]
  * ```
  */
-export function staggerZones(shots: readonly ZoneShot[], pump: SharedPump): StaggeredShot[] {
-  const most = numberIn(pump.maxFlow, MOST, 'maxFlow')
-  const gap = numberIn(pump.gap, GAP, 'gap')
-  const placed: { from: number; to: number; flow: number; shot: StaggeredShot }[] = []
-  const wanted = [...shots].sort((a, b) => a.time - b.time || (a.zone < b.zone ? -1 : a.zone > b.zone ? 1 : 0))
-  for (const shot of wanted) {
-    if (shot.flow > most)
-      throw new InputError(
-        shot.zone,
-        `asks for ${shot.flow} L/h where the pump gives ${most} L/h`,
-        'split the zone or lower its flow',
-      )
-    // The flow only falls when a valve closes, so the shot can begin now or a rest after one of the closings.
-    const candidates = [shot.time as number, ...placed.map(({ to }) => to + gap)]
-      .filter((time) => time >= shot.time)
-      .sort((a, b) => a - b)
-    const from = candidates.find(
-      (time) => peakFlow(placed, time, time + shot.runTime + gap, gap) + shot.flow <= most * (1 + 1e-12),
-    ) as number
-    const moved: StaggeredShot = { ...shot, time: from as Instant, delay: (from - shot.time) as Duration }
-    placed.push({ from, to: from + shot.runTime, flow: shot.flow, shot: moved })
+export function staggerZones(shots: readonly ZoneShot[], pump: SharedPump): StaggeredShots {
+  const max = numberIn(pump.maxFlow, PUMP_FLOW, 'maxFlow')
+  const rest = numberIn(pump.minRest, VALVE_TIME, 'minRest')
+  const profile = idlePump()
+  const free = new Map<string, number>()
+  const placed = wantedOrder(shots, max).map((shot): Placed => {
+    const own = Math.max(shot.time, free.get(shot.zone) ?? Number.NEGATIVE_INFINITY)
+    const one = place(profile, shot, own, rest, max)
+    free.set(shot.zone, one.end + rest)
+    return one
+  })
+  placed.sort((a, b) => a.time - b.time)
+  return {
+    shots: placed.map(({ end, ...shot }) => shot),
+    findings: findingsOf(placed, pump),
+    caution: ADVICE,
   }
-  return placed.sort((a, b) => a.from - b.from).map(({ shot }) => shot)
 }
 
-/** The highest flow of the valves that are open, or resting, at any moment of a span, which holds the rest at its end as well. */
-function peakFlow(
-  placed: readonly { from: number; to: number; flow: number }[],
-  from: number,
-  to: number,
-  gap: number,
-): number {
-  const overlapping = placed.filter((other) => other.from < to && other.to + gap > from)
-  // Moments before the span count too little rather than too much: whatever ran then still runs as it begins.
-  const moments = [from, ...overlapping.map((other) => other.from)]
-  return Math.max(
-    0,
-    ...moments.map((time) =>
-      overlapping
-        .filter((other) => other.from <= time && other.to + gap > time)
-        .reduce((sum, other) => sum + other.flow, 0),
-    ),
-  )
+/** The shots by the moment at which they are wanted, each checked. */
+function wantedOrder(shots: readonly ZoneShot[], max: number): ZoneShot[] {
+  for (const { zone, time, runTime, flow } of listOf(shots, 'shots')) {
+    if (typeof zone !== 'string' || zone === '')
+      throw new InputError('shots.zone', 'is no name', 'name the zone of each shot; equal names are one valve')
+    numberIn(time, MOMENT)
+    numberIn(runTime, VALVE_TIME)
+    if (numberIn(flow, ZONE_FLOW) > max)
+      throw new InputError(
+        zone,
+        `asks for ${flow} L/h where the pump gives ${max} L/h`,
+        'split the zone or lower its flow',
+      )
+  }
+  return [...shots].sort((a, b) => a.time - b.time || (a.zone < b.zone ? -1 : a.zone > b.zone ? 1 : 0))
+}
+
+function place(profile: PumpProfile, shot: ZoneShot, own: number, rest: number, max: number): Placed {
+  forgetBefore(profile, shot.time)
+  // Rounding in sums of flows must not put a shot off.
+  const from = firstFit(profile, own, shot.runTime + rest, shot.flow, max * (1 + 1e-12))
+  take(profile, from, from + shot.runTime + rest, shot.flow)
+  return { ...shot, time: from as Instant, delay: (from - shot.time) as Duration, end: from + shot.runTime }
+}
+
+function findingsOf(placed: readonly Placed[], pump: SharedPump): StaggerFinding[] {
+  const maxDelay = numberIn(pump.maxDelay ?? 1800, VALVE_TIME, 'maxDelay')
+  const lastEnd = pump.lastEnd === undefined ? Number.POSITIVE_INFINITY : numberIn(pump.lastEnd, MOMENT, 'lastEnd')
+  const findings: StaggerFinding[] = []
+  for (const { zone, time, delay, end } of placed) {
+    if (end > lastEnd)
+      findings.push({ code: 'ends-too-late', level: 'danger', zone, time, value: end - lastEnd, unit: 's' })
+    else if (delay > maxDelay)
+      findings.push({ code: 'begins-late', level: 'caution', zone, time, value: delay, unit: 's' })
+  }
+  return findings
 }

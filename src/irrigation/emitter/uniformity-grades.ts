@@ -1,8 +1,8 @@
 import type { Domain } from '../../quantity/domain.js'
 import type { Flow } from '../../quantity/generated/flow.js'
 import type { Share } from '../../quantity/generated/share.js'
-import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
-import { EMITTER_FLOW } from '../domains.js'
+import { numberIn } from '../../quantity/guard.js'
+import { EMITTER_FLOW, EMITTERS } from '../domains.js'
 
 const VARIATION: Domain = {
   quantity: 'coefficient of variation',
@@ -19,14 +19,6 @@ const UNIFORMITY: Domain = {
   max: 1,
   ends: '(]',
   hint: 'give it as a share, 1 at best',
-}
-const EMITTERS_PER_PLANT: Domain = {
-  quantity: 'emitters per plant',
-  unit: '1',
-  min: 1,
-  max: 1000,
-  ends: '[]',
-  hint: 'give the whole number of emitters that share a plant or a container',
 }
 const LEAST_FLOW: Domain = {
   quantity: 'lowest flow',
@@ -47,7 +39,7 @@ export type EmitterGrade = 'excellent' | 'average' | 'marginal' | 'poor' | 'unac
  * @procedure Up to 0.05 excellent, 0.07 average, 0.11 marginal, 0.15 poor, and unacceptable above.
  * @returns The class.
  * @throws `DomainError` outside the range.
- * @source ASABE EP405, Design and Installation of Microirrigation Systems [from memory]
+ * @source ASABE EP405, Design and Installation of Microirrigation Systems [not confirmed, source not seen]
  * @example
  * ```ts
  * emitterGrade(0.06) // => 'average'
@@ -71,7 +63,7 @@ export type UniformityGrade = 'excellent' | 'good' | 'fair' | 'poor' | 'unaccept
  * @procedure From 90 % excellent, 80 % good, 70 % fair, 60 % poor, and unacceptable below.
  * @returns The class.
  * @throws `DomainError` outside the range.
- * @source ASABE EP458, Field Evaluation of Microirrigation Systems [from memory]
+ * @source ASABE EP458, Field Evaluation of Microirrigation Systems [not confirmed, source not seen]
  * @example
  * ```ts
  * uniformityGrade(percent(87)) // => 'good'
@@ -89,7 +81,7 @@ export function uniformityGrade(uniformity: Share): UniformityGrade {
 export interface DesignEmissionUniformityInput {
   /** Coefficient of variation of manufacture. Unit: 1. Range: [0, ∞). */
   readonly variation: number
-  /** Emitters that share a plant. Unit: 1. Range: integers [1, 1000]. */
+  /** Emitters that share a plant; half an emitter where two plants share one. Unit: 1. Range: (0, ∞). */
   readonly emitters: number
   /** Flow of an emitter at the lowest pressure of the zone. Unit: L/h. Range: [0, ∞). */
   readonly minFlow: Flow
@@ -107,7 +99,7 @@ export interface DesignEmissionUniformityInput {
  * @param input - Variation, emitters and flows.
  * @returns Share; negative where the variation alone is larger than the mean. Unit: 1.
  * @throws `DomainError` outside the ranges.
- * @source Keller, J. and Karmeli, D. (1974), Transactions of the ASAE 17:678-684; ASABE EP405 [from memory]
+ * @source Keller, J. and Karmeli, D. (1974), Transactions of the ASAE 17:678-684; ASABE EP405 [not confirmed, source not seen]
  * @example
  * ```ts
  * const design = { variation: 0.07, emitters: 1, minFlow: litresPerHour(3.5), meanFlow: litresPerHour(4) }
@@ -116,8 +108,7 @@ export interface DesignEmissionUniformityInput {
  */
 export function designEmissionUniformity(input: DesignEmissionUniformityInput): Share {
   const spread =
-    numberIn(input.variation, VARIATION, 'variation') /
-    Math.sqrt(wholeNumberIn(input.emitters, EMITTERS_PER_PLANT, 'emitters'))
+    numberIn(input.variation, VARIATION, 'variation') / Math.sqrt(numberIn(input.emitters, EMITTERS, 'emitters'))
   return ((1 - 1.27 * spread) *
     (numberIn(input.minFlow, LEAST_FLOW, 'minFlow') / numberIn(input.meanFlow, EMITTER_FLOW, 'meanFlow'))) as Share
 }

@@ -4,15 +4,8 @@ import type { ApplicationRate } from '../../quantity/generated/evapotranspiratio
 import type { Flow } from '../../quantity/generated/flow.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
-import { EMITTER_FLOW, EMITTER_NUMBER, GIVEN, ON_TIME, WETTED_AREA } from '../domains.js'
-
-/** Emitters that run together. */
-export interface ZoneFlowInput {
-  /** Flow of one emitter. Unit: L/h. Range: (0, ∞). */
-  readonly emitterFlow: Flow
-  /** Number of emitters; a mean number per area need not be whole. Unit: 1. Range: (0, 1000000]. */
-  readonly emitters: number
-}
+import { EMITTER_FLOW, EMITTERS, GIVEN, ON_TIME, WETTED_AREA } from '../domains.js'
+import type { Emitters } from '../terms.js'
 
 /**
  * Flow that a zone takes while its valve is open.
@@ -30,12 +23,12 @@ export interface ZoneFlowInput {
  * inLitresPerMinute(zoneFlow({ emitterFlow: litresPerHour(2), emitters: 120 })) // => 4
  * ```
  */
-export function zoneFlow({ emitterFlow, emitters }: ZoneFlowInput): Flow {
-  return (numberIn(emitterFlow, EMITTER_FLOW, 'emitterFlow') * numberIn(emitters, EMITTER_NUMBER, 'emitters')) as Flow
+export function zoneFlow({ emitterFlow, emitters }: Emitters): Flow {
+  return (numberIn(emitterFlow, EMITTER_FLOW, 'emitterFlow') * numberIn(emitters, EMITTERS, 'emitters')) as Flow
 }
 
 /** Emitters and the surface on which their water falls. */
-export interface ApplicationRateInput extends ZoneFlowInput {
+export interface ApplicationRateInput extends Emitters {
   /** Surface that they water. Unit: m². Range: (0, ∞). */
   readonly area: Area
 }

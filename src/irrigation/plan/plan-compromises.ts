@@ -1,126 +1,91 @@
-import type { Finding } from '../../quantity/finding.js'
-import { DROP } from './plan-choice.js'
-import type { PlannedShot, Planning } from './plan-request.js'
+import type { DayPlan } from './day-plan.js'
+import { timeDropped } from './plan-doubts.js'
+import { missed, type PlanFinding } from './plan-finding.js'
+import type { Night } from './plan-night.js'
 import type { PlanRun } from './plan-run.js'
+import { DROP, type Planning } from './planning.js'
 
-const percent = (share: number) => `${(share * 100).toFixed(1)} %`
+/** A larger shot runs through or breaks new paths in many media, as a share of the medium. Common practice, no source. */
+const LARGE_SHOT = 0.1
 
-/** What a plan misses of what was wanted, by how much, and which limit stands in the way. */
+/** What is not to be believed of a plan, and what it misses of what was wanted: by how much, and what stands in the way. */
 export function compromisesOf<State>(
   planning: Planning<State>,
   run: PlanRun<State>,
-  shots: readonly PlannedShot[],
-  drained: number,
-): Finding[] {
+  plan: Pick<DayPlan, 'shots' | 'drainFraction'>,
+  night: Night,
+): PlanFinding[] {
+  // Where nothing can be believed, advice on what is missed would be advice on a lie.
+  if (planning.blocked) return [...planning.doubts]
   return [
+    ...planning.doubts,
+    ...run.dropped.map(({ step, because }) => timeDropped(planning.due.get(step) as number, because)),
+    ...tooLarge(planning, plan.shots),
     ...tooDry(planning, run),
-    ...drainMissed(planning, run, drained),
-    ...nightMissed(planning, run, shots),
+    ...drainMissed(planning, run, plan.drainFraction),
+    ...nightMissed(planning, plan.shots, night),
     ...notGiven(planning, run),
   ]
 }
 
-/** Falls below the refill point while watering is allowed. */
-function tooDry<State>({ request, firstStep, lastStep }: Planning<State>, run: PlanRun<State>): Finding[] {
-  let lowest = Infinity
-  // The first shots of the day come into a container that has dried overnight; that is the dry-down, not a fault.
-  const settled = firstStep + Math.ceil((2 * request.betweenShots) / request.step) + 1
-  for (let i = settled; i <= lastStep; i++) lowest = Math.min(lowest, run.content[i] as number)
-  const step =
-    Math.max(...Array.from({ length: request.demand.length }, (_, i) => request.demand[i] as number)) /
-    request.container.substrateVolume
-  const missed = request.refillPoint - lowest
-  if (!(missed > step + 1e-6)) return []
-  return [
-    {
-      code: 'below-refill-point',
-      level: 'caution',
-      message: `the water content falls to ${percent(lowest)} while the refill point is ${percent(request.refillPoint)}: longer shots, shorter pauses or more emitters are needed`,
-      about: 'refillPoint',
-      value: missed,
-      unit: 'm³/m³',
-    },
-  ]
+function tooLarge<State>({ request }: Planning<State>, shots: DayPlan['shots']): PlanFinding[] {
+  const wanted = request.maxPerShot ?? request.container.substrateVolume * LARGE_SHOT
+  let reached = 0
+  for (const { volume, reason } of shots) if (reason !== 'given') reached = Math.max(reached, volume)
+  return reached > wanted + DROP ? [missed('large-shot', 'maxPerShot', reached, wanted, 'L')] : []
 }
 
-function drainMissed<State>({ request }: Planning<State>, run: PlanRun<State>, drained: number): Finding[] {
-  if (run.end.applied <= 0) return []
-  const got = drained / run.end.applied
-  const missed = got - request.drainFraction
-  if (Math.abs(missed) <= 0.01) return []
-  const why =
-    missed > 0
-      ? 'water that passes by, or the shortest run time, brings more drain'
-      : request.fullPoint < request.container.containerCapacity - DROP
-        ? 'the full point lies below the container capacity, where only water that passes by drains'
-        : 'the longest run time, the pause between shots or the day’s limit leave too little water for it'
-  return [
-    {
-      code: missed > 0 ? 'more-drain-than-wanted' : 'less-drain-than-wanted',
-      level: 'caution',
-      message: `${percent(got)} should drain instead of ${percent(request.drainFraction)}: ${why}`,
-      about: 'drainFraction',
-      value: missed,
-      unit: '1',
-    },
-  ]
+/** Falls below the refill point while watering is allowed. */
+function tooDry<State>({ request, firstStep, lastStep }: Planning<State>, run: PlanRun<State>): PlanFinding[] {
+  const { demand, refillPoint, container } = request
+  let lowest = Infinity
+  // The first shots of the day come into a container that has dried overnight; that is the dry-down, not a fault.
+  const settled = firstStep + Math.ceil((2 * (request.minRest + request.maxRunTime)) / request.step) + 1
+  for (let i = settled; i <= lastStep; i++) lowest = Math.min(lowest, run.content[i] as number)
+  let step = 0
+  for (let i = 0; i < demand.length; i++) step = Math.max(step, demand[i] as number)
+  if (!(refillPoint - lowest > step / container.substrateVolume + 1e-6)) return []
+  return [missed('below-refill-point', 'refillPoint', lowest, refillPoint, 'm³/m³')]
+}
+
+function drainMissed<State>({ request }: Planning<State>, run: PlanRun<State>, reached: number): PlanFinding[] {
+  const { drainFraction: wanted, container, fullPoint } = request
+  if (run.end.applied <= 0 || Math.abs(reached - wanted) <= 0.01) return []
+  const more = reached > wanted
+  const below = fullPoint < container.containerCapacity - DROP ? 'full-point' : 'limits'
+  const code = more ? 'more-drain-than-wanted' : 'less-drain-than-wanted'
+  return [{ ...missed(code, 'drainFraction', reached, wanted, '1'), because: more ? 'bypass' : below }]
 }
 
 function nightMissed<State>(
-  { request, lastStep, firstStep }: Planning<State>,
-  run: PlanRun<State>,
-  shots: readonly PlannedShot[],
-): Finding[] {
-  const found: Finding[] = []
-  const end = run.content[run.content.length - 1] as number
-  if (request.overnightDryDown !== undefined && shots.length > 0) {
-    const from = Math.round(((shots.at(-1)?.time as number) - request.start) / request.step)
-    let peak = -Infinity
-    for (let i = from; i < run.content.length; i++) peak = Math.max(peak, run.content[i] as number)
-    const missed = peak - end - request.overnightDryDown
-    if (Math.abs(missed) > 0.01)
-      found.push({
-        code: missed > 0 ? 'more-dry-down-than-wanted' : 'less-dry-down-than-wanted',
-        level: 'caution',
-        message: `the container should dry by ${percent(peak - end)} until the end of the plan instead of ${percent(request.overnightDryDown)}`,
-        about: 'overnightDryDown',
-        value: missed,
-        unit: 'm³/m³',
-      })
+  { request, lastStep, allowedStep, firstStep, nightEnd }: Planning<State>,
+  shots: DayPlan['shots'],
+  { peak, end }: Night,
+): PlanFinding[] {
+  const { overnightDryDown: wanted, demand, step, container } = request
+  const reached = peak - end
+  const findings: PlanFinding[] = []
+  if (wanted !== undefined) {
+    if (nightEnd * step < 86400 && nightEnd === demand.length)
+      findings.push({ code: 'night-not-planned', level: 'note', about: 'demand' })
+    if (shots.length > 0 && Math.abs(reached - wanted) > 0.01) {
+      const code = reached > wanted ? 'more-dry-down-than-wanted' : 'less-dry-down-than-wanted'
+      findings.push(missed(code, 'overnightDryDown', reached, wanted, 'm³/m³'))
+    }
   }
-  if (lastStep < firstStep)
-    found.push({
-      code: 'no-time-to-water',
-      level: 'danger',
-      message: 'the dry-down that is wanted leaves no time for a shot: ask for less, or begin earlier',
-      about: 'overnightDryDown',
-    })
-  if (end <= request.container.minContent + 1e-6)
-    found.push({
-      code: 'runs-dry',
-      level: 'danger',
-      message: `the container is dry before the plan ends (${percent(end)}): plants would wilt`,
-      about: 'content',
-      value: end,
-      unit: 'm³/m³',
-    })
-  return found
+  if (lastStep < firstStep) {
+    // A dry-down that nobody asked for is not to blame.
+    const because = allowedStep < firstStep ? 'hours' : 'dry-down'
+    findings.push({ code: 'no-time-to-water', level: 'danger', about: 'lastShot', because })
+  }
+  if (end <= container.minContent + 1e-6)
+    findings.push(missed('runs-dry', 'waterContent', end, container.minContent, 'm³/m³', 'danger'))
+  return findings
 }
 
-function notGiven<State>({ request, minVolume }: Planning<State>, run: PlanRun<State>): Finding[] {
-  if (
-    request.maxPerDay - run.end.applied >= minVolume + DROP ||
-    request.maxPerDay - run.end.applied > request.maxPerDay * 0.02
-  )
-    return []
-  return [
-    {
-      code: 'daily-limit-reached',
-      level: 'caution',
-      message: `the plan uses the whole ${request.maxPerDay} L that a day allows; what else the plants need is not given`,
-      about: 'maxPerDay',
-      value: run.end.applied,
-      unit: 'L',
-    },
-  ]
+function notGiven<State>({ request, minVolume }: Planning<State>, { end }: PlanRun<State>): PlanFinding[] {
+  const { maxPerDay } = request
+  const left = maxPerDay - end.applied
+  if (left >= minVolume + DROP || left > maxPerDay * 0.02) return []
+  return [missed('daily-limit-reached', 'maxPerDay', end.applied, maxPerDay, 'L')]
 }

@@ -1,11 +1,17 @@
 import type { Duration } from '../../quantity/generated/duration.js'
 import type { Volume } from '../../quantity/generated/volume.js'
-import type { DayPlanRequest, PlannedShot, Planning, PlanProgress } from './plan-request.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
+import type { PlannedShot, ShotReason } from './day-plan.js'
+import type { PlanCause } from './plan-finding.js'
+import type { DayPlanRequest } from './plan-request.js'
+import type { Planning, PlanProgress } from './planning.js'
 
-/** A shot that is wanted at the beginning of a step; none when its volume is zero. */
+/** Water that is wanted at the beginning of a step; none when its volume is zero. */
 export interface Wish {
   readonly volume: number
-  readonly reason: string
+  readonly reason?: ShotReason | undefined
+  /** Why a shot that a clock asked for is not given. */
+  readonly because?: PlanCause
 }
 
 /** Chooses the water of a step from where the plan stands. */
@@ -14,6 +20,8 @@ export type Chooser<State> = (progress: PlanProgress<State>, time: number, light
 /** What a run of the model through a plan gives. */
 export interface PlanRun<State> {
   readonly shots: PlannedShot[]
+  /** Set times at which no shot is given. */
+  readonly dropped: { readonly step: number; readonly because: PlanCause }[]
   readonly content: Float64Array
   readonly drain: Float64Array
   readonly end: PlanProgress<State>
@@ -21,41 +29,45 @@ export interface PlanRun<State> {
 
 /** Runs the model from where a plan stands until a step, with the water that `choose` asks for. */
 export function runPlan<State>(
-  { request, flow, firstStep }: Planning<State>,
+  planning: Planning<State>,
   from: PlanProgress<State>,
   until: number,
   choose: Chooser<State>,
 ): PlanRun<State> {
+  const { request, flow } = planning
   const { trigger, step } = request
   const content = new Float64Array(request.demand.length)
   const drain = new Float64Array(request.demand.length)
   const shots: PlannedShot[] = []
+  const dropped: PlanRun<State>['dropped'] = []
   let progress = from
   for (let i = from.steps; i < until; i++) {
     const time = request.start + i * step
     const light = progress.light + (trigger.by === 'light' ? (trigger.radiation[i] as number) : 0)
-    const { volume, reason } = choose(progress, time, light)
-    if (volume > 0) shots.push(shotOf(request, time, volume, reason))
+    const wish = choose(progress, time, light)
+    const shot = wish.volume > 0 ? shotOf(request, time, wish, flow.waterContent(progress.state)) : undefined
+    if (shot !== undefined) shots.push(shot)
+    if (wish.because !== undefined) dropped.push({ step: i, because: wish.because })
     const after = flow.step(progress.state, {
       duration: step,
-      applied: volume as Volume,
+      applied: wish.volume as Volume,
       demand: request.demand[i] as Volume,
     })
-    const now = flow.waterContent(after.state)
-    content[i] = now
+    content[i] = flow.waterContent(after.state)
     drain[i] = after.drained
     progress = {
       steps: i + 1,
       state: after.state,
-      last: volume > 0 ? time : progress.last,
-      applied: progress.applied + volume,
+      closed: shot === undefined ? progress.closed : time + shot.runTime,
+      applied: progress.applied + wish.volume,
       drained: progress.drained + after.drained,
       taken: progress.taken + after.taken,
-      rewetting: progress.rewetting && (i < firstStep || now < rewetLevel(request)),
-      light: volume > 0 && trigger.by === 'light' ? Math.max(0, light - trigger.threshold) : light,
+      surplus: progress.surplus,
+      rewetting: progress.rewetting && (i < planning.firstStep || (content[i] as number) < rewetLevel(request)),
+      light: shot !== undefined && trigger.by === 'light' ? Math.max(0, light - trigger.threshold) : light,
     }
   }
-  return { shots, content, drain, end: progress }
+  return { shots, dropped, content, drain, end: progress }
 }
 
 /** The morning rewet is over when less than half of the band between refill and full point is missing. */
@@ -63,13 +75,18 @@ export function rewetLevel({ fullPoint, refillPoint }: DayPlanRequest): number {
   return (fullPoint + refillPoint) / 2
 }
 
-function shotOf(request: DayPlanRequest, time: number, volume: number, reason: string): PlannedShot {
-  const seconds = (volume / (request.emitters * request.emitterFlow)) * 3600 + request.lineFill
+function shotOf(request: DayPlanRequest, time: number, { volume, reason }: Wish, content: number): PlannedShot {
   return {
     time: time as PlannedShot['time'],
     volume: volume as Volume,
     perEmitter: (volume / request.emitters) as Volume,
-    runTime: seconds as Duration,
-    reason,
+    runTime: runTimeOf(request, volume) as Duration,
+    reason: reason as ShotReason,
+    waterContent: content as WaterContent,
   }
+}
+
+/** How long the valve is open for a volume. */
+export function runTimeOf({ emitters, emitterFlow, lineFill }: DayPlanRequest, volume: number): number {
+  return (volume / (emitters * emitterFlow)) * 3600 + lineFill
 }

@@ -1,41 +1,24 @@
 import type { ContainerFlow } from '../../flow/container-flow.js'
 import { waterStore } from '../../flow/water-store.js'
-import type { Instant } from '../../quantity/calendar.js'
-import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
-import type { Volume } from '../../quantity/generated/volume.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import { byRecord } from './plan-choice.js'
-import { beginning, finishPlan, shareFor } from './plan-day.js'
+import { DRAIN_FRACTION, MOMENT } from '../domains.js'
+import type { DayPlan } from './day-plan.js'
+import { finishPlan, shareFor } from './plan-engine.js'
 import { checkPlanRequest } from './plan-limits.js'
-import type { DayPlan, DayPlanRequest } from './plan-request.js'
-import { runPlan } from './plan-run.js'
-
-const CONTENT: Domain = {
-  quantity: 'measured water content',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give volume of water per volume of medium, or leave it out',
-}
-
-/** What has happened since a plan began. */
-export interface DaySoFar {
-  /** The moment from which to plan anew; it is moved to the beginning of a step. Unit: s. Range: any. */
-  readonly now: Instant
-  /** The shots that were really given. */
-  readonly given: readonly { readonly time: Instant; readonly volume: Volume }[]
-  /** Water content that is measured now, where the prediction should not be trusted. Unit: m³/m³. Range: [0, 1]. */
-  readonly content?: WaterContent
-}
+import { type DaySoFar, givenOf, pastOf } from './plan-past.js'
+import type { DayPlanRequest } from './plan-request.js'
 
 /**
  * The rest of a day, planned anew from what has happened so far.
  *
  * When everything went as planned, the rest of the plan stays as it was, shot by shot. Otherwise the share of drain of the coming
- * shots is found again, so that the whole day reaches the wanted share where it still can.
+ * shots is found again, so that the whole day reaches the wanted share where it still can. Every shot that was given counts, the one
+ * that runs just now among them: none begins before it has ended and the valve has rested.
+ *
+ * A measured water content is believed only where the water balance could have led to it: between what twice the demand without any
+ * water would leave and what all water without any use would. One below is doubted and not used; one far above the capacity is a
+ * `danger`, after which nothing is planned.
  *
  * @procedure Takes the container through the past with the shots that were given, sets it to the measured water content if there
  * is one, and runs the plan from there.
@@ -44,7 +27,7 @@ export interface DaySoFar {
  * @param soFar - What really happened.
  * @param flow - Model of the container; by default the storage model `waterStore`.
  * @returns A plan of the whole day: the past as it was, the rest as it should be.
- * @throws `InputError` when the moment lies outside the plan; what `planDay` throws.
+ * @throws `InputError` when the moment or a shot lies outside the plan, a shot lies after the moment, or the plan is of another day; what `planDay` throws.
  * @source Water balance of a container
  * @example
  * ```ts
@@ -54,10 +37,10 @@ export interface DaySoFar {
  *     substrateVolume: litres(14), containerCapacity: waterContent(0.62), minContent: waterContent(0.15),
  *     bypass: fraction(0.1), drainLag: minutes(10),
  *   },
- *   content: waterContent(0.6), refillPoint: waterContent(0.59), fullPoint: waterContent(0.62),
+ *   waterContent: waterContent(0.6), refillPoint: waterContent(0.59), fullPoint: waterContent(0.62),
  *   drainFraction: percent(20), firstShot: instant(1779148800 + 7 * 3600), lastShot: instant(1779148800 + 17 * 3600),
  *   emitters: 2, emitterFlow: litresPerHour(2), lineFill: seconds(8), minRunTime: minutes(2), maxRunTime: minutes(15),
- *   betweenShots: minutes(20), maxPerDay: litres(8), trigger: { by: 'level' },
+ *   minRest: minutes(15), maxPerDay: litres(8), trigger: { by: 'level' },
  * }
  * const plan = planDay(request)
  * const again = replanDay(request, plan, { now: instant(1779148800 + 12 * 3600), given: plan.shots.slice(0, 3) })
@@ -78,16 +61,24 @@ export function replanDay(
   flow: ContainerFlow<unknown> = waterStore(request.container) as ContainerFlow<unknown>,
 ): DayPlan {
   const planning = checkPlanRequest(request, flow)
-  const done = Math.round((soFar.now - request.start) / request.step)
-  if (!(done >= 0 && done <= request.demand.length))
-    throw new InputError('soFar.now', 'lies outside the plan', 'give a moment between its beginning and its end')
-  const past = runPlan(planning, beginning(planning), done, byRecord(soFar.given, request.step))
-  const now =
-    soFar.content === undefined
-      ? past.end
-      : { ...past.end, state: flow.start(numberIn(soFar.content, CONTENT, 'content') as WaterContent) }
-  const asPlanned = finishPlan(planning, now, plan.shotDrainFraction, past)
+  const now = momentOf(request, plan, soFar)
+  const past = pastOf(planning, givenOf(request, soFar.given, now), now, soFar.waterContent)
+  const { planning: believed } = past
+  const asPlanned = finishPlan(believed, past.end, plan.shotDrainFraction, past)
   // A new search would only move the last digits of an undisturbed plan.
   if (Math.abs(asPlanned.drainFraction - plan.drainFraction) < 1e-9) return asPlanned
-  return finishPlan(planning, now, shareFor(planning, now), past)
+  return finishPlan(believed, past.end, shareFor(believed, past.end), past)
+}
+
+/** The moment from which to plan anew. */
+function momentOf(request: DayPlanRequest, plan: DayPlan, { now }: DaySoFar): number {
+  const { start, step, demand } = request
+  numberIn(now, MOMENT)
+  if (!(now >= start && now <= start + step * demand.length))
+    throw new InputError('soFar.now', 'lies outside the plan', 'give a moment between its beginning and its end')
+  const first = plan.time[0]
+  if (first !== undefined && Math.abs(first - start - step) > 1e-6)
+    throw new InputError('plan', 'begins at another time than the request', 'give the plan that was made for this day')
+  numberIn(plan.shotDrainFraction, DRAIN_FRACTION, 'shotDrainFraction')
+  return now
 }

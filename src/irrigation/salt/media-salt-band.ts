@@ -48,7 +48,7 @@ export interface MediaSaltInput {
  * @returns Band, finding with source, and caution.
  * @throws `DomainError` outside the range, `InputError` for an unknown method.
  * @validity Greenhouse crops in soilless peat mixes. Seedlings stand less; stone wool and coir with continuous feeding run higher.
- * @source University of Massachusetts Extension, soil tests for greenhouse media, table of soluble salts (read second-hand)
+ * @source University of Massachusetts Extension, soil tests for greenhouse media, table of soluble salts (read in a copy)
  * @example
  * ```ts
  * mediaSaltBand({ method: 'pour-through', ec: decisiemensPerMetre<DrainEC>(3.2) }).band // => 'normal'

@@ -1,8 +1,9 @@
 import type { Domain } from '../../quantity/domain.js'
 import type { Duration } from '../../quantity/generated/duration.js'
-import type { Flow } from '../../quantity/generated/flow.js'
 import type { Volume } from '../../quantity/generated/volume.js'
-import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
+import { numberIn } from '../../quantity/guard.js'
+import { EMITTER_FLOW, EMITTERS, VALVE_TIME } from '../domains.js'
+import type { EmitterLine } from '../terms.js'
 
 const VOLUME: Domain = {
   quantity: 'volume of the shot',
@@ -12,41 +13,10 @@ const VOLUME: Domain = {
   ends: '[)',
   hint: 'give the volume for all emitters together, zero or more',
 }
-export const FLOW: Domain = {
-  quantity: 'flow',
-  unit: 'L/h',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the measured flow',
-}
-export const EMITTERS: Domain = {
-  quantity: 'emitters',
-  unit: '1',
-  min: 1,
-  max: 100000,
-  ends: '[]',
-  hint: 'give a whole number',
-}
-export const FILL: Domain = {
-  quantity: 'line fill',
-  unit: 's',
-  min: 0,
-  max: 3600,
-  ends: '[]',
-  hint: 'time it until all emitters run',
-}
-
 /** What a run time is found from. */
-export interface RunTimeInput {
+export interface RunTimeInput extends EmitterLine {
   /** Water for all emitters together. Unit: L. Range: [0, ∞). */
   readonly volume: Volume
-  /** Flow of one emitter. Unit: L/h. Range: (0, ∞). */
-  readonly emitterFlow: Flow
-  /** Emitters that share the volume. Unit: 1. Range: integers [1, 100000]. */
-  readonly emitters: number
-  /** Time from opening the valve until all emitters run; none by default. Unit: s. Range: [0, 3600]. */
-  readonly lineFill?: Duration
 }
 
 /**
@@ -69,7 +39,7 @@ export interface RunTimeInput {
  */
 export function runTime(input: RunTimeInput): Duration {
   const volume = numberIn(input.volume, VOLUME, 'volume')
-  const flow = numberIn(input.emitterFlow, FLOW, 'emitterFlow') * wholeNumberIn(input.emitters, EMITTERS, 'emitters')
-  const fill = numberIn(input.lineFill ?? 0, FILL, 'lineFill')
+  const flow = numberIn(input.emitterFlow, EMITTER_FLOW, 'emitterFlow') * numberIn(input.emitters, EMITTERS, 'emitters')
+  const fill = numberIn(input.lineFill ?? 0, VALVE_TIME, 'lineFill')
   return (volume === 0 ? 0 : (volume / flow) * 3600 + fill) as Duration
 }

@@ -2,7 +2,7 @@ import type { DrainFraction } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import { CONTENT, DRAIN_FRACTION, SHOT, SUBSTRATE } from '../domains.js'
+import { DRAIN_FRACTION, SHOT, SUBSTRATE, WATER_CONTENT } from '../domains.js'
 
 /** From where to where a container should be wetted, and with what shots. */
 export interface ShotSeriesInput {
@@ -54,7 +54,10 @@ export interface ShotSeries {
  * ```
  */
 export function shotSeries(input: ShotSeriesInput): ShotSeries {
-  const missing = Math.max(0, numberIn(input.target, CONTENT, 'target') - numberIn(input.content, CONTENT, 'content'))
+  const missing = Math.max(
+    0,
+    numberIn(input.target, WATER_CONTENT, 'target') - numberIn(input.content, WATER_CONTENT, 'content'),
+  )
   const kept = missing * numberIn(input.substrateVolume, SUBSTRATE, 'substrateVolume')
   const total = kept / (1 - numberIn(input.drainFraction, DRAIN_FRACTION, 'drainFraction'))
   const shot = numberIn(input.shot, SHOT, 'shot')

@@ -1,43 +1,7 @@
-import type { Domain } from '../../quantity/domain.js'
-import type { DrainFraction } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
-import type { WaterContentChange } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-
-const SUBSTRATE: Domain = {
-  quantity: 'substrate volume',
-  unit: 'L',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the medium, not the pot',
-}
-const RISE: Domain = {
-  quantity: 'rise of water content',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give zero when it is wet',
-}
-const DRAIN: Domain = {
-  quantity: 'drain fraction',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '[)',
-  hint: 'give the share to drain',
-}
-
-/** What a shot is sized from. */
-export interface ShotVolumeInput {
-  /** Volume of medium that the shot waters. Unit: L. Range: (0, ∞). */
-  readonly substrateVolume: Volume
-  /** By how much its water content should rise. Unit: m³/m³. Range: [0, 1]. */
-  readonly rise: WaterContentChange
-  /** Share of the shot that should drain. Unit: 1. Range: [0, 1). */
-  readonly drainFraction: DrainFraction
-}
+import { CHANGE, DRAIN_FRACTION, SUBSTRATE } from '../domains.js'
+import type { ShotWish } from '../terms.js'
 
 /**
  * Volume of a shot that lifts the water content by a wanted rise and lets a wanted share of itself drain.
@@ -56,8 +20,8 @@ export interface ShotVolumeInput {
  * inMillilitres(shot) // => 397.06
  * ```
  */
-export function shotVolume(input: ShotVolumeInput): Volume {
+export function shotVolume(input: ShotWish): Volume {
   const substrate = numberIn(input.substrateVolume, SUBSTRATE, 'substrateVolume')
-  const rise = numberIn(input.rise, RISE, 'rise')
-  return ((rise * substrate) / (1 - numberIn(input.drainFraction, DRAIN, 'drainFraction'))) as Volume
+  const rise = numberIn(input.rise, CHANGE, 'rise')
+  return ((rise * substrate) / (1 - numberIn(input.drainFraction, DRAIN_FRACTION, 'drainFraction'))) as Volume
 }

@@ -1,61 +1,41 @@
-import type { Domain } from '../../quantity/domain.js'
-import { DomainError } from '../../quantity/errors.js'
+import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
 import type { Duration } from '../../quantity/generated/duration.js'
 import type { Flow } from '../../quantity/generated/flow.js'
-import type { DrainFraction } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterContentChange } from '../../quantity/generated/water-content.js'
-import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
-import { EMITTERS, FILL, FLOW } from './run-time.js'
+import { numberIn } from '../../quantity/guard.js'
+import { ADVICE, type Advice } from '../advice.js'
+import { CHANGE, EMITTER_FLOW, EMITTERS, VALVE_TIME } from '../domains.js'
+import type { EmitterLine, ShotWish, ValveLimits } from '../terms.js'
 import { shotVolume } from './shot-volume.js'
 
-const LIMIT: Domain = {
-  quantity: 'run time',
-  unit: 's',
-  min: 0,
-  max: 86400,
-  ends: '[]',
-  hint: 'give the least below the most',
-}
-
-/** What a shot is sized from: a container, what is wanted in it, its emitters, and what valve and pump can do. */
-export interface SizeShotInput {
-  /** Volume of medium that the shot waters. Unit: L. Range: (0, ∞). */
-  readonly substrateVolume: Volume
-  /** By how much its water content should rise. Unit: m³/m³. Range: [0, 1]. */
-  readonly rise: WaterContentChange
-  /** Share of the shot that should drain. Unit: 1. Range: [0, 1). */
-  readonly drainFraction: DrainFraction
-  /** Flow of one emitter. Unit: L/h. Range: (0, ∞). */
-  readonly emitterFlow: Flow
-  /** Emitters in the container. Unit: 1. Range: integers [1, 100000]. */
-  readonly emitters: number
-  /** Time from opening the valve until all emitters run; none by default. Unit: s. Range: [0, 3600]. */
-  readonly lineFill?: Duration
-  /** Shortest time for which the valve may open; zero by default. Unit: s. Range: [0, 86400]. */
-  readonly minRunTime?: Duration
-  /** Longest time for which the valve may open; a day by default. Unit: s. Range: [0, 86400]. */
-  readonly maxRunTime?: Duration
-  /** Emitters of all containers on the valve; those of one container by default. Unit: 1. Range: integers [1, 100000]. */
+/**
+ * What a shot is sized from: a container, what is wanted in it, its emitters, and what valve and pump can do. Without limits the valve
+ * may open for any time up to an hour.
+ */
+export interface SizeShotInput extends ShotWish, EmitterLine, Partial<ValveLimits> {
+  /** Rise above which a person should look, for there a decimal place is easily lost; 0.1 by default. Unit: m³/m³. Range: [0, 1]. */
+  readonly maxRise?: WaterContentChange
+  /** Emitters of all containers on the valve; those of one container by default. Unit: 1. Range: (0, ∞). */
   readonly emittersOnValve?: number
   /** Flow that the pump holds at working pressure; without it the pump is not checked. Unit: L/h. Range: (0, ∞). */
   readonly pumpFlow?: Flow
 }
 
-/** What a person should know before the valve opens, without words; `explainShotWarning` has them. */
-export interface ShotWarning {
+/** What a person should know before the valve opens, without words; `explainShotFinding` has them. */
+export interface ShotFinding {
   /** Which limit is passed. */
-  readonly code: 'max-run-time' | 'min-run-time' | 'line-fill' | 'pump-flow'
+  readonly code: 'max-run-time' | 'min-run-time' | 'max-rise' | 'line-fill' | 'pump-flow'
   /** How much it matters: a `danger` must not be acted on unseen. */
   readonly level: Finding['level']
   /** By how much the limit is passed. Unit: that of `unit`. */
   readonly value: number
-  readonly unit: 's' | 'L/h'
+  readonly unit: 's' | 'm³/m³' | 'L/h'
 }
 
 /** A shot with what is to be expected of it. Volumes are for one container; what is applied is kept or drains. */
-export interface SizedShot {
+export interface SizedShot extends Advice {
   /** Water of the shot. Unit: L. */
   readonly volume: Volume
   /** Water from each emitter. Unit: L. */
@@ -69,7 +49,7 @@ export interface SizedShot {
   /** Which limit of the valve decided instead of the wish, if one did. */
   readonly boundBy: 'min-run-time' | 'max-run-time' | undefined
   /** What a person should know before the valve opens. */
-  readonly warnings: readonly ShotWarning[]
+  readonly findings: readonly ShotFinding[]
 }
 
 /**
@@ -80,15 +60,15 @@ export interface SizedShot {
  * V = \frac{\Delta\theta \, V_s}{1 - f}, \quad t = \min\left(t_{max}, \max\left(t_{min}, \frac{V}{q \, n} + t_{fill}\right)\right)
  * ```
  *
- * A limit that decides is named in `boundBy` and in the warnings, and the volume is what the emitters give in that time. Of a
- * longer opening than is needed all that is too much is expected to drain. No rise needs no opening. Warnings are codes and numbers,
- * so that this one call stays small in an app; `explainShotWarning` puts them into words.
+ * A limit that decides is named in `boundBy` and in the findings, and the volume is what the emitters give in that time. Of a
+ * longer opening than is needed all that is too much is expected to drain. No rise needs no opening. Findings are codes and numbers,
+ * so that this one call stays small in an app; `explainShotFinding` puts them into words.
  *
  * The result is advice, not an order: a valve that opens by it needs a longest opening, a limit for the day and a leak check of its own.
  *
  * @param input - Container, wish, emitters, valve and pump.
- * @returns The shot, what is expected of it, and warnings.
- * @throws `DomainError` outside the ranges, or when the least run time is longer than the most.
+ * @returns The shot, what is expected of it, and findings.
+ * @throws `DomainError` outside the ranges, `InputError` when the shortest run time is longer than the longest.
  * @source Water balance of the container and of the valve
  * @example
  * ```ts
@@ -104,29 +84,38 @@ export interface SizedShot {
  *   emittersOnValve: 600,
  *   pumpFlow: cubicMetresPerHour(2),
  * })
- * shot // => { volume: 0.39706, perEmitter: 0.13235, runTime: 238.9, expectedDrain: 0.05956, boundBy: undefined, warnings: [] }
+ * shot // => { volume: 0.39706, perEmitter: 0.13235, runTime: 238.9, expectedDrain: 0.05956, boundBy: undefined, findings: [] }
  * ```
  */
 export function sizeShot(input: SizeShotInput): SizedShot {
   const wanted = shotVolume(input)
-  const emitters = wholeNumberIn(input.emitters, EMITTERS, 'emitters')
-  const emitterFlow = numberIn(input.emitterFlow, FLOW, 'emitterFlow')
-  const fill = numberIn(input.lineFill ?? 0, FILL, 'lineFill')
-  const most = numberIn(input.maxRunTime ?? 86400, LIMIT, 'maxRunTime')
-  const least = numberIn(input.minRunTime ?? 0, LIMIT, 'minRunTime')
-  if (least > most) throw new DomainError(least, { ...LIMIT, max: most })
-  const zone = emitterFlow * wholeNumberIn(input.emittersOnValve ?? emitters, EMITTERS, 'emittersOnValve')
+  const emitters = numberIn(input.emitters, EMITTERS, 'emitters')
+  const emitterFlow = numberIn(input.emitterFlow, EMITTER_FLOW, 'emitterFlow')
+  const fill = numberIn(input.lineFill ?? 0, VALVE_TIME, 'lineFill')
+  const most = numberIn(input.maxRunTime ?? 3600, VALVE_TIME, 'maxRunTime')
+  const least = numberIn(input.minRunTime ?? 0, VALVE_TIME, 'minRunTime')
+  if (least > most) throw new InputError('minRunTime', 'is above maxRunTime', 'lower it')
+  const zone = emitterFlow * numberIn(input.emittersOnValve ?? emitters, EMITTERS, 'emittersOnValve')
   const flow = (emitterFlow * emitters) / 3600
   const needed = wanted && wanted / flow + fill
   const time = wanted && Math.min(most, Math.max(least, needed))
-  const volume = time === needed ? wanted : Math.max(0, time - fill) * flow
+  const volume = Math.max(0, time - fill) * flow
   const kept = Math.min(wanted, volume) * (1 - input.drainFraction)
-  const warnings: ShotWarning[] = []
-  warn(warnings, needed - time, 'max-run-time')
-  warn(warnings, time - needed, 'min-run-time')
-  const [bound] = warnings
-  warn(warnings, time && fill - time / 10, 'line-fill', 'note')
-  warn(warnings, zone - numberIn(input.pumpFlow ?? zone, FLOW, 'pumpFlow'), 'pump-flow', 'danger', 'L/h')
+  const findings: ShotFinding[] = []
+  const tell = (
+    value: number,
+    code: ShotFinding['code'],
+    level: Finding['level'] = 'caution',
+    unit: ShotFinding['unit'] = 's',
+  ) => {
+    if (value > 0) findings.push({ code, level, value, unit })
+  }
+  tell(needed - time, 'max-run-time')
+  tell(time - needed, 'min-run-time')
+  const [bound] = findings
+  tell(input.rise - numberIn(input.maxRise ?? 0.1, CHANGE, 'maxRise'), 'max-rise', 'danger', 'm³/m³')
+  tell(time && fill - time / 10, 'line-fill', 'note')
+  tell(zone - numberIn(input.pumpFlow ?? zone, EMITTER_FLOW, 'pumpFlow'), 'pump-flow', 'danger', 'L/h')
   return {
     volume: volume as Volume,
     perEmitter: (volume / emitters) as Volume,
@@ -134,16 +123,7 @@ export function sizeShot(input: SizeShotInput): SizedShot {
     kept: kept as Volume,
     expectedDrain: (volume - kept) as Volume,
     boundBy: bound?.code as SizedShot['boundBy'],
-    warnings,
+    findings,
+    caution: ADVICE,
   }
-}
-
-function warn(
-  warnings: ShotWarning[],
-  value: number,
-  code: ShotWarning['code'],
-  level: Finding['level'] = 'caution',
-  unit: ShotWarning['unit'] = 's',
-): void {
-  if (value > 0) warnings.push({ code, level, value, unit })
 }

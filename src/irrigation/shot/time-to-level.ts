@@ -5,7 +5,7 @@ import type { Flow } from '../../quantity/generated/flow.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import { CONTENT, RUN_TIME, SUBSTRATE } from '../domains.js'
+import { RUN_TIME, SUBSTRATE, WATER_CONTENT } from '../domains.js'
 
 const USE_RATE: Domain = {
   quantity: 'water use',
@@ -47,7 +47,10 @@ export interface TimeToLevelInput {
  * ```
  */
 export function timeToLevel(input: TimeToLevelInput): Duration {
-  const above = Math.max(0, numberIn(input.content, CONTENT, 'content') - numberIn(input.level, CONTENT, 'level'))
+  const above = Math.max(
+    0,
+    numberIn(input.content, WATER_CONTENT, 'content') - numberIn(input.level, WATER_CONTENT, 'level'),
+  )
   return (((above * numberIn(input.substrateVolume, SUBSTRATE, 'substrateVolume')) /
     numberIn(input.use, USE_RATE, 'use')) *
     3600) as Duration
@@ -85,7 +88,8 @@ export interface ContentAfterUseInput {
 export function contentAfterUse(input: ContentAfterUseInput): WaterContent {
   const taken = (numberIn(input.use, USE_RATE, 'use') * numberIn(input.time, RUN_TIME, 'time')) / 3600
   const left =
-    numberIn(input.content, CONTENT, 'content') - taken / numberIn(input.substrateVolume, SUBSTRATE, 'substrateVolume')
+    numberIn(input.content, WATER_CONTENT, 'content') -
+    taken / numberIn(input.substrateVolume, SUBSTRATE, 'substrateVolume')
   if (left < 0)
     throw new InputError('time', `plants would take ${taken} L of less water`, 'use falls as a container dries')
   return left as WaterContent

@@ -3,6 +3,7 @@ import { InputError } from '../../quantity/errors.js'
 import type { BulkDensity, WaterDensity } from '../../quantity/generated/density.js'
 import type { GravimetricWaterContent, WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { BULK_DENSITY, WATER_CONTENT, WATER_DENSITY } from './phase-domains.js'
 
 /** What ties water by mass to water by volume. */
@@ -53,7 +54,8 @@ const GRAVIMETRIC: Domain = {
  * }) // => 0.6
  * ```
  */
-export function waterContentFromGravimetric({ gravimetric, bulkDensity, waterDensity }: WaterByMass): WaterContent {
+export function waterContentFromGravimetric(water: WaterByMass): WaterContent {
+  const { gravimetric, bulkDensity, waterDensity } = optionsOf(water)
   const content =
     (numberIn(gravimetric, GRAVIMETRIC, 'gravimetric') * numberIn(bulkDensity, BULK_DENSITY, 'bulkDensity')) /
     densityOf(waterDensity)
@@ -87,7 +89,7 @@ export function waterContentFromGravimetric({ gravimetric, bulkDensity, waterDen
  * ```
  */
 export function gravimetricFromWaterContent(water: WaterByVolume): GravimetricWaterContent {
-  const { waterContent, bulkDensity, waterDensity } = water
+  const { waterContent, bulkDensity, waterDensity } = optionsOf(water)
   return ((numberIn(waterContent, WATER_CONTENT) * densityOf(waterDensity)) /
     numberIn(bulkDensity, BULK_DENSITY)) as GravimetricWaterContent
 }

@@ -3,6 +3,7 @@ import { InputError } from '../../quantity/errors.js'
 import type { AirFilledPorosity, DegreeOfSaturation, Porosity, Share } from '../../quantity/generated/share.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { POROSITY, WATER_CONTENT } from './phase-domains.js'
 import { type MediumDensities, solidShare } from './porosity.js'
 
@@ -54,7 +55,8 @@ export interface PhaseShares {
  * airFilledPorosity({ porosity: percent(93), waterContent: percentWaterContent(68) }) // => 0.25
  * ```
  */
-export function airFilledPorosity({ porosity, waterContent }: WaterInPores): AirFilledPorosity {
+export function airFilledPorosity(pores: WaterInPores): AirFilledPorosity {
+  const { porosity, waterContent } = optionsOf(pores)
   return airLeft(
     numberIn(porosity, POROSITY, 'porosity'),
     numberIn(waterContent, WATER_CONTENT, 'waterContent'),
@@ -68,7 +70,7 @@ export function airFilledPorosity({ porosity, waterContent }: WaterInPores): Air
  * S = \theta / \phi
  * ```
  *
- * @param pores - Porosity and water content.
+ * @param input - Porosity and water content.
  * @returns Degree of saturation. Unit: 1.
  * @throws `DomainError` outside the ranges; `InputError` when the water needs more than the pores.
  * @source definition
@@ -77,7 +79,8 @@ export function airFilledPorosity({ porosity, waterContent }: WaterInPores): Air
  * degreeOfSaturation({ porosity: percent(80), waterContent: percentWaterContent(60) }) // => 0.75
  * ```
  */
-export function degreeOfSaturation({ porosity, waterContent }: WaterInPores): DegreeOfSaturation {
+export function degreeOfSaturation(input: WaterInPores): DegreeOfSaturation {
+  const { porosity, waterContent } = optionsOf(input)
   const pores = numberIn(porosity, POROSITY, 'porosity')
   return (1 - airLeft(pores, numberIn(waterContent, WATER_CONTENT, 'waterContent')) / pores) as DegreeOfSaturation
 }
@@ -98,7 +101,8 @@ export function degreeOfSaturation({ porosity, waterContent }: WaterInPores): De
  * waterContentAtSaturation({ porosity: percent(80), saturation: percent(75) }) // => 0.6
  * ```
  */
-export function waterContentAtSaturation({ porosity, saturation }: SaturationOfPores): WaterContent {
+export function waterContentAtSaturation(pores: SaturationOfPores): WaterContent {
+  const { porosity, saturation } = optionsOf(pores)
   return (numberIn(porosity, POROSITY, 'porosity') * numberIn(saturation, SATURATION, 'saturation')) as WaterContent
 }
 
@@ -124,7 +128,8 @@ export function waterContentAtSaturation({ porosity, saturation }: SaturationOfP
  * phases // => { solid: 0.075, water: 0.7, air: 0.225 }
  * ```
  */
-export function phaseShares({ waterContent, ...densities }: WetMedium): PhaseShares {
+export function phaseShares(medium: WetMedium): PhaseShares {
+  const { waterContent, ...densities } = optionsOf(medium)
   const water = numberIn(waterContent, WATER_CONTENT, 'waterContent')
   const solid = solidShare(densities)
   return {

@@ -2,6 +2,7 @@ import type { AirFilledPorosity, Porosity } from '../../quantity/generated/share
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import {
   type BenchUncertainty,
   budgetsOf,
@@ -52,7 +53,7 @@ export interface PluggedPotReadings {
  * ```
  */
 export function pluggedPotTest(readings: PluggedPotReadings): BenchShares {
-  const volume = checkMedium('volume of medium', readings.mediumVolume)
+  const volume = checkMedium('volume of medium', optionsOf(readings).mediumVolume)
   const poured = checkWater('volume to saturate', readings.volumeToSaturate)
   const drained = checkWater('drained volume', readings.drainedVolume)
   const start = numberIn(

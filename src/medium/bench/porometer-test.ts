@@ -4,6 +4,7 @@ import type { Mass } from '../../quantity/generated/mass.js'
 import type { AirFilledPorosity, Porosity } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { GravimetricWaterContent, WaterContent } from '../../quantity/generated/water-content.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import {
   type BenchUncertainty,
   budgetsOf,
@@ -54,7 +55,7 @@ export interface PorometerReadings {
  * ```
  */
 export function porometerTest(readings: PorometerReadings): WeighedShares {
-  const volume = checkMedium('volume of the core', readings.coreVolume)
+  const volume = checkMedium('volume of the core', optionsOf(readings).coreVolume)
   const drained = checkWater('drained volume', readings.drainedVolume)
   const wet = checkMass('drained mass', readings.drainedMass)
   const dry = checkMass('dry mass', readings.dryMass)

@@ -2,6 +2,7 @@ import { InputError } from '../../quantity/errors.js'
 import type { BulkDensity, ParticleDensity } from '../../quantity/generated/density.js'
 import type { Porosity } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { BULK_DENSITY, PARTICLE_DENSITY } from './phase-domains.js'
 
 /** The two densities that fix the porosity of a medium. */
@@ -35,6 +36,7 @@ export interface MediumDensities {
  * ```
  */
 export function porosityFromDensities(densities: MediumDensities): Porosity {
+  requireObject(densities, 'densities')
   return (1 - solidShare(densities)) as Porosity
 }
 

@@ -2,6 +2,7 @@ import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Porosity, Share } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { POROSITY } from './phase-domains.js'
 
 /** A medium that was packed or has settled. */
@@ -40,7 +41,8 @@ const SETTLING: Domain = {
  * porosityAfterSettling({ porosity: percent(90), settling: percent(10) }) // => 0.88888889
  * ```
  */
-export function porosityAfterSettling({ porosity, settling }: SettledMedium): Porosity {
+export function porosityAfterSettling(medium: SettledMedium): Porosity {
+  const { porosity, settling } = optionsOf(medium)
   const left = 1 - numberIn(settling, SETTLING, 'settling')
   const after = 1 - (1 - numberIn(porosity, POROSITY, 'porosity')) / left
   if (after < 0) {

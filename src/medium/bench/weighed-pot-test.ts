@@ -5,6 +5,7 @@ import type { Mass } from '../../quantity/generated/mass.js'
 import type { AirFilledPorosity, Porosity } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { GravimetricWaterContent, WaterContent } from '../../quantity/generated/water-content.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import {
   type BenchBudgets,
   type BenchUncertainty,
@@ -85,7 +86,7 @@ export interface WeighedShares extends BenchShares {
  * ```
  */
 export function weighedPotTest(readings: WeighedPotReadings): WeighedShares {
-  const saturated = checkMass('saturated mass', readings.saturatedMass)
+  const saturated = checkMass('saturated mass', optionsOf(readings).saturatedMass)
   const drained = checkMass('drained mass', readings.drainedMass)
   const dry = checkMass('dry mass', readings.dryMass)
   const pot = checkMass('pot mass', readings.potMass)

@@ -2,6 +2,7 @@ import { rootBetween } from '../../numerics/root.js'
 import type { SuctionHead } from '../../quantity/generated/suction.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import type { RetentionModel } from '../curves/retention-model.js'
 import type { Container } from './container.js'
 import { litresOf, overHeight } from './container-water.js'
@@ -40,7 +41,9 @@ export interface ContainerOfKnownContent {
  * bottomSuctionAtRest({ container, medium, waterContent: waterContent(0.65310042776) }) // => 10
  * ```
  */
-export function bottomSuctionAtRest({ container, medium, waterContent }: ContainerOfKnownContent): SuctionHead {
+export function bottomSuctionAtRest(state: ContainerOfKnownContent): SuctionHead {
+  requireObject(state, 'state')
+  const { container, medium, waterContent } = state
   const capacity = litresOf(container, medium, 0) / container.volume
   // A mean that the integral rounded up past capacity is capacity.
   if (Math.abs(waterContent - capacity) <= 1e-12) return 0 as SuctionHead

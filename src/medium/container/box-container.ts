@@ -1,4 +1,5 @@
 import type { Length } from '../../quantity/generated/length.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { type Container, checkExtent, containerOf } from './container.js'
 
 /** The measures of a box. */
@@ -28,7 +29,7 @@ export interface BoxMeasures {
  * ```
  */
 export function boxContainer(measures: BoxMeasures): Container {
-  const height = checkExtent('height', measures.height)
+  const height = checkExtent('height', optionsOf(measures).height)
   const section = checkExtent('length', measures.length) * checkExtent('width', measures.width)
   return containerOf('box', height, section * height, () => section)
 }

@@ -1,6 +1,7 @@
 import type { Length } from '../../quantity/generated/length.js'
 import type { AirFilledPorosity } from '../../quantity/generated/share.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
+import { requireObject } from '../../quantity/require-object.js'
 import type { RetentionModel } from '../curves/retention-model.js'
 import { checkExtent, containerOf } from './container.js'
 import { litresOf } from './container-water.js'
@@ -47,7 +48,9 @@ export interface CapacityAtHeight {
  * capacityByHeight({ medium, heights: [centimetres(7.6), centimetres(15)] })[0].containerCapacity // => 0.374668171
  * ```
  */
-export function capacityByHeight({ medium, heights }: HeightsOfMedium): CapacityAtHeight[] {
+export function capacityByHeight(request: HeightsOfMedium): CapacityAtHeight[] {
+  requireObject(request, 'request')
+  const { medium, heights } = request
   return heights.map((height) => {
     const column = containerOf('column', checkExtent('height', height), height, () => 1)
     const capacity = litresOf(column, medium, 0) / column.volume

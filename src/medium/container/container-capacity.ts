@@ -1,5 +1,6 @@
 import type { AirFilledPorosity } from '../../quantity/generated/share.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { type ContainerAtRest, meanContentAtRest } from './container-water.js'
 
 /**
@@ -32,6 +33,7 @@ import { type ContainerAtRest, meanContentAtRest } from './container-water.js'
  * ```
  */
 export function containerCapacity(state: ContainerAtRest): WaterContent {
+  requireObject(state, 'state')
   return meanContentAtRest(state) as WaterContent
 }
 
@@ -64,5 +66,6 @@ export function containerCapacity(state: ContainerAtRest): WaterContent {
  * ```
  */
 export function airSpaceAtContainerCapacity(state: ContainerAtRest): AirFilledPorosity {
+  requireObject(state, 'state')
   return (state.medium.saturated - meanContentAtRest(state)) as AirFilledPorosity
 }

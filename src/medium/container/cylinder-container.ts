@@ -1,4 +1,5 @@
 import type { Length } from '../../quantity/generated/length.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { type Container, checkExtent, containerOf } from './container.js'
 
 /** The measures of a cylinder. */
@@ -26,7 +27,7 @@ export interface CylinderMeasures {
  * ```
  */
 export function cylinderContainer(measures: CylinderMeasures): Container {
-  const height = checkExtent('height', measures.height)
+  const height = checkExtent('height', optionsOf(measures).height)
   const section = (Math.PI / 4) * checkExtent('diameter', measures.diameter) ** 2
   return containerOf('cylinder', height, section * height, () => section)
 }

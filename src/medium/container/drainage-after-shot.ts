@@ -2,6 +2,7 @@ import type { Domain } from '../../quantity/domain.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { type ContainerAtRest, checkBottomSuction, litresOf } from './container-water.js'
 
 /** A container that has dried at rest and the water that is given to it. */
@@ -58,6 +59,7 @@ const SHOT: Domain = {
  * ```
  */
 export function drainageAfterShot(state: ShotOnContainer): DrainageAfterShot {
+  requireObject(state, 'state')
   const { container, medium } = state
   const shot = numberIn(state.shot, SHOT, 'shot')
   const before = litresOf(container, medium, checkBottomSuction(state.bottomSuction))

@@ -1,4 +1,5 @@
 import type { Length } from '../../quantity/generated/length.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { type Container, checkExtent, containerOf } from './container.js'
 
 /** The measures of a frustum. */
@@ -32,7 +33,7 @@ export interface FrustumMeasures {
  * ```
  */
 export function frustumContainer(measures: FrustumMeasures): Container {
-  const height = checkExtent('height', measures.height)
+  const height = checkExtent('height', optionsOf(measures).height)
   const bottom = checkExtent('bottom diameter', measures.bottomDiameter)
   const top = checkExtent('top diameter', measures.topDiameter)
   const volume = ((Math.PI * height) / 12) * (bottom * bottom + bottom * top + top * top)

@@ -1,5 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
 import type { SuctionHead } from '../../quantity/generated/suction.js'
+import { requireObject } from '../../quantity/require-object.js'
 import type { RetentionModel } from '../curves/retention-model.js'
 import type { Container } from './container.js'
 import { checkBottomSuction } from './container-water.js'
@@ -49,7 +50,9 @@ export interface LayeredStack {
  * inCube.topSuction // => 14
  * ```
  */
-export function layersAtRest({ layers, bottomSuction }: LayeredStack): WaterAndAir[] {
+export function layersAtRest(stack: LayeredStack): WaterAndAir[] {
+  requireObject(stack, 'stack')
+  const { layers, bottomSuction } = stack
   if (layers.length === 0) throw new InputError('layers', 'the stack is empty', 'give at least one layer')
   let suction = checkBottomSuction(bottomSuction)
   return layers.map(({ container, medium }) => {

@@ -3,6 +3,7 @@ import { InputError } from '../../quantity/errors.js'
 import type { Area } from '../../quantity/generated/area.js'
 import type { Length } from '../../quantity/generated/length.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { type Container, containerOf } from './container.js'
 
 /** Sections of a container of any shape. */
@@ -37,7 +38,7 @@ const AREA: Domain = {
  * A(z) = A_i + (A_{i+1} - A_i) \frac{z - z_i}{z_{i+1} - z_i}, \quad V = \sum_i \frac{A_i + A_{i+1}}{2} (z_{i+1} - z_i)
  * ```
  *
- * @param sections - Heights and areas.
+ * @param input - Heights and areas.
  * @returns The container.
  * @throws `DomainError` outside the ranges; `InputError` when lengths differ, heights do not rise from zero or all areas are zero.
  * @source definition
@@ -49,7 +50,9 @@ const AREA: Domain = {
  * }).volume // => 10.125
  * ```
  */
-export function measuredContainer({ heights, areas }: MeasuredSections): Container {
+export function measuredContainer(input: MeasuredSections): Container {
+  requireObject(input, 'input')
+  const { heights, areas } = input
   if (heights.length < 2 || heights.length !== areas.length)
     throw new InputError(
       'heights and areas',

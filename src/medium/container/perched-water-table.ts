@@ -4,6 +4,7 @@ import type { Length } from '../../quantity/generated/length.js'
 import type { AirFilledPorosity, Share } from '../../quantity/generated/share.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import type { RetentionModel } from '../curves/retention-model.js'
 import type { Container } from './container.js'
 
@@ -59,7 +60,9 @@ const LEAST_AIR: Domain = {
  * perchedWaterTable({ container, medium, minAir: fraction(0.1) }) // => { height: 5.82369, share: 0.776492 }
  * ```
  */
-export function perchedWaterTable({ container, medium, minAir }: PerchedWaterRequest): PerchedWaterTable {
+export function perchedWaterTable(request: PerchedWaterRequest): PerchedWaterTable {
+  requireObject(request, 'request')
+  const { container, medium, minAir } = request
   const content = (medium.saturated - numberIn(minAir, LEAST_AIR, 'minAir')) as WaterContent
   const height = medium.suction(content)
   if (height >= container.height) return { height: height as number as Length, share: 1 as Share }

@@ -2,6 +2,7 @@ import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Length } from '../../quantity/generated/length.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { type Container, checkExtent, containerOf } from './container.js'
 
 /** The measures of a square container with round corners. */
@@ -47,7 +48,7 @@ const RADIUS: Domain = {
  * ```
  */
 export function roundedSquareContainer(measures: RoundedSquareMeasures): Container {
-  const height = checkExtent('height', measures.height)
+  const height = checkExtent('height', optionsOf(measures).height)
   const bottom = checkExtent('bottom side', measures.bottomSide)
   const top = checkExtent('top side', measures.topSide)
   const radius = numberIn(measures.cornerRadius, RADIUS, 'cornerRadius')

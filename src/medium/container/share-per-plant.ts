@@ -1,6 +1,7 @@
 import type { Domain } from '../../quantity/domain.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 
 /** A volume that plants share. */
 export interface SharedVolume {
@@ -43,6 +44,7 @@ const PLANTS: Domain = {
  * sharePerPlant({ volume: litres(11.25), plants: 3 }) // => 3.75
  * ```
  */
-export function sharePerPlant({ volume, plants }: SharedVolume): Volume {
+export function sharePerPlant(shared: SharedVolume): Volume {
+  const { volume, plants } = optionsOf(shared)
   return (numberIn(volume, VOLUME, 'volume') / wholeNumberIn(plants, PLANTS, 'plants')) as Volume
 }

@@ -1,5 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
 import type { Length } from '../../quantity/generated/length.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { type Container, containerOf } from './container.js'
 
 /**
@@ -24,6 +25,7 @@ import { type Container, containerOf } from './container.js'
  * ```
  */
 export function stackedContainer(parts: readonly Container[]): Container {
+  requireObject(parts, 'parts')
   if (parts.length === 0) throw new InputError('parts', 'the stack is empty', 'give at least one container')
   const bases: number[] = []
   const kinks: number[] = []

@@ -1,4 +1,5 @@
 import type { Length } from '../../quantity/generated/length.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { type Container, checkExtent, containerOf } from './container.js'
 
 /** The measures of a box with slanting walls. */
@@ -38,7 +39,7 @@ export interface TaperedBoxMeasures {
  * ```
  */
 export function taperedBoxContainer(measures: TaperedBoxMeasures): Container {
-  const height = checkExtent('height', measures.height)
+  const height = checkExtent('height', optionsOf(measures).height)
   const length = checkExtent('bottom length', measures.bottomLength)
   const width = checkExtent('bottom width', measures.bottomWidth)
   const longer = checkExtent('top length', measures.topLength) - length

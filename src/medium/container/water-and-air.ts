@@ -4,6 +4,7 @@ import type { SuctionHead } from '../../quantity/generated/suction.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { POROSITY } from '../bench/phase-domains.js'
 import type { RetentionModel } from '../curves/retention-model.js'
 import { type ContainerAtRest, checkBottomSuction, litresOf } from './container-water.js'
@@ -60,6 +61,7 @@ export interface WaterAndAir {
  * ```
  */
 export function waterAndAirAtRest(state: ContainerWithPorosity): WaterAndAir {
+  requireObject(state, 'state')
   const { container, medium } = state
   const s0 = checkBottomSuction(state.bottomSuction)
   const porosity = checkPorosity(state.porosity, medium)

@@ -1,6 +1,7 @@
 import type { Domain } from '../../quantity/domain.js'
 import type { SuctionHead } from '../../quantity/generated/suction.js'
 import { wholeNumberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { checkBottomSuction } from './container-water.js'
 import { type ContainerWithPorosity, checkPorosity } from './water-and-air.js'
 
@@ -56,6 +57,7 @@ const POINTS: Domain = {
  * ```
  */
 export function waterProfile(request: ProfileRequest): WaterProfile {
+  requireObject(request, 'request')
   const { container, medium } = request
   const points = wholeNumberIn(request.points, POINTS, 'points')
   const s0 = checkBottomSuction(request.bottomSuction)

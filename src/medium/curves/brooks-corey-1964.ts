@@ -3,6 +3,7 @@ import type { Share } from '../../quantity/generated/share.js'
 import type { SuctionHead } from '../../quantity/generated/suction.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import {
   checkConnection,
   checkExponent,
@@ -57,6 +58,7 @@ export interface BrooksCoreyParameters {
  * ```
  */
 export function brooksCorey1964(parameters: BrooksCoreyParameters): ConductiveModel {
+  requireObject(parameters, 'parameters')
   const { residual, saturated, airEntry, poreConnection = 1 } = parameters
   const lambda = checkExponent('lambda', parameters.lambda)
   checkConnection(poreConnection, -2 - 2 / lambda)

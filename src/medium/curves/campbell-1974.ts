@@ -1,5 +1,6 @@
 import type { SuctionHead } from '../../quantity/generated/suction.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { powerLaw } from './brooks-corey-1964.js'
 import { checkExponent } from './curve-limits.js'
 import type { ConductiveModel } from './retention-model.js'
@@ -32,6 +33,7 @@ export interface CampbellParameters {
  * ```
  */
 export function campbell1974(parameters: CampbellParameters): ConductiveModel {
+  requireObject(parameters, 'parameters')
   const { saturated, airEntry } = parameters
   const b = checkExponent('b', parameters.b)
   return {

@@ -4,6 +4,7 @@ import type { InverseSuction, WaterCapacity } from '../../quantity/generated/inv
 import type { Share } from '../../quantity/generated/share.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import {
   checkAlpha,
   checkConnection,
@@ -87,7 +88,7 @@ const COARSE_SHARE: Domain = {
  * ```
  */
 export function durner1994(parameters: DurnerParameters): ConductiveModel {
-  const { residual, saturated, coarseShare, coarse, fine, poreConnection = 0.5 } = parameters
+  const { residual, saturated, coarseShare, coarse, fine, poreConnection = 0.5 } = optionsOf(parameters)
   checkLimits(residual, saturated)
   const w = numberIn(coarseShare, COARSE_SHARE)
   const first = familyOf(coarse)

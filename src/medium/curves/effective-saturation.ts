@@ -1,6 +1,7 @@
 import type { DegreeOfSaturation } from '../../quantity/generated/share.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { checkLimits } from './curve-limits.js'
 
 /** A water content between the limits of a curve. */
@@ -34,7 +35,8 @@ export interface ContentBetweenLimits {
  * }) // => 0.2045455
  * ```
  */
-export function effectiveSaturation({ waterContent, residual, saturated }: ContentBetweenLimits): DegreeOfSaturation {
+export function effectiveSaturation(content: ContentBetweenLimits): DegreeOfSaturation {
+  const { waterContent, residual, saturated } = optionsOf(content)
   checkLimits(residual, saturated)
   numberIn(
     waterContent,

@@ -3,7 +3,9 @@ import type { WaterCapacity } from '../../quantity/generated/inverse-suction.js'
 import type { SuctionHead } from '../../quantity/generated/suction.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { checkExponent, checkLimits, checkScale, finiteSuction, heldContents } from './curve-limits.js'
+import { fredlundXingUncorrected } from './fredlund-xing-uncorrected.js'
 import type { RetentionModel } from './retention-model.js'
 import { softplus } from './van-genuchten-form.js'
 
@@ -17,9 +19,11 @@ export interface FredlundXingParameters {
   readonly n: number
   /** Exponent of the logarithm. Unit: 1. Range: (0, ∞). */
   readonly m: number
-  /** Suction of the residual water, often 1500 kPa. Unit: cm. Range: (0, ∞). */
-  readonly residualSuction: SuctionHead
+  /** Suction of the residual water, often 1500 kPa; leave it out for the curve without its correction factor. Unit: cm. Range: (0, ∞). */
+  readonly residualSuction?: SuctionHead
 }
+
+const KIND = 'Fredlund and Xing 1994'
 
 /** 10⁶ kPa: the suction at which any medium is dry. */
 const DRY = 10197162.129779283
@@ -34,7 +38,8 @@ const SMALLEST = -744
  * \theta = \left[1 - \frac{\ln(1 + s/s_r)}{\ln(1 + 10^6\,\text{kPa}/s_r)}\right] \frac{\theta_s}{\left[\ln\left(e + (s/a)^n\right)\right]^m}
  * ```
  *
- * It has no closed conductivity.
+ * Without a residual suction the factor in brackets is left out: the curve then falls for ever and never dries out. It has no closed
+ * conductivity.
  *
  * @param parameters - The numbers of the curve.
  * @returns The curve.
@@ -53,7 +58,8 @@ const SMALLEST = -744
  * ```
  */
 export function fredlundXing1994(parameters: FredlundXingParameters): RetentionModel {
-  const { saturated, scaleSuction, residualSuction } = parameters
+  const { saturated, scaleSuction, residualSuction } = optionsOf(parameters)
+  if (residualSuction === undefined) return fredlundXingUncorrected(parameters, KIND)
   checkLimits(0, saturated)
   const logScale = Math.log(checkScale('scale suction', scaleSuction))
   const n = checkExponent('n', parameters.n)
@@ -62,7 +68,7 @@ export function fredlundXing1994(parameters: FredlundXingParameters): RetentionM
   const full = Math.log1p(DRY / sr)
   const held = heldContents(0, saturated)
   return {
-    kind: 'Fredlund and Xing 1994',
+    kind: KIND,
     parameters: { saturated, scaleSuction, n, m, residualSuction },
     saturated,
     residual: 0 as WaterContent,

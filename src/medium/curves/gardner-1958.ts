@@ -3,6 +3,7 @@ import type { Share } from '../../quantity/generated/share.js'
 import type { SuctionHead } from '../../quantity/generated/suction.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import {
   checkAlpha,
   checkLimits,
@@ -37,7 +38,7 @@ export interface GardnerParameters {
  * @param parameters - The numbers of the curve.
  * @returns The curve.
  * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated.
- * @source Gardner, W. R. (1958), Soil Science 85:228-232 (conductivity) [from memory]
+ * @source Gardner, W. R. (1958), Soil Science 85:228-232 (conductivity) [not confirmed, source not seen]
  * @source Srivastava, R. and Yeh, T.-C. J. (1991), Water Resources Research 27:753-762 (water content)
  * @example
  * ```ts
@@ -47,7 +48,7 @@ export interface GardnerParameters {
  * ```
  */
 export function gardner1958(parameters: GardnerParameters): ConductiveModel {
-  const { residual, saturated } = parameters
+  const { residual, saturated } = optionsOf(parameters)
   checkLimits(residual, saturated)
   const alpha = checkAlpha(parameters.alpha)
   const held = heldContents(residual, saturated)

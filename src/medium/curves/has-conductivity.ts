@@ -1,3 +1,4 @@
+import { optionsOf } from '../../quantity/options-of.js'
 import type { ConductiveModel, RetentionModel } from './retention-model.js'
 
 /**
@@ -14,5 +15,5 @@ import type { ConductiveModel, RetentionModel } from './retention-model.js'
  * ```
  */
 export function hasConductivity(medium: RetentionModel): medium is ConductiveModel {
-  return medium.relativeConductivity !== undefined
+  return optionsOf(medium).relativeConductivity !== undefined
 }

@@ -2,6 +2,7 @@ import type { Domain } from '../../quantity/domain.js'
 import type { Share } from '../../quantity/generated/share.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { checkExponent, finiteSuction } from './curve-limits.js'
 import type { ConductiveModel } from './retention-model.js'
 import { retentionOf } from './van-genuchten-1980.js'
@@ -46,7 +47,7 @@ const COEFFICIENT: Domain = {
  * @returns The curve.
  * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated.
  * @source Haverkamp, R., Vauclin, M., Touma, J., Wierenga, P. J. and Vachaud, G. (1977), Soil Science Society of America Journal
- * 41:285-294 [from memory]
+ * 41:285-294 [not confirmed, source not seen]
  * @example
  * ```ts
  * const sand = haverkamp1977({
@@ -62,7 +63,7 @@ const COEFFICIENT: Domain = {
  * ```
  */
 export function haverkamp1977(parameters: HaverkampParameters): ConductiveModel {
-  const { residual, saturated, alpha, beta, conductivityA, conductivityGamma } = parameters
+  const { residual, saturated, alpha, beta, conductivityA, conductivityGamma } = optionsOf(parameters)
   const retention = powerOver('alpha', alpha, 'beta', beta)
   const conduction = powerOver('conductivityA', conductivityA, 'conductivityGamma', conductivityGamma)
   return {

@@ -1,6 +1,8 @@
 import type { Domain } from '../../quantity/domain.js'
 import type { InverseSuction } from '../../quantity/generated/inverse-suction.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
+import { checkAlpha } from './curve-limits.js'
 import type { ConductiveModel } from './retention-model.js'
 import { type VanGenuchtenParameters, vanGenuchten1980 } from './van-genuchten-1980.js'
 
@@ -27,7 +29,7 @@ const RATIO: Domain = {
  * \alpha_w = r \, \alpha_d, \quad r = 2
  * ```
  *
- * @param drying - The drying curve and the ratio.
+ * @param input - The drying curve and the ratio.
  * @returns The wetting curve.
  * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated.
  * @validity A rule for mineral soils; water-repellent media such as dry peat and bark can differ far more.
@@ -43,7 +45,8 @@ const RATIO: Domain = {
  * wetting.waterContent(centimetresOfSuction(10)) // => 0.6002172
  * ```
  */
-export function wettingCurveKoolParker1987({ alphaRatio = 2, ...drying }: DryingCurve): ConductiveModel {
+export function wettingCurveKoolParker1987(input: DryingCurve): ConductiveModel {
+  const { alphaRatio = 2, ...drying } = optionsOf(input)
   const ratio = numberIn(alphaRatio, RATIO, 'alphaRatio')
-  return vanGenuchten1980({ ...drying, alpha: (drying.alpha * ratio) as InverseSuction })
+  return vanGenuchten1980({ ...drying, alpha: (checkAlpha(drying.alpha) * ratio) as InverseSuction })
 }

@@ -4,6 +4,7 @@ import type { Share } from '../../quantity/generated/share.js'
 import type { SuctionHead } from '../../quantity/generated/suction.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import {
   checkConnection,
   checkExponent,
@@ -55,7 +56,7 @@ export interface KosugiParameters {
  * ```
  */
 export function kosugi1996(parameters: KosugiParameters): ConductiveModel {
-  const { residual, saturated, medianSuction, poreConnection = 0.5 } = parameters
+  const { residual, saturated, medianSuction, poreConnection = 0.5 } = optionsOf(parameters)
   checkLimits(residual, saturated)
   const logMedian = Math.log(checkScale('median suction', medianSuction))
   const sigma = checkExponent('sigma', parameters.sigma)

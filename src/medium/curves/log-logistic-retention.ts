@@ -1,5 +1,6 @@
 import type { SuctionHead } from '../../quantity/generated/suction.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { checkExponent, checkScale } from './curve-limits.js'
 import { mualemOfFreeExponents } from './mualem-free-exponents.js'
 import type { RetentionModel } from './retention-model.js'
@@ -34,7 +35,7 @@ export interface LogLogisticRetention {
  * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated, or when the pore connection
  * is so negative that the conductivity would rise as the medium dries.
  * @source Altland, J. E., Owen, J. S. and Fonteno, W. C. (2010), Journal of the American Society for Horticultural Science
- * 135:563-567 (the choice of the model was read in its abstract; the algebra is that of the usual log-logistic [from memory])
+ * 135:563-567 (the choice of the model was read in its abstract; the algebra is that of the usual log-logistic [not confirmed, source not seen])
  * @source Leão, T. P. (2023), Fluid conductivity in porous media in terms of beta functions, arXiv:2306.03979 (conductivity)
  * @example
  * ```ts
@@ -48,6 +49,7 @@ export interface LogLogisticRetention {
  * ```
  */
 export function logLogisticRetention(parameters: LogLogisticRetention): RetentionModel {
+  requireObject(parameters, 'parameters')
   const { residual, saturated, halfSuction, poreConnection = 0.5 } = parameters
   const slope = checkExponent('slope', parameters.slope)
   const curve = { logAlpha: -Math.log(checkScale('half suction', halfSuction)), n: slope, m: 1 }

@@ -1,5 +1,6 @@
 import type { InverseSuction } from '../../quantity/generated/inverse-suction.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { checkAlpha, checkExponent } from './curve-limits.js'
 import { mualemOfFreeExponents } from './mualem-free-exponents.js'
 import type { RetentionModel } from './retention-model.js'
@@ -36,7 +37,7 @@ export interface FiveParameterRetention {
  * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated, or when the pore connection
  * is so negative that the conductivity would rise as the medium dries.
  * @source Milks, R. R., Fonteno, W. C. and Larson, R. A. (1989), Journal of the American Society for Horticultural Science
- * 114:48-52; that the variable is the suction itself is an assumption [from memory]
+ * 114:48-52; that the variable is the suction itself is an assumption [not confirmed, source not seen]
  * @source Leão, T. P. (2023), Fluid conductivity in porous media in terms of beta functions, arXiv:2306.03979 (conductivity)
  * @example
  * ```ts
@@ -51,6 +52,7 @@ export interface FiveParameterRetention {
  * ```
  */
 export function milksFontenoLarson1989(parameters: FiveParameterRetention): RetentionModel {
+  requireObject(parameters, 'parameters')
   const { residual, saturated, alpha, poreConnection = 0.5 } = parameters
   const n = checkExponent('n', parameters.n)
   const m = checkExponent('m', parameters.m)

@@ -3,6 +3,7 @@ import type { Share } from '../../quantity/generated/share.js'
 import type { SuctionHead } from '../../quantity/generated/suction.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import {
   checkAlpha,
   checkConnection,
@@ -59,6 +60,7 @@ export interface VanGenuchtenParameters {
  * ```
  */
 export function vanGenuchten1980(parameters: VanGenuchtenParameters): ConductiveModel {
+  requireObject(parameters, 'parameters')
   const { residual, saturated, alpha, poreConnection = 0.5 } = parameters
   const n = checkExponent('n', parameters.n, 1)
   const curve: Curve = { logAlpha: Math.log(checkAlpha(alpha)), n, m: 1 - 1 / n }

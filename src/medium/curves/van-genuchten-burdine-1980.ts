@@ -1,6 +1,7 @@
 import type { InverseSuction } from '../../quantity/generated/inverse-suction.js'
 import type { Share } from '../../quantity/generated/share.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { checkAlpha, checkConnection, checkExponent, finiteSuction } from './curve-limits.js'
 import type { ConductiveModel } from './retention-model.js'
 import { retentionOf } from './van-genuchten-1980.js'
@@ -45,6 +46,7 @@ export interface VanGenuchtenBurdineParameters {
  * ```
  */
 export function vanGenuchtenBurdine1980(parameters: VanGenuchtenBurdineParameters): ConductiveModel {
+  requireObject(parameters, 'parameters')
   const { residual, saturated, alpha, poreConnection = 2 } = parameters
   const n = checkExponent('n', parameters.n, 2)
   const curve: Curve = { logAlpha: Math.log(checkAlpha(alpha)), n, m: 1 - 2 / n }

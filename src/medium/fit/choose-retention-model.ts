@@ -1,5 +1,6 @@
 import { attempt } from '../../quantity/attempt.js'
 import { InputError } from '../../quantity/errors.js'
+import { requireObject } from '../../quantity/require-object.js'
 import type { RetentionFitRequest } from './fit-problem.js'
 import type { RetentionFit } from './fit-result.js'
 import { fitRetention } from './fit-retention.js'
@@ -31,10 +32,10 @@ export interface RetentionChoice {
  *
  * A model that is better by less than 2 is not really better: take the simpler one.
  *
- * @param request - Points, models and what is known already.
+ * @param input - Points, models and what is known already.
  * @returns The best fit, all fits in order, and the models that were refused.
  * @throws `DomainError` outside the ranges; `InputError` when every model is refused.
- * @source Hurvich, C. M. and Tsai, C.-L. (1989), Biometrika 76:297-307 [from memory]
+ * @source Hurvich, C. M. and Tsai, C.-L. (1989), Biometrika 76:297-307 [not confirmed, source not seen]
  * @example
  * ```ts
  * const readings = [[1, 0.918], [5, 0.861], [10, 0.781], [20, 0.66], [50, 0.484], [100, 0.373], [300, 0.252]] as const
@@ -45,7 +46,9 @@ export interface RetentionChoice {
  * choice.best.model.kind // => 'van Genuchten 1980'
  * ```
  */
-export function chooseRetentionModel({ forms, ...request }: RetentionChoiceRequest): RetentionChoice {
+export function chooseRetentionModel(input: RetentionChoiceRequest): RetentionChoice {
+  requireObject(input, 'input')
+  const { forms, ...request } = input
   const fits: RetentionFit[] = []
   const refused: { kind: string; reason: string }[] = []
   for (const form of forms) {

@@ -1,5 +1,6 @@
 import { type LeastSquaresMinimum, leastSquares } from '../../numerics/levenberg-marquardt.js'
 import { attempt } from '../../quantity/attempt.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { fitProblem, type RetentionFitRequest } from './fit-problem.js'
 import { fitResult, type RetentionFit } from './fit-result.js'
 
@@ -20,7 +21,7 @@ import { fitResult, type RetentionFit } from './fit-result.js'
  * @throws `DomainError` outside the ranges; `InputError` when the points cannot tell a parameter, with its name and the reason;
  * `ConvergenceError` when the search does not end.
  * @validity Standard errors are first-order and assume independent points; points of one drying run are not quite independent.
- * @source Marquardt, D. W. (1963), Journal of the Society for Industrial and Applied Mathematics 11:431-441; AICc: Hurvich, C. M. and Tsai, C.-L. (1989), Biometrika 76:297-307 [from memory]
+ * @source Marquardt, D. W. (1963), Journal of the Society for Industrial and Applied Mathematics 11:431-441; AICc: Hurvich, C. M. and Tsai, C.-L. (1989), Biometrika 76:297-307 [not confirmed, source not seen]
  * @example
  * ```ts
  * const measured = [[1, 0.918], [5, 0.861], [10, 0.781], [20, 0.66], [50, 0.484], [100, 0.373], [300, 0.252]] as const
@@ -32,6 +33,7 @@ import { fitResult, type RetentionFit } from './fit-result.js'
  * ```
  */
 export function fitRetention(request: RetentionFitRequest): RetentionFit {
+  requireObject(request, 'request')
   const problem = fitProblem(request)
   const ends = problem.starts.map((start) => attempt(() => leastSquares({ ...problem, start })))
   let best: LeastSquaresMinimum | undefined

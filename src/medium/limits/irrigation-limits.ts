@@ -5,6 +5,7 @@ import type { SuctionHead } from '../../quantity/generated/suction.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { bottomSuctionAtRest } from '../container/bottom-suction.js'
 import { meanContentAtRest } from '../container/container-water.js'
 import { checkPorosity } from '../container/water-and-air.js'
@@ -65,6 +66,7 @@ const END_OF_BUFFER = 100 as SuctionHead
  * ```
  */
 export function irrigationLimits(request: LimitsRequest): IrrigationLimits {
+  requireObject(request, 'request')
   const { container, medium, minAir, depletion, maxSuction, suctionHeight } = request
   const porosity = checkPorosity(request.porosity, medium)
   const capacity: WaterLimit = {

@@ -5,6 +5,8 @@ import type { DepletionFraction } from '../../quantity/generated/share.js'
 import type { SuctionHead } from '../../quantity/generated/suction.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { WATER_CONTENT } from '../bench/phase-domains.js'
 import type { Container } from '../container/container.js'
 import { meanContentAtRest } from '../container/container-water.js'
@@ -65,7 +67,8 @@ const HEIGHT: Domain = {
  * refillPointByDepletion({ fullPoint: waterContent(0.6), lowerLimit: waterContent(0.1), depletion: percent(20) }) // => 0.5
  * ```
  */
-export function refillPointByDepletion({ fullPoint, lowerLimit, depletion }: AllowedDepletion): WaterContent {
+export function refillPointByDepletion(limits: AllowedDepletion): WaterContent {
+  const { fullPoint, lowerLimit, depletion } = optionsOf(limits)
   numberIn(fullPoint, WATER_CONTENT, 'fullPoint')
   numberIn(lowerLimit, WATER_CONTENT, 'lowerLimit')
   numberIn(depletion, DEPLETION, 'depletion')
@@ -116,6 +119,7 @@ export interface AllowedSuction {
  * ```
  */
 export function refillPointBySuction(limits: AllowedSuction): WaterContent {
+  requireObject(limits, 'limits')
   const { container, medium, suctionHeight = (container.height / 2) as Length } = limits
   const suction = numberIn(limits.maxSuction, SUCTION, 'maxSuction')
   const height = numberIn(suctionHeight, HEIGHT)

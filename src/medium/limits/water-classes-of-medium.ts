@@ -1,5 +1,6 @@
 import type { Porosity } from '../../quantity/generated/share.js'
 import type { SuctionHead } from '../../quantity/generated/suction.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { checkPorosity } from '../container/water-and-air.js'
 import type { RetentionModel } from '../curves/retention-model.js'
 import { type WaterClasses, waterClassesDeBoodt1972 } from './water-classes.js'
@@ -34,7 +35,9 @@ export interface MediumOfPorosity {
  * waterClassesOfMedium({ medium }).airCapacity // => 0.26877373
  * ```
  */
-export function waterClassesOfMedium({ medium, porosity }: MediumOfPorosity): WaterClasses {
+export function waterClassesOfMedium(request: MediumOfPorosity): WaterClasses {
+  requireObject(request, 'request')
+  const { medium, porosity } = request
   const at = (suction: number) => medium.waterContent(suction as SuctionHead)
   const totalPoreSpace = checkPorosity(porosity, medium) as Porosity
   return waterClassesDeBoodt1972({ totalPoreSpace, at10: at(10), at50: at(50), at100: at(100) })

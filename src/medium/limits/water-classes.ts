@@ -3,6 +3,7 @@ import { InputError } from '../../quantity/errors.js'
 import type { AirFilledPorosity, Porosity } from '../../quantity/generated/share.js'
 import type { WaterContent, WaterContentChange } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { WATER_CONTENT } from '../bench/phase-domains.js'
 
 /** A sample on the sand box: its pores and its water content at three suctions. */
@@ -64,7 +65,8 @@ const PORE_SPACE: Domain = {
  * }) // => { airCapacity: 0.13, easilyAvailableWater: 0.75, waterBufferingCapacity: 0.03 }
  * ```
  */
-export function waterClassesDeBoodt1972({ totalPoreSpace, at10, at50, at100 }: ReleaseSample): WaterClasses {
+export function waterClassesDeBoodt1972(sample: ReleaseSample): WaterClasses {
+  const { totalPoreSpace, at10, at50, at100 } = optionsOf(sample)
   numberIn(totalPoreSpace, PORE_SPACE, 'totalPoreSpace')
   for (const content of [at10, at50, at100]) numberIn(content, WATER_CONTENT)
   if (at10 > totalPoreSpace || at50 > at10 || at100 > at50)

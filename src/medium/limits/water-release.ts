@@ -3,6 +3,8 @@ import { InputError } from '../../quantity/errors.js'
 import type { SuctionHead } from '../../quantity/generated/suction.js'
 import type { WaterContentChange } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
+import { requireObject } from '../../quantity/require-object.js'
 import type { RetentionModel } from '../curves/retention-model.js'
 
 /** A medium between two suctions. */
@@ -46,7 +48,8 @@ const SUCTION: Domain = {
  * waterBetweenSuctions({ medium, from: kilopascalsOfSuction(1), to: kilopascalsOfSuction(5) }) // => 0.2910563
  * ```
  */
-export function waterBetweenSuctions({ medium, from, to }: SuctionInterval): WaterContentChange {
+export function waterBetweenSuctions(interval: SuctionInterval): WaterContentChange {
+  const { medium, from, to } = optionsOf(interval)
   if (numberIn(from, SUCTION, 'from') > numberIn(to, SUCTION, 'to'))
     throw new InputError('from and to', `${from} cm is more than ${to} cm`, 'give the smaller suction first')
   return (medium.waterContent(from) - medium.waterContent(to)) as WaterContentChange
@@ -74,6 +77,7 @@ export function waterBetweenSuctions({ medium, from, to }: SuctionInterval): Wat
  * ```
  */
 export function easilyAvailableWater(medium: RetentionModel): WaterContentChange {
+  requireObject(medium, 'medium')
   return release(medium, 10, 50)
 }
 
@@ -99,6 +103,7 @@ export function easilyAvailableWater(medium: RetentionModel): WaterContentChange
  * ```
  */
 export function waterBufferingCapacity(medium: RetentionModel): WaterContentChange {
+  requireObject(medium, 'medium')
   return release(medium, 50, 100)
 }
 

@@ -42,7 +42,8 @@ export const mediumNotes: readonly Finding[] = [
     level: 'note',
     message:
       'perlite, pumice and expanded plastics have pores that no water reaches: their particle density must be measured, tables for solids make the porosity too high',
-    source: 'Acta Horticulturae 294 (1991), paper 2, abstract',
+    source:
+      'Acta Horticulturae 294 (1991), paper 2, doi:10.17660/ActaHortic.1991.294.2, abstract; its authors are not named there',
   },
   {
     code: 'column-height',

@@ -6,6 +6,7 @@ import type { Pressure } from '../../quantity/generated/pressure.js'
 import type { MassFraction } from '../../quantity/generated/share.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { type Validity, validityOf } from '../../quantity/validity.js'
 import { MASS_FRACTION } from '../bench/phase-domains.js'
 
@@ -39,7 +40,7 @@ export interface SoilFromTexture {
   readonly warnings: readonly Finding[]
 }
 
-/** Where the regressions of Saxton and Rawls (2006) were made [from memory]. */
+/** Where the regressions of Saxton and Rawls (2006) were made [not confirmed, source not seen]. */
 export const validitySaxtonRawls2006: Validity = {
   of: 'soilFromTextureSaxtonRawls2006',
   note: 'agricultural mineral topsoils of the United States; never growing media',
@@ -72,7 +73,7 @@ export const validitySaxtonRawls2006: Validity = {
  * ```
  */
 export function soilFromTextureSaxtonRawls2006(texture: SoilTexture): SoilFromTexture {
-  const S = numberIn(texture.sand, { ...MASS_FRACTION, quantity: 'sand' }, 'sand')
+  const S = numberIn(optionsOf(texture).sand, { ...MASS_FRACTION, quantity: 'sand' }, 'sand')
   const C = numberIn(texture.clay, { ...MASS_FRACTION, quantity: 'clay' }, 'clay')
   const organic = numberIn(texture.organicMatter, { ...MASS_FRACTION, quantity: 'organic matter' }, 'organicMatter')
   if (S + C > 1 + 1e-9)

@@ -1,11 +1,15 @@
 import { InputError } from '../../quantity/errors.js'
+import { requireObject } from '../../quantity/require-object.js'
 
 /** Where a row of a table comes from. */
 export interface SourcedRow {
   /** The document and the place in it. */
   readonly source: string
-  /** `read`: the numbers were seen in a copy of the table; `memory`: they were not, look them up before you rely on them. */
-  readonly known: 'read' | 'memory'
+  /**
+   * `read`: the numbers were seen in a copy of the table; `confirmed`: public code or text that cites it has the same numbers; `not
+   * confirmed`: neither, look them up before you rely on them.
+   */
+  readonly known: 'read' | 'confirmed' | 'not confirmed'
 }
 
 /** The texture classes of the United States Department of Agriculture. */
@@ -39,6 +43,7 @@ export type TextureClass =
  * ```
  */
 export function tableRow<Row>(table: Readonly<Record<string, Row>>, name: string): Row {
+  requireObject(table, 'table')
   const row = Object.hasOwn(table, name) ? table[name] : undefined
   if (row !== undefined) return row
   throw new InputError('name', `the table has no row "${name}"`, `take one of: ${Object.keys(table).join(', ')}`)

@@ -14,9 +14,9 @@ export interface PublishedRange extends SourcedRow {
 const EVANS = 'Evans, M. R., Konduru, S. and Stamps, R. H. (1996), HortScience 31:965-967, abstract'
 const ABAD = 'Abad, M. and co-workers (2005), HortScience 40:2138-2144, abstract'
 const NURSERY =
-  'Yeager, T. H. and co-workers (2007), Best management practices guide for producing nursery crops, Southern Nursery Association [from memory]'
+  'Yeager, T. H. and co-workers (2007), Best management practices guide for producing nursery crops, Southern Nursery Association [not confirmed, source not seen]'
 const FONTENO =
-  'Fonteno, W. C. and co-worker (1990), A new method for measuring total porosity in horticultural substrates, abstract'
+  'Fonteno, W. C. and others (1990), A new method for measuring total porosity in horticultural substrates, abstract; journal not seen'
 const NAASZ = 'Naasz, R., Michel, J.-C. and Charpentier, S. (2008), European Journal of Soil Science, abstract'
 
 /** Published spans of growing media: how far one material differs from sample to sample, and what growers aim at. */
@@ -36,12 +36,12 @@ export const substrateRanges = {
     { quantity: 'total water holding capacity', low: 137, high: 786, unit: 'mL/L', source: ABAD, known: 'read' },
   ],
   'nursery container medium, recommended': [
-    { quantity: 'total porosity', low: 50, high: 85, unit: '%', source: NURSERY, known: 'memory' },
-    { quantity: 'air space', low: 10, high: 30, unit: '%', source: NURSERY, known: 'memory' },
-    { quantity: 'container capacity', low: 45, high: 65, unit: '%', source: NURSERY, known: 'memory' },
-    { quantity: 'available water', low: 25, high: 35, unit: '%', source: NURSERY, known: 'memory' },
-    { quantity: 'unavailable water', low: 25, high: 35, unit: '%', source: NURSERY, known: 'memory' },
-    { quantity: 'bulk density', low: 0.19, high: 0.7, unit: 'g/cm³', source: NURSERY, known: 'memory' },
+    { quantity: 'total porosity', low: 50, high: 85, unit: '%', source: NURSERY, known: 'not confirmed' },
+    { quantity: 'air space', low: 10, high: 30, unit: '%', source: NURSERY, known: 'not confirmed' },
+    { quantity: 'container capacity', low: 45, high: 65, unit: '%', source: NURSERY, known: 'not confirmed' },
+    { quantity: 'available water', low: 25, high: 35, unit: '%', source: NURSERY, known: 'not confirmed' },
+    { quantity: 'unavailable water', low: 25, high: 35, unit: '%', source: NURSERY, known: 'not confirmed' },
+    { quantity: 'bulk density', low: 0.19, high: 0.7, unit: 'g/cm³', source: NURSERY, known: 'not confirmed' },
   ],
   'horticultural materials': [
     { quantity: 'particle density', low: 0.35, high: 2.1, unit: 'g/cm³', source: FONTENO, known: 'read' },

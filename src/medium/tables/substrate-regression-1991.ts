@@ -3,6 +3,7 @@ import type { Mass } from '../../quantity/generated/mass.js'
 import type { AirFilledPorosity, Porosity } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
+import { optionsOf } from '../../quantity/options-of.js'
 import { checkMass, checkMedium, findingsOfShares, refuseRise } from '../bench/bench-readings.js'
 import type { BenchShares } from '../bench/weighed-pot-test.js'
 
@@ -32,7 +33,7 @@ export interface DrainedMedium {
  * @throws `DomainError` outside the ranges; `InputError` when the dry mass is zero or above the wet one, or when the regression
  * leaves no pores or no room for the air.
  * @validity Not for media with many closed pores, such as expanded polystyrene.
- * @source Acta Horticulturae 294 (1991), paper 2, abstract
+ * @source Acta Horticulturae 294 (1991), paper 2, doi:10.17660/ActaHortic.1991.294.2, abstract; its authors are not named there
  * @example
  * ```ts
  * const drained = drainedMediumRegression1991({
@@ -43,7 +44,8 @@ export interface DrainedMedium {
  * drained // => { airSpace: 0.2792, containerCapacity: 0.65, totalPorosity: 0.9292 }
  * ```
  */
-export function drainedMediumRegression1991({ drainedVolume, drainedMass, dryMass }: DrainedMedium): BenchShares {
+export function drainedMediumRegression1991(medium: DrainedMedium): BenchShares {
+  const { drainedVolume, drainedMass, dryMass } = optionsOf(medium)
   const millilitres = 1000 * checkMedium('drained volume', drainedVolume)
   const wet = checkMass('drained mass', drainedMass)
   const dry = checkMass('dry mass', dryMass)

@@ -9,7 +9,7 @@ export interface BrooksCoreySoil extends BrooksCoreyParameters, SourcedRow {
 }
 
 const SOURCE =
-  'Rawls, W. J., Brakensiek, D. L. and Saxton, K. E. (1982), Transactions of the ASAE 25:1316-1320, Table 2, geometric means [from memory]'
+  'Rawls, W. J., Brakensiek, D. L. and Saxton, K. E. (1982), Transactions of the ASAE 25:1316-1320, Table 2, geometric means [confirmed by public code or text, source not seen]'
 
 /**
  * Brooks–Corey parameters of eleven texture classes (all but silt) after Rawls, Brakensiek and Saxton (1982): geometric means of
@@ -24,7 +24,7 @@ export const texturesRawls1982 = {
     lambda: 0.592,
     saturatedConductivity: 21.0,
     source: SOURCE,
-    known: 'memory',
+    known: 'confirmed',
   },
   'loamy sand': {
     residual: 0.035,
@@ -33,7 +33,7 @@ export const texturesRawls1982 = {
     lambda: 0.474,
     saturatedConductivity: 6.11,
     source: SOURCE,
-    known: 'memory',
+    known: 'confirmed',
   },
   'sandy loam': {
     residual: 0.041,
@@ -42,7 +42,7 @@ export const texturesRawls1982 = {
     lambda: 0.322,
     saturatedConductivity: 2.59,
     source: SOURCE,
-    known: 'memory',
+    known: 'confirmed',
   },
   loam: {
     residual: 0.027,
@@ -51,7 +51,7 @@ export const texturesRawls1982 = {
     lambda: 0.22,
     saturatedConductivity: 1.32,
     source: SOURCE,
-    known: 'memory',
+    known: 'confirmed',
   },
   'silt loam': {
     residual: 0.015,
@@ -60,7 +60,7 @@ export const texturesRawls1982 = {
     lambda: 0.211,
     saturatedConductivity: 0.68,
     source: SOURCE,
-    known: 'memory',
+    known: 'confirmed',
   },
   'sandy clay loam': {
     residual: 0.068,
@@ -69,7 +69,7 @@ export const texturesRawls1982 = {
     lambda: 0.25,
     saturatedConductivity: 0.43,
     source: SOURCE,
-    known: 'memory',
+    known: 'confirmed',
   },
   'clay loam': {
     residual: 0.075,
@@ -78,7 +78,7 @@ export const texturesRawls1982 = {
     lambda: 0.194,
     saturatedConductivity: 0.23,
     source: SOURCE,
-    known: 'memory',
+    known: 'confirmed',
   },
   'silty clay loam': {
     residual: 0.04,
@@ -87,7 +87,7 @@ export const texturesRawls1982 = {
     lambda: 0.151,
     saturatedConductivity: 0.15,
     source: SOURCE,
-    known: 'memory',
+    known: 'confirmed',
   },
   'sandy clay': {
     residual: 0.109,
@@ -96,7 +96,7 @@ export const texturesRawls1982 = {
     lambda: 0.168,
     saturatedConductivity: 0.12,
     source: SOURCE,
-    known: 'memory',
+    known: 'confirmed',
   },
   'silty clay': {
     residual: 0.056,
@@ -105,7 +105,7 @@ export const texturesRawls1982 = {
     lambda: 0.127,
     saturatedConductivity: 0.09,
     source: SOURCE,
-    known: 'memory',
+    known: 'confirmed',
   },
   clay: {
     residual: 0.09,
@@ -114,6 +114,6 @@ export const texturesRawls1982 = {
     lambda: 0.131,
     saturatedConductivity: 0.06,
     source: SOURCE,
-    known: 'memory',
+    known: 'confirmed',
   },
 } as unknown as Readonly<Record<Exclude<TextureClass, 'silt'>, BrooksCoreySoil>>

@@ -12,7 +12,7 @@ const ABSOLUTE_HUMIDITY: Domain = {
   min: 0,
   max: Infinity,
   ends: '[)',
-  hint: 'give the mass of vapour in a cubic metre of air, zero or more',
+  hint: 'give an absolute humidity of zero or more',
 }
 
 /**

@@ -12,7 +12,7 @@ const AIR_DENSITY: Domain = {
   min: 0,
   max: Infinity,
   ends: '[)',
-  hint: 'give the mass of a cubic metre of air, zero or more',
+  hint: 'give an air density of zero or more',
 }
 
 /**

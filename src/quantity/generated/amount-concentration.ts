@@ -13,7 +13,7 @@ const AMOUNT_CONCENTRATION: Domain = {
   min: 0,
   max: Infinity,
   ends: '[)',
-  hint: 'give a concentration of zero or more',
+  hint: 'give an amount concentration of zero or more',
 }
 
 /**

@@ -13,7 +13,7 @@ const CHARGE_CONCENTRATION: Domain = {
   min: 0,
   max: Infinity,
   ends: '[)',
-  hint: 'add up concentration times charge over the cations, or over the anions',
+  hint: 'add up concentration times charge over the cations or the anions',
 }
 
 /**

@@ -13,7 +13,7 @@ const CONDUCTANCE: Domain = {
   min: 0,
   max: Infinity,
   ends: '[)',
-  hint: 'give a conductance of zero or more; a conductivity is something else and has a length in its unit',
+  hint: 'give a conductance of zero or more; a conductivity has a length in its unit, too',
 }
 
 /**

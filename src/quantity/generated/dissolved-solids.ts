@@ -13,7 +13,7 @@ const DISSOLVED_SOLIDS: Domain = {
   min: 0,
   max: Infinity,
   ends: '[)',
-  hint: 'give a concentration of zero or more, and know the scale it was shown on',
+  hint: 'give a concentration of zero or more, and know its scale',
 }
 
 /**

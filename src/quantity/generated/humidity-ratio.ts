@@ -13,7 +13,7 @@ const HUMIDITY_RATIO: Domain = {
   min: 0,
   max: Infinity,
   ends: '[)',
-  hint: 'give the mass of vapour per mass of dry air, zero or more',
+  hint: 'give a humidity ratio of zero or more',
 }
 
 /**

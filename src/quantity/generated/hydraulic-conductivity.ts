@@ -13,7 +13,7 @@ const HYDRAULIC_CONDUCTIVITY: Domain = {
   min: 0,
   max: Infinity,
   ends: '[)',
-  hint: 'give a conductivity of zero or more; tables print cm/s, cm/min, cm/h, cm/d and mm/h',
+  hint: 'give a hydraulic conductivity of zero or more; tables print cm/s, cm/min, cm/h, cm/d and mm/h',
 }
 
 /**

@@ -16,7 +16,7 @@ const INVERSE_SUCTION: Domain = {
   min: 0,
   max: Infinity,
   ends: '[)',
-  hint: 'give a positive number; tables print 1/cm, 1/m and 1/kPa, which differ by factors of 100 and 10.2',
+  hint: 'give an inverse suction of zero or more; tables print 1/cm, 1/m and 1/kPa',
 }
 
 /**

@@ -12,7 +12,7 @@ const IRRADIANCE: Domain = {
   min: -Infinity,
   max: Infinity,
   ends: '()',
-  hint: 'give a finite power per area',
+  hint: 'give a finite irradiance',
 }
 
 /**

@@ -12,7 +12,7 @@ const LATENT_HEAT: Domain = {
   min: 0,
   max: Infinity,
   ends: '()',
-  hint: 'give the heat that evaporates a kilogram of water, about 2.45 MJ/kg',
+  hint: 'give a latent heat above zero; water has about 2.45 MJ/kg',
 }
 
 /**

@@ -13,7 +13,7 @@ const PHOTON_FLUX_DENSITY: Domain = {
   min: 0,
   max: Infinity,
   ends: '[)',
-  hint: 'give a photon flux density of zero or more',
+  hint: 'give a photon flux of zero or more',
 }
 
 /**

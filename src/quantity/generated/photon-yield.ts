@@ -12,7 +12,7 @@ const PHOTON_YIELD: Domain = {
   min: 0,
   max: Infinity,
   ends: '()',
-  hint: 'give photons per energy above zero; light of 400 to 700 nm has 3.3 to 5.9 µmol/J',
+  hint: 'give a photon yield above zero; light of 400 to 700 nm has 3.3 to 5.9 µmol/J',
 }
 
 /**

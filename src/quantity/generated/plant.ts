@@ -12,7 +12,7 @@ const PLANT_DENSITY: Domain = {
   min: 0,
   max: Infinity,
   ends: '()',
-  hint: 'give a density above zero',
+  hint: 'give a plant density above zero',
 }
 
 /**

@@ -13,7 +13,7 @@ const PRESSURE_HEAD: Domain = {
   min: -Infinity,
   max: Infinity,
   ends: '()',
-  hint: 'give a finite head: positive below standing water, negative for suction',
+  hint: 'give a finite pressure head; it is positive below standing water and negative for suction',
 }
 
 /**

@@ -13,7 +13,7 @@ const RADIATION_SUM: Domain = {
   min: 0,
   max: Infinity,
   ends: '[)',
-  hint: 'give an energy per area of zero or more',
+  hint: 'give a radiation sum of zero or more',
 }
 
 /**

@@ -161,7 +161,7 @@ const TEMPERATURE_CHANGE: Domain = {
   min: -Infinity,
   max: Infinity,
   ends: '()',
-  hint: 'give a finite difference',
+  hint: 'give a finite temperature difference',
 }
 
 /**

@@ -35,7 +35,7 @@ const PERCENT_WATER_CONTENT: Domain = {
  * @param value - Number in m³/m³. Unit: m³/m³. Range: [0, 1].
  * @returns Volume of water per volume of medium. Unit: m³/m³.
  * @throws `DomainError` outside the range.
- * @source ISO 11461:2001, definition of water content by volume (memory)
+ * @source ISO 11461:2001, definition of water content by volume [not confirmed, source not seen]
  * @example
  * ```ts
  * waterContent(0.45) // => 0.45
@@ -54,7 +54,7 @@ export function waterContent(value: number): WaterContent {
  *
  * @param quantity - Volume of water per volume of medium. Unit: m³/m³. Range: any.
  * @returns Plain number. Unit: m³/m³.
- * @source ISO 11461:2001, definition of water content by volume (memory)
+ * @source ISO 11461:2001, definition of water content by volume [not confirmed, source not seen]
  * @example
  * ```ts
  * inWaterContent(waterContent(0.45)) // => 0.45
@@ -74,7 +74,7 @@ export function inWaterContent(quantity: WaterContent): number {
  * @param value - Number in %. Unit: %. Range: [0, 100].
  * @returns Volume of water per volume of medium. Unit: m³/m³.
  * @throws `DomainError` outside the range.
- * @source ISO 11461:2001, definition of water content by volume (memory)
+ * @source ISO 11461:2001, definition of water content by volume [not confirmed, source not seen]
  * @example
  * ```ts
  * percentWaterContent(45) // => 0.45
@@ -93,7 +93,7 @@ export function percentWaterContent(value: number): WaterContent {
  *
  * @param quantity - Volume of water per volume of medium. Unit: m³/m³. Range: any.
  * @returns Plain number. Unit: %.
- * @source ISO 11461:2001, definition of water content by volume (memory)
+ * @source ISO 11461:2001, definition of water content by volume [not confirmed, source not seen]
  * @example
  * ```ts
  * inPercentWaterContent(percentWaterContent(45)) // => 45
@@ -213,7 +213,7 @@ const GRAVIMETRIC_WATER_CONTENT: Domain = {
   min: 0,
   max: Infinity,
   ends: '[)',
-  hint: 'give mass of water over dry mass, zero or more',
+  hint: 'give a gravimetric water content of zero or more',
 }
 
 /**

@@ -13,7 +13,7 @@ const WATER_DEPTH: Domain = {
   min: -Infinity,
   max: Infinity,
   ends: '()',
-  hint: 'give a finite depth of water',
+  hint: 'give a finite water depth',
 }
 
 /**

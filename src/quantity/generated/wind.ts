@@ -7,12 +7,12 @@ import type { Kind } from '../kind.js'
 export type WindSpeed = number & Kind<'wind speed in m/s, from metresPerSecond(), kilometresPerHour() or scale()'>
 
 const WIND_SPEED: Domain = {
-  quantity: 'wind',
+  quantity: 'wind speed',
   unit: 'm/s',
   min: 0,
   max: Infinity,
   ends: '[)',
-  hint: 'give a speed of zero or more',
+  hint: 'give a wind speed of zero or more',
 }
 
 /**

@@ -1,8 +1,14 @@
 import type { Domain } from '../../quantity/domain.js'
 import type { Duration } from '../../quantity/generated/duration.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { ShotLimits } from '../find-shots.js'
-import { type ContentReading, watchShots } from '../watch-shots.js'
+import { isMissing } from '../missing.js'
+import {
+  type ContentReading,
+  type FoundShot,
+  type ShotLimits,
+  type ShotWatchState,
+  watchShots,
+} from '../watch-shots.js'
 import { BIN, nextBorder } from './clock-rates.js'
 import { learntFrom } from './learn-dry-down.js'
 import {
@@ -81,31 +87,35 @@ export function forecastLevel(settings: ForecastLevelSettings): LevelForecaster 
     start: newLevelState(watch.start),
     restore: restoredLevelState,
     step: (state, reading) => {
-      if (!Number.isFinite(reading.time) || !Number.isFinite(reading.content)) return [state, phaseOf(state)]
+      if (isMissing(reading.time) || isMissing(reading.content)) return [state, phaseOf(state)]
       numberIn(reading.time, TIME, 'time')
       const [shots, ended] = watch.step(state.shots, reading)
-      const next = advanced({ ...state, shots }, state.shots.last, reading, ended.at(-1)?.start, ended.at(-1)?.peak)
+      const before = ended.length === 0 ? state : afterShot(state, ended[ended.length - 1] as FoundShot)
+      const next = advanced(before, shots, reading)
       return [next, phaseOf(next)]
     },
   }
 
-  function advanced(
-    state: LevelState,
-    last: number | null,
-    { time, content }: ContentReading,
-    foot: number | undefined,
-    peak: number | undefined,
-  ): LevelState {
-    let now = state
-    if (peak !== undefined) now = { ...closed(now, foot), settled: peak + settle }
-    const passed = last === null ? 0 : time - last
-    // What happened in a gap nobody knows: there may have been a shot.
-    if (last === null || !(passed > 0) || passed > settings.maxStep) now = { ...closed(now), settled: time + settle }
-    if (now.shots.rise !== null || now.settled === null || time < now.settled) return now
-    const dryDown = now.dryDown === null ? begun(time, content) : grown(now.dryDown, time, content)
-    if (dryDown.levels.length < MAX_LEVELS) return { ...now, dryDown }
-    return { ...learntFrom(now, dryDown), dryDown: begun(time, content) }
+  function afterShot(state: LevelState, { start, peak }: FoundShot): LevelState {
+    return { ...closed(state, start), settled: peak + settle }
   }
+
+  function advanced(state: LevelState, shots: ShotWatchState, { time, content }: ContentReading): LevelState {
+    const { last } = state.shots
+    // What happened in a gap nobody knows: there may have been a shot.
+    const gap = last === null || !(time > last && time - last <= settings.maxStep)
+    const now = gap ? { ...closed(state), settled: time + settle } : state
+    if (shots.rise !== null || now.settled === null || time < now.settled) return withPart(now, shots, now.dryDown)
+    const dryDown = now.dryDown === null ? begun(time, content) : grown(now.dryDown, time, content)
+    if (dryDown.levels.length < MAX_LEVELS) return withPart(now, shots, dryDown)
+    return withPart(learntFrom(now, dryDown), shots, begun(time, content))
+  }
+}
+
+/** The state with what changes at every reading; written out, because it is made for each of them. */
+function withPart(state: LevelState, shots: ShotWatchState, dryDown: DryDownSoFar | null): LevelState {
+  const { settled, falls, usualFall, dryDowns, rings } = state
+  return { shots, settled, dryDown, falls, usualFall, dryDowns, rings }
 }
 
 function phaseOf({ shots, settled, dryDown }: LevelState): LevelPhase {
@@ -134,15 +144,11 @@ function begun(time: number, content: number): DryDownSoFar {
 
 function grown(dryDown: DryDownSoFar, time: number, content: number): DryDownSoFar {
   const recent = withReading(dryDown.recent, time, content)
+  const { start, from, border } = dryDown
   let { levels, replay } = dryDown
-  for (
-    let border = dryDown.border + levels.length * BIN;
-    time >= border + LATE && levels.length < MAX_LEVELS;
-    border += BIN
-  )
-    levels = [...levels, levelAt(recent, border)]
+  for (let next = border + levels.length * BIN; time >= next + LATE && levels.length < MAX_LEVELS; next += BIN)
+    levels = [...levels, levelAt(recent, next)]
   const wanted = REPLAY[replay.length]
-  if (wanted !== undefined && time - dryDown.start >= wanted)
-    replay = [...replay, { time, level: levelAt(recent, time) }]
-  return { ...dryDown, levels, recent, replay }
+  if (wanted !== undefined && time - start >= wanted) replay = [...replay, { time, level: levelAt(recent, time) }]
+  return { start, from, border, levels, recent, replay }
 }

@@ -27,9 +27,9 @@ export interface TimeUntilLevelInput {
 
 /** The times between which it should happen. */
 export interface TimeBand {
-  /** It hardly comes sooner. Unit: s. */
+  /** It hardly comes sooner. Unit: s. Range: any. */
   readonly earliest: Duration
-  /** It hardly comes later; absent where that is beyond two days. Unit: s. */
+  /** It hardly comes later; absent where that is beyond two days. Unit: s. Range: any. */
   readonly latest?: Duration
 }
 

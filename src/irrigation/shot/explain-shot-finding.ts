@@ -1,6 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
-import type { ShotWarning } from './size-shot.js'
+import type { ShotFinding } from './size-shot.js'
 
 const WORDS = {
   'max-run-time': ['the valve closes', 'before the wanted volume is given', 'give more shots, or allow a longer one'],
@@ -8,6 +8,11 @@ const WORDS = {
     'the valve is open',
     'longer than the wanted volume needs',
     'the surplus drains; water less often, with a larger rise',
+  ],
+  'max-rise': [
+    'the water content should rise',
+    'more than is usual for one shot',
+    'check the decimal place and what the medium can still take; give it in parts, or set maxRise if it is meant',
   ],
   'line-fill': [
     'filling the line takes',
@@ -22,10 +27,10 @@ const WORDS = {
 } as const
 
 /**
- * Puts a warning of `sizeShot` into words: what is wrong, by how much, and what to do.
+ * Puts a finding of `sizeShot` into words: what is wrong, by how much, and what to do.
  *
  * @procedure Looks up the sentence of the code and writes the number, rounded to three digits, and its unit into it.
- * @param warning - One of the warnings of a shot, made by `sizeShot`.
+ * @param finding - One of the findings of a shot, made by `sizeShot`.
  * @returns A finding with the sentence for people.
  * @throws `InputError` for a code that `sizeShot` does not give.
  * @source common practice, no source
@@ -39,16 +44,16 @@ const WORDS = {
  *   emitters: 2,
  *   maxRunTime: minutes(3),
  * })
- * const [closed] = shot.warnings.map(explainShotWarning)
+ * const [closed] = shot.findings.map(explainShotFinding)
  * closed?.message // => 'the valve closes 45 s before the wanted volume is given: give more shots, or allow a longer one'
  * ```
  */
-export function explainShotWarning(warning: ShotWarning): Finding {
-  const { code, value, unit } = warning
+export function explainShotFinding(finding: ShotFinding): Finding {
+  const { code, value, unit } = finding
   const words = Object.hasOwn(WORDS, code) ? WORDS[code] : undefined
   if (words === undefined) {
     throw new InputError(
-      'warning',
+      'finding',
       `"${code}" is no code of a sized shot`,
       `give one of ${Object.keys(WORDS).join(', ')}`,
     )
@@ -56,5 +61,5 @@ export function explainShotWarning(warning: ShotWarning): Finding {
   const [begin, end, remedy] = words
   const message = `${begin} ${Number(value.toPrecision(3))} ${unit} ${end}: ${remedy}`
   // Only the tenth is a rule of the trade; the other limits are the caller's own.
-  return code === 'line-fill' ? { ...warning, message, source: 'common practice, no source' } : { ...warning, message }
+  return code === 'line-fill' ? { ...finding, message, source: 'common practice, no source' } : { ...finding, message }
 }

@@ -1,0 +1,86 @@
+import { readFileSync, writeFileSync } from 'node:fs'
+import { fileURLToPath } from 'node:url'
+import type { CatalogueEntry } from '../../src/catalogue/entry.js'
+
+/** How a source is known, told from its marks. The order is that of the page. */
+export const HOW_KNOWN = ['not confirmed', 'confirmed', 'read', 'own'] as const
+export type HowKnown = (typeof HOW_KNOWN)[number]
+
+const WORDS: Readonly<Record<HowKnown, string>> = {
+  'not confirmed':
+    'Neither the source nor public code or text that agrees has been seen. Look it up before you rely on it.',
+  confirmed: 'Public code or text that cites the source agrees; the source itself was not seen.',
+  read: 'Looked up in the source, in its abstract, or in a copy or reprint of the place that is named.',
+  own: 'No source is needed or there is none: definitions, and what the trade commonly does.',
+}
+
+/** How the source in a line of documentation is known. */
+export function howKnown(source: string): HowKnown {
+  if (/\bnot confirmed\b/.test(source)) return 'not confirmed'
+  if (/confirmed by public code or text|open restatement|not seen\)/.test(source)) return 'confirmed'
+  return /^(?:definition|common practice, no source)\b/.test(source) ? 'own' : 'read'
+}
+
+/** A published row of the tests, as far as it matters here. */
+interface Row {
+  readonly topic: string
+  readonly known: string
+  readonly notTestable?: string
+  readonly source: string
+}
+
+/** The page: all sources of the functions by how they are known, and the rows that the tests compare with. */
+export function howKnownPage(
+  entries: readonly CatalogueEntry[],
+  files: Readonly<Record<string, readonly Row[]>>,
+): string {
+  const users = new Map<string, string[]>()
+  for (const { name, sources } of entries)
+    for (const source of sources) users.set(source, [...(users.get(source) ?? []), name])
+  const lines = [
+    '# How each value is known',
+    '',
+    'Written by `npx tsx docs/tools/how-known.ts` from the documentation of the functions and from `tests/published`; a test holds it to both.',
+  ]
+  for (const kind of HOW_KNOWN) {
+    const rows = [...users].filter(([source]) => howKnown(source) === kind).sort(([a], [b]) => (a < b ? -1 : 1))
+    const functions = new Set(rows.flatMap(([, names]) => names)).size
+    lines.push(
+      '',
+      `## ${kind === 'own' ? 'Definitions and common practice' : sentence(kind)}: ${rows.length} sources, ${functions} functions`,
+      '',
+    )
+    lines.push(WORDS[kind])
+    if (kind === 'own') continue
+    lines.push('', '| source | functions |', '| --- | --- |')
+    for (const [source, names] of rows)
+      lines.push(`| ${cell(source)} | ${names.map((name) => `\`${name}\``).join(', ')} |`)
+  }
+  lines.push('', '## Values that the tests compare with', '')
+  lines.push('`read` in print, `recomputed` by an independent program from the equation, `memory`: not seen.', '')
+  lines.push('| file | read | recomputed | memory |', '| --- | --- | --- | --- |')
+  const count = (rows: readonly Row[], known: string) => rows.filter((row) => row.known === known).length
+  for (const [file, rows] of Object.entries(files).filter(([file]) => file !== 'not-testable.json'))
+    lines.push(`| ${file} | ${count(rows, 'read')} | ${count(rows, 'recomputed')} | ${count(rows, 'memory')} |`)
+  lines.push('', '## Printed values that cannot be tested', '')
+  for (const row of files['not-testable.json'] ?? []) lines.push(`- ${row.source}: ${row.notTestable}.`)
+  return `${lines.join('\n')}\n`
+}
+
+const sentence = (text: string) => text[0]?.toUpperCase() + text.slice(1)
+const cell = (text: string) => text.replace(/\|/g, '\\|').replace(/\s+/g, ' ')
+
+/** What the page is made from, as it lies in the tree. */
+export function readHowKnown(root: URL): string {
+  const json = (path: string) => JSON.parse(readFileSync(new URL(path, root), 'utf8'))
+  const names = ['dielectric', 'evapotranspiration', 'hydraulics', 'irrigation', 'not-testable'].map(
+    (name) => `${name}.json`,
+  )
+  const files = Object.fromEntries(names.map((name) => [name, json(`tests/published/${name}`) as Row[]]))
+  return howKnownPage(json('src/catalogue/entries.json') as CatalogueEntry[], files)
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  const root = new URL('../../', import.meta.url)
+  writeFileSync(new URL('docs/how-known.md', root), readHowKnown(root))
+}

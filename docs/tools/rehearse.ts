@@ -1,0 +1,106 @@
+/**
+ * Rehearses `controlWatering` over all faults and media and writes the table of the guide: `npm run rehearse`, or `npm run rehearse -- 50`
+ * for fifty seeds, or `npm run rehearse -- 2 probe,clock` to see some rows without writing. `--pairs` rehearses pairs of faults instead.
+ */
+import { writeFileSync } from 'node:fs'
+import { fileURLToPath } from 'node:url'
+import {
+  carefulPerson,
+  type FaultName,
+  perfectPlanner,
+  type RehearsalSummary,
+  rehearsalFaults,
+  rehearsalScene,
+  rehearsedWatering,
+  rehearseMany,
+} from 'porewater'
+
+const PAGE = fileURLToPath(new URL('../guides/rehearsal-table.md', import.meta.url))
+const words = process.argv.slice(2).filter((word) => !word.startsWith('--'))
+const seeds = Number(words[0] ?? 3)
+const asked = (words[1] ?? '').split(',').filter((word) => word !== '')
+const inPairs = process.argv.includes('--pairs')
+const days = 7
+const scenes = (['stone wool', 'coir dust', 'sphagnum peat moss', 'pine bark'] as const).map(rehearsalScene)
+
+function lists(): FaultName[][] {
+  const names = rehearsalFaults()
+    .map(({ fault }) => fault)
+    .filter((fault) => asked.length === 0 || asked.some((word) => fault.includes(word)))
+  if (!inPairs) return [...(asked.length === 0 ? [[]] : []), ...names.map((name) => [name])]
+  // Each fault with some others, far from it in the list, so that probes meet clocks and valves.
+  return names.flatMap((name, i) => [17, 41].map((far) => [name, names[(i + far) % names.length] as FaultName]))
+}
+
+const hours = (seconds: number) => (seconds / 3600).toFixed(1)
+const share = (value: number | null) => (value === null ? '' : `${Math.round(value * 100)} %`)
+const HEADS = [
+  'fault',
+  'worst 24 h',
+  'against its will',
+  'longest opening',
+  'stress, h a week',
+  'most in one week',
+  'careful person',
+  'perfect planner',
+  'over-wet, h',
+  'named',
+  'first or second',
+  'after, h',
+  'false alarms',
+]
+
+function rowOf(faults: readonly FaultName[]): { cells: string[]; ours: RehearsalSummary } {
+  const many = { scenes, faults: [faults], seeds, days }
+  const [ours] = rehearseMany({ ...many, controllerFor: rehearsedWatering }) as [RehearsalSummary]
+  const [person] = rehearseMany({ ...many, controllerFor: carefulPerson }) as [RehearsalSummary]
+  const [planner] = rehearseMany({ ...many, controllerFor: perfectPlanner }) as [RehearsalSummary]
+  const cells = [
+    faults.length === 0 ? 'a healthy week' : faults.join(' and '),
+    ours.worstDayShare.toFixed(2),
+    ours.worstDayShareInAll > ours.worstDayShare + 0.005 ? ours.worstDayShareInAll.toFixed(2) : '',
+    ours.longestOpeningShare.toFixed(2),
+    hours(ours.stressTime),
+    hours(ours.maxStressTime),
+    hours(person.stressTime),
+    hours(planner.stressTime),
+    hours(ours.fullTime),
+    share(ours.namedShare),
+    share(ours.namedFirstShare),
+    ours.timeToAlarm === null ? '' : hours(ours.timeToAlarm),
+    ours.falseAlarms.toFixed(1),
+  ]
+  return { cells, ours }
+}
+
+const rows = lists().map((faults) => {
+  const row = rowOf(faults)
+  console.log(row.cells.join(' | '))
+  return row
+})
+
+const worst = Math.max(...rows.map(({ ours }) => ours.worstDayShare))
+const outside = rows.reduce((sum, { ours }) => sum + ours.outsideByBothClocks, 0)
+const stress = rows.reduce((sum, { ours }) => sum + ours.stressTime, 0) / rows.length
+const summary =
+  `${rows.length} rows, ${scenes.length} media, ${seeds} seeds, ${days} days: worst 24 h ${worst.toFixed(2)} of the limit, ` +
+  `${outside} openings outside the allowed hours by the true and the controller's clock, ${hours(stress)} h of stress a week in the mean.`
+console.log(summary)
+
+if (asked.length === 0 && !inPairs) {
+  const line = (cells: readonly string[]) => `| ${cells.join(' | ')} |`
+  const page = `# Rehearsal of controlWatering, fault by fault
+
+Made by \`npm run rehearse -- ${seeds}\`; do not edit. ${summary}
+
+Zones, faults and sizes are invented; see [Rehearse your own logic](rehearse-your-logic.md). Water is given as a share of the limit of
+any 24 h, the longest opening as a share of its limit. *Against its will* counts what passes a valve that is stuck or weeps. The careful person
+waters by a timetable and looks at the probes; the perfect planner knows the true water content, so that its stress is what nobody
+could have avoided. *Named* is the share of faults that any alarm named, *after* the median time to it.
+
+${line(HEADS)}
+${line(HEADS.map((_, i) => (i === 0 ? '---' : '---:')))}
+${rows.map(({ cells }) => line(cells)).join('\n')}
+`
+  writeFileSync(PAGE, page)
+}

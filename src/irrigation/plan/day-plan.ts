@@ -1,0 +1,56 @@
+import type { Instant } from '../../quantity/calendar.js'
+import type { Duration } from '../../quantity/generated/duration.js'
+import type { DrainFraction } from '../../quantity/generated/share.js'
+import type { Volume } from '../../quantity/generated/volume.js'
+import type { WaterContent, WaterContentChange } from '../../quantity/generated/water-content.js'
+import type { Advice } from '../advice.js'
+import type { PlanFinding } from './plan-finding.js'
+
+/** Why a shot is given; `explainPlannedShot` has the words. */
+export const SHOT_REASONS = ['morning-rewet', 'refill-point', 'last-of-day', 'light-sum', 'set-time', 'given'] as const
+export type ShotReason = (typeof SHOT_REASONS)[number]
+
+/** One opening of the valve. */
+export interface PlannedShot {
+  /** When it begins. Unit: s. */
+  readonly time: Instant
+  /** Water for the container. Unit: L. */
+  readonly volume: Volume
+  /** Water from each emitter. Unit: L. */
+  readonly perEmitter: Volume
+  /** How long the valve is open, with the time to fill the line. Unit: s. */
+  readonly runTime: Duration
+  /** Why now: what asked for it, or `given` for one of the past. */
+  readonly reason: ShotReason
+  /** Predicted water content just before it. Unit: m³/m³. */
+  readonly waterContent: WaterContent
+}
+
+/** A plan with what is expected to come of it. */
+export interface DayPlan extends Advice {
+  /** The openings of the valve, in order. */
+  readonly shots: readonly PlannedShot[]
+  /** End of each step. Unit: s. */
+  readonly time: Float64Array
+  /** Predicted water content at the end of each step. Unit: m³/m³. */
+  readonly waterContent: Float64Array
+  /** Predicted drain in each step. Unit: L. */
+  readonly drain: Float64Array
+  /** Water given in the plan. Unit: L. */
+  readonly applied: Volume
+  /** Predicted drain, with what is still on its way at the end. Unit: L. */
+  readonly drained: Volume
+  /** Predicted uptake. Unit: L. */
+  readonly taken: Volume
+  /**
+   * Predicted share of the water given that drains, without what a container above its capacity would lose anyway; zero when nothing
+   * is given. Unit: 1.
+   */
+  readonly drainFraction: DrainFraction
+  /** Share of drain with which the maintenance shots were sized, to reach the wanted share over the day. Unit: 1. */
+  readonly shotDrainFraction: DrainFraction
+  /** Predicted fall of the water content from the last shot to the first of the next day. Unit: m³/m³. */
+  readonly overnightDryDown: WaterContentChange
+  /** What could not be believed, what was dropped, and what was wanted and cannot be had; `explainPlanFinding` has the words. */
+  readonly findings: readonly PlanFinding[]
+}

@@ -1,0 +1,111 @@
+import type { Duration } from '../../quantity/generated/duration.js'
+import type { DrainFraction } from '../../quantity/generated/share.js'
+import type { Volume } from '../../quantity/generated/volume.js'
+import type { WaterContent, WaterContentChange } from '../../quantity/generated/water-content.js'
+import { ADVICE } from '../advice.js'
+import type { DayPlan } from './day-plan.js'
+import { byTrigger } from './plan-choice.js'
+import { compromisesOf } from './plan-compromises.js'
+import { nightOf } from './plan-night.js'
+import { type PlanRun, runPlan } from './plan-run.js'
+import type { Planning, PlanProgress } from './planning.js'
+
+/** The largest share of drain for which a single shot is sized: beyond it nearly all of its water is lost. */
+const MAX_SHARE = 0.9
+
+/** Where a plan stands before its first step. */
+export function beginning<State>(planning: Planning<State>): PlanProgress<State> {
+  const start = {
+    steps: 0,
+    closed: undefined,
+    applied: 0,
+    drained: 0,
+    taken: 0,
+    surplus: 0,
+    rewetting: true,
+    light: 0,
+  }
+  return heldAt(planning, { ...start, state: undefined as State }, planning.request.waterContent)
+}
+
+/** The same moment with another water content; one that cannot be is moved to the nearest that can, for a prediction to be made. */
+export function heldAt<State>(
+  { request: { container }, flow, blocked }: Planning<State>,
+  progress: PlanProgress<State>,
+  content: number,
+): PlanProgress<State> {
+  const { containerCapacity, minContent, substrateVolume } = container
+  const held = blocked ? Math.min(Math.max(content, minContent), containerCapacity) : content
+  const surplus = Math.max(0, held - containerCapacity) * substrateVolume
+  return { ...progress, state: flow.start(held as WaterContent), surplus: progress.surplus + surplus }
+}
+
+/** Runs a plan to its end with a given share of drain of the single shots, and says what it misses. */
+export function finishPlan<State>(
+  planning: Planning<State>,
+  from: PlanProgress<State>,
+  share: number,
+  before?: Pick<PlanRun<State>, 'shots' | 'content' | 'drain'>,
+): DayPlan {
+  const { request } = planning
+  const n = request.demand.length
+  const run = runPlan(planning, from, n, byTrigger(planning, share))
+  for (let i = 0; i < from.steps; i++) {
+    run.content[i] = before?.content[i] as number
+    run.drain[i] = before?.drain[i] as number
+  }
+  const shots = [...(before?.shots ?? []), ...run.shots]
+  const drained = drainInAll(planning, run.end)
+  const night = nightOf(planning, run, shots.at(-1)?.time)
+  const plan = {
+    shots,
+    time: Float64Array.from({ length: n }, (_, i) => request.start + (i + 1) * request.step),
+    waterContent: run.content,
+    drain: run.drain,
+    applied: run.end.applied as Volume,
+    drained: drained as Volume,
+    taken: run.end.taken as Volume,
+    drainFraction: shareOf(run.end, drained) as DrainFraction,
+    shotDrainFraction: share as DrainFraction,
+    overnightDryDown: (night.peak - night.end) as WaterContentChange,
+  }
+  return { ...plan, findings: compromisesOf(planning, run, plan, night), caution: ADVICE }
+}
+
+/** The share of drain of the single shots that gives the wanted share over the day, or the nearest that can be had. */
+export function shareFor<State>(planning: Planning<State>, from: PlanProgress<State>): number {
+  const { request, blocked } = planning
+  const wanted = request.drainFraction
+  const dayShare = (share: number) => {
+    const { end } = runPlan(planning, from, request.demand.length, byTrigger(planning, share))
+    return shareOf(end, drainInAll(planning, end))
+  }
+  if (blocked || request.fullPoint < request.container.containerCapacity) return Math.min(wanted, MAX_SHARE)
+  let low = 0
+  let high = MAX_SHARE
+  if (dayShare(low) >= wanted) return low
+  if (dayShare(high) <= wanted) return high
+  // Bisection: the day's share rises with the shots', but in steps where a shot more or less is given.
+  while (high - low > 1e-7) {
+    const middle = (low + high) / 2
+    if (dayShare(middle) < wanted) low = middle
+    else high = middle
+  }
+  return high
+}
+
+function shareOf({ applied, surplus }: Pick<PlanProgress, 'applied' | 'surplus'>, drained: number): number {
+  return applied > 0 ? Math.max(0, drained - surplus) / applied : 0
+}
+
+/** Drain with the water that is still on its way when the plan ends, found by letting it leave. */
+function drainInAll<State>({ request, flow }: Planning<State>, end: PlanProgress<State>): number {
+  let { state, drained } = end
+  const days = Math.ceil((40 * request.container.drainLag) / 86400)
+  for (let day = 0; day < days; day++) {
+    const after = flow.step(state, { duration: 86400 as Duration, applied: 0 as Volume, demand: 0 as Volume })
+    state = after.state
+    drained += after.drained
+  }
+  return drained
+}

@@ -1,0 +1,71 @@
+import type { Instant } from '../../quantity/calendar.js'
+import type { Finding } from '../../quantity/finding.js'
+
+/** What a finding of a plan can be about. */
+export const PLAN_FINDING_CODES = [
+  'impossible-content',
+  'content-above-capacity',
+  'measured-content-doubted',
+  'unusual-demand',
+  'large-shot',
+  'given-more-than-allowed',
+  'set-time-dropped',
+  'no-time-to-water',
+  'night-not-planned',
+  'below-refill-point',
+  'more-drain-than-wanted',
+  'less-drain-than-wanted',
+  'more-dry-down-than-wanted',
+  'less-dry-down-than-wanted',
+  'runs-dry',
+  'daily-limit-reached',
+] as const
+export type PlanFindingCode = (typeof PLAN_FINDING_CODES)[number]
+
+/** What stands in the way. */
+export const PLAN_CAUSES = [
+  'above-capacity',
+  'below-min-content',
+  'bypass',
+  'full-point',
+  'limits',
+  'dry-down',
+  'hours',
+  'outside-plan',
+  'rest',
+  'full',
+  'day-limit',
+] as const
+export type PlanCause = (typeof PLAN_CAUSES)[number]
+
+/** What is to be known of a plan, as codes and numbers; `explainPlanFinding` has the words. */
+export interface PlanFinding {
+  /** Which finding it is. */
+  readonly code: PlanFindingCode
+  /** How much it matters: a `danger` must not be acted on unseen. */
+  readonly level: Finding['level']
+  /** The argument that it is about. */
+  readonly about: string
+  /** What is reached, given or read. Unit: that of `unit`. Range: any. */
+  readonly reached?: number
+  /** What was wanted, allowed or predicted instead. Unit: that of `unit`. Range: any. */
+  readonly wanted?: number
+  /** Unit of both numbers. */
+  readonly unit?: 'm³/m³' | 'L' | '1'
+  /** What stands in the way. */
+  readonly because?: PlanCause
+  /** The moment that it is about. Unit: s. Range: any. */
+  readonly time?: Instant
+}
+
+/** A finding with what is reached and what was wanted. */
+export function missed(
+  code: PlanFindingCode,
+  about: string,
+  reached: number,
+  wanted: number,
+  unit: NonNullable<PlanFinding['unit']>,
+  level: PlanFinding['level'] = 'caution',
+): PlanFinding {
+  return { code, level, about, reached, wanted, unit }
+}

@@ -1,0 +1,49 @@
+import type { WaterCapacity } from '../../quantity/generated/inverse-suction.js'
+import type { SuctionHead } from '../../quantity/generated/suction.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
+import { numberIn } from '../../quantity/guard.js'
+import { checkExponent, checkLimits, checkScale, finiteSuction, heldContents, reachable } from './curve-limits.js'
+import type { FredlundXingParameters } from './fredlund-xing-1994.js'
+import type { RetentionModel } from './retention-model.js'
+import { softplus } from './van-genuchten-form.js'
+
+/** The curve of Fredlund and Xing (1994) without the factor that dries it out: all its parts in closed form. */
+export function fredlundXingUncorrected(
+  parameters: Omit<FredlundXingParameters, 'residualSuction'>,
+  kind: string,
+): RetentionModel {
+  const { saturated, scaleSuction } = parameters
+  checkLimits(0, saturated)
+  const logScale = Math.log(checkScale('scale suction', scaleSuction))
+  const n = checkExponent('n', parameters.n)
+  const m = checkExponent('m', parameters.m)
+  const held = heldContents(0, saturated)
+  /** ln(e + (s/a)ⁿ), from the logarithm of (s/a)ⁿ. */
+  const logTerm = (logX: number) => 1 + softplus(logX - 1)
+  return {
+    kind,
+    parameters: { saturated, scaleSuction, n, m },
+    saturated,
+    residual: 0 as WaterContent,
+    breakpoints: [],
+    waterContent(suction) {
+      const s = finiteSuction(suction)
+      return (s <= 0 ? saturated : saturated * logTerm(n * (Math.log(s) - logScale)) ** -m) as WaterContent
+    },
+    capacity(suction) {
+      const s = finiteSuction(suction)
+      if (s <= 0) return 0 as WaterCapacity
+      const logX = n * (Math.log(s) - logScale)
+      const term = logTerm(logX)
+      return ((saturated * m * n * term ** (-m - 1) * Math.exp(-softplus(1 - logX))) / s) as WaterCapacity
+    },
+    suction(content) {
+      const theta = numberIn(content, held, 'content')
+      if (theta === saturated) return 0 as SuctionHead
+      // ln(e + x) = L, so that x = e^L - e, written so that neither end loses its digits.
+      const above = Math.expm1(-Math.log1p((theta - saturated) / saturated) / m)
+      const logX = 1 + (above > 30 ? above : Math.log(Math.expm1(above)))
+      return reachable(Math.exp(logScale + logX / n), theta, held)
+    },
+  }
+}

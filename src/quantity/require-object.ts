@@ -1,0 +1,7 @@
+import { InputError } from './errors.js'
+
+/** Refuses a missing options object, for functions whose first need is a list or a model and not a number. */
+export function requireObject(input: unknown, argument: string): void {
+  if (input === undefined || input === null)
+    throw new InputError(argument, 'is missing', 'give an object with the properties that the documentation names')
+}

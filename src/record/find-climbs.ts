@@ -1,0 +1,73 @@
+import type { Domain } from '../quantity/domain.js'
+import type { WaterContentChange } from '../quantity/generated/water-content.js'
+import { numberIn } from '../quantity/guard.js'
+import { equalLengths } from './equal-lengths.js'
+import type { FoundDryDown } from './find-dry-downs.js'
+import type { RecentPoint } from './forecast/recent-level.js'
+import { withReading } from './forecast/recent-level.js'
+import type { ClimbFinding } from './record-finding.js'
+
+const RISE: Domain = {
+  quantity: 'least climb between shots',
+  unit: 'm³/m³',
+  min: 0,
+  max: 1,
+  ends: '(]',
+  hint: 'give about the least rise of a shot, more than warmth does to the probe in a day',
+}
+
+/** A series with the stretches in which nothing should rise. */
+export interface FindClimbsInput {
+  /** Times of the readings. Unit: s. Range: any. */
+  readonly time: ArrayLike<number>
+  /** Water content; NaN where a reading is missing or not to be trusted. Unit: m³/m³. Range: any. */
+  readonly content: ArrayLike<number>
+  /** The stretches between shots, after drain, made by `findDryDowns`. */
+  readonly dryDowns: readonly FoundDryDown[]
+  /** A smaller climb is noise or warmth. Unit: m³/m³. Range: (0, 1]. */
+  readonly minRise: WaterContentChange
+}
+
+/**
+ * Places where the water content climbs between shots, too slowly for a shot: a valve or an emitter that leaks shows so. What a leak
+ * adds may be far more than what a plant takes: close the water by hand, look and listen.
+ *
+ * @procedure In each stretch follows the mean of the last half hour; where it stands above the lowest one before it by the least climb, tells
+ * the largest climb of the stretch.
+ * @param input - Series, stretches and least climb.
+ * @returns One finding for each stretch that climbs, in order.
+ * @throws `DomainError` outside the range, `InputError` for lists of different lengths.
+ * @validity Rain, a hand that waters, and the warmth of the day at some probes look the same. A leak that only slows the dry-down stays hidden.
+ * @source common practice, no source
+ * @example
+ * ```ts
+ * const time = Array.from({ length: 49 }, (_, i) => i * 900)
+ * const content = time.map((_, i) => 0.6 - 0.002 * Math.min(i, 24) + 0.002 * Math.max(0, i - 24))
+ * const dryDowns = findDryDowns({ time, content, shots: [], settle: minutes(0), maxStep: hours(1), shortest: hours(2) })
+ * findClimbs({ time, content, dryDowns, minRise: waterContentChange(0.02) }) // => [{ code: 'climbs-between-shots', rise: 0.0447, end: 43200 }]
+ * ```
+ */
+export function findClimbs({ time, content, dryDowns, minRise }: FindClimbsInput): ClimbFinding[] {
+  const least = numberIn(minRise, RISE, 'minRise')
+  equalLengths(time, content)
+  return dryDowns.flatMap(({ first, last }) => {
+    const climb = largestClimb(time, content, first, last)
+    return climb.rise >= least ? [{ code: 'climbs-between-shots', level: 'caution', ...climb } as const] : []
+  })
+}
+
+function largestClimb(time: ArrayLike<number>, content: ArrayLike<number>, first: number, last: number) {
+  let recent: readonly RecentPoint[] = []
+  let [low, lowTime] = [Infinity, 0]
+  let best = { start: 0, end: 0, rise: 0 }
+  for (let i = first; i <= last; i++) {
+    const x = content[i] as number
+    const now = time[i] as number
+    if (Number.isNaN(x)) continue
+    recent = withReading(recent, now, x)
+    const level = recent.reduce((sum, point) => sum + point[1] / recent.length, 0)
+    if (level < low) [low, lowTime] = [level, now]
+    if (level - low > best.rise) best = { start: lowTime, end: now, rise: level - low }
+  }
+  return best
+}

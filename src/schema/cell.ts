@@ -1,0 +1,65 @@
+/** Words that stand for a missing reading, in small letters. */
+export const MISSING_WORDS: readonly string[] = [
+  '',
+  'nan',
+  'na',
+  'n/a',
+  'null',
+  'none',
+  '-',
+  '−',
+  '–',
+  '--',
+  '#n/a',
+  '#nv',
+  '#value!',
+]
+
+/** Numbers that loggers write where they have no reading, and that no reading reaches. */
+export const SENTINELS: readonly number[] = [-999, -9999, -99999, 65535]
+
+/** How the numbers of a table are written. */
+export interface NumberForm {
+  readonly decimalMark: '.' | ','
+  readonly missing: ReadonlySet<string>
+  readonly sentinels: ReadonlySet<number>
+}
+
+const WITH_POINT = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i
+const WITH_COMMA = /^[+-]?(\d+,?\d*|,\d+)(e[+-]?\d+)?$/i
+
+/** The number of a cell, NaN where it is missing, or undefined where it is no number. */
+export function numberOfCell(cell: string, form: NumberForm): number | undefined {
+  const { decimalMark, missing, sentinels } = form
+  const plain = cell.startsWith('−') && cell.length > 1 ? `-${cell.slice(1)}` : cell
+  if (decimalMark === '.' ? WITH_POINT.test(plain) : WITH_COMMA.test(plain)) {
+    const value = Number(decimalMark === '.' ? plain : plain.replace(',', '.'))
+    return sentinels.has(value) ? Number.NaN : value
+  }
+  return missing.has(plain.toLowerCase()) ? Number.NaN : undefined
+}
+
+/** What could be meant by a cell that is no number, in words. */
+export function remedyForCell(cell: string, { decimalMark }: NumberForm): string {
+  if (/^[+-]?(inf|infinity)$/i.test(cell)) return 'no reading is infinite; leave a missing one empty'
+  if (/%$/.test(cell)) return 'leave the sign out and set the unit of the column to "%"'
+  if (/^[+-]?\d{1,3}([.,' ]\d{3})+([.,]\d+)?$/.test(cell)) return 'leave thousands separators out, or set decimalMark'
+  if (/^[+-]?\d*[.,]\d+$/.test(cell)) return `the decimal mark of this table is "${decimalMark}"; set decimalMark`
+  return 'correct it, or list it under "missing" where it stands for no reading'
+}
+
+/** Which decimal mark the cells of a table have; undefined where they could be read in both ways. */
+export function decimalMarkOf(cells: Iterable<string>): '.' | ',' | undefined {
+  let [points, commas, sureCommas] = [0, 0, 0]
+  for (const cell of cells) {
+    if (/^[+\-−]?\d*\.\d+(e[+-]?\d+)?$/i.test(cell)) points++
+    else if (/^[+\-−]?\d*,\d+(e[+-]?\d+)?$/i.test(cell)) {
+      commas++
+      // 1,234 may be a thousand or one and a bit; 0,234 and 1,23 cannot be a thousand.
+      if (!/^[+\-−]?[1-9]\d{0,2},\d{3}$/.test(cell)) sureCommas++
+    }
+  }
+  if (commas === 0) return '.'
+  if (points === 0 && sureCommas > 0) return ','
+  return undefined
+}

@@ -1,0 +1,47 @@
+import type { Duration } from '../quantity/generated/duration.js'
+import type { Volume } from '../quantity/generated/volume.js'
+import type { WaterContent, WaterContentChange } from '../quantity/generated/water-content.js'
+import type { DailyUseState } from '../record/forecast/daily-use-state.js'
+import { forecastDailyUse } from '../record/forecast/forecast-daily-use.js'
+import { forecastLevel } from '../record/forecast/forecast-level.js'
+import type { LevelState } from '../record/forecast/level-state.js'
+import { type CheckedProbe, maxRiseTimeOf, maxStepOf } from './check-probe.js'
+import type { DayLight } from './light-of-day.js'
+import type { WaterBalance } from './water-balance.js'
+import type { Zone } from './zone.js'
+import { firstAt, type ZoneWindow } from './zone-window.js'
+
+/** What the trusted readings of a day teach of how a probe dries. */
+export function learnDrying(
+  zone: Zone,
+  { day, time }: ZoneWindow,
+  { content }: CheckedProbe,
+  before: LevelState | undefined,
+): LevelState {
+  const forecaster = forecastLevel({
+    minRise: zone.limits.minRise as WaterContentChange,
+    maxRiseTime: maxRiseTimeOf(zone),
+    maxStep: maxStepOf(zone),
+    settle: 2400 as Duration,
+  })
+  let state = before ?? forecaster.start
+  for (let i = firstAt(time, day.from); i < time.length; i++) {
+    const x = content[i] as number
+    if (Number.isNaN(x)) continue
+    state = forecaster.step(state, { time: time[i] as number, content: x as WaterContent })[0]
+  }
+  return state
+}
+
+/** What a day teaches of the use of water. A use that its drain gauge makes doubtful teaches nothing. */
+export function learnUse(
+  before: DailyUseState,
+  balance: WaterBalance,
+  light: DayLight,
+  believed: boolean,
+): DailyUseState {
+  const use = balance.use.known && believed ? (balance.use.value as Volume) : null
+  const mean = light.course.reduce((sum, x) => sum + x, 0) / light.course.length
+  const radiation = light.source === 'assumed' ? null : mean
+  return forecastDailyUse<Volume>().step(before, { use, radiation })[0]
+}

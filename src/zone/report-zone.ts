@@ -1,0 +1,197 @@
+import { checkZone } from './checked-zone.js'
+import { explainZoneFinding, explainZoneReason } from './explain-zone-finding.js'
+import type { Known } from './known.js'
+import { wallClock } from './local-day.js'
+import type { ProposedDay } from './propose-day.js'
+import type { Zone } from './zone.js'
+import type { ProbeDay, ZoneDay } from './zone-day.js'
+
+/** A part of a report: its title and its sentences. */
+export interface ReportSection {
+  readonly title: string
+  /** One sentence or more a line; indented lines belong to the one before. */
+  readonly lines: readonly string[]
+}
+
+/** A reviewed day, and what is proposed for the next. */
+export interface ReportZoneInput {
+  /** The zone. */
+  readonly zone: Zone
+  /** The day, made by `reviewZone` or `followZone`. */
+  readonly day: ZoneDay
+  /** The proposal, made by `proposeDay`. */
+  readonly proposal: Known<ProposedDay>
+}
+
+/**
+ * A day of a zone and the proposal for the next as sentences for a grower: the numbers of the review with their units, every finding, and
+ * what must be minded before anybody acts on them.
+ *
+ * @procedure Puts every result into a sentence; what is not known says why.
+ * @param input - Zone, day and proposal.
+ * @returns Sections with a title and lines.
+ * @throws `DomainError` for a number of the zone outside its range, `InputError` for parts that contradict each other.
+ * @source definition; the cautions: common practice, no source
+ * @example
+ * ```ts
+ * const zone: Zone = {
+ *   name: 'bench 4',
+ *   container: { substrateVolume: litres(14), height: centimetres(12), plants: 2 },
+ *   plantDensity: plantsPerSquareMetre(2.5), cropCoefficient: cropCoefficient(1),
+ *   emitters: { count: 2, flow: litresPerHour(2), lineFill: seconds(8) },
+ *   probes: [{ name: 'A' }],
+ *   place: { latitude: latitude(47.5), elevation: metresAboveSeaLevel(420), clock: [{ from: 0, ahead: 0 }] },
+ *   readingStep: minutes(5),
+ *   limits: {
+ *     maxPerDay: litres(8), minRunTime: minutes(2), maxRunTime: minutes(20), minRest: minutes(20),
+ *     drainFraction: percent(20), depletion: percent(5), lowerLimit: waterContent(0.1),
+ *     minBelieved: waterContent(0.05), maxBelieved: waterContent(0.9), minRise: waterContentChange(0.01),
+ *     firstShotAfterLight: hours(1), lastShotBeforeDark: hours(3),
+ *   },
+ * }
+ * const { day } = reviewDay({ zone, record: { time: [0, 300], probes: { A: [0.55, 0.549] } }, date: '1970-01-01' })
+ * const sections = reportZone({ zone, day, proposal: proposeDay({ zone, day }) })
+ * sections[1]?.lines[1] // => 'A (left out): water content from 54.9 % to 55.0 %; 0 shots seen.'
+ * ```
+ */
+export function reportZone({ zone, day, proposal }: ReportZoneInput): ReportSection[] {
+  checkZone(zone)
+  const at = (time: number) => wallClock(zone.place.clock, time)
+  return [
+    { title: 'What was read', lines: readLines(day, at) },
+    { title: 'What the probes say', lines: [nightLine(day, at), ...day.probes.flatMap((one) => probeLines(one, at))] },
+    { title: 'What the container holds', lines: containerLines(zone, day) },
+    { title: 'Feed and drain', lines: balanceLines(zone, day) },
+    { title: 'Demand', lines: demandLines(zone, day) },
+    { title: 'What to look at', lines: findingLines(zone, day) },
+    { title: 'Proposal for the next day', lines: proposalLines(zone, day, proposal, at) },
+    { title: 'Before you act on it', lines: CAUTIONS },
+  ]
+}
+
+type Clock = (time: number) => string
+
+const CAUTIONS: readonly string[] = [
+  'This is advice from a model and a few readings, not an order. A wrong calibration or a probe that has moved can cost a crop: look at the plants, the drain and the weight of a container first.',
+  'If a controller acts on it, every valve needs a longest run time, a most per day, a leak check and a safe state when readings are missing.',
+  'Keep electricity away from water: extra-low voltage at the plants, a residual-current device, and a licensed electrician for the rest. Acids and concentrated fertiliser burn: goggles, gloves, acid into water. Drain carries nutrients: discharge or reuse it as local law says.',
+]
+
+const percent = (share: number, digits = 1) => `${(share * 100).toFixed(digits)} %`
+const points = (share: number, digits = 1) => `${Math.abs(share * 100).toFixed(digits)} points`
+const litres = (volume: number) => `${volume.toFixed(2)} L`
+const counted = (n: number, word: string) => `${n} ${word}${n === 1 ? '' : 's'}`
+const told = <T>(what: Known<T> | { readonly known: false; readonly reason: string }, say: (value: T) => string) =>
+  what.known ? say(what.value) : `not known (${explainZoneReason(what.reason)})`
+
+function readLines({ readings, probes, gaps, to }: ZoneDay, at: Clock): string[] {
+  return [
+    `${counted(readings, 'row')} on the day.`,
+    ...probes.map(({ name, counts, extrapolated }) => {
+      const outside = extrapolated > 0 ? `; ${counted(extrapolated, 'reading')} outside the calibrated span` : ''
+      const good = counts.pass + counts.notEvaluated
+      return `${name}: ${good} good, ${counts.suspect} doubtful, ${counts.fail} wrong, ${counts.missing} missing${outside}.`
+    }),
+    ...gaps.map(
+      (gap) =>
+        `${gap.probe} has no reading that can be trusted from ${at(gap.from)} to ${gap.to === to ? '24:00' : at(gap.to)}.`,
+    ),
+  ]
+}
+
+function nightLine({ openings, shotFree }: ZoneDay, at: Clock): string {
+  const log = openings.length > 0 ? `The valve opened ${counted(openings.length, 'time')} by the log. ` : ''
+  return `${log}Longest stretch without a shot: ${told(shotFree, ({ from, to }) => `from ${at(from)} to ${at(to)}, ${((to - from) / 3600).toFixed(1)} h`)}.`
+}
+
+function probeLines(
+  { name, range, shots, answers, drainedLevel, limits, night, last, used, refill }: ProbeDay,
+  at: Clock,
+): string[] {
+  const seen = answers
+    ? `${answers.seen} of ${counted(answers.openings, 'shot')} seen`
+    : `${counted(shots.length, 'shot')} seen`
+  const mean = shots.reduce((sum, { rise }) => sum + rise, 0) / shots.length
+  const [first, final] = [shots[0], shots[shots.length - 1]]
+  const rises =
+    first && final
+      ? `, the first rise from ${at(first.start)}, the last from ${at(final.start)}, by ${points(mean)} on average`
+      : ''
+  const lines = [
+    `${name}${used ? '' : ' (left out)'}: water content ${told(range, ({ min, max }) => `from ${percent(min)} to ${percent(max)}`)}; ${seen}${rises}.`,
+  ]
+  if (!range.known) return lines
+  lines.push(
+    `  Level after drain: ${told(drainedLevel, (x) => `${percent(x.level)} ± ${percent(x.spread)} (${counted(x.shots, 'shot')})`)}.`,
+    `  In that stretch: ${told(night, (x) => `from ${at(x.from)} to ${at(x.to)} it ${x.fall < 0 ? 'rose' : 'fell'} by ${points(x.fall)}, ${points(x.perHour, 2)} an hour, to ${percent(x.morning)}`)}.`,
+  )
+  if (!limits.known || !last.known) return lines
+  const above = last.value - limits.value.refillPoint
+  lines.push(
+    `  Its own refill point is ${percent(limits.value.refillPoint)}; the day ended at ${percent(last.value)}, ${points(above)} ${above < 0 ? 'below' : 'above'} it.`,
+  )
+  if (above >= 0) lines.push(`  If nobody waters it reaches that point ${refillText(refill)}.`)
+  return lines
+}
+
+function refillText(refill: ProbeDay['refill']): string {
+  if (!refill.known) return `at a time that is ${told(refill, () => '')}`
+  const hours = (seconds: number) => (seconds / 3600).toFixed(1)
+  const { earliest, latest } = refill.band90
+  const band =
+    latest === undefined
+      ? `hardly before ${hours(earliest)} h`
+      : `nine of ten times between ${hours(earliest)} and ${hours(latest)} h`
+  return `about ${hours(refill.time)} h after its last reading, ${band}`
+}
+
+function containerLines({ medium: bench, container }: Zone, { medium, rootTemperature }: ZoneDay): string[] {
+  return [
+    `The medium: ${told(medium, (x) => `${bench?.name}; porosity ${percent(x.porosity)}, container capacity at a height of ${container.height} cm ${percent(x.containerCapacity)}, with ${percent(x.airFilledPorosity)} of air; ${container.substrateVolume} L of it hold ${(x.containerCapacity * container.substrateVolume).toFixed(1)} L`)}.`,
+    `The root zone: ${told(rootTemperature, (x) => `${x.min.toFixed(1)} to ${x.max.toFixed(1)} °C, ${x.mean.toFixed(1)} °C on average`)}.`,
+  ]
+}
+
+function balanceLines({ container }: Zone, { balance }: ZoneDay): string[] {
+  const { entries, given, drained, drainFraction, stored, use, feedEC, drainEC } = balance
+  const log = `in ${entries} ${entries === 1 ? 'entry' : 'entries'} of the log`
+  const into = (x: number) => (x < 0 ? `${litres(-x)} came out of storage` : `${litres(x)} went into storage`)
+  return [
+    `Given: ${told(given, (x) => `${litres(x)} a container ${log}`)}. Drained: ${told(drained, litres)}. Drain fraction: ${told(drainFraction, (x) => percent(x))}.`,
+    `By the probes: ${told(stored, into)}. Used by the plants: ${told(use, (x) => `${litres(x)} a container, ${litres(x / container.plants)} a plant`)}.`,
+    `Feed EC: ${told(feedEC, (x) => `${x.toFixed(2)} dS/m`)}. Drain EC: ${told(drainEC, (x) => `${x.toFixed(2)} dS/m, weighted by volume`)}.`,
+  ]
+}
+
+function demandLines({ cropCoefficient }: Zone, { climate }: ZoneDay): string[] {
+  return [
+    `By the climate: ${told(climate, (x) => `reference evapotranspiration by FAO-56 ${x.referenceET.toFixed(2)} mm/d; times ${cropCoefficient} ${x.cropET.toFixed(2)} mm/d, which is ${litres(x.perPlant)} a plant and ${litres(x.perContainer)} a container`)}.`,
+    'FAO-56 was made for open fields. Under cover take it as an index and correct its coefficient with your own water balance.',
+  ]
+}
+
+function findingLines({ place }: Zone, { findings }: ZoneDay): string[] {
+  const words = { note: 'Note', caution: 'Look', danger: 'Danger' } as const
+  if (findings.length === 0) return ['Nothing stands out.']
+  return findings.map((one) => `${words[one.level]}: ${explainZoneFinding({ finding: one, clock: place.clock })}.`)
+}
+
+function proposalLines(zone: Zone, { level }: ZoneDay, proposal: Known<ProposedDay>, at: Clock): string[] {
+  const levels = `Level of the zone: ${told(level, ({ mean, limits, from }) => `full point ${percent(limits.fullPoint)} (${from}), refill point ${percent(limits.refillPoint)}; the day ended at ${percent(mean)}`)}.`
+  if (!proposal.known) return [levels, `No proposal: ${explainZoneReason(proposal.reason)}.`]
+  const plan = proposal.value
+  const run = (seconds: number) =>
+    `${Math.floor(Math.round(seconds) / 60)} min ${String(Math.round(seconds) % 60).padStart(2, '0')} s`
+  const changes = plan.differences.map((finding) => explainZoneFinding({ finding, clock: zone.place.clock }))
+  return [
+    levels,
+    `Expected use ${litres(plan.expectedUse)} a container, from the ${plan.useFrom}${plan.useBand90 ? ` (nine of ten days between ${litres(plan.useBand90[0])} and ${litres(plan.useBand90[1])})` : ' of this day'}; light as on this day (${plan.lightFrom}).`,
+    `${counted(plan.shots.length, 'shot')}, ${litres(plan.given)} together, of at most ${zone.limits.maxPerDay} L a day; ${percent(plan.drainFraction)} of it should drain (asked: ${percent(zone.limits.drainFraction)}).`,
+    ...plan.shots.map((shot, i) => {
+      const volumes = `${(1000 * shot.volume).toFixed(0).padStart(5)} mL (${(1000 * shot.perEmitter).toFixed(0)} mL an emitter)`
+      return `  ${String(i + 1).padStart(2)}. ${at(shot.time)}  ${volumes}, valve open ${run(shot.runTime)}: ${shot.reason}`
+    }),
+    ...plan.compromises.map(({ message }) => `Cannot all be had: ${message}.`),
+    `Different from this day: ${changes.length === 0 ? 'nothing' : changes.join('; ')}.`,
+  ]
+}

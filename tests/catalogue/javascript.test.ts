@@ -1,0 +1,90 @@
+import { type CatalogueEntry, type CatalogueField, catalogue } from 'porewater/catalogue'
+import { describe, expect, it } from 'vitest'
+import { callInExample } from '../../docs/tools/call-in-example.js'
+import { publicNames } from '../../docs/tools/public-names.js'
+
+/** The library as JavaScript sees it: nothing stops a caller from passing text, null or nothing at all. */
+type Arguments = unknown[]
+
+/** What is thrown, or `undefined`. */
+function thrown(entry: CatalogueEntry, args: Arguments): unknown {
+  try {
+    ;(publicNames[entry.name] as (...args: Arguments) => unknown)(...args)
+    return undefined
+  } catch (error) {
+    return error
+  }
+}
+
+const isTyped = (error: unknown) =>
+  ['outside-domain', 'bad-input', 'no-convergence', 'bad-document'].includes((error as { code?: string })?.code ?? '')
+const said = (error: unknown) => (error === undefined ? 'answers' : `throws ${String(error).slice(0, 80)}`)
+
+/** The arguments with one value replaced, and the value that stood there; undefined where the example does not reach it. */
+function replaced(entry: CatalogueEntry, args: Arguments, field: CatalogueField, value: unknown) {
+  const names = entry.arguments.filter(({ path }) => !path.includes('.')).map(({ path }) => path)
+  const [head = '', ...keys] = field.path.split('.')
+  let before: unknown
+  const set = (node: unknown, rest: readonly string[]): unknown => {
+    const [key, ...more] = rest
+    if (key === undefined) {
+      before = node
+      return value
+    }
+    if (typeof node !== 'object' || node === null) throw new Error('not reached')
+    return { ...node, [key]: set((node as Record<string, unknown>)[key], more) }
+  }
+  try {
+    const copy = [...args]
+    const position = names.indexOf(head)
+    copy[position] = set(args[position], keys)
+    return { args: copy, before }
+  } catch {
+    return undefined
+  }
+}
+
+/** What passes where it should be refused with a typed error. */
+async function faultsOf(entry: CatalogueEntry): Promise<string[]> {
+  const args = await callInExample(entry)
+  if (args === undefined) return []
+  const faults: string[] = []
+  for (const field of entry.arguments) {
+    const now = replaced(entry, args, field, undefined)?.before
+    const feed = (value: unknown) => {
+      const call = replaced(entry, args, field, value)
+      if (call === undefined) return
+      const error = thrown(entry, call.args)
+      if (!isTyped(error)) faults.push(`${field.path} = ${JSON.stringify(value) ?? 'nothing'}: ${said(error)}`)
+    }
+    const missing = field.optional ? [] : [undefined, null]
+    if (
+      field.range === 'any' ||
+      field.type === 'unknown' ||
+      (entry.name.startsWith('explain') && field.path.includes('.'))
+    )
+      continue
+    if (typeof now === 'number') for (const value of ['12', true, {}, ...missing]) feed(value)
+    else if ((typeof now === 'string' && field.type !== 'string') || (now === undefined && /^'/.test(field.type)))
+      feed('lihgt')
+    else if (typeof now === 'object' && now !== null && !field.path.includes('.') && !ANSWERS.includes(entry.name))
+      missing.forEach(feed)
+  }
+  return faults
+}
+
+/** A question about any value, and a mixture in which every share has a default. */
+const ANSWERS = ['hasConductivity', 'photonYieldOfGlobalRadiation']
+
+/** The topics that doubt everything; the others follow. */
+const TOPICS = ['quantity', 'water', 'air', 'dielectric', 'medium', 'demand', 'uncertainty']
+
+describe('from JavaScript every function refuses with a typed error', () => {
+  it.each(
+    catalogue
+      .filter(({ topic }) => TOPICS.includes(topic))
+      .map((entry) => [`${entry.topic}: ${entry.name}`, entry] as const),
+  )('%s', async (_, entry) => {
+    expect(await faultsOf(entry)).toEqual([])
+  })
+})

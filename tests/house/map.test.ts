@@ -1,0 +1,27 @@
+import { readFileSync } from 'node:fs'
+import { describe, expect, it } from 'vitest'
+import { mapInCode } from './map-in-code.js'
+import { root } from './sources.js'
+
+const below = JSON.parse(readFileSync(`${root}.dependency-map.json`, 'utf8')) as Record<string, string[]>
+
+/** The table of the contributors' guide: folder, and the folders that it imports from. */
+function mapInGuide(): Record<string, string[]> {
+  const guide = readFileSync(`${root}DEVELOPERS.md`, 'utf8')
+  const table = guide.slice(guide.indexOf('## The house'), guide.indexOf('## Quantities'))
+  const rows = [...table.matchAll(/^\| `src\/([a-z]+)`[^|]*\|[^|]*\|([^|]*)\|$/gm)]
+  return Object.fromEntries(
+    rows.map(([, folder, from]) => [
+      folder,
+      (from as string).trim() === 'nothing' ? [] : (from as string).trim().split(', ').sort(),
+    ]),
+  )
+}
+
+describe('the map of the house', () => {
+  it('in the contributors’ guide equals the imports', () => expect(mapInGuide()).toEqual(mapInCode()))
+  it('that the build enforces equals the imports', () => {
+    const enforced = Object.fromEntries(Object.entries(below).map(([folder, from]) => [folder, [...from].sort()]))
+    expect(enforced).toEqual(mapInCode())
+  })
+})

@@ -1,0 +1,255 @@
+import {
+  type DayPlan,
+  type DayPlanRequest,
+  type DaySoFar,
+  demandCourse,
+  explainPlanFinding,
+  fraction,
+  hours,
+  instant,
+  litres,
+  litresPerHour,
+  minutes,
+  percent,
+  planDay,
+  replanDay,
+  seconds,
+  waterContent,
+  waterContentChange,
+} from 'porewater'
+import { describe, expect, it } from 'vitest'
+import { expectDomainError, expectInputError } from '../support/refusals.js'
+
+/** Stories of plans that were once made on lies. The bench is invented: bags of 14 L, full at 62 %, refilled at 59 %. */
+const midnight = 1779148800
+const at = (h: number, m = 0) => instant(midnight + h * 3600 + m * 60)
+const light = Array.from({ length: 144 }, (_, i) => Math.max(0, Math.sin((Math.PI * ((i + 0.5) / 6 - 6)) / 14)))
+const bag: DayPlanRequest = {
+  start: at(0),
+  step: minutes(10),
+  demand: demandCourse({ total: litres(3.5), light, evenShare: fraction(0.15) }),
+  container: {
+    substrateVolume: litres(14),
+    containerCapacity: waterContent(0.62),
+    minContent: waterContent(0.15),
+    bypass: fraction(0.1),
+    drainLag: minutes(10),
+  },
+  waterContent: waterContent(0.6),
+  refillPoint: waterContent(0.59),
+  fullPoint: waterContent(0.62),
+  drainFraction: percent(25),
+  firstShot: at(7),
+  lastShot: at(18),
+  emitters: 2,
+  emitterFlow: litresPerHour(2),
+  lineFill: seconds(8),
+  minRunTime: minutes(2),
+  maxRunTime: minutes(15),
+  minRest: minutes(15),
+  maxPerDay: litres(9),
+  trigger: { by: 'level' },
+}
+const day = (more: Partial<DayPlanRequest> = {}) => planDay({ ...bag, ...more })
+const codes = (plan: DayPlan) => plan.findings.map(({ code }) => code)
+const clock = (...times: number[]): DayPlanRequest['trigger'] => ({ by: 'clock', times: times.map((h) => at(h)) })
+const laterThan = (plan: DayPlan, time: number) => plan.shots.filter((shot) => shot.time > time)
+const sum = (shots: DayPlan['shots']) => shots.reduce((total, { volume }) => total + volume, 0)
+
+describe('a plan that doubts', () => {
+  it('never opens a valve that is open: 07:00, 07:05 and 07:10 with 900 s each', () => {
+    const trigger = { by: 'clock', times: [at(7), at(7, 5), at(7, 10), at(7, 30)] } as const
+    const plan = day({
+      step: minutes(5),
+      demand: new Array(288).fill(0.012),
+      waterContent: waterContent(0.45),
+      minRest: seconds(0),
+      trigger,
+    })
+    plan.shots.forEach((shot, i) => {
+      const before = plan.shots[i - 1]
+      if (before !== undefined) expect(shot.time).toBeGreaterThanOrEqual(before.time + before.runTime)
+    })
+    expect(plan.shots.map(({ time }) => time)).toEqual([at(7), at(7, 30)])
+    expect(plan.findings.filter(({ code }) => code === 'set-time-dropped')).toMatchObject([
+      { time: at(7, 5), because: 'rest' },
+      { time: at(7, 10), because: 'rest' },
+    ])
+  })
+  it('has a largest shot: the morning rewet comes in parts with rests between them', () => {
+    const plan = day({ waterContent: waterContent(0.5), maxRunTime: hours(1), maxPerShot: litres(0.4) })
+    const rewet = plan.shots.filter(({ reason }) => reason === 'morning-rewet')
+    expect(rewet.length).toBeGreaterThan(2)
+    for (const { volume } of plan.shots) expect(volume).toBeLessThanOrEqual(0.4 + 1e-9)
+    const whole = day({ waterContent: waterContent(0.3), maxRunTime: hours(1) })
+    expect(whole.findings).toContainEqual(expect.objectContaining({ code: 'large-shot', about: 'maxPerShot' }))
+    expectInputError(() => day({ minRunTime: minutes(10), maxPerShot: litres(0.2) }), 'minRunTime')
+  })
+  it('plans no shot on a water content of 0.9 where the capacity is 0.6', () => {
+    const plan = day({ waterContent: waterContent(0.9), trigger: clock(8, 12) })
+    expect(plan.shots).toEqual([])
+    expect(plan.findings).toMatchObject([
+      { code: 'impossible-content', level: 'danger', reached: 0.9, wanted: 0.62, because: 'above-capacity' },
+    ])
+    expect(plan.drainFraction).toBe(0)
+  })
+  it('plans no shot on a probe that fell to 0.0, or below what plants can use', () => {
+    for (const low of [0, 0.05, 0.12]) {
+      const plan = day({ waterContent: waterContent(low) })
+      expect(plan.shots).toEqual([])
+      expect(plan.findings).toMatchObject([{ code: 'impossible-content', level: 'danger' }])
+    }
+    const nothing = day({
+      container: { ...bag.container, minContent: waterContent(0) },
+      waterContent: waterContent(0),
+    })
+    expect(nothing.shots).toEqual([])
+  })
+  it('says never that 182 % should drain: what a container loses anyway is not the drain of its shots', () => {
+    const plan = day({ waterContent: waterContent(0.7), maxPerDay: litres(1) })
+    expect(codes(plan)).toContain('content-above-capacity')
+    expect(plan.drainFraction).toBeLessThanOrEqual(1)
+    expect(plan.drained).toBeGreaterThan(1)
+  })
+  it('does not blame a dry-down that nobody asked for', () => {
+    const plan = day({ firstShot: at(30), lastShot: at(31) })
+    expect(plan.findings).toContainEqual({
+      code: 'no-time-to-water',
+      level: 'danger',
+      about: 'lastShot',
+      because: 'hours',
+    })
+    for (const found of plan.findings) expect(explainPlanFinding(found).message).not.toMatch(/dry-down/)
+  })
+  it('tells each set time that it drops: outside the hours, outside the plan, after the dry-down has begun', () => {
+    const plan = day({ trigger: clock(5, 9, 20, 25), overnightDryDown: waterContentChange(0) })
+    expect(plan.shots.map(({ time }) => time)).toEqual([at(9)])
+    expect(plan.findings.filter(({ code }) => code === 'set-time-dropped')).toMatchObject([
+      { time: at(25), because: 'outside-plan' },
+      { time: at(5), because: 'hours' },
+      { time: at(20), because: 'hours' },
+    ])
+    const early = day({ trigger: clock(9, 17), overnightDryDown: waterContentChange(0.12) })
+    expect(early.findings).toContainEqual(expect.objectContaining({ time: at(17), because: 'dry-down' }))
+    const spent = day({ trigger: clock(9, 12, 15), maxPerDay: litres(0.5), waterContent: waterContent(0.58) })
+    expect(spent.findings).toContainEqual(expect.objectContaining({ time: at(15), because: 'day-limit' }))
+  })
+  it('judges the night until the first shot of the next day, not until midnight', () => {
+    const plan = day({ overnightDryDown: waterContentChange(0.09), minRunTime: seconds(9), minRest: seconds(0) })
+    // The store loses by midnight what the plants take until then, and by seven what they take in the morning's seven hours.
+    const last = Math.round(((plan.shots.at(-1)?.time as number) - midnight) / 600)
+    let use = 0
+    for (let i = last + 1; i < 144 + 42; i++) use += bag.demand[i % 144] as number
+    expect(plan.overnightDryDown).toBeCloseTo(use / 14, 6)
+    expect(plan.overnightDryDown).toBeCloseTo(0.09, 2)
+    const short = day({ demand: Array.from(bag.demand).slice(0, 120), overnightDryDown: waterContentChange(0.02) })
+    expect(codes(short)).toContain('night-not-planned')
+  })
+  it('refuses a lowest content at or above the refill point, and times in milliseconds', () => {
+    const dry = { ...bag.container, minContent: waterContent(0.59) }
+    expectInputError(() => day({ container: dry }), 'minContent')
+    for (const time of ['start', 'firstShot', 'lastShot'] as const)
+      expectDomainError(() => day({ [time]: (bag[time] as number) * 1000 }), { argument: time })
+    const late = { by: 'clock', times: [at(8) * 1000] } as unknown as DayPlanRequest['trigger']
+    expectDomainError(() => day({ trigger: late }))
+  })
+  it("refuses a trigger by 'lihgt' instead of watering by level", () => {
+    const wrong = { by: 'lihgt', radiation: light, threshold: 100 } as unknown as DayPlanRequest['trigger']
+    expectInputError(() => day({ trigger: wrong }), 'trigger.by')
+    expectInputError(() => day({ trigger: undefined as never }), 'trigger.by')
+  })
+  it('is dangerous where the demand is in millilitres', () => {
+    const plan = day({ demand: Array.from(bag.demand).map((step) => step * 1000) })
+    expect(plan.findings).toContainEqual(expect.objectContaining({ code: 'unusual-demand', level: 'danger' }))
+  })
+  it('carries its caution, whatever it plans', () => {
+    for (const plan of [day(), day({ waterContent: waterContent(0.9) })]) expect(plan.caution).toMatch(/advice/)
+  })
+})
+
+describe('a plan made again', () => {
+  const plan = day()
+  const first = plan.shots[1] as DayPlan['shots'][number]
+  const replan = (soFar: Partial<DaySoFar> & Pick<DaySoFar, 'now'>) => replanDay(bag, plan, { given: [], ...soFar })
+
+  it('does not give the 11:00 shot again at 11:04', () => {
+    const begun = plan.shots.filter(({ time }) => time <= first.time)
+    const now = instant(first.time + 240)
+    const again = replan({ now, given: begun })
+    expect(again.shots.filter(({ time }) => time <= now)).toHaveLength(begun.length)
+    const next = laterThan(again, now)[0] as DayPlan['shots'][number]
+    expect(next.time).toBeGreaterThanOrEqual(first.time + first.runTime + bag.minRest)
+    expect(again.shots.map(({ time }) => time)).toEqual(plan.shots.map(({ time }) => time))
+    expect(again.applied).toBeCloseTo(plan.applied, 9)
+    // At the very second of its opening, too.
+    const same = replan({ now: first.time, given: begun })
+    expect(same.shots.filter(({ time }) => time <= first.time)).toHaveLength(begun.length)
+  })
+  it('waits for a shot that runs just now to end and for the valve to rest', () => {
+    const given = [{ time: at(10, 58), volume: litres(0.9), runTime: minutes(15) }]
+    const again = replan({ now: at(11, 4), given, waterContent: waterContent(0.55) })
+    expect((laterThan(again, at(11, 4))[0] as DayPlan['shots'][number]).time).toBeGreaterThanOrEqual(at(11, 28))
+  })
+  it('refuses shots with times in milliseconds, outside the plan, or in the future', () => {
+    const shot = (time: number) => [{ time: time as typeof bag.start, volume: litres(0.3) }]
+    expectDomainError(() => replan({ now: at(12), given: shot(at(9) * 1000) }))
+    expectInputError(() => replan({ now: at(12), given: shot(at(-1)) }), 'soFar.given')
+    expectInputError(() => replan({ now: at(12), given: shot(at(13)) }), 'soFar.given')
+    expectInputError(() => replan({ now: instant(at(12) / 1000) }), 'soFar.now')
+  })
+  it('counts everything that was given, a shot beside the plan among it', () => {
+    const given = [...plan.shots.filter(({ time }) => time < at(12)), { time: at(11, 37), volume: litres(0.45) }]
+    const again = replan({ now: at(12), given })
+    expect(sum(again.shots)).toBeCloseTo(again.applied, 9)
+    expect(sum(again.shots.filter(({ reason }) => reason === 'given'))).toBeCloseTo(
+      given.reduce((total, { volume }) => total + volume, 0),
+      9,
+    )
+    expect(again.applied).toBeLessThanOrEqual(bag.maxPerDay + 1e-9)
+  })
+  it('doubts a measured 5 % at noon: no six large shots, and no advice of longer ones', () => {
+    const given = plan.shots.filter(({ time }) => time < at(12))
+    const again = replan({ now: at(12), given, waterContent: waterContent(0.05) })
+    expect(again.findings).toMatchObject([{ code: 'measured-content-doubted', reached: 0.05 }])
+    expect(again.applied).toBeCloseTo(plan.applied, 6)
+    expect(again.shots).toHaveLength(plan.shots.length)
+  })
+  it('plans nothing more on a measured 90 %', () => {
+    const given = plan.shots.filter(({ time }) => time < at(12))
+    const again = replan({ now: at(12), given, waterContent: waterContent(0.9) })
+    expect(laterThan(again, at(12))).toEqual([])
+    expect(again.findings).toMatchObject([{ code: 'impossible-content', level: 'danger', about: 'soFar.waterContent' }])
+  })
+  it('refuses millilitres for litres, and tells a shot larger than the valve gives', () => {
+    expectInputError(() => replan({ now: at(12), given: [{ time: at(9), volume: litres(300) }] }), 'soFar.given')
+    const much = replan({ now: at(12), given: [{ time: at(9), volume: litres(3) }] })
+    expect(much.findings).toContainEqual(expect.objectContaining({ code: 'given-more-than-allowed', time: at(9) }))
+  })
+  it('refuses the plan of another day', () => {
+    const other = { ...plan, time: plan.time.map((time) => time - 86400) }
+    expectInputError(() => replanDay(bag, other, { now: at(12), given: [] }), 'plan')
+  })
+})
+
+describe('what no plan takes', () => {
+  const wrong: unknown[] = ['0.6', null, Number.NaN, Number.POSITIVE_INFINITY, true, {}, [0.6]]
+  const names = Object.keys(bag).filter((name) => !['container', 'demand', 'trigger'].includes(name))
+  it.each(names)('%s as text, null, NaN, infinity, a boolean or an object', (name) => {
+    for (const value of wrong) expect(() => planDay({ ...bag, [name]: value })).toThrow(/outside|is not/)
+  })
+  it.each(['substrateVolume', 'containerCapacity', 'minContent', 'bypass', 'drainLag'])(
+    'container.%s likewise',
+    (name) => {
+      for (const value of wrong)
+        expect(() => planDay({ ...bag, container: { ...bag.container, [name]: value } })).toThrow(/outside|is not/)
+    },
+  )
+  it('no demand, an empty one, one of text, and lists that are none', () => {
+    for (const demand of [null, undefined, [], '0.02', ['0.02'], [null], {}])
+      expect(() => planDay({ ...bag, demand: demand as never })).toThrow(/demand/)
+    for (const times of [null, undefined, 'noon', at(12)])
+      expectInputError(() => day({ trigger: { by: 'clock', times: times as never } }), 'trigger.times')
+    for (const given of [null, undefined, {}, 'none'])
+      expectInputError(() => replanDay(bag, day(), { now: at(12), given: given as never }), 'soFar.given')
+  })
+})
