@@ -58,30 +58,11 @@ function record(days: number): pw.ZoneRecord {
   return { time, probes: { A, B }, watering }
 }
 
-/** The main job, and beside it the forecasters of both probes and of the daily use. */
+/** Review of each day, with what it teaches of drying and use, and the proposal for the day after the last. */
 function wholeYear(year: pw.ZoneRecord): number {
   const { days } = pw.reviewZone({ zone, record: year })
-  const last = days[days.length - 1] as pw.ZoneDay
-  const proposal = pw.proposeDay({ zone, day: last })
-  return days.length + (proposal.known ? proposal.value.shots.length : 0) + forecasts(year, days)
-}
-
-function forecasts({ time, probes }: pw.ZoneRecord, days: readonly pw.ZoneDay[]): number {
-  const level = pw.forecastLevel({
-    minRise: zone.limits.minRise,
-    maxRiseTime: pw.minutes(30),
-    maxStep: pw.minutes(5),
-  })
-  let known = 0
-  for (const content of Object.values(probes)) {
-    let state = level.start
-    for (let i = 0; i < time.length; i++)
-      state = level.step(state, { time: time[i] as number, content: content[i] as number })[0]
-    known += state.dryDowns
-  }
-  const daily = pw.forecastDailyUse()
-  const { state } = pw.runReducer({ reducer: daily, inputs: days.map(() => ({ use: pw.litres(3) })) })
-  return known + state.days
+  const proposal = pw.proposeDay({ zone, day: days[days.length - 1] as pw.ZoneDay })
+  return days.length + (proposal.known ? proposal.value.shots.length : 0)
 }
 
 export function run(quick: boolean): void {

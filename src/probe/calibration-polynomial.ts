@@ -13,7 +13,7 @@ export function fitPolynomial(
   weights: readonly number[],
   degree: number,
 ): PolynomialFit {
-  const [low, high] = [Math.min(...x), Math.max(...x)]
+  const [low, high] = [x.reduce((a, b) => Math.min(a, b), Infinity), x.reduce((a, b) => Math.max(a, b), -Infinity)]
   const centre = (low + high) / 2
   const halfWidth = (high - low) / 2
   const rows = x.map((value) => powers((value - centre) / halfWidth, degree))

@@ -48,6 +48,7 @@ export interface PlacementConflict {
   /** Stable short name for programs. */
   readonly code:
     | 'outside-medium'
+    | 'rods-too-long'
     | 'near-wall'
     | 'near-bottom'
     | 'near-surface'
@@ -153,7 +154,15 @@ function againstWalls(
   // The distance to a wall of a convex container is smallest at an end of a straight body.
   const side = Math.min(...ends.map(toSide)) - radius
   const bottom = Math.min(...ends.map(([, , depth]) => height - depth)) - radius
-  const deepest = Math.max(...ends.map(([, , depth]) => depth))
+  const [[, , begin], [, , finish]] = ends
+  const deepest = Math.max(begin, finish)
+  // Raised by what is missing below, rods that begin nearer to the surface than that would stand in air.
+  const missing = needed - bottom
+  if (missing > Math.min(begin, finish) + 1e-9 && missing > 0 && deepest - Math.min(begin, finish) > 0) {
+    const move = `rods of ${name} are ${more(missing - Math.min(begin, finish))} too long to stand upright here, and raised they would be in air: insert them level from the side, or take shorter ones`
+    add('rods-too-long', name, 'bottom', bottom, move)
+    return
+  }
   if (side < 0 || bottom < 0) {
     const move = `put ${name} wholly into the medium, no part of its rods outside`
     add('outside-medium', name, side <= bottom ? 'wall' : 'bottom', Math.min(side, bottom), move)

@@ -240,7 +240,10 @@ interface Cause {
 function causeOf(list: Float64Array, kept: readonly number[], reference: number | undefined): Cause {
   const values = kept.map((i) => list[i]!)
   const mean = values.reduce((total, value) => total + value, 0) / values.length
-  const [lowest, highest] = [Math.min(...values), Math.max(...values)]
+  const [lowest, highest] = [
+    values.reduce((a, b) => Math.min(a, b), Infinity),
+    values.reduce((a, b) => Math.max(a, b), -Infinity),
+  ]
   return { values, reference: reference ?? mean, lowest, highest }
 }
 

@@ -23,7 +23,8 @@ export function worstDisorder(readings: readonly number[], contents: readonly nu
     const back = contents[wettest]! - contents[i]!
     if (back > worst) [worst, before, after] = [back, wettest, i]
   }
-  const range = Math.max(...contents) - Math.min(...contents)
+  const range =
+    contents.reduce((a, b) => Math.max(a, b), -Infinity) - contents.reduce((a, b) => Math.min(a, b), Infinity)
   const pair = `${contents[before]} m³/m³ at a reading of ${readings[before]}, but ${contents[after]} m³/m³ at ${readings[after]}`
   if (range === 0 || worst > range / 2)
     throw new InputError(

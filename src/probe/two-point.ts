@@ -2,6 +2,7 @@ import { InputError } from '../quantity/errors.js'
 import type { Porosity } from '../quantity/generated/share.js'
 import type { CalibrationSample, ProbeCalibration } from './calibration.js'
 import { checkPorosity, checkSample, exponentOf, powerOf } from './calibration-samples.js'
+import { checkSpread, fallingReadings } from './reading-spread.js'
 
 /** A dry and a saturated sample of one medium. */
 export interface TwoPointInput {
@@ -73,6 +74,7 @@ export function calibrateTwoPoint(input: TwoPointInput): ProbeCalibration {
       `${t1} m³/m³ is not below the ${t2} m³/m³ of the saturated sample`,
       'the samples may be swapped: weigh them again',
     )
+  checkSpread(r1, r2, t2 - t1)
   const [x1, x2] = [powerOf(r1, exponent), powerOf(r2, exponent)]
   const slope = (t2 - t1) / (x2 - x1)
   return {
@@ -85,6 +87,6 @@ export function calibrateTwoPoint(input: TwoPointInput): ProbeCalibration {
     span: { lowest: Math.min(r1, r2), highest: Math.max(r1, r2), driest: t1, wettest: t2 },
     ...(porosity === undefined ? {} : { porosity }),
     samples: [dry, saturated],
-    warnings: [],
+    warnings: fallingReadings(r1, r2),
   }
 }

@@ -7,7 +7,7 @@ import { codeOf, type TextKind, type TextUnit, usualHint, wordsOf } from './text
 import { formOf } from './unit-form.js'
 
 /** Names of all kinds that text can stand for. */
-export function kindNames(): string[] {
+function kindNames(): string[] {
   return textRows().flatMap(([names = '']) => names.split(' '))
 }
 

@@ -100,7 +100,10 @@ export function isLater(now: number, last: number, strictly: boolean): boolean {
 }
 
 function picked(column: ArrayLike<Missable> | undefined, keep: readonly number[]): Float64Array {
-  return Float64Array.from(keep, (i) => column?.[i] ?? Number.NaN)
+  const values = new Float64Array(keep.length)
+  if (column === undefined) return values.fill(Number.NaN)
+  for (let k = 0; k < keep.length; k++) values[k] = column[keep[k] as number] ?? Number.NaN
+  return values
 }
 
 /** The part of the columns that the review of a day sees. Views, not copies. */

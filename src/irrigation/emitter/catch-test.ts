@@ -111,8 +111,8 @@ export function catchTest({ catches, duration }: CatchTestInput): CatchTest {
   const weak = flows.flatMap((flow, i) => (flow < 0.75 * mean ? [i] : []))
   return {
     meanFlow: mean as Flow,
-    minFlow: Math.min(...flows) as Flow,
-    maxFlow: Math.max(...flows) as Flow,
+    minFlow: flows.reduce((a, b) => Math.min(a, b), Infinity) as Flow,
+    maxFlow: flows.reduce((a, b) => Math.max(a, b), -Infinity) as Flow,
     lowQuarter,
     christiansen: christiansenUniformity(catches),
     statistical,

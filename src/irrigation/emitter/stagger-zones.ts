@@ -95,9 +95,9 @@ function wantedOrder(shots: readonly ZoneShot[], max: number): ZoneShot[] {
   for (const { zone, time, runTime, flow } of listOf(shots, 'shots')) {
     if (typeof zone !== 'string' || zone === '')
       throw new InputError('shots.zone', 'is no name', 'name the zone of each shot; equal names are one valve')
-    numberIn(time, MOMENT)
-    numberIn(runTime, VALVE_TIME)
-    if (numberIn(flow, ZONE_FLOW) > max)
+    numberIn(time, MOMENT, 'time')
+    numberIn(runTime, VALVE_TIME, 'runTime')
+    if (numberIn(flow, ZONE_FLOW, 'flow') > max)
       throw new InputError(
         zone,
         `asks for ${flow} L/h where the pump gives ${max} L/h`,

@@ -129,8 +129,12 @@ export function statisticalUniformity(catches: ArrayLike<number>): Share {
  */
 export function flowVariation(flows: ArrayLike<number>): Share {
   meanOf(flows, 2)
-  const most = Math.max(...Array.from(flows))
-  return ((most - Math.min(...Array.from(flows))) / most) as Share
+  let [least, most] = [Infinity, -Infinity]
+  for (let i = 0; i < flows.length; i++) {
+    least = Math.min(least, flows[i] as number)
+    most = Math.max(most, flows[i] as number)
+  }
+  return ((most - least) / most) as Share
 }
 
 /** The mean of catches that were all checked, which is above zero. */

@@ -47,9 +47,9 @@ const SCATTER = 0.03
 /** The shots that were given, in order; refused where one cannot have been. */
 export function givenOf(request: DayPlanRequest, given: readonly GivenShot[], now: number): GivenShot[] {
   listOf(given, 'soFar.given').forEach(({ time, volume, runTime }, i) => {
-    numberIn(time, MOMENT)
-    numberIn(volume, GIVEN)
-    if (runTime !== undefined) numberIn(runTime, VALVE_TIME)
+    numberIn(time, MOMENT, 'time')
+    numberIn(volume, GIVEN, 'volume')
+    if (runTime !== undefined) numberIn(runTime, VALVE_TIME, 'runTime')
     const refuse = (problem: string, hint: string) => {
       throw new InputError(`soFar.given[${i}]`, problem, hint)
     }

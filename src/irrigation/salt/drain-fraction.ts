@@ -45,11 +45,11 @@ export function drainFraction({ applied, drained }: DrainFractionInput): DrainFr
 
 /** Salts in and out of a root zone that neither gains nor loses any. */
 export interface SteadyDrainFractionInput {
-  /** EC of the feed. Unit: dS/m. Range: [0, ∞). */
+  /** EC of the feed. Unit: dS/m. Range: [0, 200]. */
   readonly feedEC: SolutionEC
-  /** EC of the drain. Unit: dS/m. Range: [0, ∞). */
+  /** EC of the drain. Unit: dS/m. Range: [0, 200]. */
   readonly drainEC: DrainEC
-  /** Salts taken over water taken by the plants, as an EC; none by default. Unit: dS/m. Range: [0, ∞). */
+  /** Salts taken over water taken by the plants, as an EC; none by default. Unit: dS/m. Range: [0, 200]. */
   readonly uptakeEC?: SolutionEC
 }
 
@@ -90,11 +90,11 @@ export function steadyDrainFraction(input: SteadyDrainFractionInput): DrainFract
 
 /** A feed and how much of it drains. */
 export interface SteadyDrainECInput {
-  /** EC of the feed. Unit: dS/m. Range: [0, ∞). */
+  /** EC of the feed. Unit: dS/m. Range: [0, 200]. */
   readonly feedEC: SolutionEC
   /** Drain over water applied. Unit: 1. Range: (0, 1]. */
   readonly drainFraction: DrainFraction
-  /** Salts taken over water taken by the plants, as an EC; none by default. Unit: dS/m. Range: [0, ∞). */
+  /** Salts taken over water taken by the plants, as an EC; none by default. Unit: dS/m. Range: [0, 200]. */
   readonly uptakeEC?: SolutionEC
 }
 
@@ -130,11 +130,11 @@ export function steadyDrainEC(input: SteadyDrainECInput): DrainEC {
 
 /** A drain that is wanted. */
 export interface FeedECInput {
-  /** EC of the drain that is wanted. Unit: dS/m. Range: [0, ∞). */
+  /** EC of the drain that is wanted. Unit: dS/m. Range: [0, 200]. */
   readonly drainEC: DrainEC
   /** Drain over water applied. Unit: 1. Range: [0, 1). */
   readonly drainFraction: DrainFraction
-  /** Salts taken over water taken by the plants, as an EC; none by default. Unit: dS/m. Range: [0, ∞). */
+  /** Salts taken over water taken by the plants, as an EC; none by default. Unit: dS/m. Range: [0, 200]. */
   readonly uptakeEC?: SolutionEC
 }
 

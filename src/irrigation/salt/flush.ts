@@ -7,9 +7,9 @@ import { FEED_EC, STORE_EC, STORE_WATER } from './salt-domains.js'
 
 /** A root zone and the water with which it is flushed. */
 export interface FlushedECInput {
-  /** EC before. Unit: dS/m. Range: [0, ∞). */
+  /** EC before. Unit: dS/m. Range: [0, 200]. */
   readonly start: PoreWaterEC
-  /** EC of the water that is given. Unit: dS/m. Range: [0, ∞). */
+  /** EC of the water that is given. Unit: dS/m. Range: [0, 200]. */
   readonly feedEC: SolutionEC
   /** Water in the root zone, which is full. Unit: L. Range: (0, ∞). */
   readonly rootZoneWater: Volume
@@ -50,11 +50,11 @@ export function flushedEC(input: FlushedECInput): PoreWaterEC {
 
 /** A root zone and the EC to which it is to be flushed. */
 export interface FlushVolumeInput {
-  /** EC before. Unit: dS/m. Range: [0, ∞). */
+  /** EC before. Unit: dS/m. Range: [0, 200]. */
   readonly start: PoreWaterEC
-  /** EC of the water that is given. Unit: dS/m. Range: [0, ∞). */
+  /** EC of the water that is given. Unit: dS/m. Range: [0, 200]. */
   readonly feedEC: SolutionEC
-  /** EC that is wanted. Unit: dS/m. Range: [0, ∞). */
+  /** EC that is wanted. Unit: dS/m. Range: [0, 200]. */
   readonly target: PoreWaterEC
   /** Water in the root zone, which is full. Unit: L. Range: (0, ∞). */
   readonly rootZoneWater: Volume

@@ -11,7 +11,7 @@ import { EXTRACT_EC, WATER_EC } from './salt-domains.js'
 
 /** Water and the salinity at which the crop yields nothing. */
 export interface FrequentLeachingInput {
-  /** EC of the irrigation water. Unit: dS/m. Range: [0, ∞). */
+  /** EC of the irrigation water. Unit: dS/m. Range: [0, 200]. */
   readonly waterEC: SolutionEC
   /** EC of the saturated soil extract at which the yield is zero, see `zeroYieldEC`. Unit: dS/m. Range: (0, ∞). */
   readonly zeroYieldEC: SaturatedExtractEC

@@ -25,11 +25,11 @@ const CONSTANT: Domain = {
 
 /** A well-mixed root zone that is watered and drains the same every day. */
 export interface ReservoirInput {
-  /** EC at the start. Unit: dS/m. Range: [0, ∞). */
+  /** EC at the start. Unit: dS/m. Range: [0, 200]. */
   readonly start: PoreWaterEC
-  /** EC of the feed. Unit: dS/m. Range: [0, ∞). */
+  /** EC of the feed. Unit: dS/m. Range: [0, 200]. */
   readonly feedEC: SolutionEC
-  /** Salts taken over water taken by the plants, as an EC; none by default. Unit: dS/m. Range: [0, ∞). */
+  /** Salts taken over water taken by the plants, as an EC; none by default. Unit: dS/m. Range: [0, 200]. */
   readonly uptakeEC?: SolutionEC
   /** Water in the root zone, which stays the same. Unit: L. Range: (0, ∞). */
   readonly rootZoneWater: Volume
@@ -103,11 +103,11 @@ export function reservoirCourse(input: ReservoirInput): ReservoirCourse {
 
 /** An EC on its way from one value to another. */
 export interface TimeToECInput {
-  /** EC at the start. Unit: dS/m. Range: [0, ∞). */
+  /** EC at the start. Unit: dS/m. Range: [0, 200]. */
   readonly start: PoreWaterEC
-  /** EC that is to be reached. Unit: dS/m. Range: [0, ∞). */
+  /** EC that is to be reached. Unit: dS/m. Range: [0, 200]. */
   readonly target: PoreWaterEC
-  /** EC towards which it tends. Unit: dS/m. Range: [0, ∞). */
+  /** EC towards which it tends. Unit: dS/m. Range: [0, 200]. */
   readonly steady: PoreWaterEC
   /** Time in which all but 37 % of the way is gone. Unit: s. Range: (0, ∞). */
   readonly timeConstant: Duration

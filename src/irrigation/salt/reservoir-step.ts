@@ -9,7 +9,7 @@ import { APPLIED, FEED_EC, STORE_EC, STORE_WATER, UPTAKE_EC } from './salt-domai
 export interface ReservoirState {
   /** Water in it. Unit: L. Range: (0, ∞). */
   readonly water: Volume
-  /** EC of that water. Unit: dS/m. Range: [0, ∞). */
+  /** EC of that water. Unit: dS/m. Range: [0, 200]. */
   readonly ec: PoreWaterEC
 }
 
@@ -17,11 +17,11 @@ export interface ReservoirState {
 export interface ReservoirEvent {
   /** Water applied. Unit: L. Range: [0, ∞). */
   readonly applied: Volume
-  /** EC of the feed. Unit: dS/m. Range: [0, ∞). */
+  /** EC of the feed. Unit: dS/m. Range: [0, 200]. */
   readonly feedEC: SolutionEC
   /** Water that the plants took. Unit: L. Range: [0, ∞). */
   readonly use: Volume
-  /** Salts taken over water taken by the plants, as an EC; none by default. Unit: dS/m. Range: [0, ∞). */
+  /** Salts taken over water taken by the plants, as an EC; none by default. Unit: dS/m. Range: [0, 200]. */
   readonly uptakeEC?: SolutionEC
   /** Most water that the root zone holds against gravity; what is over drains. Unit: L. Range: (0, ∞). */
   readonly maxWater: Volume

@@ -13,13 +13,13 @@ export interface SaltBalanceInput {
   readonly applied: Volume
   /** Drain of the same time and the same plants. Unit: L. Range: [0, ∞). */
   readonly drained: Volume
-  /** EC of the feed. Unit: dS/m. Range: [0, ∞). */
+  /** EC of the feed. Unit: dS/m. Range: [0, 200]. */
   readonly feedEC: SolutionEC
-  /** EC of the drain, the mean by volume. Unit: dS/m. Range: [0, ∞). */
+  /** EC of the drain, the mean by volume. Unit: dS/m. Range: [0, 200]. */
   readonly drainEC: DrainEC
   /** Water in the root zone. Unit: L. Range: (0, ∞). */
   readonly rootZoneWater: Volume
-  /** Salts taken over water taken by the plants, as an EC; none by default. Unit: dS/m. Range: [0, ∞). */
+  /** Salts taken over water taken by the plants, as an EC; none by default. Unit: dS/m. Range: [0, 200]. */
   readonly uptakeEC?: SolutionEC
 }
 
@@ -121,7 +121,7 @@ function notSteady(rise: number, share: number, implied: number | undefined, hea
 export interface MeanDrainECInput {
   /** Volume of each portion. Unit: L. Range: each in [0, ∞). */
   readonly volumes: ArrayLike<number>
-  /** EC of each portion. Unit: dS/m. Range: each in [0, ∞). */
+  /** EC of each portion. Unit: dS/m. Range: each in [0, 200]. */
   readonly conductivities: ArrayLike<number>
 }
 

@@ -6,33 +6,33 @@ export const FEED_EC: Domain = {
   quantity: 'EC of the feed',
   unit: 'dS/m',
   min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the EC at 25 °C of what the emitters give, zero or more',
+  max: 200,
+  ends: '[]',
+  hint: 'give the EC at 25 °C of what the emitters give, zero or more; 2396 µS/cm are 2.396 dS/m',
 }
 export const DRAIN_EC: Domain = {
   quantity: 'EC of the drain',
   unit: 'dS/m',
   min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the EC at 25 °C of the collected drain, zero or more',
+  max: 200,
+  ends: '[]',
+  hint: 'give the EC at 25 °C of the collected drain, zero or more; 2396 µS/cm are 2.396 dS/m',
 }
 export const UPTAKE_EC: Domain = {
   quantity: 'EC of the uptake',
   unit: 'dS/m',
   min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the salts that plants take over the water that they take, as an EC; zero when they take none',
+  max: 200,
+  ends: '[]',
+  hint: 'give the salts that plants take over the water that they take, as an EC; zero when they take none; 2396 µS/cm are 2.396 dS/m',
 }
 export const STORE_EC: Domain = {
   quantity: 'EC of the root zone',
   unit: 'dS/m',
   min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the EC at 25 °C of the water in the root zone, zero or more',
+  max: 200,
+  ends: '[]',
+  hint: 'give the EC at 25 °C of the water in the root zone, zero or more; 2396 µS/cm are 2.396 dS/m',
 }
 export const STORE_WATER: Domain = {
   quantity: 'water in the root zone',
@@ -86,9 +86,9 @@ export const WATER_EC: Domain = {
   quantity: 'EC of the irrigation water',
   unit: 'dS/m',
   min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the EC at 25 °C, zero or more',
+  max: 200,
+  ends: '[]',
+  hint: 'give the EC at 25 °C, zero or more; 2396 µS/cm are 2.396 dS/m',
 }
 export const EXTRACT_EC: Domain = {
   quantity: 'EC of the saturated extract',

@@ -3,15 +3,19 @@ import type { SuctionHead } from '../../quantity/generated/suction.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { checkExponent, checkLimits, checkScale, finiteSuction, heldContents, reachable } from './curve-limits.js'
-import type { FredlundXingParameters } from './fredlund-xing-1994.js'
 import type { RetentionModel } from './retention-model.js'
 import { softplus } from './van-genuchten-form.js'
 
+/** The numbers of the curve that both of its forms have; `FredlundXingParameters` explains them. */
+interface ScaleAndExponents {
+  readonly saturated: WaterContent
+  readonly scaleSuction: SuctionHead
+  readonly n: number
+  readonly m: number
+}
+
 /** The curve of Fredlund and Xing (1994) without the factor that dries it out: all its parts in closed form. */
-export function fredlundXingUncorrected(
-  parameters: Omit<FredlundXingParameters, 'residualSuction'>,
-  kind: string,
-): RetentionModel {
+export function fredlundXingUncorrected(parameters: ScaleAndExponents, kind: string): RetentionModel {
   const { saturated, scaleSuction } = parameters
   checkLimits(0, saturated)
   const logScale = Math.log(checkScale('scale suction', scaleSuction))

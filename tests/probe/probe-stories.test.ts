@@ -1,0 +1,67 @@
+import {
+  calibrateTwoPoint,
+  centimetres,
+  checkPlacement,
+  type Length,
+  type PlacementContainer,
+  rawReading,
+  waterContent,
+} from 'porewater'
+import { describe, expect, it } from 'vitest'
+import { expectInputError } from '../support/refusals.js'
+
+const sample = (reading: number, content: number) => ({
+  reading: rawReading(reading),
+  waterContent: waterContent(content),
+})
+
+describe('readings of two samples', () => {
+  it('are refused one count apart, in whichever order', () => {
+    for (const [dry, wet] of [
+      [500, 501],
+      [501, 500],
+      [0.8, 0.801],
+    ] as const)
+      expectInputError(
+        () => calibrateTwoPoint({ dry: sample(dry, 0.02), saturated: sample(wet, 0.78) }),
+        'saturated.reading',
+      )
+  })
+  it('that fall with water are told, for the samples may be swapped', () => {
+    const swapped = calibrateTwoPoint({ dry: sample(1100, 0.02), saturated: sample(300, 0.78) })
+    expect(swapped.warnings).toMatchObject([{ code: 'reading-falls-with-water', level: 'caution' }])
+    expect(calibrateTwoPoint({ dry: sample(300, 0.02), saturated: sample(1100, 0.78) }).warnings).toEqual([])
+  })
+})
+
+describe('rods longer than the cube', () => {
+  const cube: PlacementContainer = {
+    shape: 'box',
+    length: centimetres(10),
+    width: centimetres(10),
+    height: centimetres(6.5),
+  }
+  const upright = (from: number, to: number) =>
+    checkPlacement({
+      container: cube,
+      probes: [
+        {
+          name: 'A',
+          from: { x: 5 as Length, y: 5 as Length, depth: from as Length },
+          to: { x: 5 as Length, y: 5 as Length, depth: to as Length },
+        },
+      ],
+    }).conflicts
+  it('are not to be raised into the air', () => {
+    for (const to of [5.8, 7.5]) {
+      const [found] = upright(0, to)
+      expect(found).toMatchObject({ code: 'rods-too-long', to: 'bottom' })
+      expect(found?.move).toMatch(/in air: insert them level/)
+      expect(found?.move).not.toMatch(/^raise/)
+    }
+  })
+  it('that can be raised still are', () => {
+    expect(upright(2, 5)).toMatchObject([{ code: 'near-bottom', move: 'raise A by 0.5 cm' }])
+    expect(upright(0, 4)).toEqual([])
+  })
+})
