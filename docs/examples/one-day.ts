@@ -38,6 +38,8 @@ interface Setup {
   readonly watering?: TableSetup
 }
 
+const USAGE =
+  'Usage: npm start -- [readings.csv] [--setup setup.json] [--columns "time=NAME,probe=NAME"] [--day 2026-05-19] [--picture day.svg]'
 const WATER = { kind: 'WaterContent' } as const
 
 /** Draws the day that the arguments of the command ask for, and gives its report. */
@@ -59,17 +61,10 @@ export function oneDay(args: readonly string[]): string {
 function readArguments(args: readonly string[]) {
   const one = { type: 'string' } as const
   try {
-    return parseArgs({
-      args: [...args],
-      allowPositionals: true,
-      options: { setup: one, columns: one, day: one, picture: one },
-    })
+    const options = { setup: one, columns: one, day: one, picture: one }
+    return parseArgs({ args: [...args], allowPositionals: true, options })
   } catch (error) {
-    throw new InputError(
-      'npm start',
-      (error as Error).message,
-      'Usage: npm start -- [readings.csv] [--setup setup.json] [--columns "time=NAME,probe=NAME"] [--day 2026-05-19] [--picture day.svg]',
-    )
+    throw new InputError('npm start', (error as Error).message, USAGE)
   }
 }
 
@@ -203,10 +198,18 @@ function draw({ title }: Setup, zone: Zone, record: ZoneRecord, day: ZoneDay): s
   const seen = day.probes.find(({ used }) => used)?.shots ?? []
   const ahead = zone.place.clock.filter(({ from }, k) => k === 0 || day.from >= from).at(-1)?.ahead ?? 0
   const root = pick(rootTemperature)
+  // Drawn are the limits of the zone, and each probe on its scale.
+  const shift = (name: string) => {
+    const own = day.probes.find((probe) => probe.name === name)?.limits
+    return own?.known && day.level.known ? day.level.value.limits.fullPoint - own.value.fullPoint : 0
+  }
   return chartDay({
     title: `${title}, ${day.date}${logged ? '' : ' (shots as a probe saw them)'}`,
     time: time.slice(begin),
-    waterContent: Object.entries(probes).map(([name, content]) => ({ name, value: pick(content) })),
+    waterContent: Object.entries(probes).map(([name, content]) => {
+      const by = shift(name)
+      return { name: `${name} (${(100 * by).toFixed(1)} points added)`, value: pick(content).map((x) => x + by) }
+    }),
     shots: logged
       ? day.openings.map((one) => ({ time: one, millilitres: 1000 * (given.get(one) ?? 0) }))
       : seen.map(({ start, rise }) => ({ time: start, millilitres: 1000 * rise * zone.container.substrateVolume })),

@@ -37,8 +37,10 @@ import {
   chartPlan,
   chartRehearsal,
   chartRetention,
+  chartWaterByHeight,
   drawPanels,
 } from 'porewater/chart'
+import { dayInMedium } from './day-in-medium.js'
 
 /** 19 May 2026, midnight where clocks are two hours ahead. */
 const MIDNIGHT = Date.UTC(2026, 4, 18, 22) / 1000
@@ -246,6 +248,9 @@ export const PLOTS: Readonly<Record<string, () => string>> = {
   'probe-to-water-content-errors.svg': errorsOnRealSoils,
   'plan-a-day-outcome.svg': plan,
   'drain-and-salts-weeks.svg': drain,
+  'water-on-the-move-stone-wool.svg': () => chartWaterByHeight(dayInMedium('stone wool')),
+  'water-on-the-move-coir.svg': () => chartWaterByHeight(dayInMedium('coir')),
+  'water-on-the-move-peat.svg': () => chartWaterByHeight(dayInMedium('peat')),
   'rehearse-your-logic-flood.svg': flood,
 }
 

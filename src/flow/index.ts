@@ -41,11 +41,22 @@ export {
   type WettingFrontUnderRateAtTime,
 } from './mein-larson-1973.js'
 export { type AbsorbingSurface, infiltrationPhilip1957 } from './philip-1957.js'
+export {
+  type BestProbeHeight,
+  bestProbeHeight,
+  type ProbeHeights,
+  type ProbeHeightView,
+  type ProbeInContainer,
+  probeReading,
+} from './probe-view/probe-in-container.js'
 export type { ConductingLayer, RichardsContainer, RichardsLayers, RichardsSurroundings } from './richards-column.js'
 export type { ContainerLayer, RichardsFlow, RichardsOutcome, RichardsStep, SaltOutcome } from './richards-flow.js'
 export type { RootsInContainer } from './richards-roots.js'
 export type { RichardsState } from './richards-state.js'
+export { soluteFrontOgataBanks1961 } from './salt/ogata-banks-1961.js'
 export type { SaltInContainer } from './salt/salt-setting.js'
+export type { SoluteFront } from './salt/solute-front.js'
+export { soluteFrontVanGenuchtenAlves1982 } from './salt/van-genuchten-alves-1982.js'
 export { type ConductingMedium, soilWaterDiffusivity } from './soil-water-diffusivity.js'
 export {
   sorptivityConstantDiffusivity,
@@ -60,5 +71,14 @@ export {
   type WaterAtHeight,
 } from './srivastava-yeh-1991.js'
 export { type SteadyFluxOverWaterTable, steadySuctionGardner1958 } from './steady-suction-gardner-1958.js'
+export {
+  fitWaterStore,
+  fitWaterStoreToFlow,
+  type StoreAndFlow,
+  type StoreFit,
+  type StoreRecord,
+  type StoreToFit,
+  type ToldBy,
+} from './store/fit-water-store.js'
 export { type RootsAtSuction, type RootUptake, uptakeFeddes1978 } from './uptake-feddes-1978.js'
 export { type StoreState, type WaterStore, waterStore } from './water-store.js'

@@ -8,11 +8,11 @@ import type { ColumnState } from './column/solver.js'
 
 /** State of the simulation: plain numbers, so that it can be kept as JSON and taken up again at any step, bit for bit. */
 export interface RichardsState {
-  /** Pressure head at each node, from the bottom up: below zero where the medium sucks, above under standing water. Unit: cm. */
+  /** Pressure head at each node, from the bottom up: below zero where the medium sucks, above under standing water. Unit: cm. Range: any. */
   readonly pressureHeads: readonly PressureHead[]
-  /** Water in the cell around each node, with what stands on the surface in the last. Unit: L. */
+  /** Water in the cell around each node, with what stands on the surface in the last. Unit: L. Range: any. */
   readonly water: readonly Volume[]
-  /** Salt in the cell around each node, as EC times volume, where salt is followed. Unit: dS/m·L. */
+  /** Salt in the cell around each node, as EC times volume, where salt is followed. Unit: dS/m·L. Range: any. */
   readonly salt?: readonly number[]
 }
 

@@ -3,11 +3,10 @@ import { applyCalibrationToSeries } from '../probe/apply-to-series.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import type { WaterContentChange } from '../quantity/generated/water-content.js'
 import { checkReadings } from '../record/check-readings.js'
-import { estimateNoise } from '../record/estimate-noise.js'
 import { findShots } from '../record/find-shots.js'
 import { combineFlags, countFlags, type FlagCounts, QUALITY } from '../record/flags.js'
-import { flatLineLimits } from '../record/flat-line-limits.js'
 import type { FoundShot } from '../record/watch-shots.js'
+import { flatLineOfProbe } from './flat-line-of-probe.js'
 import type { DescribedProbe, Zone } from './zone.js'
 import { firstAt, type ZoneWindow } from './zone-window.js'
 
@@ -78,7 +77,7 @@ export function checkProbe(zone: Zone, window: ZoneWindow, position: number): Ch
 
 function flagsOf(zone: Zone, time: Float64Array, value: Float64Array): Uint8Array {
   const { limits, readingStep } = zone
-  const flat = flatLineLimits({ noise: estimateNoise({ value }) })
+  const flat = flatLineOfProbe(value)
   const { tests } = checkReadings({
     time,
     value,
@@ -91,19 +90,35 @@ function flagsOf(zone: Zone, time: Float64Array, value: Float64Array): Uint8Arra
     },
     spike: { suspect: 6 * limits.minRise, fail: 12 * limits.minRise },
     rateOfChange: { most: (4 * limits.minRise) / readingStep, direction: 'fall' },
-    ...(flat.known && { flatLine: flat }),
+    flatLine: flat,
   })
   // The first reading after a gap is as good as any, so that the gap test has no say here.
   const { timeGap, flatLine, ...others } = tests
-  const frozen = flatLine && flat.known ? [fromTheFirstRepeat(flatLine, flat.failAfter)] : []
-  return combineFlags([...Object.values(others), ...frozen])
+  const frozen = fromTheFirstRepeat(flatLine as Uint8Array, flat.suspectAfter)
+  return combineFlags([...Object.values(others), dips(value, tests.rateOfChange as Uint8Array, limits.minRise), frozen])
+}
+
+/** A dip lasts no more readings than this; what stays down longer is a new level. */
+const MAX_DIP = 12
+
+/** After a fall that is too fast to be believed, the readings until the level is back are no better than the first. */
+function dips(value: Float64Array, rate: Uint8Array, minRise: number): Uint8Array {
+  const out = new Uint8Array(value.length).fill(QUALITY.pass)
+  for (let i = 1; i < value.length; i++) {
+    if (rate[i] !== QUALITY.suspect) continue
+    const back = (value[i - 1] as number) - 2 * minRise
+    let j = i
+    while (j < value.length && j <= i + MAX_DIP && !((value[j] as number) >= back)) j++
+    if ((value[j] as number) >= back) out.fill(QUALITY.suspect, i, j)
+  }
+  return out
 }
 
 /** The flat line test flags a frozen probe only when it has repeated itself long enough; the repeats before are no better. */
 function fromTheFirstRepeat(flags: Uint8Array, repeats: number): Uint8Array {
   const out = flags.slice()
   flags.forEach((flag, i) => {
-    if (flag !== QUALITY.fail) return
+    if (flag !== QUALITY.suspect && flag !== QUALITY.fail) return
     for (let j = Math.max(0, i - repeats); j < i; j++) if (out[j] === QUALITY.pass) out[j] = QUALITY.suspect
   })
   return out

@@ -1,8 +1,9 @@
+import { medianInPlace, selectInPlace } from '../numerics/select.js'
 import { zoneMean } from '../probe/zone-mean.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
-import { plateauAfterDrain } from '../record/plateau.js'
-import type { CheckedProbe } from './check-probe.js'
+import { findSettledLevels } from '../record/find-settled-levels.js'
+import { type CheckedProbe, maxStepOf } from './check-probe.js'
 import { type Known, known, unknown } from './known.js'
 import type { Zone } from './zone.js'
 import type { DrainedLevel, ZoneLevel } from './zone-day.js'
@@ -24,8 +25,21 @@ export function drainedLevel(
   memory: ZoneMemory,
 ): Known<DrainedLevel> {
   const settle = Math.min(86400, Math.max(1200, zone.readingStep)) as Duration
-  const found = plateauAfterDrain({ time, content: probe.content, shots: probe.shots, settle })
-  if (found.known) return known({ level: found.level, spread: found.spread, shots: found.shots, at: day.to })
+  const settled = findSettledLevels({
+    time,
+    content: probe.content,
+    shots: probe.shots,
+    settle,
+    maxStep: maxStepOf(zone),
+  })
+  const levels = settled.flatMap((one) => (one.known ? [one.level as number] : [])).sort((a, b) => a - b)
+  if (levels.length >= 3) {
+    // Shots that leave the container below full settle lower: the upper half of the levels is that of a full one.
+    const upper = Float64Array.from(levels.slice(levels.length >> 1))
+    const at = (share: number) => selectInPlace(upper, Math.round(share * (upper.length - 1)))
+    const spread = (at(0.75) - at(0.25)) / 2
+    return known({ level: medianInPlace(upper), spread, shots: upper.length, at: day.to })
+  }
   const before = Object.hasOwn(memory.levels, probe.name) ? memory.levels[probe.name] : undefined
   if (before !== undefined && day.to - before.at <= REMEMBERED) return known(before)
   return unknown('too-few-shots-drained-back')

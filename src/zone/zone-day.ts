@@ -20,9 +20,9 @@ export interface SeenShot {
   readonly rise: number
 }
 
-/** The level to which shots drain back at one probe. */
+/** The level to which shots that fill the container drain back at one probe. */
 export interface DrainedLevel {
-  /** Median of the levels. Unit: m³/m³. */
+  /** Median of the upper half of the levels after shots. Unit: m³/m³. */
   readonly level: number
   /** Half of the span of the middle half of them. Unit: m³/m³. */
   readonly spread: number

@@ -92,7 +92,7 @@ describe('references', () => {
       scenes: [scene],
       faults: names.map((name) => [name]),
       seeds: 1,
-      days: 4,
+      days: 3,
     })
     for (const row of rows) {
       expect(row.outsideByBothClocks, row.faults.join()).toBe(0)

@@ -21,7 +21,7 @@ function inside(faults: readonly FaultName[], turn: number, pollEvery = 60) {
     faults: [faults],
     seeds: 1,
     firstSeed: 1000 + turn,
-    days: 4,
+    days: 3,
     pollEvery: seconds(pollEvery),
   })
   expect(row?.worstDayShare).toBeLessThanOrEqual(1.05)

@@ -183,7 +183,7 @@ function checkedVolumes(settings: WateringSettings, hours: readonly Hours[]) {
     )
   if (usual > perDay)
     throw new InputError('usualPerDay', 'is larger than the most for a day', 'raise the limit knowingly')
-  const backUp = numberIn(settings.backUpPerDay ?? Math.min(perDay, 1.2 * usual), VOLUME, 'backUpPerDay')
+  const backUp = numberIn(settings.backUpPerDay ?? Math.min(perDay, 1.35 * usual), VOLUME, 'backUpPerDay')
   if (backUp > perDay) throw new InputError('backUpPerDay', 'is larger than the most for a day', 'make it smaller')
   if (shot > backUp)
     throw new InputError('backUpPerDay', 'has no room for a single shot', 'make it larger or the shot smaller')

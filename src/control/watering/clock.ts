@@ -13,7 +13,11 @@ const BELIEVED = 86400
  * The clock after a decision. Time is trusted while the clock runs on at the pace of the decisions. Where it stands still, leaps or
  * cannot be read, each decision counts for the mean time between decisions, so that limits still bind and time still passes.
  */
-export function tick(clock: WateringClock, now: unknown, hours: readonly Hours[]): WateringClock {
+export function tick(clock: WateringClock, now: unknown, sent: number | null, hours: readonly Hours[]): WateringClock {
+  return vouch(tickAlone(clock, now, hours), sent)
+}
+
+function tickAlone(clock: WateringClock, now: unknown, hours: readonly Hours[]): WateringClock {
   if (!isMoment(now)) return failed(clock, clock.raw)
   if (clock.raw === null) return { ...clock, raw: now, base: now - clock.elapsed }
   const step = now - clock.raw
@@ -22,9 +26,45 @@ export function tick(clock: WateringClock, now: unknown, hours: readonly Hours[]
   return step < 0 || step > longest ? failed(clock, now) : ran(clock, now, step, hours)
 }
 
+/**
+ * Where clock and count differ, times that come with readings may tell that the count is right: probes and gateways have clocks of their
+ * own. They never speak for a clock that leapt, because readings may be stamped by that very clock.
+ */
+function vouch(clock: WateringClock, sent: number | null): WateringClock {
+  if (sent === null || clock.base === null || !(clock.sent === null || sent > clock.sent)) return clock
+  // A time that is far ahead of everything must not stand in the way of all that come later.
+  if (sent > Math.max(clock.raw as number, clock.base + clock.elapsed) + 7200) return clock
+  const sentAt = clock.elapsed
+  const runs = clock.steady >= 3
+  const apart = runs ? Math.abs((clock.raw as number) - clock.base - clock.elapsed) > MENDED : clock.bad >= 2
+  if (!apart) return { ...clock, sent, sentAt, vouched: 0 }
+  const behind = sent - clock.base - clock.elapsed
+  if (Math.abs(behind) > MENDED) return { ...clock, sent, sentAt, vouched: Math.max(0, clock.vouched - 1) }
+  const vouched = Math.min(10, clock.vouched + 1)
+  // Counted time follows the senders, never by more than decisions can be apart.
+  const caught = runs || vouched < 3 ? 0 : Math.min(Math.max(0, behind), clock.pace)
+  return {
+    ...clock,
+    elapsed: clock.elapsed + caught,
+    sent,
+    sentAt: sentAt + caught,
+    vouched,
+    doubt: vouched >= 3 ? 0 : clock.doubt,
+  }
+}
+
+/** The moment by which ages of readings are told. */
+export function readingMoment(clock: WateringClock): number | null {
+  if (clock.base === null) return null
+  const isOwn = clock.steady >= 1 && clock.vouched < 3
+  return isOwn ? clock.raw : clock.base + clock.elapsed
+}
+
 function ran(clock: WateringClock, now: number, step: number, hours: readonly Hours[]): WateringClock {
-  const paces = Math.min(32, clock.paces + 1)
-  const pace = clock.pace + (step - clock.pace) / paces
+  // A clock that gives any number now and then must not change what is known of the pace.
+  const isPace = clock.paces < 8 || clock.steady >= 3
+  const paces = isPace ? Math.min(32, clock.paces + 1) : clock.paces
+  const pace = isPace ? clock.pace + (step - clock.pace) / paces : clock.pace
   const elapsed = clock.elapsed + step
   const steady = Math.min(100, clock.steady + 1)
   const bad = Math.max(0, clock.bad - 1)
@@ -43,13 +83,16 @@ function ran(clock: WateringClock, now: number, step: number, hours: readonly Ho
     bad,
     doubt: mended ? 0 : clock.doubt,
     agreed: mended ? elapsed : clock.agreed,
+    sent: clock.sent,
+    sentAt: clock.sentAt,
+    vouched: mended ? 0 : clock.vouched,
   }
 }
 
 function repeated(clock: WateringClock): WateringClock {
   const stalls = Math.min(100, clock.stalls + 1)
   // A message may come twice; a third time is a clock that stands still.
-  if (stalls <= 2) return { ...clock, stalls }
+  if (stalls <= 2 && clock.bad < 10) return { ...clock, stalls }
   return { ...counted(clock), stalls, steady: 0, bad: Math.min(20, clock.bad + 1) }
 }
 

@@ -4,7 +4,7 @@ import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { acknowledged, canAcknowledge } from './acknowledge.js'
 import { passBalance } from './balance.js'
 import type { Limits } from './checked-settings.js'
-import { clockMode, tick } from './clock.js'
+import { clockMode, readingMoment, tick } from './clock.js'
 import type { WateringDecision } from './decision.js'
 import { judgeDrain, judgeFlow, readFeedback } from './feedback.js'
 import type { WateringReason } from './finding.js'
@@ -14,8 +14,8 @@ import { inHours } from './hours.js'
 import type { WateringInput } from './input.js'
 import { forbidden, mayOpen, mustClose } from './opening.js'
 import { takeOverride } from './override.js'
-import { type Moment, type ProbeView, takeReading, viewProbe } from './probes.js'
-import { isSound } from './restore-state.js'
+import { type Moment, newestTime, type ProbeView, takeReading, viewProbe } from './probes.js'
+import { isSound, salvaged } from './restore-state.js'
 import { beforeShot, judgeRise, watchFall } from './rises.js'
 import { startState } from './start.js'
 import type { WateringProbe, WateringState, WateringValve } from './state.js'
@@ -27,7 +27,7 @@ type Step = readonly [WateringState, WateringDecision]
 export function decide(limits: Limits, stored: unknown, sent: WateringInput): Step {
   const isLost = !isSound(stored, limits)
   const input: Partial<WateringInput> = typeof sent === 'object' && sent !== null ? sent : {}
-  const seen = look(limits, isLost ? startState(limits) : stored, input)
+  const seen = look(limits, isLost ? salvaged(stored, startState(limits)) : stored, input)
   if (isLost) return answer(limits, close(limits, seen.state), 'state-lost', seen)
   const against = forbidden(seen.state, input.locked, input.valve)
   const { opened } = seen.state.valve
@@ -52,16 +52,17 @@ interface Looked extends Seen {
 function look(limits: Limits, before: WateringState, input: Partial<WateringInput>): Looked {
   const refused = input.acknowledge !== undefined && !canAcknowledge(input.acknowledge)
   const state = input.acknowledge === undefined || refused ? before : acknowledged(before, input.acknowledge)
-  const clock = tick(state.clock, input.now, limits.hours)
+  const clock = tick(state.clock, input.now, newestTime(input.readings), limits.hours)
   const span = { from: state.clock.elapsed, to: clock.elapsed }
   const { counters, leaked } = readFeedback(state.counters, input, state.valve, span, limits)
-  const water = addWater(passTime(state.water, clock.elapsed), leaked)
-  const moment: Moment = { now: input.now, elapsed: clock.elapsed, closed: state.valve.closed }
+  const { valve, again } = stalled(state.valve, clock)
+  const water = addWater(passTime(state.water, clock.elapsed), leaked + again * limits.litresPerSecond)
+  const moment: Moment = { now: readingMoment(clock), elapsed: clock.elapsed, closed: state.valve.closed }
   const { probes, views, unknown } = lookAtProbes(limits, state, input.readings, moment)
   const measured = zoneLevel(views, limits)
   const isDay = clock.base !== null && inHours(limits.hours, clock.base + clock.elapsed + limits.ahead, 0, 0)
   const balance = passBalance(state.zone, isDay ? (span.to - span.from) * limits.use : 0, measured.level, limits)
-  const zone = believed(measured, balance.verdict, counters.latched.includes('drain-while-dry'))
+  const zone = believed(measured, balance.verdict)
   const order = takeOverride(state.override, input.override, input.now, clock.elapsed)
   const dry = zone.level === null ? false : zone.level <= limits.lower || (balance.dry && zone.level < limits.upper)
   const lastWet = Math.max(balance.lastWet, zone.wet ?? balance.lastWet)
@@ -69,8 +70,9 @@ function look(limits: Limits, before: WateringState, input: Partial<WateringInpu
   return {
     state: {
       clock,
-      valve: state.valve,
+      valve: again === 0 ? valve : { ...valve, counted: valve.counted + again * limits.litresPerSecond },
       water,
+      spare: water,
       probes,
       zone: { dry, lastWet, use, given, level, verdict },
       counters,
@@ -84,17 +86,22 @@ function look(limits: Limits, before: WateringState, input: Partial<WateringInpu
   }
 }
 
-/** A level that the balance or the drain speaks against is not believed. */
-function believed(zone: ZoneLevel, verdict: WateringState['zone']['verdict'], drains: boolean): ZoneLevel {
-  if (verdict === 'plausible' && !drains) return zone
-  const doubt = verdict === 'plausible' ? 'drain-while-dry' : verdict
-  return {
-    ...zone,
-    level: null,
-    doubt: zone.doubt ?? doubt,
-    wet: verdict === 'use-too-small' ? null : zone.wet,
-    dry: null,
-  }
+/**
+ * An opening in which the same moment comes again: a message that came twice, or a clock that stands still while water runs. Half of what is
+ * left may go on and is counted again; the second time it ends.
+ */
+function stalled(valve: WateringValve, clock: WateringState['clock']): { valve: WateringValve; again: number } {
+  if (valve.opened === null || clock.stalls === 0 || clockMode(clock) === 'counts') return { valve, again: 0 }
+  const ran = clock.elapsed - valve.opened
+  const again = clock.stalls === 1 ? Math.max(0, valve.lasts - ran) / 2 : 0
+  return { valve: { ...valve, lasts: ran + again }, again }
+}
+
+/** A level that the balance speaks against is not believed. */
+function believed(zone: ZoneLevel, verdict: WateringState['zone']['verdict']): ZoneLevel {
+  if (verdict === 'plausible') return zone
+  const wet = verdict === 'use-too-small' ? null : zone.wet
+  return { ...zone, level: null, doubt: zone.doubt ?? verdict, wet, dry: null }
 }
 
 function lookAtProbes(limits: Limits, { probes, valve }: WateringState, readings: unknown, moment: Moment) {
@@ -122,7 +129,7 @@ function open(limits: Limits, state: WateringState, { views }: Looked, why: Wate
   return {
     ...state,
     // Counted at once and in full: an order that was sent may have been carried out.
-    water: addWater(state.water, shot),
+    ...volumes(addWater(state.water, shot)),
     valve: { ...valve, opened: clock.elapsed, lasts: run, counted: shot, why, openings: valve.openings + 1 },
     probes: state.probes.map((probe, i) => beforeShot(probe, views[i] as ProbeView, limits)),
     zone: { ...state.zone, given: state.zone.given + shot },
@@ -140,7 +147,7 @@ function close(limits: Limits, state: WateringState): WateringState {
   const { clock, valve } = state
   if (valve.opened === null) return state
   const ran = clock.elapsed - valve.opened
-  const isSure = clockMode(clock) === 'runs' && clock.doubt === 0
+  const isSure = clockMode(clock) === 'runs' && clock.doubt === 0 && valve.lasts >= limits.run
   // After a leap the clock may be right: nothing closed such a valve in the meantime.
   const gap = Math.min(86400, Math.max(0, (clock.raw ?? 0) - (clock.base ?? 0) - clock.elapsed))
   const lasted = limits.closesByItself ? Math.min(ran, valve.lasts) : ran + gap
@@ -150,11 +157,15 @@ function close(limits: Limits, state: WateringState): WateringState {
   const given = Math.max(timed, state.counters.meteredSince)
   return {
     ...state,
-    water: addWater(state.water, given - valve.counted),
+    ...volumes(addWater(state.water, given - valve.counted)),
     valve: { ...valve, opened: null, counted: given, closed: valve.opened + (isSure ? lasted : ran) },
     zone: { ...state.zone, given: Math.max(0, state.zone.given + given - valve.counted) },
     counters: judgeFlow(state.counters, timed),
   }
+}
+
+function volumes(water: WateringState['water']): Pick<WateringState, 'water' | 'spare'> {
+  return { water, spare: water }
 }
 
 function answer(limits: Limits, state: WateringState, reason: WateringReason, seen: Looked): Step {

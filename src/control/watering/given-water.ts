@@ -18,7 +18,8 @@ export function addWater(water: WateringVolumes, volume: number): WateringVolume
   if (volume === 0) return water
   const litres = water.litres.slice()
   const at = water.slot % SLOTS
-  litres[at] = Math.max(0, (litres[at] as number) + volume)
+  // To the millilitre's thousandth, upwards: a stored state stays small.
+  litres[at] = Math.max(0, Math.ceil(((litres[at] as number) + volume) * 1e6 - 1e-3) / 1e6)
   return { slot: water.slot, litres }
 }
 

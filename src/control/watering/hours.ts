@@ -19,14 +19,16 @@ export function inHours(hours: readonly Hours[], local: number, run: number, mar
 }
 
 /**
- * Whether water may flow by every clock that may be right: the trusted one, and the one that was read where it runs again. Time that was
- * only counted by decisions needs a margin.
+ * Whether water may flow by every clock that may be right: the trusted one, the one that was read where it runs again, and that of the
+ * senders. Time that was only counted by decisions needs a margin.
  */
 export function hoursAllow(hours: readonly Hours[], ahead: number, clock: WateringClock, run: number): boolean {
   if (clock.base === null) return false
   const margin = clock.doubt > 0 ? 600 + 0.015 * clock.doubt : 0
   if (!inHours(hours, clock.base + clock.elapsed + ahead, run, margin)) return false
-  return clock.steady < 3 || inHours(hours, (clock.raw as number) + ahead, run, 0)
+  if (clock.steady >= 3 && clock.vouched < 3 && !inHours(hours, (clock.raw as number) + ahead, run, 0)) return false
+  const isSent = clock.sent !== null && clock.elapsed - clock.sentAt < 3600
+  return !isSent || inHours(hours, clock.sent + ahead, 0, 0)
 }
 
 /** Seconds of a day in which water may flow. */

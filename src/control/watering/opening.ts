@@ -55,7 +55,9 @@ export function mayOpen(state: WateringState, zone: ZoneLevel, limits: Limits): 
   const given = givenInDay(water)
   if (given + volume > allowance(limits, clock.elapsed, volume)) return no('day-used-up')
   if (wish.reason === 'back-up-shot' && given + volume > limits.backUp * (1 + 1e-9)) return no('back-up-used-up')
-  return valve.openings === 0 && clock.elapsed < Math.max(limits.rest, limits.lag) ? no('starting') : wish
+  return valve.openings === 0 && clock.elapsed - valve.closed < Math.max(limits.rest, limits.lag)
+    ? no('starting')
+    : wish
 }
 
 /** Most volume of a day; after a start a share that grows over 24 hours, because water given before it is not known. */

@@ -6,6 +6,10 @@ import type { WateringProbe } from './state.js'
 
 /** A fall by so much is more than plants drink between two readings. Unit: m³/m³. */
 const FALL = 0.1
+/** After so long the restlessness of a probe is known. Unit: s. */
+const LEARNT = 86400
+/** No shorter stretch without a change is frozen. Unit: s. */
+const SHORTEST_QUIET = 1800
 /** Readings of this time are looked at together. Unit: s. */
 const TOGETHER = 600
 
@@ -47,7 +51,9 @@ export function takeReading(
   if (typeof value !== 'number' || !(value >= limits.min && value <= limits.max))
     return { ...probe, time, measured, values: [], times: [], probation: 2 }
   const level = value - offset
-  const changed = probe.values.length > 0 && probe.values[0] === value ? probe.changed : measured
+  const isSame = probe.values.length > 0 && probe.values[0] === value
+  const changed = isSame ? probe.changed : measured
+  const quiet = isSame || probe.values.length === 0 ? probe.quiet : Math.max(probe.quiet, measured - probe.changed)
   const before = medianOf(probe, offset, closed + limits.lag)
   const values = withNewest(value, probe.values)
   const times = withNewest(measured, probe.times)
@@ -63,6 +69,7 @@ export function takeReading(
     values,
     times,
     changed,
+    quiet,
     probation: Math.max(0, probe.probation - 1),
     anchor: probe.anchor,
     anchorAt: probe.anchorAt,
@@ -73,6 +80,12 @@ export function takeReading(
     fellFrom,
     latched: probe.latched,
   }
+}
+
+/** A probe that has trembled for a day, and stands for ten times as long as it ever did, is frozen before the longest time is over. */
+function longestQuiet({ quiet }: WateringProbe, elapsed: number, limits: Limits): number {
+  if (elapsed < LEARNT) return limits.maxUnchanged
+  return Math.min(limits.maxUnchanged, Math.max(SHORTEST_QUIET, 10 * quiet))
 }
 
 function withNewest(newest: number, list: readonly number[]): number[] {
@@ -99,7 +112,7 @@ function doubtOf(probe: WateringProbe, elapsed: number, limits: Limits): Waterin
   if (probe.probation > 0 || probe.values.length === 0) return 'reading-unbelievable'
   if (probe.latched) return 'shots-without-rise'
   if (probe.fellFrom !== null) return 'reading-fell-too-fast'
-  if (measured - probe.changed >= limits.maxUnchanged) return 'reading-frozen'
+  if (measured - probe.changed >= longestQuiet(probe, elapsed, limits)) return 'reading-frozen'
   return elapsed - measured > limits.maxAge ? 'reading-old' : null
 }
 
@@ -117,4 +130,15 @@ function medianOf({ values, times }: WateringProbe, offset: number, since: numbe
   if (count === 1) return a - offset
   if (count === 2) return (a + b) / 2 - offset
   return Math.max(Math.min(a, b), Math.min(Math.max(a, b), c)) - offset
+}
+
+/** The newest time that came with readings, or null. */
+export function newestTime(readings: unknown): number | null {
+  if (!Array.isArray(readings)) return null
+  let newest: number | null = null
+  for (const reading of readings) {
+    const time: unknown = reading?.time
+    if (isMoment(time) && (newest === null || time > newest)) newest = time
+  }
+  return newest
 }

@@ -18,7 +18,7 @@ type Loose<T> = { readonly [K in keyof T]?: unknown }
  */
 export function isSound(state: unknown, limits: Limits): state is WateringState {
   if (!isObject<WateringState>(state)) return false
-  const { clock, valve, water, probes, zone, counters, override } = state
+  const { clock, valve, water, spare, probes, zone, counters, override } = state
   if (!isObject<WateringClock>(clock) || !clockSound(clock)) return false
   const elapsed = clock.elapsed as number
   return (
@@ -27,15 +27,46 @@ export function isSound(state: unknown, limits: Limits): state is WateringState 
     isObject<WateringState['water']>(water) &&
     water.slot === Math.floor(elapsed / 900) &&
     isVolumes(water.litres) &&
+    (spare === water || (isVolumesOfDay(spare) && isSame(spare, water as WateringState['water']))) &&
     Array.isArray(probes) &&
     probes.length === limits.probes.length &&
-    probes.every((probe) => isObject<WateringProbe>(probe) && probeSound(probe, elapsed)) &&
+    each(probes, (probe) => isObject<WateringProbe>(probe) && probeSound(probe, elapsed)) &&
     isObject<WateringZone>(zone) &&
     zoneSound(zone, elapsed) &&
     isObject<WateringCounters>(counters) &&
     countersSound(counters) &&
     overrideSound(override, elapsed)
   )
+}
+
+/** A fresh state that still knows the water of the last 24 hours, where one of its two copies in a damaged state is whole. */
+export function salvaged(state: unknown, fresh: WateringState): WateringState {
+  if (!isObject<WateringState>(state)) return fresh
+  const [whole] = [state.water, state.spare].filter(isVolumesOfDay)
+  if (whole === undefined) return fresh
+  // It begins a day after its start: what was given in that day is known. What a probe is like is not.
+  const slot = SLOTS - 1
+  const litres = fresh.water.litres.map((_, i) => whole.litres[(whole.slot + i - slot + SLOTS) % SLOTS] as number)
+  const water = { slot, litres }
+  const day = 900 * slot
+  return {
+    ...fresh,
+    clock: { ...fresh.clock, elapsed: day, agreed: day },
+    valve: { ...fresh.valve, closed: day },
+    zone: { ...fresh.zone, lastWet: day },
+    probes: fresh.probes.map((probe) => ({ ...probe, quiet: day })),
+    water,
+    spare: water,
+  }
+}
+
+function isVolumesOfDay(water: unknown): water is WateringState['water'] {
+  return isObject<WateringState['water']>(water) && isCount(water.slot, AGES) && isVolumes(water.litres)
+}
+
+function isSame(a: WateringState['water'], b: WateringState['water']): boolean {
+  for (let i = 0; i < SLOTS; i++) if (a.litres[i] !== b.litres[i]) return false
+  return a.slot === b.slot
 }
 
 function isObject<T>(value: unknown): value is Loose<T> {
@@ -49,6 +80,12 @@ function isCount(value: unknown, max: number): boolean {
 }
 function nullOr(value: unknown, min: number, max: number): boolean {
   return value === null || inRange(value, min, max)
+}
+
+/** Every entry, also one that was deleted: `every` passes over holes. */
+function each(list: readonly unknown[], isGood: (entry: unknown) => boolean): boolean {
+  for (let i = 0; i < list.length; i++) if (!isGood(list[i])) return false
+  return true
 }
 
 const AGES = 1e12
@@ -65,7 +102,10 @@ function clockSound(clock: Loose<WateringClock>): boolean {
     isCount(clock.stalls, 100) &&
     isCount(clock.bad, 20) &&
     inRange(clock.doubt, 0, AGES) &&
-    inRange(clock.agreed, 0, clock.elapsed as number)
+    inRange(clock.agreed, 0, clock.elapsed as number) &&
+    (clock.sent === null || isMoment(clock.sent)) &&
+    inRange(clock.sentAt, 0, clock.elapsed as number) &&
+    isCount(clock.vouched, 10)
   )
 }
 
@@ -96,9 +136,10 @@ function probeSound(probe: Loose<WateringProbe>, elapsed: number): boolean {
     Array.isArray(times) &&
     values.length <= 3 &&
     values.length === times.length &&
-    values.every((value) => inRange(value, 0, 1)) &&
-    times.every((time) => inRange(time, -AGES, elapsed)) &&
+    each(values, (value) => inRange(value, 0, 1)) &&
+    each(times, (time) => inRange(time, -AGES, elapsed)) &&
     inRange(probe.changed, -AGES, elapsed) &&
+    inRange(probe.quiet, 0, AGES) &&
     isCount(probe.probation, 2) &&
     nullOr(probe.anchor, -1, 2) &&
     inRange(probe.anchorAt, -AGES, elapsed) &&
@@ -140,7 +181,7 @@ function countersSound(counters: Loose<WateringCounters>): boolean {
     isCount(counters.drains, 48) &&
     Array.isArray(counters.latched) &&
     counters.latched.length <= LATCHES.length &&
-    counters.latched.every((code) => LATCHES.includes(code))
+    each(counters.latched, (code) => LATCHES.includes(code))
   )
 }
 

@@ -3,7 +3,7 @@ import type { ProbeView } from './probes.js'
 import type { WateringProbe } from './state.js'
 
 /** A rise of a smaller share of what the shot should bring is none. */
-const SHARE = 0.3
+const SHARE = 0.2
 /** A fall is told over at least this time, and over not much more than the longer one. Unit: s. */
 const SHORT = 600
 const LONG = 7200
@@ -32,7 +32,7 @@ function withFall(probe: WateringProbe, level: number, at: number, least: number
 
 /**
  * Judges whether a probe saw the last shot, once it can have: shots unseen count up, shots seen count down, so that rises by chance do not
- * excuse a probe that sees something else. At the limit it is not believed any more. What plants drank meanwhile is told by the fall
+ * excuse a probe that sees something else. At the limit it is not believed any more, until it has seen as many. What plants drank meanwhile is told by the fall
  * before the shot.
  */
 export function judgeRise(probe: WateringProbe, view: ProbeView, closed: number, limits: Limits): WateringProbe {
@@ -43,6 +43,7 @@ export function judgeRise(probe: WateringProbe, view: ProbeView, closed: number,
   if (before >= limits.upper) return judged
   const used = probe.fall * Math.max(0, view.measured - probe.beforeAt)
   const saw = view.seen - before + used >= (SHARE * limits.shot) / limits.substrate
-  const misses = saw ? Math.max(0, probe.misses - 1) : Math.min(48, probe.misses + 1)
-  return { ...judged, misses, latched: probe.latched || misses >= limits.maxMisses }
+  const misses = saw ? Math.max(0, probe.misses - 1) : Math.min(limits.maxMisses, probe.misses + 1)
+  // Believed again only after as many shots seen as it takes to be doubted, or when somebody says so.
+  return { ...judged, misses, latched: probe.latched ? misses > 0 : misses >= limits.maxMisses }
 }

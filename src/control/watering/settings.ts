@@ -41,7 +41,7 @@ export interface WateringSettings extends DeadBandLimits {
   readonly maxPerDay: Volume
   /** What plants and drain take on a usual day: the measure of what can be believed. Unit: L. Range: (0, ∞). */
   readonly usualPerDay: Volume
-  /** Most volume in any 24 hours while no reading can be believed; a fifth more than usual by default, because days differ. Unit: L. Range: (0, ∞). */
+  /** Most volume in any 24 hours while no reading can be believed; a third more than usual by default, because days differ and surplus drains. Unit: L. Range: (0, ∞). */
   readonly backUpPerDay?: Volume
   /** Least time from the end of one opening to the start of the next. Unit: s. Range: [0, 86400]. */
   readonly minRest: Duration

@@ -4,10 +4,26 @@ import type { WateringProbe, WateringState } from './state.js'
 
 /** The state before the first decision: nothing is known, every pause begins, and no probe has proved itself. */
 export function startState(limits: Limits): WateringState {
+  const water = { slot: 0, litres: new Array<number>(SLOTS).fill(0) }
   return {
-    clock: { raw: null, elapsed: 0, base: null, pace: 0, paces: 0, steady: 0, stalls: 0, bad: 0, doubt: 0, agreed: 0 },
+    clock: {
+      raw: null,
+      elapsed: 0,
+      base: null,
+      pace: 0,
+      paces: 0,
+      steady: 0,
+      stalls: 0,
+      bad: 0,
+      doubt: 0,
+      agreed: 0,
+      sent: null,
+      sentAt: 0,
+      vouched: 0,
+    },
     valve: { opened: null, lasts: 0, counted: 0, why: 'dry', closed: 0, openings: 0 },
-    water: { slot: 0, litres: new Array<number>(SLOTS).fill(0) },
+    water,
+    spare: water,
     probes: limits.probes.map(freshProbe),
     zone: { dry: false, lastWet: 0, use: 0, given: 0, level: null, verdict: 'plausible' },
     counters: { metered: null, drained: null, meteredSince: 0, drainedSince: 0, leaked: 0, drains: 0, latched: [] },
@@ -22,6 +38,7 @@ function freshProbe(): WateringProbe {
     values: [],
     times: [],
     changed: 0,
+    quiet: 0,
     probation: 0,
     anchor: null,
     anchorAt: 0,

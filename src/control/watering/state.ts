@@ -3,6 +3,8 @@ export interface WateringState {
   readonly clock: WateringClock
   readonly valve: WateringValve
   readonly water: WateringVolumes
+  /** The same again: whichever part of a damaged state is whole tells what was given. */
+  readonly spare: WateringVolumes
   readonly probes: readonly WateringProbe[]
   readonly zone: WateringZone
   readonly counters: WateringCounters
@@ -31,6 +33,11 @@ export interface WateringClock {
   readonly doubt: number
   /** When clock and count agreed last. Unit: s. */
   readonly agreed: number
+  /** Newest time that came with a reading, and when it came. Unit: s. */
+  readonly sent: number | null
+  readonly sentAt: number
+  /** How often such times spoke for the count against the clock, up to 10. */
+  readonly vouched: number
 }
 
 /** The valve as it was ordered. */
@@ -66,8 +73,9 @@ export interface WateringProbe {
   /** Newest readings that were believable in themselves, newest first, at most three, and when they were measured. */
   readonly values: readonly number[]
   readonly times: readonly number[]
-  /** When the reading changed last. Unit: s. */
+  /** When the reading changed last, and the longest stretch without a change before. Unit: s. */
   readonly changed: number
+  readonly quiet: number
   /** Readings to come until it is believed again after an unbelievable one. */
   readonly probation: number
   /** A level of the last hours and when it was measured, from which the fall is told. */

@@ -13,7 +13,7 @@ const WAYS: readonly { manner: Manner; mostSteps: number }[] = [
 ]
 
 /** A column that moves through time. */
-export interface ColumnSimulation {
+interface ColumnSimulation {
   readonly equations: ColumnEquations
   /** Changes the state, tells of every step, and gives what passed. */
   readonly advance: (

@@ -46,7 +46,7 @@ const DRAIN = 400
 const MENDED = 0.3
 
 /** How a solver goes about its work. */
-export interface SolverLimits {
+interface SolverLimits {
   readonly tolerance: number
   /** Change of water content from which an iteration ends with its slopes. */
   readonly small: number

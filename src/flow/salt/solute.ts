@@ -3,7 +3,7 @@ import type { ColumnGrid } from '../column/grid.js'
 import type { StepFlows } from '../column/solver.js'
 
 /** How a dissolved salt moves in each layer. */
-export interface SoluteLayer {
+interface SoluteLayer {
   /** Unit: cm. */
   readonly dispersivity: number
   /** Unit: m³/m³. */
@@ -11,7 +11,7 @@ export interface SoluteLayer {
 }
 
 /** What salt does at the ends of a column and at the roots. Concentrations are in dS/m, amounts in dS/m·cm³. */
-export interface SoluteConditions {
+interface SoluteConditions {
   /** In water that comes to the surface, and that comes in from below. */
   readonly feed: number
   readonly fromBelow: number

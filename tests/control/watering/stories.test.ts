@@ -11,7 +11,7 @@ describe('a probe that lies', () => {
     (lie) => {
       const told = day(() => lie)
       expect(openings(told).length).toBeGreaterThan(5)
-      expect(openings(told).length * 0.2).toBeLessThanOrEqual(2.4 + 1e-9)
+      expect(openings(told).length * 0.2).toBeLessThanOrEqual(2.7 + 1e-9)
       for (const { decision } of told) if (decision.open) expect(decision.reason).toBe('back-up-shot')
       expect(openings(day(() => lie, { inDoubt: 'staying-closed' }))).toEqual([])
     },
@@ -20,7 +20,7 @@ describe('a probe that lies', () => {
     const told = day(() => 0.49)
     const dry = told.filter(({ decision }, i) => decision.reason === 'dry' && told[i - 1]?.decision.reason !== 'dry')
     expect(dry.length).toBeLessThanOrEqual(4)
-    expect(openings(told).length * 0.2).toBeLessThanOrEqual(2.4 + 1e-9)
+    expect(openings(told).length * 0.2).toBeLessThanOrEqual(2.7 + 1e-9)
     expect(told.at(-1)?.decision.findings.map(({ code }) => code)).toContain('shots-without-rise')
   })
   it('lifted out of the medium never decides', () => {

@@ -1,0 +1,113 @@
+import type { ContainerLayer } from '../flow/richards-flow.js'
+import { InputError } from '../quantity/errors.js'
+import type { Duration } from '../quantity/generated/duration.js'
+import type { Length } from '../quantity/generated/length.js'
+import type { Volume } from '../quantity/generated/volume.js'
+import type { Panel, PanelSeries } from './panel-chart.js'
+import { drawPanels } from './panels.js'
+
+/** A simulated container at a moment. */
+export interface ProfileAtTime {
+  /** Time since the begin. Unit: s. */
+  readonly time: Duration
+  /** What there was at each height, as `profile` of a simulation gives it. */
+  readonly profile: readonly ContainerLayer[]
+  /** Water that drained since the moment before. Unit: L. */
+  readonly drained: Volume
+}
+
+/** The course of a simulated container. */
+export interface WaterByHeightChart {
+  /** Title of the picture. */
+  readonly title: string
+  /** The moments, in order. */
+  readonly moments: readonly ProfileAtTime[]
+  /** Heights to be drawn, six at most; left out, five from near the bottom to near the top. Unit: cm. Range: each in [0, ∞). */
+  readonly heights?: readonly Length[]
+}
+
+const [WIDTH, HEIGHT, HEIGHT_WITH_EC] = [960, 520, 720]
+
+/**
+ * A picture of how water moves in a container, as SVG text: the water content at some heights over time, the EC of the pore water there
+ * when salt was followed, and what drained.
+ *
+ * @procedure Reads each profile at the heights by straight lines between its nodes.
+ * @param chart - What to draw.
+ * @returns An SVG document as text, with a title and a description that tells the numbers.
+ * @throws `InputError` for fewer than two moments, for more than six heights and for heights outside the container.
+ * @source definition
+ * @example
+ * ```ts
+ * const flow = containerFlowRichards1931({
+ *   container: boxContainer({ length: centimetres(20), width: centimetres(20), height: centimetres(10) }),
+ *   medium: vanGenuchten1980({ residual: waterContent(0.1), saturated: waterContent(0.9), alpha: perCentimetre(0.1), n: 1.7 }),
+ *   saturatedConductivity: centimetresPerHour(60),
+ * })
+ * const start = flow.startAt((height) => centimetresOfSuction(height + 10))
+ * const after = flow.step(start, { duration: minutes(30), applied: litres(0.4), demand: litres(0) })
+ * const picture = chartWaterByHeight({
+ *   title: 'A shot, invented',
+ *   moments: [
+ *     { time: minutes(0), profile: flow.profile(start), drained: litres(0) },
+ *     { time: minutes(30), profile: flow.profile(after.state), drained: after.drained },
+ *   ],
+ * })
+ * picture.includes('<svg') // => true
+ * ```
+ */
+export function chartWaterByHeight(chart: WaterByHeightChart): string {
+  const { moments } = chart
+  const [first, last] = [moments[0], moments.at(-1)]
+  if (first === undefined || last === undefined || moments.length < 2)
+    throw new InputError('moments', 'there are fewer than two', 'give the profiles of a day')
+  const top = first.profile.at(-1)?.height ?? 0
+  const heights = chart.heights ?? ([0.05, 0.25, 0.5, 0.75, 0.95].map((share) => share * top) as Length[])
+  if (heights.length > 6 || heights.some((height) => !(height >= 0 && height <= top)))
+    throw new InputError(
+      'heights',
+      `are more than six or outside 0 to ${top} cm`,
+      'give up to six heights in the container',
+    )
+  const hours = moments.map(({ time }) => time / 3600)
+  const lines = (read: (layer: ContainerLayer) => number): PanelSeries[] =>
+    heights.map((height, look) => ({
+      name: `${height.toFixed(1)} cm above the bottom`,
+      x: hours,
+      y: moments.map(({ profile }) => valueAt(profile, height, read)),
+      draw: 'line',
+      look,
+    }))
+  const salted = first.profile[0]?.poreWaterEC !== undefined
+  const contents = lines((layer) => layer.waterContent)
+  const panels: Panel[] = [{ yTitle: 'water content, m³/m³', series: contents, weight: 2 }]
+  if (salted)
+    panels.push({ yTitle: 'pore water, dS/m', series: lines((layer) => layer.poreWaterEC ?? Number.NaN), weight: 2 })
+  const drained = moments.map((moment) => moment.drained * 1000)
+  panels.push({ yTitle: 'drain, mL', series: [{ name: 'drain', x: hours, y: drained, draw: 'bars', look: 5 }] })
+  return drawPanels({
+    title: chart.title,
+    alternative: inWords(contents, drained),
+    xTitle: 'time, h',
+    xRange: [hours[0] as number, hours.at(-1) as number],
+    panels,
+    width: WIDTH,
+    height: salted ? HEIGHT_WITH_EC : HEIGHT,
+  })
+}
+
+function valueAt(profile: readonly ContainerLayer[], height: number, read: (layer: ContainerLayer) => number): number {
+  const above = profile.findIndex((layer) => layer.height >= height)
+  const b = profile[above] as ContainerLayer
+  const a = profile[above - 1] ?? b
+  if (b.height === a.height) return read(b)
+  return read(a) + ((read(b) - read(a)) * (height - a.height)) / (b.height - a.height)
+}
+
+function inWords(contents: readonly PanelSeries[], drained: readonly number[]): string {
+  const rows = contents.map(({ name, y }) => {
+    const values = Array.from(y)
+    return `${name}: water content ${Math.min(...values).toFixed(3)} to ${Math.max(...values).toFixed(3)} m³/m³.`
+  })
+  return [...rows, `Drain ${drained.reduce((sum, part) => sum + part, 0).toFixed(0)} mL in all.`].join(' ')
+}

@@ -1,0 +1,31 @@
+import type { PoreWaterEC } from '../../quantity/generated/electrical-conductivity.js'
+import { frontEC, frontParts, type SoluteFront } from './solute-front.js'
+
+/**
+ * EC of the water that flows past a depth after water of another EC began to come: the front blurs as it moves. It is also the EC in
+ * the pores where the surface itself is kept at the new EC, for which it was derived.
+ *
+ * ```math
+ * \frac{C - C_0}{C_{in} - C_0} = \frac12 \operatorname{erfc} \frac{x - vt}{2\sqrt{Dt}} + \frac12 e^{vx/D} \operatorname{erfc} \frac{x + vt}{2\sqrt{Dt}}, \quad v = \frac{q}{\theta}, \quad D = \lambda v
+ * ```
+ *
+ * @param front - The steady flow, the place and the time.
+ * @returns EC of the flowing water. Unit: dS/m.
+ * @throws `DomainError` outside the ranges.
+ * @validity Steady flow through a deep, even medium, without uptake and diffusion; near the bottom of a container the drain differs a
+ * little.
+ * @source Ogata, A. and Banks, R. B. (1961), US Geological Survey Professional Paper 411-A, for the surface kept at the new concentration; Parker, J. C. and van Genuchten, M. Th. (1984), Water Resources Research 20:866-872, for flowing water [from memory]
+ * @example
+ * ```ts
+ * soluteFrontOgataBanks1961({
+ *   depth: centimetres(10), time: hours(4), downwardFlux: millimetresPerHour(20), waterContent: waterContent(0.8),
+ *   dispersivity: centimetres(1), ecBefore: decisiemensPerMetre(5), feedEC: decisiemensPerMetre(2),
+ * }) // => 3.244
+ * ```
+ */
+export function soluteFrontOgataBanks1961(front: SoluteFront): PoreWaterEC {
+  return frontEC(front, (terms) => {
+    const { near, mirrored } = frontParts(terms)
+    return (near + mirrored) / 2
+  })
+}
