@@ -233,7 +233,7 @@ function flood(): string {
   const faults = [{ fault: 'probe-reads-zero' as const, from: hours(30) }]
   return chartRehearsal({
     title: 'A logic that believes its probe (invented)',
-    outcome: rehearse({ ...scene, controller, days: 7, seed: 1, faults }),
+    outcome: rehearse({ zone: scene.zone, limits: scene.limits, controller, days: 7, seed: 1, faults }),
     lower: scene.lower,
     upper: scene.upper,
     hoursFromUtc: 0,

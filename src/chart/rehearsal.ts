@@ -43,7 +43,7 @@ const BAR = 5
  * @example
  * ```ts
  * const scene = rehearsalScene('coir dust')
- * const outcome = rehearse({ ...scene, controller: carefulPerson(scene), days: 2, seed: 7 })
+ * const outcome = rehearse({ zone: scene.zone, limits: scene.limits, controller: carefulPerson(scene), days: 2, seed: 7 })
  * const picture = chartRehearsal({ title: 'Two days of a careful person (invented)', outcome, hoursFromUtc: 0 })
  * picture.includes('no fault') // => true
  * ```

@@ -186,6 +186,15 @@ export const EMITTERS: Domain = {
   ends: '()',
   hint: 'give more',
 }
+/** A document counts the emitters that somebody put into one container; formulas also take the mean of several. */
+export const EMITTER_COUNT: Domain = {
+  quantity: 'emitters',
+  unit: '1',
+  min: 1,
+  max: 1000,
+  ends: '[]',
+  hint: 'give the whole number of emitters in one container',
+}
 export const MAX_PER_DAY: Domain = {
   quantity: 'volume',
   unit: 'L',

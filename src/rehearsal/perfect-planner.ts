@@ -23,7 +23,7 @@ const REST = 600
  * @example
  * ```ts
  * const scene = rehearsalScene('coir dust')
- * const outcome = rehearse({ ...scene, controller: perfectPlanner(scene), days: 2, seed: 7, keepCourse: false })
+ * const outcome = rehearse({ zone: scene.zone, limits: scene.limits, controller: perfectPlanner(scene), days: 2, seed: 7, keepCourse: false })
  * outcome.stressTime // => 0
  * ```
  */

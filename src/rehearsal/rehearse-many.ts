@@ -63,7 +63,16 @@ export function rehearseMany<State, Input, Output>(many: ManyRehearsals<State, I
           const faults = drawFaults({ faults: names, seed, days, probes: scene.zone.probes })
           const controller = many.controllerFor(scene)
           const pollEvery = many.pollEvery === undefined ? {} : { pollEvery: many.pollEvery }
-          const outcome = rehearse({ ...scene, controller, days, seed, faults, keepCourse: false, ...pollEvery })
+          const outcome = rehearse({
+            zone: scene.zone,
+            limits: scene.limits,
+            controller,
+            days,
+            seed,
+            faults,
+            keepCourse: false,
+            ...pollEvery,
+          })
           return { outcome, scene, place }
         }),
       ),

@@ -35,7 +35,7 @@ const DAY = 86400
  *   input: (observed: Observation) => observed.now,
  *   order: (open: boolean) => ({ open, closeAfter: 150 }),
  * }
- * const outcome = rehearse({ ...scene, controller: byTheClock, days: 2, seed: 7 })
+ * const outcome = rehearse({ zone: scene.zone, limits: scene.limits, controller: byTheClock, days: 2, seed: 7 })
  * outcome.openings.length // => 24
  * outcome.findings.map((finding) => finding.code) // => ['opened-outside-hours', 'stress']
  * ```

@@ -1,6 +1,6 @@
 import * as z from 'zod'
 import { waterStore } from '../flow/water-store.js'
-import { EMITTERS, VALVE_TIME, WATER_CONTENT } from '../irrigation/domains.js'
+import { EMITTER_COUNT, VALVE_TIME, WATER_CONTENT } from '../irrigation/domains.js'
 import { inOrder } from '../irrigation/in-order.js'
 import { type DayPlan, type PlannedShot, SHOT_REASONS } from '../irrigation/plan/day-plan.js'
 import { PLAN_CAUSES, PLAN_FINDING_CODES } from '../irrigation/plan/plan-finding.js'
@@ -71,7 +71,7 @@ const limitsShape = () => ({
 })
 
 const emittersShape = () => ({
-  emitters: numberField(EMITTERS),
+  emitters: numberField(EMITTER_COUNT, true),
   emitterFlow: planned('Flow', 'emitterFlow', 'flow of one emitter'),
   lineFill: planned('Duration', 'lineFill', 'time until all emitters run'),
 })

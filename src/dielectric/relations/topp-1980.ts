@@ -11,7 +11,7 @@ const APPARENT: Domain = {
   min: 1.880711916479125,
   max: 81.44688230309151,
   ends: '[]',
-  hint: 'below it the relation gives less than no water (a dry or lifted probe), above it more water than volume',
+  hint: 'below: a dry or lifted probe; above: more water than volume',
 }
 const CONTENT: Domain = {
   quantity: 'water content',

@@ -3,7 +3,7 @@ import type { WaterCapacity } from '../../quantity/generated/inverse-suction.js'
 import type { SuctionHead } from '../../quantity/generated/suction.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { checkExponent, checkLimits, checkScale, finiteSuction, heldContents } from './curve-limits.js'
 import { fredlundXingUncorrected } from './fredlund-xing-uncorrected.js'
 import type { RetentionModel } from './retention-model.js'
@@ -58,7 +58,8 @@ const SMALLEST = -744
  * ```
  */
 export function fredlundXing1994(parameters: FredlundXingParameters): RetentionModel {
-  const { saturated, scaleSuction, residualSuction } = optionsOf(parameters)
+  requireObject(parameters, 'parameters')
+  const { saturated, scaleSuction, residualSuction } = parameters
   if (residualSuction === undefined) return fredlundXingUncorrected(parameters, KIND)
   checkLimits(0, saturated)
   const logScale = Math.log(checkScale('scale suction', scaleSuction))
