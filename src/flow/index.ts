@@ -76,9 +76,8 @@ export {
   fitWaterStoreToFlow,
   type StoreAndFlow,
   type StoreFit,
-  type StoreRecord,
-  type StoreToFit,
-  type ToldBy,
 } from './store/fit-water-store.js'
+export type { StoreRecord, StoreToFit } from './store/store-record.js'
+export type { ToldBy } from './store/told-by-record.js'
 export { type RootsAtSuction, type RootUptake, uptakeFeddes1978 } from './uptake-feddes-1978.js'
 export { type StoreState, type WaterStore, waterStore } from './water-store.js'

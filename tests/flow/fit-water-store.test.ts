@@ -1,3 +1,4 @@
+import fc from 'fast-check'
 import {
   boxContainer,
   centimetres,
@@ -13,7 +14,10 @@ import {
   minutes,
   perCentimetre,
   seconds,
+  type ToldBy,
   vanGenuchten1980,
+  type WaterContent,
+  type WaterStore,
   waterContent,
   waterStore,
 } from 'porewater'
@@ -38,25 +42,128 @@ function day(seed: number, volume: number): FlowStep[] {
   }).flat()
 }
 
+/** Shots in half-hours of three steps, with demand in L/h. */
+function shotsOf(sizes: readonly number[], demand: number): FlowStep[] {
+  return sizes.flatMap((size) =>
+    [5, 5, 20].map((time, k) => ({
+      duration: minutes(time),
+      applied: litres(k === 0 ? size : 0),
+      demand: litres((demand * time) / 60),
+    })),
+  )
+}
+
+type Numbers = readonly [capacity: number, bypass: number, lag: number]
+const pot = { substrateVolume: litres(10), minContent: waterContent(0.1) }
+
+function storeOf(capacity: number, bypass: number, lag: number): WaterStore {
+  return { ...pot, containerCapacity: waterContent(capacity), bypass: fraction(bypass), drainLag: seconds(lag) }
+}
+
+function drainOf(numbers: Numbers, { start, steps }: { start: WaterContent; steps: readonly FlowStep[] }): number[] {
+  const flow = waterStore(storeOf(...numbers))
+  let state = flow.start(start)
+  return steps.map((during) => {
+    const after = flow.step(state, during)
+    state = after.state
+    return after.drained
+  })
+}
+
 describe('fitting the storage model', () => {
-  it.each([
-    [0.4, 0.195, 127, 466],
-    [0.7, 0.2, 900, 5],
-    [0.6, 0.05, 2500, 8],
-  ])('finds the store that made the record: capacity %d, bypass %d, lag %d s', (capacity, bypass, lag, seed) => {
-    const common = { substrateVolume: litres(10), minContent: waterContent(0.1) }
-    const flow = waterStore({
-      ...common,
-      containerCapacity: waterContent(capacity),
-      bypass: fraction(bypass),
-      drainLag: seconds(lag),
-    })
-    const start = waterContent(capacity - 0.01)
-    const { store, drainError } = fitWaterStoreToFlow({ ...common, flow, start, steps: day(seed, 10) })
-    expect(store.containerCapacity).toBeCloseTo(capacity, 4)
-    expect(store.bypass).toBeCloseTo(bypass, 3)
-    expect(store.drainLag / lag).toBeCloseTo(1, 2)
-    expect(drainError).toBeLessThan(1e-4)
+  it('finds the store that made the record, and says which of its numbers the record does not tell', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.2, max: 0.8, noNaN: true }),
+        fc.double({ min: 0, max: 0.4, noNaN: true }),
+        fc.double({ min: 60, max: 3000, noNaN: true }),
+        fc.double({ min: -0.01, max: 0.05, noNaN: true }),
+        fc.integer({ min: 1, max: 1000 }),
+        (capacity, bypass, lag, room, seed) => {
+          const record = { ...pot, start: waterContent(capacity - room), steps: day(seed, 10) }
+          const flow = waterStore(storeOf(capacity, bypass, lag))
+          const drain = drainOf([capacity, bypass, lag], record)
+          fc.pre(Math.max(...drain) > 1e-3)
+          const { store, told, drainError } = fitWaterStoreToFlow({ ...record, flow })
+          expect(drainError).toBeLessThan(1e-4 * Math.max(...drain))
+          const tolerance = 2e-4 * Math.max(...drain)
+          const changes = (other: Numbers) =>
+            drainOf(other, record).some((volume, k) => Math.abs(volume - (drain[k] as number)) > tolerance)
+          const moves: [ToldBy, number, number, number, Numbers, Numbers][] = [
+            [
+              told.containerCapacity,
+              store.containerCapacity,
+              capacity,
+              1e-3,
+              [capacity - 1e-3, bypass, lag],
+              [capacity + 1e-3, bypass, lag],
+            ],
+            [
+              told.bypass,
+              store.bypass,
+              bypass,
+              5e-3,
+              [capacity, Math.max(bypass - 5e-3, 0), lag],
+              [capacity, bypass + 5e-3, lag],
+            ],
+            [
+              told.drainLag,
+              store.drainLag,
+              lag,
+              0.01 * lag,
+              [capacity, bypass, 0.99 * lag],
+              [capacity, bypass, 1.01 * lag],
+            ],
+          ]
+          for (const [by, found, truth, tolerated, less, more] of moves) {
+            if (changes(less) && changes(more)) expect(by).not.toMatchObject({ reason: 'not-told-by-record' })
+            if (by.known || by.reason === 'at-its-limit') expect(Math.abs(found - truth)).toBeLessThan(tolerated)
+            else {
+              expect(truth).toBeGreaterThan(by.range.min - tolerated)
+              expect(truth).toBeLessThan(by.range.max + tolerated)
+            }
+          }
+        },
+      ),
+      {
+        numRuns: 20,
+        // Once found at 0.409; never full; a bypass below the first move of the search; plants dry the store out.
+        examples: [
+          [0.4, 0.195, 127, 0.01, 466],
+          [0.5284910241898969, 0.4, 647.8, 0.0162, 815],
+          [0.5610033085079522, 0.0007306, 1824.86, 0.02454, 709],
+          [0.2, 0.3, 900, 0, 14],
+        ],
+      },
+    )
+  })
+  it('does not tell the capacity where all drain ran past, but the lowest that it can be', () => {
+    const steps = shotsOf(
+      Array.from({ length: 12 }, () => 0.3),
+      0.5,
+    )
+    const record = { ...pot, start: waterContent(0.5), steps }
+    const { store, told } = fitWaterStoreToFlow({ ...record, flow: waterStore(storeOf(0.6, 0.2, 300)) })
+    // Each shot keeps 0.24 L of its 0.3 L, and the plants take 0.25 L after it: the highest content is that after the first.
+    expect(told.containerCapacity).toMatchObject({ known: false, reason: 'not-told-by-record', range: { max: 1 } })
+    expect(store.containerCapacity).toBeCloseTo(0.5 + (0.24 - 0.25 / 6) / 10, 6)
+    expect(store.bypass).toBeCloseTo(0.2, 5)
+    expect(store.drainLag).toBeCloseTo(300, 1)
+    expect(told.bypass.known && told.drainLag.known).toBe(true)
+  })
+  it('does not tell the bypass where each shot fills the store, but the range that it can have', () => {
+    const steps = shotsOf(
+      Array.from({ length: 12 }, () => 0.5),
+      0.5,
+    )
+    const record = { ...pot, start: waterContent(0.6), steps }
+    const { store, told } = fitWaterStoreToFlow({ ...record, flow: waterStore(storeOf(0.6, 0.2, 300)) })
+    // A shot has to make up for the 0.25 L since the one before, so that half of its 0.5 L could run past.
+    expect(told.bypass).toMatchObject({ known: false, reason: 'not-told-by-record', range: { min: 0 } })
+    expect(told.bypass.known ? 0 : told.bypass.range.max).toBeCloseTo(0.5, 3)
+    expect(store.bypass).toBe(0)
+    expect(store.containerCapacity).toBeCloseTo(0.6, 6)
+    expect(store.drainLag).toBeCloseTo(300, 1)
   })
   it('stands for a simulated container on a day that it was not fitted to', () => {
     const container = boxContainer({ length: centimetres(100), width: centimetres(20), height: centimetres(7.5) })
@@ -101,7 +208,7 @@ describe('fitting the storage model', () => {
     const common = { substrateVolume: litres(10), minContent: waterContent(0.1), start: waterContent(0.6) }
     const steps = Array.from({ length: 6 }, () => ({ duration: hours(20), applied: litres(1), demand: litres(0) }))
     const { told } = fitWaterStore({ ...common, steps, drained: steps.map(() => litres(1)) })
-    expect(told.drainLag.known).toBe(false)
+    expect(told.drainLag).toMatchObject({ known: false, reason: 'not-told-by-record', range: { min: 1 } })
   })
   it('refuses a record without drain and one that does not match', () => {
     const steps = day(1, 10)

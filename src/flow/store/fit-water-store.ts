@@ -1,5 +1,3 @@
-import { choleskyFactor, choleskySolve } from '../../numerics/cholesky.js'
-import { nelderMead } from '../../numerics/nelder-mead.js'
 import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Duration } from '../../quantity/generated/duration.js'
@@ -7,37 +5,19 @@ import type { Share } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import type { ContainerFlow, FlowStep } from '../container-flow.js'
+import type { ContainerFlow } from '../container-flow.js'
 import { type WaterStore, waterStore } from '../water-store.js'
+import type { StoreNumbers } from './quick-drain.js'
+import { searchStore } from './search-store.js'
+import { minCapacity } from './store-onsets.js'
+import type { StoreRecord, StoreToFit } from './store-record.js'
+import { type ToldBy, toldByRecord } from './told-by-record.js'
 
-/** A container that the storage model is to stand for, and what happened to it. */
-export interface StoreToFit {
-  /** Volume of medium. Unit: L. Range: (0, ∞). */
-  readonly substrateVolume: Volume
-  /** Water content below which the plants get nothing. Unit: m³/m³. Range: [0, 1). */
-  readonly minContent: WaterContent
-  /** Water content at the begin, when nothing was on its way out. Unit: m³/m³. Range: [0, 1]. */
-  readonly start: WaterContent
-  /** What was given and used, in order: intervals of minutes around shots, longer between. */
-  readonly steps: readonly FlowStep[]
-}
-
-/** The same with the drain that was measured. */
-export interface StoreRecord extends StoreToFit {
-  /** Drain of each step. Unit: L. Range: each in [0, ∞). */
-  readonly drained: readonly Volume[]
-}
-
-/** The same with a model to be followed in the place of a record. */
+/** A container that the storage model is to stand for, with a model to be followed in the place of a record. */
 export interface StoreAndFlow<State> extends StoreToFit {
   /** The model that says what drains. */
   readonly flow: ContainerFlow<State>
 }
-
-/** How well a record tells one number: about two thirds of like records come within the error, or it cannot be told. */
-export type ToldBy =
-  | { readonly known: true; readonly standardError: number }
-  | { readonly known: false; readonly reason: 'at-its-limit' | 'not-told-by-record' }
 
 /** A storage model that was fitted. */
 export interface StoreFit {
@@ -69,25 +49,24 @@ const CONTENT: Domain = {
   ends: '[]',
   hint: 'give the mean water content before the first step',
 }
-/** Rises of the capacity over the water content at the begin, bypasses, and natural logarithms of the lag in s, to begin from. */
-const RISES = [-0.1, -0.05, -0.03, -0.02, -0.01, 0, 0.005, 0.01, 0.02, 0.03, 0.05, 0.1, 0.2]
-const BYPASSES = [0, 0.05, 0.15, 0.3]
-const LAGS = [2, 3.5, 4.5, 5.5, 6.5, 7.5, 9]
-/** First moves of the search in the three, and the ends of the logarithm of the lag. */
-const SIZES = [0.005, 0.03, 0.5]
-const [LEAST_LAG, MOST_LAG] = [0, 11.36]
-
 /**
  * The storage model that drains as a record did: its container capacity, the share that passes by and the lag of the drain.
  *
- * @procedure Searches capacity, bypass and the logarithm of the lag for the least sum of squared differences of the drain of the steps:
- * on a coarse grid, then from the best place of each capacity by the simplex of Nelder and Mead, because the model has a kink where it is full;
- * standard errors from differences there.
+ * @procedure Least sum of squared differences of the drain of the steps. For each step at which the store could first be full, and each
+ * bypass and lag of a grid, the best capacity follows in closed form; bypass and the logarithm of the lag are then searched from the
+ * best of these by the simplex of Nelder and Mead. Standard errors from differences at the minimum, ranges by halving.
  * @param record - The container, what happened to it, and what drained.
  * @returns The model, how well each number is told, and its error.
  * @throws `DomainError` outside the ranges; `InputError` for fewer than four steps, drains that do not match them, or a record
  * without drain, from which nothing can be told.
- * @validity For containers and shots like those of the record. What a record does not show, as a dry start, the model does not know.
+ * @validity A record tells the capacity by the first time that the store is full: if all drain ran past, any capacity from the highest
+ * content upwards drains alike. It tells the bypass by shots that do not fill the store: if each of them does, what runs past and
+ * what overflows cannot be told apart. It tells the lag by drain that lasts from one step into the next. `told` says which of them is
+ * not told, with the range that would do as well; `store` then holds a value of that range, of
+ * capacity and bypass the lowest. Errors take
+ * noise as alike in all steps and the first full step as certain. With noise of 5 mL only in steps that drain, 80 simulated days were off
+ * by 1.7 times their errors in the root mean square; where the store was full for a moment only, the capacity was off by far more.
+ * For containers and shots like those of the record. What a record does not show, as a dry start, the model does not know.
  * Fitted to one simulated day each of stone wool, coir and peat, it drained on 50 other days as much as the simulation within 7, 9 and
  * 4 % in the median, and within 18 % at worst: the drain of a store has but one lag.
  * @source Nelder, J. A. and Mead, R. (1965), The Computer Journal 7:308-313 [not confirmed, source not seen]
@@ -100,64 +79,56 @@ const [LEAST_LAG, MOST_LAG] = [0, 11.36]
  * const { store } = fitWaterStore({
  *   substrateVolume: litres(10), minContent: waterContent(0.1), start: waterContent(0.58), steps, drained,
  * })
- * store.containerCapacity // => 0.601
+ * store.containerCapacity // => 0.602
  * ```
  */
 export function fitWaterStore(record: StoreRecord): StoreFit {
-  const { steps, start } = record
-  numberIn(start, CONTENT, 'start')
-  if (steps.length < 4 || steps.length !== record.drained.length)
-    throw new InputError(
-      'drained',
-      `has ${record.drained.length} entries for ${steps.length} steps`,
-      'give at least four steps, and the drain of each',
-    )
-  const drained = record.drained.map((volume) => numberIn(volume, DRAINED, 'drained'))
-  const total = drained.reduce((sum, volume) => sum + volume, 0)
-  if (total === 0) throw new InputError('drained', 'is zero in all steps', 'take a record with drain')
-  const storeOf = ([capacity, bypass, lag]: readonly number[]): WaterStore => ({
+  const drained = drainOfRecord(record)
+  const storeOf = ([capacity, bypass, lag]: StoreNumbers): WaterStore => ({
     substrateVolume: record.substrateVolume,
     minContent: record.minContent,
     containerCapacity: capacity as WaterContent,
     bypass: bypass as Share,
-    drainLag: Math.exp(lag as number) as Duration,
+    drainLag: Math.exp(lag) as Duration,
   })
-  const modelled = new Float64Array(steps.length)
-  const lowest = Math.max(record.minContent + 1e-3, 1e-3)
-  const inside = ([capacity, bypass, lag]: readonly number[]) => [
-    clip(capacity as number, lowest, 1),
-    clip(bypass as number, 0, 1),
-    clip(lag as number, LEAST_LAG, MOST_LAG),
-  ]
-  const cost = (parameters: readonly number[]): number => {
-    drainOf(waterStore(storeOf(inside(parameters))), record, modelled)
-    return modelled.reduce((sum, volume, k) => sum + (volume - (drained[k] as number)) ** 2, 0)
-  }
-  const lowestCost = (starts: readonly (readonly number[])[]) =>
-    starts.map((at) => ({ at, value: cost(at) })).reduce((a, b) => (b.value < a.value ? b : a))
-  // The best of each capacity, so that the places differ.
-  const promising = RISES.map((rise) =>
-    lowestCost(BYPASSES.flatMap((bypass) => LAGS.map((lag) => [start + rise, bypass, lag]))),
-  )
-  const found = promising.map(({ at }) => nelderMead(cost, inside(at), SIZES))
-  const best = found.reduce((a, b) => (b.value < a.value ? b : a))
-  const parameters = inside(best.at)
-  const [capacity, bypass, lag] = toldBy(parameters, best.value, steps.length, (at, out) =>
-    drainOf(waterStore(storeOf(inside(at))), record, out),
-  ) as [ToldBy, ToldBy, ToldBy]
-  cost(parameters)
+  const drainAt = (at: StoreNumbers) => drainOf(waterStore(storeOf(at)), record)
+  // Checks the container and each step, which the search does not.
+  drainAt([1, 0, 0])
+  const found = searchStore(record)
+  const told = toldByRecord(found.at, drainAt, found.value, minCapacity(record)) as [ToldBy, ToldBy, ToldBy]
+  const [containerCapacity, bypass, lag] = told
+  // No more may run past than the record asks for.
+  const leastBypass = bypass.known ? found.at[1] : bypass.range.min
+  const at: StoreNumbers = [found.at[0], leastBypass, found.at[2]]
+  const modelled = drainAt(at)
+  const squares = modelled.reduce((sum, volume, k) => sum + (volume - (drained[k] as number)) ** 2, 0)
   return {
-    store: storeOf(parameters),
-    told: {
-      containerCapacity: capacity,
-      bypass,
-      // From the logarithm to seconds.
-      drainLag: lag.known ? { known: true, standardError: lag.standardError * Math.exp(parameters[2] as number) } : lag,
-    },
-    drainError: Math.sqrt(best.value / steps.length) as Volume,
+    store: storeOf(at),
+    told: { containerCapacity, bypass, drainLag: inSeconds(lag, at[2]) },
+    drainError: Math.sqrt(squares / drained.length) as Volume,
     drainedByStore: modelled.reduce((sum, volume) => sum + volume, 0) as Volume,
-    drained: total as Volume,
+    drained: drained.reduce((sum, volume) => sum + volume, 0) as Volume,
   }
+}
+
+function drainOfRecord({ start, steps, drained }: StoreRecord): number[] {
+  numberIn(start, CONTENT, 'start')
+  if (steps.length < 4 || steps.length !== drained.length)
+    throw new InputError(
+      'drained',
+      `has ${drained.length} entries for ${steps.length} steps`,
+      'give at least four steps, and the drain of each',
+    )
+  const volumes = drained.map((volume) => numberIn(volume, DRAINED, 'drained'))
+  if (volumes.every((volume) => volume === 0))
+    throw new InputError('drained', 'is zero in all steps', 'take a record with drain')
+  return volumes
+}
+
+/** From the logarithm of the lag to seconds. */
+function inSeconds(told: ToldBy, lag: number): ToldBy {
+  if (told.known) return { known: true, standardError: told.standardError * Math.exp(lag) }
+  return { ...told, range: { min: Math.exp(told.range.min), max: Math.exp(told.range.max) } }
 }
 
 /**
@@ -185,54 +156,14 @@ export function fitWaterStore(record: StoreRecord): StoreFit {
  */
 export function fitWaterStoreToFlow<State>(request: StoreAndFlow<State>): StoreFit {
   const { flow, ...rest } = request
-  const drained = new Float64Array(rest.steps.length)
-  drainOf(flow, rest, drained)
-  return fitWaterStore({ ...rest, drained: Array.from(drained, (volume) => Math.max(volume, 0) as Volume) })
+  return fitWaterStore({ ...rest, drained: Array.from(drainOf(flow, rest), (volume) => Math.max(volume, 0) as Volume) })
 }
 
-function drainOf<State>(flow: ContainerFlow<State>, { start, steps }: StoreToFit, out: Float64Array): void {
+function drainOf<State>(flow: ContainerFlow<State>, { start, steps }: StoreToFit): Float64Array {
   let state = flow.start(start)
-  steps.forEach((during, k) => {
+  return Float64Array.from(steps, (during) => {
     const after = flow.step(state, during)
-    out[k] = after.drained
     state = after.state
+    return after.drained
   })
-}
-
-/** Standard errors from differences at the minimum; a parameter at an end of its range, or that nothing depends on, has none. */
-function toldBy(
-  parameters: readonly number[],
-  squares: number,
-  count: number,
-  model: (parameters: readonly number[], out: Float64Array) => void,
-): ToldBy[] {
-  const [bypass, lag] = [parameters[1] as number, parameters[2] as number]
-  const free = [0, 1, 2].filter(
-    (i) => !((i === 1 && bypass < 1e-6) || (i === 2 && (lag < LEAST_LAG + 0.01 || lag > MOST_LAG - 0.01))),
-  )
-  const columns = free.map((i) => {
-    const h = 0.02 * (SIZES[i] as number)
-    const [after, before] = [new Float64Array(count), new Float64Array(count)]
-    const at = (sign: number) => parameters.map((value, j) => (j === i ? value + sign * h : value))
-    model(at(1), after)
-    model(at(-1), before)
-    return after.map((value, k) => (value - (before[k] as number)) / (2 * h))
-  })
-  const dot = (a: Float64Array, b: Float64Array) => a.reduce((sum, value, k) => sum + value * (b[k] as number), 0)
-  const factor = choleskyFactor(
-    columns.map((a) => columns.map((b) => dot(a, b))),
-    1e-9,
-  )
-  const variance = squares / Math.max(count - free.length, 1)
-  return [0, 1, 2].map((i) => {
-    const k = free.indexOf(i)
-    if (k < 0) return { known: false, reason: 'at-its-limit' }
-    if ('dependent' in factor) return { known: false, reason: 'not-told-by-record' }
-    const unit = free.map((_, j) => (j === k ? 1 : 0))
-    return { known: true, standardError: Math.sqrt(variance * (choleskySolve(factor.lower, unit)[k] as number)) }
-  })
-}
-
-function clip(value: number, low: number, high: number): number {
-  return Math.min(Math.max(value, low), high)
 }

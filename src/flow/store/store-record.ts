@@ -1,0 +1,21 @@
+import type { Volume } from '../../quantity/generated/volume.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
+import type { FlowStep } from '../container-flow.js'
+
+/** A container that the storage model is to stand for, and what happened to it. */
+export interface StoreToFit {
+  /** Volume of medium. Unit: L. Range: (0, ∞). */
+  readonly substrateVolume: Volume
+  /** Water content below which the plants get nothing. Unit: m³/m³. Range: [0, 1). */
+  readonly minContent: WaterContent
+  /** Water content at the begin, when nothing was on its way out. Unit: m³/m³. Range: [0, 1]. */
+  readonly start: WaterContent
+  /** What was given and used, in order: intervals of minutes around shots, longer between. */
+  readonly steps: readonly FlowStep[]
+}
+
+/** The same with the drain that was measured. */
+export interface StoreRecord extends StoreToFit {
+  /** Drain of each step. Unit: L. Range: each in [0, ∞). */
+  readonly drained: readonly Volume[]
+}
