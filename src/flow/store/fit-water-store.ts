@@ -63,9 +63,9 @@ const CONTENT: Domain = {
  * content upwards drains alike. It tells the bypass by shots that do not fill the store: if each of them does, what runs past and
  * what overflows cannot be told apart. It tells the lag by drain that lasts from one step into the next. `told` says which of them is
  * not told, with the range that would do as well; `store` then holds a value of that range, of
- * capacity and bypass the lowest. Errors take
- * noise as alike in all steps and the first full step as certain. With noise of 5 mL only in steps that drain, 80 simulated days were off
- * by 1.7 times their errors in the root mean square; where the store was full for a moment only, the capacity was off by far more.
+ * capacity and bypass the lowest. Errors take noise as alike in all steps: with noise of 1 or 5 mL only in steps that drain, 221 simulated
+ * records of 10 h were off by 1.6 to 1.9 times their errors in the root mean square. Where a store is never full, noise can pass for
+ * overflow: 5 of 16 such records gave a capacity as known that was the highest content of the record.
  * For containers and shots like those of the record. What a record does not show, as a dry start, the model does not know.
  * Fitted to one simulated day each of stone wool, coir and peat, it drained on 50 other days as much as the simulation within 7, 9 and
  * 4 % in the median, and within 18 % at worst: the drain of a store has but one lag.
