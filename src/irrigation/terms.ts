@@ -4,7 +4,7 @@ import type { DrainFraction } from '../quantity/generated/share.js'
 import type { Volume } from '../quantity/generated/volume.js'
 import type { WaterContentChange } from '../quantity/generated/water-content.js'
 
-/** Terms of irrigation that several inputs are composed of; their domains stand once, in `spans.ts`. */
+/** Terms of irrigation that several inputs are composed of; their domains stand once, in `domains.ts`. */
 
 /** Emitters that run together. */
 export interface Emitters {
