@@ -15,7 +15,7 @@ import type { WateringState } from './watering/state.js'
  * Time is trusted only while the clock runs on at the pace of the decisions; where it stands still, leaps or cannot be read, decisions are
  * counted. A state that is not whole is a lost state: it closes, and begins again carefully.
  *
- * It decides and does not act. What moves water needs a longest run time and a leak check of its own, which work when this does not.
+ * It decides and does not act. What moves water needs a maximum run time and a leak check of its own, which work when this does not.
  *
  * @procedure Checks the state field by field; passes time; counts what ran; takes readings, feedback and people's orders; judges each probe by
  * its band, age, change, fall and by the shots that it showed, and the zone by its balance with the usual use; then closes what must close,

@@ -111,7 +111,7 @@ export const STEPS: readonly Step[] = [
     task: 'The plant uses 1.5 litres a day. How many such shots is that, if 15 % of each drains?',
     answer: "shotsPerDay({ dailyUse: '1.5 L', shot, drainFraction: '15 %' })",
     learnt:
-      'Five. Last, the limit of all this: a plan is advice. A valve needs a longest run time, a most per day and a look at the drain that do not depend on it.',
+      'Five. Last, the limit of all this: a plan is advice. A valve needs a maximum run time, a daily maximum and a look at the drain that do not depend on it.',
     done: gave('shotsPerDay', 5),
   },
 ]

@@ -77,7 +77,7 @@ const DRAIN_LAG = 900 as Duration
 /**
  * Proposes the shots of the next day of a zone, within the limits of its set-up, from the review of a day.
  *
- * A proposal is advice and not an order. Whatever opens a valve must hold limits of its own: a longest run time, a most per day, a leak
+ * A proposal is advice and not an order. Whatever opens a valve must hold limits of its own: a maximum run time, a daily maximum, a leak
  * check, and a safe state when readings are missing. Without a probe that can be trusted nothing is proposed.
  *
  * @procedure Expects the use that the days so far have taught, until seven are known that of the day by its water balance or else by its

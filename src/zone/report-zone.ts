@@ -73,7 +73,7 @@ type Clock = (time: number) => string
 
 const CAUTIONS: readonly string[] = [
   'This is advice from a model and a few readings, not an order. A wrong calibration or a probe that has moved can cost a crop: look at the plants, the drain and the weight of a container first.',
-  'If a controller acts on it, every valve needs a longest run time, a most per day, a leak check and a safe state when readings are missing.',
+  'If a controller acts on it, every valve needs a maximum run time, a daily maximum, a leak check and a safe state when readings are missing.',
   'Keep electricity away from water: extra-low voltage at the plants, a residual-current device, and a licensed electrician for the rest. Acids and concentrated fertiliser burn: goggles, gloves, acid into water. Drain carries nutrients: discharge or reuse it as local law says.',
 ]
 

@@ -17,8 +17,8 @@ import type { DayPlanRequest } from './plan-request.js'
  * A water content that no living plant's container can have, far above its capacity or below what plants can use, is a `danger`, and
  * nothing is planned on it: look at the probe and the plants.
  *
- * A plan is advice. Before it opens a valve, the watering it asks for must pass limits that do not depend on it: a longest run
- * time, a most per day, a leak check, and a defined state when readings are missing.
+ * A plan is advice. Before it opens a valve, the watering it asks for must pass limits that do not depend on it: a maximum run
+ * time, a daily maximum, a leak check, and a defined state when readings are missing.
  *
  * @procedure Runs a water balance of the container step by step and gives a shot at each step where the trigger asks for one and
  * every limit allows it; the share of drain of the single shots is found by bisection so that the drain of the whole day is the wanted share.

@@ -64,7 +64,7 @@ export interface SizedShot extends Advice {
  * longer opening than is needed all that is too much is expected to drain. No rise needs no opening. Findings are codes and numbers,
  * so that this one call stays small in an app; `explainShotFinding` puts them into words.
  *
- * The result is advice, not an order: a valve that opens by it needs a longest opening, a limit for the day and a leak check of its own.
+ * The result is advice, not an order: a valve that opens by it needs a maximum run time, a daily maximum and a leak check of its own.
  *
  * @param input - Container, wish, emitters, valve and pump.
  * @returns The shot, what is expected of it, and findings.
