@@ -102,20 +102,12 @@ export function sizeShot(input: SizeShotInput): SizedShot {
   const volume = Math.max(0, time - fill) * flow
   const kept = Math.min(wanted, volume) * (1 - input.drainFraction)
   const findings: ShotFinding[] = []
-  const tell = (
-    value: number,
-    code: ShotFinding['code'],
-    level: Finding['level'] = 'caution',
-    unit: ShotFinding['unit'] = 's',
-  ) => {
-    if (value > 0) findings.push({ code, level, value, unit })
-  }
-  tell(needed - time, 'max-run-time')
-  tell(time - needed, 'min-run-time')
+  tell(findings, needed - time, 'max-run-time')
+  tell(findings, time - needed, 'min-run-time')
   const [bound] = findings
-  tell(input.rise - numberIn(input.maxRise ?? 0.1, CHANGE, 'maxRise'), 'max-rise', 'danger', 'm³/m³')
-  tell(time && fill - time / 10, 'line-fill', 'note')
-  tell(zone - numberIn(input.pumpFlow ?? zone, EMITTER_FLOW, 'pumpFlow'), 'pump-flow', 'danger', 'L/h')
+  tell(findings, input.rise - numberIn(input.maxRise ?? 0.1, CHANGE, 'maxRise'), 'max-rise', 'danger', 'm³/m³')
+  tell(findings, time && fill - time / 10, 'line-fill', 'note')
+  tell(findings, zone - numberIn(input.pumpFlow ?? zone, EMITTER_FLOW, 'pumpFlow'), 'pump-flow', 'danger', 'L/h')
   return {
     volume: volume as Volume,
     perEmitter: (volume / emitters) as Volume,
@@ -126,4 +118,14 @@ export function sizeShot(input: SizeShotInput): SizedShot {
     findings,
     caution: ADVICE,
   }
+}
+
+function tell(
+  findings: ShotFinding[],
+  value: number,
+  code: ShotFinding['code'],
+  level: Finding['level'] = 'caution',
+  unit: ShotFinding['unit'] = 's',
+): void {
+  if (value > 0) findings.push({ code, level, value, unit })
 }
