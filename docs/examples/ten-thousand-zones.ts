@@ -20,7 +20,7 @@ export interface ZoneReading {
   readonly zone: string
   readonly now: number
   /** Water content, or null where the probe was silent. */
-  readonly content: number | null
+  readonly waterContent: number | null
 }
 
 export interface ZoneDecision {
@@ -55,7 +55,7 @@ const reducer = controlWatering({
 /** The function that an engine calls: the row of a zone and a reading in, the next row and a decision out. All of it is JSON. */
 export function step(row: string | undefined, reading: ZoneReading): { row: string; decision: ZoneDecision } {
   const state = row === undefined ? reducer.start : (JSON.parse(row) as WateringState)
-  const { now, content } = reading
+  const { now, waterContent: content } = reading
   const readings = content === null ? [] : [{ waterContent: content, time: now }]
   const [next, decision] = reducer.step(state, { now, readings, locked: false })
   return {
@@ -102,7 +102,7 @@ export function inventedReadings(zones: number, stepsADay: number): ZoneReading[
       readings.push({
         zone: `zone-${z}`,
         now: (i * 86400) / stepsADay,
-        content: z % 100 === 7 && i > stepsADay / 2 ? null : content,
+        waterContent: z % 100 === 7 && i > stepsADay / 2 ? null : content,
       })
     }
   }

@@ -5,7 +5,7 @@ import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { APPARENT } from '../domains.js'
-import { contentBetween } from './content-between.js'
+import { waterContentBetween } from './water-content-between.js'
 
 const SLOPE: Domain = {
   quantity: 'slope of the square-root line',
@@ -47,9 +47,9 @@ export interface SquareRootReading extends SquareRootLine {
 }
 
 /** A water content and the line that gave it. */
-export interface SquareRootContent extends SquareRootLine {
+export interface SquareRootWaterContent extends SquareRootLine {
   /** Water content. Unit: m³/m³. Range: [0, 1]. */
-  readonly content: WaterContent
+  readonly waterContent: WaterContent
 }
 
 /**
@@ -77,7 +77,12 @@ export function waterContentHerkelrath1991(reading: SquareRootReading): WaterCon
   const root = Math.sqrt(numberIn(optionsOf(reading).apparent, APPARENT, 'apparent'))
   const slope = numberIn(reading.slope, SLOPE, 'slope')
   const intercept = numberIn(reading.intercept, INTERCEPT, 'intercept')
-  return contentBetween(slope * root + intercept, 1, reading.apparent, (theta) => ((theta - intercept) / slope) ** 2)
+  return waterContentBetween(
+    slope * root + intercept,
+    1,
+    reading.apparent,
+    (theta) => ((theta - intercept) / slope) ** 2,
+  )
 }
 
 /**
@@ -94,23 +99,23 @@ export function waterContentHerkelrath1991(reading: SquareRootReading): WaterCon
  * @source Herkelrath, W. N., Hamburg, S. P. and Murphy, F. (1991), Water Resources Research 27:857-864, solved for the permittivity
  * @example
  * ```ts
- * permittivityHerkelrath1991({ content: waterContent(0.399), slope: 0.115, intercept: -0.176 }) // => 25
+ * permittivityHerkelrath1991({ waterContent: waterContent(0.399), slope: 0.115, intercept: -0.176 }) // => 25
  * ```
  */
-export function permittivityHerkelrath1991(reading: SquareRootContent): Permittivity {
-  const content = numberIn(optionsOf(reading).content, CONTENT, 'content')
+export function permittivityHerkelrath1991(reading: SquareRootWaterContent): Permittivity {
+  const waterContent = numberIn(optionsOf(reading).waterContent, CONTENT, 'waterContent')
   const slope = numberIn(reading.slope, SLOPE, 'slope')
   const intercept = numberIn(reading.intercept, INTERCEPT, 'intercept')
-  const root = (content - intercept) / slope
-  return reachedPermittivity(root, content, slope + intercept, slope * Math.sqrt(APPARENT.max) + intercept)
+  const root = (waterContent - intercept) / slope
+  return reachedPermittivity(root, waterContent, slope + intercept, slope * Math.sqrt(APPARENT.max) + intercept)
 }
 
 /** The square of a root that lies between those of 1 and 90; the rounding of a round trip at the ends is forgiven. */
-export function reachedPermittivity(root: number, content: number, atAir: number, atTop: number): Permittivity {
+export function reachedPermittivity(root: number, waterContent: number, atAir: number, atTop: number): Permittivity {
   const squared = root * root
   if (root > 0 && squared >= APPARENT.min * (1 - 1e-12) && squared <= APPARENT.max * (1 + 1e-12))
     return squared as Permittivity
-  throw new DomainError(content, {
+  throw new DomainError(waterContent, {
     ...CONTENT,
     min: Math.min(atAir, atTop),
     max: Math.max(atAir, atTop),

@@ -62,7 +62,7 @@ export function waterContentJacobsenSchjonning1993(apparent: Permittivity): Wate
  * \varepsilon : \; \theta(\varepsilon) = \theta
  * ```
  *
- * @param content - Water content. Unit: m³/m³. Range: [0, 0.9627221].
+ * @param waterContent - Water content. Unit: m³/m³. Range: [0, 0.9627221].
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Mineral soils, permittivity up to about 40; organic media and stone wool need their own calibration.
@@ -72,6 +72,6 @@ export function waterContentJacobsenSchjonning1993(apparent: Permittivity): Wate
  * permittivityJacobsenSchjonning1993(waterContentJacobsenSchjonning1993(permittivity(20))) // => 20
  * ```
  */
-export function permittivityJacobsenSchjonning1993(content: WaterContent): Permittivity {
-  return rootIn(APPARENT, COEFFICIENTS, numberIn(content, CONTENT))
+export function permittivityJacobsenSchjonning1993(waterContent: WaterContent): Permittivity {
+  return rootIn(APPARENT, COEFFICIENTS, numberIn(waterContent, CONTENT))
 }

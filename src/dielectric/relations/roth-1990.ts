@@ -6,7 +6,7 @@ import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { AIR, APPARENT, CONTENT, MIXING_EXPONENT, POROSITY, SOLIDS, WATER } from '../domains.js'
-import { contentBetween } from './content-between.js'
+import { waterContentBetween } from './water-content-between.js'
 
 /** Solids, water and air, and how they lie in the field. */
 export interface ThreePhases {
@@ -25,7 +25,7 @@ export interface ThreePhases {
 /** Three phases and the water content. */
 export interface ThreePhaseMedium extends ThreePhases {
   /** Water content, at most the porosity. Unit: m³/m³. Range: [0, 1]. */
-  readonly content: WaterContent
+  readonly waterContent: WaterContent
 }
 
 /** Three phases and what a probe reads in them. */
@@ -52,7 +52,7 @@ export interface ThreePhaseReading extends ThreePhases {
  * @example
  * ```ts
  * permittivityRoth1990({
- *   content: waterContent(0.1),
+ *   waterContent: waterContent(0.1),
  *   porosity: percent(40),
  *   solids: permittivity(2.8),
  *   air: permittivity(1),
@@ -62,15 +62,15 @@ export interface ThreePhaseReading extends ThreePhases {
  * ```
  */
 export function permittivityRoth1990(medium: ThreePhaseMedium): Permittivity {
-  const content = numberIn(optionsOf(medium).content, CONTENT, 'content')
+  const waterContent = numberIn(optionsOf(medium).waterContent, CONTENT, 'waterContent')
   const { dry, gain, exponent } = phaseTerms(medium)
-  if (content > medium.porosity)
+  if (waterContent > medium.porosity)
     throw new InputError(
       'content, porosity',
-      `a water content of ${content} does not fit into a porosity of ${medium.porosity}`,
+      `a water content of ${waterContent} does not fit into a porosity of ${medium.porosity}`,
       'give the total porosity; a saturated medium has a water content equal to it',
     )
-  return ((dry + content * gain) ** (1 / exponent)) as Permittivity
+  return ((dry + waterContent * gain) ** (1 / exponent)) as Permittivity
 }
 
 /**
@@ -101,12 +101,17 @@ export function permittivityRoth1990(medium: ThreePhaseMedium): Permittivity {
 export function waterContentRoth1990(reading: ThreePhaseReading): WaterContent {
   requireObject(reading, 'reading')
   const { dry, gain, exponent } = phaseTerms(reading)
-  const content = shownContent(reading)
-  return contentBetween(content, reading.porosity, reading.apparent, (theta) => (dry + theta * gain) ** (1 / exponent))
+  const waterContent = shownWaterContent(reading)
+  return waterContentBetween(
+    waterContent,
+    reading.porosity,
+    reading.apparent,
+    (theta) => (dry + theta * gain) ** (1 / exponent),
+  )
 }
 
 /** The water content that the equation gives, also where there is no room for it. */
-export function shownContent(reading: ThreePhaseReading): number {
+export function shownWaterContent(reading: ThreePhaseReading): number {
   const { dry, gain, exponent } = phaseTerms(reading)
   return (numberIn(reading.apparent, APPARENT, 'apparent') ** exponent - dry) / gain
 }

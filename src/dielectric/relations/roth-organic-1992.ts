@@ -62,7 +62,7 @@ export function waterContentRothOrganic1992(apparent: Permittivity): WaterConten
  * \varepsilon : \; \theta(\varepsilon) = \theta
  * ```
  *
- * @param content - Water content. Unit: m³/m³. Range: [0.004772, 1].
+ * @param waterContent - Water content. Unit: m³/m³. Range: [0.004772, 1].
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Organic soils of 0.26 to 0.77 g/cm³, permittivity up to about 75; not coir, bark or stone wool.
@@ -72,6 +72,6 @@ export function waterContentRothOrganic1992(apparent: Permittivity): WaterConten
  * permittivityRothOrganic1992(waterContentRothOrganic1992(permittivity(20))) // => 20
  * ```
  */
-export function permittivityRothOrganic1992(content: WaterContent): Permittivity {
-  return rootIn(APPARENT, COEFFICIENTS, numberIn(content, CONTENT))
+export function permittivityRothOrganic1992(waterContent: WaterContent): Permittivity {
+  return rootIn(APPARENT, COEFFICIENTS, numberIn(waterContent, CONTENT))
 }

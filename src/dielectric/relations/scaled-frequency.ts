@@ -71,9 +71,9 @@ export interface ScaledFrequencyReading extends ScaledFrequencyLaw {
 }
 
 /** A water content and the law that gave it. */
-export interface ScaledFrequencyContent extends ScaledFrequencyLaw {
+export interface ScaledFrequencyWaterContent extends ScaledFrequencyLaw {
   /** Water content. Unit: m³/m³. Range: [0, 1]. */
-  readonly content: WaterContent
+  readonly waterContent: WaterContent
 }
 
 /**
@@ -126,8 +126,8 @@ export function waterContentPaltineanuStarr1997(reading: ScaledFrequencyReading)
   const scaled = numberIn(optionsOf(reading).scaled, SCALED, 'scaled')
   const factor = numberIn(reading.factor, FACTOR, 'factor')
   const exponent = numberIn(reading.exponent, EXPONENT, 'exponent')
-  const content = factor * scaled ** exponent
-  if (content <= 1) return content as WaterContent
+  const waterContent = factor * scaled ** exponent
+  if (waterContent <= 1) return waterContent as WaterContent
   const hint = 'above it the law gives more water than volume'
   throw new DomainError(scaled, { ...SCALED, max: (1 / factor) ** (1 / exponent), hint }, 'scaled')
 }
@@ -146,10 +146,11 @@ export function waterContentPaltineanuStarr1997(reading: ScaledFrequencyReading)
  * @source Paltineanu, I. C. and Starr, J. L. (1997), Soil Science Society of America Journal 61:1576-1585, solved for the scaled frequency [not confirmed, source not seen]
  * @example
  * ```ts
- * scaledFrequencyPaltineanuStarr1997({ content: waterContent(0.49), factor: 0.49, exponent: 2.1674 }) // => 1
+ * scaledFrequencyPaltineanuStarr1997({ waterContent: waterContent(0.49), factor: 0.49, exponent: 2.1674 }) // => 1
  * ```
  */
-export function scaledFrequencyPaltineanuStarr1997(reading: ScaledFrequencyContent): number {
-  const share = numberIn(optionsOf(reading).content, CONTENT, 'content') / numberIn(reading.factor, FACTOR, 'factor')
+export function scaledFrequencyPaltineanuStarr1997(reading: ScaledFrequencyWaterContent): number {
+  const share =
+    numberIn(optionsOf(reading).waterContent, CONTENT, 'waterContent') / numberIn(reading.factor, FACTOR, 'factor')
   return share ** (1 / numberIn(reading.exponent, EXPONENT, 'exponent'))
 }

@@ -4,8 +4,8 @@ import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { APPARENT } from '../domains.js'
-import { contentBetween } from './content-between.js'
 import { reachedPermittivity } from './herkelrath-1991.js'
+import { waterContentBetween } from './water-content-between.js'
 
 const SLOPE: Domain = {
   quantity: 'slope of the square-root power law',
@@ -57,9 +57,9 @@ export interface SquareRootPowerReading extends SquareRootPower {
 }
 
 /** A water content and the power law that gave it. */
-export interface SquareRootPowerContent extends SquareRootPower {
+export interface SquareRootPowerWaterContent extends SquareRootPower {
   /** Water content. Unit: m³/m³. Range: (0, 1]. */
-  readonly content: WaterContent
+  readonly waterContent: WaterContent
 }
 
 /**
@@ -87,7 +87,7 @@ export function waterContentSchaap1997(reading: SquareRootPowerReading): WaterCo
   const line = numberIn(reading.slope, SLOPE, 'slope') * root - numberIn(reading.offset, OFFSET, 'offset')
   const exponent = numberIn(reading.exponent, EXPONENT, 'exponent')
   const inverse = (theta: number) => ((theta ** (1 / exponent) + reading.offset) / reading.slope) ** 2
-  return contentBetween(line > 0 ? line ** exponent : 0, 1, reading.apparent, inverse)
+  return waterContentBetween(line > 0 ? line ** exponent : 0, 1, reading.apparent, inverse)
 }
 
 /**
@@ -104,14 +104,19 @@ export function waterContentSchaap1997(reading: SquareRootPowerReading): WaterCo
  * @source Schaap, M. G., de Lange, L. and Heimovaara, T. J. (1997), Soil Technology 11:205-217, solved for the permittivity [confirmed by public code or text, source not seen]
  * @example
  * ```ts
- * permittivitySchaap1997({ content: waterContent(0.61982), slope: 0.133, offset: 0.146, exponent: 0.885 }) // => 30.000
+ * permittivitySchaap1997({ waterContent: waterContent(0.61982), slope: 0.133, offset: 0.146, exponent: 0.885 }) // => 30.000
  * ```
  */
-export function permittivitySchaap1997(reading: SquareRootPowerContent): Permittivity {
-  const content = numberIn(optionsOf(reading).content, CONTENT, 'content')
+export function permittivitySchaap1997(reading: SquareRootPowerWaterContent): Permittivity {
+  const waterContent = numberIn(optionsOf(reading).waterContent, CONTENT, 'waterContent')
   const slope = numberIn(reading.slope, SLOPE, 'slope')
   const offset = numberIn(reading.offset, OFFSET, 'offset')
   const exponent = numberIn(reading.exponent, EXPONENT, 'exponent')
   const at = (root: number) => Math.max(0, slope * root - offset) ** exponent
-  return reachedPermittivity((content ** (1 / exponent) + offset) / slope, content, at(1), at(Math.sqrt(APPARENT.max)))
+  return reachedPermittivity(
+    (waterContent ** (1 / exponent) + offset) / slope,
+    waterContent,
+    at(1),
+    at(Math.sqrt(APPARENT.max)),
+  )
 }
