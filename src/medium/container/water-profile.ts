@@ -43,7 +43,7 @@ const POINTS: Domain = {
  * @returns Columns of equal length, from the bottom up.
  * @throws `DomainError` outside the ranges; `InputError` when the porosity is below the saturated water content.
  * @validity As for container capacity.
- * @source hydrostatics
+ * @source definition: hydrostatics
  * @example
  * ```ts
  * const medium = vanGenuchten1980({

@@ -54,7 +54,7 @@ const PORE_SPACE: Domain = {
  * @param sample - Pore space and water contents.
  * @returns The classes, which add up to the pore space.
  * @throws `DomainError` outside the ranges; `InputError` when the water content rises with suction or exceeds the pore space.
- * @source De Boodt, M. and Verdonck, O. (1972), Acta Horticulturae 26:37-44; bounds of the classes checked in independent open restatements
+ * @source de-boodt-1972
  * @example
  * ```ts
  * waterClassesDeBoodt1972({
