@@ -1,4 +1,4 @@
-import type { Domain } from '../../quantity/domain.js'
+import { WATER_CONTENT } from '../../quantity/domains.js'
 import type { BulkDensity } from '../../quantity/generated/density.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
@@ -8,15 +8,6 @@ import type { Validity } from '../../quantity/validity.js'
 import { APPARENT, BULK_DENSITY } from '../domains.js'
 import { reachedPermittivity } from './herkelrath-1991.js'
 import { waterContentBetween } from './water-content-between.js'
-
-const CONTENT: Domain = {
-  quantity: 'water content',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give the volume of water per volume of medium',
-}
 
 /** A permittivity and the bulk density of the medium. */
 export interface PermittivityAndDensity {
@@ -58,7 +49,7 @@ export const validityMalickiDensity1996: Validity = {
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, and where the relation gives less than no water or more water than volume.
  * @validity 62 media of 0.13 to about 1.8 g/cm³, the density at their lowest porosity, 0.33 [span not confirmed, source not seen].
- * @source Malicki, M. A., Plagge, R. and Roth, C. H. (1996), European Journal of Soil Science 47:357-366, Eq. 10; coefficients checked in an independent open restatement
+ * @source malicki-1996, Eq. 10
  * @example
  * ```ts
  * waterContentMalickiDensity1996({ apparent: permittivity(30), bulkDensity: gramsPerCubicCentimetre(0.4) }) // => 0.59743
@@ -87,14 +78,14 @@ export function waterContentMalickiDensity1996(reading: PermittivityAndDensity):
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges, and where no permittivity from 1 to 90 gives the water content.
  * @validity 62 media of 0.13 to about 1.8 g/cm³, the density at their lowest porosity, 0.33 [span not confirmed, source not seen].
- * @source Malicki, M. A., Plagge, R. and Roth, C. H. (1996), European Journal of Soil Science 47:357-366, Eq. 10, solved for the permittivity
+ * @source malicki-1996, Eq. 10, solved for the permittivity
  * @example
  * ```ts
  * permittivityMalickiDensity1996({ waterContent: waterContent(0.59743), bulkDensity: gramsPerCubicCentimetre(0.4) }) // => 30.000
  * ```
  */
 export function permittivityMalickiDensity1996(reading: WaterContentAndDensity): Permittivity {
-  const waterContent = numberIn(optionsOf(reading).waterContent, CONTENT, 'waterContent')
+  const waterContent = numberIn(optionsOf(reading).waterContent, WATER_CONTENT, 'waterContent')
   const density = numberIn(reading.bulkDensity, BULK_DENSITY, 'bulkDensity')
   const at = (root: number) => (root - dryRoot(density)) / slope(density)
   const root = dryRoot(density) + slope(density) * waterContent

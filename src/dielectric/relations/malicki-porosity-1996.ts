@@ -1,4 +1,4 @@
-import type { Domain } from '../../quantity/domain.js'
+import { WATER_CONTENT } from '../../quantity/domains.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { Porosity } from '../../quantity/generated/share.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
@@ -8,15 +8,6 @@ import type { Validity } from '../../quantity/validity.js'
 import { APPARENT, POROSITY } from '../domains.js'
 import { reachedPermittivity } from './herkelrath-1991.js'
 import { waterContentBetween } from './water-content-between.js'
-
-const CONTENT: Domain = {
-  quantity: 'water content',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give the volume of water per volume of medium',
-}
 
 /** A permittivity and the porosity of the medium. */
 export interface PermittivityAndPorosity {
@@ -54,7 +45,7 @@ export const validityMalickiPorosity1996: Validity = {
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, and where the relation gives less than no water or more water than volume.
  * @validity 62 media of porosity 0.33 to 0.95 [span not confirmed, source not seen].
- * @source Malicki, M. A., Plagge, R. and Roth, C. H. (1996), European Journal of Soil Science 47:357-366, Eq. 12; coefficients checked in an independent open restatement
+ * @source malicki-1996, Eq. 12
  * @example
  * ```ts
  * waterContentMalickiPorosity1996({ apparent: permittivity(50), porosity: percent(90) }) // => 0.888795
@@ -83,14 +74,14 @@ export function waterContentMalickiPorosity1996(reading: PermittivityAndPorosity
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges, and where no permittivity from 1 to 90 gives the water content.
  * @validity 62 media of porosity 0.33 to 0.95 [span not confirmed, source not seen].
- * @source Malicki, M. A., Plagge, R. and Roth, C. H. (1996), European Journal of Soil Science 47:357-366, Eq. 12, solved for the permittivity
+ * @source malicki-1996, Eq. 12, solved for the permittivity
  * @example
  * ```ts
  * permittivityMalickiPorosity1996({ waterContent: waterContent(0.888795), porosity: percent(90) }) // => 50.000
  * ```
  */
 export function permittivityMalickiPorosity1996(reading: WaterContentAndPorosity): Permittivity {
-  const waterContent = numberIn(optionsOf(reading).waterContent, CONTENT, 'waterContent')
+  const waterContent = numberIn(optionsOf(reading).waterContent, WATER_CONTENT, 'waterContent')
   const porosity = numberIn(reading.porosity, POROSITY, 'porosity')
   const at = (root: number) => (root - dryRoot(porosity)) / slope(porosity)
   const root = dryRoot(porosity) + slope(porosity) * waterContent
