@@ -52,7 +52,7 @@ function inPlace(type: SignatureType, given: Readonly<Record<string, SignatureTy
   return 'name' in type && type.of ? { name: type.name, of: type.of.map(each) } : type
 }
 
-export function isKind(name: string): boolean {
+function isKind(name: string): boolean {
   return Object.hasOwn(ALL.kinds, name)
 }
 
