@@ -1,8 +1,8 @@
+import { nearestNames } from '../../src/catalogue/nearest-names.js'
 import { drawPanels } from '../../src/chart/panels.js'
 import { byId, make } from './dom.mjs'
 import type { Equation, Input } from './equation.js'
 import { answer, FORMS, type Form, showForm } from './forms.mjs'
-import { nearNames } from './near.js'
 import { snippetOf } from './snippet.js'
 
 /** The package, as its one-file build leaves it for a page. */
@@ -352,7 +352,8 @@ function decoded(text: string): string {
 
 /** An address that leads nowhere says so, with names that are near. */
 function sayUnknown(name: string): void {
-  const near = name === '' ? [] : nearNames(name, [...equations.map((one) => one.name), ...FORMS.map(({ id }) => id)])
+  const near =
+    name === '' ? [] : nearestNames(name, [...equations.map((one) => one.name), ...FORMS.map(({ id }) => id)])
   const links = near.flatMap((one, i) => [i === 0 ? ' Near to it: ' : ', ', make('a', { href: `#${one}` }, one)])
   byId('unknown').replaceChildren(
     ...(name === ''

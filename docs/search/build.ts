@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import type { CatalogueEntry } from '../../src/catalogue/entry.js'
+import { sourceInFull } from '../../src/catalogue/source-in-full.js'
 import { FAMILIES } from '../../src/quantity/kinds.table.js'
 import { UNITS } from '../../src/quantity/units.table.js'
 import { guideNames, guideText, guideTitle } from '../documentation/guide-order.js'
@@ -39,7 +40,12 @@ function functionRow(entry: CatalogueEntry, question: string, headings: string):
       [6 * share, entry.summary],
       [3 * share, entry.result.text],
       [2 * share, fields],
-      [1, [entry.description, entry.procedure, entry.validity, entry.throws, ...entry.sources].join(' ')],
+      [
+        1,
+        [entry.description, entry.procedure, entry.validity, entry.throws, ...entry.sources.map(sourceInFull)].join(
+          ' ',
+        ),
+      ],
       [2, entry.topic === 'quantity' ? '' : headings],
     ],
   }

@@ -5,8 +5,8 @@
 import { rmSync, writeFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { build } from 'esbuild'
-import { Application, type PageEvent, type ProjectReflection, type Reflection } from 'typedoc'
-import { catalogue } from '../../src/catalogue/index.js'
+import { Application, type Context, Converter, type PageEvent, type ProjectReflection, type Reflection } from 'typedoc'
+import { catalogue, sourceInFull } from '../../src/catalogue/index.js'
 import { finished } from '../documentation/finish.js'
 import { guideNames } from '../documentation/guide-order.js'
 import { originsOf, withImports } from '../documentation/imports.js'
@@ -59,6 +59,7 @@ export async function writeDocumentation({ out, topics = allTopics() }: Wanted):
   const data = { catalogue, related: relatedOf(catalogue), explorer: new Set(explorer) }
   app.renderer.defineTheme('porewater', themeFor(data))
   app.renderer.defineRouter('porewater', PagesRouter)
+  app.converter.on(Converter.EVENT_RESOLVE_BEGIN, (context: Context) => citeInFull(context.project))
   const project = await app.convert()
   if (project === undefined) throw new Error('TypeDoc could not read the sources')
   nameGuides(project)
@@ -73,6 +74,13 @@ export async function writeDocumentation({ out, topics = allTopics() }: Wanted):
   await app.generateDocs(project, out)
   await writeAssets(out)
   return project
+}
+
+/** Sources cite works by keys; a page shows the citation. */
+function citeInFull(project: ProjectReflection): void {
+  for (const reflection of Object.values(project.reflections))
+    for (const tag of reflection.comment?.getTags('@source') ?? [])
+      for (const part of tag.content) if (part.kind === 'text') part.text = sourceInFull(part.text)
 }
 
 async function writeAssets(out: string): Promise<void> {

@@ -6,7 +6,7 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { dirname } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import temml from 'temml'
-import { type CatalogueEntry, type CatalogueField, catalogue } from '../../src/catalogue/index.js'
+import { type CatalogueEntry, type CatalogueField, catalogue, sourceInFull } from '../../src/catalogue/index.js'
 import { FAMILIES } from '../../src/quantity/kinds.table.js'
 import { UNITS } from '../../src/quantity/units.table.js'
 import type { Validity } from '../../src/quantity/validity.js'
@@ -81,7 +81,7 @@ export async function equationOf(entry: CatalogueEntry): Promise<Equation | unde
     unit: entry.result.unit ?? '',
     validity: entry.validity,
     measuredBy,
-    sources: entry.sources,
+    sources: entry.sources.map(sourceInFull),
     example: entry.example,
   }
 }

@@ -7,7 +7,6 @@ import type { Page } from 'playwright-core'
 import * as porewater from 'porewater'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import type { Equation } from '../../docs/explorer/equation.js'
-import { distance, nearNames } from '../../docs/explorer/near.js'
 import { snippetOf } from '../../docs/explorer/snippet.js'
 import { explorerPage } from '../../docs/tools/explorer.js'
 import { argumentsOf } from '../support/arguments-of.js'
@@ -100,13 +99,6 @@ describe('the programs that the explorer shows', () => {
     const values = { 'input.substrateVolume': 8, 'input.rise': 0.02, 'input.drainFraction': 0.1 }
     expect(snippetOf(equation, values)).toContain('substrateVolume: litres(8)')
     expect(snippetOf(equation, values)).toMatch(/rise: waterContentChange\(0\.02\)/)
-  })
-  it('have near names for a slip', () => {
-    const names = equations.map(({ name }) => name)
-    expect(nearNames('shotVolum', names)[0]).toBe('shotVolume')
-    expect(nearNames('watercontentTop1980', names)[0]).toBe('waterContentTopp1980')
-    expect(nearNames('qqqqqqqq', names)).toEqual([])
-    expect(distance('kitten', 'sitting')).toBe(3)
   })
 })
 
