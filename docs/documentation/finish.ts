@@ -11,7 +11,7 @@ export function finished(page: string, url: string, navigation: string): string 
   const content = /<div class="col-content">([\s\S]*)<\/div>\s*<div class="col-sidebar">/.exec(page)?.[1]
   if (title === undefined || content === undefined) throw new Error(`${url} is not the page that TypeDoc used to write`)
   const up = '../'.repeat(url.split('/').length - 1)
-  const plain = withoutSigns(content)
+  const plain = withoutSigns(content).replace(/(<h1[^>]*>)Type Alias (?=[\s\S]*id="units")/, '$1Kind of quantity: ')
   // The parts of a function stand beside its input and result, not below them.
   const parts = url.startsWith('functions/') ? plain.replace(/<(\/?)h4(?=[\s>])/g, '<$1h2') : plain
   const main = headingsInOrder(parts)

@@ -33,6 +33,7 @@ export function kindPart(kind: string, catalogue: readonly CatalogueEntry[], lin
     entries.length === 0
       ? ''
       : `<h2 id="${id}">${title}</h2><ul class="near">${entries
+          .filter(({ name }) => link(name) !== undefined)
           .map(({ name, summary }) => `<li>${named(name)} ${html(summary)}</li>`)
           .join('')}</ul>`
   const range =

@@ -163,7 +163,7 @@ function planned(values: Readonly<Record<string, number>>): Answer {
       ['of it drains', `${(plan.drainFraction * 100).toFixed(0)} %`],
       ['falls overnight by', `${(plan.overnightDryDown * 100).toFixed(1)} points`],
     ],
-    findings: [...plan.findings.map((finding) => porewater.explainPlanFinding(finding)), plan.caution],
+    findings: [...plan.findings.map((finding) => porewater.explainPlanFinding(finding).message), plan.caution],
     picture: (width) => chartPlan({ title: 'A day planned', plan, request, hoursFromUtc: 0, maxStep: 900, width }),
   }
 }
