@@ -97,7 +97,11 @@ export function themeFor(data: PagesData): typeof DefaultTheme {
       const text = guide.content.map((part) => part.text).join('')
       const known = namesIn(text, functions).filter((name) => byName.get(name)?.topic !== 'quantity')
       if (known.length === 0 || known.length > 60) return ''
-      const links = known.sort().map((name) => `<a href="${this.link(name)}"><code>${name}</code></a>`)
+      const links = known.sort().flatMap((name) => {
+        const url = this.link(name)
+        return url === undefined ? [] : [`<a href="${url}"><code>${name}</code></a>`]
+      })
+      if (links.length === 0) return ''
       return `<h2 id="functions-on-this-page">Functions on this page</h2><p>${links.join(' · ')}</p>`
     }
     /** The guide before and the guide after, in the order of the job. */

@@ -41,7 +41,7 @@ describe('the pages of the documentation', () => {
     expect(page.match(/<h1/g)).toHaveLength(1)
     expect(page).toMatch(/rel="prev" href="size-a-shot\.html">Previous: Size a shot/)
     expect(page).toMatch(/rel="next" href="plan-a-day\.html"/)
-    expect(page).toMatch(/<a href="\.\.\/functions\/irrigation\.fieldLeachingRequirement\.html"><code>/)
+    expect(page).toMatch(/<a href="\.\.\/functions\/irrigation\.steadyDrainFraction\.html"><code>/)
   })
   it('are what the search leads to, with its anchors', () => {
     const known = searchIndex(catalogue).pages.filter(
@@ -90,27 +90,23 @@ describe.skipIf(CHROMIUM === undefined)(
           'types/quantity.Volume.html',
           'modules/irrigation.html',
         ]
-        for (const address of [...pages, 'documents/drain-and-salts.html', 'interfaces/irrigation.ShotWish.html'])
-          await opened(address, async (page) => {
-            await page.setViewportSize({ width, height: 800 })
-            await page.emulateMedia({ colorScheme })
-            expect(await page.evaluate<number>('document.documentElement.scrollWidth'), address).toBeLessThanOrEqual(
-              width,
-            )
-            await page.evaluate(axe.source)
-            const { violations } = await page.evaluate<axe.AxeResults>('axe.run({ preload: false })')
-            expect(violations.map(({ id, nodes }) => `${address} ${id}: ${nodes[0]?.html}`)).toEqual([])
-          })
+        await opened([...pages, 'documents/drain-and-salts.html'], async (page, address) => {
+          await page.setViewportSize({ width, height: 800 })
+          await page.emulateMedia({ colorScheme })
+          expect(await page.evaluate<number>('document.documentElement.scrollWidth'), address).toBeLessThanOrEqual(
+            width,
+          )
+          await page.evaluate(axe.source)
+          const { violations } = await page.evaluate<axe.AxeResults>('axe.run({ preload: false })')
+          expect(violations.map(({ id, nodes }) => `${address} ${id}: ${nodes[0]?.html}`)).toEqual([])
+        })
       },
       120_000,
     )
     it('keeps formulas and tables inside their boxes at 390 px', async () => {
-      for (const address of [
-        'documents/formula-sheet.html',
-        'documents/glossary.html',
-        'documents/rehearsal-table.html',
-      ])
-        await opened(address, async (page) => {
+      await opened(
+        ['documents/formula-sheet.html', 'documents/glossary.html', 'documents/rehearsal-table.html'],
+        async (page) => {
           await page.setViewportSize({ width: 390, height: 800 })
           const [all, out] = await page.evaluate<[number, string[]]>(`(() => {
           const boxes = [...document.querySelectorAll('math, table')].map((one) => one.closest('.scroll') ?? one)
@@ -119,13 +115,17 @@ describe.skipIf(CHROMIUM === undefined)(
           expect(all).toBeGreaterThan(0)
           expect(out).toEqual([])
           expect(await page.evaluate<number>('document.documentElement.scrollWidth')).toBe(390)
-        })
+        },
+      )
     }, 60_000)
   },
 )
 
-/** A page of the documentation, with everything that it asked for and complained about. */
-async function opened(address: string, test: (page: Page) => Promise<void>): Promise<void> {
+/** Pages of the documentation in one browser, with everything that they asked for and complained about. */
+async function opened(
+  addresses: string | readonly string[],
+  test: (page: Page, address: string) => Promise<void>,
+): Promise<void> {
   await inChromium(async (browser: BrowserContext) => {
     const base = pathToFileURL(folder).href
     const asked: string[] = []
@@ -136,8 +136,10 @@ async function opened(address: string, test: (page: Page) => Promise<void>): Pro
       if (message.type() === 'error' || message.type() === 'warning') complaints.push(message.text())
     })
     page.on('pageerror', (error) => complaints.push(String(error)))
-    await page.goto(`${base}/${address}`)
-    await test(page)
+    for (const address of [addresses].flat()) {
+      await page.goto(`${base}/${address}`)
+      await test(page, address)
+    }
     expect(complaints).toEqual([])
     expect(asked.filter((url) => !url.startsWith(base) && !url.startsWith('data:'))).toEqual([])
   })
