@@ -160,10 +160,10 @@ describe.skipIf(CHROMIUM === undefined)('the explorer in Chromium (skipped where
       await input.fill('300')
       const words = porewater.attempt(() => porewater.waterContentTopp1980(300 as porewater.Permittivity))
       expect(words.ok).toBe(false)
-      expect(await page.getByRole('alert').textContent()).toBe(words.ok ? '' : words.error.message)
+      expect(await page.locator('#refusal').textContent()).toBe(words.ok ? '' : words.error.message)
       expect(await page.locator('#number').textContent()).toBe('–')
       await input.fill('')
-      expect(await page.getByRole('alert').textContent()).not.toBe('')
+      expect(await page.locator('#refusal').textContent()).not.toBe('')
       await input.fill('20')
       expect(await page.locator('#refusal').textContent()).toBe('')
     })
@@ -231,7 +231,7 @@ describe.skipIf(CHROMIUM === undefined)('the explorer in Chromium (skipped where
         ['form-retention', 'container capacity'],
       ] as const) {
         await page.evaluate(`location.hash = '${hash}'`)
-        await page.locator('#form-picture svg').waitFor()
+        await page.locator('#form-picture svg.pw').waitFor()
         expect(await page.locator('#form-facts').textContent()).toContain(words)
         expect(await page.locator('#form-refusal').textContent()).toBe('')
       }

@@ -155,7 +155,8 @@ describe.skipIf(FIREFOX === undefined)('the documentation in Firefox (skipped wh
         await page.waitForSelector('#find-found a')
         const titles = await page.$$eval('#find-found a strong', (all) => all.map((one) => one.textContent))
         expect(titles.slice(0, 3)).toContain('steadyDrainFraction')
-        expect(await page.evaluate('document.documentElement.scrollWidth')).toBe(360)
+        // Its scroll bars take room of their own.
+        expect(await page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(360)
         await page.evaluate(axe.source)
         const { violations } = (await page.evaluate('axe.run({ preload: false })')) as axe.AxeResults
         expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([])

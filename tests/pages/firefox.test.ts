@@ -26,7 +26,7 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }))
 describe.skipIf(FIREFOX === undefined)('the pages in Firefox (skipped where no Firefox is installed)', () => {
   it('size a shot and rehearse a week on the first page', async () => {
     await clean('index.html', '', async (page) => {
-      await page.waitForSelector('#picture svg', { timeout: 30_000 })
+      await page.waitForSelector('#picture svg.pw', { timeout: 30_000 })
       const field = await page.$('#substrateVolume')
       await field?.evaluate((input) => {
         const box = input as unknown as { value: string; dispatchEvent(event: Event): void }
@@ -63,7 +63,8 @@ async function clean(file: string, hash: string, test: (page: Page) => Promise<v
   const address = addressOf(file)
   const { asked, complaints } = await inFirefox(address + hash, 360, async (page) => {
     await test(page)
-    expect(await page.evaluate('document.documentElement.scrollWidth')).toBe(360)
+    // Its scroll bars take room of their own.
+    expect(await page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(360)
     await page.evaluate(axe.source)
     const { violations } = (await page.evaluate('axe.run({ preload: false })')) as axe.AxeResults
     expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([])

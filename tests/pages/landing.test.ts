@@ -71,7 +71,7 @@ describe.skipIf(CHROMIUM === undefined)('the first page in Chromium (skipped whe
   }, 60_000)
   it('rehearses a week of a medium with a fault, and lets it be watched by keyboard', async () => {
     await opened(async (page) => {
-      await page.locator('#picture svg').waitFor()
+      await page.locator('#picture svg.pw').waitFor()
       expect(await page.locator('#picture').textContent()).toContain('invented')
       expect(await page.locator('#alarms').textContent()).toContain('flow while closed')
       const before = await page.locator('#picture').innerHTML()
@@ -101,7 +101,7 @@ describe.skipIf(CHROMIUM === undefined)('the first page in Chromium (skipped whe
       await opened(async (page) => {
         await page.setViewportSize({ width, height: 900 })
         await page.emulateMedia({ colorScheme })
-        await page.locator('#picture svg').waitFor()
+        await page.locator('#picture svg.pw').waitFor()
         expect(await page.evaluate<number>('document.documentElement.scrollWidth')).toBe(width)
         await page.evaluate(axe.source)
         const { violations } = await page.evaluate<axe.AxeResults>('axe.run({ preload: false })')
