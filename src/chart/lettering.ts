@@ -7,7 +7,15 @@ const ELLIPSIS = '…'
 /** Width of a character at most in common sans-serif fonts, in its size. There is no font to measure without a screen. */
 function emsOf(character: string): number {
   const code = character.codePointAt(0) as number
-  return code >= 0x2e80 ? 1 : /[mwMW@%—…]/.test(character) ? 0.92 : /[A-ZÄÖÜ]/.test(character) ? 0.7 : /\d/.test(character) ? 0.64 : 0.57
+  return code >= 0x2e80
+    ? 1
+    : /[mwMW@%—…]/.test(character)
+      ? 0.92
+      : /[A-ZÄÖÜ]/.test(character)
+        ? 0.7
+        : /\d/.test(character)
+          ? 0.64
+          : 0.57
 }
 
 /** Width that text takes at most, in px. */
