@@ -19,12 +19,15 @@ export function judgeDelivery(counters: WateringCounters): WateringDelivery {
   const share = isSeen ? Math.min(10, Math.max(0, (shown + counters.drainedSince) / ordered)) : delivery.shown
   const shots = Math.min(8, delivery.shots + 1)
   const seen = isSeen ? Math.min(8, delivery.seen + 1) : delivery.seen
-  const apart = isSeen ? Math.abs(share - metered) : ALIKE * 1.5
+  const apart = isSeen ? Math.abs(share / delivery.usual - metered) : ALIKE * 1.5
+  const isWhole = isSeen && metered > 0.95 && metered < 1.05
+  const usual = isWhole ? delivery.usual + (share - delivery.usual) / 8 : delivery.usual
   return {
     metered: delivery.metered + (metered - delivery.metered) / Math.min(5, shots),
     shots,
     shown: isSeen ? delivery.shown + (share - delivery.shown) / Math.min(5, seen) : delivery.shown,
     seen,
+    usual: Math.min(1.2, Math.max(0.6, usual)),
     agreed:
       apart <= ALIKE ? Math.min(8, delivery.agreed + 1) : apart > 2 * ALIKE ? 0 : Math.max(0, delivery.agreed - 1),
   }
@@ -32,10 +35,13 @@ export function judgeDelivery(counters: WateringCounters): WateringDelivery {
 
 /**
  * Volume that an opening counts for: what was ordered or metered, whichever is more. Where meter and probes have long said the same,
- * and less than ordered, the meter is believed but for a margin; where they have long said that the meter counts too much, so are they.
+ * and less than ordered for several openings, the meter is believed but for a margin; where they have long said that the meter counts too much, so are they.
  */
 export function countedVolume(ordered: number, metered: number, delivery: WateringDelivery): number {
-  if (delivery.agreed >= HEARD) return Math.max(Math.min(ordered, 1.15 * metered), LEAST * ordered, metered)
+  if (delivery.agreed >= HEARD && !isPartial(delivery)) {
+    const least = Math.max(LEAST, Math.min(1, 1.15 * delivery.metered))
+    return Math.max(Math.min(ordered, 1.15 * metered), least * ordered, metered)
+  }
   const isHigh = delivery.shots >= HEARD && delivery.seen >= HEARD && delivery.metered > 1.4
   const isUsual = isHigh && delivery.shown > 0.75 && delivery.shown < 1.25
   return Math.max(ordered, isUsual ? Math.min(metered, 1.25 * ordered) : metered)
@@ -54,7 +60,7 @@ export function allowanceShare(delivery: WateringDelivery): number {
 
 /** Whether the zone gets less than its probes show: the places of the probes do not stand for the others. */
 export function isPartial({ metered, shots, seen, agreed }: WateringDelivery): boolean {
-  return shots >= 6 && seen >= 6 && metered < LITTLE && metered > 0.3 && agreed < HEARD
+  return shots >= 6 && seen >= 6 && metered < LITTLE && metered > 0.3 && agreed < 7
 }
 
 /** Time of an opening that gives a whole shot of the water that arrives, within the longest one. */

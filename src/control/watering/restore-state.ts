@@ -195,8 +195,15 @@ function countersSound(counters: Loose<WateringCounters>): boolean {
   )
 }
 
-function deliverySound({ metered, shots, shown, seen, agreed }: Loose<WateringDelivery>): boolean {
-  return inRange(metered, 0, 10) && isCount(shots, 8) && inRange(shown, 0, 10) && isCount(seen, 8) && isCount(agreed, 8)
+function deliverySound({ metered, shots, shown, seen, usual, agreed }: Loose<WateringDelivery>): boolean {
+  return (
+    inRange(metered, 0, 10) &&
+    isCount(shots, 8) &&
+    inRange(shown, 0, 10) &&
+    isCount(seen, 8) &&
+    inRange(usual, 0.6, 1.2) &&
+    isCount(agreed, 8)
+  )
 }
 
 function overrideSound(override: unknown, elapsed: number): boolean {
