@@ -10,6 +10,7 @@ const CODES: readonly unknown[] = [
   'flow-while-closed',
   'no-flow',
   'flow-too-large',
+  'flow-too-small',
   'drain-while-dry',
   'valve-does-not-close',
 ]
