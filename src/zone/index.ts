@@ -2,13 +2,9 @@ export type { ShotAnswers } from './answers-to-shots.js'
 export type { ClimateDemand } from './climate-demand.js'
 export type { DayDifference } from './day-differences.js'
 export { type ExplainZoneInput, explainZoneFinding, explainZoneReason } from './explain-zone-finding.js'
-export {
-  entriesOfRecord,
-  followZone,
-  type KeptRows,
-  type ZoneFollower,
-  type ZoneFollowState,
-} from './follow-zone.js'
+export type { HeldEntry, ZoneFollowState } from './follow-state.js'
+export { entriesOfRecord, followZone, type ZoneFollower } from './follow-zone.js'
+export type { KeptRows } from './kept-rows.js'
 export type { Known } from './known.js'
 export type { NightDryDown, ShotFree } from './last-night.js'
 export type { DayLight } from './light-of-day.js'

@@ -29,7 +29,10 @@ export interface ZoneWatering {
   readonly drainEC?: ArrayLike<Missable>
 }
 
-/** The record of a zone: plain lists, in the order of time. What is out of order is left out and counted. */
+/**
+ * The record of a zone: plain lists. Readings come in the order of time; what is out of order is left out and counted. A column is as long
+ * as its times.
+ */
 export interface ZoneRecord {
   /** Times of the readings, rising. Unit: s. Range: any. */
   readonly time: ArrayLike<number>
