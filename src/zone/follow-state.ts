@@ -13,6 +13,7 @@ export interface ZoneFollowState {
   readonly reading: KeptRows
   readonly climate: KeptRows
   readonly watering: KeptRows
+  readonly forecast: KeptRows
   /** What came far ahead of the last reading: it counts when three readings in a row have confirmed that time. */
   readonly held: readonly HeldEntry[]
   /** For each reading that was out of order, the time of the last one that was not. Unit: s. */

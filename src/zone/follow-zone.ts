@@ -76,6 +76,7 @@ export function followZone(zone: Zone): ZoneFollower {
       reading: NO_ROWS,
       climate: NO_ROWS,
       watering: NO_ROWS,
+      forecast: NO_ROWS,
       held: [],
       outOfOrder: [],
       memory: noMemory(),
@@ -168,6 +169,7 @@ function turned(zone: Zone, state: ZoneFollowState, now: number): Step {
       reading: rowsSince(state.reading, begin),
       climate: rowsSince(state.climate, begin),
       watering: rowsSince(state.watering, begin),
+      forecast: rowsSince(state.forecast, begin),
       held: state.held,
       outOfOrder: state.outOfOrder.filter((time) => time >= day.from),
       memory,
@@ -180,11 +182,8 @@ function turned(zone: Zone, state: ZoneFollowState, now: number): Step {
 function closed(zone: Zone, state: ZoneFollowState): { days: readonly ZoneDay[]; memory: ZoneMemory } {
   const { day, memory } = state
   if (day === null || !(lastTime(state.reading) >= day.from)) return { days: [], memory }
-  const [reading, climate, watering] = [state.reading, state.climate, state.watering].map(allRows) as [
-    Row[],
-    Row[],
-    Row[],
-  ]
+  const [reading, climate] = [allRows(state.reading), allRows(state.climate)]
+  const [watering, forecast] = [allRows(state.watering), allRows(state.forecast)]
   const column = (rows: readonly Row[], k: number) => Float64Array.from(rows, (row) => row[k] ?? Number.NaN)
   const columns = {
     time: column(reading, 0),
@@ -204,6 +203,7 @@ function closed(zone: Zone, state: ZoneFollowState): { days: readonly ZoneDay[];
       feedEC: column(watering, 3),
       drainEC: column(watering, 4),
     },
+    forecast: { time: column(forecast, 0), day: column(forecast, 1), irradiance: column(forecast, 2) },
     outOfOrder: Float64Array.from(state.outOfOrder),
   }
   const found = reviewWindow(zone, windowOf(columns, day), memory)
@@ -226,6 +226,7 @@ function rowOf(zone: Zone, input: ZoneEntry, time: number): Row {
     const { airTemperature, relativeHumidity, irradiance, windSpeed } = input
     return [time, ...named({ airTemperature, relativeHumidity, irradiance, windSpeed })]
   }
+  if (input.kind === 'forecast') return [time, ...named({ day: input.day, irradiance: input.irradiance })]
   const { given, drained, feedEC, drainEC } = input
   return [time, ...named({ given, drained, feedEC, drainEC })]
 }
@@ -233,7 +234,8 @@ function rowOf(zone: Zone, input: ZoneEntry, time: number): Row {
 /**
  * The record of a zone as single inputs in the order of time, to feed a follower with it.
  *
- * @procedure Takes readings, climate and watering log one after the other by their times; at the same time climate comes first, then the log.
+ * @procedure Takes readings, climate, watering log and forecasts one after the other by their times; at the same time climate comes first, then
+ * the log.
  * @param record - The record. Unit: any. Range: any.
  * @returns The inputs.
  * @source definition
@@ -244,7 +246,7 @@ function rowOf(zone: Zone, input: ZoneEntry, time: number): Row {
  * ```
  */
 export function entriesOfRecord(record: ZoneRecord): ZoneEntry[] {
-  const { climate, watering } = record
+  const { climate, watering, forecast } = record
   const names = Object.keys(record.probes)
   const readings = Array.from(
     record.time,
@@ -277,7 +279,16 @@ export function entriesOfRecord(record: ZoneRecord): ZoneEntry[] {
       drainEC: watering?.drainEC?.[i] ?? null,
     }),
   )
-  const others = [...weather, ...water].sort((a, b) => a.time - b.time)
+  const ahead = Array.from(
+    forecast?.time ?? [],
+    (time, i): ZoneEntry => ({
+      kind: 'forecast',
+      time,
+      day: forecast?.day[i] ?? null,
+      irradiance: forecast?.irradiance[i] ?? null,
+    }),
+  )
+  const others = [...weather, ...water, ...ahead].sort((a, b) => a.time - b.time)
   return merged(readings, others)
 }
 

@@ -35,5 +35,5 @@ export type {
 } from './zone-day.js'
 export type { ZoneFinding, ZoneFindingCode } from './zone-finding.js'
 export type { LevelLimits, MediumAtRest } from './zone-levels.js'
-export type { ZoneMemory } from './zone-memory.js'
-export type { Missable, ZoneClimate, ZoneEntry, ZoneRecord, ZoneWatering } from './zone-record.js'
+export type { SaltDay, ZoneMemory } from './zone-memory.js'
+export type { Missable, ZoneClimate, ZoneEntry, ZoneForecast, ZoneRecord, ZoneWatering } from './zone-record.js'

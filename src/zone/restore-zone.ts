@@ -4,12 +4,13 @@ import { type StateReader, stateReader } from '../record/restore-state.js'
 import type { HeldEntry, ZoneFollowState } from './follow-state.js'
 import { inBlocks, type KeptRows, type Row } from './kept-rows.js'
 import { type LocalDay, localDayOf } from './local-day.js'
+import { SALT_DAYS } from './salt-days.js'
 import type { Zone } from './zone.js'
 import type { DrainedLevel } from './zone-day.js'
-import type { ZoneMemory } from './zone-memory.js'
+import type { SaltDay, ZoneMemory } from './zone-memory.js'
 import type { ZoneEntry } from './zone-record.js'
 
-const KINDS = ['reading', 'climate', 'watering'] as const
+const KINDS = ['reading', 'climate', 'watering', 'forecast'] as const
 
 /** A state of a follower that was kept as JSON, checked against the zone. */
 export function restoredFollow(zone: Zone, kept: unknown): ZoneFollowState {
@@ -21,6 +22,7 @@ export function restoredFollow(zone: Zone, kept: unknown): ZoneFollowState {
     reading: rows('reading'),
     climate: rows('climate'),
     watering: rows('watering'),
+    forecast: rows('forecast'),
     held: listOf(reader, 'held', object.held).map((entry, k) => restoredHeld(zone, reader, k, entry)),
     outOfOrder: reader.numbers('outOfOrder', MAX_ROWS),
     memory: restoredMemory(zone, object.memory, 'state.memory'),
@@ -32,7 +34,7 @@ const MAX_ROWS = 700000
 
 /** Columns of a kind of row, its time among them. */
 function widthOf(zone: Zone, kind: ZoneEntry['kind']): number {
-  return kind === 'reading' ? 2 + zone.probes.length : 5
+  return kind === 'reading' ? 2 + zone.probes.length : kind === 'forecast' ? 3 : 5
 }
 
 function restoredDay(zone: Zone, reader: StateReader): LocalDay {
@@ -55,7 +57,7 @@ function restoredRows(reader: StateReader, field: string, kept: unknown, width: 
       ...listOf(inside, 'full', full).flatMap((block, k) => listOf(inside, `full[${k}]`, block)),
       ...listOf(inside, 'open', open),
     ].map((row) => restoredRow(inside, 'rows', row, width))
-    const equal = field === 'watering'
+    const equal = field === 'watering' || field === 'forecast'
     for (let i = 1; i < rows.length; i++) {
       const step = (rows[i] as Row)[0] - (rows[i - 1] as Row)[0]
       if (!(equal ? step >= 0 : step > 0)) inside.refuse('rows', 'are not in the order of time')
@@ -94,8 +96,17 @@ export function restoredMemory(zone: Zone, kept: unknown, path = 'memory'): Zone
   return {
     levels: byProbe('levels', restoredLevel),
     lastDrain: reader.numberOrNull('lastDrain'),
+    salt: reader.list('salt', SALT_DAYS, (one) => restoredSaltDay(zone, one)),
     drying: byProbe<LevelState>('drying', (_, value) => restoredLevelState(value)),
     use: reader.inside('use', () => restoredDailyUse(object.use)),
+  }
+}
+
+function restoredSaltDay(zone: Zone, reader: StateReader): SaltDay {
+  return {
+    at: reader.number('at'),
+    drainEC: reader.number('drainEC'),
+    levels: reader.numbersOrNulls('levels', zone.probes.length),
   }
 }
 

@@ -2,7 +2,7 @@ import { InputError } from '../quantity/errors.js'
 import type { LocalDay } from './local-day.js'
 import { farAhead, orderOfReadings, sortedByTime, timeIn } from './order-of-time.js'
 import type { Zone } from './zone.js'
-import type { Missable, ZoneClimate, ZoneRecord, ZoneWatering } from './zone-record.js'
+import type { Missable, ZoneClimate, ZoneForecast, ZoneRecord, ZoneWatering } from './zone-record.js'
 
 /** How far before a day its review looks: a night begins the day before, and levels are learned from both days. */
 export const LOOK_BACK = 86400
@@ -25,6 +25,13 @@ export interface WateringColumns {
   readonly drainEC: Float64Array
 }
 
+/** Forecasts of radiation in columns of the same length. */
+export interface ForecastColumns {
+  readonly time: Float64Array
+  readonly day: Float64Array
+  readonly irradiance: Float64Array
+}
+
 /** Columns of a record with rising times; NaN is missing. */
 export interface ZoneColumns {
   readonly time: Float64Array
@@ -33,6 +40,7 @@ export interface ZoneColumns {
   readonly rootTemperature: Float64Array
   readonly climate: ClimateColumns
   readonly watering: WateringColumns
+  readonly forecast: ForecastColumns
   /** For each reading that was out of order, the time of the last one that was not. */
   readonly outOfOrder: Float64Array
 }
@@ -55,6 +63,7 @@ export function columnsOfRecord(zone: Zone, record: ZoneRecord): ZoneColumns {
     rootTemperature: picked(record.rootTemperature, 'rootTemperature'),
     climate: climateColumns(record.climate),
     watering: wateringColumns(record.watering),
+    forecast: forecastColumns(record.forecast),
     outOfOrder: Float64Array.from(outOfOrder),
   }
 }
@@ -80,6 +89,16 @@ function wateringColumns(watering: ZoneWatering | undefined): WateringColumns {
     drained: picked(watering?.drained, 'watering.drained'),
     feedEC: picked(watering?.feedEC, 'watering.feedEC'),
     drainEC: picked(watering?.drainEC, 'watering.drainEC'),
+  }
+}
+
+function forecastColumns(forecast: ZoneForecast | undefined): ForecastColumns {
+  const time = timesOf(forecast?.time ?? [], 'forecast.time')
+  const picked = columnPicker(time.length, sortedByTime(time, true))
+  return {
+    time: picked(time, 'forecast.time'),
+    day: picked(forecast?.day, 'forecast.day'),
+    irradiance: picked(forecast?.irradiance, 'forecast.irradiance'),
   }
 }
 
@@ -127,6 +146,7 @@ export function windowOf(columns: ZoneColumns, day: LocalDay): ZoneWindow {
     rootTemperature: columns.rootTemperature.subarray(a, b),
     climate: cut(columns.climate),
     watering: cut(columns.watering),
+    forecast: cut(columns.forecast),
     outOfOrder: columns.outOfOrder.filter((time) => time >= day.from && time < day.to),
   }
 }
