@@ -4,7 +4,8 @@ import type { RelativeHumidity } from '../quantity/generated/share.js'
 import type { Temperature } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
 import { optionsOf } from '../quantity/options-of.js'
-import { HUMIDITY, VAPOUR } from './domains.js'
+import { RELATIVE_HUMIDITY, VAPOUR } from './domains.js'
+
 import { saturationVapourPressureFao56 } from './saturation-vapour-pressure-fao56.js'
 
 /** Highest and lowest temperature of a day. */
@@ -65,8 +66,8 @@ export function meanSaturationVapourPressureFao56(day: DayTemperatures): VapourP
  * ```
  */
 export function actualVapourPressureFao56(day: DayHumidity): VapourPressure {
-  const most = numberIn(optionsOf(day).maxHumidity, HUMIDITY, 'maxHumidity')
-  const least = numberIn(day.minHumidity, HUMIDITY, 'minHumidity')
+  const most = numberIn(optionsOf(day).maxHumidity, RELATIVE_HUMIDITY, 'maxHumidity')
+  const least = numberIn(day.minHumidity, RELATIVE_HUMIDITY, 'minHumidity')
   const sum = saturationVapourPressureFao56(day.lowest) * most + saturationVapourPressureFao56(day.highest) * least
   if (day.lowest > day.highest)
     throw new InputError('lowest', `${day.lowest} °C is above the highest, ${day.highest} °C`, 'swap them')

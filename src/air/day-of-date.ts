@@ -1,41 +1,10 @@
 import type { DayOfYear, Instant } from '../quantity/calendar.js'
-import type { Domain } from '../quantity/domain.js'
+import { INSTANT } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
 import { optionsOf } from '../quantity/options-of.js'
+import { DAY_OF_MONTH, MONTH, YEAR } from './domains.js'
 
-const YEAR: Domain = {
-  quantity: 'year',
-  unit: 'a',
-  min: 1,
-  max: 9999,
-  ends: '[]',
-  hint: 'give the year as a whole number of four digits',
-}
-const MONTH: Domain = {
-  quantity: 'month',
-  unit: '1',
-  min: 1,
-  max: 12,
-  ends: '[]',
-  hint: 'give a whole number; January is 1',
-}
-const DAY: Domain = {
-  quantity: 'day of the month',
-  unit: 'd',
-  min: 1,
-  max: 31,
-  ends: '[]',
-  hint: 'give a whole number from 1',
-}
-const INSTANT: Domain = {
-  quantity: 'instant',
-  unit: 's',
-  min: -62135596800,
-  max: 253402300799,
-  ends: '[]',
-  hint: 'give seconds, not milliseconds, since the start of 1970 in universal time',
-}
 /** Days before each month of a year that is no leap year. */
 const BEFORE = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334, 365] as const
 
@@ -67,7 +36,7 @@ export function dayOfDate(date: CalendarDate): DayOfYear {
   const { year, month, day } = optionsOf(date)
   const leap = year !== undefined && isLeapYear(wholeNumberIn(year, YEAR, 'year'))
   const m = wholeNumberIn(month, MONTH, 'month')
-  const d = wholeNumberIn(day, DAY, 'day')
+  const d = wholeNumberIn(day, DAY_OF_MONTH, 'day')
   const before = BEFORE[m - 1] as number
   const length = (BEFORE[m] as number) - before + (leap && m === 2 ? 1 : 0)
   if (d > length) throw new InputError('day', `month ${m} has ${length} days, not ${d}`, 'check day and month')

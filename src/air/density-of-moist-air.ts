@@ -4,6 +4,7 @@ import type { Pressure } from '../quantity/generated/pressure.js'
 import { numberIn } from '../quantity/guard.js'
 import { optionsOf } from '../quantity/options-of.js'
 import { AIR_PRESSURE, AIR_TEMPERATURE, VAPOUR } from './domains.js'
+
 import type { AirVapour } from './humidity-of-air.js'
 
 /** Gas constants of dry air and of water vapour, J/(kg K): 8.314462618 J/(mol K) over 28.966 and 18.015268 g/mol. */

@@ -3,7 +3,8 @@ import type { RelativeHumidity } from '../quantity/generated/share.js'
 import type { Temperature } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
 import { optionsOf } from '../quantity/options-of.js'
-import { HUMIDITY, VAPOUR } from './domains.js'
+import { RELATIVE_HUMIDITY, VAPOUR } from './domains.js'
+
 import { saturationVapourPressureFao56 } from './saturation-vapour-pressure-fao56.js'
 
 /** Temperature of the air and its relative humidity at the same moment. */
@@ -46,7 +47,8 @@ export interface LeafInAir extends AirHumidity {
  */
 export function vapourPressureOfHumidity(air: AirHumidity): VapourPressure {
   const { temperature, humidity } = optionsOf(air)
-  return (saturationVapourPressureFao56(temperature) * numberIn(humidity, HUMIDITY, 'humidity')) as VapourPressure
+  return (saturationVapourPressureFao56(temperature) *
+    numberIn(humidity, RELATIVE_HUMIDITY, 'humidity')) as VapourPressure
 }
 
 /**
@@ -91,7 +93,7 @@ export function relativeHumidityOfAir(air: AirVapour): RelativeHumidity {
 export function vapourPressureDeficitOfAir(air: AirHumidity): VapourPressureDeficit {
   const { temperature, humidity } = optionsOf(air)
   return (saturationVapourPressureFao56(temperature) *
-    (1 - numberIn(humidity, HUMIDITY, 'humidity'))) as VapourPressureDeficit
+    (1 - numberIn(humidity, RELATIVE_HUMIDITY, 'humidity'))) as VapourPressureDeficit
 }
 
 /**

@@ -1,18 +1,8 @@
-import type { Domain } from '../quantity/domain.js'
 import type { VapourPressure } from '../quantity/generated/pressure.js'
 import type { VapourPressureSlope } from '../quantity/generated/psychrometrics.js'
 import type { Temperature } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
-import { AIR_TEMPERATURE } from './domains.js'
-
-const VAPOUR: Domain = {
-  quantity: 'vapour pressure',
-  unit: 'kPa',
-  min: 0,
-  max: 102,
-  ends: '(]',
-  hint: 'give the pressure of water vapour in kPa, above zero; saturated air at 100 °C has 102',
-}
+import { AIR_TEMPERATURE, SOME_VAPOUR } from './domains.js'
 
 /**
  * Saturation vapour pressure of the air at a temperature.
@@ -72,7 +62,7 @@ export function slopeOfSaturationVapourPressureFao56(temperature: Temperature): 
  * ```
  */
 export function dewPointFao56(vapourPressure: VapourPressure): Temperature {
-  const logarithm = Math.log(numberIn(vapourPressure, VAPOUR) / 0.6108)
+  const logarithm = Math.log(numberIn(vapourPressure, SOME_VAPOUR) / 0.6108)
   return ((237.3 * logarithm) / (17.27 - logarithm)) as Temperature
 }
 

@@ -1,24 +1,7 @@
-import type { Domain } from '../quantity/domain.js'
 import type { VapourPressure } from '../quantity/generated/pressure.js'
 import type { Temperature } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
-
-const WATER: Domain = {
-  quantity: 'temperature over water',
-  unit: '°C',
-  min: -100,
-  max: 100,
-  ends: '[]',
-  hint: 'give the temperature in degrees Celsius',
-}
-const ICE: Domain = {
-  quantity: 'temperature over ice',
-  unit: '°C',
-  min: -100,
-  max: 0.01,
-  ends: '[]',
-  hint: 'ice melts above 0.01 °C: take saturationVapourPressureSonntag1990() for water',
-}
+import { TEMPERATURE_OVER_ICE, TEMPERATURE_OVER_WATER } from './domains.js'
 
 /**
  * Saturation vapour pressure over liquid water after Sonntag (1990), on the temperature scale of 1990.
@@ -40,7 +23,7 @@ const ICE: Domain = {
  * ```
  */
 export function saturationVapourPressureSonntag1990(temperature: Temperature): VapourPressure {
-  const k = numberIn(temperature, WATER) + 273.15
+  const k = numberIn(temperature, TEMPERATURE_OVER_WATER) + 273.15
   const logarithm = -6096.9385 / k + 16.635794 - 2.711193e-2 * k + 1.673952e-5 * k * k + 2.433502 * Math.log(k)
   return (0.1 * Math.exp(logarithm)) as VapourPressure
 }
@@ -65,7 +48,7 @@ export function saturationVapourPressureSonntag1990(temperature: Temperature): V
  * ```
  */
 export function saturationVapourPressureOverIceSonntag1990(temperature: Temperature): VapourPressure {
-  const k = numberIn(temperature, ICE) + 273.15
+  const k = numberIn(temperature, TEMPERATURE_OVER_ICE) + 273.15
   const logarithm = -6024.5282 / k + 24.7219 + 1.0613868e-2 * k - 1.3198825e-5 * k * k - 0.49382577 * Math.log(k)
   return (0.1 * Math.exp(logarithm)) as VapourPressure
 }

@@ -1,4 +1,3 @@
-import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { Pressure, VapourPressure } from '../quantity/generated/pressure.js'
 import type { RelativeHumidity } from '../quantity/generated/share.js'
@@ -6,17 +5,10 @@ import type { Temperature, TemperatureChange } from '../quantity/generated/tempe
 import { numberIn } from '../quantity/guard.js'
 import { optionsOf } from '../quantity/options-of.js'
 import { type DayTemperatures, meanSaturationVapourPressureFao56 } from './actual-vapour-pressure-fao56.js'
-import { AIR_PRESSURE, HUMIDITY } from './domains.js'
+import { AIR_PRESSURE, ARIDITY, RELATIVE_HUMIDITY } from './domains.js'
+
 import { saturationVapourPressureFao56 } from './saturation-vapour-pressure-fao56.js'
 
-const ARIDITY: Domain = {
-  quantity: 'dew point below the lowest temperature',
-  unit: 'K',
-  min: 0,
-  max: 10,
-  ends: '[]',
-  hint: 'give 0 K for humid sites and 2 to 3 K for arid ones',
-}
 /** Coefficient of a psychrometer by how its wet bulb is ventilated, 1/K (FAO-56, Eq. 16). */
 export const PSYCHROMETER_COEFFICIENT = { aspirated: 0.000662, natural: 0.0008, indoors: 0.0012 } as const
 
@@ -127,7 +119,8 @@ export function vapourPressureFromPsychrometerFao56(reading: PsychrometerReading
  */
 export function vapourPressureFromMaxHumidityFao56(day: MaxHumidity): VapourPressure {
   const { lowest, maxHumidity } = optionsOf(day)
-  return (saturationVapourPressureFao56(lowest) * numberIn(maxHumidity, HUMIDITY, 'maxHumidity')) as VapourPressure
+  return (saturationVapourPressureFao56(lowest) *
+    numberIn(maxHumidity, RELATIVE_HUMIDITY, 'maxHumidity')) as VapourPressure
 }
 
 /**
@@ -147,7 +140,7 @@ export function vapourPressureFromMaxHumidityFao56(day: MaxHumidity): VapourPres
  * ```
  */
 export function vapourPressureFromMeanHumidityFao56(day: MeanHumidity): VapourPressure {
-  return (numberIn(optionsOf(day).meanHumidity, HUMIDITY, 'meanHumidity') *
+  return (numberIn(optionsOf(day).meanHumidity, RELATIVE_HUMIDITY, 'meanHumidity') *
     meanSaturationVapourPressureFao56(day)) as VapourPressure
 }
 

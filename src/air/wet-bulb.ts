@@ -5,6 +5,7 @@ import type { Temperature } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
 import { requireObject } from '../quantity/require-object.js'
 import { AIR_PRESSURE } from './domains.js'
+
 import { type AirHumidity, vapourPressureOfHumidity } from './humidity-of-air.js'
 import {
   saturationVapourPressureFao56,

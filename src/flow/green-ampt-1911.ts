@@ -1,5 +1,4 @@
 import { inverseLogExcess, logExcess } from '../numerics/log-excess.js'
-import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import type { ApplicationRate } from '../quantity/generated/evapotranspiration-hourly.js'
@@ -9,7 +8,14 @@ import type { SuctionHead } from '../quantity/generated/suction.js'
 import type { WaterContentChange } from '../quantity/generated/water-content.js'
 import type { WaterDepth } from '../quantity/generated/water-depth.js'
 import { numberIn } from '../quantity/guard.js'
-import { FRONT_CONDUCTIVITY, FRONT_SUCTION, PONDED_DEPTH, TIME_OF_FRONT, WATER_CONTENT_RISE } from './domains.js'
+import {
+  FRONT_CONDUCTIVITY,
+  FRONT_SUCTION,
+  INFILTRATED,
+  PONDED_DEPTH,
+  TIME_OF_FRONT,
+  WATER_CONTENT_RISE,
+} from './domains.js'
 
 /** A medium in which a sharp wetting front goes down. */
 export interface WettingFront {
@@ -47,15 +53,6 @@ export interface Infiltration {
   readonly rate: ApplicationRate
   /** How deep the front is. Unit: cm. */
   readonly frontDepth: Length
-}
-
-const INFILTRATED: Domain = {
-  quantity: 'infiltrated water',
-  unit: 'mm',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the water that has gone in, zero or more',
 }
 
 /**

@@ -1,12 +1,18 @@
 import { rootBetween } from '../numerics/root.js'
-import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { WaterFlux } from '../quantity/generated/evapotranspiration-hourly.js'
 import type { HydraulicConductivity } from '../quantity/generated/hydraulic-conductivity.js'
 import type { InverseSuction } from '../quantity/generated/inverse-suction.js'
 import type { Length } from '../quantity/generated/length.js'
 import { numberIn } from '../quantity/guard.js'
-import { ALPHA, DEPTH_OF_TABLE, SATURATED_CONDUCTIVITY } from './domains.js'
+import {
+  ALPHA,
+  DEPTH_OF_TABLE,
+  RISE_COEFFICIENT_A,
+  RISE_COEFFICIENT_B,
+  RISE_EXPONENT,
+  SATURATED_CONDUCTIVITY,
+} from './domains.js'
 
 /** An exponential medium over a water table. */
 export interface ExponentialOverWaterTable {
@@ -28,31 +34,6 @@ export interface PowerOverWaterTable {
   readonly n: number
   /** Depth of the water table below the surface. Unit: cm. Range: (0, ∞). */
   readonly depth: Length
-}
-
-const COEFFICIENT_A: Domain = {
-  quantity: 'a',
-  unit: 'cm^(n+1)/h',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the coefficient for suctions in cm and conductivities in cm/h',
-}
-const COEFFICIENT_B: Domain = {
-  quantity: 'b',
-  unit: 'cm^n',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'a over b is the saturated conductivity; zero leaves it out',
-}
-const EXPONENT: Domain = {
-  quantity: 'n',
-  unit: '1',
-  min: 1,
-  max: Infinity,
-  ends: '()',
-  hint: 'with an exponent of 1 or less the rise has no limit',
 }
 
 /**
@@ -102,9 +83,9 @@ export function maxEvaporationGardner1958(column: ExponentialOverWaterTable): Wa
  * ```
  */
 export function maxEvaporationPowerGardner1958(column: PowerOverWaterTable): WaterFlux {
-  const a = numberIn(column.a, COEFFICIENT_A, 'a')
-  const b = numberIn(column.b, COEFFICIENT_B, 'b')
-  const n = numberIn(column.n, EXPONENT, 'n')
+  const a = numberIn(column.a, RISE_COEFFICIENT_A, 'a')
+  const b = numberIn(column.b, RISE_COEFFICIENT_B, 'b')
+  const n = numberIn(column.n, RISE_EXPONENT, 'n')
   const angle = Math.PI / n
   // Near n = 1 the sine is that of the rest of π.
   const logC = Math.log(angle / Math.sin(n < 2 ? Math.PI * (1 - 1 / n) : angle))

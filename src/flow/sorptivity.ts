@@ -1,7 +1,7 @@
 import type { ConductiveModel } from '../medium/curves/retention-model.js'
 import { integrate } from '../numerics/quadrature.js'
 import { followPair } from '../numerics/runge-kutta.js'
-import type { Domain } from '../quantity/domain.js'
+import { SUCTION } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { SoilWaterDiffusivity } from '../quantity/generated/diffusivity.js'
 import type { HydraulicConductivity } from '../quantity/generated/hydraulic-conductivity.js'
@@ -9,7 +9,7 @@ import type { Sorptivity } from '../quantity/generated/sorptivity.js'
 import type { SuctionHead } from '../quantity/generated/suction.js'
 import type { WaterContentChange } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
-import { SATURATED_CONDUCTIVITY, SUCTION } from './domains.js'
+import { DIFFUSIVITY_OF_MEDIUM, SATURATED_CONDUCTIVITY, SURFACE_RISE } from './domains.js'
 
 /** A dry medium whose surface is wetted. */
 export interface WettedMedium {
@@ -29,23 +29,6 @@ export interface WettedWithDiffusivity {
   readonly diffusivity: SoilWaterDiffusivity
   /** Water content at the surface less that before. Unit: m³/m³. Range: [0, 1]. */
   readonly rise: WaterContentChange
-}
-
-const DIFFUSIVITY_OF_MEDIUM: Domain = {
-  quantity: 'diffusivity',
-  unit: 'cm²/h',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give a diffusivity of zero or more',
-}
-const RISE: Domain = {
-  quantity: 'rise of water content',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give the water content at the surface less the one before',
 }
 
 /**
@@ -158,7 +141,7 @@ export function sorptivityParlange1975(wetting: WettedMedium): Sorptivity {
  */
 export function sorptivityConstantDiffusivity(wetting: WettedWithDiffusivity): Sorptivity {
   const diffusivity = numberIn(wetting.diffusivity, DIFFUSIVITY_OF_MEDIUM, 'diffusivity')
-  return (2 * numberIn(wetting.rise, RISE, 'rise') * Math.sqrt(diffusivity / Math.PI)) as Sorptivity
+  return (2 * numberIn(wetting.rise, SURFACE_RISE, 'rise') * Math.sqrt(diffusivity / Math.PI)) as Sorptivity
 }
 
 /** The weighted integral with K / K_s in the place of K. */

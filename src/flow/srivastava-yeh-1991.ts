@@ -1,6 +1,7 @@
 import { contentOf } from '../medium/curves/curve-limits.js'
 import { type GardnerParameters, gardner1958 } from '../medium/curves/gardner-1958.js'
-import type { Domain } from '../quantity/domain.js'
+import { BOTTOM_SUCTION } from '../medium/domains.js'
+import { ELAPSED } from '../quantity/domains.js'
 import { ConvergenceError, InputError } from '../quantity/errors.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import type { WaterFlux } from '../quantity/generated/evapotranspiration-hourly.js'
@@ -9,7 +10,8 @@ import type { Length } from '../quantity/generated/length.js'
 import type { SuctionHead } from '../quantity/generated/suction.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
-import { BOTTOM_SUCTION, COLUMN_HEIGHT, DOWNWARD_FLUX, HEIGHT, SATURATED_CONDUCTIVITY } from './domains.js'
+import { COLUMN_HEIGHT, DOWNWARD_FLUX, HEIGHT, SATURATED_CONDUCTIVITY } from './domains.js'
+
 import { type Bounded, type ExponentialColumn, steadyConductivity, steadyRounding } from './exponential-profile.js'
 import { conductivityByImages } from './srivastava-yeh-early.js'
 import { conductivityBySeries, MOST_ROOTS } from './srivastava-yeh-series.js'
@@ -38,15 +40,6 @@ export interface WaterAtHeight {
   readonly suction: SuctionHead
   /** Unit: m³/m³. */
   readonly waterContent: WaterContent
-}
-
-const TIME: Domain = {
-  quantity: 'time',
-  unit: 's',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the time since the flux changed, zero or more',
 }
 
 /**
@@ -87,7 +80,7 @@ export function infiltrationSrivastavaYeh1991(column: InfiltrationToWaterTable):
   const height = numberIn(column.height, HEIGHT, 'height')
   if (height > top)
     throw new InputError('height', `${height} cm is above the surface at ${top} cm`, 'look inside the column')
-  const time = numberIn(column.time, TIME, 'time') / 3600
+  const time = numberIn(column.time, ELAPSED, 'time') / 3600
   const bottom = Math.exp(-alpha * numberIn(column.bottomSuction ?? 0, BOTTOM_SUCTION, 'bottomSuction'))
   const scaled: ExponentialColumn = {
     height: alpha * top,

@@ -1,4 +1,3 @@
-import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
@@ -6,6 +5,7 @@ import type { ProbeCalibration, ProbeReading } from './calibration.js'
 import { slopeOf, valueAt } from './calibration-curve.js'
 import { powers } from './calibration-polynomial.js'
 import { checkReading, powerOf } from './calibration-samples.js'
+import { READING_NOISE } from './domains.js'
 
 /** A reading whose water content is wanted with its uncertainty. */
 export interface UncertainReading {
@@ -31,15 +31,6 @@ export interface CalibratedUncertainty {
   readonly fromReading: number
   /** Degrees of freedom of the scatter. Unit: 1. */
   readonly degreesOfFreedom: number
-}
-
-const NOISE: Domain = {
-  quantity: 'standard deviation of the reading',
-  unit: 'raw',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'take it from repeated readings of one insertion',
 }
 
 /**
@@ -72,7 +63,7 @@ export function calibratedUncertainty({
 }: UncertainReading): CalibratedUncertainty {
   const { statistics, exponent } = calibration
   const r = checkReading(reading, exponent)
-  const noise = numberIn(readingSd, NOISE, 'readingSd')
+  const noise = numberIn(readingSd, READING_NOISE, 'readingSd')
   const freedom = statistics === undefined ? 0 : statistics.samples - statistics.parameters
   if (statistics === undefined || freedom < 1 || statistics.covariance.length === 0)
     throw new InputError(

@@ -1,7 +1,7 @@
-import type { Domain } from '../quantity/domain.js'
 import type { Finding } from '../quantity/finding.js'
 import type { Length } from '../quantity/generated/length.js'
 import { numberIn } from '../quantity/guard.js'
+import { CLEARANCE } from './domains.js'
 import {
   type Body,
   bodyOf,
@@ -73,15 +73,6 @@ export interface PlacementCheck {
   readonly conflicts: readonly PlacementConflict[]
   /** What no geometry can see. */
   readonly cautions: readonly Finding[]
-}
-
-const CLEARANCE: Domain = {
-  quantity: 'clearance',
-  unit: 'cm',
-  min: 0,
-  max: 50,
-  ends: '(]',
-  hint: '2 cm is common practice; ask for the radius of the sensitive volume if it is larger',
 }
 
 /**

@@ -1,7 +1,8 @@
-import type { Domain } from '../quantity/domain.js'
+import { WATER_CONTENT } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
+import { PREDICTED_CONTENT } from './domains.js'
 
 /** Water contents that were weighed and what something else said they were. */
 export interface WaterContentPairs {
@@ -27,23 +28,6 @@ export interface WaterContentAgreement {
   readonly rSquared: number
   /** Share of the observed spread that the predictions explain: 1 at best, below 0 when the observed mean would be better; missing without spread. Unit: 1. */
   readonly efficiency?: number
-}
-
-const OBSERVED: Domain = {
-  quantity: 'observed water content',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give weighed water contents as volume of water per volume of medium',
-}
-const PREDICTED: Domain = {
-  quantity: 'predicted water content',
-  unit: 'm³/m³',
-  min: -Infinity,
-  max: Infinity,
-  ends: '()',
-  hint: 'leave out pairs of which one value is missing',
 }
 
 /**
@@ -77,8 +61,8 @@ export function evaluateWaterContents({ observed, predicted }: WaterContentPairs
       `${n} observed and ${predicted.length} predicted`,
       'give both for the same samples, at least two',
     )
-  const o = observed.map((value) => numberIn(value, OBSERVED))
-  const p = predicted.map((value) => numberIn(value, PREDICTED))
+  const o = observed.map((value) => numberIn(value, WATER_CONTENT))
+  const p = predicted.map((value) => numberIn(value, PREDICTED_CONTENT))
   const mean = (values: readonly number[]) => values.reduce((total, value) => total + value, 0) / n
   const errors = p.map((value, i) => value - o[i]!)
   const bias = mean(errors)

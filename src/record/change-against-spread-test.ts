@@ -1,26 +1,9 @@
-import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn } from '../quantity/guard.js'
 import { optionsOf } from '../quantity/options-of.js'
+import { DEVIATIONS, SPREAD_WINDOW } from './domains.js'
 import { equalLengths } from './equal-lengths.js'
 import { QUALITY } from './flags.js'
-
-const DEVIATIONS: Domain = {
-  quantity: 'standard deviations',
-  unit: '1',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give how many standard deviations a change may be; 3 is usual',
-}
-const WINDOW: Domain = {
-  quantity: 'time before the reading',
-  unit: 's',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the time over which readings spread, above zero; hours(25) holds a whole day',
-}
 
 /** A series, and how its changes are judged by its own spread. */
 export interface ChangeAgainstSpreadInput {
@@ -57,7 +40,7 @@ export interface ChangeAgainstSpreadInput {
 export function changeAgainstSpreadTest(input: ChangeAgainstSpreadInput): Uint8Array {
   const { time, value } = optionsOf(input)
   const deviations = numberIn(input.deviations ?? 3, DEVIATIONS, 'deviations')
-  const window = numberIn(input.window ?? 90000, WINDOW, 'window')
+  const window = numberIn(input.window ?? 90000, SPREAD_WINDOW, 'window')
   equalLengths(time, value)
   const flags = new Uint8Array(value.length)
   let first = 0

@@ -2,7 +2,8 @@ import { InputError } from '../quantity/errors.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
-import { REFILL } from './domains.js'
+import { REFILL_POINT } from './domains.js'
+
 import { equalLengths } from './equal-lengths.js'
 
 /** Readings of one dry-down: one light regime, no shot, no drain, no seam. */
@@ -110,7 +111,7 @@ export interface TimeToRefillInput {
  * ```
  */
 export function timeToRefill({ line, refillPoint }: TimeToRefillInput): TimeToRefill {
-  const refill = numberIn(refillPoint, REFILL, 'refillPoint')
+  const refill = numberIn(refillPoint, REFILL_POINT, 'refillPoint')
   if (line.last <= refill) return { known: true, time: 0 as Duration }
   if (!(line.slopePerHour < 0)) return { known: false, reason: 'not-falling' }
   if (line.readings < 3) return { known: false, reason: 'few-readings' }

@@ -1,36 +1,12 @@
 import { medianInPlace } from '../numerics/select.js'
-import type { Domain } from '../quantity/domain.js'
+import { SUBSTRATE } from '../quantity/domains.js'
 import type { Share } from '../quantity/generated/share.js'
 import type { Volume } from '../quantity/generated/volume.js'
 import type { WaterContentChange } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
+import { SHOT_RISE, WATER_KEPT } from './domains.js'
 
 import type { RecordFinding } from './record-finding.js'
-
-const SUBSTRATE: Domain = {
-  quantity: 'substrate volume',
-  unit: 'L',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the volume of medium that a shot waters',
-}
-const VOLUME: Domain = {
-  quantity: 'water kept of a shot',
-  unit: 'L',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give what was applied less what drained, above zero',
-}
-const RISE: Domain = {
-  quantity: 'rise of a shot',
-  unit: 'm³/m³',
-  min: -1,
-  max: 1,
-  ends: '[]',
-  hint: 'give the rise after drain',
-}
 
 /** Shots of which rise and water kept are known. */
 export interface ResponseInput {
@@ -80,7 +56,10 @@ export interface ResponseToShots {
  */
 export function responseToShots({ shots, substrateVolume }: ResponseInput): ResponseToShots {
   const volume = numberIn(substrateVolume, SUBSTRATE, 'substrateVolume')
-  const shares = Float64Array.from(shots, ({ rise, kept }) => (numberIn(rise, RISE) * volume) / numberIn(kept, VOLUME))
+  const shares = Float64Array.from(
+    shots,
+    ({ rise, kept }) => (numberIn(rise, SHOT_RISE) * volume) / numberIn(kept, WATER_KEPT),
+  )
   const count = numberIn(shots.length, {
     quantity: 'number of shots',
     unit: '1',

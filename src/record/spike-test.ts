@@ -1,25 +1,8 @@
-import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import { numberIn } from '../quantity/guard.js'
 import { type Direction, directionOf } from './direction.js'
+import { SPIKE_HEIGHT } from './domains.js'
 import { QUALITY } from './flags.js'
-
-const SUSPECT: Domain = {
-  quantity: 'height of a suspect spike',
-  unit: 'unit of the series',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give a height of zero or more in the unit of the series',
-}
-const FAIL: Domain = {
-  quantity: 'height of a failing spike',
-  unit: 'unit of the series',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give a height of zero or more in the unit of the series',
-}
 
 /** A series with the heights of spikes that are not believed. */
 export interface SpikeInput {
@@ -69,8 +52,8 @@ export function spikeFlags(value: ArrayLike<number>, limits: SpikeLimits): Uint8
 type SpikeLimits = Required<Omit<SpikeInput, 'value'>>
 
 export function checkedSpike(input: Omit<SpikeInput, 'value'>): SpikeLimits {
-  const suspect = numberIn(input.suspect, SUSPECT, 'suspect')
-  const fail = numberIn(input.fail, FAIL, 'fail')
+  const suspect = numberIn(input.suspect, SPIKE_HEIGHT, 'suspect')
+  const fail = numberIn(input.fail, SPIKE_HEIGHT, 'fail')
   if (fail < suspect)
     throw new InputError('fail', `${fail} is below the limit for suspect spikes, ${suspect}`, 'swap them')
   return { suspect, fail, direction: directionOf(input.direction) }

@@ -1,17 +1,8 @@
-import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn } from '../quantity/guard.js'
-import { EXPECTED_STEP } from './domains.js'
-import { QUALITY } from './flags.js'
+import { EXPECTED_STEP, GAP_FACTOR } from './domains.js'
 
-const FACTOR: Domain = {
-  quantity: 'factor of a gap',
-  unit: '1',
-  min: 1,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give how many times the expected step a gap is, at least 1',
-}
+import { QUALITY } from './flags.js'
 
 /** Times of readings and what is expected of them. */
 export interface TimeGapInput {
@@ -50,7 +41,9 @@ export function gapFlags(time: ArrayLike<number>, longest: number): Uint8Array {
 
 /** The longest step that is no gap. */
 export function maxGap(input: Omit<TimeGapInput, 'time'>): number {
-  return numberIn(input.expectedStep, EXPECTED_STEP, 'expectedStep') * numberIn(input.factor ?? 1.5, FACTOR, 'factor')
+  return (
+    numberIn(input.expectedStep, EXPECTED_STEP, 'expectedStep') * numberIn(input.factor ?? 1.5, GAP_FACTOR, 'factor')
+  )
 }
 
 export function gapFlag(step: number, longest: number): number {

@@ -1,17 +1,8 @@
-import type { Domain } from '../quantity/domain.js'
+import { SUBSTRATE } from '../quantity/domains.js'
 import type { Flow } from '../quantity/generated/flow.js'
 import type { Volume } from '../quantity/generated/volume.js'
 import { numberIn } from '../quantity/guard.js'
 import type { DryDownLine } from './dry-down.js'
-
-const SUBSTRATE: Domain = {
-  quantity: 'substrate volume',
-  unit: 'L',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the volume of medium that the probe stands for',
-}
 
 /** A dry-down and the medium in which it was seen. */
 export interface WaterUseInput {

@@ -1,23 +1,6 @@
-import type { Domain } from '../quantity/domain.js'
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
+import { HOUR_DEVIATION, READINGS_OF_HOUR, SERIES_READING } from './domains.js'
 import { QUALITY } from './flags.js'
-
-const DEVIATION: Domain = {
-  quantity: 'standard deviation of the hour before',
-  unit: 'unit of the series',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the standard deviation of the readings before, zero or more',
-}
-const READING: Domain = {
-  quantity: 'reading',
-  unit: 'unit of the series',
-  min: -Infinity,
-  max: Infinity,
-  ends: '()',
-  hint: 'leave out readings that are missing',
-}
 
 /** Three readings in a row. */
 export interface WmoStepInput {
@@ -57,11 +40,11 @@ export interface WmoStep {
  * ```
  */
 export function wmoStepConsistency(input: WmoStepInput): WmoStep {
-  const value = numberIn(input.value, READING, 'value')
+  const value = numberIn(input.value, SERIES_READING, 'value')
   const distance =
-    Math.abs(value - numberIn(input.before, READING, 'before')) +
-    Math.abs(value - numberIn(input.after, READING, 'after'))
-  const limit = 4 * numberIn(input.deviation, DEVIATION, 'deviation')
+    Math.abs(value - numberIn(input.before, SERIES_READING, 'before')) +
+    Math.abs(value - numberIn(input.after, SERIES_READING, 'after'))
+  const limit = 4 * numberIn(input.deviation, HOUR_DEVIATION, 'deviation')
   return { distance, limit, consistent: distance <= limit }
 }
 
@@ -71,15 +54,6 @@ export interface WmoStepSeries {
   readonly value: ArrayLike<number>
   /** So many readings before each one give its standard deviation: those of an hour. Unit: 1. Range: integers [3, 100000]. */
   readonly window: number
-}
-
-const WINDOW: Domain = {
-  quantity: 'readings of the hour before',
-  unit: '1',
-  min: 3,
-  max: 100000,
-  ends: '[]',
-  hint: 'give the whole number of readings in an hour, at least 3',
 }
 
 /**
@@ -98,7 +72,7 @@ const WINDOW: Domain = {
  * ```
  */
 export function wmoStepTest({ value, window }: WmoStepSeries): Uint8Array {
-  const size = wholeNumberIn(window, WINDOW, 'window')
+  const size = wholeNumberIn(window, READINGS_OF_HOUR, 'window')
   const flags = new Uint8Array(value.length)
   for (let i = 0; i < value.length; i++) {
     const x = value[i] as number

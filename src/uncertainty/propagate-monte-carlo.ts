@@ -1,11 +1,12 @@
 import { randomNumbers } from '../numerics/random.js'
 import { isPorewaterError } from '../quantity/attempt.js'
-import type { Domain } from '../quantity/domain.js'
+import { SEED } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { Finding } from '../quantity/finding.js'
 import { wholeNumberIn } from '../quantity/guard.js'
 import { requireObject } from '../quantity/require-object.js'
 import { checkConfidence } from './coverage-factor.js'
+import { DRAWS } from './domains.js'
 import { draw } from './draw.js'
 import type { FirstOrderInput } from './propagate-first-order.js'
 import { checkInputs, correlationFactor } from './uncertain-input.js'
@@ -43,23 +44,6 @@ export interface DrawnResult {
   /** Draws that the function refused, and that are left out. Unit: 1. */
   readonly refused: number
   readonly warnings: readonly Finding[]
-}
-
-const SEED: Domain = {
-  quantity: 'seed',
-  unit: '1',
-  min: 0,
-  max: 4294967295,
-  ends: '[]',
-  hint: 'give any whole number below 2^32 and keep it with the result',
-}
-const DRAWS: Domain = {
-  quantity: 'number of draws',
-  unit: '1',
-  min: 1000,
-  max: 10000000,
-  ends: '[]',
-  hint: 'give a whole number; 100000 fix the uncertainty to about 0.3 %, a million to 0.1 %',
 }
 
 /**

@@ -1,16 +1,7 @@
-import type { Domain } from '../quantity/domain.js'
 import type { SolutionEC } from '../quantity/generated/electrical-conductivity.js'
 import type { Salinity } from '../quantity/generated/salinity.js'
 import { numberIn } from '../quantity/guard.js'
-
-const CONDUCTIVITY: Domain = {
-  quantity: 'electrical conductivity',
-  unit: 'dS/m',
-  min: 0,
-  max: 60,
-  ends: '[]',
-  hint: 'give the conductivity at 25 °C in dS/m; sea water has about 53',
-}
+import { CONDUCTIVITY } from './domains.js'
 
 /**
  * Practical salinity estimated from the electrical conductivity at 25 °C, for the salinity term of dissolved oxygen.

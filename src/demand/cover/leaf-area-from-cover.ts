@@ -1,18 +1,8 @@
-import type { Domain } from '../../quantity/domain.js'
 import type { LeafAreaIndex } from '../../quantity/generated/plant.js'
 import type { GroundFraction } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import { EXTINCTION, LEAF_AREA } from './cover-domains.js'
-
-const COVER: Domain = {
-  quantity: 'cover',
-  unit: '1',
-  min: 0,
-  max: 0.999,
-  ends: '[]',
-  hint: 'give the share of the ground under leaves; near full cover it no longer tells the leaf area',
-}
+import { EXTINCTION, GROUND_COVER, LEAF_AREA } from '../domains.js'
 
 /** A cover seen from above. */
 export interface LeafAreaFromCoverInput {
@@ -41,7 +31,7 @@ export interface LeafAreaFromCoverInput {
  */
 export function leafAreaFromCover(input: LeafAreaFromCoverInput): LeafAreaIndex {
   const { cover, extinction = 0.7 } = optionsOf(input)
-  return (-Math.log1p(-numberIn(cover, COVER, 'cover')) /
+  return (-Math.log1p(-numberIn(cover, GROUND_COVER, 'cover')) /
     numberIn(extinction, EXTINCTION, 'extinction')) as LeafAreaIndex
 }
 

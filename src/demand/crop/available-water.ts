@@ -1,4 +1,4 @@
-import type { Domain } from '../../quantity/domain.js'
+import { WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { CropET } from '../../quantity/generated/evapotranspiration.js'
 import type { Length } from '../../quantity/generated/length.js'
@@ -7,7 +7,7 @@ import type { WaterContent } from '../../quantity/generated/water-content.js'
 import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import { CONTENT, CROP_ET, DEPLETION, DEPTH, THICKNESS, TOTAL_AVAILABLE } from './crop-domains.js'
+import { CROP_ET, DEPLETION, LAYER_DEPTH, SOME_CROP_ET, TOTAL_AVAILABLE, WATER_DEPTH } from '../domains.js'
 
 /** A root zone of one soil. */
 export interface RootZone {
@@ -37,11 +37,12 @@ export interface RootZone {
  */
 export function totalAvailableWater(zone: RootZone): WaterDepth {
   const { fieldCapacity, wiltingPoint, rootDepth } = optionsOf(zone)
-  const water = numberIn(fieldCapacity, CONTENT, 'fieldCapacity') - numberIn(wiltingPoint, CONTENT, 'wiltingPoint')
+  const water =
+    numberIn(fieldCapacity, WATER_CONTENT, 'fieldCapacity') - numberIn(wiltingPoint, WATER_CONTENT, 'wiltingPoint')
   if (water <= 0) {
     throw new InputError('wiltingPoint', 'it is not below field capacity', 'check that the two are not swapped')
   }
-  return (10 * water * numberIn(rootDepth, THICKNESS, 'rootDepth')) as WaterDepth
+  return (10 * water * numberIn(rootDepth, LAYER_DEPTH, 'rootDepth')) as WaterDepth
 }
 
 /** Available water and the share that may be used. */
@@ -71,7 +72,7 @@ export interface ReadilyAvailableInput {
 export function readilyAvailableWater(input: ReadilyAvailableInput): WaterDepth {
   const { totalAvailable, depletionFraction } = optionsOf(input)
   return (numberIn(depletionFraction, DEPLETION, 'depletionFraction') *
-    numberIn(totalAvailable, DEPTH, 'totalAvailable')) as WaterDepth
+    numberIn(totalAvailable, WATER_DEPTH, 'totalAvailable')) as WaterDepth
 }
 
 /** A tabled depletion fraction and the demand of the day. */
@@ -135,7 +136,7 @@ export interface StressInput {
 export function waterStressCoefficient(input: StressInput): Share {
   const { totalAvailable, depletion, depletionFraction } = optionsOf(input)
   const total = numberIn(totalAvailable, TOTAL_AVAILABLE, 'totalAvailable')
-  const left = total - numberIn(depletion, DEPTH, 'depletion')
+  const left = total - numberIn(depletion, WATER_DEPTH, 'depletion')
   return Math.min(
     1,
     Math.max(0, left / ((1 - numberIn(depletionFraction, DEPLETION, 'depletionFraction')) * total)),
@@ -171,8 +172,8 @@ export interface RootZoneDepletionInput {
 export function rootZoneDepletion(input: RootZoneDepletionInput): WaterDepth {
   const { fieldCapacity, content, rootDepth } = optionsOf(input)
   return (10 *
-    (numberIn(fieldCapacity, CONTENT, 'fieldCapacity') - numberIn(content, CONTENT, 'content')) *
-    numberIn(rootDepth, THICKNESS, 'rootDepth')) as WaterDepth
+    (numberIn(fieldCapacity, WATER_CONTENT, 'fieldCapacity') - numberIn(content, WATER_CONTENT, 'content')) *
+    numberIn(rootDepth, LAYER_DEPTH, 'rootDepth')) as WaterDepth
 }
 
 /** Water at hand and how fast it goes. */
@@ -181,15 +182,6 @@ export interface DaysOfWaterInput {
   readonly available: WaterDepth
   /** Crop evapotranspiration. Unit: mm/d. Range: (0, 90]. */
   readonly cropET: CropET
-}
-
-const USE: Domain = {
-  quantity: 'crop evapotranspiration',
-  unit: 'mm/d',
-  min: 0,
-  max: 90,
-  ends: '(]',
-  hint: 'give a depth of water a day above zero; without use water lasts for ever',
 }
 
 /**
@@ -210,5 +202,5 @@ const USE: Domain = {
  */
 export function daysOfWater(input: DaysOfWaterInput): number {
   const { available, cropET } = optionsOf(input)
-  return numberIn(available, DEPTH, 'available') / numberIn(cropET, USE, 'cropET')
+  return numberIn(available, WATER_DEPTH, 'available') / numberIn(cropET, SOME_CROP_ET, 'cropET')
 }

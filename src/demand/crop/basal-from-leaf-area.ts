@@ -1,8 +1,7 @@
 import type { CropCoefficient, LeafAreaIndex } from '../../quantity/generated/plant.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import { LEAF_AREA } from '../cover/cover-domains.js'
-import { COEFFICIENT } from './crop-domains.js'
+import { CROP_COEFFICIENT, LEAF_AREA } from '../domains.js'
 
 /** A stand with fewer leaves than a full cover has. */
 export interface BasalFromLeafAreaInput {
@@ -32,8 +31,8 @@ export interface BasalFromLeafAreaInput {
  * ```
  */
 export function basalCoefficientFromLeafArea(input: BasalFromLeafAreaInput): CropCoefficient {
-  const lowest = numberIn(optionsOf(input).minCoefficient ?? 0.15, COEFFICIENT, 'minCoefficient')
-  const full = numberIn(optionsOf(input).fullCoverCoefficient, COEFFICIENT, 'fullCoverCoefficient')
+  const lowest = numberIn(optionsOf(input).minCoefficient ?? 0.15, CROP_COEFFICIENT, 'minCoefficient')
+  const full = numberIn(optionsOf(input).fullCoverCoefficient, CROP_COEFFICIENT, 'fullCoverCoefficient')
   return (lowest -
     (full - lowest) * Math.expm1(-0.7 * numberIn(input.leafArea, LEAF_AREA, 'leafArea'))) as CropCoefficient
 }

@@ -1,4 +1,3 @@
-import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { CropCoefficient } from '../../quantity/generated/plant.js'
 import type { VapourPressureSlope } from '../../quantity/generated/psychrometrics.js'
@@ -6,9 +5,21 @@ import type { GroundFraction, Share } from '../../quantity/generated/share.js'
 import type { WindSpeed } from '../../quantity/generated/wind.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import { PSYCHROMETRIC, SLOPE, WIND } from '../reference/penman-monteith-domains.js'
+import {
+  COVER_EXPONENT,
+  CROP_COEFFICIENT,
+  CROP_HEIGHT,
+  DENSE_COVER,
+  GROUND_SHARE,
+  HEIGHT_OVER_WIDTH,
+  LEAF_RESISTANCE,
+  PSYCHROMETRIC,
+  SUN_ELEVATION,
+  VAPOUR_SLOPE,
+  WIND_AT_2_M,
+} from '../domains.js'
+
 import { type CropClimate, climateTerm } from './crop-climate.js'
-import { COEFFICIENT, GROUND, HEIGHT } from './crop-domains.js'
 
 /** Cover of a thin stand and of a dense one. */
 export interface ThinStandInput {
@@ -20,23 +31,6 @@ export interface ThinStandInput {
   readonly denseCover?: GroundFraction
   /** Exponent: 0.5 for vigorous plants (default), 1 for weak ones. Unit: 1. Range: [0.5, 1]. */
   readonly exponent?: number
-}
-
-const DENSE: Domain = {
-  quantity: 'cover of the dense stand',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '(]',
-  hint: 'give a share above 0',
-}
-const EXPONENT: Domain = {
-  quantity: 'exponent of cover',
-  unit: '1',
-  min: 0.5,
-  max: 1,
-  ends: '[]',
-  hint: 'give 0.5 for vigorous and 1 for weak plants',
 }
 
 /**
@@ -57,12 +51,12 @@ const EXPONENT: Domain = {
  * ```
  */
 export function thinStandCoefficient(input: ThinStandInput): CropCoefficient {
-  const cover = numberIn(optionsOf(input).cover, GROUND, 'cover')
-  const dense = numberIn(input.denseCover ?? 1, DENSE, 'denseCover')
+  const cover = numberIn(optionsOf(input).cover, GROUND_SHARE, 'cover')
+  const dense = numberIn(input.denseCover ?? 1, DENSE_COVER, 'denseCover')
   if (cover > dense)
     throw new InputError('cover', 'it is above that of the dense stand', 'check that they are not swapped')
-  const missing = 1 - (cover / dense) ** numberIn(input.exponent ?? 0.5, EXPONENT, 'exponent')
-  return Math.max(0, numberIn(input.coefficient, COEFFICIENT, 'coefficient') - missing) as CropCoefficient
+  const missing = 1 - (cover / dense) ** numberIn(input.exponent ?? 0.5, COVER_EXPONENT, 'exponent')
+  return Math.max(0, numberIn(input.coefficient, CROP_COEFFICIENT, 'coefficient') - missing) as CropCoefficient
 }
 
 /** Plants in the slanting sun. */
@@ -73,23 +67,6 @@ export interface EffectiveCoverInput {
   readonly sunElevation: number
   /** Height of the plants over their width, for rows; without it, round crowns are meant. Unit: 1. Range: [0, 100]. */
   readonly heightOverWidth?: number
-}
-
-const SUN: Domain = {
-  quantity: 'elevation of the sun',
-  unit: 'rad',
-  min: 0,
-  max: 1.570796327,
-  ends: '(]',
-  hint: 'give radians over the horizon, up to a right angle',
-}
-const RATIO: Domain = {
-  quantity: 'height over width',
-  unit: '1',
-  min: 0,
-  max: 100,
-  ends: '[]',
-  hint: 'give height divided by width',
 }
 
 /**
@@ -110,12 +87,12 @@ const RATIO: Domain = {
  */
 export function effectiveCover(input: EffectiveCoverInput): GroundFraction {
   const { cover, sunElevation, heightOverWidth } = optionsOf(input)
-  const share = numberIn(cover, GROUND, 'cover')
-  const sun = numberIn(sunElevation, SUN, 'sunElevation')
+  const share = numberIn(cover, GROUND_SHARE, 'cover')
+  const sun = numberIn(sunElevation, SUN_ELEVATION, 'sunElevation')
   const shaded =
     heightOverWidth === undefined
       ? share / Math.sin(sun)
-      : share * (1 + numberIn(heightOverWidth, RATIO, 'heightOverWidth') / Math.tan(sun))
+      : share * (1 + numberIn(heightOverWidth, HEIGHT_OVER_WIDTH, 'heightOverWidth') / Math.tan(sun))
   return Math.min(1, shaded) as GroundFraction
 }
 
@@ -162,16 +139,16 @@ export interface SparseBasal {
  * ```
  */
 export function sparseBasalCoefficient(input: SparseBasalInput): SparseBasal {
-  const height = numberIn(optionsOf(input).height, HEIGHT, 'height') / 100
-  const lowest = numberIn(input.minCoefficient ?? 0.15, COEFFICIENT, 'minCoefficient')
+  const height = numberIn(optionsOf(input).height, CROP_HEIGHT, 'height') / 100
+  const lowest = numberIn(input.minCoefficient ?? 0.15, CROP_COEFFICIENT, 'minCoefficient')
   const standard = numberIn(
     input.fullCoverCoefficient ?? Math.min(1 + 0.1 * height, 1.2),
-    COEFFICIENT,
+    CROP_COEFFICIENT,
     'fullCoverCoefficient',
   )
   const fullCover = (standard + climateTerm(input)) as CropCoefficient
-  const shade = numberIn(input.effectiveCover, GROUND, 'effectiveCover') ** (1 / (1 + height))
-  const share = Math.min(1, 2 * numberIn(input.cover, GROUND, 'cover'), shade)
+  const shade = numberIn(input.effectiveCover, GROUND_SHARE, 'effectiveCover') ** (1 / (1 + height))
+  const share = Math.min(1, 2 * numberIn(input.cover, GROUND_SHARE, 'cover'), shade)
   return { fullCover, coefficient: (lowest + (fullCover - lowest) * share) as CropCoefficient }
 }
 
@@ -185,15 +162,6 @@ export interface StomatalControlInput {
   readonly windSpeed: WindSpeed
   /** Mean leaf resistance of the plants; 100 s/m is that of an annual crop. Unit: s/m. Range: [10, 10000]. */
   readonly leafResistance: number
-}
-
-const LEAF: Domain = {
-  quantity: 'leaf resistance',
-  unit: 's/m',
-  min: 10,
-  max: 10000,
-  ends: '[]',
-  hint: 'give s/m; annual crops have about 100, citrus 420',
 }
 
 /**
@@ -216,9 +184,10 @@ const LEAF: Domain = {
  * ```
  */
 export function stomatalControlFactor(input: StomatalControlInput): Share {
-  const slope = numberIn(optionsOf(input).slope, SLOPE, 'slope')
+  const slope = numberIn(optionsOf(input).slope, VAPOUR_SLOPE, 'slope')
   const gamma = numberIn(input.psychrometricConstant, PSYCHROMETRIC, 'psychrometricConstant')
-  const wind = numberIn(input.windSpeed, WIND, 'windSpeed')
-  const own = slope + gamma * (1 + (0.34 * wind * numberIn(input.leafResistance, LEAF, 'leafResistance')) / 100)
+  const wind = numberIn(input.windSpeed, WIND_AT_2_M, 'windSpeed')
+  const own =
+    slope + gamma * (1 + (0.34 * wind * numberIn(input.leafResistance, LEAF_RESISTANCE, 'leafResistance')) / 100)
   return ((slope + gamma * (1 + 0.34 * wind)) / own) as Share
 }

@@ -1,5 +1,6 @@
 import { dayOfDate } from '../../air/day-of-date.js'
 import { AIR_TEMPERATURE } from '../../air/domains.js'
+
 import { soilHeatOfCurrentMonthFao56, soilHeatOfMonthFao56 } from '../../air/soil-heat-fao56.js'
 import type { DailySoilHeat } from '../../quantity/generated/daily-radiation.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'

@@ -1,4 +1,3 @@
-import type { Domain } from '../../quantity/domain.js'
 import type { PanEvaporation, ReferenceET } from '../../quantity/generated/evapotranspiration.js'
 import type { Length } from '../../quantity/generated/length.js'
 import type { RelativeHumidity } from '../../quantity/generated/share.js'
@@ -6,47 +5,7 @@ import type { WindSpeed } from '../../quantity/generated/wind.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
-
-const EVAPORATION: Domain = {
-  quantity: 'pan evaporation',
-  unit: 'mm/d',
-  min: 0,
-  max: 40,
-  ends: '[]',
-  hint: 'give the water that the pan lost in a day, with the rain added',
-}
-const COEFFICIENT: Domain = {
-  quantity: 'pan coefficient',
-  unit: '1',
-  min: 0,
-  max: 1.5,
-  ends: '[]',
-  hint: 'give 0.35 to 1.1 by kind and place of the pan',
-}
-const WIND: Domain = {
-  quantity: 'wind speed at 2 m',
-  unit: 'm/s',
-  min: 0,
-  max: 30,
-  ends: '(]',
-  hint: 'give the daily mean at 2 m, above zero',
-}
-const HUMIDITY: Domain = {
-  quantity: 'mean relative humidity',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '(]',
-  hint: 'give the mean of the highest and the lowest humidity, above zero',
-}
-const FETCH: Domain = {
-  quantity: 'fetch',
-  unit: 'cm',
-  min: 100,
-  max: 100000,
-  ends: '[]',
-  hint: 'give the distance from the pan to the edge of the surface around it, 1 to 1000 m',
-}
+import { FETCH, MEAN_HUMIDITY, PAN_COEFFICIENT, PAN_EVAPORATION, PAN_WIND } from '../domains.js'
 
 /** Where the equations of the pan coefficient were fitted. */
 export const validityPanCoefficient: Validity = {
@@ -96,8 +55,8 @@ export interface PanSurroundings {
  */
 export function referenceETFromPan(input: PanInput): ReferenceET {
   const { evaporation, coefficient } = optionsOf(input)
-  return (numberIn(coefficient, COEFFICIENT, 'coefficient') *
-    numberIn(evaporation, EVAPORATION, 'evaporation')) as ReferenceET
+  return (numberIn(coefficient, PAN_COEFFICIENT, 'coefficient') *
+    numberIn(evaporation, PAN_EVAPORATION, 'evaporation')) as ReferenceET
 }
 
 /**
@@ -121,8 +80,8 @@ export function referenceETFromPan(input: PanInput): ReferenceET {
  */
 export function panCoefficientInGrass(pan: PanSurroundings): number {
   const { windSpeed, meanHumidity, fetch } = optionsOf(pan)
-  const wind = numberIn(windSpeed, WIND, 'windSpeed')
-  const humidity = Math.log(100 * numberIn(meanHumidity, HUMIDITY, 'meanHumidity'))
+  const wind = numberIn(windSpeed, PAN_WIND, 'windSpeed')
+  const humidity = Math.log(100 * numberIn(meanHumidity, MEAN_HUMIDITY, 'meanHumidity'))
   const far = Math.log(numberIn(fetch, FETCH, 'fetch') / 100)
   return 0.108 - 0.0286 * wind + 0.0422 * far + 0.1434 * humidity - 0.000631 * far * far * humidity
 }
@@ -148,8 +107,8 @@ export function panCoefficientInGrass(pan: PanSurroundings): number {
  */
 export function panCoefficientOnBareGround(pan: PanSurroundings): number {
   const { windSpeed, meanHumidity, fetch } = optionsOf(pan)
-  const wind = numberIn(windSpeed, WIND, 'windSpeed')
-  const humidity = 100 * numberIn(meanHumidity, HUMIDITY, 'meanHumidity')
+  const wind = numberIn(windSpeed, PAN_WIND, 'windSpeed')
+  const humidity = 100 * numberIn(meanHumidity, MEAN_HUMIDITY, 'meanHumidity')
   const metres = numberIn(fetch, FETCH, 'fetch') / 100
   const far = Math.log(metres)
   const run = Math.log(86.4 * wind)

@@ -2,7 +2,6 @@ import type { DayTemperatures } from '../../air/actual-vapour-pressure-fao56.js'
 import { AIR_TEMPERATURE, OUTSIDE_RADIATION } from '../../air/domains.js'
 import { psychrometricConstantFao56 } from '../../air/psychrometric-constant-fao56.js'
 import { slopeOfSaturationVapourPressureFao56 } from '../../air/saturation-vapour-pressure-fao56.js'
-import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { DailyNetRadiation, DailyRadiation, DailySoilHeat } from '../../quantity/generated/daily-radiation.js'
 import type { ReferenceET } from '../../quantity/generated/evapotranspiration.js'
@@ -10,16 +9,7 @@ import type { Pressure } from '../../quantity/generated/pressure.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import { NET_RADIATION, SOIL_HEAT } from './penman-monteith-domains.js'
-
-const ALPHA: Domain = {
-  quantity: 'Priestley-Taylor coefficient',
-  unit: '1',
-  min: 0,
-  max: 3,
-  ends: '[]',
-  hint: 'give 1.26, or what was fitted for the site; arid sites need more',
-}
+import { NET_RADIATION, PRIESTLEY_TAYLOR, SOIL_HEAT } from '../domains.js'
 
 /** Temperatures of a day and the radiation above the atmosphere. */
 export interface TemperatureMethodInput extends DayTemperatures {
@@ -93,7 +83,7 @@ export function referenceETPriestleyTaylor1972(input: RadiationMethodInput): Ref
   const gamma = psychrometricConstantFao56(input.pressure)
   const energy =
     numberIn(input.netRadiation, NET_RADIATION, 'netRadiation') - numberIn(input.soilHeat ?? 0, SOIL_HEAT, 'soilHeat')
-  return ((numberIn(input.coefficient ?? 1.26, ALPHA, 'coefficient') * slope * energy) /
+  return ((numberIn(input.coefficient ?? 1.26, PRIESTLEY_TAYLOR, 'coefficient') * slope * energy) /
     (slope + gamma) /
     2.45) as ReferenceET
 }

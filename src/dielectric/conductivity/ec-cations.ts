@@ -3,18 +3,11 @@ import type { ChargeConcentration } from '../../quantity/generated/charge-concen
 import type { SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { Validity } from '../../quantity/validity.js'
+import { CATIONS } from '../domains.js'
 
 const SLOPE = 0.095
 const INTERCEPT = 0.19
 
-const CATIONS: Domain = {
-  quantity: 'sum of cations',
-  unit: 'mmol(+)/L',
-  min: 0,
-  max: 200,
-  ends: '[]',
-  hint: 'add up concentration times charge of K, Ca, Mg, NH4 and Na',
-}
 const CONDUCTIVITY: Domain = {
   quantity: 'electrical conductivity',
   unit: 'dS/m',

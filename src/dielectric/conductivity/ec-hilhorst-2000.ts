@@ -1,28 +1,11 @@
-import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { BulkEC, PoreWaterEC } from '../../quantity/generated/electrical-conductivity.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import { APPARENT, CONDUCTIVITY, WATER } from '../domains.js'
+import { APPARENT, CONDUCTIVITY, PERMITTIVITY_OFFSET, TEMPERATURE_HILHORST, WATER_PERMITTIVITY } from '../domains.js'
 
-const TEMPERATURE: Domain = {
-  quantity: 'temperature',
-  unit: '°C',
-  min: 0,
-  max: 60,
-  ends: '[]',
-  hint: 'the line is good near room temperature',
-}
-const OFFSET: Domain = {
-  quantity: 'permittivity offset',
-  unit: '1',
-  min: 0,
-  max: 20,
-  ends: '[]',
-  hint: 'fit it in your own medium; 4.1 is for mineral soil, 1.64 was found in coir',
-}
 /** Closer to the offset than this, an error of one unit in the permittivity changes the answer by its own size or more. */
 const CLOSEST = 1
 
@@ -67,7 +50,7 @@ export interface PoreWaterOfHilhorst extends MediumOfHilhorst {
  * ```
  */
 export function waterPermittivityHilhorst2000(temperature: Temperature): Permittivity {
-  return (80.3 - 0.37 * (numberIn(temperature, TEMPERATURE) - 20)) as Permittivity
+  return (80.3 - 0.37 * (numberIn(temperature, TEMPERATURE_HILHORST) - 20)) as Permittivity
 }
 
 /**
@@ -129,9 +112,9 @@ export function bulkConductivityHilhorst2000(medium: PoreWaterOfHilhorst): BulkE
 
 function conductingShare(medium: MediumOfHilhorst): number {
   const apparent = numberIn(medium.apparent, APPARENT, 'apparent')
-  const offset = numberIn(medium.offset, OFFSET, 'offset')
+  const offset = numberIn(medium.offset, PERMITTIVITY_OFFSET, 'offset')
   const above = apparent - offset
-  const water = numberIn(medium.water, WATER, 'water')
+  const water = numberIn(medium.water, WATER_PERMITTIVITY, 'water')
   if (above < CLOSEST)
     throw new InputError(
       'apparent, offset',

@@ -1,19 +1,11 @@
-import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { AmountConcentration } from '../../quantity/generated/amount-concentration.js'
 import type { SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
+import { CONCENTRATION } from '../domains.js'
 
-const CONCENTRATION: Domain = {
-  quantity: 'concentration',
-  unit: 'mmol/L',
-  min: 0,
-  max: 100,
-  ends: '[]',
-  hint: 'the law is a limit for dilute solutions; it is poor above 10 mmol/L and useless above 100',
-}
 /** Limiting molar conductivities of ions of one charge at 25 °C in S·cm²/mol. */
 const CATIONS = { H: 349.65, Li: 38.66, Na: 50.08, K: 73.48, NH4: 73.5 } as const
 const ANIONS = { OH: 198, F: 55.4, Cl: 76.31, Br: 78.1, NO3: 71.42, HCO3: 44.5, H2PO4: 36 } as const

@@ -1,43 +1,10 @@
-import type { Domain } from '../../quantity/domain.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
+import { LIQUID_WATER } from '../../water/domains.js'
 import { waterViscosityIapwsSr6 } from '../../water/viscosity-iapws-sr6.js'
-import { LIQUID } from '../domains.js'
-
-const LINEAR_TEMPERATURE: Domain = {
-  quantity: 'temperature',
-  unit: '°C',
-  min: -5,
-  max: 100,
-  ends: '[]',
-  hint: 'the water must be liquid',
-}
-const COEFFICIENT: Domain = {
-  quantity: 'temperature coefficient',
-  unit: '1/K',
-  min: 0,
-  max: 0.03,
-  ends: '[]',
-  hint: 'give it per kelvin and referred to 25 °C: 0.019 for natural water, which is 1.9 %',
-}
-const SHEETS_TEMPERATURE: Domain = {
-  quantity: 'temperature',
-  unit: '°C',
-  min: -5,
-  max: 60,
-  ends: '[]',
-  hint: 'the curve was fitted from 3 to 47 °C',
-}
-const EXPONENT: Domain = {
-  quantity: 'exponent of the viscosity',
-  unit: '1',
-  min: 0.5,
-  max: 1.2,
-  ends: '[]',
-  hint: '1 is the rule of Walden; about 0.93 follows ISO 7888',
-}
+import { TEMPERATURE_COEFFICIENT, TEMPERATURE_LINEAR, TEMPERATURE_SHEETS, VISCOSITY_EXPONENT } from '../domains.js'
 
 /** A temperature and a coefficient for it. */
 export interface LinearTemperature {
@@ -89,8 +56,8 @@ export const validityEcTemperatureSheetsHendrickx1995: Validity = {
  * ```
  */
 export function ecTemperatureFactorLinear(sample: LinearTemperature): number {
-  const warmer = numberIn(optionsOf(sample).temperature, LINEAR_TEMPERATURE, 'temperature') - 25
-  return 1 / (1 + numberIn(sample.coefficient, COEFFICIENT, 'coefficient') * warmer)
+  const warmer = numberIn(optionsOf(sample).temperature, TEMPERATURE_LINEAR, 'temperature') - 25
+  return 1 / (1 + numberIn(sample.coefficient, TEMPERATURE_COEFFICIENT, 'coefficient') * warmer)
 }
 
 /**
@@ -113,7 +80,7 @@ export function ecTemperatureFactorLinear(sample: LinearTemperature): number {
  * ```
  */
 export function ecTemperatureFactorSheetsHendrickx1995(temperature: Temperature): number {
-  return 0.447 + 1.4034 * Math.exp(-numberIn(temperature, SHEETS_TEMPERATURE) / 26.815)
+  return 0.447 + 1.4034 * Math.exp(-numberIn(temperature, TEMPERATURE_SHEETS) / 26.815)
 }
 
 /**
@@ -136,7 +103,7 @@ export function ecTemperatureFactorSheetsHendrickx1995(temperature: Temperature)
  * ```
  */
 export function ecTemperatureFactorViscosity(sample: ViscousTemperature): number {
-  const temperature = numberIn(optionsOf(sample).temperature, LIQUID, 'temperature') as Temperature
+  const temperature = numberIn(optionsOf(sample).temperature, LIQUID_WATER, 'temperature') as Temperature
   const ratio = waterViscosityIapwsSr6(temperature) / waterViscosityIapwsSr6(25 as Temperature)
-  return ratio ** numberIn(sample.exponent, EXPONENT, 'exponent')
+  return ratio ** numberIn(sample.exponent, VISCOSITY_EXPONENT, 'exponent')
 }

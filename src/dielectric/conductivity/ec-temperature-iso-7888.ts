@@ -1,15 +1,6 @@
-import type { Domain } from '../../quantity/domain.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
-
-const TEMPERATURE: Domain = {
-  quantity: 'temperature',
-  unit: '°C',
-  min: 0,
-  max: 35.9,
-  ends: '[]',
-  hint: 'the table of ISO 7888 ends there; cool or warm the sample, or take another correction',
-}
+import { TEMPERATURE_ISO_7888 } from '../domains.js'
 
 /** Factors for whole degrees from 0 to 35 °C, and for 35.9 °C. */
 const WHOLE_DEGREES: readonly number[] = [
@@ -41,7 +32,7 @@ const LAST_FALL = { factor: -0.005, degrees: 0.3 }
  * ```
  */
 export function ecTemperatureFactorIso7888(temperature: Temperature): number {
-  const t = numberIn(temperature, TEMPERATURE)
+  const t = numberIn(temperature, TEMPERATURE_ISO_7888)
   const whole = Math.floor(t)
   const factor = WHOLE_DEGREES[whole] as number
   const slope = whole === 35 ? LAST_FALL.factor / LAST_FALL.degrees : (WHOLE_DEGREES[whole + 1] as number) - factor

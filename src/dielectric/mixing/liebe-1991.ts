@@ -1,21 +1,12 @@
-import type { Domain } from '../../quantity/domain.js'
 import type { Frequency } from '../../quantity/generated/frequency.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
-import { FREQUENCY } from '../domains.js'
-import { type ComplexPermittivity, debye } from './complex-permittivity.js'
+import { FREQUENCY, TEMPERATURE_LIEBE } from '../domains.js'
 
-const TEMPERATURE: Domain = {
-  quantity: 'water temperature',
-  unit: '°C',
-  min: -20,
-  max: 60,
-  ends: '[]',
-  hint: 'the model was fitted from -3 to 37 °C',
-}
+import { type ComplexPermittivity, debye } from './complex-permittivity.js'
 
 /** Water in a microwave field. */
 export interface WaterInMicrowaves {
@@ -62,7 +53,7 @@ export const validityDebyeLiebe1991: Validity = {
  * ```
  */
 export function waterDebyeLiebe1991(water: WaterInMicrowaves): WaterDoubleRelaxation {
-  const x = 1 - 300 / (numberIn(optionsOf(water).temperature, TEMPERATURE, 'temperature') + 273.15)
+  const x = 1 - 300 / (numberIn(optionsOf(water).temperature, TEMPERATURE_LIEBE, 'temperature') + 273.15)
   const frequency = numberIn(water.frequency, FREQUENCY, 'frequency')
   const e0 = 77.66 - 103.3 * x
   const e1 = 0.0671 * e0

@@ -1,29 +1,12 @@
 import { type Cubic, cubicAt } from '../../numerics/cubic.js'
-import type { Domain } from '../../quantity/domain.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { Validity } from '../../quantity/validity.js'
+import { APPARENT_KELLNER_LUNDIN, CONTENT_KELLNER_LUNDIN } from '../domains.js'
 import { rootIn } from './root-in.js'
 
 const COEFFICIENTS: Cubic = [0.039, 0.0317, -4.5e-4, 2.6e-6]
-
-const APPARENT: Domain = {
-  quantity: 'apparent permittivity',
-  unit: '1',
-  min: 1,
-  max: 77.1343337001804,
-  ends: '[]',
-  hint: 'above it the relation gives more water than volume',
-}
-const CONTENT: Domain = {
-  quantity: 'water content',
-  unit: 'm³/m³',
-  min: 0.0702525,
-  max: 1,
-  ends: '[]',
-  hint: 'the relation reaches no other water content',
-}
 
 /** Where the relation of Kellner and Lundin (2001) was measured. */
 export const validityKellnerLundin2001: Validity = {
@@ -52,7 +35,7 @@ export const validityKellnerLundin2001: Validity = {
  * ```
  */
 export function waterContentKellnerLundin2001(apparent: Permittivity): WaterContent {
-  return cubicAt(COEFFICIENTS, numberIn(apparent, APPARENT)) as WaterContent
+  return cubicAt(COEFFICIENTS, numberIn(apparent, APPARENT_KELLNER_LUNDIN)) as WaterContent
 }
 
 /**
@@ -73,5 +56,5 @@ export function waterContentKellnerLundin2001(apparent: Permittivity): WaterCont
  * ```
  */
 export function permittivityKellnerLundin2001(content: WaterContent): Permittivity {
-  return rootIn(APPARENT, COEFFICIENTS, numberIn(content, CONTENT))
+  return rootIn(APPARENT_KELLNER_LUNDIN, COEFFICIENTS, numberIn(content, CONTENT_KELLNER_LUNDIN))
 }

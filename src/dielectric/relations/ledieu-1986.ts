@@ -1,25 +1,8 @@
-import type { Domain } from '../../quantity/domain.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { Validity } from '../../quantity/validity.js'
-
-const APPARENT: Domain = {
-  quantity: 'apparent permittivity',
-  unit: '1',
-  min: 2.386454823156588,
-  max: 90,
-  ends: '[]',
-  hint: 'below it the relation gives less than no water (a dry or lifted probe)',
-}
-const CONTENT: Domain = {
-  quantity: 'water content',
-  unit: 'm³/m³',
-  min: 0,
-  max: 0.903802,
-  ends: '[]',
-  hint: 'the relation reaches no other water content',
-}
+import { APPARENT_LEDIEU, CONTENT_LEDIEU } from '../domains.js'
 
 /** Where the relation of Ledieu and others (1986) was measured. */
 export const validityLedieu1986: Validity = {
@@ -46,7 +29,7 @@ export const validityLedieu1986: Validity = {
  * ```
  */
 export function waterContentLedieu1986(apparent: Permittivity): WaterContent {
-  return (0.1138 * Math.sqrt(numberIn(apparent, APPARENT)) - 0.1758) as WaterContent
+  return (0.1138 * Math.sqrt(numberIn(apparent, APPARENT_LEDIEU)) - 0.1758) as WaterContent
 }
 
 /**
@@ -68,5 +51,5 @@ export function waterContentLedieu1986(apparent: Permittivity): WaterContent {
  */
 export function permittivityLedieu1986(content: WaterContent): Permittivity {
   // The rounding at the dry end is taken back, so that the relation takes what its inverse gives.
-  return Math.max(APPARENT.min, ((numberIn(content, CONTENT) + 0.1758) / 0.1138) ** 2) as Permittivity
+  return Math.max(APPARENT_LEDIEU.min, ((numberIn(content, CONTENT_LEDIEU) + 0.1758) / 0.1138) ** 2) as Permittivity
 }

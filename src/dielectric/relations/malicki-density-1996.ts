@@ -1,4 +1,4 @@
-import type { Domain } from '../../quantity/domain.js'
+import { WATER_CONTENT } from '../../quantity/domains.js'
 import type { BulkDensity } from '../../quantity/generated/density.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
@@ -6,17 +6,9 @@ import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
 import { APPARENT, BULK_DENSITY } from '../domains.js'
+
 import { contentBetween } from './content-between.js'
 import { reachedPermittivity } from './herkelrath-1991.js'
-
-const CONTENT: Domain = {
-  quantity: 'water content',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give the volume of water per volume of medium',
-}
 
 /** A permittivity and the bulk density of the medium. */
 export interface PermittivityAndDensity {
@@ -89,7 +81,7 @@ export function waterContentMalickiDensity1996(reading: PermittivityAndDensity):
  * ```
  */
 export function permittivityMalickiDensity1996(reading: ContentAndDensity): Permittivity {
-  const content = numberIn(optionsOf(reading).content, CONTENT, 'content')
+  const content = numberIn(optionsOf(reading).content, WATER_CONTENT, 'content')
   const density = numberIn(reading.bulkDensity, BULK_DENSITY, 'bulkDensity')
   const at = (root: number) => (root - dryRoot(density)) / slope(density)
   const root = dryRoot(density) + slope(density) * content

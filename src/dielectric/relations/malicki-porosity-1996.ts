@@ -1,4 +1,4 @@
-import type { Domain } from '../../quantity/domain.js'
+import { WATER_CONTENT } from '../../quantity/domains.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { Porosity } from '../../quantity/generated/share.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
@@ -6,17 +6,9 @@ import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
 import { APPARENT, POROSITY } from '../domains.js'
+
 import { contentBetween } from './content-between.js'
 import { reachedPermittivity } from './herkelrath-1991.js'
-
-const CONTENT: Domain = {
-  quantity: 'water content',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give the volume of water per volume of medium',
-}
 
 /** A permittivity and the porosity of the medium. */
 export interface PermittivityAndPorosity {
@@ -85,7 +77,7 @@ export function waterContentMalickiPorosity1996(reading: PermittivityAndPorosity
  * ```
  */
 export function permittivityMalickiPorosity1996(reading: ContentAndPorosity): Permittivity {
-  const content = numberIn(optionsOf(reading).content, CONTENT, 'content')
+  const content = numberIn(optionsOf(reading).content, WATER_CONTENT, 'content')
   const porosity = numberIn(reading.porosity, POROSITY, 'porosity')
   const at = (root: number) => (root - dryRoot(porosity)) / slope(porosity)
   const root = dryRoot(porosity) + slope(porosity) * content

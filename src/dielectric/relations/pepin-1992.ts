@@ -1,29 +1,12 @@
 import { type Cubic, cubicAt } from '../../numerics/cubic.js'
-import type { Domain } from '../../quantity/domain.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { Validity } from '../../quantity/validity.js'
+import { APPARENT_PEPIN, CONTENT_PEPIN } from '../domains.js'
 import { rootIn } from './root-in.js'
 
 const COEFFICIENTS: Cubic = [0.085, 0.0192, -9.5e-5, 0]
-
-const APPARENT: Domain = {
-  quantity: 'apparent permittivity',
-  unit: '1',
-  min: 1,
-  max: 76.96829223442624,
-  ends: '[]',
-  hint: 'above it the relation gives more water than volume',
-}
-const CONTENT: Domain = {
-  quantity: 'water content',
-  unit: 'm³/m³',
-  min: 0.1041049,
-  max: 1,
-  ends: '[]',
-  hint: 'the relation reaches no other water content',
-}
 
 /** Where the relation of Pepin, Plamondon and Stein (1992) was measured. */
 export const validityPepin1992: Validity = {
@@ -52,7 +35,7 @@ export const validityPepin1992: Validity = {
  * ```
  */
 export function waterContentPepin1992(apparent: Permittivity): WaterContent {
-  return cubicAt(COEFFICIENTS, numberIn(apparent, APPARENT)) as WaterContent
+  return cubicAt(COEFFICIENTS, numberIn(apparent, APPARENT_PEPIN)) as WaterContent
 }
 
 /**
@@ -73,5 +56,5 @@ export function waterContentPepin1992(apparent: Permittivity): WaterContent {
  * ```
  */
 export function permittivityPepin1992(content: WaterContent): Permittivity {
-  return rootIn(APPARENT, COEFFICIENTS, numberIn(content, CONTENT))
+  return rootIn(APPARENT_PEPIN, COEFFICIENTS, numberIn(content, CONTENT_PEPIN))
 }

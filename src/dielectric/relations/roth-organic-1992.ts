@@ -1,29 +1,12 @@
 import { type Cubic, cubicAt } from '../../numerics/cubic.js'
-import type { Domain } from '../../quantity/domain.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { Validity } from '../../quantity/validity.js'
+import { APPARENT_ROTH_ORGANIC, CONTENT_ROTH_ORGANIC } from '../domains.js'
 import { rootIn } from './root-in.js'
 
 const COEFFICIENTS: Cubic = [-0.0233, 0.0285, -4.31e-4, 3.04e-6]
-
-const APPARENT: Domain = {
-  quantity: 'apparent permittivity',
-  unit: '1',
-  min: 1,
-  max: 76.77311158318973,
-  ends: '[]',
-  hint: 'above it the relation gives more water than volume',
-}
-const CONTENT: Domain = {
-  quantity: 'water content',
-  unit: 'm³/m³',
-  min: 0.004772,
-  max: 1,
-  ends: '[]',
-  hint: 'the relation reaches no other water content',
-}
 
 /** Where the relation of Roth, Malicki and Plagge (1992) was measured. */
 export const validityRothOrganic1992: Validity = {
@@ -52,7 +35,7 @@ export const validityRothOrganic1992: Validity = {
  * ```
  */
 export function waterContentRothOrganic1992(apparent: Permittivity): WaterContent {
-  return cubicAt(COEFFICIENTS, numberIn(apparent, APPARENT)) as WaterContent
+  return cubicAt(COEFFICIENTS, numberIn(apparent, APPARENT_ROTH_ORGANIC)) as WaterContent
 }
 
 /**
@@ -73,5 +56,5 @@ export function waterContentRothOrganic1992(apparent: Permittivity): WaterConten
  * ```
  */
 export function permittivityRothOrganic1992(content: WaterContent): Permittivity {
-  return rootIn(APPARENT, COEFFICIENTS, numberIn(content, CONTENT))
+  return rootIn(APPARENT_ROTH_ORGANIC, COEFFICIENTS, numberIn(content, CONTENT_ROTH_ORGANIC))
 }

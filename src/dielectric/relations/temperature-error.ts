@@ -1,11 +1,13 @@
+import { WATER_CONTENT } from '../../quantity/domains.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { Porosity } from '../../quantity/generated/share.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import type { WaterContent, WaterContentChange } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
+import { LIQUID_WATER } from '../../water/domains.js'
 import { waterPermittivityWeast1986 } from '../../water/permittivity-weast-1986.js'
-import { CONTENT, LIQUID } from '../domains.js'
+
 import { permittivityRoth1990, shownContent } from './roth-1990.js'
 
 /** A medium that is read at another temperature than that of its calibration. */
@@ -64,10 +66,10 @@ export interface TemperatureError {
  */
 export function temperatureErrorRoth1990(medium: WarmedMedium): TemperatureError {
   const warm = waterPermittivityWeast1986(
-    numberIn(optionsOf(medium).mediumTemperature, LIQUID, 'mediumTemperature') as Temperature,
+    numberIn(optionsOf(medium).mediumTemperature, LIQUID_WATER, 'mediumTemperature') as Temperature,
   )
   const reference = waterPermittivityWeast1986(
-    numberIn(medium.referenceTemperature, LIQUID, 'referenceTemperature') as Temperature,
+    numberIn(medium.referenceTemperature, LIQUID_WATER, 'referenceTemperature') as Temperature,
   )
   const read = permittivityRoth1990({ ...medium, water: warm })
   // What a probe shows may lie above the porosity; that is the error that is wanted.
@@ -96,5 +98,5 @@ export function temperatureErrorRoth1990(medium: WarmedMedium): TemperatureError
  * ```
  */
 export function temperatureErrorPepin1995(content: WaterContent): number {
-  return 1.75e-3 * numberIn(content, CONTENT)
+  return 1.75e-3 * numberIn(content, WATER_CONTENT)
 }

@@ -1,8 +1,9 @@
 import { cubicAt } from '../../numerics/cubic.js'
+import { WATER_CONTENT } from '../../quantity/domains.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import { APPARENT, CONTENT } from '../domains.js'
+import { APPARENT } from '../domains.js'
 
 /**
  * Apparent permittivity of a mineral soil from its water content by the reverse regression of Topp, Davis and Annan (1980).
@@ -25,7 +26,7 @@ import { APPARENT, CONTENT } from '../domains.js'
  * ```
  */
 export function permittivityToppReverse1980(content: WaterContent): Permittivity {
-  return cubicAt([3.03, 9.3, 146, -76.7], numberIn(content, CONTENT)) as Permittivity
+  return cubicAt([3.03, 9.3, 146, -76.7], numberIn(content, WATER_CONTENT)) as Permittivity
 }
 
 /**

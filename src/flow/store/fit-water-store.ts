@@ -1,4 +1,4 @@
-import type { Domain } from '../../quantity/domain.js'
+import { DRAINED, WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Duration } from '../../quantity/generated/duration.js'
 import type { Share } from '../../quantity/generated/share.js'
@@ -33,22 +33,6 @@ export interface StoreFit {
   readonly drained: Volume
 }
 
-const DRAINED: Domain = {
-  quantity: 'drain of a step',
-  unit: 'L',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give what left in each step, zero or more',
-}
-const CONTENT: Domain = {
-  quantity: 'water content at the begin',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give the mean water content before the first step',
-}
 /**
  * The storage model that drains as a record did: its container capacity, the share that passes by and the lag of the drain.
  *
@@ -112,7 +96,7 @@ export function fitWaterStore(record: StoreRecord): StoreFit {
 }
 
 function drainOfRecord({ start, steps, drained }: StoreRecord): number[] {
-  numberIn(start, CONTENT, 'start')
+  numberIn(start, WATER_CONTENT, 'start')
   if (steps.length < 4 || steps.length !== drained.length)
     throw new InputError(
       'drained',

@@ -5,6 +5,7 @@ import type { Flow } from '../../quantity/generated/flow.js'
 import type { Share } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
 import { EFFICIENCY, ON_TIME, RUN_TIME, VALVE_TIME } from '../domains.js'
+
 import {
   christiansenUniformity,
   flowVariation,

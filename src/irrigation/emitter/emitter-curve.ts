@@ -1,35 +1,9 @@
-import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
 import type { Flow } from '../../quantity/generated/flow.js'
 import type { Pressure } from '../../quantity/generated/pressure.js'
 import { numberIn } from '../../quantity/guard.js'
-import { EMITTER_FLOW } from '../domains.js'
-
-const COEFFICIENT: Domain = {
-  quantity: 'discharge coefficient',
-  unit: 'L/h',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the flow at one unit of pressure, above zero',
-}
-const EXPONENT: Domain = {
-  quantity: 'discharge exponent',
-  unit: '1',
-  min: -0.5,
-  max: 1.5,
-  ends: '[]',
-  hint: '0 is pressure compensating, 0.5 turbulent, 1 laminar',
-}
-const PRESSURE: Domain = {
-  quantity: 'pressure',
-  unit: 'kPa',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the pressure at the emitter above that of the air, above zero',
-}
+import { DISCHARGE_COEFFICIENT, DISCHARGE_EXPONENT, EMITTER_FLOW, EMITTER_PRESSURE } from '../domains.js'
 
 /** The units of pressure to which a printed discharge coefficient may belong. */
 export type EmitterPressureUnit = 'kPa' | 'bar' | 'psi' | 'metre of water'
@@ -84,12 +58,12 @@ export interface EmitterCurveInput {
  * ```
  */
 export function emitterCurve({ coefficient, pressureUnit, exponent, holds }: EmitterCurveInput): EmitterCurve {
-  const k = numberIn(coefficient, COEFFICIENT, 'coefficient')
-  const x = numberIn(exponent, EXPONENT, 'exponent')
+  const k = numberIn(coefficient, DISCHARGE_COEFFICIENT, 'coefficient')
+  const x = numberIn(exponent, DISCHARGE_EXPONENT, 'exponent')
   const curve = { perKilopascal: k / kilopascalsIn(pressureUnit) ** x, exponent: x }
   if (holds === undefined) return curve
-  numberIn(holds.from, PRESSURE, 'from')
-  numberIn(holds.to, PRESSURE, 'to')
+  numberIn(holds.from, EMITTER_PRESSURE, 'from')
+  numberIn(holds.to, EMITTER_PRESSURE, 'to')
   if (holds.to < holds.from)
     throw new InputError('holds', `ends at ${holds.to} kPa, below its beginning`, 'give the lower pressure first')
   return { ...curve, holds }
@@ -117,10 +91,10 @@ export function emitterCurve({ coefficient, pressureUnit, exponent, holds }: Emi
  * ```
  */
 export function checkEmitterPressure(curve: EmitterCurve, pressure: Pressure): Finding[] {
-  const value = numberIn(pressure, PRESSURE, 'pressure')
+  const value = numberIn(pressure, EMITTER_PRESSURE, 'pressure')
   if (curve.holds === undefined) return []
-  const from = numberIn(curve.holds.from, PRESSURE, 'from')
-  const to = numberIn(curve.holds.to, PRESSURE, 'to')
+  const from = numberIn(curve.holds.from, EMITTER_PRESSURE, 'from')
+  const to = numberIn(curve.holds.to, EMITTER_PRESSURE, 'to')
   if (value >= from && value <= to) return []
   const side = value < from ? 'below' : 'above'
   return [
@@ -178,7 +152,7 @@ export function emitterCoefficient(curve: EmitterCurve, pressureUnit: EmitterPre
  * ```
  */
 export function emitterFlowAt(curve: EmitterCurve, pressure: Pressure): Flow {
-  return (curve.perKilopascal * numberIn(pressure, PRESSURE, 'pressure') ** curve.exponent) as Flow
+  return (curve.perKilopascal * numberIn(pressure, EMITTER_PRESSURE, 'pressure') ** curve.exponent) as Flow
 }
 
 /**
@@ -247,7 +221,8 @@ export interface FitEmitterCurveInput {
  */
 export function fitEmitterCurve({ first, second }: FitEmitterCurveInput): EmitterCurve {
   const flows = numberIn(first.flow, EMITTER_FLOW, 'flow') / numberIn(second.flow, EMITTER_FLOW, 'flow')
-  const pressures = numberIn(first.pressure, PRESSURE, 'pressure') / numberIn(second.pressure, PRESSURE, 'pressure')
+  const pressures =
+    numberIn(first.pressure, EMITTER_PRESSURE, 'pressure') / numberIn(second.pressure, EMITTER_PRESSURE, 'pressure')
   if (pressures === 1)
     throw new InputError('first and second', 'were measured at one pressure', 'measure at two pressures far apart')
   const exponent = Math.log(flows) / Math.log(pressures)
@@ -282,7 +257,10 @@ export interface EmitterFlowRatioInput {
  * ```
  */
 export function emitterFlowRatio({ from, to, exponent }: EmitterFlowRatioInput): number {
-  return (numberIn(to, PRESSURE, 'to') / numberIn(from, PRESSURE, 'from')) ** numberIn(exponent, EXPONENT, 'exponent')
+  return (
+    (numberIn(to, EMITTER_PRESSURE, 'to') / numberIn(from, EMITTER_PRESSURE, 'from')) **
+    numberIn(exponent, DISCHARGE_EXPONENT, 'exponent')
+  )
 }
 
 function kilopascalsIn(unit: EmitterPressureUnit): number {

@@ -1,33 +1,8 @@
-import type { Domain } from '../../quantity/domain.js'
+import { EMITTERS } from '../../quantity/domains.js'
 import type { Flow } from '../../quantity/generated/flow.js'
 import type { Share } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
-import { EMITTER_FLOW, EMITTERS } from '../domains.js'
-
-const VARIATION: Domain = {
-  quantity: 'coefficient of variation',
-  unit: '1',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give it as a number: 0.05 for 5 %',
-}
-const UNIFORMITY: Domain = {
-  quantity: 'statistical uniformity',
-  unit: '1',
-  min: -Infinity,
-  max: 1,
-  ends: '(]',
-  hint: 'give it as a share, 1 at best',
-}
-const LEAST_FLOW: Domain = {
-  quantity: 'lowest flow',
-  unit: 'L/h',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the flow at the lowest pressure of the zone',
-}
+import { COEFFICIENT_OF_VARIATION, EMITTER_FLOW, MIN_FLOW, STATISTICAL_UNIFORMITY } from '../domains.js'
 
 /** How good an emitter is by its variation of manufacture. */
 export type EmitterGrade = 'excellent' | 'average' | 'marginal' | 'poor' | 'unacceptable'
@@ -46,7 +21,7 @@ export type EmitterGrade = 'excellent' | 'average' | 'marginal' | 'poor' | 'unac
  * ```
  */
 export function emitterGrade(variation: number): EmitterGrade {
-  numberIn(variation, VARIATION)
+  numberIn(variation, COEFFICIENT_OF_VARIATION)
   if (variation <= 0.05) return 'excellent'
   if (variation <= 0.07) return 'average'
   if (variation <= 0.11) return 'marginal'
@@ -70,7 +45,7 @@ export type UniformityGrade = 'excellent' | 'good' | 'fair' | 'poor' | 'unaccept
  * ```
  */
 export function uniformityGrade(uniformity: Share): UniformityGrade {
-  numberIn(uniformity, UNIFORMITY)
+  numberIn(uniformity, STATISTICAL_UNIFORMITY)
   if (uniformity >= 0.9) return 'excellent'
   if (uniformity >= 0.8) return 'good'
   if (uniformity >= 0.7) return 'fair'
@@ -108,7 +83,8 @@ export interface DesignEmissionUniformityInput {
  */
 export function designEmissionUniformity(input: DesignEmissionUniformityInput): Share {
   const spread =
-    numberIn(input.variation, VARIATION, 'variation') / Math.sqrt(numberIn(input.emitters, EMITTERS, 'emitters'))
+    numberIn(input.variation, COEFFICIENT_OF_VARIATION, 'variation') /
+    Math.sqrt(numberIn(input.emitters, EMITTERS, 'emitters'))
   return ((1 - 1.27 * spread) *
-    (numberIn(input.minFlow, LEAST_FLOW, 'minFlow') / numberIn(input.meanFlow, EMITTER_FLOW, 'meanFlow'))) as Share
+    (numberIn(input.minFlow, MIN_FLOW, 'minFlow') / numberIn(input.meanFlow, EMITTER_FLOW, 'meanFlow'))) as Share
 }

@@ -1,16 +1,7 @@
-import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Share } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
-
-const CATCH: Domain = {
-  quantity: 'catch',
-  unit: 'any',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the volume or flow of each emitter, zero for one that is blocked; leave a lost cup out',
-}
+import { CATCH } from '../domains.js'
 
 /**
  * Distribution uniformity of the low quarter: the mean of the driest quarter over the mean of all.

@@ -1,16 +1,7 @@
-import type { Domain } from '../../quantity/domain.js'
 import type { AirFilledPorosity } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
+import { AIR_FILLED_POROSITY } from '../domains.js'
 import { inBands, type RootZoneBand } from './root-zone-bands.js'
-
-const AIR: Domain = {
-  quantity: 'air-filled porosity',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give the share of air after drainage, in the container itself',
-}
 
 /**
  * What the air left in a drained container means for general nursery stock.
@@ -27,7 +18,7 @@ const AIR: Domain = {
  * ```
  */
 export function airSpaceBand(air: AirFilledPorosity): RootZoneBand<'low' | 'accepted' | 'high'> {
-  const value = numberIn(air, AIR)
+  const value = numberIn(air, AIR_FILLED_POROSITY)
   return inBands(
     value,
     [

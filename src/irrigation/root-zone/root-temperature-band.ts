@@ -1,17 +1,8 @@
-import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
+import { ROOT_TEMPERATURE } from '../domains.js'
 import { type Band, inBands, type RootZoneBand } from './root-zone-bands.js'
-
-const ROOTS: Domain = {
-  quantity: 'root temperature',
-  unit: '°C',
-  min: -5,
-  max: 60,
-  ends: '[]',
-  hint: 'give the temperature of the medium, not of the air',
-}
 
 /** Whose temperatures are meant. */
 export type RootZoneOrganism =
@@ -126,7 +117,7 @@ export interface RootTemperatureInput {
  * ```
  */
 export function rootTemperatureBand({ temperature, organism }: RootTemperatureInput): RootZoneBand {
-  const value = numberIn(temperature, ROOTS, 'temperature')
+  const value = numberIn(temperature, ROOT_TEMPERATURE, 'temperature')
   const table = Object.hasOwn(ORGANISMS, organism) ? ORGANISMS[organism] : undefined
   if (table === undefined)
     throw new InputError(

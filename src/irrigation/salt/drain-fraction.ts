@@ -1,10 +1,10 @@
+import { DRAINED } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { DrainEC, SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
 import type { DrainFraction } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
-import { DRAIN_FRACTION } from '../domains.js'
-import { DRAIN_EC, DRAINED, FEED_EC, SOME_APPLIED, SOME_LEACHING, UPTAKE_EC } from './salt-domains.js'
+import { DRAIN_EC, DRAIN_FRACTION, FEED_EC, SOME_APPLIED, SOME_LEACHING, UPTAKE_EC } from '../domains.js'
 
 /** What was given and what came out of it. */
 export interface DrainFractionInput {

@@ -1,9 +1,9 @@
+import { WATER_GIVEN } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { PoreWaterEC, SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
-import { GIVEN } from '../domains.js'
-import { FEED_EC, STORE_EC, STORE_WATER } from './salt-domains.js'
+import { FEED_EC, STORE_EC, STORE_WATER } from '../domains.js'
 
 /** A root zone and the water with which it is flushed. */
 export interface FlushedECInput {
@@ -44,7 +44,8 @@ export interface FlushedECInput {
 export function flushedEC(input: FlushedECInput): PoreWaterEC {
   const start = numberIn(input.start, STORE_EC, 'start')
   const feed = numberIn(input.feedEC, FEED_EC, 'feedEC')
-  const waters = numberIn(input.volume, GIVEN, 'volume') / numberIn(input.rootZoneWater, STORE_WATER, 'rootZoneWater')
+  const waters =
+    numberIn(input.volume, WATER_GIVEN, 'volume') / numberIn(input.rootZoneWater, STORE_WATER, 'rootZoneWater')
   return (feed + (start - feed) * Math.exp(-waters)) as PoreWaterEC
 }
 

@@ -6,8 +6,7 @@ import type { DrainFraction } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
-import { DEPTH_USE, DRAIN_FRACTION, INFILTRATION, NET, ON_TIME } from '../domains.js'
-import { EXTRACT_EC, WATER_EC } from './salt-domains.js'
+import { DEPTH_USE, DRAIN_FRACTION, EXTRACT_EC, INFILTRATION, NET_WATER, ON_TIME, WATER_EC } from '../domains.js'
 
 /** Water and the salinity at which the crop yields nothing. */
 export interface FrequentLeachingInput {
@@ -74,7 +73,7 @@ export interface AppliedForLeachingInput<Q extends Volume | WaterDepth> {
  * ```
  */
 export function appliedForLeaching<Q extends Volume | WaterDepth>(input: AppliedForLeachingInput<Q>): Q {
-  return (numberIn(input.use, NET, 'use') /
+  return (numberIn(input.use, NET_WATER, 'use') /
     (1 - numberIn(input.leachingFraction, DRAIN_FRACTION, 'leachingFraction'))) as Q
 }
 

@@ -1,11 +1,12 @@
+import { DRAINED } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
 import type { DrainEC, SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
 import type { DrainFraction } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
+import { DRAIN_EC, FEED_EC, STORE_WATER, UPTAKE_EC } from '../domains.js'
 import { drainFraction } from './drain-fraction.js'
-import { DRAIN_EC, DRAINED, FEED_EC, STORE_WATER, UPTAKE_EC } from './salt-domains.js'
 
 /** A day, or any whole number of days, of drain records. Volumes are for the same plants. */
 export interface SaltBalanceInput {

@@ -1,25 +1,8 @@
-import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { SaturatedExtractEC } from '../../quantity/generated/electrical-conductivity.js'
 import { numberIn } from '../../quantity/guard.js'
+import { EC_THRESHOLD, YIELD_SLOPE } from '../domains.js'
 import { SALT_TOLERANCE } from './salt-tolerance-table.js'
-
-const THRESHOLD: Domain = {
-  quantity: 'threshold',
-  unit: 'dS/m',
-  min: 0,
-  max: 200,
-  ends: '[]',
-  hint: 'give the EC of the saturated extract above which the yield falls',
-}
-const SLOPE: Domain = {
-  quantity: 'slope',
-  unit: '%/(dS/m)',
-  min: 0,
-  max: 100,
-  ends: '(]',
-  hint: 'give the loss of yield for each dS/m above the threshold, above zero',
-}
 
 /** How a crop answers to salinity. */
 export interface SaltTolerance {
@@ -69,6 +52,6 @@ export function saltTolerance(crop: string): SaltTolerance {
  * ```
  */
 export function zeroYieldEC(tolerance: SaltTolerance): SaturatedExtractEC {
-  return (numberIn(tolerance.thresholdEC, THRESHOLD, 'thresholdEC') +
-    100 / numberIn(tolerance.lossPerDecisiemens, SLOPE, 'lossPerDecisiemens')) as SaturatedExtractEC
+  return (numberIn(tolerance.thresholdEC, EC_THRESHOLD, 'thresholdEC') +
+    100 / numberIn(tolerance.lossPerDecisiemens, YIELD_SLOPE, 'lossPerDecisiemens')) as SaturatedExtractEC
 }

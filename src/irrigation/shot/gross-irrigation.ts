@@ -2,7 +2,7 @@ import type { Share } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
-import { EFFICIENCY, NET } from '../domains.js'
+import { EFFICIENCY, NET_WATER } from '../domains.js'
 
 /** Water that must reach the roots, and the share that does. */
 export interface GrossIrrigationInput<Q extends Volume | WaterDepth> {
@@ -33,5 +33,5 @@ export interface GrossIrrigationInput<Q extends Volume | WaterDepth> {
  * ```
  */
 export function grossIrrigation<Q extends Volume | WaterDepth>({ net, efficiency }: GrossIrrigationInput<Q>): Q {
-  return (numberIn(net, NET, 'net') / numberIn(efficiency, EFFICIENCY, 'efficiency')) as Q
+  return (numberIn(net, NET_WATER, 'net') / numberIn(efficiency, EFFICIENCY, 'efficiency')) as Q
 }

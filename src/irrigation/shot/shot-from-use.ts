@@ -1,7 +1,8 @@
+import { WATER_USE } from '../../quantity/domains.js'
 import type { DrainFraction } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
-import { DRAIN_FRACTION, USE } from '../domains.js'
+import { DRAIN_FRACTION } from '../domains.js'
 
 /** What the plants took since the last shot, and how much of the next should drain. */
 export interface ShotFromUseInput {
@@ -28,5 +29,5 @@ export interface ShotFromUseInput {
  * ```
  */
 export function shotFromUse({ use, drainFraction }: ShotFromUseInput): Volume {
-  return (numberIn(use, USE, 'use') / (1 - numberIn(drainFraction, DRAIN_FRACTION, 'drainFraction'))) as Volume
+  return (numberIn(use, WATER_USE, 'use') / (1 - numberIn(drainFraction, DRAIN_FRACTION, 'drainFraction'))) as Volume
 }

@@ -1,8 +1,9 @@
+import { SUBSTRATE, WATER_CONTENT } from '../../quantity/domains.js'
 import type { DrainFraction } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import { DRAIN_FRACTION, SHOT, SUBSTRATE, WATER_CONTENT } from '../domains.js'
+import { DRAIN_FRACTION, SHOT } from '../domains.js'
 
 /** From where to where a container should be wetted, and with what shots. */
 export interface ShotSeriesInput {

@@ -1,20 +1,11 @@
-import type { Domain } from '../../quantity/domain.js'
+import { SUBSTRATE, WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Duration } from '../../quantity/generated/duration.js'
 import type { Flow } from '../../quantity/generated/flow.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import { RUN_TIME, SUBSTRATE, WATER_CONTENT } from '../domains.js'
-
-const USE_RATE: Domain = {
-  quantity: 'water use',
-  unit: 'L/h',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the water that the plants of the container take in an hour, above zero',
-}
+import { RUN_TIME, USE_RATE } from '../domains.js'
 
 /** A container without irrigation. */
 export interface TimeToLevelInput {

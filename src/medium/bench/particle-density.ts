@@ -1,9 +1,10 @@
+import { MASS_FRACTION } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { ParticleDensity } from '../../quantity/generated/density.js'
 import type { MassFraction } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
-import { MASS_FRACTION, PARTICLE_DENSITY } from './phase-domains.js'
+import { PARTICLE_DENSITY } from '../domains.js'
 
 /** One part of a mix. */
 export interface MixPart {

@@ -3,7 +3,7 @@ import type { BulkDensity, ParticleDensity } from '../../quantity/generated/dens
 import type { Porosity } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
-import { BULK_DENSITY, PARTICLE_DENSITY } from './phase-domains.js'
+import { BULK_DENSITY, PARTICLE_DENSITY } from '../domains.js'
 
 /** The two densities that fix the porosity of a medium. */
 export interface MediumDensities {

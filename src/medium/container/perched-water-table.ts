@@ -1,11 +1,11 @@
 import { integrate } from '../../numerics/quadrature.js'
-import type { Domain } from '../../quantity/domain.js'
 import type { Length } from '../../quantity/generated/length.js'
 import type { AirFilledPorosity, Share } from '../../quantity/generated/share.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
 import type { RetentionModel } from '../curves/retention-model.js'
+import { MIN_AIR } from '../domains.js'
 import type { Container } from './container.js'
 
 /** A container that has drained and the air below which its medium counts as waterlogged. */
@@ -24,15 +24,6 @@ export interface PerchedWaterTable {
   readonly height: Length
   /** Share of the medium in the container that lies below that height. Unit: 1. */
   readonly share: Share
-}
-
-const LEAST_AIR: Domain = {
-  quantity: 'least air',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '[)',
-  hint: 'give the air-filled porosity below which roots suffer, often 0.1',
 }
 
 /**
@@ -63,7 +54,7 @@ const LEAST_AIR: Domain = {
 export function perchedWaterTable(request: PerchedWaterRequest): PerchedWaterTable {
   requireObject(request, 'request')
   const { container, medium, minAir } = request
-  const content = (medium.saturated - numberIn(minAir, LEAST_AIR, 'minAir')) as WaterContent
+  const content = (medium.saturated - numberIn(minAir, MIN_AIR, 'minAir')) as WaterContent
   const height = medium.suction(content)
   if (height >= container.height) return { height: height as number as Length, share: 1 as Share }
   // 1 m² times 1 cm is 10 L.

@@ -1,10 +1,10 @@
 import { rootBetween } from '../../numerics/root.js'
-import type { Domain } from '../../quantity/domain.js'
 import type { InverseSuction, WaterCapacity } from '../../quantity/generated/inverse-suction.js'
 import type { Share } from '../../quantity/generated/share.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
+import { COARSE_SHARE } from '../domains.js'
 import {
   checkAlpha,
   checkConnection,
@@ -51,15 +51,6 @@ export interface DurnerParameters {
 
 /** Logarithm of the largest double, a little rounded down. */
 const LARGEST = 709.78
-
-const COARSE_SHARE: Domain = {
-  quantity: 'coarse share',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give a share from 0 to 1',
-}
 
 /**
  * Retention curve of Durner (1994) with two families of pores, as in media of porous particles, with Mualem's conductivity.

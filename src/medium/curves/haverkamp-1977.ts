@@ -1,8 +1,8 @@
-import type { Domain } from '../../quantity/domain.js'
 import type { Share } from '../../quantity/generated/share.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
+import { HAVERKAMP_COEFFICIENT } from '../domains.js'
 import { checkExponent, finiteSuction } from './curve-limits.js'
 import type { ConductiveModel } from './retention-model.js'
 import { retentionOf } from './van-genuchten-1980.js'
@@ -22,15 +22,6 @@ export interface HaverkampParameters {
   readonly conductivityA: number
   /** Exponent of the suction in the conductivity, the γ of the paper. Unit: 1. Range: (0, ∞). */
   readonly conductivityGamma: number
-}
-
-const COEFFICIENT: Domain = {
-  quantity: 'coefficient',
-  unit: 'cm^β',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the coefficient for suctions in centimetres',
 }
 
 /**
@@ -79,6 +70,6 @@ export function haverkamp1977(parameters: HaverkampParameters): ConductiveModel 
 function powerOver(nameOfCoefficient: string, coefficient: number, nameOfExponent: string, exponent: number) {
   const n = checkExponent(nameOfExponent, exponent)
   const unit = nameOfExponent === 'beta' ? 'cm^β' : 'cm^γ'
-  const a = numberIn(coefficient, { ...COEFFICIENT, quantity: nameOfCoefficient, unit })
+  const a = numberIn(coefficient, { ...HAVERKAMP_COEFFICIENT, quantity: nameOfCoefficient, unit })
   return { logAlpha: -Math.log(a) / n, n, m: 1 }
 }

@@ -1,4 +1,4 @@
-import type { Domain } from '../../quantity/domain.js'
+import { SUCTION } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { SuctionHead } from '../../quantity/generated/suction.js'
 import type { WaterContentChange } from '../../quantity/generated/water-content.js'
@@ -15,15 +15,6 @@ export interface SuctionInterval {
   readonly from: SuctionHead
   /** The larger suction. Unit: cm. Range: [0, ∞). */
   readonly to: SuctionHead
-}
-
-const SUCTION: Domain = {
-  quantity: 'suction',
-  unit: 'cm',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'suction is zero or more',
 }
 
 /**

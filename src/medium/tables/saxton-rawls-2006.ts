@@ -1,3 +1,4 @@
+import { MASS_FRACTION } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
 import type { BulkDensity } from '../../quantity/generated/density.js'
@@ -8,7 +9,6 @@ import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { type Validity, validityOf } from '../../quantity/validity.js'
-import { MASS_FRACTION } from '../bench/phase-domains.js'
 
 /** The texture of a soil. */
 export interface SoilTexture {
