@@ -9,7 +9,7 @@ import type { SaltDay } from './zone-memory.js'
 
 /** So many days are remembered, and older ones than three weeks are not compared. */
 export const SALT_DAYS = 14
-const OLDEST = 21 * 86400
+const OLDEST = 1814400
 
 /** The days in which salt may show, with this one. */
 export function withSaltDay(
