@@ -1,15 +1,53 @@
-/** Runs every benchmark of this folder in one process: `npm run bench`, `npm run bench -- --quick`, `npm run bench -- shot`. */
-import { readdirSync } from 'node:fs'
+/**
+ * Runs every benchmark of this folder in one process: `npm run bench`, `npm run bench -- --quick`, `npm run bench -- shot`.
+ * `npm run bench -- --document` also writes what was printed to docs/benchmarks.md, with the machine and the versions.
+ */
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { cpus, totalmem } from 'node:os'
 import { fileURLToPath } from 'node:url'
 
 const here = fileURLToPath(new URL('.', import.meta.url))
 const quick = process.argv.includes('--quick')
+const document = process.argv.includes('--document')
 const words = process.argv.slice(2).filter((word) => !word.startsWith('--'))
 
-process.stdout.write(`Node ${process.version}; medians, and ratios to the first line, of runs in turn.\n\n`)
+let printed = ''
+const write = process.stdout.write.bind(process.stdout)
+process.stdout.write = ((text: string) => {
+  printed += text
+  return write(text)
+}) as typeof process.stdout.write
+
+process.stdout.write(
+  `Node ${process.version}; medians, half the distance between the quartiles, and ratios to the first line, of runs in turn.\n\n`,
+)
 for (const file of readdirSync(here).sort()) {
   if (!file.endsWith('.bench.ts')) continue
   if (words.length > 0 && !words.some((word) => file.includes(word))) continue
   const { run } = (await import(`./${file}`)) as { run: (quick: boolean) => void | Promise<void> }
   await run(quick)
+}
+if (document) writeFileSync(fileURLToPath(new URL('../docs/benchmarks.md', import.meta.url)), page(printed))
+
+function page(output: string): string {
+  const [cpu] = cpus()
+  const versionOf = (name: string): string =>
+    JSON.parse(readFileSync(fileURLToPath(new URL(`../node_modules/${name}/package.json`, import.meta.url)), 'utf8'))
+      .version
+  return `# Benchmarks
+
+Made by \`npm run bench -- --document\` in one run; do not edit. Times belong to one machine and differ on yours; the ratios to a loop
+by hand or to another library in the same run are what travels.
+
+| | |
+| --- | --- |
+| processor | ${cpus().length} × ${cpu?.model ?? 'unknown'} |
+| memory | ${(totalmem() / 2 ** 30).toFixed(0)} GiB |
+| Node, V8 | ${process.version}, ${process.versions.v8} |
+| mathjs, js-quantities | ${versionOf('mathjs')}, ${versionOf('js-quantities')} |
+
+\`\`\`text
+${output.trim()}
+\`\`\`
+`
 }

@@ -11,6 +11,8 @@ export interface Timing {
   readonly median: number
   /** Median of the ratios to the first candidate, round by round. */
   readonly ratio: number
+  /** Half the distance between the quartiles of the times, as a share of the median. */
+  readonly spread: number
 }
 
 export function compare(candidates: readonly Candidate[], rounds = 15): Timing[] {
@@ -31,6 +33,7 @@ export function compare(candidates: readonly Candidate[], rounds = 15): Timing[]
     name: candidate.name,
     median: median(times[i] ?? []),
     ratio: median((times[i] ?? []).map((time, round) => time / (first[round] ?? Number.NaN))),
+    spread: spread(times[i] ?? []),
   }))
 }
 
@@ -42,11 +45,17 @@ export function median(values: readonly number[]): number {
     : ((sorted[middle - 1] ?? Number.NaN) + (sorted[middle] ?? Number.NaN)) / 2
 }
 
+function spread(values: readonly number[]): number {
+  const sorted = [...values].sort((a, b) => a - b)
+  const at = (share: number): number => sorted[Math.round(share * (sorted.length - 1))] ?? Number.NaN
+  return (at(0.75) - at(0.25)) / 2 / at(0.5)
+}
+
 export function report(title: string, timings: readonly Timing[]): void {
   const width = Math.max(...timings.map(({ name }) => name.length))
   const lines = timings.map(
-    ({ name, median: ms, ratio }) =>
-      `  ${name.padEnd(width)}  ${ms.toFixed(3).padStart(10)} ms  ${ratio.toFixed(2).padStart(9)} ×`,
+    ({ name, median: ms, ratio, spread }) =>
+      `  ${name.padEnd(width)}  ${ms.toFixed(3).padStart(10)} ms ± ${(100 * spread).toFixed(0).padStart(2)} %  ${ratio.toFixed(2).padStart(9)} ×`,
   )
   process.stdout.write(`${title}\n${lines.join('\n')}\n\n`)
 }

@@ -9,5 +9,16 @@ export default defineConfig({
       { find: /^porewater\/(.*)$/, replacement: fileURLToPath(new URL('../src/$1/index.ts', import.meta.url)) },
     ],
   },
-  test: { include: ['tests/**/*.test.ts'], setupFiles: ['tests/support/seed.ts'], testTimeout: 60_000 },
+  test: {
+    include: ['tests/**/*.test.ts'],
+    setupFiles: ['tests/support/seed.ts'],
+    testTimeout: 60_000,
+    coverage: {
+      enabled: process.env.POREWATER_COVERAGE === '1',
+      provider: 'v8',
+      include: ['src/**/*.ts'],
+      exclude: ['src/**/index.ts', 'src/repl/bin.ts'],
+      reporter: ['text-summary', 'json-summary'],
+    },
+  },
 })

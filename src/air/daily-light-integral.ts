@@ -1,4 +1,3 @@
-import type { Domain } from '../quantity/domain.js'
 import type { DailyRadiation } from '../quantity/generated/daily-radiation.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import type { DailyLightIntegral } from '../quantity/generated/light-integral.js'
@@ -7,48 +6,16 @@ import type { PhotonYield } from '../quantity/generated/photon-yield.js'
 import type { Share } from '../quantity/generated/share.js'
 import { numberIn } from '../quantity/guard.js'
 import { optionsOf } from '../quantity/options-of.js'
-import { DAILY_SOLAR, PHOTON_FLUX } from './domains.js'
+import {
+  DAILY_SOLAR,
+  GLOBAL_PHOTON_YIELD,
+  HOURS_OF_LIGHT,
+  LIGHT_INTEGRAL,
+  PHOTON_FLUX,
+  SOME_HOURS_OF_LIGHT,
+  TRANSMISSION,
+} from './domains.js'
 
-const LIT: Domain = {
-  quantity: 'time with light',
-  unit: 's',
-  min: 0,
-  max: 86400,
-  ends: '[]',
-  hint: 'give the hours of light of a day, from 0 to 24',
-}
-const INTEGRAL: Domain = {
-  quantity: 'daily light integral',
-  unit: 'mol/m²/d',
-  min: 0,
-  max: 200,
-  ends: '[]',
-  hint: 'give mol/m² a day; the sun gives at most about 65',
-}
-const WINDOW: Domain = {
-  quantity: 'time with light',
-  unit: 's',
-  min: 0,
-  max: 86400,
-  ends: '(]',
-  hint: 'give the hours of light of a day, above 0 and up to 24',
-}
-const YIELD: Domain = {
-  quantity: 'photon yield of global radiation',
-  unit: 'µmol/J',
-  min: 0,
-  max: 3,
-  ends: '(]',
-  hint: 'give photons of 400 to 700 nm per joule of global radiation: about 2.06 µmol/J',
-}
-const THROUGH: Domain = {
-  quantity: 'transmission',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give the share of the light that passes roof, screens and gutters',
-}
 /** Photons per joule of global radiation: 0.45 of its energy, at 4.57 µmol/J. */
 const SUNLIGHT = 2.0565
 
@@ -88,7 +55,7 @@ export interface DaySunlight {
  * @param light - Photon flux density and time.
  * @returns Daily light integral. Unit: mol/m²/d.
  * @throws `DomainError` outside the ranges.
- * @source definition; Torres, A. P. and Lopez, R. G. (2010), Purdue Extension HO-238-W
+ * @source definition; torres-2010
  * @example
  * ```ts
  * dailyLightIntegral({ photonFlux: micromolesPerSquareMetreSecond(600), photoperiod: hours(12) }) // => 25.92
@@ -97,7 +64,7 @@ export interface DaySunlight {
 export function dailyLightIntegral(light: ConstantLight): DailyLightIntegral {
   const { photonFlux, photoperiod } = optionsOf(light)
   return (numberIn(photonFlux, PHOTON_FLUX, 'photonFlux') *
-    numberIn(photoperiod, LIT, 'photoperiod') *
+    numberIn(photoperiod, HOURS_OF_LIGHT, 'photoperiod') *
     1e-6) as DailyLightIntegral
 }
 
@@ -111,7 +78,7 @@ export function dailyLightIntegral(light: ConstantLight): DailyLightIntegral {
  * @param light - Integral and time.
  * @returns Photon flux density. Unit: µmol/m²/s.
  * @throws `DomainError` outside the ranges.
- * @source definition; Torres, A. P. and Lopez, R. G. (2010), Purdue Extension HO-238-W
+ * @source definition; torres-2010
  * @example
  * ```ts
  * photonFluxForDailyLight({ integral: molesPerSquareMetreDay(25.92), photoperiod: hours(12) }) // => 600.0
@@ -119,8 +86,8 @@ export function dailyLightIntegral(light: ConstantLight): DailyLightIntegral {
  */
 export function photonFluxForDailyLight(light: WantedLight): PhotonFluxDensity {
   const { integral, photoperiod } = optionsOf(light)
-  return ((numberIn(integral, INTEGRAL, 'integral') * 1e6) /
-    numberIn(photoperiod, WINDOW, 'photoperiod')) as PhotonFluxDensity
+  return ((numberIn(integral, LIGHT_INTEGRAL, 'integral') * 1e6) /
+    numberIn(photoperiod, SOME_HOURS_OF_LIGHT, 'photoperiod')) as PhotonFluxDensity
 }
 
 /**
@@ -134,7 +101,7 @@ export function photonFluxForDailyLight(light: WantedLight): PhotonFluxDensity {
  * @returns Daily light integral. Unit: mol/m²/d.
  * @throws `DomainError` outside the ranges.
  * @validity Sun and sky; lamps have their own photon yield.
- * @source Thimijan, R. W. and Heins, R. D. (1983), HortScience 18:818-822, for 4.57 µmol/J; share of 0.45 from common practice [not confirmed, source not seen]
+ * @source thimijan-1983, for 4.57 µmol/J; share of 0.45 from common practice [not confirmed, source not seen]
  * @example
  * ```ts
  * dailyLightIntegralOfSunlight({ solar: megajoulesPerSquareMetreDay(20), transmission: fraction(0.7) }) // => 28.79
@@ -142,6 +109,7 @@ export function photonFluxForDailyLight(light: WantedLight): PhotonFluxDensity {
  */
 export function dailyLightIntegralOfSunlight(day: DaySunlight): DailyLightIntegral {
   const { solar, photonYield, transmission } = optionsOf(day)
-  const photons = numberIn(solar, DAILY_SOLAR, 'solar') * numberIn(photonYield ?? SUNLIGHT, YIELD, 'photonYield')
-  return (photons * numberIn(transmission ?? 1, THROUGH, 'transmission')) as DailyLightIntegral
+  const photons =
+    numberIn(solar, DAILY_SOLAR, 'solar') * numberIn(photonYield ?? SUNLIGHT, GLOBAL_PHOTON_YIELD, 'photonYield')
+  return (photons * numberIn(transmission ?? 1, TRANSMISSION, 'transmission')) as DailyLightIntegral
 }

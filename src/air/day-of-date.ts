@@ -1,41 +1,10 @@
 import type { DayOfYear, Instant } from '../quantity/calendar.js'
-import type { Domain } from '../quantity/domain.js'
+import { INSTANT } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
 import { optionsOf } from '../quantity/options-of.js'
+import { DAY_OF_MONTH, MONTH, YEAR } from './domains.js'
 
-const YEAR: Domain = {
-  quantity: 'year',
-  unit: 'a',
-  min: 1,
-  max: 9999,
-  ends: '[]',
-  hint: 'give the year as a whole number of four digits',
-}
-const MONTH: Domain = {
-  quantity: 'month',
-  unit: '1',
-  min: 1,
-  max: 12,
-  ends: '[]',
-  hint: 'give a whole number; January is 1',
-}
-const DAY: Domain = {
-  quantity: 'day of the month',
-  unit: 'd',
-  min: 1,
-  max: 31,
-  ends: '[]',
-  hint: 'give a whole number from 1',
-}
-const INSTANT: Domain = {
-  quantity: 'instant',
-  unit: 's',
-  min: -62135596800,
-  max: 253402300799,
-  ends: '[]',
-  hint: 'give seconds, not milliseconds, since the start of 1970 in universal time',
-}
 /** Days before each month of a year that is no leap year. */
 const BEFORE = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334, 365] as const
 
@@ -56,7 +25,7 @@ export interface CalendarDate {
  * @param date - Date.
  * @returns Day of the year, from 1. Unit: d.
  * @throws `DomainError` outside the ranges, `InputError` for a day that the month does not have.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Annex 2, Table 2.5
+ * @source allen-1998, Annex 2, Table 2.5
  * @example
  * ```ts
  * dayOfDate({ month: 9, day: 3 }) // => 246
@@ -67,7 +36,7 @@ export function dayOfDate(date: CalendarDate): DayOfYear {
   const { year, month, day } = optionsOf(date)
   const leap = year !== undefined && isLeapYear(wholeNumberIn(year, YEAR, 'year'))
   const m = wholeNumberIn(month, MONTH, 'month')
-  const d = wholeNumberIn(day, DAY, 'day')
+  const d = wholeNumberIn(day, DAY_OF_MONTH, 'day')
   const before = BEFORE[m - 1] as number
   const length = (BEFORE[m] as number) - before + (leap && m === 2 ? 1 : 0)
   if (d > length) throw new InputError('day', `month ${m} has ${length} days, not ${d}`, 'check day and month')
@@ -81,7 +50,7 @@ export function dayOfDate(date: CalendarDate): DayOfYear {
  * @param at - Instant. Unit: s. Range: [-62135596800, 253402300799].
  * @returns Day of the year, from 1. Unit: d.
  * @throws `DomainError` outside the range.
- * @source ISO 8601-1:2019, calendar of the proleptic Gregorian rule
+ * @source iso-8601-1-2019, calendar of the proleptic Gregorian rule
  * @example
  * ```ts
  * dayOfInstant(instant(1720267200)) // => 188

@@ -4,6 +4,7 @@ import type { Pressure } from '../quantity/generated/pressure.js'
 import { numberIn } from '../quantity/guard.js'
 import { optionsOf } from '../quantity/options-of.js'
 import { AIR_PRESSURE, AIR_TEMPERATURE, VAPOUR } from './domains.js'
+
 import type { AirVapour } from './humidity-of-air.js'
 
 /** Gas constants of dry air and of water vapour, J/(kg K): 8.314462618 J/(mol K) over 28.966 and 18.015268 g/mol. */
@@ -26,7 +27,7 @@ export interface MoistAir extends AirVapour {
  * @param air - Temperature, vapour pressure and pressure.
  * @returns Density of the air with its vapour. Unit: kg/m³.
  * @throws `DomainError` outside the ranges, `InputError` when the vapour has more than the pressure of the air.
- * @source definition: ideal gases with the gas constant of the SI (2019), 28.966 g/mol (ASHRAE 2009) and 18.015268 g/mol
+ * @source definition: ideal gases with the gas constant of bipm-2019, 28.966 g/mol (ashrae-2009) and 18.015268 g/mol
  * @example
  * ```ts
  * densityOfMoistAir({ temperature: celsius(20), vapourPressure: kilopascals(1.17), pressure: kilopascals(101.325) }) // => 1.199

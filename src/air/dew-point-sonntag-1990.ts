@@ -1,29 +1,12 @@
 import { rootBetween } from '../numerics/root.js'
-import type { Domain } from '../quantity/domain.js'
 import type { VapourPressure } from '../quantity/generated/pressure.js'
 import type { Temperature } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
+import { VAPOUR_OVER_ICE, VAPOUR_OVER_WATER } from './domains.js'
 import {
   saturationVapourPressureOverIceSonntag1990,
   saturationVapourPressureSonntag1990,
 } from './saturation-vapour-pressure-sonntag-1990.js'
-
-const OVER_WATER: Domain = {
-  quantity: 'vapour pressure over water',
-  unit: 'kPa',
-  min: 1e-5,
-  max: 101,
-  ends: '[]',
-  hint: 'give the pressure of water vapour in kPa',
-}
-const OVER_ICE: Domain = {
-  quantity: 'vapour pressure over ice',
-  unit: 'kPa',
-  min: 1e-5,
-  max: 0.6116,
-  ends: '[]',
-  hint: 'above 0.6116 kPa there is dew, not frost: take dewPointSonntag1990()',
-}
 
 /**
  * Dew point of air with a vapour pressure, on the curve of Sonntag (1990): its true inverse.
@@ -35,14 +18,14 @@ const OVER_ICE: Domain = {
  * @param vapourPressure - Pressure of water vapour. Unit: kPa. Range: [1e-5, 101].
  * @returns Dew point; below freezing that of supercooled water. Unit: °C.
  * @throws `DomainError` outside the range.
- * @source Sonntag, D. (1990), Zeitschrift für Meteorologie 40:340-344, solved for the temperature
+ * @source sonntag-1990, solved for the temperature
  * @example
  * ```ts
  * dewPointSonntag1990(kilopascals(2.33925)) // => 20.0
  * ```
  */
 export function dewPointSonntag1990(vapourPressure: VapourPressure): Temperature {
-  return inverse(saturationVapourPressureSonntag1990, numberIn(vapourPressure, OVER_WATER), 100)
+  return inverse(saturationVapourPressureSonntag1990, numberIn(vapourPressure, VAPOUR_OVER_WATER), 100)
 }
 
 /**
@@ -56,14 +39,14 @@ export function dewPointSonntag1990(vapourPressure: VapourPressure): Temperature
  * @param vapourPressure - Pressure of water vapour. Unit: kPa. Range: [1e-5, 0.6116].
  * @returns Frost point. Unit: °C.
  * @throws `DomainError` outside the range.
- * @source Sonntag, D. (1990), Zeitschrift für Meteorologie 40:340-344, solved for the temperature [not confirmed, source not seen]
+ * @source sonntag-1990, solved for the temperature [not confirmed, source not seen]
  * @example
  * ```ts
  * frostPointSonntag1990(kilopascals(0.25989)) // => -10.0
  * ```
  */
 export function frostPointSonntag1990(vapourPressure: VapourPressure): Temperature {
-  return inverse(saturationVapourPressureOverIceSonntag1990, numberIn(vapourPressure, OVER_ICE), 0.01)
+  return inverse(saturationVapourPressureOverIceSonntag1990, numberIn(vapourPressure, VAPOUR_OVER_ICE), 0.01)
 }
 
 /** The logarithm of a curve is almost straight in 1/T, so that Newton's steps, with the slope of Clausius and Clapeyron, find the root fast. */

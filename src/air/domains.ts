@@ -1,115 +1,68 @@
 import type { Domain } from '../quantity/domain.js'
 
-/** Ranges that several formulas of the air share. */
-export const AIR_TEMPERATURE: Domain = {
-  quantity: 'air temperature',
-  unit: '°C',
-  min: -60,
-  max: 100,
-  ends: '[]',
-  hint: 'give the temperature of the air in degrees Celsius',
-}
-export const AIR_PRESSURE: Domain = {
-  quantity: 'atmospheric pressure',
-  unit: 'kPa',
-  min: 30,
-  max: 120,
-  ends: '[]',
-  hint: 'give the pressure of the air in kPa: about 101 at sea level',
-}
-export const VAPOUR: Domain = {
-  quantity: 'vapour pressure',
-  unit: 'kPa',
-  min: 0,
-  max: 102,
-  ends: '[]',
-  hint: 'give the pressure of water vapour in kPa; saturated air at 100 °C has 102',
-}
-export const HUMIDITY: Domain = {
-  quantity: 'relative humidity',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give a share from 0 to 1, or percent(); a sensor that reads more than 100 % is wet or dirty',
-}
-export const SITE_ELEVATION: Domain = {
-  quantity: 'elevation',
-  unit: 'm',
-  min: -500,
-  max: 9000,
-  ends: '[]',
-  hint: 'give the elevation of a place on land, in metres above sea level',
-}
-export const OUTSIDE_RADIATION: Domain = {
-  quantity: 'extraterrestrial radiation',
-  unit: 'MJ/m²/d',
-  min: 0,
-  max: 60,
-  ends: '[]',
-  hint: 'give a daily sum in MJ/m², from extraterrestrialRadiationFao56()',
-}
-export const SITE_LATITUDE: Domain = {
-  quantity: 'latitude',
-  unit: '°',
-  min: -90,
-  max: 90,
-  ends: '[]',
-  hint: 'give decimal degrees, south negative',
-}
-export const SITE_LONGITUDE: Domain = {
-  quantity: 'longitude',
-  unit: '°',
-  min: -180,
-  max: 180,
-  ends: '[]',
-  hint: 'give decimal degrees, west negative',
-}
-export const YEAR_DAY: Domain = {
-  quantity: 'day of the year',
-  unit: 'd',
-  min: 1,
-  max: 366,
-  ends: '[]',
-  hint: 'give a whole number; 1 January is 1',
-}
-export const DAILY_SOLAR: Domain = {
-  quantity: 'solar radiation',
-  unit: 'MJ/m²/d',
-  min: 0,
-  max: 60,
-  ends: '[]',
-  hint: 'give a daily sum in MJ/m²; more than 50 does not reach the ground',
-}
-export const ALBEDO: Domain = {
-  quantity: 'albedo',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give the share of light that is reflected',
-}
-export const ACTUAL_VAPOUR: Domain = {
-  quantity: 'actual vapour pressure',
-  unit: 'kPa',
-  min: 0,
-  max: 10,
-  ends: '[]',
-  hint: 'give a pressure of water vapour in kPa',
-}
-export const PHOTON_FLUX: Domain = {
-  quantity: 'photon flux',
-  unit: 'µmol/m²/s',
-  min: 0,
-  max: 20000,
-  ends: '[]',
-  hint: 'give µmol/m²/s, zero or more; full sun has about 2000',
-}
-export const SUNSHINE: Domain = {
-  quantity: 'sunshine of the day',
-  unit: 's',
-  min: 0,
-  max: 86400,
-  ends: '[]',
-  hint: 'give the hours of bright sunshine of the day, from 0 to 24',
-}
+/** Domains of the quantities that only this topic takes. One row a quantity, by name. */
+
+export const ACTUAL_VAPOUR: Domain = { quantity: 'actual vapour pressure', unit: 'kPa', min: 0, max: 10, ends: '[]', hint: 'give a pressure of water vapour in kPa' }
+export const ADJUSTMENT_COEFFICIENT: Domain = { quantity: 'adjustment coefficient', unit: 'K^-0.5', min: 0.05, max: 0.3, ends: '[]', hint: 'give about 0.16 inland and 0.19 near the coast' }
+export const AIR_PRESSURE: Domain = { quantity: 'atmospheric pressure', unit: 'kPa', min: 30, max: 120, ends: '[]', hint: 'give the pressure of the air in kPa: about 101 at sea level' }
+export const AIR_TEMPERATURE: Domain = { quantity: 'air temperature', unit: '°C', min: -60, max: 100, ends: '[]', hint: 'give the temperature of the air in degrees Celsius' }
+export const ALBEDO: Domain = { quantity: 'albedo', unit: '1', min: 0, max: 1, ends: '[]', hint: 'give the share of light that is reflected' }
+export const ANEMOMETER_HEIGHT: Domain = { quantity: 'height of the anemometer', unit: 'cm', min: 50, max: 10000, ends: '[]', hint: 'give the height above ground, from half a metre to 100 m' }
+export const ANGSTROM_OVERCAST: Domain = { quantity: 'Ångström coefficient of an overcast day', unit: '1', min: 0, max: 0.6, ends: '[]', hint: 'give the share of the extraterrestrial radiation that arrives without any sunshine: 0.25 where it was not calibrated' }
+export const ANGSTROM_SUNSHINE: Domain = { quantity: 'Ångström coefficient of sunshine', unit: '1', min: 0, max: 0.9, ends: '[]', hint: 'give the share that full sunshine adds: 0.5 where it was not calibrated' }
+export const ARIDITY: Domain = { quantity: 'dew point below the lowest temperature', unit: 'K', min: 0, max: 10, ends: '[]', hint: 'give 0 K for humid sites and 2 to 3 K for arid ones' }
+export const CLOCK_TIME: Domain = { quantity: 'time of the middle of the period', unit: 's', min: 0, max: 86400, ends: '[]', hint: 'give the clock time as hours(14.5) for the hour from 14 to 15' }
+export const DAILY_SOLAR: Domain = { quantity: 'solar radiation', unit: 'MJ/m²/d', min: 0, max: 60, ends: '[]', hint: 'give a daily sum in MJ/m²; more than 50 does not reach the ground' }
+export const DAY_LENGTH: Domain = { quantity: 'length of the day', unit: 's', min: 0, max: 86400, ends: '[]', hint: 'give the time from sunrise to sunset, from dayLengthFao56()' }
+export const DAY_OF_MONTH: Domain = { quantity: 'day of the month', unit: 'd', min: 1, max: 31, ends: '[]', hint: 'give a whole number from 1' }
+export const GLOBAL_PHOTON_YIELD: Domain = { quantity: 'photon yield of global radiation', unit: 'µmol/J', min: 0, max: 3, ends: '(]', hint: 'give photons of 400 to 700 nm per joule of global radiation: about 2.06 µmol/J' }
+export const HEAT_CAPACITY: Domain = { quantity: 'heat capacity of the soil', unit: 'MJ/m³/K', min: 0, max: 4.2, ends: '(]', hint: 'give about 2.1 MJ/m³/K for moist mineral soil; water has 4.18' }
+export const HOURLY_NET_RADIATION: Domain = { quantity: 'net radiation', unit: 'MJ/m²/h', min: -6, max: 6, ends: '[]', hint: 'give an hourly sum in MJ/m²' }
+export const HOURLY_OUTSIDE_RADIATION: Domain = { quantity: 'extraterrestrial radiation', unit: 'MJ/m²/h', min: 0, max: 6, ends: '[]', hint: 'give an hourly sum in MJ/m², from extraterrestrialRadiationHourFao56()' }
+export const HOURLY_SOLAR: Domain = { quantity: 'solar radiation', unit: 'MJ/m²/h', min: 0, max: 6, ends: '[]', hint: 'give an hourly sum in MJ/m²; more than 5 does not arrive; a mean in W/m² goes through wattsPerSquareMetreHourMean()' }
+export const HOURS_OF_LIGHT: Domain = { quantity: 'time with light', unit: 's', min: 0, max: 86400, ends: '[]', hint: 'give the hours of light of a day, from 0 to 24' }
+export const HUMIDITY_RATIO: Domain = { quantity: 'humidity ratio', unit: 'kg/kg', min: 0, max: 10, ends: '[]', hint: 'give the mass of vapour per mass of dry air; 15 g/kg is gramsPerKilogram(15)' }
+export const ILLUMINANCE: Domain = { quantity: 'illuminance', unit: 'lx', min: 0, max: 1000000, ends: '[]', hint: 'give lux, zero or more; full sun has about 108 000 lx' }
+export const IRRADIANCE: Domain = { quantity: 'irradiance', unit: 'W/m²', min: 0, max: 5000, ends: '[]', hint: 'give W/m², zero or more; the sun gives at most about 1400 W/m²' }
+export const ISLAND_CONSTANT: Domain = { quantity: 'constant of the island formula', unit: 'MJ/m²/d', min: 0, max: 20, ends: '[]', hint: 'give 4 MJ/m² a day' }
+export const LAMP_POWER: Domain = { quantity: 'electrical power of the lamps', unit: 'W', min: 0, max: Infinity, ends: '[)', hint: 'give the power that the lamps draw, drivers included' }
+export const LATENT_HEAT: Domain = { quantity: 'latent heat', unit: 'MJ/kg', min: 2.2, max: 2.7, ends: '[]', hint: 'give about 2.45 MJ/kg, or leave it out' }
+export const LIGHT_INTEGRAL: Domain = { quantity: 'daily light integral', unit: 'mol/m²/d', min: 0, max: 200, ends: '[]', hint: 'give mol/m² a day; the sun gives at most about 65' }
+export const LIT_AREA: Domain = { quantity: 'lit area', unit: 'm²', min: 0, max: Infinity, ends: '()', hint: 'give the area that the lamps light, above zero' }
+export const MAX_GAP: Domain = { quantity: 'longest gap', unit: 's', min: 0, max: Infinity, ends: '()', hint: 'give the longest time between two readings that a straight line may bridge, such as minutes(30)' }
+export const MONTH: Domain = { quantity: 'month', unit: '1', min: 1, max: 12, ends: '[]', hint: 'give a whole number; January is 1' }
+export const MONTH_TEMPERATURE: Domain = { quantity: 'mean air temperature of a month', unit: '°C', min: -60, max: 60, ends: '[]', hint: 'give the mean temperature of the air in degrees Celsius' }
+export const OUTSIDE_RADIATION: Domain = { quantity: 'extraterrestrial radiation', unit: 'MJ/m²/d', min: 0, max: 60, ends: '[]', hint: 'give a daily sum in MJ/m², from extraterrestrialRadiationFao56()' }
+export const PAR_SHARE: Domain = { quantity: 'share of 400 to 700 nm', unit: '1', min: 0, max: 1, ends: '(]', hint: 'give the share of the energy that lies between 400 and 700 nm; about 0.45 for sunlight' }
+export const PERIOD_LENGTH: Domain = { quantity: 'length of the period', unit: 's', min: 0, max: 86400, ends: '(]', hint: 'give hours(1) for an hour, minutes(30) for half of it' }
+export const PHOTON_FLUX: Domain = { quantity: 'photon flux', unit: 'µmol/m²/s', min: 0, max: 20000, ends: '[]', hint: 'give µmol/m²/s, zero or more; full sun has about 2000' }
+export const PHOTON_YIELD: Domain = { quantity: 'photon yield', unit: 'µmol/J', min: 0, max: 6, ends: '(]', hint: 'give photons per joule: 3.3 to 5.9 µmol/J in light, 4.57 in sunlight, up to about 4 per joule of electricity' }
+export const RADIATION_OF_DAY: Domain = { quantity: 'daily radiation', unit: 'MJ/m²/d', min: -60, max: 60, ends: '[]', hint: 'give a daily sum in MJ/m²' }
+export const RELATIVE_HUMIDITY: Domain = { quantity: 'relative humidity', unit: '1', min: 0, max: 1, ends: '[]', hint: 'give a share from 0 to 1, or percent(); a sensor that reads more than 100 % is wet or dirty' }
+export const RELATIVE_SHORTWAVE: Domain = { quantity: 'relative shortwave radiation', unit: '1', min: 0, max: Infinity, ends: '[)', hint: 'give measured over clear-sky radiation; at night that of the last hours before sunset' }
+export const SHARE_ON_CANOPY: Domain = { quantity: 'share that reaches the canopy', unit: '1', min: 0, max: 1, ends: '[]', hint: 'give the share of the photons that reach the canopy: 0.7 to 0.95 by layout and walls' }
+export const SITE_ELEVATION: Domain = { quantity: 'elevation', unit: 'm', min: -500, max: 9000, ends: '[]', hint: 'give the elevation of a place on land, in metres above sea level' }
+export const SITE_LATITUDE: Domain = { quantity: 'latitude', unit: '°', min: -90, max: 90, ends: '[]', hint: 'give decimal degrees, south negative' }
+export const SITE_LONGITUDE: Domain = { quantity: 'longitude', unit: '°', min: -180, max: 180, ends: '[]', hint: 'give decimal degrees, west negative' }
+export const SOIL_DEPTH: Domain = { quantity: 'depth of soil that warms', unit: 'cm', min: 0, max: 500, ends: '[]', hint: 'give 10 to 20 cm for a day or two, about 200 cm for months' }
+export const SOME_DAY_LENGTH: Domain = { quantity: 'length of the day', unit: 's', min: 0, max: 86400, ends: '(]', hint: 'give the time from sunrise to sunset, from dayLengthFao56(); it is zero in the polar night' }
+export const SOME_HOURS_OF_LIGHT: Domain = { quantity: 'time with light', unit: 's', min: 0, max: 86400, ends: '(]', hint: 'give the hours of light of a day, above 0 and up to 24' }
+export const SOME_OUTSIDE_RADIATION: Domain = { quantity: 'extraterrestrial radiation', unit: 'MJ/m²/d', min: 0, max: 60, ends: '(]', hint: 'give a daily sum in MJ/m², from extraterrestrialRadiationFao56(); it is zero in the polar night' }
+export const SOME_VAPOUR: Domain = { quantity: 'vapour pressure', unit: 'kPa', min: 0, max: 102, ends: '(]', hint: 'give the pressure of water vapour in kPa, above zero; saturated air at 100 °C has 102' }
+export const STATION_PRESSURE: Domain = { quantity: 'atmospheric pressure', unit: 'kPa', min: 33, max: 107, ends: '[]', hint: 'give the pressure at the station, not reduced to sea level' }
+export const SUNSHINE: Domain = { quantity: 'sunshine of the day', unit: 's', min: 0, max: 86400, ends: '[]', hint: 'give the hours of bright sunshine of the day, from 0 to 24' }
+export const TEMPERATURE_CHANGE: Domain = { quantity: 'change of temperature', unit: 'K', min: -60, max: 60, ends: '[]', hint: 'give the temperature at the end less that at the start' }
+export const TEMPERATURE_OVER_ICE: Domain = { quantity: 'temperature over ice', unit: '°C', min: -100, max: 0.01, ends: '[]', hint: 'ice melts above 0.01 °C: take saturationVapourPressureSonntag1990() for water' }
+export const TEMPERATURE_OVER_WATER: Domain = { quantity: 'temperature over water', unit: '°C', min: -100, max: 100, ends: '[]', hint: 'give the temperature in degrees Celsius' }
+export const TEMPERATURE_OVER_WATER_WMO: Domain = { quantity: 'temperature over water', unit: '°C', min: -60, max: 100, ends: '[]', hint: 'give the temperature in degrees Celsius' }
+export const TIME_BETWEEN_TEMPERATURES: Domain = { quantity: 'time between the temperatures', unit: 's', min: 0, max: Infinity, ends: '()', hint: 'give days(10) or more, above zero' }
+export const TRANSMISSION: Domain = { quantity: 'transmission', unit: '1', min: 0, max: 1, ends: '[]', hint: 'give the share of the light that passes roof, screens and gutters' }
+export const VAPOUR: Domain = { quantity: 'vapour pressure', unit: 'kPa', min: 0, max: 102, ends: '[]', hint: 'give the pressure of water vapour in kPa; saturated air at 100 °C has 102' }
+export const VAPOUR_OVER_ICE: Domain = { quantity: 'vapour pressure over ice', unit: 'kPa', min: 1e-5, max: 0.6116, ends: '[]', hint: 'above 0.6116 kPa there is dew, not frost: take dewPointSonntag1990()' }
+export const VAPOUR_OVER_WATER: Domain = { quantity: 'vapour pressure over water', unit: 'kPa', min: 1e-5, max: 101, ends: '[]', hint: 'give the pressure of water vapour in kPa' }
+export const VAPOUR_PRESSURE_DEFICIT: Domain = { quantity: 'vapour pressure deficit', unit: 'kPa', min: -10, max: 102, ends: '[]', hint: 'give saturation less actual vapour pressure in kPa' }
+export const WATER_TEMPERATURE: Domain = { quantity: 'temperature of water', unit: '°C', min: 0, max: 373.946, ends: '[]', hint: 'give a temperature between freezing and the critical point' }
+export const WAVELENGTH: Domain = { quantity: 'wavelength', unit: 'nm', min: 100, max: 4000, ends: '[]', hint: 'give a wavelength of light; plants use 400 to 700 nm' }
+export const WIND_SPEED: Domain = { quantity: 'wind speed', unit: 'm/s', min: 0, max: 120, ends: '[]', hint: 'give a wind speed in m/s, zero or more' }
+export const YEAR: Domain = { quantity: 'year', unit: 'a', min: 1, max: 9999, ends: '[]', hint: 'give the year as a whole number of four digits' }
+export const YEAR_DAY: Domain = { quantity: 'day of the year', unit: 'd', min: 1, max: 366, ends: '[]', hint: 'give a whole number; 1 January is 1' }

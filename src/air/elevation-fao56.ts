@@ -1,16 +1,7 @@
-import type { Domain } from '../quantity/domain.js'
 import type { Elevation } from '../quantity/generated/elevation.js'
 import type { Pressure } from '../quantity/generated/pressure.js'
 import { numberIn } from '../quantity/guard.js'
-
-const PRESSURE: Domain = {
-  quantity: 'atmospheric pressure',
-  unit: 'kPa',
-  min: 33,
-  max: 107,
-  ends: '[]',
-  hint: 'give the pressure at the station, not reduced to sea level',
-}
+import { STATION_PRESSURE } from './domains.js'
 
 /**
  * Elevation at which the mean atmosphere has a pressure: the true inverse of Eq. 7. A forecast pressure is usually reduced to sea
@@ -23,12 +14,12 @@ const PRESSURE: Domain = {
  * @param pressure - Pressure of the air at the station. Unit: kPa. Range: [33, 107].
  * @returns Elevation. Unit: m.
  * @throws `DomainError` outside the range.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 7 solved for the elevation
+ * @source allen-1998, Eq. 7 solved for the elevation
  * @example
  * ```ts
  * elevationOfPressureFao56(kilopascals(81.7559)) // => 1800.0
  * ```
  */
 export function elevationOfPressureFao56(pressure: Pressure): Elevation {
-  return ((293 / 0.0065) * (1 - (numberIn(pressure, PRESSURE) / 101.3) ** (1 / 5.26))) as Elevation
+  return ((293 / 0.0065) * (1 - (numberIn(pressure, STATION_PRESSURE) / 101.3) ** (1 / 5.26))) as Elevation
 }

@@ -3,7 +3,8 @@ import type { RelativeHumidity } from '../quantity/generated/share.js'
 import type { Temperature } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
 import { optionsOf } from '../quantity/options-of.js'
-import { HUMIDITY, VAPOUR } from './domains.js'
+import { RELATIVE_HUMIDITY, VAPOUR } from './domains.js'
+
 import { saturationVapourPressureFao56 } from './saturation-vapour-pressure-fao56.js'
 
 /** Temperature of the air and its relative humidity at the same moment. */
@@ -38,7 +39,7 @@ export interface LeafInAir extends AirHumidity {
  * @param air - Temperature and relative humidity.
  * @returns Vapour pressure. Unit: kPa.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 54
+ * @source allen-1998, Eq. 54
  * @example
  * ```ts
  * vapourPressureOfHumidity({ temperature: celsius(38), humidity: percent(52) }) // => 3.445
@@ -46,7 +47,8 @@ export interface LeafInAir extends AirHumidity {
  */
 export function vapourPressureOfHumidity(air: AirHumidity): VapourPressure {
   const { temperature, humidity } = optionsOf(air)
-  return (saturationVapourPressureFao56(temperature) * numberIn(humidity, HUMIDITY, 'humidity')) as VapourPressure
+  return (saturationVapourPressureFao56(temperature) *
+    numberIn(humidity, RELATIVE_HUMIDITY, 'humidity')) as VapourPressure
 }
 
 /**
@@ -60,7 +62,7 @@ export function vapourPressureOfHumidity(air: AirHumidity): VapourPressure {
  * @param air - Temperature and vapour pressure.
  * @returns Relative humidity. Unit: 1.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 10
+ * @source allen-1998, Eq. 10
  * @example
  * ```ts
  * relativeHumidityOfAir({ temperature: celsius(38), vapourPressure: kilopascals(3.445) }) // => 0.520
@@ -82,7 +84,7 @@ export function relativeHumidityOfAir(air: AirVapour): RelativeHumidity {
  * @param air - Temperature and relative humidity.
  * @returns Deficit of vapour pressure. Unit: kPa.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 11 and 54
+ * @source allen-1998, Eq. 11 and 54
  * @example
  * ```ts
  * vapourPressureDeficitOfAir({ temperature: celsius(25), humidity: percent(70) }) // => 0.950
@@ -91,7 +93,7 @@ export function relativeHumidityOfAir(air: AirVapour): RelativeHumidity {
 export function vapourPressureDeficitOfAir(air: AirHumidity): VapourPressureDeficit {
   const { temperature, humidity } = optionsOf(air)
   return (saturationVapourPressureFao56(temperature) *
-    (1 - numberIn(humidity, HUMIDITY, 'humidity'))) as VapourPressureDeficit
+    (1 - numberIn(humidity, RELATIVE_HUMIDITY, 'humidity'))) as VapourPressureDeficit
 }
 
 /**
@@ -105,7 +107,7 @@ export function vapourPressureDeficitOfAir(air: AirHumidity): VapourPressureDefi
  * @param air - Temperatures of air and leaf, relative humidity of the air.
  * @returns Deficit from leaf to air; negative where dew forms on the leaf. Unit: kPa.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 11, at the temperature of the leaf
+ * @source allen-1998, Eq. 11, at the temperature of the leaf
  * @example
  * ```ts
  * vapourPressureDeficitOfLeaf({ temperature: celsius(26), humidity: percent(70), leafTemperature: celsius(24) }) // => 0.631

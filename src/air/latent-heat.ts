@@ -1,4 +1,4 @@
-import type { Domain } from '../quantity/domain.js'
+import { RADIATION_SUM } from '../quantity/domains.js'
 import type { AnyDailyRadiation } from '../quantity/generated/daily-radiation.js'
 import type { LatentHeat } from '../quantity/generated/latent-heat.js'
 import type { RadiationSum } from '../quantity/generated/radiation-sum.js'
@@ -6,32 +6,8 @@ import type { Temperature } from '../quantity/generated/temperature.js'
 import type { WaterDepth } from '../quantity/generated/water-depth.js'
 import { numberIn } from '../quantity/guard.js'
 import { optionsOf } from '../quantity/options-of.js'
-import { AIR_TEMPERATURE } from './domains.js'
+import { AIR_TEMPERATURE, LATENT_HEAT, RADIATION_OF_DAY } from './domains.js'
 
-const SUM: Domain = {
-  quantity: 'radiation sum',
-  unit: 'J/cm²',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give a sum of radiation in J/cm², zero or more',
-}
-const RADIATION: Domain = {
-  quantity: 'daily radiation',
-  unit: 'MJ/m²/d',
-  min: -60,
-  max: 60,
-  ends: '[]',
-  hint: 'give a daily sum in MJ/m²',
-}
-const HEAT: Domain = {
-  quantity: 'latent heat',
-  unit: 'MJ/kg',
-  min: 2.2,
-  max: 2.7,
-  ends: '[]',
-  hint: 'give about 2.45 MJ/kg, or leave it out',
-}
 /** Latent heat at about 20 °C, MJ/kg, as FAO-56 fixes it. */
 const LAMBDA = 2.45
 
@@ -61,7 +37,7 @@ export interface EvaporationCeilingInput {
  * @param temperature - Temperature of the water. Unit: °C. Range: [-60, 100].
  * @returns Latent heat of vaporisation. Unit: MJ/kg.
  * @throws `DomainError` outside the range.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Annex 3, Eq. 3-1 (Harrison 1963)
+ * @source allen-1998, Annex 3, Eq. 3-1 (Harrison 1963)
  * @example
  * ```ts
  * latentHeatFao56(celsius(20)) // => 2.454
@@ -81,7 +57,7 @@ export function latentHeatFao56(temperature: Temperature): LatentHeat {
  * @param input - Energy and latent heat.
  * @returns Depth of water. Unit: mm.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 20, with 1/2.45 where the print rounds to 0.408
+ * @source allen-1998, Eq. 20, with 1/2.45 where the print rounds to 0.408
  * @example
  * ```ts
  * evaporationOfDailyEnergy({ energy: megajoulesPerSquareMetreDay(12) }) // => 4.9
@@ -89,7 +65,8 @@ export function latentHeatFao56(temperature: Temperature): LatentHeat {
  */
 export function evaporationOfDailyEnergy(input: DailyEvaporationInput): WaterDepth {
   const { energy, latentHeat } = optionsOf(input)
-  return (numberIn(energy, RADIATION, 'energy') / numberIn(latentHeat ?? LAMBDA, HEAT, 'latentHeat')) as WaterDepth
+  return (numberIn(energy, RADIATION_OF_DAY, 'energy') /
+    numberIn(latentHeat ?? LAMBDA, LATENT_HEAT, 'latentHeat')) as WaterDepth
 }
 
 /**
@@ -103,7 +80,7 @@ export function evaporationOfDailyEnergy(input: DailyEvaporationInput): WaterDep
  * @param input - Radiation sum and latent heat.
  * @returns Depth of water. Unit: mm.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 20, for J/cm²
+ * @source allen-1998, Eq. 20, for J/cm²
  * @example
  * ```ts
  * evaporationCeiling({ sum: joulesPerSquareCentimetre(100) }) // => 0.408
@@ -111,5 +88,7 @@ export function evaporationOfDailyEnergy(input: DailyEvaporationInput): WaterDep
  */
 export function evaporationCeiling(input: EvaporationCeilingInput): WaterDepth {
   const { sum, latentHeat } = optionsOf(input)
-  return (numberIn(sum, SUM, 'sum') / 100 / numberIn(latentHeat ?? LAMBDA, HEAT, 'latentHeat')) as WaterDepth
+  return (numberIn(sum, RADIATION_SUM, 'sum') /
+    100 /
+    numberIn(latentHeat ?? LAMBDA, LATENT_HEAT, 'latentHeat')) as WaterDepth
 }

@@ -1,19 +1,11 @@
-import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import type { DailyLightIntegral } from '../quantity/generated/light-integral.js'
 import type { RadiationSum } from '../quantity/generated/radiation-sum.js'
 import { numberIn } from '../quantity/guard.js'
 import { requireObject } from '../quantity/require-object.js'
+import { MAX_GAP } from './domains.js'
 
-const GAP: Domain = {
-  quantity: 'longest gap',
-  unit: 's',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the longest time between two readings that a straight line may bridge, such as minutes(30)',
-}
 /** A light meter at night may read a little below zero; more than this is a fault. */
 const NIGHT_OFFSET = -20
 /** No light of the sun or of lamps is stronger, in W/m² or µmol/m²/s. */
@@ -87,7 +79,7 @@ export interface DailyLightResult extends LightCoverage {
 export function radiationSum(series: IrradianceSeries): RadiationSumResult {
   requireObject(series, 'series')
   const { times, irradiance, maxGap } = series
-  const { total, ...coverage } = integrate(times, irradiance, numberIn(maxGap ?? 7200, GAP, 'maxGap'), 'irradiance')
+  const { total, ...coverage } = integrate(times, irradiance, numberIn(maxGap ?? 7200, MAX_GAP, 'maxGap'), 'irradiance')
   return { sum: (total * 1e-4) as RadiationSum, ...coverage }
 }
 
@@ -104,7 +96,7 @@ export function radiationSum(series: IrradianceSeries): RadiationSumResult {
  * @param series - Times and photon flux density.
  * @returns Integral, the time that it covers, and counts.
  * @throws `DomainError` outside the range, `InputError` when lengths differ, times do not rise, or they span more than a day.
- * @source definition: trapezium rule; Torres, A. P. and Lopez, R. G. (2010), Purdue Extension HO-238-W
+ * @source definition: trapezium rule; torres-2010
  * @example
  * ```ts
  * dailyLightIntegralOfSeries({ times: [0, 21600, 43200], photonFlux: [0, 900, 0], maxGap: hours(6) }).integral // => 19.44
@@ -113,7 +105,7 @@ export function radiationSum(series: IrradianceSeries): RadiationSumResult {
 export function dailyLightIntegralOfSeries(series: PhotonFluxSeries): DailyLightResult {
   requireObject(series, 'series')
   const { times, photonFlux, maxGap } = series
-  const { total, ...coverage } = integrate(times, photonFlux, numberIn(maxGap ?? 7200, GAP, 'maxGap'), 'photonFlux')
+  const { total, ...coverage } = integrate(times, photonFlux, numberIn(maxGap ?? 7200, MAX_GAP, 'maxGap'), 'photonFlux')
   if (coverage.covered + coverage.uncovered > 86400)
     throw new InputError('times', 'span more than a day', 'pass the readings of one day')
   return { integral: (total * 1e-6) as DailyLightIntegral, ...coverage }

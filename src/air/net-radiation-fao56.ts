@@ -1,4 +1,3 @@
-import type { Domain } from '../quantity/domain.js'
 import type { DailyNetRadiation, DailyRadiation } from '../quantity/generated/daily-radiation.js'
 import type { Elevation } from '../quantity/generated/elevation.js'
 import type { VapourPressure } from '../quantity/generated/pressure.js'
@@ -6,16 +5,16 @@ import type { Share } from '../quantity/generated/share.js'
 import { numberIn } from '../quantity/guard.js'
 import { optionsOf } from '../quantity/options-of.js'
 import type { DayTemperatures } from './actual-vapour-pressure-fao56.js'
-import { ACTUAL_VAPOUR, AIR_TEMPERATURE, ALBEDO, DAILY_SOLAR, OUTSIDE_RADIATION, SITE_ELEVATION } from './domains.js'
+import {
+  ACTUAL_VAPOUR,
+  AIR_TEMPERATURE,
+  ALBEDO,
+  DAILY_SOLAR,
+  OUTSIDE_RADIATION,
+  RELATIVE_SHORTWAVE,
+  SITE_ELEVATION,
+} from './domains.js'
 
-const RELATIVE: Domain = {
-  quantity: 'relative shortwave radiation',
-  unit: '1',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give measured over clear-sky radiation',
-}
 /** Stefan-Boltzmann constant, MJ K⁻⁴ m⁻² d⁻¹. */
 const STEFAN_BOLTZMANN = 4.903e-9
 
@@ -37,7 +36,7 @@ export interface ClearSkyInput {
  * @param input - Extraterrestrial radiation and elevation.
  * @returns Clear-sky radiation. Unit: MJ/m²/d.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 37
+ * @source allen-1998, Eq. 37
  * @example
  * ```ts
  * clearSkyRadiationFao56({ extraterrestrial: megajoulesPerSquareMetreDay(41.09), elevation: metresAboveSeaLevel(100) }) // => 30.90
@@ -67,7 +66,7 @@ export interface NetShortwaveInput {
  * @param input - Solar radiation and albedo.
  * @returns Net shortwave radiation. Unit: MJ/m²/d.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 38
+ * @source allen-1998, Eq. 38
  * @example
  * ```ts
  * netShortwaveRadiationFao56({ solar: megajoulesPerSquareMetreDay(14.5) }) // => 11.2
@@ -96,7 +95,7 @@ export interface NetLongwaveInput extends DayTemperatures {
  * @param input - Temperatures, vapour pressure and relative shortwave radiation.
  * @returns Net outgoing longwave radiation. Unit: MJ/m²/d.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 39
+ * @source allen-1998, Eq. 39
  * @example
  * ```ts
  * netLongwaveRadiationFao56({
@@ -108,6 +107,6 @@ export function netLongwaveRadiationFao56(input: NetLongwaveInput): DailyNetRadi
   const highest = numberIn(optionsOf(input).highest, AIR_TEMPERATURE, 'highest') + 273.16
   const lowest = numberIn(input.lowest, AIR_TEMPERATURE, 'lowest') + 273.16
   const humidity = 0.34 - 0.14 * Math.sqrt(numberIn(input.actualVapourPressure, ACTUAL_VAPOUR, 'actualVapourPressure'))
-  const cloud = 1.35 * Math.min(1, numberIn(input.relativeShortwave, RELATIVE, 'relativeShortwave')) - 0.35
+  const cloud = 1.35 * Math.min(1, numberIn(input.relativeShortwave, RELATIVE_SHORTWAVE, 'relativeShortwave')) - 0.35
   return (((STEFAN_BOLTZMANN * (highest ** 4 + lowest ** 4)) / 2) * humidity * cloud) as DailyNetRadiation
 }

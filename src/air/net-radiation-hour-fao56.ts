@@ -1,4 +1,3 @@
-import type { Domain } from '../quantity/domain.js'
 import type { Elevation } from '../quantity/generated/elevation.js'
 import type { HourlyNetRadiation, HourlyRadiation, HourlySoilHeat } from '../quantity/generated/hourly-radiation.js'
 import type { VapourPressure } from '../quantity/generated/pressure.js'
@@ -6,42 +5,19 @@ import type { Share } from '../quantity/generated/share.js'
 import type { Temperature } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
 import { optionsOf } from '../quantity/options-of.js'
-import { ACTUAL_VAPOUR, AIR_TEMPERATURE, ALBEDO, SITE_ELEVATION } from './domains.js'
+import {
+  ACTUAL_VAPOUR,
+  AIR_TEMPERATURE,
+  ALBEDO,
+  HOURLY_NET_RADIATION,
+  HOURLY_OUTSIDE_RADIATION,
+  HOURLY_SOLAR,
+  RELATIVE_SHORTWAVE,
+  SITE_ELEVATION,
+} from './domains.js'
 
 /** Stefan-Boltzmann constant, MJ K⁻⁴ m⁻² h⁻¹. */
 const STEFAN_BOLTZMANN_HOUR = 2.043e-10
-const SOLAR: Domain = {
-  quantity: 'solar radiation',
-  unit: 'MJ/m²/h',
-  min: 0,
-  max: 6,
-  ends: '[]',
-  hint: 'give an hourly sum in MJ/m²; more than 5 does not arrive; a mean in W/m² goes through wattsPerSquareMetreHourMean()',
-}
-const OUTSIDE: Domain = {
-  quantity: 'extraterrestrial radiation',
-  unit: 'MJ/m²/h',
-  min: 0,
-  max: 6,
-  ends: '[]',
-  hint: 'give an hourly sum in MJ/m², from extraterrestrialRadiationHourFao56()',
-}
-const RELATIVE: Domain = {
-  quantity: 'relative shortwave radiation',
-  unit: '1',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give measured over clear-sky radiation; at night that of the last hours before sunset',
-}
-const NET: Domain = {
-  quantity: 'net radiation',
-  unit: 'MJ/m²/h',
-  min: -6,
-  max: 6,
-  ends: '[]',
-  hint: 'give an hourly sum in MJ/m²',
-}
 
 /** Extraterrestrial radiation of an hour and the height of the site. */
 export interface ClearSkyHourInput {
@@ -87,7 +63,7 @@ export interface SoilHeatHourInput {
  * @param input - Extraterrestrial radiation and elevation.
  * @returns Clear-sky radiation. Unit: MJ/m²/h.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 37
+ * @source allen-1998, Eq. 37
  * @example
  * ```ts
  * clearSkyRadiationHourFao56({
@@ -98,7 +74,7 @@ export interface SoilHeatHourInput {
 export function clearSkyRadiationHourFao56(input: ClearSkyHourInput): HourlyRadiation {
   const { extraterrestrial, elevation } = optionsOf(input)
   return ((0.75 + 2e-5 * numberIn(elevation, SITE_ELEVATION, 'elevation')) *
-    numberIn(extraterrestrial, OUTSIDE, 'extraterrestrial')) as HourlyRadiation
+    numberIn(extraterrestrial, HOURLY_OUTSIDE_RADIATION, 'extraterrestrial')) as HourlyRadiation
 }
 
 /**
@@ -111,7 +87,7 @@ export function clearSkyRadiationHourFao56(input: ClearSkyHourInput): HourlyRadi
  * @param input - Solar radiation and albedo.
  * @returns Net shortwave radiation. Unit: MJ/m²/h.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 38
+ * @source allen-1998, Eq. 38
  * @example
  * ```ts
  * netShortwaveRadiationHourFao56({ solar: megajoulesPerSquareMetreHour(2.45) }) // => 1.887
@@ -119,7 +95,8 @@ export function clearSkyRadiationHourFao56(input: ClearSkyHourInput): HourlyRadi
  */
 export function netShortwaveRadiationHourFao56(input: NetShortwaveHourInput): HourlyNetRadiation {
   const { solar, albedo } = optionsOf(input)
-  return ((1 - numberIn(albedo ?? 0.23, ALBEDO, 'albedo')) * numberIn(solar, SOLAR, 'solar')) as HourlyNetRadiation
+  return ((1 - numberIn(albedo ?? 0.23, ALBEDO, 'albedo')) *
+    numberIn(solar, HOURLY_SOLAR, 'solar')) as HourlyNetRadiation
 }
 
 /**
@@ -132,7 +109,7 @@ export function netShortwaveRadiationHourFao56(input: NetShortwaveHourInput): Ho
  * @param input - Temperature, vapour pressure and relative shortwave radiation.
  * @returns Net outgoing longwave radiation. Unit: MJ/m²/h.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 39 with the constant of an hour
+ * @source allen-1998, Eq. 39 with the constant of an hour
  * @example
  * ```ts
  * netLongwaveRadiationHourFao56({
@@ -143,7 +120,7 @@ export function netShortwaveRadiationHourFao56(input: NetShortwaveHourInput): Ho
 export function netLongwaveRadiationHourFao56(input: NetLongwaveHourInput): HourlyNetRadiation {
   const kelvin = numberIn(optionsOf(input).temperature, AIR_TEMPERATURE, 'temperature') + 273.16
   const humidity = 0.34 - 0.14 * Math.sqrt(numberIn(input.actualVapourPressure, ACTUAL_VAPOUR, 'actualVapourPressure'))
-  const cloud = 1.35 * Math.min(1, numberIn(input.relativeShortwave, RELATIVE, 'relativeShortwave')) - 0.35
+  const cloud = 1.35 * Math.min(1, numberIn(input.relativeShortwave, RELATIVE_SHORTWAVE, 'relativeShortwave')) - 0.35
   return (STEFAN_BOLTZMANN_HOUR * kelvin ** 4 * humidity * cloud) as HourlyNetRadiation
 }
 
@@ -157,7 +134,7 @@ export function netLongwaveRadiationHourFao56(input: NetLongwaveHourInput): Hour
  * @param input - Net radiation and whether it is day.
  * @returns Soil heat flux; negative at night, when the ground gives heat. Unit: MJ/m²/h.
  * @throws `DomainError` outside the range.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 45 and 46
+ * @source allen-1998, Eq. 45 and 46
  * @example
  * ```ts
  * soilHeatHourFao56({ netRadiation: megajoulesPerSquareMetreHour(1.749), daylight: true }) // => 0.175
@@ -165,5 +142,5 @@ export function netLongwaveRadiationHourFao56(input: NetLongwaveHourInput): Hour
  */
 export function soilHeatHourFao56(input: SoilHeatHourInput): HourlySoilHeat {
   const { netRadiation, daylight } = optionsOf(input)
-  return ((daylight ? 0.1 : 0.5) * numberIn(netRadiation, NET, 'netRadiation')) as HourlySoilHeat
+  return ((daylight ? 0.1 : 0.5) * numberIn(netRadiation, HOURLY_NET_RADIATION, 'netRadiation')) as HourlySoilHeat
 }

@@ -1,4 +1,3 @@
-import type { Domain } from '../quantity/domain.js'
 import type { Area } from '../quantity/generated/area.js'
 import type { Illuminance } from '../quantity/generated/illuminance.js'
 import type { Irradiance } from '../quantity/generated/irradiance.js'
@@ -8,57 +7,9 @@ import type { Power } from '../quantity/generated/power.js'
 import type { Share } from '../quantity/generated/share.js'
 import { numberIn } from '../quantity/guard.js'
 import { optionsOf } from '../quantity/options-of.js'
-import { PHOTON_FLUX } from './domains.js'
-import { type LightSourceName, lightSource } from './light-sources.js'
+import { ILLUMINANCE, IRRADIANCE, LAMP_POWER, LIT_AREA, PHOTON_FLUX, PHOTON_YIELD, SHARE_ON_CANOPY } from './domains.js'
 
-const IRRADIANCE: Domain = {
-  quantity: 'irradiance',
-  unit: 'W/m²',
-  min: 0,
-  max: 5000,
-  ends: '[]',
-  hint: 'give W/m², zero or more; the sun gives at most about 1400 W/m²',
-}
-const LUX: Domain = {
-  quantity: 'illuminance',
-  unit: 'lx',
-  min: 0,
-  max: 1000000,
-  ends: '[]',
-  hint: 'give lux, zero or more; full sun has about 108 000 lx',
-}
-const YIELD: Domain = {
-  quantity: 'photon yield',
-  unit: 'µmol/J',
-  min: 0,
-  max: 6,
-  ends: '(]',
-  hint: 'give photons per joule: 3.3 to 5.9 µmol/J in light, up to about 4 per joule of electricity',
-}
-const POWER: Domain = {
-  quantity: 'power of the lamps',
-  unit: 'W',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the electric power',
-}
-const AREA: Domain = {
-  quantity: 'lit area',
-  unit: 'm²',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the area that the lamps light, above zero',
-}
-const ARRIVING: Domain = {
-  quantity: 'share that reaches the canopy',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give the share of the photons that reach the canopy: 0.7 to 0.95 by layout and walls',
-}
+import { type LightSourceName, lightSource } from './light-sources.js'
 
 /** Energy of light of 400 to 700 nm, and its photons per joule. */
 export interface ParEnergyInput {
@@ -114,7 +65,7 @@ export interface LampsInput {
  * @param input - Irradiance and photons per joule.
  * @returns Photon flux density. Unit: µmol/m²/s.
  * @throws `DomainError` outside the ranges.
- * @source Thimijan, R. W. and Heins, R. D. (1983), HortScience 18:818-822
+ * @source thimijan-1983
  * @example
  * ```ts
  * photonFluxFromEnergy({
@@ -125,7 +76,7 @@ export interface LampsInput {
 export function photonFluxFromEnergy(input: ParEnergyInput): PhotonFluxDensity {
   const { irradiance, photonYield } = optionsOf(input)
   return (numberIn(irradiance, IRRADIANCE, 'irradiance') *
-    numberIn(photonYield, YIELD, 'photonYield')) as PhotonFluxDensity
+    numberIn(photonYield, PHOTON_YIELD, 'photonYield')) as PhotonFluxDensity
 }
 
 /**
@@ -138,7 +89,7 @@ export function photonFluxFromEnergy(input: ParEnergyInput): PhotonFluxDensity {
  * @param input - Photon flux density and photons per joule.
  * @returns Irradiance of 400 to 700 nm. Unit: W/m².
  * @throws `DomainError` outside the ranges.
- * @source Thimijan, R. W. and Heins, R. D. (1983), HortScience 18:818-822
+ * @source thimijan-1983
  * @example
  * ```ts
  * energyFromPhotonFlux({
@@ -148,7 +99,8 @@ export function photonFluxFromEnergy(input: ParEnergyInput): PhotonFluxDensity {
  */
 export function energyFromPhotonFlux(input: PhotonEnergyInput): Irradiance {
   const { photonFlux, photonYield } = optionsOf(input)
-  return (numberIn(photonFlux, PHOTON_FLUX, 'photonFlux') / numberIn(photonYield, YIELD, 'photonYield')) as Irradiance
+  return (numberIn(photonFlux, PHOTON_FLUX, 'photonFlux') /
+    numberIn(photonYield, PHOTON_YIELD, 'photonYield')) as Irradiance
 }
 
 /**
@@ -163,7 +115,7 @@ export function energyFromPhotonFlux(input: PhotonEnergyInput): Irradiance {
  * @returns Photon flux density. Unit: µmol/m²/s.
  * @throws `DomainError` outside the range, `InputError` for an unknown source.
  * @validity The sources in `lightSources`; not diodes.
- * @source Thimijan, R. W. and Heins, R. D. (1983), HortScience 18:818-822, Table 3
+ * @source thimijan-1983, Table 3
  * @example
  * ```ts
  * photonFluxFromIlluminance({ illuminance: lux(54000), source: 'sunAndSky' }) // => 1000
@@ -171,7 +123,7 @@ export function energyFromPhotonFlux(input: PhotonEnergyInput): Irradiance {
  */
 export function photonFluxFromIlluminance(input: IlluminanceInput): PhotonFluxDensity {
   const { illuminance, source } = optionsOf(input)
-  return (numberIn(illuminance, LUX, 'illuminance') / lightSource(source).luxPerMicromole) as PhotonFluxDensity
+  return (numberIn(illuminance, ILLUMINANCE, 'illuminance') / lightSource(source).luxPerMicromole) as PhotonFluxDensity
 }
 
 /**
@@ -185,7 +137,7 @@ export function photonFluxFromIlluminance(input: IlluminanceInput): PhotonFluxDe
  * @returns Illuminance. Unit: lx.
  * @throws `DomainError` outside the range, `InputError` for an unknown source.
  * @validity The sources in `lightSources`; not diodes.
- * @source Thimijan, R. W. and Heins, R. D. (1983), HortScience 18:818-822, Table 3
+ * @source thimijan-1983, Table 3
  * @example
  * ```ts
  * illuminanceFromPhotonFlux({ photonFlux: micromolesPerSquareMetreSecond(200), source: 'highPressureSodium' }) // => 16400
@@ -206,7 +158,7 @@ export function illuminanceFromPhotonFlux(input: PhotonFluxOfSource): Illuminanc
  * @param input - Power, photon yield, area and share that arrives.
  * @returns Photon flux density. Unit: µmol/m²/s.
  * @throws `DomainError` outside the ranges.
- * @source definition; efficacy of horticultural lamps as photons per electric energy: ANSI/ASABE S640
+ * @source definition; efficacy of horticultural lamps as photons per electric energy: asabe-s640
  * @example
  * ```ts
  * photonFluxOfLamps({
@@ -217,8 +169,8 @@ export function illuminanceFromPhotonFlux(input: PhotonFluxOfSource): Illuminanc
 export function photonFluxOfLamps(input: LampsInput): PhotonFluxDensity {
   const { power, photonYield, area, arriving } = optionsOf(input)
   const photons =
-    numberIn(power, POWER, 'power') *
-    numberIn(photonYield, YIELD, 'photonYield') *
-    numberIn(arriving ?? 1, ARRIVING, 'arriving')
-  return (photons / numberIn(area, AREA, 'area')) as PhotonFluxDensity
+    numberIn(power, LAMP_POWER, 'power') *
+    numberIn(photonYield, PHOTON_YIELD, 'photonYield') *
+    numberIn(arriving ?? 1, SHARE_ON_CANOPY, 'arriving')
+  return (photons / numberIn(area, LIT_AREA, 'area')) as PhotonFluxDensity
 }

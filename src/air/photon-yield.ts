@@ -1,36 +1,12 @@
-import type { Domain } from '../quantity/domain.js'
 import type { PhotonYield } from '../quantity/generated/photon-yield.js'
 import type { Share } from '../quantity/generated/share.js'
 import type { Wavelength } from '../quantity/generated/wavelength.js'
 import { numberIn } from '../quantity/guard.js'
 import { optionsOf } from '../quantity/options-of.js'
+import { PAR_SHARE, PHOTON_YIELD, WAVELENGTH } from './domains.js'
 
 /** Photons of a joule at a wavelength in nm: 1 / (h c N_A), in µmol/(J nm), from the exact constants of the SI: 1e-9 / (6.62607015e-34 × 299792458 × 6.02214076e23) / 1e-6. */
 const PER_NANOMETRE = 0.00835934722911178
-const WAVE: Domain = {
-  quantity: 'wavelength',
-  unit: 'nm',
-  min: 100,
-  max: 4000,
-  ends: '[]',
-  hint: 'give a wavelength of light; plants use 400 to 700 nm',
-}
-const PAR_SHARE: Domain = {
-  quantity: 'share of 400 to 700 nm',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '(]',
-  hint: 'give the share of the energy that lies between 400 and 700 nm; about 0.45 for sunlight',
-}
-const YIELD: Domain = {
-  quantity: 'photon yield',
-  unit: 'µmol/J',
-  min: 0,
-  max: 6,
-  ends: '(]',
-  hint: 'give photons per joule of light of 400 to 700 nm: 3.3 to 5.9 µmol/J, 4.57 in sunlight',
-}
 
 /** Energy share and photons of the light that plants use, in sunlight. */
 export interface SunlightMix {
@@ -50,14 +26,14 @@ export interface SunlightMix {
  * @param wavelength - Wavelength. Unit: nm. Range: [100, 4000].
  * @returns Photons per energy. Unit: µmol/J.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), defining constants
+ * @source bipm-2019, defining constants
  * @example
  * ```ts
  * photonYieldOfWavelength(nanometres(660)) // => 5.517
  * ```
  */
 export function photonYieldOfWavelength(wavelength: Wavelength): PhotonYield {
-  return (numberIn(wavelength, WAVE) * PER_NANOMETRE) as PhotonYield
+  return (numberIn(wavelength, WAVELENGTH) * PER_NANOMETRE) as PhotonYield
 }
 
 /**
@@ -71,7 +47,7 @@ export function photonYieldOfWavelength(wavelength: Wavelength): PhotonYield {
  * @returns Photons per energy of global radiation. Unit: µmol/J.
  * @throws `DomainError` outside the ranges.
  * @validity Sun and sky together; the share rises to about 0.5 under clouds and in humid air [not confirmed, source not seen].
- * @source Thimijan, R. W. and Heins, R. D. (1983), HortScience 18:818-822, Table 3 for 4.57 µmol/J; the share of 0.45 is common practice [not confirmed, source not seen]
+ * @source thimijan-1983, Table 3 for 4.57 µmol/J; the share of 0.45 is common practice [not confirmed, source not seen]
  * @example
  * ```ts
  * photonYieldOfGlobalRadiation({}) // => 2.0565
@@ -80,5 +56,5 @@ export function photonYieldOfWavelength(wavelength: Wavelength): PhotonYield {
 export function photonYieldOfGlobalRadiation(mix: SunlightMix): PhotonYield {
   const { parShare, photonYield } = optionsOf(mix)
   return (numberIn(parShare ?? 0.45, PAR_SHARE, 'parShare') *
-    numberIn(photonYield ?? 4.57, YIELD, 'photonYield')) as PhotonYield
+    numberIn(photonYield ?? 4.57, PHOTON_YIELD, 'photonYield')) as PhotonYield
 }

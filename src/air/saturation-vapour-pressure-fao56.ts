@@ -1,18 +1,8 @@
-import type { Domain } from '../quantity/domain.js'
 import type { VapourPressure } from '../quantity/generated/pressure.js'
 import type { VapourPressureSlope } from '../quantity/generated/psychrometrics.js'
 import type { Temperature } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
-import { AIR_TEMPERATURE } from './domains.js'
-
-const VAPOUR: Domain = {
-  quantity: 'vapour pressure',
-  unit: 'kPa',
-  min: 0,
-  max: 102,
-  ends: '(]',
-  hint: 'give the pressure of water vapour in kPa, above zero; saturated air at 100 °C has 102',
-}
+import { AIR_TEMPERATURE, SOME_VAPOUR } from './domains.js'
 
 /**
  * Saturation vapour pressure of the air at a temperature.
@@ -24,7 +14,7 @@ const VAPOUR: Domain = {
  * @param temperature - Temperature of the air. Unit: °C. Range: [-60, 100].
  * @returns Saturation vapour pressure. Unit: kPa.
  * @throws `DomainError` outside the range.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 11
+ * @source allen-1998, Eq. 11
  * @example
  * ```ts
  * saturationVapourPressureFao56(celsius(24.5)) // => 3.075
@@ -44,7 +34,7 @@ export function saturationVapourPressureFao56(temperature: Temperature): VapourP
  * @param temperature - Temperature of the air. Unit: °C. Range: [-60, 100].
  * @returns Slope of the curve. Unit: kPa/K.
  * @throws `DomainError` outside the range.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 13
+ * @source allen-1998, Eq. 13
  * @example
  * ```ts
  * slopeOfSaturationVapourPressureFao56(celsius(1)) // => 0.047
@@ -65,14 +55,14 @@ export function slopeOfSaturationVapourPressureFao56(temperature: Temperature): 
  * @param vapourPressure - Pressure of water vapour. Unit: kPa. Range: (0, 102].
  * @returns Dew point. Unit: °C.
  * @throws `DomainError` outside the range.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 14 solved for the temperature
+ * @source allen-1998, Eq. 14 solved for the temperature
  * @example
  * ```ts
  * dewPointFao56(kilopascals(1.705)) // => 15.0
  * ```
  */
 export function dewPointFao56(vapourPressure: VapourPressure): Temperature {
-  const logarithm = Math.log(numberIn(vapourPressure, VAPOUR) / 0.6108)
+  const logarithm = Math.log(numberIn(vapourPressure, SOME_VAPOUR) / 0.6108)
   return ((237.3 * logarithm) / (17.27 - logarithm)) as Temperature
 }
 

@@ -1,24 +1,7 @@
-import type { Domain } from '../quantity/domain.js'
 import type { VapourPressure } from '../quantity/generated/pressure.js'
 import type { Temperature } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
-
-const WATER: Domain = {
-  quantity: 'temperature over water',
-  unit: '°C',
-  min: -100,
-  max: 100,
-  ends: '[]',
-  hint: 'give the temperature in degrees Celsius',
-}
-const ICE: Domain = {
-  quantity: 'temperature over ice',
-  unit: '°C',
-  min: -100,
-  max: 0.01,
-  ends: '[]',
-  hint: 'ice melts above 0.01 °C: take saturationVapourPressureSonntag1990() for water',
-}
+import { TEMPERATURE_OVER_ICE, TEMPERATURE_OVER_WATER } from './domains.js'
 
 /**
  * Saturation vapour pressure over liquid water after Sonntag (1990), on the temperature scale of 1990.
@@ -33,14 +16,14 @@ const ICE: Domain = {
  * @returns Saturation vapour pressure of pure vapour. Unit: kPa.
  * @throws `DomainError` outside the range.
  * @validity -100 to 100 °C; below freezing for supercooled water.
- * @source Sonntag, D. (1990), Zeitschrift für Meteorologie 40:340-344; coefficients checked in code that quotes Sonntag (1994), Meteorologische Zeitschrift 3:51-66
+ * @source sonntag-1990; coefficients checked in code that quotes sonntag-1994
  * @example
  * ```ts
  * saturationVapourPressureSonntag1990(celsius(20)) // => 2.339
  * ```
  */
 export function saturationVapourPressureSonntag1990(temperature: Temperature): VapourPressure {
-  const k = numberIn(temperature, WATER) + 273.15
+  const k = numberIn(temperature, TEMPERATURE_OVER_WATER) + 273.15
   const logarithm = -6096.9385 / k + 16.635794 - 2.711193e-2 * k + 1.673952e-5 * k * k + 2.433502 * Math.log(k)
   return (0.1 * Math.exp(logarithm)) as VapourPressure
 }
@@ -58,14 +41,14 @@ export function saturationVapourPressureSonntag1990(temperature: Temperature): V
  * @returns Saturation vapour pressure over ice. Unit: kPa.
  * @throws `DomainError` outside the range.
  * @validity -100 to 0.01 °C.
- * @source Sonntag, D. (1990), Zeitschrift für Meteorologie 40:340-344 [not confirmed, source not seen]
+ * @source sonntag-1990 [not confirmed, source not seen]
  * @example
  * ```ts
  * saturationVapourPressureOverIceSonntag1990(celsius(-10)) // => 0.2599
  * ```
  */
 export function saturationVapourPressureOverIceSonntag1990(temperature: Temperature): VapourPressure {
-  const k = numberIn(temperature, ICE) + 273.15
+  const k = numberIn(temperature, TEMPERATURE_OVER_ICE) + 273.15
   const logarithm = -6024.5282 / k + 24.7219 + 1.0613868e-2 * k - 1.3198825e-5 * k * k - 0.49382577 * Math.log(k)
   return (0.1 * Math.exp(logarithm)) as VapourPressure
 }

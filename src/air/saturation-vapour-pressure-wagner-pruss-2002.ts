@@ -1,16 +1,7 @@
-import type { Domain } from '../quantity/domain.js'
 import type { VapourPressure } from '../quantity/generated/pressure.js'
 import type { Temperature } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
-
-const WATER: Domain = {
-  quantity: 'temperature of water',
-  unit: '°C',
-  min: 0,
-  max: 373.946,
-  ends: '[]',
-  hint: 'give a temperature between freezing and the critical point',
-}
+import { WATER_TEMPERATURE } from './domains.js'
 
 /**
  * Saturation vapour pressure of water from freezing to the critical point: the most exact of the forms here.
@@ -25,14 +16,14 @@ const WATER: Domain = {
  * @returns Saturation vapour pressure of pure water. Unit: kPa.
  * @throws `DomainError` outside the range.
  * @validity 0.01 to 373.946 °C.
- * @source Wagner, W. and Pruß, A. (2002), Journal of Physical and Chemical Reference Data 31:387-535, Eq. 2.5; also IAPWS SR1-86 (1992)
+ * @source wagner-2002, Eq. 2.5; also iapws-sr1-1992
  * @example
  * ```ts
  * saturationVapourPressureWagnerPruss2002(celsius(100)) // => 101.42
  * ```
  */
 export function saturationVapourPressureWagnerPruss2002(temperature: Temperature): VapourPressure {
-  const k = numberIn(temperature, WATER) + 273.15
+  const k = numberIn(temperature, WATER_TEMPERATURE) + 273.15
   // Rounding must not take the root of a negative number at the critical point.
   const tau = Math.max(0, 1 - k / 647.096)
   const root = Math.sqrt(tau)

@@ -1,16 +1,7 @@
-import type { Domain } from '../quantity/domain.js'
 import type { VapourPressure } from '../quantity/generated/pressure.js'
 import type { Temperature } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
-
-const WATER: Domain = {
-  quantity: 'temperature over water',
-  unit: '°C',
-  min: -60,
-  max: 100,
-  ends: '[]',
-  hint: 'give the temperature in degrees Celsius',
-}
+import { TEMPERATURE_OVER_WATER_WMO } from './domains.js'
 
 /**
  * Saturation vapour pressure over liquid water as the guide of the World Meteorological Organization writes it.
@@ -23,13 +14,13 @@ const WATER: Domain = {
  * @returns Saturation vapour pressure of pure vapour. Unit: kPa.
  * @throws `DomainError` outside the range.
  * @validity -45 to 60 °C, within 0.3 %.
- * @source WMO (2008), Guide to Meteorological Instruments and Methods of Observation, WMO-No. 8, Annex 4.B [not confirmed, source not seen]
+ * @source wmo-2008, Annex 4.B
  * @example
  * ```ts
  * saturationVapourPressureWmo2008(celsius(20)) // => 2.333
  * ```
  */
 export function saturationVapourPressureWmo2008(temperature: Temperature): VapourPressure {
-  const t = numberIn(temperature, WATER)
+  const t = numberIn(temperature, TEMPERATURE_OVER_WATER_WMO)
   return (0.6112 * Math.exp((17.62 * t) / (t + 243.12))) as VapourPressure
 }

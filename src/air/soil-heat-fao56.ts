@@ -1,52 +1,16 @@
-import type { Domain } from '../quantity/domain.js'
 import type { DailySoilHeat } from '../quantity/generated/daily-radiation.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import type { Length } from '../quantity/generated/length.js'
 import type { Temperature, TemperatureChange } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
 import { optionsOf } from '../quantity/options-of.js'
-
-const MONTH: Domain = {
-  quantity: 'mean air temperature of a month',
-  unit: '°C',
-  min: -60,
-  max: 60,
-  ends: '[]',
-  hint: 'give the mean temperature of the air in degrees Celsius',
-}
-
-const HEAT_CAPACITY: Domain = {
-  quantity: 'heat capacity of the soil',
-  unit: 'MJ/m³/K',
-  min: 0,
-  max: 4.2,
-  ends: '(]',
-  hint: 'give about 2.1 MJ/m³/K for moist mineral soil; water has 4.18',
-}
-const CHANGE: Domain = {
-  quantity: 'change of temperature',
-  unit: 'K',
-  min: -60,
-  max: 60,
-  ends: '[]',
-  hint: 'give the temperature at the end less that at the start',
-}
-const TIME: Domain = {
-  quantity: 'time between the temperatures',
-  unit: 's',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give days(10) or more, above zero',
-}
-const DEPTH: Domain = {
-  quantity: 'depth of soil that warms',
-  unit: 'cm',
-  min: 0,
-  max: 500,
-  ends: '[]',
-  hint: 'give 10 to 20 cm for a day or two, about 200 cm for months',
-}
+import {
+  HEAT_CAPACITY,
+  MONTH_TEMPERATURE,
+  SOIL_DEPTH,
+  TEMPERATURE_CHANGE,
+  TIME_BETWEEN_TEMPERATURES,
+} from './domains.js'
 
 /** How fast the air, and so the soil, warmed. */
 export interface SoilWarming {
@@ -86,7 +50,7 @@ export interface MonthsSoFar {
  * @param months - Mean temperatures of the month before and the month after.
  * @returns Soil heat flux, as a mean of the days. Unit: MJ/m²/d.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 43
+ * @source allen-1998, Eq. 43
  * @example
  * ```ts
  * soilHeatOfMonthFao56({ before: celsius(14.1), after: celsius(18.8) }) // => 0.33
@@ -94,7 +58,8 @@ export interface MonthsSoFar {
  */
 export function soilHeatOfMonthFao56(months: MonthsAround): DailySoilHeat {
   const { before, after } = optionsOf(months)
-  return (0.07 * (numberIn(after, MONTH, 'after') - numberIn(before, MONTH, 'before'))) as DailySoilHeat
+  return (0.07 *
+    (numberIn(after, MONTH_TEMPERATURE, 'after') - numberIn(before, MONTH_TEMPERATURE, 'before'))) as DailySoilHeat
 }
 
 /**
@@ -107,7 +72,7 @@ export function soilHeatOfMonthFao56(months: MonthsAround): DailySoilHeat {
  * @param months - Mean temperatures of the month and the month before.
  * @returns Soil heat flux, as a mean of the days. Unit: MJ/m²/d.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 44
+ * @source allen-1998, Eq. 44
  * @example
  * ```ts
  * soilHeatOfCurrentMonthFao56({ before: celsius(14.1), current: celsius(16.1) }) // => 0.28
@@ -115,7 +80,8 @@ export function soilHeatOfMonthFao56(months: MonthsAround): DailySoilHeat {
  */
 export function soilHeatOfCurrentMonthFao56(months: MonthsSoFar): DailySoilHeat {
   const { before, current } = optionsOf(months)
-  return (0.14 * (numberIn(current, MONTH, 'current') - numberIn(before, MONTH, 'before'))) as DailySoilHeat
+  return (0.14 *
+    (numberIn(current, MONTH_TEMPERATURE, 'current') - numberIn(before, MONTH_TEMPERATURE, 'before'))) as DailySoilHeat
 }
 
 /**
@@ -129,7 +95,7 @@ export function soilHeatOfCurrentMonthFao56(months: MonthsSoFar): DailySoilHeat 
  * @returns Soil heat flux, as a mean of the days; negative while the ground cools. Unit: MJ/m²/d.
  * @throws `DomainError` outside the ranges.
  * @validity Periods of several days; the soil temperature lags behind that of the air.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 41
+ * @source allen-1998, Eq. 41
  * @example
  * ```ts
  * soilHeatOfWarmingFao56({ change: kelvinsOfChange(2), time: days(30), depth: metres(1) }) // => 0.14
@@ -137,8 +103,9 @@ export function soilHeatOfCurrentMonthFao56(months: MonthsSoFar): DailySoilHeat 
  */
 export function soilHeatOfWarmingFao56(warming: SoilWarming): DailySoilHeat {
   const { change, time, depth, heatCapacity } = optionsOf(warming)
-  const perDay = numberIn(change, CHANGE, 'change') / (numberIn(time, TIME, 'time') / 86400)
+  const perDay =
+    numberIn(change, TEMPERATURE_CHANGE, 'change') / (numberIn(time, TIME_BETWEEN_TEMPERATURES, 'time') / 86400)
   return (numberIn(heatCapacity ?? 2.1, HEAT_CAPACITY, 'heatCapacity') *
     perDay *
-    (numberIn(depth, DEPTH, 'depth') / 100)) as DailySoilHeat
+    (numberIn(depth, SOIL_DEPTH, 'depth') / 100)) as DailySoilHeat
 }

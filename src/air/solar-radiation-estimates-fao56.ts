@@ -1,50 +1,24 @@
-import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { DailyRadiation } from '../quantity/generated/daily-radiation.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn } from '../quantity/guard.js'
 import { optionsOf } from '../quantity/options-of.js'
 import type { DayTemperatures } from './actual-vapour-pressure-fao56.js'
-import { AIR_TEMPERATURE, DAILY_SOLAR, OUTSIDE_RADIATION } from './domains.js'
+import {
+  ADJUSTMENT_COEFFICIENT,
+  AIR_TEMPERATURE,
+  DAILY_SOLAR,
+  DAY_LENGTH,
+  ISLAND_CONSTANT,
+  OUTSIDE_RADIATION,
+  SOME_OUTSIDE_RADIATION,
+} from './domains.js'
 
 /** Adjustment coefficient of the temperature formula, K^-0.5: away from large water bodies, and near the coast (FAO-56, Eq. 50). */
 export const RADIATION_ADJUSTMENT = { interior: 0.16, coastal: 0.19 } as const
 
 /** Where a site lies: land that dominates the air, or the coast of a large water body. */
 export type SiteExposure = keyof typeof RADIATION_ADJUSTMENT
-
-const ADJUSTMENT: Domain = {
-  quantity: 'adjustment coefficient',
-  unit: 'K^-0.5',
-  min: 0.05,
-  max: 0.3,
-  ends: '[]',
-  hint: 'give about 0.16 inland and 0.19 near the coast',
-}
-const BASE: Domain = {
-  quantity: 'constant of the island formula',
-  unit: 'MJ/m²/d',
-  min: 0,
-  max: 20,
-  ends: '[]',
-  hint: 'give 4 MJ/m² a day',
-}
-const LENGTH: Domain = {
-  quantity: 'length of the day',
-  unit: 's',
-  min: 0,
-  max: 86400,
-  ends: '[]',
-  hint: 'give the time from sunrise to sunset, from dayLengthFao56()',
-}
-const LIT: Domain = {
-  quantity: 'extraterrestrial radiation',
-  unit: 'MJ/m²/d',
-  min: 0,
-  max: 60,
-  ends: '(]',
-  hint: 'give a daily sum in MJ/m², from extraterrestrialRadiationFao56(); it is zero in the polar night',
-}
 
 /** What solar radiation is estimated from where only temperatures are known. */
 export interface RadiationFromTemperatureInput extends DayTemperatures {
@@ -83,7 +57,7 @@ export interface SunshineFromRadiationInput {
  * @returns Solar radiation. Unit: MJ/m²/d.
  * @throws `DomainError` outside the ranges, `InputError` when the temperatures are swapped.
  * @validity Means of several days; not on islands of less than about 20 km, where the sea rules the temperature.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 50
+ * @source allen-1998, Eq. 50
  * @example
  * ```ts
  * solarRadiationFromTemperatureFao56({
@@ -97,7 +71,9 @@ export function solarRadiationFromTemperatureFao56(input: RadiationFromTemperatu
   if (range < 0)
     throw new InputError('lowest', `${input.lowest} °C is above the highest, ${input.highest} °C`, 'swap them')
   const outside = numberIn(input.extraterrestrial, OUTSIDE_RADIATION, 'extraterrestrial')
-  return (numberIn(input.adjustment, ADJUSTMENT, 'adjustment') * Math.sqrt(range) * outside) as DailyRadiation
+  return (numberIn(input.adjustment, ADJUSTMENT_COEFFICIENT, 'adjustment') *
+    Math.sqrt(range) *
+    outside) as DailyRadiation
 }
 
 /**
@@ -113,7 +89,7 @@ export function solarRadiationFromTemperatureFao56(input: RadiationFromTemperatu
  * @returns Solar radiation. Unit: MJ/m²/d.
  * @throws `DomainError` outside the ranges.
  * @validity Islands of less than 20 km, means of a month.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 51
+ * @source allen-1998, Eq. 51
  * @example
  * ```ts
  * solarRadiationOnIslandFao56({ extraterrestrial: megajoulesPerSquareMetreDay(38.1) }) // => 22.67
@@ -123,7 +99,8 @@ export function solarRadiationOnIslandFao56(input: RadiationOnIslandInput): Dail
   const { extraterrestrial, base } = optionsOf(input)
   return Math.max(
     0,
-    0.7 * numberIn(extraterrestrial, OUTSIDE_RADIATION, 'extraterrestrial') - numberIn(base ?? 4, BASE, 'base'),
+    0.7 * numberIn(extraterrestrial, OUTSIDE_RADIATION, 'extraterrestrial') -
+      numberIn(base ?? 4, ISLAND_CONSTANT, 'base'),
   ) as DailyRadiation
 }
 
@@ -140,7 +117,7 @@ export function solarRadiationOnIslandFao56(input: RadiationOnIslandInput): Dail
  * @returns Sunshine. Unit: s.
  * @throws `DomainError` outside the ranges.
  * @validity Where the coefficients were not calibrated for the site.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 35 solved for the sunshine
+ * @source allen-1998, Eq. 35 solved for the sunshine
  * @example
  * ```ts
  * inHours(sunshineFromSolarRadiationFao56({
@@ -150,6 +127,7 @@ export function solarRadiationOnIslandFao56(input: RadiationOnIslandInput): Dail
  */
 export function sunshineFromSolarRadiationFao56(input: SunshineFromRadiationInput): Duration {
   const share =
-    numberIn(optionsOf(input).solar, DAILY_SOLAR, 'solar') / numberIn(input.extraterrestrial, LIT, 'extraterrestrial')
-  return ((numberIn(input.dayLength, LENGTH, 'dayLength') * (share - 0.25)) / 0.5) as Duration
+    numberIn(optionsOf(input).solar, DAILY_SOLAR, 'solar') /
+    numberIn(input.extraterrestrial, SOME_OUTSIDE_RADIATION, 'extraterrestrial')
+  return ((numberIn(input.dayLength, DAY_LENGTH, 'dayLength') * (share - 0.25)) / 0.5) as Duration
 }

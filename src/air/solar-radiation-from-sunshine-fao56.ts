@@ -1,36 +1,9 @@
-import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { DailyRadiation } from '../quantity/generated/daily-radiation.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn } from '../quantity/guard.js'
 import { optionsOf } from '../quantity/options-of.js'
-import { OUTSIDE_RADIATION, SUNSHINE } from './domains.js'
-
-const LENGTH: Domain = {
-  quantity: 'length of the day',
-  unit: 's',
-  min: 0,
-  max: 86400,
-  ends: '(]',
-  hint: 'give the time from sunrise to sunset, from dayLengthFao56(); it is zero in the polar night',
-}
-
-const OVERCAST: Domain = {
-  quantity: 'Ångström coefficient of an overcast day',
-  unit: '1',
-  min: 0,
-  max: 0.6,
-  ends: '[]',
-  hint: 'give the share of the extraterrestrial radiation that arrives without any sunshine: 0.25 where it was not calibrated',
-}
-const SUNNY: Domain = {
-  quantity: 'Ångström coefficient of sunshine',
-  unit: '1',
-  min: 0,
-  max: 0.9,
-  ends: '[]',
-  hint: 'give the share that full sunshine adds: 0.5 where it was not calibrated',
-}
+import { ANGSTROM_OVERCAST, ANGSTROM_SUNSHINE, OUTSIDE_RADIATION, SOME_DAY_LENGTH, SUNSHINE } from './domains.js'
 
 /** Sunshine of a day and what could have shone. */
 export interface SunshineInput {
@@ -57,7 +30,7 @@ export interface SunshineInput {
  * @returns Solar radiation. Unit: MJ/m²/d.
  * @throws `DomainError` outside the ranges, `InputError` for more sunshine than day.
  * @validity Where the coefficients were not calibrated for the site.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 35
+ * @source allen-1998, Eq. 35
  * @example
  * ```ts
  * solarRadiationFromSunshineFao56({
@@ -67,15 +40,15 @@ export interface SunshineInput {
  */
 export function solarRadiationFromSunshineFao56(input: SunshineInput): DailyRadiation {
   const { sunshine, dayLength, extraterrestrial, overcastShare, sunshineShare } = optionsOf(input)
-  const share = numberIn(sunshine, SUNSHINE, 'sunshine') / numberIn(dayLength, LENGTH, 'dayLength')
+  const share = numberIn(sunshine, SUNSHINE, 'sunshine') / numberIn(dayLength, SOME_DAY_LENGTH, 'dayLength')
   if (share > 1 + 1e-3)
     throw new InputError(
       'sunshine',
       `${sunshine} s is longer than the day, ${dayLength} s`,
       'check the recorder and the day of the year',
     )
-  const overcast = numberIn(overcastShare ?? 0.25, OVERCAST, 'overcastShare')
-  const sunny = numberIn(sunshineShare ?? 0.5, SUNNY, 'sunshineShare')
+  const overcast = numberIn(overcastShare ?? 0.25, ANGSTROM_OVERCAST, 'overcastShare')
+  const sunny = numberIn(sunshineShare ?? 0.5, ANGSTROM_SUNSHINE, 'sunshineShare')
   return ((overcast + sunny * share) *
     numberIn(extraterrestrial, OUTSIDE_RADIATION, 'extraterrestrial')) as DailyRadiation
 }

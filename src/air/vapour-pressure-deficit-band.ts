@@ -1,15 +1,6 @@
-import type { Domain } from '../quantity/domain.js'
 import type { VapourPressureDeficit } from '../quantity/generated/pressure.js'
 import { numberIn } from '../quantity/guard.js'
-
-const DEFICIT: Domain = {
-  quantity: 'vapour pressure deficit',
-  unit: 'kPa',
-  min: -10,
-  max: 102,
-  ends: '[]',
-  hint: 'give saturation less actual vapour pressure in kPa',
-}
+import { VAPOUR_PRESSURE_DEFICIT } from './domains.js'
 
 /** How a deficit of vapour pressure suits a crop under cover. */
 export type VapourPressureDeficitBand = 'too low' | 'acceptable' | 'excessive'
@@ -23,14 +14,14 @@ export type VapourPressureDeficitBand = 'too low' | 'acceptable' | 'excessive'
  * @returns Name of the band.
  * @throws `DomainError` outside the range.
  * @validity Cucumber in plastic tunnels.
- * @source Konopacki, P. J., Treder, W. and Klamkowski, K. (2018), Spanish Journal of Agricultural Research 16, abstract
+ * @source konopacki-2018, abstract
  * @example
  * ```ts
  * vapourPressureDeficitBand(kilopascals(0.15)) // => 'too low'
  * ```
  */
 export function vapourPressureDeficitBand(deficit: VapourPressureDeficit): VapourPressureDeficitBand {
-  const d = numberIn(deficit, DEFICIT)
+  const d = numberIn(deficit, VAPOUR_PRESSURE_DEFICIT)
   if (d < 0.2) return 'too low'
   return d > 1.4 ? 'excessive' : 'acceptable'
 }

@@ -1,4 +1,3 @@
-import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { Pressure, VapourPressure } from '../quantity/generated/pressure.js'
 import type { RelativeHumidity } from '../quantity/generated/share.js'
@@ -6,17 +5,10 @@ import type { Temperature, TemperatureChange } from '../quantity/generated/tempe
 import { numberIn } from '../quantity/guard.js'
 import { optionsOf } from '../quantity/options-of.js'
 import { type DayTemperatures, meanSaturationVapourPressureFao56 } from './actual-vapour-pressure-fao56.js'
-import { AIR_PRESSURE, HUMIDITY } from './domains.js'
+import { AIR_PRESSURE, ARIDITY, RELATIVE_HUMIDITY } from './domains.js'
+
 import { saturationVapourPressureFao56 } from './saturation-vapour-pressure-fao56.js'
 
-const ARIDITY: Domain = {
-  quantity: 'dew point below the lowest temperature',
-  unit: 'K',
-  min: 0,
-  max: 10,
-  ends: '[]',
-  hint: 'give 0 K for humid sites and 2 to 3 K for arid ones',
-}
 /** Coefficient of a psychrometer by how its wet bulb is ventilated, 1/K (FAO-56, Eq. 16). */
 export const PSYCHROMETER_COEFFICIENT = { aspirated: 0.000662, natural: 0.0008, indoors: 0.0012 } as const
 
@@ -67,7 +59,7 @@ export interface DewAtNight {
  * @param dewPoint - Dew point. Unit: °C. Range: [-60, 100].
  * @returns Actual vapour pressure. Unit: kPa.
  * @throws `DomainError` outside the range.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 14
+ * @source allen-1998, Eq. 14
  * @example
  * ```ts
  * vapourPressureFromDewPointFao56(celsius(5)) // => 0.872
@@ -89,7 +81,7 @@ export function vapourPressureFromDewPointFao56(dewPoint: Temperature): VapourPr
  * @param reading - Dry and wet bulb, pressure of the air and kind of ventilation.
  * @returns Actual vapour pressure; negative where the two bulbs cannot belong together. Unit: kPa.
  * @throws `DomainError` outside the ranges, `InputError` when the wet bulb is the warmer one or the ventilation is unknown.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 15 and 16
+ * @source allen-1998, Eq. 15 and 16
  * @example
  * ```ts
  * vapourPressureFromPsychrometerFao56({
@@ -119,7 +111,7 @@ export function vapourPressureFromPsychrometerFao56(reading: PsychrometerReading
  * @param day - Lowest temperature and highest humidity.
  * @returns Actual vapour pressure. Unit: kPa.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 18
+ * @source allen-1998, Eq. 18
  * @example
  * ```ts
  * vapourPressureFromMaxHumidityFao56({ lowest: celsius(18), maxHumidity: percent(82) }) // => 1.692
@@ -127,7 +119,8 @@ export function vapourPressureFromPsychrometerFao56(reading: PsychrometerReading
  */
 export function vapourPressureFromMaxHumidityFao56(day: MaxHumidity): VapourPressure {
   const { lowest, maxHumidity } = optionsOf(day)
-  return (saturationVapourPressureFao56(lowest) * numberIn(maxHumidity, HUMIDITY, 'maxHumidity')) as VapourPressure
+  return (saturationVapourPressureFao56(lowest) *
+    numberIn(maxHumidity, RELATIVE_HUMIDITY, 'maxHumidity')) as VapourPressure
 }
 
 /**
@@ -140,14 +133,14 @@ export function vapourPressureFromMaxHumidityFao56(day: MaxHumidity): VapourPres
  * @param day - Temperatures and mean humidity.
  * @returns Actual vapour pressure. Unit: kPa.
  * @throws `DomainError` outside the ranges, `InputError` when the temperatures are swapped.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 19
+ * @source allen-1998, Eq. 19
  * @example
  * ```ts
  * vapourPressureFromMeanHumidityFao56({ highest: celsius(25), lowest: celsius(18), meanHumidity: percent(68) }) // => 1.779
  * ```
  */
 export function vapourPressureFromMeanHumidityFao56(day: MeanHumidity): VapourPressure {
-  return (numberIn(optionsOf(day).meanHumidity, HUMIDITY, 'meanHumidity') *
+  return (numberIn(optionsOf(day).meanHumidity, RELATIVE_HUMIDITY, 'meanHumidity') *
     meanSaturationVapourPressureFao56(day)) as VapourPressure
 }
 
@@ -162,7 +155,7 @@ export function vapourPressureFromMeanHumidityFao56(day: MeanHumidity): VapourPr
  * @returns Actual vapour pressure. Unit: kPa.
  * @throws `DomainError` outside the ranges.
  * @validity Sites whose surroundings are green and watered; in a dry surrounding give the aridity.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 48, with the correction of Annex 6
+ * @source allen-1998, Eq. 48, with the correction of Annex 6
  * @example
  * ```ts
  * vapourPressureFromMinTemperatureFao56({ lowest: celsius(14.8) }) // => 1.68

@@ -1,25 +1,17 @@
-import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { AbsoluteHumidity } from '../quantity/generated/absolute-humidity.js'
 import type { HumidityRatio } from '../quantity/generated/humidity-ratio.js'
 import type { Pressure, VapourPressure } from '../quantity/generated/pressure.js'
 import { numberIn } from '../quantity/guard.js'
 import { optionsOf } from '../quantity/options-of.js'
-import { AIR_PRESSURE, AIR_TEMPERATURE, VAPOUR } from './domains.js'
+import { AIR_PRESSURE, AIR_TEMPERATURE, HUMIDITY_RATIO, VAPOUR } from './domains.js'
+
 import type { AirVapour } from './humidity-of-air.js'
 
 /** Molar mass of water over that of dry air, as ASHRAE (2009) has it. */
 const MASS_RATIO = 0.621945
 /** Gas constant of water vapour, J/(kg K): 8.314462618 J/(mol K) over 0.018015268 kg/mol. */
 const VAPOUR_GAS_CONSTANT = 461.5231157260608
-const RATIO: Domain = {
-  quantity: 'humidity ratio',
-  unit: 'kg/kg',
-  min: 0,
-  max: 10,
-  ends: '[]',
-  hint: 'give the mass of vapour per mass of dry air; 15 g/kg is gramsPerKilogram(15)',
-}
 
 /** Pressure of water vapour in air of a pressure. */
 export interface VapourInAir {
@@ -47,7 +39,7 @@ export interface RatioInAir {
  * @param air - Vapour pressure and pressure of the air.
  * @returns Humidity ratio. Unit: kg/kg.
  * @throws `DomainError` outside the ranges, `InputError` when the vapour alone has the pressure of the air.
- * @source ASHRAE (2009), Handbook of Fundamentals, chapter 1, Eq. 22 (ideal gases)
+ * @source ashrae-2009, chapter 1, Eq. 22 (ideal gases)
  * @example
  * ```ts
  * inGramsPerKilogram(humidityRatio({ vapourPressure: kilopascals(1.7), pressure: kilopascals(101.325) })) // => 10.61
@@ -76,7 +68,7 @@ export function humidityRatio(air: VapourInAir): HumidityRatio {
  * @param air - Humidity ratio and pressure of the air.
  * @returns Vapour pressure. Unit: kPa.
  * @throws `DomainError` outside the ranges.
- * @source ASHRAE (2009), Handbook of Fundamentals, chapter 1, Eq. 22 solved for the vapour pressure
+ * @source ashrae-2009, chapter 1, Eq. 22 solved for the vapour pressure
  * @example
  * ```ts
  * vapourPressureOfRatio({ ratio: gramsPerKilogram(10.61), pressure: kilopascals(101.325) }) // => 1.70
@@ -84,7 +76,7 @@ export function humidityRatio(air: VapourInAir): HumidityRatio {
  */
 export function vapourPressureOfRatio(air: RatioInAir): VapourPressure {
   const { ratio, pressure } = optionsOf(air)
-  const w = numberIn(ratio, RATIO, 'ratio')
+  const w = numberIn(ratio, HUMIDITY_RATIO, 'ratio')
   return ((w * numberIn(pressure, AIR_PRESSURE, 'pressure')) / (MASS_RATIO + w)) as VapourPressure
 }
 
@@ -98,7 +90,7 @@ export function vapourPressureOfRatio(air: RatioInAir): VapourPressure {
  * @param air - Temperature in °C and vapour pressure.
  * @returns Absolute humidity. Unit: g/m³.
  * @throws `DomainError` outside the ranges.
- * @source definition: ideal gas with the gas constant of the SI (2019) and the molar mass 18.015268 g/mol of IAPWS R6-95
+ * @source definition: ideal gas with the gas constant of bipm-2019 and the molar mass 18.015268 g/mol of iapws-r6-1995
  * @example
  * ```ts
  * absoluteHumidity({ temperature: celsius(20), vapourPressure: kilopascals(2.338) }) // => 17.28

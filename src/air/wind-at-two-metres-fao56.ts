@@ -1,25 +1,8 @@
-import type { Domain } from '../quantity/domain.js'
 import type { Length } from '../quantity/generated/length.js'
 import type { WindSpeed } from '../quantity/generated/wind.js'
 import { numberIn } from '../quantity/guard.js'
 import { optionsOf } from '../quantity/options-of.js'
-
-const SPEED: Domain = {
-  quantity: 'wind speed',
-  unit: 'm/s',
-  min: 0,
-  max: 120,
-  ends: '[]',
-  hint: 'give a wind speed in m/s, zero or more',
-}
-const HEIGHT: Domain = {
-  quantity: 'height of the anemometer',
-  unit: 'cm',
-  min: 50,
-  max: 10000,
-  ends: '[]',
-  hint: 'give the height above ground, from half a metre to 100 m',
-}
+import { ANEMOMETER_HEIGHT, WIND_SPEED } from './domains.js'
 
 /** A wind speed with the height at which it was measured over grass. */
 export interface MeasuredWind {
@@ -40,7 +23,7 @@ export interface MeasuredWind {
  * @returns Wind speed at 2 m. Unit: m/s.
  * @throws `DomainError` outside the ranges.
  * @validity Over short grass.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 47
+ * @source allen-1998, Eq. 47
  * @example
  * ```ts
  * windSpeedAtTwoMetresFao56({ speed: metresPerSecond(3.2), height: metres(10) }) // => 2.4
@@ -48,8 +31,8 @@ export interface MeasuredWind {
  */
 export function windSpeedAtTwoMetresFao56(wind: MeasuredWind): WindSpeed {
   const { speed, height } = optionsOf(wind)
-  const metres = numberIn(height, HEIGHT, 'height') / 100
-  return ((numberIn(speed, SPEED, 'speed') * 4.87) / Math.log(67.8 * metres - 5.42)) as WindSpeed
+  const metres = numberIn(height, ANEMOMETER_HEIGHT, 'height') / 100
+  return ((numberIn(speed, WIND_SPEED, 'speed') * 4.87) / Math.log(67.8 * metres - 5.42)) as WindSpeed
 }
 
 /** A wind speed two metres above grass, and another height. */
@@ -71,7 +54,7 @@ export interface WindElsewhere {
  * @returns Wind speed at the height. Unit: m/s.
  * @throws `DomainError` outside the ranges.
  * @validity Over short grass.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 47 solved for the measured speed
+ * @source allen-1998, Eq. 47 solved for the measured speed
  * @example
  * ```ts
  * windSpeedAtHeightFao56({ speedAtTwoMetres: metresPerSecond(2.4), height: metres(10) }) // => 3.2
@@ -79,6 +62,7 @@ export interface WindElsewhere {
  */
 export function windSpeedAtHeightFao56(wind: WindElsewhere): WindSpeed {
   const { speedAtTwoMetres, height } = optionsOf(wind)
-  const metres = numberIn(height, HEIGHT, 'height') / 100
-  return ((numberIn(speedAtTwoMetres, SPEED, 'speedAtTwoMetres') * Math.log(67.8 * metres - 5.42)) / 4.87) as WindSpeed
+  const metres = numberIn(height, ANEMOMETER_HEIGHT, 'height') / 100
+  return ((numberIn(speedAtTwoMetres, WIND_SPEED, 'speedAtTwoMetres') * Math.log(67.8 * metres - 5.42)) /
+    4.87) as WindSpeed
 }

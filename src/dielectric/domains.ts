@@ -1,107 +1,82 @@
 import type { Domain } from '../quantity/domain.js'
 
-/** Spans that several relations share. A relation with another domain has its own beside it. */
-export const APPARENT: Domain = {
-  quantity: 'apparent permittivity',
-  unit: '1',
-  min: 1,
-  max: 90,
-  ends: '[]',
-  hint: 'air reads 1 and water about 80; convert raw counts to permittivity first',
-}
-export const CONTENT: Domain = {
-  quantity: 'water content',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give the volume of water per volume of medium, from 0 to 1',
-}
-export const POROSITY: Domain = {
-  quantity: 'porosity',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give the volume of pores per volume of medium, from 0 to 1',
-}
-export const SHARE_OF_MASS: Domain = {
-  quantity: 'mass fraction',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give a share of the dry mass from 0 to 1; percent go through percent()',
-}
-export const BULK_DENSITY: Domain = {
-  quantity: 'bulk density',
-  unit: 'g/cm³',
-  min: 0,
-  max: 2.65,
-  ends: '(]',
-  hint: 'give the dry mass per volume in g/cm³; peat and stone wool have about 0.1, soil about 1.4',
-}
-export const SOLIDS: Domain = {
-  quantity: 'permittivity of the solids',
-  unit: '1',
-  min: 1,
-  max: 20,
-  ends: '[]',
-  hint: 'minerals have about 3 to 5, organic matter about 4 to 6 as an assumption',
-}
-export const AIR: Domain = {
-  quantity: 'permittivity of the air',
-  unit: '1',
-  min: 1,
-  max: 1.1,
-  ends: '[]',
-  hint: 'take 1',
-}
-export const WATER: Domain = {
-  quantity: 'permittivity of the water',
-  unit: '1',
-  min: 30,
-  max: 100,
-  ends: '[]',
-  hint: 'take it from the temperature of the medium: 80.2 at 20 °C',
-}
-export const MIXING_EXPONENT: Domain = {
-  quantity: 'exponent of the mixing law',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '(]',
-  hint: 'one half is the refractive-index form, 1 is layers along the field',
-}
-export const FREQUENCY: Domain = {
-  quantity: 'frequency',
-  unit: 'Hz',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the frequency at which the probe measures, above zero',
-}
-export const CONDUCTIVITY: Domain = {
-  quantity: 'electrical conductivity',
-  unit: 'dS/m',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give a conductivity of zero or more in dS/m',
-}
-export const LIQUID: Domain = {
-  quantity: 'temperature',
-  unit: '°C',
-  min: -20,
-  max: 110,
-  ends: '[]',
-  hint: 'the water must be liquid',
-}
-export const APPARENT_TO_49: Domain = {
-  quantity: 'apparent permittivity',
-  unit: '1',
-  min: 1,
-  max: 49,
-  ends: '[]',
-  hint: 'air reads 1; above 49 this cubic gives more water than volume',
-}
+/** Domains of the quantities that only this topic takes. One row a quantity, by name. */
+
+export const AIR_PERMITTIVITY: Domain = { quantity: 'permittivity of the air', unit: '1', min: 1, max: 1.1, ends: '[]', hint: 'take 1' }
+export const APPARENT: Domain = { quantity: 'apparent permittivity', unit: '1', min: 1, max: 90, ends: '[]', hint: 'air reads 1 and water about 80; convert raw counts to permittivity first' }
+export const APPARENT_JACOBSEN_SCHJONNING: Domain = { quantity: 'apparent permittivity', unit: '1', min: 2.172653811056508, max: 49, ends: '[]', hint: 'below it the relation gives less than no water (a dry or lifted probe)' }
+export const APPARENT_KELLNER_LUNDIN: Domain = { quantity: 'apparent permittivity', unit: '1', min: 1, max: 77.1343337001804, ends: '[]', hint: 'above it the relation gives more water than volume' }
+export const APPARENT_LEDIEU: Domain = { quantity: 'apparent permittivity', unit: '1', min: 2.386454823156588, max: 90, ends: '[]', hint: 'below it the relation gives less than no water (a dry or lifted probe)' }
+export const APPARENT_LENGTH: Domain = { quantity: 'apparent length', unit: 'cm', min: 0, max: 10_000, ends: '(]', hint: 'give the length between the two reflections as the instrument shows it' }
+export const APPARENT_MYLLYS_SIMOJOKI: Domain = { quantity: 'apparent permittivity', unit: '1', min: 1.8206620534848712, max: 80.81900064591517, ends: '[]', hint: 'below it the relation gives less than no water (a dry or lifted probe), above it more water than volume' }
+export const APPARENT_NAGARE: Domain = { quantity: 'apparent permittivity', unit: '1', min: 1, max: 81.32334225328995, ends: '[]', hint: 'above it the relation gives more water than volume' }
+export const APPARENT_PEPIN: Domain = { quantity: 'apparent permittivity', unit: '1', min: 1, max: 76.96829223442624, ends: '[]', hint: 'above it the relation gives more water than volume' }
+export const APPARENT_ROTH_MINERAL: Domain = { quantity: 'apparent permittivity', unit: '1', min: 1.7546581904603111, max: 41.3814295645861, ends: '[]', hint: 'below it the relation gives less than no water (a dry or lifted probe), above it more water than volume' }
+export const APPARENT_ROTH_ORGANIC: Domain = { quantity: 'apparent permittivity', unit: '1', min: 1, max: 76.77311158318973, ends: '[]', hint: 'above it the relation gives more water than volume' }
+export const APPARENT_TOPP: Domain = { quantity: 'apparent permittivity', unit: '1', min: 1.880711916479125, max: 81.44688230309151, ends: '[]', hint: 'below: a dry or lifted probe; above: more water than volume' }
+export const APPARENT_TO_49: Domain = { quantity: 'apparent permittivity', unit: '1', min: 1, max: 49, ends: '[]', hint: 'air reads 1; above 49 this cubic gives more water than volume' }
+export const BOUND_WATER_CONTENT: Domain = { quantity: 'bound water content', unit: 'm³/m³', min: 0, max: 0.5, ends: '[]', hint: 'give the water that sticks to the solids, less than the water content at saturation' }
+export const BOUND_WATER_PERMITTIVITY: Domain = { quantity: 'permittivity of the bound water', unit: '1', min: 2, max: 80, ends: '[]', hint: 'it lies between that of ice, 3.2, and that of free water' }
+export const BULK_DENSITY: Domain = { quantity: 'bulk density', unit: 'g/cm³', min: 0, max: 2.65, ends: '(]', hint: 'give the dry mass per volume in g/cm³; peat and stone wool have about 0.1, soil about 1.4' }
+export const CABLE_IMPEDANCE: Domain = { quantity: 'impedance of the cable', unit: 'Ω', min: 0, max: Infinity, ends: '()', hint: '50 Ω or 75 Ω' }
+export const CATIONS: Domain = { quantity: 'sum of cations', unit: 'mmol(+)/L', min: 0, max: 200, ends: '[]', hint: 'add up concentration times charge of K, Ca, Mg, NH4 and Na' }
+export const CELL_CONSTANT: Domain = { quantity: 'cell constant', unit: '1/m', min: 0, max: Infinity, ends: '()', hint: 'measure it in a standard solution; common cells have about 100 1/m, which is 1 1/cm' }
+export const CEMENTATION: Domain = { quantity: 'cementation exponent', unit: '1', min: 0, max: 5, ends: '(]', hint: '1.3 for loose grains, 1.8 to 2 for sandstone' }
+export const CONCENTRATION: Domain = { quantity: 'concentration', unit: 'mmol/L', min: 0, max: 100, ends: '[]', hint: 'the law is a limit for dilute solutions; it is poor above 10 mmol/L and useless above 100' }
+export const CONDUCTANCE: Domain = { quantity: 'conductance', unit: 'S', min: 0, max: Infinity, ends: '()', hint: 'give the conductance that the bare cell shows, above zero' }
+export const CONDUCTIVITY: Domain = { quantity: 'electrical conductivity', unit: 'dS/m', min: 0, max: Infinity, ends: '[)', hint: 'give a conductivity of zero or more in dS/m' }
+export const CONTENT_JACOBSEN_SCHJONNING: Domain = { quantity: 'water content', unit: 'm³/m³', min: 0, max: 0.9627221, ends: '[]', hint: 'the relation reaches no other water content' }
+export const CONTENT_KELLNER_LUNDIN: Domain = { quantity: 'water content', unit: 'm³/m³', min: 0.0702525, max: 1, ends: '[]', hint: 'the relation reaches no other water content' }
+export const CONTENT_LEDIEU: Domain = { quantity: 'water content', unit: 'm³/m³', min: 0, max: 0.903802, ends: '[]', hint: 'the relation reaches no other water content' }
+export const CONTENT_NAGARE: Domain = { quantity: 'water content', unit: 'm³/m³', min: 0.0126436, max: 1, ends: '[]', hint: 'the relation reaches no other water content' }
+export const CONTENT_PEPIN: Domain = { quantity: 'water content', unit: 'm³/m³', min: 0.1041049, max: 1, ends: '[]', hint: 'the relation reaches no other water content' }
+export const CONTENT_ROTH_ORGANIC: Domain = { quantity: 'water content', unit: 'm³/m³', min: 0.004772, max: 1, ends: '[]', hint: 'the relation reaches no other water content' }
+export const DISSOLVED_SOLIDS: Domain = { quantity: 'dissolved solids', unit: 'mg/L', min: 0, max: Infinity, ends: '[)', hint: 'give mg/L (the "ppm" of a meter), zero or more' }
+export const EXTINCTION: Domain = { quantity: 'extinction coefficient', unit: '1', min: 0, max: Infinity, ends: '[)', hint: 'give the imaginary part of the index as a positive number' }
+export const FREQUENCY: Domain = { quantity: 'frequency', unit: 'Hz', min: 0, max: Infinity, ends: '()', hint: 'give the frequency at which the probe measures, above zero' }
+export const LONG_TIME_REFLECTION: Domain = { quantity: 'long-time reflection coefficient', unit: '1', min: -1, max: 1, ends: '(]', hint: 'between -1 (a short) and 1 (nothing conducts), read when all echoes have died out' }
+export const LOSS: Domain = { quantity: 'loss', unit: '1', min: 0, max: Infinity, ends: '[)', hint: 'give the imaginary part as a positive number' }
+export const MICROWAVE_FREQUENCY: Domain = { quantity: 'frequency', unit: 'Hz', min: 0.3e9, max: 18e9, ends: '[]', hint: 'the model is a microwave model, 0.3 to 18 GHz; capacitance probes work below it' }
+export const MIXING_EXPONENT: Domain = { quantity: 'exponent of the mixing law', unit: '1', min: 0, max: 1, ends: '(]', hint: 'one half is the refractive-index form, 1 is layers along the field' }
+export const OPEN_POROSITY: Domain = { quantity: 'porosity', unit: '1', min: 0, max: 1, ends: '(]', hint: 'without pores nothing conducts' }
+export const PERMITTIVITY_OFFSET: Domain = { quantity: 'permittivity offset', unit: '1', min: 0, max: 20, ends: '[]', hint: 'fit it in your own medium; 4.1 is for mineral soil, 1.64 was found in coir' }
+export const PERMITTIVITY_OF_TRAVEL: Domain = { quantity: 'apparent permittivity', unit: '1', min: 1, max: Infinity, ends: '[)', hint: 'the pulse would be faster than light: check the rod length, and whether the time is there and back' }
+export const PHASE_PERMITTIVITY: Domain = { quantity: 'permittivity of a phase', unit: '1', min: 1, max: Infinity, ends: '[)', hint: 'nothing has less than the 1 of a vacuum' }
+export const PHASE_SHARE: Domain = { quantity: 'share of a phase', unit: '1', min: 0, max: 1, ends: '[]', hint: 'give the volume of the phase per volume of medium' }
+export const PORE_PERMITTIVITY: Domain = { quantity: 'permittivity of what fills the pores', unit: '1', min: 1, max: 100, ends: '[]', hint: 'air has 1, water about 80' }
+export const POROSITY: Domain = { quantity: 'porosity', unit: '1', min: 0, max: 1, ends: '[]', hint: 'give the volume of pores per volume of medium, from 0 to 1' }
+export const POWER_LAW_EXPONENT: Domain = { quantity: 'exponent of the power law', unit: '1', min: 0.1, max: 10, ends: '[]', hint: 'fitted exponents lie near 2' }
+export const POWER_LAW_FACTOR: Domain = { quantity: 'factor of the power law', unit: 'm³/m³', min: 0, max: 2, ends: '(]', hint: 'it is the water content at a scaled frequency of 1' }
+export const REAL_PART: Domain = { quantity: 'real part of the permittivity', unit: '1', min: 1, max: Infinity, ends: '[)', hint: 'nothing has less than the 1 of a vacuum' }
+export const REFRACTIVE_INDEX: Domain = { quantity: 'refractive index', unit: '1', min: 0, max: Infinity, ends: '()', hint: 'give the real part of the index, above zero' }
+export const RELAXATION_LOSS: Domain = { quantity: 'loss by relaxation', unit: '1', min: 0, max: Infinity, ends: '[)', hint: 'give the imaginary part as a positive number, without the conductivity' }
+export const ROD_LENGTH: Domain = { quantity: 'rod length', unit: 'cm', min: 0, max: 500, ends: '(]', hint: 'give the length of the rods in the medium' }
+export const ROOT_LAW_EXPONENT: Domain = { quantity: 'exponent of the square-root power law', unit: '1', min: 0.2, max: 5, ends: '[]', hint: 'fitted exponents lie near 1' }
+export const ROOT_LAW_OFFSET: Domain = { quantity: 'offset of the square-root power law', unit: '1', min: 0, max: 1, ends: '[]', hint: 'it is subtracted: give it as a positive number' }
+export const ROOT_LAW_SLOPE: Domain = { quantity: 'slope of the square-root power law', unit: '1', min: 0, max: 1, ends: '(]', hint: 'fitted slopes lie near 0.13' }
+export const ROOT_LINE_INTERCEPT: Domain = { quantity: 'intercept of the square-root line', unit: 'm³/m³', min: -1, max: 1, ends: '[]', hint: 'fitted intercepts lie near -0.18; mind the sign' }
+export const ROOT_LINE_SLOPE: Domain = { quantity: 'slope of the square-root line', unit: 'm³/m³', min: 0, max: 1, ends: '(]', hint: 'fitted slopes lie near 0.1' }
+export const SATURATED_CONTENT: Domain = { quantity: 'saturated water content', unit: 'm³/m³', min: 0, max: 1, ends: '(]', hint: 'give the water content of the saturated medium' }
+export const SATURATION: Domain = { quantity: 'degree of saturation', unit: '1', min: 0, max: 1, ends: '(]', hint: 'give water content over porosity, above zero' }
+export const SATURATION_EXPONENT: Domain = { quantity: 'saturation exponent', unit: '1', min: 0, max: 10, ends: '(]', hint: 'about 2' }
+export const SCALED_FREQUENCY: Domain = { quantity: 'scaled frequency', unit: '1', min: 0, max: 2, ends: '[]', hint: '0 is air, 1 is water' }
+export const SOLIDS_PERMITTIVITY: Domain = { quantity: 'permittivity of the solids', unit: '1', min: 1, max: 20, ends: '[]', hint: 'minerals have about 3 to 5, organic matter about 4 to 6 as an assumption' }
+export const SOLIDS_PER_CONDUCTIVITY: Domain = { quantity: 'factor of the scale', unit: 'mg/L per dS/m', min: 300, max: 1200, ends: '[]', hint: 'meters use 500 or 700, Handbook 60 uses 640; it is printed in the manual of the meter' }
+export const SOME_REAL_PART: Domain = { quantity: 'real part of the permittivity', unit: '1', min: 0, max: Infinity, ends: '()', hint: 'give the real part, above zero' }
+export const SOME_SCALED_FREQUENCY: Domain = { quantity: 'scaled frequency', unit: '1', min: 0, max: 2, ends: '(]', hint: 'the fit takes logarithms: leave out samples that read like air' }
+export const STANDARD_CONDUCTIVITY: Domain = { quantity: 'conductivity of the standard', unit: 'dS/m', min: 0, max: Infinity, ends: '()', hint: 'give the conductivity of the standard at the temperature of the reading' }
+export const TEMPERATURE_COEFFICIENT: Domain = { quantity: 'temperature coefficient', unit: '1/K', min: 0, max: 0.03, ends: '[]', hint: 'give it per kelvin and referred to 25 °C: 0.019 for natural water, which is 1.9 %' }
+export const TEMPERATURE_FACTOR: Domain = { quantity: 'temperature factor', unit: '1', min: 0, max: 10, ends: '(]', hint: 'take it from one of the temperature factor functions; it is 1 at 25 °C and 1.9 at 0 °C' }
+export const TEMPERATURE_HILHORST: Domain = { quantity: 'temperature', unit: '°C', min: 0, max: 60, ends: '[]', hint: 'the line is good near room temperature' }
+export const TEMPERATURE_ISO_7888: Domain = { quantity: 'temperature', unit: '°C', min: 0, max: 35.9, ends: '[]', hint: 'the table of ISO 7888 ends there; cool or warm the sample, or take another correction' }
+export const TEMPERATURE_KLEIN_SWIFT: Domain = { quantity: 'water temperature', unit: '°C', min: 0, max: 60, ends: '[]', hint: 'the cubic for the relaxation time turns negative in hot water; take the relaxation of Kaatze (1989) there' }
+export const TEMPERATURE_LIEBE: Domain = { quantity: 'water temperature', unit: '°C', min: -20, max: 60, ends: '[]', hint: 'the model was fitted from -3 to 37 °C' }
+export const TEMPERATURE_LINEAR: Domain = { quantity: 'temperature', unit: '°C', min: -5, max: 100, ends: '[]', hint: 'the water must be liquid' }
+export const TEMPERATURE_SHEETS: Domain = { quantity: 'temperature', unit: '°C', min: -5, max: 60, ends: '[]', hint: 'the curve was fitted from 3 to 47 °C' }
+export const TORTUOSITY: Domain = { quantity: 'tortuosity factor', unit: '1', min: 0, max: 10, ends: '(]', hint: '1 where nothing is known' }
+export const TRANSMISSION_INTERCEPT: Domain = { quantity: 'intercept of the transmission coefficient', unit: '1', min: -2, max: 2, ends: '[]', hint: 'fit it at several water contents; -0.1 to -0.25 in loam and clay' }
+export const TRANSMISSION_SLOPE: Domain = { quantity: 'slope of the transmission coefficient', unit: '1', min: -10, max: 10, ends: '[]', hint: 'fit it at several water contents; 1.3 to 2.1 in loam and clay' }
+export const TRAVEL_TIME: Domain = { quantity: 'travel time', unit: 's', min: 0, max: 1e-6, ends: '(]', hint: 'give the time there and back along the rods, some nanoseconds' }
+export const VELOCITY: Domain = { quantity: 'propagation velocity', unit: '1', min: 0, max: 1, ends: '(]', hint: 'give the setting of the instrument as a share of the speed of light' }
+export const VISCOSITY_EXPONENT: Domain = { quantity: 'exponent of the viscosity', unit: '1', min: 0.5, max: 1.2, ends: '[]', hint: '1 is the rule of Walden; about 0.93 follows ISO 7888' }
+export const WATER_PERMITTIVITY: Domain = { quantity: 'permittivity of the water', unit: '1', min: 30, max: 100, ends: '[]', hint: 'take it from the temperature of the medium: 80.2 at 20 °C' }

@@ -1,6 +1,6 @@
 import type { ConductiveModel } from '../medium/curves/retention-model.js'
 import { rootBetween } from '../numerics/root.js'
-import type { Domain } from '../quantity/domain.js'
+import { SUCTION } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { WaterFlux } from '../quantity/generated/evapotranspiration-hourly.js'
 import type { HydraulicConductivity } from '../quantity/generated/hydraulic-conductivity.js'
@@ -8,7 +8,7 @@ import type { Length } from '../quantity/generated/length.js'
 import type { SuctionHead } from '../quantity/generated/suction.js'
 import { numberIn } from '../quantity/guard.js'
 import { riseTo, riseWithoutEnd } from './capillary-integral.js'
-import { SATURATED_CONDUCTIVITY, SUCTION, UPWARD_FLUX } from './domains.js'
+import { LIFT, LIFTING_SUCTION, SATURATED_CONDUCTIVITY, UPWARD_FLUX } from './domains.js'
 
 /** A medium over a water table or a wet mat, with water rising through it. */
 export interface RisingWater {
@@ -38,23 +38,6 @@ export interface LiftToHeight {
   readonly suction: SuctionHead
 }
 
-const LIFT: Domain = {
-  quantity: 'height',
-  unit: 'cm',
-  min: 0.001,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give how far the water is to be lifted',
-}
-const LIFTING: Domain = {
-  quantity: 'suction',
-  unit: 'cm',
-  min: 0,
-  max: 1e9,
-  ends: '[]',
-  hint: 'suctions are zero or more, without the minus sign of a pressure head; oven-dry is 10000000 cm',
-}
-
 /**
  * Height over a water table at which a suction is reached while water rises steadily.
  *
@@ -68,7 +51,7 @@ const LIFTING: Domain = {
  * @returns Height. Unit: cm.
  * @throws `DomainError` outside the ranges.
  * @validity A steady state over free water. The flux leaves through what is above, be it roots or the surface.
- * @source Gardner, W. R. (1958), Soil Science 85:228-232, for any conductivity [not confirmed, source not seen]
+ * @source gardner-1958, for any conductivity
  * @example
  * ```ts
  * const medium = vanGenuchten1980({
@@ -97,7 +80,7 @@ export function capillaryRise(column: RisingToSuction): Length {
  * @throws `DomainError` outside the ranges; `InputError` without a flux, whose rise has no limit; `ConvergenceError` when the
  * conductivity falls so slowly that there is no limit either.
  * @validity A steady state over free water. Liquid water only: vapour goes on, but does not feed a crop.
- * @source Gardner, W. R. (1958), Soil Science 85:228-232, for any conductivity [not confirmed, source not seen]
+ * @source gardner-1958, for any conductivity
  * @example
  * ```ts
  * const medium = vanGenuchten1980({
@@ -125,7 +108,7 @@ export function maxCapillaryRise(column: RisingWater): Length {
  * @returns Upward flux; zero when the suction is at most the height, as then water stands still or sinks. Unit: mm/h.
  * @throws `DomainError` outside the ranges.
  * @validity A steady state over free water, without roots below the height.
- * @source Gardner, W. R. (1958), Soil Science 85:228-232, for any conductivity, solved for the flux [not confirmed, source not seen]
+ * @source gardner-1958, for any conductivity, solved for the flux
  * @example
  * ```ts
  * const medium = vanGenuchten1980({
@@ -140,7 +123,7 @@ export function capillaryFlux(column: LiftToHeight): WaterFlux {
   const { medium } = column
   const conductivity = numberIn(column.saturatedConductivity, SATURATED_CONDUCTIVITY, 'saturatedConductivity')
   const height = numberIn(column.height, LIFT, 'height')
-  const suction = numberIn(column.suction, LIFTING, 'suction')
+  const suction = numberIn(column.suction, LIFTING_SUCTION, 'suction')
   if (suction <= height) return 0 as WaterFlux
   // With K at most K_s the integral is at most s / (1 + e / K_s), which bounds the flux from above.
   const most = suction / height - 1

@@ -1,154 +1,54 @@
 import type { Domain } from '../quantity/domain.js'
 
-export const SATURATED_CONDUCTIVITY: Domain = {
-  quantity: 'saturated conductivity',
-  unit: 'cm/h',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give a conductivity above zero; tables print cm/min, cm/h, cm/d and mm/h',
-}
-export const COLUMN_HEIGHT: Domain = {
-  quantity: 'height of the column',
-  unit: 'cm',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the height of the surface over the water table',
-}
-export const HEIGHT: Domain = {
-  quantity: 'height',
-  unit: 'cm',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'count upwards from the water table',
-}
-export const BOTTOM_SUCTION: Domain = {
-  quantity: 'bottom suction',
-  unit: 'cm',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give zero for a water table',
-}
-export const DOWNWARD_FLUX: Domain = {
-  quantity: 'downward flux',
-  unit: 'mm/h',
-  min: -Infinity,
-  max: Infinity,
-  ends: '()',
-  hint: 'give a finite flux; downwards is positive, evaporation negative',
-}
-export const UPWARD_FLUX: Domain = {
-  quantity: 'upward flux',
-  unit: 'mm/h',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the water that rises, counted positive',
-}
-export const SUCTION: Domain = {
-  quantity: 'suction',
-  unit: 'cm',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'suctions are zero or more, without the minus sign of a pressure head',
-}
-export const ALPHA: Domain = {
-  quantity: 'alpha',
-  unit: '1/cm',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give how fast the logarithm of the conductivity falls with suction; mind 1/m and 1/kPa in tables',
-}
-export const DEPTH_OF_TABLE: Domain = {
-  quantity: 'depth of the water table',
-  unit: 'cm',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give how far the water table is below the surface',
-}
-export const FRONT_CONDUCTIVITY: Domain = {
-  quantity: 'conductivity of the wetted medium',
-  unit: 'cm/h',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give a conductivity above zero; tables print cm/min, cm/h, cm/d and mm/h',
-}
-export const FRONT_SUCTION: Domain = {
-  quantity: 'suction at the front',
-  unit: 'cm',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the suction that draws the front on, zero or more',
-}
-export const WATER_CONTENT_RISE: Domain = {
-  quantity: 'rise of water content',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '(]',
-  hint: 'give the wetted water content less the one before',
-}
-export const PONDED_DEPTH: Domain = {
-  quantity: 'ponded depth',
-  unit: 'cm',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the water that stands on the surface, zero or more',
-}
-export const TIME_OF_FRONT: Domain = {
-  quantity: 'time',
-  unit: 's',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give a time above zero: at the very start the rate has no limit',
-}
-export const ELAPSED: Domain = {
-  quantity: 'time',
-  unit: 's',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the time since it began, zero or more',
-}
-export const APPLICATION_RATE: Domain = {
-  quantity: 'application rate',
-  unit: 'mm/h',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the water that falls on the wetted surface, above zero',
-}
-export const STEP: Domain = {
-  quantity: 'duration of the step',
-  unit: 's',
-  min: 0,
-  max: 86400,
-  ends: '(]',
-  hint: 'take steps of at most a day',
-}
-export const APPLIED: Domain = {
-  quantity: 'water given',
-  unit: 'L',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give zero or more',
-}
-export const DEMAND: Domain = {
-  quantity: 'demand of the plants',
-  unit: 'L',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give zero or more',
-}
+/** Domains of the quantities that only this topic takes. One row a quantity, by name. */
+
+export const AIR_DRY_SUCTION: Domain = { quantity: 'suction of the air-dry surface', unit: 'cm', min: 100, max: 1e7, ends: '[]', hint: 'give the suction at which nothing evaporates any more, 100000 cm in usual air' }
+export const ALPHA: Domain = { quantity: 'alpha', unit: '1/cm', min: 0, max: Infinity, ends: '()', hint: 'give how fast the logarithm of the conductivity falls with suction; mind 1/m and 1/kPa in tables' }
+export const APPLICATION_RATE: Domain = { quantity: 'application rate', unit: 'mm/h', min: 0, max: Infinity, ends: '()', hint: 'give the water that falls on the wetted surface, above zero' }
+export const BYPASS: Domain = { quantity: 'bypass share', unit: '1', min: 0, max: 1, ends: '[]', hint: 'give the share of the water that runs past the medium' }
+export const COLUMN_HEIGHT: Domain = { quantity: 'height of the column', unit: 'cm', min: 0, max: Infinity, ends: '()', hint: 'give the height of the surface over the water table' }
+export const CONTENT_TOLERANCE: Domain = { quantity: 'tolerance', unit: 'm³/m³', min: 1e-9, max: 0.01, ends: '[]', hint: 'give the error of water content that a step may make, 0.0001 for instance' }
+export const DEMAND_RATE: Domain = { quantity: 'demand', unit: 'mm/d', min: 0, max: Infinity, ends: '[)', hint: 'give zero or more' }
+export const DEPTH: Domain = { quantity: 'depth', unit: 'cm', min: 0, max: Infinity, ends: '[)', hint: 'count downwards from the surface' }
+export const DEPTH_OF_TABLE: Domain = { quantity: 'depth of the water table', unit: 'cm', min: 0, max: Infinity, ends: '()', hint: 'give how far the water table is below the surface' }
+export const DIFFUSION: Domain = { quantity: 'diffusion', unit: 'cm²/s', min: 0, max: 0.001, ends: '[]', hint: 'give the coefficient in free water, about 0.000015 cm²/s for salts' }
+export const DIFFUSIVITY_OF_MEDIUM: Domain = { quantity: 'diffusivity', unit: 'cm²/h', min: 0, max: Infinity, ends: '[)', hint: 'give a diffusivity of zero or more' }
+export const DISPERSIVITY: Domain = { quantity: 'dispersivity', unit: 'cm', min: 0, max: Infinity, ends: '[)', hint: 'give about a centimetre for a substrate, or fit it to a flushing curve' }
+export const DOWNWARD_FLUX: Domain = { quantity: 'downward flux', unit: 'mm/h', min: -Infinity, max: Infinity, ends: '()', hint: 'give a finite flux; downwards is positive, evaporation negative' }
+export const DRAIN_LAG: Domain = { quantity: 'drain lag', unit: 's', min: 0, max: 86400, ends: '(]', hint: 'give the time in which drain falls to a third' }
+export const EC: Domain = { quantity: 'EC', unit: 'dS/m', min: 0, max: Infinity, ends: '[)', hint: 'give the EC at 25 °C, zero or more' }
+export const EVAPORATION: Domain = { quantity: 'evaporation', unit: 'L', min: 0, max: Infinity, ends: '[)', hint: 'give zero or more' }
+export const FRONT_CONDUCTIVITY: Domain = { quantity: 'conductivity of the wetted medium', unit: 'cm/h', min: 0, max: Infinity, ends: '()', hint: 'give a conductivity above zero; tables print cm/min, cm/h, cm/d and mm/h' }
+export const FRONT_SUCTION: Domain = { quantity: 'suction at the front', unit: 'cm', min: 0, max: Infinity, ends: '[)', hint: 'give the suction that draws the front on, zero or more' }
+export const GRAVITY_TERM: Domain = { quantity: 'coefficient of time', unit: 'cm/h', min: 0, max: Infinity, ends: '[)', hint: 'give a third to two thirds of the saturated conductivity, or leave it out' }
+export const HEIGHT: Domain = { quantity: 'height', unit: 'cm', min: 0, max: Infinity, ends: '[)', hint: 'count upwards from the water table' }
+export const HELD_SUCTION: Domain = { quantity: 'suction that is held', unit: 'cm', min: -1000, max: 100000, ends: '[]', hint: 'give the suction at bottom or surface, zero for a water table' }
+export const HIGH_DEMAND: Domain = { quantity: 'high demand', unit: 'mm/d', min: 0, max: Infinity, ends: '()', hint: 'give the demand at which h3HighDemand holds, usually 5 mm/d' }
+export const INFILTRATED: Domain = { quantity: 'infiltrated water', unit: 'mm', min: 0, max: Infinity, ends: '[)', hint: 'give the water that has gone in, zero or more' }
+export const LIFT: Domain = { quantity: 'height', unit: 'cm', min: 0.001, max: Infinity, ends: '[)', hint: 'give how far the water is to be lifted' }
+export const LIFTING_SUCTION: Domain = { quantity: 'suction', unit: 'cm', min: 0, max: 1e9, ends: '[]', hint: 'suctions are zero or more, without the minus sign of a pressure head; oven-dry is 10000000 cm' }
+export const MIN_WATER_CONTENT: Domain = { quantity: 'lowest water content', unit: 'm³/m³', min: 0, max: 1, ends: '[)', hint: 'give where plants get no more' }
+export const NODES: Domain = { quantity: 'nodes', unit: '1', min: 5, max: 5001, ends: '[]', hint: 'give a whole number; twice as many make a quarter of the error' }
+export const PONDED_DEPTH: Domain = { quantity: 'ponded depth', unit: 'cm', min: 0, max: Infinity, ends: '[)', hint: 'give the water that stands on the surface, zero or more' }
+export const PROBE_HEIGHT: Domain = { quantity: 'height of the probe', unit: 'cm', min: 0, max: Infinity, ends: '[)', hint: 'give the height of the middle of the rods above the bottom' }
+export const RIM: Domain = { quantity: 'rim', unit: 'cm', min: 0, max: Infinity, ends: '[)', hint: 'give how deep water can stand on the surface, or leave it out' }
+export const RISE_COEFFICIENT_A: Domain = { quantity: 'a', unit: 'cm^(n+1)/h', min: 0, max: Infinity, ends: '()', hint: 'give the coefficient for suctions in cm and conductivities in cm/h' }
+export const RISE_COEFFICIENT_B: Domain = { quantity: 'b', unit: 'cm^n', min: 0, max: Infinity, ends: '[)', hint: 'a over b is the saturated conductivity; zero leaves it out' }
+export const RISE_EXPONENT: Domain = { quantity: 'n', unit: '1', min: 1, max: Infinity, ends: '()', hint: 'with an exponent of 1 or less the rise has no limit' }
+export const ROOT_DENSITY: Domain = { quantity: 'root density', unit: 'any', min: 0, max: Infinity, ends: '[)', hint: 'give zero where there are no roots' }
+export const SATURATED_CONDUCTIVITY: Domain = { quantity: 'saturated conductivity', unit: 'cm/h', min: 0, max: Infinity, ends: '()', hint: 'give a conductivity above zero; tables print cm/min, cm/h, cm/d and mm/h' }
+export const SENSED_HEIGHT: Domain = { quantity: 'sensed height', unit: 'cm', min: 0, max: Infinity, ends: '()', hint: 'give how high the volume is that the probe senses' }
+export const SHARE_OF_DRAIN: Domain = { quantity: 'share of the drain', unit: '1', min: 0, max: 0.999, ends: '[]', hint: 'give shares of the water that drains in the end; all of it takes for ever' }
+export const SOME_DISPERSIVITY: Domain = { quantity: 'dispersivity', unit: 'cm', min: 0, max: Infinity, ends: '()', hint: 'give about a centimetre for a substrate, or fit it to a flushing curve' }
+export const SOME_DOWNWARD_FLUX: Domain = { quantity: 'downward flux', unit: 'mm/h', min: 0, max: Infinity, ends: '()', hint: 'give the water that moves down, above zero' }
+export const SORPTIVITY_OF_SURFACE: Domain = { quantity: 'sorptivity', unit: 'cm/h^½', min: 0, max: Infinity, ends: '[)', hint: 'give a sorptivity of zero or more' }
+export const STATE_HEAD: Domain = { quantity: 'pressure head of the state', unit: 'cm', min: -Infinity, max: 1e6, ends: '(]', hint: 'keep the numbers of a state as they are' }
+export const STATE_SALT: Domain = { quantity: 'salt of the state', unit: 'dS/m·L', min: -Infinity, max: Infinity, ends: '()', hint: 'keep the numbers of a state as they are' }
+export const STATE_WATER: Domain = { quantity: 'water of the state', unit: 'L', min: -Infinity, max: Infinity, ends: '()', hint: 'keep the numbers of a state as they are' }
+export const STEP: Domain = { quantity: 'duration of the step', unit: 's', min: 0, max: 86400, ends: '(]', hint: 'take steps of at most a day' }
+export const SURFACE_RISE: Domain = { quantity: 'rise of water content', unit: 'm³/m³', min: 0, max: 1, ends: '[]', hint: 'give the water content at the surface less the one before' }
+export const TIME_OF_FRONT: Domain = { quantity: 'time', unit: 's', min: 0, max: Infinity, ends: '()', hint: 'give a time above zero: at the very start the rate has no limit' }
+export const UPTAKE_SHARE: Domain = { quantity: 'uptake share', unit: '1', min: 0, max: 10, ends: '[]', hint: 'give the EC of what roots take over the EC around them' }
+export const UPWARD_FLUX: Domain = { quantity: 'upward flux', unit: 'mm/h', min: 0, max: Infinity, ends: '[)', hint: 'give the water that rises, counted positive' }
+export const WATER_CONTENT_RISE: Domain = { quantity: 'rise of water content', unit: 'm³/m³', min: 0, max: 1, ends: '(]', hint: 'give the wetted water content less the one before' }
+export const WILTING_SUCTION: Domain = { quantity: 'h4', unit: 'cm', min: 0, max: Infinity, ends: '()', hint: 'give the wilting point' }

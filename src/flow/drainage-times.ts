@@ -1,10 +1,10 @@
-import type { Domain } from '../quantity/domain.js'
 import { ConvergenceError, InputError } from '../quantity/errors.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import type { DrainFraction } from '../quantity/generated/share.js'
 import type { Volume } from '../quantity/generated/volume.js'
 import { numberIn } from '../quantity/guard.js'
 import { containerFlowRichards1931 } from './container-flow-richards-1931.js'
+import { SHARE_OF_DRAIN } from './domains.js'
 import type { RichardsContainer } from './richards-column.js'
 import type { RichardsState } from './richards-state.js'
 
@@ -16,14 +16,6 @@ export interface DrainingContainer extends Pick<RichardsContainer, 'container' |
   readonly shares: readonly DrainFraction[]
 }
 
-const SHARE: Domain = {
-  quantity: 'share of the drain',
-  unit: '1',
-  min: 0,
-  max: 0.999,
-  ends: '[]',
-  hint: 'give shares of the water that drains in the end; all of it takes for ever',
-}
 const NOTHING = 0 as Volume
 const DAY = 86400
 
@@ -37,7 +29,7 @@ const DAY = 86400
  * @returns One time for each share, in the same order. Unit: s.
  * @throws `DomainError` outside the ranges, `InputError` when the shares do not rise, `ConvergenceError` when a share is not reached within 1000 days.
  * @validity As `containerFlowRichards1931`: a real container drains through holes, and by wide pores at once.
- * @source Richards, L. A. (1931), Physics 1:318-333 [not confirmed, source not seen]
+ * @source richards-1931
  * @example
  * ```ts
  * const [half, most] = drainageTimes({
@@ -69,7 +61,7 @@ export function drainageTimes(input: DrainingContainer): Duration[] {
     DAY,
   )
   return input.shares.map((share, i) => {
-    const wanted = numberIn(share, SHARE) * drainable
+    const wanted = numberIn(share, SHARE_OF_DRAIN) * drainable
     if (share < (input.shares[i - 1] ?? 0))
       throw new InputError('shares', 'do not rise', 'give the smaller shares first: the simulation does not go back')
     if (wanted <= from.drained) return from.time as Duration

@@ -1,5 +1,4 @@
 import { inverseLogExcess, logExcess } from '../numerics/log-excess.js'
-import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import type { ApplicationRate } from '../quantity/generated/evapotranspiration-hourly.js'
@@ -9,7 +8,14 @@ import type { SuctionHead } from '../quantity/generated/suction.js'
 import type { WaterContentChange } from '../quantity/generated/water-content.js'
 import type { WaterDepth } from '../quantity/generated/water-depth.js'
 import { numberIn } from '../quantity/guard.js'
-import { FRONT_CONDUCTIVITY, FRONT_SUCTION, PONDED_DEPTH, TIME_OF_FRONT, WATER_CONTENT_RISE } from './domains.js'
+import {
+  FRONT_CONDUCTIVITY,
+  FRONT_SUCTION,
+  INFILTRATED,
+  PONDED_DEPTH,
+  TIME_OF_FRONT,
+  WATER_CONTENT_RISE,
+} from './domains.js'
 
 /** A medium in which a sharp wetting front goes down. */
 export interface WettingFront {
@@ -49,15 +55,6 @@ export interface Infiltration {
   readonly frontDepth: Length
 }
 
-const INFILTRATED: Domain = {
-  quantity: 'infiltrated water',
-  unit: 'mm',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the water that has gone in, zero or more',
-}
-
 /**
  * Water that goes into a medium whose surface has all the water it takes, behind a sharp wetting front (Green and Ampt, 1911).
  *
@@ -72,8 +69,8 @@ const INFILTRATED: Domain = {
  * @throws `DomainError` outside the ranges.
  * @validity Field soils with a sharp front. In coarse or water-repellent media water runs in fingers and past the medium; a container
  * whose front has reached the bottom takes no more than drains.
- * @source Green, W. H. and Ampt, G. A. (1911), Journal of Agricultural Science 4:1-24 [not confirmed, source not seen]
- * @source Rawls, W. J., Brakensiek, D. L. and Miller, N. (1983), Journal of Hydraulic Engineering 109:62-70, Eqs. 1 and 2 (read)
+ * @source green-1911
+ * @source rawls-1983, Eqs. 1 and 2
  * @example
  * ```ts
  * infiltrationGreenAmpt1911({
@@ -110,7 +107,7 @@ export function infiltrationOf(depth: number, rate: number, rise: number): Infil
  * @returns Time since the surface was wetted. Unit: s.
  * @throws `DomainError` outside the ranges.
  * @validity As for `infiltrationGreenAmpt1911`.
- * @source Green, W. H. and Ampt, G. A. (1911), Journal of Agricultural Science 4:1-24 [not confirmed, source not seen]
+ * @source green-1911
  * @example
  * ```ts
  * timeGreenAmpt1911({

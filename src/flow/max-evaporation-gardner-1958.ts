@@ -1,12 +1,18 @@
 import { rootBetween } from '../numerics/root.js'
-import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { WaterFlux } from '../quantity/generated/evapotranspiration-hourly.js'
 import type { HydraulicConductivity } from '../quantity/generated/hydraulic-conductivity.js'
 import type { InverseSuction } from '../quantity/generated/inverse-suction.js'
 import type { Length } from '../quantity/generated/length.js'
 import { numberIn } from '../quantity/guard.js'
-import { ALPHA, DEPTH_OF_TABLE, SATURATED_CONDUCTIVITY } from './domains.js'
+import {
+  ALPHA,
+  DEPTH_OF_TABLE,
+  RISE_COEFFICIENT_A,
+  RISE_COEFFICIENT_B,
+  RISE_EXPONENT,
+  SATURATED_CONDUCTIVITY,
+} from './domains.js'
 
 /** An exponential medium over a water table. */
 export interface ExponentialOverWaterTable {
@@ -30,31 +36,6 @@ export interface PowerOverWaterTable {
   readonly depth: Length
 }
 
-const COEFFICIENT_A: Domain = {
-  quantity: 'a',
-  unit: 'cm^(n+1)/h',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the coefficient for suctions in cm and conductivities in cm/h',
-}
-const COEFFICIENT_B: Domain = {
-  quantity: 'b',
-  unit: 'cm^n',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'a over b is the saturated conductivity; zero leaves it out',
-}
-const EXPONENT: Domain = {
-  quantity: 'n',
-  unit: '1',
-  min: 1,
-  max: Infinity,
-  ends: '()',
-  hint: 'with an exponent of 1 or less the rise has no limit',
-}
-
 /**
  * The most that can evaporate from a bare surface over a water table, however dry the air, for an exponential medium: what the
  * medium can lift.
@@ -67,7 +48,7 @@ const EXPONENT: Domain = {
  * @returns Upward flux. Unit: mm/h.
  * @throws `DomainError` outside the ranges.
  * @validity Liquid water only, in a steady state; vapour moves besides.
- * @source Gardner, W. R. (1958), Soil Science 85:228-232, exponential conductivity [not confirmed, source not seen]
+ * @source gardner-1958, exponential conductivity
  * @example
  * ```ts
  * maxEvaporationGardner1958({
@@ -94,17 +75,17 @@ export function maxEvaporationGardner1958(column: ExponentialOverWaterTable): Wa
  * @returns Upward flux. Unit: mm/h.
  * @throws `DomainError` outside the ranges; `InputError` when the numbers are so far apart that the flux is none.
  * @validity Liquid water only, in a steady state; vapour moves besides.
- * @source Gardner, W. R. (1958), Soil Science 85:228-232 [not confirmed, source not seen]
- * @source Warrick, A. W. (1988), Soil Science 146:63-66 (any n above 1, and b of zero; its abstract was read)
+ * @source gardner-1958
+ * @source warrick-1988 (any n above 1, and b of zero; its abstract was read)
  * @example
  * ```ts
  * maxEvaporationPowerGardner1958({ a: 1000 / 24, b: 500, n: 2, depth: centimetres(60) }) // => 0.2248888
  * ```
  */
 export function maxEvaporationPowerGardner1958(column: PowerOverWaterTable): WaterFlux {
-  const a = numberIn(column.a, COEFFICIENT_A, 'a')
-  const b = numberIn(column.b, COEFFICIENT_B, 'b')
-  const n = numberIn(column.n, EXPONENT, 'n')
+  const a = numberIn(column.a, RISE_COEFFICIENT_A, 'a')
+  const b = numberIn(column.b, RISE_COEFFICIENT_B, 'b')
+  const n = numberIn(column.n, RISE_EXPONENT, 'n')
   const angle = Math.PI / n
   // Near n = 1 the sine is that of the rest of π.
   const logC = Math.log(angle / Math.sin(n < 2 ? Math.PI * (1 - 1 / n) : angle))

@@ -1,10 +1,10 @@
-import type { Domain } from '../quantity/domain.js'
+import { ELAPSED } from '../quantity/domains.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import type { HydraulicConductivity } from '../quantity/generated/hydraulic-conductivity.js'
 import type { Sorptivity } from '../quantity/generated/sorptivity.js'
 import type { WaterDepth } from '../quantity/generated/water-depth.js'
 import { numberIn } from '../quantity/guard.js'
-import { ELAPSED } from './domains.js'
+import { GRAVITY_TERM, SORPTIVITY_OF_SURFACE } from './domains.js'
 
 /** A dry medium whose surface has water, and for how long. */
 export interface AbsorbingSurface {
@@ -14,23 +14,6 @@ export interface AbsorbingSurface {
   readonly gravityTerm?: HydraulicConductivity
   /** Time since the surface was wetted. Unit: s. Range: [0, ∞). */
   readonly time: Duration
-}
-
-const SORPTIVITY_OF_SURFACE: Domain = {
-  quantity: 'sorptivity',
-  unit: 'cm/h^½',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give a sorptivity of zero or more',
-}
-const GRAVITY_TERM: Domain = {
-  quantity: 'coefficient of time',
-  unit: 'cm/h',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give a third to two thirds of the saturated conductivity, or leave it out',
 }
 
 /**
@@ -45,7 +28,7 @@ const GRAVITY_TERM: Domain = {
  * @returns Water taken up. Unit: mm.
  * @throws `DomainError` outside the ranges.
  * @validity Short times only; in the end the rate is that of the saturated conductivity, which A is not. Deep, uniform medium.
- * @source Philip, J. R. (1957), Soil Science 84:257-264
+ * @source philip-1957
  * @example
  * ```ts
  * infiltrationPhilip1957({ sorptivity: centimetresPerSquareRootHour(23.490735), time: minutes(6) }) // => 74.284227

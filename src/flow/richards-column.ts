@@ -1,6 +1,5 @@
 import type { Container } from '../medium/container/container.js'
 import type { ConductiveModel } from '../medium/curves/retention-model.js'
-import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { HydraulicConductivity } from '../quantity/generated/hydraulic-conductivity.js'
 import type { Length } from '../quantity/generated/length.js'
@@ -12,7 +11,16 @@ import type { ColumnEnds } from './column/ends.js'
 import { type ColumnGrid, columnGrid } from './column/grid.js'
 import { mediumTable } from './column/medium-table.js'
 import type { LayerMedium } from './column/terms.js'
-import { SATURATED_CONDUCTIVITY } from './domains.js'
+import {
+  AIR_DRY_SUCTION,
+  BYPASS,
+  CONTENT_TOLERANCE,
+  HELD_SUCTION,
+  NODES,
+  RIM,
+  SATURATED_CONDUCTIVITY,
+} from './domains.js'
+
 import { type RootsInContainer, sinkOf } from './richards-roots.js'
 import { type SaltInContainer, type SaltSetting, saltSetting } from './salt/salt-setting.js'
 
@@ -57,55 +65,6 @@ export interface RichardsLayers extends RichardsSurroundings {
   readonly layers: readonly ConductingLayer[]
 }
 
-const NODES: Domain = {
-  quantity: 'nodes',
-  unit: '1',
-  min: 5,
-  max: 5001,
-  ends: '[]',
-  hint: 'give a whole number; twice as many make a quarter of the error',
-}
-const TOLERANCE: Domain = {
-  quantity: 'tolerance',
-  unit: 'm³/m³',
-  min: 1e-9,
-  max: 0.01,
-  ends: '[]',
-  hint: 'give the error of water content that a step may make, 0.0001 for instance',
-}
-const HELD: Domain = {
-  quantity: 'suction that is held',
-  unit: 'cm',
-  min: -1000,
-  max: 100000,
-  ends: '[]',
-  hint: 'give the suction at bottom or surface, zero for a water table',
-}
-const RIM: Domain = {
-  quantity: 'rim',
-  unit: 'cm',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give how deep water can stand on the surface, or leave it out',
-}
-const BYPASS: Domain = {
-  quantity: 'bypass share',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give the share of the water that runs past the medium',
-}
-const AIR_DRY: Domain = {
-  quantity: 'suction of the air-dry surface',
-  unit: 'cm',
-  min: 100,
-  max: 1e7,
-  ends: '[]',
-  hint: 'give the suction at which nothing evaporates any more, 100000 cm in usual air',
-}
-
 /** A container as the simulation wants it. */
 export interface RichardsColumn {
   readonly grid: ColumnGrid
@@ -130,15 +89,16 @@ export function richardsColumn(layers: readonly ConductingLayer[], around: Richa
     layers.map(({ container }) => container),
     wholeNumberIn(around.nodes ?? 31, NODES, 'nodes'),
   )
-  const airDry = numberIn(around.airDry ?? 1e5, AIR_DRY, 'airDry')
+  const airDry = numberIn(around.airDry ?? 1e5, AIR_DRY_SUCTION, 'airDry')
   const ends: ColumnEnds = {
-    base: typeof base === 'number' ? numberIn(base, HELD, 'base') : oneOf(base, ['seepage', 'closed'], 'base'),
-    surface: typeof surface === 'number' ? numberIn(surface, HELD, 'surface') : oneOf(surface, ['shots'], 'surface'),
+    base: typeof base === 'number' ? numberIn(base, HELD_SUCTION, 'base') : oneOf(base, ['seepage', 'closed'], 'base'),
+    surface:
+      typeof surface === 'number' ? numberIn(surface, HELD_SUCTION, 'surface') : oneOf(surface, ['shots'], 'surface'),
     rim: around.rim === undefined ? Infinity : numberIn(around.rim, RIM, 'rim'),
     dryFrom: airDry / 2,
     dryAt: airDry,
   }
-  const tolerance = numberIn(around.tolerance ?? 0.0003, TOLERANCE, 'tolerance')
+  const tolerance = numberIn(around.tolerance ?? 0.0003, CONTENT_TOLERANCE, 'tolerance')
   const bypass = numberIn(around.bypass ?? 0, BYPASS, 'bypass')
   const salt = saltSetting(around.salt, grid, layers, typeof base === 'number')
   return { grid, layers, media, ends, bypass, tolerance, sink: sinkOf(grid, roots), salt }

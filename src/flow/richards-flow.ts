@@ -1,5 +1,6 @@
 import { rootBetween } from '../numerics/root.js'
 import type { Domain } from '../quantity/domain.js'
+import { WATER_CONTENT, WATER_GIVEN, WATER_USE } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { DrainEC, PoreWaterEC, SolutionEC } from '../quantity/generated/electrical-conductivity.js'
 import type { Length } from '../quantity/generated/length.js'
@@ -10,7 +11,8 @@ import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
 import { columnSimulation } from './column/simulation.js'
 import type { ContainerFlow, FlowOutcome, FlowStep } from './container-flow.js'
-import { APPLIED, DEMAND, STEP } from './domains.js'
+import { EVAPORATION, STEP } from './domains.js'
+
 import type { RichardsColumn } from './richards-column.js'
 import { type Moment, momentOf, type RichardsState, stateOf } from './richards-state.js'
 import { checkFeedEC } from './salt/salt-setting.js'
@@ -97,22 +99,6 @@ const SUCTION: Domain = {
   ends: '[]',
   hint: 'give the suction at each height, below zero only under water',
 }
-const CONTENT: Domain = {
-  quantity: 'water content',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give a mean that the medium can hold at rest',
-}
-const EVAPORATION: Domain = {
-  quantity: 'evaporation',
-  unit: 'L',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give zero or more',
-}
 
 /** The functions of a simulated column. */
 export function richardsFlow(column: RichardsColumn): RichardsFlow {
@@ -147,7 +133,7 @@ export function richardsFlow(column: RichardsColumn): RichardsFlow {
     start: (content) => {
       const atRest = (bottom: number) => mean(heights.map((height) => bottom + height))
       const underWater = -heights[nodes - 1]!
-      numberIn(content, { ...CONTENT, min: atRest(DRIEST)[0], max: atRest(underWater)[0] }, 'content')
+      numberIn(content, { ...WATER_CONTENT, min: atRest(DRIEST)[0], max: atRest(underWater)[0] }, 'content')
       const bottom = rootBetween(
         (bottom) => {
           const [held, slope] = atRest(bottom)
@@ -161,8 +147,8 @@ export function richardsFlow(column: RichardsColumn): RichardsFlow {
     startAt: (suction) => begin(heights.map((height) => numberIn(suction(height as Length), SUCTION, 'suction'))),
     step: (state, during) => {
       const duration = numberIn(during.duration, STEP, 'duration')
-      const given = numberIn(during.applied, APPLIED, 'applied') * 1000
-      const demand = numberIn(during.demand, DEMAND, 'demand') * 1000
+      const given = numberIn(during.applied, WATER_GIVEN, 'applied') * 1000
+      const demand = numberIn(during.demand, WATER_USE, 'demand') * 1000
       const evaporation = numberIn(during.evaporation ?? 0, EVAPORATION, 'evaporation') * 1000
       if (ends.surface !== 'shots' && given + evaporation > 0)
         throw new InputError('applied', 'cannot be given to a surface that keeps a suction', 'leave `surface` out')

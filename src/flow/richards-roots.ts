@@ -1,9 +1,9 @@
-import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { Length } from '../quantity/generated/length.js'
 import { numberIn } from '../quantity/guard.js'
 import type { ColumnGrid } from './column/grid.js'
 import type { Sink } from './column/uptake.js'
+import { ROOT_DENSITY } from './domains.js'
 import { type FeddesLimits, feddesDryStart } from './feddes-factor.js'
 import { checkFeddesLimits } from './uptake-feddes-1978.js'
 
@@ -15,22 +15,14 @@ export interface RootsInContainer {
   readonly density?: (height: Length) => number
 }
 
-const DENSITY: Domain = {
-  quantity: 'root density',
-  unit: 'any',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give zero where there are no roots',
-}
-
 /** What the roots of a column would draw at a demand in cm³/s. */
 export function sinkOf(grid: ColumnGrid, roots: RootsInContainer | undefined): (demand: number) => Sink | undefined {
   if (roots === undefined) return (demand) => (demand === 0 ? undefined : refuse())
   checkFeddesLimits(roots.limits)
   const { heights, lengths, lowerHalves, upperHalves } = grid
   const density = roots.density ?? (() => 1)
-  const rooted = (volume: number, height: number) => numberIn(density(height as Length), DENSITY, 'density') * volume
+  const rooted = (volume: number, height: number) =>
+    numberIn(density(height as Length), ROOT_DENSITY, 'density') * volume
   const lower = lowerHalves.map((volume, e) => rooted(volume, heights[e]! + lengths[e]! / 4))
   const upper = upperHalves.map((volume, e) => rooted(volume, heights[e]! + (3 * lengths[e]!) / 4))
   const sum = lower.reduce((a, b) => a + b, 0) + upper.reduce((a, b) => a + b, 0)

@@ -1,10 +1,10 @@
-import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { PressureHead } from '../quantity/generated/pressure-head.js'
 import type { Volume } from '../quantity/generated/volume.js'
 import { numberIn } from '../quantity/guard.js'
 import type { ColumnEquations } from './column/equations.js'
 import type { ColumnState } from './column/solver.js'
+import { STATE_HEAD, STATE_SALT, STATE_WATER } from './domains.js'
 
 /** State of the simulation: plain numbers, so that it can be kept as JSON and taken up again at any step, bit for bit. */
 export interface RichardsState {
@@ -16,30 +16,6 @@ export interface RichardsState {
   readonly salt?: readonly number[]
 }
 
-const HEAD: Domain = {
-  quantity: 'pressure head of the state',
-  unit: 'cm',
-  min: -Infinity,
-  max: 1e6,
-  ends: '(]',
-  hint: 'keep the numbers of a state as they are',
-}
-const WATER: Domain = {
-  quantity: 'water of the state',
-  unit: 'L',
-  min: -Infinity,
-  max: Infinity,
-  ends: '()',
-  hint: 'keep the numbers of a state as they are',
-}
-const SALT: Domain = {
-  quantity: 'salt of the state',
-  unit: 'dS/m·L',
-  min: -Infinity,
-  max: Infinity,
-  ends: '()',
-  hint: 'keep the numbers of a state as they are',
-}
 /** How far, as a water content, the water of a cell may lie outside what it can hold: more than any simulation leaves. */
 const APART = 1e-3
 
@@ -55,8 +31,8 @@ export function momentOf(state: RichardsState, equations: ColumnEquations, salte
   for (const [name, list] of Object.entries({ pressureHeads, water, ...(salted ? { salt } : {}) }))
     if (!Array.isArray(list) || list.length !== nodes)
       throw new InputError('state', `has not one number of \`${name}\` for each node`, 'begin with `start`')
-  const suctions = Float64Array.from(pressureHeads, (head) => -numberIn(head, HEAD, 'pressureHeads'))
-  const held = Float64Array.from(water, (volume) => numberIn(volume, WATER, 'water') * 1000)
+  const suctions = Float64Array.from(pressureHeads, (head) => -numberIn(head, STATE_HEAD, 'pressureHeads'))
+  const held = Float64Array.from(water, (volume) => numberIn(volume, STATE_WATER, 'water') * 1000)
   equations.store(suctions)
   const standing = equations.standing(suctions)
   for (let i = 0; i < nodes; i++) {
@@ -69,7 +45,7 @@ export function momentOf(state: RichardsState, equations: ColumnEquations, salte
     suctions,
     held,
     salt: salted
-      ? Float64Array.from(salt as readonly number[], (amount) => numberIn(amount, SALT, 'salt') * 1000)
+      ? Float64Array.from(salt as readonly number[], (amount) => numberIn(amount, STATE_SALT, 'salt') * 1000)
       : undefined,
   }
 }

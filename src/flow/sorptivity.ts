@@ -1,7 +1,7 @@
 import type { ConductiveModel } from '../medium/curves/retention-model.js'
 import { integrate } from '../numerics/quadrature.js'
 import { followPair } from '../numerics/runge-kutta.js'
-import type { Domain } from '../quantity/domain.js'
+import { SUCTION } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { SoilWaterDiffusivity } from '../quantity/generated/diffusivity.js'
 import type { HydraulicConductivity } from '../quantity/generated/hydraulic-conductivity.js'
@@ -9,7 +9,7 @@ import type { Sorptivity } from '../quantity/generated/sorptivity.js'
 import type { SuctionHead } from '../quantity/generated/suction.js'
 import type { WaterContentChange } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
-import { SATURATED_CONDUCTIVITY, SUCTION } from './domains.js'
+import { DIFFUSIVITY_OF_MEDIUM, SATURATED_CONDUCTIVITY, SURFACE_RISE } from './domains.js'
 
 /** A dry medium whose surface is wetted. */
 export interface WettedMedium {
@@ -31,23 +31,6 @@ export interface WettedWithDiffusivity {
   readonly rise: WaterContentChange
 }
 
-const DIFFUSIVITY_OF_MEDIUM: Domain = {
-  quantity: 'diffusivity',
-  unit: 'cm²/h',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give a diffusivity of zero or more',
-}
-const RISE: Domain = {
-  quantity: 'rise of water content',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give the water content at the surface less the one before',
-}
-
 /**
  * Sorptivity of a medium: the water that its surface draws in over the square root of time, without gravity.
  *
@@ -63,7 +46,7 @@ const RISE: Domain = {
  * @throws `DomainError` outside the ranges; `InputError` when the surface is drier than the medium; `ConvergenceError` when the medium
  * is so dry or so sharp that the steps do not end.
  * @validity Uniform medium that wets as its curve says. A medium that repels water when dry takes up far less: measure it.
- * @source Philip, J. R. (1957), Soil Science 84:257-264
+ * @source philip-1957
  * @example
  * ```ts
  * const medium = vanGenuchten1980({
@@ -122,8 +105,8 @@ function isTooMuch(medium: ConductiveModel, from: number, to: number, sorptivity
  * @throws `DomainError` outside the ranges; `InputError` when the surface is drier than the medium.
  * @validity Against `sorptivityPhilip1957` it was within 1.4 %, mostly low, for nine media that began at 10 cm of suction or drier,
  * except a clay; up to 7 % high where the medium began nearly full, or for that clay.
- * @source Parlange, J.-Y. (1975), Soil Science Society of America Proceedings 39:415-418 [not confirmed, source not seen]
- * @source Lassabatere, L. and co-workers (2023), Hydrology and Earth System Sciences 27:895-915 (its abstract, which ascribes the integral to Parlange)
+ * @source parlange-1975
+ * @source lassabatere-2023 (its abstract, which ascribes the integral to Parlange)
  * @example
  * ```ts
  * const medium = vanGenuchten1980({
@@ -150,7 +133,7 @@ export function sorptivityParlange1975(wetting: WettedMedium): Sorptivity {
  * @param wetting - Diffusivity and rise of water content.
  * @returns Sorptivity. Unit: cm/h^½.
  * @throws `DomainError` outside the ranges.
- * @source Carslaw, H. S. and Jaeger, J. C. (1959), Conduction of heat in solids, 2nd edition, Oxford, section 2.5 [not confirmed, source not seen]
+ * @source carslaw-1959, section 2.5
  * @example
  * ```ts
  * sorptivityConstantDiffusivity({ diffusivity: squareCentimetresPerHour(750), rise: waterContentChange(0.76) }) // => 23.4855
@@ -158,7 +141,7 @@ export function sorptivityParlange1975(wetting: WettedMedium): Sorptivity {
  */
 export function sorptivityConstantDiffusivity(wetting: WettedWithDiffusivity): Sorptivity {
   const diffusivity = numberIn(wetting.diffusivity, DIFFUSIVITY_OF_MEDIUM, 'diffusivity')
-  return (2 * numberIn(wetting.rise, RISE, 'rise') * Math.sqrt(diffusivity / Math.PI)) as Sorptivity
+  return (2 * numberIn(wetting.rise, SURFACE_RISE, 'rise') * Math.sqrt(diffusivity / Math.PI)) as Sorptivity
 }
 
 /** The weighted integral with K / K_s in the place of K. */

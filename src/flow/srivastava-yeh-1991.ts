@@ -1,6 +1,7 @@
 import { contentOf } from '../medium/curves/curve-limits.js'
 import { type GardnerParameters, gardner1958 } from '../medium/curves/gardner-1958.js'
-import type { Domain } from '../quantity/domain.js'
+import { BOTTOM_SUCTION } from '../medium/domains.js'
+import { ELAPSED } from '../quantity/domains.js'
 import { ConvergenceError, InputError } from '../quantity/errors.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import type { WaterFlux } from '../quantity/generated/evapotranspiration-hourly.js'
@@ -9,7 +10,8 @@ import type { Length } from '../quantity/generated/length.js'
 import type { SuctionHead } from '../quantity/generated/suction.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
-import { BOTTOM_SUCTION, COLUMN_HEIGHT, DOWNWARD_FLUX, HEIGHT, SATURATED_CONDUCTIVITY } from './domains.js'
+import { COLUMN_HEIGHT, DOWNWARD_FLUX, HEIGHT, SATURATED_CONDUCTIVITY } from './domains.js'
+
 import { type Bounded, type ExponentialColumn, steadyConductivity, steadyRounding } from './exponential-profile.js'
 import { conductivityByImages } from './srivastava-yeh-early.js'
 import { conductivityBySeries, MOST_ROOTS } from './srivastava-yeh-series.js'
@@ -40,15 +42,6 @@ export interface WaterAtHeight {
   readonly waterContent: WaterContent
 }
 
-const TIME: Domain = {
-  quantity: 'time',
-  unit: 's',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the time since the flux changed, zero or more',
-}
-
 /**
  * Suction and water content in a column over a water table after the flux through its surface has changed, wetting or draining:
  * the exact solution of Srivastava and Yeh (1991) for one layer of exponential medium.
@@ -68,7 +61,7 @@ const TIME: Domain = {
  * above the saturated conductivity), or when more evaporates than the column can lift; `ConvergenceError` when neither way is
  * certain to nine digits.
  * @validity An exponential medium (`gardner1958`) without roots, hysteresis or ponding. Its use is to test simulations.
- * @source Srivastava, R. and Yeh, T.-C. J. (1991), Water Resources Research 27:753-762, one layer (its abstract was read; the series [not confirmed, source not seen] agrees with our solution by images)
+ * @source srivastava-1991, one layer (its abstract was read; the series [not confirmed, source not seen] agrees with our solution by images)
  * @example
  * ```ts
  * infiltrationSrivastavaYeh1991({
@@ -87,7 +80,7 @@ export function infiltrationSrivastavaYeh1991(column: InfiltrationToWaterTable):
   const height = numberIn(column.height, HEIGHT, 'height')
   if (height > top)
     throw new InputError('height', `${height} cm is above the surface at ${top} cm`, 'look inside the column')
-  const time = numberIn(column.time, TIME, 'time') / 3600
+  const time = numberIn(column.time, ELAPSED, 'time') / 3600
   const bottom = Math.exp(-alpha * numberIn(column.bottomSuction ?? 0, BOTTOM_SUCTION, 'bottomSuction'))
   const scaled: ExponentialColumn = {
     height: alpha * top,

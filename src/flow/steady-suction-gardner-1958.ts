@@ -1,3 +1,4 @@
+import { BOTTOM_SUCTION } from '../medium/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { WaterFlux } from '../quantity/generated/evapotranspiration-hourly.js'
 import type { HydraulicConductivity } from '../quantity/generated/hydraulic-conductivity.js'
@@ -5,7 +6,8 @@ import type { InverseSuction } from '../quantity/generated/inverse-suction.js'
 import type { Length } from '../quantity/generated/length.js'
 import type { SuctionHead } from '../quantity/generated/suction.js'
 import { numberIn } from '../quantity/guard.js'
-import { ALPHA, BOTTOM_SUCTION, DOWNWARD_FLUX, HEIGHT, SATURATED_CONDUCTIVITY } from './domains.js'
+import { ALPHA, DOWNWARD_FLUX, HEIGHT, SATURATED_CONDUCTIVITY } from './domains.js'
+
 import { steadyConductivity } from './exponential-profile.js'
 
 /** An exponential medium over a water table with a steady flux through it. */
@@ -36,7 +38,7 @@ export interface SteadyFluxOverWaterTable {
  * @returns Suction there. Unit: cm.
  * @throws `DomainError` outside the ranges; `InputError` when the flux is above the saturated conductivity, or cannot rise so high.
  * @validity Gardner's exponential conductivity was proposed for field soils; over a wide range of suction few media follow it.
- * @source Gardner, W. R. (1958), Soil Science 85:228-232, exponential conductivity [not confirmed, source not seen]
+ * @source gardner-1958, exponential conductivity
  * @example
  * ```ts
  * steadySuctionGardner1958({

@@ -1,9 +1,10 @@
-import type { Domain } from '../quantity/domain.js'
+import { SUCTION } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { CropET } from '../quantity/generated/evapotranspiration.js'
 import type { Share } from '../quantity/generated/share.js'
 import type { SuctionHead } from '../quantity/generated/suction.js'
 import { numberIn } from '../quantity/guard.js'
+import { DEMAND_RATE, HIGH_DEMAND, WILTING_SUCTION } from './domains.js'
 import { type FeddesLimits, feddesDryStart, feddesFactor } from './feddes-factor.js'
 
 /** Roots at one suction, and what the crop asks for. */
@@ -26,39 +27,6 @@ export interface RootUptake {
   readonly uptake: CropET
 }
 
-const SUCTION: Domain = {
-  quantity: 'suction',
-  unit: 'cm',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'suctions are zero or more, without the minus sign of a pressure head',
-}
-const LAST_SUCTION: Domain = {
-  quantity: 'h4',
-  unit: 'cm',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the wilting point',
-}
-const DEMAND: Domain = {
-  quantity: 'demand',
-  unit: 'mm/d',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give zero or more',
-}
-const HIGH_DEMAND: Domain = {
-  quantity: 'high demand',
-  unit: 'mm/d',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the demand at which h3HighDemand holds, usually 5 mm/d',
-}
-
 /**
  * Share of its demand that a crop can take up at a suction: nothing where the roots lack air, all in a middle range, and less and
  * less towards the wilting point. The drier end of the middle range comes sooner when the demand is high.
@@ -76,7 +44,7 @@ const HIGH_DEMAND: Domain = {
  * @throws `DomainError` outside the ranges; `InputError` when the limits are not in order.
  * @validity Limits come from field soils. In a container the suction at the root surface can be far above that of the medium around
  * it, because the medium conducts hardly any water when dry: stress begins wetter than such limits say.
- * @source Feddes, R. A., Kowalik, P. J. and Zaradny, H. (1978), Simulation of field water use and crop yield, Pudoc, Wageningen [not confirmed, source not seen]
+ * @source feddes-1978
  * @example
  * ```ts
  * uptakeFeddes1978({
@@ -91,7 +59,7 @@ const HIGH_DEMAND: Domain = {
  */
 export function uptakeFeddes1978({ suction, demand, limits }: RootsAtSuction): RootUptake {
   numberIn(suction, SUCTION, 'suction')
-  numberIn(demand, DEMAND, 'demand')
+  numberIn(demand, DEMAND_RATE, 'demand')
   checkFeddesLimits(limits)
   const h3 = feddesDryStart(limits, demand)
   const [factor] = feddesFactor(suction, limits, h3)
@@ -103,8 +71,8 @@ export function checkFeddesLimits(limits: FeddesLimits): void {
   const { h1, h2, h3HighDemand, h3LowDemand, h4, highDemand, lowDemand } = limits
   for (const [quantity, value] of Object.entries({ h1, h2, h3HighDemand, h3LowDemand }))
     numberIn(value, { ...SUCTION, quantity })
-  numberIn(h4, LAST_SUCTION)
-  numberIn(lowDemand, { ...DEMAND, quantity: 'low demand' })
+  numberIn(h4, WILTING_SUCTION)
+  numberIn(lowDemand, { ...DEMAND_RATE, quantity: 'low demand' })
   numberIn(highDemand, HIGH_DEMAND)
   if (!(h1 <= h2 && h2 <= h3HighDemand && h3HighDemand <= h3LowDemand && h3LowDemand < h4))
     throw new InputError(

@@ -1,4 +1,4 @@
-import type { Domain } from '../quantity/domain.js'
+import { CAPACITY, SUBSTRATE, WATER_GIVEN, WATER_USE } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import type { Share } from '../quantity/generated/share.js'
@@ -6,7 +6,7 @@ import type { Volume } from '../quantity/generated/volume.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
 import type { ContainerFlow } from './container-flow.js'
-import { APPLIED, DEMAND, STEP } from './domains.js'
+import { BYPASS, DRAIN_LAG, MIN_WATER_CONTENT, STEP } from './domains.js'
 
 /** State of the storage model: plain numbers, so that it can be kept as JSON and taken up again at any step. */
 export interface StoreState {
@@ -30,47 +30,6 @@ export interface WaterStore {
   readonly drainLag: Duration
 }
 
-const SUBSTRATE: Domain = {
-  quantity: 'volume',
-  unit: 'L',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give more',
-}
-const CAPACITY: Domain = {
-  quantity: 'container capacity',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '(]',
-  hint: 'give it after free drainage',
-}
-const LOWEST: Domain = {
-  quantity: 'lowest water content',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '[)',
-  hint: 'give where plants get no more',
-}
-const BYPASS: Domain = {
-  quantity: 'bypass share',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give what drains of a shot before it is full',
-}
-const LAG: Domain = {
-  quantity: 'drain lag',
-  unit: 's',
-  min: 0,
-  max: 86400,
-  ends: '(]',
-  hint: 'give the time in which drain falls to a third',
-}
-
 /**
  * A fast model of the water in a container: a store that holds up to the container capacity, a share that passes by, and drain
  * that leaves with a lag. It conserves water exactly and does not know layers, hysteresis or water repellence.
@@ -83,7 +42,7 @@ const LAG: Domain = {
  * @returns The model as a set of pure functions.
  * @throws `DomainError` outside the ranges, `InputError` when the lowest water content is not below the capacity.
  * @validity A planning model: check its bypass and lag against the drain of your own containers.
- * @source Water balance of a container; linear reservoir as in Nash (1957), IASH Publication 45:114-121 [not confirmed, source not seen]
+ * @source definition: water balance of a container; linear reservoir as in nash-1957
  * @example
  * ```ts
  * const flow = waterStore({
@@ -98,17 +57,17 @@ const LAG: Domain = {
 export function waterStore(store: WaterStore): ContainerFlow<StoreState> {
   const volume = numberIn(store.substrateVolume, SUBSTRATE, 'substrateVolume')
   const most = numberIn(store.containerCapacity, CAPACITY, 'containerCapacity') * volume
-  const least = numberIn(store.minContent, LOWEST, 'minContent') * volume
+  const least = numberIn(store.minContent, MIN_WATER_CONTENT, 'minContent') * volume
   const bypass = numberIn(store.bypass, BYPASS, 'bypass')
-  const lag = numberIn(store.drainLag, LAG, 'drainLag')
+  const lag = numberIn(store.drainLag, DRAIN_LAG, 'drainLag')
   if (least >= most) throw new InputError('minContent', 'is not below containerCapacity', 'check both')
   return {
     start: (content) => ({ held: (content * volume) as Volume, draining: 0 as Volume }),
     step: (state, during) => {
-      const applied = numberIn(during.applied, APPLIED, 'applied')
+      const applied = numberIn(during.applied, WATER_GIVEN, 'applied')
       const stay = Math.exp(-numberIn(during.duration, STEP, 'duration') / lag)
       const filled = state.held + applied * (1 - bypass)
-      const taken = Math.min(numberIn(during.demand, DEMAND, 'demand'), Math.max(0, filled - least))
+      const taken = Math.min(numberIn(during.demand, WATER_USE, 'demand'), Math.max(0, filled - least))
       const left = filled - taken
       const held = Math.min(left, most)
       const moving = state.draining + applied * bypass + (left - held)

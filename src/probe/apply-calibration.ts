@@ -1,19 +1,10 @@
-import type { Domain } from '../quantity/domain.js'
 import type { Finding } from '../quantity/finding.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
 import type { CalibratedReading, ProbeCalibration, ProbeReading } from './calibration.js'
 import { slopeOf, valueAt } from './calibration-curve.js'
 import { checkReading } from './calibration-samples.js'
-
-const VALUE: Domain = {
-  quantity: 'calibrated water content',
-  unit: 'm³/m³',
-  min: -Infinity,
-  max: Infinity,
-  ends: '()',
-  hint: 'the reading is too large a number to be raised to the power of this calibration',
-}
+import { CALIBRATED_CONTENT } from './domains.js'
 
 /**
  * Water content from a reading of a calibrated probe. A reading outside the span of the samples keeps its value and gets a warning.
@@ -40,7 +31,7 @@ const VALUE: Domain = {
  */
 export function applyCalibration(calibration: ProbeCalibration, reading: ProbeReading): CalibratedReading {
   const r = checkReading(reading, calibration.exponent)
-  const value = numberIn(valueAt(calibration, r), VALUE)
+  const value = numberIn(valueAt(calibration, r), CALIBRATED_CONTENT)
   return { waterContent: value as WaterContent, warnings: warningsAt(calibration, r, value) }
 }
 

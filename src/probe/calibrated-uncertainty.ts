@@ -1,4 +1,3 @@
-import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
@@ -6,6 +5,7 @@ import type { ProbeCalibration, ProbeReading } from './calibration.js'
 import { slopeOf, valueAt } from './calibration-curve.js'
 import { powers } from './calibration-polynomial.js'
 import { checkReading, powerOf } from './calibration-samples.js'
+import { READING_NOISE } from './domains.js'
 
 /** A reading whose water content is wanted with its uncertainty. */
 export interface UncertainReading {
@@ -33,15 +33,6 @@ export interface CalibratedUncertainty {
   readonly degreesOfFreedom: number
 }
 
-const NOISE: Domain = {
-  quantity: 'standard deviation of the reading',
-  unit: 'raw',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'take it from repeated readings of one insertion',
-}
-
 /**
  * Standard uncertainty of a water content from a fitted calibration.
  *
@@ -55,7 +46,7 @@ const NOISE: Domain = {
  * @param reading - Calibration, reading and its noise.
  * @returns The water content with its standard uncertainty and the shares of its causes.
  * @throws `DomainError` outside the ranges; `InputError` when the calibration has no residuals to judge it by.
- * @source JCGM 100:2008 (GUM), sections 5 and H.3
+ * @source jcgm-100-2008, sections 5 and H.3
  * @example
  * ```ts
  * const samples = [
@@ -72,7 +63,7 @@ export function calibratedUncertainty({
 }: UncertainReading): CalibratedUncertainty {
   const { statistics, exponent } = calibration
   const r = checkReading(reading, exponent)
-  const noise = numberIn(readingSd, NOISE, 'readingSd')
+  const noise = numberIn(readingSd, READING_NOISE, 'readingSd')
   const freedom = statistics === undefined ? 0 : statistics.samples - statistics.parameters
   if (statistics === undefined || freedom < 1 || statistics.covariance.length === 0)
     throw new InputError(

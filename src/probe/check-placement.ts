@@ -1,7 +1,7 @@
-import type { Domain } from '../quantity/domain.js'
 import type { Finding } from '../quantity/finding.js'
 import type { Length } from '../quantity/generated/length.js'
 import { numberIn } from '../quantity/guard.js'
+import { CLEARANCE } from './domains.js'
 import {
   type Body,
   bodyOf,
@@ -75,15 +75,6 @@ export interface PlacementCheck {
   readonly cautions: readonly Finding[]
 }
 
-const CLEARANCE: Domain = {
-  quantity: 'clearance',
-  unit: 'cm',
-  min: 0,
-  max: 50,
-  ends: '(]',
-  hint: '2 cm is common practice; ask for the radius of the sensitive volume if it is larger',
-}
-
 /**
  * Whether probes stand far enough from walls, metal, drippers, drain holes and each other, and their temperature elements deep enough.
  *
@@ -94,7 +85,7 @@ const CLEARANCE: Domain = {
  * @procedure Measures the distance from surface to surface between each probe and the walls, the bottom, all objects and all other probes, and lists those below the clearance with what to move. A temperature element belongs between a quarter and three quarters of the height.
  * @returns The conflicts, and cautions for the insertion.
  * @throws `DomainError` outside the ranges.
- * @source common practice, no source; Baker, J. M. and Lascano, R. J. (1989), Soil Science 147:378-384, abstract (extent of the response)
+ * @source common practice, no source; baker-1989, abstract (extent of the response)
  * @example
  * ```ts
  * const place = (x: number, depth: number) => ({ x: centimetres(x), y: centimetres(11), depth: centimetres(depth) })

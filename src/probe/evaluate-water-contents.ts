@@ -1,7 +1,8 @@
-import type { Domain } from '../quantity/domain.js'
+import { WATER_CONTENT } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
+import { PREDICTED_CONTENT } from './domains.js'
 
 /** Water contents that were weighed and what something else said they were. */
 export interface WaterContentPairs {
@@ -29,23 +30,6 @@ export interface WaterContentAgreement {
   readonly efficiency?: number
 }
 
-const OBSERVED: Domain = {
-  quantity: 'observed water content',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give weighed water contents as volume of water per volume of medium',
-}
-const PREDICTED: Domain = {
-  quantity: 'predicted water content',
-  unit: 'm³/m³',
-  min: -Infinity,
-  max: Infinity,
-  ends: '()',
-  hint: 'leave out pairs of which one value is missing',
-}
-
 /**
  * How far water contents from a probe lie from weighed ones.
  *
@@ -59,8 +43,8 @@ const PREDICTED: Domain = {
  * @param pairs - Observed and predicted water contents.
  * @returns Bias, RMSE, unbiased RMSE, mean absolute error, r² and efficiency.
  * @throws `DomainError` outside the ranges; `InputError` for lists of different length or fewer than two pairs.
- * @source Entekhabi, D., Reichle, R. H., Koster, R. D. and Crow, W. T. (2010), Journal of Hydrometeorology 11:832-840 (bias, RMSE, unbiased RMSE) [not confirmed, source not seen]
- * @source Nash, J. E. and Sutcliffe, J. V. (1970), Journal of Hydrology 10:282-290 (efficiency) [not confirmed, source not seen]
+ * @source entekhabi-2010 (bias, RMSE, unbiased RMSE)
+ * @source nash-1970 (efficiency)
  * @example
  * ```ts
  * evaluateWaterContents({
@@ -77,8 +61,8 @@ export function evaluateWaterContents({ observed, predicted }: WaterContentPairs
       `${n} observed and ${predicted.length} predicted`,
       'give both for the same samples, at least two',
     )
-  const o = observed.map((value) => numberIn(value, OBSERVED))
-  const p = predicted.map((value) => numberIn(value, PREDICTED))
+  const o = observed.map((value) => numberIn(value, WATER_CONTENT))
+  const p = predicted.map((value) => numberIn(value, PREDICTED_CONTENT))
   const mean = (values: readonly number[]) => values.reduce((total, value) => total + value, 0) / n
   const errors = p.map((value, i) => value - o[i]!)
   const bias = mean(errors)

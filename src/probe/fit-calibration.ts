@@ -1,4 +1,3 @@
-import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { Finding } from '../quantity/finding.js'
 import type { Porosity } from '../quantity/generated/share.js'
@@ -13,6 +12,7 @@ import type {
 import { throughKnots } from './calibration-curve.js'
 import { expansion, fitPolynomial, turningPoint } from './calibration-polynomial.js'
 import { checkPorosity, checkSample, exponentOf, powerOf } from './calibration-samples.js'
+import { SAMPLE_WEIGHT } from './domains.js'
 import { levelsOf, monotoneKnots } from './monotone-cubic.js'
 import { worstDisorder } from './sample-order.js'
 
@@ -34,14 +34,6 @@ export interface CalibrationFitInput {
   readonly porosity?: Porosity
 }
 
-const WEIGHT: Domain = {
-  quantity: 'weight of a sample',
-  unit: '1',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'leave a sample out rather than giving it no weight',
-}
 const FORMS = {
   line: { degree: 1, words: 'straight line by least squares' },
   'square root': { degree: 1, words: 'line in the square root of the reading by least squares' },
@@ -70,8 +62,8 @@ const FORMS = {
  * @param input - The samples, the form of the curve, and the porosity if it is known.
  * @returns A calibration, as plain data, with its statistics.
  * @throws `DomainError` outside the ranges; `InputError` for too few samples or readings, more water than pores, samples that rise and fall, or a curve that turns between them.
- * @source definition of weighted least squares and of the leave-one-out residual (Montgomery, Peck and Vining, Introduction to Linear Regression Analysis, PRESS residual) [not confirmed, source not seen]
- * @source Fritsch, F. N. and Butland, J. (1984), SIAM Journal on Scientific and Statistical Computing 5:300-304 (monotone cubic) [not confirmed, source not seen]
+ * @source definition of weighted least squares and of the leave-one-out residual
+ * @source fritsch-1984 (monotone cubic)
  * @example
  * ```ts
  * const samples = [
@@ -97,7 +89,7 @@ export function fitCalibration(input: CalibrationFitInput): ProbeCalibration {
       `there are ${samples.length}, and this form needs at least ${needed}`,
       'take more samples; calibrateTwoPoint() takes a dry and a saturated one',
     )
-  const given = input.samples.map(({ weight = 1 }) => numberIn(weight, WEIGHT))
+  const given = input.samples.map(({ weight = 1 }) => numberIn(weight, SAMPLE_WEIGHT))
   const mean = given.reduce((total, weight) => total + weight, 0) / given.length
   const weights = given.map((weight) => weight / mean)
   const readings = samples.map(({ reading }) => reading as number)

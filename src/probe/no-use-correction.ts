@@ -1,11 +1,11 @@
 import { leastSquares } from '../numerics/least-squares.js'
-import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { Finding } from '../quantity/finding.js'
 import type { BulkEC } from '../quantity/generated/electrical-conductivity.js'
 import type { Temperature } from '../quantity/generated/temperature.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
+import { BULK_EC, READ_CONTENT, READ_TEMPERATURE, REFERENCE_TEMPERATURE } from './domains.js'
 
 /** A period in which the water did not change: covered containers in the dark, without plants, shots or drain. */
 export interface NoUsePeriod {
@@ -51,14 +51,6 @@ export interface NoUseCorrection {
   readonly warnings: readonly Finding[]
 }
 
-const REFERENCE: Domain = {
-  quantity: 'reference temperature',
-  unit: '°C',
-  min: -10,
-  max: 60,
-  ends: '[]',
-  hint: '25 °C is usual; take the temperature of the calibration',
-}
 /** Common practice, no source: less than this tells nothing. */
 const LEAST = { rows: 24, kelvins: 3, decisiemens: 0.2 }
 
@@ -86,7 +78,7 @@ const LEAST = { rows: 24, kelvins: 3, decisiemens: 0.2 }
  * ```
  */
 export function fitNoUseCorrection(period: NoUsePeriod): NoUseCorrection {
-  const reference = numberIn(period.referenceTemperature ?? 25, REFERENCE, 'referenceTemperature')
+  const reference = numberIn(period.referenceTemperature ?? 25, REFERENCE_TEMPERATURE, 'referenceTemperature')
   const given = [period.temperatures, period.bulkECs, period.hours]
   const names = ['temperatures', 'bulkECs', 'hours']
   const n = period.waterContents.length
@@ -166,31 +158,6 @@ export interface CorrectedWaterContent {
   readonly warnings: readonly Finding[]
 }
 
-const CONTENT: Domain = {
-  quantity: 'water content',
-  unit: 'm³/m³',
-  min: -Infinity,
-  max: Infinity,
-  ends: '()',
-  hint: 'leave missing readings out',
-}
-const WARMTH: Domain = {
-  quantity: 'temperature',
-  unit: '°C',
-  min: -Infinity,
-  max: Infinity,
-  ends: '()',
-  hint: 'leave missing readings out',
-}
-const SALT: Domain = {
-  quantity: 'bulk EC',
-  unit: 'dS/m',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the bulk EC at 25 °C',
-}
-
 /**
  * A water content brought to the temperature, and the bulk EC, of reference.
  *
@@ -216,11 +183,11 @@ const SALT: Domain = {
  */
 export function applyNoUseCorrection(reading: NoUseReading): CorrectedWaterContent {
   const { correction } = reading
-  const content = numberIn(reading.waterContent, CONTENT, 'waterContent')
-  const warm = numberIn(reading.temperature, WARMTH, 'temperature')
+  const content = numberIn(reading.waterContent, READ_CONTENT, 'waterContent')
+  const warm = numberIn(reading.temperature, READ_TEMPERATURE, 'temperature')
   const warnings = outside('temperature', warm, correction.temperature, '°C')
   let corrected = content - correction.temperature.slope * (warm - correction.temperature.reference)
-  const salt = reading.bulkEC === undefined ? undefined : numberIn(reading.bulkEC, SALT, 'bulkEC')
+  const salt = reading.bulkEC === undefined ? undefined : numberIn(reading.bulkEC, BULK_EC, 'bulkEC')
   if (correction.bulkEC !== undefined) {
     if (salt === undefined)
       throw new InputError('bulkEC', 'is missing', 'this correction has a slope for it: give it, or fit without it')

@@ -1,10 +1,11 @@
 import { normalTailInverse } from '../numerics/normal-tail.js'
 import { studentTwoSided } from '../numerics/student-t.js'
-import type { Domain } from '../quantity/domain.js'
+import { CONFIDENCE } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { Finding } from '../quantity/finding.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
+import { HALF_WIDTH, PROBE_CONTENT, SPREAD_BETWEEN_PLACES } from './domains.js'
 
 /** How sure the mean of a zone shall be, and how much its places differ. */
 export interface ProbeCountInput {
@@ -26,31 +27,6 @@ export interface ProbeCount {
   readonly halfWidth: number
 }
 
-const SPREAD: Domain = {
-  quantity: 'standard deviation between places',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '(]',
-  hint: 'take it from a trial with one probe in many containers on one morning',
-}
-const WIDTH: Domain = {
-  quantity: 'half width',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '(]',
-  hint: 'say how far the mean of the probes may lie from the mean of the zone',
-}
-const CONFIDENCE: Domain = {
-  quantity: 'confidence',
-  unit: '1',
-  min: 0.5,
-  max: 0.9999,
-  ends: '[]',
-  hint: '0.95 is usual',
-}
-
 /** Beyond this number nobody installs probes; the answer would be to accept a wider interval. */
 const MOST = 1e6
 
@@ -67,15 +43,15 @@ const MOST = 1e6
  * @param input - Spread between places, wanted half width and confidence.
  * @returns Number of probes, what the normal distribution would say, and the half width reached.
  * @throws `DomainError` outside the ranges; `InputError` when more than a million would be needed.
- * @source standard sampling theory: Gilbert, R. O. (1987), Statistical Methods for Environmental Pollution Monitoring, section 4.4 [not confirmed, source not seen]
+ * @source standard sampling theory: gilbert-1987, section 4.4
  * @example
  * ```ts
  * numberOfProbes({ standardDeviation: 0.05, halfWidth: 0.05 }) // => { probes: 7, byNormal: 4 }
  * ```
  */
 export function numberOfProbes({ standardDeviation, halfWidth, confidence = 0.95 }: ProbeCountInput): ProbeCount {
-  const s = numberIn(standardDeviation, SPREAD, 'standardDeviation')
-  const ratio = s / numberIn(halfWidth, WIDTH, 'halfWidth')
+  const s = numberIn(standardDeviation, SPREAD_BETWEEN_PLACES, 'standardDeviation')
+  const ratio = s / numberIn(halfWidth, HALF_WIDTH, 'halfWidth')
   const p = numberIn(confidence, CONFIDENCE, 'confidence')
   const z = normalTailInverse(Math.log((1 - p) / 2))
   const needed = (n: number) => (studentTwoSided(p, n - 1) * ratio) ** 2
@@ -121,15 +97,6 @@ export interface MeanWithConfidence {
   readonly warnings: readonly Finding[]
 }
 
-const CONTENT: Domain = {
-  quantity: 'water content',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'leave missing readings out, and look into impossible ones before averaging',
-}
-
 /**
  * Mean water content of a zone with its confidence interval.
  *
@@ -148,7 +115,7 @@ const CONTENT: Domain = {
  */
 export function meanWithConfidence({ waterContents, confidence = 0.95 }: ZoneReadings): MeanWithConfidence {
   const p = numberIn(confidence, CONFIDENCE, 'confidence')
-  const values = waterContents.map((value) => numberIn(value, CONTENT))
+  const values = waterContents.map((value) => numberIn(value, PROBE_CONTENT))
   const n = values.length
   if (n < 2) throw new InputError('waterContents', `there are ${n}`, 'one reading has no spread: give at least two')
   const mean = values.reduce((total, value) => total + value, 0) / n

@@ -1,6 +1,7 @@
-import type { Domain } from '../quantity/domain.js'
+import { EXTENT } from '../medium/domains.js'
 import type { Length } from '../quantity/generated/length.js'
 import { numberIn } from '../quantity/guard.js'
+import { COORDINATE, SHAPE_RADIUS } from './domains.js'
 
 /** A place in the medium. */
 export interface PlaceInMedium {
@@ -39,33 +40,8 @@ export interface Body {
 }
 export type Point = readonly [x: number, y: number, depth: number]
 
-const COORDINATE: Domain = {
-  quantity: 'coordinate',
-  unit: 'cm',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'measure from the left and the front edge of the surface, and down from the surface',
-}
-const RADIUS: Domain = {
-  quantity: 'radius',
-  unit: 'cm',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give half of the thickness or width',
-}
-const EXTENT: Domain = {
-  quantity: 'measure of the container',
-  unit: 'cm',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'measure the medium inside the container',
-}
-
 export function bodyOf({ from, to = from, radius = 0 as Length }: StraightBody): Body {
-  return { ends: [pointOf(from), pointOf(to)], radius: numberIn(radius, RADIUS, 'radius') }
+  return { ends: [pointOf(from), pointOf(to)], radius: numberIn(radius, SHAPE_RADIUS, 'radius') }
 }
 
 export function pointOf({ x, y, depth }: PlaceInMedium): Point {

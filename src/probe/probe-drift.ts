@@ -1,4 +1,4 @@
-import type { Domain } from '../quantity/domain.js'
+import { RAW_READING } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { Finding } from '../quantity/finding.js'
 import type { WaterContentChange } from '../quantity/generated/water-content.js'
@@ -6,6 +6,7 @@ import { numberIn } from '../quantity/guard.js'
 import type { RawReading } from '../quantity/raw-reading.js'
 import type { ProbeCalibration, ProbeReading } from './calibration.js'
 import { valueAt } from './calibration-curve.js'
+import { CONTENT_TOLERANCE } from './domains.js'
 
 /** A reference that does not change, read twice: air, a bucket of water of known temperature and EC, a block of plastic. */
 export interface ReferenceReadings {
@@ -38,23 +39,6 @@ export interface ProbeDrift {
   readonly warnings: readonly Finding[]
 }
 
-const READING: Domain = {
-  quantity: 'reading',
-  unit: 'raw',
-  min: -Infinity,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the number that the probe reports',
-}
-const TOLERANCE: Domain = {
-  quantity: 'tolerance',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '(]',
-  hint: 'say which error of water content still is good enough',
-}
-
 /**
  * How far a probe has drifted since its calibration, from readings in references that do not change.
  *
@@ -80,11 +64,11 @@ const TOLERANCE: Domain = {
  * ```
  */
 export function probeDrift({ first, second, calibration, tolerance }: DriftInput): ProbeDrift {
-  const [t1, n1] = [numberIn(first.before, READING, 'before'), numberIn(first.now, READING, 'now')]
-  const limit = numberIn(tolerance ?? 0.01, TOLERANCE, 'tolerance')
+  const [t1, n1] = [numberIn(first.before, RAW_READING, 'before'), numberIn(first.now, RAW_READING, 'now')]
+  const limit = numberIn(tolerance ?? 0.01, CONTENT_TOLERANCE, 'tolerance')
   let gain = 1
   if (second !== undefined) {
-    const [t2, n2] = [numberIn(second.before, READING, 'before'), numberIn(second.now, READING, 'now')]
+    const [t2, n2] = [numberIn(second.before, RAW_READING, 'before'), numberIn(second.now, RAW_READING, 'now')]
     if (t2 === t1)
       throw new InputError(
         'second.before',
@@ -136,7 +120,7 @@ export function probeDrift({ first, second, calibration, tolerance }: DriftInput
  * ```
  */
 export function correctDrift(drift: ProbeDrift, reading: ProbeReading): RawReading {
-  return ((numberIn(reading, READING, 'reading') - drift.offset) / drift.gain) as RawReading
+  return ((numberIn(reading, RAW_READING, 'reading') - drift.offset) / drift.gain) as RawReading
 }
 
 function otherGain(gain: number): Finding {

@@ -1,8 +1,8 @@
-import type { Domain } from '../quantity/domain.js'
 import type { Area } from '../quantity/generated/area.js'
 import type { Length } from '../quantity/generated/length.js'
 import type { Volume } from '../quantity/generated/volume.js'
 import { numberIn } from '../quantity/guard.js'
+import { ROD_LENGTH, SAMPLED_AREA } from './domains.js'
 
 /** The rods of a probe and how far they feel. */
 export interface SampledRods {
@@ -10,23 +10,6 @@ export interface SampledRods {
   readonly rodLength: Length
   /** Area around the rods, across them, that the reading stands for. Unit: m². Range: (0, ∞). */
   readonly sampledArea: Area
-}
-
-const LENGTH: Domain = {
-  quantity: 'rod length',
-  unit: 'cm',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the length of the rods that is in the medium',
-}
-const AREA: Domain = {
-  quantity: 'sampled area',
-  unit: 'm²',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'about 0.001 m² for two rods; wider spacing feels further',
 }
 
 /**
@@ -42,12 +25,14 @@ const AREA: Domain = {
  * @param rods - Length of the rods and sampled area.
  * @returns Sampled volume. Unit: L.
  * @throws `DomainError` outside the ranges.
- * @source Baker, J. M. and Lascano, R. J. (1989), Soil Science 147:378-384, abstract (areas); definition
+ * @source baker-1989, abstract (areas); definition
  * @example
  * ```ts
  * sampledVolume({ rodLength: centimetres(20), sampledArea: squareCentimetres(10) }) // => 0.2
  * ```
  */
 export function sampledVolume({ rodLength, sampledArea }: SampledRods): Volume {
-  return (10 * numberIn(rodLength, LENGTH, 'rodLength') * numberIn(sampledArea, AREA, 'sampledArea')) as Volume
+  return (10 *
+    numberIn(rodLength, ROD_LENGTH, 'rodLength') *
+    numberIn(sampledArea, SAMPLED_AREA, 'sampledArea')) as Volume
 }

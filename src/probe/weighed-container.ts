@@ -1,11 +1,12 @@
-import { WATER_DENSITY } from '../medium/bench/phase-domains.js'
-import type { Domain } from '../quantity/domain.js'
+import { WATER_DENSITY } from '../medium/domains.js'
+import { SCALE_MASS, SUBSTRATE } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { WaterDensity } from '../quantity/generated/density.js'
 import type { Mass } from '../quantity/generated/mass.js'
 import type { Volume } from '../quantity/generated/volume.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
+import { SOME_MASS } from './domains.js'
 
 /** A whole container on a scale. */
 export interface WeighedContainer {
@@ -29,31 +30,6 @@ export interface ContainerWater {
   readonly waterVolume: Volume
   /** Mean water content of the medium. Unit: m³/m³. */
   readonly waterContent: WaterContent
-}
-
-const MASS: Domain = {
-  quantity: 'mass',
-  unit: 'g',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give what the scale shows; kilograms go through kilograms()',
-}
-const PART: Domain = {
-  quantity: 'mass',
-  unit: 'g',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give what the scale shows, zero for none; kilograms go through kilograms()',
-}
-const VOLUME: Domain = {
-  quantity: 'volume of the medium',
-  unit: 'L',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the volume that the medium fills, not that of the pot',
 }
 
 /**
@@ -82,11 +58,11 @@ const VOLUME: Domain = {
  * ```
  */
 export function weighedContainerWater(container: WeighedContainer): ContainerWater {
-  const total = numberIn(container.totalMass, { ...MASS, quantity: 'mass of the container' }, 'totalMass')
-  const tare = numberIn(container.tareMass, { ...PART, quantity: 'mass of the tare' }, 'tareMass')
-  const dry = numberIn(container.dryMass, { ...MASS, quantity: 'dry mass of the medium' }, 'dryMass')
-  const plant = numberIn(container.plantMass ?? 0, { ...PART, quantity: 'mass of the plant' }, 'plantMass')
-  const volume = numberIn(container.substrateVolume, VOLUME, 'substrateVolume')
+  const total = numberIn(container.totalMass, { ...SOME_MASS, quantity: 'mass of the container' }, 'totalMass')
+  const tare = numberIn(container.tareMass, { ...SCALE_MASS, quantity: 'mass of the tare' }, 'tareMass')
+  const dry = numberIn(container.dryMass, { ...SOME_MASS, quantity: 'dry mass of the medium' }, 'dryMass')
+  const plant = numberIn(container.plantMass ?? 0, { ...SCALE_MASS, quantity: 'mass of the plant' }, 'plantMass')
+  const volume = numberIn(container.substrateVolume, SUBSTRATE, 'substrateVolume')
   const density =
     container.waterDensity === undefined ? 1 : numberIn(container.waterDensity, WATER_DENSITY, 'waterDensity')
   const water = (total - tare - dry - plant) / (1000 * density)

@@ -1,5 +1,5 @@
-import { WATER_DENSITY } from '../medium/bench/phase-domains.js'
-import type { Domain } from '../quantity/domain.js'
+import { WATER_DENSITY } from '../medium/domains.js'
+import { SCALE_MASS } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { Finding } from '../quantity/finding.js'
 import type { BulkDensity, WaterDensity } from '../quantity/generated/density.js'
@@ -8,6 +8,7 @@ import type { MassFraction } from '../quantity/generated/share.js'
 import type { Volume } from '../quantity/generated/volume.js'
 import type { GravimetricWaterContent, WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
+import { CHANGE_LIMIT, SAMPLE_VOLUME, SOME_MASS } from './domains.js'
 
 /** What is written down when a sample is weighed wet, dried in an oven and weighed again. */
 export interface WeighedSample {
@@ -40,30 +41,6 @@ export interface SampleWater {
   readonly warnings: readonly Finding[]
 }
 
-const MASS: Domain = {
-  quantity: 'mass',
-  unit: 'g',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give what the scale shows, dish included',
-}
-const TARE: Domain = {
-  quantity: 'mass of the empty dish',
-  unit: 'g',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'weigh the empty, dry dish',
-}
-const VOLUME: Domain = {
-  quantity: 'volume of the sample',
-  unit: 'L',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the volume that the sample filled when the probe was read',
-}
 /** Change of the dry mass between two weighings below which a sample counts as dry. ISO 17892-1 and ISO 11465 [not confirmed, source not seen]. */
 const CONSTANT = 0.001
 
@@ -85,7 +62,7 @@ const CONSTANT = 0.001
  * @param sample - The three masses, and what else was noted.
  * @returns Water by dry mass and, with the volume, by volume; dry matter, bulk density and warnings.
  * @throws `DomainError` outside the ranges; `InputError` when the masses or the volume contradict each other.
- * @source ISO 11465:1993 (dry mass basis, 105 °C); ISO 11461:2001 (volume basis); EN 13040 (sample preparation) [numbers of the standards not confirmed, source not seen]
+ * @source iso-11465-1993 (dry mass basis, 105 °C); iso-11461-2001 (volume basis); en-13040 (sample preparation) [numbers of the standards not confirmed, source not seen]
  * @example
  * ```ts
  * const sample = { wetMass: grams(251.3), dryMass: grams(86.4), tareMass: grams(52.1), volume: millilitres(286) }
@@ -93,9 +70,9 @@ const CONSTANT = 0.001
  * ```
  */
 export function waterOfSample(sample: WeighedSample): SampleWater {
-  const wet = numberIn(sample.wetMass, { ...MASS, quantity: 'mass of the wet sample' }, 'wetMass')
-  const dry = numberIn(sample.dryMass, { ...MASS, quantity: 'mass of the dried sample' }, 'dryMass')
-  const tare = numberIn(sample.tareMass, TARE, 'tareMass')
+  const wet = numberIn(sample.wetMass, { ...SOME_MASS, quantity: 'mass of the wet sample' }, 'wetMass')
+  const dry = numberIn(sample.dryMass, { ...SOME_MASS, quantity: 'mass of the dried sample' }, 'dryMass')
+  const tare = numberIn(sample.tareMass, SCALE_MASS, 'tareMass')
   if (!(dry > tare))
     throw new InputError('dryMass', `${dry} g is not above the dish of ${tare} g`, 'weigh dish and dry sample together')
   if (wet < dry)
@@ -114,7 +91,7 @@ export function waterOfSample(sample: WeighedSample): SampleWater {
     warnings,
   }
   if (sample.volume === undefined) return known
-  const cubicCentimetres = numberIn(sample.volume, VOLUME, 'volume') * 1000
+  const cubicCentimetres = numberIn(sample.volume, SAMPLE_VOLUME, 'volume') * 1000
   const density = sample.waterDensity === undefined ? 1 : numberIn(sample.waterDensity, WATER_DENSITY, 'waterDensity')
   const waterContent = water / (density * cubicCentimetres)
   if (waterContent > 1)
@@ -138,7 +115,7 @@ function notDry(change: number): Finding {
     about: 'dryMass',
     value: change,
     unit: '1',
-    source: 'ISO 17892-1, ISO 11465 (constant mass) [not confirmed, source not seen]',
+    source: 'iso-17892-1-2014, iso-11465-1993 (constant mass) [not confirmed, source not seen]',
   }
 }
 
@@ -160,15 +137,6 @@ export interface MassChange {
   readonly constant: boolean
 }
 
-const LIMIT: Domain = {
-  quantity: 'limit of change',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '()',
-  hint: '0.001 is usual: a tenth of a percent between two weighings',
-}
-
 /**
  * Whether a sample in the oven has reached constant mass.
  *
@@ -179,14 +147,14 @@ const LIMIT: Domain = {
  * @param masses - Two successive masses, and the limit.
  * @returns The relative change and whether it is within the limit.
  * @throws `DomainError` outside the ranges.
- * @source ISO 17892-1:2014 and ISO 11465:1993, constant mass [not confirmed, source not seen]
+ * @source iso-17892-1-2014 and iso-11465-1993, constant mass [not confirmed, source not seen]
  * @example
  * ```ts
  * constantMass({ previousMass: grams(86.52), lastMass: grams(86.47) }) // => { change: 0.000578235, constant: true }
  * ```
  */
 export function constantMass({ previousMass, lastMass, limit = CONSTANT }: SuccessiveMasses): MassChange {
-  const [before, last] = [numberIn(previousMass, MASS, 'previousMass'), numberIn(lastMass, MASS, 'lastMass')]
+  const [before, last] = [numberIn(previousMass, SOME_MASS, 'previousMass'), numberIn(lastMass, SOME_MASS, 'lastMass')]
   const change = Math.abs(before - last) / last
-  return { change, constant: change <= numberIn(limit, LIMIT, 'limit') }
+  return { change, constant: change <= numberIn(limit, CHANGE_LIMIT, 'limit') }
 }

@@ -1,8 +1,8 @@
-import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { Finding } from '../quantity/finding.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
+import { PROBE_CONTENT, PROBE_WEIGHT } from './domains.js'
 
 /** One probe of a zone and what it stands for. */
 export interface ZoneProbe {
@@ -34,22 +34,6 @@ export interface ZoneMean {
   readonly warnings: readonly Finding[]
 }
 
-const CONTENT: Domain = {
-  quantity: 'water content of a probe',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'leave the water content out for a probe that is missing or impossible',
-}
-const WEIGHT: Domain = {
-  quantity: 'weight of a probe',
-  unit: '1',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the plants, litres or square metres that it stands for',
-}
 /** A probe is named when it is this many robust standard deviations, and at least this much water content, from the median. */
 const APART = { deviations: 3, least: 0.05 }
 
@@ -66,7 +50,7 @@ const APART = { deviations: 3, least: 0.05 }
  * @param input - The probes of the zone.
  * @returns Mean, median, robust spread, coverage and probes apart.
  * @throws `DomainError` outside the ranges; `InputError` when no probe reports.
- * @source Rousseeuw, P. J. and Croux, C. (1993), Journal of the American Statistical Association 88:1273-1283 (factor 1.4826) [not confirmed, source not seen]; limits are common practice, no source
+ * @source rousseeuw-1993 (factor 1.4826); limits are common practice, no source
  * @example
  * ```ts
  * const zone = zoneMean({
@@ -83,8 +67,8 @@ const APART = { deviations: 3, least: 0.05 }
 export function zoneMean({ probes }: ZoneInput): ZoneMean {
   const all = probes.map((probe) => ({
     name: probe.name,
-    weight: numberIn(probe.weight, WEIGHT, 'weight'),
-    value: probe.waterContent === undefined ? undefined : numberIn(probe.waterContent, CONTENT, 'waterContent'),
+    weight: numberIn(probe.weight, PROBE_WEIGHT, 'weight'),
+    value: probe.waterContent === undefined ? undefined : numberIn(probe.waterContent, PROBE_CONTENT, 'waterContent'),
   }))
   const reporting = all.filter((probe): probe is Reporting => probe.value !== undefined)
   if (reporting.length === 0)

@@ -1,26 +1,9 @@
-import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn } from '../quantity/guard.js'
 import { optionsOf } from '../quantity/options-of.js'
+import { DEVIATIONS, SPREAD_WINDOW } from './domains.js'
 import { equalLengths } from './equal-lengths.js'
 import { QUALITY } from './flags.js'
-
-const DEVIATIONS: Domain = {
-  quantity: 'standard deviations',
-  unit: '1',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give how many standard deviations a change may be; 3 is usual',
-}
-const WINDOW: Domain = {
-  quantity: 'time before the reading',
-  unit: 's',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the time over which readings spread, above zero; hours(25) holds a whole day',
-}
 
 /** A series, and how its changes are judged by its own spread. */
 export interface ChangeAgainstSpreadInput {
@@ -48,7 +31,7 @@ export interface ChangeAgainstSpreadInput {
  * @param input - Times, readings and limits.
  * @returns One flag for each reading; not evaluated where the reading before is missing or fewer than three readings lie in the window.
  * @throws `DomainError` outside the ranges, `InputError` for lists of different lengths.
- * @source Integrated Ocean Observing System (2016), Manual for Real-Time Quality Control of In-situ Temperature and Salinity Data (QARTOD), version 2.0, Test 7; 3 deviations and 25 h as in public settings of the test
+ * @source qartod-2016, Test 7; 3 deviations and 25 h as in public settings of the test
  * @example
  * ```ts
  * changeAgainstSpreadTest({ time: [0, 300, 600, 900, 1200], value: [20, 20.1, 20, 20.1, 21] }) // => [2, 2, 2, 1, 3]
@@ -57,7 +40,7 @@ export interface ChangeAgainstSpreadInput {
 export function changeAgainstSpreadTest(input: ChangeAgainstSpreadInput): Uint8Array {
   const { time, value } = optionsOf(input)
   const deviations = numberIn(input.deviations ?? 3, DEVIATIONS, 'deviations')
-  const window = numberIn(input.window ?? 90000, WINDOW, 'window')
+  const window = numberIn(input.window ?? 90000, SPREAD_WINDOW, 'window')
   equalLengths(time, value)
   const flags = new Uint8Array(value.length)
   let first = 0

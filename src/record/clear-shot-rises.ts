@@ -1,18 +1,9 @@
-import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn } from '../quantity/guard.js'
+import { ANSWER_TIME } from './domains.js'
 import { equalLengths } from './equal-lengths.js'
 import { QUALITY } from './flags.js'
-
-const LASTS: Domain = {
-  quantity: 'time in which a shot shows',
-  unit: 's',
-  min: 0,
-  max: 86400,
-  ends: '(]',
-  hint: 'give the time from opening the valve until the reading has drained back',
-}
 
 /** Flags of a test of steps, with the log of the valve. */
 export interface ClearShotRisesInput {
@@ -47,7 +38,7 @@ export interface ClearShotRisesInput {
  * ```
  */
 export function clearShotRises({ time, value, flags, log, lasts }: ClearShotRisesInput): Uint8Array {
-  const long = numberIn(lasts, LASTS, 'lasts')
+  const long = numberIn(lasts, ANSWER_TIME, 'lasts')
   equalLengths(time, value)
   if (flags.length !== value.length)
     throw new InputError('flags', `has ${flags.length} entries for ${value.length} readings`, 'test the same readings')

@@ -1,20 +1,11 @@
 import { medianInPlace } from '../numerics/select.js'
-import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { WaterContentChange } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
+import { DRIFT_APART } from './domains.js'
 import { estimateNoise } from './estimate-noise.js'
 import type { RecordFinding } from './record-finding.js'
 import { type Trend, trendOf } from './trend.js'
-
-const APART: Domain = {
-  quantity: 'drift that matters',
-  unit: 'm³/m³/d',
-  min: 0,
-  max: 1,
-  ends: '(]',
-  hint: 'give how far a probe may move away from its neighbours in a day',
-}
 
 /** Probes of one zone with readings at the same times. */
 export interface CompareProbesInput {
@@ -75,7 +66,7 @@ export interface ComparedProbe {
  * ```
  */
 export function compareProbes({ time, probes, driftPerDay }: CompareProbesInput): ComparedProbe[] {
-  const limit = numberIn(driftPerDay, APART, 'driftPerDay')
+  const limit = numberIn(driftPerDay, DRIFT_APART, 'driftPerDay')
   if (probes.length < 3)
     throw new InputError('probes', `are ${probes.length}`, 'give at least three; of two nobody can say which is wrong')
   for (const { name, content } of probes) {

@@ -2,7 +2,8 @@ import { InputError } from '../quantity/errors.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
-import { REFILL } from './domains.js'
+import { REFILL_POINT } from './domains.js'
+
 import { equalLengths } from './equal-lengths.js'
 
 /** Readings of one dry-down: one light regime, no shot, no drain, no seam. */
@@ -38,7 +39,7 @@ export interface DryDownLine {
  * @returns Slope with its standard error, and what it explains.
  * @throws `InputError` for fewer than two readings, equal times, or lists of different lengths.
  * @validity Within one regime: day and night dry at different speeds, and drain after a shot is no use by plants.
- * @source ordinary least squares
+ * @source definition: ordinary least squares
  * @example
  * ```ts
  * const night = fitDryDown({ time: [0, 3600, 7200, 10800], content: [0.6, 0.592, 0.584, 0.576] })
@@ -110,7 +111,7 @@ export interface TimeToRefillInput {
  * ```
  */
 export function timeToRefill({ line, refillPoint }: TimeToRefillInput): TimeToRefill {
-  const refill = numberIn(refillPoint, REFILL, 'refillPoint')
+  const refill = numberIn(refillPoint, REFILL_POINT, 'refillPoint')
   if (line.last <= refill) return { known: true, time: 0 as Duration }
   if (!(line.slopePerHour < 0)) return { known: false, reason: 'not-falling' }
   if (line.readings < 3) return { known: false, reason: 'few-readings' }

@@ -1,30 +1,13 @@
-import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import type { WaterContent, WaterContentChange } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
-import { REFILL } from './domains.js'
+import { PROBE_CONTENT, REFILL_POINT, TIME_CONSTANT } from './domains.js'
+
 import type { DryDownInput, TimeToRefill } from './dry-down.js'
 import { equalLengths } from './equal-lengths.js'
 import { bestTimeConstant, type ExponentialSums, floorInterval } from './exponential-search.js'
 import { independentShare } from './independent-share.js'
-
-const CONTENT: Domain = {
-  quantity: 'water content of the dry-down',
-  unit: 'm³/m³',
-  min: -1,
-  max: 2,
-  ends: '[]',
-  hint: 'give water contents as volume of water per volume of medium',
-}
-const CONSTANT: Domain = {
-  quantity: 'time constant of the dry-down',
-  unit: 's',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the time in which the distance to the floor falls to 37 %, above zero',
-}
 
 /** A dry-down that slows down as it nears a floor. */
 export interface ExponentialCourse {
@@ -53,7 +36,7 @@ export interface ExponentialRefillInput extends ExponentialCourse {
  * @returns The time, zero where the refill point is passed already; or that it is never reached, because the floor lies above it.
  * @throws `DomainError` outside the ranges.
  * @validity As long as light and air stay what they were.
- * @source First-order dry-down as in McColl, K. A. et al. (2017), Geophysical Research Letters 44:3682-3690 [not confirmed, source not seen]
+ * @source First-order dry-down as in mccoll-2017
  * @example
  * ```ts
  * const time = timeToRefillExponential({
@@ -63,10 +46,10 @@ export interface ExponentialRefillInput extends ExponentialCourse {
  * ```
  */
 export function timeToRefillExponential(input: ExponentialRefillInput): TimeToRefill {
-  const from = numberIn(input.from, CONTENT, 'from')
-  const floor = numberIn(input.floor, CONTENT, 'floor')
-  const constant = numberIn(input.timeConstant, CONSTANT, 'timeConstant')
-  const refill = numberIn(input.refillPoint, REFILL, 'refillPoint')
+  const from = numberIn(input.from, PROBE_CONTENT, 'from')
+  const floor = numberIn(input.floor, PROBE_CONTENT, 'floor')
+  const constant = numberIn(input.timeConstant, TIME_CONSTANT, 'timeConstant')
+  const refill = numberIn(input.refillPoint, REFILL_POINT, 'refillPoint')
   if (from <= refill) return { known: true, time: 0 as Duration }
   if (floor >= from) return { known: false, reason: 'not-falling' }
   if (floor >= refill) return { known: false, reason: 'levels-off-above' }
@@ -118,7 +101,7 @@ export type ExponentialDryDown =
  *   is wider than half of the fall that was seen).
  * @throws `InputError` for lists of different lengths.
  * @validity Within one regime. Believed when it lowers the Schwarz criterion by 6 against the line, and its floor is narrow by the profile of its likelihood, with so many independent readings as the rest shows. It describes the stretch that it was fitted to; a new day may go below its floor.
- * @source McColl, K. A. et al. (2017), Geophysical Research Letters 44:3682-3690 [not confirmed, source not seen]; Schwarz, G. (1978), Annals of Statistics 6:461-464; the limit of 6: Kass, R. E. and Raftery, A. E. (1995), Journal of the American Statistical Association 90:773-795 [not confirmed, source not seen]
+ * @source mccoll-2017; schwarz-1978; the limit of 6: kass-1995
  * @example
  * ```ts
  * const time = Array.from({ length: 25 }, (_, i) => i * 3600)

@@ -1,20 +1,11 @@
-import type { Domain } from '../quantity/domain.js'
 import type { WaterContentChange } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
+import { MIN_CLIMB } from './domains.js'
 import { equalLengths } from './equal-lengths.js'
 import type { FoundDryDown } from './find-dry-downs.js'
 import type { RecentPoint } from './forecast/recent-level.js'
 import { withReading } from './forecast/recent-level.js'
 import type { ClimbFinding } from './record-finding.js'
-
-const RISE: Domain = {
-  quantity: 'least climb between shots',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '(]',
-  hint: 'give about the least rise of a shot, more than warmth does to the probe in a day',
-}
 
 /** A series with the stretches in which nothing should rise. */
 export interface FindClimbsInput {
@@ -48,7 +39,7 @@ export interface FindClimbsInput {
  * ```
  */
 export function findClimbs({ time, content, dryDowns, minRise }: FindClimbsInput): ClimbFinding[] {
-  const least = numberIn(minRise, RISE, 'minRise')
+  const least = numberIn(minRise, MIN_CLIMB, 'minRise')
   equalLengths(time, content)
   return dryDowns.flatMap(({ first, last }) => {
     const climb = largestClimb(time, content, first, last)

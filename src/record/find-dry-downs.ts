@@ -1,28 +1,11 @@
-import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn } from '../quantity/guard.js'
-import { LONGEST_STEP } from './domains.js'
+import { MAX_STEP, MIN_DRY_DOWN, SETTLE_TIME } from './domains.js'
+
 import { type DryDownLine, fitDryDown } from './dry-down.js'
 import { checkedPeriods, type LightPeriod } from './light-periods.js'
 import { splitRecord } from './split-record.js'
 import type { FoundShot } from './watch-shots.js'
-
-const SETTLE: Domain = {
-  quantity: 'time to drain',
-  unit: 's',
-  min: 0,
-  max: 86400,
-  ends: '[]',
-  hint: 'give the time after the peak in which drain stops, so that drain is not taken for use',
-}
-const SHORTEST: Domain = {
-  quantity: 'shortest dry-down',
-  unit: 's',
-  min: 0,
-  max: 604800,
-  ends: '(]',
-  hint: 'give the time in which the fall outgrows the noise',
-}
 
 /** A series in which dry-downs are looked for. */
 export interface FindDryDownsInput {
@@ -77,9 +60,9 @@ export interface FoundDryDown {
  * ```
  */
 export function findDryDowns({ time, content, shots, light, ...limits }: FindDryDownsInput): FoundDryDown[] {
-  const settle = numberIn(limits.settle, SETTLE, 'settle')
-  const maxStep = numberIn(limits.maxStep, LONGEST_STEP, 'maxStep') as Duration
-  const shortest = numberIn(limits.shortest, SHORTEST, 'shortest')
+  const settle = numberIn(limits.settle, SETTLE_TIME, 'settle')
+  const maxStep = numberIn(limits.maxStep, MAX_STEP, 'maxStep') as Duration
+  const shortest = numberIn(limits.shortest, MIN_DRY_DOWN, 'shortest')
   const periods = checkedPeriods(light ?? [])
   const found: FoundDryDown[] = []
   const close = (first: number, last: number, regime: FoundDryDown['regime'], readings: number) => {

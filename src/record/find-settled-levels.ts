@@ -1,7 +1,8 @@
 import type { Duration } from '../quantity/generated/duration.js'
 import type { WaterContent, WaterContentChange } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
-import { DRAIN_TIME, LONGEST_STEP } from './domains.js'
+import { DRAIN_TIME, MAX_STEP } from './domains.js'
+
 import { equalLengths } from './equal-lengths.js'
 import type { FoundShot } from './watch-shots.js'
 
@@ -50,7 +51,7 @@ export type SettledLevel =
  */
 export function findSettledLevels({ time, content, shots, ...limits }: SettledLevelsInput): SettledLevel[] {
   const wait = numberIn(limits.settle, DRAIN_TIME, 'settle')
-  const step = numberIn(limits.maxStep, LONGEST_STEP, 'maxStep')
+  const step = numberIn(limits.maxStep, MAX_STEP, 'maxStep')
   equalLengths(time, content)
   return shots.map((shot, k) => {
     const next = shots[k + 1]?.startIndex ?? Infinity

@@ -1,28 +1,11 @@
 import { medianInPlace } from '../numerics/select.js'
-import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import type { WaterContent, WaterContentChange } from '../quantity/generated/water-content.js'
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
-import { LONGEST_STEP } from './domains.js'
+import { MAX_STEP, MIN_STEP, READINGS_ON_EACH_SIDE } from './domains.js'
+
 import { splitRecord } from './split-record.js'
 import type { FoundShot } from './watch-shots.js'
-
-const LEAST: Domain = {
-  quantity: 'least step',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '(]',
-  hint: 'give several times the noise of the probe',
-}
-const SIDE: Domain = {
-  quantity: 'readings on each side',
-  unit: '1',
-  min: 3,
-  max: 100,
-  ends: '[]',
-  hint: 'give an odd whole number of readings, 5 for instance',
-}
 
 /** A series in which steps are looked for. */
 export interface FindStepsInput {
@@ -72,9 +55,9 @@ export interface FoundStep {
  * ```
  */
 export function findSteps({ time, content, shots, ...limits }: FindStepsInput): FoundStep[] {
-  const least = numberIn(limits.least, LEAST, 'least')
-  const side = wholeNumberIn(limits.side, SIDE, 'side')
-  const maxStep = numberIn(limits.maxStep, LONGEST_STEP, 'maxStep') as Duration
+  const least = numberIn(limits.least, MIN_STEP, 'least')
+  const side = wholeNumberIn(limits.side, READINGS_ON_EACH_SIDE, 'side')
+  const maxStep = numberIn(limits.maxStep, MAX_STEP, 'maxStep') as Duration
   const steps: FoundStep[] = []
   let s = 0
   for (const { first, last } of splitRecord({ time, value: content, maxStep })) {

@@ -1,32 +1,7 @@
-import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
+import { FLAT_TOLERANCE, REPEATS } from './domains.js'
 import { QUALITY } from './flags.js'
-
-const TOLERANCE: Domain = {
-  quantity: 'tolerance of the flat line test',
-  unit: 'unit of the series',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give less than the noise of the sensor, zero or more',
-}
-const SUSPECT: Domain = {
-  quantity: 'repeats that are suspect',
-  unit: '1',
-  min: 1,
-  max: 1000000,
-  ends: '[]',
-  hint: 'give a whole number of readings',
-}
-const FAIL: Domain = {
-  quantity: 'repeats that fail',
-  unit: '1',
-  min: 1,
-  max: 1000000,
-  ends: '[]',
-  hint: 'give a whole number of readings',
-}
 
 /** A series with the number of repeats that are not believed. */
 export interface FlatLineInput {
@@ -48,7 +23,7 @@ export interface FlatLineInput {
  * @param input - Readings and limits.
  * @returns One flag for each reading.
  * @throws `DomainError` outside the ranges, `InputError` when the limits are swapped.
- * @source Integrated Ocean Observing System (2016), Manual for Real-Time Quality Control of In-situ Temperature and Salinity Data (QARTOD), version 2.0, Test 8
+ * @source qartod-2016, Test 8
  * @example
  * ```ts
  * flatLineTest({ value: [5, 5, 5, 5, 5, 5, 6], tolerance: 0.01, suspectAfter: 3, failAfter: 5 }) // => [1, 1, 1, 3, 3, 4, 1]
@@ -71,9 +46,9 @@ export function flatLineTest(input: FlatLineInput): Uint8Array {
 export type FlatLimits = Omit<FlatLineInput, 'value'>
 
 export function checkedFlat(input: FlatLimits): FlatLimits {
-  const tolerance = numberIn(input.tolerance, TOLERANCE, 'tolerance')
-  const suspectAfter = wholeNumberIn(input.suspectAfter, SUSPECT, 'suspectAfter')
-  const failAfter = wholeNumberIn(input.failAfter, FAIL, 'failAfter')
+  const tolerance = numberIn(input.tolerance, FLAT_TOLERANCE, 'tolerance')
+  const suspectAfter = wholeNumberIn(input.suspectAfter, REPEATS, 'suspectAfter')
+  const failAfter = wholeNumberIn(input.failAfter, REPEATS, 'failAfter')
   if (failAfter < suspectAfter)
     throw new InputError('failAfter', `${failAfter} is below the ${suspectAfter} for suspect readings`, 'swap them')
   return { tolerance, suspectAfter, failAfter }

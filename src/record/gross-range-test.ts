@@ -1,16 +1,7 @@
-import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import { numberIn } from '../quantity/guard.js'
+import { RANGE_LIMIT } from './domains.js'
 import { QUALITY } from './flags.js'
-
-const LIMIT: Domain = {
-  quantity: 'limit of the gross range test',
-  unit: 'unit of the series',
-  min: -Infinity,
-  max: Infinity,
-  ends: '()',
-  hint: 'give a finite number in the unit of the series',
-}
 
 /** A series with the range that its sensor can report and the range that its user expects. */
 export interface GrossRangeInput {
@@ -33,7 +24,7 @@ export interface GrossRangeInput {
  * @param input - Readings and ranges.
  * @returns One flag for each reading.
  * @throws `DomainError` for a limit that is not finite, `InputError` when a range has its ends swapped.
- * @source Integrated Ocean Observing System (2016), Manual for Real-Time Quality Control of In-situ Temperature and Salinity Data (QARTOD), version 2.0, Test 4
+ * @source qartod-2016, Test 4
  * @example
  * ```ts
  * grossRangeTest({ value: [0.5, 0.95, 1.2], sensorMin: 0, sensorMax: 1, expectedMin: 0.2, expectedMax: 0.9 }) // => [1, 3, 4]
@@ -56,10 +47,10 @@ export interface Ranges {
 }
 
 export function checkedRanges(input: Omit<GrossRangeInput, 'value'>): Ranges {
-  const low = numberIn(input.sensorMin, LIMIT, 'sensorMin')
-  const high = numberIn(input.sensorMax, LIMIT, 'sensorMax')
-  const least = numberIn(input.expectedMin ?? low, LIMIT, 'expectedMin')
-  const most = numberIn(input.expectedMax ?? high, LIMIT, 'expectedMax')
+  const low = numberIn(input.sensorMin, RANGE_LIMIT, 'sensorMin')
+  const high = numberIn(input.sensorMax, RANGE_LIMIT, 'sensorMax')
+  const least = numberIn(input.expectedMin ?? low, RANGE_LIMIT, 'expectedMin')
+  const most = numberIn(input.expectedMax ?? high, RANGE_LIMIT, 'expectedMax')
   if (low > high || least > most)
     throw new InputError('input', 'a range has its lower end above its upper end', 'swap them')
   return { low, high, least, most }

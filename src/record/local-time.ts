@@ -1,23 +1,7 @@
-import type { Domain } from '../quantity/domain.js'
+import { INSTANT } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import { numberIn } from '../quantity/guard.js'
-
-const FROM: Domain = {
-  quantity: 'moment of a clock change',
-  unit: 's',
-  min: -62135596800,
-  max: 253402300799,
-  ends: '[]',
-  hint: 'give seconds since the start of 1970 in universal time',
-}
-const AHEAD: Domain = {
-  quantity: 'advance of local time',
-  unit: 's',
-  min: -50400,
-  max: 50400,
-  ends: '[]',
-  hint: 'give how far local clocks are ahead of universal time, negative west of it',
-}
+import { LOCAL_ADVANCE } from './domains.js'
 
 /** Since when local clocks were how far ahead of universal time. */
 export interface LocalOffset {
@@ -66,8 +50,8 @@ export interface UniversalTimes {
 export function utcFromLocal({ local, offsets }: LocalTimeInput): UniversalTimes {
   if (offsets.length === 0) throw new InputError('offsets', 'has no entry', 'say how far local time is ahead')
   offsets.forEach(({ from, ahead }, k) => {
-    numberIn(from, FROM)
-    numberIn(ahead, AHEAD)
+    numberIn(from, INSTANT)
+    numberIn(ahead, LOCAL_ADVANCE)
     if (k > 0 && !(from > (offsets[k - 1] as LocalOffset).from))
       throw new InputError('offsets', 'is not in order of time', 'sort it and leave out repeated moments')
   })

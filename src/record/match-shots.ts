@@ -1,25 +1,8 @@
-import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn } from '../quantity/guard.js'
+import { CLOCK_SLACK, MAX_ANSWER_TIME } from './domains.js'
 import type { RecordSegment } from './split-record.js'
 import type { FoundShot } from './watch-shots.js'
-
-const LATEST: Domain = {
-  quantity: 'latest answer',
-  unit: 's',
-  min: 0,
-  max: 86400,
-  ends: '(]',
-  hint: 'give the time from opening the valve until the probe must have risen',
-}
-const SLACK: Domain = {
-  quantity: 'slack of the clocks',
-  unit: 's',
-  min: 0,
-  max: 86400,
-  ends: '[]',
-  hint: 'give how far the clocks of log and probe may be apart, and one step between readings',
-}
 
 /** Shots that were seen, shots that were logged, and where readings ran on. */
 export interface MatchShotsInput {
@@ -71,8 +54,8 @@ export interface MatchedShots {
  * ```
  */
 export function matchShots({ shots, log, segments, ...limits }: MatchShotsInput): MatchedShots {
-  const latest = numberIn(limits.latest, LATEST, 'latest')
-  const slack = numberIn(limits.slack, SLACK, 'slack')
+  const latest = numberIn(limits.latest, MAX_ANSWER_TIME, 'latest')
+  const slack = numberIn(limits.slack, CLOCK_SLACK, 'slack')
   const rises = shots.map((shot, k) => ({ shot, k })).sort((a, b) => a.shot.start - b.shot.start)
   const stretches = [...segments].sort((a, b) => a.start - b.start)
   const matched: { log: number; shot: number }[] = []

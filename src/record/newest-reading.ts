@@ -1,18 +1,9 @@
-import type { Domain } from '../quantity/domain.js'
+import { INSTANT } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn } from '../quantity/guard.js'
 import { equalLengths } from './equal-lengths.js'
 import { QUALITY } from './flags.js'
-
-const NOW: Domain = {
-  quantity: 'present moment',
-  unit: 's',
-  min: -62135596800,
-  max: 253402300799,
-  ends: '[]',
-  hint: 'give seconds since the start of 1970 in universal time',
-}
 
 /** A record with its flags, and the moment at which it is asked. */
 export interface NewestReadingInput {
@@ -57,7 +48,7 @@ export type NewestReading =
  * ```
  */
 export function newestReading({ time, value, flags, now }: NewestReadingInput): NewestReading {
-  const moment = numberIn(now, NOW, 'now')
+  const moment = numberIn(now, INSTANT, 'now')
   equalLengths(time, value)
   if (flags !== undefined && flags.length !== value.length)
     throw new InputError('flags', `has ${flags.length} entries for ${value.length} readings`, 'test the same readings')

@@ -2,6 +2,7 @@ import type { Duration } from '../quantity/generated/duration.js'
 import type { WaterContent, WaterContentChange } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
 import { DRAIN_TIME } from './domains.js'
+
 import { equalLengths } from './equal-lengths.js'
 import type { FoundShot } from './watch-shots.js'
 

@@ -1,33 +1,9 @@
-import type { Domain } from '../quantity/domain.js'
+import { SCALE_MASS, SUBSTRATE } from '../quantity/domains.js'
 import type { Mass } from '../quantity/generated/mass.js'
 import type { Volume } from '../quantity/generated/volume.js'
 import type { WaterContent, WaterContentChange } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
-
-const MASS: Domain = {
-  quantity: 'mass of the container',
-  unit: 'g',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give zero or more',
-}
-const SUBSTRATE: Domain = {
-  quantity: 'substrate volume',
-  unit: 'L',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the volume of medium on the scale',
-}
-const CONTENT: Domain = {
-  quantity: 'water content of the probe',
-  unit: 'm³/m³',
-  min: -1,
-  max: 2,
-  ends: '[]',
-  hint: 'give a volumetric water content, out of range or not',
-}
+import { PROBE_CONTENT } from './domains.js'
 
 /** A container that was weighed twice, with the readings of its probe at both times. */
 export interface ProbeAgainstScaleInput {
@@ -66,7 +42,7 @@ export interface ProbeAgainstScale {
  * @returns Both changes and their difference.
  * @throws `DomainError` outside the ranges.
  * @validity Growth of the plant and fruit that was picked change the mass as well and are not known here.
- * @source Water balance of a weighed container, water of 1 kg/L
+ * @source definition: water balance of a weighed container, water of 1 kg/L
  * @example
  * ```ts
  * probeAgainstScale({
@@ -77,9 +53,11 @@ export interface ProbeAgainstScale {
  */
 export function probeAgainstScale(input: ProbeAgainstScaleInput): ProbeAgainstScale {
   const volume = numberIn(input.substrateVolume, SUBSTRATE, 'substrateVolume')
-  const weighed = (numberIn(input.massAfter, MASS, 'massAfter') - numberIn(input.massBefore, MASS, 'massBefore')) / 1000
+  const weighed =
+    (numberIn(input.massAfter, SCALE_MASS, 'massAfter') - numberIn(input.massBefore, SCALE_MASS, 'massBefore')) / 1000
   const seen =
-    (numberIn(input.contentAfter, CONTENT, 'contentAfter') - numberIn(input.contentBefore, CONTENT, 'contentBefore')) *
+    (numberIn(input.contentAfter, PROBE_CONTENT, 'contentAfter') -
+      numberIn(input.contentBefore, PROBE_CONTENT, 'contentBefore')) *
     volume
   const difference = seen - weighed
   return { weighed, seen, difference, contentDifference: (difference / volume) as WaterContentChange }

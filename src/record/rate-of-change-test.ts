@@ -1,36 +1,11 @@
-import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn } from '../quantity/guard.js'
 import { type Direction, directionOf } from './direction.js'
+import { DEVIATIONS, MAX_CHANGE, SPREAD_TIME } from './domains.js'
 import { equalLengths } from './equal-lengths.js'
 import { QUALITY } from './flags.js'
 import { newSpread, type RecentSpread, spreadOf, withSpread } from './recent-spread.js'
-
-const MOST: Domain = {
-  quantity: 'fastest change',
-  unit: 'unit of the series per second',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give a change per second, zero or more',
-}
-const COUNT: Domain = {
-  quantity: 'standard deviations that a step may have',
-  unit: '1',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give how many standard deviations of the readings before are believed; 3 is usual',
-}
-const OVER: Domain = {
-  quantity: 'time over which the standard deviation is taken',
-  unit: 's',
-  min: 0,
-  max: 31536000,
-  ends: '()',
-  hint: 'give a day and an hour, so that the course of a whole day is in it',
-}
 
 /** How many standard deviations of the readings before it a step may have. */
 export interface StepDeviations {
@@ -72,7 +47,7 @@ export interface RateOfChangeInput extends RateOfChangeLimits {
  * @param input - Times, readings and limits.
  * @returns One flag for each reading; the first, and those after a missing reading or a clock that did not advance, are not evaluated.
  * @throws `DomainError` outside the ranges, `InputError` for lists of different lengths, no limit, or an unknown direction.
- * @source Integrated Ocean Observing System (2016), Manual for Real-Time Quality Control of In-situ Temperature and Salinity Data (QARTOD), version 2.0, Test 7
+ * @source qartod-2016, Test 7
  * @example
  * ```ts
  * rateOfChangeTest({ time: [0, 300, 600], value: [0.5, 0.501, 0.55], most: 0.0001 }) // => [2, 1, 3]
@@ -112,9 +87,9 @@ export function checkedRate({ most, deviations, direction }: RateOfChangeLimits)
   if (most === undefined && deviations === undefined)
     throw new InputError('most', 'is missing, and so is deviations', 'give at least one of the two limits')
   return {
-    most: most === undefined ? Infinity : numberIn(most, MOST, 'most'),
-    count: deviations === undefined ? Infinity : numberIn(deviations.count, COUNT, 'deviations.count'),
-    over: deviations === undefined ? 0 : numberIn(deviations.over, OVER, 'deviations.over'),
+    most: most === undefined ? Infinity : numberIn(most, MAX_CHANGE, 'most'),
+    count: deviations === undefined ? Infinity : numberIn(deviations.count, DEVIATIONS, 'deviations.count'),
+    over: deviations === undefined ? 0 : numberIn(deviations.over, SPREAD_TIME, 'deviations.over'),
     direction: directionOf(direction),
   }
 }

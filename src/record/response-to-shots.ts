@@ -1,36 +1,12 @@
 import { medianInPlace } from '../numerics/select.js'
-import type { Domain } from '../quantity/domain.js'
+import { SUBSTRATE } from '../quantity/domains.js'
 import type { Share } from '../quantity/generated/share.js'
 import type { Volume } from '../quantity/generated/volume.js'
 import type { WaterContentChange } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
+import { SHOT_RISE, WATER_KEPT } from './domains.js'
 
 import type { RecordFinding } from './record-finding.js'
-
-const SUBSTRATE: Domain = {
-  quantity: 'substrate volume',
-  unit: 'L',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the volume of medium that a shot waters',
-}
-const VOLUME: Domain = {
-  quantity: 'water kept of a shot',
-  unit: 'L',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give what was applied less what drained, above zero',
-}
-const RISE: Domain = {
-  quantity: 'rise of a shot',
-  unit: 'm³/m³',
-  min: -1,
-  max: 1,
-  ends: '[]',
-  hint: 'give the rise after drain',
-}
 
 /** Shots of which rise and water kept are known. */
 export interface ResponseInput {
@@ -69,7 +45,7 @@ export interface ResponseToShots {
  * @returns The share, with a finding below one half and above three halves.
  * @throws `DomainError` outside the ranges, also when there is no shot.
  * @validity With at least three shots; it cannot tell an air gap from a wrong volume of medium or an uneven spread of water: weigh the container.
- * @source Water balance of the container; the limits of one half and three halves: common practice, no source
+ * @source definition: water balance of the container; the limits of one half and three halves: common practice, no source
  * @example
  * ```ts
  * const shots = [0.011, 0.012, 0.013].map((rise) => ({ rise: waterContentChange(rise), kept: litres(0.42) }))
@@ -80,7 +56,10 @@ export interface ResponseToShots {
  */
 export function responseToShots({ shots, substrateVolume }: ResponseInput): ResponseToShots {
   const volume = numberIn(substrateVolume, SUBSTRATE, 'substrateVolume')
-  const shares = Float64Array.from(shots, ({ rise, kept }) => (numberIn(rise, RISE) * volume) / numberIn(kept, VOLUME))
+  const shares = Float64Array.from(
+    shots,
+    ({ rise, kept }) => (numberIn(rise, SHOT_RISE) * volume) / numberIn(kept, WATER_KEPT),
+  )
   const count = numberIn(shots.length, {
     quantity: 'number of shots',
     unit: '1',

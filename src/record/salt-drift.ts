@@ -1,17 +1,8 @@
-import type { Domain } from '../quantity/domain.js'
+import { CAPACITY } from '../quantity/domains.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
 import type { RecordFinding } from './record-finding.js'
 import { trendOf } from './trend.js'
-
-const CAPACITY: Domain = {
-  quantity: 'container capacity',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give what the medium holds after drain, from a weighed container or the retention curve',
-}
 
 /** Levels after drain on several days, with the drain of those days. */
 export interface SaltDriftInput {
@@ -21,7 +12,7 @@ export interface SaltDriftInput {
   readonly plateau: ArrayLike<number>
   /** Electrical conductivity of the drain of each day; NaN where it is missing. Unit: dS/m. Range: any. */
   readonly drainEC: ArrayLike<number>
-  /** What the medium can hold. Unit: m³/m³. Range: [0, 1]. */
+  /** What the medium can hold. Unit: m³/m³. Range: (0, 1]. */
   readonly containerCapacity: WaterContent
 }
 

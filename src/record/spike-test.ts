@@ -1,25 +1,8 @@
-import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import { numberIn } from '../quantity/guard.js'
 import { type Direction, directionOf } from './direction.js'
+import { SPIKE_HEIGHT } from './domains.js'
 import { QUALITY } from './flags.js'
-
-const SUSPECT: Domain = {
-  quantity: 'height of a suspect spike',
-  unit: 'unit of the series',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give a height of zero or more in the unit of the series',
-}
-const FAIL: Domain = {
-  quantity: 'height of a failing spike',
-  unit: 'unit of the series',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give a height of zero or more in the unit of the series',
-}
 
 /** A series with the heights of spikes that are not believed. */
 export interface SpikeInput {
@@ -43,7 +26,7 @@ export interface SpikeInput {
  * @param input - Readings and limits.
  * @returns One flag for each reading; the ends, and readings with a missing neighbour, are not evaluated.
  * @throws `DomainError` outside the ranges, `InputError` when the limits are swapped.
- * @source Integrated Ocean Observing System (2016), Manual for Real-Time Quality Control of In-situ Temperature and Salinity Data (QARTOD), version 2.0, Test 6
+ * @source qartod-2016, Test 6
  * @example
  * ```ts
  * spikeTest({ value: [10, 12, 999.99, 13, 15, 40, 9, 9], suspect: 25, fail: 50 }) // => [2, 4, 4, 4, 1, 3, 1, 2]
@@ -66,8 +49,8 @@ export function spikeTest(input: SpikeInput): Uint8Array {
 type SpikeLimits = Required<Omit<SpikeInput, 'value'>>
 
 export function checkedSpike(input: Omit<SpikeInput, 'value'>): SpikeLimits {
-  const suspect = numberIn(input.suspect, SUSPECT, 'suspect')
-  const fail = numberIn(input.fail, FAIL, 'fail')
+  const suspect = numberIn(input.suspect, SPIKE_HEIGHT, 'suspect')
+  const fail = numberIn(input.fail, SPIKE_HEIGHT, 'fail')
   if (fail < suspect)
     throw new InputError('fail', `${fail} is below the limit for suspect spikes, ${suspect}`, 'swap them')
   return { suspect, fail, direction: directionOf(input.direction) }

@@ -1,16 +1,7 @@
-import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn } from '../quantity/guard.js'
+import { MAX_STEP } from './domains.js'
 import { equalLengths } from './equal-lengths.js'
-
-const STEP: Domain = {
-  quantity: 'longest step',
-  unit: 's',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give a little more than the time between two readings',
-}
 
 /** A series that may have seams. */
 export interface SplitRecordInput {
@@ -18,7 +9,7 @@ export interface SplitRecordInput {
   readonly time: ArrayLike<number>
   /** Readings; NaN where one is missing or not to be trusted. Unit: any. Range: any. */
   readonly value: ArrayLike<number>
-  /** A longer step between two good readings ends a stretch. Unit: s. Range: (0, ∞). */
+  /** A longer step between two good readings ends a stretch. Unit: s. Range: (0, 86400]. */
   readonly maxStep: Duration
 }
 
@@ -51,7 +42,7 @@ export interface RecordSegment {
  * ```
  */
 export function splitRecord({ time, value, maxStep }: SplitRecordInput): RecordSegment[] {
-  const longest = numberIn(maxStep, STEP, 'maxStep')
+  const longest = numberIn(maxStep, MAX_STEP, 'maxStep')
   equalLengths(time, value)
   const segments: RecordSegment[] = []
   let first = -1

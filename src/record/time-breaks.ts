@@ -1,6 +1,7 @@
 import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn } from '../quantity/guard.js'
 import { EXPECTED_STEP } from './domains.js'
+
 import { equalLengths } from './equal-lengths.js'
 import { maxGap, type TimeGapInput } from './time-gap-test.js'
 

@@ -1,17 +1,8 @@
-import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn } from '../quantity/guard.js'
-import { EXPECTED_STEP } from './domains.js'
-import { QUALITY } from './flags.js'
+import { EXPECTED_STEP, GAP_FACTOR } from './domains.js'
 
-const FACTOR: Domain = {
-  quantity: 'factor of a gap',
-  unit: '1',
-  min: 1,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give how many times the expected step a gap is, at least 1',
-}
+import { QUALITY } from './flags.js'
 
 /** Times of readings and what is expected of them. */
 export interface TimeGapInput {
@@ -30,7 +21,7 @@ export interface TimeGapInput {
  * @param input - Times and expected step.
  * @returns One flag for each reading; the first is not evaluated.
  * @throws `DomainError` outside the ranges.
- * @source Integrated Ocean Observing System (2016), Manual for Real-Time Quality Control of In-situ Temperature and Salinity Data (QARTOD), version 2.0, Test 1 [not confirmed, source not seen]
+ * @source qartod-2016, Test 1 [not confirmed, source not seen]
  * @example
  * ```ts
  * timeGapTest({ time: [0, 300, 600, 1800, 2100, 1200, 1500], expectedStep: minutes(5) }) // => [2, 1, 1, 3, 1, 4, 1]
@@ -47,7 +38,9 @@ export function timeGapTest(input: TimeGapInput): Uint8Array {
 
 /** The longest step that is no gap. */
 export function maxGap(input: Omit<TimeGapInput, 'time'>): number {
-  return numberIn(input.expectedStep, EXPECTED_STEP, 'expectedStep') * numberIn(input.factor ?? 1.5, FACTOR, 'factor')
+  return (
+    numberIn(input.expectedStep, EXPECTED_STEP, 'expectedStep') * numberIn(input.factor ?? 1.5, GAP_FACTOR, 'factor')
+  )
 }
 
 export function gapFlag(step: number, longest: number): number {

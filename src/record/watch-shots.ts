@@ -1,28 +1,11 @@
-import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import type { WaterContent, WaterContentChange } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
-import { LONGEST_STEP } from './domains.js'
+import { MAX_RISE_TIME, MAX_STEP, MIN_RISE } from './domains.js'
+
 import { isMissing } from './missing.js'
 import type { Reducer } from './reducer.js'
 import { type StateReader, stateReader } from './restore-state.js'
-
-const RISE: Domain = {
-  quantity: 'least rise of a shot',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '(]',
-  hint: 'give several times the noise of the probe',
-}
-const SPREAD: Domain = {
-  quantity: 'longest rise',
-  unit: 's',
-  min: 0,
-  max: 86400,
-  ends: '(]',
-  hint: 'give the time in which a shot reaches the probe, some minutes to an hour',
-}
 
 /** What counts as a shot. */
 export interface ShotLimits {
@@ -100,9 +83,9 @@ export interface ShotWatch extends Reducer<ShotWatchState, ContentReading, reado
  * ```
  */
 export function watchShots(limits: ShotLimits): ShotWatch {
-  const least = numberIn(limits.minRise, RISE, 'minRise')
-  const longest = numberIn(limits.maxRiseTime, SPREAD, 'maxRiseTime')
-  const longestStep = numberIn(limits.maxStep, LONGEST_STEP, 'maxStep')
+  const least = numberIn(limits.minRise, MIN_RISE, 'minRise')
+  const longest = numberIn(limits.maxRiseTime, MAX_RISE_TIME, 'maxRiseTime')
+  const longestStep = numberIn(limits.maxStep, MAX_STEP, 'maxStep')
   return {
     start: { count: 0, last: null, feet: [], rise: null },
     finish: ended,

@@ -1,23 +1,6 @@
-import type { Domain } from '../quantity/domain.js'
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
+import { HOUR_DEVIATION, READINGS_OF_HOUR, SERIES_READING } from './domains.js'
 import { QUALITY } from './flags.js'
-
-const DEVIATION: Domain = {
-  quantity: 'standard deviation of the hour before',
-  unit: 'unit of the series',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the standard deviation of the readings before, zero or more',
-}
-const READING: Domain = {
-  quantity: 'reading',
-  unit: 'unit of the series',
-  min: -Infinity,
-  max: Infinity,
-  ends: '()',
-  hint: 'leave out readings that are missing',
-}
 
 /** Three readings in a row. */
 export interface WmoStepInput {
@@ -50,18 +33,18 @@ export interface WmoStep {
  * @param input - Three readings and the standard deviation of those before.
  * @returns Distance, limit and whether the reading is consistent.
  * @throws `DomainError` outside the ranges.
- * @source Zahumenský, I. (2004), Guidelines on Quality Control Procedures for Data from Automatic Weather Stations, World Meteorological Organization, CBS/OPAG-IOS/ET AWS-3/Doc. 4(1)
+ * @source zahumensky-2004
  * @example
  * ```ts
  * wmoStepConsistency({ before: 20, value: 21, after: 20.1, deviation: 0.2 }) // => { distance: 1.9, limit: 0.8, consistent: false }
  * ```
  */
 export function wmoStepConsistency(input: WmoStepInput): WmoStep {
-  const value = numberIn(input.value, READING, 'value')
+  const value = numberIn(input.value, SERIES_READING, 'value')
   const distance =
-    Math.abs(value - numberIn(input.before, READING, 'before')) +
-    Math.abs(value - numberIn(input.after, READING, 'after'))
-  const limit = 4 * numberIn(input.deviation, DEVIATION, 'deviation')
+    Math.abs(value - numberIn(input.before, SERIES_READING, 'before')) +
+    Math.abs(value - numberIn(input.after, SERIES_READING, 'after'))
+  const limit = 4 * numberIn(input.deviation, HOUR_DEVIATION, 'deviation')
   return { distance, limit, consistent: distance <= limit }
 }
 
@@ -73,15 +56,6 @@ export interface WmoStepSeries {
   readonly window: number
 }
 
-const WINDOW: Domain = {
-  quantity: 'readings of the hour before',
-  unit: '1',
-  min: 3,
-  max: 100000,
-  ends: '[]',
-  hint: 'give the whole number of readings in an hour, at least 3',
-}
-
 /**
  * Consistency in time of all readings of a series. It is meant for air temperature, humidity and pressure: a shot is a real step
  * that it would call inconsistent.
@@ -91,14 +65,14 @@ const WINDOW: Domain = {
  * @param series - Readings and window.
  * @returns One flag for each reading: suspect where it is not consistent; not evaluated where a neighbour or the whole window is missing.
  * @throws `DomainError` outside the range.
- * @source Zahumenský, I. (2004), Guidelines on Quality Control Procedures for Data from Automatic Weather Stations, World Meteorological Organization, CBS/OPAG-IOS/ET AWS-3/Doc. 4(1)
+ * @source zahumensky-2004
  * @example
  * ```ts
  * wmoStepTest({ value: [20, 20.1, 20, 20.1, 23, 20.1], window: 3 }) // => [2, 2, 2, 3, 3, 2]
  * ```
  */
 export function wmoStepTest({ value, window }: WmoStepSeries): Uint8Array {
-  const size = wholeNumberIn(window, WINDOW, 'window')
+  const size = wholeNumberIn(window, READINGS_OF_HOUR, 'window')
   const flags = new Uint8Array(value.length)
   for (let i = 0; i < value.length; i++) {
     const x = value[i] as number

@@ -1,7 +1,8 @@
 import { studentTwoSided } from '../numerics/student-t.js'
-import type { Domain } from '../quantity/domain.js'
+import { CONFIDENCE } from '../quantity/domains.js'
 import { numberIn } from '../quantity/guard.js'
 import { optionsOf } from '../quantity/options-of.js'
+import { DEGREES_OF_FREEDOM } from './domains.js'
 
 /** What decides how many standard uncertainties make an interval. */
 export interface CoverageInput {
@@ -9,23 +10,6 @@ export interface CoverageInput {
   readonly confidence: number
   /** Degrees of freedom, need not be whole; unlimited when left out. Unit: 1. Range: [0.1, ∞). */
   readonly degreesOfFreedom?: number
-}
-
-const CONFIDENCE: Domain = {
-  quantity: 'confidence',
-  unit: '1',
-  min: 0.5,
-  max: 0.9999,
-  ends: '[]',
-  hint: '0.95 is usual; nobody knows the tails of a distribution better than 0.9999',
-}
-const FREEDOM: Domain = {
-  quantity: 'degrees of freedom',
-  unit: '1',
-  min: 0.1,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the number of readings less one, or leave it out',
 }
 
 /** A share that an interval can promise. */
@@ -43,7 +27,7 @@ export function checkConfidence(confidence: number): number {
  * @param input - Confidence and degrees of freedom.
  * @returns Coverage factor. Unit: 1.
  * @throws `DomainError` outside the ranges.
- * @source JCGM 100:2008 (GUM), Annex G.3 and Table G.2
+ * @source jcgm-100-2008, Annex G.3 and Table G.2
  * @example
  * ```ts
  * coverageFactor({ confidence: 0.99, degreesOfFreedom: 16 }) // => 2.92
@@ -54,6 +38,6 @@ export function coverageFactor(input: CoverageInput): number {
   const p = checkConfidence(confidence)
   return studentTwoSided(
     p,
-    degreesOfFreedom === undefined ? Infinity : numberIn(degreesOfFreedom, FREEDOM, 'degreesOfFreedom'),
+    degreesOfFreedom === undefined ? Infinity : numberIn(degreesOfFreedom, DEGREES_OF_FREEDOM, 'degreesOfFreedom'),
   )
 }

@@ -1,11 +1,12 @@
 import { randomNumbers } from '../numerics/random.js'
 import { isPorewaterError } from '../quantity/attempt.js'
-import type { Domain } from '../quantity/domain.js'
+import { SEED } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { Finding } from '../quantity/finding.js'
 import { wholeNumberIn } from '../quantity/guard.js'
 import { requireObject } from '../quantity/require-object.js'
 import { checkConfidence } from './coverage-factor.js'
+import { DRAWS } from './domains.js'
 import { draw } from './draw.js'
 import type { FirstOrderInput } from './propagate-first-order.js'
 import { checkInputs, correlationFactor } from './uncertain-input.js'
@@ -45,23 +46,6 @@ export interface DrawnResult {
   readonly warnings: readonly Finding[]
 }
 
-const SEED: Domain = {
-  quantity: 'seed',
-  unit: '1',
-  min: 0,
-  max: 4294967295,
-  ends: '[]',
-  hint: 'give any whole number below 2^32 and keep it with the result',
-}
-const DRAWS: Domain = {
-  quantity: 'number of draws',
-  unit: '1',
-  min: 1000,
-  max: 10000000,
-  ends: '[]',
-  hint: 'give a whole number; 100000 fix the uncertainty to about 0.3 %, a million to 0.1 %',
-}
-
 /**
  * Uncertainty of the result of any function from that of its inputs, by trying the function on many draws of the inputs.
  *
@@ -72,7 +56,7 @@ const DRAWS: Domain = {
  * @procedure Draws all inputs, applies the function, sorts the results and reads mean, standard deviation and intervals from them. Draws that the function refuses are counted and left out.
  * @returns Mean, median, standard uncertainty, symmetric and shortest interval, and counts.
  * @throws `DomainError` outside the ranges; `InputError` for unknown names, correlations that cannot be or of inputs that are not normal, or when the function refuses most draws.
- * @source JCGM 101:2008 (GUM Supplement 1), clauses 5.9, 6.4 and 7
+ * @source jcgm-101-2008, clauses 5.9, 6.4 and 7
  * @example
  * ```ts
  * const result = propagateMonteCarlo({

@@ -1,6 +1,6 @@
-import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import { numberIn } from '../quantity/guard.js'
+import { CORRELATION, DEGREES_OF_FREEDOM, ESTIMATE, STANDARD_UNCERTAINTY } from './domains.js'
 
 /** How the possible values of an input lie around its estimate. */
 export type Spread = 'normal' | 'rectangular' | 'triangular' | 'arcsine' | 'student'
@@ -11,7 +11,7 @@ export interface UncertainInput<Q extends number = number> {
   readonly estimate: Q
   /** Standard uncertainty: for values anywhere within ±a of the estimate it is a/√3 (rectangular), a/√6 (triangular) or a/√2 (arcsine). Unit: that of the estimate. Range: [0, ∞). */
   readonly standardUncertainty: number
-  /** Degrees of freedom of the standard uncertainty: readings less one, if it comes from their scatter; unlimited when left out. Unit: 1. Range: (0, ∞). */
+  /** Degrees of freedom of the standard uncertainty: readings less one, if it comes from their scatter; unlimited when left out. Unit: 1. Range: [0.1, ∞). */
   readonly degreesOfFreedom?: number
   /** Normal when left out. `student` draws from Student's t, for a mean of few readings; it needs its degrees of freedom. */
   readonly spread?: Spread
@@ -28,38 +28,6 @@ export interface Correlation {
   readonly coefficient: number
 }
 
-const ESTIMATE: Domain = {
-  quantity: 'estimate',
-  unit: 'that of the input',
-  min: -Infinity,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the best value of every input',
-}
-const UNCERTAINTY: Domain = {
-  quantity: 'standard uncertainty',
-  unit: 'that of the input',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give one standard deviation, zero for an exact input',
-}
-const FREEDOM: Domain = {
-  quantity: 'degrees of freedom',
-  unit: '1',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the number of readings less one, or leave it out',
-}
-const COEFFICIENT: Domain = {
-  quantity: 'correlation coefficient',
-  unit: '1',
-  min: -1,
-  max: 1,
-  ends: '[]',
-  hint: 'it lies between -1 and 1',
-}
 const SPREADS: readonly unknown[] = ['normal', 'rectangular', 'triangular', 'arcsine', 'student']
 
 /** The inputs as lists, checked. */
@@ -92,15 +60,15 @@ export function checkInputs(
     const [i = -1, k = -1] = between.map((name) => names.indexOf(name))
     if (i < 0 || k < 0 || i === k)
       throw new InputError('correlations', `[${between}] are not two inputs`, `name two of ${names.join(', ')}`)
-    const r = numberIn(coefficient, COEFFICIENT)
+    const r = numberIn(coefficient, CORRELATION)
     correlations[i]![k] = r
     correlations[k]![i] = r
   }
   return {
     names,
     estimates: all.map(({ estimate }) => numberIn(estimate, ESTIMATE)),
-    uncertainties: all.map(({ standardUncertainty }) => numberIn(standardUncertainty, UNCERTAINTY)),
-    freedoms: all.map(({ degreesOfFreedom: n }) => (n === undefined ? undefined : numberIn(n, FREEDOM))),
+    uncertainties: all.map(({ standardUncertainty }) => numberIn(standardUncertainty, STANDARD_UNCERTAINTY)),
+    freedoms: all.map(({ degreesOfFreedom: n }) => (n === undefined ? undefined : numberIn(n, DEGREES_OF_FREEDOM))),
     spreads,
     correlations,
     correlated: correlations.map((row, i) => row.some((r, k) => i !== k && r !== 0)),

@@ -1,17 +1,8 @@
-import type { Domain } from '../quantity/domain.js'
 import type { WaterDensity } from '../quantity/generated/density.js'
 import type { Temperature } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
 import type { Validity } from '../quantity/validity.js'
-
-const TEMPERATURE: Domain = {
-  quantity: 'water temperature',
-  unit: '°C',
-  min: -20,
-  max: 150,
-  ends: '[]',
-  hint: 'the water must be liquid',
-}
+import { TEMPERATURE_KELL } from './domains.js'
 
 /** Where the equation was fitted. */
 export const validityKell1975: Validity = {
@@ -34,14 +25,14 @@ export const validityKell1975: Validity = {
  * @returns Density of water. Unit: g/cm³.
  * @throws `DomainError` outside the range.
  * @validity Pure water at 101.325 kPa, 0 to 150 °C.
- * @source Kell, G. S. (1975), Journal of Chemical and Engineering Data 20:97-105
+ * @source kell-1975
  * @example
  * ```ts
  * inKilogramsPerCubicMetre(waterDensityKell1975(celsius(0))) // => 999.83952
  * ```
  */
 export function waterDensityKell1975(temperature: Temperature): WaterDensity {
-  const t = numberIn(temperature, TEMPERATURE)
+  const t = numberIn(temperature, TEMPERATURE_KELL)
   const above =
     999.83952 + (16.945176 + (-7.9870401e-3 + (-4.6170461e-5 + (1.0556302e-7 - 2.8054253e-10 * t) * t) * t) * t) * t
   return (above / (1 + 0.01687985 * t) / 1000) as WaterDensity

@@ -1,4 +1,3 @@
-import type { Domain } from '../quantity/domain.js'
 import type { OxygenConcentration, OxygenSaturation } from '../quantity/generated/oxygen.js'
 import type { Pressure } from '../quantity/generated/pressure.js'
 import type { Salinity } from '../quantity/generated/salinity.js'
@@ -6,39 +5,8 @@ import type { Temperature } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
 import { optionsOf } from '../quantity/options-of.js'
 import type { Validity } from '../quantity/validity.js'
+import { DISSOLVED_OXYGEN, SALINITY, SITE_PRESSURE, TEMPERATURE_OXYGEN } from './domains.js'
 
-const TEMPERATURE: Domain = {
-  quantity: 'water temperature',
-  unit: '°C',
-  min: 0,
-  max: 50,
-  ends: '[]',
-  hint: 'the equation was fitted from 0 to 40 °C',
-}
-const PRESSURE: Domain = {
-  quantity: 'pressure of the air',
-  unit: 'kPa',
-  min: 30,
-  max: 200,
-  ends: '[]',
-  hint: 'give the pressure at the site, not reduced to sea level; 101.325 at sea level',
-}
-const SALINITY: Domain = {
-  quantity: 'salinity',
-  unit: '1',
-  min: 0,
-  max: 42,
-  ends: '[]',
-  hint: 'the practical scale ends at 42',
-}
-const CONCENTRATION: Domain = {
-  quantity: 'dissolved oxygen',
-  unit: 'mg/L',
-  min: 0,
-  max: 100,
-  ends: '[]',
-  hint: 'give mg/L; air-saturated water has 6 to 15',
-}
 const ATMOSPHERE = 101.325
 
 /** Water in contact with air. */
@@ -86,15 +54,15 @@ export const validityBensonKrause1984: Validity = {
  * @returns Dissolved oxygen at saturation. Unit: mg/L.
  * @throws `DomainError` outside the ranges.
  * @validity 0 to 40 °C, 0.5 to 1.1 atmospheres, salinity 0 to 40.
- * @source Benson, B. B. and Krause, D. (1984), Limnology and Oceanography 29:620-632; U.S. Geological Survey, Office of Water Quality Technical Memorandum 2011.03
+ * @source benson-1984; usgs-2011
  * @example
  * ```ts
  * oxygenSaturationBensonKrause1984({ temperature: celsius(25) }) // => 8.263
  * ```
  */
 export function oxygenSaturationBensonKrause1984(water: AeratedWater): OxygenConcentration {
-  const t = numberIn(optionsOf(water).temperature, TEMPERATURE, 'temperature')
-  const pressure = numberIn(water.pressure ?? ATMOSPHERE, PRESSURE, 'pressure') / ATMOSPHERE
+  const t = numberIn(optionsOf(water).temperature, TEMPERATURE_OXYGEN, 'temperature')
+  const pressure = numberIn(water.pressure ?? ATMOSPHERE, SITE_PRESSURE, 'pressure') / ATMOSPHERE
   const salinity = numberIn(water.salinity ?? 0, SALINITY, 'salinity')
   const x = 1 / (t + 273.15)
   const fresh = Math.exp(-139.34411 + (1.575701e5 + (-6.642308e7 + (1.2438e10 - 8.621949e11 * x) * x) * x) * x)
@@ -118,7 +86,7 @@ export function oxygenSaturationBensonKrause1984(water: AeratedWater): OxygenCon
  * @returns Share of saturation. Unit: 1.
  * @throws `DomainError` outside the ranges.
  * @validity 0 to 40 °C, 0.5 to 1.1 atmospheres, salinity 0 to 40.
- * @source Benson, B. B. and Krause, D. (1984), Limnology and Oceanography 29:620-632
+ * @source benson-1984
  * @example
  * ```ts
  * inPercentOfOxygenSaturation(
@@ -127,6 +95,6 @@ export function oxygenSaturationBensonKrause1984(water: AeratedWater): OxygenCon
  * ```
  */
 export function oxygenShareOfSaturation(sample: AeratedWaterSample): OxygenSaturation {
-  return (numberIn(optionsOf(sample).concentration, CONCENTRATION, 'concentration') /
+  return (numberIn(optionsOf(sample).concentration, DISSOLVED_OXYGEN, 'concentration') /
     oxygenSaturationBensonKrause1984(sample)) as OxygenSaturation
 }

@@ -1,27 +1,10 @@
-import type { Domain } from '../quantity/domain.js'
 import type { WaterDensity } from '../quantity/generated/density.js'
 import type { Permittivity } from '../quantity/generated/permittivity.js'
 import type { Temperature } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
 import { optionsOf } from '../quantity/options-of.js'
 import type { Validity } from '../quantity/validity.js'
-
-const TEMPERATURE: Domain = {
-  quantity: 'water temperature',
-  unit: '°C',
-  min: -35,
-  max: 600,
-  ends: '[]',
-  hint: 'the release covers 238 to 873 K',
-}
-const DENSITY: Domain = {
-  quantity: 'water density',
-  unit: 'g/cm³',
-  min: 0,
-  max: 1.3,
-  ends: '(]',
-  hint: 'give it in g/cm³; liquid water has about 0.998',
-}
+import { TEMPERATURE_IAPWS_R8, WATER_DENSITY } from './domains.js'
 
 /** Constants that the release prescribes, in SI units. */
 const AVOGADRO = 6.0221367e23
@@ -81,15 +64,15 @@ export const validityIapwsR8: Validity = {
  * @returns Relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges.
  * @validity Fluid water, 238 to 873 K, up to 1000 MPa.
- * @source IAPWS R8-97, Release on the Static Dielectric Constant of Ordinary Water Substance; Fernández, D. P. and others (1997), Journal of Physical and Chemical Reference Data 26:1125-1166
+ * @source iapws-r8-1997; fernandez-1997
  * @example
  * ```ts
  * waterPermittivityIapwsR8({ temperature: celsius(0), density: kilogramsPerCubicMetre(999.843086) }) // => 87.903455
  * ```
  */
 export function waterPermittivityIapwsR8(water: WaterState): Permittivity {
-  const kelvins = numberIn(optionsOf(water).temperature, TEMPERATURE, 'temperature') + 273.15
-  const density = numberIn(water.density, DENSITY, 'density') * 1000
+  const kelvins = numberIn(optionsOf(water).temperature, TEMPERATURE_IAPWS_R8, 'temperature') + 273.15
+  const density = numberIn(water.density, WATER_DENSITY, 'density') * 1000
   const reduced = density / CRITICAL_DENSITY
   const inverse = CRITICAL_TEMPERATURE / kelvins
   let g = 1 + 0.196096504426e-2 * reduced * (kelvins / 228 - 1) ** -1.2

@@ -2,7 +2,7 @@ import type { Permittivity } from '../quantity/generated/permittivity.js'
 import type { Temperature } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
 import type { Validity } from '../quantity/validity.js'
-import { IAPWS_SR6 } from './domains.js'
+import { LIQUID_WATER } from './domains.js'
 
 /** Where the equation was fitted. */
 export const validityIapwsSr6: Validity = {
@@ -24,13 +24,13 @@ export const validityIapwsSr6: Validity = {
  * @returns Relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Pure water at 0.1 MPa, supercooled below 0 °C, -20 to 110 °C.
- * @source IAPWS SR6-08(2011), Revised Supplementary Release on Properties of Liquid Water at 0.1 MPa
+ * @source iapws-sr6-2011
  * @example
  * ```ts
  * waterPermittivityIapwsSr6(celsius(0)) // => 87.927393
  * ```
  */
 export function waterPermittivityIapwsSr6(temperature: Temperature): Permittivity {
-  const x = (numberIn(temperature, IAPWS_SR6) + 273.15) / 300
+  const x = (numberIn(temperature, LIQUID_WATER) + 273.15) / 300
   return (-43.7527 * x ** -0.05 + 299.504 * x ** -1.47 - 399.364 * x ** -2.11 + 221.327 * x ** -2.31) as Permittivity
 }

@@ -1,16 +1,7 @@
-import type { Domain } from '../quantity/domain.js'
 import type { SolutionEC } from '../quantity/generated/electrical-conductivity.js'
 import type { Salinity } from '../quantity/generated/salinity.js'
 import { numberIn } from '../quantity/guard.js'
-
-const CONDUCTIVITY: Domain = {
-  quantity: 'electrical conductivity',
-  unit: 'dS/m',
-  min: 0,
-  max: 60,
-  ends: '[]',
-  hint: 'give the conductivity at 25 °C in dS/m; sea water has about 53',
-}
+import { CONDUCTIVITY } from './domains.js'
 
 /**
  * Practical salinity estimated from the electrical conductivity at 25 °C, for the salinity term of dissolved oxygen.
@@ -25,7 +16,7 @@ const CONDUCTIVITY: Domain = {
  * @returns Practical salinity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Sea salt, estimate only.
- * @source U.S. Geological Survey, Office of Water Quality Technical Memorandum 2011.03
+ * @source usgs-2011
  * @example
  * ```ts
  * salinityUsgs2011(decisiemensPerMetre(1)) // => 0.55922

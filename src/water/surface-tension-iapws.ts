@@ -1,16 +1,8 @@
-import type { Domain } from '../quantity/domain.js'
 import type { SurfaceTension } from '../quantity/generated/surface-tension.js'
 import type { Temperature } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
+import { TEMPERATURE_SURFACE_TENSION } from './domains.js'
 
-const TEMPERATURE: Domain = {
-  quantity: 'water temperature',
-  unit: '°C',
-  min: -20,
-  max: 373.946,
-  ends: '[]',
-  hint: 'the release holds from the triple point to the critical point, and extrapolates well a little below 0 °C',
-}
 const CRITICAL_TEMPERATURE = 647.096
 
 /**
@@ -26,13 +18,13 @@ const CRITICAL_TEMPERATURE = 647.096
  * @returns Surface tension. Unit: N/m.
  * @throws `DomainError` outside the range.
  * @validity Pure water, 0.01 to 373.946 °C.
- * @source IAPWS R1-76(2014), Revised Release on Surface Tension of Ordinary Water Substance, Eq. 1
+ * @source iapws-r1-2014, Eq. 1
  * @example
  * ```ts
  * inMillinewtonsPerMetre(waterSurfaceTensionIapws(celsius(10))) // => 74.221044
  * ```
  */
 export function waterSurfaceTensionIapws(temperature: Temperature): SurfaceTension {
-  const y = Math.max(0, 1 - (numberIn(temperature, TEMPERATURE) + 273.15) / CRITICAL_TEMPERATURE)
+  const y = Math.max(0, 1 - (numberIn(temperature, TEMPERATURE_SURFACE_TENSION) + 273.15) / CRITICAL_TEMPERATURE)
   return (0.2358 * y ** 1.256 * (1 - 0.625 * y)) as SurfaceTension
 }

@@ -1,7 +1,7 @@
 import type { Temperature } from '../quantity/generated/temperature.js'
 import type { Viscosity } from '../quantity/generated/viscosity.js'
 import { numberIn } from '../quantity/guard.js'
-import { IAPWS_SR6 } from './domains.js'
+import { LIQUID_WATER } from './domains.js'
 
 /**
  * Dynamic viscosity of liquid water at 0.1 MPa after IAPWS SR6-08.
@@ -16,13 +16,13 @@ import { IAPWS_SR6 } from './domains.js'
  * @returns Dynamic viscosity. Unit: Pa·s.
  * @throws `DomainError` outside the range.
  * @validity Pure water at 0.1 MPa, -20 to 110 °C.
- * @source IAPWS SR6-08(2011), Revised Supplementary Release on Properties of Liquid Water at 0.1 MPa
+ * @source iapws-sr6-2011
  * @example
  * ```ts
  * inMillipascalSeconds(waterViscosityIapwsSr6(celsius(20))) // => 1.0016
  * ```
  */
 export function waterViscosityIapwsSr6(temperature: Temperature): Viscosity {
-  const x = (numberIn(temperature, IAPWS_SR6) + 273.15) / 300
+  const x = (numberIn(temperature, LIQUID_WATER) + 273.15) / 300
   return (1e-6 * (280.68 * x ** -1.9 + 511.45 * x ** -7.7 + 61.131 * x ** -19.6 + 0.45903 * x ** -40)) as Viscosity
 }

@@ -504,7 +504,8 @@ describe('a series of hours', () => {
     expectInputError(() => hourlySeriesAsce2005({ ...weather(), wind: new Float64Array(3) }), 'wind')
     expectInputError(() => hourlySeriesAsce2005({ ...weather(), tall: new Float64Array(3) }), 'tall')
     expectDomainError(() => hourlySeriesAsce2005({ ...weather(), start: (start * 1000) as never }), {
-      quantity: 'start of the series',
+      quantity: 'instant',
+      argument: 'start',
     })
   })
 })

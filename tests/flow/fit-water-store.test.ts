@@ -216,7 +216,8 @@ describe('fitting the storage model', () => {
     expectInputError(() => fitWaterStore({ ...common, drained: steps.map(() => litres(0)) }), 'drained')
     expectInputError(() => fitWaterStore({ ...common, drained: [] }), 'drained')
     expectDomainError(() => fitWaterStore({ ...common, drained: steps.map(() => -1 as never) }), {
-      quantity: 'drain of a step',
+      quantity: 'drain',
+      argument: 'drained',
     })
   })
 })

@@ -115,7 +115,8 @@ describe('the storage model of a container', () => {
       { quantity: 'water given' },
     )
     expectDomainError(() => flow.step(state, { duration: seconds(60), applied: litres(0), demand: -1 as never }), {
-      quantity: 'demand of the plants',
+      quantity: 'water use',
+      argument: 'demand',
     })
   })
 })

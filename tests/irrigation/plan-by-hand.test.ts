@@ -246,7 +246,7 @@ describe('what a plan cannot reach', () => {
     expectDomainError(() => day({ overnightDryDown: waterContentChange(-0.01) }), { argument: 'overnightDryDown' })
     const radiation = [...Array(23).fill(1), Number.NaN]
     expectDomainError(() => day({ trigger: { by: 'light', radiation, threshold: 10 } }), {
-      quantity: 'light in a step',
+      argument: 'radiation',
     })
     expect(() => day({ minRunTime: minutes(9), maxRunTime: minutes(9) })).not.toThrow()
   })

@@ -131,7 +131,8 @@ describe('drainage after a shot', () => {
       }),
     )
     expectDomainError(() => drainageAfterShot({ container: box(1, 1, 1), medium: peat, shot: -1 as never }), {
-      quantity: 'shot',
+      quantity: 'water given',
+      argument: 'shot',
     })
   })
 })

@@ -77,7 +77,7 @@ describe('refill point', () => {
     expectInputError(() => refillPointBySuction({ ...limits, suctionHeight: centimetres(21) }), 'suctionHeight')
     expectDomainError(() => refillPointBySuction({ ...limits, maxSuction: -1 as never }), { quantity: 'suction' })
     expectDomainError(() => refillPointBySuction({ ...limits, suctionHeight: -1 as never }), {
-      quantity: 'height above the bottom',
+      argument: 'suctionHeight',
     })
   })
 })

@@ -107,7 +107,7 @@ describe('air and water classes', () => {
       expectInputError(() => waterClassesDeBoodt1972(sampleOf(90, at10, at50, at100)), 'water contents')
     const sample = sampleOf(90, 0.6, 0.4, 0.3)
     expectDomainError(() => waterClassesDeBoodt1972({ ...sample, totalPoreSpace: 0 as never }), {
-      quantity: 'total pore space',
+      argument: 'totalPoreSpace',
     })
     expectDomainError(() => waterClassesDeBoodt1972({ ...sample, at50: Number.NaN as never }), {
       quantity: 'water content',

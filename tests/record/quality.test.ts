@@ -173,7 +173,7 @@ describe('quality tests', () => {
     expect(() => timeGapTest({ time: [0], expectedStep: seconds(1), factor: 1 })).not.toThrow()
     for (const failAfter of [1.5, 1000001])
       expectDomainError(() => flatLineTest({ value: [1], tolerance: 0, suspectAfter: 1, failAfter }), {
-        quantity: 'repeats that fail',
+        argument: 'failAfter',
       })
     expectDomainError(() => flatLineTest({ value: [1], tolerance: -1, suspectAfter: 1, failAfter: 1 }), {
       quantity: 'tolerance of the flat line test',
@@ -183,7 +183,7 @@ describe('quality tests', () => {
     expectInputError(() => rateOfChangeTest({ time: [1], value: [], most: 1 }), 'time')
     expectDomainError(() => timeGapTest({ time: [0], expectedStep: seconds(0) }), { quantity: 'expected step' })
     expectDomainError(() => flatLineTest({ value: [1], tolerance: 0, suspectAfter: 0, failAfter: 3 }), {
-      quantity: 'repeats that are suspect',
+      argument: 'suspectAfter',
     })
   })
 })

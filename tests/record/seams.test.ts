@@ -72,6 +72,6 @@ describe('the newest reading', () => {
   it('is not asked with lists that do not belong together, or without a moment', () => {
     expectInputError(() => newestReading({ ...record, flags: Uint8Array.of(1, 1), now: 900 }), 'flags')
     expectInputError(() => newestReading({ time: [0], value: [0.5, 0.4], now: 900 }), /time|value/)
-    expectDomainError(() => newestReading({ ...record, now: Number.NaN }), { quantity: 'present moment' })
+    expectDomainError(() => newestReading({ ...record, now: Number.NaN }), { argument: 'now' })
   })
 })

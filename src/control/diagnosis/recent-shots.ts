@@ -1,3 +1,4 @@
+import type { DayBesideBefore } from './day-beside-before.js'
 import type { ShotEvidence } from './judge-shot.js'
 import type { Watched } from './settings.js'
 import type { ZoneWatchState } from './zone-state.js'
@@ -18,27 +19,14 @@ export interface RecentShots {
   readonly day: DayBesideBefore | null
   readonly level: (k: number) => number | null
   /** Whether the last k shots began near the highest level of those before: what did not rise may have overflowed. */
-  readonly mayOverflow: (k: number, probe?: number) => boolean
+  readonly mayOverflow: (k: number) => boolean
+  /** A probe beside the best of the others, over its last k shots that could not overflow there; null with fewer of late. */
+  readonly beside: (probe: number, k: number) => BesideOthers | null
   /** Standard error of a mean rise over the last k, and whether what plants drank meanwhile was known. */
   readonly error: (k: number) => number
   readonly sure: (k: number) => boolean
   /** Beginning of the first of the last k shots. Unit: s. */
   readonly since: (k: number) => number
-}
-
-/** Shots of the last 24 hours beside those before. */
-export interface DayBesideBefore {
-  readonly since: number
-  /** Share that three of ten shots did not exceed. */
-  readonly drained: number
-  readonly drainedBefore: number
-  readonly level: number
-  readonly levelBefore: number
-  /** Whether that day began its shots near the highest level of those before. */
-  readonly mayOverflow: boolean
-  /** Mean rise of the probes, as a share of the usual. */
-  readonly rise: number
-  readonly riseBefore: number
 }
 
 /** Sums over shots that have drained. */
@@ -60,6 +48,38 @@ function sumsOf(shots: readonly ShotEvidence[]) {
 function lowShare(shots: readonly ShotEvidence[]): number {
   const shares = shots.map(({ drained }) => drained as number).sort((a, b) => a - b)
   return shares[Math.floor(0.3 * shares.length)] ?? 0
+}
+
+/** One probe beside the others over the same shots. */
+export interface BesideOthers {
+  readonly own: number
+  readonly best: number
+  readonly error: number
+  readonly since: number
+}
+
+/** A place that is wetter than the others may be full, and overflow, when they are not: such shots say nothing of its dripper. */
+function besideOthers(shots: readonly ShotEvidence[], probe: number, k: number): BesideOthers | null {
+  const late = shots.slice(-2 * k)
+  const top = shots.reduce((most, { levels }) => Math.max(most, levels[probe] ?? 0), 0)
+  const clear = late
+    .filter(({ levels, rises }) => (levels[probe] ?? top) <= top - 1.5 * OVERFLOW && rises[probe] != null)
+    .slice(-k)
+  if (clear.length < k) return null
+  const mean = (i: number) => {
+    const told = clear.map(({ rises }) => rises[i] ?? null)
+    return told.some((one) => one === null) ? null : (told as number[]).reduce((sum, one) => sum + one / k, 0)
+  }
+  const others = (clear[0] as ShotEvidence).rises
+    .flatMap((_, i) => (i === probe ? [] : [mean(i)]))
+    .filter((one) => one !== null)
+  if (others.length === 0) return null
+  return {
+    own: mean(probe) as number,
+    best: Math.max(...others),
+    error: clear.reduce((sum, { error }) => sum + error / k, 0) / Math.sqrt(k),
+    since: (clear[0] as ShotEvidence).time,
+  }
 }
 
 /** So near the highest level an overflow is likely. Unit: m³/m³. */
@@ -141,11 +161,11 @@ export function recentShots({ shots, usual, probes }: ZoneWatchState, { days }: 
         last(k).map((shot) => shot.level),
         k,
       ),
-    mayOverflow: (k, probe) => {
-      const levelOf = (shot: ShotEvidence) => (probe === undefined ? shot.level : (shot.levels[probe] ?? null))
-      const top = shots.slice(0, -k).reduce((most, shot) => Math.max(most, levelOf(shot) ?? 0), 0)
-      return last(k).reduce((sum, shot) => sum + (levelOf(shot) ?? top) / k, 0) > top - OVERFLOW
+    mayOverflow: (k) => {
+      const top = shots.slice(0, -k).reduce((most, shot) => Math.max(most, shot.level ?? 0), 0)
+      return last(k).reduce((sum, shot) => sum + (shot.level ?? top) / k, 0) > top - OVERFLOW
     },
+    beside: (probe, k) => besideOthers(shots, probe, k),
     error: (k) => last(k).reduce((sum, shot) => sum + shot.error / k, 0) / Math.sqrt(k),
     sure: (k) => last(k).every((shot) => shot.sure),
     since: (k) => last(k)[0]?.time ?? 0,

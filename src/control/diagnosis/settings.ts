@@ -6,7 +6,7 @@ import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
-import type { DayBesideBefore } from './recent-shots.js'
+import type { DayBesideBefore } from './day-beside-before.js'
 
 /** A zone to be watched. Flow, volume, meter and drain are those of one container, or all of them those of the zone. */
 export interface WatchZoneSettings {

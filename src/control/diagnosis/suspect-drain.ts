@@ -1,5 +1,6 @@
 import type { Suspicion } from './cause.js'
-import type { DayBesideBefore, RecentShots } from './recent-shots.js'
+import type { DayBesideBefore } from './day-beside-before.js'
+import type { RecentShots } from './recent-shots.js'
 import { evidence, suspicion } from './suspect-water.js'
 import type { UsualShares } from './zone-state.js'
 

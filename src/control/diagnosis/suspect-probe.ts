@@ -1,6 +1,6 @@
 import type { Suspicion } from './cause.js'
 import { isFrozen, isNoisy } from './probe-doubts.js'
-import type { RecentShots } from './recent-shots.js'
+import type { BesideOthers, RecentShots } from './recent-shots.js'
 import type { Watched } from './settings.js'
 import { evidence, suspicion } from './suspect-water.js'
 import { isSilent } from './trust.js'
@@ -113,26 +113,20 @@ function deaf(
   now: number,
 ): Suspicion[] {
   const found: Suspicion[] = []
-  const [three, six] = [recent.riseOf(i, 3), recent.riseOf(i, 6)]
-  const because = (rise: number, k: number) => [
-    evidence('rise-share', rise, '1', { usual: 1, about: name, time: recent.since(k) }),
-    evidence('best-rise-share', recent.best(k) as number, '1', { usual: 1 }),
+  const three = recent.beside(i, 3)
+  const six = recent.beside(i, 6)
+  const none = three !== null && three.own < 0.35 && three.best >= 0.7
+  const half = six !== null && six.own < 0.78 && six.best - six.own > Math.max(0.2, 6 * six.error)
+  const shown = (none ? three : six) as BesideOthers
+  const because = () => [
+    evidence('rise-share', shown.own, '1', { usual: 1, about: name, time: shown.since }),
+    evidence('best-rise-share', shown.best, '1', { usual: 1 }),
   ]
-  // A place that is wetter than the others may be full, and overflow, when they are not.
-  const none = three !== null && three < 0.35 && (recent.best(3) as number) >= 0.7 && !recent.mayOverflow(3, i)
-  const lacks = six === null ? 0 : (recent.best(6) as number) - six
-  const half = six !== null && six < 0.78 && lacks > Math.max(0.2, 6 * recent.error(6)) && !recent.mayOverflow(6, i)
-  const [rise, k] = none ? [three, 3] : [six as number, 6]
   if (none || half)
     found.push(
-      suspicion(
-        'clogged-dripper',
-        'caution',
-        (none ? 0.85 : 0.75) - (stepped ? 0.15 : 0),
-        because(rise, k),
-        'catch-test',
-        [name],
-      ),
+      suspicion('clogged-dripper', 'caution', (none ? 0.85 : 0.75) - (stepped ? 0.15 : 0), because(), 'catch-test', [
+        name,
+      ]),
     )
   const { climb } = state.probes[i] as ProbeWatch
   const alone = state.probes.every((other, j) => j === i || other.climb === null || now - other.climb.time > 7200)
@@ -144,7 +138,7 @@ function deaf(
         0.9,
         [
           evidence('climb-without-shot', climb.size, 'm³/m³', { about: name, time: climb.time }),
-          ...(none || half ? because(rise, k) : []),
+          ...(none || half ? because() : []),
         ],
         'read-the-labels',
         [name],

@@ -1,4 +1,3 @@
-import type { Domain } from '../../quantity/domain.js'
 import type { HourlyCropET } from '../../quantity/generated/evapotranspiration-hourly.js'
 import type { Irradiance } from '../../quantity/generated/irradiance.js'
 import type { LeafAreaIndex } from '../../quantity/generated/plant.js'
@@ -6,7 +5,14 @@ import type { VapourPressureDeficit } from '../../quantity/generated/pressure.js
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
-import { DEFICIT, EXTINCTION, LEAF_AREA, RADIATION } from './cover-domains.js'
+import {
+  CROP_DEFICIT,
+  CROP_RADIATION,
+  DRYNESS_COEFFICIENT,
+  EXTINCTION,
+  LEAF_AREA,
+  RADIATION_COEFFICIENT,
+} from '../domains.js'
 
 /** Climate, leaves and the two coefficients of a crop. */
 export interface BailleInput {
@@ -22,23 +28,6 @@ export interface BailleInput {
   readonly deficitCoefficient: number
   /** Extinction coefficient; 0.64 by default. Unit: 1. Range: (0, 2]. */
   readonly extinction?: number
-}
-
-const A: Domain = {
-  quantity: 'coefficient of radiation',
-  unit: '1',
-  min: 0,
-  max: 2,
-  ends: '[]',
-  hint: '0.12 to 0.67 were measured',
-}
-const B: Domain = {
-  quantity: 'coefficient of dryness',
-  unit: 'W/m²/kPa',
-  min: 0,
-  max: 200,
-  ends: '[]',
-  hint: '14 to 37 W/m²/kPa were measured',
 }
 
 /** The coefficients that Baille and others found for nine ornamental species. */
@@ -64,7 +53,7 @@ export const validityBaille1994: Validity = {
  * @returns Transpiration. Unit: mm/h.
  * @throws `DomainError` outside the ranges.
  * @validity A 0.12 to 0.67 and B 14 to 37 W/m²/kPa, nine ornamental species.
- * @source Baille, M., Baille, A. and Laury, J. C. (1994), Scientia Horticulturae 59:83-97; the extinction coefficient [not confirmed, source not seen]
+ * @source baille-1994; the extinction coefficient [not confirmed, source not seen]
  * @example
  * ```ts
  * transpirationBaille1994({
@@ -77,10 +66,12 @@ export function transpirationBaille1994(input: BailleInput): HourlyCropET {
   const leaves = numberIn(optionsOf(input).leafArea, LEAF_AREA, 'leafArea')
   const caught = -Math.expm1(-numberIn(input.extinction ?? 0.64, EXTINCTION, 'extinction') * leaves)
   const light =
-    numberIn(input.radiationCoefficient, A, 'radiationCoefficient') *
+    numberIn(input.radiationCoefficient, RADIATION_COEFFICIENT, 'radiationCoefficient') *
     caught *
-    numberIn(input.radiation, RADIATION, 'radiation')
+    numberIn(input.radiation, CROP_RADIATION, 'radiation')
   const dry =
-    numberIn(input.deficitCoefficient, B, 'deficitCoefficient') * leaves * numberIn(input.deficit, DEFICIT, 'deficit')
+    numberIn(input.deficitCoefficient, DRYNESS_COEFFICIENT, 'deficitCoefficient') *
+    leaves *
+    numberIn(input.deficit, CROP_DEFICIT, 'deficit')
   return (((light + dry) * 3600) / 2.45e6) as HourlyCropET
 }

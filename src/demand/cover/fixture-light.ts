@@ -1,4 +1,4 @@
-import type { Domain } from '../../quantity/domain.js'
+import { LAMP_POWER, LIT_AREA } from '../../air/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Area } from '../../quantity/generated/area.js'
 import type { Irradiance } from '../../quantity/generated/irradiance.js'
@@ -8,7 +8,7 @@ import type { Power } from '../../quantity/generated/power.js'
 import type { Share } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import { PHOTON_YIELD } from './cover-domains.js'
+import { LAMP_EFFICACY, LIGHT_ON_CROP, LIGHT_PHOTON_YIELD } from '../domains.js'
 
 /** Lamps over an area: what they take and what they give. */
 export interface FixtureLightInput {
@@ -38,39 +38,6 @@ export interface FixtureLight {
   readonly electricity: Irradiance
 }
 
-const POWER: Domain = {
-  quantity: 'electrical power',
-  unit: 'W',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the power that the fixtures draw, drivers included',
-}
-const AREA: Domain = {
-  quantity: 'lit area',
-  unit: 'm²',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the area under the lamps, above 0',
-}
-const EFFICACY: Domain = {
-  quantity: 'efficacy',
-  unit: 'µmol/J',
-  min: 0,
-  max: 6,
-  ends: '(]',
-  hint: 'give photons for each joule of electricity: about 1.7 for sodium lamps, 2.5 to 3.5 for light-emitting diodes',
-}
-const REACHING: Domain = {
-  quantity: 'share of the light that reaches the crop',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '(]',
-  hint: 'give a share above 0; walls and paths take the rest',
-}
-
 /**
  * Light and heat of lamps from their electrical power: what `transpirationUnderLamps()` takes, and what the room has to carry away.
  *
@@ -96,9 +63,9 @@ const REACHING: Domain = {
  */
 export function fixtureLight(input: FixtureLightInput): FixtureLight {
   const electricity =
-    numberIn(optionsOf(input).electricalPower, POWER, 'electricalPower') / numberIn(input.area, AREA, 'area')
-  const efficacy = numberIn(input.efficacy, EFFICACY, 'efficacy')
-  const photons = numberIn(input.photonsPerJoule, PHOTON_YIELD, 'photonsPerJoule')
+    numberIn(optionsOf(input).electricalPower, LAMP_POWER, 'electricalPower') / numberIn(input.area, LIT_AREA, 'area')
+  const efficacy = numberIn(input.efficacy, LAMP_EFFICACY, 'efficacy')
+  const photons = numberIn(input.photonsPerJoule, LIGHT_PHOTON_YIELD, 'photonsPerJoule')
   if (efficacy > photons) {
     throw new InputError(
       'efficacy',
@@ -107,7 +74,7 @@ export function fixtureLight(input: FixtureLightInput): FixtureLight {
     )
   }
   const light = (electricity * efficacy) / photons
-  const lightOnCrop = numberIn(input.reachingCrop ?? 1, REACHING, 'reachingCrop') * light
+  const lightOnCrop = numberIn(input.reachingCrop ?? 1, LIGHT_ON_CROP, 'reachingCrop') * light
   return {
     photonFlux: (lightOnCrop * photons) as PhotonFluxDensity,
     lightOnCrop: lightOnCrop as Irradiance,

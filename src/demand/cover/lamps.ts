@@ -1,4 +1,3 @@
-import type { Domain } from '../../quantity/domain.js'
 import type { Irradiance } from '../../quantity/generated/irradiance.js'
 import type { PhotonFluxDensity } from '../../quantity/generated/photon-flux.js'
 import type { LeafAreaIndex } from '../../quantity/generated/plant.js'
@@ -7,34 +6,9 @@ import type { GroundFraction } from '../../quantity/generated/share.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import { GROUND } from '../crop/crop-domains.js'
-import { PHOTON_YIELD } from './cover-domains.js'
-import { type CanopyTranspiration, transpirationStanghellini1987 } from './stanghellini-1987.js'
+import { BOTH_SIDES_RESISTANCE, CROP_PHOTON_FLUX, GROUND_SHARE, LIGHT_PHOTON_YIELD, REFLECTED } from '../domains.js'
 
-const PHOTONS: Domain = {
-  quantity: 'photon flux on the crop',
-  unit: 'µmol/m²/s',
-  min: 0,
-  max: 3000,
-  ends: '[]',
-  hint: 'give the photosynthetic photon flux above the leaves',
-}
-const BOTH_SIDES: Domain = {
-  quantity: 'resistance to vapour',
-  unit: 's/m',
-  min: 1,
-  max: 50000,
-  ends: '[]',
-  hint: 'give s/m of both sides of a leaf together; 100 to 200 for the air, about 160 to 300 for lettuce',
-}
-const REFLECTED: Domain = {
-  quantity: 'reflected share',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '[)',
-  hint: 'give a share from 0 to below 1; leaves reflect about 0.05 of lamp light',
-}
+import { type CanopyTranspiration, transpirationStanghellini1987 } from './stanghellini-1987.js'
 
 /** A crop under lamps in a closed room. */
 export interface LampInput {
@@ -56,7 +30,7 @@ export interface LampInput {
   readonly airResistance?: number
   /** Resistance of both sides of a leaf together; without it that of lettuce at the photon flux. Unit: s/m. Range: [1, 50000]. */
   readonly leafResistance?: number
-  /** Atmospheric pressure; 101.325 by default. Unit: kPa. Range: [40, 110]. */
+  /** Atmospheric pressure; 101.325 by default. Unit: kPa. Range: [30, 120]. */
   readonly pressure?: Pressure
 }
 
@@ -71,14 +45,14 @@ export interface LampInput {
  * @returns Leaf resistance. Unit: s/m.
  * @throws `DomainError` outside the range.
  * @validity Lettuce, photon flux 140 to 600.
- * @source Graamans, L., van den Dobbelsteen, A., Meinen, E. and Stanghellini, C. (2017), Agricultural Systems 153:138-147, submodel of stomatal resistance, as four public programs write it; a fifth has 220 in place of 200 [confirmed by public code or text, source not seen]
+ * @source graamans-2017, submodel of stomatal resistance, as four public programs write it; a fifth has 220 in place of 200
  * @example
  * ```ts
  * leafResistanceGraamans2017(micromolesPerSquareMetreSecond(600)) // => 157.5
  * ```
  */
 export function leafResistanceGraamans2017(photonFlux: PhotonFluxDensity): number {
-  const photons = numberIn(photonFlux, PHOTONS)
+  const photons = numberIn(photonFlux, CROP_PHOTON_FLUX)
   return (60 * (1500 + photons)) / (200 + photons)
 }
 
@@ -97,7 +71,7 @@ export function leafResistanceGraamans2017(photonFlux: PhotonFluxDensity): numbe
  * @returns Transpiration, heat flows and leaf temperature.
  * @throws `DomainError` outside the ranges, `InputError` for a deficit above the saturation vapour pressure of the air.
  * @validity Rooms without sun; leaf resistance of lettuce unless another is given.
- * @source Graamans, L., van den Dobbelsteen, A., Meinen, E. and Stanghellini, C. (2017), Agricultural Systems 153:138-147, Eq. 4 to 9, section 3.1 for 100 and 200 s/m [confirmed by public code or text, source not seen]; the reflectance of 0.05 in one of them
+ * @source graamans-2017, Eq. 4 to 9, section 3.1 for 100 and 200 s/m; the reflectance of 0.05 in one of them
  * @example
  * ```ts
  * const room = transpirationUnderLamps({
@@ -109,10 +83,12 @@ export function leafResistanceGraamans2017(photonFlux: PhotonFluxDensity): numbe
  */
 export function transpirationUnderLamps(input: LampInput): CanopyTranspiration {
   const light =
-    numberIn(optionsOf(input).photonFlux, PHOTONS, 'photonFlux') /
-    numberIn(input.photonsPerJoule, PHOTON_YIELD, 'photonsPerJoule')
+    numberIn(optionsOf(input).photonFlux, CROP_PHOTON_FLUX, 'photonFlux') /
+    numberIn(input.photonsPerJoule, LIGHT_PHOTON_YIELD, 'photonsPerJoule')
   const net =
-    (1 - numberIn(input.reflected ?? 0.05, REFLECTED, 'reflected')) * numberIn(input.cover, GROUND, 'cover') * light
+    (1 - numberIn(input.reflected ?? 0.05, REFLECTED, 'reflected')) *
+    numberIn(input.cover, GROUND_SHARE, 'cover') *
+    light
   return transpirationStanghellini1987({
     netRadiation: net as Irradiance,
     temperature: input.temperature,
@@ -120,8 +96,13 @@ export function transpirationUnderLamps(input: LampInput): CanopyTranspiration {
     leafArea: input.leafArea,
     // Each side of a leaf has twice the resistance of both sides together.
     leafResistance:
-      2 * numberIn(input.leafResistance ?? leafResistanceGraamans2017(input.photonFlux), BOTH_SIDES, 'leafResistance'),
-    airResistance: 2 * numberIn(input.airResistance ?? 200, BOTH_SIDES, 'airResistance'),
+      2 *
+      numberIn(
+        input.leafResistance ?? leafResistanceGraamans2017(input.photonFlux),
+        BOTH_SIDES_RESISTANCE,
+        'leafResistance',
+      ),
+    airResistance: 2 * numberIn(input.airResistance ?? 200, BOTH_SIDES_RESISTANCE, 'airResistance'),
     ...(input.pressure === undefined ? {} : { pressure: input.pressure }),
   })
 }

@@ -1,18 +1,8 @@
-import type { Domain } from '../../quantity/domain.js'
 import type { LeafAreaIndex } from '../../quantity/generated/plant.js'
 import type { GroundFraction } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import { EXTINCTION, LEAF_AREA } from './cover-domains.js'
-
-const COVER: Domain = {
-  quantity: 'cover',
-  unit: '1',
-  min: 0,
-  max: 0.999,
-  ends: '[]',
-  hint: 'give the share of the ground under leaves; near full cover it no longer tells the leaf area',
-}
+import { EXTINCTION, GROUND_COVER, LEAF_AREA } from '../domains.js'
 
 /** A cover seen from above. */
 export interface LeafAreaFromCoverInput {
@@ -33,7 +23,7 @@ export interface LeafAreaFromCoverInput {
  * @returns Leaf area index. Unit: 1.
  * @throws `DomainError` outside the ranges.
  * @validity Leaves spread evenly; from 90 % of cover on the answer is loose.
- * @source Monsi, M. and Saeki, T. (1953), Japanese Journal of Botany 14:22-52 [not confirmed, source not seen]; the default of 0.7 as in Allen, R. G. and others (1998), FAO Irrigation and Drainage Paper 56, Eq. 97; measured by cover: cauliflower 0.60 to 0.70, tomato 0.75 to 0.85 (Campillo, C. and others (2010), HortScience 45(10):1459)
+ * @source monsi-1953; the default of 0.7 as in allen-1998, Eq. 97; measured by cover: cauliflower 0.60 to 0.70, tomato 0.75 to 0.85 (campillo-2010)
  * @example
  * ```ts
  * leafAreaFromCover({ cover: percent(75) }) // => 1.98
@@ -41,7 +31,7 @@ export interface LeafAreaFromCoverInput {
  */
 export function leafAreaFromCover(input: LeafAreaFromCoverInput): LeafAreaIndex {
   const { cover, extinction = 0.7 } = optionsOf(input)
-  return (-Math.log1p(-numberIn(cover, COVER, 'cover')) /
+  return (-Math.log1p(-numberIn(cover, GROUND_COVER, 'cover')) /
     numberIn(extinction, EXTINCTION, 'extinction')) as LeafAreaIndex
 }
 
@@ -63,7 +53,7 @@ export interface InterceptedFractionInput {
  * @param input - Leaf area index and extinction coefficient.
  * @returns Share. Unit: 1.
  * @throws `DomainError` outside the ranges.
- * @source Monsi, M. and Saeki, T. (1953), Japanese Journal of Botany 14:22-52 [not confirmed, source not seen]; the default as in `leafAreaFromCover()`
+ * @source monsi-1953; the default as in `leafAreaFromCover()`
  * @example
  * ```ts
  * interceptedFraction({ leafArea: leafAreaIndex(3) }) // => 0.878

@@ -1,12 +1,12 @@
 import { saturationVapourPressureFao56 } from '../../air/saturation-vapour-pressure-fao56.js'
 import { rootBetween } from '../../numerics/root.js'
-import type { Domain } from '../../quantity/domain.js'
 import type { Irradiance } from '../../quantity/generated/irradiance.js'
 import type { LeafAreaIndex } from '../../quantity/generated/plant.js'
 import type { Pressure, VapourPressureDeficit } from '../../quantity/generated/pressure.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
+import { NIGHT_NET_RADIATION } from '../domains.js'
 import {
   type CanopyTranspiration,
   leafResistanceStanghellini1987,
@@ -27,17 +27,8 @@ export interface NightInput {
   readonly carbonDioxide?: number
   /** Resistance of the air at the leaf; 275 by default. Unit: s/m. Range: [1, 100000]. */
   readonly airResistance?: number
-  /** Atmospheric pressure; 101.325 by default. Unit: kPa. Range: [40, 110]. */
+  /** Atmospheric pressure; 101.325 by default. Unit: kPa. Range: [30, 120]. */
   readonly pressure?: Pressure
-}
-
-const NET: Domain = {
-  quantity: 'net radiation at night',
-  unit: 'W/m²',
-  min: -300,
-  max: 300,
-  ends: '[]',
-  hint: 'give what the leaves take up less what they give off; by day use transpirationStanghellini1987()',
 }
 
 /**
@@ -54,14 +45,14 @@ const NET: Domain = {
  * @returns Transpiration, heat flows and leaf temperature; negative transpiration is dew.
  * @throws `DomainError` outside the ranges, `InputError` for a deficit above the saturation vapour pressure of the air.
  * @validity Tomato under glass. Other crops lose from a tenth to a third of a day's water at night [not confirmed, source not seen]; check against a scale.
- * @source Stanghellini, C. (1987), Transpiration of greenhouse crops, PhD thesis, Wageningen [confirmed by public code or text, source not seen]
+ * @source stanghellini-1987
  * @example
  * ```ts
  * nightTranspiration({ temperature: celsius(18), deficit: kilopascals(0.5), leafArea: leafAreaIndex(3) }).transpiration // => 0.0211
  * ```
  */
 export function nightTranspiration(input: NightInput): CanopyTranspiration {
-  const netRadiation = numberIn(optionsOf(input).netRadiation ?? 0, NET, 'netRadiation') as Irradiance
+  const netRadiation = numberIn(optionsOf(input).netRadiation ?? 0, NIGHT_NET_RADIATION, 'netRadiation') as Irradiance
   const { temperature, deficit, leafArea, airResistance, pressure } = optionsOf(input)
   const at = (leafResistance: number) =>
     transpirationStanghellini1987({

@@ -1,9 +1,16 @@
-import type { Domain } from '../../quantity/domain.js'
 import type { Finding } from '../../quantity/finding.js'
 import type { RadiationSum } from '../../quantity/generated/radiation-sum.js'
 import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
+import {
+  CROP_SIZE,
+  DAILY_RADIATION_SUM,
+  DEPTH_PER_DEGREE_MINUTE,
+  DEPTH_PER_LIGHT,
+  HEATING_SUM,
+  USE_PER_LIGHT,
+} from '../domains.js'
 
 /** A radiation sum and what the crop uses for it. */
 export interface RadiationRuleInput {
@@ -23,23 +30,6 @@ export interface RadiationRuleUse {
   readonly warnings: readonly Finding[]
 }
 
-const SUM: Domain = {
-  quantity: 'radiation sum',
-  unit: 'J/cm²',
-  min: 0,
-  max: 20000,
-  ends: '[]',
-  hint: 'give the sum of a day or less in J/cm²; a clear summer day has about 3000',
-}
-const USE: Domain = {
-  quantity: 'water use for each J/cm²',
-  unit: 'mL/m² per J/cm²',
-  min: 0,
-  max: 10,
-  ends: '(]',
-  hint: 'give 1 to 3 for a grown crop; a value in litres or for each plant is another number',
-}
-
 /**
  * Water use of a crop by the radiation sum, with the ceiling that the latent heat of water sets.
  *
@@ -54,15 +44,15 @@ const USE: Domain = {
  * @returns Use, ceiling and cautions.
  * @throws `DomainError` outside the ranges.
  * @validity Days led by the sun; heating, lamps and night use are not in it.
- * @source common practice, no source; the ceiling: Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Table 3 (2.45 MJ/kg)
+ * @source common practice, no source; the ceiling: allen-1998, Table 3 (2.45 MJ/kg)
  * @example
  * ```ts
  * waterUseFromRadiationSum({ radiationSum: joulesPerSquareCentimetre(1500), usePerJoule: 2 }) // => { use: 3.0, ceiling: 6.12, warnings: [] }
  * ```
  */
 export function waterUseFromRadiationSum(input: RadiationRuleInput): RadiationRuleUse {
-  const sum = numberIn(optionsOf(input).radiationSum, SUM, 'radiationSum')
-  const coefficient = numberIn(input.usePerJoule, USE, 'usePerJoule')
+  const sum = numberIn(optionsOf(input).radiationSum, DAILY_RADIATION_SUM, 'radiationSum')
+  const coefficient = numberIn(input.usePerJoule, USE_PER_LIGHT, 'usePerJoule')
   // 1 J/cm² is 0.01 MJ/m², and 2.45 MJ evaporates a kilogram.
   const ceiling = 0.01 / 2.45
   const warnings: Finding[] = []
@@ -74,7 +64,7 @@ export function waterUseFromRadiationSum(input: RadiationRuleInput): RadiationRu
       about: 'usePerJoule',
       value: coefficient,
       unit: 'mL/m² per J/cm²',
-      source: 'FAO Irrigation and Drainage Paper 56, Table 3',
+      source: 'allen-1998, Table 3',
     })
   }
   return { use: ((coefficient / 1000) * sum) as WaterDepth, ceiling: (ceiling * sum) as WaterDepth, warnings }
@@ -94,39 +84,6 @@ export interface RadiationAndHeatingInput {
   readonly cropSize: number
 }
 
-const HEATING: Domain = {
-  quantity: 'sum of pipe less air temperature',
-  unit: '°C·min',
-  min: 0,
-  max: 200000,
-  ends: '[]',
-  hint: 'add up the difference of each minute while the pipe is warmer than the air',
-}
-const PER_JOULE: Domain = {
-  quantity: 'use for each J/cm²',
-  unit: 'mm per J/cm²',
-  min: 0,
-  max: 0.01,
-  ends: '[]',
-  hint: 'about 0.002',
-}
-const PER_DEGREE: Domain = {
-  quantity: 'use for each degree and minute',
-  unit: 'mm per °C·min',
-  min: 0,
-  max: 0.001,
-  ends: '[]',
-  hint: 'about 0.00002',
-}
-const SIZE: Domain = {
-  quantity: 'size of the crop',
-  unit: '1',
-  min: 0,
-  max: 2,
-  ends: '[]',
-  hint: 'give 1 for a full-grown crop',
-}
-
 /**
  * Water use of a heated crop under glass from radiation and pipe heat.
  *
@@ -138,7 +95,7 @@ const SIZE: Domain = {
  * @returns Water use. Unit: mm.
  * @throws `DomainError` outside the ranges.
  * @validity Glasshouses heated by pipes near the crop; the coefficients belong to the crop and the house.
- * @source de Graaf, R. and van den Ende, J. (1981), Acta Horticulturae 119; de Graaf, R. (1988), Acta Horticulturae 229 [not confirmed, source not seen]
+ * @source de-graaf-1981; de-graaf-1988
  * @example
  * ```ts
  * waterUseFromRadiationAndHeating({
@@ -148,9 +105,10 @@ const SIZE: Domain = {
  */
 export function waterUseFromRadiationAndHeating(input: RadiationAndHeatingInput): WaterDepth {
   const light =
-    numberIn(optionsOf(input).usePerJoule, PER_JOULE, 'usePerJoule') * numberIn(input.radiationSum, SUM, 'radiationSum')
+    numberIn(optionsOf(input).usePerJoule, DEPTH_PER_LIGHT, 'usePerJoule') *
+    numberIn(input.radiationSum, DAILY_RADIATION_SUM, 'radiationSum')
   const heat =
-    numberIn(input.usePerDegreeMinute, PER_DEGREE, 'usePerDegreeMinute') *
-    numberIn(input.heatingSum, HEATING, 'heatingSum')
-  return (numberIn(input.cropSize, SIZE, 'cropSize') * (light + heat)) as WaterDepth
+    numberIn(input.usePerDegreeMinute, DEPTH_PER_DEGREE_MINUTE, 'usePerDegreeMinute') *
+    numberIn(input.heatingSum, HEATING_SUM, 'heatingSum')
+  return (numberIn(input.cropSize, CROP_SIZE, 'cropSize') * (light + heat)) as WaterDepth
 }

@@ -1,9 +1,9 @@
+import { AIR_PRESSURE } from '../../air/domains.js'
 import { psychrometricConstantFao56 } from '../../air/psychrometric-constant-fao56.js'
 import {
   saturationVapourPressureFao56,
   slopeOfSaturationVapourPressureFao56,
 } from '../../air/saturation-vapour-pressure-fao56.js'
-import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { HourlyCropET } from '../../quantity/generated/evapotranspiration-hourly.js'
 import type { Irradiance } from '../../quantity/generated/irradiance.js'
@@ -12,7 +12,15 @@ import type { Pressure, VapourPressureDeficit } from '../../quantity/generated/p
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import { AIR, DEFICIT, LEAF_AREA, NET, RESISTANCE } from './cover-domains.js'
+import {
+  AIR_AMONG_PLANTS,
+  CARBON_DIOXIDE,
+  CROP_DEFICIT,
+  CROP_NET_RADIATION,
+  LEAF_AREA,
+  LEAF_RADIATION,
+  VAPOUR_RESISTANCE,
+} from '../domains.js'
 
 /** The climate among the plants and how easily their leaves give off vapour. */
 export interface StanghelliniInput {
@@ -28,7 +36,7 @@ export interface StanghelliniInput {
   readonly leafResistance: number
   /** Resistance of the air at the leaf; 275 by default. Unit: s/m. Range: [1, 100000]. */
   readonly airResistance?: number
-  /** Atmospheric pressure; 101.325 by default. Unit: kPa. Range: [40, 110]. */
+  /** Atmospheric pressure; 101.325 by default. Unit: kPa. Range: [30, 120]. */
   readonly pressure?: Pressure
 }
 
@@ -44,14 +52,6 @@ export interface CanopyTranspiration {
   readonly leafTemperature: Temperature
 }
 
-const PRESSURE: Domain = {
-  quantity: 'atmospheric pressure',
-  unit: 'kPa',
-  min: 40,
-  max: 110,
-  ends: '[]',
-  hint: 'give the pressure of the place in kPa',
-}
 const HEAT_OF_AIR = 1013
 const LATENT = 2.45e6
 
@@ -68,7 +68,7 @@ const LATENT = 2.45e6
  * @returns Transpiration, heat flows and leaf temperature.
  * @throws `DomainError` outside the ranges, `InputError` for a deficit above the saturation vapour pressure of the air.
  * @validity Tomato in glasshouses with hot-water pipes; closed canopies of other crops with their own resistances.
- * @source Stanghellini, C. (1987), Transpiration of greenhouse crops, PhD thesis, Wageningen [form not confirmed, source not seen]
+ * @source stanghellini-1987 [form not confirmed, source not seen]
  * @example
  * ```ts
  * const day = transpirationStanghellini1987({
@@ -79,12 +79,12 @@ const LATENT = 2.45e6
  * ```
  */
 export function transpirationStanghellini1987(input: StanghelliniInput): CanopyTranspiration {
-  const net = numberIn(optionsOf(input).netRadiation, NET, 'netRadiation')
-  const temperature = numberIn(input.temperature, AIR, 'temperature') as Temperature
+  const net = numberIn(optionsOf(input).netRadiation, CROP_NET_RADIATION, 'netRadiation')
+  const temperature = numberIn(input.temperature, AIR_AMONG_PLANTS, 'temperature') as Temperature
   const deficit = deficitAt(input.deficit, temperature)
   const leafArea = numberIn(input.leafArea, LEAF_AREA, 'leafArea')
-  const air = numberIn(input.airResistance ?? 275, RESISTANCE, 'airResistance')
-  const pressure = numberIn(input.pressure ?? 101.325, PRESSURE, 'pressure') as Pressure
+  const air = numberIn(input.airResistance ?? 275, VAPOUR_RESISTANCE, 'airResistance')
+  const pressure = numberIn(input.pressure ?? 101.325, AIR_PRESSURE, 'pressure') as Pressure
   const gamma = psychrometricConstantFao56(pressure)
   const epsilon = slopeOfSaturationVapourPressureFao56(temperature) / gamma
   const actual = saturationVapourPressureFao56(temperature) - deficit
@@ -92,7 +92,7 @@ export function transpirationStanghellini1987(input: StanghelliniInput): CanopyT
   const conductance = (2 * leafArea * airDensity * HEAT_OF_AIR) / air
   const latent =
     (epsilon * net + (conductance * deficit) / gamma) /
-    (1 + epsilon + numberIn(input.leafResistance, RESISTANCE, 'leafResistance') / air)
+    (1 + epsilon + numberIn(input.leafResistance, VAPOUR_RESISTANCE, 'leafResistance') / air)
   const sensible = net - latent
   return {
     transpiration: ((latent * 3600) / LATENT) as HourlyCropET,
@@ -105,7 +105,7 @@ export function transpirationStanghellini1987(input: StanghelliniInput): CanopyT
 /** A deficit that air of this temperature can have: at most its saturation vapour pressure, when it is quite dry. */
 function deficitAt(deficit: VapourPressureDeficit, temperature: Temperature): number {
   const saturation = saturationVapourPressureFao56(temperature)
-  if (numberIn(deficit, DEFICIT) <= saturation) return deficit
+  if (numberIn(deficit, CROP_DEFICIT) <= saturation) return deficit
   throw new InputError(
     'deficit',
     `${deficit} kPa is above the saturation vapour pressure of ${saturation.toFixed(3)} kPa at ${temperature} °C`,
@@ -127,23 +127,6 @@ export interface LeafResistanceInput {
   readonly night?: boolean
 }
 
-const CARBON_DIOXIDE: Domain = {
-  quantity: 'carbon dioxide',
-  unit: 'ppm',
-  min: 0,
-  max: 5000,
-  ends: '[]',
-  hint: 'give parts per million; outside air has about 420',
-}
-const ON_LEAF: Domain = {
-  quantity: 'radiation on the leaf',
-  unit: 'W/m²',
-  min: 0,
-  max: 1500,
-  ends: '[]',
-  hint: 'divide the radiation on the crop by twice the leaf area index',
-}
-
 /**
  * Resistance of a tomato leaf to vapour, from light, warmth, carbon dioxide and dryness.
  *
@@ -159,7 +142,7 @@ const ON_LEAF: Domain = {
  * @throws `DomainError` outside the ranges.
  * @validity Tomato. The terms of light, warmth and carbon dioxide agree in two public programs that cite the thesis; the term of dryness
  * does not: its cap is 3.8 in one, 5.8 in another, and a third has a curve that ends at 4. In dry air the answer is uncertain by a third.
- * @source Stanghellini, C. (1987), Transpiration of greenhouse crops, PhD thesis, Wageningen, Eq. 3.51 [confirmed by public code or text, source not seen]
+ * @source stanghellini-1987, Eq. 3.51
  * @example
  * ```ts
  * leafResistanceStanghellini1987({
@@ -168,9 +151,9 @@ const ON_LEAF: Domain = {
  * ```
  */
 export function leafResistanceStanghellini1987(input: LeafResistanceInput): number {
-  const light = numberIn(optionsOf(input).radiationOnLeaf, ON_LEAF, 'radiationOnLeaf')
-  const warmth = numberIn(input.leafTemperature, AIR, 'leafTemperature')
-  const dry = numberIn(input.deficit, DEFICIT, 'deficit') ** 2
+  const light = numberIn(optionsOf(input).radiationOnLeaf, LEAF_RADIATION, 'radiationOnLeaf')
+  const warmth = numberIn(input.leafTemperature, AIR_AMONG_PLANTS, 'leafTemperature')
+  const dry = numberIn(input.deficit, CROP_DEFICIT, 'deficit') ** 2
   const carbon = Math.max(0, numberIn(input.carbonDioxide ?? 200, CARBON_DIOXIDE, 'carbonDioxide') - 200) ** 2
   if (input.night) {
     return (

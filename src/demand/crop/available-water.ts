@@ -1,4 +1,4 @@
-import type { Domain } from '../../quantity/domain.js'
+import { WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { CropET } from '../../quantity/generated/evapotranspiration.js'
 import type { Length } from '../../quantity/generated/length.js'
@@ -7,7 +7,7 @@ import type { WaterContent } from '../../quantity/generated/water-content.js'
 import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import { CONTENT, CROP_ET, DEPLETION, DEPTH, THICKNESS, TOTAL_AVAILABLE } from './crop-domains.js'
+import { CROP_ET, DEPLETION, LAYER_DEPTH, SOME_CROP_ET, TOTAL_AVAILABLE, WATER_DEPTH } from '../domains.js'
 
 /** A root zone of one soil. */
 export interface RootZone {
@@ -29,7 +29,7 @@ export interface RootZone {
  * @param zone - Water contents and root depth (in metres in the equation).
  * @returns Total available water. Unit: mm.
  * @throws `DomainError` outside the ranges, `InputError` when the wilting point is not below field capacity.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 82
+ * @source allen-1998, Eq. 82
  * @example
  * ```ts
  * totalAvailableWater({ fieldCapacity: waterContent(0.25), wiltingPoint: waterContent(0.12), rootDepth: metres(0.5) }) // => 65
@@ -37,11 +37,12 @@ export interface RootZone {
  */
 export function totalAvailableWater(zone: RootZone): WaterDepth {
   const { fieldCapacity, wiltingPoint, rootDepth } = optionsOf(zone)
-  const water = numberIn(fieldCapacity, CONTENT, 'fieldCapacity') - numberIn(wiltingPoint, CONTENT, 'wiltingPoint')
+  const water =
+    numberIn(fieldCapacity, WATER_CONTENT, 'fieldCapacity') - numberIn(wiltingPoint, WATER_CONTENT, 'wiltingPoint')
   if (water <= 0) {
     throw new InputError('wiltingPoint', 'it is not below field capacity', 'check that the two are not swapped')
   }
-  return (10 * water * numberIn(rootDepth, THICKNESS, 'rootDepth')) as WaterDepth
+  return (10 * water * numberIn(rootDepth, LAYER_DEPTH, 'rootDepth')) as WaterDepth
 }
 
 /** Available water and the share that may be used. */
@@ -62,7 +63,7 @@ export interface ReadilyAvailableInput {
  * @param input - Total available water and depletion fraction.
  * @returns Readily available water. Unit: mm.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 83
+ * @source allen-1998, Eq. 83
  * @example
  * ```ts
  * readilyAvailableWater({ totalAvailable: millimetresOfDepth(160), depletionFraction: fraction(0.4) }) // => 64
@@ -71,7 +72,7 @@ export interface ReadilyAvailableInput {
 export function readilyAvailableWater(input: ReadilyAvailableInput): WaterDepth {
   const { totalAvailable, depletionFraction } = optionsOf(input)
   return (numberIn(depletionFraction, DEPLETION, 'depletionFraction') *
-    numberIn(totalAvailable, DEPTH, 'totalAvailable')) as WaterDepth
+    numberIn(totalAvailable, WATER_DEPTH, 'totalAvailable')) as WaterDepth
 }
 
 /** A tabled depletion fraction and the demand of the day. */
@@ -92,7 +93,7 @@ export interface DepletionAdjustmentInput {
  * @param input - Tabled fraction and crop evapotranspiration.
  * @returns Depletion fraction. Unit: 1.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Table 22, footnote 2
+ * @source allen-1998, Table 22, footnote 2
  * @example
  * ```ts
  * adjustedDepletionFraction({ tabled: fraction(0.4), cropET: millimetresPerDay(2) }) // => 0.52
@@ -124,7 +125,7 @@ export interface StressInput {
  * @param input - Available water, depletion and depletion fraction.
  * @returns Stress coefficient, 1 without stress. Unit: 1.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 84
+ * @source allen-1998, Eq. 84
  * @example
  * ```ts
  * waterStressCoefficient({
@@ -135,7 +136,7 @@ export interface StressInput {
 export function waterStressCoefficient(input: StressInput): Share {
   const { totalAvailable, depletion, depletionFraction } = optionsOf(input)
   const total = numberIn(totalAvailable, TOTAL_AVAILABLE, 'totalAvailable')
-  const left = total - numberIn(depletion, DEPTH, 'depletion')
+  const left = total - numberIn(depletion, WATER_DEPTH, 'depletion')
   return Math.min(
     1,
     Math.max(0, left / ((1 - numberIn(depletionFraction, DEPLETION, 'depletionFraction')) * total)),
@@ -162,7 +163,7 @@ export interface RootZoneDepletionInput {
  * @param input - Field capacity, water content and root depth (in metres in the equation).
  * @returns Depletion. Unit: mm.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 87
+ * @source allen-1998, Eq. 87
  * @example
  * ```ts
  * rootZoneDepletion({ fieldCapacity: waterContent(0.3), content: waterContent(0.24), rootDepth: metres(0.5) }) // => 30.0
@@ -171,8 +172,8 @@ export interface RootZoneDepletionInput {
 export function rootZoneDepletion(input: RootZoneDepletionInput): WaterDepth {
   const { fieldCapacity, content, rootDepth } = optionsOf(input)
   return (10 *
-    (numberIn(fieldCapacity, CONTENT, 'fieldCapacity') - numberIn(content, CONTENT, 'content')) *
-    numberIn(rootDepth, THICKNESS, 'rootDepth')) as WaterDepth
+    (numberIn(fieldCapacity, WATER_CONTENT, 'fieldCapacity') - numberIn(content, WATER_CONTENT, 'content')) *
+    numberIn(rootDepth, LAYER_DEPTH, 'rootDepth')) as WaterDepth
 }
 
 /** Water at hand and how fast it goes. */
@@ -181,15 +182,6 @@ export interface DaysOfWaterInput {
   readonly available: WaterDepth
   /** Crop evapotranspiration. Unit: mm/d. Range: (0, 90]. */
   readonly cropET: CropET
-}
-
-const USE: Domain = {
-  quantity: 'crop evapotranspiration',
-  unit: 'mm/d',
-  min: 0,
-  max: 90,
-  ends: '(]',
-  hint: 'give a depth of water a day above zero; without use water lasts for ever',
 }
 
 /**
@@ -202,7 +194,7 @@ const USE: Domain = {
  * @param input - Water and crop evapotranspiration.
  * @returns Time. Unit: d.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, chapter 8
+ * @source allen-1998, chapter 8
  * @example
  * ```ts
  * daysOfWater({ available: millimetresOfDepth(23.6), cropET: millimetresPerDay(4) }) // => 5.9
@@ -210,5 +202,5 @@ const USE: Domain = {
  */
 export function daysOfWater(input: DaysOfWaterInput): number {
   const { available, cropET } = optionsOf(input)
-  return numberIn(available, DEPTH, 'available') / numberIn(cropET, USE, 'cropET')
+  return numberIn(available, WATER_DEPTH, 'available') / numberIn(cropET, SOME_CROP_ET, 'cropET')
 }

@@ -1,8 +1,7 @@
 import type { CropCoefficient, LeafAreaIndex } from '../../quantity/generated/plant.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import { LEAF_AREA } from '../cover/cover-domains.js'
-import { COEFFICIENT } from './crop-domains.js'
+import { CROP_COEFFICIENT, LEAF_AREA } from '../domains.js'
 
 /** A stand with fewer leaves than a full cover has. */
 export interface BasalFromLeafAreaInput {
@@ -25,15 +24,15 @@ export interface BasalFromLeafAreaInput {
  * @returns Coefficient. Unit: 1.
  * @throws `DomainError` outside the ranges.
  * @validity Mid-season of annual plants, natural or poor stands; from a leaf area index of 3 on it is nearly that of full cover.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 97
+ * @source allen-1998, Eq. 97
  * @example
  * ```ts
  * basalCoefficientFromLeafArea({ fullCoverCoefficient: cropCoefficient(1.15), leafArea: leafAreaIndex(1.5) }) // => 0.80
  * ```
  */
 export function basalCoefficientFromLeafArea(input: BasalFromLeafAreaInput): CropCoefficient {
-  const lowest = numberIn(optionsOf(input).minCoefficient ?? 0.15, COEFFICIENT, 'minCoefficient')
-  const full = numberIn(optionsOf(input).fullCoverCoefficient, COEFFICIENT, 'fullCoverCoefficient')
+  const lowest = numberIn(optionsOf(input).minCoefficient ?? 0.15, CROP_COEFFICIENT, 'minCoefficient')
+  const full = numberIn(optionsOf(input).fullCoverCoefficient, CROP_COEFFICIENT, 'fullCoverCoefficient')
   return (lowest -
     (full - lowest) * Math.expm1(-0.7 * numberIn(input.leafArea, LEAF_AREA, 'leafArea'))) as CropCoefficient
 }

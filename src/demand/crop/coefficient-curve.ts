@@ -1,9 +1,8 @@
-import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { CropCoefficient } from '../../quantity/generated/plant.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import { COEFFICIENT } from './crop-domains.js'
+import { CROP_COEFFICIENT, DAYS_SINCE_PLANTING, STAGE_LENGTH } from '../domains.js'
 
 /** Lengths of the four growth stages. */
 export interface StageLengths {
@@ -31,23 +30,6 @@ export interface CoefficientCurveInput {
   readonly daysSincePlanting: number
 }
 
-const LENGTH: Domain = {
-  quantity: 'length of a stage',
-  unit: 'd',
-  min: 0,
-  max: 1000,
-  ends: '[]',
-  hint: 'give days, zero or more',
-}
-const DAY: Domain = {
-  quantity: 'days since planting',
-  unit: 'd',
-  min: 0,
-  max: 4000,
-  ends: '[]',
-  hint: 'count days from planting, zero or more',
-}
-
 /**
  * Crop coefficient of a day on the curve through the growth stages, single or basal: level, rising, level, falling.
  *
@@ -58,7 +40,7 @@ const DAY: Domain = {
  * @param input - Stage lengths, three coefficients and the day.
  * @returns Coefficient of the day. Unit: 1.
  * @throws `DomainError` outside the ranges, `InputError` for a day after the season.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 66
+ * @source allen-1998, Eq. 66
  * @example
  * ```ts
  * coefficientOfDay({
@@ -68,14 +50,14 @@ const DAY: Domain = {
  * ```
  */
 export function coefficientOfDay(input: CoefficientCurveInput): CropCoefficient {
-  const initial = numberIn(optionsOf(input).initialCoefficient, COEFFICIENT, 'initialCoefficient')
-  const middle = numberIn(input.middleCoefficient, COEFFICIENT, 'middleCoefficient')
-  const end = numberIn(input.endCoefficient, COEFFICIENT, 'endCoefficient')
-  const day = numberIn(input.daysSincePlanting, DAY, 'daysSincePlanting')
-  const rise = numberIn(input.stages.initial, LENGTH, 'initial')
-  const full = rise + numberIn(input.stages.development, LENGTH, 'development')
-  const fall = full + numberIn(input.stages.middle, LENGTH, 'middle')
-  const last = fall + numberIn(input.stages.late, LENGTH, 'late')
+  const initial = numberIn(optionsOf(input).initialCoefficient, CROP_COEFFICIENT, 'initialCoefficient')
+  const middle = numberIn(input.middleCoefficient, CROP_COEFFICIENT, 'middleCoefficient')
+  const end = numberIn(input.endCoefficient, CROP_COEFFICIENT, 'endCoefficient')
+  const day = numberIn(input.daysSincePlanting, DAYS_SINCE_PLANTING, 'daysSincePlanting')
+  const rise = numberIn(input.stages.initial, STAGE_LENGTH, 'initial')
+  const full = rise + numberIn(input.stages.development, STAGE_LENGTH, 'development')
+  const fall = full + numberIn(input.stages.middle, STAGE_LENGTH, 'middle')
+  const last = fall + numberIn(input.stages.late, STAGE_LENGTH, 'late')
   if (day > last) {
     throw new InputError(
       'daysSincePlanting',

@@ -5,8 +5,7 @@ import type { WindSpeed } from '../../quantity/generated/wind.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
-import { WIND } from '../reference/penman-monteith-domains.js'
-import { COEFFICIENT, HEIGHT, HUMIDITY } from './crop-domains.js'
+import { CROP_COEFFICIENT, CROP_HEIGHT, MIN_HUMIDITY, WIND_AT_2_M } from '../domains.js'
 
 /** The climate of a growth stage and the height of the crop in it. */
 export interface CropClimate {
@@ -52,7 +51,7 @@ const LOWEST_MOVED = 0.45
  * @returns Coefficient for the climate. Unit: 1.
  * @throws `DomainError` outside the ranges.
  * @validity Wind 1 to 6 m/s, lowest humidity 20 to 80 %, height 0.1 to 10 m.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 62, 65 and 70
+ * @source allen-1998, Eq. 62, 65 and 70
  * @example
  * ```ts
  * adjustedCropCoefficientFao56({
@@ -61,7 +60,7 @@ const LOWEST_MOVED = 0.45
  * ```
  */
 export function adjustedCropCoefficientFao56(input: ClimateAdjustmentInput): CropCoefficient {
-  const tabled = numberIn(optionsOf(input).coefficient, COEFFICIENT, 'coefficient')
+  const tabled = numberIn(optionsOf(input).coefficient, CROP_COEFFICIENT, 'coefficient')
   const term = climateTerm(input)
   return (tabled < LOWEST_MOVED ? tabled : tabled + term) as CropCoefficient
 }
@@ -83,7 +82,7 @@ export interface MaxCoefficientInput extends CropClimate {
  * @returns Upper limit of the crop coefficient. Unit: 1.
  * @throws `DomainError` outside the ranges.
  * @validity As for the adjustment of coefficients to climate.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 72
+ * @source allen-1998, Eq. 72
  * @example
  * ```ts
  * maxCropCoefficientFao56({
@@ -92,13 +91,13 @@ export interface MaxCoefficientInput extends CropClimate {
  * ```
  */
 export function maxCropCoefficientFao56(input: MaxCoefficientInput): CropCoefficient {
-  const basal = numberIn(optionsOf(input).basalCoefficient, COEFFICIENT, 'basalCoefficient')
+  const basal = numberIn(optionsOf(input).basalCoefficient, CROP_COEFFICIENT, 'basalCoefficient')
   return Math.max(1.2 + climateTerm(input), basal + 0.05) as CropCoefficient
 }
 
 /** The part of Eq. 62 and 72 that the climate adds. */
 export function climateTerm({ windSpeed, minHumidity, height }: CropClimate): number {
-  const wind = 0.04 * (numberIn(windSpeed, WIND, 'windSpeed') - 2)
-  const humidity = 0.004 * (100 * numberIn(minHumidity, HUMIDITY, 'minHumidity') - 45)
-  return (wind - humidity) * (numberIn(height, HEIGHT, 'height') / 300) ** 0.3
+  const wind = 0.04 * (numberIn(windSpeed, WIND_AT_2_M, 'windSpeed') - 2)
+  const humidity = 0.004 * (100 * numberIn(minHumidity, MIN_HUMIDITY, 'minHumidity') - 45)
+  return (wind - humidity) * (numberIn(height, CROP_HEIGHT, 'height') / 300) ** 0.3
 }

@@ -1,26 +1,9 @@
-import type { Domain } from '../../quantity/domain.js'
+import { PLANT_DENSITY } from '../../quantity/domains.js'
 import type { CropET, ReferenceET } from '../../quantity/generated/evapotranspiration.js'
 import type { CropCoefficient, PlantDensity, PlantWaterUse } from '../../quantity/generated/plant.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import { COEFFICIENT, CROP_ET } from './crop-domains.js'
-
-const REFERENCE: Domain = {
-  quantity: 'reference evapotranspiration',
-  unit: 'mm/d',
-  min: -5,
-  max: 30,
-  ends: '[]',
-  hint: 'give a depth of water a day in mm; more than 15 is seldom seen',
-}
-const DENSITY: Domain = {
-  quantity: 'plant density',
-  unit: '1/m²',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the number of plants on a square metre, above zero',
-}
+import { ANY_REFERENCE_ET, CROP_COEFFICIENT, CROP_ET } from '../domains.js'
 
 /** Reference evapotranspiration and the coefficient of a crop. */
 export interface CropETInput {
@@ -41,7 +24,7 @@ export interface CropETInput {
  * @returns Crop evapotranspiration. Unit: mm/d.
  * @throws `DomainError` outside the ranges.
  * @validity Crops without stress, of the height and cover for which the coefficient was found.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 58
+ * @source allen-1998, Eq. 58
  * @example
  * ```ts
  * cropET({ referenceET: millimetresPerDay(5), cropCoefficient: cropCoefficient(1.2) }) // => 6.0
@@ -49,8 +32,8 @@ export interface CropETInput {
  */
 export function cropET(input: CropETInput): CropET {
   const { referenceET, cropCoefficient } = optionsOf(input)
-  return (numberIn(cropCoefficient, COEFFICIENT, 'cropCoefficient') *
-    numberIn(referenceET, REFERENCE, 'referenceET')) as CropET
+  return (numberIn(cropCoefficient, CROP_COEFFICIENT, 'cropCoefficient') *
+    numberIn(referenceET, ANY_REFERENCE_ET, 'referenceET')) as CropET
 }
 
 /** Crop evapotranspiration and how densely plants stand. */
@@ -79,5 +62,5 @@ export interface PlantUseInput {
  */
 export function waterUsePerPlant(input: PlantUseInput): PlantWaterUse {
   const { cropET, plantDensity } = optionsOf(input)
-  return (numberIn(cropET, CROP_ET, 'cropET') / numberIn(plantDensity, DENSITY, 'plantDensity')) as PlantWaterUse
+  return (numberIn(cropET, CROP_ET, 'cropET') / numberIn(plantDensity, PLANT_DENSITY, 'plantDensity')) as PlantWaterUse
 }

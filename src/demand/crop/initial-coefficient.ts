@@ -1,4 +1,3 @@
-import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { CropET, ReferenceET } from '../../quantity/generated/evapotranspiration.js'
 import type { CropCoefficient } from '../../quantity/generated/plant.js'
@@ -6,7 +5,14 @@ import type { GroundFraction } from '../../quantity/generated/share.js'
 import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import { DEPTH, REFERENCE_ET, WETTED } from './crop-domains.js'
+import {
+  CROP_COEFFICIENT,
+  REFERENCE_ET,
+  TYPICAL_RAIN,
+  WATER_DEPTH,
+  WETTED_GROUND,
+  WETTING_INTERVAL,
+} from '../domains.js'
 
 /** How coarse a soil is, as FAO-56 divides soils for evaporation after wetting. */
 export type SoilTextureClass = 'coarse' | 'medium' | 'fine'
@@ -41,15 +47,6 @@ export interface InitialCoefficient {
   readonly cropET: CropET
 }
 
-const INTERVAL: Domain = {
-  quantity: 'time between wettings',
-  unit: 'd',
-  min: 0,
-  max: 365,
-  ends: '(]',
-  hint: 'give the mean number of days between two wettings, above zero',
-}
-
 /**
  * Crop coefficient of the initial stage, when nearly all water leaves from the soil: the curves of Figures 29 and 30 by the
  * equations they were drawn from, with the depths between by a straight line.
@@ -65,7 +62,7 @@ const INTERVAL: Domain = {
  * @returns Coefficients for the whole ground and for its parts.
  * @throws `DomainError` outside the ranges, `InputError` for an unknown texture.
  * @validity Bare or nearly bare field soil; a container with a covered surface loses less.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 59 to 61 and Annex 7, Eq. 7-3 and 7-4 with the parameters of Figures 29 and 30 on p. 267 and 268
+ * @source allen-1998, Eq. 59 to 61 and Annex 7, Eq. 7-3 and 7-4 with the parameters of Figures 29 and 30 on p. 267 and 268
  * @example
  * ```ts
  * initialCropCoefficientFao56({
@@ -74,15 +71,15 @@ const INTERVAL: Domain = {
  * ```
  */
 export function initialCropCoefficientFao56(input: InitialCoefficientInput): InitialCoefficient {
-  const interval = numberIn(optionsOf(input).daysBetweenWettings, INTERVAL, 'daysBetweenWettings')
+  const interval = numberIn(optionsOf(input).daysBetweenWettings, WETTING_INTERVAL, 'daysBetweenWettings')
   const reference = numberIn(input.referenceET, REFERENCE_ET, 'referenceET')
-  const wettedShare = numberIn(input.wettedShare ?? 1, WETTED, 'wettedShare')
+  const wettedShare = numberIn(input.wettedShare ?? 1, WETTED_GROUND, 'wettedShare')
   const root = Math.sqrt(reference)
   const lightCoefficient = afterWetting(interval, reference, 10, Math.min(Math.max(2.5, 6 / root), 7))
   const [most, rise, readily] = heavySoil(input.texture)
   const evaporable = Math.min(most, rise * root)
   const heavyCoefficient = afterWetting(interval, reference, evaporable, Math.min(readily, evaporable - 0.01))
-  const wettedInfiltration = (numberIn(input.infiltration, DEPTH, 'infiltration') / wettedShare) as WaterDepth
+  const wettedInfiltration = (numberIn(input.infiltration, WATER_DEPTH, 'infiltration') / wettedShare) as WaterDepth
   const wettedCoefficient = coefficientBetweenWettings({
     lightCoefficient,
     heavyCoefficient,
@@ -109,15 +106,6 @@ export interface WettingDepthInput {
   readonly infiltration: WaterDepth
 }
 
-const EITHER: Domain = {
-  quantity: 'crop coefficient',
-  unit: '1',
-  min: 0,
-  max: 3,
-  ends: '[]',
-  hint: 'read it from Figure 29 or 30',
-}
-
 /**
  * Coefficient of the initial stage for a depth of wetting between light (10 mm) and heavy (40 mm); beyond these it stays.
  *
@@ -128,7 +116,7 @@ const EITHER: Domain = {
  * @param input - The two coefficients and the depth.
  * @returns Coefficient. Unit: 1.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 59
+ * @source allen-1998, Eq. 59
  * @example
  * ```ts
  * coefficientBetweenWettings({
@@ -137,9 +125,9 @@ const EITHER: Domain = {
  * ```
  */
 export function coefficientBetweenWettings(input: WettingDepthInput): CropCoefficient {
-  const light = numberIn(optionsOf(input).lightCoefficient, EITHER, 'lightCoefficient')
-  const heavy = numberIn(input.heavyCoefficient, EITHER, 'heavyCoefficient')
-  const share = Math.min(Math.max((numberIn(input.infiltration, DEPTH, 'infiltration') - 10) / 30, 0), 1)
+  const light = numberIn(optionsOf(input).lightCoefficient, CROP_COEFFICIENT, 'lightCoefficient')
+  const heavy = numberIn(input.heavyCoefficient, CROP_COEFFICIENT, 'heavyCoefficient')
+  const share = Math.min(Math.max((numberIn(input.infiltration, WATER_DEPTH, 'infiltration') - 10) / 30, 0), 1)
   return (light + share * (heavy - light)) as CropCoefficient
 }
 
@@ -149,15 +137,6 @@ export interface RainEventsInput {
   readonly rain: WaterDepth
   /** Typical depth of one rain. Unit: mm. Range: (0, 10000]. */
   readonly typicalDepth: WaterDepth
-}
-
-const TYPICAL: Domain = {
-  quantity: 'typical depth of a rain',
-  unit: 'mm',
-  min: 0,
-  max: 10000,
-  ends: '(]',
-  hint: 'give millimetres above zero',
 }
 
 /**
@@ -170,7 +149,7 @@ const TYPICAL: Domain = {
  * @param input - Rain and typical depth.
  * @returns Number of rains. Unit: 1.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Example 23
+ * @source allen-1998, Example 23
  * @example
  * ```ts
  * rainEvents({ rain: millimetresOfDepth(300), typicalDepth: millimetresOfDepth(20) }) // => 15
@@ -178,7 +157,7 @@ const TYPICAL: Domain = {
  */
 export function rainEvents(input: RainEventsInput): number {
   const { rain, typicalDepth } = optionsOf(input)
-  return numberIn(rain, DEPTH, 'rain') / numberIn(typicalDepth, TYPICAL, 'typicalDepth')
+  return numberIn(rain, WATER_DEPTH, 'rain') / numberIn(typicalDepth, TYPICAL_RAIN, 'typicalDepth')
 }
 
 function afterWetting(interval: number, reference: number, evaporable: number, readily: number): CropCoefficient {

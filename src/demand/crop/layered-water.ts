@@ -1,10 +1,11 @@
+import { WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Length } from '../../quantity/generated/length.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
-import { CONTENT, THICKNESS } from './crop-domains.js'
+import { LAYER_DEPTH } from '../domains.js'
 
 /** One layer of a root zone. */
 export interface WaterLayer {
@@ -36,7 +37,7 @@ export interface LayeredWater {
  * @param layers - Layers of the root zone, in any order.
  * @returns Total available water and depletion.
  * @throws `DomainError` outside the ranges, `InputError` for no layers or a wilting point above field capacity.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 82 and 87, summed over layers
+ * @source allen-1998, Eq. 82 and 87, summed over layers
  * @example
  * ```ts
  * layeredWater([
@@ -51,14 +52,14 @@ export function layeredWater(layers: readonly WaterLayer[]): LayeredWater {
   let totalAvailable = 0
   let depletion = 0
   for (const layer of layers) {
-    const capacity = numberIn(layer.fieldCapacity, CONTENT, 'fieldCapacity')
-    const wilting = numberIn(layer.wiltingPoint, CONTENT, 'wiltingPoint')
+    const capacity = numberIn(layer.fieldCapacity, WATER_CONTENT, 'fieldCapacity')
+    const wilting = numberIn(layer.wiltingPoint, WATER_CONTENT, 'wiltingPoint')
     if (wilting > capacity) {
       throw new InputError('wiltingPoint', 'it is above field capacity', 'check that the two are not swapped')
     }
-    const thickness = 10 * numberIn(layer.thickness, THICKNESS, 'thickness')
+    const thickness = 10 * numberIn(layer.thickness, LAYER_DEPTH, 'thickness')
     totalAvailable += (capacity - wilting) * thickness
-    depletion += (capacity - numberIn(layer.content, CONTENT, 'content')) * thickness
+    depletion += (capacity - numberIn(layer.content, WATER_CONTENT, 'content')) * thickness
   }
   return { totalAvailable: totalAvailable as WaterDepth, depletion: depletion as WaterDepth }
 }

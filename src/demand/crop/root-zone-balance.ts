@@ -1,3 +1,4 @@
+import { WATER_CONTENT } from '../../quantity/domains.js'
 import type { CropET, ReferenceET } from '../../quantity/generated/evapotranspiration.js'
 import type { CropCoefficient } from '../../quantity/generated/plant.js'
 import type { DepletionFraction, Share } from '../../quantity/generated/share.js'
@@ -5,6 +6,7 @@ import type { WaterContent } from '../../quantity/generated/water-content.js'
 import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
+import { CROP_COEFFICIENT, DEPLETION, REFERENCE_ET, WATER_DEPTH } from '../domains.js'
 import {
   adjustedDepletionFraction,
   type RootZone,
@@ -12,7 +14,6 @@ import {
   totalAvailableWater,
   waterStressCoefficient,
 } from './available-water.js'
-import { COEFFICIENT, CONTENT, DEPLETION, DEPTH, REFERENCE_ET } from './crop-domains.js'
 
 /** One day of a root zone. Rain and irrigation come early in the day. */
 export interface RootZoneDay {
@@ -81,7 +82,7 @@ export interface RootZoneDayResult {
  * @param input - Soil, crop and days, in order.
  * @returns One result for each day.
  * @throws `DomainError` outside the ranges, `InputError` when the wilting point is not below field capacity.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 80 to 88, Examples 37 and 38, numbers as listed in Annex 8, Box 8.1
+ * @source allen-1998, Eq. 80 to 88, Examples 37 and 38, numbers as listed in Annex 8, Box 8.1
  * @example
  * ```ts
  * rootZoneBalance({
@@ -92,23 +93,23 @@ export interface RootZoneDayResult {
  * ```
  */
 export function rootZoneBalance(input: RootZoneBalanceInput): RootZoneDayResult[] {
-  const fieldCapacity = numberIn(optionsOf(input).fieldCapacity, CONTENT, 'fieldCapacity') as WaterContent
-  const wiltingPoint = numberIn(input.wiltingPoint, CONTENT, 'wiltingPoint') as WaterContent
+  const fieldCapacity = numberIn(optionsOf(input).fieldCapacity, WATER_CONTENT, 'fieldCapacity') as WaterContent
+  const wiltingPoint = numberIn(input.wiltingPoint, WATER_CONTENT, 'wiltingPoint') as WaterContent
   const tabled = numberIn(input.depletionFraction, DEPLETION, 'depletionFraction') as DepletionFraction
-  let depletion = numberIn(input.startDepletion, DEPTH, 'startDepletion')
+  let depletion = numberIn(input.startDepletion, WATER_DEPTH, 'startDepletion')
   return input.days.map((day) => {
     const reference = numberIn(day.referenceET, REFERENCE_ET, 'referenceET')
-    const basal = numberIn(day.basalCoefficient, COEFFICIENT, 'basalCoefficient')
-    const evaporation = numberIn(day.evaporationCoefficient ?? 0, COEFFICIENT, 'evaporationCoefficient')
+    const basal = numberIn(day.basalCoefficient, CROP_COEFFICIENT, 'basalCoefficient')
+    const evaporation = numberIn(day.evaporationCoefficient ?? 0, CROP_COEFFICIENT, 'evaporationCoefficient')
     const full = ((basal + evaporation) * reference) as CropET
     const depletionFraction = input.adjustDepletionFraction
       ? adjustedDepletionFraction({ tabled, cropET: full })
       : tabled
     const totalAvailable = totalAvailableWater({ fieldCapacity, wiltingPoint, rootDepth: day.rootDepth })
     const water =
-      numberIn(day.rain ?? 0, DEPTH, 'rain') +
-      numberIn(day.irrigation ?? 0, DEPTH, 'irrigation') +
-      numberIn(day.capillaryRise ?? 0, DEPTH, 'capillaryRise')
+      numberIn(day.rain ?? 0, WATER_DEPTH, 'rain') +
+      numberIn(day.irrigation ?? 0, WATER_DEPTH, 'irrigation') +
+      numberIn(day.capillaryRise ?? 0, WATER_DEPTH, 'capillaryRise')
     const percolation = Math.max(0, water - depletion) as WaterDepth
     const depletionAtStart = Math.max(0, depletion - water) as WaterDepth
     const stress = waterStressCoefficient({ totalAvailable, depletion: depletionAtStart, depletionFraction })

@@ -1,11 +1,11 @@
-import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { SaturatedExtractEC, SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
 import type { Share } from '../../quantity/generated/share.js'
 import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import { DEPTH, EC, TOTAL_AVAILABLE } from './crop-domains.js'
+import { EC, LEACHING, TOLERATED_EC, TOTAL_AVAILABLE, WATER_DEPTH, YIELD_LOSS, YIELD_RESPONSE } from '../domains.js'
+
 import { dryingLine } from './drying-line.js'
 
 /** How a crop bears salt, and the salt it meets. */
@@ -16,15 +16,6 @@ export interface SaltInput {
   readonly thresholdEC: SaturatedExtractEC
   /** Percent of yield lost for each dS/m above the threshold. Unit: %/(dS/m). Range: [0, 100]. */
   readonly lossPerDecisiemens: number
-}
-
-const LOSS: Domain = {
-  quantity: 'loss of yield for each dS/m',
-  unit: '%/(dS/m)',
-  min: 0,
-  max: 100,
-  ends: '[]',
-  hint: 'give percent for each dS/m, as salt tolerance tables do',
 }
 
 /**
@@ -38,7 +29,7 @@ const LOSS: Domain = {
  * @returns Share of the full yield. Unit: 1.
  * @throws `DomainError` outside the ranges.
  * @validity Field soils, EC of the saturated extract. The EC of a drip solution or of drain is another number.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 89
+ * @source allen-1998, Eq. 89
  * @example
  * ```ts
  * yieldUnderSalt({
@@ -49,7 +40,7 @@ const LOSS: Domain = {
 export function yieldUnderSalt(input: SaltInput): Share {
   const { extractEC, thresholdEC, lossPerDecisiemens } = optionsOf(input)
   const above = Math.max(0, numberIn(extractEC, EC, 'extractEC') - numberIn(thresholdEC, EC, 'thresholdEC'))
-  return shareAbove(above, numberIn(lossPerDecisiemens, LOSS, 'lossPerDecisiemens'))
+  return shareAbove(above, numberIn(lossPerDecisiemens, YIELD_LOSS, 'lossPerDecisiemens'))
 }
 
 /** What is left when each dS/m above the threshold costs `loss` percent. */
@@ -69,15 +60,6 @@ export interface SaltAndWaterStressInput extends SaltInput {
   readonly depletion: WaterDepth
 }
 
-const RESPONSE: Domain = {
-  quantity: 'yield response factor',
-  unit: '1',
-  min: 0,
-  max: 5,
-  ends: '(]',
-  hint: 'give Ky from a table; about 0.7 to 1.4',
-}
-
 /**
  * Share of the full transpiration that salt and dryness together still allow.
  *
@@ -89,7 +71,7 @@ const RESPONSE: Domain = {
  * @returns Stress coefficient. Unit: 1.
  * @throws `DomainError` outside the ranges, `InputError` when the readily available water is not below the total.
  * @validity Salt up to the threshold plus 50/b; months rather than days.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 91 and 92
+ * @source allen-1998, Eq. 91 and 92
  * @example
  * ```ts
  * saltAndWaterStress({
@@ -100,12 +82,12 @@ const RESPONSE: Domain = {
  */
 export function saltAndWaterStress(input: SaltAndWaterStressInput): Share {
   const total = numberIn(optionsOf(input).totalAvailable, TOTAL_AVAILABLE, 'totalAvailable')
-  const readily = numberIn(input.readilyAvailable, DEPTH, 'readilyAvailable')
-  const water = dryingLine(total, readily, numberIn(input.depletion, DEPTH, 'depletion'), 'readilyAvailable')
+  const readily = numberIn(input.readilyAvailable, WATER_DEPTH, 'readilyAvailable')
+  const water = dryingLine(total, readily, numberIn(input.depletion, WATER_DEPTH, 'depletion'), 'readilyAvailable')
   const above = Math.max(0, numberIn(input.extractEC, EC, 'extractEC') - numberIn(input.thresholdEC, EC, 'thresholdEC'))
   const loss =
-    numberIn(input.lossPerDecisiemens, LOSS, 'lossPerDecisiemens') /
-    numberIn(input.yieldResponse, RESPONSE, 'yieldResponse')
+    numberIn(input.lossPerDecisiemens, YIELD_LOSS, 'lossPerDecisiemens') /
+    numberIn(input.yieldResponse, YIELD_RESPONSE, 'yieldResponse')
   const salt = shareAbove(above, loss)
   return (salt * water) as Share
 }
@@ -116,15 +98,6 @@ export interface ExtractFromLeachingInput {
   readonly leachingFraction: Share
   /** EC of the irrigation water. Unit: dS/m. Range: [0, 200]. */
   readonly irrigationEC: SolutionEC
-}
-
-const FRACTION: Domain = {
-  quantity: 'leaching fraction',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '(]',
-  hint: 'give the share of infiltrated water that drains, above 0',
 }
 
 /**
@@ -138,7 +111,7 @@ const FRACTION: Domain = {
  * @returns EC of the saturated extract. Unit: dS/m.
  * @throws `DomainError` outside the ranges.
  * @validity Field soils at steady state with the usual pattern of uptake; not containers.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 93
+ * @source allen-1998, Eq. 93
  * @example
  * ```ts
  * extractECFromLeaching({ leachingFraction: fraction(0.2), irrigationEC: decisiemensPerMetre(2) }) // => 2.4
@@ -146,7 +119,7 @@ const FRACTION: Domain = {
  */
 export function extractECFromLeaching(input: ExtractFromLeachingInput): SaturatedExtractEC {
   const { leachingFraction, irrigationEC } = optionsOf(input)
-  const drained = numberIn(leachingFraction, FRACTION, 'leachingFraction')
+  const drained = numberIn(leachingFraction, LEACHING, 'leachingFraction')
   return (((1 + drained) / drained) * (numberIn(irrigationEC, EC, 'irrigationEC') / 5)) as SaturatedExtractEC
 }
 
@@ -156,15 +129,6 @@ export interface FieldLeachingInput {
   readonly irrigationEC: SolutionEC
   /** EC of the saturated extract that the crop is to bear. Unit: dS/m. Range: (0, 200]. */
   readonly extractEC: SaturatedExtractEC
-}
-
-const BORNE: Domain = {
-  quantity: 'electrical conductivity',
-  unit: 'dS/m',
-  min: 0,
-  max: 200,
-  ends: '(]',
-  hint: 'give the EC of the saturated extract that the crop bears, above 0',
 }
 
 /**
@@ -178,7 +142,7 @@ const BORNE: Domain = {
  * @returns Leaching requirement. Unit: 1.
  * @throws `DomainError` outside the ranges, `InputError` when the water is at or above 2.5 times the extract: no share of drain is enough.
  * @validity Field soils at steady state, surface irrigation or sprinklers.
- * @source Ayers, R. S. and Westcot, D. W. (1985), FAO Irrigation and Drainage Paper 29 Rev. 1, section 2.4.2, as quoted in FAO-56, p. 180
+ * @source ayers-1985, section 2.4.2, as quoted in allen-1998, p. 180
  * @example
  * ```ts
  * fieldLeachingRequirement({ irrigationEC: decisiemensPerMetre(1), extractEC: decisiemensPerMetre(2.5) }) // => 0.087
@@ -187,7 +151,7 @@ const BORNE: Domain = {
 export function fieldLeachingRequirement(input: FieldLeachingInput): Share {
   const { irrigationEC, extractEC } = optionsOf(input)
   const water = numberIn(irrigationEC, EC, 'irrigationEC')
-  const borne = numberIn(extractEC, BORNE, 'extractEC')
+  const borne = numberIn(extractEC, TOLERATED_EC, 'extractEC')
   if (water >= 2.5 * borne) {
     throw new InputError(
       'irrigationEC',

@@ -1,4 +1,4 @@
-import type { Domain } from '../../quantity/domain.js'
+import { WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Length } from '../../quantity/generated/length.js'
 import type { CropCoefficient } from '../../quantity/generated/plant.js'
@@ -7,7 +7,17 @@ import type { WaterContent } from '../../quantity/generated/water-content.js'
 import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import { COEFFICIENT, CONTENT, DEPTH, GROUND, HEIGHT, THICKNESS, WETTED } from './crop-domains.js'
+import {
+  CROP_COEFFICIENT,
+  CROP_HEIGHT,
+  EVAPORATION_REDUCTION,
+  GROUND_SHARE,
+  LAYER_DEPTH,
+  TOTAL_EVAPORABLE,
+  WATER_DEPTH,
+  WETTED_GROUND,
+} from '../domains.js'
+
 import { dryingLine } from './drying-line.js'
 
 /** The surface layer that dries by evaporation. */
@@ -30,7 +40,7 @@ export interface EvaporationLayer {
  * @param layer - Water contents and depth (Ze, in metres in the equation).
  * @returns Total evaporable water. Unit: mm.
  * @throws `DomainError` outside the ranges, `InputError` when half the wilting point is not below field capacity.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 73
+ * @source allen-1998, Eq. 73
  * @example
  * ```ts
  * totalEvaporableWater({ fieldCapacity: waterContent(0.23), wiltingPoint: waterContent(0.1), depth: metres(0.1) }) // => 18
@@ -39,7 +49,8 @@ export interface EvaporationLayer {
 export function totalEvaporableWater(layer: EvaporationLayer): WaterDepth {
   const { fieldCapacity, wiltingPoint, depth } = optionsOf(layer)
   const water =
-    numberIn(fieldCapacity, CONTENT, 'fieldCapacity') - 0.5 * numberIn(wiltingPoint, CONTENT, 'wiltingPoint')
+    numberIn(fieldCapacity, WATER_CONTENT, 'fieldCapacity') -
+    0.5 * numberIn(wiltingPoint, WATER_CONTENT, 'wiltingPoint')
   if (water <= 0) {
     throw new InputError(
       'fieldCapacity',
@@ -47,7 +58,7 @@ export function totalEvaporableWater(layer: EvaporationLayer): WaterDepth {
       'check that the two are not swapped',
     )
   }
-  return (10 * water * numberIn(depth, THICKNESS, 'depth')) as WaterDepth
+  return (10 * water * numberIn(depth, LAYER_DEPTH, 'depth')) as WaterDepth
 }
 
 /** How far the surface layer has dried. */
@@ -60,15 +71,6 @@ export interface EvaporationReductionInput {
   readonly depletion: WaterDepth
 }
 
-const TOTAL: Domain = {
-  quantity: 'total evaporable water',
-  unit: 'mm',
-  min: 0,
-  max: 10000,
-  ends: '(]',
-  hint: 'give millimetres above zero',
-}
-
 /**
  * Share of the potential evaporation that a drying surface still gives.
  *
@@ -79,7 +81,7 @@ const TOTAL: Domain = {
  * @param input - Total and readily evaporable water and the depletion.
  * @returns Reduction coefficient, 1 for a wet surface. Unit: 1.
  * @throws `DomainError` outside the ranges, `InputError` when the readily evaporable water is not below the total.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 74
+ * @source allen-1998, Eq. 74
  * @example
  * ```ts
  * evaporationReduction({
@@ -88,9 +90,9 @@ const TOTAL: Domain = {
  * ```
  */
 export function evaporationReduction(input: EvaporationReductionInput): Share {
-  const total = numberIn(optionsOf(input).totalEvaporable, TOTAL, 'totalEvaporable')
-  const readily = numberIn(input.readilyEvaporable, DEPTH, 'readilyEvaporable')
-  return dryingLine(total, readily, numberIn(input.depletion, DEPTH, 'depletion'), 'readilyEvaporable')
+  const total = numberIn(optionsOf(input).totalEvaporable, TOTAL_EVAPORABLE, 'totalEvaporable')
+  const readily = numberIn(input.readilyEvaporable, WATER_DEPTH, 'readilyEvaporable')
+  return dryingLine(total, readily, numberIn(input.depletion, WATER_DEPTH, 'depletion'), 'readilyEvaporable')
 }
 
 /** Coefficients and height from which cover follows. */
@@ -115,7 +117,7 @@ export interface CoverInput {
  * @param input - Basal, lowest and highest coefficient, and plant height (in metres in the equation).
  * @returns Cover, at most 0.99; at least 0.01 of the difference of coefficients is used; both as the source advises. Unit: 1.
  * @throws `DomainError` outside the ranges, `InputError` when the coefficients are out of order.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 76
+ * @source allen-1998, Eq. 76
  * @example
  * ```ts
  * coverFromCoefficient({
@@ -124,14 +126,14 @@ export interface CoverInput {
  * ```
  */
 export function coverFromCoefficient(input: CoverInput): GroundFraction {
-  const lowest = numberIn(optionsOf(input).minCoefficient ?? 0.15, COEFFICIENT, 'minCoefficient')
-  const highest = numberIn(optionsOf(input).maxCoefficient, COEFFICIENT, 'maxCoefficient')
-  const basal = numberIn(input.basalCoefficient, COEFFICIENT, 'basalCoefficient')
+  const lowest = numberIn(optionsOf(input).minCoefficient ?? 0.15, CROP_COEFFICIENT, 'minCoefficient')
+  const highest = numberIn(optionsOf(input).maxCoefficient, CROP_COEFFICIENT, 'maxCoefficient')
+  const basal = numberIn(input.basalCoefficient, CROP_COEFFICIENT, 'basalCoefficient')
   if (highest <= lowest || basal > highest) {
     throw new InputError('maxCoefficient', 'it is below another coefficient', 'use maxCropCoefficientFao56()')
   }
   const above = Math.max(basal - lowest, 0.01) / (highest - lowest)
-  const cover = Math.min(1, above) ** (1 + (0.5 * numberIn(input.height, HEIGHT, 'height')) / 100)
+  const cover = Math.min(1, above) ** (1 + (0.5 * numberIn(input.height, CROP_HEIGHT, 'height')) / 100)
   return Math.min(0.99, cover) as GroundFraction
 }
 
@@ -155,7 +157,7 @@ export interface ExposedWettedInput {
  * @param input - Cover, wetted share and whether drippers wet it.
  * @returns Share, at least 0.01. Unit: 1.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 75 and the text below it
+ * @source allen-1998, Eq. 75 and the text below it
  * @example
  * ```ts
  * exposedWettedShare({ cover: fraction(0.53), wettedShare: fraction(0.3), drip: true }) // => 0.194
@@ -163,8 +165,8 @@ export interface ExposedWettedInput {
  */
 export function exposedWettedShare(input: ExposedWettedInput): GroundFraction {
   const { cover, wettedShare, drip = false } = optionsOf(input)
-  const covered = numberIn(cover, GROUND, 'cover')
-  const wetted = numberIn(wettedShare, WETTED, 'wettedShare') * (drip ? 1 - (2 / 3) * covered : 1)
+  const covered = numberIn(cover, GROUND_SHARE, 'cover')
+  const wetted = numberIn(wettedShare, WETTED_GROUND, 'wettedShare') * (drip ? 1 - (2 / 3) * covered : 1)
   return Math.max(0.01, Math.min(1 - covered, wetted)) as GroundFraction
 }
 
@@ -180,15 +182,6 @@ export interface EvaporationCoefficientInput {
   readonly exposedWetted: GroundFraction
 }
 
-const REDUCTION: Domain = {
-  quantity: 'evaporation reduction',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give a share from 0 to 1',
-}
-
 /**
  * Coefficient of evaporation from the soil, to be added to the basal coefficient.
  *
@@ -199,7 +192,7 @@ const REDUCTION: Domain = {
  * @param input - Basal and highest coefficient, reduction and wetted share.
  * @returns Evaporation coefficient. Unit: 1.
  * @throws `DomainError` outside the ranges, `InputError` when the basal coefficient is above the highest.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 71
+ * @source allen-1998, Eq. 71
  * @example
  * ```ts
  * evaporationCoefficient({
@@ -208,11 +201,14 @@ const REDUCTION: Domain = {
  * ```
  */
 export function evaporationCoefficient(input: EvaporationCoefficientInput): CropCoefficient {
-  const highest = numberIn(optionsOf(input).maxCoefficient, COEFFICIENT, 'maxCoefficient')
-  const room = highest - numberIn(input.basalCoefficient, COEFFICIENT, 'basalCoefficient')
+  const highest = numberIn(optionsOf(input).maxCoefficient, CROP_COEFFICIENT, 'maxCoefficient')
+  const room = highest - numberIn(input.basalCoefficient, CROP_COEFFICIENT, 'basalCoefficient')
   if (room < 0) {
     throw new InputError('maxCoefficient', 'it is below the basal coefficient', 'use maxCropCoefficientFao56()')
   }
-  const reduction = numberIn(input.reduction ?? 1, REDUCTION, 'reduction')
-  return Math.min(reduction * room, numberIn(input.exposedWetted, WETTED, 'exposedWetted') * highest) as CropCoefficient
+  const reduction = numberIn(input.reduction ?? 1, EVAPORATION_REDUCTION, 'reduction')
+  return Math.min(
+    reduction * room,
+    numberIn(input.exposedWetted, WETTED_GROUND, 'exposedWetted') * highest,
+  ) as CropCoefficient
 }

@@ -1,4 +1,3 @@
-import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { CropCoefficient } from '../../quantity/generated/plant.js'
 import type { VapourPressureSlope } from '../../quantity/generated/psychrometrics.js'
@@ -6,9 +5,21 @@ import type { GroundFraction, Share } from '../../quantity/generated/share.js'
 import type { WindSpeed } from '../../quantity/generated/wind.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import { PSYCHROMETRIC, SLOPE, WIND } from '../reference/penman-monteith-domains.js'
+import {
+  COVER_EXPONENT,
+  CROP_COEFFICIENT,
+  CROP_HEIGHT,
+  DENSE_COVER,
+  GROUND_SHARE,
+  HEIGHT_OVER_WIDTH,
+  LEAF_RESISTANCE,
+  PSYCHROMETRIC,
+  SUN_ELEVATION,
+  VAPOUR_SLOPE,
+  WIND_AT_2_M,
+} from '../domains.js'
+
 import { type CropClimate, climateTerm } from './crop-climate.js'
-import { COEFFICIENT, GROUND, HEIGHT } from './crop-domains.js'
 
 /** Cover of a thin stand and of a dense one. */
 export interface ThinStandInput {
@@ -22,23 +33,6 @@ export interface ThinStandInput {
   readonly exponent?: number
 }
 
-const DENSE: Domain = {
-  quantity: 'cover of the dense stand',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '(]',
-  hint: 'give a share above 0',
-}
-const EXPONENT: Domain = {
-  quantity: 'exponent of cover',
-  unit: '1',
-  min: 0.5,
-  max: 1,
-  ends: '[]',
-  hint: 'give 0.5 for vigorous and 1 for weak plants',
-}
-
 /**
  * Coefficient of a stand that is thinner than the table means, from the ratio of covers.
  *
@@ -50,19 +44,19 @@ const EXPONENT: Domain = {
  * @returns Coefficient, not below zero. Unit: 1.
  * @throws `DomainError` outside the ranges, `InputError` when the stand is denser than the dense one.
  * @validity Mid-season; the single coefficient applies while the soil between plants is dry.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 94 to 96
+ * @source allen-1998, Eq. 94 to 96
  * @example
  * ```ts
  * thinStandCoefficient({ coefficient: cropCoefficient(1.1), cover: fraction(0.64) }) // => 0.90
  * ```
  */
 export function thinStandCoefficient(input: ThinStandInput): CropCoefficient {
-  const cover = numberIn(optionsOf(input).cover, GROUND, 'cover')
-  const dense = numberIn(input.denseCover ?? 1, DENSE, 'denseCover')
+  const cover = numberIn(optionsOf(input).cover, GROUND_SHARE, 'cover')
+  const dense = numberIn(input.denseCover ?? 1, DENSE_COVER, 'denseCover')
   if (cover > dense)
     throw new InputError('cover', 'it is above that of the dense stand', 'check that they are not swapped')
-  const missing = 1 - (cover / dense) ** numberIn(input.exponent ?? 0.5, EXPONENT, 'exponent')
-  return Math.max(0, numberIn(input.coefficient, COEFFICIENT, 'coefficient') - missing) as CropCoefficient
+  const missing = 1 - (cover / dense) ** numberIn(input.exponent ?? 0.5, COVER_EXPONENT, 'exponent')
+  return Math.max(0, numberIn(input.coefficient, CROP_COEFFICIENT, 'coefficient') - missing) as CropCoefficient
 }
 
 /** Plants in the slanting sun. */
@@ -75,23 +69,6 @@ export interface EffectiveCoverInput {
   readonly heightOverWidth?: number
 }
 
-const SUN: Domain = {
-  quantity: 'elevation of the sun',
-  unit: 'rad',
-  min: 0,
-  max: 1.570796327,
-  ends: '(]',
-  hint: 'give radians over the horizon, up to a right angle',
-}
-const RATIO: Domain = {
-  quantity: 'height over width',
-  unit: '1',
-  min: 0,
-  max: 100,
-  ends: '[]',
-  hint: 'give height divided by width',
-}
-
 /**
  * Share of the ground that plants shade at the slant of the sun.
  *
@@ -102,7 +79,7 @@ const RATIO: Domain = {
  * @param input - Cover, elevation of the sun, and shape of the rows.
  * @returns Effective cover. Unit: 1.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Box 18 and Examples 41 to 43
+ * @source allen-1998, Box 18 and Examples 41 to 43
  * @example
  * ```ts
  * effectiveCover({ cover: fraction(0.5), sunElevation: 1.26, heightOverWidth: 1 }) // => 0.66
@@ -110,12 +87,12 @@ const RATIO: Domain = {
  */
 export function effectiveCover(input: EffectiveCoverInput): GroundFraction {
   const { cover, sunElevation, heightOverWidth } = optionsOf(input)
-  const share = numberIn(cover, GROUND, 'cover')
-  const sun = numberIn(sunElevation, SUN, 'sunElevation')
+  const share = numberIn(cover, GROUND_SHARE, 'cover')
+  const sun = numberIn(sunElevation, SUN_ELEVATION, 'sunElevation')
   const shaded =
     heightOverWidth === undefined
       ? share / Math.sin(sun)
-      : share * (1 + numberIn(heightOverWidth, RATIO, 'heightOverWidth') / Math.tan(sun))
+      : share * (1 + numberIn(heightOverWidth, HEIGHT_OVER_WIDTH, 'heightOverWidth') / Math.tan(sun))
   return Math.min(1, shaded) as GroundFraction
 }
 
@@ -152,7 +129,7 @@ export interface SparseBasal {
  * @returns Coefficient of the stand and at full cover.
  * @throws `DomainError` outside the ranges.
  * @validity Mid-season; leaf area index of the full cover above 3.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 98 to 101
+ * @source allen-1998, Eq. 98 to 101
  * @example
  * ```ts
  * sparseBasalCoefficient({
@@ -162,16 +139,16 @@ export interface SparseBasal {
  * ```
  */
 export function sparseBasalCoefficient(input: SparseBasalInput): SparseBasal {
-  const height = numberIn(optionsOf(input).height, HEIGHT, 'height') / 100
-  const lowest = numberIn(input.minCoefficient ?? 0.15, COEFFICIENT, 'minCoefficient')
+  const height = numberIn(optionsOf(input).height, CROP_HEIGHT, 'height') / 100
+  const lowest = numberIn(input.minCoefficient ?? 0.15, CROP_COEFFICIENT, 'minCoefficient')
   const standard = numberIn(
     input.fullCoverCoefficient ?? Math.min(1 + 0.1 * height, 1.2),
-    COEFFICIENT,
+    CROP_COEFFICIENT,
     'fullCoverCoefficient',
   )
   const fullCover = (standard + climateTerm(input)) as CropCoefficient
-  const shade = numberIn(input.effectiveCover, GROUND, 'effectiveCover') ** (1 / (1 + height))
-  const share = Math.min(1, 2 * numberIn(input.cover, GROUND, 'cover'), shade)
+  const shade = numberIn(input.effectiveCover, GROUND_SHARE, 'effectiveCover') ** (1 / (1 + height))
+  const share = Math.min(1, 2 * numberIn(input.cover, GROUND_SHARE, 'cover'), shade)
   return { fullCover, coefficient: (lowest + (fullCover - lowest) * share) as CropCoefficient }
 }
 
@@ -187,15 +164,6 @@ export interface StomatalControlInput {
   readonly leafResistance: number
 }
 
-const LEAF: Domain = {
-  quantity: 'leaf resistance',
-  unit: 's/m',
-  min: 10,
-  max: 10000,
-  ends: '[]',
-  hint: 'give s/m; annual crops have about 100, citrus 420',
-}
-
 /**
  * Factor on the basal coefficient of plants with more control over their pores than annual crops.
  *
@@ -206,7 +174,7 @@ const LEAF: Domain = {
  * @param input - Slope, psychrometric constant, wind and leaf resistance.
  * @returns Factor. Unit: 1.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 102
+ * @source allen-1998, Eq. 102
  * @example
  * ```ts
  * stomatalControlFactor({
@@ -216,9 +184,10 @@ const LEAF: Domain = {
  * ```
  */
 export function stomatalControlFactor(input: StomatalControlInput): Share {
-  const slope = numberIn(optionsOf(input).slope, SLOPE, 'slope')
+  const slope = numberIn(optionsOf(input).slope, VAPOUR_SLOPE, 'slope')
   const gamma = numberIn(input.psychrometricConstant, PSYCHROMETRIC, 'psychrometricConstant')
-  const wind = numberIn(input.windSpeed, WIND, 'windSpeed')
-  const own = slope + gamma * (1 + (0.34 * wind * numberIn(input.leafResistance, LEAF, 'leafResistance')) / 100)
+  const wind = numberIn(input.windSpeed, WIND_AT_2_M, 'windSpeed')
+  const own =
+    slope + gamma * (1 + (0.34 * wind * numberIn(input.leafResistance, LEAF_RESISTANCE, 'leafResistance')) / 100)
   return ((slope + gamma * (1 + 0.34 * wind)) / own) as Share
 }

@@ -5,7 +5,8 @@ import type { GroundFraction, Share } from '../../quantity/generated/share.js'
 import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import { COEFFICIENT, DEPTH, GROUND, REFERENCE_ET, WETTED } from './crop-domains.js'
+import { CROP_COEFFICIENT, GROUND_SHARE, REFERENCE_ET, WATER_DEPTH, WETTED_GROUND } from '../domains.js'
+
 import { evaporationCoefficient, evaporationReduction, exposedWettedShare } from './soil-evaporation.js'
 
 /** One day at the surface of a field. Rain and irrigation come early in the day. */
@@ -75,7 +76,7 @@ export interface SurfaceDayResult {
  * @param input - The layer and the days, in order.
  * @returns One result for each day.
  * @throws `DomainError` outside the ranges, `InputError` when the readily evaporable water is not below the total.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 71 to 79, Example 35, numbers as listed in Annex 8, Box 8.1
+ * @source allen-1998, Eq. 71 to 79, Example 35, numbers as listed in Annex 8, Box 8.1
  * @example
  * ```ts
  * surfaceBalance({
@@ -88,19 +89,20 @@ export interface SurfaceDayResult {
  * ```
  */
 export function surfaceBalance(input: SurfaceBalanceInput): SurfaceDayResult[] {
-  const total = numberIn(optionsOf(input).totalEvaporable, DEPTH, 'totalEvaporable')
-  if (numberIn(input.readilyEvaporable, DEPTH, 'readilyEvaporable') >= total) {
+  const total = numberIn(optionsOf(input).totalEvaporable, WATER_DEPTH, 'totalEvaporable')
+  if (numberIn(input.readilyEvaporable, WATER_DEPTH, 'readilyEvaporable') >= total) {
     throw new InputError('readilyEvaporable', 'it is not below the total', 'give less than the total evaporable water')
   }
-  let depletion = numberIn(input.startDepletion ?? total, DEPTH, 'startDepletion')
+  let depletion = numberIn(input.startDepletion ?? total, WATER_DEPTH, 'startDepletion')
   return input.days.map((day) => {
     const reference = numberIn(day.referenceET, REFERENCE_ET, 'referenceET')
-    const water = numberIn(day.rain, DEPTH, 'rain') + numberIn(day.irrigationOnWetted, DEPTH, 'irrigationOnWetted')
+    const water =
+      numberIn(day.rain, WATER_DEPTH, 'rain') + numberIn(day.irrigationOnWetted, WATER_DEPTH, 'irrigationOnWetted')
     const percolation = Math.max(0, water - depletion) as WaterDepth
     const depletionAtStart = Math.max(0, depletion - water) as WaterDepth
     const exposedWetted = exposedWettedShare({
-      cover: numberIn(day.cover, GROUND, 'cover') as GroundFraction,
-      wettedShare: numberIn(day.wettedShare, WETTED, 'wettedShare') as GroundFraction,
+      cover: numberIn(day.cover, GROUND_SHARE, 'cover') as GroundFraction,
+      wettedShare: numberIn(day.wettedShare, WETTED_GROUND, 'wettedShare') as GroundFraction,
       drip: day.drip ?? false,
     })
     const reduction = evaporationReduction({ ...input, depletion: depletionAtStart })
@@ -110,7 +112,7 @@ export function surfaceBalance(input: SurfaceBalanceInput): SurfaceDayResult[] {
     const evaporation = (drop * exposedWetted) as WaterDepth
     depletion = depletionAtStart + drop
     const evaporated = (evaporation / reference) as CropCoefficient
-    const cropCoefficient = (numberIn(day.basalCoefficient, COEFFICIENT, 'basalCoefficient') +
+    const cropCoefficient = (numberIn(day.basalCoefficient, CROP_COEFFICIENT, 'basalCoefficient') +
       evaporated) as CropCoefficient
     return {
       exposedWetted,

@@ -1,27 +1,10 @@
-import type { Domain } from '../../quantity/domain.js'
+import { EMITTER_COUNT, PLANTS } from '../../quantity/domains.js'
 import type { CropET } from '../../quantity/generated/evapotranspiration.js'
 import type { PlantDensity, PlantWaterUse } from '../../quantity/generated/plant.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { wholeNumberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { waterUsePerPlant } from '../crop/crop-et.js'
-
-const PLANTS: Domain = {
-  quantity: 'plants in a container',
-  unit: '1',
-  min: 1,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the whole number of plants that share one container',
-}
-const EMITTERS: Domain = {
-  quantity: 'emitters on a container',
-  unit: '1',
-  min: 1,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the whole number of drippers that feed one container',
-}
 
 /** A crop in containers: how much it uses, how densely it stands, and what feeds it. */
 export interface DailyUseInput {
@@ -31,7 +14,7 @@ export interface DailyUseInput {
   readonly plantDensity: PlantDensity
   /** Plants that share a container; one by default. Unit: 1. Range: integers [1, ∞). */
   readonly plantsPerContainer?: number
-  /** Emitters that feed a container; one by default. Unit: 1. Range: integers [1, ∞). */
+  /** Emitters that feed a container; one by default. Unit: 1. Range: integers [1, 1000]. */
   readonly emittersPerContainer?: number
 }
 
@@ -70,6 +53,6 @@ export function dailyUse(input: DailyUseInput): DailyUse {
   const perContainer = (perPlant *
     wholeNumberIn(optionsOf(input).plantsPerContainer ?? 1, PLANTS, 'plantsPerContainer')) as Volume
   const perEmitter = (perContainer /
-    wholeNumberIn(optionsOf(input).emittersPerContainer ?? 1, EMITTERS, 'emittersPerContainer')) as Volume
+    wholeNumberIn(optionsOf(input).emittersPerContainer ?? 1, EMITTER_COUNT, 'emittersPerContainer')) as Volume
   return { perPlant, perContainer, perEmitter }
 }

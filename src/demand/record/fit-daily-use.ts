@@ -1,10 +1,11 @@
 import { type LinearFit, leastSquares } from '../../numerics/least-squares.js'
 import { studentTwoSided } from '../../numerics/student-t.js'
-import type { Domain } from '../../quantity/domain.js'
+import { CONFIDENCE } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
+import { TEST_SHARE } from '../domains.js'
 
 /** Days of measured use with the climate that drove it, in order of time. NaN marks what is missing. */
 export interface DailyUseRecord {
@@ -16,7 +17,7 @@ export interface DailyUseRecord {
   readonly deficitHours: Float64Array
   /** Share of the usable days, the last ones, that are kept out of the fit to test it; 0.3 by default. Unit: 1. Range: [0.1, 0.5]. */
   readonly testShare?: number
-  /** Confidence of the intervals; 0.95 by default. Unit: 1. Range: [0.5, 0.999]. */
+  /** Confidence of the intervals; 0.95 by default. Unit: 1. Range: [0.5, 0.9999]. */
   readonly confidence?: number
 }
 
@@ -58,22 +59,6 @@ export interface DailyUseFit {
   readonly warnings: readonly Finding[]
 }
 
-const TEST: Domain = {
-  quantity: 'test share',
-  unit: '1',
-  min: 0.1,
-  max: 0.5,
-  ends: '[]',
-  hint: 'keep back 0.1 to 0.5 of the days',
-}
-const CONFIDENCE: Domain = {
-  quantity: 'confidence',
-  unit: '1',
-  min: 0.5,
-  max: 0.999,
-  ends: '[]',
-  hint: 'give 0.5 to 0.999',
-}
 const FEWEST = 10
 
 /**
@@ -88,7 +73,7 @@ const FEWEST = 10
  * @returns Coefficients, intervals, errors in and out of the fit, and cautions.
  * @throws `DomainError` outside the ranges, `InputError` when lengths differ, when fewer than 10 days can be fitted, or when the causes cannot be told apart at all.
  * @validity Crops whose size changes little over the record; for a growing crop fit anew every two or three weeks.
- * @source Draper, N. R. and Smith, H. (1998), Applied Regression Analysis, 3rd ed., chapters 1 and 5 [not confirmed, source not seen]
+ * @source draper-1998, chapters 1 and 5
  * @example
  * ```ts
  * const radiation = Float64Array.from({ length: 20 }, (_, i) => 1000 + 100 * (i % 7))
@@ -102,7 +87,7 @@ const FEWEST = 10
 export function fitDailyUse(record: DailyUseRecord): DailyUseFit {
   requireObject(record, 'record')
   const { use, radiationSum, deficitHours } = record
-  const testShare = numberIn(record.testShare ?? 0.3, TEST, 'testShare')
+  const testShare = numberIn(record.testShare ?? 0.3, TEST_SHARE, 'testShare')
   const confidence = numberIn(record.confidence ?? 0.95, CONFIDENCE, 'confidence')
   if (radiationSum.length !== use.length || deficitHours.length !== use.length) {
     throw new InputError('use', 'the three series differ in length', 'give one number a day in each, NaN where missing')

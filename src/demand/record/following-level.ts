@@ -1,10 +1,11 @@
 import { type LocalLevel, localLevel } from '../../numerics/local-level.js'
 import { studentTwoSided } from '../../numerics/student-t.js'
-import type { Domain } from '../../quantity/domain.js'
+import { CONFIDENCE } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
+import { PACE, TRAINING_SHARE } from '../domains.js'
 import { type ForecastRows, forecastRows, type UseCause } from './forecast-record.js'
 import { type ForecastScore, forecastScore } from './forecast-score.js'
 
@@ -18,7 +19,7 @@ export interface FollowingLevelInput {
   readonly trainingShare?: number
   /** Variance of the daily step of the level over that of the noise; learnt by default. Unit: 1. Range: [0, 1000000]. */
   readonly pace?: number
-  /** Confidence of the intervals; 0.95 by default. Unit: 1. Range: [0.5, 0.999]. */
+  /** Confidence of the intervals; 0.95 by default. Unit: 1. Range: [0.5, 0.9999]. */
   readonly confidence?: number
 }
 
@@ -58,30 +59,6 @@ export interface FollowingLevel {
   readonly warnings: readonly Finding[]
 }
 
-const TRAINING: Domain = {
-  quantity: 'training share',
-  unit: '1',
-  min: 0.5,
-  max: 0.9,
-  ends: '[]',
-  hint: 'learn from 0.5 to 0.9 of the days',
-}
-const PACE: Domain = {
-  quantity: 'pace',
-  unit: '1',
-  min: 0,
-  max: 1000000,
-  ends: '[]',
-  hint: 'give 0 for a fixed base, 1 for a quick one',
-}
-const CONFIDENCE: Domain = {
-  quantity: 'confidence',
-  unit: '1',
-  min: 0.5,
-  max: 0.999,
-  ends: '[]',
-  hint: 'give 0.5 to 0.999',
-}
 const FEWEST = 14
 
 /**
@@ -101,7 +78,7 @@ const FEWEST = 14
  * @returns Forecasts with intervals, coefficients, and errors on the days after the training.
  * @throws `DomainError` outside the ranges, `InputError` when lengths differ or fewer than 14 days are complete.
  * @validity One-day forecasts of a crop that changes step by step; the first days after pruning or a move are missed.
- * @source Harvey, A. C. (1989), Forecasting, Structural Time Series Models and the Kalman Filter, Cambridge University Press: the local level model with explanatory variables
+ * @source harvey-1989: the local level model with explanatory variables
  * @example
  * ```ts
  * const sun = Float64Array.from({ length: 30 }, (_, i) => 1000 + 100 * (i % 7))
@@ -114,7 +91,7 @@ const FEWEST = 14
 export function forecastByFollowingLevel(input: FollowingLevelInput): FollowingLevel {
   requireObject(input, 'input')
   const record = forecastRows(input.use, input.causes)
-  const share = numberIn(input.trainingShare ?? 0.7, TRAINING, 'trainingShare')
+  const share = numberIn(input.trainingShare ?? 0.7, TRAINING_SHARE, 'trainingShare')
   const confidence = numberIn(input.confidence ?? 0.95, CONFIDENCE, 'confidence')
   const size = input.causes.length + 1
   const { complete, use } = record

@@ -1,8 +1,8 @@
 import { leastSquares } from '../../numerics/least-squares.js'
-import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import { wholeNumberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
+import { WINDOW_DAYS } from '../domains.js'
 import { forecastRows, type UseCause } from './forecast-record.js'
 import { type ForecastScore, forecastScore } from './forecast-score.js'
 
@@ -30,15 +30,6 @@ export interface SlidingFit {
   readonly undecidedDays: number
 }
 
-const WINDOW: Domain = {
-  quantity: 'window',
-  unit: 'd',
-  min: 5,
-  max: 365,
-  ends: '[]',
-  hint: 'look back on a whole number of days; 14 is usual',
-}
-
 /**
  * Use of each day forecast by coefficients that were fitted to the days just before it: the plain way, to compare others with. For the
  * use of tomorrow `forecastDailyUse` misses less.
@@ -49,7 +40,7 @@ const WINDOW: Domain = {
  * @returns Forecasts and their errors on days that the fits had not seen.
  * @throws `DomainError` outside the ranges, `InputError` when lengths differ, no cause is given, or the record is not longer than the window.
  * @validity Days like those in the window; after pruning, a move or a new screen the window has to fill again.
- * @source Draper, N. R. and Smith, H. (1998), Applied Regression Analysis, 3rd ed., chapter 1 [not confirmed, source not seen]
+ * @source draper-1998, chapter 1
  * @example
  * ```ts
  * const sun = Float64Array.from({ length: 30 }, (_, i) => 1000 + 100 * (i % 7))
@@ -61,7 +52,7 @@ const WINDOW: Domain = {
  */
 export function forecastBySlidingFit(input: SlidingFitInput): SlidingFit {
   requireObject(input, 'input')
-  const window = wholeNumberIn(input.window ?? 14, WINDOW, 'window')
+  const window = wholeNumberIn(input.window ?? 14, WINDOW_DAYS, 'window')
   if (input.causes.length === 0) throw new InputError('causes', 'there are none', 'give the radiation sum at least')
   const { rows, use, complete } = forecastRows(input.use, input.causes)
   const withBase = input.base ?? true

@@ -1,6 +1,14 @@
 import { actualVapourPressureFao56, type DayTemperatures } from '../../air/actual-vapour-pressure-fao56.js'
 import { atmosphericPressureFao56 } from '../../air/atmospheric-pressure-fao56.js'
-import { ACTUAL_VAPOUR, AIR_PRESSURE, DAILY_SOLAR, HUMIDITY, SITE_ELEVATION, SUNSHINE } from '../../air/domains.js'
+import {
+  ACTUAL_VAPOUR,
+  AIR_PRESSURE,
+  DAILY_SOLAR,
+  RELATIVE_HUMIDITY,
+  SITE_ELEVATION,
+  SUNSHINE,
+} from '../../air/domains.js'
+
 import { saturationVapourPressureFao56 } from '../../air/saturation-vapour-pressure-fao56.js'
 import { dayLengthFao56, extraterrestrialRadiationFao56, type SolarDay } from '../../air/solar-geometry-fao56.js'
 import {
@@ -96,7 +104,7 @@ function vapourOf(weather: DailyWeather, assumed: Finding[]): VapourPressure {
   const { vapourPressure, dewPoint, maxHumidity, minHumidity, meanHumidity } = weather
   // Every value that is given must have a meaning, also where another one is preferred.
   for (const humidity of [maxHumidity, minHumidity, meanHumidity])
-    if (humidity !== undefined) numberIn(humidity, HUMIDITY)
+    if (humidity !== undefined) numberIn(humidity, RELATIVE_HUMIDITY)
   const ofDew = dewPoint === undefined ? undefined : saturationVapourPressureFao56(dewPoint)
   const ofNight = vapourPressureFromMinTemperatureFao56(weather)
   if (vapourPressure !== undefined) return numberIn(vapourPressure, ACTUAL_VAPOUR) as VapourPressure
@@ -112,7 +120,7 @@ function vapourOf(weather: DailyWeather, assumed: Finding[]): VapourPressure {
     about: 'vapourPressure',
     value: ofNight,
     unit: 'kPa',
-    source: 'FAO-56, Eq. 48',
+    source: 'allen-1998, Eq. 48',
   })
   return ofNight
 }
@@ -161,7 +169,7 @@ function windOf({ wind }: DailyWeather, assumed: Finding[]): WindSpeed {
     about: 'wind',
     value: USUAL_WIND,
     unit: 'm/s',
-    source: 'FAO-56, chapter 3',
+    source: 'allen-1998, chapter 3',
   })
   return USUAL_WIND as WindSpeed
 }

@@ -1,12 +1,12 @@
 import { atmosphericPressureFao56 } from '../../air/atmospheric-pressure-fao56.js'
 import { dayOfEpochDay } from '../../air/day-of-date.js'
-import { SITE_ELEVATION, SITE_LATITUDE, SITE_LONGITUDE } from '../../air/domains.js'
+import { ACTUAL_VAPOUR, SITE_ELEVATION, SITE_LATITUDE, SITE_LONGITUDE, WIND_SPEED } from '../../air/domains.js'
 import { psychrometricConstantFao56 } from '../../air/psychrometric-constant-fao56.js'
 import { aroundNoon, HOUR_FACTOR, radiationBetween, seasonalCorrectionHours } from '../../air/solar-hour-fao56.js'
 import { windSpeedAtTwoMetresFao56 } from '../../air/wind-at-two-metres-fao56.js'
 import type { BatchCounts, RefusalCount } from '../../quantity/batch.js'
 import type { Instant } from '../../quantity/calendar.js'
-import type { Domain } from '../../quantity/domain.js'
+import { INSTANT } from '../../quantity/domains.js'
 import { DomainError, InputError } from '../../quantity/errors.js'
 import type { Elevation } from '../../quantity/generated/elevation.js'
 import type { Length } from '../../quantity/generated/length.js'
@@ -14,50 +14,10 @@ import type { Latitude, Longitude } from '../../quantity/generated/position.js'
 import type { WindSpeed } from '../../quantity/generated/wind.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
+import { HOURLY_SOLAR, HOURLY_TEMPERATURE } from '../domains.js'
 import { cloudinessAsce, SHORT_HOUR, SIGMA_HOUR, TALL_HOUR } from './asce-2005.js'
 import { penmanMonteith, saturationAt } from './reference-et-hour.js'
 import { HOUR } from './weather-doubts.js'
-
-const START: Domain = {
-  quantity: 'start of the series',
-  unit: 's',
-  min: -62135596800,
-  max: 253402300799,
-  ends: '[]',
-  hint: 'give seconds, not milliseconds, since the start of 1970 in universal time',
-}
-const TEMPERATURE: Domain = {
-  quantity: 'air temperature',
-  unit: '°C',
-  min: -60,
-  max: 60,
-  ends: '[]',
-  hint: 'check the sensor and its unit',
-}
-const VAPOUR: Domain = {
-  quantity: 'actual vapour pressure',
-  unit: 'kPa',
-  min: 0,
-  max: 10,
-  ends: '[]',
-  hint: 'check the sensor and its unit',
-}
-const SOLAR: Domain = {
-  quantity: 'solar radiation',
-  unit: 'MJ/m²/h',
-  min: -0.05,
-  max: 6,
-  ends: '[]',
-  hint: 'check the sensor; a mean in W/m² times 0.0036 is MJ/m²/h',
-}
-const WIND: Domain = {
-  quantity: 'wind speed',
-  unit: 'm/s',
-  min: 0,
-  max: 120,
-  ends: '[]',
-  hint: 'check the sensor and its unit',
-}
 
 /** Where the weather of a series was measured. */
 export interface StationSite {
@@ -117,7 +77,7 @@ export interface HourlySeriesCounts extends BatchCounts {
  * @returns Counts of hours converted, missing and refused by reason.
  * @throws `DomainError` for the site or the start, `InputError` when lengths differ.
  * @validity Large fields of the two surfaces without stress; under cover it is at best an index.
- * @source ASCE-EWRI (2005), The ASCE Standardized Reference Evapotranspiration Equation, Eq. 1 with Table 1 and the hourly steps
+ * @source asce-2005, Eq. 1 with Table 1 and the hourly steps
  * @example
  * ```ts
  * const short = new Float64Array(2)
@@ -145,7 +105,7 @@ export function hourlySeriesAsce2005(series: HourlySeriesAsce): HourlySeriesCoun
   const windFactor = site.windHeight === 200 ? 1 : reduction
   // Mean solar time of the middle of the first hour, in seconds.
   const first =
-    numberIn(series.start, START, 'start') + numberIn(site.longitude, SITE_LONGITUDE, 'longitude') * 240 + 1800
+    numberIn(series.start, INSTANT, 'start') + numberIn(site.longitude, SITE_LONGITUDE, 'longitude') * 240 + 1800
 
   const refusals: Refusals = new Map()
   let missing = 0
@@ -242,10 +202,10 @@ type Refusals = Map<string, { -readonly [K in keyof RefusalCount]: RefusalCount[
 
 function count(refusals: Refusals, row: number, t: number, ea: number, rs: number, speed: number): void {
   for (const [value, span] of [
-    [t, TEMPERATURE],
-    [ea, VAPOUR],
-    [rs, SOLAR],
-    [speed, WIND],
+    [t, HOURLY_TEMPERATURE],
+    [ea, ACTUAL_VAPOUR],
+    [rs, HOURLY_SOLAR],
+    [speed, WIND_SPEED],
   ] as const) {
     if (value >= span.min && value <= span.max) continue
     const about = `${span.quantity} ${value > span.max ? 'above' : 'below'} its range`

@@ -1,5 +1,6 @@
 import { atmosphericPressureFao56 } from '../../air/atmospheric-pressure-fao56.js'
-import { ACTUAL_VAPOUR, AIR_PRESSURE, HUMIDITY } from '../../air/domains.js'
+import { ACTUAL_VAPOUR, AIR_PRESSURE, RELATIVE_HUMIDITY } from '../../air/domains.js'
+
 import { vapourPressureOfHumidity } from '../../air/humidity-of-air.js'
 import { saturationVapourPressureFao56 } from '../../air/saturation-vapour-pressure-fao56.js'
 import type { SolarHour } from '../../air/solar-hour-fao56.js'
@@ -51,7 +52,8 @@ export function pressureOfHour({ elevation, pressure }: HourlyWeather): Pressure
 /** The actual vapour pressure of an hour. */
 export function vapourOfHour({ temperature, vapourPressure, dewPoint, humidity }: HourlyWeather): VapourPressure {
   const ofDew = dewPoint === undefined ? undefined : saturationVapourPressureFao56(dewPoint)
-  const share = humidity === undefined ? undefined : (numberIn(humidity, HUMIDITY, 'humidity') as RelativeHumidity)
+  const share =
+    humidity === undefined ? undefined : (numberIn(humidity, RELATIVE_HUMIDITY, 'humidity') as RelativeHumidity)
   if (vapourPressure !== undefined) return numberIn(vapourPressure, ACTUAL_VAPOUR, 'vapourPressure') as VapourPressure
   if (ofDew !== undefined) return ofDew
   if (share !== undefined) return vapourPressureOfHumidity({ temperature, humidity: share })
@@ -77,6 +79,6 @@ export function assumedCloudiness(sunHeight: number): Finding {
     about: 'relativeShortwaveBeforeSunset',
     value: NIGHT_SHARE,
     unit: '1',
-    source: 'FAO-56, chapter 4: 0.4 to 0.6 at humid, 0.7 to 0.8 at arid sites',
+    source: 'allen-1998, chapter 4: 0.4 to 0.6 at humid, 0.7 to 0.8 at arid sites',
   }
 }

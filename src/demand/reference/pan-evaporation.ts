@@ -1,4 +1,3 @@
-import type { Domain } from '../../quantity/domain.js'
 import type { PanEvaporation, ReferenceET } from '../../quantity/generated/evapotranspiration.js'
 import type { Length } from '../../quantity/generated/length.js'
 import type { RelativeHumidity } from '../../quantity/generated/share.js'
@@ -6,47 +5,7 @@ import type { WindSpeed } from '../../quantity/generated/wind.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
-
-const EVAPORATION: Domain = {
-  quantity: 'pan evaporation',
-  unit: 'mm/d',
-  min: 0,
-  max: 40,
-  ends: '[]',
-  hint: 'give the water that the pan lost in a day, with the rain added',
-}
-const COEFFICIENT: Domain = {
-  quantity: 'pan coefficient',
-  unit: '1',
-  min: 0,
-  max: 1.5,
-  ends: '[]',
-  hint: 'give 0.35 to 1.1 by kind and place of the pan',
-}
-const WIND: Domain = {
-  quantity: 'wind speed at 2 m',
-  unit: 'm/s',
-  min: 0,
-  max: 30,
-  ends: '(]',
-  hint: 'give the daily mean at 2 m, above zero',
-}
-const HUMIDITY: Domain = {
-  quantity: 'mean relative humidity',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '(]',
-  hint: 'give the mean of the highest and the lowest humidity, above zero',
-}
-const FETCH: Domain = {
-  quantity: 'fetch',
-  unit: 'cm',
-  min: 100,
-  max: 100000,
-  ends: '[]',
-  hint: 'give the distance from the pan to the edge of the surface around it, 1 to 1000 m',
-}
+import { FETCH, MEAN_HUMIDITY, PAN_COEFFICIENT, PAN_EVAPORATION, PAN_WIND } from '../domains.js'
 
 /** Where the equations of the pan coefficient were fitted. */
 export const validityPanCoefficient: Validity = {
@@ -88,7 +47,7 @@ export interface PanSurroundings {
  * @returns Reference evapotranspiration. Unit: mm/d.
  * @throws `DomainError` outside the ranges.
  * @validity Means of ten days or more; a pan without a screen against birds reads too high.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 55
+ * @source allen-1998, Eq. 55
  * @example
  * ```ts
  * referenceETFromPan({ evaporation: millimetresPerDay(7.9), coefficient: 0.85 }) // => 6.7
@@ -96,8 +55,8 @@ export interface PanSurroundings {
  */
 export function referenceETFromPan(input: PanInput): ReferenceET {
   const { evaporation, coefficient } = optionsOf(input)
-  return (numberIn(coefficient, COEFFICIENT, 'coefficient') *
-    numberIn(evaporation, EVAPORATION, 'evaporation')) as ReferenceET
+  return (numberIn(coefficient, PAN_COEFFICIENT, 'coefficient') *
+    numberIn(evaporation, PAN_EVAPORATION, 'evaporation')) as ReferenceET
 }
 
 /**
@@ -113,7 +72,7 @@ export function referenceETFromPan(input: PanInput): ReferenceET {
  * @returns Pan coefficient. Unit: 1.
  * @throws `DomainError` outside the ranges.
  * @validity Wind of 1 to 8 m/s, humidity of 30 to 84 %, fetch of 1 to 1000 m of grass.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Table 7, Class A pan with green fetch; coefficients checked in code that quotes it
+ * @source allen-1998, Table 7, Class A pan with green fetch
  * @example
  * ```ts
  * panCoefficientInGrass({ windSpeed: metresPerSecond(1.9), meanHumidity: percent(73), fetch: metres(100) }) // => 0.81
@@ -121,8 +80,8 @@ export function referenceETFromPan(input: PanInput): ReferenceET {
  */
 export function panCoefficientInGrass(pan: PanSurroundings): number {
   const { windSpeed, meanHumidity, fetch } = optionsOf(pan)
-  const wind = numberIn(windSpeed, WIND, 'windSpeed')
-  const humidity = Math.log(100 * numberIn(meanHumidity, HUMIDITY, 'meanHumidity'))
+  const wind = numberIn(windSpeed, PAN_WIND, 'windSpeed')
+  const humidity = Math.log(100 * numberIn(meanHumidity, MEAN_HUMIDITY, 'meanHumidity'))
   const far = Math.log(numberIn(fetch, FETCH, 'fetch') / 100)
   return 0.108 - 0.0286 * wind + 0.0422 * far + 0.1434 * humidity - 0.000631 * far * far * humidity
 }
@@ -140,7 +99,7 @@ export function panCoefficientInGrass(pan: PanSurroundings): number {
  * @returns Pan coefficient. Unit: 1.
  * @throws `DomainError` outside the ranges.
  * @validity Wind of 1 to 8 m/s, humidity of 30 to 84 %, fetch of 1 to 1000 m of dry ground.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Table 7, Class A pan with dry fetch; coefficients checked in code that quotes it
+ * @source allen-1998, Table 7, Class A pan with dry fetch
  * @example
  * ```ts
  * panCoefficientOnBareGround({ windSpeed: metresPerSecond(1.9), meanHumidity: percent(73), fetch: metres(100) }) // => 0.65
@@ -148,8 +107,8 @@ export function panCoefficientInGrass(pan: PanSurroundings): number {
  */
 export function panCoefficientOnBareGround(pan: PanSurroundings): number {
   const { windSpeed, meanHumidity, fetch } = optionsOf(pan)
-  const wind = numberIn(windSpeed, WIND, 'windSpeed')
-  const humidity = 100 * numberIn(meanHumidity, HUMIDITY, 'meanHumidity')
+  const wind = numberIn(windSpeed, PAN_WIND, 'windSpeed')
+  const humidity = 100 * numberIn(meanHumidity, MEAN_HUMIDITY, 'meanHumidity')
   const metres = numberIn(fetch, FETCH, 'fetch') / 100
   const far = Math.log(metres)
   const run = Math.log(86.4 * wind)

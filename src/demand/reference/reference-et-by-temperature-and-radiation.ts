@@ -2,7 +2,6 @@ import type { DayTemperatures } from '../../air/actual-vapour-pressure-fao56.js'
 import { AIR_TEMPERATURE, OUTSIDE_RADIATION } from '../../air/domains.js'
 import { psychrometricConstantFao56 } from '../../air/psychrometric-constant-fao56.js'
 import { slopeOfSaturationVapourPressureFao56 } from '../../air/saturation-vapour-pressure-fao56.js'
-import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { DailyNetRadiation, DailyRadiation, DailySoilHeat } from '../../quantity/generated/daily-radiation.js'
 import type { ReferenceET } from '../../quantity/generated/evapotranspiration.js'
@@ -10,16 +9,7 @@ import type { Pressure } from '../../quantity/generated/pressure.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import { NET_RADIATION, SOIL_HEAT } from './penman-monteith-domains.js'
-
-const ALPHA: Domain = {
-  quantity: 'Priestley-Taylor coefficient',
-  unit: '1',
-  min: 0,
-  max: 3,
-  ends: '[]',
-  hint: 'give 1.26, or what was fitted for the site; arid sites need more',
-}
+import { NET_RADIATION, PRIESTLEY_TAYLOR, SOIL_HEAT } from '../domains.js'
 
 /** Temperatures of a day and the radiation above the atmosphere. */
 export interface TemperatureMethodInput extends DayTemperatures {
@@ -52,7 +42,7 @@ export interface RadiationMethodInput {
  * @returns Reference evapotranspiration. Unit: mm/d.
  * @throws `DomainError` outside the ranges, `InputError` when the temperatures are swapped.
  * @validity Means of five days or more; too low in wind above 3 m/s, too high in humid air. Under cover it means nothing.
- * @source Hargreaves, G. H. and Samani, Z. A. (1985), Applied Engineering in Agriculture 1:96-99, in the form of FAO-56, Eq. 52
+ * @source hargreaves-1985, in the form of allen-1998, Eq. 52
  * @example
  * ```ts
  * referenceETHargreaves1985({
@@ -80,7 +70,7 @@ export function referenceETHargreaves1985(input: TemperatureMethodInput): Refere
  * @returns Evapotranspiration; negative values are dew. Unit: mm/d.
  * @throws `DomainError` outside the ranges.
  * @validity Humid surroundings without advection; arid sites need a higher coefficient.
- * @source Priestley, C. H. B. and Taylor, R. J. (1972), Monthly Weather Review 100:81-92
+ * @source priestley-1972
  * @example
  * ```ts
  * referenceETPriestleyTaylor1972({
@@ -93,7 +83,7 @@ export function referenceETPriestleyTaylor1972(input: RadiationMethodInput): Ref
   const gamma = psychrometricConstantFao56(input.pressure)
   const energy =
     numberIn(input.netRadiation, NET_RADIATION, 'netRadiation') - numberIn(input.soilHeat ?? 0, SOIL_HEAT, 'soilHeat')
-  return ((numberIn(input.coefficient ?? 1.26, ALPHA, 'coefficient') * slope * energy) /
+  return ((numberIn(input.coefficient ?? 1.26, PRIESTLEY_TAYLOR, 'coefficient') * slope * energy) /
     (slope + gamma) /
     2.45) as ReferenceET
 }

@@ -1,4 +1,4 @@
-import type { Domain } from '../../quantity/domain.js'
+import { AIR_TEMPERATURE, VAPOUR_PRESSURE_DEFICIT } from '../../air/domains.js'
 import type { DailyNetRadiation, DailySoilHeat } from '../../quantity/generated/daily-radiation.js'
 import type { ReferenceET } from '../../quantity/generated/evapotranspiration.js'
 import type { VapourPressureDeficit } from '../../quantity/generated/pressure.js'
@@ -7,24 +7,7 @@ import type { Temperature } from '../../quantity/generated/temperature.js'
 import type { WindSpeed } from '../../quantity/generated/wind.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import { NET_RADIATION, PSYCHROMETRIC, SLOPE, SOIL_HEAT, WIND } from './penman-monteith-domains.js'
-
-const MEAN: Domain = {
-  quantity: 'mean air temperature',
-  unit: '°C',
-  min: -60,
-  max: 100,
-  ends: '[]',
-  hint: 'give the temperature of the air in degrees Celsius',
-}
-const DEFICIT: Domain = {
-  quantity: 'vapour pressure deficit',
-  unit: 'kPa',
-  min: -1,
-  max: 102,
-  ends: '[]',
-  hint: 'give saturation less actual vapour pressure',
-}
+import { NET_RADIATION, PSYCHROMETRIC, SOIL_HEAT, VAPOUR_SLOPE, WIND_AT_2_M } from '../domains.js'
 
 /** The terms of the FAO Penman-Monteith equation. */
 export interface PenmanMonteithTerms {
@@ -36,7 +19,7 @@ export interface PenmanMonteithTerms {
   readonly meanTemperature: Temperature
   /** Wind speed at 2 m. Unit: m/s. Range: [0, 120]. */
   readonly windSpeed: WindSpeed
-  /** Deficit of vapour pressure. Unit: kPa. Range: [-1, 102]. */
+  /** Deficit of vapour pressure. Unit: kPa. Range: [-10, 102]. */
   readonly deficit: VapourPressureDeficit
   /** Slope of the saturation vapour pressure curve. Unit: kPa/K. Range: (0, 4]. */
   readonly slope: VapourPressureSlope
@@ -55,7 +38,7 @@ export interface PenmanMonteithTerms {
  * @returns Reference evapotranspiration; negative values are dew. Unit: mm/d.
  * @throws `DomainError` outside the ranges.
  * @validity A large field of green, well-watered grass of 12 cm; not a greenhouse, where wind and radiation differ.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 6
+ * @source allen-1998, Eq. 6
  * @example
  * ```ts
  * referenceETFao56({
@@ -65,14 +48,14 @@ export interface PenmanMonteithTerms {
  * ```
  */
 export function referenceETFao56(terms: PenmanMonteithTerms): ReferenceET {
-  const slope = numberIn(optionsOf(terms).slope, SLOPE, 'slope')
+  const slope = numberIn(optionsOf(terms).slope, VAPOUR_SLOPE, 'slope')
   const gamma = numberIn(terms.psychrometricConstant, PSYCHROMETRIC, 'psychrometricConstant')
-  const wind = numberIn(terms.windSpeed, WIND, 'windSpeed')
+  const wind = numberIn(terms.windSpeed, WIND_AT_2_M, 'windSpeed')
   const energy =
     numberIn(terms.netRadiation, NET_RADIATION, 'netRadiation') - numberIn(terms.soilHeat ?? 0, SOIL_HEAT, 'soilHeat')
   const dryness =
-    ((gamma * 900) / (numberIn(terms.meanTemperature, MEAN, 'meanTemperature') + 273)) *
+    ((gamma * 900) / (numberIn(terms.meanTemperature, AIR_TEMPERATURE, 'meanTemperature') + 273)) *
     wind *
-    numberIn(terms.deficit, DEFICIT, 'deficit')
+    numberIn(terms.deficit, VAPOUR_PRESSURE_DEFICIT, 'deficit')
   return ((0.408 * slope * energy + dryness) / (slope + gamma * (1 + 0.34 * wind))) as ReferenceET
 }

@@ -1,16 +1,8 @@
-import type { Domain } from '../../quantity/domain.js'
 import { numberIn } from '../../quantity/guard.js'
+import { SUNSET_RATIO } from '../domains.js'
 
 /** Pieces of the hourly methods on plain numbers, so that one row and a long series share them. */
 
-const RATIO: Domain = {
-  quantity: 'relative shortwave radiation before sunset',
-  unit: '1',
-  min: 0,
-  max: 1.5,
-  ends: '[]',
-  hint: 'give solar over clear-sky radiation of an hour two or three hours before sunset',
-}
 /** The sun must stand at least this high, in radians, for measured over clear-sky radiation to mean cloudiness (ASCE-EWRI 2005). */
 export const LOWEST_SUN = 0.3
 /** Share of clear-sky radiation that is taken at night where nothing is known: between humid (0.4 to 0.6) and arid (0.7 to 0.8) sites. */
@@ -45,7 +37,7 @@ export function relativeShortwaveOfHour(
   sunHeight: number,
   beforeSunset: number | undefined,
 ): { readonly ratio: number; readonly assumed: boolean } {
-  const given = beforeSunset === undefined ? undefined : numberIn(beforeSunset, RATIO, 'beforeSunset')
+  const given = beforeSunset === undefined ? undefined : numberIn(beforeSunset, SUNSET_RATIO, 'beforeSunset')
   if (sunHeight >= LOWEST_SUN && clearSky > 0) return { ratio: solar / clearSky, assumed: false }
   return { ratio: given ?? NIGHT_SHARE, assumed: given === undefined }
 }

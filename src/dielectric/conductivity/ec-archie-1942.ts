@@ -1,50 +1,8 @@
-import type { Domain } from '../../quantity/domain.js'
 import type { BulkEC, PoreWaterEC } from '../../quantity/generated/electrical-conductivity.js'
 import type { DegreeOfSaturation, Porosity } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import { CONDUCTIVITY } from '../domains.js'
-
-const OPEN_POROSITY: Domain = {
-  quantity: 'porosity',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '(]',
-  hint: 'without pores nothing conducts',
-}
-const SATURATION: Domain = {
-  quantity: 'degree of saturation',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '(]',
-  hint: 'give water content over porosity, above zero',
-}
-const CEMENTATION: Domain = {
-  quantity: 'cementation exponent',
-  unit: '1',
-  min: 0,
-  max: 5,
-  ends: '(]',
-  hint: '1.3 for loose grains, 1.8 to 2 for sandstone',
-}
-const SATURATION_EXPONENT: Domain = {
-  quantity: 'saturation exponent',
-  unit: '1',
-  min: 0,
-  max: 10,
-  ends: '(]',
-  hint: 'about 2',
-}
-const TORTUOSITY: Domain = {
-  quantity: 'tortuosity factor',
-  unit: '1',
-  min: 0,
-  max: 10,
-  ends: '(]',
-  hint: '1 where nothing is known',
-}
+import { CEMENTATION, CONDUCTIVITY, OPEN_POROSITY, SATURATION, SATURATION_EXPONENT, TORTUOSITY } from '../domains.js'
 
 /** What Archie needs to know of a medium. */
 export interface MediumOfArchie {
@@ -84,7 +42,7 @@ export interface BulkOfArchie extends MediumOfArchie {
  * @param medium - Pore water and medium.
  * @returns Bulk conductivity. Unit: dS/m.
  * @throws `DomainError` outside the ranges.
- * @source Archie, G. E. (1942), Transactions of the AIME 146:54-62
+ * @source archie-1942
  * @example
  * ```ts
  * bulkConductivityArchie1942({
@@ -111,7 +69,7 @@ export function bulkConductivityArchie1942(medium: PoreWaterOfArchie): BulkEC {
  * @param medium - Bulk conductivity and medium.
  * @returns Conductivity of the pore water. Unit: dS/m.
  * @throws `DomainError` outside the ranges.
- * @source Archie, G. E. (1942), Transactions of the AIME 146:54-62, solved for the pore water
+ * @source archie-1942, solved for the pore water
  * @example
  * ```ts
  * poreWaterConductivityArchie1942({

@@ -3,18 +3,11 @@ import type { ChargeConcentration } from '../../quantity/generated/charge-concen
 import type { SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { Validity } from '../../quantity/validity.js'
+import { CATIONS } from '../domains.js'
 
 const SLOPE = 0.095
 const INTERCEPT = 0.19
 
-const CATIONS: Domain = {
-  quantity: 'sum of cations',
-  unit: 'mmol(+)/L',
-  min: 0,
-  max: 200,
-  ends: '[]',
-  hint: 'add up concentration times charge of K, Ca, Mg, NH4 and Na',
-}
 const CONDUCTIVITY: Domain = {
   quantity: 'electrical conductivity',
   unit: 'dS/m',
@@ -44,7 +37,7 @@ export const validitySonneveld1999: Validity = {
  * @returns Conductivity at 25 °C. Unit: dS/m.
  * @throws `DomainError` outside the range.
  * @validity Nutrient solutions of 0.5 to 5 dS/m.
- * @source Sonneveld, C., Voogt, W. and Spaans, L. (1999), Acta Horticulturae 481:331-340 [not confirmed, source not seen]
+ * @source sonneveld-1999
  * @example
  * ```ts
  * conductivityOfCationsSonneveld1999(millimolesOfChargePerLitre(20)) // => 2.09
@@ -65,7 +58,7 @@ export function conductivityOfCationsSonneveld1999(cations: ChargeConcentration)
  * @returns Sum of concentration times charge of the cations. Unit: mmol(+)/L.
  * @throws `DomainError` outside the range.
  * @validity Nutrient solutions of 0.5 to 5 dS/m.
- * @source Sonneveld, C., Voogt, W. and Spaans, L. (1999), Acta Horticulturae 481:331-340, solved for the cations [not confirmed, source not seen]
+ * @source sonneveld-1999, solved for the cations
  * @example
  * ```ts
  * cationsOfConductivitySonneveld1999(decisiemensPerMetre(2.09)) // => 20

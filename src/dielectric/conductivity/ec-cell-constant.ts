@@ -1,35 +1,9 @@
-import type { Domain } from '../../quantity/domain.js'
 import type { CellConstant } from '../../quantity/generated/cell-constant.js'
 import type { Conductance } from '../../quantity/generated/conductance.js'
 import type { MeasuredEC } from '../../quantity/generated/electrical-conductivity.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import { CONDUCTIVITY } from '../domains.js'
-
-const STANDARD: Domain = {
-  quantity: 'conductivity of the standard',
-  unit: 'dS/m',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the conductivity of the standard at the temperature of the reading',
-}
-const CONDUCTANCE: Domain = {
-  quantity: 'conductance',
-  unit: 'S',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the conductance that the bare cell shows, above zero',
-}
-const CELL: Domain = {
-  quantity: 'cell constant',
-  unit: '1/m',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'measure it in a standard solution; common cells have about 100 1/m, which is 1 1/cm',
-}
+import { CELL_CONSTANT, CONDUCTANCE, CONDUCTIVITY, STANDARD_CONDUCTIVITY } from '../domains.js'
 
 /** A cell in a standard solution. */
 export interface CellInStandard {
@@ -79,7 +53,7 @@ export interface CellInWater {
  * ```
  */
 export function cellConstant(reading: CellInStandard): CellConstant {
-  return (numberIn(optionsOf(reading).standard, STANDARD, 'standard') /
+  return (numberIn(optionsOf(reading).standard, STANDARD_CONDUCTIVITY, 'standard') /
     (10 * numberIn(reading.conductance, CONDUCTANCE, 'conductance'))) as CellConstant
 }
 
@@ -101,7 +75,7 @@ export function cellConstant(reading: CellInStandard): CellConstant {
  */
 export function conductivityOfSample(reading: CellInSample): MeasuredEC {
   return (10 *
-    numberIn(optionsOf(reading).cellConstant, CELL, 'cellConstant') *
+    numberIn(optionsOf(reading).cellConstant, CELL_CONSTANT, 'cellConstant') *
     numberIn(reading.conductance, CONDUCTANCE, 'conductance')) as MeasuredEC
 }
 
@@ -123,5 +97,5 @@ export function conductivityOfSample(reading: CellInSample): MeasuredEC {
  */
 export function conductanceOfCell(cell: CellInWater): Conductance {
   return (numberIn(optionsOf(cell).conductivity, CONDUCTIVITY, 'conductivity') /
-    (10 * numberIn(cell.cellConstant, CELL, 'cellConstant'))) as Conductance
+    (10 * numberIn(cell.cellConstant, CELL_CONSTANT, 'cellConstant'))) as Conductance
 }

@@ -1,26 +1,8 @@
-import type { Domain } from '../../quantity/domain.js'
 import type { DissolvedSolids } from '../../quantity/generated/dissolved-solids.js'
 import type { AnyEC, UnnamedEC } from '../../quantity/generated/electrical-conductivity.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import { CONDUCTIVITY } from '../domains.js'
-
-const FACTOR: Domain = {
-  quantity: 'factor of the scale',
-  unit: 'mg/L per dS/m',
-  min: 300,
-  max: 1200,
-  ends: '[]',
-  hint: 'meters use 500 or 700, Handbook 60 uses 640; it is printed in the manual of the meter',
-}
-const SOLIDS: Domain = {
-  quantity: 'dissolved solids',
-  unit: 'mg/L',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give mg/L (the "ppm" of a meter), zero or more',
-}
+import { CONDUCTIVITY, DISSOLVED_SOLIDS, SOLIDS_PER_CONDUCTIVITY } from '../domains.js'
 
 /**
  * The scales in use, each named after its factor in mg/L per dS/m: 500 for sodium chloride, 535 for potassium chloride, 640 of
@@ -66,7 +48,7 @@ export interface SolidsBetweenScales {
  * @param sample - Conductivity and factor of the scale.
  * @returns Dissolved solids. Unit: mg/L.
  * @throws `DomainError` outside the ranges.
- * @source U.S. Salinity Laboratory Staff (1954), Agriculture Handbook 60 (factor 640); 500 and 700 are conventions of meters, common practice, no source
+ * @source us-salinity-laboratory-1954 (factor 640); 500 and 700 are conventions of meters, common practice, no source
  * @example
  * ```ts
  * dissolvedSolids({ conductivity: decisiemensPerMetre(1.5), factor: DISSOLVED_SOLIDS_SCALES.scale640 }) // => 960
@@ -74,7 +56,7 @@ export interface SolidsBetweenScales {
  */
 export function dissolvedSolids(sample: ConductivityOnScale): DissolvedSolids {
   return (numberIn(optionsOf(sample).conductivity, CONDUCTIVITY, 'conductivity') *
-    numberIn(sample.factor, FACTOR, 'factor')) as DissolvedSolids
+    numberIn(sample.factor, SOLIDS_PER_CONDUCTIVITY, 'factor')) as DissolvedSolids
 }
 
 /**
@@ -87,14 +69,15 @@ export function dissolvedSolids(sample: ConductivityOnScale): DissolvedSolids {
  * @param sample - Dissolved solids and factor of the scale.
  * @returns Conductivity at 25 °C. Unit: dS/m.
  * @throws `DomainError` outside the ranges.
- * @source U.S. Salinity Laboratory Staff (1954), Agriculture Handbook 60 (factor 640); 500 and 700 are conventions of meters, common practice, no source
+ * @source us-salinity-laboratory-1954 (factor 640); 500 and 700 are conventions of meters, common practice, no source
  * @example
  * ```ts
  * conductivityOfDissolvedSolids({ solids: milligramsPerLitreOfSolids(2800), factor: 700 }) // => 4
  * ```
  */
 export function conductivityOfDissolvedSolids<Q extends AnyEC | UnnamedEC = UnnamedEC>(sample: SolidsOnScale): Q {
-  return (numberIn(optionsOf(sample).solids, SOLIDS, 'solids') / numberIn(sample.factor, FACTOR, 'factor')) as Q
+  return (numberIn(optionsOf(sample).solids, DISSOLVED_SOLIDS, 'solids') /
+    numberIn(sample.factor, SOLIDS_PER_CONDUCTIVITY, 'factor')) as Q
 }
 
 /**
@@ -114,6 +97,8 @@ export function conductivityOfDissolvedSolids<Q extends AnyEC | UnnamedEC = Unna
  * ```
  */
 export function dissolvedSolidsOnScale(sample: SolidsBetweenScales): DissolvedSolids {
-  const solids = numberIn(optionsOf(sample).solids, SOLIDS, 'solids')
-  return (solids * (numberIn(sample.to, FACTOR, 'to') / numberIn(sample.from, FACTOR, 'from'))) as DissolvedSolids
+  const solids = numberIn(optionsOf(sample).solids, DISSOLVED_SOLIDS, 'solids')
+  return (solids *
+    (numberIn(sample.to, SOLIDS_PER_CONDUCTIVITY, 'to') /
+      numberIn(sample.from, SOLIDS_PER_CONDUCTIVITY, 'from'))) as DissolvedSolids
 }

@@ -1,28 +1,11 @@
-import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { BulkEC, PoreWaterEC } from '../../quantity/generated/electrical-conductivity.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import { APPARENT, CONDUCTIVITY, WATER } from '../domains.js'
+import { APPARENT, CONDUCTIVITY, PERMITTIVITY_OFFSET, TEMPERATURE_HILHORST, WATER_PERMITTIVITY } from '../domains.js'
 
-const TEMPERATURE: Domain = {
-  quantity: 'temperature',
-  unit: '°C',
-  min: 0,
-  max: 60,
-  ends: '[]',
-  hint: 'the line is good near room temperature',
-}
-const OFFSET: Domain = {
-  quantity: 'permittivity offset',
-  unit: '1',
-  min: 0,
-  max: 20,
-  ends: '[]',
-  hint: 'fit it in your own medium; 4.1 is for mineral soil, 1.64 was found in coir',
-}
 /** Closer to the offset than this, an error of one unit in the permittivity changes the answer by its own size or more. */
 const CLOSEST = 1
 
@@ -60,14 +43,14 @@ export interface PoreWaterOfHilhorst extends MediumOfHilhorst {
  * @param temperature - Temperature of the medium. Unit: °C. Range: [0, 60].
  * @returns Relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
- * @source Hilhorst, M. A. (2000), Soil Science Society of America Journal 64:1922-1925; the line checked in two manuals that cite it
+ * @source hilhorst-2000; the line checked in two manuals that cite it
  * @example
  * ```ts
  * waterPermittivityHilhorst2000(celsius(10)) // => 84
  * ```
  */
 export function waterPermittivityHilhorst2000(temperature: Temperature): Permittivity {
-  return (80.3 - 0.37 * (numberIn(temperature, TEMPERATURE) - 20)) as Permittivity
+  return (80.3 - 0.37 * (numberIn(temperature, TEMPERATURE_HILHORST) - 20)) as Permittivity
 }
 
 /**
@@ -86,7 +69,7 @@ export function waterPermittivityHilhorst2000(temperature: Temperature): Permitt
  * @returns Conductivity of the pore water. Unit: dS/m.
  * @throws `DomainError` outside the ranges; `InputError` when the permittivity is less than 1 above the offset, where the equation runs away.
  * @validity Water content above 0.10 m³/m³.
- * @source Hilhorst, M. A. (2000), Soil Science Society of America Journal 64:1922-1925 (form)
+ * @source hilhorst-2000 (form)
  * @example
  * ```ts
  * poreWaterConductivityHilhorst2000({
@@ -112,7 +95,7 @@ export function poreWaterConductivityHilhorst2000(medium: BulkOfHilhorst): PoreW
  * @returns Bulk conductivity. Unit: dS/m.
  * @throws `DomainError` outside the ranges; `InputError` when the permittivity is less than 1 above the offset.
  * @validity Water content above 0.10 m³/m³.
- * @source Hilhorst, M. A. (2000), Soil Science Society of America Journal 64:1922-1925, solved for the bulk conductivity
+ * @source hilhorst-2000, solved for the bulk conductivity
  * @example
  * ```ts
  * bulkConductivityHilhorst2000({
@@ -129,9 +112,9 @@ export function bulkConductivityHilhorst2000(medium: PoreWaterOfHilhorst): BulkE
 
 function conductingShare(medium: MediumOfHilhorst): number {
   const apparent = numberIn(medium.apparent, APPARENT, 'apparent')
-  const offset = numberIn(medium.offset, OFFSET, 'offset')
+  const offset = numberIn(medium.offset, PERMITTIVITY_OFFSET, 'offset')
   const above = apparent - offset
-  const water = numberIn(medium.water, WATER, 'water')
+  const water = numberIn(medium.water, WATER_PERMITTIVITY, 'water')
   if (above < CLOSEST)
     throw new InputError(
       'apparent, offset',

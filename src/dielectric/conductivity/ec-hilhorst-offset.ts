@@ -3,7 +3,7 @@ import type { BulkEC, PoreWaterEC } from '../../quantity/generated/electrical-co
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
-import { APPARENT, CONDUCTIVITY, WATER } from '../domains.js'
+import { APPARENT, CONDUCTIVITY, WATER_PERMITTIVITY } from '../domains.js'
 
 /** Readings in one medium with one pore water at several water contents. */
 export interface OffsetReadings {
@@ -42,7 +42,7 @@ export interface HilhorstOffset {
  * @param readings - Permittivities and bulk conductivities of at least two readings, and the permittivity of the water.
  * @returns Offset, pore-water conductivity, standard error, r² and number of readings.
  * @throws `DomainError` outside the ranges; `InputError` for lists of unequal length, fewer than two readings, readings without spread, or a permittivity that falls as the conductivity rises.
- * @source Hilhorst, M. A. (2000), Soil Science Society of America Journal 64:1922-1925 (procedure); least squares
+ * @source hilhorst-2000 (procedure); least squares
  * @example
  * ```ts
  * fitOffsetHilhorst2000({
@@ -63,7 +63,7 @@ export function fitOffsetHilhorst2000(readings: OffsetReadings): HilhorstOffset 
     )
   const x = readings.bulk.map((value) => numberIn(value, CONDUCTIVITY))
   const y = readings.apparent.map((value) => numberIn(value, APPARENT))
-  const water = numberIn(readings.water, WATER, 'water')
+  const water = numberIn(readings.water, WATER_PERMITTIVITY, 'water')
   const meanX = x.reduce((total, value) => total + value, 0) / n
   const meanY = y.reduce((total, value) => total + value, 0) / n
   let [xx, xy, yy] = [0, 0, 0]

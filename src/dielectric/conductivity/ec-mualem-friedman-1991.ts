@@ -1,27 +1,10 @@
-import type { Domain } from '../../quantity/domain.js'
+import { SOME_WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { BulkEC, PoreWaterEC } from '../../quantity/generated/electrical-conductivity.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import { CONDUCTIVITY } from '../domains.js'
-
-const CONTENT: Domain = {
-  quantity: 'water content',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '(]',
-  hint: 'without water nothing conducts',
-}
-const SATURATED: Domain = {
-  quantity: 'saturated water content',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '(]',
-  hint: 'give the water content of the saturated medium',
-}
+import { CONDUCTIVITY, SATURATED_CONTENT } from '../domains.js'
 
 /** What Mualem and Friedman need to know of a medium. */
 export interface MediumOfMualemFriedman {
@@ -54,7 +37,7 @@ export interface BulkOfMualemFriedman extends MediumOfMualemFriedman {
  * @returns Bulk conductivity. Unit: dS/m.
  * @throws `DomainError` outside the ranges; `InputError` when the water content exceeds the saturated one.
  * @validity Coarse media without conduction along surfaces.
- * @source Mualem, Y. and Friedman, S. P. (1991), Water Resources Research 27:2771-2777 [not confirmed, source not seen]
+ * @source mualem-1991
  * @example
  * ```ts
  * bulkConductivityMualemFriedman1991({
@@ -79,7 +62,7 @@ export function bulkConductivityMualemFriedman1991(medium: PoreWaterOfMualemFrie
  * @returns Conductivity of the pore water. Unit: dS/m.
  * @throws `DomainError` outside the ranges; `InputError` when the water content exceeds the saturated one.
  * @validity Coarse media without conduction along surfaces.
- * @source Mualem, Y. and Friedman, S. P. (1991), Water Resources Research 27:2771-2777, solved for the pore water [not confirmed, source not seen]
+ * @source mualem-1991, solved for the pore water
  * @example
  * ```ts
  * poreWaterConductivityMualemFriedman1991({
@@ -94,8 +77,8 @@ export function poreWaterConductivityMualemFriedman1991(medium: BulkOfMualemFrie
 }
 
 function openShare(medium: MediumOfMualemFriedman): number {
-  const content = numberIn(medium.content, CONTENT, 'content')
-  const saturated = numberIn(medium.saturated, SATURATED, 'saturated')
+  const content = numberIn(medium.content, SOME_WATER_CONTENT, 'content')
+  const saturated = numberIn(medium.saturated, SATURATED_CONTENT, 'saturated')
   if (content > saturated)
     throw new InputError(
       'content, saturated',

@@ -1,19 +1,11 @@
-import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { AmountConcentration } from '../../quantity/generated/amount-concentration.js'
 import type { SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
+import { CONCENTRATION } from '../domains.js'
 
-const CONCENTRATION: Domain = {
-  quantity: 'concentration',
-  unit: 'mmol/L',
-  min: 0,
-  max: 100,
-  ends: '[]',
-  hint: 'the law is a limit for dilute solutions; it is poor above 10 mmol/L and useless above 100',
-}
 /** Limiting molar conductivities of ions of one charge at 25 °C in S·cm²/mol. */
 const CATIONS = { H: 349.65, Li: 38.66, Na: 50.08, K: 73.48, NH4: 73.5 } as const
 const ANIONS = { OH: 198, F: 55.4, Cl: 76.31, Br: 78.1, NO3: 71.42, HCO3: 44.5, H2PO4: 36 } as const
@@ -58,7 +50,7 @@ export interface DiluteSaltConductivity {
  * @returns Conductivity, molar conductivity and its limit.
  * @throws `DomainError` outside the range; `InputError` for an ion that is not in the list.
  * @validity One salt of one charge each, below 10 mmol/L, 25 °C.
- * @source Onsager, L. (1927), Physikalische Zeitschrift 28:277-298; limiting conductivities of the CRC Handbook of Chemistry and Physics [not confirmed, source not seen]
+ * @source onsager-1927; limiting conductivities of the CRC Handbook of Chemistry and Physics [not confirmed, source not seen]
  * @example
  * ```ts
  * conductivityOnsager1927({ cation: 'K', anion: 'Cl', concentration: millimolesPerLitre(1) }) // => { conductivity: 0.1468016, molar: 146.801587, limiting: 149.79 }

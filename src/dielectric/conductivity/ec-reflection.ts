@@ -1,35 +1,9 @@
-import type { Domain } from '../../quantity/domain.js'
 import type { CellConstant } from '../../quantity/generated/cell-constant.js'
 import type { MeasuredEC } from '../../quantity/generated/electrical-conductivity.js'
 import type { Resistance } from '../../quantity/generated/resistance.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import { CONDUCTIVITY } from '../domains.js'
-
-const CELL: Domain = {
-  quantity: 'cell constant',
-  unit: '1/m',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'measure it in solutions of known conductivity',
-}
-const IMPEDANCE: Domain = {
-  quantity: 'impedance of the cable',
-  unit: 'Ω',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: '50 Ω or 75 Ω',
-}
-const REFLECTION: Domain = {
-  quantity: 'long-time reflection coefficient',
-  unit: '1',
-  min: -1,
-  max: 1,
-  ends: '(]',
-  hint: 'between -1 (a short) and 1 (nothing conducts), read when all echoes have died out',
-}
+import { CABLE_IMPEDANCE, CELL_CONSTANT, CONDUCTIVITY, LONG_TIME_REFLECTION } from '../domains.js'
 
 /** A travel-time probe and its cable. */
 export interface ProbeOnCable {
@@ -63,16 +37,16 @@ export interface ProbeInConductor extends ProbeOnCable {
  * @param reading - Cell constant, impedance and reflection.
  * @returns Bulk conductivity at the temperature of the medium. Unit: dS/m.
  * @throws `DomainError` outside the ranges.
- * @source Giese, K. and Tiemann, R. (1975), Advances in Molecular Relaxation Processes 7:45-59; Topp, G. C., Yanuka, M., Zebchuk, W. D. and Zegelin, S. (1988), Water Resources Research 24:945-952 [not confirmed, source not seen]
+ * @source giese-1975; topp-1988
  * @example
  * ```ts
  * conductivityFromReflection({ cellConstant: cellConstantPerMetre(8), impedance: ohms(50), reflection: 0.6 }) // => 0.4
  * ```
  */
 export function conductivityFromReflection(reading: LongTimeReflection): MeasuredEC {
-  const r = numberIn(optionsOf(reading).reflection, REFLECTION, 'reflection')
-  return (((10 * numberIn(reading.cellConstant, CELL, 'cellConstant')) /
-    numberIn(reading.impedance, IMPEDANCE, 'impedance')) *
+  const r = numberIn(optionsOf(reading).reflection, LONG_TIME_REFLECTION, 'reflection')
+  return (((10 * numberIn(reading.cellConstant, CELL_CONSTANT, 'cellConstant')) /
+    numberIn(reading.impedance, CABLE_IMPEDANCE, 'impedance')) *
     ((1 - r) / (1 + r))) as MeasuredEC
 }
 
@@ -86,7 +60,7 @@ export function conductivityFromReflection(reading: LongTimeReflection): Measure
  * @param probe - Cell constant, impedance and bulk conductivity.
  * @returns Reflection coefficient. Unit: 1.
  * @throws `DomainError` outside the ranges.
- * @source Giese, K. and Tiemann, R. (1975), Advances in Molecular Relaxation Processes 7:45-59, solved for the reflection [not confirmed, source not seen]
+ * @source giese-1975, solved for the reflection
  * @example
  * ```ts
  * reflectionFromConductivity({
@@ -99,7 +73,7 @@ export function conductivityFromReflection(reading: LongTimeReflection): Measure
 export function reflectionFromConductivity(probe: ProbeInConductor): number {
   const load =
     (numberIn(optionsOf(probe).conductivity, CONDUCTIVITY, 'conductivity') *
-      numberIn(probe.impedance, IMPEDANCE, 'impedance')) /
-    (10 * numberIn(probe.cellConstant, CELL, 'cellConstant'))
+      numberIn(probe.impedance, CABLE_IMPEDANCE, 'impedance')) /
+    (10 * numberIn(probe.cellConstant, CELL_CONSTANT, 'cellConstant'))
   return (1 - load) / (1 + load)
 }

@@ -1,35 +1,10 @@
-import type { Domain } from '../../quantity/domain.js'
+import { SOME_WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { BulkEC, PoreWaterEC } from '../../quantity/generated/electrical-conductivity.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
-import { CONDUCTIVITY } from '../domains.js'
-
-const CONTENT: Domain = {
-  quantity: 'water content',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '(]',
-  hint: 'without water there is no pore water to speak of',
-}
-const SLOPE: Domain = {
-  quantity: 'slope of the transmission coefficient',
-  unit: '1',
-  min: -10,
-  max: 10,
-  ends: '[]',
-  hint: 'fit it at several water contents; 1.3 to 2.1 in loam and clay',
-}
-const INTERCEPT: Domain = {
-  quantity: 'intercept of the transmission coefficient',
-  unit: '1',
-  min: -2,
-  max: 2,
-  ends: '[]',
-  hint: 'fit it at several water contents; -0.1 to -0.25 in loam and clay',
-}
+import { CONDUCTIVITY, TRANSMISSION_INTERCEPT, TRANSMISSION_SLOPE } from '../domains.js'
 
 /** What Rhoades and others need to know of a medium. */
 export interface MediumOfRhoades {
@@ -76,7 +51,7 @@ export interface RhoadesBulk {
  * @param medium - Pore water and medium.
  * @returns Bulk conductivity and transmission coefficient.
  * @throws `DomainError` outside the ranges; `InputError` where the transmission coefficient is not above zero.
- * @source Rhoades, J. D., Raats, P. A. C. and Prather, R. J. (1976), Soil Science Society of America Journal 40:651-655; form checked in an independent open restatement
+ * @source rhoades-1976
  * @example
  * ```ts
  * bulkConductivityRhoades1976({
@@ -105,7 +80,7 @@ export function bulkConductivityRhoades1976(medium: PoreWaterOfRhoades): Rhoades
  * @param medium - Bulk conductivity and medium.
  * @returns Conductivity of the pore water. Unit: dS/m.
  * @throws `DomainError` outside the ranges; `InputError` where the transmission coefficient is not above zero or the bulk conducts less than the surfaces.
- * @source Rhoades, J. D., Raats, P. A. C. and Prather, R. J. (1976), Soil Science Society of America Journal 40:651-655, solved for the pore water
+ * @source rhoades-1976, solved for the pore water
  * @example
  * ```ts
  * poreWaterConductivityRhoades1976({
@@ -131,9 +106,10 @@ export function poreWaterConductivityRhoades1976(medium: BulkOfRhoades): PoreWat
 }
 
 function transmissionOf(medium: MediumOfRhoades): { content: number; transmission: number; surface: number } {
-  const content = numberIn(medium.content, CONTENT, 'content')
+  const content = numberIn(medium.content, SOME_WATER_CONTENT, 'content')
   const transmission =
-    numberIn(medium.slope, SLOPE, 'slope') * content + numberIn(medium.intercept, INTERCEPT, 'intercept')
+    numberIn(medium.slope, TRANSMISSION_SLOPE, 'slope') * content +
+    numberIn(medium.intercept, TRANSMISSION_INTERCEPT, 'intercept')
   if (transmission <= 0)
     throw new InputError(
       'slope, intercept, content',

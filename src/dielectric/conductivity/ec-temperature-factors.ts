@@ -1,43 +1,10 @@
-import type { Domain } from '../../quantity/domain.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
+import { LIQUID_WATER } from '../../water/domains.js'
 import { waterViscosityIapwsSr6 } from '../../water/viscosity-iapws-sr6.js'
-import { LIQUID } from '../domains.js'
-
-const LINEAR_TEMPERATURE: Domain = {
-  quantity: 'temperature',
-  unit: '°C',
-  min: -5,
-  max: 100,
-  ends: '[]',
-  hint: 'the water must be liquid',
-}
-const COEFFICIENT: Domain = {
-  quantity: 'temperature coefficient',
-  unit: '1/K',
-  min: 0,
-  max: 0.03,
-  ends: '[]',
-  hint: 'give it per kelvin and referred to 25 °C: 0.019 for natural water, which is 1.9 %',
-}
-const SHEETS_TEMPERATURE: Domain = {
-  quantity: 'temperature',
-  unit: '°C',
-  min: -5,
-  max: 60,
-  ends: '[]',
-  hint: 'the curve was fitted from 3 to 47 °C',
-}
-const EXPONENT: Domain = {
-  quantity: 'exponent of the viscosity',
-  unit: '1',
-  min: 0.5,
-  max: 1.2,
-  ends: '[]',
-  hint: '1 is the rule of Walden; about 0.93 follows ISO 7888',
-}
+import { TEMPERATURE_COEFFICIENT, TEMPERATURE_LINEAR, TEMPERATURE_SHEETS, VISCOSITY_EXPONENT } from '../domains.js'
 
 /** A temperature and a coefficient for it. */
 export interface LinearTemperature {
@@ -82,15 +49,15 @@ export const validityEcTemperatureSheetsHendrickx1995: Validity = {
  * @returns Factor. Unit: 1.
  * @throws `DomainError` outside the ranges.
  * @validity Natural waters from 10 to 25 °C, within 2 %.
- * @source Hayashi, M. (2004), Environmental Monitoring and Assessment 96:119-128
+ * @source hayashi-2004
  * @example
  * ```ts
  * ecTemperatureFactorLinear({ temperature: celsius(15), coefficient: 0.0187 }) // => 1.230012
  * ```
  */
 export function ecTemperatureFactorLinear(sample: LinearTemperature): number {
-  const warmer = numberIn(optionsOf(sample).temperature, LINEAR_TEMPERATURE, 'temperature') - 25
-  return 1 / (1 + numberIn(sample.coefficient, COEFFICIENT, 'coefficient') * warmer)
+  const warmer = numberIn(optionsOf(sample).temperature, TEMPERATURE_LINEAR, 'temperature') - 25
+  return 1 / (1 + numberIn(sample.coefficient, TEMPERATURE_COEFFICIENT, 'coefficient') * warmer)
 }
 
 /**
@@ -106,14 +73,14 @@ export function ecTemperatureFactorLinear(sample: LinearTemperature): number {
  * @returns Factor. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity A fit to Handbook 60, Table 15, 3 to 47 °C.
- * @source Sheets, K. R. and Hendrickx, J. M. H. (1995), Water Resources Research 31:2401-2409, as restated in Corwin, D. L. and Lesch, S. M. (2005), Computers and Electronics in Agriculture 46:11-43
+ * @source sheets-1995, as restated in corwin-2005
  * @example
  * ```ts
  * ecTemperatureFactorSheetsHendrickx1995(celsius(5)) // => 1.611667
  * ```
  */
 export function ecTemperatureFactorSheetsHendrickx1995(temperature: Temperature): number {
-  return 0.447 + 1.4034 * Math.exp(-numberIn(temperature, SHEETS_TEMPERATURE) / 26.815)
+  return 0.447 + 1.4034 * Math.exp(-numberIn(temperature, TEMPERATURE_SHEETS) / 26.815)
 }
 
 /**
@@ -129,14 +96,14 @@ export function ecTemperatureFactorSheetsHendrickx1995(temperature: Temperature)
  * @param sample - Temperature and exponent.
  * @returns Factor. Unit: 1.
  * @throws `DomainError` outside the ranges.
- * @source rule of Walden, with the viscosity of IAPWS SR6-08
+ * @source definition: rule of Walden, with the viscosity of iapws-sr6-2011
  * @example
  * ```ts
  * ecTemperatureFactorViscosity({ temperature: celsius(10), exponent: 1 }) // => 1.467311
  * ```
  */
 export function ecTemperatureFactorViscosity(sample: ViscousTemperature): number {
-  const temperature = numberIn(optionsOf(sample).temperature, LIQUID, 'temperature') as Temperature
+  const temperature = numberIn(optionsOf(sample).temperature, LIQUID_WATER, 'temperature') as Temperature
   const ratio = waterViscosityIapwsSr6(temperature) / waterViscosityIapwsSr6(25 as Temperature)
-  return ratio ** numberIn(sample.exponent, EXPONENT, 'exponent')
+  return ratio ** numberIn(sample.exponent, VISCOSITY_EXPONENT, 'exponent')
 }

@@ -1,15 +1,6 @@
-import type { Domain } from '../../quantity/domain.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
-
-const TEMPERATURE: Domain = {
-  quantity: 'temperature',
-  unit: '°C',
-  min: 0,
-  max: 35.9,
-  ends: '[]',
-  hint: 'the table of ISO 7888 ends there; cool or warm the sample, or take another correction',
-}
+import { TEMPERATURE_ISO_7888 } from '../domains.js'
 
 /** Factors for whole degrees from 0 to 35 °C, and for 35.9 °C. */
 const WHOLE_DEGREES: readonly number[] = [
@@ -34,14 +25,14 @@ const LAST_FALL = { factor: -0.005, degrees: 0.3 }
  * @returns Factor. Unit: 1.
  * @throws `DomainError` outside the range: the standard gives no factor there.
  * @validity Natural waters of 0.06 to 1 dS/m; for nutrient solutions it is common practice, no source.
- * @source ISO 7888:1985, Water quality, Determination of electrical conductivity, Table of f25 (whole degrees read in a reprint)
+ * @source iso-7888-1985, Table of f25 (whole degrees read in a reprint)
  * @example
  * ```ts
  * ecTemperatureFactorIso7888(celsius(20)) // => 1.116
  * ```
  */
 export function ecTemperatureFactorIso7888(temperature: Temperature): number {
-  const t = numberIn(temperature, TEMPERATURE)
+  const t = numberIn(temperature, TEMPERATURE_ISO_7888)
   const whole = Math.floor(t)
   const factor = WHOLE_DEGREES[whole] as number
   const slope = whole === 35 ? LAST_FALL.factor / LAST_FALL.degrees : (WHOLE_DEGREES[whole + 1] as number) - factor

@@ -1,19 +1,10 @@
-import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { AnyEC, MeasuredEC, UnnamedEC } from '../../quantity/generated/electrical-conductivity.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import { CONDUCTIVITY, LIQUID } from '../domains.js'
-
-const FACTOR: Domain = {
-  quantity: 'temperature factor',
-  unit: '1',
-  min: 0,
-  max: 10,
-  ends: '(]',
-  hint: 'take it from one of the temperature factor functions; it is 1 at 25 °C and 1.9 at 0 °C',
-}
+import { LIQUID_WATER } from '../../water/domains.js'
+import { CONDUCTIVITY, TEMPERATURE_FACTOR } from '../domains.js'
 
 /** A conductivity as measured and the factor of its temperature. */
 export interface MeasuredConductivity {
@@ -57,7 +48,7 @@ export interface TwoTemperatures {
  * @param sample - Measured conductivity and temperature factor.
  * @returns Conductivity at 25 °C. Unit: dS/m.
  * @throws `DomainError` outside the ranges.
- * @source ISO 7888:1985, Water quality, Determination of electrical conductivity (form)
+ * @source iso-7888-1985 (form)
  * @example
  * ```ts
  * ecAt25({ measured: decisiemensPerMetre(2), factor: ecTemperatureFactorIso7888(celsius(20)) }) // => 2.232
@@ -65,7 +56,7 @@ export interface TwoTemperatures {
  */
 export function ecAt25<Q extends AnyEC | UnnamedEC = UnnamedEC>(sample: MeasuredConductivity): Q {
   return (numberIn(optionsOf(sample).measured, CONDUCTIVITY, 'measured') *
-    numberIn(sample.factor, FACTOR, 'factor')) as Q
+    numberIn(sample.factor, TEMPERATURE_FACTOR, 'factor')) as Q
 }
 
 /**
@@ -78,7 +69,7 @@ export function ecAt25<Q extends AnyEC | UnnamedEC = UnnamedEC>(sample: Measured
  * @param sample - Conductivity at 25 °C and temperature factor.
  * @returns Conductivity at the temperature of the factor. Unit: dS/m.
  * @throws `DomainError` outside the ranges.
- * @source ISO 7888:1985, Water quality, Determination of electrical conductivity (form)
+ * @source iso-7888-1985 (form)
  * @example
  * ```ts
  * ecAsMeasured({ at25: decisiemensPerMetre(2.232), factor: ecTemperatureFactorIso7888(celsius(20)) }) // => 2
@@ -86,7 +77,7 @@ export function ecAt25<Q extends AnyEC | UnnamedEC = UnnamedEC>(sample: Measured
  */
 export function ecAsMeasured(sample: ReferredConductivity): MeasuredEC {
   return (numberIn(optionsOf(sample).at25, CONDUCTIVITY, 'at25') /
-    numberIn(sample.factor, FACTOR, 'factor')) as MeasuredEC
+    numberIn(sample.factor, TEMPERATURE_FACTOR, 'factor')) as MeasuredEC
 }
 
 /**
@@ -99,7 +90,7 @@ export function ecAsMeasured(sample: ReferredConductivity): MeasuredEC {
  * @param water - Two conductivities with their temperatures, and the conductivity at 25 °C.
  * @returns Coefficient. Unit: 1/K.
  * @throws `DomainError` outside the ranges; `InputError` when both temperatures are the same.
- * @source Hayashi, M. (2004), Environmental Monitoring and Assessment 96:119-128 (form)
+ * @source hayashi-2004 (form)
  * @example
  * ```ts
  * ecTemperatureCoefficient({
@@ -114,8 +105,8 @@ export function ecAsMeasured(sample: ReferredConductivity): MeasuredEC {
 export function ecTemperatureCoefficient(water: TwoTemperatures): number {
   const rise = numberIn(optionsOf(water).second, CONDUCTIVITY, 'second') - numberIn(water.first, CONDUCTIVITY, 'first')
   const warming =
-    numberIn(water.secondTemperature, LIQUID, 'secondTemperature') -
-    numberIn(water.firstTemperature, LIQUID, 'firstTemperature')
+    numberIn(water.secondTemperature, LIQUID_WATER, 'secondTemperature') -
+    numberIn(water.firstTemperature, LIQUID_WATER, 'firstTemperature')
   const at25 = numberIn(water.at25, { ...CONDUCTIVITY, ends: '()' }, 'at25')
   if (warming === 0)
     throw new InputError('firstTemperature, secondTemperature', 'they are the same', 'measure at two temperatures')

@@ -1,4 +1,4 @@
-import type { Domain } from '../../quantity/domain.js'
+import { WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { Porosity } from '../../quantity/generated/share.js'
@@ -6,25 +6,18 @@ import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { requireObject } from '../../quantity/require-object.js'
-import { AIR, APPARENT, CONTENT, MIXING_EXPONENT, POROSITY, SOLIDS, WATER } from '../domains.js'
-import { contentBetween } from '../relations/content-between.js'
+import {
+  AIR_PERMITTIVITY,
+  APPARENT,
+  BOUND_WATER_CONTENT,
+  BOUND_WATER_PERMITTIVITY,
+  MIXING_EXPONENT,
+  POROSITY,
+  SOLIDS_PERMITTIVITY,
+  WATER_PERMITTIVITY,
+} from '../domains.js'
 
-const BOUND_CONTENT: Domain = {
-  quantity: 'bound water content',
-  unit: 'm³/m³',
-  min: 0,
-  max: 0.5,
-  ends: '[]',
-  hint: 'give the water that sticks to the solids, less than the water content at saturation',
-}
-const BOUND_WATER: Domain = {
-  quantity: 'permittivity of the bound water',
-  unit: '1',
-  min: 2,
-  max: 80,
-  ends: '[]',
-  hint: 'it lies between that of ice, 3.2, and that of free water',
-}
+import { contentBetween } from '../relations/content-between.js'
 
 /** Solids, free water, bound water and air. */
 export interface FourPhases {
@@ -69,7 +62,7 @@ export interface FourPhaseReading extends FourPhases {
  * @param medium - The phases and the water content.
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges; `InputError` when the water content exceeds the porosity.
- * @source Dobson, M. C., Ulaby, F. T., Hallikainen, M. T. and El-Rayes, M. A. (1985), IEEE Transactions on Geoscience and Remote Sensing GE-23:35-46 (four-component mixing) [not confirmed, source not seen]
+ * @source dobson-1985 (four-component mixing) [not confirmed, source not seen]
  * @example
  * ```ts
  * permittivityFourPhase({
@@ -85,7 +78,7 @@ export interface FourPhaseReading extends FourPhases {
  * ```
  */
 export function permittivityFourPhase(medium: FourPhaseMedium): Permittivity {
-  const content = numberIn(optionsOf(medium).content, CONTENT, 'content')
+  const content = numberIn(optionsOf(medium).content, WATER_CONTENT, 'content')
   const { dry, bound, boundGain, freeGain, exponent } = phaseTerms(medium)
   if (content > medium.porosity)
     throw new InputError(
@@ -110,7 +103,7 @@ export function permittivityFourPhase(medium: FourPhaseMedium): Permittivity {
  * @param reading - The phases and the permittivity.
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, and where the result would be below 0 or above the porosity.
- * @source Dobson, M. C., Ulaby, F. T., Hallikainen, M. T. and El-Rayes, M. A. (1985), IEEE Transactions on Geoscience and Remote Sensing GE-23:35-46, solved for the water content [not confirmed, source not seen]
+ * @source dobson-1985, solved for the water content [not confirmed, source not seen]
  * @example
  * ```ts
  * waterContentFourPhase({
@@ -138,12 +131,12 @@ export function waterContentFourPhase(reading: FourPhaseReading): WaterContent {
 function phaseTerms(phases: FourPhases) {
   const exponent = numberIn(phases.exponent, MIXING_EXPONENT, 'exponent')
   const porosity = numberIn(phases.porosity, POROSITY, 'porosity')
-  const air = numberIn(phases.air, AIR, 'air') ** exponent
+  const air = numberIn(phases.air, AIR_PERMITTIVITY, 'air') ** exponent
   return {
-    dry: (1 - porosity) * numberIn(phases.solids, SOLIDS, 'solids') ** exponent + porosity * air,
-    bound: numberIn(phases.boundContent, BOUND_CONTENT, 'boundContent'),
-    boundGain: numberIn(phases.boundWater, BOUND_WATER, 'boundWater') ** exponent - air,
-    freeGain: numberIn(phases.water, WATER, 'water') ** exponent - air,
+    dry: (1 - porosity) * numberIn(phases.solids, SOLIDS_PERMITTIVITY, 'solids') ** exponent + porosity * air,
+    bound: numberIn(phases.boundContent, BOUND_WATER_CONTENT, 'boundContent'),
+    boundGain: numberIn(phases.boundWater, BOUND_WATER_PERMITTIVITY, 'boundWater') ** exponent - air,
+    freeGain: numberIn(phases.water, WATER_PERMITTIVITY, 'water') ** exponent - air,
     exponent,
   }
 }

@@ -1,4 +1,3 @@
-import type { Domain } from '../../quantity/domain.js'
 import type { Duration } from '../../quantity/generated/duration.js'
 import type { Frequency } from '../../quantity/generated/frequency.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
@@ -6,18 +5,11 @@ import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
+import { LIQUID_WATER } from '../../water/domains.js'
 import { waterPermittivityKaatze1989 } from '../../water/permittivity-kaatze-1989.js'
 import { FREQUENCY } from '../domains.js'
-import { type ComplexPermittivity, debye } from './complex-permittivity.js'
 
-const TEMPERATURE: Domain = {
-  quantity: 'water temperature',
-  unit: '°C',
-  min: -20,
-  max: 110,
-  ends: '[]',
-  hint: 'the water must be liquid; the equation was fitted from -4 to 60 °C',
-}
+import { type ComplexPermittivity, debye } from './complex-permittivity.js'
 
 /** Water in an alternating field. */
 export interface WaterInField {
@@ -60,14 +52,14 @@ export const validityDebyeKaatze1989: Validity = {
  * @returns Real part, loss, static and high-frequency permittivity, relaxation time.
  * @throws `DomainError` outside the ranges.
  * @validity Pure water, -4 to 60 °C, up to 57 GHz.
- * @source Kaatze, U. (1989), Journal of Chemical and Engineering Data 34:371-374; coefficients checked in independent open restatements
+ * @source kaatze-1989
  * @example
  * ```ts
  * waterDebyeKaatze1989({ temperature: celsius(0), frequency: gigahertz(1) }) // => { real: 86.916254, loss: 8.981481 }
  * ```
  */
 export function waterDebyeKaatze1989(water: WaterInField): WaterRelaxation {
-  const t = numberIn(optionsOf(water).temperature, TEMPERATURE, 'temperature')
+  const t = numberIn(optionsOf(water).temperature, LIQUID_WATER, 'temperature')
   const staticPermittivity = waterPermittivityKaatze1989(water.temperature)
   const highFrequency = 5.77 - 0.0274 * t
   const relaxationTime = 3.745e-15 * (1 + 7e-5 * (t - 27.5) ** 2) * Math.exp(2295.7 / (t + 273.15))

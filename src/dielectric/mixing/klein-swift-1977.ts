@@ -1,5 +1,4 @@
 import { cubicAt } from '../../numerics/cubic.js'
-import type { Domain } from '../../quantity/domain.js'
 import type { Duration } from '../../quantity/generated/duration.js'
 import type { Frequency } from '../../quantity/generated/frequency.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
@@ -7,18 +6,11 @@ import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
-import { FREQUENCY } from '../domains.js'
+import { FREQUENCY, TEMPERATURE_KLEIN_SWIFT } from '../domains.js'
+
 import { debye } from './complex-permittivity.js'
 import type { WaterRelaxation } from './kaatze-1989.js'
 
-const TEMPERATURE: Domain = {
-  quantity: 'water temperature',
-  unit: '°C',
-  min: 0,
-  max: 60,
-  ends: '[]',
-  hint: 'the cubic for the relaxation time turns negative in hot water; take the relaxation of Kaatze (1989) there',
-}
 const HIGH_FREQUENCY = 4.9
 
 /** Water in an alternating field, not hotter than 60 °C. */
@@ -51,14 +43,14 @@ export const validityDebyeKleinSwift1977: Validity = {
  * @returns Real part, loss, static and high-frequency permittivity, relaxation time.
  * @throws `DomainError` outside the ranges.
  * @validity Pure water, 0 to 40 °C.
- * @source Klein, L. A. and Swift, C. T. (1977), IEEE Transactions on Antennas and Propagation 25:104-111, as restated in Ulaby, F. T. and Long, D. G. (2014), Microwave Radar and Radiometric Remote Sensing
+ * @source klein-1977, as restated in ulaby-2014
  * @example
  * ```ts
  * waterDebyeKleinSwift1977({ temperature: celsius(0), frequency: gigahertz(1) }) // => { real: 87.031417, loss: 9.123979 }
  * ```
  */
 export function waterDebyeKleinSwift1977(water: WarmWaterInField): WaterRelaxation {
-  const t = numberIn(optionsOf(water).temperature, TEMPERATURE, 'temperature')
+  const t = numberIn(optionsOf(water).temperature, TEMPERATURE_KLEIN_SWIFT, 'temperature')
   const staticPermittivity = cubicAt([88.045, -0.4147, 6.295e-4, 1.075e-5], t)
   const relaxationTime = cubicAt([1.1109e-10, -3.824e-12, 6.938e-14, -5.096e-16], t) / (2 * Math.PI)
   const { real, loss } = debye(

@@ -1,21 +1,12 @@
-import type { Domain } from '../../quantity/domain.js'
 import type { Frequency } from '../../quantity/generated/frequency.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
-import { FREQUENCY } from '../domains.js'
-import { type ComplexPermittivity, debye } from './complex-permittivity.js'
+import { FREQUENCY, TEMPERATURE_LIEBE } from '../domains.js'
 
-const TEMPERATURE: Domain = {
-  quantity: 'water temperature',
-  unit: '°C',
-  min: -20,
-  max: 60,
-  ends: '[]',
-  hint: 'the model was fitted from -3 to 37 °C',
-}
+import { type ComplexPermittivity, debye } from './complex-permittivity.js'
 
 /** Water in a microwave field. */
 export interface WaterInMicrowaves {
@@ -55,14 +46,14 @@ export const validityDebyeLiebe1991: Validity = {
  * @returns Real part, loss, static permittivity and the first relaxation frequency.
  * @throws `DomainError` outside the ranges.
  * @validity Pure water, -3 to 37 °C, below 1 THz.
- * @source Liebe, H. J., Hufford, G. A. and Manabe, T. (1991), International Journal of Infrared and Millimeter Waves 12:659-675, checked in two open restatements
+ * @source liebe-1991
  * @example
  * ```ts
  * waterDebyeLiebe1991({ temperature: celsius(20), frequency: gigahertz(1) }) // => { real: 79.814738, loss: 4.394431 }
  * ```
  */
 export function waterDebyeLiebe1991(water: WaterInMicrowaves): WaterDoubleRelaxation {
-  const x = 1 - 300 / (numberIn(optionsOf(water).temperature, TEMPERATURE, 'temperature') + 273.15)
+  const x = 1 - 300 / (numberIn(optionsOf(water).temperature, TEMPERATURE_LIEBE, 'temperature') + 273.15)
   const frequency = numberIn(water.frequency, FREQUENCY, 'frequency')
   const e0 = 77.66 - 103.3 * x
   const e1 = 0.0671 * e0

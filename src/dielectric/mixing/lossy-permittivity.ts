@@ -1,30 +1,12 @@
-import type { Domain } from '../../quantity/domain.js'
 import type { MeasuredEC } from '../../quantity/generated/electrical-conductivity.js'
 import type { Frequency } from '../../quantity/generated/frequency.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import { CONDUCTIVITY, FREQUENCY } from '../domains.js'
+import { CONDUCTIVITY, FREQUENCY, REAL_PART, RELAXATION_LOSS } from '../domains.js'
 
 /** Electric constant in F/m. */
 const VACUUM = 8.8541878128e-12
-
-const REAL: Domain = {
-  quantity: 'real part of the permittivity',
-  unit: '1',
-  min: 1,
-  max: Infinity,
-  ends: '[)',
-  hint: 'nothing has less than the 1 of a vacuum',
-}
-const LOSS: Domain = {
-  quantity: 'loss by relaxation',
-  unit: '1',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the imaginary part as a positive number, without the conductivity',
-}
 
 /** A medium that conducts, in an alternating field. */
 export interface LossyMedium {
@@ -58,7 +40,7 @@ export interface LossyReading {
  * @param medium - Real part, loss, conductivity and frequency.
  * @returns Apparent permittivity and loss tangent.
  * @throws `DomainError` outside the ranges.
- * @source Davis, J. L. and Annan, A. P. (1977), Canadian Journal of Remote Sensing 3:76-86; plane wave in a lossy medium
+ * @source davis-1977; plane wave in a lossy medium
  * @example
  * ```ts
  * apparentPermittivityLossy({
@@ -70,9 +52,9 @@ export interface LossyReading {
  * ```
  */
 export function apparentPermittivityLossy(medium: LossyMedium): LossyReading {
-  const real = numberIn(optionsOf(medium).real, REAL, 'real')
+  const real = numberIn(optionsOf(medium).real, REAL_PART, 'real')
   const siemensPerMetre = numberIn(medium.conductivity, CONDUCTIVITY, 'conductivity') / 10
   const conduction = siemensPerMetre / (2 * Math.PI * numberIn(medium.frequency, FREQUENCY, 'frequency') * VACUUM)
-  const lossTangent = (numberIn(medium.loss, LOSS, 'loss') + conduction) / real
+  const lossTangent = (numberIn(medium.loss, RELAXATION_LOSS, 'loss') + conduction) / real
   return { apparent: ((real / 2) * (1 + Math.hypot(1, lossTangent))) as Permittivity, lossTangent }
 }

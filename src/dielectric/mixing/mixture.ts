@@ -1,27 +1,9 @@
-import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { Share } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import { MIXING_EXPONENT } from '../domains.js'
-
-const SHARE: Domain = {
-  quantity: 'share of a phase',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give the volume of the phase per volume of medium',
-}
-const PHASE: Domain = {
-  quantity: 'permittivity of a phase',
-  unit: '1',
-  min: 1,
-  max: Infinity,
-  ends: '[)',
-  hint: 'nothing has less than the 1 of a vacuum',
-}
+import { MIXING_EXPONENT, PHASE_PERMITTIVITY, PHASE_SHARE } from '../domains.js'
 
 /** One constituent of a medium. */
 export interface Phase {
@@ -51,7 +33,7 @@ export interface Mixture {
  * @param mixture - The phases and the exponent.
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges; `InputError` when the shares do not add up to 1.
- * @source Birchak, J. R., Gardner, C. G., Hipp, J. E. and Victor, J. M. (1974), Proceedings of the IEEE 62:93-98 (exponent one half); Lichtenecker, K. and Rother, K. (1931), Physikalische Zeitschrift 32:255-260 (any exponent) [not confirmed, source not seen]
+ * @source birchak-1974 (exponent one half); lichtenecker-1931 (any exponent)
  * @example
  * ```ts
  * permittivityOfMixture({
@@ -69,9 +51,9 @@ export function permittivityOfMixture(mixture: Mixture): Permittivity {
   let total = 0
   let mixed = 0
   for (const phase of mixture.phases) {
-    const share = numberIn(phase.share, SHARE, 'share')
+    const share = numberIn(phase.share, PHASE_SHARE, 'share')
     total += share
-    mixed += share * numberIn(phase.permittivity, PHASE, 'permittivity') ** exponent
+    mixed += share * numberIn(phase.permittivity, PHASE_PERMITTIVITY, 'permittivity') ** exponent
   }
   if (Math.abs(total - 1) > 1e-9)
     throw new InputError(

@@ -1,40 +1,7 @@
-import type { Domain } from '../../quantity/domain.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
+import { EXTINCTION, LOSS, REFRACTIVE_INDEX, SOME_REAL_PART } from '../domains.js'
 import type { ComplexPermittivity } from './complex-permittivity.js'
-
-const REAL: Domain = {
-  quantity: 'real part of the permittivity',
-  unit: '1',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the real part, above zero',
-}
-const LOSS: Domain = {
-  quantity: 'loss',
-  unit: '1',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the imaginary part as a positive number',
-}
-const INDEX: Domain = {
-  quantity: 'refractive index',
-  unit: '1',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the real part of the index, above zero',
-}
-const EXTINCTION: Domain = {
-  quantity: 'extinction coefficient',
-  unit: '1',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the imaginary part of the index as a positive number',
-}
 
 /** Real part and loss of a relative permittivity. */
 export interface RealAndLoss {
@@ -77,7 +44,7 @@ export interface RefractiveIndex {
  * ```
  */
 export function refractiveIndex(permittivity: RealAndLoss): RefractiveIndex {
-  const real = numberIn(optionsOf(permittivity).real, REAL, 'real')
+  const real = numberIn(optionsOf(permittivity).real, SOME_REAL_PART, 'real')
   const loss = numberIn(permittivity.loss, LOSS, 'loss')
   const index = Math.sqrt((Math.hypot(real, loss) + real) / 2)
   // Not the difference of two squares, which loses the digits of a small loss.
@@ -101,7 +68,7 @@ export function refractiveIndex(permittivity: RealAndLoss): RefractiveIndex {
  * ```
  */
 export function permittivityOfRefractiveIndex(refraction: IndexAndExtinction): ComplexPermittivity {
-  const index = numberIn(optionsOf(refraction).index, INDEX, 'index')
+  const index = numberIn(optionsOf(refraction).index, REFRACTIVE_INDEX, 'index')
   const extinction = numberIn(refraction.extinction, EXTINCTION, 'extinction')
   return { real: (index - extinction) * (index + extinction), loss: 2 * index * extinction }
 }

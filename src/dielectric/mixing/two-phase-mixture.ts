@@ -1,19 +1,9 @@
-import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { Porosity } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import { APPARENT, MIXING_EXPONENT, POROSITY, SOLIDS } from '../domains.js'
-
-const FILLING: Domain = {
-  quantity: 'permittivity of what fills the pores',
-  unit: '1',
-  min: 1,
-  max: 100,
-  ends: '[]',
-  hint: 'air has 1, water about 80',
-}
+import { APPARENT, MIXING_EXPONENT, PORE_PERMITTIVITY, POROSITY, SOLIDS_PERMITTIVITY } from '../domains.js'
 
 /** Solids and one filling of all pores: bone-dry or saturated. */
 export interface TwoPhases {
@@ -50,7 +40,7 @@ export interface TwoPhaseReading extends TwoPhases {
  * @param medium - Solids, filling, porosity and exponent.
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges.
- * @source Birchak, J. R., Gardner, C. G., Hipp, J. E. and Victor, J. M. (1974), Proceedings of the IEEE 62:93-98 [not confirmed, source not seen]
+ * @source birchak-1974
  * @example
  * ```ts
  * permittivityTwoPhase({ solids: permittivity(4), filling: permittivity(81), porosity: percent(50), exponent: 0.5 }) // => 30.25
@@ -60,8 +50,8 @@ export function permittivityTwoPhase(medium: TwoPhaseMedium): Permittivity {
   const exponent = numberIn(optionsOf(medium).exponent, MIXING_EXPONENT, 'exponent')
   const porosity = numberIn(medium.porosity, POROSITY, 'porosity')
   const mixed =
-    (1 - porosity) * numberIn(medium.solids, SOLIDS, 'solids') ** exponent +
-    porosity * numberIn(medium.filling, FILLING, 'filling') ** exponent
+    (1 - porosity) * numberIn(medium.solids, SOLIDS_PERMITTIVITY, 'solids') ** exponent +
+    porosity * numberIn(medium.filling, PORE_PERMITTIVITY, 'filling') ** exponent
   return (mixed ** (1 / exponent)) as Permittivity
 }
 
@@ -75,7 +65,7 @@ export function permittivityTwoPhase(medium: TwoPhaseMedium): Permittivity {
  * @param reading - Solids, filling, permittivity and exponent.
  * @returns Porosity. Unit: 1.
  * @throws `DomainError` outside the ranges; `InputError` when solids and filling are alike, or when the permittivity does not lie between them.
- * @source Birchak, J. R., Gardner, C. G., Hipp, J. E. and Victor, J. M. (1974), Proceedings of the IEEE 62:93-98, solved for the porosity [not confirmed, source not seen]
+ * @source birchak-1974, solved for the porosity
  * @example
  * ```ts
  * porosityTwoPhase({ solids: permittivity(4), filling: permittivity(81), apparent: permittivity(30.25), exponent: 0.5 }) // => 0.5
@@ -83,8 +73,8 @@ export function permittivityTwoPhase(medium: TwoPhaseMedium): Permittivity {
  */
 export function porosityTwoPhase(reading: TwoPhaseReading): Porosity {
   const exponent = numberIn(optionsOf(reading).exponent, MIXING_EXPONENT, 'exponent')
-  const solids = numberIn(reading.solids, SOLIDS, 'solids') ** exponent
-  const filling = numberIn(reading.filling, FILLING, 'filling') ** exponent
+  const solids = numberIn(reading.solids, SOLIDS_PERMITTIVITY, 'solids') ** exponent
+  const filling = numberIn(reading.filling, PORE_PERMITTIVITY, 'filling') ** exponent
   if (solids === filling)
     throw new InputError(
       'solids, filling',

@@ -1,4 +1,4 @@
-import type { Domain } from '../../quantity/domain.js'
+import { MASS_FRACTION, WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
 import type { BulkDensity } from '../../quantity/generated/density.js'
@@ -10,17 +10,9 @@ import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
-import { BULK_DENSITY, CONTENT, SHARE_OF_MASS } from '../domains.js'
-import { waterDebyeKleinSwift1977 } from '../mixing/klein-swift-1977.js'
+import { BULK_DENSITY, MICROWAVE_FREQUENCY } from '../domains.js'
 
-const FREQUENCY: Domain = {
-  quantity: 'frequency',
-  unit: 'Hz',
-  min: 0.3e9,
-  max: 18e9,
-  ends: '[]',
-  hint: 'the model is a microwave model, 0.3 to 18 GHz; capacitance probes work below it',
-}
+import { waterDebyeKleinSwift1977 } from '../mixing/klein-swift-1977.js'
 
 /** To where the correction was measured, and from where the model, Hz. */
 const PEPLINSKI_TO = 1.3e9
@@ -87,7 +79,7 @@ export const validityDobson1985: Validity = {
  * @returns Permittivity, exponent of the water content, permittivity of the solids, and a warning where two fits meet.
  * @throws `DomainError` outside the ranges; `InputError` when sand and clay exceed the whole.
  * @validity Mineral soils at 0.3 to 18 GHz; not for organic media.
- * @source Dobson, M. C., Ulaby, F. T., Hallikainen, M. T. and El-Rayes, M. A. (1985), IEEE Transactions on Geoscience and Remote Sensing GE-23:35-46; Peplinski, N. R., Ulaby, F. T. and Dobson, M. C. (1995), the same 33:803-807
+ * @source dobson-1985; peplinski-1995
  * @example
  * ```ts
  * permittivityDobson1985({
@@ -101,13 +93,13 @@ export const validityDobson1985: Validity = {
  * ```
  */
 export function permittivityDobson1985(soil: SoilOfDobson): DobsonResult {
-  const theta = numberIn(optionsOf(soil).content, CONTENT, 'content')
-  const sand = numberIn(soil.sand, SHARE_OF_MASS, 'sand')
-  const clay = numberIn(soil.clay, SHARE_OF_MASS, 'clay')
+  const theta = numberIn(optionsOf(soil).content, WATER_CONTENT, 'content')
+  const sand = numberIn(soil.sand, MASS_FRACTION, 'sand')
+  const clay = numberIn(soil.clay, MASS_FRACTION, 'clay')
   if (sand + clay > 1 + 1e-9)
     throw new InputError('sand, clay', 'together they exceed the whole', 'give shares of the same dry mass')
   const density = numberIn(soil.bulkDensity, BULK_DENSITY, 'bulkDensity')
-  const frequency = numberIn(soil.frequency, FREQUENCY, 'frequency') as Frequency
+  const frequency = numberIn(soil.frequency, MICROWAVE_FREQUENCY, 'frequency') as Frequency
   const water = waterDebyeKleinSwift1977({ temperature: soil.temperature, frequency }).real
   const solids = (1.01 + 0.44 * 2.66) ** 2 - 0.062
   const beta = 1.2748 - 0.519 * sand - 0.152 * clay

@@ -1,36 +1,12 @@
-import type { Domain } from '../../quantity/domain.js'
+import { WATER_CONTENT } from '../../quantity/domains.js'
 import { DomainError } from '../../quantity/errors.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import { APPARENT } from '../domains.js'
-import { contentBetween } from './content-between.js'
+import { APPARENT, ROOT_LINE_INTERCEPT, ROOT_LINE_SLOPE } from '../domains.js'
 
-const SLOPE: Domain = {
-  quantity: 'slope of the square-root line',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '(]',
-  hint: 'fitted slopes lie near 0.1',
-}
-const INTERCEPT: Domain = {
-  quantity: 'intercept of the square-root line',
-  unit: 'm³/m³',
-  min: -1,
-  max: 1,
-  ends: '[]',
-  hint: 'fitted intercepts lie near -0.18; mind the sign',
-}
-const CONTENT: Domain = {
-  quantity: 'water content',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give the volume of water per volume of medium',
-}
+import { contentBetween } from './content-between.js'
 
 /** The two coefficients of a line in the square root of permittivity, from an own fit. */
 export interface SquareRootLine {
@@ -67,7 +43,7 @@ export interface SquareRootContent extends SquareRootLine {
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, and where the line gives less than no water or more water than volume.
  * @validity The medium, packing and probe for which the two coefficients were fitted.
- * @source Herkelrath, W. N., Hamburg, S. P. and Murphy, F. (1991), Water Resources Research 27:857-864 (form)
+ * @source herkelrath-1991 (form)
  * @example
  * ```ts
  * waterContentHerkelrath1991({ apparent: permittivity(25), slope: 0.115, intercept: -0.176 }) // => 0.399
@@ -75,8 +51,8 @@ export interface SquareRootContent extends SquareRootLine {
  */
 export function waterContentHerkelrath1991(reading: SquareRootReading): WaterContent {
   const root = Math.sqrt(numberIn(optionsOf(reading).apparent, APPARENT, 'apparent'))
-  const slope = numberIn(reading.slope, SLOPE, 'slope')
-  const intercept = numberIn(reading.intercept, INTERCEPT, 'intercept')
+  const slope = numberIn(reading.slope, ROOT_LINE_SLOPE, 'slope')
+  const intercept = numberIn(reading.intercept, ROOT_LINE_INTERCEPT, 'intercept')
   return contentBetween(slope * root + intercept, 1, reading.apparent, (theta) => ((theta - intercept) / slope) ** 2)
 }
 
@@ -91,16 +67,16 @@ export function waterContentHerkelrath1991(reading: SquareRootReading): WaterCon
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges, and where the line reaches the water content at no permittivity from 1 to 90.
  * @validity The medium, packing and probe for which the two coefficients were fitted.
- * @source Herkelrath, W. N., Hamburg, S. P. and Murphy, F. (1991), Water Resources Research 27:857-864, solved for the permittivity
+ * @source herkelrath-1991, solved for the permittivity
  * @example
  * ```ts
  * permittivityHerkelrath1991({ content: waterContent(0.399), slope: 0.115, intercept: -0.176 }) // => 25
  * ```
  */
 export function permittivityHerkelrath1991(reading: SquareRootContent): Permittivity {
-  const content = numberIn(optionsOf(reading).content, CONTENT, 'content')
-  const slope = numberIn(reading.slope, SLOPE, 'slope')
-  const intercept = numberIn(reading.intercept, INTERCEPT, 'intercept')
+  const content = numberIn(optionsOf(reading).content, WATER_CONTENT, 'content')
+  const slope = numberIn(reading.slope, ROOT_LINE_SLOPE, 'slope')
+  const intercept = numberIn(reading.intercept, ROOT_LINE_INTERCEPT, 'intercept')
   const root = (content - intercept) / slope
   return reachedPermittivity(root, content, slope + intercept, slope * Math.sqrt(APPARENT.max) + intercept)
 }
@@ -111,7 +87,7 @@ export function reachedPermittivity(root: number, content: number, atAir: number
   if (root > 0 && squared >= APPARENT.min * (1 - 1e-12) && squared <= APPARENT.max * (1 + 1e-12))
     return squared as Permittivity
   throw new DomainError(content, {
-    ...CONTENT,
+    ...WATER_CONTENT,
     min: Math.min(atAir, atTop),
     max: Math.max(atAir, atTop),
     hint: 'with these coefficients no permittivity from 1 to 90 gives this water content',

@@ -1,29 +1,12 @@
 import { type Cubic, cubicAt } from '../../numerics/cubic.js'
-import type { Domain } from '../../quantity/domain.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { Validity } from '../../quantity/validity.js'
+import { APPARENT_JACOBSEN_SCHJONNING, CONTENT_JACOBSEN_SCHJONNING } from '../domains.js'
 import { rootIn } from './root-in.js'
 
 const COEFFICIENTS: Cubic = [-0.0701, 0.0347, -1.16e-3, 1.8e-5]
-
-const APPARENT: Domain = {
-  quantity: 'apparent permittivity',
-  unit: '1',
-  min: 2.172653811056508,
-  max: 49,
-  ends: '[]',
-  hint: 'below it the relation gives less than no water (a dry or lifted probe)',
-}
-const CONTENT: Domain = {
-  quantity: 'water content',
-  unit: 'm³/m³',
-  min: 0,
-  max: 0.9627221,
-  ends: '[]',
-  hint: 'the relation reaches no other water content',
-}
 
 /** Where the relation of Jacobsen and Schjønning (1993) was measured. */
 export const validityJacobsenSchjonning1993: Validity = {
@@ -45,14 +28,14 @@ export const validityJacobsenSchjonning1993: Validity = {
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the range.
  * @validity Mineral soils, permittivity up to about 40; organic media and stone wool need their own calibration.
- * @source Jacobsen, O. H. and Schjønning, P. (1993), Journal of Hydrology 151:147-157, Eq. 2; coefficients checked in an independent open restatement
+ * @source jacobsen-1993, Eq. 2
  * @example
  * ```ts
  * waterContentJacobsenSchjonning1993(permittivity(20)) // => 0.3039
  * ```
  */
 export function waterContentJacobsenSchjonning1993(apparent: Permittivity): WaterContent {
-  return cubicAt(COEFFICIENTS, numberIn(apparent, APPARENT)) as WaterContent
+  return cubicAt(COEFFICIENTS, numberIn(apparent, APPARENT_JACOBSEN_SCHJONNING)) as WaterContent
 }
 
 /**
@@ -66,12 +49,12 @@ export function waterContentJacobsenSchjonning1993(apparent: Permittivity): Wate
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Mineral soils, permittivity up to about 40; organic media and stone wool need their own calibration.
- * @source Jacobsen, O. H. and Schjønning, P. (1993), Journal of Hydrology 151:147-157, Eq. 2, solved for the permittivity
+ * @source jacobsen-1993, Eq. 2, solved for the permittivity
  * @example
  * ```ts
  * permittivityJacobsenSchjonning1993(waterContentJacobsenSchjonning1993(permittivity(20))) // => 20
  * ```
  */
 export function permittivityJacobsenSchjonning1993(content: WaterContent): Permittivity {
-  return rootIn(APPARENT, COEFFICIENTS, numberIn(content, CONTENT))
+  return rootIn(APPARENT_JACOBSEN_SCHJONNING, COEFFICIENTS, numberIn(content, CONTENT_JACOBSEN_SCHJONNING))
 }

@@ -1,5 +1,5 @@
 import { type Cubic, cubicAt, cubicRoot } from '../../numerics/cubic.js'
-import type { Domain } from '../../quantity/domain.js'
+import { MASS_FRACTION, WATER_CONTENT } from '../../quantity/domains.js'
 import { DomainError } from '../../quantity/errors.js'
 import type { BulkDensity } from '../../quantity/generated/density.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
@@ -8,19 +8,11 @@ import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
-import { APPARENT_TO_49, BULK_DENSITY, SHARE_OF_MASS } from '../domains.js'
+import { APPARENT_TO_49, BULK_DENSITY } from '../domains.js'
+
 import { contentBetween } from './content-between.js'
 
 const COEFFICIENTS: Cubic = [-0.0341, 0.0345, -1.14e-3, 1.71e-5]
-
-const CONTENT: Domain = {
-  quantity: 'water content',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give the volume of water per volume of soil',
-}
 
 /** What the soil is like. */
 export interface SoilOfJacobsenSchjonning {
@@ -65,7 +57,7 @@ export const validityJacobsenSchjonningSoil1993: Validity = {
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, and where the relation gives less than no water or more water than volume.
  * @validity Mineral soils, permittivity up to about 40; not for growing media.
- * @source Jacobsen, O. H. and Schjønning, P. (1993), Journal of Hydrology 151:147-157, Eq. 3; coefficients checked in two independent open restatements
+ * @source jacobsen-1993, Eq. 3
  * @example
  * ```ts
  * waterContentJacobsenSchjonningSoil1993({
@@ -100,7 +92,7 @@ export function waterContentJacobsenSchjonningSoil1993(reading: PermittivityInSo
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges, and where no permittivity from 1 to 49 gives the water content.
  * @validity Mineral soils, permittivity up to about 40; not for growing media.
- * @source Jacobsen, O. H. and Schjønning, P. (1993), Journal of Hydrology 151:147-157, Eq. 3, solved for the permittivity
+ * @source jacobsen-1993, Eq. 3, solved for the permittivity
  * @example
  * ```ts
  * permittivityJacobsenSchjonningSoil1993({
@@ -112,13 +104,13 @@ export function waterContentJacobsenSchjonningSoil1993(reading: PermittivityInSo
  * ```
  */
 export function permittivityJacobsenSchjonningSoil1993(reading: ContentInSoil): Permittivity {
-  const content = numberIn(optionsOf(reading).content, CONTENT, 'content')
+  const content = numberIn(optionsOf(reading).content, WATER_CONTENT, 'content')
   const shifted = shift(optionsOf(reading))
   const [low, high] = [APPARENT_TO_49.min - 0.001, APPARENT_TO_49.max + 0.001]
   const [driest, wettest] = [cubicAt(COEFFICIENTS, low) + shifted, cubicAt(COEFFICIENTS, high) + shifted]
   if (content < driest || content > wettest)
     throw new DomainError(content, {
-      ...CONTENT,
+      ...WATER_CONTENT,
       min: driest,
       max: wettest,
       hint: 'in this soil no permittivity from 1 to 49 gives this water content',
@@ -127,7 +119,7 @@ export function permittivityJacobsenSchjonningSoil1993(reading: ContentInSoil): 
 }
 
 function shift({ bulkDensity, clay, organicMatter }: SoilOfJacobsenSchjonning): number {
-  const clayPercent = 100 * numberIn(clay, SHARE_OF_MASS)
-  const organicPercent = 100 * numberIn(organicMatter, SHARE_OF_MASS)
+  const clayPercent = 100 * numberIn(clay, MASS_FRACTION)
+  const organicPercent = 100 * numberIn(organicMatter, MASS_FRACTION)
   return -0.037 * numberIn(bulkDensity, BULK_DENSITY) + 7.36e-4 * clayPercent + 4.77e-3 * organicPercent
 }

@@ -1,29 +1,12 @@
 import { type Cubic, cubicAt } from '../../numerics/cubic.js'
-import type { Domain } from '../../quantity/domain.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { Validity } from '../../quantity/validity.js'
+import { APPARENT_KELLNER_LUNDIN, CONTENT_KELLNER_LUNDIN } from '../domains.js'
 import { rootIn } from './root-in.js'
 
 const COEFFICIENTS: Cubic = [0.039, 0.0317, -4.5e-4, 2.6e-6]
-
-const APPARENT: Domain = {
-  quantity: 'apparent permittivity',
-  unit: '1',
-  min: 1,
-  max: 77.1343337001804,
-  ends: '[]',
-  hint: 'above it the relation gives more water than volume',
-}
-const CONTENT: Domain = {
-  quantity: 'water content',
-  unit: 'm³/m³',
-  min: 0.0702525,
-  max: 1,
-  ends: '[]',
-  hint: 'the relation reaches no other water content',
-}
 
 /** Where the relation of Kellner and Lundin (2001) was measured. */
 export const validityKellnerLundin2001: Validity = {
@@ -45,14 +28,14 @@ export const validityKellnerLundin2001: Validity = {
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the range.
  * @validity Undisturbed bog peat of 0.03 to 0.07 g/cm³, porosity 0.95 to 0.98, little humified; a peat mix in a container needs its own calibration.
- * @source Kellner, E. and Lundin, L.-C. (2001), Nordic Hydrology 32:315-332, Table 2 (pooled data); coefficients checked in an independent open restatement
+ * @source kellner-2001, Table 2 (pooled data)
  * @example
  * ```ts
  * waterContentKellnerLundin2001(permittivity(20)) // => 0.5138
  * ```
  */
 export function waterContentKellnerLundin2001(apparent: Permittivity): WaterContent {
-  return cubicAt(COEFFICIENTS, numberIn(apparent, APPARENT)) as WaterContent
+  return cubicAt(COEFFICIENTS, numberIn(apparent, APPARENT_KELLNER_LUNDIN)) as WaterContent
 }
 
 /**
@@ -66,12 +49,12 @@ export function waterContentKellnerLundin2001(apparent: Permittivity): WaterCont
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Undisturbed bog peat of 0.03 to 0.07 g/cm³, porosity 0.95 to 0.98, little humified; a peat mix in a container needs its own calibration.
- * @source Kellner, E. and Lundin, L.-C. (2001), Nordic Hydrology 32:315-332, Table 2 (pooled data), solved for the permittivity
+ * @source kellner-2001, Table 2 (pooled data), solved for the permittivity
  * @example
  * ```ts
  * permittivityKellnerLundin2001(waterContentKellnerLundin2001(permittivity(20))) // => 20
  * ```
  */
 export function permittivityKellnerLundin2001(content: WaterContent): Permittivity {
-  return rootIn(APPARENT, COEFFICIENTS, numberIn(content, CONTENT))
+  return rootIn(APPARENT_KELLNER_LUNDIN, COEFFICIENTS, numberIn(content, CONTENT_KELLNER_LUNDIN))
 }

@@ -1,25 +1,8 @@
-import type { Domain } from '../../quantity/domain.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { Validity } from '../../quantity/validity.js'
-
-const APPARENT: Domain = {
-  quantity: 'apparent permittivity',
-  unit: '1',
-  min: 2.386454823156588,
-  max: 90,
-  ends: '[]',
-  hint: 'below it the relation gives less than no water (a dry or lifted probe)',
-}
-const CONTENT: Domain = {
-  quantity: 'water content',
-  unit: 'm³/m³',
-  min: 0,
-  max: 0.903802,
-  ends: '[]',
-  hint: 'the relation reaches no other water content',
-}
+import { APPARENT_LEDIEU, CONTENT_LEDIEU } from '../domains.js'
 
 /** Where the relation of Ledieu and others (1986) was measured. */
 export const validityLedieu1986: Validity = {
@@ -39,14 +22,14 @@ export const validityLedieu1986: Validity = {
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the range.
  * @validity Mineral soils; it reads too low in organic media.
- * @source Ledieu, J., De Ridder, P., De Clerck, P. and Dautrebande, S. (1986), Journal of Hydrology 88:319-328 [confirmed by public code or text, source not seen]
+ * @source ledieu-1986
  * @example
  * ```ts
  * waterContentLedieu1986(permittivity(16)) // => 0.2794
  * ```
  */
 export function waterContentLedieu1986(apparent: Permittivity): WaterContent {
-  return (0.1138 * Math.sqrt(numberIn(apparent, APPARENT)) - 0.1758) as WaterContent
+  return (0.1138 * Math.sqrt(numberIn(apparent, APPARENT_LEDIEU)) - 0.1758) as WaterContent
 }
 
 /**
@@ -60,7 +43,7 @@ export function waterContentLedieu1986(apparent: Permittivity): WaterContent {
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Mineral soils; it reads too low in organic media.
- * @source Ledieu, J., De Ridder, P., De Clerck, P. and Dautrebande, S. (1986), Journal of Hydrology 88:319-328, solved for the permittivity [confirmed by public code or text, source not seen]
+ * @source ledieu-1986, solved for the permittivity
  * @example
  * ```ts
  * permittivityLedieu1986(waterContent(0.2794)) // => 16
@@ -68,5 +51,5 @@ export function waterContentLedieu1986(apparent: Permittivity): WaterContent {
  */
 export function permittivityLedieu1986(content: WaterContent): Permittivity {
   // The rounding at the dry end is taken back, so that the relation takes what its inverse gives.
-  return Math.max(APPARENT.min, ((numberIn(content, CONTENT) + 0.1758) / 0.1138) ** 2) as Permittivity
+  return Math.max(APPARENT_LEDIEU.min, ((numberIn(content, CONTENT_LEDIEU) + 0.1758) / 0.1138) ** 2) as Permittivity
 }

@@ -1,4 +1,4 @@
-import type { Domain } from '../../quantity/domain.js'
+import { WATER_CONTENT } from '../../quantity/domains.js'
 import type { BulkDensity } from '../../quantity/generated/density.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
@@ -6,17 +6,9 @@ import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
 import { APPARENT, BULK_DENSITY } from '../domains.js'
+
 import { contentBetween } from './content-between.js'
 import { reachedPermittivity } from './herkelrath-1991.js'
-
-const CONTENT: Domain = {
-  quantity: 'water content',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give the volume of water per volume of medium',
-}
 
 /** A permittivity and the bulk density of the medium. */
 export interface PermittivityAndDensity {
@@ -58,7 +50,7 @@ export const validityMalickiDensity1996: Validity = {
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, and where the relation gives less than no water or more water than volume.
  * @validity 62 media of 0.13 to about 1.8 g/cm³, the density at their lowest porosity, 0.33 [span not confirmed, source not seen].
- * @source Malicki, M. A., Plagge, R. and Roth, C. H. (1996), European Journal of Soil Science 47:357-366, Eq. 10; coefficients checked in an independent open restatement
+ * @source malicki-1996, Eq. 10
  * @example
  * ```ts
  * waterContentMalickiDensity1996({ apparent: permittivity(30), bulkDensity: gramsPerCubicCentimetre(0.4) }) // => 0.59743
@@ -82,14 +74,14 @@ export function waterContentMalickiDensity1996(reading: PermittivityAndDensity):
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges, and where no permittivity from 1 to 90 gives the water content.
  * @validity 62 media of 0.13 to about 1.8 g/cm³, the density at their lowest porosity, 0.33 [span not confirmed, source not seen].
- * @source Malicki, M. A., Plagge, R. and Roth, C. H. (1996), European Journal of Soil Science 47:357-366, Eq. 10, solved for the permittivity
+ * @source malicki-1996, Eq. 10, solved for the permittivity
  * @example
  * ```ts
  * permittivityMalickiDensity1996({ content: waterContent(0.59743), bulkDensity: gramsPerCubicCentimetre(0.4) }) // => 30.000
  * ```
  */
 export function permittivityMalickiDensity1996(reading: ContentAndDensity): Permittivity {
-  const content = numberIn(optionsOf(reading).content, CONTENT, 'content')
+  const content = numberIn(optionsOf(reading).content, WATER_CONTENT, 'content')
   const density = numberIn(reading.bulkDensity, BULK_DENSITY, 'bulkDensity')
   const at = (root: number) => (root - dryRoot(density)) / slope(density)
   const root = dryRoot(density) + slope(density) * content

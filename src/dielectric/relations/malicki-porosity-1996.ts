@@ -1,4 +1,4 @@
-import type { Domain } from '../../quantity/domain.js'
+import { WATER_CONTENT } from '../../quantity/domains.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { Porosity } from '../../quantity/generated/share.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
@@ -6,17 +6,9 @@ import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
 import { APPARENT, POROSITY } from '../domains.js'
+
 import { contentBetween } from './content-between.js'
 import { reachedPermittivity } from './herkelrath-1991.js'
-
-const CONTENT: Domain = {
-  quantity: 'water content',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give the volume of water per volume of medium',
-}
 
 /** A permittivity and the porosity of the medium. */
 export interface PermittivityAndPorosity {
@@ -54,7 +46,7 @@ export const validityMalickiPorosity1996: Validity = {
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, and where the relation gives less than no water or more water than volume.
  * @validity 62 media of porosity 0.33 to 0.95 [span not confirmed, source not seen].
- * @source Malicki, M. A., Plagge, R. and Roth, C. H. (1996), European Journal of Soil Science 47:357-366, Eq. 12; coefficients checked in an independent open restatement
+ * @source malicki-1996, Eq. 12
  * @example
  * ```ts
  * waterContentMalickiPorosity1996({ apparent: permittivity(50), porosity: percent(90) }) // => 0.888795
@@ -78,14 +70,14 @@ export function waterContentMalickiPorosity1996(reading: PermittivityAndPorosity
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges, and where no permittivity from 1 to 90 gives the water content.
  * @validity 62 media of porosity 0.33 to 0.95 [span not confirmed, source not seen].
- * @source Malicki, M. A., Plagge, R. and Roth, C. H. (1996), European Journal of Soil Science 47:357-366, Eq. 12, solved for the permittivity
+ * @source malicki-1996, Eq. 12, solved for the permittivity
  * @example
  * ```ts
  * permittivityMalickiPorosity1996({ content: waterContent(0.888795), porosity: percent(90) }) // => 50.000
  * ```
  */
 export function permittivityMalickiPorosity1996(reading: ContentAndPorosity): Permittivity {
-  const content = numberIn(optionsOf(reading).content, CONTENT, 'content')
+  const content = numberIn(optionsOf(reading).content, WATER_CONTENT, 'content')
   const porosity = numberIn(reading.porosity, POROSITY, 'porosity')
   const at = (root: number) => (root - dryRoot(porosity)) / slope(porosity)
   const root = dryRoot(porosity) + slope(porosity) * content

@@ -1,29 +1,13 @@
 import { type Cubic, cubicAt } from '../../numerics/cubic.js'
-import type { Domain } from '../../quantity/domain.js'
+import { WATER_CONTENT } from '../../quantity/domains.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { Validity } from '../../quantity/validity.js'
+import { APPARENT_MYLLYS_SIMOJOKI } from '../domains.js'
 import { rootIn } from './root-in.js'
 
 const COEFFICIENTS: Cubic = [-0.0733, 0.0417, -8.01e-4, 5.56e-6]
-
-const APPARENT: Domain = {
-  quantity: 'apparent permittivity',
-  unit: '1',
-  min: 1.8206620534848712,
-  max: 80.81900064591517,
-  ends: '[]',
-  hint: 'below it the relation gives less than no water (a dry or lifted probe), above it more water than volume',
-}
-const CONTENT: Domain = {
-  quantity: 'water content',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'the relation reaches no other water content',
-}
 
 /** Where the relation of Myllys and Simojoki (1996) was measured. */
 export const validityMyllysSimojoki1996: Validity = {
@@ -45,14 +29,14 @@ export const validityMyllysSimojoki1996: Validity = {
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the range.
  * @validity Cultivated Sphagnum and Carex peat of 0.3 to 0.4 g/cm³, water content 0.3 to 0.8; a peat mix in a container needs its own calibration.
- * @source Myllys, M. and Simojoki, A. (1996), Suo 47:1-6, Table 2 (pooled); R² 0.980, standard deviation 0.027 m³/m³; coefficients checked in an independent open restatement
+ * @source myllys-1996, Table 2 (pooled); R² 0.980, standard deviation 0.027 m³/m³
  * @example
  * ```ts
  * waterContentMyllysSimojoki1996(permittivity(20)) // => 0.48478
  * ```
  */
 export function waterContentMyllysSimojoki1996(apparent: Permittivity): WaterContent {
-  return cubicAt(COEFFICIENTS, numberIn(apparent, APPARENT)) as WaterContent
+  return cubicAt(COEFFICIENTS, numberIn(apparent, APPARENT_MYLLYS_SIMOJOKI)) as WaterContent
 }
 
 /**
@@ -66,12 +50,12 @@ export function waterContentMyllysSimojoki1996(apparent: Permittivity): WaterCon
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Cultivated Sphagnum and Carex peat of 0.3 to 0.4 g/cm³, water content 0.3 to 0.8; a peat mix in a container needs its own calibration.
- * @source Myllys, M. and Simojoki, A. (1996), Suo 47:1-6, Table 2 (pooled); R² 0.980, standard deviation 0.027 m³/m³, solved for the permittivity
+ * @source myllys-1996, Table 2 (pooled); R² 0.980, standard deviation 0.027 m³/m³, solved for the permittivity
  * @example
  * ```ts
  * permittivityMyllysSimojoki1996(waterContentMyllysSimojoki1996(permittivity(20))) // => 20
  * ```
  */
 export function permittivityMyllysSimojoki1996(content: WaterContent): Permittivity {
-  return rootIn(APPARENT, COEFFICIENTS, numberIn(content, CONTENT))
+  return rootIn(APPARENT_MYLLYS_SIMOJOKI, COEFFICIENTS, numberIn(content, WATER_CONTENT))
 }

@@ -1,29 +1,12 @@
 import { type Cubic, cubicAt } from '../../numerics/cubic.js'
-import type { Domain } from '../../quantity/domain.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { Validity } from '../../quantity/validity.js'
+import { APPARENT_NAGARE, CONTENT_NAGARE } from '../domains.js'
 import { rootIn } from './root-in.js'
 
 const COEFFICIENTS: Cubic = [-0.0189, 0.032, -4.59e-4, 2.7e-6]
-
-const APPARENT: Domain = {
-  quantity: 'apparent permittivity',
-  unit: '1',
-  min: 1,
-  max: 81.32334225328995,
-  ends: '[]',
-  hint: 'above it the relation gives more water than volume',
-}
-const CONTENT: Domain = {
-  quantity: 'water content',
-  unit: 'm³/m³',
-  min: 0.0126436,
-  max: 1,
-  ends: '[]',
-  hint: 'the relation reaches no other water content',
-}
 
 /** Where the relation of Nagare and others (2011) was measured. */
 export const validityNagare2011: Validity = {
@@ -45,14 +28,14 @@ export const validityNagare2011: Validity = {
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the range.
  * @validity Undisturbed peat of 0.05 to 0.18 g/cm³, porosity 0.73 to 0.94; a peat mix in a container needs its own calibration.
- * @source Nagare, R. M., Schincariol, R. A., Quinton, W. L. and Hayashi, M. (2011), European Journal of Soil Science 62:505-515, Table 4 (combined); coefficients seen in an open restatement only
+ * @source nagare-2011, Table 4 (combined)
  * @example
  * ```ts
  * waterContentNagare2011(permittivity(20)) // => 0.4591
  * ```
  */
 export function waterContentNagare2011(apparent: Permittivity): WaterContent {
-  return cubicAt(COEFFICIENTS, numberIn(apparent, APPARENT)) as WaterContent
+  return cubicAt(COEFFICIENTS, numberIn(apparent, APPARENT_NAGARE)) as WaterContent
 }
 
 /**
@@ -66,12 +49,12 @@ export function waterContentNagare2011(apparent: Permittivity): WaterContent {
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Undisturbed peat of 0.05 to 0.18 g/cm³, porosity 0.73 to 0.94; a peat mix in a container needs its own calibration.
- * @source Nagare, R. M., Schincariol, R. A., Quinton, W. L. and Hayashi, M. (2011), European Journal of Soil Science 62:505-515, Table 4 (combined), solved for the permittivity
+ * @source nagare-2011, Table 4 (combined), solved for the permittivity
  * @example
  * ```ts
  * permittivityNagare2011(waterContentNagare2011(permittivity(20))) // => 20
  * ```
  */
 export function permittivityNagare2011(content: WaterContent): Permittivity {
-  return rootIn(APPARENT, COEFFICIENTS, numberIn(content, CONTENT))
+  return rootIn(APPARENT_NAGARE, COEFFICIENTS, numberIn(content, CONTENT_NAGARE))
 }

@@ -1,29 +1,12 @@
 import { type Cubic, cubicAt } from '../../numerics/cubic.js'
-import type { Domain } from '../../quantity/domain.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { Validity } from '../../quantity/validity.js'
+import { APPARENT_PEPIN, CONTENT_PEPIN } from '../domains.js'
 import { rootIn } from './root-in.js'
 
 const COEFFICIENTS: Cubic = [0.085, 0.0192, -9.5e-5, 0]
-
-const APPARENT: Domain = {
-  quantity: 'apparent permittivity',
-  unit: '1',
-  min: 1,
-  max: 76.96829223442624,
-  ends: '[]',
-  hint: 'above it the relation gives more water than volume',
-}
-const CONTENT: Domain = {
-  quantity: 'water content',
-  unit: 'm³/m³',
-  min: 0.1041049,
-  max: 1,
-  ends: '[]',
-  hint: 'the relation reaches no other water content',
-}
 
 /** Where the relation of Pepin, Plamondon and Stein (1992) was measured. */
 export const validityPepin1992: Validity = {
@@ -45,14 +28,14 @@ export const validityPepin1992: Validity = {
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the range.
  * @validity Peat of a forest bog, six depths pooled; a peat mix in a container needs its own calibration.
- * @source Pepin, S., Plamondon, A. P. and Stein, J. (1992), Canadian Journal of Forest Research 22:534-540, Table 2 (pooled data); coefficients checked in an independent open restatement, which prints the last one with a doubled minus sign
+ * @source pepin-1992, Table 2 (pooled data); coefficients checked in an independent open restatement, which prints the last one with a doubled minus sign
  * @example
  * ```ts
  * waterContentPepin1992(permittivity(20)) // => 0.431
  * ```
  */
 export function waterContentPepin1992(apparent: Permittivity): WaterContent {
-  return cubicAt(COEFFICIENTS, numberIn(apparent, APPARENT)) as WaterContent
+  return cubicAt(COEFFICIENTS, numberIn(apparent, APPARENT_PEPIN)) as WaterContent
 }
 
 /**
@@ -66,12 +49,12 @@ export function waterContentPepin1992(apparent: Permittivity): WaterContent {
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Peat of a forest bog, six depths pooled; a peat mix in a container needs its own calibration.
- * @source Pepin, S., Plamondon, A. P. and Stein, J. (1992), Canadian Journal of Forest Research 22:534-540, Table 2 (pooled data), solved for the permittivity
+ * @source pepin-1992, Table 2 (pooled data), solved for the permittivity
  * @example
  * ```ts
  * permittivityPepin1992(waterContentPepin1992(permittivity(20))) // => 20
  * ```
  */
 export function permittivityPepin1992(content: WaterContent): Permittivity {
-  return rootIn(APPARENT, COEFFICIENTS, numberIn(content, CONTENT))
+  return rootIn(APPARENT_PEPIN, COEFFICIENTS, numberIn(content, CONTENT_PEPIN))
 }

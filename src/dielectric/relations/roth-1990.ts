@@ -1,3 +1,4 @@
+import { WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { Porosity } from '../../quantity/generated/share.js'
@@ -5,7 +6,15 @@ import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { requireObject } from '../../quantity/require-object.js'
-import { AIR, APPARENT, CONTENT, MIXING_EXPONENT, POROSITY, SOLIDS, WATER } from '../domains.js'
+import {
+  AIR_PERMITTIVITY,
+  APPARENT,
+  MIXING_EXPONENT,
+  POROSITY,
+  SOLIDS_PERMITTIVITY,
+  WATER_PERMITTIVITY,
+} from '../domains.js'
+
 import { contentBetween } from './content-between.js'
 
 /** Solids, water and air, and how they lie in the field. */
@@ -48,7 +57,7 @@ export interface ThreePhaseReading extends ThreePhases {
  * @param medium - The phases and the water content.
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges; `InputError` when the water content exceeds the porosity.
- * @source Roth, K., Schulin, R., Flühler, H. and Attinger, W. (1990), Water Resources Research 26:2267-2273 [not confirmed, source not seen]
+ * @source roth-1990
  * @example
  * ```ts
  * permittivityRoth1990({
@@ -62,7 +71,7 @@ export interface ThreePhaseReading extends ThreePhases {
  * ```
  */
 export function permittivityRoth1990(medium: ThreePhaseMedium): Permittivity {
-  const content = numberIn(optionsOf(medium).content, CONTENT, 'content')
+  const content = numberIn(optionsOf(medium).content, WATER_CONTENT, 'content')
   const { dry, gain, exponent } = phaseTerms(medium)
   if (content > medium.porosity)
     throw new InputError(
@@ -85,7 +94,7 @@ export function permittivityRoth1990(medium: ThreePhaseMedium): Permittivity {
  * @param reading - The phases and the permittivity.
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, and where the result would be below 0 or above the porosity.
- * @source Roth, K., Schulin, R., Flühler, H. and Attinger, W. (1990), Water Resources Research 26:2267-2273, solved for the water content [not confirmed, source not seen]
+ * @source roth-1990, solved for the water content
  * @example
  * ```ts
  * waterContentRoth1990({
@@ -114,10 +123,10 @@ export function shownContent(reading: ThreePhaseReading): number {
 function phaseTerms(phases: ThreePhases): { dry: number; gain: number; exponent: number } {
   const exponent = numberIn(phases.exponent, MIXING_EXPONENT, 'exponent')
   const porosity = numberIn(phases.porosity, POROSITY, 'porosity')
-  const air = numberIn(phases.air, AIR, 'air') ** exponent
+  const air = numberIn(phases.air, AIR_PERMITTIVITY, 'air') ** exponent
   return {
-    dry: (1 - porosity) * numberIn(phases.solids, SOLIDS, 'solids') ** exponent + porosity * air,
-    gain: numberIn(phases.water, WATER, 'water') ** exponent - air,
+    dry: (1 - porosity) * numberIn(phases.solids, SOLIDS_PERMITTIVITY, 'solids') ** exponent + porosity * air,
+    gain: numberIn(phases.water, WATER_PERMITTIVITY, 'water') ** exponent - air,
     exponent,
   }
 }

@@ -1,29 +1,13 @@
 import { type Cubic, cubicAt } from '../../numerics/cubic.js'
-import type { Domain } from '../../quantity/domain.js'
+import { WATER_CONTENT } from '../../quantity/domains.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { Validity } from '../../quantity/validity.js'
+import { APPARENT_ROTH_MINERAL } from '../domains.js'
 import { rootIn } from './root-in.js'
 
 const COEFFICIENTS: Cubic = [-0.0728, 0.0448, -0.00195, 3.61e-5]
-
-const APPARENT: Domain = {
-  quantity: 'apparent permittivity',
-  unit: '1',
-  min: 1.7546581904603111,
-  max: 41.3814295645861,
-  ends: '[]',
-  hint: 'below it the relation gives less than no water (a dry or lifted probe), above it more water than volume',
-}
-const CONTENT: Domain = {
-  quantity: 'water content',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'the relation reaches no other water content',
-}
 
 /** Where the relation of Roth, Malicki and Plagge (1992) was measured. */
 export const validityRothMineral1992: Validity = {
@@ -46,14 +30,14 @@ export const validityRothMineral1992: Validity = {
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the range.
  * @validity Mineral soils, permittivity up to about 40; organic media and stone wool need their own calibration.
- * @source Roth, C. H., Malicki, M. A. and Plagge, R. (1992), Journal of Soil Science 43:1-13, pooled mineral soils; coefficients checked in an independent open restatement
+ * @source roth-1992, pooled mineral soils
  * @example
  * ```ts
  * waterContentRothMineral1992(permittivity(20)) // => 0.332
  * ```
  */
 export function waterContentRothMineral1992(apparent: Permittivity): WaterContent {
-  return cubicAt(COEFFICIENTS, numberIn(apparent, APPARENT)) as WaterContent
+  return cubicAt(COEFFICIENTS, numberIn(apparent, APPARENT_ROTH_MINERAL)) as WaterContent
 }
 
 /**
@@ -67,12 +51,12 @@ export function waterContentRothMineral1992(apparent: Permittivity): WaterConten
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Mineral soils, permittivity up to about 40; organic media and stone wool need their own calibration.
- * @source Roth, C. H., Malicki, M. A. and Plagge, R. (1992), Journal of Soil Science 43:1-13, pooled mineral soils, solved for the permittivity
+ * @source roth-1992, pooled mineral soils, solved for the permittivity
  * @example
  * ```ts
  * permittivityRothMineral1992(waterContentRothMineral1992(permittivity(20))) // => 20
  * ```
  */
 export function permittivityRothMineral1992(content: WaterContent): Permittivity {
-  return rootIn(APPARENT, COEFFICIENTS, numberIn(content, CONTENT))
+  return rootIn(APPARENT_ROTH_MINERAL, COEFFICIENTS, numberIn(content, WATER_CONTENT))
 }

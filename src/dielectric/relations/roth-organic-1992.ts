@@ -1,29 +1,12 @@
 import { type Cubic, cubicAt } from '../../numerics/cubic.js'
-import type { Domain } from '../../quantity/domain.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { Validity } from '../../quantity/validity.js'
+import { APPARENT_ROTH_ORGANIC, CONTENT_ROTH_ORGANIC } from '../domains.js'
 import { rootIn } from './root-in.js'
 
 const COEFFICIENTS: Cubic = [-0.0233, 0.0285, -4.31e-4, 3.04e-6]
-
-const APPARENT: Domain = {
-  quantity: 'apparent permittivity',
-  unit: '1',
-  min: 1,
-  max: 76.77311158318973,
-  ends: '[]',
-  hint: 'above it the relation gives more water than volume',
-}
-const CONTENT: Domain = {
-  quantity: 'water content',
-  unit: 'm³/m³',
-  min: 0.004772,
-  max: 1,
-  ends: '[]',
-  hint: 'the relation reaches no other water content',
-}
 
 /** Where the relation of Roth, Malicki and Plagge (1992) was measured. */
 export const validityRothOrganic1992: Validity = {
@@ -45,14 +28,14 @@ export const validityRothOrganic1992: Validity = {
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the range.
  * @validity Organic soils of 0.26 to 0.77 g/cm³, permittivity up to about 75; not coir, bark or stone wool.
- * @source Roth, C. H., Malicki, M. A. and Plagge, R. (1992), Journal of Soil Science 43:1-13, Table 3 (organic soils); coefficients checked in an independent open restatement, where a second one has the constant with the opposite sign
+ * @source roth-1992, Table 3 (organic soils); coefficients checked in an independent open restatement, where a second one has the constant with the opposite sign
  * @example
  * ```ts
  * waterContentRothOrganic1992(permittivity(20)) // => 0.39862
  * ```
  */
 export function waterContentRothOrganic1992(apparent: Permittivity): WaterContent {
-  return cubicAt(COEFFICIENTS, numberIn(apparent, APPARENT)) as WaterContent
+  return cubicAt(COEFFICIENTS, numberIn(apparent, APPARENT_ROTH_ORGANIC)) as WaterContent
 }
 
 /**
@@ -66,12 +49,12 @@ export function waterContentRothOrganic1992(apparent: Permittivity): WaterConten
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Organic soils of 0.26 to 0.77 g/cm³, permittivity up to about 75; not coir, bark or stone wool.
- * @source Roth, C. H., Malicki, M. A. and Plagge, R. (1992), Journal of Soil Science 43:1-13, Table 3 (organic soils), solved for the permittivity
+ * @source roth-1992, Table 3 (organic soils), solved for the permittivity
  * @example
  * ```ts
  * permittivityRothOrganic1992(waterContentRothOrganic1992(permittivity(20))) // => 20
  * ```
  */
 export function permittivityRothOrganic1992(content: WaterContent): Permittivity {
-  return rootIn(APPARENT, COEFFICIENTS, numberIn(content, CONTENT))
+  return rootIn(APPARENT_ROTH_ORGANIC, COEFFICIENTS, numberIn(content, CONTENT_ROTH_ORGANIC))
 }

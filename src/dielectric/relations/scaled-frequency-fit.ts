@@ -1,26 +1,10 @@
-import type { Domain } from '../../quantity/domain.js'
+import { SOME_WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
+import { SOME_SCALED_FREQUENCY } from '../domains.js'
 import type { ScaledFrequencyLaw } from './scaled-frequency.js'
-
-const SCALED: Domain = {
-  quantity: 'scaled frequency',
-  unit: '1',
-  min: 0,
-  max: 2,
-  ends: '(]',
-  hint: 'the fit takes logarithms: leave out samples that read like air',
-}
-const CONTENT: Domain = {
-  quantity: 'water content',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '(]',
-  hint: 'the fit takes logarithms: leave out samples without water',
-}
 
 /** Own samples: what the probe read and how much water was there. */
 export interface ScaledFrequencySamples {
@@ -52,7 +36,7 @@ export interface FittedScaledFrequencyLaw extends ScaledFrequencyLaw {
  * @param samples - Scaled frequencies and water contents of the same samples, at least two.
  * @returns Factor, exponent and number of samples.
  * @throws `DomainError` outside the ranges; `InputError` for lists of unequal length, fewer than two samples, or samples that all read the same.
- * @source Paltineanu, I. C. and Starr, J. L. (1997), Soil Science Society of America Journal 61:1576-1585 (form) [not confirmed, source not seen]; least squares
+ * @source paltineanu-1997 (form); least squares
  * @example
  * ```ts
  * fitScaledFrequency({
@@ -70,8 +54,8 @@ export function fitScaledFrequency(samples: ScaledFrequencySamples): FittedScale
       `${n} readings and ${samples.contents.length} water contents`,
       'give both for the same samples, at least two',
     )
-  const x = samples.scaled.map((value) => Math.log(numberIn(value, SCALED)))
-  const y = samples.contents.map((value) => Math.log(numberIn(value, CONTENT)))
+  const x = samples.scaled.map((value) => Math.log(numberIn(value, SOME_SCALED_FREQUENCY)))
+  const y = samples.contents.map((value) => Math.log(numberIn(value, SOME_WATER_CONTENT)))
   const meanX = x.reduce((total, value) => total + value, 0) / n
   const meanY = y.reduce((total, value) => total + value, 0) / n
   let xx = 0

@@ -1,50 +1,10 @@
-import type { Domain } from '../../quantity/domain.js'
+import { RAW_READING, WATER_CONTENT } from '../../quantity/domains.js'
 import { DomainError, InputError } from '../../quantity/errors.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import type { RawReading } from '../../quantity/raw-reading.js'
-
-const READING: Domain = {
-  quantity: 'raw reading',
-  unit: 'raw',
-  min: -Infinity,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the finite number that the probe reports',
-}
-const SCALED: Domain = {
-  quantity: 'scaled frequency',
-  unit: '1',
-  min: 0,
-  max: 2,
-  ends: '[]',
-  hint: '0 is air, 1 is water',
-}
-const FACTOR: Domain = {
-  quantity: 'factor of the power law',
-  unit: 'm³/m³',
-  min: 0,
-  max: 2,
-  ends: '(]',
-  hint: 'it is the water content at a scaled frequency of 1',
-}
-const EXPONENT: Domain = {
-  quantity: 'exponent of the power law',
-  unit: '1',
-  min: 0.1,
-  max: 10,
-  ends: '[]',
-  hint: 'fitted exponents lie near 2',
-}
-const CONTENT: Domain = {
-  quantity: 'water content',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give the volume of water per volume of medium',
-}
+import { POWER_LAW_EXPONENT, POWER_LAW_FACTOR, SCALED_FREQUENCY } from '../domains.js'
 
 /** One probe's readings, all in the same unit. */
 export interface AirMediumWater {
@@ -89,18 +49,18 @@ export interface ScaledFrequencyContent extends ScaledFrequencyLaw {
  * @param readings - The three readings.
  * @returns Scaled frequency. Unit: 1.
  * @throws `DomainError` outside the ranges; `InputError` when air and water read the same.
- * @source Paltineanu, I. C. and Starr, J. L. (1997), Soil Science Society of America Journal 61:1576-1585 [not confirmed, source not seen]
+ * @source paltineanu-1997
  * @example
  * ```ts
  * scaledFrequency({ air: rawReading(150), medium: rawReading(125), water: rawReading(104) }) // => 0.543478
  * ```
  */
 export function scaledFrequency(readings: AirMediumWater): number {
-  const air = numberIn(optionsOf(readings).air, READING, 'air')
-  const span = air - numberIn(readings.water, READING, 'water')
+  const air = numberIn(optionsOf(readings).air, RAW_READING, 'air')
+  const span = air - numberIn(readings.water, RAW_READING, 'water')
   if (span === 0)
     throw new InputError('air, water', 'both readings are the same', 'read the probe in air and in water again')
-  return (air - numberIn(readings.medium, READING, 'medium')) / span
+  return (air - numberIn(readings.medium, RAW_READING, 'medium')) / span
 }
 
 /**
@@ -116,20 +76,20 @@ export function scaledFrequency(readings: AirMediumWater): number {
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, and where the law gives more water than volume.
  * @validity The medium and kind of probe for which the coefficients were fitted.
- * @source Paltineanu, I. C. and Starr, J. L. (1997), Soil Science Society of America Journal 61:1576-1585 [not confirmed, source not seen]
+ * @source paltineanu-1997
  * @example
  * ```ts
  * waterContentPaltineanuStarr1997({ scaled: 0.8, factor: 0.49, exponent: 2.1674 }) // => 0.302102
  * ```
  */
 export function waterContentPaltineanuStarr1997(reading: ScaledFrequencyReading): WaterContent {
-  const scaled = numberIn(optionsOf(reading).scaled, SCALED, 'scaled')
-  const factor = numberIn(reading.factor, FACTOR, 'factor')
-  const exponent = numberIn(reading.exponent, EXPONENT, 'exponent')
+  const scaled = numberIn(optionsOf(reading).scaled, SCALED_FREQUENCY, 'scaled')
+  const factor = numberIn(reading.factor, POWER_LAW_FACTOR, 'factor')
+  const exponent = numberIn(reading.exponent, POWER_LAW_EXPONENT, 'exponent')
   const content = factor * scaled ** exponent
   if (content <= 1) return content as WaterContent
   const hint = 'above it the law gives more water than volume'
-  throw new DomainError(scaled, { ...SCALED, max: (1 / factor) ** (1 / exponent), hint }, 'scaled')
+  throw new DomainError(scaled, { ...SCALED_FREQUENCY, max: (1 / factor) ** (1 / exponent), hint }, 'scaled')
 }
 
 /**
@@ -143,13 +103,15 @@ export function waterContentPaltineanuStarr1997(reading: ScaledFrequencyReading)
  * @returns Scaled frequency. Unit: 1.
  * @throws `DomainError` outside the ranges.
  * @validity The medium and kind of probe for which the coefficients were fitted.
- * @source Paltineanu, I. C. and Starr, J. L. (1997), Soil Science Society of America Journal 61:1576-1585, solved for the scaled frequency [not confirmed, source not seen]
+ * @source paltineanu-1997, solved for the scaled frequency
  * @example
  * ```ts
  * scaledFrequencyPaltineanuStarr1997({ content: waterContent(0.49), factor: 0.49, exponent: 2.1674 }) // => 1
  * ```
  */
 export function scaledFrequencyPaltineanuStarr1997(reading: ScaledFrequencyContent): number {
-  const share = numberIn(optionsOf(reading).content, CONTENT, 'content') / numberIn(reading.factor, FACTOR, 'factor')
-  return share ** (1 / numberIn(reading.exponent, EXPONENT, 'exponent'))
+  const share =
+    numberIn(optionsOf(reading).content, WATER_CONTENT, 'content') /
+    numberIn(reading.factor, POWER_LAW_FACTOR, 'factor')
+  return share ** (1 / numberIn(reading.exponent, POWER_LAW_EXPONENT, 'exponent'))
 }

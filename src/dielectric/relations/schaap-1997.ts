@@ -1,44 +1,12 @@
-import type { Domain } from '../../quantity/domain.js'
+import { SOME_WATER_CONTENT } from '../../quantity/domains.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import { APPARENT } from '../domains.js'
+import { APPARENT, ROOT_LAW_EXPONENT, ROOT_LAW_OFFSET, ROOT_LAW_SLOPE } from '../domains.js'
+
 import { contentBetween } from './content-between.js'
 import { reachedPermittivity } from './herkelrath-1991.js'
-
-const SLOPE: Domain = {
-  quantity: 'slope of the square-root power law',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '(]',
-  hint: 'fitted slopes lie near 0.13',
-}
-const OFFSET: Domain = {
-  quantity: 'offset of the square-root power law',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'it is subtracted: give it as a positive number',
-}
-const EXPONENT: Domain = {
-  quantity: 'exponent of the square-root power law',
-  unit: '1',
-  min: 0.2,
-  max: 5,
-  ends: '[]',
-  hint: 'fitted exponents lie near 1',
-}
-const CONTENT: Domain = {
-  quantity: 'water content',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '(]',
-  hint: 'give a water content above zero: at zero any dry permittivity fits',
-}
 
 /** The three coefficients of the power law in the square root of permittivity, from an own fit. */
 export interface SquareRootPower {
@@ -76,7 +44,7 @@ export interface SquareRootPowerContent extends SquareRootPower {
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, and where the law gives more water than volume.
  * @validity The medium, packing and probe for which the coefficients were fitted.
- * @source Schaap, M. G., de Lange, L. and Heimovaara, T. J. (1997), Soil Technology 11:205-217 (form) [confirmed by public code or text, source not seen]
+ * @source schaap-1997 (form)
  * @example
  * ```ts
  * waterContentSchaap1997({ apparent: permittivity(30), slope: 0.133, offset: 0.146, exponent: 0.885 }) // => 0.61982
@@ -84,8 +52,9 @@ export interface SquareRootPowerContent extends SquareRootPower {
  */
 export function waterContentSchaap1997(reading: SquareRootPowerReading): WaterContent {
   const root = Math.sqrt(numberIn(optionsOf(reading).apparent, APPARENT, 'apparent'))
-  const line = numberIn(reading.slope, SLOPE, 'slope') * root - numberIn(reading.offset, OFFSET, 'offset')
-  const exponent = numberIn(reading.exponent, EXPONENT, 'exponent')
+  const line =
+    numberIn(reading.slope, ROOT_LAW_SLOPE, 'slope') * root - numberIn(reading.offset, ROOT_LAW_OFFSET, 'offset')
+  const exponent = numberIn(reading.exponent, ROOT_LAW_EXPONENT, 'exponent')
   const inverse = (theta: number) => ((theta ** (1 / exponent) + reading.offset) / reading.slope) ** 2
   return contentBetween(line > 0 ? line ** exponent : 0, 1, reading.apparent, inverse)
 }
@@ -101,17 +70,17 @@ export function waterContentSchaap1997(reading: SquareRootPowerReading): WaterCo
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges, and where no permittivity from 1 to 90 gives the water content.
  * @validity The medium, packing and probe for which the coefficients were fitted.
- * @source Schaap, M. G., de Lange, L. and Heimovaara, T. J. (1997), Soil Technology 11:205-217, solved for the permittivity [confirmed by public code or text, source not seen]
+ * @source schaap-1997, solved for the permittivity
  * @example
  * ```ts
  * permittivitySchaap1997({ content: waterContent(0.61982), slope: 0.133, offset: 0.146, exponent: 0.885 }) // => 30.000
  * ```
  */
 export function permittivitySchaap1997(reading: SquareRootPowerContent): Permittivity {
-  const content = numberIn(optionsOf(reading).content, CONTENT, 'content')
-  const slope = numberIn(reading.slope, SLOPE, 'slope')
-  const offset = numberIn(reading.offset, OFFSET, 'offset')
-  const exponent = numberIn(reading.exponent, EXPONENT, 'exponent')
+  const content = numberIn(optionsOf(reading).content, SOME_WATER_CONTENT, 'content')
+  const slope = numberIn(reading.slope, ROOT_LAW_SLOPE, 'slope')
+  const offset = numberIn(reading.offset, ROOT_LAW_OFFSET, 'offset')
+  const exponent = numberIn(reading.exponent, ROOT_LAW_EXPONENT, 'exponent')
   const at = (root: number) => Math.max(0, slope * root - offset) ** exponent
   return reachedPermittivity((content ** (1 / exponent) + offset) / slope, content, at(1), at(Math.sqrt(APPARENT.max)))
 }

@@ -1,11 +1,13 @@
+import { WATER_CONTENT } from '../../quantity/domains.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { Porosity } from '../../quantity/generated/share.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import type { WaterContent, WaterContentChange } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
+import { LIQUID_WATER } from '../../water/domains.js'
 import { waterPermittivityWeast1986 } from '../../water/permittivity-weast-1986.js'
-import { CONTENT, LIQUID } from '../domains.js'
+
 import { permittivityRoth1990, shownContent } from './roth-1990.js'
 
 /** A medium that is read at another temperature than that of its calibration. */
@@ -48,7 +50,7 @@ export interface TemperatureError {
  * @param medium - The medium and the two temperatures.
  * @returns Shown water content and its error.
  * @throws `DomainError` outside the ranges; `InputError` when the water content exceeds the porosity.
- * @source Roth, K., Schulin, R., Flühler, H. and Attinger, W. (1990), Water Resources Research 26:2267-2273, with the water permittivity of the CRC Handbook (1986) [not confirmed, source not seen]
+ * @source roth-1990, with the water permittivity of weast-1986
  * @example
  * ```ts
  * temperatureErrorRoth1990({
@@ -64,10 +66,10 @@ export interface TemperatureError {
  */
 export function temperatureErrorRoth1990(medium: WarmedMedium): TemperatureError {
   const warm = waterPermittivityWeast1986(
-    numberIn(optionsOf(medium).mediumTemperature, LIQUID, 'mediumTemperature') as Temperature,
+    numberIn(optionsOf(medium).mediumTemperature, LIQUID_WATER, 'mediumTemperature') as Temperature,
   )
   const reference = waterPermittivityWeast1986(
-    numberIn(medium.referenceTemperature, LIQUID, 'referenceTemperature') as Temperature,
+    numberIn(medium.referenceTemperature, LIQUID_WATER, 'referenceTemperature') as Temperature,
   )
   const read = permittivityRoth1990({ ...medium, water: warm })
   // What a probe shows may lie above the porosity; that is the error that is wanted.
@@ -89,12 +91,12 @@ export function temperatureErrorRoth1990(medium: WarmedMedium): TemperatureError
  * @returns Size of the error per kelvin. Unit: m³/m³ per K.
  * @throws `DomainError` outside the range.
  * @validity Sand, loam and peat read with high-frequency travel time, water content 0.05 to 0.80.
- * @source Pepin, S., Livingston, N. J. and Hook, W. R. (1995), Soil Science Society of America Journal 59:38-43, abstract
+ * @source pepin-1995, abstract
  * @example
  * ```ts
  * temperatureErrorPepin1995(waterContent(0.8)) // => 0.0014
  * ```
  */
 export function temperatureErrorPepin1995(content: WaterContent): number {
-  return 1.75e-3 * numberIn(content, CONTENT)
+  return 1.75e-3 * numberIn(content, WATER_CONTENT)
 }

@@ -1,26 +1,10 @@
 import { rootBetween } from '../../numerics/root.js'
-import type { Domain } from '../../quantity/domain.js'
+import { WATER_CONTENT } from '../../quantity/domains.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { Validity } from '../../quantity/validity.js'
-
-const APPARENT: Domain = {
-  quantity: 'apparent permittivity',
-  unit: '1',
-  min: 1.880711916479125,
-  max: 81.44688230309151,
-  ends: '[]',
-  hint: 'below: a dry or lifted probe; above: more water than volume',
-}
-const CONTENT: Domain = {
-  quantity: 'water content',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'the relation reaches no other water content',
-}
+import { APPARENT_TOPP } from '../domains.js'
 
 /** Where the relation of Topp, Davis and Annan (1980) was measured. */
 export const validityTopp1980: Validity = {
@@ -43,14 +27,14 @@ export const validityTopp1980: Validity = {
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the range.
  * @validity Mineral soils, permittivity 3 to 40; organic media and stone wool need their own calibration.
- * @source Topp, G. C., Davis, J. L. and Annan, A. P. (1980), Water Resources Research 16:574-582, Eq. 7
+ * @source topp-1980, Eq. 7
  * @example
  * ```ts
  * waterContentTopp1980(permittivity(20)) // => 0.3454
  * ```
  */
 export function waterContentTopp1980(apparent: Permittivity): WaterContent {
-  return cubic(numberIn(apparent, APPARENT)) as WaterContent
+  return cubic(numberIn(apparent, APPARENT_TOPP)) as WaterContent
 }
 
 /**
@@ -65,22 +49,22 @@ export function waterContentTopp1980(apparent: Permittivity): WaterContent {
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Mineral soils, water content 0 to 0.55.
- * @source Topp, G. C., Davis, J. L. and Annan, A. P. (1980), Water Resources Research 16:574-582, Eq. 7, solved for the permittivity
+ * @source topp-1980, Eq. 7, solved for the permittivity
  * @example
  * ```ts
  * permittivityTopp1980(waterContent(0.3454)) // => 20
  * ```
  */
 export function permittivityTopp1980(content: WaterContent): Permittivity {
-  const theta = numberIn(content, CONTENT)
+  const theta = numberIn(content, WATER_CONTENT)
   // The cubic rises everywhere (its slope has no real root), so the bracket holds exactly one root.
   const root = rootBetween(
     (e) => [cubic(e) - theta, (3 * 4.3e-6 * e - 2 * 5.5e-4) * e + 2.92e-2],
-    APPARENT.min - 1e-3,
-    APPARENT.max + 1e-3,
+    APPARENT_TOPP.min - 1e-3,
+    APPARENT_TOPP.max + 1e-3,
   )
   // The rounding at the ends is taken back, so that the relation takes what its inverse gives.
-  return Math.min(APPARENT.max, Math.max(APPARENT.min, root)) as Permittivity
+  return Math.min(APPARENT_TOPP.max, Math.max(APPARENT_TOPP.min, root)) as Permittivity
 }
 
 function cubic(e: number): number {

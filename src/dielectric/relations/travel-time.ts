@@ -1,46 +1,12 @@
-import type { Domain } from '../../quantity/domain.js'
 import type { Duration } from '../../quantity/generated/duration.js'
 import type { Length } from '../../quantity/generated/length.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import { APPARENT } from '../domains.js'
+import { APPARENT, APPARENT_LENGTH, PERMITTIVITY_OF_TRAVEL, ROD_LENGTH, TRAVEL_TIME, VELOCITY } from '../domains.js'
 
 /** Speed of light in a vacuum in cm/s, by definition of the metre. */
 const LIGHT = 29_979_245_800
-
-const TIME: Domain = {
-  quantity: 'travel time',
-  unit: 's',
-  min: 0,
-  max: 1e-6,
-  ends: '(]',
-  hint: 'give the time there and back along the rods, some nanoseconds',
-}
-const ROD: Domain = {
-  quantity: 'rod length',
-  unit: 'cm',
-  min: 0,
-  max: 500,
-  ends: '(]',
-  hint: 'give the length of the rods in the medium',
-}
-const APPARENT_LENGTH: Domain = {
-  quantity: 'apparent length',
-  unit: 'cm',
-  min: 0,
-  max: 10_000,
-  ends: '(]',
-  hint: 'give the length between the two reflections as the instrument shows it',
-}
-const VELOCITY: Domain = {
-  quantity: 'propagation velocity',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '(]',
-  hint: 'give the setting of the instrument as a share of the speed of light',
-}
 
 /** A travel time along rods. */
 export interface TravelTimeReading {
@@ -80,7 +46,7 @@ export interface ApparentLengthReading {
  * @param reading - Travel time and rod length.
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges, and for a pulse faster than light in air.
- * @source Topp, G. C., Davis, J. L. and Annan, A. P. (1980), Water Resources Research 16:574-582
+ * @source topp-1980
  * @example
  * ```ts
  * permittivityFromTravelTime({ travelTime: nanoseconds(5), rodLength: centimetres(15) }) // => 24.96542
@@ -88,8 +54,8 @@ export interface ApparentLengthReading {
  */
 export function permittivityFromTravelTime(reading: TravelTimeReading): Permittivity {
   const index =
-    (LIGHT * numberIn(optionsOf(reading).travelTime, TIME, 'travelTime')) /
-    (2 * numberIn(reading.rodLength, ROD, 'rodLength'))
+    (LIGHT * numberIn(optionsOf(reading).travelTime, TRAVEL_TIME, 'travelTime')) /
+    (2 * numberIn(reading.rodLength, ROD_LENGTH, 'rodLength'))
   return notFasterThanLight(index)
 }
 
@@ -103,7 +69,7 @@ export function permittivityFromTravelTime(reading: TravelTimeReading): Permitti
  * @param rods - Permittivity and rod length.
  * @returns Travel time. Unit: s.
  * @throws `DomainError` outside the ranges.
- * @source Topp, G. C., Davis, J. L. and Annan, A. P. (1980), Water Resources Research 16:574-582
+ * @source topp-1980
  * @example
  * ```ts
  * inNanoseconds(travelTimeFromPermittivity({ apparent: permittivity(80.2), rodLength: centimetres(20) })) // => 11.94886
@@ -111,7 +77,7 @@ export function permittivityFromTravelTime(reading: TravelTimeReading): Permitti
  */
 export function travelTimeFromPermittivity(rods: RodsInMedium): Duration {
   return ((2 *
-    numberIn(optionsOf(rods).rodLength, ROD, 'rodLength') *
+    numberIn(optionsOf(rods).rodLength, ROD_LENGTH, 'rodLength') *
     Math.sqrt(numberIn(rods.apparent, APPARENT, 'apparent'))) /
     LIGHT) as Duration
 }
@@ -134,7 +100,7 @@ export function travelTimeFromPermittivity(rods: RodsInMedium): Duration {
  */
 export function permittivityFromApparentLength(reading: ApparentLengthReading): Permittivity {
   const rods =
-    numberIn(optionsOf(reading).rodLength, ROD, 'rodLength') *
+    numberIn(optionsOf(reading).rodLength, ROD_LENGTH, 'rodLength') *
     numberIn(reading.propagationVelocity, VELOCITY, 'propagationVelocity')
   return notFasterThanLight(numberIn(reading.apparentLength, APPARENT_LENGTH, 'apparentLength') / rods)
 }
@@ -143,14 +109,5 @@ function notFasterThanLight(index: number): Permittivity {
   const squared = index * index
   // The rounding of a round trip at air is forgiven.
   if (squared < 1 && squared > 1 - 1e-12) return 1 as Permittivity
-  return numberIn(squared, TOO_FAST) as Permittivity
-}
-
-const TOO_FAST: Domain = {
-  quantity: 'apparent permittivity',
-  unit: '1',
-  min: 1,
-  max: Infinity,
-  ends: '[)',
-  hint: 'the pulse would be faster than light: check the rod length, and whether the time is there and back',
+  return numberIn(squared, PERMITTIVITY_OF_TRAVEL) as Permittivity
 }

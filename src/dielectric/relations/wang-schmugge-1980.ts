@@ -1,3 +1,4 @@
+import { MASS_FRACTION, WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { BulkDensity } from '../../quantity/generated/density.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
@@ -7,7 +8,8 @@ import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { requireObject } from '../../quantity/require-object.js'
 import type { Validity } from '../../quantity/validity.js'
-import { APPARENT, BULK_DENSITY, CONTENT, SHARE_OF_MASS, WATER } from '../domains.js'
+import { APPARENT, BULK_DENSITY, WATER_PERMITTIVITY } from '../domains.js'
+
 import { contentBetween } from './content-between.js'
 
 const ICE = 3.2
@@ -72,7 +74,7 @@ export const validityWangSchmugge1980: Validity = {
  * @returns Permittivity, transition, wilting point and gamma.
  * @throws `DomainError` outside the ranges; `InputError` when sand and clay exceed the whole or the water does not fit into the pores.
  * @validity Mineral soils at 1.4 to 5 GHz; not for organic media.
- * @source Wang, J. R. and Schmugge, T. J. (1980), IEEE Transactions on Geoscience and Remote Sensing GE-18:288-295, checked in an open restatement
+ * @source wang-1980
  * @example
  * ```ts
  * permittivityWangSchmugge1980({
@@ -85,7 +87,7 @@ export const validityWangSchmugge1980: Validity = {
  * ```
  */
 export function permittivityWangSchmugge1980(soil: WetSoilOfWangSchmugge): WangSchmuggeResult {
-  const theta = numberIn(optionsOf(soil).content, CONTENT, 'content')
+  const theta = numberIn(optionsOf(soil).content, WATER_CONTENT, 'content')
   const constants = soilConstants(soil)
   const { porosity, transition, wiltingPoint, gamma } = constants
   if (theta > porosity)
@@ -116,7 +118,7 @@ export function permittivityWangSchmugge1980(soil: WetSoilOfWangSchmugge): WangS
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, and where the result would be above the porosity; `InputError` when the permittivity is below that of the dry soil.
  * @validity Mineral soils at 1.4 to 5 GHz; not for organic media.
- * @source Wang, J. R. and Schmugge, T. J. (1980), IEEE Transactions on Geoscience and Remote Sensing GE-18:288-295, solved for the water content
+ * @source wang-1980, solved for the water content
  * @example
  * ```ts
  * waterContentWangSchmugge1980({
@@ -159,8 +161,8 @@ function mixed({ transition, gamma, water, dry }: ReturnType<typeof soilConstant
 }
 
 function soilConstants(soil: SoilOfWangSchmugge) {
-  const sand = numberIn(soil.sand, SHARE_OF_MASS, 'sand')
-  const clay = numberIn(soil.clay, SHARE_OF_MASS, 'clay')
+  const sand = numberIn(soil.sand, MASS_FRACTION, 'sand')
+  const clay = numberIn(soil.clay, MASS_FRACTION, 'clay')
   if (sand + clay > 1 + 1e-9)
     throw new InputError('sand, clay', 'together they exceed the whole', 'give shares of the same dry mass')
   const porosity = 1 - numberIn(soil.bulkDensity, BULK_DENSITY, 'bulkDensity') / PARTICLE_DENSITY
@@ -170,7 +172,7 @@ function soilConstants(soil: SoilOfWangSchmugge) {
     wiltingPoint,
     transition: 0.49 * wiltingPoint + 0.165,
     gamma: 0.481 - 0.57 * wiltingPoint,
-    water: numberIn(soil.water, WATER, 'water'),
+    water: numberIn(soil.water, WATER_PERMITTIVITY, 'water'),
     dry: porosity * AIR + (1 - porosity) * ROCK,
   }
 }

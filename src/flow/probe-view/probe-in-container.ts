@@ -1,10 +1,10 @@
-import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Duration } from '../../quantity/generated/duration.js'
 import type { Length } from '../../quantity/generated/length.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { FlowStep } from '../container-flow.js'
+import { PROBE_HEIGHT, SENSED_HEIGHT } from '../domains.js'
 import type { ContainerLayer, RichardsFlow, RichardsStep } from '../richards-flow.js'
 import type { RichardsState } from '../richards-state.js'
 
@@ -14,23 +14,6 @@ export interface ProbeInContainer {
   readonly height: Length
   /** Height of the volume that it senses; the length of rods that stand upright, and some centimetres for rods that lie. Unit: cm. Range: (0, ∞). */
   readonly sensedHeight: Length
-}
-
-const HEIGHT: Domain = {
-  quantity: 'height of the probe',
-  unit: 'cm',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the height of the middle of the rods above the bottom',
-}
-const SENSED: Domain = {
-  quantity: 'sensed height',
-  unit: 'cm',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give how high the volume is that the probe senses',
 }
 
 /**
@@ -61,8 +44,8 @@ const SENSED: Domain = {
  * ```
  */
 export function probeReading(profile: readonly ContainerLayer[], probe: ProbeInContainer): WaterContent {
-  const height = numberIn(probe.height, HEIGHT, 'height')
-  const half = numberIn(probe.sensedHeight, SENSED, 'sensedHeight') / 2
+  const height = numberIn(probe.height, PROBE_HEIGHT, 'height')
+  const half = numberIn(probe.sensedHeight, SENSED_HEIGHT, 'sensedHeight') / 2
   const [bottom, top] = [profile[0]?.height ?? 0, profile.at(-1)?.height ?? 0]
   const [from, to] = [Math.max(height - half, bottom), Math.min(height + half, top)]
   if (!(to > from)) throw new InputError('height', 'lies outside the profile', `place the probe below ${top} cm`)

@@ -1,10 +1,10 @@
 import type { RetentionModel } from '../../medium/curves/retention-model.js'
-import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { PoreWaterEC, SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
 import type { Length } from '../../quantity/generated/length.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { ColumnGrid } from '../column/grid.js'
+import { DIFFUSION, DISPERSIVITY, EC, UPTAKE_SHARE } from '../domains.js'
 import { soluteTransport } from './solute.js'
 
 /** How dissolved salts move in a container. EC stands for their concentration: half as much salt in the water, half the EC. */
@@ -22,39 +22,6 @@ export interface SaltInContainer {
   readonly diffusion?: number
   /** EC of the water that comes in from below; to be given when `base` is a suction. Unit: dS/m. Range: [0, ∞). */
   readonly matEC?: SolutionEC
-}
-
-const EC: Domain = {
-  quantity: 'EC',
-  unit: 'dS/m',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the EC at 25 °C, zero or more',
-}
-const DISPERSIVITY: Domain = {
-  quantity: 'dispersivity',
-  unit: 'cm',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give about a centimetre for a substrate, or fit it to a flushing curve',
-}
-const UPTAKE_SHARE: Domain = {
-  quantity: 'uptake share',
-  unit: '1',
-  min: 0,
-  max: 10,
-  ends: '[]',
-  hint: 'give the EC of what roots take over the EC around them',
-}
-const DIFFUSION: Domain = {
-  quantity: 'diffusion',
-  unit: 'cm²/s',
-  min: 0,
-  max: 0.001,
-  ends: '[]',
-  hint: 'give the coefficient in free water, about 0.000015 cm²/s for salts',
 }
 
 /** Salt as the simulation wants it. */

@@ -1,12 +1,12 @@
 import { scaledErfc } from '../../numerics/normal-tail.js'
-import type { Domain } from '../../quantity/domain.js'
+import { ELAPSED, SOME_WATER_CONTENT } from '../../quantity/domains.js'
 import type { Duration } from '../../quantity/generated/duration.js'
 import type { PoreWaterEC, SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
 import type { WaterFlux } from '../../quantity/generated/evapotranspiration-hourly.js'
 import type { Length } from '../../quantity/generated/length.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import { ELAPSED } from '../domains.js'
+import { DEPTH, EC, SOME_DISPERSIVITY, SOME_DOWNWARD_FLUX } from '../domains.js'
 
 /** Salty or fresh water that steadily moves into a medium of even water content. */
 export interface SoluteFront {
@@ -26,47 +26,6 @@ export interface SoluteFront {
   readonly feedEC: SolutionEC
 }
 
-const DEPTH: Domain = {
-  quantity: 'depth',
-  unit: 'cm',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'count downwards from the surface',
-}
-const FLUX: Domain = {
-  quantity: 'downward flux',
-  unit: 'mm/h',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the water that moves down, above zero',
-}
-const CONTENT: Domain = {
-  quantity: 'water content',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '(]',
-  hint: 'give the share of the volume that is water',
-}
-const DISPERSIVITY: Domain = {
-  quantity: 'dispersivity',
-  unit: 'cm',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give about a centimetre for a substrate, or fit it to a flushing curve',
-}
-const EC: Domain = {
-  quantity: 'EC',
-  unit: 'dS/m',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the EC at 25 °C, zero or more',
-}
-
 /** A front in the terms of the closed forms. Units: cm, s. */
 interface FrontTerms {
   readonly depth: number
@@ -79,9 +38,9 @@ interface FrontTerms {
 export function frontEC(front: SoluteFront, share: (terms: FrontTerms) => number): PoreWaterEC {
   const depth = numberIn(front.depth, DEPTH, 'depth')
   const time = numberIn(front.time, ELAPSED, 'time')
-  const flux = numberIn(front.downwardFlux, FLUX, 'downwardFlux') / 36000
-  const velocity = flux / numberIn(front.waterContent, CONTENT, 'waterContent')
-  const dispersion = velocity * numberIn(front.dispersivity, DISPERSIVITY, 'dispersivity')
+  const flux = numberIn(front.downwardFlux, SOME_DOWNWARD_FLUX, 'downwardFlux') / 36000
+  const velocity = flux / numberIn(front.waterContent, SOME_WATER_CONTENT, 'waterContent')
+  const dispersion = velocity * numberIn(front.dispersivity, SOME_DISPERSIVITY, 'dispersivity')
   const before = numberIn(front.ecBefore, EC, 'ecBefore')
   const feed = numberIn(front.feedEC, EC, 'feedEC')
   if (time === 0) return before as PoreWaterEC

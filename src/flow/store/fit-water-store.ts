@@ -1,4 +1,4 @@
-import type { Domain } from '../../quantity/domain.js'
+import { DRAINED, WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Duration } from '../../quantity/generated/duration.js'
 import type { Share } from '../../quantity/generated/share.js'
@@ -33,22 +33,6 @@ export interface StoreFit {
   readonly drained: Volume
 }
 
-const DRAINED: Domain = {
-  quantity: 'drain of a step',
-  unit: 'L',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give what left in each step, zero or more',
-}
-const CONTENT: Domain = {
-  quantity: 'water content at the begin',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give the mean water content before the first step',
-}
 /**
  * The storage model that drains as a record did: its container capacity, the share that passes by and the lag of the drain.
  *
@@ -69,7 +53,7 @@ const CONTENT: Domain = {
  * For containers and shots like those of the record. What a record does not show, as a dry start, the model does not know.
  * Fitted to one simulated day each of stone wool, coir and peat, it drained on 50 other days as much as the simulation within 7, 9 and
  * 4 % in the median, and within 18 % at worst: the drain of a store has but one lag.
- * @source Nelder, J. A. and Mead, R. (1965), The Computer Journal 7:308-313 [not confirmed, source not seen]
+ * @source nelder-1965
  * @example
  * ```ts
  * const steps = [0.5, 0, 0, 0.5, 0, 0, 0.5, 0, 0].map((applied) => ({
@@ -112,7 +96,7 @@ export function fitWaterStore(record: StoreRecord): StoreFit {
 }
 
 function drainOfRecord({ start, steps, drained }: StoreRecord): number[] {
-  numberIn(start, CONTENT, 'start')
+  numberIn(start, WATER_CONTENT, 'start')
   if (steps.length < 4 || steps.length !== drained.length)
     throw new InputError(
       'drained',
@@ -139,7 +123,7 @@ function inSeconds(told: ToldBy, lag: number): ToldBy {
  * @returns The storage model, how well each number is told, and its error.
  * @throws As `fitWaterStore`, and what the model throws.
  * @validity As `fitWaterStore`.
- * @source Nelder, J. A. and Mead, R. (1965), The Computer Journal 7:308-313 [not confirmed, source not seen]
+ * @source nelder-1965
  * @example
  * ```ts
  * const shots = [...Array(12).keys()].map((k) => ({

@@ -1,21 +1,11 @@
-import type { Domain } from '../../quantity/domain.js'
+import { DRAINED } from '../../quantity/domains.js'
 import type { Area } from '../../quantity/generated/area.js'
 import type { DissolvedSolids } from '../../quantity/generated/dissolved-solids.js'
 import type { Mass } from '../../quantity/generated/mass.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
-import { WETTED_AREA } from '../domains.js'
-import { DRAINED } from '../salt/salt-domains.js'
-
-const CONCENTRATION: Domain = {
-  quantity: 'concentration',
-  unit: 'mg/L',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the laboratory’s number for the drain, zero or more',
-}
+import { DRAIN_CONCENTRATION, WETTED_AREA } from '../domains.js'
 
 /** Drain of a time and what is in it. */
 export interface DischargeLoadInput {
@@ -63,6 +53,6 @@ export interface DischargeLoad {
 export function dischargeLoad(input: DischargeLoadInput): DischargeLoad {
   const drained = numberIn(input.drained, DRAINED, 'drained')
   const area = numberIn(input.area, WETTED_AREA, 'area')
-  const mass = (drained * numberIn(input.concentration, CONCENTRATION, 'concentration')) / 1000
+  const mass = (drained * numberIn(input.concentration, DRAIN_CONCENTRATION, 'concentration')) / 1000
   return { depth: (drained / area) as WaterDepth, mass: mass as Mass, perHectare: (mass / 1000 / area) * 1e4 }
 }

@@ -1,35 +1,9 @@
-import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
 import type { Flow } from '../../quantity/generated/flow.js'
 import type { Pressure } from '../../quantity/generated/pressure.js'
 import { numberIn } from '../../quantity/guard.js'
-import { EMITTER_FLOW } from '../domains.js'
-
-const COEFFICIENT: Domain = {
-  quantity: 'discharge coefficient',
-  unit: 'L/h',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the flow at one unit of pressure, above zero',
-}
-const EXPONENT: Domain = {
-  quantity: 'discharge exponent',
-  unit: '1',
-  min: -0.5,
-  max: 1.5,
-  ends: '[]',
-  hint: '0 is pressure compensating, 0.5 turbulent, 1 laminar',
-}
-const PRESSURE: Domain = {
-  quantity: 'pressure',
-  unit: 'kPa',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the pressure at the emitter above that of the air, above zero',
-}
+import { DISCHARGE_COEFFICIENT, DISCHARGE_EXPONENT, EMITTER_FLOW, EMITTER_PRESSURE } from '../domains.js'
 
 /** The units of pressure to which a printed discharge coefficient may belong. */
 export type EmitterPressureUnit = 'kPa' | 'bar' | 'psi' | 'metre of water'
@@ -77,19 +51,19 @@ export interface EmitterCurveInput {
  * @param input - Coefficient with its unit of pressure, and exponent.
  * @returns The curve.
  * @throws `DomainError` outside the ranges, `InputError` for an unknown unit or pressures in the wrong order.
- * @source Savva, A. P. and Frenken, K. (2002), FAO Irrigation Manual, Module 9, Eq. 13
+ * @source savva-2002, Eq. 13
  * @example
  * ```ts
  * emitterCurve({ coefficient: 0.6325, pressureUnit: 'metre of water', exponent: 0.5 }).perKilopascal // => 0.20198
  * ```
  */
 export function emitterCurve({ coefficient, pressureUnit, exponent, holds }: EmitterCurveInput): EmitterCurve {
-  const k = numberIn(coefficient, COEFFICIENT, 'coefficient')
-  const x = numberIn(exponent, EXPONENT, 'exponent')
+  const k = numberIn(coefficient, DISCHARGE_COEFFICIENT, 'coefficient')
+  const x = numberIn(exponent, DISCHARGE_EXPONENT, 'exponent')
   const curve = { perKilopascal: k / kilopascalsIn(pressureUnit) ** x, exponent: x }
   if (holds === undefined) return curve
-  numberIn(holds.from, PRESSURE, 'from')
-  numberIn(holds.to, PRESSURE, 'to')
+  numberIn(holds.from, EMITTER_PRESSURE, 'from')
+  numberIn(holds.to, EMITTER_PRESSURE, 'to')
   if (holds.to < holds.from)
     throw new InputError('holds', `ends at ${holds.to} kPa, below its beginning`, 'give the lower pressure first')
   return { ...curve, holds }
@@ -117,10 +91,10 @@ export function emitterCurve({ coefficient, pressureUnit, exponent, holds }: Emi
  * ```
  */
 export function checkEmitterPressure(curve: EmitterCurve, pressure: Pressure): Finding[] {
-  const value = numberIn(pressure, PRESSURE, 'pressure')
+  const value = numberIn(pressure, EMITTER_PRESSURE, 'pressure')
   if (curve.holds === undefined) return []
-  const from = numberIn(curve.holds.from, PRESSURE, 'from')
-  const to = numberIn(curve.holds.to, PRESSURE, 'to')
+  const from = numberIn(curve.holds.from, EMITTER_PRESSURE, 'from')
+  const to = numberIn(curve.holds.to, EMITTER_PRESSURE, 'to')
   if (value >= from && value <= to) return []
   const side = value < from ? 'below' : 'above'
   return [
@@ -147,7 +121,7 @@ export function checkEmitterPressure(curve: EmitterCurve, pressure: Pressure): F
  * @param pressureUnit - Unit of pressure that is wanted.
  * @returns Flow at one such unit of pressure. Unit: L/h.
  * @throws `InputError` for an unknown unit.
- * @source Savva, A. P. and Frenken, K. (2002), FAO Irrigation Manual, Module 9, Eq. 13
+ * @source savva-2002, Eq. 13
  * @example
  * ```ts
  * const curve = emitterCurve({ coefficient: 0.2, pressureUnit: 'kPa', exponent: 0.5 })
@@ -170,7 +144,7 @@ export function emitterCoefficient(curve: EmitterCurve, pressureUnit: EmitterPre
  * @returns Flow. Unit: L/h.
  * @throws `DomainError` outside the range.
  * @validity Between the pressures from which the curve was found; a compensating emitter below its least pressure behaves otherwise.
- * @source Savva, A. P. and Frenken, K. (2002), FAO Irrigation Manual, Module 9, Eq. 13
+ * @source savva-2002, Eq. 13
  * @example
  * ```ts
  * const curve = emitterCurve({ coefficient: 0.6325, pressureUnit: 'metre of water', exponent: 0.5 })
@@ -178,7 +152,7 @@ export function emitterCoefficient(curve: EmitterCurve, pressureUnit: EmitterPre
  * ```
  */
 export function emitterFlowAt(curve: EmitterCurve, pressure: Pressure): Flow {
-  return (curve.perKilopascal * numberIn(pressure, PRESSURE, 'pressure') ** curve.exponent) as Flow
+  return (curve.perKilopascal * numberIn(pressure, EMITTER_PRESSURE, 'pressure') ** curve.exponent) as Flow
 }
 
 /**
@@ -192,7 +166,7 @@ export function emitterFlowAt(curve: EmitterCurve, pressure: Pressure): Flow {
  * @param flow - Flow that is wanted. Unit: L/h. Range: (0, ∞).
  * @returns Pressure at the emitter. Unit: kPa.
  * @throws `DomainError` outside the range, `InputError` where pressure hardly changes the flow (an exponent of 0.02 or less).
- * @source Savva, A. P. and Frenken, K. (2002), FAO Irrigation Manual, Module 9, Eq. 15
+ * @source savva-2002, Eq. 15
  * @example
  * ```ts
  * const curve = emitterCurve({ coefficient: 1.52076, pressureUnit: 'metre of water', exponent: 0.42 })
@@ -236,7 +210,7 @@ export interface FitEmitterCurveInput {
  * @param input - Two points at different pressures; take them far apart, and the mean flow of several emitters at each.
  * @returns The curve, which holds between the two pressures.
  * @throws `DomainError` outside the ranges, `InputError` when both pressures are the same.
- * @source Savva, A. P. and Frenken, K. (2002), FAO Irrigation Manual, Module 9, Eq. 14
+ * @source savva-2002, Eq. 14
  * @example
  * ```ts
  * fitEmitterCurve({
@@ -247,7 +221,8 @@ export interface FitEmitterCurveInput {
  */
 export function fitEmitterCurve({ first, second }: FitEmitterCurveInput): EmitterCurve {
   const flows = numberIn(first.flow, EMITTER_FLOW, 'flow') / numberIn(second.flow, EMITTER_FLOW, 'flow')
-  const pressures = numberIn(first.pressure, PRESSURE, 'pressure') / numberIn(second.pressure, PRESSURE, 'pressure')
+  const pressures =
+    numberIn(first.pressure, EMITTER_PRESSURE, 'pressure') / numberIn(second.pressure, EMITTER_PRESSURE, 'pressure')
   if (pressures === 1)
     throw new InputError('first and second', 'were measured at one pressure', 'measure at two pressures far apart')
   const exponent = Math.log(flows) / Math.log(pressures)
@@ -275,14 +250,17 @@ export interface EmitterFlowRatioInput {
  * @param input - Pressures and exponent.
  * @returns Flow at the second pressure over flow at the first. Unit: 1.
  * @throws `DomainError` outside the ranges.
- * @source Savva, A. P. and Frenken, K. (2002), FAO Irrigation Manual, Module 9, Eq. 13
+ * @source savva-2002, Eq. 13
  * @example
  * ```ts
  * emitterFlowRatio({ from: metresOfWater(10), to: metresOfWater(12), exponent: 0.5 }) // => 1.0954
  * ```
  */
 export function emitterFlowRatio({ from, to, exponent }: EmitterFlowRatioInput): number {
-  return (numberIn(to, PRESSURE, 'to') / numberIn(from, PRESSURE, 'from')) ** numberIn(exponent, EXPONENT, 'exponent')
+  return (
+    (numberIn(to, EMITTER_PRESSURE, 'to') / numberIn(from, EMITTER_PRESSURE, 'from')) **
+    numberIn(exponent, DISCHARGE_EXPONENT, 'exponent')
+  )
 }
 
 function kilopascalsIn(unit: EmitterPressureUnit): number {

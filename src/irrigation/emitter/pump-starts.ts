@@ -1,57 +1,8 @@
-import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Duration } from '../../quantity/generated/duration.js'
 import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
+import { LOAD_INERTIA, REST, SOME_RUN_TIME, STARTS_PER_HOUR, STARTS_TIMES_INERTIA, ZONES } from '../domains.js'
 import { MOTOR_STARTS } from './motor-starts-table.js'
-
-const STARTS: Domain = {
-  quantity: 'starts per hour',
-  unit: '1/h',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'take it from the plate or the maker of the motor',
-}
-const INERTIA: Domain = {
-  quantity: 'inertia of the load',
-  unit: 'lb·ft²',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the inertia of the pump as the motor feels it, above zero',
-}
-const PRODUCT: Domain = {
-  quantity: 'starts per hour times inertia',
-  unit: 'lb·ft²/h',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'take it from the maker of the motor',
-}
-const REST: Domain = {
-  quantity: 'rest',
-  unit: 's',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give a time of zero or more',
-}
-const ZONES: Domain = {
-  quantity: 'zones',
-  unit: '1',
-  min: 1,
-  max: 100000,
-  ends: '[]',
-  hint: 'give the whole number of zones that run in turn',
-}
-const RUN: Domain = {
-  quantity: 'run time',
-  unit: 's',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give a time above zero',
-}
 
 /** How often a motor may start. */
 export interface MotorStartLimits {
@@ -82,7 +33,7 @@ export interface MotorOfTable {
  * @returns Limits of the motor.
  * @throws `InputError` when the table has no such motor.
  * @validity Voltage and frequency as rated, load torque rising with the square of speed up to the rated torque, inertia within the table.
- * @source NEMA MG 10, Table 2-3, as reprinted in the EASA Electrical Engineering Handbook
+ * @source nema-mg10, Table 2-3, as reprinted in the EASA Electrical Engineering Handbook
  * @example
  * ```ts
  * motorStartLimitsNema({ horsepower: 25, poles: 4 }) // => { maxStarts: 8.8, maxStartsTimesInertia: 122, minRest: 58 }
@@ -127,7 +78,7 @@ export interface PumpStarts {
  * @param input - Limits of the motor and inertia of the load.
  * @returns Starts in an hour, time between starts and least rest.
  * @throws `DomainError` outside the ranges.
- * @source NEMA MG 10, Table 2-3, as reprinted in the EASA Electrical Engineering Handbook
+ * @source nema-mg10, Table 2-3, as reprinted in the EASA Electrical Engineering Handbook
  * @example
  * ```ts
  * const motor = motorStartLimitsNema({ horsepower: 25, poles: 4 })
@@ -136,9 +87,9 @@ export interface PumpStarts {
  */
 export function pumpStarts(input: PumpStartsInput): PumpStarts {
   const byLoad =
-    numberIn(input.maxStartsTimesInertia, PRODUCT, 'maxStartsTimesInertia') /
-    numberIn(input.inertia, INERTIA, 'inertia')
-  const startsPerHour = Math.min(numberIn(input.maxStarts, STARTS, 'maxStarts'), byLoad)
+    numberIn(input.maxStartsTimesInertia, STARTS_TIMES_INERTIA, 'maxStartsTimesInertia') /
+    numberIn(input.inertia, LOAD_INERTIA, 'inertia')
+  const startsPerHour = Math.min(numberIn(input.maxStarts, STARTS_PER_HOUR, 'maxStarts'), byLoad)
   return {
     startsPerHour,
     minPeriod: (3600 / startsPerHour) as Duration,
@@ -197,11 +148,15 @@ export interface PumpSchedule {
  */
 export function pumpSchedule(input: PumpScheduleInput): PumpSchedule {
   const zones = wholeNumberIn(input.zones, ZONES, 'zones')
-  const cycle = zones * numberIn(input.runTime, RUN, 'runTime') + (zones - 1) * numberIn(input.gap, REST, 'gap')
+  const cycle =
+    zones * numberIn(input.runTime, SOME_RUN_TIME, 'runTime') + (zones - 1) * numberIn(input.gap, REST, 'gap')
   const startsPerCycle = input.keepRunning ? 1 : zones
   return {
     cycle: cycle as Duration,
     startsPerCycle,
-    cyclesPerHour: Math.min(3600 / cycle, numberIn(input.startsPerHour, STARTS, 'startsPerHour') / startsPerCycle),
+    cyclesPerHour: Math.min(
+      3600 / cycle,
+      numberIn(input.startsPerHour, STARTS_PER_HOUR, 'startsPerHour') / startsPerCycle,
+    ),
   }
 }

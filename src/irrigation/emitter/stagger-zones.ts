@@ -1,10 +1,12 @@
 import type { Instant } from '../../quantity/calendar.js'
+import { INSTANT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Duration } from '../../quantity/generated/duration.js'
 import type { Flow } from '../../quantity/generated/flow.js'
 import { numberIn } from '../../quantity/guard.js'
 import { ADVICE, type Advice } from '../advice.js'
-import { MOMENT, PUMP_FLOW, VALVE_TIME, ZONE_FLOW } from '../domains.js'
+import { PUMP_FLOW, VALVE_TIME, ZONE_FLOW } from '../domains.js'
+
 import { listOf } from '../list-of.js'
 import { firstFit, forgetBefore, idlePump, type PumpProfile, take } from './pump-profile.js'
 import type { StaggerFinding } from './stagger-findings.js'
@@ -95,7 +97,7 @@ function wantedOrder(shots: readonly ZoneShot[], max: number): ZoneShot[] {
   for (const { zone, time, runTime, flow } of listOf(shots, 'shots')) {
     if (typeof zone !== 'string' || zone === '')
       throw new InputError('shots.zone', 'is no name', 'name the zone of each shot; equal names are one valve')
-    numberIn(time, MOMENT, 'time')
+    numberIn(time, INSTANT, 'time')
     numberIn(runTime, VALVE_TIME, 'runTime')
     if (numberIn(flow, ZONE_FLOW, 'flow') > max)
       throw new InputError(
@@ -117,7 +119,7 @@ function place(profile: PumpProfile, shot: ZoneShot, own: number, rest: number, 
 
 function findingsOf(placed: readonly Placed[], pump: SharedPump): StaggerFinding[] {
   const maxDelay = numberIn(pump.maxDelay ?? 1800, VALVE_TIME, 'maxDelay')
-  const lastEnd = pump.lastEnd === undefined ? Number.POSITIVE_INFINITY : numberIn(pump.lastEnd, MOMENT, 'lastEnd')
+  const lastEnd = pump.lastEnd === undefined ? Number.POSITIVE_INFINITY : numberIn(pump.lastEnd, INSTANT, 'lastEnd')
   const findings: StaggerFinding[] = []
   for (const { zone, time, delay, end } of placed) {
     if (end > lastEnd)

@@ -1,33 +1,8 @@
-import type { Domain } from '../../quantity/domain.js'
+import { EMITTERS } from '../../quantity/domains.js'
 import type { Flow } from '../../quantity/generated/flow.js'
 import type { Share } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
-import { EMITTER_FLOW, EMITTERS } from '../domains.js'
-
-const VARIATION: Domain = {
-  quantity: 'coefficient of variation',
-  unit: '1',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give it as a number: 0.05 for 5 %',
-}
-const UNIFORMITY: Domain = {
-  quantity: 'statistical uniformity',
-  unit: '1',
-  min: -Infinity,
-  max: 1,
-  ends: '(]',
-  hint: 'give it as a share, 1 at best',
-}
-const LEAST_FLOW: Domain = {
-  quantity: 'lowest flow',
-  unit: 'L/h',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the flow at the lowest pressure of the zone',
-}
+import { COEFFICIENT_OF_VARIATION, EMITTER_FLOW, MIN_FLOW, STATISTICAL_UNIFORMITY } from '../domains.js'
 
 /** How good an emitter is by its variation of manufacture. */
 export type EmitterGrade = 'excellent' | 'average' | 'marginal' | 'poor' | 'unacceptable'
@@ -39,14 +14,14 @@ export type EmitterGrade = 'excellent' | 'average' | 'marginal' | 'poor' | 'unac
  * @procedure Up to 0.05 excellent, 0.07 average, 0.11 marginal, 0.15 poor, and unacceptable above.
  * @returns The class.
  * @throws `DomainError` outside the range.
- * @source ASABE EP405, Design and Installation of Microirrigation Systems [not confirmed, source not seen]
+ * @source asabe-ep405
  * @example
  * ```ts
  * emitterGrade(0.06) // => 'average'
  * ```
  */
 export function emitterGrade(variation: number): EmitterGrade {
-  numberIn(variation, VARIATION)
+  numberIn(variation, COEFFICIENT_OF_VARIATION)
   if (variation <= 0.05) return 'excellent'
   if (variation <= 0.07) return 'average'
   if (variation <= 0.11) return 'marginal'
@@ -63,14 +38,14 @@ export type UniformityGrade = 'excellent' | 'good' | 'fair' | 'poor' | 'unaccept
  * @procedure From 90 % excellent, 80 % good, 70 % fair, 60 % poor, and unacceptable below.
  * @returns The class.
  * @throws `DomainError` outside the range.
- * @source ASABE EP458, Field Evaluation of Microirrigation Systems [not confirmed, source not seen]
+ * @source asabe-ep458
  * @example
  * ```ts
  * uniformityGrade(percent(87)) // => 'good'
  * ```
  */
 export function uniformityGrade(uniformity: Share): UniformityGrade {
-  numberIn(uniformity, UNIFORMITY)
+  numberIn(uniformity, STATISTICAL_UNIFORMITY)
   if (uniformity >= 0.9) return 'excellent'
   if (uniformity >= 0.8) return 'good'
   if (uniformity >= 0.7) return 'fair'
@@ -99,7 +74,7 @@ export interface DesignEmissionUniformityInput {
  * @param input - Variation, emitters and flows.
  * @returns Share; negative where the variation alone is larger than the mean. Unit: 1.
  * @throws `DomainError` outside the ranges.
- * @source Keller, J. and Karmeli, D. (1974), Transactions of the ASAE 17:678-684; ASABE EP405 [not confirmed, source not seen]
+ * @source keller-1974; asabe-ep405
  * @example
  * ```ts
  * const design = { variation: 0.07, emitters: 1, minFlow: litresPerHour(3.5), meanFlow: litresPerHour(4) }
@@ -108,7 +83,8 @@ export interface DesignEmissionUniformityInput {
  */
 export function designEmissionUniformity(input: DesignEmissionUniformityInput): Share {
   const spread =
-    numberIn(input.variation, VARIATION, 'variation') / Math.sqrt(numberIn(input.emitters, EMITTERS, 'emitters'))
+    numberIn(input.variation, COEFFICIENT_OF_VARIATION, 'variation') /
+    Math.sqrt(numberIn(input.emitters, EMITTERS, 'emitters'))
   return ((1 - 1.27 * spread) *
-    (numberIn(input.minFlow, LEAST_FLOW, 'minFlow') / numberIn(input.meanFlow, EMITTER_FLOW, 'meanFlow'))) as Share
+    (numberIn(input.minFlow, MIN_FLOW, 'minFlow') / numberIn(input.meanFlow, EMITTER_FLOW, 'meanFlow'))) as Share
 }

@@ -1,10 +1,12 @@
+import { EMITTERS, WATER_GIVEN } from '../../quantity/domains.js'
 import type { Area } from '../../quantity/generated/area.js'
 import type { Duration } from '../../quantity/generated/duration.js'
 import type { ApplicationRate } from '../../quantity/generated/evapotranspiration-hourly.js'
 import type { Flow } from '../../quantity/generated/flow.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
-import { EMITTER_FLOW, EMITTERS, GIVEN, ON_TIME, WETTED_AREA } from '../domains.js'
+import { EMITTER_FLOW, ON_TIME, WETTED_AREA } from '../domains.js'
+
 import type { Emitters } from '../terms.js'
 
 /**
@@ -81,5 +83,5 @@ export interface EmittersNeededInput {
  */
 export function emittersNeeded({ volume, emitterFlow, maxOn }: EmittersNeededInput): number {
   const each = (numberIn(emitterFlow, EMITTER_FLOW, 'emitterFlow') * numberIn(maxOn, ON_TIME, 'maxOn')) / 3600
-  return Math.max(1, Math.ceil(numberIn(volume, GIVEN, 'volume') / each - 1e-9))
+  return Math.max(1, Math.ceil(numberIn(volume, WATER_GIVEN, 'volume') / each - 1e-9))
 }

@@ -1,33 +1,9 @@
-import type { Domain } from '../../quantity/domain.js'
+import { WATER_USE } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Share } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
-
-const TOTAL: Domain = {
-  quantity: 'demand of the day',
-  unit: 'L',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the water that the plants of one container take in the day',
-}
-const NIGHT: Domain = {
-  quantity: 'share without light',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give the share of the day’s water that is used whatever the light, from 0 to 1',
-}
-const LIGHT: Domain = {
-  quantity: 'light in a step',
-  unit: 'any',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give light in each step, zero or more',
-}
+import { LIGHT_OF_STEP, SHARE_WITHOUT_LIGHT } from '../domains.js'
 
 /** What a course of demand is made from. */
 export interface DemandCourseInput {
@@ -56,12 +32,12 @@ export interface DemandCourseInput {
  * ```
  */
 export function demandCourse({ total, light, evenShare }: DemandCourseInput): Float64Array {
-  numberIn(total, TOTAL, 'total')
-  numberIn(evenShare, NIGHT, 'evenShare')
+  numberIn(total, WATER_USE, 'total')
+  numberIn(evenShare, SHARE_WITHOUT_LIGHT, 'evenShare')
   const n = light.length
   if (n === 0) throw new InputError('light', 'has no step', 'give the light of each step')
   let sum = 0
-  for (let i = 0; i < n; i++) sum += numberIn(light[i] as number, LIGHT)
+  for (let i = 0; i < n; i++) sum += numberIn(light[i] as number, LIGHT_OF_STEP)
   if (sum === 0 && evenShare < 1)
     throw new InputError('light', 'is dark throughout', 'give an even share of 1, or the light of a day')
   return Float64Array.from(

@@ -1,52 +1,34 @@
 import type { ContainerFlow } from '../../flow/container-flow.js'
-import type { Domain } from '../../quantity/domain.js'
+import { EMITTERS, INSTANT, WATER_CONTENT, WATER_USE } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import { numberIn } from '../../quantity/guard.js'
 import {
-  CHANGE,
   DRAIN_FRACTION,
   EMITTER_FLOW,
-  EMITTERS,
   MAX_PER_DAY,
-  MOMENT,
+  PLAN_STEP,
   SHOT,
   VALVE_TIME,
-  WATER_CONTENT,
+  WATER_CONTENT_CHANGE,
 } from '../domains.js'
+
 import { inOrder } from '../in-order.js'
 import { doubtsOf } from './plan-doubts.js'
 import type { DayPlanRequest } from './plan-request.js'
 import { checkTrigger, dueSteps, stepOf } from './plan-trigger.js'
 import { DROP, demandAt, type Planning } from './planning.js'
 
-const STEP: Domain = {
-  quantity: 'time',
-  unit: 's',
-  min: 30,
-  max: 3600,
-  ends: '[]',
-  hint: 'take a minute or ten',
-}
-export const DEMAND: Domain = {
-  quantity: 'demand',
-  unit: 'L',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give zero or more',
-}
-
 /** The domain of each number of a request. */
 export const PLAN_DOMAINS = {
-  start: MOMENT,
-  firstShot: MOMENT,
-  lastShot: MOMENT,
-  step: STEP,
+  start: INSTANT,
+  firstShot: INSTANT,
+  lastShot: INSTANT,
+  step: PLAN_STEP,
   waterContent: WATER_CONTENT,
   refillPoint: WATER_CONTENT,
   fullPoint: WATER_CONTENT,
   drainFraction: DRAIN_FRACTION,
-  overnightDryDown: CHANGE,
+  overnightDryDown: WATER_CONTENT_CHANGE,
   emitters: EMITTERS,
   emitterFlow: EMITTER_FLOW,
   lineFill: VALVE_TIME,
@@ -97,7 +79,7 @@ function checkNumbers(request: DayPlanRequest): void {
   const { demand } = request
   if (demand === null || typeof demand !== 'object' || !(demand.length > 0))
     throw new InputError('demand', 'has no step', 'give each step')
-  for (let i = 0; i < demand.length; i++) numberIn(demand[i] as number, DEMAND, 'demand')
+  for (let i = 0; i < demand.length; i++) numberIn(demand[i] as number, WATER_USE, 'demand')
 }
 
 /** Refuses limits that contradict each other. */

@@ -1,10 +1,12 @@
 import type { Instant } from '../../quantity/calendar.js'
+import { INSTANT, WATER_CONTENT, WATER_GIVEN } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Duration } from '../../quantity/generated/duration.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import { GIVEN, MOMENT, VALVE_TIME, WATER_CONTENT } from '../domains.js'
+import { VALVE_TIME } from '../domains.js'
+
 import { listOf } from '../list-of.js'
 import type { PlannedShot } from './day-plan.js'
 import { byRecord } from './plan-choice.js'
@@ -47,8 +49,8 @@ const SCATTER = 0.03
 /** The shots that were given, in order; refused where one cannot have been. */
 export function givenOf(request: DayPlanRequest, given: readonly GivenShot[], now: number): GivenShot[] {
   listOf(given, 'soFar.given').forEach(({ time, volume, runTime }, i) => {
-    numberIn(time, MOMENT, 'time')
-    numberIn(volume, GIVEN, 'volume')
+    numberIn(time, INSTANT, 'time')
+    numberIn(volume, WATER_GIVEN, 'volume')
     if (runTime !== undefined) numberIn(runTime, VALVE_TIME, 'runTime')
     const refuse = (problem: string, hint: string) => {
       throw new InputError(`soFar.given[${i}]`, problem, hint)

@@ -1,8 +1,10 @@
 import type { ContainerFlow } from '../../flow/container-flow.js'
 import { waterStore } from '../../flow/water-store.js'
+import { INSTANT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import { numberIn } from '../../quantity/guard.js'
-import { DRAIN_FRACTION, MOMENT } from '../domains.js'
+import { DRAIN_FRACTION } from '../domains.js'
+
 import type { DayPlan } from './day-plan.js'
 import { finishPlan, shareFor } from './plan-engine.js'
 import { checkPlanRequest } from './plan-limits.js'
@@ -28,7 +30,7 @@ import type { DayPlanRequest } from './plan-request.js'
  * @param flow - Model of the container; by default the storage model `waterStore`.
  * @returns A plan of the whole day: the past as it was, the rest as it should be.
  * @throws `InputError` when the moment or a shot lies outside the plan, a shot lies after the moment, or the plan is of another day; what `planDay` throws.
- * @source Water balance of a container
+ * @source definition: water balance of a container
  * @example
  * ```ts
  * const request = {
@@ -73,7 +75,7 @@ export function replanDay(
 /** The moment from which to plan anew. */
 function momentOf(request: DayPlanRequest, plan: DayPlan, { now }: DaySoFar): number {
   const { start, step, demand } = request
-  numberIn(now, MOMENT)
+  numberIn(now, INSTANT)
   if (!(now >= start && now <= start + step * demand.length))
     throw new InputError('soFar.now', 'lies outside the plan', 'give a moment between its beginning and its end')
   const first = plan.time[0]

@@ -1,16 +1,7 @@
-import type { Domain } from '../../quantity/domain.js'
 import type { AirFilledPorosity } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
+import { AIR_FILLED_POROSITY } from '../domains.js'
 import { inBands, type RootZoneBand } from './root-zone-bands.js'
-
-const AIR: Domain = {
-  quantity: 'air-filled porosity',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give the share of air after drainage, in the container itself',
-}
 
 /**
  * What the air left in a drained container means for general nursery stock.
@@ -20,14 +11,14 @@ const AIR: Domain = {
  * @returns Band, finding with source, and caution.
  * @throws `DomainError` outside the range.
  * @validity General nursery stock in containers.
- * @source Nursery and Garden Industry Queensland, Growing media physical properties (EcoHort guideline: 13 to 30 %)
+ * @source nursery-queensland-nd, 13 to 30 %
  * @example
  * ```ts
  * airSpaceBand(percent(9)).band // => 'low'
  * ```
  */
 export function airSpaceBand(air: AirFilledPorosity): RootZoneBand<'low' | 'accepted' | 'high'> {
-  const value = numberIn(air, AIR)
+  const value = numberIn(air, AIR_FILLED_POROSITY)
   return inBands(
     value,
     [
@@ -38,7 +29,7 @@ export function airSpaceBand(air: AirFilledPorosity): RootZoneBand<'low' | 'acce
     {
       code: 'air-space',
       unit: '1',
-      source: 'Nursery and Garden Industry Queensland, Growing media physical properties (EcoHort guideline)',
+      source: 'nursery-queensland-nd',
       caution:
         'air depends on the height of the container as much as on the medium; it falls as media settle and roots fill pores',
     },

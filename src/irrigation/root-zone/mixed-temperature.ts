@@ -1,18 +1,9 @@
-import type { Domain } from '../../quantity/domain.js'
+import { WATER_GIVEN } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
-import { GIVEN } from '../domains.js'
-
-const WATER: Domain = {
-  quantity: 'temperature of water',
-  unit: '°C',
-  min: 0,
-  max: 100,
-  ends: '[]',
-  hint: 'give the temperature of liquid water',
-}
+import { WATER_TEMPERATURE } from '../domains.js'
 
 /** Two waters that are mixed. */
 export interface MixedTemperatureInput {
@@ -36,7 +27,7 @@ export interface MixedTemperatureInput {
  * @param input - Volumes and temperatures.
  * @returns Temperature of the mixture. Unit: °C.
  * @throws `DomainError` outside the ranges, `InputError` when there is no water.
- * @source Heat balance of equal heat capacities
+ * @source definition: heat balance of equal heat capacities
  * @example
  * ```ts
  * mixedTemperature({
@@ -48,11 +39,11 @@ export interface MixedTemperatureInput {
  * ```
  */
 export function mixedTemperature(input: MixedTemperatureInput): Temperature {
-  const first = numberIn(input.firstVolume, GIVEN, 'firstVolume')
-  const second = numberIn(input.secondVolume, GIVEN, 'secondVolume')
+  const first = numberIn(input.firstVolume, WATER_GIVEN, 'firstVolume')
+  const second = numberIn(input.secondVolume, WATER_GIVEN, 'secondVolume')
   const heat =
-    first * numberIn(input.firstTemperature, WATER, 'firstTemperature') +
-    second * numberIn(input.secondTemperature, WATER, 'secondTemperature')
+    first * numberIn(input.firstTemperature, WATER_TEMPERATURE, 'firstTemperature') +
+    second * numberIn(input.secondTemperature, WATER_TEMPERATURE, 'secondTemperature')
   if (first + second === 0) throw new InputError('firstVolume', 'there is no water', 'give at least one volume')
   return (heat / (first + second)) as Temperature
 }

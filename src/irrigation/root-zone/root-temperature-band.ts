@@ -1,17 +1,8 @@
-import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
+import { ROOT_TEMPERATURE } from '../domains.js'
 import { type Band, inBands, type RootZoneBand } from './root-zone-bands.js'
-
-const ROOTS: Domain = {
-  quantity: 'root temperature',
-  unit: '°C',
-  min: -5,
-  max: 60,
-  ends: '[]',
-  hint: 'give the temperature of the medium, not of the air',
-}
 
 /** Whose temperatures are meant. */
 export type RootZoneOrganism =
@@ -35,7 +26,7 @@ const ORGANISMS: Readonly<Record<RootZoneOrganism, Organism>> = {
       { upTo: 27, band: 'warm', level: 'note', says: 'above the common target' },
       { upTo: Infinity, band: 'hot', level: 'caution', says: 'roots need more oxygen than warm water holds' },
     ],
-    source: 'common practice, no source; tomato yielded most at 24 °C (Gosselin, A. and Trudel, M. J. 1983)',
+    source: 'common practice, no source; tomato yielded most at 24 °C (gosselin-1983)',
   },
   Pythium: {
     bands: [
@@ -61,14 +52,14 @@ const ORGANISMS: Readonly<Record<RootZoneOrganism, Organism>> = {
         says: 'favours P. aphanidermatum over P. dissotocum',
       },
     ],
-    source: 'Gold, S. E. and Stanghellini, M. E. (1985), Phytopathology 75:333-337',
+    source: 'gold-1985',
   },
   'Pythium myriotylum': {
     bands: [
       { upTo: 15, band: 'least', level: 'note', says: 'least disease of 15, 20, 25 and 30 °C' },
       { upTo: Infinity, band: 'favoured', level: 'caution', says: 'more disease than at 15 °C' },
     ],
-    source: 'Fortnum, B. A. and others (2000), abstract',
+    source: 'fortnum-2000, abstract',
   },
   'Phytophthora cryptogea': {
     bands: [
@@ -88,7 +79,7 @@ const ORGANISMS: Readonly<Record<RootZoneOrganism, Organism>> = {
       { upTo: 30, below: true, band: 'declining', level: 'note', says: 'warmer than its best growth' },
       { upTo: Infinity, band: 'no zoospores', level: 'note', says: 'no zoospores at 30 °C' },
     ],
-    source: 'Kennedy, R. and Pegg, G. F. (1990), abstract: stone wool',
+    source: 'kennedy-1990, abstract: stone wool',
   },
   'Phytophthora nicotianae': {
     bands: [
@@ -98,7 +89,7 @@ const ORGANISMS: Readonly<Record<RootZoneOrganism, Organism>> = {
       { upTo: 36, band: 'declining', level: 'note', says: 'warmer than its best' },
       { upTo: Infinity, band: 'nearly stopped', level: 'note', says: 'it nearly stops above 36 °C' },
     ],
-    source: 'INRAE, Ephytia, Phytophthora nicotianae',
+    source: 'inrae-nd, Phytophthora nicotianae',
   },
 }
 
@@ -119,14 +110,14 @@ export interface RootTemperatureInput {
  * @returns Band, finding with source, and caution.
  * @throws `DomainError` outside the range, `InputError` for an unknown organism.
  * @validity Each table holds for the crops and media of its source.
- * @source Gold, S. E. and Stanghellini, M. E. (1985), Phytopathology 75:333-337, and the sources in the findings
+ * @source gold-1985, and the sources in the findings
  * @example
  * ```ts
  * rootTemperatureBand({ temperature: celsius(18), organism: 'Pythium' }).band // => 'Pythium dissotocum'
  * ```
  */
 export function rootTemperatureBand({ temperature, organism }: RootTemperatureInput): RootZoneBand {
-  const value = numberIn(temperature, ROOTS, 'temperature')
+  const value = numberIn(temperature, ROOT_TEMPERATURE, 'temperature')
   const table = Object.hasOwn(ORGANISMS, organism) ? ORGANISMS[organism] : undefined
   if (table === undefined)
     throw new InputError(

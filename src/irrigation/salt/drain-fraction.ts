@@ -1,10 +1,10 @@
+import { DRAINED } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { DrainEC, SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
 import type { DrainFraction } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
-import { DRAIN_FRACTION } from '../domains.js'
-import { DRAIN_EC, DRAINED, FEED_EC, SOME_APPLIED, SOME_LEACHING, UPTAKE_EC } from './salt-domains.js'
+import { DRAIN_EC, DRAIN_FRACTION, FEED_EC, SOME_APPLIED, SOME_LEACHING, UPTAKE_EC } from '../domains.js'
 
 /** What was given and what came out of it. */
 export interface DrainFractionInput {
@@ -66,7 +66,7 @@ export interface SteadyDrainFractionInput {
  * @param input - Feed, drain and uptake.
  * @returns Drain fraction. Unit: 1.
  * @throws `DomainError` outside the ranges; `InputError` when no drain fraction from 0 to 1 keeps that drain EC.
- * @source Salt balance of the root zone at a steady state
+ * @source definition: salt balance of the root zone at a steady state
  * @example
  * ```ts
  * const feedEC = decisiemensPerMetre<SolutionEC>(2.6)
@@ -108,7 +108,7 @@ export interface SteadyDrainECInput {
  * @param input - Feed, drain fraction and uptake.
  * @returns EC of the drain at a steady state. Unit: dS/m.
  * @throws `DomainError` outside the ranges; `InputError` when the plants would take more salt than the feed brings.
- * @source Salt balance of the root zone at a steady state
+ * @source definition: salt balance of the root zone at a steady state
  * @example
  * ```ts
  * steadyDrainEC({ feedEC: decisiemensPerMetre(2.6), drainFraction: percent(20) }) // => 13
@@ -150,7 +150,7 @@ export interface FeedECInput {
  * @param input - Wanted drain, drain fraction and uptake.
  * @returns EC of the feed. Unit: dS/m.
  * @throws `DomainError` outside the ranges.
- * @source Salt balance of the root zone at a steady state
+ * @source definition: salt balance of the root zone at a steady state
  * @example
  * ```ts
  * const wanted = { drainEC: decisiemensPerMetre<DrainEC>(4), drainFraction: percent<DrainFraction>(30) }

@@ -1,9 +1,9 @@
+import { WATER_GIVEN } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { PoreWaterEC, SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
-import { GIVEN } from '../domains.js'
-import { FEED_EC, STORE_EC, STORE_WATER } from './salt-domains.js'
+import { FEED_EC, STORE_EC, STORE_WATER } from '../domains.js'
 
 /** A root zone and the water with which it is flushed. */
 export interface FlushedECInput {
@@ -30,7 +30,7 @@ export interface FlushedECInput {
  * @param input - Root zone and water.
  * @returns EC afterwards. Unit: dS/m.
  * @throws `DomainError` outside the ranges.
- * @source Salt balance of a well-mixed reservoir (first-order mixing)
+ * @source definition: salt balance of a well-mixed reservoir (first-order mixing)
  * @example
  * ```ts
  * flushedEC({
@@ -44,7 +44,8 @@ export interface FlushedECInput {
 export function flushedEC(input: FlushedECInput): PoreWaterEC {
   const start = numberIn(input.start, STORE_EC, 'start')
   const feed = numberIn(input.feedEC, FEED_EC, 'feedEC')
-  const waters = numberIn(input.volume, GIVEN, 'volume') / numberIn(input.rootZoneWater, STORE_WATER, 'rootZoneWater')
+  const waters =
+    numberIn(input.volume, WATER_GIVEN, 'volume') / numberIn(input.rootZoneWater, STORE_WATER, 'rootZoneWater')
   return (feed + (start - feed) * Math.exp(-waters)) as PoreWaterEC
 }
 
@@ -73,7 +74,7 @@ export interface FlushVolumeInput {
  * @param input - Root zone, water and target.
  * @returns Volume to give. Unit: L.
  * @throws `DomainError` outside the ranges, `InputError` when the target does not lie between the root zone and the water.
- * @source Salt balance of a well-mixed reservoir (first-order mixing)
+ * @source definition: salt balance of a well-mixed reservoir (first-order mixing)
  * @example
  * ```ts
  * flushVolume({

@@ -1,4 +1,3 @@
-import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type {
   DrainEC,
@@ -7,16 +6,9 @@ import type {
   SolutionEC,
 } from '../../quantity/generated/electrical-conductivity.js'
 import { numberIn } from '../../quantity/guard.js'
+import { MEDIA_EXTRACT_EC } from '../domains.js'
 import { type Band, inBands, type RootZoneBand } from '../root-zone/root-zone-bands.js'
 
-const EXTRACT: Domain = {
-  quantity: 'EC of the extract',
-  unit: 'dS/m',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the EC at 25 °C of the extract, zero or more',
-}
 const NAMES = ['very low', 'low', 'normal', 'high', 'very high'] as const
 const LIMITS: Readonly<Record<MediaTestMethod, readonly number[]>> = {
   'pour-through': [1, 2.6, 4.6, 6.5, 7.8],
@@ -48,14 +40,14 @@ export interface MediaSaltInput {
  * @returns Band, finding with source, and caution.
  * @throws `DomainError` outside the range, `InputError` for an unknown method.
  * @validity Greenhouse crops in soilless peat mixes. Seedlings stand less; stone wool and coir with continuous feeding run higher.
- * @source University of Massachusetts Extension, soil tests for greenhouse media, table of soluble salts (read in a copy)
+ * @source umass-nd, table of soluble salts (read in a copy)
  * @example
  * ```ts
  * mediaSaltBand({ method: 'pour-through', ec: decisiemensPerMetre<DrainEC>(3.2) }).band // => 'normal'
  * ```
  */
 export function mediaSaltBand({ method, ec }: MediaSaltInput): RootZoneBand<MediaSaltBand> {
-  const value = numberIn(ec, EXTRACT, 'ec')
+  const value = numberIn(ec, MEDIA_EXTRACT_EC, 'ec')
   const limits = Object.hasOwn(LIMITS, method) ? LIMITS[method] : undefined
   if (limits === undefined)
     throw new InputError('method', `${method} is unknown`, `use one of ${Object.keys(LIMITS).join(', ')}`)
@@ -67,7 +59,7 @@ export function mediaSaltBand({ method, ec }: MediaSaltInput): RootZoneBand<Medi
   return inBands(value, bands, {
     code: 'media-salts',
     unit: 'dS/m',
-    source: 'University of Massachusetts Extension, soil tests for greenhouse media, table of soluble salts',
+    source: 'umass-nd, table of soluble salts',
     caution: 'the bands are for crops in peat mixes; they compare only with tests by the same method',
   })
 }

@@ -1,27 +1,10 @@
-import type { Domain } from '../../quantity/domain.js'
+import { ELAPSED } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Duration } from '../../quantity/generated/duration.js'
 import type { PoreWaterEC, SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
-import { APPLIED, FEED_EC, SOME_DRAINED, STORE_EC, STORE_WATER, UPTAKE_EC } from './salt-domains.js'
-
-const TIME: Domain = {
-  quantity: 'time',
-  unit: 's',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give a time of zero or more',
-}
-const CONSTANT: Domain = {
-  quantity: 'time constant',
-  unit: 's',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the water in the root zone over the drain a second, above zero',
-}
+import { APPLIED, FEED_EC, SOME_DRAINED, STORE_EC, STORE_WATER, TIME_CONSTANT, UPTAKE_EC } from '../domains.js'
 
 /** A well-mixed root zone that is watered and drains the same every day. */
 export interface ReservoirInput {
@@ -63,7 +46,7 @@ export interface ReservoirCourse {
  * @param input - Root zone, feed, uptake, drain and time.
  * @returns EC at that time, EC in the end, and time constant.
  * @throws `DomainError` outside the ranges; `InputError` when more drains than is applied, or plants would take more salt than there is.
- * @source Salt balance of a well-mixed reservoir (first-order mixing)
+ * @source definition: salt balance of a well-mixed reservoir (first-order mixing)
  * @example
  * ```ts
  * reservoirCourse({
@@ -83,7 +66,7 @@ export function reservoirCourse(input: ReservoirInput): ReservoirCourse {
   const feed = numberIn(input.feedEC, FEED_EC, 'feedEC')
   const uptake = numberIn(input.uptakeEC ?? 0, UPTAKE_EC, 'uptakeEC')
   const timeConstant = (numberIn(input.rootZoneWater, STORE_WATER, 'rootZoneWater') / drained) * 86400
-  const left = Math.exp(-numberIn(input.time, TIME, 'time') / timeConstant)
+  const left = Math.exp(-numberIn(input.time, ELAPSED, 'time') / timeConstant)
   if (drained > applied)
     throw new InputError(
       'dailyDrained',
@@ -123,7 +106,7 @@ export interface TimeToECInput {
  * @param input - Start, target, end and time constant.
  * @returns Time. Unit: s.
  * @throws `DomainError` outside the ranges, `InputError` when the target does not lie between start and end.
- * @source Salt balance of a well-mixed reservoir (first-order mixing)
+ * @source definition: salt balance of a well-mixed reservoir (first-order mixing)
  * @example
  * ```ts
  * const time = timeToEC({
@@ -139,7 +122,7 @@ export function timeToEC(input: TimeToECInput): Duration {
   const start = numberIn(input.start, STORE_EC, 'start')
   const target = numberIn(input.target, STORE_EC, 'target')
   const steady = numberIn(input.steady, STORE_EC, 'steady')
-  const constant = numberIn(input.timeConstant, CONSTANT, 'timeConstant')
+  const constant = numberIn(input.timeConstant, TIME_CONSTANT, 'timeConstant')
   if (target === start) return 0 as Duration
   const left = (target - steady) / (start - steady)
   if (!(left > 0 && left <= 1))

@@ -1,9 +1,9 @@
+import { WATER_USE } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { DrainEC, PoreWaterEC, SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
-import { USE } from '../domains.js'
-import { APPLIED, FEED_EC, STORE_EC, STORE_WATER, UPTAKE_EC } from './salt-domains.js'
+import { APPLIED, FEED_EC, STORE_EC, STORE_WATER, UPTAKE_EC } from '../domains.js'
 
 /** A well-mixed root zone: plain data, so that it can be kept and taken up again. */
 export interface ReservoirState {
@@ -54,7 +54,7 @@ export interface ReservoirOutcome {
  * @param event - What happens.
  * @returns Root zone afterwards, drain and salts.
  * @throws `DomainError` outside the ranges; `InputError` when plants would take more water or salt than there is.
- * @source Salt balance of a well-mixed reservoir
+ * @source definition: salt balance of a well-mixed reservoir
  * @example
  * ```ts
  * const before: ReservoirState = { water: litres(6), ec: decisiemensPerMetre(3) }
@@ -69,7 +69,7 @@ export interface ReservoirOutcome {
  */
 export function reservoirStep(state: ReservoirState, event: ReservoirEvent): ReservoirOutcome {
   const applied = numberIn(event.applied, APPLIED, 'applied')
-  const use = numberIn(event.use, USE, 'use')
+  const use = numberIn(event.use, WATER_USE, 'use')
   const mixed = numberIn(state.water, STORE_WATER, 'water') - use + applied
   const most = numberIn(event.maxWater, STORE_WATER, 'maxWater')
   const saltIn = numberIn(event.feedEC, FEED_EC, 'feedEC') * applied
@@ -123,7 +123,7 @@ export interface ReservoirRun {
  * @procedure Calls `reservoirStep` for each event and adds up water and salts.
  * @returns Root zone at the end, courses and sums.
  * @throws As `reservoirStep` does.
- * @source Salt balance of a well-mixed reservoir
+ * @source definition: salt balance of a well-mixed reservoir
  * @example
  * ```ts
  * const shot: ReservoirEvent = {

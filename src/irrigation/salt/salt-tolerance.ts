@@ -1,25 +1,8 @@
-import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { SaturatedExtractEC } from '../../quantity/generated/electrical-conductivity.js'
 import { numberIn } from '../../quantity/guard.js'
+import { EC_THRESHOLD, YIELD_SLOPE } from '../domains.js'
 import { SALT_TOLERANCE } from './salt-tolerance-table.js'
-
-const THRESHOLD: Domain = {
-  quantity: 'threshold',
-  unit: 'dS/m',
-  min: 0,
-  max: 200,
-  ends: '[]',
-  hint: 'give the EC of the saturated extract above which the yield falls',
-}
-const SLOPE: Domain = {
-  quantity: 'slope',
-  unit: '%/(dS/m)',
-  min: 0,
-  max: 100,
-  ends: '(]',
-  hint: 'give the loss of yield for each dS/m above the threshold, above zero',
-}
 
 /** How a crop answers to salinity. */
 export interface SaltTolerance {
@@ -37,7 +20,7 @@ export interface SaltTolerance {
  * @returns Threshold and loss, as `yieldUnderSalt` takes them.
  * @throws `InputError` when the table has no such crop.
  * @validity Field soils rich in chloride, emergence and seedlings apart; a guide for containers at most.
- * @source Maas, E. V. (1990), Crop salt tolerance, ASCE Manual 71, table of herbaceous crops
+ * @source maas-1990, table of herbaceous crops
  * @example
  * ```ts
  * saltTolerance('tomato') // => { thresholdEC: 2.5, lossPerDecisiemens: 9.9 }
@@ -62,13 +45,13 @@ export function saltTolerance(crop: string): SaltTolerance {
  * @returns EC of the saturated soil extract. Unit: dS/m.
  * @throws `DomainError` outside the ranges.
  * @validity Field soils.
- * @source Tanji, K. K. and Kielen, N. C. (2002), FAO Irrigation and Drainage Paper 61, Annex 1, Eq. 1 at zero yield
+ * @source tanji-2002, Annex 1, Eq. 1 at zero yield
  * @example
  * ```ts
  * zeroYieldEC(saltTolerance('tomato')) // => 12.601
  * ```
  */
 export function zeroYieldEC(tolerance: SaltTolerance): SaturatedExtractEC {
-  return (numberIn(tolerance.thresholdEC, THRESHOLD, 'thresholdEC') +
-    100 / numberIn(tolerance.lossPerDecisiemens, SLOPE, 'lossPerDecisiemens')) as SaturatedExtractEC
+  return (numberIn(tolerance.thresholdEC, EC_THRESHOLD, 'thresholdEC') +
+    100 / numberIn(tolerance.lossPerDecisiemens, YIELD_SLOPE, 'lossPerDecisiemens')) as SaturatedExtractEC
 }

@@ -1,8 +1,8 @@
+import { CAPACITY, SUBSTRATE, WATER_CONTENT, WATER_GIVEN } from '../../quantity/domains.js'
 import type { DrainFraction } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import { CAPACITY, GIVEN, SUBSTRATE, WATER_CONTENT } from '../domains.js'
 
 /** A container and the water that is poured into it. */
 export interface BucketShotInput {
@@ -41,7 +41,7 @@ export interface BucketShot {
  * @param input - Container and water.
  * @returns Water content, kept and drained water.
  * @throws `DomainError` outside the ranges.
- * @source Water balance of the container
+ * @source definition: water balance of the container
  * @example
  * ```ts
  * bucketShot({
@@ -55,7 +55,7 @@ export interface BucketShot {
 export function bucketShot(input: BucketShotInput): BucketShot {
   const content = numberIn(input.content, WATER_CONTENT, 'content')
   const substrate = numberIn(input.substrateVolume, SUBSTRATE, 'substrateVolume')
-  const volume = numberIn(input.volume, GIVEN, 'volume')
+  const volume = numberIn(input.volume, WATER_GIVEN, 'volume')
   const room = Math.max(0, numberIn(input.containerCapacity, CAPACITY, 'containerCapacity') - content) * substrate
   const kept = Math.min(volume, room)
   const drained = volume - kept

@@ -2,7 +2,7 @@ import type { Share } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
-import { EFFICIENCY, NET } from '../domains.js'
+import { EFFICIENCY, NET_WATER } from '../domains.js'
 
 /** Water that must reach the roots, and the share that does. */
 export interface GrossIrrigationInput<Q extends Volume | WaterDepth> {
@@ -26,12 +26,12 @@ export interface GrossIrrigationInput<Q extends Volume | WaterDepth> {
  * @param input - Net water and efficiency.
  * @returns Water to give, in the unit of the net water. Unit: L or mm.
  * @throws `DomainError` outside the ranges.
- * @source Brouwer, C., Prins, K. and Heibloem, M. (1989), FAO Irrigation Water Management Training Manual 4
+ * @source brouwer-1989
  * @example
  * ```ts
  * grossIrrigation({ net: millimetresOfDepth(4.5), efficiency: percent(90) }) // => 5
  * ```
  */
 export function grossIrrigation<Q extends Volume | WaterDepth>({ net, efficiency }: GrossIrrigationInput<Q>): Q {
-  return (numberIn(net, NET, 'net') / numberIn(efficiency, EFFICIENCY, 'efficiency')) as Q
+  return (numberIn(net, NET_WATER, 'net') / numberIn(efficiency, EFFICIENCY, 'efficiency')) as Q
 }

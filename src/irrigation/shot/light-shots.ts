@@ -1,44 +1,11 @@
-import type { Domain } from '../../quantity/domain.js'
+import { PLANT_DENSITY, RADIATION_SUM } from '../../quantity/domains.js'
 import type { PlantDensity } from '../../quantity/generated/plant.js'
 import type { RadiationSum } from '../../quantity/generated/radiation-sum.js'
 import type { DrainFraction } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
-import { DRAIN_FRACTION } from '../domains.js'
-
-const THRESHOLD: Domain = {
-  quantity: 'light between shots',
-  unit: 'J/cm²',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the radiation sum after which a shot is due, above zero',
-}
-const LIGHT: Domain = {
-  quantity: 'radiation sum',
-  unit: 'J/cm²',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the radiation since the last call, zero or more',
-}
-const UPTAKE: Domain = {
-  quantity: 'uptake per light',
-  unit: 'mL/m² per J/cm²',
-  min: 0,
-  max: 10,
-  ends: '[]',
-  hint: 'common factors are 1.5 to 2.5; more than 4.08 cannot evaporate by light alone',
-}
-const DENSITY: Domain = {
-  quantity: 'plant density',
-  unit: '1/m²',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the plants, or the emitters, on a square metre of ground',
-}
+import { DRAIN_FRACTION, LIGHT_THRESHOLD, UPTAKE_PER_LIGHT } from '../domains.js'
 
 /** A light counter before a sum of light: the light since the last shot. */
 export interface LightCounter {
@@ -77,8 +44,8 @@ export interface LightCount {
  * ```
  */
 export function countLight(state: LightCounter, input: LightCount): readonly [state: LightCounter, shots: number] {
-  const threshold = numberIn(input.threshold, THRESHOLD, 'threshold')
-  const sum = numberIn(state.since, LIGHT, 'since') + numberIn(input.light, LIGHT, 'light')
+  const threshold = numberIn(input.threshold, LIGHT_THRESHOLD, 'threshold')
+  const sum = numberIn(state.since, RADIATION_SUM, 'since') + numberIn(input.light, RADIATION_SUM, 'light')
   // Light that falls short of a shot only by rounding is a shot.
   const shots = Math.floor(sum / threshold + 1e-9)
   return [{ since: Math.max(0, sum - shots * threshold) as RadiationSum }, shots]
@@ -131,11 +98,12 @@ export interface LightShot {
  */
 export function lightShot(input: LightShotInput): LightShot {
   const uptake =
-    (numberIn(input.threshold, THRESHOLD, 'threshold') * numberIn(input.uptakePerLight, UPTAKE, 'uptakePerLight')) /
+    (numberIn(input.threshold, LIGHT_THRESHOLD, 'threshold') *
+      numberIn(input.uptakePerLight, UPTAKE_PER_LIGHT, 'uptakePerLight')) /
     1000
   const given = uptake / (1 - numberIn(input.drainFraction, DRAIN_FRACTION, 'drainFraction'))
   return {
     uptake: uptake as WaterDepth,
-    volume: (given / numberIn(input.plantDensity, DENSITY, 'plantDensity')) as Volume,
+    volume: (given / numberIn(input.plantDensity, PLANT_DENSITY, 'plantDensity')) as Volume,
   }
 }

@@ -1,18 +1,11 @@
-import type { Domain } from '../../quantity/domain.js'
+import { EMITTERS } from '../../quantity/domains.js'
 import type { Duration } from '../../quantity/generated/duration.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
-import { EMITTER_FLOW, EMITTERS, VALVE_TIME } from '../domains.js'
+import { EMITTER_FLOW, SHOT_OF_ZONE, VALVE_TIME } from '../domains.js'
+
 import type { EmitterLine } from '../terms.js'
 
-const VOLUME: Domain = {
-  quantity: 'volume of the shot',
-  unit: 'L',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the volume for all emitters together, zero or more',
-}
 /** What a run time is found from. */
 export interface RunTimeInput extends EmitterLine {
   /** Water for all emitters together. Unit: L. Range: [0, ∞). */
@@ -38,7 +31,7 @@ export interface RunTimeInput extends EmitterLine {
  * ```
  */
 export function runTime(input: RunTimeInput): Duration {
-  const volume = numberIn(input.volume, VOLUME, 'volume')
+  const volume = numberIn(input.volume, SHOT_OF_ZONE, 'volume')
   const flow = numberIn(input.emitterFlow, EMITTER_FLOW, 'emitterFlow') * numberIn(input.emitters, EMITTERS, 'emitters')
   const fill = numberIn(input.lineFill ?? 0, VALVE_TIME, 'lineFill')
   return (volume === 0 ? 0 : (volume / flow) * 3600 + fill) as Duration

@@ -1,7 +1,8 @@
+import { WATER_USE } from '../../quantity/domains.js'
 import type { DrainFraction } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
-import { DRAIN_FRACTION, USE } from '../domains.js'
+import { DRAIN_FRACTION } from '../domains.js'
 
 /** What the plants took since the last shot, and how much of the next should drain. */
 export interface ShotFromUseInput {
@@ -21,12 +22,12 @@ export interface ShotFromUseInput {
  * @param input - Use since the last shot and drain fraction.
  * @returns Volume of the shot. Unit: L.
  * @throws `DomainError` outside the ranges.
- * @source Water balance of the container: what is applied is used or drains
+ * @source definition: water balance of the container: what is applied is used or drains
  * @example
  * ```ts
  * inMillilitres(shotFromUse({ use: millilitres(90), drainFraction: percent(25) })) // => 120
  * ```
  */
 export function shotFromUse({ use, drainFraction }: ShotFromUseInput): Volume {
-  return (numberIn(use, USE, 'use') / (1 - numberIn(drainFraction, DRAIN_FRACTION, 'drainFraction'))) as Volume
+  return (numberIn(use, WATER_USE, 'use') / (1 - numberIn(drainFraction, DRAIN_FRACTION, 'drainFraction'))) as Volume
 }

@@ -1,8 +1,9 @@
+import { SUBSTRATE, WATER_CONTENT } from '../../quantity/domains.js'
 import type { DrainFraction } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import { DRAIN_FRACTION, SHOT, SUBSTRATE, WATER_CONTENT } from '../domains.js'
+import { DRAIN_FRACTION, SHOT } from '../domains.js'
 
 /** From where to where a container should be wetted, and with what shots. */
 export interface ShotSeriesInput {
@@ -41,7 +42,7 @@ export interface ShotSeries {
  * @param input - Container, target and shot.
  * @returns Total, number of shots and the last one.
  * @throws `DomainError` outside the ranges.
- * @source Water balance of the container
+ * @source definition: water balance of the container
  * @example
  * ```ts
  * shotSeries({

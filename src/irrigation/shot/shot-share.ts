@@ -1,7 +1,8 @@
+import { SUBSTRATE, WATER_GIVEN } from '../../quantity/domains.js'
 import type { Share } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
-import { GIVEN, SHARE, SUBSTRATE } from '../domains.js'
+import { SHARE } from '../domains.js'
 
 /** A volume of water and the medium that takes it. */
 export interface ShotShareInput {
@@ -29,7 +30,7 @@ export interface ShotShareInput {
  * ```
  */
 export function shotShare({ volume, substrateVolume }: ShotShareInput): Share {
-  return (numberIn(volume, GIVEN, 'volume') / numberIn(substrateVolume, SUBSTRATE, 'substrateVolume')) as Share
+  return (numberIn(volume, WATER_GIVEN, 'volume') / numberIn(substrateVolume, SUBSTRATE, 'substrateVolume')) as Share
 }
 
 /** A medium and the share of its volume that a shot should have. */

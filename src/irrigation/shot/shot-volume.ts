@@ -1,6 +1,8 @@
+import { SUBSTRATE } from '../../quantity/domains.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
-import { CHANGE, DRAIN_FRACTION, SUBSTRATE } from '../domains.js'
+import { DRAIN_FRACTION, WATER_CONTENT_CHANGE } from '../domains.js'
+
 import type { ShotWish } from '../terms.js'
 
 /**
@@ -13,7 +15,7 @@ import type { ShotWish } from '../terms.js'
  * @param input - Substrate volume, rise and drain fraction.
  * @returns Volume of the shot. Unit: L.
  * @throws `DomainError` outside the ranges.
- * @source Water balance of the container: what is applied is kept or drains
+ * @source definition: water balance of the container: what is applied is kept or drains
  * @example
  * ```ts
  * const shot = shotVolume({ substrateVolume: litres(11.25), rise: waterContentChange(0.03), drainFraction: percent(15) })
@@ -22,6 +24,6 @@ import type { ShotWish } from '../terms.js'
  */
 export function shotVolume(input: ShotWish): Volume {
   const substrate = numberIn(input.substrateVolume, SUBSTRATE, 'substrateVolume')
-  const rise = numberIn(input.rise, CHANGE, 'rise')
+  const rise = numberIn(input.rise, WATER_CONTENT_CHANGE, 'rise')
   return ((rise * substrate) / (1 - numberIn(input.drainFraction, DRAIN_FRACTION, 'drainFraction'))) as Volume
 }

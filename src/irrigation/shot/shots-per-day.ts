@@ -1,17 +1,8 @@
-import type { Domain } from '../../quantity/domain.js'
+import { WATER_USE } from '../../quantity/domains.js'
 import type { DrainFraction } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
 import { DRAIN_FRACTION, SHOT } from '../domains.js'
-
-const USE: Domain = {
-  quantity: 'water use of the day',
-  unit: 'L',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the water that the plants of one container take in a day',
-}
 
 /** What a number of shots is found from. All volumes are for the same container. */
 export interface ShotsPerDayInput {
@@ -33,7 +24,7 @@ export interface ShotsPerDayInput {
  * @param input - Use, shot and drain fraction.
  * @returns Whole number of shots. Unit: 1.
  * @throws `DomainError` outside the ranges.
- * @source Water balance of the container over a day
+ * @source definition: water balance of the container over a day
  * @example
  * ```ts
  * shotsPerDay({ dailyUse: litres(3.4), shot: millilitres(400), drainFraction: percent(15) }) // => 10
@@ -41,7 +32,8 @@ export interface ShotsPerDayInput {
  */
 export function shotsPerDay(input: ShotsPerDayInput): number {
   const needed =
-    numberIn(input.dailyUse, USE, 'dailyUse') / (1 - numberIn(input.drainFraction, DRAIN_FRACTION, 'drainFraction'))
+    numberIn(input.dailyUse, WATER_USE, 'dailyUse') /
+    (1 - numberIn(input.drainFraction, DRAIN_FRACTION, 'drainFraction'))
   // A quotient that is whole but for rounding must not cost a shot more.
   return Math.max(0, Math.ceil(needed / numberIn(input.shot, SHOT, 'shot') - 1e-9))
 }

@@ -1,3 +1,4 @@
+import { EMITTERS } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
 import type { Duration } from '../../quantity/generated/duration.js'
@@ -6,7 +7,8 @@ import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterContentChange } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { ADVICE, type Advice } from '../advice.js'
-import { CHANGE, EMITTER_FLOW, EMITTERS, VALVE_TIME } from '../domains.js'
+import { EMITTER_FLOW, VALVE_TIME, WATER_CONTENT_CHANGE } from '../domains.js'
+
 import type { EmitterLine, ShotWish, ValveLimits } from '../terms.js'
 import { shotVolume } from './shot-volume.js'
 
@@ -69,7 +71,7 @@ export interface SizedShot extends Advice {
  * @param input - Container, wish, emitters, valve and pump.
  * @returns The shot, what is expected of it, and findings.
  * @throws `DomainError` outside the ranges, `InputError` when the shortest run time is longer than the longest.
- * @source Water balance of the container and of the valve
+ * @source definition: water balance of the container and of the valve
  * @example
  * ```ts
  * const shot = sizeShot({
@@ -105,7 +107,13 @@ export function sizeShot(input: SizeShotInput): SizedShot {
   tell(findings, needed - time, 'max-run-time')
   tell(findings, time - needed, 'min-run-time')
   const [bound] = findings
-  tell(findings, input.rise - numberIn(input.maxRise ?? 0.1, CHANGE, 'maxRise'), 'max-rise', 'danger', 'm³/m³')
+  tell(
+    findings,
+    input.rise - numberIn(input.maxRise ?? 0.1, WATER_CONTENT_CHANGE, 'maxRise'),
+    'max-rise',
+    'danger',
+    'm³/m³',
+  )
   tell(findings, time && fill - time / 10, 'line-fill', 'note')
   tell(findings, zone - numberIn(input.pumpFlow ?? zone, EMITTER_FLOW, 'pumpFlow'), 'pump-flow', 'danger', 'L/h')
   return {

@@ -1,8 +1,9 @@
+import { APPLICATION_RATE } from '../../flow/domains.js'
 import type { Duration } from '../../quantity/generated/duration.js'
 import type { ApplicationRate } from '../../quantity/generated/evapotranspiration-hourly.js'
 import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
-import { INFILTRATION, ON_TIME, PONDING, RATE, RUN_TIME, SOAK } from '../domains.js'
+import { INFILTRATION, ON_TIME, PONDING, REST, RUN_TIME } from '../domains.js'
 
 /** A run time that is to be given in parts. */
 export interface SoakCyclesInput {
@@ -44,7 +45,7 @@ export interface SoakCycles {
  */
 export function soakCycles(input: SoakCyclesInput): SoakCycles {
   const runTime = numberIn(input.runTime, RUN_TIME, 'runTime')
-  const soak = numberIn(input.soak, SOAK, 'soak')
+  const soak = numberIn(input.soak, REST, 'soak')
   const parts = Math.ceil(runTime / numberIn(input.maxOn, ON_TIME, 'maxOn') - 1e-9)
   const cycles = runTime === 0 ? 0 : Math.max(1, parts)
   return {
@@ -80,7 +81,7 @@ export interface InfiltrationCyclesInput {
  * @param input - Run time, rates and depth.
  * @returns Number and length of the openings, the breaks and the time that all takes.
  * @throws `DomainError` outside the ranges.
- * @source Water balance of the ponded surface, with a constant infiltration rate
+ * @source definition: water balance of the ponded surface, with a constant infiltration rate
  * @example
  * ```ts
  * soakCyclesForInfiltration({
@@ -93,7 +94,7 @@ export interface InfiltrationCyclesInput {
  */
 export function soakCyclesForInfiltration(input: InfiltrationCyclesInput): SoakCycles {
   const runTime = numberIn(input.runTime, RUN_TIME, 'runTime')
-  const rate = numberIn(input.applicationRate, RATE, 'applicationRate')
+  const rate = numberIn(input.applicationRate, APPLICATION_RATE, 'applicationRate')
   const infiltration = numberIn(input.infiltrationRate, INFILTRATION, 'infiltrationRate')
   const ponding = numberIn(input.ponding, PONDING, 'ponding')
   if (rate <= infiltration)

@@ -1,20 +1,11 @@
-import type { Domain } from '../../quantity/domain.js'
+import { SUBSTRATE, WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Duration } from '../../quantity/generated/duration.js'
 import type { Flow } from '../../quantity/generated/flow.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import { RUN_TIME, SUBSTRATE, WATER_CONTENT } from '../domains.js'
-
-const USE_RATE: Domain = {
-  quantity: 'water use',
-  unit: 'L/h',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the water that the plants of the container take in an hour, above zero',
-}
+import { RUN_TIME, USE_RATE } from '../domains.js'
 
 /** A container without irrigation. */
 export interface TimeToLevelInput {
@@ -39,7 +30,7 @@ export interface TimeToLevelInput {
  * @param input - Container, level and use.
  * @returns Time until the level. Unit: s.
  * @throws `DomainError` outside the ranges.
- * @source Water balance of the container
+ * @source definition: water balance of the container
  * @example
  * ```ts
  * const slab = { content: waterContent(0.55), substrateVolume: litres(3.75), use: litresPerHour(0.18) }
@@ -78,7 +69,7 @@ export interface ContentAfterUseInput {
  * @param input - Container, use and time.
  * @returns Water content afterwards. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, `InputError` when more would be taken than there is.
- * @source Water balance of the container
+ * @source definition: water balance of the container
  * @example
  * ```ts
  * const slab = { content: waterContent(0.55), substrateVolume: litres(3.75), use: litresPerHour(0.18) }

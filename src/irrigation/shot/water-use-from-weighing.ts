@@ -1,20 +1,10 @@
-import type { Domain } from '../../quantity/domain.js'
+import { DRAINED, SCALE_MASS } from '../../quantity/domains.js'
 import type { Area } from '../../quantity/generated/area.js'
 import type { Mass } from '../../quantity/generated/mass.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
-import { WETTED_AREA } from '../domains.js'
-import { APPLIED, DRAINED } from '../salt/salt-domains.js'
-
-const WEIGHT: Domain = {
-  quantity: 'mass on the scale',
-  unit: 'g',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the mass of container, medium and plant, zero or more',
-}
+import { APPLIED, WETTED_AREA } from '../domains.js'
 
 /** Two weighings and the water between them. */
 export interface WaterUseFromWeighingInput {
@@ -41,7 +31,7 @@ export interface WaterUseFromWeighingInput {
  * @param input - Weighings, water applied and drain.
  * @returns Water used. Unit: L.
  * @throws `DomainError` outside the ranges.
- * @source Water balance of the container; 1 kg of water is 1 L
+ * @source definition: water balance of the container; 1 kg of water is 1 L
  * @example
  * ```ts
  * waterUseFromWeighing({
@@ -53,7 +43,7 @@ export interface WaterUseFromWeighingInput {
  * ```
  */
 export function waterUseFromWeighing({ before, after, applied, drained }: WaterUseFromWeighingInput): Volume {
-  const lost = (numberIn(before, WEIGHT, 'before') - numberIn(after, WEIGHT, 'after')) / 1000
+  const lost = (numberIn(before, SCALE_MASS, 'before') - numberIn(after, SCALE_MASS, 'after')) / 1000
   return (lost + numberIn(applied, APPLIED, 'applied') - numberIn(drained, DRAINED, 'drained')) as Volume
 }
 
@@ -73,7 +63,7 @@ export interface WaterUseDepthFromWeighingInput extends WaterUseFromWeighingInpu
  * @param input - Weighings, water applied, drain and area.
  * @returns Depth of water used. Unit: mm.
  * @throws `DomainError` outside the ranges.
- * @source Water balance of the container; 1 mm is 1 L/m²
+ * @source definition: water balance of the container; 1 mm is 1 L/m²
  * @example
  * ```ts
  * waterUseDepthFromWeighing({

@@ -1,10 +1,10 @@
-import type { Domain } from '../../quantity/domain.js'
+import { WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { BulkDensity, WaterDensity } from '../../quantity/generated/density.js'
 import type { GravimetricWaterContent, WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import { BULK_DENSITY, WATER_CONTENT, WATER_DENSITY } from './phase-domains.js'
+import { BULK_DENSITY, GRAVIMETRIC, WATER_DENSITY } from '../domains.js'
 
 /** What ties water by mass to water by volume. */
 export interface MassVolumeScale {
@@ -24,15 +24,6 @@ export interface WaterByMass extends MassVolumeScale {
 export interface WaterByVolume extends MassVolumeScale {
   /** Volume of water per volume of medium. Unit: m³/m³. Range: [0, 1]. */
   readonly waterContent: WaterContent
-}
-
-const GRAVIMETRIC: Domain = {
-  quantity: 'gravimetric water content',
-  unit: 'g/g',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give mass of water over dry mass, not over wet mass',
 }
 
 /**

@@ -1,9 +1,10 @@
+import { MASS_FRACTION } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { ParticleDensity } from '../../quantity/generated/density.js'
 import type { MassFraction } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
-import { MASS_FRACTION, PARTICLE_DENSITY } from './phase-domains.js'
+import { PARTICLE_DENSITY } from '../domains.js'
 
 /** One part of a mix. */
 export interface MixPart {
@@ -59,7 +60,7 @@ export function particleDensityOfMix(parts: readonly MixPart[]): ParticleDensity
  * @returns Particle density. Unit: g/cm³.
  * @throws `DomainError` outside the range.
  * @validity Particulate growing media; not preformed stone wool or foam, not media with closed pores such as perlite or polystyrene.
- * @source EN 13041 (2011), particle density from organic matter and ash [not confirmed, source not seen]
+ * @source en-13041-2011, particle density from organic matter and ash
  * @example
  * ```ts
  * particleDensityEN13041(percent(95)) // => 1.5828516

@@ -1,10 +1,11 @@
-import type { Domain } from '../../quantity/domain.js'
+import { WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { AirFilledPorosity, DegreeOfSaturation, Porosity, Share } from '../../quantity/generated/share.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import { POROSITY, WATER_CONTENT } from './phase-domains.js'
+import { POROSITY, SATURATION } from '../domains.js'
+
 import { type MediumDensities, solidShare } from './porosity.js'
 
 /** A porosity and the water in it. */
@@ -149,13 +150,4 @@ function airLeft(pores: number, water: number): number {
     `${water} m³/m³ of water does not fit into ${pores} m³/m³ of pores`,
     'check the porosity: a particle density that is too low, or swelling, makes it too small',
   )
-}
-
-const SATURATION: Domain = {
-  quantity: 'degree of saturation',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give the volume of water per volume of pores',
 }

@@ -1,3 +1,4 @@
+import { WATER_CONTENT } from '../../quantity/domains.js'
 import type { AirFilledPorosity, Porosity } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
@@ -12,7 +13,7 @@ import {
   findingsOfShares,
   refuseRise,
 } from './bench-readings.js'
-import { WATER_CONTENT } from './phase-domains.js'
+
 import type { BenchShares } from './weighed-pot-test.js'
 
 /** The readings of a pot whose holes are plugged while water is poured in, then opened. */
@@ -41,7 +42,7 @@ export interface PluggedPotReadings {
  * @param readings - The volume of medium and both volumes of water.
  * @returns The shares, budgets and warnings.
  * @throws `DomainError` outside the ranges; `InputError` when more water ran out than there was.
- * @source Fonteno, W. C. and Harden, C. T. (1995), Procedures for determining physical properties of horticultural substrates, definitions
+ * @source fonteno-1995, definitions
  * @example
  * ```ts
  * const poured = pluggedPotTest({

@@ -1,9 +1,8 @@
-import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Porosity, Share } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import { POROSITY } from './phase-domains.js'
+import { POROSITY, SETTLING } from '../domains.js'
 
 /** A medium that was packed or has settled. */
 export interface SettledMedium {
@@ -11,15 +10,6 @@ export interface SettledMedium {
   readonly porosity: Porosity
   /** Volume lost as a share of the volume before: 1 cm of a 10 cm column is 0.1. Unit: 1. Range: [0, 1). */
   readonly settling: Share
-}
-
-const SETTLING: Domain = {
-  quantity: 'settling',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '[)',
-  hint: 'give the loss of height or volume over what it was at first',
 }
 
 /**

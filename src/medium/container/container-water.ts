@@ -1,10 +1,10 @@
 import { integrate } from '../../numerics/quadrature.js'
-import type { Domain } from '../../quantity/domain.js'
 import type { Length } from '../../quantity/generated/length.js'
 import type { SuctionHead } from '../../quantity/generated/suction.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { RetentionModel } from '../curves/retention-model.js'
+import { BOTTOM_SUCTION } from '../domains.js'
 import type { Container } from './container.js'
 
 /** A container, its medium and how hard the bottom is sucked. */
@@ -15,15 +15,6 @@ export interface ContainerAtRest {
   readonly medium: RetentionModel
   /** Suction at the bottom; zero, and left out, when it has just stopped draining. Unit: cm. Range: [0, ∞). */
   readonly bottomSuction?: SuctionHead
-}
-
-const BOTTOM_SUCTION: Domain = {
-  quantity: 'bottom suction',
-  unit: 'cm',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'zero when the container has just stopped draining, more when roots or a wick have drawn on it',
 }
 
 /** A suction at the bottom of a container; none means that it has just stopped draining. */

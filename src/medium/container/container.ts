@@ -3,6 +3,7 @@ import type { Area } from '../../quantity/generated/area.js'
 import type { Length } from '../../quantity/generated/length.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
+import { CONTAINER_VOLUME, EXTENT } from '../domains.js'
 
 /** The space that the medium fills, as the area of its section at each height above the bottom. */
 export interface Container {
@@ -16,24 +17,6 @@ export interface Container {
   readonly breakpoints: readonly Length[]
   /** Area of the horizontal section at a height above the bottom, from 0 to the height of the medium. */
   readonly area: (height: Length) => Area
-}
-
-const EXTENT: Domain = {
-  quantity: 'length',
-  unit: 'cm',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'measure the medium inside the container, in its settled state',
-}
-
-const CONTENT: Domain = {
-  quantity: 'volume of the container',
-  unit: 'cm³',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'check the units of the measures',
 }
 
 /** A positive length of a container, by its name. */
@@ -60,7 +43,7 @@ export function containerOf(
   return {
     kind,
     height: height as Length,
-    volume: (numberIn(cubicCentimetres, CONTENT, 'cubicCentimetres') / 1000) as Volume,
+    volume: (numberIn(cubicCentimetres, CONTAINER_VOLUME, 'cubicCentimetres') / 1000) as Volume,
     breakpoints: breakpoints as readonly Length[],
     area: (z) => (section(numberIn(z, inside)) / 10000) as Area,
   }

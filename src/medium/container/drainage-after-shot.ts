@@ -1,4 +1,4 @@
-import type { Domain } from '../../quantity/domain.js'
+import { WATER_GIVEN } from '../../quantity/domains.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
@@ -23,15 +23,6 @@ export interface DrainageAfterShot {
   readonly waterContent: WaterContent
 }
 
-const SHOT: Domain = {
-  quantity: 'shot',
-  unit: 'L',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the water for the whole container',
-}
-
 /**
  * What a shot leaves in a container that has dried, and what drains in the end: water up to container capacity stays.
  *
@@ -45,7 +36,7 @@ const SHOT: Domain = {
  * @returns Deficit, drainage, kept water and mean water content in the end.
  * @throws `DomainError` outside the ranges.
  * @validity No flow past the medium, no hysteresis, time enough to drain; drain water carries fertiliser: local rules apply.
- * @source hydrostatics
+ * @source definition: hydrostatics
  * @example
  * ```ts
  * const medium = vanGenuchten1980({
@@ -61,7 +52,7 @@ const SHOT: Domain = {
 export function drainageAfterShot(state: ShotOnContainer): DrainageAfterShot {
   requireObject(state, 'state')
   const { container, medium } = state
-  const shot = numberIn(state.shot, SHOT, 'shot')
+  const shot = numberIn(state.shot, WATER_GIVEN, 'shot')
   const before = litresOf(container, medium, checkBottomSuction(state.bottomSuction))
   const deficit = Math.max(0, litresOf(container, medium, 0) - before)
   const drainage = Math.max(0, shot - deficit)

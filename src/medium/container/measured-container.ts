@@ -1,9 +1,9 @@
-import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Area } from '../../quantity/generated/area.js'
 import type { Length } from '../../quantity/generated/length.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
+import { HEIGHT, SECTION_AREA } from '../domains.js'
 import { type Container, containerOf } from './container.js'
 
 /** Sections of a container of any shape. */
@@ -12,23 +12,6 @@ export interface MeasuredSections {
   readonly heights: readonly Length[]
   /** Area of the section at each height. Unit: m². Range: each in [0, ∞). */
   readonly areas: readonly Area[]
-}
-
-const HEIGHT: Domain = {
-  quantity: 'height',
-  unit: 'cm',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'count heights from the bottom',
-}
-const AREA: Domain = {
-  quantity: 'area',
-  unit: 'm²',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the area of the section',
 }
 
 /**
@@ -62,7 +45,7 @@ export function measuredContainer(input: MeasuredSections): Container {
   let cubic = 0
   for (let i = 0; i < heights.length; i++) {
     const height = numberIn(heights[i] as number, HEIGHT)
-    const area = numberIn(areas[i] as number, AREA)
+    const area = numberIn(areas[i] as number, SECTION_AREA)
     const before = i > 0 ? (heights[i - 1] as number) : 0
     if (i === 0 ? height !== 0 : height <= before)
       throw new InputError(

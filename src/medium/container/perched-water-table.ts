@@ -1,11 +1,11 @@
 import { integrate } from '../../numerics/quadrature.js'
-import type { Domain } from '../../quantity/domain.js'
 import type { Length } from '../../quantity/generated/length.js'
 import type { AirFilledPorosity, Share } from '../../quantity/generated/share.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
 import type { RetentionModel } from '../curves/retention-model.js'
+import { MIN_AIR } from '../domains.js'
 import type { Container } from './container.js'
 
 /** A container that has drained and the air below which its medium counts as waterlogged. */
@@ -26,15 +26,6 @@ export interface PerchedWaterTable {
   readonly share: Share
 }
 
-const LEAST_AIR: Domain = {
-  quantity: 'least air',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '[)',
-  hint: 'give the air-filled porosity below which roots suffer, often 0.1',
-}
-
 /**
  * Perched water table: the layer above the bottom of a drained container that holds less air than roots need, and how much of the
  * container it takes. The layer is as high in every container of the same medium, so a low container may be wet to the top.
@@ -47,7 +38,7 @@ const LEAST_AIR: Domain = {
  * @returns Height of the layer and its share of the container.
  * @throws `DomainError` outside the ranges, and when the medium has less air than that at any suction.
  * @validity As for container capacity. The least air is common practice, no source; it depends on crop and temperature.
- * @source hydrostatics
+ * @source definition: hydrostatics
  * @example
  * ```ts
  * const medium = vanGenuchten1980({
@@ -63,7 +54,7 @@ const LEAST_AIR: Domain = {
 export function perchedWaterTable(request: PerchedWaterRequest): PerchedWaterTable {
   requireObject(request, 'request')
   const { container, medium, minAir } = request
-  const content = (medium.saturated - numberIn(minAir, LEAST_AIR, 'minAir')) as WaterContent
+  const content = (medium.saturated - numberIn(minAir, MIN_AIR, 'minAir')) as WaterContent
   const height = medium.suction(content)
   if (height >= container.height) return { height: height as number as Length, share: 1 as Share }
   // 1 m² times 1 cm is 10 L.

@@ -1,8 +1,8 @@
-import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Length } from '../../quantity/generated/length.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
+import { CORNER_RADIUS } from '../domains.js'
 import { type Container, checkExtent, containerOf } from './container.js'
 
 /** The measures of a square container with round corners. */
@@ -15,15 +15,6 @@ export interface RoundedSquareMeasures {
   readonly cornerRadius: Length
   /** Height of the medium. Unit: cm. Range: (0, ∞). */
   readonly height: Length
-}
-
-const RADIUS: Domain = {
-  quantity: 'corner radius',
-  unit: 'cm',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the radius of the corners, zero when they are sharp',
 }
 
 /**
@@ -51,7 +42,7 @@ export function roundedSquareContainer(measures: RoundedSquareMeasures): Contain
   const height = checkExtent('height', optionsOf(measures).height)
   const bottom = checkExtent('bottom side', measures.bottomSide)
   const top = checkExtent('top side', measures.topSide)
-  const radius = numberIn(measures.cornerRadius, RADIUS, 'cornerRadius')
+  const radius = numberIn(measures.cornerRadius, CORNER_RADIUS, 'cornerRadius')
   if (2 * radius > Math.min(bottom, top))
     throw new InputError(
       'cornerRadius',

@@ -1,7 +1,8 @@
-import type { Domain } from '../../quantity/domain.js'
+import { PLANTS } from '../../quantity/domains.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
+import { UNIT_VOLUME } from '../domains.js'
 
 /** A volume that plants share. */
 export interface SharedVolume {
@@ -9,23 +10,6 @@ export interface SharedVolume {
   readonly volume: Volume
   /** Plants in that unit. Unit: 1. Range: integers [1, ∞). */
   readonly plants: number
-}
-
-const VOLUME: Domain = {
-  quantity: 'volume',
-  unit: 'L',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the volume of the whole unit',
-}
-const PLANTS: Domain = {
-  quantity: 'plants',
-  unit: '1',
-  min: 1,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the whole number of plants that share the unit',
 }
 
 /**
@@ -46,5 +30,5 @@ const PLANTS: Domain = {
  */
 export function sharePerPlant(shared: SharedVolume): Volume {
   const { volume, plants } = optionsOf(shared)
-  return (numberIn(volume, VOLUME, 'volume') / wholeNumberIn(plants, PLANTS, 'plants')) as Volume
+  return (numberIn(volume, UNIT_VOLUME, 'volume') / wholeNumberIn(plants, PLANTS, 'plants')) as Volume
 }

@@ -5,8 +5,8 @@ import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
-import { POROSITY } from '../bench/phase-domains.js'
 import type { RetentionModel } from '../curves/retention-model.js'
+import { POROSITY } from '../domains.js'
 import { type ContainerAtRest, checkBottomSuction, litresOf } from './container-water.js'
 
 /** A container at rest, with the porosity of its medium where that is known. */
@@ -47,7 +47,7 @@ export interface WaterAndAir {
  * @returns Volumes and means.
  * @throws `DomainError` outside the ranges; `InputError` when the porosity is below the saturated water content.
  * @validity As for container capacity.
- * @source hydrostatics
+ * @source definition: hydrostatics
  * @example
  * ```ts
  * const medium = vanGenuchten1980({

@@ -1,7 +1,7 @@
-import type { Domain } from '../../quantity/domain.js'
 import type { SuctionHead } from '../../quantity/generated/suction.js'
 import { wholeNumberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
+import { PROFILE_POINTS } from '../domains.js'
 import { checkBottomSuction } from './container-water.js'
 import { type ContainerWithPorosity, checkPorosity } from './water-and-air.js'
 
@@ -23,15 +23,6 @@ export interface WaterProfile {
   readonly airFilledPorosity: Float64Array
 }
 
-const POINTS: Domain = {
-  quantity: 'points',
-  unit: '1',
-  min: 2,
-  max: 100000,
-  ends: '[]',
-  hint: 'give a whole number of heights, both ends included',
-}
-
 /**
  * Water content and air-filled porosity at each height of a container at rest, for a plot or for placing a probe.
  *
@@ -43,7 +34,7 @@ const POINTS: Domain = {
  * @returns Columns of equal length, from the bottom up.
  * @throws `DomainError` outside the ranges; `InputError` when the porosity is below the saturated water content.
  * @validity As for container capacity.
- * @source hydrostatics
+ * @source definition: hydrostatics
  * @example
  * ```ts
  * const medium = vanGenuchten1980({
@@ -59,7 +50,7 @@ const POINTS: Domain = {
 export function waterProfile(request: ProfileRequest): WaterProfile {
   requireObject(request, 'request')
   const { container, medium } = request
-  const points = wholeNumberIn(request.points, POINTS, 'points')
+  const points = wholeNumberIn(request.points, PROFILE_POINTS, 'points')
   const s0 = checkBottomSuction(request.bottomSuction)
   const porosity = checkPorosity(request.porosity, medium)
   const height = Float64Array.from({ length: points }, (_, i) => (container.height * i) / (points - 1))

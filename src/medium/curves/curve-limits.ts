@@ -4,55 +4,7 @@ import type { InverseSuction } from '../../quantity/generated/inverse-suction.js
 import type { SuctionHead } from '../../quantity/generated/suction.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-
-const ANY_SUCTION: Domain = {
-  quantity: 'suction',
-  unit: 'cm',
-  min: -Infinity,
-  max: Infinity,
-  ends: '()',
-  hint: 'give a finite suction; zero or less means saturated',
-}
-const SATURATED: Domain = {
-  quantity: 'saturated water content',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '(]',
-  hint: 'give the water content at zero suction, at most the porosity',
-}
-const RESIDUAL: Domain = {
-  quantity: 'residual water content',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '[)',
-  hint: 'give zero or the water content that very high suction leaves',
-}
-const ALPHA: Domain = {
-  quantity: 'alpha',
-  unit: '1/cm',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'about one over the suction at which the largest pores drain; mind 1/m and 1/kPa in tables',
-}
-const SCALE: Domain = {
-  quantity: 'suction',
-  unit: 'cm',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give a suction above zero',
-}
-const CONNECTION: Domain = {
-  quantity: 'pore connection',
-  unit: '1',
-  min: -Infinity,
-  max: Infinity,
-  ends: '()',
-  hint: 'leave it out unless it was fitted',
-}
+import { ALPHA, ANY_SUCTION, PORE_CONNECTION, RESIDUAL_CONTENT, SATURATED_CONTENT, SOME_SUCTION } from '../domains.js'
 
 /** A finite suction. */
 export function finiteSuction(suction: number): number {
@@ -61,8 +13,8 @@ export function finiteSuction(suction: number): number {
 
 /** Refuses limits of a curve that are impossible one by one or together. */
 export function checkLimits(residual: number, saturated: number): void {
-  numberIn(saturated, SATURATED, 'saturated')
-  numberIn(residual, RESIDUAL, 'residual')
+  numberIn(saturated, SATURATED_CONTENT, 'saturated')
+  numberIn(residual, RESIDUAL_CONTENT, 'residual')
   if (residual >= saturated)
     throw new InputError(
       'residual',
@@ -78,7 +30,7 @@ export function checkAlpha(alpha: InverseSuction): number {
 
 /** A positive suction that sets the scale of a curve, by its name. */
 export function checkScale(name: string, suction: SuctionHead): number {
-  return numberIn(suction, { ...SCALE, quantity: name }, 'suction')
+  return numberIn(suction, { ...SOME_SUCTION, quantity: name }, 'suction')
 }
 
 /** A positive exponent of a curve, by its name; above `least` where the equation needs that. */
@@ -92,7 +44,7 @@ export function checkExponent(name: string, value: number, least = 0): number {
 
 /** An exponent of pore connection above the value at which the conductivity would rise as the medium dries. */
 export function checkConnection(l: number, least: number): number {
-  if (numberIn(l, CONNECTION, 'l') > least) return l
+  if (numberIn(l, PORE_CONNECTION, 'l') > least) return l
   throw new InputError(
     'poreConnection',
     `with ${l} the conductivity would rise as the medium dries`,

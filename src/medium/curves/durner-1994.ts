@@ -1,10 +1,10 @@
 import { rootBetween } from '../../numerics/root.js'
-import type { Domain } from '../../quantity/domain.js'
 import type { InverseSuction, WaterCapacity } from '../../quantity/generated/inverse-suction.js'
 import type { Share } from '../../quantity/generated/share.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
+import { COARSE_SHARE } from '../domains.js'
 import {
   checkAlpha,
   checkConnection,
@@ -52,15 +52,6 @@ export interface DurnerParameters {
 /** Logarithm of the largest double, a little rounded down. */
 const LARGEST = 709.78
 
-const COARSE_SHARE: Domain = {
-  quantity: 'coarse share',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give a share from 0 to 1',
-}
-
 /**
  * Retention curve of Durner (1994) with two families of pores, as in media of porous particles, with Mualem's conductivity.
  *
@@ -73,8 +64,8 @@ const COARSE_SHARE: Domain = {
  * @returns The curve.
  * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated, or when the pore connection
  * is so negative that the conductivity would rise as the medium dries.
- * @source Durner, W. (1994), Water Resources Research 30:211-223
- * @source Priesack, E. and Durner, W. (2006), Vadose Zone Journal 5:121-124 (closed form of the conductivity); the form checked in an independent open restatement
+ * @source durner-1994
+ * @source priesack-2006 (closed form of the conductivity)
  * @example
  * ```ts
  * const medium = durner1994({

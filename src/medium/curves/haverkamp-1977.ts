@@ -1,8 +1,8 @@
-import type { Domain } from '../../quantity/domain.js'
 import type { Share } from '../../quantity/generated/share.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
+import { HAVERKAMP_COEFFICIENT } from '../domains.js'
 import { checkExponent, finiteSuction } from './curve-limits.js'
 import type { ConductiveModel } from './retention-model.js'
 import { retentionOf } from './van-genuchten-1980.js'
@@ -24,15 +24,6 @@ export interface HaverkampParameters {
   readonly conductivityGamma: number
 }
 
-const COEFFICIENT: Domain = {
-  quantity: 'coefficient',
-  unit: 'cm^β',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the coefficient for suctions in centimetres',
-}
-
 /**
  * Retention curve and conductivity of Haverkamp and co-workers (1977), with coefficients for suctions in centimetres.
  *
@@ -46,8 +37,7 @@ const COEFFICIENT: Domain = {
  * @param parameters - The numbers of the curve.
  * @returns The curve.
  * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated.
- * @source Haverkamp, R., Vauclin, M., Touma, J., Wierenga, P. J. and Vachaud, G. (1977), Soil Science Society of America Journal
- * 41:285-294 [not confirmed, source not seen]
+ * @source haverkamp-1977
  * @example
  * ```ts
  * const sand = haverkamp1977({
@@ -79,6 +69,6 @@ export function haverkamp1977(parameters: HaverkampParameters): ConductiveModel 
 function powerOver(nameOfCoefficient: string, coefficient: number, nameOfExponent: string, exponent: number) {
   const n = checkExponent(nameOfExponent, exponent)
   const unit = nameOfExponent === 'beta' ? 'cm^β' : 'cm^γ'
-  const a = numberIn(coefficient, { ...COEFFICIENT, quantity: nameOfCoefficient, unit })
+  const a = numberIn(coefficient, { ...HAVERKAMP_COEFFICIENT, quantity: nameOfCoefficient, unit })
   return { logAlpha: -Math.log(a) / n, n, m: 1 }
 }

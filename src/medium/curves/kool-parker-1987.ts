@@ -1,7 +1,7 @@
-import type { Domain } from '../../quantity/domain.js'
 import type { InverseSuction } from '../../quantity/generated/inverse-suction.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
+import { ALPHA_RATIO } from '../domains.js'
 import { checkAlpha } from './curve-limits.js'
 import type { ConductiveModel } from './retention-model.js'
 import { type VanGenuchtenParameters, vanGenuchten1980 } from './van-genuchten-1980.js'
@@ -10,15 +10,6 @@ import { type VanGenuchtenParameters, vanGenuchten1980 } from './van-genuchten-1
 export interface DryingCurve extends VanGenuchtenParameters {
   /** Alpha of wetting over alpha of drying; 2, left out, where it was not measured. Unit: 1. Range: [1, ∞). */
   readonly alphaRatio?: number
-}
-
-const RATIO: Domain = {
-  quantity: 'alpha ratio',
-  unit: '1',
-  min: 1,
-  max: Infinity,
-  ends: '[)',
-  hint: 'a medium that is wetted holds less at the same suction; leave it out for the usual 2',
 }
 
 /**
@@ -33,7 +24,7 @@ const RATIO: Domain = {
  * @returns The wetting curve.
  * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated.
  * @validity A rule for mineral soils; water-repellent media such as dry peat and bark can differ far more.
- * @source Kool, J. B. and Parker, J. C. (1987), Water Resources Research 23:105-114; the ratio checked in an independent open restatement, which also takes 2 where none is given
+ * @source kool-1987; the ratio checked in an independent open restatement, which also takes 2 where none is given
  * @example
  * ```ts
  * const wetting = wettingCurveKoolParker1987({
@@ -47,6 +38,6 @@ const RATIO: Domain = {
  */
 export function wettingCurveKoolParker1987(input: DryingCurve): ConductiveModel {
   const { alphaRatio = 2, ...drying } = optionsOf(input)
-  const ratio = numberIn(alphaRatio, RATIO, 'alphaRatio')
+  const ratio = numberIn(alphaRatio, ALPHA_RATIO, 'alphaRatio')
   return vanGenuchten1980({ ...drying, alpha: (checkAlpha(drying.alpha) * ratio) as InverseSuction })
 }

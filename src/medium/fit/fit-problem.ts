@@ -1,10 +1,10 @@
 import type { LeastSquares } from '../../numerics/levenberg-marquardt.js'
-import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { WaterContent, WaterContentChange } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { checkLimits } from '../curves/curve-limits.js'
 import type { RetentionModel } from '../curves/retention-model.js'
+import { CONTENT_UNCERTAINTY, LOG_UNCERTAINTY } from '../domains.js'
 import type { RetentionForm } from './retention-form.js'
 import { type Covered, checkPoints, type RetentionPoint } from './retention-points.js'
 import { bestStarts, naturalValue, type SearchBox, type SearchRange, searchRange } from './retention-search.js'
@@ -23,23 +23,6 @@ export interface RetentionFitRequest {
   readonly contentUncertainty?: WaterContentChange
   /** Standard uncertainty of the decimal logarithm of a measured conductivity, 0.2 when left out. Unit: 1. Range: [0.001, 3]. */
   readonly logConductivityUncertainty?: number
-}
-
-const CONTENT_UNCERTAINTY: Domain = {
-  quantity: 'uncertainty of water content',
-  unit: 'm³/m³',
-  min: 1e-4,
-  max: 0.2,
-  ends: '[]',
-  hint: 'about 0.01 for weighed samples',
-}
-const LOG_UNCERTAINTY: Domain = {
-  quantity: 'uncertainty of the logarithm of conductivity',
-  unit: '1',
-  min: 1e-3,
-  max: 3,
-  ends: '[]',
-  hint: '0.2 is a factor of 1.6',
 }
 
 /** A least-squares problem with its starts. A place is [saturated, residual, ...shape, ln Ks, pore connection]. */

@@ -1,10 +1,10 @@
-import type { Domain } from '../../quantity/domain.js'
+import { WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { HydraulicConductivity } from '../../quantity/generated/hydraulic-conductivity.js'
 import type { SuctionHead } from '../../quantity/generated/suction.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import { WATER_CONTENT } from '../bench/phase-domains.js'
+import { POINT_CONDUCTIVITY, POINT_SUCTION } from '../domains.js'
 
 /** One measured point of a retention curve. */
 export interface RetentionPoint {
@@ -14,23 +14,6 @@ export interface RetentionPoint {
   readonly waterContent: WaterContent
   /** Conductivity there, if it was measured. Unit: cm/h. Range: (0, ∞). */
   readonly conductivity?: HydraulicConductivity
-}
-
-const SUCTION: Domain = {
-  quantity: 'suction',
-  unit: 'cm',
-  min: 0,
-  max: 1e8,
-  ends: '[]',
-  hint: 'give suction as a positive head in cm; kPa go through kilopascalsOfSuction()',
-}
-const CONDUCTIVITY: Domain = {
-  quantity: 'conductivity',
-  unit: 'cm/h',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'leave a point that has no conductivity without one',
 }
 
 /** What the points cover. */
@@ -48,12 +31,12 @@ export interface Covered {
 
 /** Refuses impossible points and tells what the others cover. */
 export function checkPoints(points: readonly RetentionPoint[]): Covered {
-  const suctions = points.map((point) => numberIn(point.suction, SUCTION, 'suction'))
+  const suctions = points.map((point) => numberIn(point.suction, POINT_SUCTION, 'suction'))
   const contents = points.map((point) => numberIn(point.waterContent, WATER_CONTENT, 'waterContent'))
   let conductivities = 0
   for (const { conductivity } of points) {
     if (conductivity === undefined) continue
-    numberIn(conductivity, CONDUCTIVITY)
+    numberIn(conductivity, POINT_CONDUCTIVITY)
     conductivities++
   }
   const positive = suctions.filter((suction) => suction > 0)

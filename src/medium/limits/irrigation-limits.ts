@@ -1,4 +1,3 @@
-import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { AirFilledPorosity } from '../../quantity/generated/share.js'
 import type { SuctionHead } from '../../quantity/generated/suction.js'
@@ -9,26 +8,11 @@ import { requireObject } from '../../quantity/require-object.js'
 import { bottomSuctionAtRest } from '../container/bottom-suction.js'
 import { meanContentAtRest } from '../container/container-water.js'
 import { checkPorosity } from '../container/water-and-air.js'
+import { DEPLETION, MIN_AIR } from '../domains.js'
 import { limitFindings } from './limit-findings.js'
 import { refillPointByDepletion, refillPointBySuction } from './refill-point.js'
 import type { IrrigationLimits, LimitsRequest, WaterLimit } from './water-limits.js'
 
-const LEAST_AIR: Domain = {
-  quantity: 'least air',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '[)',
-  hint: 'give the air-filled porosity below which roots suffer, or leave it out',
-}
-const DEPLETION: Domain = {
-  quantity: 'depletion',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '[)',
-  hint: 'give the share of the available water that may be used, or leave it out',
-}
 /** End of the water buffering capacity of De Boodt and Verdonck (1972). */
 const END_OF_BUFFER = 100 as SuctionHead
 
@@ -49,8 +33,8 @@ const END_OF_BUFFER = 100 as SuctionHead
  * @throws `DomainError` outside the ranges; `InputError` when neither depletion nor suction is given, or when the needs contradict
  * the medium.
  * @validity Water at rest, one medium of even packing, no hysteresis.
- * @source FAO Irrigation and Drainage Paper 56 (1998), Eqs. 82 and 83 (depletion)
- * @source De Boodt, M. and Verdonck, O. (1972), Acta Horticulturae 26:37-44 (water up to 100 cm); bounds of the classes checked in independent open restatements
+ * @source allen-1998, Eqs. 82 and 83 (depletion)
+ * @source de-boodt-1972 (water up to 100 cm)
  * @example
  * ```ts
  * const medium = vanGenuchten1980({
@@ -77,7 +61,7 @@ export function irrigationLimits(request: LimitsRequest): IrrigationLimits {
   let full = capacity
   if (minAir !== undefined) {
     const airy: WaterLimit = {
-      waterContent: (porosity - numberIn(minAir, LEAST_AIR)) as WaterContent,
+      waterContent: (porosity - numberIn(minAir, MIN_AIR)) as WaterContent,
       limit: 'least air',
     }
     considered.push(airy)

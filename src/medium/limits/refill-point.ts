@@ -1,4 +1,4 @@
-import type { Domain } from '../../quantity/domain.js'
+import { SUCTION, WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Length } from '../../quantity/generated/length.js'
 import type { DepletionFraction } from '../../quantity/generated/share.js'
@@ -7,10 +7,10 @@ import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { requireObject } from '../../quantity/require-object.js'
-import { WATER_CONTENT } from '../bench/phase-domains.js'
 import type { Container } from '../container/container.js'
 import { meanContentAtRest } from '../container/container-water.js'
 import type { RetentionModel } from '../curves/retention-model.js'
+import { HEIGHT, REFILL_DEPLETION } from '../domains.js'
 
 /** The water that plants may use and how much of it. */
 export interface AllowedDepletion {
@@ -20,32 +20,6 @@ export interface AllowedDepletion {
   readonly lowerLimit: WaterContent
   /** Management allowed depletion: share of the available water to use before watering. Unit: 1. Range: [0, 1]. */
   readonly depletion: DepletionFraction
-}
-
-const DEPLETION: Domain = {
-  quantity: 'depletion',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '[]',
-  hint: 'give the share of the available water that may be used',
-}
-const SUCTION: Domain = {
-  quantity: 'suction',
-  unit: 'cm',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the suction at which to water, as a tensiometer shows it',
-}
-
-const HEIGHT: Domain = {
-  quantity: 'height above the bottom',
-  unit: 'cm',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the place of the tensiometer',
 }
 
 /**
@@ -61,7 +35,7 @@ const HEIGHT: Domain = {
  * @param limits - Full point, lower limit and depletion.
  * @returns Water content at which to water. Unit: m³/m³.
  * @throws `DomainError` outside the ranges; `InputError` when the lower limit is not below the full point.
- * @source FAO Irrigation and Drainage Paper 56 (1998), Eqs. 82 and 83
+ * @source allen-1998, Eqs. 82 and 83
  * @example
  * ```ts
  * refillPointByDepletion({ fullPoint: waterContent(0.6), lowerLimit: waterContent(0.1), depletion: percent(20) }) // => 0.5
@@ -71,7 +45,7 @@ export function refillPointByDepletion(limits: AllowedDepletion): WaterContent {
   const { fullPoint, lowerLimit, depletion } = optionsOf(limits)
   numberIn(fullPoint, WATER_CONTENT, 'fullPoint')
   numberIn(lowerLimit, WATER_CONTENT, 'lowerLimit')
-  numberIn(depletion, DEPLETION, 'depletion')
+  numberIn(depletion, REFILL_DEPLETION, 'depletion')
   if (lowerLimit >= fullPoint)
     throw new InputError(
       'lowerLimit',
@@ -105,7 +79,7 @@ export interface AllowedSuction {
  * @throws `DomainError` outside the ranges; `InputError` when the height is above the medium, or when a container that has just
  * drained already has more suction there.
  * @validity Water at rest; while roots drink, the suction near them is larger. As for container capacity.
- * @source hydrostatics
+ * @source definition: hydrostatics
  * @example
  * ```ts
  * const medium = vanGenuchten1980({
@@ -122,7 +96,7 @@ export function refillPointBySuction(limits: AllowedSuction): WaterContent {
   requireObject(limits, 'limits')
   const { container, medium, suctionHeight = (container.height / 2) as Length } = limits
   const suction = numberIn(limits.maxSuction, SUCTION, 'maxSuction')
-  const height = numberIn(suctionHeight, HEIGHT)
+  const height = numberIn(suctionHeight, HEIGHT, 'suctionHeight')
   if (height > container.height)
     throw new InputError(
       'suctionHeight',

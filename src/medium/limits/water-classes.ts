@@ -1,10 +1,10 @@
-import type { Domain } from '../../quantity/domain.js'
+import { WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { AirFilledPorosity, Porosity } from '../../quantity/generated/share.js'
 import type { WaterContent, WaterContentChange } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import { WATER_CONTENT } from '../bench/phase-domains.js'
+import { POROSITY } from '../domains.js'
 
 /** A sample on the sand box: its pores and its water content at three suctions. */
 export interface ReleaseSample {
@@ -34,14 +34,6 @@ export interface WaterClasses {
   readonly lessAvailableWater: WaterContent
 }
 
-const PORE_SPACE: Domain = {
-  quantity: 'total pore space',
-  unit: '1',
-  min: 0,
-  max: 1,
-  ends: '(]',
-  hint: 'give it as a share of the volume',
-}
 /**
  * Air and water classes of a sample after De Boodt and Verdonck (1972): how its pore space divides at suctions of 10, 50 and 100 cm.
  *
@@ -54,7 +46,7 @@ const PORE_SPACE: Domain = {
  * @param sample - Pore space and water contents.
  * @returns The classes, which add up to the pore space.
  * @throws `DomainError` outside the ranges; `InputError` when the water content rises with suction or exceeds the pore space.
- * @source De Boodt, M. and Verdonck, O. (1972), Acta Horticulturae 26:37-44; bounds of the classes checked in independent open restatements
+ * @source de-boodt-1972
  * @example
  * ```ts
  * waterClassesDeBoodt1972({
@@ -67,7 +59,7 @@ const PORE_SPACE: Domain = {
  */
 export function waterClassesDeBoodt1972(sample: ReleaseSample): WaterClasses {
   const { totalPoreSpace, at10, at50, at100 } = optionsOf(sample)
-  numberIn(totalPoreSpace, PORE_SPACE, 'totalPoreSpace')
+  numberIn(totalPoreSpace, POROSITY, 'totalPoreSpace')
   for (const content of [at10, at50, at100]) numberIn(content, WATER_CONTENT)
   if (at10 > totalPoreSpace || at50 > at10 || at100 > at50)
     throw new InputError(

@@ -1,4 +1,4 @@
-import type { Domain } from '../../quantity/domain.js'
+import { SUCTION } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { SuctionHead } from '../../quantity/generated/suction.js'
 import type { WaterContentChange } from '../../quantity/generated/water-content.js'
@@ -15,15 +15,6 @@ export interface SuctionInterval {
   readonly from: SuctionHead
   /** The larger suction. Unit: cm. Range: [0, ∞). */
   readonly to: SuctionHead
-}
-
-const SUCTION: Domain = {
-  quantity: 'suction',
-  unit: 'cm',
-  min: 0,
-  max: Infinity,
-  ends: '[)',
-  hint: 'suction is zero or more',
 }
 
 /**
@@ -64,7 +55,7 @@ export function waterBetweenSuctions(interval: SuctionInterval): WaterContentCha
  *
  * @param medium - How the medium holds water.
  * @returns Easily available water. Unit: m³/m³.
- * @source De Boodt, M. and Verdonck, O. (1972), Acta Horticulturae 26:37-44; bounds of the classes checked in independent open restatements
+ * @source de-boodt-1972
  * @example
  * ```ts
  * const medium = vanGenuchten1980({
@@ -90,7 +81,7 @@ export function easilyAvailableWater(medium: RetentionModel): WaterContentChange
  *
  * @param medium - How the medium holds water.
  * @returns Water buffering capacity. Unit: m³/m³.
- * @source De Boodt, M. and Verdonck, O. (1972), Acta Horticulturae 26:37-44; bounds of the classes checked in independent open restatements
+ * @source de-boodt-1972
  * @example
  * ```ts
  * const medium = vanGenuchten1980({

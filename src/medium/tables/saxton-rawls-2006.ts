@@ -1,3 +1,4 @@
+import { MASS_FRACTION } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
 import type { BulkDensity } from '../../quantity/generated/density.js'
@@ -8,7 +9,6 @@ import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { type Validity, validityOf } from '../../quantity/validity.js'
-import { MASS_FRACTION } from '../bench/phase-domains.js'
 
 /** The texture of a soil. */
 export interface SoilTexture {
@@ -65,7 +65,7 @@ export const validitySaxtonRawls2006: Validity = {
  * in an impossible order.
  * @validity Agricultural mineral soils with at most 60 % clay and 8 % organic matter; never growing media. A regression: a single
  * soil may differ by several percentage points.
- * @source Saxton, K. E. and Rawls, W. J. (2006), Soil Science Society of America Journal 70:1569-1578, Table 1
+ * @source saxton-2006, Table 1
  * @example
  * ```ts
  * const soil = soilFromTextureSaxtonRawls2006({ sand: percent(42), clay: percent(18), organicMatter: percent(1) })

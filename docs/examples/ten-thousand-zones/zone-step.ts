@@ -19,12 +19,15 @@ import {
 export interface ZoneReading {
   readonly zone: string
   readonly now: number
+  /** Which reading of its zone it is, counted from one by the gateway: so that doubles and gaps are seen. */
+  readonly ordinal: number
   /** Water content, or null where the probe was silent. */
   readonly content: number | null
 }
 
 export interface ZoneDecision {
   readonly zone: string
+  readonly ordinal: number
   readonly now: number
   readonly open: boolean
   readonly reason: WateringDecision['reason']
@@ -62,49 +65,11 @@ export function step(row: string | undefined, reading: ZoneReading): { row: stri
     row: JSON.stringify(next),
     decision: {
       zone: reading.zone,
+      ordinal: reading.ordinal,
       now: reading.now,
       open: decision.open,
       reason: decision.reason,
       givenMillilitres: inMillilitres(decision.givenInDay),
     },
   }
-}
-
-/** A stand-in for the engine: readings go to the partition of their zone, and each partition keeps only its own rows. */
-export function runPartitioned(
-  readings: readonly ZoneReading[],
-  partitions: number,
-): { decisions: ZoneDecision[]; rows: Map<string, string> } {
-  const rows = Array.from({ length: partitions }, () => new Map<string, string>())
-  const decisions: ZoneDecision[] = []
-  for (const reading of readings) {
-    const own = rows[hash(reading.zone) % partitions] as Map<string, string>
-    const { row, decision } = step(own.get(reading.zone), reading)
-    own.set(reading.zone, row)
-    decisions.push(decision)
-  }
-  return { decisions, rows: new Map(rows.flatMap((part) => [...part])) }
-}
-
-/** Fowler, Noll and Vo's hash (FNV-1a, 32 bits), as many engines use to spread keys. */
-function hash(text: string): number {
-  let value = 0x811c9dc5
-  for (let i = 0; i < text.length; i++) value = Math.imul(value ^ text.charCodeAt(i), 0x01000193)
-  return value >>> 0
-}
-
-/** An invented day of readings: every zone dries at a speed of its own, one in a hundred falls silent at noon. */
-export function inventedReadings(zones: number, stepsADay: number): ZoneReading[] {
-  const readings: ZoneReading[] = []
-  for (let i = 0; i < stepsADay; i++) {
-    for (let z = 0; z < zones; z++) {
-      const content = 0.61 - ((((z % 17) + 5) * i) / stepsADay) * 0.008 + 0.002 * Math.sin(z + i)
-      readings.push({
-        zone: `zone-${z}`,
-        now: (i * 86400) / stepsADay,
-        content: z % 100 === 7 && i > stepsADay / 2 ? null : content,
-      })
-    }
-  }
-  return readings
 }
