@@ -173,7 +173,7 @@ function plan() {
     container: {
       substrateVolume: litres(14),
       containerCapacity: waterContent(0.62),
-      minContent: waterContent(0.15),
+      minWaterContent: waterContent(0.15),
       bypass: percent(10),
       drainLag: minutes(10),
     },
