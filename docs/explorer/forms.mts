@@ -143,7 +143,7 @@ function planned(values: Readonly<Record<string, number>>): Answer {
     container: {
       substrateVolume,
       containerCapacity,
-      minContent: porewater.waterContent(0.1),
+      minWaterContent: porewater.waterContent(0.1),
       bypass: porewater.fraction(0.1),
       drainLag: porewater.minutes(10),
     },

@@ -73,7 +73,7 @@ export const GALLERY: Readonly<Record<string, (width: number) => string>> = {
   'dry-down': (width) => {
     const night = {
       time: Array.from({ length: 80 }, (_, i) => START + 600 * i),
-      content: Array.from({ length: 80 }, (_, i) => 0.6 - 0.0006 * i + 0.0004 * Math.sin(7 * i)),
+      waterContent: Array.from({ length: 80 }, (_, i) => 0.6 - 0.0006 * i + 0.0004 * Math.sin(7 * i)),
     }
     const fit = fitDryDown(night)
     const refillPoint = waterContent(0.52)
@@ -173,7 +173,7 @@ function plan() {
     container: {
       substrateVolume: litres(14),
       containerCapacity: waterContent(0.62),
-      minContent: waterContent(0.15),
+      minWaterContent: waterContent(0.15),
       bypass: percent(10),
       drainLag: minutes(10),
     },
@@ -193,7 +193,7 @@ function plan() {
     trigger: { by: 'level' as const },
   }
   const made = planDay(request)
-  const readings = { time: made.time, content: made.waterContent.map((one, i) => one - 0.004 * Math.sin(i / 20)) }
+  const readings = { time: made.time, waterContent: made.waterContent.map((one, i) => one - 0.004 * Math.sin(i / 20)) }
   const given = made.shots.map(({ time }) => ({ time: (time as number) + 300, millilitres: 180 }))
   return { title: 'Bench 3 (invented)', plan: made, request, readings, given, hoursFromUtc: 0, maxStep: 900 }
 }
