@@ -7,7 +7,7 @@ import type { Limits } from './checked-settings.js'
 import { clockMode, readingMoment, tick } from './clock.js'
 import { heardPlants } from './clock-dispute.js'
 import type { WateringDecision } from './decision.js'
-import { countedVolume, isPartial, judgeDelivery, runFor } from './delivery.js'
+import { countedVolume, judgeDelivery, runFor } from './delivery.js'
 import { judgeDrain, judgeFlow, judgeShare, readFeedback } from './feedback.js'
 import type { WateringReason } from './finding.js'
 import { findingsOf, type Seen } from './findings.js'
@@ -67,7 +67,7 @@ function look(limits: Limits, before: WateringState, input: Partial<WateringInpu
   const clock = heardPlants(ticked, fellSince(state.zone.told, told, span.to - span.from, limits), limits)
   const isDay = clock.base !== null && inHours(limits.hours, clock.base + clock.elapsed + limits.ahead, 0, 0)
   const balance = passBalance(state.zone, isDay ? (span.to - span.from) * limits.use : 0, measured.level, limits)
-  const zone = believed(measured, isPartial(fed.delivery) ? 'flow-too-small' : balance.verdict)
+  const zone = believed(measured, fed.delivery.partial ? 'flow-too-small' : balance.verdict)
   const order = takeOverride(state.override, input.override, input.now, clock.elapsed)
   const dry = zone.level === null ? false : zone.level <= limits.lower || (balance.dry && zone.level < limits.upper)
   const lastWet = Math.max(balance.lastWet, zone.wet ?? balance.lastWet)

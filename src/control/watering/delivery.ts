@@ -22,7 +22,7 @@ export function judgeDelivery(counters: WateringCounters): WateringDelivery {
   const apart = isSeen ? Math.abs(share / delivery.usual - metered) : ALIKE * 1.5
   const isWhole = isSeen && metered > 0.95 && metered < 1.05
   const usual = isWhole ? delivery.usual + (share - delivery.usual) / 8 : delivery.usual
-  return {
+  const next = {
     metered: delivery.metered + (metered - delivery.metered) / Math.min(5, shots),
     shots,
     shown: isSeen ? delivery.shown + (share - delivery.shown) / Math.min(5, seen) : delivery.shown,
@@ -30,7 +30,9 @@ export function judgeDelivery(counters: WateringCounters): WateringDelivery {
     usual: Math.min(1.2, Math.max(0.6, usual)),
     agreed:
       apart <= ALIKE ? Math.min(8, delivery.agreed + 1) : apart > 2 * ALIKE ? 0 : Math.max(0, delivery.agreed - 1),
+    partial: delivery.partial,
   }
+  return { ...next, partial: isPartial(next) }
 }
 
 /**
@@ -38,7 +40,7 @@ export function judgeDelivery(counters: WateringCounters): WateringDelivery {
  * and less than ordered for several openings, the meter is believed but for a margin; where they have long said that the meter counts too much, so are they.
  */
 export function countedVolume(ordered: number, metered: number, delivery: WateringDelivery): number {
-  if (delivery.agreed >= HEARD && !isPartial(delivery)) {
+  if (delivery.agreed >= HEARD && !delivery.partial) {
     const least = Math.max(LEAST, Math.min(1, 1.15 * delivery.metered))
     return Math.max(Math.min(ordered, 1.15 * metered), least * ordered, metered)
   }
@@ -55,12 +57,13 @@ export function arrivingShare({ metered, shots, agreed }: WateringDelivery): num
 
 /** The same where it may change what is allowed in a day: only where it is told by more than the meter. */
 export function allowanceShare(delivery: WateringDelivery): number {
-  return delivery.agreed >= HEARD || isPartial(delivery) ? arrivingShare(delivery) : 1
+  return delivery.agreed >= HEARD || delivery.partial ? arrivingShare(delivery) : 1
 }
 
-/** Whether the zone gets less than its probes show: the places of the probes do not stand for the others. */
-export function isPartial({ metered, shots, seen, agreed }: WateringDelivery): boolean {
-  return shots >= 6 && seen >= 6 && metered < LITTLE && metered > 0.3 && agreed < 7
+/** Whether the zone gets less than its probes show: their places do not stand for the others. It lasts until the meter sees all again. */
+function isPartial({ metered, shots, seen, agreed, partial }: WateringDelivery): boolean {
+  if (partial) return metered < 0.9
+  return shots >= 6 && seen >= 6 && metered < LITTLE && metered > 0.3 && agreed < HEARD
 }
 
 /** Time of an opening that gives a whole shot of the water that arrives, within the longest one. */

@@ -7,8 +7,8 @@ import { hoursAllow } from './hours.js'
 import type { WateringClock, WateringOrder, WateringState } from './state.js'
 import type { ZoneLevel } from './zone-level.js'
 
-/** Share of the day's limit that may be given at once where nobody knows what was given before. */
-const AT_START = 0.1
+/** Pace, as a multiple of the usual use, at which water may be given in the first day, because water given before it is not known. */
+const AT_START = 1.15
 
 /** Whether to open, with the reason for it or against it. */
 export interface Choice {
@@ -54,7 +54,8 @@ export function mayOpen(state: WateringState, zone: ZoneLevel, limits: Limits): 
   if (!hoursAllow(limits.hours, limits.ahead, clock, run)) return no('outside-hours')
   const volume = run * limits.litresPerSecond
   const given = givenInDay(water)
-  if (given + volume > allowance(limits, clock.elapsed, volume)) return no('day-used-up')
+  if (given + volume > limits.perDay * (1 + 1e-9)) return no('day-used-up')
+  if (given + volume > ofFirstDay(limits, clock.elapsed)) return no('starting')
   // The clock may gain on the true one, and nobody can tell.
   if (givenInLongDay(water) + volume > 1.04 * limits.perDay) return no('day-used-up')
   if (wish.reason === 'back-up-shot' && given + volume > backUpOf(state, limits) * (1 + 1e-9))
@@ -69,11 +70,12 @@ function backUpOf({ counters }: WateringState, limits: Limits): number {
   return Math.min(limits.perDay, limits.backUp / allowanceShare(counters.delivery))
 }
 
-/** Most volume of a day; after a start a share that grows over 24 hours, because water given before it is not known. */
-function allowance(limits: Limits, elapsed: number, volume: number): number {
-  const share = AT_START + elapsed / 86400
-  const most = limits.perDay * (1 + 1e-9)
-  return share >= 1 ? most : Math.min(most, Math.max(volume, limits.perDay * share))
+/**
+ * Most volume in the first day after a start: no more than the usual use at its usual pace, and nothing at once, so that a state that is
+ * lost again and again gives no more than a day may have.
+ */
+function ofFirstDay({ usual, perDay, allowed }: Limits, elapsed: number): number {
+  return elapsed >= 86400 ? Number.POSITIVE_INFINITY : (Math.min(perDay, AT_START * usual) / allowed) * elapsed
 }
 
 function wishFor(state: WateringState, zone: ZoneLevel, limits: Limits): Choice {

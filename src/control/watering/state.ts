@@ -153,6 +153,8 @@ export interface WateringDelivery {
   readonly usual: number
   /** Openings in a row in which both said about the same, up to 8. */
   readonly agreed: number
+  /** Whether the meter sees less than the probes show, until it sees all of it again. */
+  readonly partial: boolean
 }
 
 /** A person's order, counted in trusted time. */
