@@ -90,7 +90,7 @@ export function watchShots(limits: ShotLimits): ShotWatch {
     restore: (kept) => restoredShotWatch(stateReader(kept)),
     step: ({ count, last, feet, rise }, reading) => {
       const state = { count, last, feet: feet.slice(), rise }
-      const shots = advance(state, reading.time, reading.content)
+      const shots = advance(state, reading.time, reading.waterContent)
       return [state, shots]
     },
   }
@@ -111,7 +111,7 @@ export function newShotSearch(): ShotSearch {
 /** Takes a reading into a search and gives the shot that ended with it, for these limits. */
 export function shotSearch(
   limits: ShotLimits,
-): (search: ShotSearch, time: number, content: number) => readonly FoundShot[] {
+): (search: ShotSearch, time: number, waterContent: number) => readonly FoundShot[] {
   const least = numberIn(limits.minRise, MIN_RISE, 'minRise')
   const longest = numberIn(limits.maxRiseTime, MAX_RISE_TIME, 'maxRiseTime')
   const longestStep = numberIn(limits.maxStep, MAX_STEP, 'maxStep')

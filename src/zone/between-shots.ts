@@ -27,19 +27,19 @@ export function betweenShots(
   openings: readonly number[],
 ): ZoneFinding[] {
   const { day, time } = window
-  const { name, content, shots } = probe
+  const { name, waterContent, shots } = probe
   const maxStep = maxStepOf(zone)
-  const series = { time, content, shots, maxStep }
+  const series = { time, waterContent, shots, maxStep }
   const dryDowns = findDryDowns({
     ...series,
     settle: Math.max(SETTLE, Math.min(86400, zone.readingStep)) as Duration,
-    shortest: SHORTEST as Duration,
+    minDuration: SHORTEST as Duration,
   })
   const least = (times: number) => Math.min(1, times * zone.limits.minRise) as WaterContentChange
-  const climbs = findClimbs({ time, content, dryDowns, minRise: least(CLIMB) })
+  const climbs = findClimbs({ time, waterContent, dryDowns, minRise: least(CLIMB) })
   // The readings on both sides of a step are taken for spikes: they are bridged.
   const bridged = Math.min(86400, BRIDGED * zone.readingStep) as Duration
-  const steps = findSteps({ ...series, maxStep: bridged, least: least(STEP), side: SIDE })
+  const steps = findSteps({ ...series, maxStep: bridged, minChange: least(STEP), side: SIDE })
   return [
     ...climbs
       // What the valve gave meanwhile explains a climb, also where no shot shows.
