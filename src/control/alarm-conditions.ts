@@ -53,6 +53,7 @@ const PRIORITIES: { readonly [Code in CauseCode]: 'high' | 'medium' | 'low' } = 
 
 /** A diagnosis, and what is foreseen. */
 export interface AlarmConditionsInput {
+  /** The diagnosis, made by `watchZone`. */
   readonly diagnosis: Diagnosis
   /** Causes of less weight raise nothing; 0.6 by default. Unit: 1. Range: [0, 1]. */
   readonly minWeight?: number

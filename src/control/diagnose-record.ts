@@ -10,23 +10,23 @@ import { watchZone } from './watch-zone.js'
 
 /** A record of a zone: columns with one entry for each time; NaN where one is missing, left out where nothing is measured. */
 export interface WatchedRecord {
-  /** Times of the rows, in order. Unit: s. */
+  /** Times of the rows, in order. Unit: s. Range: each in [-62135596800, 253402300799]. */
   readonly time: ArrayLike<number>
-  /** Readings of each probe. Unit: m³/m³. */
+  /** Readings of each probe. Unit: m³/m³. Range: any. */
   readonly probes: readonly { readonly name: string; readonly content: ArrayLike<number> }[]
-  /** Shots that were ordered, in order. Unit: s. */
+  /** Shots that were ordered, in order. Unit: s. Range: any. */
   readonly shots: readonly { readonly start: number; readonly end: number }[]
-  /** Counter of the flow meter. Unit: L. */
+  /** Counter of the flow meter. Unit: L. Range: any. */
   readonly metered?: ArrayLike<number>
-  /** Counter of the drain. Unit: L. */
+  /** Counter of the drain. Unit: L. Range: any. */
   readonly drained?: ArrayLike<number>
-  /** Unit: W/m². */
+  /** Light. Unit: W/m². Range: any. */
   readonly light?: ArrayLike<number>
-  /** In the medium. Unit: °C. */
+  /** Temperature in the medium. Unit: °C. Range: any. */
   readonly temperature?: ArrayLike<number>
-  /** Unit: dS/m. */
+  /** EC of the feed. Unit: dS/m. Range: any. */
   readonly feedEC?: ArrayLike<number>
-  /** Unit: dS/m. */
+  /** EC of the newest drain. Unit: dS/m. Range: any. */
   readonly drainEC?: ArrayLike<number>
 }
 
@@ -42,6 +42,7 @@ export interface RecordDiagnosis {
 
 /** A record with the zone that it comes from. */
 export interface DiagnoseRecordInput extends WatchZoneSettings {
+  /** The columns. */
   readonly record: WatchedRecord
 }
 

@@ -30,15 +30,14 @@ const CAUSES: { readonly [Code in CauseCode]: string } = {
   'power-cut': 'time is missing, as after a power cut',
 }
 
-const ELECTRIC =
-  'Water and electricity: switch the current off before you open boxes, pumps or valves; leave mains work to a licensed electrician.'
-
 const CHECKS: { readonly [Code in CheckCode]: string } = {
-  'look-at-supply': `Look at valve, filter, pump and supply. The zone is full: do not water by hand. ${ELECTRIC}`,
-  'look-at-supply-and-weigh': `Look at valve, filter, pump and supply; no probe can be trusted, so weigh a container before anybody waters. ${ELECTRIC}`,
-  'look-at-supply-then-water-by-hand': `Look at valve, filter, pump and supply; until water runs again give a small shot by hand and see it rise. ${ELECTRIC}`,
-  'shut-main-valve-and-look': `Shut the main valve by hand, then look at valve, line and drain. Do not add water. ${ELECTRIC}`,
-  'walk-the-line': `Close the zone and walk the line while somebody opens it for a moment. ${ELECTRIC}`,
+  'look-at-supply': 'Look at valve, filter, pump and supply. The zone is full: do not water by hand.',
+  'look-at-supply-and-weigh':
+    'Look at valve, filter, pump and supply; no probe can be trusted, so weigh a container before anybody waters.',
+  'look-at-supply-then-water-by-hand':
+    'Look at valve, filter, pump and supply; until water runs again give a small shot by hand and see it rise.',
+  'shut-main-valve-and-look': 'Shut the main valve by hand, then look at valve, line and drain. Do not add water.',
+  'walk-the-line': 'Close the zone and walk the line while somebody opens it for a moment.',
   'catch-test':
     'Catch the water of some drippers, that of the place among them, and compare; clean or replace those that give less.',
   'weigh-a-container':
@@ -61,8 +60,20 @@ const CHECKS: { readonly [Code in CheckCode]: string } = {
   'pour-into-the-gauge': 'Pour a measured litre into the drain gauge and see it counted.',
   'fill-a-bucket': 'Fill a measured bucket through the meter and see it counted.',
   'set-the-clock': 'Compare all clocks with a good one, and set them; keep records in universal time.',
-  'look-at-the-power': `Ask for the hours without power. ${ELECTRIC}`,
+  'look-at-the-power': 'Ask for the hours without power.',
 }
+
+/** Checks at valves, pumps and boxes. */
+const NEAR_CURRENT: readonly CheckCode[] = [
+  'look-at-supply',
+  'look-at-supply-and-weigh',
+  'look-at-supply-then-water-by-hand',
+  'shut-main-valve-and-look',
+  'walk-the-line',
+  'look-at-the-power',
+]
+const ELECTRIC =
+  'Water and electricity: switch the current off before you open boxes, pumps or valves; leave mains work to a licensed electrician.'
 
 /**
  * Puts a cause of `watchZone` into words: what may be wrong, on which numbers that rests, and what to do by hand to make sure.
@@ -92,7 +103,7 @@ export function explainDiagnosis(cause: Cause): Finding {
   const who = about === undefined || about.length === 0 ? '' : `${about.join(', ')}: `
   const numbers = evidence.map(inWords).join('; ')
   const sentence = `${who}${CAUSES[code]}`
-  const message = `${sentence[0]?.toUpperCase()}${sentence.slice(1)} (${numbers}). ${CHECKS[check]}`
+  const message = `${sentence[0]?.toUpperCase()}${sentence.slice(1)} (${numbers}). ${CHECKS[check]}${NEAR_CURRENT.includes(check) ? ` ${ELECTRIC}` : ''}`
   return {
     code,
     level,

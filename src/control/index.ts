@@ -29,7 +29,7 @@ export {
 export { diagnoseZone, type ProbeAnswers, type ZoneDiagnosisInput } from './diagnose-zone.js'
 export type { Cause, CauseCode, CheckCode, Diagnosis, Evidence, UnknownReason } from './diagnosis/cause.js'
 export type { WatchedReading, WatchZoneInput } from './diagnosis/input.js'
-export type { WatchZoneSettings } from './diagnosis/settings.js'
+export type { DarkHours, WatchZoneSettings } from './diagnosis/settings.js'
 export type { ZoneWatchState } from './diagnosis/zone-state.js'
 export { explainDiagnosis } from './explain-diagnosis.js'
 export { explainRecovery } from './explain-recovery.js'

@@ -78,7 +78,7 @@ describe('the stories of lies', () => {
     const shots = hourly(60, 22)
     // After a good day two shots come through, the third and the seventh.
     const comes = (minute: number) => {
-      const k = shots.findLastIndex((at) => at <= minute)
+      const k = shots.filter((at) => at <= minute).length - 1
       return k < 12 || k === 14 || k === 18 ? 1 : 0
     }
     const { outputs } = diagnosesOf({ minutes: 2950, probes: THREE, shots, start: 0.7, reaches: comes })

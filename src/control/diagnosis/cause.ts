@@ -33,28 +33,32 @@ export type CheckCode =
 export interface Evidence {
   /** What was measured, in kebab case. */
   readonly code: string
-  /** The number. Unit: that of `unit`. */
+  /** The number. Unit: that of `unit`. Range: any. */
   readonly value: number
   readonly unit: string
-  /** What it was when all was well, or should be. Unit: that of `unit`. */
+  /** What it was when all was well, or should be. Unit: that of `unit`. Range: any. */
   readonly usual?: number
   /** The probe that it is about. */
   readonly about?: string
-  /** When it was so. Unit: s. */
+  /** When it was so. Unit: s. Range: any. */
   readonly time?: number
 }
 
 /** One thing that may be wrong. */
 export interface Cause {
+  /** Which one. */
   readonly code: CauseCode
+  /** How much it matters if it is so. */
   readonly level: 'note' | 'caution' | 'danger'
-  /** How well the evidence fits, from a half for "may be" to nearly one; to rank causes by, not a probability. Unit: 1. */
+  /** How well the evidence fits, from a half for "may be" to nearly one; to rank causes by, not a probability. Unit: 1. Range: any. */
   readonly weight: number
   /** The probes that it is about; absent where it is about the zone. */
   readonly about?: readonly string[]
+  /** The numbers on which it rests. */
   readonly evidence: readonly Evidence[]
+  /** What to do by hand to make sure. */
   readonly check: CheckCode
-  /** Since when it has been told. Unit: s. */
+  /** Since when it has been told. Unit: s. Range: any. */
   readonly since: number
 }
 

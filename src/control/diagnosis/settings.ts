@@ -26,8 +26,16 @@ export interface WatchZoneSettings {
   readonly settle?: Duration
   /** A reading that is older tells nothing of now; twenty minutes by default. Unit: s. Range: [60, 86400]. */
   readonly maxReadingAge?: Duration
-  /** Hours without light, by the clock of `now`; not needed where light is measured. Unit: h. Range: each in [0, 24]. */
-  readonly darkHours?: { readonly from: number; readonly until: number }
+  /** Hours without light, by the clock of `now`; not needed where light is measured. */
+  readonly darkHours?: DarkHours
+}
+
+/** Hours without light. */
+export interface DarkHours {
+  /** When it gets dark. Unit: h. Range: [0, 24]. */
+  readonly from: number
+  /** When it gets light. Unit: h. Range: [0, 24]. */
+  readonly until: number
 }
 
 /** Settings that make sense, in plain numbers. */
@@ -40,7 +48,7 @@ export interface Watched {
   readonly full: number
   readonly settle: number
   readonly maxAge: number
-  readonly dark: { readonly from: number; readonly until: number } | null
+  readonly dark: DarkHours | null
   /** What was worked out for a list of shots. */
   readonly days: WeakMap<object, DayBesideBefore | null>
 }
@@ -107,7 +115,7 @@ export function checkedWatch(settings: WatchZoneSettings): Watched {
   }
 }
 
-function darkHours({ from, until }: { readonly from: number; readonly until: number }) {
+function darkHours({ from, until }: DarkHours): DarkHours {
   const hour = domain('hour of the day', 'h', '[]', 0, 24, 'give hours after midnight')
   return { from: numberIn(from, hour, 'darkHours.from'), until: numberIn(until, hour, 'darkHours.until') }
 }

@@ -19,7 +19,7 @@ export function suspectReadings(state: ZoneWatchState, now: number, zone: Watche
 }
 
 /** The falls of each probe in nights in which it fell like itself, middle one. */
-export function usualFalls(nights: readonly NightEvidence[], probes: number): (number | null)[] {
+function usualFalls(nights: readonly NightEvidence[], probes: number): (number | null)[] {
   return Array.from({ length: probes }, (_, i) => {
     const falls = nights.flatMap(({ falls, odd }) => {
       const fall = falls[i] ?? null
