@@ -138,7 +138,7 @@ function standardOf(part: string): CitedWork | undefined {
   if (match === null) return undefined
   const [, number = '', year = '', after = ''] = match
   const title = titleIn(after.replace(/^[,:]?\s*/, ''))
-  const body = number.split(' ')[0] as string
+  const body = number.split(' ')[0]!
   // What follows the number is a title only where it reads like one; mostly it is a place in the standard.
   const named = /^\p{Lu}/u.test(title) && title.includes(' ') ? title : titleAt(`${number}:${year}`)
   const authors: readonly Person[] = [{ family: body, institution: true }]

@@ -167,5 +167,5 @@ export function titledPlaces(): readonly string[] {
 /** The title of what stands at a place; empty where it is not known. */
 export function titleAt(place: string): string {
   const list = Object.hasOwn(SEEN, place) ? SEEN : REMEMBERED
-  return Object.hasOwn(list, place) ? (list[place] as string) : ''
+  return Object.hasOwn(list, place) ? list[place]! : ''
 }

@@ -26,11 +26,11 @@ export function wrapText(text: string, size: number, room: number, most: number)
   let line = ''
   const words = text.split(/\s+/).filter((word) => word !== '')
   for (let i = 0; i < words.length; i++) {
-    const longer = line === '' ? (words[i] as string) : `${line} ${words[i]}`
+    const longer = line === '' ? words[i]! : `${line} ${words[i]}`
     if (line !== '' && textWidth(longer, size) > room) {
       if (lines.length === most - 1) return [...lines, cutText(`${line} ${words.slice(i).join(' ')}`, size, room)]
       lines.push(line)
-      line = words[i] as string
+      line = words[i]!
     } else {
       line = longer
     }

@@ -39,7 +39,7 @@ export function drawPanel(
   if (drawable(low) && drawable(high)) inside.push(box('band', left, right, y(high), y(low)))
   const parts: string[] = []
   const values = y.ticks(Math.max(2, Math.min(6, Math.round(tall / 40))))
-  const step = values.length > 1 ? (values[1] as number) - (values[0] as number) : (values[0] ?? 1)
+  const step = values.length > 1 ? values[1]! - values[0]! : (values[0] ?? 1)
   for (const value of values) {
     parts.push(element('line', { class: 'grid', x1: left, x2: right, y1: y(value), y2: y(value) }))
     parts.push(
@@ -67,7 +67,7 @@ export function drawPanel(
       lettering(rule.name, 12, right - left - 8, {
         class: 'over',
         x: right - 4,
-        y: heights[i] as number,
+        y: heights[i]!,
         'text-anchor': 'end',
       }),
     )
@@ -140,8 +140,8 @@ function apart(heights: readonly number[], top: number, bottom: number): number[
   for (const height of heights) placed.push(Math.max(height, top, (placed[placed.length - 1] ?? -Infinity) + 15))
   let limit = bottom
   for (let i = placed.length - 1; i >= 0; i--) {
-    placed[i] = Math.min(placed[i] as number, limit)
-    limit = (placed[i] as number) - 15
+    placed[i] = Math.min(placed[i]!, limit)
+    limit = placed[i]! - 15
   }
   return placed
 }

@@ -79,11 +79,11 @@ export function stackPanels(chart: PanelChart, above: number): string {
   const total = weights.reduce((sum, weight) => sum + weight, 0)
   let top = above
   const drawn = panels.map((panel, i) => {
-    top += heads[i] as number
-    const tall = Math.max(10, (free * (weights[i] as number)) / total)
+    top += heads[i]!
+    const tall = Math.max(10, (free * weights[i]!) / total)
     const place = { left, right, top, tall, highest: i === 0 }
     top += tall
-    return drawPanel(panel, x, place, chart, ticks, legends[i] as (typeof legends)[number])
+    return drawPanel(panel, x, place, chart, ticks, legends[i]!)
   })
   return (
     drawn.join('') +
@@ -99,7 +99,7 @@ export function stackPanels(chart: PanelChart, above: number): string {
 
 function numberTicks(from: number, to: number, room: number): { x: number; text: string }[] {
   const values = scaleLinear([from, to], [0, 1]).ticks(Math.max(2, Math.min(8, Math.floor(room / 70))))
-  const step = values.length > 1 ? (values[1] as number) - (values[0] as number) : to - from
+  const step = values.length > 1 ? values[1]! - values[0]! : to - from
   return values.map((value) => ({ x: value, text: tickText(value, step) }))
 }
 

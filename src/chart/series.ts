@@ -24,8 +24,8 @@ export function lookOf(series: PanelSeries, place: number): number {
 /** A series as SVG text in px. */
 export function drawSeries(series: PanelSeries, look: number, x: Scale, y: Scale): string {
   const at = Array.from({ length: Math.min(series.x.length, series.y.length) }, (_, i) => i)
-  const sx = (i: number) => x(series.x[i] as number)
-  const sy = (i: number) => y(series.y[i] as number)
+  const sx = (i: number) => x(series.x[i]!)
+  const sy = (i: number) => y(series.y[i]!)
   const whole = (i: number) =>
     drawable(series.x[i]) && drawable(series.y[i]) && Number.isFinite(sx(i)) && Number.isFinite(sy(i))
   const there = at.filter(whole)
@@ -33,7 +33,7 @@ export function drawSeries(series: PanelSeries, look: number, x: Scale, y: Scale
   if (series.draw === 'bars') {
     const half = (i: number) => {
       const wide = series.barWidth ?? 0
-      const here = series.x[i] as number
+      const here = series.x[i]!
       return Math.max(2, (x(here + wide / 2) - x(here - wide / 2)) / 2 || 0)
     }
     return there
@@ -65,13 +65,13 @@ export function drawSeries(series: PanelSeries, look: number, x: Scale, y: Scale
 export function regionName(series: PanelSeries, x: Scale, y: Scale): string {
   const corners = Array.from({ length: Math.min(series.x.length, series.y.length) }, (_, i) => i)
     .filter((i) => drawable(series.x[i]) && drawable(series.y[i]))
-    .map((i) => [x(series.x[i] as number), y(series.y[i] as number)] as const)
+    .map((i) => [x(series.x[i]!), y(series.y[i]!)] as const)
   if (corners.length < 3 || series.name === '') return ''
   const mean = (axis: 0 | 1) => corners.reduce((sum, corner) => sum + corner[axis] / corners.length, 0)
   const heights = corners.map(([, height]) => height)
   const tall = Math.max(...heights) - Math.min(...heights)
   const twice = corners.reduce((sum, [a, b], i) => {
-    const [c, d] = corners[(i + 1) % corners.length] as readonly [number, number]
+    const [c, d] = corners[(i + 1) % corners.length]!
     return sum + a * d - c * b
   }, 0)
   const wide = tall > 0 ? Math.abs(twice) / 2 / tall : 0

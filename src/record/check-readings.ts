@@ -50,9 +50,9 @@ export function checkReadings(input: CheckReadingsInput): CheckedReadings {
   for (let i = 0; i <= count; i++) {
     state = next(state, keptReading(i < count ? time[i] : Number.NaN, i < count ? value[i] : Number.NaN), here)
     if (i === 0) continue
-    for (let k = 0; k < names.length; k++) (byTest[k] as Uint8Array)[i - 1] = here[k] as number
-    flags[i - 1] = here[names.length] as number
+    for (let k = 0; k < names.length; k++) byTest[k]![i - 1] = here[k]!
+    flags[i - 1] = here[names.length]!
   }
-  const tests = Object.fromEntries(names.map((name, k) => [name, byTest[k] as Uint8Array]))
+  const tests = Object.fromEntries(names.map((name, k) => [name, byTest[k]!]))
   return { flags, counts: countFlags(flags), tests }
 }

@@ -37,7 +37,7 @@ export function findShots(input: FindShotsInput): FoundShot[] {
   const shots: FoundShot[] = []
   let state = watch.start
   for (let i = 0; i < time.length; i++) {
-    const [next, ended] = watch.step(state, { time: time[i] as number, content: content[i] as number })
+    const [next, ended] = watch.step(state, { time: time[i]!, content: content[i]! })
     state = next
     for (const shot of ended) shots.push(shot)
   }

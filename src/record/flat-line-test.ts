@@ -35,7 +35,7 @@ export function flatLineTest(input: FlatLineInput): Uint8Array {
   const flags = new Uint8Array(value.length)
   let repeats: Repeats = []
   for (let i = 0; i < value.length; i++) {
-    const x = value[i] as number
+    const x = value[i]!
     flags[i] = flatFlag(repeats, x, limits)
     repeats = withRepeat(repeats, x, limits.failAfter)
   }
@@ -70,7 +70,7 @@ export function withRepeat(repeats: Repeats, x: number, memory: number): Repeats
   // What lies farther back than the test looks is forgotten.
   let first = repeats.length
   let times = 1
-  while (first > 0 && times < memory) times += (repeats[--first] as readonly [number, number])[1]
+  while (first > 0 && times < memory) times += repeats[--first]![1]
   const kept = repeats.slice(first)
   kept.push([x, 1])
   return kept
@@ -81,7 +81,7 @@ export function flatFlag(repeats: Repeats, x: number, { tolerance, suspectAfter,
   if (Number.isNaN(x)) return QUALITY.missing
   let same = 0
   for (let k = repeats.length - 1; k >= 0 && same < failAfter; k--) {
-    const [value, times] = repeats[k] as readonly [number, number]
+    const [value, times] = repeats[k]!
     if (!(value === x || Math.abs(value - x) < tolerance)) break
     same += times
   }

@@ -34,7 +34,7 @@ export function grossRangeTest(input: GrossRangeInput): Uint8Array {
   const ranges = checkedRanges(input)
   const { value } = input
   const flags = new Uint8Array(value.length)
-  for (let i = 0; i < value.length; i++) flags[i] = rangeFlag(value[i] as number, ranges)
+  for (let i = 0; i < value.length; i++) flags[i] = rangeFlag(value[i]!, ranges)
   return flags
 }
 

@@ -59,9 +59,9 @@ export function plateauAfterDrain({ time, content, shots, settle }: PlateauInput
   const levels: number[] = []
   shots.forEach((shot, k) => {
     const until = Math.min(shots[k + 1]?.start ?? Infinity, shot.peak + 3 * wait)
-    for (let i = shot.peakIndex + 1; i < time.length && (time[i] as number) <= until; i++) {
-      const x = content[i] as number
-      if (Number.isNaN(x) || (time[i] as number) < shot.peak + wait) continue
+    for (let i = shot.peakIndex + 1; i < time.length && time[i]! <= until; i++) {
+      const x = content[i]!
+      if (Number.isNaN(x) || time[i]! < shot.peak + wait) continue
       if (x < shot.top) levels.push(x)
       break
     }
@@ -75,8 +75,8 @@ export function plateauAfterDrain({ time, content, shots, settle }: PlateauInput
   levels.sort((a, b) => a - b)
   const at = (share: number) => {
     const place = share * (levels.length - 1)
-    const below = levels[Math.floor(place)] as number
-    return below + (place - Math.floor(place)) * ((levels[Math.ceil(place)] as number) - below)
+    const below = levels[Math.floor(place)]!
+    return below + (place - Math.floor(place)) * (levels[Math.ceil(place)]! - below)
   }
   return {
     known: true,

@@ -99,7 +99,7 @@ export function watchShots(limits: ShotLimits): ShotWatch {
         return [{ count, last: time, feet: [here], rise: null }, ended(state)]
       if (rise === null) {
         const feet = withFoot(state.feet, here, longest)
-        const begins = content - (feet[0] as Foot)[2] > least - TINY
+        const begins = content - feet[0]![2] > least - TINY
         return [
           { count, last: time, feet, rise: begins ? { foot: lastFoot(feet, least), top: here, above: 1 } : null },
           NONE,
@@ -131,9 +131,9 @@ function ended({ rise }: Pick<ShotWatchState, 'rise'>): readonly FoundShot[] {
 /** Readings too old to be the foot of a rise leave at the front, those that are not lower than the new one at the back. */
 function withFoot(feet: readonly Foot[], here: Foot, longest: number): Foot[] {
   let first = 0
-  while (first < feet.length && here[1] - (feet[first] as Foot)[1] > longest) first++
+  while (first < feet.length && here[1] - feet[first]![1] > longest) first++
   let end = feet.length
-  while (end > first && (feet[end - 1] as Foot)[2] > here[2] - TINY) end--
+  while (end > first && feet[end - 1]![2] > here[2] - TINY) end--
   const kept = feet.slice(first, end)
   kept.push(here)
   // In a record by the second every other foot is enough; the lowest and the newest stay.
@@ -142,10 +142,10 @@ function withFoot(feet: readonly Foot[], here: Foot, longest: number): Foot[] {
 
 /** The last reading that was as low as the lowest, to a quarter of the least rise. */
 function lastFoot(feet: readonly Foot[], least: number): Foot {
-  const low = (feet[0] as Foot)[2]
+  const low = feet[0]![2]
   let k = feet.length - 2
-  while (k > 0 && (feet[k] as Foot)[2] - low > least / 4 + TINY) k--
-  return feet[Math.max(0, k)] as Foot
+  while (k > 0 && feet[k]![2] - low > least / 4 + TINY) k--
+  return feet[Math.max(0, k)]!
 }
 
 function shotOf(foot: Foot, top: Foot): FoundShot {

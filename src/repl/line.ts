@@ -40,7 +40,7 @@ function scan(source: string, from = 0): { open: number; closed: number } {
   let closed = -1
   let quote = ''
   for (let i = from; i < source.length; i++) {
-    const sign = source[i] as string
+    const sign = source[i]!
     if (quote !== '') {
       if (sign === '\\') i++
       else if (sign === quote || (sign === '\n' && quote !== '`')) quote = ''

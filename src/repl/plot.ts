@@ -26,8 +26,8 @@ export function plotText(curve: OverRange, { columns, rows }: PlotSize): string 
       i === 0 ? high : i === rows - 1 ? low : i === Math.floor((rows - 1) / 2) ? (low + high) / 2 : undefined
     return `${(value === undefined ? '' : label(value)).padStart(wide)} │${row}`
   })
-  const left = numberWithUnit(curve.x[0] as number, undefined)
-  const right = numberWithUnit(curve.x.at(-1) as number, undefined)
+  const left = numberWithUnit(curve.x[0]!, undefined)
+  const right = numberWithUnit(curve.x.at(-1)!, undefined)
   const axis = `${' '.repeat(wide)} └${'─'.repeat(columns)}`
   const ends = `${' '.repeat(wide + 2)}${left}${right.padStart(columns - left.length)}`
   const title = `${curve.yName || 'y'}${inUnit(curve.yUnit)} against ${curve.xName || 'x'}${inUnit(curve.xUnit)}`
@@ -50,16 +50,16 @@ function drawn(curve: OverRange, low: number, high: number, columns: number, row
   const last = curve.x.length - 1
   const place = (i: number): [number, number] => [
     Math.round((i / last) * (columns * 2 - 1)),
-    Math.round((1 - ((curve.y[i] as number) - low) / (high - low)) * (rows * 4 - 1)),
+    Math.round((1 - (curve.y[i]! - low) / (high - low)) * (rows * 4 - 1)),
   ]
   const set = (column: number, row: number) => {
-    const line = bits[row >> 2] as number[]
-    line[column >> 1] = (line[column >> 1] as number) | (DOTS[column & 1]?.[row & 3] as number)
+    const line = bits[row >> 2]!
+    line[column >> 1] = line[column >> 1]! | DOTS[column & 1]![row & 3]!
   }
   for (let i = 0; i <= last; i++) {
-    if (!Number.isFinite(curve.y[i] as number)) continue
+    if (!Number.isFinite(curve.y[i]!)) continue
     const [column, row] = place(i)
-    const [nextColumn, nextRow] = i < last && Number.isFinite(curve.y[i + 1] as number) ? place(i + 1) : [column, row]
+    const [nextColumn, nextRow] = i < last && Number.isFinite(curve.y[i + 1]!) ? place(i + 1) : [column, row]
     const steps = Math.max(1, Math.abs(nextColumn - column), Math.abs(nextRow - row))
     for (let step = 0; step <= steps; step++)
       set(
@@ -77,14 +77,12 @@ function drawn(curve: OverRange, low: number, high: number, columns: number, row
 
 /** The curve in words, for those who do not see it. */
 function sentence(curve: OverRange): string {
-  const at = curve.y
-    .map((value, i) => [curve.x[i] as number, value] as const)
-    .filter(([, value]) => Number.isFinite(value))
+  const at = curve.y.map((value, i) => [curve.x[i]!, value] as const).filter(([, value]) => Number.isFinite(value))
   const values = at.map(([, value]) => value)
-  const first = at[0] as readonly [number, number]
-  const end = at.at(-1) as readonly [number, number]
-  const rising = values.every((value, i) => i === 0 || value >= (values[i - 1] as number))
-  const falling = values.every((value, i) => i === 0 || value <= (values[i - 1] as number))
+  const first = at[0]!
+  const end = at.at(-1)!
+  const rising = values.every((value, i) => i === 0 || value >= values[i - 1]!)
+  const falling = values.every((value, i) => i === 0 || value <= values[i - 1]!)
   const way = rising && falling ? 'Does not change' : rising ? 'Rises' : falling ? 'Falls' : 'Rises and falls'
   const point = ([x, y]: readonly [number, number]) =>
     `${numberWithUnit(y, curve.yUnit)} at ${numberWithUnit(x, curve.xUnit)}`

@@ -85,7 +85,7 @@ export class Session {
     // A declaration has no value of its own: what was called last is what was kept.
     if (line.callee !== undefined && this.last?.entry.name === line.callee)
       return value === undefined || Object.is(this.last.value, value) ? this.last : undefined
-    return line.path === undefined ? undefined : this.kept.get(line.path[0] as string)
+    return line.path === undefined ? undefined : this.kept.get(line.path[0]!)
   }
 
   private keep(name: string, called: Called | undefined): void {

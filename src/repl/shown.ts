@@ -93,7 +93,7 @@ function propertyText(
 }
 
 function listText(list: ArrayLike<number>, unit: string | undefined): string {
-  const first = Array.from({ length: Math.min(5, list.length) }, (_, i) => numberWithUnit(list[i] as number, undefined))
+  const first = Array.from({ length: Math.min(5, list.length) }, (_, i) => numberWithUnit(list[i]!, undefined))
   const more = list.length > 5 ? ', ...' : ''
   return `${list.length} numbers${hasName(unit) ? ` in ${unit}` : ''}${first.length > 0 ? ': ' : ''}${first.join(', ')}${more}`
 }

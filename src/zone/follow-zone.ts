@@ -236,12 +236,12 @@ function merged(lists: readonly (readonly ZoneEntry[])[]): ZoneEntry[] {
   for (;;) {
     let next = -1
     lists.forEach((list, k) => {
-      const here = list[at[k] as number]
-      const best = next < 0 ? undefined : lists[next]?.[at[next] as number]
+      const here = list[at[k]!]
+      const best = next < 0 ? undefined : lists[next]?.[at[next]!]
       if (here !== undefined && (best === undefined || here.time < best.time)) next = k
     })
     if (next < 0) return out
-    out.push((lists[next] as readonly ZoneEntry[])[at[next] as number] as ZoneEntry)
-    at[next] = (at[next] as number) + 1
+    out.push(lists[next]![at[next]!]!)
+    at[next] = at[next]! + 1
   }
 }

@@ -44,9 +44,7 @@ export interface ZoneWindow extends ZoneColumns {
 export function columnsOfRecord(zone: Zone, record: ZoneRecord): ZoneColumns {
   const { climate, watering } = record
   const { keep, skipped } = rising(record.time, true)
-  const outOfOrder = Float64Array.from(skipped, (k) =>
-    k < 0 ? Number.NaN : (record.time[keep[k] as number] as number),
-  )
+  const outOfOrder = Float64Array.from(skipped, (k) => (k < 0 ? Number.NaN : record.time[keep[k]!]!))
   return {
     time: picked(record.time, keep),
     probes: zone.probes.map(({ name }) => picked(record.probes[name], keep)),
@@ -85,7 +83,7 @@ function rising(time: ArrayLike<number>, strictly: boolean): { keep: number[]; s
   const skipped: number[] = []
   let last = -Infinity
   for (let i = 0; i < time.length; i++) {
-    const now = time[i] as number
+    const now = time[i]!
     if (isLater(now, last, strictly)) {
       keep.push(i)
       last = now
@@ -102,7 +100,7 @@ export function isLater(now: number, last: number, strictly: boolean): boolean {
 function picked(column: ArrayLike<Missable> | undefined, keep: readonly number[]): Float64Array {
   const values = new Float64Array(keep.length)
   if (column === undefined) return values.fill(Number.NaN)
-  for (let k = 0; k < keep.length; k++) values[k] = column[keep[k] as number] ?? Number.NaN
+  for (let k = 0; k < keep.length; k++) values[k] = column[keep[k]!] ?? Number.NaN
   return values
 }
 
@@ -131,7 +129,7 @@ export function firstAt(time: ArrayLike<number>, moment: number): number {
   let high = time.length
   while (low < high) {
     const middle = (low + high) >> 1
-    if ((time[middle] as number) < moment) low = middle + 1
+    if (time[middle]! < moment) low = middle + 1
     else high = middle
   }
   return low

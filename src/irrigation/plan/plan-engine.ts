@@ -51,8 +51,8 @@ export function finishPlan<State>(
   const n = request.demand.length
   const run = runPlan(planning, from, n, byTrigger(planning, share))
   for (let i = 0; i < from.steps; i++) {
-    run.content[i] = before?.content[i] as number
-    run.drain[i] = before?.drain[i] as number
+    run.content[i] = before!.content[i]!
+    run.drain[i] = before!.drain[i]!
   }
   const shots = [...(before?.shots ?? []), ...run.shots]
   const drained = drainInAll(planning, run.end)

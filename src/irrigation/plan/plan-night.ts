@@ -16,8 +16,8 @@ export function nightOf<State>(planning: Planning<State>, run: PlanRun<State>, l
   const within = Math.min(content.length, nightEnd)
   let peak = -Infinity
   for (let i = last === undefined ? 0 : Math.min(stepOf(request, last), within - 1); i < within; i++)
-    peak = Math.max(peak, content[i] as number)
-  let end = content[within - 1] as number
+    peak = Math.max(peak, content[i]!)
+  let end = content[within - 1]!
   let { state } = run.end
   for (let i = content.length; i < nightEnd; i++) {
     const demand = demandAt(request, i) as Volume
