@@ -2,10 +2,21 @@
 // built, so that reading them needs neither a network nor a script.
 import { existsSync, readdirSync } from 'node:fs'
 import temml from 'temml'
+import { Converter } from 'typedoc'
+import { sourceInFull } from '../src/catalogue/source-in-full.ts'
 
 const topics = readdirSync(new URL('../src/', import.meta.url)).filter((folder) =>
   existsSync(new URL(`../src/${folder}/index.ts`, import.meta.url)),
 )
+
+/** Sources cite works by keys; a page shows the citation. @param {import('typedoc').Application} app */
+function citeInFull(app) {
+  app.converter.on(Converter.EVENT_RESOLVE_BEGIN, (context) => {
+    for (const reflection of Object.values(context.project.reflections))
+      for (const tag of reflection.comment?.getTags('@source') ?? [])
+        for (const part of tag.content) if (part.kind === 'text') part.text = sourceInFull(part.text)
+  })
+}
 
 /** @type {Partial<import('typedoc').TypeDocOptions>} */
 export default {
@@ -22,6 +33,7 @@ export default {
   treatWarningsAsErrors: false,
   validation: { notExported: false, invalidLink: true, notDocumented: false },
   blockTags: ['@param', '@returns', '@throws', '@example', '@source', '@validity', '@procedure', '@typeParam', '@see'],
+  plugin: [citeInFull],
   hideGenerator: true,
   markdownItLoader(parser) {
     const fence = parser.renderer.rules.fence

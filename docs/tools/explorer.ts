@@ -7,7 +7,7 @@ import { dirname } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { build } from 'esbuild'
 import temml from 'temml'
-import { type CatalogueEntry, type CatalogueField, catalogue } from '../../src/catalogue/index.js'
+import { type CatalogueEntry, type CatalogueField, catalogue, sourceInFull } from '../../src/catalogue/index.js'
 import { readableTex } from '../../src/repl/readable-tex.js'
 import type { Equation, Input } from '../explorer/equation.js'
 import { callInExample } from './call-in-example.js'
@@ -75,7 +75,7 @@ export async function equationOf(entry: CatalogueEntry): Promise<Equation | unde
     result: plain(entry.result.text),
     unit: entry.result.unit ?? '',
     validity: entry.validity,
-    sources: entry.sources,
+    sources: entry.sources.map(sourceInFull),
     example: entry.example,
   }
 }

@@ -1,7 +1,7 @@
 /** Writes docs/guides/formula-sheet.md from the catalogue: every equation with its units, range, validity and source. */
 import { writeFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
-import { type CatalogueEntry, catalogue } from '../../src/catalogue/index.js'
+import { type CatalogueEntry, catalogue, sourceInFull } from '../../src/catalogue/index.js'
 
 const TITLES: Readonly<Record<string, string>> = {
   air: 'Air, radiation and light',
@@ -31,7 +31,7 @@ function section(entry: CatalogueEntry): string {
       .filter(Boolean)
       .map((line) => `\`\`\`math\n${line}\n\`\`\``),
     `${inputs.length > 0 ? `From ${inputs.join('; ')}. ` : ''}Gives ${entry.result.text.replace(/\.$/, '') || 'a result'}${entry.result.unit ? `, ${entry.result.unit}` : ''}.${entry.validity ? ` Valid for: ${entry.validity}` : ''}`,
-    `Source: ${entry.sources.join('; ')}`,
+    `Source: ${entry.sources.map(sourceInFull).join('; ')}`,
   ].join('\n\n')
 }
 

@@ -1,24 +1,20 @@
 import { readFileSync, writeFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import type { CatalogueEntry } from '../../src/catalogue/entry.js'
+import { howKnown, sourceInFull } from '../../src/catalogue/source-in-full.js'
 
-/** How a source is known, told from its marks. The order is that of the page. */
-export const HOW_KNOWN = ['not confirmed', 'confirmed', 'read', 'own'] as const
-export type HowKnown = (typeof HOW_KNOWN)[number]
+/** In the order of the page. */
+const HOW_KNOWN = ['not confirmed', 'recomputed', 'confirmed', 'read', 'own'] as const
+type HowKnown = (typeof HOW_KNOWN)[number]
 
 const WORDS: Readonly<Record<HowKnown, string>> = {
   'not confirmed':
     'Neither the source nor public code or text that agrees has been seen. Look it up before you rely on it.',
+  recomputed:
+    'An independent program has the same numbers from the equation as it is commonly quoted; the source itself was not seen.',
   confirmed: 'Public code or text that cites the source agrees; the source itself was not seen.',
   read: 'Looked up in the source, in its abstract, or in a copy or reprint of the place that is named.',
   own: 'No source is needed or there is none: definitions, and what the trade commonly does.',
-}
-
-/** How the source in a line of documentation is known. */
-export function howKnown(source: string): HowKnown {
-  if (/\bnot confirmed\b/.test(source)) return 'not confirmed'
-  if (/confirmed by public code or text|open restatement|not seen\)/.test(source)) return 'confirmed'
-  return /^(?:definition|common practice, no source)\b/.test(source) ? 'own' : 'read'
 }
 
 /** A published row of the tests, as far as it matters here. */
@@ -54,7 +50,7 @@ export function howKnownPage(
     if (kind === 'own') continue
     lines.push('', '| source | functions |', '| --- | --- |')
     for (const [source, names] of rows)
-      lines.push(`| ${cell(source)} | ${names.map((name) => `\`${name}\``).join(', ')} |`)
+      lines.push(`| ${cell(sourceInFull(source))} | ${names.map((name) => `\`${name}\``).join(', ')} |`)
   }
   lines.push('', '## Values that the tests compare with', '')
   lines.push('`read` in print, `recomputed` by an independent program from the equation, `memory`: not seen.', '')

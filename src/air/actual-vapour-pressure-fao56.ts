@@ -34,7 +34,7 @@ export interface DayHumidity extends DayTemperatures {
  * @param day - Highest and lowest temperature.
  * @returns Mean saturation vapour pressure. Unit: kPa.
  * @throws `DomainError` outside the ranges, `InputError` when the temperatures are swapped.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 12
+ * @source allen-1998, Eq. 12
  * @example
  * ```ts
  * meanSaturationVapourPressureFao56({ highest: celsius(24.5), lowest: celsius(15) }) // => 2.39
@@ -57,7 +57,7 @@ export function meanSaturationVapourPressureFao56(day: DayTemperatures): VapourP
  * @param day - Temperatures and humidities.
  * @returns Actual vapour pressure. Unit: kPa.
  * @throws `DomainError` outside the ranges, `InputError` when a pair is swapped.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 17
+ * @source allen-1998, Eq. 17
  * @example
  * ```ts
  * actualVapourPressureFao56({
@@ -85,7 +85,7 @@ export function actualVapourPressureFao56(day: DayHumidity): VapourPressure {
  * @param pressures - Saturation and actual vapour pressure.
  * @returns Deficit of vapour pressure; negative where the actual pressure is the higher one. Unit: kPa.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, chapter 3
+ * @source allen-1998, chapter 3
  * @example
  * ```ts
  * vapourPressureDeficit({ saturation: kilopascals(1.997), actual: kilopascals(1.409) }) // => 0.588

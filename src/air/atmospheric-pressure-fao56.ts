@@ -13,7 +13,7 @@ import { SITE_ELEVATION } from './domains.js'
  * @param elevation - Height of the site above sea level. Unit: m. Range: [-500, 9000].
  * @returns Atmospheric pressure. Unit: kPa.
  * @throws `DomainError` outside the range.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 7
+ * @source allen-1998, Eq. 7
  * @example
  * ```ts
  * atmosphericPressureFao56(metresAboveSeaLevel(1800)) // => 81.8

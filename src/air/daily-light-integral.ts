@@ -55,7 +55,7 @@ export interface DaySunlight {
  * @param light - Photon flux density and time.
  * @returns Daily light integral. Unit: mol/m²/d.
  * @throws `DomainError` outside the ranges.
- * @source definition; Torres, A. P. and Lopez, R. G. (2010), Purdue Extension HO-238-W
+ * @source definition; torres-2010
  * @example
  * ```ts
  * dailyLightIntegral({ photonFlux: micromolesPerSquareMetreSecond(600), photoperiod: hours(12) }) // => 25.92
@@ -78,7 +78,7 @@ export function dailyLightIntegral(light: ConstantLight): DailyLightIntegral {
  * @param light - Integral and time.
  * @returns Photon flux density. Unit: µmol/m²/s.
  * @throws `DomainError` outside the ranges.
- * @source definition; Torres, A. P. and Lopez, R. G. (2010), Purdue Extension HO-238-W
+ * @source definition; torres-2010
  * @example
  * ```ts
  * photonFluxForDailyLight({ integral: molesPerSquareMetreDay(25.92), photoperiod: hours(12) }) // => 600.0
@@ -101,7 +101,7 @@ export function photonFluxForDailyLight(light: WantedLight): PhotonFluxDensity {
  * @returns Daily light integral. Unit: mol/m²/d.
  * @throws `DomainError` outside the ranges.
  * @validity Sun and sky; lamps have their own photon yield.
- * @source Thimijan, R. W. and Heins, R. D. (1983), HortScience 18:818-822, for 4.57 µmol/J; share of 0.45 from common practice [not confirmed, source not seen]
+ * @source thimijan-1983, for 4.57 µmol/J; share of 0.45 from common practice [not confirmed, source not seen]
  * @example
  * ```ts
  * dailyLightIntegralOfSunlight({ solar: megajoulesPerSquareMetreDay(20), transmission: fraction(0.7) }) // => 28.79

@@ -25,7 +25,7 @@ export interface CalendarDate {
  * @param date - Date.
  * @returns Day of the year, from 1. Unit: d.
  * @throws `DomainError` outside the ranges, `InputError` for a day that the month does not have.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Annex 2, Table 2.5
+ * @source allen-1998, Annex 2, Table 2.5
  * @example
  * ```ts
  * dayOfDate({ month: 9, day: 3 }) // => 246
@@ -50,7 +50,7 @@ export function dayOfDate(date: CalendarDate): DayOfYear {
  * @param at - Instant. Unit: s. Range: [-62135596800, 253402300799].
  * @returns Day of the year, from 1. Unit: d.
  * @throws `DomainError` outside the range.
- * @source ISO 8601-1:2019, calendar of the proleptic Gregorian rule
+ * @source iso-8601-1-2019, calendar of the proleptic Gregorian rule
  * @example
  * ```ts
  * dayOfInstant(instant(1720267200)) // => 188

@@ -27,7 +27,7 @@ export interface MoistAir extends AirVapour {
  * @param air - Temperature, vapour pressure and pressure.
  * @returns Density of the air with its vapour. Unit: kg/m³.
  * @throws `DomainError` outside the ranges, `InputError` when the vapour has more than the pressure of the air.
- * @source definition: ideal gases with the gas constant of the SI (2019), 28.966 g/mol (ASHRAE 2009) and 18.015268 g/mol
+ * @source definition: ideal gases with the gas constant of bipm-2019, 28.966 g/mol (ashrae-2009) and 18.015268 g/mol
  * @example
  * ```ts
  * densityOfMoistAir({ temperature: celsius(20), vapourPressure: kilopascals(1.17), pressure: kilopascals(101.325) }) // => 1.199

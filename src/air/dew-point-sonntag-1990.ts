@@ -18,7 +18,7 @@ import {
  * @param vapourPressure - Pressure of water vapour. Unit: kPa. Range: [1e-5, 101].
  * @returns Dew point; below freezing that of supercooled water. Unit: °C.
  * @throws `DomainError` outside the range.
- * @source Sonntag, D. (1990), Zeitschrift für Meteorologie 40:340-344, solved for the temperature
+ * @source sonntag-1990, solved for the temperature
  * @example
  * ```ts
  * dewPointSonntag1990(kilopascals(2.33925)) // => 20.0
@@ -39,7 +39,7 @@ export function dewPointSonntag1990(vapourPressure: VapourPressure): Temperature
  * @param vapourPressure - Pressure of water vapour. Unit: kPa. Range: [1e-5, 0.6116].
  * @returns Frost point. Unit: °C.
  * @throws `DomainError` outside the range.
- * @source Sonntag, D. (1990), Zeitschrift für Meteorologie 40:340-344, solved for the temperature [not confirmed, source not seen]
+ * @source sonntag-1990, solved for the temperature [not confirmed, source not seen]
  * @example
  * ```ts
  * frostPointSonntag1990(kilopascals(0.25989)) // => -10.0

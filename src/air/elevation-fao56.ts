@@ -14,7 +14,7 @@ import { STATION_PRESSURE } from './domains.js'
  * @param pressure - Pressure of the air at the station. Unit: kPa. Range: [33, 107].
  * @returns Elevation. Unit: m.
  * @throws `DomainError` outside the range.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 7 solved for the elevation
+ * @source allen-1998, Eq. 7 solved for the elevation
  * @example
  * ```ts
  * elevationOfPressureFao56(kilopascals(81.7559)) // => 1800.0

@@ -39,7 +39,7 @@ export interface LeafInAir extends AirHumidity {
  * @param air - Temperature and relative humidity.
  * @returns Vapour pressure. Unit: kPa.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 54
+ * @source allen-1998, Eq. 54
  * @example
  * ```ts
  * vapourPressureOfHumidity({ temperature: celsius(38), humidity: percent(52) }) // => 3.445
@@ -62,7 +62,7 @@ export function vapourPressureOfHumidity(air: AirHumidity): VapourPressure {
  * @param air - Temperature and vapour pressure.
  * @returns Relative humidity. Unit: 1.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 10
+ * @source allen-1998, Eq. 10
  * @example
  * ```ts
  * relativeHumidityOfAir({ temperature: celsius(38), vapourPressure: kilopascals(3.445) }) // => 0.520
@@ -84,7 +84,7 @@ export function relativeHumidityOfAir(air: AirVapour): RelativeHumidity {
  * @param air - Temperature and relative humidity.
  * @returns Deficit of vapour pressure. Unit: kPa.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 11 and 54
+ * @source allen-1998, Eq. 11 and 54
  * @example
  * ```ts
  * vapourPressureDeficitOfAir({ temperature: celsius(25), humidity: percent(70) }) // => 0.950
@@ -107,7 +107,7 @@ export function vapourPressureDeficitOfAir(air: AirHumidity): VapourPressureDefi
  * @param air - Temperatures of air and leaf, relative humidity of the air.
  * @returns Deficit from leaf to air; negative where dew forms on the leaf. Unit: kPa.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 11, at the temperature of the leaf
+ * @source allen-1998, Eq. 11, at the temperature of the leaf
  * @example
  * ```ts
  * vapourPressureDeficitOfLeaf({ temperature: celsius(26), humidity: percent(70), leafTemperature: celsius(24) }) // => 0.631

@@ -37,7 +37,7 @@ export interface EvaporationCeilingInput {
  * @param temperature - Temperature of the water. Unit: °C. Range: [-60, 100].
  * @returns Latent heat of vaporisation. Unit: MJ/kg.
  * @throws `DomainError` outside the range.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Annex 3, Eq. 3-1 (Harrison 1963)
+ * @source allen-1998, Annex 3, Eq. 3-1 (Harrison 1963)
  * @example
  * ```ts
  * latentHeatFao56(celsius(20)) // => 2.454
@@ -57,7 +57,7 @@ export function latentHeatFao56(temperature: Temperature): LatentHeat {
  * @param input - Energy and latent heat.
  * @returns Depth of water. Unit: mm.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 20, with 1/2.45 where the print rounds to 0.408
+ * @source allen-1998, Eq. 20, with 1/2.45 where the print rounds to 0.408
  * @example
  * ```ts
  * evaporationOfDailyEnergy({ energy: megajoulesPerSquareMetreDay(12) }) // => 4.9
@@ -80,7 +80,7 @@ export function evaporationOfDailyEnergy(input: DailyEvaporationInput): WaterDep
  * @param input - Radiation sum and latent heat.
  * @returns Depth of water. Unit: mm.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 20, for J/cm²
+ * @source allen-1998, Eq. 20, for J/cm²
  * @example
  * ```ts
  * evaporationCeiling({ sum: joulesPerSquareCentimetre(100) }) // => 0.408

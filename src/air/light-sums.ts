@@ -96,7 +96,7 @@ export function radiationSum(series: IrradianceSeries): RadiationSumResult {
  * @param series - Times and photon flux density.
  * @returns Integral, the time that it covers, and counts.
  * @throws `DomainError` outside the range, `InputError` when lengths differ, times do not rise, or they span more than a day.
- * @source definition: trapezium rule; Torres, A. P. and Lopez, R. G. (2010), Purdue Extension HO-238-W
+ * @source definition: trapezium rule; torres-2010
  * @example
  * ```ts
  * dailyLightIntegralOfSeries({ times: [0, 21600, 43200], photonFlux: [0, 900, 0], maxGap: hours(6) }).integral // => 19.44

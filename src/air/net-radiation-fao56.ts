@@ -36,7 +36,7 @@ export interface ClearSkyInput {
  * @param input - Extraterrestrial radiation and elevation.
  * @returns Clear-sky radiation. Unit: MJ/m²/d.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 37
+ * @source allen-1998, Eq. 37
  * @example
  * ```ts
  * clearSkyRadiationFao56({ extraterrestrial: megajoulesPerSquareMetreDay(41.09), elevation: metresAboveSeaLevel(100) }) // => 30.90
@@ -66,7 +66,7 @@ export interface NetShortwaveInput {
  * @param input - Solar radiation and albedo.
  * @returns Net shortwave radiation. Unit: MJ/m²/d.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 38
+ * @source allen-1998, Eq. 38
  * @example
  * ```ts
  * netShortwaveRadiationFao56({ solar: megajoulesPerSquareMetreDay(14.5) }) // => 11.2
@@ -95,7 +95,7 @@ export interface NetLongwaveInput extends DayTemperatures {
  * @param input - Temperatures, vapour pressure and relative shortwave radiation.
  * @returns Net outgoing longwave radiation. Unit: MJ/m²/d.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 39
+ * @source allen-1998, Eq. 39
  * @example
  * ```ts
  * netLongwaveRadiationFao56({

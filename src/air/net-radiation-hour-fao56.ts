@@ -63,7 +63,7 @@ export interface SoilHeatHourInput {
  * @param input - Extraterrestrial radiation and elevation.
  * @returns Clear-sky radiation. Unit: MJ/m²/h.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 37
+ * @source allen-1998, Eq. 37
  * @example
  * ```ts
  * clearSkyRadiationHourFao56({
@@ -87,7 +87,7 @@ export function clearSkyRadiationHourFao56(input: ClearSkyHourInput): HourlyRadi
  * @param input - Solar radiation and albedo.
  * @returns Net shortwave radiation. Unit: MJ/m²/h.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 38
+ * @source allen-1998, Eq. 38
  * @example
  * ```ts
  * netShortwaveRadiationHourFao56({ solar: megajoulesPerSquareMetreHour(2.45) }) // => 1.887
@@ -109,7 +109,7 @@ export function netShortwaveRadiationHourFao56(input: NetShortwaveHourInput): Ho
  * @param input - Temperature, vapour pressure and relative shortwave radiation.
  * @returns Net outgoing longwave radiation. Unit: MJ/m²/h.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 39 with the constant of an hour
+ * @source allen-1998, Eq. 39 with the constant of an hour
  * @example
  * ```ts
  * netLongwaveRadiationHourFao56({
@@ -134,7 +134,7 @@ export function netLongwaveRadiationHourFao56(input: NetLongwaveHourInput): Hour
  * @param input - Net radiation and whether it is day.
  * @returns Soil heat flux; negative at night, when the ground gives heat. Unit: MJ/m²/h.
  * @throws `DomainError` outside the range.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 45 and 46
+ * @source allen-1998, Eq. 45 and 46
  * @example
  * ```ts
  * soilHeatHourFao56({ netRadiation: megajoulesPerSquareMetreHour(1.749), daylight: true }) // => 0.175

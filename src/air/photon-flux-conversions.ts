@@ -65,7 +65,7 @@ export interface LampsInput {
  * @param input - Irradiance and photons per joule.
  * @returns Photon flux density. Unit: µmol/m²/s.
  * @throws `DomainError` outside the ranges.
- * @source Thimijan, R. W. and Heins, R. D. (1983), HortScience 18:818-822
+ * @source thimijan-1983
  * @example
  * ```ts
  * photonFluxFromEnergy({
@@ -89,7 +89,7 @@ export function photonFluxFromEnergy(input: ParEnergyInput): PhotonFluxDensity {
  * @param input - Photon flux density and photons per joule.
  * @returns Irradiance of 400 to 700 nm. Unit: W/m².
  * @throws `DomainError` outside the ranges.
- * @source Thimijan, R. W. and Heins, R. D. (1983), HortScience 18:818-822
+ * @source thimijan-1983
  * @example
  * ```ts
  * energyFromPhotonFlux({
@@ -115,7 +115,7 @@ export function energyFromPhotonFlux(input: PhotonEnergyInput): Irradiance {
  * @returns Photon flux density. Unit: µmol/m²/s.
  * @throws `DomainError` outside the range, `InputError` for an unknown source.
  * @validity The sources in `lightSources`; not diodes.
- * @source Thimijan, R. W. and Heins, R. D. (1983), HortScience 18:818-822, Table 3
+ * @source thimijan-1983, Table 3
  * @example
  * ```ts
  * photonFluxFromIlluminance({ illuminance: lux(54000), source: 'sunAndSky' }) // => 1000
@@ -137,7 +137,7 @@ export function photonFluxFromIlluminance(input: IlluminanceInput): PhotonFluxDe
  * @returns Illuminance. Unit: lx.
  * @throws `DomainError` outside the range, `InputError` for an unknown source.
  * @validity The sources in `lightSources`; not diodes.
- * @source Thimijan, R. W. and Heins, R. D. (1983), HortScience 18:818-822, Table 3
+ * @source thimijan-1983, Table 3
  * @example
  * ```ts
  * illuminanceFromPhotonFlux({ photonFlux: micromolesPerSquareMetreSecond(200), source: 'highPressureSodium' }) // => 16400
@@ -158,7 +158,7 @@ export function illuminanceFromPhotonFlux(input: PhotonFluxOfSource): Illuminanc
  * @param input - Power, photon yield, area and share that arrives.
  * @returns Photon flux density. Unit: µmol/m²/s.
  * @throws `DomainError` outside the ranges.
- * @source definition; efficacy of horticultural lamps as photons per electric energy: ANSI/ASABE S640
+ * @source definition; efficacy of horticultural lamps as photons per electric energy: asabe-s640
  * @example
  * ```ts
  * photonFluxOfLamps({

@@ -26,7 +26,7 @@ export interface SunlightMix {
  * @param wavelength - Wavelength. Unit: nm. Range: [100, 4000].
  * @returns Photons per energy. Unit: µmol/J.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), defining constants
+ * @source bipm-2019, defining constants
  * @example
  * ```ts
  * photonYieldOfWavelength(nanometres(660)) // => 5.517
@@ -47,7 +47,7 @@ export function photonYieldOfWavelength(wavelength: Wavelength): PhotonYield {
  * @returns Photons per energy of global radiation. Unit: µmol/J.
  * @throws `DomainError` outside the ranges.
  * @validity Sun and sky together; the share rises to about 0.5 under clouds and in humid air [not confirmed, source not seen].
- * @source Thimijan, R. W. and Heins, R. D. (1983), HortScience 18:818-822, Table 3 for 4.57 µmol/J; the share of 0.45 is common practice [not confirmed, source not seen]
+ * @source thimijan-1983, Table 3 for 4.57 µmol/J; the share of 0.45 is common practice [not confirmed, source not seen]
  * @example
  * ```ts
  * photonYieldOfGlobalRadiation({}) // => 2.0565

@@ -13,7 +13,7 @@ import { AIR_PRESSURE } from './domains.js'
  * @param pressure - Pressure of the air. Unit: kPa. Range: [30, 120].
  * @returns Psychrometric constant. Unit: kPa/K.
  * @throws `DomainError` outside the range.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 8
+ * @source allen-1998, Eq. 8
  * @example
  * ```ts
  * psychrometricConstantFao56(kilopascals(81.8)) // => 0.054

@@ -22,7 +22,7 @@ export const validityBuck1981: Validity = {
  * @returns Saturation vapour pressure of pure vapour, without the enhancement of moist air. Unit: kPa.
  * @throws `DomainError` outside the range.
  * @validity -20 to 50 °C; 0.1 % below the formulation of IAPWS at 20 °C.
- * @source Buck, A. L. (1981), Journal of Applied Meteorology 20:1527-1532, curve ew1; coefficients checked in independent open restatements
+ * @source buck-1981, curve ew1
  * @example
  * ```ts
  * saturationVapourPressureBuck1981(celsius(20)) // => 2.337

@@ -14,7 +14,7 @@ import { AIR_TEMPERATURE, SOME_VAPOUR } from './domains.js'
  * @param temperature - Temperature of the air. Unit: °C. Range: [-60, 100].
  * @returns Saturation vapour pressure. Unit: kPa.
  * @throws `DomainError` outside the range.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 11
+ * @source allen-1998, Eq. 11
  * @example
  * ```ts
  * saturationVapourPressureFao56(celsius(24.5)) // => 3.075
@@ -34,7 +34,7 @@ export function saturationVapourPressureFao56(temperature: Temperature): VapourP
  * @param temperature - Temperature of the air. Unit: °C. Range: [-60, 100].
  * @returns Slope of the curve. Unit: kPa/K.
  * @throws `DomainError` outside the range.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 13
+ * @source allen-1998, Eq. 13
  * @example
  * ```ts
  * slopeOfSaturationVapourPressureFao56(celsius(1)) // => 0.047
@@ -55,7 +55,7 @@ export function slopeOfSaturationVapourPressureFao56(temperature: Temperature): 
  * @param vapourPressure - Pressure of water vapour. Unit: kPa. Range: (0, 102].
  * @returns Dew point. Unit: °C.
  * @throws `DomainError` outside the range.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 14 solved for the temperature
+ * @source allen-1998, Eq. 14 solved for the temperature
  * @example
  * ```ts
  * dewPointFao56(kilopascals(1.705)) // => 15.0

@@ -16,7 +16,7 @@ import { TEMPERATURE_OVER_ICE, TEMPERATURE_OVER_WATER } from './domains.js'
  * @returns Saturation vapour pressure of pure vapour. Unit: kPa.
  * @throws `DomainError` outside the range.
  * @validity -100 to 100 °C; below freezing for supercooled water.
- * @source Sonntag, D. (1990), Zeitschrift für Meteorologie 40:340-344; coefficients checked in code that quotes Sonntag (1994), Meteorologische Zeitschrift 3:51-66
+ * @source sonntag-1990; coefficients checked in code that quotes sonntag-1994
  * @example
  * ```ts
  * saturationVapourPressureSonntag1990(celsius(20)) // => 2.339
@@ -41,7 +41,7 @@ export function saturationVapourPressureSonntag1990(temperature: Temperature): V
  * @returns Saturation vapour pressure over ice. Unit: kPa.
  * @throws `DomainError` outside the range.
  * @validity -100 to 0.01 °C.
- * @source Sonntag, D. (1990), Zeitschrift für Meteorologie 40:340-344 [not confirmed, source not seen]
+ * @source sonntag-1990 [not confirmed, source not seen]
  * @example
  * ```ts
  * saturationVapourPressureOverIceSonntag1990(celsius(-10)) // => 0.2599

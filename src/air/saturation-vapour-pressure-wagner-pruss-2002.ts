@@ -16,7 +16,7 @@ import { WATER_TEMPERATURE } from './domains.js'
  * @returns Saturation vapour pressure of pure water. Unit: kPa.
  * @throws `DomainError` outside the range.
  * @validity 0.01 to 373.946 °C.
- * @source Wagner, W. and Pruß, A. (2002), Journal of Physical and Chemical Reference Data 31:387-535, Eq. 2.5; also IAPWS SR1-86 (1992)
+ * @source wagner-2002, Eq. 2.5; also iapws-sr1-1992
  * @example
  * ```ts
  * saturationVapourPressureWagnerPruss2002(celsius(100)) // => 101.42

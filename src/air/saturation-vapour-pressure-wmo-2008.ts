@@ -14,7 +14,7 @@ import { TEMPERATURE_OVER_WATER_WMO } from './domains.js'
  * @returns Saturation vapour pressure of pure vapour. Unit: kPa.
  * @throws `DomainError` outside the range.
  * @validity -45 to 60 °C, within 0.3 %.
- * @source WMO (2008), Guide to Meteorological Instruments and Methods of Observation, WMO-No. 8, Annex 4.B [not confirmed, source not seen]
+ * @source wmo-2008, Annex 4.B
  * @example
  * ```ts
  * saturationVapourPressureWmo2008(celsius(20)) // => 2.333

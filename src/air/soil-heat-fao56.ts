@@ -50,7 +50,7 @@ export interface MonthsSoFar {
  * @param months - Mean temperatures of the month before and the month after.
  * @returns Soil heat flux, as a mean of the days. Unit: MJ/m²/d.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 43
+ * @source allen-1998, Eq. 43
  * @example
  * ```ts
  * soilHeatOfMonthFao56({ before: celsius(14.1), after: celsius(18.8) }) // => 0.33
@@ -72,7 +72,7 @@ export function soilHeatOfMonthFao56(months: MonthsAround): DailySoilHeat {
  * @param months - Mean temperatures of the month and the month before.
  * @returns Soil heat flux, as a mean of the days. Unit: MJ/m²/d.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 44
+ * @source allen-1998, Eq. 44
  * @example
  * ```ts
  * soilHeatOfCurrentMonthFao56({ before: celsius(14.1), current: celsius(16.1) }) // => 0.28
@@ -95,7 +95,7 @@ export function soilHeatOfCurrentMonthFao56(months: MonthsSoFar): DailySoilHeat 
  * @returns Soil heat flux, as a mean of the days; negative while the ground cools. Unit: MJ/m²/d.
  * @throws `DomainError` outside the ranges.
  * @validity Periods of several days; the soil temperature lags behind that of the air.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 41
+ * @source allen-1998, Eq. 41
  * @example
  * ```ts
  * soilHeatOfWarmingFao56({ change: kelvinsOfChange(2), time: days(30), depth: metres(1) }) // => 0.14

@@ -42,7 +42,7 @@ export interface SolarGeometry {
  * @param place - Latitude and day of the year.
  * @returns Distance and angles.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 23, 24 and 25
+ * @source allen-1998, Eq. 23, 24 and 25
  * @example
  * ```ts
  * solarGeometryFao56({ latitude: latitude(-20), day: dayOfYear(246) }).sunsetHourAngle // => 1.527
@@ -70,7 +70,7 @@ export function solarGeometryFao56(place: SolarDay): SolarGeometry {
  * @param place - Latitude and day of the year.
  * @returns Extraterrestrial radiation. Unit: MJ/m²/d.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 21
+ * @source allen-1998, Eq. 21
  * @example
  * ```ts
  * extraterrestrialRadiationFao56({ latitude: latitude(-20), day: dayOfYear(246) }) // => 32.2
@@ -99,7 +99,7 @@ export function extraterrestrialRadiationFao56(place: SolarDay): DailyRadiation 
  * @param place - Latitude and day of the year.
  * @returns Length of the day. Unit: s.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 34
+ * @source allen-1998, Eq. 34
  * @example
  * ```ts
  * inHours(dayLengthFao56({ latitude: latitude(-20), day: dayOfYear(246) })) // => 11.7

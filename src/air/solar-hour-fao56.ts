@@ -63,7 +63,7 @@ export interface SolarHourGeometry {
  * @param place - Site, time zone, day and period.
  * @returns Angles and the seasonal correction.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 29 to 33
+ * @source allen-1998, Eq. 29 to 33
  * @example
  * ```ts
  * solarHourFao56({
@@ -111,7 +111,7 @@ export function solarHourFao56(place: SolarHour): SolarHourGeometry {
  * @param place - Site, time zone, day and period.
  * @returns Extraterrestrial radiation of the whole period; for an hour it is in MJ/m² in that hour. Unit: MJ/m²/h.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 28; hours that the sun rises or sets in as ASCE-EWRI (2005), The ASCE Standardized Reference Evapotranspiration Equation, Eq. 56
+ * @source allen-1998, Eq. 28; hours that the sun rises or sets in as asce-2005, Eq. 56
  * @example
  * ```ts
  * extraterrestrialRadiationHourFao56({

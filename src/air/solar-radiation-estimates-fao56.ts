@@ -57,7 +57,7 @@ export interface SunshineFromRadiationInput {
  * @returns Solar radiation. Unit: MJ/m²/d.
  * @throws `DomainError` outside the ranges, `InputError` when the temperatures are swapped.
  * @validity Means of several days; not on islands of less than about 20 km, where the sea rules the temperature.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 50
+ * @source allen-1998, Eq. 50
  * @example
  * ```ts
  * solarRadiationFromTemperatureFao56({
@@ -89,7 +89,7 @@ export function solarRadiationFromTemperatureFao56(input: RadiationFromTemperatu
  * @returns Solar radiation. Unit: MJ/m²/d.
  * @throws `DomainError` outside the ranges.
  * @validity Islands of less than 20 km, means of a month.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 51
+ * @source allen-1998, Eq. 51
  * @example
  * ```ts
  * solarRadiationOnIslandFao56({ extraterrestrial: megajoulesPerSquareMetreDay(38.1) }) // => 22.67
@@ -117,7 +117,7 @@ export function solarRadiationOnIslandFao56(input: RadiationOnIslandInput): Dail
  * @returns Sunshine. Unit: s.
  * @throws `DomainError` outside the ranges.
  * @validity Where the coefficients were not calibrated for the site.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 35 solved for the sunshine
+ * @source allen-1998, Eq. 35 solved for the sunshine
  * @example
  * ```ts
  * inHours(sunshineFromSolarRadiationFao56({

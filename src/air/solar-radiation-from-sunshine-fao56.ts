@@ -30,7 +30,7 @@ export interface SunshineInput {
  * @returns Solar radiation. Unit: MJ/m²/d.
  * @throws `DomainError` outside the ranges, `InputError` for more sunshine than day.
  * @validity Where the coefficients were not calibrated for the site.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 35
+ * @source allen-1998, Eq. 35
  * @example
  * ```ts
  * solarRadiationFromSunshineFao56({

@@ -14,7 +14,7 @@ export type VapourPressureDeficitBand = 'too low' | 'acceptable' | 'excessive'
  * @returns Name of the band.
  * @throws `DomainError` outside the range.
  * @validity Cucumber in plastic tunnels.
- * @source Konopacki, P. J., Treder, W. and Klamkowski, K. (2018), Spanish Journal of Agricultural Research 16, abstract
+ * @source konopacki-2018, abstract
  * @example
  * ```ts
  * vapourPressureDeficitBand(kilopascals(0.15)) // => 'too low'

@@ -59,7 +59,7 @@ export interface DewAtNight {
  * @param dewPoint - Dew point. Unit: °C. Range: [-60, 100].
  * @returns Actual vapour pressure. Unit: kPa.
  * @throws `DomainError` outside the range.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 14
+ * @source allen-1998, Eq. 14
  * @example
  * ```ts
  * vapourPressureFromDewPointFao56(celsius(5)) // => 0.872
@@ -81,7 +81,7 @@ export function vapourPressureFromDewPointFao56(dewPoint: Temperature): VapourPr
  * @param reading - Dry and wet bulb, pressure of the air and kind of ventilation.
  * @returns Actual vapour pressure; negative where the two bulbs cannot belong together. Unit: kPa.
  * @throws `DomainError` outside the ranges, `InputError` when the wet bulb is the warmer one or the ventilation is unknown.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 15 and 16
+ * @source allen-1998, Eq. 15 and 16
  * @example
  * ```ts
  * vapourPressureFromPsychrometerFao56({
@@ -111,7 +111,7 @@ export function vapourPressureFromPsychrometerFao56(reading: PsychrometerReading
  * @param day - Lowest temperature and highest humidity.
  * @returns Actual vapour pressure. Unit: kPa.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 18
+ * @source allen-1998, Eq. 18
  * @example
  * ```ts
  * vapourPressureFromMaxHumidityFao56({ lowest: celsius(18), maxHumidity: percent(82) }) // => 1.692
@@ -133,7 +133,7 @@ export function vapourPressureFromMaxHumidityFao56(day: MaxHumidity): VapourPres
  * @param day - Temperatures and mean humidity.
  * @returns Actual vapour pressure. Unit: kPa.
  * @throws `DomainError` outside the ranges, `InputError` when the temperatures are swapped.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 19
+ * @source allen-1998, Eq. 19
  * @example
  * ```ts
  * vapourPressureFromMeanHumidityFao56({ highest: celsius(25), lowest: celsius(18), meanHumidity: percent(68) }) // => 1.779
@@ -155,7 +155,7 @@ export function vapourPressureFromMeanHumidityFao56(day: MeanHumidity): VapourPr
  * @returns Actual vapour pressure. Unit: kPa.
  * @throws `DomainError` outside the ranges.
  * @validity Sites whose surroundings are green and watered; in a dry surrounding give the aridity.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 48, with the correction of Annex 6
+ * @source allen-1998, Eq. 48, with the correction of Annex 6
  * @example
  * ```ts
  * vapourPressureFromMinTemperatureFao56({ lowest: celsius(14.8) }) // => 1.68

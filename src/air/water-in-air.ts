@@ -39,7 +39,7 @@ export interface RatioInAir {
  * @param air - Vapour pressure and pressure of the air.
  * @returns Humidity ratio. Unit: kg/kg.
  * @throws `DomainError` outside the ranges, `InputError` when the vapour alone has the pressure of the air.
- * @source ASHRAE (2009), Handbook of Fundamentals, chapter 1, Eq. 22 (ideal gases)
+ * @source ashrae-2009, chapter 1, Eq. 22 (ideal gases)
  * @example
  * ```ts
  * inGramsPerKilogram(humidityRatio({ vapourPressure: kilopascals(1.7), pressure: kilopascals(101.325) })) // => 10.61
@@ -68,7 +68,7 @@ export function humidityRatio(air: VapourInAir): HumidityRatio {
  * @param air - Humidity ratio and pressure of the air.
  * @returns Vapour pressure. Unit: kPa.
  * @throws `DomainError` outside the ranges.
- * @source ASHRAE (2009), Handbook of Fundamentals, chapter 1, Eq. 22 solved for the vapour pressure
+ * @source ashrae-2009, chapter 1, Eq. 22 solved for the vapour pressure
  * @example
  * ```ts
  * vapourPressureOfRatio({ ratio: gramsPerKilogram(10.61), pressure: kilopascals(101.325) }) // => 1.70
@@ -90,7 +90,7 @@ export function vapourPressureOfRatio(air: RatioInAir): VapourPressure {
  * @param air - Temperature in °C and vapour pressure.
  * @returns Absolute humidity. Unit: g/m³.
  * @throws `DomainError` outside the ranges.
- * @source definition: ideal gas with the gas constant of the SI (2019) and the molar mass 18.015268 g/mol of IAPWS R6-95
+ * @source definition: ideal gas with the gas constant of bipm-2019 and the molar mass 18.015268 g/mol of iapws-r6-1995
  * @example
  * ```ts
  * absoluteHumidity({ temperature: celsius(20), vapourPressure: kilopascals(2.338) }) // => 17.28

@@ -34,7 +34,7 @@ export interface WetBulbInput extends AirHumidity {
  * @param air - Temperature, humidity and pressure of the air.
  * @returns Wet-bulb temperature. Unit: °C.
  * @throws `DomainError` outside the ranges, `InputError` when the ventilation is unknown.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 15 and 16 solved for the wet bulb
+ * @source allen-1998, Eq. 15 and 16 solved for the wet bulb
  * @example
  * ```ts
  * wetBulbTemperature({ temperature: celsius(30), humidity: percent(40), pressure: kilopascals(101.3) }) // => 20.14

@@ -23,7 +23,7 @@ export interface MeasuredWind {
  * @returns Wind speed at 2 m. Unit: m/s.
  * @throws `DomainError` outside the ranges.
  * @validity Over short grass.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 47
+ * @source allen-1998, Eq. 47
  * @example
  * ```ts
  * windSpeedAtTwoMetresFao56({ speed: metresPerSecond(3.2), height: metres(10) }) // => 2.4
@@ -54,7 +54,7 @@ export interface WindElsewhere {
  * @returns Wind speed at the height. Unit: m/s.
  * @throws `DomainError` outside the ranges.
  * @validity Over short grass.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 47 solved for the measured speed
+ * @source allen-1998, Eq. 47 solved for the measured speed
  * @example
  * ```ts
  * windSpeedAtHeightFao56({ speedAtTwoMetres: metresPerSecond(2.4), height: metres(10) }) // => 3.2

@@ -1,5 +1,4 @@
-import type { ListedWork } from './bibliography.js'
-import type { Person } from './people.js'
+import type { CitedWork, Person } from './work.js'
 
 /**
  * Works as a BibTeX file in UTF-8, for typesetting a report.
@@ -7,20 +6,20 @@ import type { Person } from './people.js'
  * A few works have no `title` because it is not known here: add it where your style prints one. A work that is not confirmed
  * says so in its note.
  *
- * @param works - Works, made by `bibliography`.
+ * @param works - Works, from `bibliography` or `citedWork`.
  * @procedure Writes `@article`, `@techreport` for a standard and `@misc` for the rest, one entry a work, with characters that TeX reserves escaped.
  * @returns Text of the file.
- * @source Patashnik, O. (1988), BibTeXing, distributed with BibTeX [not confirmed, source not seen]
+ * @source patashnik-1988
  * @example
  * ```ts
- * bibtex(bibliography([entryNamed('waterContentTopp1980')]).works).startsWith('@article{topp1980,') // => true
+ * bibtex(bibliography([entryNamed('waterContentTopp1980')]).works).startsWith('@article{topp-1980,') // => true
  * ```
  */
-export function bibtex(works: readonly ListedWork[]): string {
+export function bibtex(works: readonly CitedWork[]): string {
   return works.map(oneEntry).join('\n')
 }
 
-function oneEntry(work: ListedWork): string {
+function oneEntry(work: CitedWork): string {
   const type = { article: 'article', standard: 'techreport', publication: 'misc' }[work.type]
   const people = work.authors
     .map(bibtexName)
@@ -35,8 +34,10 @@ function oneEntry(work: ListedWork): string {
     pages: escaped(work.pages.replace('-', '--')),
     number: escaped(work.number),
     institution: work.type === 'standard' ? escaped(work.authors[0]?.family ?? '') : '',
+    publisher: escaped(work.publisher),
+    doi: escaped(work.doi),
     year: work.year,
-    note: work.notConfirmed ? 'not confirmed: at least a part was cited without seeing the source' : '',
+    note: work.known === 'not confirmed' ? 'not confirmed: cited without seeing the source' : '',
   }
   const lines = Object.entries(fields)
     .filter(([, value]) => value !== '')

@@ -1,5 +1,4 @@
-import type { ListedWork } from './bibliography.js'
-import type { Person } from './people.js'
+import type { CitedWork, Person } from './work.js'
 
 /** A name of CSL-JSON: a person, or an institution as a literal. */
 export type CslName = { readonly family: string; readonly given?: string } | { readonly literal: string }
@@ -10,22 +9,24 @@ export interface CslItem {
   readonly type: 'article-journal' | 'standard' | 'document'
   readonly author?: readonly CslName[]
   readonly editor?: readonly CslName[]
-  readonly issued: { readonly 'date-parts': readonly (readonly [string])[] }
+  readonly issued?: { readonly 'date-parts': readonly (readonly [string])[] }
   readonly title?: string
   readonly 'container-title'?: string
   readonly volume?: string
   readonly page?: string
   readonly number?: string
+  readonly publisher?: string
+  readonly DOI?: string
   readonly note?: string
 }
 
 /**
  * Works as items of CSL-JSON, ready for `JSON.stringify`.
  *
- * @param works - Works, made by `bibliography`.
+ * @param works - Works, from `bibliography` or `citedWork`.
  * @procedure Writes one item a work; what is not known (a few titles) is left out, never made up.
  * @returns Items in the order of the works.
- * @source Citation Style Language 1.0.2, schema csl-data.json [not confirmed, source not seen]
+ * @source csl-1-0-2
  * @example
  * ```ts
  * const [topp] = cslJson(bibliography([entryNamed('waterContentTopp1980')]).works)
@@ -33,24 +34,26 @@ export interface CslItem {
  * topp.author[0] // => { family: 'Topp', given: 'G. C.' }
  * ```
  */
-export function cslJson(works: readonly ListedWork[]): readonly CslItem[] {
+export function cslJson(works: readonly CitedWork[]): readonly CslItem[] {
   return works.map((work) => {
     const names = work.authors.map(cslName)
     const notes = [
       work.moreAuthors ? 'more authors than are named' : '',
-      work.notConfirmed ? 'not confirmed: at least a part was cited without seeing the source' : '',
+      work.known === 'not confirmed' ? 'not confirmed: cited without seeing the source' : '',
     ]
     const note = notes.filter(Boolean).join('; ')
     return {
       id: work.key,
       type: ({ article: 'article-journal', standard: 'standard', publication: 'document' } as const)[work.type],
       ...(names.length === 0 ? {} : work.edited ? { editor: names } : { author: names }),
-      issued: { 'date-parts': [[work.year] as const] },
+      ...(work.year && { issued: { 'date-parts': [[work.year] as const] } }),
       ...(work.title && { title: work.title }),
       ...(work.journal && { 'container-title': work.journal }),
       ...(work.volume && { volume: work.volume }),
       ...(work.pages && { page: work.pages }),
       ...(work.number && { number: work.number }),
+      ...(work.publisher && { publisher: work.publisher }),
+      ...(work.doi && { DOI: work.doi }),
       ...(note && { note }),
     }
   })

@@ -1,6 +1,7 @@
 import { InputError } from '../quantity/errors.js'
 import { catalogue } from './catalogue.js'
 import type { CatalogueEntry } from './entry.js'
+import { sourceInFull } from './source-in-full.js'
 
 /** What is looked for; what is given must all be true of an entry. */
 export interface CatalogueQuery {
@@ -10,7 +11,7 @@ export interface CatalogueQuery {
   readonly gives?: string | undefined
   /** Unit of an argument or of a number in one. */
   readonly takes?: string | undefined
-  /** Words that must all occur in one source: `Topp 1980`. */
+  /** Words that must all occur in one source, in its key or the full citation: `Topp 1980`, `Water Resources Research`. */
   readonly source?: string | undefined
   /** Folder of the function: `irrigation`. */
   readonly topic?: string | undefined
@@ -41,7 +42,7 @@ export function findEntries(wanted: CatalogueQuery): readonly CatalogueEntry[] {
     .filter((entry) => wanted.topic === undefined || entry.topic === wanted.topic)
     .filter((entry) => wanted.gives === undefined || givesUnit(entry, plainUnit(wanted.gives)))
     .filter((entry) => wanted.takes === undefined || takesUnit(entry, plainUnit(wanted.takes)))
-    .filter((entry) => sourceWords.length === 0 || entry.sources.some((source) => holdsAll(source, sourceWords)))
+    .filter((entry) => sourceWords.length === 0 || entry.sources.some((source) => citesAll(source, sourceWords)))
     .map((entry) => ({ entry, weight: weightOf(entry, words) }))
     .filter(({ weight }) => weight > 0)
     .sort((a, b) => b.weight - a.weight)
@@ -71,7 +72,10 @@ function weightOf(entry: CatalogueEntry, words: readonly string[]): number {
         .toLowerCase(),
     ],
     [2, entry.result.text.toLowerCase()],
-    [1, [entry.description, entry.procedure, entry.validity, ...entry.sources].join(' ').toLowerCase()],
+    [
+      1,
+      [entry.description, entry.procedure, entry.validity, ...entry.sources.map(sourceInFull)].join(' ').toLowerCase(),
+    ],
   ]
   let weight = 1
   for (const word of words) {
@@ -106,8 +110,9 @@ function wordsOf(text: string | undefined): string[] {
     .filter(Boolean)
 }
 
-function holdsAll(text: string, words: readonly string[]): boolean {
-  const lower = text.toLowerCase()
+/** Whether the words all occur in a source, its keys or the citations that they stand for. */
+function citesAll(source: string, words: readonly string[]): boolean {
+  const lower = `${source} ${sourceInFull(source)}`.toLowerCase()
   return words.every((word) => lower.includes(word))
 }
 

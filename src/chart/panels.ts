@@ -39,7 +39,7 @@ const HEIGHT: Domain = {
  * @param chart - What to draw.
  * @returns An SVG document as text, with a title and a description for people who cannot see it.
  * @throws `DomainError` outside the ranges, `InputError` when there is no panel or the horizontal range is empty.
- * @source Okabe, M. and Ito, K. (2008), Color Universal Design, for the colours [not confirmed, source not seen]
+ * @source okabe-2008, for the colours
  * @example
  * ```ts
  * const picture = drawPanels({

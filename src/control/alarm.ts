@@ -82,7 +82,7 @@ export interface AlarmReport {
  * @param settings - Delays and longest time on the shelf.
  * @returns A reducer that takes conditions and actions and gives the phase.
  * @throws `DomainError` outside the ranges; its step throws `InputError` for an action that is not one of the three words.
- * @source ANSI/ISA-18.2-2016, Management of Alarm Systems for the Process Industries, alarm state transitions, as restated in public documentation
+ * @source isa-18-2-2016, alarm state transitions, as restated in public documentation
  * @example
  * ```ts
  * const reducer = alarmLifeCycle({ onDelay: minutes(5), offDelay: minutes(5), maxShelving: hours(8) })

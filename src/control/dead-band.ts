@@ -44,7 +44,7 @@ export interface DeadBandState {
  * @param limits - The two limits.
  * @returns A reducer that takes water contents (NaN where missing) and gives on or off.
  * @throws `DomainError` outside the ranges, `InputError` when the limits leave no band.
- * @source Two-position control with a differential gap, any textbook of control engineering; definition
+ * @source definition: two-position control with a differential gap
  * @example
  * ```ts
  * const reducer = deadBand({ lower: waterContent(0.5), upper: waterContent(0.6) })

@@ -122,7 +122,7 @@ export interface RecoveryPlan {
  * @returns Volume, number and pace of the shots, with findings.
  * @throws `DomainError` outside the ranges, `InputError` when the drain fraction asks for more than can be computed.
  * @validity For medium that still takes up water; medium that has become water-repellent drains without getting wet.
- * @source Water balance of the container: what is applied is kept or drains; common practice for the rest, no source
+ * @source definition: water balance of the container: what is applied is kept or drains; common practice for the rest, no source
  * @example
  * ```ts
  * const plan = planRecovery({

@@ -51,7 +51,7 @@ export interface LiftToHeight {
  * @returns Height. Unit: cm.
  * @throws `DomainError` outside the ranges.
  * @validity A steady state over free water. The flux leaves through what is above, be it roots or the surface.
- * @source Gardner, W. R. (1958), Soil Science 85:228-232, for any conductivity [not confirmed, source not seen]
+ * @source gardner-1958, for any conductivity
  * @example
  * ```ts
  * const medium = vanGenuchten1980({
@@ -80,7 +80,7 @@ export function capillaryRise(column: RisingToSuction): Length {
  * @throws `DomainError` outside the ranges; `InputError` without a flux, whose rise has no limit; `ConvergenceError` when the
  * conductivity falls so slowly that there is no limit either.
  * @validity A steady state over free water. Liquid water only: vapour goes on, but does not feed a crop.
- * @source Gardner, W. R. (1958), Soil Science 85:228-232, for any conductivity [not confirmed, source not seen]
+ * @source gardner-1958, for any conductivity
  * @example
  * ```ts
  * const medium = vanGenuchten1980({
@@ -108,7 +108,7 @@ export function maxCapillaryRise(column: RisingWater): Length {
  * @returns Upward flux; zero when the suction is at most the height, as then water stands still or sinks. Unit: mm/h.
  * @throws `DomainError` outside the ranges.
  * @validity A steady state over free water, without roots below the height.
- * @source Gardner, W. R. (1958), Soil Science 85:228-232, for any conductivity, solved for the flux [not confirmed, source not seen]
+ * @source gardner-1958, for any conductivity, solved for the flux
  * @example
  * ```ts
  * const medium = vanGenuchten1980({

@@ -27,7 +27,7 @@ import { type RichardsFlow, richardsFlow } from './richards-flow.js'
  * short enough in any of its ways.
  * @validity One-dimensional flow in a uniform medium without hysteresis, swelling or water repellence: an upper bound of how evenly a
  * real container wets. Water given at few points of a wide container spreads less than this says.
- * @source Richards, L. A. (1931), Physics 1:318-333 [not confirmed, source not seen]; Celia, M. A., Bouloutas, E. T. and Zarba, R. L. (1990), Water Resources Research 26:1483-1496
+ * @source richards-1931; celia-1990
  * @example
  * ```ts
  * const flow = containerFlowRichards1931({

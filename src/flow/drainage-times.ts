@@ -29,7 +29,7 @@ const DAY = 86400
  * @returns One time for each share, in the same order. Unit: s.
  * @throws `DomainError` outside the ranges, `InputError` when the shares do not rise, `ConvergenceError` when a share is not reached within 1000 days.
  * @validity As `containerFlowRichards1931`: a real container drains through holes, and by wide pores at once.
- * @source Richards, L. A. (1931), Physics 1:318-333 [not confirmed, source not seen]
+ * @source richards-1931
  * @example
  * ```ts
  * const [half, most] = drainageTimes({

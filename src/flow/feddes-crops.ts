@@ -13,14 +13,11 @@ export interface CropDryLimits extends SourcedRow {
   readonly h3LowDemand: SuctionHead
 }
 
-const FEDDES =
-  'Feddes, R. A., Kowalik, P. J. and Zaradny, H. (1978), Simulation of field water use and crop yield, Pudoc, Wageningen [not confirmed, source not seen]'
-const WESSELING =
-  'Wesseling, J. G. and co-workers (1991), as quoted in later literature [not confirmed, source not seen]'
+const FEDDES = 'feddes-1978'
+const WESSELING = 'wesseling-1991, as quoted in later literature'
 const LETTUCE =
-  'h3: Taylor, S. A. and Ashcroft, G. L. (1972), Physical edaphology, Freeman, San Francisco, table of suctions at which to irrigate, seen in a secondary copy; h1, h2 and h4: common practice, no source'
-const TAYLOR =
-  'Taylor, S. A. and Ashcroft, G. L. (1972), Physical edaphology, Freeman, San Francisco, table of suctions at which to irrigate, seen in a secondary copy'
+  'h3: taylor-1972, table of suctions at which to irrigate, seen in a secondary copy; h1, h2 and h4: common practice, no source'
+const TAYLOR = 'taylor-1972, table of suctions at which to irrigate, seen in a secondary copy'
 
 /**
  * Limits of uptake of three crops in field soils, for `uptakeFeddes1978`. Those of potato and tomato are not confirmed, and the literature

@@ -69,8 +69,8 @@ export interface Infiltration {
  * @throws `DomainError` outside the ranges.
  * @validity Field soils with a sharp front. In coarse or water-repellent media water runs in fingers and past the medium; a container
  * whose front has reached the bottom takes no more than drains.
- * @source Green, W. H. and Ampt, G. A. (1911), Journal of Agricultural Science 4:1-24 [not confirmed, source not seen]
- * @source Rawls, W. J., Brakensiek, D. L. and Miller, N. (1983), Journal of Hydraulic Engineering 109:62-70, Eqs. 1 and 2 (read)
+ * @source green-1911
+ * @source rawls-1983, Eqs. 1 and 2
  * @example
  * ```ts
  * infiltrationGreenAmpt1911({
@@ -107,7 +107,7 @@ export function infiltrationOf(depth: number, rate: number, rise: number): Infil
  * @returns Time since the surface was wetted. Unit: s.
  * @throws `DomainError` outside the ranges.
  * @validity As for `infiltrationGreenAmpt1911`.
- * @source Green, W. H. and Ampt, G. A. (1911), Journal of Agricultural Science 4:1-24 [not confirmed, source not seen]
+ * @source green-1911
  * @example
  * ```ts
  * timeGreenAmpt1911({

@@ -19,7 +19,7 @@ import { type RichardsFlow, richardsFlow } from './richards-flow.js'
  * `containerFlowRichards1931`.
  * @validity Layers that touch all over: a gap lets nothing pass until water stands over it. A cube wets the slab below it only around
  * its foot; this spreads the water evenly.
- * @source Richards, L. A. (1931), Physics 1:318-333 [not confirmed, source not seen]; continuity of suction and flow
+ * @source richards-1931; continuity of suction and flow
  * @example
  * ```ts
  * const wool = (alpha: number) => ({

@@ -48,7 +48,7 @@ export interface PowerOverWaterTable {
  * @returns Upward flux. Unit: mm/h.
  * @throws `DomainError` outside the ranges.
  * @validity Liquid water only, in a steady state; vapour moves besides.
- * @source Gardner, W. R. (1958), Soil Science 85:228-232, exponential conductivity [not confirmed, source not seen]
+ * @source gardner-1958, exponential conductivity
  * @example
  * ```ts
  * maxEvaporationGardner1958({
@@ -75,8 +75,8 @@ export function maxEvaporationGardner1958(column: ExponentialOverWaterTable): Wa
  * @returns Upward flux. Unit: mm/h.
  * @throws `DomainError` outside the ranges; `InputError` when the numbers are so far apart that the flux is none.
  * @validity Liquid water only, in a steady state; vapour moves besides.
- * @source Gardner, W. R. (1958), Soil Science 85:228-232 [not confirmed, source not seen]
- * @source Warrick, A. W. (1988), Soil Science 146:63-66 (any n above 1, and b of zero; its abstract was read)
+ * @source gardner-1958
+ * @source warrick-1988 (any n above 1, and b of zero; its abstract was read)
  * @example
  * ```ts
  * maxEvaporationPowerGardner1958({ a: 1000 / 24, b: 500, n: 2, depth: centimetres(60) }) // => 0.2248888

@@ -51,8 +51,8 @@ export interface InfiltrationUnderRate extends Infiltration {
  * @returns Time, water gone in and depth of the front; or that nothing ever stands, with the reason.
  * @throws `DomainError` outside the ranges.
  * @validity As for `infiltrationGreenAmpt1911`. Under a dripper the wetted surface grows until its rate fits; take the rate over it.
- * @source Mein, R. G. and Larson, C. L. (1973), Water Resources Research 9:384-394 [not confirmed, source not seen]
- * @source Chow, V. T., Maidment, D. R. and Mays, L. W. (1988), Applied Hydrology, McGraw-Hill, section 4.4 [not confirmed, source not seen]
+ * @source mein-1973
+ * @source chow-1988, section 4.4
  * @example
  * ```ts
  * pondingMeinLarson1973({
@@ -89,7 +89,7 @@ export function pondingMeinLarson1973(front: WettingFrontUnderRate): Ponding {
  * @returns Water gone in, the rate at which it goes in, the depth of the front, and whether water stands.
  * @throws `DomainError` outside the ranges.
  * @validity As for `infiltrationGreenAmpt1911`.
- * @source Mein, R. G. and Larson, C. L. (1973), Water Resources Research 9:384-394 [not confirmed, source not seen]
+ * @source mein-1973
  * @example
  * ```ts
  * infiltrationMeinLarson1973({

@@ -28,7 +28,7 @@ export interface AbsorbingSurface {
  * @returns Water taken up. Unit: mm.
  * @throws `DomainError` outside the ranges.
  * @validity Short times only; in the end the rate is that of the saturated conductivity, which A is not. Deep, uniform medium.
- * @source Philip, J. R. (1957), Soil Science 84:257-264
+ * @source philip-1957
  * @example
  * ```ts
  * infiltrationPhilip1957({ sorptivity: centimetresPerSquareRootHour(23.490735), time: minutes(6) }) // => 74.284227

@@ -46,7 +46,7 @@ export interface WettedWithDiffusivity {
  * @throws `DomainError` outside the ranges; `InputError` when the surface is drier than the medium; `ConvergenceError` when the medium
  * is so dry or so sharp that the steps do not end.
  * @validity Uniform medium that wets as its curve says. A medium that repels water when dry takes up far less: measure it.
- * @source Philip, J. R. (1957), Soil Science 84:257-264
+ * @source philip-1957
  * @example
  * ```ts
  * const medium = vanGenuchten1980({
@@ -105,8 +105,8 @@ function isTooMuch(medium: ConductiveModel, from: number, to: number, sorptivity
  * @throws `DomainError` outside the ranges; `InputError` when the surface is drier than the medium.
  * @validity Against `sorptivityPhilip1957` it was within 1.4 %, mostly low, for nine media that began at 10 cm of suction or drier,
  * except a clay; up to 7 % high where the medium began nearly full, or for that clay.
- * @source Parlange, J.-Y. (1975), Soil Science Society of America Proceedings 39:415-418 [not confirmed, source not seen]
- * @source Lassabatere, L. and co-workers (2023), Hydrology and Earth System Sciences 27:895-915 (its abstract, which ascribes the integral to Parlange)
+ * @source parlange-1975
+ * @source lassabatere-2023 (its abstract, which ascribes the integral to Parlange)
  * @example
  * ```ts
  * const medium = vanGenuchten1980({
@@ -133,7 +133,7 @@ export function sorptivityParlange1975(wetting: WettedMedium): Sorptivity {
  * @param wetting - Diffusivity and rise of water content.
  * @returns Sorptivity. Unit: cm/h^½.
  * @throws `DomainError` outside the ranges.
- * @source Carslaw, H. S. and Jaeger, J. C. (1959), Conduction of heat in solids, 2nd edition, Oxford, section 2.5 [not confirmed, source not seen]
+ * @source carslaw-1959, section 2.5
  * @example
  * ```ts
  * sorptivityConstantDiffusivity({ diffusivity: squareCentimetresPerHour(750), rise: waterContentChange(0.76) }) // => 23.4855

@@ -61,7 +61,7 @@ export interface WaterAtHeight {
  * above the saturated conductivity), or when more evaporates than the column can lift; `ConvergenceError` when neither way is
  * certain to nine digits.
  * @validity An exponential medium (`gardner1958`) without roots, hysteresis or ponding. Its use is to test simulations.
- * @source Srivastava, R. and Yeh, T.-C. J. (1991), Water Resources Research 27:753-762, one layer (its abstract was read; the series [not confirmed, source not seen] agrees with our solution by images)
+ * @source srivastava-1991, one layer (its abstract was read; the series [not confirmed, source not seen] agrees with our solution by images)
  * @example
  * ```ts
  * infiltrationSrivastavaYeh1991({

@@ -38,7 +38,7 @@ export interface SteadyFluxOverWaterTable {
  * @returns Suction there. Unit: cm.
  * @throws `DomainError` outside the ranges; `InputError` when the flux is above the saturated conductivity, or cannot rise so high.
  * @validity Gardner's exponential conductivity was proposed for field soils; over a wide range of suction few media follow it.
- * @source Gardner, W. R. (1958), Soil Science 85:228-232, exponential conductivity [not confirmed, source not seen]
+ * @source gardner-1958, exponential conductivity
  * @example
  * ```ts
  * steadySuctionGardner1958({

@@ -44,7 +44,7 @@ export interface RootUptake {
  * @throws `DomainError` outside the ranges; `InputError` when the limits are not in order.
  * @validity Limits come from field soils. In a container the suction at the root surface can be far above that of the medium around
  * it, because the medium conducts hardly any water when dry: stress begins wetter than such limits say.
- * @source Feddes, R. A., Kowalik, P. J. and Zaradny, H. (1978), Simulation of field water use and crop yield, Pudoc, Wageningen [not confirmed, source not seen]
+ * @source feddes-1978
  * @example
  * ```ts
  * uptakeFeddes1978({

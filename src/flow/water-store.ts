@@ -42,7 +42,7 @@ export interface WaterStore {
  * @returns The model as a set of pure functions.
  * @throws `DomainError` outside the ranges, `InputError` when the lowest water content is not below the capacity.
  * @validity A planning model: check its bypass and lag against the drain of your own containers.
- * @source Water balance of a container; linear reservoir as in Nash (1957), IASH Publication 45:114-121 [not confirmed, source not seen]
+ * @source definition: water balance of a container; linear reservoir as in nash-1957
  * @example
  * ```ts
  * const flow = waterStore({

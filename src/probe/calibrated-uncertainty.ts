@@ -46,7 +46,7 @@ export interface CalibratedUncertainty {
  * @param reading - Calibration, reading and its noise.
  * @returns The water content with its standard uncertainty and the shares of its causes.
  * @throws `DomainError` outside the ranges; `InputError` when the calibration has no residuals to judge it by.
- * @source JCGM 100:2008 (GUM), sections 5 and H.3
+ * @source jcgm-100-2008, sections 5 and H.3
  * @example
  * ```ts
  * const samples = [

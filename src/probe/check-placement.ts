@@ -85,7 +85,7 @@ export interface PlacementCheck {
  * @procedure Measures the distance from surface to surface between each probe and the walls, the bottom, all objects and all other probes, and lists those below the clearance with what to move. A temperature element belongs between a quarter and three quarters of the height.
  * @returns The conflicts, and cautions for the insertion.
  * @throws `DomainError` outside the ranges.
- * @source common practice, no source; Baker, J. M. and Lascano, R. J. (1989), Soil Science 147:378-384, abstract (extent of the response)
+ * @source common practice, no source; baker-1989, abstract (extent of the response)
  * @example
  * ```ts
  * const place = (x: number, depth: number) => ({ x: centimetres(x), y: centimetres(11), depth: centimetres(depth) })

@@ -43,8 +43,8 @@ export interface WaterContentAgreement {
  * @param pairs - Observed and predicted water contents.
  * @returns Bias, RMSE, unbiased RMSE, mean absolute error, r² and efficiency.
  * @throws `DomainError` outside the ranges; `InputError` for lists of different length or fewer than two pairs.
- * @source Entekhabi, D., Reichle, R. H., Koster, R. D. and Crow, W. T. (2010), Journal of Hydrometeorology 11:832-840 (bias, RMSE, unbiased RMSE) [not confirmed, source not seen]
- * @source Nash, J. E. and Sutcliffe, J. V. (1970), Journal of Hydrology 10:282-290 (efficiency) [not confirmed, source not seen]
+ * @source entekhabi-2010 (bias, RMSE, unbiased RMSE)
+ * @source nash-1970 (efficiency)
  * @example
  * ```ts
  * evaluateWaterContents({

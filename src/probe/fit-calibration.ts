@@ -62,8 +62,8 @@ const FORMS = {
  * @param input - The samples, the form of the curve, and the porosity if it is known.
  * @returns A calibration, as plain data, with its statistics.
  * @throws `DomainError` outside the ranges; `InputError` for too few samples or readings, more water than pores, samples that rise and fall, or a curve that turns between them.
- * @source definition of weighted least squares and of the leave-one-out residual (Montgomery, Peck and Vining, Introduction to Linear Regression Analysis, PRESS residual) [not confirmed, source not seen]
- * @source Fritsch, F. N. and Butland, J. (1984), SIAM Journal on Scientific and Statistical Computing 5:300-304 (monotone cubic) [not confirmed, source not seen]
+ * @source definition of weighted least squares and of the leave-one-out residual
+ * @source fritsch-1984 (monotone cubic)
  * @example
  * ```ts
  * const samples = [

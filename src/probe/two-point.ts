@@ -42,8 +42,8 @@ const METHODS = {
  * @param input - The two samples, the form of the curve, and the porosity if it is known.
  * @returns A calibration, as plain data.
  * @throws `DomainError` outside the ranges; `InputError` when the readings are equal, the samples are swapped, a sample holds more water than the medium has pores, or exponent and form do not belong together.
- * @source definition: the line through two points; the line in the square root after Herkelrath, W. N., Hamburg, S. P. and Murphy, F. (1991), Water Resources Research 27:857-864
- * @source Sakaki, T., Limsuwat, A., Smits, K. M. and Illangasekare, T. H. (2008), Water Resources Research 44:W00D08 (power form and 2.5); Sakaki, T. and others (2011), Vadose Zone Journal 10 (1.0 to 4.6): abstracts read, equation [not confirmed, source not seen]
+ * @source definition: the line through two points; the line in the square root after herkelrath-1991
+ * @source sakaki-2008 (power form and 2.5); sakaki-2011 (1.0 to 4.6): abstracts read, equation [not confirmed, source not seen]
  * @example
  * ```ts
  * const calibration = calibrateTwoPoint({

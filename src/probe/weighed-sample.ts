@@ -62,7 +62,7 @@ const CONSTANT = 0.001
  * @param sample - The three masses, and what else was noted.
  * @returns Water by dry mass and, with the volume, by volume; dry matter, bulk density and warnings.
  * @throws `DomainError` outside the ranges; `InputError` when the masses or the volume contradict each other.
- * @source ISO 11465:1993 (dry mass basis, 105 °C); ISO 11461:2001 (volume basis); EN 13040 (sample preparation) [numbers of the standards not confirmed, source not seen]
+ * @source iso-11465-1993 (dry mass basis, 105 °C); iso-11461-2001 (volume basis); en-13040 (sample preparation) [numbers of the standards not confirmed, source not seen]
  * @example
  * ```ts
  * const sample = { wetMass: grams(251.3), dryMass: grams(86.4), tareMass: grams(52.1), volume: millilitres(286) }
@@ -115,7 +115,7 @@ function notDry(change: number): Finding {
     about: 'dryMass',
     value: change,
     unit: '1',
-    source: 'ISO 17892-1, ISO 11465 (constant mass) [not confirmed, source not seen]',
+    source: 'iso-17892-1-2014, iso-11465-1993 (constant mass) [not confirmed, source not seen]',
   }
 }
 
@@ -147,7 +147,7 @@ export interface MassChange {
  * @param masses - Two successive masses, and the limit.
  * @returns The relative change and whether it is within the limit.
  * @throws `DomainError` outside the ranges.
- * @source ISO 17892-1:2014 and ISO 11465:1993, constant mass [not confirmed, source not seen]
+ * @source iso-17892-1-2014 and iso-11465-1993, constant mass [not confirmed, source not seen]
  * @example
  * ```ts
  * constantMass({ previousMass: grams(86.52), lastMass: grams(86.47) }) // => { change: 0.000578235, constant: true }

@@ -50,7 +50,7 @@ const APART = { deviations: 3, least: 0.05 }
  * @param input - The probes of the zone.
  * @returns Mean, median, robust spread, coverage and probes apart.
  * @throws `DomainError` outside the ranges; `InputError` when no probe reports.
- * @source Rousseeuw, P. J. and Croux, C. (1993), Journal of the American Statistical Association 88:1273-1283 (factor 1.4826) [not confirmed, source not seen]; limits are common practice, no source
+ * @source rousseeuw-1993 (factor 1.4826); limits are common practice, no source
  * @example
  * ```ts
  * const zone = zoneMean({

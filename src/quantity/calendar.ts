@@ -36,7 +36,7 @@ const INSTANT: Domain = {
  * @param value - Number of the day in the year. Unit: d. Range: integers [1, 366].
  * @returns Number of the day in the year. Unit: d.
  * @throws `DomainError` outside the range.
- * @source FAO Irrigation and Drainage Paper 56 (1998), Annex 2, Table 2.5
+ * @source allen-1998, Annex 2, Table 2.5
  * @example
  * ```ts
  * dayOfYear(172) // => 172
@@ -56,7 +56,7 @@ export function dayOfYear(value: number): DayOfYear {
  * @param value - Moment in universal time, in seconds since 1970-01-01T00:00Z. Unit: s. Range: [-62135596800, 253402300799].
  * @returns Moment in universal time, in seconds since 1970-01-01T00:00Z. Unit: s.
  * @throws `DomainError` outside the range.
- * @source IEEE Std 1003.1, seconds since the Epoch [not confirmed, source not seen]
+ * @source ieee-1003-1, seconds since the Epoch
  * @example
  * ```ts
  * instant(1750000000) // => 1750000000

@@ -12,6 +12,6 @@ export interface Finding {
   readonly value?: number
   /** Unit of the value. */
   readonly unit?: string
-  /** Where the rule comes from; `common practice, no source` where there is none. */
+  /** Where the rule comes from, works by their keys (`sourceInFull()` writes them out); `common practice, no source` where there is none. */
   readonly source?: string
 }

@@ -12,7 +12,7 @@ import { numberIn } from './guard.js'
  * @param value - pF. Unit: 1. Range: (-∞, 9].
  * @returns Suction head. Unit: cm.
  * @throws `DomainError` outside the range.
- * @source Schofield, R. K. (1935), Transactions of the Third International Congress of Soil Science 2:37-48 [not confirmed, source not seen]
+ * @source schofield-1935
  * @example
  * ```ts
  * pF(2) // => 100
@@ -33,7 +33,7 @@ export function pF(value: number): SuctionHead {
  * @param quantity - Suction head. Unit: cm. Range: (0, ∞).
  * @returns pF. Unit: 1.
  * @throws `DomainError` at zero suction, which has no pF.
- * @source Schofield, R. K. (1935), Transactions of the Third International Congress of Soil Science 2:37-48 [not confirmed, source not seen]
+ * @source schofield-1935
  * @example
  * ```ts
  * inPF(centimetresOfSuction(100)) // => 2

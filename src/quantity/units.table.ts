@@ -1,12 +1,12 @@
 import type { UnitRow } from './unit-row.js'
 
-const SI_PREFIXES = 'BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)'
-const SI_TABLE_8 = 'BIPM SI Brochure, 9th edition (2019), Table 8'
-const SI_KELVIN = 'BIPM SI Brochure, 9th edition (2019), section 2.3.1'
-const NIST_811 = 'NIST Special Publication 811 (2008), Appendix B.8'
+const SI_PREFIXES = 'bipm-2019, section 3 (decimal prefixes)'
+const SI_TABLE_8 = 'bipm-2019, Table 8'
+const SI_KELVIN = 'bipm-2019, section 2.3.1'
+const NIST_811 = 'nist-811-2008, Appendix B.8'
 const WATER_COLUMN = 'definition: the head of a column of water of density 1000 kg/m³ under standard gravity'
-const STANDARD_GRAVITY = 'BIPM SI Brochure (2019) and CGPM 1901: 9.80665 m/s² times 1000 kg/m³'
-const ISO_11461 = 'ISO 11461:2001, definition of water content by volume [not confirmed, source not seen]'
+const STANDARD_GRAVITY = 'bipm-2019 and cgpm-1901: 9.80665 m/s² times 1000 kg/m³'
+const ISO_11461 = 'iso-11461-2001, definition of water content by volume'
 const PLAIN = 'it is a plain ratio: the quantity is the number itself'
 const DEGREES = 'it is kept in the only unit it has: the quantity is the number of degrees'
 
@@ -113,7 +113,7 @@ export const UNITS: readonly UnitRow[] = [
   { of: 'WindSpeed', make: 'metresPerSecond', symbol: 'm/s', factor: '', source: SI_PREFIXES, ucum: 'm/s', senml: 'm/s' },
   { of: 'WindSpeed', make: 'kilometresPerHour', symbol: 'km/h', factor: '/ 3.6', source: SI_TABLE_8, ucum: 'km/h', senml: 'km/h', words: ['kph', 'kmh'] },
   { of: 'WindSpeed', make: 'milesPerHour', symbol: 'mi/h', factor: '* 0.44704', source: NIST_811, ucum: '[mi_i]/h', words: ['mph', 'miles per hour'] },
-  { of: 'WindSpeed', make: 'knots', symbol: 'kn', factor: '* 1852 / 3600', source: 'International Hydrographic Conference (1929): 1 nautical mile is 1852 m', ucum: '[kn_i]', words: ['kt', 'knot', 'knots'] },
+  { of: 'WindSpeed', make: 'knots', symbol: 'kn', factor: '* 1852 / 3600', source: 'definition: 1 nautical mile is 1852 m (International Hydrographic Conference of 1929)', ucum: '[kn_i]', words: ['kt', 'knot', 'knots'] },
   { of: 'Frequency', make: 'hertz', symbol: 'Hz', factor: '', source: SI_PREFIXES, ucum: 'Hz', senml: 'Hz', words: ['hz', 'hertz'] },
   { of: 'Frequency', symbol: 'kHz', factor: '* 1000', source: SI_PREFIXES, ucum: 'kHz', words: ['khz', 'kilohertz'] },
   { of: 'Frequency', make: 'megahertz', symbol: 'MHz', factor: '* 1000000', source: SI_PREFIXES, ucum: 'MHz', senml: 'MHz', words: ['megahertz'] },
@@ -121,7 +121,7 @@ export const UNITS: readonly UnitRow[] = [
   { of: 'Power', make: 'watts', symbol: 'W', factor: '', source: SI_PREFIXES, ucum: 'W', senml: 'W', words: ['watt', 'watts'] },
   { of: 'Power', make: 'kilowatts', symbol: 'kW', factor: '* 1000', source: SI_PREFIXES, ucum: 'kW', senml: 'kW', words: ['kw', 'kilowatt', 'kilowatts'] },
   { of: 'OxygenConcentration', make: 'milligramsPerLitreOfOxygen', symbol: 'mg/L', factor: '', source: SI_PREFIXES, ucum: 'mg/L', senml: 'mg/l' },
-  { of: 'OxygenConcentration', make: 'millimolesPerLitreOfOxygen', symbol: 'mmol/L', factor: '* 31.998', source: 'IUPAC standard atomic weight of oxygen, abridged 15.999 (2021): 2 times 15.999 g/mol', ucum: 'mmol/L' },
+  { of: 'OxygenConcentration', make: 'millimolesPerLitreOfOxygen', symbol: 'mmol/L', factor: '* 31.998', source: 'iupac-2021, oxygen, abridged 15.999: 2 times 15.999 g/mol', ucum: 'mmol/L' },
   { of: 'OxygenConcentration', symbol: 'kg/m³', factor: '* 1000', source: SI_TABLE_8, ucum: 'kg/m3', senml: 'kg/m3' },
   { of: 'Elevation', make: 'metresAboveSeaLevel', symbol: 'm', factor: '', source: SI_PREFIXES, ucum: 'm', senml: 'm', example: 250 },
   { of: 'Elevation', make: 'feetAboveSeaLevel', symbol: 'ft', factor: '* 0.3048', source: NIST_811, ucum: '[ft_i]', range: '[-1640, 29500]', hint: 'give the elevation of a place on land, in feet above sea level', example: 250 },
@@ -135,11 +135,11 @@ export const UNITS: readonly UnitRow[] = [
   { of: 'WaterContent', make: 'percentWaterContent', symbol: '%', factor: '/ 100', source: ISO_11461, ucum: '%', range: '[0, 100]', hint: 'give the volume of water in 100 volumes of medium; a fraction goes through waterContent()', example: 45 },
   { of: 'WaterContentChange', make: 'waterContentChange', symbol: 'm³/m³', factor: '', source: 'definition', ucum: 'm3/m3', also: ['cm³/cm³'], example: 0.03 },
   { of: 'WaterContentChange', make: 'percentagePoints', symbol: 'points', called: 'percentage points', factor: '/ 100', source: 'definition', ucum: '%', range: '[-100, 100]', hint: 'give a difference of two water contents in percent', words: ['point', 'points', 'percentage point', 'percentage points'], example: 3 },
-  { of: 'GravimetricWaterContent', make: 'gravimetricWaterContent', symbol: 'g/g', factor: '', source: 'ISO 11465:1993, definition of water content on a dry mass basis', ucum: 'g/g', example: 4.8 },
-  { of: 'Permittivity', make: 'permittivity', symbol: '1', factor: '', source: 'IEC 60050, entry 121-12-13 (relative permittivity) [not confirmed, source not seen]', ucum: '1', noReader: PLAIN, example: 20 },
-  { of: 'LeafAreaIndex', make: 'leafAreaIndex', symbol: 'm²/m²', factor: '', source: 'FAO Irrigation and Drainage Paper 56 (1998), chapter 2', ucum: 'm2/m2', noReader: PLAIN, example: 3 },
-  { of: 'CropCoefficient', make: 'cropCoefficient', symbol: '1', factor: '', source: 'FAO Irrigation and Drainage Paper 56 (1998), Eq. 58', ucum: '1', noReader: PLAIN, example: 1.15 },
-  { of: 'Temperature', make: 'celsius', symbol: '°C', factor: '', source: 'BIPM SI Brochure, 9th edition (2019), Table 4', ucum: 'Cel', senml: 'Cel', also: ['C', '℃'], words: ['degc', 'deg c', '°c', 'celsius', 'degrees c', 'degrees celsius'], example: 20 },
+  { of: 'GravimetricWaterContent', make: 'gravimetricWaterContent', symbol: 'g/g', factor: '', source: 'iso-11465-1993, definition of water content on a dry mass basis', ucum: 'g/g', example: 4.8 },
+  { of: 'Permittivity', make: 'permittivity', symbol: '1', factor: '', source: 'iec-60050, entry 121-12-13 (relative permittivity)', ucum: '1', noReader: PLAIN, example: 20 },
+  { of: 'LeafAreaIndex', make: 'leafAreaIndex', symbol: 'm²/m²', factor: '', source: 'allen-1998, chapter 2', ucum: 'm2/m2', noReader: PLAIN, example: 3 },
+  { of: 'CropCoefficient', make: 'cropCoefficient', symbol: '1', factor: '', source: 'allen-1998, Eq. 58', ucum: '1', noReader: PLAIN, example: 1.15 },
+  { of: 'Temperature', make: 'celsius', symbol: '°C', factor: '', source: 'bipm-2019, Table 4', ucum: 'Cel', senml: 'Cel', also: ['C', '℃'], words: ['degc', 'deg c', '°c', 'celsius', 'degrees c', 'degrees celsius'], example: 20 },
   { of: 'Temperature', make: 'fahrenheit', symbol: '°F', factor: '- 32 * 5 / 9', source: NIST_811, ucum: '[degF]', also: ['F', '℉'], words: ['degf', 'deg f', '°f', 'fahrenheit', 'degrees f', 'degrees fahrenheit'], range: '[-459.67, 1832]', example: 68 },
   { of: 'Temperature', make: 'kelvin', symbol: 'K', factor: '- 273.15', source: SI_KELVIN, ucum: 'K', senml: 'K', words: ['kelvin', 'kelvins'], range: '[0, 1273.15]', example: 300 },
   { of: 'TemperatureChange', make: 'kelvinsOfChange', symbol: 'K', factor: '', source: SI_KELVIN, ucum: 'K', example: 5 },
@@ -167,18 +167,18 @@ export const UNITS: readonly UnitRow[] = [
   { of: 'Illuminance', make: 'footCandles', symbol: 'fc', factor: '* 10.763910416709722', source: NIST_811, ucum: 'lm/[sft_i]', words: ['fc', 'ftc', 'foot candle', 'foot candles', 'foot-candle', 'foot-candles', 'footcandle', 'footcandles'] },
   { of: 'InverseSuction', make: 'perCentimetre', symbol: '1/cm', factor: '', source: SI_PREFIXES, ucum: '/cm[H2O]', also: ['1/cm of water'], example: 0.08 },
   { of: 'InverseSuction', make: 'perMetre', symbol: '1/m', factor: '/ 100', source: SI_PREFIXES, ucum: '/m[H2O]', also: ['1/m of water'], example: 8 },
-  { of: 'InverseSuction', make: 'perKilopascal', symbol: '1/kPa', factor: '* 0.0980665', source: 'NIST Special Publication 811 (2008), Appendix B.8 (conventional centimetre of water)', ucum: '/kPa' },
+  { of: 'InverseSuction', make: 'perKilopascal', symbol: '1/kPa', factor: '* 0.0980665', source: 'nist-811-2008, Appendix B.8 (conventional centimetre of water)', ucum: '/kPa' },
   { of: 'LatentHeat', make: 'megajoulesPerKilogram', symbol: 'MJ/kg', factor: '', source: SI_PREFIXES, ucum: 'MJ/kg' },
   { of: 'LatentHeat', symbol: 'kJ/kg', factor: '/ 1000', source: SI_PREFIXES, ucum: 'kJ/kg' },
   { of: 'OxygenSaturation', make: 'fractionOfOxygenSaturation', symbol: '1', factor: '', source: 'definition', ucum: '1', example: 0.8 },
   { of: 'OxygenSaturation', make: 'percentOfOxygenSaturation', symbol: '%', factor: '/ 100', source: 'definition', ucum: '%', range: '[0, 1000]', hint: 'give the percentage of saturation that the meter shows', example: 80 },
   { of: 'PhotonYield', make: 'micromolesPerJoule', symbol: 'µmol/J', factor: '', source: SI_PREFIXES, ucum: 'umol/J' },
-  { of: 'Latitude', make: 'latitude', symbol: '°', factor: '', source: 'ISO 6709 [not confirmed, source not seen]', ucum: 'deg', noReader: DEGREES, words: ['deg', 'degree', 'degrees'], example: 52 },
-  { of: 'Longitude', make: 'longitude', symbol: '°', factor: '', source: 'ISO 6709 [not confirmed, source not seen]', ucum: 'deg', noReader: DEGREES, example: 4.5 },
+  { of: 'Latitude', make: 'latitude', symbol: '°', factor: '', source: 'iso-6709', ucum: 'deg', noReader: DEGREES, words: ['deg', 'degree', 'degrees'], example: 52 },
+  { of: 'Longitude', make: 'longitude', symbol: '°', factor: '', source: 'iso-6709', ucum: 'deg', noReader: DEGREES, example: 4.5 },
   { of: 'VapourPressureSlope', make: 'kilopascalsPerKelvin', symbol: 'kPa/K', factor: '', source: 'definition', ucum: 'kPa/K', also: ['kPa/°C'], example: 0.067 },
   { of: 'Resistance', make: 'ohms', symbol: 'Ω', factor: '', source: SI_PREFIXES, ucum: 'Ohm', senml: 'Ohm', words: ['ohm', 'ohms'] },
   { of: 'Resistance', symbol: 'kΩ', factor: '* 1000', source: SI_PREFIXES, ucum: 'kOhm', words: ['kohm', 'kilohm', 'kilohms'] },
-  { of: 'Salinity', make: 'salinity', symbol: '1', factor: '', source: 'UNESCO (1981), Practical Salinity Scale 1978 [not confirmed, source not seen]', ucum: '1', noReader: PLAIN, example: 0.5 },
+  { of: 'Salinity', make: 'salinity', symbol: '1', factor: '', source: 'unesco-1981', ucum: '1', noReader: PLAIN, example: 0.5 },
   { of: 'SurfaceTension', make: 'newtonsPerMetre', symbol: 'N/m', factor: '', source: SI_PREFIXES, ucum: 'N/m' },
   { of: 'SurfaceTension', make: 'millinewtonsPerMetre', symbol: 'mN/m', factor: '/ 1000', source: SI_PREFIXES, ucum: 'mN/m' },
   { of: 'Viscosity', make: 'pascalSeconds', symbol: 'Pa·s', factor: '', source: SI_PREFIXES, ucum: 'Pa.s' },

@@ -31,7 +31,7 @@ export interface ChangeAgainstSpreadInput {
  * @param input - Times, readings and limits.
  * @returns One flag for each reading; not evaluated where the reading before is missing or fewer than three readings lie in the window.
  * @throws `DomainError` outside the ranges, `InputError` for lists of different lengths.
- * @source Integrated Ocean Observing System (2016), Manual for Real-Time Quality Control of In-situ Temperature and Salinity Data (QARTOD), version 2.0, Test 7; 3 deviations and 25 h as in public settings of the test
+ * @source qartod-2016, Test 7; 3 deviations and 25 h as in public settings of the test
  * @example
  * ```ts
  * changeAgainstSpreadTest({ time: [0, 300, 600, 900, 1200], value: [20, 20.1, 20, 20.1, 21] }) // => [2, 2, 2, 1, 3]

@@ -26,7 +26,7 @@ export interface CheckedReadings {
  * @param input - Series and limits.
  * @returns Flags with their counts, also by test. No reading is removed.
  * @throws `DomainError` outside the ranges, `InputError` for limits that contradict each other or lists of different lengths.
- * @source Integrated Ocean Observing System (2016), Manual for Real-Time Quality Control of In-situ Temperature and Salinity Data (QARTOD), version 2.0, tests 1, 4, 6, 7 and 8
+ * @source qartod-2016, tests 1, 4, 6, 7 and 8
  * @example
  * ```ts
  * const checked = checkReadings({

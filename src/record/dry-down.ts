@@ -39,7 +39,7 @@ export interface DryDownLine {
  * @returns Slope with its standard error, and what it explains.
  * @throws `InputError` for fewer than two readings, equal times, or lists of different lengths.
  * @validity Within one regime: day and night dry at different speeds, and drain after a shot is no use by plants.
- * @source ordinary least squares
+ * @source definition: ordinary least squares
  * @example
  * ```ts
  * const night = fitDryDown({ time: [0, 3600, 7200, 10800], content: [0.6, 0.592, 0.584, 0.576] })

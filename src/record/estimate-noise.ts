@@ -39,7 +39,7 @@ export type Noise =
  * @param input - The readings.
  * @returns Deviation, step and threshold, or why they are not known: `few-readings` (fewer than 20 with two good neighbours), or
  *   `constant` (all readings are the same).
- * @source The median absolute deviation and its factor for a normal distribution: Rousseeuw, P. J. and Croux, C. (1993), Journal of the American Statistical Association 88:1273-1283 [not confirmed, source not seen]; the median of grouped values: definition; six deviations: common practice, no source
+ * @source The median absolute deviation and its factor for a normal distribution: rousseeuw-1993; the median of grouped values: definition; six deviations: common practice, no source
  * @example
  * ```ts
  * const noise = estimateNoise({ value: Array.from({ length: 200 }, (_, i) => 0.6 - 0.0001 * i + 0.001 * Math.sin(i * i)) })

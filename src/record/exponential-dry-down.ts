@@ -36,7 +36,7 @@ export interface ExponentialRefillInput extends ExponentialCourse {
  * @returns The time, zero where the refill point is passed already; or that it is never reached, because the floor lies above it.
  * @throws `DomainError` outside the ranges.
  * @validity As long as light and air stay what they were.
- * @source First-order dry-down as in McColl, K. A. et al. (2017), Geophysical Research Letters 44:3682-3690 [not confirmed, source not seen]
+ * @source First-order dry-down as in mccoll-2017
  * @example
  * ```ts
  * const time = timeToRefillExponential({
@@ -101,7 +101,7 @@ export type ExponentialDryDown =
  *   is wider than half of the fall that was seen).
  * @throws `InputError` for lists of different lengths.
  * @validity Within one regime. Believed when it lowers the Schwarz criterion by 6 against the line, and its floor is narrow by the profile of its likelihood, with so many independent readings as the rest shows. It describes the stretch that it was fitted to; a new day may go below its floor.
- * @source McColl, K. A. et al. (2017), Geophysical Research Letters 44:3682-3690 [not confirmed, source not seen]; Schwarz, G. (1978), Annals of Statistics 6:461-464; the limit of 6: Kass, R. E. and Raftery, A. E. (1995), Journal of the American Statistical Association 90:773-795 [not confirmed, source not seen]
+ * @source mccoll-2017; schwarz-1978; the limit of 6: kass-1995
  * @example
  * ```ts
  * const time = Array.from({ length: 25 }, (_, i) => i * 3600)

@@ -27,7 +27,7 @@ const SERIOUS: readonly number[] = [5, 2, 1, 3, 4, 5, 5, 5, 5, 5]
  * @param tests - Flags of each test, made by `grossRangeTest` and its like.
  * @returns One flag for each reading.
  * @throws `InputError` when there is no test or the tests have different lengths.
- * @source Integrated Ocean Observing System (2016), Manual for Real-Time Quality Control of In-situ Temperature and Salinity Data (QARTOD), version 2.0, section 3.1, aggregation of flags [not confirmed, source not seen]
+ * @source qartod-2016, section 3.1, aggregation of flags [not confirmed, source not seen]
  * @example
  * ```ts
  * combineFlags([Uint8Array.of(1, 2, 1), Uint8Array.of(3, 2, 1)]) // => [3, 2, 1]

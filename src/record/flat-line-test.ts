@@ -23,7 +23,7 @@ export interface FlatLineInput {
  * @param input - Readings and limits.
  * @returns One flag for each reading.
  * @throws `DomainError` outside the ranges, `InputError` when the limits are swapped.
- * @source Integrated Ocean Observing System (2016), Manual for Real-Time Quality Control of In-situ Temperature and Salinity Data (QARTOD), version 2.0, Test 8
+ * @source qartod-2016, Test 8
  * @example
  * ```ts
  * flatLineTest({ value: [5, 5, 5, 5, 5, 5, 6], tolerance: 0.01, suspectAfter: 3, failAfter: 5 }) // => [1, 1, 1, 3, 3, 4, 1]

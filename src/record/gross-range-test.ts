@@ -24,7 +24,7 @@ export interface GrossRangeInput {
  * @param input - Readings and ranges.
  * @returns One flag for each reading.
  * @throws `DomainError` for a limit that is not finite, `InputError` when a range has its ends swapped.
- * @source Integrated Ocean Observing System (2016), Manual for Real-Time Quality Control of In-situ Temperature and Salinity Data (QARTOD), version 2.0, Test 4
+ * @source qartod-2016, Test 4
  * @example
  * ```ts
  * grossRangeTest({ value: [0.5, 0.95, 1.2], sensorMin: 0, sensorMax: 1, expectedMin: 0.2, expectedMax: 0.9 }) // => [1, 3, 4]

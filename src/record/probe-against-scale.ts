@@ -42,7 +42,7 @@ export interface ProbeAgainstScale {
  * @returns Both changes and their difference.
  * @throws `DomainError` outside the ranges.
  * @validity Growth of the plant and fruit that was picked change the mass as well and are not known here.
- * @source Water balance of a weighed container, water of 1 kg/L
+ * @source definition: water balance of a weighed container, water of 1 kg/L
  * @example
  * ```ts
  * probeAgainstScale({

@@ -47,7 +47,7 @@ export interface RateOfChangeInput extends RateOfChangeLimits {
  * @param input - Times, readings and limits.
  * @returns One flag for each reading; the first, and those after a missing reading or a clock that did not advance, are not evaluated.
  * @throws `DomainError` outside the ranges, `InputError` for lists of different lengths, no limit, or an unknown direction.
- * @source Integrated Ocean Observing System (2016), Manual for Real-Time Quality Control of In-situ Temperature and Salinity Data (QARTOD), version 2.0, Test 7
+ * @source qartod-2016, Test 7
  * @example
  * ```ts
  * rateOfChangeTest({ time: [0, 300, 600], value: [0.5, 0.501, 0.55], most: 0.0001 }) // => [2, 1, 3]

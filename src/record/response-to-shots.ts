@@ -45,7 +45,7 @@ export interface ResponseToShots {
  * @returns The share, with a finding below one half and above three halves.
  * @throws `DomainError` outside the ranges, also when there is no shot.
  * @validity With at least three shots; it cannot tell an air gap from a wrong volume of medium or an uneven spread of water: weigh the container.
- * @source Water balance of the container; the limits of one half and three halves: common practice, no source
+ * @source definition: water balance of the container; the limits of one half and three halves: common practice, no source
  * @example
  * ```ts
  * const shots = [0.011, 0.012, 0.013].map((rise) => ({ rise: waterContentChange(rise), kept: litres(0.42) }))

@@ -37,7 +37,7 @@ export type SlopeChange =
  * @returns Place, level and both slopes, or that noise could have made the change.
  * @throws `InputError` for lists of different lengths or times that do not rise.
  * @validity Within one light regime. Believed when it lowers the Schwarz criterion by 10, counted with so many independent readings as the rest shows.
- * @source Schwarz, G. (1978), Annals of Statistics 6:461-464; the limit of 10: Kass, R. E. and Raftery, A. E. (1995), Journal of the American Statistical Association 90:773-795 [not confirmed, source not seen]; independent readings from the correlation of neighbours: common practice, no source
+ * @source schwarz-1978; the limit of 10: kass-1995; independent readings from the correlation of neighbours: common practice, no source
  * @example
  * ```ts
  * const time = Array.from({ length: 41 }, (_, i) => i * 1800)

@@ -26,7 +26,7 @@ export interface SpikeInput {
  * @param input - Readings and limits.
  * @returns One flag for each reading; the ends, and readings with a missing neighbour, are not evaluated.
  * @throws `DomainError` outside the ranges, `InputError` when the limits are swapped.
- * @source Integrated Ocean Observing System (2016), Manual for Real-Time Quality Control of In-situ Temperature and Salinity Data (QARTOD), version 2.0, Test 6
+ * @source qartod-2016, Test 6
  * @example
  * ```ts
  * spikeTest({ value: [10, 12, 999.99, 13, 15, 40, 9, 9], suspect: 25, fail: 50 }) // => [2, 4, 4, 4, 1, 3, 1, 2]

@@ -21,7 +21,7 @@ export interface TimeGapInput {
  * @param input - Times and expected step.
  * @returns One flag for each reading; the first is not evaluated.
  * @throws `DomainError` outside the ranges.
- * @source Integrated Ocean Observing System (2016), Manual for Real-Time Quality Control of In-situ Temperature and Salinity Data (QARTOD), version 2.0, Test 1 [not confirmed, source not seen]
+ * @source qartod-2016, Test 1 [not confirmed, source not seen]
  * @example
  * ```ts
  * timeGapTest({ time: [0, 300, 600, 1800, 2100, 1200, 1500], expectedStep: minutes(5) }) // => [2, 1, 1, 3, 1, 4, 1]

@@ -39,7 +39,7 @@ export interface ReadingWatch extends Reducer<ReadingWatchState, TimedReading, r
  * @param limits - The tests.
  * @returns A reducer that takes readings and gives the verdict on the one before.
  * @throws `DomainError` outside the ranges, `InputError` for limits that contradict each other.
- * @source Integrated Ocean Observing System (2016), Manual for Real-Time Quality Control of In-situ Temperature and Salinity Data (QARTOD), version 2.0
+ * @source qartod-2016
  * @example
  * ```ts
  * const watch = watchReadings({ expectedStep: minutes(5), spike: { suspect: 0.02, fail: 0.05 } })

@@ -34,7 +34,7 @@ export type WaterUse =
  * @returns Use with its standard error, or that nothing left that noise could not have made.
  * @throws `DomainError` outside the range.
  * @validity The probe must stand for the whole medium; a weighed container tells whether it does.
- * @source Water balance of the container without irrigation; a slope within two standard errors of zero is not believed: common practice, no source
+ * @source definition: water balance of the container without irrigation; a slope within two standard errors of zero is not believed: common practice, no source
  * @example
  * ```ts
  * const line = fitDryDown({ time: [0, 3600, 7200, 10800], content: [0.6, 0.592, 0.584, 0.576] })

@@ -39,7 +39,7 @@ const LIMITS: Readonly<Record<WmoQuantity, WmoLimits>> = {
  * @param input - Name of the quantity.
  * @returns Limits in the unit that they name.
  * @throws `InputError` for a quantity without limits here.
- * @source Zahumenský, I. (2004), Guidelines on Quality Control Procedures for Data from Automatic Weather Stations, World Meteorological Organization, CBS/OPAG-IOS/ET AWS-3/Doc. 4(1), as restated in open station code; the limits of the soil temperature and the highest radiation [not confirmed, source not seen]
+ * @source zahumensky-2004, as restated in open station code; the limits of the soil temperature and the highest radiation [not confirmed, source not seen]
  * @example
  * ```ts
  * wmoLimits({ of: 'air temperature' }) // => { lowest: -80, highest: 60, fastestChange: 3 }

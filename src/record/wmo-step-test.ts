@@ -33,7 +33,7 @@ export interface WmoStep {
  * @param input - Three readings and the standard deviation of those before.
  * @returns Distance, limit and whether the reading is consistent.
  * @throws `DomainError` outside the ranges.
- * @source Zahumenský, I. (2004), Guidelines on Quality Control Procedures for Data from Automatic Weather Stations, World Meteorological Organization, CBS/OPAG-IOS/ET AWS-3/Doc. 4(1)
+ * @source zahumensky-2004
  * @example
  * ```ts
  * wmoStepConsistency({ before: 20, value: 21, after: 20.1, deviation: 0.2 }) // => { distance: 1.9, limit: 0.8, consistent: false }
@@ -65,7 +65,7 @@ export interface WmoStepSeries {
  * @param series - Readings and window.
  * @returns One flag for each reading: suspect where it is not consistent; not evaluated where a neighbour or the whole window is missing.
  * @throws `DomainError` outside the range.
- * @source Zahumenský, I. (2004), Guidelines on Quality Control Procedures for Data from Automatic Weather Stations, World Meteorological Organization, CBS/OPAG-IOS/ET AWS-3/Doc. 4(1)
+ * @source zahumensky-2004
  * @example
  * ```ts
  * wmoStepTest({ value: [20, 20.1, 20, 20.1, 23, 20.1], window: 3 }) // => [2, 2, 2, 3, 3, 2]

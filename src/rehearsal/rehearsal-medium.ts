@@ -28,7 +28,7 @@ export interface RehearsalMedium<State = unknown> {
  * @param store - The container, as `waterStore` takes it.
  * @returns The container with all that a rehearsal asks of it.
  * @throws `DomainError` outside the ranges, `InputError` when the lowest water content is not below the capacity.
- * @source Water balance of a container, as in `waterStore`
+ * @source definition: water balance of a container, as in `waterStore`
  * @example
  * ```ts
  * const medium = storedMedium({
@@ -57,7 +57,7 @@ export function storedMedium(store: WaterStore): RehearsalMedium {
  * @param container - The container, as `containerFlowRichards1931` takes it; it needs roots.
  * @returns The container with all that a rehearsal asks of it.
  * @throws `DomainError` outside the ranges, `InputError` for impossible roots.
- * @source Richards, L. A. (1931), Physics 1:318-333 [not confirmed, source not seen], as in `containerFlowRichards1931`
+ * @source richards-1931, as in `containerFlowRichards1931`
  * @example
  * ```ts
  * const medium = richardsMedium({

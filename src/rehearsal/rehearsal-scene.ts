@@ -32,7 +32,7 @@ export interface RehearsalScene {
  * @param medium - The medium: stone wool, coir dust, sphagnum peat moss or pine bark.
  * @returns Zone, limits, and levels for a controller.
  * @throws `InputError` for another medium.
- * @source `substratesPorometer2012` and `substrateRanges` for the container capacities; the rest is invented
+ * @source invented, but for the container capacities of `substratesPorometer2012` and `substrateRanges`
  * @example
  * ```ts
  * const scene = rehearsalScene('pine bark')

@@ -1,7 +1,8 @@
 import { catalogue } from '../catalogue/catalogue.js'
 import type { CatalogueEntry, CatalogueField } from '../catalogue/entry.js'
-import { nearestNames } from '../catalogue/entry-named.js'
 import { findEntries } from '../catalogue/find-entries.js'
+import { nearestNames } from '../catalogue/nearest-names.js'
+import { sourceInFull } from '../catalogue/source-in-full.js'
 import { readableTex } from './readable-tex.js'
 import { callForm } from './typed-arguments.js'
 
@@ -30,7 +31,7 @@ function helpText(entry: CatalogueEntry): string {
   for (const field of entry.result.fields) lines.push(`    ${fieldText(field)}`)
   if (entry.throws !== '') lines.push(`  Refuses: ${entry.throws.replace(/`/g, '')}`)
   if (entry.validity !== '') lines.push(`  Valid for: ${entry.validity}`)
-  for (const source of entry.sources) lines.push(`  Source: ${source}`)
+  for (const source of entry.sources) lines.push(`  Source: ${sourceInFull(source)}`)
   lines.push('  Example', ...entry.example.split('\n').map((line) => `    ${line}`))
   return lines.join('\n')
 }

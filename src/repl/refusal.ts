@@ -1,4 +1,4 @@
-import { nearestNames } from '../catalogue/entry-named.js'
+import { nearestNames } from '../catalogue/nearest-names.js'
 
 /** Anything that was thrown, as one line for people: what is wrong and what to do, no stack. */
 export function refusalLine(error: unknown, names: readonly string[] = []): string {

@@ -1,6 +1,7 @@
 import { bibliography, type ListedWork } from '../catalogue/bibliography.js'
 import { catalogue } from '../catalogue/catalogue.js'
 import { findEntries } from '../catalogue/find-entries.js'
+import { sourceInFull } from '../catalogue/source-in-full.js'
 
 /** The published works behind a function, behind those whose source holds some words, or behind everything. */
 export function sourcesText(about?: unknown): string {
@@ -16,11 +17,7 @@ export function sourcesText(about?: unknown): string {
   const wanted = typeof about === 'string' ? works.filter((work) => holds(work, about)) : works
   const lines = (wanted.length > 0 ? wanted : works).map(workText)
   if (typeof about === 'function') lines.push(...rest.map((one) => one.text))
-  if (about === undefined)
-    lines.push(
-      `${works.length} works; bibtex(bibliography().works) writes them for a report.`,
-      `${rest.filter((one) => one.unread).length} more texts look like citations but are in a form that is not read: bibliography().rest.filter((one) => one.unread)`,
-    )
+  if (about === undefined) lines.push(`${works.length} works; bibtex(bibliography().works) writes them for a report.`)
   return lines.join('\n')
 }
 
@@ -33,12 +30,6 @@ function holds(work: ListedWork, words: string): boolean {
 }
 
 function workText(work: ListedWork): string {
-  const people = work.authors.map((person) => (person.given ? `${person.family}, ${person.given}` : person.family))
-  const who = work.moreAuthors ? [...people, 'others'] : people
-  const where =
-    work.type === 'article'
-      ? [work.title, `${work.journal} ${work.volume}:${work.pages}`].filter(Boolean).join(', ')
-      : [work.number, work.title].filter(Boolean).join(', ')
   const used = work.usedBy.length > 3 ? `${work.usedBy.length} functions` : work.usedBy.join(', ')
-  return `${[who.join('; '), `(${work.year})`, where].filter(Boolean).join(' ')}${work.notConfirmed ? ' [not confirmed, source not seen]' : ''}  <- ${used}`
+  return `${sourceInFull(work.key)}  <- ${used}`
 }

@@ -1,5 +1,5 @@
 import type { CatalogueEntry, CatalogueField } from '../catalogue/entry.js'
-import { nearestNames } from '../catalogue/entry-named.js'
+import { nearestNames } from '../catalogue/nearest-names.js'
 import { InputError } from '../quantity/errors.js'
 import { numberFromText } from './number-from-text.js'
 

@@ -13,7 +13,7 @@ import type { JsonData } from './write-document.js'
  * @param name - Which kind of document.
  * @param options - Whether unknown keys are refused or kept.
  * @returns A JSON Schema of draft 2020-12 as plain data.
- * @source Wright, A., Andrews, H., Hutton, B. and Dennis, G. (2022), JSON Schema: A Media Type for Describing JSON Documents, draft 2020-12 [not confirmed, source not seen]
+ * @source wright-2022
  * @example
  * ```ts
  * documentJsonSchema('emitters') // => { title: 'emitters', type: 'object', additionalProperties: false }

@@ -77,7 +77,7 @@ export function readDocument<N extends DocumentName>(
  * @param options - What to do with unknown keys, and the longest text to look at.
  * @returns The document, its numbers in canonical units.
  * @throws `DocumentError`, an `InputError` that lists every problem; `DomainError` for a limit of characters that is none.
- * @source IETF RFC 8259 (2017), JSON
+ * @source rfc-8259-2017
  * @example
  * ```ts
  * const text = '{"version":1,"emitters":2,"emitterFlow":"2 L/h","lineFill":"8 s"}'

@@ -33,7 +33,7 @@ const LONGEST_NAME = 500
  * @param options - The moment that is now, and the longest text to look at.
  * @returns The resolved records in the order of their times.
  * @throws `DocumentError`, an `InputError` that lists every problem; `DomainError` for a limit of characters that is none.
- * @source IETF RFC 8428 (2018), Sensor Measurement Lists (SenML), sections 4 and 5; example of section 5.1.3
+ * @source rfc-8428-2018, sections 4 and 5; example of section 5.1.3
  * @example
  * ```ts
  * const pack = '[{"bn":"urn:dev:ow:10e2073a01080063","bt":1.320067464e+09,"bu":"%RH","v":20},{"t":60,"v":20.3}]'

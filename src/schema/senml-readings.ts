@@ -34,7 +34,7 @@ export interface SenmlSending {
  * @param kinds - What each sensor measures.
  * @returns The readings, and the records that are none.
  * @throws `DocumentError`, an `InputError` that lists every record whose unit or value does not fit its kind.
- * @source IETF RFC 8428 (2018), section 12.1, and RFC 8798 (2020), sections 2 and 3 (units)
+ * @source rfc-8428-2018, section 12.1, and rfc-8798-2020, sections 2 and 3 (units)
  * @example
  * ```ts
  * const records = resolveSenml('[{"bn":"urn:dev:ow:10e2073a01080063:","bt":1.7e9,"n":"theta","u":"/","v":0.55},{"n":"ec","u":"S/m","v":0.12}]')
@@ -73,7 +73,7 @@ export function readingsFromSenml(records: readonly ResolvedSenmlRecord[], kinds
  * @param sending - The base name.
  * @returns The records of the pack.
  * @throws `DocumentError`, an `InputError` that lists every reading whose name or kind SenML cannot carry.
- * @source IETF RFC 8428 (2018), sections 4 and 5
+ * @source rfc-8428-2018, sections 4 and 5
  * @example
  * ```ts
  * const { readings } = readingsFromTidyCsv('time,source,quantity,value,unit\r\n2026-05-19T06:30:00Z,A1,Temperature,68,°F\r\n')

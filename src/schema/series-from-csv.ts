@@ -87,7 +87,7 @@ const TABLE_CHARACTERS = 200_000_000
  * @param options - Which columns, and what is known of their form.
  * @returns The columns in the order of time, and what became of every row.
  * @throws `DocumentError`, an `InputError`, that names line, column and remedy; `DomainError` for a limit of characters that is none.
- * @source IETF RFC 4180 (2005), section 2 (form of CSV); ISO 8601 (times) [not confirmed, source not seen]; the rest is common practice, no source
+ * @source rfc-4180-2005, section 2 (form of CSV); iso-8601-1-2019 (times) [not confirmed, source not seen]; the rest is common practice, no source
  * @example
  * ```ts
  * const table = seriesFromCsv('Zeit;Feuchte\r\n19.05.2026 07:05;55,3\r\n19.05.2026 07:00;NA\r\n', {

@@ -14,7 +14,7 @@ export interface DecodedText {
  * @param bytes - The content of the file. Unit: 1. Range: any.
  * @returns The text and its encoding.
  * @throws `DocumentError`, an `InputError`, for UTF-16 with half a character at its end.
- * @source IETF RFC 3629 (2003), section 6, and RFC 2781 (2000), section 4.3 (byte order marks)
+ * @source rfc-3629-2003, section 6, and rfc-2781-2000, section 4.3 (byte order marks)
  * @example
  * ```ts
  * textFromBytes(Uint8Array.of(0xff, 0xfe, 0x41, 0x00)) // => { text: 'A', encoding: 'utf-16le' }

@@ -47,7 +47,7 @@ const COLUMNS: readonly string[] = [...NEEDED, 'quality']
  * @param options - What to do with other columns, and the longest text to look at.
  * @returns The readings, and counts of rows by what became of them.
  * @throws `DocumentError`, an `InputError`, for text that is no such table; `DomainError` for a limit of characters that is none.
- * @source IETF RFC 4180 (2005), section 2 (form of CSV)
+ * @source rfc-4180-2005, section 2 (form of CSV)
  * @example
  * ```ts
  * const table = readingsFromTidyCsv(
@@ -82,7 +82,7 @@ export function readingsFromTidyCsv(text: string, options: TableOptions = {}): T
  * @param readings - The readings, made by `readingsFromTidyCsv`, `readingsFromSenml` or by hand.
  * @returns CSV text, which `readingsFromTidyCsv` reads again without loss.
  * @throws `DocumentError`, an `InputError` that lists every reading that cannot be written.
- * @source IETF RFC 4180 (2005), section 2 (form of CSV)
+ * @source rfc-4180-2005, section 2 (form of CSV)
  * @example
  * ```ts
  * const reading: TidyReading = { time: instant(1779172200), source: 'A1', kind: 'WaterContent', value: 0.55 }

@@ -20,7 +20,7 @@ export interface CodedQuantity {
  * @param code - UCUM code to write it in; that of the canonical unit by default.
  * @returns Number and code.
  * @throws `InputError` for a code that the kind does not list.
- * @source Regenstrief Institute, The Unified Code for Units of Measure, version 2.1 (2017) [not confirmed, source not seen]
+ * @source ucum-2017
  * @example
  * ```ts
  * toUcum(litres(0.5), 'Volume', 'mL') // => { value: 500, code: 'mL' }
@@ -39,7 +39,7 @@ export function toUcum<K extends KindName>(value: KindTypes[K], kind: K, code?: 
  * @param kind - Name of the kind that is wanted.
  * @returns The quantity, in the canonical unit of its kind. Unit: that of the kind.
  * @throws `InputError` for a code that the kind does not list, `DomainError` for a value that the kind cannot have.
- * @source Regenstrief Institute, The Unified Code for Units of Measure, version 2.1 (2017) [not confirmed, source not seen]
+ * @source ucum-2017
  * @example
  * ```ts
  * fromUcum({ value: 500, code: 'mL' }, 'Volume') // => 0.5

@@ -27,7 +27,7 @@ export function checkConfidence(confidence: number): number {
  * @param input - Confidence and degrees of freedom.
  * @returns Coverage factor. Unit: 1.
  * @throws `DomainError` outside the ranges.
- * @source JCGM 100:2008 (GUM), Annex G.3 and Table G.2
+ * @source jcgm-100-2008, Annex G.3 and Table G.2
  * @example
  * ```ts
  * coverageFactor({ confidence: 0.99, degreesOfFreedom: 16 }) // => 2.92

@@ -65,7 +65,7 @@ const BEND = 0.1
  * @param input - Inputs with their uncertainty, the function, correlations and confidence.
  * @returns The value with standard and expanded uncertainty and its budget.
  * @throws `DomainError` outside the ranges, and whatever the function refuses at the estimates; `InputError` for unknown names, correlations that cannot be, or a result that is not finite.
- * @source JCGM 100:2008 (GUM), Eq. 10, 13 and 16 (propagation), G.2b (Welch-Satterthwaite)
+ * @source jcgm-100-2008, Eq. 10, 13 and 16 (propagation), G.2b (Welch-Satterthwaite)
  * @example
  * ```ts
  * const result = propagateFirstOrder({
@@ -143,7 +143,7 @@ function bent(name: string, bend: number | undefined): Finding {
         : `the function bends over the standard uncertainty of ${name}, so that its straight line may mislead: use the Monte Carlo method`,
     about: name,
     ...(bend === undefined ? {} : { value: bend }),
-    source: 'JCGM 100:2008, 5.1.2 note; the limit is common practice, no source',
+    source: 'jcgm-100-2008, 5.1.2 note; the limit is common practice, no source',
   }
 }
 
@@ -152,5 +152,5 @@ const FREEDOM_OF_CORRELATED: Finding = {
   level: 'note',
   message: 'the effective degrees of freedom hold for independent inputs; with correlated ones they are only a guide',
   about: 'degreesOfFreedom',
-  source: 'JCGM 100:2008, G.4.1',
+  source: 'jcgm-100-2008, G.4.1',
 }

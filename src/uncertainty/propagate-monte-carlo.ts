@@ -56,7 +56,7 @@ export interface DrawnResult {
  * @procedure Draws all inputs, applies the function, sorts the results and reads mean, standard deviation and intervals from them. Draws that the function refuses are counted and left out.
  * @returns Mean, median, standard uncertainty, symmetric and shortest interval, and counts.
  * @throws `DomainError` outside the ranges; `InputError` for unknown names, correlations that cannot be or of inputs that are not normal, or when the function refuses most draws.
- * @source JCGM 101:2008 (GUM Supplement 1), clauses 5.9, 6.4 and 7
+ * @source jcgm-101-2008, clauses 5.9, 6.4 and 7
  * @example
  * ```ts
  * const result = propagateMonteCarlo({

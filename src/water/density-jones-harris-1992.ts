@@ -25,7 +25,7 @@ export const validityJonesHarris1992: Validity = {
  * @returns Density of water. Unit: g/cm³.
  * @throws `DomainError` outside the range.
  * @validity Air-free pure water at 101.325 kPa, 5 to 40 °C.
- * @source Jones, F. E. and Harris, G. L. (1992), Journal of Research of the National Institute of Standards and Technology 97:335-340
+ * @source jones-1992
  * @example
  * ```ts
  * inKilogramsPerCubicMetre(waterDensityJonesHarris1992(celsius(5))) // => 999.964771

@@ -25,7 +25,7 @@ export const validityKell1975: Validity = {
  * @returns Density of water. Unit: g/cm³.
  * @throws `DomainError` outside the range.
  * @validity Pure water at 101.325 kPa, 0 to 150 °C.
- * @source Kell, G. S. (1975), Journal of Chemical and Engineering Data 20:97-105
+ * @source kell-1975
  * @example
  * ```ts
  * inKilogramsPerCubicMetre(waterDensityKell1975(celsius(0))) // => 999.83952

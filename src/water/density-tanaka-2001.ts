@@ -24,7 +24,7 @@ export const validityTanaka2001: Validity = {
  * @returns Density of water. Unit: g/cm³.
  * @throws `DomainError` outside the range.
  * @validity Air-free pure water at 101.325 kPa, 0 to 40 °C.
- * @source Tanaka, M., Girard, G., Davis, R., Peuto, A. and Bignell, N. (2001), Metrologia 38:301-309, Eq. 1
+ * @source tanaka-2001, Eq. 1
  * @example
  * ```ts
  * inKilogramsPerCubicMetre(waterDensityTanaka2001(celsius(0))) // => 999.84283

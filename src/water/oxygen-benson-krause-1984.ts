@@ -54,7 +54,7 @@ export const validityBensonKrause1984: Validity = {
  * @returns Dissolved oxygen at saturation. Unit: mg/L.
  * @throws `DomainError` outside the ranges.
  * @validity 0 to 40 °C, 0.5 to 1.1 atmospheres, salinity 0 to 40.
- * @source Benson, B. B. and Krause, D. (1984), Limnology and Oceanography 29:620-632; U.S. Geological Survey, Office of Water Quality Technical Memorandum 2011.03
+ * @source benson-1984; usgs-2011
  * @example
  * ```ts
  * oxygenSaturationBensonKrause1984({ temperature: celsius(25) }) // => 8.263
@@ -86,7 +86,7 @@ export function oxygenSaturationBensonKrause1984(water: AeratedWater): OxygenCon
  * @returns Share of saturation. Unit: 1.
  * @throws `DomainError` outside the ranges.
  * @validity 0 to 40 °C, 0.5 to 1.1 atmospheres, salinity 0 to 40.
- * @source Benson, B. B. and Krause, D. (1984), Limnology and Oceanography 29:620-632
+ * @source benson-1984
  * @example
  * ```ts
  * inPercentOfOxygenSaturation(

@@ -24,7 +24,7 @@ export const validityCrc2005: Validity = {
  * @returns Relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Pure water at atmospheric pressure, 0 to 99 °C.
- * @source Lide, D. R. (ed.) (2005), CRC Handbook of Chemistry and Physics, Permittivity of liquids; coefficients checked in an independent open restatement
+ * @source lide-2005
  * @example
  * ```ts
  * waterPermittivityCrc2005(celsius(0)) // => 87.69676

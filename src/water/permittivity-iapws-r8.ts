@@ -64,7 +64,7 @@ export const validityIapwsR8: Validity = {
  * @returns Relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges.
  * @validity Fluid water, 238 to 873 K, up to 1000 MPa.
- * @source IAPWS R8-97, Release on the Static Dielectric Constant of Ordinary Water Substance; Fernández, D. P. and others (1997), Journal of Physical and Chemical Reference Data 26:1125-1166
+ * @source iapws-r8-1997; fernandez-1997
  * @example
  * ```ts
  * waterPermittivityIapwsR8({ temperature: celsius(0), density: kilogramsPerCubicMetre(999.843086) }) // => 87.903455

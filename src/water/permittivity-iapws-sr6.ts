@@ -24,7 +24,7 @@ export const validityIapwsSr6: Validity = {
  * @returns Relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Pure water at 0.1 MPa, supercooled below 0 °C, -20 to 110 °C.
- * @source IAPWS SR6-08(2011), Revised Supplementary Release on Properties of Liquid Water at 0.1 MPa
+ * @source iapws-sr6-2011
  * @example
  * ```ts
  * waterPermittivityIapwsSr6(celsius(0)) // => 87.927393

@@ -24,7 +24,7 @@ export const validityKaatze1989: Validity = {
  * @returns Relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Pure water at atmospheric pressure, -4 to 60 °C.
- * @source Kaatze, U. (1989), Journal of Chemical and Engineering Data 34:371-374; coefficients checked in independent open restatements
+ * @source kaatze-1989
  * @example
  * ```ts
  * waterPermittivityKaatze1989(celsius(0)) // => 87.91035

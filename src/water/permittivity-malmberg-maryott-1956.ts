@@ -28,7 +28,7 @@ export const validityMalmbergMaryott1956: Validity = {
  * @returns Relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Pure water at atmospheric pressure, 0 to 100 °C.
- * @source Malmberg, C. G. and Maryott, A. A. (1956), Journal of Research of the National Bureau of Standards 56:1-8; coefficients checked in an independent open restatement
+ * @source malmberg-1956
  * @example
  * ```ts
  * waterPermittivityMalmbergMaryott1956(celsius(25)) // => 78.303344
@@ -48,7 +48,7 @@ export function waterPermittivityMalmbergMaryott1956(temperature: Temperature): 
  * @param temperature - Water temperature. Unit: °C. Range: [-20, 110].
  * @returns Slope. Unit: 1/K.
  * @throws `DomainError` outside the range.
- * @source Malmberg, C. G. and Maryott, A. A. (1956), Journal of Research of the National Bureau of Standards 56:1-8, derivative
+ * @source malmberg-1956, derivative
  * @example
  * ```ts
  * waterPermittivitySlopeMalmbergMaryott1956(celsius(0)) // => -0.40008

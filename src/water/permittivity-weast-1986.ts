@@ -25,7 +25,7 @@ export const validityWeast1986: Validity = {
  * @returns Relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Pure water at atmospheric pressure, 0 to 100 °C.
- * @source Weast, R. C. (ed.) (1986), CRC Handbook of Chemistry and Physics; constant and first coefficient seen in an open restatement, the others [confirmed by public code or text, source not seen]
+ * @source weast-1986
  * @example
  * ```ts
  * waterPermittivityWeast1986(celsius(20)) // => 80.36181

@@ -16,7 +16,7 @@ import { CONDUCTIVITY } from './domains.js'
  * @returns Practical salinity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Sea salt, estimate only.
- * @source U.S. Geological Survey, Office of Water Quality Technical Memorandum 2011.03
+ * @source usgs-2011
  * @example
  * ```ts
  * salinityUsgs2011(decisiemensPerMetre(1)) // => 0.55922

@@ -18,7 +18,7 @@ const CRITICAL_TEMPERATURE = 647.096
  * @returns Surface tension. Unit: N/m.
  * @throws `DomainError` outside the range.
  * @validity Pure water, 0.01 to 373.946 °C.
- * @source IAPWS R1-76(2014), Revised Release on Surface Tension of Ordinary Water Substance, Eq. 1
+ * @source iapws-r1-2014, Eq. 1
  * @example
  * ```ts
  * inMillinewtonsPerMetre(waterSurfaceTensionIapws(celsius(10))) // => 74.221044

@@ -16,7 +16,7 @@ import { LIQUID_WATER } from './domains.js'
  * @returns Dynamic viscosity. Unit: Pa·s.
  * @throws `DomainError` outside the range.
  * @validity Pure water at 0.1 MPa, -20 to 110 °C.
- * @source IAPWS SR6-08(2011), Revised Supplementary Release on Properties of Liquid Water at 0.1 MPa
+ * @source iapws-sr6-2011
  * @example
  * ```ts
  * inMillipascalSeconds(waterViscosityIapwsSr6(celsius(20))) // => 1.0016

@@ -85,7 +85,7 @@ const DRAIN_LAG = 900 as Duration
  * @param input - Zone and reviewed day.
  * @returns The proposal with what differs from the day, or the reason why there is none.
  * @throws `DomainError` for a number of the zone outside its range, `InputError` for parts that contradict each other.
- * @source Water balance of a container; common practice, no source, for the rest
+ * @source definition: water balance of a container; common practice, no source, for the rest
  * @example
  * ```ts
  * const zone: Zone = {

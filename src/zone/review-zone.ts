@@ -42,7 +42,7 @@ export interface ZoneReview {
  * @param input - Zone, record, and what is known from before.
  * @returns One review for each local day that has readings, and what the next day should know.
  * @throws `DomainError` for a number of the zone outside its range, `InputError` for parts that contradict each other.
- * @source Water balance of a container and the quality tests of QARTOD; the rules that put them together: common practice, no source
+ * @source definition: water balance of a container and the quality tests of qartod-2016; the rules that put them together: common practice, no source
  * @example
  * ```ts
  * const zone: Zone = {
@@ -106,7 +106,7 @@ export interface ReviewDayInput {
  * @param input - Zone, record, date, and what is known from before.
  * @returns The day, and what the next day should know.
  * @throws `DomainError` for a number of the zone outside its range, `InputError` for a date that does not exist or parts that contradict each other.
- * @source Water balance of a container and the quality tests of QARTOD; the rules that put them together: common practice, no source
+ * @source definition: water balance of a container and the quality tests of qartod-2016; the rules that put them together: common practice, no source
  * @example
  * ```ts
  * const zone: Zone = {

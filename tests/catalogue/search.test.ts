@@ -1,4 +1,4 @@
-import { catalogue, entryNamed, findEntries } from 'porewater/catalogue'
+import { catalogue, entryNamed, findEntries, sourceInFull } from 'porewater/catalogue'
 import { describe, expect, it } from 'vitest'
 
 describe('findEntries', () => {
@@ -29,7 +29,7 @@ describe('findEntries', () => {
   it('finds by source', () => {
     const found = findEntries({ source: 'FAO 56 Eq. 6' })
     expect(found.map((entry) => entry.name)).toContain('referenceETFao56')
-    for (const entry of found) expect(entry.sources.join(' ')).toMatch(/FAO/)
+    for (const entry of found) expect(entry.sources.map(sourceInFull).join(' ')).toMatch(/FAO/)
   })
   it('gives all for an empty query and none for nonsense', () => {
     expect(findEntries({})).toHaveLength(catalogue.length)

@@ -24,6 +24,7 @@ import {
   vanGenuchten1980,
   waterContentChange,
 } from 'porewater'
+import { sourceInFull } from 'porewater/catalogue'
 import { describe, expect, it } from 'vitest'
 import { checkPublished } from '../support/published.js'
 import { expectDomainError, expectInputError } from '../support/refusals.js'
@@ -108,12 +109,12 @@ describe('tables', () => {
   it('say of every row where it comes from and how it is known', () => {
     for (const table of Object.values(tables)) {
       for (const row of Object.values(table)) {
-        expect(row.source).toMatch(/\(\d{4}\)/)
+        expect(sourceInFull(row.source)).toMatch(/^\p{L}.* \(\d{4}\), /u)
         expect(['read', 'confirmed', 'not confirmed']).toContain(row.known)
       }
     }
     for (const row of Object.values(substrateRanges).flat()) {
-      expect(row.source).toMatch(/\(\d{4}\)/)
+      expect(sourceInFull(row.source)).toMatch(/^\p{L}.* \(\d{4}\), /u)
       expect(row.low).toBeLessThanOrEqual(row.high)
     }
     for (const note of mediumNotes) expect(note.source).toMatch(/\w/)

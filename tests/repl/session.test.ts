@@ -144,7 +144,7 @@ describe('help, search, sources', () => {
   })
   it('lists sources', () => {
     expect(shown('sources()')).toMatch(
-      /Topp, G\. C\.; Davis, J\. L\.; Annan, A\. P\. \(1980\) Electromagnetic determination .*, Water Resources Research 16:574-582/,
+      /Topp, G\. C\., Davis, J\. L\. and Annan, A\. P\. \(1980\), Electromagnetic determination .*, Water Resources Research 16:574-582/,
     )
     expect(shown('sources(waterContentTopp1980)')).toMatch(/^Topp/)
     expect(shown("sources('xyzzy')")).toMatch(/No source/)

@@ -53,7 +53,7 @@ export const validityBaille1994: Validity = {
  * @returns Transpiration. Unit: mm/h.
  * @throws `DomainError` outside the ranges.
  * @validity A 0.12 to 0.67 and B 14 to 37 W/m²/kPa, nine ornamental species.
- * @source Baille, M., Baille, A. and Laury, J. C. (1994), Scientia Horticulturae 59:83-97; the extinction coefficient [not confirmed, source not seen]
+ * @source baille-1994; the extinction coefficient [not confirmed, source not seen]
  * @example
  * ```ts
  * transpirationBaille1994({

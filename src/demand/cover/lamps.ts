@@ -45,7 +45,7 @@ export interface LampInput {
  * @returns Leaf resistance. Unit: s/m.
  * @throws `DomainError` outside the range.
  * @validity Lettuce, photon flux 140 to 600.
- * @source Graamans, L., van den Dobbelsteen, A., Meinen, E. and Stanghellini, C. (2017), Agricultural Systems 153:138-147, submodel of stomatal resistance, as four public programs write it; a fifth has 220 in place of 200 [confirmed by public code or text, source not seen]
+ * @source graamans-2017, submodel of stomatal resistance, as four public programs write it; a fifth has 220 in place of 200
  * @example
  * ```ts
  * leafResistanceGraamans2017(micromolesPerSquareMetreSecond(600)) // => 157.5
@@ -71,7 +71,7 @@ export function leafResistanceGraamans2017(photonFlux: PhotonFluxDensity): numbe
  * @returns Transpiration, heat flows and leaf temperature.
  * @throws `DomainError` outside the ranges, `InputError` for a deficit above the saturation vapour pressure of the air.
  * @validity Rooms without sun; leaf resistance of lettuce unless another is given.
- * @source Graamans, L., van den Dobbelsteen, A., Meinen, E. and Stanghellini, C. (2017), Agricultural Systems 153:138-147, Eq. 4 to 9, section 3.1 for 100 and 200 s/m [confirmed by public code or text, source not seen]; the reflectance of 0.05 in one of them
+ * @source graamans-2017, Eq. 4 to 9, section 3.1 for 100 and 200 s/m; the reflectance of 0.05 in one of them
  * @example
  * ```ts
  * const room = transpirationUnderLamps({

@@ -23,7 +23,7 @@ export interface LeafAreaFromCoverInput {
  * @returns Leaf area index. Unit: 1.
  * @throws `DomainError` outside the ranges.
  * @validity Leaves spread evenly; from 90 % of cover on the answer is loose.
- * @source Monsi, M. and Saeki, T. (1953), Japanese Journal of Botany 14:22-52 [not confirmed, source not seen]; the default of 0.7 as in Allen, R. G. and others (1998), FAO Irrigation and Drainage Paper 56, Eq. 97; measured by cover: cauliflower 0.60 to 0.70, tomato 0.75 to 0.85 (Campillo, C. and others (2010), HortScience 45(10):1459)
+ * @source monsi-1953; the default of 0.7 as in allen-1998, Eq. 97; measured by cover: cauliflower 0.60 to 0.70, tomato 0.75 to 0.85 (campillo-2010)
  * @example
  * ```ts
  * leafAreaFromCover({ cover: percent(75) }) // => 1.98
@@ -53,7 +53,7 @@ export interface InterceptedFractionInput {
  * @param input - Leaf area index and extinction coefficient.
  * @returns Share. Unit: 1.
  * @throws `DomainError` outside the ranges.
- * @source Monsi, M. and Saeki, T. (1953), Japanese Journal of Botany 14:22-52 [not confirmed, source not seen]; the default as in `leafAreaFromCover()`
+ * @source monsi-1953; the default as in `leafAreaFromCover()`
  * @example
  * ```ts
  * interceptedFraction({ leafArea: leafAreaIndex(3) }) // => 0.878

@@ -45,7 +45,7 @@ export interface NightInput {
  * @returns Transpiration, heat flows and leaf temperature; negative transpiration is dew.
  * @throws `DomainError` outside the ranges, `InputError` for a deficit above the saturation vapour pressure of the air.
  * @validity Tomato under glass. Other crops lose from a tenth to a third of a day's water at night [not confirmed, source not seen]; check against a scale.
- * @source Stanghellini, C. (1987), Transpiration of greenhouse crops, PhD thesis, Wageningen [confirmed by public code or text, source not seen]
+ * @source stanghellini-1987
  * @example
  * ```ts
  * nightTranspiration({ temperature: celsius(18), deficit: kilopascals(0.5), leafArea: leafAreaIndex(3) }).transpiration // => 0.0211

@@ -44,7 +44,7 @@ export interface RadiationRuleUse {
  * @returns Use, ceiling and cautions.
  * @throws `DomainError` outside the ranges.
  * @validity Days led by the sun; heating, lamps and night use are not in it.
- * @source common practice, no source; the ceiling: Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Table 3 (2.45 MJ/kg)
+ * @source common practice, no source; the ceiling: allen-1998, Table 3 (2.45 MJ/kg)
  * @example
  * ```ts
  * waterUseFromRadiationSum({ radiationSum: joulesPerSquareCentimetre(1500), usePerJoule: 2 }) // => { use: 3.0, ceiling: 6.12, warnings: [] }
@@ -64,7 +64,7 @@ export function waterUseFromRadiationSum(input: RadiationRuleInput): RadiationRu
       about: 'usePerJoule',
       value: coefficient,
       unit: 'mL/m² per J/cm²',
-      source: 'FAO Irrigation and Drainage Paper 56, Table 3',
+      source: 'allen-1998, Table 3',
     })
   }
   return { use: ((coefficient / 1000) * sum) as WaterDepth, ceiling: (ceiling * sum) as WaterDepth, warnings }
@@ -95,7 +95,7 @@ export interface RadiationAndHeatingInput {
  * @returns Water use. Unit: mm.
  * @throws `DomainError` outside the ranges.
  * @validity Glasshouses heated by pipes near the crop; the coefficients belong to the crop and the house.
- * @source de Graaf, R. and van den Ende, J. (1981), Acta Horticulturae 119; de Graaf, R. (1988), Acta Horticulturae 229 [not confirmed, source not seen]
+ * @source de-graaf-1981; de-graaf-1988
  * @example
  * ```ts
  * waterUseFromRadiationAndHeating({

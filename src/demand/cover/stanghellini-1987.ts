@@ -68,7 +68,7 @@ const LATENT = 2.45e6
  * @returns Transpiration, heat flows and leaf temperature.
  * @throws `DomainError` outside the ranges, `InputError` for a deficit above the saturation vapour pressure of the air.
  * @validity Tomato in glasshouses with hot-water pipes; closed canopies of other crops with their own resistances.
- * @source Stanghellini, C. (1987), Transpiration of greenhouse crops, PhD thesis, Wageningen [form not confirmed, source not seen]
+ * @source stanghellini-1987 [form not confirmed, source not seen]
  * @example
  * ```ts
  * const day = transpirationStanghellini1987({
@@ -142,7 +142,7 @@ export interface LeafResistanceInput {
  * @throws `DomainError` outside the ranges.
  * @validity Tomato. The terms of light, warmth and carbon dioxide agree in two public programs that cite the thesis; the term of dryness
  * does not: its cap is 3.8 in one, 5.8 in another, and a third has a curve that ends at 4. In dry air the answer is uncertain by a third.
- * @source Stanghellini, C. (1987), Transpiration of greenhouse crops, PhD thesis, Wageningen, Eq. 3.51 [confirmed by public code or text, source not seen]
+ * @source stanghellini-1987, Eq. 3.51
  * @example
  * ```ts
  * leafResistanceStanghellini1987({

@@ -29,7 +29,7 @@ export interface RootZone {
  * @param zone - Water contents and root depth (in metres in the equation).
  * @returns Total available water. Unit: mm.
  * @throws `DomainError` outside the ranges, `InputError` when the wilting point is not below field capacity.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 82
+ * @source allen-1998, Eq. 82
  * @example
  * ```ts
  * totalAvailableWater({ fieldCapacity: waterContent(0.25), wiltingPoint: waterContent(0.12), rootDepth: metres(0.5) }) // => 65
@@ -63,7 +63,7 @@ export interface ReadilyAvailableInput {
  * @param input - Total available water and depletion fraction.
  * @returns Readily available water. Unit: mm.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 83
+ * @source allen-1998, Eq. 83
  * @example
  * ```ts
  * readilyAvailableWater({ totalAvailable: millimetresOfDepth(160), depletionFraction: fraction(0.4) }) // => 64
@@ -93,7 +93,7 @@ export interface DepletionAdjustmentInput {
  * @param input - Tabled fraction and crop evapotranspiration.
  * @returns Depletion fraction. Unit: 1.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Table 22, footnote 2
+ * @source allen-1998, Table 22, footnote 2
  * @example
  * ```ts
  * adjustedDepletionFraction({ tabled: fraction(0.4), cropET: millimetresPerDay(2) }) // => 0.52
@@ -125,7 +125,7 @@ export interface StressInput {
  * @param input - Available water, depletion and depletion fraction.
  * @returns Stress coefficient, 1 without stress. Unit: 1.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 84
+ * @source allen-1998, Eq. 84
  * @example
  * ```ts
  * waterStressCoefficient({
@@ -163,7 +163,7 @@ export interface RootZoneDepletionInput {
  * @param input - Field capacity, water content and root depth (in metres in the equation).
  * @returns Depletion. Unit: mm.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 87
+ * @source allen-1998, Eq. 87
  * @example
  * ```ts
  * rootZoneDepletion({ fieldCapacity: waterContent(0.3), content: waterContent(0.24), rootDepth: metres(0.5) }) // => 30.0
@@ -194,7 +194,7 @@ export interface DaysOfWaterInput {
  * @param input - Water and crop evapotranspiration.
  * @returns Time. Unit: d.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, chapter 8
+ * @source allen-1998, chapter 8
  * @example
  * ```ts
  * daysOfWater({ available: millimetresOfDepth(23.6), cropET: millimetresPerDay(4) }) // => 5.9

@@ -24,7 +24,7 @@ export interface BasalFromLeafAreaInput {
  * @returns Coefficient. Unit: 1.
  * @throws `DomainError` outside the ranges.
  * @validity Mid-season of annual plants, natural or poor stands; from a leaf area index of 3 on it is nearly that of full cover.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 97
+ * @source allen-1998, Eq. 97
  * @example
  * ```ts
  * basalCoefficientFromLeafArea({ fullCoverCoefficient: cropCoefficient(1.15), leafArea: leafAreaIndex(1.5) }) // => 0.80

@@ -40,7 +40,7 @@ export interface CoefficientCurveInput {
  * @param input - Stage lengths, three coefficients and the day.
  * @returns Coefficient of the day. Unit: 1.
  * @throws `DomainError` outside the ranges, `InputError` for a day after the season.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 66
+ * @source allen-1998, Eq. 66
  * @example
  * ```ts
  * coefficientOfDay({

@@ -51,7 +51,7 @@ const LOWEST_MOVED = 0.45
  * @returns Coefficient for the climate. Unit: 1.
  * @throws `DomainError` outside the ranges.
  * @validity Wind 1 to 6 m/s, lowest humidity 20 to 80 %, height 0.1 to 10 m.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 62, 65 and 70
+ * @source allen-1998, Eq. 62, 65 and 70
  * @example
  * ```ts
  * adjustedCropCoefficientFao56({
@@ -82,7 +82,7 @@ export interface MaxCoefficientInput extends CropClimate {
  * @returns Upper limit of the crop coefficient. Unit: 1.
  * @throws `DomainError` outside the ranges.
  * @validity As for the adjustment of coefficients to climate.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 72
+ * @source allen-1998, Eq. 72
  * @example
  * ```ts
  * maxCropCoefficientFao56({

@@ -24,7 +24,7 @@ export interface CropETInput {
  * @returns Crop evapotranspiration. Unit: mm/d.
  * @throws `DomainError` outside the ranges.
  * @validity Crops without stress, of the height and cover for which the coefficient was found.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 58
+ * @source allen-1998, Eq. 58
  * @example
  * ```ts
  * cropET({ referenceET: millimetresPerDay(5), cropCoefficient: cropCoefficient(1.2) }) // => 6.0

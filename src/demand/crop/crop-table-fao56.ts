@@ -109,7 +109,7 @@ const ROWS: readonly Row[] = [
  * @returns Values of the tables, a pair where a range is printed.
  * @throws `InputError` for a name that is not listed, or that stands for several crops (which it lists).
  * @validity Field crops in a sub-humid climate; move mid and end values with `adjustedCropCoefficientFao56()`.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Tables 12, 17 and 22
+ * @source allen-1998, Tables 12, 17 and 22
  * @example
  * ```ts
  * tabledCropFao56('tomato') // => { middleCoefficient: 1.15, endCoefficient: [0.7, 0.9], depletionFraction: 0.4 }
@@ -138,7 +138,7 @@ export function tabledCropFao56(crop: string): TabledCrop {
  *
  * @procedure Lists the rows in the order of the tables.
  * @returns Names for `tabledCropFao56()` and `tabledStagesFao56()`.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Table 12
+ * @source allen-1998, Table 12
  * @example
  * ```ts
  * tabledCropNames().includes('strawberry') // => true

@@ -42,7 +42,7 @@ const COVERED: Readonly<Record<CropStage, Pair>> = {
  * @returns Lowest and highest share. Unit: 1.
  * @throws `InputError` when the table has no such way.
  * @validity Fields; measure the wetted circle of your own drippers.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Table 20
+ * @source allen-1998, Table 20
  * @example
  * ```ts
  * tabledWettedShareFao56('trickle') // => [0.3, 0.4]
@@ -60,7 +60,7 @@ export function tabledWettedShareFao56(wetting: WettingMethod): readonly [Ground
  * @returns Cover when the stage begins and when it ends. Unit: 1.
  * @throws `InputError` when the table has no such stage.
  * @validity Annual field crops that close their canopy; look at your own, or use `coverFromCoefficient()`.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Table 21
+ * @source allen-1998, Table 21
  * @example
  * ```ts
  * tabledCoverFao56('late season') // => [0.8, 0.2]

@@ -62,7 +62,7 @@ export interface InitialCoefficient {
  * @returns Coefficients for the whole ground and for its parts.
  * @throws `DomainError` outside the ranges, `InputError` for an unknown texture.
  * @validity Bare or nearly bare field soil; a container with a covered surface loses less.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 59 to 61 and Annex 7, Eq. 7-3 and 7-4 with the parameters of Figures 29 and 30 on p. 267 and 268
+ * @source allen-1998, Eq. 59 to 61 and Annex 7, Eq. 7-3 and 7-4 with the parameters of Figures 29 and 30 on p. 267 and 268
  * @example
  * ```ts
  * initialCropCoefficientFao56({
@@ -116,7 +116,7 @@ export interface WettingDepthInput {
  * @param input - The two coefficients and the depth.
  * @returns Coefficient. Unit: 1.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 59
+ * @source allen-1998, Eq. 59
  * @example
  * ```ts
  * coefficientBetweenWettings({
@@ -149,7 +149,7 @@ export interface RainEventsInput {
  * @param input - Rain and typical depth.
  * @returns Number of rains. Unit: 1.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Example 23
+ * @source allen-1998, Example 23
  * @example
  * ```ts
  * rainEvents({ rain: millimetresOfDepth(300), typicalDepth: millimetresOfDepth(20) }) // => 15

@@ -37,7 +37,7 @@ export interface LayeredWater {
  * @param layers - Layers of the root zone, in any order.
  * @returns Total available water and depletion.
  * @throws `DomainError` outside the ranges, `InputError` for no layers or a wilting point above field capacity.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 82 and 87, summed over layers
+ * @source allen-1998, Eq. 82 and 87, summed over layers
  * @example
  * ```ts
  * layeredWater([

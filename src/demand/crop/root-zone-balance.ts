@@ -82,7 +82,7 @@ export interface RootZoneDayResult {
  * @param input - Soil, crop and days, in order.
  * @returns One result for each day.
  * @throws `DomainError` outside the ranges, `InputError` when the wilting point is not below field capacity.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 80 to 88, Examples 37 and 38, numbers as listed in Annex 8, Box 8.1
+ * @source allen-1998, Eq. 80 to 88, Examples 37 and 38, numbers as listed in Annex 8, Box 8.1
  * @example
  * ```ts
  * rootZoneBalance({

@@ -29,7 +29,7 @@ export interface SaltInput {
  * @returns Share of the full yield. Unit: 1.
  * @throws `DomainError` outside the ranges.
  * @validity Field soils, EC of the saturated extract. The EC of a drip solution or of drain is another number.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 89
+ * @source allen-1998, Eq. 89
  * @example
  * ```ts
  * yieldUnderSalt({
@@ -71,7 +71,7 @@ export interface SaltAndWaterStressInput extends SaltInput {
  * @returns Stress coefficient. Unit: 1.
  * @throws `DomainError` outside the ranges, `InputError` when the readily available water is not below the total.
  * @validity Salt up to the threshold plus 50/b; months rather than days.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 91 and 92
+ * @source allen-1998, Eq. 91 and 92
  * @example
  * ```ts
  * saltAndWaterStress({
@@ -111,7 +111,7 @@ export interface ExtractFromLeachingInput {
  * @returns EC of the saturated extract. Unit: dS/m.
  * @throws `DomainError` outside the ranges.
  * @validity Field soils at steady state with the usual pattern of uptake; not containers.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 93
+ * @source allen-1998, Eq. 93
  * @example
  * ```ts
  * extractECFromLeaching({ leachingFraction: fraction(0.2), irrigationEC: decisiemensPerMetre(2) }) // => 2.4
@@ -142,7 +142,7 @@ export interface FieldLeachingInput {
  * @returns Leaching requirement. Unit: 1.
  * @throws `DomainError` outside the ranges, `InputError` when the water is at or above 2.5 times the extract: no share of drain is enough.
  * @validity Field soils at steady state, surface irrigation or sprinklers.
- * @source Ayers, R. S. and Westcot, D. W. (1985), FAO Irrigation and Drainage Paper 29 Rev. 1, section 2.4.2, as quoted in FAO-56, p. 180
+ * @source ayers-1985, section 2.4.2, as quoted in allen-1998, p. 180
  * @example
  * ```ts
  * fieldLeachingRequirement({ irrigationEC: decisiemensPerMetre(1), extractEC: decisiemensPerMetre(2.5) }) // => 0.087

@@ -40,7 +40,7 @@ export interface EvaporationLayer {
  * @param layer - Water contents and depth (Ze, in metres in the equation).
  * @returns Total evaporable water. Unit: mm.
  * @throws `DomainError` outside the ranges, `InputError` when half the wilting point is not below field capacity.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 73
+ * @source allen-1998, Eq. 73
  * @example
  * ```ts
  * totalEvaporableWater({ fieldCapacity: waterContent(0.23), wiltingPoint: waterContent(0.1), depth: metres(0.1) }) // => 18
@@ -81,7 +81,7 @@ export interface EvaporationReductionInput {
  * @param input - Total and readily evaporable water and the depletion.
  * @returns Reduction coefficient, 1 for a wet surface. Unit: 1.
  * @throws `DomainError` outside the ranges, `InputError` when the readily evaporable water is not below the total.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 74
+ * @source allen-1998, Eq. 74
  * @example
  * ```ts
  * evaporationReduction({
@@ -117,7 +117,7 @@ export interface CoverInput {
  * @param input - Basal, lowest and highest coefficient, and plant height (in metres in the equation).
  * @returns Cover, at most 0.99; at least 0.01 of the difference of coefficients is used; both as the source advises. Unit: 1.
  * @throws `DomainError` outside the ranges, `InputError` when the coefficients are out of order.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 76
+ * @source allen-1998, Eq. 76
  * @example
  * ```ts
  * coverFromCoefficient({
@@ -157,7 +157,7 @@ export interface ExposedWettedInput {
  * @param input - Cover, wetted share and whether drippers wet it.
  * @returns Share, at least 0.01. Unit: 1.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 75 and the text below it
+ * @source allen-1998, Eq. 75 and the text below it
  * @example
  * ```ts
  * exposedWettedShare({ cover: fraction(0.53), wettedShare: fraction(0.3), drip: true }) // => 0.194
@@ -192,7 +192,7 @@ export interface EvaporationCoefficientInput {
  * @param input - Basal and highest coefficient, reduction and wetted share.
  * @returns Evaporation coefficient. Unit: 1.
  * @throws `DomainError` outside the ranges, `InputError` when the basal coefficient is above the highest.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 71
+ * @source allen-1998, Eq. 71
  * @example
  * ```ts
  * evaporationCoefficient({

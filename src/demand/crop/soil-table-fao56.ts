@@ -40,7 +40,7 @@ const ROWS: readonly (readonly [string, Pair, Pair, Pair, Pair, Pair])[] = [
  * @returns Ranges of water content and of evaporable water.
  * @throws `InputError` when the table has no such soil.
  * @validity Mineral field soils; growing media hold water otherwise.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Table 19
+ * @source allen-1998, Table 19
  * @example
  * ```ts
  * tabledSoilFao56('loam').totalEvaporable // => [16, 22]

@@ -44,7 +44,7 @@ export interface ThinStandInput {
  * @returns Coefficient, not below zero. Unit: 1.
  * @throws `DomainError` outside the ranges, `InputError` when the stand is denser than the dense one.
  * @validity Mid-season; the single coefficient applies while the soil between plants is dry.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 94 to 96
+ * @source allen-1998, Eq. 94 to 96
  * @example
  * ```ts
  * thinStandCoefficient({ coefficient: cropCoefficient(1.1), cover: fraction(0.64) }) // => 0.90
@@ -79,7 +79,7 @@ export interface EffectiveCoverInput {
  * @param input - Cover, elevation of the sun, and shape of the rows.
  * @returns Effective cover. Unit: 1.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Box 18 and Examples 41 to 43
+ * @source allen-1998, Box 18 and Examples 41 to 43
  * @example
  * ```ts
  * effectiveCover({ cover: fraction(0.5), sunElevation: 1.26, heightOverWidth: 1 }) // => 0.66
@@ -129,7 +129,7 @@ export interface SparseBasal {
  * @returns Coefficient of the stand and at full cover.
  * @throws `DomainError` outside the ranges.
  * @validity Mid-season; leaf area index of the full cover above 3.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 98 to 101
+ * @source allen-1998, Eq. 98 to 101
  * @example
  * ```ts
  * sparseBasalCoefficient({
@@ -174,7 +174,7 @@ export interface StomatalControlInput {
  * @param input - Slope, psychrometric constant, wind and leaf resistance.
  * @returns Factor. Unit: 1.
  * @throws `DomainError` outside the ranges.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 102
+ * @source allen-1998, Eq. 102
  * @example
  * ```ts
  * stomatalControlFactor({

@@ -115,7 +115,7 @@ const ROWS: readonly (readonly [string, Pair, Pair, Pair, Pair, string, string])
  * @returns One entry for each place and planting time; none for crops of which the table prints no stages, such as strawberry.
  * @throws `InputError` for a name that is not listed.
  * @validity A first guess: variety, warmth and husbandry change the lengths; watch your own crop.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Table 11
+ * @source allen-1998, Table 11
  * @example
  * ```ts
  * tabledStagesFao56('tomato').length // => 5

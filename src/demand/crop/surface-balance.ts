@@ -76,7 +76,7 @@ export interface SurfaceDayResult {
  * @param input - The layer and the days, in order.
  * @returns One result for each day.
  * @throws `DomainError` outside the ranges, `InputError` when the readily evaporable water is not below the total.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 71 to 79, Example 35, numbers as listed in Annex 8, Box 8.1
+ * @source allen-1998, Eq. 71 to 79, Example 35, numbers as listed in Annex 8, Box 8.1
  * @example
  * ```ts
  * surfaceBalance({

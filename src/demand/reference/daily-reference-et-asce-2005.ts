@@ -29,7 +29,7 @@ export interface DailyReferenceETAsce extends StepsOfDay {
  * @returns Reference evapotranspiration of both surfaces, the steps, what was assumed and what is doubtful.
  * @throws `DomainError` outside the ranges, `InputError` when a pair is swapped.
  * @validity Large fields of the two surfaces without stress; under cover it is at best an index.
- * @source ASCE-EWRI (2005), The ASCE Standardized Reference Evapotranspiration Equation, Eq. 1 with Table 1 and the daily steps
+ * @source asce-2005, Eq. 1 with Table 1 and the daily steps
  * @example
  * ```ts
  * const day = dailyReferenceETAsce2005({

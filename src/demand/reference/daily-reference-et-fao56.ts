@@ -34,7 +34,7 @@ export interface DailyReferenceET extends StepsOfDay {
  * @returns Reference evapotranspiration, the steps to it, what was assumed and what is doubtful.
  * @throws `DomainError` outside the ranges, `InputError` when a pair is swapped.
  * @validity A large field of green, well-watered grass; under cover it is at best an index.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 6 with the steps of chapters 3 and 4, Box 11
+ * @source allen-1998, Eq. 6 with the steps of chapters 3 and 4, Box 11
  * @example
  * ```ts
  * const day = dailyReferenceETFao56({

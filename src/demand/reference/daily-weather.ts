@@ -120,7 +120,7 @@ function vapourOf(weather: DailyWeather, assumed: Finding[]): VapourPressure {
     about: 'vapourPressure',
     value: ofNight,
     unit: 'kPa',
-    source: 'FAO-56, Eq. 48',
+    source: 'allen-1998, Eq. 48',
   })
   return ofNight
 }
@@ -169,7 +169,7 @@ function windOf({ wind }: DailyWeather, assumed: Finding[]): WindSpeed {
     about: 'wind',
     value: USUAL_WIND,
     unit: 'm/s',
-    source: 'FAO-56, chapter 3',
+    source: 'allen-1998, chapter 3',
   })
   return USUAL_WIND as WindSpeed
 }

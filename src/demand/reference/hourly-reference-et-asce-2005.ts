@@ -31,7 +31,7 @@ export interface HourlyReferenceETAsce extends StepsOfHour {
  * @returns Reference evapotranspiration of both surfaces, the steps, what was assumed and what is doubtful.
  * @throws `DomainError` outside the ranges, `InputError` without any humidity.
  * @validity Large fields of the two surfaces without stress; under cover it is at best an index.
- * @source ASCE-EWRI (2005), The ASCE Standardized Reference Evapotranspiration Equation, Eq. 1 with Table 1 and the hourly steps
+ * @source asce-2005, Eq. 1 with Table 1 and the hourly steps
  * @example
  * ```ts
  * const hour = hourlyReferenceETAsce2005({

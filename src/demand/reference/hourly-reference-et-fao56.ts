@@ -49,8 +49,8 @@ export interface HourlyReferenceETSteps extends StepsOfHour {
  * @returns Reference evapotranspiration, the steps to it, what was assumed and what is doubtful.
  * @throws `DomainError` outside the ranges, `InputError` without any humidity.
  * @validity A large field of green, well-watered grass; under cover it is at best an index.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 53 with the steps of chapters 3 and 4
- * @source Allen, R. G. and others (2006), Agricultural Water Management 81:1-22 (resistances of 50 and 200 s/m by the hour) [confirmed by public code or text, source not seen]
+ * @source allen-1998, Eq. 53 with the steps of chapters 3 and 4
+ * @source allen-2006 (resistances of 50 and 200 s/m by the hour)
  * @example
  * ```ts
  * const hour = hourlyReferenceETFao56({

@@ -77,7 +77,7 @@ export interface HourlySeriesCounts extends BatchCounts {
  * @returns Counts of hours converted, missing and refused by reason.
  * @throws `DomainError` for the site or the start, `InputError` when lengths differ.
  * @validity Large fields of the two surfaces without stress; under cover it is at best an index.
- * @source ASCE-EWRI (2005), The ASCE Standardized Reference Evapotranspiration Equation, Eq. 1 with Table 1 and the hourly steps
+ * @source asce-2005, Eq. 1 with Table 1 and the hourly steps
  * @example
  * ```ts
  * const short = new Float64Array(2)

@@ -79,6 +79,6 @@ export function assumedCloudiness(sunHeight: number): Finding {
     about: 'relativeShortwaveBeforeSunset',
     value: NIGHT_SHARE,
     unit: '1',
-    source: 'FAO-56, chapter 4: 0.4 to 0.6 at humid, 0.7 to 0.8 at arid sites',
+    source: 'allen-1998, chapter 4: 0.4 to 0.6 at humid, 0.7 to 0.8 at arid sites',
   }
 }

@@ -30,7 +30,7 @@ export interface MonthlyWeather extends Omit<DailyWeather, 'day'> {
  * @returns Reference evapotranspiration of a day of the month, the steps to it, what was assumed and what is doubtful.
  * @throws `DomainError` outside the ranges, `InputError` when a pair is swapped.
  * @validity A large field of green, well-watered grass; under cover it is at best an index.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 6, 43 and 44, Example 17
+ * @source allen-1998, Eq. 6, 43 and 44, Example 17
  * @example
  * ```ts
  * const april = monthlyReferenceETFao56({

@@ -47,7 +47,7 @@ export interface PanSurroundings {
  * @returns Reference evapotranspiration. Unit: mm/d.
  * @throws `DomainError` outside the ranges.
  * @validity Means of ten days or more; a pan without a screen against birds reads too high.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 55
+ * @source allen-1998, Eq. 55
  * @example
  * ```ts
  * referenceETFromPan({ evaporation: millimetresPerDay(7.9), coefficient: 0.85 }) // => 6.7
@@ -72,7 +72,7 @@ export function referenceETFromPan(input: PanInput): ReferenceET {
  * @returns Pan coefficient. Unit: 1.
  * @throws `DomainError` outside the ranges.
  * @validity Wind of 1 to 8 m/s, humidity of 30 to 84 %, fetch of 1 to 1000 m of grass.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Table 7, Class A pan with green fetch; coefficients checked in code that quotes it
+ * @source allen-1998, Table 7, Class A pan with green fetch
  * @example
  * ```ts
  * panCoefficientInGrass({ windSpeed: metresPerSecond(1.9), meanHumidity: percent(73), fetch: metres(100) }) // => 0.81
@@ -99,7 +99,7 @@ export function panCoefficientInGrass(pan: PanSurroundings): number {
  * @returns Pan coefficient. Unit: 1.
  * @throws `DomainError` outside the ranges.
  * @validity Wind of 1 to 8 m/s, humidity of 30 to 84 %, fetch of 1 to 1000 m of dry ground.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Table 7, Class A pan with dry fetch; coefficients checked in code that quotes it
+ * @source allen-1998, Table 7, Class A pan with dry fetch
  * @example
  * ```ts
  * panCoefficientOnBareGround({ windSpeed: metresPerSecond(1.9), meanHumidity: percent(73), fetch: metres(100) }) // => 0.65

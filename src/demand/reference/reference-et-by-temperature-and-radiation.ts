@@ -42,7 +42,7 @@ export interface RadiationMethodInput {
  * @returns Reference evapotranspiration. Unit: mm/d.
  * @throws `DomainError` outside the ranges, `InputError` when the temperatures are swapped.
  * @validity Means of five days or more; too low in wind above 3 m/s, too high in humid air. Under cover it means nothing.
- * @source Hargreaves, G. H. and Samani, Z. A. (1985), Applied Engineering in Agriculture 1:96-99, in the form of FAO-56, Eq. 52
+ * @source hargreaves-1985, in the form of allen-1998, Eq. 52
  * @example
  * ```ts
  * referenceETHargreaves1985({
@@ -70,7 +70,7 @@ export function referenceETHargreaves1985(input: TemperatureMethodInput): Refere
  * @returns Evapotranspiration; negative values are dew. Unit: mm/d.
  * @throws `DomainError` outside the ranges.
  * @validity Humid surroundings without advection; arid sites need a higher coefficient.
- * @source Priestley, C. H. B. and Taylor, R. J. (1972), Monthly Weather Review 100:81-92
+ * @source priestley-1972
  * @example
  * ```ts
  * referenceETPriestleyTaylor1972({

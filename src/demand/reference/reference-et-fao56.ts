@@ -38,7 +38,7 @@ export interface PenmanMonteithTerms {
  * @returns Reference evapotranspiration; negative values are dew. Unit: mm/d.
  * @throws `DomainError` outside the ranges.
  * @validity A large field of green, well-watered grass of 12 cm; not a greenhouse, where wind and radiation differ.
- * @source Allen, R. G., Pereira, L. S., Raes, D. and Smith, M. (1998), FAO Irrigation and Drainage Paper 56, Eq. 6
+ * @source allen-1998, Eq. 6
  * @example
  * ```ts
  * referenceETFao56({

@@ -42,7 +42,7 @@ export interface BulkOfArchie extends MediumOfArchie {
  * @param medium - Pore water and medium.
  * @returns Bulk conductivity. Unit: dS/m.
  * @throws `DomainError` outside the ranges.
- * @source Archie, G. E. (1942), Transactions of the AIME 146:54-62
+ * @source archie-1942
  * @example
  * ```ts
  * bulkConductivityArchie1942({
@@ -69,7 +69,7 @@ export function bulkConductivityArchie1942(medium: PoreWaterOfArchie): BulkEC {
  * @param medium - Bulk conductivity and medium.
  * @returns Conductivity of the pore water. Unit: dS/m.
  * @throws `DomainError` outside the ranges.
- * @source Archie, G. E. (1942), Transactions of the AIME 146:54-62, solved for the pore water
+ * @source archie-1942, solved for the pore water
  * @example
  * ```ts
  * poreWaterConductivityArchie1942({

@@ -37,7 +37,7 @@ export const validitySonneveld1999: Validity = {
  * @returns Conductivity at 25 °C. Unit: dS/m.
  * @throws `DomainError` outside the range.
  * @validity Nutrient solutions of 0.5 to 5 dS/m.
- * @source Sonneveld, C., Voogt, W. and Spaans, L. (1999), Acta Horticulturae 481:331-340 [not confirmed, source not seen]
+ * @source sonneveld-1999
  * @example
  * ```ts
  * conductivityOfCationsSonneveld1999(millimolesOfChargePerLitre(20)) // => 2.09
@@ -58,7 +58,7 @@ export function conductivityOfCationsSonneveld1999(cations: ChargeConcentration)
  * @returns Sum of concentration times charge of the cations. Unit: mmol(+)/L.
  * @throws `DomainError` outside the range.
  * @validity Nutrient solutions of 0.5 to 5 dS/m.
- * @source Sonneveld, C., Voogt, W. and Spaans, L. (1999), Acta Horticulturae 481:331-340, solved for the cations [not confirmed, source not seen]
+ * @source sonneveld-1999, solved for the cations
  * @example
  * ```ts
  * cationsOfConductivitySonneveld1999(decisiemensPerMetre(2.09)) // => 20

@@ -29,7 +29,7 @@ const EXTRACT: Domain = {
  * @returns Conductivity of the saturated extract. Unit: dS/m.
  * @throws `DomainError` outside the range.
  * @validity The coir of that study.
- * @source Lee, J. and Kim, J., Modification of Hilhorst model for saturated extract electrical conductivity estimation of coir using frequency domain reflectometry sensors: a laboratory study (abstract read; journal and year not seen)
+ * @source lee-nd, abstract; journal and year not seen
  * @example
  * ```ts
  * saturatedExtractOfCoir(decisiemensPerMetre(1)) // => 2.1874
@@ -50,7 +50,7 @@ export function saturatedExtractOfCoir(poreWater: PoreWaterEC): SaturatedExtract
  * @returns Conductivity of the pore water. Unit: dS/m.
  * @throws `DomainError` outside the range.
  * @validity The coir of that study.
- * @source Lee, J. and Kim, J., the same study, solved for the pore water
+ * @source lee-nd, abstract, solved for the pore water
  * @example
  * ```ts
  * poreWaterOfCoirExtract(decisiemensPerMetre(2.1874)) // => 1

@@ -48,7 +48,7 @@ export interface SolidsBetweenScales {
  * @param sample - Conductivity and factor of the scale.
  * @returns Dissolved solids. Unit: mg/L.
  * @throws `DomainError` outside the ranges.
- * @source U.S. Salinity Laboratory Staff (1954), Agriculture Handbook 60 (factor 640); 500 and 700 are conventions of meters, common practice, no source
+ * @source us-salinity-laboratory-1954 (factor 640); 500 and 700 are conventions of meters, common practice, no source
  * @example
  * ```ts
  * dissolvedSolids({ conductivity: decisiemensPerMetre(1.5), factor: DISSOLVED_SOLIDS_SCALES.scale640 }) // => 960
@@ -69,7 +69,7 @@ export function dissolvedSolids(sample: ConductivityOnScale): DissolvedSolids {
  * @param sample - Dissolved solids and factor of the scale.
  * @returns Conductivity at 25 °C. Unit: dS/m.
  * @throws `DomainError` outside the ranges.
- * @source U.S. Salinity Laboratory Staff (1954), Agriculture Handbook 60 (factor 640); 500 and 700 are conventions of meters, common practice, no source
+ * @source us-salinity-laboratory-1954 (factor 640); 500 and 700 are conventions of meters, common practice, no source
  * @example
  * ```ts
  * conductivityOfDissolvedSolids({ solids: milligramsPerLitreOfSolids(2800), factor: 700 }) // => 4

@@ -43,7 +43,7 @@ export interface PoreWaterOfHilhorst extends MediumOfHilhorst {
  * @param temperature - Temperature of the medium. Unit: °C. Range: [0, 60].
  * @returns Relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
- * @source Hilhorst, M. A. (2000), Soil Science Society of America Journal 64:1922-1925; the line checked in two manuals that cite it
+ * @source hilhorst-2000; the line checked in two manuals that cite it
  * @example
  * ```ts
  * waterPermittivityHilhorst2000(celsius(10)) // => 84
@@ -69,7 +69,7 @@ export function waterPermittivityHilhorst2000(temperature: Temperature): Permitt
  * @returns Conductivity of the pore water. Unit: dS/m.
  * @throws `DomainError` outside the ranges; `InputError` when the permittivity is less than 1 above the offset, where the equation runs away.
  * @validity Water content above 0.10 m³/m³.
- * @source Hilhorst, M. A. (2000), Soil Science Society of America Journal 64:1922-1925 (form)
+ * @source hilhorst-2000 (form)
  * @example
  * ```ts
  * poreWaterConductivityHilhorst2000({
@@ -95,7 +95,7 @@ export function poreWaterConductivityHilhorst2000(medium: BulkOfHilhorst): PoreW
  * @returns Bulk conductivity. Unit: dS/m.
  * @throws `DomainError` outside the ranges; `InputError` when the permittivity is less than 1 above the offset.
  * @validity Water content above 0.10 m³/m³.
- * @source Hilhorst, M. A. (2000), Soil Science Society of America Journal 64:1922-1925, solved for the bulk conductivity
+ * @source hilhorst-2000, solved for the bulk conductivity
  * @example
  * ```ts
  * bulkConductivityHilhorst2000({

@@ -42,7 +42,7 @@ export interface HilhorstOffset {
  * @param readings - Permittivities and bulk conductivities of at least two readings, and the permittivity of the water.
  * @returns Offset, pore-water conductivity, standard error, r² and number of readings.
  * @throws `DomainError` outside the ranges; `InputError` for lists of unequal length, fewer than two readings, readings without spread, or a permittivity that falls as the conductivity rises.
- * @source Hilhorst, M. A. (2000), Soil Science Society of America Journal 64:1922-1925 (procedure); least squares
+ * @source hilhorst-2000 (procedure); least squares
  * @example
  * ```ts
  * fitOffsetHilhorst2000({

@@ -56,7 +56,7 @@ export interface DemalStandard {
  * @procedure Looks up the printed value of the temperature; there is no interpolation.
  * @returns Conductivity at that temperature. Unit: dS/m.
  * @throws `InputError` for a molality or temperature that the table does not have.
- * @source Pratt, K. W., Koch, W. F., Wu, Y. C. and Berezansky, P. A. (2001), Pure and Applied Chemistry 73:1783-1793; the table of the CRC Handbook of Chemistry and Physics was read
+ * @source pratt-2001; the table of the CRC Handbook of Chemistry and Physics was read
  * @example
  * ```ts
  * molalPotassiumChloride({ molality: 0.01, temperature: celsius(25) }) // => 1.40823
@@ -86,7 +86,7 @@ export function molalPotassiumChloride(standard: MolalStandard): MeasuredEC {
  * @procedure Looks up the printed value of the temperature; there is no interpolation.
  * @returns Conductivity at that temperature. Unit: dS/m.
  * @throws `InputError` for a solution or temperature that the table does not have.
- * @source OIML R 56 (1981), Standard solutions reproducing the conductivity of electrolytes; 15 to 35 °C seen in a reprint, 0 °C [not confirmed, source not seen]
+ * @source oiml-r56-1981; 15 to 35 °C seen in a reprint, 0 °C [not confirmed, source not seen]
  * @example
  * ```ts
  * demalPotassiumChloride({ solution: 'C', temperature: celsius(25) }) // => 1.4083

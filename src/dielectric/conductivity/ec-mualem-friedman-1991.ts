@@ -37,7 +37,7 @@ export interface BulkOfMualemFriedman extends MediumOfMualemFriedman {
  * @returns Bulk conductivity. Unit: dS/m.
  * @throws `DomainError` outside the ranges; `InputError` when the water content exceeds the saturated one.
  * @validity Coarse media without conduction along surfaces.
- * @source Mualem, Y. and Friedman, S. P. (1991), Water Resources Research 27:2771-2777 [not confirmed, source not seen]
+ * @source mualem-1991
  * @example
  * ```ts
  * bulkConductivityMualemFriedman1991({
@@ -62,7 +62,7 @@ export function bulkConductivityMualemFriedman1991(medium: PoreWaterOfMualemFrie
  * @returns Conductivity of the pore water. Unit: dS/m.
  * @throws `DomainError` outside the ranges; `InputError` when the water content exceeds the saturated one.
  * @validity Coarse media without conduction along surfaces.
- * @source Mualem, Y. and Friedman, S. P. (1991), Water Resources Research 27:2771-2777, solved for the pore water [not confirmed, source not seen]
+ * @source mualem-1991, solved for the pore water
  * @example
  * ```ts
  * poreWaterConductivityMualemFriedman1991({

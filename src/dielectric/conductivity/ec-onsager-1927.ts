@@ -50,7 +50,7 @@ export interface DiluteSaltConductivity {
  * @returns Conductivity, molar conductivity and its limit.
  * @throws `DomainError` outside the range; `InputError` for an ion that is not in the list.
  * @validity One salt of one charge each, below 10 mmol/L, 25 °C.
- * @source Onsager, L. (1927), Physikalische Zeitschrift 28:277-298; limiting conductivities of the CRC Handbook of Chemistry and Physics [not confirmed, source not seen]
+ * @source onsager-1927; limiting conductivities of the CRC Handbook of Chemistry and Physics [not confirmed, source not seen]
  * @example
  * ```ts
  * conductivityOnsager1927({ cation: 'K', anion: 'Cl', concentration: millimolesPerLitre(1) }) // => { conductivity: 0.1468016, molar: 146.801587, limiting: 149.79 }

@@ -37,7 +37,7 @@ export interface ProbeInConductor extends ProbeOnCable {
  * @param reading - Cell constant, impedance and reflection.
  * @returns Bulk conductivity at the temperature of the medium. Unit: dS/m.
  * @throws `DomainError` outside the ranges.
- * @source Giese, K. and Tiemann, R. (1975), Advances in Molecular Relaxation Processes 7:45-59; Topp, G. C., Yanuka, M., Zebchuk, W. D. and Zegelin, S. (1988), Water Resources Research 24:945-952 [not confirmed, source not seen]
+ * @source giese-1975; topp-1988
  * @example
  * ```ts
  * conductivityFromReflection({ cellConstant: cellConstantPerMetre(8), impedance: ohms(50), reflection: 0.6 }) // => 0.4
@@ -60,7 +60,7 @@ export function conductivityFromReflection(reading: LongTimeReflection): Measure
  * @param probe - Cell constant, impedance and bulk conductivity.
  * @returns Reflection coefficient. Unit: 1.
  * @throws `DomainError` outside the ranges.
- * @source Giese, K. and Tiemann, R. (1975), Advances in Molecular Relaxation Processes 7:45-59, solved for the reflection [not confirmed, source not seen]
+ * @source giese-1975, solved for the reflection
  * @example
  * ```ts
  * reflectionFromConductivity({

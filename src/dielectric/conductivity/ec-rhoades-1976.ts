@@ -51,7 +51,7 @@ export interface RhoadesBulk {
  * @param medium - Pore water and medium.
  * @returns Bulk conductivity and transmission coefficient.
  * @throws `DomainError` outside the ranges; `InputError` where the transmission coefficient is not above zero.
- * @source Rhoades, J. D., Raats, P. A. C. and Prather, R. J. (1976), Soil Science Society of America Journal 40:651-655; form checked in an independent open restatement
+ * @source rhoades-1976
  * @example
  * ```ts
  * bulkConductivityRhoades1976({
@@ -80,7 +80,7 @@ export function bulkConductivityRhoades1976(medium: PoreWaterOfRhoades): Rhoades
  * @param medium - Bulk conductivity and medium.
  * @returns Conductivity of the pore water. Unit: dS/m.
  * @throws `DomainError` outside the ranges; `InputError` where the transmission coefficient is not above zero or the bulk conducts less than the surfaces.
- * @source Rhoades, J. D., Raats, P. A. C. and Prather, R. J. (1976), Soil Science Society of America Journal 40:651-655, solved for the pore water
+ * @source rhoades-1976, solved for the pore water
  * @example
  * ```ts
  * poreWaterConductivityRhoades1976({

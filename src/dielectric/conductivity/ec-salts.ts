@@ -36,7 +36,7 @@ export interface SaltSolution {
  * @procedure Looks up the mass percent in the printed table, with a straight line between two columns.
  * @returns Conductivity at 20 °C. Unit: dS/m.
  * @throws `DomainError` below 0.5 % and above the end of the row; `InputError` for a salt that is not in the table.
- * @source Lide, D. R. (ed.), CRC Handbook of Chemistry and Physics, Electrical conductivity of aqueous solutions (after Weast 1989, p. D-221)
+ * @source lide-nd (after Weast 1989, p. D-221)
  * @example
  * ```ts
  * conductivityOfSalt({ salt: 'CaCl2', massFraction: percent(0.5) }) // => 8.1

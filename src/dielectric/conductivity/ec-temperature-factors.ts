@@ -49,7 +49,7 @@ export const validityEcTemperatureSheetsHendrickx1995: Validity = {
  * @returns Factor. Unit: 1.
  * @throws `DomainError` outside the ranges.
  * @validity Natural waters from 10 to 25 °C, within 2 %.
- * @source Hayashi, M. (2004), Environmental Monitoring and Assessment 96:119-128
+ * @source hayashi-2004
  * @example
  * ```ts
  * ecTemperatureFactorLinear({ temperature: celsius(15), coefficient: 0.0187 }) // => 1.230012
@@ -73,7 +73,7 @@ export function ecTemperatureFactorLinear(sample: LinearTemperature): number {
  * @returns Factor. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity A fit to Handbook 60, Table 15, 3 to 47 °C.
- * @source Sheets, K. R. and Hendrickx, J. M. H. (1995), Water Resources Research 31:2401-2409, as restated in Corwin, D. L. and Lesch, S. M. (2005), Computers and Electronics in Agriculture 46:11-43
+ * @source sheets-1995, as restated in corwin-2005
  * @example
  * ```ts
  * ecTemperatureFactorSheetsHendrickx1995(celsius(5)) // => 1.611667
@@ -96,7 +96,7 @@ export function ecTemperatureFactorSheetsHendrickx1995(temperature: Temperature)
  * @param sample - Temperature and exponent.
  * @returns Factor. Unit: 1.
  * @throws `DomainError` outside the ranges.
- * @source rule of Walden, with the viscosity of IAPWS SR6-08
+ * @source definition: rule of Walden, with the viscosity of iapws-sr6-2011
  * @example
  * ```ts
  * ecTemperatureFactorViscosity({ temperature: celsius(10), exponent: 1 }) // => 1.467311

@@ -25,7 +25,7 @@ const LAST_FALL = { factor: -0.005, degrees: 0.3 }
  * @returns Factor. Unit: 1.
  * @throws `DomainError` outside the range: the standard gives no factor there.
  * @validity Natural waters of 0.06 to 1 dS/m; for nutrient solutions it is common practice, no source.
- * @source ISO 7888:1985, Water quality, Determination of electrical conductivity, Table of f25 (whole degrees read in a reprint)
+ * @source iso-7888-1985, Table of f25 (whole degrees read in a reprint)
  * @example
  * ```ts
  * ecTemperatureFactorIso7888(celsius(20)) // => 1.116

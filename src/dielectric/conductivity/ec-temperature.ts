@@ -48,7 +48,7 @@ export interface TwoTemperatures {
  * @param sample - Measured conductivity and temperature factor.
  * @returns Conductivity at 25 °C. Unit: dS/m.
  * @throws `DomainError` outside the ranges.
- * @source ISO 7888:1985, Water quality, Determination of electrical conductivity (form)
+ * @source iso-7888-1985 (form)
  * @example
  * ```ts
  * ecAt25({ measured: decisiemensPerMetre(2), factor: ecTemperatureFactorIso7888(celsius(20)) }) // => 2.232
@@ -69,7 +69,7 @@ export function ecAt25<Q extends AnyEC | UnnamedEC = UnnamedEC>(sample: Measured
  * @param sample - Conductivity at 25 °C and temperature factor.
  * @returns Conductivity at the temperature of the factor. Unit: dS/m.
  * @throws `DomainError` outside the ranges.
- * @source ISO 7888:1985, Water quality, Determination of electrical conductivity (form)
+ * @source iso-7888-1985 (form)
  * @example
  * ```ts
  * ecAsMeasured({ at25: decisiemensPerMetre(2.232), factor: ecTemperatureFactorIso7888(celsius(20)) }) // => 2
@@ -90,7 +90,7 @@ export function ecAsMeasured(sample: ReferredConductivity): MeasuredEC {
  * @param water - Two conductivities with their temperatures, and the conductivity at 25 °C.
  * @returns Coefficient. Unit: 1/K.
  * @throws `DomainError` outside the ranges; `InputError` when both temperatures are the same.
- * @source Hayashi, M. (2004), Environmental Monitoring and Assessment 96:119-128 (form)
+ * @source hayashi-2004 (form)
  * @example
  * ```ts
  * ecTemperatureCoefficient({

@@ -62,7 +62,7 @@ export interface FourPhaseReading extends FourPhases {
  * @param medium - The phases and the water content.
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges; `InputError` when the water content exceeds the porosity.
- * @source Dobson, M. C., Ulaby, F. T., Hallikainen, M. T. and El-Rayes, M. A. (1985), IEEE Transactions on Geoscience and Remote Sensing GE-23:35-46 (four-component mixing) [not confirmed, source not seen]
+ * @source dobson-1985 (four-component mixing) [not confirmed, source not seen]
  * @example
  * ```ts
  * permittivityFourPhase({
@@ -103,7 +103,7 @@ export function permittivityFourPhase(medium: FourPhaseMedium): Permittivity {
  * @param reading - The phases and the permittivity.
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, and where the result would be below 0 or above the porosity.
- * @source Dobson, M. C., Ulaby, F. T., Hallikainen, M. T. and El-Rayes, M. A. (1985), IEEE Transactions on Geoscience and Remote Sensing GE-23:35-46, solved for the water content [not confirmed, source not seen]
+ * @source dobson-1985, solved for the water content [not confirmed, source not seen]
  * @example
  * ```ts
  * waterContentFourPhase({

@@ -52,7 +52,7 @@ export const validityDebyeKaatze1989: Validity = {
  * @returns Real part, loss, static and high-frequency permittivity, relaxation time.
  * @throws `DomainError` outside the ranges.
  * @validity Pure water, -4 to 60 °C, up to 57 GHz.
- * @source Kaatze, U. (1989), Journal of Chemical and Engineering Data 34:371-374; coefficients checked in independent open restatements
+ * @source kaatze-1989
  * @example
  * ```ts
  * waterDebyeKaatze1989({ temperature: celsius(0), frequency: gigahertz(1) }) // => { real: 86.916254, loss: 8.981481 }

@@ -43,7 +43,7 @@ export const validityDebyeKleinSwift1977: Validity = {
  * @returns Real part, loss, static and high-frequency permittivity, relaxation time.
  * @throws `DomainError` outside the ranges.
  * @validity Pure water, 0 to 40 °C.
- * @source Klein, L. A. and Swift, C. T. (1977), IEEE Transactions on Antennas and Propagation 25:104-111, as restated in Ulaby, F. T. and Long, D. G. (2014), Microwave Radar and Radiometric Remote Sensing
+ * @source klein-1977, as restated in ulaby-2014
  * @example
  * ```ts
  * waterDebyeKleinSwift1977({ temperature: celsius(0), frequency: gigahertz(1) }) // => { real: 87.031417, loss: 9.123979 }

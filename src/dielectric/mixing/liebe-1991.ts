@@ -46,7 +46,7 @@ export const validityDebyeLiebe1991: Validity = {
  * @returns Real part, loss, static permittivity and the first relaxation frequency.
  * @throws `DomainError` outside the ranges.
  * @validity Pure water, -3 to 37 °C, below 1 THz.
- * @source Liebe, H. J., Hufford, G. A. and Manabe, T. (1991), International Journal of Infrared and Millimeter Waves 12:659-675, checked in two open restatements
+ * @source liebe-1991
  * @example
  * ```ts
  * waterDebyeLiebe1991({ temperature: celsius(20), frequency: gigahertz(1) }) // => { real: 79.814738, loss: 4.394431 }

@@ -40,7 +40,7 @@ export interface LossyReading {
  * @param medium - Real part, loss, conductivity and frequency.
  * @returns Apparent permittivity and loss tangent.
  * @throws `DomainError` outside the ranges.
- * @source Davis, J. L. and Annan, A. P. (1977), Canadian Journal of Remote Sensing 3:76-86; plane wave in a lossy medium
+ * @source davis-1977; plane wave in a lossy medium
  * @example
  * ```ts
  * apparentPermittivityLossy({

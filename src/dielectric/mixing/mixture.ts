@@ -33,7 +33,7 @@ export interface Mixture {
  * @param mixture - The phases and the exponent.
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges; `InputError` when the shares do not add up to 1.
- * @source Birchak, J. R., Gardner, C. G., Hipp, J. E. and Victor, J. M. (1974), Proceedings of the IEEE 62:93-98 (exponent one half); Lichtenecker, K. and Rother, K. (1931), Physikalische Zeitschrift 32:255-260 (any exponent) [not confirmed, source not seen]
+ * @source birchak-1974 (exponent one half); lichtenecker-1931 (any exponent)
  * @example
  * ```ts
  * permittivityOfMixture({

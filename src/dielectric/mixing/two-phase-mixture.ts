@@ -40,7 +40,7 @@ export interface TwoPhaseReading extends TwoPhases {
  * @param medium - Solids, filling, porosity and exponent.
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges.
- * @source Birchak, J. R., Gardner, C. G., Hipp, J. E. and Victor, J. M. (1974), Proceedings of the IEEE 62:93-98 [not confirmed, source not seen]
+ * @source birchak-1974
  * @example
  * ```ts
  * permittivityTwoPhase({ solids: permittivity(4), filling: permittivity(81), porosity: percent(50), exponent: 0.5 }) // => 30.25
@@ -65,7 +65,7 @@ export function permittivityTwoPhase(medium: TwoPhaseMedium): Permittivity {
  * @param reading - Solids, filling, permittivity and exponent.
  * @returns Porosity. Unit: 1.
  * @throws `DomainError` outside the ranges; `InputError` when solids and filling are alike, or when the permittivity does not lie between them.
- * @source Birchak, J. R., Gardner, C. G., Hipp, J. E. and Victor, J. M. (1974), Proceedings of the IEEE 62:93-98, solved for the porosity [not confirmed, source not seen]
+ * @source birchak-1974, solved for the porosity
  * @example
  * ```ts
  * porosityTwoPhase({ solids: permittivity(4), filling: permittivity(81), apparent: permittivity(30.25), exponent: 0.5 }) // => 0.5

@@ -79,7 +79,7 @@ export const validityDobson1985: Validity = {
  * @returns Permittivity, exponent of the water content, permittivity of the solids, and a warning where two fits meet.
  * @throws `DomainError` outside the ranges; `InputError` when sand and clay exceed the whole.
  * @validity Mineral soils at 0.3 to 18 GHz; not for organic media.
- * @source Dobson, M. C., Ulaby, F. T., Hallikainen, M. T. and El-Rayes, M. A. (1985), IEEE Transactions on Geoscience and Remote Sensing GE-23:35-46; Peplinski, N. R., Ulaby, F. T. and Dobson, M. C. (1995), the same 33:803-807
+ * @source dobson-1985; peplinski-1995
  * @example
  * ```ts
  * permittivityDobson1985({

@@ -43,7 +43,7 @@ export interface SquareRootContent extends SquareRootLine {
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, and where the line gives less than no water or more water than volume.
  * @validity The medium, packing and probe for which the two coefficients were fitted.
- * @source Herkelrath, W. N., Hamburg, S. P. and Murphy, F. (1991), Water Resources Research 27:857-864 (form)
+ * @source herkelrath-1991 (form)
  * @example
  * ```ts
  * waterContentHerkelrath1991({ apparent: permittivity(25), slope: 0.115, intercept: -0.176 }) // => 0.399
@@ -67,7 +67,7 @@ export function waterContentHerkelrath1991(reading: SquareRootReading): WaterCon
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges, and where the line reaches the water content at no permittivity from 1 to 90.
  * @validity The medium, packing and probe for which the two coefficients were fitted.
- * @source Herkelrath, W. N., Hamburg, S. P. and Murphy, F. (1991), Water Resources Research 27:857-864, solved for the permittivity
+ * @source herkelrath-1991, solved for the permittivity
  * @example
  * ```ts
  * permittivityHerkelrath1991({ content: waterContent(0.399), slope: 0.115, intercept: -0.176 }) // => 25

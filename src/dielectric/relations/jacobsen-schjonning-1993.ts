@@ -28,7 +28,7 @@ export const validityJacobsenSchjonning1993: Validity = {
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the range.
  * @validity Mineral soils, permittivity up to about 40; organic media and stone wool need their own calibration.
- * @source Jacobsen, O. H. and Schjønning, P. (1993), Journal of Hydrology 151:147-157, Eq. 2; coefficients checked in an independent open restatement
+ * @source jacobsen-1993, Eq. 2
  * @example
  * ```ts
  * waterContentJacobsenSchjonning1993(permittivity(20)) // => 0.3039
@@ -49,7 +49,7 @@ export function waterContentJacobsenSchjonning1993(apparent: Permittivity): Wate
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Mineral soils, permittivity up to about 40; organic media and stone wool need their own calibration.
- * @source Jacobsen, O. H. and Schjønning, P. (1993), Journal of Hydrology 151:147-157, Eq. 2, solved for the permittivity
+ * @source jacobsen-1993, Eq. 2, solved for the permittivity
  * @example
  * ```ts
  * permittivityJacobsenSchjonning1993(waterContentJacobsenSchjonning1993(permittivity(20))) // => 20

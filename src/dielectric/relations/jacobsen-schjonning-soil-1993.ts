@@ -57,7 +57,7 @@ export const validityJacobsenSchjonningSoil1993: Validity = {
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, and where the relation gives less than no water or more water than volume.
  * @validity Mineral soils, permittivity up to about 40; not for growing media.
- * @source Jacobsen, O. H. and Schjønning, P. (1993), Journal of Hydrology 151:147-157, Eq. 3; coefficients checked in two independent open restatements
+ * @source jacobsen-1993, Eq. 3
  * @example
  * ```ts
  * waterContentJacobsenSchjonningSoil1993({
@@ -92,7 +92,7 @@ export function waterContentJacobsenSchjonningSoil1993(reading: PermittivityInSo
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges, and where no permittivity from 1 to 49 gives the water content.
  * @validity Mineral soils, permittivity up to about 40; not for growing media.
- * @source Jacobsen, O. H. and Schjønning, P. (1993), Journal of Hydrology 151:147-157, Eq. 3, solved for the permittivity
+ * @source jacobsen-1993, Eq. 3, solved for the permittivity
  * @example
  * ```ts
  * permittivityJacobsenSchjonningSoil1993({

@@ -28,7 +28,7 @@ export const validityKellnerLundin2001: Validity = {
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the range.
  * @validity Undisturbed bog peat of 0.03 to 0.07 g/cm³, porosity 0.95 to 0.98, little humified; a peat mix in a container needs its own calibration.
- * @source Kellner, E. and Lundin, L.-C. (2001), Nordic Hydrology 32:315-332, Table 2 (pooled data); coefficients checked in an independent open restatement
+ * @source kellner-2001, Table 2 (pooled data)
  * @example
  * ```ts
  * waterContentKellnerLundin2001(permittivity(20)) // => 0.5138
@@ -49,7 +49,7 @@ export function waterContentKellnerLundin2001(apparent: Permittivity): WaterCont
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Undisturbed bog peat of 0.03 to 0.07 g/cm³, porosity 0.95 to 0.98, little humified; a peat mix in a container needs its own calibration.
- * @source Kellner, E. and Lundin, L.-C. (2001), Nordic Hydrology 32:315-332, Table 2 (pooled data), solved for the permittivity
+ * @source kellner-2001, Table 2 (pooled data), solved for the permittivity
  * @example
  * ```ts
  * permittivityKellnerLundin2001(waterContentKellnerLundin2001(permittivity(20))) // => 20

@@ -22,7 +22,7 @@ export const validityLedieu1986: Validity = {
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the range.
  * @validity Mineral soils; it reads too low in organic media.
- * @source Ledieu, J., De Ridder, P., De Clerck, P. and Dautrebande, S. (1986), Journal of Hydrology 88:319-328 [confirmed by public code or text, source not seen]
+ * @source ledieu-1986
  * @example
  * ```ts
  * waterContentLedieu1986(permittivity(16)) // => 0.2794
@@ -43,7 +43,7 @@ export function waterContentLedieu1986(apparent: Permittivity): WaterContent {
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Mineral soils; it reads too low in organic media.
- * @source Ledieu, J., De Ridder, P., De Clerck, P. and Dautrebande, S. (1986), Journal of Hydrology 88:319-328, solved for the permittivity [confirmed by public code or text, source not seen]
+ * @source ledieu-1986, solved for the permittivity
  * @example
  * ```ts
  * permittivityLedieu1986(waterContent(0.2794)) // => 16

@@ -50,7 +50,7 @@ export const validityMalickiDensity1996: Validity = {
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, and where the relation gives less than no water or more water than volume.
  * @validity 62 media of 0.13 to about 1.8 g/cm³, the density at their lowest porosity, 0.33 [span not confirmed, source not seen].
- * @source Malicki, M. A., Plagge, R. and Roth, C. H. (1996), European Journal of Soil Science 47:357-366, Eq. 10; coefficients checked in an independent open restatement
+ * @source malicki-1996, Eq. 10
  * @example
  * ```ts
  * waterContentMalickiDensity1996({ apparent: permittivity(30), bulkDensity: gramsPerCubicCentimetre(0.4) }) // => 0.59743
@@ -74,7 +74,7 @@ export function waterContentMalickiDensity1996(reading: PermittivityAndDensity):
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges, and where no permittivity from 1 to 90 gives the water content.
  * @validity 62 media of 0.13 to about 1.8 g/cm³, the density at their lowest porosity, 0.33 [span not confirmed, source not seen].
- * @source Malicki, M. A., Plagge, R. and Roth, C. H. (1996), European Journal of Soil Science 47:357-366, Eq. 10, solved for the permittivity
+ * @source malicki-1996, Eq. 10, solved for the permittivity
  * @example
  * ```ts
  * permittivityMalickiDensity1996({ content: waterContent(0.59743), bulkDensity: gramsPerCubicCentimetre(0.4) }) // => 30.000

@@ -46,7 +46,7 @@ export const validityMalickiPorosity1996: Validity = {
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, and where the relation gives less than no water or more water than volume.
  * @validity 62 media of porosity 0.33 to 0.95 [span not confirmed, source not seen].
- * @source Malicki, M. A., Plagge, R. and Roth, C. H. (1996), European Journal of Soil Science 47:357-366, Eq. 12; coefficients checked in an independent open restatement
+ * @source malicki-1996, Eq. 12
  * @example
  * ```ts
  * waterContentMalickiPorosity1996({ apparent: permittivity(50), porosity: percent(90) }) // => 0.888795
@@ -70,7 +70,7 @@ export function waterContentMalickiPorosity1996(reading: PermittivityAndPorosity
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges, and where no permittivity from 1 to 90 gives the water content.
  * @validity 62 media of porosity 0.33 to 0.95 [span not confirmed, source not seen].
- * @source Malicki, M. A., Plagge, R. and Roth, C. H. (1996), European Journal of Soil Science 47:357-366, Eq. 12, solved for the permittivity
+ * @source malicki-1996, Eq. 12, solved for the permittivity
  * @example
  * ```ts
  * permittivityMalickiPorosity1996({ content: waterContent(0.888795), porosity: percent(90) }) // => 50.000

@@ -29,7 +29,7 @@ export const validityMyllysSimojoki1996: Validity = {
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the range.
  * @validity Cultivated Sphagnum and Carex peat of 0.3 to 0.4 g/cm³, water content 0.3 to 0.8; a peat mix in a container needs its own calibration.
- * @source Myllys, M. and Simojoki, A. (1996), Suo 47:1-6, Table 2 (pooled); R² 0.980, standard deviation 0.027 m³/m³; coefficients checked in an independent open restatement
+ * @source myllys-1996, Table 2 (pooled); R² 0.980, standard deviation 0.027 m³/m³
  * @example
  * ```ts
  * waterContentMyllysSimojoki1996(permittivity(20)) // => 0.48478
@@ -50,7 +50,7 @@ export function waterContentMyllysSimojoki1996(apparent: Permittivity): WaterCon
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Cultivated Sphagnum and Carex peat of 0.3 to 0.4 g/cm³, water content 0.3 to 0.8; a peat mix in a container needs its own calibration.
- * @source Myllys, M. and Simojoki, A. (1996), Suo 47:1-6, Table 2 (pooled); R² 0.980, standard deviation 0.027 m³/m³, solved for the permittivity
+ * @source myllys-1996, Table 2 (pooled); R² 0.980, standard deviation 0.027 m³/m³, solved for the permittivity
  * @example
  * ```ts
  * permittivityMyllysSimojoki1996(waterContentMyllysSimojoki1996(permittivity(20))) // => 20

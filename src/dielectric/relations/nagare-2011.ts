@@ -28,7 +28,7 @@ export const validityNagare2011: Validity = {
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the range.
  * @validity Undisturbed peat of 0.05 to 0.18 g/cm³, porosity 0.73 to 0.94; a peat mix in a container needs its own calibration.
- * @source Nagare, R. M., Schincariol, R. A., Quinton, W. L. and Hayashi, M. (2011), European Journal of Soil Science 62:505-515, Table 4 (combined); coefficients seen in an open restatement only
+ * @source nagare-2011, Table 4 (combined)
  * @example
  * ```ts
  * waterContentNagare2011(permittivity(20)) // => 0.4591
@@ -49,7 +49,7 @@ export function waterContentNagare2011(apparent: Permittivity): WaterContent {
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Undisturbed peat of 0.05 to 0.18 g/cm³, porosity 0.73 to 0.94; a peat mix in a container needs its own calibration.
- * @source Nagare, R. M., Schincariol, R. A., Quinton, W. L. and Hayashi, M. (2011), European Journal of Soil Science 62:505-515, Table 4 (combined), solved for the permittivity
+ * @source nagare-2011, Table 4 (combined), solved for the permittivity
  * @example
  * ```ts
  * permittivityNagare2011(waterContentNagare2011(permittivity(20))) // => 20

@@ -28,7 +28,7 @@ export const validityPepin1992: Validity = {
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the range.
  * @validity Peat of a forest bog, six depths pooled; a peat mix in a container needs its own calibration.
- * @source Pepin, S., Plamondon, A. P. and Stein, J. (1992), Canadian Journal of Forest Research 22:534-540, Table 2 (pooled data); coefficients checked in an independent open restatement, which prints the last one with a doubled minus sign
+ * @source pepin-1992, Table 2 (pooled data); coefficients checked in an independent open restatement, which prints the last one with a doubled minus sign
  * @example
  * ```ts
  * waterContentPepin1992(permittivity(20)) // => 0.431
@@ -49,7 +49,7 @@ export function waterContentPepin1992(apparent: Permittivity): WaterContent {
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Peat of a forest bog, six depths pooled; a peat mix in a container needs its own calibration.
- * @source Pepin, S., Plamondon, A. P. and Stein, J. (1992), Canadian Journal of Forest Research 22:534-540, Table 2 (pooled data), solved for the permittivity
+ * @source pepin-1992, Table 2 (pooled data), solved for the permittivity
  * @example
  * ```ts
  * permittivityPepin1992(waterContentPepin1992(permittivity(20))) // => 20

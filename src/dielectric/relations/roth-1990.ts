@@ -57,7 +57,7 @@ export interface ThreePhaseReading extends ThreePhases {
  * @param medium - The phases and the water content.
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges; `InputError` when the water content exceeds the porosity.
- * @source Roth, K., Schulin, R., Flühler, H. and Attinger, W. (1990), Water Resources Research 26:2267-2273 [not confirmed, source not seen]
+ * @source roth-1990
  * @example
  * ```ts
  * permittivityRoth1990({
@@ -94,7 +94,7 @@ export function permittivityRoth1990(medium: ThreePhaseMedium): Permittivity {
  * @param reading - The phases and the permittivity.
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, and where the result would be below 0 or above the porosity.
- * @source Roth, K., Schulin, R., Flühler, H. and Attinger, W. (1990), Water Resources Research 26:2267-2273, solved for the water content [not confirmed, source not seen]
+ * @source roth-1990, solved for the water content
  * @example
  * ```ts
  * waterContentRoth1990({

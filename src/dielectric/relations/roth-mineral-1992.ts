@@ -30,7 +30,7 @@ export const validityRothMineral1992: Validity = {
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the range.
  * @validity Mineral soils, permittivity up to about 40; organic media and stone wool need their own calibration.
- * @source Roth, C. H., Malicki, M. A. and Plagge, R. (1992), Journal of Soil Science 43:1-13, pooled mineral soils; coefficients checked in an independent open restatement
+ * @source roth-1992, pooled mineral soils
  * @example
  * ```ts
  * waterContentRothMineral1992(permittivity(20)) // => 0.332
@@ -51,7 +51,7 @@ export function waterContentRothMineral1992(apparent: Permittivity): WaterConten
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Mineral soils, permittivity up to about 40; organic media and stone wool need their own calibration.
- * @source Roth, C. H., Malicki, M. A. and Plagge, R. (1992), Journal of Soil Science 43:1-13, pooled mineral soils, solved for the permittivity
+ * @source roth-1992, pooled mineral soils, solved for the permittivity
  * @example
  * ```ts
  * permittivityRothMineral1992(waterContentRothMineral1992(permittivity(20))) // => 20

@@ -28,7 +28,7 @@ export const validityRothOrganic1992: Validity = {
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the range.
  * @validity Organic soils of 0.26 to 0.77 g/cm³, permittivity up to about 75; not coir, bark or stone wool.
- * @source Roth, C. H., Malicki, M. A. and Plagge, R. (1992), Journal of Soil Science 43:1-13, Table 3 (organic soils); coefficients checked in an independent open restatement, where a second one has the constant with the opposite sign
+ * @source roth-1992, Table 3 (organic soils); coefficients checked in an independent open restatement, where a second one has the constant with the opposite sign
  * @example
  * ```ts
  * waterContentRothOrganic1992(permittivity(20)) // => 0.39862
@@ -49,7 +49,7 @@ export function waterContentRothOrganic1992(apparent: Permittivity): WaterConten
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Organic soils of 0.26 to 0.77 g/cm³, permittivity up to about 75; not coir, bark or stone wool.
- * @source Roth, C. H., Malicki, M. A. and Plagge, R. (1992), Journal of Soil Science 43:1-13, Table 3 (organic soils), solved for the permittivity
+ * @source roth-1992, Table 3 (organic soils), solved for the permittivity
  * @example
  * ```ts
  * permittivityRothOrganic1992(waterContentRothOrganic1992(permittivity(20))) // => 20

@@ -36,7 +36,7 @@ export interface FittedScaledFrequencyLaw extends ScaledFrequencyLaw {
  * @param samples - Scaled frequencies and water contents of the same samples, at least two.
  * @returns Factor, exponent and number of samples.
  * @throws `DomainError` outside the ranges; `InputError` for lists of unequal length, fewer than two samples, or samples that all read the same.
- * @source Paltineanu, I. C. and Starr, J. L. (1997), Soil Science Society of America Journal 61:1576-1585 (form) [not confirmed, source not seen]; least squares
+ * @source paltineanu-1997 (form); least squares
  * @example
  * ```ts
  * fitScaledFrequency({

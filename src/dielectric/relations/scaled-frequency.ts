@@ -49,7 +49,7 @@ export interface ScaledFrequencyContent extends ScaledFrequencyLaw {
  * @param readings - The three readings.
  * @returns Scaled frequency. Unit: 1.
  * @throws `DomainError` outside the ranges; `InputError` when air and water read the same.
- * @source Paltineanu, I. C. and Starr, J. L. (1997), Soil Science Society of America Journal 61:1576-1585 [not confirmed, source not seen]
+ * @source paltineanu-1997
  * @example
  * ```ts
  * scaledFrequency({ air: rawReading(150), medium: rawReading(125), water: rawReading(104) }) // => 0.543478
@@ -76,7 +76,7 @@ export function scaledFrequency(readings: AirMediumWater): number {
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, and where the law gives more water than volume.
  * @validity The medium and kind of probe for which the coefficients were fitted.
- * @source Paltineanu, I. C. and Starr, J. L. (1997), Soil Science Society of America Journal 61:1576-1585 [not confirmed, source not seen]
+ * @source paltineanu-1997
  * @example
  * ```ts
  * waterContentPaltineanuStarr1997({ scaled: 0.8, factor: 0.49, exponent: 2.1674 }) // => 0.302102
@@ -103,7 +103,7 @@ export function waterContentPaltineanuStarr1997(reading: ScaledFrequencyReading)
  * @returns Scaled frequency. Unit: 1.
  * @throws `DomainError` outside the ranges.
  * @validity The medium and kind of probe for which the coefficients were fitted.
- * @source Paltineanu, I. C. and Starr, J. L. (1997), Soil Science Society of America Journal 61:1576-1585, solved for the scaled frequency [not confirmed, source not seen]
+ * @source paltineanu-1997, solved for the scaled frequency
  * @example
  * ```ts
  * scaledFrequencyPaltineanuStarr1997({ content: waterContent(0.49), factor: 0.49, exponent: 2.1674 }) // => 1

@@ -44,7 +44,7 @@ export interface SquareRootPowerContent extends SquareRootPower {
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, and where the law gives more water than volume.
  * @validity The medium, packing and probe for which the coefficients were fitted.
- * @source Schaap, M. G., de Lange, L. and Heimovaara, T. J. (1997), Soil Technology 11:205-217 (form) [confirmed by public code or text, source not seen]
+ * @source schaap-1997 (form)
  * @example
  * ```ts
  * waterContentSchaap1997({ apparent: permittivity(30), slope: 0.133, offset: 0.146, exponent: 0.885 }) // => 0.61982
@@ -70,7 +70,7 @@ export function waterContentSchaap1997(reading: SquareRootPowerReading): WaterCo
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges, and where no permittivity from 1 to 90 gives the water content.
  * @validity The medium, packing and probe for which the coefficients were fitted.
- * @source Schaap, M. G., de Lange, L. and Heimovaara, T. J. (1997), Soil Technology 11:205-217, solved for the permittivity [confirmed by public code or text, source not seen]
+ * @source schaap-1997, solved for the permittivity
  * @example
  * ```ts
  * permittivitySchaap1997({ content: waterContent(0.61982), slope: 0.133, offset: 0.146, exponent: 0.885 }) // => 30.000

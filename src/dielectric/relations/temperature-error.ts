@@ -50,7 +50,7 @@ export interface TemperatureError {
  * @param medium - The medium and the two temperatures.
  * @returns Shown water content and its error.
  * @throws `DomainError` outside the ranges; `InputError` when the water content exceeds the porosity.
- * @source Roth, K., Schulin, R., Flühler, H. and Attinger, W. (1990), Water Resources Research 26:2267-2273, with the water permittivity of the CRC Handbook (1986) [not confirmed, source not seen]
+ * @source roth-1990, with the water permittivity of weast-1986
  * @example
  * ```ts
  * temperatureErrorRoth1990({
@@ -91,7 +91,7 @@ export function temperatureErrorRoth1990(medium: WarmedMedium): TemperatureError
  * @returns Size of the error per kelvin. Unit: m³/m³ per K.
  * @throws `DomainError` outside the range.
  * @validity Sand, loam and peat read with high-frequency travel time, water content 0.05 to 0.80.
- * @source Pepin, S., Livingston, N. J. and Hook, W. R. (1995), Soil Science Society of America Journal 59:38-43, abstract
+ * @source pepin-1995, abstract
  * @example
  * ```ts
  * temperatureErrorPepin1995(waterContent(0.8)) // => 0.0014

@@ -27,7 +27,7 @@ export const validityTopp1980: Validity = {
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the range.
  * @validity Mineral soils, permittivity 3 to 40; organic media and stone wool need their own calibration.
- * @source Topp, G. C., Davis, J. L. and Annan, A. P. (1980), Water Resources Research 16:574-582, Eq. 7
+ * @source topp-1980, Eq. 7
  * @example
  * ```ts
  * waterContentTopp1980(permittivity(20)) // => 0.3454
@@ -49,7 +49,7 @@ export function waterContentTopp1980(apparent: Permittivity): WaterContent {
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Mineral soils, water content 0 to 0.55.
- * @source Topp, G. C., Davis, J. L. and Annan, A. P. (1980), Water Resources Research 16:574-582, Eq. 7, solved for the permittivity
+ * @source topp-1980, Eq. 7, solved for the permittivity
  * @example
  * ```ts
  * permittivityTopp1980(waterContent(0.3454)) // => 20

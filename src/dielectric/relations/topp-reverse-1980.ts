@@ -19,7 +19,7 @@ import { APPARENT } from '../domains.js'
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Mineral soils, water content 0 to 0.55.
- * @source Topp, G. C., Davis, J. L. and Annan, A. P. (1980), Water Resources Research 16:574-582 [confirmed by public code or text, source not seen]
+ * @source topp-1980
  * @example
  * ```ts
  * permittivityToppReverse1980(waterContent(0.2)) // => 10.1164
@@ -41,7 +41,7 @@ export function permittivityToppReverse1980(content: WaterContent): Permittivity
  * @param apparent - Apparent relative permittivity. Unit: 1. Range: [1, 90].
  * @returns Slope. Unit: m³/m³.
  * @throws `DomainError` outside the range.
- * @source Topp, G. C., Davis, J. L. and Annan, A. P. (1980), Water Resources Research 16:574-582, derivative of Eq. 7
+ * @source topp-1980, derivative of Eq. 7
  * @example
  * ```ts
  * waterContentSlopeTopp1980(permittivity(5)) // => 0.0240225

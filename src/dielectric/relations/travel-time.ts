@@ -46,7 +46,7 @@ export interface ApparentLengthReading {
  * @param reading - Travel time and rod length.
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges, and for a pulse faster than light in air.
- * @source Topp, G. C., Davis, J. L. and Annan, A. P. (1980), Water Resources Research 16:574-582
+ * @source topp-1980
  * @example
  * ```ts
  * permittivityFromTravelTime({ travelTime: nanoseconds(5), rodLength: centimetres(15) }) // => 24.96542
@@ -69,7 +69,7 @@ export function permittivityFromTravelTime(reading: TravelTimeReading): Permitti
  * @param rods - Permittivity and rod length.
  * @returns Travel time. Unit: s.
  * @throws `DomainError` outside the ranges.
- * @source Topp, G. C., Davis, J. L. and Annan, A. P. (1980), Water Resources Research 16:574-582
+ * @source topp-1980
  * @example
  * ```ts
  * inNanoseconds(travelTimeFromPermittivity({ apparent: permittivity(80.2), rodLength: centimetres(20) })) // => 11.94886

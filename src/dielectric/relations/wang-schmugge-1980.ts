@@ -74,7 +74,7 @@ export const validityWangSchmugge1980: Validity = {
  * @returns Permittivity, transition, wilting point and gamma.
  * @throws `DomainError` outside the ranges; `InputError` when sand and clay exceed the whole or the water does not fit into the pores.
  * @validity Mineral soils at 1.4 to 5 GHz; not for organic media.
- * @source Wang, J. R. and Schmugge, T. J. (1980), IEEE Transactions on Geoscience and Remote Sensing GE-18:288-295, checked in an open restatement
+ * @source wang-1980
  * @example
  * ```ts
  * permittivityWangSchmugge1980({
@@ -118,7 +118,7 @@ export function permittivityWangSchmugge1980(soil: WetSoilOfWangSchmugge): WangS
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, and where the result would be above the porosity; `InputError` when the permittivity is below that of the dry soil.
  * @validity Mineral soils at 1.4 to 5 GHz; not for organic media.
- * @source Wang, J. R. and Schmugge, T. J. (1980), IEEE Transactions on Geoscience and Remote Sensing GE-18:288-295, solved for the water content
+ * @source wang-1980, solved for the water content
  * @example
  * ```ts
  * waterContentWangSchmugge1980({

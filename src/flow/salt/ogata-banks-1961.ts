@@ -14,7 +14,7 @@ import { frontEC, frontParts, type SoluteFront } from './solute-front.js'
  * @throws `DomainError` outside the ranges.
  * @validity Steady flow through a deep, even medium, without uptake and diffusion; near the bottom of a container the drain differs a
  * little.
- * @source Ogata, A. and Banks, R. B. (1961), US Geological Survey Professional Paper 411-A, for the surface kept at the new concentration; Parker, J. C. and van Genuchten, M. Th. (1984), Water Resources Research 20:866-872, for flowing water [not confirmed, source not seen]
+ * @source ogata-1961, for the surface kept at the new concentration; parker-1984, for flowing water
  * @example
  * ```ts
  * soluteFrontOgataBanks1961({

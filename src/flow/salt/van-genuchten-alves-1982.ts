@@ -15,7 +15,7 @@ import { frontEC, frontParts, type SoluteFront } from './solute-front.js'
  * @returns EC of the pore water. Unit: dS/m.
  * @throws `DomainError` outside the ranges.
  * @validity Steady flow through a deep, even medium, without uptake and diffusion.
- * @source van Genuchten, M. Th. and Alves, W. J. (1982), USDA Technical Bulletin 1661, case A2 [not confirmed, source not seen]
+ * @source van-genuchten-1982, case A2
  * @example
  * ```ts
  * soluteFrontVanGenuchtenAlves1982({

@@ -53,7 +53,7 @@ export interface StoreFit {
  * For containers and shots like those of the record. What a record does not show, as a dry start, the model does not know.
  * Fitted to one simulated day each of stone wool, coir and peat, it drained on 50 other days as much as the simulation within 7, 9 and
  * 4 % in the median, and within 18 % at worst: the drain of a store has but one lag.
- * @source Nelder, J. A. and Mead, R. (1965), The Computer Journal 7:308-313 [not confirmed, source not seen]
+ * @source nelder-1965
  * @example
  * ```ts
  * const steps = [0.5, 0, 0, 0.5, 0, 0, 0.5, 0, 0].map((applied) => ({
@@ -123,7 +123,7 @@ function inSeconds(told: ToldBy, lag: number): ToldBy {
  * @returns The storage model, how well each number is told, and its error.
  * @throws As `fitWaterStore`, and what the model throws.
  * @validity As `fitWaterStore`.
- * @source Nelder, J. A. and Mead, R. (1965), The Computer Journal 7:308-313 [not confirmed, source not seen]
+ * @source nelder-1965
  * @example
  * ```ts
  * const shots = [...Array(12).keys()].map((k) => ({

@@ -37,7 +37,7 @@ export interface DriestQuarterInput {
  * @param input - Run time, uniformity and line fill.
  * @returns Longer run time. Unit: s.
  * @throws `DomainError` outside the ranges, `InputError` when the line fills longer than the valve is open.
- * @source Merriam, J. L. and Keller, J. (1978), Farm Irrigation System Evaluation [not confirmed, source not seen]
+ * @source merriam-1978
  * @example
  * ```ts
  * runTimeForDriestQuarter({ runTime: seconds(200), uniformity: fraction(0.9), lineFill: seconds(20) }) // => 220
@@ -96,7 +96,7 @@ export interface CatchTest {
  * @param test - Catches and their time. Put the cups out after the line is full and the pressure is up.
  * @returns The sheet.
  * @throws `DomainError` outside the ranges, `InputError` for fewer than four catches or none with water.
- * @source ASABE EP458 [not confirmed, source not seen]; Merriam, J. L. and Keller, J. (1978), Farm Irrigation System Evaluation [not confirmed, source not seen]
+ * @source asabe-ep458; merriam-1978
  * @example
  * ```ts
  * const sheet = catchTest({ catches: [100, 98, 103, 97, 101, 55, 99, 102], duration: minutes(3) })

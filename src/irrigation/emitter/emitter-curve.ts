@@ -51,7 +51,7 @@ export interface EmitterCurveInput {
  * @param input - Coefficient with its unit of pressure, and exponent.
  * @returns The curve.
  * @throws `DomainError` outside the ranges, `InputError` for an unknown unit or pressures in the wrong order.
- * @source Savva, A. P. and Frenken, K. (2002), FAO Irrigation Manual, Module 9, Eq. 13
+ * @source savva-2002, Eq. 13
  * @example
  * ```ts
  * emitterCurve({ coefficient: 0.6325, pressureUnit: 'metre of water', exponent: 0.5 }).perKilopascal // => 0.20198
@@ -121,7 +121,7 @@ export function checkEmitterPressure(curve: EmitterCurve, pressure: Pressure): F
  * @param pressureUnit - Unit of pressure that is wanted.
  * @returns Flow at one such unit of pressure. Unit: L/h.
  * @throws `InputError` for an unknown unit.
- * @source Savva, A. P. and Frenken, K. (2002), FAO Irrigation Manual, Module 9, Eq. 13
+ * @source savva-2002, Eq. 13
  * @example
  * ```ts
  * const curve = emitterCurve({ coefficient: 0.2, pressureUnit: 'kPa', exponent: 0.5 })
@@ -144,7 +144,7 @@ export function emitterCoefficient(curve: EmitterCurve, pressureUnit: EmitterPre
  * @returns Flow. Unit: L/h.
  * @throws `DomainError` outside the range.
  * @validity Between the pressures from which the curve was found; a compensating emitter below its least pressure behaves otherwise.
- * @source Savva, A. P. and Frenken, K. (2002), FAO Irrigation Manual, Module 9, Eq. 13
+ * @source savva-2002, Eq. 13
  * @example
  * ```ts
  * const curve = emitterCurve({ coefficient: 0.6325, pressureUnit: 'metre of water', exponent: 0.5 })
@@ -166,7 +166,7 @@ export function emitterFlowAt(curve: EmitterCurve, pressure: Pressure): Flow {
  * @param flow - Flow that is wanted. Unit: L/h. Range: (0, ∞).
  * @returns Pressure at the emitter. Unit: kPa.
  * @throws `DomainError` outside the range, `InputError` where pressure hardly changes the flow (an exponent of 0.02 or less).
- * @source Savva, A. P. and Frenken, K. (2002), FAO Irrigation Manual, Module 9, Eq. 15
+ * @source savva-2002, Eq. 15
  * @example
  * ```ts
  * const curve = emitterCurve({ coefficient: 1.52076, pressureUnit: 'metre of water', exponent: 0.42 })
@@ -210,7 +210,7 @@ export interface FitEmitterCurveInput {
  * @param input - Two points at different pressures; take them far apart, and the mean flow of several emitters at each.
  * @returns The curve, which holds between the two pressures.
  * @throws `DomainError` outside the ranges, `InputError` when both pressures are the same.
- * @source Savva, A. P. and Frenken, K. (2002), FAO Irrigation Manual, Module 9, Eq. 14
+ * @source savva-2002, Eq. 14
  * @example
  * ```ts
  * fitEmitterCurve({
@@ -250,7 +250,7 @@ export interface EmitterFlowRatioInput {
  * @param input - Pressures and exponent.
  * @returns Flow at the second pressure over flow at the first. Unit: 1.
  * @throws `DomainError` outside the ranges.
- * @source Savva, A. P. and Frenken, K. (2002), FAO Irrigation Manual, Module 9, Eq. 13
+ * @source savva-2002, Eq. 13
  * @example
  * ```ts
  * emitterFlowRatio({ from: metresOfWater(10), to: metresOfWater(12), exponent: 0.5 }) // => 1.0954

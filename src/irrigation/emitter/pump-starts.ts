@@ -33,7 +33,7 @@ export interface MotorOfTable {
  * @returns Limits of the motor.
  * @throws `InputError` when the table has no such motor.
  * @validity Voltage and frequency as rated, load torque rising with the square of speed up to the rated torque, inertia within the table.
- * @source NEMA MG 10, Table 2-3, as reprinted in the EASA Electrical Engineering Handbook
+ * @source nema-mg10, Table 2-3, as reprinted in the EASA Electrical Engineering Handbook
  * @example
  * ```ts
  * motorStartLimitsNema({ horsepower: 25, poles: 4 }) // => { maxStarts: 8.8, maxStartsTimesInertia: 122, minRest: 58 }
@@ -78,7 +78,7 @@ export interface PumpStarts {
  * @param input - Limits of the motor and inertia of the load.
  * @returns Starts in an hour, time between starts and least rest.
  * @throws `DomainError` outside the ranges.
- * @source NEMA MG 10, Table 2-3, as reprinted in the EASA Electrical Engineering Handbook
+ * @source nema-mg10, Table 2-3, as reprinted in the EASA Electrical Engineering Handbook
  * @example
  * ```ts
  * const motor = motorStartLimitsNema({ horsepower: 25, poles: 4 })

@@ -14,7 +14,7 @@ export type EmitterGrade = 'excellent' | 'average' | 'marginal' | 'poor' | 'unac
  * @procedure Up to 0.05 excellent, 0.07 average, 0.11 marginal, 0.15 poor, and unacceptable above.
  * @returns The class.
  * @throws `DomainError` outside the range.
- * @source ASABE EP405, Design and Installation of Microirrigation Systems [not confirmed, source not seen]
+ * @source asabe-ep405
  * @example
  * ```ts
  * emitterGrade(0.06) // => 'average'
@@ -38,7 +38,7 @@ export type UniformityGrade = 'excellent' | 'good' | 'fair' | 'poor' | 'unaccept
  * @procedure From 90 % excellent, 80 % good, 70 % fair, 60 % poor, and unacceptable below.
  * @returns The class.
  * @throws `DomainError` outside the range.
- * @source ASABE EP458, Field Evaluation of Microirrigation Systems [not confirmed, source not seen]
+ * @source asabe-ep458
  * @example
  * ```ts
  * uniformityGrade(percent(87)) // => 'good'
@@ -74,7 +74,7 @@ export interface DesignEmissionUniformityInput {
  * @param input - Variation, emitters and flows.
  * @returns Share; negative where the variation alone is larger than the mean. Unit: 1.
  * @throws `DomainError` outside the ranges.
- * @source Keller, J. and Karmeli, D. (1974), Transactions of the ASAE 17:678-684; ASABE EP405 [not confirmed, source not seen]
+ * @source keller-1974; asabe-ep405
  * @example
  * ```ts
  * const design = { variation: 0.07, emitters: 1, minFlow: litresPerHour(3.5), meanFlow: litresPerHour(4) }

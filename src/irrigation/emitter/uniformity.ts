@@ -16,7 +16,7 @@ import { CATCH } from '../domains.js'
  * @param catches - Volumes or flows in one unit, four at least. Unit: any. Range: each in [0, ∞).
  * @returns Share from 0 to 1. Unit: 1.
  * @throws `DomainError` outside the range, `InputError` for fewer than four catches or none with water.
- * @source Merriam, J. L. and Keller, J. (1978), Farm Irrigation System Evaluation [not confirmed, source not seen]; the weight of the boundary value is a definition of this package
+ * @source merriam-1978; the weight of the boundary value is a definition of this package
  * @example
  * ```ts
  * lowQuarterUniformity([47, 42, 45, 24, 13, 26, 33, 34, 27, 30, 40, 44, 32, 12, 12]) // => 0.47722
@@ -43,7 +43,7 @@ export function lowQuarterUniformity(catches: ArrayLike<number>): Share {
  * @param catches - Volumes or flows in one unit, two at least. Unit: any. Range: each in [0, ∞).
  * @returns Share, 1 at best. Unit: 1.
  * @throws `DomainError` outside the range, `InputError` for fewer than two catches or none with water.
- * @source Christiansen, J. E. (1942), California Agricultural Experiment Station Bulletin 670 [not confirmed, source not seen]
+ * @source christiansen-1942
  * @example
  * ```ts
  * const catches = [47, 42, 45, 24, 13, 26, 33, 34, 27, 30, 40, 44, 32, 12, 12]
@@ -92,7 +92,7 @@ export function flowVariationCoefficient(catches: ArrayLike<number>): number {
  * @param catches - Volumes or flows in one unit, two at least. Unit: any. Range: each in [0, ∞).
  * @returns Share, 1 at best. Unit: 1.
  * @throws `DomainError` outside the range, `InputError` for fewer than two catches or none with water.
- * @source ASABE EP458, Field Evaluation of Microirrigation Systems [not confirmed, source not seen]
+ * @source asabe-ep458
  * @example
  * ```ts
  * inPercent(statisticalUniformity([3.9, 4, 4.1, 4, 3.8, 4.2, 4, 4])) // => 97.012
@@ -112,7 +112,7 @@ export function statisticalUniformity(catches: ArrayLike<number>): Share {
  * @param flows - Flows in one unit, two at least. Unit: any. Range: each in [0, ∞).
  * @returns Share from 0 to 1. Unit: 1.
  * @throws `DomainError` outside the range, `InputError` for fewer than two flows or none with water.
- * @source Wu, I. P. and Gitlin, H. M. (1974), Transactions of the ASAE 17:429-432 [not confirmed, source not seen]
+ * @source wu-1974
  * @example
  * ```ts
  * inPercent(flowVariation([3.9, 4, 4.1, 4, 3.8, 4.2, 4, 4])) // => 9.5238

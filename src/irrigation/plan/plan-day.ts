@@ -27,7 +27,7 @@ import type { DayPlanRequest } from './plan-request.js'
  * @returns The shots with their reasons, the prediction, and what is to be known of them.
  * @throws `DomainError` outside the ranges, `InputError` for limits that contradict each other or an unknown trigger.
  * @validity As good as its demand course and its container model; replan when readings differ from the prediction.
- * @source Water balance of a container; common practice, no source, for the order of rewet, maintenance and dry-down
+ * @source definition: water balance of a container; common practice, no source, for the order of rewet, maintenance and dry-down
  * @example
  * ```ts
  * const plan = planDay({

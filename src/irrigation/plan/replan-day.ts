@@ -30,7 +30,7 @@ import type { DayPlanRequest } from './plan-request.js'
  * @param flow - Model of the container; by default the storage model `waterStore`.
  * @returns A plan of the whole day: the past as it was, the rest as it should be.
  * @throws `InputError` when the moment or a shot lies outside the plan, a shot lies after the moment, or the plan is of another day; what `planDay` throws.
- * @source Water balance of a container
+ * @source definition: water balance of a container
  * @example
  * ```ts
  * const request = {

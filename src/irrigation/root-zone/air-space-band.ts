@@ -11,7 +11,7 @@ import { inBands, type RootZoneBand } from './root-zone-bands.js'
  * @returns Band, finding with source, and caution.
  * @throws `DomainError` outside the range.
  * @validity General nursery stock in containers.
- * @source Nursery and Garden Industry Queensland, Growing media physical properties (EcoHort guideline: 13 to 30 %)
+ * @source nursery-queensland-nd, 13 to 30 %
  * @example
  * ```ts
  * airSpaceBand(percent(9)).band // => 'low'
@@ -29,7 +29,7 @@ export function airSpaceBand(air: AirFilledPorosity): RootZoneBand<'low' | 'acce
     {
       code: 'air-space',
       unit: '1',
-      source: 'Nursery and Garden Industry Queensland, Growing media physical properties (EcoHort guideline)',
+      source: 'nursery-queensland-nd',
       caution:
         'air depends on the height of the container as much as on the medium; it falls as media settle and roots fill pores',
     },

@@ -27,7 +27,7 @@ export interface MixedTemperatureInput {
  * @param input - Volumes and temperatures.
  * @returns Temperature of the mixture. Unit: °C.
  * @throws `DomainError` outside the ranges, `InputError` when there is no water.
- * @source Heat balance of equal heat capacities
+ * @source definition: heat balance of equal heat capacities
  * @example
  * ```ts
  * mixedTemperature({

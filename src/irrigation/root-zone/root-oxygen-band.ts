@@ -29,7 +29,7 @@ export interface RootOxygenBand extends RootZoneBand<'low' | 'watch' | 'enough'>
  * @returns Band, saturation, finding with source, and caution.
  * @throws `DomainError` outside the ranges.
  * @validity Young tomato in solution at 22 and 30 °C; cucumber stood 1 mg/L at 25 °C but not at 33 °C.
- * @source Rong, G. S. and Tachibana, S. (1997), Journal of the Japanese Society for Horticultural Science 66:331-337
+ * @source rong-1997
  * @example
  * ```ts
  * const oxygen = rootOxygenBand({ concentration: milligramsPerLitreOfOxygen(3.2), temperature: celsius(25) })
@@ -53,8 +53,7 @@ export function rootOxygenBand(input: RootOxygenInput): RootOxygenBand {
     {
       code: 'root-oxygen',
       unit: 'mg/L',
-      source:
-        'Rong, G. S. and Tachibana, S. (1997), Journal of the Japanese Society for Horticultural Science 66:331-337',
+      source: 'rong-1997',
       caution:
         'roots in a drained medium get most of their oxygen from its air: tomatoes in slabs at 3.2 mg/L were seen to yield well (Ahn and others 2022, Frontiers in Plant Science 13:875730); look at air-filled porosity and temperature too',
     },

@@ -26,7 +26,7 @@ const ORGANISMS: Readonly<Record<RootZoneOrganism, Organism>> = {
       { upTo: 27, band: 'warm', level: 'note', says: 'above the common target' },
       { upTo: Infinity, band: 'hot', level: 'caution', says: 'roots need more oxygen than warm water holds' },
     ],
-    source: 'common practice, no source; tomato yielded most at 24 °C (Gosselin, A. and Trudel, M. J. 1983)',
+    source: 'common practice, no source; tomato yielded most at 24 °C (gosselin-1983)',
   },
   Pythium: {
     bands: [
@@ -52,14 +52,14 @@ const ORGANISMS: Readonly<Record<RootZoneOrganism, Organism>> = {
         says: 'favours P. aphanidermatum over P. dissotocum',
       },
     ],
-    source: 'Gold, S. E. and Stanghellini, M. E. (1985), Phytopathology 75:333-337',
+    source: 'gold-1985',
   },
   'Pythium myriotylum': {
     bands: [
       { upTo: 15, band: 'least', level: 'note', says: 'least disease of 15, 20, 25 and 30 °C' },
       { upTo: Infinity, band: 'favoured', level: 'caution', says: 'more disease than at 15 °C' },
     ],
-    source: 'Fortnum, B. A. and others (2000), abstract',
+    source: 'fortnum-2000, abstract',
   },
   'Phytophthora cryptogea': {
     bands: [
@@ -79,7 +79,7 @@ const ORGANISMS: Readonly<Record<RootZoneOrganism, Organism>> = {
       { upTo: 30, below: true, band: 'declining', level: 'note', says: 'warmer than its best growth' },
       { upTo: Infinity, band: 'no zoospores', level: 'note', says: 'no zoospores at 30 °C' },
     ],
-    source: 'Kennedy, R. and Pegg, G. F. (1990), abstract: stone wool',
+    source: 'kennedy-1990, abstract: stone wool',
   },
   'Phytophthora nicotianae': {
     bands: [
@@ -89,7 +89,7 @@ const ORGANISMS: Readonly<Record<RootZoneOrganism, Organism>> = {
       { upTo: 36, band: 'declining', level: 'note', says: 'warmer than its best' },
       { upTo: Infinity, band: 'nearly stopped', level: 'note', says: 'it nearly stops above 36 °C' },
     ],
-    source: 'INRAE, Ephytia, Phytophthora nicotianae',
+    source: 'inrae-nd, Phytophthora nicotianae',
   },
 }
 
@@ -110,7 +110,7 @@ export interface RootTemperatureInput {
  * @returns Band, finding with source, and caution.
  * @throws `DomainError` outside the range, `InputError` for an unknown organism.
  * @validity Each table holds for the crops and media of its source.
- * @source Gold, S. E. and Stanghellini, M. E. (1985), Phytopathology 75:333-337, and the sources in the findings
+ * @source gold-1985, and the sources in the findings
  * @example
  * ```ts
  * rootTemperatureBand({ temperature: celsius(18), organism: 'Pythium' }).band // => 'Pythium dissotocum'

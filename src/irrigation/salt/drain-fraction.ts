@@ -66,7 +66,7 @@ export interface SteadyDrainFractionInput {
  * @param input - Feed, drain and uptake.
  * @returns Drain fraction. Unit: 1.
  * @throws `DomainError` outside the ranges; `InputError` when no drain fraction from 0 to 1 keeps that drain EC.
- * @source Salt balance of the root zone at a steady state
+ * @source definition: salt balance of the root zone at a steady state
  * @example
  * ```ts
  * const feedEC = decisiemensPerMetre<SolutionEC>(2.6)
@@ -108,7 +108,7 @@ export interface SteadyDrainECInput {
  * @param input - Feed, drain fraction and uptake.
  * @returns EC of the drain at a steady state. Unit: dS/m.
  * @throws `DomainError` outside the ranges; `InputError` when the plants would take more salt than the feed brings.
- * @source Salt balance of the root zone at a steady state
+ * @source definition: salt balance of the root zone at a steady state
  * @example
  * ```ts
  * steadyDrainEC({ feedEC: decisiemensPerMetre(2.6), drainFraction: percent(20) }) // => 13
@@ -150,7 +150,7 @@ export interface FeedECInput {
  * @param input - Wanted drain, drain fraction and uptake.
  * @returns EC of the feed. Unit: dS/m.
  * @throws `DomainError` outside the ranges.
- * @source Salt balance of the root zone at a steady state
+ * @source definition: salt balance of the root zone at a steady state
  * @example
  * ```ts
  * const wanted = { drainEC: decisiemensPerMetre<DrainEC>(4), drainFraction: percent<DrainFraction>(30) }

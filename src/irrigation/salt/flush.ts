@@ -30,7 +30,7 @@ export interface FlushedECInput {
  * @param input - Root zone and water.
  * @returns EC afterwards. Unit: dS/m.
  * @throws `DomainError` outside the ranges.
- * @source Salt balance of a well-mixed reservoir (first-order mixing)
+ * @source definition: salt balance of a well-mixed reservoir (first-order mixing)
  * @example
  * ```ts
  * flushedEC({
@@ -74,7 +74,7 @@ export interface FlushVolumeInput {
  * @param input - Root zone, water and target.
  * @returns Volume to give. Unit: L.
  * @throws `DomainError` outside the ranges, `InputError` when the target does not lie between the root zone and the water.
- * @source Salt balance of a well-mixed reservoir (first-order mixing)
+ * @source definition: salt balance of a well-mixed reservoir (first-order mixing)
  * @example
  * ```ts
  * flushVolume({

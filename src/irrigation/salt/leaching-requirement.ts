@@ -29,7 +29,7 @@ export interface FrequentLeachingInput {
  * @returns Leaching requirement. Unit: 1.
  * @throws `DomainError` outside the ranges; `InputError` when it cannot be attained (water EC of twice the zero-yield EC or more).
  * @validity Mineral soils in the field; not containers.
- * @source Keller, J. and Bliesner, R. D. (1990), Sprinkle and Trickle Irrigation, trickle design chapters
+ * @source keller-1990, trickle design chapters
  * @example
  * ```ts
  * leachingRequirementFrequent({ waterEC: decisiemensPerMetre(1), zeroYieldEC: decisiemensPerMetre(13) }) // => 0.03846
@@ -66,7 +66,7 @@ export interface AppliedForLeachingInput<Q extends Volume | WaterDepth> {
  * @param input - Use and leaching fraction.
  * @returns Water to apply, in the unit of the use. Unit: L or mm.
  * @throws `DomainError` outside the ranges.
- * @source Ayers, R. S. and Westcot, D. W. (1985), FAO Irrigation and Drainage Paper 29 Rev. 1, section 2.4
+ * @source ayers-1985, section 2.4
  * @example
  * ```ts
  * appliedForLeaching({ use: millimetresOfDepth(4.2), leachingFraction: percent(25) }) // => 5.6
@@ -97,7 +97,7 @@ export interface LeachingOfInfiltrationInput {
  * @param input - Infiltration, time and use.
  * @returns Leaching fraction. Unit: 1.
  * @throws `DomainError` outside the ranges; `InputError` when the crop uses more than goes in.
- * @source Ali, M. H. (2011), Practices of Irrigation and On-farm Water Management, volume 2, Example 8.5
+ * @source ali-2011, Example 8.5
  * @example
  * ```ts
  * const event = { infiltrationRate: millimetresPerHour<ApplicationRate>(12), time: hours(6), use: millimetresOfDepth(66.7) }

@@ -40,7 +40,7 @@ export interface MediaSaltInput {
  * @returns Band, finding with source, and caution.
  * @throws `DomainError` outside the range, `InputError` for an unknown method.
  * @validity Greenhouse crops in soilless peat mixes. Seedlings stand less; stone wool and coir with continuous feeding run higher.
- * @source University of Massachusetts Extension, soil tests for greenhouse media, table of soluble salts (read in a copy)
+ * @source umass-nd, table of soluble salts (read in a copy)
  * @example
  * ```ts
  * mediaSaltBand({ method: 'pour-through', ec: decisiemensPerMetre<DrainEC>(3.2) }).band // => 'normal'
@@ -59,7 +59,7 @@ export function mediaSaltBand({ method, ec }: MediaSaltInput): RootZoneBand<Medi
   return inBands(value, bands, {
     code: 'media-salts',
     unit: 'dS/m',
-    source: 'University of Massachusetts Extension, soil tests for greenhouse media, table of soluble salts',
+    source: 'umass-nd, table of soluble salts',
     caution: 'the bands are for crops in peat mixes; they compare only with tests by the same method',
   })
 }

@@ -46,7 +46,7 @@ export interface ReservoirCourse {
  * @param input - Root zone, feed, uptake, drain and time.
  * @returns EC at that time, EC in the end, and time constant.
  * @throws `DomainError` outside the ranges; `InputError` when more drains than is applied, or plants would take more salt than there is.
- * @source Salt balance of a well-mixed reservoir (first-order mixing)
+ * @source definition: salt balance of a well-mixed reservoir (first-order mixing)
  * @example
  * ```ts
  * reservoirCourse({
@@ -106,7 +106,7 @@ export interface TimeToECInput {
  * @param input - Start, target, end and time constant.
  * @returns Time. Unit: s.
  * @throws `DomainError` outside the ranges, `InputError` when the target does not lie between start and end.
- * @source Salt balance of a well-mixed reservoir (first-order mixing)
+ * @source definition: salt balance of a well-mixed reservoir (first-order mixing)
  * @example
  * ```ts
  * const time = timeToEC({

@@ -54,7 +54,7 @@ export interface ReservoirOutcome {
  * @param event - What happens.
  * @returns Root zone afterwards, drain and salts.
  * @throws `DomainError` outside the ranges; `InputError` when plants would take more water or salt than there is.
- * @source Salt balance of a well-mixed reservoir
+ * @source definition: salt balance of a well-mixed reservoir
  * @example
  * ```ts
  * const before: ReservoirState = { water: litres(6), ec: decisiemensPerMetre(3) }
@@ -123,7 +123,7 @@ export interface ReservoirRun {
  * @procedure Calls `reservoirStep` for each event and adds up water and salts.
  * @returns Root zone at the end, courses and sums.
  * @throws As `reservoirStep` does.
- * @source Salt balance of a well-mixed reservoir
+ * @source definition: salt balance of a well-mixed reservoir
  * @example
  * ```ts
  * const shot: ReservoirEvent = {

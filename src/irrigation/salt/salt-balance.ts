@@ -61,7 +61,7 @@ export interface SaltBalance {
  * @param input - Volumes and ECs of the same time.
  * @returns Fractions, salts, where the EC is heading, and warnings.
  * @throws `DomainError` outside the ranges, `InputError` when more drained than was applied.
- * @source Salt balance of the root zone
+ * @source definition: salt balance of the root zone
  * @example
  * ```ts
  * const day = {
@@ -136,7 +136,7 @@ export interface MeanDrainECInput {
  * @param input - Volumes and ECs, in the same order.
  * @returns Mean EC of the drain. Unit: dS/m.
  * @throws `DomainError` outside the ranges, `InputError` when the lists differ in length or there is no water.
- * @source Salt balance of the mixture
+ * @source definition: salt balance of the mixture
  * @example
  * ```ts
  * meanDrainEC({ volumes: [0.2, 0.1], conductivities: [4.2, 5.1] }) // => 4.5

@@ -20,7 +20,7 @@ export interface SaltTolerance {
  * @returns Threshold and loss, as `yieldUnderSalt` takes them.
  * @throws `InputError` when the table has no such crop.
  * @validity Field soils rich in chloride, emergence and seedlings apart; a guide for containers at most.
- * @source Maas, E. V. (1990), Crop salt tolerance, ASCE Manual 71, table of herbaceous crops
+ * @source maas-1990, table of herbaceous crops
  * @example
  * ```ts
  * saltTolerance('tomato') // => { thresholdEC: 2.5, lossPerDecisiemens: 9.9 }
@@ -45,7 +45,7 @@ export function saltTolerance(crop: string): SaltTolerance {
  * @returns EC of the saturated soil extract. Unit: dS/m.
  * @throws `DomainError` outside the ranges.
  * @validity Field soils.
- * @source Tanji, K. K. and Kielen, N. C. (2002), FAO Irrigation and Drainage Paper 61, Annex 1, Eq. 1 at zero yield
+ * @source tanji-2002, Annex 1, Eq. 1 at zero yield
  * @example
  * ```ts
  * zeroYieldEC(saltTolerance('tomato')) // => 12.601

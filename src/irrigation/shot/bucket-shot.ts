@@ -41,7 +41,7 @@ export interface BucketShot {
  * @param input - Container and water.
  * @returns Water content, kept and drained water.
  * @throws `DomainError` outside the ranges.
- * @source Water balance of the container
+ * @source definition: water balance of the container
  * @example
  * ```ts
  * bucketShot({

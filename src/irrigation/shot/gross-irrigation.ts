@@ -26,7 +26,7 @@ export interface GrossIrrigationInput<Q extends Volume | WaterDepth> {
  * @param input - Net water and efficiency.
  * @returns Water to give, in the unit of the net water. Unit: L or mm.
  * @throws `DomainError` outside the ranges.
- * @source Brouwer, C., Prins, K. and Heibloem, M. (1989), FAO Irrigation Water Management Training Manual 4
+ * @source brouwer-1989
  * @example
  * ```ts
  * grossIrrigation({ net: millimetresOfDepth(4.5), efficiency: percent(90) }) // => 5

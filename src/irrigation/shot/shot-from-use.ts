@@ -22,7 +22,7 @@ export interface ShotFromUseInput {
  * @param input - Use since the last shot and drain fraction.
  * @returns Volume of the shot. Unit: L.
  * @throws `DomainError` outside the ranges.
- * @source Water balance of the container: what is applied is used or drains
+ * @source definition: water balance of the container: what is applied is used or drains
  * @example
  * ```ts
  * inMillilitres(shotFromUse({ use: millilitres(90), drainFraction: percent(25) })) // => 120

@@ -42,7 +42,7 @@ export interface ShotSeries {
  * @param input - Container, target and shot.
  * @returns Total, number of shots and the last one.
  * @throws `DomainError` outside the ranges.
- * @source Water balance of the container
+ * @source definition: water balance of the container
  * @example
  * ```ts
  * shotSeries({

@@ -15,7 +15,7 @@ import type { ShotWish } from '../terms.js'
  * @param input - Substrate volume, rise and drain fraction.
  * @returns Volume of the shot. Unit: L.
  * @throws `DomainError` outside the ranges.
- * @source Water balance of the container: what is applied is kept or drains
+ * @source definition: water balance of the container: what is applied is kept or drains
  * @example
  * ```ts
  * const shot = shotVolume({ substrateVolume: litres(11.25), rise: waterContentChange(0.03), drainFraction: percent(15) })

@@ -24,7 +24,7 @@ export interface ShotsPerDayInput {
  * @param input - Use, shot and drain fraction.
  * @returns Whole number of shots. Unit: 1.
  * @throws `DomainError` outside the ranges.
- * @source Water balance of the container over a day
+ * @source definition: water balance of the container over a day
  * @example
  * ```ts
  * shotsPerDay({ dailyUse: litres(3.4), shot: millilitres(400), drainFraction: percent(15) }) // => 10

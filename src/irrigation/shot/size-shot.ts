@@ -71,7 +71,7 @@ export interface SizedShot extends Advice {
  * @param input - Container, wish, emitters, valve and pump.
  * @returns The shot, what is expected of it, and findings.
  * @throws `DomainError` outside the ranges, `InputError` when the shortest run time is longer than the longest.
- * @source Water balance of the container and of the valve
+ * @source definition: water balance of the container and of the valve
  * @example
  * ```ts
  * const shot = sizeShot({

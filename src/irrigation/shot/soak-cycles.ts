@@ -81,7 +81,7 @@ export interface InfiltrationCyclesInput {
  * @param input - Run time, rates and depth.
  * @returns Number and length of the openings, the breaks and the time that all takes.
  * @throws `DomainError` outside the ranges.
- * @source Water balance of the ponded surface, with a constant infiltration rate
+ * @source definition: water balance of the ponded surface, with a constant infiltration rate
  * @example
  * ```ts
  * soakCyclesForInfiltration({

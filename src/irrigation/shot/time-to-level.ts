@@ -30,7 +30,7 @@ export interface TimeToLevelInput {
  * @param input - Container, level and use.
  * @returns Time until the level. Unit: s.
  * @throws `DomainError` outside the ranges.
- * @source Water balance of the container
+ * @source definition: water balance of the container
  * @example
  * ```ts
  * const slab = { content: waterContent(0.55), substrateVolume: litres(3.75), use: litresPerHour(0.18) }
@@ -69,7 +69,7 @@ export interface ContentAfterUseInput {
  * @param input - Container, use and time.
  * @returns Water content afterwards. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, `InputError` when more would be taken than there is.
- * @source Water balance of the container
+ * @source definition: water balance of the container
  * @example
  * ```ts
  * const slab = { content: waterContent(0.55), substrateVolume: litres(3.75), use: litresPerHour(0.18) }

@@ -31,7 +31,7 @@ export interface WaterUseFromWeighingInput {
  * @param input - Weighings, water applied and drain.
  * @returns Water used. Unit: L.
  * @throws `DomainError` outside the ranges.
- * @source Water balance of the container; 1 kg of water is 1 L
+ * @source definition: water balance of the container; 1 kg of water is 1 L
  * @example
  * ```ts
  * waterUseFromWeighing({
@@ -63,7 +63,7 @@ export interface WaterUseDepthFromWeighingInput extends WaterUseFromWeighingInpu
  * @param input - Weighings, water applied, drain and area.
  * @returns Depth of water used. Unit: mm.
  * @throws `DomainError` outside the ranges.
- * @source Water balance of the container; 1 mm is 1 L/m²
+ * @source definition: water balance of the container; 1 mm is 1 L/m²
  * @example
  * ```ts
  * waterUseDepthFromWeighing({

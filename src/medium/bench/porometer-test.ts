@@ -42,7 +42,7 @@ export interface PorometerReadings {
  * @returns The shares, bulk density, budgets and warnings.
  * @throws `DomainError` outside the ranges; `InputError` when the dry mass is zero or above the drained one.
  * @validity The result belongs to a drained column of the height of the core, about 7.6 cm.
- * @source Fonteno, W. C. and Harden, C. T. (1995), Procedures for determining physical properties of horticultural substrates, definitions
+ * @source fonteno-1995, definitions
  * @example
  * ```ts
  * const core = porometerTest({

@@ -26,7 +26,7 @@ export interface MediumDensities {
  * @param densities - Bulk density and particle density.
  * @returns Porosity. Unit: 1.
  * @throws `DomainError` outside the ranges; `InputError` when the bulk density is above the particle density.
- * @source definition; span of particle densities: Fonteno and co-worker (1990), A new method for measuring total porosity in horticultural substrates, abstract
+ * @source definition; span of particle densities: fonteno-1990, abstract
  * @example
  * ```ts
  * porosityFromDensities({

@@ -72,7 +72,7 @@ export interface WeighedShares extends BenchShares {
  * @param readings - The four masses and the volume of medium.
  * @returns The shares, bulk density, budgets and warnings.
  * @throws `DomainError` outside the ranges; `InputError` when a mass is above the one before it, or nothing but the pot was dried.
- * @source Fonteno, W. C. and Harden, C. T. (1995), Procedures for determining physical properties of horticultural substrates, definitions
+ * @source fonteno-1995, definitions
  * @example
  * ```ts
  * const pot = weighedPotTest({

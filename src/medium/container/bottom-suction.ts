@@ -28,7 +28,7 @@ export interface ContainerOfKnownContent {
  * @returns Suction at the bottom; at a height z above it the suction is larger by z. Unit: cm.
  * @throws `DomainError` when the water content is not above residual, or above container capacity: then it still drains.
  * @validity Water at rest; while roots drink, the suction near them is larger. As for container capacity.
- * @source hydrostatics
+ * @source definition: hydrostatics
  * @example
  * ```ts
  * const medium = vanGenuchten1980({

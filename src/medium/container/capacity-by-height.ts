@@ -36,7 +36,7 @@ export interface CapacityAtHeight {
  * @returns One entry for each height, in the order given.
  * @throws `DomainError` outside the ranges.
  * @validity As for container capacity.
- * @source Owen, J. S. and Altland, J. E. (2008), HortScience 43:505-508 (the effect, measured on bark)
+ * @source owen-2008 (the effect, measured on bark)
  * @example
  * ```ts
  * const medium = vanGenuchten1980({

@@ -17,9 +17,8 @@ import { type ContainerAtRest, meanContentAtRest } from './container-water.js'
  * @returns Mean water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges.
  * @validity Free drainage, one medium of even packing, no hysteresis; a rewetted medium holds less than its drying curve says.
- * @source Milks, R. R., Fonteno, W. C. and Larson, R. A. (1989), Journal of the American Society for Horticultural Science
- * 114:53-56 (retention curve and container geometry)
- * @source Bilderback, T. E. and Fonteno, W. C. (1987), Journal of Environmental Horticulture 5:180-182
+ * @source milks-1989b (retention curve and container geometry)
+ * @source bilderback-1987
  * @example
  * ```ts
  * const medium = vanGenuchten1980({
@@ -50,9 +49,8 @@ export function containerCapacity(state: ContainerAtRest): WaterContent {
  * @returns Air-filled porosity. Unit: 1.
  * @throws `DomainError` outside the ranges.
  * @validity As for container capacity.
- * @source Milks, R. R., Fonteno, W. C. and Larson, R. A. (1989), Journal of the American Society for Horticultural Science
- * 114:53-56 (retention curve and container geometry)
- * @source Bilderback, T. E. and Fonteno, W. C. (1987), Journal of Environmental Horticulture 5:180-182
+ * @source milks-1989b (retention curve and container geometry)
+ * @source bilderback-1987
  * @example
  * ```ts
  * const medium = vanGenuchten1980({

@@ -36,7 +36,7 @@ export interface DrainageAfterShot {
  * @returns Deficit, drainage, kept water and mean water content in the end.
  * @throws `DomainError` outside the ranges.
  * @validity No flow past the medium, no hysteresis, time enough to drain; drain water carries fertiliser: local rules apply.
- * @source hydrostatics
+ * @source definition: hydrostatics
  * @example
  * ```ts
  * const medium = vanGenuchten1980({

@@ -35,7 +35,7 @@ export interface LayeredStack {
  * @returns Water and air of each layer, in the order given.
  * @throws `DomainError` outside the ranges; `InputError` when there is no layer.
  * @validity Layers that touch; a gap between them leaves a perched layer that this does not know.
- * @source hydrostatics
+ * @source definition: hydrostatics
  * @example
  * ```ts
  * const medium = vanGenuchten1980({

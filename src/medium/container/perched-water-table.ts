@@ -38,7 +38,7 @@ export interface PerchedWaterTable {
  * @returns Height of the layer and its share of the container.
  * @throws `DomainError` outside the ranges, and when the medium has less air than that at any suction.
  * @validity As for container capacity. The least air is common practice, no source; it depends on crop and temperature.
- * @source hydrostatics
+ * @source definition: hydrostatics
  * @example
  * ```ts
  * const medium = vanGenuchten1980({

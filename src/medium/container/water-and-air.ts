@@ -47,7 +47,7 @@ export interface WaterAndAir {
  * @returns Volumes and means.
  * @throws `DomainError` outside the ranges; `InputError` when the porosity is below the saturated water content.
  * @validity As for container capacity.
- * @source hydrostatics
+ * @source definition: hydrostatics
  * @example
  * ```ts
  * const medium = vanGenuchten1980({

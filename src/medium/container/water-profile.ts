@@ -34,7 +34,7 @@ export interface WaterProfile {
  * @returns Columns of equal length, from the bottom up.
  * @throws `DomainError` outside the ranges; `InputError` when the porosity is below the saturated water content.
  * @validity As for container capacity.
- * @source hydrostatics
+ * @source definition: hydrostatics
  * @example
  * ```ts
  * const medium = vanGenuchten1980({

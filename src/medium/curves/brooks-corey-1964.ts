@@ -45,7 +45,7 @@ export interface BrooksCoreyParameters {
  * @returns The curve.
  * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated, or when the pore connection
  * is so negative that the conductivity would rise as the medium dries.
- * @source Brooks, R. H. and Corey, A. T. (1964), Hydraulic properties of porous media, Colorado State University Hydrology Paper 3
+ * @source brooks-1964
  * @example
  * ```ts
  * const medium = brooksCorey1964({

@@ -25,7 +25,7 @@ export interface CampbellParameters {
  * @param parameters - The numbers of the curve.
  * @returns The curve.
  * @throws `DomainError` outside the ranges.
- * @source Campbell, G. S. (1974), Soil Science 117:311-314
+ * @source campbell-1974
  * @example
  * ```ts
  * const medium = campbell1974({ saturated: waterContent(0.395), airEntry: centimetresOfSuction(12.1), b: 4.05 })

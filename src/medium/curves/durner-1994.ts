@@ -64,8 +64,8 @@ const LARGEST = 709.78
  * @returns The curve.
  * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated, or when the pore connection
  * is so negative that the conductivity would rise as the medium dries.
- * @source Durner, W. (1994), Water Resources Research 30:211-223
- * @source Priesack, E. and Durner, W. (2006), Vadose Zone Journal 5:121-124 (closed form of the conductivity); the form checked in an independent open restatement
+ * @source durner-1994
+ * @source priesack-2006 (closed form of the conductivity)
  * @example
  * ```ts
  * const medium = durner1994({

@@ -25,7 +25,7 @@ export interface ContentBetweenLimits {
  * @param content - The water content and the limits of the curve.
  * @returns Effective saturation. Unit: 1.
  * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated.
- * @source van Genuchten, M. Th. (1980), Soil Science Society of America Journal 44:892-898, Eq. 2
+ * @source van-genuchten-1980, Eq. 2
  * @example
  * ```ts
  * effectiveSaturation({

@@ -44,7 +44,7 @@ const SMALLEST = -744
  * @param parameters - The numbers of the curve.
  * @returns The curve.
  * @throws `DomainError` outside the ranges.
- * @source Fredlund, D. G. and Xing, A. (1994), Canadian Geotechnical Journal 31:521-532
+ * @source fredlund-1994
  * @example
  * ```ts
  * const medium = fredlundXing1994({

@@ -38,8 +38,8 @@ export interface GardnerParameters {
  * @param parameters - The numbers of the curve.
  * @returns The curve.
  * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated.
- * @source Gardner, W. R. (1958), Soil Science 85:228-232 (conductivity) [not confirmed, source not seen]
- * @source Srivastava, R. and Yeh, T.-C. J. (1991), Water Resources Research 27:753-762 (water content)
+ * @source gardner-1958 (conductivity)
+ * @source srivastava-1991 (water content)
  * @example
  * ```ts
  * const medium = gardner1958({ residual: waterContent(0.06), saturated: waterContent(0.4), alpha: perCentimetre(0.1) })

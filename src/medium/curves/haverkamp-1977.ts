@@ -37,8 +37,7 @@ export interface HaverkampParameters {
  * @param parameters - The numbers of the curve.
  * @returns The curve.
  * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated.
- * @source Haverkamp, R., Vauclin, M., Touma, J., Wierenga, P. J. and Vachaud, G. (1977), Soil Science Society of America Journal
- * 41:285-294 [not confirmed, source not seen]
+ * @source haverkamp-1977
  * @example
  * ```ts
  * const sand = haverkamp1977({

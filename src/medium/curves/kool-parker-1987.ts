@@ -24,7 +24,7 @@ export interface DryingCurve extends VanGenuchtenParameters {
  * @returns The wetting curve.
  * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated.
  * @validity A rule for mineral soils; water-repellent media such as dry peat and bark can differ far more.
- * @source Kool, J. B. and Parker, J. C. (1987), Water Resources Research 23:105-114; the ratio checked in an independent open restatement, which also takes 2 where none is given
+ * @source kool-1987; the ratio checked in an independent open restatement, which also takes 2 where none is given
  * @example
  * ```ts
  * const wetting = wettingCurveKoolParker1987({

@@ -43,7 +43,7 @@ export interface KosugiParameters {
  * @returns The curve.
  * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated, or when the pore connection
  * is so negative that the conductivity would rise as the medium dries.
- * @source Kosugi, K. (1996), Water Resources Research 32:2697-2703
+ * @source kosugi-1996
  * @example
  * ```ts
  * const medium = kosugi1996({

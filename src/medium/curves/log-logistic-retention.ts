@@ -34,9 +34,8 @@ export interface LogLogisticRetention {
  * @returns The curve.
  * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated, or when the pore connection
  * is so negative that the conductivity would rise as the medium dries.
- * @source Altland, J. E., Owen, J. S. and Fonteno, W. C. (2010), Journal of the American Society for Horticultural Science
- * 135:563-567 (the choice of the model was read in its abstract; the algebra is that of the usual log-logistic [not confirmed, source not seen])
- * @source Leão, T. P. (2023), Fluid conductivity in porous media in terms of beta functions, arXiv:2306.03979 (conductivity)
+ * @source altland-2010 (the choice of the model was read in its abstract; the algebra is that of the usual log-logistic [not confirmed, source not seen])
+ * @source leao-2023 (conductivity)
  * @example
  * ```ts
  * const medium = logLogisticRetention({

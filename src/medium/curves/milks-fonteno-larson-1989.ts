@@ -36,9 +36,8 @@ export interface FiveParameterRetention {
  * @returns The curve.
  * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated, or when the pore connection
  * is so negative that the conductivity would rise as the medium dries.
- * @source Milks, R. R., Fonteno, W. C. and Larson, R. A. (1989), Journal of the American Society for Horticultural Science
- * 114:48-52; that the variable is the suction itself is an assumption [not confirmed, source not seen]
- * @source Leão, T. P. (2023), Fluid conductivity in porous media in terms of beta functions, arXiv:2306.03979 (conductivity)
+ * @source milks-1989a; that the variable is the suction itself is an assumption [not confirmed, source not seen]
+ * @source leao-2023 (conductivity)
  * @example
  * ```ts
  * const medium = milksFontenoLarson1989({

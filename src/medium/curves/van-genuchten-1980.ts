@@ -46,7 +46,7 @@ export interface VanGenuchtenParameters {
  * @returns The curve.
  * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated, or when the pore connection
  * is so negative that the conductivity would rise as the medium dries.
- * @source van Genuchten, M. Th. (1980), Soil Science Society of America Journal 44:892-898, Eqs. 3, 8 and 21-23
+ * @source van-genuchten-1980, Eqs. 3, 8 and 21-23
  * @example
  * ```ts
  * const medium = vanGenuchten1980({

@@ -33,7 +33,7 @@ export interface VanGenuchtenBurdineParameters {
  * @returns The curve.
  * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated, or when the pore connection
  * is so negative that the conductivity would rise as the medium dries.
- * @source van Genuchten, M. Th. (1980), Soil Science Society of America Journal 44:892-898, section on Burdine's theory
+ * @source van-genuchten-1980, section on Burdine's theory
  * @example
  * ```ts
  * const medium = vanGenuchtenBurdine1980({

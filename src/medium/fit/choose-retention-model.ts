@@ -35,7 +35,7 @@ export interface RetentionChoice {
  * @param input - Points, models and what is known already.
  * @returns The best fit, all fits in order, and the models that were refused.
  * @throws `DomainError` outside the ranges; `InputError` when every model is refused.
- * @source Hurvich, C. M. and Tsai, C.-L. (1989), Biometrika 76:297-307 [not confirmed, source not seen]
+ * @source hurvich-1989
  * @example
  * ```ts
  * const readings = [[1, 0.918], [5, 0.861], [10, 0.781], [20, 0.66], [50, 0.484], [100, 0.373], [300, 0.252]] as const

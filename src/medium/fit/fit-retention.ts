@@ -21,7 +21,7 @@ import { fitResult, type RetentionFit } from './fit-result.js'
  * @throws `DomainError` outside the ranges; `InputError` when the points cannot tell a parameter, with its name and the reason;
  * `ConvergenceError` when the search does not end.
  * @validity Standard errors are first-order and assume independent points; points of one drying run are not quite independent.
- * @source Marquardt, D. W. (1963), Journal of the Society for Industrial and Applied Mathematics 11:431-441; AICc: Hurvich, C. M. and Tsai, C.-L. (1989), Biometrika 76:297-307 [not confirmed, source not seen]
+ * @source marquardt-1963; AICc: hurvich-1989
  * @example
  * ```ts
  * const measured = [[1, 0.918], [5, 0.861], [10, 0.781], [20, 0.66], [50, 0.484], [100, 0.373], [300, 0.252]] as const

@@ -9,7 +9,7 @@ const IDEAL = [
   { about: 'waterBufferingCapacity', words: 'water buffering capacity', min: 0.04, max: 0.1 },
 ] as const
 
-const SOURCE = 'De Boodt, M. and Verdonck, O. (1972), Acta Horticulturae 26:37-44 [not confirmed, source not seen]'
+const SOURCE = 'de-boodt-1972 [not confirmed, source not seen]'
 
 /**
  * Which air and water classes of a medium lie outside the ranges of an ideal substrate: total pore space from 85 %, air capacity 20
@@ -20,7 +20,7 @@ const SOURCE = 'De Boodt, M. and Verdonck, O. (1972), Acta Horticulturae 26:37-4
  * @param classes - Air and water classes of a medium.
  * @procedure Compares each class with its range, ends included.
  * @returns One note for each class outside; none when all are inside.
- * @source De Boodt, M. and Verdonck, O. (1972), Acta Horticulturae 26:37-44 [not confirmed, source not seen]
+ * @source de-boodt-1972 [not confirmed, source not seen]
  * @example
  * ```ts
  * const classes = waterClassesDeBoodt1972({

@@ -33,8 +33,8 @@ const END_OF_BUFFER = 100 as SuctionHead
  * @throws `DomainError` outside the ranges; `InputError` when neither depletion nor suction is given, or when the needs contradict
  * the medium.
  * @validity Water at rest, one medium of even packing, no hysteresis.
- * @source FAO Irrigation and Drainage Paper 56 (1998), Eqs. 82 and 83 (depletion)
- * @source De Boodt, M. and Verdonck, O. (1972), Acta Horticulturae 26:37-44 (water up to 100 cm); bounds of the classes checked in independent open restatements
+ * @source allen-1998, Eqs. 82 and 83 (depletion)
+ * @source de-boodt-1972 (water up to 100 cm)
  * @example
  * ```ts
  * const medium = vanGenuchten1980({

@@ -37,7 +37,7 @@ export function limitFindings(
       about: 'refill',
       value: topSuction,
       unit: 'cm',
-      source: 'De Boodt, M. and Verdonck, O. (1972), Acta Horticulturae 26:37-44',
+      source: 'de-boodt-1972',
     })
   if (depletion !== undefined) {
     findings.push({
@@ -48,7 +48,7 @@ export function limitFindings(
       about: 'depletion',
       value: depletion,
       unit: '1',
-      source: 'FAO Irrigation and Drainage Paper 56 (1998), Table 22',
+      source: 'allen-1998, Table 22',
     })
     if (lowerLimit === undefined)
       findings.push({
@@ -56,7 +56,7 @@ export function limitFindings(
         level: 'note',
         message: 'the available water was taken to end at a suction of 100 cm, where the water buffering capacity ends',
         about: 'lowerLimit',
-        source: 'De Boodt, M. and Verdonck, O. (1972), Acta Horticulturae 26:37-44',
+        source: 'de-boodt-1972',
       })
   }
   findings.push({
@@ -64,7 +64,7 @@ export function limitFindings(
     level: 'note',
     message: 'a medium that has dried and is wetted again holds less than its drying curve says',
     about: 'medium',
-    source: 'Kool, J. B. and Parker, J. C. (1987), Water Resources Research 23:105-114',
+    source: 'kool-1987',
   })
   return findings
 }

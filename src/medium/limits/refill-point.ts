@@ -35,7 +35,7 @@ export interface AllowedDepletion {
  * @param limits - Full point, lower limit and depletion.
  * @returns Water content at which to water. Unit: m³/m³.
  * @throws `DomainError` outside the ranges; `InputError` when the lower limit is not below the full point.
- * @source FAO Irrigation and Drainage Paper 56 (1998), Eqs. 82 and 83
+ * @source allen-1998, Eqs. 82 and 83
  * @example
  * ```ts
  * refillPointByDepletion({ fullPoint: waterContent(0.6), lowerLimit: waterContent(0.1), depletion: percent(20) }) // => 0.5
@@ -79,7 +79,7 @@ export interface AllowedSuction {
  * @throws `DomainError` outside the ranges; `InputError` when the height is above the medium, or when a container that has just
  * drained already has more suction there.
  * @validity Water at rest; while roots drink, the suction near them is larger. As for container capacity.
- * @source hydrostatics
+ * @source definition: hydrostatics
  * @example
  * ```ts
  * const medium = vanGenuchten1980({

@@ -23,7 +23,7 @@ export interface MediumOfPorosity {
  * @param request - Medium and porosity.
  * @returns The classes, which add up to the pore space.
  * @throws `DomainError` outside the range; `InputError` when the porosity is below the saturated water content.
- * @source De Boodt, M. and Verdonck, O. (1972), Acta Horticulturae 26:37-44; bounds of the classes checked in independent open restatements
+ * @source de-boodt-1972
  * @example
  * ```ts
  * const medium = vanGenuchten1980({

@@ -46,7 +46,7 @@ export interface WaterClasses {
  * @param sample - Pore space and water contents.
  * @returns The classes, which add up to the pore space.
  * @throws `DomainError` outside the ranges; `InputError` when the water content rises with suction or exceeds the pore space.
- * @source De Boodt, M. and Verdonck, O. (1972), Acta Horticulturae 26:37-44; bounds of the classes checked in independent open restatements
+ * @source de-boodt-1972
  * @example
  * ```ts
  * waterClassesDeBoodt1972({

@@ -55,7 +55,7 @@ export function waterBetweenSuctions(interval: SuctionInterval): WaterContentCha
  *
  * @param medium - How the medium holds water.
  * @returns Easily available water. Unit: m³/m³.
- * @source De Boodt, M. and Verdonck, O. (1972), Acta Horticulturae 26:37-44; bounds of the classes checked in independent open restatements
+ * @source de-boodt-1972
  * @example
  * ```ts
  * const medium = vanGenuchten1980({
@@ -81,7 +81,7 @@ export function easilyAvailableWater(medium: RetentionModel): WaterContentChange
  *
  * @param medium - How the medium holds water.
  * @returns Water buffering capacity. Unit: m³/m³.
- * @source De Boodt, M. and Verdonck, O. (1972), Acta Horticulturae 26:37-44; bounds of the classes checked in independent open restatements
+ * @source de-boodt-1972
  * @example
  * ```ts
  * const medium = vanGenuchten1980({

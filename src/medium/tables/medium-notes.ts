@@ -35,21 +35,20 @@ export const mediumNotes: readonly Finding[] = [
     level: 'caution',
     message:
       'a medium that has dried takes up less than its drying curve says: loops of 10 % (pine bark) to 21 % (peat) have been measured',
-    source: 'Naasz, R., Michel, J.-C. and Charpentier, S. (2008), European Journal of Soil Science, abstract',
+    source: 'naasz-2008, abstract',
   },
   {
     code: 'closed-pores',
     level: 'note',
     message:
       'perlite, pumice and expanded plastics have pores that no water reaches: their particle density must be measured, tables for solids make the porosity too high',
-    source:
-      'Acta Horticulturae 294 (1991), paper 2, doi:10.17660/ActaHortic.1991.294.2, abstract; its authors are not named there',
+    source: 'acta-294-1991, abstract; its authors are not named there',
   },
   {
     code: 'column-height',
     level: 'caution',
     message:
       'air space and container capacity belong to the height of the column in which they were measured, not to the medium alone',
-    source: 'Bilderback, T. E. and Fonteno, W. C. (1987), Journal of Environmental Horticulture 5:180-182',
+    source: 'bilderback-1987',
   },
 ]

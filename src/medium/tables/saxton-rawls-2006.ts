@@ -65,7 +65,7 @@ export const validitySaxtonRawls2006: Validity = {
  * in an impossible order.
  * @validity Agricultural mineral soils with at most 60 % clay and 8 % organic matter; never growing media. A regression: a single
  * soil may differ by several percentage points.
- * @source Saxton, K. E. and Rawls, W. J. (2006), Soil Science Society of America Journal 70:1569-1578, Table 1
+ * @source saxton-2006, Table 1
  * @example
  * ```ts
  * const soil = soilFromTextureSaxtonRawls2006({ sand: percent(42), clay: percent(18), organicMatter: percent(1) })

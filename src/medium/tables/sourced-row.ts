@@ -3,7 +3,7 @@ import { requireObject } from '../../quantity/require-object.js'
 
 /** Where a row of a table comes from. */
 export interface SourcedRow {
-  /** The document and the place in it. */
+  /** The work by its key and the place in it: `evans-1996, abstract`. `sourceInFull()` writes it out. */
   readonly source: string
   /**
    * `read`: the numbers were seen in a copy of the table; `confirmed`: public code or text that cites it has the same numbers; `not

@@ -11,13 +11,11 @@ export interface PublishedRange extends SourcedRow {
   readonly unit: string
 }
 
-const EVANS = 'Evans, M. R., Konduru, S. and Stamps, R. H. (1996), HortScience 31:965-967, abstract'
-const ABAD = 'Abad, M. and co-workers (2005), HortScience 40:2138-2144, abstract'
-const NURSERY =
-  'Yeager, T. H. and co-workers (2007), Best management practices guide for producing nursery crops, Southern Nursery Association [not confirmed, source not seen]'
-const FONTENO =
-  'Fonteno, W. C. and others (1990), A new method for measuring total porosity in horticultural substrates, abstract; journal not seen'
-const NAASZ = 'Naasz, R., Michel, J.-C. and Charpentier, S. (2008), European Journal of Soil Science, abstract'
+const EVANS = 'evans-1996, abstract'
+const ABAD = 'abad-2005, abstract'
+const NURSERY = 'yeager-2007'
+const FONTENO = 'fonteno-1990, abstract; journal not seen'
+const NAASZ = 'naasz-2008, abstract'
 
 /** Published spans of growing media: how far one material differs from sample to sample, and what growers aim at. */
 export const substrateRanges = {

@@ -33,7 +33,7 @@ export interface DrainedMedium {
  * @throws `DomainError` outside the ranges; `InputError` when the dry mass is zero or above the wet one, or when the regression
  * leaves no pores or no room for the air.
  * @validity Not for media with many closed pores, such as expanded polystyrene.
- * @source Acta Horticulturae 294 (1991), paper 2, doi:10.17660/ActaHortic.1991.294.2, abstract; its authors are not named there
+ * @source acta-294-1991, abstract; its authors are not named there
  * @example
  * ```ts
  * const drained = drainedMediumRegression1991({

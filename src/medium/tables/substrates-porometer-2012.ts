@@ -15,7 +15,7 @@ export interface PorometerMeasures extends SourcedRow {
   readonly bulkDensity: BulkDensity
 }
 
-const SOURCE = 'International Journal of Agronomy (2012), article 978528, Table 1'
+const SOURCE = 'boyer-2012, Table 1'
 
 /** The growing media of the 2012 table. */
 export type PorometerSubstrate =

@@ -8,8 +8,7 @@ export interface VanGenuchtenSoil extends VanGenuchtenParameters, SourcedRow {
   readonly saturatedConductivity: HydraulicConductivity
 }
 
-const SOURCE =
-  'Carsel, R. F. and Parrish, R. S. (1988), Water Resources Research 24:755-769, class means by texture, seen in three secondary copies of the table'
+const SOURCE = 'carsel-1988, class means by texture, seen in three secondary copies of the table'
 
 /**
  * Mean van Genuchten parameters of the twelve texture classes after Carsel and Parrish (1988); the paper prints the

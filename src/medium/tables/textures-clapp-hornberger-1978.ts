@@ -11,8 +11,7 @@ export interface CampbellSoil extends CampbellParameters, SourcedRow {
   readonly saturatedConductivity: HydraulicConductivity
 }
 
-const SOURCE =
-  'Clapp, R. B. and Hornberger, G. M. (1978), Water Resources Research 14:601-604, Table 2, seen in a secondary copy'
+const SOURCE = 'clapp-1978, Table 2, seen in a secondary copy'
 
 /**
  * Mean Campbell parameters of eleven texture classes (all but silt) after Clapp and Hornberger (1978); the paper prints the

@@ -8,8 +8,7 @@ export interface BrooksCoreySoil extends BrooksCoreyParameters, SourcedRow {
   readonly saturatedConductivity: HydraulicConductivity
 }
 
-const SOURCE =
-  'Rawls, W. J., Brakensiek, D. L. and Saxton, K. E. (1982), Transactions of the ASAE 25:1316-1320, Table 2, geometric means [confirmed by public code or text, source not seen]'
+const SOURCE = 'rawls-1982, Table 2, geometric means'
 
 /**
  * Brooks–Corey parameters of eleven texture classes (all but silt) after Rawls, Brakensiek and Saxton (1982): geometric means of

@@ -15,8 +15,7 @@ export interface GreenAmptSoil extends SourcedRow {
   readonly conductivity: HydraulicConductivity
 }
 
-const SOURCE =
-  'Rawls, W. J., Brakensiek, D. L. and Miller, N. (1983), Journal of Hydraulic Engineering 109:62-70, table of means by texture, as Chow, Maidment and Mays (1988), Table 4.3.1, reprint it'
+const SOURCE = 'rawls-1983, table of means by texture, as chow-1988, Table 4.3.1, reprints it'
 
 /**
  * Green–Ampt parameters of eleven texture classes (all but silt) after Rawls, Brakensiek and Miller (1983). Field soils only.

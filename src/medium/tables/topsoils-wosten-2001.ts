@@ -1,7 +1,6 @@
 import type { VanGenuchtenSoil } from './textures-carsel-parrish-1988.js'
 
-const SOURCE =
-  'Wösten, J. H. M., Veerman, G. J., de Groot, W. J. M. and Stolte, J. (2001), Alterra rapport 153, topsoil units, seen in a secondary copy'
+const SOURCE = 'wosten-2001, topsoil units, seen in a secondary copy'
 
 /** The topsoil units of Wösten and co-workers (2001) that are mineral. */
 export type TopsoilUnit =

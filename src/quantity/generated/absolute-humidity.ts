@@ -25,7 +25,7 @@ const ABSOLUTE_HUMIDITY: Domain = {
  * @param value - Number in g/m³. Unit: g/m³. Range: [0, ∞).
  * @returns Mass of water vapour in a volume of air. Unit: g/m³.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * gramsPerCubicMetre(2) // => 2
@@ -44,7 +44,7 @@ export function gramsPerCubicMetre(value: number): AbsoluteHumidity {
  *
  * @param quantity - Mass of water vapour in a volume of air. Unit: g/m³. Range: any.
  * @returns Plain number. Unit: g/m³.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inGramsPerCubicMetre(gramsPerCubicMetre(2)) // => 2

@@ -25,7 +25,7 @@ const AIR_DENSITY: Domain = {
  * @param value - Number in kg/m³. Unit: kg/m³. Range: [0, ∞).
  * @returns Mass of air in its volume. Unit: kg/m³.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * kilogramsOfAirPerCubicMetre(2) // => 2
@@ -44,7 +44,7 @@ export function kilogramsOfAirPerCubicMetre(value: number): AirDensity {
  *
  * @param quantity - Mass of air in its volume. Unit: kg/m³. Range: any.
  * @returns Plain number. Unit: kg/m³.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inKilogramsOfAirPerCubicMetre(kilogramsOfAirPerCubicMetre(2)) // => 2

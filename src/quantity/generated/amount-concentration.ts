@@ -26,7 +26,7 @@ const AMOUNT_CONCENTRATION: Domain = {
  * @param value - Number in mmol/L. Unit: mmol/L. Range: [0, ∞).
  * @returns Amount of a dissolved substance per volume of solution. Unit: mmol/L.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * millimolesPerLitre(2) // => 2
@@ -45,7 +45,7 @@ export function millimolesPerLitre(value: number): AmountConcentration {
  *
  * @param quantity - Amount of a dissolved substance per volume of solution. Unit: mmol/L. Range: any.
  * @returns Plain number. Unit: mmol/L.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inMillimolesPerLitre(millimolesPerLitre(2)) // => 2
@@ -65,7 +65,7 @@ export function inMillimolesPerLitre(quantity: AmountConcentration): number {
  * @param value - Number in mol/L. Unit: mol/L. Range: [0, ∞).
  * @returns Amount of a dissolved substance per volume of solution. Unit: mmol/L.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * molesPerLitre(2) // => 2000
@@ -84,7 +84,7 @@ export function molesPerLitre(value: number): AmountConcentration {
  *
  * @param quantity - Amount of a dissolved substance per volume of solution. Unit: mmol/L. Range: any.
  * @returns Plain number. Unit: mol/L.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inMolesPerLitre(molesPerLitre(2)) // => 2

@@ -25,7 +25,7 @@ const AREA: Domain = {
  * @param value - Number in m². Unit: m². Range: [0, ∞).
  * @returns Area. Unit: m².
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * squareMetres(2) // => 2
@@ -44,7 +44,7 @@ export function squareMetres(value: number): Area {
  *
  * @param quantity - Area. Unit: m². Range: any.
  * @returns Plain number. Unit: m².
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inSquareMetres(squareMetres(2)) // => 2
@@ -64,7 +64,7 @@ export function inSquareMetres(quantity: Area): number {
  * @param value - Number in cm². Unit: cm². Range: [0, ∞).
  * @returns Area. Unit: m².
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * squareCentimetres(2) // => 0.0002
@@ -83,7 +83,7 @@ export function squareCentimetres(value: number): Area {
  *
  * @param quantity - Area. Unit: m². Range: any.
  * @returns Plain number. Unit: cm².
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inSquareCentimetres(squareCentimetres(2)) // => 2
@@ -103,7 +103,7 @@ export function inSquareCentimetres(quantity: Area): number {
  * @param value - Number in ha. Unit: ha. Range: [0, ∞).
  * @returns Area. Unit: m².
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), Table 8
+ * @source bipm-2019, Table 8
  * @example
  * ```ts
  * hectares(2) // => 20000
@@ -122,7 +122,7 @@ export function hectares(value: number): Area {
  *
  * @param quantity - Area. Unit: m². Range: any.
  * @returns Plain number. Unit: ha.
- * @source BIPM SI Brochure, 9th edition (2019), Table 8
+ * @source bipm-2019, Table 8
  * @example
  * ```ts
  * inHectares(hectares(2)) // => 2
@@ -142,7 +142,7 @@ export function inHectares(quantity: Area): number {
  * @param value - Number in ft². Unit: ft². Range: [0, ∞).
  * @returns Area. Unit: m².
  * @throws `DomainError` outside the range.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * squareFeet(2) // => 0.18580608
@@ -161,7 +161,7 @@ export function squareFeet(value: number): Area {
  *
  * @param quantity - Area. Unit: m². Range: any.
  * @returns Plain number. Unit: ft².
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * inSquareFeet(squareFeet(2)) // => 2

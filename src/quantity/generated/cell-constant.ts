@@ -26,7 +26,7 @@ const CELL_CONSTANT: Domain = {
  * @param value - Number in 1/m. Unit: 1/m. Range: (0, ∞).
  * @returns Cell constant of a conductivity cell or probe. Unit: 1/m.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * cellConstantPerMetre(2) // => 2
@@ -45,7 +45,7 @@ export function cellConstantPerMetre(value: number): CellConstant {
  *
  * @param quantity - Cell constant of a conductivity cell or probe. Unit: 1/m. Range: any.
  * @returns Plain number. Unit: 1/m.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inCellConstantPerMetre(cellConstantPerMetre(2)) // => 2
@@ -65,7 +65,7 @@ export function inCellConstantPerMetre(quantity: CellConstant): number {
  * @param value - Number in 1/cm. Unit: 1/cm. Range: (0, ∞).
  * @returns Cell constant of a conductivity cell or probe. Unit: 1/m.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * cellConstantPerCentimetre(2) // => 200
@@ -84,7 +84,7 @@ export function cellConstantPerCentimetre(value: number): CellConstant {
  *
  * @param quantity - Cell constant of a conductivity cell or probe. Unit: 1/m. Range: any.
  * @returns Plain number. Unit: 1/cm.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inCellConstantPerCentimetre(cellConstantPerCentimetre(2)) // => 2

@@ -26,7 +26,7 @@ const CHARGE_CONCENTRATION: Domain = {
  * @param value - Number in mmol(+)/L. Unit: mmol(+)/L. Range: [0, ∞).
  * @returns Charge of dissolved ions of one sign per volume of solution. Unit: mmol(+)/L.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * millimolesOfChargePerLitre(2) // => 2
@@ -45,7 +45,7 @@ export function millimolesOfChargePerLitre(value: number): ChargeConcentration {
  *
  * @param quantity - Charge of dissolved ions of one sign per volume of solution. Unit: mmol(+)/L. Range: any.
  * @returns Plain number. Unit: mmol(+)/L.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inMillimolesOfChargePerLitre(millimolesOfChargePerLitre(2)) // => 2

@@ -26,7 +26,7 @@ const CONDUCTANCE: Domain = {
  * @param value - Number in S. Unit: S. Range: [0, ∞).
  * @returns Electrical conductance of a cell. Unit: S.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * siemens(2) // => 2
@@ -45,7 +45,7 @@ export function siemens(value: number): Conductance {
  *
  * @param quantity - Electrical conductance of a cell. Unit: S. Range: any.
  * @returns Plain number. Unit: S.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inSiemens(siemens(2)) // => 2
@@ -65,7 +65,7 @@ export function inSiemens(quantity: Conductance): number {
  * @param value - Number in mS. Unit: mS. Range: [0, ∞).
  * @returns Electrical conductance of a cell. Unit: S.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * millisiemens(2) // => 0.002
@@ -84,7 +84,7 @@ export function millisiemens(value: number): Conductance {
  *
  * @param quantity - Electrical conductance of a cell. Unit: S. Range: any.
  * @returns Plain number. Unit: mS.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inMillisiemens(millisiemens(2)) // => 2
@@ -104,7 +104,7 @@ export function inMillisiemens(quantity: Conductance): number {
  * @param value - Number in µS. Unit: µS. Range: [0, ∞).
  * @returns Electrical conductance of a cell. Unit: S.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * microsiemens(2) // => 0.000002
@@ -123,7 +123,7 @@ export function microsiemens(value: number): Conductance {
  *
  * @param quantity - Electrical conductance of a cell. Unit: S. Range: any.
  * @returns Plain number. Unit: µS.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inMicrosiemens(microsiemens(2)) // => 2

@@ -37,7 +37,7 @@ const DAILY_RADIATION: Domain = {
  * @param value - Number in MJ/m²/d. Unit: MJ/m²/d. Range: (-∞, ∞).
  * @returns Daily radiation. Unit: MJ/m²/d.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * megajoulesPerSquareMetreDay(2) // => 2
@@ -58,7 +58,7 @@ export function megajoulesPerSquareMetreDay<Q = DailyRadiation>(
  *
  * @param quantity - Daily radiation. Unit: MJ/m²/d. Range: any.
  * @returns Plain number. Unit: MJ/m²/d.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inMegajoulesPerSquareMetreDay(megajoulesPerSquareMetreDay(2)) // => 2
@@ -78,7 +78,7 @@ export function inMegajoulesPerSquareMetreDay(quantity: AnyDailyRadiation): numb
  * @param value - Number in J/cm²/d. Unit: J/cm²/d. Range: (-∞, ∞).
  * @returns Daily radiation. Unit: MJ/m²/d.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * joulesPerSquareCentimetreDay(2) // => 0.02
@@ -99,7 +99,7 @@ export function joulesPerSquareCentimetreDay<Q = DailyRadiation>(
  *
  * @param quantity - Daily radiation. Unit: MJ/m²/d. Range: any.
  * @returns Plain number. Unit: J/cm²/d.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inJoulesPerSquareCentimetreDay(joulesPerSquareCentimetreDay(2)) // => 2
@@ -119,7 +119,7 @@ export function inJoulesPerSquareCentimetreDay(quantity: AnyDailyRadiation): num
  * @param value - Number in W/m² (mean of the day). Unit: W/m² (mean of the day). Range: (-∞, ∞).
  * @returns Daily radiation. Unit: MJ/m²/d.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), Table 8
+ * @source bipm-2019, Table 8
  * @example
  * ```ts
  * wattsPerSquareMetreDayMean(2) // => 0.1728
@@ -144,7 +144,7 @@ export function wattsPerSquareMetreDayMean<Q = DailyRadiation>(
  *
  * @param quantity - Daily radiation. Unit: MJ/m²/d. Range: any.
  * @returns Plain number. Unit: W/m² (mean of the day).
- * @source BIPM SI Brochure, 9th edition (2019), Table 8
+ * @source bipm-2019, Table 8
  * @example
  * ```ts
  * inWattsPerSquareMetreDayMean(wattsPerSquareMetreDayMean(2)) // => 2

@@ -41,7 +41,7 @@ const SOLID_DENSITY: Domain = {
  * @param value - Number in g/cm³. Unit: g/cm³. Range: (0, ∞).
  * @returns Density. Unit: g/cm³.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * gramsPerCubicCentimetre(2) // => 2
@@ -60,7 +60,7 @@ export function gramsPerCubicCentimetre<Q = UnnamedDensity>(value: number): Made
  *
  * @param quantity - Density. Unit: g/cm³. Range: any.
  * @returns Plain number. Unit: g/cm³.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inGramsPerCubicCentimetre(gramsPerCubicCentimetre(2)) // => 2
@@ -80,7 +80,7 @@ export function inGramsPerCubicCentimetre(quantity: AnySolidDensity | UnnamedDen
  * @param value - Number in kg/m³. Unit: kg/m³. Range: (0, ∞).
  * @returns Density. Unit: g/cm³.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * kilogramsPerCubicMetre(2) // => 0.002
@@ -99,7 +99,7 @@ export function kilogramsPerCubicMetre<Q = UnnamedDensity>(value: number): Made<
  *
  * @param quantity - Density. Unit: g/cm³. Range: any.
  * @returns Plain number. Unit: kg/m³.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inKilogramsPerCubicMetre(kilogramsPerCubicMetre(2)) // => 2

@@ -26,7 +26,7 @@ const SOIL_WATER_DIFFUSIVITY: Domain = {
  * @param value - Number in cm²/h. Unit: cm²/h. Range: [0, ∞).
  * @returns Diffusivity of water in a medium. Unit: cm²/h.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * squareCentimetresPerHour(750) // => 750
@@ -45,7 +45,7 @@ export function squareCentimetresPerHour(value: number): SoilWaterDiffusivity {
  *
  * @param quantity - Diffusivity of water in a medium. Unit: cm²/h. Range: any.
  * @returns Plain number. Unit: cm²/h.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inSquareCentimetresPerHour(squareCentimetresPerHour(750)) // => 750

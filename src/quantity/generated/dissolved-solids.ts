@@ -26,7 +26,7 @@ const DISSOLVED_SOLIDS: Domain = {
  * @param value - Number in mg/L. Unit: mg/L. Range: [0, ∞).
  * @returns Dissolved solids as a meter shows them. Unit: mg/L.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * milligramsPerLitreOfSolids(2) // => 2
@@ -45,7 +45,7 @@ export function milligramsPerLitreOfSolids(value: number): DissolvedSolids {
  *
  * @param quantity - Dissolved solids as a meter shows them. Unit: mg/L. Range: any.
  * @returns Plain number. Unit: mg/L.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inMilligramsPerLitreOfSolids(milligramsPerLitreOfSolids(2)) // => 2
@@ -65,7 +65,7 @@ export function inMilligramsPerLitreOfSolids(quantity: DissolvedSolids): number 
  * @param value - Number in g/L. Unit: g/L. Range: [0, ∞).
  * @returns Dissolved solids as a meter shows them. Unit: mg/L.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * gramsPerLitreOfSolids(2) // => 2000
@@ -84,7 +84,7 @@ export function gramsPerLitreOfSolids(value: number): DissolvedSolids {
  *
  * @param quantity - Dissolved solids as a meter shows them. Unit: mg/L. Range: any.
  * @returns Plain number. Unit: g/L.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inGramsPerLitreOfSolids(gramsPerLitreOfSolids(2)) // => 2

@@ -25,7 +25,7 @@ const DURATION: Domain = {
  * @param value - Number in s. Unit: s. Range: [0, ∞).
  * @returns Length of time. Unit: s.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * seconds(2) // => 2
@@ -44,7 +44,7 @@ export function seconds(value: number): Duration {
  *
  * @param quantity - Length of time. Unit: s. Range: any.
  * @returns Plain number. Unit: s.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inSeconds(seconds(2)) // => 2
@@ -64,7 +64,7 @@ export function inSeconds(quantity: Duration): number {
  * @param value - Number in min. Unit: min. Range: [0, ∞).
  * @returns Length of time. Unit: s.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), Table 8
+ * @source bipm-2019, Table 8
  * @example
  * ```ts
  * minutes(2) // => 120
@@ -83,7 +83,7 @@ export function minutes(value: number): Duration {
  *
  * @param quantity - Length of time. Unit: s. Range: any.
  * @returns Plain number. Unit: min.
- * @source BIPM SI Brochure, 9th edition (2019), Table 8
+ * @source bipm-2019, Table 8
  * @example
  * ```ts
  * inMinutes(minutes(2)) // => 2
@@ -103,7 +103,7 @@ export function inMinutes(quantity: Duration): number {
  * @param value - Number in h. Unit: h. Range: [0, ∞).
  * @returns Length of time. Unit: s.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), Table 8
+ * @source bipm-2019, Table 8
  * @example
  * ```ts
  * hours(2) // => 7200
@@ -122,7 +122,7 @@ export function hours(value: number): Duration {
  *
  * @param quantity - Length of time. Unit: s. Range: any.
  * @returns Plain number. Unit: h.
- * @source BIPM SI Brochure, 9th edition (2019), Table 8
+ * @source bipm-2019, Table 8
  * @example
  * ```ts
  * inHours(hours(2)) // => 2
@@ -142,7 +142,7 @@ export function inHours(quantity: Duration): number {
  * @param value - Number in d. Unit: d. Range: [0, ∞).
  * @returns Length of time. Unit: s.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), Table 8
+ * @source bipm-2019, Table 8
  * @example
  * ```ts
  * days(2) // => 172800
@@ -161,7 +161,7 @@ export function days(value: number): Duration {
  *
  * @param quantity - Length of time. Unit: s. Range: any.
  * @returns Plain number. Unit: d.
- * @source BIPM SI Brochure, 9th edition (2019), Table 8
+ * @source bipm-2019, Table 8
  * @example
  * ```ts
  * inDays(days(2)) // => 2
@@ -181,7 +181,7 @@ export function inDays(quantity: Duration): number {
  * @param value - Number in ns. Unit: ns. Range: [0, ∞).
  * @returns Length of time. Unit: s.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * nanoseconds(2) // => 2e-9
@@ -200,7 +200,7 @@ export function nanoseconds(value: number): Duration {
  *
  * @param quantity - Length of time. Unit: s. Range: any.
  * @returns Plain number. Unit: ns.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inNanoseconds(nanoseconds(2)) // => 2

@@ -53,7 +53,7 @@ const EC: Domain = {
  * @param value - Number in dS/m. Unit: dS/m. Range: [0, ∞).
  * @returns Electrical conductivity. Unit: dS/m.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * decisiemensPerMetre(2) // => 2
@@ -72,7 +72,7 @@ export function decisiemensPerMetre<Q = UnnamedEC>(value: number): Made<Q, AnyEC
  *
  * @param quantity - Electrical conductivity. Unit: dS/m. Range: any.
  * @returns Plain number. Unit: dS/m.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inDecisiemensPerMetre(decisiemensPerMetre(2)) // => 2
@@ -92,7 +92,7 @@ export function inDecisiemensPerMetre(quantity: AnyEC | UnnamedEC): number {
  * @param value - Number in mS/cm. Unit: mS/cm. Range: [0, ∞).
  * @returns Electrical conductivity. Unit: dS/m.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * millisiemensPerCentimetre(2) // => 2
@@ -111,7 +111,7 @@ export function millisiemensPerCentimetre<Q = UnnamedEC>(value: number): Made<Q,
  *
  * @param quantity - Electrical conductivity. Unit: dS/m. Range: any.
  * @returns Plain number. Unit: mS/cm.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inMillisiemensPerCentimetre(millisiemensPerCentimetre(2)) // => 2
@@ -131,7 +131,7 @@ export function inMillisiemensPerCentimetre(quantity: AnyEC | UnnamedEC): number
  * @param value - Number in µS/cm. Unit: µS/cm. Range: [0, ∞).
  * @returns Electrical conductivity. Unit: dS/m.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * microsiemensPerCentimetre(2) // => 0.002
@@ -150,7 +150,7 @@ export function microsiemensPerCentimetre<Q = UnnamedEC>(value: number): Made<Q,
  *
  * @param quantity - Electrical conductivity. Unit: dS/m. Range: any.
  * @returns Plain number. Unit: µS/cm.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inMicrosiemensPerCentimetre(microsiemensPerCentimetre(2)) // => 2
@@ -170,7 +170,7 @@ export function inMicrosiemensPerCentimetre(quantity: AnyEC | UnnamedEC): number
  * @param value - Number in S/m. Unit: S/m. Range: [0, ∞).
  * @returns Electrical conductivity. Unit: dS/m.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * siemensPerMetre(2) // => 20
@@ -189,7 +189,7 @@ export function siemensPerMetre<Q = UnnamedEC>(value: number): Made<Q, AnyEC, Un
  *
  * @param quantity - Electrical conductivity. Unit: dS/m. Range: any.
  * @returns Plain number. Unit: S/m.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inSiemensPerMetre(siemensPerMetre(2)) // => 2

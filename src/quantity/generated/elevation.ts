@@ -35,7 +35,7 @@ const FEET_ABOVE_SEA_LEVEL: Domain = {
  * @param value - Number in m. Unit: m. Range: [-500, 9000].
  * @returns Height of a site above sea level. Unit: m.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * metresAboveSeaLevel(250) // => 250
@@ -54,7 +54,7 @@ export function metresAboveSeaLevel(value: number): Elevation {
  *
  * @param quantity - Height of a site above sea level. Unit: m. Range: any.
  * @returns Plain number. Unit: m.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inMetresAboveSeaLevel(metresAboveSeaLevel(250)) // => 250
@@ -74,7 +74,7 @@ export function inMetresAboveSeaLevel(quantity: Elevation): number {
  * @param value - Number in ft. Unit: ft. Range: [-1640, 29500].
  * @returns Height of a site above sea level. Unit: m.
  * @throws `DomainError` outside the range.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * feetAboveSeaLevel(250) // => 76.2
@@ -93,7 +93,7 @@ export function feetAboveSeaLevel(value: number): Elevation {
  *
  * @param quantity - Height of a site above sea level. Unit: m. Range: any.
  * @returns Plain number. Unit: ft.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * inFeetAboveSeaLevel(feetAboveSeaLevel(250)) // => 250

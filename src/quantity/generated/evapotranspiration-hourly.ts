@@ -44,7 +44,7 @@ const HOURLY_DEPTH: Domain = {
  * @param value - Number in mm/h. Unit: mm/h. Range: (-∞, ∞).
  * @returns Depth of water per hour. Unit: mm/h.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * millimetresPerHour(2) // => 2
@@ -63,7 +63,7 @@ export function millimetresPerHour<Q = UnnamedHourlyDepth>(value: number): Made<
  *
  * @param quantity - Depth of water per hour. Unit: mm/h. Range: any.
  * @returns Plain number. Unit: mm/h.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inMillimetresPerHour(millimetresPerHour(2)) // => 2
@@ -83,7 +83,7 @@ export function inMillimetresPerHour(quantity: AnyHourlyDepth | UnnamedHourlyDep
  * @param value - Number in in/h. Unit: in/h. Range: (-∞, ∞).
  * @returns Depth of water per hour. Unit: mm/h.
  * @throws `DomainError` outside the range.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * inchesPerHour(2) // => 50.8
@@ -102,7 +102,7 @@ export function inchesPerHour<Q = UnnamedHourlyDepth>(value: number): Made<Q, An
  *
  * @param quantity - Depth of water per hour. Unit: mm/h. Range: any.
  * @returns Plain number. Unit: in/h.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * inInchesPerHour(inchesPerHour(2)) // => 2

@@ -41,7 +41,7 @@ const DAILY_DEPTH: Domain = {
  * @param value - Number in mm/d. Unit: mm/d. Range: (-∞, ∞).
  * @returns Evapotranspiration. Unit: mm/d.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * millimetresPerDay(2) // => 2
@@ -60,7 +60,7 @@ export function millimetresPerDay<Q = UnnamedET>(value: number): Made<Q, AnyDail
  *
  * @param quantity - Evapotranspiration. Unit: mm/d. Range: any.
  * @returns Plain number. Unit: mm/d.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inMillimetresPerDay(millimetresPerDay(2)) // => 2
@@ -80,7 +80,7 @@ export function inMillimetresPerDay(quantity: AnyDailyDepth | UnnamedET): number
  * @param value - Number in in/d. Unit: in/d. Range: (-∞, ∞).
  * @returns Evapotranspiration. Unit: mm/d.
  * @throws `DomainError` outside the range.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * inchesPerDay(2) // => 50.8
@@ -99,7 +99,7 @@ export function inchesPerDay<Q = UnnamedET>(value: number): Made<Q, AnyDailyDept
  *
  * @param quantity - Evapotranspiration. Unit: mm/d. Range: any.
  * @returns Plain number. Unit: in/d.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * inInchesPerDay(inchesPerDay(2)) // => 2

@@ -25,7 +25,7 @@ const FLOW: Domain = {
  * @param value - Number in L/h. Unit: L/h. Range: [0, ∞).
  * @returns Volume flow of an emitter. Unit: L/h.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), Table 8
+ * @source bipm-2019, Table 8
  * @example
  * ```ts
  * litresPerHour(2) // => 2
@@ -44,7 +44,7 @@ export function litresPerHour(value: number): Flow {
  *
  * @param quantity - Volume flow of an emitter. Unit: L/h. Range: any.
  * @returns Plain number. Unit: L/h.
- * @source BIPM SI Brochure, 9th edition (2019), Table 8
+ * @source bipm-2019, Table 8
  * @example
  * ```ts
  * inLitresPerHour(litresPerHour(2)) // => 2
@@ -64,7 +64,7 @@ export function inLitresPerHour(quantity: Flow): number {
  * @param value - Number in L/min. Unit: L/min. Range: [0, ∞).
  * @returns Volume flow of an emitter. Unit: L/h.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), Table 8
+ * @source bipm-2019, Table 8
  * @example
  * ```ts
  * litresPerMinute(2) // => 120
@@ -83,7 +83,7 @@ export function litresPerMinute(value: number): Flow {
  *
  * @param quantity - Volume flow of an emitter. Unit: L/h. Range: any.
  * @returns Plain number. Unit: L/min.
- * @source BIPM SI Brochure, 9th edition (2019), Table 8
+ * @source bipm-2019, Table 8
  * @example
  * ```ts
  * inLitresPerMinute(litresPerMinute(2)) // => 2
@@ -103,7 +103,7 @@ export function inLitresPerMinute(quantity: Flow): number {
  * @param value - Number in mL/min. Unit: mL/min. Range: [0, ∞).
  * @returns Volume flow of an emitter. Unit: L/h.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), Table 8
+ * @source bipm-2019, Table 8
  * @example
  * ```ts
  * millilitresPerMinute(2) // => 0.12
@@ -122,7 +122,7 @@ export function millilitresPerMinute(value: number): Flow {
  *
  * @param quantity - Volume flow of an emitter. Unit: L/h. Range: any.
  * @returns Plain number. Unit: mL/min.
- * @source BIPM SI Brochure, 9th edition (2019), Table 8
+ * @source bipm-2019, Table 8
  * @example
  * ```ts
  * inMillilitresPerMinute(millilitresPerMinute(2)) // => 2
@@ -142,7 +142,7 @@ export function inMillilitresPerMinute(quantity: Flow): number {
  * @param value - Number in m³/h. Unit: m³/h. Range: [0, ∞).
  * @returns Volume flow of an emitter. Unit: L/h.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), Table 8
+ * @source bipm-2019, Table 8
  * @example
  * ```ts
  * cubicMetresPerHour(2) // => 2000
@@ -161,7 +161,7 @@ export function cubicMetresPerHour(value: number): Flow {
  *
  * @param quantity - Volume flow of an emitter. Unit: L/h. Range: any.
  * @returns Plain number. Unit: m³/h.
- * @source BIPM SI Brochure, 9th edition (2019), Table 8
+ * @source bipm-2019, Table 8
  * @example
  * ```ts
  * inCubicMetresPerHour(cubicMetresPerHour(2)) // => 2
@@ -181,7 +181,7 @@ export function inCubicMetresPerHour(quantity: Flow): number {
  * @param value - Number in US gal/h. Unit: US gal/h. Range: [0, ∞).
  * @returns Volume flow of an emitter. Unit: L/h.
  * @throws `DomainError` outside the range.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * usGallonsPerHour(2) // => 7.570823568
@@ -200,7 +200,7 @@ export function usGallonsPerHour(value: number): Flow {
  *
  * @param quantity - Volume flow of an emitter. Unit: L/h. Range: any.
  * @returns Plain number. Unit: US gal/h.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * inUsGallonsPerHour(usGallonsPerHour(2)) // => 2
@@ -220,7 +220,7 @@ export function inUsGallonsPerHour(quantity: Flow): number {
  * @param value - Number in US gal/min. Unit: US gal/min. Range: [0, ∞).
  * @returns Volume flow of an emitter. Unit: L/h.
  * @throws `DomainError` outside the range.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * usGallonsPerMinute(2) // => 454.24941408
@@ -239,7 +239,7 @@ export function usGallonsPerMinute(value: number): Flow {
  *
  * @param quantity - Volume flow of an emitter. Unit: L/h. Range: any.
  * @returns Plain number. Unit: US gal/min.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * inUsGallonsPerMinute(usGallonsPerMinute(2)) // => 2

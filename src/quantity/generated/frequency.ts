@@ -25,7 +25,7 @@ const FREQUENCY: Domain = {
  * @param value - Number in Hz. Unit: Hz. Range: (0, ∞).
  * @returns Frequency of a field or signal. Unit: Hz.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * hertz(2) // => 2
@@ -44,7 +44,7 @@ export function hertz(value: number): Frequency {
  *
  * @param quantity - Frequency of a field or signal. Unit: Hz. Range: any.
  * @returns Plain number. Unit: Hz.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inHertz(hertz(2)) // => 2
@@ -64,7 +64,7 @@ export function inHertz(quantity: Frequency): number {
  * @param value - Number in MHz. Unit: MHz. Range: (0, ∞).
  * @returns Frequency of a field or signal. Unit: Hz.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * megahertz(2) // => 2000000
@@ -83,7 +83,7 @@ export function megahertz(value: number): Frequency {
  *
  * @param quantity - Frequency of a field or signal. Unit: Hz. Range: any.
  * @returns Plain number. Unit: MHz.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inMegahertz(megahertz(2)) // => 2
@@ -103,7 +103,7 @@ export function inMegahertz(quantity: Frequency): number {
  * @param value - Number in GHz. Unit: GHz. Range: (0, ∞).
  * @returns Frequency of a field or signal. Unit: Hz.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * gigahertz(2) // => 2000000000
@@ -122,7 +122,7 @@ export function gigahertz(value: number): Frequency {
  *
  * @param quantity - Frequency of a field or signal. Unit: Hz. Range: any.
  * @returns Plain number. Unit: GHz.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inGigahertz(gigahertz(2)) // => 2

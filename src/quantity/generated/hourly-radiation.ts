@@ -37,7 +37,7 @@ const HOURLY_RADIATION: Domain = {
  * @param value - Number in MJ/m²/h. Unit: MJ/m²/h. Range: (-∞, ∞).
  * @returns Hourly radiation. Unit: MJ/m²/h.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * megajoulesPerSquareMetreHour(2) // => 2
@@ -58,7 +58,7 @@ export function megajoulesPerSquareMetreHour<Q = HourlyRadiation>(
  *
  * @param quantity - Hourly radiation. Unit: MJ/m²/h. Range: any.
  * @returns Plain number. Unit: MJ/m²/h.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inMegajoulesPerSquareMetreHour(megajoulesPerSquareMetreHour(2)) // => 2
@@ -78,7 +78,7 @@ export function inMegajoulesPerSquareMetreHour(quantity: AnyHourlyRadiation): nu
  * @param value - Number in W/m² (mean of the hour). Unit: W/m² (mean of the hour). Range: (-∞, ∞).
  * @returns Hourly radiation. Unit: MJ/m²/h.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), Table 8
+ * @source bipm-2019, Table 8
  * @example
  * ```ts
  * wattsPerSquareMetreHourMean(2) // => 0.0072
@@ -103,7 +103,7 @@ export function wattsPerSquareMetreHourMean<Q = HourlyRadiation>(
  *
  * @param quantity - Hourly radiation. Unit: MJ/m²/h. Range: any.
  * @returns Plain number. Unit: W/m² (mean of the hour).
- * @source BIPM SI Brochure, 9th edition (2019), Table 8
+ * @source bipm-2019, Table 8
  * @example
  * ```ts
  * inWattsPerSquareMetreHourMean(wattsPerSquareMetreHourMean(2)) // => 2

@@ -26,7 +26,7 @@ const HUMIDITY_RATIO: Domain = {
  * @param value - Number in kg/kg. Unit: kg/kg. Range: [0, ∞).
  * @returns Mass of water vapour per mass of dry air. Unit: kg/kg.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * kilogramsPerKilogram(2) // => 2
@@ -45,7 +45,7 @@ export function kilogramsPerKilogram(value: number): HumidityRatio {
  *
  * @param quantity - Mass of water vapour per mass of dry air. Unit: kg/kg. Range: any.
  * @returns Plain number. Unit: kg/kg.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inKilogramsPerKilogram(kilogramsPerKilogram(2)) // => 2
@@ -65,7 +65,7 @@ export function inKilogramsPerKilogram(quantity: HumidityRatio): number {
  * @param value - Number in g/kg. Unit: g/kg. Range: [0, ∞).
  * @returns Mass of water vapour per mass of dry air. Unit: kg/kg.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * gramsPerKilogram(2) // => 0.002
@@ -84,7 +84,7 @@ export function gramsPerKilogram(value: number): HumidityRatio {
  *
  * @param quantity - Mass of water vapour per mass of dry air. Unit: kg/kg. Range: any.
  * @returns Plain number. Unit: g/kg.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inGramsPerKilogram(gramsPerKilogram(2)) // => 2

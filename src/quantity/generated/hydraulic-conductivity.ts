@@ -26,7 +26,7 @@ const HYDRAULIC_CONDUCTIVITY: Domain = {
  * @param value - Number in cm/h. Unit: cm/h. Range: [0, ∞).
  * @returns Hydraulic conductivity. Unit: cm/h.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * centimetresPerHour(2) // => 2
@@ -45,7 +45,7 @@ export function centimetresPerHour(value: number): HydraulicConductivity {
  *
  * @param quantity - Hydraulic conductivity. Unit: cm/h. Range: any.
  * @returns Plain number. Unit: cm/h.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inCentimetresPerHour(centimetresPerHour(2)) // => 2
@@ -65,7 +65,7 @@ export function inCentimetresPerHour(quantity: HydraulicConductivity): number {
  * @param value - Number in cm/d. Unit: cm/d. Range: [0, ∞).
  * @returns Hydraulic conductivity. Unit: cm/h.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), Table 8
+ * @source bipm-2019, Table 8
  * @example
  * ```ts
  * centimetresPerDay(2) // => 0.0833333333333
@@ -84,7 +84,7 @@ export function centimetresPerDay(value: number): HydraulicConductivity {
  *
  * @param quantity - Hydraulic conductivity. Unit: cm/h. Range: any.
  * @returns Plain number. Unit: cm/d.
- * @source BIPM SI Brochure, 9th edition (2019), Table 8
+ * @source bipm-2019, Table 8
  * @example
  * ```ts
  * inCentimetresPerDay(centimetresPerDay(2)) // => 2
@@ -104,7 +104,7 @@ export function inCentimetresPerDay(quantity: HydraulicConductivity): number {
  * @param value - Number in cm/min. Unit: cm/min. Range: [0, ∞).
  * @returns Hydraulic conductivity. Unit: cm/h.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), Table 8
+ * @source bipm-2019, Table 8
  * @example
  * ```ts
  * centimetresPerMinute(2) // => 120
@@ -123,7 +123,7 @@ export function centimetresPerMinute(value: number): HydraulicConductivity {
  *
  * @param quantity - Hydraulic conductivity. Unit: cm/h. Range: any.
  * @returns Plain number. Unit: cm/min.
- * @source BIPM SI Brochure, 9th edition (2019), Table 8
+ * @source bipm-2019, Table 8
  * @example
  * ```ts
  * inCentimetresPerMinute(centimetresPerMinute(2)) // => 2
@@ -143,7 +143,7 @@ export function inCentimetresPerMinute(quantity: HydraulicConductivity): number 
  * @param value - Number in cm/s. Unit: cm/s. Range: [0, ∞).
  * @returns Hydraulic conductivity. Unit: cm/h.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), Table 8
+ * @source bipm-2019, Table 8
  * @example
  * ```ts
  * centimetresPerSecond(2) // => 7200
@@ -162,7 +162,7 @@ export function centimetresPerSecond(value: number): HydraulicConductivity {
  *
  * @param quantity - Hydraulic conductivity. Unit: cm/h. Range: any.
  * @returns Plain number. Unit: cm/s.
- * @source BIPM SI Brochure, 9th edition (2019), Table 8
+ * @source bipm-2019, Table 8
  * @example
  * ```ts
  * inCentimetresPerSecond(centimetresPerSecond(2)) // => 2
@@ -182,7 +182,7 @@ export function inCentimetresPerSecond(quantity: HydraulicConductivity): number 
  * @param value - Number in mm/h. Unit: mm/h. Range: [0, ∞).
  * @returns Hydraulic conductivity. Unit: cm/h.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * millimetresPerHourOfConductivity(2) // => 0.2
@@ -201,7 +201,7 @@ export function millimetresPerHourOfConductivity(value: number): HydraulicConduc
  *
  * @param quantity - Hydraulic conductivity. Unit: cm/h. Range: any.
  * @returns Plain number. Unit: mm/h.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inMillimetresPerHourOfConductivity(millimetresPerHourOfConductivity(2)) // => 2

@@ -25,7 +25,7 @@ const ILLUMINANCE: Domain = {
  * @param value - Number in lx. Unit: lx. Range: [0, ∞).
  * @returns Light on an area as the eye weighs it. Unit: lx.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * lux(2) // => 2
@@ -44,7 +44,7 @@ export function lux(value: number): Illuminance {
  *
  * @param quantity - Light on an area as the eye weighs it. Unit: lx. Range: any.
  * @returns Plain number. Unit: lx.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inLux(lux(2)) // => 2
@@ -64,7 +64,7 @@ export function inLux(quantity: Illuminance): number {
  * @param value - Number in fc. Unit: fc. Range: [0, ∞).
  * @returns Light on an area as the eye weighs it. Unit: lx.
  * @throws `DomainError` outside the range.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * footCandles(2) // => 21.5278208334
@@ -83,7 +83,7 @@ export function footCandles(value: number): Illuminance {
  *
  * @param quantity - Light on an area as the eye weighs it. Unit: lx. Range: any.
  * @returns Plain number. Unit: fc.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * inFootCandles(footCandles(2)) // => 2

@@ -29,7 +29,7 @@ const INVERSE_SUCTION: Domain = {
  * @param value - Number in 1/cm. Unit: 1/cm. Range: [0, ∞).
  * @returns Scale of a retention curve. Unit: 1/cm.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * perCentimetre(0.08) // => 0.08
@@ -48,7 +48,7 @@ export function perCentimetre(value: number): InverseSuction {
  *
  * @param quantity - Scale of a retention curve. Unit: 1/cm. Range: any.
  * @returns Plain number. Unit: 1/cm.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inPerCentimetre(perCentimetre(0.08)) // => 0.08
@@ -68,7 +68,7 @@ export function inPerCentimetre(quantity: InverseSuction | WaterCapacity): numbe
  * @param value - Number in 1/m. Unit: 1/m. Range: [0, ∞).
  * @returns Scale of a retention curve. Unit: 1/cm.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * perMetre(8) // => 0.08
@@ -87,7 +87,7 @@ export function perMetre(value: number): InverseSuction {
  *
  * @param quantity - Scale of a retention curve. Unit: 1/cm. Range: any.
  * @returns Plain number. Unit: 1/m.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inPerMetre(perMetre(8)) // => 8
@@ -107,7 +107,7 @@ export function inPerMetre(quantity: InverseSuction | WaterCapacity): number {
  * @param value - Number in 1/kPa. Unit: 1/kPa. Range: [0, ∞).
  * @returns Scale of a retention curve. Unit: 1/cm.
  * @throws `DomainError` outside the range.
- * @source NIST Special Publication 811 (2008), Appendix B.8 (conventional centimetre of water)
+ * @source nist-811-2008, Appendix B.8 (conventional centimetre of water)
  * @example
  * ```ts
  * perKilopascal(2) // => 0.196133
@@ -126,7 +126,7 @@ export function perKilopascal(value: number): InverseSuction {
  *
  * @param quantity - Scale of a retention curve. Unit: 1/cm. Range: any.
  * @returns Plain number. Unit: 1/kPa.
- * @source NIST Special Publication 811 (2008), Appendix B.8 (conventional centimetre of water)
+ * @source nist-811-2008, Appendix B.8 (conventional centimetre of water)
  * @example
  * ```ts
  * inPerKilopascal(perKilopascal(2)) // => 2

@@ -25,7 +25,7 @@ const IRRADIANCE: Domain = {
  * @param value - Number in W/m². Unit: W/m². Range: (-∞, ∞).
  * @returns Power of radiation on an area. Unit: W/m².
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * wattsPerSquareMetre(2) // => 2
@@ -44,7 +44,7 @@ export function wattsPerSquareMetre(value: number): Irradiance {
  *
  * @param quantity - Power of radiation on an area. Unit: W/m². Range: any.
  * @returns Plain number. Unit: W/m².
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inWattsPerSquareMetre(wattsPerSquareMetre(2)) // => 2

@@ -25,7 +25,7 @@ const LATENT_HEAT: Domain = {
  * @param value - Number in MJ/kg. Unit: MJ/kg. Range: (0, ∞).
  * @returns Latent heat of vaporisation. Unit: MJ/kg.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * megajoulesPerKilogram(2) // => 2
@@ -44,7 +44,7 @@ export function megajoulesPerKilogram(value: number): LatentHeat {
  *
  * @param quantity - Latent heat of vaporisation. Unit: MJ/kg. Range: any.
  * @returns Plain number. Unit: MJ/kg.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inMegajoulesPerKilogram(megajoulesPerKilogram(2)) // => 2

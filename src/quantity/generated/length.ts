@@ -25,7 +25,7 @@ const LENGTH: Domain = {
  * @param value - Number in cm. Unit: cm. Range: [0, ∞).
  * @returns Length. Unit: cm.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * centimetres(2) // => 2
@@ -44,7 +44,7 @@ export function centimetres(value: number): Length {
  *
  * @param quantity - Length. Unit: cm. Range: any.
  * @returns Plain number. Unit: cm.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inCentimetres(centimetres(2)) // => 2
@@ -64,7 +64,7 @@ export function inCentimetres(quantity: Length): number {
  * @param value - Number in mm. Unit: mm. Range: [0, ∞).
  * @returns Length. Unit: cm.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * millimetres(2) // => 0.2
@@ -83,7 +83,7 @@ export function millimetres(value: number): Length {
  *
  * @param quantity - Length. Unit: cm. Range: any.
  * @returns Plain number. Unit: mm.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inMillimetres(millimetres(2)) // => 2
@@ -103,7 +103,7 @@ export function inMillimetres(quantity: Length): number {
  * @param value - Number in m. Unit: m. Range: [0, ∞).
  * @returns Length. Unit: cm.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * metres(2) // => 200
@@ -122,7 +122,7 @@ export function metres(value: number): Length {
  *
  * @param quantity - Length. Unit: cm. Range: any.
  * @returns Plain number. Unit: m.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inMetres(metres(2)) // => 2
@@ -142,7 +142,7 @@ export function inMetres(quantity: Length): number {
  * @param value - Number in in. Unit: in. Range: [0, ∞).
  * @returns Length. Unit: cm.
  * @throws `DomainError` outside the range.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * inches(2) // => 5.08
@@ -161,7 +161,7 @@ export function inches(value: number): Length {
  *
  * @param quantity - Length. Unit: cm. Range: any.
  * @returns Plain number. Unit: in.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * inInches(inches(2)) // => 2
@@ -181,7 +181,7 @@ export function inInches(quantity: Length): number {
  * @param value - Number in ft. Unit: ft. Range: [0, ∞).
  * @returns Length. Unit: cm.
  * @throws `DomainError` outside the range.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * feet(2) // => 60.96
@@ -200,7 +200,7 @@ export function feet(value: number): Length {
  *
  * @param quantity - Length. Unit: cm. Range: any.
  * @returns Plain number. Unit: ft.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * inFeet(feet(2)) // => 2

@@ -26,7 +26,7 @@ const DAILY_LIGHT_INTEGRAL: Domain = {
  * @param value - Number in mol/m²/d. Unit: mol/m²/d. Range: [0, ∞).
  * @returns Photons of 400 to 700 nm on an area in one day. Unit: mol/m²/d.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * molesPerSquareMetreDay(2) // => 2
@@ -45,7 +45,7 @@ export function molesPerSquareMetreDay(value: number): DailyLightIntegral {
  *
  * @param quantity - Photons of 400 to 700 nm on an area in one day. Unit: mol/m²/d. Range: any.
  * @returns Plain number. Unit: mol/m²/d.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inMolesPerSquareMetreDay(molesPerSquareMetreDay(2)) // => 2

@@ -25,7 +25,7 @@ const MASS: Domain = {
  * @param value - Number in g. Unit: g. Range: [0, ∞).
  * @returns Mass. Unit: g.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * grams(2) // => 2
@@ -44,7 +44,7 @@ export function grams(value: number): Mass {
  *
  * @param quantity - Mass. Unit: g. Range: any.
  * @returns Plain number. Unit: g.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inGrams(grams(2)) // => 2
@@ -64,7 +64,7 @@ export function inGrams(quantity: Mass): number {
  * @param value - Number in kg. Unit: kg. Range: [0, ∞).
  * @returns Mass. Unit: g.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * kilograms(2) // => 2000
@@ -83,7 +83,7 @@ export function kilograms(value: number): Mass {
  *
  * @param quantity - Mass. Unit: g. Range: any.
  * @returns Plain number. Unit: kg.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inKilograms(kilograms(2)) // => 2
@@ -103,7 +103,7 @@ export function inKilograms(quantity: Mass): number {
  * @param value - Number in mg. Unit: mg. Range: [0, ∞).
  * @returns Mass. Unit: g.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * milligrams(2) // => 0.002
@@ -122,7 +122,7 @@ export function milligrams(value: number): Mass {
  *
  * @param quantity - Mass. Unit: g. Range: any.
  * @returns Plain number. Unit: mg.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inMilligrams(milligrams(2)) // => 2
@@ -142,7 +142,7 @@ export function inMilligrams(quantity: Mass): number {
  * @param value - Number in lb. Unit: lb. Range: [0, ∞).
  * @returns Mass. Unit: g.
  * @throws `DomainError` outside the range.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * pounds(2) // => 907.18474
@@ -161,7 +161,7 @@ export function pounds(value: number): Mass {
  *
  * @param quantity - Mass. Unit: g. Range: any.
  * @returns Plain number. Unit: lb.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * inPounds(pounds(2)) // => 2
@@ -181,7 +181,7 @@ export function inPounds(quantity: Mass): number {
  * @param value - Number in oz. Unit: oz. Range: [0, ∞).
  * @returns Mass. Unit: g.
  * @throws `DomainError` outside the range.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * ounces(2) // => 56.69904625
@@ -200,7 +200,7 @@ export function ounces(value: number): Mass {
  *
  * @param quantity - Mass. Unit: g. Range: any.
  * @returns Plain number. Unit: oz.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * inOunces(ounces(2)) // => 2

@@ -26,7 +26,7 @@ const OXYGEN_CONCENTRATION: Domain = {
  * @param value - Number in mg/L. Unit: mg/L. Range: [0, ∞).
  * @returns Oxygen dissolved in water. Unit: mg/L.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * milligramsPerLitreOfOxygen(2) // => 2
@@ -45,7 +45,7 @@ export function milligramsPerLitreOfOxygen(value: number): OxygenConcentration {
  *
  * @param quantity - Oxygen dissolved in water. Unit: mg/L. Range: any.
  * @returns Plain number. Unit: mg/L.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inMilligramsPerLitreOfOxygen(milligramsPerLitreOfOxygen(2)) // => 2
@@ -65,7 +65,7 @@ export function inMilligramsPerLitreOfOxygen(quantity: OxygenConcentration): num
  * @param value - Number in mmol/L. Unit: mmol/L. Range: [0, ∞).
  * @returns Oxygen dissolved in water. Unit: mg/L.
  * @throws `DomainError` outside the range.
- * @source IUPAC standard atomic weight of oxygen, abridged 15.999 (2021): 2 times 15.999 g/mol
+ * @source iupac-2021, oxygen, abridged 15.999: 2 times 15.999 g/mol
  * @example
  * ```ts
  * millimolesPerLitreOfOxygen(2) // => 63.996
@@ -84,7 +84,7 @@ export function millimolesPerLitreOfOxygen(value: number): OxygenConcentration {
  *
  * @param quantity - Oxygen dissolved in water. Unit: mg/L. Range: any.
  * @returns Plain number. Unit: mmol/L.
- * @source IUPAC standard atomic weight of oxygen, abridged 15.999 (2021): 2 times 15.999 g/mol
+ * @source iupac-2021, oxygen, abridged 15.999: 2 times 15.999 g/mol
  * @example
  * ```ts
  * inMillimolesPerLitreOfOxygen(millimolesPerLitreOfOxygen(2)) // => 2

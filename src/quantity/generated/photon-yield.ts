@@ -25,7 +25,7 @@ const PHOTON_YIELD: Domain = {
  * @param value - Number in µmol/J. Unit: µmol/J. Range: (0, ∞).
  * @returns Photons per energy. Unit: µmol/J.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * micromolesPerJoule(2) // => 2
@@ -44,7 +44,7 @@ export function micromolesPerJoule(value: number): PhotonYield {
  *
  * @param quantity - Photons per energy. Unit: µmol/J. Range: any.
  * @returns Plain number. Unit: µmol/J.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inMicromolesPerJoule(micromolesPerJoule(2)) // => 2

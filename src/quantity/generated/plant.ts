@@ -127,7 +127,7 @@ const LEAF_AREA_INDEX: Domain = {
  * @param value - Number in m²/m². Unit: m²/m². Range: [0, 20].
  * @returns Area of leaves. Unit: m²/m².
  * @throws `DomainError` outside the range.
- * @source FAO Irrigation and Drainage Paper 56 (1998), chapter 2
+ * @source allen-1998, chapter 2
  * @example
  * ```ts
  * leafAreaIndex(3) // => 3
@@ -159,7 +159,7 @@ const CROP_COEFFICIENT: Domain = {
  * @param value - Crop evapotranspiration per reference evapotranspiration. Unit: 1. Range: [0, 3].
  * @returns Crop evapotranspiration per reference evapotranspiration. Unit: 1.
  * @throws `DomainError` outside the range.
- * @source FAO Irrigation and Drainage Paper 56 (1998), Eq. 58
+ * @source allen-1998, Eq. 58
  * @example
  * ```ts
  * cropCoefficient(1.15) // => 1.15

@@ -25,7 +25,7 @@ const LATITUDE: Domain = {
  * @param value - Number in °. Unit: °. Range: [-90, 90].
  * @returns Latitude in degrees. Unit: °.
  * @throws `DomainError` outside the range.
- * @source ISO 6709 [not confirmed, source not seen]
+ * @source iso-6709
  * @example
  * ```ts
  * latitude(52) // => 52
@@ -57,7 +57,7 @@ const LONGITUDE: Domain = {
  * @param value - Number in °. Unit: °. Range: [-180, 180].
  * @returns Longitude in degrees. Unit: °.
  * @throws `DomainError` outside the range.
- * @source ISO 6709 [not confirmed, source not seen]
+ * @source iso-6709
  * @example
  * ```ts
  * longitude(4.5) // => 4.5

@@ -25,7 +25,7 @@ const POWER: Domain = {
  * @param value - Number in W. Unit: W. Range: [0, ∞).
  * @returns Electrical or radiant power. Unit: W.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * watts(2) // => 2
@@ -44,7 +44,7 @@ export function watts(value: number): Power {
  *
  * @param quantity - Electrical or radiant power. Unit: W. Range: any.
  * @returns Plain number. Unit: W.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inWatts(watts(2)) // => 2
@@ -64,7 +64,7 @@ export function inWatts(quantity: Power): number {
  * @param value - Number in kW. Unit: kW. Range: [0, ∞).
  * @returns Electrical or radiant power. Unit: W.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * kilowatts(2) // => 2000
@@ -83,7 +83,7 @@ export function kilowatts(value: number): Power {
  *
  * @param quantity - Electrical or radiant power. Unit: W. Range: any.
  * @returns Plain number. Unit: kW.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inKilowatts(kilowatts(2)) // => 2

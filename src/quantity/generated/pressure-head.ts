@@ -104,7 +104,7 @@ export function inMetresOfPressureHead(quantity: PressureHead): number {
  * @param value - Number in kPa. Unit: kPa. Range: (-∞, ∞).
  * @returns Pressure of the water in a medium. Unit: cm.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure (2019) and CGPM 1901: 9.80665 m/s² times 1000 kg/m³
+ * @source bipm-2019 and cgpm-1901: 9.80665 m/s² times 1000 kg/m³
  * @example
  * ```ts
  * kilopascalsOfPressureHead(2) // => 20.3943242596
@@ -123,7 +123,7 @@ export function kilopascalsOfPressureHead(value: number): PressureHead {
  *
  * @param quantity - Pressure of the water in a medium. Unit: cm. Range: any.
  * @returns Plain number. Unit: kPa.
- * @source BIPM SI Brochure (2019) and CGPM 1901: 9.80665 m/s² times 1000 kg/m³
+ * @source bipm-2019 and cgpm-1901: 9.80665 m/s² times 1000 kg/m³
  * @example
  * ```ts
  * inKilopascalsOfPressureHead(kilopascalsOfPressureHead(2)) // => 2
@@ -143,7 +143,7 @@ export function inKilopascalsOfPressureHead(quantity: PressureHead): number {
  * @param value - Number in hPa. Unit: hPa. Range: (-∞, ∞).
  * @returns Pressure of the water in a medium. Unit: cm.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure (2019) and CGPM 1901: 9.80665 m/s² times 1000 kg/m³
+ * @source bipm-2019 and cgpm-1901: 9.80665 m/s² times 1000 kg/m³
  * @example
  * ```ts
  * hectopascalsOfPressureHead(2) // => 2.03943242596
@@ -162,7 +162,7 @@ export function hectopascalsOfPressureHead(value: number): PressureHead {
  *
  * @param quantity - Pressure of the water in a medium. Unit: cm. Range: any.
  * @returns Plain number. Unit: hPa.
- * @source BIPM SI Brochure (2019) and CGPM 1901: 9.80665 m/s² times 1000 kg/m³
+ * @source bipm-2019 and cgpm-1901: 9.80665 m/s² times 1000 kg/m³
  * @example
  * ```ts
  * inHectopascalsOfPressureHead(hectopascalsOfPressureHead(2)) // => 2

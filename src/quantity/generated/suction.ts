@@ -65,7 +65,7 @@ export function inCentimetresOfSuction(quantity: SuctionHead): number {
  * @param value - Number in kPa. Unit: kPa. Range: [0, ∞).
  * @returns Suction with which a medium holds its water. Unit: cm.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure (2019) and CGPM 1901: 9.80665 m/s² times 1000 kg/m³
+ * @source bipm-2019 and cgpm-1901: 9.80665 m/s² times 1000 kg/m³
  * @example
  * ```ts
  * kilopascalsOfSuction(2) // => 20.3943242596
@@ -84,7 +84,7 @@ export function kilopascalsOfSuction(value: number): SuctionHead {
  *
  * @param quantity - Suction with which a medium holds its water. Unit: cm. Range: any.
  * @returns Plain number. Unit: kPa.
- * @source BIPM SI Brochure (2019) and CGPM 1901: 9.80665 m/s² times 1000 kg/m³
+ * @source bipm-2019 and cgpm-1901: 9.80665 m/s² times 1000 kg/m³
  * @example
  * ```ts
  * inKilopascalsOfSuction(kilopascalsOfSuction(2)) // => 2
@@ -104,7 +104,7 @@ export function inKilopascalsOfSuction(quantity: SuctionHead): number {
  * @param value - Number in hPa. Unit: hPa. Range: [0, ∞).
  * @returns Suction with which a medium holds its water. Unit: cm.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure (2019) and CGPM 1901: 9.80665 m/s² times 1000 kg/m³
+ * @source bipm-2019 and cgpm-1901: 9.80665 m/s² times 1000 kg/m³
  * @example
  * ```ts
  * hectopascalsOfSuction(2) // => 2.03943242596
@@ -123,7 +123,7 @@ export function hectopascalsOfSuction(value: number): SuctionHead {
  *
  * @param quantity - Suction with which a medium holds its water. Unit: cm. Range: any.
  * @returns Plain number. Unit: hPa.
- * @source BIPM SI Brochure (2019) and CGPM 1901: 9.80665 m/s² times 1000 kg/m³
+ * @source bipm-2019 and cgpm-1901: 9.80665 m/s² times 1000 kg/m³
  * @example
  * ```ts
  * inHectopascalsOfSuction(hectopascalsOfSuction(2)) // => 2

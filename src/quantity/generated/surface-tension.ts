@@ -26,7 +26,7 @@ const SURFACE_TENSION: Domain = {
  * @param value - Number in N/m. Unit: N/m. Range: [0, ∞).
  * @returns Surface tension. Unit: N/m.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * newtonsPerMetre(2) // => 2
@@ -45,7 +45,7 @@ export function newtonsPerMetre(value: number): SurfaceTension {
  *
  * @param quantity - Surface tension. Unit: N/m. Range: any.
  * @returns Plain number. Unit: N/m.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inNewtonsPerMetre(newtonsPerMetre(2)) // => 2
@@ -65,7 +65,7 @@ export function inNewtonsPerMetre(quantity: SurfaceTension): number {
  * @param value - Number in mN/m. Unit: mN/m. Range: [0, ∞).
  * @returns Surface tension. Unit: N/m.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * millinewtonsPerMetre(2) // => 0.002
@@ -84,7 +84,7 @@ export function millinewtonsPerMetre(value: number): SurfaceTension {
  *
  * @param quantity - Surface tension. Unit: N/m. Range: any.
  * @returns Plain number. Unit: mN/m.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inMillinewtonsPerMetre(millinewtonsPerMetre(2)) // => 2

@@ -44,7 +44,7 @@ const KELVIN: Domain = {
  * @param value - Number in °C. Unit: °C. Range: [-273.15, 1000].
  * @returns Temperature as a place on the scale. Unit: °C.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), Table 4
+ * @source bipm-2019, Table 4
  * @example
  * ```ts
  * celsius(20) // => 20
@@ -63,7 +63,7 @@ export function celsius(value: number): Temperature {
  *
  * @param quantity - Temperature as a place on the scale. Unit: °C. Range: any.
  * @returns Plain number. Unit: °C.
- * @source BIPM SI Brochure, 9th edition (2019), Table 4
+ * @source bipm-2019, Table 4
  * @example
  * ```ts
  * inCelsius(celsius(20)) // => 20
@@ -83,7 +83,7 @@ export function inCelsius(quantity: Temperature): number {
  * @param value - Number in °F. Unit: °F. Range: [-459.67, 1832].
  * @returns Temperature as a place on the scale. Unit: °C.
  * @throws `DomainError` outside the range.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * fahrenheit(68) // => 20
@@ -102,7 +102,7 @@ export function fahrenheit(value: number): Temperature {
  *
  * @param quantity - Temperature as a place on the scale. Unit: °C. Range: any.
  * @returns Plain number. Unit: °F.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * inFahrenheit(fahrenheit(68)) // => 68
@@ -122,7 +122,7 @@ export function inFahrenheit(quantity: Temperature): number {
  * @param value - Number in K. Unit: K. Range: [0, 1273.15].
  * @returns Temperature as a place on the scale. Unit: °C.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 2.3.1
+ * @source bipm-2019, section 2.3.1
  * @example
  * ```ts
  * kelvin(300) // => 26.85
@@ -141,7 +141,7 @@ export function kelvin(value: number): Temperature {
  *
  * @param quantity - Temperature as a place on the scale. Unit: °C. Range: any.
  * @returns Plain number. Unit: K.
- * @source BIPM SI Brochure, 9th edition (2019), section 2.3.1
+ * @source bipm-2019, section 2.3.1
  * @example
  * ```ts
  * inKelvin(kelvin(300)) // => 300
@@ -174,7 +174,7 @@ const TEMPERATURE_CHANGE: Domain = {
  * @param value - Number in K. Unit: K. Range: (-∞, ∞).
  * @returns Difference of two temperatures. Unit: K.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 2.3.1
+ * @source bipm-2019, section 2.3.1
  * @example
  * ```ts
  * kelvinsOfChange(5) // => 5
@@ -193,7 +193,7 @@ export function kelvinsOfChange(value: number): TemperatureChange {
  *
  * @param quantity - Difference of two temperatures. Unit: K. Range: any.
  * @returns Plain number. Unit: K.
- * @source BIPM SI Brochure, 9th edition (2019), section 2.3.1
+ * @source bipm-2019, section 2.3.1
  * @example
  * ```ts
  * inKelvinsOfChange(kelvinsOfChange(5)) // => 5
@@ -213,7 +213,7 @@ export function inKelvinsOfChange(quantity: TemperatureChange): number {
  * @param value - Number in °F. Unit: °F. Range: (-∞, ∞).
  * @returns Difference of two temperatures. Unit: K.
  * @throws `DomainError` outside the range.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * fahrenheitOfChange(9) // => 5
@@ -232,7 +232,7 @@ export function fahrenheitOfChange(value: number): TemperatureChange {
  *
  * @param quantity - Difference of two temperatures. Unit: K. Range: any.
  * @returns Plain number. Unit: °F.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * inFahrenheitOfChange(fahrenheitOfChange(9)) // => 9

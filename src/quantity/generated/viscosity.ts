@@ -26,7 +26,7 @@ const VISCOSITY: Domain = {
  * @param value - Number in Pa·s. Unit: Pa·s. Range: (0, ∞).
  * @returns Dynamic viscosity. Unit: Pa·s.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * pascalSeconds(2) // => 2
@@ -45,7 +45,7 @@ export function pascalSeconds(value: number): Viscosity {
  *
  * @param quantity - Dynamic viscosity. Unit: Pa·s. Range: any.
  * @returns Plain number. Unit: Pa·s.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inPascalSeconds(pascalSeconds(2)) // => 2
@@ -65,7 +65,7 @@ export function inPascalSeconds(quantity: Viscosity): number {
  * @param value - Number in mPa·s. Unit: mPa·s. Range: (0, ∞).
  * @returns Dynamic viscosity. Unit: Pa·s.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * millipascalSeconds(2) // => 0.002
@@ -84,7 +84,7 @@ export function millipascalSeconds(value: number): Viscosity {
  *
  * @param quantity - Dynamic viscosity. Unit: Pa·s. Range: any.
  * @returns Plain number. Unit: mPa·s.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inMillipascalSeconds(millipascalSeconds(2)) // => 2

@@ -25,7 +25,7 @@ const VOLUME: Domain = {
  * @param value - Number in L. Unit: L. Range: [0, ∞).
  * @returns Volume of water. Unit: L.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), Table 8
+ * @source bipm-2019, Table 8
  * @example
  * ```ts
  * litres(2) // => 2
@@ -44,7 +44,7 @@ export function litres(value: number): Volume {
  *
  * @param quantity - Volume of water. Unit: L. Range: any.
  * @returns Plain number. Unit: L.
- * @source BIPM SI Brochure, 9th edition (2019), Table 8
+ * @source bipm-2019, Table 8
  * @example
  * ```ts
  * inLitres(litres(2)) // => 2
@@ -64,7 +64,7 @@ export function inLitres(quantity: Volume): number {
  * @param value - Number in mL. Unit: mL. Range: [0, ∞).
  * @returns Volume of water. Unit: L.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * millilitres(2) // => 0.002
@@ -83,7 +83,7 @@ export function millilitres(value: number): Volume {
  *
  * @param quantity - Volume of water. Unit: L. Range: any.
  * @returns Plain number. Unit: mL.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inMillilitres(millilitres(2)) // => 2
@@ -103,7 +103,7 @@ export function inMillilitres(quantity: Volume): number {
  * @param value - Number in m³. Unit: m³. Range: [0, ∞).
  * @returns Volume of water. Unit: L.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), Table 8
+ * @source bipm-2019, Table 8
  * @example
  * ```ts
  * cubicMetres(2) // => 2000
@@ -122,7 +122,7 @@ export function cubicMetres(value: number): Volume {
  *
  * @param quantity - Volume of water. Unit: L. Range: any.
  * @returns Plain number. Unit: m³.
- * @source BIPM SI Brochure, 9th edition (2019), Table 8
+ * @source bipm-2019, Table 8
  * @example
  * ```ts
  * inCubicMetres(cubicMetres(2)) // => 2
@@ -142,7 +142,7 @@ export function inCubicMetres(quantity: Volume): number {
  * @param value - Number in US gal. Unit: US gal. Range: [0, ∞).
  * @returns Volume of water. Unit: L.
  * @throws `DomainError` outside the range.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * usGallons(2) // => 7.570823568
@@ -161,7 +161,7 @@ export function usGallons(value: number): Volume {
  *
  * @param quantity - Volume of water. Unit: L. Range: any.
  * @returns Plain number. Unit: US gal.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * inUsGallons(usGallons(2)) // => 2
@@ -181,7 +181,7 @@ export function inUsGallons(quantity: Volume): number {
  * @param value - Number in US fl oz. Unit: US fl oz. Range: [0, ∞).
  * @returns Volume of water. Unit: L.
  * @throws `DomainError` outside the range.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * usFluidOunces(2) // => 0.059147059125
@@ -200,7 +200,7 @@ export function usFluidOunces(value: number): Volume {
  *
  * @param quantity - Volume of water. Unit: L. Range: any.
  * @returns Plain number. Unit: US fl oz.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * inUsFluidOunces(usFluidOunces(2)) // => 2

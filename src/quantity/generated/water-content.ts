@@ -35,7 +35,7 @@ const PERCENT_WATER_CONTENT: Domain = {
  * @param value - Number in m³/m³. Unit: m³/m³. Range: [0, 1].
  * @returns Volume of water per volume of medium. Unit: m³/m³.
  * @throws `DomainError` outside the range.
- * @source ISO 11461:2001, definition of water content by volume [not confirmed, source not seen]
+ * @source iso-11461-2001, definition of water content by volume
  * @example
  * ```ts
  * waterContent(0.45) // => 0.45
@@ -54,7 +54,7 @@ export function waterContent(value: number): WaterContent {
  *
  * @param quantity - Volume of water per volume of medium. Unit: m³/m³. Range: any.
  * @returns Plain number. Unit: m³/m³.
- * @source ISO 11461:2001, definition of water content by volume [not confirmed, source not seen]
+ * @source iso-11461-2001, definition of water content by volume
  * @example
  * ```ts
  * inWaterContent(waterContent(0.45)) // => 0.45
@@ -74,7 +74,7 @@ export function inWaterContent(quantity: WaterContent): number {
  * @param value - Number in %. Unit: %. Range: [0, 100].
  * @returns Volume of water per volume of medium. Unit: m³/m³.
  * @throws `DomainError` outside the range.
- * @source ISO 11461:2001, definition of water content by volume [not confirmed, source not seen]
+ * @source iso-11461-2001, definition of water content by volume
  * @example
  * ```ts
  * percentWaterContent(45) // => 0.45
@@ -93,7 +93,7 @@ export function percentWaterContent(value: number): WaterContent {
  *
  * @param quantity - Volume of water per volume of medium. Unit: m³/m³. Range: any.
  * @returns Plain number. Unit: %.
- * @source ISO 11461:2001, definition of water content by volume [not confirmed, source not seen]
+ * @source iso-11461-2001, definition of water content by volume
  * @example
  * ```ts
  * inPercentWaterContent(percentWaterContent(45)) // => 45
@@ -226,7 +226,7 @@ const GRAVIMETRIC_WATER_CONTENT: Domain = {
  * @param value - Number in g/g. Unit: g/g. Range: [0, ∞).
  * @returns Mass of water per mass of dry medium. Unit: g/g.
  * @throws `DomainError` outside the range.
- * @source ISO 11465:1993, definition of water content on a dry mass basis
+ * @source iso-11465-1993, definition of water content on a dry mass basis
  * @example
  * ```ts
  * gravimetricWaterContent(4.8) // => 4.8
@@ -245,7 +245,7 @@ export function gravimetricWaterContent(value: number): GravimetricWaterContent 
  *
  * @param quantity - Mass of water per mass of dry medium. Unit: g/g. Range: any.
  * @returns Plain number. Unit: g/g.
- * @source ISO 11465:1993, definition of water content on a dry mass basis
+ * @source iso-11465-1993, definition of water content on a dry mass basis
  * @example
  * ```ts
  * inGravimetricWaterContent(gravimetricWaterContent(4.8)) // => 4.8

@@ -26,7 +26,7 @@ const WATER_DEPTH: Domain = {
  * @param value - Number in mm. Unit: mm. Range: (-∞, ∞).
  * @returns Depth of water over an area. Unit: mm.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * millimetresOfDepth(2) // => 2
@@ -45,7 +45,7 @@ export function millimetresOfDepth(value: number): WaterDepth {
  *
  * @param quantity - Depth of water over an area. Unit: mm. Range: any.
  * @returns Plain number. Unit: mm.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inMillimetresOfDepth(millimetresOfDepth(2)) // => 2
@@ -65,7 +65,7 @@ export function inMillimetresOfDepth(quantity: WaterDepth): number {
  * @param value - Number in in. Unit: in. Range: (-∞, ∞).
  * @returns Depth of water over an area. Unit: mm.
  * @throws `DomainError` outside the range.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * inchesOfDepth(2) // => 50.8
@@ -84,7 +84,7 @@ export function inchesOfDepth(value: number): WaterDepth {
  *
  * @param quantity - Depth of water over an area. Unit: mm. Range: any.
  * @returns Plain number. Unit: in.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * inInchesOfDepth(inchesOfDepth(2)) // => 2
@@ -104,7 +104,7 @@ export function inInchesOfDepth(quantity: WaterDepth): number {
  * @param value - Number in L/m². Unit: L/m². Range: (-∞, ∞).
  * @returns Depth of water over an area. Unit: mm.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), Table 8
+ * @source bipm-2019, Table 8
  * @example
  * ```ts
  * litresPerSquareMetre(2) // => 2
@@ -123,7 +123,7 @@ export function litresPerSquareMetre(value: number): WaterDepth {
  *
  * @param quantity - Depth of water over an area. Unit: mm. Range: any.
  * @returns Plain number. Unit: L/m².
- * @source BIPM SI Brochure, 9th edition (2019), Table 8
+ * @source bipm-2019, Table 8
  * @example
  * ```ts
  * inLitresPerSquareMetre(litresPerSquareMetre(2)) // => 2

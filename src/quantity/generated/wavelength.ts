@@ -25,7 +25,7 @@ const WAVELENGTH: Domain = {
  * @param value - Number in nm. Unit: nm. Range: (0, ∞).
  * @returns Wavelength of light. Unit: nm.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * nanometres(2) // => 2
@@ -44,7 +44,7 @@ export function nanometres(value: number): Wavelength {
  *
  * @param quantity - Wavelength of light. Unit: nm. Range: any.
  * @returns Plain number. Unit: nm.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inNanometres(nanometres(2)) // => 2

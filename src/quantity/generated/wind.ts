@@ -25,7 +25,7 @@ const WIND_SPEED: Domain = {
  * @param value - Number in m/s. Unit: m/s. Range: [0, ∞).
  * @returns Speed of wind or air. Unit: m/s.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * metresPerSecond(2) // => 2
@@ -44,7 +44,7 @@ export function metresPerSecond(value: number): WindSpeed {
  *
  * @param quantity - Speed of wind or air. Unit: m/s. Range: any.
  * @returns Plain number. Unit: m/s.
- * @source BIPM SI Brochure, 9th edition (2019), section 3 (decimal prefixes)
+ * @source bipm-2019, section 3 (decimal prefixes)
  * @example
  * ```ts
  * inMetresPerSecond(metresPerSecond(2)) // => 2
@@ -64,7 +64,7 @@ export function inMetresPerSecond(quantity: WindSpeed): number {
  * @param value - Number in km/h. Unit: km/h. Range: [0, ∞).
  * @returns Speed of wind or air. Unit: m/s.
  * @throws `DomainError` outside the range.
- * @source BIPM SI Brochure, 9th edition (2019), Table 8
+ * @source bipm-2019, Table 8
  * @example
  * ```ts
  * kilometresPerHour(2) // => 0.555555555556
@@ -83,7 +83,7 @@ export function kilometresPerHour(value: number): WindSpeed {
  *
  * @param quantity - Speed of wind or air. Unit: m/s. Range: any.
  * @returns Plain number. Unit: km/h.
- * @source BIPM SI Brochure, 9th edition (2019), Table 8
+ * @source bipm-2019, Table 8
  * @example
  * ```ts
  * inKilometresPerHour(kilometresPerHour(2)) // => 2
@@ -103,7 +103,7 @@ export function inKilometresPerHour(quantity: WindSpeed): number {
  * @param value - Number in mi/h. Unit: mi/h. Range: [0, ∞).
  * @returns Speed of wind or air. Unit: m/s.
  * @throws `DomainError` outside the range.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * milesPerHour(2) // => 0.89408
@@ -122,7 +122,7 @@ export function milesPerHour(value: number): WindSpeed {
  *
  * @param quantity - Speed of wind or air. Unit: m/s. Range: any.
  * @returns Plain number. Unit: mi/h.
- * @source NIST Special Publication 811 (2008), Appendix B.8
+ * @source nist-811-2008, Appendix B.8
  * @example
  * ```ts
  * inMilesPerHour(milesPerHour(2)) // => 2
@@ -142,7 +142,7 @@ export function inMilesPerHour(quantity: WindSpeed): number {
  * @param value - Number in kn. Unit: kn. Range: [0, ∞).
  * @returns Speed of wind or air. Unit: m/s.
  * @throws `DomainError` outside the range.
- * @source International Hydrographic Conference (1929): 1 nautical mile is 1852 m
+ * @source definition: 1 nautical mile is 1852 m (International Hydrographic Conference of 1929)
  * @example
  * ```ts
  * knots(2) // => 1.02888888889
@@ -161,7 +161,7 @@ export function knots(value: number): WindSpeed {
  *
  * @param quantity - Speed of wind or air. Unit: m/s. Range: any.
  * @returns Plain number. Unit: kn.
- * @source International Hydrographic Conference (1929): 1 nautical mile is 1852 m
+ * @source definition: 1 nautical mile is 1852 m (International Hydrographic Conference of 1929)
  * @example
  * ```ts
  * inKnots(knots(2)) // => 2

@@ -56,7 +56,7 @@ export type FallAhead =
  * @returns Fall and bands, or why they are not known.
  * @throws `DomainError` outside the range.
  * @validity As long as light, climate and crop go on as they did. Outside the hours of watering; between two shots drain is not over.
- * @source common practice, no source; the bands: Gibbs and Candès (2021), Advances in Neural Information Processing Systems 34
+ * @source common practice, no source; the bands: gibbs-2021
  * @example
  * ```ts
  * const forecaster = forecastLevel({ minRise: waterContentChange(0.01), maxRiseTime: minutes(40), maxStep: minutes(30) })

@@ -66,7 +66,7 @@ const SEASON = 0.03
  *   that was kept as JSON.
  * @throws `DomainError` when a day is outside its ranges.
  * @validity Tried on the crops of ten open records. The day after pruning, a move or a refilled slab is missed.
- * @source The mixing: Vovk, V. (1990), Aggregating strategies, Proceedings of the Third Workshop on Computational Learning Theory 371-383 [not confirmed, source not seen]; the bands: Gibbs, I. and Candès, E. (2021), Adaptive conformal inference under distribution shift, Advances in Neural Information Processing Systems 34; gains and powers: common practice, no source
+ * @source The mixing: vovk-1990; the bands: gibbs-2021; gains and powers: common practice, no source
  * @example
  * ```ts
  * const inputs = Array.from({ length: 30 }, (_, d) => ({
@@ -168,7 +168,7 @@ export type WaterUseOfNextDay<Q extends Volume | WaterDepth = Volume> =
  * @returns Use and bands, or why they are not known.
  * @throws `DomainError` outside the range.
  * @validity The lower end of a band may lie below zero after wild days; a plan has limits of its own.
- * @source common practice, no source; the bands: Gibbs and Candès (2021), Advances in Neural Information Processing Systems 34
+ * @source common practice, no source; the bands: gibbs-2021
  * @example
  * ```ts
  * const inputs = [2, 2.1, 1.9, 2, 2, 2.1, 1.9, 2].map((use) => ({ use: litres(use) }))

@@ -68,7 +68,7 @@ const REPLAY: readonly number[] = [7200, 16200]
  *   checks a state that was kept as JSON.
  * @throws `DomainError` outside the ranges, and for a time that cannot be seconds.
  * @validity Tried on nine months of nights of four probes in slabs; a medium that is watered more often than it settles teaches nothing.
- * @source The bands: Gibbs, I. and Candès, E. (2021), Adaptive conformal inference under distribution shift, Advances in Neural Information Processing Systems 34; the rest: common practice, no source
+ * @source The bands: gibbs-2021; the rest: common practice, no source
  * @example
  * ```ts
  * const forecaster = forecastLevel({ minRise: waterContentChange(0.01), maxRiseTime: minutes(40), maxStep: minutes(30) })

@@ -64,7 +64,7 @@ export type TimeUntilLevel =
  * @returns Time and bands from the last reading, or why they are not known.
  * @throws `DomainError` outside the range.
  * @validity As long as light, climate and crop go on as they did; the factor follows a night that differs, a day that begins is not foreseen.
- * @source common practice, no source; the bands: Gibbs and Candès (2021), Advances in Neural Information Processing Systems 34
+ * @source common practice, no source; the bands: gibbs-2021
  * @example
  * ```ts
  * const forecaster = forecastLevel({ minRise: waterContentChange(0.01), maxRiseTime: minutes(40), maxStep: minutes(30) })
