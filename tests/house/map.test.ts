@@ -37,7 +37,7 @@ describe('what stands beside src', () => {
     expect(
       from('tests/support')
         .map((one) => one.from)
-        .filter((path) => path.startsWith('docs/')),
+        .filter((path) => path.startsWith('docs/tools/')),
     ).toEqual([])
   })
 })
