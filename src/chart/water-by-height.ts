@@ -79,15 +79,15 @@ export function chartWaterByHeight(chart: WaterByHeightChart): string {
       look,
     }))
   const salted = first.profile[0]?.poreWaterEC !== undefined
-  const contents = lines((layer) => layer.waterContent)
-  const panels: Panel[] = [{ yTitle: 'water content, m³/m³', series: contents, weight: 2 }]
+  const waterContents = lines((layer) => layer.waterContent)
+  const panels: Panel[] = [{ yTitle: 'water content, m³/m³', series: waterContents, weight: 2 }]
   if (salted)
     panels.push({ yTitle: 'pore water, dS/m', series: lines((layer) => layer.poreWaterEC ?? Number.NaN), weight: 2 })
   const drained = moments.map((moment) => moment.drained * 1000)
   panels.push({ yTitle: 'drain, mL', series: [{ name: 'drain', x: hours, y: drained, draw: 'bars', look: 5 }] })
   return drawPanels({
     title: chart.title,
-    alternative: inWords(contents, drained),
+    alternative: inWords(waterContents, drained),
     xTitle: 'time, h',
     xRange: [hours[0]!, hours.at(-1)!],
     panels,
@@ -104,8 +104,8 @@ function valueAt(profile: readonly ContainerLayer[], height: number, read: (laye
   return read(a) + ((read(b) - read(a)) * (height - a.height)) / (b.height - a.height)
 }
 
-function inWords(contents: readonly PanelSeries[], drained: readonly number[]): string {
-  const rows = contents.map(({ name, y }) => {
+function inWords(waterContents: readonly PanelSeries[], drained: readonly number[]): string {
+  const rows = waterContents.map(({ name, y }) => {
     const values = Array.from(y)
     return `${name}: water content ${Math.min(...values).toFixed(3)} to ${Math.max(...values).toFixed(3)} m³/m³.`
   })
