@@ -159,8 +159,8 @@ function apart(heights: readonly number[], top: number, bottom: number): number[
   for (const height of heights) placed.push(Math.max(height, top, (placed[placed.length - 1] ?? -Infinity) + 15))
   let limit = bottom
   for (let i = placed.length - 1; i >= 0; i--) {
-    placed[i] = Math.min(placed[i] as number, limit)
-    limit = (placed[i] as number) - 15
+    placed[i] = Math.min(placed[i]!, limit)
+    limit = placed[i]! - 15
   }
   return placed
 }

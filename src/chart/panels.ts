@@ -133,7 +133,7 @@ function topName(name: string, middle: number, y: number, width: number): string
 
 function numberTicks(from: number, to: number, room: number): { x: number; text: string }[] {
   const values = scaleLinear([from, to], [0, 1]).ticks(Math.max(2, Math.min(8, Math.floor(room / 70))))
-  const step = values.length > 1 ? (values[1] as number) - (values[0] as number) : to - from
+  const step = values.length > 1 ? values[1]! - values[0]! : to - from
   return values.map((value) => ({ x: value, text: tickText(value, step) }))
 }
 

@@ -138,11 +138,11 @@ function differenceOf(read: PanelSeries, { time, waterContent }: DayPlan): { x: 
   const x = Array.from(read.x)
   let step = 0
   const y = x.map((now, i) => {
-    while (step < time.length - 2 && (time[step + 1] as number) < now) step += 1
-    const [a, b] = [time[step] as number, time[step + 1] as number]
+    while (step < time.length - 2 && time[step + 1]! < now) step += 1
+    const [a, b] = [time[step]!, time[step + 1]!]
     if (!(now >= a && now <= b)) return Number.NaN
-    const [low, high] = [waterContent[step] as number, waterContent[step + 1] as number]
-    return (read.y[i] as number) - (low + ((high - low) * (now - a)) / (b - a))
+    const [low, high] = [waterContent[step]!, waterContent[step + 1]!]
+    return read.y[i]! - (low + ((high - low) * (now - a)) / (b - a))
   })
   return { x, y }
 }

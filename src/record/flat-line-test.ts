@@ -81,7 +81,7 @@ export function withRepeat(repeats: Repeats, x: number, memory: number): Repeats
   // What lies farther back than the test looks is forgotten.
   let first = repeats.length
   let times = 1
-  while (first > 0 && times < memory) times += (repeats[--first] as readonly [number, number])[1]
+  while (first > 0 && times < memory) times += repeats[--first]![1]
   const kept = repeats.slice(first)
   kept.push([x, 1])
   return kept
@@ -92,7 +92,7 @@ export function flatFlag(repeats: Repeats, x: number, limits: FlatLimits): numbe
   const { tolerance, failAfter } = limits
   let same = 0
   for (let k = repeats.length - 1; k >= 0 && same < failAfter; k--) {
-    const [value, times] = repeats[k] as readonly [number, number]
+    const [value, times] = repeats[k]!
     if (!(value === x || Math.abs(value - x) < tolerance)) break
     same += times
   }

@@ -61,9 +61,9 @@ export function plateauAfterDrain({ time, waterContent, shots, settle }: Plateau
   const levels: number[] = []
   shots.forEach((shot, k) => {
     const until = Math.min(shots[k + 1]?.start ?? Infinity, shot.peak + 3 * wait)
-    for (let i = shot.peakIndex + 1; i < time.length && (time[i] as number) <= until; i++) {
-      const x = waterContent[i] as number
-      if (Number.isNaN(x) || (time[i] as number) < shot.peak + wait) continue
+    for (let i = shot.peakIndex + 1; i < time.length && time[i]! <= until; i++) {
+      const x = waterContent[i]!
+      if (Number.isNaN(x) || time[i]! < shot.peak + wait) continue
       if (x < shot.top) levels.push(x)
       break
     }

@@ -130,7 +130,7 @@ export function readingTests(limits: QualityLimits): ReadingTests {
     if (flat) flags[k++] = flatFlag(state.repeats, x, flat)
     // Missing is missing, also where no test looked at the value.
     let worst: number = waiting.value === null ? QUALITY.missing : QUALITY.notEvaluated
-    for (let j = 0; j < k; j++) worst = moreSerious(worst, flags[j] as number)
+    for (let j = 0; j < k; j++) worst = moreSerious(worst, flags[j]!)
     flags[k] = worst
     return {
       count: state.count + 1,

@@ -177,10 +177,10 @@ function addFoot(feet: Foot[], here: Foot, longest: number): void {
 
 /** The last reading that was as low as the lowest, to a quarter of the least rise. */
 function lastFoot(feet: readonly Foot[], least: number): Foot {
-  const low = (feet[0] as Foot)[2]
+  const low = feet[0]![2]
   let k = feet.length - 2
-  while (k > 0 && (feet[k] as Foot)[2] - low > least / 4 + TINY) k--
-  return feet[Math.max(0, k)] as Foot
+  while (k > 0 && feet[k]![2] - low > least / 4 + TINY) k--
+  return feet[Math.max(0, k)]!
 }
 
 function shotOf(foot: Foot, top: Foot): FoundShot {

@@ -157,7 +157,7 @@ export function firstAt(time: ArrayLike<number>, moment: number): number {
   let high = time.length
   while (low < high) {
     const middle = (low + high) >> 1
-    if ((time[middle] as number) < moment) low = middle + 1
+    if (time[middle]! < moment) low = middle + 1
     else high = middle
   }
   return low

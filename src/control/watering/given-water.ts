@@ -21,7 +21,7 @@ export function addWater(water: WateringVolumes, volume: number): WateringVolume
   const litres = water.litres.slice()
   const at = water.slot % SLOTS
   // To the millilitre's thousandth, upwards: a stored state stays small.
-  litres[at] = Math.max(0, Math.ceil(((litres[at] as number) + volume) * 1e6 - 1e-3) / 1e6)
+  litres[at] = Math.max(0, Math.ceil((litres[at]! + volume) * 1e6 - 1e-3) / 1e6)
   return { slot: water.slot, litres }
 }
 
