@@ -100,8 +100,8 @@ export function stackPanels(chart: PanelChart, above: number): string {
   const free = height - above - MARGIN.bottom - heads.reduce((sum, head) => sum + head, 0)
   let top = above
   const drawn = panels.map((panel, i) => {
-    top += heads[i] as number
-    const tall = Math.max(10, (free * (weights[i] as number)) / total)
+    top += heads[i]!
+    const tall = Math.max(10, (free * weights[i]!) / total)
     const strip = i === 0 && rows > 0 ? rows * TOP_ROW + 4 : 0
     const place = { left, right, top, tall, above: strip, beside, y: heightAxis(panel, top, tall) }
     const high = top

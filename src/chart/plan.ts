@@ -60,8 +60,8 @@ export interface PlanChart {
  */
 export function chartPlan(chart: PlanChart): string {
   const { plan, readings, given, request, width = WIDTH } = chart
-  const from = plan.time[0] as number
-  const to = plan.time[plan.time.length - 1] as number
+  const from = plan.time[0]!
+  const to = plan.time[plan.time.length - 1]!
   if (!(to > from))
     throw new InputError('plan', `has ${plan.time.length} steps`, 'give a plan of at least two, made by planDay()')
   const read = readings === undefined ? undefined : lineOf('read', readings.time, readings.waterContent, chart.maxStep)

@@ -40,13 +40,13 @@ export function flatFlags(value: ArrayLike<number>, limits: FlatLimits): Uint8Ar
   // How many equal readings in a row end at each one, so that a frozen probe is looked through in one step.
   const run = new Uint32Array(value.length)
   for (let i = 0; i < value.length; i++) {
-    const x = value[i] as number
-    run[i] = i > 0 && value[i - 1] === x ? (run[i - 1] as number) + 1 : 1
+    const x = value[i]!
+    run[i] = i > 0 && value[i - 1] === x ? run[i - 1]! + 1 : 1
     let same = 0
-    for (let k = i - 1; k >= 0 && same < failAfter; k -= run[k] as number) {
-      const before = value[k] as number
+    for (let k = i - 1; k >= 0 && same < failAfter; k -= run[k]!) {
+      const before = value[k]!
       if (!(before === x || Math.abs(before - x) < tolerance)) break
-      same += run[k] as number
+      same += run[k]!
     }
     flags[i] = repeatFlag(same, x, limits)
   }

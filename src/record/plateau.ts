@@ -83,8 +83,8 @@ export function fullLevelOf(levels: readonly number[]): { level: number; spread:
   const upper = [...levels].sort((a, b) => a - b).slice(levels.length >> 1)
   const at = (share: number) => {
     const place = share * (upper.length - 1)
-    const below = upper[Math.floor(place)] as number
-    return below + (place - Math.floor(place)) * ((upper[Math.ceil(place)] as number) - below)
+    const below = upper[Math.floor(place)]!
+    return below + (place - Math.floor(place)) * (upper[Math.ceil(place)]! - below)
   }
   return { level: at(0.5), spread: (at(0.75) - at(0.25)) / 2, shots: upper.length }
 }

@@ -119,7 +119,7 @@ function columnPicker(length: number, keep: readonly number[]) {
         `has ${column.length} entries for ${length} times`,
         'give one for each, null where it is missing',
       )
-    for (let k = 0; k < keep.length; k++) values[k] = plainNumber(column[keep[k] as number], name)
+    for (let k = 0; k < keep.length; k++) values[k] = plainNumber(column[keep[k]!], name)
     return values
   }
 }

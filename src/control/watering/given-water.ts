@@ -28,13 +28,13 @@ export function addWater(water: WateringVolumes, volume: number): WateringVolume
 /** Volume of the last 24 hours. */
 export function givenInDay({ slot, litres }: WateringVolumes): number {
   let sum = 0
-  for (let i = 0; i < DAY; i++) sum += litres[(slot - i + 2 * SLOTS) % SLOTS] as number
+  for (let i = 0; i < DAY; i++) sum += litres[(slot - i + 2 * SLOTS) % SLOTS]!
   return sum
 }
 
 /** Volume of all that is kept: never less than that of the last 24 hours by a clock that is a little slower. */
 export function givenInLongDay({ litres }: WateringVolumes): number {
   let sum = 0
-  for (let i = 0; i < SLOTS; i++) sum += litres[i] as number
+  for (let i = 0; i < SLOTS; i++) sum += litres[i]!
   return sum
 }
