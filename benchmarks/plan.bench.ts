@@ -22,7 +22,7 @@ const planOf = (zone: number) =>
     container: {
       substrateVolume: litres(14),
       containerCapacity: waterContent(0.62),
-      minContent: waterContent(0.15),
+      minWaterContent: waterContent(0.15),
       bypass: fraction(0.1),
       drainLag: minutes(10),
     },

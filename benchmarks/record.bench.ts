@@ -20,7 +20,7 @@ const tests = {
   expectedStep: minutes(1),
   grossRange: { sensorMin: 0, sensorMax: 1, expectedMin: 0.2, expectedMax: 0.9 },
   spike: { suspect: 0.02, fail: 0.05, direction: 'fall' },
-  rateOfChange: { most: 0.001, direction: 'fall' },
+  rateOfChange: { max: 0.001, direction: 'fall' },
   flatLine: { tolerance: 0.00005, suspectAfter: 6, failAfter: 12 },
 } as const
 
@@ -48,16 +48,16 @@ function whole({ time, value }: { time: Float64Array; value: Float64Array }): nu
   const content = value.slice()
   for (let i = 0; i < content.length; i++) if (flags[i] === 4) content[i] = Number.NaN
   const seams = findTimeBreaks({ time, value: content, expectedStep: minutes(1) })
-  const shots = findShots({ time, content, ...limits })
+  const shots = findShots({ time, waterContent: content, ...limits })
   const downs = findDryDowns({
     time,
-    content,
+    waterContent: content,
     shots,
     settle: minutes(20),
     maxStep: minutes(5),
-    shortest: hours(1),
+    minDuration: hours(1),
   })
-  const plateau = plateauAfterDrain({ time, content, shots, settle: minutes(20) })
+  const plateau = plateauAfterDrain({ time, waterContent: content, shots, settle: minutes(20) })
   return counts.pass + seams.length + shots.length + downs.length + (plateau.known ? plateau.level : 0)
 }
 
@@ -74,7 +74,7 @@ export function run(quick: boolean): void {
         name: 'quality tests',
         run: () => checkReadings({ time: year.time, value: year.value, ...tests }).counts.pass,
       },
-      { name: 'shots', run: () => findShots({ time: year.time, content: year.value, ...limits }).length },
+      { name: 'shots', run: () => findShots({ time: year.time, waterContent: year.value, ...limits }).length },
       {
         name: 'noise',
         run: () => {
@@ -94,7 +94,7 @@ export function run(quick: boolean): void {
   const flags = watchReadings(tests)
   const some = Array.from({ length: quick ? 5_256 : 52_560 }, (_, i) => ({
     time: year.time[i] as number,
-    content: year.value[i] as number,
+    waterContent: year.value[i] as number,
     value: year.value[i] as number,
   }))
   const streamed = compare(

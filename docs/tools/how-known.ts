@@ -2,6 +2,7 @@ import { readFileSync, writeFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import type { CatalogueEntry } from '../../src/catalogue/entry.js'
 import { howKnown, sourceInFull } from '../../src/catalogue/source-in-full.js'
+import * as porewater from '../../src/index.js'
 
 /** In the order of the page. */
 const HOW_KNOWN = ['not confirmed', 'recomputed', 'confirmed', 'read', 'own'] as const
@@ -52,15 +53,45 @@ export function howKnownPage(
     for (const [source, names] of rows)
       lines.push(`| ${cell(sourceInFull(source))} | ${names.map((name) => `\`${name}\``).join(', ')} |`)
   }
+  lines.push('', '## Rows of tables', '')
+  lines.push(
+    'Each row says it too: `row.source` and `row.known`.',
+    '',
+    '| table | source | rows | known |',
+    '| --- | --- | --- | --- |',
+  )
+  for (const [table, source, rows, known] of sourcedRows())
+    lines.push(`| \`${table}\` | ${cell(sourceInFull(source))} | ${rows} | ${known} |`)
   lines.push('', '## Values that the tests compare with', '')
   lines.push('`read` in print, `recomputed` by an independent program from the equation, `memory`: not seen.', '')
-  lines.push('| file | read | recomputed | memory |', '| --- | --- | --- | --- |')
-  const count = (rows: readonly Row[], known: string) => rows.filter((row) => row.known === known).length
+  lines.push('| file | source | read | recomputed | memory |', '| --- | --- | --- | --- | --- |')
   for (const [file, rows] of Object.entries(files).filter(([file]) => file !== 'not-testable.json'))
-    lines.push(`| ${file} | ${count(rows, 'read')} | ${count(rows, 'recomputed')} | ${count(rows, 'memory')} |`)
+    for (const source of [...new Set(rows.map(documentOf))].sort()) {
+      const count = (known: string) => rows.filter((row) => documentOf(row) === source && row.known === known).length
+      lines.push(`| ${file} | ${cell(source)} | ${count('read')} | ${count('recomputed')} | ${count('memory')} |`)
+    }
   lines.push('', '## Printed values that cannot be tested', '')
   for (const row of files['not-testable.json'] ?? []) lines.push(`- ${row.source}: ${row.notTestable}.`)
   return `${lines.join('\n')}\n`
+}
+
+/** The document that a published row comes from, without the place in it. */
+const documentOf = (row: Row) => row.source.split('; ')[0] as string
+
+/** Rows of the public tables: table, source, how many rows, and how they are known. */
+function sourcedRows(): readonly (readonly [string, string, number, string])[] {
+  const found: (readonly [string, string, string])[] = []
+  const visit = (table: string, value: unknown): void => {
+    if (typeof value !== 'object' || value === null || ArrayBuffer.isView(value)) return
+    const { source, known } = value as { source?: unknown; known?: string }
+    if (typeof source === 'string') found.push([table, source, known ?? howKnown(source)])
+    else for (const inner of Object.values(value)) visit(table, inner)
+  }
+  for (const [name, value] of Object.entries(porewater)) visit(name, value)
+  const kinds = new Map(found.map((row) => [row.join('|'), row]))
+  return [...kinds].sort().map(([key, [table, source, known]]) => {
+    return [table, source, found.filter((row) => row.join('|') === key).length, known] as const
+  })
 }
 
 const sentence = (text: string) => text[0]?.toUpperCase() + text.slice(1)

@@ -85,8 +85,8 @@ function dryDown(): string {
   return chartDryDown({
     title: 'A night without water and its forecast (invented)',
     time,
-    content,
-    fit: fitDryDown({ time, content }),
+    waterContent: content,
+    fit: fitDryDown({ time, waterContent: content }),
     refillPoint: waterContent(0.575),
     hoursFromUtc: 0,
     maxStep: 660,
@@ -120,7 +120,7 @@ function requestOfDay(): DayPlanRequest {
     container: {
       substrateVolume: litres(14),
       containerCapacity: waterContent(0.62),
-      minContent: waterContent(0.15),
+      minWaterContent: waterContent(0.15),
       bypass: fraction(0.1),
       drainLag: minutes(15),
     },
@@ -152,7 +152,7 @@ function plan(): string {
     readings: {
       time,
       // Without that shot the bag stays drier by it, until the next ones fill it.
-      content: time.map((t, i) => {
+      waterContent: time.map((t, i) => {
         const missed = day.shots[4]?.time ?? Number.NaN
         const next = day.shots[6]?.time ?? Number.NaN
         return i > 40 && i < 45

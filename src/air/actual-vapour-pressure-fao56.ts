@@ -11,9 +11,9 @@ import { saturationVapourPressureFao56 } from './saturation-vapour-pressure-fao5
 /** Highest and lowest temperature of a day. */
 export interface DayTemperatures {
   /** Highest temperature of the day. Unit: °C. Range: [-60, 100]. */
-  readonly highest: Temperature
+  readonly maxTemperature: Temperature
   /** Lowest temperature of the day. Unit: °C. Range: [-60, 100]. */
-  readonly lowest: Temperature
+  readonly minTemperature: Temperature
 }
 
 /** Temperatures of a day with the humidity at its coldest and at its warmest moment. */
@@ -37,13 +37,14 @@ export interface DayHumidity extends DayTemperatures {
  * @source allen-1998, Eq. 12
  * @example
  * ```ts
- * meanSaturationVapourPressureFao56({ highest: celsius(24.5), lowest: celsius(15) }) // => 2.39
+ * meanSaturationVapourPressureFao56({ maxTemperature: celsius(24.5), minTemperature: celsius(15) }) // => 2.39
  * ```
  */
 export function meanSaturationVapourPressureFao56(day: DayTemperatures): VapourPressure {
-  const { highest, lowest } = optionsOf(day)
+  const { maxTemperature: highest, minTemperature: lowest } = optionsOf(day)
   const sum = saturationVapourPressureFao56(highest) + saturationVapourPressureFao56(lowest)
-  if (lowest > highest) throw new InputError('lowest', `${lowest} °C is above the highest, ${highest} °C`, 'swap them')
+  if (lowest > highest)
+    throw new InputError('minTemperature', `${lowest} °C is above the highest, ${highest} °C`, 'swap them')
   return (sum / 2) as VapourPressure
 }
 
@@ -61,16 +62,21 @@ export function meanSaturationVapourPressureFao56(day: DayTemperatures): VapourP
  * @example
  * ```ts
  * actualVapourPressureFao56({
- *   highest: celsius(25), lowest: celsius(18), maxHumidity: percent(82), minHumidity: percent(54),
+ *   maxTemperature: celsius(25), minTemperature: celsius(18), maxHumidity: percent(82), minHumidity: percent(54),
  * }) // => 1.70
  * ```
  */
 export function actualVapourPressureFao56(day: DayHumidity): VapourPressure {
   const most = numberIn(optionsOf(day).maxHumidity, RELATIVE_HUMIDITY, 'maxHumidity')
   const least = numberIn(day.minHumidity, RELATIVE_HUMIDITY, 'minHumidity')
-  const sum = saturationVapourPressureFao56(day.lowest) * most + saturationVapourPressureFao56(day.highest) * least
-  if (day.lowest > day.highest)
-    throw new InputError('lowest', `${day.lowest} °C is above the highest, ${day.highest} °C`, 'swap them')
+  const sum =
+    saturationVapourPressureFao56(day.minTemperature) * most + saturationVapourPressureFao56(day.maxTemperature) * least
+  if (day.minTemperature > day.maxTemperature)
+    throw new InputError(
+      'minTemperature',
+      `${day.minTemperature} °C is above the highest, ${day.maxTemperature} °C`,
+      'swap them',
+    )
   if (least > most) throw new InputError('minHumidity', `${least} is above the highest, ${most}`, 'swap them')
   return (sum / 2) as VapourPressure
 }

@@ -39,7 +39,7 @@ export function dewPointSonntag1990(vapourPressure: VapourPressure): Temperature
  * @param vapourPressure - Pressure of water vapour. Unit: kPa. Range: [1e-5, 0.6116].
  * @returns Frost point. Unit: °C.
  * @throws `DomainError` outside the range.
- * @source sonntag-1990, solved for the temperature [not confirmed, source not seen]
+ * @source sonntag-1990, solved for the temperature
  * @example
  * ```ts
  * frostPointSonntag1990(kilopascals(0.25989)) // => -10.0

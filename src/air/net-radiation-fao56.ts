@@ -99,13 +99,13 @@ export interface NetLongwaveInput extends DayTemperatures {
  * @example
  * ```ts
  * netLongwaveRadiationFao56({
- *   highest: celsius(25.1), lowest: celsius(19.1), actualVapourPressure: kilopascals(2.1), relativeShortwave: 14.5 / 18.8,
+ *   maxTemperature: celsius(25.1), minTemperature: celsius(19.1), actualVapourPressure: kilopascals(2.1), relativeShortwave: 14.5 / 18.8,
  * }) // => 3.5
  * ```
  */
 export function netLongwaveRadiationFao56(input: NetLongwaveInput): DailyNetRadiation {
-  const highest = numberIn(optionsOf(input).highest, AIR_TEMPERATURE, 'highest') + 273.16
-  const lowest = numberIn(input.lowest, AIR_TEMPERATURE, 'lowest') + 273.16
+  const highest = numberIn(optionsOf(input).maxTemperature, AIR_TEMPERATURE, 'maxTemperature') + 273.16
+  const lowest = numberIn(input.minTemperature, AIR_TEMPERATURE, 'minTemperature') + 273.16
   const humidity = 0.34 - 0.14 * Math.sqrt(numberIn(input.actualVapourPressure, ACTUAL_VAPOUR, 'actualVapourPressure'))
   const cloud = 1.35 * Math.min(1, numberIn(input.relativeShortwave, RELATIVE_SHORTWAVE, 'relativeShortwave')) - 0.35
   return (((STEFAN_BOLTZMANN * (highest ** 4 + lowest ** 4)) / 2) * humidity * cloud) as DailyNetRadiation

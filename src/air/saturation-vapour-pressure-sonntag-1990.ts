@@ -41,7 +41,7 @@ export function saturationVapourPressureSonntag1990(temperature: Temperature): V
  * @returns Saturation vapour pressure over ice. Unit: kPa.
  * @throws `DomainError` outside the range.
  * @validity -100 to 0.01 °C.
- * @source sonntag-1990 [not confirmed, source not seen]
+ * @source sonntag-1990
  * @example
  * ```ts
  * saturationVapourPressureOverIceSonntag1990(celsius(-10)) // => 0.2599

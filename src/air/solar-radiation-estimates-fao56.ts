@@ -61,15 +61,20 @@ export interface SunshineFromRadiationInput {
  * @example
  * ```ts
  * solarRadiationFromTemperatureFao56({
- *   highest: celsius(26.6), lowest: celsius(14.8), extraterrestrial: megajoulesPerSquareMetreDay(40.6), adjustment: 0.16,
+ *   maxTemperature: celsius(26.6), minTemperature: celsius(14.8), extraterrestrial: megajoulesPerSquareMetreDay(40.6), adjustment: 0.16,
  * }) // => 22.3
  * ```
  */
 export function solarRadiationFromTemperatureFao56(input: RadiationFromTemperatureInput): DailyRadiation {
   const range =
-    numberIn(optionsOf(input).highest, AIR_TEMPERATURE, 'highest') - numberIn(input.lowest, AIR_TEMPERATURE, 'lowest')
+    numberIn(optionsOf(input).maxTemperature, AIR_TEMPERATURE, 'maxTemperature') -
+    numberIn(input.minTemperature, AIR_TEMPERATURE, 'minTemperature')
   if (range < 0)
-    throw new InputError('lowest', `${input.lowest} °C is above the highest, ${input.highest} °C`, 'swap them')
+    throw new InputError(
+      'minTemperature',
+      `${input.minTemperature} °C is above the highest, ${input.maxTemperature} °C`,
+      'swap them',
+    )
   const outside = numberIn(input.extraterrestrial, OUTSIDE_RADIATION, 'extraterrestrial')
   return (numberIn(input.adjustment, ADJUSTMENT_COEFFICIENT, 'adjustment') *
     Math.sqrt(range) *

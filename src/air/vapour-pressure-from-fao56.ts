@@ -30,7 +30,7 @@ export interface PsychrometerReading {
 /** Lowest temperature of a day with the humidity that belongs to it. */
 export interface MaxHumidity {
   /** Lowest temperature of the day. Unit: °C. Range: [-60, 100]. */
-  readonly lowest: Temperature
+  readonly minTemperature: Temperature
   /** Highest relative humidity of the day. Unit: 1. Range: [0, 1]. */
   readonly maxHumidity: RelativeHumidity
 }
@@ -44,7 +44,7 @@ export interface MeanHumidity extends DayTemperatures {
 /** Lowest temperature of a day, and how far below it the dew point lies. */
 export interface DewAtNight {
   /** Lowest temperature of the day. Unit: °C. Range: [-60, 100]. */
-  readonly lowest: Temperature
+  readonly minTemperature: Temperature
   /** How far the dew point lies below it: 0 K by default, 2 to 3 K at arid sites. Unit: K. Range: [0, 10]. */
   readonly aridity?: TemperatureChange
 }
@@ -114,11 +114,11 @@ export function vapourPressureFromPsychrometerFao56(reading: PsychrometerReading
  * @source allen-1998, Eq. 18
  * @example
  * ```ts
- * vapourPressureFromMaxHumidityFao56({ lowest: celsius(18), maxHumidity: percent(82) }) // => 1.692
+ * vapourPressureFromMaxHumidityFao56({ minTemperature: celsius(18), maxHumidity: percent(82) }) // => 1.692
  * ```
  */
 export function vapourPressureFromMaxHumidityFao56(day: MaxHumidity): VapourPressure {
-  const { lowest, maxHumidity } = optionsOf(day)
+  const { minTemperature: lowest, maxHumidity } = optionsOf(day)
   return (saturationVapourPressureFao56(lowest) *
     numberIn(maxHumidity, RELATIVE_HUMIDITY, 'maxHumidity')) as VapourPressure
 }
@@ -136,7 +136,7 @@ export function vapourPressureFromMaxHumidityFao56(day: MaxHumidity): VapourPres
  * @source allen-1998, Eq. 19
  * @example
  * ```ts
- * vapourPressureFromMeanHumidityFao56({ highest: celsius(25), lowest: celsius(18), meanHumidity: percent(68) }) // => 1.779
+ * vapourPressureFromMeanHumidityFao56({ maxTemperature: celsius(25), minTemperature: celsius(18), meanHumidity: percent(68) }) // => 1.779
  * ```
  */
 export function vapourPressureFromMeanHumidityFao56(day: MeanHumidity): VapourPressure {
@@ -158,12 +158,12 @@ export function vapourPressureFromMeanHumidityFao56(day: MeanHumidity): VapourPr
  * @source allen-1998, Eq. 48, with the correction of Annex 6
  * @example
  * ```ts
- * vapourPressureFromMinTemperatureFao56({ lowest: celsius(14.8) }) // => 1.68
- * vapourPressureFromMinTemperatureFao56({ lowest: celsius(14.8), aridity: kelvinsOfChange(2) }) // => 1.48
+ * vapourPressureFromMinTemperatureFao56({ minTemperature: celsius(14.8) }) // => 1.68
+ * vapourPressureFromMinTemperatureFao56({ minTemperature: celsius(14.8), aridity: kelvinsOfChange(2) }) // => 1.48
  * ```
  */
 export function vapourPressureFromMinTemperatureFao56(day: DewAtNight): VapourPressure {
-  const { lowest, aridity } = optionsOf(day)
+  const { minTemperature: lowest, aridity } = optionsOf(day)
   saturationVapourPressureFao56(lowest)
   return saturationVapourPressureFao56((lowest - numberIn(aridity ?? 0, ARIDITY, 'aridity')) as Temperature)
 }

@@ -38,7 +38,7 @@ const STEPS = 80
  * ```
  */
 export function chartCalibration({ title, calibration, readingTitle }: CalibrationChart): string {
-  const { lowest, highest } = calibration.span
+  const { min: lowest, max: highest } = calibration.span
   const curve = (reading: number) => valueAt(calibration, reading)
   const beyond = BEYOND * (highest - lowest)
   // A root or a power of a negative reading does not exist.
@@ -97,5 +97,5 @@ function inWords(calibration: ProbeCalibration, residuals: readonly number[]): s
       ? 'two samples, which any curve meets'
       : `root of the mean squared residual ${statistics.rmse.toFixed(4)} m³/m³${left === undefined ? '' : `, ${left.toFixed(4)} when each sample is left out in turn`}`
   const worst = residuals.reduce((most, residual) => Math.max(most, Math.abs(residual)), 0)
-  return `${calibration.samples.length} samples, ${calibration.method}: ${quality}; largest residual ${worst.toFixed(4)} m³/m³. Calibrated from a reading of ${short(span.lowest)} to ${short(span.highest)}, from ${span.driest.toFixed(3)} to ${span.wettest.toFixed(3)} m³/m³.`
+  return `${calibration.samples.length} samples, ${calibration.method}: ${quality}; largest residual ${worst.toFixed(4)} m³/m³. Calibrated from a reading of ${short(span.min)} to ${short(span.max)}, from ${span.driest.toFixed(3)} to ${span.wettest.toFixed(3)} m³/m³.`
 }

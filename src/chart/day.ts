@@ -54,7 +54,7 @@ export function chartDay(day: DayChart): string {
   if (time.length < 2) throw new InputError('time', `there are ${time.length} readings`, 'give at least two')
   const from = time[0] as number
   const to = time[time.length - 1] as number
-  const content = day.waterContent.map(({ name, value }) => lineOf(name, time, value, day.maxStep))
+  const waterContent = day.waterContent.map(({ name, value }) => lineOf(name, time, value, day.maxStep))
   const limits = [
     ...(day.fullPoint === undefined ? [] : [{ name: 'full point', y: day.fullPoint }]),
     ...(day.refillPoint === undefined ? [] : [{ name: 'refill point', y: day.refillPoint }]),
@@ -62,7 +62,7 @@ export function chartDay(day: DayChart): string {
   const panels: Panel[] = [
     {
       yTitle: 'water content, m³/m³',
-      series: content,
+      series: waterContent,
       rules: limits,
       ...(day.refillPoint !== undefined && day.fullPoint !== undefined
         ? { band: [day.refillPoint, day.fullPoint] as const }

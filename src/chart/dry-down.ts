@@ -16,7 +16,7 @@ export interface DryDownChart {
   /** Instants of the readings, seconds since 1970 in universal time, rising. Unit: s. Range: any. */
   readonly time: ArrayLike<number>
   /** Water content; NaN where a reading is missing. Unit: m³/m³. Range: any. */
-  readonly content: ArrayLike<number>
+  readonly waterContent: ArrayLike<number>
   /** What was fitted to these readings, made by `fitDryDown` or `fitExponentialDryDown`. */
   readonly fit: DryDownLine | ExponentialDryDown
   /** Water content at which to water again. Unit: m³/m³. Range: [0, 1]. */
@@ -46,7 +46,7 @@ const STEPS = 60
  * @source definition
  * @example
  * ```ts
- * const night = { time: [0, 3600, 7200, 10800], content: [0.6, 0.592, 0.584, 0.576] }
+ * const night = { time: [0, 3600, 7200, 10800], waterContent: [0.6, 0.592, 0.584, 0.576] }
  * const picture = chartDryDown({
  *   ...night, title: 'Night, invented', fit: fitDryDown(night), refillPoint: waterContent(0.52), hoursFromUtc: 0, maxStep: 5400,
  * })
@@ -54,12 +54,12 @@ const STEPS = 60
  * ```
  */
 export function chartDryDown(chart: DryDownChart): string {
-  const { time, content, fit, refillPoint } = chart
-  const readings = lineOf('readings', time, content, chart.maxStep)
-  const there = Array.from(time).filter((_, i) => Number.isFinite(content[i]))
+  const { time, waterContent, fit, refillPoint } = chart
+  const readings = lineOf('readings', time, waterContent, chart.maxStep)
+  const there = Array.from(time).filter((_, i) => Number.isFinite(waterContent[i]))
   const [from, last] = [there[0] as number, there[there.length - 1] as number]
   if (there.length < 2 || !(last > from))
-    throw new InputError('content', `has ${there.length} readings`, 'give at least two, at rising times')
+    throw new InputError('waterContent', `has ${there.length} readings`, 'give at least two, at rising times')
   const course = courseOf(fit, from, last, refillPoint)
   const reach = course.refill.known ? course.refill.time : Infinity
   const longest =
@@ -83,7 +83,7 @@ export function chartDryDown(chart: DryDownChart): string {
     xTitle: 'local time',
     xRange: [from, right],
     xTicks,
-    gaps: gapsBetween(time, content, chart.maxStep),
+    gaps: gapsBetween(time, waterContent, chart.maxStep),
     marks: inside && known ? [{ name: `refill point at ${when}`, x: last + reach }] : [],
     panels: [{ yTitle: 'water content, m³/m³', series, rules: [{ name: 'refill point', y: refillPoint }] }],
     width: 960,
@@ -125,8 +125,8 @@ function inWords(chart: DryDownChart, readings: number, { refill, words }: Cours
   const forecast = refill.known
     ? `it reaches the refill point ${(refill.time / 3600).toFixed(1)} h after the last reading${when}`
     : `there is no forecast: ${explainRecordReason(refill.reason)}`
-  const first = Array.from(chart.content).find(Number.isFinite) as number
-  const last = Array.from(chart.content).reverse().find(Number.isFinite) as number
+  const first = Array.from(chart.waterContent).find(Number.isFinite) as number
+  const last = Array.from(chart.waterContent).reverse().find(Number.isFinite) as number
   return `${readings} readings from ${first.toFixed(3)} to ${last.toFixed(3)} m³/m³; refill point ${chart.refillPoint.toFixed(3)} m³/m³. ${words}; ${forecast}.`
 }
 

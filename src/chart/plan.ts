@@ -19,7 +19,7 @@ export interface PlanChart {
     /** Instants of the readings, seconds since 1970 in universal time, rising. Unit: s. Range: any. */
     readonly time: ArrayLike<number>
     /** Water content; NaN where a reading is missing. Unit: m³/m³. Range: any. */
-    readonly content: ArrayLike<number>
+    readonly waterContent: ArrayLike<number>
   }
   /** What was given: when, and how much for the container of the plan. */
   readonly given?: readonly { readonly time: number; readonly millilitres: number }[]
@@ -44,7 +44,7 @@ export interface PlanChart {
  * const plan = planDay({
  *   start: instant(1779148800), step: minutes(10), demand: new Array(144).fill(0.02),
  *   container: {
- *     substrateVolume: litres(14), containerCapacity: waterContent(0.62), minContent: waterContent(0.15),
+ *     substrateVolume: litres(14), containerCapacity: waterContent(0.62), minWaterContent: waterContent(0.15),
  *     bypass: fraction(0.1), drainLag: minutes(10),
  *   },
  *   waterContent: waterContent(0.6), refillPoint: waterContent(0.59), fullPoint: waterContent(0.62),
@@ -61,7 +61,7 @@ export function chartPlan(chart: PlanChart): string {
   const to = plan.time[plan.time.length - 1] as number
   if (!(to > from))
     throw new InputError('plan', `has ${plan.time.length} steps`, 'give a plan of at least two, made by planDay()')
-  const read = readings === undefined ? undefined : lineOf('read', readings.time, readings.content, chart.maxStep)
+  const read = readings === undefined ? undefined : lineOf('read', readings.time, readings.waterContent, chart.maxStep)
   const difference = read === undefined ? undefined : differenceOf(read, plan)
   const predicted: PanelSeries = { name: 'predicted', x: plan.time, y: plan.waterContent, draw: 'line', look: 1 }
   // Planned and given bars stand beside each other, so that one cannot hide the other.
@@ -127,14 +127,14 @@ export function chartPlan(chart: PlanChart): string {
 }
 
 /** Readings less the prediction between whose steps they lie. */
-function differenceOf(read: PanelSeries, { time, waterContent: content }: DayPlan): { x: number[]; y: number[] } {
+function differenceOf(read: PanelSeries, { time, waterContent }: DayPlan): { x: number[]; y: number[] } {
   const x = Array.from(read.x)
   let step = 0
   const y = x.map((now, i) => {
     while (step < time.length - 2 && (time[step + 1] as number) < now) step += 1
     const [a, b] = [time[step] as number, time[step + 1] as number]
     if (!(now >= a && now <= b)) return Number.NaN
-    const [low, high] = [content[step] as number, content[step + 1] as number]
+    const [low, high] = [waterContent[step] as number, waterContent[step + 1] as number]
     return (read.y[i] as number) - (low + ((high - low) * (now - a)) / (b - a))
   })
   return { x, y }

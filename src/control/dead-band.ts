@@ -55,8 +55,8 @@ export function deadBand(limits: DeadBandLimits): Reducer<DeadBandState, number,
   const { lower, upper } = checkedBand(limits)
   return {
     start: { on: false },
-    step: (state, content) => {
-      const on = switched(state.on, content, lower, upper)
+    step: (state, waterContent) => {
+      const on = switched(state.on, waterContent, lower, upper)
       return [{ on }, on]
     },
   }
@@ -72,7 +72,7 @@ export function checkedBand(limits: DeadBandLimits): { lower: number; upper: num
 }
 
 /** On or off after a reading; a missing one is neither below nor above and switches off. */
-function switched(on: boolean, content: number, lower: number, upper: number): boolean {
-  if (content <= lower) return true
-  return on && content < upper
+function switched(on: boolean, waterContent: number, lower: number, upper: number): boolean {
+  if (waterContent <= lower) return true
+  return on && waterContent < upper
 }

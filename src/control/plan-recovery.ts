@@ -77,7 +77,7 @@ export interface RecoveryInput {
   /** Largest shot. Unit: L. Range: (0, ∞). */
   readonly maxPerShot: Volume
   /** Least time from the start of one shot to the next. Unit: s. Range: (0, 86400]. */
-  readonly betweenShots: Duration
+  readonly minPeriod: Duration
   /** What may still be given today. Unit: L. Range: [0, ∞). */
   readonly maxTotal: Volume
   /** Whether somebody looked at the clock and at the last shot in the log. Only `true` is true. */
@@ -127,7 +127,7 @@ export interface RecoveryPlan {
  * ```ts
  * const plan = planRecovery({
  *   waterContent: waterContent(0.334), fullPoint: waterContent(0.6), substrateVolume: litres(3.75), drainFraction: percent(10),
- *   maxPerShot: millilitres(120), betweenShots: minutes(5), maxTotal: litres(3), clockChecked: true,
+ *   maxPerShot: millilitres(120), minPeriod: minutes(5), maxTotal: litres(3), clockChecked: true,
  * })
  * plan // => { volume: 1.10833, shots: 10, lasts: 2700, allowed: true }
  * ```
@@ -141,7 +141,7 @@ export function planRecovery(input: RecoveryInput): RecoveryPlan {
     (lack * numberIn(input.substrateVolume, SUBSTRATE, 'substrateVolume')) /
     (1 - numberIn(input.drainFraction, DRAIN, 'drainFraction'))
   const most = numberIn(input.maxPerShot, SHOT, 'maxPerShot')
-  const apart = numberIn(input.betweenShots, APART, 'betweenShots')
+  const apart = numberIn(input.minPeriod, APART, 'minPeriod')
   const allowance = numberIn(input.maxTotal, MOST, 'maxTotal')
   // Rounding of the division must not cost a shot of its own.
   const shots = Math.ceil((volume / most) * (1 - 1e-12))

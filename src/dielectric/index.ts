@@ -139,9 +139,9 @@ export {
 } from './relations/dobson-1985.js'
 export {
   permittivityHerkelrath1991,
-  type SquareRootContent,
   type SquareRootLine,
   type SquareRootReading,
+  type SquareRootWaterContent,
   waterContentHerkelrath1991,
 } from './relations/herkelrath-1991.js'
 export {
@@ -150,11 +150,11 @@ export {
   waterContentJacobsenSchjonning1993,
 } from './relations/jacobsen-schjonning-1993.js'
 export {
-  type ContentInSoil,
   type PermittivityInSoil,
   permittivityJacobsenSchjonningSoil1993,
   type SoilOfJacobsenSchjonning,
   validityJacobsenSchjonningSoil1993,
+  type WaterContentInSoil,
   waterContentJacobsenSchjonningSoil1993,
 } from './relations/jacobsen-schjonning-soil-1993.js'
 export {
@@ -164,17 +164,17 @@ export {
 } from './relations/kellner-lundin-2001.js'
 export { permittivityLedieu1986, validityLedieu1986, waterContentLedieu1986 } from './relations/ledieu-1986.js'
 export {
-  type ContentAndDensity,
   type PermittivityAndDensity,
   permittivityMalickiDensity1996,
   validityMalickiDensity1996,
+  type WaterContentAndDensity,
   waterContentMalickiDensity1996,
 } from './relations/malicki-density-1996.js'
 export {
-  type ContentAndPorosity,
   type PermittivityAndPorosity,
   permittivityMalickiPorosity1996,
   validityMalickiPorosity1996,
+  type WaterContentAndPorosity,
   waterContentMalickiPorosity1996,
 } from './relations/malicki-porosity-1996.js'
 export {
@@ -203,9 +203,9 @@ export {
 } from './relations/roth-organic-1992.js'
 export {
   type AirMediumWater,
-  type ScaledFrequencyContent,
   type ScaledFrequencyLaw,
   type ScaledFrequencyReading,
+  type ScaledFrequencyWaterContent,
   scaledFrequency,
   scaledFrequencyPaltineanuStarr1997,
   waterContentPaltineanuStarr1997,
@@ -218,8 +218,8 @@ export {
 export {
   permittivitySchaap1997,
   type SquareRootPower,
-  type SquareRootPowerContent,
   type SquareRootPowerReading,
+  type SquareRootPowerWaterContent,
   waterContentSchaap1997,
 } from './relations/schaap-1997.js'
 export {

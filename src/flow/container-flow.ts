@@ -8,7 +8,7 @@ import type { WaterContent } from '../quantity/generated/water-content.js'
  */
 export interface ContainerFlow<State> {
   /** The state of a container that was left to drain until it held this much. */
-  readonly start: (content: WaterContent) => State
+  readonly start: (waterContent: WaterContent) => State
   /** The state after a span of time, with what drained and what the plants could not get. */
   readonly step: (state: State, during: FlowStep) => FlowOutcome<State>
   /** The mean water content in a state. */

@@ -13,7 +13,7 @@ export interface CropDryLimits extends SourcedRow {
   readonly h3LowDemand: SuctionHead
 }
 
-const FEDDES = 'feddes-1978'
+const FEDDES = 'feddes-1978, values of potato [not confirmed, source not seen]'
 const WESSELING = 'wesseling-1991, as quoted in later literature'
 const LETTUCE =
   'h3: taylor-1972, table of suctions at which to irrigate, seen in a secondary copy; h1, h2 and h4: common practice, no source'

@@ -52,7 +52,7 @@ export interface InfiltrationUnderRate extends Infiltration {
  * @throws `DomainError` outside the ranges.
  * @validity As for `infiltrationGreenAmpt1911`. Under a dripper the wetted surface grows until its rate fits; take the rate over it.
  * @source mein-1973
- * @source chow-1988, section 4.4
+ * @source chow-1988, section 4.4 [not confirmed, source not seen]
  * @example
  * ```ts
  * pondingMeinLarson1973({

@@ -110,7 +110,7 @@ export function richardsFlow(column: RichardsColumn): RichardsFlow {
   const unpack = (state: RichardsState): Moment => momentOf(state, equations, salted)
 
   /** Mean water content at suctions and its slope against a shift of all; what stands on the surface is not in it. */
-  const mean = (suctions: Float64Array): readonly [content: number, slope: number] => {
+  const mean = (suctions: Float64Array): readonly [waterContent: number, slope: number] => {
     equations.store(suctions)
     let [held, slope] = [
       -equations.standing(suctions),
@@ -130,14 +130,14 @@ export function richardsFlow(column: RichardsColumn): RichardsFlow {
   const meanOf = ({ suctions, held }: Moment): number => (sum(held) - equations.standing(suctions)) / volume
 
   return {
-    start: (content) => {
+    start: (waterContent) => {
       const atRest = (bottom: number) => mean(heights.map((height) => bottom + height))
       const underWater = -heights[nodes - 1]!
-      numberIn(content, { ...WATER_CONTENT, min: atRest(DRIEST)[0], max: atRest(underWater)[0] }, 'content')
+      numberIn(waterContent, { ...WATER_CONTENT, min: atRest(DRIEST)[0], max: atRest(underWater)[0] }, 'waterContent')
       const bottom = rootBetween(
         (bottom) => {
           const [held, slope] = atRest(bottom)
-          return [held - content, slope]
+          return [held - waterContent, slope]
         },
         underWater,
         DRIEST,
@@ -199,7 +199,7 @@ export function richardsFlow(column: RichardsColumn): RichardsFlow {
             layer,
             pressureHead: (0 - suction) as PressureHead,
             suction: Math.max(0, suction) as SuctionHead,
-            waterContent: points.at.content[i + layer] as WaterContent,
+            waterContent: points.at.waterContent[i + layer] as WaterContent,
             ...(moment.salt === undefined
               ? {}
               : { poreWaterEC: ((moment.salt[i] as number) / (moment.held[i] as number)) as PoreWaterEC }),

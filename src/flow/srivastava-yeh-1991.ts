@@ -1,4 +1,4 @@
-import { contentOf } from '../medium/curves/curve-limits.js'
+import { waterContentOf } from '../medium/curves/curve-limits.js'
 import { type GardnerParameters, gardner1958 } from '../medium/curves/gardner-1958.js'
 import { BOTTOM_SUCTION } from '../medium/domains.js'
 import { ELAPSED } from '../quantity/domains.js'
@@ -91,7 +91,7 @@ export function infiltrationSrivastavaYeh1991(column: InfiltrationToWaterTable):
   const logK = Math.log(conductivityAt(scaled, alpha * height, (alpha * conductivity * time) / (saturated - residual)))
   // At saturation rounding could leave a suction of -1e-16 cm.
   const logShare = Math.min(0, logK)
-  return { suction: (-logShare / alpha) as SuctionHead, waterContent: contentOf(logShare, residual, saturated) }
+  return { suction: (-logShare / alpha) as SuctionHead, waterContent: waterContentOf(logShare, residual, saturated) }
 }
 
 function conductivityAt(column: ExponentialColumn, height: number, time: number): number {

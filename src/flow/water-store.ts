@@ -23,7 +23,7 @@ export interface WaterStore {
   /** Water content above which water drains. Unit: m³/m³. Range: (0, 1]. */
   readonly containerCapacity: WaterContent
   /** Water content below which the plants get nothing. Unit: m³/m³. Range: [0, 1). */
-  readonly minContent: WaterContent
+  readonly minWaterContent: WaterContent
   /** Share of the water given that finds its way past the medium. Unit: 1. Range: [0, 1]. */
   readonly bypass: Share
   /** Time in which all but 37 % of the water on its way out has left. Unit: s. Range: (0, 86400]. */
@@ -46,7 +46,7 @@ export interface WaterStore {
  * @example
  * ```ts
  * const flow = waterStore({
- *   substrateVolume: litres(10), containerCapacity: waterContent(0.6), minContent: waterContent(0.1),
+ *   substrateVolume: litres(10), containerCapacity: waterContent(0.6), minWaterContent: waterContent(0.1),
  *   bypass: fraction(0.1), drainLag: minutes(10),
  * })
  * const { state, drained } = flow.step(flow.start(waterContent(0.55)), { duration: hours(1), applied: litres(1), demand: litres(0) })
@@ -57,12 +57,12 @@ export interface WaterStore {
 export function waterStore(store: WaterStore): ContainerFlow<StoreState> {
   const volume = numberIn(store.substrateVolume, SUBSTRATE, 'substrateVolume')
   const most = numberIn(store.containerCapacity, CAPACITY, 'containerCapacity') * volume
-  const least = numberIn(store.minContent, MIN_WATER_CONTENT, 'minContent') * volume
+  const least = numberIn(store.minWaterContent, MIN_WATER_CONTENT, 'minWaterContent') * volume
   const bypass = numberIn(store.bypass, BYPASS, 'bypass')
   const lag = numberIn(store.drainLag, DRAIN_LAG, 'drainLag')
-  if (least >= most) throw new InputError('minContent', 'is not below containerCapacity', 'check both')
+  if (least >= most) throw new InputError('minWaterContent', 'is not below containerCapacity', 'check both')
   return {
-    start: (content) => ({ held: (content * volume) as Volume, draining: 0 as Volume }),
+    start: (waterContent) => ({ held: (waterContent * volume) as Volume, draining: 0 as Volume }),
     step: (state, during) => {
       const applied = numberIn(during.applied, WATER_GIVEN, 'applied')
       const stay = Math.exp(-numberIn(during.duration, STEP, 'duration') / lag)

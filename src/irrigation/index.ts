@@ -154,7 +154,12 @@ export {
   soakCycles,
   soakCyclesForInfiltration,
 } from './shot/soak-cycles.js'
-export { type ContentAfterUseInput, contentAfterUse, type TimeToLevelInput, timeToLevel } from './shot/time-to-level.js'
+export {
+  type TimeToLevelInput,
+  timeToLevel,
+  type WaterContentAfterUseInput,
+  waterContentAfterUse,
+} from './shot/time-to-level.js'
 export {
   type WaterUseDepthFromWeighingInput,
   type WaterUseFromWeighingInput,

@@ -28,7 +28,7 @@ export {
   type WeighedShares,
   weighedPotTest,
 } from './bench/weighed-pot-test.js'
-export { bottomSuctionAtRest, type ContainerOfKnownContent } from './container/bottom-suction.js'
+export { bottomSuctionAtRest, type ContainerOfKnownWaterContent } from './container/bottom-suction.js'
 export { type BoxMeasures, boxContainer } from './container/box-container.js'
 export { type CapacityAtHeight, capacityByHeight, type HeightsOfMedium } from './container/capacity-by-height.js'
 export type { Container } from './container/container.js'
@@ -49,7 +49,7 @@ export { type ProfileRequest, type WaterProfile, waterProfile } from './containe
 export { type BrooksCoreyParameters, brooksCorey1964 } from './curves/brooks-corey-1964.js'
 export { type CampbellParameters, campbell1974 } from './curves/campbell-1974.js'
 export { type DurnerParameters, durner1994, type PoreFamily } from './curves/durner-1994.js'
-export { type ContentBetweenLimits, effectiveSaturation } from './curves/effective-saturation.js'
+export { effectiveSaturation, type WaterContentBetweenLimits } from './curves/effective-saturation.js'
 export { type FredlundXingParameters, fredlundXing1994 } from './curves/fredlund-xing-1994.js'
 export { type GardnerParameters, gardner1958 } from './curves/gardner-1958.js'
 export { hasConductivity } from './curves/has-conductivity.js'

@@ -36,15 +36,15 @@ export function applyCalibration(calibration: ProbeCalibration, reading: ProbeRe
 }
 
 function warningsAt(calibration: ProbeCalibration, reading: number, value: number): Finding[] {
-  const { lowest, highest } = calibration.span
+  const { min: lowest, max: highest } = calibration.span
   const warnings: Finding[] = []
-  const content = `${value.toFixed(3)} m³/m³`
+  const waterContent = `${value.toFixed(3)} m³/m³`
   if (!(reading >= lowest && reading <= highest)) {
     const turned = slopeOf(calibration, reading) * slopeOf(calibration, (lowest + highest) / 2) <= 0
     warnings.push({
       code: turned ? 'beyond-turning-point' : 'outside-calibration',
       level: turned ? 'danger' : 'caution',
-      message: `the reading ${reading} lies outside ${lowest} to ${highest}, between which this probe was calibrated: its water content of ${content} is an extrapolation${turned ? ' beyond the point where the curve turns, and has no meaning' : ''}`,
+      message: `the reading ${reading} lies outside ${lowest} to ${highest}, between which this probe was calibrated: its water content of ${waterContent} is an extrapolation${turned ? ' beyond the point where the curve turns, and has no meaning' : ''}`,
       about: 'reading',
       value: reading,
       unit: 'raw',
@@ -55,7 +55,7 @@ function warningsAt(calibration: ProbeCalibration, reading: number, value: numbe
     warnings.push({
       code: value < 0 ? 'below-zero' : 'above-porosity',
       level: 'caution',
-      message: `a water content of ${content} cannot be${value < 0 ? ', less than none' : `, more than the pores hold (${full})`}: the probe is not in contact, salt or temperature moves its reading, or the medium is not the calibrated one`,
+      message: `a water content of ${waterContent} cannot be${value < 0 ? ', less than none' : `, more than the pores hold (${full})`}: the probe is not in contact, salt or temperature moves its reading, or the medium is not the calibrated one`,
       about: 'waterContent',
       value,
       unit: 'm³/m³',

@@ -54,7 +54,7 @@ export function applyCalibrationToSeries({ calibration, readings, output }: Read
       'make it as long as the readings',
     )
   const { exponent, porosity = 1 } = calibration
-  const { lowest, highest } = calibration.span
+  const { min: lowest, max: highest } = calibration.span
   const refusals: Refused[] = []
   let [missing, belowSpan, aboveSpan, impossible, refused] = [0, 0, 0, 0, 0]
   let i = convertPlain(calibration, readings, output, 0)
@@ -82,7 +82,7 @@ export function applyCalibrationToSeries({ calibration, readings, output }: Read
  * comparisons, which NaN does not.
  */
 function convertPlain(calibration: ProbeCalibration, readings: Float64Array, output: Float64Array, start: number) {
-  const { lowest, highest } = calibration.span
+  const { min: lowest, max: highest } = calibration.span
   const full: number = calibration.porosity ?? 1
   const rows = readings.length
   let i = start

@@ -18,11 +18,11 @@ export function checkSample(
   porosity: Porosity | undefined,
 ): CalibrationSample {
   const r = checkReading(reading, exponent)
-  const content = numberIn(waterContent, WATER_CONTENT, 'waterContent')
-  if (porosity !== undefined && content > porosity) {
+  const water = numberIn(waterContent, WATER_CONTENT, 'waterContent')
+  if (porosity !== undefined && water > porosity) {
     throw new InputError(
       `${name}.waterContent`,
-      `${content} m³/m³ is more than the pores can hold, ${porosity}`,
+      `${water} m³/m³ is more than the pores can hold, ${porosity}`,
       'check the volume of the sample and its dry mass',
     )
   }

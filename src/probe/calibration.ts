@@ -77,9 +77,9 @@ export interface ProbeCalibration {
   /** What the samples span. */
   readonly span: {
     /** Lowest reading. Unit: raw. */
-    readonly lowest: number
+    readonly min: number
     /** Highest reading. Unit: raw. */
-    readonly highest: number
+    readonly max: number
     /** Water content of the driest sample. Unit: m³/m³. */
     readonly driest: number
     /** Water content of the wettest sample. Unit: m³/m³. */

@@ -93,21 +93,21 @@ export function fitCalibration(input: CalibrationFitInput): ProbeCalibration {
   const mean = given.reduce((total, weight) => total + weight, 0) / given.length
   const weights = given.map((weight) => weight / mean)
   const readings = samples.map(({ reading }) => reading as number)
-  const contents = samples.map(({ waterContent }) => waterContent as number)
-  const levels = levelsOf(readings, contents, weights)
+  const waterContents = samples.map(({ waterContent }) => waterContent as number)
+  const levels = levelsOf(readings, waterContents, weights)
   if (levels.length < Math.max(2, degree + 1, degree === 0 ? 3 : 0))
     throw new InputError(
       'samples',
       `they have only ${levels.length} different readings`,
       'take samples at more water contents; a probe that does not tell dry from wet is broken or not inserted',
     )
-  const warnings = worstDisorder(readings, contents)
+  const warnings = worstDisorder(readings, waterContents)
   const shape =
     degree === 0
-      ? monotoneCubic(readings, contents, weights)
+      ? monotoneCubic(readings, waterContents, weights)
       : polynomial(
           readings.map((r) => powerOf(r, exponent)),
-          contents,
+          waterContents,
           weights,
           degree,
           exponent,
@@ -121,10 +121,10 @@ export function fitCalibration(input: CalibrationFitInput): ProbeCalibration {
     coefficients: shape.coefficients,
     knots: shape.knots,
     span: {
-      lowest: readings.reduce((a, b) => Math.min(a, b), Infinity),
-      highest: readings.reduce((a, b) => Math.max(a, b), -Infinity),
-      driest: contents.reduce((a, b) => Math.min(a, b), Infinity),
-      wettest: contents.reduce((a, b) => Math.max(a, b), -Infinity),
+      min: readings.reduce((a, b) => Math.min(a, b), Infinity),
+      max: readings.reduce((a, b) => Math.max(a, b), -Infinity),
+      driest: waterContents.reduce((a, b) => Math.min(a, b), Infinity),
+      wettest: waterContents.reduce((a, b) => Math.max(a, b), -Infinity),
     },
     ...(porosity === undefined ? {} : { porosity }),
     samples,
@@ -192,13 +192,17 @@ function polynomial(
   }
 }
 
-function monotoneCubic(readings: readonly number[], contents: readonly number[], weights: readonly number[]): Shape {
-  const levels = levelsOf(readings, contents, weights)
+function monotoneCubic(
+  readings: readonly number[],
+  waterContents: readonly number[],
+  weights: readonly number[],
+): Shape {
+  const levels = levelsOf(readings, waterContents, weights)
   const knots = monotoneKnots(levels)
-  const residuals = contents.map((content, i) => content - throughKnots(knots, readings[i]!)[0])
-  const statistics = statisticsOf(contents, residuals, weights, levels.length, (i) => {
+  const residuals = waterContents.map((waterContent, i) => waterContent - throughKnots(knots, readings[i]!)[0])
+  const statistics = statisticsOf(waterContents, residuals, weights, levels.length, (i) => {
     const others = levels.filter(({ reading }) => reading !== readings[i])
-    return others.length < 3 ? undefined : contents[i]! - throughKnots(monotoneKnots(others), readings[i]!)[0]
+    return others.length < 3 ? undefined : waterContents[i]! - throughKnots(monotoneKnots(others), readings[i]!)[0]
   })
   const [low, high] = [levels[0]!.reading, levels.at(-1)!.reading]
   return {

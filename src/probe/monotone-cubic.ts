@@ -11,13 +11,13 @@ export interface Level {
 /** Samples by rising reading, those of one reading made into one. */
 export function levelsOf(
   readings: readonly number[],
-  contents: readonly number[],
+  waterContents: readonly number[],
   weights: readonly number[],
 ): Level[] {
   const order = readings.map((_, i) => i).sort((a, b) => readings[a]! - readings[b]!)
   const levels: Level[] = []
   for (const i of order) {
-    const [reading, waterContent, weight] = [readings[i]!, contents[i]!, weights[i]!]
+    const [reading, waterContent, weight] = [readings[i]!, waterContents[i]!, weights[i]!]
     const last = levels.at(-1)
     if (last?.reading !== reading) levels.push({ reading, waterContent, weight })
     else {

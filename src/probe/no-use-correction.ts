@@ -30,9 +30,9 @@ export interface CorrectionSlope {
   /** Where the correction is zero. Unit: that of the cause. */
   readonly reference: number
   /** Lowest value seen. Unit: that of the cause. */
-  readonly lowest: number
+  readonly min: number
   /** Highest value seen. Unit: that of the cause. */
-  readonly highest: number
+  readonly max: number
 }
 
 /** How temperature and salt move a probe's water content: plain data, to be kept with the calibration. */
@@ -121,9 +121,9 @@ export function fitNoUseCorrection(period: NoUsePeriod): NoUseCorrection {
   const slopes = causes.map((cause): CorrectionSlope | undefined => {
     if (cause === undefined) return undefined
     column++
-    const { reference: zero, lowest, highest } = cause
+    const { reference: zero, min: lowest, max: highest } = cause
     const standardError = wider * Math.sqrt(variance * fit.inverse[column]![column]!)
-    return { slope: fit.coefficients[column]!, standardError, reference: zero, lowest, highest }
+    return { slope: fit.coefficients[column]!, standardError, reference: zero, min: lowest, max: highest }
   })
   const warnings = slopes.flatMap((slope, k) => (k < 2 && slope !== undefined ? unproven(names[k]!, slope) : []))
   const [temperature, bulkEC, hours] = slopes
@@ -183,10 +183,10 @@ export interface CorrectedWaterContent {
  */
 export function applyNoUseCorrection(reading: NoUseReading): CorrectedWaterContent {
   const { correction } = reading
-  const content = numberIn(reading.waterContent, READ_CONTENT, 'waterContent')
+  const waterContent = numberIn(reading.waterContent, READ_CONTENT, 'waterContent')
   const warm = numberIn(reading.temperature, READ_TEMPERATURE, 'temperature')
   const warnings = outside('temperature', warm, correction.temperature, '°C')
-  let corrected = content - correction.temperature.slope * (warm - correction.temperature.reference)
+  let corrected = waterContent - correction.temperature.slope * (warm - correction.temperature.reference)
   const salt = reading.bulkEC === undefined ? undefined : numberIn(reading.bulkEC, BULK_EC, 'bulkEC')
   if (correction.bulkEC !== undefined) {
     if (salt === undefined)
@@ -200,8 +200,8 @@ export function applyNoUseCorrection(reading: NoUseReading): CorrectedWaterConte
 interface Cause {
   readonly values: readonly number[]
   readonly reference: number
-  readonly lowest: number
-  readonly highest: number
+  readonly min: number
+  readonly max: number
 }
 
 function causeOf(list: Float64Array, kept: readonly number[], reference: number | undefined): Cause {
@@ -211,14 +211,14 @@ function causeOf(list: Float64Array, kept: readonly number[], reference: number 
     values.reduce((a, b) => Math.min(a, b), Infinity),
     values.reduce((a, b) => Math.max(a, b), -Infinity),
   ]
-  return { values, reference: reference ?? mean, lowest, highest }
+  return { values, reference: reference ?? mean, min: lowest, max: highest }
 }
 
 function refuseNarrow(name: string, cause: Cause | undefined, least: number, unit: string): void {
-  if (cause === undefined || cause.highest - cause.lowest >= least) return
+  if (cause === undefined || cause.max - cause.min >= least) return
   throw new InputError(
     name,
-    `spread over only ${(cause.highest - cause.lowest).toPrecision(2)} ${unit}`,
+    `spread over only ${(cause.max - cause.min).toPrecision(2)} ${unit}`,
     `record until they have spread over ${least} ${unit}, for example through a warm day and a cool night`,
   )
 }
@@ -268,7 +268,7 @@ function unproven(name: string, { slope, standardError }: CorrectionSlope): Find
   ]
 }
 
-function outside(name: string, value: number, { lowest, highest }: CorrectionSlope, unit: string): Finding[] {
+function outside(name: string, value: number, { min: lowest, max: highest }: CorrectionSlope, unit: string): Finding[] {
   if (value >= lowest && value <= highest) return []
   return [
     {

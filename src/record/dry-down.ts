@@ -11,7 +11,7 @@ export interface DryDownInput {
   /** Times of the readings. Unit: s. Range: any. */
   readonly time: ArrayLike<number>
   /** Water content; NaN where a reading is missing. Unit: m³/m³. Range: any. */
-  readonly content: ArrayLike<number>
+  readonly waterContent: ArrayLike<number>
 }
 
 /** A straight line through a dry-down. */
@@ -42,22 +42,22 @@ export interface DryDownLine {
  * @source definition: ordinary least squares
  * @example
  * ```ts
- * const night = fitDryDown({ time: [0, 3600, 7200, 10800], content: [0.6, 0.592, 0.584, 0.576] })
+ * const night = fitDryDown({ time: [0, 3600, 7200, 10800], waterContent: [0.6, 0.592, 0.584, 0.576] })
  * night.slopePerHour // => -0.008
  * ```
  */
-export function fitDryDown({ time, content }: DryDownInput): DryDownLine {
-  equalLengths(time, content)
+export function fitDryDown({ time, waterContent }: DryDownInput): DryDownLine {
+  equalLengths(time, waterContent)
   const good: number[] = []
-  for (let i = 0; i < content.length; i++) if (!Number.isNaN(content[i])) good.push(i)
+  for (let i = 0; i < waterContent.length; i++) if (!Number.isNaN(waterContent[i])) good.push(i)
   const n = good.length
-  if (n < 2) throw new InputError('content', `has ${n} readings`, 'give at least two')
+  if (n < 2) throw new InputError('waterContent', `has ${n} readings`, 'give at least two')
   const meanTime = good.reduce((sum, i) => sum + (time[i] as number) / n, 0)
-  const mean = good.reduce((sum, i) => sum + (content[i] as number) / n, 0)
+  const mean = good.reduce((sum, i) => sum + (waterContent[i] as number) / n, 0)
   let [tt, tx, xx] = [0, 0, 0]
   for (const i of good) {
     const t = ((time[i] as number) - meanTime) / 3600
-    const x = (content[i] as number) - mean
+    const x = (waterContent[i] as number) - mean
     tt += t * t
     tx += t * x
     xx += x * x
@@ -106,7 +106,7 @@ export interface TimeToRefillInput {
  * @source definition; a slope within two standard errors of zero is not believed: common practice, no source
  * @example
  * ```ts
- * const line = fitDryDown({ time: [0, 3600, 7200, 10800], content: [0.6, 0.592, 0.584, 0.576] })
+ * const line = fitDryDown({ time: [0, 3600, 7200, 10800], waterContent: [0.6, 0.592, 0.584, 0.576] })
  * timeToRefill({ line, refillPoint: waterContent(0.52) }) // => { known: true, time: 25200 }
  * ```
  */

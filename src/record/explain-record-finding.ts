@@ -73,7 +73,7 @@ export function explainRecordFinding(finding: RecordFinding): string {
     case 'reading-rises-with-salt':
       return `the level after drain rises by ${points(finding.levelPerDay)} points a day while the drain rises by ${finding.drainPerDay.toFixed(2)} dS/m a day: correct the reading for salt, or trust it less`
     case 'above-capacity':
-      return `a level after drain of ${(100 * finding.highest).toFixed(1)} % is above the ${(100 * finding.capacity).toFixed(1)} % that the medium can hold: salt, a wrong calibration or a wrong capacity`
+      return `a level after drain of ${(100 * finding.max).toFixed(1)} % is above the ${(100 * finding.capacity).toFixed(1)} % that the medium can hold: salt, a wrong calibration or a wrong capacity`
     default:
       return `the water content climbs by ${points(finding.rise)} points in ${((finding.end - finding.start) / 3600).toFixed(1)} h without a shot: a valve or an emitter that leaks, rain, or a probe that warms up`
   }

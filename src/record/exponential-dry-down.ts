@@ -105,20 +105,20 @@ export type ExponentialDryDown =
  * @example
  * ```ts
  * const time = Array.from({ length: 25 }, (_, i) => i * 3600)
- * const fit = fitExponentialDryDown({ time, content: time.map((t) => 0.2 + 0.4 * Math.exp(-t / 36000)) })
+ * const fit = fitExponentialDryDown({ time, waterContent: time.map((t) => 0.2 + 0.4 * Math.exp(-t / 36000)) })
  * fit // => { known: true, floor: 0.2, timeConstant: 36000, first: 0.6 }
  * ```
  */
-export function fitExponentialDryDown({ time, content }: DryDownInput): ExponentialDryDown {
-  equalLengths(time, content)
+export function fitExponentialDryDown({ time, waterContent }: DryDownInput): ExponentialDryDown {
+  equalLengths(time, waterContent)
   const t: number[] = []
   const x: number[] = []
-  for (let i = 0; i < content.length; i++) {
-    if (Number.isNaN(content[i]) || Number.isNaN(time[i])) continue
+  for (let i = 0; i < waterContent.length; i++) {
+    if (Number.isNaN(waterContent[i]) || Number.isNaN(time[i])) continue
     if (t.length > 0 && !((time[i] as number) > (t[t.length - 1] as number)))
       throw new InputError('time', 'does not rise', 'give one stretch without a seam')
     t.push(time[i] as number)
-    x.push(content[i] as number)
+    x.push(waterContent[i] as number)
   }
   const n = t.length
   if (n < 8) return { known: false, reason: 'few-readings' }

@@ -12,7 +12,7 @@ export interface FindClimbsInput {
   /** Times of the readings. Unit: s. Range: any. */
   readonly time: ArrayLike<number>
   /** Water content; NaN where a reading is missing or not to be trusted. Unit: m³/m³. Range: any. */
-  readonly content: ArrayLike<number>
+  readonly waterContent: ArrayLike<number>
   /** The stretches between shots, after drain, made by `findDryDowns`. */
   readonly dryDowns: readonly FoundDryDown[]
   /** A smaller climb is noise or warmth. Unit: m³/m³. Range: (0, 1]. */
@@ -34,25 +34,25 @@ export interface FindClimbsInput {
  * ```ts
  * const time = Array.from({ length: 49 }, (_, i) => i * 900)
  * const content = time.map((_, i) => 0.6 - 0.002 * Math.min(i, 24) + 0.002 * Math.max(0, i - 24))
- * const dryDowns = findDryDowns({ time, content, shots: [], settle: minutes(0), maxStep: hours(1), shortest: hours(2) })
- * findClimbs({ time, content, dryDowns, minRise: waterContentChange(0.02) }) // => [{ code: 'climbs-between-shots', rise: 0.0447, end: 43200 }]
+ * const dryDowns = findDryDowns({ time, waterContent: content, shots: [], settle: minutes(0), maxStep: hours(1), minDuration: hours(2) })
+ * findClimbs({ time, waterContent: content, dryDowns, minRise: waterContentChange(0.02) }) // => [{ code: 'climbs-between-shots', rise: 0.0447, end: 43200 }]
  * ```
  */
-export function findClimbs({ time, content, dryDowns, minRise }: FindClimbsInput): ClimbFinding[] {
+export function findClimbs({ time, waterContent, dryDowns, minRise }: FindClimbsInput): ClimbFinding[] {
   const least = numberIn(minRise, MIN_CLIMB, 'minRise')
-  equalLengths(time, content)
+  equalLengths(time, waterContent)
   return dryDowns.flatMap(({ first, last }) => {
-    const climb = largestClimb(time, content, first, last)
+    const climb = largestClimb(time, waterContent, first, last)
     return climb.rise >= least ? [{ code: 'climbs-between-shots', level: 'caution', ...climb } as const] : []
   })
 }
 
-function largestClimb(time: ArrayLike<number>, content: ArrayLike<number>, first: number, last: number) {
+function largestClimb(time: ArrayLike<number>, waterContent: ArrayLike<number>, first: number, last: number) {
   let recent: readonly RecentPoint[] = []
   let [low, lowTime] = [Infinity, 0]
   let best = { start: 0, end: 0, rise: 0 }
   for (let i = first; i <= last; i++) {
-    const x = content[i] as number
+    const x = waterContent[i] as number
     const now = time[i] as number
     if (Number.isNaN(x)) continue
     recent = withReading(recent, now, x)

@@ -12,7 +12,7 @@ export interface FindDryDownsInput {
   /** Times of the readings. Unit: s. Range: any. */
   readonly time: ArrayLike<number>
   /** Water content; NaN where a reading is missing or not to be trusted. Unit: m³/m³. Range: any. */
-  readonly content: ArrayLike<number>
+  readonly waterContent: ArrayLike<number>
   /** The shots in the series, made by `findShots`. */
   readonly shots: readonly FoundShot[]
   /** Time after the peak of a shot that is left out, because drain is no use by plants. Unit: s. Range: [0, 86400]. */
@@ -20,7 +20,7 @@ export interface FindDryDownsInput {
   /** Nothing is followed over a longer step between two good readings. Unit: s. Range: (0, 86400]. */
   readonly maxStep: Duration
   /** Shorter ones are left out. Unit: s. Range: (0, 604800]. */
-  readonly shortest: Duration
+  readonly minDuration: Duration
   /** Times with light, in order; without them day and night are not told apart. */
   readonly light?: readonly LightPeriod[]
 }
@@ -54,32 +54,32 @@ export interface FoundDryDown {
  * const time = Array.from({ length: 13 }, (_, i) => i * 3600)
  * const content = time.map((t, i) => 0.6 - 0.008 * Math.min(i, 6) - 0.002 * Math.max(0, i - 6))
  * const found = findDryDowns({
- *   time, content, shots: [], settle: minutes(30), maxStep: hours(2), shortest: hours(3), light: [{ start: 0, end: 21600 }],
+ *   time, waterContent: content, shots: [], settle: minutes(30), maxStep: hours(2), minDuration: hours(3), light: [{ start: 0, end: 21600 }],
  * })
  * found // => [{ regime: 'day', line: { slopePerHour: -0.008 } }, { regime: 'night', line: { slopePerHour: -0.002 } }]
  * ```
  */
-export function findDryDowns({ time, content, shots, light, ...limits }: FindDryDownsInput): FoundDryDown[] {
+export function findDryDowns({ time, waterContent, shots, light, ...limits }: FindDryDownsInput): FoundDryDown[] {
   const settle = numberIn(limits.settle, SETTLE_TIME, 'settle')
   const maxStep = numberIn(limits.maxStep, MAX_STEP, 'maxStep') as Duration
-  const shortest = numberIn(limits.shortest, MIN_DRY_DOWN, 'shortest')
+  const shortest = numberIn(limits.minDuration, MIN_DRY_DOWN, 'minDuration')
   const periods = checkedPeriods(light ?? [])
   const found: FoundDryDown[] = []
   const close = (first: number, last: number, regime: FoundDryDown['regime'], readings: number) => {
     if (readings < 3 || (time[last] as number) - (time[first] as number) < shortest) return
-    const line = fitDryDown({ time: part(time, first, last), content: part(content, first, last) })
+    const line = fitDryDown({ time: part(time, first, last), waterContent: part(waterContent, first, last) })
     found.push({ first, last, start: time[first] as number, end: time[last] as number, regime, line })
   }
   let s = 0
   let p = 0
-  for (const segment of splitRecord({ time, value: content, maxStep })) {
+  for (const segment of splitRecord({ time, value: waterContent, maxStep })) {
     let first = -1
     let last = -1
     let readings = 0
     let regime: FoundDryDown['regime'] = 'not-told'
     let drained = -Infinity
     for (let i = segment.first; i <= segment.last; i++) {
-      if (Number.isNaN(content[i])) continue
+      if (Number.isNaN(waterContent[i])) continue
       const now = time[i] as number
       while (s < shots.length && (shots[s] as FoundShot).peakIndex < i) {
         // A shot of an earlier stretch has nothing to say here.

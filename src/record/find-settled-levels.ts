@@ -11,7 +11,7 @@ export interface SettledLevelsInput {
   /** Times of the readings. Unit: s. Range: any. */
   readonly time: ArrayLike<number>
   /** Water content; NaN where a reading is missing. Unit: m³/m³. Range: any. */
-  readonly content: ArrayLike<number>
+  readonly waterContent: ArrayLike<number>
   /** The shots in the series, made by `findShots`. */
   readonly shots: readonly FoundShot[]
   /** Time after the peak at which drain has stopped. Unit: s. Range: (0, 86400]. */
@@ -44,20 +44,20 @@ export type SettledLevel =
  * @source common practice, no source
  * @example
  * ```ts
- * const series = { time: [0, 300, 600, 900, 1200], content: [0.5, 0.52, 0.53, 0.524, 0.521] }
+ * const series = { time: [0, 300, 600, 900, 1200], waterContent: [0.5, 0.52, 0.53, 0.524, 0.521] }
  * const shots = findShots({ ...series, minRise: waterContentChange(0.01), maxRiseTime: minutes(30), maxStep: minutes(8) })
  * findSettledLevels({ ...series, shots, settle: minutes(10), maxStep: minutes(8) }) // => [{ known: true, drainBack: 0.009, kept: 0.021 }]
  * ```
  */
-export function findSettledLevels({ time, content, shots, ...limits }: SettledLevelsInput): SettledLevel[] {
+export function findSettledLevels({ time, waterContent, shots, ...limits }: SettledLevelsInput): SettledLevel[] {
   const wait = numberIn(limits.settle, DRAIN_TIME, 'settle')
   const step = numberIn(limits.maxStep, MAX_STEP, 'maxStep')
-  equalLengths(time, content)
+  equalLengths(time, waterContent)
   return shots.map((shot, k) => {
     const next = shots[k + 1]?.startIndex ?? Infinity
     let before = shot.peak
     for (let i = shot.peakIndex + 1; i < time.length; i++) {
-      const x = content[i] as number
+      const x = waterContent[i] as number
       const now = time[i] as number
       if (Number.isNaN(x)) continue
       if (!(now > before) || now - before > step) return { known: false, reason: 'gap' }

@@ -6,7 +6,7 @@ export interface FindShotsInput extends ShotLimits {
   /** Times of the readings. Unit: s. Range: any. */
   readonly time: ArrayLike<number>
   /** Water content; NaN where a reading is missing or not to be trusted. Unit: m³/m³. Range: any. */
-  readonly content: ArrayLike<number>
+  readonly waterContent: ArrayLike<number>
 }
 
 /**
@@ -24,20 +24,20 @@ export interface FindShotsInput extends ShotLimits {
  * @example
  * ```ts
  * const shots = findShots({
- *   time: [0, 300, 600, 900, 1200, 1500], content: [0.5, 0.499, 0.52, 0.53, 0.528, 0.527],
+ *   time: [0, 300, 600, 900, 1200, 1500], waterContent: [0.5, 0.499, 0.52, 0.53, 0.528, 0.527],
  *   minRise: waterContentChange(0.01), maxRiseTime: minutes(30), maxStep: minutes(8),
  * })
  * shots // => [{ start: 300, peak: 900, rise: 0.031 }]
  * ```
  */
 export function findShots(input: FindShotsInput): FoundShot[] {
-  const { time, content } = input
+  const { time, waterContent } = input
   const watch = watchShots(input)
-  equalLengths(time, content)
+  equalLengths(time, waterContent)
   const shots: FoundShot[] = []
   let state = watch.start
   for (let i = 0; i < time.length; i++) {
-    const [next, ended] = watch.step(state, { time: time[i] as number, content: content[i] as number })
+    const [next, ended] = watch.step(state, { time: time[i] as number, waterContent: waterContent[i] as number })
     state = next
     for (const shot of ended) shots.push(shot)
   }

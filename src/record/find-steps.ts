@@ -12,11 +12,11 @@ export interface FindStepsInput {
   /** Times of the readings. Unit: s. Range: any. */
   readonly time: ArrayLike<number>
   /** Water content; NaN where a reading is missing or not to be trusted. Unit: m³/m³. Range: any. */
-  readonly content: ArrayLike<number>
+  readonly waterContent: ArrayLike<number>
   /** The shots that the log explains, made by `findShots`; they are no steps. */
   readonly shots: readonly FoundShot[]
   /** Smaller steps are noise. Unit: m³/m³. Range: (0, 1]. */
-  readonly least: WaterContentChange
+  readonly minChange: WaterContentChange
   /** Readings that are compared on each side. Unit: 1. Range: integers [3, 100]. */
   readonly side: number
   /** Nothing is compared over a longer step between two good readings. Unit: s. Range: (0, 86400]. */
@@ -51,27 +51,27 @@ export interface FoundStep {
  * ```ts
  * const content = [0.52, 0.521, 0.52, 0.519, 0.47, 0.471, 0.47, 0.469]
  * const time = content.map((_, i) => 300 * i)
- * findSteps({ time, content, shots: [], least: waterContentChange(0.02), side: 3, maxStep: minutes(8) }) // => [{ index: 4, change: -0.05 }]
+ * findSteps({ time, waterContent: content, shots: [], minChange: waterContentChange(0.02), side: 3, maxStep: minutes(8) }) // => [{ index: 4, change: -0.05 }]
  * ```
  */
-export function findSteps({ time, content, shots, ...limits }: FindStepsInput): FoundStep[] {
-  const least = numberIn(limits.least, MIN_STEP, 'least')
+export function findSteps({ time, waterContent, shots, ...limits }: FindStepsInput): FoundStep[] {
+  const least = numberIn(limits.minChange, MIN_STEP, 'minChange')
   const side = wholeNumberIn(limits.side, READINGS_ON_EACH_SIDE, 'side')
   const maxStep = numberIn(limits.maxStep, MAX_STEP, 'maxStep') as Duration
   const steps: FoundStep[] = []
   let s = 0
-  for (const { first, last } of splitRecord({ time, value: content, maxStep })) {
+  for (const { first, last } of splitRecord({ time, value: waterContent, maxStep })) {
     const rows: number[] = []
-    for (let i = first; i <= last; i++) if (!Number.isNaN(content[i])) rows.push(i)
+    for (let i = first; i <= last; i++) if (!Number.isNaN(waterContent[i])) rows.push(i)
     let from = 0
     for (let k = side; k + side <= rows.length; k++) {
       const index = rows[k] as number
       while (s < shots.length && (shots[s] as FoundShot).peakIndex < index) s++
       if (s < shots.length && index > (shots[s] as FoundShot).startIndex) continue
-      const jump = (content[index] as number) - (content[rows[k - 1] as number] as number)
+      const jump = (waterContent[index] as number) - (waterContent[rows[k - 1] as number] as number)
       if (Math.abs(jump) < least / 2) continue
-      const before = medianOf(content, rows, k - side, k)
-      const after = medianOf(content, rows, k, k + side)
+      const before = medianOf(waterContent, rows, k - side, k)
+      const after = medianOf(waterContent, rows, k, k + side)
       const change = after - before
       if (Math.abs(change) < least || Math.sign(change) !== Math.sign(jump)) continue
       const step: FoundStep = {
@@ -93,6 +93,6 @@ export function findSteps({ time, content, shots, ...limits }: FindStepsInput): 
   return steps
 }
 
-function medianOf(content: ArrayLike<number>, rows: readonly number[], from: number, to: number): number {
-  return medianInPlace(Float64Array.from(rows.slice(from, to), (i) => content[i] as number))
+function medianOf(waterContent: ArrayLike<number>, rows: readonly number[], from: number, to: number): number {
+  return medianInPlace(Float64Array.from(rows.slice(from, to), (i) => waterContent[i] as number))
 }

@@ -96,11 +96,11 @@ export {
   watchReadings,
 } from './watch-readings.js'
 export {
-  type ContentReading,
   type FoundShot,
   type ShotLimits,
   type ShotWatch,
   type ShotWatchState,
+  type WaterContentReading,
   watchShots,
 } from './watch-shots.js'
 export { type WaterUse, type WaterUseInput, waterUseOfDryDown } from './water-use.js'

@@ -47,7 +47,7 @@ export interface MatchedShots {
  * const content = [0.5, 0.499, 0.52, 0.53, 0.528, 0.527, 0.527, 0.526, 0.526]
  * const limits = { minRise: waterContentChange(0.01), maxRiseTime: minutes(30), maxStep: minutes(8) }
  * const matches = matchShots({
- *   shots: findShots({ time, content, ...limits }), log: [320, 1500, 2300],
+ *   shots: findShots({ time, waterContent: content, ...limits }), log: [320, 1500, 2300],
  *   segments: splitRecord({ time, value: content, maxStep: minutes(8) }), latest: minutes(10), slack: minutes(5),
  * })
  * matches // => { matched: [{ log: 0, shot: 0 }], withoutRise: [1], notJudged: [2], withoutLog: [] }

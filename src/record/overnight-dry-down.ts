@@ -6,7 +6,7 @@ import type { LightPeriod } from './light-periods.js'
 import type { FoundShot } from './watch-shots.js'
 
 /** A series with the times of light between which its nights lie. */
-export interface OvernightInput extends Omit<FindDryDownsInput, 'light' | 'shortest'> {
+export interface OvernightInput extends Omit<FindDryDownsInput, 'light' | 'minDuration'> {
   /** Times with light, in order. A night lies between two of them. */
   readonly light: readonly LightPeriod[]
 }
@@ -49,13 +49,13 @@ export type OvernightDryDown =
  * const time = Array.from({ length: 25 }, (_, i) => i * 3600)
  * const content = time.map((_, i) => 0.6 - 0.003 * i)
  * const light = [{ start: -28800, end: 18000 }, { start: 61200, end: 100000 }]
- * const nights = overnightDryDowns({ time, content, shots: [], settle: minutes(30), maxStep: hours(2), light })
+ * const nights = overnightDryDowns({ time, waterContent: content, shots: [], settle: minutes(30), maxStep: hours(2), light })
  * nights // => [{ known: true, dark: 18000, evening: 0.585, fall: 0.033, lasted: 39600 }]
  * ```
  */
 export function overnightDryDowns(input: OvernightInput): OvernightDryDown[] {
   const { light, shots } = input
-  const nights = findDryDowns({ ...input, shortest: 1 as Duration }).filter(({ regime }) => regime === 'night')
+  const nights = findDryDowns({ ...input, minDuration: 1 as Duration }).filter(({ regime }) => regime === 'night')
   const results: OvernightDryDown[] = []
   let k = 0
   let s = 0

@@ -11,7 +11,7 @@ export interface PlateauInput {
   /** Times of the readings. Unit: s. Range: any. */
   readonly time: ArrayLike<number>
   /** Water content; NaN where a reading is missing. Unit: m³/m³. Range: any. */
-  readonly content: ArrayLike<number>
+  readonly waterContent: ArrayLike<number>
   /** The shots in the series, made by `findShots`. */
   readonly shots: readonly FoundShot[]
   /** Time after the peak at which drain has stopped. Unit: s. Range: (0, 86400]. */
@@ -48,19 +48,19 @@ export type Plateau =
  * @source common practice, no source
  * @example
  * ```ts
- * const series = { time: [0, 300, 600, 900], content: [0.5, 0.53, 0.526, 0.52] }
+ * const series = { time: [0, 300, 600, 900], waterContent: [0.5, 0.53, 0.526, 0.52] }
  * const shots = findShots({ ...series, minRise: waterContentChange(0.01), maxRiseTime: minutes(30), maxStep: minutes(8) })
  * plateauAfterDrain({ ...series, shots, settle: minutes(5) }).known // => false
  * ```
  */
-export function plateauAfterDrain({ time, content, shots, settle }: PlateauInput): Plateau {
+export function plateauAfterDrain({ time, waterContent, shots, settle }: PlateauInput): Plateau {
   const wait = numberIn(settle, DRAIN_TIME, 'settle')
-  equalLengths(time, content)
+  equalLengths(time, waterContent)
   const levels: number[] = []
   shots.forEach((shot, k) => {
     const until = Math.min(shots[k + 1]?.start ?? Infinity, shot.peak + 3 * wait)
     for (let i = shot.peakIndex + 1; i < time.length && (time[i] as number) <= until; i++) {
-      const x = content[i] as number
+      const x = waterContent[i] as number
       if (Number.isNaN(x) || (time[i] as number) < shot.peak + wait) continue
       if (x < shot.top) levels.push(x)
       break

@@ -12,9 +12,9 @@ export interface ProbeAgainstScaleInput {
   /** Mass at the second weighing. Unit: g. Range: [0, ∞). */
   readonly massAfter: Mass
   /** Water content at the first weighing. Unit: m³/m³. Range: [-1, 2]. */
-  readonly contentBefore: WaterContent
+  readonly waterContentBefore: WaterContent
   /** Water content at the second weighing. Unit: m³/m³. Range: [-1, 2]. */
-  readonly contentAfter: WaterContent
+  readonly waterContentAfter: WaterContent
   /** Volume of medium on the scale. Unit: L. Range: (0, ∞). */
   readonly substrateVolume: Volume
 }
@@ -28,7 +28,7 @@ export interface ProbeAgainstScale {
   /** Probe less scale. Unit: L. */
   readonly difference: number
   /** The same as a water content. Unit: m³/m³. */
-  readonly contentDifference: WaterContentChange
+  readonly waterContentDifference: WaterContentChange
 }
 
 /**
@@ -46,9 +46,9 @@ export interface ProbeAgainstScale {
  * @example
  * ```ts
  * probeAgainstScale({
- *   massBefore: kilograms(14.2), massAfter: kilograms(14.62), contentBefore: waterContent(0.52), contentAfter: waterContent(0.532),
+ *   massBefore: kilograms(14.2), massAfter: kilograms(14.62), waterContentBefore: waterContent(0.52), waterContentAfter: waterContent(0.532),
  *   substrateVolume: litres(12),
- * }) // => { weighed: 0.42, seen: 0.144, difference: -0.276, contentDifference: -0.023 }
+ * }) // => { weighed: 0.42, seen: 0.144, difference: -0.276, waterContentDifference: -0.023 }
  * ```
  */
 export function probeAgainstScale(input: ProbeAgainstScaleInput): ProbeAgainstScale {
@@ -56,9 +56,9 @@ export function probeAgainstScale(input: ProbeAgainstScaleInput): ProbeAgainstSc
   const weighed =
     (numberIn(input.massAfter, SCALE_MASS, 'massAfter') - numberIn(input.massBefore, SCALE_MASS, 'massBefore')) / 1000
   const seen =
-    (numberIn(input.contentAfter, PROBE_CONTENT, 'contentAfter') -
-      numberIn(input.contentBefore, PROBE_CONTENT, 'contentBefore')) *
+    (numberIn(input.waterContentAfter, PROBE_CONTENT, 'contentAfter') -
+      numberIn(input.waterContentBefore, PROBE_CONTENT, 'contentBefore')) *
     volume
   const difference = seen - weighed
-  return { weighed, seen, difference, contentDifference: (difference / volume) as WaterContentChange }
+  return { weighed, seen, difference, waterContentDifference: (difference / volume) as WaterContentChange }
 }

@@ -18,7 +18,7 @@ export interface StepDeviations {
 /** What a step from one reading to the next is measured by; at least one of the two limits. */
 export interface RateOfChangeLimits {
   /** Fastest change that is believed. Unit: that of the series per s. Range: [0, ∞). */
-  readonly most?: number
+  readonly max?: number
   /** Largest step that is believed, in standard deviations of the readings before. */
   readonly deviations?: StepDeviations
   /** Which way a change counts; irrigation is a real fast rise, so that only falls may be tested. */
@@ -50,7 +50,7 @@ export interface RateOfChangeInput extends RateOfChangeLimits {
  * @source qartod-2016, Test 7
  * @example
  * ```ts
- * rateOfChangeTest({ time: [0, 300, 600], value: [0.5, 0.501, 0.55], most: 0.0001 }) // => [2, 1, 3]
+ * rateOfChangeTest({ time: [0, 300, 600], value: [0.5, 0.501, 0.55], max: 0.0001 }) // => [2, 1, 3]
  * const value = Array.from({ length: 40 }, (_, i) => (i === 39 ? 0.9 : 0.5 + 0.01 * Math.sin(i)))
  * const deviations = { count: 3, over: hours(25) }
  * rateOfChangeTest({ time: value.map((_, i) => 3600 * i), value, deviations }).at(-1) // => 3
@@ -83,11 +83,11 @@ export interface CheckedRate {
   readonly direction: Direction
 }
 
-export function checkedRate({ most, deviations, direction }: RateOfChangeLimits): CheckedRate {
+export function checkedRate({ max: most, deviations, direction }: RateOfChangeLimits): CheckedRate {
   if (most === undefined && deviations === undefined)
-    throw new InputError('most', 'is missing, and so is deviations', 'give at least one of the two limits')
+    throw new InputError('max', 'is missing, and so is deviations', 'give at least one of the two limits')
   return {
-    most: most === undefined ? Infinity : numberIn(most, MAX_CHANGE, 'most'),
+    most: most === undefined ? Infinity : numberIn(most, MAX_CHANGE, 'max'),
     count: deviations === undefined ? Infinity : numberIn(deviations.count, DEVIATIONS, 'deviations.count'),
     over: deviations === undefined ? 0 : numberIn(deviations.over, SPREAD_TIME, 'deviations.over'),
     direction: directionOf(direction),

@@ -42,7 +42,7 @@ export type RecordFinding =
       readonly code: 'above-capacity'
       readonly level: 'caution'
       /** Highest level after drain. Unit: m³/m³. */
-      readonly highest: number
+      readonly max: number
       /** What the medium can hold. Unit: m³/m³. */
       readonly capacity: number
     }

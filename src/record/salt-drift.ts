@@ -65,7 +65,7 @@ export function saltDrift({ day, plateau, drainEC, containerCapacity }: SaltDrif
   let highest = -Infinity
   for (let i = 0; i < plateau.length; i++)
     if (!Number.isNaN(plateau[i])) highest = Math.max(highest, plateau[i] as number)
-  if (highest > capacity) findings.push({ code: 'above-capacity', level: 'caution', highest, capacity })
+  if (highest > capacity) findings.push({ code: 'above-capacity', level: 'caution', max: highest, capacity })
   return {
     levelPerDay: level.slope,
     levelError: level.error,

@@ -42,14 +42,14 @@ export type SlopeChange =
  * ```ts
  * const time = Array.from({ length: 41 }, (_, i) => i * 1800)
  * const content = time.map((_, i) => 0.5 - 0.004 * Math.min(i, 25) - 0.001 * Math.max(0, i - 25))
- * changeOfSlope({ time, content }) // => { known: true, index: 25, level: 0.4, slopeBefore: -0.008, slopeAfter: -0.002, slows: true }
+ * changeOfSlope({ time, waterContent: content }) // => { known: true, index: 25, level: 0.4, slopeBefore: -0.008, slopeAfter: -0.002, slows: true }
  * ```
  */
-export function changeOfSlope({ time, content }: DryDownInput): SlopeChange {
-  equalLengths(time, content)
+export function changeOfSlope({ time, waterContent }: DryDownInput): SlopeChange {
+  equalLengths(time, waterContent)
   const rows: number[] = []
   for (let i = 0; i < time.length; i++) {
-    if (Number.isNaN(content[i])) continue
+    if (Number.isNaN(waterContent[i])) continue
     const before = rows[rows.length - 1]
     if (before !== undefined && !((time[i] as number) > (time[before] as number)))
       throw new InputError('time', 'does not rise', 'give one stretch without a seam')
@@ -60,10 +60,13 @@ export function changeOfSlope({ time, content }: DryDownInput): SlopeChange {
   if (n < 2 * edge + 2) return { known: false, reason: 'few-readings' }
   const origin = time[rows[0] as number] as number
   const t = rows.map((i) => ((time[i] as number) - origin) / 3600)
-  const line = fitDryDown({ time: rows.map((i) => time[i] as number), content: rows.map((i) => content[i] as number) })
+  const line = fitDryDown({
+    time: rows.map((i) => time[i] as number),
+    waterContent: rows.map((i) => waterContent[i] as number),
+  })
   const meanT = t.reduce((sum, one) => sum + one / n, 0)
   const end = line.last - line.slopePerHour * (t[n - 1] as number)
-  const rest = rows.map((i, k) => (content[i] as number) - end - line.slopePerHour * (t[k] as number))
+  const rest = rows.map((i, k) => (waterContent[i] as number) - end - line.slopePerHour * (t[k] as number))
   const best = bestBreak(t, rest, meanT, edge)
   const squares = rest.reduce((sum, r) => sum + r * r, 0)
   const hinge = t.map((one) => Math.max(0, one - (t[best.at] as number)))

@@ -36,15 +36,15 @@ export interface FoundShot {
 }
 
 /** One reading of a record as it comes in. */
-export interface ContentReading {
+export interface WaterContentReading {
   /** Time of the reading. Unit: s. */
   readonly time: number
   /** Water content; NaN, or null from JSON, where the reading is missing or not to be trusted. Unit: m³/m³. */
-  readonly content: number
+  readonly waterContent: number
 }
 
 /** A reading that may be the foot of a rise: its position, time and water content. */
-type Foot = readonly [index: number, time: number, content: number]
+type Foot = readonly [index: number, time: number, waterContent: number]
 
 /** What is remembered between two readings: 64 of them at most. */
 export interface ShotWatchState {
@@ -59,7 +59,7 @@ export interface ShotWatchState {
 }
 
 /** `findShots` for readings that come in one by one. */
-export interface ShotWatch extends Reducer<ShotWatchState, ContentReading, readonly FoundShot[]> {
+export interface ShotWatch extends Reducer<ShotWatchState, WaterContentReading, readonly FoundShot[]> {
   /** The shot that was under way when the record ended, if there was one. */
   readonly finish: (state: ShotWatchState) => readonly FoundShot[]
   /** A state that was kept as JSON, checked field by field. */
@@ -78,7 +78,7 @@ export interface ShotWatch extends Reducer<ShotWatchState, ContentReading, reado
  * @example
  * ```ts
  * const watch = watchShots({ minRise: waterContentChange(0.01), maxRiseTime: minutes(30), maxStep: minutes(8) })
- * const readings = [0.5, 0.499, 0.52, 0.53, 0.528, 0.527, 0.52].map((content, i) => ({ time: 300 * i, content }))
+ * const readings = [0.5, 0.499, 0.52, 0.53, 0.528, 0.527, 0.52].map((level, i) => ({ time: 300 * i, waterContent: level }))
  * runReducer({ reducer: watch, inputs: readings }).outputs.flat() // => [{ start: 300, peak: 900, rise: 0.031 }]
  * ```
  */
@@ -90,27 +90,27 @@ export function watchShots(limits: ShotLimits): ShotWatch {
     start: { count: 0, last: null, feet: [], rise: null },
     finish: ended,
     restore: (kept) => restoredShotWatch(stateReader(kept)),
-    step: (state, { time, content }) => {
+    step: (state, { time, waterContent }) => {
       const count = state.count + 1
-      if (isMissing(time) || isMissing(content)) return [{ ...state, count }, NONE]
-      const here: Foot = [state.count, time, content]
+      if (isMissing(time) || isMissing(waterContent)) return [{ ...state, count }, NONE]
+      const here: Foot = [state.count, time, waterContent]
       const { last, rise } = state
       if (last !== null && !(time > last && time - last <= longestStep))
         return [{ count, last: time, feet: [here], rise: null }, ended(state)]
       if (rise === null) {
         const feet = withFoot(state.feet, here, longest)
-        const begins = content - (feet[0] as Foot)[2] > least - TINY
+        const begins = waterContent - (feet[0] as Foot)[2] > least - TINY
         return [
           { count, last: time, feet, rise: begins ? { foot: lastFoot(feet, least), top: here, above: 1 } : null },
           NONE,
         ]
       }
       const { foot, top } = rise
-      const above = rise.above + (content - foot[2] > least / 2 - TINY ? 1 : 0)
-      if (content > top[2] + TINY && time - foot[1] <= longest)
+      const above = rise.above + (waterContent - foot[2] > least / 2 - TINY ? 1 : 0)
+      if (waterContent > top[2] + TINY && time - foot[1] <= longest)
         return [{ count, last: time, feet: state.feet, rise: { foot, top: here, above } }, NONE]
       const next = { foot, top, above }
-      return time - top[1] > longest / 3 || top[2] - content > least / 2 + TINY
+      return time - top[1] > longest / 3 || top[2] - waterContent > least / 2 + TINY
         ? [{ count, last: time, feet: [here], rise: null }, ended({ rise: next })]
         : [{ count, last: time, feet: state.feet, rise: next }, NONE]
     },

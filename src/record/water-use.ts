@@ -37,7 +37,7 @@ export type WaterUse =
  * @source definition: water balance of the container without irrigation; a slope within two standard errors of zero is not believed: common practice, no source
  * @example
  * ```ts
- * const line = fitDryDown({ time: [0, 3600, 7200, 10800], content: [0.6, 0.592, 0.584, 0.576] })
+ * const line = fitDryDown({ time: [0, 3600, 7200, 10800], waterContent: [0.6, 0.592, 0.584, 0.576] })
  * waterUseOfDryDown({ line, substrateVolume: litres(10) }) // => { known: true, use: 0.08 }
  * ```
  */

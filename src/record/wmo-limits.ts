@@ -5,9 +5,9 @@ export interface WmoLimits {
   /** Unit of the readings. */
   readonly unit: string
   /** Lowest plausible value. Unit: that of `unit`. */
-  readonly lowest: number
+  readonly min: number
   /** Highest plausible value. Unit: that of `unit`. */
-  readonly highest: number
+  readonly max: number
   /** Change in a minute beyond which a reading is wrong; absent where none is published. Unit: that of `unit` a minute. */
   readonly fastestChange?: number
   /** Least change in an hour of a sensor that lives; absent where none is published. Unit: that of `unit` an hour. */
@@ -24,11 +24,11 @@ export interface WmoLimitsInput {
 }
 
 const LIMITS: Readonly<Record<WmoQuantity, WmoLimits>> = {
-  'air temperature': { unit: '°C', lowest: -80, highest: 60, fastestChange: 3, minChange: 0.1 },
-  'soil temperature': { unit: '°C', lowest: -50, highest: 50 },
+  'air temperature': { unit: '°C', min: -80, max: 60, fastestChange: 3, minChange: 0.1 },
+  'soil temperature': { unit: '°C', min: -50, max: 50 },
   // Saturated air does not change: the least change holds below 95 %.
-  'relative humidity': { unit: '%', lowest: 0, highest: 100, fastestChange: 15, minChange: 1 },
-  'global radiation': { unit: 'W/m²', lowest: 0, highest: 1600, fastestChange: 1000 },
+  'relative humidity': { unit: '%', min: 0, max: 100, fastestChange: 15, minChange: 1 },
+  'global radiation': { unit: 'W/m²', min: 0, max: 1600, fastestChange: 1000 },
 }
 
 /**
@@ -42,7 +42,7 @@ const LIMITS: Readonly<Record<WmoQuantity, WmoLimits>> = {
  * @source zahumensky-2004, as restated in open station code; the limits of the soil temperature and the highest radiation [not confirmed, source not seen]
  * @example
  * ```ts
- * wmoLimits({ of: 'air temperature' }) // => { lowest: -80, highest: 60, fastestChange: 3 }
+ * wmoLimits({ of: 'air temperature' }) // => { min: -80, max: 60, fastestChange: 3 }
  * ```
  */
 export function wmoLimits({ of }: WmoLimitsInput): WmoLimits {

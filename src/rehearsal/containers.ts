@@ -14,7 +14,7 @@ export interface Containers {
   /** Flow of each one's drippers, as a share of the mean. Unit: 1. */
   readonly drippers: Float64Array
   /** Water contents. Unit: m³/m³. */
-  readonly contents: Float64Array
+  readonly waterContents: Float64Array
   /** Mean water content. Unit: m³/m³. */
   readonly mean: () => number
   /** All water. Unit: L a container. */
@@ -40,8 +40,8 @@ export function containersOf(zone: RehearsalZone, seed: number): Containers {
     drippers[i] = Math.max(0.5, 1 + zone.dripperSpread * random.normal())
     uses[i] = Math.max(0.5, 1 + zone.dripperSpread * random.normal())
   }
-  const states = Array.from({ length: places }, () => medium.flow.start(zone.content))
-  const contents = new Float64Array(places).fill(zone.content)
+  const states = Array.from({ length: places }, () => medium.flow.start(zone.waterContent))
+  const waterContents = new Float64Array(places).fill(zone.waterContent)
   let flow = medium.flow
   let capacity = 0
   const during = { duration: 0 as Duration, applied: 0 as Volume, demand: 0 as Volume }
@@ -49,10 +49,10 @@ export function containersOf(zone: RehearsalZone, seed: number): Containers {
   return {
     weights,
     drippers,
-    contents,
+    waterContents,
     mean: () => {
       let sum = 0
-      for (let i = 0; i < places; i++) sum += weights[i]! * contents[i]!
+      for (let i = 0; i < places; i++) sum += weights[i]! * waterContents[i]!
       return sum
     },
     held: () => states.reduce<number>((sum, state, i) => sum + weights[i]! * medium.held(state), 0),
@@ -63,13 +63,13 @@ export function containersOf(zone: RehearsalZone, seed: number): Containers {
       }
       const passed: Passed = { drained: 0, used: 0 }
       for (let i = 0; i < places; i++) {
-        const past = applied[i]! * passing(effects, zone.content - contents[i]!)
+        const past = applied[i]! * passing(effects, zone.waterContent - waterContents[i]!)
         during.duration = duration as Duration
         during.applied = (applied[i]! - past) as Volume
         during.demand = (use * uses[i]!) as Volume
         const outcome = flow.step(states[i], during)
         states[i] = outcome.state
-        contents[i] = flow.waterContent(outcome.state)
+        waterContents[i] = flow.waterContent(outcome.state)
         passed.drained += weights[i]! * (outcome.drained + past)
         passed.used += weights[i]! * outcome.taken
       }
@@ -84,7 +84,7 @@ function passing({ bypass, repellence }: Effects, drier: number): number {
   return Math.min(0.95, bypass + repellence * Math.min(1, Math.max(0, drier / 0.1)))
 }
 
-function otherFlow({ medium, content }: RehearsalZone, change: number): ContainerFlow<unknown> {
+function otherFlow({ medium, waterContent }: RehearsalZone, change: number): ContainerFlow<unknown> {
   if (change === 0) return medium.flow
   if (medium.withCapacity === undefined)
     throw new InputError(
@@ -92,5 +92,5 @@ function otherFlow({ medium, content }: RehearsalZone, change: number): Containe
       'capacity-low needs a medium whose capacity can change',
       'take storedMedium(), or another fault',
     )
-  return medium.withCapacity((content + change) as WaterContent)
+  return medium.withCapacity((waterContent + change) as WaterContent)
 }

@@ -27,7 +27,7 @@ export interface Recorder {
   readonly record: (
     time: number,
     mean: number,
-    contents: Float64Array,
+    waterContents: Float64Array,
     shown: Float64Array,
     water: ZoneWater,
     wanted: boolean,
@@ -50,11 +50,11 @@ export function recorderOf(entries: number, probes: number, step: number, start:
   let at = 0
   return {
     course,
-    record: (time, mean, contents, shown, water, wanted) => {
+    record: (time, mean, waterContents, shown, water, wanted) => {
       if (at >= entries) return
       course.time[at] = start + time
       course.waterContent[at] = mean
-      course.atProbe[at] = contents[0]!
+      course.atProbe[at] = waterContents[0]!
       for (let i = 0; i < probes; i++) course.readings[i]![at] = shown[i]!
       course.given[at] = water.given
       course.drained[at] = water.drained

@@ -32,7 +32,7 @@ export interface RehearsalMedium<State = unknown> {
  * @example
  * ```ts
  * const medium = storedMedium({
- *   substrateVolume: litres(10), containerCapacity: waterContent(0.6), minContent: waterContent(0.1),
+ *   substrateVolume: litres(10), containerCapacity: waterContent(0.6), minWaterContent: waterContent(0.1),
  *   bypass: fraction(0.1), drainLag: minutes(10),
  * })
  * medium.held(medium.flow.start(waterContent(0.5))) // => 5

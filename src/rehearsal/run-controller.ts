@@ -59,7 +59,7 @@ export function runController<State, Input, Output>(
     }
     if (recorder !== undefined && time >= nextRecord) {
       nextRecord += recordEvery
-      recorder.record(time, world.mean(), world.contents, world.shown, world.water, world.wanted())
+      recorder.record(time, world.mean(), world.waterContents, world.shown, world.water, world.wanted())
     }
     world.pass(Math.min(end, time + poll))
   }

@@ -5,7 +5,7 @@ export interface SceneMedium extends SourcedRow {
   /** Mean water content after free drainage. Unit: m³/m³. */
   readonly containerCapacity: number
   /** Water content at which plants get nothing more: invented. Unit: m³/m³. */
-  readonly minContent: number
+  readonly minWaterContent: number
   /** Share of a shot that runs past the medium: invented. Unit: 1. */
   readonly bypass: number
   /** Time in which all but 37 % of the drain has left: invented. Unit: s. */
@@ -22,7 +22,7 @@ export type SceneName = 'stone wool' | 'coir dust' | 'sphagnum peat moss' | 'pin
 export const SCENE_MEDIA = {
   'stone wool': {
     containerCapacity: 0.75,
-    minContent: 0.1,
+    minWaterContent: 0.1,
     bypass: 0.04,
     drainLag: 600,
     source: 'invented',
@@ -30,7 +30,7 @@ export const SCENE_MEDIA = {
   },
   'coir dust': {
     containerCapacity: 0.765,
-    minContent: 0.25,
+    minWaterContent: 0.25,
     bypass: 0.06,
     drainLag: 900,
     source: 'substrateRanges: coir dust of five sources, container capacity 73 to 80 %; the rest is invented',
@@ -38,7 +38,7 @@ export const SCENE_MEDIA = {
   },
   'sphagnum peat moss': {
     containerCapacity: 0.87,
-    minContent: 0.3,
+    minWaterContent: 0.3,
     bypass: 0.08,
     drainLag: 1200,
     source: 'substratesPorometer2012; the rest is invented',
@@ -46,7 +46,7 @@ export const SCENE_MEDIA = {
   },
   'pine bark': {
     containerCapacity: 0.48,
-    minContent: 0.15,
+    minWaterContent: 0.15,
     bypass: 0.15,
     drainLag: 300,
     source: 'substratesPorometer2012; the rest is invented',

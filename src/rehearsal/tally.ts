@@ -25,7 +25,7 @@ export interface Tally {
   /** A span in which the valve did one thing. */
   readonly valve: (from: number, until: number, wanted: boolean, volume: number, locked: boolean) => void
   /** A span at one mean water content. */
-  readonly level: (content: number, duration: number) => void
+  readonly level: (waterContent: number, duration: number) => void
   /** What the controller can know at its next decisions. */
   readonly known: { blind: boolean; hour: number }
   readonly openings: readonly Opening[]
@@ -85,11 +85,11 @@ export function tallyOf(limits: CheckedLimits): Tally {
         last.volume += volume
       } else passages.push({ from, until, volume })
     },
-    level: (content, duration) => {
-      if (content < limits.stressBelow) stress += duration
-      if (content > limits.fullAbove) full += duration
-      if (content < driest) driest = content
-      if (content > wettest) wettest = content
+    level: (waterContent, duration) => {
+      if (waterContent < limits.stressBelow) stress += duration
+      if (waterContent > limits.fullAbove) full += duration
+      if (waterContent < driest) driest = waterContent
+      if (waterContent > wettest) wettest = waterContent
     },
   }
 }

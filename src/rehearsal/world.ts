@@ -17,7 +17,7 @@ export interface World {
   readonly tally: Tally
   readonly water: ZoneWater
   readonly truth: RehearsalTruth
-  readonly contents: Float64Array
+  readonly waterContents: Float64Array
   readonly mean: () => number
   /** Newest number of each probe; NaN where it sent no number. */
   readonly shown: Float64Array
@@ -51,7 +51,7 @@ export function worldOf({ zone, limits, faults, seed, days, start }: CheckedRehe
   const newest = new Float64Array(zone.probes).fill(Number.NaN)
   const stamps = new Float64Array(zone.probes).fill(Number.NaN)
   const shown = new Float64Array(zone.probes).fill(Number.NaN)
-  const truth: RehearsalTruth = { waterContent: zone.content, time: 0, hour: 0 }
+  const truth: RehearsalTruth = { waterContent: zone.waterContent, time: 0, hour: 0 }
   const before = containers.held()
   let effects = effectsAt(faults, zone.probes, 0)
   let change = changes.findIndex((time) => time > 0)
@@ -89,7 +89,7 @@ export function worldOf({ zone, limits, faults, seed, days, start }: CheckedRehe
     tally,
     water,
     truth,
-    contents: containers.contents,
+    waterContents: containers.waterContents,
     mean: containers.mean,
     shown,
     effects: () => effects,
@@ -133,7 +133,7 @@ export function worldOf({ zone, limits, faults, seed, days, start }: CheckedRehe
         const end = Math.min(until, changes[change]!)
         const from = time
         course.pass(from, end, effects)
-        probes.follow(containers.contents, end - from)
+        probes.follow(containers.waterContents, end - from)
         time = end
         if (time >= changes[change]!) {
           change++

@@ -62,7 +62,7 @@ export function waterCourse(
     metered: 0,
     gauged: 0,
     flow: 0,
-    salt: zone.feedEC * zone.content * zone.medium.substrateVolume,
+    salt: zone.feedEC * zone.waterContent * zone.medium.substrateVolume,
   }
   let stepStart = 0
 
@@ -108,11 +108,11 @@ export function waterCourse(
     water.drained += drained
     water.used += used
     water.gauged += drained * effects.gauge
-    const content = containers.mean()
-    const held = content * zone.medium.substrateVolume
+    const waterContent = containers.mean()
+    const held = waterContent * zone.medium.substrateVolume
     water.salt += zone.feedEC * (came * effects.feed - UPTAKE * used)
     water.salt = Math.max(0, water.salt * (1 - drained / (held + drained)))
-    tally.level(content, duration)
+    tally.level(waterContent, duration)
     stepStart = until
   }
 

@@ -23,7 +23,7 @@ export interface RehearsalZone {
   /** Probes. Unit: 1. Range: integers [1, 8]. */
   readonly probes: number
   /** Water content in the beginning. Unit: m³/m³. Range: (0, 1). */
-  readonly content: WaterContent
+  readonly waterContent: WaterContent
   /** Flow to a container while the valve is open and all is well. Unit: L/h. Range: (0, ∞). */
   readonly flow: Flow
   /** Time in which the line fills at each opening; this water runs out beside the containers afterwards. Unit: s. Range: [0, 600]. */
@@ -82,7 +82,7 @@ export function checkedZone(zone: RehearsalZone): RehearsalZone {
   wholeNumberIn(zone.probes, PROBES, 'probes')
   if (zone.probes > zone.containers)
     throw new InputError('probes', `there are ${zone.probes} for ${zone.containers} containers`, 'at most one in each')
-  numberIn(zone.content, LEVEL, 'content')
+  numberIn(zone.waterContent, LEVEL, 'waterContent')
   numberIn(zone.flow, FLOW, 'flow')
   numberIn(
     zone.lineFill,

@@ -8,7 +8,7 @@ const MOST_SAMPLES = 10_000
 
 const finite = (quantity: string, unit = '1') =>
   numberField({ quantity, unit, min: -1e12, max: 1e12, ends: '[]', hint: 'give a finite number' })
-const content = (about: string) => finite(about, 'm³/m³')
+const waterContent = (about: string) => finite(about, 'm³/m³')
 const reading = (about: string) => finite(about, 'raw')
 const count = (quantity: string) =>
   numberField({ quantity, unit: '1', min: 0, max: 1e6, ends: '[]', hint: 'give a count' }, true)
@@ -25,10 +25,10 @@ export function calibrationSchema(unknownKeys: UnknownKeys) {
       knots: z.array(knot(unknownKeys)).max(MOST_SAMPLES),
       span: objectField(
         {
-          lowest: reading('lowest reading'),
-          highest: reading('highest reading'),
-          driest: content('water content of the driest sample'),
-          wettest: content('water content of the wettest sample'),
+          min: reading('lowest reading'),
+          max: reading('highest reading'),
+          driest: waterContent('water content of the driest sample'),
+          wettest: waterContent('water content of the wettest sample'),
         },
         unknownKeys,
       ),
@@ -57,7 +57,7 @@ function knot(unknownKeys: UnknownKeys) {
   return objectField(
     {
       reading: reading('reading'),
-      waterContent: content('water content there'),
+      waterContent: waterContent('water content there'),
       slope: finite('slope', 'm³/m³ per raw'),
     },
     unknownKeys,
@@ -69,11 +69,11 @@ function statistics(unknownKeys: UnknownKeys) {
     {
       samples: count('samples'),
       parameters: count('parameters'),
-      rmse: content('root of the mean squared residual'),
-      residualSd: content('residual standard deviation'),
-      bias: content('mean of fitted less weighed'),
+      rmse: waterContent('root of the mean squared residual'),
+      residualSd: waterContent('residual standard deviation'),
+      bias: waterContent('mean of fitted less weighed'),
       rSquared: finite('share of the spread that the curve explains'),
-      leaveOneOutRmse: content('root of the mean squared error of samples left out').optional(),
+      leaveOneOutRmse: waterContent('root of the mean squared error of samples left out').optional(),
       standardErrors: z.array(finite('standard error')).max(4),
       covariance: z.array(z.array(finite('covariance')).max(4)).max(4),
       centre: finite('middle of the powers of the readings'),

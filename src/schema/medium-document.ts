@@ -53,7 +53,7 @@ export interface MediumDocument {
 
 const above = (quantity: string, unit: string, min: number) =>
   ({ quantity, unit, min, max: Infinity, ends: '()', hint: `give a number above ${min}` }) as const
-const content = (about: string) => quantityField('WaterContent', about)
+const waterContent = (about: string) => quantityField('WaterContent', about)
 const suction = (about: string) => quantityField('SuctionHead', about)
 const alpha = () => numberField<InverseSuction>(above('scale of the suction', '1/cm', 0))
 const exponent = (about: string, least = 0) => numberField(above(about, '1', least))
@@ -66,7 +66,10 @@ const connection = () =>
     ends: '[]',
     hint: 'leave it out unless it was fitted',
   }).optional()
-const limits = () => ({ residual: content('residual water content'), saturated: content('saturated water content') })
+const limits = () => ({
+  residual: waterContent('residual water content'),
+  saturated: waterContent('saturated water content'),
+})
 
 /** Parameters of each model, and the model from them. */
 const MODELS: Readonly<
@@ -91,7 +94,7 @@ const MODELS: Readonly<
   },
   'Campbell 1974': {
     shape: () => ({
-      saturated: content('saturated water content'),
+      saturated: waterContent('saturated water content'),
       airEntry: suction('suction at which air enters'),
       b: exponent('exponent of the water content'),
     }),
@@ -127,7 +130,7 @@ const MODELS: Readonly<
   },
   'Fredlund and Xing 1994': {
     shape: () => ({
-      saturated: content('saturated water content'),
+      saturated: waterContent('saturated water content'),
       scaleSuction: suction('scale of the suction'),
       n: exponent('exponent n'),
       m: exponent('exponent m'),

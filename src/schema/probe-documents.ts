@@ -25,9 +25,9 @@ export interface ProbeDocument {
   /** Time between two readings. Unit: s. */
   readonly interval?: Duration
   /** Lower readings are faults. Unit: that of what it measures. */
-  readonly lowest?: number
+  readonly min?: number
   /** Higher readings are faults. Unit: that of what it measures. */
-  readonly highest?: number
+  readonly max?: number
 }
 
 /** One reading with the version of its form. */
@@ -78,14 +78,14 @@ export function probeSchema(unknownKeys: UnknownKeys) {
         ends: '(]',
         hint: 'give the time between two readings',
       }).optional(),
-      lowest: numberField(ANY).optional(),
-      highest: numberField(ANY).optional(),
+      min: numberField(ANY).optional(),
+      max: numberField(ANY).optional(),
     },
     unknownKeys,
   ).transform((probe, context) =>
     checked(context, 'a lowest reading below the highest', () => {
-      if (probe.lowest !== undefined && probe.highest !== undefined && probe.lowest >= probe.highest)
-        throw new InputError('lowest', 'is not below the highest reading', 'check both; they may be swapped')
+      if (probe.min !== undefined && probe.max !== undefined && probe.min >= probe.max)
+        throw new InputError('min', 'is not below the highest reading', 'check both; they may be swapped')
       return probe
     }),
   )

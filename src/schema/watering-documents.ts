@@ -168,7 +168,7 @@ export function planRequestSchema(unknownKeys: UnknownKeys) {
         {
           substrateVolume: quantityField('Volume', 'volume of medium'),
           containerCapacity: quantityField('WaterContent', 'water content above which water drains'),
-          minContent: quantityField('WaterContent', 'water content below which plants get nothing'),
+          minWaterContent: quantityField('WaterContent', 'water content below which plants get nothing'),
           bypass: quantityField('Share', 'share of a shot that passes by the medium'),
           drainLag: quantityField('Duration', 'time in which drain falls to about a third', VALVE_TIME),
         },

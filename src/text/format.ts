@@ -41,7 +41,7 @@ const DIGITS: Domain = {
  * @param style - Unit and rounding.
  * @returns Number, space, unit.
  * @throws `InputError` for a unit that the kind does not list, `DomainError` for a value that is not finite.
- * @source jcgm-100-2008, 7.2.6 [not confirmed, source not seen]
+ * @source jcgm-100-2008, 7.2.6 [confirmed by public code or text, source not seen]
  * @example
  * ```ts
  * formatQuantity(litres(0.39706), 'Volume', { unit: 'mL', uncertainty: 0.004 }) // => '397.1 mL'

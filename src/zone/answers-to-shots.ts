@@ -39,7 +39,7 @@ export function answersOf(
   const matches = matchShots({
     shots: probe.shots,
     log: openings,
-    segments: splitRecord({ time, value: probe.content, maxStep: maxStepOf(zone) }),
+    segments: splitRecord({ time, value: probe.waterContent, maxStep: maxStepOf(zone) }),
     latest: Math.min(86400, Math.max(1800, 2 * zone.readingStep)) as Duration,
     slack: Math.min(86400, zone.readingStep) as Duration,
   })

@@ -15,7 +15,7 @@ export interface CheckedProbe {
   readonly name: string
   readonly weight: number
   /** Water content; NaN where it is missing or not to be trusted. */
-  readonly content: Float64Array
+  readonly waterContent: Float64Array
   /** Flags of the readings of the day. */
   readonly counts: FlagCounts
   /** Readings of the day outside the span of the calibration. */
@@ -55,10 +55,10 @@ export function checkProbe(zone: Zone, window: ZoneWindow, position: number): Ch
     value[i] = Number.NaN
   }
   const flags = flagsOf(zone, time, value).map((flag, i) => (Number.isNaN(value[i]) ? (impossible[i] as number) : flag))
-  const content = value.map((x, i) => ((flags[i] as number) <= QUALITY.notEvaluated ? x : Number.NaN))
+  const waterContent = value.map((x, i) => ((flags[i] as number) <= QUALITY.notEvaluated ? x : Number.NaN))
   const shots = findShots({
     time,
-    content,
+    waterContent,
     minRise: zone.limits.minRise as WaterContentChange,
     maxRiseTime: maxRiseTimeOf(zone),
     maxStep: maxStepOf(zone),
@@ -67,7 +67,7 @@ export function checkProbe(zone: Zone, window: ZoneWindow, position: number): Ch
   return {
     name: probe.name,
     weight: probe.weight ?? 1,
-    content,
+    waterContent,
     counts: countFlags(flags.subarray(first)),
     extrapolated: extrapolatedIn(probe, raw.subarray(first)),
     shots,
@@ -89,7 +89,7 @@ function flagsOf(zone: Zone, time: Float64Array, value: Float64Array): Uint8Arra
       expectedMax: limits.maxBelieved,
     },
     spike: { suspect: 6 * limits.minRise, fail: 12 * limits.minRise },
-    rateOfChange: { most: (4 * limits.minRise) / readingStep, direction: 'fall' },
+    rateOfChange: { max: (4 * limits.minRise) / readingStep, direction: 'fall' },
     flatLine: flat,
   })
   // The first reading after a gap is as good as any, so that the gap test has no say here.
@@ -127,7 +127,7 @@ function fromTheFirstRepeat(flags: Uint8Array, repeats: number): Uint8Array {
 function extrapolatedIn(probe: DescribedProbe, raw: Float64Array): number {
   const { calibration } = probe
   if (calibration === undefined) return 0
-  return raw.filter((x) => x < calibration.span.lowest || x > calibration.span.highest).length
+  return raw.filter((x) => x < calibration.span.min || x > calibration.span.max).length
 }
 
 /** The middle of the reported numbers, if it can only be per cent. */

@@ -70,10 +70,10 @@ export function longestShotFree(
 /** What a probe saw of that stretch, drain after the last shot left out. */
 export function nightOf(zone: Zone, window: ZoneWindow, probe: CheckedProbe, free: ShotFree): Known<NightDryDown> {
   const { time } = window
-  const { content } = probe
+  const { waterContent } = probe
   const [result] = overnightDryDowns({
     time,
-    content,
+    waterContent,
     shots: probe.shots,
     settle: Math.max(SETTLE, Math.min(86400, zone.readingStep)) as Duration,
     maxStep: maxStepOf(zone),
@@ -88,11 +88,11 @@ export function nightOf(zone: Zone, window: ZoneWindow, probe: CheckedProbe, fre
   const good: number[] = []
   // The line of the result ends at the last reading before the shot and lasted from the first after drain.
   for (let i = firstAt(time, free.from); i < time.length && (time[i] as number) <= free.to; i++)
-    if (!Number.isNaN(content[i])) good.push(i)
+    if (!Number.isNaN(waterContent[i])) good.push(i)
   const last = good[good.length - 1] as number
   const settled = good.filter((i) => (time[i] as number) >= (time[last] as number) - result.lasted)
   if (settled.length < 6) return unknown('too-few-readings')
-  const middle = (at: readonly number[]) => medianInPlace(Float64Array.from(at, (i) => content[i] as number))
+  const middle = (at: readonly number[]) => medianInPlace(Float64Array.from(at, (i) => waterContent[i] as number))
   const [evening, morning] = [middle(settled.slice(0, 3)), middle(settled.slice(-3))]
   const [from, to] = [time[settled[0] as number] as number, time[last] as number]
   const fall = evening - morning

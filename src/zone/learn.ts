@@ -15,7 +15,7 @@ import { firstAt, type ZoneWindow } from './zone-window.js'
 export function learnDrying(
   zone: Zone,
   { day, time }: ZoneWindow,
-  { content }: CheckedProbe,
+  { waterContent }: CheckedProbe,
   before: LevelState | undefined,
 ): LevelState {
   const forecaster = forecastLevel({
@@ -26,9 +26,9 @@ export function learnDrying(
   })
   let state = before ?? forecaster.start
   for (let i = firstAt(time, day.from); i < time.length; i++) {
-    const x = content[i] as number
+    const x = waterContent[i] as number
     if (Number.isNaN(x)) continue
-    state = forecaster.step(state, { time: time[i] as number, content: x as WaterContent })[0]
+    state = forecaster.step(state, { time: time[i] as number, waterContent: x as WaterContent })[0]
   }
   return state
 }

@@ -27,7 +27,7 @@ export function drainedLevel(
   const settle = Math.min(86400, Math.max(1200, zone.readingStep)) as Duration
   const settled = findSettledLevels({
     time,
-    content: probe.content,
+    waterContent: probe.waterContent,
     shots: probe.shots,
     settle,
     maxStep: maxStepOf(zone),

@@ -53,7 +53,7 @@ export interface ProposedDay {
   /** End of each step of the prediction. Unit: s. */
   readonly time: readonly number[]
   /** Predicted mean water content at the end of each step. Unit: m³/m³. */
-  readonly content: readonly number[]
+  readonly waterContent: readonly number[]
   /** What was wanted and cannot be had. */
   readonly compromises: readonly Finding[]
   /** What is different from the reviewed day. */
@@ -153,7 +153,7 @@ function planned(zone: Zone, day: ZoneDay, level: ZoneLevel, next: LocalDay, use
       container: {
         substrateVolume: container.substrateVolume,
         containerCapacity: fullPoint as WaterContent,
-        minContent: limits.lowerLimit,
+        minWaterContent: limits.lowerLimit,
         bypass: BYPASS,
         drainLag: DRAIN_LAG,
       },
@@ -190,7 +190,7 @@ function planned(zone: Zone, day: ZoneDay, level: ZoneLevel, next: LocalDay, use
     drained: plan.drained,
     drainFraction: plan.drainFraction,
     time: Array.from(plan.time),
-    content: Array.from(plan.waterContent),
+    waterContent: Array.from(plan.waterContent),
     compromises: plan.findings.map(explainPlanFinding),
   }
   return known({ ...proposal, differences: differencesOf(day, proposal) })

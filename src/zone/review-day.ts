@@ -145,8 +145,8 @@ function judge(
   )
   findings.push(...compared.findings)
   const first = checked.map((probe, p): Candidate => {
-    const { name, counts, looksLikePercent, content, weight } = probe
-    const last = lateLevel(zone, window.time, content, window.day)
+    const { name, counts, looksLikePercent, waterContent, weight } = probe
+    const last = lateLevel(zone, window.time, waterContent, window.day)
     const deaf = compared.deaf.get(name)
     const before = findings.length
     if (looksLikePercent !== undefined)
@@ -266,10 +266,10 @@ function rootFindings(root: Known<RootZoneTemperature>): ZoneFinding[] {
   })
 }
 
-function rangeOf({ day, time }: ZoneWindow, { content }: CheckedProbe): ProbeDay['range'] {
+function rangeOf({ day, time }: ZoneWindow, { waterContent }: CheckedProbe): ProbeDay['range'] {
   let [min, max] = [Infinity, -Infinity]
   for (let i = firstAt(time, day.from); i < time.length; i++) {
-    const x = content[i] as number
+    const x = waterContent[i] as number
     if (x < min) min = x
     if (x > max) max = x
   }
@@ -277,7 +277,7 @@ function rangeOf({ day, time }: ZoneWindow, { content }: CheckedProbe): ProbeDay
 }
 
 /** Stretches of the day, of at least half an hour and two missing readings, without a reading that can be trusted. */
-function gapsOf(zone: Zone, { day, time }: ZoneWindow, { name, content }: CheckedProbe): ReadingGap[] {
+function gapsOf(zone: Zone, { day, time }: ZoneWindow, { name, waterContent }: CheckedProbe): ReadingGap[] {
   const gaps: ReadingGap[] = []
   const longest = Math.max(1800, 2.5 * zone.readingStep)
   let last = day.from
@@ -285,7 +285,7 @@ function gapsOf(zone: Zone, { day, time }: ZoneWindow, { name, content }: Checke
     if (now - last > longest) gaps.push({ probe: name, from: last, to: now })
   }
   for (let i = firstAt(time, day.from); i < time.length; i++) {
-    if (Number.isNaN(content[i])) continue
+    if (Number.isNaN(waterContent[i])) continue
     look(time[i] as number)
     last = time[i] as number
   }

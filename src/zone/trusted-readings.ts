@@ -49,7 +49,9 @@ export function trustedReadings(input: Omit<ReviewDayInput, 'memory'>): TrustedR
   const plain = (column: Float64Array): Missable[] => Array.from(column, (x) => (Number.isNaN(x) ? null : x))
   return {
     time: Array.from(window.time),
-    probes: Object.fromEntries(zone.probes.map(({ name }, p) => [name, plain(checkProbe(zone, window, p).content)])),
+    probes: Object.fromEntries(
+      zone.probes.map(({ name }, p) => [name, plain(checkProbe(zone, window, p).waterContent)]),
+    ),
     rootTemperature: plain(window.rootTemperature),
   }
 }

@@ -86,8 +86,8 @@ function storedChange(zone: Zone, { day, time }: ZoneWindow, probes: readonly Ch
   const near = Math.max(1800, zone.readingStep)
   let [sum, weight] = [0, 0]
   for (const probe of probes) {
-    const first = levelBetween(time, probe.content, day.from - near, day.from + near)
-    const last = levelBetween(time, probe.content, day.to - 2 * near, day.to)
+    const first = levelBetween(time, probe.waterContent, day.from - near, day.from + near)
+    const last = levelBetween(time, probe.waterContent, day.to - 2 * near, day.to)
     if (first === undefined || last === undefined) continue
     sum += probe.weight * (last - first)
     weight += probe.weight
@@ -96,18 +96,23 @@ function storedChange(zone: Zone, { day, time }: ZoneWindow, probes: readonly Ch
 }
 
 /** Median of the good readings between two moments. */
-function levelBetween(time: Float64Array, content: Float64Array, from: number, to: number): number | undefined {
+function levelBetween(time: Float64Array, waterContent: Float64Array, from: number, to: number): number | undefined {
   const there: number[] = []
   for (let i = firstAt(time, from); i < time.length && (time[i] as number) < to; i++)
-    if (!Number.isNaN(content[i])) there.push(content[i] as number)
+    if (!Number.isNaN(waterContent[i])) there.push(waterContent[i] as number)
   return there.length === 0 ? undefined : medianInPlace(Float64Array.from(there))
 }
 
 /** The last three good readings of the late hours of a day, their median. */
-export function lateLevel(zone: Zone, time: Float64Array, content: Float64Array, day: LocalDay): number | undefined {
+export function lateLevel(
+  zone: Zone,
+  time: Float64Array,
+  waterContent: Float64Array,
+  day: LocalDay,
+): number | undefined {
   const from = firstAt(time, day.to - Math.max(3 * 3600, 3 * zone.readingStep))
   const there: number[] = []
   for (let i = firstAt(time, day.to) - 1; i >= from && there.length < 3; i--)
-    if (!Number.isNaN(content[i])) there.push(content[i] as number)
+    if (!Number.isNaN(waterContent[i])) there.push(waterContent[i] as number)
   return there.length === 0 ? undefined : medianInPlace(Float64Array.from(there))
 }

@@ -41,12 +41,12 @@ checkPublished(FILE, 'slope_vapour_pressure', ({ t }) => ({ delta: slopeOfSatura
 checkPublished(FILE, 'mean_saturation_vapour_pressure', ({ tmax, tmin }) => ({
   e0_max: saturationVapourPressureFao56(celsius(tmax)),
   e0_min: saturationVapourPressureFao56(celsius(tmin)),
-  es: meanSaturationVapourPressureFao56({ highest: celsius(tmax), lowest: celsius(tmin) }),
+  es: meanSaturationVapourPressureFao56({ maxTemperature: celsius(tmax), minTemperature: celsius(tmin) }),
   e0_of_mean: saturationVapourPressureFao56(celsius((tmax + tmin) / 2)),
 }))
 const humidityDay = ({ tmin, tmax, rhmax, rhmin }: Record<string, number>) => ({
-  highest: celsius(tmax as number),
-  lowest: celsius(tmin as number),
+  maxTemperature: celsius(tmax as number),
+  minTemperature: celsius(tmin as number),
   maxHumidity: percent(rhmax as number),
   minHumidity: percent(rhmin as number),
 })
@@ -97,8 +97,8 @@ checkPublished(FILE, 'net_longwave', ({ tmax, tmin, ea, Rs, Ra }) => {
     Rs_over_Rso: relativeShortwave,
     cloud_factor: 1.35 * relativeShortwave - 0.35,
     Rnl: netLongwaveRadiationFao56({
-      highest: celsius(tmax),
-      lowest: celsius(tmin),
+      maxTemperature: celsius(tmax),
+      minTemperature: celsius(tmin),
       actualVapourPressure: kilopascals(ea),
       relativeShortwave,
     }),
@@ -138,12 +138,15 @@ describe('humid air', () => {
   })
   it('refuses swapped pairs and impossible humidity', () => {
     const day = {
-      highest: celsius(25),
-      lowest: celsius(18),
+      maxTemperature: celsius(25),
+      minTemperature: celsius(18),
       maxHumidity: percent(82),
       minHumidity: percent(54),
     } as const
-    expectInputError(() => meanSaturationVapourPressureFao56({ highest: celsius(10), lowest: celsius(20) }), 'lowest')
+    expectInputError(
+      () => meanSaturationVapourPressureFao56({ maxTemperature: celsius(10), minTemperature: celsius(20) }),
+      'minTemperature',
+    )
     expectInputError(
       () => actualVapourPressureFao56({ ...day, maxHumidity: percent(10), minHumidity: percent(54) }),
       'minHumidity',
@@ -151,18 +154,18 @@ describe('humid air', () => {
     expectInputError(
       () =>
         actualVapourPressureFao56({
-          highest: celsius(10),
-          lowest: celsius(18),
+          maxTemperature: celsius(10),
+          minTemperature: celsius(18),
           maxHumidity: percent(82),
           minHumidity: percent(54),
         }),
-      'lowest',
+      'minTemperature',
     )
     expectDomainError(
       () =>
         actualVapourPressureFao56({
-          highest: celsius(25),
-          lowest: celsius(18),
+          maxTemperature: celsius(25),
+          minTemperature: celsius(18),
           maxHumidity: 82 as never,
           minHumidity: percent(54),
         }),

@@ -58,7 +58,7 @@ checkPublished('evapotranspiration', 'ea_from_psychrometer', ({ z, tdry, twet, a
   }),
 }))
 checkPublished('evapotranspiration', 'ea_from_rhmax', ({ tmin, rhmax }) => ({
-  ea: vapourPressureFromMaxHumidityFao56({ lowest: celsius(tmin), maxHumidity: percent(rhmax) }),
+  ea: vapourPressureFromMaxHumidityFao56({ minTemperature: celsius(tmin), maxHumidity: percent(rhmax) }),
 }))
 checkPublished('irrigation', 'air.es', ({ T }) => ({ es: saturationVapourPressureFao56(celsius(T)) }))
 checkPublished('irrigation', 'air.vpd', ({ T, RH }) => ({
@@ -141,13 +141,17 @@ describe('vapour pressure of the air', () => {
     } as const
     expect(vapourPressureFromPsychrometerFao56(reading)).toBeCloseTo(1.91, 2)
     // Example 5: 18 and 25 °C, 82 and 54 %: 1.70 from both, 1.78 from the mean of 68 %.
-    const mean = { highest: celsius(25), lowest: celsius(18), meanHumidity: percent<RelativeHumidity>(68) } as const
+    const mean = {
+      maxTemperature: celsius(25),
+      minTemperature: celsius(18),
+      meanHumidity: percent<RelativeHumidity>(68),
+    } as const
     expect(vapourPressureFromMeanHumidityFao56(mean)).toBeCloseTo(1.78, 2)
     // Example 20: lowest temperature 14.8 °C: 1.68 kPa.
-    expect(vapourPressureFromMinTemperatureFao56({ lowest: celsius(14.8) })).toBeCloseTo(1.68, 2)
+    expect(vapourPressureFromMinTemperatureFao56({ minTemperature: celsius(14.8) })).toBeCloseTo(1.68, 2)
   })
   it('lowers the dew point of arid sites by what is asked', () => {
-    const dry = vapourPressureFromMinTemperatureFao56({ lowest: celsius(15), aridity: kelvinsOfChange(2) })
+    const dry = vapourPressureFromMinTemperatureFao56({ minTemperature: celsius(15), aridity: kelvinsOfChange(2) })
     expect(dry).toBe(vapourPressureFromDewPointFao56(celsius(13)))
   })
   it('is undone by the dew point and by relative humidity', () => {

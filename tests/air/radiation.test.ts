@@ -46,8 +46,8 @@ checkPublished('evapotranspiration', 'day_of_year', ({ month, day }) => ({ J: da
 checkPublished('evapotranspiration', 'stefan_boltzmann', ({ t }) => {
   // Without vapour and under a clear sky the loss is the black-body term times 0.34.
   const day = {
-    highest: celsius(t),
-    lowest: celsius(t),
+    maxTemperature: celsius(t),
+    minTemperature: celsius(t),
     actualVapourPressure: kilopascals<never>(0),
     relativeShortwave: 1,
   }
@@ -59,7 +59,7 @@ checkPublished('evapotranspiration', 'soil_heat_flux_backward', ({ t_month, t_pr
 const fromTemperature = (given: Record<string, number>) => {
   const place = { latitude: latitude(given.lat_deg as number), day: dayOfYear(given.J as number) }
   const extraterrestrial = extraterrestrialRadiationFao56(place)
-  const temperatures = { highest: celsius(given.tmax as number), lowest: celsius(given.tmin as number) }
+  const temperatures = { maxTemperature: celsius(given.tmax as number), minTemperature: celsius(given.tmin as number) }
   const solar = solarRadiationFromTemperatureFao56({
     ...temperatures,
     extraterrestrial,
@@ -193,12 +193,12 @@ describe('solar radiation where it is not measured', () => {
     expectInputError(
       () =>
         solarRadiationFromTemperatureFao56({
-          highest: celsius(10),
-          lowest: celsius(20),
+          maxTemperature: celsius(10),
+          minTemperature: celsius(20),
           extraterrestrial: megajoulesPerSquareMetreDay(30),
           adjustment: 0.16,
         }),
-      'lowest',
+      'minTemperature',
     )
   })
 })
@@ -228,8 +228,8 @@ describe('heat of hours and months', () => {
   it('of 24 equal hours is that of the day', () => {
     const hour = { temperature: celsius(20), actualVapourPressure: kilopascals<never>(1.5), relativeShortwave: 0.7 }
     const day = {
-      highest: celsius(20),
-      lowest: celsius(20),
+      maxTemperature: celsius(20),
+      minTemperature: celsius(20),
       actualVapourPressure: kilopascals<never>(1.5),
       relativeShortwave: 0.7,
     }

@@ -112,7 +112,7 @@ describe('a dry-down', () => {
       chartDryDown({
         title: HOSTILE,
         time,
-        content,
+        waterContent: content,
         fit,
         refillPoint: waterContent(refill),
         hoursFromUtc: -7,
@@ -120,7 +120,7 @@ describe('a dry-down', () => {
       }),
     )
   it('forecasts the time that the package gives', () => {
-    const line = fitDryDown({ time, content: straight })
+    const line = fitDryDown({ time, waterContent: straight })
     const refill = timeToRefill({ line, refillPoint: waterContent(0.52) })
     const svg = draw(straight, line, 0.52)
     expect(description(svg)).toContain('29 readings')
@@ -129,13 +129,13 @@ describe('a dry-down', () => {
   })
   it('says why there is no forecast', () => {
     const rising = straight.map((value) => 1.1 - value)
-    expect(description(draw(rising, fitDryDown({ time, content: rising }), 0.4))).toContain('does not fall')
+    expect(description(draw(rising, fitDryDown({ time, waterContent: rising }), 0.4))).toContain('does not fall')
     const bent = time.map((_, i) => 0.3 + 0.3 * Math.exp(-i / 6))
-    const curve = fitExponentialDryDown({ time, content: bent })
+    const curve = fitExponentialDryDown({ time, waterContent: bent })
     expect(curve.known).toBe(true)
     expect(description(draw(bent, curve, 0.25))).toContain('levels off above the refill point')
     expect(description(draw(bent, curve, 0.301))).toMatch(/reaches the refill point \d+\.\d h after/)
-    const unknown = fitExponentialDryDown({ time, content: straight })
+    const unknown = fitExponentialDryDown({ time, waterContent: straight })
     expect(unknown.known).toBe(false)
     expect(description(draw(straight, unknown, 0.5))).toContain('there is no forecast')
   })
@@ -144,7 +144,7 @@ describe('a dry-down', () => {
     draw(straight, slow, 0.1)
   })
   it('refuses fewer than two readings', () => {
-    const fit = fitDryDown({ time, content: straight })
+    const fit = fitDryDown({ time, waterContent: straight })
     const most = straight.map((value, i) => (i === 3 ? value : Number.NaN))
     expect(() => draw(most, fit, 0.5)).toThrow(/at least two/)
     expect(() => draw(straight.slice(1), fit, 0.5)).toThrow(/29 values for 30 times/)
@@ -208,7 +208,7 @@ const request: DayPlanRequest = {
   container: {
     substrateVolume: litres(14),
     containerCapacity: waterContent(0.62),
-    minContent: waterContent(0.15),
+    minWaterContent: waterContent(0.15),
     bypass: percent(10),
     drainLag: minutes(10),
   },
@@ -240,7 +240,7 @@ describe('a plan against its outcome', () => {
   it('tells how far the readings were from the plan', () => {
     const readings = {
       time: plan.time,
-      content: plan.waterContent.map((value, i) => (i === 40 ? Number.NaN : value - 0.013)),
+      waterContent: plan.waterContent.map((value, i) => (i === 40 ? Number.NaN : value - 0.013)),
     }
     const given = plan.shots.map(({ time }) => ({ time: time as number, millilitres: 100 }))
     const svg = drawn(chartPlan({ ...base, readings, given, request }))
@@ -249,8 +249,8 @@ describe('a plan against its outcome', () => {
   })
   it('takes readings from outside the plan, and none', () => {
     const time = [0, 1779148800 - 600, 1779148800 + 3000, 1779148800 + 9e6]
-    drawn(chartPlan({ ...base, readings: { time, content: [0.5, 0.6, Number.NaN, 0.6] } }))
-    drawn(chartPlan({ ...base, readings: { time: [], content: [] }, given: [] }))
+    drawn(chartPlan({ ...base, readings: { time, waterContent: [0.5, 0.6, Number.NaN, 0.6] } }))
+    drawn(chartPlan({ ...base, readings: { time: [], waterContent: [] }, given: [] }))
     expect(() => chartPlan({ ...base, plan: { ...plan, time: new Float64Array(1) } as DayPlan })).toThrow(
       /at least two/,
     )

@@ -337,7 +337,7 @@ describe('many alarms at a time', () => {
           now += wait
           return { now, alarms: priorities.map((p) => ({ name: `${count++} ${p}`, priority: p })) }
         })
-        const { outputs } = runReducer({ reducer: announceAlarms({ most: 5, window: minutes(10) }), inputs })
+        const { outputs } = runReducer({ reducer: announceAlarms({ maxAlarms: 5, window: minutes(10) }), inputs })
         const told = outputs.flatMap(({ tell }) => tell)
         expect(new Set(told).size).toBe(told.length)
         expect(told.length + (outputs.at(-1)?.held.length ?? 0)).toBe(count)
@@ -353,7 +353,7 @@ describe('many alarms at a time', () => {
 })
 
 describe('a flood of alarms', () => {
-  const reducer = announceAlarms({ most: 3, window: minutes(10) })
+  const reducer = announceAlarms({ maxAlarms: 3, window: minutes(10) })
   const named = (names: string, priority: 'high' | 'medium' | 'low' = 'low') =>
     [...names].map((name) => ({ name, priority }))
   const run = (inputs: { now: number; alarms: ReturnType<typeof named> }[]) => runReducer({ reducer, inputs })
@@ -392,9 +392,11 @@ describe('a flood of alarms', () => {
   })
   it('is not counted with limits that make no sense', () => {
     for (const most of [0, 101, 1.5])
-      expectDomainError(() => announceAlarms({ most, window: minutes(10) }), { quantity: 'most alarms at a time' })
+      expectDomainError(() => announceAlarms({ maxAlarms: most, window: minutes(10) }), {
+        quantity: 'most alarms at a time',
+      })
     for (const window of [0, 86401])
-      expectDomainError(() => announceAlarms({ most: 3, window: seconds(window) }), {
+      expectDomainError(() => announceAlarms({ maxAlarms: 3, window: seconds(window) }), {
         quantity: 'time in which alarms are counted',
       })
   })
@@ -489,7 +491,7 @@ describe('recovery after a power cut', () => {
     substrateVolume: litres(3.75),
     drainFraction: percent(10),
     maxPerShot: millilitres(120),
-    betweenShots: minutes(5),
+    minPeriod: minutes(5),
     maxTotal: litres(3),
     clockChecked: true,
   }

@@ -261,8 +261,8 @@ describe('stress and drying', () => {
       fc.property(between(0.2, 0.5), between(0.01, 0.19), between(0.1, 2), between(0.1, 0.6), (fc1, wp, depth, p) => {
         const zone = { fieldCapacity: waterContent(fc1), wiltingPoint: waterContent(wp), rootDepth: metres(depth) }
         const total = totalAvailableWater(zone)
-        expect(rootZoneDepletion({ ...zone, content: waterContent(wp) })).toBeCloseTo(total, 9)
-        const layer = { ...zone, content: waterContent(wp), thickness: metres(depth / 2) }
+        expect(rootZoneDepletion({ ...zone, waterContent: waterContent(wp) })).toBeCloseTo(total, 9)
+        const layer = { ...zone, waterContent: waterContent(wp), thickness: metres(depth / 2) }
         const both = layeredWater([layer, layer])
         expect(both.totalAvailable).toBeCloseTo(total, 9)
         expect(both.depletion).toBeCloseTo(total, 9)

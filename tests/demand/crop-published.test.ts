@@ -192,7 +192,7 @@ checkPublished('irrigation', 'depletion.layers', (g) => {
   const layers = g.Gb.map((gravity: number, i: number) => ({
     fieldCapacity: waterContent(gravity * g.wfc[i]),
     wiltingPoint: waterContent(gravity * g.wwp[i]),
-    content: waterContent(gravity * g.w[i]),
+    waterContent: waterContent(gravity * g.w[i]),
     thickness: millimetres(g.d[i]),
   }))
   const { totalAvailable, depletion } = layeredWater(layers)
@@ -244,7 +244,7 @@ checkPublished('evapotranspiration', 'root_zone_series', (g) => {
 checkPublished('evapotranspiration', 'root_zone_depletion', (g) => ({
   Dr: rootZoneDepletion({
     fieldCapacity: waterContent(g.theta_fc),
-    content: waterContent(g.theta),
+    waterContent: waterContent(g.theta),
     rootDepth: metres(g.Zr),
   }),
 }))

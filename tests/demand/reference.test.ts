@@ -51,8 +51,8 @@ const windAt = (speed: number, height = 2) => ({ speed: metresPerSecond(speed), 
 checkPublished(FILE, 'eto_missing_data', (given) => {
   const day = dailyReferenceETFao56({
     ...site(given),
-    highest: celsius(given.tmax),
-    lowest: celsius(given.tmin),
+    maxTemperature: celsius(given.tmax),
+    minTemperature: celsius(given.tmin),
     wind: windAt(given.u2),
     exposure: given.krs === 0.19 ? 'coastal' : 'interior',
   })
@@ -122,8 +122,8 @@ checkPublished(FILE, 'eto_hourly', (given) => {
 checkPublished(FILE, 'asce_daily', (given) => {
   const day = dailyReferenceETAsce2005({
     ...site(given),
-    highest: celsius(given.tmax),
-    lowest: celsius(given.tmin),
+    maxTemperature: celsius(given.tmax),
+    minTemperature: celsius(given.tmin),
     vapourPressure: kilopascals(given.ea),
     solar: megajoulesPerSquareMetreDay(given.Rs),
     wind: windAt(given.u, given.zw),
@@ -153,8 +153,8 @@ checkPublished(FILE, 'asce_hourly', (given) => {
 })
 checkPublished(FILE, 'hargreaves', (given) => ({
   ETo: referenceETHargreaves1985({
-    highest: celsius(given.tmax),
-    lowest: celsius(given.tmin),
+    maxTemperature: celsius(given.tmax),
+    minTemperature: celsius(given.tmin),
     extraterrestrial: extraterrestrialRadiationFao56({ latitude: latitude(given.lat_deg), day: dayOfYear(given.J) }),
   }),
 }))
@@ -176,8 +176,8 @@ const uccle: DailyWeather = {
   latitude: latitude(50.8),
   elevation: metresAboveSeaLevel(100),
   day: dayOfYear(187),
-  highest: celsius(21.5),
-  lowest: celsius(12.3),
+  maxTemperature: celsius(21.5),
+  minTemperature: celsius(12.3),
   maxHumidity: percent(84),
   minHumidity: percent(63),
   sunshine: hours(9.25),
@@ -193,8 +193,8 @@ describe('a day with what is known', () => {
     expect(day.radiationPart + day.aerodynamicPart).toBeCloseTo(day.referenceET, 12)
   })
   it('names all that it assumes, with the value that it took', () => {
-    const { latitude, elevation, day, highest, lowest } = uccle
-    const bare = dailyReferenceETFao56({ latitude, elevation, day, highest, lowest })
+    const { latitude, elevation, day, maxTemperature: highest, minTemperature: lowest } = uccle
+    const bare = dailyReferenceETFao56({ latitude, elevation, day, maxTemperature: highest, minTemperature: lowest })
     expect(bare.assumed.map((finding) => finding.code)).toEqual([
       'assumed-humidity',
       'assumed-radiation',
@@ -203,14 +203,43 @@ describe('a day with what is known', () => {
     expect(bare.assumed[0]?.value).toBe(bare.actual)
     expect(bare.assumed[1]?.value).toBe(bare.solar)
     expect(bare.assumed[2]?.value).toBe(bare.windSpeed)
-    const dry = dailyReferenceETFao56({ latitude, elevation, day, highest, lowest, aridity: kelvinsOfChange(2) })
+    const dry = dailyReferenceETFao56({
+      latitude,
+      elevation,
+      day,
+      maxTemperature: highest,
+      minTemperature: lowest,
+      aridity: kelvinsOfChange(2),
+    })
     expect(dry.referenceET).toBeGreaterThan(bare.referenceET)
-    const coast = dailyReferenceETFao56({ latitude, elevation, day, highest, lowest, exposure: 'coastal' })
+    const coast = dailyReferenceETFao56({
+      latitude,
+      elevation,
+      day,
+      maxTemperature: highest,
+      minTemperature: lowest,
+      exposure: 'coastal',
+    })
     expect(coast.solar / bare.solar).toBeCloseTo(0.19 / 0.16, 12)
-    const island = dailyReferenceETFao56({ latitude, elevation, day, highest, lowest, exposure: 'island' })
+    const island = dailyReferenceETFao56({
+      latitude,
+      elevation,
+      day,
+      maxTemperature: highest,
+      minTemperature: lowest,
+      exposure: 'island',
+    })
     expect(island.solar).toBeCloseTo(0.7 * island.extraterrestrial - 4, 12)
     expectInputError(
-      () => dailyReferenceETFao56({ latitude, elevation, day, highest, lowest, exposure: 'desert' as never }),
+      () =>
+        dailyReferenceETFao56({
+          latitude,
+          elevation,
+          day,
+          maxTemperature: highest,
+          minTemperature: lowest,
+          exposure: 'desert' as never,
+        }),
       'exposure',
     )
   })
@@ -234,7 +263,7 @@ describe('a day with what is known', () => {
       quantity: 'relative humidity',
     })
     expectDomainError(() => dailyReferenceETFao56({ ...all, dewPoint: Number.NaN as never }))
-    expectInputError(() => dailyReferenceETFao56({ ...uccle, highest: celsius(5) }), 'lowest')
+    expectInputError(() => dailyReferenceETFao56({ ...uccle, maxTemperature: celsius(5) }), 'minTemperature')
   })
   it('rises with radiation and with dry air, in both methods', () => {
     fc.assert(
@@ -308,8 +337,8 @@ describe('a month', () => {
       latitude: latitude(13.733333),
       elevation: metresAboveSeaLevel(2),
       month: 4,
-      highest: celsius(34.8),
-      lowest: celsius(25.6),
+      maxTemperature: celsius(34.8),
+      minTemperature: celsius(25.6),
       before: celsius(29.2),
       vapourPressure: kilopascals(2.85),
       sunshine: hours(8.5),

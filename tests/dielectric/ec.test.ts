@@ -50,7 +50,7 @@ import { itIsUndone, itRises } from '../support/round-trip.js'
 checkPublished('dielectric', 'ec.rhoades.bulk', ({ theta, sigma_w, sigma_s, a, b }) => {
   const { bulk, transmission } = bulkConductivityRhoades1976({
     poreWater: sigma_w,
-    content: theta,
+    waterContent: theta,
     slope: a,
     intercept: b,
     surface: sigma_s,
@@ -60,7 +60,7 @@ checkPublished('dielectric', 'ec.rhoades.bulk', ({ theta, sigma_w, sigma_s, a, b
 checkPublished('dielectric', 'ec.rhoades.pore', ({ theta, sigma_b, sigma_s, a, b }) => ({
   sigma_w: poreWaterConductivityRhoades1976({
     bulk: sigma_b,
-    content: theta,
+    waterContent: theta,
     slope: a,
     intercept: b,
     surface: sigma_s,
@@ -98,7 +98,7 @@ checkPublished('dielectric', 'ec.archie.pore', ({ sigma_b, porosity, saturation,
   }),
 }))
 checkPublished('dielectric', 'ec.mualem_friedman', ({ sigma_w, theta, theta_s }) => ({
-  sigma_b: bulkConductivityMualemFriedman1991({ poreWater: sigma_w, content: theta, saturated: theta_s }),
+  sigma_b: bulkConductivityMualemFriedman1991({ poreWater: sigma_w, waterContent: theta, saturated: theta_s }),
 }))
 // The rows give S/m.
 checkPublished('dielectric', 'ec.tdr', ({ cell_constant, impedance, reflection }) => ({
@@ -147,11 +147,11 @@ checkPublished('dielectric', 'ec.sum_cations', ({ cations }) => ({ ec: conductiv
 describe('round trips', () => {
   itIsUndone(
     'Rhoades 1976',
-    { ec: [0, 20], content: [0.2, 1], surface: [0, 1] },
+    { ec: [0, 20], waterContent: [0.2, 1], surface: [0, 1] },
     'ec',
     (x) => {
       const medium = {
-        content: x.content as WaterContent,
+        waterContent: x.waterContent as WaterContent,
         slope: 1.382,
         intercept: -0.093,
         surface: x.surface as BulkEC,
@@ -181,8 +181,8 @@ describe('round trips', () => {
     const bulk = bulkConductivityArchie1942({ ...medium, poreWater: x.ec as PoreWaterEC })
     return poreWaterConductivityArchie1942({ ...medium, bulk })
   })
-  itIsUndone('Mualem and Friedman 1991', { ec: [0, 20], content: [0.05, 0.5] }, 'ec', (x) => {
-    const medium = { content: x.content as WaterContent, saturated: 0.5 as WaterContent }
+  itIsUndone('Mualem and Friedman 1991', { ec: [0, 20], waterContent: [0.05, 0.5] }, 'ec', (x) => {
+    const medium = { waterContent: x.waterContent as WaterContent, saturated: 0.5 as WaterContent }
     const bulk = bulkConductivityMualemFriedman1991({ ...medium, poreWater: x.ec as PoreWaterEC })
     return poreWaterConductivityMualemFriedman1991({ ...medium, bulk })
   })
@@ -276,7 +276,7 @@ describe('Rhoades 1976', () => {
   it('equals an independent open restatement at its worked example (0.121 S/m)', () => {
     const { bulk } = bulkConductivityRhoades1976({
       poreWater: 5 as PoreWaterEC,
-      content: 0.3 as WaterContent,
+      waterContent: 0.3 as WaterContent,
       slope: 1,
       intercept: 0.5,
       surface: 0.01 as BulkEC,
@@ -286,16 +286,16 @@ describe('Rhoades 1976', () => {
 })
 
 describe('refusals', () => {
-  const rhoades = { content: 0.3 as WaterContent, slope: 1.382, intercept: -0.093, surface: 0.18 as BulkEC }
+  const rhoades = { waterContent: 0.3 as WaterContent, slope: 1.382, intercept: -0.093, surface: 0.18 as BulkEC }
   it('Rhoades 1976 where its water films are broken, or less conducts than the surfaces', () => {
     expectInputError(
-      () => poreWaterConductivityRhoades1976({ ...rhoades, content: 0.05 as WaterContent, bulk: 0.5 as BulkEC }),
+      () => poreWaterConductivityRhoades1976({ ...rhoades, waterContent: 0.05 as WaterContent, bulk: 0.5 as BulkEC }),
       'slope, intercept, content',
     )
     expectInputError(() => poreWaterConductivityRhoades1976({ ...rhoades, bulk: 0.1 as BulkEC }), 'bulk, surface')
   })
   it('Mualem and Friedman 1991 above saturation', () => {
-    const medium = { poreWater: 2 as PoreWaterEC, content: 0.5 as WaterContent, saturated: 0.4 as WaterContent }
+    const medium = { poreWater: 2 as PoreWaterEC, waterContent: 0.5 as WaterContent, saturated: 0.4 as WaterContent }
     expectInputError(() => bulkConductivityMualemFriedman1991(medium), 'content, saturated')
   })
   it('standards, salts and ions that the tables do not have', () => {

@@ -34,7 +34,7 @@ checkPublished(
   'vwc.mixing.permittivity',
   ({ alpha, eps_a, eps_s, eps_w, porosity, temperature, theta }) => ({
     eps: permittivityRoth1990({
-      content: theta,
+      waterContent: theta,
       porosity,
       solids: eps_s,
       air: eps_a,
@@ -58,7 +58,7 @@ checkPublished(
   'vwc.mixing.temperature_error',
   ({ alpha, eps_a, eps_s, porosity, t_medium, t_reference, theta }) => {
     const { apparent, error } = temperatureErrorRoth1990({
-      content: theta,
+      waterContent: theta,
       porosity,
       solids: eps_s,
       air: eps_a,
@@ -72,7 +72,7 @@ checkPublished(
 checkPublished('dielectric', 'temperature.pepin1995', ({ theta }) => ({ dtheta_dT: temperatureErrorPepin1995(theta) }))
 checkPublished('dielectric', 'vwc.wang_schmugge', ({ clay, eps_w, rho_b, sand, theta }) => {
   const result = permittivityWangSchmugge1980({
-    content: theta,
+    waterContent: theta,
     sand,
     clay,
     bulkDensity: rho_b,
@@ -87,7 +87,7 @@ checkPublished('dielectric', 'vwc.wang_schmugge', ({ clay, eps_w, rho_b, sand, t
 })
 checkPublished('dielectric', 'vwc.dobson', ({ clay, frequency, rho_b, sand, temperature, theta }) => {
   const { permittivity, beta, solids } = permittivityDobson1985({
-    content: theta,
+    waterContent: theta,
     sand,
     clay,
     bulkDensity: rho_b,
@@ -104,7 +104,7 @@ const three = {
   water: 80 as Permittivity,
   exponent: 0.5,
 }
-const four = { ...three, boundContent: 0.05 as WaterContent, boundWater: 20 as Permittivity }
+const four = { ...three, boundWaterContent: 0.05 as WaterContent, boundWater: 20 as Permittivity }
 const loam = {
   sand: 0.4 as MassFraction,
   clay: 0.2 as MassFraction,
@@ -115,21 +115,21 @@ const loam = {
 describe('round trips', () => {
   itIsUndone(
     'the three-phase model',
-    { content: [0, 0.6], porosity: [0.6, 0.97], solids: [2, 8], exponent: [0.3, 1], water: [60, 90] },
-    'content',
+    { waterContent: [0, 0.6], porosity: [0.6, 0.97], solids: [2, 8], exponent: [0.3, 1], water: [60, 90] },
+    'waterContent',
     (x) => {
       const phases = { ...x, air: 1 } as unknown as typeof three
-      const apparent = permittivityRoth1990({ ...phases, content: x.content as WaterContent })
+      const apparent = permittivityRoth1990({ ...phases, waterContent: x.waterContent as WaterContent })
       return waterContentRoth1990({ ...phases, apparent })
     },
     1,
   )
   itIsUndone(
     'the four-phase model',
-    { content: [0, 0.6], boundContent: [0, 0.3], boundWater: [3.2, 60], exponent: [0.3, 1] },
-    'content',
+    { waterContent: [0, 0.6], boundWaterContent: [0, 0.3], boundWater: [3.2, 60], exponent: [0.3, 1] },
+    'waterContent',
     (x) => {
-      const phases = { ...four, ...x } as unknown as typeof four & { content: WaterContent }
+      const phases = { ...four, ...x } as unknown as typeof four & { waterContent: WaterContent }
       return waterContentFourPhase({ ...phases, apparent: permittivityFourPhase(phases) })
     },
     1,
@@ -146,8 +146,8 @@ describe('round trips', () => {
   )
   itIsUndone(
     'Wang and Schmugge 1980',
-    { content: [0, 0.38], sand: [0, 0.5], clay: [0, 0.5] },
-    'content',
+    { waterContent: [0, 0.38], sand: [0, 0.5], clay: [0, 0.5] },
+    'waterContent',
     (x) => {
       const soil = {
         ...loam,
@@ -155,7 +155,7 @@ describe('round trips', () => {
         clay: x.clay as MassFraction,
         bulkDensity: 1.6 as BulkDensity,
       }
-      const { permittivity } = permittivityWangSchmugge1980({ ...soil, content: x.content as WaterContent })
+      const { permittivity } = permittivityWangSchmugge1980({ ...soil, waterContent: x.waterContent as WaterContent })
       return waterContentWangSchmugge1980({ ...soil, apparent: permittivity })
     },
     1,
@@ -164,16 +164,16 @@ describe('round trips', () => {
 
 describe('monotone', () => {
   itRises('the three-phase model', 0, 0.9, (content) =>
-    permittivityRoth1990({ ...three, content: content as WaterContent }),
+    permittivityRoth1990({ ...three, waterContent: content as WaterContent }),
   )
   itRises('the four-phase model', 0, 0.9, (content) =>
-    permittivityFourPhase({ ...four, content: content as WaterContent }),
+    permittivityFourPhase({ ...four, waterContent: content as WaterContent }),
   )
   itRises(
     'Wang and Schmugge 1980',
     0,
     0.47,
-    (content) => permittivityWangSchmugge1980({ ...loam, content: content as WaterContent }).permittivity,
+    (content) => permittivityWangSchmugge1980({ ...loam, waterContent: content as WaterContent }).permittivity,
   )
 })
 
@@ -195,8 +195,8 @@ describe('independent oracles', () => {
       ].map(([share = 0, e = 0]) => ({ share: (share / 100) as Share, permittivity: e as Permittivity }))
       expect(permittivityOfMixture({ phases, exponent: 0.5 })).toBeCloseTo(expected, 11)
       const medium = {
-        content: ((bound + free) / 100) as WaterContent,
-        boundContent: (bound / 100) as WaterContent,
+        waterContent: ((bound + free) / 100) as WaterContent,
+        boundWaterContent: (bound / 100) as WaterContent,
         porosity: (1 - solids / 100) as Porosity,
         solids: 4 as Permittivity,
         boundWater: 25 as Permittivity,
@@ -209,15 +209,15 @@ describe('independent oracles', () => {
   })
   it('four phases without bound water are three, and three that are saturated are two', () => {
     const content = 0.4 as WaterContent
-    const none = permittivityFourPhase({ ...four, boundContent: 0 as WaterContent, content })
-    expect(none).toBeCloseTo(permittivityRoth1990({ ...three, content }), 12)
-    const saturated = permittivityRoth1990({ ...three, content: 0.9 as WaterContent })
+    const none = permittivityFourPhase({ ...four, boundWaterContent: 0 as WaterContent, waterContent: content })
+    expect(none).toBeCloseTo(permittivityRoth1990({ ...three, waterContent: content }), 12)
+    const saturated = permittivityRoth1990({ ...three, waterContent: 0.9 as WaterContent })
     expect(saturated).toBeCloseTo(permittivityTwoPhase({ ...three, filling: three.water }), 12)
   })
   it('Wang and Schmugge 1980 is continuous where water becomes free', () => {
-    const { transition } = permittivityWangSchmugge1980({ ...loam, content: 0.1 as WaterContent })
+    const { transition } = permittivityWangSchmugge1980({ ...loam, waterContent: 0.1 as WaterContent })
     const at = (content: number) =>
-      permittivityWangSchmugge1980({ ...loam, content: content as WaterContent }).permittivity
+      permittivityWangSchmugge1980({ ...loam, waterContent: content as WaterContent }).permittivity
     expect(at(transition + 1e-9) - at(transition - 1e-9)).toBeLessThan(1e-6)
   })
   it('the mixing model in light media stays within 0.1 of the peat curve of Kellner and Lundin 2001', () => {
@@ -235,10 +235,10 @@ describe('independent oracles', () => {
 
 describe('refusals', () => {
   it('more water than pores', () => {
-    expectInputError(() => permittivityRoth1990({ ...three, content: 0.95 as WaterContent }), 'content, porosity')
-    expectInputError(() => permittivityFourPhase({ ...four, content: 0.95 as WaterContent }), 'content, porosity')
+    expectInputError(() => permittivityRoth1990({ ...three, waterContent: 0.95 as WaterContent }), 'content, porosity')
+    expectInputError(() => permittivityFourPhase({ ...four, waterContent: 0.95 as WaterContent }), 'content, porosity')
     expectInputError(
-      () => permittivityWangSchmugge1980({ ...loam, content: 0.6 as WaterContent }),
+      () => permittivityWangSchmugge1980({ ...loam, waterContent: 0.6 as WaterContent }),
       'content, bulkDensity',
     )
   })
@@ -248,12 +248,12 @@ describe('refusals', () => {
   })
   it('sand and clay beyond the whole', () => {
     const sandy = { ...loam, sand: 0.9 as MassFraction }
-    expectInputError(() => permittivityWangSchmugge1980({ ...sandy, content: 0.1 as WaterContent }), 'sand, clay')
+    expectInputError(() => permittivityWangSchmugge1980({ ...sandy, waterContent: 0.1 as WaterContent }), 'sand, clay')
     expectInputError(
       () =>
         permittivityDobson1985({
           ...sandy,
-          content: 0.1 as WaterContent,
+          waterContent: 0.1 as WaterContent,
           frequency: 5e9 as never,
           temperature: 20 as Temperature,
         }),
@@ -274,7 +274,7 @@ describe('refusals', () => {
       () =>
         permittivityDobson1985({
           ...loam,
-          content: 0.1 as WaterContent,
+          waterContent: 0.1 as WaterContent,
           frequency: 70e6 as never,
           temperature: 20 as Temperature,
         }),
@@ -282,7 +282,7 @@ describe('refusals', () => {
     )
   })
   it('Dobson 1985 below 1.4 GHz is corrected after Peplinski 1995', () => {
-    const soil = { ...loam, content: 0.2 as WaterContent, temperature: 20 as Temperature }
+    const soil = { ...loam, waterContent: 0.2 as WaterContent, temperature: 20 as Temperature }
     const microwave = permittivityDobson1985({ ...soil, frequency: 1.4e9 as never }).permittivity
     const below = permittivityDobson1985({ ...soil, frequency: 1.3999999e9 as never }).permittivity
     expect(below).toBeCloseTo(1.15 * microwave - 0.68, 6)

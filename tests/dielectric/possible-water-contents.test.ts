@@ -36,7 +36,7 @@ const relations: [name: string, Relation, Record<string, fc.Arbitrary<number>>][
   [
     'four phases',
     waterContentFourPhase,
-    { apparent, ...phases, air: fc.constant(1), boundContent: between(0, 0.3), boundWater: between(3, 40) },
+    { apparent, ...phases, air: fc.constant(1), boundWaterContent: between(0, 0.3), boundWater: between(3, 40) },
   ],
   [
     'Jacobsen and Schjønning in soil',
@@ -95,7 +95,7 @@ describe('limits of the relations of Malicki and others (1996) and Dobson and ot
     })
   })
   it('tells the step between the two fits of Dobson from 1.3 to 1.4 GHz, and nothing elsewhere', () => {
-    const soil = { content: 0.35, sand: 0.4, clay: 0.2, bulkDensity: 1.4, temperature: 20 }
+    const soil = { waterContent: 0.35, sand: 0.4, clay: 0.2, bulkDensity: 1.4, temperature: 20 }
     const at = (frequency: number) => permittivityDobson1985({ ...soil, frequency } as never)
     const [below, above] = [at(1.4e9 * (1 - 1e-9)), at(1.4e9)]
     const step = below.permittivity - above.permittivity
@@ -109,7 +109,7 @@ describe('limits of the relations of Malicki and others (1996) and Dobson and ot
     const soil = { sand: 0.4, clay: 0.2, bulkDensity: 1.4, water: 79.5 }
     const porosity = 1 - 1.4 / 2.65
     for (const content of [0, 0.1, 0.3, porosity]) {
-      const { permittivity } = permittivityWangSchmugge1980({ ...soil, content } as never)
+      const { permittivity } = permittivityWangSchmugge1980({ ...soil, waterContent: content } as never)
       expect(waterContentWangSchmugge1980({ ...soil, apparent: permittivity } as never)).toBeCloseTo(content, 12)
     }
   })

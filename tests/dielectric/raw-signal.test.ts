@@ -55,7 +55,7 @@ checkPublished('dielectric', 'raw.scaled_frequency.theta', ({ sf, a, b }) => ({
   theta: waterContentPaltineanuStarr1997({ scaled: sf, factor: a, exponent: b }),
 }))
 checkPublished('dielectric', 'raw.scaled_frequency.fit', ({ sf, theta }) => {
-  const { factor, exponent } = fitScaledFrequency({ scaled: sf, contents: theta })
+  const { factor, exponent } = fitScaledFrequency({ scaled: sf, waterContents: theta })
   return { a: factor, b: exponent }
 })
 
@@ -116,7 +116,7 @@ describe('scaled frequency', () => {
     'its power law',
     { scaled: [0, 2], factor: [0.1, 1], exponent: [0.5, 4] },
     'scaled',
-    (x) => scaledFrequencyPaltineanuStarr1997({ ...x, content: waterContentPaltineanuStarr1997(x) }),
+    (x) => scaledFrequencyPaltineanuStarr1997({ ...x, waterContent: waterContentPaltineanuStarr1997(x) }),
     1,
     (x) => (x.scaled === 0 || x.scaled > 1e-3) && x.factor * x.scaled ** x.exponent < 1,
   )
@@ -135,13 +135,19 @@ describe('scaled frequency', () => {
   it('fits exactly what lies on a power law (independent oracle)', () => {
     const scaled = [0.25, 0.5, 1]
     // 0.5 S²: 1/32, 1/8, 1/2
-    const fit = fitScaledFrequency({ scaled, contents: [0.03125, 0.125, 0.5] as WaterContent[] })
+    const fit = fitScaledFrequency({ scaled, waterContents: [0.03125, 0.125, 0.5] as WaterContent[] })
     expect(fit.factor).toBeCloseTo(0.5, 14)
     expect(fit.exponent).toBeCloseTo(2, 14)
   })
   it('refuses samples that fix no curve', () => {
-    expectInputError(() => fitScaledFrequency({ scaled: [0.5], contents: [0.1] as WaterContent[] }), 'scaled, contents')
-    expectInputError(() => fitScaledFrequency({ scaled: [0.5, 0.6], contents: [0.1] as WaterContent[] }), 'scaled')
-    expectInputError(() => fitScaledFrequency({ scaled: [0.5, 0.5], contents: [0.1, 0.2] as WaterContent[] }), 'scaled')
+    expectInputError(
+      () => fitScaledFrequency({ scaled: [0.5], waterContents: [0.1] as WaterContent[] }),
+      'scaled, contents',
+    )
+    expectInputError(() => fitScaledFrequency({ scaled: [0.5, 0.6], waterContents: [0.1] as WaterContent[] }), 'scaled')
+    expectInputError(
+      () => fitScaledFrequency({ scaled: [0.5, 0.5], waterContents: [0.1, 0.2] as WaterContent[] }),
+      'scaled',
+    )
   })
 })

@@ -72,7 +72,7 @@ describe('round trips', () => {
     (x) =>
       permittivityHerkelrath1991({
         ...x,
-        content: waterContentHerkelrath1991({ ...x, apparent: x.e as Permittivity }),
+        waterContent: waterContentHerkelrath1991({ ...x, apparent: x.e as Permittivity }),
       }),
     0,
     (x) => answers(() => waterContentHerkelrath1991({ ...x, apparent: x.e as Permittivity })),
@@ -81,7 +81,8 @@ describe('round trips', () => {
     'Schaap 1997',
     { e: [1, 90], slope: [0.1, 0.2], offset: [0, 0.15], exponent: [0.5, 2] },
     'e',
-    (x) => permittivitySchaap1997({ ...x, content: waterContentSchaap1997({ ...x, apparent: x.e as Permittivity }) }),
+    (x) =>
+      permittivitySchaap1997({ ...x, waterContent: waterContentSchaap1997({ ...x, apparent: x.e as Permittivity }) }),
     1,
     (x) => {
       const line = x.slope * Math.sqrt(x.e) - x.offset
@@ -94,7 +95,7 @@ describe('round trips', () => {
     'Malicki 1996 by density',
     { e: [1, 90], d: [0.01, 2.65] },
     'e',
-    (x) => permittivityMalickiDensity1996({ content: byDensity(x), bulkDensity: x.d as BulkDensity }),
+    (x) => permittivityMalickiDensity1996({ waterContent: byDensity(x), bulkDensity: x.d as BulkDensity }),
     0,
     (x) => answers(() => byDensity(x)),
   )
@@ -104,7 +105,7 @@ describe('round trips', () => {
     'Malicki 1996 by porosity',
     { e: [1, 90], p: [0, 1] },
     'e',
-    (x) => permittivityMalickiPorosity1996({ content: byPorosity(x), porosity: x.p as Porosity }),
+    (x) => permittivityMalickiPorosity1996({ waterContent: byPorosity(x), porosity: x.p as Porosity }),
     0,
     (x) => answers(() => byPorosity(x)),
   )
@@ -114,7 +115,7 @@ describe('round trips', () => {
     'e',
     (x) => {
       const content = waterContentJacobsenSchjonningSoil1993({ apparent: x.e as Permittivity, ...soil(x) })
-      return permittivityJacobsenSchjonningSoil1993({ content, ...soil(x) })
+      return permittivityJacobsenSchjonningSoil1993({ waterContent: content, ...soil(x) })
     },
     0,
     (x) => answers(() => waterContentJacobsenSchjonningSoil1993({ apparent: x.e as Permittivity, ...soil(x) })),
@@ -164,22 +165,25 @@ describe('edges', () => {
     expect(waterContentSchaap1997({ apparent: permittivity(1), slope: 0.1, offset: 0.15, exponent: 0.885 })).toBe(0)
   })
   it('an inverse says which water contents can be reached', () => {
-    expectDomainError(() => permittivityHerkelrath1991({ content: 1.5 as WaterContent, slope: 0.1, intercept: -0.1 }), {
-      quantity: 'water content',
-      min: 0,
-    })
-    expectDomainError(() =>
-      permittivitySchaap1997({ content: 1.9 as WaterContent, slope: 0.133, offset: 0.146, exponent: 0.885 }),
+    expectDomainError(
+      () => permittivityHerkelrath1991({ waterContent: 1.5 as WaterContent, slope: 0.1, intercept: -0.1 }),
+      {
+        quantity: 'water content',
+        min: 0,
+      },
     )
     expectDomainError(() =>
-      permittivityMalickiDensity1996({ content: 1.2 as WaterContent, bulkDensity: 1.4 as BulkDensity }),
+      permittivitySchaap1997({ waterContent: 1.9 as WaterContent, slope: 0.133, offset: 0.146, exponent: 0.885 }),
     )
     expectDomainError(() =>
-      permittivityMalickiPorosity1996({ content: -0.3 as WaterContent, porosity: 0.5 as Porosity }),
+      permittivityMalickiDensity1996({ waterContent: 1.2 as WaterContent, bulkDensity: 1.4 as BulkDensity }),
+    )
+    expectDomainError(() =>
+      permittivityMalickiPorosity1996({ waterContent: -0.3 as WaterContent, porosity: 0.5 as Porosity }),
     )
     expectDomainError(() =>
       permittivityJacobsenSchjonningSoil1993({
-        content: 1.55 as WaterContent,
+        waterContent: 1.55 as WaterContent,
         ...soil({ rho_b: 1.4, clay_pct: 10, som_pct: 2 }),
       }),
     )

@@ -26,9 +26,9 @@ describe('one function for many zones', () => {
     expect(Math.max(...[...rows.values()].map((row) => row.length))).toBeLessThan(1500)
   })
   it('leaves the row it was given as it was', () => {
-    const first = step(undefined, { zone: 'a', ordinal: 1, now: 0, content: 0.5 }).row
+    const first = step(undefined, { zone: 'a', ordinal: 1, now: 0, waterContent: 0.5 }).row
     const kept = String(first)
-    step(first, { zone: 'a', ordinal: 2, now: 600, content: 0.51 })
+    step(first, { zone: 'a', ordinal: 2, now: 600, waterContent: 0.51 })
     expect(first).toBe(kept)
   })
 })

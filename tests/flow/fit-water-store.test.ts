@@ -54,7 +54,7 @@ function shotsOf(sizes: readonly number[], demand: number): FlowStep[] {
 }
 
 type Numbers = readonly [capacity: number, bypass: number, lag: number]
-const pot = { substrateVolume: litres(10), minContent: waterContent(0.1) }
+const pot = { substrateVolume: litres(10), minWaterContent: waterContent(0.1) }
 
 function storeOf(capacity: number, bypass: number, lag: number): WaterStore {
   return { ...pot, containerCapacity: waterContent(capacity), bypass: fraction(bypass), drainLag: seconds(lag) }
@@ -189,7 +189,7 @@ describe('fitting the storage model', () => {
       },
     })
     const start = waterContent(0.8)
-    const common = { substrateVolume: container.volume, minContent: waterContent(0.16), start }
+    const common = { substrateVolume: container.volume, minWaterContent: waterContent(0.16), start }
     const { store, told } = fitWaterStoreToFlow({ ...common, flow, steps: day(1, 15) })
     expect(told.containerCapacity.known).toBe(true)
     const totals = [flow, waterStore(store)].map((model) => {
@@ -205,14 +205,14 @@ describe('fitting the storage model', () => {
   })
   it('says what a record does not tell', () => {
     // All of the drain comes in one long step: any lag would do.
-    const common = { substrateVolume: litres(10), minContent: waterContent(0.1), start: waterContent(0.6) }
+    const common = { substrateVolume: litres(10), minWaterContent: waterContent(0.1), start: waterContent(0.6) }
     const steps = Array.from({ length: 6 }, () => ({ duration: hours(20), applied: litres(1), demand: litres(0) }))
     const { told } = fitWaterStore({ ...common, steps, drained: steps.map(() => litres(1)) })
     expect(told.drainLag).toMatchObject({ known: false, reason: 'not-told-by-record', range: { min: 1 } })
   })
   it('refuses a record without drain and one that does not match', () => {
     const steps = day(1, 10)
-    const common = { substrateVolume: litres(10), minContent: waterContent(0.1), start: waterContent(0.6), steps }
+    const common = { substrateVolume: litres(10), minWaterContent: waterContent(0.1), start: waterContent(0.6), steps }
     expectInputError(() => fitWaterStore({ ...common, drained: steps.map(() => litres(0)) }), 'drained')
     expectInputError(() => fitWaterStore({ ...common, drained: [] }), 'drained')
     expectDomainError(() => fitWaterStore({ ...common, drained: steps.map(() => -1 as never) }), {

@@ -47,7 +47,7 @@ def run(case):
                         args=(depth / duration, demand), first_step=1e-6, t_eval=[duration])
         assert got.success
         y = got.y[:, -1].copy()
-        rows.append({'drained': float(y[0]), 'content': float(y[1:].mean())})
+        rows.append({'drained': float(y[0]), 'waterContent': float(y[1:].mean())})
     return rows
 
 rng = random.Random(14)

@@ -24,7 +24,7 @@ interface Case {
   start: number
   use: number
   steps: [duration: number, depth: number][]
-  rows: { drained: number; content: number }[]
+  rows: { drained: number; waterContent: number }[]
 }
 /** Rows from method-of-lines.py: another discretisation, integrated by BDF of scipy. */
 const { cases } = JSON.parse(readFileSync(new URL('./method-of-lines.json', import.meta.url), 'utf8')) as {
@@ -58,7 +58,7 @@ describe('twenty random containers by a method of lines', () => {
       drained += after.drained
       applied += litresOf(depth)
       expected += litresOf(given.rows[i]?.drained ?? Number.NaN)
-      expect(Math.abs(flow.waterContent(state) - (given.rows[i]?.content ?? Number.NaN))).toBeLessThan(1e-3)
+      expect(Math.abs(flow.waterContent(state) - (given.rows[i]?.waterContent ?? Number.NaN))).toBeLessThan(1e-3)
     })
     // Half a per cent of the drain, or of a tenth of the water given where hardly any drained.
     expect(Math.abs(drained - expected)).toBeLessThan(0.005 * Math.max(expected, 0.1 * applied))

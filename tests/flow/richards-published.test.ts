@@ -181,7 +181,10 @@ checkPublished('hydraulics', 'uptake.pot_drydown', (given) => {
       state = after.state
       taken += asDepth(after.taken)
     }
-    return { content: flow.waterContent(state), taken }
+    return { waterContent: flow.waterContent(state), taken }
   })
-  return { mean_theta: course.map(({ content }) => content), cumulative_uptake: course.map(({ taken }) => taken) }
+  return {
+    mean_theta: course.map(({ waterContent: content }) => content),
+    cumulative_uptake: course.map(({ taken }) => taken),
+  }
 })

@@ -16,7 +16,7 @@ import { expectDomainError, expectInputError } from '../support/refusals.js'
 const pot: WaterStore = {
   substrateVolume: litres(10),
   containerCapacity: waterContent(0.6),
-  minContent: waterContent(0.1),
+  minWaterContent: waterContent(0.1),
   bypass: fraction(0.1),
   drainLag: minutes(10),
 }
@@ -104,7 +104,7 @@ describe('the storage model of a container', () => {
   it('refuses what has no meaning', () => {
     expectDomainError(() => waterStore({ ...pot, substrateVolume: litres(0) }), { argument: 'substrateVolume' })
     expectDomainError(() => waterStore({ ...pot, bypass: 1.2 as never }), { quantity: 'bypass share' })
-    expectInputError(() => waterStore({ ...pot, minContent: waterContent(0.6) }), 'minContent')
+    expectInputError(() => waterStore({ ...pot, minWaterContent: waterContent(0.6) }), 'minWaterContent')
     const flow = waterStore(pot)
     const state = flow.start(waterContent(0.5))
     expectDomainError(() => flow.step(state, { duration: seconds(0), applied: litres(0), demand: litres(0) }), {

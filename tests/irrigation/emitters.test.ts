@@ -48,7 +48,7 @@ checkPublished('irrigation', 'pump.schedule', ({ zones, run, gap, starts_h, shar
   const round = pumpSchedule({
     zones,
     runTime: seconds(run),
-    gap: seconds(gap),
+    rest: seconds(gap),
     startsPerHour: starts_h,
     keepRunning: shared === 1,
   })
@@ -182,7 +182,7 @@ describe('starts of a pump', () => {
     })
   })
   it('are one for a round when the pump runs on, which then lasts as long as before', () => {
-    const round = { zones: 6, runTime: minutes(2), gap: seconds(10), startsPerHour: 3, keepRunning: false }
+    const round = { zones: 6, runTime: minutes(2), rest: seconds(10), startsPerHour: 3, keepRunning: false }
     expect(pumpSchedule(round)).toMatchObject({ cycle: 770, cyclesPerHour: 0.5 })
     expect(pumpSchedule({ ...round, keepRunning: true })).toMatchObject({ startsPerCycle: 1, cyclesPerHour: 3 })
   })

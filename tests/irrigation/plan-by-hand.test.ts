@@ -31,7 +31,7 @@ const small: DayPlanRequest = {
   container: {
     substrateVolume: litres(10),
     containerCapacity: waterContent(0.6),
-    minContent: waterContent(0.1),
+    minWaterContent: waterContent(0.1),
     bypass: fraction(0),
     drainLag: seconds(1),
   },
@@ -218,7 +218,7 @@ describe('what a plan cannot reach', () => {
     const more = dryDown(0.03)
     expect(more.findings).toMatchObject([{ code: 'more-dry-down-than-wanted', reached: expect.closeTo(0.07, 9) }])
     expect(said(more)).toMatch(/dry by 7\.0 % until the first shot of the next day instead of 3\.0 %/)
-    const less = dryDown(0.15, container({ minContent: waterContent(0.5) }))
+    const less = dryDown(0.15, container({ minWaterContent: waterContent(0.5) }))
     expect(less.findings.map(({ code }) => code)).toEqual(['less-dry-down-than-wanted', 'runs-dry'])
     expect(less.findings[0]?.reached).toBeCloseTo(0.1, 9)
     expect(said(less)).toMatch(/\(50\.0 %\)/)

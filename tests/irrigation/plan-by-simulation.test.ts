@@ -61,7 +61,7 @@ const request: DayPlanRequest = {
   container: {
     substrateVolume: litres(14),
     containerCapacity: capacity,
-    minContent: waterContent(0.15),
+    minWaterContent: waterContent(0.15),
     bypass: fraction(0),
     drainLag: minutes(15),
   },

@@ -33,7 +33,7 @@ const bag: DayPlanRequest = {
   container: {
     substrateVolume: litres(14),
     containerCapacity: waterContent(0.62),
-    minContent: waterContent(0.15),
+    minWaterContent: waterContent(0.15),
     bypass: fraction(0.1),
     drainLag: minutes(10),
   },

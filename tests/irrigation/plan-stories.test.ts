@@ -31,7 +31,7 @@ const bag: DayPlanRequest = {
   container: {
     substrateVolume: litres(14),
     containerCapacity: waterContent(0.62),
-    minContent: waterContent(0.15),
+    minWaterContent: waterContent(0.15),
     bypass: fraction(0.1),
     drainLag: minutes(10),
   },
@@ -89,7 +89,7 @@ describe('a plan that doubts', () => {
     const plan = day({ waterContent: waterContent(0.9), trigger: clock(8, 12) })
     expect(plan.shots).toEqual([])
     expect(plan.findings).toMatchObject([
-      { code: 'impossible-content', level: 'danger', reached: 0.9, wanted: 0.62, because: 'above-capacity' },
+      { code: 'impossible-water-content', level: 'danger', reached: 0.9, wanted: 0.62, because: 'above-capacity' },
     ])
     expect(plan.drainFraction).toBe(0)
   })
@@ -97,17 +97,17 @@ describe('a plan that doubts', () => {
     for (const low of [0, 0.05, 0.12]) {
       const plan = day({ waterContent: waterContent(low) })
       expect(plan.shots).toEqual([])
-      expect(plan.findings).toMatchObject([{ code: 'impossible-content', level: 'danger' }])
+      expect(plan.findings).toMatchObject([{ code: 'impossible-water-content', level: 'danger' }])
     }
     const nothing = day({
-      container: { ...bag.container, minContent: waterContent(0) },
+      container: { ...bag.container, minWaterContent: waterContent(0) },
       waterContent: waterContent(0),
     })
     expect(nothing.shots).toEqual([])
   })
   it('says never that 182 % should drain: what a container loses anyway is not the drain of its shots', () => {
     const plan = day({ waterContent: waterContent(0.7), maxPerDay: litres(1) })
-    expect(codes(plan)).toContain('content-above-capacity')
+    expect(codes(plan)).toContain('water-content-above-capacity')
     expect(plan.drainFraction).toBeLessThanOrEqual(1)
     expect(plan.drained).toBeGreaterThan(1)
   })
@@ -146,8 +146,8 @@ describe('a plan that doubts', () => {
     expect(codes(short)).toContain('night-not-planned')
   })
   it('refuses a lowest content at or above the refill point, and times in milliseconds', () => {
-    const dry = { ...bag.container, minContent: waterContent(0.59) }
-    expectInputError(() => day({ container: dry }), 'minContent')
+    const dry = { ...bag.container, minWaterContent: waterContent(0.59) }
+    expectInputError(() => day({ container: dry }), 'minWaterContent')
     for (const time of ['start', 'firstShot', 'lastShot'] as const)
       expectDomainError(() => day({ [time]: (bag[time] as number) * 1000 }), { argument: time })
     const late = { by: 'clock', times: [at(8) * 1000] } as unknown as DayPlanRequest['trigger']
@@ -218,7 +218,9 @@ describe('a plan made again', () => {
     const given = plan.shots.filter(({ time }) => time < at(12))
     const again = replan({ now: at(12), given, waterContent: waterContent(0.9) })
     expect(laterThan(again, at(12))).toEqual([])
-    expect(again.findings).toMatchObject([{ code: 'impossible-content', level: 'danger', about: 'soFar.waterContent' }])
+    expect(again.findings).toMatchObject([
+      { code: 'impossible-water-content', level: 'danger', about: 'soFar.waterContent' },
+    ])
   })
   it('refuses millilitres for litres, and tells a shot larger than the valve gives', () => {
     expectInputError(() => replan({ now: at(12), given: [{ time: at(9), volume: litres(300) }] }), 'soFar.given')
@@ -237,7 +239,7 @@ describe('what no plan takes', () => {
   it.each(names)('%s as text, null, NaN, infinity, a boolean or an object', (name) => {
     for (const value of wrong) expect(() => planDay({ ...bag, [name]: value })).toThrow(/outside|is not/)
   })
-  it.each(['substrateVolume', 'containerCapacity', 'minContent', 'bypass', 'drainLag'])(
+  it.each(['substrateVolume', 'containerCapacity', 'minWaterContent', 'bypass', 'drainLag'])(
     'container.%s likewise',
     (name) => {
       for (const value of wrong)

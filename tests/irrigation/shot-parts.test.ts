@@ -43,16 +43,16 @@ checkPublished('irrigation', 'shot.percent', ({ V, Vs }) => ({
 }))
 checkPublished('irrigation', 'shot.bucket', ({ theta, theta_cc, Vs, V }) => {
   const shot = bucketShot({
-    content: waterContent(theta),
+    waterContent: waterContent(theta),
     containerCapacity: waterContent(theta_cc),
     substrateVolume: litres(Vs),
     volume: litres(V),
   })
-  return { theta_after: shot.content, drain_volume: shot.drained, drain_fraction: shot.drainFraction }
+  return { theta_after: shot.waterContent, drain_volume: shot.drained, drain_fraction: shot.drainFraction }
 })
 checkPublished('irrigation', 'shot.series', ({ theta, theta_target, Vs, shot, DF }) => {
   const series = shotSeries({
-    content: waterContent(theta),
+    waterContent: waterContent(theta),
     target: waterContent(theta_target),
     substrateVolume: litres(Vs),
     shot: litres(shot),
@@ -98,22 +98,22 @@ describe('a bucket', () => {
     fc.assert(
       fc.property(shares, fc.double({ min: 0.01, max: 1, noNaN: true }), amounts, amounts, (now, full, vs, volume) => {
         const shot = bucketShot({
-          content: waterContent(now),
+          waterContent: waterContent(now),
           containerCapacity: waterContent(full),
           substrateVolume: vs,
           volume,
         })
         expect(Math.abs(shot.kept + shot.drained - volume)).toBeLessThanOrEqual(1e-12 * volume)
-        expect(shot.content).toBeLessThanOrEqual(Math.max(now, full) + 1e-12)
-        expect(Math.abs((shot.content - now) * vs - shot.kept)).toBeLessThanOrEqual(1e-12 * Math.max(vs, volume))
+        expect(shot.waterContent).toBeLessThanOrEqual(Math.max(now, full) + 1e-12)
+        expect(Math.abs((shot.waterContent - now) * vs - shot.kept)).toBeLessThanOrEqual(1e-12 * Math.max(vs, volume))
         expect(shot.drainFraction).toBeGreaterThanOrEqual(0)
         expect(shot.drainFraction).toBeLessThanOrEqual(1)
       }),
     )
   })
   it('has no room above capacity, and needs no water to be asked', () => {
-    const wet = { content: waterContent(0.7), containerCapacity: waterContent(0.6), substrateVolume: litres(10) }
-    expect(bucketShot({ ...wet, volume: litres(1) })).toMatchObject({ content: 0.7, kept: 0, drained: 1 })
+    const wet = { waterContent: waterContent(0.7), containerCapacity: waterContent(0.6), substrateVolume: litres(10) }
+    expect(bucketShot({ ...wet, volume: litres(1) })).toMatchObject({ waterContent: 0.7, kept: 0, drained: 1 })
     expect(bucketShot({ ...wet, volume: litres(0) }).drainFraction).toBe(0)
   })
 })
@@ -152,7 +152,7 @@ describe('a series of shots', () => {
       fc.property(shares, shares, amounts, amounts, drains, (content, target, substrateVolume, shot, drain) => {
         fc.pre(substrateVolume / shot < 1e5)
         const series = shotSeries({
-          content: waterContent(content),
+          waterContent: waterContent(content),
           target: waterContent(target),
           substrateVolume,
           shot,

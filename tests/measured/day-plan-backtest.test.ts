@@ -60,7 +60,7 @@ function days(compartment: number): Day[] {
 }
 
 /** The plan of a day for one square metre with 12 L of slab, from what the two weeks before it teach. */
-function planned(before: readonly Day[], light: Day, content: number): { applied: number; content: number } {
+function planned(before: readonly Day[], light: Day, content: number): { applied: number; waterContent: number } {
   // Lamps and heating use water too, so that use is a base and a part that follows the light, learned from two weeks.
   const weeks = before.slice(-14)
   const mean = (of: (day: Day) => number) => weeks.reduce((total, day) => total + of(day) / weeks.length, 0)
@@ -78,7 +78,7 @@ function planned(before: readonly Day[], light: Day, content: number): { applied
     container: {
       substrateVolume: litres(12),
       containerCapacity: waterContent(0.75),
-      minContent: waterContent(0.1),
+      minWaterContent: waterContent(0.1),
       bypass: fraction(0.05),
       drainLag: minutes(15),
     },
@@ -97,7 +97,7 @@ function planned(before: readonly Day[], light: Day, content: number): { applied
     maxPerDay: litres(20),
     trigger: { by: 'level' },
   })
-  return { applied: plan.applied, content: plan.waterContent.at(-1) as number }
+  return { applied: plan.applied, waterContent: plan.waterContent.at(-1) as number }
 }
 
 function error(pairs: readonly (readonly [got: number, wanted: number])[]): { bias: number; rmse: number } {
@@ -121,7 +121,7 @@ describe.skipIf(data === undefined).each([2, 5])(
           wanted.map((day) => {
             const i = all.indexOf(day)
             const plan = planned(all.slice(0, i), light(i), content)
-            content = plan.content
+            content = plan.waterContent
             return [plan.applied, day.given] as const
           }),
         )

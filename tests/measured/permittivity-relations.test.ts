@@ -41,7 +41,7 @@ describe.skipIf(!folder)('relations for mineral soil on real readings at 50 MHz'
       const soil = soils.get(row.sample) as Record<string, string>
       return {
         sample: row.sample as string,
-        content: Number(row.water_content_m3_m3),
+        waterContent: Number(row.water_content_m3_m3),
         apparent: Number(row.relative_permittivity) as Permittivity,
         temperature: Number(row.temperature_C) as Temperature,
         solids: Number(soil.solid_phase_permittivity) as Permittivity,
@@ -55,8 +55,8 @@ describe.skipIf(!folder)('relations for mineral soil on real readings at 50 MHz'
   type Reading = ReturnType<typeof read>[number]
   /** Over the readings that a relation answers for; where it would give more water than there is room for, it refuses. */
   const rmse = (readings: Reading[], convert: (reading: Reading) => WaterContent) => {
-    const answers = readings.map((x) => ({ answer: attempt(() => convert(x)), content: x.content }))
-    const misses = answers.flatMap(({ answer, content }) => (answer.ok ? [answer.value - content] : []))
+    const answers = readings.map((x) => ({ answer: attempt(() => convert(x)), waterContent: x.waterContent }))
+    const misses = answers.flatMap(({ answer, waterContent: content }) => (answer.ok ? [answer.value - content] : []))
     for (const { answer } of answers) if (!answer.ok) expect(answer.error.code).toBe('outside-domain')
     expect(misses.length / readings.length).toBeGreaterThan(0.6)
     return Math.sqrt(misses.reduce((sum, miss) => sum + miss ** 2, 0) / misses.length)

@@ -65,8 +65,8 @@ describe.skipIf(!folder)('gridded weather of Kansas', () => {
         latitude: latitude(38.8838),
         elevation,
         day: dayOf(row),
-        highest: celsius(number(row, 'tmax_C')),
-        lowest: celsius(number(row, 'tmin_C')),
+        maxTemperature: celsius(number(row, 'tmax_C')),
+        minTemperature: celsius(number(row, 'tmin_C')),
         vapourPressure: vapourPressureOfRatio({
           ratio: gramsPerKilogram((1000 * specific) / (1 - specific)),
           pressure: atmosphericPressureFao56(elevation),
@@ -151,8 +151,8 @@ describe.skipIf(!folder)('Dublin Airport, without humidity', () => {
         latitude: latitude(53.423),
         elevation: metresAboveSeaLevel(71),
         day: dayOf(row),
-        highest: celsius(number(row, 'tmax_C')),
-        lowest: celsius(number(row, 'tmin_C')),
+        maxTemperature: celsius(number(row, 'tmax_C')),
+        minTemperature: celsius(number(row, 'tmin_C')),
         pressure: hectopascals(number(row, 'air_pressure_hPa')),
         solar: megajoulesPerSquareMetreDay(number(row, 'solar_radiation_MJ_m2_day')),
         wind: { speed: metresPerSecond(number(row, 'wind_speed_10m_m_s')), height: metres(10) },
@@ -160,7 +160,10 @@ describe.skipIf(!folder)('Dublin Airport, without humidity', () => {
       expect(day.assumed).toMatchObject([{ code: 'assumed-humidity' }])
       fao.push(day.referenceET - given)
       const { extraterrestrial } = day
-      const temperatures = { highest: celsius(number(row, 'tmax_C')), lowest: celsius(number(row, 'tmin_C')) }
+      const temperatures = {
+        maxTemperature: celsius(number(row, 'tmax_C')),
+        minTemperature: celsius(number(row, 'tmin_C')),
+      }
       hargreaves.push(referenceETHargreaves1985({ ...temperatures, extraterrestrial }) - given)
       published += given
     }

@@ -92,7 +92,7 @@ describe.skipIf(!folder)('five-minute records of slabs', () => {
       const checked = checkReadings({ time: local, value, ...tests })
       const good = value.map((x, i) => (checked.flags[i] === 4 || Number.isNaN(time[i]) ? Number.NaN : x))
       for (const clock of [local, time]) {
-        const series = { time: clock, content: good }
+        const series = { time: clock, waterContent: good }
         const shots = findShots({ ...series, ...limits })
         const segments = splitRecord({ time: clock, value: good, maxStep: limits.maxStep })
         const within = (first: number, last: number) => segments.some((one) => one.first <= first && last <= one.last)
@@ -105,7 +105,7 @@ describe.skipIf(!folder)('five-minute records of slabs', () => {
           shots,
           settle: minutes(30),
           maxStep: limits.maxStep,
-          shortest: hours(2),
+          minDuration: hours(2),
         })
         for (const down of downs) expect(within(down.first, down.last)).toBe(true)
         if (clock === local) continue
@@ -122,13 +122,13 @@ describe.skipIf(!folder)('five-minute records of slabs', () => {
         const steps = findSteps({
           ...series,
           shots,
-          least: waterContentChange(0.05),
+          minChange: waterContentChange(0.05),
           side: 6,
           maxStep: limits.maxStep,
         })
         const stream = runReducer({
           reducer: watchShots(limits),
-          inputs: Array.from(clock, (t, i) => ({ time: t, content: good[i] as number })),
+          inputs: Array.from(clock, (t, i) => ({ time: t, waterContent: good[i] as number })),
         })
         expect(stream.outputs.flat().concat(watchShots(limits).finish(stream.state))).toEqual(shots)
         const watch = watchReadings(tests)

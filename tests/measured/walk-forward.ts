@@ -42,20 +42,20 @@ export interface DryDown {
   readonly start: number
   readonly end: number
   readonly time: readonly number[]
-  readonly content: readonly number[]
+  readonly waterContent: readonly number[]
 }
 
 export function dryDownsOf(time: Float64Array, content: Float64Array): DryDown[] {
-  const shots = findShots({ time, content, ...shotLimits })
+  const shots = findShots({ time, waterContent: content, ...shotLimits })
   const found: DryDown[] = []
-  let current: { time: number[]; content: number[] } = { time: [], content: [] }
+  let current: { time: number[]; waterContent: number[] } = { time: [], waterContent: [] }
   let from = -Infinity
   let last = -Infinity
   let s = 0
   const close = () => {
     if (current.time.length > 6)
       found.push({ ...current, start: current.time[0] as number, end: current.time.at(-1) as number })
-    current = { time: [], content: [] }
+    current = { time: [], waterContent: [] }
   }
   time.forEach((t, i) => {
     const x = content[i] as number
@@ -73,7 +73,7 @@ export function dryDownsOf(time: Float64Array, content: Float64Array): DryDown[]
       from = shot.peak + SETTLE
     } else if (t >= from) {
       current.time.push(t)
-      current.content.push(x)
+      current.waterContent.push(x)
     }
   })
   close()
@@ -85,7 +85,7 @@ export function lineEnd(down: DryDown, now: number, back = 1800): number {
   const at = down.time.flatMap((t, i) => (t <= now && t >= now - back ? [i] : []))
   const { slope, mean, meanTime } = line(
     at.map((i) => down.time[i] as number),
-    at.map((i) => down.content[i] as number),
+    at.map((i) => down.waterContent[i] as number),
   )
   return at.length < 3 ? mean : mean + slope * (now - meanTime)
 }
@@ -99,7 +99,7 @@ function line(t: readonly number[], x: readonly number[]) {
 }
 
 /** The fall in a second of a whole dry-down. */
-const fallRate = (down: DryDown) => -line(down.time, down.content).slope
+const fallRate = (down: DryDown) => -line(down.time, down.waterContent).slope
 
 export interface TimeForecast {
   readonly kind: '4 h' | 'drop'
@@ -129,7 +129,7 @@ export function walkLevel(time: Float64Array, content: Float64Array, from: numbe
   let i = 0
   const stateAt = (now: number) => {
     for (; i < time.length && (time[i] as number) <= now; i++)
-      state = forecaster.step(state, { time: time[i] as number, content: content[i] as number })[0]
+      state = forecaster.step(state, { time: time[i] as number, waterContent: content[i] as number })[0]
     return state
   }
   const times: TimeForecast[] = []
@@ -157,7 +157,8 @@ export function walkLevel(time: Float64Array, content: Float64Array, from: numbe
             const ahead = fallAhead({ state: stateAt(now), ahead: hours(1) })
             if (!ahead.known) return
             const lastHour =
-              (now - 3600 <= down.start ? (down.content[0] as number) : lineEnd(down, now - 3600)) - lineEnd(down, now)
+              (now - 3600 <= down.start ? (down.waterContent[0] as number) : lineEnd(down, now - 3600)) -
+              lineEnd(down, now)
             hoursAhead.push({ real, foreseen: ahead.fall, lastHour, sameHour: before, band90: ahead.band90 })
           },
         ])
@@ -193,7 +194,7 @@ function timesFrom(state: LevelState, down: DryDown, now: number, slopes: readon
   }
   const fall = now - down.start === 10800 && down.end - now >= 14400 ? level - lineEnd(down, now + 14400) : 0
   const drops = [1, 2, 3, 5].flatMap((points) => {
-    const k = down.time.findIndex((t, j) => t > now && (down.content[j] as number) <= level - points / 100 + 1e-9)
+    const k = down.time.findIndex((t, j) => t > now && (down.waterContent[j] as number) <= level - points / 100 + 1e-9)
     return ask('drop', points / 100, k < 0 ? Number.NaN : ((down.time[k] as number) - now) / 3600)
   })
   return fall > 0.002 ? [...ask('4 h', fall, 4), ...drops] : drops

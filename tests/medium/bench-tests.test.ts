@@ -175,7 +175,7 @@ describe('bench tests', () => {
       mediumVolume: litres(2),
       volumeToSaturate: litres(1.2),
       drainedVolume: litres(0.3),
-      startingContent: waterContent(0.2),
+      startingWaterContent: waterContent(0.2),
     })
     expect(moist.totalPorosity).toBeCloseTo(dry.totalPorosity, 12)
     expect(moist.containerCapacity).toBeCloseTo(dry.containerCapacity, 12)

@@ -178,7 +178,7 @@ describe('layers of different media', () => {
     const onTray = layersAtRest({ layers: [cube] })
     const onSlab = layersAtRest({ layers: [{ container: box(100, 15, 7.5), medium: peat }, cube] })
     expect(onSlab[1]?.waterContent).toBeLessThan(onTray[0]?.waterContent as number)
-    expect(onSlab[1]?.bottomContent).toBe(coarse.waterContent(centimetresOfSuction(7.5)))
+    expect(onSlab[1]?.bottomWaterContent).toBe(coarse.waterContent(centimetresOfSuction(7.5)))
   })
   it('refuse an empty stack', () => {
     expectInputError(() => layersAtRest({ layers: [] }), 'layers')

@@ -216,8 +216,8 @@ describe('any medium in any container', () => {
         })
         expect((held.water + held.air + held.solid) / container.volume).toBeCloseTo(1, 12)
         for (const part of [held.water, held.air, held.solid]) expect(part).toBeGreaterThanOrEqual(0)
-        expect(held.waterContent).toBeLessThanOrEqual(held.bottomContent * (1 + 1e-12))
-        expect(held.waterContent).toBeGreaterThanOrEqual(held.topContent * (1 - 1e-12))
+        expect(held.waterContent).toBeLessThanOrEqual(held.bottomWaterContent * (1 + 1e-12))
+        expect(held.waterContent).toBeGreaterThanOrEqual(held.topWaterContent * (1 - 1e-12))
       }),
     )
   })

@@ -234,7 +234,7 @@ describe('fitRetention refuses, with the reason,', () => {
         fitRetention({
           form: formVanGenuchten1980,
           points: drawn(peat),
-          contentUncertainty: waterContentChange(0.5),
+          waterContentUncertainty: waterContentChange(0.5),
         }),
       { quantity: 'uncertainty of water content' },
     )

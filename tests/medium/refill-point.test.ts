@@ -117,12 +117,12 @@ describe('irrigation limits', () => {
     const limits = irrigationLimits({ ...request, minAir: percent(15) })
     expect(limits.full).toEqual({ waterContent: 0.93 - 0.15, limit: 'least air' })
     expect(limits.warnings).toContainEqual(
-      expect.objectContaining({ code: 'air-below-least', level: 'caution', value: 0.93 - capacity }),
+      expect.objectContaining({ code: 'air-below-min', level: 'caution', value: 0.93 - capacity }),
     )
-    expect(codes({ ...request, container: pot, minAir: percent(15) })).not.toContain('air-below-least')
-    expect(codes({ ...request, minAir: percent(7) })).toContain('air-below-least')
+    expect(codes({ ...request, container: pot, minAir: percent(15) })).not.toContain('air-below-min')
+    expect(codes({ ...request, minAir: percent(7) })).toContain('air-below-min')
     // Trapped air counts where the porosity is known.
-    expect(codes({ ...request, minAir: percent(7), porosity: percent(95) })).not.toContain('air-below-least')
+    expect(codes({ ...request, minAir: percent(7), porosity: percent(95) })).not.toContain('air-below-min')
   })
   it('warn of field-soil numbers, of an assumed lower limit and of suction beyond the buffer', () => {
     expect(codes({ container: slab, medium, depletion: percent(20) })).toEqual([

@@ -132,7 +132,7 @@ describe('samples', () => {
       const mixed = fitted([4, 1, 6, 2, 5, 3], [0.45, 0.1, 0.7, 0.2, 0.6, 0.32], form)
       for (const reading of [1.5, 2.5, 5.5])
         expect(at(mixed, reading).waterContent).toBeCloseTo(at(sorted, reading).waterContent, 12)
-      expect(mixed.span).toEqual({ lowest: 1, highest: 6, driest: 0.1, wettest: 0.7 })
+      expect(mixed.span).toEqual({ min: 1, max: 6, driest: 0.1, wettest: 0.7 })
     }
   })
   it('with one reading count by their weights in a monotone cubic', () => {
@@ -298,7 +298,7 @@ describe('a kept calibration that somebody changed', () => {
     expectInputError(restored(cubic, { knots: cubic.knots.slice(0, 2) }), 'knots')
     expectInputError(restored(cubic, { knots: [cubic.knots[0], ...cubic.knots.slice(0, 3)] }), /knots\[1\].reading/)
     expectInputError(restored(line, { knots: cubic.knots }), 'knots')
-    expectInputError(restored(line, { span: { ...line.span, highest: line.span.lowest } }), 'span')
+    expectInputError(restored(line, { span: { ...line.span, max: line.span.min } }), 'span')
     for (const porosity of [0, 1, -0.5]) expectInputError(restored(line, { porosity }), 'porosity')
     expectInputError(restored(line, { warnings: [{ code: 'x' }] }), /warnings\[0\].message/)
     expectInputError(restored(line, { statistics: { ...statistics, covariance: [[1, 0]] } }), 'statistics.covariance')

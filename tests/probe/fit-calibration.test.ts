@@ -137,7 +137,7 @@ describe('a fitted calibration', () => {
             expect(['quadratic', 'cubic']).toContain(form)
             return
           }
-          const { lowest, highest } = calibration.span
+          const { min: lowest, max: highest } = calibration.span
           let last = Number.NEGATIVE_INFINITY
           for (let i = 0; i <= 60; i++) {
             const at = Math.min(highest, lowest + ((highest - lowest) * i) / 60)

@@ -91,7 +91,7 @@ describe('a kept calibration', () => {
     expectInputError(() => restoreCalibration({ ...calibration, porosity: 1.2 }), 'porosity')
     const cubic = all.at(-1) as ProbeCalibration
     expectInputError(() => restoreCalibration({ ...cubic, knots: [...cubic.knots].reverse() }), /knots/)
-    expectInputError(() => restoreCalibration({ ...cubic, span: { ...cubic.span, lowest: 99 } }), 'span')
+    expectInputError(() => restoreCalibration({ ...cubic, span: { ...cubic.span, min: 99 } }), 'span')
   })
 })
 

@@ -35,11 +35,11 @@ function withShots(at: readonly number[], missing: readonly [number, number] = [
     if (at.includes(i) || at.includes(i - 1)) level += 0.01
     content.push(i >= missing[0] && i < missing[1] ? Number.NaN : level)
   }
-  return { time: content.map((_, i) => 300 * i), content }
+  return { time: content.map((_, i) => 300 * i), waterContent: content }
 }
-function matchesOf(series: { time: number[]; content: number[] }, log: number[]) {
+function matchesOf(series: { time: number[]; waterContent: number[] }, log: number[]) {
   const shots = findShots({ ...series, ...limits })
-  const segments = splitRecord({ time: series.time, value: series.content, maxStep: minutes(8) })
+  const segments = splitRecord({ time: series.time, value: series.waterContent, maxStep: minutes(8) })
   return { shots, ...matchShots({ shots, log, segments, latest: minutes(15), slack: minutes(5) }) }
 }
 
@@ -79,7 +79,7 @@ describe('the log of the valve', () => {
     })
   })
   it('excuses real rises, but no fall below where they began', () => {
-    const { time, content } = withShots([50])
+    const { time, waterContent: content } = withShots([50])
     const touched = content.map((x, i) => (i === 53 ? 0.2 : i === 150 ? 0.7 : x))
     const flags = spikeTest({ value: touched, suspect: 0.004, fail: 0.02 })
     expect(flags[51]).toBe(3)
@@ -94,13 +94,20 @@ describe('the log of the valve', () => {
 
 describe('steps', () => {
   it('are found where a probe was moved, and not at shots', () => {
-    const { time, content } = withShots([50, 120])
+    const { time, waterContent: content } = withShots([50, 120])
     const moved = content.map((x, i) => (i >= 200 ? x - 0.06 : x))
-    const shots = findShots({ time, content: moved, ...limits })
-    const input = { time, content: moved, shots, least: waterContentChange(0.03), side: 5, maxStep: minutes(8) }
+    const shots = findShots({ time, waterContent: moved, ...limits })
+    const input = {
+      time,
+      waterContent: moved,
+      shots,
+      minChange: waterContentChange(0.03),
+      side: 5,
+      maxStep: minutes(8),
+    }
     expect(findSteps(input)).toMatchObject([{ index: 200, change: expect.closeTo(-0.062, 3) }])
-    expect(findSteps({ ...input, content })).toEqual([])
-    expect(findSteps({ ...input, content: content.map((x, i) => (i === 200 ? x - 0.06 : x)) })).toEqual([])
+    expect(findSteps({ ...input, waterContent: content })).toEqual([])
+    expect(findSteps({ ...input, waterContent: content.map((x, i) => (i === 200 ? x - 0.06 : x)) })).toEqual([])
     expectDomainError(() => findSteps({ ...input, side: 2 }), { quantity: 'readings on each side' })
   })
 })
@@ -116,10 +123,10 @@ describe('probes beside each other', () => {
       time,
       driftPerDay: 0.003,
       probes: [
-        { name: 'A', content: probe(1, 0.001, 0, 0) },
-        { name: 'B', content: probe(2, 0.001, 0, 0.03) },
-        { name: 'C', content: probe(3, 0.001, -0.01, 0) },
-        { name: 'D', content: probe(4, 0.006, 0, 0.01) },
+        { name: 'A', waterContent: probe(1, 0.001, 0, 0) },
+        { name: 'B', waterContent: probe(2, 0.001, 0, 0.03) },
+        { name: 'C', waterContent: probe(3, 0.001, -0.01, 0) },
+        { name: 'D', waterContent: probe(4, 0.006, 0, 0.01) },
       ],
     })
     expect(compared.map(({ findings }) => findings.map(({ code }) => code))).toEqual([
@@ -133,7 +140,7 @@ describe('probes beside each other', () => {
   })
   it('are three at least', () => {
     expectInputError(() => compareProbes({ time: [], probes: [], driftPerDay: 0.1 }), 'probes')
-    const two = [{ name: 'A', content: [1] }]
+    const two = [{ name: 'A', waterContent: [1] }]
     expectInputError(() => compareProbes({ time: [], probes: [...two, ...two, ...two], driftPerDay: 0.1 }), 'probes')
   })
 })
@@ -181,8 +188,8 @@ describe('what else betrays a probe', () => {
         const both = probeAgainstScale({
           massBefore: kilograms(5 + 10 * a),
           massAfter: kilograms(5 + 10 * b),
-          contentBefore: waterContent(a),
-          contentAfter: waterContent(b),
+          waterContentBefore: waterContent(a),
+          waterContentAfter: waterContent(b),
           substrateVolume: litres(10),
         })
         expect(both.difference).toBeCloseTo(0, 9)

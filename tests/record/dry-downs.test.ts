@@ -37,7 +37,7 @@ function threeDays(noise = 0) {
     time.push(now)
     content.push(level + noise * normal())
   }
-  return { time, content }
+  return { time, waterContent: content }
 }
 
 describe('dry-downs', () => {
@@ -50,7 +50,7 @@ describe('dry-downs', () => {
       shots,
       settle: minutes(15),
       maxStep: minutes(8),
-      shortest: hours(2),
+      minDuration: hours(2),
       light,
     })
     expect(found.map(({ regime }) => regime)).toEqual([
@@ -66,7 +66,7 @@ describe('dry-downs', () => {
       'night',
     ])
     for (const { regime, line } of found) expect(line.slopePerHour).toBeCloseTo(regime === 'day' ? -0.006 : -0.002, 6)
-    const untold = findDryDowns({ ...series, shots, settle: minutes(15), maxStep: minutes(8), shortest: hours(2) })
+    const untold = findDryDowns({ ...series, shots, settle: minutes(15), maxStep: minutes(8), minDuration: hours(2) })
     expect(untold.every(({ regime }) => regime === 'not-told')).toBe(true)
   })
   it('never hold a reading of a shot, of its drain, or two sides of a seam', () => {
@@ -80,11 +80,11 @@ describe('dry-downs', () => {
           const shots = findShots({ ...series, time, ...limits })
           const found = findDryDowns({
             time,
-            content: series.content,
+            waterContent: series.waterContent,
             shots,
             settle: minutes(15),
             maxStep: minutes(8),
-            shortest: minutes(20),
+            minDuration: minutes(20),
             light,
           })
           for (const { first, last, start, end } of found) {
@@ -111,14 +111,14 @@ describe('dry-downs', () => {
       expect(first.evening - first.morning).toBeCloseTo(first.fall, 12)
       expect(first.lasted).toBe(10 * 3600 - 300)
     }
-    const gap = series.content.map((x, i) => (i >= 290 && i < 320 ? Number.NaN : x))
-    expect(overnightDryDowns({ ...input, content: gap })[1]).toMatchObject({
+    const gap = series.waterContent.map((x, i) => (i >= 290 && i < 320 ? Number.NaN : x))
+    expect(overnightDryDowns({ ...input, waterContent: gap })[1]).toMatchObject({
       known: false,
       reason: 'short',
     })
-    const late = series.content.map((x, i) => x + (i > 280 ? 0.02 : 0))
-    const lateShots = findShots({ time: series.time, content: late, ...limits })
-    expect(overnightDryDowns({ ...input, content: late, shots: lateShots })[1]).toMatchObject({
+    const late = series.waterContent.map((x, i) => x + (i > 280 ? 0.02 : 0))
+    const lateShots = findShots({ time: series.time, waterContent: late, ...limits })
+    expect(overnightDryDowns({ ...input, waterContent: late, shots: lateShots })[1]).toMatchObject({
       known: false,
       reason: 'shot-in-night',
     })
@@ -127,7 +127,7 @@ describe('dry-downs', () => {
       () =>
         findDryDowns({
           ...input,
-          shortest: hours(1),
+          minDuration: hours(1),
           light: [
             { start: 0, end: 10 },
             { start: 5, end: 20 },
@@ -149,8 +149,8 @@ describe('a shot after its peak', () => {
     })
     const gap = findSettledLevels({
       time: [0, 300, 600, 4000],
-      content: [0.5, 0.52, 0.53, 0.52],
-      shots: findShots({ time: [0, 300, 600], content: [0.5, 0.52, 0.53], ...limits }),
+      waterContent: [0.5, 0.52, 0.53, 0.52],
+      shots: findShots({ time: [0, 300, 600], waterContent: [0.5, 0.52, 0.53], ...limits }),
       settle: minutes(10),
       maxStep: minutes(8),
     })
@@ -165,7 +165,7 @@ describe('a change of slope', () => {
     const content = time.map(
       (_, i) => 0.55 - 0.0012 * Math.min(i, 70) - 0.0003 * Math.max(0, i - 70) + 0.0008 * normal(),
     )
-    const found = changeOfSlope({ time, content })
+    const found = changeOfSlope({ time, waterContent: content })
     expect(found).toMatchObject({ known: true, slows: true })
     if (!found.known) return
     const squaresAt = (k: number) => {
@@ -194,15 +194,15 @@ describe('a change of slope', () => {
         memory = (seed % 2 ? 0.8 : 0) * memory + 0.001 * normal()
         return 0.6 - 0.0008 * i + memory
       })
-      if (changeOfSlope({ time, content }).known) invented++
+      if (changeOfSlope({ time, waterContent: content }).known) invented++
     }
     expect(invented).toBeLessThanOrEqual(3)
   })
   it('needs readings enough and times that rise', () => {
-    expect(changeOfSlope({ time: time.slice(0, 9), content: time.slice(0, 9).map(() => 0.5) })).toMatchObject({
+    expect(changeOfSlope({ time: time.slice(0, 9), waterContent: time.slice(0, 9).map(() => 0.5) })).toMatchObject({
       known: false,
     })
-    expectInputError(() => changeOfSlope({ time: [0, 5, 3], content: [0.5, 0.4, 0.3] }), 'time')
+    expectInputError(() => changeOfSlope({ time: [0, 5, 3], waterContent: [0.5, 0.4, 0.3] }), 'time')
   })
 })
 
@@ -222,11 +222,11 @@ function solve(a: number[][], b: number[]): number[] {
 
 describe('use', () => {
   it('water that left equals the fall times the volume', () => {
-    const line = fitDryDown({ time: [0, 3600, 7200], content: [0.6, 0.59, 0.58] })
+    const line = fitDryDown({ time: [0, 3600, 7200], waterContent: [0.6, 0.59, 0.58] })
     const use = waterUseOfDryDown({ line, substrateVolume: litres(12) })
     expect(use).toMatchObject({ known: true })
     if (use.known) expect(use.use).toBeCloseTo(0.12, 9)
-    const rising = fitDryDown({ time: [0, 3600, 7200], content: [0.5, 0.51, 0.52] })
+    const rising = fitDryDown({ time: [0, 3600, 7200], waterContent: [0.5, 0.51, 0.52] })
     expect(waterUseOfDryDown({ line: rising, substrateVolume: litres(12) })).toMatchObject({ known: false })
   })
 })

@@ -16,7 +16,7 @@ import { checkPublished } from '../support/published.js'
 import { expectDomainError, expectInputError } from '../support/refusals.js'
 
 checkPublished('irrigation', 'drydown.linear', ({ t, theta, refill }) => {
-  const line = fitDryDown({ time: t.map((h: number) => h * 3600), content: theta })
+  const line = fitDryDown({ time: t.map((h: number) => h * 3600), waterContent: theta })
   const reach = timeToRefill({ line, refillPoint: waterContent(refill) })
   return {
     slope_per_h: line.slopePerHour,
@@ -30,7 +30,7 @@ const limits = { minRise: waterContentChange(0.01), maxRiseTime: minutes(30), ma
 /** A saw-tooth of known shots: each rises in two readings and dries until the next. */
 function sawTooth(shots: readonly { after: number; rise: number }[]): {
   time: number[]
-  content: number[]
+  waterContent: number[]
   peaks: number[]
 } {
   const content = [0.5]
@@ -42,7 +42,7 @@ function sawTooth(shots: readonly { after: number; rise: number }[]): {
     peaks.push(content.length - 1)
   }
   for (let i = 0; i < 12; i++) content.push((content.at(-1) as number) - 0.0005)
-  return { time: content.map((_, i) => i * 300), content, peaks }
+  return { time: content.map((_, i) => i * 300), waterContent: content, peaks }
 }
 const shotLists = fc.array(
   fc.record({ after: fc.integer({ min: 4, max: 30 }), rise: fc.double({ min: 0.012, max: 0.05, noNaN: true }) }),
@@ -53,8 +53,8 @@ describe('finding shots', () => {
   it('finds each of a known series, where it is and as large as it is', () => {
     fc.assert(
       fc.property(shotLists, (list) => {
-        const { time, content, peaks } = sawTooth(list)
-        const found = findShots({ time, content, ...limits })
+        const { time, waterContent: content, peaks } = sawTooth(list)
+        const found = findShots({ time, waterContent: content, ...limits })
         expect(found.map((shot) => shot.peakIndex)).toEqual(peaks)
         found.forEach((shot, i) => {
           expect(shot.rise).toBeCloseTo(list[i]?.rise as number, 12)
@@ -69,14 +69,14 @@ describe('finding shots', () => {
         fc.integer({ min: 0, max: 2e9 }),
         fc.double({ min: -0.1, max: 0.1, noNaN: true }),
         (list, shift, lift) => {
-          const { time, content } = sawTooth(list)
+          const { time, waterContent: content } = sawTooth(list)
           const moved = findShots({
             time: time.map((t) => t + shift),
-            content: content.map((x) => x + lift),
+            waterContent: content.map((x) => x + lift),
             ...limits,
           })
           expect(moved.map((shot) => shot.peakIndex)).toEqual(
-            findShots({ time, content, ...limits }).map((shot) => shot.peakIndex),
+            findShots({ time, waterContent: content, ...limits }).map((shot) => shot.peakIndex),
           )
         },
       ),
@@ -84,36 +84,36 @@ describe('finding shots', () => {
   })
   it('finds none in noise, in a slow rise, or in a fall', () => {
     const time = Array.from({ length: 200 }, (_, i) => i * 300)
-    expect(findShots({ time, content: time.map((_, i) => 0.5 + (i % 2 ? 0.004 : 0)), ...limits })).toEqual([])
-    expect(findShots({ time, content: time.map((_, i) => 0.5 + i * 0.0005), ...limits })).toEqual([])
-    expect(findShots({ time, content: time.map((_, i) => 0.5 - i * 0.001), ...limits })).toEqual([])
+    expect(findShots({ time, waterContent: time.map((_, i) => 0.5 + (i % 2 ? 0.004 : 0)), ...limits })).toEqual([])
+    expect(findShots({ time, waterContent: time.map((_, i) => 0.5 + i * 0.0005), ...limits })).toEqual([])
+    expect(findShots({ time, waterContent: time.map((_, i) => 0.5 - i * 0.001), ...limits })).toEqual([])
   })
   it('invents none across a gap, a missing stretch, or a clock that was set back', () => {
-    expect(findShots({ time: [0, 300, 7500, 7800], content: [0.5, 0.5, 0.56, 0.56], ...limits })).toEqual([])
+    expect(findShots({ time: [0, 300, 7500, 7800], waterContent: [0.5, 0.5, 0.56, 0.56], ...limits })).toEqual([])
     expect(
-      findShots({ time: [0, 300, 600, 900, 1200], content: [0.5, 0.5, Number.NaN, 0.56, 0.56], ...limits }),
+      findShots({ time: [0, 300, 600, 900, 1200], waterContent: [0.5, 0.5, Number.NaN, 0.56, 0.56], ...limits }),
     ).toEqual([])
-    expect(findShots({ time: [0, 300, 0, 300], content: [0.5, 0.5, 0.56, 0.56], ...limits })).toEqual([])
+    expect(findShots({ time: [0, 300, 0, 300], waterContent: [0.5, 0.5, 0.56, 0.56], ...limits })).toEqual([])
   })
   it('takes a single high reading for a spike, whatever its height, until a second one confirms it', () => {
     const time = [0, 300, 600, 900, 1200, 1500]
-    expect(findShots({ time, content: [0.54, 0.539, 0.612, 0.537, 0.536, 0.535], ...limits })).toEqual([])
-    expect(findShots({ time, content: [0.54, 0.539, 0.612, 0.6, 0.536, 0.535], ...limits })).toHaveLength(1)
-    expect(findShots({ time: [0, 300], content: [0.54, 0.612], ...limits })).toEqual([])
+    expect(findShots({ time, waterContent: [0.54, 0.539, 0.612, 0.537, 0.536, 0.535], ...limits })).toEqual([])
+    expect(findShots({ time, waterContent: [0.54, 0.539, 0.612, 0.6, 0.536, 0.535], ...limits })).toHaveLength(1)
+    expect(findShots({ time: [0, 300], waterContent: [0.54, 0.612], ...limits })).toEqual([])
   })
   it('bridges a single missing reading where the step allows it', () => {
     expect(
       findShots({
         time: [0, 300, 600, 900, 1200],
-        content: [0.5, 0.5, Number.NaN, 0.56, 0.559],
+        waterContent: [0.5, 0.5, Number.NaN, 0.56, 0.559],
         ...limits,
         maxStep: minutes(11),
       }),
     ).toHaveLength(1)
   })
   it('refuses lists of different lengths and a rise of zero', () => {
-    expectInputError(() => findShots({ time: [0], content: [], ...limits }), 'time')
-    expectDomainError(() => findShots({ time: [], content: [], ...limits, minRise: waterContentChange(0) }), {
+    expectInputError(() => findShots({ time: [0], waterContent: [], ...limits }), 'time')
+    expectDomainError(() => findShots({ time: [], waterContent: [], ...limits, minRise: waterContentChange(0) }), {
       quantity: 'least rise of a shot',
     })
   })
@@ -126,7 +126,7 @@ describe('a dry-down', () => {
         fc.double({ min: -0.05, max: -0.0001, noNaN: true }),
         fc.uniqueArray(fc.integer({ min: 0, max: 86400 }), { minLength: 3, maxLength: 60 }),
         (slope, times) => {
-          const line = fitDryDown({ time: times, content: times.map((t) => 0.6 + (slope * t) / 3600) })
+          const line = fitDryDown({ time: times, waterContent: times.map((t) => 0.6 + (slope * t) / 3600) })
           expect(line.slopePerHour).toBeCloseTo(slope, 9)
           expect(line.slopeError).toBeLessThan(1e-6)
         },
@@ -135,7 +135,7 @@ describe('a dry-down', () => {
   })
   it('knows the standard error of its slope (independent: residuals about the line)', () => {
     const content = [0.6, 0.593, 0.583, 0.577, 0.567]
-    const { slopePerHour, slopeError } = fitDryDown({ time: [0, 3600, 7200, 10800, 14400], content })
+    const { slopePerHour, slopeError } = fitDryDown({ time: [0, 3600, 7200, 10800, 14400], waterContent: content })
     const rest = content.reduce(
       (sum, x, i) => sum + (x - (content.reduce((a, b) => a + b) / 5 + slopePerHour * (i - 2))) ** 2,
       0,
@@ -143,22 +143,22 @@ describe('a dry-down', () => {
     expect(slopeError).toBeCloseTo(Math.sqrt(rest / 3 / 10), 12)
   })
   it('says that it does not fall, rather than never', () => {
-    const flat = fitDryDown({ time: [0, 3600, 7200], content: [0.6, 0.6, 0.6] })
+    const flat = fitDryDown({ time: [0, 3600, 7200], waterContent: [0.6, 0.6, 0.6] })
     expect(timeToRefill({ line: flat, refillPoint: waterContent(0.5) })).toMatchObject({ known: false })
-    const noise = fitDryDown({ time: [0, 3600, 7200, 10800], content: [0.6, 0.58, 0.61, 0.58] })
+    const noise = fitDryDown({ time: [0, 3600, 7200, 10800], waterContent: [0.6, 0.58, 0.61, 0.58] })
     expect(timeToRefill({ line: noise, refillPoint: waterContent(0.5) })).toMatchObject({
       known: false,
       reason: 'within-noise',
     })
     expect(timeToRefill({ line: noise, refillPoint: waterContent(0.7) })).toEqual({ known: true, time: 0 })
-    const two = fitDryDown({ time: [0, 3600], content: [0.6, 0.59] })
+    const two = fitDryDown({ time: [0, 3600], waterContent: [0.6, 0.59] })
     expect(timeToRefill({ line: two, refillPoint: waterContent(0.5) })).toMatchObject({ known: false })
     expect(waterUseOfDryDown({ line: two, substrateVolume: litres(10) })).toMatchObject({ known: false })
   })
   it('refuses what has no slope', () => {
-    expectInputError(() => fitDryDown({ time: [0], content: [0.5] }), 'content')
-    expectInputError(() => fitDryDown({ time: [5, 5], content: [0.5, 0.4] }), 'time')
-    expectInputError(() => fitDryDown({ time: [5], content: [0.5, 0.4] }), 'time')
+    expectInputError(() => fitDryDown({ time: [0], waterContent: [0.5] }), 'waterContent')
+    expectInputError(() => fitDryDown({ time: [5, 5], waterContent: [0.5, 0.4] }), 'time')
+    expectInputError(() => fitDryDown({ time: [5], waterContent: [0.5, 0.4] }), 'time')
   })
 })
 
@@ -169,7 +169,7 @@ describe('the plateau after drain', () => {
       for (let i = 0; i < 9; i++) content.push((content.at(-1) as number) - 0.003)
       content.push(0.63, 0.62, 0.612, 0.61 + k * 1e-4, 0.609)
     }
-    const series = { time: content.map((_, i) => i * 300), content }
+    const series = { time: content.map((_, i) => i * 300), waterContent: content }
     const shots = findShots({ ...series, ...limits })
     expect(shots).toHaveLength(6)
     const plateau = plateauAfterDrain({ ...series, shots, settle: minutes(14) })
@@ -177,7 +177,7 @@ describe('the plateau after drain', () => {
     if (plateau.known) expect(plateau.level).toBeCloseTo(0.61025, 6)
   })
   it('is not known from fewer than three shots', () => {
-    expect(plateauAfterDrain({ time: [0], content: [0.5], shots: [], settle: hours(1) })).toMatchObject({
+    expect(plateauAfterDrain({ time: [0], waterContent: [0.5], shots: [], settle: hours(1) })).toMatchObject({
       known: false,
     })
   })

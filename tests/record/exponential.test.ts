@@ -26,7 +26,7 @@ describe('a dry-down that slows down', () => {
           const time = Array.from({ length: 60 }, (_, i) => 1e6 + i * 600)
           const constant = share * 59 * 600
           const content = time.map((t) => floor + fall * Math.exp(-(t - 1e6) / constant))
-          const fit = fitExponentialDryDown({ time, content })
+          const fit = fitExponentialDryDown({ time, waterContent: content })
           expect(fit.known).toBe(true)
           if (!fit.known) return
           expect(fit.timeConstant / constant).toBeCloseTo(1, 4)
@@ -45,18 +45,20 @@ describe('a dry-down that slows down', () => {
         { length: 40 },
         (_, i) => 0.6 - 0.001 * i + 0.002 * (random() + random() + random() - 1.5),
       )
-      if (fitExponentialDryDown({ time: content.map((_, i) => i * 600), content }).known) believed++
+      if (fitExponentialDryDown({ time: content.map((_, i) => i * 600), waterContent: content }).known) believed++
     }
     expect(believed).toBeLessThanOrEqual(3)
   })
   it('is refused for rising water, few readings and times that do not rise', () => {
     const time = Array.from({ length: 20 }, (_, i) => i * 600)
-    expect(fitExponentialDryDown({ time, content: time.map((t) => 0.5 - 0.1 * Math.exp(-t / 3000)) })).toMatchObject({
+    expect(
+      fitExponentialDryDown({ time, waterContent: time.map((t) => 0.5 - 0.1 * Math.exp(-t / 3000)) }),
+    ).toMatchObject({
       known: false,
       reason: 'not-falling',
     })
-    expect(fitExponentialDryDown({ time: [0, 1], content: [0.5, 0.4] })).toMatchObject({ known: false })
-    expectInputError(() => fitExponentialDryDown({ time: [0, 600, 300], content: [0.5, 0.49, 0.48] }), 'time')
+    expect(fitExponentialDryDown({ time: [0, 1], waterContent: [0.5, 0.4] })).toMatchObject({ known: false })
+    expectInputError(() => fitExponentialDryDown({ time: [0, 600, 300], waterContent: [0.5, 0.49, 0.48] }), 'time')
   })
   it('says that a refill point below its floor is never reached', () => {
     const course = { from: waterContent(0.6), floor: waterContent(0.5), timeConstant: hours(5) }

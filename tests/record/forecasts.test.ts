@@ -26,7 +26,7 @@ const forecaster = forecastLevel(settings)
 /** Days with a shot every hour from 8 to 17 h and a fall that follows the clock, a little quicker or slower each day. */
 function days(count: number, seed: number, { step = 300, offset = 0, noise = 0.0002 } = {}) {
   const { normal } = randomNumbers(seed)
-  const readings: { time: number; content: number }[] = []
+  const readings: { time: number; waterContent: number }[] = []
   let level = 0.6
   let pace = 1
   for (let time = 0; time < count * 86400; time += step) {
@@ -34,12 +34,12 @@ function days(count: number, seed: number, { step = 300, offset = 0, noise = 0.0
     if (time % 86400 === 0) pace = 1 + 0.1 * normal()
     level -= ((pace * (clock > 7 && clock < 19 ? 0.012 : 0.004)) / 3600) * step
     if (clock >= 8 && clock <= 17 && time % 3600 === 0) level = Math.max(level, Math.min(0.6, level + 0.03))
-    readings.push({ time, content: level + noise * normal() + offset })
+    readings.push({ time, waterContent: level + noise * normal() + offset })
   }
   return readings
 }
 
-const run = (readings: readonly { time: number; content: number }[]) =>
+const run = (readings: readonly { time: number; waterContent: number }[]) =>
   runReducer({ reducer: forecaster, inputs: readings }).state
 
 describe('time to a level', () => {
@@ -49,7 +49,7 @@ describe('time to a level', () => {
       const clock = ((k * 900) / 3600 + 18) % 24
       const night = Math.min(clock >= 18 ? clock - 18 : clock + 6, 12)
       const day = clock >= 6 && clock < 18 ? clock - 6 : 0
-      return { time: k * 900 + 18 * 3600, content: 0.7 - 0.004 * night - 0.01 * (clock >= 18 ? 0 : day) }
+      return { time: k * 900 + 18 * 3600, waterContent: 0.7 - 0.004 * night - 0.01 * (clock >= 18 ? 0 : day) }
     })
     // It stands at 02:00 in the eighth night: 0.7 - 8 × 0.004. To 0.632 are 4 h of night with 0.016 and 2 h of day with 0.02.
     const { state, outputs } = runReducer({ reducer: forecaster, inputs: inputs.slice(0, 7 * 96 + 33) })
@@ -97,8 +97,10 @@ describe('time to a level', () => {
     readings.forEach((reading, i) => {
       state = forecaster.step(state, reading)[0]
       if (i < 30 * 288 || reading.time % 86400 !== 79200) return
-      const found = timeUntilLevel({ state, level: (reading.content - 0.02) as WaterContent })
-      const reached = readings.slice(i + 1, i + 150).find(({ content }) => content <= reading.content - 0.02)
+      const found = timeUntilLevel({ state, level: (reading.waterContent - 0.02) as WaterContent })
+      const reached = readings
+        .slice(i + 1, i + 150)
+        .find(({ waterContent: content }) => content <= reading.waterContent - 0.02)
       if (!found.known || reached === undefined) return
       const real = reached.time - reading.time
       asked++
@@ -141,7 +143,7 @@ describe('time to a level', () => {
   it('goes on bit for bit from a state that was kept as JSON, and never has a number that JSON cannot hold', () => {
     fc.assert(
       fc.property(fc.integer({ min: 0, max: 6 * 288 - 1 }), fc.integer({ min: 0, max: 1000 }), (cut, seed) => {
-        const readings = days(6, seed).map((one, i) => (i % 97 === 3 ? { ...one, content: Number.NaN } : one))
+        const readings = days(6, seed).map((one, i) => (i % 97 === 3 ? { ...one, waterContent: Number.NaN } : one))
         const whole = run(readings)
         const kept = JSON.stringify(run(readings.slice(0, cut)))
         const state = forecaster.restore(JSON.parse(kept))
@@ -167,9 +169,9 @@ describe('time to a level', () => {
       ...readings.slice(0, 900),
       ...readings.slice(1100, 1300),
       ...readings.slice(1250, 1400),
-      { time: Number.NaN, content: 0.5 },
-      { time: 1400 * 300, content: Infinity },
-      ...readings.slice(1400).map((one, i) => (i === 200 ? { ...one, content: 0.9 } : one)),
+      { time: Number.NaN, waterContent: 0.5 },
+      { time: 1400 * 300, waterContent: Infinity },
+      ...readings.slice(1400).map((one, i) => (i === 200 ? { ...one, waterContent: 0.9 } : one)),
     ]
     const state = run(rough)
     expect(state.dryDowns).toBeGreaterThan(4)
@@ -190,7 +192,7 @@ describe('time to a level', () => {
   })
 
   it('refuses milliseconds, senseless limits and states that were changed', () => {
-    expect(() => forecaster.step(forecaster.start, { time: 1.6e12, content: 0.5 })).toThrow('milliseconds')
+    expect(() => forecaster.step(forecaster.start, { time: 1.6e12, waterContent: 0.5 })).toThrow('milliseconds')
     expect(() => forecastLevel({ ...settings, settle: minutes(2000) })).toThrow('settle')
     const state = run(days(4, 2))
     expect(() => timeUntilLevel({ state, level: 5 as WaterContent })).toThrow('level')

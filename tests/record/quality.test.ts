@@ -35,7 +35,7 @@ checkPublished('irrigation', 'qc.spike', ({ x, low, high }) => ({
   flags: list(spikeTest({ value: x, suspect: low, fail: high })),
 }))
 checkPublished('irrigation', 'qc.rate_of_change', ({ t, x, threshold }) => ({
-  flags: list(rateOfChangeTest({ time: t, value: x, most: threshold })),
+  flags: list(rateOfChangeTest({ time: t, value: x, max: threshold })),
 }))
 checkPublished('irrigation', 'qc.flat_line', ({ x, eps, n_suspect, n_fail }) => ({
   flags: list(flatLineTest({ value: x, tolerance: eps, suspectAfter: n_suspect, failAfter: n_fail })),
@@ -65,7 +65,7 @@ describe('quality tests', () => {
         const tests = [
           grossRangeTest({ value, sensorMin: 0, sensorMax: 1, expectedMin: 0.2, expectedMax: 0.9 }),
           spikeTest({ value, suspect: 0.02, fail: 0.05, direction: 'fall' }),
-          rateOfChangeTest({ time, value, most: 0.001, direction: 'fall' }),
+          rateOfChangeTest({ time, value, max: 0.001, direction: 'fall' }),
           flatLineTest({ value, tolerance: 1e-4, suspectAfter: 3, failAfter: 5 }),
         ]
         for (const flags of tests) {
@@ -83,10 +83,10 @@ describe('quality tests', () => {
   it('do not take a rise by irrigation for a fault when only falls are tested', () => {
     const value = [0.5, 0.5, 0.56, 0.56, 0.5]
     expect(list(spikeTest({ value, suspect: 0.02, fail: 0.05, direction: 'fall' }))).toEqual([2, 1, 1, 1, 2])
-    expect(list(rateOfChangeTest({ time: [0, 300, 600, 900, 1200], value, most: 0.0001, direction: 'fall' }))).toEqual([
+    expect(list(rateOfChangeTest({ time: [0, 300, 600, 900, 1200], value, max: 0.0001, direction: 'fall' }))).toEqual([
       2, 1, 1, 1, 3,
     ])
-    expect(list(rateOfChangeTest({ time: [0, 300, 600, 900, 1200], value, most: 0.0001, direction: 'rise' }))).toEqual([
+    expect(list(rateOfChangeTest({ time: [0, 300, 600, 900, 1200], value, max: 0.0001, direction: 'rise' }))).toEqual([
       2, 1, 3, 1, 1,
     ])
     expect(list(spikeTest({ value: [0.5, 0.58, 0.5], suspect: 0.02, fail: 0.05, direction: 'rise' }))).toEqual([
@@ -105,7 +105,7 @@ describe('quality tests', () => {
     expect([-0.125, -0.126, -0.25, -0.251].map((height) => spike(height, 'both'))).toEqual([1, 3, 3, 4])
     expect([0.375, -0.375].map((height) => spike(height, 'rise'))).toEqual([4, 1])
     expect([0.375, -0.375].map((height) => spike(height, 'fall'))).toEqual([1, 4])
-    const rate = (value: number[]) => list(rateOfChangeTest({ time: [0, 2], value, most: 0.125 }))[1]
+    const rate = (value: number[]) => list(rateOfChangeTest({ time: [0, 2], value, max: 0.125 }))[1]
     expect([rate([0.5, 0.75]), rate([0.5, 0.76]), rate([0.75, 0.5]), rate([0.76, 0.5])]).toEqual([1, 3, 1, 3])
     expect(list(timeGapTest({ time: [0, 450, 901, 901, 900], expectedStep: seconds(300) }))).toEqual([2, 1, 3, 4, 4])
     expect(list(timeGapTest({ time: [], expectedStep: seconds(300) }))).toEqual([])
@@ -139,7 +139,7 @@ describe('quality tests', () => {
     })
   })
   it('never judge a change across a clock that did not advance', () => {
-    expect(list(rateOfChangeTest({ time: [0, 300, 300, 0], value: [0.5, 0.5, 0.9, 0.1], most: 0.0001 }))).toEqual([
+    expect(list(rateOfChangeTest({ time: [0, 300, 300, 0], value: [0.5, 0.5, 0.9, 0.1], max: 0.0001 }))).toEqual([
       2, 1, 2, 2,
     ])
   })
@@ -166,7 +166,7 @@ describe('quality tests', () => {
     })
     for (const limit of [{ suspect: -1 }, { fail: Number.POSITIVE_INFINITY }])
       expectDomainError(() => spikeTest({ value: [1], suspect: 1, fail: 2, ...limit }), {})
-    expectDomainError(() => rateOfChangeTest({ time: [1], value: [1], most: -1 }), { quantity: 'fastest change' })
+    expectDomainError(() => rateOfChangeTest({ time: [1], value: [1], max: -1 }), { quantity: 'fastest change' })
     expectDomainError(() => timeGapTest({ time: [0], expectedStep: seconds(1), factor: 0.9 }), {
       quantity: 'factor of a gap',
     })
@@ -180,7 +180,7 @@ describe('quality tests', () => {
     })
     expectInputError(() => spikeTest({ value: [1], suspect: 2, fail: 1 }), 'fail')
     expectInputError(() => flatLineTest({ value: [1], tolerance: 0, suspectAfter: 5, failAfter: 3 }), 'failAfter')
-    expectInputError(() => rateOfChangeTest({ time: [1], value: [], most: 1 }), 'time')
+    expectInputError(() => rateOfChangeTest({ time: [1], value: [], max: 1 }), 'time')
     expectDomainError(() => timeGapTest({ time: [0], expectedStep: seconds(0) }), { quantity: 'expected step' })
     expectDomainError(() => flatLineTest({ value: [1], tolerance: 0, suspectAfter: 0, failAfter: 3 }), {
       argument: 'suspectAfter',
@@ -247,7 +247,7 @@ describe('the step test of meteorological services', () => {
     )
   })
   it('has limits for what a climate box measures, and none for what is not listed', () => {
-    expect(wmoLimits({ of: 'relative humidity' })).toMatchObject({ lowest: 0, highest: 100, fastestChange: 15 })
+    expect(wmoLimits({ of: 'relative humidity' })).toMatchObject({ min: 0, max: 100, fastestChange: 15 })
     expectInputError(() => wmoLimits({ of: 'toString' as never }), 'of')
   })
 })

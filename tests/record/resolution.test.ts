@@ -144,15 +144,15 @@ describe('rate of change by standard deviations', () => {
     const time = value.map((_, i) => 900 * i)
     expect(rateOfChangeTest({ time, value, ...limits })[280]).toBe(3)
     expect(rateOfChangeTest({ time, value, ...limits, direction: 'fall' })[280]).toBe(1)
-    expect(rateOfChangeTest({ time, value, most: 1e-5, deviations: { count: 1000, over: hours(25) } })[280]).toBe(3)
-    expectInputError(() => rateOfChangeTest({ time, value }), 'most')
+    expect(rateOfChangeTest({ time, value, max: 1e-5, deviations: { count: 1000, over: hours(25) } })[280]).toBe(3)
+    expectInputError(() => rateOfChangeTest({ time, value }), 'max')
   })
 })
 
 describe('words of options', () => {
   it('are refused where they are misspelt', () => {
     const input = { time: [0, 300], value: [1, 2] }
-    expectInputError(() => rateOfChangeTest({ ...input, most: 1, direction: 'up' as never }), 'direction')
+    expectInputError(() => rateOfChangeTest({ ...input, max: 1, direction: 'up' as never }), 'direction')
     expectInputError(() => spikeTest({ ...input, suspect: 1, fail: 2, direction: 'up' as never }), 'direction')
     expectInputError(
       () =>
@@ -176,7 +176,7 @@ describe('an offset of a probe', () => {
         const shots = (shift: number) =>
           findShots({
             time: steps.map((_, i) => 300 * i),
-            content: steps.map((x) => (x + shift) / 1000),
+            waterContent: steps.map((x) => (x + shift) / 1000),
             minRise: waterContentChange(0.01),
             maxRiseTime: minutes(30),
             maxStep: minutes(8),
@@ -187,7 +187,7 @@ describe('an offset of a probe', () => {
   })
   it('and a record by the second leaves a state below 4 kB', () => {
     const watch = watchShots({ minRise: waterContentChange(0.01), maxRiseTime: minutes(60), maxStep: minutes(8) })
-    const inputs = Array.from({ length: 20000 }, (_, i) => ({ time: i, content: 0.3 + i * 1e-9 }))
+    const inputs = Array.from({ length: 20000 }, (_, i) => ({ time: i, waterContent: 0.3 + i * 1e-9 }))
     expect(JSON.stringify(runReducer({ reducer: watch, inputs }).state).length).toBeLessThan(4000)
   })
 })
@@ -203,7 +203,7 @@ describe('states that were kept', () => {
   const inputs = Array.from({ length: 300 }, (_, i) => ({
     time: 300 * i,
     value: 0.5 + 0.01 * Math.sin(i),
-    content: i > 297 ? 0.6 : 0.5 + 0.001 * Math.sin(i),
+    waterContent: i > 297 ? 0.6 : 0.5 + 0.001 * Math.sin(i),
   }))
   it.each([
     ['readings', readings],
@@ -219,7 +219,7 @@ describe('states that were kept', () => {
     expect(() => watch.restore(3)).toThrow('not an object')
   })
   it('refuse text where a reading belongs', () => {
-    expect(() => shots.step(shots.start, { time: 0, content: '0.5' as never })).toThrow('is a string')
+    expect(() => shots.step(shots.start, { time: 0, waterContent: '0.5' as never })).toThrow('is a string')
     expect(() => readings.step(readings.start, { time: 0, value: '0.5' as never })).toThrow('is a string')
     expect(readings.step(readings.start, { time: 0, value: null as never })[0].waiting).toEqual({
       time: 0,
@@ -229,13 +229,13 @@ describe('states that were kept', () => {
 })
 
 describe('a level that climbs between shots', () => {
-  const limits = { settle: minutes(0), maxStep: hours(1), shortest: hours(2) }
+  const limits = { settle: minutes(0), maxStep: hours(1), minDuration: hours(2) }
   const time = Array.from({ length: 96 }, (_, i) => 900 * i)
   const climbs = (content: number[]) =>
     findClimbs({
       time,
-      content,
-      dryDowns: findDryDowns({ time, content, shots: [], ...limits }),
+      waterContent: content,
+      dryDowns: findDryDowns({ time, waterContent: content, shots: [], ...limits }),
       minRise: waterContentChange(0.01),
     })
   it('is told with its time and height, and a dry-down is not', () => {
@@ -263,7 +263,7 @@ describe('probes of which one moved', () => {
         const offset = 0.05 * normal()
         return {
           name: `${k}`,
-          content: time.map((t) => 0.55 + offset - (k === moved ? (0.012 * t) / 86400 : 0) + 0.002 * normal()),
+          waterContent: time.map((t) => 0.55 + offset - (k === moved ? (0.012 * t) / 86400 : 0) + 0.002 * normal()),
         }
       })
       const found = compareProbes({ time, probes, driftPerDay: 0.004 })
@@ -281,8 +281,8 @@ describe('a floor that is a guess', () => {
     const time = Array.from({ length: 100 }, (_, i) => 600 * i)
     const course = (constants: number, noise: number) =>
       time.map((t) => 0.4 + 0.1 * Math.exp((-t * constants) / 60000) + noise * normal())
-    expect(fitExponentialDryDown({ time, content: course(0.8, 0.002) })).toMatchObject({ known: false })
-    const near = fitExponentialDryDown({ time, content: course(4, 0.0004) })
+    expect(fitExponentialDryDown({ time, waterContent: course(0.8, 0.002) })).toMatchObject({ known: false })
+    const near = fitExponentialDryDown({ time, waterContent: course(4, 0.0004) })
     expect(near).toMatchObject({ known: true })
     if (!near.known) return
     expect(near.floorLow).toBeLessThan(0.4005)
@@ -303,7 +303,7 @@ describe('words', () => {
       { code: 'probe-sees-much', level: 'caution', share: 1.8 },
       { code: 'few-shots', level: 'note', shots: 2 },
       { code: 'reading-rises-with-salt', level: 'caution', levelPerDay: 0.004, drainPerDay: 0.3 },
-      { code: 'above-capacity', level: 'caution', highest: 0.7, capacity: 0.65 },
+      { code: 'above-capacity', level: 'caution', max: 0.7, capacity: 0.65 },
     ] as const)
       expect(explainRecordFinding(finding)).toMatch(/\d/)
   })

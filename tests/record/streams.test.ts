@@ -49,7 +49,7 @@ const tests = {
   expectedStep: minutes(5),
   grossRange: { sensorMin: 0, sensorMax: 1, expectedMin: 0.4, expectedMax: 0.7 },
   spike: { suspect: 0.005, fail: 0.01, direction: 'fall' },
-  rateOfChange: { most: 0.00001, direction: 'fall' },
+  rateOfChange: { max: 0.00001, direction: 'fall' },
   flatLine: { tolerance: 0.0005, suspectAfter: 3, failAfter: 5 },
 } as const
 const json = <T>(state: T): T => JSON.parse(JSON.stringify(state)) as T
@@ -59,12 +59,12 @@ describe('readings that come in one by one', () => {
     fc.assert(
       fc.property(records, fc.nat(), ({ time, value }, cut) => {
         const watch = watchShots(limits)
-        const inputs = time.map((t, i) => ({ time: t, content: value[i] as number }))
+        const inputs = time.map((t, i) => ({ time: t, waterContent: value[i] as number }))
         const at = cut % (inputs.length + 1)
         const first = runReducer({ reducer: watch, inputs: inputs.slice(0, at) })
         const rest = runReducer({ reducer: watch, inputs: inputs.slice(at), state: json(first.state) })
         expect([...first.outputs, ...rest.outputs].flat().concat(watch.finish(rest.state))).toEqual(
-          findShots({ time, content: value, ...limits }),
+          findShots({ time, waterContent: value, ...limits }),
         )
       }),
       { numRuns: 400 },
@@ -89,7 +89,7 @@ describe('readings that come in one by one', () => {
     )
   })
   it('leave a state that does not grow', () => {
-    const inputs = Array.from({ length: 5000 }, (_, i) => ({ time: 60 * i, content: 0.3 + i * 1e-6, value: 0.3 }))
+    const inputs = Array.from({ length: 5000 }, (_, i) => ({ time: 60 * i, waterContent: 0.3 + i * 1e-6, value: 0.3 }))
     const shots = runReducer({ reducer: watchShots(limits), inputs })
     const flags = runReducer({ reducer: watchReadings(tests), inputs })
     expect(JSON.stringify(shots.state).length).toBeLessThan(1500)

@@ -118,7 +118,7 @@ describe("Richards' equation behind a rehearsal", () => {
     roots: { limits: uptakeLimitsFeddes.tomato },
     nodes: 11,
   })
-  const zone = { ...scene.zone, medium, content: waterContent(0.8), probes: 1, containers: 1 }
+  const zone = { ...scene.zone, medium, waterContent: waterContent(0.8), probes: 1, containers: 1 }
   it('conserves water and drains what is too much', () => {
     const outcome = rehearse({ ...scene, zone, controller: credulous(0.9), days: 1, seed: 2 })
     expect(outcome.given).toBeGreaterThan(1)

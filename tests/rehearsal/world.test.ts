@@ -27,11 +27,11 @@ function plainZone(change: Partial<RehearsalZone> = {}): RehearsalZone {
     medium: storedMedium({
       substrateVolume: litres(10),
       containerCapacity: waterContent(0.7),
-      minContent: waterContent(0.1),
+      minWaterContent: waterContent(0.1),
       bypass: fraction(0),
       drainLag: seconds(600),
     }),
-    content: waterContent(0.5),
+    waterContent: waterContent(0.5),
     lineFill: seconds(0),
     probeNoise: waterContentChange(0),
     probeOffset: waterContentChange(0),
@@ -185,7 +185,7 @@ describe('known answers', () => {
     expect(outcome.spilt).toBeCloseTo((2 * 12 * 6) / 3600, 9)
   })
   it('what a full container gets, drains: with a linear reservoir 63 % within one lag', () => {
-    const zone = plainZone({ content: waterContent(0.7), dailyUse: litres(1e-9) })
+    const zone = plainZone({ waterContent: waterContent(0.7), dailyUse: litres(1e-9) })
     const outcome = rehearse({ zone, limits, controller: byTheClock([8], 60), days: 1, seed: 1 })
     const at = (seconds: number) => outcome.course?.drained[(8 * 3600 + seconds) / 60] as number
     // 0.1 L came in the first minute; after one more lag of 600 s all but exp(-1) of what was left has drained.
@@ -194,7 +194,7 @@ describe('known answers', () => {
     expect(outcome.drained).toBeCloseTo(0.1, 6)
   })
   it('a probe follows a step with its lag', () => {
-    const zone = plainZone({ content: waterContent(0.4), dailyUse: litres(1e-9), probeLag: seconds(600) })
+    const zone = plainZone({ waterContent: waterContent(0.4), dailyUse: litres(1e-9), probeLag: seconds(600) })
     const outcome = rehearse({ zone, limits, controller: byTheClock([1], 60), days: 1, seed: 1 })
     const read = (minute: number) => outcome.course?.readings[0]?.[60 + minute] as number
     expect(read(0)).toBeCloseTo(0.4, 9)
@@ -217,7 +217,7 @@ describe('known answers', () => {
     expect(outcome.worstDayInAll).toBeCloseTo(24 * 6 * 0.04, 9)
   })
   it('counts stress and over-wet time by the true mean', () => {
-    const zone = plainZone({ content: waterContent(0.5), evenShare: fraction(1), dailyUse: litres(2.4) })
+    const zone = plainZone({ waterContent: waterContent(0.5), evenShare: fraction(1), dailyUse: litres(2.4) })
     const judged = { ...limits, stressBelow: waterContent(0.4), fullAbove: waterContent(0.45) }
     const outcome = rehearse({ zone, limits: judged, controller: idle, days: 1, seed: 1 })
     // 0.1 L/h is 0.01 an hour: above 0.45 for five hours, below 0.4 after ten.

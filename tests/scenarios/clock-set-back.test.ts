@@ -59,7 +59,7 @@ describe('a record with a touch, a frozen stretch, a power cut and a clock that 
   })
   it('holds no shot, not even the touch, and no stretch that reaches across gap or seam', () => {
     const limits = { minRise: waterContentChange(0.01), maxRiseTime: minutes(30), maxStep: minutes(8) }
-    expect(findShots({ time, content: value, ...limits })).toEqual([])
+    expect(findShots({ time, waterContent: value, ...limits })).toEqual([])
     expect(splitRecord({ time, value, maxStep: minutes(8) })).toMatchObject([
       { first: 0, last: 9 },
       { first: 10, last: 11 },

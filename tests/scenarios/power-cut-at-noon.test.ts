@@ -1,6 +1,5 @@
 import {
   bucketShot,
-  contentAfterUse,
   hours,
   inHours,
   inMinutes,
@@ -12,6 +11,7 @@ import {
   shotSeries,
   timeToLevel,
   waterContent,
+  waterContentAfterUse,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
 
@@ -26,15 +26,15 @@ describe('a power cut at noon, and the way back', () => {
   const wool = { now: 0.55, lower: 0.45, stop: 0.2, volume: litres(3.75), full: 0.6 }
   const coir = { now: 0.46, lower: 0.38, stop: 0.25, volume: litres(10), full: 0.52 }
   const hoursTo = ({ now, volume }: typeof wool, level: number) =>
-    inHours(timeToLevel({ content: waterContent(now), level: waterContent(level), substrateVolume: volume, use }))
-  const after = contentAfterUse({
-    content: waterContent(wool.now),
+    inHours(timeToLevel({ waterContent: waterContent(now), level: waterContent(level), substrateVolume: volume, use }))
+  const after = waterContentAfterUse({
+    waterContent: waterContent(wool.now),
     substrateVolume: wool.volume,
     use,
     time: hours(4.5),
   })
   const series = shotSeries({
-    content: after,
+    waterContent: after,
     target: waterContent(wool.full),
     substrateVolume: wool.volume,
     shot: litres(0.12),
@@ -62,7 +62,7 @@ describe('a power cut at noon, and the way back', () => {
   })
   it('loses half of one big pour of 2 L', () => {
     const poured = bucketShot({
-      content: after,
+      waterContent: after,
       containerCapacity: waterContent(wool.full),
       substrateVolume: wool.volume,
       volume: litres(2),

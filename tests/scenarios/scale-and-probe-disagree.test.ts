@@ -22,8 +22,8 @@ describe('a scale and a probe that disagree', () => {
   const both = probeAgainstScale({
     massBefore: kilograms(14.2),
     massAfter: kilograms(14.62),
-    contentBefore: waterContent(0.52),
-    contentAfter: waterContent(0.532),
+    waterContentBefore: waterContent(0.52),
+    waterContentAfter: waterContent(0.532),
     substrateVolume: litres(12),
   })
   const within = (got: number, answer: number, tolerance: number) =>
@@ -38,7 +38,7 @@ describe('a scale and a probe that disagree', () => {
     within(both.weighed, 0.42, 4.2e-5)
     within(both.seen, 0.144, 1.44e-5)
     within(both.difference, -0.276, 2.76e-5)
-    within(both.contentDifference, -0.023, 2.3e-6)
+    within(both.waterContentDifference, -0.023, 2.3e-6)
   })
   it('would have been taken for a use of 1.196 L with the probe alone', () => {
     within(1.8 - 0.46 - both.seen, 1.196, 0.00012)

@@ -49,8 +49,8 @@ const WHOLE: { readonly [N in DocumentName]: unknown } = {
     zone: '3',
     heightAboveBottom: 4,
     interval: 300,
-    lowest: 200,
-    highest: 1300,
+    min: 200,
+    max: 1300,
   },
   calibration: {
     version: 1,
@@ -59,7 +59,7 @@ const WHOLE: { readonly [N in DocumentName]: unknown } = {
     exponent: 1,
     coefficients: [-0.265, 0.00095],
     knots: [],
-    span: { lowest: 300, highest: 1100, driest: 0.02, wettest: 0.78 },
+    span: { min: 300, max: 1100, driest: 0.02, wettest: 0.78 },
     porosity: 0.95,
     samples: [{ reading: 300, waterContent: 0.02 }],
     warnings: [],
@@ -101,7 +101,7 @@ const WHOLE: { readonly [N in DocumentName]: unknown } = {
     container: {
       substrateVolume: '14 L',
       containerCapacity: '62 %',
-      minContent: 0.15,
+      minWaterContent: 0.15,
       bypass: 0.1,
       drainLag: '10 min',
     },
@@ -445,16 +445,16 @@ describe('numbers and text with a unit', () => {
       { path: 'quality' },
     ])
     expect(problemsOf(() => readDocument('record', { ...record, time: [0, 1] }))).toHaveLength(1)
-    expect(problemsOf(() => readDocument('probe', { ...(WHOLE.probe as object), lowest: 2000 }))).toMatchObject([
-      { path: 'lowest' },
+    expect(problemsOf(() => readDocument('probe', { ...(WHOLE.probe as object), min: 2000 }))).toMatchObject([
+      { path: 'min' },
     ])
     const root = {
       ...(WHOLE.calibration as object),
       form: 'square root',
       exponent: 0.5,
-      span: { lowest: -1, highest: 3, driest: 0, wettest: 1 },
+      span: { min: -1, max: 3, driest: 0, wettest: 1 },
     }
-    expect(problemsOf(() => readDocument('calibration', root))).toMatchObject([{ path: 'span.lowest', value: '-1' }])
+    expect(problemsOf(() => readDocument('calibration', root))).toMatchObject([{ path: 'span.min', value: '-1' }])
     expect(
       problemsOf(() => readDocument('calibration', { ...(WHOLE.calibration as object), exponent: 2 })),
     ).toMatchObject([{ path: 'exponent', value: '2' }])

@@ -145,16 +145,16 @@ describe('the uncertainty of a two-point calibration', () => {
   const problem = {
     inputs: {
       dryReading: { estimate: rawReading(410), standardUncertainty: 4 },
-      dryContent: { estimate: 0.03, standardUncertainty: 0.005 },
+      dryWaterContent: { estimate: 0.03, standardUncertainty: 0.005 },
       saturatedReading: { estimate: rawReading(1012), standardUncertainty: 4 },
-      saturatedContent: { estimate: 0.9, standardUncertainty: 0.01 },
+      saturatedWaterContent: { estimate: 0.9, standardUncertainty: 0.01 },
       reading: { estimate: rawReading(782), standardUncertainty: 6 },
     },
     of: (v: Values) =>
       applyCalibration(
         calibrateTwoPoint({
-          dry: { reading: v.dryReading as never, waterContent: v.dryContent as never },
-          saturated: { reading: v.saturatedReading as never, waterContent: v.saturatedContent as never },
+          dry: { reading: v.dryReading as never, waterContent: v.dryWaterContent as never },
+          saturated: { reading: v.saturatedReading as never, waterContent: v.saturatedWaterContent as never },
         }),
         v.reading as never,
       ).waterContent,

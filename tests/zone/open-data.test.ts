@@ -42,8 +42,8 @@ describe('a year of Dublin Airport (Met Éireann, CC BY 4.0; see the attribution
         latitude: latitude(53.423),
         elevation: metresAboveSeaLevel(71),
         day: dayOfYear(i + 1),
-        highest: celsius(high as number),
-        lowest: celsius(low as number),
+        maxTemperature: celsius(high as number),
+        minTemperature: celsius(low as number),
         solar: megajoulesPerSquareMetreDay(solar as number),
         wind: { speed: metresPerSecond(wind as number), height: metres(10) },
       }).referenceET

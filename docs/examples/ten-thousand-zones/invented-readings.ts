@@ -10,7 +10,7 @@ export function inventedReadings(zones: number, stepsADay: number): ZoneReading[
         zone: `zone-${z}`,
         ordinal: i + 1,
         now: (i * 86400) / stepsADay,
-        content: z % 100 === 7 && i > stepsADay / 2 ? null : content,
+        waterContent: z % 100 === 7 && i > stepsADay / 2 ? null : content,
       })
     }
   }

@@ -22,7 +22,7 @@ export interface ZoneReading {
   /** Which reading of its zone it is, counted from one by the gateway: so that doubles and gaps are seen. */
   readonly ordinal: number
   /** Water content, or null where the probe was silent. */
-  readonly content: number | null
+  readonly waterContent: number | null
 }
 
 export interface ZoneDecision {
@@ -58,7 +58,7 @@ const reducer = controlWatering({
 /** The function that an engine calls: the row of a zone and a reading in, the next row and a decision out. All of it is JSON. */
 export function step(row: string | undefined, reading: ZoneReading): { row: string; decision: ZoneDecision } {
   const state = row === undefined ? reducer.start : (JSON.parse(row) as WateringState)
-  const { now, content } = reading
+  const { now, waterContent: content } = reading
   const readings = content === null ? [] : [{ waterContent: content, time: now }]
   const [next, decision] = reducer.step(state, { now, readings, locked: false })
   return {

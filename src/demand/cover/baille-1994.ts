@@ -53,7 +53,7 @@ export const validityBaille1994: Validity = {
  * @returns Transpiration. Unit: mm/h.
  * @throws `DomainError` outside the ranges.
  * @validity A 0.12 to 0.67 and B 14 to 37 W/m²/kPa, nine ornamental species.
- * @source baille-1994; the extinction coefficient [not confirmed, source not seen]
+ * @source baille-1994; the extinction coefficient is that of tomato [confirmed by public code or text, source not seen]
  * @example
  * ```ts
  * transpirationBaille1994({

@@ -148,7 +148,7 @@ export interface RootZoneDepletionInput {
   /** Water content at field capacity. Unit: m³/m³. Range: [0, 1]. */
   readonly fieldCapacity: WaterContent
   /** Mean water content of the root zone. Unit: m³/m³. Range: [0, 1]. */
-  readonly content: WaterContent
+  readonly waterContent: WaterContent
   /** Depth of the roots. Unit: cm. Range: (0, 2000]. */
   readonly rootDepth: Length
 }
@@ -166,13 +166,13 @@ export interface RootZoneDepletionInput {
  * @source allen-1998, Eq. 87
  * @example
  * ```ts
- * rootZoneDepletion({ fieldCapacity: waterContent(0.3), content: waterContent(0.24), rootDepth: metres(0.5) }) // => 30.0
+ * rootZoneDepletion({ fieldCapacity: waterContent(0.3), waterContent: waterContent(0.24), rootDepth: metres(0.5) }) // => 30.0
  * ```
  */
 export function rootZoneDepletion(input: RootZoneDepletionInput): WaterDepth {
-  const { fieldCapacity, content, rootDepth } = optionsOf(input)
+  const { fieldCapacity, waterContent, rootDepth } = optionsOf(input)
   return (10 *
-    (numberIn(fieldCapacity, WATER_CONTENT, 'fieldCapacity') - numberIn(content, WATER_CONTENT, 'content')) *
+    (numberIn(fieldCapacity, WATER_CONTENT, 'fieldCapacity') - numberIn(waterContent, WATER_CONTENT, 'waterContent')) *
     numberIn(rootDepth, LAYER_DEPTH, 'rootDepth')) as WaterDepth
 }
 

@@ -14,7 +14,7 @@ export interface WaterLayer {
   /** Water content at the wilting point, not above field capacity. Unit: m³/m³. Range: [0, 1]. */
   readonly wiltingPoint: WaterContent
   /** Water content now. Unit: m³/m³. Range: [0, 1]. */
-  readonly content: WaterContent
+  readonly waterContent: WaterContent
   /** Thickness of the layer. Unit: cm. Range: (0, 2000]. */
   readonly thickness: Length
 }
@@ -41,8 +41,8 @@ export interface LayeredWater {
  * @example
  * ```ts
  * layeredWater([
- *   { fieldCapacity: waterContent(0.3), wiltingPoint: waterContent(0.1), content: waterContent(0.2), thickness: metres(0.2) },
- *   { fieldCapacity: waterContent(0.4), wiltingPoint: waterContent(0.2), content: waterContent(0.35), thickness: metres(0.4) },
+ *   { fieldCapacity: waterContent(0.3), wiltingPoint: waterContent(0.1), waterContent: waterContent(0.2), thickness: metres(0.2) },
+ *   { fieldCapacity: waterContent(0.4), wiltingPoint: waterContent(0.2), waterContent: waterContent(0.35), thickness: metres(0.4) },
  * ]) // => { totalAvailable: 120.0, depletion: 40.0 }
  * ```
  */
@@ -59,7 +59,7 @@ export function layeredWater(layers: readonly WaterLayer[]): LayeredWater {
     }
     const thickness = 10 * numberIn(layer.thickness, LAYER_DEPTH, 'thickness')
     totalAvailable += (capacity - wilting) * thickness
-    depletion += (capacity - numberIn(layer.content, WATER_CONTENT, 'content')) * thickness
+    depletion += (capacity - numberIn(layer.waterContent, WATER_CONTENT, 'waterContent')) * thickness
   }
   return { totalAvailable: totalAvailable as WaterDepth, depletion: depletion as WaterDepth }
 }

@@ -34,7 +34,7 @@ export interface DailyReferenceETAsce extends StepsOfDay {
  * ```ts
  * const day = dailyReferenceETAsce2005({
  *   latitude: latitude(40.41), elevation: metresAboveSeaLevel(1462.4), day: dayOfYear(183),
- *   highest: celsius(32.4), lowest: celsius(10.9), vapourPressure: kilopascals(1.27),
+ *   maxTemperature: celsius(32.4), minTemperature: celsius(10.9), vapourPressure: kilopascals(1.27),
  *   solar: megajoulesPerSquareMetreDay(22.4), wind: { speed: metresPerSecond(1.94), height: metres(3) },
  * })
  * day.short // => 5.69
@@ -60,8 +60,8 @@ export function dailyReferenceETAsce2005(weather: DailyWeather): DailyReferenceE
 
 /** Net outgoing longwave radiation of a day (Eq. 17). */
 function netLongwave({
-  highest,
-  lowest,
+  maxTemperature: highest,
+  minTemperature: lowest,
   actualVapourPressure,
   relativeShortwave,
 }: NetLongwaveInput): DailyNetRadiation {

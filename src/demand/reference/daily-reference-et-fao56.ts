@@ -39,7 +39,7 @@ export interface DailyReferenceET extends StepsOfDay {
  * ```ts
  * const day = dailyReferenceETFao56({
  *   latitude: latitude(50.8), elevation: metresAboveSeaLevel(100), day: dayOfYear(187),
- *   highest: celsius(21.5), lowest: celsius(12.3), maxHumidity: percent(84), minHumidity: percent(63),
+ *   maxTemperature: celsius(21.5), minTemperature: celsius(12.3), maxHumidity: percent(84), minHumidity: percent(63),
  *   solar: megajoulesPerSquareMetreDay(22.07), wind: { speed: kilometresPerHour(10), height: metres(10) },
  * })
  * day.referenceET // => 3.88

@@ -82,8 +82,12 @@ export interface CompletedDay {
 /** Fills in what a day lacks by the procedures of FAO-56, chapter 3, and says so. */
 export function completeDay(weather: DailyWeather): CompletedDay {
   const assumed: Finding[] = []
-  if (weather.lowest > weather.highest)
-    throw new InputError('lowest', `${weather.lowest} °C is above the highest, ${weather.highest} °C`, 'swap them')
+  if (weather.minTemperature > weather.maxTemperature)
+    throw new InputError(
+      'minTemperature',
+      `${weather.minTemperature} °C is above the highest, ${weather.maxTemperature} °C`,
+      'swap them',
+    )
   const extraterrestrial = extraterrestrialRadiationFao56(weather)
   return {
     pressure: pressureOf(weather),
@@ -111,7 +115,8 @@ function vapourOf(weather: DailyWeather, assumed: Finding[]): VapourPressure {
   if (ofDew !== undefined) return ofDew
   if (maxHumidity !== undefined && minHumidity !== undefined)
     return actualVapourPressureFao56({ ...weather, maxHumidity, minHumidity })
-  if (maxHumidity !== undefined) return vapourPressureFromMaxHumidityFao56({ lowest: weather.lowest, maxHumidity })
+  if (maxHumidity !== undefined)
+    return vapourPressureFromMaxHumidityFao56({ minTemperature: weather.minTemperature, maxHumidity })
   if (meanHumidity !== undefined) return vapourPressureFromMeanHumidityFao56({ ...weather, meanHumidity })
   assumed.push({
     code: 'assumed-humidity',

@@ -35,7 +35,7 @@ export interface MonthlyWeather extends Omit<DailyWeather, 'day'> {
  * ```ts
  * const april = monthlyReferenceETFao56({
  *   latitude: latitude(13.733333), elevation: metresAboveSeaLevel(2), month: 4,
- *   highest: celsius(34.8), lowest: celsius(25.6), before: celsius(29.2), vapourPressure: kilopascals(2.85),
+ *   maxTemperature: celsius(34.8), minTemperature: celsius(25.6), before: celsius(29.2), vapourPressure: kilopascals(2.85),
  *   sunshine: hours(8.5), wind: { speed: metresPerSecond(2), height: metres(2) },
  * })
  * april.referenceET // => 5.72
@@ -44,8 +44,8 @@ export interface MonthlyWeather extends Omit<DailyWeather, 'day'> {
 export function monthlyReferenceETFao56(input: MonthlyWeather): DailyReferenceET {
   const { month, before, after, ...weather } = optionsOf(input)
   const day = dayOfDate({ month, day: 15 })
-  const current = ((numberIn(weather.highest, AIR_TEMPERATURE, 'highest') +
-    numberIn(weather.lowest, AIR_TEMPERATURE, 'lowest')) /
+  const current = ((numberIn(weather.maxTemperature, AIR_TEMPERATURE, 'maxTemperature') +
+    numberIn(weather.minTemperature, AIR_TEMPERATURE, 'minTemperature')) /
     2) as Temperature
   const soilHeat =
     before === undefined

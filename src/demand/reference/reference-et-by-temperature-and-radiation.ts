@@ -46,16 +46,16 @@ export interface RadiationMethodInput {
  * @example
  * ```ts
  * referenceETHargreaves1985({
- *   highest: celsius(34.8), lowest: celsius(25.6), extraterrestrial: megajoulesPerSquareMetreDay(38.06),
+ *   maxTemperature: celsius(34.8), minTemperature: celsius(25.6), extraterrestrial: megajoulesPerSquareMetreDay(38.06),
  * }) // => 5.20
  * ```
  */
 export function referenceETHargreaves1985(input: TemperatureMethodInput): ReferenceET {
-  const { highest, lowest, extraterrestrial } = optionsOf(input)
-  const high = numberIn(highest, AIR_TEMPERATURE, 'highest')
-  const low = numberIn(lowest, AIR_TEMPERATURE, 'lowest')
+  const { maxTemperature: highest, minTemperature: lowest, extraterrestrial } = optionsOf(input)
+  const high = numberIn(highest, AIR_TEMPERATURE, 'maxTemperature')
+  const low = numberIn(lowest, AIR_TEMPERATURE, 'minTemperature')
   const outside = numberIn(extraterrestrial, OUTSIDE_RADIATION, 'extraterrestrial')
-  if (low > high) throw new InputError('lowest', `${low} °C is above the highest, ${high} °C`, 'swap them')
+  if (low > high) throw new InputError('minTemperature', `${low} °C is above the highest, ${high} °C`, 'swap them')
   return (0.0023 * ((high + low) / 2 + 17.8) * Math.sqrt(high - low) * 0.408 * outside) as ReferenceET
 }
 

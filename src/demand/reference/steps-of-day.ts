@@ -58,7 +58,7 @@ interface MethodOfDay {
 
 /** The steps of a day. ASCE-EWRI (2005) rounds the slope and bounds the cloudiness of the longwave loss; the rest is that of FAO-56. */
 export function stepsOfDay(weather: DailyWeather, method: MethodOfDay): StepsOfDay {
-  const { highest, lowest, elevation } = weather
+  const { maxTemperature: highest, minTemperature: lowest, elevation } = weather
   const saturation = meanSaturationVapourPressureFao56(weather)
   const { pressure, actual, solar, extraterrestrial, windSpeed, assumed } = completeDay(weather)
   const meanTemperature = ((highest + lowest) / 2) as Temperature
@@ -68,7 +68,12 @@ export function stepsOfDay(weather: DailyWeather, method: MethodOfDay): StepsOfD
   const clearSky = clearSkyRadiationFao56({ extraterrestrial, elevation })
   const netShortwave = netShortwaveRadiationFao56({ solar })
   const relativeShortwave = clearSky > 0 ? solar / clearSky : POLAR_NIGHT_SHARE
-  const netLongwave = method.netLongwave({ highest, lowest, actualVapourPressure: actual, relativeShortwave })
+  const netLongwave = method.netLongwave({
+    maxTemperature: highest,
+    minTemperature: lowest,
+    actualVapourPressure: actual,
+    relativeShortwave,
+  })
   return {
     meanTemperature,
     pressure,

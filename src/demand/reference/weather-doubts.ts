@@ -131,7 +131,7 @@ const WORDS: Readonly<Record<WeatherFinding['code'], (value: string, limit: stri
  * ```ts
  * const day = dailyReferenceETFao56({
  *   latitude: latitude(50.8), elevation: metresAboveSeaLevel(100), day: dayOfYear(187),
- *   highest: celsius(21.5), lowest: celsius(12.3), solar: megajoulesPerSquareMetreDay(0),
+ *   maxTemperature: celsius(21.5), minTemperature: celsius(12.3), solar: megajoulesPerSquareMetreDay(0),
  * })
  * const [dark] = day.warnings.map(explainWeatherFinding)
  * dark?.message // => 'the solar radiation of 0 MJ/m²/d is below 1.23 MJ/m²/d, less than the darkest clouds let through: check clock and sensor'

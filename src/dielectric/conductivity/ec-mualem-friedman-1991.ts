@@ -9,7 +9,7 @@ import { CONDUCTIVITY, SATURATED_CONTENT } from '../domains.js'
 /** What Mualem and Friedman need to know of a medium. */
 export interface MediumOfMualemFriedman {
   /** Water content. Unit: m³/m³. Range: (0, 1]. */
-  readonly content: WaterContent
+  readonly waterContent: WaterContent
   /** Water content of the saturated medium. Unit: m³/m³. Range: (0, 1]. */
   readonly saturated: WaterContent
 }
@@ -42,7 +42,7 @@ export interface BulkOfMualemFriedman extends MediumOfMualemFriedman {
  * ```ts
  * bulkConductivityMualemFriedman1991({
  *   poreWater: decisiemensPerMetre(3),
- *   content: waterContent(0.3),
+ *   waterContent: waterContent(0.3),
  *   saturated: waterContent(0.45),
  * }) // => 0.328634
  * ```
@@ -67,7 +67,7 @@ export function bulkConductivityMualemFriedman1991(medium: PoreWaterOfMualemFrie
  * ```ts
  * poreWaterConductivityMualemFriedman1991({
  *   bulk: decisiemensPerMetre(0.328634),
- *   content: waterContent(0.3),
+ *   waterContent: waterContent(0.3),
  *   saturated: waterContent(0.45),
  * }) // => 3.0000
  * ```
@@ -77,13 +77,13 @@ export function poreWaterConductivityMualemFriedman1991(medium: BulkOfMualemFrie
 }
 
 function openShare(medium: MediumOfMualemFriedman): number {
-  const content = numberIn(medium.content, SOME_WATER_CONTENT, 'content')
+  const waterContent = numberIn(medium.waterContent, SOME_WATER_CONTENT, 'waterContent')
   const saturated = numberIn(medium.saturated, SATURATED_CONTENT, 'saturated')
-  if (content > saturated)
+  if (waterContent > saturated)
     throw new InputError(
       'content, saturated',
-      `a water content of ${content} is above the saturated ${saturated}`,
+      `a water content of ${waterContent} is above the saturated ${saturated}`,
       'check which is which, and whether the calibration of the probe fits the medium',
     )
-  return content ** 2.5 / saturated
+  return waterContent ** 2.5 / saturated
 }

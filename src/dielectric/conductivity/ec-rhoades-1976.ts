@@ -9,7 +9,7 @@ import { CONDUCTIVITY, TRANSMISSION_INTERCEPT, TRANSMISSION_SLOPE } from '../dom
 /** What Rhoades and others need to know of a medium. */
 export interface MediumOfRhoades {
   /** Water content. Unit: m³/m³. Range: (0, 1]. */
-  readonly content: WaterContent
+  readonly waterContent: WaterContent
   /** Slope of the transmission coefficient. Unit: 1. Range: [-10, 10]. */
   readonly slope: number
   /** Intercept of the transmission coefficient. Unit: 1. Range: [-2, 2]. */
@@ -56,7 +56,7 @@ export interface RhoadesBulk {
  * ```ts
  * bulkConductivityRhoades1976({
  *   poreWater: decisiemensPerMetre(4),
- *   content: waterContent(0.3),
+ *   waterContent: waterContent(0.3),
  *   slope: 1.382,
  *   intercept: -0.093,
  *   surface: decisiemensPerMetre(0.18),
@@ -65,8 +65,8 @@ export interface RhoadesBulk {
  */
 export function bulkConductivityRhoades1976(medium: PoreWaterOfRhoades): RhoadesBulk {
   requireObject(medium, 'medium')
-  const { content, transmission, surface } = transmissionOf(medium)
-  const bulk = numberIn(medium.poreWater, CONDUCTIVITY, 'poreWater') * content * transmission + surface
+  const { waterContent, transmission, surface } = transmissionOf(medium)
+  const bulk = numberIn(medium.poreWater, CONDUCTIVITY, 'poreWater') * waterContent * transmission + surface
   return { bulk: bulk as BulkEC, transmission }
 }
 
@@ -85,7 +85,7 @@ export function bulkConductivityRhoades1976(medium: PoreWaterOfRhoades): Rhoades
  * ```ts
  * poreWaterConductivityRhoades1976({
  *   bulk: decisiemensPerMetre(0.5),
- *   content: waterContent(0.3),
+ *   waterContent: waterContent(0.3),
  *   slope: 1.382,
  *   intercept: -0.093,
  *   surface: decisiemensPerMetre(0.18),
@@ -94,7 +94,7 @@ export function bulkConductivityRhoades1976(medium: PoreWaterOfRhoades): Rhoades
  */
 export function poreWaterConductivityRhoades1976(medium: BulkOfRhoades): PoreWaterEC {
   requireObject(medium, 'medium')
-  const { content, transmission, surface } = transmissionOf(medium)
+  const { waterContent, transmission, surface } = transmissionOf(medium)
   const bulk = numberIn(medium.bulk, CONDUCTIVITY, 'bulk')
   if (bulk < surface)
     throw new InputError(
@@ -102,19 +102,19 @@ export function poreWaterConductivityRhoades1976(medium: BulkOfRhoades): PoreWat
       `the medium conducts ${bulk} dS/m, less than the ${surface} dS/m of its surfaces alone`,
       'check the reading and the fitted surface conductivity',
     )
-  return ((bulk - surface) / (content * transmission)) as PoreWaterEC
+  return ((bulk - surface) / (waterContent * transmission)) as PoreWaterEC
 }
 
-function transmissionOf(medium: MediumOfRhoades): { content: number; transmission: number; surface: number } {
-  const content = numberIn(medium.content, SOME_WATER_CONTENT, 'content')
+function transmissionOf(medium: MediumOfRhoades): { waterContent: number; transmission: number; surface: number } {
+  const waterContent = numberIn(medium.waterContent, SOME_WATER_CONTENT, 'waterContent')
   const transmission =
-    numberIn(medium.slope, TRANSMISSION_SLOPE, 'slope') * content +
+    numberIn(medium.slope, TRANSMISSION_SLOPE, 'slope') * waterContent +
     numberIn(medium.intercept, TRANSMISSION_INTERCEPT, 'intercept')
   if (transmission <= 0)
     throw new InputError(
       'slope, intercept, content',
-      `the transmission coefficient is ${transmission} at a water content of ${content}`,
+      `the transmission coefficient is ${transmission} at a water content of ${waterContent}`,
       'at this water content the water films are broken and the model has no answer; use wetter readings',
     )
-  return { content, transmission, surface: numberIn(medium.surface, CONDUCTIVITY, 'surface') }
+  return { waterContent, transmission, surface: numberIn(medium.surface, CONDUCTIVITY, 'surface') }
 }

@@ -17,14 +17,14 @@ import {
   WATER_PERMITTIVITY,
 } from '../domains.js'
 
-import { contentBetween } from '../relations/content-between.js'
+import { waterContentBetween } from '../relations/water-content-between.js'
 
 /** Solids, free water, bound water and air. */
 export interface FourPhases {
   /** Volume of pores per volume of medium. Unit: 1. Range: [0, 1]. */
   readonly porosity: Porosity
   /** Water that sticks to the solids when there is enough of it. Unit: m³/m³. Range: [0, 0.5]. */
-  readonly boundContent: WaterContent
+  readonly boundWaterContent: WaterContent
   /** Permittivity of the solids. Unit: 1. Range: [1, 20]. */
   readonly solids: Permittivity
   /** Permittivity of the bound water, between ice and free water. Unit: 1. Range: [2, 80]. */
@@ -40,7 +40,7 @@ export interface FourPhases {
 /** Four phases and the water content. */
 export interface FourPhaseMedium extends FourPhases {
   /** Water content, free and bound, at most the porosity. Unit: m³/m³. Range: [0, 1]. */
-  readonly content: WaterContent
+  readonly waterContent: WaterContent
 }
 
 /** Four phases and what a probe reads in them. */
@@ -66,8 +66,8 @@ export interface FourPhaseReading extends FourPhases {
  * @example
  * ```ts
  * permittivityFourPhase({
- *   content: waterContent(0.3),
- *   boundContent: waterContent(0.1),
+ *   waterContent: waterContent(0.3),
+ *   boundWaterContent: waterContent(0.1),
  *   porosity: percent(50),
  *   solids: permittivity(4),
  *   boundWater: permittivity(25),
@@ -78,15 +78,15 @@ export interface FourPhaseReading extends FourPhases {
  * ```
  */
 export function permittivityFourPhase(medium: FourPhaseMedium): Permittivity {
-  const content = numberIn(optionsOf(medium).content, WATER_CONTENT, 'content')
+  const waterContent = numberIn(optionsOf(medium).waterContent, WATER_CONTENT, 'waterContent')
   const { dry, bound, boundGain, freeGain, exponent } = phaseTerms(medium)
-  if (content > medium.porosity)
+  if (waterContent > medium.porosity)
     throw new InputError(
       'content, porosity',
-      `a water content of ${content} does not fit into a porosity of ${medium.porosity}`,
+      `a water content of ${waterContent} does not fit into a porosity of ${medium.porosity}`,
       'give the total porosity; a saturated medium has a water content equal to it',
     )
-  const mixed = dry + Math.min(content, bound) * boundGain + Math.max(0, content - bound) * freeGain
+  const mixed = dry + Math.min(waterContent, bound) * boundGain + Math.max(0, waterContent - bound) * freeGain
   return (mixed ** (1 / exponent)) as Permittivity
 }
 
@@ -108,7 +108,7 @@ export function permittivityFourPhase(medium: FourPhaseMedium): Permittivity {
  * ```ts
  * waterContentFourPhase({
  *   apparent: permittivity(12.25),
- *   boundContent: waterContent(0.1),
+ *   boundWaterContent: waterContent(0.1),
  *   porosity: percent(50),
  *   solids: permittivity(4),
  *   boundWater: permittivity(25),
@@ -123,9 +123,14 @@ export function waterContentFourPhase(reading: FourPhaseReading): WaterContent {
   const { dry, bound, boundGain, freeGain, exponent } = phaseTerms(reading)
   const gained = numberIn(reading.apparent, APPARENT, 'apparent') ** exponent - dry
   const whenFull = bound * boundGain
-  const content = gained <= whenFull ? gained / boundGain : bound + (gained - whenFull) / freeGain
+  const waterContent = gained <= whenFull ? gained / boundGain : bound + (gained - whenFull) / freeGain
   const mixed = (theta: number) => dry + Math.min(theta, bound) * boundGain + Math.max(0, theta - bound) * freeGain
-  return contentBetween(content, reading.porosity, reading.apparent, (theta) => mixed(theta) ** (1 / exponent))
+  return waterContentBetween(
+    waterContent,
+    reading.porosity,
+    reading.apparent,
+    (theta) => mixed(theta) ** (1 / exponent),
+  )
 }
 
 function phaseTerms(phases: FourPhases) {
@@ -134,7 +139,7 @@ function phaseTerms(phases: FourPhases) {
   const air = numberIn(phases.air, AIR_PERMITTIVITY, 'air') ** exponent
   return {
     dry: (1 - porosity) * numberIn(phases.solids, SOLIDS_PERMITTIVITY, 'solids') ** exponent + porosity * air,
-    bound: numberIn(phases.boundContent, BOUND_WATER_CONTENT, 'boundContent'),
+    bound: numberIn(phases.boundWaterContent, BOUND_WATER_CONTENT, 'boundWaterContent'),
     boundGain: numberIn(phases.boundWater, BOUND_WATER_PERMITTIVITY, 'boundWater') ** exponent - air,
     freeGain: numberIn(phases.water, WATER_PERMITTIVITY, 'water') ** exponent - air,
     exponent,

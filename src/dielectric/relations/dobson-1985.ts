@@ -32,7 +32,7 @@ function stepBetweenFits(step: number): Finding {
 /** A mineral soil in a microwave field. */
 export interface SoilOfDobson {
   /** Water content. Unit: m³/m³. Range: [0, 1]. */
-  readonly content: WaterContent
+  readonly waterContent: WaterContent
   /** Sand in the dry mass. Unit: 1. Range: [0, 1]. */
   readonly sand: MassFraction
   /** Clay in the dry mass. Unit: 1. Range: [0, 1]. */
@@ -83,7 +83,7 @@ export const validityDobson1985: Validity = {
  * @example
  * ```ts
  * permittivityDobson1985({
- *   content: waterContent(0.1),
+ *   waterContent: waterContent(0.1),
  *   sand: percent(50),
  *   clay: percent(15),
  *   bulkDensity: gramsPerCubicCentimetre(1.4),
@@ -93,7 +93,7 @@ export const validityDobson1985: Validity = {
  * ```
  */
 export function permittivityDobson1985(soil: SoilOfDobson): DobsonResult {
-  const theta = numberIn(optionsOf(soil).content, WATER_CONTENT, 'content')
+  const theta = numberIn(optionsOf(soil).waterContent, WATER_CONTENT, 'waterContent')
   const sand = numberIn(soil.sand, MASS_FRACTION, 'sand')
   const clay = numberIn(soil.clay, MASS_FRACTION, 'clay')
   if (sand + clay > 1 + 1e-9)

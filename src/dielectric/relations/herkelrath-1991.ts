@@ -6,7 +6,7 @@ import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { APPARENT, ROOT_LINE_INTERCEPT, ROOT_LINE_SLOPE } from '../domains.js'
 
-import { contentBetween } from './content-between.js'
+import { waterContentBetween } from './water-content-between.js'
 
 /** The two coefficients of a line in the square root of permittivity, from an own fit. */
 export interface SquareRootLine {
@@ -23,9 +23,9 @@ export interface SquareRootReading extends SquareRootLine {
 }
 
 /** A water content and the line that gave it. */
-export interface SquareRootContent extends SquareRootLine {
+export interface SquareRootWaterContent extends SquareRootLine {
   /** Water content. Unit: m³/m³. Range: [0, 1]. */
-  readonly content: WaterContent
+  readonly waterContent: WaterContent
 }
 
 /**
@@ -53,7 +53,12 @@ export function waterContentHerkelrath1991(reading: SquareRootReading): WaterCon
   const root = Math.sqrt(numberIn(optionsOf(reading).apparent, APPARENT, 'apparent'))
   const slope = numberIn(reading.slope, ROOT_LINE_SLOPE, 'slope')
   const intercept = numberIn(reading.intercept, ROOT_LINE_INTERCEPT, 'intercept')
-  return contentBetween(slope * root + intercept, 1, reading.apparent, (theta) => ((theta - intercept) / slope) ** 2)
+  return waterContentBetween(
+    slope * root + intercept,
+    1,
+    reading.apparent,
+    (theta) => ((theta - intercept) / slope) ** 2,
+  )
 }
 
 /**
@@ -70,23 +75,23 @@ export function waterContentHerkelrath1991(reading: SquareRootReading): WaterCon
  * @source herkelrath-1991, solved for the permittivity
  * @example
  * ```ts
- * permittivityHerkelrath1991({ content: waterContent(0.399), slope: 0.115, intercept: -0.176 }) // => 25
+ * permittivityHerkelrath1991({ waterContent: waterContent(0.399), slope: 0.115, intercept: -0.176 }) // => 25
  * ```
  */
-export function permittivityHerkelrath1991(reading: SquareRootContent): Permittivity {
-  const content = numberIn(optionsOf(reading).content, WATER_CONTENT, 'content')
+export function permittivityHerkelrath1991(reading: SquareRootWaterContent): Permittivity {
+  const waterContent = numberIn(optionsOf(reading).waterContent, WATER_CONTENT, 'waterContent')
   const slope = numberIn(reading.slope, ROOT_LINE_SLOPE, 'slope')
   const intercept = numberIn(reading.intercept, ROOT_LINE_INTERCEPT, 'intercept')
-  const root = (content - intercept) / slope
-  return reachedPermittivity(root, content, slope + intercept, slope * Math.sqrt(APPARENT.max) + intercept)
+  const root = (waterContent - intercept) / slope
+  return reachedPermittivity(root, waterContent, slope + intercept, slope * Math.sqrt(APPARENT.max) + intercept)
 }
 
 /** The square of a root that lies between those of 1 and 90; the rounding of a round trip at the ends is forgiven. */
-export function reachedPermittivity(root: number, content: number, atAir: number, atTop: number): Permittivity {
+export function reachedPermittivity(root: number, waterContent: number, atAir: number, atTop: number): Permittivity {
   const squared = root * root
   if (root > 0 && squared >= APPARENT.min * (1 - 1e-12) && squared <= APPARENT.max * (1 + 1e-12))
     return squared as Permittivity
-  throw new DomainError(content, {
+  throw new DomainError(waterContent, {
     ...WATER_CONTENT,
     min: Math.min(atAir, atTop),
     max: Math.max(atAir, atTop),

@@ -45,7 +45,7 @@ export function waterContentJacobsenSchjonning1993(apparent: Permittivity): Wate
  * \varepsilon : \; \theta(\varepsilon) = \theta
  * ```
  *
- * @param content - Water content. Unit: m³/m³. Range: [0, 0.9627221].
+ * @param waterContent - Water content. Unit: m³/m³. Range: [0, 0.9627221].
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Mineral soils, permittivity up to about 40; organic media and stone wool need their own calibration.
@@ -55,6 +55,6 @@ export function waterContentJacobsenSchjonning1993(apparent: Permittivity): Wate
  * permittivityJacobsenSchjonning1993(waterContentJacobsenSchjonning1993(permittivity(20))) // => 20
  * ```
  */
-export function permittivityJacobsenSchjonning1993(content: WaterContent): Permittivity {
-  return rootIn(APPARENT_JACOBSEN_SCHJONNING, COEFFICIENTS, numberIn(content, CONTENT_JACOBSEN_SCHJONNING))
+export function permittivityJacobsenSchjonning1993(waterContent: WaterContent): Permittivity {
+  return rootIn(APPARENT_JACOBSEN_SCHJONNING, COEFFICIENTS, numberIn(waterContent, CONTENT_JACOBSEN_SCHJONNING))
 }

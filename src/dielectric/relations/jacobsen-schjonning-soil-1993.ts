@@ -10,7 +10,7 @@ import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
 import { APPARENT_TO_49, BULK_DENSITY } from '../domains.js'
 
-import { contentBetween } from './content-between.js'
+import { waterContentBetween } from './water-content-between.js'
 
 const COEFFICIENTS: Cubic = [-0.0341, 0.0345, -1.14e-3, 1.71e-5]
 
@@ -31,9 +31,9 @@ export interface PermittivityInSoil extends SoilOfJacobsenSchjonning {
 }
 
 /** A water content and the soil. */
-export interface ContentInSoil extends SoilOfJacobsenSchjonning {
+export interface WaterContentInSoil extends SoilOfJacobsenSchjonning {
   /** Water content. Unit: m³/m³. Range: [0, 1]. */
-  readonly content: WaterContent
+  readonly waterContent: WaterContent
 }
 
 /** Where the soil form of Jacobsen and Schjønning (1993) was measured. */
@@ -70,8 +70,8 @@ export const validityJacobsenSchjonningSoil1993: Validity = {
  */
 export function waterContentJacobsenSchjonningSoil1993(reading: PermittivityInSoil): WaterContent {
   const shifted = shift(optionsOf(reading))
-  const content = cubicAt(COEFFICIENTS, numberIn(reading.apparent, APPARENT_TO_49, 'apparent')) + shifted
-  return contentBetween(content, 1, reading.apparent, (theta) => {
+  const waterContent = cubicAt(COEFFICIENTS, numberIn(reading.apparent, APPARENT_TO_49, 'apparent')) + shifted
+  return waterContentBetween(waterContent, 1, reading.apparent, (theta) => {
     const wettest = cubicAt(COEFFICIENTS, APPARENT_TO_49.max)
     const driest = cubicAt(COEFFICIENTS, APPARENT_TO_49.min)
     if (theta - shifted >= wettest) return APPARENT_TO_49.max
@@ -96,26 +96,26 @@ export function waterContentJacobsenSchjonningSoil1993(reading: PermittivityInSo
  * @example
  * ```ts
  * permittivityJacobsenSchjonningSoil1993({
- *   content: waterContent(0.1754),
+ *   waterContent: waterContent(0.1754),
  *   bulkDensity: gramsPerCubicCentimetre(1.5),
  *   clay: percent(10),
  *   organicMatter: percent(2),
  * }) // => 10
  * ```
  */
-export function permittivityJacobsenSchjonningSoil1993(reading: ContentInSoil): Permittivity {
-  const content = numberIn(optionsOf(reading).content, WATER_CONTENT, 'content')
+export function permittivityJacobsenSchjonningSoil1993(reading: WaterContentInSoil): Permittivity {
+  const waterContent = numberIn(optionsOf(reading).waterContent, WATER_CONTENT, 'waterContent')
   const shifted = shift(optionsOf(reading))
   const [low, high] = [APPARENT_TO_49.min - 0.001, APPARENT_TO_49.max + 0.001]
   const [driest, wettest] = [cubicAt(COEFFICIENTS, low) + shifted, cubicAt(COEFFICIENTS, high) + shifted]
-  if (content < driest || content > wettest)
-    throw new DomainError(content, {
+  if (waterContent < driest || waterContent > wettest)
+    throw new DomainError(waterContent, {
       ...WATER_CONTENT,
       min: driest,
       max: wettest,
       hint: 'in this soil no permittivity from 1 to 49 gives this water content',
     })
-  return cubicRoot(COEFFICIENTS, content - shifted, low, high) as Permittivity
+  return cubicRoot(COEFFICIENTS, waterContent - shifted, low, high) as Permittivity
 }
 
 function shift({ bulkDensity, clay, organicMatter }: SoilOfJacobsenSchjonning): number {

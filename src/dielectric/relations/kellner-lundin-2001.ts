@@ -45,7 +45,7 @@ export function waterContentKellnerLundin2001(apparent: Permittivity): WaterCont
  * \varepsilon : \; \theta(\varepsilon) = \theta
  * ```
  *
- * @param content - Water content. Unit: m³/m³. Range: [0.0702525, 1].
+ * @param waterContent - Water content. Unit: m³/m³. Range: [0.0702525, 1].
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Undisturbed bog peat of 0.03 to 0.07 g/cm³, porosity 0.95 to 0.98, little humified; a peat mix in a container needs its own calibration.
@@ -55,6 +55,6 @@ export function waterContentKellnerLundin2001(apparent: Permittivity): WaterCont
  * permittivityKellnerLundin2001(waterContentKellnerLundin2001(permittivity(20))) // => 20
  * ```
  */
-export function permittivityKellnerLundin2001(content: WaterContent): Permittivity {
-  return rootIn(APPARENT_KELLNER_LUNDIN, COEFFICIENTS, numberIn(content, CONTENT_KELLNER_LUNDIN))
+export function permittivityKellnerLundin2001(waterContent: WaterContent): Permittivity {
+  return rootIn(APPARENT_KELLNER_LUNDIN, COEFFICIENTS, numberIn(waterContent, CONTENT_KELLNER_LUNDIN))
 }

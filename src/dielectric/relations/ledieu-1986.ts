@@ -39,7 +39,7 @@ export function waterContentLedieu1986(apparent: Permittivity): WaterContent {
  * \varepsilon = \left(\frac{\theta + 0.1758}{0.1138}\right)^2
  * ```
  *
- * @param content - Water content. Unit: m³/m³. Range: [0, 0.903802].
+ * @param waterContent - Water content. Unit: m³/m³. Range: [0, 0.903802].
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Mineral soils; it reads too low in organic media.
@@ -49,7 +49,10 @@ export function waterContentLedieu1986(apparent: Permittivity): WaterContent {
  * permittivityLedieu1986(waterContent(0.2794)) // => 16
  * ```
  */
-export function permittivityLedieu1986(content: WaterContent): Permittivity {
+export function permittivityLedieu1986(waterContent: WaterContent): Permittivity {
   // The rounding at the dry end is taken back, so that the relation takes what its inverse gives.
-  return Math.max(APPARENT_LEDIEU.min, ((numberIn(content, CONTENT_LEDIEU) + 0.1758) / 0.1138) ** 2) as Permittivity
+  return Math.max(
+    APPARENT_LEDIEU.min,
+    ((numberIn(waterContent, CONTENT_LEDIEU) + 0.1758) / 0.1138) ** 2,
+  ) as Permittivity
 }

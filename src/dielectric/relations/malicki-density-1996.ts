@@ -6,9 +6,8 @@ import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
 import { APPARENT, BULK_DENSITY } from '../domains.js'
-
-import { contentBetween } from './content-between.js'
 import { reachedPermittivity } from './herkelrath-1991.js'
+import { waterContentBetween } from './water-content-between.js'
 
 /** A permittivity and the bulk density of the medium. */
 export interface PermittivityAndDensity {
@@ -19,9 +18,9 @@ export interface PermittivityAndDensity {
 }
 
 /** A water content and the bulk density of the medium. */
-export interface ContentAndDensity {
+export interface WaterContentAndDensity {
   /** Water content. Unit: m³/m³. Range: [0, 1]. */
-  readonly content: WaterContent
+  readonly waterContent: WaterContent
   /** Dry mass per volume. Unit: g/cm³. Range: (0, 2.65]. */
   readonly bulkDensity: BulkDensity
 }
@@ -59,8 +58,13 @@ export const validityMalickiDensity1996: Validity = {
 export function waterContentMalickiDensity1996(reading: PermittivityAndDensity): WaterContent {
   const root = Math.sqrt(numberIn(optionsOf(reading).apparent, APPARENT, 'apparent'))
   const density = numberIn(reading.bulkDensity, BULK_DENSITY, 'bulkDensity')
-  const content = (root - dryRoot(density)) / slope(density)
-  return contentBetween(content, 1, reading.apparent, (theta) => (dryRoot(density) + slope(density) * theta) ** 2)
+  const waterContent = (root - dryRoot(density)) / slope(density)
+  return waterContentBetween(
+    waterContent,
+    1,
+    reading.apparent,
+    (theta) => (dryRoot(density) + slope(density) * theta) ** 2,
+  )
 }
 
 /**
@@ -77,15 +81,15 @@ export function waterContentMalickiDensity1996(reading: PermittivityAndDensity):
  * @source malicki-1996, Eq. 10, solved for the permittivity
  * @example
  * ```ts
- * permittivityMalickiDensity1996({ content: waterContent(0.59743), bulkDensity: gramsPerCubicCentimetre(0.4) }) // => 30.000
+ * permittivityMalickiDensity1996({ waterContent: waterContent(0.59743), bulkDensity: gramsPerCubicCentimetre(0.4) }) // => 30.000
  * ```
  */
-export function permittivityMalickiDensity1996(reading: ContentAndDensity): Permittivity {
-  const content = numberIn(optionsOf(reading).content, WATER_CONTENT, 'content')
+export function permittivityMalickiDensity1996(reading: WaterContentAndDensity): Permittivity {
+  const waterContent = numberIn(optionsOf(reading).waterContent, WATER_CONTENT, 'waterContent')
   const density = numberIn(reading.bulkDensity, BULK_DENSITY, 'bulkDensity')
   const at = (root: number) => (root - dryRoot(density)) / slope(density)
-  const root = dryRoot(density) + slope(density) * content
-  return reachedPermittivity(root, content, at(1), at(Math.sqrt(APPARENT.max)))
+  const root = dryRoot(density) + slope(density) * waterContent
+  return reachedPermittivity(root, waterContent, at(1), at(Math.sqrt(APPARENT.max)))
 }
 
 function dryRoot(density: number): number {

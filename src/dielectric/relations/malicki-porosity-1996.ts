@@ -6,9 +6,8 @@ import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
 import { APPARENT, POROSITY } from '../domains.js'
-
-import { contentBetween } from './content-between.js'
 import { reachedPermittivity } from './herkelrath-1991.js'
+import { waterContentBetween } from './water-content-between.js'
 
 /** A permittivity and the porosity of the medium. */
 export interface PermittivityAndPorosity {
@@ -19,9 +18,9 @@ export interface PermittivityAndPorosity {
 }
 
 /** A water content and the porosity of the medium. */
-export interface ContentAndPorosity {
+export interface WaterContentAndPorosity {
   /** Water content. Unit: m³/m³. Range: [0, 1]. */
-  readonly content: WaterContent
+  readonly waterContent: WaterContent
   /** Volume of pores per volume of medium. Unit: 1. Range: [0, 1]. */
   readonly porosity: Porosity
 }
@@ -55,8 +54,13 @@ export const validityMalickiPorosity1996: Validity = {
 export function waterContentMalickiPorosity1996(reading: PermittivityAndPorosity): WaterContent {
   const root = Math.sqrt(numberIn(optionsOf(reading).apparent, APPARENT, 'apparent'))
   const porosity = numberIn(reading.porosity, POROSITY, 'porosity')
-  const content = (root - dryRoot(porosity)) / slope(porosity)
-  return contentBetween(content, 1, reading.apparent, (theta) => (dryRoot(porosity) + slope(porosity) * theta) ** 2)
+  const waterContent = (root - dryRoot(porosity)) / slope(porosity)
+  return waterContentBetween(
+    waterContent,
+    1,
+    reading.apparent,
+    (theta) => (dryRoot(porosity) + slope(porosity) * theta) ** 2,
+  )
 }
 
 /**
@@ -73,15 +77,15 @@ export function waterContentMalickiPorosity1996(reading: PermittivityAndPorosity
  * @source malicki-1996, Eq. 12, solved for the permittivity
  * @example
  * ```ts
- * permittivityMalickiPorosity1996({ content: waterContent(0.888795), porosity: percent(90) }) // => 50.000
+ * permittivityMalickiPorosity1996({ waterContent: waterContent(0.888795), porosity: percent(90) }) // => 50.000
  * ```
  */
-export function permittivityMalickiPorosity1996(reading: ContentAndPorosity): Permittivity {
-  const content = numberIn(optionsOf(reading).content, WATER_CONTENT, 'content')
+export function permittivityMalickiPorosity1996(reading: WaterContentAndPorosity): Permittivity {
+  const waterContent = numberIn(optionsOf(reading).waterContent, WATER_CONTENT, 'waterContent')
   const porosity = numberIn(reading.porosity, POROSITY, 'porosity')
   const at = (root: number) => (root - dryRoot(porosity)) / slope(porosity)
-  const root = dryRoot(porosity) + slope(porosity) * content
-  return reachedPermittivity(root, content, at(1), at(Math.sqrt(APPARENT.max)))
+  const root = dryRoot(porosity) + slope(porosity) * waterContent
+  return reachedPermittivity(root, waterContent, at(1), at(Math.sqrt(APPARENT.max)))
 }
 
 function dryRoot(porosity: number): number {

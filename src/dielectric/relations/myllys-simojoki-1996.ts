@@ -46,7 +46,7 @@ export function waterContentMyllysSimojoki1996(apparent: Permittivity): WaterCon
  * \varepsilon : \; \theta(\varepsilon) = \theta
  * ```
  *
- * @param content - Water content. Unit: m³/m³. Range: [0, 1].
+ * @param waterContent - Water content. Unit: m³/m³. Range: [0, 1].
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Cultivated Sphagnum and Carex peat of 0.3 to 0.4 g/cm³, water content 0.3 to 0.8; a peat mix in a container needs its own calibration.
@@ -56,6 +56,6 @@ export function waterContentMyllysSimojoki1996(apparent: Permittivity): WaterCon
  * permittivityMyllysSimojoki1996(waterContentMyllysSimojoki1996(permittivity(20))) // => 20
  * ```
  */
-export function permittivityMyllysSimojoki1996(content: WaterContent): Permittivity {
-  return rootIn(APPARENT_MYLLYS_SIMOJOKI, COEFFICIENTS, numberIn(content, WATER_CONTENT))
+export function permittivityMyllysSimojoki1996(waterContent: WaterContent): Permittivity {
+  return rootIn(APPARENT_MYLLYS_SIMOJOKI, COEFFICIENTS, numberIn(waterContent, WATER_CONTENT))
 }

@@ -45,7 +45,7 @@ export function waterContentNagare2011(apparent: Permittivity): WaterContent {
  * \varepsilon : \; \theta(\varepsilon) = \theta
  * ```
  *
- * @param content - Water content. Unit: m³/m³. Range: [0.0126436, 1].
+ * @param waterContent - Water content. Unit: m³/m³. Range: [0.0126436, 1].
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Undisturbed peat of 0.05 to 0.18 g/cm³, porosity 0.73 to 0.94; a peat mix in a container needs its own calibration.
@@ -55,6 +55,6 @@ export function waterContentNagare2011(apparent: Permittivity): WaterContent {
  * permittivityNagare2011(waterContentNagare2011(permittivity(20))) // => 20
  * ```
  */
-export function permittivityNagare2011(content: WaterContent): Permittivity {
-  return rootIn(APPARENT_NAGARE, COEFFICIENTS, numberIn(content, CONTENT_NAGARE))
+export function permittivityNagare2011(waterContent: WaterContent): Permittivity {
+  return rootIn(APPARENT_NAGARE, COEFFICIENTS, numberIn(waterContent, CONTENT_NAGARE))
 }

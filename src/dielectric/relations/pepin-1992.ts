@@ -45,7 +45,7 @@ export function waterContentPepin1992(apparent: Permittivity): WaterContent {
  * \varepsilon : \; \theta(\varepsilon) = \theta
  * ```
  *
- * @param content - Water content. Unit: m³/m³. Range: [0.1041049, 1].
+ * @param waterContent - Water content. Unit: m³/m³. Range: [0.1041049, 1].
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Peat of a forest bog, six depths pooled; a peat mix in a container needs its own calibration.
@@ -55,6 +55,6 @@ export function waterContentPepin1992(apparent: Permittivity): WaterContent {
  * permittivityPepin1992(waterContentPepin1992(permittivity(20))) // => 20
  * ```
  */
-export function permittivityPepin1992(content: WaterContent): Permittivity {
-  return rootIn(APPARENT_PEPIN, COEFFICIENTS, numberIn(content, CONTENT_PEPIN))
+export function permittivityPepin1992(waterContent: WaterContent): Permittivity {
+  return rootIn(APPARENT_PEPIN, COEFFICIENTS, numberIn(waterContent, CONTENT_PEPIN))
 }

@@ -15,7 +15,7 @@ import {
   WATER_PERMITTIVITY,
 } from '../domains.js'
 
-import { contentBetween } from './content-between.js'
+import { waterContentBetween } from './water-content-between.js'
 
 /** Solids, water and air, and how they lie in the field. */
 export interface ThreePhases {
@@ -34,7 +34,7 @@ export interface ThreePhases {
 /** Three phases and the water content. */
 export interface ThreePhaseMedium extends ThreePhases {
   /** Water content, at most the porosity. Unit: m³/m³. Range: [0, 1]. */
-  readonly content: WaterContent
+  readonly waterContent: WaterContent
 }
 
 /** Three phases and what a probe reads in them. */
@@ -61,7 +61,7 @@ export interface ThreePhaseReading extends ThreePhases {
  * @example
  * ```ts
  * permittivityRoth1990({
- *   content: waterContent(0.1),
+ *   waterContent: waterContent(0.1),
  *   porosity: percent(40),
  *   solids: permittivity(2.8),
  *   air: permittivity(1),
@@ -71,15 +71,15 @@ export interface ThreePhaseReading extends ThreePhases {
  * ```
  */
 export function permittivityRoth1990(medium: ThreePhaseMedium): Permittivity {
-  const content = numberIn(optionsOf(medium).content, WATER_CONTENT, 'content')
+  const waterContent = numberIn(optionsOf(medium).waterContent, WATER_CONTENT, 'waterContent')
   const { dry, gain, exponent } = phaseTerms(medium)
-  if (content > medium.porosity)
+  if (waterContent > medium.porosity)
     throw new InputError(
       'content, porosity',
-      `a water content of ${content} does not fit into a porosity of ${medium.porosity}`,
+      `a water content of ${waterContent} does not fit into a porosity of ${medium.porosity}`,
       'give the total porosity; a saturated medium has a water content equal to it',
     )
-  return ((dry + content * gain) ** (1 / exponent)) as Permittivity
+  return ((dry + waterContent * gain) ** (1 / exponent)) as Permittivity
 }
 
 /**
@@ -110,12 +110,17 @@ export function permittivityRoth1990(medium: ThreePhaseMedium): Permittivity {
 export function waterContentRoth1990(reading: ThreePhaseReading): WaterContent {
   requireObject(reading, 'reading')
   const { dry, gain, exponent } = phaseTerms(reading)
-  const content = shownContent(reading)
-  return contentBetween(content, reading.porosity, reading.apparent, (theta) => (dry + theta * gain) ** (1 / exponent))
+  const waterContent = shownWaterContent(reading)
+  return waterContentBetween(
+    waterContent,
+    reading.porosity,
+    reading.apparent,
+    (theta) => (dry + theta * gain) ** (1 / exponent),
+  )
 }
 
 /** The water content that the equation gives, also where there is no room for it. */
-export function shownContent(reading: ThreePhaseReading): number {
+export function shownWaterContent(reading: ThreePhaseReading): number {
   const { dry, gain, exponent } = phaseTerms(reading)
   return (numberIn(reading.apparent, APPARENT, 'apparent') ** exponent - dry) / gain
 }

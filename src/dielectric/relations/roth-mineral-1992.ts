@@ -47,7 +47,7 @@ export function waterContentRothMineral1992(apparent: Permittivity): WaterConten
  * \varepsilon : \; \theta(\varepsilon) = \theta
  * ```
  *
- * @param content - Water content. Unit: m³/m³. Range: [0, 1].
+ * @param waterContent - Water content. Unit: m³/m³. Range: [0, 1].
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Mineral soils, permittivity up to about 40; organic media and stone wool need their own calibration.
@@ -57,6 +57,6 @@ export function waterContentRothMineral1992(apparent: Permittivity): WaterConten
  * permittivityRothMineral1992(waterContentRothMineral1992(permittivity(20))) // => 20
  * ```
  */
-export function permittivityRothMineral1992(content: WaterContent): Permittivity {
-  return rootIn(APPARENT_ROTH_MINERAL, COEFFICIENTS, numberIn(content, WATER_CONTENT))
+export function permittivityRothMineral1992(waterContent: WaterContent): Permittivity {
+  return rootIn(APPARENT_ROTH_MINERAL, COEFFICIENTS, numberIn(waterContent, WATER_CONTENT))
 }

@@ -45,7 +45,7 @@ export function waterContentRothOrganic1992(apparent: Permittivity): WaterConten
  * \varepsilon : \; \theta(\varepsilon) = \theta
  * ```
  *
- * @param content - Water content. Unit: m³/m³. Range: [0.004772, 1].
+ * @param waterContent - Water content. Unit: m³/m³. Range: [0.004772, 1].
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Organic soils of 0.26 to 0.77 g/cm³, permittivity up to about 75; not coir, bark or stone wool.
@@ -55,6 +55,6 @@ export function waterContentRothOrganic1992(apparent: Permittivity): WaterConten
  * permittivityRothOrganic1992(waterContentRothOrganic1992(permittivity(20))) // => 20
  * ```
  */
-export function permittivityRothOrganic1992(content: WaterContent): Permittivity {
-  return rootIn(APPARENT_ROTH_ORGANIC, COEFFICIENTS, numberIn(content, CONTENT_ROTH_ORGANIC))
+export function permittivityRothOrganic1992(waterContent: WaterContent): Permittivity {
+  return rootIn(APPARENT_ROTH_ORGANIC, COEFFICIENTS, numberIn(waterContent, CONTENT_ROTH_ORGANIC))
 }

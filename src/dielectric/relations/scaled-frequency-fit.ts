@@ -11,7 +11,7 @@ export interface ScaledFrequencySamples {
   /** Scaled frequencies. Unit: 1. Range: each in (0, 2]. */
   readonly scaled: readonly number[]
   /** Water contents of the same samples, from their mass. Unit: m³/m³. Range: each in (0, 1]. */
-  readonly contents: readonly WaterContent[]
+  readonly waterContents: readonly WaterContent[]
 }
 
 /** The fitted law. */
@@ -41,21 +41,21 @@ export interface FittedScaledFrequencyLaw extends ScaledFrequencyLaw {
  * ```ts
  * fitScaledFrequency({
  *   scaled: [0.5, 0.6, 0.7, 0.8],
- *   contents: [0.11, 0.165, 0.225, 0.305].map(waterContent),
+ *   waterContents: [0.11, 0.165, 0.225, 0.305].map(waterContent),
  * }) // => { factor: 0.490948, exponent: 2.154127, samples: 4 }
  * ```
  */
 export function fitScaledFrequency(samples: ScaledFrequencySamples): FittedScaledFrequencyLaw {
   requireObject(samples, 'samples')
   const n = samples.scaled.length
-  if (n !== samples.contents.length || n < 2)
+  if (n !== samples.waterContents.length || n < 2)
     throw new InputError(
       'scaled, contents',
-      `${n} readings and ${samples.contents.length} water contents`,
+      `${n} readings and ${samples.waterContents.length} water contents`,
       'give both for the same samples, at least two',
     )
   const x = samples.scaled.map((value) => Math.log(numberIn(value, SOME_SCALED_FREQUENCY)))
-  const y = samples.contents.map((value) => Math.log(numberIn(value, SOME_WATER_CONTENT)))
+  const y = samples.waterContents.map((value) => Math.log(numberIn(value, SOME_WATER_CONTENT)))
   const meanX = x.reduce((total, value) => total + value, 0) / n
   const meanY = y.reduce((total, value) => total + value, 0) / n
   let xx = 0

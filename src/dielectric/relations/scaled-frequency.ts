@@ -31,9 +31,9 @@ export interface ScaledFrequencyReading extends ScaledFrequencyLaw {
 }
 
 /** A water content and the law that gave it. */
-export interface ScaledFrequencyContent extends ScaledFrequencyLaw {
+export interface ScaledFrequencyWaterContent extends ScaledFrequencyLaw {
   /** Water content. Unit: m³/m³. Range: [0, 1]. */
-  readonly content: WaterContent
+  readonly waterContent: WaterContent
 }
 
 /**
@@ -86,8 +86,8 @@ export function waterContentPaltineanuStarr1997(reading: ScaledFrequencyReading)
   const scaled = numberIn(optionsOf(reading).scaled, SCALED_FREQUENCY, 'scaled')
   const factor = numberIn(reading.factor, POWER_LAW_FACTOR, 'factor')
   const exponent = numberIn(reading.exponent, POWER_LAW_EXPONENT, 'exponent')
-  const content = factor * scaled ** exponent
-  if (content <= 1) return content as WaterContent
+  const waterContent = factor * scaled ** exponent
+  if (waterContent <= 1) return waterContent as WaterContent
   const hint = 'above it the law gives more water than volume'
   throw new DomainError(scaled, { ...SCALED_FREQUENCY, max: (1 / factor) ** (1 / exponent), hint }, 'scaled')
 }
@@ -106,12 +106,12 @@ export function waterContentPaltineanuStarr1997(reading: ScaledFrequencyReading)
  * @source paltineanu-1997, solved for the scaled frequency
  * @example
  * ```ts
- * scaledFrequencyPaltineanuStarr1997({ content: waterContent(0.49), factor: 0.49, exponent: 2.1674 }) // => 1
+ * scaledFrequencyPaltineanuStarr1997({ waterContent: waterContent(0.49), factor: 0.49, exponent: 2.1674 }) // => 1
  * ```
  */
-export function scaledFrequencyPaltineanuStarr1997(reading: ScaledFrequencyContent): number {
+export function scaledFrequencyPaltineanuStarr1997(reading: ScaledFrequencyWaterContent): number {
   const share =
-    numberIn(optionsOf(reading).content, WATER_CONTENT, 'content') /
+    numberIn(optionsOf(reading).waterContent, WATER_CONTENT, 'waterContent') /
     numberIn(reading.factor, POWER_LAW_FACTOR, 'factor')
   return share ** (1 / numberIn(reading.exponent, POWER_LAW_EXPONENT, 'exponent'))
 }

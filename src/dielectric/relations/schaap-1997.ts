@@ -4,9 +4,8 @@ import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { APPARENT, ROOT_LAW_EXPONENT, ROOT_LAW_OFFSET, ROOT_LAW_SLOPE } from '../domains.js'
-
-import { contentBetween } from './content-between.js'
 import { reachedPermittivity } from './herkelrath-1991.js'
+import { waterContentBetween } from './water-content-between.js'
 
 /** The three coefficients of the power law in the square root of permittivity, from an own fit. */
 export interface SquareRootPower {
@@ -25,9 +24,9 @@ export interface SquareRootPowerReading extends SquareRootPower {
 }
 
 /** A water content and the power law that gave it. */
-export interface SquareRootPowerContent extends SquareRootPower {
+export interface SquareRootPowerWaterContent extends SquareRootPower {
   /** Water content. Unit: m³/m³. Range: (0, 1]. */
-  readonly content: WaterContent
+  readonly waterContent: WaterContent
 }
 
 /**
@@ -56,7 +55,7 @@ export function waterContentSchaap1997(reading: SquareRootPowerReading): WaterCo
     numberIn(reading.slope, ROOT_LAW_SLOPE, 'slope') * root - numberIn(reading.offset, ROOT_LAW_OFFSET, 'offset')
   const exponent = numberIn(reading.exponent, ROOT_LAW_EXPONENT, 'exponent')
   const inverse = (theta: number) => ((theta ** (1 / exponent) + reading.offset) / reading.slope) ** 2
-  return contentBetween(line > 0 ? line ** exponent : 0, 1, reading.apparent, inverse)
+  return waterContentBetween(line > 0 ? line ** exponent : 0, 1, reading.apparent, inverse)
 }
 
 /**
@@ -73,14 +72,19 @@ export function waterContentSchaap1997(reading: SquareRootPowerReading): WaterCo
  * @source schaap-1997, solved for the permittivity
  * @example
  * ```ts
- * permittivitySchaap1997({ content: waterContent(0.61982), slope: 0.133, offset: 0.146, exponent: 0.885 }) // => 30.000
+ * permittivitySchaap1997({ waterContent: waterContent(0.61982), slope: 0.133, offset: 0.146, exponent: 0.885 }) // => 30.000
  * ```
  */
-export function permittivitySchaap1997(reading: SquareRootPowerContent): Permittivity {
-  const content = numberIn(optionsOf(reading).content, SOME_WATER_CONTENT, 'content')
+export function permittivitySchaap1997(reading: SquareRootPowerWaterContent): Permittivity {
+  const waterContent = numberIn(optionsOf(reading).waterContent, SOME_WATER_CONTENT, 'waterContent')
   const slope = numberIn(reading.slope, ROOT_LAW_SLOPE, 'slope')
   const offset = numberIn(reading.offset, ROOT_LAW_OFFSET, 'offset')
   const exponent = numberIn(reading.exponent, ROOT_LAW_EXPONENT, 'exponent')
   const at = (root: number) => Math.max(0, slope * root - offset) ** exponent
-  return reachedPermittivity((content ** (1 / exponent) + offset) / slope, content, at(1), at(Math.sqrt(APPARENT.max)))
+  return reachedPermittivity(
+    (waterContent ** (1 / exponent) + offset) / slope,
+    waterContent,
+    at(1),
+    at(Math.sqrt(APPARENT.max)),
+  )
 }

@@ -8,12 +8,12 @@ import { optionsOf } from '../../quantity/options-of.js'
 import { LIQUID_WATER } from '../../water/domains.js'
 import { waterPermittivityWeast1986 } from '../../water/permittivity-weast-1986.js'
 
-import { permittivityRoth1990, shownContent } from './roth-1990.js'
+import { permittivityRoth1990, shownWaterContent } from './roth-1990.js'
 
 /** A medium that is read at another temperature than that of its calibration. */
 export interface WarmedMedium {
   /** True water content, at most the porosity. Unit: m³/m³. Range: [0, 1]. */
-  readonly content: WaterContent
+  readonly waterContent: WaterContent
   /** Volume of pores per volume of medium. Unit: 1. Range: [0, 1]. */
   readonly porosity: Porosity
   /** Permittivity of the solids. Unit: 1. Range: [1, 20]. */
@@ -54,7 +54,7 @@ export interface TemperatureError {
  * @example
  * ```ts
  * temperatureErrorRoth1990({
- *   content: waterContent(0.7),
+ *   waterContent: waterContent(0.7),
  *   porosity: percent(95),
  *   solids: permittivity(6),
  *   air: permittivity(1),
@@ -73,8 +73,8 @@ export function temperatureErrorRoth1990(medium: WarmedMedium): TemperatureError
   )
   const read = permittivityRoth1990({ ...medium, water: warm })
   // What a probe shows may lie above the porosity; that is the error that is wanted.
-  const apparent = shownContent({ ...medium, apparent: read, water: reference }) as WaterContent
-  return { apparent, error: (apparent - medium.content) as WaterContentChange }
+  const apparent = shownWaterContent({ ...medium, apparent: read, water: reference }) as WaterContent
+  return { apparent, error: (apparent - medium.waterContent) as WaterContentChange }
 }
 
 /**
@@ -87,7 +87,7 @@ export function temperatureErrorRoth1990(medium: WarmedMedium): TemperatureError
  * The shown water content falls as the medium warms in sand, loam and peat; clay showed no error. The line goes through the two
  * printed ends of the data, 8.75e-5 at 0.05 and 1.40e-3 at 0.80 m³/m³.
  *
- * @param content - Water content. Unit: m³/m³. Range: [0, 1].
+ * @param waterContent - Water content. Unit: m³/m³. Range: [0, 1].
  * @returns Size of the error per kelvin. Unit: m³/m³ per K.
  * @throws `DomainError` outside the range.
  * @validity Sand, loam and peat read with high-frequency travel time, water content 0.05 to 0.80.
@@ -97,6 +97,6 @@ export function temperatureErrorRoth1990(medium: WarmedMedium): TemperatureError
  * temperatureErrorPepin1995(waterContent(0.8)) // => 0.0014
  * ```
  */
-export function temperatureErrorPepin1995(content: WaterContent): number {
-  return 1.75e-3 * numberIn(content, WATER_CONTENT)
+export function temperatureErrorPepin1995(waterContent: WaterContent): number {
+  return 1.75e-3 * numberIn(waterContent, WATER_CONTENT)
 }

@@ -45,7 +45,7 @@ export function waterContentTopp1980(apparent: Permittivity): WaterContent {
  * \varepsilon : \; \theta(\varepsilon) = \theta
  * ```
  *
- * @param content - Water content. Unit: m³/m³. Range: [0, 1].
+ * @param waterContent - Water content. Unit: m³/m³. Range: [0, 1].
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Mineral soils, water content 0 to 0.55.
@@ -55,8 +55,8 @@ export function waterContentTopp1980(apparent: Permittivity): WaterContent {
  * permittivityTopp1980(waterContent(0.3454)) // => 20
  * ```
  */
-export function permittivityTopp1980(content: WaterContent): Permittivity {
-  const theta = numberIn(content, WATER_CONTENT)
+export function permittivityTopp1980(waterContent: WaterContent): Permittivity {
+  const theta = numberIn(waterContent, WATER_CONTENT)
   // The cubic rises everywhere (its slope has no real root), so the bracket holds exactly one root.
   const root = rootBetween(
     (e) => [cubic(e) - theta, (3 * 4.3e-6 * e - 2 * 5.5e-4) * e + 2.92e-2],

@@ -15,7 +15,7 @@ import { APPARENT } from '../domains.js'
  * It is a second fit to the same data and does not undo `waterContentTopp1980`: at 0.55 m³/m³ it gives 39.5 where the true
  * inverse gives 46.9. Take `permittivityTopp1980` for a round trip.
  *
- * @param content - Water content. Unit: m³/m³. Range: [0, 1].
+ * @param waterContent - Water content. Unit: m³/m³. Range: [0, 1].
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the range.
  * @validity Mineral soils, water content 0 to 0.55.
@@ -25,8 +25,8 @@ import { APPARENT } from '../domains.js'
  * permittivityToppReverse1980(waterContent(0.2)) // => 10.1164
  * ```
  */
-export function permittivityToppReverse1980(content: WaterContent): Permittivity {
-  return cubicAt([3.03, 9.3, 146, -76.7], numberIn(content, WATER_CONTENT)) as Permittivity
+export function permittivityToppReverse1980(waterContent: WaterContent): Permittivity {
+  return cubicAt([3.03, 9.3, 146, -76.7], numberIn(waterContent, WATER_CONTENT)) as Permittivity
 }
 
 /**

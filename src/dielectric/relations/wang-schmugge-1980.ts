@@ -10,7 +10,7 @@ import { requireObject } from '../../quantity/require-object.js'
 import type { Validity } from '../../quantity/validity.js'
 import { APPARENT, BULK_DENSITY, WATER_PERMITTIVITY } from '../domains.js'
 
-import { contentBetween } from './content-between.js'
+import { waterContentBetween } from './water-content-between.js'
 
 const ICE = 3.2
 const ROCK = 5.5
@@ -32,7 +32,7 @@ export interface SoilOfWangSchmugge {
 /** The soil and its water content. */
 export interface WetSoilOfWangSchmugge extends SoilOfWangSchmugge {
   /** Water content. Unit: m³/m³. Range: [0, 1]. */
-  readonly content: WaterContent
+  readonly waterContent: WaterContent
 }
 
 /** The soil and what a probe reads in it. */
@@ -57,7 +57,7 @@ export interface WangSchmuggeResult {
 export const validityWangSchmugge1980: Validity = {
   of: 'permittivityWangSchmugge1980',
   note: 'mineral soils at 1.4 to 5 GHz; not for organic media',
-  inputs: { content: { min: 0, max: 0.5, unit: 'm³/m³' } },
+  inputs: { waterContent: { min: 0, max: 0.5, unit: 'm³/m³' } },
 }
 
 /**
@@ -78,7 +78,7 @@ export const validityWangSchmugge1980: Validity = {
  * @example
  * ```ts
  * permittivityWangSchmugge1980({
- *   content: waterContent(0.3),
+ *   waterContent: waterContent(0.3),
  *   sand: percent(40),
  *   clay: percent(20),
  *   bulkDensity: gramsPerCubicCentimetre(1.4),
@@ -87,7 +87,7 @@ export const validityWangSchmugge1980: Validity = {
  * ```
  */
 export function permittivityWangSchmugge1980(soil: WetSoilOfWangSchmugge): WangSchmuggeResult {
-  const theta = numberIn(optionsOf(soil).content, WATER_CONTENT, 'content')
+  const theta = numberIn(optionsOf(soil).waterContent, WATER_CONTENT, 'waterContent')
   const constants = soilConstants(soil)
   const { porosity, transition, wiltingPoint, gamma } = constants
   if (theta > porosity)
@@ -146,11 +146,11 @@ export function waterContentWangSchmugge1980(soil: ReadSoilOfWangSchmugge): Wate
   const atTransition = transition * (line + curve * transition)
   // The form of the quadratic root that does not cancel for small gains.
   const gain = Math.max(0, gained)
-  const content =
+  const waterContent =
     gained > atTransition
       ? transition + (gained - atTransition) / (water - AIR)
       : (2 * gain) / (line + Math.sqrt(line * line + 4 * curve * gain))
-  return contentBetween(content, porosity, soil.apparent, (theta) => mixed(constants, theta))
+  return waterContentBetween(waterContent, porosity, soil.apparent, (theta) => mixed(constants, theta))
 }
 
 /** The mixing model: bound water between ice and water up to the transition, free water above it. */

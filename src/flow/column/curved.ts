@@ -11,12 +11,12 @@ const OVERSHOOT = 2e-4
 
 /** Whether elements of a length are short enough for parabolas: looks at stretches that are trusted, on a ladder from wet to dry. */
 export function isCurved(length: number, table: MediumTable): boolean {
-  const content = new Float64Array(3)
+  const waterContent = new Float64Array(3)
   const capacity = new Float64Array(3)
   for (const span of [length, 2 * length, LENGTHS * length])
     for (let from = -span; from < DRY * length; from += Math.max(span / 8, 0.2 * from)) {
-      for (let k = 0; k < 3; k++) table.readContent(from + (k * span) / 2, content, capacity, k)
-      const [wet, middle, dry] = [content[0]!, content[1]!, content[2]!]
+      for (let k = 0; k < 3; k++) table.readWaterContent(from + (k * span) / 2, waterContent, capacity, k)
+      const [wet, middle, dry] = [waterContent[0]!, waterContent[1]!, waterContent[2]!]
       if (Math.max(8 * middle - 7 * wet - dry, 7 * dry + wet - 8 * middle) > 12 * OVERSHOOT) return false
     }
   return true

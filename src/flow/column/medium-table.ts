@@ -4,7 +4,7 @@ import type { SuctionHead } from '../../quantity/generated/suction.js'
 /** What a medium does at the suction of each node. */
 export interface NodeValues {
   /** Water content. Unit: m³/m³. */
-  readonly content: Float64Array
+  readonly waterContent: Float64Array
   /** Its slope against suction without the minus sign. Unit: 1/cm. */
   readonly capacity: Float64Array
   /** Conductivity as a share of that at saturation. Unit: 1. */
@@ -19,7 +19,7 @@ export interface NodeValues {
 export function nodeValues(nodes: number): NodeValues {
   const room = () => new Float64Array(nodes)
   return {
-    content: room(),
+    waterContent: room(),
     capacity: room(),
     conductivity: room(),
     conductivitySlope: room(),
@@ -57,7 +57,12 @@ export interface MediumTable {
   /** Fills in the values of points from one up to another; zero and less is saturated, beyond pF 7 nothing changes any more. */
   readonly read: (suctions: Float64Array, into: NodeValues, start: number, end: number) => void
   /** Fills in water content and capacity of one point. */
-  readonly readContent: (suction: number, content: Float64Array, capacity: Float64Array, point: number) => void
+  readonly readWaterContent: (
+    suction: number,
+    waterContent: Float64Array,
+    capacity: Float64Array,
+    point: number,
+  ) => void
 }
 
 /** The table of a medium, with cells so small that no cubic differs from its curve by more than about 1e-7 of the whole. */
@@ -86,24 +91,24 @@ export function mediumTable(medium: ConductiveModel): MediumTable {
 
   /** Fills in the values of points from one up to another. */
   const read = (suctions: Float64Array, into: NodeValues, start: number, end: number): void => {
-    const { content, capacity, conductivity, conductivitySlope, potential } = into
+    const { waterContent, capacity, conductivity, conductivitySlope, potential } = into
     for (let i = start; i < end; i++) {
       const s = suctions[i]!
       if (s <= 0) {
-        content[i] = saturated
+        waterContent[i] = saturated
         capacity[i] = 0
         conductivity[i] = 1
         conductivitySlope[i] = 0
         potential[i] = saturatedPotential - s
       } else if (s < WETTEST) {
         const x = s / WETTEST
-        content[i] = cubicAt(wet, 0, x)
+        waterContent[i] = cubicAt(wet, 0, x)
         capacity[i] = -cubicSlopeAt(wet, 0, x) / WETTEST
         conductivity[i] = cubicAt(wet, 4, x)
         conductivitySlope[i] = cubicSlopeAt(wet, 4, x) / WETTEST
         potential[i] = saturatedPotential - conducted(x)
       } else if (s >= DRIEST) {
-        content[i] = least - FILM * Math.log(s / DRIEST)
+        waterContent[i] = least - FILM * Math.log(s / DRIEST)
         capacity[i] = FILM / s
         conductivity[i] = conductivitySlope[i] = potential[i] = 0
       } else {
@@ -116,7 +121,7 @@ export function mediumTable(medium: ConductiveModel): MediumTable {
         const x = place - cell
         const c = cell * CELL
         const slope = 1 / (step * s)
-        content[i] = cubicAt(cubics, c, x)
+        waterContent[i] = cubicAt(cubics, c, x)
         capacity[i] = -slope * cubicSlopeAt(cubics, c, x)
         conductivity[i] = cubicAt(cubics, c + 4, x)
         conductivitySlope[i] = slope * cubicSlopeAt(cubics, c + 4, x)
@@ -125,15 +130,15 @@ export function mediumTable(medium: ConductiveModel): MediumTable {
     }
   }
   /** Fills in water content and capacity alone, at one point. */
-  const readContent = (s: number, content: Float64Array, capacity: Float64Array, i: number): void => {
+  const readWaterContent = (s: number, waterContent: Float64Array, capacity: Float64Array, i: number): void => {
     if (s <= 0) {
-      content[i] = saturated
+      waterContent[i] = saturated
       capacity[i] = 0
     } else if (s < WETTEST) {
-      content[i] = cubicAt(wet, 0, s / WETTEST)
+      waterContent[i] = cubicAt(wet, 0, s / WETTEST)
       capacity[i] = -cubicSlopeAt(wet, 0, s / WETTEST) / WETTEST
     } else if (s >= DRIEST) {
-      content[i] = least - FILM * Math.log(s / DRIEST)
+      waterContent[i] = least - FILM * Math.log(s / DRIEST)
       capacity[i] = FILM / s
     } else {
       const u = Math.log(s)
@@ -142,11 +147,11 @@ export function mediumTable(medium: ConductiveModel): MediumTable {
       const { from, step, cells, cubics } = stretches[k]!
       const place = (u - from) / step
       const cell = Math.min(Math.max(place | 0, 0), cells - 1)
-      content[i] = cubicAt(cubics, cell * CELL, place - cell)
+      waterContent[i] = cubicAt(cubics, cell * CELL, place - cell)
       capacity[i] = -cubicSlopeAt(cubics, cell * CELL, place - cell) / (step * s)
     }
   }
-  return { saturated, read, readContent }
+  return { saturated, read, readWaterContent }
 }
 
 /** A stretch of which no cubic differs from its curve by more than about 1e-7 of the whole: the difference falls with the fourth power. */
@@ -164,9 +169,9 @@ function worst(medium: ConductiveModel, { from, step, cells, cubics }: Stretch):
   for (let cell = 0; cell < cells; cell++) {
     const s = Math.exp(from + (cell + 0.5) * step) as SuctionHead
     const film = FILM * Math.log1p(s / FILM_FROM)
-    const content = Math.abs(cubicAt(cubics, cell * CELL, 0.5) + film - medium.waterContent(s)) / range
+    const waterContent = Math.abs(cubicAt(cubics, cell * CELL, 0.5) + film - medium.waterContent(s)) / range
     const conductivity = Math.abs(cubicAt(cubics, cell * CELL + 4, 0.5) - medium.relativeConductivity(s))
-    most = Math.max(most, content, conductivity)
+    most = Math.max(most, waterContent, conductivity)
   }
   return most
 }
@@ -174,20 +179,27 @@ function worst(medium: ConductiveModel, { from, step, cells, cubics }: Stretch):
 function stretchOf(medium: ConductiveModel, from: number, to: number, cells: number, below: number): Stretch {
   const start = Math.log(from)
   const step = (Math.log(to) - start) / cells
-  const contents = new Float64Array(cells + 1)
+  const waterContents = new Float64Array(cells + 1)
   const conductivities = new Float64Array(cells + 1)
-  const contentSlopes = new Float64Array(cells + 1)
+  const waterContentSlopes = new Float64Array(cells + 1)
   for (let i = 0; i <= cells; i++) {
     // A hair inside the stretch, where a kink has but one side.
     const edge = i === 0 ? 1e-12 : i === cells ? -1e-12 : 0
     const s = (Math.exp(start + i * step) * (1 + edge)) as SuctionHead
-    contents[i] = medium.waterContent(s) - FILM * Math.log1p(s / FILM_FROM)
-    contentSlopes[i] = -(medium.capacity(s) * s + (FILM * s) / (FILM_FROM + s)) * step
+    waterContents[i] = medium.waterContent(s) - FILM * Math.log1p(s / FILM_FROM)
+    waterContentSlopes[i] = -(medium.capacity(s) * s + (FILM * s) / (FILM_FROM + s)) * step
     conductivities[i] = medium.relativeConductivity(s)
   }
   const cubics = new Float64Array(cells * CELL)
   for (let i = 0; i < cells; i++) {
-    hermite(cubics, i * CELL, contents[i]!, contents[i + 1]!, contentSlopes[i]!, contentSlopes[i + 1]!)
+    hermite(
+      cubics,
+      i * CELL,
+      waterContents[i]!,
+      waterContents[i + 1]!,
+      waterContentSlopes[i]!,
+      waterContentSlopes[i + 1]!,
+    )
     const [left, right] = [slopeAt(conductivities, i), slopeAt(conductivities, i + 1)]
     hermite(cubics, i * CELL + 4, conductivities[i]!, conductivities[i + 1]!, left, right)
   }

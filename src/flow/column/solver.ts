@@ -76,7 +76,7 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
     taken: room(),
     before: room(),
     after: room(),
-    middle: equations.points.middleContent,
+    middle: equations.points.middleWaterContent,
     drained: 0,
     entered: 0,
     runOff: 0,

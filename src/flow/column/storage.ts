@@ -55,7 +55,7 @@ function fadeSlope(x: number): number {
 export function fillStorage(grid: ColumnGrid, points: Points, terms: ColumnTerms): void {
   const { water, waterByBelow, waterByOwn, waterByAbove, trust } = terms
   const { layers, lowerHalves, upperHalves } = grid
-  const { content, capacity } = points.at
+  const { waterContent, capacity } = points.at
   water.fill(0)
   waterByBelow.fill(0)
   waterByOwn.fill(0)
@@ -64,9 +64,9 @@ export function fillStorage(grid: ColumnGrid, points: Points, terms: ColumnTerms
     const p = e + layers[e]!
     const lower = lowerHalves[e]!
     const upper = upperHalves[e]!
-    water[e]! += lower * content[p]!
+    water[e]! += lower * waterContent[p]!
     waterByOwn[e]! -= lower * capacity[p]!
-    water[e + 1]! += upper * content[p + 1]!
+    water[e + 1]! += upper * waterContent[p + 1]!
     waterByOwn[e + 1]! -= upper * capacity[p + 1]!
     if (trust[e]! > 0) average(e, p, grid, points, terms)
   }
@@ -75,8 +75,8 @@ export function fillStorage(grid: ColumnGrid, points: Points, terms: ColumnTerms
 /** Puts the means over the halves of an element in the place of the contents at its nodes. */
 function average(e: number, p: number, grid: ColumnGrid, points: Points, terms: ColumnTerms): void {
   const { water, waterByBelow, waterByOwn, waterByAbove } = terms
-  const { content, capacity } = points.at
-  const [below, above, middle] = [content[p]!, content[p + 1]!, points.middleContent[e]!]
+  const { waterContent, capacity } = points.at
+  const [below, above, middle] = [waterContent[p]!, waterContent[p + 1]!, points.middleWaterContent[e]!]
   const [slopeBelow, slopeAbove] = [-capacity[p]!, -capacity[p + 1]!]
   // Half of it against either node, of which the middle is the mean.
   const slopeMiddle = -points.middleCapacity[e]! / 2

@@ -40,7 +40,7 @@ export interface Points {
   readonly suction: Float64Array
   readonly at: NodeValues
   readonly middle: Float64Array
-  readonly middleContent: Float64Array
+  readonly middleWaterContent: Float64Array
   readonly middleCapacity: Float64Array
   /** Saturated conductivity of each element. Unit: cm/s. */
   readonly saturatedConductivity: Float64Array
@@ -91,7 +91,7 @@ export function columnPoints(grid: ColumnGrid, media: readonly LayerMedium[]): P
   const suction = new Float64Array(points)
   const middle = new Float64Array(nodes - 1)
   const at = nodeValues(points)
-  const middleContent = new Float64Array(nodes - 1)
+  const middleWaterContent = new Float64Array(nodes - 1)
   const middleCapacity = new Float64Array(nodes - 1)
   const tables = media.map(({ table }) => table)
   const read = (suctions: Float64Array): void => {
@@ -103,11 +103,11 @@ export function columnPoints(grid: ColumnGrid, media: readonly LayerMedium[]): P
       table.read(suction, at, first + layer, last + layer + 1)
       for (let e = first; e < last; e++) {
         middle[e] = (suctions[e]! + suctions[e + 1]!) / 2
-        table.readContent(middle[e]!, middleContent, middleCapacity, e)
+        table.readWaterContent(middle[e]!, middleWaterContent, middleCapacity, e)
       }
     }
   }
   const saturatedConductivity = Float64Array.from(layers, (layer) => media[layer]!.saturatedConductivity)
   const curved = tables.map((table, layer) => isCurved(grid.lengths[seams[layer]!]!, table))
-  return { curved, suction, at, middle, middleContent, middleCapacity, saturatedConductivity, read }
+  return { curved, suction, at, middle, middleWaterContent, middleCapacity, saturatedConductivity, read }
 }

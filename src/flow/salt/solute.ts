@@ -54,8 +54,8 @@ export function soluteTransport(grid: ColumnGrid, layers: readonly SoluteLayer[]
     for (let e = 0; e < top; e++) {
       const { dispersivity, saturated } = layers[grid.layers[e]!]!
       const flow = up[e]!
-      const content = middle[e]!
-      const tortuous = (diffusion * content ** (10 / 3)) / (saturated * saturated)
+      const waterContent = middle[e]!
+      const tortuous = (diffusion * waterContent ** (10 / 3)) / (saturated * saturated)
       const exchange = (dispersivity * Math.abs(flow) + sections[e]! * tortuous) / lengths[e]!
       const upstream = Math.abs(flow) <= 2 * exchange ? 0.5 : 1 - exchange / Math.abs(flow)
       byBelow[e] = flow * (flow > 0 ? upstream : 1 - upstream) + exchange

@@ -61,7 +61,7 @@ export interface StoreFit {
  * }))
  * const drained = [0.21, 0.02, 0, 0.29, 0.04, 0, 0.29, 0.04, 0].map((volume) => litres(volume))
  * const { store } = fitWaterStore({
- *   substrateVolume: litres(10), minContent: waterContent(0.1), start: waterContent(0.58), steps, drained,
+ *   substrateVolume: litres(10), minWaterContent: waterContent(0.1), start: waterContent(0.58), steps, drained,
  * })
  * store.containerCapacity // => 0.602
  * ```
@@ -70,7 +70,7 @@ export function fitWaterStore(record: StoreRecord): StoreFit {
   const drained = drainOfRecord(record)
   const storeOf = ([capacity, bypass, lag]: StoreNumbers): WaterStore => ({
     substrateVolume: record.substrateVolume,
-    minContent: record.minContent,
+    minWaterContent: record.minWaterContent,
     containerCapacity: capacity as WaterContent,
     bypass: bypass as Share,
     drainLag: Math.exp(lag) as Duration,
@@ -130,11 +130,11 @@ function inSeconds(told: ToldBy, lag: number): ToldBy {
  *   duration: minutes(20), applied: litres(k % 3 ? 0 : 0.5), demand: litres(0.05),
  * }))
  * const flow = waterStore({
- *   substrateVolume: litres(10), containerCapacity: waterContent(0.6), minContent: waterContent(0.1),
+ *   substrateVolume: litres(10), containerCapacity: waterContent(0.6), minWaterContent: waterContent(0.1),
  *   bypass: fraction(0), drainLag: minutes(5),
  * })
  * fitWaterStoreToFlow({
- *   flow, substrateVolume: litres(10), minContent: waterContent(0.1), start: waterContent(0.6), steps: shots,
+ *   flow, substrateVolume: litres(10), minWaterContent: waterContent(0.1), start: waterContent(0.6), steps: shots,
  * }).store.drainLag // => 300.0
  * ```
  */

@@ -7,12 +7,12 @@ export type StoreNumbers = readonly [capacity: number, bypass: number, lag: numb
 /** The drain of `waterStore`, without its checks, which a search would repeat a million times. */
 export function quickDrain({
   substrateVolume,
-  minContent,
+  minWaterContent,
   start,
   steps,
 }: StoreRecord): (at: StoreNumbers) => Float64Array {
   return ([capacity, bypass, lag]) => {
-    const [most, least, pace] = [capacity * substrateVolume, minContent * substrateVolume, Math.exp(-lag)]
+    const [most, least, pace] = [capacity * substrateVolume, minWaterContent * substrateVolume, Math.exp(-lag)]
     let [held, draining, duration, stay] = [start * substrateVolume, 0, 0, 1]
     const out = new Float64Array(steps.length)
     for (let k = 0; k < out.length; k++) {

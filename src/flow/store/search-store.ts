@@ -1,6 +1,6 @@
 import { nelderMead } from '../../numerics/nelder-mead.js'
 import { quickDrain, type StoreNumbers } from './quick-drain.js'
-import { capacitiesAt, clip, contentsUnfilled, possibleOnsets } from './store-onsets.js'
+import { capacitiesAt, clip, possibleOnsets, waterContentsUnfilled } from './store-onsets.js'
 import type { StoreRecord } from './store-record.js'
 
 /** Ends of the logarithm of the lag: 1 s, and just below the day that the model allows. */
@@ -23,9 +23,9 @@ export function searchStore(record: StoreRecord): { readonly at: StoreNumbers; r
   const onsets = possibleOnsets(record, BYPASSES)
   // The best onsets of each bypass: where the lag of the grid is off, a wrong bypass makes up for it, and would win everywhere.
   const starts = BYPASSES.flatMap((bypass) => {
-    const contents = contentsUnfilled(record, bypass)
+    const waterContents = waterContentsUnfilled(record, bypass)
     const places = onsets.map((onset) => {
-      const range = capacitiesAt(record, onset, contents)
+      const range = capacitiesAt(record, onset, waterContents)
       const pairs = LAGS.map((lag) => [bypass, lag] as const)
       const value = (pair: (typeof pairs)[0]) => squares([bestCapacity(record, drainOf, range, pair, 1), ...pair])
       return { onset, ...least(pairs.map((at) => ({ at, value: value(at) }))) }
@@ -35,7 +35,7 @@ export function searchStore(record: StoreRecord): { readonly at: StoreNumbers; r
   const numbersAt = (onset: number, [bypass, lag]: readonly number[]): StoreNumbers => {
     // Mirrored at zero, so that the simplex does not lie flat on the end of the range.
     const pair = [Math.min(Math.abs(bypass as number), 1), clip(lag as number, MIN_LAG, MAX_LAG)] as const
-    const range = capacitiesAt(record, onset, contentsUnfilled(record, pair[0]))
+    const range = capacitiesAt(record, onset, waterContentsUnfilled(record, pair[0]))
     return [bestCapacity(record, drainOf, range, pair, 2), ...pair]
   }
   const best = least(

@@ -6,40 +6,40 @@ export function possibleOnsets(record: StoreRecord, bypasses: readonly number[])
   const onsets = new Set([record.steps.length])
   for (const bypass of bypasses) {
     let highest = -Infinity
-    contentsUnfilled(record, bypass).forEach((content, k) => {
-      if (content > highest && highest < 1) onsets.add(k)
-      highest = Math.max(highest, content)
+    waterContentsUnfilled(record, bypass).forEach((waterContent, k) => {
+      if (waterContent > highest && highest < 1) onsets.add(k)
+      highest = Math.max(highest, waterContent)
     })
   }
   return [...onsets]
 }
 
 /** From which to which capacity a store is first full at a step: from the highest content before it to the content after it. */
-export function capacitiesAt(record: StoreRecord, onset: number, contents: Float64Array): [number, number] {
+export function capacitiesAt(record: StoreRecord, onset: number, waterContents: Float64Array): [number, number] {
   const low = clip(
-    contents.slice(0, onset).reduce((a, b) => Math.max(a, b), minCapacity(record)),
+    waterContents.slice(0, onset).reduce((a, b) => Math.max(a, b), minCapacity(record)),
     0,
     1,
   )
-  return [low, clip(contents[onset] ?? low, low, 1)]
+  return [low, clip(waterContents[onset] ?? low, low, 1)]
 }
 
 /** Water contents after each step of a store that is never full. */
-export function contentsUnfilled(
-  { substrateVolume, minContent, start, steps }: StoreRecord,
+export function waterContentsUnfilled(
+  { substrateVolume, minWaterContent, start, steps }: StoreRecord,
   bypass: number,
 ): Float64Array {
   let held = start * substrateVolume
   return Float64Array.from(steps, ({ applied, demand }) => {
     const filled = held + applied * (1 - bypass)
-    held = filled - Math.min(demand, Math.max(0, filled - minContent * substrateVolume))
+    held = filled - Math.min(demand, Math.max(0, filled - minWaterContent * substrateVolume))
     return held / substrateVolume
   })
 }
 
 /** The capacity must be above the content at which plants get nothing. */
-export function minCapacity({ minContent }: { readonly minContent: WaterStore['minContent'] }): number {
-  return Math.min(minContent + 1e-3, 1)
+export function minCapacity({ minWaterContent }: { readonly minWaterContent: WaterStore['minWaterContent'] }): number {
+  return Math.min(minWaterContent + 1e-3, 1)
 }
 
 export function clip(value: number, low: number, high: number): number {

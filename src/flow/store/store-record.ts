@@ -7,7 +7,7 @@ export interface StoreToFit {
   /** Volume of medium. Unit: L. Range: (0, ∞). */
   readonly substrateVolume: Volume
   /** Water content below which the plants get nothing. Unit: m³/m³. Range: [0, 1). */
-  readonly minContent: WaterContent
+  readonly minWaterContent: WaterContent
   /** Water content at the begin, when nothing was on its way out. Unit: m³/m³. Range: [0, 1]. */
   readonly start: WaterContent
   /** What was given and used, in order: intervals of minutes around shots, longer between. */

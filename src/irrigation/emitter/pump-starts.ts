@@ -103,8 +103,8 @@ export interface PumpScheduleInput {
   readonly zones: number
   /** Time that each zone runs. Unit: s. Range: (0, ∞). */
   readonly runTime: Duration
-  /** Time between the closing of one valve and the opening of the next. Unit: s. Range: [0, ∞). */
-  readonly gap: Duration
+  /** Rest from the closing of one valve to the opening of the next. Unit: s. Range: [0, ∞). */
+  readonly rest: Duration
   /** Starts that the pump may make in an hour. Unit: 1/h. Range: (0, ∞). */
   readonly startsPerHour: number
   /** Whether the pump runs on between two zones instead of stopping. */
@@ -125,7 +125,7 @@ export interface PumpSchedule {
  * How long a round through all zones takes and how many rounds an hour the starts of the pump and the time allow.
  *
  * ```math
- * T = n t + (n - 1) g, \quad N = \min\left(\frac{3600}{T}, \; \frac{s}{m}\right)
+ * T = n t + (n - 1) r, \quad N = \min\left(\frac{3600}{T}, \; \frac{s}{m}\right)
  * ```
  *
  * with m starts in a round: one for each zone, or a single one when the pump runs on between zones. A pump must not run against closed
@@ -140,7 +140,7 @@ export interface PumpSchedule {
  * pumpSchedule({
  *   zones: 6,
  *   runTime: minutes(2),
- *   gap: seconds(10),
+ *   rest: seconds(10),
  *   startsPerHour: 15,
  *   keepRunning: false,
  * }) // => { cycle: 770, startsPerCycle: 6, cyclesPerHour: 2.5 }
@@ -149,7 +149,7 @@ export interface PumpSchedule {
 export function pumpSchedule(input: PumpScheduleInput): PumpSchedule {
   const zones = wholeNumberIn(input.zones, ZONES, 'zones')
   const cycle =
-    zones * numberIn(input.runTime, SOME_RUN_TIME, 'runTime') + (zones - 1) * numberIn(input.gap, REST, 'gap')
+    zones * numberIn(input.runTime, SOME_RUN_TIME, 'runTime') + (zones - 1) * numberIn(input.rest, REST, 'rest')
   const startsPerCycle = input.keepRunning ? 1 : zones
   return {
     cycle: cycle as Duration,

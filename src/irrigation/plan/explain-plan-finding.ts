@@ -10,9 +10,9 @@ interface Said {
 }
 
 const WORDS: Readonly<Record<PlanFindingCode, (said: Said) => string>> = {
-  'impossible-content': ({ reached, cause }) =>
+  'impossible-water-content': ({ reached, cause }) =>
     `a water content of ${reached} cannot be in a container with living plants: ${cause}; no shot is planned on it: look at the probe, its calibration and the plants`,
-  'content-above-capacity': ({ reached, wanted }) =>
+  'water-content-above-capacity': ({ reached, wanted }) =>
     `the water content of ${reached} is above the container capacity of ${wanted}: it still drains, or the probe or the capacity is off`,
   'measured-content-doubted': ({ reached, wanted }) =>
     `the measured ${reached} cannot come of what was given and used, which leave about ${wanted}: it is not used; look at the probe, or take a spot check by hand`,
@@ -41,7 +41,7 @@ const WORDS: Readonly<Record<PlanFindingCode, (said: Said) => string>> = {
 
 const CAUSES: Readonly<Record<PlanCause, string>> = {
   'above-capacity': 'it is far above the container capacity',
-  'below-min-content': 'it is below what plants can use',
+  'below-min-water-content': 'it is below what plants can use',
   bypass: 'water that passes by, or the shortest run time, brings more drain',
   'full-point': 'the full point lies below the container capacity, where only water that passes by drains',
   limits:

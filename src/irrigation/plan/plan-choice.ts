@@ -14,11 +14,11 @@ export function byTrigger<State>(planning: Planning<State>, drain: number): Choo
     if (steps < firstStep || steps > lastStep)
       return asked ? dropped(steps > lastStep && time <= request.lastShot ? 'dry-down' : 'hours') : NOTHING
     if (closed !== undefined && time - closed < request.minRest - DROP) return asked ? dropped('rest') : NOTHING
-    const content = flow.waterContent(progress.state)
-    const reason = reasonNow(planning, progress, light, content, asked)
+    const waterContent = flow.waterContent(progress.state)
+    const reason = reasonNow(planning, progress, light, waterContent, asked)
     if (reason === undefined) return NOTHING
     const left = request.maxPerDay - progress.applied
-    const wanted = volumeFor(planning, content, steps, drain)
+    const wanted = volumeFor(planning, waterContent, steps, drain)
     const volume = Math.min(wanted, left)
     if (volume >= minVolume - DROP && volume > DROP) return { volume, reason }
     return asked ? dropped(left < wanted ? 'day-limit' : 'full') : NOTHING
@@ -37,13 +37,13 @@ function dropped(because: PlanCause): Wish {
 /** What lifts the container to the full point and lets a share of it drain, as far as one opening may. */
 function volumeFor<State>(
   { request, minVolume, maxVolume }: Planning<State>,
-  content: number,
+  waterContent: number,
   step: number,
   drain: number,
 ): number {
   const { substrateVolume, containerCapacity, bypass } = request.container
   // What the plants take while the shot runs is missing too.
-  const missing = (request.fullPoint - content) * substrateVolume + (request.demand[step] as number)
+  const missing = (request.fullPoint - waterContent) * substrateVolume + (request.demand[step] as number)
   // Below capacity only the bypass drains, so that more water would lift the container above the full point.
   const staysBelow = request.fullPoint < containerCapacity - DROP
   const room = staysBelow ? missing / Math.max(1 - bypass, DROP) : Infinity
@@ -56,15 +56,15 @@ function reasonNow<State>(
   { request, minVolume, lastStep }: Planning<State>,
   progress: PlanProgress<State>,
   light: number,
-  content: number,
+  waterContent: number,
   asked: boolean,
 ): Wish['reason'] {
   const { trigger } = request
   if (trigger.by === 'light') return light >= trigger.threshold - DROP ? 'light-sum' : undefined
   if (trigger.by === 'clock') return asked ? 'set-time' : undefined
-  if (progress.rewetting && content < rewetLevel(request)) return 'morning-rewet'
-  if (content <= request.refillPoint + DROP) return 'refill-point'
-  const missing = (request.fullPoint - content) * request.container.substrateVolume
+  if (progress.rewetting && waterContent < rewetLevel(request)) return 'morning-rewet'
+  if (waterContent <= request.refillPoint + DROP) return 'refill-point'
+  const missing = (request.fullPoint - waterContent) * request.container.substrateVolume
   // The day ends full, so that the night begins from a known level.
   return progress.steps === lastStep && missing >= minVolume ? 'last-of-day' : undefined
 }

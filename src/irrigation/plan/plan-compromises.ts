@@ -41,7 +41,7 @@ function tooDry<State>({ request, firstStep, lastStep }: Planning<State>, run: P
   let lowest = Infinity
   // The first shots of the day come into a container that has dried overnight; that is the dry-down, not a fault.
   const settled = firstStep + Math.ceil((2 * (request.minRest + request.maxRunTime)) / request.step) + 1
-  for (let i = settled; i <= lastStep; i++) lowest = Math.min(lowest, run.content[i] as number)
+  for (let i = settled; i <= lastStep; i++) lowest = Math.min(lowest, run.waterContent[i] as number)
   let step = 0
   for (let i = 0; i < demand.length; i++) step = Math.max(step, demand[i] as number)
   if (!(refillPoint - lowest > step / container.substrateVolume + 1e-6)) return []
@@ -78,8 +78,8 @@ function nightMissed<State>(
     const because = allowedStep < firstStep ? 'hours' : 'dry-down'
     findings.push({ code: 'no-time-to-water', level: 'danger', about: 'lastShot', because })
   }
-  if (end <= container.minContent + 1e-6)
-    findings.push(missed('runs-dry', 'waterContent', end, container.minContent, 'm³/m³', 'danger'))
+  if (end <= container.minWaterContent + 1e-6)
+    findings.push(missed('runs-dry', 'waterContent', end, container.minWaterContent, 'm³/m³', 'danger'))
   return findings
 }
 

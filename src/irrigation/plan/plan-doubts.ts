@@ -13,26 +13,26 @@ const BELOW = 0.02
 const NOTHING = 0.01
 
 /** What is wrong with a water content, if anything is: a danger where no living plant's container can hold it. */
-export function contentDoubt(
-  content: number,
-  { containerCapacity, minContent }: WaterStore,
+export function waterContentDoubt(
+  waterContent: number,
+  { containerCapacity, minWaterContent }: WaterStore,
   about: string,
 ): PlanFinding | undefined {
-  if (content > containerCapacity + DROP) {
-    const impossible = content > containerCapacity + ABOVE
+  if (waterContent > containerCapacity + DROP) {
+    const impossible = waterContent > containerCapacity + ABOVE
     const level = impossible ? 'danger' : 'caution'
-    const code = impossible ? 'impossible-content' : 'content-above-capacity'
-    return { ...missed(code, about, content, containerCapacity, 'm³/m³', level), because: 'above-capacity' }
+    const code = impossible ? 'impossible-water-content' : 'water-content-above-capacity'
+    return { ...missed(code, about, waterContent, containerCapacity, 'm³/m³', level), because: 'above-capacity' }
   }
-  if (content >= Math.max(minContent - BELOW, NOTHING)) return undefined
-  const low = missed('impossible-content', about, content, minContent, 'm³/m³', 'danger')
-  return { ...low, because: 'below-min-content' }
+  if (waterContent >= Math.max(minWaterContent - BELOW, NOTHING)) return undefined
+  const low = missed('impossible-water-content', about, waterContent, minWaterContent, 'm³/m³', 'danger')
+  return { ...low, because: 'below-min-water-content' }
 }
 
 /** What is odd in a request that can be planned all the same. */
 export function doubtsOf(request: DayPlanRequest, due: ReadonlyMap<number, number>): PlanFinding[] {
   const { container, waterContent } = request
-  const doubt = contentDoubt(waterContent, container, 'waterContent')
+  const doubt = waterContentDoubt(waterContent, container, 'waterContent')
   return [...(doubt === undefined ? [] : [doubt]), ...demandDoubt(request), ...timesDropped(request, due)]
 }
 

@@ -32,10 +32,10 @@ export function beginning<State>(planning: Planning<State>): PlanProgress<State>
 export function heldAt<State>(
   { request: { container }, flow, blocked }: Planning<State>,
   progress: PlanProgress<State>,
-  content: number,
+  waterContent: number,
 ): PlanProgress<State> {
-  const { containerCapacity, minContent, substrateVolume } = container
-  const held = blocked ? Math.min(Math.max(content, minContent), containerCapacity) : content
+  const { containerCapacity, minWaterContent, substrateVolume } = container
+  const held = blocked ? Math.min(Math.max(waterContent, minWaterContent), containerCapacity) : waterContent
   const surplus = Math.max(0, held - containerCapacity) * substrateVolume
   return { ...progress, state: flow.start(held as WaterContent), surplus: progress.surplus + surplus }
 }
@@ -45,13 +45,13 @@ export function finishPlan<State>(
   planning: Planning<State>,
   from: PlanProgress<State>,
   share: number,
-  before?: Pick<PlanRun<State>, 'shots' | 'content' | 'drain'>,
+  before?: Pick<PlanRun<State>, 'shots' | 'waterContent' | 'drain'>,
 ): DayPlan {
   const { request } = planning
   const n = request.demand.length
   const run = runPlan(planning, from, n, byTrigger(planning, share))
   for (let i = 0; i < from.steps; i++) {
-    run.content[i] = before?.content[i] as number
+    run.waterContent[i] = before?.waterContent[i] as number
     run.drain[i] = before?.drain[i] as number
   }
   const shots = [...(before?.shots ?? []), ...run.shots]
@@ -60,7 +60,7 @@ export function finishPlan<State>(
   const plan = {
     shots,
     time: Float64Array.from({ length: n }, (_, i) => request.start + (i + 1) * request.step),
-    waterContent: run.content,
+    waterContent: run.waterContent,
     drain: run.drain,
     applied: run.end.applied as Volume,
     drained: drained as Volume,

@@ -3,8 +3,8 @@ import type { Finding } from '../../quantity/finding.js'
 
 /** What a finding of a plan can be about. */
 export const PLAN_FINDING_CODES = [
-  'impossible-content',
-  'content-above-capacity',
+  'impossible-water-content',
+  'water-content-above-capacity',
   'measured-content-doubted',
   'unusual-demand',
   'large-shot',
@@ -25,7 +25,7 @@ export type PlanFindingCode = (typeof PLAN_FINDING_CODES)[number]
 /** What stands in the way. */
 export const PLAN_CAUSES = [
   'above-capacity',
-  'below-min-content',
+  'below-min-water-content',
   'bypass',
   'full-point',
   'limits',

@@ -65,7 +65,7 @@ export function checkPlanRequest<State>(request: DayPlanRequest, flow: Container
     due,
     nightEnd,
     doubts,
-    blocked: doubts.some(({ code }) => code === 'impossible-content'),
+    blocked: doubts.some(({ code }) => code === 'impossible-water-content'),
   }
 }
 
@@ -84,9 +84,9 @@ function checkNumbers(request: DayPlanRequest): void {
 
 /** Refuses limits that contradict each other. */
 function checkAgreement(request: DayPlanRequest): void {
-  const { minContent, containerCapacity } = request.container
+  const { minWaterContent, containerCapacity } = request.container
   const { refillPoint, fullPoint, minRunTime, maxRunTime, lineFill, firstShot, lastShot } = request
-  inOrder('minContent', minContent, 'refillPoint', refillPoint)
+  inOrder('minWaterContent', minWaterContent, 'refillPoint', refillPoint)
   inOrder('refillPoint', refillPoint, 'fullPoint', fullPoint)
   inOrder('fullPoint', fullPoint, 'containerCapacity', containerCapacity + DROP)
   inOrder('lineFill', lineFill, 'maxRunTime', maxRunTime)

@@ -12,14 +12,14 @@ export interface Night {
 /** Follows the container from the last shot, or from the beginning without one, until the first shot of the next day. */
 export function nightOf<State>(planning: Planning<State>, run: PlanRun<State>, last: number | undefined): Night {
   const { request, flow, nightEnd } = planning
-  const { content } = run
-  const within = Math.min(content.length, nightEnd)
+  const { waterContent } = run
+  const within = Math.min(waterContent.length, nightEnd)
   let peak = -Infinity
   for (let i = last === undefined ? 0 : Math.min(stepOf(request, last), within - 1); i < within; i++)
-    peak = Math.max(peak, content[i] as number)
-  let end = content[within - 1] as number
+    peak = Math.max(peak, waterContent[i] as number)
+  let end = waterContent[within - 1] as number
   let { state } = run.end
-  for (let i = content.length; i < nightEnd; i++) {
+  for (let i = waterContent.length; i < nightEnd; i++) {
     const demand = demandAt(request, i) as Volume
     state = flow.step(state, { duration: request.step, applied: 0 as Volume, demand }).state
     end = flow.waterContent(state)

@@ -10,7 +10,7 @@ import { VALVE_TIME } from '../domains.js'
 import { listOf } from '../list-of.js'
 import type { PlannedShot } from './day-plan.js'
 import { byRecord } from './plan-choice.js'
-import { contentDoubt } from './plan-doubts.js'
+import { waterContentDoubt } from './plan-doubts.js'
 import { beginning, heldAt } from './plan-engine.js'
 import { missed, type PlanFinding } from './plan-finding.js'
 import type { DayPlanRequest } from './plan-request.js'
@@ -39,7 +39,7 @@ export interface DaySoFar {
 }
 
 /** The past of a plan, and the request with what is doubted in it. */
-export interface PlanPast<State> extends Pick<PlanRun<State>, 'shots' | 'content' | 'drain' | 'end'> {
+export interface PlanPast<State> extends Pick<PlanRun<State>, 'shots' | 'waterContent' | 'drain' | 'end'> {
   readonly planning: Planning<State>
 }
 
@@ -79,7 +79,7 @@ export function pastOf<State>(
     water[step] = (water[step] as number) + volume
   }
   const before = runPlan(planning, beginning(planning), present, byRecord(water))
-  const shots = shotsOf(request, given, before.content)
+  const shots = shotsOf(request, given, before.waterContent)
   const elapsed = now - request.start - present * request.step
   // A step in which something was given is done, even if it begins just now.
   const started = present < n && (elapsed > DROP || (water[present] as number) > 0)
@@ -92,7 +92,7 @@ export function pastOf<State>(
   )
   return {
     shots,
-    content: before.content,
+    waterContent: before.waterContent,
     drain: before.drain,
     end: given.length > 0 ? { ...run.end, closed } : run.end,
     planning: { ...run.planning, doubts: [...run.planning.doubts, ...tooMuch(planning, given)] },
@@ -107,7 +107,7 @@ interface Reached<State> {
 /** The present step: what was given in it and its use until now, the measured water content, and the rest of its use. */
 function throughStep<State>(
   planning: Planning<State>,
-  { end, content, drain }: PlanRun<State>,
+  { end, waterContent, drain }: PlanRun<State>,
   given: number,
   elapsed: number,
   measured: WaterContent | undefined,
@@ -120,7 +120,7 @@ function throughStep<State>(
   const early = share > DROP ? spent(planning, end, request.step * share, given, demand * share) : end
   const now = atOnce(planning, { end: early }, measured, shots)
   const late = spent(now.planning, now.end, request.step * (1 - share), share > DROP ? 0 : given, demand * (1 - share))
-  content[end.steps] = planning.flow.waterContent(late.state)
+  waterContent[end.steps] = planning.flow.waterContent(late.state)
   drain[end.steps] = late.drained - end.drained
   const { trigger } = request
   const light = end.light + (trigger.by === 'light' ? (trigger.radiation[end.steps] as number) : 0)
@@ -158,34 +158,37 @@ function atOnce<State>(
   given: readonly GivenShot[],
 ): Reached<State> {
   if (measured === undefined) return { end, planning }
-  const content = numberIn(measured, WATER_CONTENT)
-  const doubt = measuredDoubt(planning, end, content, given)
-  if (doubt === undefined) return { end: heldAt(planning, end, content), planning }
+  const waterContent = numberIn(measured, WATER_CONTENT)
+  const doubt = measuredDoubt(planning, end, waterContent, given)
+  if (doubt === undefined) return { end: heldAt(planning, end, waterContent), planning }
   const blocked = planning.blocked || doubt.level === 'danger'
   const doubted = { ...planning, blocked, doubts: [...planning.doubts, doubt] }
-  return { end: doubt.code === 'content-above-capacity' ? heldAt(planning, end, content) : end, planning: doubted }
+  return {
+    end: doubt.code === 'water-content-above-capacity' ? heldAt(planning, end, waterContent) : end,
+    planning: doubted,
+  }
 }
 
 function measuredDoubt<State>(
   { request, flow }: Planning<State>,
   end: PlanProgress<State>,
-  content: number,
+  waterContent: number,
   given: readonly GivenShot[],
 ): PlanFinding | undefined {
   const { container } = request
   const about = 'soFar.waterContent'
-  const doubt = contentDoubt(content, container, about)
+  const doubt = waterContentDoubt(waterContent, container, about)
   if (doubt?.because === 'above-capacity') return doubt
   let use = 0
   for (let i = 0; i < end.steps; i++) use += request.demand[i] as number
   const water = given.reduce((sum, { volume }) => sum + volume, 0)
   const dry = request.waterContent - (2 * use) / container.substrateVolume - SCATTER
   const wet = request.waterContent + water / container.substrateVolume + SCATTER
-  if (doubt === undefined && content >= dry && content <= wet) return undefined
-  return missed('measured-content-doubted', about, content, flow.waterContent(end.state), 'm³/m³')
+  if (doubt === undefined && waterContent >= dry && waterContent <= wet) return undefined
+  return missed('measured-content-doubted', about, waterContent, flow.waterContent(end.state), 'm³/m³')
 }
 
-function shotsOf(request: DayPlanRequest, given: readonly GivenShot[], content: Float64Array): PlannedShot[] {
+function shotsOf(request: DayPlanRequest, given: readonly GivenShot[], waterContent: Float64Array): PlannedShot[] {
   return given
     .filter(({ volume }) => volume > 0)
     .map((shot) => ({
@@ -194,7 +197,7 @@ function shotsOf(request: DayPlanRequest, given: readonly GivenShot[], content: 
       perEmitter: (shot.volume / request.emitters) as Volume,
       runTime: openFor(request, shot) as Duration,
       reason: 'given',
-      waterContent: (content[stepOf(request, shot.time) - 1] ?? request.waterContent) as WaterContent,
+      waterContent: (waterContent[stepOf(request, shot.time) - 1] ?? request.waterContent) as WaterContent,
     }))
 }
 

@@ -22,7 +22,7 @@ export interface PlanRun<State> {
   readonly shots: PlannedShot[]
   /** Set times at which no shot is given. */
   readonly dropped: { readonly step: number; readonly because: PlanCause }[]
-  readonly content: Float64Array
+  readonly waterContent: Float64Array
   readonly drain: Float64Array
   readonly end: PlanProgress<State>
 }
@@ -36,7 +36,7 @@ export function runPlan<State>(
 ): PlanRun<State> {
   const { request, flow } = planning
   const { trigger, step } = request
-  const content = new Float64Array(request.demand.length)
+  const waterContent = new Float64Array(request.demand.length)
   const drain = new Float64Array(request.demand.length)
   const shots: PlannedShot[] = []
   const dropped: PlanRun<State>['dropped'] = []
@@ -53,7 +53,7 @@ export function runPlan<State>(
       applied: wish.volume as Volume,
       demand: request.demand[i] as Volume,
     })
-    content[i] = flow.waterContent(after.state)
+    waterContent[i] = flow.waterContent(after.state)
     drain[i] = after.drained
     progress = {
       steps: i + 1,
@@ -63,11 +63,11 @@ export function runPlan<State>(
       drained: progress.drained + after.drained,
       taken: progress.taken + after.taken,
       surplus: progress.surplus,
-      rewetting: progress.rewetting && (i < planning.firstStep || (content[i] as number) < rewetLevel(request)),
+      rewetting: progress.rewetting && (i < planning.firstStep || (waterContent[i] as number) < rewetLevel(request)),
       light: shot !== undefined && trigger.by === 'light' ? Math.max(0, light - trigger.threshold) : light,
     }
   }
-  return { shots, dropped, content, drain, end: progress }
+  return { shots, dropped, waterContent, drain, end: progress }
 }
 
 /** The morning rewet is over when less than half of the band between refill and full point is missing. */
@@ -75,14 +75,14 @@ export function rewetLevel({ fullPoint, refillPoint }: DayPlanRequest): number {
   return (fullPoint + refillPoint) / 2
 }
 
-function shotOf(request: DayPlanRequest, time: number, { volume, reason }: Wish, content: number): PlannedShot {
+function shotOf(request: DayPlanRequest, time: number, { volume, reason }: Wish, waterContent: number): PlannedShot {
   return {
     time: time as PlannedShot['time'],
     volume: volume as Volume,
     perEmitter: (volume / request.emitters) as Volume,
     runTime: runTimeOf(request, volume) as Duration,
     reason: reason as ShotReason,
-    waterContent: content as WaterContent,
+    waterContent: waterContent as WaterContent,
   }
 }
 

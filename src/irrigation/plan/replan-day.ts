@@ -36,7 +36,7 @@ import type { DayPlanRequest } from './plan-request.js'
  * const request = {
  *   start: instant(1779148800), step: minutes(10), demand: new Array(144).fill(0.02),
  *   container: {
- *     substrateVolume: litres(14), containerCapacity: waterContent(0.62), minContent: waterContent(0.15),
+ *     substrateVolume: litres(14), containerCapacity: waterContent(0.62), minWaterContent: waterContent(0.15),
  *     bypass: fraction(0.1), drainLag: minutes(10),
  *   },
  *   waterContent: waterContent(0.6), refillPoint: waterContent(0.59), fullPoint: waterContent(0.62),

@@ -7,7 +7,7 @@ import { numberIn } from '../../quantity/guard.js'
 /** A container and the water that is poured into it. */
 export interface BucketShotInput {
   /** Water content before the shot. Unit: m³/m³. Range: [0, 1]. */
-  readonly content: WaterContent
+  readonly waterContent: WaterContent
   /** Water content that the container holds against gravity. Unit: m³/m³. Range: (0, 1]. */
   readonly containerCapacity: WaterContent
   /** Volume of medium. Unit: L. Range: (0, ∞). */
@@ -19,7 +19,7 @@ export interface BucketShotInput {
 /** Where the water of a shot went. */
 export interface BucketShot {
   /** Water content afterwards. Unit: m³/m³. */
-  readonly content: WaterContent
+  readonly waterContent: WaterContent
   /** Water that stays. Unit: L. */
   readonly kept: Volume
   /** Water that drains. Unit: L. */
@@ -45,22 +45,22 @@ export interface BucketShot {
  * @example
  * ```ts
  * bucketShot({
- *   content: waterContent(0.55),
+ *   waterContent: waterContent(0.55),
  *   containerCapacity: waterContent(0.6),
  *   substrateVolume: litres(10),
  *   volume: litres(0.8),
- * }) // => { content: 0.6, kept: 0.5, drained: 0.3, drainFraction: 0.375 }
+ * }) // => { waterContent: 0.6, kept: 0.5, drained: 0.3, drainFraction: 0.375 }
  * ```
  */
 export function bucketShot(input: BucketShotInput): BucketShot {
-  const content = numberIn(input.content, WATER_CONTENT, 'content')
+  const waterContent = numberIn(input.waterContent, WATER_CONTENT, 'waterContent')
   const substrate = numberIn(input.substrateVolume, SUBSTRATE, 'substrateVolume')
   const volume = numberIn(input.volume, WATER_GIVEN, 'volume')
-  const room = Math.max(0, numberIn(input.containerCapacity, CAPACITY, 'containerCapacity') - content) * substrate
+  const room = Math.max(0, numberIn(input.containerCapacity, CAPACITY, 'containerCapacity') - waterContent) * substrate
   const kept = Math.min(volume, room)
   const drained = volume - kept
   return {
-    content: (content + kept / substrate) as WaterContent,
+    waterContent: (waterContent + kept / substrate) as WaterContent,
     kept: kept as Volume,
     drained: drained as Volume,
     drainFraction: (volume === 0 ? 0 : drained / volume) as DrainFraction,

@@ -8,7 +8,7 @@ import { DRAIN_FRACTION, SHOT } from '../domains.js'
 /** From where to where a container should be wetted, and with what shots. */
 export interface ShotSeriesInput {
   /** Water content now. Unit: m³/m³. Range: [0, 1]. */
-  readonly content: WaterContent
+  readonly waterContent: WaterContent
   /** Water content that is wanted. Unit: m³/m³. Range: [0, 1]. */
   readonly target: WaterContent
   /** Volume of medium. Unit: L. Range: (0, ∞). */
@@ -46,7 +46,7 @@ export interface ShotSeries {
  * @example
  * ```ts
  * shotSeries({
- *   content: waterContent(0.334),
+ *   waterContent: waterContent(0.334),
  *   target: waterContent(0.6),
  *   substrateVolume: litres(3.75),
  *   shot: millilitres(120),
@@ -57,7 +57,7 @@ export interface ShotSeries {
 export function shotSeries(input: ShotSeriesInput): ShotSeries {
   const missing = Math.max(
     0,
-    numberIn(input.target, WATER_CONTENT, 'target') - numberIn(input.content, WATER_CONTENT, 'content'),
+    numberIn(input.target, WATER_CONTENT, 'target') - numberIn(input.waterContent, WATER_CONTENT, 'waterContent'),
   )
   const kept = missing * numberIn(input.substrateVolume, SUBSTRATE, 'substrateVolume')
   const total = kept / (1 - numberIn(input.drainFraction, DRAIN_FRACTION, 'drainFraction'))

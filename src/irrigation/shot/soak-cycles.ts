@@ -11,7 +11,7 @@ export interface SoakCyclesInput {
   readonly runTime: Duration
   /** Longest time that it may be open without a break. Unit: s. Range: (0, ∞). */
   readonly maxOn: Duration
-  /** Break between two openings, for the water to spread. Unit: s. Range: [0, ∞). */
+  /** Break from the end of one opening to the start of the next, for the water to spread. Unit: s. Range: [0, ∞). */
   readonly soak: Duration
 }
 
@@ -21,7 +21,7 @@ export interface SoakCycles {
   readonly cycles: number
   /** Length of each opening. Unit: s. */
   readonly on: Duration
-  /** Break between two openings. Unit: s. */
+  /** Break from the end of one opening to the start of the next. Unit: s. */
   readonly soak: Duration
   /** Time from the first opening to the last closing. Unit: s. */
   readonly elapsed: Duration

@@ -10,7 +10,7 @@ import { RUN_TIME, USE_RATE } from '../domains.js'
 /** A container without irrigation. */
 export interface TimeToLevelInput {
   /** Water content now. Unit: m³/m³. Range: [0, 1]. */
-  readonly content: WaterContent
+  readonly waterContent: WaterContent
   /** Water content that matters: a refill point, a stop point. Unit: m³/m³. Range: [0, 1]. */
   readonly level: WaterContent
   /** Volume of medium. Unit: L. Range: (0, ∞). */
@@ -33,14 +33,14 @@ export interface TimeToLevelInput {
  * @source definition: water balance of the container
  * @example
  * ```ts
- * const slab = { content: waterContent(0.55), substrateVolume: litres(3.75), use: litresPerHour(0.18) }
+ * const slab = { waterContent: waterContent(0.55), substrateVolume: litres(3.75), use: litresPerHour(0.18) }
  * inHours(timeToLevel({ ...slab, level: waterContent(0.45) })) // => 2.08333
  * ```
  */
 export function timeToLevel(input: TimeToLevelInput): Duration {
   const above = Math.max(
     0,
-    numberIn(input.content, WATER_CONTENT, 'content') - numberIn(input.level, WATER_CONTENT, 'level'),
+    numberIn(input.waterContent, WATER_CONTENT, 'waterContent') - numberIn(input.level, WATER_CONTENT, 'level'),
   )
   return (((above * numberIn(input.substrateVolume, SUBSTRATE, 'substrateVolume')) /
     numberIn(input.use, USE_RATE, 'use')) *
@@ -48,9 +48,9 @@ export function timeToLevel(input: TimeToLevelInput): Duration {
 }
 
 /** A container that was not watered for a time. */
-export interface ContentAfterUseInput {
+export interface WaterContentAfterUseInput {
   /** Water content before. Unit: m³/m³. Range: [0, 1]. */
-  readonly content: WaterContent
+  readonly waterContent: WaterContent
   /** Volume of medium. Unit: L. Range: (0, ∞). */
   readonly substrateVolume: Volume
   /** Water that the plants of the container take. Unit: L/h. Range: (0, ∞). */
@@ -72,14 +72,14 @@ export interface ContentAfterUseInput {
  * @source definition: water balance of the container
  * @example
  * ```ts
- * const slab = { content: waterContent(0.55), substrateVolume: litres(3.75), use: litresPerHour(0.18) }
- * contentAfterUse({ ...slab, time: hours(4.5) }) // => 0.334
+ * const slab = { waterContent: waterContent(0.55), substrateVolume: litres(3.75), use: litresPerHour(0.18) }
+ * waterContentAfterUse({ ...slab, time: hours(4.5) }) // => 0.334
  * ```
  */
-export function contentAfterUse(input: ContentAfterUseInput): WaterContent {
+export function waterContentAfterUse(input: WaterContentAfterUseInput): WaterContent {
   const taken = (numberIn(input.use, USE_RATE, 'use') * numberIn(input.time, RUN_TIME, 'time')) / 3600
   const left =
-    numberIn(input.content, WATER_CONTENT, 'content') -
+    numberIn(input.waterContent, WATER_CONTENT, 'waterContent') -
     taken / numberIn(input.substrateVolume, SUBSTRATE, 'substrateVolume')
   if (left < 0)
     throw new InputError('time', `plants would take ${taken} L of less water`, 'use falls as a container dries')

@@ -47,17 +47,17 @@ export interface WaterByVolume extends MassVolumeScale {
  */
 export function waterContentFromGravimetric(water: WaterByMass): WaterContent {
   const { gravimetric, bulkDensity, waterDensity } = optionsOf(water)
-  const content =
+  const waterContent =
     (numberIn(gravimetric, GRAVIMETRIC, 'gravimetric') * numberIn(bulkDensity, BULK_DENSITY, 'bulkDensity')) /
     densityOf(waterDensity)
-  if (content > 1) {
+  if (waterContent > 1) {
     throw new InputError(
       'gravimetric',
-      `${gravimetric} g/g at a bulk density of ${bulkDensity} g/cm³ is ${content} m³/m³, more water than medium`,
+      `${gravimetric} g/g at a bulk density of ${bulkDensity} g/cm³ is ${waterContent} m³/m³, more water than medium`,
       'check that the bulk density is that of the dry medium as packed',
     )
   }
-  return content as WaterContent
+  return waterContent as WaterContent
 }
 
 /**

@@ -25,7 +25,7 @@ export interface PluggedPotReadings {
   /** Water that ran out after the plugs were pulled. Unit: L. Range: [0, ∞). */
   readonly drainedVolume: Volume
   /** Water content before pouring; zero, and left out, for dry medium. Unit: m³/m³. Range: [0, 1]. */
-  readonly startingContent?: WaterContent
+  readonly startingWaterContent?: WaterContent
   /** How well the volumes are known; with it the result has error budgets. */
   readonly uncertainty?: BenchUncertainty
 }
@@ -58,9 +58,9 @@ export function pluggedPotTest(readings: PluggedPotReadings): BenchShares {
   const poured = checkWater('volume to saturate', readings.volumeToSaturate)
   const drained = checkWater('drained volume', readings.drainedVolume)
   const start = numberIn(
-    readings.startingContent ?? 0,
+    readings.startingWaterContent ?? 0,
     { ...WATER_CONTENT, quantity: 'starting water content' },
-    'startingContent',
+    'startingWaterContent',
   )
   refuseRise(['volumeToSaturate', 'drainedVolume'], [poured + start * volume, drained])
   const air = (v: { drained: number; volume: number }) => v.drained / v.volume

@@ -8,7 +8,7 @@ import type { Container } from './container.js'
 import { litresOf, overHeight } from './container-water.js'
 
 /** A container at rest whose mean water content is known, from weighing or from probes. */
-export interface ContainerOfKnownContent {
+export interface ContainerOfKnownWaterContent {
   /** The space that the medium fills. */
   readonly container: Container
   /** How the medium holds water. */
@@ -41,7 +41,7 @@ export interface ContainerOfKnownContent {
  * bottomSuctionAtRest({ container, medium, waterContent: waterContent(0.65310042776) }) // => 10
  * ```
  */
-export function bottomSuctionAtRest(state: ContainerOfKnownContent): SuctionHead {
+export function bottomSuctionAtRest(state: ContainerOfKnownWaterContent): SuctionHead {
   requireObject(state, 'state')
   const { container, medium, waterContent } = state
   const capacity = litresOf(container, medium, 0) / container.volume

@@ -1,7 +1,7 @@
 import type { AirFilledPorosity } from '../../quantity/generated/share.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { requireObject } from '../../quantity/require-object.js'
-import { type ContainerAtRest, meanContentAtRest } from './container-water.js'
+import { type ContainerAtRest, meanWaterContentAtRest } from './container-water.js'
 
 /**
  * Container capacity: the mean water content after the container has drained, when the suction at each height equals the height
@@ -33,7 +33,7 @@ import { type ContainerAtRest, meanContentAtRest } from './container-water.js'
  */
 export function containerCapacity(state: ContainerAtRest): WaterContent {
   requireObject(state, 'state')
-  return meanContentAtRest(state) as WaterContent
+  return meanWaterContentAtRest(state) as WaterContent
 }
 
 /**
@@ -65,5 +65,5 @@ export function containerCapacity(state: ContainerAtRest): WaterContent {
  */
 export function airSpaceAtContainerCapacity(state: ContainerAtRest): AirFilledPorosity {
   requireObject(state, 'state')
-  return (state.medium.saturated - meanContentAtRest(state)) as AirFilledPorosity
+  return (state.medium.saturated - meanWaterContentAtRest(state)) as AirFilledPorosity
 }

@@ -23,7 +23,7 @@ export function checkBottomSuction(suction: SuctionHead | undefined): number {
 }
 
 /** Mean water content at rest, when the suction is that of the bottom plus the height: the integral over the height. */
-export function meanContentAtRest({ container, medium, bottomSuction }: ContainerAtRest): number {
+export function meanWaterContentAtRest({ container, medium, bottomSuction }: ContainerAtRest): number {
   return litresOf(container, medium, checkBottomSuction(bottomSuction)) / container.volume
 }
 

@@ -54,8 +54,8 @@ export interface PerchedWaterTable {
 export function perchedWaterTable(request: PerchedWaterRequest): PerchedWaterTable {
   requireObject(request, 'request')
   const { container, medium, minAir } = request
-  const content = (medium.saturated - numberIn(minAir, MIN_AIR, 'minAir')) as WaterContent
-  const height = medium.suction(content)
+  const waterContent = (medium.saturated - numberIn(minAir, MIN_AIR, 'minAir')) as WaterContent
+  const height = medium.suction(waterContent)
   if (height >= container.height) return { height: height as number as Length, share: 1 as Share }
   // 1 m² times 1 cm is 10 L.
   const ends = [0, ...container.breakpoints.filter((z) => z < height), height]

@@ -30,9 +30,9 @@ export interface WaterAndAir {
   /** Suction at the surface. Unit: cm. */
   readonly topSuction: SuctionHead
   /** Water content at the surface. Unit: m³/m³. */
-  readonly topContent: WaterContent
+  readonly topWaterContent: WaterContent
   /** Water content at the bottom. Unit: m³/m³. */
-  readonly bottomContent: WaterContent
+  readonly bottomWaterContent: WaterContent
 }
 
 /**
@@ -75,8 +75,8 @@ export function waterAndAirAtRest(state: ContainerWithPorosity): WaterAndAir {
     waterContent: waterContent as WaterContent,
     airFilledPorosity: (porosity - waterContent) as AirFilledPorosity,
     topSuction,
-    topContent: medium.waterContent(topSuction),
-    bottomContent: medium.waterContent(s0 as SuctionHead),
+    topWaterContent: medium.waterContent(topSuction),
+    bottomWaterContent: medium.waterContent(s0 as SuctionHead),
   }
 }
 

@@ -9,11 +9,11 @@ import {
   checkExponent,
   checkLimits,
   checkScale,
-  contentOf,
   finiteSuction,
-  heldContents,
+  heldWaterContents,
   logSaturation,
   reachable,
+  waterContentOf,
 } from './curve-limits.js'
 import type { ConductiveModel } from './retention-model.js'
 
@@ -80,7 +80,7 @@ export function powerLaw(curve: {
   const { residual, saturated, exponent, conduction } = curve
   checkLimits(residual, saturated)
   const entry = checkScale('air entry', curve.airEntry)
-  const held = heldContents(residual, saturated)
+  const held = heldWaterContents(residual, saturated)
   const range = saturated - residual
   const power = (suction: number, p: number) => (finiteSuction(suction) > entry ? (entry / suction) ** p : 1)
   return {
@@ -88,13 +88,15 @@ export function powerLaw(curve: {
     residual,
     breakpoints: [curve.airEntry],
     waterContent: (suction) =>
-      finiteSuction(suction) > entry ? contentOf(exponent * Math.log(entry / suction), residual, saturated) : saturated,
+      finiteSuction(suction) > entry
+        ? waterContentOf(exponent * Math.log(entry / suction), residual, saturated)
+        : saturated,
     capacity: (suction) =>
       (finiteSuction(suction) > entry ? (range * exponent * power(suction, exponent)) / suction : 0) as WaterCapacity,
-    suction: (content) =>
+    suction: (waterContent) =>
       reachable(
-        entry * Math.exp(-logSaturation(numberIn(content, held), residual, saturated) / exponent),
-        content,
+        entry * Math.exp(-logSaturation(numberIn(waterContent, held), residual, saturated) / exponent),
+        waterContent,
         held,
       ),
     relativeConductivity: (suction) => power(suction, conduction) as Share,

@@ -53,7 +53,7 @@ export function checkConnection(l: number, least: number): number {
 }
 
 /** The water contents that a curve can hold at a finite suction. */
-export function heldContents(residual: number, saturated: number): Domain {
+export function heldWaterContents(residual: number, saturated: number): Domain {
   return {
     quantity: 'water content',
     unit: 'm³/m³',
@@ -65,16 +65,16 @@ export function heldContents(residual: number, saturated: number): Domain {
 }
 
 /** Logarithm of the effective saturation of a water content, with all digits near saturation too. */
-export function logSaturation(content: number, residual: number, saturated: number): number {
-  const lack = (saturated - content) / (saturated - residual)
-  return lack < 0.5 ? Math.log1p(-lack) : Math.log((content - residual) / (saturated - residual))
+export function logSaturation(waterContent: number, residual: number, saturated: number): number {
+  const lack = (saturated - waterContent) / (saturated - residual)
+  return lack < 0.5 ? Math.log1p(-lack) : Math.log((waterContent - residual) / (saturated - residual))
 }
 
 /**
  * Water content from the logarithm of an effective saturation: counted from the nearer limit, so that it never leaves them by rounding
  * and what is lacking keeps its digits.
  */
-export function contentOf(logSaturation: number, residual: number, saturated: number): WaterContent {
+export function waterContentOf(logSaturation: number, residual: number, saturated: number): WaterContent {
   const range = saturated - residual
   return (
     logSaturation > -Math.LN2
@@ -84,9 +84,12 @@ export function contentOf(logSaturation: number, residual: number, saturated: nu
 }
 
 /** A suction that an inverse found, unless it is beyond all numbers. */
-export function reachable(suction: number, content: number, held: Domain): SuctionHead {
+export function reachable(suction: number, waterContent: number, held: Domain): SuctionHead {
   if (suction < Infinity) return suction as SuctionHead
-  throw new DomainError(content, { ...held, hint: 'so close to the residual water content no finite suction is left' })
+  throw new DomainError(waterContent, {
+    ...held,
+    hint: 'so close to the residual water content no finite suction is left',
+  })
 }
 
 const EXPONENT_HINT = 'exponents of retention curves are positive, and some equations need more than 1 or 2'

@@ -11,7 +11,7 @@ import {
   checkExponent,
   checkLimits,
   finiteSuction,
-  heldContents,
+  heldWaterContents,
   logSaturation,
   reachable,
 } from './curve-limits.js'
@@ -85,7 +85,7 @@ export function durner1994(parameters: DurnerParameters): ConductiveModel {
   const first = familyOf(coarse)
   const second = familyOf(fine)
   const l = checkConnection(poreConnection, -2 / Math.max(first.m, second.m))
-  const held = heldContents(residual, saturated)
+  const held = heldWaterContents(residual, saturated)
   const range = saturated - residual
   const mean = (f: (curve: Curve, s: number) => number, s: number) => w * f(first, s) + (1 - w) * f(second, s)
   const conduction = w * coarse.alpha + (1 - w) * fine.alpha
@@ -104,15 +104,15 @@ export function durner1994(parameters: DurnerParameters): ConductiveModel {
     saturated,
     residual,
     breakpoints: [],
-    waterContent: (suction) => (finiteSuction(suction) > 0 ? contentAt(suction) : saturated) as WaterContent,
+    waterContent: (suction) => (finiteSuction(suction) > 0 ? waterContentAt(suction) : saturated) as WaterContent,
     capacity: (suction) => (finiteSuction(suction) > 0 ? range * mean(fallAt, suction) : 0) as WaterCapacity,
-    suction: (content) =>
-      reachable(suctionAt(logSaturation(numberIn(content, held), residual, saturated)), content, held),
+    suction: (waterContent) =>
+      reachable(suctionAt(logSaturation(numberIn(waterContent, held), residual, saturated)), waterContent, held),
     relativeConductivity: (suction) => (finiteSuction(suction) > 0 ? conductivityAt(suction) : 1) as Share,
   }
 
   /** Counted from the nearer limit, so that it never leaves them by rounding. */
-  function contentAt(s: number): number {
+  function waterContentAt(s: number): number {
     const lack = mean(lackAt, s)
     return lack < 0.5 ? saturated - range * lack : residual + range * mean(saturationAt, s)
   }

@@ -5,7 +5,7 @@ import { optionsOf } from '../../quantity/options-of.js'
 import { checkLimits } from './curve-limits.js'
 
 /** A water content between the limits of a curve. */
-export interface ContentBetweenLimits {
+export interface WaterContentBetweenLimits {
   /** Water content, from residual to saturated. Unit: m³/m³. Range: any. */
   readonly waterContent: WaterContent
   /** Residual water content. Unit: m³/m³. Range: [0, 1). */
@@ -22,7 +22,7 @@ export interface ContentBetweenLimits {
  * S_e = \frac{\theta - \theta_r}{\theta_s - \theta_r}
  * ```
  *
- * @param content - The water content and the limits of the curve.
+ * @param input - The water content and the limits of the curve.
  * @returns Effective saturation. Unit: 1.
  * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated.
  * @source van-genuchten-1980, Eq. 2
@@ -35,8 +35,8 @@ export interface ContentBetweenLimits {
  * }) // => 0.2045455
  * ```
  */
-export function effectiveSaturation(content: ContentBetweenLimits): DegreeOfSaturation {
-  const { waterContent, residual, saturated } = optionsOf(content)
+export function effectiveSaturation(input: WaterContentBetweenLimits): DegreeOfSaturation {
+  const { waterContent, residual, saturated } = optionsOf(input)
   checkLimits(residual, saturated)
   numberIn(
     waterContent,

@@ -4,7 +4,7 @@ import type { SuctionHead } from '../../quantity/generated/suction.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
-import { checkExponent, checkLimits, checkScale, finiteSuction, heldContents } from './curve-limits.js'
+import { checkExponent, checkLimits, checkScale, finiteSuction, heldWaterContents } from './curve-limits.js'
 import { fredlundXingUncorrected } from './fredlund-xing-uncorrected.js'
 import type { RetentionModel } from './retention-model.js'
 import { softplus } from './van-genuchten-form.js'
@@ -67,16 +67,16 @@ export function fredlundXing1994(parameters: FredlundXingParameters): RetentionM
   const m = checkExponent('m', parameters.m)
   const sr = checkScale('residual suction', residualSuction)
   const full = Math.log1p(DRY / sr)
-  const held = heldContents(0, saturated)
+  const held = heldWaterContents(0, saturated)
   return {
     kind: KIND,
     parameters: { saturated, scaleSuction, n, m, residualSuction },
     saturated,
     residual: 0 as WaterContent,
     breakpoints: [DRY as SuctionHead],
-    waterContent: (suction) => contentAt(finiteSuction(suction)) as WaterContent,
+    waterContent: (suction) => waterContentAt(finiteSuction(suction)) as WaterContent,
     capacity: (suction) => slopeAt(finiteSuction(suction)) as WaterCapacity,
-    suction: (content) => suctionAt(numberIn(content, held)) as SuctionHead,
+    suction: (waterContent) => suctionAt(numberIn(waterContent, held)) as SuctionHead,
   }
 
   /** The factor in brackets, written so that it ends in zero without rounding. */
@@ -84,7 +84,7 @@ export function fredlundXing1994(parameters: FredlundXingParameters): RetentionM
     return Math.log1p((DRY - s) / (sr + s)) / full
   }
 
-  function contentAt(s: number): number {
+  function waterContentAt(s: number): number {
     if (s <= 0) return saturated
     return s < DRY ? saturated * Math.min(1, correction(s)) * logTerm(s) ** -m : 0
   }
@@ -102,12 +102,12 @@ export function fredlundXing1994(parameters: FredlundXingParameters): RetentionM
     return saturated * term ** -m * (uncorrected + 1 / ((sr + s) * full))
   }
 
-  function suctionAt(content: number): number {
-    if (content >= contentAt(Math.exp(SMALLEST))) return 0
+  function suctionAt(waterContent: number): number {
+    if (waterContent >= waterContentAt(Math.exp(SMALLEST))) return 0
     const logSuction = rootBetween(
       (t) => {
         const s = Math.exp(t)
-        return [contentAt(s) - content, -slopeAt(s) * s]
+        return [waterContentAt(s) - waterContent, -slopeAt(s) * s]
       },
       SMALLEST,
       // A little beyond, so that rounding does not leave the dry end outside the bracket.

@@ -2,7 +2,7 @@ import type { WaterCapacity } from '../../quantity/generated/inverse-suction.js'
 import type { SuctionHead } from '../../quantity/generated/suction.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import { checkExponent, checkLimits, checkScale, finiteSuction, heldContents, reachable } from './curve-limits.js'
+import { checkExponent, checkLimits, checkScale, finiteSuction, heldWaterContents, reachable } from './curve-limits.js'
 import type { RetentionModel } from './retention-model.js'
 import { softplus } from './van-genuchten-form.js'
 
@@ -21,7 +21,7 @@ export function fredlundXingUncorrected(parameters: ScaleAndExponents, kind: str
   const logScale = Math.log(checkScale('scale suction', scaleSuction))
   const n = checkExponent('n', parameters.n)
   const m = checkExponent('m', parameters.m)
-  const held = heldContents(0, saturated)
+  const held = heldWaterContents(0, saturated)
   /** ln(e + (s/a)ⁿ), from the logarithm of (s/a)ⁿ. */
   const logTerm = (logX: number) => 1 + softplus(logX - 1)
   return {
@@ -41,8 +41,8 @@ export function fredlundXingUncorrected(parameters: ScaleAndExponents, kind: str
       const term = logTerm(logX)
       return ((saturated * m * n * term ** (-m - 1) * Math.exp(-softplus(1 - logX))) / s) as WaterCapacity
     },
-    suction(content) {
-      const theta = numberIn(content, held, 'content')
+    suction(waterContent) {
+      const theta = numberIn(waterContent, held, 'waterContent')
       if (theta === saturated) return 0 as SuctionHead
       // ln(e + x) = L, so that x = e^L - e, written so that neither end loses its digits.
       const above = Math.expm1(-Math.log1p((theta - saturated) / saturated) / m)

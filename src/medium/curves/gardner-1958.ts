@@ -7,11 +7,11 @@ import { optionsOf } from '../../quantity/options-of.js'
 import {
   checkAlpha,
   checkLimits,
-  contentOf,
   finiteSuction,
-  heldContents,
+  heldWaterContents,
   logSaturation,
   reachable,
+  waterContentOf,
 } from './curve-limits.js'
 import type { ConductiveModel } from './retention-model.js'
 
@@ -51,7 +51,7 @@ export function gardner1958(parameters: GardnerParameters): ConductiveModel {
   const { residual, saturated } = optionsOf(parameters)
   checkLimits(residual, saturated)
   const alpha = checkAlpha(parameters.alpha)
-  const held = heldContents(residual, saturated)
+  const held = heldWaterContents(residual, saturated)
   const range = saturated - residual
   const logShare = (suction: number) => (finiteSuction(suction) > 0 ? -alpha * suction : 0)
   return {
@@ -60,11 +60,15 @@ export function gardner1958(parameters: GardnerParameters): ConductiveModel {
     saturated,
     residual,
     breakpoints: [],
-    waterContent: (suction) => contentOf(logShare(suction), residual, saturated),
+    waterContent: (suction) => waterContentOf(logShare(suction), residual, saturated),
     capacity: (suction) =>
       (finiteSuction(suction) > 0 ? range * alpha * Math.exp(-alpha * suction) : 0) as WaterCapacity,
-    suction: (content) =>
-      reachable(-logSaturation(numberIn(content, held), residual, saturated) / alpha, content, held) as SuctionHead,
+    suction: (waterContent) =>
+      reachable(
+        -logSaturation(numberIn(waterContent, held), residual, saturated) / alpha,
+        waterContent,
+        held,
+      ) as SuctionHead,
     relativeConductivity: (suction) => Math.exp(logShare(suction)) as Share,
   }
 }

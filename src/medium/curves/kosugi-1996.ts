@@ -10,10 +10,10 @@ import {
   checkExponent,
   checkLimits,
   checkScale,
-  contentOf,
   finiteSuction,
-  heldContents,
+  heldWaterContents,
   reachable,
+  waterContentOf,
 } from './curve-limits.js'
 import type { ConductiveModel } from './retention-model.js'
 
@@ -61,7 +61,7 @@ export function kosugi1996(parameters: KosugiParameters): ConductiveModel {
   const logMedian = Math.log(checkScale('median suction', medianSuction))
   const sigma = checkExponent('sigma', parameters.sigma)
   const l = checkConnection(poreConnection, -2)
-  const held = heldContents(residual, saturated)
+  const held = heldWaterContents(residual, saturated)
   const range = saturated - residual
   const deviation = (suction: number) => (Math.log(suction) - logMedian) / sigma
   return {
@@ -71,17 +71,17 @@ export function kosugi1996(parameters: KosugiParameters): ConductiveModel {
     residual,
     breakpoints: [],
     waterContent: (suction) =>
-      finiteSuction(suction) > 0 ? contentOf(logNormalTail(deviation(suction)), residual, saturated) : saturated,
+      finiteSuction(suction) > 0 ? waterContentOf(logNormalTail(deviation(suction)), residual, saturated) : saturated,
     capacity: (suction) =>
       (finiteSuction(suction) > 0
         ? ((range / sigma) * Math.exp(-(deviation(suction) ** 2) / 2 - Math.log(suction))) / Math.sqrt(2 * Math.PI)
         : 0) as WaterCapacity,
-    suction: (content) => {
-      const lack = (saturated - numberIn(content, held)) / range
+    suction: (waterContent) => {
+      const lack = (saturated - numberIn(waterContent, held)) / range
       if (lack === 0) return 0 as SuctionHead
       const y =
-        lack < 0.5 ? -normalTailInverse(Math.log(lack)) : normalTailInverse(Math.log((content - residual) / range))
-      return reachable(Math.exp(logMedian + sigma * y), content, held)
+        lack < 0.5 ? -normalTailInverse(Math.log(lack)) : normalTailInverse(Math.log((waterContent - residual) / range))
+      return reachable(Math.exp(logMedian + sigma * y), waterContent, held)
     },
     relativeConductivity: (suction) =>
       (finiteSuction(suction) > 0

@@ -23,7 +23,7 @@ export interface RetentionModel {
   /** Specific water capacity at a suction: the slope of the curve without its minus sign. */
   readonly capacity: (suction: SuctionHead) => WaterCapacity
   /** The largest suction that still holds a water content: the inverse of the curve. */
-  readonly suction: (content: WaterContent) => SuctionHead
+  readonly suction: (waterContent: WaterContent) => SuctionHead
   /** Conductivity at a suction as a share of that at saturation, where the equation has one. */
   readonly relativeConductivity?: (suction: SuctionHead) => Share
 }

@@ -9,11 +9,11 @@ import {
   checkConnection,
   checkExponent,
   checkLimits,
-  contentOf,
   finiteSuction,
-  heldContents,
+  heldWaterContents,
   logSaturation,
   reachable,
+  waterContentOf,
 } from './curve-limits.js'
 import type { ConductiveModel, RetentionModel } from './retention-model.js'
 import { type Curve, conductingPart, fallAt, logSaturationAt, logSuctionOf } from './van-genuchten-form.js'
@@ -83,20 +83,20 @@ export function retentionOf(
   saturated: WaterContent,
 ): Omit<RetentionModel, 'kind' | 'parameters' | 'relativeConductivity'> {
   checkLimits(residual, saturated)
-  const held = heldContents(residual, saturated)
+  const held = heldWaterContents(residual, saturated)
   const range = saturated - residual
   return {
     saturated,
     residual,
     breakpoints: [],
     waterContent: (suction: SuctionHead) =>
-      finiteSuction(suction) > 0 ? contentOf(logSaturationAt(curve, suction), residual, saturated) : saturated,
+      finiteSuction(suction) > 0 ? waterContentOf(logSaturationAt(curve, suction), residual, saturated) : saturated,
     capacity: (suction: SuctionHead) =>
       (finiteSuction(suction) > 0 ? range * fallAt(curve, suction) : 0) as WaterCapacity,
-    suction: (content: WaterContent) =>
+    suction: (waterContent: WaterContent) =>
       reachable(
-        Math.exp(logSuctionOf(curve, logSaturation(numberIn(content, held), residual, saturated))),
-        content,
+        Math.exp(logSuctionOf(curve, logSaturation(numberIn(waterContent, held), residual, saturated))),
+        waterContent,
         held,
       ),
   }

@@ -20,7 +20,7 @@ export interface RetentionFitRequest {
   /** Residual water content, where it is known and must not be fitted. Unit: m³/m³. Range: [0, 1). */
   readonly residual?: WaterContent
   /** Standard uncertainty of a measured water content, 0.01 when left out; it only weighs contents against conductivities. Unit: m³/m³. Range: [0.0001, 0.2]. */
-  readonly contentUncertainty?: WaterContentChange
+  readonly waterContentUncertainty?: WaterContentChange
   /** Standard uncertainty of the decimal logarithm of a measured conductivity, 0.2 when left out. Unit: 1. Range: [0.001, 3]. */
   readonly logConductivityUncertainty?: number
 }
@@ -33,7 +33,7 @@ export interface FitProblem extends Omit<LeastSquares, 'start'> {
   readonly starts: readonly (readonly number[])[]
   readonly covered: Covered
   readonly points: number
-  readonly contentUncertainty: number
+  readonly waterContentUncertainty: number
   readonly logConductivityUncertainty: number
   readonly modelAt: (place: readonly number[]) => RetentionModel
 }
@@ -41,7 +41,11 @@ export interface FitProblem extends Omit<LeastSquares, 'start'> {
 /** Checks a request and turns it into numbers. */
 export function fitProblem(request: RetentionFitRequest): FitProblem {
   const { points, form } = request
-  const contentUncertainty = numberIn(request.contentUncertainty ?? 0.01, CONTENT_UNCERTAINTY, 'contentUncertainty')
+  const waterContentUncertainty = numberIn(
+    request.waterContentUncertainty ?? 0.01,
+    CONTENT_UNCERTAINTY,
+    'contentUncertainty',
+  )
   const logConductivityUncertainty = numberIn(
     request.logConductivityUncertainty ?? 0.2,
     LOG_UNCERTAINTY,
@@ -82,7 +86,7 @@ export function fitProblem(request: RetentionFitRequest): FitProblem {
     starts,
     covered,
     points: points.length,
-    contentUncertainty,
+    waterContentUncertainty,
     logConductivityUncertainty,
     modelAt,
     lower: ranges.map(({ low }) => low),
@@ -91,7 +95,7 @@ export function fitProblem(request: RetentionFitRequest): FitProblem {
     residuals: (place, out) => {
       const model = modelAt(place)
       points.forEach((point, i) => {
-        out[i] = (model.waterContent(point.suction) - point.waterContent) / contentUncertainty
+        out[i] = (model.waterContent(point.suction) - point.waterContent) / waterContentUncertainty
       })
       const logSaturated = place[2 + form.shape.length] as number
       conducting.forEach((point, i) => {
@@ -107,20 +111,20 @@ function searchBox({ form, saturated, residual }: RetentionFitRequest, covered: 
   checkLimits(residual ?? 0, saturated ?? 1)
   if (residual !== undefined && !form.hasResidual)
     throw new InputError('residual', `${form.kind} has no residual water content`, 'leave it out')
-  const { minContent, maxContent, minSuction, maxSuction } = covered
-  const wet = saturated ?? (minContent + maxContent) / 2
+  const { minWaterContent, maxWaterContent, minSuction, maxSuction } = covered
+  const wet = saturated ?? (minWaterContent + maxWaterContent) / 2
   const dry = residual ?? 0
-  if (dry > minContent || wet < minContent) {
-    const argument = wet < minContent ? 'saturated' : 'residual'
+  if (dry > minWaterContent || wet < minWaterContent) {
+    const argument = wet < minWaterContent ? 'saturated' : 'residual'
     throw new InputError(
       argument,
-      `the points go down to ${minContent} m³/m³, which it does not fit`,
+      `the points go down to ${minWaterContent} m³/m³, which it does not fit`,
       'fix residual at or below the driest point and saturated above it',
     )
   }
   return {
     saturated: { low: wet, high: saturated ?? 1 },
-    residual: { low: dry, high: form.hasResidual ? (residual ?? Math.min(minContent, 0.99 * wet)) : dry },
+    residual: { low: dry, high: form.hasResidual ? (residual ?? Math.min(minWaterContent, 0.99 * wet)) : dry },
     shape: form.shape.map((parameter) => searchRange(parameter, minSuction, maxSuction)),
   }
 }

@@ -35,7 +35,7 @@ const EXACT = 1e-12
 
 /** The curve at the end of a search, with its statistics. */
 export function fitResult(problem: FitProblem, end: LeastSquaresMinimum): RetentionFit {
-  const { points, count, form, contentUncertainty, logConductivityUncertainty } = problem
+  const { points, count, form, waterContentUncertainty, logConductivityUncertainty } = problem
   const knowledge = parameterKnowledge(problem, end)
   const residuals = new Float64Array(count)
   problem.residuals(end.parameters, residuals)
@@ -45,7 +45,7 @@ export function fitResult(problem: FitProblem, end: LeastSquaresMinimum): Retent
     model: problem.modelAt(end.parameters),
     parameters: knowledge.parameters,
     correlation: knowledge.correlation,
-    rmse: (contentUncertainty * rootMeanSquare(residuals.subarray(0, points))) as WaterContentChange,
+    rmse: (waterContentUncertainty * rootMeanSquare(residuals.subarray(0, points))) as WaterContentChange,
     ...(conducting && {
       rmseLogConductivity: logConductivityUncertainty * rootMeanSquare(residuals.subarray(points)),
       saturatedConductivity: Math.exp(end.parameters[2 + form.shape.length] as number) as HydraulicConductivity,
@@ -71,7 +71,7 @@ function warningsOf({ covered, form }: FitProblem, end: LeastSquaresMinimum, { p
     })
   }
   const [saturated = 0, residual = 0] = end.parameters
-  const left = (covered.minContent - residual) / (saturated - residual)
+  const left = (covered.minWaterContent - residual) / (saturated - residual)
   if (form.hasResidual && left > 0.3) {
     findings.push({
       code: 'residual-extrapolated',
@@ -82,7 +82,7 @@ function warningsOf({ covered, form }: FitProblem, end: LeastSquaresMinimum, { p
       unit: 'm³/m³',
     })
   }
-  const lacking = (saturated - covered.maxContent) / (saturated - residual)
+  const lacking = (saturated - covered.maxWaterContent) / (saturated - residual)
   if (lacking > 0.1) {
     findings.push({
       code: 'saturation-extrapolated',

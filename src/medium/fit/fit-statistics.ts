@@ -28,7 +28,7 @@ export interface Knowledge {
 interface Axis {
   readonly name: string
   readonly unit: string
-  readonly role: ShapeParameter['role'] | 'content' | 'conductivity' | 'connection'
+  readonly role: ShapeParameter['role'] | 'waterContent' | 'conductivity' | 'connection'
   readonly value: number
   /** How much the value moves for each unit of the search scale. */
   readonly slope: number
@@ -36,7 +36,7 @@ interface Axis {
 
 /** The standard error on the search scale beyond which a parameter counts as unknown; 2.3 is a factor of ten. */
 const UNKNOWN = {
-  content: 0.2,
+  waterContent: 0.2,
   share: 0.5,
   connection: 10,
   suction: 2.3,
@@ -50,7 +50,8 @@ export function parameterKnowledge(problem: FitProblem, end: LeastSquaresMinimum
   const { lower, upper, count } = problem
   const axes = axesOf(problem, end.parameters)
   axes.forEach((axis, j) => {
-    if (end.free.includes(j) || lower[j] === upper[j] || axis.role === 'content' || axis.role === 'connection') return
+    if (end.free.includes(j) || lower[j] === upper[j] || axis.role === 'waterContent' || axis.role === 'connection')
+      return
     refuse(axis.name, `it runs to ${axis.value.toPrecision(4)} ${axis.unit}, the end of what these points could show`)
   })
   const scales = end.free.map((j) => Math.sqrt(end.curvature[j]?.[j] as number))
@@ -90,8 +91,8 @@ export function parameterKnowledge(problem: FitProblem, end: LeastSquaresMinimum
 function axesOf({ form }: FitProblem, place: readonly number[]): Axis[] {
   const [saturated = 0, residual = 0, ...rest] = place
   const axes: Axis[] = [
-    { name: 'saturated', unit: 'm³/m³', role: 'content', value: saturated, slope: 1 },
-    { name: 'residual', unit: 'm³/m³', role: 'content', value: residual, slope: 1 },
+    { name: 'saturated', unit: 'm³/m³', role: 'waterContent', value: saturated, slope: 1 },
+    { name: 'residual', unit: 'm³/m³', role: 'waterContent', value: residual, slope: 1 },
   ]
   form.shape.forEach((parameter, i) => {
     const t = rest[i] as number

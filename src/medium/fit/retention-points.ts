@@ -21,8 +21,8 @@ export interface Covered {
   /** Smallest and largest suction above zero. */
   readonly minSuction: number
   readonly maxSuction: number
-  readonly minContent: number
-  readonly maxContent: number
+  readonly minWaterContent: number
+  readonly maxWaterContent: number
   /** How many suctions differ. */
   readonly suctions: number
   /** How many points have a conductivity. */
@@ -32,7 +32,7 @@ export interface Covered {
 /** Refuses impossible points and tells what the others cover. */
 export function checkPoints(points: readonly RetentionPoint[]): Covered {
   const suctions = points.map((point) => numberIn(point.suction, POINT_SUCTION, 'suction'))
-  const contents = points.map((point) => numberIn(point.waterContent, WATER_CONTENT, 'waterContent'))
+  const waterContents = points.map((point) => numberIn(point.waterContent, WATER_CONTENT, 'waterContent'))
   let conductivities = 0
   for (const { conductivity } of points) {
     if (conductivity === undefined) continue
@@ -40,9 +40,9 @@ export function checkPoints(points: readonly RetentionPoint[]): Covered {
     conductivities++
   }
   const positive = suctions.filter((suction) => suction > 0)
-  const minContent = Math.min(...contents)
-  const maxContent = Math.max(...contents)
-  if (positive.length < 2 || !(maxContent > minContent)) {
+  const minWaterContent = Math.min(...waterContents)
+  const maxWaterContent = Math.max(...waterContents)
+  if (positive.length < 2 || !(maxWaterContent > minWaterContent)) {
     throw new InputError(
       'points',
       'they do not show how the water content falls with suction',
@@ -52,8 +52,8 @@ export function checkPoints(points: readonly RetentionPoint[]): Covered {
   return {
     minSuction: Math.min(...positive),
     maxSuction: Math.max(...positive),
-    minContent,
-    maxContent,
+    minWaterContent,
+    maxWaterContent,
     suctions: new Set(suctions).size,
     conductivities,
   }

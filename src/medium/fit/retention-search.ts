@@ -72,7 +72,7 @@ export function bestStarts(
     if (form.admits?.(natural) === false) return
     const model = form.make(1 as WaterContent, 0 as WaterContent, natural)
     const saturations = points.map((point) => model.waterContent(point.suction as SuctionHead))
-    const start = { ...contentsFor(saturations, points, box), shape }
+    const start = { ...waterContentsFor(saturations, points, box), shape }
     const place = best.findIndex((other) => other.sumOfSquares > start.sumOfSquares)
     best.splice(place < 0 ? best.length : place, 0, start)
     if (best.length > most) best.pop()
@@ -90,7 +90,7 @@ function trialsOf(parameter: ShapeParameter, { low, high }: SearchRange): number
 }
 
 /** The limits of the curve that fit best for given saturations, inside their own limits. */
-function contentsFor(saturations: readonly number[], points: readonly RetentionPoint[], box: SearchBox) {
+function waterContentsFor(saturations: readonly number[], points: readonly RetentionPoint[], box: SearchBox) {
   let [n, x, y, xx, xy] = [points.length, 0, 0, 0, 0]
   points.forEach(({ waterContent }, i) => {
     const s = saturations[i] as number

@@ -6,7 +6,7 @@ import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { bottomSuctionAtRest } from '../container/bottom-suction.js'
-import { meanContentAtRest } from '../container/container-water.js'
+import { meanWaterContentAtRest } from '../container/container-water.js'
 import { checkPorosity } from '../container/water-and-air.js'
 import { DEPLETION, MIN_AIR } from '../domains.js'
 import { limitFindings } from './limit-findings.js'
@@ -54,7 +54,7 @@ export function irrigationLimits(request: LimitsRequest): IrrigationLimits {
   const { container, medium, minAir, depletion, maxSuction, suctionHeight } = request
   const porosity = checkPorosity(request.porosity, medium)
   const capacity: WaterLimit = {
-    waterContent: meanContentAtRest({ container, medium }) as WaterContent,
+    waterContent: meanWaterContentAtRest({ container, medium }) as WaterContent,
     limit: 'container capacity',
   }
   const considered = [capacity]
@@ -71,13 +71,13 @@ export function irrigationLimits(request: LimitsRequest): IrrigationLimits {
   if (depletion !== undefined) {
     numberIn(depletion, DEPLETION)
     const lowerLimit = request.lowerLimit ?? medium.waterContent(END_OF_BUFFER)
-    const content = refillPointByDepletion({ fullPoint: full.waterContent, lowerLimit, depletion })
-    refills.push({ waterContent: content, limit: 'depletion' })
+    const waterContent = refillPointByDepletion({ fullPoint: full.waterContent, lowerLimit, depletion })
+    refills.push({ waterContent: waterContent, limit: 'depletion' })
   }
   if (maxSuction !== undefined) {
     const place = suctionHeight === undefined ? {} : { suctionHeight }
-    const content = refillPointBySuction({ container, medium, maxSuction, ...place })
-    refills.push({ waterContent: content, limit: 'suction' })
+    const waterContent = refillPointBySuction({ container, medium, maxSuction, ...place })
+    refills.push({ waterContent: waterContent, limit: 'suction' })
   }
   const [first, second] = refills
   if (first === undefined)

@@ -20,7 +20,7 @@ export function limitFindings(
     })
   if (minAir !== undefined && airAtCapacity < minAir)
     findings.push({
-      code: 'air-below-least',
+      code: 'air-below-min',
       level: 'caution',
       message: `after every shot that drains this container holds ${share(airAtCapacity)} of air, less than the ${share(minAir)} asked for; a taller container or a coarser medium would hold more`,
       about: 'minAir',

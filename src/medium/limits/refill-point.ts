@@ -8,7 +8,7 @@ import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { requireObject } from '../../quantity/require-object.js'
 import type { Container } from '../container/container.js'
-import { meanContentAtRest } from '../container/container-water.js'
+import { meanWaterContentAtRest } from '../container/container-water.js'
 import type { RetentionModel } from '../curves/retention-model.js'
 import { HEIGHT, REFILL_DEPLETION } from '../domains.js'
 
@@ -109,5 +109,5 @@ export function refillPointBySuction(limits: AllowedSuction): WaterContent {
       `${suction} cm at a height of ${height} cm is less than when the container has just drained`,
       'give more suction, or a lower place',
     )
-  return meanContentAtRest({ container, medium, bottomSuction: (suction - height) as SuctionHead }) as WaterContent
+  return meanWaterContentAtRest({ container, medium, bottomSuction: (suction - height) as SuctionHead }) as WaterContent
 }

@@ -60,7 +60,7 @@ export interface WaterClasses {
 export function waterClassesDeBoodt1972(sample: ReleaseSample): WaterClasses {
   const { totalPoreSpace, at10, at50, at100 } = optionsOf(sample)
   numberIn(totalPoreSpace, POROSITY, 'totalPoreSpace')
-  for (const content of [at10, at50, at100]) numberIn(content, WATER_CONTENT)
+  for (const waterContent of [at10, at50, at100]) numberIn(waterContent, WATER_CONTENT)
   if (at10 > totalPoreSpace || at50 > at10 || at100 > at50)
     throw new InputError(
       'water contents',

@@ -61,7 +61,7 @@ export type FallAhead =
  * ```ts
  * const forecaster = forecastLevel({ minRise: waterContentChange(0.01), maxRiseTime: minutes(40), maxStep: minutes(30) })
  * const night = (k: number) => 0.6 - 0.002 * (k % 96) + (k % 96 === 95 ? 0.1 : 0)
- * const inputs = Array.from({ length: 600 }, (_, k) => ({ time: 900 * k, content: night(k) }))
+ * const inputs = Array.from({ length: 600 }, (_, k) => ({ time: 900 * k, waterContent: night(k) }))
  * const { state } = runReducer({ reducer: forecaster, inputs })
  * fallAhead({ state, ahead: hours(1) }) // => { known: true, fall: 0.0080 }
  * ```
@@ -113,7 +113,7 @@ export type WaterUseAhead =
  * ```ts
  * const forecaster = forecastLevel({ minRise: waterContentChange(0.01), maxRiseTime: minutes(40), maxStep: minutes(30) })
  * const night = (k: number) => 0.6 - 0.002 * (k % 96) + (k % 96 === 95 ? 0.1 : 0)
- * const inputs = Array.from({ length: 600 }, (_, k) => ({ time: 900 * k, content: night(k) }))
+ * const inputs = Array.from({ length: 600 }, (_, k) => ({ time: 900 * k, waterContent: night(k) }))
  * const { state } = runReducer({ reducer: forecaster, inputs })
  * waterUseAhead({ state, ahead: hours(1), substrateVolume: litres(10) }) // => { known: true, use: 0.08 }
  * ```

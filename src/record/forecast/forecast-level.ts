@@ -3,10 +3,10 @@ import type { Duration } from '../../quantity/generated/duration.js'
 import { numberIn } from '../../quantity/guard.js'
 import { isMissing } from '../missing.js'
 import {
-  type ContentReading,
   type FoundShot,
   type ShotLimits,
   type ShotWatchState,
+  type WaterContentReading,
   watchShots,
 } from '../watch-shots.js'
 import { BIN, nextBorder } from './clock-rates.js'
@@ -73,7 +73,7 @@ const REPLAY: readonly number[] = [7200, 16200]
  * ```ts
  * const forecaster = forecastLevel({ minRise: waterContentChange(0.01), maxRiseTime: minutes(40), maxStep: minutes(30) })
  * const night = (k: number) => 0.6 - 0.002 * (k % 96) + (k % 96 === 95 ? 0.1 : 0)
- * const inputs = Array.from({ length: 600 }, (_, k) => ({ time: 900 * k, content: night(k) }))
+ * const inputs = Array.from({ length: 600 }, (_, k) => ({ time: 900 * k, waterContent: night(k) }))
  * const { state, outputs } = runReducer({ reducer: forecaster, inputs })
  * outputs.at(-1) // => 'drying'
  * state.dryDowns // => 6
@@ -87,7 +87,7 @@ export function forecastLevel(settings: ForecastLevelSettings): LevelForecaster 
     start: newLevelState(watch.start),
     restore: restoredLevelState,
     step: (state, reading) => {
-      if (isMissing(reading.time) || isMissing(reading.content)) return [state, phaseOf(state)]
+      if (isMissing(reading.time) || isMissing(reading.waterContent)) return [state, phaseOf(state)]
       numberIn(reading.time, TIME, 'time')
       const [shots, ended] = watch.step(state.shots, reading)
       const before = ended.length === 0 ? state : afterShot(state, ended[ended.length - 1] as FoundShot)
@@ -100,15 +100,15 @@ export function forecastLevel(settings: ForecastLevelSettings): LevelForecaster 
     return { ...closed(state, start), settled: peak + settle }
   }
 
-  function advanced(state: LevelState, shots: ShotWatchState, { time, content }: ContentReading): LevelState {
+  function advanced(state: LevelState, shots: ShotWatchState, { time, waterContent }: WaterContentReading): LevelState {
     const { last } = state.shots
     // What happened in a gap nobody knows: there may have been a shot.
     const gap = last === null || !(time > last && time - last <= settings.maxStep)
     const now = gap ? { ...closed(state), settled: time + settle } : state
     if (shots.rise !== null || now.settled === null || time < now.settled) return withPart(now, shots, now.dryDown)
-    const dryDown = now.dryDown === null ? begun(time, content) : grown(now.dryDown, time, content)
+    const dryDown = now.dryDown === null ? begun(time, waterContent) : grown(now.dryDown, time, waterContent)
     if (dryDown.levels.length < MAX_LEVELS) return withPart(now, shots, dryDown)
-    return withPart(learntFrom(now, dryDown), shots, begun(time, content))
+    return withPart(learntFrom(now, dryDown), shots, begun(time, waterContent))
   }
 }
 
@@ -137,13 +137,13 @@ function closed(state: LevelState, foot = Infinity): LevelState {
   return { ...learntFrom(state, { ...dryDown, levels }), dryDown: null }
 }
 
-function begun(time: number, content: number): DryDownSoFar {
+function begun(time: number, waterContent: number): DryDownSoFar {
   const border = time % BIN === 0 ? time : nextBorder(time)
-  return { start: time, from: content, border, levels: [], recent: [[time, content, 1]], replay: [] }
+  return { start: time, from: waterContent, border, levels: [], recent: [[time, waterContent, 1]], replay: [] }
 }
 
-function grown(dryDown: DryDownSoFar, time: number, content: number): DryDownSoFar {
-  const recent = withReading(dryDown.recent, time, content)
+function grown(dryDown: DryDownSoFar, time: number, waterContent: number): DryDownSoFar {
+  const recent = withReading(dryDown.recent, time, waterContent)
   const { start, from, border } = dryDown
   let { levels, replay } = dryDown
   for (let next = border + levels.length * BIN; time >= next + LATE && levels.length < MAX_LEVELS; next += BIN)

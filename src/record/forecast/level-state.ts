@@ -1,6 +1,6 @@
 import type { Reducer } from '../reducer.js'
 import { type StateReader, stateReader } from '../restore-state.js'
-import { type ContentReading, restoredShotWatch, type ShotWatchState } from '../watch-shots.js'
+import { restoredShotWatch, type ShotWatchState, type WaterContentReading } from '../watch-shots.js'
 import { BINS, type ClockFalls, newFalls } from './clock-rates.js'
 import { MAX_POINTS, type RecentPoint } from './recent-level.js'
 import { newRing, restoredRing, type ScoreRing } from './score-ring.js'
@@ -51,7 +51,7 @@ export interface LevelState {
 }
 
 /** Learns how a probe dries and foresees it. */
-export interface LevelForecaster extends Reducer<LevelState, ContentReading, LevelPhase> {
+export interface LevelForecaster extends Reducer<LevelState, WaterContentReading, LevelPhase> {
   /** A state that was kept as JSON, checked field by field. */
   readonly restore: (kept: unknown) => LevelState
 }

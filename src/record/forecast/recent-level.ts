@@ -1,5 +1,5 @@
 /** Readings of a few minutes, put together: mean time, mean water content and their number. */
-export type RecentPoint = readonly [time: number, content: number, count: number]
+export type RecentPoint = readonly [time: number, waterContent: number, count: number]
 
 /** Readings closer than this are put together, so that a record by the second is remembered in as little room. Unit: s. */
 const TOGETHER = 150
@@ -7,15 +7,19 @@ const TOGETHER = 150
 const BACK = 1800
 
 /** The points of the last half hour, at least the newest two, with one more reading. */
-export function withReading(points: readonly RecentPoint[], time: number, content: number): readonly RecentPoint[] {
+export function withReading(
+  points: readonly RecentPoint[],
+  time: number,
+  waterContent: number,
+): readonly RecentPoint[] {
   let first = 0
   while (first < points.length - 1 && (points[first] as RecentPoint)[0] < time - BACK) first++
   const kept = first === 0 ? points.slice() : points.slice(first)
   const last = kept[kept.length - 1]
   if (last !== undefined && Math.floor(last[0] / TOGETHER) === Math.floor(time / TOGETHER)) {
     const count = last[2] + 1
-    kept[kept.length - 1] = [last[0] + (time - last[0]) / count, last[1] + (content - last[1]) / count, count]
-  } else kept.push([time, content, 1])
+    kept[kept.length - 1] = [last[0] + (time - last[0]) / count, last[1] + (waterContent - last[1]) / count, count]
+  } else kept.push([time, waterContent, 1])
   return kept
 }
 
@@ -25,16 +29,16 @@ export const MAX_POINTS = 15
 /** The level at a time on the straight line through the points. */
 export function levelAt(points: readonly RecentPoint[], time: number): number {
   // Distances are taken from the newest point, so that an offset of the probe changes no digit that matters.
-  const [lastTime, lastContent] = points[points.length - 1] as RecentPoint
+  const [lastTime, lastWaterContent] = points[points.length - 1] as RecentPoint
   let [weight, meanT, meanX, tt, tx] = [0, 0, 0, 0, 0]
   for (const [t, x, count] of points) {
     weight += count
     const dt = t - lastTime - meanT
-    const dx = x - lastContent - meanX
+    const dx = x - lastWaterContent - meanX
     meanT += (dt * count) / weight
     meanX += (dx * count) / weight
     tt += count * dt * (t - lastTime - meanT)
     tx += count * dx * (t - lastTime - meanT)
   }
-  return lastContent + meanX + (tt > 0 ? (tx / tt) * (time - lastTime - meanT) : 0)
+  return lastWaterContent + meanX + (tt > 0 ? (tx / tt) * (time - lastTime - meanT) : 0)
 }

@@ -69,7 +69,7 @@ export type TimeUntilLevel =
  * ```ts
  * const forecaster = forecastLevel({ minRise: waterContentChange(0.01), maxRiseTime: minutes(40), maxStep: minutes(30) })
  * const night = (k: number) => 0.6 - 0.002 * (k % 96) + (k % 96 === 95 ? 0.1 : 0)
- * const inputs = Array.from({ length: 600 }, (_, k) => ({ time: 900 * k, content: night(k) }))
+ * const inputs = Array.from({ length: 600 }, (_, k) => ({ time: 900 * k, waterContent: night(k) }))
  * const { state } = runReducer({ reducer: forecaster, inputs })
  * // It stands at 0.554 and falls by 0.008 in an hour.
  * timeUntilLevel({ state, level: waterContent(0.53) }) // => { known: true, time: 10800 }
