@@ -70,5 +70,7 @@ async function clean(file: string, hash: string, test: (page: Page) => Promise<v
     expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([])
   })
   expect(complaints).toEqual([])
-  expect(asked.filter((url) => !url.startsWith('data:')).map((url) => url.replace(/#.*/, ''))).toEqual([address])
+  // Firefox does not count the file itself.
+  const others = asked.filter((url) => !url.startsWith('data:') && url.replace(/#.*/, '') !== address)
+  expect(others).toEqual([])
 }
