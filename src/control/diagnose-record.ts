@@ -82,8 +82,7 @@ export function diagnoseRecord(input: DiagnoseRecordInput): RecordDiagnosis {
   let standing: readonly Cause[] = []
   outputs.forEach(({ causes }, k) => {
     for (const cause of causes)
-      if (!standing.some(({ code }) => code === cause.code))
-        told.push({ time: inputs[k]!.now, cause })
+      if (!standing.some(({ code }) => code === cause.code)) told.push({ time: inputs[k]!.now, cause })
     standing = causes
   })
   const diagnosis = outputs[outputs.length - 1] ?? { causes: [], ruledOut: [], cannotTell: [], full: null }

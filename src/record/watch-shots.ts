@@ -124,8 +124,7 @@ export function shotSearch(
     if (last !== null && !(time > last && time - last <= longestStep)) return startAgain(search, here, rise)
     if (rise === null) {
       addFoot(feet, here, longest)
-      if (waterContent - feet[0]![2] > least - TINY)
-        search.rise = { foot: lastFoot(feet, least), top: here, above: 1 }
+      if (waterContent - feet[0]![2] > least - TINY) search.rise = { foot: lastFoot(feet, least), top: here, above: 1 }
       return NONE
     }
     const { foot, top } = rise

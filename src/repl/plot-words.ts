@@ -7,9 +7,7 @@ export function axisTitle(name: string, unit: string): string {
 
 /** The curve in words, for those who do not see it. */
 export function curveSentence(curve: OverRange): string {
-  const at = curve.y
-    .map((value, i) => [curve.x[i]!, value] as const)
-    .filter(([, value]) => Number.isFinite(value))
+  const at = curve.y.map((value, i) => [curve.x[i]!, value] as const).filter(([, value]) => Number.isFinite(value))
   const values = at.map(([, value]) => value)
   const first = at[0]!
   const end = at.at(-1) as readonly [number, number]

@@ -89,7 +89,8 @@ export function restoredMemory(zone: Zone, kept: unknown, path = 'memory'): Zone
   const object = kept as Readonly<Record<string, unknown>>
   const byProbe = <T>(field: string, read: (one: StateReader, value: unknown) => T): Record<string, T> =>
     reader.inside(field, (inside) => {
-      const values = object[field]!
+      const held: unknown = object[field]
+      const values = held as Readonly<Record<string, unknown>>
       const names = zone.probes.map(({ name }) => name).filter((name) => Object.hasOwn(values, name))
       return Object.fromEntries(names.map((name) => [name, inside.inside(name, (one) => read(one, values[name]))]))
     })

@@ -70,9 +70,7 @@ function besideOthers(shots: readonly ShotEvidence[], probe: number, k: number):
     const told = clear.map(({ rises }) => rises[i] ?? null)
     return told.some((one) => one === null) ? null : (told as number[]).reduce((sum, one) => sum + one / k, 0)
   }
-  const others = clear[0]!.rises
-    .flatMap((_, i) => (i === probe ? [] : [mean(i)]))
-    .filter((one) => one !== null)
+  const others = clear[0]!.rises.flatMap((_, i) => (i === probe ? [] : [mean(i)])).filter((one) => one !== null)
   if (others.length === 0) return null
   return {
     own: mean(probe) as number,

@@ -237,9 +237,7 @@ export function fallNow(probe: ProbeWatch, now: number, light: number | null): {
 export function middle(values: readonly number[]): number {
   const sorted = [...values].sort((a, b) => a - b)
   const half = sorted.length >> 1
-  return sorted.length % 2 === 1
-    ? sorted[half]!
-    : (sorted[half - 1]! + sorted[half]!) / 2
+  return sorted.length % 2 === 1 ? sorted[half]! : (sorted[half - 1]! + sorted[half]!) / 2
 }
 
 function spread(values: readonly number[], centre: number): number {
