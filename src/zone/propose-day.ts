@@ -177,6 +177,7 @@ function planned(zone: Zone, day: ZoneDay, level: ZoneLevel, next: LocalDay, use
       maxRunTime: limits.maxRunTime,
       minRest: limits.minRest,
       maxPerDay: limits.maxPerDay,
+      ...(limits.maxPerShot !== undefined && { maxPerShot: limits.maxPerShot }),
       trigger: { by: 'level' },
     }),
   )
