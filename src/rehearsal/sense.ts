@@ -1,4 +1,3 @@
-import type { RandomNumbers } from '../numerics/random.js'
 import { randomNumbers } from '../numerics/random.js'
 import type { Effects, ProbeEffects } from './effects.js'
 import { streamSeed } from './stream-seed.js'

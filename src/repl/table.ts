@@ -1,5 +1,5 @@
+import { numberWithUnit } from './number-with-unit.js'
 import type { OverRange } from './over-range.js'
-import { numberWithUnit } from './shown.js'
 
 /** A function at points of a range as two columns with their units. */
 export function tableText(curve: OverRange): string {
