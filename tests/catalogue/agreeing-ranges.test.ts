@@ -35,6 +35,7 @@ const REASONS: Record<string, Record<string, readonly string[]>> = {
     'totalAvailable: WaterDepth in mm': ['(0, 10000]', '[0, 10000]'],
     'totalEvaporable: WaterDepth in mm': ['(0, 10000]', '[0, 10000]'],
     'volume: Volume in L': ['(0, ∞)', '[0, ∞)'],
+    'waterContents: WaterContent in m³/m³': ['(0, 1]', '[0, 1]'],
   },
   'each equation reaches, or was measured over, other values of it': {
     'apparent: Permittivity in 1': [
