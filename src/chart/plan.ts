@@ -4,6 +4,7 @@ import { InputError } from '../quantity/errors.js'
 import { lineOf } from './line-of.js'
 import type { PanelSeries } from './panel-chart.js'
 import { drawPanels } from './panels.js'
+import { heightFor, WIDTH } from './size.js'
 import { timeTicks } from './time-axis.js'
 
 /** A plan for a day, and what came of it so far. */
@@ -27,6 +28,8 @@ export interface PlanChart {
   readonly hoursFromUtc: number
   /** No line is drawn across gaps in the readings longer than this. Unit: s. Range: any. */
   readonly maxStep: number
+  /** Width of the picture; 960 by default, 360 for a telephone. Unit: px. Range: [200, 10000]. */
+  readonly width?: number
 }
 
 /**
@@ -56,7 +59,7 @@ export interface PlanChart {
  * ```
  */
 export function chartPlan(chart: PlanChart): string {
-  const { plan, readings, given, request } = chart
+  const { plan, readings, given, request, width = WIDTH } = chart
   const from = plan.time[0]!
   const to = plan.time[plan.time.length - 1]!
   if (!(to > from))
@@ -101,14 +104,18 @@ export function chartPlan(chart: PlanChart): string {
             }),
         weight: 3,
       },
-      {
-        yTitle: 'shot, mL',
-        series:
-          given === undefined
-            ? [bars('planned', 1, planned, 0)]
-            : [bars('planned', 1, planned, -wide / 2), bars('given', 0, given, wide / 2)],
-        weight: 1.3,
-      },
+      ...(planned.length + (given ?? []).length === 0
+        ? []
+        : [
+            {
+              yTitle: 'shot, mL',
+              series:
+                given === undefined
+                  ? [bars('planned', 1, planned, 0)]
+                  : [bars('planned', 1, planned, -wide / 2), bars('given', 0, given, wide / 2)],
+              weight: 1.3,
+            },
+          ]),
       ...(difference === undefined
         ? []
         : [
@@ -121,8 +128,8 @@ export function chartPlan(chart: PlanChart): string {
             },
           ]),
     ],
-    width: 960,
-    height: difference === undefined ? 430 : 600,
+    width,
+    height: heightFor(width, difference === undefined ? 430 : 600),
   })
 }
 

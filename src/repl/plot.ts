@@ -38,7 +38,7 @@ export function plotText(curves: readonly OverRange[], size: PlotSize): string {
     const value = ticks.get(i)
     return `${(value === undefined ? '' : label(value)).padStart(wide)} │${row}`
   })
-  const [left, right] = [first.x[0]!, first.x.at(-1)!].map((end) => numberWithUnit(end, undefined))
+  const [left, right] = [first.x[0]!, first.x.at(-1) as number].map((end) => numberWithUnit(end, undefined))
   const axis = `${' '.repeat(wide)} └${'─'.repeat(columns)}`
   const ends = `${' '.repeat(wide + 2)}${left}${(right as string).padStart(columns - (left as string).length)}`
   return [titleOf(curves, log), ...lines, axis, ends, ...sentences(curves)].join('\n')

@@ -92,6 +92,14 @@ const STEP: Domain = {
   ends: '[]',
   hint: 'give the step of the record, from a second to a day',
 }
+const PER_SHOT: Domain = {
+  quantity: 'most water in a shot',
+  unit: 'L',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'give what a container takes at once, or leave it out',
+}
 const PER_DAY: Domain = {
   quantity: 'most water in a day',
   unit: 'L',
@@ -210,6 +218,7 @@ export function checkZone(zone: Zone): Zone {
 }
 
 function checkLimits(limits: ZoneLimits): void {
+  if (limits.maxPerShot !== undefined) numberIn(limits.maxPerShot, PER_SHOT, 'maxPerShot')
   numberIn(limits.maxPerDay, PER_DAY, 'maxPerDay')
   numberIn(limits.minRunTime, MIN_RUN, 'minRunTime')
   numberIn(limits.maxRunTime, MAX_RUN, 'maxRunTime')
