@@ -6,7 +6,6 @@ import {
   centimetresOfSuction,
   containerCapacity,
   cylinderContainer,
-  type DayPlan,
   type DayPlanRequest,
   type DrainEC,
   fitCalibration,
