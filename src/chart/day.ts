@@ -55,8 +55,8 @@ export interface DayChart {
 export function chartDay(day: DayChart): string {
   const { time, width = WIDTH } = day
   if (time.length < 2) throw new InputError('time', `there are ${time.length} readings`, 'give at least two')
-  const from = time[0] as number
-  const to = time[time.length - 1] as number
+  const from = time[0]!
+  const to = time[time.length - 1]!
   const waterContent = day.waterContent.map(({ name, value }) => lineOf(name, time, value, day.maxStep))
   const limits = [
     ...(day.fullPoint === undefined ? [] : [{ name: 'full point', y: day.fullPoint }]),

@@ -51,8 +51,8 @@ const DAY = 86400
 export function chartDrain(chart: DrainChart): string {
   const { time } = chart
   if (time.length === 0) throw new InputError('time', 'there is no day', 'give at least one')
-  const from = (time[0] as number) - DAY / 2
-  const to = (time[time.length - 1] as number) + DAY / 2
+  const from = time[0]! - DAY / 2
+  const to = time[time.length - 1]! + DAY / 2
   const share = lineOf('drain', time, chart.drainFraction, Infinity)
   const curve = (name: string, value: ArrayLike<number>, look: number): PanelSeries[] => {
     const series = { ...lineOf(name, time, value, 1.5 * DAY), look }

@@ -60,7 +60,7 @@ export function chartDryDown(chart: DryDownChart): string {
   const { time, waterContent, fit, refillPoint, width = WIDTH } = chart
   const readings = lineOf('readings', time, waterContent, chart.maxStep)
   const there = Array.from(time).filter((_, i) => Number.isFinite(waterContent[i]))
-  const [from, last] = [there[0] as number, there[there.length - 1] as number]
+  const [from, last] = [there[0]!, there[there.length - 1]!]
   if (there.length < 2 || !(last > from))
     throw new InputError('waterContent', `has ${there.length} readings`, 'give at least two, at rising times')
   const course = courseOf(fit, from, last, refillPoint)

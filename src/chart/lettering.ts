@@ -46,7 +46,7 @@ export function wrapText(text: string, size: number, room: number, most: number)
   let line = ''
   const words = text.split(/\s+/).filter((word) => word !== '')
   for (let i = 0; i < words.length; i++) {
-    const word = words[i] as string
+    const word = words[i]!
     if (line === '' || textWidth(line, size) + textWidth(` ${word.slice(0, room)}`, size) <= room) {
       line = line === '' ? word : `${line} ${word}`
     } else if (lines.length === most - 1) {

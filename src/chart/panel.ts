@@ -34,7 +34,7 @@ export interface HeightAxis {
 export function heightAxis(panel: Panel, top: number, tall: number): HeightAxis {
   const scale = scaleLinear(extent(panel), [top + tall, top]).nice(5)
   const values = scale.ticks(Math.max(2, Math.min(6, Math.round(tall / 40))))
-  const step = values.length > 1 ? (values[1] as number) - (values[0] as number) : (values[0] ?? 1)
+  const step = values.length > 1 ? values[1]! - values[0]! : (values[0] ?? 1)
   return { scale, ticks: values.map((value) => ({ y: scale(value), text: tickText(value, step) })) }
 }
 
@@ -125,7 +125,7 @@ function namesBeside(rules: readonly PanelRule[], { right, top, tall, beside, y 
     top + 10,
     top + tall,
   )
-  return named.map(({ name }, i) => lettering(name, RULE_SIZE, beside - 6, { x: right + 6, y: heights[i] as number }))
+  return named.map(({ name }, i) => lettering(name, RULE_SIZE, beside - 6, { x: right + 6, y: heights[i]! }))
 }
 
 /** A name above the panels and the row it stands in, counted from the panels up. */
@@ -159,8 +159,8 @@ function apart(heights: readonly number[], top: number, bottom: number): number[
   for (const height of heights) placed.push(Math.max(height, top, (placed[placed.length - 1] ?? -Infinity) + 15))
   let limit = bottom
   for (let i = placed.length - 1; i >= 0; i--) {
-    placed[i] = Math.min(placed[i] as number, limit)
-    limit = (placed[i] as number) - 15
+    placed[i] = Math.min(placed[i]!, limit)
+    limit = placed[i]! - 15
   }
   return placed
 }

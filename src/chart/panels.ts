@@ -100,8 +100,8 @@ export function stackPanels(chart: PanelChart, above: number): string {
   const free = height - above - MARGIN.bottom - heads.reduce((sum, head) => sum + head, 0)
   let top = above
   const drawn = panels.map((panel, i) => {
-    top += heads[i] as number
-    const tall = Math.max(10, (free * (weights[i] as number)) / total)
+    top += heads[i]!
+    const tall = Math.max(10, (free * weights[i]!) / total)
     const strip = i === 0 && rows > 0 ? rows * TOP_ROW + 4 : 0
     const place = { left, right, top, tall, above: strip, beside, y: heightAxis(panel, top, tall) }
     const high = top
@@ -133,7 +133,7 @@ function topName(name: string, middle: number, y: number, width: number): string
 
 function numberTicks(from: number, to: number, room: number): { x: number; text: string }[] {
   const values = scaleLinear([from, to], [0, 1]).ticks(Math.max(2, Math.min(8, Math.floor(room / 70))))
-  const step = values.length > 1 ? (values[1] as number) - (values[0] as number) : to - from
+  const step = values.length > 1 ? values[1]! - values[0]! : to - from
   return values.map((value) => ({ x: value, text: tickText(value, step) }))
 }
 

@@ -60,8 +60,8 @@ export interface PlanChart {
  */
 export function chartPlan(chart: PlanChart): string {
   const { plan, readings, given, request, width = WIDTH } = chart
-  const from = plan.time[0] as number
-  const to = plan.time[plan.time.length - 1] as number
+  const from = plan.time[0]!
+  const to = plan.time[plan.time.length - 1]!
   if (!(to > from))
     throw new InputError('plan', `has ${plan.time.length} steps`, 'give a plan of at least two, made by planDay()')
   const read = readings === undefined ? undefined : lineOf('read', readings.time, readings.waterContent, chart.maxStep)
@@ -138,11 +138,11 @@ function differenceOf(read: PanelSeries, { time, waterContent }: DayPlan): { x: 
   const x = Array.from(read.x)
   let step = 0
   const y = x.map((now, i) => {
-    while (step < time.length - 2 && (time[step + 1] as number) < now) step += 1
-    const [a, b] = [time[step] as number, time[step + 1] as number]
+    while (step < time.length - 2 && time[step + 1]! < now) step += 1
+    const [a, b] = [time[step]!, time[step + 1]!]
     if (!(now >= a && now <= b)) return Number.NaN
-    const [low, high] = [waterContent[step] as number, waterContent[step + 1] as number]
-    return (read.y[i] as number) - (low + ((high - low) * (now - a)) / (b - a))
+    const [low, high] = [waterContent[step]!, waterContent[step + 1]!]
+    return read.y[i]! - (low + ((high - low) * (now - a)) / (b - a))
   })
   return { x, y }
 }

@@ -63,11 +63,11 @@ export function chartReview(chart: ReviewChart): string {
   const { day, time, width = WIDTH } = chart
   const on = Array.from(time, (one, i) => (one >= day.from && one <= day.to ? i : -1)).filter((i) => i >= 0)
   if (on.length < 2) throw new InputError('time', `has ${on.length} readings on the day`, 'give at least two')
-  const times = on.map((i) => time[i] as number)
+  const times = on.map((i) => time[i]!)
   const curves = chart.waterContent.map(({ name, value }) => {
     if (value.length !== time.length)
       throw new InputError(name, `has ${value.length} values for ${time.length} times`, 'give one value for each time')
-    return { name, value: on.map((i) => value[i] as number) }
+    return { name, value: on.map((i) => value[i]!) }
   })
   const limits = day.level.known ? day.level.value.limits : undefined
   const panels: Panel[] = [

@@ -30,7 +30,7 @@ export function drawSeries(series: PanelSeries, look: number, x: Scale, y: Scale
   const count = Math.min(series.x.length, series.y.length)
   const placeOf = (i: number): Place | undefined => {
     if (!(drawable(series.x[i]) && drawable(series.y[i]))) return undefined
-    const place: Place = [x(series.x[i] as number), y(series.y[i] as number)]
+    const place: Place = [x(series.x[i]!), y(series.y[i]!)]
     return Number.isFinite(place[0]) && Number.isFinite(place[1]) ? place : undefined
   }
   if (series.draw === 'line' || series.draw === 'steps') {
@@ -69,7 +69,7 @@ function drawLine(series: PanelSeries, look: number, places: readonly (Place | u
 function drawBars(series: PanelSeries, look: number, places: readonly Place[], x: Scale, y: Scale): string {
   // An axis under bars is linear, so that all are as wide as the first.
   let first = 0
-  for (let i = series.x.length - 1; i >= 0; i--) if (drawable(series.x[i])) first = series.x[i] as number
+  for (let i = series.x.length - 1; i >= 0; i--) if (drawable(series.x[i])) first = series.x[i]!
   const wide = series.barWidth ?? 0
   const half = Math.max(2, (x(first + wide / 2) - x(first - wide / 2)) / 2 || 0)
   const ground = y(0)

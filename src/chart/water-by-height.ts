@@ -93,7 +93,7 @@ export function chartWaterByHeight(chart: WaterByHeightChart): string {
     title: chart.title,
     alternative: inWords(waterContents, drained),
     xTitle: 'time, h',
-    xRange: [hours[0] as number, hours.at(-1) as number],
+    xRange: [hours[0]!, hours.at(-1)!],
     panels,
     width,
     height: heightFor(width, salted ? HEIGHT_WITH_EC : HEIGHT),
@@ -102,7 +102,7 @@ export function chartWaterByHeight(chart: WaterByHeightChart): string {
 
 function valueAt(profile: readonly ContainerLayer[], height: number, read: (layer: ContainerLayer) => number): number {
   const above = profile.findIndex((layer) => layer.height >= height)
-  const b = profile[above] as ContainerLayer
+  const b = profile[above]!
   const a = profile[above - 1] ?? b
   if (b.height === a.height) return read(b)
   return read(a) + ((read(b) - read(a)) * (height - a.height)) / (b.height - a.height)
