@@ -60,13 +60,18 @@ export function rateOfChangeTest(input: RateOfChangeInput): Uint8Array {
   const { time, value } = input
   const limits = checkedRate(input)
   equalLengths(time, value)
+  return rateFlags(time, value, limits)
+}
+
+/** The flags of a whole series. */
+export function rateFlags(time: ArrayLike<number>, value: ArrayLike<number>, limits: CheckedRate): Uint8Array {
   const flags = new Uint8Array(value.length)
   let before = Number.NaN
   let then = Number.NaN
   let spread = newSpread()
   for (let i = 0; i < value.length; i++) {
-    const x = value[i] as number
-    const now = time[i] as number
+    const x = value[i]!
+    const now = time[i]!
     flags[i] = rateFlag(before, x, now - then, limits, spread)
     if (limits.over > 0) spread = withSpread(spread, now, x, limits.over)
     before = x

@@ -33,13 +33,16 @@ export interface SpikeInput {
  * ```
  */
 export function spikeTest(input: SpikeInput): Uint8Array {
-  const limits = checkedSpike(input)
-  const { value } = input
+  return spikeFlags(input.value, checkedSpike(input))
+}
+
+/** The flags of a whole series. */
+export function spikeFlags(value: ArrayLike<number>, limits: SpikeLimits): Uint8Array {
   const flags = new Uint8Array(value.length)
   let before = Number.NaN
   for (let i = 0; i < value.length; i++) {
-    const x = value[i] as number
-    const after = i + 1 < value.length ? (value[i + 1] as number) : Number.NaN
+    const x = value[i]!
+    const after = i + 1 < value.length ? value[i + 1]! : Number.NaN
     flags[i] = spikeFlag(before, x, after, limits)
     before = x
   }

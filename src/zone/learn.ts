@@ -26,9 +26,9 @@ export function learnDrying(
   })
   let state = before ?? forecaster.start
   for (let i = firstAt(time, day.from); i < time.length; i++) {
-    const x = waterContent[i] as number
+    const x = waterContent[i]!
     if (Number.isNaN(x)) continue
-    state = forecaster.step(state, { time: time[i] as number, waterContent: x as WaterContent })[0]
+    state = forecaster.step(state, { time: time[i]!, waterContent: x as WaterContent })[0]
   }
   return state
 }
@@ -39,9 +39,10 @@ export function learnUse(
   balance: WaterBalance,
   light: DayLight,
   believed: boolean,
+  expectedRadiation: number | undefined,
 ): DailyUseState {
   const use = balance.use.known && believed ? (balance.use.value as Volume) : null
   const mean = light.course.reduce((sum, x) => sum + x, 0) / light.course.length
   const radiation = light.source === 'assumed' ? null : mean
-  return forecastDailyUse<Volume>().step(before, { use, radiation })[0]
+  return forecastDailyUse<Volume>().step(before, { use, radiation, expectedRadiation: expectedRadiation ?? null })[0]
 }

@@ -41,6 +41,8 @@ export interface ProposedDay {
   readonly useFrom: 'days so far' | 'water balance' | 'climate'
   /** Holds nine of ten outcomes, where it was learned; the smaller use first. Unit: L. */
   readonly useBand90?: readonly [number, number]
+  /** Mean radiation that it was foreseen with, lamps included, where a forecast was given. Unit: W/m². */
+  readonly expectedRadiation?: number
   /** Where the light over the day comes from: that of the reviewed day. */
   readonly lightFrom: ZoneDay['light']['source']
   readonly shots: readonly ProposedShot[]
@@ -122,12 +124,17 @@ export function proposeDay(input: ProposeDayInput): Known<ProposedDay> {
   return planned(zone, day, day.level.value, next, use)
 }
 
-type ExpectedUse = Pick<ProposedDay, 'expectedUse' | 'useFrom' | 'useBand90'>
+type ExpectedUse = Pick<ProposedDay, 'expectedUse' | 'useFrom' | 'useBand90' | 'expectedRadiation'>
 
 /** The use to expect: what the days so far have taught; until then that of the water balance, or of the climate where its drain cannot be believed. */
-function expectedUse({ balance, climate, findings, nextUse }: ZoneDay): ExpectedUse | undefined {
+function expectedUse({ balance, climate, findings, nextUse, expectedRadiation }: ZoneDay): ExpectedUse | undefined {
   if (nextUse.known && nextUse.use > 0)
-    return { expectedUse: nextUse.use, useFrom: 'days so far', useBand90: [nextUse.band90[0], nextUse.band90[1]] }
+    return {
+      expectedUse: nextUse.use,
+      useFrom: 'days so far',
+      useBand90: [nextUse.band90[0], nextUse.band90[1]],
+      ...(expectedRadiation !== undefined && { expectedRadiation }),
+    }
   const silent = findings.some(({ code }) => code === 'drain-gauge-silent')
   const measured = balance.use.known && balance.use.value > 0 ? balance.use.value : undefined
   if (measured !== undefined && !(silent && climate.known)) return { expectedUse: measured, useFrom: 'water balance' }
@@ -139,7 +146,7 @@ function planned(zone: Zone, day: ZoneDay, level: ZoneLevel, next: LocalDay, use
   const { light } = day
   const steps = Math.round((next.to - next.from) / LIGHT_STEP)
   // The same hour of the local clock has the same light; a day of 25 hours repeats its last hour.
-  const course = Array.from({ length: steps }, (_, i) => light.course[Math.min(i, light.course.length - 1)] as number)
+  const course = Array.from({ length: steps }, (_, i) => light.course[Math.min(i, light.course.length - 1)]!)
   const shift = next.from - day.from
   const firstShot = light.dawn + shift + limits.firstShotAfterLight
   const lastShot = Math.min(light.dusk + shift - limits.lastShotBeforeDark, next.to - LIGHT_STEP)
@@ -170,6 +177,7 @@ function planned(zone: Zone, day: ZoneDay, level: ZoneLevel, next: LocalDay, use
       maxRunTime: limits.maxRunTime,
       minRest: limits.minRest,
       maxPerDay: limits.maxPerDay,
+      ...(limits.maxPerShot !== undefined && { maxPerShot: limits.maxPerShot }),
       trigger: { by: 'level' },
     }),
   )

@@ -2,16 +2,19 @@ import { rootTemperatureBand } from '../irrigation/root-zone/root-temperature-ba
 import type { Temperature } from '../quantity/generated/temperature.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { waterUseOfNextDay } from '../record/forecast/forecast-daily-use.js'
-import type { LevelState } from '../record/forecast/level-state.js'
 import { timeUntilLevel } from '../record/forecast/time-until-level.js'
 import { answersOf, compareAnswers, isIn, openingsOf, type ShotAnswers } from './answers-to-shots.js'
+import { betweenShots } from './between-shots.js'
 import { type CheckedProbe, checkProbe } from './check-probe.js'
 import { type ClimateDemand, climateDemand } from './climate-demand.js'
+import { expectedRadiation } from './expected-radiation.js'
 import { type Known, known, unknown } from './known.js'
 import { longestShotFree, nightOf } from './last-night.js'
 import { learnDrying, learnUse } from './learn.js'
 import { lightOfDay } from './light-of-day.js'
+import { type LocalDay, localDayOf } from './local-day.js'
 import { type Candidate, drainedLevel, fallenAway, levelOfZone } from './probe-days.js'
+import { saltFindings, withSaltDay } from './salt-days.js'
 import { lateLevel, type WaterBalance, waterBalance } from './water-balance.js'
 import type { Zone } from './zone.js'
 import type { DrainedLevel, ProbeDay, ReadingGap, RootZoneTemperature, ZoneDay } from './zone-day.js'
@@ -59,24 +62,28 @@ export function reviewWindow(zone: Zone, window: ZoneWindow, memory: ZoneMemory)
       shots: probe.shots
         .filter(({ start }) => isIn(day, start))
         .map(({ start, peak, rise }) => ({ start, peak, rise })),
-      ...(logged && { answers: answers[p] as ShotAnswers }),
-      drainedLevel: levels[p] as Known<DrainedLevel>,
+      ...(logged && { answers: answers[p]! }),
+      drainedLevel: levels[p]!,
       limits: own === undefined ? unknown('not-used') : known(own),
       night: free.known ? nightOf(zone, window, probe, free.value) : free,
       last: last === undefined ? unknown('no-late-reading') : known(last),
       refill:
         own === undefined
           ? { known: false, reason: 'not-used' }
-          : timeUntilLevel({ state: drying[p] as LevelState, level: own.refillPoint as WaterContent }),
+          : timeUntilLevel({ state: drying[p]!, level: own.refillPoint as WaterContent }),
       used: own !== undefined,
     }
   })
   const balanced = balanceFindings(balance, climate, memory, day.to)
   const believed = !balanced.some(({ code }) => NOT_LEARNED.includes(code))
-  const use = learnUse(memory.use, balance, light, believed)
+  const expected = (wanted: LocalDay) => expectedRadiation(zone, window.forecast, light, wanted)
+  const use = learnUse(memory.use, balance, light, believed, expected(day))
+  const tomorrow = expected(localDayOf(zone.place.clock, day.to))
+  const salt = withSaltDay(memory.salt, balance, levels, day.to)
   const findings: ZoneFinding[] = [
     ...judged.findings,
     ...answerFindings(probes),
+    ...checked.flatMap((probe) => betweenShots(zone, window, probe, openings)),
     ...levelFindings(judged.candidates, limits, medium, day.to),
     ...(level.known || level.reason !== 'all-probes-left-out'
       ? []
@@ -85,6 +92,7 @@ export function reviewWindow(zone: Zone, window: ZoneWindow, memory: ZoneMemory)
       ? [{ code: 'readings-out-of-order', level: 'caution', count: window.outOfOrder.length } as const]
       : []),
     ...balanced,
+    ...(salt.at(-1)?.at === day.to ? saltFindings(zone, salt) : []),
     ...(climate.known ? climate.value.findings : []),
     ...(light.source === 'assumed' ? [{ code: 'light-assumed', level: 'caution' } as const] : []),
     ...rootFindings(rootTemperature),
@@ -105,7 +113,8 @@ export function reviewWindow(zone: Zone, window: ZoneWindow, memory: ZoneMemory)
       balance,
       openings: openings.filter((time) => isIn(day, time)),
       climate,
-      nextUse: waterUseOfNextDay({ state: use }),
+      ...(tomorrow !== undefined && { expectedRadiation: tomorrow }),
+      nextUse: waterUseOfNextDay({ state: use, ...(tomorrow !== undefined && { expectedRadiation: tomorrow }) }),
       rootTemperature,
       findings,
     },
@@ -114,13 +123,14 @@ export function reviewWindow(zone: Zone, window: ZoneWindow, memory: ZoneMemory)
         ...memory.levels,
         ...Object.fromEntries(
           checked.flatMap((probe, p) => {
-            const found = levels[p] as Known<DrainedLevel>
+            const found = levels[p]!
             return found.known ? [[probe.name, found.value]] : []
           }),
         ),
       },
-      drying: Object.fromEntries(checked.map(({ name }, p) => [name, drying[p] as LevelState])),
+      drying: Object.fromEntries(checked.map(({ name }, p) => [name, drying[p]!])),
       use,
+      salt,
       lastDrain: balance.drained.known && balance.drained.value > 0 ? day.to : memory.lastDrain,
     },
   }
@@ -135,9 +145,7 @@ function judge(
   levels: readonly Known<DrainedLevel>[],
 ): { readonly candidates: readonly Candidate[]; readonly findings: ZoneFinding[] } {
   const findings: ZoneFinding[] = []
-  const drainedAny = window.watering.drained.some(
-    (x, i) => x > 0 && isIn(window.day, window.watering.time[i] as number),
-  )
+  const drainedAny = window.watering.drained.some((x, i) => x > 0 && isIn(window.day, window.watering.time[i]!))
   const measured = window.watering.drained.some((x) => !Number.isNaN(x))
   const compared = compareAnswers(
     answers.map((one, p) => ({ name: checked[p]?.name as string, answers: one })),
@@ -162,7 +170,7 @@ function judge(
         of: deaf.seen + deaf.withoutRise.length,
       })
     else if (last === undefined) findings.push({ code: 'no-late-reading', level: 'caution', probe: name })
-    return { name, weight, level: levels[p] as Known<DrainedLevel>, last, leftOut: findings.length > before }
+    return { name, weight, level: levels[p]!, last, leftOut: findings.length > before }
   })
   const fallen = fallenAway(first)
   findings.push(...fallen)
@@ -269,7 +277,7 @@ function rootFindings(root: Known<RootZoneTemperature>): ZoneFinding[] {
 function rangeOf({ day, time }: ZoneWindow, { waterContent }: CheckedProbe): ProbeDay['range'] {
   let [min, max] = [Infinity, -Infinity]
   for (let i = firstAt(time, day.from); i < time.length; i++) {
-    const x = waterContent[i] as number
+    const x = waterContent[i]!
     if (x < min) min = x
     if (x > max) max = x
   }
@@ -286,8 +294,8 @@ function gapsOf(zone: Zone, { day, time }: ZoneWindow, { name, waterContent }: C
   }
   for (let i = firstAt(time, day.from); i < time.length; i++) {
     if (Number.isNaN(waterContent[i])) continue
-    look(time[i] as number)
-    last = time[i] as number
+    look(time[i]!)
+    last = time[i]!
   }
   look(day.to)
   return gaps

@@ -139,8 +139,8 @@ function lookAtProbes(limits: Limits, { probes, valve, counters }: WateringState
   const views: ProbeView[] = []
   let shown: number | null = null
   for (let i = 0; i < limits.probes.length; i++) {
-    const { name, offset } = limits.probes[i] as Limits['probes'][number]
-    let probe = probes[i] as WateringProbe
+    const { name, offset } = limits.probes[i]!
+    let probe = probes[i]!
     for (const reading of list)
       if ((reading?.probe ?? '') === name) probe = takeReading(probe, reading, offset, moment, limits)
     const view = viewProbe(probe, offset, moment, limits)
@@ -167,7 +167,7 @@ function open(limits: Limits, state: WateringState, { views }: Looked, why: Wate
     // Counted at once and in full: an order that was sent may have been carried out.
     ...volumes(addWater(state.water, shot)),
     valve: { ...valve, opened: clock.elapsed, lasts: run, counted: shot, why, openings: valve.openings + 1 },
-    probes: state.probes.map((probe, i) => beforeShot(probe, views[i] as ProbeView, limits)),
+    probes: state.probes.map((probe, i) => beforeShot(probe, views[i]!, limits)),
     zone: { ...state.zone, given: state.zone.given + shot },
     counters: {
       ...judgeShare(judgeDrain(state.counters, valve.why === 'dry' ? valve.counted : 0, limits), delivery),

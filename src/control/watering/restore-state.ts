@@ -47,7 +47,7 @@ export function salvaged(state: unknown, fresh: WateringState): WateringState {
   if (whole === undefined) return fresh
   // It begins a day after its start: what was given in that day is known. What a probe is like is not.
   const slot = SLOTS - 1
-  const litres = fresh.water.litres.map((_, i) => whole.litres[(whole.slot + i - slot + SLOTS) % SLOTS] as number)
+  const litres = fresh.water.litres.map((_, i) => whole.litres[(whole.slot + i - slot + SLOTS) % SLOTS]!)
   const water = { slot, litres }
   const day = 900 * slot
   return {
