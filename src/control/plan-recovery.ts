@@ -1,3 +1,4 @@
+import { ADVICE, type Advice } from '../quantity/advice.js'
 import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { Finding } from '../quantity/finding.js'
@@ -96,7 +97,7 @@ export interface RecoveryFinding {
 }
 
 /** Shots that bring a container back. */
-export interface RecoveryPlan {
+export interface RecoveryPlan extends Advice {
   /** Water to give in all, drain included. Unit: L. */
   readonly volume: Volume
   /** Number of equal shots. Unit: 1. */
@@ -158,6 +159,7 @@ export function planRecovery(input: RecoveryInput): RecoveryPlan {
     shot: (shots === 0 ? 0 : volume / shots) as Volume,
     lasts: (Math.max(0, shots - 1) * apart) as Duration,
     allowed: isChecked && volume <= allowance,
+    caution: ADVICE,
     findings,
   }
 }

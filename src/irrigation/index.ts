@@ -1,4 +1,4 @@
-export type { Advice } from './advice.js'
+export type { Advice } from '../quantity/advice.js'
 export {
   type CatchTest,
   type CatchTestInput,

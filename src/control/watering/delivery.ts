@@ -32,7 +32,7 @@ export function judgeDelivery(counters: WateringCounters): WateringDelivery {
       apart <= ALIKE ? Math.min(8, delivery.agreed + 1) : apart > 2 * ALIKE ? 0 : Math.max(0, delivery.agreed - 1),
     partial: delivery.partial,
   }
-  return { ...next, partial: isPartial(next) }
+  return { ...next, partial: isPartial(next, metered) }
 }
 
 /**
@@ -61,9 +61,13 @@ export function allowanceShare(delivery: WateringDelivery): number {
 }
 
 /** Whether the zone gets less than its probes show: their places do not stand for the others. It lasts until the meter sees all again. */
-function isPartial({ metered, shots, seen, agreed, partial }: WateringDelivery): boolean {
+function isPartial(next: WateringDelivery, last: number): boolean {
+  const { metered, shots, shown, seen, usual, agreed, partial } = next
+  // A meter that sees nothing at all is dead, or no water comes: both are told by other findings.
+  if (last <= 0.3) return false
   if (partial) return metered < 0.9
-  return shots >= 6 && seen >= 6 && metered < LITTLE && metered > 0.3 && agreed < HEARD
+  const isApart = agreed < HEARD || shown / usual - metered > 0.13
+  return shots >= 6 && seen >= 6 && metered < LITTLE && metered > 0.3 && isApart
 }
 
 /** Time of an opening that gives a whole shot of the water that arrives, within the longest one. */

@@ -1,3 +1,4 @@
+import { ADVICE, type Advice } from '../../quantity/advice.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Duration } from '../../quantity/generated/duration.js'
 import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
@@ -112,7 +113,7 @@ export interface PumpScheduleInput {
 }
 
 /** A round through all zones. */
-export interface PumpSchedule {
+export interface PumpSchedule extends Advice {
   /** Time from the first opening to the last closing. Unit: s. */
   readonly cycle: Duration
   /** Starts of the pump in a round. Unit: 1. */
@@ -158,5 +159,6 @@ export function pumpSchedule(input: PumpScheduleInput): PumpSchedule {
       3600 / cycle,
       numberIn(input.startsPerHour, STARTS_PER_HOUR, 'startsPerHour') / startsPerCycle,
     ),
+    caution: ADVICE,
   }
 }

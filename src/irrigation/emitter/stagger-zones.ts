@@ -1,10 +1,10 @@
+import { ADVICE, type Advice } from '../../quantity/advice.js'
 import type { Instant } from '../../quantity/calendar.js'
 import { INSTANT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Duration } from '../../quantity/generated/duration.js'
 import type { Flow } from '../../quantity/generated/flow.js'
 import { numberIn } from '../../quantity/guard.js'
-import { ADVICE, type Advice } from '../advice.js'
 import { PUMP_FLOW, VALVE_TIME, ZONE_FLOW } from '../domains.js'
 
 import { listOf } from '../list-of.js'

@@ -1,3 +1,4 @@
+import { ADVICE, type Advice } from '../../quantity/advice.js'
 import { PLANT_DENSITY, RADIATION_SUM } from '../../quantity/domains.js'
 import type { PlantDensity } from '../../quantity/generated/plant.js'
 import type { RadiationSum } from '../../quantity/generated/radiation-sum.js'
@@ -64,7 +65,7 @@ export interface LightShotInput {
 }
 
 /** A shot that replaces what light made plants take. */
-export interface LightShot {
+export interface LightShot extends Advice {
   /** Water that the crop takes between two shots. Unit: mm. */
   readonly uptake: WaterDepth
   /** Water of a shot for one plant, with its drain. Unit: L. */
@@ -105,5 +106,6 @@ export function lightShot(input: LightShotInput): LightShot {
   return {
     uptake: uptake as WaterDepth,
     volume: (given / numberIn(input.plantDensity, PLANT_DENSITY, 'plantDensity')) as Volume,
+    caution: ADVICE,
   }
 }

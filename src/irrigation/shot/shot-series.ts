@@ -1,3 +1,4 @@
+import { ADVICE, type Advice } from '../../quantity/advice.js'
 import { SUBSTRATE, WATER_CONTENT } from '../../quantity/domains.js'
 import type { DrainFraction } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
@@ -20,7 +21,7 @@ export interface ShotSeriesInput {
 }
 
 /** Shots that together wet a container. */
-export interface ShotSeries {
+export interface ShotSeries extends Advice {
   /** Water of all shots. Unit: L. */
   readonly total: Volume
   /** Number of shots. Unit: 1. */
@@ -68,5 +69,6 @@ export function shotSeries(input: ShotSeriesInput): ShotSeries {
     total: total as Volume,
     shots,
     lastShot: (shots === 0 ? 0 : total - (shots - 1) * shot) as Volume,
+    caution: ADVICE,
   }
 }

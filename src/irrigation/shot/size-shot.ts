@@ -1,3 +1,4 @@
+import { ADVICE, type Advice } from '../../quantity/advice.js'
 import { EMITTERS } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
@@ -6,7 +7,6 @@ import type { Flow } from '../../quantity/generated/flow.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterContentChange } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import { ADVICE, type Advice } from '../advice.js'
 import { EMITTER_FLOW, VALVE_TIME, WATER_CONTENT_CHANGE } from '../domains.js'
 
 import type { EmitterLine, ShotWish, ValveLimits } from '../terms.js'

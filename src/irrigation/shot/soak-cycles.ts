@@ -1,4 +1,5 @@
 import { APPLICATION_RATE } from '../../flow/domains.js'
+import { ADVICE, type Advice } from '../../quantity/advice.js'
 import type { Duration } from '../../quantity/generated/duration.js'
 import type { ApplicationRate } from '../../quantity/generated/evapotranspiration-hourly.js'
 import type { WaterDepth } from '../../quantity/generated/water-depth.js'
@@ -16,7 +17,7 @@ export interface SoakCyclesInput {
 }
 
 /** Equal openings with breaks between them. */
-export interface SoakCycles {
+export interface SoakCycles extends Advice {
   /** Number of openings. Unit: 1. */
   readonly cycles: number
   /** Length of each opening. Unit: s. */
@@ -53,6 +54,7 @@ export function soakCycles(input: SoakCyclesInput): SoakCycles {
     on: (cycles === 0 ? 0 : runTime / cycles) as Duration,
     soak: soak as Duration,
     elapsed: (runTime + Math.max(0, cycles - 1) * soak) as Duration,
+    caution: ADVICE,
   }
 }
 
@@ -103,6 +105,7 @@ export function soakCyclesForInfiltration(input: InfiltrationCyclesInput): SoakC
       on: runTime as Duration,
       soak: 0 as Duration,
       elapsed: runTime as Duration,
+      caution: ADVICE,
     }
   return soakCycles({
     runTime: runTime as Duration,
