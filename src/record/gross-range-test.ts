@@ -31,8 +31,11 @@ export interface GrossRangeInput {
  * ```
  */
 export function grossRangeTest(input: GrossRangeInput): Uint8Array {
-  const ranges = checkedRanges(input)
-  const { value } = input
+  return rangeFlags(input.value, checkedRanges(input))
+}
+
+/** The flags of a whole series. */
+export function rangeFlags(value: ArrayLike<number>, ranges: Ranges): Uint8Array {
   const flags = new Uint8Array(value.length)
   for (let i = 0; i < value.length; i++) flags[i] = rangeFlag(value[i] as number, ranges)
   return flags

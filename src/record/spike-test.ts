@@ -33,8 +33,11 @@ export interface SpikeInput {
  * ```
  */
 export function spikeTest(input: SpikeInput): Uint8Array {
-  const limits = checkedSpike(input)
-  const { value } = input
+  return spikeFlags(input.value, checkedSpike(input))
+}
+
+/** The flags of a whole series. */
+export function spikeFlags(value: ArrayLike<number>, limits: SpikeLimits): Uint8Array {
   const flags = new Uint8Array(value.length)
   let before = Number.NaN
   for (let i = 0; i < value.length; i++) {

@@ -28,8 +28,11 @@ export interface TimeGapInput {
  * ```
  */
 export function timeGapTest(input: TimeGapInput): Uint8Array {
-  const longest = maxGap(input)
-  const { time } = input
+  return gapFlags(input.time, maxGap(input))
+}
+
+/** The flags of a whole series. */
+export function gapFlags(time: ArrayLike<number>, longest: number): Uint8Array {
   const flags = new Uint8Array(time.length)
   if (time.length > 0) flags[0] = QUALITY.notEvaluated
   for (let i = 1; i < time.length; i++) flags[i] = gapFlag((time[i] as number) - (time[i - 1] as number), longest)
