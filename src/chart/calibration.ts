@@ -2,6 +2,7 @@ import type { ProbeCalibration } from '../probe/calibration.js'
 import { valueAt } from '../probe/calibration-curve.js'
 import type { PanelSeries } from './panel-chart.js'
 import { drawPanels } from './panels.js'
+import { heightFor, WIDTH } from './size.js'
 
 /** A calibration and how its readings are called. */
 export interface CalibrationChart {
@@ -11,6 +12,8 @@ export interface CalibrationChart {
   readonly calibration: ProbeCalibration
   /** Title of the axis of readings with their unit, such as `reading, mV`. */
   readonly readingTitle: string
+  /** Width of the picture; 960 by default, 360 for a telephone. Unit: px. Range: [200, 10000]. */
+  readonly width?: number
 }
 
 /** Share of the calibrated span that is shown on each side of it. */
@@ -37,7 +40,7 @@ const STEPS = 80
  * picture.includes('root of the mean squared residual 0.0098 m³/m³') // => true
  * ```
  */
-export function chartCalibration({ title, calibration, readingTitle }: CalibrationChart): string {
+export function chartCalibration({ title, calibration, readingTitle, width = WIDTH }: CalibrationChart): string {
   const { min: lowest, max: highest } = calibration.span
   const curve = (reading: number) => valueAt(calibration, reading)
   const beyond = BEYOND * (highest - lowest)
@@ -83,8 +86,8 @@ export function chartCalibration({ title, calibration, readingTitle }: Calibrati
         yRange: [-worst, worst],
       },
     ],
-    width: 960,
-    height: 560,
+    width,
+    height: heightFor(width, 560),
   })
 }
 

@@ -4,6 +4,7 @@ import type { DrainFraction } from '../quantity/generated/share.js'
 import { lineOf } from './line-of.js'
 import type { PanelSeries } from './panel-chart.js'
 import { drawPanels } from './panels.js'
+import { heightFor, WIDTH } from './size.js'
 import { timeTicks } from './time-axis.js'
 
 /** Drain and salt over days. */
@@ -24,6 +25,8 @@ export interface DrainChart {
   readonly maxDrainEC?: DrainEC
   /** What local clocks are ahead of universal time; west is negative. Unit: h. Range: [-26, 26]. */
   readonly hoursFromUtc: number
+  /** Width of the picture; 960 by default, 360 for a telephone. Unit: px. Range: [200, 10000]. */
+  readonly width?: number
 }
 
 const DAY = 86400
@@ -48,14 +51,14 @@ const DAY = 86400
 export function chartDrain(chart: DrainChart): string {
   const { time } = chart
   if (time.length === 0) throw new InputError('time', 'there is no day', 'give at least one')
-  const from = (time[0] as number) - DAY / 2
-  const to = (time[time.length - 1] as number) + DAY / 2
+  const from = time[0]! - DAY / 2
+  const to = time[time.length - 1]! + DAY / 2
   const share = lineOf('drain', time, chart.drainFraction, Infinity)
   const curve = (name: string, value: ArrayLike<number>, look: number): PanelSeries[] => {
     const series = { ...lineOf(name, time, value, 1.5 * DAY), look }
     return [series, { ...series, name: '', draw: 'points' }]
   }
-  const { wantedFraction, maxDrainEC } = chart
+  const { wantedFraction, maxDrainEC, width = WIDTH } = chart
   return drawPanels({
     title: chart.title,
     alternative: inWords(chart),
@@ -78,8 +81,8 @@ export function chartDrain(chart: DrainChart): string {
         weight: 1.3,
       },
     ],
-    width: 960,
-    height: 480,
+    width,
+    height: heightFor(width, 480),
   })
 }
 

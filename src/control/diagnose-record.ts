@@ -82,8 +82,7 @@ export function diagnoseRecord(input: DiagnoseRecordInput): RecordDiagnosis {
   let standing: readonly Cause[] = []
   outputs.forEach(({ causes }, k) => {
     for (const cause of causes)
-      if (!standing.some(({ code }) => code === cause.code))
-        told.push({ time: (inputs[k] as WatchZoneInput).now, cause })
+      if (!standing.some(({ code }) => code === cause.code)) told.push({ time: inputs[k]!.now, cause })
     standing = causes
   })
   const diagnosis = outputs[outputs.length - 1] ?? { causes: [], ruledOut: [], cannotTell: [], full: null }
@@ -103,9 +102,9 @@ function inputsOf(record: WatchedRecord): WatchZoneInput[] {
     return shot === undefined ? { open: false } : { open: true, closeAfter: shot.end - now }
   }
   for (let i = 0; i < time.length; i++) {
-    const now = time[i] as number
-    for (; next < shots.length && (shots[next] as { start: number }).start < now; next++) {
-      const { start } = shots[next] as { start: number }
+    const now = time[i]!
+    for (; next < shots.length && shots[next]!.start < now; next++) {
+      const { start } = shots[next]!
       inputs.push({ ...row, now: start, readings: [], ...order(start) } as unknown as WatchZoneInput)
     }
     const readings = record.probes.map(({ name, content }) => ({ probe: name, waterContent: content[i], time: now }))
@@ -134,7 +133,7 @@ function checkRecord(record: WatchedRecord): void {
       'give one entry for each time, NaN where it is missing',
     )
   for (let i = 0; i < time.length; i++)
-    if (!isMoment(time[i]) || (i > 0 && (time[i] as number) < (time[i - 1] as number)))
+    if (!isMoment(time[i]) || (i > 0 && time[i]! < time[i - 1]!))
       throw new InputError(
         'time',
         `entry ${i} is no moment in seconds after the one before`,

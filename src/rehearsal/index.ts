@@ -1,4 +1,4 @@
-export { carefulPerson, type PersonState } from './careful-person.js'
+export { carefulPerson, type PersonState, type PersonView } from './careful-person.js'
 export { drawFaults, type FaultDraw } from './draw-faults.js'
 export { explainRehearsal } from './explain-rehearsal.js'
 export type { RehearsalFault } from './fault.js'

@@ -86,7 +86,7 @@ function watchedInput(observed: Observation, order: ValveOrder, names: readonly 
   return {
     now,
     readings: readings.map(({ probe, value, time }) => ({
-      probe: names[probe] as string,
+      probe: names[probe]!,
       waterContent: value as number,
       time,
     })),

@@ -69,7 +69,7 @@ function withReadings(state: ZoneWatchState, readings: unknown, now: number, zon
   for (const reading of readings as readonly (WatchedReading | null)[]) {
     const i = zone.names.indexOf(reading?.probe as string)
     if (i < 0 || reading === null) continue
-    const before = probes[i] as ProbeWatch
+    const before = probes[i]!
     const after = withReading(before, reading, now, zone)
     if (after.times === before.times) probes[i] = after
     else probes[i] = withClimbs(withStep(after, quietFrom, 5 * zone.maxAge), quietFrom, state.light, zone)
@@ -79,7 +79,7 @@ function withReadings(state: ZoneWatchState, readings: unknown, now: number, zon
 
 /** Climbs count between shots only, and not where the probe jumped. */
 function withClimbs(probe: ProbeWatch, quietFrom: number, light: number | null, zone: Watched): ProbeWatch {
-  const first = probe.times[Math.max(0, probe.times.length - 5)] as number
+  const first = probe.times[Math.max(0, probe.times.length - 5)]!
   if (first < quietFrom || quietFrom === Infinity) return { ...probe, low: null }
   const fallen = withFall(probe, quietFrom, light)
   return withClimb(fallen, Math.max(0.012, (0.5 * zone.flow * 120) / 3600 / zone.volume))
@@ -117,7 +117,7 @@ function beforeShot(probe: ProbeWatch, now: number, zone: Watched): Before | nul
   const time = probe.times[probe.times.length - 1]
   return level === null || time === undefined || now - time > zone.maxAge
     ? null
-    : { level: probe.levels[probe.levels.length - 1] as number, time }
+    : { level: probe.levels[probe.levels.length - 1]!, time }
 }
 
 function withJudged(state: ZoneWatchState, now: number, zone: Watched): ZoneWatchState {
@@ -197,8 +197,8 @@ function like(value: number, usual: number, tolerance: number): boolean {
 
 function withSteady(state: ZoneWatchState, input: WatchZoneInput, now: number, zone: Watched): ZoneWatchState {
   let watered = 0
-  for (let k = state.shots.length - 1; k >= 0 && now - (state.shots[k] as ShotEvidence).time < 9000; k--)
-    watered += (state.shots[k] as ShotEvidence).volume / zone.volume
+  for (let k = state.shots.length - 1; k >= 0 && now - state.shots[k]!.time < 9000; k--)
+    watered += state.shots[k]!.volume / zone.volume
   const drainEC = known(input.drainEC) ?? state.drainEC
   return {
     ...state,

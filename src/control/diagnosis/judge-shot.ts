@@ -64,9 +64,9 @@ export function judged(
     const after = waited < 240 ? null : meanSince(probe, shot.end + 0.5 * waited)
     if (!trusted[i] || !before || after === null) return null
     if (before.level + expected / 2 > zone.full) return null
-    return (after.level - before.level + (falls[i] as { fall: number }).fall * (after.time - before.time)) / expected
+    return (after.level - before.level + falls[i]!.fall * (after.time - before.time)) / expected
   })
-  const shares = rises.map((rise, i) => (rise === null ? null : rise / usualRise(probes[i] as ProbeWatch)))
+  const shares = rises.map((rise, i) => (rise === null ? null : rise / usualRise(probes[i]!)))
   const levels = shot.before.flatMap((one) => (one === null ? [] : [one.level]))
   return {
     shot: {

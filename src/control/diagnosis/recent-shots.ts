@@ -70,15 +70,13 @@ function besideOthers(shots: readonly ShotEvidence[], probe: number, k: number):
     const told = clear.map(({ rises }) => rises[i] ?? null)
     return told.some((one) => one === null) ? null : (told as number[]).reduce((sum, one) => sum + one / k, 0)
   }
-  const others = (clear[0] as ShotEvidence).rises
-    .flatMap((_, i) => (i === probe ? [] : [mean(i)]))
-    .filter((one) => one !== null)
+  const others = clear[0]!.rises.flatMap((_, i) => (i === probe ? [] : [mean(i)])).filter((one) => one !== null)
   if (others.length === 0) return null
   return {
     own: mean(probe) as number,
     best: Math.max(...others),
     error: clear.reduce((sum, { error }) => sum + error / k, 0) / Math.sqrt(k),
-    since: (clear[0] as ShotEvidence).time,
+    since: clear[0]!.time,
   }
 }
 
@@ -93,7 +91,7 @@ function meanRise(rises: readonly (number | null)[]): number {
 function dayBesideBefore(shots: readonly ShotEvidence[]): DayBesideBefore | null {
   const last = shots[shots.length - 1]
   if (last === undefined) return null
-  const from = Math.max(last.time - 86400, (shots[Math.floor((shots.length * 2) / 3)] as ShotEvidence).time)
+  const from = Math.max(last.time - 86400, shots[Math.floor((shots.length * 2) / 3)]!.time)
   const now = sumsOf(shots.filter(({ time }) => time >= from))
   const before = sumsOf(shots.filter(({ time }) => time < from))
   if (now.count < 6 || before.count < 1.5 * now.count) return null

@@ -26,7 +26,7 @@ export function suspectProbes(state: ZoneWatchState, recent: RecentShots, now: n
     )
   }
   state.probes.forEach((probe, i) => {
-    const name = zone.names[i] as string
+    const name = zone.names[i]!
     const others = state.probes.some((other) => (other.times[other.times.length - 5] ?? -Infinity) > now - zone.maxAge)
     if (silent[i] === true && others)
       found.push(dead(name, [evidence('silence', now - (probe.heard ?? 0), 's', { about: name })], 0.9))
@@ -60,7 +60,7 @@ function unbelievable(bad: BadReadings, name: string, zone: Watched): Suspicion[
 }
 
 function frozen({ flatSince, flatCount, times }: ProbeWatch, name: string): Suspicion {
-  const ran = (times[times.length - 1] as number) - (flatSince as number)
+  const ran = times[times.length - 1]! - (flatSince as number)
   const because = [
     evidence('equal-readings', flatCount, '1', { about: name, time: flatSince as number }),
     evidence('time-without-change', ran, 's', { about: name }),
@@ -77,7 +77,7 @@ function moved(
   now: number,
   zone: Watched,
 ): Suspicion[] {
-  const name = zone.names[i] as string
+  const name = zone.names[i]!
   const found: Suspicion[] = []
   if (isNoisy(probe)) {
     const because = [evidence('noise', probe.noise, 'm³/m³', { usual: probe.usualNoise, about: name })]
@@ -128,7 +128,7 @@ function deaf(
         name,
       ]),
     )
-  const { climb } = state.probes[i] as ProbeWatch
+  const { climb } = state.probes[i]!
   const alone = state.probes.every((other, j) => j === i || other.climb === null || now - other.climb.time > 7200)
   if (climb !== null && now - climb.time < 21600 && alone && (none || half || stepped))
     found.push(

@@ -39,12 +39,12 @@ export interface NightChange {
 /** How a night differs from those before. */
 export function changeOfNight(falls: readonly (number | null)[], nights: readonly NightEvidence[]): NightChange {
   const usual = usualFalls(nights, falls.length)
-  const own = falls.map((fall, i) => (fall === null || usual[i] == null ? null : fall - (usual[i] as number)))
+  const own = falls.map((fall, i) => (fall === null || usual[i] == null ? null : fall - usual[i]!))
   const odd = own.map((change, i) => {
     if (change === null) return false
     const others = own.filter((one, j): one is number => j !== i && one !== null)
     // Of two that differ, the one that changed is the odd one; all together may be the weather.
-    const limit = Math.max(DRIFT, 0.25 * Math.abs(usual[i] as number))
+    const limit = Math.max(DRIFT, 0.25 * Math.abs(usual[i]!))
     const beside = others.length === 0 ? change : change - middle(others)
     return (
       Math.abs(change) > limit &&
@@ -66,10 +66,10 @@ function byNights(state: ZoneWatchState, now: number, zone: Watched): Suspicion[
   const names = zone.names.filter((_, i) => odd[i])
   if (names.length === 0) return []
   const because = odd.flatMap((is, i): Evidence[] => {
-    const name = zone.names[i] as string
+    const name = zone.names[i]!
     if (!is) return []
     const time = live ? (night.from as number) : (last as NightEvidence).start
-    return [evidence('fall-at-night', falls[i] as number, 'm³/m³/h', { usual: usual[i] as number, about: name, time })]
+    return [evidence('fall-at-night', falls[i]!, 'm³/m³/h', { usual: usual[i]!, about: name, time })]
   })
   const all = names.length === own.filter((one) => one !== null).length
   const again = before[before.length - 1]?.odd.some(Boolean) === true
@@ -90,7 +90,7 @@ function byWarmth(state: ZoneWatchState, now: number, zone: Watched): Suspicion[
   if (names.length === 0) return []
   const because = zone.names.flatMap((name, i) =>
     Math.abs(warmth[i] ?? 0) > WARMTH
-      ? [evidence('answer-to-temperature', warmth[i] as number, 'm³/m³/°C', { usual: 0, about: name })]
+      ? [evidence('answer-to-temperature', warmth[i]!, 'm³/m³/°C', { usual: 0, about: name })]
       : [],
   )
   const one = names.length < zone.names.length
@@ -119,7 +119,7 @@ function bySalt({ nights }: ZoneWatchState, now: number, zone: Watched): Suspici
   if (climbing.length === 0) return []
   const names = climbing.map(({ name }) => name)
   const because = climbing.map(({ name, trend }) =>
-    evidence('plateau-per-day', trend.slope, 'm³/m³/d', { usual: 0, about: name, time: (day[0] as number) * DAY }),
+    evidence('plateau-per-day', trend.slope, 'm³/m³/d', { usual: 0, about: name, time: day[0]! * DAY }),
   )
   const saltier = salts.count >= 5 && salts.slope > Math.max(0.03, 2 * salts.error)
   const up = climbing.some(({ trend }) => trend.slope > 0)
@@ -139,7 +139,7 @@ function bySalt({ nights }: ZoneWatchState, now: number, zone: Watched): Suspici
 function bySwap({ pairs }: ZoneWatchState, now: number, zone: Watched): Suspicion[] {
   const { swap } = pairs
   if (swap === null || now - swap.time > DAY) return []
-  const names = [zone.names[swap.first] as string, zone.names[swap.second] as string]
+  const names = [zone.names[swap.first]!, zone.names[swap.second]!]
   const because = [evidence('difference-of-probes', swap.after, 'm³/m³', { usual: swap.before, time: swap.time })]
   return [suspicion('probes-swapped', 'caution', 0.92, because, 'read-the-labels', names)]
 }

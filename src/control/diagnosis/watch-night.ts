@@ -77,7 +77,7 @@ export function withEvening(
     }
     const time = probe.times[probe.times.length - 1]
     const level = probe.levels[probe.levels.length - 1]
-    const old = night.sums[i] as Sums
+    const old = night.sums[i]!
     const fresh = time !== undefined && level !== undefined && time >= from && time > (night.seen[i] ?? -Infinity)
     origin.push(fresh ? (night.origin[i] ?? level) : (night.origin[i] ?? null))
     seen.push(fresh ? time : (night.seen[i] ?? null))

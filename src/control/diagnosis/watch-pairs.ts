@@ -38,15 +38,15 @@ export function withLevels(pairs: PairWatch, probes: readonly ProbeWatch[], now:
   const seen = probes.map((probe, i) => {
     const time = probe.times[probe.times.length - 1]
     if (time === undefined || time <= (open.seen[i] ?? -Infinity)) return open.seen[i] ?? null
-    sums[i] = (sums[i] as number) + (probe.levels[probe.levels.length - 1] as number)
-    counts[i] = (counts[i] as number) + 1
+    sums[i] = sums[i]! + probe.levels[probe.levels.length - 1]!
+    counts[i] = counts[i]! + 1
     return time
   })
   return { ...open, start: open.start ?? now, sums, counts, seen }
 }
 
 function shut(pairs: PairWatch, now: number, watered: number): PairWatch {
-  const mean = pairs.sums.map((sum, i) => ((pairs.counts[i] as number) > 0 ? sum / (pairs.counts[i] as number) : null))
+  const mean = pairs.sums.map((sum, i) => (pairs.counts[i]! > 0 ? sum / pairs.counts[i]! : null))
   const means = [...pairs.means, mean].slice(-BINS)
   const zeros = pairs.sums.map(() => 0)
   return { ...pairs, start: now, sums: zeros, counts: zeros, means, swap: swapIn(means, now, watered) ?? pairs.swap }
@@ -61,7 +61,7 @@ export const LEAST_APART = 0.004
  */
 function swapIn(means: PairWatch['means'], now: number, watered: number): Swap | null {
   if (means.length < BINS) return null
-  const last = means[means.length - 1] as readonly (number | null)[]
+  const last = means[means.length - 1]!
   for (let a = 0; a < last.length; a++)
     for (let b = a + 1; b < last.length; b++) {
       const apart = means.map((mean) => {

@@ -133,7 +133,7 @@ function withAge(probe: ProbeWatch, age: number): ProbeWatch {
 function withFlat(probe: ProbeWatch, value: number, time: number): ProbeWatch {
   const last = probe.levels[probe.levels.length - 1]
   if (last === value && probe.flatSince !== null) return { ...probe, flatCount: probe.flatCount + 1 }
-  const ran = probe.flatSince === null ? 0 : (probe.times[probe.times.length - 1] as number) - probe.flatSince
+  const ran = probe.flatSince === null ? 0 : probe.times[probe.times.length - 1]! - probe.flatSince
   return { ...probe, flatSince: time, flatCount: 1, flatUsual: Math.max(0.98 * probe.flatUsual, ran) }
 }
 
@@ -141,7 +141,7 @@ function withFlat(probe: ProbeWatch, value: number, time: number): ProbeWatch {
 function withNoise(probe: ProbeWatch, value: number, time: number): ProbeWatch {
   const n = probe.levels.length
   if (n < 2) return probe
-  const off = Math.abs((probe.levels[n - 1] as number) - ((probe.levels[n - 2] as number) + value) / 2)
+  const off = Math.abs(probe.levels[n - 1]! - (probe.levels[n - 2]! + value) / 2)
   // The mean distance from zero of a normal number is 0.798 of its deviation, and this one holds 1.5 times the variance of the noise.
   const one = off / 0.798 / Math.sqrt(1.5)
   const clipped = Math.min(one, Math.max(0.01, 5 * probe.noise))
@@ -161,10 +161,10 @@ export function levelOf({ levels }: ProbeWatch): number | null {
 /** Mean of the readings from a time on, with the mean time. */
 export function meanSince({ times, levels }: ProbeWatch, from: number): { level: number; time: number } | null {
   let [n, level, time] = [0, 0, 0]
-  for (let i = times.length - 1; i >= 0 && (times[i] as number) >= from; i--) {
+  for (let i = times.length - 1; i >= 0 && times[i]! >= from; i--) {
     n++
-    level += levels[i] as number
-    time += times[i] as number
+    level += levels[i]!
+    time += times[i]!
   }
   return n === 0 ? null : { level: level / n, time: time / n }
 }
@@ -173,19 +173,19 @@ export function meanSince({ times, levels }: ProbeWatch, from: number): { level:
 export function withStep(probe: ProbeWatch, quietFrom: number, maxGap: number): ProbeWatch {
   const { times, levels } = probe
   const n = levels.length
-  if (n < 10 || (times[n - 10] as number) < quietFrom) return probe
-  if ((times[n - 5] as number) - (times[n - 6] as number) > maxGap) return probe
+  if (n < 10 || times[n - 10]! < quietFrom) return probe
+  if (times[n - 5]! - times[n - 6]! > maxGap) return probe
   const [old, young] = [levels.slice(n - 10, n - 5), levels.slice(n - 5)]
   const [before, after] = [middle(old), middle(young)]
   const change = Math.abs(after - before)
-  const jump = ((levels[n - 5] as number) - (levels[n - 6] as number)) * Math.sign(after - before)
+  const jump = (levels[n - 5]! - levels[n - 6]!) * Math.sign(after - before)
   const scatter = Math.max(spread(old, before), spread(young, after))
   if (change < Math.max(LEAST_STEP, 6 * scatter) || jump < change / 2) return probe
   return {
     ...probe,
-    step: { time: times[n - 5] as number, before, after },
+    step: { time: times[n - 5]!, before, after },
     low: after,
-    lowTime: times[n - 1] as number,
+    lowTime: times[n - 1]!,
   }
 }
 
@@ -194,7 +194,7 @@ export function withClimb(probe: ProbeWatch, least: number): ProbeWatch {
   const n = probe.times.length
   if (n < 5) return probe
   const level = levelOf(probe) as number
-  const time = probe.times[n - 1] as number
+  const time = probe.times[n - 1]!
   if (probe.low === null || level < probe.low) return { ...probe, low: level, lowTime: time }
   const size = level - probe.low
   if (size < Math.max(least, 6 * probe.noise)) return probe
@@ -205,22 +205,22 @@ export function withClimb(probe: ProbeWatch, least: number): ProbeWatch {
 export function withFall(probe: ProbeWatch, quietFrom: number, light: number | null): ProbeWatch {
   const { times, levels } = probe
   let first = times.length
-  while (first > 0 && (times[first - 1] as number) >= quietFrom) first--
+  while (first > 0 && times[first - 1]! >= quietFrom) first--
   const n = times.length - first
-  if (n < 4 || (times[times.length - 1] as number) - (times[first] as number) < 900) return probe
+  if (n < 4 || times[times.length - 1]! - times[first]! < 900) return probe
   let [t, y] = [0, 0]
   for (let i = first; i < times.length; i++) {
-    t += (times[i] as number) / n
-    y += (levels[i] as number) / n
+    t += times[i]! / n
+    y += levels[i]! / n
   }
   let [ty, tt] = [0, 0]
   for (let i = first; i < times.length; i++) {
-    const dt = (times[i] as number) - t
-    ty += dt * ((levels[i] as number) - y)
+    const dt = times[i]! - t
+    ty += dt * (levels[i]! - y)
     tt += dt * dt
   }
   // A fall below zero is noise, a leak or warmth, and corrects no shot.
-  return { ...probe, fall: Math.max(0, -ty / tt), fallTime: times[times.length - 1] as number, fallLight: light }
+  return { ...probe, fall: Math.max(0, -ty / tt), fallTime: times[times.length - 1]!, fallLight: light }
 }
 
 /** In the dark plants drink about as much as at this light: common practice, no source. Unit: W/m². */
@@ -237,9 +237,7 @@ export function fallNow(probe: ProbeWatch, now: number, light: number | null): {
 export function middle(values: readonly number[]): number {
   const sorted = [...values].sort((a, b) => a - b)
   const half = sorted.length >> 1
-  return sorted.length % 2 === 1
-    ? (sorted[half] as number)
-    : ((sorted[half - 1] as number) + (sorted[half] as number)) / 2
+  return sorted.length % 2 === 1 ? sorted[half]! : (sorted[half - 1]! + sorted[half]!) / 2
 }
 
 function spread(values: readonly number[], centre: number): number {
