@@ -41,7 +41,10 @@ function spansOf(path: string): Written[] {
 const paths = execFileSync('git', ['ls-files', 'src/**/*.ts'], { cwd: root, encoding: 'utf8' }).trim().split('\n')
 const spans = paths.flatMap(spansOf)
 
-describe('spans', () => {
+/** The topics whose domains are all rows of a table; the others keep theirs beside the code that takes them. */
+const settled = /^src\/(air|demand|dielectric|flow|irrigation|medium|probe|record|uncertainty|water)\/(?!forecast\/)/
+
+describe('domains', () => {
   it('are found', () => expect(spans.length).toBeGreaterThan(500))
   it('never hold an infinity: an infinite end is open', () => {
     const wrong = spans.filter(
@@ -57,4 +60,32 @@ describe('spans', () => {
     )
     expect(wrong).toEqual([])
   })
+  it('are rows of domains.ts, except where an end is a constant of one equation', () => {
+    const elsewhere = paths
+      .filter((path) => settled.test(path) && !path.endsWith('/domains.ts'))
+      .flatMap((path) => rowsOf(path))
+      .filter(({ range }) => !/[A-Z]{4,}/.test(range))
+    expect(elsewhere.map(({ where }) => where)).toEqual([])
+  })
+  it('stand once: no two rows of a topic, or of a topic and all, have one quantity, unit and range', () => {
+    const common = rowsOf('src/quantity/domains.ts')
+    expect(common.length).toBeGreaterThan(15)
+    for (const path of paths.filter((one) => settled.test(one) && one.endsWith('/domains.ts'))) {
+      const rows = [...rowsOf(path), ...common].map(({ quantity, range }) => `${quantity} ${range}`)
+      expect(
+        rows.filter((row, k) => rows.indexOf(row) !== k),
+        path,
+      ).toEqual([])
+    }
+  })
 })
+
+/** The constants of a file that are domains. */
+function rowsOf(path: string): { readonly where: string; readonly quantity: string; readonly range: string }[] {
+  const text = readFileSync(`${root}${path}`, 'utf8')
+  return [...text.matchAll(/const ([A-Z]\w+): Domain = \{([^}]*)\}/g)].map(([, name, body = '']) => {
+    const of = (key: string) => new RegExp(`\\b${key}: ('[^']*'|[^,]+)`).exec(body)?.[1] ?? ''
+    const range = ['unit', 'min', 'max', 'ends'].map(of).join(' ')
+    return { where: `${path} ${name}`, quantity: of('quantity'), range }
+  })
+}
