@@ -33,5 +33,5 @@ export function explainAdvice(advice: { readonly caution: string }): Finding[] {
   if (advice?.caution !== ADVICE)
     throw new InputError('advice', 'carries no caution of a plan or a shot', 'give the whole result')
   const source = 'common practice, no source'
-  return Object.keys(WORDS).map((code) => ({ code, level: 'caution', message: WORDS[code] as string, source }))
+  return Object.keys(WORDS).map((code) => ({ code, level: 'caution', message: WORDS[code]!, source }))
 }
