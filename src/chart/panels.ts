@@ -2,6 +2,8 @@ import { scaleLinear, scaleLog } from 'd3-scale'
 import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireList } from '../quantity/require-list.js'
+import { requireObject } from '../quantity/require-object.js'
 import { framed } from './frame.js'
 import { LEGEND_ROW, legendOf } from './legend.js'
 import { lettering, textWidth } from './lettering.js'
@@ -50,6 +52,8 @@ const HEIGHT: Domain = {
  * ```
  */
 export function drawPanels(chart: PanelChart): string {
+  requireObject(chart, 'chart')
+  requireList(chart.xRange, 'xRange')
   const width = numberIn(chart.width, WIDTH, 'width')
   const height = numberIn(chart.height, HEIGHT, 'height')
   return framed({ ...chart, width, height }, (top) => stackPanels(chart, top))

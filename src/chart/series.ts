@@ -1,4 +1,5 @@
 import { area, line } from 'd3-shape'
+import { maxOf, minOf } from '../quantity/extremes.js'
 import { lettering, textWidth } from './lettering.js'
 import type { PanelSeries } from './panel-chart.js'
 import { element, tidy } from './svg.js'
@@ -69,7 +70,7 @@ export function regionName(series: PanelSeries, x: Scale, y: Scale): string {
   if (corners.length < 3 || series.name === '') return ''
   const mean = (axis: 0 | 1) => corners.reduce((sum, corner) => sum + corner[axis] / corners.length, 0)
   const heights = corners.map(([, height]) => height)
-  const tall = Math.max(...heights) - Math.min(...heights)
+  const tall = maxOf(heights) - minOf(heights)
   const twice = corners.reduce((sum, [a, b], i) => {
     const [c, d] = corners[(i + 1) % corners.length] as readonly [number, number]
     return sum + a * d - c * b

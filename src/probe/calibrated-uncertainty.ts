@@ -1,6 +1,7 @@
 import { InputError } from '../quantity/errors.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import type { ProbeCalibration, ProbeReading } from './calibration.js'
 import { slopeOf, valueAt } from './calibration-curve.js'
 import { powers } from './calibration-polynomial.js'
@@ -56,11 +57,9 @@ export interface CalibratedUncertainty {
  * calibratedUncertainty({ calibration, reading: permittivity(30), readingSd: 0.5 }).standardUncertainty // => 0.01438
  * ```
  */
-export function calibratedUncertainty({
-  calibration,
-  reading,
-  readingSd = 0,
-}: UncertainReading): CalibratedUncertainty {
+export function calibratedUncertainty(input: UncertainReading): CalibratedUncertainty {
+  requireObject(input, 'reading')
+  const { calibration, reading, readingSd = 0 } = input
   const { statistics, exponent } = calibration
   const r = checkReading(reading, exponent)
   const noise = numberIn(readingSd, READING_NOISE, 'readingSd')

@@ -1,3 +1,4 @@
+import { requireObject } from '../quantity/require-object.js'
 import { equalLengths } from './equal-lengths.js'
 import { countFlags, type FlagCounts } from './flags.js'
 import { keptReading } from './kept-reading.js'
@@ -38,6 +39,7 @@ export interface CheckedReadings {
  * ```
  */
 export function checkReadings(input: CheckReadingsInput): CheckedReadings {
+  requireObject(input, 'input')
   const { time, value } = input
   const { names, start, next } = readingTests(input)
   equalLengths(time, value)

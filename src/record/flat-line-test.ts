@@ -1,5 +1,6 @@
 import { InputError } from '../quantity/errors.js'
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { FLAT_TOLERANCE, REPEATS } from './domains.js'
 import { QUALITY } from './flags.js'
 
@@ -30,6 +31,7 @@ export interface FlatLineInput {
  * ```
  */
 export function flatLineTest(input: FlatLineInput): Uint8Array {
+  requireObject(input, 'input')
   const { value } = input
   const limits = checkedFlat(input)
   const flags = new Uint8Array(value.length)

@@ -1,5 +1,6 @@
 import { InputError } from '../quantity/errors.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { RANGE_LIMIT } from './domains.js'
 import { QUALITY } from './flags.js'
 
@@ -31,6 +32,7 @@ export interface GrossRangeInput {
  * ```
  */
 export function grossRangeTest(input: GrossRangeInput): Uint8Array {
+  requireObject(input, 'input')
   const ranges = checkedRanges(input)
   const { value } = input
   const flags = new Uint8Array(value.length)

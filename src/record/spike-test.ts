@@ -1,5 +1,6 @@
 import { InputError } from '../quantity/errors.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { type Direction, directionOf } from './direction.js'
 import { SPIKE_HEIGHT } from './domains.js'
 import { QUALITY } from './flags.js'
@@ -33,6 +34,7 @@ export interface SpikeInput {
  * ```
  */
 export function spikeTest(input: SpikeInput): Uint8Array {
+  requireObject(input, 'input')
   const limits = checkedSpike(input)
   const { value } = input
   const flags = new Uint8Array(value.length)

@@ -1,7 +1,7 @@
 import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { EXPECTED_STEP, GAP_FACTOR } from './domains.js'
-
 import { QUALITY } from './flags.js'
 
 /** Times of readings and what is expected of them. */
@@ -28,6 +28,7 @@ export interface TimeGapInput {
  * ```
  */
 export function timeGapTest(input: TimeGapInput): Uint8Array {
+  requireObject(input, 'input')
   const longest = maxGap(input)
   const { time } = input
   const flags = new Uint8Array(time.length)

@@ -1,3 +1,4 @@
+import { requireObject } from '../quantity/require-object.js'
 import { type CheckedLimits, isAllowedHour } from './rehearsal-limits.js'
 import { checkedScene, type RehearsalScene } from './rehearsal-scene.js'
 import type { Observation, RehearsedController, ValveOrder } from './rehearsed-controller.js'
@@ -37,6 +38,7 @@ const MARGIN = 1.15
  * ```
  */
 export function carefulPerson(scene: RehearsalScene): RehearsedController<PersonState, Observation, ValveOrder> {
+  requireObject(scene, 'scene')
   const { zone, limits, shot } = checkedScene(scene)
   const { opensFrom = 0, opensUntil = 24, believedFrom = 0.05, believedTo = 0.98 } = limits
   const hours = { opensFrom, opensUntil } as CheckedLimits

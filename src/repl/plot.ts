@@ -1,3 +1,4 @@
+import { maxOf, minOf } from '../quantity/extremes.js'
 import type { OverRange } from './over-range.js'
 import { numberWithUnit } from './shown.js'
 
@@ -17,7 +18,7 @@ export interface PlotSize {
 export function plotText(curve: OverRange, { columns, rows }: PlotSize): string {
   const known = curve.y.filter((value) => Number.isFinite(value))
   if (known.length === 0) return `Nothing to plot: all ${curve.y.length} points were refused. ${curve.firstRefusal}`
-  const [low, high] = levels(Math.min(...known), Math.max(...known))
+  const [low, high] = levels(minOf(known), maxOf(known))
   const cells = drawn(curve, low, high, columns, rows)
   const label = (value: number) => numberWithUnit(Number(value.toPrecision(3)), undefined)
   const wide = Math.max(...[low, (low + high) / 2, high].map((value) => label(value).length))
@@ -90,5 +91,5 @@ function sentence(curve: OverRange): string {
     `${numberWithUnit(y, curve.yUnit)} at ${numberWithUnit(x, curve.xUnit)}`
   const refused =
     curve.refused === 0 ? '' : ` ${curve.refused} of ${curve.y.length} points refused. ${curve.firstRefusal}`
-  return `${way}: ${point(first)}, ${point(end)}; lowest ${numberWithUnit(Math.min(...values), curve.yUnit)}, highest ${numberWithUnit(Math.max(...values), curve.yUnit)}.${refused}`
+  return `${way}: ${point(first)}, ${point(end)}; lowest ${numberWithUnit(minOf(values), curve.yUnit)}, highest ${numberWithUnit(maxOf(values), curve.yUnit)}.${refused}`
 }

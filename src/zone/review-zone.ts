@@ -1,4 +1,5 @@
 import { InputError } from '../quantity/errors.js'
+import { requireObject } from '../quantity/require-object.js'
 import { checkZone } from './checked-zone.js'
 import { type LocalDay, localDayOf, localDayOfDate } from './local-day.js'
 import { reviewWindow } from './review-day.js'
@@ -69,6 +70,7 @@ export interface ZoneReview {
  * ```
  */
 export function reviewZone(input: ReviewZoneInput): ZoneReview {
+  requireObject(input, 'input')
   const zone = checkZone(input.zone)
   const { clock } = zone.place
   const last = input.until === undefined ? undefined : dayOfDate(zone, input.until)
@@ -129,6 +131,7 @@ export interface ReviewDayInput {
  * ```
  */
 export function reviewDay(input: ReviewDayInput): { readonly day: ZoneDay; readonly memory: ZoneMemory } {
+  requireObject(input, 'input')
   const zone = checkZone(input.zone)
   const day = dayOfDate(zone, input.date)
   return reviewWindow(zone, windowOf(columnsOfRecord(zone, input.record), day), input.memory ?? noMemory())

@@ -1,0 +1,42 @@
+import { catchTest, flowVariation, minutes } from 'porewater'
+import ts from 'typescript'
+import { describe, expect, it } from 'vitest'
+import { parse, sourceFiles } from './sources.js'
+
+/** Calls of `Math.min` and `Math.max` over a spread list: from about 125,000 entries the engine has no room for the arguments. */
+function spreadExtremes(path: string, code: string): string[] {
+  const found: string[] = []
+  const visit = (node: ts.Node): void => {
+    if (
+      ts.isCallExpression(node) &&
+      /^Math\.(min|max|hypot)$/.test(node.expression.getText()) &&
+      node.arguments.some(ts.isSpreadElement)
+    )
+      found.push(`${path}: ${node.getText()}`)
+    ts.forEachChild(node, visit)
+  }
+  visit(parse(path, code))
+  return found
+}
+
+/** Lists that are short by their making. */
+const SHORT = ['src/probe/placement-shapes.ts: Math.hypot(...apart)']
+
+describe('a list of the caller', () => {
+  it('is nowhere spread into a call of Math', () => {
+    expect(sourceFiles().length).toBeGreaterThan(400)
+    expect(
+      sourceFiles()
+        .flatMap(({ path, code }) => spreadExtremes(path, code))
+        .filter((one) => !SHORT.includes(one)),
+    ).toEqual([])
+  })
+  it('would be refused', () => {
+    expect(spreadExtremes('src/x/y.ts', 'export const most = (x: number[]) => Math.max(...x)')).toHaveLength(1)
+  })
+  it('may be longer than a call has room for', () => {
+    const flows = Float64Array.from({ length: 300_000 }, (_, i) => 1 + (i % 2))
+    expect(flowVariation(flows)).toBe(0.5)
+    expect(catchTest({ catches: flows, time: minutes(10) }).flows).toHaveLength(300_000)
+  })
+})
