@@ -107,11 +107,14 @@ export function run(quick: boolean): void {
   report(`${some.length} readings one by one`, streamed)
   for (const { name, median } of streamed)
     process.stdout.write(`  ${name}: ${perReading(median, some.length)} µs a reading\n`)
-  let state = shots.start
-  let largest = 0
-  for (const input of some) {
-    state = shots.step(state, input)[0]
-    largest = Math.max(largest, state.feet.length)
+  const bytes = (reducer: typeof shots | typeof flags) => {
+    let state: unknown = reducer.start
+    let largest = 0
+    for (const [i, input] of some.entries()) {
+      state = (reducer.step as (state: unknown, input: unknown) => readonly [unknown, unknown])(state, input)[0]
+      if (i % 7 === 0) largest = Math.max(largest, JSON.stringify(state).length)
+    }
+    return largest
   }
-  process.stdout.write(`  the state held at most ${largest} readings\n\n`)
+  process.stdout.write(`  largest state as JSON: shots ${bytes(shots)} bytes, quality ${bytes(flags)} bytes\n\n`)
 }

@@ -1,5 +1,5 @@
 /**
- * Writes src/catalogue/entries.json from the TSDoc of the public functions. TypeDoc reads the sources; what is kept here is
+ * Writes src/catalogue/entries.json from the TSDoc of the public functions, and src/repl/signatures.json from their types. TypeDoc reads the sources; what is kept here is
  * only what help, formula sheet, explorer and the completeness test need.
  */
 import { existsSync, readdirSync, writeFileSync } from 'node:fs'
@@ -16,9 +16,11 @@ import {
   type SomeType,
 } from 'typedoc'
 import type { CatalogueEntry, CatalogueField } from '../../src/catalogue/entry.js'
+import { signaturesOf } from './signatures.js'
 
 const root = fileURLToPath(new URL('../../', import.meta.url))
 const target = `${root}src/catalogue/entries.json`
+const types = `${root}src/repl/signatures.json`
 
 export async function readProject(): Promise<ProjectReflection> {
   const app = await Application.bootstrap({
@@ -229,11 +231,13 @@ function oneLine(words: string): string {
 
 if (
   process.argv[1] === fileURLToPath(import.meta.url) &&
-  !(process.argv.includes('--if-missing') && existsSync(target))
+  !(process.argv.includes('--if-missing') && existsSync(target) && existsSync(types))
 ) {
   // The catalogue's own index imports the file that is being made.
   if (!existsSync(target)) writeFileSync(target, '[]\n')
-  const entries = describe(await readProject())
+  const project = await readProject()
+  const entries = describe(project)
   writeFileSync(target, `[\n${entries.map((entry) => JSON.stringify(entry)).join(',\n')}\n]\n`)
+  writeFileSync(types, `${JSON.stringify(signaturesOf(project))}\n`)
   process.stdout.write(`${entries.length} functions in the catalogue\n`)
 }

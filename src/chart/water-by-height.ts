@@ -46,7 +46,7 @@ const [WIDTH, HEIGHT, HEIGHT_WITH_EC] = [960, 520, 720]
  *   medium: vanGenuchten1980({ residual: waterContent(0.1), saturated: waterContent(0.9), alpha: perCentimetre(0.1), n: 1.7 }),
  *   saturatedConductivity: centimetresPerHour(60),
  * })
- * const start = flow.startAt((height) => centimetresOfSuction(height + 10))
+ * const start = flow.startAt((height) => centimetresOfSuction(inCentimetres(height) + 10))
  * const after = flow.step(start, { duration: minutes(30), applied: litres(0.4), demand: litres(0) })
  * const picture = chartWaterByHeight({
  *   title: 'A shot, invented',

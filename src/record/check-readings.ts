@@ -1,7 +1,6 @@
 import { requireObject } from '../quantity/require-object.js'
 import { equalLengths } from './equal-lengths.js'
 import { countFlags, type FlagCounts } from './flags.js'
-import { keptReading } from './kept-reading.js'
 import { type QualityLimits, readingTests } from './reading-tests.js'
 
 /** A series with the tests that it is put to. */
@@ -41,20 +40,8 @@ export interface CheckedReadings {
 export function checkReadings(input: CheckReadingsInput): CheckedReadings {
   requireObject(input, 'input')
   const { time, value } = input
-  const { names, start, next } = readingTests(input)
+  const { series } = readingTests(input)
   equalLengths(time, value)
-  const count = value.length
-  const flags = new Uint8Array(count)
-  const byTest = names.map(() => new Uint8Array(count))
-  const here = new Uint8Array(names.length + 1)
-  let state = start
-  // A series is a run of the stream; after the last reading comes one that is missing.
-  for (let i = 0; i <= count; i++) {
-    state = next(state, keptReading(i < count ? time[i] : Number.NaN, i < count ? value[i] : Number.NaN), here)
-    if (i === 0) continue
-    for (let k = 0; k < names.length; k++) (byTest[k] as Uint8Array)[i - 1] = here[k] as number
-    flags[i - 1] = here[names.length] as number
-  }
-  const tests = Object.fromEntries(names.map((name, k) => [name, byTest[k] as Uint8Array]))
+  const { flags, tests } = series(time, value)
   return { flags, counts: countFlags(flags), tests }
 }

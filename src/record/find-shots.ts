@@ -1,6 +1,6 @@
 import { requireObject } from '../quantity/require-object.js'
 import { equalLengths } from './equal-lengths.js'
-import { type FoundShot, type ShotLimits, watchShots } from './watch-shots.js'
+import { ended, type FoundShot, newShotSearch, type ShotLimits, shotSearch } from './watch-shots.js'
 
 /** A series of water content in which shots are looked for. */
 export interface FindShotsInput extends ShotLimits {
@@ -34,15 +34,12 @@ export interface FindShotsInput extends ShotLimits {
 export function findShots(input: FindShotsInput): FoundShot[] {
   requireObject(input, 'input')
   const { time, waterContent } = input
-  const watch = watchShots(input)
+  const advance = shotSearch(input)
   equalLengths(time, waterContent)
   const shots: FoundShot[] = []
-  let state = watch.start
-  for (let i = 0; i < time.length; i++) {
-    const [next, ended] = watch.step(state, { time: time[i] as number, waterContent: waterContent[i] as number })
-    state = next
-    for (const shot of ended) shots.push(shot)
-  }
-  for (const shot of watch.finish(state)) shots.push(shot)
+  const search = newShotSearch()
+  for (let i = 0; i < time.length; i++)
+    for (const shot of advance(search, time[i] as number, waterContent[i] as number)) shots.push(shot)
+  for (const shot of ended(search)) shots.push(shot)
   return shots
 }

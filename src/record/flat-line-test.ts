@@ -1,5 +1,6 @@
 import { InputError } from '../quantity/errors.js'
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
+import { requireList } from '../quantity/require-list.js'
 import { requireObject } from '../quantity/require-object.js'
 import { FLAT_TOLERANCE, REPEATS } from './domains.js'
 import { QUALITY } from './flags.js'
@@ -32,14 +33,26 @@ export interface FlatLineInput {
  */
 export function flatLineTest(input: FlatLineInput): Uint8Array {
   requireObject(input, 'input')
-  const { value } = input
-  const limits = checkedFlat(input)
+  requireList(input.value, 'value')
+  return flatFlags(input.value, checkedFlat(input))
+}
+
+/** The flags of a whole series: what `flatFlag` gives one by one, without keeping the readings once more. */
+export function flatFlags(value: ArrayLike<number>, limits: FlatLimits): Uint8Array {
+  const { tolerance, failAfter } = limits
   const flags = new Uint8Array(value.length)
-  let repeats: Repeats = []
+  // How many equal readings in a row end at each one, so that a frozen probe is looked through in one step.
+  const run = new Uint32Array(value.length)
   for (let i = 0; i < value.length; i++) {
     const x = value[i] as number
-    flags[i] = flatFlag(repeats, x, limits)
-    repeats = withRepeat(repeats, x, limits.failAfter)
+    run[i] = i > 0 && value[i - 1] === x ? (run[i - 1] as number) + 1 : 1
+    let same = 0
+    for (let k = i - 1; k >= 0 && same < failAfter; k -= run[k] as number) {
+      const before = value[k] as number
+      if (!(before === x || Math.abs(before - x) < tolerance)) break
+      same += run[k] as number
+    }
+    flags[i] = repeatFlag(same, x, limits)
   }
   return flags
 }
@@ -79,14 +92,19 @@ export function withRepeat(repeats: Repeats, x: number, memory: number): Repeats
 }
 
 /** The flag of a reading by those before it. */
-export function flatFlag(repeats: Repeats, x: number, { tolerance, suspectAfter, failAfter }: FlatLimits): number {
-  if (Number.isNaN(x)) return QUALITY.missing
+export function flatFlag(repeats: Repeats, x: number, limits: FlatLimits): number {
+  const { tolerance, failAfter } = limits
   let same = 0
   for (let k = repeats.length - 1; k >= 0 && same < failAfter; k--) {
     const [value, times] = repeats[k] as readonly [number, number]
     if (!(value === x || Math.abs(value - x) < tolerance)) break
     same += times
   }
+  return repeatFlag(same, x, limits)
+}
+
+function repeatFlag(same: number, x: number, { suspectAfter, failAfter }: FlatLimits): number {
+  if (Number.isNaN(x)) return QUALITY.missing
   if (same >= failAfter) return QUALITY.fail
   return same >= suspectAfter ? QUALITY.suspect : QUALITY.pass
 }

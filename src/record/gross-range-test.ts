@@ -1,5 +1,6 @@
 import { InputError } from '../quantity/errors.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireList } from '../quantity/require-list.js'
 import { requireObject } from '../quantity/require-object.js'
 import { RANGE_LIMIT } from './domains.js'
 import { QUALITY } from './flags.js'
@@ -33,8 +34,12 @@ export interface GrossRangeInput {
  */
 export function grossRangeTest(input: GrossRangeInput): Uint8Array {
   requireObject(input, 'input')
-  const ranges = checkedRanges(input)
-  const { value } = input
+  requireList(input.value, 'value')
+  return rangeFlags(input.value, checkedRanges(input))
+}
+
+/** The flags of a whole series. */
+export function rangeFlags(value: ArrayLike<number>, ranges: Ranges): Uint8Array {
   const flags = new Uint8Array(value.length)
   for (let i = 0; i < value.length; i++) flags[i] = rangeFlag(value[i] as number, ranges)
   return flags

@@ -22,11 +22,11 @@ export interface PlateauInput {
 export type Plateau =
   | {
       readonly known: true
-      /** Median of the levels after drain. Unit: m³/m³. */
+      /** Median of the upper half of the levels after drain. Unit: m³/m³. */
       readonly level: WaterContent
       /** Half of the span that holds the middle half of them. Unit: m³/m³. */
       readonly spread: WaterContentChange
-      /** How many shots it rests on. Unit: 1. */
+      /** How many levels there are in that half. Unit: 1. */
       readonly shots: number
     }
   | {
@@ -37,10 +37,12 @@ export type Plateau =
     }
 
 /**
- * The level of water content to which the container drains back after a shot: what it holds in practice, as the probe sees it.
- * Only shots that drain back count, and at least three of them must agree.
+ * The level of water content to which the container drains back after shots that fill it: what it holds in practice, as the probe sees
+ * it. Only shots that drain back count, and at least three are needed. Shots that leave it below full settle lower, so that the upper half
+ * of the levels counts.
  *
- * @procedure Takes for each shot the first reading after its peak and the time to drain, if no other shot came in between; the level is the median.
+ * @procedure Takes for each shot the first reading after its peak and the time to drain, if no other shot came in between; the level is
+ * the median of the upper half.
  * @param input - Series, shots and time to drain.
  * @returns The level with its spread, or why there is none.
  * @throws `DomainError` outside the range, `InputError` for lists of different lengths.
@@ -68,22 +70,23 @@ export function plateauAfterDrain(input: PlateauInput): Plateau {
       break
     }
   })
-  if (levels.length < 3)
-    return {
-      known: false,
-      reason: 'few-settled-shots',
-      settled: levels.length,
-    }
-  levels.sort((a, b) => a - b)
+  const full = fullLevelOf(levels)
+  if (full === undefined) return { known: false, reason: 'few-settled-shots', settled: levels.length }
+  const { level, spread } = full
+  return { known: true, level: level as WaterContent, spread: spread as WaterContentChange, shots: full.shots }
+}
+
+/**
+ * The level of a full container from the levels after shots; undefined where fewer than three are known. Shots that leave the container
+ * below full settle lower: the upper half of the levels is that of a full one.
+ */
+export function fullLevelOf(levels: readonly number[]): { level: number; spread: number; shots: number } | undefined {
+  if (levels.length < 3) return undefined
+  const upper = [...levels].sort((a, b) => a - b).slice(levels.length >> 1)
   const at = (share: number) => {
-    const place = share * (levels.length - 1)
-    const below = levels[Math.floor(place)] as number
-    return below + (place - Math.floor(place)) * ((levels[Math.ceil(place)] as number) - below)
+    const place = share * (upper.length - 1)
+    const below = upper[Math.floor(place)] as number
+    return below + (place - Math.floor(place)) * ((upper[Math.ceil(place)] as number) - below)
   }
-  return {
-    known: true,
-    level: at(0.5) as WaterContent,
-    spread: ((at(0.75) - at(0.25)) / 2) as WaterContentChange,
-    shots: levels.length,
-  }
+  return { level: at(0.5), spread: (at(0.75) - at(0.25)) / 2, shots: upper.length }
 }

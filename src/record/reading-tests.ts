@@ -1,12 +1,13 @@
 import type { Duration } from '../quantity/generated/duration.js'
-import { moreSerious, QUALITY } from './flags.js'
-import { checkedFlat, type FlatLineInput, flatFlag, type Repeats, withRepeat } from './flat-line-test.js'
-import { checkedRanges, type GrossRangeInput, rangeFlag } from './gross-range-test.js'
-import { checkedRate, type RateOfChangeLimits, rateFlag } from './rate-of-change-test.js'
+import { combineFlags, moreSerious, QUALITY } from './flags.js'
+import { checkedFlat, type FlatLineInput, flatFlag, flatFlags, type Repeats, withRepeat } from './flat-line-test.js'
+import { checkedRanges, type GrossRangeInput, rangeFlag, rangeFlags } from './gross-range-test.js'
+import { isMissing } from './missing.js'
+import { checkedRate, type RateOfChangeLimits, rateFlag, rateFlags } from './rate-of-change-test.js'
 import { newSpread, type RecentSpread, withSpread } from './recent-spread.js'
-import { checkedSpike, type SpikeInput, spikeFlag } from './spike-test.js'
-import { isStuck, stuckFlag } from './stuck-at-end.js'
-import { gapFlag, maxGap } from './time-gap-test.js'
+import { checkedSpike, type SpikeInput, spikeFlag, spikeFlags } from './spike-test.js'
+import { isStuck, stuckFlag, stuckFlags } from './stuck-at-end.js'
+import { gapFlag, gapFlags, maxGap } from './time-gap-test.js'
 
 /** Which tests a series of readings is put to. A test without limits is not run. */
 export interface QualityLimits {
@@ -55,6 +56,14 @@ export interface ReadingTests {
   readonly start: ReadingWatchState
   /** Takes in a reading; the flags of the one before it are written into `flags`, the last entry being the most serious. */
   readonly next: (state: ReadingWatchState, reading: KeptReading, flags: Uint8Array) => ReadingWatchState
+  /** The flags of a whole series by the names of the tests, as `next` gives them one by one, and the most serious of each reading. */
+  readonly series: (time: ArrayLike<number>, value: ArrayLike<number>) => SeriesFlags
+}
+
+/** Flags of a series. */
+export interface SeriesFlags {
+  readonly flags: Uint8Array
+  readonly tests: Readonly<Record<string, Uint8Array>>
 }
 
 const NOTHING: KeptReading = { time: null, value: null }
@@ -80,6 +89,25 @@ export function readingTests(limits: QualityLimits): ReadingTests {
     names,
     start: { count: 0, before: null, waiting: null, repeats: [], spread: newSpread(), stuck: false },
     next,
+    series,
+  }
+
+  /** A year of readings is tested without an object for each: it is the same flags from the same functions. */
+  function series(time: ArrayLike<number>, value: ArrayLike<number>): SeriesFlags {
+    const x = plainNumbers(value)
+    const now = plainNumbers(time)
+    const found = [
+      gapFlags(now, longest),
+      ...(ranges ? [rangeFlags(x, ranges), stuckFlags(x, ranges)] : []),
+      ...(spike ? [spikeFlags(x, spike)] : []),
+      ...(rate ? [rateFlags(now, x, rate)] : []),
+      ...(flat ? [flatFlags(x, flat)] : []),
+    ]
+    // Missing is missing, also where no test looked at the value.
+    const missing = new Uint8Array(x.length)
+    for (let i = 0; i < x.length; i++) missing[i] = Number.isNaN(x[i]) ? QUALITY.missing : QUALITY.notEvaluated
+    const flags = combineFlags([missing, ...found])
+    return { flags, tests: Object.fromEntries(names.map((name, k) => [name, found[k] as Uint8Array])) }
   }
 
   function next(state: ReadingWatchState, reading: KeptReading, flags: Uint8Array): ReadingWatchState {
@@ -113,4 +141,11 @@ export function readingTests(limits: QualityLimits): ReadingTests {
       stuck,
     }
   }
+}
+
+/** Numbers, NaN where one is missing. */
+function plainNumbers(list: ArrayLike<number>): Float64Array {
+  const numbers = new Float64Array(list.length)
+  for (let i = 0; i < list.length; i++) numbers[i] = isMissing(list[i] as number) ? Number.NaN : (list[i] as number)
+  return numbers
 }

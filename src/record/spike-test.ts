@@ -1,5 +1,6 @@
 import { InputError } from '../quantity/errors.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireList } from '../quantity/require-list.js'
 import { requireObject } from '../quantity/require-object.js'
 import { type Direction, directionOf } from './direction.js'
 import { SPIKE_HEIGHT } from './domains.js'
@@ -35,8 +36,12 @@ export interface SpikeInput {
  */
 export function spikeTest(input: SpikeInput): Uint8Array {
   requireObject(input, 'input')
-  const limits = checkedSpike(input)
-  const { value } = input
+  requireList(input.value, 'value')
+  return spikeFlags(input.value, checkedSpike(input))
+}
+
+/** The flags of a whole series. */
+export function spikeFlags(value: ArrayLike<number>, limits: SpikeLimits): Uint8Array {
   const flags = new Uint8Array(value.length)
   let before = Number.NaN
   for (let i = 0; i < value.length; i++) {

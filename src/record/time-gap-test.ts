@@ -1,5 +1,6 @@
 import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireList } from '../quantity/require-list.js'
 import { requireObject } from '../quantity/require-object.js'
 import { EXPECTED_STEP, GAP_FACTOR } from './domains.js'
 import { QUALITY } from './flags.js'
@@ -29,8 +30,12 @@ export interface TimeGapInput {
  */
 export function timeGapTest(input: TimeGapInput): Uint8Array {
   requireObject(input, 'input')
-  const longest = maxGap(input)
-  const { time } = input
+  requireList(input.time, 'time')
+  return gapFlags(input.time, maxGap(input))
+}
+
+/** The flags of a whole series. */
+export function gapFlags(time: ArrayLike<number>, longest: number): Uint8Array {
   const flags = new Uint8Array(time.length)
   if (time.length > 0) flags[0] = QUALITY.notEvaluated
   for (let i = 1; i < time.length; i++) flags[i] = gapFlag((time[i] as number) - (time[i - 1] as number), longest)

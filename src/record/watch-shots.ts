@@ -84,38 +84,69 @@ export interface ShotWatch extends Reducer<ShotWatchState, WaterContentReading, 
  */
 export function watchShots(limits: ShotLimits): ShotWatch {
   requireObject(limits, 'limits')
+  const advance = shotSearch(limits)
+  return {
+    start: newShotSearch(),
+    finish: ended,
+    restore: (kept) => restoredShotWatch(stateReader(kept)),
+    step: ({ count, last, feet, rise }, reading) => {
+      const state = { count, last, feet: feet.slice(), rise }
+      const shots = advance(state, reading.time, reading.waterContent)
+      return [state, shots]
+    },
+  }
+}
+
+/** A search that is changed in place, so that a whole record makes no object for each of its readings. */
+export interface ShotSearch {
+  count: number
+  last: number | null
+  feet: Foot[]
+  rise: ShotWatchState['rise']
+}
+
+export function newShotSearch(): ShotSearch {
+  return { count: 0, last: null, feet: [], rise: null }
+}
+
+/** Takes a reading into a search and gives the shot that ended with it, for these limits. */
+export function shotSearch(
+  limits: ShotLimits,
+): (search: ShotSearch, time: number, waterContent: number) => readonly FoundShot[] {
   const least = numberIn(limits.minRise, MIN_RISE, 'minRise')
   const longest = numberIn(limits.maxRiseTime, MAX_RISE_TIME, 'maxRiseTime')
   const longestStep = numberIn(limits.maxStep, MAX_STEP, 'maxStep')
-  return {
-    start: { count: 0, last: null, feet: [], rise: null },
-    finish: ended,
-    restore: (kept) => restoredShotWatch(stateReader(kept)),
-    step: (state, { time, waterContent }) => {
-      const count = state.count + 1
-      if (isMissing(time) || isMissing(waterContent)) return [{ ...state, count }, NONE]
-      const here: Foot = [state.count, time, waterContent]
-      const { last, rise } = state
-      if (last !== null && !(time > last && time - last <= longestStep))
-        return [{ count, last: time, feet: [here], rise: null }, ended(state)]
-      if (rise === null) {
-        const feet = withFoot(state.feet, here, longest)
-        const begins = waterContent - (feet[0] as Foot)[2] > least - TINY
-        return [
-          { count, last: time, feet, rise: begins ? { foot: lastFoot(feet, least), top: here, above: 1 } : null },
-          NONE,
-        ]
-      }
-      const { foot, top } = rise
-      const above = rise.above + (waterContent - foot[2] > least / 2 - TINY ? 1 : 0)
-      if (waterContent > top[2] + TINY && time - foot[1] <= longest)
-        return [{ count, last: time, feet: state.feet, rise: { foot, top: here, above } }, NONE]
-      const next = { foot, top, above }
-      return time - top[1] > longest / 3 || top[2] - waterContent > least / 2 + TINY
-        ? [{ count, last: time, feet: [here], rise: null }, ended({ rise: next })]
-        : [{ count, last: time, feet: state.feet, rise: next }, NONE]
-    },
+  return (search, time, waterContent) => {
+    const index = search.count++
+    if (isMissing(time) || isMissing(waterContent)) return NONE
+    const here: Foot = [index, time, waterContent]
+    const { last, rise, feet } = search
+    search.last = time
+    if (last !== null && !(time > last && time - last <= longestStep)) return startAgain(search, here, rise)
+    if (rise === null) {
+      addFoot(feet, here, longest)
+      if (waterContent - (feet[0] as Foot)[2] > least - TINY)
+        search.rise = { foot: lastFoot(feet, least), top: here, above: 1 }
+      return NONE
+    }
+    const { foot, top } = rise
+    const above = rise.above + (waterContent - foot[2] > least / 2 - TINY ? 1 : 0)
+    if (waterContent > top[2] + TINY && time - foot[1] <= longest) {
+      search.rise = { foot, top: here, above }
+      return NONE
+    }
+    const next = { foot, top, above }
+    if (time - top[1] > longest / 3 || top[2] - waterContent > least / 2 + TINY) return startAgain(search, here, next)
+    search.rise = next
+    return NONE
   }
+}
+
+/** The search goes on from a reading; what rise there was has ended. */
+function startAgain(search: ShotSearch, here: Foot, rise: ShotWatchState['rise']): readonly FoundShot[] {
+  search.feet = [here]
+  search.rise = null
+  return rise === null ? NONE : ended({ rise })
 }
 
 /** Differences below this are rounding: an offset of the probe must not make or hide a shot. Unit: m³/m³. */
@@ -125,20 +156,24 @@ const MAX_FEET = 64
 const NONE: readonly FoundShot[] = []
 
 /** A rise that one reading alone shows is a spike. */
-function ended({ rise }: Pick<ShotWatchState, 'rise'>): readonly FoundShot[] {
+export function ended({ rise }: Pick<ShotWatchState, 'rise'>): readonly FoundShot[] {
   return rise !== null && rise.above > 1 ? [shotOf(rise.foot, rise.top)] : NONE
 }
 
 /** Readings too old to be the foot of a rise leave at the front, those that are not lower than the new one at the back. */
-function withFoot(feet: readonly Foot[], here: Foot, longest: number): Foot[] {
-  let first = 0
-  while (first < feet.length && here[1] - (feet[first] as Foot)[1] > longest) first++
+function addFoot(feet: Foot[], here: Foot, longest: number): void {
+  let old = 0
+  while (old < feet.length && here[1] - (feet[old] as Foot)[1] > longest) old++
   let end = feet.length
-  while (end > first && (feet[end - 1] as Foot)[2] > here[2] - TINY) end--
-  const kept = feet.slice(first, end)
-  kept.push(here)
+  while (end > old && (feet[end - 1] as Foot)[2] > here[2] - TINY) end--
+  while (feet.length > end) feet.pop()
+  if (old > 0) feet.splice(0, old)
+  feet.push(here)
+  if (feet.length <= MAX_FEET) return
   // In a record by the second every other foot is enough; the lowest and the newest stay.
-  return kept.length <= MAX_FEET ? kept : kept.filter((_, k) => k % 2 === 0 || k === kept.length - 1)
+  let kept = 0
+  for (let k = 0; k < feet.length; k++) if (k % 2 === 0 || k === feet.length - 1) feet[kept++] = feet[k] as Foot
+  feet.length = kept
 }
 
 /** The last reading that was as low as the lowest, to a quarter of the least rise. */

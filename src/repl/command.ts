@@ -15,6 +15,7 @@ export interface Outcome {
 const USAGE = `porewater ${packageJson.version}: substrate water physics
 
   porewater                     a session with every function, help, plots and a lesson
+  porewater lesson              a session that begins with the lesson of ten minutes
   porewater FUNCTION            reads arguments as JSON from standard input, writes the result as JSON
   porewater FUNCTION 'JSON'     the same with the arguments on the command line
   porewater --help FUNCTION     what a function computes, its equation, arguments, domain, source
@@ -32,12 +33,13 @@ The session keeps its history in ~/.porewater_history; POREWATER_HISTORY names a
 
 const done = (out: string): Outcome => ({ code: 0, out, error: '' })
 
-/** Runs the command with its arguments; standard input is read only when a function needs it. */
-export function command(
-  words: readonly string[],
-  library: Readonly<Record<string, unknown>>,
-  input: () => string,
-): Outcome {
+/** Whether a command reads its arguments from standard input. */
+export function needsInput(words: readonly string[]): boolean {
+  return words.length === 1 && catalogue.some((entry) => entry.name === words[0])
+}
+
+/** Runs the command with its arguments, and with what stood on standard input. */
+export function command(words: readonly string[], library: Readonly<Record<string, unknown>>, input: string): Outcome {
   const [first = '', ...rest] = words
   if (first === '--version' || first === '-v') return done(`${packageJson.version}\n`)
   if (first === '--help' || first === '-h') return rest.length === 0 ? done(USAGE) : helpOutcome(rest.join(' '))
@@ -45,7 +47,7 @@ export function command(
     return rest.length === 0 ? unclear('--find needs words') : done(`${foundText(rest.join(' '))}\n`)
   if (first.startsWith('-')) return unclear(`there is no option ${first.slice(0, 80)}`)
   if (rest.length > 1) return unclear('give the arguments as one piece of JSON')
-  return functionOutcome(first, rest[0] ?? input(), library)
+  return functionOutcome(first, rest[0] ?? input, library)
 }
 
 function helpOutcome(name: string): Outcome {

@@ -1,13 +1,21 @@
 import { catalogue } from '../catalogue/catalogue.js'
 import type { CatalogueEntry, CatalogueField } from '../catalogue/entry.js'
-import { findEntries } from '../catalogue/find-entries.js'
 import { nearestNames } from '../catalogue/nearest-names.js'
 import { sourceInFull } from '../catalogue/source-in-full.js'
+import { maxOf } from '../quantity/extremes.js'
+import { wordsOf } from '../text/text-kind.js'
+import { asked } from './find-words.js'
+import { heldFunctionOf } from './held/functions.js'
+import type { FunctionType, SignatureType } from './held/signature-type.js'
+import { kindsOf, unitOfKind } from './held/signatures.js'
 import { readableTex } from './readable-tex.js'
 import { callForm } from './typed-arguments.js'
 
-/** Help for a function, given itself or by name. */
+/** Help for a function, by its description, itself or its name. */
 export function helpAbout(about: unknown): string {
+  if (isEntry(about)) return helpText(about)
+  const method = heldFunctionOf(about)
+  if (method !== undefined) return methodText((about as { name: string }).name, method.type)
   const name = typeof about === 'function' ? about.name : String(about)
   const entry = catalogue.find((one) => one.name === name)
   if (entry !== undefined) return helpText(entry)
@@ -18,6 +26,22 @@ export function helpAbout(about: unknown): string {
   return near.length > 0
     ? `There is no function "${name}". Close to it: ${near.join(', ')}`
     : `There is no function "${name}". Search by word: find('drain')`
+}
+
+function isEntry(about: unknown): about is CatalogueEntry {
+  return typeof about === 'object' && about !== null && 'summary' in about
+}
+
+/** What a method of a model takes and gives; its model's own help says the rest. */
+function methodText(name: string, { takes, gives }: FunctionType): string {
+  const told = (type: SignatureType) => {
+    const kinds = kindsOf(type)
+    const [kind] = kinds
+    if (kind !== undefined)
+      return `${wordsOf(kind)}${unitText(unitOfKind(kind)) === '' ? '' : ` ${unitText(unitOfKind(kind))}`}`
+    return type !== 0 && 'unit' in type ? `number ${unitText(type.unit)}` : 'value'
+  }
+  return `${name}(${takes.map(told).join(', ')})\n  Gives a ${told(gives)}.`
 }
 
 /** What a function computes, its equation in readable text, its arguments, domain, source and an example. */
@@ -38,10 +62,10 @@ function helpText(entry: CatalogueEntry): string {
 
 /** The functions that fit some words, one a line. */
 export function foundText(words: string, columns = 100): string {
-  const found = findEntries({ words })
+  const found = asked(words)
   if (found.length === 0) return `No function has the words "${words}". Try one word, such as find('drain').`
   const shown = found.slice(0, 20)
-  const wide = Math.max(...shown.map((entry) => entry.name.length))
+  const wide = maxOf(shown.map((entry) => entry.name.length))
   const lines = shown.map(
     (entry) => `  ${entry.name.padEnd(wide)}  ${cut(entry.summary, Math.max(20, columns - wide - 5))}`,
   )

@@ -1,4 +1,4 @@
-import type { Called } from './shown.js'
+import type { Called } from './called.js'
 
 /** What a person typed, and what came of it. */
 export interface Heard {

@@ -5,7 +5,7 @@ import type { KindName, KindTypes } from '../text/generated/kind-types.js'
 import { KINDS } from '../text/generated/kinds.js'
 import { parseQuantity } from '../text/parse.js'
 import { toUcum } from '../text/ucum.js'
-import { kindForText, kindOfType } from './kind-of-field.js'
+import { keptUnit, kindForText, kindOfType } from './kind-of-field.js'
 
 /** The number that a text stands for, in the unit that the documentation gives for the argument. */
 export function numberFromText(text: string, field: CatalogueField, resultType: string): number {
@@ -13,13 +13,20 @@ export function numberFromText(text: string, field: CatalogueField, resultType: 
   if (moment !== undefined) return moment
   const plain = plainNumber(text, field)
   const own = kindOfType(field.type)
-  if (own !== undefined) return read(text, own, field)
+  // The unit of the help counts: a suction head is kept in cm, and written in cm of water.
+  if (own !== undefined && (plain === undefined || keptUnit(own) !== field.unit || isWritten(own, field.unit)))
+    return read(text, own, field)
   if (plain !== undefined) return plain
   const kind = kindForText(field, resultType)
   if (kind === undefined) throw refusal(text, field)
   const unit = KINDS[kind].units.find((one) => one.shown === field.unit)
   const value = read(text, kind, field)
   return unit === undefined ? value : toUcum(value, kind, unit.ucum).value
+}
+
+/** Whether text of a kind is written in a unit anyway, so that the kind's own constructor checks the number. */
+function isWritten(kind: KindName, unit: string | undefined): boolean {
+  return KINDS[kind].units.some((one) => one.shown === unit)
 }
 
 /** The quantity; a refusal names the argument that it is about. */

@@ -1,8 +1,9 @@
 import { entryNamed } from '../catalogue/entry-named.js'
 import { InputError } from '../quantity/errors.js'
 import type { Finding } from '../quantity/finding.js'
+import { kindAmong, unitOf } from './called.js'
 import { cautionsOf } from './cautions.js'
-import { hasName, kindAmong, unitOf } from './shown.js'
+import { hasName } from './number-with-unit.js'
 import { headsOf, typedArguments } from './typed-arguments.js'
 
 type Library = Readonly<Record<string, unknown>>

@@ -1,6 +1,9 @@
+import { InputError } from '../quantity/errors.js'
 import { maxOf, minOf } from '../quantity/extremes.js'
+import { numberWithUnit } from './number-with-unit.js'
 import type { OverRange } from './over-range.js'
-import { numberWithUnit } from './shown.js'
+import type { PlotOptions } from './plot-options.js'
+import { axisTitle, curveSentence } from './plot-words.js'
 
 /** Bits of a braille character by column and row of its dots (Unicode, block U+2800). */
 const DOTS: readonly (readonly number[])[] = [
@@ -8,59 +11,135 @@ const DOTS: readonly (readonly number[])[] = [
   [0x08, 0x10, 0x20, 0x80],
 ]
 
-/** How large a plot is, in characters. */
+/** How large a plot is, in characters, and which axes are logarithmic. */
 export interface PlotSize {
   readonly columns: number
   readonly rows: number
+  readonly log: PlotOptions['log']
 }
 
-/** A curve in characters, with axes, units, and one sentence that says what it shows. */
-export function plotText(curve: OverRange, { columns, rows }: PlotSize): string {
-  const known = curve.y.filter((value) => Number.isFinite(value))
-  if (known.length === 0) return `Nothing to plot: all ${curve.y.length} points were refused. ${curve.firstRefusal}`
-  const [low, high] = levels(minOf(known), maxOf(known))
-  const cells = drawn(curve, low, high, columns, rows)
+/** Curves in characters, with axes, units, and for each one sentence that says what it shows. */
+export function plotText(curves: readonly OverRange[], size: PlotSize): string {
+  const { columns, rows, log } = size
+  const [first] = curves
+  if (first === undefined) throw new InputError('function', 'is missing', 'give one function, or several in a list')
+  const known = curves.flatMap((curve) => curve.y.filter((value) => Number.isFinite(value)))
+  if (known.length === 0) return `Nothing to plot: all ${first.y.length} points were refused. ${first.firstRefusal}`
+  checkUnits(curves)
+  const scale = scaleOf(known, log.includes('y'))
+  const cells = drawn(curves, scale, columns, rows)
   const label = (value: number) => numberWithUnit(Number(value.toPrecision(3)), undefined)
-  const wide = Math.max(...[low, (low + high) / 2, high].map((value) => label(value).length))
+  const ticks = new Map([
+    [0, scale.value(1)],
+    [Math.floor((rows - 1) / 2), scale.value(0.5)],
+    [rows - 1, scale.value(0)],
+  ])
+  const wide = maxOf([...ticks.values()].map((value) => label(value).length))
   const lines = cells.map((row, i) => {
-    const value =
-      i === 0 ? high : i === rows - 1 ? low : i === Math.floor((rows - 1) / 2) ? (low + high) / 2 : undefined
+    const value = ticks.get(i)
     return `${(value === undefined ? '' : label(value)).padStart(wide)} │${row}`
   })
-  const left = numberWithUnit(curve.x[0] as number, undefined)
-  const right = numberWithUnit(curve.x.at(-1) as number, undefined)
+  const [left, right] = [first.x[0] as number, first.x.at(-1) as number].map((end) => numberWithUnit(end, undefined))
   const axis = `${' '.repeat(wide)} └${'─'.repeat(columns)}`
-  const ends = `${' '.repeat(wide + 2)}${left}${right.padStart(columns - left.length)}`
-  const title = `${curve.yName || 'y'}${inUnit(curve.yUnit)} against ${curve.xName || 'x'}${inUnit(curve.xUnit)}`
-  return [title, ...lines, axis, ends, sentence(curve)].join('\n')
+  const ends = `${' '.repeat(wide + 2)}${left}${(right as string).padStart(columns - (left as string).length)}`
+  return [titleOf(curves, log), ...lines, axis, ends, ...sentences(curves)].join('\n')
 }
 
-function inUnit(unit: string): string {
-  return unit === '' ? '' : ` (${unit})`
+function titleOf(curves: readonly OverRange[], log: PlotOptions['log']): string {
+  const [first] = curves as [OverRange]
+  const name = curves.length === 1 ? first.yName || 'y' : curves.map((_, i) => markOf(i)).join(', ')
+  const scales = log === '' ? '' : `, logarithmic ${[...log].join(' and ')}`
+  return `${axisTitle(name, first.yUnit)} against ${axisTitle(first.xName || 'x', first.xUnit)}${scales}`
+}
+
+function sentences(curves: readonly OverRange[]): string[] {
+  if (curves.length === 1) return curves.map(curveSentence)
+  return curves.map((curve, i) => {
+    const named = `${markOf(i)}${curve.yName === '' ? '' : ` ${curve.yName}`}`
+    return curve.refused === curve.y.length
+      ? `${named}: all points refused. ${curve.firstRefusal}`
+      : `${named}: ${curveSentence(curve)}`
+  })
+}
+
+function markOf(i: number): string {
+  return String.fromCharCode(97 + (i % 26))
+}
+
+/** Curves on one axis must be in one unit. */
+function checkUnits(curves: readonly OverRange[]): void {
+  const seen = curves.filter((curve) => curve.refused < curve.y.length)
+  for (const part of ['yUnit', 'xUnit'] as const) {
+    const units = [...new Set(seen.map((curve) => curve[part]))]
+    if (units.length > 1)
+      throw new InputError(
+        'curves',
+        `are in ${units.map((unit) => unit || 'no unit').join(' and ')}`,
+        'plot them one by one',
+      )
+  }
+}
+
+interface Scale {
+  /** From 0 at the bottom to 1 at the top. */
+  readonly place: (value: number) => number
+  readonly value: (place: number) => number
 }
 
 /** A flat curve gets room above and below. */
+function scaleOf(known: readonly number[], log: boolean): Scale {
+  const [low, high] = [minOf(known), maxOf(known)]
+  if (log && low <= 0)
+    throw new InputError(
+      'log',
+      `has a value of ${numberWithUnit(low, undefined)}`,
+      'only values above zero have a logarithm',
+    )
+  const [least, most] = log ? levels(Math.log(low), Math.log(high)) : levels(low, high)
+  return {
+    place: (value) => ((log ? Math.log(value) : value) - least) / (most - least),
+    value: (place) => (log ? Math.exp(least + place * (most - least)) : least + place * (most - least)),
+  }
+}
+
 function levels(low: number, high: number): [number, number] {
   if (high - low > 1e-12 * Math.max(Math.abs(high), Math.abs(low))) return [low, high]
   const room = Math.abs(low) * 0.1 || 1
   return [low - room, high + room]
 }
 
-function drawn(curve: OverRange, low: number, high: number, columns: number, rows: number): string[] {
+function drawn(curves: readonly OverRange[], scale: Scale, columns: number, rows: number): string[] {
   const bits = Array.from({ length: rows }, () => new Array<number>(columns).fill(0))
-  const last = curve.x.length - 1
-  const place = (i: number): [number, number] => [
-    Math.round((i / last) * (columns * 2 - 1)),
-    Math.round((1 - ((curve.y[i] as number) - low) / (high - low)) * (rows * 4 - 1)),
-  ]
+  const ends = Array.from({ length: rows }, () => '')
+  for (const [i, curve] of curves.entries()) {
+    const places = curve.y.map((value, at): [number, number] | undefined =>
+      Number.isFinite(value)
+        ? [
+            Math.round((at / (curve.x.length - 1)) * (columns * 2 - 1)),
+            Math.round((1 - scale.place(value)) * (rows * 4 - 1)),
+          ]
+        : undefined,
+    )
+    drawLine(bits, places)
+    const end = places.filter((place) => place !== undefined).at(-1)
+    if (end !== undefined && curves.length > 1) ends[end[1] >> 2] += ` ${markOf(i)}`
+  }
+  return bits.map((line, row) => {
+    const text = line.map((bit) => (bit === 0 ? ' ' : String.fromCharCode(0x2800 + bit))).join('')
+    return ends[row] === '' ? text.trimEnd() : text + ends[row]
+  })
+}
+
+/** Sets the dots from each point to the next; a gap breaks the line. */
+function drawLine(bits: readonly number[][], places: readonly ([number, number] | undefined)[]): void {
   const set = (column: number, row: number) => {
     const line = bits[row >> 2] as number[]
     line[column >> 1] = (line[column >> 1] as number) | (DOTS[column & 1]?.[row & 3] as number)
   }
-  for (let i = 0; i <= last; i++) {
-    if (!Number.isFinite(curve.y[i] as number)) continue
-    const [column, row] = place(i)
-    const [nextColumn, nextRow] = i < last && Number.isFinite(curve.y[i + 1] as number) ? place(i + 1) : [column, row]
+  for (const [i, place] of places.entries()) {
+    if (place === undefined) continue
+    const [column, row] = place
+    const [nextColumn, nextRow] = places[i + 1] ?? place
     const steps = Math.max(1, Math.abs(nextColumn - column), Math.abs(nextRow - row))
     for (let step = 0; step <= steps; step++)
       set(
@@ -68,28 +147,4 @@ function drawn(curve: OverRange, low: number, high: number, columns: number, row
         Math.round(row + ((nextRow - row) * step) / steps),
       )
   }
-  return bits.map((line) =>
-    line
-      .map((bit) => (bit === 0 ? ' ' : String.fromCharCode(0x2800 + bit)))
-      .join('')
-      .trimEnd(),
-  )
-}
-
-/** The curve in words, for those who do not see it. */
-function sentence(curve: OverRange): string {
-  const at = curve.y
-    .map((value, i) => [curve.x[i] as number, value] as const)
-    .filter(([, value]) => Number.isFinite(value))
-  const values = at.map(([, value]) => value)
-  const first = at[0] as readonly [number, number]
-  const end = at.at(-1) as readonly [number, number]
-  const rising = values.every((value, i) => i === 0 || value >= (values[i - 1] as number))
-  const falling = values.every((value, i) => i === 0 || value <= (values[i - 1] as number))
-  const way = rising && falling ? 'Does not change' : rising ? 'Rises' : falling ? 'Falls' : 'Rises and falls'
-  const point = ([x, y]: readonly [number, number]) =>
-    `${numberWithUnit(y, curve.yUnit)} at ${numberWithUnit(x, curve.xUnit)}`
-  const refused =
-    curve.refused === 0 ? '' : ` ${curve.refused} of ${curve.y.length} points refused. ${curve.firstRefusal}`
-  return `${way}: ${point(first)}, ${point(end)}; lowest ${numberWithUnit(minOf(values), curve.yUnit)}, highest ${numberWithUnit(maxOf(values), curve.yUnit)}.${refused}`
 }

@@ -1,6 +1,8 @@
 import { createContext } from 'node:vm'
-import { isUnfinished } from './line.js'
+import { isUnfinished } from './code/parsed.js'
+
 import { Session } from './session.js'
+import { commandIn } from './word-command.js'
 
 /** Runs lines that come through a pipe, as if they were typed; gives what they show, and whether all of them ran. */
 export function runScript(text: string): { readonly shown: string; readonly refused: boolean } {
@@ -10,11 +12,11 @@ export function runScript(text: string): { readonly shown: string; readonly refu
   let refused = false
   let source = ''
   for (const line of text.split('\n')) {
-    // What ends a session at a terminal ends it here too.
-    if (source === '' && line.trim() === '.exit') break
     source += source === '' ? line : `\n${line}`
-    if (isUnfinished(source)) continue
+    if (commandIn(source) === undefined && isUnfinished(source)) continue
     const said = source.trim() === '' ? undefined : session.enter(source, context)
+    // What ends a session at a terminal ends it here too.
+    if (said?.ends) return { shown: lines(shown), refused }
     if (said !== undefined && said.shown !== '') shown.push(said.shown)
     refused ||= said?.refused === true
     source = ''

@@ -1,18 +1,30 @@
 import { type Context, Script } from 'node:vm'
 import { catalogue } from '../catalogue/catalogue.js'
+import type { CatalogueEntry } from '../catalogue/entry.js'
 import { InputError } from '../quantity/errors.js'
+import { type Called, kindAmong } from './called.js'
 import { cautionsOf } from './cautions.js'
+import { NEGATED, OPERATED, rewritten } from './code/rewritten.js'
+import { allAlike } from './held/all-alike.js'
+import { negated, operated } from './held/arithmetic.js'
+import { holdAs, holdFunction, plainFunction } from './held/functions.js'
+import { type Bindings, held } from './held/give.js'
+import { heldMath } from './held/maths.js'
+import { constantOf, signatureOf } from './held/signatures.js'
+import { taken } from './held/take.js'
 import { foundText, helpAbout } from './help.js'
 import { Lesson } from './lesson.js'
 import { LIBRARY } from './library.js'
-import { readLine } from './line.js'
-import { overRange } from './over-range.js'
+import { type FunctionEntries, type OverRange, overRange } from './over-range.js'
+import { savedPicture } from './picture.js'
 import { plotText } from './plot.js'
+import { plotOptions } from './plot-options.js'
 import { oneLine, refusalLine } from './refusal.js'
-import { type Called, kindAmong, numberWithUnit, resultText, unitOf, valueText } from './shown.js'
+import { valueText } from './shown.js'
 import { sourcesText } from './sources.js'
 import { tableText } from './table.js'
-import { typedArguments } from './typed-arguments.js'
+import { headsOf, typedArguments } from './typed-arguments.js'
+import { commandIn } from './word-command.js'
 import { WELCOME } from './words.js'
 
 /** Text that is shown as it is, such as help. */
@@ -25,40 +37,37 @@ export interface Said {
   readonly value: unknown
   readonly shown: string
   readonly refused: boolean
+  /** Whether the line ends the session. */
+  readonly ends?: boolean
 }
 
-/**
- * What a person types in, apart from the terminal: names, the last call, and what names were given to results.
- * A number stays a plain number; its unit is known by the line that made it.
- */
+/** What a person types in, apart from the terminal. Quantities are held with their kinds, in names, in arithmetic and in results. */
 export class Session {
   readonly names: Readonly<Record<string, unknown>>
   readonly lesson: Lesson
-  private readonly kept = new Map<string, Called>()
+  /** Which function of the library each held one is. */
+  private readonly entries: FunctionEntries = new Map()
+  private readonly known: ReadonlySet<string>
   private last: Called | undefined
   private readonly cautions = new Map<string, string>()
 
   constructor(private readonly columns = 72) {
     this.lesson = new Lesson()
-    this.names = { ...this.library(), ...this.commands() }
+    this.names = { ...this.library(), ...this.commands(), Math: heldMath(), [OPERATED]: operated, [NEGATED]: negated }
+    this.known = new Set(Object.keys(this.names))
   }
 
-  /** Runs one line and gives what is to be shown; nothing for a line that has nothing to show. */
+  /** Runs one line or block and gives what is to be shown; nothing where there is nothing to show. */
   enter(source: string, context: Context): Said {
     this.last = undefined
     this.cautions.clear()
-    const line = readLine(source)
+    const command = commandIn(source)
+    if (command?.ends) return { value: undefined, shown: '', refused: false, ends: true }
     try {
-      const value = run(source, context)
-      const called = this.calledBy(line, value)
-      if (line.assigned !== undefined) this.keep(line.assigned, called)
-      const assigned = line.assigned !== undefined && value === undefined ? context[line.assigned] : value
-      const shown = withCautions(this.shownValue(line.path, called, assigned), this.cautions)
-      return {
-        value: assigned,
-        shown: withAfterword(shown, this.lesson.heard({ source, value: assigned, called: this.last })),
-        refused: false,
-      }
+      const value = this.run(command?.code ?? source, context)
+      const shown = withCautions(value instanceof Page ? value.text : shownValue(value), this.cautions)
+      const said = this.lesson.heard({ source: command?.code ?? source, value, called: this.last })
+      return { value, shown: withAfterword(shown, said), refused: false }
     } catch (error) {
       const said = this.lesson.heard({ source, error })
       return {
@@ -73,7 +82,7 @@ export class Session {
   peek(source: string, context: Context): unknown {
     const last = this.last
     try {
-      return run(source, context)
+      return inContext(source, context)
     } catch {
       return undefined
     } finally {
@@ -81,58 +90,53 @@ export class Session {
     }
   }
 
-  private calledBy(line: ReturnType<typeof readLine>, value: unknown): Called | undefined {
-    // A declaration has no value of its own: what was called last is what was kept.
-    if (line.callee !== undefined && this.last?.entry.name === line.callee)
-      return value === undefined || Object.is(this.last.value, value) ? this.last : undefined
-    return line.path === undefined ? undefined : this.kept.get(line.path[0] as string)
+  private run(source: string, context: Context): unknown {
+    const { code, declared } = rewritten(source, this.known)
+    const value = inContext(code, context)
+    return declared !== undefined && value === undefined ? context[declared] : value
   }
 
-  private keep(name: string, called: Called | undefined): void {
-    if (called === undefined) this.kept.delete(name)
-    else this.kept.set(name, called)
-  }
-
-  private shownValue(path: readonly string[] | undefined, called: Called | undefined, value: unknown): string {
-    if (value instanceof Page) return value.text
-    if (value === undefined) return ''
-    if (called !== undefined && path !== undefined && path.length > 1) {
-      const unit = unitOf(called, path.slice(1))
-      return typeof value === 'number' ? numberWithUnit(value, unit) : valueText(value)
-    }
-    return called !== undefined && Object.is(called.value, value) ? resultText(called) : valueText(value)
-  }
-
-  /** The library, with text accepted in place of numbers, and each call remembered. */
+  /** The library: text is accepted in place of numbers, a wrong kind is refused, results keep their kind. */
   private library(): Record<string, unknown> {
     const entries = new Map(catalogue.map((entry) => [entry.name, entry]))
     return Object.fromEntries(
       Object.entries(LIBRARY).map(([name, member]) => {
         const entry = entries.get(name)
-        if (typeof member !== 'function' || entry === undefined) return [name, member]
-        const call = (...given: unknown[]) => {
-          const read = typedArguments(entry, given)
-          const value: unknown = member(...read)
-          // One caution an input is enough, however often a line calls the function.
-          for (const { about, message } of cautionsOf(entry, read))
-            if (!this.cautions.has(`${name} ${about}`)) this.cautions.set(`${name} ${about}`, oneLine(message))
-          this.last = { entry, value, kind: kindAmong(given) }
-          return value
-        }
-        return [name, Object.defineProperty(call, 'name', { value: name })]
+        if (typeof member !== 'function' || entry === undefined)
+          return [name, held(member, constantOf(name), { bindings: new Map(), holdFunction })]
+        return [name, this.heldMember(entry, member as Member)]
       }),
     )
   }
 
+  private heldMember(entry: CatalogueEntry, run: Member): unknown {
+    const type = signatureOf(entry.name) ?? { takes: [], gives: 0 }
+    const heads = headsOf(entry)
+    const call = (...given: unknown[]) => {
+      const bindings: Bindings = new Map()
+      const named = kindAmong(given)
+      const plain = typedArguments(entry, allAlike(given, type)).map((one, i) =>
+        taken(one, type.takes[i] ?? 0, heads[i]?.path ?? entry.name, { bindings, plainFunction, named }),
+      )
+      const value = run(...plain)
+      // One caution an input is enough, however often a line calls the function.
+      for (const { about, message } of cautionsOf(entry, plain))
+        if (!this.cautions.has(`${entry.name} ${about}`)) this.cautions.set(`${entry.name} ${about}`, oneLine(message))
+      this.last = { entry, value, kind: named }
+      return held(value, type.gives, { bindings, holdFunction, named })
+    }
+    this.entries.set(call, entry)
+    return holdAs(call, { run, type }, entry.name)
+  }
+
   private commands(): Record<string, (...given: never[]) => Page> {
-    const lastCall = () => this.last
     const commands: Record<string, (...given: unknown[]) => string> = {
-      help: (about) => (about === undefined ? WELCOME : helpAbout(about)),
+      help: (about) => (about === undefined ? WELCOME : helpAbout(this.entryOf(about) ?? about)),
       find: (words) => foundText(textOf(words), this.columns),
-      sources: (about) => sourcesText(about),
-      plot: (f, from, to) =>
-        plotText(overRange(f, from, to, this.columns * 2, lastCall), { columns: this.columns - 10, rows: 14 }),
-      table: (f, from, to, rows = 11) => tableText(overRange(f, from, to, rowsOf(rows), lastCall)),
+      sources: (about) => sourcesText(this.entryOf(about) ?? about),
+      plot: (f, from, to, options) => this.plot(f, from, to, options),
+      table: (f, from, to, rows = 11) =>
+        tableText(overRange({ run: f, from, to, points: rowsOf(rows) }, this.entries, this.lastName)),
       lesson: (what) => this.lesson.command(what),
     }
     return Object.fromEntries(
@@ -142,7 +146,26 @@ export class Session {
       }),
     )
   }
+
+  /** Functions are known by what they are: a method of a model may be named like a function of the library. */
+  private entryOf(about: unknown): CatalogueEntry | undefined {
+    return typeof about === 'function' ? this.entries.get(about) : undefined
+  }
+
+  private readonly lastName = () => this.last?.entry.name ?? ''
+
+  private plot(f: unknown, from: unknown, to: unknown, options: unknown): string {
+    const { log, save } = plotOptions(options)
+    const curves = (Array.isArray(f) ? f : [f]).map(
+      (run): OverRange =>
+        overRange({ run, from, to, points: this.columns * 2, log: log.includes('x') }, this.entries, this.lastName),
+    )
+    const text = plotText(curves, { columns: this.columns - 10, rows: 14, log })
+    return save === undefined ? text : `${text}\n${savedPicture(curves, log, save)}`
+  }
 }
+
+type Member = (...given: unknown[]) => unknown
 
 function textOf(words: unknown): string {
   if (typeof words === 'string' && words.trim() !== '') return words
@@ -154,17 +177,18 @@ function rowsOf(rows: unknown): number {
   throw new InputError('rows', `is ${String(rows)}`, 'give a whole number from 2 to 200')
 }
 
-/** Runs code in a context. A name may be given again; a line in braces is an object. */
-function run(source: string, context: Context): unknown {
-  const again = source.replace(/^(\s*)(?:const|let)\s/, '$1var ')
-  const code = /^\s*\{[\s\S]*\}\s*;?\s*$/.test(again) ? `(${again.trim().replace(/;$/, '')})` : again
+function inContext(code: string, context: Context): unknown {
   return new Script(code, { filename: 'porewater' }).runInContext(context, {
     breakOnSigint: process.stdin.isTTY === true,
   })
 }
 
+function shownValue(value: unknown): string {
+  return value === undefined ? '' : valueText(value)
+}
+
 function withCautions(shown: string, cautions: ReadonlyMap<string, string>): string {
-  return [shown, ...[...cautions.values()].map((message) => `Caution: ${message}`)].join('\n')
+  return [shown, ...[...cautions.values()].map((message) => `Caution: ${message}`)].filter(Boolean).join('\n')
 }
 
 function withAfterword(shown: string, afterword: string): string {

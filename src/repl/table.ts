@@ -1,5 +1,6 @@
+import { maxOf } from '../quantity/extremes.js'
+import { numberWithUnit } from './number-with-unit.js'
 import type { OverRange } from './over-range.js'
-import { numberWithUnit } from './shown.js'
 
 /** A function at points of a range as two columns with their units. */
 export function tableText(curve: OverRange): string {
@@ -11,7 +12,7 @@ export function tableText(curve: OverRange): string {
     const y = curve.y[i] as number
     return [numberWithUnit(x, undefined), Number.isFinite(y) ? numberWithUnit(y, undefined) : 'refused'] as const
   })
-  const wide = Math.max(...[heading, ...rows].map(([x]) => x.length))
+  const wide = maxOf([heading, ...rows].map(([x]) => x.length))
   const lines = [heading, ...rows].map(([x, y]) => `  ${x.padStart(wide)}  ${y}`)
   return curve.refused === 0 ? lines.join('\n') : [...lines, `  ${curve.firstRefusal}`].join('\n')
 }

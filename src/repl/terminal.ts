@@ -3,9 +3,11 @@ import { homedir } from 'node:os'
 import { join } from 'node:path'
 import { type REPLServer, Recoverable, start } from 'node:repl'
 import type { Context } from 'node:vm'
+import { isUnfinished } from './code/parsed.js'
 import { completions } from './complete.js'
-import { isUnfinished } from './line.js'
+
 import { Session } from './session.js'
+import { commandIn } from './word-command.js'
 import { WELCOME } from './words.js'
 import { wrapped } from './wrap.js'
 
@@ -14,8 +16,8 @@ function width(): number {
   return Math.max(40, process.stdout.columns || 80)
 }
 
-/** Starts a session at the terminal. */
-export function openTerminal(): REPLServer {
+/** Starts a session at the terminal, with a first line if there is one. */
+export function openTerminal(begin = ''): REPLServer {
   const session = new Session(Math.min(width(), 100))
   const history = historyFile()
   process.stdout.write(`${WELCOME}\n${history.note}`)
@@ -25,8 +27,10 @@ export function openTerminal(): REPLServer {
     eval(source, context: Context, _file, callback) {
       // The completer asks for values too; that is nothing a person has typed.
       if (/^try \{ [\s\S]* \} catch \{\}$/.test(source)) return callback(null, session.peek(source, context))
-      if (isUnfinished(source)) return callback(new Recoverable(new SyntaxError('unfinished')), undefined)
-      const { value, shown } = session.enter(source, context)
+      if (commandIn(source) === undefined && isUnfinished(source))
+        return callback(new Recoverable(new SyntaxError('unfinished')), undefined)
+      const { value, shown, ends } = session.enter(source, context)
+      if (ends) return server.close()
       if (shown !== '') server.output.write(`${wrapped(shown, width())}\n`)
       // What was shown is shown; `_` keeps the value.
       if (value !== undefined) (server as unknown as { last: unknown }).last = value
@@ -34,7 +38,11 @@ export function openTerminal(): REPLServer {
     },
   })
   Object.assign(server.context, session.names)
-  completeWith(server, Object.keys(session.names))
+  completeWith(
+    server,
+    Object.keys(session.names).filter((name) => !name.startsWith('__')),
+  )
+  if (begin !== '') server.write(begin)
   if (history.file !== undefined) server.setupHistory(history.file, () => {})
   return server
 }

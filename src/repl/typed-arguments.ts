@@ -1,6 +1,8 @@
 import type { CatalogueEntry, CatalogueField } from '../catalogue/entry.js'
 import { nearestNames } from '../catalogue/nearest-names.js'
 import { InputError } from '../quantity/errors.js'
+import { isPlainObject } from './held/give.js'
+import { Measured } from './held/measured.js'
 import { numberFromText } from './number-from-text.js'
 
 /** The arguments of a call with text such as `11 L` read into numbers; refuses what is missing or not known. */
@@ -28,7 +30,7 @@ function checkHeads(entry: CatalogueEntry, heads: readonly CatalogueField[], giv
     }
     const properties = propertiesOf(entry, head)
     if (properties.length === 0) continue
-    if (typeof value !== 'object' || value === null)
+    if (typeof value !== 'object' || value === null || value instanceof Measured)
       throw new InputError(entry.name, 'takes its arguments by name', `it is called as ${callForm(entry)}`)
     if (isPlainObject(value)) checkProperties(entry, properties, value)
   }
@@ -81,10 +83,6 @@ function read(value: unknown, path: string, entry: CatalogueEntry): unknown {
   const changed = Object.entries(value).map(([key, inner]) => [key, read(inner, `${path}.${key}`, entry)] as const)
   // An object without text in it is passed on as it is, so that what a function made stays the same object.
   return changed.every(([key, inner]) => Object.is(inner, value[key])) ? value : Object.fromEntries(changed)
-}
-
-function isPlainObject(value: unknown): value is Record<string, unknown> {
-  return typeof value === 'object' && value !== null && !Array.isArray(value) && !ArrayBuffer.isView(value)
 }
 
 function lastOf(path: string): string {

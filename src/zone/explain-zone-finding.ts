@@ -70,6 +70,12 @@ function ofProbe(finding: OfProbe, at: (time: number) => string): string {
       return `whether ${probe} rose after the ${finding.times.length === 1 ? 'shot' : 'shots'} at ${times(finding.times)} cannot be said, because readings are missing there`
     case 'rises-without-shot':
       return `${probe} rose at ${times(finding.times)} without an entry in the log: a valve that passes water, watering by hand, or a log with holes`
+    case 'climbs-between-shots':
+      return `${probe} climbed by ${points(finding.rise)} from ${at(finding.from)} to ${at(finding.to)}, more slowly than a shot: a valve or an emitter that leaks, shots too small to show, rain, a hand that watered, or a probe that warmed up; close the water by hand, look and listen`
+    case 'level-stepped':
+      return `${probe} ${finding.change < 0 ? 'fell' : 'rose'} by ${points(Math.abs(finding.change))} at once at ${at(finding.time)} and stayed there: a probe that was pulled, pushed or bumped, or a container that was moved; look at it, and compare nothing across that moment`
+    case 'rises-with-salt':
+      return `the level after drain of ${probe} rises by ${points(finding.levelPerDay, 2)} a day together with the drain, by ${finding.drainPerDay.toFixed(2)} dS/m a day: salt that the probe takes for water; measure before and after a flush`
     case 'off-capacity':
       return `${probe} drains back to ${points(Math.abs(finding.difference))} ${finding.difference > 0 ? 'above' : 'below'} the container capacity of the bench test: a probe sees one place, so weigh a container before you trust either`
     case 'level-remembered':
@@ -160,6 +166,6 @@ export function explainZoneReason(reason: string): string {
 }
 
 const percent = (share: number, digits = 1) => `${(share * 100).toFixed(digits)} %`
-const points = (share: number) => `${(share * 100).toFixed(1)} points`
+const points = (share: number, digits = 1) => `${(share * 100).toFixed(digits)} points`
 const litres = (volume: number) => `${volume.toFixed(2)} L`
 const signed = (x: number) => `${x < 0 ? '−' : '+'}${Math.abs(x).toFixed(0)}`

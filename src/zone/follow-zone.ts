@@ -1,51 +1,43 @@
 import type { Reducer } from '../record/reducer.js'
 import { checkZone } from './checked-zone.js'
-import { type LocalDay, localDayOf } from './local-day.js'
+import type { HeldEntry, ZoneFollowState } from './follow-state.js'
+import { allRows, lastTime, NO_ROWS, type Row, rowsSince, withNewRow, withRow } from './kept-rows.js'
+import { localDayOf } from './local-day.js'
+import { CONFIRMED, farAhead, timeIn, whenPassedOn } from './order-of-time.js'
+import { restoredFollow } from './restore-zone.js'
 import { reviewWindow } from './review-day.js'
 import type { Zone } from './zone.js'
 import type { ZoneDay } from './zone-day.js'
 import { noMemory, type ZoneMemory } from './zone-memory.js'
 import type { Missable, ZoneEntry, ZoneRecord } from './zone-record.js'
-import { isLater, LOOK_BACK, windowOf } from './zone-window.js'
-
-/** A row of a kind of input: its time and its numbers, null where one is missing. */
-type Row = readonly [time: number, ...numbers: Missable[]]
-
-/** Rows of one kind: full blocks and one that is being filled, so that a step copies only a few rows. */
-export interface KeptRows {
-  readonly full: readonly (readonly Row[])[]
-  readonly open: readonly Row[]
-}
-
-/** What is remembered between two inputs: the rows of the day and of the 24 hours before it, as JSON keeps them. */
-export interface ZoneFollowState {
-  /** The day that is under way. */
-  readonly day: LocalDay | null
-  readonly reading: KeptRows
-  readonly climate: KeptRows
-  readonly watering: KeptRows
-  /** For each reading that was out of order, the time of the last one that was not. Unit: s. */
-  readonly outOfOrder: readonly number[]
-  readonly memory: ZoneMemory
-}
+import { LOOK_BACK, plainNumber, windowOf } from './zone-window.js'
 
 /** `reviewZone` for inputs that come in one by one. */
 export interface ZoneFollower extends Reducer<ZoneFollowState, ZoneEntry, readonly ZoneDay[]> {
   /** The review of the day that is under way, as far as it has come. */
   readonly finish: (state: ZoneFollowState) => readonly ZoneDay[]
+  /** A state that was kept as JSON, checked field by field. */
+  readonly restore: (kept: unknown) => ZoneFollowState
 }
 
-const BLOCK = 64
-const EMPTY: KeptRows = { full: [], open: [] }
+/** Climate and log so far behind the day under way wait for a reading of their time. Unit: s. */
+const WAITS = 172800
+/** Blocks of rows that are kept of climate and log while no reading has come. */
+const MAX_BLOCKS = 400
 
 /**
  * Follows a zone reading by reading, and reviews each local day when it has ended: what `reviewZone` gives for the same record, to the
  * last bit, however the record is cut and whether or not the state went through JSON in between.
  *
+ * A reading with a time far ahead of the last one waits until two more have come behind it; if time goes on where it was, it is left out
+ * and counted. A clock that is wrong for longer shows only by another clock: where you have one, hold back what claims to come from
+ * the future.
+ *
  * The state holds two days of readings and the memory of the zone, no more; with two probes and a reading every five minutes that is
  * about 30 kB of JSON.
  *
- * @procedure Keeps the rows of the day and of the 24 hours before it; the first input of a later day ends the day and has it reviewed.
+ * @procedure Keeps the rows of the day and of the 24 hours before it; the first reading of a later day ends the day and has it reviewed.
+ * Climate and log may come late, as long as their day is under way.
  * @param zone - The zone. Unit: any. Range: any.
  * @returns A reducer that takes readings, climate and entries of the watering log in the order of time, and gives the days that ended.
  * @throws `DomainError` for a number of the zone outside its range, `InputError` for parts that contradict each other.
@@ -77,35 +69,108 @@ const EMPTY: KeptRows = { full: [], open: [] }
  */
 export function followZone(zone: Zone): ZoneFollower {
   const checked = checkZone(zone)
+  const far = farAhead(checked)
   return {
-    start: { day: null, reading: EMPTY, climate: EMPTY, watering: EMPTY, outOfOrder: [], memory: noMemory() },
-    step: (state, input) => {
-      const rows = state[input.kind]
-      const last = lastTime(rows)
-      if (!isLater(input.time, last, input.kind !== 'watering')) {
-        if (input.kind !== 'reading') return [state, []]
-        const at = last === -Infinity ? [] : [last]
-        return [{ ...state, outOfOrder: [...state.outOfOrder, ...at] }, []]
-      }
-      const [open, days] =
-        state.day === null || input.time >= state.day.to ? turned(checked, state, input.time) : [state, []]
-      return [{ ...open, [input.kind]: withRow(open[input.kind], rowOf(checked, input)) }, days]
+    start: {
+      day: null,
+      reading: NO_ROWS,
+      climate: NO_ROWS,
+      watering: NO_ROWS,
+      forecast: NO_ROWS,
+      held: [],
+      outOfOrder: [],
+      memory: noMemory(),
     },
-    finish: (state) => closed(checked, state).days,
+    step: (state, input) => {
+      const time = timeIn(input.time, 'time')
+      if (input.kind === 'reading') return withReading(checked, state, rowOf(checked, input, time), far)
+      if (Number.isNaN(time)) return [state, []]
+      const entry = [input.kind, rowOf(checked, input, time)] as const
+      if (state.day === null || time < state.day.to + WAITS) return [withEntry(state, entry), []]
+      // What nobody reads beside is kept for a day.
+      const held = state.held.filter(([kind, row]) => kind === 'reading' || row[0] >= time - LOOK_BACK)
+      return [{ ...state, held: [...held, entry] }, []]
+    },
+    finish: (state) => closed(checked, settled(checked, state)).days,
+    restore: (kept) => restoredFollow(checked, kept),
   }
 }
 
+type Step = readonly [ZoneFollowState, readonly ZoneDay[]]
+
+/** Takes in a reading, as `orderOfReadings` takes in those of a record. */
+function withReading(zone: Zone, state: ZoneFollowState, row: Row, far: number): Step {
+  const now = row[0]
+  const last = lastTime(state.reading)
+  if (now > last && now - last <= far) return admitted(zone, withoutHeld(state), row)
+  if (!(now > last)) return [late(state, 1), []]
+  const { held, ...rest } = withoutHeld(state, now)
+  const all: HeldEntry[] = [...held, ['reading', row]]
+  const waiting = all.filter(([kind]) => kind === 'reading').length
+  return waiting < CONFIRMED ? [{ ...rest, held: all }, []] : released(zone, { ...rest, held: all })
+}
+
+/** What waited is taken in: readings first, since they say what day it is. */
+function released(zone: Zone, { held, ...rest }: ZoneFollowState): Step {
+  let state: ZoneFollowState = { ...rest, held: [] }
+  const days: ZoneDay[] = []
+  for (const [kind, row] of held) {
+    if (kind !== 'reading') continue
+    const [next, ended] = admitted(zone, state, row)
+    state = next
+    days.push(...ended)
+  }
+  for (const entry of held) if (entry[0] !== 'reading') state = withEntry(state, entry)
+  return [state, days]
+}
+
+/** Where nothing else is known, the first readings are all there is. */
+function settled(zone: Zone, state: ZoneFollowState): ZoneFollowState {
+  return lastTime(state.reading) === -Infinity ? released(zone, state)[0] : state
+}
+
+/** Readings that waited in vain are out of order: all of them, or those that are not before a moment. */
+function withoutHeld(state: ZoneFollowState, before = -Infinity): ZoneFollowState {
+  const held = state.held.filter(([kind, row]) => kind !== 'reading' || row[0] < before)
+  const dropped = state.held.length - held.length
+  return dropped === 0 ? state : { ...late(state, dropped), held }
+}
+
+/** Some more readings that are out of order. */
+function late(state: ZoneFollowState, count: number): ZoneFollowState {
+  const last = lastTime(state.reading)
+  return last === -Infinity
+    ? state
+    : { ...state, outOfOrder: [...state.outOfOrder, ...new Array<number>(count).fill(last)] }
+}
+
+function withEntry(state: ZoneFollowState, [kind, row]: HeldEntry): ZoneFollowState {
+  if (state.day !== null && row[0] < state.day.from - LOOK_BACK) return state
+  const rows = (kind === 'climate' ? withNewRow : withRow)(state[kind], row)
+  // Before the first reading nobody knows what will be needed, but not everything is kept for ever.
+  const kept = state.day === null && rows.full.length > MAX_BLOCKS ? { ...rows, full: rows.full.slice(1) } : rows
+  return { ...state, [kind]: kept }
+}
+
+function admitted(zone: Zone, state: ZoneFollowState, row: Row): Step {
+  const now = row[0]
+  const [open, days] = state.day === null || now >= state.day.to ? turned(zone, state, now) : [state, []]
+  return [{ ...open, reading: withRow(open.reading, row) }, days]
+}
+
 /** Ends the day that is under way and begins that of a moment. */
-function turned(zone: Zone, state: ZoneFollowState, now: number): readonly [ZoneFollowState, readonly ZoneDay[]] {
+function turned(zone: Zone, state: ZoneFollowState, now: number): Step {
   const { days, memory } = closed(zone, state)
   const day = localDayOf(zone.place.clock, now)
   const begin = day.from - LOOK_BACK
   return [
     {
       day,
-      reading: without(state.reading, begin),
-      climate: without(state.climate, begin),
-      watering: without(state.watering, begin),
+      reading: rowsSince(state.reading, begin),
+      climate: rowsSince(state.climate, begin),
+      watering: rowsSince(state.watering, begin),
+      forecast: rowsSince(state.forecast, begin),
+      held: state.held,
       outOfOrder: state.outOfOrder.filter((time) => time >= day.from),
       memory,
     },
@@ -117,7 +182,8 @@ function turned(zone: Zone, state: ZoneFollowState, now: number): readonly [Zone
 function closed(zone: Zone, state: ZoneFollowState): { days: readonly ZoneDay[]; memory: ZoneMemory } {
   const { day, memory } = state
   if (day === null || !(lastTime(state.reading) >= day.from)) return { days: [], memory }
-  const [reading, climate, watering] = [all(state.reading), all(state.climate), all(state.watering)]
+  const [reading, climate] = [allRows(state.reading), allRows(state.climate)]
+  const [watering, forecast] = [allRows(state.watering), allRows(state.forecast)]
   const column = (rows: readonly Row[], k: number) => Float64Array.from(rows, (row) => row[k] ?? Number.NaN)
   const columns = {
     time: column(reading, 0),
@@ -137,52 +203,39 @@ function closed(zone: Zone, state: ZoneFollowState): { days: readonly ZoneDay[];
       feedEC: column(watering, 3),
       drainEC: column(watering, 4),
     },
+    forecast: { time: column(forecast, 0), day: column(forecast, 1), irradiance: column(forecast, 2) },
     outOfOrder: Float64Array.from(state.outOfOrder),
   }
   const found = reviewWindow(zone, windowOf(columns, day), memory)
   return { days: [found.day], memory: found.memory }
 }
 
-function rowOf(zone: Zone, input: ZoneEntry): Row {
-  const number = (x: Missable | undefined): Missable => (x === undefined || Number.isNaN(x) ? null : x)
+function rowOf(zone: Zone, input: ZoneEntry, time: number): Row {
+  const number = (x: Missable | undefined, name: string): Missable => {
+    const value = plainNumber(x, name)
+    return Number.isNaN(value) ? null : value
+  }
   if (input.kind === 'reading') {
     const { probes } = input
-    const of = (name: string) => (Object.hasOwn(probes, name) ? number(probes[name]) : null)
-    return [input.time, number(input.rootTemperature), ...zone.probes.map(({ name }) => of(name))]
+    const of = (name: string) => (Object.hasOwn(probes, name) ? number(probes[name], `probes.${name}`) : null)
+    return [time, number(input.rootTemperature, 'rootTemperature'), ...zone.probes.map(({ name }) => of(name))]
   }
+  const named = (columns: Readonly<Record<string, Missable | undefined>>): Missable[] =>
+    Object.entries(columns).map(([name, x]) => number(x, name))
   if (input.kind === 'climate') {
     const { airTemperature, relativeHumidity, irradiance, windSpeed } = input
-    return [input.time, ...[airTemperature, relativeHumidity, irradiance, windSpeed].map(number)]
+    return [time, ...named({ airTemperature, relativeHumidity, irradiance, windSpeed })]
   }
-  return [input.time, ...[input.given, input.drained, input.feedEC, input.drainEC].map(number)]
-}
-
-function withRow({ full, open }: KeptRows, row: Row): KeptRows {
-  return open.length + 1 < BLOCK ? { full, open: [...open, row] } : { full: [...full, [...open, row]], open: [] }
-}
-
-/** Rows from a moment on. */
-function without(rows: KeptRows, begin: number): KeptRows {
-  const kept = all(rows).filter(([time]) => time >= begin)
-  const whole = kept.length - (kept.length % BLOCK)
-  const full: Row[][] = []
-  for (let i = 0; i < whole; i += BLOCK) full.push(kept.slice(i, i + BLOCK))
-  return { full, open: kept.slice(whole) }
-}
-
-function all({ full, open }: KeptRows): Row[] {
-  return [...full.flat(), ...open]
-}
-
-function lastTime({ full, open }: KeptRows): number {
-  const row = open[open.length - 1] ?? full[full.length - 1]?.[BLOCK - 1]
-  return row?.[0] ?? -Infinity
+  if (input.kind === 'forecast') return [time, ...named({ day: input.day, irradiance: input.irradiance })]
+  const { given, drained, feedEC, drainEC } = input
+  return [time, ...named({ given, drained, feedEC, drainEC })]
 }
 
 /**
  * The record of a zone as single inputs in the order of time, to feed a follower with it.
  *
- * @procedure Takes readings, climate and watering log one after the other by their times; at the same time climate comes first, then the log.
+ * @procedure Takes readings, climate, watering log and forecasts one after the other by their times; at the same time climate comes first, then
+ * the log.
  * @param record - The record. Unit: any. Range: any.
  * @returns The inputs.
  * @source definition
@@ -193,7 +246,7 @@ function lastTime({ full, open }: KeptRows): number {
  * ```
  */
 export function entriesOfRecord(record: ZoneRecord): ZoneEntry[] {
-  const { climate, watering } = record
+  const { climate, watering, forecast } = record
   const names = Object.keys(record.probes)
   const readings = Array.from(
     record.time,
@@ -226,22 +279,28 @@ export function entriesOfRecord(record: ZoneRecord): ZoneEntry[] {
       drainEC: watering?.drainEC?.[i] ?? null,
     }),
   )
-  return merged([weather, water, readings])
+  const ahead = Array.from(
+    forecast?.time ?? [],
+    (time, i): ZoneEntry => ({
+      kind: 'forecast',
+      time,
+      day: forecast?.day[i] ?? null,
+      irradiance: forecast?.irradiance[i] ?? null,
+    }),
+  )
+  const others = [...weather, ...water, ...ahead].sort((a, b) => a.time - b.time)
+  return merged(readings, others)
 }
 
-/** Merges lists by time, each kept in its own order. */
-function merged(lists: readonly (readonly ZoneEntry[])[]): ZoneEntry[] {
+/** Merges readings with climate and log by time. Readings keep their order, whatever their stamps say. */
+function merged(readings: readonly ZoneEntry[], others: readonly ZoneEntry[]): ZoneEntry[] {
+  const moments = whenPassedOn(readings.map(({ time }) => timeIn(time, 'time')))
   const out: ZoneEntry[] = []
-  const at = lists.map(() => 0)
-  for (;;) {
-    let next = -1
-    lists.forEach((list, k) => {
-      const here = list[at[k] as number]
-      const best = next < 0 ? undefined : lists[next]?.[at[next] as number]
-      if (here !== undefined && (best === undefined || here.time < best.time)) next = k
-    })
-    if (next < 0) return out
-    out.push((lists[next] as readonly ZoneEntry[])[at[next] as number] as ZoneEntry)
-    at[next] = (at[next] as number) + 1
-  }
+  let k = 0
+  readings.forEach((reading, i) => {
+    while (k < others.length && (others[k] as ZoneEntry).time <= (moments[i] as number))
+      out.push(others[k++] as ZoneEntry)
+    out.push(reading)
+  })
+  return [...out, ...others.slice(k)]
 }

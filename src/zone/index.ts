@@ -2,13 +2,9 @@ export type { ShotAnswers } from './answers-to-shots.js'
 export type { ClimateDemand } from './climate-demand.js'
 export type { DayDifference } from './day-differences.js'
 export { type ExplainZoneInput, explainZoneFinding, explainZoneReason } from './explain-zone-finding.js'
-export {
-  entriesOfRecord,
-  followZone,
-  type KeptRows,
-  type ZoneFollower,
-  type ZoneFollowState,
-} from './follow-zone.js'
+export type { HeldEntry, ZoneFollowState } from './follow-state.js'
+export { entriesOfRecord, followZone, type ZoneFollower } from './follow-zone.js'
+export type { KeptRows } from './kept-rows.js'
 export type { Known } from './known.js'
 export type { NightDryDown, ShotFree } from './last-night.js'
 export type { DayLight } from './light-of-day.js'
@@ -39,5 +35,5 @@ export type {
 } from './zone-day.js'
 export type { ZoneFinding, ZoneFindingCode } from './zone-finding.js'
 export type { LevelLimits, MediumAtRest } from './zone-levels.js'
-export type { ZoneMemory } from './zone-memory.js'
-export type { Missable, ZoneClimate, ZoneEntry, ZoneRecord, ZoneWatering } from './zone-record.js'
+export type { SaltDay, ZoneMemory } from './zone-memory.js'
+export type { Missable, ZoneClimate, ZoneEntry, ZoneForecast, ZoneRecord, ZoneWatering } from './zone-record.js'

@@ -39,9 +39,10 @@ export function learnUse(
   balance: WaterBalance,
   light: DayLight,
   believed: boolean,
+  expectedRadiation: number | undefined,
 ): DailyUseState {
   const use = balance.use.known && believed ? (balance.use.value as Volume) : null
   const mean = light.course.reduce((sum, x) => sum + x, 0) / light.course.length
   const radiation = light.source === 'assumed' ? null : mean
-  return forecastDailyUse<Volume>().step(before, { use, radiation })[0]
+  return forecastDailyUse<Volume>().step(before, { use, radiation, expectedRadiation: expectedRadiation ?? null })[0]
 }

@@ -76,6 +76,13 @@ function lampCourse(zone: Zone, day: LocalDay, steps: number): number[] {
   })
 }
 
+/** Mean light of the lamps over a day. */
+export function lampMean(zone: Zone, day: LocalDay): number {
+  if (zone.lamps === undefined) return 0
+  const course = lampCourse(zone, day, Math.round((day.to - day.from) / LIGHT_STEP))
+  return course.reduce((sum, x) => sum + x, 0) / course.length
+}
+
 function assumedLight(day: LocalDay, steps: number): DayLight {
   const course = Array.from({ length: steps }, (_, i) =>
     Math.max(0, Math.sin((Math.PI * ((i + 0.5) / 6 - 6)) / 14)),

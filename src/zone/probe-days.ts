@@ -1,8 +1,8 @@
-import { medianInPlace, selectInPlace } from '../numerics/select.js'
 import { zoneMean } from '../probe/zone-mean.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { findSettledLevels } from '../record/find-settled-levels.js'
+import { fullLevelOf } from '../record/plateau.js'
 import { type CheckedProbe, maxStepOf } from './check-probe.js'
 import { type Known, known, unknown } from './known.js'
 import type { Zone } from './zone.js'
@@ -32,14 +32,8 @@ export function drainedLevel(
     settle,
     maxStep: maxStepOf(zone),
   })
-  const levels = settled.flatMap((one) => (one.known ? [one.level as number] : [])).sort((a, b) => a - b)
-  if (levels.length >= 3) {
-    // Shots that leave the container below full settle lower: the upper half of the levels is that of a full one.
-    const upper = Float64Array.from(levels.slice(levels.length >> 1))
-    const at = (share: number) => selectInPlace(upper, Math.round(share * (upper.length - 1)))
-    const spread = (at(0.75) - at(0.25)) / 2
-    return known({ level: medianInPlace(upper), spread, shots: upper.length, at: day.to })
-  }
+  const full = fullLevelOf(settled.flatMap((one) => (one.known && one.drainBack > 0 ? [one.level] : [])))
+  if (full !== undefined) return known({ ...full, at: day.to })
   const before = Object.hasOwn(memory.levels, probe.name) ? memory.levels[probe.name] : undefined
   if (before !== undefined && day.to - before.at <= REMEMBERED) return known(before)
   return unknown('too-few-shots-drained-back')

@@ -42,6 +42,8 @@ export interface ProposedDay {
   readonly useFrom: 'days so far' | 'water balance' | 'climate'
   /** Holds nine of ten outcomes, where it was learned; the smaller use first. Unit: L. */
   readonly useBand90?: readonly [number, number]
+  /** Mean radiation that it was foreseen with, lamps included, where a forecast was given. Unit: W/m². */
+  readonly expectedRadiation?: number
   /** Where the light over the day comes from: that of the reviewed day. */
   readonly lightFrom: ZoneDay['light']['source']
   readonly shots: readonly ProposedShot[]
@@ -124,12 +126,17 @@ export function proposeDay(input: ProposeDayInput): Known<ProposedDay> {
   return planned(zone, day, day.level.value, next, use)
 }
 
-type ExpectedUse = Pick<ProposedDay, 'expectedUse' | 'useFrom' | 'useBand90'>
+type ExpectedUse = Pick<ProposedDay, 'expectedUse' | 'useFrom' | 'useBand90' | 'expectedRadiation'>
 
 /** The use to expect: what the days so far have taught; until then that of the water balance, or of the climate where its drain cannot be believed. */
-function expectedUse({ balance, climate, findings, nextUse }: ZoneDay): ExpectedUse | undefined {
+function expectedUse({ balance, climate, findings, nextUse, expectedRadiation }: ZoneDay): ExpectedUse | undefined {
   if (nextUse.known && nextUse.use > 0)
-    return { expectedUse: nextUse.use, useFrom: 'days so far', useBand90: [nextUse.band90[0], nextUse.band90[1]] }
+    return {
+      expectedUse: nextUse.use,
+      useFrom: 'days so far',
+      useBand90: [nextUse.band90[0], nextUse.band90[1]],
+      ...(expectedRadiation !== undefined && { expectedRadiation }),
+    }
   const silent = findings.some(({ code }) => code === 'drain-gauge-silent')
   const measured = balance.use.known && balance.use.value > 0 ? balance.use.value : undefined
   if (measured !== undefined && !(silent && climate.known)) return { expectedUse: measured, useFrom: 'water balance' }

@@ -188,7 +188,7 @@ function proposalLines(zone: Zone, { level }: ZoneDay, proposal: Known<ProposedD
   const changes = plan.differences.map((finding) => explainZoneFinding({ finding, clock: zone.place.clock }))
   return [
     levels,
-    `Expected use ${litres(plan.expectedUse)} a container, from the ${plan.useFrom}${plan.useBand90 ? ` (nine of ten days between ${litres(plan.useBand90[0])} and ${litres(plan.useBand90[1])})` : ' of this day'}; light as on this day (${plan.lightFrom}).`,
+    `Expected use ${litres(plan.expectedUse)} a container, from the ${plan.useFrom}${plan.expectedRadiation === undefined ? '' : ` and an expected radiation of ${plan.expectedRadiation.toFixed(0)} W/m²`}${plan.useBand90 ? ` (nine of ten days between ${litres(plan.useBand90[0])} and ${litres(plan.useBand90[1])})` : ' of this day'}; light as on this day (${plan.lightFrom}).`,
     `${counted(plan.shots.length, 'shot')}, ${litres(plan.given)} together, of at most ${zone.limits.maxPerDay} L a day; ${percent(plan.drainFraction)} of it should drain (asked: ${percent(zone.limits.drainFraction)}).`,
     ...plan.shots.map((shot, i) => {
       const volumes = `${(1000 * shot.volume).toFixed(0).padStart(5)} mL (${(1000 * shot.perEmitter).toFixed(0)} mL an emitter)`

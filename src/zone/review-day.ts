@@ -6,13 +6,17 @@ import { waterUseOfNextDay } from '../record/forecast/forecast-daily-use.js'
 import type { LevelState } from '../record/forecast/level-state.js'
 import { timeUntilLevel } from '../record/forecast/time-until-level.js'
 import { answersOf, compareAnswers, isIn, openingsOf, type ShotAnswers } from './answers-to-shots.js'
+import { betweenShots } from './between-shots.js'
 import { type CheckedProbe, checkProbe } from './check-probe.js'
 import { type ClimateDemand, climateDemand } from './climate-demand.js'
+import { expectedRadiation } from './expected-radiation.js'
 import { type Known, known, unknown } from './known.js'
 import { longestShotFree, nightOf } from './last-night.js'
 import { learnDrying, learnUse } from './learn.js'
 import { lightOfDay } from './light-of-day.js'
+import { type LocalDay, localDayOf } from './local-day.js'
 import { type Candidate, drainedLevel, fallenAway, levelOfZone } from './probe-days.js'
+import { saltFindings, withSaltDay } from './salt-days.js'
 import { lateLevel, type WaterBalance, waterBalance } from './water-balance.js'
 import type { Zone } from './zone.js'
 import type { DrainedLevel, ProbeDay, ReadingGap, RootZoneTemperature, ZoneDay } from './zone-day.js'
@@ -74,10 +78,14 @@ export function reviewWindow(zone: Zone, window: ZoneWindow, memory: ZoneMemory)
   })
   const balanced = balanceFindings(balance, climate, memory, day.to)
   const believed = !balanced.some(({ code }) => NOT_LEARNED.includes(code))
-  const use = learnUse(memory.use, balance, light, believed)
+  const expected = (wanted: LocalDay) => expectedRadiation(zone, window.forecast, light, wanted)
+  const use = learnUse(memory.use, balance, light, believed, expected(day))
+  const tomorrow = expected(localDayOf(zone.place.clock, day.to))
+  const salt = withSaltDay(memory.salt, balance, levels, day.to)
   const findings: ZoneFinding[] = [
     ...judged.findings,
     ...answerFindings(probes),
+    ...checked.flatMap((probe) => betweenShots(zone, window, probe, openings)),
     ...levelFindings(judged.candidates, limits, medium, day.to),
     ...(level.known || level.reason !== 'all-probes-left-out'
       ? []
@@ -86,6 +94,7 @@ export function reviewWindow(zone: Zone, window: ZoneWindow, memory: ZoneMemory)
       ? [{ code: 'readings-out-of-order', level: 'caution', count: window.outOfOrder.length } as const]
       : []),
     ...balanced,
+    ...(salt.at(-1)?.at === day.to ? saltFindings(zone, salt) : []),
     ...(climate.known ? climate.value.findings : []),
     ...(light.source === 'assumed' ? [{ code: 'light-assumed', level: 'caution' } as const] : []),
     ...rootFindings(rootTemperature),
@@ -106,7 +115,8 @@ export function reviewWindow(zone: Zone, window: ZoneWindow, memory: ZoneMemory)
       balance,
       openings: openings.filter((time) => isIn(day, time)),
       climate,
-      nextUse: waterUseOfNextDay({ state: use }),
+      ...(tomorrow !== undefined && { expectedRadiation: tomorrow }),
+      nextUse: waterUseOfNextDay({ state: use, ...(tomorrow !== undefined && { expectedRadiation: tomorrow }) }),
       rootTemperature,
       findings,
     },
@@ -122,6 +132,7 @@ export function reviewWindow(zone: Zone, window: ZoneWindow, memory: ZoneMemory)
       },
       drying: Object.fromEntries(checked.map(({ name }, p) => [name, drying[p] as LevelState])),
       use,
+      salt,
       lastDrain: balance.drained.known && balance.drained.value > 0 ? day.to : memory.lastDrain,
     },
   }

@@ -2,6 +2,7 @@ import { InputError } from '../quantity/errors.js'
 import { requireObject } from '../quantity/require-object.js'
 import { checkZone } from './checked-zone.js'
 import { type LocalDay, localDayOf, localDayOfDate } from './local-day.js'
+import { restoredMemory } from './restore-zone.js'
 import { reviewWindow } from './review-day.js'
 import type { Zone } from './zone.js'
 import type { ZoneDay } from './zone-day.js'
@@ -76,7 +77,7 @@ export function reviewZone(input: ReviewZoneInput): ZoneReview {
   const last = input.until === undefined ? undefined : dayOfDate(zone, input.until)
   const columns = columnsOfRecord(zone, input.record)
   const days: ZoneDay[] = []
-  let memory = input.memory ?? noMemory()
+  let memory = input.memory === undefined ? noMemory() : restoredMemory(zone, input.memory)
   let i = 0
   while (i < columns.time.length) {
     const day = localDayOf(clock, columns.time[i] as number)
@@ -134,7 +135,8 @@ export function reviewDay(input: ReviewDayInput): { readonly day: ZoneDay; reado
   requireObject(input, 'input')
   const zone = checkZone(input.zone)
   const day = dayOfDate(zone, input.date)
-  return reviewWindow(zone, windowOf(columnsOfRecord(zone, input.record), day), input.memory ?? noMemory())
+  const memory = input.memory === undefined ? noMemory() : restoredMemory(zone, input.memory)
+  return reviewWindow(zone, windowOf(columnsOfRecord(zone, input.record), day), memory)
 }
 
 /** The local day of a date in a zone. */

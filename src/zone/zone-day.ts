@@ -26,7 +26,7 @@ export interface DrainedLevel {
   readonly level: number
   /** Half of the span of the middle half of them. Unit: m³/m³. */
   readonly spread: number
-  /** Shots on which it rests. Unit: 1. */
+  /** How many levels there are in that half. Unit: 1. */
   readonly shots: number
   /** When it was found; the end of the day, or of an earlier day whose level is remembered. Unit: s. */
   readonly at: number
@@ -108,6 +108,8 @@ export interface ZoneDay {
   /** Times of the openings of the valve on the day, where they are logged. Unit: s. */
   readonly openings: readonly number[]
   readonly climate: Known<ClimateDemand>
+  /** Radiation that is expected for the next day, lamps included, where a forecast was given. Unit: W/m². */
+  readonly expectedRadiation?: number
   /** Water that a container should use on the next day, learned from the days so far, with bands that hold. Unit: L. */
   readonly nextUse: WaterUseOfNextDay
   readonly rootTemperature: Known<RootZoneTemperature>

@@ -21,6 +21,32 @@ export type ZoneFinding = { readonly level: 'note' | 'caution' | 'danger' } & (
   | { readonly code: 'shots-without-rise'; readonly probe: string; readonly times: readonly number[] }
   | { readonly code: 'shots-not-judged'; readonly probe: string; readonly times: readonly number[] }
   | { readonly code: 'rises-without-shot'; readonly probe: string; readonly times: readonly number[] }
+  | {
+      readonly code: 'climbs-between-shots'
+      readonly probe: string
+      /** Time of the lowest level, s. */
+      readonly from: number
+      /** Time of the highest level after it, s. */
+      readonly to: number
+      /** By how much it climbed, m³/m³. */
+      readonly rise: number
+    }
+  | {
+      readonly code: 'level-stepped'
+      readonly probe: string
+      /** First reading at the new level, s. */
+      readonly time: number
+      /** New level less the old one, m³/m³. */
+      readonly change: number
+    }
+  | {
+      readonly code: 'rises-with-salt'
+      readonly probe: string
+      /** Change of the level after drain in a day, m³/m³/d. */
+      readonly levelPerDay: number
+      /** Change of the drain in a day, dS/m/d. */
+      readonly drainPerDay: number
+    }
   | { readonly code: 'no-water' | 'bypass'; readonly shots: number }
   | {
       readonly code: 'off-capacity'

@@ -29,7 +29,20 @@ export interface ZoneWatering {
   readonly drainEC?: ArrayLike<Missable>
 }
 
-/** The record of a zone: plain lists, in the order of time. What is out of order is left out and counted. */
+/** Radiation that is expected, each forecast as it was made. Of those for a day, the newest that was made before it begins counts. */
+export interface ZoneForecast {
+  /** When it was made; it counts in the 24 hours before the day that it is for. Unit: s. Range: any. */
+  readonly time: ArrayLike<number>
+  /** A moment of the local day that it is for, such as its noon. Unit: s. Range: any. */
+  readonly day: ArrayLike<Missable>
+  /** Mean radiation of that day, nights and all, where and as it is measured; lamps not counted. Unit: W/m². Range: any. */
+  readonly irradiance: ArrayLike<Missable>
+}
+
+/**
+ * The record of a zone: plain lists. Readings come in the order of time; what is out of order is left out and counted. A column is as long
+ * as its times.
+ */
 export interface ZoneRecord {
   /** Times of the readings, rising. Unit: s. Range: any. */
   readonly time: ArrayLike<number>
@@ -41,6 +54,8 @@ export interface ZoneRecord {
   readonly climate?: ZoneClimate
   /** The log of water given and drained. */
   readonly watering?: ZoneWatering
+  /** Forecasts of radiation, with which the use of the next day is foreseen. */
+  readonly forecast?: ZoneForecast
 }
 
 /** One thing that becomes known of a zone. */
@@ -68,3 +83,4 @@ export type ZoneEntry =
       readonly feedEC?: Missable
       readonly drainEC?: Missable
     }
+  | { readonly kind: 'forecast'; readonly time: number; readonly day: Missable; readonly irradiance: Missable }

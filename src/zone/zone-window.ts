@@ -1,6 +1,8 @@
+import { InputError } from '../quantity/errors.js'
 import type { LocalDay } from './local-day.js'
+import { farAhead, orderOfReadings, sortedByTime, timeIn } from './order-of-time.js'
 import type { Zone } from './zone.js'
-import type { Missable, ZoneClimate, ZoneRecord, ZoneWatering } from './zone-record.js'
+import type { Missable, ZoneClimate, ZoneForecast, ZoneRecord, ZoneWatering } from './zone-record.js'
 
 /** How far before a day its review looks: a night begins the day before, and levels are learned from both days. */
 export const LOOK_BACK = 86400
@@ -23,6 +25,13 @@ export interface WateringColumns {
   readonly drainEC: Float64Array
 }
 
+/** Forecasts of radiation in columns of the same length. */
+export interface ForecastColumns {
+  readonly time: Float64Array
+  readonly day: Float64Array
+  readonly irradiance: Float64Array
+}
+
 /** Columns of a record with rising times; NaN is missing. */
 export interface ZoneColumns {
   readonly time: Float64Array
@@ -31,6 +40,7 @@ export interface ZoneColumns {
   readonly rootTemperature: Float64Array
   readonly climate: ClimateColumns
   readonly watering: WateringColumns
+  readonly forecast: ForecastColumns
   /** For each reading that was out of order, the time of the last one that was not. */
   readonly outOfOrder: Float64Array
 }
@@ -40,70 +50,85 @@ export interface ZoneWindow extends ZoneColumns {
   readonly day: LocalDay
 }
 
-/** The columns of a record, without what is out of order. */
+/** The columns of a record: readings in the order in which they came, without those out of order; climate and log sorted by time. */
 export function columnsOfRecord(zone: Zone, record: ZoneRecord): ZoneColumns {
-  const { climate, watering } = record
-  const { keep, skipped } = rising(record.time, true)
-  const outOfOrder = Float64Array.from(skipped, (k) =>
-    k < 0 ? Number.NaN : (record.time[keep[k] as number] as number),
-  )
+  const time = timesOf(record.time, 'time')
+  const { keep, outOfOrder } = orderOfReadings(time, farAhead(zone))
+  const picked = columnPicker(record.time.length, keep)
   return {
-    time: picked(record.time, keep),
-    probes: zone.probes.map(({ name }) => picked(record.probes[name], keep)),
-    rootTemperature: picked(record.rootTemperature, keep),
-    climate: climateColumns(climate),
-    watering: wateringColumns(watering),
-    outOfOrder,
+    time: picked(time, 'time'),
+    probes: zone.probes.map(({ name }) =>
+      picked(Object.hasOwn(record.probes, name) ? record.probes[name] : undefined, `probes.${name}`),
+    ),
+    rootTemperature: picked(record.rootTemperature, 'rootTemperature'),
+    climate: climateColumns(record.climate),
+    watering: wateringColumns(record.watering),
+    forecast: forecastColumns(record.forecast),
+    outOfOrder: Float64Array.from(outOfOrder),
   }
 }
 
 function climateColumns(climate: ZoneClimate | undefined): ClimateColumns {
-  const { keep } = rising(climate?.time ?? [], true)
+  const time = timesOf(climate?.time ?? [], 'climate.time')
+  const picked = columnPicker(time.length, sortedByTime(time, false))
   return {
-    time: picked(climate?.time, keep),
-    airTemperature: picked(climate?.airTemperature, keep),
-    relativeHumidity: picked(climate?.relativeHumidity, keep),
-    irradiance: picked(climate?.irradiance, keep),
-    windSpeed: picked(climate?.windSpeed, keep),
+    time: picked(time, 'climate.time'),
+    airTemperature: picked(climate?.airTemperature, 'climate.airTemperature'),
+    relativeHumidity: picked(climate?.relativeHumidity, 'climate.relativeHumidity'),
+    irradiance: picked(climate?.irradiance, 'climate.irradiance'),
+    windSpeed: picked(climate?.windSpeed, 'climate.windSpeed'),
   }
 }
 
 function wateringColumns(watering: ZoneWatering | undefined): WateringColumns {
-  const { keep } = rising(watering?.time ?? [], false)
+  const time = timesOf(watering?.time ?? [], 'watering.time')
+  const picked = columnPicker(time.length, sortedByTime(time, true))
   return {
-    time: picked(watering?.time, keep),
-    given: picked(watering?.given, keep),
-    drained: picked(watering?.drained, keep),
-    feedEC: picked(watering?.feedEC, keep),
-    drainEC: picked(watering?.drainEC, keep),
+    time: picked(time, 'watering.time'),
+    given: picked(watering?.given, 'watering.given'),
+    drained: picked(watering?.drained, 'watering.drained'),
+    feedEC: picked(watering?.feedEC, 'watering.feedEC'),
+    drainEC: picked(watering?.drainEC, 'watering.drainEC'),
   }
 }
 
-/** Positions whose times rise, and for each that does not, how many were kept before it, less one. */
-function rising(time: ArrayLike<number>, strictly: boolean): { keep: number[]; skipped: number[] } {
-  const keep: number[] = []
-  const skipped: number[] = []
-  let last = -Infinity
-  for (let i = 0; i < time.length; i++) {
-    const now = time[i] as number
-    if (isLater(now, last, strictly)) {
-      keep.push(i)
-      last = now
-    } else skipped.push(keep.length - 1)
+function forecastColumns(forecast: ZoneForecast | undefined): ForecastColumns {
+  const time = timesOf(forecast?.time ?? [], 'forecast.time')
+  const picked = columnPicker(time.length, sortedByTime(time, true))
+  return {
+    time: picked(time, 'forecast.time'),
+    day: picked(forecast?.day, 'forecast.day'),
+    irradiance: picked(forecast?.irradiance, 'forecast.irradiance'),
   }
-  return { keep, skipped }
 }
 
-/** Whether a time comes after the last one; a time that is no number never does. */
-export function isLater(now: number, last: number, strictly: boolean): boolean {
-  return now - now === 0 && (strictly ? now > last : now >= last)
+function timesOf(time: ArrayLike<number>, name: string): Float64Array {
+  const times = new Float64Array(time.length)
+  for (let i = 0; i < time.length; i++) times[i] = timeIn(time[i], name)
+  return times
 }
 
-function picked(column: ArrayLike<Missable> | undefined, keep: readonly number[]): Float64Array {
-  const values = new Float64Array(keep.length)
-  if (column === undefined) return values.fill(Number.NaN)
-  for (let k = 0; k < keep.length; k++) values[k] = column[keep[k] as number] ?? Number.NaN
-  return values
+/** Takes some positions out of a column of this length; a shorter or longer one would be another record. */
+function columnPicker(length: number, keep: readonly number[]) {
+  return (column: ArrayLike<Missable> | undefined, name: string): Float64Array => {
+    const values = new Float64Array(keep.length)
+    if (column === undefined) return values.fill(Number.NaN)
+    if (column.length !== length)
+      throw new InputError(
+        name,
+        `has ${column.length} entries for ${length} times`,
+        'give one for each, null where it is missing',
+      )
+    for (let k = 0; k < keep.length; k++) values[k] = plainNumber(column[keep[k] as number], name)
+    return values
+  }
+}
+
+/** A number, or NaN where it is missing; what is no number is refused. */
+export function plainNumber(value: Missable | undefined, name: string): number {
+  if (typeof value === 'number') return value - value === 0 ? value : Number.NaN
+  if (value === null || value === undefined) return Number.NaN
+  throw new InputError(name, `holds a ${typeof value}`, 'give numbers, and null where one is missing')
 }
 
 /** The part of the columns that the review of a day sees. Views, not copies. */
@@ -121,6 +146,7 @@ export function windowOf(columns: ZoneColumns, day: LocalDay): ZoneWindow {
     rootTemperature: columns.rootTemperature.subarray(a, b),
     climate: cut(columns.climate),
     watering: cut(columns.watering),
+    forecast: cut(columns.forecast),
     outOfOrder: columns.outOfOrder.filter((time) => time >= day.from && time < day.to),
   }
 }

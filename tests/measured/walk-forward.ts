@@ -200,6 +200,47 @@ function timesFrom(state: LevelState, down: DryDown, now: number, slopes: readon
   return fall > 0.002 ? [...ask('4 h', fall, 4), ...drops] : drops
 }
 
+/**
+ * What no forecast from a probe's own past can be asked to beat: the same night as the other probe of the compartment really saw it, its fall
+ * brought to the scale of this one by the middle ratio of their last seven nights. Misses in hours of the time at which the level of 4 h later
+ * is reached.
+ */
+export function replicateMisses(
+  time: Float64Array,
+  probes: readonly Float64Array[],
+  from: number,
+  to: number,
+): number[] {
+  const downs = probes.map((content) => dryDownsOf(time, content))
+  const misses: number[] = []
+  for (const [own, other] of [
+    [0, 1],
+    [1, 0],
+  ] as const) {
+    const ratios: number[] = []
+    for (const down of downs[own] as DryDown[]) {
+      const now = down.start + 10800
+      const then = now + 14400
+      const beside = downs[other]?.find(({ start, end }) => start <= now && end >= then)
+      if (then > down.end || beside === undefined) continue
+      const fall = lineEnd(down, now) - lineEnd(down, then)
+      if (fall <= 0.002) continue
+      const level = lineEnd(beside, now)
+      const fell = level - lineEnd(beside, then)
+      const last = ratios.slice(-7).sort((a, b) => a - b)
+      const wanted = fall * (last[last.length >> 1] ?? 1)
+      ratios.push(Math.min(5, Math.max(0.2, fell / fall)))
+      if (last.length < 3 || down.start < from || down.start >= to) continue
+      const k = beside.time.findIndex((t, j) => t > now && (beside.waterContent[j] as number) <= level - wanted)
+      // Where the next shot came first, the fall of the 4 h goes on.
+      const hours =
+        k < 0 ? Math.min(48, (4 * wanted) / Math.max(1e-4, fell)) : ((beside.time[k] as number) - now) / 3600
+      misses.push(Math.abs(hours - 4))
+    }
+  }
+  return misses.sort((a, b) => a - b)
+}
+
 /** Share of outcomes that a band holds; where the next shot came first, its late end must lie beyond. */
 export function coverOf(forecasts: readonly TimeForecast[], band: 'band50' | 'band90', reading = 300): number {
   const half = reading / 2 / 3600

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { command, type Outcome } from '../../src/repl/command.js'
 import { LIBRARY } from '../../src/repl/library.js'
 
-const run = (words: readonly string[], input = ''): Outcome => command(words, LIBRARY, () => input)
+const run = (words: readonly string[], input = ''): Outcome => command(words, LIBRARY, input)
 const out = (words: readonly string[], input = '') => {
   const { code, out: text, error } = run(words, input)
   expect({ code, error }).toEqual({ code: 0, error: '' })

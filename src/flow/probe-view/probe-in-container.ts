@@ -41,7 +41,7 @@ export interface ProbeInContainer {
  *   medium: vanGenuchten1980({ residual: waterContent(0.1), saturated: waterContent(0.9), alpha: perCentimetre(0.1), n: 1.7 }),
  *   saturatedConductivity: centimetresPerHour(60),
  * })
- * const rest = flow.profile(flow.startAt((height) => centimetresOfSuction(height)))
+ * const rest = flow.profile(flow.startAt((height) => centimetresOfSuction(inCentimetres(height))))
  * probeReading(rest, { height: centimetres(3), sensedHeight: centimetres(4) }) // => 0.859
  * ```
  */
@@ -122,7 +122,7 @@ export interface ProbeHeightView {
  * const shot = { duration: minutes(5), applied: litres(0.2), demand: litres(0) }
  * const pause = { duration: minutes(30), applied: litres(0), demand: litres(0) }
  * const view = bestProbeHeight({
- *   flow, start: flow.startAt((height) => centimetresOfSuction(height + 10)), steps: [shot, pause, shot, pause],
+ *   flow, start: flow.startAt((height) => centimetresOfSuction(inCentimetres(height) + 10)), steps: [shot, pause, shot, pause],
  *   heights: [centimetres(2), centimetres(5), centimetres(8)], sensedHeight: centimetres(3),
  * })
  * view.best // => 5

@@ -1,0 +1,25 @@
+import { type DayLight, lampMean } from './light-of-day.js'
+import type { LocalDay } from './local-day.js'
+import type { Zone } from './zone.js'
+import { type ForecastColumns, LOOK_BACK } from './zone-window.js'
+
+/**
+ * The mean radiation that was expected for a day when it began, lamps included: by the newest forecast for it that was made in the 24 hours before.
+ * A day whose light was not measured has no scale to compare it with.
+ */
+export function expectedRadiation(
+  zone: Zone,
+  { time, day, irradiance }: ForecastColumns,
+  { source }: DayLight,
+  wanted: LocalDay,
+): number | undefined {
+  if (source !== 'measured' && source !== 'measured and lamps') return undefined
+  for (let i = time.length - 1; i >= 0; i--) {
+    const light = irradiance[i] as number
+    const of = day[i] as number
+    const made = time[i] as number
+    if (made < wanted.from - LOOK_BACK) return undefined
+    if (made < wanted.from && of >= wanted.from && of < wanted.to && light >= 0) return light + lampMean(zone, wanted)
+  }
+  return undefined
+}

@@ -1,0 +1,22 @@
+import type { KeptRows, Row } from './kept-rows.js'
+import type { LocalDay } from './local-day.js'
+import type { ZoneMemory } from './zone-memory.js'
+import type { ZoneEntry } from './zone-record.js'
+
+/** An input that waits: its kind and its row. */
+export type HeldEntry = readonly [kind: ZoneEntry['kind'], row: Row]
+
+/** What is remembered between two inputs: the rows of the day and of the 24 hours before it, as JSON keeps them. */
+export interface ZoneFollowState {
+  /** The day that is under way. */
+  readonly day: LocalDay | null
+  readonly reading: KeptRows
+  readonly climate: KeptRows
+  readonly watering: KeptRows
+  readonly forecast: KeptRows
+  /** What came far ahead of the last reading: it counts when three readings in a row have confirmed that time. */
+  readonly held: readonly HeldEntry[]
+  /** For each reading that was out of order, the time of the last one that was not. Unit: s. */
+  readonly outOfOrder: readonly number[]
+  readonly memory: ZoneMemory
+}
