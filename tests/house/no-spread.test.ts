@@ -19,17 +19,18 @@ function spreadExtremes(path: string, code: string): string[] {
   return found
 }
 
-/** Lists that are short by their making. */
-const SHORT = ['src/probe/placement-shapes.ts: Math.hypot(...apart)']
+/** Files whose lists are short by their making: coordinates, the ends of a rod, the places of a word, changes of the clock. */
+const SHORT = [
+  'src/probe/placement-shapes.ts',
+  'src/probe/check-placement.ts',
+  'src/catalogue/find-entries.ts',
+  'src/zone/local-day.ts',
+]
 
 describe('a list of the caller', () => {
   it('is nowhere spread into a call of Math', () => {
     expect(sourceFiles().length).toBeGreaterThan(400)
-    expect(
-      sourceFiles()
-        .flatMap(({ path, code }) => spreadExtremes(path, code))
-        .filter((one) => !SHORT.includes(one)),
-    ).toEqual([])
+    expect(sourceFiles().flatMap(({ path, code }) => spreadExtremes(path, code))).toEqual([])
   })
   it('would be refused', () => {
     expect(spreadExtremes('src/x/y.ts', 'export const most = (x: number[]) => Math.max(...x)')).toHaveLength(1)
