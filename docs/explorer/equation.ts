@@ -12,6 +12,10 @@ export interface Input {
   readonly integers: boolean
   /** The value of the example; missing where the example leaves it out. */
   readonly value: number | undefined
+  /** The constructor that makes it from such a number; empty for a plain number. */
+  readonly maker: string
+  /** Where the authors measured, if they said so. */
+  readonly measured: readonly [min: number, max: number] | undefined
   /** What the slider and the curve span at first. */
   readonly from: number
   readonly to: number
@@ -33,6 +37,8 @@ export interface Equation {
   readonly result: string
   readonly unit: string
   readonly validity: string
+  /** Name of the record that says where it was measured; empty without one. */
+  readonly measuredBy: string
   readonly sources: readonly string[]
   readonly example: string
 }

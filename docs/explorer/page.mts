@@ -1,5 +1,9 @@
+import { nearestNames } from '../../src/catalogue/nearest-names.js'
 import { drawPanels } from '../../src/chart/panels.js'
+import { byId, make } from './dom.mjs'
 import type { Equation, Input } from './equation.js'
+import { answer, FORMS, type Form, showForm } from './forms.mjs'
+import { snippetOf } from './snippet.js'
 
 /** The package, as its one-file build leaves it for a page. */
 declare const porewater: Readonly<Record<string, (...values: unknown[]) => unknown>>
@@ -28,20 +32,9 @@ let equation = equations[0] as Equation
 let values: Values = {}
 let over = ''
 let ends: [from: number, to: number] = [0, 1]
-
-function byId<E extends HTMLElement = HTMLElement>(id: string): E {
-  return document.getElementById(id) as E
-}
-
-function make<K extends keyof HTMLElementTagNameMap>(
-  name: K,
-  properties: Partial<HTMLElementTagNameMap[K]> = {},
-  ...children: (Node | string)[]
-): HTMLElementTagNameMap[K] {
-  const element = Object.assign(document.createElement(name), properties)
-  element.append(...children)
-  return element
-}
+let form: Form | undefined
+/** A curve that stays while inputs or the equation change. */
+let kept: { readonly equation: Equation; readonly values: Values; readonly over: string } | undefined
 
 /** What the package gives for these values, or its own words for why it gives nothing. */
 function work(of: Equation, at: Values): { value: number } | { refusal: string } {
@@ -92,13 +85,24 @@ function listEquations(words: string): void {
     const text = `${one.name} ${one.summary} ${one.sources.join(' ')} ${one.unit} ${TITLES[one.topic]}`.toLowerCase()
     return wanted.every((word) => text.includes(word))
   })
-  byId('found').textContent = `${found.length} of ${equations.length} equations`
+  const count = (all: readonly Equation[], units: boolean) =>
+    all.filter(({ topic }) => (topic === 'quantity') === units).length
+  byId('found').textContent =
+    `${count(found, false)} of ${count(equations, false)} equations, ${count(found, true)} of ${count(equations, true)} unit conversions`
+  const forms = FORMS.filter(({ title, about }) =>
+    wanted.every((word) => `${title} ${about}`.toLowerCase().includes(word)),
+  )
+  const formLinks = forms.map(({ id, title }) => {
+    const link = make('a', { href: `#${id}` }, title)
+    if (form?.id === id) link.setAttribute('aria-current', 'page')
+    return make('li', {}, link)
+  })
   const groups = Object.keys(TITLES).flatMap((topic) => {
     const inside = found.filter((one) => one.topic === topic)
     if (inside.length === 0) return []
     const items = inside.map((one) => {
       const link = make('a', { href: `#${one.name}` }, ...breakable(one.name))
-      if (one === equation) link.setAttribute('aria-current', 'page')
+      if (one === equation && form === undefined) link.setAttribute('aria-current', 'page')
       return make('li', {}, link)
     })
     const open = wanted.length > 0 || topic === equation.topic
@@ -106,7 +110,7 @@ function listEquations(words: string): void {
       make('details', { open }, make('summary', {}, `${TITLES[topic]} (${inside.length})`), make('ul', {}, ...items)),
     ]
   })
-  byId('list').replaceChildren(...groups)
+  byId('list').replaceChildren(...(formLinks.length === 0 ? [] : [make('ul', {}, ...formLinks)]), ...groups)
   const current = byId('list').querySelector<HTMLElement>('[aria-current]')
   const side = byId('picker').parentElement
   if (current !== null && side !== null && words === '') side.scrollTop = current.offsetTop - side.clientHeight / 2
@@ -134,7 +138,7 @@ function show(): void {
       lines.length === 0 ? [] : [make('dt', {}, name), ...lines.map((line) => make('dd', {}, plain(line)))],
     ),
   )
-  byId('example').textContent = `import { ${equation.name} } from 'porewater'\n\n${equation.example}`
+  byId<HTMLAnchorElement>('page').href = `../api/functions/${equation.topic}.${equation.name}.html`
   showEnds()
   update()
 }
@@ -197,8 +201,51 @@ function update(): void {
   number.dataset.value = known ? String(result.value) : ''
   byId('digits').textContent = known ? `All digits: ${result.value}` : ''
   byId('refusal').textContent = known ? '' : result.refusal
+  byId('cautions').replaceChildren(...(known ? cautions() : []).map((text) => make('li', {}, text)))
+  byId('example').textContent = snippetOf(equation, values)
   drawCurve()
   remember()
+}
+
+/** What lies outside the span in which the authors measured, in the words of the library. */
+function cautions(): string[] {
+  const record = (porewater as unknown as Record<string, unknown>)[equation.measuredBy]
+  if (record === undefined) return []
+  const asked = equation.inputs.filter(({ path, measured }) => measured !== undefined && values[path] !== undefined)
+  const inside = Object.fromEntries(asked.map(({ path }) => [path.split('.').pop() as string, values[path]]))
+  const findings = porewater.validityOf?.(record, inside) as readonly { message: string }[]
+  return findings.map(({ message }) => message)
+}
+
+/** The parts of the axis on which nobody measured. */
+function unmeasured(input: Input): [number, number][] {
+  if (input.measured === undefined) return []
+  const [min, max] = input.measured
+  const parts: [number, number][] = [
+    [ends[0], Math.min(min, ends[1])],
+    [Math.max(max, ends[0]), ends[1]],
+  ]
+  return parts.filter(([from, to]) => to > from)
+}
+
+/** The kept curve, where it has the axes of the present one. */
+function keptSeries(
+  input: Input,
+  x: readonly number[],
+): { name: string; x: readonly number[]; y: number[]; draw: 'line'; look: number }[] {
+  const old = kept?.equation.inputs.find(({ path }) => path === kept?.over)
+  if (kept === undefined || old === undefined) return []
+  const { equation: of, values: at, over: path } = kept
+  if (old.unit !== input.unit || of.unit !== equation.unit) {
+    byId('kept').textContent = `${of.name} is kept; its axes are others than those of this curve.`
+    return []
+  }
+  byId('kept').textContent = `${of.name} is drawn beside it.`
+  const y = x.map((value) => {
+    const result = work(of, { ...at, [path]: value })
+    return 'value' in result ? result.value : Number.NaN
+  })
+  return [{ name: `kept: ${of.name}`, x, y, draw: 'line', look: 2 }]
 }
 
 function drawCurve(): void {
@@ -235,14 +282,23 @@ function drawCurve(): void {
     xTitle: withUnit(about.length > 60 ? input.label : about, input.unit),
     xRange: [from, to],
     marks: here === undefined || !('value' in now) ? [] : [{ name: short(now.value), x: here }],
+    gaps: unmeasured(input),
+    gapName: 'nobody measured here',
     panels: [
       {
         yTitle: withUnit(name.length > 40 ? 'result' : name, equation.unit),
         series: [
-          { name: 'curve', x, y, draw: whole && count < 60 ? 'points' : 'line', look: 0 },
+          {
+            name: kept === undefined ? 'curve' : equation.name,
+            x,
+            y,
+            draw: whole && count < 60 ? 'points' : 'line',
+            look: 0,
+          },
           ...(here !== undefined && 'value' in now
             ? [{ name: '', x: [here], y: [now.value], draw: 'points' as const, look: 1 }]
             : []),
+          ...keptSeries(input, x),
         ],
       },
     ],
@@ -286,11 +342,45 @@ function remember(): void {
   history.replaceState(null, '', `#${equation.name}?${parts}`)
 }
 
+function decoded(text: string): string {
+  try {
+    return decodeURIComponent(text.replace(/\?.*$/, '')) + (/\?.*$/.exec(text)?.[0] ?? '')
+  } catch {
+    return text
+  }
+}
+
+/** An address that leads nowhere says so, with names that are near. */
+function sayUnknown(name: string): void {
+  const near =
+    name === '' ? [] : nearestNames(name, [...equations.map((one) => one.name), ...FORMS.map(({ id }) => id)])
+  const links = near.flatMap((one, i) => [i === 0 ? ' Near to it: ' : ', ', make('a', { href: `#${one}` }, one)])
+  byId('unknown').replaceChildren(
+    ...(name === ''
+      ? []
+      : [
+          `There is no equation “${name.slice(0, 60)}” here.`,
+          ...links,
+          `${near.length > 0 ? '.' : ''} This is ${FIRST} instead.`,
+        ]),
+  )
+}
+
 /** Takes equation and inputs from the address; what is missing or no number comes from the example. */
 function readAddress(): void {
-  const [name = '', query = ''] = location.hash.slice(1).split('?')
-  const found = equations.find((one) => one.name === name) ?? equations.find((one) => one.name === FIRST)
-  equation = found ?? (equations[0] as Equation)
+  const [name = '', query = ''] = decoded(location.hash.slice(1)).split('?')
+  form = FORMS.find(({ id }) => id === name)
+  byId('form').hidden = form === undefined
+  byId('equation').hidden = form !== undefined
+  const found = equations.find((one) => one.name === name)
+  sayUnknown(found === undefined && form === undefined ? name : '')
+  equation = found ?? equations.find((one) => one.name === FIRST) ?? (equations[0] as Equation)
+  if (form !== undefined) {
+    document.title = `${form.title} · porewater`
+    listEquations(byId<HTMLInputElement>('search').value)
+    showForm(form)
+    return
+  }
   const parts = new URLSearchParams(query)
   values = {}
   for (const { path, value } of equation.inputs) {
@@ -323,6 +413,19 @@ for (const [i, id] of ['from', 'to'].entries())
     ends[i as 0 | 1] = text === '' ? Number.NaN : Number(text)
     update()
   })
+byId('keep').addEventListener('click', () => {
+  kept = { equation, values: { ...values }, over }
+  byId('drop').hidden = false
+  byId('kept').textContent = `${equation.name} is kept with these inputs. Change them, or pick another equation.`
+  drawCurve()
+})
+byId('drop').addEventListener('click', () => {
+  kept = undefined
+  byId('drop').hidden = true
+  byId('kept').textContent = ''
+  byId('keep').focus()
+  drawCurve()
+})
 byId('copy').addEventListener('click', async () => {
   try {
     await navigator.clipboard.writeText(location.href)
@@ -340,7 +443,7 @@ addEventListener('hashchange', () => {
 })
 let drawnWidth = innerWidth
 addEventListener('resize', () => {
-  if (innerWidth !== drawnWidth) drawCurve()
+  if (innerWidth !== drawnWidth) form === undefined ? drawCurve() : answer(form)
   drawnWidth = innerWidth
 })
 const wide = matchMedia('(min-width: 60rem)')

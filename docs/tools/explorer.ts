@@ -5,12 +5,16 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { dirname } from 'node:path'
 import { fileURLToPath } from 'node:url'
-import { build } from 'esbuild'
 import temml from 'temml'
 import { type CatalogueEntry, type CatalogueField, catalogue, sourceInFull } from '../../src/catalogue/index.js'
+import { FAMILIES } from '../../src/quantity/kinds.table.js'
+import { UNITS } from '../../src/quantity/units.table.js'
+import type { Validity } from '../../src/quantity/validity.js'
 import { readableTex } from '../../src/repl/readable-tex.js'
 import type { Equation, Input } from '../explorer/equation.js'
 import { callInExample } from './call-in-example.js'
+import { onePage } from './page.js'
+import { publicNames } from './public-names.js'
 import { parseRange } from './ranges.js'
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url))
@@ -60,9 +64,10 @@ export async function equationOf(entry: CatalogueEntry): Promise<Equation | unde
   const names = entry.arguments.filter(({ path }) => !path.includes('.')).map(({ path }) => path)
   if (args === undefined || !args.every(onlyNumbers)) return undefined
   const byName = Object.fromEntries(names.map((name, i) => [name, args[i]]))
+  const [measuredBy, validity] = validityFor(entry.name)
   const inputs = entry.arguments
     .filter(({ shape }) => shape === 'number')
-    .map((field) => inputOf(field, leaf(byName, field.path) as number | undefined))
+    .map((field) => inputOf(field, leaf(byName, field.path) as number | undefined, validity))
   return {
     name: entry.name,
     topic: entry.topic,
@@ -75,12 +80,13 @@ export async function equationOf(entry: CatalogueEntry): Promise<Equation | unde
     result: plain(entry.result.text),
     unit: entry.result.unit ?? '',
     validity: entry.validity,
+    measuredBy,
     sources: entry.sources.map(sourceInFull),
     example: entry.example,
   }
 }
 
-function inputOf(field: CatalogueField, value: number | undefined): Input {
+function inputOf(field: CatalogueField, value: number | undefined, validity: Validity | undefined): Input {
   const range = parseRange(field.range ?? 'any')
   const integers = range?.integers ?? false
   const low = range?.min ?? -Infinity
@@ -93,9 +99,12 @@ function inputOf(field: CatalogueField, value: number | undefined): Input {
   if (!Number.isFinite(from) || to - from > 12 * Math.max(size, to))
     from = Math.max(low, value !== undefined && value < 0 ? -round(2.5 * size) : 0)
   if (from >= to) from = Math.max(low, to - 1)
-  const least = (to - from) / 1000
-  if (range?.minOpen && from === low) from = integers ? from + 1 : Number((from + least).toPrecision(6))
-  if (range?.maxOpen && to === high) to = integers ? to - 1 : Number((to - least).toPrecision(6))
+  // An end that is no value any more is where many curves run away: the first picture stays clear of it.
+  const clear = (end: number, other: number) =>
+    value === undefined ? end + 0.1 * (other - end) : nearer(end, other, value)
+  if (range?.minOpen && from === low) from = integers ? from + 1 : Number(clear(from, to).toPrecision(3))
+  if (range?.maxOpen && to === high) to = integers ? to - 1 : Number(clear(to, from).toPrecision(3))
+  const span = Object.entries(validity?.inputs ?? {}).find(([name]) => name === field.path.split('.').pop())?.[1]
   return {
     path: field.path,
     label: words(field.path.split('.').pop() as string),
@@ -105,9 +114,41 @@ function inputOf(field: CatalogueField, value: number | undefined): Input {
     optional: field.optional,
     integers,
     value,
+    maker: makerOf(field),
+    measured: span === undefined ? undefined : [span.min, span.max],
     from,
     to,
   }
+}
+
+/** A fifth of the axis away from an end that is no value, or nearer where the example is. */
+function nearer(end: number, other: number, value: number): number {
+  const away = end + 0.2 * (other - end)
+  const inside = other > end ? value >= away : value <= away
+  return inside ? away : end + (value - end) / 2
+}
+
+/** The constructor of a kind that takes a number in the unit in which the kind is kept. */
+function makerOf({ type, unit }: CatalogueField): string {
+  const kind = /^[A-Z]\w*/.exec(type)?.[0]
+  const family = FAMILIES.find(({ name, kinds }) => name === kind || kinds?.some((one) => one.name === kind))
+  const row = UNITS.find(
+    ({ of, factor, symbol, make, kinds }) =>
+      of === family?.name &&
+      make !== undefined &&
+      factor === '' &&
+      (symbol === unit || unit === family?.unit) &&
+      (kinds === undefined || (kinds as readonly string[]).includes(kind ?? '')),
+  )
+  return row?.make ?? ''
+}
+
+/** The record of where a function was measured, with its name. */
+function validityFor(name: string): [string, Validity | undefined] {
+  const found = Object.entries(publicNames).find(
+    ([key, one]) => key.startsWith('validity') && (one as Validity).of === name,
+  )
+  return found === undefined ? ['', undefined] : [found[0], found[1] as Validity]
 }
 
 /** Up to the next number that people would choose for the end of an axis. */
@@ -147,23 +188,14 @@ function plain(text: string): string {
 /** The page, with everything in it. */
 export async function explorerPage(packageBuild: string): Promise<{ page: string; equations: Equation[] }> {
   const equations = (await Promise.all(catalogue.map(equationOf))).filter((one) => one !== undefined)
-  const bundled = await build({
-    entryPoints: [here('../explorer/page.mts')],
-    bundle: true,
-    minify: true,
-    format: 'iife',
-    target: 'es2020',
-    write: false,
+  const page = await onePage({
+    template: here('../explorer/page.html'),
+    styles: [here('../explorer/page.css')],
+    script: here('../explorer/page.mts'),
+    packageBuild,
+    data: equations,
   })
-  const script = (text: string) => text.replace(/<\/(script)/gi, '<\\/$1').replace(/<!--/g, '<\\!--')
-  const parts: Readonly<Record<string, string>> = {
-    STYLE: readFileSync(here('../explorer/page.css'), 'utf8'),
-    DATA: JSON.stringify(equations).replace(/</g, '\\u003c'),
-    PACKAGE: script(packageBuild),
-    PAGE: script(bundled.outputFiles[0]?.text ?? ''),
-  }
-  const template = readFileSync(here('../explorer/page.html'), 'utf8')
-  return { page: template.replace(/\/\*([A-Z]+)\*\//g, (_, name: string) => parts[name] as string), equations }
+  return { page, equations }
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {

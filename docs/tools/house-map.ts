@@ -3,8 +3,8 @@
  * table in DEVELOPERS.md. `npm run house:map` after a new import between folders; whether it may stand is for the reviewer to say.
  */
 import { readFileSync, writeFileSync } from 'node:fs'
-import { mapInCode } from '../../tests/house/map-in-code.js'
-import { root } from '../../tests/house/sources.js'
+import { mapInCode } from './house/map-in-code.js'
+import { root } from './house/source-files.js'
 
 const found = mapInCode()
 const known = JSON.parse(readFileSync(`${root}.dependency-map.json`, 'utf8')) as Record<string, string[]>

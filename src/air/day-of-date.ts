@@ -37,8 +37,8 @@ export function dayOfDate(date: CalendarDate): DayOfYear {
   const leap = year !== undefined && isLeapYear(wholeNumberIn(year, YEAR, 'year'))
   const m = wholeNumberIn(month, MONTH, 'month')
   const d = wholeNumberIn(day, DAY_OF_MONTH, 'day')
-  const before = BEFORE[m - 1] as number
-  const length = (BEFORE[m] as number) - before + (leap && m === 2 ? 1 : 0)
+  const before = BEFORE[m - 1]!
+  const length = BEFORE[m]! - before + (leap && m === 2 ? 1 : 0)
   if (d > length) throw new InputError('day', `month ${m} has ${length} days, not ${d}`, 'check day and month')
   return (before + d + (leap && m > 2 ? 1 : 0)) as DayOfYear
 }

@@ -127,12 +127,12 @@ function integrate(
   let refused = 0
   let belowZero = 0
   let before = Number.NaN
-  let beforeAt = times[0] as number
+  let beforeAt = times[0]!
   for (let i = 0; i < n; i++) {
-    const at = times[i] as number
-    if (at - at !== 0 || (i > 0 && at <= (times[i - 1] as number)))
+    const at = times[i]!
+    if (at - at !== 0 || (i > 0 && at <= times[i - 1]!))
       throw new InputError('times', `time ${i} is ${at}, not later than the one before`, 'sort the readings by time')
-    let value = values[i] as number
+    let value = values[i]!
     if (Number.isNaN(value)) {
       missing++
       continue
@@ -154,6 +154,6 @@ function integrate(
     before = value
     beforeAt = at
   }
-  if (n > 0) uncovered += (times[n - 1] as number) - beforeAt
+  if (n > 0) uncovered += times[n - 1]! - beforeAt
   return { total, covered: covered as Duration, uncovered: uncovered as Duration, missing, refused, belowZero }
 }

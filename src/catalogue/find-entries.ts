@@ -90,7 +90,7 @@ function weightOf(entry: CatalogueEntry, words: readonly string[]): number {
 /** Whether a word of the text begins so: `drain` finds `drainage`, but `peat` does not find `repeats`. */
 function beginsWord(text: string, start: string): boolean {
   for (let at = text.indexOf(start); at >= 0; at = text.indexOf(start, at + 1)) {
-    if (at === 0 || !/[\p{L}\p{N}]/u.test(text[at - 1] as string)) return true
+    if (at === 0 || !/[\p{L}\p{N}]/u.test(text[at - 1]!)) return true
   }
   return false
 }

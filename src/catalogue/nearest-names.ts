@@ -18,10 +18,10 @@ function lettersApart(a: string, b: string): number {
   for (let i = 1; i <= a.length; i++) {
     const next = [i]
     for (let j = 1; j <= b.length; j++) {
-      const changed = (row[j - 1] as number) + (a[i - 1] === b[j - 1] ? 0 : 1)
-      next.push(Math.min(changed, (row[j] as number) + 1, (next[j - 1] as number) + 1))
+      const changed = row[j - 1]! + (a[i - 1] === b[j - 1] ? 0 : 1)
+      next.push(Math.min(changed, row[j]! + 1, next[j - 1]! + 1))
     }
     row = next
   }
-  return row[b.length] as number
+  return row[b.length]!
 }

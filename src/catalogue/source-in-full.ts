@@ -57,7 +57,7 @@ export function worksIn(source: string): CitedWork[] {
 export function howKnown(source: string): HowWorkIsKnown | 'own' {
   const known = partsOf(source).flatMap((part): HowWorkIsKnown[] => {
     const mark = MARK.exec(part)
-    return mark === null ? worksIn(part).map((work) => work.known) : [mark[1] as HowWorkIsKnown]
+    return mark === null ? worksIn(part).map((work) => work.known) : [mark[1]! as HowWorkIsKnown]
   })
   return worst(known) ?? 'own'
 }

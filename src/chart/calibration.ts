@@ -3,6 +3,7 @@ import { valueAt } from '../probe/calibration-curve.js'
 import { requireObject } from '../quantity/require-object.js'
 import type { PanelSeries } from './panel-chart.js'
 import { drawPanels } from './panels.js'
+import { heightFor, WIDTH } from './size.js'
 
 /** A calibration and how its readings are called. */
 export interface CalibrationChart {
@@ -12,6 +13,8 @@ export interface CalibrationChart {
   readonly calibration: ProbeCalibration
   /** Title of the axis of readings with their unit, such as `reading, mV`. */
   readonly readingTitle: string
+  /** Width of the picture; 960 by default, 360 for a telephone. Unit: px. Range: [200, 10000]. */
+  readonly width?: number
 }
 
 /** Share of the calibrated span that is shown on each side of it. */
@@ -40,7 +43,7 @@ const STEPS = 80
  */
 export function chartCalibration(chart: CalibrationChart): string {
   requireObject(chart, 'chart')
-  const { title, calibration, readingTitle } = chart
+  const { title, calibration, readingTitle, width = WIDTH } = chart
   const { min: lowest, max: highest } = calibration.span
   const curve = (reading: number) => valueAt(calibration, reading)
   const beyond = BEYOND * (highest - lowest)
@@ -86,8 +89,8 @@ export function chartCalibration(chart: CalibrationChart): string {
         yRange: [-worst, worst],
       },
     ],
-    width: 960,
-    height: 560,
+    width,
+    height: heightFor(width, 560),
   })
 }
 

@@ -4,6 +4,7 @@ import { requireObject } from '../quantity/require-object.js'
 import { lineOf } from './line-of.js'
 import type { Panel } from './panel-chart.js'
 import { drawPanels } from './panels.js'
+import { heightFor, WIDTH } from './size.js'
 import { gapsBetween, timeTicks } from './time-axis.js'
 
 /** A day (or any span) of readings with the water that was given. */
@@ -26,6 +27,8 @@ export interface DayChart {
   readonly hoursFromUtc: number
   /** Gaps longer than this are shaded and no line is drawn across them. Unit: s. Range: any. */
   readonly maxStep: number
+  /** Width of the picture; 960 by default, 360 for a telephone. Unit: px. Range: [200, 10000]. */
+  readonly width?: number
 }
 
 /**
@@ -52,10 +55,10 @@ export interface DayChart {
  */
 export function chartDay(day: DayChart): string {
   requireObject(day, 'day')
-  const { time } = day
+  const { time, width = WIDTH } = day
   if (time.length < 2) throw new InputError('time', `there are ${time.length} readings`, 'give at least two')
-  const from = time[0] as number
-  const to = time[time.length - 1] as number
+  const from = time[0]!
+  const to = time[time.length - 1]!
   const waterContent = day.waterContent.map(({ name, value }) => lineOf(name, time, value, day.maxStep))
   const limits = [
     ...(day.fullPoint === undefined ? [] : [{ name: 'full point', y: day.fullPoint }]),
@@ -71,17 +74,8 @@ export function chartDay(day: DayChart): string {
         : {}),
       weight: 3,
     },
-    {
-      yTitle: 'shot, mL',
-      series: [
-        {
-          name: 'shots',
-          x: day.shots.map((shot) => shot.time),
-          y: day.shots.map((shot) => shot.millilitres),
-          draw: 'bars',
-        },
-      ],
-    },
+    // A day without shots has no panel for them; the description says so.
+    ...(day.shots.length === 0 ? [] : [shotPanel(day.shots)]),
     ...(day.below ?? []).map((curve) => ({
       yTitle: curve.axis,
       series: [lineOf(curve.name, time, curve.value, day.maxStep)],
@@ -93,7 +87,7 @@ export function chartDay(day: DayChart): string {
   const alternative =
     readings.length === 0
       ? 'No reading of water content.'
-      : `Water content between ${low.toFixed(3)} and ${high.toFixed(3)} m³/m³; ${day.shots.length} shots of together ${Math.round(day.shots.reduce((sum, shot) => sum + shot.millilitres, 0))} mL.`
+      : `Water content between ${low.toFixed(3)} and ${high.toFixed(3)} m³/m³; ${shotsInWords(day.shots)}.`
   return drawPanels({
     title: day.title,
     alternative,
@@ -102,7 +96,17 @@ export function chartDay(day: DayChart): string {
     xTicks: timeTicks(from, to, day.hoursFromUtc),
     gaps: gapsBetween(time, day.waterContent[0]?.value ?? [], day.maxStep),
     panels,
-    width: 960,
-    height: 420 + 110 * (day.below?.length ?? 0),
+    width,
+    height: heightFor(width, (day.shots.length === 0 ? 330 : 420) + 110 * (day.below?.length ?? 0)),
   })
+}
+
+function shotPanel(shots: DayChart['shots']): Panel {
+  const [x, y] = [shots.map((shot) => shot.time), shots.map((shot) => shot.millilitres)]
+  return { yTitle: 'shot, mL', series: [{ name: 'shots', x, y, draw: 'bars' }] }
+}
+
+function shotsInWords(shots: DayChart['shots']): string {
+  if (shots.length === 0) return 'no shots'
+  return `${shots.length} shots of together ${Math.round(shots.reduce((sum, shot) => sum + shot.millilitres, 0))} mL`
 }

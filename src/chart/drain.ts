@@ -6,6 +6,7 @@ import { requireObject } from '../quantity/require-object.js'
 import { lineOf } from './line-of.js'
 import type { PanelSeries } from './panel-chart.js'
 import { drawPanels } from './panels.js'
+import { heightFor, WIDTH } from './size.js'
 import { timeTicks } from './time-axis.js'
 
 /** Drain and salt over days. */
@@ -26,6 +27,8 @@ export interface DrainChart {
   readonly maxDrainEC?: DrainEC
   /** What local clocks are ahead of universal time; west is negative. Unit: h. Range: [-26, 26]. */
   readonly hoursFromUtc: number
+  /** Width of the picture; 960 by default, 360 for a telephone. Unit: px. Range: [200, 10000]. */
+  readonly width?: number
 }
 
 const DAY = 86400
@@ -51,14 +54,14 @@ export function chartDrain(chart: DrainChart): string {
   requireObject(chart, 'chart')
   const { time } = chart
   if (time.length === 0) throw new InputError('time', 'there is no day', 'give at least one')
-  const from = (time[0] as number) - DAY / 2
-  const to = (time[time.length - 1] as number) + DAY / 2
+  const from = time[0]! - DAY / 2
+  const to = time[time.length - 1]! + DAY / 2
   const share = lineOf('drain', time, chart.drainFraction, Infinity)
   const curve = (name: string, value: ArrayLike<number>, look: number): PanelSeries[] => {
     const series = { ...lineOf(name, time, value, 1.5 * DAY), look }
     return [series, { ...series, name: '', draw: 'points' }]
   }
-  const { wantedFraction, maxDrainEC } = chart
+  const { wantedFraction, maxDrainEC, width = WIDTH } = chart
   return drawPanels({
     title: chart.title,
     alternative: inWords(chart),
@@ -81,8 +84,8 @@ export function chartDrain(chart: DrainChart): string {
         weight: 1.3,
       },
     ],
-    width: 960,
-    height: 480,
+    width,
+    height: heightFor(width, 480),
   })
 }
 

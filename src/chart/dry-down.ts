@@ -8,6 +8,7 @@ import type { TimeBand } from '../record/forecast/time-until-level.js'
 import { lineOf } from './line-of.js'
 import type { PanelSeries } from './panel-chart.js'
 import { drawPanels } from './panels.js'
+import { heightFor, WIDTH } from './size.js'
 import { clock, gapsBetween, timeTicks } from './time-axis.js'
 
 /** A dry-down with what was fitted to it. */
@@ -28,6 +29,8 @@ export interface DryDownChart {
   readonly maxStep: number
   /** Times from the last reading between which the refill point should be reached, as `timeUntilLevel` gives them; shaded. */
   readonly band?: TimeBand
+  /** Width of the picture; 960 by default, 360 for a telephone. Unit: px. Range: [200, 10000]. */
+  readonly width?: number
 }
 
 /** A forecast is drawn no further than this many times the length of the record: it is worth nothing there. */
@@ -56,10 +59,10 @@ const STEPS = 60
  */
 export function chartDryDown(chart: DryDownChart): string {
   requireObject(chart, 'chart')
-  const { time, waterContent, fit, refillPoint } = chart
+  const { time, waterContent, fit, refillPoint, width = WIDTH } = chart
   const readings = lineOf('readings', time, waterContent, chart.maxStep)
   const there = Array.from(time).filter((_, i) => Number.isFinite(waterContent[i]))
-  const [from, last] = [there[0] as number, there[there.length - 1] as number]
+  const [from, last] = [there[0]!, there[there.length - 1]!]
   if (there.length < 2 || !(last > from))
     throw new InputError('waterContent', `has ${there.length} readings`, 'give at least two, at rising times')
   const course = courseOf(fit, from, last, refillPoint)
@@ -88,8 +91,8 @@ export function chartDryDown(chart: DryDownChart): string {
     gaps: gapsBetween(time, waterContent, chart.maxStep),
     marks: inside && known ? [{ name: `refill point at ${when}`, x: last + reach }] : [],
     panels: [{ yTitle: 'water content, m³/m³', series, rules: [{ name: 'refill point', y: refillPoint }] }],
-    width: 960,
-    height: 420,
+    width,
+    height: heightFor(width, 420),
   })
 }
 

@@ -2,22 +2,42 @@ import { element, escapeText } from './svg.js'
 
 type Place = Readonly<Record<string, string | number | undefined>>
 
-/** Width that text takes at most in common sans-serif fonts, in px. There is no font to measure without a screen. */
+const ELLIPSIS = '…'
+
+/** Width of a character at most in common sans-serif fonts, in its size. There is no font to measure without a screen. */
+function emsOf(character: string): number {
+  const code = character.codePointAt(0) as number
+  return code >= 0x2e80
+    ? 1
+    : /[mwMW@%—…]/.test(character)
+      ? 0.92
+      : /[A-ZÄÖÜ]/.test(character)
+        ? 0.7
+        : /\d/.test(character)
+          ? 0.64
+          : 0.57
+}
+
+/** Width that text takes at most, in px. */
 export function textWidth(text: string, size: number): number {
   let ems = 0
-  for (const character of text) {
-    const code = character.codePointAt(0) as number
-    ems += code >= 0x2e80 ? 1 : /[mwMW@%—…]/.test(character) ? 0.92 : /[A-ZÄÖÜ]/.test(character) ? 0.7 : 0.57
-  }
+  for (const character of text) ems += emsOf(character)
   return ems * size
 }
 
-/** The text, or as much of it as fits, with an ellipsis. */
+/** The text, or as much of it as fits, with an ellipsis. Looks no further than what fits, however long the text is. */
 export function cutText(text: string, size: number, room: number): string {
-  if (textWidth(text, size) <= room) return text
-  const characters = [...text]
-  while (characters.length > 0 && textWidth(`${characters.join('').trimEnd()}…`, size) > room) characters.pop()
-  return characters.length === 0 ? '' : `${characters.join('').trimEnd()}…`
+  let ems = 0
+  let fits = ''
+  let shown = ''
+  for (const character of text) {
+    ems += emsOf(character)
+    if (ems * size > room) return fits === '' ? '' : `${fits}${ELLIPSIS}`
+    shown += character
+    // What ends in a space takes less room without it, so that the test is on the safe side.
+    if ((ems + emsOf(ELLIPSIS)) * size <= room) fits = shown.trimEnd()
+  }
+  return text
 }
 
 /** The text in lines that fit; the last line is cut where the text is longer than all of them. */
@@ -26,13 +46,14 @@ export function wrapText(text: string, size: number, room: number, most: number)
   let line = ''
   const words = text.split(/\s+/).filter((word) => word !== '')
   for (let i = 0; i < words.length; i++) {
-    const longer = line === '' ? (words[i] as string) : `${line} ${words[i]}`
-    if (line !== '' && textWidth(longer, size) > room) {
-      if (lines.length === most - 1) return [...lines, cutText(`${line} ${words.slice(i).join(' ')}`, size, room)]
-      lines.push(line)
-      line = words[i] as string
+    const word = words[i]!
+    if (line === '' || textWidth(line, size) + textWidth(` ${word.slice(0, room)}`, size) <= room) {
+      line = line === '' ? word : `${line} ${word}`
+    } else if (lines.length === most - 1) {
+      return [...lines, cutText(`${line} ${words.slice(i).join(' ')}`, size, room)]
     } else {
-      line = longer
+      lines.push(line)
+      line = word
     }
   }
   return [...lines, cutText(line, size, room)]

@@ -12,13 +12,13 @@ export function lineOf(name: string, time: ArrayLike<number>, value: ArrayLike<n
   const x: number[] = []
   const y: number[] = []
   for (let i = 0; i < time.length; i++) {
-    const now = time[i] as number
-    if (i > 0 && now - (time[i - 1] as number) > maxStep) {
+    const now = time[i]!
+    if (i > 0 && now - time[i - 1]! > maxStep) {
       x.push(now)
       y.push(Number.NaN)
     }
     x.push(now)
-    y.push(value[i] as number)
+    y.push(value[i]!)
   }
   return { name, x, y, draw: 'line' }
 }

@@ -4,7 +4,7 @@ export interface PanelSeries {
   readonly name: string
   readonly x: ArrayLike<number>
   readonly y: ArrayLike<number>
-  /** A region is a closed shape with its name inside it instead of in the legend. */
+  /** A region is a closed shape. */
   readonly draw: 'line' | 'points' | 'bars' | 'steps' | 'region'
   /** Which of the six looks (colour, dash and marker) it has; left out, its place in the list. Unit: 1. Range: integers [0, 5]. */
   readonly look?: number
@@ -12,19 +12,19 @@ export interface PanelSeries {
   readonly barWidth?: number
 }
 
-/** A horizontal line at a height, with its name written on it. */
+/** A horizontal line at a height, with its name beside it, in a narrow picture in the legend. */
 export interface PanelRule {
   readonly name: string
   readonly y: number
 }
 
-/** A vertical line at a place of the horizontal axis, with its name written in the highest panel. */
+/** A vertical line at a place of the horizontal axis, with its name above the highest panel. */
 export interface PanelMark {
   readonly name: string
   readonly x: number
 }
 
-/** A shaded part of the horizontal axis, with its name written in the highest panel. */
+/** A shaded part of the horizontal axis, with its name above the highest panel. */
 export interface PanelSpan {
   readonly name: string
   readonly from: number
@@ -39,6 +39,8 @@ export interface Panel {
   readonly rules?: readonly PanelRule[]
   /** A shaded range of heights, as between a refill point and a full point. */
   readonly band?: readonly [low: number, high: number]
+  /** What the shaded range of heights means, for the legend. */
+  readonly bandName?: string
   /** The range of heights that must be visible. */
   readonly yRange?: readonly [low: number, high: number]
   /** Share of the height, against the other panels. */
@@ -61,6 +63,8 @@ export interface PanelChart {
   readonly xTicks?: readonly { readonly x: number; readonly text: string }[]
   /** Spans without data, shaded so that nobody reads a line into them. */
   readonly gaps?: readonly (readonly [low: number, high: number])[]
+  /** What the grey of the gaps means, for the legend; `no readings` by default. */
+  readonly gapName?: string
   /** Shaded parts of the horizontal axis that have a meaning. */
   readonly spans?: readonly PanelSpan[]
   /** Places of the horizontal axis that have a meaning. */

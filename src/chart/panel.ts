@@ -2,9 +2,14 @@ import { scaleLinear } from 'd3-scale'
 import { drawLegend, LEGEND_ROW, type Legend } from './legend.js'
 import { lettering, textWidth, wrapText } from './lettering.js'
 import { tickText } from './number-ticks.js'
-import type { Panel, PanelChart } from './panel-chart.js'
-import { drawable, drawSeries, LEAST, lookOf, regionName, type Scale } from './series.js'
+import type { Panel, PanelChart, PanelRule } from './panel-chart.js'
+import { drawable, drawSeries, LEAST, lookOf, type Scale } from './series.js'
 import { element, escapeText, tidy } from './svg.js'
+
+/** Size of the names of rules. */
+export const RULE_SIZE = 12
+export const TOP_ROW = 16
+const MOST_TOP_ROWS = 4
 
 /** Where a panel lies in the picture, in px. */
 export interface PanelPlace {
@@ -12,7 +17,25 @@ export interface PanelPlace {
   readonly right: number
   readonly top: number
   readonly tall: number
-  readonly highest: boolean
+  /** Room between the legend and the axes, taken by names of marks and spans. */
+  readonly above: number
+  /** Room to the right of the axes for names of rules; none where they stand in the legend. */
+  readonly beside: number
+  readonly y: HeightAxis
+}
+
+/** The vertical axis of a panel with the numbers on it. */
+export interface HeightAxis {
+  readonly scale: Scale
+  readonly ticks: readonly { readonly y: number; readonly text: string }[]
+}
+
+/** The vertical axis of a panel between two heights of the picture. */
+export function heightAxis(panel: Panel, top: number, tall: number): HeightAxis {
+  const scale = scaleLinear(extent(panel), [top + tall, top]).nice(5)
+  const values = scale.ticks(Math.max(2, Math.min(6, Math.round(tall / 40))))
+  const step = values.length > 1 ? values[1]! - values[0]! : (values[0] ?? 1)
+  return { scale, ticks: values.map((value) => ({ y: scale(value), text: tickText(value, step) })) }
 }
 
 /** One panel with its axes, bands, rules and curves. */
@@ -26,7 +49,7 @@ export function drawPanel(
 ): string {
   const { left, right, top, tall } = place
   const bottom = top + tall
-  const y = scaleLinear(extent(panel), [bottom, top]).nice(5)
+  const y = place.y.scale
   const box = (name: string, x1: number, x2: number, y1: number, y2: number) =>
     element('rect', { class: name, x: x1, y: y1, width: Math.max(1, x2 - x1), height: Math.max(0, y2 - y1) })
   const inside: string[] = []
@@ -38,41 +61,22 @@ export function drawPanel(
   const [low, high] = panel.band ?? []
   if (drawable(low) && drawable(high)) inside.push(box('band', left, right, y(high), y(low)))
   const parts: string[] = []
-  const values = y.ticks(Math.max(2, Math.min(6, Math.round(tall / 40))))
-  const step = values.length > 1 ? (values[1] as number) - (values[0] as number) : (values[0] ?? 1)
-  for (const value of values) {
-    parts.push(element('line', { class: 'grid', x1: left, x2: right, y1: y(value), y2: y(value) }))
-    parts.push(
-      element('text', { x: left - 8, y: y(value) + 5, 'text-anchor': 'end' }, escapeText(tickText(value, step))),
-    )
+  for (const tick of place.y.ticks) {
+    parts.push(element('line', { class: 'grid', x1: left, x2: right, y1: tick.y, y2: tick.y }))
+    parts.push(element('text', { x: left - 8, y: tick.y + 5, 'text-anchor': 'end' }, escapeText(tick.text)))
   }
   for (const tick of ticks)
     parts.push(element('line', { class: 'grid', x1: x(tick.x), x2: x(tick.x), y1: top, y2: bottom }))
   panel.series.forEach((series, i) => {
     inside.push(drawSeries(series, lookOf(series, i), x, y))
-    if (series.draw === 'region') over.push(regionName(series, x, y))
   })
   for (const mark of chart.marks ?? [])
     if (drawable(mark.x))
       inside.push(element('line', { class: 'rule', x1: x(mark.x), x2: x(mark.x), y1: top, y2: bottom }))
   const rules = (panel.rules ?? []).filter((rule) => drawable(rule.y)).sort((a, b) => b.y - a.y)
-  const heights = apart(
-    rules.map((rule) => y(rule.y) - 5),
-    top + 11,
-    bottom - 4,
-  )
-  rules.forEach((rule, i) => {
-    inside.push(element('line', { class: 'rule', x1: left, x2: right, y1: y(rule.y), y2: y(rule.y) }))
-    over.push(
-      lettering(rule.name, 12, right - left - 8, {
-        class: 'over',
-        x: right - 4,
-        y: heights[i] as number,
-        'text-anchor': 'end',
-      }),
-    )
-  })
-  if (place.highest) over.push(...namesOnTop(chart, x, place))
+  for (const { y: at } of rules)
+    inside.push(element('line', { class: 'rule', x1: left, x2: right, y1: y(at), y2: y(at) }))
+  if (place.beside > 0) over.push(...namesBeside(rules, place))
   parts.push(
     // A picture in the picture cuts off what lies outside the axes, without names that could collide on a page.
     element(
@@ -94,7 +98,8 @@ export function drawPanel(
     ...axisTitle(panel.yTitle, top, tall),
     ...over,
   )
-  if (legend.rows > 0) parts.push(drawLegend(legend, left, top - LEGEND_ROW * legend.rows + 2, right - left))
+  if (legend.rows > 0)
+    parts.push(drawLegend(legend, left, top - place.above - LEGEND_ROW * legend.rows + 2, right + place.beside - left))
   return element('g', {}, ...parts)
 }
 
@@ -112,25 +117,39 @@ function axisTitle(title: string, top: number, tall: number): string[] {
   )
 }
 
-/** Names of marks and spans in rows under the upper edge, each lower than those it would overlap. */
-function namesOnTop(chart: PanelChart, x: Scale, { left, right, top }: PanelPlace): string[] {
+/** Names of rules to the right of the axes, each at its height or as near as the others let it. */
+function namesBeside(rules: readonly PanelRule[], { right, top, tall, beside, y }: PanelPlace): string[] {
+  const named = rules.filter(({ name }) => name !== '')
+  const heights = apart(
+    named.map((rule) => y.scale(rule.y) + 4),
+    top + 10,
+    top + tall,
+  )
+  return named.map(({ name }, i) => lettering(name, RULE_SIZE, beside - 6, { x: right + 6, y: heights[i]! }))
+}
+
+/** A name above the panels and the row it stands in, counted from the panels up. */
+export interface TopName {
+  readonly name: string
+  readonly middle: number
+  readonly row: number
+}
+
+/** Names of marks and spans above the highest panel, each in the lowest row where it overlaps none; what finds no row is left out. */
+export function namesOnTop(chart: PanelChart, x: Scale, left: number, right: number): TopName[] {
   const names = [
     ...(chart.spans ?? []).map(({ name, from, to }) => ({ name, at: (x(from) + x(to)) / 2 })),
     ...(chart.marks ?? []).map((mark) => ({ name: mark.name, at: x(mark.x) })),
-  ].filter(({ at }) => Number.isFinite(at))
+  ].filter(({ at, name }) => Number.isFinite(at) && name !== '')
   const taken: [from: number, to: number, row: number][] = []
-  return names.map(({ name, at }) => {
-    const wide = Math.min(textWidth(name, 12), right - left - 8)
-    const middle = Math.min(Math.max(at, left + 4 + wide / 2), right - 4 - wide / 2)
+  return names.flatMap(({ name, at }) => {
+    const wide = Math.min(textWidth(name, 12), right - left)
+    const middle = Math.min(Math.max(at, left + wide / 2), right - wide / 2)
     let row = 0
     while (taken.some(([a, b, r]) => r === row && middle - wide / 2 < b + 6 && middle + wide / 2 > a - 6)) row += 1
+    if (row >= MOST_TOP_ROWS) return []
     taken.push([middle - wide / 2, middle + wide / 2, row])
-    return lettering(name, 12, right - left - 8, {
-      class: 'over',
-      x: middle,
-      y: top + 14 + 16 * row,
-      'text-anchor': 'middle',
-    })
+    return [{ name, middle, row }]
   })
 }
 
@@ -140,8 +159,8 @@ function apart(heights: readonly number[], top: number, bottom: number): number[
   for (const height of heights) placed.push(Math.max(height, top, (placed[placed.length - 1] ?? -Infinity) + 15))
   let limit = bottom
   for (let i = placed.length - 1; i >= 0; i--) {
-    placed[i] = Math.min(placed[i] as number, limit)
-    limit = (placed[i] as number) - 15
+    placed[i] = Math.min(placed[i]!, limit)
+    limit = placed[i]! - 15
   }
   return placed
 }

@@ -1,6 +1,7 @@
 import { scaleLinear, scaleLog } from 'd3-scale'
 import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
+import { maxOf } from '../quantity/extremes.js'
 import { numberIn } from '../quantity/guard.js'
 import { requireList } from '../quantity/require-list.js'
 import { requireObject } from '../quantity/require-object.js'
@@ -8,13 +9,16 @@ import { framed } from './frame.js'
 import { LEGEND_ROW, legendOf } from './legend.js'
 import { lettering, textWidth } from './lettering.js'
 import { logarithmicTicks, tickText } from './number-ticks.js'
-import { drawPanel } from './panel.js'
+import { drawPanel, heightAxis, namesOnTop, RULE_SIZE, TOP_ROW } from './panel.js'
 import type { PanelChart } from './panel-chart.js'
 import { LEAST, type Scale } from './series.js'
 import { element, escapeText } from './svg.js'
 
-const MARGIN = { right: 24, bottom: 52, left: 84 }
+const MARGIN = { right: 24, bottom: 52, left: 84, narrow: 46 }
 const BETWEEN = 16
+/** From this width on names of rules stand beside the axes; in narrower pictures they stand in the legend. */
+const WIDE = 600
+const MOST_BESIDE = 132
 
 const WIDTH: Domain = {
   quantity: 'width of the picture',
@@ -72,22 +76,44 @@ export function stackPanels(chart: PanelChart, above: number): string {
       `runs from ${from} to ${to}`,
       'give a finite range with its lower end first, above zero for a logarithmic axis',
     )
-  const left = MARGIN.left
-  const right = width - MARGIN.right
-  const x = (logarithmic ? scaleLog : scaleLinear)([from, to], [left, right])
-  const ticks = chart.xTicks ?? (logarithmic ? logarithmicTicks(from, to) : numberTicks(from, to, right - left))
-  const legends = panels.map((panel) => legendOf(panel.series, right - left))
-  const heads = legends.map(({ rows }, i) => rows * LEGEND_ROW + (i === 0 ? 0 : BETWEEN) + (rows > 0 ? 4 : 0))
-  const free = height - above - MARGIN.bottom - heads.reduce((sum, head) => sum + head, 0)
+  const wide = width >= WIDE
+  const beside = wide ? roomBeside(panels) : 0
+  const right = width - Math.max(MARGIN.right, beside)
   const weights = panels.map((panel) => panel.weight ?? 1)
   const total = weights.reduce((sum, weight) => sum + weight, 0)
+  const gap = (chart.gaps ?? []).length > 0 ? (chart.gapName ?? 'no readings') : undefined
+  // The room that a legend needs depends on the left margin, and this on the numbers at the axes: both are found from the outer bound.
+  const first = wide ? MARGIN.left : MARGIN.narrow
+  const legendsFrom = (left: number) =>
+    panels.map((panel, i) => legendOf(panel, right + beside - left, { rules: !wide, gap: i === 0 ? gap : undefined }))
+  const numbers = Math.max(
+    ...panels.flatMap((panel) => heightAxis(panel, 0, 100).ticks.map(({ text }) => textWidth(text, 14))),
+    0,
+  )
+  const left = Math.max(first, numbers + (wide ? 40 : 34))
+  const legends = legendsFrom(left)
+  const x = (logarithmic ? scaleLog : scaleLinear)([from, to], [left, right])
+  const ticks = chart.xTicks ?? (logarithmic ? logarithmicTicks(from, to) : numberTicks(from, to, right - left))
+  const names = namesOnTop(chart, x, left, width - 8)
+  const rows = names.reduce((most, { row }) => Math.max(most, row + 1), 0)
+  const heads = legends.map(
+    (legend, i) =>
+      legend.rows * LEGEND_ROW +
+      (i === 0 ? rows * TOP_ROW : BETWEEN) +
+      (legend.rows > 0 || (i === 0 && rows > 0) ? 4 : 0),
+  )
+  const free = height - above - MARGIN.bottom - heads.reduce((sum, head) => sum + head, 0)
   let top = above
   const drawn = panels.map((panel, i) => {
-    top += heads[i] as number
-    const tall = Math.max(10, (free * (weights[i] as number)) / total)
-    const place = { left, right, top, tall, highest: i === 0 }
+    top += heads[i]!
+    const tall = Math.max(10, (free * weights[i]!) / total)
+    const strip = i === 0 && rows > 0 ? rows * TOP_ROW + 4 : 0
+    const place = { left, right, top, tall, above: strip, beside, y: heightAxis(panel, top, tall) }
+    const high = top
     top += tall
-    return drawPanel(panel, x, place, chart, ticks, legends[i] as (typeof legends)[number])
+    const over =
+      i === 0 ? names.map(({ name, middle, row }) => topName(name, middle, high - 6 - TOP_ROW * row, width)) : []
+    return drawPanel(panel, x, place, chart, ticks, legends[i] as (typeof legends)[number]) + over.join('')
   })
   return (
     drawn.join('') +
@@ -101,9 +127,18 @@ export function stackPanels(chart: PanelChart, above: number): string {
   )
 }
 
+function roomBeside(panels: PanelChart['panels']): number {
+  const names = panels.flatMap(({ rules }) => (rules ?? []).map(({ name }) => textWidth(name, RULE_SIZE)))
+  return names.some((wide) => wide > 0) ? Math.min(MOST_BESIDE, maxOf(names) + 12) : 0
+}
+
+function topName(name: string, middle: number, y: number, width: number): string {
+  return lettering(name, 12, width - 16, { x: middle, y, 'text-anchor': 'middle' })
+}
+
 function numberTicks(from: number, to: number, room: number): { x: number; text: string }[] {
   const values = scaleLinear([from, to], [0, 1]).ticks(Math.max(2, Math.min(8, Math.floor(room / 70))))
-  const step = values.length > 1 ? (values[1] as number) - (values[0] as number) : to - from
+  const step = values.length > 1 ? values[1]! - values[0]! : to - from
   return values.map((value) => ({ x: value, text: tickText(value, step) }))
 }
 

@@ -5,6 +5,7 @@ import { requireObject } from '../quantity/require-object.js'
 import { lineOf } from './line-of.js'
 import type { PanelSeries } from './panel-chart.js'
 import { drawPanels } from './panels.js'
+import { heightFor, WIDTH } from './size.js'
 import { timeTicks } from './time-axis.js'
 
 /** A plan for a day, and what came of it so far. */
@@ -28,6 +29,8 @@ export interface PlanChart {
   readonly hoursFromUtc: number
   /** No line is drawn across gaps in the readings longer than this. Unit: s. Range: any. */
   readonly maxStep: number
+  /** Width of the picture; 960 by default, 360 for a telephone. Unit: px. Range: [200, 10000]. */
+  readonly width?: number
 }
 
 /**
@@ -58,9 +61,9 @@ export interface PlanChart {
  */
 export function chartPlan(chart: PlanChart): string {
   requireObject(chart, 'chart')
-  const { plan, readings, given, request } = chart
-  const from = plan.time[0] as number
-  const to = plan.time[plan.time.length - 1] as number
+  const { plan, readings, given, request, width = WIDTH } = chart
+  const from = plan.time[0]!
+  const to = plan.time[plan.time.length - 1]!
   if (!(to > from))
     throw new InputError('plan', `has ${plan.time.length} steps`, 'give a plan of at least two, made by planDay()')
   const read = readings === undefined ? undefined : lineOf('read', readings.time, readings.waterContent, chart.maxStep)
@@ -103,14 +106,18 @@ export function chartPlan(chart: PlanChart): string {
             }),
         weight: 3,
       },
-      {
-        yTitle: 'shot, mL',
-        series:
-          given === undefined
-            ? [bars('planned', 1, planned, 0)]
-            : [bars('planned', 1, planned, -wide / 2), bars('given', 0, given, wide / 2)],
-        weight: 1.3,
-      },
+      ...(planned.length + (given ?? []).length === 0
+        ? []
+        : [
+            {
+              yTitle: 'shot, mL',
+              series:
+                given === undefined
+                  ? [bars('planned', 1, planned, 0)]
+                  : [bars('planned', 1, planned, -wide / 2), bars('given', 0, given, wide / 2)],
+              weight: 1.3,
+            },
+          ]),
       ...(difference === undefined
         ? []
         : [
@@ -123,8 +130,8 @@ export function chartPlan(chart: PlanChart): string {
             },
           ]),
     ],
-    width: 960,
-    height: difference === undefined ? 430 : 600,
+    width,
+    height: heightFor(width, difference === undefined ? 430 : 600),
   })
 }
 
@@ -133,11 +140,11 @@ function differenceOf(read: PanelSeries, { time, waterContent }: DayPlan): { x: 
   const x = Array.from(read.x)
   let step = 0
   const y = x.map((now, i) => {
-    while (step < time.length - 2 && (time[step + 1] as number) < now) step += 1
-    const [a, b] = [time[step] as number, time[step + 1] as number]
+    while (step < time.length - 2 && time[step + 1]! < now) step += 1
+    const [a, b] = [time[step]!, time[step + 1]!]
     if (!(now >= a && now <= b)) return Number.NaN
-    const [low, high] = [waterContent[step] as number, waterContent[step + 1] as number]
-    return (read.y[i] as number) - (low + ((high - low) * (now - a)) / (b - a))
+    const [low, high] = [waterContent[step]!, waterContent[step + 1]!]
+    return read.y[i]! - (low + ((high - low) * (now - a)) / (b - a))
   })
   return { x, y }
 }

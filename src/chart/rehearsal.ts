@@ -5,6 +5,7 @@ import type { RehearsalOutcome } from '../rehearsal/rehearsal-outcome.js'
 import { rates, thinned } from './course.js'
 import type { Panel, PanelMark, PanelSpan } from './panel-chart.js'
 import { drawPanels } from './panels.js'
+import { heightFor, isNarrow, WIDTH } from './size.js'
 import { timeTicks } from './time-axis.js'
 
 /** A rehearsal to be drawn. */
@@ -53,7 +54,7 @@ export function chartRehearsal(chart: RehearsalChart): string {
   requireObject(chart, 'chart')
   const { outcome, lower, upper, stressBelow } = chart
   const { course } = outcome
-  const width = chart.width ?? 960
+  const { width = WIDTH } = chart
   if (course === null || course.time.length < 2)
     throw new InputError('outcome', 'has no course', 'rehearse without `keepCourse: false`')
   const from = course.time[0]!
@@ -82,8 +83,8 @@ export function chartRehearsal(chart: RehearsalChart): string {
       ...(lower !== undefined && upper !== undefined ? { band: [lower, upper] as const } : {}),
       weight: 3,
     },
-    barPanel('given, mL/h', 'given', bars(course.given), 0, hours),
-    barPanel('drain, mL/h', 'drain', bars(course.drained), 1, hours),
+    ...barPanel('given, mL/h', 'given', bars(course.given), 0, hours),
+    ...barPanel('drain, mL/h', 'drain', bars(course.drained), 1, hours),
   ]
   return drawPanels({
     title: chart.title,
@@ -92,10 +93,10 @@ export function chartRehearsal(chart: RehearsalChart): string {
     xRange: [from, to],
     xTicks: timeTicks(from, to, chart.hoursFromUtc),
     spans: spansOf(outcome, from, to),
-    marks: marksOf(outcome, from, width < 600 ? NAMED_NARROW : NAMED),
+    marks: marksOf(outcome, from, isNarrow(width) ? NAMED_NARROW : NAMED),
     panels,
     width,
-    height: width < 600 ? 560 : 620,
+    height: heightFor(width, 620),
   })
 }
 
@@ -105,13 +106,15 @@ function barPanel(
   bars: { x: number[]; y: number[] },
   look: number,
   hours: number,
-): Panel {
-  return { yTitle, series: [{ name, ...bars, draw: 'bars', look, barWidth: 3000 * hours }] }
+): Panel[] {
+  // A week without drain has no panel for it.
+  if (bars.x.length === 0) return []
+  return [{ yTitle, series: [{ name, ...bars, draw: 'bars', look, barWidth: 3000 * hours }] }]
 }
 
 function spansOf({ faults }: RehearsalOutcome, from: number, to: number): PanelSpan[] {
   return faults.map((fault) => ({
-    name: fault.fault,
+    name: fault.fault.replace(/-/g, ' '),
     from: from + fault.from,
     to: fault.until === undefined ? to : Math.min(to, from + fault.until),
   }))
@@ -121,7 +124,7 @@ function spansOf({ faults }: RehearsalOutcome, from: number, to: number): PanelS
 function marksOf({ alarms }: RehearsalOutcome, from: number, most: number): PanelMark[] {
   const first = new Map<string, number>()
   for (const { alarm, time } of alarms) if (!first.has(alarm)) first.set(alarm, time)
-  return [...first].slice(0, most).map(([name, time]) => ({ name, x: from + time }))
+  return [...first].slice(0, most).map(([name, time]) => ({ name: name.replace(/-/g, ' '), x: from + time }))
 }
 
 function inWords(outcome: RehearsalOutcome): string {

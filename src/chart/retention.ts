@@ -10,6 +10,7 @@ import { requireObject } from '../quantity/require-object.js'
 import { framed } from './frame.js'
 import type { PanelSeries } from './panel-chart.js'
 import { stackPanels } from './panels.js'
+import { isNarrow, WIDTH } from './size.js'
 import { element } from './svg.js'
 
 /** One medium: its curve, and the points it was fitted to. */
@@ -36,9 +37,11 @@ export interface RetentionChart {
   readonly porosity?: Porosity
   /** Ends of the axis of suction; left out, from 1 cm to 16,000 cm. Unit: cm. */
   readonly suctions?: readonly [low: SuctionHead, high: SuctionHead]
+  /** Width of the picture; 960 by default, 360 for a telephone. Unit: px. Range: [200, 10000]. */
+  readonly width?: number
 }
 
-const [WIDTH, HEIGHT, BESIDE] = [960, 440, 340]
+const [HEIGHT, BESIDE, BELOW] = [440, 340, 380]
 const STEPS = 160
 
 /**
@@ -73,7 +76,10 @@ export function chartRetention(chart: RetentionChart): string {
     ...chart.curves.map((curve) => curveInWords(curve)),
     ...(container === undefined ? [] : [containerInWords(chart, first.medium, container)]),
   ].join(' ')
-  const wide = container === undefined ? WIDTH : WIDTH - BESIDE
+  const { width = WIDTH } = chart
+  // In a narrow picture the container stands below the curves.
+  const narrow = isNarrow(width)
+  const wide = container === undefined || narrow ? width : width - BESIDE
   const bottom = chart.bottomSuction ?? 0
   const inPicture = (top: number) =>
     stackPanels(
@@ -105,12 +111,13 @@ export function chartRetention(chart: RetentionChart): string {
       },
       top,
     )
-  return framed({ title: chart.title, alternative, width: WIDTH, height: HEIGHT }, (top) =>
-    container === undefined
-      ? inPicture(top)
-      : inPicture(top) +
-        element('g', { transform: `translate(${wide} 0)` }, drawContainer(chart, first.medium, container, top)),
-  )
+  const height = container !== undefined && narrow ? HEIGHT + BELOW : HEIGHT
+  return framed({ title: chart.title, alternative, width, height }, (top) => {
+    if (container === undefined) return inPicture(top)
+    const place = narrow ? `translate(0 ${HEIGHT - top + 10})` : `translate(${wide} 0)`
+    const size = narrow ? { width, height: BELOW + top - 10 } : { width: BESIDE, height: HEIGHT }
+    return inPicture(top) + element('g', { transform: place }, drawContainer(chart, first.medium, container, top, size))
+  })
 }
 
 function seriesOf({ name, medium, points }: RetentionCurve, look: number, low: number, high: number): PanelSeries[] {
@@ -128,7 +135,13 @@ function seriesOf({ name, medium, points }: RetentionCurve, look: number, low: n
   return [curve, measured]
 }
 
-function drawContainer(chart: RetentionChart, medium: RetentionModel, container: Container, top: number): string {
+function drawContainer(
+  chart: RetentionChart,
+  medium: RetentionModel,
+  container: Container,
+  top: number,
+  size: { readonly width: number; readonly height: number },
+): string {
   const { height, waterContent } = waterProfile({ ...restOf(chart), container, medium, points: 41 })
   const pores = chart.porosity ?? medium.saturated
   const up = Array.from(height)
@@ -155,12 +168,11 @@ function drawContainer(chart: RetentionChart, medium: RetentionModel, container:
             region('water', 0, every(0), waterContent),
             region('air', 4, waterContent, every(pores)),
             ...(pores < 0.97 ? [region('solids', 5, every(pores), every(1))] : []),
-            { name: 'water', x: waterContent, y: height, draw: 'line' as const, look: 0 },
+            { name: '', x: waterContent, y: height, draw: 'line' as const, look: 0 },
           ],
         },
       ],
-      width: BESIDE,
-      height: HEIGHT,
+      ...size,
     },
     top,
   )

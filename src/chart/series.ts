@@ -1,9 +1,8 @@
 import { area, line } from 'd3-shape'
-import { maxOf, minOf } from '../quantity/extremes.js'
-import { lettering, textWidth } from './lettering.js'
 import type { PanelSeries } from './panel-chart.js'
 import { element, tidy } from './svg.js'
 import { LOOKS } from './theme.js'
+import { type Place, thinBars, thinLine, thinPoints } from './thin.js'
 
 /** From a value to its place in px. */
 export type Scale = (value: number) => number
@@ -22,66 +21,69 @@ export function lookOf(series: PanelSeries, place: number): number {
   return Number.isInteger(look) && look >= 0 ? look % LOOKS : place % LOOKS
 }
 
+/** More points than this are thinned to what the eye can tell apart. */
+const MANY = 2000
+const MOST_POINTS = 1500
+
 /** A series as SVG text in px. */
 export function drawSeries(series: PanelSeries, look: number, x: Scale, y: Scale): string {
-  const at = Array.from({ length: Math.min(series.x.length, series.y.length) }, (_, i) => i)
-  const sx = (i: number) => x(series.x[i] as number)
-  const sy = (i: number) => y(series.y[i] as number)
-  const whole = (i: number) =>
-    drawable(series.x[i]) && drawable(series.y[i]) && Number.isFinite(sx(i)) && Number.isFinite(sy(i))
-  const there = at.filter(whole)
-  if (series.draw === 'points') return there.map((i) => marker(look, sx(i), sy(i))).join('')
-  if (series.draw === 'bars') {
-    const half = (i: number) => {
-      const wide = series.barWidth ?? 0
-      const here = series.x[i] as number
-      return Math.max(2, (x(here + wide / 2) - x(here - wide / 2)) / 2 || 0)
-    }
-    return there
-      .map((i) =>
-        element('rect', {
-          class: `f${look} bar${look}`,
-          x: sx(i) - half(i),
-          width: 2 * half(i),
-          y: Math.min(sy(i), y(0)),
-          height: Math.abs(y(0) - sy(i)),
-        }),
-      )
-      .join('')
+  const count = Math.min(series.x.length, series.y.length)
+  const placeOf = (i: number): Place | undefined => {
+    if (!(drawable(series.x[i]) && drawable(series.y[i]))) return undefined
+    const place: Place = [x(series.x[i]!), y(series.y[i]!)]
+    return Number.isFinite(place[0]) && Number.isFinite(place[1]) ? place : undefined
   }
-  if (series.draw === 'region') {
-    if (there.length < 3) return ''
-    const d = there.map((i, n) => `${n === 0 ? 'M' : 'L'}${tidy(sx(i))} ${tidy(sy(i))}`).join('')
-    return element('path', { class: `region f${look}`, d: `${d}Z` })
+  if (series.draw === 'line' || series.draw === 'steps') {
+    const places =
+      count > MANY ? thinLine(count, placeOf) : Array.from({ length: count }, (_, i): Place | undefined => placeOf(i))
+    return drawLine(series, look, places, y)
   }
-  if (series.draw === 'steps') {
-    const d = area<number>().defined(whole).x(sx).y0(y(0)).y1(sy)(at)
-    return element('path', { class: `f${look}`, opacity: 0.35, d: rounded(d) })
+  const there: Place[] = []
+  for (let i = 0; i < count; i++) {
+    const place = placeOf(i)
+    if (place !== undefined) there.push(place)
   }
-  const d = line<number>().defined(whole).x(sx).y(sy)(at)
-  return element('path', { class: `line c${look}`, d: rounded(d) })
+  if (series.draw === 'points') {
+    const seen = there.length > MANY ? thinPoints(there, MOST_POINTS) : there
+    return seen.map(([px, py]) => marker(look, px, py)).join('')
+  }
+  if (series.draw === 'bars') return drawBars(series, look, there.length > MANY ? thinBars(there, y(0)) : there, x, y)
+  if (there.length < 3) return ''
+  const d = there.map(([px, py], n) => `${n === 0 ? 'M' : 'L'}${tidy(px)} ${tidy(py)}`).join('')
+  return element('path', { class: `region f${look}`, d: `${d}Z` })
 }
 
-/** The name of a region at the mean of its corners; upright where the region is narrower than its name. */
-export function regionName(series: PanelSeries, x: Scale, y: Scale): string {
-  const corners = Array.from({ length: Math.min(series.x.length, series.y.length) }, (_, i) => i)
-    .filter((i) => drawable(series.x[i]) && drawable(series.y[i]))
-    .map((i) => [x(series.x[i] as number), y(series.y[i] as number)] as const)
-  if (corners.length < 3 || series.name === '') return ''
-  const mean = (axis: 0 | 1) => corners.reduce((sum, corner) => sum + corner[axis] / corners.length, 0)
-  const heights = corners.map(([, height]) => height)
-  const tall = maxOf(heights) - minOf(heights)
-  const twice = corners.reduce((sum, [a, b], i) => {
-    const [c, d] = corners[(i + 1) % corners.length] as readonly [number, number]
-    return sum + a * d - c * b
-  }, 0)
-  const wide = tall > 0 ? Math.abs(twice) / 2 / tall : 0
-  const upright = wide < textWidth(series.name, 13)
-  return lettering(series.name, 13, upright ? tall : wide, {
-    class: 'over',
-    transform: `translate(${tidy(mean(0) + (upright ? 4 : 0))} ${tidy(mean(1) + 4)})${upright ? ' rotate(-90)' : ''}`,
-    'text-anchor': 'middle',
-  })
+function drawLine(series: PanelSeries, look: number, places: readonly (Place | undefined)[], y: Scale): string {
+  const whole = (place: Place | undefined) => place !== undefined
+  const px = (place: Place | undefined) => (place as Place)[0]
+  const py = (place: Place | undefined) => (place as Place)[1]
+  if (series.draw === 'line')
+    return element('path', {
+      class: `line c${look}`,
+      d: rounded(line<Place | undefined>().defined(whole).x(px).y(py)(places)),
+    })
+  const d = area<Place | undefined>().defined(whole).x(px).y0(y(0)).y1(py)(places)
+  return element('path', { class: `f${look}`, opacity: 0.35, d: rounded(d) })
+}
+
+function drawBars(series: PanelSeries, look: number, places: readonly Place[], x: Scale, y: Scale): string {
+  // An axis under bars is linear, so that all are as wide as the first.
+  let first = 0
+  for (let i = series.x.length - 1; i >= 0; i--) if (drawable(series.x[i])) first = series.x[i]!
+  const wide = series.barWidth ?? 0
+  const half = Math.max(2, (x(first + wide / 2) - x(first - wide / 2)) / 2 || 0)
+  const ground = y(0)
+  return places
+    .map(([px, py]) =>
+      element('rect', {
+        class: `f${look} bar${look}`,
+        x: px - half,
+        width: 2 * half,
+        y: Math.min(py, ground),
+        height: Math.abs(ground - py),
+      }),
+    )
+    .join('')
 }
 
 /** A point: circle, square, triangle, diamond, cross-like star and bar, in the order of the looks. */

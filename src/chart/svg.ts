@@ -17,7 +17,7 @@ export function escapeText(text: string): string {
     text
       // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is taken out
       .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ud800-\udfff\ufffe\uffff]/gu, '')
-      .replace(/[&<>"']/g, (c) => named[c] as string)
+      .replace(/[&<>"']/g, (c) => named[c]!)
   )
 }
 

@@ -56,7 +56,7 @@ export function gapsBetween(time: ArrayLike<number>, value: ArrayLike<number>, l
   let last = Number.NaN
   for (let i = 0; i < time.length; i++) {
     if (!Number.isFinite(value[i])) continue
-    const now = time[i] as number
+    const now = time[i]!
     if (now - last > longest) gaps.push([last, now])
     last = now
   }

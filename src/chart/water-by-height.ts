@@ -7,6 +7,7 @@ import type { Volume } from '../quantity/generated/volume.js'
 import { requireObject } from '../quantity/require-object.js'
 import type { Panel, PanelSeries } from './panel-chart.js'
 import { drawPanels } from './panels.js'
+import { heightFor, WIDTH } from './size.js'
 
 /** A simulated container at a moment. */
 export interface ProfileAtTime {
@@ -26,9 +27,11 @@ export interface WaterByHeightChart {
   readonly moments: readonly ProfileAtTime[]
   /** Heights to be drawn, six at most; left out, five from near the bottom to near the top. Unit: cm. Range: each in [0, ∞). */
   readonly heights?: readonly Length[]
+  /** Width of the picture; 960 by default, 360 for a telephone. Unit: px. Range: [200, 10000]. */
+  readonly width?: number
 }
 
-const [WIDTH, HEIGHT, HEIGHT_WITH_EC] = [960, 520, 720]
+const [HEIGHT, HEIGHT_WITH_EC] = [520, 720]
 
 /**
  * A picture of how water moves in a container, as SVG text: the water content at some heights over time, the EC of the pore water there
@@ -60,7 +63,7 @@ const [WIDTH, HEIGHT, HEIGHT_WITH_EC] = [960, 520, 720]
  */
 export function chartWaterByHeight(chart: WaterByHeightChart): string {
   requireObject(chart, 'chart')
-  const { moments } = chart
+  const { moments, width = WIDTH } = chart
   const [first, last] = [moments[0], moments.at(-1)]
   if (first === undefined || last === undefined || moments.length < 2)
     throw new InputError('moments', 'there are fewer than two', 'give the profiles of a day')
@@ -87,21 +90,22 @@ export function chartWaterByHeight(chart: WaterByHeightChart): string {
   if (salted)
     panels.push({ yTitle: 'pore water, dS/m', series: lines((layer) => layer.poreWaterEC ?? Number.NaN), weight: 2 })
   const drained = moments.map((moment) => moment.drained * 1000)
-  panels.push({ yTitle: 'drain, mL', series: [{ name: 'drain', x: hours, y: drained, draw: 'bars', look: 5 }] })
+  if (drained.some((part) => part > 0))
+    panels.push({ yTitle: 'drain, mL', series: [{ name: 'drain', x: hours, y: drained, draw: 'bars', look: 5 }] })
   return drawPanels({
     title: chart.title,
     alternative: inWords(waterContents, drained),
     xTitle: 'time, h',
-    xRange: [hours[0] as number, hours.at(-1) as number],
+    xRange: [hours[0]!, hours.at(-1)!],
     panels,
-    width: WIDTH,
-    height: salted ? HEIGHT_WITH_EC : HEIGHT,
+    width,
+    height: heightFor(width, salted ? HEIGHT_WITH_EC : HEIGHT),
   })
 }
 
 function valueAt(profile: readonly ContainerLayer[], height: number, read: (layer: ContainerLayer) => number): number {
   const above = profile.findIndex((layer) => layer.height >= height)
-  const b = profile[above] as ContainerLayer
+  const b = profile[above]!
   const a = profile[above - 1] ?? b
   if (b.height === a.height) return read(b)
   return read(a) + ((read(b) - read(a)) * (height - a.height)) / (b.height - a.height)

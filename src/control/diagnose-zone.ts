@@ -78,7 +78,7 @@ export function diagnoseZone(input: ZoneDiagnosisInput): Finding[] {
       )
   } else if (shots >= 3) {
     input.probes.forEach((probe, i) => {
-      if ((seen[i] as number) * 2 < most)
+      if (seen[i]! * 2 < most)
         find(
           'one-place-dry',
           'caution',

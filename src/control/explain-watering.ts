@@ -45,6 +45,8 @@ const DOUBTS: { readonly [Code in WateringDoubt]: string } = {
   'flow-while-closed': 'water flows though the valve is closed: shut the main valve, then look at valve and line',
   'no-flow': 'the meter saw no water in an opening: look at supply, filter, valve and meter',
   'flow-too-large': 'the meter saw far more water than the emitters give: a leak or a burst; walk the line',
+  'flow-too-small':
+    'the meter keeps seeing less than was ordered: look at supply, filter, pressure and emitters; shots last longer meanwhile',
   'drain-while-dry': 'shots run off though the reading says dry: the medium repels water, or the probe lies',
   'valve-does-not-close': 'the valve says that it is open though it should be closed: shut the main valve',
   'override-refused': 'an order was not taken: give close or water, and an end in seconds at most a day ahead',

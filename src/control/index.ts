@@ -6,6 +6,7 @@ export {
   type AlarmState,
   alarmLifeCycle,
 } from './alarm.js'
+export { type AlarmCondition, type AlarmConditionsInput, alarmConditions } from './alarm-conditions.js'
 export {
   type Announcement,
   type AnnounceSettings,
@@ -19,11 +20,23 @@ export { checkWatering } from './check-watering.js'
 export { controlWatering } from './control-watering.js'
 export { type DeadBandLimits, type DeadBandState, deadBand } from './dead-band.js'
 export { diagnoseFlow, type FlowDiagnosisInput } from './diagnose-flow.js'
+export {
+  type DiagnoseRecordInput,
+  diagnoseRecord,
+  type RecordDiagnosis,
+  type WatchedRecord,
+} from './diagnose-record.js'
 export { diagnoseZone, type ProbeAnswers, type ZoneDiagnosisInput } from './diagnose-zone.js'
+export type { Cause, CauseCode, CheckCode, Diagnosis, Evidence, UnknownReason } from './diagnosis/cause.js'
+export type { WatchedReading, WatchZoneInput } from './diagnosis/input.js'
+export type { DarkHours, WatchZoneSettings } from './diagnosis/settings.js'
+export type { ZoneWatchState } from './diagnosis/zone-state.js'
+export { explainDiagnosis } from './explain-diagnosis.js'
 export { explainRecovery } from './explain-recovery.js'
 export { explainRefusal } from './explain-refusal.js'
 export { explainWatering } from './explain-watering.js'
 export { planRecovery, type RecoveryFinding, type RecoveryInput, type RecoveryPlan } from './plan-recovery.js'
+export { watchZone, type ZoneWatch } from './watch-zone.js'
 export type { WateringDecision } from './watering/decision.js'
 export type { WateringDoubt, WateringFinding, WateringReason } from './watering/finding.js'
 export type { WateringInput, WateringOverride, WateringReading } from './watering/input.js'

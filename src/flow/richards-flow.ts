@@ -190,19 +190,17 @@ export function richardsFlow(column: RichardsColumn): RichardsFlow {
     profile: (state) => {
       const moment = unpack(state)
       return column.layers.flatMap((_, layer) => {
-        const [first, last] = [grid.seams[layer] as number, grid.seams[layer + 1] as number]
+        const [first, last] = [grid.seams[layer]!, grid.seams[layer + 1]!]
         return Array.from({ length: last - first + 1 }, (_, k) => {
           const i = first + k
-          const suction = moment.suctions[i] as number
+          const suction = moment.suctions[i]!
           return {
             height: heights[i] as Length,
             layer,
             pressureHead: (0 - suction) as PressureHead,
             suction: Math.max(0, suction) as SuctionHead,
             waterContent: points.at.waterContent[i + layer] as WaterContent,
-            ...(moment.salt === undefined
-              ? {}
-              : { poreWaterEC: ((moment.salt[i] as number) / (moment.held[i] as number)) as PoreWaterEC }),
+            ...(moment.salt === undefined ? {} : { poreWaterEC: (moment.salt[i]! / moment.held[i]!) as PoreWaterEC }),
           }
         })
       })

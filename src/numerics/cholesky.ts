@@ -14,8 +14,8 @@ export function choleskyFactor(matrix: Rows, smallest = 0): CholeskyFactor {
     const row: number[] = []
     for (let j = 0; j <= i; j++) {
       let left = at(matrix, i, j)
-      const other = j === i ? row : (lower[j] as number[])
-      for (let k = 0; k < j; k++) left -= (row[k] as number) * (other[k] as number)
+      const other = j === i ? row : lower[j]!
+      for (let k = 0; k < j; k++) left -= row[k]! * other[k]!
       if (j < i) row.push(left / at(lower, j, j))
       else if (left > smallest * at(matrix, i, i)) row.push(Math.sqrt(left))
       else return { dependent: i }
@@ -29,13 +29,13 @@ export function choleskyFactor(matrix: Rows, smallest = 0): CholeskyFactor {
 export function choleskySolve(lower: Rows, b: readonly number[]): number[] {
   const x: number[] = []
   for (let i = 0; i < b.length; i++) {
-    let left = b[i] as number
-    for (let k = 0; k < i; k++) left -= at(lower, i, k) * (x[k] as number)
+    let left = b[i]!
+    for (let k = 0; k < i; k++) left -= at(lower, i, k) * x[k]!
     x.push(left / at(lower, i, i))
   }
   for (let i = b.length - 1; i >= 0; i--) {
-    let left = x[i] as number
-    for (let k = i + 1; k < b.length; k++) left -= at(lower, k, i) * (x[k] as number)
+    let left = x[i]!
+    for (let k = i + 1; k < b.length; k++) left -= at(lower, k, i) * x[k]!
     x[i] = left / at(lower, i, i)
   }
   return x
@@ -52,5 +52,5 @@ export function choleskyInverse(lower: Rows): number[][] {
 }
 
 function at(rows: Rows, i: number, j: number): number {
-  return (rows[i] as readonly number[])[j] as number
+  return rows[i]![j]!
 }

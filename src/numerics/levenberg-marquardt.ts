@@ -33,7 +33,7 @@ const MOST_ITERATIONS = 300
  */
 export function leastSquares(problem: LeastSquares): LeastSquaresMinimum {
   const { lower, upper, count, residuals } = problem
-  let p = problem.start.map((value, j) => clip(value, lower[j] as number, upper[j] as number))
+  let p = problem.start.map((value, j) => clip(value, lower[j]!, upper[j]!))
   let at = new Float64Array(count)
   residuals(p, at)
   let cost = squares(at)
@@ -45,20 +45,18 @@ export function leastSquares(problem: LeastSquares): LeastSquaresMinimum {
     const slope = columns.map((column) => dot(column, at))
     const curvature = columns.map((a) => columns.map((b) => dot(a, b)))
     const free = [...p.keys()].filter((j) => {
-      const [value, low, high] = [p[j] as number, lower[j] as number, upper[j] as number]
+      const [value, low, high] = [p[j]!, lower[j]!, upper[j]!]
       if (low === high) return false
-      const g = slope[j] as number
+      const g = slope[j]!
       return !((value <= low && g >= 0) || (value >= high && g <= 0))
     })
     const done = { parameters: p, sumOfSquares: cost, free, curvature, iterations }
-    const flat = free.every(
-      (j) => Math.abs(slope[j] as number) <= 1e-9 * Math.sqrt((curvature[j]?.[j] as number) * cost),
-    )
+    const flat = free.every((j) => Math.abs(slope[j]!) <= 1e-9 * Math.sqrt(curvature[j]![j]! * cost))
     if (flat || cost <= negligible) return done
     for (;;) {
       const step = dampedStep(curvature, slope, free, damping)
-      const q = p.map((value, j) => clip(value + (step[j] as number), lower[j] as number, upper[j] as number))
-      if (q.every((value, j) => Math.abs(value - (p[j] as number)) <= 1e-12 * (1 + Math.abs(value)))) return done
+      const q = p.map((value, j) => clip(value + step[j]!, lower[j]!, upper[j]!))
+      if (q.every((value, j) => Math.abs(value - p[j]!) <= 1e-12 * (1 + Math.abs(value)))) return done
       residuals(q, next)
       const after = squares(next)
       if (after < cost) {
@@ -91,21 +89,21 @@ function dampedStep(
   const step = slope.map(() => 0)
   const damped = free.map((i) =>
     free.map((j) => {
-      const entry = curvature[i]?.[j] as number
+      const entry = curvature[i]![j]!
       return i === j ? entry * (1 + damping) + Number.MIN_VALUE : entry
     }),
   )
   const factor = choleskyFactor(damped)
   // More damping is the answer to a matrix that rounding made indefinite: the caller sees a step of the steepest descent.
   if ('dependent' in factor) {
-    for (const j of free) step[j] = -(slope[j] as number) / ((1 + damping) * (curvature[j]?.[j] || 1))
+    for (const j of free) step[j] = -slope[j]! / ((1 + damping) * (curvature[j]?.[j] || 1))
     return step
   }
   choleskySolve(
     factor.lower,
-    free.map((j) => -(slope[j] as number)),
+    free.map((j) => -slope[j]!),
   ).forEach((value, k) => {
-    step[free[k] as number] = value
+    step[free[k]!] = value
   })
   return step
 }
@@ -118,9 +116,9 @@ function promised(
 ): number {
   let fall = 0
   step.forEach((d, j) => {
-    fall -= 2 * d * (slope[j] as number)
+    fall -= 2 * d * slope[j]!
     step.forEach((e, i) => {
-      fall -= d * e * (curvature[j]?.[i] as number)
+      fall -= d * e * curvature[j]![i]!
     })
   })
   return fall
@@ -133,13 +131,13 @@ function derivatives({ lower, upper, count, residuals }: LeastSquares, p: readon
     const before = new Float64Array(count)
     if (lower[j] === upper[j]) return after
     const h = 6e-6 * (1 + Math.abs(value))
-    const [low, high] = [Math.max(value - h, lower[j] as number), Math.min(value + h, upper[j] as number)]
+    const [low, high] = [Math.max(value - h, lower[j]!), Math.min(value + h, upper[j]!)]
     const moved = [...p]
     moved[j] = high
     residuals(moved, after)
     moved[j] = low
     residuals(moved, before)
-    for (let i = 0; i < count; i++) after[i] = ((after[i] as number) - (before[i] as number)) / (high - low)
+    for (let i = 0; i < count; i++) after[i] = (after[i]! - before[i]!) / (high - low)
     return after
   })
 }
@@ -150,7 +148,7 @@ function clip(value: number, low: number, high: number): number {
 
 function dot(a: Float64Array, b: Float64Array): number {
   let total = 0
-  for (let i = 0; i < a.length; i++) total += (a[i] as number) * (b[i] as number)
+  for (let i = 0; i < a.length; i++) total += a[i]! * b[i]!
   return total
 }
 

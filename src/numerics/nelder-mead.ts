@@ -25,37 +25,29 @@ function descend(f: (x: readonly number[]) => number, start: readonly number[], 
   const point = (at: readonly number[]) => ({ at, value: f(at) })
   const corners = [point(start)]
   start.forEach((_, j) => {
-    corners.push(point(start.map((value, i) => (i === j ? value + (sizes[i] as number) : value))))
+    corners.push(point(start.map((value, i) => (i === j ? value + sizes[i]! : value))))
   })
   const n = start.length
   for (let count = 0; count < MOST; count++) {
     corners.sort((a, b) => a.value - b.value)
-    const [first, last] = [corners[0] as Corner, corners[n] as Corner]
-    if (start.every((_, j) => corners.every(({ at }) => apart(at, first.at, j) <= SETTLED * (sizes[j] as number))))
-      break
-    const centre = start.map((_, j) => corners.slice(0, n).reduce((sum, { at }) => sum + (at[j] as number) / n, 0))
-    const along = (t: number) => point(centre.map((c, j) => c + t * ((last.at[j] as number) - c)))
+    const [first, last] = [corners[0]!, corners[n]!]
+    if (start.every((_, j) => corners.every(({ at }) => apart(at, first.at, j) <= SETTLED * sizes[j]!))) break
+    const centre = start.map((_, j) => corners.slice(0, n).reduce((sum, { at }) => sum + at[j]! / n, 0))
+    const along = (t: number) => point(centre.map((c, j) => c + t * (last.at[j]! - c)))
     const mirrored = along(-1)
     if (mirrored.value < first.value) {
       const far = along(-2)
       corners[n] = far.value < mirrored.value ? far : mirrored
-    } else if (mirrored.value < (corners[n - 1] as Corner).value) corners[n] = mirrored
+    } else if (mirrored.value < corners[n - 1]!.value) corners[n] = mirrored
     else {
       const inner = mirrored.value < last.value ? along(-0.5) : along(0.5)
       if (inner.value < Math.min(mirrored.value, last.value)) corners[n] = inner
-      else
-        for (let k = 1; k <= n; k++)
-          corners[k] = point((corners[k] as Corner).at.map((value, j) => (value + (first.at[j] as number)) / 2))
+      else for (let k = 1; k <= n; k++) corners[k] = point(corners[k]!.at.map((value, j) => (value + first.at[j]!) / 2))
     }
   }
   return corners.reduce((a, b) => (b.value < a.value ? b : a))
 }
 
-interface Corner {
-  readonly at: readonly number[]
-  readonly value: number
-}
-
 function apart(a: readonly number[], b: readonly number[], j: number): number {
-  return Math.abs((a[j] as number) - (b[j] as number))
+  return Math.abs(a[j]! - b[j]!)
 }

@@ -6,22 +6,22 @@ export function selectInPlace(values: Float64Array, k: number, end = values.leng
   let left = 0
   let right = end - 1
   while (left < right) {
-    const pivot = middle(values[left] as number, values[(left + right) >> 1] as number, values[right] as number)
+    const pivot = middle(values[left]!, values[(left + right) >> 1]!, values[right]!)
     let i = left
     let j = right
     while (i <= j) {
-      while ((values[i] as number) < pivot) i++
-      while ((values[j] as number) > pivot) j--
+      while (values[i]! < pivot) i++
+      while (values[j]! > pivot) j--
       if (i > j) break
-      const swap = values[i] as number
-      values[i++] = values[j] as number
+      const swap = values[i]!
+      values[i++] = values[j]!
       values[j--] = swap
     }
     if (k <= j) right = j
     else if (k >= i) left = i
     else break
   }
-  return values[k] as number
+  return values[k]!
 }
 
 /** The median of the first `end` numbers, which it reorders; the mean of the two in the middle for an even number of them. */
@@ -30,7 +30,7 @@ export function medianInPlace(values: Float64Array, end = values.length): number
   const upper = selectInPlace(values, half, end)
   if (end % 2 === 1) return upper
   let lower = -Infinity
-  for (let i = 0; i < half; i++) lower = Math.max(lower, values[i] as number)
+  for (let i = 0; i < half; i++) lower = Math.max(lower, values[i]!)
   return (lower + upper) / 2
 }
 

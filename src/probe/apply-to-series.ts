@@ -62,7 +62,7 @@ export function applyCalibrationToSeries(series: ReadingSeries): SeriesCounts {
   let [missing, belowSpan, aboveSpan, impossible, refused] = [0, 0, 0, 0, 0]
   let i = convertPlain(calibration, readings, output, 0)
   while (i < rows) {
-    const reading = readings[i] as number
+    const reading = readings[i]!
     const value = valueAt(calibration, reading)
     output[i] = value
     if (Number.isNaN(reading)) missing++
@@ -93,7 +93,7 @@ function convertPlain(calibration: ProbeCalibration, readings: Float64Array, out
     // The usual forms have a loop of their own, in which nothing is called.
     const [c0 = 0, c1 = 0, c2 = 0, c3 = 0] = calibration.coefficients
     for (; i < rows; i++) {
-      const x = readings[i] as number
+      const x = readings[i]!
       const value = ((c3 * x + c2) * x + c1) * x + c0
       if (!(x >= lowest && x <= highest && value >= 0 && value <= full)) return i
       output[i] = value
@@ -101,7 +101,7 @@ function convertPlain(calibration: ProbeCalibration, readings: Float64Array, out
     return i
   }
   for (; i < rows; i++) {
-    const reading = readings[i] as number
+    const reading = readings[i]!
     const value = valueAt(calibration, reading)
     if (!(reading >= lowest && reading <= highest && value >= 0 && value <= full)) return i
     output[i] = value

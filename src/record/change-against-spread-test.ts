@@ -47,9 +47,9 @@ export function changeAgainstSpreadTest(input: ChangeAgainstSpreadInput): Uint8A
   const flags = new Uint8Array(value.length)
   let first = 0
   for (let i = 0; i < value.length; i++) {
-    const x = value[i] as number
-    while ((time[first] as number) < (time[i] as number) - window) first++
-    const change = Math.abs(x - (i === 0 ? Number.NaN : (value[i - 1] as number)))
+    const x = value[i]!
+    while (time[first]! < time[i]! - window) first++
+    const change = Math.abs(x - (i === 0 ? Number.NaN : value[i - 1]!))
     const spread = Number.isNaN(change) ? Number.NaN : deviationOf(value, first, i)
     if (Number.isNaN(x)) flags[i] = QUALITY.missing
     else if (Number.isNaN(spread)) flags[i] = QUALITY.notEvaluated
@@ -64,7 +64,7 @@ function deviationOf(value: ArrayLike<number>, from: number, to: number): number
   let mean = 0
   let squares = 0
   for (let i = from; i < to; i++) {
-    const x = value[i] as number
+    const x = value[i]!
     if (Number.isNaN(x)) continue
     count++
     const off = x - mean

@@ -53,16 +53,16 @@ export function clearShotRises(input: ClearShotRisesInput): Uint8Array {
   let before = Number.NaN
   let then = -Infinity
   for (let i = 0; i < value.length; i++) {
-    const x = value[i] as number
-    const now = time[i] as number
+    const x = value[i]!
+    const now = time[i]!
     if (Number.isNaN(x)) continue
     // A clock that was set back makes earlier entries of the log count again.
     if (now < then) e = 0
-    while (e < log.length && (log[e] as number) <= now) {
-      if ((log[e] as number) > then) level = before
+    while (e < log.length && log[e]! <= now) {
+      if (log[e]! > then) level = before
       e++
     }
-    const since = e > 0 ? now - (log[e - 1] as number) : Infinity
+    const since = e > 0 ? now - log[e - 1]! : Infinity
     const doubtful = flags[i] === QUALITY.suspect || flags[i] === QUALITY.fail
     if (doubtful && since <= long && (x > before || x > level)) excused[i] = QUALITY.pass
     before = x

@@ -89,8 +89,8 @@ export function compareProbes(input: CompareProbesInput): ComparedProbe[] {
   return probes.map(({ name, waterContent }, p) => {
     const others = Float64Array.from(noises.filter((noise, k) => k !== p && !Number.isNaN(noise)))
     const usual = others.length > 0 ? medianInPlace(others) : Number.NaN
-    const deviation = noises[p] as number
-    const { slope, error } = moved[p] as Trend
+    const deviation = noises[p]!
+    const { slope, error } = moved[p]!
     const findings: RecordFinding[] = []
     if (Math.abs(slope) > limit && Math.abs(slope) > 2 * error)
       findings.push({ code: slope < 0 ? 'falls-away' : 'rises-away', level: 'caution', about: name, perDay: slope })
@@ -112,7 +112,7 @@ function medians(probes: readonly ProbeReadings[], length: number): Float64Array
   for (let i = 0; i < length; i++) {
     let count = 0
     for (const { waterContent } of probes) {
-      const x = waterContent[i] as number
+      const x = waterContent[i]!
       if (!Number.isNaN(x)) here[count++] = x
     }
     middle[i] = count < 3 ? Number.NaN : medianInPlace(here, count)
@@ -125,7 +125,7 @@ function offsetFrom(waterContent: ArrayLike<number>, middle: Float64Array) {
   const apart = new Float64Array(middle.length)
   let readings = 0
   for (let i = 0; i < middle.length; i++) {
-    const distance = (waterContent[i] as number) - (middle[i] as number)
+    const distance = waterContent[i]! - middle[i]!
     if (!Number.isNaN(distance)) apart[readings++] = distance
   }
   const offset = readings === 0 ? Number.NaN : medianInPlace(apart, readings)
@@ -137,14 +137,10 @@ function movements(time: ArrayLike<number>, probes: readonly ProbeReadings[]): T
   const pairs = probes.map(() => [] as Trend[])
   for (let a = 0; a < probes.length; a++)
     for (let b = a + 1; b < probes.length; b++) {
-      const trend = differenceTrend(
-        time,
-        (probes[a] as ProbeReadings).waterContent,
-        (probes[b] as ProbeReadings).waterContent,
-      )
+      const trend = differenceTrend(time, probes[a]!.waterContent, probes[b]!.waterContent)
       if (Number.isNaN(trend.slope)) continue
-      ;(pairs[a] as Trend[]).push(trend)
-      ;(pairs[b] as Trend[]).push({ ...trend, slope: -trend.slope })
+      pairs[a]!.push(trend)
+      pairs[b]!.push({ ...trend, slope: -trend.slope })
     }
   return pairs.map((trends) => {
     trends.sort((one, other) => Math.abs(one.slope) - Math.abs(other.slope))
@@ -156,9 +152,9 @@ function movements(time: ArrayLike<number>, probes: readonly ProbeReadings[]): T
 function differenceTrend(time: ArrayLike<number>, a: ArrayLike<number>, b: ArrayLike<number>): Trend {
   const days = new Map<number, number[]>()
   for (let i = 0; i < time.length; i++) {
-    const difference = (a[i] as number) - (b[i] as number)
+    const difference = a[i]! - b[i]!
     if (Number.isNaN(difference)) continue
-    const day = Math.floor((time[i] as number) / 86400)
+    const day = Math.floor(time[i]! / 86400)
     const list = days.get(day)
     if (list === undefined) days.set(day, [difference])
     else list.push(difference)

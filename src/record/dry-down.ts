@@ -54,12 +54,12 @@ export function fitDryDown(input: DryDownInput): DryDownLine {
   for (let i = 0; i < waterContent.length; i++) if (!Number.isNaN(waterContent[i])) good.push(i)
   const n = good.length
   if (n < 2) throw new InputError('waterContent', `has ${n} readings`, 'give at least two')
-  const meanTime = good.reduce((sum, i) => sum + (time[i] as number) / n, 0)
-  const mean = good.reduce((sum, i) => sum + (waterContent[i] as number) / n, 0)
+  const meanTime = good.reduce((sum, i) => sum + time[i]! / n, 0)
+  const mean = good.reduce((sum, i) => sum + waterContent[i]! / n, 0)
   let [tt, tx, xx] = [0, 0, 0]
   for (const i of good) {
-    const t = ((time[i] as number) - meanTime) / 3600
-    const x = (waterContent[i] as number) - mean
+    const t = (time[i]! - meanTime) / 3600
+    const x = waterContent[i]! - mean
     tt += t * t
     tx += t * x
     xx += x * x
@@ -67,13 +67,13 @@ export function fitDryDown(input: DryDownInput): DryDownLine {
   if (!(tt > 0)) throw new InputError('time', 'is the same for all readings', 'give readings of different times')
   const slope = tx / tt
   const rest = Math.max(0, xx - slope * tx)
-  const last = good[n - 1] as number
+  const last = good[n - 1]!
   return {
     slopePerHour: slope,
     slopeError: n > 2 ? Math.sqrt(rest / (n - 2) / tt) : 0,
     r2: xx > 0 ? 1 - rest / xx : 1,
     readings: n,
-    last: (mean + (slope * ((time[last] as number) - meanTime)) / 3600) as WaterContent,
+    last: (mean + (slope * (time[last]! - meanTime)) / 3600) as WaterContent,
   }
 }
 

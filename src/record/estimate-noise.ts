@@ -55,9 +55,9 @@ export function estimateNoise(input: NoiseInput): Noise {
   let count = 0
   let moved = 0
   for (let i = 1; i + 1 < value.length; i++) {
-    const x = value[i] as number
-    const before = value[i - 1] as number
-    const bend = Math.abs(x - (before + (value[i + 1] as number)) / 2)
+    const x = value[i]!
+    const before = value[i - 1]!
+    const bend = Math.abs(x - (before + value[i + 1]!) / 2)
     if (Number.isNaN(bend)) continue
     bends[count++] = bend
     // Differences of equal decimals that differ by their last digit only are no step.
@@ -90,7 +90,7 @@ function groupedMedian(sizes: Float64Array, count: number, step: number): number
   const high = middle + step / 2
   let [below, inside] = [0, 0]
   for (let k = 0; k < count; k++) {
-    const size = sizes[k] as number
+    const size = sizes[k]!
     if (size < low) below++
     else if (size < high) inside++
   }
@@ -103,7 +103,7 @@ function longRunOf(value: ArrayLike<number>): number {
   let [count, length] = [0, 0]
   let before = Number.NaN
   for (let i = 0; i < value.length; i++) {
-    const x = value[i] as number
+    const x = value[i]!
     if (Math.abs(x - before) <= SAME) length++
     else {
       if (length > 0) runs[count++] = length

@@ -42,7 +42,7 @@ const REASONS: Readonly<Record<string, string>> = {
  * ```
  */
 export function explainRecordReason(reason: string): string {
-  return Object.hasOwn(REASONS, reason) ? (REASONS[reason] as string) : reason.replaceAll('-', ' ')
+  return Object.hasOwn(REASONS, reason) ? REASONS[reason]! : reason.replaceAll('-', ' ')
 }
 
 /**

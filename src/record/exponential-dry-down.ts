@@ -118,15 +118,15 @@ export function fitExponentialDryDown(input: DryDownInput): ExponentialDryDown {
   const x: number[] = []
   for (let i = 0; i < waterContent.length; i++) {
     if (Number.isNaN(waterContent[i]) || Number.isNaN(time[i])) continue
-    if (t.length > 0 && !((time[i] as number) > (t[t.length - 1] as number)))
+    if (t.length > 0 && !(time[i]! > t[t.length - 1]!))
       throw new InputError('time', 'does not rise', 'give one stretch without a seam')
-    t.push(time[i] as number)
-    x.push(waterContent[i] as number)
+    t.push(time[i]!)
+    x.push(waterContent[i]!)
   }
   const n = t.length
   if (n < 8) return { known: false, reason: 'few-readings' }
-  const origin = t[0] as number
-  const length = (t[n - 1] as number) - origin
+  const origin = t[0]!
+  const length = t[n - 1]! - origin
   const share = t.map((one) => (one - origin) / length)
   const best = bestTimeConstant(share, x)
   // Rounding must not decide: below this no two courses can be told apart.
@@ -149,7 +149,7 @@ const CHI_SQUARE = 3.8415
 /** The 95 % interval of the floor, with so many independent readings as the rest shows. */
 function floorOf(t: readonly number[], x: readonly number[], best: ExponentialSums): readonly [number, number] {
   const { floor, slope, constant, rest } = best
-  const off = t.map((one, k) => (x[k] as number) - floor - slope * Math.exp(-one / constant))
+  const off = t.map((one, k) => x[k]! - floor - slope * Math.exp(-one / constant))
   const free = Math.max(1, t.length * independentShare(off, rest) - 3)
   return floorInterval(t, x, best, Math.max(rest, t.length * 1e-20) * (1 + CHI_SQUARE / free))
 }

@@ -62,18 +62,18 @@ function line(t: readonly number[], x: readonly number[], constant: number) {
   const n = t.length
   let [meanU, meanX] = [0, 0]
   for (let i = 0; i < n; i++) {
-    meanU += at(t[i] as number) / n
-    meanX += (x[i] as number) / n
+    meanU += at(t[i]!) / n
+    meanX += x[i]! / n
   }
   let [uu, ux] = [0, 0]
   for (let i = 0; i < n; i++) {
-    const u = at(t[i] as number) - meanU
+    const u = at(t[i]!) - meanU
     uu += u * u
-    ux += u * ((x[i] as number) - meanX)
+    ux += u * (x[i]! - meanX)
   }
   const slope = ux / uu
   let rest = 0
-  for (let i = 0; i < n; i++) rest += ((x[i] as number) - meanX - slope * (at(t[i] as number) - meanU)) ** 2
+  for (let i = 0; i < n; i++) rest += (x[i]! - meanX - slope * (at(t[i]!) - meanU)) ** 2
   return { slope, intercept: meanX - slope * meanU, rest, spread: 1 / n + (meanU * meanU) / uu }
 }
 

@@ -55,8 +55,8 @@ function largestClimb(time: ArrayLike<number>, waterContent: ArrayLike<number>, 
   let [low, lowTime] = [Infinity, 0]
   let best = { start: 0, end: 0, rise: 0 }
   for (let i = first; i <= last; i++) {
-    const x = waterContent[i] as number
-    const now = time[i] as number
+    const x = waterContent[i]!
+    const now = time[i]!
     if (Number.isNaN(x)) continue
     recent = withReading(recent, now, x)
     const level = recent.reduce((sum, point) => sum + point[1] / recent.length, 0)

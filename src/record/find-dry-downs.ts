@@ -68,9 +68,9 @@ export function findDryDowns(input: FindDryDownsInput): FoundDryDown[] {
   const periods = checkedPeriods(light ?? [])
   const found: FoundDryDown[] = []
   const close = (first: number, last: number, regime: FoundDryDown['regime'], readings: number) => {
-    if (readings < 3 || (time[last] as number) - (time[first] as number) < shortest) return
+    if (readings < 3 || time[last]! - time[first]! < shortest) return
     const line = fitDryDown({ time: part(time, first, last), waterContent: part(waterContent, first, last) })
-    found.push({ first, last, start: time[first] as number, end: time[last] as number, regime, line })
+    found.push({ first, last, start: time[first]!, end: time[last]!, regime, line })
   }
   let s = 0
   let p = 0
@@ -82,17 +82,17 @@ export function findDryDowns(input: FindDryDownsInput): FoundDryDown[] {
     let drained = -Infinity
     for (let i = segment.first; i <= segment.last; i++) {
       if (Number.isNaN(waterContent[i])) continue
-      const now = time[i] as number
-      while (s < shots.length && (shots[s] as FoundShot).peakIndex < i) {
+      const now = time[i]!
+      while (s < shots.length && shots[s]!.peakIndex < i) {
         // A shot of an earlier stretch has nothing to say here.
-        if ((shots[s] as FoundShot).peakIndex >= segment.first) drained = (shots[s] as FoundShot).peak + settle
+        if (shots[s]!.peakIndex >= segment.first) drained = shots[s]!.peak + settle
         s++
       }
       const shot = shots[s]
       const rising = shot !== undefined && i > shot.startIndex && i <= shot.peakIndex
-      while (p > 0 && now < (periods[p - 1] as LightPeriod).end) p--
-      while (p < periods.length && now >= (periods[p] as LightPeriod).end) p++
-      const inLight = p < periods.length && now >= (periods[p] as LightPeriod).start
+      while (p > 0 && now < periods[p - 1]!.end) p--
+      while (p < periods.length && now >= periods[p]!.end) p++
+      const inLight = p < periods.length && now >= periods[p]!.start
       const here = light === undefined ? 'not-told' : inLight ? 'day' : 'night'
       const use = !rising && now >= drained
       if (first >= 0 && (!use || here !== regime)) {

@@ -59,8 +59,8 @@ export function findSettledLevels(input: SettledLevelsInput): SettledLevel[] {
     const next = shots[k + 1]?.startIndex ?? Infinity
     let before = shot.peak
     for (let i = shot.peakIndex + 1; i < time.length; i++) {
-      const x = waterContent[i] as number
-      const now = time[i] as number
+      const x = waterContent[i]!
+      const now = time[i]!
       if (Number.isNaN(x)) continue
       if (!(now > before) || now - before > step) return { known: false, reason: 'gap' }
       // The foot of the next shot is the last reading of this one.

@@ -38,8 +38,7 @@ export function findShots(input: FindShotsInput): FoundShot[] {
   equalLengths(time, waterContent)
   const shots: FoundShot[] = []
   const search = newShotSearch()
-  for (let i = 0; i < time.length; i++)
-    for (const shot of advance(search, time[i] as number, waterContent[i] as number)) shots.push(shot)
+  for (let i = 0; i < time.length; i++) for (const shot of advance(search, time[i]!, waterContent[i]!)) shots.push(shot)
   for (const shot of ended(search)) shots.push(shot)
   return shots
 }

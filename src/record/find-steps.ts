@@ -67,10 +67,10 @@ export function findSteps(input: FindStepsInput): FoundStep[] {
     for (let i = first; i <= last; i++) if (!Number.isNaN(waterContent[i])) rows.push(i)
     let from = 0
     for (let k = side; k + side <= rows.length; k++) {
-      const index = rows[k] as number
-      while (s < shots.length && (shots[s] as FoundShot).peakIndex < index) s++
-      if (s < shots.length && index > (shots[s] as FoundShot).startIndex) continue
-      const jump = (waterContent[index] as number) - (waterContent[rows[k - 1] as number] as number)
+      const index = rows[k]!
+      while (s < shots.length && shots[s]!.peakIndex < index) s++
+      if (s < shots.length && index > shots[s]!.startIndex) continue
+      const jump = waterContent[index]! - waterContent[rows[k - 1]!]!
       if (Math.abs(jump) < least / 2) continue
       const before = medianOf(waterContent, rows, k - side, k)
       const after = medianOf(waterContent, rows, k, k + side)
@@ -78,7 +78,7 @@ export function findSteps(input: FindStepsInput): FoundStep[] {
       if (Math.abs(change) < least || Math.sign(change) !== Math.sign(jump)) continue
       const step: FoundStep = {
         index,
-        time: time[index] as number,
+        time: time[index]!,
         before: before as WaterContent,
         after: after as WaterContent,
         change: change as WaterContentChange,
@@ -96,5 +96,5 @@ export function findSteps(input: FindStepsInput): FoundStep[] {
 }
 
 function medianOf(waterContent: ArrayLike<number>, rows: readonly number[], from: number, to: number): number {
-  return medianInPlace(Float64Array.from(rows.slice(from, to), (i) => waterContent[i] as number))
+  return medianInPlace(Float64Array.from(rows.slice(from, to), (i) => waterContent[i]!))
 }

@@ -47,7 +47,7 @@ export function combineFlags(tests: readonly Uint8Array[]): Uint8Array {
         'run all tests on the same readings',
       )
     for (let i = 0; i < test.length; i++) {
-      combined[i] = moreSerious(combined[i] as number, test[i] as number)
+      combined[i] = moreSerious(combined[i]!, test[i]!)
     }
   }
   return combined
@@ -55,7 +55,7 @@ export function combineFlags(tests: readonly Uint8Array[]): Uint8Array {
 
 /** The more serious of two flags. */
 export function moreSerious(a: number, b: number): number {
-  return (SERIOUS[b] as number) > (SERIOUS[a] as number) ? b : a
+  return SERIOUS[b]! > SERIOUS[a]! ? b : a
 }
 
 /**

@@ -44,13 +44,13 @@ export function flatFlags(value: ArrayLike<number>, limits: FlatLimits): Uint8Ar
   // How many equal readings in a row end at each one, so that a frozen probe is looked through in one step.
   const run = new Uint32Array(value.length)
   for (let i = 0; i < value.length; i++) {
-    const x = value[i] as number
-    run[i] = i > 0 && value[i - 1] === x ? (run[i - 1] as number) + 1 : 1
+    const x = value[i]!
+    run[i] = i > 0 && value[i - 1] === x ? run[i - 1]! + 1 : 1
     let same = 0
-    for (let k = i - 1; k >= 0 && same < failAfter; k -= run[k] as number) {
-      const before = value[k] as number
+    for (let k = i - 1; k >= 0 && same < failAfter; k -= run[k]!) {
+      const before = value[k]!
       if (!(before === x || Math.abs(before - x) < tolerance)) break
-      same += run[k] as number
+      same += run[k]!
     }
     flags[i] = repeatFlag(same, x, limits)
   }
@@ -85,7 +85,7 @@ export function withRepeat(repeats: Repeats, x: number, memory: number): Repeats
   // What lies farther back than the test looks is forgotten.
   let first = repeats.length
   let times = 1
-  while (first > 0 && times < memory) times += (repeats[--first] as readonly [number, number])[1]
+  while (first > 0 && times < memory) times += repeats[--first]![1]
   const kept = repeats.slice(first)
   kept.push([x, 1])
   return kept
@@ -96,7 +96,7 @@ export function flatFlag(repeats: Repeats, x: number, limits: FlatLimits): numbe
   const { tolerance, failAfter } = limits
   let same = 0
   for (let k = repeats.length - 1; k >= 0 && same < failAfter; k--) {
-    const [value, times] = repeats[k] as readonly [number, number]
+    const [value, times] = repeats[k]!
     if (!(value === x || Math.abs(value - x) < tolerance)) break
     same += times
   }

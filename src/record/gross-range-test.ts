@@ -41,7 +41,7 @@ export function grossRangeTest(input: GrossRangeInput): Uint8Array {
 /** The flags of a whole series. */
 export function rangeFlags(value: ArrayLike<number>, ranges: Ranges): Uint8Array {
   const flags = new Uint8Array(value.length)
-  for (let i = 0; i < value.length; i++) flags[i] = rangeFlag(value[i] as number, ranges)
+  for (let i = 0; i < value.length; i++) flags[i] = rangeFlag(value[i]!, ranges)
   return flags
 }
 

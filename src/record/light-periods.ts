@@ -12,7 +12,7 @@ export interface LightPeriod {
 export function checkedPeriods(light: readonly LightPeriod[]): readonly LightPeriod[] {
   light.forEach(({ start, end }, k) => {
     if (!(start < end)) throw new InputError('light', `period ${k} does not end after it begins`, 'give its end last')
-    if (k > 0 && !(start >= (light[k - 1] as LightPeriod).end))
+    if (k > 0 && !(start >= light[k - 1]!.end))
       throw new InputError('light', `period ${k} begins before the one before it ends`, 'give them in order of time')
   })
   return light

@@ -55,7 +55,7 @@ export function utcFromLocal(input: LocalTimeInput): UniversalTimes {
   offsets.forEach(({ from, ahead }, k) => {
     numberIn(from, INSTANT)
     numberIn(ahead, LOCAL_ADVANCE)
-    if (k > 0 && !(from > (offsets[k - 1] as LocalOffset).from))
+    if (k > 0 && !(from > offsets[k - 1]!.from))
       throw new InputError('offsets', 'is not in order of time', 'sort it and leave out repeated moments')
   })
   const time = new Float64Array(local.length)
@@ -63,14 +63,14 @@ export function utcFromLocal(input: LocalTimeInput): UniversalTimes {
   let before = -Infinity
   let k = 0
   for (let i = 0; i < local.length; i++) {
-    const shown = local[i] as number
+    const shown = local[i]!
     time[i] = Number.NaN
     if (Number.isNaN(shown)) {
       missing++
       continue
     }
     // The last entry whose own clock had not passed this reading when it came into force.
-    while (k > 0 && shown - (offsets[k] as LocalOffset).ahead < (offsets[k] as LocalOffset).from) k--
+    while (k > 0 && shown - offsets[k]!.ahead < offsets[k]!.from) k--
     while (k + 1 < offsets.length && begins(offsets, k + 1, shown)) k++
     const late = momentIn(offsets, k, shown)
     const early = k > 0 ? momentIn(offsets, k - 1, shown) : Number.NaN
@@ -87,13 +87,13 @@ export function utcFromLocal(input: LocalTimeInput): UniversalTimes {
 }
 
 function begins(offsets: readonly LocalOffset[], k: number, shown: number): boolean {
-  const { from, ahead } = offsets[k] as LocalOffset
+  const { from, ahead } = offsets[k]!
   return shown - ahead >= from
 }
 
 /** The moment, if entry k was in force then; NaN otherwise. */
 function momentIn(offsets: readonly LocalOffset[], k: number, shown: number): number {
-  const { from, ahead } = offsets[k] as LocalOffset
+  const { from, ahead } = offsets[k]!
   const moment = shown - ahead
   const ends = offsets[k + 1]?.from ?? Infinity
   return moment < ends && (k === 0 || moment >= from) ? moment : Number.NaN

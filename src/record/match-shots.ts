@@ -70,8 +70,8 @@ export function matchShots(input: MatchShotsInput): MatchedShots {
   let from = 0
   let last: { shot: FoundShot; k: number } | undefined
   for (let e = 0; e < log.length; e++) {
-    const opened = log[e] as number
-    while (next < rises.length && (rises[next] as { shot: FoundShot }).shot.start < opened - slack) next++
+    const opened = log[e]!
+    while (next < rises.length && rises[next]!.shot.start < opened - slack) next++
     const rise = rises[next]
     if (rise !== undefined && rise.shot.start <= opened + latest) {
       matched.push({ log: e, shot: rise.k })
@@ -84,8 +84,8 @@ export function matchShots(input: MatchShotsInput): MatchedShots {
       joined.push({ log: e, shot: last.k })
       continue
     }
-    while (from < stretches.length && (stretches[from] as RecordSegment).end < opened + latest) from++
-    const covers = stretches[from] !== undefined && (stretches[from] as RecordSegment).start <= opened
+    while (from < stretches.length && stretches[from]!.end < opened + latest) from++
+    const covers = stretches[from] !== undefined && stretches[from]!.start <= opened
     ;(covers ? withoutRise : notJudged).push(e)
   }
   const withoutLog = shots.flatMap((_, k) => (taken.has(k) ? [] : [k]))

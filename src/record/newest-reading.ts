@@ -56,9 +56,9 @@ export function newestReading(input: NewestReadingInput): NewestReading {
   if (flags !== undefined && flags.length !== value.length)
     throw new InputError('flags', `has ${flags.length} entries for ${value.length} readings`, 'test the same readings')
   for (let index = value.length - 1; index >= 0; index--) {
-    const one = value[index] as number
+    const one = value[index]!
     if (Number.isNaN(one) || (flags !== undefined && flags[index] !== QUALITY.pass)) continue
-    const at = time[index] as number
+    const at = time[index]!
     if (!(at <= moment)) return { known: false, reason: 'clock-ahead' }
     const age = (moment - at) as Duration
     return { known: true, index, value: one, time: at, age, isLast: index === value.length - 1 }

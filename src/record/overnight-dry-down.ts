@@ -4,7 +4,6 @@ import { requireObject } from '../quantity/require-object.js'
 import type { DryDownLine } from './dry-down.js'
 import { type FindDryDownsInput, type FoundDryDown, findDryDowns } from './find-dry-downs.js'
 import type { LightPeriod } from './light-periods.js'
-import type { FoundShot } from './watch-shots.js'
 
 /** A series with the times of light between which its nights lie. */
 export interface OvernightInput extends Omit<FindDryDownsInput, 'light' | 'minDuration'> {
@@ -62,17 +61,17 @@ export function overnightDryDowns(input: OvernightInput): OvernightDryDown[] {
   let k = 0
   let s = 0
   for (let n = 0; n + 1 < light.length; n++) {
-    const dark = (light[n] as LightPeriod).end
-    const dawn = (light[n + 1] as LightPeriod).start
+    const dark = light[n]!.end
+    const dawn = light[n + 1]!.start
     if (!(dawn > dark)) continue
-    while (k < nights.length && (nights[k] as FoundDryDown).end < dark) k++
+    while (k < nights.length && nights[k]!.end < dark) k++
     let best: FoundDryDown | undefined
-    for (let j = k; j < nights.length && (nights[j] as FoundDryDown).start < dawn; j++) {
-      const one = nights[j] as FoundDryDown
+    for (let j = k; j < nights.length && nights[j]!.start < dawn; j++) {
+      const one = nights[j]!
       if (best === undefined || one.end - one.start > best.end - best.start) best = one
     }
-    while (s < shots.length && (shots[s] as FoundShot).peak < dark) s++
-    const shotInside = s < shots.length && (shots[s] as FoundShot).start > dark && (shots[s] as FoundShot).start < dawn
+    while (s < shots.length && shots[s]!.peak < dark) s++
+    const shotInside = s < shots.length && shots[s]!.start > dark && shots[s]!.start < dawn
     results.push(nightOf(dark, dawn, best, shotInside))
   }
   return results

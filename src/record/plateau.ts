@@ -63,9 +63,9 @@ export function plateauAfterDrain(input: PlateauInput): Plateau {
   const levels: number[] = []
   shots.forEach((shot, k) => {
     const until = Math.min(shots[k + 1]?.start ?? Infinity, shot.peak + 3 * wait)
-    for (let i = shot.peakIndex + 1; i < time.length && (time[i] as number) <= until; i++) {
-      const x = waterContent[i] as number
-      if (Number.isNaN(x) || (time[i] as number) < shot.peak + wait) continue
+    for (let i = shot.peakIndex + 1; i < time.length && time[i]! <= until; i++) {
+      const x = waterContent[i]!
+      if (Number.isNaN(x) || time[i]! < shot.peak + wait) continue
       if (x < shot.top) levels.push(x)
       break
     }
@@ -85,8 +85,8 @@ export function fullLevelOf(levels: readonly number[]): { level: number; spread:
   const upper = [...levels].sort((a, b) => a - b).slice(levels.length >> 1)
   const at = (share: number) => {
     const place = share * (upper.length - 1)
-    const below = upper[Math.floor(place)] as number
-    return below + (place - Math.floor(place)) * ((upper[Math.ceil(place)] as number) - below)
+    const below = upper[Math.floor(place)]!
+    return below + (place - Math.floor(place)) * (upper[Math.ceil(place)]! - below)
   }
   return { level: at(0.5), spread: (at(0.75) - at(0.25)) / 2, shots: upper.length }
 }

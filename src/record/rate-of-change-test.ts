@@ -72,8 +72,8 @@ export function rateFlags(time: ArrayLike<number>, value: ArrayLike<number>, lim
   let then = Number.NaN
   let spread = newSpread()
   for (let i = 0; i < value.length; i++) {
-    const x = value[i] as number
-    const now = time[i] as number
+    const x = value[i]!
+    const now = time[i]!
     flags[i] = rateFlag(before, x, now - then, limits, spread)
     if (limits.over > 0) spread = withSpread(spread, now, x, limits.over)
     before = x

@@ -107,7 +107,7 @@ export function readingTests(limits: QualityLimits): ReadingTests {
     const missing = new Uint8Array(x.length)
     for (let i = 0; i < x.length; i++) missing[i] = Number.isNaN(x[i]) ? QUALITY.missing : QUALITY.notEvaluated
     const flags = combineFlags([missing, ...found])
-    return { flags, tests: Object.fromEntries(names.map((name, k) => [name, found[k] as Uint8Array])) }
+    return { flags, tests: Object.fromEntries(names.map((name, k) => [name, found[k]!])) }
   }
 
   function next(state: ReadingWatchState, reading: KeptReading, flags: Uint8Array): ReadingWatchState {
@@ -130,7 +130,7 @@ export function readingTests(limits: QualityLimits): ReadingTests {
     if (flat) flags[k++] = flatFlag(state.repeats, x, flat)
     // Missing is missing, also where no test looked at the value.
     let worst: number = waiting.value === null ? QUALITY.missing : QUALITY.notEvaluated
-    for (let j = 0; j < k; j++) worst = moreSerious(worst, flags[j] as number)
+    for (let j = 0; j < k; j++) worst = moreSerious(worst, flags[j]!)
     flags[k] = worst
     return {
       count: state.count + 1,
@@ -146,6 +146,6 @@ export function readingTests(limits: QualityLimits): ReadingTests {
 /** Numbers, NaN where one is missing. */
 function plainNumbers(list: ArrayLike<number>): Float64Array {
   const numbers = new Float64Array(list.length)
-  for (let i = 0; i < list.length; i++) numbers[i] = isMissing(list[i] as number) ? Number.NaN : (list[i] as number)
+  for (let i = 0; i < list.length; i++) numbers[i] = isMissing(list[i]!) ? Number.NaN : list[i]!
   return numbers
 }

@@ -23,7 +23,7 @@ export function withSpread(spread: RecentSpread, time: number, value: number, ov
   const [, count, mean, squares] = last
   if (begin > last[0]) {
     let first = 0
-    while (first < spread.length && (spread[first] as SpreadPart)[0] < begin - over) first++
+    while (first < spread.length && spread[first]![0] < begin - over) first++
     return [...spread.slice(first), [begin, 1, value, 0]]
   }
   const off = value - mean

@@ -66,8 +66,7 @@ export function saltDrift(input: SaltDriftInput): SaltDrift {
       drainPerDay: drain.slope,
     })
   let highest = -Infinity
-  for (let i = 0; i < plateau.length; i++)
-    if (!Number.isNaN(plateau[i])) highest = Math.max(highest, plateau[i] as number)
+  for (let i = 0; i < plateau.length; i++) if (!Number.isNaN(plateau[i])) highest = Math.max(highest, plateau[i]!)
   if (highest > capacity) findings.push({ code: 'above-capacity', level: 'caution', max: highest, capacity })
   return {
     levelPerDay: level.slope,

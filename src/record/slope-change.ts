@@ -54,28 +54,26 @@ export function changeOfSlope(input: DryDownInput): SlopeChange {
   for (let i = 0; i < time.length; i++) {
     if (Number.isNaN(waterContent[i])) continue
     const before = rows[rows.length - 1]
-    if (before !== undefined && !((time[i] as number) > (time[before] as number)))
+    if (before !== undefined && !(time[i]! > time[before]!))
       throw new InputError('time', 'does not rise', 'give one stretch without a seam')
     rows.push(i)
   }
   const n = rows.length
   const edge = Math.max(5, Math.ceil(n / 10))
   if (n < 2 * edge + 2) return { known: false, reason: 'few-readings' }
-  const origin = time[rows[0] as number] as number
-  const t = rows.map((i) => ((time[i] as number) - origin) / 3600)
+  const origin = time[rows[0]!]!
+  const t = rows.map((i) => (time[i]! - origin) / 3600)
   const line = fitDryDown({
-    time: rows.map((i) => time[i] as number),
-    waterContent: rows.map((i) => waterContent[i] as number),
+    time: rows.map((i) => time[i]!),
+    waterContent: rows.map((i) => waterContent[i]!),
   })
   const meanT = t.reduce((sum, one) => sum + one / n, 0)
-  const end = line.last - line.slopePerHour * (t[n - 1] as number)
-  const rest = rows.map((i, k) => (waterContent[i] as number) - end - line.slopePerHour * (t[k] as number))
+  const end = line.last - line.slopePerHour * t[n - 1]!
+  const rest = rows.map((i, k) => waterContent[i]! - end - line.slopePerHour * t[k]!)
   const best = bestBreak(t, rest, meanT, edge)
   const squares = rest.reduce((sum, r) => sum + r * r, 0)
-  const hinge = t.map((one) => Math.max(0, one - (t[best.at] as number)))
-  const after = rest.map(
-    (r, k) => r - best.bend * ((hinge[k] as number) - best.mean - best.tilt * ((t[k] as number) - meanT)),
-  )
+  const hinge = t.map((one) => Math.max(0, one - t[best.at]!))
+  const after = rest.map((r, k) => r - best.bend * (hinge[k]! - best.mean - best.tilt * (t[k]! - meanT)))
   const left = after.reduce((sum, r) => sum + r * r, 0)
   // Rounding must not decide: below this no two courses can be told apart.
   const least = n * 1e-20
@@ -84,12 +82,12 @@ export function changeOfSlope(input: DryDownInput): SlopeChange {
   if (!(gain > 10)) return { known: false, reason: 'no-change' }
   const slopeBefore = line.slopePerHour - best.bend * best.tilt
   const slopeAfter = slopeBefore + best.bend
-  const level = end + best.bend * (best.tilt * meanT - best.mean) + slopeBefore * (t[best.at] as number)
-  const index = rows[best.at] as number
+  const level = end + best.bend * (best.tilt * meanT - best.mean) + slopeBefore * t[best.at]!
+  const index = rows[best.at]!
   return {
     known: true,
     index,
-    time: time[index] as number,
+    time: time[index]!,
     level: level as WaterContent,
     slopeBefore,
     slopeAfter,
@@ -114,7 +112,7 @@ function bestBreak(t: readonly number[], rest: readonly number[], meanT: number,
   let most = -1
   let best: Break = { at: edge, bend: 0, mean: 0, tilt: 0 }
   for (let k = n - 1; k >= edge; k--) {
-    const at = t[k] as number
+    const at = t[k]!
     if (k < n - edge) {
       const h1 = sumT - count * at
       const h2 = sumTT - 2 * at * sumT + count * at * at
@@ -127,7 +125,7 @@ function bestBreak(t: readonly number[], rest: readonly number[], meanT: number,
         best = { at: k, bend: shared / own, mean, tilt }
       }
     }
-    const r = rest[k] as number
+    const r = rest[k]!
     count++
     sumT += at
     sumTT += at * at

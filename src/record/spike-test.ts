@@ -45,8 +45,8 @@ export function spikeFlags(value: ArrayLike<number>, limits: SpikeLimits): Uint8
   const flags = new Uint8Array(value.length)
   let before = Number.NaN
   for (let i = 0; i < value.length; i++) {
-    const x = value[i] as number
-    const after = i + 1 < value.length ? (value[i + 1] as number) : Number.NaN
+    const x = value[i]!
+    const after = i + 1 < value.length ? value[i + 1]! : Number.NaN
     flags[i] = spikeFlag(before, x, after, limits)
     before = x
   }

@@ -52,12 +52,12 @@ export function splitRecord(input: SplitRecordInput): RecordSegment[] {
   let last = -1
   let readings = 0
   const close = () => {
-    if (first >= 0) segments.push({ first, last, start: time[first] as number, end: time[last] as number, readings })
+    if (first >= 0) segments.push({ first, last, start: time[first]!, end: time[last]!, readings })
   }
   for (let i = 0; i < time.length; i++) {
-    const now = time[i] as number
+    const now = time[i]!
     if (Number.isNaN(value[i]) || Number.isNaN(now)) continue
-    const step = first < 0 ? 0 : now - (time[last] as number)
+    const step = first < 0 ? 0 : now - time[last]!
     if (first < 0 || !(step > 0) || step > longest) {
       close()
       first = i

@@ -24,7 +24,7 @@ export function stuckFlags(value: ArrayLike<number>, ranges: Ranges): Uint8Array
   let stuck = false
   let before = Number.NaN
   for (let i = 0; i < value.length; i++) {
-    const x = value[i] as number
+    const x = value[i]!
     stuck = isStuck(stuck, before, x, ranges)
     flags[i] = stuckFlag(stuck, x)
     before = x

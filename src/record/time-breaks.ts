@@ -51,7 +51,7 @@ export function findTimeBreaks(input: TimeBreaksInput): TimeBreak[] {
   for (let index = 0; index < time.length; index++) {
     if (value !== undefined && Number.isNaN(value[index])) continue
     if (before >= 0) {
-      const step = (time[index] as number) - (time[before] as number)
+      const step = time[index]! - time[before]!
       if (!(step > 0 && step <= longest)) seams.push(seamAt(index, step, expected))
     }
     before = index

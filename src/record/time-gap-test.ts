@@ -38,7 +38,7 @@ export function timeGapTest(input: TimeGapInput): Uint8Array {
 export function gapFlags(time: ArrayLike<number>, longest: number): Uint8Array {
   const flags = new Uint8Array(time.length)
   if (time.length > 0) flags[0] = QUALITY.notEvaluated
-  for (let i = 1; i < time.length; i++) flags[i] = gapFlag((time[i] as number) - (time[i - 1] as number), longest)
+  for (let i = 1; i < time.length; i++) flags[i] = gapFlag(time[i]! - time[i - 1]!, longest)
   return flags
 }
 

@@ -9,8 +9,8 @@ export interface Trend {
 export function trendOf(days: ArrayLike<number>, values: ArrayLike<number>): Trend {
   let [count, meanT, meanX, tt, tx, xx] = [0, 0, 0, 0, 0, 0]
   for (let i = 0; i < values.length; i++) {
-    const t = days[i] as number
-    const x = values[i] as number
+    const t = days[i]!
+    const x = values[i]!
     if (Number.isNaN(x) || Number.isNaN(t)) continue
     count++
     const t0 = t - meanT

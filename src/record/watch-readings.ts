@@ -59,11 +59,11 @@ export function watchReadings(limits: QualityLimits): ReadingWatch {
     const { waiting } = state
     if (waiting === null) return [after, []] as const
     const tests: Record<string, number> = {}
-    for (let k = 0; k < names.length; k++) tests[names[k] as string] = flags[k] as number
+    for (let k = 0; k < names.length; k++) tests[names[k]!] = flags[k]!
     const verdict = {
       index: state.count - 1,
       time: waiting.time ?? Number.NaN,
-      flag: flags[names.length] as number,
+      flag: flags[names.length]!,
       tests,
     }
     return [after, [verdict]] as const

@@ -125,8 +125,7 @@ export function shotSearch(
     if (last !== null && !(time > last && time - last <= longestStep)) return startAgain(search, here, rise)
     if (rise === null) {
       addFoot(feet, here, longest)
-      if (waterContent - (feet[0] as Foot)[2] > least - TINY)
-        search.rise = { foot: lastFoot(feet, least), top: here, above: 1 }
+      if (waterContent - feet[0]![2] > least - TINY) search.rise = { foot: lastFoot(feet, least), top: here, above: 1 }
       return NONE
     }
     const { foot, top } = rise
@@ -163,25 +162,25 @@ export function ended({ rise }: Pick<ShotWatchState, 'rise'>): readonly FoundSho
 /** Readings too old to be the foot of a rise leave at the front, those that are not lower than the new one at the back. */
 function addFoot(feet: Foot[], here: Foot, longest: number): void {
   let old = 0
-  while (old < feet.length && here[1] - (feet[old] as Foot)[1] > longest) old++
+  while (old < feet.length && here[1] - feet[old]![1] > longest) old++
   let end = feet.length
-  while (end > old && (feet[end - 1] as Foot)[2] > here[2] - TINY) end--
+  while (end > old && feet[end - 1]![2] > here[2] - TINY) end--
   while (feet.length > end) feet.pop()
   if (old > 0) feet.splice(0, old)
   feet.push(here)
   if (feet.length <= MAX_FEET) return
   // In a record by the second every other foot is enough; the lowest and the newest stay.
   let kept = 0
-  for (let k = 0; k < feet.length; k++) if (k % 2 === 0 || k === feet.length - 1) feet[kept++] = feet[k] as Foot
+  for (let k = 0; k < feet.length; k++) if (k % 2 === 0 || k === feet.length - 1) feet[kept++] = feet[k]!
   feet.length = kept
 }
 
 /** The last reading that was as low as the lowest, to a quarter of the least rise. */
 function lastFoot(feet: readonly Foot[], least: number): Foot {
-  const low = (feet[0] as Foot)[2]
+  const low = feet[0]![2]
   let k = feet.length - 2
-  while (k > 0 && (feet[k] as Foot)[2] - low > least / 4 + TINY) k--
-  return feet[Math.max(0, k)] as Foot
+  while (k > 0 && feet[k]![2] - low > least / 4 + TINY) k--
+  return feet[Math.max(0, k)]!
 }
 
 function shotOf(foot: Foot, top: Foot): FoundShot {

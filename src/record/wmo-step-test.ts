@@ -79,7 +79,7 @@ export function wmoStepTest(series: WmoStepSeries): Uint8Array {
   const size = wholeNumberIn(window, READINGS_OF_HOUR, 'window')
   const flags = new Uint8Array(value.length)
   for (let i = 0; i < value.length; i++) {
-    const x = value[i] as number
+    const x = value[i]!
     if (Number.isNaN(x)) {
       flags[i] = QUALITY.missing
       continue
@@ -95,7 +95,7 @@ export function wmoStepTest(series: WmoStepSeries): Uint8Array {
 function deviationBefore(value: ArrayLike<number>, i: number, size: number): number {
   let [count, mean, squares] = [0, 0, 0]
   for (let j = i - size; j < i; j++) {
-    const x = value[j] as number
+    const x = value[j]!
     if (Number.isNaN(x)) continue
     const apart = x - mean
     mean += apart / ++count

@@ -1,4 +1,4 @@
-export { carefulPerson, type PersonState } from './careful-person.js'
+export { carefulPerson, type PersonState, type PersonView } from './careful-person.js'
 export { drawFaults, type FaultDraw } from './draw-faults.js'
 export { explainRehearsal } from './explain-rehearsal.js'
 export type { RehearsalFault } from './fault.js'
@@ -24,6 +24,7 @@ export type {
   RehearsedController,
   ValveOrder,
 } from './rehearsed-controller.js'
+export { type DiagnosedInput, type DiagnosedState, rehearsedDiagnosis } from './rehearsed-diagnosis.js'
 export { rehearsedWatering } from './rehearsed-watering.js'
 export type { SceneName } from './scene-table.js'
 export type { Opening } from './tally.js'

@@ -78,8 +78,8 @@ export function summaryOf(faults: readonly FaultName[], runs: readonly Run[]): R
   const longest = ({ outcome, scene }: Run) => outcome.longestOpening / scene.limits.maxRunTime
   const stress = ({ outcome }: Run) => outcome.stressTime
   const loud = faults.flatMap((name, i) => (faultRow(name)!.sign === 'none' ? [] : [i]))
-  const times = runs.flatMap(({ outcome }) => loud.map((i) => outcome.timeToAlarm[i] as number | null))
-  const firsts = runs.flatMap(({ outcome }) => loud.map((i) => outcome.timeToFirstAlarms[i] as number | null))
+  const times = runs.flatMap(({ outcome }) => loud.map((i) => outcome.timeToAlarm[i]!))
+  const firsts = runs.flatMap(({ outcome }) => loud.map((i) => outcome.timeToFirstAlarms[i]!))
   const named = times.filter((time) => time !== null).sort((a, b) => a - b)
   const share = (list: readonly (number | null)[]) =>
     list.length === 0 ? null : list.filter((time) => time !== null).length / list.length

@@ -80,11 +80,12 @@ const ACKNOWLEDGED: readonly string[] = [
   'flow-while-closed',
   'no-flow',
   'flow-too-large',
+  'flow-too-small',
   'drain-while-dry',
   'valve-does-not-close',
 ]
-/** How long an order of a person holds. Unit: s. */
-const HELD = 7200
+/** How long an order of a person holds after it was told last. Unit: s. */
+const HELD = 600
 
 function inputOf(observed: Observation, names: readonly string[]): WateringInput {
   const { now, readings, locked, metered, drained, valveOpen, override, acknowledged } = observed

@@ -1,4 +1,3 @@
-import type { RandomNumbers } from '../numerics/random.js'
 import { randomNumbers } from '../numerics/random.js'
 import type { Effects, ProbeEffects } from './effects.js'
 import { streamSeed } from './stream-seed.js'
@@ -24,7 +23,7 @@ export function probesOf(zone: RehearsalZone, seed: number): Probes {
   const frozen: unknown[] = new Array(probes).fill(undefined)
 
   const measured = (i: number, effect: ProbeEffects, time: number, salt: number, temperature: number) => {
-    const random = noise[i] as RandomNumbers
+    const random = noise[i]!
     const own = waterContent + swings[i]! * (shown[i]! - waterContent) + offsets[i]! + probeNoise * random.normal()
     const wet = effect.foreign ? foreignWaterContent(waterContent, time) : own * effect.contact
     const drift = effect.driftPerDay === 0 ? 0 : (effect.driftPerDay * (time - effect.driftSince)) / 86400
@@ -49,7 +48,7 @@ export function probesOf(zone: RehearsalZone, seed: number): Probes {
       if (effect.silent) return undefined
       if (!effect.frozen) frozen[source] = undefined
       else frozen[source] ??= water
-      const said = (effect.frozen ? (frozen[source] as number) : water) * effect.factor + effect.shift
+      const said = ((effect.frozen ? frozen[source] : water) as number) * effect.factor + effect.shift
       if (effect.instead !== undefined) return effect.instead
       return effect.asText ? said.toFixed(3) : said
     },

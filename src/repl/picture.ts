@@ -13,7 +13,7 @@ export function savedPicture(curves: readonly OverRange[], log: PlotOptions['log
     title: curves.map((curve) => curve.yName || 'y').join(', '),
     alternative: curves.map(curveSentence).join(' '),
     xTitle: axisTitle(first.xName || 'x', first.xUnit),
-    xRange: [first.x[0] as number, first.x.at(-1) as number],
+    xRange: [first.x[0]!, first.x.at(-1) as number],
     ...(log.includes('x') ? { xScale: 'logarithmic' as const } : {}),
     width: 760,
     height: 440,

@@ -8,14 +8,12 @@ export function axisTitle(name: string, unit: string): string {
 
 /** The curve in words, for those who do not see it. */
 export function curveSentence(curve: OverRange): string {
-  const at = curve.y
-    .map((value, i) => [curve.x[i] as number, value] as const)
-    .filter(([, value]) => Number.isFinite(value))
+  const at = curve.y.map((value, i) => [curve.x[i]!, value] as const).filter(([, value]) => Number.isFinite(value))
   const values = at.map(([, value]) => value)
-  const first = at[0] as readonly [number, number]
+  const first = at[0]!
   const end = at.at(-1) as readonly [number, number]
-  const rising = values.every((value, i) => i === 0 || value >= (values[i - 1] as number))
-  const falling = values.every((value, i) => i === 0 || value <= (values[i - 1] as number))
+  const rising = values.every((value, i) => i === 0 || value >= values[i - 1]!)
+  const falling = values.every((value, i) => i === 0 || value <= values[i - 1]!)
   const way = rising && falling ? 'Does not change' : rising ? 'Rises' : falling ? 'Falls' : 'Rises and falls'
   const point = ([x, y]: readonly [number, number]) =>
     `${numberWithUnit(y, curve.yUnit)} at ${numberWithUnit(x, curve.xUnit)}`

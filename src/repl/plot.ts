@@ -39,7 +39,7 @@ export function plotText(curves: readonly OverRange[], size: PlotSize): string {
     const value = ticks.get(i)
     return `${(value === undefined ? '' : label(value)).padStart(wide)} │${row}`
   })
-  const [left, right] = [first.x[0] as number, first.x.at(-1) as number].map((end) => numberWithUnit(end, undefined))
+  const [left, right] = [first.x[0]!, first.x.at(-1) as number].map((end) => numberWithUnit(end, undefined))
   const axis = `${' '.repeat(wide)} └${'─'.repeat(columns)}`
   const ends = `${' '.repeat(wide + 2)}${left}${(right as string).padStart(columns - (left as string).length)}`
   return [titleOf(curves, log), ...lines, axis, ends, ...sentences(curves)].join('\n')
@@ -133,8 +133,8 @@ function drawn(curves: readonly OverRange[], scale: Scale, columns: number, rows
 /** Sets the dots from each point to the next; a gap breaks the line. */
 function drawLine(bits: readonly number[][], places: readonly ([number, number] | undefined)[]): void {
   const set = (column: number, row: number) => {
-    const line = bits[row >> 2] as number[]
-    line[column >> 1] = (line[column >> 1] as number) | (DOTS[column & 1]?.[row & 3] as number)
+    const line = bits[row >> 2]!
+    line[column >> 1] = line[column >> 1]! | DOTS[column & 1]![row & 3]!
   }
   for (const [i, place] of places.entries()) {
     if (place === undefined) continue

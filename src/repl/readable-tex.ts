@@ -26,7 +26,7 @@ interface Reader {
 function sequence(reader: Reader, ends: readonly string[]): Piece[] {
   const pieces: Piece[] = []
   while (reader.at < reader.tokens.length) {
-    const token = reader.tokens[reader.at] as string
+    const token = reader.tokens[reader.at]!
     reader.at++
     if (ends.includes(token)) return pieces
     const last = pieces.at(-1)

@@ -8,7 +8,7 @@ export function refusalLine(error: unknown, names: readonly string[] = []): stri
   // The library's own messages say what, where and what to do.
   if (typeof code === 'string' && /^(?:outside-domain|bad-input|no-convergence)$/.test(code)) return `Refused: ${line}`
   const unknown = /^(\S+) is not defined$/.exec(line)
-  const near = unknown ? nearestNames(unknown[1] as string, names) : []
+  const near = unknown ? nearestNames(unknown[1]!, names) : []
   return `${name ?? 'Error'}: ${line}${near.length > 0 ? `. Close to it: ${near.join(', ')}` : ''}`
 }
 

@@ -64,7 +64,7 @@ function numbersText(list: ArrayBufferView): string {
 }
 
 function listText(list: ArrayLike<number>, unit: string | undefined): string {
-  const first = Array.from({ length: Math.min(5, list.length) }, (_, i) => numberWithUnit(list[i] as number, undefined))
+  const first = Array.from({ length: Math.min(5, list.length) }, (_, i) => numberWithUnit(list[i]!, undefined))
   const more = list.length > 5 ? ', ...' : ''
   const named = numberWithUnit(list.length, undefined)
   return `${named} numbers${unit === undefined || unit === '1' ? '' : ` in ${unit}`}${first.length > 0 ? ': ' : ''}${first.join(', ')}${more}`

@@ -9,7 +9,7 @@ export function tableText(curve: OverRange): string {
     `${curve.yName || 'y'}${curve.yUnit === '' ? '' : ` (${curve.yUnit})`}`,
   ] as const
   const rows = curve.x.map((x, i) => {
-    const y = curve.y[i] as number
+    const y = curve.y[i]!
     return [numberWithUnit(x, undefined), Number.isFinite(y) ? numberWithUnit(y, undefined) : 'refused'] as const
   })
   const wide = maxOf([heading, ...rows].map(([x]) => x.length))

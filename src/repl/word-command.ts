@@ -9,11 +9,11 @@ export function commandIn(typed: string): WordCommand | undefined {
   const line = typed.trim()
   if (/^(?:quit|exit|\.exit)(?:\(\))?;?$/.test(line)) return { ends: true }
   const asked = /^(?:help\s+|\?\s*)([\w$.]+)\s*\??$/.exec(line) ?? /^([\w$.]+)\s*\?$/.exec(line)
-  if (asked) return { code: aboutName(asked[1] as string) }
+  if (asked) return { code: aboutName(asked[1]!) }
   const source = /^sources\s+(\w+)$/.exec(line)?.[1]
   if (source !== undefined) return { code: `sources(${itselfOrText(source)})` }
   const words = /^(find|sources)\s+([^=(\s].*)$/.exec(line)
-  if (words) return { code: `${words[1]}(${JSON.stringify((words[2] as string).replace(/^(['"])(.*)\1$/, '$2'))})` }
+  if (words) return { code: `${words[1]}(${JSON.stringify(words[2]!.replace(/^(['"])(.*)\1$/, '$2'))})` }
   const step = /^lesson\s+(hint|skip|stop)$/.exec(line)
   if (step) return { code: `lesson('${step[1]}')` }
   return /^(?:help|\?|lesson|find|sources)$/.test(line) ? { code: `${line === '?' ? 'help' : line}()` } : undefined

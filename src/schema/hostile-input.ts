@@ -64,7 +64,7 @@ export function jsonData(what: string, text: string): unknown {
 /** Whether a colon follows, with white space before it or not. */
 function isKey(text: string, from: number): boolean {
   let at = from
-  while (at < text.length && ' \t\n\r'.includes(text[at] as string)) at++
+  while (at < text.length && ' \t\n\r'.includes(text[at]!)) at++
   return text[at] === ':'
 }
 

@@ -37,7 +37,6 @@ export function bringUpToDate(what: string, data: unknown, current: number, step
       'update porewater; an old one could misread it',
     )
   let document = data as Record<string, unknown>
-  for (let from = version; from < current; from++)
-    document = { ...(steps[from - 1] as MigrationStep)(document), version: from + 1 }
+  for (let from = version; from < current; from++) document = { ...steps[from - 1]!(document), version: from + 1 }
   return document
 }

@@ -144,7 +144,7 @@ export function recordSchema(unknownKeys: UnknownKeys) {
           `has ${value.length} entries for ${time.length} times`,
           'give null where one is missing',
         )
-      for (let i = 0; i < value.length; i++) checkEntry(value[i] as number, kind, i)
+      for (let i = 0; i < value.length; i++) checkEntry(value[i]!, kind, i)
       if (record.quality === undefined) return record
       return { ...record, quality: flagsOf(record.quality as ArrayLike<number>, time.length) }
     }),
@@ -169,7 +169,7 @@ function flagsOf(flags: ArrayLike<number>, rows: number): Uint8Array {
       'give one flag for each reading',
     )
   for (let i = 0; i < flags.length; i++) {
-    if (!FLAGS.includes(flags[i] as number))
+    if (!FLAGS.includes(flags[i]!))
       throw new InputError(
         'quality',
         `has at [${i}] the flag ${String(flags[i])}`,

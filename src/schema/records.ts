@@ -66,15 +66,15 @@ export function readingsFromRecord(record: RecordDocument): TidyReading[] {
     time: time as Instant,
     source,
     kind,
-    value: record.value[i] as number,
-    ...(quality === undefined ? {} : { quality: quality[i] as number }),
+    value: record.value[i]!,
+    ...(quality === undefined ? {} : { quality: quality[i]! }),
   }))
 }
 
 function recordOf(group: TidyReading[]): RecordDocument {
   // The sort is stable, so that readings of one time keep their order.
   const sorted = group.sort((a, b) => a.time - b.time)
-  const { source, kind } = sorted[0] as TidyReading
+  const { source, kind } = sorted[0]!
   const flagged = sorted.some((reading) => reading.quality !== undefined)
   return {
     version: 1,

@@ -27,7 +27,7 @@ function keptFrom(value: number, symbol: string, sent: string, kind: KindName): 
   if (sent === 'lat' || sent === 'lon') return symbol === sent ? value : undefined
   if (sent === '/' || sent === '%RH') {
     if (symbol === '%RH') return sent === '%RH' ? value / 100 : undefined
-    return Object.hasOwn(RATIOS, symbol) ? value / (RATIOS[symbol] as number) : undefined
+    return Object.hasOwn(RATIOS, symbol) ? value / RATIOS[symbol]! : undefined
   }
   const unit = unitWith(symbol, kind)
   return unit === undefined ? undefined : keptNumber(value, unit)

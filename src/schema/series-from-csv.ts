@@ -113,13 +113,11 @@ export function seriesFromCsv(data: string | Uint8Array, options: CsvSeriesOptio
   const reader = { what, header: table.header, rows: whole, options }
   const form = formOf(reader, places)
   const times = timesOf(reader, places)
-  const columns = Object.keys(options.columns).map((name) =>
-    columnOf(reader, name, places.columns[name] as number, form),
-  )
+  const columns = Object.keys(options.columns).map((name) => columnOf(reader, name, places.columns[name]!, form))
   const kept = inOrder(whole, times, columns, problems)
   return {
     time: kept.time,
-    columns: Object.fromEntries(Object.keys(options.columns).map((name, k) => [name, kept.columns[k] as Float64Array])),
+    columns: Object.fromEntries(Object.keys(options.columns).map((name, k) => [name, kept.columns[k]!])),
     rows: table.rows.length,
     refused: table.rows.length - whole.length + kept.timeless,
     doubled: kept.doubled,
@@ -200,7 +198,7 @@ function wholeRows(rows: readonly CsvRecord[], header: CsvRecord, problems: Docu
 function formOf({ what, rows, options }: Reader, places: Places): NumberForm {
   const { decimalMark, missing = MISSING_WORDS, sentinels = SENTINELS } = options
   function* cells() {
-    for (const { fields } of rows) for (const at of Object.values(places.columns)) yield (fields[at] as string).trim()
+    for (const { fields } of rows) for (const at of Object.values(places.columns)) yield fields[at]!.trim()
   }
   const mark = decimalMark ?? decimalMarkOf(cells())
   if (mark === undefined)
@@ -220,12 +218,12 @@ function formOf({ what, rows, options }: Reader, places: Places): NumberForm {
 }
 
 function timesOf({ what, header, rows, options }: Reader, places: Places) {
-  const cells = rows.map(({ fields }) => places.time.map((at) => (fields[at] as string).trim()).join(' '))
+  const cells = rows.map(({ fields }) => places.time.map((at) => fields[at]!.trim()).join(' '))
   const order = options.dateOrder ?? dateOrderOf(cells)
   const clock = options.clock ?? []
   const times = cells.map((cell, i) => {
     const time = timeOfCell(cell, order)
-    const place = () => cellPath(rows[i] as CsvRecord, header, places.time[0] as number)
+    const place = () => cellPath(rows[i]!, header, places.time[0]!)
     if (time === undefined)
       throw refusal(
         what,
@@ -255,10 +253,10 @@ function cellPath({ line }: CsvRecord, header: CsvRecord, at: number): string {
 
 /** The numbers of a column in the unit of its kind. */
 function columnOf({ what, header, rows, options }: Reader, name: string, at: number, form: NumberForm): Float64Array {
-  const { kind, unit } = options.columns[name] as CsvColumn
-  const path = (i: number) => cellPath(rows[i] as CsvRecord, header, at)
+  const { kind, unit } = options.columns[name]!
+  const path = (i: number) => cellPath(rows[i]!, header, at)
   const values = Float64Array.from(rows, ({ fields }, i) => {
-    const cell = (fields[at] as string).trim()
+    const cell = fields[at]!.trim()
     const value = numberOfCell(cell, form)
     if (value === undefined)
       throw refusal(
@@ -298,7 +296,7 @@ function refuseWrongShare(
       path(i),
       String(values[i]),
       'looks like per cent',
-      `a fraction such as ${((values[i] as number) / 100).toPrecision(3)}`,
+      `a fraction such as ${(values[i]! / 100).toPrecision(3)}`,
       'set the unit of the column to "%"',
     )
   }
@@ -329,7 +327,7 @@ function inOrder(
   const timeless = time.length - timed.length
   const tell = (i: number, problem: string, hint: string) => {
     if (problems.length < MOST_PROBLEMS)
-      problems.push({ path: `line ${(rows[i] as CsvRecord).line}`, value: '', problem, expected: '', hint })
+      problems.push({ path: `line ${rows[i]!.line}`, value: '', problem, expected: '', hint })
   }
   // A row of nothing but gaps at a time that the clock left out is what some loggers write there: counted, not told.
   const empty = (i: number) => columns.every((column) => Number.isNaN(column[i]))
@@ -337,7 +335,7 @@ function inOrder(
     if (Number.isNaN(time[i]) && !empty(i))
       tell(i, 'shows a time that the clock left out, or showed twice in a table without order', 'check the clock')
   // The sort is stable: of two rows with one time the first in the table stays first.
-  const order = timed.sort((a, b) => (time[a] as number) - (time[b] as number))
+  const order = timed.sort((a, b) => time[a]! - time[b]!)
   const keep: number[] = []
   let [doubled, conflicting] = [0, 0]
   for (const i of order) {
@@ -348,14 +346,14 @@ function inOrder(
       conflicting++
       tell(
         i,
-        `has the time of line ${(rows[last] as CsvRecord).line} and other numbers`,
+        `has the time of line ${rows[last]!.line} and other numbers`,
         'the first was kept; if clocks were changed, say so with "clock"',
       )
     }
   }
   return {
-    time: Float64Array.from(keep, (i) => time[i] as number),
-    columns: columns.map((column) => Float64Array.from(keep, (i) => column[i] as number)),
+    time: Float64Array.from(keep, (i) => time[i]!),
+    columns: columns.map((column) => Float64Array.from(keep, (i) => column[i]!)),
     timeless,
     doubled,
     conflicting,
@@ -364,5 +362,5 @@ function inOrder(
 
 function stepOf(time: Float64Array): number {
   if (time.length < 2) return Number.NaN
-  return medianInPlace(time.subarray(1).map((now, i) => now - (time[i] as number)))
+  return medianInPlace(time.subarray(1).map((now, i) => now - time[i]!))
 }

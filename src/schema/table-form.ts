@@ -25,7 +25,7 @@ export function tableRows(text: string, separator: Separator | undefined, commen
 /** Records that are neither comments nor blank; spreadsheets leave lines with nothing but separators behind. */
 function linesOf(records: readonly CsvRecord[], comment: string): CsvRecord[] {
   return records.filter(({ fields }) => {
-    if (comment !== '' && (fields[0] as string).trimStart().startsWith(comment)) return false
+    if (comment !== '' && fields[0]!.trimStart().startsWith(comment)) return false
     return fields.some((field) => field.trim() !== '')
   })
 }

@@ -100,7 +100,7 @@ export function orderedTimes(times: readonly CellTime[], clock: readonly LocalOf
       offsets: clock.length > 0 ? clock : [{ from: 0, ahead: 0 }],
     }).time
     return local.map((moment, i) => {
-      const one = rows[i] as CellTime
+      const one = rows[i]!
       return 'utc' in one ? one.utc : moment
     })
   }
@@ -112,10 +112,10 @@ export function orderedTimes(times: readonly CellTime[], clock: readonly LocalOf
     'local' in one &&
     clock.filter(({ ahead }, k) => {
       const moment = one.local - ahead
-      return moment < (clock[k + 1]?.from ?? Infinity) && (k === 0 || moment >= (clock[k] as LocalOffset).from)
+      return moment < (clock[k + 1]?.from ?? Infinity) && (k === 0 || moment >= clock[k]!.from)
     }).length > 1
   return {
-    time: straight.map((moment, i) => (doubtful(times[i] as CellTime) ? Number.NaN : moment)),
+    time: straight.map((moment, i) => (doubtful(times[i]!) ? Number.NaN : moment)),
     order: 'shuffled',
   }
 }

@@ -27,9 +27,9 @@ export function textFromBytes(bytes: Uint8Array): DecodedText {
   if (a === 0xfe && b === 0xff) return { text: sixteenBit(bytes.subarray(2), 1), encoding: 'utf-16be' }
   const zeros = [0, 0]
   const looked = Math.min(bytes.length, 400)
-  for (let i = 0; i < looked; i++) if (bytes[i] === 0) zeros[i % 2] = (zeros[i % 2] as number) + 1
-  if ((zeros[1] as number) > 0.3 * looked) return { text: sixteenBit(bytes, 0), encoding: 'utf-16le' }
-  if ((zeros[0] as number) > 0.3 * looked) return { text: sixteenBit(bytes, 1), encoding: 'utf-16be' }
+  for (let i = 0; i < looked; i++) if (bytes[i] === 0) zeros[i % 2] = zeros[i % 2]! + 1
+  if (zeros[1]! > 0.3 * looked) return { text: sixteenBit(bytes, 0), encoding: 'utf-16le' }
+  if (zeros[0]! > 0.3 * looked) return { text: sixteenBit(bytes, 1), encoding: 'utf-16be' }
   return eightBit(bytes)
 }
 
@@ -46,8 +46,7 @@ function sixteenBit(bytes: Uint8Array, high: 0 | 1): string {
   if (bytes.length % 2 !== 0)
     throw refusal('file', '', '', 'ends within a character', 'UTF-16 text', 'copy the file again; it was cut')
   const units = new Uint16Array(bytes.length / 2)
-  for (let i = 0; i < units.length; i++)
-    units[i] = ((bytes[2 * i + 1 - high] as number) << 8) | (bytes[2 * i + high] as number)
+  for (let i = 0; i < units.length; i++) units[i] = (bytes[2 * i + 1 - high]! << 8) | bytes[2 * i + high]!
   const parts: string[] = []
   for (let i = 0; i < units.length; i += 8192) parts.push(String.fromCharCode(...units.subarray(i, i + 8192)))
   return parts.join('')

@@ -141,6 +141,7 @@ function limitsField(unknownKeys: UnknownKeys) {
   return objectField(
     {
       maxPerDay: quantityField('Volume', 'most water of a container in a day'),
+      maxPerShot: quantityField('Volume', 'most water of a container in one shot').optional(),
       minRunTime: quantityField('Duration', 'shortest time for which the valve may open'),
       maxRunTime: quantityField('Duration', 'longest time for which the valve may open'),
       minRest: quantityField('Duration', 'shortest time between two openings'),

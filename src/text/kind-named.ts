@@ -39,7 +39,7 @@ export function kindNamed(kind: string): TextKind {
 function kindOf([names = '', said = '', kept = '', range = '', hint = '', marks = '', list = '']: string[]): TextKind {
   const units = list.split('~').map(unitOf) as [TextUnit, ...TextUnit[]]
   const [min, max] = range.slice(1, -1).split(',')
-  const quantity = said || wordsOf(names.split(' ')[0] as string)
+  const quantity = said || wordsOf(names.split(' ')[0]!)
   const domain: Domain = {
     quantity,
     unit: kept || units[0].shown,

@@ -37,9 +37,8 @@ function distance(a: string, b: string): number {
   let row = Array.from(`${b} `, (_, j) => j)
   for (const [i, letter] of [...a].entries()) {
     const next = [i + 1]
-    for (let j = 0; j < b.length; j++)
-      next.push(1 + Math.min(row[j + 1] as number, next[j] as number, (row[j] as number) - Number(letter === b[j])))
+    for (let j = 0; j < b.length; j++) next.push(1 + Math.min(row[j + 1]!, next[j]!, row[j]! - Number(letter === b[j])))
     row = next
   }
-  return row[b.length] as number
+  return row[b.length]!
 }

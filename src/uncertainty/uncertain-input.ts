@@ -47,7 +47,7 @@ export function checkInputs(
 ): CheckedInputs {
   const names = Object.keys(inputs)
   if (names.length === 0) throw new InputError('inputs', 'there are none', 'give at least one input')
-  const all = names.map((name) => inputs[name] as UncertainInput)
+  const all = names.map((name) => inputs[name]!)
   const spreads = all.map(({ spread = 'normal', degreesOfFreedom }, i) => {
     if (!SPREADS.includes(spread))
       throw new InputError(`${names[i]}.spread`, `"${spread}" is not known`, `use one of ${SPREADS.join(', ')}`)

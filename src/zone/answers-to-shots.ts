@@ -25,7 +25,7 @@ export interface ShotAnswers {
 /** Times at which the valve opened and gave water. */
 export function openingsOf(zone: Zone, watering: WateringColumns): number[] {
   if (zone.wateringLog === 'days') return []
-  return Array.from(watering.time).filter((_, i) => (watering.given[i] as number) > 0)
+  return Array.from(watering.time).filter((_, i) => watering.given[i]! > 0)
 }
 
 /** Matches the rises that a probe saw with the openings of the valve. */
@@ -44,7 +44,7 @@ export function answersOf(
     slack: Math.min(86400, zone.readingStep) as Duration,
   })
   const within = (moment: number) => isIn(day, moment)
-  const opened = (positions: readonly number[]) => positions.map((e) => openings[e] as number).filter(within)
+  const opened = (positions: readonly number[]) => positions.map((e) => openings[e]!).filter(within)
   return {
     openings: openings.filter(within).length,
     seen: opened([...matches.matched, ...matches.joined].map(({ log }) => log)).length,
@@ -69,7 +69,7 @@ export function compareAnswers(
   const troubles = diagnoseZone({
     shots,
     // A shot at a gap speaks neither for a probe nor against it.
-    probes: answers.map(({ name, answers: one }, p) => ({ name, seen: one.seen + shots - (judged[p] as number) })),
+    probes: answers.map(({ name, answers: one }, p) => ({ name, seen: one.seen + shots - judged[p]! })),
     ...(drained === undefined ? {} : { drained }),
   })
   const deaf = new Map<string, ShotAnswers>()

@@ -40,8 +40,8 @@ export function maxRiseTimeOf(zone: Zone): Duration {
 
 /** Tests the readings of a probe and finds the shots in those that can be trusted. */
 export function checkProbe(zone: Zone, window: ZoneWindow, position: number): CheckedProbe {
-  const probe = zone.probes[position] as DescribedProbe
-  const raw = window.probes[position] as Float64Array
+  const probe = zone.probes[position]!
+  const raw = window.probes[position]!
   const { day, time } = window
   const value = raw.slice()
   if (probe.calibration !== undefined)
@@ -49,13 +49,13 @@ export function checkProbe(zone: Zone, window: ZoneWindow, position: number): Ch
   const impossible = new Uint8Array(value.length).fill(QUALITY.pass)
   // A number that no probe can report says nothing, also not about its neighbours: it is missing before any other test.
   for (let i = 0; i < value.length; i++) {
-    const x = value[i] as number
+    const x = value[i]!
     if (x >= POSSIBLE.min && x <= POSSIBLE.max) continue
     impossible[i] = Number.isNaN(raw[i]) ? QUALITY.missing : QUALITY.fail
     value[i] = Number.NaN
   }
-  const flags = flagsOf(zone, time, value).map((flag, i) => (Number.isNaN(value[i]) ? (impossible[i] as number) : flag))
-  const waterContent = value.map((x, i) => ((flags[i] as number) <= QUALITY.notEvaluated ? x : Number.NaN))
+  const flags = flagsOf(zone, time, value).map((flag, i) => (Number.isNaN(value[i]) ? impossible[i]! : flag))
+  const waterContent = value.map((x, i) => (flags[i]! <= QUALITY.notEvaluated ? x : Number.NaN))
   const shots = findShots({
     time,
     waterContent,
@@ -106,10 +106,10 @@ function dips(value: Float64Array, rate: Uint8Array, minRise: number): Uint8Arra
   const out = new Uint8Array(value.length).fill(QUALITY.pass)
   for (let i = 1; i < value.length; i++) {
     if (rate[i] !== QUALITY.suspect) continue
-    const back = (value[i - 1] as number) - 2 * minRise
+    const back = value[i - 1]! - 2 * minRise
     let j = i
-    while (j < value.length && j <= i + MAX_DIP && !((value[j] as number) >= back)) j++
-    if ((value[j] as number) >= back) out.fill(QUALITY.suspect, i, j)
+    while (j < value.length && j <= i + MAX_DIP && !(value[j]! >= back)) j++
+    if (value[j]! >= back) out.fill(QUALITY.suspect, i, j)
   }
   return out
 }

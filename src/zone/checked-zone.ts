@@ -1,4 +1,5 @@
 import type { Domain } from '../quantity/domain.js'
+import { EMITTER_COUNT } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
 import type { Zone, ZoneLimits } from './zone.js'
@@ -26,14 +27,6 @@ const PLANTS: Domain = {
   max: 10000,
   ends: '(]',
   hint: 'give the plants that share one container',
-}
-const COUNT: Domain = {
-  quantity: 'emitters',
-  unit: '1',
-  min: 1,
-  max: 1000,
-  ends: '[]',
-  hint: 'give the whole number of emitters in one container',
 }
 const FLOW: Domain = {
   quantity: 'flow of one emitter',
@@ -98,6 +91,14 @@ const STEP: Domain = {
   max: 86400,
   ends: '[]',
   hint: 'give the step of the record, from a second to a day',
+}
+const PER_SHOT: Domain = {
+  quantity: 'most water in a shot',
+  unit: 'L',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'give what a container takes at once, or leave it out',
 }
 const PER_DAY: Domain = {
   quantity: 'most water in a day',
@@ -194,7 +195,7 @@ export function checkZone(zone: Zone): Zone {
   numberIn(container.substrateVolume, VOLUME, 'substrateVolume')
   numberIn(container.height, HEIGHT, 'height')
   numberIn(container.plants, PLANTS, 'plants')
-  wholeNumberIn(emitters.count, COUNT, 'count')
+  wholeNumberIn(emitters.count, EMITTER_COUNT, 'count')
   numberIn(emitters.flow, FLOW, 'flow')
   numberIn(emitters.lineFill, FILL, 'lineFill')
   numberIn(place.latitude, LATITUDE, 'latitude')
@@ -217,6 +218,7 @@ export function checkZone(zone: Zone): Zone {
 }
 
 function checkLimits(limits: ZoneLimits): void {
+  if (limits.maxPerShot !== undefined) numberIn(limits.maxPerShot, PER_SHOT, 'maxPerShot')
   numberIn(limits.maxPerDay, PER_DAY, 'maxPerDay')
   numberIn(limits.minRunTime, MIN_RUN, 'minRunTime')
   numberIn(limits.maxRunTime, MAX_RUN, 'maxRunTime')

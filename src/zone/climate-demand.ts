@@ -71,8 +71,8 @@ export function climateDemand(zone: Zone, climate: ClimateColumns, day: LocalDay
 }
 
 function medianStep(time: Float64Array): number {
-  const steps = time.subarray(1).map((t, i) => t - (time[i] as number))
-  return steps.length === 0 ? 86400 : (steps.sort()[steps.length >> 1] as number)
+  const steps = time.subarray(1).map((t, i) => t - time[i]!)
+  return steps.length === 0 ? 86400 : steps.sort()[steps.length >> 1]!
 }
 
 function dayOfYearOf(date: string): DayOfYear {

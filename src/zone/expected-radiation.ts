@@ -15,9 +15,9 @@ export function expectedRadiation(
 ): number | undefined {
   if (source !== 'measured' && source !== 'measured and lamps') return undefined
   for (let i = time.length - 1; i >= 0; i--) {
-    const light = irradiance[i] as number
-    const of = day[i] as number
-    const made = time[i] as number
+    const light = irradiance[i]!
+    const of = day[i]!
+    const made = time[i]!
     if (made < wanted.from - LOOK_BACK) return undefined
     if (made < wanted.from && of >= wanted.from && of < wanted.to && light >= 0) return light + lampMean(zone, wanted)
   }

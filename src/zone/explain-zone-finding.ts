@@ -162,7 +162,7 @@ const REASONS: Readonly<Record<string, string>> = {
  * ```
  */
 export function explainZoneReason(reason: string): string {
-  return Object.hasOwn(REASONS, reason) ? (REASONS[reason] as string) : reason.replaceAll('-', ' ')
+  return Object.hasOwn(REASONS, reason) ? REASONS[reason]! : reason.replaceAll('-', ' ')
 }
 
 const percent = (share: number, digits = 1) => `${(share * 100).toFixed(digits)} %`

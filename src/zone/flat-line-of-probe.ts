@@ -31,7 +31,7 @@ function usualRun(value: Float64Array): number {
   let begin = 0
   for (let i = 1; i <= value.length; i++) {
     if (i < value.length && value[i] === value[begin]) continue
-    const first = value[begin] as number
+    const first = value[begin]!
     if (!Number.isNaN(first)) for (let k = begin; k < i; k++) runs[count++] = i - begin
     begin = i
   }

@@ -298,8 +298,7 @@ function merged(readings: readonly ZoneEntry[], others: readonly ZoneEntry[]): Z
   const out: ZoneEntry[] = []
   let k = 0
   readings.forEach((reading, i) => {
-    while (k < others.length && (others[k] as ZoneEntry).time <= (moments[i] as number))
-      out.push(others[k++] as ZoneEntry)
+    while (k < others.length && others[k]!.time <= moments[i]!) out.push(others[k++]!)
     out.push(reading)
   })
   return [...out, ...others.slice(k)]

@@ -17,7 +17,7 @@ export function withRow(rows: KeptRows, row: Row): KeptRows {
   if (!(lastTime(rows) > row[0])) return appended(rows, row)
   const all = allRows(rows)
   let at = all.length
-  while (at > 0 && (all[at - 1] as Row)[0] > row[0]) at--
+  while (at > 0 && all[at - 1]![0] > row[0]) at--
   return inBlocks([...all.slice(0, at), row, ...all.slice(at)])
 }
 

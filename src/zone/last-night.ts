@@ -87,14 +87,14 @@ export function nightOf(zone: Zone, window: ZoneWindow, probe: CheckedProbe, fre
   if (!result.known) return unknown(result.reason)
   const good: number[] = []
   // The line of the result ends at the last reading before the shot and lasted from the first after drain.
-  for (let i = firstAt(time, free.from); i < time.length && (time[i] as number) <= free.to; i++)
+  for (let i = firstAt(time, free.from); i < time.length && time[i]! <= free.to; i++)
     if (!Number.isNaN(waterContent[i])) good.push(i)
-  const last = good[good.length - 1] as number
-  const settled = good.filter((i) => (time[i] as number) >= (time[last] as number) - result.lasted)
+  const last = good[good.length - 1]!
+  const settled = good.filter((i) => time[i]! >= time[last]! - result.lasted)
   if (settled.length < 6) return unknown('too-few-readings')
-  const middle = (at: readonly number[]) => medianInPlace(Float64Array.from(at, (i) => waterContent[i] as number))
+  const middle = (at: readonly number[]) => medianInPlace(Float64Array.from(at, (i) => waterContent[i]!))
   const [evening, morning] = [middle(settled.slice(0, 3)), middle(settled.slice(-3))]
-  const [from, to] = [time[settled[0] as number] as number, time[last] as number]
+  const [from, to] = [time[settled[0]!]!, time[last]!]
   const fall = evening - morning
   return known({ from, to, evening, morning, fall, perHour: (fall / (to - from)) * 3600 })
 }

@@ -26,9 +26,9 @@ export function learnDrying(
   })
   let state = before ?? forecaster.start
   for (let i = firstAt(time, day.from); i < time.length; i++) {
-    const x = waterContent[i] as number
+    const x = waterContent[i]!
     if (Number.isNaN(x)) continue
-    state = forecaster.step(state, { time: time[i] as number, waterContent: x as WaterContent })[0]
+    state = forecaster.step(state, { time: time[i]!, waterContent: x as WaterContent })[0]
   }
   return state
 }

@@ -32,7 +32,7 @@ export function lightOfDay(zone: Zone, climate: ClimateColumns, day: LocalDay): 
   // Light that never begins on the day is light throughout.
   if (first < 0) return { source, dawn: day.from, dusk: day.to, course }
   let last = steps - 1
-  while (!((course[last] as number) > DARK)) last--
+  while (!(course[last]! > DARK)) last--
   const over = wraps(zone) ? course.findIndex((light) => !(light > DARK)) : 0
   return { source, dawn: from(first), dusk: last === steps - 1 ? day.to + over * LIGHT_STEP : from(last + 1), course }
 }
@@ -46,17 +46,17 @@ function measuredCourse(climate: ClimateColumns, day: LocalDay, steps: number): 
   const counts = new Array<number>(steps).fill(0)
   let covered = 0
   for (let i = 0; i < climate.time.length; i++) {
-    const step = Math.floor(((climate.time[i] as number) - day.from) / LIGHT_STEP)
-    const light = climate.irradiance[i] as number
+    const step = Math.floor((climate.time[i]! - day.from) / LIGHT_STEP)
+    const light = climate.irradiance[i]!
     if (step < 0 || step >= steps || Number.isNaN(light)) continue
-    sums[step] = (sums[step] as number) + Math.max(0, light)
-    counts[step] = (counts[step] as number) + 1
+    sums[step] = sums[step]! + Math.max(0, light)
+    counts[step] = counts[step]! + 1
   }
   // An hourly mean stands for the steps behind it as well.
   let held = 0
   let since = Infinity
   const course = sums.map((sum, i) => {
-    const count = counts[i] as number
+    const count = counts[i]!
     if (count > 0) {
       held = sum / count
       since = 0

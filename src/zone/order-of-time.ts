@@ -45,7 +45,7 @@ export function orderOfReadings(time: ArrayLike<number>, far: number): OrderedTi
   let held: number[] = []
   let last = -Infinity
   for (let i = 0; i < time.length; i++) {
-    const now = time[i] as number
+    const now = time[i]!
     if (now > last && now - last <= far) {
       for (const _ of held) outOfOrder.push(last)
       held = []
@@ -53,7 +53,7 @@ export function orderOfReadings(time: ArrayLike<number>, far: number): OrderedTi
       last = now
     } else if (now > last) {
       // Those that wait must rise, too.
-      const before = held.filter((k) => (time[k] as number) < now)
+      const before = held.filter((k) => time[k]! < now)
       for (let k = before.length; k < held.length; k++) outOfOrder.push(last)
       held = [...before, i]
       if (held.length < CONFIRMED) continue
@@ -73,27 +73,27 @@ export function sortedByTime(time: ArrayLike<number>, equalTimes: boolean): numb
   let rising = true
   let last = -Infinity
   for (let i = 0; i < time.length; i++) {
-    const now = time[i] as number
+    const now = time[i]!
     if (Number.isNaN(now)) continue
     if (now < last) rising = false
     last = now
     keep.push(i)
   }
-  if (!rising) keep.sort((a, b) => (time[a] as number) - (time[b] as number) || a - b)
-  return equalTimes ? keep : keep.filter((i, k) => k === 0 || time[i] !== time[keep[k - 1] as number])
+  if (!rising) keep.sort((a, b) => time[a]! - time[b]! || a - b)
+  return equalTimes ? keep : keep.filter((i, k) => k === 0 || time[i] !== time[keep[k - 1]!])
 }
 
 /** Moments at which readings are passed on beside other inputs: their times, or that of the one before where they are out of order. */
 export function whenPassedOn(time: ArrayLike<number>): Float64Array {
   const steps = new Float64Array(Math.max(0, time.length - 1))
-  for (let i = 0; i < steps.length; i++) steps[i] = Math.abs((time[i + 1] as number) - (time[i] as number)) || 0
+  for (let i = 0; i < steps.length; i++) steps[i] = Math.abs(time[i + 1]! - time[i]!) || 0
   const readingStep = steps.length === 0 ? 0 : medianInPlace(steps)
   const moments = new Float64Array(time.length)
   let last = -Infinity
   let from = 0
   for (const k of orderOfReadings(time, farAhead({ readingStep })).keep) {
     moments.fill(last, from, k)
-    last = time[k] as number
+    last = time[k]!
     moments[k] = last
     from = k + 1
   }

@@ -148,7 +148,7 @@ function planned(zone: Zone, day: ZoneDay, level: ZoneLevel, next: LocalDay, use
   const { light } = day
   const steps = Math.round((next.to - next.from) / LIGHT_STEP)
   // The same hour of the local clock has the same light; a day of 25 hours repeats its last hour.
-  const course = Array.from({ length: steps }, (_, i) => light.course[Math.min(i, light.course.length - 1)] as number)
+  const course = Array.from({ length: steps }, (_, i) => light.course[Math.min(i, light.course.length - 1)]!)
   const shift = next.from - day.from
   const firstShot = light.dawn + shift + limits.firstShotAfterLight
   const lastShot = Math.min(light.dusk + shift - limits.lastShotBeforeDark, next.to - LIGHT_STEP)
@@ -179,6 +179,7 @@ function planned(zone: Zone, day: ZoneDay, level: ZoneLevel, next: LocalDay, use
       maxRunTime: limits.maxRunTime,
       minRest: limits.minRest,
       maxPerDay: limits.maxPerDay,
+      ...(limits.maxPerShot !== undefined && { maxPerShot: limits.maxPerShot }),
       trigger: { by: 'level' },
     }),
   )

@@ -59,7 +59,7 @@ function restoredRows(reader: StateReader, field: string, kept: unknown, width: 
     ].map((row) => restoredRow(inside, 'rows', row, width))
     const equal = field === 'watering' || field === 'forecast'
     for (let i = 1; i < rows.length; i++) {
-      const step = (rows[i] as Row)[0] - (rows[i - 1] as Row)[0]
+      const step = rows[i]![0] - rows[i - 1]![0]
       if (!(equal ? step >= 0 : step > 0)) inside.refuse('rows', 'are not in the order of time')
     }
     return inBlocks(rows)
@@ -89,7 +89,8 @@ export function restoredMemory(zone: Zone, kept: unknown, path = 'memory'): Zone
   const object = kept as Readonly<Record<string, unknown>>
   const byProbe = <T>(field: string, read: (one: StateReader, value: unknown) => T): Record<string, T> =>
     reader.inside(field, (inside) => {
-      const values = object[field] as Readonly<Record<string, unknown>>
+      const held: unknown = object[field]
+      const values = held as Readonly<Record<string, unknown>>
       const names = zone.probes.map(({ name }) => name).filter((name) => Object.hasOwn(values, name))
       return Object.fromEntries(names.map((name) => [name, inside.inside(name, (one) => read(one, values[name]))]))
     })

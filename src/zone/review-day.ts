@@ -3,7 +3,6 @@ import { maxOf, minOf } from '../quantity/extremes.js'
 import type { Temperature } from '../quantity/generated/temperature.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { waterUseOfNextDay } from '../record/forecast/forecast-daily-use.js'
-import type { LevelState } from '../record/forecast/level-state.js'
 import { timeUntilLevel } from '../record/forecast/time-until-level.js'
 import { answersOf, compareAnswers, isIn, openingsOf, type ShotAnswers } from './answers-to-shots.js'
 import { betweenShots } from './between-shots.js'
@@ -64,15 +63,15 @@ export function reviewWindow(zone: Zone, window: ZoneWindow, memory: ZoneMemory)
       shots: probe.shots
         .filter(({ start }) => isIn(day, start))
         .map(({ start, peak, rise }) => ({ start, peak, rise })),
-      ...(logged && { answers: answers[p] as ShotAnswers }),
-      drainedLevel: levels[p] as Known<DrainedLevel>,
+      ...(logged && { answers: answers[p]! }),
+      drainedLevel: levels[p]!,
       limits: own === undefined ? unknown('not-used') : known(own),
       night: free.known ? nightOf(zone, window, probe, free.value) : free,
       last: last === undefined ? unknown('no-late-reading') : known(last),
       refill:
         own === undefined
           ? { known: false, reason: 'not-used' }
-          : timeUntilLevel({ state: drying[p] as LevelState, level: own.refillPoint as WaterContent }),
+          : timeUntilLevel({ state: drying[p]!, level: own.refillPoint as WaterContent }),
       used: own !== undefined,
     }
   })
@@ -125,12 +124,12 @@ export function reviewWindow(zone: Zone, window: ZoneWindow, memory: ZoneMemory)
         ...memory.levels,
         ...Object.fromEntries(
           checked.flatMap((probe, p) => {
-            const found = levels[p] as Known<DrainedLevel>
+            const found = levels[p]!
             return found.known ? [[probe.name, found.value]] : []
           }),
         ),
       },
-      drying: Object.fromEntries(checked.map(({ name }, p) => [name, drying[p] as LevelState])),
+      drying: Object.fromEntries(checked.map(({ name }, p) => [name, drying[p]!])),
       use,
       salt,
       lastDrain: balance.drained.known && balance.drained.value > 0 ? day.to : memory.lastDrain,
@@ -147,9 +146,7 @@ function judge(
   levels: readonly Known<DrainedLevel>[],
 ): { readonly candidates: readonly Candidate[]; readonly findings: ZoneFinding[] } {
   const findings: ZoneFinding[] = []
-  const drainedAny = window.watering.drained.some(
-    (x, i) => x > 0 && isIn(window.day, window.watering.time[i] as number),
-  )
+  const drainedAny = window.watering.drained.some((x, i) => x > 0 && isIn(window.day, window.watering.time[i]!))
   const measured = window.watering.drained.some((x) => !Number.isNaN(x))
   const compared = compareAnswers(
     answers.map((one, p) => ({ name: checked[p]?.name as string, answers: one })),
@@ -174,7 +171,7 @@ function judge(
         of: deaf.seen + deaf.withoutRise.length,
       })
     else if (last === undefined) findings.push({ code: 'no-late-reading', level: 'caution', probe: name })
-    return { name, weight, level: levels[p] as Known<DrainedLevel>, last, leftOut: findings.length > before }
+    return { name, weight, level: levels[p]!, last, leftOut: findings.length > before }
   })
   const fallen = fallenAway(first)
   findings.push(...fallen)
@@ -281,7 +278,7 @@ function rootFindings(root: Known<RootZoneTemperature>): ZoneFinding[] {
 function rangeOf({ day, time }: ZoneWindow, { waterContent }: CheckedProbe): ProbeDay['range'] {
   let [min, max] = [Infinity, -Infinity]
   for (let i = firstAt(time, day.from); i < time.length; i++) {
-    const x = waterContent[i] as number
+    const x = waterContent[i]!
     if (x < min) min = x
     if (x > max) max = x
   }
@@ -298,8 +295,8 @@ function gapsOf(zone: Zone, { day, time }: ZoneWindow, { name, waterContent }: C
   }
   for (let i = firstAt(time, day.from); i < time.length; i++) {
     if (Number.isNaN(waterContent[i])) continue
-    look(time[i] as number)
-    last = time[i] as number
+    look(time[i]!)
+    last = time[i]!
   }
   look(day.to)
   return gaps

@@ -80,7 +80,7 @@ export function reviewZone(input: ReviewZoneInput): ZoneReview {
   let memory = input.memory === undefined ? noMemory() : restoredMemory(zone, input.memory)
   let i = 0
   while (i < columns.time.length) {
-    const day = localDayOf(clock, columns.time[i] as number)
+    const day = localDayOf(clock, columns.time[i]!)
     if (last !== undefined && day.from > last.from) break
     const found = reviewWindow(zone, windowOf(columns, day), memory)
     days.push(found.day)

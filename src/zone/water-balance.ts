@@ -59,7 +59,7 @@ function useOf(given: Known<number>, drained: Known<number>, stored: Known<numbe
 function sumOf(column: Float64Array, a: number, b: number, reason: string | undefined, missing: string): Known<number> {
   if (reason !== undefined) return unknown(reason)
   let sum = 0
-  for (let i = a; i < b; i++) sum += column[i] as number
+  for (let i = a; i < b; i++) sum += column[i]!
   return Number.isNaN(sum) ? unknown(missing) : known(sum)
 }
 
@@ -73,7 +73,7 @@ function weightedEC(
 ): Known<number> {
   let [water, salt] = [0, 0]
   for (let i = a; i < b; i++) {
-    const [v, ec] = [watering[volume][i] as number, watering[name][i] as number]
+    const [v, ec] = [watering[volume][i]!, watering[name][i]!]
     if (!(v > 0) || Number.isNaN(ec)) continue
     water += v
     salt += v * ec
@@ -98,8 +98,8 @@ function storedChange(zone: Zone, { day, time }: ZoneWindow, probes: readonly Ch
 /** Median of the good readings between two moments. */
 function levelBetween(time: Float64Array, waterContent: Float64Array, from: number, to: number): number | undefined {
   const there: number[] = []
-  for (let i = firstAt(time, from); i < time.length && (time[i] as number) < to; i++)
-    if (!Number.isNaN(waterContent[i])) there.push(waterContent[i] as number)
+  for (let i = firstAt(time, from); i < time.length && time[i]! < to; i++)
+    if (!Number.isNaN(waterContent[i])) there.push(waterContent[i]!)
   return there.length === 0 ? undefined : medianInPlace(Float64Array.from(there))
 }
 
@@ -113,6 +113,6 @@ export function lateLevel(
   const from = firstAt(time, day.to - Math.max(3 * 3600, 3 * zone.readingStep))
   const there: number[] = []
   for (let i = firstAt(time, day.to) - 1; i >= from && there.length < 3; i--)
-    if (!Number.isNaN(waterContent[i])) there.push(waterContent[i] as number)
+    if (!Number.isNaN(waterContent[i])) there.push(waterContent[i]!)
   return there.length === 0 ? undefined : medianInPlace(Float64Array.from(there))
 }

@@ -119,7 +119,7 @@ function columnPicker(length: number, keep: readonly number[]) {
         `has ${column.length} entries for ${length} times`,
         'give one for each, null where it is missing',
       )
-    for (let k = 0; k < keep.length; k++) values[k] = plainNumber(column[keep[k] as number], name)
+    for (let k = 0; k < keep.length; k++) values[k] = plainNumber(column[keep[k]!], name)
     return values
   }
 }
@@ -157,7 +157,7 @@ export function firstAt(time: ArrayLike<number>, moment: number): number {
   let high = time.length
   while (low < high) {
     const middle = (low + high) >> 1
-    if ((time[middle] as number) < moment) low = middle + 1
+    if (time[middle]! < moment) low = middle + 1
     else high = middle
   }
   return low

@@ -85,6 +85,8 @@ export interface ZonePlace {
 export interface ZoneLimits {
   /** Most water in a day, from the set-up and not from any plan. Unit: L. Range: (0, ∞). */
   readonly maxPerDay: Volume
+  /** Most water for one container in one shot; what comes faster than the medium takes it runs through. Unit: L. Range: (0, ∞). */
+  readonly maxPerShot?: Volume
   /** Shortest time for which the valve may open. Unit: s. Range: [0, 86400]. */
   readonly minRunTime: Duration
   /** Longest time for which the valve may open. Unit: s. Range: (0, 86400]. */

@@ -43,6 +43,13 @@ describe('the page on how each value is known', () => {
     for (const { name, sources } of catalogue)
       for (const source of sources) expect(source, name).not.toMatch(/memory|second-hand/)
   })
+  it('says in the guide that FAO-56 has been revised, and takes nothing from the revision unread', () => {
+    const guide = readFileSync(new URL('docs/guides/demand-from-climate.md', root), 'utf8').replace(/\s+/g, ' ')
+    expect(guide).toMatch(
+      /FAO-56 in this package are those of 1998\. The paper has been revised: .*Rev\. 1 \(2025\), doi:10\.4060\/cd6621en/,
+    )
+    for (const { name, sources } of catalogue) expect(sources.join(' '), name).not.toMatch(/cd6621en|-2025\b/)
+  })
   it('names the edition of FAO-56 in every source that cites it', () => {
     for (const { name, sources } of catalogue)
       for (const source of sources.map(sourceInFull).filter((one) => /Paper 56|FAO-56/.test(one)))

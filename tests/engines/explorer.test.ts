@@ -7,6 +7,7 @@ import type { Page } from 'playwright-core'
 import * as porewater from 'porewater'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import type { Equation } from '../../docs/explorer/equation.js'
+import { snippetOf } from '../../docs/explorer/snippet.js'
 import { explorerPage } from '../../docs/tools/explorer.js'
 import { argumentsOf } from '../support/arguments-of.js'
 import { CHROMIUM, inChromium } from '../support/chromium.js'
@@ -67,10 +68,44 @@ describe('the explorer as built', () => {
   })
 })
 
+describe('the programs that the explorer shows', () => {
+  it('run as they stand, for every equation, and give the number of the page', () => {
+    const names = Object.keys(porewater)
+    for (const equation of equations) {
+      const values = Object.fromEntries(equation.inputs.map(({ path, value }) => [path, value]))
+      const code = snippetOf(equation, values)
+      const imported =
+        /^import \{([^}]*)\} from 'porewater'$/m
+          .exec(code)?.[1]
+          ?.split(',')
+          .map((name) => name.trim()) ?? []
+      const own = imported.filter(Boolean)
+      expect(
+        own.filter((name) => !names.includes(name)),
+        equation.name,
+      ).toEqual([])
+      const printed: number[] = []
+      // Only what the program imports is there.
+      const run = new Function('console', ...own, code.replace(/^import [\s\S]*? from 'porewater'$/m, ''))
+      run(
+        { log: (one: number) => printed.push(one) },
+        ...own.map((name) => (porewater as Record<string, unknown>)[name]),
+      )
+      expect(ulpsBetween(printed[0] as number, expected(equation)), code).toBeLessThanOrEqual(16)
+    }
+  })
+  it('hold the inputs of the page', () => {
+    const equation = equations.find(({ name }) => name === 'shotVolume') as Equation
+    const values = { 'input.substrateVolume': 8, 'input.rise': 0.02, 'input.drainFraction': 0.1 }
+    expect(snippetOf(equation, values)).toContain('substrateVolume: litres(8)')
+    expect(snippetOf(equation, values)).toMatch(/rise: waterContentChange\(0\.02\)/)
+  })
+})
+
 describe.skipIf(CHROMIUM === undefined)('the explorer in Chromium (skipped where no Chromium is installed)', () => {
   it('loads from disk, and a typed input changes number and curve to what the package gives', async () => {
     await opened('', async (page) => {
-      expect(await page.locator('h1').textContent()).toBe('waterContentTopp1980')
+      expect(await page.locator('h1#name').textContent()).toBe('waterContentTopp1980')
       const before = await curveOf(page)
       await page.getByLabel('apparent', { exact: true }).fill('31.7')
       expect(await numberOf(page)).toBe(porewater.waterContentTopp1980(porewater.permittivity(31.7)))
@@ -96,7 +131,7 @@ describe.skipIf(CHROMIUM === undefined)('the explorer in Chromium (skipped where
       await page.keyboard.press('Tab')
       await page.keyboard.press('Tab')
       await page.keyboard.press('Enter')
-      await page.waitForFunction(`document.querySelector('h1').textContent.endsWith('Hilhorst2000')`)
+      await page.waitForFunction(`document.querySelector('h1#name').textContent.endsWith('Hilhorst2000')`)
       const before = await numberOf(page)
       await page.getByRole('slider', { name: 'apparent, slider' }).focus()
       for (let i = 0; i < 5; i++) await page.keyboard.press('ArrowRight')
@@ -115,7 +150,7 @@ describe.skipIf(CHROMIUM === undefined)('the explorer in Chromium (skipped where
     })
     // An address that somebody made up is harmless.
     await opened('#<img src=x onerror=alert(1)>?apparent=<b>&over=__proto__&from=NaN&to=1e999', async (page) => {
-      expect(await page.locator('h1').textContent()).toBe('waterContentTopp1980')
+      expect(await page.locator('h1#name').textContent()).toBe('waterContentTopp1980')
       expect(await page.locator('main img').count()).toBe(0)
     })
   }, 90_000)
@@ -125,12 +160,81 @@ describe.skipIf(CHROMIUM === undefined)('the explorer in Chromium (skipped where
       await input.fill('300')
       const words = porewater.attempt(() => porewater.waterContentTopp1980(300 as porewater.Permittivity))
       expect(words.ok).toBe(false)
-      expect(await page.getByRole('alert').textContent()).toBe(words.ok ? '' : words.error.message)
+      expect(await page.locator('#refusal').textContent()).toBe(words.ok ? '' : words.error.message)
       expect(await page.locator('#number').textContent()).toBe('–')
       await input.fill('')
-      expect(await page.getByRole('alert').textContent()).not.toBe('')
+      expect(await page.locator('#refusal').textContent()).not.toBe('')
       await input.fill('20')
       expect(await page.locator('#refusal').textContent()).toBe('')
+    })
+  }, 60_000)
+  it('says that an address is unknown, with near names that lead on', async () => {
+    await opened('#shotVolum?x=1', async (page) => {
+      expect(await page.locator('#unknown').textContent()).toMatch(
+        /There is no equation “shotVolum” here\. Near to it: shotVolume/,
+      )
+      await page.locator('#unknown a').first().click()
+      await page.waitForFunction(`document.querySelector('h1#name').textContent === 'shotVolume'`)
+      expect(await page.locator('#unknown').textContent()).toBe('')
+      expect(await page.locator('#page').getAttribute('href')).toBe('../api/functions/irrigation.shotVolume.html')
+    })
+  }, 60_000)
+  it('warns outside the span where the authors measured, and shades it', async () => {
+    await opened('#waterContentTopp1980?apparent=55&from=2&to=80', async (page) => {
+      const words = porewater.validityOf(porewater.validityTopp1980, { apparent: 55 })[0]?.message
+      expect(await page.locator('#cautions li').allTextContents()).toEqual([words])
+      expect(await page.locator('#curve rect.gap').count()).toBeGreaterThan(1)
+      expect(await page.locator('#curve').textContent()).toContain('nobody measured here')
+      await page.getByLabel('apparent', { exact: true }).fill('20')
+      expect(await page.locator('#cautions li').count()).toBe(0)
+      expect(await page.locator('#example').textContent()).toContain('permittivity(20)')
+    })
+  }, 60_000)
+  it('compares two curves, and counts equations and conversions apart', async () => {
+    await opened('', async (page) => {
+      expect(await page.locator('#found').textContent()).toMatch(
+        /^(\d+) of \1 equations, (\d+) of \2 unit conversions$/,
+      )
+      await page.getByRole('button', { name: 'Keep this curve' }).click()
+      await page.evaluate(`location.hash = 'waterContentRoth1990'`)
+      await page.waitForFunction(`document.querySelector('h1#name').textContent === 'waterContentRoth1990'`)
+      await page
+        .locator('#over')
+        .selectOption({ label: 'apparent' })
+        .catch(() => undefined)
+      const said = await page.locator('#kept').textContent()
+      if (said?.includes('drawn beside')) expect(await page.locator('#curve path.c2').count()).toBe(1)
+      await page.evaluate(`location.hash = 'waterContentTopp1980?apparent=10'`)
+      await page.waitForFunction(`document.querySelector('h1#name').textContent === 'waterContentTopp1980'`)
+      expect(await page.locator('#curve path.c2').count()).toBe(1)
+      await page.getByRole('button', { name: 'Drop the kept curve' }).click()
+      expect(await page.locator('#curve path.c2').count()).toBe(0)
+    })
+  }, 60_000)
+  it('has forms for a shot, a day and a retention curve, with errors beside the field', async () => {
+    await opened('#form-shot', async (page) => {
+      const { litres, percentagePoints, percent, litresPerHour, seconds, minutes, sizeShot } = porewater
+      const shot = sizeShot({
+        substrateVolume: litres(10),
+        rise: percentagePoints(3),
+        drainFraction: percent(20),
+        emitterFlow: litresPerHour(2),
+        emitters: 2,
+        lineFill: seconds(10),
+        maxRunTime: minutes(15),
+      })
+      expect(await page.locator('#form-facts').textContent()).toContain(`volume${(shot.volume * 1000).toFixed(0)} mL`)
+      await page.getByLabel('volume of medium').fill('0')
+      expect(await page.locator('#form-substrateVolume-error').textContent()).toMatch(/substrateVolume is 0 L/)
+      for (const [hash, words] of [
+        ['form-day', 'shots'],
+        ['form-retention', 'container capacity'],
+      ] as const) {
+        await page.evaluate(`location.hash = '${hash}'`)
+        await page.locator('#form-picture svg.pw').waitFor()
+        expect(await page.locator('#form-facts').textContent()).toContain(words)
+        expect(await page.locator('#form-refusal').textContent()).toBe('')
+      }
     })
   }, 60_000)
   it('gives for every equation the number of its example', async () => {
@@ -145,7 +249,7 @@ describe.skipIf(CHROMIUM === undefined)('the explorer in Chromium (skipped where
           }
           const drawn = document.getElementById('curve').innerHTML
           out.push({
-            name: document.querySelector('h1').textContent,
+            name: document.querySelector('h1#name').textContent,
             value: document.getElementById('number').dataset.value,
             refusal: document.getElementById('refusal').textContent,
             curve: /NaN|undefined|No value/.test(drawn) ? drawn.slice(0, 300) : '',
@@ -168,7 +272,13 @@ describe.skipIf(CHROMIUM === undefined)('the explorer in Chromium (skipped where
   ] as const)(
     'has no serious fault of access and fits at %i × %i, %s',
     async (width, height, colorScheme) => {
-      for (const hash of ['', '#adjustedCropCoefficientFao56', '#waterContentTopp1980?apparent=400']) {
+      for (const hash of [
+        '',
+        '#form-day',
+        '#nothingOfTheKind',
+        '#adjustedCropCoefficientFao56',
+        '#waterContentTopp1980?apparent=400',
+      ]) {
         await opened(hash, async (page) => {
           await page.setViewportSize({ width, height })
           await page.emulateMedia({ colorScheme })

@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs'
 import ts from 'typescript'
 import { describe, expect, it } from 'vitest'
-import { folderOf, importsOf, parse, root, sourceFiles } from './sources.js'
+import { folderOf, importsOf, parse, root, sourceFiles } from '../../docs/tools/house/source-files.js'
 
 interface Exported {
   readonly path: string

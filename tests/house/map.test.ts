@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
-import { mapInCode } from './map-in-code.js'
-import { root } from './sources.js'
+import { mapInCode } from '../../docs/tools/house/map-in-code.js'
+import { importsOf, root, sourceFiles } from '../../docs/tools/house/source-files.js'
 
 const below = JSON.parse(readFileSync(`${root}.dependency-map.json`, 'utf8')) as Record<string, string[]>
 
@@ -23,5 +23,21 @@ describe('the map of the house', () => {
   it('that the build enforces equals the imports', () => {
     const enforced = Object.fromEntries(Object.entries(below).map(([folder, from]) => [folder, [...from].sort()]))
     expect(enforced).toEqual(mapInCode())
+  })
+})
+
+describe('what stands beside src', () => {
+  it('flows one way: tests read docs/tools, which import no test, and tests/support import no tool', () => {
+    const from = (folder: string) => sourceFiles(folder).flatMap(({ path, code }) => importsOf(path, code))
+    expect(
+      from('docs')
+        .map((one) => one.from)
+        .filter((path) => path.startsWith('tests/')),
+    ).toEqual([])
+    expect(
+      from('tests/support')
+        .map((one) => one.from)
+        .filter((path) => path.startsWith('docs/tools/')),
+    ).toEqual([])
   })
 })

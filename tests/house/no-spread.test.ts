@@ -1,7 +1,7 @@
 import { catchTest, flowVariation, minutes } from 'porewater'
 import ts from 'typescript'
 import { describe, expect, it } from 'vitest'
-import { parse, sourceFiles } from './sources.js'
+import { parse, sourceFiles } from '../../docs/tools/house/source-files.js'
 
 /** Calls of `Math.min` and `Math.max` over a spread list: from about 125,000 entries the engine has no room for the arguments. */
 function spreadExtremes(path: string, code: string): string[] {

@@ -1,6 +1,6 @@
 import ts from 'typescript'
 import { describe, expect, it } from 'vitest'
-import { BORDERS, folderOf, parse, sourceFiles } from './sources.js'
+import { BORDERS, folderOf, parse, sourceFiles } from '../../docs/tools/house/source-files.js'
 
 const FORBIDDEN = new Set([
   'Date',

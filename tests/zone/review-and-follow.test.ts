@@ -91,6 +91,29 @@ describe('what must not matter', () => {
       { numRuns: 15 },
     )
   })
+  it('a constant offset of a probe changes no forecast', () => {
+    const days = 6
+    const of = (offset: number) =>
+      reviewZone({ zone, record: benchRecord({ days, offsets: [0, offset] }) }).days.at(-1)!
+    const plain = of(0)
+    expect(plain.probes[1]?.refill.known).toBe(true)
+    for (const offset of [-0.083, 0.031, 0.1]) {
+      const [a, b] = [plain.probes[1]!.refill, of(offset).probes[1]!.refill]
+      if (!a.known || !b.known) throw new Error('not known')
+      // Readings are rounded to 1e-5 after the offset.
+      for (const part of ['earliest', 'latest'] as const)
+        expect(Math.abs(b.band90[part]! - a.band90[part]!)).toBeLessThan(240)
+      expect(Math.abs(b.time - a.time)).toBeLessThan(120)
+    }
+  })
+  it('a shot is no larger than the set-up allows', () => {
+    const day = reviewZone({ zone, record }).days[1]!
+    const split = benchZone({ limits: { ...zone.limits, maxPerShot: 0.3 as never } })
+    const [one, many] = [proposeDay({ zone, day }), proposeDay({ zone: split, day })].map(known)
+    expect(Math.max(...one!.shots.map(({ volume }) => volume))).toBeGreaterThan(0.3)
+    for (const { volume } of many!.shots) expect(volume).toBeLessThanOrEqual(0.3 + 1e-9)
+    expect(many!.shots.length).toBeGreaterThan(one!.shots.length)
+  })
   it('scaling all volumes scales the plan', () => {
     const one = known(proposeDay({ zone, day: reviewZone({ zone, record: benchRecord() }).days[1]! }))
     for (const scale of [0.25, 3, 40]) {

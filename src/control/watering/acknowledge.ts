@@ -10,6 +10,7 @@ const CODES: readonly unknown[] = [
   'flow-while-closed',
   'no-flow',
   'flow-too-large',
+  'flow-too-small',
   'drain-while-dry',
   'valve-does-not-close',
 ]
@@ -40,6 +41,11 @@ export function acknowledged(state: WateringState, codes: readonly string[]): Wa
       has('use-too-small') || has('use-too-large')
         ? { ...zone, verdict: 'plausible', use: 0, given: 0, level: null }
         : zone,
-    counters: { ...counters, latched, drains: has('drain-while-dry') ? 0 : counters.drains },
+    counters: {
+      ...counters,
+      latched,
+      drains: has('drain-while-dry') ? 0 : counters.drains,
+      delivery: has('flow-too-small') ? { ...counters.delivery, shots: 0, seen: 0, partial: false } : counters.delivery,
+    },
   }
 }

@@ -1,4 +1,5 @@
 import { isMoment } from '../moment.js'
+import { isRefused } from './clock-advance.js'
 import { type Hours, sharesEnough } from './hours.js'
 import type { WateringClock } from './state.js'
 
@@ -71,7 +72,8 @@ function ran(clock: WateringClock, now: number, step: number, hours: readonly Ho
   const apart = now - (clock.base as number) - elapsed
   const mended =
     steady >= 3 &&
-    (Math.abs(apart) <= MENDED || (steady >= 20 && elapsed - clock.agreed >= BELIEVED && !sharesEnough(hours, apart)))
+    (Math.abs(apart) <= MENDED ||
+      (steady >= 20 && elapsed - clock.agreed >= BELIEVED && !sharesEnough(hours, apart) && !isRefused(clock)))
   return {
     raw: now,
     elapsed,
@@ -86,6 +88,9 @@ function ran(clock: WateringClock, now: number, step: number, hours: readonly Ho
     sent: clock.sent,
     sentAt: clock.sentAt,
     vouched: mended ? 0 : clock.vouched,
+    refused: mended ? null : clock.refused,
+    byCount: mended ? 0 : clock.byCount,
+    byClock: mended ? 0 : clock.byClock,
   }
 }
 
@@ -102,7 +107,8 @@ function failed(clock: WateringClock, raw: number | null): WateringClock {
   const isGap = raw !== null && clock.raw !== null && raw > clock.raw && clock.steady >= 50
   const isBack = raw !== null && base !== null && Math.abs(raw - base - elapsed) <= MENDED
   const taken = isGap && !isBack ? (clock.raw as number) - elapsed : base
-  return { ...counted(clock), raw, base: taken, stalls: 0, steady: 0, bad: Math.min(20, clock.bad + 2) }
+  const fresh = { stalls: 0, steady: 0, byCount: 0, byClock: 0 }
+  return { ...counted(clock), ...fresh, raw, base: taken, bad: Math.min(20, clock.bad + 2) }
 }
 
 function counted(clock: WateringClock): WateringClock {

@@ -5,8 +5,10 @@ import { acknowledged, canAcknowledge } from './acknowledge.js'
 import { passBalance } from './balance.js'
 import type { Limits } from './checked-settings.js'
 import { clockMode, readingMoment, tick } from './clock.js'
+import { heardPlants } from './clock-dispute.js'
 import type { WateringDecision } from './decision.js'
-import { judgeDrain, judgeFlow, readFeedback } from './feedback.js'
+import { countedVolume, judgeDelivery, runFor } from './delivery.js'
+import { judgeDrain, judgeFlow, judgeShare, readFeedback } from './feedback.js'
 import type { WateringReason } from './finding.js'
 import { findingsOf, type Seen } from './findings.js'
 import { addWater, givenInDay, passTime } from './given-water.js'
@@ -16,7 +18,7 @@ import { forbidden, mayOpen, mustClose } from './opening.js'
 import { takeOverride } from './override.js'
 import { type Moment, newestTime, type ProbeView, takeReading, viewProbe } from './probes.js'
 import { isSound, salvaged } from './restore-state.js'
-import { beforeShot, judgeRise, watchFall } from './rises.js'
+import { beforeShot, judgeRise, shownBy, watchFall } from './rises.js'
 import { startState } from './start.js'
 import type { WateringProbe, WateringState, WateringValve } from './state.js'
 import { type ZoneLevel, zoneLevel } from './zone-level.js'
@@ -52,30 +54,34 @@ interface Looked extends Seen {
 function look(limits: Limits, before: WateringState, input: Partial<WateringInput>): Looked {
   const refused = input.acknowledge !== undefined && !canAcknowledge(input.acknowledge)
   const state = input.acknowledge === undefined || refused ? before : acknowledged(before, input.acknowledge)
-  const clock = tick(state.clock, input.now, newestTime(input.readings), limits.hours)
-  const span = { from: state.clock.elapsed, to: clock.elapsed }
-  const { counters, leaked } = readFeedback(state.counters, input, state.valve, span, limits)
-  const { valve, again } = stalled(state.valve, clock)
-  const water = addWater(passTime(state.water, clock.elapsed), leaked + again * limits.litresPerSecond)
-  const moment: Moment = { now: readingMoment(clock), elapsed: clock.elapsed, closed: state.valve.closed }
-  const { probes, views, unknown } = lookAtProbes(limits, state, input.readings, moment)
+  const ticked = tick(state.clock, input.now, newestTime(input.readings), limits.hours)
+  const span = { from: state.clock.elapsed, to: ticked.elapsed }
+  const { valve, again } = stalled(state.valve, ticked)
+  const fed = readFeedback(state.counters, input, state.valve, span, limits)
+  const passed = addWater(passTime(state.water, ticked.elapsed), again * limits.litresPerSecond)
+  const late = lateWater(fed, valve, givenInDay(passed), limits)
+  const moment: Moment = { now: readingMoment(ticked), elapsed: ticked.elapsed, closed: state.valve.closed }
+  const { probes, views, unknown, shown } = lookAtProbes(limits, state, input.readings, moment)
   const measured = zoneLevel(views, limits)
+  const told = valve.opened === null && ticked.elapsed >= valve.closed + limits.lag ? measured.level : null
+  const clock = heardPlants(ticked, fellSince(state.zone.told, told, span.to - span.from, limits), limits)
   const isDay = clock.base !== null && inHours(limits.hours, clock.base + clock.elapsed + limits.ahead, 0, 0)
   const balance = passBalance(state.zone, isDay ? (span.to - span.from) * limits.use : 0, measured.level, limits)
-  const zone = believed(measured, balance.verdict)
+  const zone = believed(measured, fed.delivery.partial ? 'flow-too-small' : balance.verdict)
   const order = takeOverride(state.override, input.override, input.now, clock.elapsed)
   const dry = zone.level === null ? false : zone.level <= limits.lower || (balance.dry && zone.level < limits.upper)
   const lastWet = Math.max(balance.lastWet, zone.wet ?? balance.lastWet)
   const { use, given, level, verdict } = balance
+  const water = addWater(passed, late.volume)
   return {
     state: {
       clock,
-      valve: again === 0 ? valve : { ...valve, counted: valve.counted + again * limits.litresPerSecond },
+      valve: { ...valve, counted: late.counted + again * limits.litresPerSecond },
       water,
       spare: water,
       probes,
-      zone: { dry, lastWet, use, given, level, verdict },
-      counters,
+      zone: { dry, lastWet, use, given, level, told, verdict },
+      counters: shown === null ? fed : { ...fed, shown: Math.max(shown, fed.shown ?? shown) },
       override: order.override,
     },
     views,
@@ -97,44 +103,76 @@ function stalled(valve: WateringValve, clock: WateringState['clock']): { valve: 
   return { valve: { ...valve, lasts: ran + again }, again }
 }
 
-/** A level that the balance speaks against is not believed. */
-function believed(zone: ZoneLevel, verdict: WateringState['zone']['verdict']): ZoneLevel {
+/**
+ * Water that ran after an opening, or without one: it first fills what the opening was short of. What leaked never takes so much of the day that
+ * plants which fall dry afterwards get nothing.
+ */
+function lateWater(
+  { ordered, meteredSince, leaked, delivery }: WateringState['counters'],
+  { opened, counted }: WateringValve,
+  given: number,
+  limits: Limits,
+): { readonly volume: number; readonly counted: number } {
+  if (opened !== null || leaked === 0) return { volume: 0, counted }
+  const due = countedVolume(ordered, meteredSince + leaked, delivery)
+  const room = Math.max(0, limits.perDay - limits.usual / 2 - given)
+  return { volume: Math.min(room, Math.max(0, due - counted)), counted: Math.max(counted, due) }
+}
+
+/** What plants drank since the decision before; nothing where the level leapt. Unit: L. */
+function fellSince(before: number | null, now: number | null, lasted: number, { use, substrate }: Limits): number {
+  if (before === null || now === null) return 0
+  const fell = (before - now) * substrate
+  return Math.abs(fell) > 4 * use * lasted + 0.01 * substrate ? 0 : fell
+}
+
+/** A level that the balance or the meter speaks against is not believed. */
+function believed(zone: ZoneLevel, verdict: WateringState['zone']['verdict'] | 'flow-too-small'): ZoneLevel {
   if (verdict === 'plausible') return zone
-  const wet = verdict === 'use-too-small' ? null : zone.wet
+  const wet = verdict === 'use-too-large' ? zone.wet : null
   return { ...zone, level: null, doubt: zone.doubt ?? verdict, wet, dry: null }
 }
 
-function lookAtProbes(limits: Limits, { probes, valve }: WateringState, readings: unknown, moment: Moment) {
+function lookAtProbes(limits: Limits, { probes, valve, counters }: WateringState, readings: unknown, moment: Moment) {
   const list: readonly WateringInput['readings'][number][] = Array.isArray(readings) ? readings : []
   const next: WateringProbe[] = []
   const views: ProbeView[] = []
+  let shown: number | null = null
   for (let i = 0; i < limits.probes.length; i++) {
-    const { name, offset } = limits.probes[i] as Limits['probes'][number]
-    let probe = probes[i] as WateringProbe
+    const { name, offset } = limits.probes[i]!
+    let probe = probes[i]!
     for (const reading of list)
       if ((reading?.probe ?? '') === name) probe = takeReading(probe, reading, offset, moment, limits)
     const view = viewProbe(probe, offset, moment, limits)
-    if (valve.opened === null) probe = watchFall(judgeRise(probe, view, valve.closed, limits), view, limits)
+    if (valve.opened === null) {
+      const rose = shownBy(probe, view, valve.closed, limits)
+      if (rose !== null) shown = Math.max(rose, shown ?? rose)
+      probe = watchFall(judgeRise(probe, view, valve.closed, counters.delivery.agreed >= 4, limits), view, limits)
+    }
     next.push(probe)
     views.push(viewProbe(probe, offset, moment, limits))
   }
   const isKnown = (reading: unknown) =>
     limits.probes.some(({ name }) => name === ((reading as { probe?: unknown } | null)?.probe ?? ''))
-  return { probes: next, views, unknown: !list.every(isKnown) }
+  return { probes: next, views, unknown: !list.every(isKnown), shown }
 }
 
 function open(limits: Limits, state: WateringState, { views }: Looked, why: WateringValve['why']): WateringState {
   const { clock, valve } = state
-  const { run, shot } = limits
+  const delivery = judgeDelivery(state.counters)
+  const run = runFor(state.counters.delivery, limits)
+  const shot = run * limits.litresPerSecond
   return {
     ...state,
     // Counted at once and in full: an order that was sent may have been carried out.
     ...volumes(addWater(state.water, shot)),
     valve: { ...valve, opened: clock.elapsed, lasts: run, counted: shot, why, openings: valve.openings + 1 },
-    probes: state.probes.map((probe, i) => beforeShot(probe, views[i] as ProbeView, limits)),
+    probes: state.probes.map((probe, i) => beforeShot(probe, views[i]!, limits)),
     zone: { ...state.zone, given: state.zone.given + shot },
     counters: {
-      ...judgeDrain(state.counters, valve.why === 'dry' ? valve.counted : 0, limits),
+      ...judgeShare(judgeDrain(state.counters, valve.why === 'dry' ? valve.counted : 0, limits), delivery),
+      ordered: 0,
+      shown: null,
       meteredSince: 0,
       drainedSince: 0,
       leaked: 0,
@@ -146,21 +184,22 @@ function open(limits: Limits, state: WateringState, { views }: Looked, why: Wate
 function close(limits: Limits, state: WateringState): WateringState {
   const { clock, valve } = state
   if (valve.opened === null) return state
+  const lps = limits.litresPerSecond
   const ran = clock.elapsed - valve.opened
-  const isSure = clockMode(clock) === 'runs' && clock.doubt === 0 && valve.lasts >= limits.run
+  const isSure = clockMode(clock) === 'runs' && clock.doubt === 0 && lps * valve.lasts >= valve.counted * (1 - 1e-9)
   // After a leap the clock may be right: nothing closed such a valve in the meantime.
   const gap = Math.min(86400, Math.max(0, (clock.raw ?? 0) - (clock.base ?? 0) - clock.elapsed))
   const lasted = limits.closesByItself ? Math.min(ran, valve.lasts) : ran + gap
   // Where the clock failed nobody knows how long it was: the whole shot stands, or the longest opening where nothing closed it.
-  const doubtful = limits.closesByItself ? valve.counted : limits.maxRun * limits.litresPerSecond
-  const timed = isSure ? lasted * limits.litresPerSecond : Math.max(doubtful, lasted * limits.litresPerSecond)
-  const given = Math.max(timed, state.counters.meteredSince)
+  const doubtful = limits.closesByItself ? valve.counted : limits.maxRun * lps
+  const timed = isSure ? lasted * lps : Math.max(doubtful, lasted * lps)
+  const given = countedVolume(timed, state.counters.meteredSince, state.counters.delivery)
   return {
     ...state,
     ...volumes(addWater(state.water, given - valve.counted)),
     valve: { ...valve, opened: null, counted: given, closed: valve.opened + (isSure ? lasted : ran) },
     zone: { ...state.zone, given: Math.max(0, state.zone.given + given - valve.counted) },
-    counters: judgeFlow(state.counters, timed),
+    counters: { ...judgeFlow(state.counters, timed), ordered: timed },
   }
 }
 

@@ -1,16 +1,9 @@
 import type { Limits } from './checked-settings.js'
 import type { WateringInput } from './input.js'
-import type { WateringCounters, WateringValve } from './state.js'
+import type { WateringCounters, WateringDelivery, WateringValve } from './state.js'
 
 /** Time in which flow settles after the valve moved. Unit: s. */
 const SETTLE = 60
-
-/** Counters after an input, and the water that only feedback tells of. */
-export interface Feedback {
-  readonly counters: WateringCounters
-  /** Water that ran though the valve should be closed. Unit: L. */
-  readonly leaked: number
-}
 
 /** Reads flow meter, drain counter and the valve's own word since the decision before. */
 export function readFeedback(
@@ -19,9 +12,9 @@ export function readFeedback(
   valve: WateringValve,
   { from, to }: { readonly from: number; readonly to: number },
   limits: Limits,
-): Feedback {
+): WateringCounters {
   const { metered, drained, valve: reported } = input
-  if (metered === undefined && drained === undefined && reported === undefined) return { counters, leaked: 0 }
+  if (metered === undefined && drained === undefined && reported === undefined) return counters
   const most = 5 * limits.litresPerSecond * (to - from + SETTLE)
   const flow = increase(counters.metered, metered, most)
   const isClosed = valve.opened === null && from >= valve.closed + SETTLE
@@ -35,16 +28,13 @@ export function readFeedback(
   if (sum > Math.max(0.1 * limits.shot, 0.02 * limits.litresPerSecond * (to - valve.closed))) latch('flow-while-closed')
   if (isStuck) latch('valve-does-not-close')
   return {
-    counters: {
-      ...counters,
-      metered: counter(metered) ?? counters.metered,
-      drained: counter(drained) ?? counters.drained,
-      meteredSince: counters.meteredSince + (isClosed ? 0 : flow),
-      drainedSince: counters.drainedSince + increase(counters.drained, drained, Infinity),
-      leaked: sum,
-      latched,
-    },
-    leaked,
+    ...counters,
+    metered: counter(metered) ?? counters.metered,
+    drained: counter(drained) ?? counters.drained,
+    meteredSince: counters.meteredSince + (isClosed ? 0 : flow),
+    drainedSince: counters.drainedSince + increase(counters.drained, drained, Infinity),
+    leaked: sum,
+    latched,
   }
 }
 
@@ -62,6 +52,14 @@ export function judgeDrain(counters: WateringCounters, given: number, limits: Li
   const drains = counters.drainedSince >= 0.5 * given ? Math.min(48, counters.drains + 1) : 0
   const isNew = drains >= limits.maxMisses && !counters.latched.includes('drain-while-dry')
   return { ...counters, drains, latched: isNew ? [...counters.latched, 'drain-while-dry'] : counters.latched }
+}
+
+/** Takes what arrives of the ordered water, and tells where it has long been too little. */
+export function judgeShare(counters: WateringCounters, delivery: WateringDelivery): WateringCounters {
+  const { latched } = counters
+  const isLittle = delivery.shots >= 4 && delivery.metered < 0.85 && delivery.metered > 0.1
+  if (!isLittle || latched.includes('flow-too-small')) return { ...counters, delivery }
+  return { ...counters, delivery, latched: [...latched, 'flow-too-small'] }
 }
 
 function counter(value: unknown): number | null {

@@ -42,6 +42,7 @@ export type WateringDoubt =
   | 'flow-while-closed'
   | 'no-flow'
   | 'flow-too-large'
+  | 'flow-too-small'
   | 'drain-while-dry'
   | 'valve-does-not-close'
   | 'override-refused'

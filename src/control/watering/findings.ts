@@ -25,7 +25,7 @@ export function findingsOf(
     findings.push({ code, level: DANGERS.includes(code) ? 'danger' : 'caution', ...more })
   for (const code of state.counters.latched) find(code)
   for (let i = 0; i < seen.views.length; i++) {
-    const { doubt, measured } = seen.views[i] as ProbeView
+    const { doubt, measured } = seen.views[i]!
     if (doubt === null) continue
     const about = names[i]?.name
     const age = doubt === 'reading-old' ? { value: state.clock.elapsed - measured, unit: 's' } : undefined

@@ -1,7 +1,9 @@
 import type { WateringVolumes } from './state.js'
 
-/** Quarters of an hour that are kept: 24 hours and the one that has begun. */
-export const SLOTS = 97
+/** Quarters of an hour that are kept: a day by a clock that gains two minutes in an hour, and the one that has begun. */
+export const SLOTS = 100
+/** Those of 24 hours, and the one that has begun. */
+const DAY = 97
 const SLOT = 900
 
 /** Moves the ring on; quarters older than a day are forgotten. The count is never less than that of the last 24 hours. */
@@ -19,13 +21,20 @@ export function addWater(water: WateringVolumes, volume: number): WateringVolume
   const litres = water.litres.slice()
   const at = water.slot % SLOTS
   // To the millilitre's thousandth, upwards: a stored state stays small.
-  litres[at] = Math.max(0, Math.ceil(((litres[at] as number) + volume) * 1e6 - 1e-3) / 1e6)
+  litres[at] = Math.max(0, Math.ceil((litres[at]! + volume) * 1e6 - 1e-3) / 1e6)
   return { slot: water.slot, litres }
 }
 
 /** Volume of the last 24 hours. */
-export function givenInDay(water: WateringVolumes): number {
+export function givenInDay({ slot, litres }: WateringVolumes): number {
   let sum = 0
-  for (let i = 0; i < SLOTS; i++) sum += water.litres[i] as number
+  for (let i = 0; i < DAY; i++) sum += litres[(slot - i + 2 * SLOTS) % SLOTS]!
+  return sum
+}
+
+/** Volume of all that is kept: never less than that of the last 24 hours by a clock that is a little slower. */
+export function givenInLongDay({ litres }: WateringVolumes): number {
+  let sum = 0
+  for (let i = 0; i < SLOTS; i++) sum += litres[i]!
   return sum
 }

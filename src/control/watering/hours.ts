@@ -1,3 +1,4 @@
+import { isRefused } from './clock-advance.js'
 import type { WateringClock } from './state.js'
 
 const DAY = 86400
@@ -26,9 +27,13 @@ export function hoursAllow(hours: readonly Hours[], ahead: number, clock: Wateri
   if (clock.base === null) return false
   const margin = clock.doubt > 0 ? 600 + 0.015 * clock.doubt : 0
   if (!inHours(hours, clock.base + clock.elapsed + ahead, run, margin)) return false
-  if (clock.steady >= 3 && clock.vouched < 3 && !inHours(hours, (clock.raw as number) + ahead, run, 0)) return false
-  const isSent = clock.sent !== null && clock.elapsed - clock.sentAt < 3600
-  return !isSent || inHours(hours, clock.sent + ahead, 0, 0)
+  const refused = isRefused(clock)
+  const raw = clock.raw as number
+  if (clock.steady >= 3 && clock.vouched < 3 && !refused && !inHours(hours, raw + ahead, run, 0)) return false
+  // Readings may be stamped by the very clock that was refused.
+  const isOther = clock.sent !== null && !(refused && Math.abs(clock.sent - raw) < 7200)
+  const isSent = isOther && clock.elapsed - clock.sentAt < 3600
+  return !isSent || inHours(hours, (clock.sent as number) + ahead, 0, 0)
 }
 
 /** Seconds of a day in which water may flow. */

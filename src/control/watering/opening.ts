@@ -1,13 +1,14 @@
 import type { Limits } from './checked-settings.js'
 import { clockMode } from './clock.js'
+import { allowanceShare, arrivingShare, runFor } from './delivery.js'
 import type { WateringReason } from './finding.js'
-import { givenInDay } from './given-water.js'
+import { givenInDay, givenInLongDay } from './given-water.js'
 import { hoursAllow } from './hours.js'
 import type { WateringClock, WateringOrder, WateringState } from './state.js'
 import type { ZoneLevel } from './zone-level.js'
 
-/** Share of the day's limit that may be given at once where nobody knows what was given before. */
-const AT_START = 0.1
+/** Pace, as a multiple of the usual use, at which water may be given in the first day, because water given before it is not known. */
+const AT_START = 1.15
 
 /** Whether to open, with the reason for it or against it. */
 export interface Choice {
@@ -39,8 +40,8 @@ function orderedNow(override: WateringOrder | null, clock: WateringClock): 'clos
 }
 
 /** Time for which an opening keeps the valve open: its run, or up to the next decision where nothing else closes it. */
-function openFor(limits: Limits, pace: number): number {
-  return limits.closesByItself ? limits.run : Math.max(limits.run, Math.ceil(limits.run / pace) * pace)
+function openFor(limits: Limits, run: number, pace: number): number {
+  return limits.closesByItself ? run : Math.max(run, Math.ceil(run / pace) * pace)
 }
 
 /** Whether a closed valve that nothing forbids to open should open. */
@@ -48,23 +49,33 @@ export function mayOpen(state: WateringState, zone: ZoneLevel, limits: Limits): 
   const { clock, valve, water } = state
   const wish = wishFor(state, zone, limits)
   if (!wish.open) return wish
-  const run = openFor(limits, clock.pace)
+  const run = openFor(limits, runFor(state.counters.delivery, limits), clock.pace)
   if (!limits.closesByItself && !(clock.paces >= 3 && run <= limits.maxRun)) return no('decisions-too-seldom')
   if (!hoursAllow(limits.hours, limits.ahead, clock, run)) return no('outside-hours')
   const volume = run * limits.litresPerSecond
   const given = givenInDay(water)
-  if (given + volume > allowance(limits, clock.elapsed, volume)) return no('day-used-up')
-  if (wish.reason === 'back-up-shot' && given + volume > limits.backUp * (1 + 1e-9)) return no('back-up-used-up')
+  if (given + volume > limits.perDay * (1 + 1e-9)) return no('day-used-up')
+  if (given + volume > ofFirstDay(limits, clock.elapsed)) return no('starting')
+  // The clock may gain on the true one, and nobody can tell.
+  if (givenInLongDay(water) + volume > 1.04 * limits.perDay) return no('day-used-up')
+  if (wish.reason === 'back-up-shot' && given + volume > backUpOf(state, limits) * (1 + 1e-9))
+    return no('back-up-used-up')
   return valve.openings === 0 && clock.elapsed - valve.closed < Math.max(limits.rest, limits.lag)
     ? no('starting')
     : wish
 }
 
-/** Most volume of a day; after a start a share that grows over 24 hours, because water given before it is not known. */
-function allowance(limits: Limits, elapsed: number, volume: number): number {
-  const share = AT_START + elapsed / 86400
-  const most = limits.perDay * (1 + 1e-9)
-  return share >= 1 ? most : Math.min(most, Math.max(volume, limits.perDay * share))
+/** Most volume of a day while no reading can be believed: more only where it is known that a part of what is ordered arrives. */
+function backUpOf({ counters }: WateringState, limits: Limits): number {
+  return Math.min(limits.perDay, limits.backUp / allowanceShare(counters.delivery))
+}
+
+/**
+ * Most volume in the first day after a start: no more than the usual use at its usual pace, and nothing at once, so that a state that is
+ * lost again and again gives no more than a day may have.
+ */
+function ofFirstDay({ usual, perDay, allowed }: Limits, elapsed: number): number {
+  return elapsed >= 86400 ? Number.POSITIVE_INFINITY : (Math.min(perDay, AT_START * usual) / allowed) * elapsed
 }
 
 function wishFor(state: WateringState, zone: ZoneLevel, limits: Limits): Choice {
@@ -81,13 +92,19 @@ function wishFor(state: WateringState, zone: ZoneLevel, limits: Limits): Choice 
 }
 
 /** A shot by time: the usual use spread over the allowed hours, from the later of the last shot and the last good wet reading. */
-function backUp({ clock, valve, zone }: WateringState, level: ZoneLevel, since: number, limits: Limits): Choice {
+function backUp(
+  { clock, valve, zone, counters }: WateringState,
+  level: ZoneLevel,
+  since: number,
+  limits: Limits,
+): Choice {
   if (!limits.timed) return no('no-reading')
   if (since < limits.lag) return no('resting')
   // A reading that is old but newer than the last shot, and dry, need not wait: it has only become drier since.
   if (level.dry !== null && level.dry >= valve.closed + limits.lag) return { open: true, reason: 'back-up-shot' }
-  const every = (limits.allowed * limits.shot) / limits.backUp
-  const waited = clock.elapsed - Math.max(valve.closed - limits.run, zone.lastWet)
+  const run = runFor(counters.delivery, limits)
+  const every = (limits.allowed * run * limits.litresPerSecond * arrivingShare(counters.delivery)) / limits.backUp
+  const waited = clock.elapsed - Math.max(valve.closed - run, zone.lastWet)
   // Decisions come at their own pace: half of it early is as good as half of it late.
   return waited >= every - clock.pace / 2 ? { open: true, reason: 'back-up-shot' } : no('back-up-not-due')
 }
@@ -101,6 +118,8 @@ export function mustClose(state: WateringState, zone: ZoneLevel, limits: Limits)
   const { clock, valve } = state
   const ran = clock.elapsed - (valve.opened as number)
   if (ran >= valve.lasts) return 'shot-given'
+  // An opening that was made longer because little arrived ends when all has arrived.
+  if (valve.lasts > limits.run && state.counters.meteredSince >= limits.shot) return 'shot-given'
   // Nothing but a decision closes such a valve, and without a clock nobody knows when the next one comes.
   if (!limits.closesByItself && clockMode(clock) !== 'runs') return 'clock-leapt'
   if (valve.why === 'dry' && zone.level === null) return 'no-reading'

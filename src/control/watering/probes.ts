@@ -121,9 +121,9 @@ function medianOf({ values, times }: WateringProbe, offset: number, since: numbe
   const newest = times[0]
   if (newest === undefined) return null
   let count = 1
-  while (count < values.length && newest - (times[count] as number) <= TOGETHER) {
+  while (count < values.length && newest - times[count]! <= TOGETHER) {
     // Readings before and after a shot are two things.
-    if (newest >= since && (times[count] as number) < since) break
+    if (newest >= since && times[count]! < since) break
     count++
   }
   const [a, b, c] = values as [number, number, number]

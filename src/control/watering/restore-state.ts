@@ -4,6 +4,7 @@ import { SLOTS } from './given-water.js'
 import type {
   WateringClock,
   WateringCounters,
+  WateringDelivery,
   WateringProbe,
   WateringState,
   WateringValve,
@@ -46,7 +47,7 @@ export function salvaged(state: unknown, fresh: WateringState): WateringState {
   if (whole === undefined) return fresh
   // It begins a day after its start: what was given in that day is known. What a probe is like is not.
   const slot = SLOTS - 1
-  const litres = fresh.water.litres.map((_, i) => whole.litres[(whole.slot + i - slot + SLOTS) % SLOTS] as number)
+  const litres = fresh.water.litres.map((_, i) => whole.litres[(whole.slot + i - slot + SLOTS) % SLOTS]!)
   const water = { slot, litres }
   const day = 900 * slot
   return {
@@ -105,7 +106,10 @@ function clockSound(clock: Loose<WateringClock>): boolean {
     inRange(clock.agreed, 0, clock.elapsed as number) &&
     (clock.sent === null || isMoment(clock.sent)) &&
     inRange(clock.sentAt, 0, clock.elapsed as number) &&
-    isCount(clock.vouched, 10)
+    isCount(clock.vouched, 10) &&
+    nullOr(clock.refused, -AGES, AGES) &&
+    inRange(clock.byCount, -AGES, AGES) &&
+    inRange(clock.byClock, -AGES, AGES)
   )
 }
 
@@ -159,6 +163,7 @@ function zoneSound(zone: Loose<WateringZone>, elapsed: number): boolean {
     inRange(zone.use, 0, AGES) &&
     inRange(zone.given, 0, AGES) &&
     nullOr(zone.level, -1, 2) &&
+    nullOr(zone.told, -1, 2) &&
     (zone.verdict === 'plausible' || zone.verdict === 'use-too-small' || zone.verdict === 'use-too-large')
   )
 }
@@ -167,6 +172,7 @@ const LATCHES: readonly unknown[] = [
   'flow-while-closed',
   'no-flow',
   'flow-too-large',
+  'flow-too-small',
   'drain-while-dry',
   'valve-does-not-close',
 ]
@@ -178,10 +184,26 @@ function countersSound(counters: Loose<WateringCounters>): boolean {
     inRange(counters.meteredSince, 0, AGES) &&
     inRange(counters.drainedSince, 0, AGES) &&
     inRange(counters.leaked, 0, AGES) &&
+    inRange(counters.ordered, 0, AGES) &&
+    nullOr(counters.shown, -AGES, AGES) &&
+    isObject<WateringDelivery>(counters.delivery) &&
+    deliverySound(counters.delivery) &&
     isCount(counters.drains, 48) &&
     Array.isArray(counters.latched) &&
     counters.latched.length <= LATCHES.length &&
     each(counters.latched, (code) => LATCHES.includes(code))
+  )
+}
+
+function deliverySound({ metered, shots, shown, seen, usual, agreed, partial }: Loose<WateringDelivery>): boolean {
+  return (
+    inRange(metered, 0, 10) &&
+    isCount(shots, 8) &&
+    inRange(shown, 0, 10) &&
+    isCount(seen, 8) &&
+    inRange(usual, 0.6, 1.2) &&
+    typeof partial === 'boolean' &&
+    isCount(agreed, 8)
   )
 }
 

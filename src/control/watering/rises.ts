@@ -31,11 +31,27 @@ function withFall(probe: WateringProbe, level: number, at: number, least: number
 }
 
 /**
+ * Water that a probe shows of the last shot, once it can have: what it rose, and what plants drank meanwhile. Nothing where its number
+ * stands still, or where it was judged before. Unit: L.
+ */
+export function shownBy(probe: WateringProbe, view: ProbeView, closed: number, limits: Limits): number | null {
+  const { before, beforeAt, changed, fall } = probe
+  if (before === null || view.seen === null || view.measured < closed + limits.lag || changed <= beforeAt) return null
+  return (view.seen - before + fall * Math.max(0, view.measured - beforeAt)) * limits.substrate
+}
+
+/**
  * Judges whether a probe saw the last shot, once it can have: shots unseen count up, shots seen count down, so that rises by chance do not
  * excuse a probe that sees something else. At the limit it is not believed any more, until it has seen as many. What plants drank meanwhile is told by the fall
  * before the shot.
  */
-export function judgeRise(probe: WateringProbe, view: ProbeView, closed: number, limits: Limits): WateringProbe {
+export function judgeRise(
+  probe: WateringProbe,
+  view: ProbeView,
+  closed: number,
+  isBacked: boolean,
+  limits: Limits,
+): WateringProbe {
   const { before } = probe
   if (before === null || view.seen === null || view.measured < closed + limits.lag) return probe
   const judged = { ...probe, before: null, anchor: view.seen, anchorAt: view.measured }
@@ -43,7 +59,8 @@ export function judgeRise(probe: WateringProbe, view: ProbeView, closed: number,
   if (before >= limits.upper) return judged
   const used = probe.fall * Math.max(0, view.measured - probe.beforeAt)
   const saw = view.seen - before + used >= (SHARE * limits.shot) / limits.substrate
-  const misses = saw ? Math.max(0, probe.misses - 1) : Math.min(limits.maxMisses, probe.misses + 1)
+  // A meter that said the same as the probe makes it good twice as fast.
+  const misses = saw ? Math.max(0, probe.misses - (isBacked ? 2 : 1)) : Math.min(limits.maxMisses, probe.misses + 1)
   // Believed again only after as many shots seen as it takes to be doubted, or when somebody says so.
   return { ...judged, misses, latched: probe.latched ? misses > 0 : misses >= limits.maxMisses }
 }

@@ -38,6 +38,11 @@ export interface WateringClock {
   readonly sentAt: number
   /** How often such times spoke for the count against the clock, up to 10. */
   readonly vouched: number
+  /** Advance of the clock that was refused, because plants drank by the count and not by the clock. Unit: s. */
+  readonly refused: number | null
+  /** What plants drank while only the count says day, and while only the clock does. Unit: L. */
+  readonly byCount: number
+  readonly byClock: number
 }
 
 /** The valve as it was ordered. */
@@ -104,6 +109,8 @@ export interface WateringZone {
   readonly use: number
   readonly given: number
   readonly level: number | null
+  /** Level of the decision before, where the valve was closed and the last shot had shown; null otherwise. */
+  readonly told: number | null
   /** What the last full window told. */
   readonly verdict: 'plausible' | 'use-too-small' | 'use-too-large'
 }
@@ -117,6 +124,10 @@ export interface WateringCounters {
   readonly drainedSince: number
   /** Flow that nobody ordered, since the last opening ended. Unit: L. */
   readonly leaked: number
+  /** What the last opening should have given by its time, and what the probe that rose most showed of it, if any did. Unit: L. */
+  readonly ordered: number
+  readonly shown: number | null
+  readonly delivery: WateringDelivery
   /** Shots in a row that mostly drained while the zone was called dry. */
   readonly drains: number
   /** Findings that stand until somebody acknowledges them. */
@@ -124,9 +135,26 @@ export interface WateringCounters {
     | 'flow-while-closed'
     | 'no-flow'
     | 'flow-too-large'
+    | 'flow-too-small'
     | 'drain-while-dry'
     | 'valve-does-not-close'
   )[]
+}
+
+/** What arrives of what is ordered, by two witnesses that know nothing of each other: the meter, and probes with drain. */
+export interface WateringDelivery {
+  /** Mean share that the meter saw, and the openings behind it, up to 8. Unit: 1. */
+  readonly metered: number
+  readonly shots: number
+  /** Mean share that probes and drain showed, and the openings behind it, up to 8. Unit: 1. */
+  readonly shown: number
+  readonly seen: number
+  /** What probes and drain show of a whole shot, learned while the meter sees all of it. Unit: 1. */
+  readonly usual: number
+  /** Openings in a row in which both said about the same, up to 8. */
+  readonly agreed: number
+  /** Whether the meter sees less than the probes show, until it sees all of it again. */
+  readonly partial: boolean
 }
 
 /** A person's order, counted in trusted time. */

@@ -24,7 +24,7 @@ export function zoneLevel(views: readonly ProbeView[], limits: Limits): ZoneLeve
   if (believed.length === 0) return { level: null, measured: 0, doubt: views[0]?.doubt ?? 'reading-missing', ...told }
   const levels = believed.map(({ level }) => level as number).sort((a, b) => a - b)
   const half = levels.length >> 1
-  const middle = ((levels[half] as number) + (levels[(levels.length - 1) >> 1] as number)) / 2
+  const middle = (levels[half]! + levels[(levels.length - 1) >> 1]!) / 2
   const reach = levels.length === 2 ? limits.disagreement / 2 : limits.disagreement
   let [sum, count, measured] = [0, 0, Infinity]
   for (const view of believed) {

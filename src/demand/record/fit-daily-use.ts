@@ -104,20 +104,18 @@ export function fitDailyUse(record: DailyUseRecord): DailyUseFit {
       `record ${FEWEST} complete days besides the test days`,
     )
   }
-  const rowOf = (i: number) => [radiationSum[i] as number, deficitHours[i] as number]
+  const rowOf = (i: number) => [radiationSum[i]!, deficitHours[i]!]
   const fit = leastSquares(
     fitted.map(rowOf),
-    fitted.map((i) => use[i] as number),
+    fitted.map((i) => use[i]!),
   )
   if (fit === undefined) {
     throw new InputError('deficitHours', 'radiation and dryness move as one', 'record days on which they differ')
   }
   const [perJoule, perDeficitHour] = intervals(fit, fitted.length, confidence)
   const kept = days.slice(days.length - testDays)
-  const misses = kept.map(
-    (i) => perJoule.value * rowOf(i)[0]! + perDeficitHour.value * rowOf(i)[1]! - (use[i] as number),
-  )
-  const spread = deviations(kept.map((i) => use[i] as number))
+  const misses = kept.map((i) => perJoule.value * rowOf(i)[0]! + perDeficitHour.value * rowOf(i)[1]! - use[i]!)
+  const spread = deviations(kept.map((i) => use[i]!))
   const testExplained = spread > 0 ? 1 - squares(misses) / spread : 0
   const correlation = correlationOf(fitted.map(rowOf))
   const warnings = doubts(perJoule, perDeficitHour, correlation, testExplained)
@@ -142,8 +140,8 @@ function intervals(fit: LinearFit, count: number, confidence: number): [FittedUs
   const variance = squares(fit.residuals) / freedom
   const reach = studentTwoSided(confidence, freedom)
   const of = (k: number): FittedUse => {
-    const value = fit.coefficients[k] as number
-    const half = reach * Math.sqrt(variance * (fit.inverse[k]?.[k] as number))
+    const value = fit.coefficients[k]!
+    const half = reach * Math.sqrt(variance * fit.inverse[k]![k]!)
     return { value, low: value - half, high: value + half }
   }
   return [of(0), of(1)]
@@ -198,10 +196,10 @@ function deviations(values: readonly number[]): number {
 }
 
 function correlationOf(rows: readonly (readonly number[])[]): number {
-  const [a, b] = [0, 1].map((k) => rows.map((row) => row[k] as number)) as [number[], number[]]
+  const [a, b] = [0, 1].map((k) => rows.map((row) => row[k]!)) as [number[], number[]]
   const scale = Math.sqrt(deviations(a) * deviations(b))
   if (!(scale > 0)) return 0
   const meanB = b.reduce((total, value) => total + value, 0) / b.length
   const meanA = a.reduce((total, value) => total + value, 0) / a.length
-  return a.reduce((total, value, i) => total + (value - meanA) * ((b[i] as number) - meanB), 0) / scale
+  return a.reduce((total, value, i) => total + (value - meanA) * (b[i]! - meanB), 0) / scale
 }

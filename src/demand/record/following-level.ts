@@ -109,15 +109,15 @@ export function forecastByFollowingLevel(input: FollowingLevelInput): FollowingL
   const found = localLevel(scaled.rows, scaled.use, pace)
   const noise = estimateNoise(found, scaled.use, trained.slice(size)).variance
   const reach = studentTwoSided(confidence, trained.length - size) * Math.sqrt(noise) * scaled.useScale
-  const known = complete[size - 1] as number
+  const known = complete[size - 1]!
   const forecasts = found.forecasts.map((value, day) => (day > known ? value * scaled.useScale : Number.NaN))
   const half = found.spreads.map((value) => reach * Math.sqrt(value))
-  const low = forecasts.map((value, day) => value - (half[day] as number))
-  const high = forecasts.map((value, day) => value + (half[day] as number))
+  const low = forecasts.map((value, day) => value - half[day]!)
+  const high = forecasts.map((value, day) => value + half[day]!)
   const coefficients = ['level', ...input.causes.map((cause) => cause.name)].map((name, k) => {
-    const unit = k === 0 ? 1 : (scaled.scales[k - 1] as number)
-    const value = ((found.state[k] as number) * scaled.useScale) / unit
-    const width = (reach * Math.sqrt(Math.max(0, found.variance[k]?.[k] as number))) / unit
+    const unit = k === 0 ? 1 : scaled.scales[k - 1]!
+    const value = (found.state[k]! * scaled.useScale) / unit
+    const width = (reach * Math.sqrt(Math.max(0, found.variance[k]![k]!))) / unit
     return { name, value, low: value - width, high: value + width }
   })
   const tests = complete.slice(trainedDays)
@@ -148,10 +148,10 @@ interface ScaledRows {
 function inOwnScale({ rows, use }: ForecastRows, first: readonly number[]): ScaledRows {
   const meanSize = (value: (day: number) => number) =>
     first.reduce((total, day) => total + Math.abs(value(day)), 0) / first.length || 1
-  const scales = (rows[0] as number[]).map((_, k) => meanSize((day) => rows[day]?.[k] as number))
-  const useScale = meanSize((day) => use[day] as number)
+  const scales = rows[0]!.map((_, k) => meanSize((day) => rows[day]![k]!))
+  const useScale = meanSize((day) => use[day]!)
   return {
-    rows: rows.map((row) => row.map((value, k) => value / (scales[k] as number))),
+    rows: rows.map((row) => row.map((value, k) => value / scales[k]!)),
     use: use.map((value) => value / useScale),
     scales,
     useScale,
@@ -164,8 +164,8 @@ function estimateNoise(found: LocalLevel, use: Float64Array, days: readonly numb
   let squares = 0
   let logs = 0
   for (const day of days) {
-    squares += ((use[day] as number) - (found.forecasts[day] as number)) ** 2 / (found.spreads[day] as number)
-    logs += Math.log(found.spreads[day] as number)
+    squares += (use[day]! - found.forecasts[day]!) ** 2 / found.spreads[day]!
+    logs += Math.log(found.spreads[day]!)
   }
   const variance = squares / days.length
   return { variance, likelihood: -(logs + days.length * Math.log(Math.max(variance, 1e-18))) }
@@ -174,7 +174,7 @@ function estimateNoise(found: LocalLevel, use: Float64Array, days: readonly numb
 /** The likeliest pace among 0.0001 to 1000 in steps of a tenth of a decade. */
 function likeliestPace(scaled: ScaledRows, trained: readonly number[], size: number): number {
   let [best, at] = [-Infinity, 0]
-  const last = trained.at(-1) as number
+  const last = trained.at(-1)!
   const rows = scaled.rows.slice(0, last + 1)
   for (let step = -40; step <= 30; step++) {
     const { likelihood } = estimateNoise(

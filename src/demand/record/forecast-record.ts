@@ -28,10 +28,8 @@ export function forecastRows(use: Float64Array, causes: readonly UseCause[]): Fo
   }
   const known = use.map((value) => (value >= 0 && value < Infinity ? value : Number.NaN))
   const rows = [...use.keys()].map((day) =>
-    causes.map((cause) => (Number.isFinite(cause.values[day]) ? (cause.values[day] as number) : Number.NaN)),
+    causes.map((cause) => (Number.isFinite(cause.values[day]) ? cause.values[day]! : Number.NaN)),
   )
-  const complete = [...use.keys()].filter(
-    (day) => ![known[day] as number, ...(rows[day] as number[])].some(Number.isNaN),
-  )
+  const complete = [...use.keys()].filter((day) => ![known[day]!, ...rows[day]!].some(Number.isNaN))
   return { rows, use: known, complete }
 }

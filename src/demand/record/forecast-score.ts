@@ -22,15 +22,15 @@ export function forecastScore(
   const scored = order.slice(from).filter((day) => !Number.isNaN(forecasts[day]))
   const count = scored.length
   const meanOf = (value: (day: number) => number) => scored.reduce((total, day) => total + value(day), 0) / count
-  const mean = meanOf((day) => use[day] as number)
-  const missed = meanOf((day) => ((forecasts[day] as number) - (use[day] as number)) ** 2)
-  const spread = meanOf((day) => ((use[day] as number) - mean) ** 2)
-  const before = (day: number) => use[order[order.indexOf(day) - 1] as number] as number
+  const mean = meanOf((day) => use[day]!)
+  const missed = meanOf((day) => (forecasts[day]! - use[day]!) ** 2)
+  const spread = meanOf((day) => (use[day]! - mean) ** 2)
+  const before = (day: number) => use[order[order.indexOf(day) - 1]!]!
   return {
     days: count,
     error: Math.sqrt(missed),
-    bias: meanOf((day) => (forecasts[day] as number) - (use[day] as number)),
+    bias: meanOf((day) => forecasts[day]! - use[day]!),
     explained: spread > 0 ? 1 - missed / spread : 0,
-    yesterdayError: Math.sqrt(meanOf((day) => (before(day) - (use[day] as number)) ** 2)),
+    yesterdayError: Math.sqrt(meanOf((day) => (before(day) - use[day]!) ** 2)),
   }
 }

@@ -63,20 +63,20 @@ export function forecastBySlidingFit(input: SlidingFitInput): SlidingFit {
       `record more than ${window}, or look back less`,
     )
   }
-  const columns = (day: number) => (withBase ? [1, ...(rows[day] as number[])] : (rows[day] as number[]))
+  const columns = (day: number) => (withBase ? [1, ...rows[day]!] : rows[day]!)
   let undecidedDays = 0
   const forecasts = use.map((_, day) => {
     const past = complete.filter((other) => other < day).slice(-window)
     if (past.length < window || columns(day).some(Number.isNaN)) return Number.NaN
     const fit = leastSquares(
       past.map(columns),
-      past.map((other) => use[other] as number),
+      past.map((other) => use[other]!),
     )
     if (fit === undefined) {
       undecidedDays++
       return Number.NaN
     }
-    return columns(day).reduce((total, value, k) => total + value * (fit.coefficients[k] as number), 0)
+    return columns(day).reduce((total, value, k) => total + value * fit.coefficients[k]!, 0)
   })
   if (complete.slice(window).every((day) => Number.isNaN(forecasts[day]))) {
     throw new InputError('causes', 'they move as one or do not vary', 'record days on which they differ')

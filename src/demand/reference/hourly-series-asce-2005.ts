@@ -123,10 +123,10 @@ export function hourlySeriesAsce2005(series: HourlySeriesAsce): HourlySeriesCoun
   let sunset = 0
   let correction = 0
   for (let i = 0; i < rows; i++) {
-    const t = temperature[i] as number
-    const ea = vapourPressure[i] as number
-    const speed = wind[i] as number
-    let rs = solar[i] as number
+    const t = temperature[i]!
+    const ea = vapourPressure[i]!
+    const speed = wind[i]!
+    let rs = solar[i]!
     const inRange = t >= -60 && t <= 60 && ea >= 0 && ea <= 10 && rs >= -0.05 && rs <= 6 && speed >= 0 && speed <= 120
     if (!inRange) {
       short[i] = Number.NaN

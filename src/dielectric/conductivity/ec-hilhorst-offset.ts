@@ -71,7 +71,7 @@ export function fitOffsetHilhorst2000(readings: OffsetReadings): HilhorstOffset 
   const meanY = y.reduce((total, value) => total + value, 0) / n
   let [xx, xy, yy] = [0, 0, 0]
   x.forEach((value, i) => {
-    const [dx, dy] = [value - meanX, (y[i] as number) - meanY]
+    const [dx, dy] = [value - meanX, y[i]! - meanY]
     xx += dx * dx
     xy += dx * dy
     yy += dy * dy

@@ -66,7 +66,7 @@ export function molalPotassiumChloride(standard: MolalStandard): MeasuredEC {
   requireObject(standard, 'standard')
   const column = [0.01, 0.1, 1].indexOf(standard.molality) + 1
   const row = rowAt(MOLAL, standard.temperature)
-  const value = row[column] as number
+  const value = row[column]!
   if (column === 0 || value === 0)
     throw new InputError(
       'molality',
@@ -96,7 +96,7 @@ export function demalPotassiumChloride(standard: DemalStandard): MeasuredEC {
   requireObject(standard, 'standard')
   const column = ['A', 'B', 'C'].indexOf(standard.solution) + 1
   if (column === 0) throw new InputError('solution', `${standard.solution} is not in the table`, 'take A, B or C')
-  return rowAt(DEMAL, standard.temperature)[column] as number as MeasuredEC
+  return rowAt(DEMAL, standard.temperature)[column]! as MeasuredEC
 }
 
 function rowAt<Row extends readonly number[]>(table: readonly Row[], temperature: number): Row {

@@ -48,21 +48,21 @@ export function conductivityOfSalt(solution: SaltSolution): MeasuredEC {
     throw new InputError('salt', `${solution.salt} is not in the table`, `take one of ${Object.keys(TABLE).join(', ')}`)
   const row: readonly number[] = TABLE[solution.salt]
   const percent = solution.massFraction * 100
-  const last = PERCENTS[row.length - 1] as number
+  const last = PERCENTS[row.length - 1]!
   // A share times 100 may miss the printed percent by its rounding.
   const nearest = PERCENTS.findIndex((printed) => Math.abs(printed - percent) <= 1e-9)
-  if (nearest >= 0 && nearest < row.length) return row[nearest] as number as MeasuredEC
-  if (!(percent > (PERCENTS[0] as number) && percent < last))
+  if (nearest >= 0 && nearest < row.length) return row[nearest]! as MeasuredEC
+  if (!(percent > PERCENTS[0]! && percent < last))
     throw new DomainError(solution.massFraction, {
       quantity: `mass fraction of ${solution.salt}`,
       unit: '1',
-      min: (PERCENTS[0] as number) / 100,
+      min: PERCENTS[0]! / 100,
       max: last / 100,
       ends: '[]',
       hint: 'the printed table ends there; below 0.5 % use the limiting law or measure',
     })
   const above = PERCENTS.findIndex((printed) => printed > percent)
-  const [low, high] = [PERCENTS[above - 1] as number, PERCENTS[above] as number]
+  const [low, high] = [PERCENTS[above - 1]!, PERCENTS[above]!]
   const share = (percent - low) / (high - low)
-  return ((row[above - 1] as number) * (1 - share) + (row[above] as number) * share) as MeasuredEC
+  return (row[above - 1]! * (1 - share) + row[above]! * share) as MeasuredEC
 }

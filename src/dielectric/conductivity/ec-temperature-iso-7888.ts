@@ -34,7 +34,7 @@ const LAST_FALL = { factor: -0.005, degrees: 0.3 }
 export function ecTemperatureFactorIso7888(temperature: Temperature): number {
   const t = numberIn(temperature, TEMPERATURE_ISO_7888)
   const whole = Math.floor(t)
-  const factor = WHOLE_DEGREES[whole] as number
-  const slope = whole === 35 ? LAST_FALL.factor / LAST_FALL.degrees : (WHOLE_DEGREES[whole + 1] as number) - factor
+  const factor = WHOLE_DEGREES[whole]!
+  const slope = whole === 35 ? LAST_FALL.factor / LAST_FALL.degrees : WHOLE_DEGREES[whole + 1]! - factor
   return factor + (t - whole) * slope
 }

@@ -65,7 +65,7 @@ export function fitScaledFrequency(samples: ScaledFrequencySamples): FittedScale
   let xy = 0
   x.forEach((value, i) => {
     xx += (value - meanX) ** 2
-    xy += (value - meanX) * ((y[i] as number) - meanY)
+    xy += (value - meanX) * (y[i]! - meanY)
   })
   if (xx <= 1e-20 * n)
     throw new InputError('scaled', 'all samples read the same', 'take samples of different water contents')

@@ -41,7 +41,7 @@ export function columnGrid(containers: readonly Container[], wanted: number): Co
   let node = 0
   let base = 0
   containers.forEach((container, layer) => {
-    const count = counts[layer] as number
+    const count = counts[layer]!
     for (let k = 0; k < count; k++) fillElement(grid, container, layer, base, node + k, k, count)
     node += count
     base += container.height
@@ -57,7 +57,7 @@ export function columnGrid(containers: readonly Container[], wanted: number): Co
 
 function emptyGrid(elements: number, containers: readonly Container[]) {
   const room = (size: number) => new Float64Array(size)
-  const top = containers.at(-1) as Container
+  const top = containers.at(-1)!
   return {
     nodes: elements + 1,
     heights: room(elements + 1),
@@ -68,7 +68,7 @@ function emptyGrid(elements: number, containers: readonly Container[]) {
     volumes: room(elements + 1),
     layers: new Uint16Array(elements),
     seams: [0],
-    bottom: (containers[0] as Container).area(0 as Length) * 10000,
+    bottom: containers[0]!.area(0 as Length) * 10000,
     surface: top.area(top.height) * 10000,
     volume: containers.reduce((sum, { volume }) => sum + volume * 1000, 0),
   }

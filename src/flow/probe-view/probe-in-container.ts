@@ -55,7 +55,7 @@ export function probeReading(profile: readonly ContainerLayer[], probe: ProbeInC
   if (!(to > from)) throw new InputError('height', 'lies outside the profile', `place the probe below ${top} cm`)
   let sum = 0
   for (let i = 1; i < profile.length; i++) {
-    const [a, b] = [profile[i - 1] as ContainerLayer, profile[i] as ContainerLayer]
+    const [a, b] = [profile[i - 1]!, profile[i]!]
     const [low, high] = [Math.max(a.height, from), Math.min(b.height, to)]
     if (!(high > low)) continue
     const at = (z: number) =>
@@ -154,7 +154,7 @@ export function bestProbeHeight(request: ProbeHeights): BestProbeHeight {
 type Course = readonly { duration: Duration; shot: boolean; mean: WaterContent; readings: readonly WaterContent[] }[]
 
 function viewOf(height: Length, i: number, course: Course): ProbeHeightView {
-  const offs = course.map(({ readings, mean }) => (readings[i] as number) - mean)
+  const offs = course.map(({ readings, mean }) => readings[i]! - mean)
   const bias = average(offs)
   const before = offs.filter((_, k) => !course[k]?.shot && (course[k + 1]?.shot ?? false))
   const after = offs.filter((_, k) => course[k]?.shot)
@@ -172,11 +172,11 @@ function lagOf(i: number, course: Course): Duration {
   const shot = course.findIndex((step) => step.shot)
   let [highest, lag, time] = [-Infinity, 0, 0]
   for (let k = Math.max(shot, 0); k < course.length; k++) {
-    const step = course[k] as Course[number]
+    const step = course[k]!
     if (k > shot && step.shot) break
     if (k > shot) time += step.duration
-    if ((step.readings[i] as number) > highest) {
-      highest = step.readings[i] as number
+    if (step.readings[i]! > highest) {
+      highest = step.readings[i]!
       lag = time
     }
   }

@@ -89,7 +89,7 @@ export function fitWaterStore(record: StoreRecord): StoreFit {
   const leastBypass = bypass.known ? found.at[1] : bypass.range.min
   const at: StoreNumbers = [found.at[0], leastBypass, found.at[2]]
   const modelled = drainAt(at)
-  const squares = modelled.reduce((sum, volume, k) => sum + (volume - (drained[k] as number)) ** 2, 0)
+  const squares = modelled.reduce((sum, volume, k) => sum + (volume - drained[k]!) ** 2, 0)
   return {
     store: storeOf(at),
     told: { containerCapacity, bypass, drainLag: inSeconds(lag, at[2]) },

@@ -1,4 +1,3 @@
-import type { FlowStep } from '../container-flow.js'
 import type { StoreRecord } from './store-record.js'
 
 /** Capacity in m³/m³, bypass, and the natural logarithm of the lag in s. */
@@ -16,7 +15,7 @@ export function quickDrain({
     let [held, draining, duration, stay] = [start * substrateVolume, 0, 0, 1]
     const out = new Float64Array(steps.length)
     for (let k = 0; k < out.length; k++) {
-      const during = steps[k] as FlowStep
+      const during = steps[k]!
       if (during.duration !== duration) {
         duration = during.duration
         stay = Math.exp(-duration * pace)

@@ -19,7 +19,7 @@ const PROMISING = 2
 export function searchStore(record: StoreRecord): { readonly at: StoreNumbers; readonly value: number } {
   const drainOf = quickDrain(record)
   const squares = (at: StoreNumbers) =>
-    drainOf(at).reduce((sum, volume, k) => sum + (volume - (record.drained[k] as number)) ** 2, 0)
+    drainOf(at).reduce((sum, volume, k) => sum + (volume - record.drained[k]!) ** 2, 0)
   const onsets = possibleOnsets(record, BYPASSES)
   // The best onsets of each bypass: where the lag of the grid is off, a wrong bypass makes up for it, and would win everywhere.
   const starts = BYPASSES.flatMap((bypass) => {
@@ -60,8 +60,8 @@ function bestCapacity(
     const [here, there] = [drainOf([capacity, bypass, lag]), drainOf([capacity + move, bypass, lag])]
     let [along, length] = [0, 0]
     here.forEach((volume, k) => {
-      const change = (there[k] as number) - volume
-      along += change * ((drained[k] as number) - volume)
+      const change = there[k]! - volume
+      along += change * (drained[k]! - volume)
       length += change * change
     })
     if (length === 0) return low

@@ -35,10 +35,10 @@ export function toldByRecord(
   ] as const
   const ranges = ends.map((end, i) => sameDrain(at, i, end, drainOf))
   const reasons = ranges.map(({ min, max }, i) => {
-    if (max - min > (WIDTHS[i] as number)) return 'not-told-by-record'
-    const [low, high] = ends[i] as readonly [number, number]
-    const near = MOVES[i] as number
-    return (at[i] as number) < low + near || (at[i] as number) > high - near ? 'at-its-limit' : undefined
+    if (max - min > WIDTHS[i]!) return 'not-told-by-record'
+    const [low, high] = ends[i]!
+    const near = MOVES[i]!
+    return at[i]! < low + near || at[i]! > high - near ? 'at-its-limit' : undefined
   })
   const free = [0, 1, 2].filter((i) => reasons[i] === undefined)
   const errors = standardErrors(at, free, drainOf, squares)
@@ -61,11 +61,11 @@ function sameDrain(
   const tolerance = SAME * drain.reduce((a, b) => Math.max(a, b), 0)
   const same = (value: number) => {
     const other = drainOf(moved(at, i, value))
-    return other.every((volume, k) => Math.abs(volume - (drain[k] as number)) <= tolerance)
+    return other.every((volume, k) => Math.abs(volume - drain[k]!) <= tolerance)
   }
   const edge = (end: number) => {
     if (same(end)) return end
-    let [inside, outside] = [at[i] as number, end]
+    let [inside, outside] = [at[i]!, end]
     for (let count = 0; count < 30; count++) {
       const middle = (inside + outside) / 2
       if (same(middle)) inside = middle
@@ -84,11 +84,11 @@ function standardErrors(
   squares: number,
 ): number[] | undefined {
   const columns = free.map((i) => {
-    const h = MOVES[i] as number
-    const [after, before] = [1, -1].map((sign) => drainOf(moved(at, i, (at[i] as number) + sign * h)))
-    return (after as Float64Array).map((volume, k) => (volume - (before?.[k] as number)) / (2 * h))
+    const h = MOVES[i]!
+    const [after, before] = [1, -1].map((sign) => drainOf(moved(at, i, at[i]! + sign * h)))
+    return (after as Float64Array).map((volume, k) => (volume - before![k]!) / (2 * h))
   })
-  const dot = (a: Float64Array, b: Float64Array) => a.reduce((sum, value, k) => sum + value * (b[k] as number), 0)
+  const dot = (a: Float64Array, b: Float64Array) => a.reduce((sum, value, k) => sum + value * b[k]!, 0)
   const factor = choleskyFactor(
     columns.map((a) => columns.map((b) => dot(a, b))),
     1e-9,
@@ -97,7 +97,7 @@ function standardErrors(
   const variance = squares / Math.max(drainOf(at).length - free.length, 1)
   return free.map((_, k) => {
     const unit = free.map((_, j) => (j === k ? 1 : 0))
-    return Math.sqrt(variance * (choleskySolve(factor.lower, unit)[k] as number))
+    return Math.sqrt(variance * choleskySolve(factor.lower, unit)[k]!)
   })
 }
 

@@ -20,9 +20,9 @@ export function firstFit(
   most: number,
 ): number {
   let start = from
-  for (let i = pieceAt(times, from); i < times.length && (times[i] as number) < start + duration; i++) {
+  for (let i = pieceAt(times, from); i < times.length && times[i]! < start + duration; i++) {
     // A piece that is too full puts the beginning off to its end; the last piece is always empty.
-    if ((flows[i] as number) + flow > most && (times[i + 1] as number) > start) start = times[i + 1] as number
+    if (flows[i]! + flow > most && times[i + 1]! > start) start = times[i + 1]!
   }
   return start
 }
@@ -31,7 +31,7 @@ export function firstFit(
 export function take({ times, flows }: PumpProfile, from: number, to: number, flow: number): void {
   const first = split(times, flows, from)
   const end = split(times, flows, to)
-  for (let i = first; i < end; i++) flows[i] = (flows[i] as number) + flow
+  for (let i = first; i < end; i++) flows[i] = flows[i]! + flow
 }
 
 /** Forgets what lies before a moment, which no later shot can need. */
@@ -45,7 +45,7 @@ function split(times: number[], flows: number[], time: number): number {
   const i = pieceAt(times, time)
   if (times[i] === time) return i
   times.splice(i + 1, 0, time)
-  flows.splice(i + 1, 0, flows[i] as number)
+  flows.splice(i + 1, 0, flows[i]!)
   return i + 1
 }
 
@@ -55,7 +55,7 @@ function pieceAt(times: readonly number[], time: number): number {
   let high = times.length
   while (high - low > 1) {
     const middle = (low + high) >> 1
-    if ((times[middle] as number) <= time) low = middle
+    if (times[middle]! <= time) low = middle
     else high = middle
   }
   return low

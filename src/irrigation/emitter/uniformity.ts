@@ -28,7 +28,7 @@ export function lowQuarterUniformity(catches: ArrayLike<number>): Share {
   const sorted = Float64Array.from(catches).sort()
   const quarter = sorted.length / 4
   let low = 0
-  for (let i = 0; i < quarter; i++) low += (sorted[i] as number) * Math.min(1, quarter - i)
+  for (let i = 0; i < quarter; i++) low += sorted[i]! * Math.min(1, quarter - i)
   // The rounding of sums of equal values must not lift the lowest quarter above the mean.
   return Math.min(1, low / quarter / mean) as Share
 }
@@ -54,7 +54,7 @@ export function lowQuarterUniformity(catches: ArrayLike<number>): Share {
 export function christiansenUniformity(catches: ArrayLike<number>): Share {
   const mean = meanOf(catches, 2)
   let deviations = 0
-  for (let i = 0; i < catches.length; i++) deviations += Math.abs((catches[i] as number) - mean)
+  for (let i = 0; i < catches.length; i++) deviations += Math.abs(catches[i]! - mean)
   return (1 - deviations / (catches.length * mean)) as Share
 }
 
@@ -79,7 +79,7 @@ export function christiansenUniformity(catches: ArrayLike<number>): Share {
 export function flowVariationCoefficient(catches: ArrayLike<number>): number {
   const mean = meanOf(catches, 2)
   let squares = 0
-  for (let i = 0; i < catches.length; i++) squares += ((catches[i] as number) - mean) ** 2
+  for (let i = 0; i < catches.length; i++) squares += (catches[i]! - mean) ** 2
   return Math.sqrt(squares / (catches.length - 1)) / mean
 }
 
@@ -123,8 +123,8 @@ export function flowVariation(flows: ArrayLike<number>): Share {
   meanOf(flows, 2)
   let [least, most] = [Infinity, -Infinity]
   for (let i = 0; i < flows.length; i++) {
-    least = Math.min(least, flows[i] as number)
-    most = Math.max(most, flows[i] as number)
+    least = Math.min(least, flows[i]!)
+    most = Math.max(most, flows[i]!)
   }
   return ((most - least) / most) as Share
 }
@@ -139,7 +139,7 @@ function meanOf(catches: ArrayLike<number>, least: number): number {
       `measure ${least} at least, 16 or more for a sound answer`,
     )
   let sum = 0
-  for (let i = 0; i < catches.length; i++) sum += numberIn(catches[i] as number, CATCH)
+  for (let i = 0; i < catches.length; i++) sum += numberIn(catches[i]!, CATCH)
   if (sum === 0) throw new InputError('catches', 'none holds water', 'check that the zone ran')
   return sum / catches.length
 }

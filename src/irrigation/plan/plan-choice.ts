@@ -27,7 +27,7 @@ export function byTrigger<State>(planning: Planning<State>, drain: number): Choo
 
 /** Waters as it was really done: the water of each step. */
 export function byRecord<State>(water: Float64Array): Chooser<State> {
-  return ({ steps }) => ({ volume: water[steps] as number, reason: 'given' })
+  return ({ steps }) => ({ volume: water[steps]!, reason: 'given' })
 }
 
 function dropped(because: PlanCause): Wish {
@@ -43,7 +43,7 @@ function volumeFor<State>(
 ): number {
   const { substrateVolume, containerCapacity, bypass } = request.container
   // What the plants take while the shot runs is missing too.
-  const missing = (request.fullPoint - waterContent) * substrateVolume + (request.demand[step] as number)
+  const missing = (request.fullPoint - waterContent) * substrateVolume + request.demand[step]!
   // Below capacity only the bypass drains, so that more water would lift the container above the full point.
   const staysBelow = request.fullPoint < containerCapacity - DROP
   const room = staysBelow ? missing / Math.max(1 - bypass, DROP) : Infinity

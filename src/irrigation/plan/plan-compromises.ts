@@ -41,9 +41,9 @@ function tooDry<State>({ request, firstStep, lastStep }: Planning<State>, run: P
   let lowest = Infinity
   // The first shots of the day come into a container that has dried overnight; that is the dry-down, not a fault.
   const settled = firstStep + Math.ceil((2 * (request.minRest + request.maxRunTime)) / request.step) + 1
-  for (let i = settled; i <= lastStep; i++) lowest = Math.min(lowest, run.waterContent[i] as number)
+  for (let i = settled; i <= lastStep; i++) lowest = Math.min(lowest, run.waterContent[i]!)
   let step = 0
-  for (let i = 0; i < demand.length; i++) step = Math.max(step, demand[i] as number)
+  for (let i = 0; i < demand.length; i++) step = Math.max(step, demand[i]!)
   if (!(refillPoint - lowest > step / container.substrateVolume + 1e-6)) return []
   return [missed('below-refill-point', 'refillPoint', lowest, refillPoint, 'm³/m³')]
 }

@@ -39,7 +39,7 @@ export function doubtsOf(request: DayPlanRequest, due: ReadonlyMap<number, numbe
 /** A container whose plants drink its whole volume in a day is watered with a wrong unit, or is far too small to plan for. */
 function demandDoubt({ demand, step, container }: DayPlanRequest): PlanFinding[] {
   let total = 0
-  for (let i = 0; i < demand.length; i++) total += demand[i] as number
+  for (let i = 0; i < demand.length; i++) total += demand[i]!
   const daily = (total * 86400) / Math.max(86400, step * demand.length)
   const { substrateVolume } = container
   return daily > substrateVolume ? [missed('unusual-demand', 'demand', daily, substrateVolume, 'L', 'danger')] : []

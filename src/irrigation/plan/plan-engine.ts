@@ -51,8 +51,8 @@ export function finishPlan<State>(
   const n = request.demand.length
   const run = runPlan(planning, from, n, byTrigger(planning, share))
   for (let i = 0; i < from.steps; i++) {
-    run.waterContent[i] = before?.waterContent[i] as number
-    run.drain[i] = before?.drain[i] as number
+    run.waterContent[i] = before!.waterContent[i]!
+    run.drain[i] = before!.drain[i]!
   }
   const shots = [...(before?.shots ?? []), ...run.shots]
   const drained = drainInAll(planning, run.end)

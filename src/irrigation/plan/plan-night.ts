@@ -16,8 +16,8 @@ export function nightOf<State>(planning: Planning<State>, run: PlanRun<State>, l
   const within = Math.min(waterContent.length, nightEnd)
   let peak = -Infinity
   for (let i = last === undefined ? 0 : Math.min(stepOf(request, last), within - 1); i < within; i++)
-    peak = Math.max(peak, waterContent[i] as number)
-  let end = waterContent[within - 1] as number
+    peak = Math.max(peak, waterContent[i]!)
+  let end = waterContent[within - 1]!
   let { state } = run.end
   for (let i = waterContent.length; i < nightEnd; i++) {
     const demand = demandAt(request, i) as Volume

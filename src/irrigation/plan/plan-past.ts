@@ -76,15 +76,15 @@ export function pastOf<State>(
   const water = new Float64Array(n + 1)
   for (const { time, volume } of given) {
     const step = Math.min(n - 1, stepOf(request, time))
-    water[step] = (water[step] as number) + volume
+    water[step] = water[step]! + volume
   }
   const before = runPlan(planning, beginning(planning), present, byRecord(water))
   const shots = shotsOf(request, given, before.waterContent)
   const elapsed = now - request.start - present * request.step
   // A step in which something was given is done, even if it begins just now.
-  const started = present < n && (elapsed > DROP || (water[present] as number) > 0)
+  const started = present < n && (elapsed > DROP || water[present]! > 0)
   const run = started
-    ? throughStep(planning, before, water[present] as number, elapsed, measured, given)
+    ? throughStep(planning, before, water[present]!, elapsed, measured, given)
     : atOnce(planning, before, measured, given)
   const closed = given.reduce(
     (end, shot) => Math.max(end, shot.time + openFor(request, shot)),
@@ -114,7 +114,7 @@ function throughStep<State>(
   shots: readonly GivenShot[],
 ): Reached<State> {
   const { request } = planning
-  const demand = request.demand[end.steps] as number
+  const demand = request.demand[end.steps]!
   // Without a reading nothing parts the step, so that an undisturbed plan stays as it was.
   const share = measured === undefined ? 0 : elapsed / request.step
   const early = share > DROP ? spent(planning, end, request.step * share, given, demand * share) : end
@@ -123,7 +123,7 @@ function throughStep<State>(
   waterContent[end.steps] = planning.flow.waterContent(late.state)
   drain[end.steps] = late.drained - end.drained
   const { trigger } = request
-  const light = end.light + (trigger.by === 'light' ? (trigger.radiation[end.steps] as number) : 0)
+  const light = end.light + (trigger.by === 'light' ? trigger.radiation[end.steps]! : 0)
   const left = given > 0 && trigger.by === 'light' ? Math.max(0, light - trigger.threshold) : light
   return { planning: now.planning, end: { ...late, steps: end.steps + 1, light: left } }
 }
@@ -180,7 +180,7 @@ function measuredDoubt<State>(
   const doubt = waterContentDoubt(waterContent, container, about)
   if (doubt?.because === 'above-capacity') return doubt
   let use = 0
-  for (let i = 0; i < end.steps; i++) use += request.demand[i] as number
+  for (let i = 0; i < end.steps; i++) use += request.demand[i]!
   const water = given.reduce((sum, { volume }) => sum + volume, 0)
   const dry = request.waterContent - (2 * use) / container.substrateVolume - SCATTER
   const wet = request.waterContent + water / container.substrateVolume + SCATTER

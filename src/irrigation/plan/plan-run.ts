@@ -43,7 +43,7 @@ export function runPlan<State>(
   let progress = from
   for (let i = from.steps; i < until; i++) {
     const time = request.start + i * step
-    const light = progress.light + (trigger.by === 'light' ? (trigger.radiation[i] as number) : 0)
+    const light = progress.light + (trigger.by === 'light' ? trigger.radiation[i]! : 0)
     const wish = choose(progress, time, light)
     const shot = wish.volume > 0 ? shotOf(request, time, wish, flow.waterContent(progress.state)) : undefined
     if (shot !== undefined) shots.push(shot)
@@ -63,7 +63,7 @@ export function runPlan<State>(
       drained: progress.drained + after.drained,
       taken: progress.taken + after.taken,
       surplus: progress.surplus,
-      rewetting: progress.rewetting && (i < planning.firstStep || (waterContent[i] as number) < rewetLevel(request)),
+      rewetting: progress.rewetting && (i < planning.firstStep || waterContent[i]! < rewetLevel(request)),
       light: shot !== undefined && trigger.by === 'light' ? Math.max(0, light - trigger.threshold) : light,
     }
   }

@@ -20,7 +20,7 @@ export function checkTrigger({ trigger, demand }: DayPlanRequest): void {
   numberIn(threshold, LIGHT_THRESHOLD, 'threshold')
   if (radiation?.length !== demand.length)
     throw new InputError('trigger.radiation', 'is not as long as demand', 'give each step')
-  for (let i = 0; i < radiation.length; i++) numberIn(radiation[i] as number, RADIATION_SUM, 'radiation')
+  for (let i = 0; i < radiation.length; i++) numberIn(radiation[i]!, RADIATION_SUM, 'radiation')
 }
 
 /** The steps at which a clock asks for a shot; of several times in one step only the first has one. */

@@ -47,5 +47,5 @@ export interface Planning<State> {
 
 /** Demand in a step; a step of the night after the plan is expected to be as the same hour of the plan's own day. */
 export function demandAt({ demand, step }: DayPlanRequest, i: number): number {
-  return demand[i < demand.length ? i : i - Math.round(86400 / step)] as number
+  return demand[i < demand.length ? i : i - Math.round(86400 / step)]!
 }

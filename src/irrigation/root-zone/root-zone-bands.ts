@@ -29,8 +29,7 @@ export function inBands<Name extends string>(
   bands: readonly Band<Name>[],
   about: { readonly code: string; readonly unit: string; readonly source: string; readonly caution: string },
 ): RootZoneBand<Name> {
-  const found =
-    bands.find(({ upTo, below }) => (below ? value < upTo : value <= upTo)) ?? (bands[bands.length - 1] as Band<Name>)
+  const found = bands.find(({ upTo, below }) => (below ? value < upTo : value <= upTo)) ?? bands[bands.length - 1]!
   return {
     band: found.band,
     value,

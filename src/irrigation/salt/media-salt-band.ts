@@ -55,7 +55,7 @@ export function mediaSaltBand(input: MediaSaltInput): RootZoneBand<MediaSaltBand
   if (limits === undefined)
     throw new InputError('method', `${method} is unknown`, `use one of ${Object.keys(LIMITS).join(', ')}`)
   const bands: Band<MediaSaltBand>[] = limits.map((upTo, i) => {
-    const band = NAMES[i] as MediaSaltBand
+    const band = NAMES[i]!
     return { upTo, band, level: i === 2 ? 'note' : 'caution', says: `${band} salts by ${method}` }
   })
   bands.push({ upTo: Infinity, band: 'extreme', level: 'danger', says: `extreme salts by ${method}` })

@@ -159,9 +159,9 @@ export function meanDrainEC(input: MeanDrainECInput): DrainEC {
   let water = 0
   let salt = 0
   for (let i = 0; i < volumes.length; i++) {
-    const volume = numberIn(volumes[i] as number, DRAINED)
+    const volume = numberIn(volumes[i]!, DRAINED)
     water += volume
-    salt += volume * numberIn(conductivities[i] as number, DRAIN_EC)
+    salt += volume * numberIn(conductivities[i]!, DRAIN_EC)
   }
   if (water === 0) throw new InputError('volumes', 'hold no water', 'an EC needs some drain')
   return (salt / water) as DrainEC

@@ -91,7 +91,7 @@ export function checkUncertainty(
 /** Refuses readings that must fall one after the other and do not. */
 export function refuseRise(names: readonly string[], values: readonly number[]): void {
   for (let i = 1; i < values.length; i++) {
-    if ((values[i] as number) <= (values[i - 1] as number)) continue
+    if (values[i]! <= values[i - 1]!) continue
     throw new InputError(
       `${names[i]}`,
       `${values[i]} is above the ${names[i - 1]} of ${values[i - 1]}`,

@@ -47,16 +47,16 @@ export function measuredContainer(input: MeasuredSections): Container {
     )
   let cubic = 0
   for (let i = 0; i < heights.length; i++) {
-    const height = numberIn(heights[i] as number, HEIGHT)
-    const area = numberIn(areas[i] as number, SECTION_AREA)
-    const before = i > 0 ? (heights[i - 1] as number) : 0
+    const height = numberIn(heights[i]!, HEIGHT)
+    const area = numberIn(areas[i]!, SECTION_AREA)
+    const before = i > 0 ? heights[i - 1]! : 0
     if (i === 0 ? height !== 0 : height <= before)
       throw new InputError(
         'heights',
         `height ${i} is ${height} cm after ${before} cm`,
         'begin with 0 and let heights rise',
       )
-    if (i > 0) cubic += (((areas[i - 1] as number) + area) / 2) * (height - before) * 10000
+    if (i > 0) cubic += ((areas[i - 1]! + area) / 2) * (height - before) * 10000
   }
   if (cubic === 0) throw new InputError('areas', 'all of them are zero', 'give the areas of the sections')
   // Copies, so that the container does not change with the caller's lists.
@@ -64,10 +64,10 @@ export function measuredContainer(input: MeasuredSections): Container {
   const sections: readonly number[] = areas.map((area) => area * 10000)
   const section = (z: number) => {
     let i = 1
-    while (z > (levels[i] as number)) i++
-    const [low, high] = [levels[i - 1] as number, levels[i] as number]
-    const [from, to] = [sections[i - 1] as number, sections[i] as number]
+    while (z > levels[i]!) i++
+    const [low, high] = [levels[i - 1]!, levels[i]!]
+    const [from, to] = [sections[i - 1]!, sections[i]!]
     return from + ((to - from) * (z - low)) / (high - low)
   }
-  return containerOf('measured', levels[levels.length - 1] as number, cubic, section, levels.slice(1, -1))
+  return containerOf('measured', levels[levels.length - 1]!, cubic, section, levels.slice(1, -1))
 }

@@ -40,10 +40,10 @@ export function stackedContainer(parts: readonly Container[]): Container {
   }
   const section = (z: number) => {
     let i = parts.length - 1
-    while (z < (bases[i] as number)) i--
-    const part = parts[i] as Container
+    while (z < bases[i]!) i--
+    const part = parts[i]!
     // Adding and taking away a base may round beyond the part's top.
-    return part.area(Math.min(z - (bases[i] as number), part.height) as Length) * 10000
+    return part.area(Math.min(z - bases[i]!, part.height) as Length) * 10000
   }
   return containerOf('stack', height, litres * 1000, section, kinks)
 }

@@ -59,7 +59,7 @@ export function fitProblem(request: RetentionFitRequest): FitProblem {
   if (conducting.length > 0) ranges.push(...conductionRanges(form, conducting.length))
 
   const modelAt = (place: readonly number[]) => {
-    const shape = form.shape.map((parameter, i) => naturalValue(parameter, place[2 + i] as number))
+    const shape = form.shape.map((parameter, i) => naturalValue(parameter, place[2 + i]!))
     const connection = conducting.length > 0 && form.minConnection !== undefined ? place[3 + shape.length] : undefined
     return form.make(place[0] as WaterContent, place[1] as WaterContent, shape, connection)
   }
@@ -97,7 +97,7 @@ export function fitProblem(request: RetentionFitRequest): FitProblem {
       points.forEach((point, i) => {
         out[i] = (model.waterContent(point.suction) - point.waterContent) / waterContentUncertainty
       })
-      const logSaturated = place[2 + form.shape.length] as number
+      const logSaturated = place[2 + form.shape.length]!
       conducting.forEach((point, i) => {
         out[points.length + i] =
           (logSaturated + logShare(model, point) - logMeasured(point)) / (Math.LN10 * logConductivityUncertainty)

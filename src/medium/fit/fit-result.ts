@@ -48,7 +48,7 @@ export function fitResult(problem: FitProblem, end: LeastSquaresMinimum): Retent
     rmse: (waterContentUncertainty * rootMeanSquare(residuals.subarray(0, points))) as WaterContentChange,
     ...(conducting && {
       rmseLogConductivity: logConductivityUncertainty * rootMeanSquare(residuals.subarray(points)),
-      saturatedConductivity: Math.exp(end.parameters[2 + form.shape.length] as number) as HydraulicConductivity,
+      saturatedConductivity: Math.exp(end.parameters[2 + form.shape.length]!) as HydraulicConductivity,
     }),
     aicc: count * Math.log(Math.max(end.sumOfSquares / count, EXACT)) + 2 * k + (2 * k * (k + 1)) / (count - k - 1),
     points,

@@ -54,21 +54,19 @@ export function parameterKnowledge(problem: FitProblem, end: LeastSquaresMinimum
       return
     refuse(axis.name, `it runs to ${axis.value.toPrecision(4)} ${axis.unit}, the end of what these points could show`)
   })
-  const scales = end.free.map((j) => Math.sqrt(end.curvature[j]?.[j] as number))
+  const scales = end.free.map((j) => Math.sqrt(end.curvature[j]![j]!))
   end.free.forEach((j, a) => {
-    if (!((scales[a] as number) > 0)) refuse(axes[j]?.name as string, 'no point depends on it')
+    if (!(scales[a]! > 0)) refuse(axes[j]?.name as string, 'no point depends on it')
   })
-  const scaled = end.free.map((i, a) =>
-    end.free.map((j, b) => (end.curvature[i]?.[j] as number) / ((scales[a] as number) * (scales[b] as number))),
-  )
+  const scaled = end.free.map((i, a) => end.free.map((j, b) => end.curvature[i]![j]! / (scales[a]! * scales[b]!)))
   const factor = choleskyFactor(scaled, 1e-10)
   if ('dependent' in factor) {
-    const name = axes[end.free[factor.dependent] as number]?.name as string
+    const name = axes[end.free[factor.dependent]!]?.name as string
     return refuse(name, 'other parameters can make up for any change of it')
   }
   const inverse = choleskyInverse(factor.lower)
   const variance = end.sumOfSquares / (count - end.free.length)
-  const spread = (a: number) => Math.sqrt(inverse[a]?.[a] as number)
+  const spread = (a: number) => Math.sqrt(inverse[a]![a]!)
   const parameters = axes.flatMap((axis, j) => {
     const a = end.free.indexOf(j)
     const fixed = lower[j] === upper[j]
@@ -76,7 +74,7 @@ export function parameterKnowledge(problem: FitProblem, end: LeastSquaresMinimum
     if (fixed && !Object.hasOwn(problem.given, axis.name)) return []
     const { name, value, unit } = axis
     if (a < 0) return [{ name, value, unit, fixed }]
-    const error = (Math.sqrt(variance) * spread(a)) / (scales[a] as number)
+    const error = (Math.sqrt(variance) * spread(a)) / scales[a]!
     if (!(error <= UNKNOWN[axis.role]))
       refuse(
         name,
@@ -95,7 +93,7 @@ function axesOf({ form }: FitProblem, place: readonly number[]): Axis[] {
     { name: 'residual', unit: 'm³/m³', role: 'waterContent', value: residual, slope: 1 },
   ]
   form.shape.forEach((parameter, i) => {
-    const t = rest[i] as number
+    const t = rest[i]!
     const unit = { suction: 'cm', 'inverse suction': '1/cm', exponent: '1', share: '1' }[parameter.role]
     const [value, slope] = [naturalValue(parameter, t), naturalSlope(parameter, t)]
     axes.push({ name: parameter.name, unit, role: parameter.role, value, slope })

@@ -61,14 +61,14 @@ export function bestStarts(
   most: number,
 ): SearchStart[] {
   const best: SearchStart[] = []
-  const trials = form.shape.map((parameter, i) => trialsOf(parameter, box.shape[i] as SearchRange))
+  const trials = form.shape.map((parameter, i) => trialsOf(parameter, box.shape[i]!))
   const visit = (shape: readonly number[]) => {
     const parameter = form.shape[shape.length]
     if (parameter !== undefined) {
-      for (const t of trials[shape.length] as number[]) visit([...shape, t])
+      for (const t of trials[shape.length]!) visit([...shape, t])
       return
     }
-    const natural = shape.map((t, i) => naturalValue(form.shape[i] as ShapeParameter, t))
+    const natural = shape.map((t, i) => naturalValue(form.shape[i]!, t))
     if (form.admits?.(natural) === false) return
     const model = form.make(1 as WaterContent, 0 as WaterContent, natural)
     const saturations = points.map((point) => model.waterContent(point.suction as SuctionHead))
@@ -93,7 +93,7 @@ function trialsOf(parameter: ShapeParameter, { low, high }: SearchRange): number
 function waterContentsFor(saturations: readonly number[], points: readonly RetentionPoint[], box: SearchBox) {
   let [n, x, y, xx, xy] = [points.length, 0, 0, 0, 0]
   points.forEach(({ waterContent }, i) => {
-    const s = saturations[i] as number
+    const s = saturations[i]!
     x += s
     y += waterContent
     xx += s * s
@@ -107,7 +107,7 @@ function waterContentsFor(saturations: readonly number[], points: readonly Reten
   const saturated = clip(xx > 0 ? residual + (xy - residual * x) / xx : 0, box.saturated)
   let sumOfSquares = 0
   points.forEach(({ waterContent }, i) => {
-    sumOfSquares += (residual + (saturated - residual) * (saturations[i] as number) - waterContent) ** 2
+    sumOfSquares += (residual + (saturated - residual) * saturations[i]! - waterContent) ** 2
   })
   return { saturated, residual, sumOfSquares }
 }

@@ -19,7 +19,7 @@ export function newFalls(): ClockFalls {
 /** Learns the fall of one more half hour; the newest weighs half, because crops and light change. */
 export function learnFall(falls: (number | null)[], time: number, fall: number): void {
   const b = binOf(time)
-  const known = falls[b] as number | null
+  const known = falls[b]!
   falls[b] = known === null ? fall : known + (fall - known) / 2
 }
 
@@ -46,7 +46,7 @@ export function fallBetween(expected: Float64Array, from: number, to: number): n
   let fall = 0
   for (let time = from; time < to; ) {
     const end = Math.min(to, nextBorder(time))
-    fall += ((expected[binOf(time)] as number) * (end - time)) / BIN
+    fall += (expected[binOf(time)]! * (end - time)) / BIN
     time = end
   }
   return fall
@@ -58,7 +58,7 @@ export function timeToFall(expected: Float64Array, from: number, fall: number): 
   let rest = fall
   for (let time = from; time < from + FARTHEST; ) {
     const end = Math.min(nextBorder(time), from + FARTHEST)
-    const here = ((expected[binOf(time)] as number) * (end - time)) / BIN
+    const here = (expected[binOf(time)]! * (end - time)) / BIN
     if (here >= rest) return time - from + ((end - time) * rest) / here
     rest -= here
     time = end

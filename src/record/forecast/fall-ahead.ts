@@ -8,7 +8,7 @@ import { expectedFalls, fallBetween } from './clock-rates.js'
 import { ringOf, unitOfMiss } from './learn-dry-down.js'
 import type { LevelState } from './level-state.js'
 import { type UnknownForecast, whereNow } from './present-level.js'
-import { bandsOf, type ScoreRing } from './score-ring.js'
+import { bandsOf } from './score-ring.js'
 
 const AHEAD: Domain = {
   quantity: 'time ahead',
@@ -74,7 +74,7 @@ export function fallAhead(input: FallAheadInput): FallAhead {
   const now = whereNow(state)
   if (!now.known) return now
   const fall = now.factor * fallBetween(expectedFalls(state.falls), now.time, now.time + long)
-  const { half, ninety } = bandsOf(state.rings[ringOf(long)] as ScoreRing)
+  const { half, ninety } = bandsOf(state.rings[ringOf(long)]!)
   const unit = unitOfMiss(state, fall)
   const band = ([low, high]: readonly [number, number]) =>
     [fall + low * unit, fall + high * unit] as unknown as readonly [WaterContentChange, WaterContentChange]

@@ -104,7 +104,7 @@ function step(state: DailyUseState, day: DayOfUse<Volume | WaterDepth>): readonl
   const [withRadiation, miss] =
     expected === null ? [state.withRadiation, plain] : scored(state, state.withRadiation, expected, use)
   const members = state.levels.map((level, k) =>
-    followed(level, state.spreads[k] as number, k, radiationFactor(k, radiation, usual), use, days),
+    followed(level, state.spreads[k]!, k, radiationFactor(k, radiation, usual), use, days),
   )
   const levels = members.map((member) => member.level)
   const spreads = members.map((member) => member.spread)

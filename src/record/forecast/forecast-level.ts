@@ -92,7 +92,7 @@ export function forecastLevel(settings: ForecastLevelSettings): LevelForecaster 
       if (isMissing(reading.time) || isMissing(reading.waterContent)) return [state, phaseOf(state)]
       numberIn(reading.time, TIME, 'time')
       const [shots, ended] = watch.step(state.shots, reading)
-      const before = ended.length === 0 ? state : afterShot(state, ended[ended.length - 1] as FoundShot)
+      const before = ended.length === 0 ? state : afterShot(state, ended[ended.length - 1]!)
       const next = advanced(before, shots, reading)
       return [next, phaseOf(next)]
     },

@@ -18,11 +18,10 @@ export function learntFrom(state: LevelState, dryDown: DryDownSoFar): LevelState
   if (levels.length < 2) return state
   const rings = state.dryDowns < MIN_DRY_DOWNS ? state.rings : scored(state, dryDown)
   const falls = state.falls.slice()
-  for (let k = 0; k + 1 < levels.length; k++)
-    learnFall(falls, border + k * BIN, (levels[k] as number) - (levels[k + 1] as number))
+  for (let k = 0; k + 1 < levels.length; k++) learnFall(falls, border + k * BIN, levels[k]! - levels[k + 1]!)
   const long = border + (levels.length - 1) * BIN - dryDown.start >= LONG_ENOUGH
   if (!long) return { ...state, rings, falls }
-  const fall = dryDown.from - (levels[levels.length - 1] as number)
+  const fall = dryDown.from - levels[levels.length - 1]!
   const usual = state.dryDowns === 0 ? fall : state.usualFall + 0.2 * (fall - state.usualFall)
   return { ...state, rings, falls, usualFall: Math.max(MIN_USUAL_FALL, usual), dryDowns: state.dryDowns + 1 }
 }
@@ -59,7 +58,7 @@ function scored(state: LevelState, dryDown: DryDownSoFar): readonly ScoreRing[] 
       const forecast = factor * fallBetween(expected, time, time + ahead)
       const k = ringOf(ahead)
       const score = (level - reached - forecast) / unitOfMiss(state, forecast)
-      rings[k] = withScore(rings[k] as ScoreRing, score, 'both')
+      rings[k] = withScore(rings[k]!, score, 'both')
     }
   }
   return rings
@@ -70,6 +69,6 @@ function levelThen({ border, levels }: DryDownSoFar, time: number): number | und
   const place = (time - border) / BIN
   const k = Math.min(Math.floor(place), levels.length - 2)
   if (k < 0 || place > levels.length - 1) return undefined
-  const here = levels[k] as number
-  return here + (place - k) * ((levels[k + 1] as number) - here)
+  const here = levels[k]!
+  return here + (place - k) * (levels[k + 1]! - here)
 }

@@ -13,7 +13,7 @@ export function withReading(
   waterContent: number,
 ): readonly RecentPoint[] {
   let first = 0
-  while (first < points.length - 1 && (points[first] as RecentPoint)[0] < time - BACK) first++
+  while (first < points.length - 1 && points[first]![0] < time - BACK) first++
   const kept = first === 0 ? points.slice() : points.slice(first)
   const last = kept[kept.length - 1]
   if (last !== undefined && Math.floor(last[0] / TOGETHER) === Math.floor(time / TOGETHER)) {
@@ -29,7 +29,7 @@ export const MAX_POINTS = 15
 /** The level at a time on the straight line through the points. */
 export function levelAt(points: readonly RecentPoint[], time: number): number {
   // Distances are taken from the newest point, so that an offset of the probe changes no digit that matters.
-  const [lastTime, lastWaterContent] = points[points.length - 1] as RecentPoint
+  const [lastTime, lastWaterContent] = points[points.length - 1]!
   let [weight, meanT, meanX, tt, tx] = [0, 0, 0, 0, 0]
   for (const [t, x, count] of points) {
     weight += count

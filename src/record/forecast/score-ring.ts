@@ -88,7 +88,7 @@ function band(sorted: readonly number[], miss: number): Ends {
 function quantile(sorted: readonly number[], p: number): number {
   const n = sorted.length
   const rank = (n + 1) * p - 1
-  const at = (k: number) => sorted[k] as number
+  const at = (k: number) => sorted[k]!
   if (rank < 0) return at(0) + (rank * (at(2) - at(0))) / 2
   if (rank > n - 1) return at(n - 1) + ((rank - n + 1) * (at(n - 1) - at(n - 3))) / 2
   const k = Math.min(n - 2, Math.floor(rank))

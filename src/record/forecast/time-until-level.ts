@@ -7,7 +7,7 @@ import { expectedFalls, FARTHEST, timeToFall } from './clock-rates.js'
 import { fixedUnit, ringOf } from './learn-dry-down.js'
 import type { LevelState } from './level-state.js'
 import { type UnknownForecast, whereNow } from './present-level.js'
-import { bandsOf, type ScoreRing } from './score-ring.js'
+import { bandsOf } from './score-ring.js'
 
 const LEVEL: Domain = {
   quantity: 'water content to be reached',
@@ -91,7 +91,7 @@ export function timeUntilLevel(input: TimeUntilLevelInput): TimeUntilLevel {
   }
   const expected = expectedFalls(state.falls).map((one) => one * factor)
   const mean = timeToFall(expected, time, fall)
-  const { half, ninety } = bandsOf(state.rings[ringOf(mean ?? FARTHEST)] as ScoreRing)
+  const { half, ninety } = bandsOf(state.rings[ringOf(mean ?? FARTHEST)]!)
   // A real fall of X(1 + u) + cu, where X is forecast and u the miss, is the fall that is waited for.
   const when = (miss: number) =>
     miss <= -0.98 ? undefined : timeToFall(expected, time, (fall - fixedUnit(state) * miss) / (1 + miss))

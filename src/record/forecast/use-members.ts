@@ -21,7 +21,7 @@ export interface MemberLosses {
 /** Factor of the use of a day by its radiation against the usual one; 1 where either is unknown. */
 export function radiationFactor(member: number, radiation: number | null, usual: number | null): number {
   if (radiation === null || usual === null || !(usual > 0)) return 1
-  return Math.max(DARKEST, (radiation / usual) ** (POWERS[member] as number))
+  return Math.max(DARKEST, (radiation / usual) ** POWERS[member]!)
 }
 
 /** What each member foresees. */
@@ -35,9 +35,9 @@ export function weighedForecast(forecasts: readonly number[], { losses, usual }:
   for (const loss of losses) best = Math.min(best, loss)
   let [weights, sum] = [0, 0]
   for (let member = 0; member < MEMBERS; member++) {
-    const weight = Math.exp((-SHARPNESS * ((losses[member] as number) - best)) / usual)
+    const weight = Math.exp((-SHARPNESS * (losses[member]! - best)) / usual)
     weights += weight
-    sum += weight * (forecasts[member] as number)
+    sum += weight * forecasts[member]!
   }
   return sum / weights
 }
@@ -52,19 +52,19 @@ export function withMisses(
 ): MemberLosses {
   const squares = forecasts.map((one) => ((use - one) / forecast) ** 2)
   const sorted = squares.slice().sort((a, b) => a - b)
-  const middle = ((sorted[MEMBERS / 2 - 1] as number) + (sorted[MEMBERS / 2] as number)) / 2
+  const middle = (sorted[MEMBERS / 2 - 1]! + sorted[MEMBERS / 2]!) / 2
   // A slow median: it steps towards each day by a tenth of itself.
   const usual = first
     ? Math.max(middle, 4 * MIN_LOSS)
     : Math.max(MIN_LOSS, old.usual * (1 + 0.1 * Math.sign(middle - old.usual)))
-  const losses = old.losses.map((loss, k) => loss + FORGET * (Math.min(squares[k] as number, 16 * usual) - loss))
+  const losses = old.losses.map((loss, k) => loss + FORGET * (Math.min(squares[k]!, 16 * usual) - loss))
   return { losses, usual }
 }
 
 /** The level of a member after a day whose use was known: it follows, but no farther than three usual misses. */
 export function followed(level: number, spread: number, member: number, factor: number, use: number, days: number) {
   const miss = Math.max(-3 * spread, Math.min(3 * spread, use / (factor * level) - 1))
-  const gain = Math.max(GAINS[member] as number, 1 / days)
+  const gain = Math.max(GAINS[member]!, 1 / days)
   return {
     // A level never falls below a hundredth of itself in one day, so that it can rise again.
     level: level * Math.max(0.01, 1 + gain * miss),

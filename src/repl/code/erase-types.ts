@@ -54,7 +54,7 @@ function endOfType(tokens: readonly Token[], from: number, source: string): numb
   let depth = 0
   let end = tokens[from - 1]?.end ?? source.length
   for (let i = from; i < tokens.length; i++) {
-    const { type, start, end: over } = tokens[i] as Token
+    const { type, start, end: over } = tokens[i]!
     const text = source.slice(start, over)
     if (depth === 0 && i > from && (/^(?:,|;|=|=>|\)|\]|\}|\?|:)$/.test(text) || newLine(source, end, start)))
       return end

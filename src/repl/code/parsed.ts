@@ -32,7 +32,7 @@ export function isUnfinished(typed: string): boolean {
   const source = withoutTypeArguments(typed)
   const all = [source, withoutTypes(source)]
   const found = all.map(problemOf)
-  return !found.includes(undefined) && found.some((error, i) => error !== undefined && isAtEnd(error, all[i] as string))
+  return !found.includes(undefined) && found.some((error, i) => error !== undefined && isAtEnd(error, all[i]!))
 }
 
 interface Problem extends SyntaxError {

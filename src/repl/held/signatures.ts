@@ -14,7 +14,7 @@ export function signatureOf(name: string): FunctionType | undefined {
 
 /** The type of a constant of the package. */
 export function constantOf(name: string): SignatureType {
-  return Object.hasOwn(ALL.constants, name) ? (ALL.constants[name] as SignatureType) : 0
+  return Object.hasOwn(ALL.constants, name) ? ALL.constants[name]! : 0
 }
 
 export function isFunction(type: SignatureType | undefined): type is FunctionType {

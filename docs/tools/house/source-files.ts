@@ -4,7 +4,7 @@ import { posix } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import ts from 'typescript'
 
-export const root = fileURLToPath(new URL('../../', import.meta.url))
+export const root = fileURLToPath(new URL('../../../', import.meta.url))
 
 /** The folders whose code may use a library, a clock or the terminal. All others are the core. */
 export const BORDERS = ['schema', 'text', 'chart', 'catalogue', 'repl']

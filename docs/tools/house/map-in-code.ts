@@ -1,4 +1,4 @@
-import { folderOf, importsOf, sourceFiles } from './sources.js'
+import { folderOf, importsOf, sourceFiles } from './source-files.js'
 
 /** The folders that each folder's files really import from. */
 export function mapInCode(): Record<string, string[]> {

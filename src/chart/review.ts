@@ -1,0 +1,149 @@
+import { InputError } from '../quantity/errors.js'
+import { requireObject } from '../quantity/require-object.js'
+import type { ZoneDay } from '../zone/zone-day.js'
+import { lineOf } from './line-of.js'
+import type { Panel, PanelSpan } from './panel-chart.js'
+import { drawPanels } from './panels.js'
+import { heightFor, WIDTH } from './size.js'
+import { clock, gapsBetween, timeTicks } from './time-axis.js'
+
+/** A day of a zone as it was reviewed, with the readings behind it. */
+export interface ReviewChart {
+  /** Title of the picture. */
+  readonly title: string
+  /** The review, one of the days that `reviewZone` gives. */
+  readonly day: ZoneDay
+  /** Instants of the readings, seconds since 1970 in universal time, rising. Unit: s. Range: any. */
+  readonly time: ArrayLike<number>
+  /** Curves of water content, one a probe; NaN where a reading is missing. */
+  readonly waterContent: readonly { readonly name: string; readonly value: ArrayLike<number> }[]
+  /** What local clocks are ahead of universal time; west is negative. Unit: h. Range: [-26, 26]. */
+  readonly hoursFromUtc: number
+  /** Gaps longer than this are shaded and no line is drawn across them. Unit: s. Range: any. */
+  readonly maxStep: number
+  /** Width of the picture; 960 by default, 360 for a telephone. Unit: px. Range: [200, 10000]. */
+  readonly width?: number
+}
+
+/**
+ * A picture of a reviewed day, as SVG text: what the probes read, the levels that the review found, the stretch without a shot, and how
+ * far each shot lifted each probe.
+ *
+ * @procedure Draws the readings from midnight to midnight with refill and full point; below, a bar for the rise of each shot at each probe.
+ * A day without shots has no panel for them.
+ * @param chart - What to draw.
+ * @returns An SVG document as text, with a title and a description that tells the numbers.
+ * @throws `DomainError` outside the ranges, `InputError` for fewer than two readings on the day, or a curve of another length than the times.
+ * @source definition
+ * @example
+ * ```ts
+ * const zone: Zone = {
+ *   name: 'bench 4',
+ *   container: { substrateVolume: litres(14), height: centimetres(12), plants: 2 },
+ *   plantDensity: plantsPerSquareMetre(2.5), cropCoefficient: cropCoefficient(1),
+ *   emitters: { count: 2, flow: litresPerHour(2), lineFill: seconds(8) },
+ *   probes: [{ name: 'A' }],
+ *   place: { latitude: latitude(47.5), elevation: metresAboveSeaLevel(420), clock: [{ from: 0, ahead: 0 }] },
+ *   readingStep: minutes(5),
+ *   limits: {
+ *     maxPerDay: litres(8), minRunTime: minutes(2), maxRunTime: minutes(20), minRest: minutes(20),
+ *     drainFraction: percent(20), depletion: percent(5), lowerLimit: waterContent(0.1),
+ *     minBelieved: waterContent(0.05), maxBelieved: waterContent(0.9), minRise: waterContentChange(0.01),
+ *     firstShotAfterLight: hours(1), lastShotBeforeDark: hours(3),
+ *   },
+ * }
+ * const time = Array.from({ length: 576 }, (_, i) => i * 300)
+ * const A = time.map((t) => 0.6 - (0.02 * (t % 14400)) / 14400 + 0.0004 * Math.sin(t * t))
+ * const [, day] = reviewZone({ zone, record: { time, probes: { A } } }).days
+ * const curves = [{ name: 'A', value: A }]
+ * const picture = chartReview({ title: 'Bench 4, invented', day: day!, time, waterContent: curves, hoursFromUtc: 0, maxStep: 900 })
+ * picture.includes('5 shots at A') // => true
+ * ```
+ */
+export function chartReview(chart: ReviewChart): string {
+  requireObject(chart, 'chart')
+  const { day, time, width = WIDTH } = chart
+  const on = Array.from(time, (one, i) => (one >= day.from && one <= day.to ? i : -1)).filter((i) => i >= 0)
+  if (on.length < 2) throw new InputError('time', `has ${on.length} readings on the day`, 'give at least two')
+  const times = on.map((i) => time[i]!)
+  const xTicks = timeTicks(day.from, day.to, chart.hoursFromUtc)
+  const curves = chart.waterContent.map(({ name, value }) => {
+    if (value.length !== time.length)
+      throw new InputError(name, `has ${value.length} values for ${time.length} times`, 'give one value for each time')
+    return { name, value: on.map((i) => value[i]!) }
+  })
+  const limits = day.level.known ? day.level.value.limits : undefined
+  const panels: Panel[] = [
+    {
+      yTitle: 'water content, m³/m³',
+      series: curves.map(({ name, value }) => lineOf(name, times, value, chart.maxStep)),
+      ...(limits === undefined
+        ? {}
+        : {
+            rules: [
+              { name: 'full point', y: limits.fullPoint },
+              { name: 'refill point', y: limits.refillPoint },
+            ],
+            band: [limits.refillPoint, limits.fullPoint] as const,
+          }),
+      weight: 2.6,
+    },
+    ...risePanel(day),
+  ]
+  return drawPanels({
+    title: chart.title,
+    alternative: inWords(chart),
+    xTitle: 'local time',
+    xRange: [day.from, day.to],
+    xTicks,
+    gaps: gapsBetween(times, curves[0]?.value ?? [], chart.maxStep),
+    spans: spansOf(day),
+    panels,
+    width,
+    height: heightFor(width, panels.length === 1 ? 340 : 440),
+  })
+}
+
+/** Bars of several probes stand beside each other. */
+function risePanel(day: ZoneDay): Panel[] {
+  const seen = day.probes.filter(({ shots }) => shots.length > 0)
+  const wide = (day.to - day.from) / 120
+  return seen.length === 0
+    ? []
+    : [
+        {
+          yTitle: 'rise, points',
+          series: seen.map(({ name, shots }, i) => ({
+            name,
+            x: shots.map(({ start }) => start + (i - (seen.length - 1) / 2) * wide),
+            y: shots.map(({ rise }) => rise * 100),
+            draw: 'bars' as const,
+            barWidth: wide,
+            look: day.probes.findIndex((probe) => probe.name === name),
+          })),
+        },
+      ]
+}
+
+function spansOf({ shotFree, from, to }: ZoneDay): PanelSpan[] {
+  if (!shotFree.known) return []
+  const [begin, end] = [Math.max(from, shotFree.value.from), Math.min(to, shotFree.value.to)]
+  return end > begin ? [{ name: 'without a shot', from: begin, to: end }] : []
+}
+
+function inWords({ day, hoursFromUtc }: ReviewChart): string {
+  const probes = day.probes.map(({ name, shots, range, used }) => {
+    const span = range.known
+      ? `${range.value.min.toFixed(3)} to ${range.value.max.toFixed(3)} m³/m³`
+      : 'no reading to trust'
+    return `${shots.length} shots at ${name}, ${span}${used ? '' : ', not counted for the zone'}`
+  })
+  const level = day.level.known
+    ? ` Full point ${day.level.value.limits.fullPoint.toFixed(3)}, refill point ${day.level.value.limits.refillPoint.toFixed(3)} m³/m³.`
+    : ' Levels are not known.'
+  const at = (instant: number) => clock(instant + hoursFromUtc * 3600)
+  const night = day.shotFree.known
+    ? ` No shot from ${at(day.shotFree.value.from)} to ${at(day.shotFree.value.to)}.`
+    : ''
+  return `${day.date}: ${probes.join('; ')}.${level}${night} ${day.findings.length} findings.`
+}

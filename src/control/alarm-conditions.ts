@@ -1,0 +1,127 @@
+import type { Domain } from '../quantity/domain.js'
+import type { Duration } from '../quantity/generated/duration.js'
+import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
+import type { TimeUntilLevel } from '../record/forecast/time-until-level.js'
+import type { Cause, CauseCode, Diagnosis } from './diagnosis/cause.js'
+
+const AHEAD: Domain = {
+  quantity: 'time to be warned ahead',
+  unit: 's',
+  min: 0,
+  max: 172800,
+  ends: '[]',
+  hint: 'give the time that somebody needs to come, two hours for instance',
+}
+const WEIGHT: Domain = {
+  quantity: 'least weight of a cause',
+  unit: '1',
+  min: 0,
+  max: 1,
+  ends: '[]',
+  hint: 'give a share; a half lets every cause through',
+}
+
+/** How urgent each cause is: `high` can flood the house, burn roots or dry the crop within hours. */
+const PRIORITIES: { readonly [Code in CauseCode]: 'high' | 'medium' | 'low' } = {
+  'no-water': 'high',
+  'valve-stuck-open': 'high',
+  'leak-between-shots': 'high',
+  'line-leak': 'high',
+  'feed-tank-wrong': 'high',
+  'no-readings': 'high',
+  'clock-wrong': 'high',
+  'partial-water': 'medium',
+  'clogged-dripper': 'medium',
+  'zone-full': 'medium',
+  channelling: 'medium',
+  'probe-dead': 'medium',
+  'probe-lifted': 'medium',
+  'probe-frozen': 'medium',
+  'probes-swapped': 'medium',
+  'probe-reinserted': 'medium',
+  'unit-slip': 'medium',
+  'probe-drifting': 'low',
+  'probe-noisy': 'low',
+  'salt-driven': 'low',
+  'temperature-driven': 'low',
+  'drain-gauge-wrong': 'low',
+  'flow-meter-wrong': 'low',
+  'watered-by-hand': 'low',
+  'power-cut': 'low',
+}
+
+/** A diagnosis, and what is foreseen. */
+export interface AlarmConditionsInput {
+  /** The diagnosis, made by `watchZone`. */
+  readonly diagnosis: Diagnosis
+  /** Causes of less weight raise nothing; 0.6 by default. Unit: 1. Range: [0, 1]. */
+  readonly minWeight?: number
+  /** When the refill point is reached if nobody waters, by `timeUntilLevel`; left out where nothing is forecast. */
+  readonly untilRefill?: TimeUntilLevel
+  /** The alarm comes so long before the refill point is likely to be reached; two hours by default. Unit: s. Range: [0, 172800]. */
+  readonly warnAhead?: Duration
+}
+
+/** What one alarm should be told. */
+export interface AlarmCondition {
+  readonly name: CauseCode | 'refill-point-ahead'
+  readonly priority: 'high' | 'medium' | 'low'
+  /** For `alarmLifeCycle`: true, false, or left out where nobody can tell. */
+  readonly condition?: boolean
+  readonly cause?: Cause
+  /** Time until the refill point is likely to be reached. Unit: s. */
+  readonly expected?: Duration
+}
+
+/**
+ * What each alarm of a zone should be told after a diagnosis: whether its condition is there, is not, or cannot be told, and how urgent
+ * it is. One more alarm looks ahead: the refill point is likely to be reached within a time that lets somebody come before.
+ *
+ * @procedure A cause of enough weight is a condition that is there; one that cannot be told changes nothing; every other is gone. The alarm
+ * by forecast counts from the early end of the band that holds nine of ten outcomes.
+ * @param input - Diagnosis, least weight and forecast.
+ * @returns One entry for each alarm, always in the same order: feed each to a reducer of `alarmLifeCycle` of its own, and what becomes
+ * unacknowledged to `announceAlarms`.
+ * @throws `DomainError` outside the ranges, `InputError` for a missing input.
+ * @source common practice, no source
+ * @example
+ * ```ts
+ * const zone = watchZone({
+ *   probes: ['A'], substrateVolume: litres(10), flow: litresPerHour(6),
+ *   minBelievable: waterContent(0.1), maxBelievable: waterContent(0.9), full: waterContent(0.74),
+ * })
+ * const [, diagnosis] = zone.step(zone.start, { now: 0, readings: [], open: false })
+ * const untilRefill = {
+ *   known: true as const, from: waterContent(0.6), time: hours(3),
+ *   band50: { earliest: hours(2.5) }, band90: { earliest: hours(1.5) },
+ * }
+ * const alarms = alarmConditions({ diagnosis, untilRefill })
+ * alarms.find(({ name }) => name === 'refill-point-ahead') // => { priority: 'medium', condition: true, expected: 10800 }
+ * ```
+ */
+export function alarmConditions(input: AlarmConditionsInput): AlarmCondition[] {
+  requireObject(input, 'input')
+  requireObject(input.diagnosis, 'diagnosis')
+  const least = numberIn(input.minWeight ?? 0.6, WEIGHT, 'minWeight')
+  const ahead = numberIn(input.warnAhead ?? 7200, AHEAD, 'warnAhead')
+  const { causes, cannotTell } = input.diagnosis
+  const codes = Object.keys(PRIORITIES) as CauseCode[]
+  const alarms = codes.map((name): AlarmCondition => {
+    const priority = PRIORITIES[name]
+    const cause = causes.find(({ code }) => code === name)
+    if (cause !== undefined && cause.weight >= least) return { name, priority, condition: true, cause }
+    if (cannotTell.some(({ code }) => code === name)) return { name, priority }
+    return { name, priority, condition: false }
+  })
+  return [...alarms, refillAhead(input.untilRefill, ahead)]
+}
+
+/** Draining and shots pass, and are no dry-down: nothing changes meanwhile. */
+function refillAhead(until: TimeUntilLevel | undefined, ahead: number): AlarmCondition {
+  const alarm = { name: 'refill-point-ahead', priority: 'medium' } as const
+  if (until === undefined) return alarm
+  if (until.known) return { ...alarm, condition: until.band90.earliest <= ahead, expected: until.time }
+  if (until.reason !== 'beyond-two-days') return alarm
+  return { ...alarm, condition: until.earliest !== undefined && until.earliest <= ahead }
+}

@@ -1,0 +1,259 @@
+import type { Cause, Diagnosis } from './cause.js'
+import { known, type WatchedReading, type WatchZoneInput } from './input.js'
+import { isDue, judged, SHOTS, type ShotEvidence } from './judge-shot.js'
+import { ranked } from './rank.js'
+import { recentShots } from './recent-shots.js'
+import type { Watched } from './settings.js'
+import { suspectDrain } from './suspect-drain.js'
+import { suspectLeak } from './suspect-leak.js'
+import { suspectProbes } from './suspect-probe.js'
+import { changeOfNight, suspectReadings } from './suspect-reading.js'
+import { suspectRest } from './suspect-rest.js'
+import { suspectWater } from './suspect-water.js'
+import { canJudge, isFull } from './trust.js'
+import { ticked } from './watch-clock.js'
+import { withValue } from './watch-feed.js'
+import { evidenceOf, lineOf, NIGHTS, newNight, withEvening } from './watch-night.js'
+import { newPairs, withLevels } from './watch-pairs.js'
+import { levelOf, meanSince, type ProbeWatch, withClimb, withFall, withReading, withStep } from './watch-probe.js'
+import { type Before, type GivenShot, newValve, type ValveWatch, withCounters, withOrder } from './watch-valve.js'
+import { notTold } from './what-is-not-told.js'
+import type { UsualShares, ZoneWatchState } from './zone-state.js'
+
+/** Time after a shot until drain has stopped and the night begins to tell. Unit: s. */
+const EVENING = 3600
+
+/** The state after a moment, and what it shows. */
+export function advanced(state: ZoneWatchState, input: WatchZoneInput, zone: Watched): [ZoneWatchState, Diagnosis] {
+  const tick = ticked(state.clock, input.now)
+  if (tick.now === null) return told({ ...state, clock: tick.clock }, state.clock.last ?? 0, zone)
+  const now = tick.now
+  const rested = tick.leapt ? afterLeap(state) : state
+  const light = known(input.light)
+  const heard = { ...rested, clock: tick.clock, light, probes: withReadings(rested, input.readings, now, zone) }
+  const watered = withWater(heard, input, now, tick.passed, zone)
+  const steady = withSteady(watered, input, now, zone)
+  return told(withNight(steady, now, input, zone), now, zone)
+}
+
+/** Across a leap of the clock nothing can be compared; what is usual stays. */
+function afterLeap(state: ZoneWatchState): ZoneWatchState {
+  const { metered, drained, hasMeter, hasDrain } = state.valve
+  return {
+    ...state,
+    valve: { ...newValve, metered, drained, hasMeter, hasDrain },
+    night: newNight(state.probes.length),
+    pairs: newPairs(state.probes.length),
+    standing: [],
+    probes: state.probes.map((probe) => ({
+      ...probe,
+      times: [],
+      levels: [],
+      bad: null,
+      heard: null,
+      flatSince: null,
+      flatCount: 0,
+      spikes: [],
+      step: null,
+      low: null,
+      climb: null,
+    })),
+  }
+}
+
+function withReadings(state: ZoneWatchState, readings: unknown, now: number, zone: Watched): ProbeWatch[] {
+  const probes = [...state.probes]
+  if (!Array.isArray(readings)) return probes
+  const quietFrom =
+    state.valve.shot !== null || state.valve.open !== null ? Infinity : (state.valve.quietFrom ?? -Infinity)
+  for (const reading of readings as readonly (WatchedReading | null)[]) {
+    const i = zone.names.indexOf(reading?.probe as string)
+    if (i < 0 || reading === null) continue
+    const before = probes[i]!
+    const after = withReading(before, reading, now, zone)
+    if (after.times === before.times) probes[i] = after
+    else probes[i] = withClimbs(withStep(after, quietFrom, 5 * zone.maxAge), quietFrom, state.light, zone)
+  }
+  return probes
+}
+
+/** Climbs count between shots only, and not where the probe jumped. */
+function withClimbs(probe: ProbeWatch, quietFrom: number, light: number | null, zone: Watched): ProbeWatch {
+  const first = probe.times[Math.max(0, probe.times.length - 5)]!
+  if (first < quietFrom || quietFrom === Infinity) return { ...probe, low: null }
+  const fallen = withFall(probe, quietFrom, light)
+  return withClimb(fallen, Math.max(0.012, (0.5 * zone.flow * 120) / 3600 / zone.volume))
+}
+
+function withWater(
+  state: ZoneWatchState,
+  input: WatchZoneInput,
+  now: number,
+  passed: number,
+  zone: Watched,
+): ZoneWatchState {
+  const counted = { ...state, valve: withCounters(state.valve, input, now, passed, zone) }
+  const starts = input.open === true && counted.valve.open === null
+  const due = isDue(counted.valve, counted.probes, now, zone)
+  const early = starts && counted.valve.shot !== null && now - counted.valve.shot.end >= 120
+  const judgedSoFar = due || early ? withJudged(counted, now, zone) : counted
+  const before = () => judgedSoFar.probes.map((probe) => beforeShot(probe, now, zone))
+  const { valve, begins } = withOrder(judgedSoFar.valve, input, now, before)
+  return begins ? withDrained({ ...judgedSoFar, valve }, judgedSoFar.valve) : { ...judgedSoFar, valve }
+}
+
+/** What drained until the next shot belongs to the last one. */
+function withDrained(state: ZoneWatchState, { hasDrain, drainedSince }: ValveWatch): ZoneWatchState {
+  const last = state.shots[state.shots.length - 1]
+  if (!hasDrain || last === undefined || last.drained !== null) return state
+  const shot = { ...last, drained: drainedSince / last.volume }
+  return { ...state, shots: [...state.shots.slice(0, -1), shot], usual: withShare(state.usual, shot) }
+}
+
+function beforeShot(probe: ProbeWatch, now: number, zone: Watched): Before | null {
+  const mean = meanSince(probe, now - 300)
+  if (mean !== null) return mean
+  const level = levelOf(probe)
+  const time = probe.times[probe.times.length - 1]
+  return level === null || time === undefined || now - time > zone.maxAge
+    ? null
+    : { level: probe.levels[probe.levels.length - 1]!, time }
+}
+
+function withJudged(state: ZoneWatchState, now: number, zone: Watched): ZoneWatchState {
+  const { valve, probes } = state
+  const given = valve.shot as GivenShot
+  const trusted = probes.map((probe) => canJudge(probe, now, zone))
+  const outcome = judged(given, valve, probes, trusted, now, state.light, zone)
+  const quiet: ValveWatch = { ...valve, shot: null, quietFrom: now }
+  if (outcome === null) return { ...state, valve: quiet }
+  const { shot } = outcome
+  const low = outcome.probes.map((probe, i) => stepInShot({ ...probe, low: null }, given, shot, i, now, zone))
+  return {
+    ...state,
+    valve: quiet,
+    probes: low,
+    shots: [...state.shots, shot].slice(-SHOTS),
+    usual: withMeter(state.usual, shot),
+  }
+}
+
+/** A rise that no shot can make, up or down, is a jump that fell into its time; at all probes at once it is water. */
+function stepInShot(
+  probe: ProbeWatch,
+  given: GivenShot,
+  shot: ShotEvidence,
+  i: number,
+  now: number,
+  zone: Watched,
+): ProbeWatch {
+  const before = given.before[i]
+  const level = levelOf(probe)
+  if (!before || level === null || shot.rises[i] == null) return probe
+  const change = level - before.level
+  const expected = shot.volume / zone.volume
+  if (change > -0.02 && change < expected + Math.max(0.025, expected)) return probe
+  const all = shot.rises.every((rise) => rise === null || rise > 1.8)
+  if (all && change > 0) return { ...probe, climb: { time: now, size: change - expected, lasted: now - given.start } }
+  return { ...probe, step: { time: now, before: before.level, after: level } }
+}
+
+/** Learns what the meter shows of a shot that rose as usual. */
+function withMeter(usual: UsualShares, shot: ShotEvidence): UsualShares {
+  const { metered } = shot
+  if (metered === null || !roseWell(shot)) return usual
+  if (usual.meteredShots < 4 ? metered < 0.5 || metered > 1.5 : !like(metered, usual.metered, 0.12)) return usual
+  const meteredShots = usual.meteredShots + 1
+  return {
+    ...usual,
+    meteredShots,
+    metered: usual.metered + Math.max(1 / meteredShots, 0.02) * (metered - usual.metered),
+  }
+}
+
+/** Learns what drains of a shot that rose as usual, and at which level. */
+function withShare(usual: UsualShares, shot: ShotEvidence): UsualShares {
+  const { drained, level } = shot
+  if (drained === null || level === null || !roseWell(shot)) return usual
+  if (usual.drainedShots >= 8 && !like(drained, usual.drained, 0.6)) return usual
+  const drainedShots = usual.drainedShots + 1
+  const share = Math.max(1 / drainedShots, 0.02)
+  return {
+    ...usual,
+    drainedShots,
+    drained: usual.drained + share * (drained - usual.drained),
+    drainedAt: usual.drainedAt + share * (level - usual.drainedAt),
+  }
+}
+
+function roseWell({ rises }: ShotEvidence): boolean {
+  const told = rises.filter((rise) => rise !== null)
+  return told.length > 0 && told.every((rise) => rise > 0.75 && rise < 1.4)
+}
+
+function like(value: number, usual: number, tolerance: number): boolean {
+  return Math.abs(value - usual) <= tolerance * usual
+}
+
+function withSteady(state: ZoneWatchState, input: WatchZoneInput, now: number, zone: Watched): ZoneWatchState {
+  let watered = 0
+  for (let k = state.shots.length - 1; k >= 0 && now - state.shots[k]!.time < 9000; k--)
+    watered += state.shots[k]!.volume / zone.volume
+  const drainEC = known(input.drainEC) ?? state.drainEC
+  return {
+    ...state,
+    drainEC,
+    hasTemperature: known(input.temperature) !== null,
+    feed: withValue(state.feed, known(input.feedEC), now, 0.2),
+    pairs: withLevels(state.pairs, state.probes, now, watered),
+  }
+}
+
+/** Light below which it is dark. Unit: W/m². */
+const DARK = 5
+
+/** Whether it is dark; null where nobody knows. */
+function isDark(input: WatchZoneInput, now: number, { dark }: Watched): boolean | null {
+  const light = known(input.light)
+  if (light !== null) return light < DARK
+  if (dark === null) return null
+  const hour = (((now / 3600) % 24) + 24) % 24
+  return dark.from <= dark.until ? hour >= dark.from && hour < dark.until : hour >= dark.from || hour < dark.until
+}
+
+/** The dark without shots: it begins an hour after the last shot, and ends with the next or with the light. */
+function withNight(state: ZoneWatchState, now: number, input: WatchZoneInput, zone: Watched): ZoneWatchState {
+  const { valve, night } = state
+  if (isDark(input, now, zone) === true && valve.open === null && valve.shot === null) {
+    if (valve.lastEnd !== null && now - valve.lastEnd < EVENING) return state
+    return { ...state, night: withEvening(night, state.probes, known(input.temperature), now) }
+  }
+  if (night.from === null) return state
+  const falls = night.sums.map((sums) => lineOf(sums).fall)
+  const { odd } = changeOfNight(falls, state.nights)
+  const drained = recentShots(state, zone).drained(3)
+  const ended = evidenceOf(night, { drained, drainEC: state.drainEC, odd })
+  const nights = ended === null ? state.nights : [...state.nights, ended].slice(-NIGHTS)
+  return { ...state, night: newNight(state.probes.length), nights }
+}
+
+function told(state: ZoneWatchState, now: number, zone: Watched): [ZoneWatchState, Diagnosis] {
+  const recent = recentShots(state, zone)
+  const full = isFull(state, now, zone)
+  const leaks = suspectLeak(state, now, zone)
+  const suspicions = [
+    ...suspectWater(recent, state.usual, full),
+    // Drain of a leak says nothing of the shots.
+    ...(leaks.length > 0 ? [] : suspectDrain(recent, state.usual)),
+    ...leaks,
+    ...suspectProbes(state, recent, now, zone),
+    ...suspectReadings(state, now, zone),
+    ...suspectRest(state, zone),
+  ]
+  const causes: readonly Cause[] = ranked(suspicions, state.standing, now)
+  const standing = causes.map(({ code, since }) => ({ code, since }))
+  return [
+    { ...state, standing },
+    { causes, ...notTold(state, suspicions, recent, now, zone), full },
+  ]
+}

@@ -1,0 +1,91 @@
+import type { CAUSE_CODES } from './cause-codes.js'
+
+/** What can be wrong in a zone, as far as its record can show it. */
+export type CauseCode = (typeof CAUSE_CODES)[number]
+
+/** What to do by hand to prove or refute a cause. `explainDiagnosis` has the sentences. */
+export type CheckCode =
+  | 'look-at-supply'
+  | 'look-at-supply-and-weigh'
+  | 'look-at-supply-then-water-by-hand'
+  | 'shut-main-valve-and-look'
+  | 'walk-the-line'
+  | 'catch-test'
+  | 'weigh-a-container'
+  | 'small-shots-and-weigh'
+  | 'ask-who-watered'
+  | 'look-at-probe-and-cable'
+  | 'reseat-the-probe'
+  | 'restart-the-probe'
+  | 'compare-with-hand-meter'
+  | 'read-the-labels'
+  | 'flush-and-read-again'
+  | 'read-in-the-dark'
+  | 'check-the-unit'
+  | 'look-at-gateway'
+  | 'measure-feed-ec'
+  | 'pour-into-the-gauge'
+  | 'fill-a-bucket'
+  | 'set-the-clock'
+  | 'look-at-the-power'
+
+/** A number on which a cause rests. */
+export interface Evidence {
+  /** What was measured, in kebab case. */
+  readonly code: string
+  /** The number. Unit: that of `unit`. Range: any. */
+  readonly value: number
+  readonly unit: string
+  /** What it was when all was well, or should be. Unit: that of `unit`. Range: any. */
+  readonly usual?: number
+  /** The probe that it is about. */
+  readonly about?: string
+  /** When it was so. Unit: s. Range: any. */
+  readonly time?: number
+}
+
+/** One thing that may be wrong. */
+export interface Cause {
+  /** Which one. */
+  readonly code: CauseCode
+  /** How much it matters if it is so. */
+  readonly level: 'note' | 'caution' | 'danger'
+  /** How well the evidence fits, from a half for "may be" to nearly one; to rank causes by, not a probability. Unit: 1. Range: any. */
+  readonly weight: number
+  /** The probes that it is about; absent where it is about the zone. */
+  readonly about?: readonly string[]
+  /** The numbers on which it rests. */
+  readonly evidence: readonly Evidence[]
+  /** What to do by hand to make sure. */
+  readonly check: CheckCode
+  /** Since when it has been told. Unit: s. Range: any. */
+  readonly since: number
+}
+
+/** A cause before it is ranked. */
+export type Suspicion = Omit<Cause, 'since'>
+
+/** Why a cause can be neither told nor ruled out. */
+export type UnknownReason =
+  | 'too-few-shots'
+  | 'too-few-nights'
+  | 'no-trusted-probe'
+  | 'only-one-probe'
+  | 'no-flow-meter'
+  | 'no-drain-gauge'
+  | 'no-temperature'
+  | 'no-drain-ec'
+  | 'no-feed-ec'
+  | 'clock-unreadable'
+
+/** What a record shows of a zone at a moment. */
+export interface Diagnosis {
+  /** What may be wrong, the likeliest first. */
+  readonly causes: readonly Cause[]
+  /** What the evidence speaks against, with the number that does. */
+  readonly ruledOut: readonly { readonly code: CauseCode; readonly evidence: Evidence }[]
+  /** What cannot be told, and why. */
+  readonly cannotTell: readonly { readonly code: CauseCode; readonly reason: UnknownReason }[]
+  /** Whether a probe that can be trusted, or the drain, says that the zone is full; null where nothing can be trusted. */
+  readonly full: boolean | null
+}

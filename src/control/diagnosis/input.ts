@@ -1,0 +1,43 @@
+import type { SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
+import type { Irradiance } from '../../quantity/generated/irradiance.js'
+import type { Temperature } from '../../quantity/generated/temperature.js'
+import type { Volume } from '../../quantity/generated/volume.js'
+
+/** What a probe sent. Anything but a finite number is a reading without a number. */
+export interface WatchedReading {
+  /** Name of the probe, as in the settings. Others are passed over. */
+  readonly probe: string
+  /** Unit: m³/m³. */
+  readonly waterContent: number
+  /** When it was measured, by the clock of `now`. Unit: s. */
+  readonly time: number
+}
+
+/** A moment, with all that came since the one before. What is not measured is left out; null and NaN count as left out. */
+export interface WatchZoneInput {
+  /** Now: seconds, not milliseconds. Unit: s. */
+  readonly now: number
+  /** Readings since the last moment, in any order. */
+  readonly readings: readonly WatchedReading[]
+  /** Whether the valve is ordered open now. Only `true` opens. */
+  readonly open: boolean
+  /** When the order ends by itself. Unit: s from now. */
+  readonly closeAfter?: number
+  /** Counter of the flow meter. Unit: L. */
+  readonly metered?: Volume
+  /** Counter of the drain. Unit: L. */
+  readonly drained?: Volume
+  /** Light; in the dark what falls at a probe is hardly use. Unit: W/m². */
+  readonly light?: Irradiance
+  /** Temperature in the medium. Unit: °C. */
+  readonly temperature?: Temperature
+  /** EC of the feed at 25 °C. Unit: dS/m. */
+  readonly feedEC?: SolutionEC
+  /** EC of the newest drain at 25 °C. Unit: dS/m. */
+  readonly drainEC?: SolutionEC
+}
+
+/** The number, or null where there is none. */
+export function known(value: unknown): number | null {
+  return typeof value === 'number' && value > -Infinity && value < Infinity ? value : null
+}

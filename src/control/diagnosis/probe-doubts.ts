@@ -1,0 +1,15 @@
+import type { ProbeWatch } from './watch-probe.js'
+
+/** Whether a probe repeats itself for longer than its noise allows. */
+export function isFrozen({ flatSince, flatCount, flatUsual, times, usualNoise }: ProbeWatch): boolean {
+  if (flatSince === null || flatCount < 10) return false
+  const ran = times[times.length - 1]! - flatSince
+  // A probe that shows its noise is never the same ten times in a row; a coarse one may be, for hours of a night.
+  return ran >= (usualNoise >= 5e-4 ? 900 : Math.max(14400, 3 * flatUsual))
+}
+
+/** Whether it scatters far more than it did. */
+export function isNoisy({ noise, usualNoise, spikes, times }: ProbeWatch): boolean {
+  const now = times[times.length - 1] ?? 0
+  return (noise > 0.006 && noise > 3 * usualNoise) || spikes.filter((time) => now - time < 7200).length >= 3
+}

@@ -1,0 +1,172 @@
+import { maxOf, minOf } from '../../quantity/extremes.js'
+import type { DayBesideBefore } from './day-beside-before.js'
+import type { ShotEvidence } from './judge-shot.js'
+import type { Watched } from './settings.js'
+import type { ZoneWatchState } from './zone-state.js'
+
+/** What the last shots say together. */
+export interface RecentShots {
+  readonly count: number
+  /** Mean rise of each probe over its last k shots, as a share of the usual; null with fewer. */
+  readonly riseOf: (probe: number, k: number) => number | null
+  /** The best of them: what the water did where nothing else is wrong. */
+  readonly best: (k: number) => number | null
+  readonly worst: (k: number) => number | null
+  /** Share that the meter saw of the last k shots, of the usual; null without a meter. */
+  readonly metered: (k: number) => number | null
+  /** Share that drained of the last k shots; null without a gauge. */
+  readonly drained: (k: number) => number | null
+  /** The last day beside the two before; null where there is too little of either. */
+  readonly day: DayBesideBefore | null
+  readonly level: (k: number) => number | null
+  /** Whether the last k shots began near the highest level of those before: what did not rise may have overflowed. */
+  readonly mayOverflow: (k: number) => boolean
+  /** A probe beside the best of the others, over its last k shots that could not overflow there; null with fewer of late. */
+  readonly beside: (probe: number, k: number) => BesideOthers | null
+  /** Standard error of a mean rise over the last k, and whether what plants drank meanwhile was known. */
+  readonly error: (k: number) => number
+  readonly sure: (k: number) => boolean
+  /** Beginning of the first of the last k shots. Unit: s. */
+  readonly since: (k: number) => number
+}
+
+/** Sums over shots that have drained. */
+function sumsOf(shots: readonly ShotEvidence[]) {
+  const told = shots.filter(
+    ({ drained, level, rises }) => drained !== null && level !== null && rises.some((one) => one !== null),
+  )
+  const volume = told.reduce((sum, one) => sum + one.volume, 0)
+  const mean = (of: (one: ShotEvidence) => number) => told.reduce((sum, one) => sum + of(one) * one.volume, 0) / volume
+  return {
+    count: told.length,
+    // What ran past drains at every shot; what overflowed, at some.
+    drained: lowShare(told),
+    level: mean(({ level }) => level as number),
+    rise: mean(({ rises }) => meanRise(rises)),
+  }
+}
+
+function lowShare(shots: readonly ShotEvidence[]): number {
+  const shares = shots.map(({ drained }) => drained as number).sort((a, b) => a - b)
+  return shares[Math.floor(0.3 * shares.length)] ?? 0
+}
+
+/** One probe beside the others over the same shots. */
+export interface BesideOthers {
+  readonly own: number
+  readonly best: number
+  readonly error: number
+  readonly since: number
+}
+
+/** A place that is wetter than the others may be full, and overflow, when they are not: such shots say nothing of its dripper. */
+function besideOthers(shots: readonly ShotEvidence[], probe: number, k: number): BesideOthers | null {
+  const late = shots.slice(-2 * k)
+  const top = shots.reduce((most, { levels }) => Math.max(most, levels[probe] ?? 0), 0)
+  const clear = late
+    .filter(({ levels, rises }) => (levels[probe] ?? top) <= top - 1.5 * OVERFLOW && rises[probe] != null)
+    .slice(-k)
+  if (clear.length < k) return null
+  const mean = (i: number) => {
+    const told = clear.map(({ rises }) => rises[i] ?? null)
+    return told.some((one) => one === null) ? null : (told as number[]).reduce((sum, one) => sum + one / k, 0)
+  }
+  const others = clear[0]!.rises.flatMap((_, i) => (i === probe ? [] : [mean(i)])).filter((one) => one !== null)
+  if (others.length === 0) return null
+  return {
+    own: mean(probe) as number,
+    best: maxOf(others),
+    error: clear.reduce((sum, { error }) => sum + error / k, 0) / Math.sqrt(k),
+    since: clear[0]!.time,
+  }
+}
+
+/** So near the highest level an overflow is likely. Unit: m³/m³. */
+const OVERFLOW = 0.01
+
+function meanRise(rises: readonly (number | null)[]): number {
+  const told = rises.filter((rise) => rise !== null)
+  return told.reduce((sum, rise) => sum + rise / told.length, 0)
+}
+
+function dayBesideBefore(shots: readonly ShotEvidence[]): DayBesideBefore | null {
+  const last = shots[shots.length - 1]
+  if (last === undefined) return null
+  const from = Math.max(last.time - 86400, shots[Math.floor((shots.length * 2) / 3)]!.time)
+  const now = sumsOf(shots.filter(({ time }) => time >= from))
+  const before = sumsOf(shots.filter(({ time }) => time < from))
+  if (now.count < 6 || before.count < 1.5 * now.count) return null
+  return {
+    since: from,
+    drained: now.drained,
+    drainedBefore: before.drained,
+    level: now.level,
+    levelBefore: before.level,
+    mayOverflow:
+      now.level >
+      shots.reduce((most, { time, level }) => (time < from ? Math.max(most, level ?? 0) : most), 0) - OVERFLOW,
+    rise: now.rise,
+    riseBefore: before.rise,
+  }
+}
+
+export function recentShots({ shots, usual, probes }: ZoneWatchState, { days }: Pick<Watched, 'days'>): RecentShots {
+  // It changes with the shots only, and is asked at every moment.
+  let day = days.get(shots)
+  if (day === undefined) {
+    day = dayBesideBefore(shots)
+    days.set(shots, day)
+  }
+  const last = (k: number): readonly ShotEvidence[] => (shots.length >= k ? shots.slice(-k) : [])
+  const meanOf = (values: readonly (number | null)[], k: number): number | null => {
+    if (values.length < k || values.some((value) => value === null)) return null
+    return (values as number[]).reduce((sum, value) => sum + value / k, 0)
+  }
+  const riseOf = (probe: number, k: number) =>
+    meanOf(
+      last(k).map(({ rises }) => rises[probe] ?? null),
+      k,
+    )
+  const rises = (k: number) =>
+    probes.flatMap((_, i) => {
+      const rise = riseOf(i, k)
+      return rise === null ? [] : [rise]
+    })
+  const usualMeter = usual.meteredShots >= 4 ? usual.metered : 1
+  const metered = (k: number) => {
+    const share = meanOf(
+      last(k).map((shot) => shot.metered),
+      k,
+    )
+    return share === null ? null : share / usualMeter
+  }
+  return {
+    count: shots.length,
+    riseOf,
+    best: (k) => (rises(k).length === 0 ? null : maxOf(rises(k))),
+    worst: (k) => (rises(k).length === 0 ? null : minOf(rises(k))),
+    metered,
+    drained: (k) => {
+      // The newest is drained when the next one begins.
+      const ended = shots.at(-1)?.drained === null ? shots.slice(0, -1) : shots
+      return meanOf(
+        ended.slice(-k).map((shot) => shot.drained),
+        k,
+      )
+    },
+    day,
+    level: (k) =>
+      meanOf(
+        last(k).map((shot) => shot.level),
+        k,
+      ),
+    mayOverflow: (k) => {
+      const top = shots.slice(0, -k).reduce((most, shot) => Math.max(most, shot.level ?? 0), 0)
+      return last(k).reduce((sum, shot) => sum + (shot.level ?? top) / k, 0) > top - OVERFLOW
+    },
+    beside: (probe, k) => besideOthers(shots, probe, k),
+    error: (k) => last(k).reduce((sum, shot) => sum + shot.error / k, 0) / Math.sqrt(k),
+    sure: (k) => last(k).every((shot) => shot.sure),
+    since: (k) => last(k)[0]?.time ?? 0,
+  }
+}

@@ -1,0 +1,63 @@
+import type { StateReader } from '../../record/restore-state.js'
+import type { ClockWatch } from './watch-clock.js'
+import type { SteadyWatch } from './watch-feed.js'
+import type { PairWatch } from './watch-pairs.js'
+import type { UsualShares } from './zone-state.js'
+
+/** Reads each place of a list by its number. */
+export function places<T>(count: number, read: (place: string) => T): T[] {
+  return Array.from({ length: count }, (_, i) => read(String(i)))
+}
+
+export function clock(reader: StateReader): ClockWatch {
+  return {
+    last: reader.numberOrNull('last'),
+    cadence: reader.number('cadence', 0),
+    jitter: reader.number('jitter', 0),
+    recent: reader.number('recent', 0),
+    calls: reader.count('calls'),
+    still: reader.count('still'),
+    trouble: reader.insideOrNull('trouble', (one) => ({
+      kind: one.word('kind', ['unreadable', 'back', 'ahead', 'still', 'rate']),
+      size: one.number('size'),
+      call: one.count('call'),
+    })),
+  }
+}
+
+export function usual(reader: StateReader): UsualShares {
+  return {
+    metered: reader.number('metered', 0),
+    meteredShots: reader.count('meteredShots'),
+    drained: reader.number('drained', 0),
+    drainedShots: reader.count('drainedShots'),
+    drainedAt: reader.number('drainedAt'),
+  }
+}
+
+export function steady(reader: StateReader): SteadyWatch {
+  return {
+    usual: reader.number('usual', 0),
+    count: reader.count('count'),
+    odd: reader.count('odd'),
+    now: reader.number('now', 0),
+    since: reader.numberOrNull('since'),
+  }
+}
+
+export function pairs(reader: StateReader, probes: number): PairWatch {
+  return {
+    start: reader.numberOrNull('start'),
+    sums: reader.inside('sums', (list) => places(probes, (i) => list.number(i))),
+    counts: reader.inside('counts', (list) => places(probes, (i) => list.count(i))),
+    seen: reader.numbersOrNulls('seen', probes),
+    means: reader.list('means', 8, (row) => places(probes, (i) => row.numberOrNull(i))),
+    swap: reader.insideOrNull('swap', (one) => ({
+      time: one.number('time'),
+      first: one.count('first', probes - 1),
+      second: one.count('second', probes - 1),
+      before: one.number('before'),
+      after: one.number('after'),
+    })),
+  }
+}

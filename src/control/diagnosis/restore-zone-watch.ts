@@ -1,0 +1,148 @@
+import { type StateReader, stateReader } from '../../record/restore-state.js'
+import { CAUSE_CODES } from './cause-codes.js'
+import { SHOTS, type ShotEvidence } from './judge-shot.js'
+import { clock, pairs, places, steady, usual } from './restore-parts.js'
+import { restoredProbe } from './restore-probe.js'
+import { NIGHTS, type NightEvidence, type NightWatch, type Sums } from './watch-night.js'
+import type { ValveWatch } from './watch-valve.js'
+import { newZoneState, type ZoneWatchState } from './zone-state.js'
+
+type Parts = { readonly [K in keyof ZoneWatchState]: (reader: StateReader) => ZoneWatchState[K] }
+
+/** A state that was kept as JSON, checked field by field; the first one that is none is named. */
+export function restoredZoneWatch(kept: unknown, probes: number): ZoneWatchState {
+  const reader = stateReader(kept)
+  return eachPart(partsFor(probes), (_, read) => read(reader))
+}
+
+/** What is whole of a damaged state; each other part begins anew. */
+export function salvagedZoneWatch(kept: unknown, probes: number): ZoneWatchState {
+  const fresh = newZoneState(probes)
+  let reader: StateReader
+  try {
+    reader = stateReader(kept)
+  } catch {
+    return fresh
+  }
+  return eachPart(partsFor(probes), (field, read) => {
+    try {
+      return read(reader)
+    } catch {
+      return fresh[field]
+    }
+  })
+}
+
+function eachPart(
+  parts: Parts,
+  take: <K extends keyof ZoneWatchState>(field: K, read: Parts[K]) => ZoneWatchState[K],
+): ZoneWatchState {
+  return {
+    clock: take('clock', parts.clock),
+    probes: take('probes', parts.probes),
+    valve: take('valve', parts.valve),
+    shots: take('shots', parts.shots),
+    usual: take('usual', parts.usual),
+    night: take('night', parts.night),
+    nights: take('nights', parts.nights),
+    pairs: take('pairs', parts.pairs),
+    feed: take('feed', parts.feed),
+    drainEC: take('drainEC', parts.drainEC),
+    light: take('light', parts.light),
+    hasTemperature: take('hasTemperature', parts.hasTemperature),
+    standing: take('standing', parts.standing),
+  }
+}
+
+function partsFor(probes: number): Parts {
+  return {
+    clock: (reader) => reader.inside('clock', clock),
+    probes: (reader) => exactly(reader, 'probes', probes, reader.list('probes', 8, restoredProbe)),
+    valve: (reader) => reader.inside('valve', (one) => valve(one, probes)),
+    shots: (reader) => reader.list('shots', SHOTS, (one) => shot(one, probes)),
+    usual: (reader) => reader.inside('usual', usual),
+    night: (reader) => reader.inside('night', (one) => night(one, probes)),
+    nights: (reader) => reader.list('nights', NIGHTS, (one) => nightEvidence(one, probes)),
+    pairs: (reader) => reader.inside('pairs', (one) => pairs(one, probes)),
+    feed: (reader) => reader.inside('feed', steady),
+    drainEC: (reader) => reader.numberOrNull('drainEC'),
+    light: (reader) => reader.numberOrNull('light'),
+    hasTemperature: (reader) => reader.word('hasTemperature', [true, false]),
+    standing: (reader) =>
+      reader.list('standing', 40, (one) => ({
+        code: one.word('code', CAUSE_CODES),
+        since: one.number('since'),
+      })),
+  }
+}
+
+function exactly<T>(reader: StateReader, field: string, length: number, list: T[]): T[] {
+  return list.length === length ? list : reader.refuse(field, `has ${list.length} entries, not ${length}`)
+}
+
+function valve(reader: StateReader, probes: number): ValveWatch {
+  return {
+    open: reader.insideOrNull('open', (one) => ({ start: one.number('start'), until: one.numberOrNull('until') })),
+    shot: reader.insideOrNull('shot', (one) => ({
+      start: one.number('start'),
+      end: one.number('end'),
+      before: one.inside('before', (list) =>
+        places(probes, (i) =>
+          list.insideOrNull(i, (entry) => ({ level: entry.number('level'), time: entry.number('time') })),
+        ),
+      ),
+      metered: one.number('metered', 0),
+    })),
+    lastEnd: reader.numberOrNull('lastEnd'),
+    quietFrom: reader.numberOrNull('quietFrom'),
+    metered: reader.numberOrNull('metered'),
+    drained: reader.numberOrNull('drained'),
+    hasMeter: reader.word('hasMeter', [true, false]),
+    hasDrain: reader.word('hasDrain', [true, false]),
+    drainedSince: reader.number('drainedSince', 0),
+    closedFlow: reader.number('closedFlow', 0),
+    closedFlowFor: reader.number('closedFlowFor', 0),
+    closedVolume: reader.number('closedVolume', 0),
+    lateDrain: reader.number('lateDrain', 0),
+    lateDrainFor: reader.number('lateDrainFor', 0),
+  }
+}
+
+function shot(reader: StateReader, probes: number): ShotEvidence {
+  return {
+    time: reader.number('time'),
+    volume: reader.number('volume', Number.MIN_VALUE),
+    rises: reader.numbersOrNulls('rises', probes),
+    metered: reader.numberOrNull('metered'),
+    drained: reader.numberOrNull('drained'),
+    levels: reader.numbersOrNulls('levels', probes),
+    level: reader.numberOrNull('level'),
+    error: reader.number('error', 0),
+    sure: reader.word('sure', [true, false]),
+  }
+}
+
+function night(reader: StateReader, probes: number): NightWatch {
+  return {
+    from: reader.numberOrNull('from'),
+    last: reader.numberOrNull('last'),
+    sums: reader.inside('sums', (list) =>
+      places(probes, (i) => list.inside(i, (row) => places(9, (k) => row.number(k)) as unknown as Sums)),
+    ),
+    origin: reader.numbersOrNulls('origin', probes),
+    seen: reader.numbersOrNulls('seen', probes),
+  }
+}
+
+function nightEvidence(reader: StateReader, probes: number): NightEvidence {
+  return {
+    start: reader.number('start'),
+    end: reader.number('end'),
+    falls: reader.numbersOrNulls('falls', probes),
+    warmth: reader.numbersOrNulls('warmth', probes),
+    plateaus: reader.numbersOrNulls('plateaus', probes),
+    drained: reader.numberOrNull('drained'),
+    drainEC: reader.numberOrNull('drainEC'),
+    odd: reader.inside('odd', (list) => places(probes, (i) => list.word(i, [true, false]))),
+  }
+}

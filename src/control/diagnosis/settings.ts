@@ -1,0 +1,121 @@
+import type { Domain } from '../../quantity/domain.js'
+import { InputError } from '../../quantity/errors.js'
+import type { Duration } from '../../quantity/generated/duration.js'
+import type { Flow } from '../../quantity/generated/flow.js'
+import type { Volume } from '../../quantity/generated/volume.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
+import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
+import type { DayBesideBefore } from './day-beside-before.js'
+
+/** A zone to be watched. Flow, volume, meter and drain are those of one container, or all of them those of the zone. */
+export interface WatchZoneSettings {
+  /** Names of the probes, one to eight. */
+  readonly probes: readonly string[]
+  /** Medium that the flow goes to. Unit: L. Range: (0, ∞). */
+  readonly substrateVolume: Volume
+  /** Flow while the valve is open. Unit: L/h. Range: (0, ∞). */
+  readonly flow: Flow
+  /** Lower end of what the medium can hold. Unit: m³/m³. Range: [0, 1]. */
+  readonly minBelievable: WaterContent
+  /** Upper end of it. Unit: m³/m³. Range: [0, 1]. */
+  readonly maxBelievable: WaterContent
+  /** From here on the zone counts as full: a little below container capacity. Unit: m³/m³. Range: [0, 1]. */
+  readonly full: WaterContent
+  /** Time after a shot in which the probes show it; ten minutes by default. Unit: s. Range: [60, 7200]. */
+  readonly settle?: Duration
+  /** A reading that is older tells nothing of now; twenty minutes by default. Unit: s. Range: [60, 86400]. */
+  readonly maxReadingAge?: Duration
+  /** Hours without light, by the clock of `now`; not needed where light is measured. */
+  readonly darkHours?: DarkHours
+}
+
+/** Hours without light. */
+export interface DarkHours {
+  /** When it gets dark. Unit: h. Range: [0, 24]. */
+  readonly from: number
+  /** When it gets light. Unit: h. Range: [0, 24]. */
+  readonly until: number
+}
+
+/** Settings that make sense, in plain numbers. */
+export interface Watched {
+  readonly names: readonly string[]
+  readonly volume: number
+  readonly flow: number
+  readonly min: number
+  readonly max: number
+  readonly full: number
+  readonly settle: number
+  readonly maxAge: number
+  readonly dark: DarkHours | null
+  /** What was worked out for a list of shots. */
+  readonly days: WeakMap<object, DayBesideBefore | null>
+}
+
+const domain = (
+  quantity: string,
+  unit: string,
+  ends: Domain['ends'],
+  min: number,
+  max: number,
+  hint: string,
+): Domain => ({
+  quantity,
+  unit,
+  min,
+  max,
+  ends,
+  hint,
+})
+
+export function checkedWatch(settings: WatchZoneSettings): Watched {
+  requireObject(settings, 'settings')
+  const content = (name: 'minBelievable' | 'maxBelievable' | 'full') =>
+    numberIn(settings[name], domain('water content', 'm³/m³', '[]', 0, 1, 'give a share, not percent'), name)
+  const { probes } = settings
+  if (
+    !Array.isArray(probes) ||
+    probes.length < 1 ||
+    probes.length > 8 ||
+    !probes.every((one) => typeof one === 'string')
+  )
+    throw new InputError('probes', 'are no list of one to eight names', 'give a name for each')
+  if (new Set(probes).size < probes.length) throw new InputError('probes', 'a name stands twice', 'give each its own')
+  const [min, max, full] = [content('minBelievable'), content('maxBelievable'), content('full')]
+  if (!(min < full && full < max))
+    throw new InputError('full', 'is not between minBelievable and maxBelievable', 'give a level that can be read')
+  return {
+    names: probes,
+    volume: numberIn(
+      settings.substrateVolume,
+      domain('substrate volume', 'L', '()', 0, Infinity, 'give the medium that the flow goes to'),
+      'substrateVolume',
+    ),
+    flow: numberIn(
+      settings.flow,
+      domain('flow', 'L/h', '()', 0, Infinity, 'give number of emitters times flow of one'),
+      'flow',
+    ),
+    min,
+    max,
+    full,
+    settle: numberIn(
+      settings.settle ?? 600,
+      domain('time to settle', 's', '[]', 60, 7200, 'give one minute to two hours'),
+      'settle',
+    ),
+    maxAge: numberIn(
+      settings.maxReadingAge ?? 1200,
+      domain('greatest age of a reading', 's', '[]', 60, 86400, 'give a minute to a day'),
+      'maxReadingAge',
+    ),
+    days: new WeakMap(),
+    dark: settings.darkHours === undefined ? null : darkHours(settings.darkHours),
+  }
+}
+
+function darkHours({ from, until }: DarkHours): DarkHours {
+  const hour = domain('hour of the day', 'h', '[]', 0, 24, 'give hours after midnight')
+  return { from: numberIn(from, hour, 'darkHours.from'), until: numberIn(until, hour, 'darkHours.until') }
+}

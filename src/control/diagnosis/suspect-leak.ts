@@ -1,0 +1,83 @@
+import { maxOf } from '../../quantity/extremes.js'
+import type { Suspicion } from './cause.js'
+import type { Watched } from './settings.js'
+import { evidence, suspicion } from './suspect-water.js'
+import { canJudge, canTellLevel } from './trust.js'
+import { levelOf } from './watch-probe.js'
+import { LEAK } from './watch-valve.js'
+import type { ZoneWatchState } from './zone-state.js'
+
+/** Water that nobody ordered: by the meter, the drain, or the levels. */
+export function suspectLeak(state: ZoneWatchState, now: number, zone: Watched): Suspicion[] {
+  return [...byMeter(state), ...byDrain(state), ...byClimbs(state, now, zone), ...byFullness(state, now, zone)]
+}
+
+function byMeter({ valve }: ZoneWatchState): Suspicion[] {
+  const { closedFlow, closedFlowFor, closedVolume } = valve
+  const because = [
+    evidence('flow-while-closed', closedFlow, 'share of the flow', { usual: 0 }),
+    evidence('volume-while-closed', closedVolume, 'L', { usual: 0 }),
+  ]
+  if (closedFlow > 0.25 && closedFlowFor >= 180)
+    return [suspicion('valve-stuck-open', 'danger', 0.95, because, 'shut-main-valve-and-look')]
+  if (closedFlow > LEAK && closedFlowFor >= 900)
+    return [suspicion('leak-between-shots', 'danger', 0.9, because, 'shut-main-valve-and-look')]
+  return []
+}
+
+function byDrain({ valve }: ZoneWatchState): Suspicion[] {
+  if (!(valve.lateDrain > 0.005 && valve.lateDrainFor >= 1800)) return []
+  const because = [evidence('drain-long-after-shots', valve.lateDrain, 'share of the flow', { usual: 0 })]
+  const much = valve.lateDrain > 0.25
+  const weight = valve.hasMeter && valve.closedFlow < LEAK ? 0.5 : 0.8
+  return [
+    much
+      ? suspicion('valve-stuck-open', 'danger', weight, because, 'shut-main-valve-and-look')
+      : suspicion('leak-between-shots', 'danger', weight, because, 'shut-main-valve-and-look'),
+  ]
+}
+
+/** All probes that can be trusted climbed without a shot: water came. */
+function byClimbs(state: ZoneWatchState, now: number, zone: Watched): Suspicion[] {
+  const { probes, valve } = state
+  const trusted = probes.filter((probe) => canJudge(probe, now, zone))
+  const climbs = trusted.flatMap(({ climb }) => (climb !== null && now - climb.time < 21600 ? [climb] : []))
+  const last = climbs[0]
+  if (last === undefined || climbs.length < trusted.length) return []
+  if (climbs.some(({ time }) => Math.abs(time - last.time) > 3600)) return []
+  const size = climbs.reduce((sum, climb) => sum + climb.size / climbs.length, 0)
+  const because = [
+    evidence('climb-without-shot', size, 'm³/m³', { usual: 0, time: last.time }),
+    evidence('time-of-climb', last.lasted, 's', { time: last.time }),
+  ]
+  const seen = valve.hasMeter && valve.closedFlow > LEAK
+  if (seen) return []
+  if (last.lasted < 2700)
+    return [
+      suspicion('watered-by-hand', 'note', valve.hasMeter ? 0.8 : 0.65, because, 'ask-who-watered'),
+      ...(valve.hasMeter ? [] : [suspicion('valve-stuck-open', 'danger', 0.6, because, 'shut-main-valve-and-look')]),
+    ]
+  return [suspicion('leak-between-shots', 'danger', valve.hasMeter ? 0.5 : 0.75, because, 'shut-main-valve-and-look')]
+}
+
+/** The zone is full and does not fall though plants should drink: looked at before anything else. */
+function byFullness(state: ZoneWatchState, now: number, zone: Watched): Suspicion[] {
+  const { probes, valve, shots } = state
+  const told = probes.filter((probe) => canTellLevel(probe, now, zone))
+  const full = told.filter((probe) => (levelOf(probe) as number) >= zone.full)
+  if (full.length === 0 || full.length < told.length) return []
+  const level = maxOf(full.map((probe) => levelOf(probe) as number))
+  const falls = full.some(({ fall }) => fall > 2e-7)
+  const late = valve.lastEnd !== null && now - valve.lastEnd > 21600
+  // Shots into a full medium do not show; that nothing falls between them does.
+  const vain =
+    shots.length >= 2 && shots.slice(-2).every((shot) => shot.level !== null && shot.level >= zone.full - 0.003)
+  if (!vain && !late) return []
+  if (falls) return []
+  const because = [evidence('level', level, 'm³/m³', { usual: zone.full, time: now })]
+  const meterClears = valve.hasMeter && valve.closedFlow < LEAK
+  return [
+    suspicion('zone-full', 'caution', 0.7, because, 'weigh-a-container'),
+    suspicion('valve-stuck-open', 'danger', meterClears ? 0.5 : 0.75, because, 'shut-main-valve-and-look'),
+  ]
+}

@@ -1,0 +1,145 @@
+import { trendOf } from '../../record/trend.js'
+import type { Evidence, Suspicion } from './cause.js'
+import type { Watched } from './settings.js'
+import { evidence, suspicion } from './suspect-water.js'
+import { lineOf, type NightEvidence } from './watch-night.js'
+import { middle } from './watch-probe.js'
+import type { ZoneWatchState } from './zone-state.js'
+
+const DAY = 86400
+/** A probe that falls by so much more or less than itself in a night drifts. Unit: m³/m³/h. */
+const DRIFT = 0.0004
+/** Answer to temperature that matters. Unit: m³/m³/°C. */
+const WARMTH = 0.002
+
+/** Readings that follow something else than water: time, temperature, salt, another probe. */
+export function suspectReadings(state: ZoneWatchState, now: number, zone: Watched): Suspicion[] {
+  const warm = byWarmth(state, now, zone)
+  return [...warm, ...byNights(state, now, zone), ...bySalt(state, now, zone), ...bySwap(state, now, zone)]
+}
+
+/** The falls of each probe in nights in which it fell like itself, middle one. */
+function usualFalls(nights: readonly NightEvidence[], probes: number): (number | null)[] {
+  return Array.from({ length: probes }, (_, i) => {
+    const falls = nights.flatMap(({ falls, odd }) => {
+      const fall = falls[i] ?? null
+      return fall === null || odd[i] === true ? [] : [fall]
+    })
+    return falls.length < 2 ? null : middle(falls.slice(-5))
+  })
+}
+
+export interface NightChange {
+  /** Fall of each probe beyond its usual one. Unit: m³/m³/h. */
+  readonly own: readonly (number | null)[]
+  /** Probes that fell unlike themselves, and unlike the others where there are some. */
+  readonly odd: readonly boolean[]
+}
+
+/** How a night differs from those before. */
+export function changeOfNight(falls: readonly (number | null)[], nights: readonly NightEvidence[]): NightChange {
+  const usual = usualFalls(nights, falls.length)
+  const own = falls.map((fall, i) => (fall === null || usual[i] == null ? null : fall - usual[i]!))
+  const odd = own.map((change, i) => {
+    if (change === null) return false
+    const others = own.filter((one, j): one is number => j !== i && one !== null)
+    // Of two that differ, the one that changed is the odd one; all together may be the weather.
+    const limit = Math.max(DRIFT, 0.25 * Math.abs(usual[i]!))
+    const beside = others.length === 0 ? change : change - middle(others)
+    return (
+      Math.abs(change) > limit &&
+      (others.length === 0 || Math.abs(beside) > limit || others.every((one) => Math.abs(one) > limit))
+    )
+  })
+  return { own, odd }
+}
+
+function byNights(state: ZoneWatchState, now: number, zone: Watched): Suspicion[] {
+  const { nights, night } = state
+  const last = nights[nights.length - 1]
+  const live = night.from !== null && night.last !== null && night.last - night.from >= 25200
+  const falls = live ? night.sums.map((sums) => lineOf(sums).fall) : (last?.falls ?? [])
+  const before = live ? nights : nights.slice(0, -1)
+  if (!live && (last === undefined || now - last.end > DAY)) return []
+  const { own, odd } = changeOfNight(falls, before)
+  const usual = usualFalls(before, zone.names.length)
+  const names = zone.names.filter((_, i) => odd[i])
+  if (names.length === 0) return []
+  const because = odd.flatMap((is, i): Evidence[] => {
+    const name = zone.names[i]!
+    if (!is) return []
+    const time = live ? (night.from as number) : (last as NightEvidence).start
+    return [evidence('fall-at-night', falls[i]!, 'm³/m³/h', { usual: usual[i]!, about: name, time })]
+  })
+  const all = names.length === own.filter((one) => one !== null).length
+  const again = before[before.length - 1]?.odd.some(Boolean) === true
+  // All at once may be a plant that drinks otherwise; a second night makes it likelier.
+  const weight = all ? (again ? 0.65 : 0.5) : again ? 0.85 : 0.75
+  if (all && !again && names.length > 1) return []
+  return [suspicion('probe-drifting', 'caution', weight, because, 'compare-with-hand-meter', names)]
+}
+
+function byWarmth(state: ZoneWatchState, now: number, zone: Watched): Suspicion[] {
+  const { night, nights, hasTemperature } = state
+  if (!hasTemperature) return []
+  const last = nights[nights.length - 1]
+  const live = night.from !== null && night.last !== null && night.last - night.from >= 21600
+  if (!live && (last === undefined || now - last.end > DAY)) return []
+  const warmth = live ? night.sums.map((sums) => lineOf(sums).warmth) : (last as NightEvidence).warmth
+  const names = zone.names.filter((_, i) => Math.abs(warmth[i] ?? 0) > WARMTH)
+  if (names.length === 0) return []
+  const because = zone.names.flatMap((name, i) =>
+    Math.abs(warmth[i] ?? 0) > WARMTH
+      ? [evidence('answer-to-temperature', warmth[i]!, 'm³/m³/°C', { usual: 0, about: name })]
+      : [],
+  )
+  const one = names.length < zone.names.length
+  return [suspicion('temperature-driven', 'caution', one ? 0.85 : 0.8, because, 'read-in-the-dark', names)]
+}
+
+/** The level to which shots drain back climbs from day to day; with the EC of the drain it is salt, without it drift. */
+function bySalt({ nights }: ZoneWatchState, now: number, zone: Watched): Suspicion[] {
+  const last = nights[nights.length - 1]
+  const full = nights.filter(({ drained }) => drained !== null && drained > 0.15)
+  if (last === undefined || now - last.end > DAY || full.length < 5) return []
+  const day = full.map(({ start }) => start / DAY)
+  const salts = trendOf(
+    day,
+    full.map(({ drainEC }) => drainEC ?? Number.NaN),
+  )
+  const climbing = zone.names.flatMap((name, i) => {
+    const trend = trendOf(
+      day,
+      full.map(({ plateaus }) => plateaus[i] ?? Number.NaN),
+    )
+    return trend.count >= 5 && trend.error < 0.0015 && Math.abs(trend.slope) > Math.max(0.002, 4 * trend.error)
+      ? [{ name, trend }]
+      : []
+  })
+  if (climbing.length === 0) return []
+  const names = climbing.map(({ name }) => name)
+  const because = climbing.map(({ name, trend }) =>
+    evidence('plateau-per-day', trend.slope, 'm³/m³/d', { usual: 0, about: name, time: day[0]! * DAY }),
+  )
+  const saltier = salts.count >= 5 && salts.slope > Math.max(0.03, 2 * salts.error)
+  const up = climbing.some(({ trend }) => trend.slope > 0)
+  const drift = suspicion(
+    'probe-drifting',
+    'caution',
+    saltier && up ? 0.6 : 0.8,
+    because,
+    'compare-with-hand-meter',
+    names,
+  )
+  if (!saltier || !up) return [drift]
+  const ec = evidence('drain-ec-per-day', salts.slope, 'dS/m/d', { usual: 0 })
+  return [suspicion('salt-driven', 'caution', 0.85, [...because, ec], 'flush-and-read-again', names), drift]
+}
+
+function bySwap({ pairs }: ZoneWatchState, now: number, zone: Watched): Suspicion[] {
+  const { swap } = pairs
+  if (swap === null || now - swap.time > DAY) return []
+  const names = [zone.names[swap.first]!, zone.names[swap.second]!]
+  const because = [evidence('difference-of-probes', swap.after, 'm³/m³', { usual: swap.before, time: swap.time })]
+  return [suspicion('probes-swapped', 'caution', 0.92, because, 'read-the-labels', names)]
+}

@@ -1,0 +1,53 @@
+import type { Suspicion } from './cause.js'
+import type { Watched } from './settings.js'
+import { evidence, suspicion } from './suspect-water.js'
+import { standingTrouble } from './watch-clock.js'
+import type { ZoneWatchState } from './zone-state.js'
+
+/** Feed, clocks and power. */
+export function suspectRest(state: ZoneWatchState, zone: Watched): Suspicion[] {
+  return [...byFeed(state), ...byClock(state), ...bySender(state, zone)]
+}
+
+function byFeed({ feed }: ZoneWatchState): Suspicion[] {
+  if (feed.odd < 3) return []
+  const because = [
+    evidence('feed-ec', feed.now, 'dS/m', { usual: feed.usual, ...(feed.since === null ? {} : { time: feed.since }) }),
+  ]
+  return [suspicion('feed-tank-wrong', 'danger', 0.93, because, 'measure-feed-ec')]
+}
+
+function byClock({ clock }: ZoneWatchState): Suspicion[] {
+  const trouble = standingTrouble(clock)
+  if (trouble === null) return []
+  const { kind, size } = trouble
+  if (kind === 'ahead') {
+    const because = [evidence('clock-leap', size, 's', { usual: clock.cadence })]
+    return [
+      suspicion('clock-wrong', 'caution', 0.7, because, 'set-the-clock'),
+      suspicion('power-cut', 'note', 0.65, because, 'look-at-the-power'),
+    ]
+  }
+  const because =
+    kind === 'rate'
+      ? evidence('clock-rate', size, '1', { usual: 1 })
+      : kind === 'still'
+        ? evidence('calls-without-time', size, '1', { usual: 0 })
+        : kind === 'back'
+          ? evidence('clock-leap', size, 's', { usual: clock.cadence })
+          : evidence('moments-unreadable', 1, '1', { usual: 0 })
+  return [suspicion('clock-wrong', 'caution', kind === 'rate' ? 0.85 : 0.95, [because], 'set-the-clock')]
+}
+
+/** Readings that carry times of their own: all of them early or late by the same are a clock, by any time a way that is slow. */
+function bySender({ probes }: ZoneWatchState, zone: Watched): Suspicion[] {
+  const heard = probes.filter(({ count }) => count >= 20)
+  if (heard.length === 0) return []
+  const age = heard.reduce((sum, probe) => sum + probe.age / heard.length, 0)
+  const spread = heard.reduce((sum, probe) => sum + probe.ageSpread / heard.length, 0)
+  const because = [evidence('age-of-readings', age, 's', { usual: 0 }), evidence('spread-of-age', spread, 's')]
+  if (age < -300 || (age > 1500 && spread < 0.1 * age))
+    return [suspicion('clock-wrong', 'caution', 0.8, because, 'set-the-clock')]
+  if (age > zone.maxAge) return [suspicion('no-readings', 'caution', 0.7, because, 'look-at-gateway')]
+  return []
+}

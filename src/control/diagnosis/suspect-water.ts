@@ -1,0 +1,128 @@
+import type { CheckCode, Evidence, Suspicion } from './cause.js'
+import type { RecentShots } from './recent-shots.js'
+import type { UsualShares } from './zone-state.js'
+
+/** What the water of the last shots shows of supply, line, drippers and meter. */
+export function suspectWater(recent: RecentShots, usual: UsualShares, full: boolean | null): Suspicion[] {
+  return [...missedShots(recent, full), ...meteredShots(recent), ...lessThanMetered(recent, usual)]
+}
+
+/** A share below which a shot is missed. */
+const MISSED = 0.35
+
+export function evidence(code: string, value: number, unit: string, more: Partial<Evidence> = {}): Evidence {
+  return { code, value, unit, ...more }
+}
+
+/**
+ * Watering by hand is advised only where probes that can be trusted say that there is room: below the full level, and below what they
+ * reached before, lest a container that is full at a lower level than somebody set is taken for a dry one.
+ */
+function supplyCheck(full: boolean | null, recent: RecentShots): CheckCode {
+  if (full === true) return 'look-at-supply'
+  return full === null || recent.mayOverflow(2) ? 'look-at-supply-and-weigh' : 'look-at-supply-then-water-by-hand'
+}
+
+/** Two shots in a row that no probe saw. */
+function missedShots(recent: RecentShots, full: boolean | null): Suspicion[] {
+  const [first, second] = [recent.best(1), recent.best(2)]
+  const metered = recent.metered(2)
+  const dry = metered !== null && metered < 0.15
+  if (recent.count < 2) return []
+  if (first === null || second === null)
+    return dry && metered !== null
+      ? [
+          suspicion('no-water', 'danger', 0.7, [shareOfMeter(metered, recent, 2)], supplyCheck(full, recent)),
+          suspicion('flow-meter-wrong', 'caution', 0.55, [shareOfMeter(metered, recent, 2)], 'fill-a-bucket'),
+        ]
+      : []
+  if (first >= MISSED || second >= MISSED || full === true) return []
+  const missed = evidence('missed-shots', 2, '1', { usual: 0, time: recent.since(2) })
+  const rise = evidence('rise-share', second, '1', { usual: 1, time: recent.since(2) })
+  const check = supplyCheck(full, recent)
+  if (metered === null && check === 'look-at-supply-and-weigh')
+    return [
+      suspicion('no-water', 'danger', 0.75, [missed, rise], check),
+      suspicion('zone-full', 'caution', 0.7, [missed, rise], 'weigh-a-container'),
+    ]
+  if (metered === null) return [suspicion('no-water', 'danger', 0.8, [missed, rise], check)]
+  return dry
+    ? [
+        suspicion(
+          'no-water',
+          'danger',
+          0.95,
+          [missed, rise, shareOfMeter(metered, recent, 2)],
+          supplyCheck(full, recent),
+        ),
+      ]
+    : []
+}
+
+function shareOfMeter(share: number, recent: RecentShots, k: number): Evidence {
+  return evidence('metered-share', share, '1', { usual: 1, time: recent.since(k) })
+}
+
+export function suspicion(
+  code: Suspicion['code'],
+  level: Suspicion['level'],
+  weight: number,
+  because: readonly Evidence[],
+  check: CheckCode,
+  about?: readonly string[],
+): Suspicion {
+  return { code, level, weight, evidence: because, check, ...(about === undefined ? {} : { about }) }
+}
+
+/** What the meter says, against the rises. */
+function meteredShots(recent: RecentShots): Suspicion[] {
+  const metered = recent.metered(3)
+  // Shots that differ are a change under way: the next one tells.
+  if (metered === null || Math.abs((recent.metered(1) ?? metered) - metered) > 0.1) return []
+  const best = recent.best(3)
+  const because = [shareOfMeter(metered, recent, 3)]
+  if (best !== null) because.push(evidence('rise-share', best, '1', { usual: 1, time: recent.since(3) }))
+  if (metered < 0.15)
+    return best !== null && best >= 0.6 ? [suspicion('flow-meter-wrong', 'caution', 0.9, because, 'fill-a-bucket')] : []
+  const less = best !== null && best < 0.85
+  if (metered < 0.87) {
+    const partial = best === null ? 0.7 : less ? 0.9 : 0.65
+    return [
+      suspicion('partial-water', 'caution', partial, because, 'catch-test'),
+      suspicion('flow-meter-wrong', 'caution', less ? 0.4 : 0.6, because, 'fill-a-bucket'),
+    ]
+  }
+  if (metered <= 1.25) return []
+  return [
+    suspicion('line-leak', 'danger', less ? 0.9 : 0.5, because, 'walk-the-line'),
+    suspicion('flow-meter-wrong', 'caution', less ? 0.4 : 0.75, because, 'fill-a-bucket'),
+  ]
+}
+
+/** All probes rise by less than the meter, or nobody, explains. */
+function lessThanMetered(recent: RecentShots, usual: UsualShares): Suspicion[] {
+  const metered = recent.metered(4)
+  const best = recent.best(4)
+  if (
+    best === null ||
+    !recent.sure(4) ||
+    recent.mayOverflow(4) ||
+    best >= 0.8 - 3 * recent.error(4) ||
+    (metered !== null && (metered < 0.87 || metered > 1.25))
+  )
+    return []
+  const drained = recent.drained(4)
+  // What ran through the medium is no leak beside it.
+  if (drained !== null && usual.drainedShots >= 8 && drained - usual.drained > 0.4 * (1 - best)) return []
+  const because = [evidence('rise-share', best, '1', { usual: 1, time: recent.since(4) })]
+  if (metered !== null) because.push(shareOfMeter(metered, recent, 4))
+  // Without a meter two missed shots are told as no water; here something came.
+  if (metered === null)
+    return best < MISSED
+      ? [suspicion('line-leak', 'caution', 0.5, because, 'walk-the-line')]
+      : [
+          suspicion('partial-water', 'caution', 0.65, because, 'catch-test'),
+          suspicion('line-leak', 'caution', 0.5, because, 'walk-the-line'),
+        ]
+  return [suspicion('line-leak', 'danger', 0.65, because, 'walk-the-line')]
+}

@@ -1,0 +1,31 @@
+import { isFrozen, isNoisy } from './probe-doubts.js'
+import type { Watched } from './settings.js'
+import { levelOf, type ProbeWatch } from './watch-probe.js'
+import type { ZoneWatchState } from './zone-state.js'
+
+const DAY = 86400
+
+export function isSilent({ heard, count }: ProbeWatch, now: number, zone: Watched): boolean {
+  return count > 0 && heard !== null && now - heard > zone.maxAge
+}
+
+/** Whether the probe can be asked what a shot did. */
+export function canJudge(probe: ProbeWatch, now: number, zone: Watched): boolean {
+  const last = probe.times[probe.times.length - 1]
+  return last !== undefined && now - last <= zone.maxAge && probe.bad === null && !isFrozen(probe) && !isNoisy(probe)
+}
+
+/** Whether its level can be believed too: it did not jump in the last day. */
+export function canTellLevel(probe: ProbeWatch, now: number, zone: Watched): boolean {
+  return canJudge(probe, now, zone) && (probe.step === null || now - probe.step.time > DAY)
+}
+
+/** Whether the zone is full by a probe that can be trusted or by drain that runs on; null where nothing can be trusted. */
+export function isFull(state: ZoneWatchState, now: number, zone: Watched): boolean | null {
+  const { probes, valve, pairs } = state
+  if (valve.hasDrain && valve.lateDrain > 0.005 && valve.lateDrainFor >= 1800) return true
+  const swapped = pairs.swap !== null && now - pairs.swap.time < DAY
+  const told = swapped ? [] : probes.filter((probe) => canTellLevel(probe, now, zone))
+  if (told.length === 0) return null
+  return told.some((probe) => (levelOf(probe) as number) >= zone.full)
+}

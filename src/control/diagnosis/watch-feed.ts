@@ -1,0 +1,21 @@
+/** What is remembered of a value that should hardly change: the EC of the feed, or a share of drain. */
+export interface SteadyWatch {
+  readonly usual: number
+  readonly count: number
+  /** Values in a row that were unlike the usual, and the mean of them. Unit: 1. */
+  readonly odd: number
+  readonly now: number
+  readonly since: number | null
+}
+
+export const newSteady: SteadyWatch = { usual: 0, count: 0, odd: 0, now: 0, since: null }
+
+/** Takes a value in; what differs from the usual by more than the tolerance is odd, and not learnt from. */
+export function withValue(watch: SteadyWatch, value: number | null, time: number, tolerance: number): SteadyWatch {
+  if (value === null || value < 0) return watch
+  const { usual, count } = watch
+  const odd = count >= 10 && Math.abs(value - usual) > tolerance * usual
+  if (odd) return { ...watch, odd: Math.min(1000, watch.odd + 1), now: value, since: watch.since ?? time }
+  const next = usual + Math.max(1 / (count + 1), 0.002) * (value - usual)
+  return { usual: next, count: Math.min(1e6, count + 1), odd: 0, now: value, since: null }
+}

@@ -1,0 +1,83 @@
+import type { ProbeWatch } from './watch-probe.js'
+
+/** Half-hour means of the probes, to see two of them change places. */
+export interface PairWatch {
+  readonly start: number | null
+  readonly sums: readonly number[]
+  readonly counts: readonly number[]
+  readonly seen: readonly (number | null)[]
+  /** Means of the last half hours, the newest last. Unit: m³/m³. */
+  readonly means: readonly (readonly (number | null)[])[]
+  readonly swap: Swap | null
+}
+
+/** Two probes that changed places. */
+export interface Swap {
+  readonly time: number
+  readonly first: number
+  readonly second: number
+  /** How far apart they stood before and after. Unit: m³/m³. */
+  readonly before: number
+  readonly after: number
+}
+
+const BIN = 1800
+const BINS = 8
+
+export function newPairs(probes: number): PairWatch {
+  const zeros = new Array<number>(probes).fill(0)
+  return { start: null, sums: zeros, counts: zeros, seen: zeros.map(() => null), means: [], swap: null }
+}
+
+/** `watered` is what shots of the last hours can have raised all probes by. */
+export function withLevels(pairs: PairWatch, probes: readonly ProbeWatch[], now: number, watered: number): PairWatch {
+  const due = pairs.start !== null && now - pairs.start >= BIN
+  const open = due ? shut(pairs, now, watered) : pairs
+  const sums = [...open.sums]
+  const counts = [...open.counts]
+  const seen = probes.map((probe, i) => {
+    const time = probe.times[probe.times.length - 1]
+    if (time === undefined || time <= (open.seen[i] ?? -Infinity)) return open.seen[i] ?? null
+    sums[i] = sums[i]! + probe.levels[probe.levels.length - 1]!
+    counts[i] = counts[i]! + 1
+    return time
+  })
+  return { ...open, start: open.start ?? now, sums, counts, seen }
+}
+
+function shut(pairs: PairWatch, now: number, watered: number): PairWatch {
+  const mean = pairs.sums.map((sum, i) => (pairs.counts[i]! > 0 ? sum / pairs.counts[i]! : null))
+  const means = [...pairs.means, mean].slice(-BINS)
+  const zeros = pairs.sums.map(() => 0)
+  return { ...pairs, start: now, sums: zeros, counts: zeros, means, swap: swapIn(means, now, watered) ?? pairs.swap }
+}
+
+/** Smallest difference between two probes of which a change of sign can be seen. Unit: m³/m³. */
+export const LEAST_APART = 0.004
+
+/**
+ * Two probes changed places where their difference, steady for two hours, turns its sign from one hour to the next and keeps its size, while
+ * their mean goes on. Places differ in what they get of a shot: with shots between, only a larger difference can tell.
+ */
+function swapIn(means: PairWatch['means'], now: number, watered: number): Swap | null {
+  if (means.length < BINS) return null
+  const last = means[means.length - 1]!
+  for (let a = 0; a < last.length; a++)
+    for (let b = a + 1; b < last.length; b++) {
+      const apart = means.map((mean) => {
+        const [x, y] = [mean[a], mean[b]]
+        return x == null || y == null ? null : x - y
+      })
+      if (apart.some((one) => one === null)) continue
+      const [old, young] = [(apart as number[]).slice(0, 5), (apart as number[]).slice(6)]
+      const before = old.reduce((sum, one) => sum + one / 5, 0)
+      const after = young.reduce((sum, one) => sum + one / 2, 0)
+      const size = Math.abs(before)
+      const near = Math.max(0.0015, 0.3 * size)
+      const steady =
+        old.every((one) => Math.abs(one - before) < near) && young.every((one) => Math.abs(one - after) < near)
+      if (size >= LEAST_APART + 0.125 * watered && steady && Math.abs(before + after) < near)
+        return { time: now - 2.5 * BIN, first: a, second: b, before, after }
+    }
+  return null
+}

@@ -1,0 +1,245 @@
+import { known, type WatchedReading } from './input.js'
+import type { Watched } from './settings.js'
+
+/** What is remembered of a probe. */
+export interface ProbeWatch {
+  /** Times and water contents of the newest readings that can be believed. */
+  readonly times: readonly number[]
+  readonly levels: readonly number[]
+  /** Readings that cannot be believed, since the last that could. */
+  readonly bad: BadReadings | null
+  /** When anything came last. Unit: s. */
+  readonly heard: number | null
+  /** Readings in all. Unit: 1. */
+  readonly count: number
+  /** Since when it says the same, how often, and for how long it usually does. Unit: s. */
+  readonly flatSince: number | null
+  readonly flatCount: number
+  readonly flatUsual: number
+  /** Noise of the last half hour of readings, and the usual one. Unit: m³/m³. */
+  readonly noise: number
+  readonly usualNoise: number
+  /** Times of spikes. */
+  readonly spikes: readonly number[]
+  /** The last jump to another level without a shot. */
+  readonly step: LevelStep | null
+  /** The lowest level since the last shot, and the last climb without one. */
+  readonly low: number | null
+  readonly lowTime: number
+  readonly climb: Climb | null
+  /** Fall between shots. Unit: m³/m³/s. */
+  readonly fall: number
+  /** When that was seen, and at which light. Unit: s, W/m². */
+  readonly fallTime: number | null
+  readonly fallLight: number | null
+  /** Usual rise of a shot as a share of volume over volume, and shots that it was learnt from. Unit: 1. */
+  readonly usualRise: number
+  readonly rises: number
+  /** Mean age at arrival of the last readings, and how much it varies. Unit: s. */
+  readonly age: number
+  readonly ageSpread: number
+}
+
+export interface BadReadings {
+  readonly kind: 'not-a-number' | 'unbelievable'
+  readonly value: number | null
+  readonly since: number
+  readonly count: number
+  /** Whether all of them are alike. */
+  readonly alike: boolean
+  /** The last level before. Unit: m³/m³. */
+  readonly before: number | null
+}
+
+export interface LevelStep {
+  readonly time: number
+  readonly before: number
+  readonly after: number
+}
+
+export interface Climb {
+  readonly time: number
+  readonly size: number
+  /** How long it took. Unit: s. */
+  readonly lasted: number
+}
+
+export const newProbe: ProbeWatch = {
+  times: [],
+  levels: [],
+  bad: null,
+  heard: null,
+  count: 0,
+  flatSince: null,
+  flatCount: 0,
+  flatUsual: 0,
+  noise: 0.002,
+  usualNoise: 0.002,
+  spikes: [],
+  step: null,
+  low: null,
+  lowTime: 0,
+  climb: null,
+  fall: 0,
+  fallTime: null,
+  fallLight: null,
+  usualRise: 0,
+  rises: 0,
+  age: 0,
+  ageSpread: 0,
+}
+
+/** Readings that are kept. */
+export const KEPT = 24
+/** A smaller jump is no step. Unit: m³/m³. */
+const LEAST_STEP = 0.02
+
+export function withReading(probe: ProbeWatch, reading: WatchedReading, now: number, zone: Watched): ProbeWatch {
+  const time = known(reading.time) ?? now
+  const value = known(reading.waterContent)
+  const heard = { ...probe, heard: now, count: probe.count + 1 }
+  if (value === null || value < zone.min || value > zone.max) return withBad(heard, value, now)
+  const aged = withAge(heard, Math.max(-86400, Math.min(86400, now - time)))
+  const late = Math.abs(now - time) > zone.maxAge
+  const last = aged.times[aged.times.length - 1] ?? Number.NEGATIVE_INFINITY
+  if (late || time <= last) return aged
+  const flat = withFlat(aged, value, time)
+  const noisy = withNoise(flat, value, time)
+  return {
+    ...noisy,
+    bad: null,
+    times: [...noisy.times, time].slice(-KEPT),
+    levels: [...noisy.levels, value].slice(-KEPT),
+  }
+}
+
+function withBad(probe: ProbeWatch, value: number | null, now: number): ProbeWatch {
+  const { bad, levels } = probe
+  const kind = value === null ? 'not-a-number' : 'unbelievable'
+  if (bad === null || bad.kind !== kind)
+    return {
+      ...probe,
+      bad: { kind, value, since: now, count: 1, alike: true, before: levelOf(probe) ?? levels[0] ?? null },
+    }
+  return { ...probe, bad: { ...bad, value, count: bad.count + 1, alike: bad.alike && bad.value === value } }
+}
+
+function withAge(probe: ProbeWatch, age: number): ProbeWatch {
+  const share = Math.max(1 / probe.count, 0.05)
+  const mean = probe.age + share * (age - probe.age)
+  return { ...probe, age: mean, ageSpread: probe.ageSpread + share * (Math.abs(age - mean) - probe.ageSpread) }
+}
+
+function withFlat(probe: ProbeWatch, value: number, time: number): ProbeWatch {
+  const last = probe.levels[probe.levels.length - 1]
+  if (last === value && probe.flatSince !== null) return { ...probe, flatCount: probe.flatCount + 1 }
+  const ran = probe.flatSince === null ? 0 : probe.times[probe.times.length - 1]! - probe.flatSince
+  return { ...probe, flatSince: time, flatCount: 1, flatUsual: Math.max(0.98 * probe.flatUsual, ran) }
+}
+
+/** Noise from how far each reading lies off the line between its neighbours. */
+function withNoise(probe: ProbeWatch, value: number, time: number): ProbeWatch {
+  const n = probe.levels.length
+  if (n < 2) return probe
+  const off = Math.abs(probe.levels[n - 1]! - (probe.levels[n - 2]! + value) / 2)
+  // The mean distance from zero of a normal number is 0.798 of its deviation, and this one holds 1.5 times the variance of the noise.
+  const one = off / 0.798 / Math.sqrt(1.5)
+  const clipped = Math.min(one, Math.max(0.01, 5 * probe.noise))
+  const noise = probe.noise + (clipped - probe.noise) / 30
+  const learns = noise < Math.max(0.004, 2 * probe.usualNoise)
+  const usualNoise = learns ? probe.usualNoise + (noise - probe.usualNoise) / 500 : probe.usualNoise
+  const spike = one > Math.max(0.04, 10 * probe.usualNoise)
+  const spikes = spike ? [...probe.spikes, time].slice(-8) : probe.spikes
+  return { ...probe, noise, usualNoise, spikes }
+}
+
+/** The level now: the middle of the last five readings. */
+export function levelOf({ levels }: ProbeWatch): number | null {
+  return levels.length === 0 ? null : middle(levels.slice(-5))
+}
+
+/** Mean of the readings from a time on, with the mean time. */
+export function meanSince({ times, levels }: ProbeWatch, from: number): { level: number; time: number } | null {
+  let [n, level, time] = [0, 0, 0]
+  for (let i = times.length - 1; i >= 0 && times[i]! >= from; i--) {
+    n++
+    level += levels[i]!
+    time += times[i]!
+  }
+  return n === 0 ? null : { level: level / n, time: time / n }
+}
+
+/** Looks for a jump between the last five readings and the five before. */
+export function withStep(probe: ProbeWatch, quietFrom: number, maxGap: number): ProbeWatch {
+  const { times, levels } = probe
+  const n = levels.length
+  if (n < 10 || times[n - 10]! < quietFrom) return probe
+  if (times[n - 5]! - times[n - 6]! > maxGap) return probe
+  const [old, young] = [levels.slice(n - 10, n - 5), levels.slice(n - 5)]
+  const [before, after] = [middle(old), middle(young)]
+  const change = Math.abs(after - before)
+  const jump = (levels[n - 5]! - levels[n - 6]!) * Math.sign(after - before)
+  const scatter = Math.max(spread(old, before), spread(young, after))
+  if (change < Math.max(LEAST_STEP, 6 * scatter) || jump < change / 2) return probe
+  return {
+    ...probe,
+    step: { time: times[n - 5]!, before, after },
+    low: after,
+    lowTime: times[n - 1]!,
+  }
+}
+
+/** Follows the lowest level between shots, and what climbs above it. */
+export function withClimb(probe: ProbeWatch, least: number): ProbeWatch {
+  const n = probe.times.length
+  if (n < 5) return probe
+  const level = levelOf(probe) as number
+  const time = probe.times[n - 1]!
+  if (probe.low === null || level < probe.low) return { ...probe, low: level, lowTime: time }
+  const size = level - probe.low
+  if (size < Math.max(least, 6 * probe.noise)) return probe
+  return { ...probe, low: level, lowTime: time, climb: { time, size, lasted: time - probe.lowTime } }
+}
+
+/** The fall between shots, once a quarter of an hour shows it. */
+export function withFall(probe: ProbeWatch, quietFrom: number, light: number | null): ProbeWatch {
+  const { times, levels } = probe
+  let first = times.length
+  while (first > 0 && times[first - 1]! >= quietFrom) first--
+  const n = times.length - first
+  if (n < 4 || times[times.length - 1]! - times[first]! < 900) return probe
+  let [t, y] = [0, 0]
+  for (let i = first; i < times.length; i++) {
+    t += times[i]! / n
+    y += levels[i]! / n
+  }
+  let [ty, tt] = [0, 0]
+  for (let i = first; i < times.length; i++) {
+    const dt = times[i]! - t
+    ty += dt * (levels[i]! - y)
+    tt += dt * dt
+  }
+  // A fall below zero is noise, a leak or warmth, and corrects no shot.
+  return { ...probe, fall: Math.max(0, -ty / tt), fallTime: times[times.length - 1]!, fallLight: light }
+}
+
+/** In the dark plants drink about as much as at this light: common practice, no source. Unit: W/m². */
+const DARK_USE = 40
+
+/** The fall at this light, and whether it was seen lately or can be told from the light. */
+export function fallNow(probe: ProbeWatch, now: number, light: number | null): { fall: number; sure: boolean } {
+  const { fall, fallTime, fallLight } = probe
+  if (fallTime === null) return { fall, sure: false }
+  if (light === null || fallLight === null) return { fall, sure: now - fallTime < 3600 }
+  return { fall: (fall * (Math.max(0, light) + DARK_USE)) / (Math.max(0, fallLight) + DARK_USE), sure: true }
+}
+
+export function middle(values: readonly number[]): number {
+  const sorted = [...values].sort((a, b) => a - b)
+  const half = sorted.length >> 1
+  return sorted.length % 2 === 1 ? sorted[half]! : (sorted[half - 1]! + sorted[half]!) / 2
+}
+
+function spread(values: readonly number[], centre: number): number {
+  return middle(values.map((value) => Math.abs(value - centre)))
+}

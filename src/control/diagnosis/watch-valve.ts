@@ -1,0 +1,169 @@
+import { known, type WatchZoneInput } from './input.js'
+import type { Watched } from './settings.js'
+
+/** What is remembered of orders, meter and drain. */
+export interface ValveWatch {
+  /** The order under way. Unit: s. */
+  readonly open: OpenOrder | null
+  /** The shot that was given and not judged yet. */
+  readonly shot: GivenShot | null
+  /** End of the last shot, and from when on the probes are quiet after it. Unit: s. */
+  readonly lastEnd: number | null
+  readonly quietFrom: number | null
+  /** Counters at the last call. Unit: L. */
+  readonly metered: number | null
+  readonly drained: number | null
+  /** Calls without a counter, so that a meter that falls silent is not taken for a dead one. Unit: 1. */
+  readonly hasMeter: boolean
+  readonly hasDrain: boolean
+  /** Drain since the last shot began. Unit: L. */
+  readonly drainedSince: number
+  /** Flow in closed time as a share of the flow, over about ten minutes, and how long it has been there. Unit: 1, s. */
+  readonly closedFlow: number
+  readonly closedFlowFor: number
+  /** Water in closed time since the last shot. Unit: L. */
+  readonly closedVolume: number
+  /** Drain an hour and more after the last shot as a share of the flow, over about half an hour. Unit: 1. */
+  readonly lateDrain: number
+  readonly lateDrainFor: number
+}
+
+export interface OpenOrder {
+  readonly start: number
+  readonly until: number | null
+}
+
+export interface GivenShot {
+  readonly start: number
+  readonly end: number
+  /** Level of each probe before. Unit: m³/m³. */
+  readonly before: readonly (Before | null)[]
+  /** What came through the meter since it began. Unit: L. */
+  readonly metered: number
+}
+
+export interface Before {
+  readonly level: number
+  readonly time: number
+}
+
+export const newValve: ValveWatch = {
+  open: null,
+  shot: null,
+  lastEnd: null,
+  quietFrom: null,
+  metered: null,
+  drained: null,
+  hasMeter: false,
+  hasDrain: false,
+  drainedSince: 0,
+  closedFlow: 0,
+  closedFlowFor: 0,
+  closedVolume: 0,
+  lateDrain: 0,
+  lateDrainFor: 0,
+}
+
+/** Time after the end of an order in which a valve may still close. Unit: s. */
+const CLOSING = 90
+/** Share of the flow from which on water in closed time counts. */
+export const LEAK = 0.01
+
+/** Counts what meter and drain say of the time since the last call. */
+export function withCounters(valve: ValveWatch, input: WatchZoneInput, now: number, passed: number, zone: Watched) {
+  const metered = known(input.metered)
+  const drained = known(input.drained)
+  const ran = (count: number | null, last: number | null) =>
+    count === null || last === null || count < last ? 0 : count - last
+  const [came, left] = [ran(metered, valve.metered), ran(drained, valve.drained)]
+  const next: ValveWatch = {
+    ...valve,
+    metered: metered ?? valve.metered,
+    drained: drained ?? valve.drained,
+    hasMeter: metered !== null,
+    hasDrain: drained !== null,
+  }
+  if (passed <= 0) return next
+  const during = ofShot(valve, now - passed, now)
+  const shot = valve.shot === null ? null : { ...valve.shot, metered: valve.shot.metered + (during ? came : 0) }
+  return withClosed({ ...next, shot, drainedSince: valve.drainedSince + left }, during, came, left, now, passed, zone)
+}
+
+/** Whether the valve may have been open in a span. */
+function ofShot({ open, lastEnd }: ValveWatch, from: number, until: number): boolean {
+  if (open !== null && open.start < until) return true
+  return lastEnd !== null && lastEnd + CLOSING > from
+}
+
+function withClosed(
+  valve: ValveWatch,
+  during: boolean,
+  came: number,
+  left: number,
+  now: number,
+  passed: number,
+  zone: Watched,
+): ValveWatch {
+  let next = valve
+  if (valve.hasMeter && !during) {
+    const share = came / ((passed / 3600) * zone.flow)
+    const closedFlow = valve.closedFlow + (1 - Math.exp(-passed / 600)) * (share - valve.closedFlow)
+    const closedFlowFor = share > LEAK ? valve.closedFlowFor + passed : Math.max(0, valve.closedFlowFor - 3 * passed)
+    next = { ...next, closedFlow, closedFlowFor, closedVolume: valve.closedVolume + came }
+  }
+  if (!valve.hasDrain || during || (valve.lastEnd !== null && now - valve.lastEnd < 5400)) return next
+  const share = left / ((passed / 3600) * zone.flow)
+  const lateDrain = valve.lateDrain + (1 - Math.exp(-passed / 1800)) * (share - valve.lateDrain)
+  const lateDrainFor = share > 0.005 ? valve.lateDrainFor + passed : Math.max(0, valve.lateDrainFor - 3 * passed)
+  return { ...next, lateDrain, lateDrainFor }
+}
+
+/** What an order changes: a shot begins, ends, or goes on. */
+export interface OrderChange {
+  readonly valve: ValveWatch
+  readonly begins: boolean
+}
+
+/** Follows the order; `before` is read when a shot begins. */
+export function withOrder(
+  valve: ValveWatch,
+  input: WatchZoneInput,
+  now: number,
+  before: () => readonly (Before | null)[],
+): OrderChange {
+  const ended = ending(valve, input, now)
+  const after = ended === null ? valve : closed(valve, ended)
+  if (input.open !== true || after.open !== null)
+    return {
+      valve: input.open === true ? { ...after, open: lengthened(after.open as OpenOrder, input, now) } : after,
+      begins: false,
+    }
+  const open: OpenOrder = lengthened({ start: now, until: null }, input, now)
+  const merged = after.shot !== null && now - after.shot.end < 120
+  const shot: GivenShot = merged
+    ? { ...(after.shot as GivenShot), end: now }
+    : { start: now, end: now, before: before(), metered: 0 }
+  return {
+    valve: { ...after, open, shot, closedVolume: 0, drainedSince: merged ? after.drainedSince : 0 },
+    begins: !merged,
+  }
+}
+
+function lengthened(open: OpenOrder, input: WatchZoneInput, now: number): OpenOrder {
+  const after = known(input.closeAfter)
+  return { start: open.start, until: after === null || after < 0 ? open.until : now + after }
+}
+
+/** When the order under way ended, or null while it lasts. */
+function ending({ open }: ValveWatch, input: WatchZoneInput, now: number): number | null {
+  if (open === null) return null
+  if (open.until !== null && open.until <= now) return open.until
+  return input.open === true ? null : now
+}
+
+function closed(valve: ValveWatch, end: number): ValveWatch {
+  const { open, shot } = valve
+  const start = (open as OpenOrder).start
+  const given = shot === null ? null : { ...shot, end: Math.max(shot.end, end) }
+  return { ...valve, open: null, shot: given, lastEnd: Math.max(start, end) }
+}

@@ -1,0 +1,185 @@
+import { type CatalogueField, catalogue } from 'porewater/catalogue'
+import { describe, expect, it } from 'vitest'
+
+/**
+ * Arguments of one name, kind and unit that do not have one range everywhere, by the reason for it: the ranges that they may have.
+ * A new range, or one that is gone, fails here: make it agree (`domains.ts` of the topic, or of `src/quantity`), or say why not.
+ */
+const REASONS: Record<string, Record<string, readonly string[]>> = {
+  'only the ends differ: zero, or all of it, has no answer where it divides or is taken as a logarithm': {
+    'applied: Volume in L': ['(0, ∞)', '[0, ∞)'],
+    'at25: AnyEC in dS/m': ['(0, ∞)', '[0, ∞)'],
+    'cover: GroundFraction in 1': ['[0, 0.999]', '[0, 1]'],
+    'cropET: CropET in mm/d': ['(0, 90]', '[0, 90]'],
+    'dailyUse: Volume in L': ['(0, ∞)', '[0, ∞)'],
+    'dayLength: Duration in s': ['(0, 86400]', '[0, 86400]'],
+    'depletion: DepletionFraction in 1': ['(0, 1)', '[0, 1)', '[0, 1]'],
+    'dispersivity: Length in cm': ['(0, ∞)', '[0, ∞)'],
+    'drainedVolume: Volume in L': ['(0, ∞)', '[0, ∞)'],
+    'dryMass: Mass in g': ['(0, ∞)', '[0, ∞)'],
+    'extractEC: SaturatedExtractEC in dS/m': ['(0, 200]', '[0, 200]'],
+    'extraterrestrial: DailyRadiation in MJ/m²/d': ['(0, 60]', '[0, 60]'],
+    'heights: Length in cm': ['(0, ∞)', '[0, ∞)'],
+    'lossPerDecisiemens: number in %/(dS/m)': ['(0, 100]', '[0, 100]'],
+    'lowerLimit: WaterContent in m³/m³': ['[0, 1)', '[0, 1]'],
+    'meanHumidity: RelativeHumidity in 1': ['(0, 1]', '[0, 1]'],
+    'mediumVolume: Volume in L': ['(0, ∞)', '[0, ∞)'],
+    'photoperiod: Duration in s': ['(0, 86400]', '[0, 86400]'],
+    'porosity: Porosity in 1': ['(0, 1)', '(0, 1]', '[0, 1]'],
+    'rise: WaterContentChange in m³/m³': ['(0, 1]', '[0, 1]'],
+    'runTime: Duration in s': ['(0, ∞)', '[0, ∞)'],
+    'saturation: DegreeOfSaturation in 1': ['(0, 1]', '[0, 1]'],
+    'scaled: number in 1': ['(0, 2]', '[0, 2]'],
+    'shot: Volume in L': ['(0, ∞)', '[0, ∞)'],
+    'time: Duration in s': ['(0, ∞)', '[0, ∞)'],
+    'totalAvailable: WaterDepth in mm': ['(0, 10000]', '[0, 10000]'],
+    'totalEvaporable: WaterDepth in mm': ['(0, 10000]', '[0, 10000]'],
+    'volume: Volume in L': ['(0, ∞)', '[0, ∞)'],
+    'waterContents: WaterContent in m³/m³': ['(0, 1]', '[0, 1]'],
+  },
+  'each equation reaches, or was measured over, other values of it': {
+    'apparent: Permittivity in 1': [
+      '[1, 49]',
+      '[1, 76.77311]',
+      '[1, 76.96829]',
+      '[1, 77.13433]',
+      '[1, 81.32334]',
+      '[1, 90]',
+      '[1.754659, 41.38142]',
+      '[1.820663, 80.819]',
+      '[1.880712, 81.44688]',
+      '[2.172654, 49]',
+      '[2.386455, 90]',
+    ],
+    'bulkDensity: BulkDensity in g/cm³': ['(0, 10]', '(0, 2.65]'],
+    'conductivity: SolutionEC in dS/m': ['[0, 60]', '[0.19, 19.19]'],
+    'downwardFlux: WaterFlux in mm/h': ['(-∞, ∞)', '(0, ∞)'],
+    'feedEC: SolutionEC in dS/m': ['[0, 200]', '[0, ∞)'],
+    'firstTemperature: Temperature in °C': ['[-20, 110]', '[0, 100]'],
+    'frequency: Frequency in Hz': ['(0, ∞)', '[300000000, 18000000000]'],
+    'leafTemperature: Temperature in °C': ['[-60, 100]', '[0, 60]'],
+    'pressure: Pressure in kPa': ['(0, ∞)', '[30, 120]', '[30, 200]', '[33, 107]'],
+    'real: number in 1': ['(0, ∞)', '[1, ∞)'],
+    'referenceET: ReferenceET in mm/d': ['(0, 30]', '[-5, 30]'],
+    'referenceTemperature: Temperature in °C': ['[-10, 60]', '[-20, 110]'],
+    'secondTemperature: Temperature in °C': ['[-20, 110]', '[0, 100]'],
+    'suction: SuctionHead in cm': ['[0, 1000000000]', '[0, ∞)'],
+    'temperature: Temperature in °C': [
+      '(-∞, ∞)',
+      '[-100, 0.01]',
+      '[-100, 100]',
+      '[-20, 110]',
+      '[-20, 150]',
+      '[-20, 373.946]',
+      '[-20, 60]',
+      '[-35, 600]',
+      '[-5, 100]',
+      '[-5, 60]',
+      '[-60, 100]',
+      '[0, 35.9]',
+      '[0, 373.946]',
+      '[0, 50]',
+      '[0, 60]',
+    ],
+    'vapourPressure: VapourPressure in kPa': ['(0, 102]', '[0, 102]', '[0, 10]', '[1e-5, 0.6116]', '[1e-5, 101]'],
+    'waterContent: WaterContent in m³/m³': [
+      '(-∞, ∞)',
+      '(0, 1)',
+      '(0, 1]',
+      '[0, 0.903802]',
+      '[0, 0.9627221]',
+      '[0, 1]',
+      '[0.004772, 1]',
+      '[0.0126436, 1]',
+      '[0.0702525, 1]',
+      '[0.1041049, 1]',
+    ],
+  },
+  'one word for the numbers of several equations': {
+    'coefficient: number in 1': ['[0, 1.5]', '[0, 3]'],
+    'deficit: VapourPressureDeficit in kPa': ['[-10, 102]', '[0, 10]'],
+    'exponent: number in 1': ['(0, 10]', '(0, 1]', '[-0.5, 1.5]', '[0.1, 10]', '[0.2, 5]', '[0.5, 1.2]', '[0.5, 1]'],
+    'extinction: number in 1': ['(0, 2]', '[0, ∞)'],
+    'factor: number in 1': ['(-∞, ∞)', '(0, 10]', '[1, ∞)'],
+    'n: number in 1': ['(0, ∞)', '(1, ∞)', '(2, ∞)'],
+    'offset: number in 1': ['[0, 1]', '[0, 20]'],
+    'slope: number in 1': ['(0, 1]', '(0, ∞)', '[-10, 10]'],
+  },
+  'the word names several things: a crop, a container, a layer, an instrument': {
+    'count: number in 1': ['(0, ∞)', '[1, 1000]'],
+    'depth: Length in cm': ['(0, 2000]', '(0, ∞)', '[0, 500]', '[0, ∞)'],
+    'height: Length in cm': ['(0, 1000]', '(0, ∞)', '[0, 10000]', '[0, ∞)', '[0.001, ∞)', '[50, 10000]'],
+    'level: WaterContent in m³/m³': ['[-1, 2]', '[0, 1]'],
+    'plants: number in 1': ['(0, 10000]', '[1, ∞)'],
+    'rodLength: Length in cm': ['(0, 500]', '(0, ∞)'],
+    'settle: Duration in s': ['(0, 86400]', '[0, 86400]', '[0, ∞)', '[60, 7200]'],
+    'start: Instant in s': ['[-62135596800, 253402300799]', '[0, 253402300799]'],
+    'step: Duration in s': ['[1, 3600]', '[30, 3600]'],
+    'uniformity: Share in 1': ['(-∞, 1]', '(0, 1]'],
+    'window: Duration in s': ['(0, 86400]', '(0, ∞)'],
+  },
+  'by day, by night, in the open, on one leaf or under lamps other values occur': {
+    'airResistance: number in s/m': ['[1, 100000]', '[1, 50000]'],
+    'irradiance: Irradiance in W/m²': ['(0, 1000]', '[0, 5000]'],
+    'leafResistance: number in s/m': ['[1, 100000]', '[1, 50000]', '[10, 10000]'],
+    'netRadiation: Irradiance in W/m²': ['[-300, 1500]', '[-300, 300]'],
+    'photonFlux: PhotonFluxDensity in µmol/m²/s': ['[0, 20000]', '[0, 3000]'],
+    'photonYield: PhotonYield in µmol/J': ['(0, 3]', '(0, 6]'],
+    'windSpeed: WindSpeed in m/s': ['(0, 30]', '[0, 120]'],
+  },
+  'what acts by itself is held tighter than what is only worked out': {
+    'drainFraction: DrainFraction in 1': ['(0, 1]', '[0, 0.9]', '[0, 1)'],
+    'lineFill: Duration in s': ['[0, 3600]', '[0, 600]', '[0, 86400]'],
+    'maxPerDay: Volume in L': ['(0, ∞)', '[0, ∞)'],
+    'maxReadingAge: Duration in s': ['(0, 86400]', '[60, 86400]'],
+    'maxRunTime: Duration in s': ['(0, 7200]', '(0, 86400]', '[0, 86400]'],
+    'minRest: Duration in s': ['[0, 86400]', '[0, ∞)'],
+  },
+}
+
+const intervalOf = (field: CatalogueField) => /[[(][^\])]*[\])]/.exec(field.range ?? '')?.[0]
+const kindOf = (field: CatalogueField) => field.type.replace(/readonly |\[\]|ArrayLike<|>/g, '').split(' | ')[0]
+
+/** Every range that an argument of this name, kind and unit has somewhere, where there is more than one. */
+function rangesThatDiffer(entries: readonly { topic: string; arguments: readonly CatalogueField[] }[]) {
+  const found = new Map<string, Set<string>>()
+  for (const { topic, arguments: fields } of entries)
+    for (const field of fields) {
+      const name = field.path.slice(field.path.lastIndexOf('.') + 1)
+      const range = intervalOf(field)
+      // The `value` of a unit constructor is another quantity in each.
+      const ofUnit = topic === 'quantity' && name === 'value'
+      if (field.shape === 'other' || range === undefined || ofUnit || field.range?.startsWith('any')) continue
+      const key = `${name}: ${kindOf(field)} in ${field.unit}`
+      found.set(key, (found.get(key) ?? new Set()).add(range))
+    }
+  return Object.fromEntries(
+    [...found].filter(([, ranges]) => ranges.size > 1).map(([key, set]) => [key, [...set].sort()]),
+  )
+}
+
+describe('arguments of one name and kind', () => {
+  it('have one range, or a written reason', () => {
+    const explained = Object.assign({}, ...Object.values(REASONS)) as Record<string, readonly string[]>
+    expect(rangesThatDiffer(catalogue)).toEqual(explained)
+  })
+  it('are found where a fault is put in', () => {
+    const field = {
+      path: 'input.minRest',
+      type: 'Duration',
+      text: '',
+      unit: 's',
+      optional: false,
+      shape: 'number' as const,
+    }
+    const [a, b] = ['[0, 86400]', '[0, 3600]'].map((range) => ({ topic: 'x', arguments: [{ ...field, range }] }))
+    expect(rangesThatDiffer([a!, b!])).toEqual({ 'minRest: Duration in s': ['[0, 3600]', '[0, 86400]'] })
+    expect(rangesThatDiffer([a!, a!])).toEqual({})
+  })
+  it('of emitters have one row, which is found by its name', () => {
+    const counts = catalogue.flatMap((entry) =>
+      entry.arguments.filter((field) => /emitters$|emitters\.count$/i.test(field.path)),
+    )
+    expect(new Set(counts.map(intervalOf).filter(Boolean))).toEqual(new Set(['(0, ∞)', '[1, 1000]']))
+  })
+})

@@ -1,0 +1,356 @@
+import {
+  alarmConditions,
+  type Diagnosis,
+  diagnoseRecord,
+  explainDiagnosis,
+  hours,
+  runReducer,
+  type WatchZoneInput,
+  watchZone,
+  waterContent,
+} from 'porewater'
+import { describe, expect, it } from 'vitest'
+import { noise, type Script, SETTINGS, scripted } from './scripted-zone.js'
+
+const THREE = ['A', 'B', 'C']
+/** A shot an hour and more, so that the zone keeps its level: 0.02 in, 0.02 out. */
+const hourly = (from: number, count: number, every = 130) => Array.from({ length: count }, (_, k) => from + every * k)
+
+function diagnosesOf(script: Script): { readonly outputs: readonly Diagnosis[]; readonly inputs: WatchZoneInput[] } {
+  const inputs = scripted(script)
+  const zone = watchZone({ ...SETTINGS, probes: script.probes })
+  return { outputs: runReducer({ reducer: zone, inputs }).outputs, inputs }
+}
+const codesOf = (diagnosis: Diagnosis | undefined) => diagnosis?.causes.map(({ code }) => code) ?? []
+/** Minute at which a cause stood first or second for the first time. */
+const namedAt = (outputs: readonly Diagnosis[], code: string) =>
+  outputs.findIndex((one) =>
+    codesOf(one)
+      .slice(0, 2)
+      .includes(code as never),
+  )
+const everTold = (outputs: readonly Diagnosis[]) => [...new Set(outputs.flatMap(codesOf))]
+const advisesWater = (outputs: readonly Diagnosis[]) =>
+  outputs.some(({ causes }) => causes.some(({ check }) => check === 'look-at-supply-then-water-by-hand'))
+
+describe('a healthy zone', () => {
+  it('has no cause, is not full, and rules out what its rises speak against', () => {
+    const { outputs } = diagnosesOf({ minutes: 2880, probes: THREE, shots: hourly(60, 20), metered: () => 0 })
+    expect(everTold(diagnosesOf({ minutes: 2880, probes: THREE, shots: hourly(60, 20) }).outputs)).toEqual([])
+    const last = outputs.at(-1) as Diagnosis
+    expect(last.full).toBe(false)
+    const healthy = diagnosesOf({ minutes: 2880, probes: THREE, shots: hourly(60, 20) }).outputs.at(-1) as Diagnosis
+    expect(healthy.ruledOut.map(({ code }) => code)).toEqual(
+      expect.arrayContaining(['no-water', 'partial-water', 'clogged-dripper', 'probe-frozen']),
+    )
+    expect(healthy.cannotTell).toContainEqual({ code: 'flow-meter-wrong', reason: 'no-flow-meter' })
+  })
+})
+
+describe('the stories of lies', () => {
+  it('a valve stuck open and a full slab: never "water by hand", the valve first', () => {
+    for (let place = 0; place < 8; place++) {
+      const start = 0.745 + 0.0002 * place
+      const script = { minutes: 1500, probes: THREE, shots: hourly(30 + place, 10), start, use: 0, reaches: () => 0 }
+      const { outputs } = diagnosesOf(script)
+      expect(advisesWater(outputs)).toBe(false)
+      expect(everTold(outputs)).not.toContain('no-water')
+      expect(codesOf(outputs.at(-1)).slice(0, 2).sort()).toEqual(['valve-stuck-open', 'zone-full'])
+      expect(outputs.at(-1)?.full).toBe(true)
+    }
+  })
+  it('a valve stuck open fills a zone from below full: still never "water by hand"', () => {
+    const { outputs } = diagnosesOf({
+      minutes: 2880,
+      probes: THREE,
+      shots: hourly(60, 20),
+      // From the second day on water runs all the time.
+      use: 0.00015,
+      sends: (truth, minute, i) =>
+        Math.min(0.75, truth + (minute > 1440 ? 0.001 * (minute - 1440) : 0)) + noise(minute, i),
+    })
+    expect(advisesWater(outputs.slice(1500))).toBe(false)
+    expect(
+      everTold(outputs.slice(1440)).some((code) => ['valve-stuck-open', 'leak-between-shots'].includes(code)),
+    ).toBe(true)
+  })
+  it('three probes that see 2 of 10 shots: not silent', () => {
+    const shots = hourly(60, 22)
+    // After a good day two shots come through, the third and the seventh.
+    const comes = (minute: number) => {
+      const k = shots.filter((at) => at <= minute).length - 1
+      return k < 12 || k === 14 || k === 18 ? 1 : 0
+    }
+    const { outputs } = diagnosesOf({ minutes: 2950, probes: THREE, shots, start: 0.7, reaches: comes })
+    const after = (shots[13] as number) + 2 + 11
+    expect(namedAt(outputs, 'no-water')).toBeLessThanOrEqual(after)
+    expect(namedAt(outputs, 'no-water')).toBeGreaterThan(shots[12] as number)
+  })
+  it('a dead valve is told after the second missed shot, not 23 h later, with a small shot by hand where there is room', () => {
+    const shots = hourly(60, 22)
+    const dead = shots[16] as number
+    const { outputs } = diagnosesOf({
+      minutes: 2950,
+      probes: THREE,
+      shots,
+      reaches: (minute) => (minute >= dead ? 0 : 1),
+    })
+    const at = namedAt(outputs, 'no-water')
+    expect(at).toBeGreaterThan(shots[17] as number)
+    expect(at).toBeLessThanOrEqual((shots[17] as number) + 2 + 11)
+    expect(codesOf(outputs[at])[0]).toBe('no-water')
+    expect(outputs[at]?.causes[0]?.evidence[0]).toMatchObject({ code: 'missed-shots', value: 2 })
+    expect(everTold(outputs.slice(0, dead))).toEqual([])
+    expect(advisesWater(outputs.slice(at + 130))).toBe(true)
+  })
+  it('a lifted probe is named, and none of its healthy neighbours', () => {
+    for (let place = 0; place < 3; place++) {
+      const { outputs } = diagnosesOf({
+        minutes: 2000,
+        probes: THREE,
+        shots: hourly(60, 15),
+        sends: (truth, minute, i) => (minute >= 1300 && i === place ? 0.75 * truth : truth) + noise(minute, i),
+      })
+      const at = namedAt(outputs, 'probe-lifted')
+      expect(at).toBeLessThanOrEqual(1310)
+      const accused = new Set(outputs.flatMap(({ causes }) => causes.flatMap(({ about }) => about ?? [])))
+      expect([...accused]).toEqual([THREE[place]])
+    }
+  })
+})
+
+describe('other causes', () => {
+  const base = { minutes: 2880, probes: THREE, shots: hourly(60, 22) }
+  it('a flow meter that counts nothing, while the probes rise', () => {
+    const metered = (minute: number) =>
+      minute < 1500 && base.shots.some((at) => minute >= at && minute < at + 2) ? 1 : 0
+    const { outputs } = diagnosesOf({ ...base, metered })
+    expect(namedAt(outputs, 'flow-meter-wrong')).toBeGreaterThan(1500)
+    expect(everTold(outputs)).toEqual(['flow-meter-wrong'])
+  })
+  it('water while closed', () => {
+    const metered = (minute: number) =>
+      minute > 1700 && minute < 1800 ? 1 : base.shots.some((at) => minute >= at && minute < at + 2) ? 1 : 0
+    const { outputs } = diagnosesOf({ ...base, metered })
+    expect(namedAt(outputs, 'valve-stuck-open')).toBeGreaterThan(1700)
+    expect(namedAt(outputs, 'valve-stuck-open')).toBeLessThan(1710)
+  })
+  it('a clogged dripper by its neighbours', () => {
+    const { outputs } = diagnosesOf({ ...base, reaches: (minute, i) => (minute > 1400 && i === 1 ? 0 : 1) })
+    expect(namedAt(outputs, 'clogged-dripper')).toBeGreaterThan(1400)
+    expect(outputs.at(-1)?.causes.find(({ code }) => code === 'clogged-dripper')?.about).toEqual(['B'])
+  })
+  it('a frozen probe, percent, and what is no number', () => {
+    const sends = (after: (truth: number, minute: number) => unknown) => (truth: number, minute: number, i: number) =>
+      minute >= 1400 && i === 0 ? after(truth, minute) : truth + noise(minute, i)
+    expect(namedAt(diagnosesOf({ ...base, sends: sends(() => 0.68) }).outputs, 'probe-frozen')).toBeLessThanOrEqual(
+      1420,
+    )
+    const percent = sends((truth, minute) => 100 * (truth + noise(minute, 0)))
+    expect(namedAt(diagnosesOf({ ...base, sends: percent }).outputs, 'unit-slip')).toBeLessThanOrEqual(1405)
+    for (const word of [Number.NaN, null, 'error', true, -999, 65535, 0])
+      expect(namedAt(diagnosesOf({ ...base, sends: sends(() => word) }).outputs, 'probe-dead')).toBeLessThanOrEqual(
+        1405,
+      )
+  })
+  it('water by hand', () => {
+    const { outputs } = diagnosesOf({
+      ...base,
+      sends: (truth, minute, i) =>
+        truth + (minute > 1465 ? 0.03 * (1 - Math.exp(-(minute - 1465) / 4)) : 0) + noise(minute, i),
+    })
+    expect(namedAt(outputs, 'watered-by-hand')).toBeGreaterThan(1465)
+    expect(namedAt(outputs, 'watered-by-hand')).toBeLessThan(1480)
+  })
+  it('a feed that jumps, and a clock that leaps, stands, or counts milliseconds', () => {
+    const inputs = scripted(base)
+    const zone = watchZone({ ...SETTINGS })
+    const fed = inputs.map((input, k) => ({ ...input, feedEC: (k < 1500 ? 2.5 : 4.4) as never }))
+    expect(codesOf(runReducer({ reducer: zone, inputs: fed }).outputs[1503])).toEqual(['feed-tank-wrong'])
+    const clock = (now: (k: number) => number) =>
+      codesOf(
+        runReducer({ reducer: zone, inputs: inputs.map((input, k) => ({ ...input, now: now(k) })) }).outputs[1520],
+      )
+    expect(clock((k) => 60 * k - (k > 1500 ? 3600 : 0))).toContain('clock-wrong')
+    expect(clock((k) => 60 * k + (k > 1500 ? 86400 : 0))).toContain('clock-wrong')
+    expect(clock((k) => 60 * Math.min(k, 1500))).toContain('clock-wrong')
+    expect(clock((k) => (k > 1500 ? 1.78e12 : 60 * k))).toContain('clock-wrong')
+    expect(clock((k) => (k > 1500 ? Number.NaN : 60 * k))).toContain('clock-wrong')
+  })
+})
+
+describe('a diagnosis', () => {
+  const script: Script = {
+    minutes: 2000,
+    probes: THREE,
+    shots: hourly(60, 15),
+    reaches: (minute) => (minute > 1400 ? 0 : 1),
+  }
+  it('goes on from a stored state as if nothing had happened, and says which field of a damaged one is wrong', () => {
+    const inputs = scripted(script)
+    const zone = watchZone({ ...SETTINGS })
+    const whole = runReducer({ reducer: zone, inputs })
+    const first = runReducer({ reducer: zone, inputs: inputs.slice(0, 900) })
+    const kept = JSON.parse(JSON.stringify(first.state))
+    const other = watchZone({ ...SETTINGS })
+    expect(other.restore(kept)).toEqual(first.state)
+    const second = runReducer({ reducer: other, state: other.restore(kept), inputs: inputs.slice(900) })
+    expect(second.outputs.at(-1)).toEqual(whole.outputs.at(-1))
+    expect(JSON.stringify(whole.state).length).toBeLessThan(40000)
+    for (const field of Object.keys(kept)) {
+      const { [field]: _, ...rest } = kept
+      expect(() => other.restore(rest)).toThrow(expect.objectContaining({ code: 'bad-input' }))
+      // A part that is lost begins anew; the others go on.
+      expect(runReducer({ reducer: other, state: rest, inputs: inputs.slice(900, 950) }).outputs).toHaveLength(50)
+    }
+    expect(() => other.restore({ ...kept, clock: { ...kept.clock, cadence: null } })).toThrow(/clock\.cadence/)
+  })
+  it('is the same for a record that is read through', () => {
+    const inputs = scripted(script)
+    const { outputs } = runReducer({ reducer: watchZone({ ...SETTINGS }), inputs })
+    const record = {
+      time: inputs.map(({ now }) => now),
+      probes: THREE.map((name, i) => ({
+        name,
+        content: inputs.map(({ readings }) => readings[i]?.waterContent ?? Number.NaN),
+      })),
+      shots: script.shots.map((at) => ({ start: 60 * at, end: 60 * at + 120 })),
+    }
+    const read = diagnoseRecord({ ...SETTINGS, record })
+    expect(codesOf(read.diagnosis)).toEqual(codesOf(outputs.at(-1)))
+    expect(read.told[0]?.time).toBe(60 * namedAt(outputs, 'no-water'))
+    const bad = (change: object) => () => diagnoseRecord({ ...SETTINGS, record: { ...record, ...change } })
+    expect(bad({ time: record.time.map((one) => 1e12 + 1000 * one) })).toThrow(
+      expect.objectContaining({ code: 'bad-input' }),
+    )
+    expect(bad({ time: record.time.slice(1) })).toThrow(expect.objectContaining({ code: 'bad-input' }))
+    expect(bad({ shots: [{ start: 10, end: 5 }] })).toThrow(expect.objectContaining({ code: 'bad-input' }))
+  })
+  it('is put into words with numbers, units and the check to do by hand', () => {
+    const { outputs } = diagnosesOf(script)
+    const [cause] = outputs[namedAt(outputs, 'no-water')]?.causes ?? []
+    const { message, level } = explainDiagnosis(cause as NonNullable<typeof cause>)
+    expect(level).toBe('danger')
+    expect(message).toMatch(/^Ordered shots bring no water \(missed shots 2, usually 0; /)
+    expect(message).toMatch(/valve, filter, pump and supply/)
+    expect(message).toMatch(/licensed electrician/)
+    expect(() => explainDiagnosis({ ...(cause as object), code: 'toString' } as never)).toThrow(
+      expect.objectContaining({ code: 'bad-input' }),
+    )
+  })
+  it('tells each alarm whether its condition is there, gone, or unknown, and looks ahead', () => {
+    const { outputs } = diagnosesOf(script)
+    const diagnosis = outputs[namedAt(outputs, 'no-water')] as Diagnosis
+    const alarms = alarmConditions({ diagnosis })
+    const named = (name: string) => alarms.find((alarm) => alarm.name === name)
+    expect(named('no-water')).toMatchObject({ condition: true, priority: 'high' })
+    expect(named('probe-frozen')).toMatchObject({ condition: false })
+    expect(named('flow-meter-wrong')).not.toHaveProperty('condition')
+    expect(named('refill-point-ahead')).not.toHaveProperty('condition')
+    const until = (earliest: number) => ({
+      known: true as const,
+      from: waterContent(0.6),
+      time: hours(5),
+      band50: { earliest: hours(4) },
+      band90: { earliest: hours(earliest) },
+    })
+    const ahead = (earliest: number) =>
+      alarmConditions({ diagnosis, untilRefill: until(earliest), warnAhead: hours(2) }).at(-1)?.condition
+    expect([ahead(1.9), ahead(2.1)]).toEqual([true, false])
+    const shot = alarmConditions({ diagnosis, untilRefill: { known: false, reason: 'shot' } }).at(-1)
+    expect(shot).not.toHaveProperty('condition')
+    expect(() => alarmConditions({ diagnosis, minWeight: 2 })).toThrow(
+      expect.objectContaining({ code: 'outside-domain' }),
+    )
+  })
+  it('refuses settings that make no sense', () => {
+    const bad = (change: object) => () => watchZone({ ...SETTINGS, ...change })
+    for (const change of [
+      { flow: 0 },
+      { substrateVolume: Number.NaN },
+      { full: 74 },
+      { settle: 1 },
+      { maxReadingAge: '20' },
+    ])
+      expect(bad(change)).toThrow(expect.objectContaining({ code: 'outside-domain' }))
+    for (const change of [{ probes: [] }, { probes: ['A', 'A'] }, { probes: 'A' }, { full: 0.95 }])
+      expect(bad(change)).toThrow(expect.objectContaining({ code: 'bad-input' }))
+    expect(() => watchZone(undefined as never)).toThrow(expect.objectContaining({ code: 'bad-input' }))
+    const zone = watchZone(SETTINGS)
+    expect(() => zone.step(zone.start, null as never)).toThrow(expect.objectContaining({ code: 'bad-input' }))
+  })
+})
+
+describe('hostile input', () => {
+  /** A small generator of its own, so that a failure can be seen again. */
+  const dice = (seed: number) => {
+    let state = seed >>> 0
+    return () => {
+      state = (Math.imul(state, 1664525) + 1013904223) >>> 0
+      return state / 4294967296
+    }
+  }
+  const WORDS = [
+    Number.NaN,
+    null,
+    undefined,
+    Infinity,
+    -Infinity,
+    -999,
+    65535,
+    1e300,
+    '0.5',
+    true,
+    {},
+    [],
+    0.6,
+    0.61,
+    0.62,
+  ]
+  it('never throws, and never shows a number that is none', () => {
+    const roll = dice(7)
+    const pick = () => WORDS[Math.floor(roll() * WORDS.length)] as never
+    const zone = watchZone(SETTINGS)
+    let state: unknown = zone.start
+    let now = 1.78e9
+    for (let k = 0; k < 6000; k++) {
+      now += [60, 60, 60, 60, 900, -86400, 0, 86400][Math.floor(roll() * 8)] as number
+      const sane = roll() < 0.7
+      const input = {
+        now: sane ? now : roll() < 0.3 ? 1000 * now : pick(),
+        readings:
+          roll() < 0.9
+            ? THREE.map((probe) => ({
+                probe,
+                waterContent: sane ? 0.6 + 0.01 * roll() : pick(),
+                time: sane ? now : pick(),
+              }))
+            : pick(),
+        open: roll() < 0.2 ? true : pick(),
+        closeAfter: roll() < 0.5 ? 120 : pick(),
+        metered: pick(),
+        drained: pick(),
+        light: pick(),
+        temperature: pick(),
+        feedEC: pick(),
+        drainEC: pick(),
+      }
+      const [next, diagnosis] = zone.step(state as never, input as never)
+      const text = JSON.stringify(next)
+      if (k % 500 === 0) expect(zone.restore(JSON.parse(text))).toEqual(next)
+      for (const { evidence, weight } of diagnosis.causes) {
+        expect(weight).toBeLessThan(1)
+        for (const { value } of evidence) expect(Number.isFinite(value)).toBe(true)
+      }
+      state = roll() < 0.02 ? damaged(JSON.parse(text), roll, pick) : next
+    }
+  })
+  function damaged(state: Record<string, unknown>, roll: () => number, pick: () => unknown): unknown {
+    const fields = Object.keys(state)
+    const field = fields[Math.floor(roll() * fields.length)] as string
+    const inside = state[field]
+    if (typeof inside === 'object' && inside !== null && roll() < 0.7)
+      return { ...state, [field]: damaged(inside as Record<string, unknown>, roll, pick) }
+    return { ...state, [field]: pick() }
+  }
+})

@@ -1,0 +1,51 @@
+import { type FaultName, hours, litres, rehearsalScene, rehearse, rehearsedWatering } from 'porewater'
+import { describe, expect, it } from 'vitest'
+
+/** Stories in which several things must be weighed against each other, told by a whole simulated zone: the truth is known there. */
+const scene = rehearsalScene('coir dust')
+
+function week(fault: FaultName, days = 5, size?: number) {
+  const faults = [{ fault, from: hours(36), ...(size === undefined ? {} : { size }) }]
+  const controller = rehearsedWatering(scene)
+  return rehearse({ zone: scene.zone, limits: scene.limits, controller, days, seed: 11, faults, keepCourse: false })
+}
+
+describe('a clock that leaps by eleven hours', () => {
+  it('is weighed against the plants, which drink by day: the zone gets its water in the true hours', () => {
+    const outcome = week('clock-jumps-half-a-day')
+    expect(outcome.stressTime).toBe(0)
+    expect(outcome.outsideHours).toBe(0)
+  })
+})
+
+describe('half of the flow', () => {
+  it('that meter and probes tell alike is made good by longer shots, inside the limit of the day', () => {
+    const outcome = week('low-pressure')
+    expect(outcome.alarms.map(({ alarm }) => alarm)).toContain('flow-too-small')
+    expect(outcome.stressTime).toBeLessThan(3600)
+    expect(outcome.worstDay).toBeLessThanOrEqual(scene.limits.maxPerDay)
+    expect(outcome.longestOpening).toBeLessThanOrEqual(scene.limits.maxRunTime)
+  })
+  it('that a meter tells alone against the probes lets no more water through than the day may have', () => {
+    const outcome = week('flow-meter-counts-double', 5, 0.5)
+    expect(outcome.worstDay).toBeLessThanOrEqual(1.02 * scene.limits.maxPerDay)
+  })
+})
+
+describe('a meter that counts each pulse twice', () => {
+  it('does not starve a zone whose probes and drain show all that was ordered', () => {
+    expect(week('flow-meter-counts-double').stressTime).toBe(0)
+  })
+})
+
+describe('a valve that stood open for six hours', () => {
+  it('leaves some of the day for a zone that falls dry afterwards', () => {
+    const faults = [{ fault: 'valve-stuck-open' as const, from: hours(34), until: hours(40) }]
+    const controller = rehearsedWatering(scene)
+    const run = { zone: scene.zone, limits: scene.limits, controller, days: 4, seed: 11, faults, keepCourse: false }
+    const outcome = rehearse(run)
+    expect(outcome.unordered).toBeGreaterThan(litres(20))
+    expect(outcome.stressTime).toBe(0)
+    expect(outcome.worstDay).toBeLessThanOrEqual(scene.limits.maxPerDay)
+  })
+})
