@@ -86,10 +86,10 @@ export function stackPanels(chart: PanelChart, above: number): string {
   const first = wide ? MARGIN.left : MARGIN.narrow
   const legendsFrom = (left: number) =>
     panels.map((panel, i) => legendOf(panel, right + beside - left, { rules: !wide, gap: i === 0 ? gap : undefined }))
-  const numbers = Math.max(
-    ...panels.flatMap((panel) => heightAxis(panel, 0, 100).ticks.map(({ text }) => textWidth(text, 14))),
+  const numbers = maxOf([
     0,
-  )
+    ...panels.flatMap((panel) => heightAxis(panel, 0, 100).ticks.map(({ text }) => textWidth(text, 14))),
+  ])
   const left = Math.max(first, numbers + (wide ? 40 : 34))
   const legends = legendsFrom(left)
   const x = (logarithmic ? scaleLog : scaleLinear)([from, to], [left, right])

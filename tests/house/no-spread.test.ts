@@ -30,7 +30,8 @@ const SHORT = [
 describe('a list of the caller', () => {
   it('is nowhere spread into a call of Math', () => {
     expect(sourceFiles().length).toBeGreaterThan(400)
-    expect(sourceFiles().flatMap(({ path, code }) => spreadExtremes(path, code))).toEqual([])
+    const files = sourceFiles().filter(({ path }) => !SHORT.includes(path))
+    expect(files.flatMap(({ path, code }) => spreadExtremes(path, code))).toEqual([])
   })
   it('would be refused', () => {
     expect(spreadExtremes('src/x/y.ts', 'export const most = (x: number[]) => Math.max(...x)')).toHaveLength(1)
