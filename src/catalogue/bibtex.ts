@@ -1,3 +1,4 @@
+import { requireList } from '../quantity/require-list.js'
 import type { CitedWork, Person } from './work.js'
 
 /**
@@ -16,6 +17,7 @@ import type { CitedWork, Person } from './work.js'
  * ```
  */
 export function bibtex(works: readonly CitedWork[]): string {
+  requireList(works, 'works')
   return works.map(oneEntry).join('\n')
 }
 

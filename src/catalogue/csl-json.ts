@@ -1,3 +1,4 @@
+import { requireList } from '../quantity/require-list.js'
 import type { CitedWork, Person } from './work.js'
 
 /** A name of CSL-JSON: a person, or an institution as a literal. */
@@ -35,6 +36,7 @@ export interface CslItem {
  * ```
  */
 export function cslJson(works: readonly CitedWork[]): readonly CslItem[] {
+  requireList(works, 'works')
   return works.map((work) => {
     const names = work.authors.map(cslName)
     const notes = [

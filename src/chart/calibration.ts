@@ -1,5 +1,6 @@
 import type { ProbeCalibration } from '../probe/calibration.js'
 import { valueAt } from '../probe/calibration-curve.js'
+import { requireObject } from '../quantity/require-object.js'
 import type { PanelSeries } from './panel-chart.js'
 import { drawPanels } from './panels.js'
 import { heightFor, WIDTH } from './size.js'
@@ -40,7 +41,9 @@ const STEPS = 80
  * picture.includes('root of the mean squared residual 0.0098 m³/m³') // => true
  * ```
  */
-export function chartCalibration({ title, calibration, readingTitle, width = WIDTH }: CalibrationChart): string {
+export function chartCalibration(chart: CalibrationChart): string {
+  requireObject(chart, 'chart')
+  const { title, calibration, readingTitle, width = WIDTH } = chart
   const { min: lowest, max: highest } = calibration.span
   const curve = (reading: number) => valueAt(calibration, reading)
   const beyond = BEYOND * (highest - lowest)

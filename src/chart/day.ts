@@ -1,5 +1,6 @@
 import { InputError } from '../quantity/errors.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
+import { requireObject } from '../quantity/require-object.js'
 import { lineOf } from './line-of.js'
 import type { Panel } from './panel-chart.js'
 import { drawPanels } from './panels.js'
@@ -53,6 +54,7 @@ export interface DayChart {
  * ```
  */
 export function chartDay(day: DayChart): string {
+  requireObject(day, 'day')
   const { time, width = WIDTH } = day
   if (time.length < 2) throw new InputError('time', `there are ${time.length} readings`, 'give at least two')
   const from = time[0]!

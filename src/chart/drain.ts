@@ -1,6 +1,8 @@
 import { InputError } from '../quantity/errors.js'
+import { maxOf } from '../quantity/extremes.js'
 import type { DrainEC } from '../quantity/generated/electrical-conductivity.js'
 import type { DrainFraction } from '../quantity/generated/share.js'
+import { requireObject } from '../quantity/require-object.js'
 import { lineOf } from './line-of.js'
 import type { PanelSeries } from './panel-chart.js'
 import { drawPanels } from './panels.js'
@@ -49,6 +51,7 @@ const DAY = 86400
  * ```
  */
 export function chartDrain(chart: DrainChart): string {
+  requireObject(chart, 'chart')
   const { time } = chart
   if (time.length === 0) throw new InputError('time', 'there is no day', 'give at least one')
   const from = time[0]! - DAY / 2
@@ -105,7 +108,7 @@ function inWords({ drainFraction, feedEC, drainEC, time, wantedFraction }: Drain
     const all = known(values)
     return all.length === 0
       ? `EC of the ${name} not known`
-      : `EC of the ${name} ${all[0]?.toFixed(2)} dS/m at first, ${all[all.length - 1]?.toFixed(2)} at last, at most ${Math.max(...all).toFixed(2)}`
+      : `EC of the ${name} ${all[0]?.toFixed(2)} dS/m at first, ${all[all.length - 1]?.toFixed(2)} at last, at most ${maxOf(all).toFixed(2)}`
   }
   return `${time.length} days; ${drained}; ${course('feed', feedEC)}; ${course('drain', drainEC)}.`
 }

@@ -1,5 +1,6 @@
 import { InputError } from '../quantity/errors.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
+import { requireObject } from '../quantity/require-object.js'
 import { type DryDownLine, type TimeToRefill, timeToRefill } from '../record/dry-down.js'
 import { explainRecordReason } from '../record/explain-record-finding.js'
 import { type ExponentialDryDown, timeToRefillExponential } from '../record/exponential-dry-down.js'
@@ -57,6 +58,7 @@ const STEPS = 60
  * ```
  */
 export function chartDryDown(chart: DryDownChart): string {
+  requireObject(chart, 'chart')
   const { time, waterContent, fit, refillPoint, width = WIDTH } = chart
   const readings = lineOf('readings', time, waterContent, chart.maxStep)
   const there = Array.from(time).filter((_, i) => Number.isFinite(waterContent[i]))

@@ -1,7 +1,10 @@
 import { scaleLinear, scaleLog } from 'd3-scale'
 import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
+import { maxOf } from '../quantity/extremes.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireList } from '../quantity/require-list.js'
+import { requireObject } from '../quantity/require-object.js'
 import { framed } from './frame.js'
 import { LEGEND_ROW, legendOf } from './legend.js'
 import { lettering, textWidth } from './lettering.js'
@@ -53,6 +56,8 @@ const HEIGHT: Domain = {
  * ```
  */
 export function drawPanels(chart: PanelChart): string {
+  requireObject(chart, 'chart')
+  requireList(chart.xRange, 'xRange')
   const width = numberIn(chart.width, WIDTH, 'width')
   const height = numberIn(chart.height, HEIGHT, 'height')
   return framed({ ...chart, width, height }, (top) => stackPanels(chart, top))
@@ -81,10 +86,10 @@ export function stackPanels(chart: PanelChart, above: number): string {
   const first = wide ? MARGIN.left : MARGIN.narrow
   const legendsFrom = (left: number) =>
     panels.map((panel, i) => legendOf(panel, right + beside - left, { rules: !wide, gap: i === 0 ? gap : undefined }))
-  const numbers = Math.max(
-    ...panels.flatMap((panel) => heightAxis(panel, 0, 100).ticks.map(({ text }) => textWidth(text, 14))),
+  const numbers = maxOf([
     0,
-  )
+    ...panels.flatMap((panel) => heightAxis(panel, 0, 100).ticks.map(({ text }) => textWidth(text, 14))),
+  ])
   const left = Math.max(first, numbers + (wide ? 40 : 34))
   const legends = legendsFrom(left)
   const x = (logarithmic ? scaleLog : scaleLinear)([from, to], [left, right])
@@ -124,7 +129,7 @@ export function stackPanels(chart: PanelChart, above: number): string {
 
 function roomBeside(panels: PanelChart['panels']): number {
   const names = panels.flatMap(({ rules }) => (rules ?? []).map(({ name }) => textWidth(name, RULE_SIZE)))
-  return names.some((wide) => wide > 0) ? Math.min(MOST_BESIDE, Math.max(...names) + 12) : 0
+  return names.some((wide) => wide > 0) ? Math.min(MOST_BESIDE, maxOf(names) + 12) : 0
 }
 
 function topName(name: string, middle: number, y: number, width: number): string {

@@ -1,6 +1,7 @@
 import type { DayPlan } from '../irrigation/plan/day-plan.js'
 import type { DayPlanRequest } from '../irrigation/plan/plan-request.js'
 import { InputError } from '../quantity/errors.js'
+import { requireObject } from '../quantity/require-object.js'
 import { lineOf } from './line-of.js'
 import type { PanelSeries } from './panel-chart.js'
 import { drawPanels } from './panels.js'
@@ -59,6 +60,7 @@ export interface PlanChart {
  * ```
  */
 export function chartPlan(chart: PlanChart): string {
+  requireObject(chart, 'chart')
   const { plan, readings, given, request, width = WIDTH } = chart
   const from = plan.time[0]!
   const to = plan.time[plan.time.length - 1]!

@@ -1,5 +1,6 @@
 import { InputError } from '../quantity/errors.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
+import { requireObject } from '../quantity/require-object.js'
 import type { RehearsalOutcome } from '../rehearsal/rehearsal-outcome.js'
 import { rates, thinned } from './course.js'
 import type { Panel, PanelMark, PanelSpan } from './panel-chart.js'
@@ -50,6 +51,7 @@ const BAR = 5
  * ```
  */
 export function chartRehearsal(chart: RehearsalChart): string {
+  requireObject(chart, 'chart')
   const { outcome, lower, upper, stressBelow } = chart
   const { course } = outcome
   const { width = WIDTH } = chart

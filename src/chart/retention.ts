@@ -6,6 +6,7 @@ import type { RetentionPoint } from '../medium/fit/retention-points.js'
 import { InputError } from '../quantity/errors.js'
 import type { Porosity } from '../quantity/generated/share.js'
 import type { SuctionHead } from '../quantity/generated/suction.js'
+import { requireObject } from '../quantity/require-object.js'
 import { framed } from './frame.js'
 import type { PanelSeries } from './panel-chart.js'
 import { stackPanels } from './panels.js'
@@ -64,6 +65,7 @@ const STEPS = 160
  * ```
  */
 export function chartRetention(chart: RetentionChart): string {
+  requireObject(chart, 'chart')
   const [first] = chart.curves
   if (first === undefined) throw new InputError('curves', 'there is none', 'give at least one medium')
   const [low, high] = chart.suctions ?? ([1, 16000] as const)

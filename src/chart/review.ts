@@ -1,4 +1,5 @@
 import { InputError } from '../quantity/errors.js'
+import { requireObject } from '../quantity/require-object.js'
 import type { ZoneDay } from '../zone/zone-day.js'
 import { lineOf } from './line-of.js'
 import type { Panel, PanelSpan } from './panel-chart.js'
@@ -60,10 +61,12 @@ export interface ReviewChart {
  * ```
  */
 export function chartReview(chart: ReviewChart): string {
+  requireObject(chart, 'chart')
   const { day, time, width = WIDTH } = chart
   const on = Array.from(time, (one, i) => (one >= day.from && one <= day.to ? i : -1)).filter((i) => i >= 0)
   if (on.length < 2) throw new InputError('time', `has ${on.length} readings on the day`, 'give at least two')
   const times = on.map((i) => time[i]!)
+  const xTicks = timeTicks(day.from, day.to, chart.hoursFromUtc)
   const curves = chart.waterContent.map(({ name, value }) => {
     if (value.length !== time.length)
       throw new InputError(name, `has ${value.length} values for ${time.length} times`, 'give one value for each time')
@@ -92,7 +95,7 @@ export function chartReview(chart: ReviewChart): string {
     alternative: inWords(chart),
     xTitle: 'local time',
     xRange: [day.from, day.to],
-    xTicks: timeTicks(day.from, day.to, chart.hoursFromUtc),
+    xTicks,
     gaps: gapsBetween(times, curves[0]?.value ?? [], chart.maxStep),
     spans: spansOf(day),
     panels,

@@ -1,4 +1,6 @@
 import { InputError } from '../quantity/errors.js'
+import { maxOf, minOf } from '../quantity/extremes.js'
+import { requireObject } from '../quantity/require-object.js'
 import type { Known } from '../zone/known.js'
 import type { ZoneDay } from '../zone/zone-day.js'
 import type { Panel, PanelSeries } from './panel-chart.js'
@@ -54,6 +56,7 @@ const DAY = 86400
  * ```
  */
 export function chartSeason(chart: SeasonChart): string {
+  requireObject(chart, 'chart')
   const { days, width = WIDTH } = chart
   const [first, last] = [days[0], days.at(-1)]
   if (first === undefined || last === undefined) throw new InputError('days', 'there is none', 'give at least one')
@@ -82,7 +85,7 @@ function spanOf({ probes }: ZoneDay): [low: number, high: number] {
   const ranges = probes.flatMap(({ range, used }) => (used && range.known ? [range.value] : []))
   return ranges.length === 0
     ? [Number.NaN, Number.NaN]
-    : [Math.min(...ranges.map(({ min }) => min)), Math.max(...ranges.map(({ max }) => max))]
+    : [minOf(ranges.map(({ min }) => min)), maxOf(ranges.map(({ max }) => max))]
 }
 
 function contentPanel(days: readonly ZoneDay[]): Panel {
@@ -153,7 +156,7 @@ function inWords(days: readonly ZoneDay[]): string {
   const span =
     spans.length === 0
       ? 'no water content to trust'
-      : `water content between ${Math.min(...spans.map(([low]) => low)).toFixed(3)} and ${Math.max(...spans.map(([, high]) => high)).toFixed(3)} m³/m³`
+      : `water content between ${minOf(spans.map(([low]) => low)).toFixed(3)} and ${maxOf(spans.map(([, high]) => high)).toFixed(3)} m³/m³`
   const sum = (name: string, read: (day: ZoneDay) => Known<number>) => {
     const all = days.map((day) => numberOf(read(day))).filter(Number.isFinite)
     return all.length === 0

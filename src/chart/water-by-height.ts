@@ -1,8 +1,10 @@
 import type { ContainerLayer } from '../flow/richards-flow.js'
 import { InputError } from '../quantity/errors.js'
+import { maxOf, minOf } from '../quantity/extremes.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import type { Length } from '../quantity/generated/length.js'
 import type { Volume } from '../quantity/generated/volume.js'
+import { requireObject } from '../quantity/require-object.js'
 import type { Panel, PanelSeries } from './panel-chart.js'
 import { drawPanels } from './panels.js'
 import { heightFor, WIDTH } from './size.js'
@@ -60,6 +62,7 @@ const [HEIGHT, HEIGHT_WITH_EC] = [520, 720]
  * ```
  */
 export function chartWaterByHeight(chart: WaterByHeightChart): string {
+  requireObject(chart, 'chart')
   const { moments, width = WIDTH } = chart
   const [first, last] = [moments[0], moments.at(-1)]
   if (first === undefined || last === undefined || moments.length < 2)
@@ -111,7 +114,7 @@ function valueAt(profile: readonly ContainerLayer[], height: number, read: (laye
 function inWords(waterContents: readonly PanelSeries[], drained: readonly number[]): string {
   const rows = waterContents.map(({ name, y }) => {
     const values = Array.from(y)
-    return `${name}: water content ${Math.min(...values).toFixed(3)} to ${Math.max(...values).toFixed(3)} m³/m³.`
+    return `${name}: water content ${minOf(values).toFixed(3)} to ${maxOf(values).toFixed(3)} m³/m³.`
   })
   return [...rows, `Drain ${drained.reduce((sum, part) => sum + part, 0).toFixed(0)} mL in all.`].join(' ')
 }

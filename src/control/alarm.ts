@@ -2,6 +2,7 @@ import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn } from '../quantity/guard.js'
 import { oneOf } from '../quantity/one-of.js'
+import { requireObject } from '../quantity/require-object.js'
 import type { Reducer } from '../record/reducer.js'
 import { isMoment } from './moment.js'
 
@@ -95,6 +96,7 @@ export interface AlarmReport {
  * ```
  */
 export function alarmLifeCycle(settings: AlarmSettings): Reducer<AlarmState, AlarmInput, AlarmReport> {
+  requireObject(settings, 'settings')
   const onDelay = numberIn(settings.onDelay, DELAY, 'onDelay')
   const offDelay = numberIn(settings.offDelay, DELAY, 'offDelay')
   const shelf = numberIn(settings.maxShelving, SHELF, 'maxShelving')

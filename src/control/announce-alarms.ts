@@ -2,6 +2,7 @@ import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
 import { oneOf } from '../quantity/one-of.js'
+import { requireObject } from '../quantity/require-object.js'
 import type { Reducer } from '../record/reducer.js'
 
 const MOST: Domain = {
@@ -71,6 +72,7 @@ export interface Announcement {
  * ```
  */
 export function announceAlarms(settings: AnnounceSettings): Reducer<AnnounceState, NewAlarms, Announcement> {
+  requireObject(settings, 'settings')
   const most = wholeNumberIn(settings.maxAlarms, MOST, 'maxAlarms')
   const window = numberIn(settings.window, WINDOW, 'window')
   return {

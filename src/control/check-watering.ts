@@ -1,3 +1,4 @@
+import { requireObject } from '../quantity/require-object.js'
 import type { CheckWateringInput } from './check/input.js'
 import { judgeReading } from './check/reading.js'
 import type { WateringCheck } from './check/refusal.js'
@@ -30,6 +31,7 @@ import { judgeZone } from './check/zone.js'
  * ```
  */
 export function checkWatering(input: CheckWateringInput): WateringCheck {
+  requireObject(input, 'input')
   const { request, limits, facts, backUp }: Partial<CheckWateringInput> = Object(input)
   const refusals = [
     ...judgeRequest(Object(request), Object(limits), Object(facts)),

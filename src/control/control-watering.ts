@@ -1,3 +1,4 @@
+import { requireObject } from '../quantity/require-object.js'
 import type { Reducer } from '../record/reducer.js'
 import { checkedSettings } from './watering/checked-settings.js'
 import { decide } from './watering/decide.js'
@@ -41,6 +42,7 @@ import type { WateringState } from './watering/state.js'
  * ```
  */
 export function controlWatering(settings: WateringSettings): Reducer<WateringState, WateringInput, WateringDecision> {
+  requireObject(settings, 'settings')
   const limits = checkedSettings(settings)
   return { start: startState(limits), step: (state, input) => decide(limits, state, input) }
 }

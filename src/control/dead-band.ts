@@ -2,6 +2,7 @@ import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import type { Reducer } from '../record/reducer.js'
 
 const LOWER: Domain = {
@@ -52,6 +53,7 @@ export interface DeadBandState {
  * ```
  */
 export function deadBand(limits: DeadBandLimits): Reducer<DeadBandState, number, boolean> {
+  requireObject(limits, 'limits')
   const { lower, upper } = checkedBand(limits)
   return {
     start: { on: false },

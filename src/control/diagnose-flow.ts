@@ -3,6 +3,7 @@ import type { Finding } from '../quantity/finding.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import type { Flow } from '../quantity/generated/flow.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { TIME } from './domains.js'
 
 const EXPECTED: Domain = {
@@ -59,6 +60,7 @@ export interface FlowDiagnosisInput {
  * ```
  */
 export function diagnoseFlow(input: FlowDiagnosisInput): Finding[] {
+  requireObject(input, 'input')
   const expected = numberIn(input.expectedFlow, EXPECTED, 'expectedFlow')
   const settled = numberIn(input.sinceCommand, TIME, 'sinceCommand') >= numberIn(input.settle, TIME, 'settle')
   const metered = input.meteredFlow === undefined ? undefined : numberIn(input.meteredFlow, METERED, 'meteredFlow')

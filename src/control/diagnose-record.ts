@@ -1,4 +1,5 @@
 import { InputError } from '../quantity/errors.js'
+import { requireList } from '../quantity/require-list.js'
 import { requireObject } from '../quantity/require-object.js'
 import { runReducer } from '../record/reducer.js'
 import type { Cause, Diagnosis } from './diagnosis/cause.js'
@@ -75,6 +76,7 @@ export function diagnoseRecord(input: DiagnoseRecordInput): RecordDiagnosis {
   requireObject(input, 'input')
   const { record, ...settings } = input
   requireObject(record, 'record')
+  requireList(record.time, 'record.time')
   const zone = watchZone(settings)
   const inputs = inputsOf(record)
   const { state, outputs } = runReducer({ reducer: zone, inputs })

@@ -1,6 +1,7 @@
 import type { Domain } from '../quantity/domain.js'
 import type { Finding } from '../quantity/finding.js'
 import { wholeNumberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 
 const COUNT: Domain = {
   quantity: 'number of shots',
@@ -49,6 +50,7 @@ export interface ProbeAnswers {
  * ```
  */
 export function diagnoseZone(input: ZoneDiagnosisInput): Finding[] {
+  requireObject(input, 'input')
   const shots = wholeNumberIn(input.shots, COUNT, 'shots')
   const findings: Finding[] = []
   const find = (code: string, level: Finding['level'], message: string, about?: string) =>

@@ -1,5 +1,6 @@
 import { InputError } from '../quantity/errors.js'
 import type { Finding } from '../quantity/finding.js'
+import { requireObject } from '../quantity/require-object.js'
 import type { RecoveryFinding } from './plan-recovery.js'
 
 const WORDS: { readonly [Code in RecoveryFinding['code']]: string } = {
@@ -26,6 +27,7 @@ const WORDS: { readonly [Code in RecoveryFinding['code']]: string } = {
  * ```
  */
 export function explainRecovery(finding: RecoveryFinding): Finding {
+  requireObject(finding, 'finding')
   const { code, value, limit } = finding
   if (!Object.hasOwn(WORDS, code))
     throw new InputError(

@@ -1,5 +1,6 @@
 import { InputError } from '../quantity/errors.js'
 import type { Finding } from '../quantity/finding.js'
+import { requireObject } from '../quantity/require-object.js'
 import type { RefusalCode, WateringRefusal } from './check/refusal.js'
 
 const WORDS: { readonly [Code in RefusalCode]: string } = {
@@ -44,6 +45,7 @@ const WORDS: { readonly [Code in RefusalCode]: string } = {
  * ```
  */
 export function explainRefusal(refusal: WateringRefusal): Finding {
+  requireObject(refusal, 'refusal')
   const { code, about, value, limit, unit } = refusal
   if (!Object.hasOwn(WORDS, code))
     throw new InputError('refusal', `"${code}" is no code of a check`, `give one of ${Object.keys(WORDS).join(', ')}`)

@@ -7,6 +7,7 @@ import type { DrainFraction } from '../quantity/generated/share.js'
 import type { Volume } from '../quantity/generated/volume.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 
 const CONTENT: Domain = {
   quantity: 'water content after the outage',
@@ -134,6 +135,7 @@ export interface RecoveryPlan extends Advice {
  * ```
  */
 export function planRecovery(input: RecoveryInput): RecoveryPlan {
+  requireObject(input, 'input')
   const lack = Math.max(
     0,
     numberIn(input.fullPoint, FULL, 'fullPoint') - numberIn(input.waterContent, CONTENT, 'waterContent'),

@@ -7,6 +7,7 @@ import type { HydraulicConductivity } from '../quantity/generated/hydraulic-cond
 import type { Length } from '../quantity/generated/length.js'
 import type { SuctionHead } from '../quantity/generated/suction.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { riseTo, riseWithoutEnd } from './capillary-integral.js'
 import { LIFT, LIFTING_SUCTION, SATURATED_CONDUCTIVITY, UPWARD_FLUX } from './domains.js'
 
@@ -64,6 +65,7 @@ export interface LiftToHeight {
  * ```
  */
 export function capillaryRise(column: RisingToSuction): Length {
+  requireObject(column, 'column')
   const share = shareOf(column)
   return riseTo(column.medium, share, numberIn(column.suction, SUCTION, 'suction')) as Length
 }
@@ -92,6 +94,7 @@ export function capillaryRise(column: RisingToSuction): Length {
  * ```
  */
 export function maxCapillaryRise(column: RisingWater): Length {
+  requireObject(column, 'column')
   const share = shareOf(column)
   if (share === 0) throw new InputError('upwardFlux', 'without a flux the rise has no limit', 'give a flux above zero')
   return riseWithoutEnd(column.medium, share) as Length
@@ -120,6 +123,7 @@ export function maxCapillaryRise(column: RisingWater): Length {
  * ```
  */
 export function capillaryFlux(column: LiftToHeight): WaterFlux {
+  requireObject(column, 'column')
   const { medium } = column
   const conductivity = numberIn(column.saturatedConductivity, SATURATED_CONDUCTIVITY, 'saturatedConductivity')
   const height = numberIn(column.height, LIFT, 'height')

@@ -1,3 +1,4 @@
+import { requireObject } from '../quantity/require-object.js'
 import { type RichardsContainer, richardsColumn } from './richards-column.js'
 import { type RichardsFlow, richardsFlow } from './richards-flow.js'
 
@@ -42,5 +43,6 @@ import { type RichardsFlow, richardsFlow } from './richards-flow.js'
  * ```
  */
 export function containerFlowRichards1931(input: RichardsContainer): RichardsFlow {
+  requireObject(input, 'input')
   return richardsFlow(richardsColumn([input], input))
 }

@@ -3,6 +3,8 @@ import type { Duration } from '../quantity/generated/duration.js'
 import type { DrainFraction } from '../quantity/generated/share.js'
 import type { Volume } from '../quantity/generated/volume.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireList } from '../quantity/require-list.js'
+import { requireObject } from '../quantity/require-object.js'
 import { containerFlowRichards1931 } from './container-flow-richards-1931.js'
 import { SHARE_OF_DRAIN } from './domains.js'
 import type { RichardsContainer } from './richards-column.js'
@@ -43,6 +45,8 @@ const DAY = 86400
  * ```
  */
 export function drainageTimes(input: DrainingContainer): Duration[] {
+  requireObject(input, 'input')
+  requireList(input.shares, 'shares')
   const flow = containerFlowRichards1931({ nodes: 121, tolerance: 1e-4, ...input, base: 'seepage', surface: 'shots' })
   let from = { state: flow.startAt(() => 0 as never), time: 0, drained: 0 }
   const atRest = flow.waterContent(flow.startAt((height) => height as never))

@@ -8,6 +8,7 @@ import type { SuctionHead } from '../quantity/generated/suction.js'
 import type { WaterContentChange } from '../quantity/generated/water-content.js'
 import type { WaterDepth } from '../quantity/generated/water-depth.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import {
   FRONT_CONDUCTIVITY,
   FRONT_SUCTION,
@@ -79,6 +80,7 @@ export interface Infiltration {
  * ```
  */
 export function infiltrationGreenAmpt1911(front: WettingFrontAtTime): Infiltration {
+  requireObject(front, 'front')
   const { conductivity, pull, rise } = checkFront(front)
   const given = conductivity * (numberIn(front.time, TIME_OF_FRONT, 'time') / 3600)
   const depth = pull === 0 ? given : pull * inverseLogExcess(given / pull)
@@ -117,6 +119,7 @@ export function infiltrationOf(depth: number, rate: number, rise: number): Infil
  * ```
  */
 export function timeGreenAmpt1911(front: WettingFrontOfDepth): Duration {
+  requireObject(front, 'front')
   const { conductivity, pull } = checkFront(front)
   const depth = numberIn(front.infiltrated, INFILTRATED, 'infiltrated') / 10
   return ((3600 * (pull === 0 ? depth : pull * logExcess(depth / pull))) / conductivity) as Duration

@@ -1,3 +1,4 @@
+import { requireObject } from '../quantity/require-object.js'
 import { type RichardsLayers, richardsColumn } from './richards-column.js'
 import { type RichardsFlow, richardsFlow } from './richards-flow.js'
 
@@ -35,5 +36,6 @@ import { type RichardsFlow, richardsFlow } from './richards-flow.js'
  * ```
  */
 export function layeredFlowRichards1931(input: RichardsLayers): RichardsFlow {
+  requireObject(input, 'input')
   return richardsFlow(richardsColumn(input.layers, input))
 }

@@ -5,6 +5,7 @@ import type { HydraulicConductivity } from '../quantity/generated/hydraulic-cond
 import type { InverseSuction } from '../quantity/generated/inverse-suction.js'
 import type { Length } from '../quantity/generated/length.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import {
   ALPHA,
   DEPTH_OF_TABLE,
@@ -57,6 +58,7 @@ export interface PowerOverWaterTable {
  * ```
  */
 export function maxEvaporationGardner1958(column: ExponentialOverWaterTable): WaterFlux {
+  requireObject(column, 'column')
   const conductivity = numberIn(column.saturatedConductivity, SATURATED_CONDUCTIVITY, 'saturatedConductivity')
   const alpha = numberIn(column.alpha, ALPHA, 'alpha')
   return finite((10 * conductivity) / Math.expm1(alpha * numberIn(column.depth, DEPTH_OF_TABLE, 'depth')))
@@ -83,6 +85,7 @@ export function maxEvaporationGardner1958(column: ExponentialOverWaterTable): Wa
  * ```
  */
 export function maxEvaporationPowerGardner1958(column: PowerOverWaterTable): WaterFlux {
+  requireObject(column, 'column')
   const a = numberIn(column.a, RISE_COEFFICIENT_A, 'a')
   const b = numberIn(column.b, RISE_COEFFICIENT_B, 'b')
   const n = numberIn(column.n, RISE_EXPONENT, 'n')

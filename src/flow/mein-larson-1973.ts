@@ -5,8 +5,8 @@ import type { ApplicationRate } from '../quantity/generated/evapotranspiration-h
 import type { Length } from '../quantity/generated/length.js'
 import type { WaterDepth } from '../quantity/generated/water-depth.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { APPLICATION_RATE } from './domains.js'
-
 import { checkFront, type Infiltration, infiltrationOf, type WettingFront } from './green-ampt-1911.js'
 
 /** A medium and the water that falls on it. */
@@ -62,6 +62,7 @@ export interface InfiltrationUnderRate extends Infiltration {
  * ```
  */
 export function pondingMeinLarson1973(front: WettingFrontUnderRate): Ponding {
+  requireObject(front, 'front')
   const { conductivity, pull, rise } = checkFront(front)
   const rate = numberIn(front.applicationRate, APPLICATION_RATE, 'applicationRate') / 10
   if (rate <= conductivity)
@@ -99,6 +100,7 @@ export function pondingMeinLarson1973(front: WettingFrontUnderRate): Ponding {
  * ```
  */
 export function infiltrationMeinLarson1973(front: WettingFrontUnderRateAtTime): InfiltrationUnderRate {
+  requireObject(front, 'front')
   const { conductivity, pull, rise } = checkFront(front)
   const time = numberIn(front.time, ELAPSED, 'time')
   const ponding = pondingMeinLarson1973(front)

@@ -4,6 +4,7 @@ import type { HydraulicConductivity } from '../quantity/generated/hydraulic-cond
 import type { Sorptivity } from '../quantity/generated/sorptivity.js'
 import type { WaterDepth } from '../quantity/generated/water-depth.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { GRAVITY_TERM, SORPTIVITY_OF_SURFACE } from './domains.js'
 
 /** A dry medium whose surface has water, and for how long. */
@@ -35,6 +36,7 @@ export interface AbsorbingSurface {
  * ```
  */
 export function infiltrationPhilip1957(surface: AbsorbingSurface): WaterDepth {
+  requireObject(surface, 'surface')
   const hours = numberIn(surface.time, ELAPSED, 'time') / 3600
   const gravity = numberIn(surface.gravityTerm ?? 0, GRAVITY_TERM, 'gravityTerm')
   return (10 *

@@ -5,6 +5,7 @@ import type { SoilWaterDiffusivity } from '../quantity/generated/diffusivity.js'
 import type { HydraulicConductivity } from '../quantity/generated/hydraulic-conductivity.js'
 import type { SuctionHead } from '../quantity/generated/suction.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { SATURATED_CONDUCTIVITY } from './domains.js'
 
 /** A medium at a suction. */
@@ -35,6 +36,7 @@ export interface ConductingMedium {
  * ```
  */
 export function soilWaterDiffusivity(state: ConductingMedium): SoilWaterDiffusivity {
+  requireObject(state, 'state')
   const conductivity = numberIn(state.saturatedConductivity, SATURATED_CONDUCTIVITY, 'saturatedConductivity')
   const suction = numberIn(state.suction, SUCTION, 'suction') as SuctionHead
   const diffusivity = (conductivity * state.medium.relativeConductivity(suction)) / state.medium.capacity(suction)

@@ -9,6 +9,7 @@ import type { Sorptivity } from '../quantity/generated/sorptivity.js'
 import type { SuctionHead } from '../quantity/generated/suction.js'
 import type { WaterContentChange } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { DIFFUSIVITY_OF_MEDIUM, SATURATED_CONDUCTIVITY, SURFACE_RISE } from './domains.js'
 
 /** A dry medium whose surface is wetted. */
@@ -59,6 +60,7 @@ export interface WettedWithDiffusivity {
  * ```
  */
 export function sorptivityPhilip1957(wetting: WettedMedium): Sorptivity {
+  requireObject(wetting, 'wetting')
   const { medium, conductivity, from, to } = checkWetting(wetting)
   // The weighted integral is within a few per cent; with K/K_s alone, everything is scaled by the root of K_s.
   const near = weightedSorptivity(medium, from, to)
@@ -119,6 +121,7 @@ function isTooMuch(medium: ConductiveModel, from: number, to: number, sorptivity
  * ```
  */
 export function sorptivityParlange1975(wetting: WettedMedium): Sorptivity {
+  requireObject(wetting, 'wetting')
   const { medium, conductivity, from, to } = checkWetting(wetting)
   return (weightedSorptivity(medium, from, to) * Math.sqrt(conductivity)) as Sorptivity
 }
@@ -140,6 +143,7 @@ export function sorptivityParlange1975(wetting: WettedMedium): Sorptivity {
  * ```
  */
 export function sorptivityConstantDiffusivity(wetting: WettedWithDiffusivity): Sorptivity {
+  requireObject(wetting, 'wetting')
   const diffusivity = numberIn(wetting.diffusivity, DIFFUSIVITY_OF_MEDIUM, 'diffusivity')
   return (2 * numberIn(wetting.rise, SURFACE_RISE, 'rise') * Math.sqrt(diffusivity / Math.PI)) as Sorptivity
 }

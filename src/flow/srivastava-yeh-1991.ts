@@ -10,8 +10,8 @@ import type { Length } from '../quantity/generated/length.js'
 import type { SuctionHead } from '../quantity/generated/suction.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { COLUMN_HEIGHT, DOWNWARD_FLUX, HEIGHT, SATURATED_CONDUCTIVITY } from './domains.js'
-
 import { type Bounded, type ExponentialColumn, steadyConductivity, steadyRounding } from './exponential-profile.js'
 import { conductivityByImages } from './srivastava-yeh-early.js'
 import { conductivityBySeries, MOST_ROOTS } from './srivastava-yeh-series.js'
@@ -73,6 +73,7 @@ export interface WaterAtHeight {
  * ```
  */
 export function infiltrationSrivastavaYeh1991(column: InfiltrationToWaterTable): WaterAtHeight {
+  requireObject(column, 'column')
   const { alpha, residual, saturated } = column
   gardner1958(column)
   const conductivity = numberIn(column.saturatedConductivity, SATURATED_CONDUCTIVITY, 'saturatedConductivity')

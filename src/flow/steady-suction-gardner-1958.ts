@@ -6,8 +6,8 @@ import type { InverseSuction } from '../quantity/generated/inverse-suction.js'
 import type { Length } from '../quantity/generated/length.js'
 import type { SuctionHead } from '../quantity/generated/suction.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { ALPHA, DOWNWARD_FLUX, HEIGHT, SATURATED_CONDUCTIVITY } from './domains.js'
-
 import { steadyConductivity } from './exponential-profile.js'
 
 /** An exponential medium over a water table with a steady flux through it. */
@@ -48,6 +48,7 @@ export interface SteadyFluxOverWaterTable {
  * ```
  */
 export function steadySuctionGardner1958(column: SteadyFluxOverWaterTable): SuctionHead {
+  requireObject(column, 'column')
   const conductivity = numberIn(column.saturatedConductivity, SATURATED_CONDUCTIVITY, 'saturatedConductivity')
   const alpha = numberIn(column.alpha, ALPHA, 'alpha')
   const flux = numberIn(column.downwardFlux, DOWNWARD_FLUX, 'downwardFlux') / 10 / conductivity

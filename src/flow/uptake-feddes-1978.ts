@@ -4,6 +4,7 @@ import type { CropET } from '../quantity/generated/evapotranspiration.js'
 import type { Share } from '../quantity/generated/share.js'
 import type { SuctionHead } from '../quantity/generated/suction.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { DEMAND_RATE, HIGH_DEMAND, WILTING_SUCTION } from './domains.js'
 import { type FeddesLimits, feddesDryStart, feddesFactor } from './feddes-factor.js'
 
@@ -57,7 +58,9 @@ export interface RootUptake {
  * }) // => { factor: 0.643501, h3: 460, uptake: 1.930502 }
  * ```
  */
-export function uptakeFeddes1978({ suction, demand, limits }: RootsAtSuction): RootUptake {
+export function uptakeFeddes1978(roots: RootsAtSuction): RootUptake {
+  requireObject(roots, 'roots')
+  const { suction, demand, limits } = roots
   numberIn(suction, SUCTION, 'suction')
   numberIn(demand, DEMAND_RATE, 'demand')
   checkFeddesLimits(limits)

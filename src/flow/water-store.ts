@@ -5,6 +5,7 @@ import type { Share } from '../quantity/generated/share.js'
 import type { Volume } from '../quantity/generated/volume.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import type { ContainerFlow } from './container-flow.js'
 import { BYPASS, DRAIN_LAG, MIN_WATER_CONTENT, STEP } from './domains.js'
 
@@ -55,6 +56,7 @@ export interface WaterStore {
  * ```
  */
 export function waterStore(store: WaterStore): ContainerFlow<StoreState> {
+  requireObject(store, 'store')
   const volume = numberIn(store.substrateVolume, SUBSTRATE, 'substrateVolume')
   const most = numberIn(store.containerCapacity, CAPACITY, 'containerCapacity') * volume
   const least = numberIn(store.minWaterContent, MIN_WATER_CONTENT, 'minWaterContent') * volume

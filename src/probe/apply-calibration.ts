@@ -1,6 +1,7 @@
 import type { Finding } from '../quantity/finding.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import type { CalibratedReading, ProbeCalibration, ProbeReading } from './calibration.js'
 import { slopeOf, valueAt } from './calibration-curve.js'
 import { checkReading } from './calibration-samples.js'
@@ -30,6 +31,7 @@ import { CALIBRATED_CONTENT } from './domains.js'
  * ```
  */
 export function applyCalibration(calibration: ProbeCalibration, reading: ProbeReading): CalibratedReading {
+  requireObject(calibration, 'calibration')
   const r = checkReading(reading, calibration.exponent)
   const value = numberIn(valueAt(calibration, r), CALIBRATED_CONTENT)
   return { waterContent: value as WaterContent, warnings: warningsAt(calibration, r, value) }

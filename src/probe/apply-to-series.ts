@@ -1,6 +1,7 @@
 import { isPorewaterError } from '../quantity/attempt.js'
 import type { BatchCounts, RefusalCount } from '../quantity/batch.js'
 import { InputError } from '../quantity/errors.js'
+import { requireObject } from '../quantity/require-object.js'
 import type { ProbeCalibration } from './calibration.js'
 import { valueAt } from './calibration-curve.js'
 import { checkReading } from './calibration-samples.js'
@@ -45,7 +46,9 @@ export interface SeriesCounts extends BatchCounts {
  * output // => [0.4, NaN, 0.875]
  * ```
  */
-export function applyCalibrationToSeries({ calibration, readings, output }: ReadingSeries): SeriesCounts {
+export function applyCalibrationToSeries(series: ReadingSeries): SeriesCounts {
+  requireObject(series, 'series')
+  const { calibration, readings, output } = series
   const rows = readings.length
   if (output.length < rows)
     throw new InputError(

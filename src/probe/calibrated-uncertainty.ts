@@ -1,6 +1,7 @@
 import { InputError } from '../quantity/errors.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import type { ProbeCalibration, ProbeReading } from './calibration.js'
 import { slopeOf, valueAt } from './calibration-curve.js'
 import { powers } from './calibration-polynomial.js'
@@ -43,7 +44,7 @@ export interface CalibratedUncertainty {
  * C is the covariance of the coefficients and s the residual standard deviation. It holds for a new place in the same medium that
  * scatters as the samples did. For a calibration of two points propagate the uncertainties of the samples instead.
  *
- * @param reading - Calibration, reading and its noise.
+ * @param input - Calibration, reading and its noise.
  * @returns The water content with its standard uncertainty and the shares of its causes.
  * @throws `DomainError` outside the ranges; `InputError` when the calibration has no residuals to judge it by.
  * @source jcgm-100-2008, sections 5 and H.3
@@ -56,11 +57,9 @@ export interface CalibratedUncertainty {
  * calibratedUncertainty({ calibration, reading: permittivity(30), readingSd: 0.5 }).standardUncertainty // => 0.01438
  * ```
  */
-export function calibratedUncertainty({
-  calibration,
-  reading,
-  readingSd = 0,
-}: UncertainReading): CalibratedUncertainty {
+export function calibratedUncertainty(input: UncertainReading): CalibratedUncertainty {
+  requireObject(input, 'input')
+  const { calibration, reading, readingSd = 0 } = input
   const { statistics, exponent } = calibration
   const r = checkReading(reading, exponent)
   const noise = numberIn(readingSd, READING_NOISE, 'readingSd')

@@ -1,6 +1,7 @@
 import type { Finding } from '../quantity/finding.js'
 import type { Length } from '../quantity/generated/length.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { CLEARANCE } from './domains.js'
 import {
   type Body,
@@ -98,6 +99,7 @@ export interface PlacementCheck {
  * ```
  */
 export function checkPlacement(input: PlacementInput): PlacementCheck {
+  requireObject(input, 'input')
   const needed = numberIn(input.clearance ?? 2, CLEARANCE, 'clearance')
   const walls = wallsOf(input.container)
   const probes = input.probes.map((probe) => ({ ...probe, body: bodyOf(probe) }))

@@ -2,6 +2,8 @@ import { WATER_CONTENT } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireList } from '../quantity/require-list.js'
+import { requireObject } from '../quantity/require-object.js'
 import { PREDICTED_CONTENT } from './domains.js'
 
 /** Water contents that were weighed and what something else said they were. */
@@ -53,7 +55,11 @@ export interface WaterContentAgreement {
  * }) // => { bias: 0.05, rmse: 0.05, meanAbsoluteError: 0.05, rSquared: 1, efficiency: 0.90625 }
  * ```
  */
-export function evaluateWaterContents({ observed, predicted }: WaterContentPairs): WaterContentAgreement {
+export function evaluateWaterContents(pairs: WaterContentPairs): WaterContentAgreement {
+  requireObject(pairs, 'pairs')
+  requireList(pairs.observed, 'observed')
+  requireList(pairs.predicted, 'predicted')
+  const { observed, predicted } = pairs
   const n = observed.length
   if (n !== predicted.length || n < 2)
     throw new InputError(

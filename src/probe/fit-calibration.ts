@@ -2,6 +2,7 @@ import { InputError } from '../quantity/errors.js'
 import type { Finding } from '../quantity/finding.js'
 import type { Porosity } from '../quantity/generated/share.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import type {
   CalibrationForm,
   CalibrationKnot,
@@ -75,6 +76,7 @@ const FORMS = {
  * ```
  */
 export function fitCalibration(input: CalibrationFitInput): ProbeCalibration {
+  requireObject(input, 'input')
   const { form } = input
   if (!Object.hasOwn(FORMS, form))
     throw new InputError('form', `"${form}" is not known`, `use one of ${Object.keys(FORMS).join(', ')}`)

@@ -5,6 +5,7 @@ import type { BulkEC } from '../quantity/generated/electrical-conductivity.js'
 import type { Temperature } from '../quantity/generated/temperature.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { BULK_EC, READ_CONTENT, READ_TEMPERATURE, REFERENCE_TEMPERATURE } from './domains.js'
 
 /** A period in which the water did not change: covered containers in the dark, without plants, shots or drain. */
@@ -78,6 +79,7 @@ const LEAST = { rows: 24, kelvins: 3, decisiemens: 0.2 }
  * ```
  */
 export function fitNoUseCorrection(period: NoUsePeriod): NoUseCorrection {
+  requireObject(period, 'period')
   const reference = numberIn(period.referenceTemperature ?? 25, REFERENCE_TEMPERATURE, 'referenceTemperature')
   const given = [period.temperatures, period.bulkECs, period.hours]
   const names = ['temperatures', 'bulkECs', 'hours']
@@ -182,6 +184,7 @@ export interface CorrectedWaterContent {
  * ```
  */
 export function applyNoUseCorrection(reading: NoUseReading): CorrectedWaterContent {
+  requireObject(reading, 'reading')
   const { correction } = reading
   const waterContent = numberIn(reading.waterContent, READ_CONTENT, 'waterContent')
   const warm = numberIn(reading.temperature, READ_TEMPERATURE, 'temperature')

@@ -5,6 +5,8 @@ import { InputError } from '../quantity/errors.js'
 import type { Finding } from '../quantity/finding.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireList } from '../quantity/require-list.js'
+import { requireObject } from '../quantity/require-object.js'
 import { HALF_WIDTH, PROBE_CONTENT, SPREAD_BETWEEN_PLACES } from './domains.js'
 
 /** How sure the mean of a zone shall be, and how much its places differ. */
@@ -49,7 +51,9 @@ const MOST = 1e6
  * numberOfProbes({ standardDeviation: 0.05, halfWidth: 0.05 }) // => { probes: 7, byNormal: 4 }
  * ```
  */
-export function numberOfProbes({ standardDeviation, halfWidth, confidence = 0.95 }: ProbeCountInput): ProbeCount {
+export function numberOfProbes(input: ProbeCountInput): ProbeCount {
+  requireObject(input, 'input')
+  const { standardDeviation, halfWidth, confidence = 0.95 } = input
   const s = numberIn(standardDeviation, SPREAD_BETWEEN_PLACES, 'standardDeviation')
   const ratio = s / numberIn(halfWidth, HALF_WIDTH, 'halfWidth')
   const p = numberIn(confidence, CONFIDENCE, 'confidence')
@@ -113,7 +117,10 @@ export interface MeanWithConfidence {
  * meanWithConfidence({ waterContents: [0.52, 0.58, 0.61, 0.49, 0.55].map(waterContent) }) // => { mean: 0.55, halfWidth: 0.0589 }
  * ```
  */
-export function meanWithConfidence({ waterContents, confidence = 0.95 }: ZoneReadings): MeanWithConfidence {
+export function meanWithConfidence(readings: ZoneReadings): MeanWithConfidence {
+  requireObject(readings, 'readings')
+  requireList(readings.waterContents, 'waterContents')
+  const { waterContents, confidence = 0.95 } = readings
   const p = numberIn(confidence, CONFIDENCE, 'confidence')
   const values = waterContents.map((value) => numberIn(value, PROBE_CONTENT))
   const n = values.length

@@ -4,6 +4,7 @@ import type { Finding } from '../quantity/finding.js'
 import type { WaterContentChange } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
 import type { RawReading } from '../quantity/raw-reading.js'
+import { requireObject } from '../quantity/require-object.js'
 import type { ProbeCalibration, ProbeReading } from './calibration.js'
 import { valueAt } from './calibration-curve.js'
 import { CONTENT_TOLERANCE } from './domains.js'
@@ -63,7 +64,9 @@ export interface ProbeDrift {
  * correctDrift(drift, rawReading(700)) // => 702.244898
  * ```
  */
-export function probeDrift({ first, second, calibration, tolerance }: DriftInput): ProbeDrift {
+export function probeDrift(input: DriftInput): ProbeDrift {
+  requireObject(input, 'input')
+  const { first, second, calibration, tolerance } = input
   const [t1, n1] = [numberIn(first.before, RAW_READING, 'before'), numberIn(first.now, RAW_READING, 'now')]
   const limit = numberIn(tolerance ?? 0.01, CONTENT_TOLERANCE, 'tolerance')
   let gain = 1
@@ -120,6 +123,7 @@ export function probeDrift({ first, second, calibration, tolerance }: DriftInput
  * ```
  */
 export function correctDrift(drift: ProbeDrift, reading: ProbeReading): RawReading {
+  requireObject(drift, 'drift')
   return ((numberIn(reading, RAW_READING, 'reading') - drift.offset) / drift.gain) as RawReading
 }
 

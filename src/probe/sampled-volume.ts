@@ -2,6 +2,7 @@ import type { Area } from '../quantity/generated/area.js'
 import type { Length } from '../quantity/generated/length.js'
 import type { Volume } from '../quantity/generated/volume.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { ROD_LENGTH, SAMPLED_AREA } from './domains.js'
 
 /** The rods of a probe and how far they feel. */
@@ -31,7 +32,9 @@ export interface SampledRods {
  * sampledVolume({ rodLength: centimetres(20), sampledArea: squareCentimetres(10) }) // => 0.2
  * ```
  */
-export function sampledVolume({ rodLength, sampledArea }: SampledRods): Volume {
+export function sampledVolume(rods: SampledRods): Volume {
+  requireObject(rods, 'rods')
+  const { rodLength, sampledArea } = rods
   return (10 *
     numberIn(rodLength, ROD_LENGTH, 'rodLength') *
     numberIn(sampledArea, SAMPLED_AREA, 'sampledArea')) as Volume

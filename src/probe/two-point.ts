@@ -1,5 +1,6 @@
 import { InputError } from '../quantity/errors.js'
 import type { Porosity } from '../quantity/generated/share.js'
+import { requireObject } from '../quantity/require-object.js'
 import type { CalibrationSample, ProbeCalibration } from './calibration.js'
 import { checkPorosity, checkSample, exponentOf, powerOf } from './calibration-samples.js'
 import { checkSpread, fallingReadings } from './reading-spread.js'
@@ -54,6 +55,7 @@ const METHODS = {
  * ```
  */
 export function calibrateTwoPoint(input: TwoPointInput): ProbeCalibration {
+  requireObject(input, 'input')
   const form = input.form ?? 'line'
   if (!Object.hasOwn(METHODS, form))
     throw new InputError('form', `"${form}" cannot be drawn through two points`, 'use line, square root or power')

@@ -6,6 +6,7 @@ import type { Mass } from '../quantity/generated/mass.js'
 import type { Volume } from '../quantity/generated/volume.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { SOME_MASS } from './domains.js'
 
 /** A whole container on a scale. */
@@ -58,6 +59,7 @@ export interface ContainerWater {
  * ```
  */
 export function weighedContainerWater(container: WeighedContainer): ContainerWater {
+  requireObject(container, 'container')
   const total = numberIn(container.totalMass, { ...SOME_MASS, quantity: 'mass of the container' }, 'totalMass')
   const tare = numberIn(container.tareMass, { ...SCALE_MASS, quantity: 'mass of the tare' }, 'tareMass')
   const dry = numberIn(container.dryMass, { ...SOME_MASS, quantity: 'dry mass of the medium' }, 'dryMass')

@@ -8,6 +8,7 @@ import type { MassFraction } from '../quantity/generated/share.js'
 import type { Volume } from '../quantity/generated/volume.js'
 import type { GravimetricWaterContent, WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { CHANGE_LIMIT, SAMPLE_VOLUME, SOME_MASS } from './domains.js'
 
 /** What is written down when a sample is weighed wet, dried in an oven and weighed again. */
@@ -70,6 +71,7 @@ const CONSTANT = 0.001
  * ```
  */
 export function waterOfSample(sample: WeighedSample): SampleWater {
+  requireObject(sample, 'sample')
   const wet = numberIn(sample.wetMass, { ...SOME_MASS, quantity: 'mass of the wet sample' }, 'wetMass')
   const dry = numberIn(sample.dryMass, { ...SOME_MASS, quantity: 'mass of the dried sample' }, 'dryMass')
   const tare = numberIn(sample.tareMass, SCALE_MASS, 'tareMass')
@@ -153,7 +155,9 @@ export interface MassChange {
  * constantMass({ previousMass: grams(86.52), lastMass: grams(86.47) }) // => { change: 0.000578235, constant: true }
  * ```
  */
-export function constantMass({ previousMass, lastMass, limit = CONSTANT }: SuccessiveMasses): MassChange {
+export function constantMass(masses: SuccessiveMasses): MassChange {
+  requireObject(masses, 'masses')
+  const { previousMass, lastMass, limit = CONSTANT } = masses
   const [before, last] = [numberIn(previousMass, SOME_MASS, 'previousMass'), numberIn(lastMass, SOME_MASS, 'lastMass')]
   const change = Math.abs(before - last) / last
   return { change, constant: change <= numberIn(limit, CHANGE_LIMIT, 'limit') }

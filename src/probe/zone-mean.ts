@@ -2,6 +2,7 @@ import { InputError } from '../quantity/errors.js'
 import type { Finding } from '../quantity/finding.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { PROBE_CONTENT, PROBE_WEIGHT } from './domains.js'
 
 /** One probe of a zone and what it stands for. */
@@ -64,7 +65,9 @@ const APART = { deviations: 3, least: 0.05 }
  * zone // => { mean: 0.515, median: 0.55, coverage: 1, apart: ['D'] }
  * ```
  */
-export function zoneMean({ probes }: ZoneInput): ZoneMean {
+export function zoneMean(input: ZoneInput): ZoneMean {
+  requireObject(input, 'input')
+  const { probes } = input
   const all = probes.map((probe) => ({
     name: probe.name,
     weight: numberIn(probe.weight, PROBE_WEIGHT, 'weight'),

@@ -1,6 +1,7 @@
 import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn } from '../quantity/guard.js'
 import { optionsOf } from '../quantity/options-of.js'
+import { requireObject } from '../quantity/require-object.js'
 import { DEVIATIONS, SPREAD_WINDOW } from './domains.js'
 import { equalLengths } from './equal-lengths.js'
 import { QUALITY } from './flags.js'
@@ -38,6 +39,7 @@ export interface ChangeAgainstSpreadInput {
  * ```
  */
 export function changeAgainstSpreadTest(input: ChangeAgainstSpreadInput): Uint8Array {
+  requireObject(input, 'input')
   const { time, value } = optionsOf(input)
   const deviations = numberIn(input.deviations ?? 3, DEVIATIONS, 'deviations')
   const window = numberIn(input.window ?? 90000, SPREAD_WINDOW, 'window')

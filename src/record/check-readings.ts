@@ -1,3 +1,4 @@
+import { requireObject } from '../quantity/require-object.js'
 import { equalLengths } from './equal-lengths.js'
 import { countFlags, type FlagCounts } from './flags.js'
 import { type QualityLimits, readingTests } from './reading-tests.js'
@@ -37,6 +38,7 @@ export interface CheckedReadings {
  * ```
  */
 export function checkReadings(input: CheckReadingsInput): CheckedReadings {
+  requireObject(input, 'input')
   const { time, value } = input
   const { series } = readingTests(input)
   equalLengths(time, value)

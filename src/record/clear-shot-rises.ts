@@ -1,6 +1,8 @@
 import { InputError } from '../quantity/errors.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireList } from '../quantity/require-list.js'
+import { requireObject } from '../quantity/require-object.js'
 import { ANSWER_TIME } from './domains.js'
 import { equalLengths } from './equal-lengths.js'
 import { QUALITY } from './flags.js'
@@ -37,7 +39,10 @@ export interface ClearShotRisesInput {
  * clearShotRises({ time, value, flags, log: [310], lasts: minutes(30) }) // => [2, 3, 1, 1, 4, 2]
  * ```
  */
-export function clearShotRises({ time, value, flags, log, lasts }: ClearShotRisesInput): Uint8Array {
+export function clearShotRises(input: ClearShotRisesInput): Uint8Array {
+  requireObject(input, 'input')
+  requireList(input.flags, 'flags')
+  const { time, value, flags, log, lasts } = input
   const long = numberIn(lasts, ANSWER_TIME, 'lasts')
   equalLengths(time, value)
   if (flags.length !== value.length)

@@ -2,6 +2,7 @@ import { medianInPlace } from '../numerics/select.js'
 import { InputError } from '../quantity/errors.js'
 import type { WaterContentChange } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { DRIFT_APART } from './domains.js'
 import { estimateNoise } from './estimate-noise.js'
 import type { RecordFinding } from './record-finding.js'
@@ -65,7 +66,9 @@ export interface ComparedProbe {
  * compared.map((probe) => probe.findings.map((finding) => finding.code)) // => [[], [], ['falls-away']]
  * ```
  */
-export function compareProbes({ time, probes, driftPerDay }: CompareProbesInput): ComparedProbe[] {
+export function compareProbes(input: CompareProbesInput): ComparedProbe[] {
+  requireObject(input, 'input')
+  const { time, probes, driftPerDay } = input
   const limit = numberIn(driftPerDay, DRIFT_APART, 'driftPerDay')
   if (probes.length < 3)
     throw new InputError('probes', `are ${probes.length}`, 'give at least three; of two nobody can say which is wrong')

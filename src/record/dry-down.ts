@@ -2,8 +2,8 @@ import { InputError } from '../quantity/errors.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { REFILL_POINT } from './domains.js'
-
 import { equalLengths } from './equal-lengths.js'
 
 /** Readings of one dry-down: one light regime, no shot, no drain, no seam. */
@@ -46,7 +46,9 @@ export interface DryDownLine {
  * night.slopePerHour // => -0.008
  * ```
  */
-export function fitDryDown({ time, waterContent }: DryDownInput): DryDownLine {
+export function fitDryDown(input: DryDownInput): DryDownLine {
+  requireObject(input, 'input')
+  const { time, waterContent } = input
   equalLengths(time, waterContent)
   const good: number[] = []
   for (let i = 0; i < waterContent.length; i++) if (!Number.isNaN(waterContent[i])) good.push(i)
@@ -110,7 +112,9 @@ export interface TimeToRefillInput {
  * timeToRefill({ line, refillPoint: waterContent(0.52) }) // => { known: true, time: 25200 }
  * ```
  */
-export function timeToRefill({ line, refillPoint }: TimeToRefillInput): TimeToRefill {
+export function timeToRefill(input: TimeToRefillInput): TimeToRefill {
+  requireObject(input, 'input')
+  const { line, refillPoint } = input
   const refill = numberIn(refillPoint, REFILL_POINT, 'refillPoint')
   if (line.last <= refill) return { known: true, time: 0 as Duration }
   if (!(line.slopePerHour < 0)) return { known: false, reason: 'not-falling' }

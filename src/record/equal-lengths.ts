@@ -1,7 +1,10 @@
 import { InputError } from '../quantity/errors.js'
+import { requireList } from '../quantity/require-list.js'
 
 /** Refuses a series whose times and readings do not belong together. */
 export function equalLengths(time: ArrayLike<number>, readings: ArrayLike<number>): void {
+  requireList(time, 'time')
+  requireList(readings, 'readings')
   if (time.length === readings.length) return
   throw new InputError(
     'time',

@@ -1,4 +1,5 @@
 import { medianInPlace, selectInPlace } from '../numerics/select.js'
+import { requireObject } from '../quantity/require-object.js'
 
 /** Readings whose noise is wanted. */
 export interface NoiseInput {
@@ -46,7 +47,9 @@ export type Noise =
  * noise // => { known: true, deviation: 0.0009, resolved: true, readings: 198 }
  * ```
  */
-export function estimateNoise({ value }: NoiseInput): Noise {
+export function estimateNoise(input: NoiseInput): Noise {
+  requireObject(input, 'input')
+  const { value } = input
   const bends = new Float64Array(value.length)
   const steps = new Float64Array(value.length)
   let count = 0

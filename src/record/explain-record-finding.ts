@@ -1,3 +1,4 @@
+import { requireObject } from '../quantity/require-object.js'
 import type { RecordFinding } from './record-finding.js'
 
 /** Every code that says why something about a record is not known, in words. */
@@ -57,6 +58,7 @@ export function explainRecordReason(reason: string): string {
  * ```
  */
 export function explainRecordFinding(finding: RecordFinding): string {
+  requireObject(finding, 'finding')
   switch (finding.code) {
     case 'falls-away':
       return `${moves(finding)}: clogged emitter, air at its pins or a plant that drinks more; do a catch test and weigh the container`

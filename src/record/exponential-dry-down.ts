@@ -2,8 +2,8 @@ import { InputError } from '../quantity/errors.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import type { WaterContent, WaterContentChange } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { PROBE_CONTENT, REFILL_POINT, TIME_CONSTANT } from './domains.js'
-
 import type { DryDownInput, TimeToRefill } from './dry-down.js'
 import { equalLengths } from './equal-lengths.js'
 import { bestTimeConstant, type ExponentialSums, floorInterval } from './exponential-search.js'
@@ -46,6 +46,7 @@ export interface ExponentialRefillInput extends ExponentialCourse {
  * ```
  */
 export function timeToRefillExponential(input: ExponentialRefillInput): TimeToRefill {
+  requireObject(input, 'input')
   const from = numberIn(input.from, PROBE_CONTENT, 'from')
   const floor = numberIn(input.floor, PROBE_CONTENT, 'floor')
   const constant = numberIn(input.timeConstant, TIME_CONSTANT, 'timeConstant')
@@ -109,7 +110,9 @@ export type ExponentialDryDown =
  * fit // => { known: true, floor: 0.2, timeConstant: 36000, first: 0.6 }
  * ```
  */
-export function fitExponentialDryDown({ time, waterContent }: DryDownInput): ExponentialDryDown {
+export function fitExponentialDryDown(input: DryDownInput): ExponentialDryDown {
+  requireObject(input, 'input')
+  const { time, waterContent } = input
   equalLengths(time, waterContent)
   const t: number[] = []
   const x: number[] = []

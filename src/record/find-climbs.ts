@@ -1,5 +1,6 @@
 import type { WaterContentChange } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { MIN_CLIMB } from './domains.js'
 import { equalLengths } from './equal-lengths.js'
 import type { FoundDryDown } from './find-dry-downs.js'
@@ -38,7 +39,9 @@ export interface FindClimbsInput {
  * findClimbs({ time, waterContent: content, dryDowns, minRise: waterContentChange(0.02) }) // => [{ code: 'climbs-between-shots', rise: 0.0447, end: 43200 }]
  * ```
  */
-export function findClimbs({ time, waterContent, dryDowns, minRise }: FindClimbsInput): ClimbFinding[] {
+export function findClimbs(input: FindClimbsInput): ClimbFinding[] {
+  requireObject(input, 'input')
+  const { time, waterContent, dryDowns, minRise } = input
   const least = numberIn(minRise, MIN_CLIMB, 'minRise')
   equalLengths(time, waterContent)
   return dryDowns.flatMap(({ first, last }) => {

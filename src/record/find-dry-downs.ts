@@ -1,7 +1,7 @@
 import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { MAX_STEP, MIN_DRY_DOWN, SETTLE_TIME } from './domains.js'
-
 import { type DryDownLine, fitDryDown } from './dry-down.js'
 import { checkedPeriods, type LightPeriod } from './light-periods.js'
 import { splitRecord } from './split-record.js'
@@ -59,7 +59,9 @@ export interface FoundDryDown {
  * found // => [{ regime: 'day', line: { slopePerHour: -0.008 } }, { regime: 'night', line: { slopePerHour: -0.002 } }]
  * ```
  */
-export function findDryDowns({ time, waterContent, shots, light, ...limits }: FindDryDownsInput): FoundDryDown[] {
+export function findDryDowns(input: FindDryDownsInput): FoundDryDown[] {
+  requireObject(input, 'input')
+  const { time, waterContent, shots, light, ...limits } = input
   const settle = numberIn(limits.settle, SETTLE_TIME, 'settle')
   const maxStep = numberIn(limits.maxStep, MAX_STEP, 'maxStep') as Duration
   const shortest = numberIn(limits.minDuration, MIN_DRY_DOWN, 'minDuration')

@@ -1,8 +1,8 @@
 import type { Duration } from '../quantity/generated/duration.js'
 import type { WaterContent, WaterContentChange } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { DRAIN_TIME, MAX_STEP } from './domains.js'
-
 import { equalLengths } from './equal-lengths.js'
 import type { FoundShot } from './watch-shots.js'
 
@@ -49,7 +49,9 @@ export type SettledLevel =
  * findSettledLevels({ ...series, shots, settle: minutes(10), maxStep: minutes(8) }) // => [{ known: true, drainBack: 0.009, kept: 0.021 }]
  * ```
  */
-export function findSettledLevels({ time, waterContent, shots, ...limits }: SettledLevelsInput): SettledLevel[] {
+export function findSettledLevels(input: SettledLevelsInput): SettledLevel[] {
+  requireObject(input, 'input')
+  const { time, waterContent, shots, ...limits } = input
   const wait = numberIn(limits.settle, DRAIN_TIME, 'settle')
   const step = numberIn(limits.maxStep, MAX_STEP, 'maxStep')
   equalLengths(time, waterContent)

@@ -1,3 +1,4 @@
+import { requireObject } from '../quantity/require-object.js'
 import { equalLengths } from './equal-lengths.js'
 import { ended, type FoundShot, newShotSearch, type ShotLimits, shotSearch } from './watch-shots.js'
 
@@ -31,6 +32,7 @@ export interface FindShotsInput extends ShotLimits {
  * ```
  */
 export function findShots(input: FindShotsInput): FoundShot[] {
+  requireObject(input, 'input')
   const { time, waterContent } = input
   const advance = shotSearch(input)
   equalLengths(time, waterContent)

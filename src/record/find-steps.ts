@@ -2,8 +2,8 @@ import { medianInPlace } from '../numerics/select.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import type { WaterContent, WaterContentChange } from '../quantity/generated/water-content.js'
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { MAX_STEP, MIN_STEP, READINGS_ON_EACH_SIDE } from './domains.js'
-
 import { splitRecord } from './split-record.js'
 import type { FoundShot } from './watch-shots.js'
 
@@ -54,7 +54,9 @@ export interface FoundStep {
  * findSteps({ time, waterContent: content, shots: [], minChange: waterContentChange(0.02), side: 3, maxStep: minutes(8) }) // => [{ index: 4, change: -0.05 }]
  * ```
  */
-export function findSteps({ time, waterContent, shots, ...limits }: FindStepsInput): FoundStep[] {
+export function findSteps(input: FindStepsInput): FoundStep[] {
+  requireObject(input, 'input')
+  const { time, waterContent, shots, ...limits } = input
   const least = numberIn(limits.minChange, MIN_STEP, 'minChange')
   const side = wholeNumberIn(limits.side, READINGS_ON_EACH_SIDE, 'side')
   const maxStep = numberIn(limits.maxStep, MAX_STEP, 'maxStep') as Duration

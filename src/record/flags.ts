@@ -1,4 +1,5 @@
 import { InputError } from '../quantity/errors.js'
+import { requireList } from '../quantity/require-list.js'
 
 /** Quality flags of QARTOD: what a test says of a reading. */
 export const QUALITY = { pass: 1, notEvaluated: 2, suspect: 3, fail: 4, missing: 9 } as const
@@ -34,6 +35,7 @@ const SERIOUS: readonly number[] = [5, 2, 1, 3, 4, 5, 5, 5, 5, 5]
  * ```
  */
 export function combineFlags(tests: readonly Uint8Array[]): Uint8Array {
+  requireList(tests, 'tests')
   const [first] = tests
   if (first === undefined) throw new InputError('tests', 'there is none', 'give the flags of at least one test')
   const combined = first.slice()
@@ -69,6 +71,7 @@ export function moreSerious(a: number, b: number): number {
  * ```
  */
 export function countFlags(flags: Uint8Array): FlagCounts {
+  requireList(flags, 'flags')
   let [pass, notEvaluated, suspect, fail] = [0, 0, 0, 0]
   for (let i = 0; i < flags.length; i++) {
     const flag = flags[i]

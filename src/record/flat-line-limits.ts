@@ -1,3 +1,4 @@
+import { requireObject } from '../quantity/require-object.js'
 import type { Noise } from './estimate-noise.js'
 
 /** Limits of the flat line test for a probe of known noise, or why it cannot be judged. */
@@ -47,7 +48,9 @@ const MIN_ROUNDED = 6
  * flatLineLimits({ noise: rounded }) // => { known: true, suspectAfter: 54, failAfter: 108 }
  * ```
  */
-export function flatLineLimits({ noise }: FlatLineLimitsInput): FlatLineLimits {
+export function flatLineLimits(input: FlatLineLimitsInput): FlatLineLimits {
+  requireObject(input, 'input')
+  const { noise } = input
   if (!noise.known) {
     if (noise.reason === 'few-readings') return { known: false, reason: 'few-readings' }
     // All readings are the same: a living probe may rest on one step for a while, not for days.

@@ -1,5 +1,7 @@
 import { InputError } from '../quantity/errors.js'
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
+import { requireList } from '../quantity/require-list.js'
+import { requireObject } from '../quantity/require-object.js'
 import { FLAT_TOLERANCE, REPEATS } from './domains.js'
 import { QUALITY } from './flags.js'
 
@@ -30,6 +32,8 @@ export interface FlatLineInput {
  * ```
  */
 export function flatLineTest(input: FlatLineInput): Uint8Array {
+  requireObject(input, 'input')
+  requireList(input.value, 'value')
   return flatFlags(input.value, checkedFlat(input))
 }
 

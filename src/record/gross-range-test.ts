@@ -1,5 +1,7 @@
 import { InputError } from '../quantity/errors.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireList } from '../quantity/require-list.js'
+import { requireObject } from '../quantity/require-object.js'
 import { RANGE_LIMIT } from './domains.js'
 import { QUALITY } from './flags.js'
 
@@ -31,6 +33,8 @@ export interface GrossRangeInput {
  * ```
  */
 export function grossRangeTest(input: GrossRangeInput): Uint8Array {
+  requireObject(input, 'input')
+  requireList(input.value, 'value')
   return rangeFlags(input.value, checkedRanges(input))
 }
 

@@ -1,6 +1,7 @@
 import { INSTANT } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { LOCAL_ADVANCE } from './domains.js'
 
 /** Since when local clocks were how far ahead of universal time. */
@@ -47,7 +48,9 @@ export interface UniversalTimes {
  * utcFromLocal({ local: [37800, 39600, 43200], offsets: clock }) // => { time: [34200, NaN, 36000], skipped: 1 }
  * ```
  */
-export function utcFromLocal({ local, offsets }: LocalTimeInput): UniversalTimes {
+export function utcFromLocal(input: LocalTimeInput): UniversalTimes {
+  requireObject(input, 'input')
+  const { local, offsets } = input
   if (offsets.length === 0) throw new InputError('offsets', 'has no entry', 'say how far local time is ahead')
   offsets.forEach(({ from, ahead }, k) => {
     numberIn(from, INSTANT)

@@ -1,5 +1,6 @@
 import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { CLOCK_SLACK, MAX_ANSWER_TIME } from './domains.js'
 import type { RecordSegment } from './split-record.js'
 import type { FoundShot } from './watch-shots.js'
@@ -53,7 +54,9 @@ export interface MatchedShots {
  * matches // => { matched: [{ log: 0, shot: 0 }], withoutRise: [1], notJudged: [2], withoutLog: [] }
  * ```
  */
-export function matchShots({ shots, log, segments, ...limits }: MatchShotsInput): MatchedShots {
+export function matchShots(input: MatchShotsInput): MatchedShots {
+  requireObject(input, 'input')
+  const { shots, log, segments, ...limits } = input
   const latest = numberIn(limits.latest, MAX_ANSWER_TIME, 'latest')
   const slack = numberIn(limits.slack, CLOCK_SLACK, 'slack')
   const rises = shots.map((shot, k) => ({ shot, k })).sort((a, b) => a.shot.start - b.shot.start)

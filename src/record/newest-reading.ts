@@ -2,6 +2,7 @@ import { INSTANT } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { equalLengths } from './equal-lengths.js'
 import { QUALITY } from './flags.js'
 
@@ -47,7 +48,9 @@ export type NewestReading =
  * newestReading({ time: [0, 300, 600], value: [0.54, 0.53, NaN], now: 900 }) // => { known: true, index: 1, age: 600, isLast: false }
  * ```
  */
-export function newestReading({ time, value, flags, now }: NewestReadingInput): NewestReading {
+export function newestReading(input: NewestReadingInput): NewestReading {
+  requireObject(input, 'input')
+  const { time, value, flags, now } = input
   const moment = numberIn(now, INSTANT, 'now')
   equalLengths(time, value)
   if (flags !== undefined && flags.length !== value.length)

@@ -1,5 +1,6 @@
 import type { Duration } from '../quantity/generated/duration.js'
 import type { WaterContent, WaterContentChange } from '../quantity/generated/water-content.js'
+import { requireObject } from '../quantity/require-object.js'
 import type { DryDownLine } from './dry-down.js'
 import { type FindDryDownsInput, type FoundDryDown, findDryDowns } from './find-dry-downs.js'
 import type { LightPeriod } from './light-periods.js'
@@ -53,6 +54,7 @@ export type OvernightDryDown =
  * ```
  */
 export function overnightDryDowns(input: OvernightInput): OvernightDryDown[] {
+  requireObject(input, 'input')
   const { light, shots } = input
   const nights = findDryDowns({ ...input, minDuration: 1 as Duration }).filter(({ regime }) => regime === 'night')
   const results: OvernightDryDown[] = []

@@ -1,8 +1,8 @@
 import type { Duration } from '../quantity/generated/duration.js'
 import type { WaterContent, WaterContentChange } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { DRAIN_TIME } from './domains.js'
-
 import { equalLengths } from './equal-lengths.js'
 import type { FoundShot } from './watch-shots.js'
 
@@ -55,7 +55,9 @@ export type Plateau =
  * plateauAfterDrain({ ...series, shots, settle: minutes(5) }).known // => false
  * ```
  */
-export function plateauAfterDrain({ time, waterContent, shots, settle }: PlateauInput): Plateau {
+export function plateauAfterDrain(input: PlateauInput): Plateau {
+  requireObject(input, 'input')
+  const { time, waterContent, shots, settle } = input
   const wait = numberIn(settle, DRAIN_TIME, 'settle')
   equalLengths(time, waterContent)
   const levels: number[] = []

@@ -3,6 +3,7 @@ import type { Mass } from '../quantity/generated/mass.js'
 import type { Volume } from '../quantity/generated/volume.js'
 import type { WaterContent, WaterContentChange } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { PROBE_CONTENT } from './domains.js'
 
 /** A container that was weighed twice, with the readings of its probe at both times. */
@@ -52,6 +53,7 @@ export interface ProbeAgainstScale {
  * ```
  */
 export function probeAgainstScale(input: ProbeAgainstScaleInput): ProbeAgainstScale {
+  requireObject(input, 'input')
   const volume = numberIn(input.substrateVolume, SUBSTRATE, 'substrateVolume')
   const weighed =
     (numberIn(input.massAfter, SCALE_MASS, 'massAfter') - numberIn(input.massBefore, SCALE_MASS, 'massBefore')) / 1000

@@ -1,6 +1,7 @@
 import { InputError } from '../quantity/errors.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { type Direction, directionOf } from './direction.js'
 import { DEVIATIONS, MAX_CHANGE, SPREAD_TIME } from './domains.js'
 import { equalLengths } from './equal-lengths.js'
@@ -57,6 +58,7 @@ export interface RateOfChangeInput extends RateOfChangeLimits {
  * ```
  */
 export function rateOfChangeTest(input: RateOfChangeInput): Uint8Array {
+  requireObject(input, 'input')
   const { time, value } = input
   const limits = checkedRate(input)
   equalLengths(time, value)

@@ -1,4 +1,6 @@
 import { InputError } from '../quantity/errors.js'
+import { requireList } from '../quantity/require-list.js'
+import { requireObject } from '../quantity/require-object.js'
 
 /**
  * A pure state machine. Its state is plain data: it can be written as JSON at any step, read back later or elsewhere, and go on as
@@ -38,6 +40,8 @@ export interface RunInput<State, Input, Output> {
 export function runReducer<State, Input, Output>(
   run: RunInput<State, Input, Output>,
 ): { readonly state: State; readonly outputs: readonly Output[] } {
+  requireObject(run, 'run')
+  requireList(run.inputs, 'inputs')
   if (typeof run.reducer?.step !== 'function')
     throw new InputError('reducer', 'has no step', 'give what watchShots or one of its like returned')
   let state = run.state ?? run.reducer.start

@@ -4,8 +4,8 @@ import type { Share } from '../quantity/generated/share.js'
 import type { Volume } from '../quantity/generated/volume.js'
 import type { WaterContentChange } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { SHOT_RISE, WATER_KEPT } from './domains.js'
-
 import type { RecordFinding } from './record-finding.js'
 
 /** Shots of which rise and water kept are known. */
@@ -54,7 +54,9 @@ export interface ResponseToShots {
  * seen.findings.map((finding) => finding.code) // => ['probe-sees-little']
  * ```
  */
-export function responseToShots({ shots, substrateVolume }: ResponseInput): ResponseToShots {
+export function responseToShots(input: ResponseInput): ResponseToShots {
+  requireObject(input, 'input')
+  const { shots, substrateVolume } = input
   const volume = numberIn(substrateVolume, SUBSTRATE, 'substrateVolume')
   const shares = Float64Array.from(
     shots,

@@ -1,6 +1,7 @@
 import { CAPACITY } from '../quantity/domains.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import type { RecordFinding } from './record-finding.js'
 import { trendOf } from './trend.js'
 
@@ -49,7 +50,9 @@ export interface SaltDrift {
  * drift.findings.map((finding) => finding.code) // => ['reading-rises-with-salt']
  * ```
  */
-export function saltDrift({ day, plateau, drainEC, containerCapacity }: SaltDriftInput): SaltDrift {
+export function saltDrift(input: SaltDriftInput): SaltDrift {
+  requireObject(input, 'input')
+  const { day, plateau, drainEC, containerCapacity } = input
   const capacity = numberIn(containerCapacity, CAPACITY, 'containerCapacity')
   const level = trendOf(day, plateau)
   const drain = trendOf(day, drainEC)

@@ -1,5 +1,6 @@
 import { InputError } from '../quantity/errors.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
+import { requireObject } from '../quantity/require-object.js'
 import { type DryDownInput, fitDryDown } from './dry-down.js'
 import { equalLengths } from './equal-lengths.js'
 import { independentShare } from './independent-share.js'
@@ -45,7 +46,9 @@ export type SlopeChange =
  * changeOfSlope({ time, waterContent: content }) // => { known: true, index: 25, level: 0.4, slopeBefore: -0.008, slopeAfter: -0.002, slows: true }
  * ```
  */
-export function changeOfSlope({ time, waterContent }: DryDownInput): SlopeChange {
+export function changeOfSlope(input: DryDownInput): SlopeChange {
+  requireObject(input, 'input')
+  const { time, waterContent } = input
   equalLengths(time, waterContent)
   const rows: number[] = []
   for (let i = 0; i < time.length; i++) {

@@ -1,5 +1,7 @@
 import { InputError } from '../quantity/errors.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireList } from '../quantity/require-list.js'
+import { requireObject } from '../quantity/require-object.js'
 import { type Direction, directionOf } from './direction.js'
 import { SPIKE_HEIGHT } from './domains.js'
 import { QUALITY } from './flags.js'
@@ -33,6 +35,8 @@ export interface SpikeInput {
  * ```
  */
 export function spikeTest(input: SpikeInput): Uint8Array {
+  requireObject(input, 'input')
+  requireList(input.value, 'value')
   return spikeFlags(input.value, checkedSpike(input))
 }
 

@@ -1,5 +1,6 @@
 import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { MAX_STEP } from './domains.js'
 import { equalLengths } from './equal-lengths.js'
 
@@ -41,7 +42,9 @@ export interface RecordSegment {
  * splitRecord({ time: [0, 300, 600, 4200, 4500], value: [0.5, 0.5, NaN, 0.48, 0.48], maxStep: minutes(12) }).length // => 2
  * ```
  */
-export function splitRecord({ time, value, maxStep }: SplitRecordInput): RecordSegment[] {
+export function splitRecord(input: SplitRecordInput): RecordSegment[] {
+  requireObject(input, 'input')
+  const { time, value, maxStep } = input
   const longest = numberIn(maxStep, MAX_STEP, 'maxStep')
   equalLengths(time, value)
   const segments: RecordSegment[] = []

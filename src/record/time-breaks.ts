@@ -1,7 +1,7 @@
 import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { EXPECTED_STEP } from './domains.js'
-
 import { equalLengths } from './equal-lengths.js'
 import { maxGap, type TimeGapInput } from './time-gap-test.js'
 
@@ -41,6 +41,7 @@ export interface TimeBreak {
  * ```
  */
 export function findTimeBreaks(input: TimeBreaksInput): TimeBreak[] {
+  requireObject(input, 'input')
   const expected = numberIn(input.expectedStep, EXPECTED_STEP, 'expectedStep')
   const longest = maxGap(input)
   const { time, value } = input

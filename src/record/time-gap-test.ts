@@ -1,7 +1,8 @@
 import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireList } from '../quantity/require-list.js'
+import { requireObject } from '../quantity/require-object.js'
 import { EXPECTED_STEP, GAP_FACTOR } from './domains.js'
-
 import { QUALITY } from './flags.js'
 
 /** Times of readings and what is expected of them. */
@@ -28,6 +29,8 @@ export interface TimeGapInput {
  * ```
  */
 export function timeGapTest(input: TimeGapInput): Uint8Array {
+  requireObject(input, 'input')
+  requireList(input.time, 'time')
   return gapFlags(input.time, maxGap(input))
 }
 

@@ -1,3 +1,4 @@
+import { requireObject } from '../quantity/require-object.js'
 import { keptReading } from './kept-reading.js'
 import { type KeptReading, type QualityLimits, type ReadingWatchState, readingTests } from './reading-tests.js'
 import type { Reducer } from './reducer.js'
@@ -50,6 +51,7 @@ export interface ReadingWatch extends Reducer<ReadingWatchState, TimedReading, r
  * ```
  */
 export function watchReadings(limits: QualityLimits): ReadingWatch {
+  requireObject(limits, 'limits')
   const { names, start, next } = readingTests(limits)
   const judged = (state: ReadingWatchState, reading: KeptReading) => {
     const flags = new Uint8Array(names.length + 1)

@@ -1,8 +1,8 @@
 import type { Duration } from '../quantity/generated/duration.js'
 import type { WaterContent, WaterContentChange } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { MAX_RISE_TIME, MAX_STEP, MIN_RISE } from './domains.js'
-
 import { isMissing } from './missing.js'
 import type { Reducer } from './reducer.js'
 import { type StateReader, stateReader } from './restore-state.js'
@@ -83,6 +83,7 @@ export interface ShotWatch extends Reducer<ShotWatchState, WaterContentReading, 
  * ```
  */
 export function watchShots(limits: ShotLimits): ShotWatch {
+  requireObject(limits, 'limits')
   const advance = shotSearch(limits)
   return {
     start: newShotSearch(),

@@ -2,6 +2,7 @@ import { SUBSTRATE } from '../quantity/domains.js'
 import type { Flow } from '../quantity/generated/flow.js'
 import type { Volume } from '../quantity/generated/volume.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import type { DryDownLine } from './dry-down.js'
 
 /** A dry-down and the medium in which it was seen. */
@@ -41,7 +42,9 @@ export type WaterUse =
  * waterUseOfDryDown({ line, substrateVolume: litres(10) }) // => { known: true, use: 0.08 }
  * ```
  */
-export function waterUseOfDryDown({ line, substrateVolume }: WaterUseInput): WaterUse {
+export function waterUseOfDryDown(input: WaterUseInput): WaterUse {
+  requireObject(input, 'input')
+  const { line, substrateVolume } = input
   const volume = numberIn(substrateVolume, SUBSTRATE, 'substrateVolume')
   if (!(line.slopePerHour < 0)) return { known: false, reason: 'not-falling' }
   if (line.readings < 3) return { known: false, reason: 'few-readings' }

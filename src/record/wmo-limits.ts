@@ -1,4 +1,5 @@
 import { InputError } from '../quantity/errors.js'
+import { requireObject } from '../quantity/require-object.js'
 
 /** What one quantity of the weather can be, and how fast it can change. */
 export interface WmoLimits {
@@ -45,7 +46,9 @@ const LIMITS: Readonly<Record<WmoQuantity, WmoLimits>> = {
  * wmoLimits({ of: 'air temperature' }) // => { min: -80, max: 60, fastestChange: 3 }
  * ```
  */
-export function wmoLimits({ of }: WmoLimitsInput): WmoLimits {
+export function wmoLimits(input: WmoLimitsInput): WmoLimits {
+  requireObject(input, 'input')
+  const { of } = input
   const limits = Object.hasOwn(LIMITS, of) ? LIMITS[of] : undefined
   if (limits === undefined)
     throw new InputError('of', `there are no limits of "${of}"`, `ask for one of ${Object.keys(LIMITS).join(', ')}`)

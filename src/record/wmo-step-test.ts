@@ -1,4 +1,5 @@
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { HOUR_DEVIATION, READINGS_OF_HOUR, SERIES_READING } from './domains.js'
 import { QUALITY } from './flags.js'
 
@@ -40,6 +41,7 @@ export interface WmoStep {
  * ```
  */
 export function wmoStepConsistency(input: WmoStepInput): WmoStep {
+  requireObject(input, 'input')
   const value = numberIn(input.value, SERIES_READING, 'value')
   const distance =
     Math.abs(value - numberIn(input.before, SERIES_READING, 'before')) +
@@ -71,7 +73,9 @@ export interface WmoStepSeries {
  * wmoStepTest({ value: [20, 20.1, 20, 20.1, 23, 20.1], window: 3 }) // => [2, 2, 2, 3, 3, 2]
  * ```
  */
-export function wmoStepTest({ value, window }: WmoStepSeries): Uint8Array {
+export function wmoStepTest(series: WmoStepSeries): Uint8Array {
+  requireObject(series, 'series')
+  const { value, window } = series
   const size = wholeNumberIn(window, READINGS_OF_HOUR, 'window')
   const flags = new Uint8Array(value.length)
   for (let i = 0; i < value.length; i++) {

@@ -1,3 +1,4 @@
+import { requireObject } from '../quantity/require-object.js'
 import { type CheckedLimits, isAllowedHour } from './rehearsal-limits.js'
 import { checkedScene, type RehearsalScene } from './rehearsal-scene.js'
 import type { Observation, RehearsalTruth, RehearsedController, ValveOrder } from './rehearsed-controller.js'
@@ -45,6 +46,7 @@ const MARGIN = 1.15
  * ```
  */
 export function carefulPerson(scene: RehearsalScene): RehearsedController<PersonState, PersonView, ValveOrder> {
+  requireObject(scene, 'scene')
   const { zone, limits, shot } = checkedScene(scene)
   const { opensFrom = 0, opensUntil = 24, believedFrom = 0.05, believedTo = 0.98 } = limits
   const hours = { opensFrom, opensUntil } as CheckedLimits

@@ -2,6 +2,7 @@ import { randomNumbers } from '../numerics/random.js'
 import { InputError } from '../quantity/errors.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import { wholeNumberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { DAYS, PROBES, SEED } from './domains.js'
 import type { RehearsalFault } from './fault.js'
 import { type FaultName, faultNames, faultRow } from './fault-table.js'
@@ -38,7 +39,9 @@ const STREAM = 100
  * fault.until - fault.from // => 21600
  * ```
  */
-export function drawFaults({ faults, seed, days, probes }: FaultDraw): RehearsalFault[] {
+export function drawFaults(draw: FaultDraw): RehearsalFault[] {
+  requireObject(draw, 'draw')
+  const { faults, seed, days, probes } = draw
   const end = wholeNumberIn(days, DAYS, 'days') * 1440
   const first = end > 1440 ? 1440 : 0
   const last = Math.max(first + 1, Math.floor((end * 2) / 3))

@@ -1,3 +1,4 @@
+import { requireObject } from '../quantity/require-object.js'
 import type { RehearsalFinding } from './rehearsal-finding.js'
 
 /**
@@ -13,6 +14,7 @@ import type { RehearsalFinding } from './rehearsal-finding.js'
  * ```
  */
 export function explainRehearsal(finding: RehearsalFinding): string {
+  requireObject(finding, 'finding')
   switch (finding.code) {
     case 'beyond-limit-of-day':
       return `The controller gave ${litres(finding.volume)} in the worst 24 h, more than the limit of ${litres(finding.limit)}.`

@@ -1,3 +1,4 @@
+import { requireObject } from '../quantity/require-object.js'
 import { type CheckedLimits, isAllowedHour } from './rehearsal-limits.js'
 import { checkedScene, type RehearsalScene } from './rehearsal-scene.js'
 import type { RehearsalTruth, RehearsedController, ValveOrder } from './rehearsed-controller.js'
@@ -28,6 +29,7 @@ const REST = 600
  * ```
  */
 export function perfectPlanner(scene: RehearsalScene): RehearsedController<PlannerState, RehearsalTruth, ValveOrder> {
+  requireObject(scene, 'scene')
   const { opensFrom = 0, opensUntil = 24 } = checkedScene(scene).limits
   const hours = { opensFrom, opensUntil } as CheckedLimits
   const { lower } = scene

@@ -6,6 +6,7 @@ import { type StoreState, type WaterStore, waterStore } from '../flow/water-stor
 import type { Duration } from '../quantity/generated/duration.js'
 import type { Volume } from '../quantity/generated/volume.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
+import { requireObject } from '../quantity/require-object.js'
 
 /** A container with medium, as a rehearsal drives it. `storedMedium` and `richardsMedium` make one; so can you. */
 export interface RehearsalMedium<State = unknown> {
@@ -39,6 +40,7 @@ export interface RehearsalMedium<State = unknown> {
  * ```
  */
 export function storedMedium(store: WaterStore): RehearsalMedium {
+  requireObject(store, 'store')
   const medium: RehearsalMedium<StoreState> = {
     substrateVolume: store.substrateVolume,
     flow: waterStore(store),
@@ -70,6 +72,7 @@ export function storedMedium(store: WaterStore): RehearsalMedium {
  * ```
  */
 export function richardsMedium(container: RichardsContainer): RehearsalMedium {
+  requireObject(container, 'container')
   const medium: RehearsalMedium<RichardsState> = {
     substrateVolume: container.container.volume,
     flow: containerFlowRichards1931(container),

@@ -1,3 +1,4 @@
+import { maxOf } from '../quantity/extremes.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import type { Volume } from '../quantity/generated/volume.js'
 import type { FaultName } from './fault-table.js'
@@ -104,7 +105,7 @@ export function summaryOf(faults: readonly FaultName[], runs: readonly Run[]): R
     timeToAlarm: named.length === 0 ? null : (named[named.length >> 1]! as Duration),
     falseAlarms: mean(({ outcome }) => outcome.falseAlarms),
     refusals: sum(({ outcome }) => outcome.refusals),
-    imbalance: Math.max(...runs.map(({ outcome }) => Math.abs(outcome.imbalance))) as Volume,
+    imbalance: maxOf(runs.map(({ outcome }) => Math.abs(outcome.imbalance))) as Volume,
     worstDayIn: placeOf(worst(dayShare)),
     maxStressIn: placeOf(worst(stress)),
   }

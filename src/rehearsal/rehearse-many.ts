@@ -1,6 +1,7 @@
 import { InputError } from '../quantity/errors.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import { wholeNumberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { DAYS, SEED, SEEDS } from './domains.js'
 import { drawFaults } from './draw-faults.js'
 import type { FaultName } from './fault-table.js'
@@ -45,6 +46,7 @@ export interface ManyRehearsals<State, Input, Output> {
  * ```
  */
 export function rehearseMany<State, Input, Output>(many: ManyRehearsals<State, Input, Output>): RehearsalSummary[] {
+  requireObject(many, 'many')
   const seeds = wholeNumberIn(many.seeds, SEEDS, 'seeds')
   const first = wholeNumberIn(many.firstSeed ?? 0, SEED, 'firstSeed')
   const days = wholeNumberIn(many.days, DAYS, 'days')

@@ -1,6 +1,8 @@
+import { minOf } from '../quantity/extremes.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import type { Volume } from '../quantity/generated/volume.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
+import { requireObject } from '../quantity/require-object.js'
 import { type Ears, earsFor } from './heard-alarms.js'
 import { type CheckedRehearsal, checkedRehearsal, type Rehearsal } from './rehearsal.js'
 import { type Recorder, recorderOf } from './rehearsal-course.js'
@@ -41,6 +43,7 @@ const DAY = 86400
  * ```
  */
 export function rehearse<State, Input, Output>(rehearsal: Rehearsal<State, Input, Output>): RehearsalOutcome {
+  requireObject(rehearsal, 'rehearsal')
   const checked = checkedRehearsal(rehearsal)
   const { end, poll, zone, start } = checked
   const world = worldOf(checked)
@@ -77,7 +80,7 @@ function outcomeOf<State, Input, Output>(
     worstDay: worstWindow(openings, DAY) as Volume,
     worstDayInAll: worstWindow(tally.passages, DAY) as Volume,
     longestOpening: openings.reduce((most, { from, until }) => Math.max(most, until - from), 0) as Duration,
-    shortestRest: rests.length === 0 ? null : (Math.min(...rests) as Duration),
+    shortestRest: rests.length === 0 ? null : (minOf(rests) as Duration),
     outsideHours: openings.filter(({ outside }) => outside).length,
     outsideHoursByOwnClock: openings.filter(({ outsideByOwnClock }) => outsideByOwnClock).length,
     blindOpenings: blind.length,

@@ -3,6 +3,7 @@ import type { WatchZoneInput } from '../control/diagnosis/input.js'
 import type { WatchZoneSettings } from '../control/diagnosis/settings.js'
 import type { ZoneWatchState } from '../control/diagnosis/zone-state.js'
 import { watchZone } from '../control/watch-zone.js'
+import { requireObject } from '../quantity/require-object.js'
 import { DIAGNOSIS_SIGNS } from './diagnosis-signs.js'
 import { checkedScene, type RehearsalScene } from './rehearsal-scene.js'
 import type { Observation, RehearsalTruth, RehearsedController, ValveOrder } from './rehearsed-controller.js'
@@ -43,6 +44,8 @@ export function rehearsedDiagnosis<State, Input, Output>(
   controller: RehearsedController<State, Input, Output>,
   change: Partial<WatchZoneSettings> = {},
 ): RehearsedController<DiagnosedState<State>, DiagnosedInput<Input>, ValveOrder> {
+  requireObject(scene, 'scene')
+  requireObject(controller, 'controller')
   const { zone, limits } = checkedScene(scene)
   const names = Array.from({ length: zone.probes }, (_, i) => `probe ${i + 1}`)
   const watch = watchZone({

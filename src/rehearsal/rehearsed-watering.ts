@@ -5,6 +5,7 @@ import type { WateringSettings } from '../control/watering/settings.js'
 import type { WateringState } from '../control/watering/state.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import type { Volume } from '../quantity/generated/volume.js'
+import { requireObject } from '../quantity/require-object.js'
 import { checkedScene, type RehearsalScene } from './rehearsal-scene.js'
 import type { Observation, RehearsedController } from './rehearsed-controller.js'
 import { WATERING_SIGNS } from './watering-signs.js'
@@ -32,6 +33,7 @@ export function rehearsedWatering(
   scene: RehearsalScene,
   change: Partial<WateringSettings> = {},
 ): RehearsedController<WateringState, WateringInput, WateringDecision> {
+  requireObject(scene, 'scene')
   const { zone, limits } = checkedScene(scene)
   const names = Array.from({ length: zone.probes }, (_, i) => `probe ${i + 1}`)
   const day = (hour: number) => (hour * 3600) as Duration

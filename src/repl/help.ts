@@ -2,6 +2,7 @@ import { catalogue } from '../catalogue/catalogue.js'
 import type { CatalogueEntry, CatalogueField } from '../catalogue/entry.js'
 import { nearestNames } from '../catalogue/nearest-names.js'
 import { sourceInFull } from '../catalogue/source-in-full.js'
+import { maxOf } from '../quantity/extremes.js'
 import { wordsOf } from '../text/text-kind.js'
 import { asked } from './find-words.js'
 import { heldFunctionOf } from './held/functions.js'
@@ -64,7 +65,7 @@ export function foundText(words: string, columns = 100): string {
   const found = asked(words)
   if (found.length === 0) return `No function has the words "${words}". Try one word, such as find('drain').`
   const shown = found.slice(0, 20)
-  const wide = Math.max(...shown.map((entry) => entry.name.length))
+  const wide = maxOf(shown.map((entry) => entry.name.length))
   const lines = shown.map(
     (entry) => `  ${entry.name.padEnd(wide)}  ${cut(entry.summary, Math.max(20, columns - wide - 5))}`,
   )

@@ -1,3 +1,4 @@
+import { maxOf, minOf } from '../quantity/extremes.js'
 import { numberWithUnit } from './number-with-unit.js'
 import type { OverRange } from './over-range.js'
 
@@ -18,5 +19,5 @@ export function curveSentence(curve: OverRange): string {
     `${numberWithUnit(y, curve.yUnit)} at ${numberWithUnit(x, curve.xUnit)}`
   const refused =
     curve.refused === 0 ? '' : ` ${curve.refused} of ${curve.y.length} points refused. ${curve.firstRefusal}`
-  return `${way}: ${point(first)}, ${point(end)}; lowest ${numberWithUnit(Math.min(...values), curve.yUnit)}, highest ${numberWithUnit(Math.max(...values), curve.yUnit)}.${refused}`
+  return `${way}: ${point(first)}, ${point(end)}; lowest ${numberWithUnit(minOf(values), curve.yUnit)}, highest ${numberWithUnit(maxOf(values), curve.yUnit)}.${refused}`
 }

@@ -1,4 +1,5 @@
 import { InputError } from '../quantity/errors.js'
+import { maxOf, minOf } from '../quantity/extremes.js'
 import { numberWithUnit } from './number-with-unit.js'
 import type { OverRange } from './over-range.js'
 import type { PlotOptions } from './plot-options.js'
@@ -33,7 +34,7 @@ export function plotText(curves: readonly OverRange[], size: PlotSize): string {
     [Math.floor((rows - 1) / 2), scale.value(0.5)],
     [rows - 1, scale.value(0)],
   ])
-  const wide = Math.max(...[...ticks.values()].map((value) => label(value).length))
+  const wide = maxOf([...ticks.values()].map((value) => label(value).length))
   const lines = cells.map((row, i) => {
     const value = ticks.get(i)
     return `${(value === undefined ? '' : label(value)).padStart(wide)} │${row}`
@@ -87,7 +88,7 @@ interface Scale {
 
 /** A flat curve gets room above and below. */
 function scaleOf(known: readonly number[], log: boolean): Scale {
-  const [low, high] = [Math.min(...known), Math.max(...known)]
+  const [low, high] = [minOf(known), maxOf(known)]
   if (log && low <= 0)
     throw new InputError(
       'log',

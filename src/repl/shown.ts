@@ -1,4 +1,5 @@
 import { inspect } from 'node:util'
+import { maxOf } from '../quantity/extremes.js'
 import { unitOfNumbers } from './held/give.js'
 import { Measured } from './held/measured.js'
 import { numberWithUnit, sixDigits } from './number-with-unit.js'
@@ -35,7 +36,7 @@ const DEEPEST = 3
 
 function propertiesText(value: Record<string, unknown>, depth: number): string {
   const keys = Object.keys(value)
-  const wide = Math.max(...keys.map((key) => key.length))
+  const wide = maxOf(keys.map((key) => key.length))
   const lines = keys.map((key) => {
     const text = propertyText(value[key], depth)
     return `  ${key.padEnd(wide)}  ${text.replace(/\n/g, `\n  ${' '.repeat(wide)}  `)}`

@@ -1,3 +1,4 @@
+import { maxOf } from '../quantity/extremes.js'
 import { numberWithUnit } from './number-with-unit.js'
 import type { OverRange } from './over-range.js'
 
@@ -11,7 +12,7 @@ export function tableText(curve: OverRange): string {
     const y = curve.y[i]!
     return [numberWithUnit(x, undefined), Number.isFinite(y) ? numberWithUnit(y, undefined) : 'refused'] as const
   })
-  const wide = Math.max(...[heading, ...rows].map(([x]) => x.length))
+  const wide = maxOf([heading, ...rows].map(([x]) => x.length))
   const lines = [heading, ...rows].map(([x, y]) => `  ${x.padStart(wide)}  ${y}`)
   return curve.refused === 0 ? lines.join('\n') : [...lines, `  ${curve.firstRefusal}`].join('\n')
 }

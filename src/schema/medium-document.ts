@@ -17,6 +17,7 @@ import type { HydraulicConductivity } from '../quantity/generated/hydraulic-cond
 import type { InverseSuction } from '../quantity/generated/inverse-suction.js'
 import type { Porosity, Share } from '../quantity/generated/share.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
+import { requireObject } from '../quantity/require-object.js'
 import { checked, numberField, quantityField, wordField } from './field.js'
 import { objectField, type UnknownKeys } from './object-field.js'
 
@@ -217,6 +218,7 @@ export function mediumSchema(unknownKeys: UnknownKeys) {
  * ```
  */
 export function mediumFromDocument(document: MediumDocument): RetentionModel {
+  requireObject(document, 'document')
   return MODELS[document.model].make(document.parameters as never)
 }
 
@@ -234,5 +236,6 @@ export function mediumFromDocument(document: MediumDocument): RetentionModel {
  * ```
  */
 export function documentFromMedium(model: RetentionModel): MediumDocument {
+  requireObject(model, 'model')
   return { version: 1, model: model.kind as RetentionName, parameters: model.parameters }
 }

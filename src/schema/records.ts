@@ -1,4 +1,6 @@
 import type { Instant } from '../quantity/calendar.js'
+import { requireList } from '../quantity/require-list.js'
+import { requireObject } from '../quantity/require-object.js'
 import { DocumentError, type DocumentProblem, MOST_PROBLEMS } from './document-error.js'
 import type { RecordDocument } from './probe-documents.js'
 import { problemFrom } from './problem-from.js'
@@ -26,6 +28,7 @@ const NOT_EVALUATED = 2
  * ```
  */
 export function recordsFromReadings(readings: readonly TidyReading[]): RecordDocument[] {
+  requireList(readings, 'readings')
   const groups = new Map<string, TidyReading[]>()
   const problems: DocumentProblem[] = []
   readings.forEach((reading, i) => {
@@ -57,6 +60,7 @@ export function recordsFromReadings(readings: readonly TidyReading[]): RecordDoc
  * ```
  */
 export function readingsFromRecord(record: RecordDocument): TidyReading[] {
+  requireObject(record, 'record')
   const { source, kind, quality } = record
   return Array.from(record.time, (time, i) => ({
     time: time as Instant,

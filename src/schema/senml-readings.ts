@@ -1,5 +1,7 @@
 import { instant } from '../quantity/calendar.js'
 import { InputError } from '../quantity/errors.js'
+import { requireList } from '../quantity/require-list.js'
+import { requireObject } from '../quantity/require-object.js'
 import { DocumentError, type DocumentProblem, MOST_PROBLEMS, shownValue } from './document-error.js'
 import { problemFrom } from './problem-from.js'
 import { type ResolvedSenmlRecord, SENML_NAME, type SenmlRecord } from './senml-record.js'
@@ -42,6 +44,8 @@ export interface SenmlSending {
  * ```
  */
 export function readingsFromSenml(records: readonly ResolvedSenmlRecord[], kinds: SenmlKinds): SenmlReadings {
+  requireList(records, 'records')
+  requireObject(kinds, 'kinds')
   const readings: TidyReading[] = []
   const others: ResolvedSenmlRecord[] = []
   const problems: DocumentProblem[] = []
@@ -81,6 +85,7 @@ export function readingsFromSenml(records: readonly ResolvedSenmlRecord[], kinds
  * ```
  */
 export function senmlFromReadings(readings: readonly TidyReading[], sending: SenmlSending = {}): SenmlRecord[] {
+  requireList(readings, 'readings')
   const { baseName = '' } = sending
   const problems: DocumentProblem[] = []
   const records: SenmlRecord[] = []

@@ -1,4 +1,5 @@
 import { medianInPlace } from '../numerics/select.js'
+import { requireObject } from '../quantity/require-object.js'
 import type { LocalOffset } from '../record/local-time.js'
 import type { KindName } from '../text/generated/kind-types.js'
 import { decimalMarkOf, MISSING_WORDS, type NumberForm, numberOfCell, remedyForCell, SENTINELS } from './cell.js'
@@ -97,6 +98,7 @@ const TABLE_CHARACTERS = 200_000_000
  * ```
  */
 export function seriesFromCsv(data: string | Uint8Array, options: CsvSeriesOptions): CsvSeries {
+  requireObject(options, 'options')
   const what = options.name ?? 'table'
   checkOptions(what, options)
   const decoded = typeof data === 'string' ? { text: data, encoding: 'text' as const } : textFromBytes(data)

@@ -1,5 +1,6 @@
 import { type Instant, instant } from '../quantity/calendar.js'
 import { InputError } from '../quantity/errors.js'
+import { requireList } from '../quantity/require-list.js'
 import { KINDS } from '../text/generated/kinds.js'
 import { csvLine, csvRows } from './csv.js'
 import { DocumentError, type DocumentProblem, MOST_PROBLEMS } from './document-error.js'
@@ -90,6 +91,7 @@ export function readingsFromTidyCsv(text: string, options: TableOptions = {}): T
  * ```
  */
 export function tidyCsvFromReadings(readings: readonly TidyReading[]): string {
+  requireList(readings, 'readings')
   const problems: DocumentProblem[] = []
   const lines = [csvLine(COLUMNS)]
   readings.forEach((reading, i) => {

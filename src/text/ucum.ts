@@ -1,4 +1,5 @@
 import { InputError } from '../quantity/errors.js'
+import { requireObject } from '../quantity/require-object.js'
 import type { KindName, KindTypes } from './generated/kind-types.js'
 import { kindNamed } from './kind-named.js'
 import { keptNumber, shownNumber, type TextUnit } from './text-kind.js'
@@ -46,6 +47,7 @@ export function toUcum<K extends KindName>(value: KindTypes[K], kind: K, code?: 
  * ```
  */
 export function fromUcum<K extends KindName>(coded: CodedQuantity, kind: K): KindTypes[K] {
+  requireObject(coded, 'coded')
   const unit = unitOf(kind, coded.code)
   if (typeof coded.value !== 'number' || !Number.isFinite(coded.value))
     throw new InputError('coded.value', `${String(coded.value)} is not a finite number`, 'give a finite number')

@@ -1,3 +1,4 @@
+import { requireObject } from '../quantity/require-object.js'
 import type { LocalOffset } from '../record/local-time.js'
 import type { DayDifference } from './day-differences.js'
 import { wallClock } from './local-day.js'
@@ -24,7 +25,9 @@ export interface ExplainZoneInput {
  * explainZoneFinding({ clock, finding: { code: 'given', today: 4, tomorrow: 5 } }) // => '5.00 L instead of 4.00 L (+25 %)'
  * ```
  */
-export function explainZoneFinding({ finding, clock }: ExplainZoneInput): string {
+export function explainZoneFinding(input: ExplainZoneInput): string {
+  requireObject(input, 'input')
+  const { finding, clock } = input
   const at = (time: number) => wallClock(clock, time)
   switch (finding.code) {
     case 'shots':

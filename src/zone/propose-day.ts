@@ -9,6 +9,7 @@ import type { Duration } from '../quantity/generated/duration.js'
 import type { Share } from '../quantity/generated/share.js'
 import type { Volume } from '../quantity/generated/volume.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
+import { requireObject } from '../quantity/require-object.js'
 import { checkZone } from './checked-zone.js'
 import { type DayDifference, differencesOf } from './day-differences.js'
 import { type Known, known, unknown } from './known.js'
@@ -115,6 +116,7 @@ const DRAIN_LAG = 900 as Duration
  * ```
  */
 export function proposeDay(input: ProposeDayInput): Known<ProposedDay> {
+  requireObject(input, 'input')
   const zone = checkZone(input.zone)
   const { day } = input
   if (!day.level.known) return day.level

@@ -1,3 +1,4 @@
+import { requireObject } from '../quantity/require-object.js'
 import { checkZone } from './checked-zone.js'
 import { explainZoneFinding, explainZoneReason } from './explain-zone-finding.js'
 import type { Known } from './known.js'
@@ -54,7 +55,9 @@ export interface ReportZoneInput {
  * sections[1]?.lines[1] // => 'A (left out): water content from 54.9 % to 55.0 %; 0 shots seen.'
  * ```
  */
-export function reportZone({ zone, day, proposal }: ReportZoneInput): ReportSection[] {
+export function reportZone(input: ReportZoneInput): ReportSection[] {
+  requireObject(input, 'input')
+  const { zone, day, proposal } = input
   checkZone(zone)
   const at = (time: number) => wallClock(zone.place.clock, time)
   return [

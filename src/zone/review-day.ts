@@ -1,4 +1,5 @@
 import { rootTemperatureBand } from '../irrigation/root-zone/root-temperature-band.js'
+import { maxOf, minOf } from '../quantity/extremes.js'
 import type { Temperature } from '../quantity/generated/temperature.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { waterUseOfNextDay } from '../record/forecast/forecast-daily-use.js'
@@ -216,7 +217,7 @@ function levelFindings(
     if (Math.abs(difference) > 0.05) findings.push({ code: 'off-capacity', level: 'caution', probe: name, difference })
   }
   const last = candidates.flatMap((one) => (limits.has(one.name) && one.last !== undefined ? [one.last] : []))
-  const spread = Math.max(...last) - Math.min(...last)
+  const spread = maxOf(last) - minOf(last)
   if (last.length > 1 && spread > 0.05) findings.push({ code: 'probes-differ', level: 'note', spread })
   return findings
 }

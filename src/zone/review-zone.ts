@@ -1,4 +1,5 @@
 import { InputError } from '../quantity/errors.js'
+import { requireObject } from '../quantity/require-object.js'
 import { checkZone } from './checked-zone.js'
 import { type LocalDay, localDayOf, localDayOfDate } from './local-day.js'
 import { restoredMemory } from './restore-zone.js'
@@ -70,6 +71,7 @@ export interface ZoneReview {
  * ```
  */
 export function reviewZone(input: ReviewZoneInput): ZoneReview {
+  requireObject(input, 'input')
   const zone = checkZone(input.zone)
   const { clock } = zone.place
   const last = input.until === undefined ? undefined : dayOfDate(zone, input.until)
@@ -130,6 +132,7 @@ export interface ReviewDayInput {
  * ```
  */
 export function reviewDay(input: ReviewDayInput): { readonly day: ZoneDay; readonly memory: ZoneMemory } {
+  requireObject(input, 'input')
   const zone = checkZone(input.zone)
   const day = dayOfDate(zone, input.date)
   const memory = input.memory === undefined ? noMemory() : restoredMemory(zone, input.memory)

@@ -1,3 +1,4 @@
+import { requireObject } from '../quantity/require-object.js'
 import { checkProbe } from './check-probe.js'
 import { checkZone } from './checked-zone.js'
 import { dayOfDate, type ReviewDayInput } from './review-zone.js'
@@ -44,6 +45,7 @@ export interface TrustedReadings {
  * ```
  */
 export function trustedReadings(input: Omit<ReviewDayInput, 'memory'>): TrustedReadings {
+  requireObject(input, 'input')
   const zone = checkZone(input.zone)
   const window = windowOf(columnsOfRecord(zone, input.record), dayOfDate(zone, input.date))
   const plain = (column: Float64Array): Missable[] => Array.from(column, (x) => (Number.isNaN(x) ? null : x))

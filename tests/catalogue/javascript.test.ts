@@ -44,6 +44,18 @@ function replaced(entry: CatalogueEntry, args: Arguments, field: CatalogueField,
   }
 }
 
+/** What functions give back: calibrations, plans, outcomes. Their parts come from the library or through a guard that restores them. */
+const MADE = new Set([
+  ...catalogue.map(({ result }) => result.type),
+  // States of reducers, the day inside a review and a document that was read: made by the library, too.
+  ...['LevelState', 'Reducer<State, Input, Output>', 'ZoneDay', 'RecordDocument'],
+])
+
+/** Whether a field is a part of something that a function of the library made. */
+function isMade(entry: CatalogueEntry, { path }: CatalogueField): boolean {
+  return entry.arguments.some((whole) => path.startsWith(`${whole.path}.`) && MADE.has(whole.type))
+}
+
 /** What passes where it should be refused with a typed error. */
 async function faultsOf(entry: CatalogueEntry): Promise<string[]> {
   const args = await callInExample(entry)
@@ -61,30 +73,28 @@ async function faultsOf(entry: CatalogueEntry): Promise<string[]> {
     if (
       field.range === 'any' ||
       field.type === 'unknown' ||
+      isMade(entry, field) ||
       (entry.name.startsWith('explain') && field.path.includes('.'))
     )
       continue
     if (typeof now === 'number') for (const value of ['12', true, {}, ...missing]) feed(value)
     else if ((typeof now === 'string' && field.type !== 'string') || (now === undefined && /^'/.test(field.type)))
       feed('lihgt')
+    else if (isSeries(now)) for (const value of ['0.5', 12, ...missing]) feed(value)
     else if (typeof now === 'object' && now !== null && !field.path.includes('.') && !ANSWERS.includes(entry.name))
       missing.forEach(feed)
   }
   return faults
 }
 
+/** Whether an example gives a list of numbers there. */
+const isSeries = (now: unknown) => ArrayBuffer.isView(now) || (Array.isArray(now) && typeof now[0] === 'number')
+
 /** A question about any value, and a mixture in which every share has a default. */
 const ANSWERS = ['hasConductivity', 'photonYieldOfGlobalRadiation']
 
-/** The topics that doubt everything; the others follow. */
-const TOPICS = ['quantity', 'water', 'air', 'dielectric', 'medium', 'demand', 'uncertainty']
-
 describe('from JavaScript every function refuses with a typed error', () => {
-  it.each(
-    catalogue
-      .filter(({ topic }) => TOPICS.includes(topic))
-      .map((entry) => [`${entry.topic}: ${entry.name}`, entry] as const),
-  )('%s', async (_, entry) => {
+  it.each(catalogue.map((entry) => [`${entry.topic}: ${entry.name}`, entry] as const))('%s', async (_, entry) => {
     expect(await faultsOf(entry)).toEqual([])
   })
 })

@@ -1,3 +1,4 @@
+import { maxOf } from '../../quantity/extremes.js'
 import type { Watched } from './settings.js'
 import { fallNow, meanSince, type ProbeWatch } from './watch-probe.js'
 import type { GivenShot, ValveWatch } from './watch-valve.js'
@@ -78,7 +79,7 @@ export function judged(
       levels: shot.before.map((one) => one?.level ?? null),
       level: levels.length === 0 ? null : levels.reduce((sum, one) => sum + one, 0) / levels.length,
       // Five readings or so on each side.
-      error: Math.max(...probes.map(({ noise }, i) => (trusted[i] ? 0.63 * noise : 0))) / expected,
+      error: maxOf(probes.map(({ noise }, i) => (trusted[i] ? 0.63 * noise : 0))) / expected,
       sure: falls.every(({ sure }, i) => sure || !trusted[i]),
     },
     probes: probes.map((probe, i) => learnt(probe, rises[i] ?? null, shares[i] ?? null)),

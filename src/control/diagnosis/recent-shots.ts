@@ -1,3 +1,4 @@
+import { maxOf, minOf } from '../../quantity/extremes.js'
 import type { DayBesideBefore } from './day-beside-before.js'
 import type { ShotEvidence } from './judge-shot.js'
 import type { Watched } from './settings.js'
@@ -74,7 +75,7 @@ function besideOthers(shots: readonly ShotEvidence[], probe: number, k: number):
   if (others.length === 0) return null
   return {
     own: mean(probe) as number,
-    best: Math.max(...others),
+    best: maxOf(others),
     error: clear.reduce((sum, { error }) => sum + error / k, 0) / Math.sqrt(k),
     since: clear[0]!.time,
   }
@@ -142,8 +143,8 @@ export function recentShots({ shots, usual, probes }: ZoneWatchState, { days }: 
   return {
     count: shots.length,
     riseOf,
-    best: (k) => (rises(k).length === 0 ? null : Math.max(...rises(k))),
-    worst: (k) => (rises(k).length === 0 ? null : Math.min(...rises(k))),
+    best: (k) => (rises(k).length === 0 ? null : maxOf(rises(k))),
+    worst: (k) => (rises(k).length === 0 ? null : minOf(rises(k))),
     metered,
     drained: (k) => {
       // The newest is drained when the next one begins.

@@ -1,3 +1,4 @@
+import { maxOf } from '../../quantity/extremes.js'
 import type { Suspicion } from './cause.js'
 import type { Watched } from './settings.js'
 import { evidence, suspicion } from './suspect-water.js'
@@ -65,7 +66,7 @@ function byFullness(state: ZoneWatchState, now: number, zone: Watched): Suspicio
   const told = probes.filter((probe) => canTellLevel(probe, now, zone))
   const full = told.filter((probe) => (levelOf(probe) as number) >= zone.full)
   if (full.length === 0 || full.length < told.length) return []
-  const level = Math.max(...full.map((probe) => levelOf(probe) as number))
+  const level = maxOf(full.map((probe) => levelOf(probe) as number))
   const falls = full.some(({ fall }) => fall > 2e-7)
   const late = valve.lastEnd !== null && now - valve.lastEnd > 21600
   // Shots into a full medium do not show; that nothing falls between them does.

@@ -1,3 +1,4 @@
+import { maxOf } from '../../quantity/extremes.js'
 import type { Suspicion } from './cause.js'
 import { isFrozen, isNoisy } from './probe-doubts.js'
 import type { BesideOthers, RecentShots } from './recent-shots.js'
@@ -14,7 +15,7 @@ export function suspectProbes(state: ZoneWatchState, recent: RecentShots, now: n
   const silent = state.probes.map((probe) => isSilent(probe, now, zone))
   const found: Suspicion[] = []
   if (silent.length > 0 && silent.every(Boolean)) {
-    const heard = Math.max(...state.probes.map((probe) => probe.heard ?? 0))
+    const heard = maxOf(state.probes.map((probe) => probe.heard ?? 0))
     found.push(
       suspicion(
         'no-readings',

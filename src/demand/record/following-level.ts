@@ -160,6 +160,7 @@ function inOwnScale({ rows, use }: ForecastRows, first: readonly number[]): Scal
 
 /** Variance of the noise, and the logarithm of the likelihood but for a constant, from the misses of the given days. */
 function estimateNoise(found: LocalLevel, use: Float64Array, days: readonly number[]) {
+  requireObject(found, 'input')
   let squares = 0
   let logs = 0
   for (const day of days) {

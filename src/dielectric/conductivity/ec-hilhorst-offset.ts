@@ -2,6 +2,7 @@ import { InputError } from '../../quantity/errors.js'
 import type { BulkEC, PoreWaterEC } from '../../quantity/generated/electrical-conductivity.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireList } from '../../quantity/require-list.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { APPARENT, CONDUCTIVITY, WATER_PERMITTIVITY } from '../domains.js'
 
@@ -54,6 +55,8 @@ export interface HilhorstOffset {
  */
 export function fitOffsetHilhorst2000(readings: OffsetReadings): HilhorstOffset {
   requireObject(readings, 'readings')
+  requireList(readings.apparent, 'apparent')
+  requireList(readings.bulk, 'bulk')
   const n = readings.apparent.length
   if (n !== readings.bulk.length || n < 2)
     throw new InputError(

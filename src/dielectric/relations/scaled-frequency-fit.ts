@@ -2,6 +2,7 @@ import { SOME_WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireList } from '../../quantity/require-list.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { SOME_SCALED_FREQUENCY } from '../domains.js'
 import type { ScaledFrequencyLaw } from './scaled-frequency.js'
@@ -47,6 +48,8 @@ export interface FittedScaledFrequencyLaw extends ScaledFrequencyLaw {
  */
 export function fitScaledFrequency(samples: ScaledFrequencySamples): FittedScaledFrequencyLaw {
   requireObject(samples, 'samples')
+  requireList(samples.scaled, 'scaled')
+  requireList(samples.waterContents, 'waterContents')
   const n = samples.scaled.length
   if (n !== samples.waterContents.length || n < 2)
     throw new InputError(

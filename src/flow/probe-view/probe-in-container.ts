@@ -3,6 +3,8 @@ import type { Duration } from '../../quantity/generated/duration.js'
 import type { Length } from '../../quantity/generated/length.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireList } from '../../quantity/require-list.js'
+import { requireObject } from '../../quantity/require-object.js'
 import type { FlowStep } from '../container-flow.js'
 import { PROBE_HEIGHT, SENSED_HEIGHT } from '../domains.js'
 import type { ContainerLayer, RichardsFlow, RichardsStep } from '../richards-flow.js'
@@ -44,6 +46,8 @@ export interface ProbeInContainer {
  * ```
  */
 export function probeReading(profile: readonly ContainerLayer[], probe: ProbeInContainer): WaterContent {
+  requireList(profile, 'profile')
+  requireObject(probe, 'probe')
   const height = numberIn(probe.height, PROBE_HEIGHT, 'height')
   const half = numberIn(probe.sensedHeight, SENSED_HEIGHT, 'sensedHeight') / 2
   const [bottom, top] = [profile[0]?.height ?? 0, profile.at(-1)?.height ?? 0]
@@ -125,6 +129,8 @@ export interface ProbeHeightView {
  * ```
  */
 export function bestProbeHeight(request: ProbeHeights): BestProbeHeight {
+  requireObject(request, 'request')
+  requireList(request.heights, 'heights')
   const { flow, steps, heights, sensedHeight } = request
   if (heights.length === 0 || steps.length === 0)
     throw new InputError('heights', 'or steps are missing', 'give at least one height and one step')

@@ -1,4 +1,5 @@
 import type { PoreWaterEC } from '../../quantity/generated/electrical-conductivity.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { frontEC, frontParts, type SoluteFront } from './solute-front.js'
 
 /**
@@ -24,6 +25,7 @@ import { frontEC, frontParts, type SoluteFront } from './solute-front.js'
  * ```
  */
 export function soluteFrontOgataBanks1961(front: SoluteFront): PoreWaterEC {
+  requireObject(front, 'front')
   return frontEC(front, (terms) => {
     const { near, mirrored } = frontParts(terms)
     return (near + mirrored) / 2

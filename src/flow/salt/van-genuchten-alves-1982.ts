@@ -1,4 +1,5 @@
 import type { PoreWaterEC } from '../../quantity/generated/electrical-conductivity.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { frontEC, frontParts, type SoluteFront } from './solute-front.js'
 
 /**
@@ -25,6 +26,7 @@ import { frontEC, frontParts, type SoluteFront } from './solute-front.js'
  * ```
  */
 export function soluteFrontVanGenuchtenAlves1982(front: SoluteFront): PoreWaterEC {
+  requireObject(front, 'front')
   return frontEC(front, (terms) => {
     const { depth, time, velocity, dispersion } = terms
     const { near, mirrored, gauss } = frontParts(terms)

@@ -5,6 +5,8 @@ import type { Share } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireList } from '../../quantity/require-list.js'
+import { requireObject } from '../../quantity/require-object.js'
 import type { ContainerFlow } from '../container-flow.js'
 import { type WaterStore, waterStore } from '../water-store.js'
 import type { StoreNumbers } from './quick-drain.js'
@@ -67,6 +69,8 @@ export interface StoreFit {
  * ```
  */
 export function fitWaterStore(record: StoreRecord): StoreFit {
+  requireObject(record, 'record')
+  requireList(record.drained, 'drained')
   const drained = drainOfRecord(record)
   const storeOf = ([capacity, bypass, lag]: StoreNumbers): WaterStore => ({
     substrateVolume: record.substrateVolume,
@@ -139,6 +143,7 @@ function inSeconds(told: ToldBy, lag: number): ToldBy {
  * ```
  */
 export function fitWaterStoreToFlow<State>(request: StoreAndFlow<State>): StoreFit {
+  requireObject(request, 'request')
   const { flow, ...rest } = request
   return fitWaterStore({ ...rest, drained: Array.from(drainOf(flow, rest), (volume) => Math.max(volume, 0) as Volume) })
 }

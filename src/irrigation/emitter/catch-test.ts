@@ -4,8 +4,8 @@ import type { Duration } from '../../quantity/generated/duration.js'
 import type { Flow } from '../../quantity/generated/flow.js'
 import type { Share } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { EFFICIENCY, ON_TIME, RUN_TIME, VALVE_TIME } from '../domains.js'
-
 import {
   christiansenUniformity,
   flowVariation,
@@ -44,6 +44,7 @@ export interface DriestQuarterInput {
  * ```
  */
 export function runTimeForDriestQuarter(input: DriestQuarterInput): Duration {
+  requireObject(input, 'input')
   const time = numberIn(input.runTime, RUN_TIME, 'runTime')
   const fill = numberIn(input.lineFill ?? 0, VALVE_TIME, 'lineFill')
   const uniformity = numberIn(input.uniformity, EFFICIENCY, 'uniformity')
@@ -103,7 +104,9 @@ export interface CatchTest {
  * sheet // => { meanFlow: 1.8875, lowQuarter: 0.8053, grade: 'good', weak: [5] }
  * ```
  */
-export function catchTest({ catches, duration }: CatchTestInput): CatchTest {
+export function catchTest(test: CatchTestInput): CatchTest {
+  requireObject(test, 'test')
+  const { catches, duration } = test
   const hours = numberIn(duration, ON_TIME, 'duration') / 3600
   const lowQuarter = lowQuarterUniformity(catches)
   const flows = Array.from(catches, (caught) => caught / 1000 / hours)

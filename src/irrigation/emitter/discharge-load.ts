@@ -5,6 +5,7 @@ import type { Mass } from '../../quantity/generated/mass.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { DRAIN_CONCENTRATION, WETTED_AREA } from '../domains.js'
 
 /** Drain of a time and what is in it. */
@@ -51,6 +52,7 @@ export interface DischargeLoad {
  * ```
  */
 export function dischargeLoad(input: DischargeLoadInput): DischargeLoad {
+  requireObject(input, 'input')
   const drained = numberIn(input.drained, DRAINED, 'drained')
   const area = numberIn(input.area, WETTED_AREA, 'area')
   const mass = (drained * numberIn(input.concentration, DRAIN_CONCENTRATION, 'concentration')) / 1000

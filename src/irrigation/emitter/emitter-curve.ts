@@ -3,6 +3,7 @@ import type { Finding } from '../../quantity/finding.js'
 import type { Flow } from '../../quantity/generated/flow.js'
 import type { Pressure } from '../../quantity/generated/pressure.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { DISCHARGE_COEFFICIENT, DISCHARGE_EXPONENT, EMITTER_FLOW, EMITTER_PRESSURE } from '../domains.js'
 
 /** The units of pressure to which a printed discharge coefficient may belong. */
@@ -57,7 +58,9 @@ export interface EmitterCurveInput {
  * emitterCurve({ coefficient: 0.6325, pressureUnit: 'metre of water', exponent: 0.5 }).perKilopascal // => 0.20198
  * ```
  */
-export function emitterCurve({ coefficient, pressureUnit, exponent, holds }: EmitterCurveInput): EmitterCurve {
+export function emitterCurve(input: EmitterCurveInput): EmitterCurve {
+  requireObject(input, 'input')
+  const { coefficient, pressureUnit, exponent, holds } = input
   const k = numberIn(coefficient, DISCHARGE_COEFFICIENT, 'coefficient')
   const x = numberIn(exponent, DISCHARGE_EXPONENT, 'exponent')
   const curve = { perKilopascal: k / kilopascalsIn(pressureUnit) ** x, exponent: x }
@@ -91,6 +94,7 @@ export function emitterCurve({ coefficient, pressureUnit, exponent, holds }: Emi
  * ```
  */
 export function checkEmitterPressure(curve: EmitterCurve, pressure: Pressure): Finding[] {
+  requireObject(curve, 'curve')
   const value = numberIn(pressure, EMITTER_PRESSURE, 'pressure')
   if (curve.holds === undefined) return []
   const from = numberIn(curve.holds.from, EMITTER_PRESSURE, 'from')
@@ -129,6 +133,7 @@ export function checkEmitterPressure(curve: EmitterCurve, pressure: Pressure): F
  * ```
  */
 export function emitterCoefficient(curve: EmitterCurve, pressureUnit: EmitterPressureUnit): number {
+  requireObject(curve, 'curve')
   return curve.perKilopascal * kilopascalsIn(pressureUnit) ** curve.exponent
 }
 
@@ -152,6 +157,7 @@ export function emitterCoefficient(curve: EmitterCurve, pressureUnit: EmitterPre
  * ```
  */
 export function emitterFlowAt(curve: EmitterCurve, pressure: Pressure): Flow {
+  requireObject(curve, 'curve')
   return (curve.perKilopascal * numberIn(pressure, EMITTER_PRESSURE, 'pressure') ** curve.exponent) as Flow
 }
 
@@ -174,6 +180,7 @@ export function emitterFlowAt(curve: EmitterCurve, pressure: Pressure): Flow {
  * ```
  */
 export function emitterPressureFor(curve: EmitterCurve, flow: Flow): Pressure {
+  requireObject(curve, 'curve')
   const ratio = numberIn(flow, EMITTER_FLOW, 'flow') / curve.perKilopascal
   if (!(curve.exponent > 0.02))
     throw new InputError(
@@ -219,7 +226,9 @@ export interface FitEmitterCurveInput {
  * }).exponent // => 0.5008
  * ```
  */
-export function fitEmitterCurve({ first, second }: FitEmitterCurveInput): EmitterCurve {
+export function fitEmitterCurve(input: FitEmitterCurveInput): EmitterCurve {
+  requireObject(input, 'input')
+  const { first, second } = input
   const flows = numberIn(first.flow, EMITTER_FLOW, 'flow') / numberIn(second.flow, EMITTER_FLOW, 'flow')
   const pressures =
     numberIn(first.pressure, EMITTER_PRESSURE, 'pressure') / numberIn(second.pressure, EMITTER_PRESSURE, 'pressure')
@@ -256,7 +265,9 @@ export interface EmitterFlowRatioInput {
  * emitterFlowRatio({ from: metresOfWater(10), to: metresOfWater(12), exponent: 0.5 }) // => 1.0954
  * ```
  */
-export function emitterFlowRatio({ from, to, exponent }: EmitterFlowRatioInput): number {
+export function emitterFlowRatio(input: EmitterFlowRatioInput): number {
+  requireObject(input, 'input')
+  const { from, to, exponent } = input
   return (
     (numberIn(to, EMITTER_PRESSURE, 'to') / numberIn(from, EMITTER_PRESSURE, 'from')) **
     numberIn(exponent, DISCHARGE_EXPONENT, 'exponent')

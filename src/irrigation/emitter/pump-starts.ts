@@ -2,6 +2,7 @@ import { ADVICE, type Advice } from '../../quantity/advice.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Duration } from '../../quantity/generated/duration.js'
 import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { LOAD_INERTIA, REST, SOME_RUN_TIME, STARTS_PER_HOUR, STARTS_TIMES_INERTIA, ZONES } from '../domains.js'
 import { MOTOR_STARTS } from './motor-starts-table.js'
 
@@ -40,7 +41,9 @@ export interface MotorOfTable {
  * motorStartLimitsNema({ horsepower: 25, poles: 4 }) // => { maxStarts: 8.8, maxStartsTimesInertia: 122, minRest: 58 }
  * ```
  */
-export function motorStartLimitsNema({ horsepower, poles }: MotorOfTable): MotorStartLimits {
+export function motorStartLimitsNema(motor: MotorOfTable): MotorStartLimits {
+  requireObject(motor, 'motor')
+  const { horsepower, poles } = motor
   const row = MOTOR_STARTS.find(([power]) => power === horsepower)
   const column = [2, 4, 6].indexOf(poles)
   if (row === undefined || column < 0)
@@ -87,6 +90,7 @@ export interface PumpStarts {
  * ```
  */
 export function pumpStarts(input: PumpStartsInput): PumpStarts {
+  requireObject(input, 'input')
   const byLoad =
     numberIn(input.maxStartsTimesInertia, STARTS_TIMES_INERTIA, 'maxStartsTimesInertia') /
     numberIn(input.inertia, LOAD_INERTIA, 'inertia')
@@ -148,6 +152,7 @@ export interface PumpSchedule extends Advice {
  * ```
  */
 export function pumpSchedule(input: PumpScheduleInput): PumpSchedule {
+  requireObject(input, 'input')
   const zones = wholeNumberIn(input.zones, ZONES, 'zones')
   const cycle =
     zones * numberIn(input.runTime, SOME_RUN_TIME, 'runTime') + (zones - 1) * numberIn(input.rest, REST, 'rest')

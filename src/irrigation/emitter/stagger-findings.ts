@@ -1,6 +1,7 @@
 import type { Instant } from '../../quantity/calendar.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
+import { requireObject } from '../../quantity/require-object.js'
 
 /** What is to be known of a shot that had to wait for the pump, without words; `explainStaggerFinding` has them. */
 export interface StaggerFinding {
@@ -48,6 +49,7 @@ const WORDS = {
  * ```
  */
 export function explainStaggerFinding(finding: StaggerFinding): Finding {
+  requireObject(finding, 'finding')
   const { code, level, zone, value, unit } = finding
   const words = Object.hasOwn(WORDS, code) ? WORDS[code] : undefined
   if (words === undefined)

@@ -5,8 +5,8 @@ import { InputError } from '../../quantity/errors.js'
 import type { Duration } from '../../quantity/generated/duration.js'
 import type { Flow } from '../../quantity/generated/flow.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { PUMP_FLOW, VALVE_TIME, ZONE_FLOW } from '../domains.js'
-
 import { listOf } from '../list-of.js'
 import { firstFit, forgetBefore, idlePump, type PumpProfile, take } from './pump-profile.js'
 import type { StaggerFinding } from './stagger-findings.js'
@@ -74,6 +74,7 @@ interface Placed extends StaggeredShot {
  * ```
  */
 export function staggerZones(shots: readonly ZoneShot[], pump: SharedPump): StaggeredShots {
+  requireObject(pump, 'pump')
   const max = numberIn(pump.maxFlow, PUMP_FLOW, 'maxFlow')
   const rest = numberIn(pump.minRest, VALVE_TIME, 'minRest')
   const profile = idlePump()

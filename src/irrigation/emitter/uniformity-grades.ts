@@ -2,6 +2,7 @@ import { EMITTERS } from '../../quantity/domains.js'
 import type { Flow } from '../../quantity/generated/flow.js'
 import type { Share } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { COEFFICIENT_OF_VARIATION, EMITTER_FLOW, MIN_FLOW, STATISTICAL_UNIFORMITY } from '../domains.js'
 
 /** How good an emitter is by its variation of manufacture. */
@@ -82,6 +83,7 @@ export interface DesignEmissionUniformityInput {
  * ```
  */
 export function designEmissionUniformity(input: DesignEmissionUniformityInput): Share {
+  requireObject(input, 'input')
   const spread =
     numberIn(input.variation, COEFFICIENT_OF_VARIATION, 'variation') /
     Math.sqrt(numberIn(input.emitters, EMITTERS, 'emitters'))

@@ -1,6 +1,7 @@
 import { InputError } from '../../quantity/errors.js'
 import type { Share } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireList } from '../../quantity/require-list.js'
 import { CATCH } from '../domains.js'
 
 /**
@@ -130,6 +131,7 @@ export function flowVariation(flows: ArrayLike<number>): Share {
 
 /** The mean of catches that were all checked, which is above zero. */
 function meanOf(catches: ArrayLike<number>, least: number): number {
+  requireList(catches, 'catches')
   if (catches.length < least)
     throw new InputError(
       'catches',

@@ -5,8 +5,8 @@ import type { ApplicationRate } from '../../quantity/generated/evapotranspiratio
 import type { Flow } from '../../quantity/generated/flow.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { EMITTER_FLOW, ON_TIME, WETTED_AREA } from '../domains.js'
-
 import type { Emitters } from '../terms.js'
 
 /**
@@ -25,7 +25,9 @@ import type { Emitters } from '../terms.js'
  * inLitresPerMinute(zoneFlow({ emitterFlow: litresPerHour(2), emitters: 120 })) // => 4
  * ```
  */
-export function zoneFlow({ emitterFlow, emitters }: Emitters): Flow {
+export function zoneFlow(input: Emitters): Flow {
+  requireObject(input, 'input')
+  const { emitterFlow, emitters } = input
   return (numberIn(emitterFlow, EMITTER_FLOW, 'emitterFlow') * numberIn(emitters, EMITTERS, 'emitters')) as Flow
 }
 
@@ -52,6 +54,7 @@ export interface ApplicationRateInput extends Emitters {
  * ```
  */
 export function applicationRate(input: ApplicationRateInput): ApplicationRate {
+  requireObject(input, 'input')
   return (zoneFlow(input) / numberIn(input.area, WETTED_AREA, 'area')) as unknown as ApplicationRate
 }
 
@@ -81,7 +84,9 @@ export interface EmittersNeededInput {
  * emittersNeeded({ volume: millilitres(400), emitterFlow: litresPerHour(2), maxOn: minutes(5) }) // => 3
  * ```
  */
-export function emittersNeeded({ volume, emitterFlow, maxOn }: EmittersNeededInput): number {
+export function emittersNeeded(input: EmittersNeededInput): number {
+  requireObject(input, 'input')
+  const { volume, emitterFlow, maxOn } = input
   const each = (numberIn(emitterFlow, EMITTER_FLOW, 'emitterFlow') * numberIn(maxOn, ON_TIME, 'maxOn')) / 3600
   return Math.max(1, Math.ceil(numberIn(volume, WATER_GIVEN, 'volume') / each - 1e-9))
 }

@@ -3,6 +3,8 @@ import { InputError } from '../../quantity/errors.js'
 import type { Share } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireList } from '../../quantity/require-list.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { LIGHT_OF_STEP, SHARE_WITHOUT_LIGHT } from '../domains.js'
 
 /** What a course of demand is made from. */
@@ -31,7 +33,10 @@ export interface DemandCourseInput {
  * demandCourse({ total: litres(1), light: [0, 1, 3, 0], evenShare: fraction(0.2) }) // => [0.05, 0.25, 0.65, 0.05]
  * ```
  */
-export function demandCourse({ total, light, evenShare }: DemandCourseInput): Float64Array {
+export function demandCourse(input: DemandCourseInput): Float64Array {
+  requireObject(input, 'input')
+  requireList(input.light, 'light')
+  const { total, light, evenShare } = input
   numberIn(total, WATER_USE, 'total')
   numberIn(evenShare, SHARE_WITHOUT_LIGHT, 'evenShare')
   const n = light.length

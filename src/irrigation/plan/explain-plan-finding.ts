@@ -1,5 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
+import { requireObject } from '../../quantity/require-object.js'
 import type { PlanCause, PlanFinding, PlanFindingCode } from './plan-finding.js'
 
 /** Numbers of a finding as they are read aloud. */
@@ -69,6 +70,7 @@ const CAUSES: Readonly<Record<PlanCause, string>> = {
  * ```
  */
 export function explainPlanFinding(finding: PlanFinding): Finding {
+  requireObject(finding, 'finding')
   const { code, level, about, reached, wanted, unit, because } = finding
   if (!Object.hasOwn(WORDS, code))
     throw new InputError('finding', `"${code}" is no code of a plan`, `give one of ${Object.keys(WORDS).join(', ')}`)

@@ -1,4 +1,5 @@
 import { InputError } from '../../quantity/errors.js'
+import { requireObject } from '../../quantity/require-object.js'
 import type { PlannedShot, ShotReason } from './day-plan.js'
 
 const WORDS: Readonly<Record<ShotReason, (level: string) => string>> = {
@@ -26,7 +27,9 @@ const WORDS: Readonly<Record<ShotReason, (level: string) => string>> = {
  * }) // => 'morning rewet from 58.2 %'
  * ```
  */
-export function explainPlannedShot({ reason, waterContent }: PlannedShot): string {
+export function explainPlannedShot(shot: PlannedShot): string {
+  requireObject(shot, 'shot')
+  const { reason, waterContent } = shot
   if (!Object.hasOwn(WORDS, reason))
     throw new InputError('shot.reason', `"${reason}" is unknown`, `give one of ${Object.keys(WORDS).join(', ')}`)
   return WORDS[reason](`${(waterContent * 100).toFixed(1)} %`)

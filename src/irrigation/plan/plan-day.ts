@@ -1,5 +1,7 @@
 import type { ContainerFlow } from '../../flow/container-flow.js'
 import { waterStore } from '../../flow/water-store.js'
+import { optionsOf } from '../../quantity/options-of.js'
+import { requireObject } from '../../quantity/require-object.js'
 import type { DayPlan } from './day-plan.js'
 import { beginning, finishPlan, shareFor } from './plan-engine.js'
 import { checkPlanRequest } from './plan-limits.js'
@@ -50,8 +52,9 @@ export function planDay(request: DayPlanRequest): DayPlan
 export function planDay<State>(request: DayPlanRequest, flow: ContainerFlow<State>): DayPlan
 export function planDay(
   request: DayPlanRequest,
-  flow: ContainerFlow<unknown> = waterStore(request.container) as ContainerFlow<unknown>,
+  flow: ContainerFlow<unknown> = waterStore(optionsOf(request).container) as ContainerFlow<unknown>,
 ): DayPlan {
+  requireObject(request, 'request')
   const planning = checkPlanRequest(request, flow)
   const from = beginning(planning)
   return finishPlan(planning, from, shareFor(planning, from))

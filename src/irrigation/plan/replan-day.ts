@@ -3,8 +3,9 @@ import { waterStore } from '../../flow/water-store.js'
 import { INSTANT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import { numberIn } from '../../quantity/guard.js'
+import { optionsOf } from '../../quantity/options-of.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { DRAIN_FRACTION } from '../domains.js'
-
 import type { DayPlan } from './day-plan.js'
 import { finishPlan, shareFor } from './plan-engine.js'
 import { checkPlanRequest } from './plan-limits.js'
@@ -60,8 +61,11 @@ export function replanDay(
   request: DayPlanRequest,
   plan: DayPlan,
   soFar: DaySoFar,
-  flow: ContainerFlow<unknown> = waterStore(request.container) as ContainerFlow<unknown>,
+  flow: ContainerFlow<unknown> = waterStore(optionsOf(request).container) as ContainerFlow<unknown>,
 ): DayPlan {
+  requireObject(request, 'request')
+  requireObject(plan, 'plan')
+  requireObject(soFar, 'soFar')
   const planning = checkPlanRequest(request, flow)
   const now = momentOf(request, plan, soFar)
   const past = pastOf(planning, givenOf(request, soFar.given, now), now, soFar.waterContent)

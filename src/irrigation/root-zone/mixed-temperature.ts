@@ -3,6 +3,7 @@ import { InputError } from '../../quantity/errors.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { WATER_TEMPERATURE } from '../domains.js'
 
 /** Two waters that are mixed. */
@@ -39,6 +40,7 @@ export interface MixedTemperatureInput {
  * ```
  */
 export function mixedTemperature(input: MixedTemperatureInput): Temperature {
+  requireObject(input, 'input')
   const first = numberIn(input.firstVolume, WATER_GIVEN, 'firstVolume')
   const second = numberIn(input.secondVolume, WATER_GIVEN, 'secondVolume')
   const heat =

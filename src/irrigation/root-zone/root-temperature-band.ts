@@ -1,6 +1,7 @@
 import { InputError } from '../../quantity/errors.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { ROOT_TEMPERATURE } from '../domains.js'
 import { type Band, inBands, type RootZoneBand } from './root-zone-bands.js'
 
@@ -116,7 +117,9 @@ export interface RootTemperatureInput {
  * rootTemperatureBand({ temperature: celsius(18), organism: 'Pythium' }).band // => 'Pythium dissotocum'
  * ```
  */
-export function rootTemperatureBand({ temperature, organism }: RootTemperatureInput): RootZoneBand {
+export function rootTemperatureBand(input: RootTemperatureInput): RootZoneBand {
+  requireObject(input, 'input')
+  const { temperature, organism } = input
   const value = numberIn(temperature, ROOT_TEMPERATURE, 'temperature')
   const table = Object.hasOwn(ORGANISMS, organism) ? ORGANISMS[organism] : undefined
   if (table === undefined)

@@ -4,6 +4,7 @@ import type { DrainEC, SolutionEC } from '../../quantity/generated/electrical-co
 import type { DrainFraction } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { DRAIN_EC, DRAIN_FRACTION, FEED_EC, SOME_APPLIED, SOME_LEACHING, UPTAKE_EC } from '../domains.js'
 
 /** What was given and what came out of it. */
@@ -31,7 +32,9 @@ export interface DrainFractionInput {
  * inPercent(drainFraction({ applied: litres(3.2), drained: litres(0.38) })) // => 11.875
  * ```
  */
-export function drainFraction({ applied, drained }: DrainFractionInput): DrainFraction {
+export function drainFraction(input: DrainFractionInput): DrainFraction {
+  requireObject(input, 'input')
+  const { applied, drained } = input
   const given = numberIn(applied, SOME_APPLIED, 'applied')
   const out = numberIn(drained, DRAINED, 'drained')
   if (out > given)
@@ -75,6 +78,7 @@ export interface SteadyDrainFractionInput {
  * ```
  */
 export function steadyDrainFraction(input: SteadyDrainFractionInput): DrainFraction {
+  requireObject(input, 'input')
   const feed = numberIn(input.feedEC, FEED_EC, 'feedEC')
   const drain = numberIn(input.drainEC, DRAIN_EC, 'drainEC')
   const uptake = numberIn(input.uptakeEC ?? 0, UPTAKE_EC, 'uptakeEC')
@@ -115,6 +119,7 @@ export interface SteadyDrainECInput {
  * ```
  */
 export function steadyDrainEC(input: SteadyDrainECInput): DrainEC {
+  requireObject(input, 'input')
   const feed = numberIn(input.feedEC, FEED_EC, 'feedEC')
   const share = numberIn(input.drainFraction, SOME_LEACHING, 'drainFraction')
   const uptake = numberIn(input.uptakeEC ?? 0, UPTAKE_EC, 'uptakeEC')
@@ -158,6 +163,7 @@ export interface FeedECInput {
  * ```
  */
 export function feedECForDrain(input: FeedECInput): SolutionEC {
+  requireObject(input, 'input')
   const share = numberIn(input.drainFraction, DRAIN_FRACTION, 'drainFraction')
   const uptake = numberIn(input.uptakeEC ?? 0, UPTAKE_EC, 'uptakeEC')
   return (share * numberIn(input.drainEC, DRAIN_EC, 'drainEC') + (1 - share) * uptake) as SolutionEC

@@ -3,6 +3,7 @@ import { InputError } from '../../quantity/errors.js'
 import type { PoreWaterEC, SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { FEED_EC, STORE_EC, STORE_WATER } from '../domains.js'
 
 /** A root zone and the water with which it is flushed. */
@@ -42,6 +43,7 @@ export interface FlushedECInput {
  * ```
  */
 export function flushedEC(input: FlushedECInput): PoreWaterEC {
+  requireObject(input, 'input')
   const start = numberIn(input.start, STORE_EC, 'start')
   const feed = numberIn(input.feedEC, FEED_EC, 'feedEC')
   const waters =
@@ -86,6 +88,7 @@ export interface FlushVolumeInput {
  * ```
  */
 export function flushVolume(input: FlushVolumeInput): Volume {
+  requireObject(input, 'input')
   const start = numberIn(input.start, STORE_EC, 'start')
   const feed = numberIn(input.feedEC, FEED_EC, 'feedEC')
   const target = numberIn(input.target, STORE_EC, 'target')

@@ -6,6 +6,7 @@ import type { DrainFraction } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { DEPTH_USE, DRAIN_FRACTION, EXTRACT_EC, INFILTRATION, NET_WATER, ON_TIME, WATER_EC } from '../domains.js'
 
 /** Water and the salinity at which the crop yields nothing. */
@@ -35,7 +36,9 @@ export interface FrequentLeachingInput {
  * leachingRequirementFrequent({ waterEC: decisiemensPerMetre(1), zeroYieldEC: decisiemensPerMetre(13) }) // => 0.03846
  * ```
  */
-export function leachingRequirementFrequent({ waterEC, zeroYieldEC }: FrequentLeachingInput): DrainFraction {
+export function leachingRequirementFrequent(input: FrequentLeachingInput): DrainFraction {
+  requireObject(input, 'input')
+  const { waterEC, zeroYieldEC } = input
   const water = numberIn(waterEC, WATER_EC, 'waterEC')
   const most = numberIn(zeroYieldEC, EXTRACT_EC, 'zeroYieldEC')
   if (water >= 2 * most)
@@ -73,6 +76,7 @@ export interface AppliedForLeachingInput<Q extends Volume | WaterDepth> {
  * ```
  */
 export function appliedForLeaching<Q extends Volume | WaterDepth>(input: AppliedForLeachingInput<Q>): Q {
+  requireObject(input, 'input')
   return (numberIn(input.use, NET_WATER, 'use') /
     (1 - numberIn(input.leachingFraction, DRAIN_FRACTION, 'leachingFraction'))) as Q
 }
@@ -105,6 +109,7 @@ export interface LeachingOfInfiltrationInput {
  * ```
  */
 export function leachingOfInfiltration(input: LeachingOfInfiltrationInput): DrainFraction {
+  requireObject(input, 'input')
   const depth =
     (numberIn(input.infiltrationRate, INFILTRATION, 'infiltrationRate') * numberIn(input.time, ON_TIME, 'time')) / 3600
   const use = numberIn(input.use, DEPTH_USE, 'use')

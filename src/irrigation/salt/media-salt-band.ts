@@ -6,6 +6,7 @@ import type {
   SolutionEC,
 } from '../../quantity/generated/electrical-conductivity.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { MEDIA_EXTRACT_EC } from '../domains.js'
 import { type Band, inBands, type RootZoneBand } from '../root-zone/root-zone-bands.js'
 
@@ -46,7 +47,9 @@ export interface MediaSaltInput {
  * mediaSaltBand({ method: 'pour-through', ec: decisiemensPerMetre<DrainEC>(3.2) }).band // => 'normal'
  * ```
  */
-export function mediaSaltBand({ method, ec }: MediaSaltInput): RootZoneBand<MediaSaltBand> {
+export function mediaSaltBand(input: MediaSaltInput): RootZoneBand<MediaSaltBand> {
+  requireObject(input, 'input')
+  const { method, ec } = input
   const value = numberIn(ec, MEDIA_EXTRACT_EC, 'ec')
   const limits = Object.hasOwn(LIMITS, method) ? LIMITS[method] : undefined
   if (limits === undefined)

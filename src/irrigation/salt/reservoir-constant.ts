@@ -4,6 +4,7 @@ import type { Duration } from '../../quantity/generated/duration.js'
 import type { PoreWaterEC, SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { APPLIED, FEED_EC, SOME_DRAINED, STORE_EC, STORE_WATER, TIME_CONSTANT, UPTAKE_EC } from '../domains.js'
 
 /** A well-mixed root zone that is watered and drains the same every day. */
@@ -60,6 +61,7 @@ export interface ReservoirCourse {
  * ```
  */
 export function reservoirCourse(input: ReservoirInput): ReservoirCourse {
+  requireObject(input, 'input')
   const start = numberIn(input.start, STORE_EC, 'start')
   const drained = numberIn(input.dailyDrained, SOME_DRAINED, 'dailyDrained')
   const applied = numberIn(input.dailyApplied, APPLIED, 'dailyApplied')
@@ -119,6 +121,7 @@ export interface TimeToECInput {
  * ```
  */
 export function timeToEC(input: TimeToECInput): Duration {
+  requireObject(input, 'input')
   const start = numberIn(input.start, STORE_EC, 'start')
   const target = numberIn(input.target, STORE_EC, 'target')
   const steady = numberIn(input.steady, STORE_EC, 'steady')

@@ -3,6 +3,8 @@ import { InputError } from '../../quantity/errors.js'
 import type { DrainEC, PoreWaterEC, SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireList } from '../../quantity/require-list.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { APPLIED, FEED_EC, STORE_EC, STORE_WATER, UPTAKE_EC } from '../domains.js'
 
 /** A well-mixed root zone: plain data, so that it can be kept and taken up again. */
@@ -68,6 +70,8 @@ export interface ReservoirOutcome {
  * ```
  */
 export function reservoirStep(state: ReservoirState, event: ReservoirEvent): ReservoirOutcome {
+  requireObject(state, 'state')
+  requireObject(event, 'event')
   const applied = numberIn(event.applied, APPLIED, 'applied')
   const use = numberIn(event.use, WATER_USE, 'use')
   const mixed = numberIn(state.water, STORE_WATER, 'water') - use + applied
@@ -137,6 +141,8 @@ export interface ReservoirRun {
  * ```
  */
 export function reservoirRun(start: ReservoirState, events: readonly ReservoirEvent[]): ReservoirRun {
+  requireList(events, 'events')
+  requireObject(start, 'start')
   const ec = new Float64Array(events.length)
   const drained = new Float64Array(events.length)
   let state = start

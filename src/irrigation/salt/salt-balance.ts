@@ -5,6 +5,8 @@ import type { DrainEC, SolutionEC } from '../../quantity/generated/electrical-co
 import type { DrainFraction } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireList } from '../../quantity/require-list.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { DRAIN_EC, FEED_EC, STORE_WATER, UPTAKE_EC } from '../domains.js'
 import { drainFraction } from './drain-fraction.js'
 
@@ -75,6 +77,7 @@ export interface SaltBalance {
  * ```
  */
 export function checkSaltBalance(input: SaltBalanceInput): SaltBalance {
+  requireObject(input, 'input')
   const share = drainFraction(input)
   const feed = numberIn(input.feedEC, FEED_EC, 'feedEC')
   const drain = numberIn(input.drainEC, DRAIN_EC, 'drainEC')
@@ -142,7 +145,11 @@ export interface MeanDrainECInput {
  * meanDrainEC({ volumes: [0.2, 0.1], conductivities: [4.2, 5.1] }) // => 4.5
  * ```
  */
-export function meanDrainEC({ volumes, conductivities }: MeanDrainECInput): DrainEC {
+export function meanDrainEC(input: MeanDrainECInput): DrainEC {
+  requireObject(input, 'input')
+  requireList(input.conductivities, 'conductivities')
+  requireList(input.volumes, 'volumes')
+  const { volumes, conductivities } = input
   if (volumes.length !== conductivities.length)
     throw new InputError(
       'volumes',

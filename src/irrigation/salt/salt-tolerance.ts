@@ -1,6 +1,7 @@
 import { InputError } from '../../quantity/errors.js'
 import type { SaturatedExtractEC } from '../../quantity/generated/electrical-conductivity.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { EC_THRESHOLD, YIELD_SLOPE } from '../domains.js'
 import { SALT_TOLERANCE } from './salt-tolerance-table.js'
 
@@ -52,6 +53,7 @@ export function saltTolerance(crop: string): SaltTolerance {
  * ```
  */
 export function zeroYieldEC(tolerance: SaltTolerance): SaturatedExtractEC {
+  requireObject(tolerance, 'tolerance')
   return (numberIn(tolerance.thresholdEC, EC_THRESHOLD, 'thresholdEC') +
     100 / numberIn(tolerance.lossPerDecisiemens, YIELD_SLOPE, 'lossPerDecisiemens')) as SaturatedExtractEC
 }

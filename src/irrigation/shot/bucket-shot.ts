@@ -3,6 +3,7 @@ import type { DrainFraction } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 
 /** A container and the water that is poured into it. */
 export interface BucketShotInput {
@@ -53,6 +54,7 @@ export interface BucketShot {
  * ```
  */
 export function bucketShot(input: BucketShotInput): BucketShot {
+  requireObject(input, 'input')
   const waterContent = numberIn(input.waterContent, WATER_CONTENT, 'waterContent')
   const substrate = numberIn(input.substrateVolume, SUBSTRATE, 'substrateVolume')
   const volume = numberIn(input.volume, WATER_GIVEN, 'volume')

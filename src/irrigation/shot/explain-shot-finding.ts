@@ -1,5 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
+import { requireObject } from '../../quantity/require-object.js'
 import type { ShotFinding } from './size-shot.js'
 
 const WORDS = {
@@ -49,6 +50,7 @@ const WORDS = {
  * ```
  */
 export function explainShotFinding(finding: ShotFinding): Finding {
+  requireObject(finding, 'finding')
   const { code, value, unit } = finding
   const words = Object.hasOwn(WORDS, code) ? WORDS[code] : undefined
   if (words === undefined) {

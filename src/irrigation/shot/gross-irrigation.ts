@@ -2,6 +2,7 @@ import type { Share } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { EFFICIENCY, NET_WATER } from '../domains.js'
 
 /** Water that must reach the roots, and the share that does. */
@@ -32,6 +33,8 @@ export interface GrossIrrigationInput<Q extends Volume | WaterDepth> {
  * grossIrrigation({ net: millimetresOfDepth(4.5), efficiency: percent(90) }) // => 5
  * ```
  */
-export function grossIrrigation<Q extends Volume | WaterDepth>({ net, efficiency }: GrossIrrigationInput<Q>): Q {
+export function grossIrrigation<Q extends Volume | WaterDepth>(input: GrossIrrigationInput<Q>): Q {
+  requireObject(input, 'input')
+  const { net, efficiency } = input
   return (numberIn(net, NET_WATER, 'net') / numberIn(efficiency, EFFICIENCY, 'efficiency')) as Q
 }

@@ -6,6 +6,7 @@ import type { DrainFraction } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { DRAIN_FRACTION, LIGHT_THRESHOLD, UPTAKE_PER_LIGHT } from '../domains.js'
 
 /** A light counter before a sum of light: the light since the last shot. */
@@ -45,6 +46,8 @@ export interface LightCount {
  * ```
  */
 export function countLight(state: LightCounter, input: LightCount): readonly [state: LightCounter, shots: number] {
+  requireObject(state, 'state')
+  requireObject(input, 'input')
   const threshold = numberIn(input.threshold, LIGHT_THRESHOLD, 'threshold')
   const sum = numberIn(state.since, RADIATION_SUM, 'since') + numberIn(input.light, RADIATION_SUM, 'light')
   // Light that falls short of a shot only by rounding is a shot.
@@ -98,6 +101,7 @@ export interface LightShot extends Advice {
  * ```
  */
 export function lightShot(input: LightShotInput): LightShot {
+  requireObject(input, 'input')
   const uptake =
     (numberIn(input.threshold, LIGHT_THRESHOLD, 'threshold') *
       numberIn(input.uptakePerLight, UPTAKE_PER_LIGHT, 'uptakePerLight')) /

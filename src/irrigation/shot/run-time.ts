@@ -2,8 +2,8 @@ import { EMITTERS } from '../../quantity/domains.js'
 import type { Duration } from '../../quantity/generated/duration.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { EMITTER_FLOW, SHOT_OF_ZONE, VALVE_TIME } from '../domains.js'
-
 import type { EmitterLine } from '../terms.js'
 
 /** What a run time is found from. */
@@ -31,6 +31,7 @@ export interface RunTimeInput extends EmitterLine {
  * ```
  */
 export function runTime(input: RunTimeInput): Duration {
+  requireObject(input, 'input')
   const volume = numberIn(input.volume, SHOT_OF_ZONE, 'volume')
   const flow = numberIn(input.emitterFlow, EMITTER_FLOW, 'emitterFlow') * numberIn(input.emitters, EMITTERS, 'emitters')
   const fill = numberIn(input.lineFill ?? 0, VALVE_TIME, 'lineFill')

@@ -2,6 +2,7 @@ import { WATER_USE } from '../../quantity/domains.js'
 import type { DrainFraction } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { DRAIN_FRACTION } from '../domains.js'
 
 /** What the plants took since the last shot, and how much of the next should drain. */
@@ -28,6 +29,8 @@ export interface ShotFromUseInput {
  * inMillilitres(shotFromUse({ use: millilitres(90), drainFraction: percent(25) })) // => 120
  * ```
  */
-export function shotFromUse({ use, drainFraction }: ShotFromUseInput): Volume {
+export function shotFromUse(input: ShotFromUseInput): Volume {
+  requireObject(input, 'input')
+  const { use, drainFraction } = input
   return (numberIn(use, WATER_USE, 'use') / (1 - numberIn(drainFraction, DRAIN_FRACTION, 'drainFraction'))) as Volume
 }

@@ -4,6 +4,7 @@ import type { DrainFraction } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { DRAIN_FRACTION, SHOT } from '../domains.js'
 
 /** From where to where a container should be wetted, and with what shots. */
@@ -56,6 +57,7 @@ export interface ShotSeries extends Advice {
  * ```
  */
 export function shotSeries(input: ShotSeriesInput): ShotSeries {
+  requireObject(input, 'input')
   const missing = Math.max(
     0,
     numberIn(input.target, WATER_CONTENT, 'target') - numberIn(input.waterContent, WATER_CONTENT, 'waterContent'),

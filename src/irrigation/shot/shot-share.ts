@@ -2,6 +2,7 @@ import { SUBSTRATE, WATER_GIVEN } from '../../quantity/domains.js'
 import type { Share } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { SHARE } from '../domains.js'
 
 /** A volume of water and the medium that takes it. */
@@ -29,7 +30,9 @@ export interface ShotShareInput {
  * inPercent(shotShare({ volume: millilitres(300), substrateVolume: litres(10) })) // => 3
  * ```
  */
-export function shotShare({ volume, substrateVolume }: ShotShareInput): Share {
+export function shotShare(input: ShotShareInput): Share {
+  requireObject(input, 'input')
+  const { volume, substrateVolume } = input
   return (numberIn(volume, WATER_GIVEN, 'volume') / numberIn(substrateVolume, SUBSTRATE, 'substrateVolume')) as Share
 }
 
@@ -57,6 +60,8 @@ export interface ShotFromShareInput {
  * inMillilitres(shotFromShare({ substrateVolume: litres(10), share: percent(3) })) // => 300
  * ```
  */
-export function shotFromShare({ substrateVolume, share }: ShotFromShareInput): Volume {
+export function shotFromShare(input: ShotFromShareInput): Volume {
+  requireObject(input, 'input')
+  const { substrateVolume, share } = input
   return (numberIn(share, SHARE, 'share') * numberIn(substrateVolume, SUBSTRATE, 'substrateVolume')) as Volume
 }

@@ -1,8 +1,8 @@
 import { SUBSTRATE } from '../../quantity/domains.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { DRAIN_FRACTION, WATER_CONTENT_CHANGE } from '../domains.js'
-
 import type { ShotWish } from '../terms.js'
 
 /**
@@ -23,6 +23,7 @@ import type { ShotWish } from '../terms.js'
  * ```
  */
 export function shotVolume(input: ShotWish): Volume {
+  requireObject(input, 'input')
   const substrate = numberIn(input.substrateVolume, SUBSTRATE, 'substrateVolume')
   const rise = numberIn(input.rise, WATER_CONTENT_CHANGE, 'rise')
   return ((rise * substrate) / (1 - numberIn(input.drainFraction, DRAIN_FRACTION, 'drainFraction'))) as Volume

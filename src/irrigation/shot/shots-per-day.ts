@@ -2,6 +2,7 @@ import { WATER_USE } from '../../quantity/domains.js'
 import type { DrainFraction } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { DRAIN_FRACTION, SHOT } from '../domains.js'
 
 /** What a number of shots is found from. All volumes are for the same container. */
@@ -31,6 +32,7 @@ export interface ShotsPerDayInput {
  * ```
  */
 export function shotsPerDay(input: ShotsPerDayInput): number {
+  requireObject(input, 'input')
   const needed =
     numberIn(input.dailyUse, WATER_USE, 'dailyUse') /
     (1 - numberIn(input.drainFraction, DRAIN_FRACTION, 'drainFraction'))

@@ -4,6 +4,7 @@ import type { Duration } from '../../quantity/generated/duration.js'
 import type { ApplicationRate } from '../../quantity/generated/evapotranspiration-hourly.js'
 import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { INFILTRATION, ON_TIME, PONDING, REST, RUN_TIME } from '../domains.js'
 
 /** A run time that is to be given in parts. */
@@ -45,6 +46,7 @@ export interface SoakCycles extends Advice {
  * ```
  */
 export function soakCycles(input: SoakCyclesInput): SoakCycles {
+  requireObject(input, 'input')
   const runTime = numberIn(input.runTime, RUN_TIME, 'runTime')
   const soak = numberIn(input.soak, REST, 'soak')
   const parts = Math.ceil(runTime / numberIn(input.maxOn, ON_TIME, 'maxOn') - 1e-9)
@@ -95,6 +97,7 @@ export interface InfiltrationCyclesInput {
  * ```
  */
 export function soakCyclesForInfiltration(input: InfiltrationCyclesInput): SoakCycles {
+  requireObject(input, 'input')
   const runTime = numberIn(input.runTime, RUN_TIME, 'runTime')
   const rate = numberIn(input.applicationRate, APPLICATION_RATE, 'applicationRate')
   const infiltration = numberIn(input.infiltrationRate, INFILTRATION, 'infiltrationRate')

@@ -5,6 +5,7 @@ import type { Flow } from '../../quantity/generated/flow.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { RUN_TIME, USE_RATE } from '../domains.js'
 
 /** A container without irrigation. */
@@ -38,6 +39,7 @@ export interface TimeToLevelInput {
  * ```
  */
 export function timeToLevel(input: TimeToLevelInput): Duration {
+  requireObject(input, 'input')
   const above = Math.max(
     0,
     numberIn(input.waterContent, WATER_CONTENT, 'waterContent') - numberIn(input.level, WATER_CONTENT, 'level'),
@@ -77,6 +79,7 @@ export interface WaterContentAfterUseInput {
  * ```
  */
 export function waterContentAfterUse(input: WaterContentAfterUseInput): WaterContent {
+  requireObject(input, 'input')
   const taken = (numberIn(input.use, USE_RATE, 'use') * numberIn(input.time, RUN_TIME, 'time')) / 3600
   const left =
     numberIn(input.waterContent, WATER_CONTENT, 'waterContent') -

@@ -4,6 +4,7 @@ import type { Mass } from '../../quantity/generated/mass.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { APPLIED, WETTED_AREA } from '../domains.js'
 
 /** Two weighings and the water between them. */
@@ -42,7 +43,9 @@ export interface WaterUseFromWeighingInput {
  * }) // => 1.33
  * ```
  */
-export function waterUseFromWeighing({ before, after, applied, drained }: WaterUseFromWeighingInput): Volume {
+export function waterUseFromWeighing(input: WaterUseFromWeighingInput): Volume {
+  requireObject(input, 'input')
+  const { before, after, applied, drained } = input
   const lost = (numberIn(before, SCALE_MASS, 'before') - numberIn(after, SCALE_MASS, 'after')) / 1000
   return (lost + numberIn(applied, APPLIED, 'applied') - numberIn(drained, DRAINED, 'drained')) as Volume
 }
@@ -76,5 +79,6 @@ export interface WaterUseDepthFromWeighingInput extends WaterUseFromWeighingInpu
  * ```
  */
 export function waterUseDepthFromWeighing(input: WaterUseDepthFromWeighingInput): WaterDepth {
+  requireObject(input, 'input')
   return (waterUseFromWeighing(input) / numberIn(input.area, WETTED_AREA, 'area')) as WaterDepth
 }

@@ -1,6 +1,7 @@
 import type { Length } from '../../quantity/generated/length.js'
 import type { AirFilledPorosity } from '../../quantity/generated/share.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
+import { requireList } from '../../quantity/require-list.js'
 import { requireObject } from '../../quantity/require-object.js'
 import type { RetentionModel } from '../curves/retention-model.js'
 import { checkExtent, containerOf } from './container.js'
@@ -50,6 +51,7 @@ export interface CapacityAtHeight {
  */
 export function capacityByHeight(request: HeightsOfMedium): CapacityAtHeight[] {
   requireObject(request, 'request')
+  requireList(request.heights, 'heights')
   const { medium, heights } = request
   return heights.map((height) => {
     const column = containerOf('column', checkExtent('height', height), height, () => 1)

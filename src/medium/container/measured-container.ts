@@ -2,6 +2,7 @@ import { InputError } from '../../quantity/errors.js'
 import type { Area } from '../../quantity/generated/area.js'
 import type { Length } from '../../quantity/generated/length.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireList } from '../../quantity/require-list.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { HEIGHT, SECTION_AREA } from '../domains.js'
 import { type Container, containerOf } from './container.js'
@@ -35,6 +36,8 @@ export interface MeasuredSections {
  */
 export function measuredContainer(input: MeasuredSections): Container {
   requireObject(input, 'input')
+  requireList(input.areas, 'areas')
+  requireList(input.heights, 'heights')
   const { heights, areas } = input
   if (heights.length < 2 || heights.length !== areas.length)
     throw new InputError(

@@ -1,5 +1,6 @@
 import { WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
+import { maxOf, minOf } from '../../quantity/extremes.js'
 import type { HydraulicConductivity } from '../../quantity/generated/hydraulic-conductivity.js'
 import type { SuctionHead } from '../../quantity/generated/suction.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
@@ -40,8 +41,8 @@ export function checkPoints(points: readonly RetentionPoint[]): Covered {
     conductivities++
   }
   const positive = suctions.filter((suction) => suction > 0)
-  const minWaterContent = Math.min(...waterContents)
-  const maxWaterContent = Math.max(...waterContents)
+  const minWaterContent = minOf(waterContents)
+  const maxWaterContent = maxOf(waterContents)
   if (positive.length < 2 || !(maxWaterContent > minWaterContent)) {
     throw new InputError(
       'points',
@@ -50,8 +51,8 @@ export function checkPoints(points: readonly RetentionPoint[]): Covered {
     )
   }
   return {
-    minSuction: Math.min(...positive),
-    maxSuction: Math.max(...positive),
+    minSuction: minOf(positive),
+    maxSuction: maxOf(positive),
     minWaterContent,
     maxWaterContent,
     suctions: new Set(suctions).size,

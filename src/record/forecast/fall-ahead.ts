@@ -3,6 +3,7 @@ import type { Duration } from '../../quantity/generated/duration.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterContentChange } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { expectedFalls, fallBetween } from './clock-rates.js'
 import { ringOf, unitOfMiss } from './learn-dry-down.js'
 import type { LevelState } from './level-state.js'
@@ -66,7 +67,9 @@ export type FallAhead =
  * fallAhead({ state, ahead: hours(1) }) // => { known: true, fall: 0.0080 }
  * ```
  */
-export function fallAhead({ state, ahead = 3600 as Duration }: FallAheadInput): FallAhead {
+export function fallAhead(input: FallAheadInput): FallAhead {
+  requireObject(input, 'input')
+  const { state, ahead = 3600 as Duration } = input
   const long = numberIn(ahead, AHEAD, 'ahead')
   const now = whereNow(state)
   if (!now.known) return now
@@ -118,7 +121,9 @@ export type WaterUseAhead =
  * waterUseAhead({ state, ahead: hours(1), substrateVolume: litres(10) }) // => { known: true, use: 0.08 }
  * ```
  */
-export function waterUseAhead({ substrateVolume, ...asked }: WaterUseAheadInput): WaterUseAhead {
+export function waterUseAhead(input: WaterUseAheadInput): WaterUseAhead {
+  requireObject(input, 'input')
+  const { substrateVolume, ...asked } = input
   const volume = numberIn(substrateVolume, SUBSTRATE, 'substrateVolume')
   const ahead = fallAhead(asked)
   if (!ahead.known) return ahead

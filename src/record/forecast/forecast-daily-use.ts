@@ -2,6 +2,7 @@ import type { Domain } from '../../quantity/domain.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import type { Reducer } from '../reducer.js'
 import { type DailyUseState, newDailyUseState, restoredDailyUse, type UseForecastRecord } from './daily-use-state.js'
 import { realMisses, sizesOf, withScore } from './score-ring.js'
@@ -179,6 +180,7 @@ export type WaterUseOfNextDay<Q extends Volume | WaterDepth = Volume> =
 export function waterUseOfNextDay<Q extends Volume | WaterDepth = Volume>(
   input: WaterUseOfNextDayInput,
 ): WaterUseOfNextDay<Q> {
+  requireObject(input, 'input')
   const { state } = input
   const radiation = optional(input.expectedRadiation, RADIATION, 'expectedRadiation')
   if (state.days < FEWEST) return { known: false, reason: 'few-days' }

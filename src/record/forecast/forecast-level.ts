@@ -1,6 +1,7 @@
 import type { Domain } from '../../quantity/domain.js'
 import type { Duration } from '../../quantity/generated/duration.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { isMissing } from '../missing.js'
 import {
   type FoundShot,
@@ -81,6 +82,7 @@ const REPLAY: readonly number[] = [7200, 16200]
  * ```
  */
 export function forecastLevel(settings: ForecastLevelSettings): LevelForecaster {
+  requireObject(settings, 'settings')
   const watch = watchShots(settings)
   const settle = numberIn(settings.settle ?? 3600, SETTLE, 'settle')
   return {

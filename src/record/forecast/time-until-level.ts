@@ -2,6 +2,7 @@ import type { Domain } from '../../quantity/domain.js'
 import type { Duration } from '../../quantity/generated/duration.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { expectedFalls, FARTHEST, timeToFall } from './clock-rates.js'
 import { fixedUnit, ringOf } from './learn-dry-down.js'
 import type { LevelState } from './level-state.js'
@@ -75,7 +76,9 @@ export type TimeUntilLevel =
  * timeUntilLevel({ state, level: waterContent(0.53) }) // => { known: true, time: 10800 }
  * ```
  */
-export function timeUntilLevel({ state, level }: TimeUntilLevelInput): TimeUntilLevel {
+export function timeUntilLevel(input: TimeUntilLevelInput): TimeUntilLevel {
+  requireObject(input, 'input')
+  const { state, level } = input
   const wanted = numberIn(level, LEVEL, 'level')
   const now = whereNow(state)
   if (!now.known) return now
