@@ -42,9 +42,21 @@ export function findClimbs({ time, waterContent, dryDowns, minRise }: FindClimbs
   const least = numberIn(minRise, MIN_CLIMB, 'minRise')
   equalLengths(time, waterContent)
   return dryDowns.flatMap(({ first, last }) => {
+    if (largestRise(waterContent, first, last) < least) return []
     const climb = largestClimb(time, waterContent, first, last)
     return climb.rise >= least ? [{ code: 'climbs-between-shots', level: 'caution', ...climb } as const] : []
   })
+}
+
+/** The largest rise from any reading to a later one: the mean of half an hour cannot climb by more. */
+function largestRise(waterContent: ArrayLike<number>, first: number, last: number): number {
+  let [low, rise] = [Infinity, 0]
+  for (let i = first; i <= last; i++) {
+    const x = waterContent[i] as number
+    if (x < low) low = x
+    else if (x - low > rise) rise = x - low
+  }
+  return rise
 }
 
 function largestClimb(time: ArrayLike<number>, waterContent: ArrayLike<number>, first: number, last: number) {

@@ -36,7 +36,8 @@ export function betweenShots(
     minDuration: SHORTEST as Duration,
   })
   const least = (times: number) => Math.min(1, times * zone.limits.minRise) as WaterContentChange
-  const climbs = findClimbs({ time, waterContent, dryDowns, minRise: least(CLIMB) })
+  const late = dryDowns.filter(({ end }) => end >= day.from)
+  const climbs = findClimbs({ time, waterContent, dryDowns: late, minRise: least(CLIMB) })
   // The readings on both sides of a step are taken for spikes: they are bridged.
   const bridged = Math.min(86400, BRIDGED * zone.readingStep) as Duration
   const steps = findSteps({ ...series, maxStep: bridged, minChange: least(STEP), side: SIDE })
