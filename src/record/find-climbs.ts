@@ -52,7 +52,7 @@ export function findClimbs({ time, waterContent, dryDowns, minRise }: FindClimbs
 function largestRise(waterContent: ArrayLike<number>, first: number, last: number): number {
   let [low, rise] = [Infinity, 0]
   for (let i = first; i <= last; i++) {
-    const x = waterContent[i] as number
+    const x = waterContent[i]!
     if (x < low) low = x
     else if (x - low > rise) rise = x - low
   }
