@@ -38,7 +38,7 @@ module.exports = {
       name: `${folder}-uses-one-library`,
       severity: 'error',
       from: { path: `^src/${folder}/` },
-      to: { dependencyTypes: ['npm', 'npm-dev'], pathNot: `node_modules/(@types/)?${library}` },
+      to: { dependencyTypes: ['npm', 'npm-dev', 'npm-optional'], pathNot: `node_modules/(@types/)?${library}` },
     })),
   ],
   options: {

@@ -1,5 +1,6 @@
 import { existsSync, readdirSync } from 'node:fs'
-import { defineConfig } from 'tsup'
+import { defineConfig, type Options } from 'tsup'
+import packageJson from './package.json' with { type: 'json' }
 
 /** Every folder with a public index is an entry point of its own. */
 const topics = readdirSync('src').filter((folder) => existsSync(`src/${folder}/index.ts`))
@@ -19,15 +20,22 @@ export default defineConfig([
     treeshake: true,
     clean: true,
     sourcemap: false,
+    // Optional dependencies stay outside the bundle as others do: tsup knows only the others.
+    external: Object.keys(packageJson.optionalDependencies),
   },
-  {
-    // One file for engines without modules (QuickJS, database functions, a script tag).
-    entry: { porewater: 'src/index.ts' },
-    format: ['iife'],
-    globalName: 'porewater',
-    outExtension: () => ({ js: '.iife.js' }),
-    target: 'es2020',
-    minify: true,
-    treeshake: true,
-  },
+  ...[
+    // One file for engines without modules (QuickJS, database functions, a script tag), and one more with text and charts for pages.
+    { entry: { porewater: 'src/index.ts' }, globalName: 'porewater' },
+    { entry: { 'porewater-text-chart': 'docs/tools/text-chart-bundle.ts' }, globalName: 'porewaterTextChart' },
+  ].map(
+    (bundle): Options => ({
+      ...bundle,
+      format: ['iife'],
+      outExtension: () => ({ js: '.iife.js' }),
+      target: 'es2020',
+      minify: true,
+      treeshake: true,
+      noExternal: [/^d3-/],
+    }),
+  ),
 ])

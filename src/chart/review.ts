@@ -10,7 +10,7 @@ import { clock, gapsBetween, timeTicks } from './time-axis.js'
 export interface ReviewChart {
   /** Title of the picture. */
   readonly title: string
-  /** The review, one of the days that `reviewZone` gives. */
+  /** The review, one of the days made by `reviewZone`. */
   readonly day: ZoneDay
   /** Instants of the readings, seconds since 1970 in universal time, rising. Unit: s. Range: any. */
   readonly time: ArrayLike<number>

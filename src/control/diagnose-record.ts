@@ -10,7 +10,7 @@ import { watchZone } from './watch-zone.js'
 
 /** A record of a zone: columns with one entry for each time; NaN where one is missing, left out where nothing is measured. */
 export interface WatchedRecord {
-  /** Times of the rows, in order. Unit: s. Range: each in [-62135596800, 253402300799]. */
+  /** Times of the rows, in order. Unit: s. Range: any. */
   readonly time: ArrayLike<number>
   /** Readings of each probe. Unit: m³/m³. Range: any. */
   readonly probes: readonly { readonly name: string; readonly content: ArrayLike<number> }[]

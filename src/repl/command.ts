@@ -2,6 +2,7 @@ import packageJson from '../../package.json' with { type: 'json' }
 import { catalogue } from '../catalogue/catalogue.js'
 import { isPorewaterError } from '../quantity/attempt.js'
 import { InputError } from '../quantity/errors.js'
+import { jsonData } from '../schema/hostile-input.js'
 import { foundText, helpAbout } from './help.js'
 import { jsonLine, oneShot } from './one-shot.js'
 
@@ -59,9 +60,9 @@ function functionOutcome(name: string, text: string, library: Readonly<Record<st
   if (!catalogue.some((entry) => entry.name === name)) return unclear(helpAbout(name))
   let given: unknown
   try {
-    given = text.trim() === '' ? undefined : JSON.parse(text)
+    given = text.trim() === '' ? undefined : jsonData('input', text)
   } catch (error) {
-    return unclear(`the input is not JSON: ${(error as Error).message.slice(0, 200)}`)
+    return { code: 2, out: '', error: jsonLine({ error }) }
   }
   try {
     return done(jsonLine(oneShot(name, given, library)))

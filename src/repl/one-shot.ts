@@ -46,17 +46,18 @@ interface Run {
 
 function called(name: string, input: unknown, run: Run, depth: number): unknown {
   const entry = entryNamed(name)
-  const names = headsOf(entry).map((head) => head.path)
-  const given = typedArguments(entry, positional(resolved(input, run, depth), names))
+  const heads = headsOf(entry)
+  const names = heads.map((head) => head.path)
+  const given = typedArguments(entry, positional(resolved(input, run, depth), names, heads[0]?.shape === 'number'))
   const value = (run.library[name] as (...given: unknown[]) => unknown)(...given)
   run.cautions.push(...cautionsOf(entry, given))
   return value
 }
 
-/** One argument is given as it is, several as a list in their order or as an object by their names. */
-function positional(given: unknown, names: readonly string[]): unknown[] {
+/** One argument is given as it is, several as a list in their order or as an object by their names; one number may stand in a list, too. */
+function positional(given: unknown, names: readonly string[], oneNumber: boolean): unknown[] {
   if (given === undefined || names.length === 0) return []
-  if (names.length === 1) return [given]
+  if (names.length === 1 && !(oneNumber && Array.isArray(given))) return [given]
   if (Array.isArray(given)) return given
   if (typeof given === 'object' && given !== null && Object.keys(given).every((key) => names.includes(key)))
     return names.map((name) => (given as Record<string, unknown>)[name])

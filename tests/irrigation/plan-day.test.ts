@@ -138,6 +138,11 @@ function broken(r: DayPlanRequest, plan: DayPlan): string[] {
 }
 
 describe('a plan for a day', () => {
+  it('goes through JSON as it is', () => {
+    const plan = planDay(bag)
+    expect(JSON.parse(JSON.stringify(plan))).toEqual(plan)
+    expect(Array.isArray(JSON.parse(JSON.stringify(plan)).waterContent)).toBe(true)
+  })
   it('keeps the band, drains the wanted share and says so', () => {
     const plan = planDay(bag)
     expect(plan.findings).toEqual([])

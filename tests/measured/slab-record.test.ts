@@ -86,7 +86,7 @@ describe.skipIf(!folder)('five-minute records of slabs', () => {
         expectedStep: minutes(5),
         grossRange: { sensorMin: 0, sensorMax: 1, expectedMin: 0.2, expectedMax: 0.95 },
         spike: { suspect: 0.03, fail: 0.06, direction: 'fall' },
-        rateOfChange: { most: 0.05 / 300, direction: 'fall' },
+        rateOfChange: { max: 0.05 / 300, direction: 'fall' },
         flatLine: { tolerance: 0.0001, suspectAfter: 6, failAfter: 12 },
       } as const
       const checked = checkReadings({ time: local, value, ...tests })

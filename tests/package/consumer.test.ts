@@ -1,5 +1,15 @@
 import { execFileSync, spawnSync } from 'node:child_process'
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs'
+import {
+  cpSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
@@ -33,7 +43,7 @@ beforeAll(() => {
   mkdirSync(join(folder, 'node_modules/.bin'))
   symlinkSync(join('../porewater', bin.porewater), join(folder, 'node_modules/.bin/porewater'))
   // What the package depends on, as an installer would lay it; nothing else is in reach.
-  for (const dependency of ['mathjs', 'zod', 'd3-scale', 'd3-shape']) {
+  for (const dependency of ['acorn', 'mathjs', 'zod', 'd3-scale', 'd3-shape']) {
     symlinkSync(join(root, 'node_modules', dependency), join(folder, 'node_modules', dependency))
   }
 }, 120_000)
@@ -72,6 +82,56 @@ describe('the packed package in an empty folder', () => {
     )
     expect(run('node', 'b.cjs')).toBe('ok\n')
   })
+  it('works without the optional packages, but for what needs them', () => {
+    const lean = mkdtempSync(join(tmpdir(), 'porewater-lean-'))
+    try {
+      mkdirSync(join(lean, 'node_modules'))
+      cpSync(join(folder, 'node_modules/porewater'), join(lean, 'node_modules/porewater'), { recursive: true })
+      const node = (...args: string[]) => spawnSync('node', args, { cwd: lean, encoding: 'utf8' })
+      const use = "console.log(litres(2), parseQuantity('3 mL', 'Volume'))"
+      const esm = `import { litres } from 'porewater'; import { parseQuantity } from 'porewater/text'; ${use}`
+      const cjs = `const { litres } = require('porewater'); const { parseQuantity } = require('porewater/text'); ${use}`
+      expect(node('--input-type=module', '-e', esm)).toMatchObject({ status: 0, stdout: '2 0.003\n' })
+      expect(node('--input-type=commonjs', '-e', cjs)).toMatchObject({ status: 0, stdout: '2 0.003\n' })
+      expect(node('--input-type=module', '-e', "import 'porewater/schema'").stderr).toMatch(/Cannot find package 'zod'/)
+      const command = node('node_modules/porewater/dist/repl/bin.js', 'litres', '2')
+      expect(command).toMatchObject({
+        status: 2,
+        stdout: '',
+        stderr: expect.stringMatching(/^The command needs .*npm install/),
+      })
+      writeFileSync(join(lean, 'package.json'), '{ "type": "module" }')
+      writeFileSync(
+        join(lean, 'a.ts'),
+        "import { litres, type Volume } from 'porewater'\nexport const v: Volume = litres(2)\n",
+      )
+      const options = ['--strict', '--noEmit', '--module', 'nodenext', '--target', 'es2022', '--lib', 'es2022']
+      expect(node(join(root, 'node_modules/typescript/bin/tsc'), ...options, 'a.ts')).toMatchObject({
+        status: 0,
+        stdout: '',
+      })
+    } finally {
+      rmSync(lean, { recursive: true, force: true })
+    }
+  }, 60_000)
+  it('holds what README and guides link to', () => {
+    const inside = join(folder, 'node_modules/porewater')
+    const guides = readdirSync(join(inside, 'docs/guides')).filter((name) => name.endsWith('.md'))
+    expect(guides.length).toBeGreaterThan(15)
+    const broken = ['README.md', ...guides.map((name) => `docs/guides/${name}`)].flatMap((page) =>
+      [...readFileSync(join(inside, page), 'utf8').matchAll(/\]\(([^)#\s]+)[^)]*\)/g)]
+        .map(([, to = '']) => to)
+        .filter((to) => !/^https?:/.test(to) && !existsSync(join(inside, page, '..', to)))
+        .map((to) => `${page}: ${to}`),
+    )
+    expect(broken).toEqual([])
+  })
+  it('has a second script with text and charts', () => {
+    const source = readFileSync(join(folder, 'node_modules/porewater/dist/porewater-text-chart.iife.js'), 'utf8')
+    const more = new Function(`${source}; return porewaterTextChart`)()
+    expect(more.parseQuantity('150 mL', 'Volume')).toBe(0.15)
+    expect(more.drawPanels).toBeTypeOf('function')
+  })
   it('runs as one script in an engine without modules', () => {
     writeFileSync(
       join(folder, 'c.cjs'),
@@ -91,6 +151,12 @@ console.log(porewater.waterContentTopp1980(porewater.permittivity(20)).toFixed(4
     expect(refused).toMatchObject({ status: 1, stdout: '' })
     expect(JSON.parse(refused.stderr).error.code).toBe('bad-input')
     expect(porewater(['shotVolume'], 'not JSON')).toMatchObject({ status: 2, stdout: '' })
+    // A writer that takes longer than a second.
+    const slow = spawnSync('sh', ['-c', "(sleep 2; echo '[2]') | npx --no-install porewater litres"], {
+      cwd: folder,
+      encoding: 'utf8',
+    })
+    expect(slow).toMatchObject({ status: 0, stderr: '', stdout: '{"result":2,"unit":"L"}\n' })
     expect(porewater([], 'const theta = waterContentTopp1980(20)\ntheta\n')).toMatchObject({
       status: 0,
       stdout: '0.3454 m³/m³\n0.3454 m³/m³\n',

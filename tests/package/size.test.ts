@@ -34,6 +34,11 @@ describe('what an import costs (built package, minified, gzip)', () => {
     expect(await cost(`export { parseQuantity } from './text/index.js'`)).toBeLessThanOrEqual(6144)
     expect(await cost(`export * from './text/index.js'`)).toBeLessThanOrEqual(6912)
   })
+  it('a plan of a day: at most 5.25 kB; all charts: 31.5 kB with d3, all documents: 70 kB with zod', async () => {
+    expect(await cost(`export { planDay } from './irrigation/index.js'`)).toBeLessThanOrEqual(5250)
+    expect(await cost(`export * from './chart/index.js'`)).toBeLessThanOrEqual(31_500)
+    expect(await cost(`export * from './schema/index.js'`)).toBeLessThanOrEqual(70_000)
+  })
   it('an import for its own sake: nothing', async () => {
     expect(await cost(`import './index.js'`)).toBeLessThanOrEqual(20)
     expect(await cost(`import './text/index.js'`)).toBeLessThanOrEqual(20)

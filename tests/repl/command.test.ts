@@ -44,6 +44,7 @@ describe('a function in a pipe', () => {
   it('takes a list as the one argument it is', () => {
     expect(out(['sum'], '[1, 2]').result).toBe(3)
     expect(out(['sum'], '[1]').result).toBe(1)
+    expect(out(['litres'], '[2]')).toEqual({ result: 2, unit: 'L' })
   })
   it('calls in place what another function makes', () => {
     const input = {
@@ -80,6 +81,7 @@ describe('refusals', () => {
     [['--help', 'nothing'], ''],
     [['shotVolume', '{}', '{}'], ''],
     [['shotVolume'], '{"substrateVolume":'],
+    [['shotVolume'], '{"substrateVolume":"11 L","rise":0.03,"drainFraction":0.1,"rise":0.3}'],
     [['containerCapacity'], '{"container":1,"medium":2}'],
     [['toString'], ''],
     [['__proto__'], ''],

@@ -94,6 +94,25 @@ describe.skipIf(FOUND === undefined)(`a session at a real terminal${why}`, () =>
     await terminal.end()
   }, 180_000)
 
+  it('leads from nothing to a plotted retention curve, and takes no wrong unit on the way', async () => {
+    const terminal = new Terminal({ POREWATER_HISTORY: '' })
+    await terminal.prompt()
+    expect(await terminal.say('find retention curve')).toMatch(/vanGenuchten1980/)
+    expect(await terminal.say('vanGenuchten1980?')).toMatch(/alpha.*1\/cm/)
+    const made = (alpha: string) =>
+      `const peat = vanGenuchten1980({ saturated: '90 %', residual: '10 %', alpha: ${alpha}, n: 1.6 })`
+    for (const wrong of ["'0.1 cm'", 'centimetres(0.1)', 'litres(1)'])
+      expect(await terminal.say(made(wrong)), wrong).toMatch(/^Refused: alpha \(InverseSuction\)/m)
+    expect(await terminal.say(made("'0.1 1/cm'"))).toMatch(/saturated +0\.9 m³\/m³/)
+    expect(await terminal.say("peat.waterContent('10 s')")).toMatch(/^Refused: /m)
+    expect(await terminal.say("plot(peat.waterContent, '1 L', '9 L')")).toMatch(/^Refused: /m)
+    const plot = await terminal.say("plot(peat.waterContent, '1 cm', '1000 cm', { log: 'x' })")
+    expect(plot).toMatch(/waterContent \(m³\/m³\) against x \(cm\), logarithmic x/)
+    expect(plot).toMatch(/Falls: 0\.\d+ m³\/m³ at 1 cm/)
+    terminal.send('quit\r')
+    expect(await terminal.ended).toBe(0)
+  }, 180_000)
+
   it('shows units, takes several lines, completes names and keeps its history', async () => {
     const file = join(home, 'history')
     const terminal = new Terminal({ POREWATER_HISTORY: file })

@@ -31,11 +31,11 @@ export interface DayPlan extends Advice {
   /** The openings of the valve, in order. */
   readonly shots: readonly PlannedShot[]
   /** End of each step. Unit: s. */
-  readonly time: Float64Array
+  readonly time: readonly number[]
   /** Predicted water content at the end of each step. Unit: m³/m³. */
-  readonly waterContent: Float64Array
+  readonly waterContent: readonly number[]
   /** Predicted drain in each step. Unit: L. */
-  readonly drain: Float64Array
+  readonly drain: readonly number[]
   /** Water given in the plan. Unit: L. */
   readonly applied: Volume
   /** Predicted drain, with what is still on its way at the end. Unit: L. */

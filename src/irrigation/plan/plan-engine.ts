@@ -59,9 +59,10 @@ export function finishPlan<State>(
   const night = nightOf(planning, run, shots.at(-1)?.time)
   const plan = {
     shots,
-    time: Float64Array.from({ length: n }, (_, i) => request.start + (i + 1) * request.step),
-    waterContent: run.waterContent,
-    drain: run.drain,
+    time: Array.from({ length: n }, (_, i) => request.start + (i + 1) * request.step),
+    // Plain lists: a typed array would become an object in JSON.
+    waterContent: Array.from(run.waterContent),
+    drain: Array.from(run.drain),
     applied: run.end.applied as Volume,
     drained: drained as Volume,
     taken: run.end.taken as Volume,
