@@ -1,4 +1,4 @@
-import { ADVICE } from './advice.js'
+import { ADVICE, type Advice } from './advice.js'
 import { InputError } from './errors.js'
 import type { Finding } from './finding.js'
 
@@ -29,7 +29,7 @@ const WORDS: { readonly [code: string]: string } = {
  * explainAdvice(cycles).map((finding) => finding.code) // => ['own-limits', 'electricity-near-water', 'acids-and-fertiliser', 'drain-water']
  * ```
  */
-export function explainAdvice(advice: { readonly caution: string }): Finding[] {
+export function explainAdvice(advice: Advice): Finding[] {
   if (advice?.caution !== ADVICE)
     throw new InputError('advice', 'carries no caution of a plan or a shot', 'give the whole result')
   const source = 'common practice, no source'
