@@ -4,11 +4,9 @@ import type { Finding } from './finding.js'
 
 const WORDS: { readonly [code: string]: string } = {
   'own-limits':
-    'this is advice and no order: whatever opens a valve needs a longest time, a most for any 24 hours, a leak check and a safe state without ' +
-    'readings, all of its own, because crops are lost by automation that believes one number',
+    'this is advice and no order: whatever opens a valve needs a longest time, a most for any 24 hours, a leak check and a safe state without readings, all of its own, because crops are lost by automation that believes one number',
   'electricity-near-water':
-    'electricity stands near water: extra-low voltage at the plants, residual-current protection, and isolate a pump before you touch it; ' +
-    'its installation is work for a licensed electrician under the local code',
+    'electricity stands near water: extra-low voltage at the plants, residual-current protection, and isolate a pump before you touch it; its installation is work for a licensed electrician under the local code',
   'acids-and-fertiliser':
     'acids, alkalis, chlorine and concentrated fertiliser burn: goggles and gloves, acid into water and never the reverse, never acid with chlorine',
   'drain-water':
