@@ -64,8 +64,12 @@ export function readingMoment(clock: WateringClock): number | null {
 function ran(clock: WateringClock, now: number, step: number, hours: readonly Hours[]): WateringClock {
   // A clock that gives any number now and then must not change what is known of the pace.
   const isPace = clock.paces < 8 || clock.steady >= 3
-  const paces = isPace ? Math.min(32, clock.paces + 1) : clock.paces
-  const pace = isPace ? clock.pace + (step - clock.pace) / paces : clock.pace
+  // Of the first steps one may be a gap: a step that is far shorter begins the count again, and one that is far longer counts little.
+  const isFirst = clock.paces < 8 && clock.paces > 0
+  const before = isFirst && step < clock.pace / 3 ? 0 : clock.paces
+  const taken = isFirst && before > 0 ? Math.min(step, 3 * clock.pace) : step
+  const paces = isPace ? Math.min(32, before + 1) : clock.paces
+  const pace = isPace ? (before === 0 ? taken : clock.pace + (taken - clock.pace) / paces) : clock.pace
   const elapsed = clock.elapsed + step
   const steady = Math.min(100, clock.steady + 1)
   const bad = Math.max(0, clock.bad - 1)

@@ -52,13 +52,19 @@ export function salvaged(state: unknown, fresh: WateringState): WateringState {
   const day = 900 * slot
   return {
     ...fresh,
-    clock: { ...fresh.clock, elapsed: day, agreed: day },
+    clock: { ...fresh.clock, elapsed: day, agreed: day, ...paceOf(state.clock) },
     valve: { ...fresh.valve, closed: day },
     zone: { ...fresh.zone, lastWet: day },
     probes: fresh.probes.map((probe) => ({ ...probe, quiet: day })),
     water,
     spare: water,
   }
+}
+
+/** The pace of decisions, where that part is whole: a clock that gives nonsense just now must not teach another. */
+function paceOf(clock: unknown): Partial<WateringClock> {
+  if (!isObject<WateringClock>(clock) || !clockSound(clock)) return {}
+  return { pace: clock.pace as number, paces: clock.paces as number }
 }
 
 function isVolumesOfDay(water: unknown): water is WateringState['water'] {
