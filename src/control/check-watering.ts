@@ -1,4 +1,3 @@
-import { requireObject } from '../quantity/require-object.js'
 import type { CheckWateringInput } from './check/input.js'
 import { judgeReading } from './check/reading.js'
 import type { WateringCheck } from './check/refusal.js'
@@ -31,7 +30,6 @@ import { judgeZone } from './check/zone.js'
  * ```
  */
 export function checkWatering(input: CheckWateringInput): WateringCheck {
-  requireObject(input, 'input')
   const { request, limits, facts, backUp }: Partial<CheckWateringInput> = Object(input)
   const refusals = [
     ...judgeRequest(Object(request), Object(limits), Object(facts)),

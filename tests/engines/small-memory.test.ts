@@ -19,7 +19,7 @@ const JOBS = {
     return JSON.stringify(p.planDay({
       start: p.instant(1779148800), step: p.minutes(10), demand: new Array(144).fill(0.02),
       container: {
-        substrateVolume: p.litres(14), containerCapacity: p.waterContent(0.62), minContent: p.waterContent(0.15),
+        substrateVolume: p.litres(14), containerCapacity: p.waterContent(0.62), minWaterContent: p.waterContent(0.15),
         bypass: p.fraction(0.1), drainLag: p.minutes(10),
       },
       waterContent: p.waterContent(0.6), refillPoint: p.waterContent(0.59), fullPoint: p.waterContent(0.62),
@@ -106,8 +106,9 @@ describe(`in QuickJS with ${MEGABYTES} MB`, () => {
     },
     120_000,
   )
-  it('does not load where memory is really short, so that the limit is one', async () => {
-    const engine = await engineOf(2 * MEBIBYTE)
-    expect(() => evaluate(engine, `${SOURCE}\n;0`)).toThrow(/memory/)
+  it('has no more than that: one megabyte beyond is refused', async () => {
+    const engine = await engineOf(MEGABYTES * MEBIBYTE)
+    expect(() => evaluate(engine, `new ArrayBuffer(${(MEGABYTES + 1) * MEBIBYTE}); 0`)).toThrow(/memory/)
+    engine.dispose()
   }, 60_000)
 })

@@ -39,5 +39,8 @@ export function importsOf(path: string, code: string): { readonly from: string; 
         : ['*']
     found.push({ from: posix.join(posix.dirname(path), specifier.text).replace(/\.js$/, '.ts'), names })
   }
+  // An import at run time may take any name.
+  for (const [, specifier] of code.matchAll(/\bimport\('(\.[^']+)'\)/g))
+    found.push({ from: posix.join(posix.dirname(path), specifier!).replace(/\.js$/, '.ts'), names: ['*'] })
   return found
 }
