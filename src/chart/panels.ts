@@ -12,6 +12,7 @@ import { logarithmicTicks, tickText } from './number-ticks.js'
 import { drawPanel, heightAxis, namesOnTop, RULE_SIZE, TOP_ROW } from './panel.js'
 import type { PanelChart } from './panel-chart.js'
 import { LEAST, type Scale } from './series.js'
+import { PICTURE_WIDTH } from './size.js'
 import { element, escapeText } from './svg.js'
 
 const MARGIN = { right: 24, bottom: 52, left: 84, narrow: 46 }
@@ -20,14 +21,6 @@ const BETWEEN = 16
 const WIDE = 600
 const MOST_BESIDE = 132
 
-const WIDTH: Domain = {
-  quantity: 'width of the picture',
-  unit: 'px',
-  min: 200,
-  max: 10000,
-  ends: '[]',
-  hint: 'give a width that leaves room for the axes',
-}
 const HEIGHT: Domain = {
   quantity: 'height of the picture',
   unit: 'px',
@@ -58,7 +51,7 @@ const HEIGHT: Domain = {
 export function drawPanels(chart: PanelChart): string {
   requireObject(chart, 'chart')
   requireList(chart.xRange, 'xRange')
-  const width = numberIn(chart.width, WIDTH, 'width')
+  const width = numberIn(chart.width, PICTURE_WIDTH, 'width')
   const height = numberIn(chart.height, HEIGHT, 'height')
   return framed({ ...chart, width, height }, (top) => stackPanels(chart, top))
 }

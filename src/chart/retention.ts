@@ -6,11 +6,12 @@ import type { RetentionPoint } from '../medium/fit/retention-points.js'
 import { InputError } from '../quantity/errors.js'
 import type { Porosity } from '../quantity/generated/share.js'
 import type { SuctionHead } from '../quantity/generated/suction.js'
+import { numberIn } from '../quantity/guard.js'
 import { requireObject } from '../quantity/require-object.js'
 import { framed } from './frame.js'
 import type { PanelSeries } from './panel-chart.js'
 import { stackPanels } from './panels.js'
-import { isNarrow, WIDTH } from './size.js'
+import { isNarrow, PICTURE_WIDTH, WIDTH } from './size.js'
 import { element } from './svg.js'
 
 /** One medium: its curve, and the points it was fitted to. */
@@ -76,7 +77,7 @@ export function chartRetention(chart: RetentionChart): string {
     ...chart.curves.map((curve) => curveInWords(curve)),
     ...(container === undefined ? [] : [containerInWords(chart, first.medium, container)]),
   ].join(' ')
-  const { width = WIDTH } = chart
+  const width = numberIn(chart.width ?? WIDTH, PICTURE_WIDTH, 'width')
   // In a narrow picture the container stands below the curves.
   const narrow = isNarrow(width)
   const wide = container === undefined || narrow ? width : width - BESIDE

@@ -24,7 +24,7 @@ const WORDS: { readonly [code: string]: string } = {
  * @example
  * ```ts
  * const cycles = soakCycles({ runTime: minutes(9), maxOn: minutes(3), soak: minutes(10) })
- * explainAdvice(cycles).map((finding) => finding.code) // => ['own-limits', 'electricity-near-water', 'acids-and-fertiliser', 'drain-water']
+ * explainAdvice({ caution: cycles.caution }).map((finding) => finding.code) // => ['own-limits', 'electricity-near-water', 'acids-and-fertiliser', 'drain-water']
  * ```
  */
 export function explainAdvice(advice: Advice): Finding[] {

@@ -123,15 +123,24 @@ export function shotSchema(unknownKeys: UnknownKeys) {
 /** The schema of a plan. */
 export function planSchema(unknownKeys: UnknownKeys) {
   const series = (quantity: string, unit: string, max: number) =>
-    seriesField({ quantity, unit, min: 0, max, ends: '[]', hint: 'give zero or more' }, false, MOST_STEPS)
+    plainList(seriesField({ quantity, unit, min: 0, max, ends: '[]', hint: 'give zero or more' }, false, MOST_STEPS))
   return objectField(
     {
       version: z.literal(1),
       shots: z.array(objectField(shotShape(), unknownKeys)).max(MOST_SHOTS),
-      time: seriesField(
-        { quantity: 'end of each step', unit: 's', min: -1e12, max: 1e12, ends: '[]', hint: 'give seconds since 1970' },
-        false,
-        MOST_STEPS,
+      time: plainList(
+        seriesField(
+          {
+            quantity: 'end of each step',
+            unit: 's',
+            min: -1e12,
+            max: 1e12,
+            ends: '[]',
+            hint: 'give seconds since 1970',
+          },
+          false,
+          MOST_STEPS,
+        ),
       ),
       waterContent: series('predicted water content', 'm³/m³', 1),
       drain: series('predicted drain in each step', 'L', Infinity),
@@ -152,6 +161,11 @@ export function planSchema(unknownKeys: UnknownKeys) {
       return plan
     }),
   )
+}
+
+/** A list as a plan holds it, which JSON keeps. */
+function plainList(series: ReturnType<typeof seriesField>) {
+  return series.transform((numbers) => Array.from(numbers))
 }
 
 /** The schema of a request for a plan; what passes it can be planned. */

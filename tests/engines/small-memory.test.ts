@@ -85,7 +85,11 @@ async function engineOf(bytes: number): Promise<QuickJSContext> {
 
 function evaluate(engine: QuickJSContext, code: string): unknown {
   const result = engine.evalCode(code)
-  if (result.error) throw new Error(JSON.stringify(engine.dump(result.error)))
+  if (result.error) {
+    const told = JSON.stringify(engine.dump(result.error))
+    result.error.dispose()
+    throw new Error(told)
+  }
   const value = engine.dump(result.value)
   result.value.dispose()
   return value

@@ -64,7 +64,8 @@ export async function runStream(run: StreamRun): Promise<StreamOutcome> {
     await sent
     await untilDecided(manager, run.readings.length)
     const seconds = (performance.now() - start) / 1000
-    return { ...(await collect(stream, manager)), seconds }
+    await untilAlike(manager)
+    return { ...(await collect(stream, manager, new Set(run.readings.map(({ zone }) => zone)))), seconds }
   } finally {
     for (const worker of workers) worker.kill('SIGKILL')
     await connection.close()
@@ -134,7 +135,22 @@ async function untilDecided(manager: JetStreamManager, all: number): Promise<voi
   }
 }
 
-async function collect(stream: JetStreamClient, manager: JetStreamManager): Promise<Omit<StreamOutcome, 'seconds'>> {
+/** Until the server that was away has caught up: a reader may be sent to any of them. */
+async function untilAlike(manager: JetStreamManager): Promise<void> {
+  for (const name of ['READINGS', 'DECISIONS', 'KV_ROWS'])
+    for (;;) {
+      const { cluster } = await persistently(() => manager.streams.info(name))
+      const others = cluster?.replicas ?? []
+      if (others.length === NODES - 1 && others.every(({ current, lag }) => current && !lag)) break
+      await pause(100)
+    }
+}
+
+async function collect(
+  stream: JetStreamClient,
+  manager: JetStreamManager,
+  zones: ReadonlySet<string>,
+): Promise<Omit<StreamOutcome, 'seconds'>> {
   const sent = new Map<string, number>()
   await each(stream, manager, 'READINGS', (text, at) => {
     const { zone, ordinal } = JSON.parse(text)
@@ -151,9 +167,13 @@ async function collect(stream: JetStreamClient, manager: JetStreamManager): Prom
     delays.push((at - (sent.get(name) ?? Number.NaN)) / NANOSECONDS)
   })
   const rows = new Map<string, string>()
-  await each(stream, manager, 'KV_ROWS', (text, _at, subject) => {
-    rows.set(subject.replace('$KV.ROWS.', ''), JSON.parse(text).row)
-  })
+  // From the leader of the bucket; the others may be a moment behind.
+  for (const zone of zones) {
+    const message = await persistently(() =>
+      manager.streams.getMessage('KV_ROWS', { last_by_subj: `$KV.ROWS.${zone}` }),
+    )
+    if (message !== null) rows.set(zone, message.json<{ row: string }>().row)
+  }
   return { rows, decisions, doubles, delays: Float64Array.from(delays).sort() }
 }
 
@@ -162,13 +182,13 @@ async function each(
   stream: JetStreamClient,
   manager: JetStreamManager,
   name: string,
-  take: (text: string, nanoseconds: number, subject: string) => void,
+  take: (text: string, nanoseconds: number) => void,
 ): Promise<void> {
   const { state } = await persistently(() => manager.streams.info(name))
   if (state.messages === 0) return
   const consumer = await stream.consumers.get(name)
   for await (const message of await consumer.consume()) {
-    take(message.string(), message.info.timestampNanos, message.subject)
+    take(message.string(), message.info.timestampNanos)
     if (message.seq >= state.last_seq) break
   }
 }
