@@ -105,7 +105,7 @@ describe.skipIf(CHROMIUM === undefined)(
     )
     it('keeps formulas and tables inside their boxes at 390 px', async () => {
       await opened(
-        ['documents/formula-sheet.html', 'documents/glossary.html', 'documents/rehearsal-table.html'],
+        ['functions/irrigation.shotVolume.html', 'documents/glossary.html', 'documents/rehearsal-table.html'],
         async (page) => {
           await page.setViewportSize({ width: 390, height: 800 })
           const [all, out] = await page.evaluate<[number, string[]]>(`(() => {

@@ -7,7 +7,6 @@ import type { Flow } from '../../quantity/generated/flow.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterContentChange } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
-import { requireObject } from '../../quantity/require-object.js'
 import { EMITTER_FLOW, VALVE_TIME, WATER_CONTENT_CHANGE } from '../domains.js'
 import type { EmitterLine, ShotWish, ValveLimits } from '../terms.js'
 import { shotVolume } from './shot-volume.js'
@@ -90,7 +89,6 @@ export interface SizedShot extends Advice {
  * ```
  */
 export function sizeShot(input: SizeShotInput): SizedShot {
-  requireObject(input, 'input')
   const wanted = shotVolume(input)
   const emitters = numberIn(input.emitters, EMITTERS, 'emitters')
   const emitterFlow = numberIn(input.emitterFlow, EMITTER_FLOW, 'emitterFlow')
