@@ -23,11 +23,11 @@ export function explainRehearsal(finding: RehearsalFinding): string {
     case 'opening-too-long':
       return `The valve was open for ${Math.round(finding.duration)} s at a time, longer than the limit of ${finding.limit} s.`
     case 'opened-outside-hours':
-      return `The valve was opened ${finding.openings} times outside the allowed hours.`
+      return `The valve was opened outside the allowed hours: ${count(finding.openings, 'opening')}.`
     case 'opened-while-locked':
-      return `Water was given ${finding.openings} times while the zone was locked: somebody was at work there.`
+      return `Water was given while the zone was locked and somebody was at work there: ${count(finding.openings, 'opening')}.`
     case 'opened-blind':
-      return `${finding.openings} openings began without any reading that could be believed.`
+      return `Without any reading that could be believed there began ${count(finding.openings, 'opening')}.`
     case 'stress':
       return `The zone was drier than the stress level for ${finding.hours.toFixed(1)} h.`
     case 'over-wet':
@@ -35,12 +35,18 @@ export function explainRehearsal(finding: RehearsalFinding): string {
     case 'fault-without-alarm':
       return `No alarm named the fault ${finding.fault}.`
     case 'false-alarms':
-      return `${finding.alarms} alarms named nothing that was wrong.`
+      return finding.alarms === 1
+        ? 'One alarm named nothing that was wrong.'
+        : `${finding.alarms} alarms named nothing that was wrong.`
     case 'controller-threw':
-      return `The controller threw an error in ${finding.calls} calls; the valve was closed each time.`
+      return `The controller threw an error in ${count(finding.calls, 'call')}; the valve was closed each time.`
     case 'water-not-conserved':
       return `The simulation lost or made ${finding.volume} L of water: its medium is at fault, not the controller.`
   }
+}
+
+function count(number: number, thing: string): string {
+  return `${number} ${thing}${number === 1 ? '' : 's'}`
 }
 
 function litres(volume: number): string {
