@@ -1,7 +1,6 @@
 import { SUBSTRATE } from '../../quantity/domains.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
 import { DRAIN_FRACTION, WATER_CONTENT_CHANGE } from '../domains.js'
 import type { ShotWish } from '../terms.js'
 
@@ -23,8 +22,7 @@ import type { ShotWish } from '../terms.js'
  * ```
  */
 export function shotVolume(input: ShotWish): Volume {
-  const { substrateVolume, rise, drainFraction } = optionsOf(input)
-  const substrate = numberIn(substrateVolume, SUBSTRATE, 'substrateVolume')
-  const net = numberIn(rise, WATER_CONTENT_CHANGE, 'rise') * substrate
-  return (net / (1 - numberIn(drainFraction, DRAIN_FRACTION, 'drainFraction'))) as Volume
+  const substrate = numberIn(input?.substrateVolume, SUBSTRATE, 'substrateVolume')
+  const rise = numberIn(input.rise, WATER_CONTENT_CHANGE, 'rise')
+  return ((rise * substrate) / (1 - numberIn(input.drainFraction, DRAIN_FRACTION, 'drainFraction'))) as Volume
 }
