@@ -10,3 +10,11 @@ export const TIME: Domain = {
   ends: '[)',
   hint: 'give zero or more seconds',
 }
+export const WATERED: Domain = {
+  quantity: 'substrate volume',
+  unit: 'L',
+  min: 0,
+  max: Infinity,
+  ends: '()',
+  hint: 'give the volume of medium that the shots water',
+}

@@ -8,6 +8,7 @@ import type { Volume } from '../quantity/generated/volume.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
 import { requireObject } from '../quantity/require-object.js'
+import { WATERED } from './domains.js'
 
 const CONTENT: Domain = {
   quantity: 'water content after the outage',
@@ -24,14 +25,6 @@ const FULL: Domain = {
   max: 1,
   ends: '[]',
   hint: 'give the water content to come back to',
-}
-const SUBSTRATE: Domain = {
-  quantity: 'substrate volume',
-  unit: 'L',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the volume of medium that the shots water',
 }
 const DRAIN: Domain = {
   quantity: 'drain fraction',
@@ -141,7 +134,7 @@ export function planRecovery(input: RecoveryInput): RecoveryPlan {
     numberIn(input.fullPoint, FULL, 'fullPoint') - numberIn(input.waterContent, CONTENT, 'waterContent'),
   )
   const volume =
-    (lack * numberIn(input.substrateVolume, SUBSTRATE, 'substrateVolume')) /
+    (lack * numberIn(input.substrateVolume, WATERED, 'substrateVolume')) /
     (1 - numberIn(input.drainFraction, DRAIN, 'drainFraction'))
   const most = numberIn(input.maxPerShot, SHOT, 'maxPerShot')
   const apart = numberIn(input.minPeriod, APART, 'minPeriod')

@@ -1,4 +1,5 @@
 import type { Domain } from './domain.js'
+import { INSTANT } from './domains.js'
 import { numberIn, wholeNumberIn } from './guard.js'
 import type { Kind } from './kind.js'
 
@@ -15,15 +16,6 @@ const DAY_OF_YEAR: Domain = {
   max: 366,
   ends: '[]',
   hint: 'give a whole number from 1 to 366',
-}
-
-const INSTANT: Domain = {
-  quantity: 'instant',
-  unit: 's',
-  min: -62135596800,
-  max: 253402300799,
-  ends: '[]',
-  hint: 'give seconds, not milliseconds, since the start of 1970 in universal time',
 }
 
 /**

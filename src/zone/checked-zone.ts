@@ -1,7 +1,9 @@
+import { PROBE_WEIGHT } from '../probe/domains.js'
 import type { Domain } from '../quantity/domain.js'
 import { EMITTER_COUNT } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
+import { MIN_RISE } from '../record/domains.js'
 import type { Zone, ZoneLimits } from './zone.js'
 
 const VOLUME: Domain = {
@@ -43,14 +45,6 @@ const FILL: Domain = {
   max: 3600,
   ends: '[]',
   hint: 'give zero or more seconds',
-}
-const WEIGHT: Domain = {
-  quantity: 'weight of a probe',
-  unit: '1',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the plants, litres or square metres that it stands for',
 }
 const LAMP_HOUR: Domain = {
   quantity: 'hour of the lamps',
@@ -172,14 +166,6 @@ const MAX_BELIEVED: Domain = {
   ends: '(]',
   hint: 'give it as a fraction, 0.9 for ninety per cent',
 }
-const RISE: Domain = {
-  quantity: 'least rise of a shot',
-  unit: 'm³/m³',
-  min: 0,
-  max: 1,
-  ends: '(]',
-  hint: 'give several times the noise of the probe',
-}
 const AFTER_LIGHT: Domain = {
   quantity: 'time between light and shots',
   unit: 's',
@@ -212,7 +198,7 @@ export function checkZone(zone: Zone): Zone {
   if (probes.length === 0) throw new InputError('probes', 'there is none', 'describe at least one probe')
   if (new Set(probes.map((probe) => probe.name)).size !== probes.length)
     throw new InputError('probes', 'two have the same name', 'give each a name of its own')
-  for (const probe of probes) if (probe.weight !== undefined) numberIn(probe.weight, WEIGHT, 'weight')
+  for (const probe of probes) if (probe.weight !== undefined) numberIn(probe.weight, PROBE_WEIGHT, 'weight')
   checkLimits(zone.limits)
   return zone
 }
@@ -228,7 +214,7 @@ function checkLimits(limits: ZoneLimits): void {
   numberIn(limits.lowerLimit, LOWER, 'lowerLimit')
   numberIn(limits.minBelieved, MIN_BELIEVED, 'minBelieved')
   numberIn(limits.maxBelieved, MAX_BELIEVED, 'maxBelieved')
-  numberIn(limits.minRise, RISE, 'minRise')
+  numberIn(limits.minRise, MIN_RISE, 'minRise')
   numberIn(limits.firstShotAfterLight, AFTER_LIGHT, 'firstShotAfterLight')
   numberIn(limits.lastShotBeforeDark, AFTER_LIGHT, 'lastShotBeforeDark')
   if (limits.minRunTime > limits.maxRunTime)

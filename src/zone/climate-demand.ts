@@ -4,6 +4,7 @@ import { explainWeatherFinding } from '../demand/reference/weather-doubts.js'
 import { dayOfCivilDate } from '../numerics/civil-date.js'
 import { attempt } from '../quantity/attempt.js'
 import type { DayOfYear } from '../quantity/calendar.js'
+import { maxOf, minOf } from '../quantity/extremes.js'
 import type { DailyRadiation } from '../quantity/generated/daily-radiation.js'
 import type { Length } from '../quantity/generated/length.js'
 import type { RelativeHumidity } from '../quantity/generated/share.js'
@@ -82,12 +83,4 @@ function dayOfYearOf(date: string): DayOfYear {
 
 function meanOf(list: Float64Array): number {
   return list.reduce((sum, x) => sum + x, 0) / list.length
-}
-
-function maxOf(list: Float64Array): number {
-  return list.reduce((most, x) => Math.max(most, x), -Infinity)
-}
-
-function minOf(list: Float64Array): number {
-  return list.reduce((least, x) => Math.min(least, x), Infinity)
 }

@@ -2,7 +2,9 @@ import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
 import { oneOf } from '../../quantity/one-of.js'
+import { LOCAL_ADVANCE } from '../../record/domains.js'
 import { checkedBand } from '../dead-band.js'
+import { WATERED } from '../domains.js'
 import { allowedSeconds, type Hours } from './hours.js'
 import type { WateringSettings } from './settings.js'
 
@@ -13,14 +15,6 @@ const BELIEVABLE: Domain = {
   max: 1,
   ends: '[]',
   hint: 'give what the medium can hold at the driest and at the wettest',
-}
-const SUBSTRATE: Domain = {
-  quantity: 'substrate volume',
-  unit: 'L',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give the volume of medium that the shots water',
 }
 const FLOW: Domain = {
   quantity: 'flow of the valve',
@@ -78,14 +72,6 @@ const TIME_OF_DAY: Domain = {
   max: 86400,
   ends: '[]',
   hint: 'give the time since local midnight',
-}
-const AHEAD: Domain = {
-  quantity: 'advance of local time',
-  unit: 's',
-  min: -50400,
-  max: 50400,
-  ends: '[]',
-  hint: 'give how far local clocks are ahead of universal time, negative west of it',
 }
 const OFFSET: Domain = {
   quantity: 'offset of a probe',
@@ -150,7 +136,7 @@ export function checkedSettings(settings: WateringSettings): Limits {
     upper,
     min,
     max,
-    substrate: numberIn(settings.substrateVolume, SUBSTRATE, 'substrateVolume'),
+    substrate: numberIn(settings.substrateVolume, WATERED, 'substrateVolume'),
     ...volumes,
     use: volumes.usual / allowed,
     rest: numberIn(settings.minRest, PAUSE, 'minRest'),
@@ -160,7 +146,7 @@ export function checkedSettings(settings: WateringSettings): Limits {
     maxMisses: wholeNumberIn(settings.maxShotsWithoutRise, SHOTS, 'maxShotsWithoutRise'),
     hours,
     allowed,
-    ahead: numberIn(settings.ahead ?? 0, AHEAD, 'ahead'),
+    ahead: numberIn(settings.ahead ?? 0, LOCAL_ADVANCE, 'ahead'),
     closesByItself: settings.valveClosesByItself === true,
     timed: oneOf(settings.inDoubt, ['timed-shots', 'staying-closed'], 'inDoubt') === 'timed-shots',
     probes: checkedProbes(settings.probes),
