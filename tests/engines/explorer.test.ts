@@ -10,7 +10,7 @@ import type { Equation } from '../../docs/explorer/equation.js'
 import { snippetOf } from '../../docs/explorer/snippet.js'
 import { explorerPage } from '../../docs/tools/explorer.js'
 import { argumentsOf } from '../support/arguments-of.js'
-import { CHROMIUM, inChromium } from '../support/chromium.js'
+import { CHROMIUM, inChromium, watchedPage } from '../support/chromium.js'
 import { ulpsBetween } from '../support/ulps.js'
 
 const root = fileURLToPath(new URL('../../', import.meta.url))
@@ -32,18 +32,11 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }))
 /** The page with everything it asked for and complained about. */
 async function opened<T>(hash: string, test: (page: Page) => Promise<T>): Promise<T> {
   return inChromium(async (browser) => {
-    const requests: string[] = []
-    const complaints: string[] = []
-    browser.on('request', (request) => requests.push(request.url()))
-    const page = await browser.newPage()
-    page.on('console', (message) => {
-      if (message.type() === 'error' || message.type() === 'warning') complaints.push(message.text())
-    })
-    page.on('pageerror', (error) => complaints.push(String(error)))
+    const { page, asked, complaints } = await watchedPage(browser)
     await page.goto(address + hash)
     const result = await test(page)
     expect(complaints).toEqual([])
-    expect(requests.filter((url) => !url.startsWith('data:')).map((url) => url.replace(/#.*/, ''))).toEqual([address])
+    expect(asked.filter((url) => !url.startsWith('data:')).map((url) => url.replace(/#.*/, ''))).toEqual([address])
     return result
   })
 }

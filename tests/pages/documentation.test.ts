@@ -8,7 +8,7 @@ import { catalogue } from 'porewater/catalogue'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { searchIndex } from '../../docs/search/build.js'
 import { writeDocumentation } from '../../docs/tools/documentation.js'
-import { CHROMIUM, inChromium } from '../support/chromium.js'
+import { CHROMIUM, inChromium, watchedPage } from '../support/chromium.js'
 import { FIREFOX, inFirefox } from '../support/firefox.js'
 
 const TOPICS = ['irrigation', 'quantity']
@@ -128,14 +128,7 @@ async function opened(
 ): Promise<void> {
   await inChromium(async (browser: BrowserContext) => {
     const base = pathToFileURL(folder).href
-    const asked: string[] = []
-    const complaints: string[] = []
-    browser.on('request', (request) => asked.push(request.url()))
-    const page = await browser.newPage()
-    page.on('console', (message) => {
-      if (message.type() === 'error' || message.type() === 'warning') complaints.push(message.text())
-    })
-    page.on('pageerror', (error) => complaints.push(String(error)))
+    const { page, asked, complaints } = await watchedPage(browser)
     for (const address of [addresses].flat()) {
       await page.goto(`${base}/${address}`)
       await test(page, address)

@@ -7,7 +7,7 @@ import type { Page } from 'playwright-core'
 import * as porewater from 'porewater'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { landingPage } from '../../docs/tools/landing.js'
-import { CHROMIUM, inChromium } from '../support/chromium.js'
+import { CHROMIUM, inChromium, watchedPage } from '../support/chromium.js'
 
 const root = fileURLToPath(new URL('../../', import.meta.url))
 const screenshots = process.env.POREWATER_SCREENSHOTS
@@ -117,14 +117,7 @@ describe.skipIf(CHROMIUM === undefined)('the first page in Chromium (skipped whe
 /** The page, which asks for nothing but itself and complains about nothing. */
 async function opened(test: (page: Page) => Promise<void>): Promise<void> {
   await inChromium(async (browser) => {
-    const asked: string[] = []
-    const complaints: string[] = []
-    browser.on('request', (request) => asked.push(request.url()))
-    const page = await browser.newPage()
-    page.on('console', (message) => {
-      if (message.type() === 'error' || message.type() === 'warning') complaints.push(message.text())
-    })
-    page.on('pageerror', (error) => complaints.push(String(error)))
+    const { page, asked, complaints } = await watchedPage(browser)
     await page.goto(address)
     await test(page)
     expect(complaints).toEqual([])

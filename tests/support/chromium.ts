@@ -1,7 +1,7 @@
 import { existsSync, mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { type BrowserContext, chromium } from 'playwright-core'
+import { type BrowserContext, chromium, type Page } from 'playwright-core'
 
 const PATHS = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome']
 
@@ -30,4 +30,19 @@ export async function inChromium<T>(test: (browser: BrowserContext) => Promise<T
     await browser.close()
     rmSync(folder, { recursive: true, force: true })
   }
+}
+
+/** A new page, with everything that the browser asks for and the page complains about, in the order in which it came. */
+export async function watchedPage(
+  browser: BrowserContext,
+): Promise<{ readonly page: Page; readonly asked: string[]; readonly complaints: string[] }> {
+  const asked: string[] = []
+  const complaints: string[] = []
+  browser.on('request', (request) => asked.push(request.url()))
+  const page = await browser.newPage()
+  page.on('console', (message) => {
+    if (message.type() === 'error' || message.type() === 'warning') complaints.push(message.text())
+  })
+  page.on('pageerror', (error) => complaints.push(String(error)))
+  return { page, asked, complaints }
 }
