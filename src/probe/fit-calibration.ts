@@ -1,5 +1,4 @@
 import { InputError } from '../quantity/errors.js'
-import type { Finding } from '../quantity/finding.js'
 import type { Porosity } from '../quantity/generated/share.js'
 import { numberIn } from '../quantity/guard.js'
 import { requireObject } from '../quantity/require-object.js'
@@ -15,6 +14,7 @@ import { expansion, fitPolynomial, turningPoint } from './calibration-polynomial
 import { checkPorosity, checkSample, exponentOf, powerOf } from './calibration-samples.js'
 import { SAMPLE_WEIGHT } from './domains.js'
 import { levelsOf, monotoneKnots } from './monotone-cubic.js'
+import type { ProbeFinding } from './probe-finding.js'
 import { worstDisorder } from './sample-order.js'
 
 /** A sample that may count more or less than others. */
@@ -103,7 +103,7 @@ export function fitCalibration(input: CalibrationFitInput): ProbeCalibration {
       `they have only ${levels.length} different readings`,
       'take samples at more water contents; a probe that does not tell dry from wet is broken or not inserted',
     )
-  const warnings = worstDisorder(readings, waterContents)
+  const findings = worstDisorder(readings, waterContents)
   const shape =
     degree === 0
       ? monotoneCubic(readings, waterContents, weights)
@@ -114,7 +114,7 @@ export function fitCalibration(input: CalibrationFitInput): ProbeCalibration {
           degree,
           exponent,
         )
-  if (shape.statistics.leaveOneOutRmse === undefined) warnings.push(ALONE)
+  if (shape.statistics.leaveOneOutRmse === undefined) findings.push(ALONE)
   return {
     version: 1,
     method: words,
@@ -131,17 +131,11 @@ export function fitCalibration(input: CalibrationFitInput): ProbeCalibration {
     ...(porosity === undefined ? {} : { porosity }),
     samples,
     statistics: shape.statistics,
-    warnings,
+    findings,
   }
 }
 
-const ALONE: Finding = {
-  code: 'one-sample-decides',
-  level: 'caution',
-  message:
-    'one sample decides the curve at its place alone, so that nothing can tell how good it is there: take another one beside it',
-  about: 'samples',
-}
+const ALONE: ProbeFinding = { code: 'one-sample-decides', level: 'caution', about: 'samples' }
 
 interface Shape {
   readonly coefficients: readonly number[]

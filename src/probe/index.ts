@@ -23,6 +23,8 @@ export {
   type WaterContentAgreement,
   type WaterContentPairs,
 } from './evaluate-water-contents.js'
+export { explainPlacement } from './explain-placement.js'
+export { explainProbeFinding } from './explain-probe-finding.js'
 export { type CalibrationFitInput, fitCalibration, type WeightedSample } from './fit-calibration.js'
 export {
   applyNoUseCorrection,
@@ -43,6 +45,7 @@ export {
 } from './number-of-probes.js'
 export type { PlaceInMedium, PlacementContainer, StraightBody } from './placement-shapes.js'
 export { correctDrift, type DriftInput, type ProbeDrift, probeDrift, type ReferenceReadings } from './probe-drift.js'
+export type { ProbeCode, ProbeFinding } from './probe-finding.js'
 export { restoreCalibration } from './restore-calibration.js'
 export { type SampledRods, sampledVolume } from './sampled-volume.js'
 export { calibrateTwoPoint, type TwoPointInput } from './two-point.js'

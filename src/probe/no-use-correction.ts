@@ -1,12 +1,12 @@
 import { leastSquares } from '../numerics/least-squares.js'
 import { InputError } from '../quantity/errors.js'
-import type { Finding } from '../quantity/finding.js'
 import type { BulkEC } from '../quantity/generated/electrical-conductivity.js'
 import type { Temperature } from '../quantity/generated/temperature.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
 import { requireObject } from '../quantity/require-object.js'
 import { BULK_EC, READ_CONTENT, READ_TEMPERATURE, REFERENCE_TEMPERATURE } from './domains.js'
+import type { ProbeFinding } from './probe-finding.js'
 
 /** A period in which the water did not change: covered containers in the dark, without plants, shots or drain. */
 export interface NoUsePeriod {
@@ -49,7 +49,7 @@ export interface NoUseCorrection {
   readonly rows: number
   /** Rows left out because a value was missing. Unit: 1. */
   readonly missing: number
-  readonly warnings: readonly Finding[]
+  readonly findings: readonly ProbeFinding[]
 }
 
 /** Common practice, no source: less than this tells nothing. */
@@ -68,7 +68,7 @@ const LEAST = { rows: 24, kelvins: 3, decisiemens: 0.2 }
  *
  * @param period - Water contents with temperatures, and if known bulk EC and time.
  * @procedure Least squares on the rows without gaps; standard errors are widened by the serial correlation of the residuals. Refuses fewer than 24 rows, less than 3 K or 0.2 dS/m of spread, and causes that go together.
- * @returns Slopes with standard errors, residual spread and warnings.
+ * @returns Slopes with standard errors, residual spread and findings.
  * @throws `DomainError` outside the range; `InputError` for lists of unequal length or a record that cannot tell.
  * @source definition of least squares; limits are common practice, no source
  * @example
@@ -127,7 +127,7 @@ export function fitNoUseCorrection(period: NoUsePeriod): NoUseCorrection {
     const standardError = wider * Math.sqrt(variance * fit.inverse[column]![column]!)
     return { slope: fit.coefficients[column]!, standardError, reference: zero, min: lowest, max: highest }
   })
-  const warnings = slopes.flatMap((slope, k) => (k < 2 && slope !== undefined ? unproven(names[k]!, slope) : []))
+  const findings = slopes.flatMap((slope, k) => (k < 2 && slope !== undefined ? unproven(names[k]!, slope) : []))
   const [temperature, bulkEC, hours] = slopes
   return {
     temperature: temperature as CorrectionSlope,
@@ -137,7 +137,7 @@ export function fitNoUseCorrection(period: NoUsePeriod): NoUseCorrection {
     serialCorrelation: serial,
     rows: kept.length,
     missing: n - kept.length,
-    warnings,
+    findings,
   }
 }
 
@@ -157,7 +157,7 @@ export interface NoUseReading {
 export interface CorrectedWaterContent {
   /** Water content at the reference temperature and EC. Unit: m³/m³. */
   readonly waterContent: WaterContent
-  readonly warnings: readonly Finding[]
+  readonly findings: readonly ProbeFinding[]
 }
 
 /**
@@ -188,16 +188,16 @@ export function applyNoUseCorrection(reading: NoUseReading): CorrectedWaterConte
   const { correction } = reading
   const waterContent = numberIn(reading.waterContent, READ_CONTENT, 'waterContent')
   const warm = numberIn(reading.temperature, READ_TEMPERATURE, 'temperature')
-  const warnings = outside('temperature', warm, correction.temperature, '°C')
+  const findings = outside('temperature', warm, correction.temperature, '°C')
   let corrected = waterContent - correction.temperature.slope * (warm - correction.temperature.reference)
   const salt = reading.bulkEC === undefined ? undefined : numberIn(reading.bulkEC, BULK_EC, 'bulkEC')
   if (correction.bulkEC !== undefined) {
     if (salt === undefined)
       throw new InputError('bulkEC', 'is missing', 'this correction has a slope for it: give it, or fit without it')
     corrected -= correction.bulkEC.slope * (salt - correction.bulkEC.reference)
-    warnings.push(...outside('bulkEC', salt, correction.bulkEC, 'dS/m'))
+    findings.push(...outside('bulkEC', salt, correction.bulkEC, 'dS/m'))
   }
-  return { waterContent: corrected as WaterContent, warnings }
+  return { waterContent: corrected as WaterContent, findings }
 }
 
 interface Cause {
@@ -258,29 +258,12 @@ function serialCorrelation(residuals: readonly number[], squares: number): numbe
   return Math.min(0.99, shared / squares)
 }
 
-function unproven(name: string, { slope, standardError }: CorrectionSlope): Finding[] {
+function unproven(name: string, { slope, standardError }: CorrectionSlope): ProbeFinding[] {
   if (Math.abs(slope) > 2 * standardError) return []
-  return [
-    {
-      code: 'slope-not-proven',
-      level: 'note',
-      message: `the slope with ${name} is not clear of zero: correcting with it may do more harm than good`,
-      about: name,
-      value: slope,
-    },
-  ]
+  return [{ code: 'slope-not-proven', level: 'note', about: name, value: slope }]
 }
 
-function outside(name: string, value: number, { min: lowest, max: highest }: CorrectionSlope, unit: string): Finding[] {
-  if (value >= lowest && value <= highest) return []
-  return [
-    {
-      code: 'outside-no-use-record',
-      level: 'caution',
-      message: `${name} ${value} ${unit} lies outside ${lowest.toPrecision(3)} to ${highest.toPrecision(3)} ${unit}, between which the correction was found`,
-      about: name,
-      value,
-      unit,
-    },
-  ]
+function outside(about: string, value: number, { min, max }: CorrectionSlope, unit: string): ProbeFinding[] {
+  if (value >= min && value <= max) return []
+  return [{ code: 'outside-no-use-record', level: 'caution', about, value, min, max, unit }]
 }

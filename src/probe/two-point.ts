@@ -89,6 +89,6 @@ export function calibrateTwoPoint(input: TwoPointInput): ProbeCalibration {
     span: { min: Math.min(r1, r2), max: Math.max(r1, r2), driest: t1, wettest: t2 },
     ...(porosity === undefined ? {} : { porosity }),
     samples: [dry, saturated],
-    warnings: fallingReadings(r1, r2),
+    findings: fallingReadings(r1, r2),
   }
 }

@@ -5,7 +5,7 @@ import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { APPARENT, ROOT_LINE_INTERCEPT, ROOT_LINE_SLOPE } from '../domains.js'
-
+import type { ApparentPermittivity, WaterHeld } from '../terms.js'
 import { waterContentBetween } from './water-content-between.js'
 
 /** The two coefficients of a line in the square root of permittivity, from an own fit. */
@@ -17,16 +17,10 @@ export interface SquareRootLine {
 }
 
 /** A permittivity and the line that converts it. */
-export interface SquareRootReading extends SquareRootLine {
-  /** Apparent relative permittivity. Unit: 1. Range: [1, 90]. */
-  readonly apparent: Permittivity
-}
+export interface SquareRootReading extends SquareRootLine, ApparentPermittivity {}
 
 /** A water content and the line that gave it. */
-export interface SquareRootWaterContent extends SquareRootLine {
-  /** Water content. Unit: m³/m³. Range: [0, 1]. */
-  readonly waterContent: WaterContent
-}
+export interface SquareRootWaterContent extends SquareRootLine, WaterHeld {}
 
 /**
  * Volumetric water content from a straight line in the square root of permittivity with own coefficients.

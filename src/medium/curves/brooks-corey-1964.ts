@@ -16,13 +16,10 @@ import {
   waterContentOf,
 } from './curve-limits.js'
 import type { ConductiveModel } from './retention-model.js'
+import type { WaterLimits } from './terms.js'
 
 /** The numbers of a Brooks–Corey curve. */
-export interface BrooksCoreyParameters {
-  /** Residual water content. Unit: m³/m³. Range: [0, 1). */
-  readonly residual: WaterContent
-  /** Saturated water content. Unit: m³/m³. Range: (0, 1]. */
-  readonly saturated: WaterContent
+export interface BrooksCoreyParameters extends WaterLimits {
   /** Suction at which air enters (bubbling pressure). Unit: cm. Range: (0, ∞). */
   readonly airEntry: SuctionHead
   /** Index of the pore sizes; the larger, the more uniform. Unit: 1. Range: (0, ∞). */

@@ -4,11 +4,10 @@ import { requireObject } from '../../quantity/require-object.js'
 import { powerLaw } from './brooks-corey-1964.js'
 import { checkExponent } from './curve-limits.js'
 import type { ConductiveModel } from './retention-model.js'
+import type { SaturatedLimit } from './terms.js'
 
 /** The numbers of a Campbell curve. */
-export interface CampbellParameters {
-  /** Saturated water content. Unit: m³/m³. Range: (0, 1]. */
-  readonly saturated: WaterContent
+export interface CampbellParameters extends SaturatedLimit {
   /** Suction at which air enters. Unit: cm. Range: (0, ∞). */
   readonly airEntry: SuctionHead
   /** Exponent of the water content. Unit: 1. Range: (0, ∞). */

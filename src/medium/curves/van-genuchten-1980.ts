@@ -1,4 +1,4 @@
-import type { InverseSuction, WaterCapacity } from '../../quantity/generated/inverse-suction.js'
+import type { WaterCapacity } from '../../quantity/generated/inverse-suction.js'
 import type { Share } from '../../quantity/generated/share.js'
 import type { SuctionHead } from '../../quantity/generated/suction.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
@@ -16,20 +16,13 @@ import {
   waterContentOf,
 } from './curve-limits.js'
 import type { ConductiveModel, RetentionModel } from './retention-model.js'
+import type { PoreConnection, SuctionScale, WaterLimits } from './terms.js'
 import { type Curve, conductingPart, fallAt, logSaturationAt, logSuctionOf } from './van-genuchten-form.js'
 
 /** The numbers of a van Genuchten curve with m = 1 - 1/n. */
-export interface VanGenuchtenParameters {
-  /** Residual water content. Unit: m³/m³. Range: [0, 1). */
-  readonly residual: WaterContent
-  /** Saturated water content. Unit: m³/m³. Range: (0, 1]. */
-  readonly saturated: WaterContent
-  /** Scale of the suction. Unit: 1/cm. Range: (0, ∞). */
-  readonly alpha: InverseSuction
+export interface VanGenuchtenParameters extends WaterLimits, PoreConnection, SuctionScale {
   /** Exponent; the larger, the more uniform the pores. Unit: 1. Range: (1, ∞). */
   readonly n: number
-  /** Exponent of pore connection and tortuosity in the conductivity, 0.5 unless it was fitted. Unit: 1. Range: (-∞, ∞). */
-  readonly poreConnection?: number
 }
 
 /**

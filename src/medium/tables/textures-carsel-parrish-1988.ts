@@ -1,12 +1,9 @@
-import type { HydraulicConductivity } from '../../quantity/generated/hydraulic-conductivity.js'
 import type { VanGenuchtenParameters } from '../curves/van-genuchten-1980.js'
+import type { SaturatedFlow } from '../terms.js'
 import type { SourcedRow, TextureClass } from './sourced-row.js'
 
 /** A soil as the numbers of a van Genuchten curve with its saturated conductivity. */
-export interface VanGenuchtenSoil extends VanGenuchtenParameters, SourcedRow {
-  /** Unit: cm/h. */
-  readonly saturatedConductivity: HydraulicConductivity
-}
+export interface VanGenuchtenSoil extends VanGenuchtenParameters, SourcedRow, SaturatedFlow {}
 
 const SOURCE = 'carsel-1988, class means by texture, seen in three secondary copies of the table'
 

@@ -1,14 +1,12 @@
-import type { HydraulicConductivity } from '../../quantity/generated/hydraulic-conductivity.js'
 import type { SuctionHead } from '../../quantity/generated/suction.js'
 import type { CampbellParameters } from '../curves/campbell-1974.js'
+import type { SaturatedFlow } from '../terms.js'
 import type { SourcedRow, TextureClass } from './sourced-row.js'
 
 /** A soil as the numbers of a Campbell curve with its saturated conductivity. */
-export interface CampbellSoil extends CampbellParameters, SourcedRow {
+export interface CampbellSoil extends CampbellParameters, SourcedRow, SaturatedFlow {
   /** Suction at a wetting front. Unit: cm. */
   readonly wettingFrontSuction: SuctionHead
-  /** Unit: cm/h. */
-  readonly saturatedConductivity: HydraulicConductivity
 }
 
 const SOURCE = 'clapp-1978, Table 2, seen in a secondary copy'

@@ -1,12 +1,9 @@
-import type { HydraulicConductivity } from '../../quantity/generated/hydraulic-conductivity.js'
 import type { BrooksCoreyParameters } from '../curves/brooks-corey-1964.js'
+import type { SaturatedFlow } from '../terms.js'
 import type { SourcedRow, TextureClass } from './sourced-row.js'
 
 /** A soil as the numbers of a Brooks–Corey curve with its saturated conductivity. */
-export interface BrooksCoreySoil extends BrooksCoreyParameters, SourcedRow {
-  /** Unit: cm/h. */
-  readonly saturatedConductivity: HydraulicConductivity
-}
+export interface BrooksCoreySoil extends BrooksCoreyParameters, SourcedRow, SaturatedFlow {}
 
 const SOURCE = 'rawls-1982, Table 2, geometric means'
 
