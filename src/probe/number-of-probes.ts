@@ -8,15 +8,14 @@ import { requireList } from '../quantity/require-list.js'
 import { requireObject } from '../quantity/require-object.js'
 import { HALF_WIDTH, PROBE_CONTENT, SPREAD_BETWEEN_PLACES } from './domains.js'
 import type { ProbeFinding } from './probe-finding.js'
+import type { Confidence } from './terms.js'
 
 /** How sure the mean of a zone shall be, and how much its places differ. */
-export interface ProbeCountInput {
+export interface ProbeCountInput extends Confidence {
   /** Standard deviation between places, from a trial with many readings. Unit: m³/m³. Range: (0, 1]. */
   readonly standardDeviation: number
   /** Half width of the confidence interval that would be good enough. Unit: m³/m³. Range: (0, 1]. */
   readonly halfWidth: number
-  /** Confidence of the interval, 0.95 when left out. Unit: 1. Range: [0.5, 0.9999]. */
-  readonly confidence?: number
 }
 
 /** How many probes are needed. */
@@ -81,11 +80,9 @@ function enough(n: number, needed: (n: number) => number): boolean {
 }
 
 /** Readings of one zone at one time. */
-export interface ZoneReadings {
+export interface ZoneReadings extends Confidence {
   /** Water content at each probe. Unit: m³/m³. Range: each in [0, 1]. */
   readonly waterContents: readonly WaterContent[]
-  /** Confidence of the interval, 0.95 when left out. Unit: 1. Range: [0.5, 0.9999]. */
-  readonly confidence?: number
 }
 
 /** The mean of a zone and how sure it is. */

@@ -23,9 +23,10 @@ export type { ResolvedSenmlRecord, SenmlRecord } from './senml-record.js'
 export { type CsvColumn, type CsvSeries, type CsvSeriesOptions, seriesFromCsv } from './series-from-csv.js'
 export type { Separator } from './table-form.js'
 export type { DateOrder } from './table-times.js'
+export type { ReadingKind } from './terms.js'
 export { type DecodedText, textFromBytes } from './text-from-bytes.js'
 export { readingsFromTidyCsv, type TableOptions, type TableReadings, tidyCsvFromReadings } from './tidy-csv.js'
-export type { ReadingKind, TidyReading } from './tidy-reading.js'
+export type { TidyReading } from './tidy-reading.js'
 export type {
   EmittersDocument,
   LimitsDocument,

@@ -179,7 +179,7 @@ describe('irrigation limits', () => {
       quantity: 'depletion',
     })
     expectDomainError(() => irrigationLimits({ container: slab, medium, depletion, minAir: 1 as never }), {
-      quantity: 'min-air',
+      quantity: 'least air',
     })
   })
 })

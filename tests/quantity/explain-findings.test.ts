@@ -31,7 +31,6 @@ import {
   validityOf,
   validityTopp1980,
   vanGenuchten1980,
-  type WaterContent,
   waterClassesDeBoodt1972,
   waterContent,
   zoneMean,
@@ -58,7 +57,7 @@ const limits = irrigationLimits({
   medium,
   container: boxContainer({ length: centimetres(100), width: centimetres(15), height: centimetres(7.5) }),
   depletion: percent(20) as never,
-  minAir: percent(60),
+  minAir: percent(30),
 })
 const steady = Float64Array.from({ length: 48 }, () => 0.5)
 const warm = Float64Array.from({ length: 48 }, (_, i) => 20 + 5 * Math.sin((i * Math.PI) / 12))
@@ -73,11 +72,10 @@ const said: Readonly<Record<string, readonly Finding[]>> = {
     ...probeDrift({ first: { before: rawReading(290), now: rawReading(420) }, calibration }).findings,
     ...fitNoUseCorrection({ waterContents: steady, temperatures: warm }).findings,
     ...zoneMean({
-      probes: [0.5, 0.51, 0.52, 0.9, Number.NaN].map((value, i) => ({
-        name: `P${i}`,
-        weight: 1,
-        waterContent: value as WaterContent,
-      })),
+      probes: [
+        { name: 'silent', weight: 1 },
+        ...[0.5, 0.51, 0.52, 0.9].map((value, i) => ({ name: `P${i}`, weight: 1, waterContent: waterContent(value) })),
+      ],
     }).findings,
     ...checkPlacement({
       container: { shape: 'box', length: centimetres(100), width: centimetres(15), height: centimetres(7.5) },
@@ -113,9 +111,9 @@ const said: Readonly<Record<string, readonly Finding[]>> = {
       of: ({ x }) => x * x,
     }).findings,
     ...propagateMonteCarlo<{ x: number }>({
-      inputs: { x: { estimate: 0, standardUncertainty: 1 } },
+      inputs: { x: { estimate: 0.5, standardUncertainty: 0.3 } },
       of: ({ x }) => {
-        waterContent(x + 0.5)
+        waterContent(x)
         return x
       },
       draws: 1000,

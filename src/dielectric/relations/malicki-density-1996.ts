@@ -6,7 +6,7 @@ import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
 import { APPARENT, BULK_DENSITY } from '../domains.js'
 import type { ApparentPermittivity, DryDensity, WaterHeld } from '../terms.js'
-import { reachedPermittivity } from './herkelrath-1991.js'
+import { reachedPermittivity } from './reached-permittivity.js'
 import { waterContentBetween } from './water-content-between.js'
 
 /** A permittivity and the bulk density of the medium. */

@@ -5,7 +5,7 @@ import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { APPARENT, ROOT_LAW_EXPONENT, ROOT_LAW_OFFSET, ROOT_LAW_SLOPE } from '../domains.js'
 import type { ApparentPermittivity } from '../terms.js'
-import { reachedPermittivity } from './herkelrath-1991.js'
+import { reachedPermittivity } from './reached-permittivity.js'
 import { waterContentBetween } from './water-content-between.js'
 
 /** The three coefficients of the power law in the square root of permittivity, from an own fit. */

@@ -1,8 +1,8 @@
 import type { SuctionHead } from '../../quantity/generated/suction.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { requireObject } from '../../quantity/require-object.js'
-import { powerLaw } from './brooks-corey-1964.js'
 import { checkExponent } from './curve-limits.js'
+import { powerLaw } from './power-law.js'
 import type { ConductiveModel } from './retention-model.js'
 import type { SaturatedLimit } from './terms.js'
 

@@ -4,8 +4,8 @@ import { optionsOf } from '../../quantity/options-of.js'
 import { HAVERKAMP_COEFFICIENT } from '../domains.js'
 import { checkExponent, finiteSuction } from './curve-limits.js'
 import type { ConductiveModel } from './retention-model.js'
+import { retentionOf } from './retention-of.js'
 import type { WaterLimits } from './terms.js'
-import { retentionOf } from './van-genuchten-1980.js'
 import { logPower, softplus } from './van-genuchten-form.js'
 
 /** The numbers of a Haverkamp curve, for suctions in centimetres. */

@@ -4,8 +4,8 @@ import { requireObject } from '../../quantity/require-object.js'
 import { checkExponent, checkScale } from './curve-limits.js'
 import { mualemOfFreeExponents } from './mualem-free-exponents.js'
 import type { RetentionModel } from './retention-model.js'
+import { retentionOf } from './retention-of.js'
 import type { PoreConnection, SaturatedLimit } from './terms.js'
-import { retentionOf } from './van-genuchten-1980.js'
 
 /** The numbers of a log-logistic retention curve. */
 export interface LogLogisticRetention extends SaturatedLimit, PoreConnection {

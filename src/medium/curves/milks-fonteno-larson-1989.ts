@@ -2,8 +2,8 @@ import { requireObject } from '../../quantity/require-object.js'
 import { checkAlpha, checkExponent } from './curve-limits.js'
 import { mualemOfFreeExponents } from './mualem-free-exponents.js'
 import type { RetentionModel } from './retention-model.js'
+import { retentionOf } from './retention-of.js'
 import type { PoreConnection, SuctionExponent, SuctionScale, WaterLimits } from './terms.js'
-import { retentionOf } from './van-genuchten-1980.js'
 
 /** The numbers of a five-parameter retention curve. */
 export interface FiveParameterRetention extends WaterLimits, PoreConnection, SuctionScale, SuctionExponent {

@@ -2,8 +2,8 @@ import type { Share } from '../../quantity/generated/share.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { checkAlpha, checkConnection, checkExponent, finiteSuction } from './curve-limits.js'
 import type { ConductiveModel } from './retention-model.js'
+import { retentionOf } from './retention-of.js'
 import type { SuctionScale, WaterLimits } from './terms.js'
-import { retentionOf } from './van-genuchten-1980.js'
 import { type Curve, conductingPart, logSaturationAt } from './van-genuchten-form.js'
 
 /** The numbers of a van Genuchten curve with m = 1 - 2/n. */
