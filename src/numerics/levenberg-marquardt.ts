@@ -31,7 +31,7 @@ const MOST_ITERATIONS = 300
  * the slope presses it outwards; other steps are cut off at the box and kept only when the sum falls. Ends when no free
  * parameter has a slope left, when a step neither promises nor brings 1e-10 of the sum, or when no step is left.
  */
-export function leastSquares(problem: LeastSquares): LeastSquaresMinimum {
+export function nonlinearLeastSquares(problem: LeastSquares): LeastSquaresMinimum {
   const { lower, upper, count, residuals } = problem
   let p = problem.start.map((value, j) => clip(value, lower[j]!, upper[j]!))
   let at = new Float64Array(count)

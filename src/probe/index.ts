@@ -1,4 +1,5 @@
 export { applyCalibration } from './apply-calibration.js'
+export { applyNoUseCorrection, type CorrectedWaterContent, type NoUseReading } from './apply-no-use-correction.js'
 export { applyCalibrationToSeries, type ReadingSeries, type SeriesCounts } from './apply-to-series.js'
 export { type CalibratedUncertainty, calibratedUncertainty, type UncertainReading } from './calibrated-uncertainty.js'
 export type {
@@ -27,13 +28,10 @@ export { explainPlacement } from './explain-placement.js'
 export { explainProbeFinding } from './explain-probe-finding.js'
 export { type CalibrationFitInput, fitCalibration, type WeightedSample } from './fit-calibration.js'
 export {
-  applyNoUseCorrection,
-  type CorrectedWaterContent,
   type CorrectionSlope,
   fitNoUseCorrection,
   type NoUseCorrection,
   type NoUsePeriod,
-  type NoUseReading,
 } from './no-use-correction.js'
 export {
   type MeanWithConfidence,

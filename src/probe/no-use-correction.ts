@@ -1,11 +1,10 @@
 import { leastSquares } from '../numerics/least-squares.js'
 import { InputError } from '../quantity/errors.js'
-import type { BulkEC } from '../quantity/generated/electrical-conductivity.js'
 import type { Temperature } from '../quantity/generated/temperature.js'
-import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
 import { requireObject } from '../quantity/require-object.js'
-import { BULK_EC, READ_CONTENT, READ_TEMPERATURE, REFERENCE_TEMPERATURE } from './domains.js'
+import { REFERENCE_TEMPERATURE } from './domains.js'
+import { causeOf, refuseNarrow, refuseTogether } from './no-use-causes.js'
 import type { ProbeFinding } from './probe-finding.js'
 
 /** A period in which the water did not change: covered containers in the dark, without plants, shots or drain. */
@@ -141,118 +140,6 @@ export function fitNoUseCorrection(period: NoUsePeriod): NoUseCorrection {
   }
 }
 
-/** A water content to be corrected. */
-export interface NoUseReading {
-  /** How temperature and salt move the probe, made by `fitNoUseCorrection`. */
-  readonly correction: NoUseCorrection
-  /** What the calibration gave. Unit: m³/m³. Range: (-∞, ∞). */
-  readonly waterContent: WaterContent
-  /** Temperature of the medium. Unit: °C. Range: (-∞, ∞). */
-  readonly temperature: Temperature
-  /** Bulk EC at 25 °C; needed when the correction has a slope for it. Unit: dS/m. Range: [0, ∞). */
-  readonly bulkEC?: BulkEC
-}
-
-/** A corrected water content. */
-export interface CorrectedWaterContent {
-  /** Water content at the reference temperature and EC. Unit: m³/m³. */
-  readonly waterContent: WaterContent
-  readonly findings: readonly ProbeFinding[]
-}
-
-/**
- * A water content brought to the temperature, and the bulk EC, of reference.
- *
- * ```math
- * \theta_r = \theta - b_T (T - T_r) - b_E (\sigma - \bar\sigma)
- * ```
- *
- * @param reading - Correction, water content, temperature and bulk EC.
- * @returns The corrected water content, with a warning outside the temperatures and ECs of the record.
- * @throws `DomainError` outside the ranges; `InputError` when the bulk EC is needed and missing.
- * @source definition
- * @example
- * ```ts
- * const temperatures = Float64Array.from({ length: 48 }, (_, i) => 20 + 5 * Math.sin((i * Math.PI) / 12))
- * const waterContents = temperatures.map((t) => 0.55 + 0.002 * (t - 25))
- * const correction = fitNoUseCorrection({ waterContents, temperatures })
- * applyNoUseCorrection({
- *   correction,
- *   waterContent: waterContent(0.54),
- *   temperature: celsius(20),
- * }).waterContent // => 0.55
- * ```
- */
-export function applyNoUseCorrection(reading: NoUseReading): CorrectedWaterContent {
-  requireObject(reading, 'reading')
-  const { correction } = reading
-  const waterContent = numberIn(reading.waterContent, READ_CONTENT, 'waterContent')
-  const warm = numberIn(reading.temperature, READ_TEMPERATURE, 'temperature')
-  const findings = outside('temperature', warm, correction.temperature, '°C')
-  let corrected = waterContent - correction.temperature.slope * (warm - correction.temperature.reference)
-  const salt = reading.bulkEC === undefined ? undefined : numberIn(reading.bulkEC, BULK_EC, 'bulkEC')
-  if (correction.bulkEC !== undefined) {
-    if (salt === undefined)
-      throw new InputError('bulkEC', 'is missing', 'this correction has a slope for it: give it, or fit without it')
-    corrected -= correction.bulkEC.slope * (salt - correction.bulkEC.reference)
-    findings.push(...outside('bulkEC', salt, correction.bulkEC, 'dS/m'))
-  }
-  return { waterContent: corrected as WaterContent, findings }
-}
-
-interface Cause {
-  readonly values: readonly number[]
-  readonly reference: number
-  readonly min: number
-  readonly max: number
-}
-
-function causeOf(list: Float64Array, kept: readonly number[], reference: number | undefined): Cause {
-  const values = kept.map((i) => list[i]!)
-  const mean = values.reduce((total, value) => total + value, 0) / values.length
-  const [lowest, highest] = [
-    values.reduce((a, b) => Math.min(a, b), Infinity),
-    values.reduce((a, b) => Math.max(a, b), -Infinity),
-  ]
-  return { values, reference: reference ?? mean, min: lowest, max: highest }
-}
-
-function refuseNarrow(name: string, cause: Cause | undefined, least: number, unit: string): void {
-  if (cause === undefined || cause.max - cause.min >= least) return
-  throw new InputError(
-    name,
-    `spread over only ${(cause.max - cause.min).toPrecision(2)} ${unit}`,
-    `record until they have spread over ${least} ${unit}, for example through a warm day and a cool night`,
-  )
-}
-
-/** Refuses two causes of which more than nine tenths of the spread are the same: nothing could share the effect out. */
-function refuseTogether(causes: readonly Cause[], names: readonly string[]): void {
-  for (let a = 0; a < causes.length; a++) {
-    for (let b = 0; b < a; b++) {
-      const r = correlation(causes[a]!.values, causes[b]!.values)
-      if (r * r > 0.9)
-        throw new InputError(
-          `${names[b]}, ${names[a]}`,
-          `go together (correlation ${r.toFixed(2)}), so that their effects cannot be told apart`,
-          `fit without ${names[a]}, or record a period in which they differ`,
-        )
-    }
-  }
-}
-
-function correlation(a: readonly number[], b: readonly number[]): number {
-  const mean = (list: readonly number[]) => list.reduce((total, value) => total + value, 0) / list.length
-  const [ma, mb] = [mean(a), mean(b)]
-  let [aa, bb, ab] = [0, 0, 0]
-  a.forEach((value, i) => {
-    aa += (value - ma) ** 2
-    bb += (b[i]! - mb) ** 2
-    ab += (value - ma) * (b[i]! - mb)
-  })
-  return aa > 0 && bb > 0 ? ab / Math.sqrt(aa * bb) : 1
-}
-
 function serialCorrelation(residuals: readonly number[], squares: number): number {
   const shared = residuals.slice(1).reduce((total, e, i) => total + e * residuals[i]!, 0)
   return Math.min(0.99, shared / squares)
@@ -261,9 +148,4 @@ function serialCorrelation(residuals: readonly number[], squares: number): numbe
 function unproven(name: string, { slope, standardError }: CorrectionSlope): ProbeFinding[] {
   if (Math.abs(slope) > 2 * standardError) return []
   return [{ code: 'slope-not-proven', level: 'note', about: name, value: slope }]
-}
-
-function outside(about: string, value: number, { min, max }: CorrectionSlope, unit: string): ProbeFinding[] {
-  if (value >= min && value <= max) return []
-  return [{ code: 'outside-no-use-record', level: 'caution', about, value, min, max, unit }]
 }
