@@ -75,7 +75,8 @@ function unlisted(files: readonly { readonly path: string; readonly code: string
             .filter((key) => !listed.has(key) && !used.has(key) && !used.has(`${path} *`))
             .map((key) => `${key}: nobody imports it`)
         const name = (one as ts.FunctionDeclaration).name?.text ?? ''
-        if (!listed.has(`${path} ${name}`) || OPAQUE.test(name)) return []
+        // Errors are made inside: what their constructors take needs no name outside.
+        if (ts.isClassDeclaration(one) || !listed.has(`${path} ${name}`) || OPAQUE.test(name)) return []
         return typesIn(one)
           .filter((type) => !HELPERS.includes(type))
           .flatMap((type) => origins.get(type) ?? [])
