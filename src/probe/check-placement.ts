@@ -60,11 +60,11 @@ export interface PlacementConflict {
   readonly probe: string
   /** What it is too close to. */
   readonly to: string
-  /** Distance between the surfaces; negative where they overlap. Unit: cm. */
+  /** Distance between the surfaces; negative where they overlap. Unit: cm. Range: any. */
   readonly distance: Length
-  /** Distance that is needed. Unit: cm. */
+  /** Distance that is needed. Unit: cm. Range: any. */
   readonly needed: Length
-  /** By how much it must be moved, or rods are too long. Unit: cm. */
+  /** By how much it must be moved, or rods are too long. Unit: cm. Range: any. */
   readonly by: Length
 }
 

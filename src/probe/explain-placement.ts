@@ -25,7 +25,7 @@ const MOVES: Readonly<Record<PlacementConflict['code'], (conflict: PlacementConf
  * @source definition
  * @example
  * ```ts
- * const near = { code: 'near-wall', probe: 'A', to: 'wall', distance: centimetres(1.2), needed: centimetres(2), by: centimetres(0.8) } as const
+ * const near = { code: 'near-wall' as const, probe: 'A', to: 'wall', distance: centimetres(1.2), needed: centimetres(2), by: centimetres(0.8) }
  * explainPlacement(near) // => 'move A 0.8 cm towards the middle'
  * ```
  */

@@ -6,13 +6,13 @@ export interface CodedFinding<Code extends string = string> {
   readonly level: 'note' | 'caution' | 'danger'
   /** Which input or output it is about. */
   readonly about?: string
-  /** The number that tells. Unit: that of `unit`. */
+  /** The number that tells. Unit: that of `unit`. Range: any. */
   readonly value?: number
-  /** With what it was compared. Unit: that of `unit`. */
+  /** With what it was compared. Unit: that of `unit`. Range: any. */
   readonly limit?: number
-  /** Lower end of the range that it left. Unit: that of `unit`. */
+  /** Lower end of the range that it left. Unit: that of `unit`. Range: any. */
   readonly min?: number
-  /** Upper end of the range that it left. Unit: that of `unit`. */
+  /** Upper end of the range that it left. Unit: that of `unit`. Range: any. */
   readonly max?: number
   /** Unit of the numbers. */
   readonly unit?: string

@@ -38,7 +38,7 @@ const WORDS: WordsOf<UncertaintyFinding> = {
  * @source definition
  * @example
  * ```ts
- * explainUncertaintyFinding({ code: 'draws-refused', level: 'caution', value: 20, limit: 1000 }).message.slice(0, 38) // => 'the function refused 20 of 1000 draws, '
+ * explainUncertaintyFinding({ code: 'draws-refused', level: 'caution', value: 20, limit: 1000 }).message.slice(0, 37) // => 'the function refused 20 of 1000 draws'
  * ```
  */
 export function explainUncertaintyFinding(finding: UncertaintyFinding): Finding {
