@@ -41,8 +41,8 @@ function wrongExports(files: readonly { readonly path: string; readonly code: st
     })
 }
 
-/** The compiler's own helpers, which say what a constructor makes and are never written by hand. */
-const HELPERS = ['Made', 'IsUnion']
+/** Types for the compiler alone, which say what a constructor makes and are never written by hand. */
+const FOR_COMPILER = ['Made', 'IsUnion']
 /** What a reducer remembers is written down and handed back, not read: the parts of a state need no name outside. */
 const OPAQUE = /State$|Counters$|^HeldEntry$|^KeptRows$/
 
@@ -78,7 +78,7 @@ function unlisted(files: readonly { readonly path: string; readonly code: string
         // Errors are made inside: what their constructors take needs no name outside.
         if (ts.isClassDeclaration(one) || !listed.has(`${path} ${name}`) || OPAQUE.test(name)) return []
         return typesIn(one)
-          .filter((type) => !HELPERS.includes(type))
+          .filter((type) => !FOR_COMPILER.includes(type))
           .flatMap((type) => origins.get(type) ?? [])
           .filter((key) => !listed.has(key))
           .map((key) => `${key}: is part of ${name}, but no index lists it`)
