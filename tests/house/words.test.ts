@@ -86,5 +86,5 @@ describe('words of the public face', () => {
     writeFileSync(path, Object.keys(faults).join('\n'))
     const said = prose(publicWords([path])).map((one) => one.split('"')[1])
     expect(said.sort()).toEqual(Object.values(faults).sort())
-  })
+  }, 180_000)
 })
