@@ -65,11 +65,25 @@ export function emitterCurve(input: EmitterCurveInput): EmitterCurve {
   const x = numberIn(exponent, DISCHARGE_EXPONENT, 'exponent')
   const curve = { perKilopascal: k / kilopascalsIn(pressureUnit) ** x, exponent: x }
   if (holds === undefined) return curve
-  numberIn(holds.from, EMITTER_PRESSURE, 'from')
-  numberIn(holds.to, EMITTER_PRESSURE, 'to')
-  if (holds.to < holds.from)
-    throw new InputError('holds', `ends at ${holds.to} kPa, below its beginning`, 'give the lower pressure first')
+  requireSpan(holds)
   return { ...curve, holds }
+}
+
+/** A curve may come out of a file: a number that was lost there must not become a flow that is none. */
+function requireCurve(curve: EmitterCurve): void {
+  requireObject(curve, 'curve')
+  numberIn(curve.perKilopascal, DISCHARGE_COEFFICIENT, 'perKilopascal')
+  if (!Number.isFinite(curve.exponent))
+    throw new InputError('exponent', `${String(curve.exponent)} is no number`, 'make the curve by emitterCurve')
+  if (curve.holds !== undefined) requireSpan(curve.holds)
+}
+
+function requireSpan(holds: EmitterPressureSpan): void {
+  requireObject(holds, 'holds')
+  const from = numberIn(holds.from, EMITTER_PRESSURE, 'from')
+  const to = numberIn(holds.to, EMITTER_PRESSURE, 'to')
+  if (to < from)
+    throw new InputError('holds', `ends at ${to} kPa, below its beginning`, 'give the lower pressure first')
 }
 
 /**
@@ -94,11 +108,10 @@ export function emitterCurve(input: EmitterCurveInput): EmitterCurve {
  * ```
  */
 export function checkEmitterPressure(curve: EmitterCurve, pressure: Pressure): Finding[] {
-  requireObject(curve, 'curve')
+  requireCurve(curve)
   const value = numberIn(pressure, EMITTER_PRESSURE, 'pressure')
   if (curve.holds === undefined) return []
-  const from = numberIn(curve.holds.from, EMITTER_PRESSURE, 'from')
-  const to = numberIn(curve.holds.to, EMITTER_PRESSURE, 'to')
+  const { from, to } = curve.holds
   if (value >= from && value <= to) return []
   const side = value < from ? 'below' : 'above'
   return [
@@ -124,7 +137,7 @@ export function checkEmitterPressure(curve: EmitterCurve, pressure: Pressure): F
  * @param curve - The emitter, made by `emitterCurve` or `fitEmitterCurve`.
  * @param pressureUnit - Unit of pressure that is wanted.
  * @returns Flow at one such unit of pressure. Unit: L/h.
- * @throws `InputError` for an unknown unit.
+ * @throws `InputError` for an unknown unit, and as the others for a curve with a number lost.
  * @source savva-2002, Eq. 13
  * @example
  * ```ts
@@ -133,7 +146,7 @@ export function checkEmitterPressure(curve: EmitterCurve, pressure: Pressure): F
  * ```
  */
 export function emitterCoefficient(curve: EmitterCurve, pressureUnit: EmitterPressureUnit): number {
-  requireObject(curve, 'curve')
+  requireCurve(curve)
   return curve.perKilopascal * kilopascalsIn(pressureUnit) ** curve.exponent
 }
 
@@ -157,7 +170,7 @@ export function emitterCoefficient(curve: EmitterCurve, pressureUnit: EmitterPre
  * ```
  */
 export function emitterFlowAt(curve: EmitterCurve, pressure: Pressure): Flow {
-  requireObject(curve, 'curve')
+  requireCurve(curve)
   return (curve.perKilopascal * numberIn(pressure, EMITTER_PRESSURE, 'pressure') ** curve.exponent) as Flow
 }
 
@@ -180,7 +193,7 @@ export function emitterFlowAt(curve: EmitterCurve, pressure: Pressure): Flow {
  * ```
  */
 export function emitterPressureFor(curve: EmitterCurve, flow: Flow): Pressure {
-  requireObject(curve, 'curve')
+  requireCurve(curve)
   const ratio = numberIn(flow, EMITTER_FLOW, 'flow') / curve.perKilopascal
   if (!(curve.exponent > 0.02))
     throw new InputError(
