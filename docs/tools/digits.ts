@@ -59,7 +59,7 @@ async function startedRunner(): Promise<Vitest> {
       watch: false,
       reporters: [{}],
       maxWorkers: 1,
-      testTimeout: 20_000,
+      testTimeout: 120_000,
     },
     {
       plugins: [{ name: 'slip', enforce: 'pre', load: (id: string) => (id === slip.path ? slip.code : undefined) }],

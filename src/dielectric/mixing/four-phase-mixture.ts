@@ -33,7 +33,7 @@ export interface FourPhases {
   readonly water: Permittivity
   /** Permittivity of the air, 1. Unit: 1. Range: [1, 1.1]. */
   readonly air: Permittivity
-  /** Exponent of the mixing law; 0.5 where nothing is known. Unit: 1. Range: (0, 1]. */
+  /** Exponent of the mixing law; 0.5 where nothing is known. Unit: 1. Range: [0.001, 1]. */
   readonly exponent: number
 }
 

@@ -17,7 +17,7 @@ export interface Phase {
 export interface Mixture {
   /** All constituents; their shares add up to 1. */
   readonly phases: readonly Phase[]
-  /** Exponent of the mixing law; 0.5 where nothing is known. Unit: 1. Range: (0, 1]. */
+  /** Exponent of the mixing law; 0.5 where nothing is known. Unit: 1. Range: [0.001, 1]. */
   readonly exponent: number
 }
 

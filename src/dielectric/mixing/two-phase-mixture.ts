@@ -11,7 +11,7 @@ export interface TwoPhases {
   readonly solids: Permittivity
   /** Permittivity of what fills the pores. Unit: 1. Range: [1, 100]. */
   readonly filling: Permittivity
-  /** Exponent of the mixing law; 0.5 where nothing is known. Unit: 1. Range: (0, 1]. */
+  /** Exponent of the mixing law; 0.5 where nothing is known. Unit: 1. Range: [0.001, 1]. */
   readonly exponent: number
 }
 

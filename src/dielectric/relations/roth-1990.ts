@@ -27,7 +27,7 @@ export interface ThreePhases {
   readonly air: Permittivity
   /** Permittivity of the water at the temperature of the medium. Unit: 1. Range: [30, 100]. */
   readonly water: Permittivity
-  /** Exponent of the mixing law; 0.5 where nothing is known. Unit: 1. Range: (0, 1]. */
+  /** Exponent of the mixing law; 0.5 where nothing is known. Unit: 1. Range: [0.001, 1]. */
   readonly exponent: number
 }
 

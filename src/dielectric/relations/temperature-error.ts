@@ -20,7 +20,7 @@ export interface WarmedMedium {
   readonly solids: Permittivity
   /** Permittivity of the air, 1. Unit: 1. Range: [1, 1.1]. */
   readonly air: Permittivity
-  /** Exponent of the mixing law; 0.5 where nothing is known. Unit: 1. Range: (0, 1]. */
+  /** Exponent of the mixing law; 0.5 where nothing is known. Unit: 1. Range: [0.001, 1]. */
   readonly exponent: number
   /** Temperature of the medium. Unit: °C. Range: [-20, 110]. */
   readonly mediumTemperature: Temperature
