@@ -158,3 +158,31 @@ export { type PenmanMonteithTerms, referenceETFao56 } from './reference/referenc
 export type { StepsOfDay } from './reference/steps-of-day.js'
 export type { StepsOfHour } from './reference/steps-of-hour.js'
 export { explainWeatherFinding, type WeatherFinding } from './reference/weather-doubts.js'
+export type { WeatherSteps } from './reference/weather-steps.js'
+export type {
+  AerodynamicTerms,
+  AvailableEnergy,
+  BareSoil,
+  BasalCoefficient,
+  CarbonDioxide,
+  Cover,
+  CropInAir,
+  CropUse,
+  DayDepletion,
+  Drip,
+  Extinction,
+  FieldCapacity,
+  FieldWaterEC,
+  IntervalConfidence,
+  LeafArea,
+  LeafBoundary,
+  MaxCoefficient,
+  ReferenceDay,
+  RootDepth,
+  SkippedDays,
+  SoilWater,
+  UseSeries,
+  WaterShortage,
+  WeatherSite,
+  Wetting,
+} from './terms.js'

@@ -4,11 +4,10 @@ import { requireList } from '../quantity/require-list.js'
 import { requireObject } from '../quantity/require-object.js'
 import { FLAT_TOLERANCE, REPEATS } from './domains.js'
 import { QUALITY } from './flags.js'
+import type { Readings } from './terms.js'
 
 /** A series with the number of repeats that are not believed. */
-export interface FlatLineInput {
-  /** Readings; NaN is a missing one. Unit: any. Range: any. */
-  readonly value: ArrayLike<number>
+export interface FlatLineInput extends Readings {
   /** Readings that differ by less are the same. Unit: that of the series. Range: [0, ∞). */
   readonly tolerance: number
   /** With so many equal readings before it, a reading is suspect. Unit: 1. Range: integers [1, 1000000]. */

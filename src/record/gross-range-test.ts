@@ -4,11 +4,10 @@ import { requireList } from '../quantity/require-list.js'
 import { requireObject } from '../quantity/require-object.js'
 import { RANGE_LIMIT } from './domains.js'
 import { QUALITY } from './flags.js'
+import type { Readings } from './terms.js'
 
 /** A series with the range that its sensor can report and the range that its user expects. */
-export interface GrossRangeInput {
-  /** Readings; NaN is a missing one. Unit: any. Range: any. */
-  readonly value: ArrayLike<number>
+export interface GrossRangeInput extends Readings {
   /** Lowest value that the sensor can report. Unit: that of the series. Range: (-∞, ∞). */
   readonly sensorMin: number
   /** Highest value that the sensor can report. Unit: that of the series. Range: (-∞, ∞). */

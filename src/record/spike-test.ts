@@ -5,11 +5,10 @@ import { requireObject } from '../quantity/require-object.js'
 import { type Direction, directionOf } from './direction.js'
 import { SPIKE_HEIGHT } from './domains.js'
 import { QUALITY } from './flags.js'
+import type { Readings } from './terms.js'
 
 /** A series with the heights of spikes that are not believed. */
-export interface SpikeInput {
-  /** Readings; NaN is a missing one. Unit: any. Range: any. */
-  readonly value: ArrayLike<number>
+export interface SpikeInput extends Readings {
   /** A higher spike is suspect. Unit: that of the series. Range: [0, ∞). */
   readonly suspect: number
   /** A higher spike fails. Unit: that of the series. Range: [0, ∞). */

@@ -17,13 +17,12 @@ import {
   WATER_DEPTH,
   WETTED_GROUND,
 } from '../domains.js'
+import type { BareSoil, BasalCoefficient, Drip, FieldCapacity, MaxCoefficient } from '../terms.js'
 
 import { dryingLine } from './drying-line.js'
 
 /** The surface layer that dries by evaporation. */
-export interface EvaporationLayer {
-  /** Water content at field capacity. Unit: m³/m³. Range: [0, 1]. */
-  readonly fieldCapacity: WaterContent
+export interface EvaporationLayer extends FieldCapacity {
   /** Water content at the wilting point. Unit: m³/m³. Range: [0, 1]. */
   readonly wiltingPoint: WaterContent
   /** Depth of the layer, 0.1 to 0.15 m. Unit: cm. Range: (0, 2000]. */
@@ -96,13 +95,7 @@ export function evaporationReduction(input: EvaporationReductionInput): Share {
 }
 
 /** Coefficients and height from which cover follows. */
-export interface CoverInput {
-  /** Basal crop coefficient of the day. Unit: 1. Range: [0, 3]. */
-  readonly basalCoefficient: CropCoefficient
-  /** Basal coefficient of dry bare soil, 0.15 to 0.20; 0.15 by default. Unit: 1. Range: [0, 3]. */
-  readonly minCoefficient?: CropCoefficient
-  /** Highest coefficient, from `maxCropCoefficientFao56()`. Unit: 1. Range: [0, 3]. */
-  readonly maxCoefficient: CropCoefficient
+export interface CoverInput extends BareSoil, MaxCoefficient, BasalCoefficient {
   /** Mean plant height. Unit: cm. Range: [0, 10000]. */
   readonly height: Length
 }
@@ -138,13 +131,11 @@ export function coverFromCoefficient(input: CoverInput): GroundFraction {
 }
 
 /** What wets the ground and what covers it. */
-export interface ExposedWettedInput {
+export interface ExposedWettedInput extends Drip {
   /** Share of the ground that leaves cover. Unit: 1. Range: [0, 1]. */
   readonly cover: GroundFraction
   /** Share of the ground that is wetted. Unit: 1. Range: (0, 1]. */
   readonly wettedShare: GroundFraction
-  /** Whether drippers wet mainly the shaded ground; false by default. */
-  readonly drip?: boolean
 }
 
 /**
@@ -171,11 +162,7 @@ export function exposedWettedShare(input: ExposedWettedInput): GroundFraction {
 }
 
 /** What limits the evaporation from the soil on a day. */
-export interface EvaporationCoefficientInput {
-  /** Basal crop coefficient. Unit: 1. Range: [0, 3]. */
-  readonly basalCoefficient: CropCoefficient
-  /** Highest coefficient, from `maxCropCoefficientFao56()`. Unit: 1. Range: [0, 3]. */
-  readonly maxCoefficient: CropCoefficient
+export interface EvaporationCoefficientInput extends MaxCoefficient, BasalCoefficient {
   /** Reduction of a drying surface, from `evaporationReduction()`; 1 by default. Unit: 1. Range: [0, 1]. */
   readonly reduction?: Share
   /** Share of the ground that is wetted and exposed. Unit: 1. Range: (0, 1]. */

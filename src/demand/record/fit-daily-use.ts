@@ -6,9 +6,10 @@ import type { Finding } from '../../quantity/finding.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { TEST_SHARE } from '../domains.js'
+import type { IntervalConfidence } from '../terms.js'
 
 /** Days of measured use with the climate that drove it, in order of time. NaN marks what is missing. */
-export interface DailyUseRecord {
+export interface DailyUseRecord extends IntervalConfidence {
   /** Water used each day, weighed, or given less drained; mm (L/m²) or L for a plant. Unit: mm. Range: any. */
   readonly use: Float64Array
   /** Radiation sum of each day. Unit: J/cm². Range: any. */
@@ -17,8 +18,6 @@ export interface DailyUseRecord {
   readonly deficitHours: Float64Array
   /** Share of the usable days, the last ones, that are kept out of the fit to test it; 0.3 by default. Unit: 1. Range: [0.1, 0.5]. */
   readonly testShare?: number
-  /** Confidence of the intervals; 0.95 by default. Unit: 1. Range: [0.5, 0.9999]. */
-  readonly confidence?: number
 }
 
 /** A fitted coefficient and how surely it is known. */

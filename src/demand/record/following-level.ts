@@ -6,37 +6,29 @@ import type { Finding } from '../../quantity/finding.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { PACE, TRAINING_SHARE } from '../domains.js'
+import type { IntervalConfidence, SkippedDays, UseSeries } from '../terms.js'
+import type { FittedUse } from './fit-daily-use.js'
 import { type ForecastRows, forecastRows, type UseCause } from './forecast-record.js'
 import { type ForecastScore, forecastScore } from './forecast-score.js'
 
 /** Days of use with what drove it. */
-export interface FollowingLevelInput {
-  /** Water used each day, NaN where missing. Unit: mm. Range: any. */
-  readonly use: Float64Array
+export interface FollowingLevelInput extends UseSeries, IntervalConfidence {
   /** What drives use beside the level; may be none. */
   readonly causes: readonly UseCause[]
   /** Share of the complete days, the first ones, from which the pace of the level is learnt; 0.7 by default. Unit: 1. Range: [0.5, 0.9]. */
   readonly trainingShare?: number
   /** Variance of the daily step of the level over that of the noise; learnt by default. Unit: 1. Range: [0, 1000000]. */
   readonly pace?: number
-  /** Confidence of the intervals; 0.95 by default. Unit: 1. Range: [0.5, 0.9999]. */
-  readonly confidence?: number
 }
 
 /** A coefficient at the end of the record. */
-export interface LevelCoefficient {
+export interface LevelCoefficient extends FittedUse {
   /** Name of the cause, or `level`. */
   readonly name: string
-  /** Estimate. Unit: use/cause. */
-  readonly value: number
-  /** Lower end of the interval. Unit: use/cause. */
-  readonly low: number
-  /** Upper end of the interval. Unit: use/cause. */
-  readonly high: number
 }
 
 /** Forecasts of each day from the days before it, and what was learnt. */
-export interface FollowingLevel {
+export interface FollowingLevel extends SkippedDays {
   /** Forecast of each day; NaN on the first days and where a cause is missing. Unit: mm. */
   readonly forecasts: Float64Array
   /** Lower end of the interval of each forecast. Unit: mm. */
@@ -53,8 +45,6 @@ export interface FollowingLevel {
   readonly score: ForecastScore
   /** Share of these days inside their interval. Unit: 1. */
   readonly covered: number
-  /** Days without use or without a cause. Unit: 1. */
-  readonly skippedDays: number
   /** What the record cannot tell. */
   readonly warnings: readonly Finding[]
 }

@@ -8,7 +8,6 @@ import {
   SITE_ELEVATION,
   SUNSHINE,
 } from '../../air/domains.js'
-
 import { saturationVapourPressureFao56 } from '../../air/saturation-vapour-pressure-fao56.js'
 import { dayLengthFao56, extraterrestrialRadiationFao56, type SolarDay } from '../../air/solar-geometry-fao56.js'
 import {
@@ -17,6 +16,7 @@ import {
   solarRadiationOnIslandFao56,
 } from '../../air/solar-radiation-estimates-fao56.js'
 import { solarRadiationFromSunshineFao56 } from '../../air/solar-radiation-from-sunshine-fao56.js'
+import type { HumidityRange } from '../../air/terms.js'
 import {
   vapourPressureFromMaxHumidityFao56,
   vapourPressureFromMeanHumidityFao56,
@@ -27,12 +27,12 @@ import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
 import type { DailyRadiation } from '../../quantity/generated/daily-radiation.js'
 import type { Duration } from '../../quantity/generated/duration.js'
-import type { Elevation } from '../../quantity/generated/elevation.js'
 import type { Pressure, VapourPressure } from '../../quantity/generated/pressure.js'
 import type { RelativeHumidity } from '../../quantity/generated/share.js'
 import type { Temperature, TemperatureChange } from '../../quantity/generated/temperature.js'
 import type { WindSpeed } from '../../quantity/generated/wind.js'
 import { numberIn } from '../../quantity/guard.js'
+import type { WeatherSite } from '../terms.js'
 
 /** Wind speed at 2 m that FAO-56 takes where none is known, m/s: the mean of 2000 stations. */
 const USUAL_WIND = 2
@@ -42,19 +42,11 @@ const USUAL_WIND = 2
  * humidity, highest humidity, mean humidity; solar radiation from itself, or from sunshine. What is missing is estimated as FAO-56 says,
  * and named in the result.
  */
-export interface DailyWeather extends DayTemperatures, SolarDay {
-  /** Height of the site above sea level. Unit: m. Range: [-500, 9000]. */
-  readonly elevation: Elevation
-  /** Pressure of the air at the site; that of its elevation by default. Unit: kPa. Range: [30, 120]. */
-  readonly pressure?: Pressure
+export interface DailyWeather extends WeatherSite, Partial<HumidityRange>, DayTemperatures, SolarDay {
   /** Actual vapour pressure, mean of the day. Unit: kPa. Range: [0, 10]. */
   readonly vapourPressure?: VapourPressure
   /** Dew point, mean of the day. Unit: °C. Range: [-60, 100]. */
   readonly dewPoint?: Temperature
-  /** Highest relative humidity, reached near the lowest temperature. Unit: 1. Range: [0, 1]. */
-  readonly maxHumidity?: RelativeHumidity
-  /** Lowest relative humidity, reached near the highest temperature. Unit: 1. Range: [0, 1]. */
-  readonly minHumidity?: RelativeHumidity
   /** Mean relative humidity of the day. Unit: 1. Range: [0, 1]. */
   readonly meanHumidity?: RelativeHumidity
   /** Without any humidity: how far the dew point lies below the lowest temperature; 0 K by default. Unit: K. Range: [0, 10]. */

@@ -5,6 +5,7 @@ import type { Pressure } from '../../quantity/generated/pressure.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { DISCHARGE_COEFFICIENT, DISCHARGE_EXPONENT, EMITTER_FLOW, EMITTER_PRESSURE } from '../domains.js'
+import type { DischargeExponent } from '../terms.js'
 
 /** The units of pressure to which a printed discharge coefficient may belong. */
 export type EmitterPressureUnit = 'kPa' | 'bar' | 'psi' | 'metre of water'
@@ -28,13 +29,11 @@ export interface EmitterPressureSpan {
 }
 
 /** An emitter as a catalogue prints it. */
-export interface EmitterCurveInput {
+export interface EmitterCurveInput extends DischargeExponent {
   /** Discharge coefficient: the flow at one unit of pressure. Unit: L/h. Range: (0, ∞). */
   readonly coefficient: number
   /** Unit of pressure to which the coefficient belongs. */
   readonly pressureUnit: EmitterPressureUnit
-  /** Discharge exponent. Unit: 1. Range: [-0.5, 1.5]. */
-  readonly exponent: number
   /** Working pressures that the maker names. */
   readonly holds?: EmitterPressureSpan
 }
@@ -253,13 +252,11 @@ export function fitEmitterCurve(input: FitEmitterCurveInput): EmitterCurve {
 }
 
 /** Two pressures and how an emitter answers to pressure. */
-export interface EmitterFlowRatioInput {
+export interface EmitterFlowRatioInput extends DischargeExponent {
   /** Pressure to compare with. Unit: kPa. Range: (0, ∞). */
   readonly from: Pressure
   /** Another pressure. Unit: kPa. Range: (0, ∞). */
   readonly to: Pressure
-  /** Discharge exponent. Unit: 1. Range: [-0.5, 1.5]. */
-  readonly exponent: number
 }
 
 /**

@@ -8,7 +8,7 @@ import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterContentChange } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { EMITTER_FLOW, VALVE_TIME, WATER_CONTENT_CHANGE } from '../domains.js'
-import type { EmitterLine, ShotWish, ValveLimits } from '../terms.js'
+import type { EmitterLine, HowSerious, ShotWish, ValveLimits, WaterPerEmitter } from '../terms.js'
 import { shotVolume } from './shot-volume.js'
 
 /**
@@ -25,22 +25,18 @@ export interface SizeShotInput extends ShotWish, EmitterLine, Partial<ValveLimit
 }
 
 /** What a person should know before the valve opens, without words; `explainShotFinding` has them. */
-export interface ShotFinding {
+export interface ShotFinding extends HowSerious {
   /** Which limit is passed. */
   readonly code: 'max-run-time' | 'min-run-time' | 'max-rise' | 'line-fill' | 'pump-flow'
-  /** How much it matters: a `danger` must not be acted on unseen. */
-  readonly level: Finding['level']
   /** By how much the limit is passed. Unit: that of `unit`. */
   readonly value: number
   readonly unit: 's' | 'm³/m³' | 'L/h'
 }
 
 /** A shot with what is to be expected of it. Volumes are for one container; what is applied is kept or drains. */
-export interface SizedShot extends Advice {
+export interface SizedShot extends WaterPerEmitter, Advice {
   /** Water of the shot. Unit: L. */
   readonly volume: Volume
-  /** Water from each emitter. Unit: L. */
-  readonly perEmitter: Volume
   /** Time that the valve is open, with the time to fill the line. Unit: s. */
   readonly runTime: Duration
   /** Water that should stay. Unit: L. */
