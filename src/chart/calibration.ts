@@ -36,7 +36,7 @@ const STEPS = 80
  * const samples = [
  *   [2.1, 0.04], [8.4, 0.2], [16.8, 0.36], [27, 0.5], [39.7, 0.64], [54.8, 0.8],
  * ].map(([e, theta]) => ({ reading: permittivity(e), waterContent: waterContent(theta) }))
- * const calibration = fitCalibration({ samples, form: 'square root' })
+ * const calibration = fitCalibration({ samples, form: 'square-root' })
  * const picture = chartCalibration({ title: 'Probe 7, invented', calibration, readingTitle: 'permittivity' })
  * picture.includes('root of the mean squared residual 0.0098 m³/m³') // => true
  * ```

@@ -53,7 +53,7 @@ export interface CalibratedUncertainty {
  * const samples = [
  *   [2.1, 0.04], [8.4, 0.2], [16.8, 0.36], [27, 0.5], [39.7, 0.64], [54.8, 0.8],
  * ].map(([e, theta]) => ({ reading: permittivity(e), waterContent: waterContent(theta) }))
- * const calibration = fitCalibration({ samples, form: 'square root' })
+ * const calibration = fitCalibration({ samples, form: 'square-root' })
  * calibratedUncertainty({ calibration, reading: permittivity(30), readingSd: 0.5 }).standardUncertainty // => 0.01438
  * ```
  */

@@ -11,7 +11,7 @@ export type ProbeReading = RawReading | Permittivity
  * The curve that turns readings into water content: a line in the reading, in its square root or in another power of it, a parabola or
  * a cubic by least squares, or a cubic through every sample that never turns.
  */
-export type CalibrationForm = 'line' | 'square root' | 'power' | 'quadratic' | 'cubic' | 'monotone cubic'
+export type CalibrationForm = 'line' | 'square-root' | 'power' | 'quadratic' | 'cubic' | 'monotone-cubic'
 
 /** One sample of medium: what the probe reported in it, and what the scale says it held. */
 export interface CalibrationSample {

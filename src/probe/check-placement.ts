@@ -27,7 +27,7 @@ export interface PlacedProbe extends StraightBody {
 export interface PlacedObject extends StraightBody {
   readonly name: string
   /** A dripper wets all that lies below it, and is therefore looked at from above. */
-  readonly kind: 'metal' | 'dripper' | 'drain hole' | 'other'
+  readonly kind: 'metal' | 'dripper' | 'drain-hole' | 'other'
 }
 
 /** A container with what is in it. */
@@ -91,7 +91,7 @@ export interface PlacementCheck {
  * ```ts
  * const place = (x: number, depth: number) => ({ x: centimetres(x), y: centimetres(11), depth: centimetres(depth) })
  * const { conflicts } = checkPlacement({
- *   container: { shape: 'tapered pot', bottomDiameter: centimetres(18), topDiameter: centimetres(22), height: centimetres(20) },
+ *   container: { shape: 'tapered-pot', bottomDiameter: centimetres(18), topDiameter: centimetres(22), height: centimetres(20) },
  *   probes: [{ name: 'A', from: place(11, 10), to: place(19.5, 10), radius: centimetres(0.3) }],
  *   objects: [{ name: 'stake', kind: 'metal', from: place(14, 0), to: place(14, 8.5) }],
  * })

@@ -37,11 +37,11 @@ export interface CalibrationFitInput {
 
 const FORMS = {
   line: { degree: 1, words: 'straight line by least squares' },
-  'square root': { degree: 1, words: 'line in the square root of the reading by least squares' },
+  'square-root': { degree: 1, words: 'line in the square root of the reading by least squares' },
   power: { degree: 1, words: 'line in a power of the reading by least squares' },
   quadratic: { degree: 2, words: 'parabola by least squares' },
   cubic: { degree: 3, words: 'cubic by least squares' },
-  'monotone cubic': { degree: 0, words: 'cubic through the samples that never turns' },
+  'monotone-cubic': { degree: 0, words: 'cubic through the samples that never turns' },
 }
 
 /**
@@ -70,7 +70,7 @@ const FORMS = {
  * const samples = [
  *   [2.1, 0.04], [8.4, 0.2], [16.8, 0.36], [27, 0.5], [39.7, 0.64], [54.8, 0.8],
  * ].map(([e, theta]) => ({ reading: permittivity(e), waterContent: waterContent(theta) }))
- * const calibration = fitCalibration({ samples, form: 'square root' })
+ * const calibration = fitCalibration({ samples, form: 'square-root' })
  * calibration.coefficients // => [-0.1593057780, 0.1278378894]
  * calibration.statistics // => { rmse: 0.0097935, residualSd: 0.0119945, rSquared: 0.998545, leaveOneOutRmse: 0.018772 }
  * ```

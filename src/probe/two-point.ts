@@ -14,14 +14,14 @@ export interface TwoPointInput {
   /** Porosity of the medium, above which no sample can lie. Unit: 1. Range: (0, 1). */
   readonly porosity?: Porosity
   /** A line in the reading when left out. */
-  readonly form?: 'line' | 'square root' | 'power'
+  readonly form?: 'line' | 'square-root' | 'power'
   /** Power to which the power form raises the reading; leave it out for the others. Unit: 1. Range: (0, 10]. */
   readonly exponent?: number
 }
 
 const METHODS = {
   line: 'straight line through a dry and a saturated sample',
-  'square root': 'line in the square root of the reading through a dry and a saturated sample',
+  'square-root': 'line in the square root of the reading through a dry and a saturated sample',
   power: 'line in a power of the reading through a dry and a saturated sample',
 }
 

@@ -64,7 +64,7 @@ export interface CsvSeries {
   /** What is wrong with the first hundred refused and conflicting rows. */
   readonly problems: readonly DocumentProblem[]
   /** In which order the rows stood. */
-  readonly order: 'rising' | 'newest first' | 'shuffled'
+  readonly order: 'rising' | 'newest-first' | 'shuffled'
   /** Middle of the steps between two times; NaN for fewer than two. Unit: s. */
   readonly step: number
   readonly separator: Separator
@@ -94,7 +94,7 @@ const TABLE_CHARACTERS = 200_000_000
  * const table = seriesFromCsv('Zeit;Feuchte\r\n19.05.2026 07:05;55,3\r\n19.05.2026 07:00;NA\r\n', {
  *   time: 'Zeit', columns: { A: { column: 'Feuchte', kind: 'WaterContent', unit: '%' } }, clock: [{ from: 0, ahead: 7200 }], maxCharacters: 1000,
  * })
- * table // => { time: [1779166800, 1779167100], columns: { A: [NaN, 0.553] }, order: 'newest first', separator: ';', decimalMark: ',' }
+ * table // => { time: [1779166800, 1779167100], columns: { A: [NaN, 0.553] }, order: 'newest-first', separator: ';', decimalMark: ',' }
  * ```
  */
 export function seriesFromCsv(data: string | Uint8Array, options: CsvSeriesOptions): CsvSeries {

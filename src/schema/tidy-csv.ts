@@ -13,7 +13,7 @@ import { checkReading, type ReadingKind, readingValue, type TidyReading } from '
 /** How a table is read. */
 export interface TableOptions {
   /** Whether columns that the table should not have are refused, as by default, or passed over. */
-  readonly unknownColumns?: 'refuse' | 'pass over'
+  readonly unknownColumns?: 'refuse' | 'pass-over'
   /** Longest text that is looked at; eight million by default. Unit: 1. Range: integers [1, ∞). */
   readonly maxCharacters?: number
 }
@@ -111,14 +111,14 @@ export function tidyCsvFromReadings(readings: readonly TidyReading[]): string {
 }
 
 /** Where each column stands. */
-function columnsOf(header: readonly string[], unknownColumns: 'refuse' | 'pass over'): (name: string) => number {
+function columnsOf(header: readonly string[], unknownColumns: 'refuse' | 'pass-over'): (name: string) => number {
   const refuse = (problem: string, hint: string) => refusal(WHAT, 'header', '', problem, COLUMNS.join(','), hint)
   for (const name of NEEDED)
     if (!header.includes(name)) throw refuse(`has no column "${name}"`, 'add it to the first row')
   if (new Set(header).size !== header.length) throw refuse('names a column twice', 'name each once')
   const other = header.find((name) => !COLUMNS.includes(name))
   if (other !== undefined && unknownColumns === 'refuse')
-    throw refuse(`has a column "${other.slice(0, 40)}"`, 'remove it, or read with unknownColumns: "pass over"')
+    throw refuse(`has a column "${other.slice(0, 40)}"`, 'remove it, or read with unknownColumns: "pass-over"')
   const places = new Map(header.map((name, i) => [name, i]))
   return (name) => places.get(name) ?? -1
 }

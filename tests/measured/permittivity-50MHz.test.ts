@@ -45,7 +45,7 @@ describe.skipIf(!folder)('own calibrations on real readings at 50 MHz', () => {
     expect(topp.rmse).toBeCloseTo(0.0994, 4)
     expect(topp.rSquared).toBeGreaterThan(0.5)
   })
-  it.each(['line', 'square root', 'quadratic', 'monotone cubic'] as const)(
+  it.each(['line', 'square-root', 'quadratic', 'monotone-cubic'] as const)(
     'an own %s brings it down, leave-one-out',
     (form) => {
       const errors: Record<string, number> = {}
@@ -67,7 +67,7 @@ describe.skipIf(!folder)('own calibrations on real readings at 50 MHz', () => {
     },
   )
   it('two points, the driest and the wettest, already bring it down', () => {
-    for (const form of ['line', 'square root'] as const) {
+    for (const form of ['line', 'square-root'] as const) {
       const left: number[] = []
       for (const [name, samples] of soils()) {
         const sorted = [...samples].sort((a, b) => a.waterContent - b.waterContent)

@@ -100,7 +100,7 @@ describe('irrigation limits', () => {
             maxSuction: centimetresOfSuction(suction),
           })
           const of = (name: string) => limits.considered.find((limit) => limit.limit === name)?.waterContent as number
-          expect(limits.full.waterContent).toBe(Math.min(of('container capacity'), of('least air')))
+          expect(limits.full.waterContent).toBe(Math.min(of('container-capacity'), of('min-air')))
           expect(limits.refill.waterContent).toBe(Math.max(of('depletion'), of('suction')))
           expect(of(limits.full.limit)).toBe(limits.full.waterContent)
           expect(of(limits.refill.limit)).toBe(limits.refill.waterContent)
@@ -115,7 +115,7 @@ describe('irrigation limits', () => {
   it('say when a drained container has less air than the roots need', () => {
     const request = { container: slab, medium, depletion: percent(20) as never, lowerLimit: waterContent(0.3) }
     const limits = irrigationLimits({ ...request, minAir: percent(15) })
-    expect(limits.full).toEqual({ waterContent: 0.93 - 0.15, limit: 'least air' })
+    expect(limits.full).toEqual({ waterContent: 0.93 - 0.15, limit: 'min-air' })
     expect(limits.warnings).toContainEqual(
       expect.objectContaining({ code: 'air-below-min', level: 'caution', value: 0.93 - capacity }),
     )
@@ -179,7 +179,7 @@ describe('irrigation limits', () => {
       quantity: 'depletion',
     })
     expectDomainError(() => irrigationLimits({ container: slab, medium, depletion, minAir: 1 as never }), {
-      quantity: 'least air',
+      quantity: 'min-air',
     })
   })
 })

@@ -8,7 +8,7 @@ const cm = centimetres
 const place = (x: number, y: number, depth: number) => from(50 + x, 7.5 + y, depth)
 const from = (x: number, y: number, depth: number) => ({ x: x as Length, y: y as Length, depth: depth as Length })
 const slab: PlacementContainer = { shape: 'box', length: cm(100), width: cm(15), height: cm(10) }
-const pot: PlacementContainer = { shape: 'tapered pot', bottomDiameter: cm(18), topDiameter: cm(22), height: cm(20) }
+const pot: PlacementContainer = { shape: 'tapered-pot', bottomDiameter: cm(18), topDiameter: cm(22), height: cm(20) }
 const codes = (probe: Omit<PlacedProbe, 'name'>, container: PlacementContainer = slab) =>
   checkPlacement({ container, probes: [{ name: 'A', ...probe }] }).conflicts.map(({ code, to }) => `${code} ${to}`)
 

@@ -78,7 +78,7 @@ describe('a curve beyond its samples', () => {
   })
   it('goes on straight from the ends of a monotone cubic', () => {
     const x = [320, 410, 500, 655, 780, 1010]
-    const calibration = fitted(x, [0.03, 0.1, 0.27, 0.49, 0.58, 0.86], 'monotone cubic')
+    const calibration = fitted(x, [0.03, 0.1, 0.27, 0.49, 0.58, 0.86], 'monotone-cubic')
     const [first, last] = [calibration.knots[0], calibration.knots[5]]
     expect(at(calibration, 300).waterContent).toBeCloseTo(0.03 - 20 * (first?.slope ?? 0), 12)
     expect(at(calibration, 1050).waterContent).toBeCloseTo(0.86 + 40 * (last?.slope ?? 0), 12)
@@ -127,7 +127,7 @@ describe('a curve that turns between its samples', () => {
 
 describe('samples', () => {
   it('may come in any order', () => {
-    for (const form of ['line', 'quadratic', 'cubic', 'monotone cubic'] as const) {
+    for (const form of ['line', 'quadratic', 'cubic', 'monotone-cubic'] as const) {
       const sorted = fitted([1, 2, 3, 4, 5, 6], [0.1, 0.2, 0.32, 0.45, 0.6, 0.7], form)
       const mixed = fitted([4, 1, 6, 2, 5, 3], [0.45, 0.1, 0.7, 0.2, 0.6, 0.32], form)
       for (const reading of [1.5, 2.5, 5.5])
@@ -136,7 +136,7 @@ describe('samples', () => {
     }
   })
   it('with one reading count by their weights in a monotone cubic', () => {
-    const calibration = fitted([1, 1, 2, 3], [0.1, 0.2, 0.4, 0.6], 'monotone cubic', [3, 1, 1, 1])
+    const calibration = fitted([1, 1, 2, 3], [0.1, 0.2, 0.4, 0.6], 'monotone-cubic', [3, 1, 1, 1])
     expect(calibration.knots[0]?.waterContent).toBeCloseTo(0.125, 12)
     expect(calibration.statistics).toMatchObject({ centre: 2, halfWidth: 1 })
   })
@@ -174,11 +174,11 @@ describe('samples', () => {
       )
     expect(message([1, 2], 'line')).toMatch(/there are 2, and this form needs at least 3/)
     expect(message([1, 2, 3, 4], 'cubic')).toMatch(/there are 4, and this form needs at least 5/)
-    expect(message([1, 2], 'monotone cubic')).toMatch(/there are 2, and this form needs at least 3/)
+    expect(message([1, 2], 'monotone-cubic')).toMatch(/there are 2, and this form needs at least 3/)
     expect(message([2, 2, 2], 'line')).toMatch(/only 1 different reading/)
     expect(message([1, 1, 2, 2], 'quadratic')).toMatch(/only 2 different reading/)
     expect(message([1, 2, 3, 3, 3], 'cubic')).toMatch(/only 3 different reading/)
-    expect(message([1, 2, 2], 'monotone cubic')).toMatch(/only 2 different reading/)
+    expect(message([1, 2, 2], 'monotone-cubic')).toMatch(/only 2 different reading/)
     // Different in the last bit only.
     expect(message([1, 1 + 2 ** -52, 2, 2], 'quadratic')).toMatch(/not different enough for 3 parameters/)
   })
@@ -186,12 +186,12 @@ describe('samples', () => {
     const alone = fitted([1, 1, 1, 2], [0.1, 0.11, 0.12, 0.8], 'line')
     expect(alone.warnings).toMatchObject([{ code: 'one-sample-decides', level: 'caution', about: 'samples' }])
     expect(alone.statistics).not.toHaveProperty('leaveOneOutRmse')
-    const three = fitted([1, 2, 3], [0.1, 0.3, 0.6], 'monotone cubic')
+    const three = fitted([1, 2, 3], [0.1, 0.3, 0.6], 'monotone-cubic')
     expect(three.warnings).toMatchObject([{ code: 'one-sample-decides' }])
-    expect(fitted([1, 2, 3, 4], [0.1, 0.3, 0.6, 0.7], 'monotone cubic').warnings).toEqual([])
+    expect(fitted([1, 2, 3, 4], [0.1, 0.3, 0.6, 0.7], 'monotone-cubic').warnings).toEqual([])
   })
   it('in a monotone cubic that go back, or do not move, are refused by name', () => {
-    const message = (y: number[]) => messageOf(() => fitted([1, 2, 3, 4], y, 'monotone cubic'))
+    const message = (y: number[]) => messageOf(() => fitted([1, 2, 3, 4], y, 'monotone-cubic'))
     expect(message([0.1, 0.4, 0.38, 0.6])).toMatch(
       /rises with the reading at first, but not from 0\.4 m³\/m³ at 2 to 0\.38/,
     )
@@ -209,9 +209,9 @@ describe('samples', () => {
   })
   it('may be given with the exponent that their form has anyhow', () => {
     const two = { dry: sample(100, 0.1), saturated: sample(400, 0.7) }
-    expect(calibrateTwoPoint({ ...two, form: 'square root', exponent: 0.5 })).toMatchObject({ exponent: 0.5 })
+    expect(calibrateTwoPoint({ ...two, form: 'square-root', exponent: 0.5 })).toMatchObject({ exponent: 0.5 })
     expect(calibrateTwoPoint({ ...two, form: 'line', exponent: 1 })).toMatchObject({ exponent: 1 })
-    expectInputError(() => calibrateTwoPoint({ ...two, form: 'square root', exponent: 1 }), 'exponent')
+    expectInputError(() => calibrateTwoPoint({ ...two, form: 'square-root', exponent: 1 }), 'exponent')
     expectInputError(() => calibrateTwoPoint({ ...two, form: 'line', exponent: 0.5 }), 'exponent')
     const power = { ...two, form: 'power', exponent: 0.5 } as const
     expect(at(calibrateTwoPoint(power), 225).waterContent).toBeCloseTo(0.4, 12)
@@ -232,7 +232,7 @@ describe('a series with readings out of the ordinary', () => {
     return { ...counts, output: [...output] }
   }
   it('counts what cannot be inside the span too, by the very ends of span and pores', () => {
-    for (const form of ['line', 'square root'] as const) {
+    for (const form of ['line', 'square-root'] as const) {
       // The line runs below zero at the driest sample and above the pores at the wettest.
       const x = [100, 200, 300, 400, 500, 600]
       const y = [0.02, 0.02, 0.2, 0.5, 0.7, 0.7]
@@ -255,7 +255,7 @@ describe('a series with readings out of the ordinary', () => {
     expect(run(exact, [-1, 1025])).toMatchObject({ impossible: 2 })
   })
   it('counts refusals apart by reason, with the first row of each', () => {
-    const root = fitted([1, 4, 9], [0.1, 0.2, 0.3], 'square root')
+    const root = fitted([1, 4, 9], [0.1, 0.2, 0.3], 'square-root')
     expect(run(root, [4, -1, Number.POSITIVE_INFINITY, -2, 0]).refusals).toMatchObject([
       { code: 'outside-domain', about: 'reading below its range', count: 2, first: 1 },
       { code: 'outside-domain', about: 'reading above its range', count: 1, first: 2 },
@@ -285,7 +285,7 @@ describe('a kept calibration that somebody changed', () => {
     restoreCalibration({ ...structuredClone(calibration), ...change })
   const x = [1, 2, 3, 4]
   const line = fitted(x, [0.1, 0.2, 0.35, 0.5], 'line')
-  const cubic = fitted(x, [0.1, 0.2, 0.35, 0.5], 'monotone cubic')
+  const cubic = fitted(x, [0.1, 0.2, 0.35, 0.5], 'monotone-cubic')
   const power = calibrateTwoPoint({ dry: sample(1, 0.1), saturated: sample(4, 0.7), form: 'power', exponent: 0.7 })
   it('is refused by the name of the part', () => {
     const statistics = structuredClone(line.statistics)
@@ -315,7 +315,7 @@ describe('a kept calibration that somebody changed', () => {
     expect(messageOf(() => restoreCalibration('{'))).toMatch(/is not JSON/)
   })
   it('comes back with what may be there: three knots, any power, warnings, no leave-one-out', () => {
-    const three = fitted([1, 2, 3], [0.1, 0.3, 0.6], 'monotone cubic')
+    const three = fitted([1, 2, 3], [0.1, 0.3, 0.6], 'monotone-cubic')
     const alone = fitted([1, 1, 1, 2], [0.1, 0.11, 0.12, 0.8], 'line')
     for (const kept of [three, alone, power, cubic]) expect(restoreCalibration(structuredClone(kept))).toEqual(kept)
     expect(alone.warnings).toHaveLength(1)
@@ -324,7 +324,7 @@ describe('a kept calibration that somebody changed', () => {
 
 describe('uncertainty and agreement', () => {
   it('need no slope where the reading has no noise, and one degree of freedom is enough', () => {
-    const root = fitted([1, 4, 9], [0.1, 0.21, 0.3], 'square root')
+    const root = fitted([1, 4, 9], [0.1, 0.21, 0.3], 'square-root')
     const uncertain = calibratedUncertainty({ calibration: root, reading: rawReading(0), readingSd: 0 })
     expect(uncertain).toMatchObject({ fromReading: 0, degreesOfFreedom: 1 })
     expect(uncertain.standardUncertainty).toBeGreaterThan(0)

@@ -34,7 +34,7 @@ checkPublished('dielectric', 'calib.two_point.sqrt', ({ eps_dry, eps_sat, theta_
   const calibration = calibrateTwoPoint({
     dry: { reading: permittivity(eps_dry), waterContent: waterContent(theta_dry) },
     saturated: { reading: permittivity(eps_sat), waterContent: waterContent(theta_sat) },
-    form: 'square root',
+    form: 'square-root',
   })
   const [b, a] = calibration.coefficients
   return { a, b, theta: applyCalibration(calibration, permittivity(eps)).waterContent }
@@ -92,7 +92,7 @@ describe('a two-point calibration', () => {
     }
     expectInputError(() => calibrateTwoPoint({ ...samples, porosity: fraction(0.95) }), 'saturated.waterContent')
     const halves = { ...samples, dry: { reading: rawReading(-1), waterContent: waterContent(0) } }
-    expectDomainError(() => calibrateTwoPoint({ ...halves, form: 'square root' }), { quantity: 'reading', value: -1 })
+    expectDomainError(() => calibrateTwoPoint({ ...halves, form: 'square-root' }), { quantity: 'reading', value: -1 })
     expectInputError(() => calibrateTwoPoint({ ...samples, form: 'power' }), 'exponent')
     expectInputError(() => calibrateTwoPoint({ ...samples, exponent: 2 }), 'exponent')
     expectInputError(() => calibrateTwoPoint({ ...samples, form: 'cubic' as 'line' }), 'form')

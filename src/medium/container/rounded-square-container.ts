@@ -51,5 +51,5 @@ export function roundedSquareContainer(measures: RoundedSquareMeasures): Contain
     )
   const corners = (4 - Math.PI) * radius * radius
   const volume = (height / 3) * (bottom * bottom + bottom * top + top * top) - corners * height
-  return containerOf('rounded square', height, volume, (z) => (bottom + ((top - bottom) * z) / height) ** 2 - corners)
+  return containerOf('rounded-square', height, volume, (z) => (bottom + ((top - bottom) * z) / height) ** 2 - corners)
 }

@@ -46,5 +46,5 @@ export function taperedBoxContainer(measures: TaperedBoxMeasures): Container {
   const wider = checkExtent('top width', measures.topWidth) - width
   const section = (z: number) => (length + (longer * z) / height) * (width + (wider * z) / height)
   const volume = (height / 6) * (section(0) + 4 * section(height / 2) + section(height))
-  return containerOf('tapered box', height, volume, section)
+  return containerOf('tapered-box', height, volume, section)
 }

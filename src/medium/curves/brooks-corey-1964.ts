@@ -63,7 +63,7 @@ export function brooksCorey1964(parameters: BrooksCoreyParameters): ConductiveMo
   const lambda = checkExponent('lambda', parameters.lambda)
   checkConnection(poreConnection, -2 - 2 / lambda)
   return {
-    kind: 'Brooks and Corey 1964',
+    kind: 'brooks-corey-1964',
     parameters: { residual, saturated, airEntry, lambda, poreConnection },
     ...powerLaw({ residual, saturated, airEntry, exponent: lambda, conduction: 2 + (2 + poreConnection) * lambda }),
   }

@@ -37,7 +37,7 @@ export function campbell1974(parameters: CampbellParameters): ConductiveModel {
   const { saturated, airEntry } = parameters
   const b = checkExponent('b', parameters.b)
   return {
-    kind: 'Campbell 1974',
+    kind: 'campbell-1974',
     parameters: { saturated, airEntry, b },
     ...powerLaw({ residual: 0 as WaterContent, saturated, airEntry, exponent: 1 / b, conduction: (2 * b + 3) / b }),
   }

@@ -90,7 +90,7 @@ export function durner1994(parameters: DurnerParameters): ConductiveModel {
   const mean = (f: (curve: Curve, s: number) => number, s: number) => w * f(first, s) + (1 - w) * f(second, s)
   const conduction = w * coarse.alpha + (1 - w) * fine.alpha
   return {
-    kind: 'Durner 1994',
+    kind: 'durner-1994',
     parameters: {
       residual,
       saturated,

@@ -23,7 +23,7 @@ export interface FredlundXingParameters {
   readonly residualSuction?: SuctionHead
 }
 
-const KIND = 'Fredlund and Xing 1994'
+const KIND = 'fredlund-xing-1994'
 
 /** 10⁶ kPa: the suction at which any medium is dry. */
 const DRY = 10197162.129779283

@@ -55,7 +55,7 @@ export function gardner1958(parameters: GardnerParameters): ConductiveModel {
   const range = saturated - residual
   const logShare = (suction: number) => (finiteSuction(suction) > 0 ? -alpha * suction : 0)
   return {
-    kind: 'Gardner 1958',
+    kind: 'gardner-1958',
     parameters: { residual, saturated, alpha },
     saturated,
     residual,

@@ -57,7 +57,7 @@ export function haverkamp1977(parameters: HaverkampParameters): ConductiveModel 
   const retention = powerOver('alpha', alpha, 'beta', beta)
   const conduction = powerOver('conductivityA', conductivityA, 'conductivityGamma', conductivityGamma)
   return {
-    kind: 'Haverkamp 1977',
+    kind: 'haverkamp-1977',
     parameters: { residual, saturated, alpha, beta, conductivityA, conductivityGamma },
     ...retentionOf(retention, residual, saturated),
     relativeConductivity: (suction) =>

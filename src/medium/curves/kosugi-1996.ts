@@ -65,7 +65,7 @@ export function kosugi1996(parameters: KosugiParameters): ConductiveModel {
   const range = saturated - residual
   const deviation = (suction: number) => (Math.log(suction) - logMedian) / sigma
   return {
-    kind: 'Kosugi 1996',
+    kind: 'kosugi-1996',
     parameters: { residual, saturated, medianSuction, sigma, poreConnection },
     saturated,
     residual,

@@ -57,7 +57,7 @@ export function milksFontenoLarson1989(parameters: FiveParameterRetention): Rete
   const m = checkExponent('m', parameters.m)
   const curve = { logAlpha: Math.log(checkAlpha(alpha)), n, m }
   return {
-    kind: 'Milks, Fonteno and Larson 1989',
+    kind: 'milks-fonteno-larson-1989',
     parameters: { residual, saturated, alpha, n, m, poreConnection },
     ...retentionOf(curve, residual, saturated),
     ...mualemOfFreeExponents(curve, poreConnection),

@@ -66,7 +66,7 @@ export function vanGenuchten1980(parameters: VanGenuchtenParameters): Conductive
   const curve: Curve = { logAlpha: Math.log(checkAlpha(alpha)), n, m: 1 - 1 / n }
   const l = checkConnection(poreConnection, -2 / curve.m)
   return {
-    kind: 'van Genuchten 1980',
+    kind: 'van-genuchten-1980',
     parameters: { residual, saturated, alpha, n, poreConnection },
     ...retentionOf(curve, residual, saturated),
     relativeConductivity: (suction) =>

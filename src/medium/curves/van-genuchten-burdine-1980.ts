@@ -52,7 +52,7 @@ export function vanGenuchtenBurdine1980(parameters: VanGenuchtenBurdineParameter
   const curve: Curve = { logAlpha: Math.log(checkAlpha(alpha)), n, m: 1 - 2 / n }
   const l = checkConnection(poreConnection, -1 / curve.m)
   return {
-    kind: 'van Genuchten and Burdine 1980',
+    kind: 'van-genuchten-burdine-1980',
     parameters: { residual, saturated, alpha, n, poreConnection },
     ...retentionOf(curve, residual, saturated),
     relativeConductivity: (suction) =>

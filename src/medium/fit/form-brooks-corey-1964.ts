@@ -5,7 +5,7 @@ import type { RetentionForm } from './retention-form.js'
 
 /** How `brooksCorey1964` is fitted. */
 export const formBrooksCorey1964: RetentionForm = {
-  kind: 'Brooks and Corey 1964',
+  kind: 'brooks-corey-1964',
   hasResidual: true,
   conducts: true,
   shape: [

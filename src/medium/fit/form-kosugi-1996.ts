@@ -5,7 +5,7 @@ import type { RetentionForm } from './retention-form.js'
 
 /** How `kosugi1996` is fitted. */
 export const formKosugi1996: RetentionForm = {
-  kind: 'Kosugi 1996',
+  kind: 'kosugi-1996',
   hasResidual: true,
   conducts: true,
   shape: [

@@ -4,11 +4,11 @@ import type { RetentionForm } from './retention-form.js'
 
 /** How `vanGenuchten1980` is fitted. */
 export const formVanGenuchten1980: RetentionForm = {
-  kind: 'van Genuchten 1980',
+  kind: 'van-genuchten-1980',
   hasResidual: true,
   conducts: true,
   shape: [
-    { name: 'alpha', role: 'inverse suction', trials: 10 },
+    { name: 'alpha', role: 'inverse-suction', trials: 10 },
     { name: 'n', role: 'exponent', least: 1, most: 30, trials: [1.08, 1.2, 1.5, 2, 3, 6] },
   ],
   minConnection: -1.99,

@@ -28,7 +28,7 @@ export interface LimitsRequest {
 }
 
 /** What may set a full or a refill point. */
-export type LimitName = 'container capacity' | 'least air' | 'depletion' | 'suction'
+export type LimitName = 'container-capacity' | 'min-air' | 'depletion' | 'suction'
 
 /** A full or a refill point and what sets it. */
 export interface WaterLimit {

@@ -24,7 +24,7 @@ export const texturesCarselParrish1988 = {
     source: SOURCE,
     known: 'read',
   },
-  'loamy sand': {
+  'loamy-sand': {
     residual: 0.057,
     saturated: 0.41,
     alpha: 0.124,
@@ -33,7 +33,7 @@ export const texturesCarselParrish1988 = {
     source: SOURCE,
     known: 'read',
   },
-  'sandy loam': {
+  'sandy-loam': {
     residual: 0.065,
     saturated: 0.41,
     alpha: 0.075,
@@ -60,7 +60,7 @@ export const texturesCarselParrish1988 = {
     source: SOURCE,
     known: 'read',
   },
-  'silt loam': {
+  'silt-loam': {
     residual: 0.067,
     saturated: 0.45,
     alpha: 0.02,
@@ -69,7 +69,7 @@ export const texturesCarselParrish1988 = {
     source: SOURCE,
     known: 'read',
   },
-  'sandy clay loam': {
+  'sandy-clay-loam': {
     residual: 0.1,
     saturated: 0.39,
     alpha: 0.059,
@@ -78,7 +78,7 @@ export const texturesCarselParrish1988 = {
     source: SOURCE,
     known: 'read',
   },
-  'clay loam': {
+  'clay-loam': {
     residual: 0.095,
     saturated: 0.41,
     alpha: 0.019,
@@ -87,7 +87,7 @@ export const texturesCarselParrish1988 = {
     source: SOURCE,
     known: 'read',
   },
-  'silty clay loam': {
+  'silty-clay-loam': {
     residual: 0.089,
     saturated: 0.43,
     alpha: 0.01,
@@ -96,7 +96,7 @@ export const texturesCarselParrish1988 = {
     source: SOURCE,
     known: 'read',
   },
-  'sandy clay': {
+  'sandy-clay': {
     residual: 0.1,
     saturated: 0.38,
     alpha: 0.027,
@@ -105,7 +105,7 @@ export const texturesCarselParrish1988 = {
     source: SOURCE,
     known: 'read',
   },
-  'silty clay': {
+  'silty-clay': {
     residual: 0.07,
     saturated: 0.36,
     alpha: 0.005,

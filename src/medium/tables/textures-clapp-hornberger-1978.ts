@@ -27,7 +27,7 @@ export const texturesClappHornberger1978 = {
     source: SOURCE,
     known: 'read',
   },
-  'loamy sand': {
+  'loamy-sand': {
     saturated: 0.41,
     airEntry: 9.0,
     b: 4.38,
@@ -36,7 +36,7 @@ export const texturesClappHornberger1978 = {
     source: SOURCE,
     known: 'read',
   },
-  'sandy loam': {
+  'sandy-loam': {
     saturated: 0.435,
     airEntry: 21.8,
     b: 4.9,
@@ -45,7 +45,7 @@ export const texturesClappHornberger1978 = {
     source: SOURCE,
     known: 'read',
   },
-  'silt loam': {
+  'silt-loam': {
     saturated: 0.485,
     airEntry: 78.6,
     b: 5.3,
@@ -63,7 +63,7 @@ export const texturesClappHornberger1978 = {
     source: SOURCE,
     known: 'read',
   },
-  'sandy clay loam': {
+  'sandy-clay-loam': {
     saturated: 0.42,
     airEntry: 29.9,
     b: 7.12,
@@ -72,7 +72,7 @@ export const texturesClappHornberger1978 = {
     source: SOURCE,
     known: 'read',
   },
-  'silty clay loam': {
+  'silty-clay-loam': {
     saturated: 0.477,
     airEntry: 35.6,
     b: 7.75,
@@ -81,7 +81,7 @@ export const texturesClappHornberger1978 = {
     source: SOURCE,
     known: 'read',
   },
-  'clay loam': {
+  'clay-loam': {
     saturated: 0.476,
     airEntry: 63.0,
     b: 8.52,
@@ -90,7 +90,7 @@ export const texturesClappHornberger1978 = {
     source: SOURCE,
     known: 'read',
   },
-  'sandy clay': {
+  'sandy-clay': {
     saturated: 0.426,
     airEntry: 15.3,
     b: 10.4,
@@ -99,7 +99,7 @@ export const texturesClappHornberger1978 = {
     source: SOURCE,
     known: 'read',
   },
-  'silty clay': {
+  'silty-clay': {
     saturated: 0.492,
     airEntry: 49.0,
     b: 10.4,

@@ -25,7 +25,7 @@ export const texturesRawls1982 = {
     source: SOURCE,
     known: 'confirmed',
   },
-  'loamy sand': {
+  'loamy-sand': {
     residual: 0.035,
     saturated: 0.437,
     airEntry: 8.69,
@@ -34,7 +34,7 @@ export const texturesRawls1982 = {
     source: SOURCE,
     known: 'confirmed',
   },
-  'sandy loam': {
+  'sandy-loam': {
     residual: 0.041,
     saturated: 0.453,
     airEntry: 14.66,
@@ -52,7 +52,7 @@ export const texturesRawls1982 = {
     source: SOURCE,
     known: 'confirmed',
   },
-  'silt loam': {
+  'silt-loam': {
     residual: 0.015,
     saturated: 0.501,
     airEntry: 20.76,
@@ -61,7 +61,7 @@ export const texturesRawls1982 = {
     source: SOURCE,
     known: 'confirmed',
   },
-  'sandy clay loam': {
+  'sandy-clay-loam': {
     residual: 0.068,
     saturated: 0.398,
     airEntry: 28.08,
@@ -70,7 +70,7 @@ export const texturesRawls1982 = {
     source: SOURCE,
     known: 'confirmed',
   },
-  'clay loam': {
+  'clay-loam': {
     residual: 0.075,
     saturated: 0.464,
     airEntry: 25.89,
@@ -79,7 +79,7 @@ export const texturesRawls1982 = {
     source: SOURCE,
     known: 'confirmed',
   },
-  'silty clay loam': {
+  'silty-clay-loam': {
     residual: 0.04,
     saturated: 0.471,
     airEntry: 32.56,
@@ -88,7 +88,7 @@ export const texturesRawls1982 = {
     source: SOURCE,
     known: 'confirmed',
   },
-  'sandy clay': {
+  'sandy-clay': {
     residual: 0.109,
     saturated: 0.43,
     airEntry: 29.17,
@@ -97,7 +97,7 @@ export const texturesRawls1982 = {
     source: SOURCE,
     known: 'confirmed',
   },
-  'silty clay': {
+  'silty-clay': {
     residual: 0.056,
     saturated: 0.479,
     airEntry: 34.19,

@@ -31,7 +31,7 @@ export const texturesRawls1983 = {
     source: SOURCE,
     known: 'read',
   },
-  'loamy sand': {
+  'loamy-sand': {
     porosity: 0.437,
     effectivePorosity: 0.401,
     wettingFrontSuction: 6.13,
@@ -39,7 +39,7 @@ export const texturesRawls1983 = {
     source: SOURCE,
     known: 'read',
   },
-  'sandy loam': {
+  'sandy-loam': {
     porosity: 0.453,
     effectivePorosity: 0.412,
     wettingFrontSuction: 11.01,
@@ -55,7 +55,7 @@ export const texturesRawls1983 = {
     source: SOURCE,
     known: 'read',
   },
-  'silt loam': {
+  'silt-loam': {
     porosity: 0.501,
     effectivePorosity: 0.486,
     wettingFrontSuction: 16.68,
@@ -63,7 +63,7 @@ export const texturesRawls1983 = {
     source: SOURCE,
     known: 'read',
   },
-  'sandy clay loam': {
+  'sandy-clay-loam': {
     porosity: 0.398,
     effectivePorosity: 0.33,
     wettingFrontSuction: 21.85,
@@ -71,7 +71,7 @@ export const texturesRawls1983 = {
     source: SOURCE,
     known: 'read',
   },
-  'clay loam': {
+  'clay-loam': {
     porosity: 0.464,
     effectivePorosity: 0.309,
     wettingFrontSuction: 20.88,
@@ -79,7 +79,7 @@ export const texturesRawls1983 = {
     source: SOURCE,
     known: 'read',
   },
-  'silty clay loam': {
+  'silty-clay-loam': {
     porosity: 0.471,
     effectivePorosity: 0.432,
     wettingFrontSuction: 27.3,
@@ -87,7 +87,7 @@ export const texturesRawls1983 = {
     source: SOURCE,
     known: 'read',
   },
-  'sandy clay': {
+  'sandy-clay': {
     porosity: 0.43,
     effectivePorosity: 0.321,
     wettingFrontSuction: 23.9,
@@ -95,7 +95,7 @@ export const texturesRawls1983 = {
     source: SOURCE,
     known: 'read',
   },
-  'silty clay': {
+  'silty-clay': {
     porosity: 0.479,
     effectivePorosity: 0.423,
     wettingFrontSuction: 29.22,

@@ -4,26 +4,26 @@ const SOURCE = 'wosten-2001, topsoil units, seen in a secondary copy'
 
 /** The topsoil units of Wösten and co-workers (2001) that are mineral. */
 export type TopsoilUnit =
-  | 'B1 non-loamy sand'
-  | 'B2 loamy sand'
-  | 'B3 very loamy sand'
-  | 'B4 extremely loamy sand'
-  | 'B5 coarse sand'
-  | 'B6 boulder clay'
-  | 'B7 sandy loam'
-  | 'B8 silt loam'
-  | 'B9 clayey loam'
-  | 'B10 light clay'
-  | 'B11 heavy clay'
-  | 'B12 very heavy clay'
-  | 'B13 loam'
+  | 'b1-non-loamy-sand'
+  | 'b2-loamy-sand'
+  | 'b3-very-loamy-sand'
+  | 'b4-extremely-loamy-sand'
+  | 'b5-coarse-sand'
+  | 'b6-boulder-clay'
+  | 'b7-sandy-loam'
+  | 'b8-silt-loam'
+  | 'b9-clayey-loam'
+  | 'b10-light-clay'
+  | 'b11-heavy-clay'
+  | 'b12-very-heavy-clay'
+  | 'b13-loam'
 
 /**
  * Van Genuchten parameters of thirteen Dutch mineral topsoils with a fitted exponent of pore connection, after Wösten and
  * co-workers (2001); the report prints the conductivity in cm/d. Field soils only, not growing media.
  */
 export const topsoilsWosten2001 = {
-  'B1 non-loamy sand': {
+  'b1-non-loamy-sand': {
     residual: 0.02,
     saturated: 0.43,
     alpha: 0.0234,
@@ -33,7 +33,7 @@ export const topsoilsWosten2001 = {
     source: SOURCE,
     known: 'read',
   },
-  'B2 loamy sand': {
+  'b2-loamy-sand': {
     residual: 0.02,
     saturated: 0.42,
     alpha: 0.0276,
@@ -43,7 +43,7 @@ export const topsoilsWosten2001 = {
     source: SOURCE,
     known: 'read',
   },
-  'B3 very loamy sand': {
+  'b3-very-loamy-sand': {
     residual: 0.02,
     saturated: 0.46,
     alpha: 0.0144,
@@ -53,7 +53,7 @@ export const topsoilsWosten2001 = {
     source: SOURCE,
     known: 'read',
   },
-  'B4 extremely loamy sand': {
+  'b4-extremely-loamy-sand': {
     residual: 0.02,
     saturated: 0.46,
     alpha: 0.0156,
@@ -63,7 +63,7 @@ export const topsoilsWosten2001 = {
     source: SOURCE,
     known: 'read',
   },
-  'B5 coarse sand': {
+  'b5-coarse-sand': {
     residual: 0.01,
     saturated: 0.36,
     alpha: 0.0452,
@@ -73,7 +73,7 @@ export const topsoilsWosten2001 = {
     source: SOURCE,
     known: 'read',
   },
-  'B6 boulder clay': {
+  'b6-boulder-clay': {
     residual: 0.01,
     saturated: 0.38,
     alpha: 0.0222,
@@ -83,7 +83,7 @@ export const topsoilsWosten2001 = {
     source: SOURCE,
     known: 'read',
   },
-  'B7 sandy loam': {
+  'b7-sandy-loam': {
     residual: 0.0,
     saturated: 0.4,
     alpha: 0.0194,
@@ -93,7 +93,7 @@ export const topsoilsWosten2001 = {
     source: SOURCE,
     known: 'read',
   },
-  'B8 silt loam': {
+  'b8-silt-loam': {
     residual: 0.01,
     saturated: 0.43,
     alpha: 0.0099,
@@ -103,7 +103,7 @@ export const topsoilsWosten2001 = {
     source: SOURCE,
     known: 'read',
   },
-  'B9 clayey loam': {
+  'b9-clayey-loam': {
     residual: 0.0,
     saturated: 0.43,
     alpha: 0.0065,
@@ -113,7 +113,7 @@ export const topsoilsWosten2001 = {
     source: SOURCE,
     known: 'read',
   },
-  'B10 light clay': {
+  'b10-light-clay': {
     residual: 0.01,
     saturated: 0.43,
     alpha: 0.0064,
@@ -123,7 +123,7 @@ export const topsoilsWosten2001 = {
     source: SOURCE,
     known: 'read',
   },
-  'B11 heavy clay': {
+  'b11-heavy-clay': {
     residual: 0.01,
     saturated: 0.59,
     alpha: 0.0195,
@@ -133,7 +133,7 @@ export const topsoilsWosten2001 = {
     source: SOURCE,
     known: 'read',
   },
-  'B12 very heavy clay': {
+  'b12-very-heavy-clay': {
     residual: 0.01,
     saturated: 0.54,
     alpha: 0.0239,
@@ -143,7 +143,7 @@ export const topsoilsWosten2001 = {
     source: SOURCE,
     known: 'read',
   },
-  'B13 loam': {
+  'b13-loam': {
     residual: 0.01,
     saturated: 0.42,
     alpha: 0.0084,
