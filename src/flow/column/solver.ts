@@ -1,4 +1,5 @@
 import type { ColumnEquations, Conditions } from './equations.js'
+import { follow } from './history.js'
 import { columnNewton, moved } from './newton.js'
 import { reconcile } from './reconcile.js'
 
@@ -59,6 +60,7 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
   const { tolerance, small } = limits
   const { nodes, grid, net, terms } = equations
   const { volumes, volume } = grid
+  const { history } = equations.points
   /** Cells whose suction is held have no balance of their own, and no error. */
   const firstFree = equations.heldBase ? 1 : 0
   const endFree = equations.heldTop ? nodes - 1 : nodes
@@ -156,6 +158,7 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
       trend[i] = (stage[i]! - suctions[i]!) / dt
     }
     suctions.set(stage)
+    if (history !== undefined) follow(history, grid, suctions)
     apart.set(closer)
     drainedBefore = terms.drained
     count(passed, dt, REST, STAGE, onStep)
@@ -204,6 +207,7 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
       before[i] = first[i]!
     }
     suctions.set(halfway)
+    if (history !== undefined) follow(history, grid, suctions)
     apart.set(closer)
     drainedBefore = early.drained
     count(passed, STAGE * dt, 1, 0, onStep)
