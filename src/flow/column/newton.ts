@@ -57,6 +57,8 @@ export function columnNewton(equations: ColumnEquations, small: number) {
       const most = (crosses ? CROSSING * small : small) * grid.volumes[i]!
       if (change * Math.abs(terms.waterByOwn[i]!) > most) return false
       if (s[i]! > 0 && change > 0.05 * (s[i]! + 0.2)) return false
+      // In a full cell slopes say nothing of what comes when it begins to empty.
+      if (s[i]! <= 0 && s[i]! + move[i]! > 0.01) return false
     }
     return bendsLittle(move)
   }

@@ -42,12 +42,13 @@ export function whileWetting({ wetting, fullest, content, capacity }: Scan, shar
   return fullest - share * (fullest - content[0]!)
 }
 
-/** The share of the drying curve that passes through a water content at a suction. */
+/** The share of the drying curve that passes through a water content at a suction; from saturation it is the main one. */
 export function dryingShare(scan: Scan, suction: number, waterContent: number): number {
-  return Math.min((waterContent - scan.driest) / (whileDrying(scan, 1, suction) - scan.driest), 1)
+  if (suction <= 0) return 1
+  return (waterContent - scan.driest) / (whileDrying(scan, 1, suction) - scan.driest)
 }
 
 /** The share of the wetting curve that passes through a water content at a suction. */
 export function wettingShare(scan: Scan, suction: number, waterContent: number): number {
-  return Math.min((scan.fullest - waterContent) / (scan.fullest - whileWetting(scan, 1, suction)), 1)
+  return (scan.fullest - waterContent) / (scan.fullest - whileWetting(scan, 1, suction))
 }

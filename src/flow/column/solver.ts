@@ -46,6 +46,9 @@ const DRAIN = 400
 /** Share of the tolerance by which suctions come closer to what cells hold in a step. */
 const MENDED = 0.3
 
+/** The same as a share of its suction by which a cell may move for it. */
+const AT_ONCE = 0.5
+
 /** How a solver goes about its work. */
 interface SolverLimits {
   readonly tolerance: number
@@ -157,9 +160,7 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
       before[i] = net[i]!
       trend[i] = (stage[i]! - suctions[i]!) / dt
     }
-    suctions.set(stage)
-    if (history !== undefined) follow(history, grid, suctions)
-    apart.set(closer)
+    goOn(stage)
     drainedBefore = terms.drained
     count(passed, dt, REST, STAGE, onStep)
     return { done: dt, factor: Math.min(Math.max(factor, 0.3), 5) }
@@ -171,10 +172,20 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
    */
   function comeCloser(): void {
     for (let i = 0; i < nodes; i++) {
-      const most = MENDED * tolerance * volumes[i]!
+      const s = suctions[i]!
+      const usual = MENDED * tolerance * volumes[i]!
+      // What a dry cell has hardly any pores left for is not asked of it.
+      const most = s > 1 ? Math.min(usual, AT_ONCE * s * Math.abs(terms.waterByOwn[i]!)) : usual
       closer[i] = apart[i]! - Math.min(Math.max(apart[i]!, -most), most)
       from[i] = held[i]! + closer[i]!
     }
+  }
+
+  /** Takes over the suctions at the end of a step. */
+  function goOn(to: Float64Array): void {
+    suctions.set(to)
+    apart.set(closer)
+    if (history !== undefined) follow(history, grid, suctions)
   }
 
   function keepFirst(dt: number): void {
@@ -206,9 +217,7 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
       held[i]! += STAGE * dt * first[i]!
       before[i] = first[i]!
     }
-    suctions.set(halfway)
-    if (history !== undefined) follow(history, grid, suctions)
-    apart.set(closer)
+    goOn(halfway)
     drainedBefore = early.drained
     count(passed, STAGE * dt, 1, 0, onStep)
     const factor = off > 0 ? 0.9 * (tolerance / off) ** (1 / 2) : 4
