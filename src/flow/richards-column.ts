@@ -9,8 +9,8 @@ import { numberIn, wholeNumberIn } from '../quantity/guard.js'
 import { oneOf } from '../quantity/one-of.js'
 import type { ColumnEnds } from './column/ends.js'
 import { type ColumnGrid, columnGrid } from './column/grid.js'
+import type { LayerMedium } from './column/layer-medium.js'
 import { mediumTable } from './column/medium-table.js'
-import type { LayerMedium } from './column/terms.js'
 import {
   AIR_DRY_SUCTION,
   BYPASS,

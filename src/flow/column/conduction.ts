@@ -1,5 +1,6 @@
 import type { ColumnGrid } from './grid.js'
-import type { ColumnTerms, Points } from './terms.js'
+import type { Points } from './points.js'
+import type { ColumnTerms } from './terms.js'
 
 /** Difference of two suctions, as a share of the larger, below which they count as nearly equal. */
 const NEAR = 0.01

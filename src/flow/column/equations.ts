@@ -2,9 +2,11 @@ import { fillConduction } from './conduction.js'
 import { type ColumnEnds, columnEnds } from './ends.js'
 import type { ColumnGrid } from './grid.js'
 import type { ColumnHistory } from './history.js'
+import type { LayerMedium } from './layer-medium.js'
+import { columnPoints } from './points.js'
 import { fillScanningConduction } from './scanning-conduction.js'
 import { fillStorage, trustElements } from './storage.js'
-import { columnPoints, columnTerms, type LayerMedium } from './terms.js'
+import { columnTerms } from './terms.js'
 import { fillUptake, type Sink } from './uptake.js'
 
 /** What happens to a column while its conditions stay the same. */

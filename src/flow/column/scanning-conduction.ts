@@ -1,6 +1,7 @@
 import { type MeanConductivity, meanConductivity } from './conduction.js'
 import type { ColumnGrid } from './grid.js'
-import type { ColumnTerms, Points } from './terms.js'
+import type { Points } from './points.js'
+import type { ColumnTerms } from './terms.js'
 
 /**
  * Flow up through each element of media that drain and wet on different curves. What they conduct goes with the water that they hold, so

@@ -3,8 +3,8 @@ import type { ColumnEnds } from './ends.js'
 import { type ColumnEquations, type Conditions, columnEquations, type Manner } from './equations.js'
 import type { ColumnGrid } from './grid.js'
 import { columnHistory } from './history.js'
+import type { LayerMedium } from './layer-medium.js'
 import { type ColumnState, columnSolver, type Passed, type StepFlows } from './solver.js'
-import type { LayerMedium } from './terms.js'
 
 /** Ways through a time, each more patient than the one before; a day of many shots takes some thousand steps in all. */
 const WAYS: readonly { manner: Manner; mostSteps: number }[] = [
