@@ -100,8 +100,8 @@ const REASONS: Record<string, Record<string, readonly string[]>> = {
     'deficit: VapourPressureDeficit in kPa': ['[-10, 102]', '[0, 10]'],
     'exponent: number in 1': [
       '(0, 10]',
-      '[0.001, 1]',
       '[-0.5, 1.5]',
+      '[0.001, 1]',
       '[0.1, 10]',
       '[0.2, 5]',
       '[0.5, 1.2]',

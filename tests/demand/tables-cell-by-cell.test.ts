@@ -10,7 +10,7 @@ import {
 import { describe, expect, it } from 'vitest'
 
 /** A second transcription of FAO-56 (1998), made apart from the one in the code: a slip of the finger in either shows. */
-const tables = JSON.parse(readFileSync(new URL('../published/fao56-tables.json', import.meta.url), 'utf8')) as {
+const tables = JSON.parse(readFileSync(new URL('../fixtures/fao56-tables.json', import.meta.url), 'utf8')) as {
   readonly crops: readonly (readonly [string, ...number[]])[]
   readonly stages: readonly (readonly [string, Days, Days, Days, Days, string])[]
   readonly soils: readonly (readonly [string, ...number[]])[]
