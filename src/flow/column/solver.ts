@@ -46,6 +46,8 @@ const DRAIN = 400
 /** Share of the tolerance by which suctions come closer to what cells hold in a step. */
 const MENDED = 0.3
 
+/** The same as a share of what is left, where that is more. */
+const FASTER = 0.1
 /** The same as a share of its suction, or of a centimetre, by which a cell may move for it. */
 const AT_ONCE = 0.5
 
@@ -181,7 +183,8 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
       const s = suctions[i]!
       const byItself = AT_ONCE * Math.max(s, 1) * Math.abs(terms.waterByOwn[i]!)
       const byFlow = s > 1 ? 0 : dt * conductance[i]!
-      const most = Math.min(MENDED * tolerance * volumes[i]!, byItself + byFlow)
+      const wanted = Math.max(MENDED * tolerance * volumes[i]!, FASTER * Math.abs(apart[i]!))
+      const most = Math.min(wanted, byItself + byFlow)
       closer[i] = apart[i]! - Math.min(Math.max(apart[i]!, -most), most)
       from[i] = held[i]! + closer[i]!
     }
