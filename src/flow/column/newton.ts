@@ -64,9 +64,12 @@ export function columnNewton(equations: ColumnEquations, small: number) {
   }
   const bendsLittle = (change: Float64Array): boolean => {
     const { conductivity, conductivitySlope } = points.at
+    const { trustByBelow, trustByAbove } = terms
     for (let e = 0; e < top; e++) {
       const p = e + grid.layers[e]!
       if (Math.abs(change[e]! * conductivitySlope[p]!) > 0.05 * conductivity[p]!) return false
+      // How far an element is trusted bends most where it holds most: under water that stands, as a rule.
+      if (Math.abs(change[e]! * trustByBelow[e]! + change[e + 1]! * trustByAbove[e]!) > 0.01) return false
     }
     return true
   }
