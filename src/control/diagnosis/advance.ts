@@ -1,6 +1,7 @@
-import type { Cause, Diagnosis } from './cause.js'
+import type { Cause, Diagnosis, Suspicion } from './cause.js'
 import { known, type WatchedReading, type WatchZoneInput } from './input.js'
 import { isDue, judged, SHOTS, type ShotEvidence } from './judge-shot.js'
+import type { OfShots } from './memo.js'
 import { ranked } from './rank.js'
 import { recentShots } from './recent-shots.js'
 import type { Watched } from './settings.js'
@@ -66,13 +67,14 @@ function withReadings(state: ZoneWatchState, readings: unknown, now: number, zon
   if (!Array.isArray(readings)) return probes
   const quietFrom =
     state.valve.shot !== null || state.valve.open !== null ? Infinity : (state.valve.quietFrom ?? -Infinity)
+  const beside = { quietFrom, maxRate: zone.flow / 3600 / zone.volume }
   for (const reading of readings as readonly (WatchedReading | null)[]) {
     const i = zone.names.indexOf(reading?.probe as string)
     if (i < 0 || reading === null) continue
     const before = probes[i]!
     const after = withReading(before, reading, now, zone)
     if (after.times === before.times) probes[i] = after
-    else probes[i] = withClimbs(withStep(after, quietFrom, 5 * zone.maxAge), quietFrom, state.light, zone)
+    else probes[i] = withClimbs(withStep(after, beside, 5 * zone.maxAge), quietFrom, state.light, zone)
   }
   return probes
 }
@@ -80,7 +82,9 @@ function withReadings(state: ZoneWatchState, readings: unknown, now: number, zon
 /** Climbs count between shots only, and not where the probe jumped. */
 function withClimbs(probe: ProbeWatch, quietFrom: number, light: number | null, zone: Watched): ProbeWatch {
   const first = probe.times[Math.max(0, probe.times.length - 5)]!
-  if (first < quietFrom || quietFrom === Infinity) return { ...probe, low: null }
+  if (quietFrom === Infinity) return { ...probe, low: null }
+  // The level at the end of the shot stands until the probe has been quiet for a while.
+  if (first < quietFrom) return probe
   const fallen = withFall(probe, quietFrom, light)
   return withClimb(fallen, Math.max(0.012, (0.5 * zone.flow * 120) / 3600 / zone.volume))
 }
@@ -128,13 +132,20 @@ function withJudged(state: ZoneWatchState, now: number, zone: Watched): ZoneWatc
   const quiet: ValveWatch = { ...valve, shot: null, quietFrom: now }
   if (outcome === null) return { ...state, valve: quiet }
   const { shot } = outcome
-  const low = outcome.probes.map((probe, i) => stepInShot({ ...probe, low: null }, given, shot, i, now, zone))
+  const stepped = outcome.probes.map((probe, i) =>
+    stepInShot({ ...probe, low: levelOf(probe), lowTime: now }, given, shot, i, now, zone),
+  )
+  // A probe that jumped meanwhile says nothing of the shot.
+  const jumped = stepped.map(({ step }) => step !== null && step.time >= given.start)
+  const told = { ...shot, rises: shot.rises.map((rise, i) => (jumped[i] ? null : rise)) }
   return {
     ...state,
     valve: quiet,
-    probes: low,
-    shots: [...state.shots, shot].slice(-SHOTS),
-    usual: withMeter(state.usual, shot),
+    probes: stepped.map((probe, i) =>
+      jumped[i] ? { ...probe, usualRise: probes[i]!.usualRise, rises: probes[i]!.rises } : probe,
+    ),
+    shots: [...state.shots, told].slice(-SHOTS),
+    usual: withMeter(state.usual, told),
   }
 }
 
@@ -230,21 +241,22 @@ function withNight(state: ZoneWatchState, now: number, input: WatchZoneInput, zo
   }
   if (night.from === null) return state
   const falls = night.sums.map((sums) => lineOf(sums).fall)
-  const { odd } = changeOfNight(falls, state.nights)
-  const drained = recentShots(state, zone).drained(3)
+  const { odd } = changeOfNight(falls, state.nights, zone.memo)
+  const drained = ofShots(state, zone).recent.drained(3)
   const ended = evidenceOf(night, { drained, drainEC: state.drainEC, odd })
   const nights = ended === null ? state.nights : [...state.nights, ended].slice(-NIGHTS)
   return { ...state, night: newNight(state.probes.length), nights }
 }
 
 function told(state: ZoneWatchState, now: number, zone: Watched): [ZoneWatchState, Diagnosis] {
-  const recent = recentShots(state, zone)
+  const { recent, water, drain } = ofShots(state, zone)
   const full = isFull(state, now, zone)
   const leaks = suspectLeak(state, now, zone)
+  if (!water.has(full)) water.set(full, suspectWater(recent, state.usual, full))
   const suspicions = [
-    ...suspectWater(recent, state.usual, full),
+    ...(water.get(full) as readonly Suspicion[]),
     // Drain of a leak says nothing of the shots.
-    ...(leaks.length > 0 ? [] : suspectDrain(recent, state.usual)),
+    ...(leaks.length > 0 ? [] : drain),
     ...leaks,
     ...suspectProbes(state, recent, now, zone),
     ...suspectReadings(state, now, zone),
@@ -256,4 +268,14 @@ function told(state: ZoneWatchState, now: number, zone: Watched): [ZoneWatchStat
     { ...state, standing },
     { causes, ...notTold(state, suspicions, recent, now, zone), full },
   ]
+}
+
+/** What the shots say, worked out once for each list of them. */
+function ofShots(state: ZoneWatchState, { memo }: Watched): OfShots {
+  const old = memo.shots.get(state.shots)
+  if (old !== undefined && old.usual === state.usual) return old
+  const recent = recentShots(state)
+  const found = { usual: state.usual, recent, water: new Map(), drain: suspectDrain(recent, state.usual) }
+  memo.shots.set(state.shots, found)
+  return found
 }

@@ -6,7 +6,7 @@ import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
-import type { DayBesideBefore } from './day-beside-before.js'
+import { type Memo, newMemo } from './memo.js'
 
 /** A zone to be watched. Flow, volume, meter and drain are those of one container, or all of them those of the zone. */
 export interface WatchZoneSettings {
@@ -49,8 +49,7 @@ export interface Watched {
   readonly settle: number
   readonly maxAge: number
   readonly dark: DarkHours | null
-  /** What was worked out for a list of shots. */
-  readonly days: WeakMap<object, DayBesideBefore | null>
+  readonly memo: Memo
 }
 
 const domain = (
@@ -110,7 +109,7 @@ export function checkedWatch(settings: WatchZoneSettings): Watched {
       domain('greatest age of a reading', 's', '[]', 60, 86400, 'give a minute to a day'),
       'maxReadingAge',
     ),
-    days: new WeakMap(),
+    memo: newMemo(),
     dark: settings.darkHours === undefined ? null : darkHours(settings.darkHours),
   }
 }

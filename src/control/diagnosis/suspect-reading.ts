@@ -1,5 +1,6 @@
 import { trendOf } from '../../record/trend.js'
 import type { Evidence, Suspicion } from './cause.js'
+import type { Memo } from './memo.js'
 import type { Watched } from './settings.js'
 import { evidence, suspicion } from './suspect-water.js'
 import { lineOf, type NightEvidence } from './watch-night.js'
@@ -19,7 +20,15 @@ export function suspectReadings(state: ZoneWatchState, now: number, zone: Watche
 }
 
 /** The falls of each probe in nights in which it fell like itself, middle one. */
-function usualFalls(nights: readonly NightEvidence[], probes: number): (number | null)[] {
+function usualFalls(nights: readonly NightEvidence[], probes: number, memo: Memo): readonly (number | null)[] {
+  const old = memo.nights.get(nights)
+  if (old !== undefined && old.length === probes) return old
+  const falls = usualFallsOf(nights, probes)
+  memo.nights.set(nights, falls)
+  return falls
+}
+
+function usualFallsOf(nights: readonly NightEvidence[], probes: number): (number | null)[] {
   return Array.from({ length: probes }, (_, i) => {
     const falls = nights.flatMap(({ falls, odd }) => {
       const fall = falls[i] ?? null
@@ -27,6 +36,14 @@ function usualFalls(nights: readonly NightEvidence[], probes: number): (number |
     })
     return falls.length < 2 ? null : middle(falls.slice(-5))
   })
+}
+
+function withoutLast(nights: readonly NightEvidence[], { earlier }: Memo): readonly NightEvidence[] {
+  const old = earlier.get(nights)
+  if (old !== undefined) return old
+  const before = nights.slice(0, -1)
+  earlier.set(nights, before)
+  return before
 }
 
 export interface NightChange {
@@ -37,8 +54,12 @@ export interface NightChange {
 }
 
 /** How a night differs from those before. */
-export function changeOfNight(falls: readonly (number | null)[], nights: readonly NightEvidence[]): NightChange {
-  const usual = usualFalls(nights, falls.length)
+export function changeOfNight(
+  falls: readonly (number | null)[],
+  nights: readonly NightEvidence[],
+  memo: Memo,
+): NightChange {
+  const usual = usualFalls(nights, falls.length, memo)
   const own = falls.map((fall, i) => (fall === null || usual[i] == null ? null : fall - usual[i]!))
   const odd = own.map((change, i) => {
     if (change === null) return false
@@ -59,10 +80,10 @@ function byNights(state: ZoneWatchState, now: number, zone: Watched): Suspicion[
   const last = nights[nights.length - 1]
   const live = night.from !== null && night.last !== null && night.last - night.from >= 25200
   const falls = live ? night.sums.map((sums) => lineOf(sums).fall) : (last?.falls ?? [])
-  const before = live ? nights : nights.slice(0, -1)
+  const before = live ? nights : withoutLast(nights, zone.memo)
   if (!live && (last === undefined || now - last.end > DAY)) return []
-  const { own, odd } = changeOfNight(falls, before)
-  const usual = usualFalls(before, zone.names.length)
+  const { own, odd } = changeOfNight(falls, before, zone.memo)
+  const usual = usualFalls(before, zone.names.length, zone.memo)
   const names = zone.names.filter((_, i) => odd[i])
   if (names.length === 0) return []
   const because = odd.flatMap((is, i): Evidence[] => {
