@@ -2,53 +2,20 @@
 import { readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import type { CatalogueEntry } from '../../src/catalogue/entry.js'
-import { sourceInFull } from '../../src/catalogue/source-in-full.js'
 import { FAMILIES } from '../../src/quantity/kinds.table.js'
 import { UNITS } from '../../src/quantity/units.table.js'
+import { functionRow, plain, type Row } from '../../src/repl/search/function-row.js'
+import { type Index, indexOf } from '../../src/repl/search/rank.js'
 import { guideNames, guideText, guideTitle } from '../documentation/guide-order.js'
-import { type Found, type Index, indexOf, type Weighed } from './rank.js'
-
-interface Row {
-  readonly page: Found
-  readonly texts: Weighed
-}
 
 export function searchIndex(catalogue: readonly CatalogueEntry[]): Index {
   const questions = questionsOfReadme()
   const headings = headingsByFunction(new Set(catalogue.map(({ name }) => name)))
   return indexOf([
-    ...catalogue.map((entry) => functionRow(entry, questions.get(entry.name) ?? '', headings.get(entry.name) ?? '')),
+    ...catalogue.map((entry) => functionRow(entry, questions.get(entry.name), headings.get(entry.name))),
     ...guideNames().flatMap(guideRows),
     ...FAMILIES.flatMap(kindRows),
   ])
-}
-
-function functionRow(entry: CatalogueEntry, question: string, headings: string): Row {
-  const fields = [...entry.arguments, ...entry.result.fields].map(({ path, text }) => `${path} ${text}`).join(' ')
-  // A conversion of units is rarely what a question is about.
-  const share = entry.topic === 'quantity' ? 0.5 : 1
-  return {
-    page: {
-      kind: 'function',
-      title: entry.name,
-      url: `functions/${entry.topic}.${entry.name}.html`,
-      summary: plain(entry.summary),
-    },
-    texts: [
-      [9 * share, entry.name],
-      [8, question],
-      [6 * share, entry.summary],
-      [3 * share, entry.result.text],
-      [2 * share, fields],
-      [
-        1,
-        [entry.description, entry.procedure, entry.validity, entry.throws, ...entry.sources.map(sourceInFull)].join(
-          ' ',
-        ),
-      ],
-      [2, entry.topic === 'quantity' ? '' : headings],
-    ],
-  }
 }
 
 /** Pages that repeat what the functions say are found as a whole. */
@@ -140,10 +107,6 @@ export function questionsOfReadme(): Map<string, string> {
     for (const [, name = ''] of functions.matchAll(/`(\w+)`/g))
       questions.set(name, `${questions.get(name) ?? ''} ${question}`)
   return questions
-}
-
-function plain(text: string): string {
-  return text.replace(/`/g, '').replace(/\[([^\]]*)\]\([^)]*\)/g, '$1')
 }
 
 function shortened(text: string): string {

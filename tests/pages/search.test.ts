@@ -2,8 +2,8 @@ import fc from 'fast-check'
 import { catalogue } from 'porewater/catalogue'
 import { describe, expect, it } from 'vitest'
 import { searchIndex } from '../../docs/search/build.js'
-import { find, indexOf, oneSlip } from '../../docs/search/rank.js'
-import { stem, wordsOf } from '../../docs/search/words.js'
+import { find, indexOf, oneSlip } from '../../src/repl/search/rank.js'
+import { stem, wordsOf } from '../../src/repl/search/words.js'
 
 const index = searchIndex(catalogue)
 const titles = (query: string, kind = 'function') =>

@@ -43,6 +43,8 @@ export function indexOf(pages: readonly { readonly page: Found; readonly texts: 
 
 const BEGINNING = 0.7
 const SLIP = 0.4
+/** How much more a name made of all the words weighs than a name of one word. */
+const CALLED = 2
 /** A page with less than this share of the best of its kind is left out, and one far below the best of all. */
 const LEAST = 0.2
 const LEAST_OF_ALL = 0.12
@@ -84,6 +86,12 @@ function placesOf(index: Index, term: Term, last: string | undefined): Map<numbe
       const weights = own.map((one) => one.get(page) ?? 0)
       const least = Math.min(...weights) * share * words.length ** 0.3
       if (least > (places.get(page) ?? 0)) places.set(page, least)
+    }
+    // A page that is called what several words say, as `waterContent` is.
+    const called = words.length > 1 ? (index.words[words.join('')] ?? []) : []
+    for (let at = 0; at < called.length; at += 2) {
+      const page = called[at] as number
+      places.set(page, (places.get(page) ?? 0) + CALLED * (called[at + 1] as number) * share)
     }
   })
   return places
