@@ -17,7 +17,7 @@ export interface RichardsState {
   readonly salt?: readonly number[]
   /**
    * Where media drain and wet on different curves, the curve on which each node, and then each middle between two, goes on: the share of the
-   * main drying curve, or less than zero that of the main wetting curve. Range: any.
+   * main drying curve, or less than zero that of the main wetting curve. Unit: 1. Range: any.
    */
   readonly curves?: readonly number[]
   /** Suction up to which each of them last came that way. Unit: cm. Range: any. */
