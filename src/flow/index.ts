@@ -46,9 +46,8 @@ export {
   bestProbeHeight,
   type ProbeHeights,
   type ProbeHeightView,
-  type ProbeInContainer,
-  probeReading,
-} from './probe-view/probe-in-container.js'
+} from './probe-view/best-probe-height.js'
+export { type ProbeInContainer, probeReading } from './probe-view/probe-reading.js'
 export type { ConductingLayer, RichardsContainer, RichardsLayers, RichardsSurroundings } from './richards-column.js'
 export type { ContainerLayer, RichardsFlow, RichardsOutcome, RichardsStep, SaltOutcome } from './richards-flow.js'
 export type { RootsInContainer } from './richards-roots.js'
