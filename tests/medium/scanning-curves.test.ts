@@ -78,7 +78,7 @@ describe('scanning curves after Scott and others 1983', () => {
     expectInputError(() => scanningCurvesScott1983({ ...at, waterContent: waterContent(0.9) }), 'waterContent')
     expectInputError(() => scanningCurvesScott1983({ ...at, waterContent: waterContent(0.2) }), 'waterContent')
     expectInputError(() => scanningCurvesScott1983({ ...at, drying: wetting, wetting: drying }), 'waterContent')
-    expectDomainError(() => scanningCurvesScott1983({ ...at, suction: centimetresOfSuction(0) }), {
+    expectDomainError(() => scanningCurvesScott1983({ ...at, suction: -1 as SuctionHead }), {
       quantity: 'suction',
     })
   })

@@ -1,10 +1,9 @@
-import { WATER_CONTENT } from '../../quantity/domains.js'
+import { SUCTION, WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { SuctionHead } from '../../quantity/generated/suction.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
-import { SOME_SUCTION } from '../domains.js'
 import type { RetentionModel } from './retention-model.js'
 
 /** Two main curves of a medium, and where it turned between them. */
@@ -13,7 +12,7 @@ export interface ScanningTurn {
   readonly drying: RetentionModel
   /** The main wetting curve, with the same water content at saturation. */
   readonly wetting: RetentionModel
-  /** Suction at which the medium turned from one to the other. Unit: cm. Range: (0, ∞). */
+  /** Suction at which the medium turned from one to the other. Unit: cm. Range: [0, ∞). */
   readonly suction: SuctionHead
   /** Water content there; that of the drying curve when left out. Unit: m³/m³. Range: [0, 1]. */
   readonly waterContent?: WaterContent
@@ -60,7 +59,7 @@ const ROUNDING = 1e-9
  */
 export function scanningCurvesScott1983(turn: ScanningTurn): ScanningCurves {
   const { drying, wetting, suction, waterContent } = optionsOf(turn)
-  const at = numberIn(suction, SOME_SUCTION, 'suction') as SuctionHead
+  const at = numberIn(suction, SUCTION, 'suction') as SuctionHead
   const [most, least] = [drying.waterContent(at), wetting.waterContent(at)]
   const content = numberIn(waterContent ?? most, WATER_CONTENT, 'waterContent')
   if (!(content <= most + ROUNDING && content >= least - ROUNDING))
