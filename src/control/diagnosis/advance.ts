@@ -4,7 +4,7 @@ import { isDue, judged, SHOTS, type ShotEvidence } from './judge-shot.js'
 import type { OfShots } from './memo.js'
 import { ranked } from './rank.js'
 import { recentShots } from './recent-shots.js'
-import type { Watched } from './settings.js'
+import type { RememberedZone } from './settings.js'
 import { suspectDrain } from './suspect-drain.js'
 import { suspectLeak } from './suspect-leak.js'
 import { suspectProbes } from './suspect-probe.js'
@@ -25,7 +25,11 @@ import type { UsualShares, ZoneWatchState } from './zone-state.js'
 const EVENING = 3600
 
 /** The state after a moment, and what it shows. */
-export function advanced(state: ZoneWatchState, input: WatchZoneInput, zone: Watched): [ZoneWatchState, Diagnosis] {
+export function advanced(
+  state: ZoneWatchState,
+  input: WatchZoneInput,
+  zone: RememberedZone,
+): [ZoneWatchState, Diagnosis] {
   const tick = ticked(state.clock, input.now)
   if (tick.now === null) return told({ ...state, clock: tick.clock }, state.clock.last ?? 0, zone)
   const now = tick.now
@@ -62,7 +66,7 @@ function afterLeap(state: ZoneWatchState): ZoneWatchState {
   }
 }
 
-function withReadings(state: ZoneWatchState, readings: unknown, now: number, zone: Watched): ProbeWatch[] {
+function withReadings(state: ZoneWatchState, readings: unknown, now: number, zone: RememberedZone): ProbeWatch[] {
   const probes = [...state.probes]
   if (!Array.isArray(readings)) return probes
   const quietFrom =
@@ -80,7 +84,7 @@ function withReadings(state: ZoneWatchState, readings: unknown, now: number, zon
 }
 
 /** Climbs count between shots only, and not where the probe jumped. */
-function withClimbs(probe: ProbeWatch, quietFrom: number, light: number | null, zone: Watched): ProbeWatch {
+function withClimbs(probe: ProbeWatch, quietFrom: number, light: number | null, zone: RememberedZone): ProbeWatch {
   const first = probe.times[Math.max(0, probe.times.length - 5)]!
   if (quietFrom === Infinity) return { ...probe, low: null }
   // The level at the end of the shot stands until the probe has been quiet for a while.
@@ -94,7 +98,7 @@ function withWater(
   input: WatchZoneInput,
   now: number,
   passed: number,
-  zone: Watched,
+  zone: RememberedZone,
 ): ZoneWatchState {
   const counted = { ...state, valve: withCounters(state.valve, input, now, passed, zone) }
   const starts = input.open === true && counted.valve.open === null
@@ -114,7 +118,7 @@ function withDrained(state: ZoneWatchState, { hasDrain, drainedSince }: ValveWat
   return { ...state, shots: [...state.shots.slice(0, -1), shot], usual: withShare(state.usual, shot) }
 }
 
-function beforeShot(probe: ProbeWatch, now: number, zone: Watched): Before | null {
+function beforeShot(probe: ProbeWatch, now: number, zone: RememberedZone): Before | null {
   const mean = meanSince(probe, now - 300)
   if (mean !== null) return mean
   const level = levelOf(probe)
@@ -124,7 +128,7 @@ function beforeShot(probe: ProbeWatch, now: number, zone: Watched): Before | nul
     : { level: probe.levels[probe.levels.length - 1]!, time }
 }
 
-function withJudged(state: ZoneWatchState, now: number, zone: Watched): ZoneWatchState {
+function withJudged(state: ZoneWatchState, now: number, zone: RememberedZone): ZoneWatchState {
   const { valve, probes } = state
   const given = valve.shot as GivenShot
   const trusted = probes.map((probe) => canJudge(probe, now, zone))
@@ -156,7 +160,7 @@ function stepInShot(
   shot: ShotEvidence,
   i: number,
   now: number,
-  zone: Watched,
+  zone: RememberedZone,
 ): ProbeWatch {
   const before = given.before[i]
   const level = levelOf(probe)
@@ -206,7 +210,7 @@ function like(value: number, usual: number, tolerance: number): boolean {
   return Math.abs(value - usual) <= tolerance * usual
 }
 
-function withSteady(state: ZoneWatchState, input: WatchZoneInput, now: number, zone: Watched): ZoneWatchState {
+function withSteady(state: ZoneWatchState, input: WatchZoneInput, now: number, zone: RememberedZone): ZoneWatchState {
   let watered = 0
   for (let k = state.shots.length - 1; k >= 0 && now - state.shots[k]!.time < 9000; k--)
     watered += state.shots[k]!.volume / zone.volume
@@ -224,7 +228,7 @@ function withSteady(state: ZoneWatchState, input: WatchZoneInput, now: number, z
 const DARK = 5
 
 /** Whether it is dark; null where nobody knows. */
-function isDark(input: WatchZoneInput, now: number, { dark }: Watched): boolean | null {
+function isDark(input: WatchZoneInput, now: number, { dark }: RememberedZone): boolean | null {
   const light = known(input.light)
   if (light !== null) return light < DARK
   if (dark === null) return null
@@ -233,7 +237,7 @@ function isDark(input: WatchZoneInput, now: number, { dark }: Watched): boolean 
 }
 
 /** The dark without shots: it begins an hour after the last shot, and ends with the next or with the light. */
-function withNight(state: ZoneWatchState, now: number, input: WatchZoneInput, zone: Watched): ZoneWatchState {
+function withNight(state: ZoneWatchState, now: number, input: WatchZoneInput, zone: RememberedZone): ZoneWatchState {
   const { valve, night } = state
   if (isDark(input, now, zone) === true && valve.open === null && valve.shot === null) {
     if (valve.lastEnd !== null && now - valve.lastEnd < EVENING) return state
@@ -248,7 +252,7 @@ function withNight(state: ZoneWatchState, now: number, input: WatchZoneInput, zo
   return { ...state, night: newNight(state.probes.length), nights }
 }
 
-function told(state: ZoneWatchState, now: number, zone: Watched): [ZoneWatchState, Diagnosis] {
+function told(state: ZoneWatchState, now: number, zone: RememberedZone): [ZoneWatchState, Diagnosis] {
   const { recent, water, drain } = ofShots(state, zone)
   const full = isFull(state, now, zone)
   const leaks = suspectLeak(state, now, zone)
@@ -271,7 +275,7 @@ function told(state: ZoneWatchState, now: number, zone: Watched): [ZoneWatchStat
 }
 
 /** What the shots say, worked out once for each list of them. */
-function ofShots(state: ZoneWatchState, { memo }: Watched): OfShots {
+function ofShots(state: ZoneWatchState, { memo }: RememberedZone): OfShots {
   const old = memo.shots.get(state.shots)
   if (old !== undefined && old.usual === state.usual) return old
   const recent = recentShots(state)

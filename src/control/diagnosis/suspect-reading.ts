@@ -1,7 +1,7 @@
 import { trendOf } from '../../record/trend.js'
 import type { Evidence, Suspicion } from './cause.js'
 import type { Memo } from './memo.js'
-import type { Watched } from './settings.js'
+import type { RememberedZone } from './settings.js'
 import { evidence, suspicion } from './suspect-water.js'
 import { lineOf, type NightEvidence } from './watch-night.js'
 import { middle } from './watch-probe.js'
@@ -14,7 +14,7 @@ const DRIFT = 0.0004
 const WARMTH = 0.002
 
 /** Readings that follow something else than water: time, temperature, salt, another probe. */
-export function suspectReadings(state: ZoneWatchState, now: number, zone: Watched): Suspicion[] {
+export function suspectReadings(state: ZoneWatchState, now: number, zone: RememberedZone): Suspicion[] {
   const warm = byWarmth(state, now, zone)
   return [...warm, ...byNights(state, now, zone), ...bySalt(state, now, zone), ...bySwap(state, now, zone)]
 }
@@ -75,7 +75,7 @@ export function changeOfNight(
   return { own, odd }
 }
 
-function byNights(state: ZoneWatchState, now: number, zone: Watched): Suspicion[] {
+function byNights(state: ZoneWatchState, now: number, zone: RememberedZone): Suspicion[] {
   const { nights, night } = state
   const last = nights[nights.length - 1]
   const live = night.from !== null && night.last !== null && night.last - night.from >= 25200
@@ -100,7 +100,7 @@ function byNights(state: ZoneWatchState, now: number, zone: Watched): Suspicion[
   return [suspicion('probe-drifting', 'caution', weight, because, 'compare-with-hand-meter', names)]
 }
 
-function byWarmth(state: ZoneWatchState, now: number, zone: Watched): Suspicion[] {
+function byWarmth(state: ZoneWatchState, now: number, zone: RememberedZone): Suspicion[] {
   const { night, nights, hasTemperature } = state
   if (!hasTemperature) return []
   const last = nights[nights.length - 1]
@@ -119,7 +119,7 @@ function byWarmth(state: ZoneWatchState, now: number, zone: Watched): Suspicion[
 }
 
 /** The level to which shots drain back climbs from day to day; with the EC of the drain it is salt, without it drift. */
-function bySalt({ nights }: ZoneWatchState, now: number, zone: Watched): Suspicion[] {
+function bySalt({ nights }: ZoneWatchState, now: number, zone: RememberedZone): Suspicion[] {
   const last = nights[nights.length - 1]
   const full = nights.filter(({ drained }) => drained !== null && drained > 0.15)
   if (last === undefined || now - last.end > DAY || full.length < 5) return []
@@ -157,7 +157,7 @@ function bySalt({ nights }: ZoneWatchState, now: number, zone: Watched): Suspici
   return [suspicion('salt-driven', 'caution', 0.85, [...because, ec], 'flush-and-read-again', names), drift]
 }
 
-function bySwap({ pairs }: ZoneWatchState, now: number, zone: Watched): Suspicion[] {
+function bySwap({ pairs }: ZoneWatchState, now: number, zone: RememberedZone): Suspicion[] {
   const { swap } = pairs
   if (swap === null || now - swap.time > DAY) return []
   const names = [zone.names[swap.first]!, zone.names[swap.second]!]

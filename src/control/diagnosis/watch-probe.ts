@@ -1,5 +1,5 @@
 import { known, type WatchedReading } from './input.js'
-import type { Watched } from './settings.js'
+import type { Watched } from './watched.js'
 
 /** What is remembered of a probe. */
 export interface ProbeWatch {
