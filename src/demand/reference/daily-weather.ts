@@ -31,6 +31,7 @@ import type { RelativeHumidity } from '../../quantity/generated/share.js'
 import type { Temperature, TemperatureChange } from '../../quantity/generated/temperature.js'
 import type { WindSpeed } from '../../quantity/generated/wind.js'
 import { numberIn } from '../../quantity/guard.js'
+import { notAbove } from '../../quantity/not-above.js'
 import type { WeatherSite } from '../terms.js'
 import type { WeatherAssumption } from './weather-assumption.js'
 
@@ -74,12 +75,7 @@ export interface CompletedDay {
 /** Fills in what a day lacks by the procedures of FAO-56, chapter 3, and says so. */
 export function completeDay(weather: DailyWeather): CompletedDay {
   const assumed: WeatherAssumption[] = []
-  if (weather.minTemperature > weather.maxTemperature)
-    throw new InputError(
-      'minTemperature',
-      `${weather.minTemperature} °C is above the highest, ${weather.maxTemperature} °C`,
-      'swap them',
-    )
+  notAbove('minTemperature', weather.minTemperature, 'maxTemperature', weather.maxTemperature)
   const extraterrestrial = extraterrestrialRadiationFao56(weather)
   return {
     pressure: pressureOf(weather),
@@ -101,6 +97,7 @@ function vapourOf(weather: DailyWeather, assumed: WeatherAssumption[]): VapourPr
   // Every value that is given must have a meaning, also where another one is preferred.
   for (const humidity of [maxHumidity, minHumidity, meanHumidity])
     if (humidity !== undefined) numberIn(humidity, RELATIVE_HUMIDITY)
+  notAbove('minHumidity', minHumidity ?? 0, 'maxHumidity', maxHumidity ?? 1)
   const ofDew = dewPoint === undefined ? undefined : saturationVapourPressureFao56(dewPoint)
   const ofNight = vapourPressureFromMinTemperatureFao56(weather)
   if (vapourPressure !== undefined) return numberIn(vapourPressure, ACTUAL_VAPOUR) as VapourPressure
