@@ -1,4 +1,4 @@
-import type { CatalogueEntry, CatalogueField } from 'porewater/catalogue'
+import { type CatalogueEntry, type CatalogueField, catalogue } from 'porewater/catalogue'
 import { type DocumentedRange, parseRange } from './ranges.js'
 
 /**
@@ -56,4 +56,16 @@ function requiredParts(entry: CatalogueEntry, path: string): Record<string, unkn
     filled[whole.slice(path.length + 1)] = shape === 'list' ? [inside] : inside
   }
   return filled
+}
+
+/** What functions give back: calibrations, plans, outcomes. Their parts come from the library or through a guard that restores them. */
+const MADE = new Set([
+  ...catalogue.map(({ result }) => result.type),
+  // States of reducers, the day inside a review and a document that was read: made by the library, too.
+  ...['LevelState', 'Reducer<State, Input, Output>', 'ZoneDay', 'RecordDocument'],
+])
+
+/** Whether a field is a part of something that a function of the library made. */
+export function isMade(entry: CatalogueEntry, { path }: CatalogueField): boolean {
+  return entry.arguments.some((whole) => path.startsWith(`${whole.path}.`) && MADE.has(whole.type))
 }

@@ -1,7 +1,7 @@
-import { InputError } from '../quantity/errors.js'
 import type { VapourPressure, VapourPressureDeficit } from '../quantity/generated/pressure.js'
 import type { Temperature } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
+import { notAbove } from '../quantity/not-above.js'
 import { optionsOf } from '../quantity/options-of.js'
 import { RELATIVE_HUMIDITY, VAPOUR } from './domains.js'
 import { saturationVapourPressureFao56 } from './saturation-vapour-pressure-fao56.js'
@@ -35,8 +35,7 @@ export interface DayHumidity extends HumidityRange, DayTemperatures {}
 export function meanSaturationVapourPressureFao56(day: DayTemperatures): VapourPressure {
   const { maxTemperature: highest, minTemperature: lowest } = optionsOf(day)
   const sum = saturationVapourPressureFao56(highest) + saturationVapourPressureFao56(lowest)
-  if (lowest > highest)
-    throw new InputError('minTemperature', `${lowest} °C is above the highest, ${highest} °C`, 'swap them')
+  notAbove('minTemperature', lowest, 'maxTemperature', highest)
   return (sum / 2) as VapourPressure
 }
 
@@ -63,13 +62,8 @@ export function actualVapourPressureFao56(day: DayHumidity): VapourPressure {
   const least = numberIn(day.minHumidity, RELATIVE_HUMIDITY, 'minHumidity')
   const sum =
     saturationVapourPressureFao56(day.minTemperature) * most + saturationVapourPressureFao56(day.maxTemperature) * least
-  if (day.minTemperature > day.maxTemperature)
-    throw new InputError(
-      'minTemperature',
-      `${day.minTemperature} °C is above the highest, ${day.maxTemperature} °C`,
-      'swap them',
-    )
-  if (least > most) throw new InputError('minHumidity', `${least} is above the highest, ${most}`, 'swap them')
+  notAbove('minTemperature', day.minTemperature, 'maxTemperature', day.maxTemperature)
+  notAbove('minHumidity', least, 'maxHumidity', most)
   return (sum / 2) as VapourPressure
 }
 

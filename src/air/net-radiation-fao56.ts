@@ -1,5 +1,6 @@
 import type { DailyNetRadiation, DailyRadiation } from '../quantity/generated/daily-radiation.js'
 import { numberIn } from '../quantity/guard.js'
+import { notAbove } from '../quantity/not-above.js'
 import { optionsOf } from '../quantity/options-of.js'
 import type { DayTemperatures } from './actual-vapour-pressure-fao56.js'
 import {
@@ -80,7 +81,7 @@ export interface NetLongwaveInput extends ActualVapour, DayTemperatures {
  *
  * @param input - Temperatures, vapour pressure and relative shortwave radiation.
  * @returns Net outgoing longwave radiation. Unit: MJ/m²/d.
- * @throws `DomainError` outside the ranges.
+ * @throws `DomainError` outside the ranges, `InputError` when the temperatures are swapped.
  * @source allen-1998, Eq. 39
  * @example
  * ```ts
@@ -94,5 +95,6 @@ export function netLongwaveRadiationFao56(input: NetLongwaveInput): DailyNetRadi
   const lowest = numberIn(input.minTemperature, AIR_TEMPERATURE, 'minTemperature') + 273.16
   const humidity = 0.34 - 0.14 * Math.sqrt(numberIn(input.actualVapourPressure, ACTUAL_VAPOUR, 'actualVapourPressure'))
   const cloud = 1.35 * Math.min(1, numberIn(input.relativeShortwave, RELATIVE_SHORTWAVE, 'relativeShortwave')) - 0.35
+  notAbove('minTemperature', input.minTemperature, 'maxTemperature', input.maxTemperature)
   return (((STEFAN_BOLTZMANN * (highest ** 4 + lowest ** 4)) / 2) * humidity * cloud) as DailyNetRadiation
 }

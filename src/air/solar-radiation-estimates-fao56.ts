@@ -1,7 +1,7 @@
-import { InputError } from '../quantity/errors.js'
 import type { DailyRadiation } from '../quantity/generated/daily-radiation.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn } from '../quantity/guard.js'
+import { notAbove } from '../quantity/not-above.js'
 import { optionsOf } from '../quantity/options-of.js'
 import type { DayTemperatures } from './actual-vapour-pressure-fao56.js'
 import {
@@ -64,12 +64,7 @@ export function solarRadiationFromTemperatureFao56(input: RadiationFromTemperatu
   const range =
     numberIn(optionsOf(input).maxTemperature, AIR_TEMPERATURE, 'maxTemperature') -
     numberIn(input.minTemperature, AIR_TEMPERATURE, 'minTemperature')
-  if (range < 0)
-    throw new InputError(
-      'minTemperature',
-      `${input.minTemperature} °C is above the highest, ${input.maxTemperature} °C`,
-      'swap them',
-    )
+  notAbove('minTemperature', input.minTemperature, 'maxTemperature', input.maxTemperature)
   const outside = numberIn(input.extraterrestrial, OUTSIDE_RADIATION, 'extraterrestrial')
   return (numberIn(input.adjustment, ADJUSTMENT_COEFFICIENT, 'adjustment') *
     Math.sqrt(range) *

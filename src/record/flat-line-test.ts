@@ -1,5 +1,5 @@
-import { InputError } from '../quantity/errors.js'
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
+import { notAbove } from '../quantity/not-above.js'
 import { requireList } from '../quantity/require-list.js'
 import { requireObject } from '../quantity/require-object.js'
 import { FLAT_TOLERANCE, REPEATS } from './domains.js'
@@ -63,8 +63,7 @@ export function checkedFlat(input: FlatLimits): FlatLimits {
   const tolerance = numberIn(input.tolerance, FLAT_TOLERANCE, 'tolerance')
   const suspectAfter = wholeNumberIn(input.suspectAfter, REPEATS, 'suspectAfter')
   const failAfter = wholeNumberIn(input.failAfter, REPEATS, 'failAfter')
-  if (failAfter < suspectAfter)
-    throw new InputError('failAfter', `${failAfter} is below the ${suspectAfter} for suspect readings`, 'swap them')
+  notAbove('suspectAfter', suspectAfter, 'failAfter', failAfter)
   return { tolerance, suspectAfter, failAfter }
 }
 

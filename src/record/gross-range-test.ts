@@ -1,5 +1,5 @@
-import { InputError } from '../quantity/errors.js'
 import { numberIn } from '../quantity/guard.js'
+import { notAbove } from '../quantity/not-above.js'
 import { requireList } from '../quantity/require-list.js'
 import { requireObject } from '../quantity/require-object.js'
 import { RANGE_LIMIT } from './domains.js'
@@ -57,8 +57,8 @@ export function checkedRanges(input: Omit<GrossRangeInput, 'value'>): Ranges {
   const high = numberIn(input.sensorMax, RANGE_LIMIT, 'sensorMax')
   const least = numberIn(input.expectedMin ?? low, RANGE_LIMIT, 'expectedMin')
   const most = numberIn(input.expectedMax ?? high, RANGE_LIMIT, 'expectedMax')
-  if (low > high || least > most)
-    throw new InputError('input', 'a range has its lower end above its upper end', 'swap them')
+  notAbove('sensorMin', low, 'sensorMax', high)
+  notAbove('expectedMin', least, 'expectedMax', most)
   return { low, high, least, most }
 }
 

@@ -1,5 +1,5 @@
-import { InputError } from '../quantity/errors.js'
 import { numberIn } from '../quantity/guard.js'
+import { notAbove } from '../quantity/not-above.js'
 import { requireList } from '../quantity/require-list.js'
 import { requireObject } from '../quantity/require-object.js'
 import { type Direction, directionOf } from './direction.js'
@@ -57,8 +57,7 @@ type SpikeLimits = Required<Omit<SpikeInput, 'value'>>
 export function checkedSpike(input: Omit<SpikeInput, 'value'>): SpikeLimits {
   const suspect = numberIn(input.suspect, SPIKE_HEIGHT, 'suspect')
   const fail = numberIn(input.fail, SPIKE_HEIGHT, 'fail')
-  if (fail < suspect)
-    throw new InputError('fail', `${fail} is below the limit for suspect spikes, ${suspect}`, 'swap them')
+  notAbove('suspect', suspect, 'fail', fail)
   return { suspect, fail, direction: directionOf(input.direction) }
 }
 

@@ -1,8 +1,8 @@
-import { type CatalogueEntry, type CatalogueField, catalogue } from 'porewater/catalogue'
+import { type CatalogueEntry, catalogue } from 'porewater/catalogue'
 import { describe, expect, it } from 'vitest'
 import { callInExample } from '../../docs/tools/call-in-example.js'
 import { publicNames } from '../../docs/tools/public-names.js'
-import { argumentIn, withReplaced } from '../../docs/tools/replaced-argument.js'
+import { argumentIn, isMade, withReplaced } from '../../docs/tools/replaced-argument.js'
 
 /** The library as JavaScript sees it: nothing stops a caller from passing text, null or nothing at all. */
 type Arguments = unknown[]
@@ -20,18 +20,6 @@ function thrown(entry: CatalogueEntry, args: Arguments): unknown {
 const isTyped = (error: unknown) =>
   ['outside-domain', 'bad-input', 'no-convergence', 'bad-document'].includes((error as { code?: string })?.code ?? '')
 const said = (error: unknown) => (error === undefined ? 'answers' : `throws ${String(error).slice(0, 80)}`)
-
-/** What functions give back: calibrations, plans, outcomes. Their parts come from the library or through a guard that restores them. */
-const MADE = new Set([
-  ...catalogue.map(({ result }) => result.type),
-  // States of reducers, the day inside a review and a document that was read: made by the library, too.
-  ...['LevelState', 'Reducer<State, Input, Output>', 'ZoneDay', 'RecordDocument'],
-])
-
-/** Whether a field is a part of something that a function of the library made. */
-function isMade(entry: CatalogueEntry, { path }: CatalogueField): boolean {
-  return entry.arguments.some((whole) => path.startsWith(`${whole.path}.`) && MADE.has(whole.type))
-}
 
 /** What passes where it should be refused with a typed error. */
 async function faultsOf(entry: CatalogueEntry): Promise<string[]> {

@@ -2,7 +2,7 @@ import { type CatalogueEntry, type CatalogueField, catalogue } from 'porewater/c
 import { callInExample } from '../call-in-example.js'
 import { publicNames } from '../public-names.js'
 import { type DocumentedRange, parseRange } from '../ranges.js'
-import { argumentIn, withReplaced } from '../replaced-argument.js'
+import { argumentIn, isMade, withReplaced } from '../replaced-argument.js'
 import { drawnNumber, isInside, pick, seeded, seedOf } from './draw.js'
 
 interface Part {
@@ -106,12 +106,6 @@ function verdict(
 /** In a list NaN may stand for a missing value, which the description then says. */
 const isGap = (field: CatalogueField, value: number) =>
   field.shape === 'list' && Number.isNaN(value) && /missing|gap|unknown|NaN/i.test(field.text)
-
-const MADE = new Set(catalogue.map(({ result }) => result.type))
-
-/** Parts of what the library made itself: calibrations, plans, outcomes. */
-const isMade = (entry: CatalogueEntry, { path }: CatalogueField) =>
-  entry.arguments.some((whole) => path.startsWith(`${whole.path}.`) && MADE.has(whole.type))
 
 const firstOf = (value: unknown): unknown =>
   ArrayBuffer.isView(value) || Array.isArray(value) ? (value as ArrayLike<unknown>)[0] : value

@@ -38,7 +38,7 @@ export interface EvaporationLayer extends FieldCapacity {
  *
  * @param layer - Water contents and depth (Ze, in metres in the equation).
  * @returns Total evaporable water. Unit: mm.
- * @throws `DomainError` outside the ranges, `InputError` when half the wilting point is not below field capacity.
+ * @throws `DomainError` outside the ranges, `InputError` when field capacity is zero or below the wilting point.
  * @source allen-1998, Eq. 73
  * @example
  * ```ts
@@ -47,16 +47,15 @@ export interface EvaporationLayer extends FieldCapacity {
  */
 export function totalEvaporableWater(layer: EvaporationLayer): WaterDepth {
   const { fieldCapacity, wiltingPoint, depth } = optionsOf(layer)
-  const water =
-    numberIn(fieldCapacity, WATER_CONTENT, 'fieldCapacity') -
-    0.5 * numberIn(wiltingPoint, WATER_CONTENT, 'wiltingPoint')
-  if (water <= 0) {
+  const full = numberIn(fieldCapacity, WATER_CONTENT, 'fieldCapacity')
+  const wilting = numberIn(wiltingPoint, WATER_CONTENT, 'wiltingPoint')
+  if (full === 0 || wilting > full)
     throw new InputError(
       'fieldCapacity',
-      'it is not above half the wilting point',
+      'it is zero, or below the wilting point',
       'check that the two are not swapped',
     )
-  }
+  const water = full - 0.5 * wilting
   return (10 * water * numberIn(depth, LAYER_DEPTH, 'depth')) as WaterDepth
 }
 

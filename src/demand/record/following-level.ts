@@ -2,11 +2,11 @@ import { type LocalLevel, localLevel } from '../../numerics/local-level.js'
 import { studentTwoSided } from '../../numerics/student-t.js'
 import { CONFIDENCE } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import type { Finding } from '../../quantity/finding.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { PACE, TRAINING_SHARE } from '../domains.js'
 import type { IntervalConfidence, SkippedDays, UseSeries } from '../terms.js'
+import type { UseFinding } from '../use-finding.js'
 import type { FittedUse } from './fit-daily-use.js'
 import { type ForecastRows, forecastRows, type UseCause } from './forecast-record.js'
 import { type ForecastScore, forecastScore } from './forecast-score.js'
@@ -45,8 +45,8 @@ export interface FollowingLevel extends SkippedDays {
   readonly score: ForecastScore
   /** Share of these days inside their interval. Unit: 1. */
   readonly covered: number
-  /** What the record cannot tell. */
-  readonly warnings: readonly Finding[]
+  /** What the record cannot tell; `explainUseFinding` has the words. */
+  readonly warnings: readonly UseFinding[]
 }
 
 const FEWEST = 14
@@ -177,24 +177,18 @@ function likeliestPace(scaled: ScaledRows, trained: readonly number[], size: num
   return 10 ** (at / 10)
 }
 
-function doubts(causes: readonly LevelCoefficient[], score: ForecastScore): Finding[] {
-  const found: Finding[] = causes
+function doubts(causes: readonly LevelCoefficient[], { explained }: ForecastScore): UseFinding[] {
+  const found: UseFinding[] = causes
     .filter(({ low, high }) => low <= 0 && high >= 0)
     .map(({ name, value }) => ({
       code: 'cannot-tell-cause',
       level: 'caution',
-      message: `the interval of the coefficient of ${name} holds zero: the record cannot tell it`,
-      about: 'causes',
+      about: name,
       value,
+      limit: 0,
+      unit: 'use/cause',
     }))
-  if (score.explained < 0.5) {
-    found.push({
-      code: 'fails-new-days',
-      level: 'caution',
-      message: `on days outside the training it explains ${(100 * score.explained).toFixed(0)} % of the variance`,
-      about: 'score',
-      value: score.explained,
-    })
-  }
+  if (explained < 0.5)
+    found.push({ code: 'fails-new-days', level: 'caution', about: 'score', value: explained, limit: 0.5, unit: '1' })
   return found
 }

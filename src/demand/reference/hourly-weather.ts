@@ -5,7 +5,6 @@ import { saturationVapourPressureFao56 } from '../../air/saturation-vapour-press
 import type { SolarHour } from '../../air/solar-hour-fao56.js'
 import { type MeasuredWind, windSpeedAtTwoMetresFao56 } from '../../air/wind-at-two-metres-fao56.js'
 import { InputError } from '../../quantity/errors.js'
-import type { Finding } from '../../quantity/finding.js'
 import type { HourlyRadiation } from '../../quantity/generated/hourly-radiation.js'
 import type { Pressure, VapourPressure } from '../../quantity/generated/pressure.js'
 import type { RelativeHumidity } from '../../quantity/generated/share.js'
@@ -13,7 +12,8 @@ import type { Temperature } from '../../quantity/generated/temperature.js'
 import type { WindSpeed } from '../../quantity/generated/wind.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { WeatherSite } from '../terms.js'
-import { LOWEST_SUN, NIGHT_SHARE } from './reference-et-hour.js'
+import { NIGHT_SHARE } from './reference-et-hour.js'
+import type { WeatherAssumption } from './weather-assumption.js'
 
 /**
  * An hour of weather at a place. Humidity is taken from the first of these that is given: vapour pressure, dew point, relative humidity.
@@ -66,14 +66,13 @@ export function windOfHour({ wind }: HourlyWeather): WindSpeed {
 }
 
 /** What is said where the cloudiness of an hour is not known. */
-export function assumedCloudiness(sunHeight: number): Finding {
+export function assumedCloudiness(sunHeight: number): WeatherAssumption {
   return {
     code: 'assumed-cloudiness',
     level: 'note',
-    message: `the sun is ${sunHeight < 0 ? 'down' : `lower than ${LOWEST_SUN} rad`} and no ratio before sunset is given: ${NIGHT_SHARE} of the clear-sky radiation is assumed for the longwave loss`,
     about: 'relativeShortwaveBeforeSunset',
     value: NIGHT_SHARE,
     unit: '1',
-    source: 'allen-1998, chapter 4: 0.4 to 0.6 at humid, 0.7 to 0.8 at arid sites',
+    sunHeight,
   }
 }

@@ -3,10 +3,10 @@ import { AIR_TEMPERATURE, OUTSIDE_RADIATION } from '../../air/domains.js'
 import { psychrometricConstantFao56 } from '../../air/psychrometric-constant-fao56.js'
 import { slopeOfSaturationVapourPressureFao56 } from '../../air/saturation-vapour-pressure-fao56.js'
 import type { AirPressure, Extraterrestrial } from '../../air/terms.js'
-import { InputError } from '../../quantity/errors.js'
 import type { ReferenceET } from '../../quantity/generated/evapotranspiration.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
+import { notAbove } from '../../quantity/not-above.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { NET_RADIATION, PRIESTLEY_TAYLOR, SOIL_HEAT } from '../domains.js'
 import type { AvailableEnergy } from '../terms.js'
@@ -46,7 +46,7 @@ export function referenceETHargreaves1985(input: TemperatureMethodInput): Refere
   const high = numberIn(highest, AIR_TEMPERATURE, 'maxTemperature')
   const low = numberIn(lowest, AIR_TEMPERATURE, 'minTemperature')
   const outside = numberIn(extraterrestrial, OUTSIDE_RADIATION, 'extraterrestrial')
-  if (low > high) throw new InputError('minTemperature', `${low} °C is above the highest, ${high} °C`, 'swap them')
+  notAbove('minTemperature', low, 'maxTemperature', high)
   return (0.0023 * ((high + low) / 2 + 17.8) * Math.sqrt(high - low) * 0.408 * outside) as ReferenceET
 }
 

@@ -1,7 +1,7 @@
-import type { Finding } from '../../quantity/finding.js'
 import type { Pressure, VapourPressure, VapourPressureDeficit } from '../../quantity/generated/pressure.js'
 import type { VapourPressureSlope } from '../../quantity/generated/psychrometrics.js'
 import type { WindSpeed } from '../../quantity/generated/wind.js'
+import type { WeatherAssumption } from './weather-assumption.js'
 import type { WeatherFinding } from './weather-doubts.js'
 
 /** Steps on the way from weather to evapotranspiration. */
@@ -18,8 +18,8 @@ export interface WeatherSteps {
   readonly deficit: VapourPressureDeficit
   /** Wind speed at 2 m. Unit: m/s. */
   readonly windSpeed: WindSpeed
-  /** What was not given and had to be estimated. */
-  readonly assumed: readonly Finding[]
+  /** What was not given and had to be estimated; `explainWeatherFinding` puts it into words. */
+  readonly assumed: readonly WeatherAssumption[]
   /** What is doubtful; `explainWeatherFinding` puts it into words. */
   readonly warnings: readonly WeatherFinding[]
 }

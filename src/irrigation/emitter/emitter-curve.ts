@@ -1,14 +1,14 @@
 import { InputError } from '../../quantity/errors.js'
-import type { Finding } from '../../quantity/finding.js'
 import type { Flow } from '../../quantity/generated/flow.js'
 import type { Pressure } from '../../quantity/generated/pressure.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { DISCHARGE_COEFFICIENT, DISCHARGE_EXPONENT, EMITTER_FLOW, EMITTER_PRESSURE } from '../domains.js'
 import type { DischargeExponent } from '../terms.js'
+import type { EmitterFinding } from './emitter-finding.js'
 
 /** The units of pressure to which a printed discharge coefficient may belong. */
-export type EmitterPressureUnit = 'kPa' | 'bar' | 'psi' | 'metre of water'
+export type EmitterPressureUnit = 'kPa' | 'bar' | 'psi' | 'metre-of-water'
 
 /** How the flow of an emitter depends on pressure: plain data. */
 export interface EmitterCurve {
@@ -54,7 +54,7 @@ export interface EmitterCurveInput extends DischargeExponent {
  * @source savva-2002, Eq. 13
  * @example
  * ```ts
- * emitterCurve({ coefficient: 0.6325, pressureUnit: 'metre of water', exponent: 0.5 }).perKilopascal // => 0.20198
+ * emitterCurve({ coefficient: 0.6325, pressureUnit: 'metre-of-water', exponent: 0.5 }).perKilopascal // => 0.20198
  * ```
  */
 export function emitterCurve(input: EmitterCurveInput): EmitterCurve {
@@ -106,24 +106,15 @@ function requireSpan(holds: EmitterPressureSpan): void {
  * checkEmitterPressure(curve, metresOfWater(2)).map((finding) => finding.code) // => ['pressure-below-curve']
  * ```
  */
-export function checkEmitterPressure(curve: EmitterCurve, pressure: Pressure): Finding[] {
+export function checkEmitterPressure(curve: EmitterCurve, pressure: Pressure): EmitterFinding[] {
   requireCurve(curve)
   const value = numberIn(pressure, EMITTER_PRESSURE, 'pressure')
   if (curve.holds === undefined) return []
   const { from, to } = curve.holds
   if (value >= from && value <= to) return []
-  const side = value < from ? 'below' : 'above'
-  return [
-    {
-      code: `pressure-${side}-curve`,
-      level: 'caution',
-      message: `${value.toFixed(1)} kPa is ${side} the ${from.toFixed(0)} to ${to.toFixed(0)} kPa for which the curve of the emitter holds: measure its flow there`,
-      about: 'pressure',
-      value,
-      unit: 'kPa',
-      source: 'common practice, no source',
-    },
-  ]
+  return value < from
+    ? [{ code: 'pressure-below-curve', level: 'caution', value, limit: from, unit: 'kPa' }]
+    : [{ code: 'pressure-above-curve', level: 'caution', value, limit: to, unit: 'kPa' }]
 }
 
 /**
@@ -141,7 +132,7 @@ export function checkEmitterPressure(curve: EmitterCurve, pressure: Pressure): F
  * @example
  * ```ts
  * const curve = emitterCurve({ coefficient: 0.2, pressureUnit: 'kPa', exponent: 0.5 })
- * emitterCoefficient(curve, 'metre of water') // => 0.62631
+ * emitterCoefficient(curve, 'metre-of-water') // => 0.62631
  * ```
  */
 export function emitterCoefficient(curve: EmitterCurve, pressureUnit: EmitterPressureUnit): number {
@@ -164,7 +155,7 @@ export function emitterCoefficient(curve: EmitterCurve, pressureUnit: EmitterPre
  * @source savva-2002, Eq. 13
  * @example
  * ```ts
- * const curve = emitterCurve({ coefficient: 0.6325, pressureUnit: 'metre of water', exponent: 0.5 })
+ * const curve = emitterCurve({ coefficient: 0.6325, pressureUnit: 'metre-of-water', exponent: 0.5 })
  * emitterFlowAt(curve, metresOfWater(10)) // => 2.00014
  * ```
  */
@@ -187,7 +178,7 @@ export function emitterFlowAt(curve: EmitterCurve, pressure: Pressure): Flow {
  * @source savva-2002, Eq. 15
  * @example
  * ```ts
- * const curve = emitterCurve({ coefficient: 1.52076, pressureUnit: 'metre of water', exponent: 0.42 })
+ * const curve = emitterCurve({ coefficient: 1.52076, pressureUnit: 'metre-of-water', exponent: 0.42 })
  * inMetresOfWater(emitterPressureFor(curve, litresPerHour(4.32))) // => 12.011
  * ```
  */
@@ -292,9 +283,9 @@ function kilopascalsIn(unit: EmitterPressureUnit): number {
       return 100
     case 'psi':
       return 6.894757293168361
-    case 'metre of water':
+    case 'metre-of-water':
       return 9.80665
     default:
-      throw new InputError('pressureUnit', `${String(unit)} is unknown`, "use 'kPa', 'bar', 'psi' or 'metre of water'")
+      throw new InputError('pressureUnit', `${String(unit)} is unknown`, "use 'kPa', 'bar', 'psi' or 'metre-of-water'")
   }
 }

@@ -64,6 +64,7 @@ export function missed(
   wanted: number,
   unit: NonNullable<PlanFinding['unit']>,
   level: PlanFinding['level'] = 'caution',
+  because?: PlanCause,
 ): PlanFinding {
-  return { code, level, about, reached, wanted, unit }
+  return { code, level, about, reached, wanted, unit, ...(because && { because }) }
 }

@@ -1,6 +1,5 @@
 import { DRAINED } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import type { Finding } from '../../quantity/finding.js'
 import type { DrainEC } from '../../quantity/generated/electrical-conductivity.js'
 import type { DrainFraction } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
@@ -11,6 +10,7 @@ import { DRAIN_EC, FEED_EC, STORE_WATER, UPTAKE_EC } from '../domains.js'
 import type { FeedSalts, SaltFlows } from '../terms.js'
 import type { DrainFractionInput } from './drain-fraction.js'
 import { drainFraction } from './drain-fraction.js'
+import type { SaltFinding } from './salt-finding.js'
 
 /** A day, or any whole number of days, of drain records. Volumes are for the same plants. */
 export interface SaltBalanceInput extends DrainFractionInput, FeedSalts {
@@ -34,8 +34,8 @@ export interface SaltBalance extends SaltFlows {
   readonly rise: number
   /** Whether in, out and taken agree within a tenth of what came in. */
   readonly steady: boolean
-  /** What a person should know. */
-  readonly warnings: readonly Finding[]
+  /** What a person should know; `explainSaltFinding` has the words. */
+  readonly warnings: readonly SaltFinding[]
 }
 
 /**
@@ -90,22 +90,18 @@ export function checkSaltBalance(input: SaltBalanceInput): SaltBalance {
     saltStored,
     rise: saltStored / water,
     steady,
-    warnings: steady ? [] : [notSteady(saltStored / water, share, steadyFraction, headingFor)],
-  }
-}
-
-function notSteady(rise: number, share: number, implied: number | undefined, heading: number | undefined): Finding {
-  const ratio =
-    implied === undefined ? '' : `; the ${(100 * implied).toFixed(0)} % that the ECs suggest is not the drain fraction`
-  const end = heading === undefined ? '' : `, heading for ${heading.toFixed(1)} dS/m in the drain`
-  return {
-    code: 'not-steady',
-    level: 'caution',
-    message: `salts are ${rise > 0 ? 'being stored' : 'being lost'}: ${(100 * share).toFixed(1)} % drains and the root zone changes by ${rise.toFixed(2)} dS/m in this time${end}${ratio}`,
-    about: 'rise',
-    value: rise,
-    unit: 'dS/m',
-    source: 'salt balance of the root zone',
+    warnings: steady
+      ? []
+      : [
+          {
+            code: 'not-steady',
+            level: 'caution',
+            rise: saltStored / water,
+            drainFraction: share,
+            steadyFraction,
+            headingFor,
+          },
+        ],
   }
 }
 
