@@ -20,7 +20,7 @@ export function table(label: string, head: readonly string[], rows: readonly (re
 }
 
 /** What may be wider than the page scrolls inside its own box, also by keyboard. */
-export function box(label: string, inside: string): string {
+function box(label: string, inside: string): string {
   return `<div class="scroll" role="group" aria-label="${escaped(label)}" tabindex="0">${inside}</div>`
 }
 

@@ -10,6 +10,7 @@ import { requireObject } from '../quantity/require-object.js'
 import type { Panel, PanelSeries } from './panel-chart.js'
 import { drawPanels } from './panels.js'
 import { heightFor, WIDTH } from './size.js'
+import type { PictureTitle, PictureWidth } from './terms.js'
 
 /** A simulated container at a moment. */
 export interface ProfileAtTime {
@@ -22,15 +23,11 @@ export interface ProfileAtTime {
 }
 
 /** The course of a simulated container. */
-export interface WaterByHeightChart {
-  /** Title of the picture. */
-  readonly title: string
+export interface WaterByHeightChart extends PictureTitle, PictureWidth {
   /** The moments, in order. */
   readonly moments: readonly ProfileAtTime[]
   /** Heights to be drawn, six at most; left out, five from near the bottom to near the top. Unit: cm. Range: each in [0, ∞). */
   readonly heights?: readonly Length[]
-  /** Width of the picture; 960 by default, 360 for a telephone. Unit: px. Range: [200, 10000]. */
-  readonly width?: number
 }
 
 const [CHART_HEIGHT, HEIGHT_WITH_EC] = [520, 720]

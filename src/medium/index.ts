@@ -67,6 +67,7 @@ export {
 } from './curves/scanning-curves-scott-1983.js'
 export { type VanGenuchtenParameters, vanGenuchten1980 } from './curves/van-genuchten-1980.js'
 export { type VanGenuchtenBurdineParameters, vanGenuchtenBurdine1980 } from './curves/van-genuchten-burdine-1980.js'
+export { explainMediumFinding } from './explain-medium-finding.js'
 export { allRetentionForms } from './fit/all-retention-forms.js'
 export {
   chooseRetentionModel,
@@ -105,6 +106,7 @@ export {
   waterBetweenSuctions,
   waterBufferingCapacity,
 } from './limits/water-release.js'
+export type { MediumCode, MediumFinding } from './medium-finding.js'
 export { mediumNotes } from './tables/medium-notes.js'
 export {
   type SoilFromTexture,

@@ -35,7 +35,7 @@ const MOST_ITERATIONS = 300
  * the slope presses it outwards; other steps are cut off at the box and kept only when the sum falls. Ends when no free
  * parameter has a slope left, when a step neither promises nor brings a share of the sum (1e-10 unless told otherwise), or when no step is left.
  */
-export function leastSquares(problem: LeastSquares): LeastSquaresMinimum {
+export function nonlinearLeastSquares(problem: LeastSquares): LeastSquaresMinimum {
   const { lower, upper, count, residuals, moves, settled: share = 1e-10 } = problem
   let p = problem.start.map((value, j) => clip(value, lower[j]!, upper[j]!))
   let at = new Float64Array(count)

@@ -5,8 +5,9 @@ import { requireObject } from '../quantity/require-object.js'
 import type { ProbeCalibration, ProbeReading } from './calibration.js'
 import { slopeOf, valueAt } from './calibration-curve.js'
 import { powers } from './calibration-polynomial.js'
-import { checkReading, powerOf } from './calibration-samples.js'
+import { checkReading } from './calibration-samples.js'
 import { READING_NOISE } from './domains.js'
+import { powerOf } from './power-of.js'
 
 /** A reading whose water content is wanted with its uncertainty. */
 export interface UncertainReading {

@@ -65,8 +65,8 @@ export function restoreCalibration(kept: unknown): ProbeCalibration {
     numbers(sample, `samples[${i}]`, ['reading', 'waterContent'])
   })
   if (whole.statistics !== undefined) checkStatistics(whole.statistics, coefficients.length)
-  list(whole.warnings, 'warnings').forEach((warning, i) => {
-    if (typeof object(warning, `warnings[${i}]`).message !== 'string') bad(`warnings[${i}].message`, 'is not text')
+  list(whole.findings, 'findings').forEach((finding, i) => {
+    if (typeof object(finding, `findings[${i}]`).code !== 'string') bad(`findings[${i}].code`, 'is not text')
   })
   return whole as unknown as ProbeCalibration
 }

@@ -42,7 +42,7 @@ export function calibrationSchema(unknownKeys: UnknownKeys) {
         )
         .max(MOST_SAMPLES),
       statistics: statistics(unknownKeys).optional(),
-      warnings: z.array(findingField(unknownKeys)).max(1000),
+      findings: z.array(findingField(unknownKeys)).max(1000),
     },
     unknownKeys,
   ).transform((calibration, context) =>

@@ -8,14 +8,13 @@ import { unitOfNumbers } from './field.js'
 import { limitedText, refusal } from './hostile-input.js'
 import { instantFromText, textFromInstant } from './instant-text.js'
 import { problemFrom } from './problem-from.js'
-import { checkReading, type ReadingKind, readingValue, type TidyReading } from './tidy-reading.js'
+import type { ReadingKind, ReadingLimit } from './terms.js'
+import { checkReading, readingValue, type TidyReading } from './tidy-reading.js'
 
 /** How a table is read. */
-export interface TableOptions {
+export interface TableOptions extends ReadingLimit {
   /** Whether columns that the table should not have are refused, as by default, or passed over. */
   readonly unknownColumns?: 'refuse' | 'pass-over'
-  /** Longest text that is looked at; eight million by default. Unit: 1. Range: integers [1, ∞). */
-  readonly maxCharacters?: number
 }
 
 /** The readings of a table, and what became of every row: `rows` is the sum of readings and refused. */

@@ -174,7 +174,9 @@ describe.skipIf(CHROMIUM === undefined)('the explorer in Chromium (skipped where
   }, 60_000)
   it('warns outside the span where the authors measured, and shades it', async () => {
     await opened('#waterContentTopp1980?apparent=55&from=2&to=80', async (page) => {
-      const words = porewater.validityOf(porewater.validityTopp1980, { apparent: 55 })[0]?.message
+      const [words] = porewater
+        .validityOf(porewater.validityTopp1980, { apparent: 55 })
+        .map((finding) => porewater.explainValidity(finding).message)
       expect(await page.locator('#cautions li').allTextContents()).toEqual([words])
       expect(await page.locator('#curve rect.gap').count()).toBeGreaterThan(1)
       expect(await page.locator('#curve').textContent()).toContain('nobody measured here')

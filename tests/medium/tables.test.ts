@@ -3,6 +3,7 @@ import {
   attempt,
   brooksCorey1964,
   campbell1974,
+  explainMediumFinding,
   hours,
   inCentimetresPerDay,
   inCentimetresPerMinute,
@@ -120,7 +121,7 @@ describe('tables', () => {
       expect(sourceInFull(row.source)).toMatch(/^\p{L}.* \(\d{4}\), /u)
       expect(row.low).toBeLessThanOrEqual(row.high)
     }
-    for (const note of mediumNotes) expect(note.source).toMatch(/\w/)
+    for (const note of mediumNotes) expect(explainMediumFinding(note).source).toMatch(/\w/)
   })
   it('of Rawls (1983) give the effective porosity that Green and Ampt need (Chow, Maidment and Mays 1988, Table 4.3.1)', () => {
     const printed: Record<string, number> = {
@@ -200,11 +201,11 @@ describe('Saxton and Rawls 2006', () => {
     )
   })
   it('says when it leaves its soils, and when air enters at once', () => {
-    expect(soil({ sand: 0.1, clay: 0.65, organic_matter: 2 }).warnings).toMatchObject([
+    expect(soil({ sand: 0.1, clay: 0.65, organic_matter: 2 }).findings).toMatchObject([
       { code: 'outside-validity', about: 'clay' },
     ])
-    expect(soil({ sand: 0.88, clay: 0.05, organic_matter: 2.5 }).warnings).toMatchObject([{ code: 'no-air-entry' }])
-    expect(soil({ sand: 0.42, clay: 0.18, organic_matter: 1 }).warnings).toEqual([])
+    expect(soil({ sand: 0.88, clay: 0.05, organic_matter: 2.5 }).findings).toMatchObject([{ code: 'no-air-entry' }])
+    expect(soil({ sand: 0.42, clay: 0.18, organic_matter: 1 }).findings).toEqual([])
   })
   it('refuses what no soil can be', () => {
     expectInputError(() => soil({ sand: 0.7, clay: 0.4, organic_matter: 2 }), 'clay')

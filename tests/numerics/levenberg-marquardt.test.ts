@@ -3,7 +3,7 @@ import { levenbergMarquardt } from 'ml-levenberg-marquardt'
 import { inverse, Matrix } from 'ml-matrix'
 import { describe, expect, it } from 'vitest'
 import { choleskyFactor, choleskyInverse, choleskySolve } from '../../src/numerics/cholesky.js'
-import { leastSquares } from '../../src/numerics/levenberg-marquardt.js'
+import { nonlinearLeastSquares } from '../../src/numerics/levenberg-marquardt.js'
 
 const anywhere = (n: number) => ({ lower: Array(n).fill(-1e9) as number[], upper: Array(n).fill(1e9) as number[] })
 
@@ -30,7 +30,7 @@ describe('least squares', () => {
       [500, 0.0001],
       [250, 0.0005],
     ]) {
-      const { parameters, sumOfSquares } = leastSquares({ ...problem, start })
+      const { parameters, sumOfSquares } = nonlinearLeastSquares({ ...problem, start })
       expect((parameters[0] as number) / 238.94212918).toBeCloseTo(1, 6)
       expect((parameters[1] as number) / 5.5015643181e-4).toBeCloseTo(1, 6)
       expect(sumOfSquares / 0.12455138894).toBeCloseTo(1, 8)
@@ -43,7 +43,7 @@ describe('least squares', () => {
       maxIterations: 500,
       gradientDifference: 1e-7,
     })
-    const ours = leastSquares({ ...problem, start: [500, 0.0001] })
+    const ours = nonlinearLeastSquares({ ...problem, start: [500, 0.0001] })
     expect((other.parameterValues[0] as number) / (ours.parameters[0] as number)).toBeCloseTo(1, 3)
     // Whatever the other finds, ours is at least as good.
     const residuals = new Float64Array(x.length)
@@ -61,7 +61,7 @@ describe('least squares', () => {
           top += (i - middle) * (v - mean)
           bottom += (i - middle) ** 2
         })
-        const { parameters } = leastSquares({
+        const { parameters } = nonlinearLeastSquares({
           ...anywhere(2),
           start: [0, 0],
           count: n,
@@ -77,7 +77,7 @@ describe('least squares', () => {
     )
   })
   it('stays in its box and says which parameters the box holds', () => {
-    const { parameters, free } = leastSquares({
+    const { parameters, free } = nonlinearLeastSquares({
       start: [0.5, 0.5],
       lower: [0, 0],
       upper: [1, 1],

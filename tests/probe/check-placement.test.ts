@@ -1,5 +1,12 @@
 import fc from 'fast-check'
-import { centimetres, checkPlacement, type Length, type PlacedProbe, type PlacementContainer } from 'porewater'
+import {
+  centimetres,
+  checkPlacement,
+  explainPlacement,
+  type Length,
+  type PlacedProbe,
+  type PlacementContainer,
+} from 'porewater'
 import { describe, expect, it } from 'vitest'
 import { expectDomainError } from '../support/refusals.js'
 
@@ -30,7 +37,8 @@ describe('the placement of probes', () => {
       probes: [{ name: 'A', from: place(0, 6.2, 5), radius: cm(0.3) }],
     })
     expect(conflicts[0]?.distance).toBeCloseTo(1, 12)
-    expect(conflicts[0]).toMatchObject({ probe: 'A', needed: 2, move: 'move A 1.0 cm towards the middle' })
+    expect(conflicts[0]).toMatchObject({ probe: 'A', needed: 2, by: expect.closeTo(1, 12) })
+    expect(conflicts.map(explainPlacement)).toEqual(['move A 1.0 cm towards the middle'])
   })
   it('measures across a slanting wall as a search over its surface does', () => {
     fc.assert(

@@ -5,6 +5,7 @@ import {
   calibratedUncertainty,
   calibrateTwoPoint,
   evaluateWaterContents,
+  explainProbeFinding,
   fitCalibration,
   fraction,
   type ProbeCalibration,
@@ -25,7 +26,7 @@ const fitted = (x: number[], y: number[], form: CalibrationForm, weights?: numbe
   fitCalibration({ samples: x.map((r, i) => sample(r, y[i] as number, weights?.[i] ?? 1)), form })
 const at = (calibration: ProbeCalibration, reading: number) => applyCalibration(calibration, rawReading(reading))
 const codes = (calibration: ProbeCalibration, reading: number) =>
-  at(calibration, reading).warnings.map(({ code }) => code)
+  at(calibration, reading).findings.map(({ code }) => code)
 const messageOf = (call: () => unknown): string => {
   try {
     call()
@@ -41,17 +42,20 @@ const exact = calibrateTwoPoint({ dry: sample(128, 0.125), saturated: sample(896
 describe('a curve beyond its samples', () => {
   it('takes the readings of its own samples, an empty and a full container without a word', () => {
     const whole = calibrateTwoPoint({ dry: sample(0, 0), saturated: sample(1024, 1) })
-    for (const reading of [0, 512, 1024]) expect(at(whole, reading).warnings).toEqual([])
+    for (const reading of [0, 512, 1024]) expect(at(whole, reading).findings).toEqual([])
     expect(codes(exact, 128)).toEqual([])
     expect(codes(exact, 896)).toEqual([])
     expect(codes(exact, 127)).toEqual(['outside-calibration'])
     expect(codes(exact, 897)).toEqual(['outside-calibration'])
   })
   it('says which way a water content cannot be', () => {
-    const [, low] = at(exact, -10).warnings
-    const [, high] = at(exact, 1030).warnings
-    expect(low).toMatchObject({ code: 'below-zero', message: expect.stringMatching(/less than none/) })
-    expect(high).toMatchObject({
+    const [, low] = at(exact, -10).findings
+    const [, high] = at(exact, 1030).findings
+    expect(low && explainProbeFinding(low)).toMatchObject({
+      code: 'below-zero',
+      message: expect.stringMatching(/less than none/),
+    })
+    expect(high && explainProbeFinding(high)).toMatchObject({
       code: 'above-porosity',
       message: expect.stringMatching(/more than the pores hold \(1\)/),
     })
@@ -146,16 +150,14 @@ describe('samples', () => {
       [1, 2, 3, 4, 5, 6, 7],
       [700, 600, 500, 400, 300, 200, 100],
     ]) {
-      const [finding] = fitted(readings, theta, 'line').warnings
-      expect(finding).toMatchObject({ code: 'samples-out-of-order', value: expect.closeTo(0.1, 12) })
-      expect(finding?.message).toMatch(
-        new RegExp(`by 0.100 .* 0.3 m³/m³ at a reading of ${readings[1]}, but 0.2 m³/m³ at ${readings[3]};`),
-      )
+      const [finding] = fitted(readings, theta, 'line').findings
+      expect(finding).toMatchObject({ code: 'samples-out-of-order', value: expect.closeTo(0.1, 12), samples: [1, 3] })
+      expect(finding && explainProbeFinding(finding).message).toMatch(/^samples \[1\] and \[3\] are .* by 0\.100 m³/)
     }
   })
   it('of one reading may scatter without being out of order', () => {
-    expect(fitted([1, 2, 2, 3], [0.1, 0.4, 0.3, 0.7], 'line').warnings).toEqual([])
-    expect(fitted([1, 2, 2, 3], [0.1, 0.3, 0.4, 0.7], 'line').warnings).toEqual([])
+    expect(fitted([1, 2, 2, 3], [0.1, 0.4, 0.3, 0.7], 'line').findings).toEqual([])
+    expect(fitted([1, 2, 2, 3], [0.1, 0.3, 0.4, 0.7], 'line').findings).toEqual([])
   })
   it('that hold the same, or rise and fall by over half of their range, are refused for that reason', () => {
     expect(messageOf(() => fitted([1, 2, 3, 4], [0.3, 0.3, 0.3, 0.3], 'line'))).toMatch(/all hold the same water/)
@@ -184,11 +186,11 @@ describe('samples', () => {
   })
   it('of which one decides its place alone leave nothing to judge it by, and that is said', () => {
     const alone = fitted([1, 1, 1, 2], [0.1, 0.11, 0.12, 0.8], 'line')
-    expect(alone.warnings).toMatchObject([{ code: 'one-sample-decides', level: 'caution', about: 'samples' }])
+    expect(alone.findings).toMatchObject([{ code: 'one-sample-decides', level: 'caution', about: 'samples' }])
     expect(alone.statistics).not.toHaveProperty('leaveOneOutRmse')
     const three = fitted([1, 2, 3], [0.1, 0.3, 0.6], 'monotone-cubic')
-    expect(three.warnings).toMatchObject([{ code: 'one-sample-decides' }])
-    expect(fitted([1, 2, 3, 4], [0.1, 0.3, 0.6, 0.7], 'monotone-cubic').warnings).toEqual([])
+    expect(three.findings).toMatchObject([{ code: 'one-sample-decides' }])
+    expect(fitted([1, 2, 3, 4], [0.1, 0.3, 0.6, 0.7], 'monotone-cubic').findings).toEqual([])
   })
   it('in a monotone cubic that go back, or do not move, are refused by name', () => {
     const message = (y: number[]) => messageOf(() => fitted([1, 2, 3, 4], y, 'monotone-cubic'))
@@ -300,7 +302,7 @@ describe('a kept calibration that somebody changed', () => {
     expectInputError(restored(line, { knots: cubic.knots }), 'knots')
     expectInputError(restored(line, { span: { ...line.span, max: line.span.min } }), 'span')
     for (const porosity of [0, 1, -0.5]) expectInputError(restored(line, { porosity }), 'porosity')
-    expectInputError(restored(line, { warnings: [{ code: 'x' }] }), /warnings\[0\].message/)
+    expectInputError(restored(line, { findings: [{ level: 'note' }] }), /findings\[0\].code/)
     expectInputError(restored(line, { statistics: { ...statistics, covariance: [[1, 0]] } }), 'statistics.covariance')
     expect(messageOf(restored(line, { statistics: { ...statistics, covariance: [[1, 0]] } }))).toMatch(/has 1 rows/)
     expectInputError(
@@ -314,11 +316,11 @@ describe('a kept calibration that somebody changed', () => {
     expectInputError(() => restoreCalibration('{'), 'calibration')
     expect(messageOf(() => restoreCalibration('{'))).toMatch(/is not JSON/)
   })
-  it('comes back with what may be there: three knots, any power, warnings, no leave-one-out', () => {
+  it('comes back with what may be there: three knots, any power, findings, no leave-one-out', () => {
     const three = fitted([1, 2, 3], [0.1, 0.3, 0.6], 'monotone-cubic')
     const alone = fitted([1, 1, 1, 2], [0.1, 0.11, 0.12, 0.8], 'line')
     for (const kept of [three, alone, power, cubic]) expect(restoreCalibration(structuredClone(kept))).toEqual(kept)
-    expect(alone.warnings).toHaveLength(1)
+    expect(alone.findings).toHaveLength(1)
   })
 })
 

@@ -175,22 +175,22 @@ describe('a fitted calibration', () => {
   })
   it('warns of an extrapolation, of what cannot be, and of a curve that has turned', () => {
     const calibration = fitted([4, 8, 15, 22, 30, 41, 52], [0.06, 0.15, 0.27, 0.37, 0.47, 0.58, 0.67], 'quadratic')
-    expect(applyCalibration(calibration, rawReading(60)).warnings).toMatchObject([{ code: 'outside-calibration' }])
-    expect(applyCalibration(calibration, rawReading(90)).warnings).toMatchObject([
+    expect(applyCalibration(calibration, rawReading(60)).findings).toMatchObject([{ code: 'outside-calibration' }])
+    expect(applyCalibration(calibration, rawReading(90)).findings).toMatchObject([
       { code: 'beyond-turning-point', level: 'danger' },
     ])
-    expect(applyCalibration(calibration, rawReading(0)).warnings.map(({ code }) => code)).toContain('below-zero')
+    expect(applyCalibration(calibration, rawReading(0)).findings.map(({ code }) => code)).toContain('below-zero')
     const full = fitCalibration({
       samples: X.map((r, i) => sample(r, Y[i] as number)),
       form: 'line',
       porosity: fraction(0.9),
     })
-    expect(applyCalibration(full, rawReading(1100)).warnings.map(({ code }) => code)).toContain('above-porosity')
+    expect(applyCalibration(full, rawReading(1100)).findings.map(({ code }) => code)).toContain('above-porosity')
   })
   it('names two samples that are out of order, and refuses samples that rise and fall', () => {
     const odd = fitted([...X, 1100], [...Y, 0.78], 'line')
-    expect(odd.warnings).toMatchObject([{ code: 'samples-out-of-order', level: 'caution' }])
-    expect(fitted([...X, 1100], [...Y, 0.82], 'line').warnings).toEqual([])
+    expect(odd.findings).toMatchObject([{ code: 'samples-out-of-order', level: 'caution' }])
+    expect(fitted([...X, 1100], [...Y, 0.82], 'line').findings).toEqual([])
     expectInputError(() => fitted([1, 2, 3, 4, 5], [0.1, 0.4, 0.7, 0.4, 0.1], 'line'), 'samples')
     expectInputError(() => fitted([1, 2, 3, 4], [0.3, 0.3, 0.3, 0.3], 'line'), 'samples')
   })

@@ -62,7 +62,7 @@ const WHOLE: { readonly [N in DocumentName]: unknown } = {
     span: { min: 300, max: 1100, driest: 0.02, wettest: 0.78 },
     porosity: 0.95,
     samples: [{ reading: 300, waterContent: 0.02 }],
-    warnings: [],
+    findings: [],
   },
   limits: {
     version: 1,

@@ -1,9 +1,10 @@
 import type { Length } from '../../quantity/generated/length.js'
 import { optionsOf } from '../../quantity/options-of.js'
+import type { MediumHeight } from '../terms.js'
 import { type Container, checkExtent, containerOf } from './container.js'
 
 /** The measures of a box with slanting walls. */
-export interface TaperedBoxMeasures {
+export interface TaperedBoxMeasures extends MediumHeight {
   /** Length at the bottom. Unit: cm. Range: (0, ∞). */
   readonly bottomLength: Length
   /** Width at the bottom. Unit: cm. Range: (0, ∞). */
@@ -12,8 +13,6 @@ export interface TaperedBoxMeasures {
   readonly topLength: Length
   /** Width at the surface of the medium. Unit: cm. Range: (0, ∞). */
   readonly topWidth: Length
-  /** Height of the medium. Unit: cm. Range: (0, ∞). */
-  readonly height: Length
 }
 
 /**

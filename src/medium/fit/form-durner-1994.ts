@@ -1,7 +1,7 @@
 import type { InverseSuction } from '../../quantity/generated/inverse-suction.js'
 import type { Share } from '../../quantity/generated/share.js'
 import { durner1994 } from '../curves/durner-1994.js'
-import { connected } from './form-van-genuchten-1980.js'
+import { connected } from './connected.js'
 import type { RetentionForm } from './retention-form.js'
 
 /** How `durner1994` is fitted: the coarse family is the one with the larger alpha. */

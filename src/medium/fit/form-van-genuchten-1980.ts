@@ -1,5 +1,6 @@
 import type { InverseSuction } from '../../quantity/generated/inverse-suction.js'
 import { vanGenuchten1980 } from '../curves/van-genuchten-1980.js'
+import { connected } from './connected.js'
 import type { RetentionForm } from './retention-form.js'
 
 /** How `vanGenuchten1980` is fitted. */
@@ -14,9 +15,4 @@ export const formVanGenuchten1980: RetentionForm = {
   minConnection: -1.99,
   make: (saturated, residual, [alpha = 0, n = 0], connection) =>
     vanGenuchten1980({ residual, saturated, alpha: alpha as InverseSuction, n, ...connected(connection) }),
-}
-
-/** The pore connection as a property that is absent when it is not known. */
-export function connected(poreConnection: number | undefined): { poreConnection?: number } {
-  return poreConnection === undefined ? {} : { poreConnection }
 }

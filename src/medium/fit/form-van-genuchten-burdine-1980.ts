@@ -1,6 +1,6 @@
 import type { InverseSuction } from '../../quantity/generated/inverse-suction.js'
 import { vanGenuchtenBurdine1980 } from '../curves/van-genuchten-burdine-1980.js'
-import { connected } from './form-van-genuchten-1980.js'
+import { connected } from './connected.js'
 import type { RetentionForm } from './retention-form.js'
 
 /** How `vanGenuchtenBurdine1980` is fitted. */

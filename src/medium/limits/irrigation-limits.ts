@@ -29,7 +29,7 @@ const END_OF_BUFFER = 100 as SuctionHead
  * ```
  *
  * @param request - Container, medium and needs.
- * @returns The two points, what binds each, and warnings.
+ * @returns The two points, what binds each, and findings.
  * @throws `DomainError` outside the ranges; `InputError` when neither depletion nor suction is given, or when the needs contradict
  * the medium.
  * @validity Water at rest, one medium of even packing, no hysteresis.
@@ -101,5 +101,5 @@ export function irrigationLimits(request: LimitsRequest): IrrigationLimits {
     ...(conductivity ? { conductivityAtRefill: conductivity(middle) } : {}),
     waterBetween: ((full.waterContent - refill.waterContent) * container.volume) as Volume,
   }
-  return { ...limits, warnings: limitFindings(request, limits, porosity - capacity.waterContent) }
+  return { ...limits, findings: limitFindings(request, limits, porosity - capacity.waterContent) }
 }
