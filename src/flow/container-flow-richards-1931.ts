@@ -31,7 +31,8 @@ import { type RichardsFlow, richardsFlow } from './richards-flow.js'
  * short enough in any of its ways.
  * @validity One-dimensional flow in a uniform medium without swelling or water repellence, and without trapped air: an upper bound of how evenly a
  * real container wets. Water given at few points of a wide container spreads less than this says.
- * @source richards-1931; celia-1990; scott-1983, for scanning curves; kool-1987
+ * @source richards-1931; celia-1990; scott-1983, for scanning curves; kool-1987; millington-1961, for how much slower salt
+ * diffuses in wetted pores than in free water [not confirmed, source not seen]
  * @example
  * ```ts
  * const flow = containerFlowRichards1931({

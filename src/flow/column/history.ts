@@ -58,11 +58,16 @@ export function forget({ drying, wetting, turn, wets }: ColumnHistory, onWetting
 }
 
 /** Lets every point remember where it came by. */
-export function follow(history: ColumnHistory, grid: ColumnGrid, suctions: Float64Array): void {
-  eachPoint(history, grid, (scan, p, below, above) => {
-    const suction = (suctions[below]! + suctions[above]!) / 2
-    followPoint(history, scan, p, suction)
-  })
+export function follow(history: ColumnHistory, { seams }: ColumnGrid, suctions: Float64Array): void {
+  const { scans, nodePoints } = history
+  for (let layer = 0; layer < scans.length; layer++) {
+    const scan = scans[layer]
+    if (scan === undefined) continue
+    const first = seams[layer]!
+    const last = seams[layer + 1]!
+    for (let i = first; i <= last; i++) followPoint(history, scan, i + layer, suctions[i]!)
+    for (let e = first; e < last; e++) followPoint(history, scan, nodePoints + e, (suctions[e]! + suctions[e + 1]!) / 2)
+  }
 }
 
 /** Goes over the points that scan, with the nodes between which they lie. */

@@ -43,9 +43,9 @@ const DRIEST = 1e7
 const CELL = 12
 /** E-folds of suction beyond the driest at which an inverse reading stops. */
 const FARTHEST = 7
-/** Moves of an inverse reading within a cell, and the length in cells of the last. */
+/** Moves of an inverse reading within a cell, and the length in cells of the last: the next would be its square. */
 const MOST_MOVES = 60
-const CLOSE = 1e-13
+const CLOSE = 1e-8
 /**
  * Water that every e-fold of suction draws from films where pores are long empty, and the suction from which it counts. A medium whose
  * capacity ends would leave a cell that roots have emptied without a suction that fits what is left. Units: m³/m³, cm.
@@ -167,7 +167,8 @@ export function mediumTable(medium: ConductiveModel): MediumTable {
     let k = stretches.length - 1
     while (k > 0 && content > stretches[k]!.cubics[0]!) k--
     const { from, step, cells, cubics } = stretches[k]!
-    let [low, high] = [0, cells]
+    let low = 0
+    let high = cells
     while (high - low > 1) {
       const middle = (low + high) >> 1
       if (cubics[middle * CELL]! >= content) low = middle
@@ -180,15 +181,17 @@ export function mediumTable(medium: ConductiveModel): MediumTable {
 
 /** Where in its cell, from 0 to 1, a cubic that falls has a value: Newton's method kept between two ends that close in. */
 function placeIn(cubics: Float64Array, c: number, value: number): number {
-  let [low, high] = [0, 1]
-  const ends = [cubicAt(cubics, c, 0), cubicAt(cubics, c, 1)]
-  let x = ends[0]! > ends[1]! ? Math.min(Math.max((ends[0]! - value) / (ends[0]! - ends[1]!), 0), 1) : 0
+  let low = 0
+  let high = 1
+  const top = cubics[c]!
+  const bottom = cubicAt(cubics, c, 1)
+  let x = top > bottom ? Math.min(Math.max((top - value) / (top - bottom), 0), 1) : 0
   for (let i = 0; i < MOST_MOVES; i++) {
     const over = cubicAt(cubics, c, x) - value
     if (over > 0) low = x
     else high = x
     const slope = cubicSlopeAt(cubics, c, x)
-    const newton = slope < 0 ? x - over / slope : Number.NaN
+    const newton = slope < 0 ? x - over / slope : -1
     const next = newton >= low && newton <= high ? newton : (low + high) / 2
     if (Math.abs(next - x) < CLOSE) return next
     x = next

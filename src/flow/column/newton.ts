@@ -121,7 +121,8 @@ function largest(move: Float64Array, s: Float64Array): number {
  */
 export function moved(suction: number, change: number, share: number, driest: number): number {
   let next: number
-  if (suction < 1) next = suction + share * Math.min(Math.max(change, -10), 3)
+  // Under water the balance is a straight line, however far; out of it no node goes by more than some centimetres.
+  if (suction < 1) next = suction + share * Math.min(Math.max(change, -1000), 3 + Math.max(-suction, 0))
   // The plain sum is the same to second order, and most changes are small.
   else if (Math.abs(change) < 0.05 * suction) next = suction + share * change
   else next = suction * Math.exp(share * Math.min(Math.max(change / suction, -2.3), 1.4))
