@@ -74,7 +74,7 @@ export function run(quick: boolean): void {
       start,
       nodes: 21,
       drain: {
-        volumes: exact.map(({ drained }) => (drained > 0.01 ? litres(drained + ERROR * normal()) : undefined)),
+        volumes: exact.map(({ drained }) => litres(Math.max(0, drained + ERROR * normal()))),
         uncertainty: litres(ERROR),
       },
       probe: {
