@@ -4,7 +4,8 @@ import { fileURLToPath } from 'node:url'
 import type { CatalogueEntry } from '../../src/catalogue/entry.js'
 import { FAMILIES } from '../../src/quantity/kinds.table.js'
 import { UNITS } from '../../src/quantity/units.table.js'
-import { functionRow, plain, type Row } from '../../src/repl/search/function-row.js'
+import { functionRow, type Row } from '../../src/repl/search/function-row.js'
+import { plainText } from '../../src/repl/search/plain-text.js'
 import { type Index, indexOf } from '../../src/repl/search/rank.js'
 import { guideNames, guideText, guideTitle } from '../documentation/guide-order.js'
 
@@ -48,7 +49,7 @@ function guideRows(name: string): Row[] {
   const seen = new Map<string, number>()
   return sections.map((part, i) => {
     const [head = '', ...rest] = part.split('\n')
-    const heading = plain(head.replace(/^#+ /, ''))
+    const heading = plainText(head.replace(/^#+ /, ''))
     const body = rest.join('\n').replace(/```[\s\S]*?```/g, (code) => code.replace(/[^A-Za-z]+/g, ' '))
     const prose = rest
       .join(' ')
@@ -90,7 +91,7 @@ function kindRows(family: (typeof FAMILIES)[number]): Row[] {
   const said = units.flatMap(({ make, symbol, words }) => [make ?? '', symbol, ...(words ?? [])]).join(' ')
   const kinds = family.kinds ?? [{ name: family.name, about: family.about ?? '' }]
   return kinds.map(({ name, about }) => ({
-    page: { kind: 'kind', title: name, url: `types/quantity.${name}.html`, summary: plain(about) },
+    page: { kind: 'kind', title: name, url: `types/quantity.${name}.html`, summary: plainText(about) },
     texts: [
       [8, name],
       [5, about],

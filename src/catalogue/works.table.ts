@@ -167,7 +167,7 @@ export const WORKS = {
     doi: '10.21273/jashs.114.1.53',
     known: 'read',
   },
-  'millington-1961': { authors: 'Millington, R. J.; Quirk, J. P.', year: '1961', title: 'Permeability of porous solids', journal: 'Transactions of the Faraday Society', volume: '57', known: 'not confirmed' },
+  'millington-1961': { authors: 'Millington, R. J.; Quirk, J. P.', year: '1961', title: 'Permeability of porous solids', journal: 'Transactions of the Faraday Society', volume: '57', known: 'not-confirmed' },
   'monsi-1953': { authors: 'Monsi, M.; Saeki, T.', year: '1953', title: 'Über den Lichtfaktor in den Pflanzengesellschaften und seine Bedeutung für die Stoffproduktion', journal: 'Japanese Journal of Botany', volume: '14', pages: '22-52', known: 'confirmed' },
   'mualem-1991': { authors: 'Mualem, Y.; Friedman, S. P.', year: '1991', title: 'Theoretical prediction of electrical conductivity in saturated and unsaturated soil', journal: 'Water Resources Research', volume: '27', pages: '2771-2777', known: 'not-confirmed' },
   'myllys-1996': { authors: 'Myllys, M.; Simojoki, A.', year: '1996', title: 'Calibration of time domain reflectometry (TDR) for soil moisture measurements in cultivated peat soils', journal: 'Suo', volume: '47', pages: '1-6', known: 'confirmed' },

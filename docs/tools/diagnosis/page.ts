@@ -18,7 +18,7 @@ export function rowsOf(histories: readonly History[]): string[][] {
 }
 
 /** What healthy zones brought. */
-export function summaryOf(histories: readonly History[]): string {
+function summaryOf(histories: readonly History[]): string {
   const alarms = histories.flatMap(({ falseAlarms }) => falseAlarms)
   const days = histories.reduce((sum, { healthyDays }) => sum + healthyDays, 0)
   const wrong = histories.reduce((sum, { byHandWhileFull }) => sum + byHandWhileFull, 0)

@@ -1,5 +1,6 @@
 import type { CatalogueEntry } from '../../catalogue/entry.js'
 import { sourceInFull } from '../../catalogue/source-in-full.js'
+import { plainText } from './plain-text.js'
 import type { Found, Weighed } from './rank.js'
 
 /** A page with what its words weigh. */
@@ -19,7 +20,7 @@ export function functionRow(entry: CatalogueEntry, question = '', headings = '')
       kind: 'function',
       title: entry.name,
       url: `functions/${entry.topic}.${entry.name}.html`,
-      summary: plain(entry.summary),
+      summary: plainText(entry.summary),
     },
     texts: [
       [9 * share, entry.name],
@@ -31,9 +32,4 @@ export function functionRow(entry: CatalogueEntry, question = '', headings = '')
       [2, entry.topic === 'quantity' ? '' : headings],
     ],
   }
-}
-
-/** Text without the signs of code and links. */
-export function plain(text: string): string {
-  return text.replace(/`/g, '').replace(/\[([^\]]*)\]\([^)]*\)/g, '$1')
 }

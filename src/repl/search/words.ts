@@ -88,7 +88,7 @@ export function wordsOf(text: string): string[] {
 }
 
 /** Whether a word says what a search is about. */
-export function says(word: string): boolean {
+function says(word: string): boolean {
   return !EMPTY_STEMS.has(word)
 }
 
@@ -115,7 +115,7 @@ export function termsOf(query: string): Term[] {
   for (let at = 0; at < words.length; ) {
     const typed = longestWay(words, at)
     if (typed.length > 0) terms.push(waysOf(typed))
-    else if (says(words[at] as string)) terms.push([{ words: [words[at] as string], share: 1 }])
+    else if (says(words[at]!)) terms.push([{ words: [words[at]!], share: 1 }])
     at += Math.max(1, typed.length)
   }
   return terms
