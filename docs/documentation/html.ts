@@ -36,3 +36,27 @@ export function boxed(page: string, link: (name: string) => string | undefined):
       return url === undefined ? whole : `<a href="${url}">${whole}</a>`
     })
 }
+
+/** Styles that formulas and tables bring along, and the classes that stand for them: the policy of the pages lets no style stand in a tag. */
+const CLASSES: Readonly<Record<string, string>> = {
+  'display:block math': 'block-math',
+  'padding-left:0em;padding-right:0em': 'pad-none',
+  'padding-left:1em;padding-right:0em': 'pad-left',
+  'math-depth:0': 'math-depth-0',
+  'text-align:left': 'at-left',
+  'text-align:center': 'at-center',
+  'text-align:right': 'at-right',
+}
+
+/** A piece of HTML with classes in place of styles. */
+export function withClasses(page: string): string {
+  return page.replace(/<\w+(?=[^>]* style=")[^>]*>/g, (tag) => {
+    const [whole = '', style = ''] = / style="([^"]*)"/.exec(tag) ?? []
+    const name = CLASSES[style.replace(/\s*;\s*$/, '').replace(/\s*([:;])\s*/g, '$1')]
+    if (name === undefined) throw new Error(`no class stands for the style ${style} of ${tag}`)
+    const plain = tag.replace(whole, '')
+    return plain.includes(' class="')
+      ? plain.replace(' class="', ` class="${name} `)
+      : plain.replace(/^<\w+/, (start) => `${start} class="${name}"`)
+  })
+}

@@ -214,7 +214,9 @@ function cautions(): string[] {
   const asked = equation.inputs.filter(({ path, measured }) => measured !== undefined && values[path] !== undefined)
   const inside = Object.fromEntries(asked.map(({ path }) => [path.split('.').pop() as string, values[path]]))
   const findings = porewater.validityOf?.(record, inside) as readonly unknown[]
-  return findings.map((finding) => (porewater.explainValidity?.(finding) as { message: string }).message)
+  return findings.map(
+    (finding) => (porewater.explainValidity?.(finding) as { message: string } | undefined)?.message ?? '',
+  )
 }
 
 /** The parts of the axis on which nobody measured. */

@@ -34,7 +34,7 @@ const MEDIA: Record<string, readonly [ConductiveModel, HydraulicConductivity]> =
   peat: [curve(0.1, 0.92, 0.05, 1.5), centimetresPerHour(20)],
 }
 
-/** Fourteen shots from seven o'clock, one an hour; light, and with it use, rises and falls between six and twenty. */
+/** Twelve shots from seven o'clock, one an hour; light, and with it use, rises and falls between six and twenty. */
 export function dayInMedium(name: string): WaterByHeightChart {
   const [medium, saturatedConductivity] = MEDIA[name] as readonly [ConductiveModel, HydraulicConductivity]
   const flow = containerFlowRichards1931({

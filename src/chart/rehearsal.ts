@@ -1,5 +1,6 @@
 import { InputError } from '../quantity/errors.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
+import { notAbove } from '../quantity/not-above.js'
 import { requireObject } from '../quantity/require-object.js'
 import type { RehearsalOutcome } from '../rehearsal/rehearsal-outcome.js'
 import { rates, thinned } from './course.js'
@@ -54,6 +55,7 @@ export function chartRehearsal(chart: RehearsalChart): string {
   const { width = WIDTH } = chart
   if (course === null || course.time.length < 2)
     throw new InputError('outcome', 'has no course', 'rehearse without `keepCourse: false`')
+  notAbove('lower', lower ?? 0, 'upper', upper ?? 1)
   const from = course.time[0]!
   const to = course.time.at(-1)! + course.step
   const buckets = Math.max(50, Math.round(width - 100))

@@ -29,7 +29,7 @@ export interface PoreSpace {
 
 /** How the phases of a mixture add up. */
 export interface MixingExponent {
-  /** Exponent of the mixing law; 0.5 where nothing is known. Unit: 1. Range: (0, 1]. */
+  /** Exponent of the mixing law; 0.5 where nothing is known. Unit: 1. Range: [0.001, 1]. */
   readonly exponent: number
 }
 

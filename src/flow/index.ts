@@ -22,6 +22,10 @@ export {
   type WettingFrontAtTime,
   type WettingFrontOfDepth,
 } from './green-ampt-1911.js'
+export { type FittedMediumNumber, fitMediumToRecord, type MediumFit } from './inverse/fit-medium-to-record.js'
+export { explainMediumFit, type MediumFitFinding } from './inverse/medium-findings.js'
+export type { DrainRecord, MediumGuess, MediumNumber, MediumRecord, ProbeRecord } from './inverse/medium-record.js'
+export type { MediumNumberTold } from './inverse/told-by-search.js'
 export { layeredFlowRichards1931 } from './layered-flow-richards-1931.js'
 export {
   type ExponentialOverWaterTable,
@@ -43,9 +47,8 @@ export {
   bestProbeHeight,
   type ProbeHeights,
   type ProbeHeightView,
-  type ProbeInContainer,
-  probeReading,
-} from './probe-view/probe-in-container.js'
+} from './probe-view/best-probe-height.js'
+export { type ProbeInContainer, probeReading } from './probe-view/probe-reading.js'
 export type { ConductingLayer, RichardsContainer, RichardsLayers, RichardsSurroundings } from './richards-column.js'
 export type { ContainerLayer, RichardsFlow, RichardsOutcome, RichardsStep, SaltOutcome } from './richards-flow.js'
 export type { RootsInContainer } from './richards-roots.js'

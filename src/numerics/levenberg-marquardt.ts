@@ -9,8 +9,12 @@ export interface LeastSquares {
   readonly upper: readonly number[]
   /** How many residuals there are. */
   readonly count: number
-  /** Writes the residuals at some parameters. */
+  /** Writes the residuals at some parameters; NaN where there are none, which no search then goes to. */
   readonly residuals: (parameters: readonly number[], out: Float64Array) => void
+  /** How far each parameter is moved for a derivative; a few millionths when left out. For residuals with rounding of their own. */
+  readonly moves?: readonly number[]
+  /** Share of the sum below which a step counts as the last; 1e-10 when left out. */
+  readonly settled?: number
 }
 
 /** Where the sum of squares is smallest. */
@@ -29,10 +33,10 @@ const MOST_ITERATIONS = 300
 /**
  * The method of Levenberg (1944) and Marquardt (1963) in a box. A parameter at an end of the box is left out of the step while
  * the slope presses it outwards; other steps are cut off at the box and kept only when the sum falls. Ends when no free
- * parameter has a slope left, when a step neither promises nor brings 1e-10 of the sum, or when no step is left.
+ * parameter has a slope left, when a step neither promises nor brings a share of the sum (1e-10 unless told otherwise), or when no step is left.
  */
 export function nonlinearLeastSquares(problem: LeastSquares): LeastSquaresMinimum {
-  const { lower, upper, count, residuals } = problem
+  const { lower, upper, count, residuals, moves, settled: share = 1e-10 } = problem
   let p = problem.start.map((value, j) => clip(value, lower[j]!, upper[j]!))
   let at = new Float64Array(count)
   residuals(p, at)
@@ -41,7 +45,7 @@ export function nonlinearLeastSquares(problem: LeastSquares): LeastSquaresMinimu
   let next = new Float64Array(count)
   let damping = 1e-3
   for (let iterations = 0; iterations < MOST_ITERATIONS; iterations++) {
-    const columns = derivatives(problem, p)
+    const columns = derivatives(problem, p, at)
     const slope = columns.map((column) => dot(column, at))
     const curvature = columns.map((a) => columns.map((b) => dot(a, b)))
     const free = [...p.keys()].filter((j) => {
@@ -56,11 +60,12 @@ export function nonlinearLeastSquares(problem: LeastSquares): LeastSquaresMinimu
     for (;;) {
       const step = dampedStep(curvature, slope, free, damping)
       const q = p.map((value, j) => clip(value + step[j]!, lower[j]!, upper[j]!))
-      if (q.every((value, j) => Math.abs(value - p[j]!) <= 1e-12 * (1 + Math.abs(value)))) return done
+      if (q.every((value, j) => Math.abs(value - p[j]!) <= (moves ? 1e-4 * moves[j]! : 1e-12 * (1 + Math.abs(value)))))
+        return done
       residuals(q, next)
       const after = squares(next)
       if (after < cost) {
-        const settled = cost - after <= 1e-10 * cost && promised(curvature, slope, step) <= 1e-10 * cost
+        const settled = cost - after <= share * cost && promised(curvature, slope, step) <= share * cost
         p = q
         ;[at, next] = [next, at]
         cost = after
@@ -124,21 +129,26 @@ function promised(
   return fall
 }
 
-/** Derivatives of the residuals by each parameter, from differences to both sides, or to one side at an end of the box. */
-function derivatives({ lower, upper, count, residuals }: LeastSquares, p: readonly number[]): Float64Array[] {
+/** Derivatives of the residuals by each parameter, from differences to both sides, or to one side at an end of what there is. */
+function derivatives(
+  { lower, upper, count, residuals, moves }: LeastSquares,
+  p: readonly number[],
+  at: Float64Array,
+): Float64Array[] {
   return p.map((value, j) => {
-    const after = new Float64Array(count)
-    const before = new Float64Array(count)
-    if (lower[j] === upper[j]) return after
-    const h = 6e-6 * (1 + Math.abs(value))
-    const [low, high] = [Math.max(value - h, lower[j]!), Math.min(value + h, upper[j]!)]
-    const moved = [...p]
-    moved[j] = high
-    residuals(moved, after)
-    moved[j] = low
-    residuals(moved, before)
-    for (let i = 0; i < count; i++) after[i] = (after[i]! - before[i]!) / (high - low)
-    return after
+    if (lower[j] === upper[j]) return new Float64Array(count)
+    const h = moves?.[j] ?? 6e-6 * (1 + Math.abs(value))
+    const side = (to: number): readonly [number, Float64Array] => {
+      const out = new Float64Array(count)
+      residuals(
+        p.map((other, i) => (i === j ? to : other)),
+        out,
+      )
+      return Number.isNaN(squares(out)) ? [value, at] : [to, out]
+    }
+    const [high, after] = side(Math.min(value + h, upper[j]!))
+    const [low, before] = side(Math.max(value - h, lower[j]!))
+    return after.map((residual, i) => (high > low ? (residual - before[i]!) / (high - low) : 0))
   })
 }
 

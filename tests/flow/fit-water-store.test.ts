@@ -15,6 +15,7 @@ import {
   perCentimetre,
   seconds,
   type ToldBy,
+  uptakeLimitsFeddes,
   vanGenuchten1980,
   type WaterContent,
   type WaterStore,
@@ -202,6 +203,30 @@ describe('fitting the storage model', () => {
       return drained
     }) as [number, number]
     expect(Math.abs(totals[1] / totals[0] - 1)).toBeLessThan(0.2)
+  })
+  it('holds what the container holds at rest, also where roots under water take less than they are asked for', () => {
+    const container = boxContainer({ length: centimetres(100), width: centimetres(20), height: centimetres(7.5) })
+    const flow = containerFlowRichards1931({
+      container,
+      medium: vanGenuchten1980({
+        residual: waterContent(0.15),
+        saturated: waterContent(0.9),
+        alpha: perCentimetre(0.12),
+        n: 1.7,
+      }),
+      saturatedConductivity: centimetresPerHour(60),
+      roots: { limits: uptakeLimitsFeddes.tomato },
+    })
+    const atRest = flow.waterContent(flow.startAt(centimetresOfSuction))
+    const { store, drained, drainedByStore } = fitWaterStoreToFlow({
+      substrateVolume: container.volume,
+      minWaterContent: waterContent(0.16),
+      start: waterContent(atRest - 0.02),
+      flow,
+      steps: day(1, 15),
+    })
+    expect(Math.abs(store.containerCapacity - atRest)).toBeLessThan(0.003)
+    expect(Math.abs(drainedByStore / drained - 1)).toBeLessThan(0.03)
   })
   it('says what a record does not tell', () => {
     // All of the drain comes in one long step: any lag would do.

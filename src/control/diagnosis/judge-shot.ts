@@ -1,7 +1,7 @@
 import { maxOf } from '../../quantity/extremes.js'
-import type { Watched } from './settings.js'
 import { fallNow, meanSince, type ProbeWatch } from './watch-probe.js'
 import type { GivenShot, ValveWatch } from './watch-valve.js'
+import type { Watched } from './watched.js'
 
 /** What one shot showed. Shares are of the volume that was ordered. */
 export interface ShotEvidence {

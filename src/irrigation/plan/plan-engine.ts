@@ -77,11 +77,14 @@ export function finishPlan<State>(
 export function shareFor<State>(planning: Planning<State>, from: PlanProgress<State>): number {
   const { request, blocked } = planning
   const wanted = request.drainFraction
+  if (blocked || request.fullPoint < request.container.containerCapacity) return Math.min(wanted, MAX_SHARE)
+  // Until the first step that may water all shares give the same day.
+  const steps = request.demand.length
+  const dawn = runPlan(planning, from, Math.min(steps, planning.firstStep), byTrigger(planning, 0)).end
   const dayShare = (share: number) => {
-    const { end } = runPlan(planning, from, request.demand.length, byTrigger(planning, share))
+    const { end } = runPlan(planning, dawn, steps, byTrigger(planning, share))
     return shareOf(end, drainInAll(planning, end))
   }
-  if (blocked || request.fullPoint < request.container.containerCapacity) return Math.min(wanted, MAX_SHARE)
   let low = 0
   let high = MAX_SHARE
   if (dayShare(low) >= wanted) return low

@@ -1,0 +1,158 @@
+import type { ConductiveModel } from '../../medium/curves/retention-model.js'
+import { type LeastSquaresMinimum, nonlinearLeastSquares } from '../../numerics/levenberg-marquardt.js'
+import { attempt } from '../../quantity/attempt.js'
+import { CONFIDENCE } from '../../quantity/domains.js'
+import { ConvergenceError } from '../../quantity/errors.js'
+import type { HydraulicConductivity } from '../../quantity/generated/hydraulic-conductivity.js'
+import type { Share } from '../../quantity/generated/share.js'
+import type { Volume } from '../../quantity/generated/volume.js'
+import type { WaterContentChange } from '../../quantity/generated/water-content.js'
+import { numberIn } from '../../quantity/guard.js'
+import { requireList } from '../../quantity/require-list.js'
+import { requireObject } from '../../quantity/require-object.js'
+import type { RichardsFlow } from '../richards-flow.js'
+import { findingsOfFit, type MediumFitFinding, rootMeanSquare } from './medium-findings.js'
+import { numberAt } from './medium-numbers.js'
+import { type MediumProblem, mediumProblem } from './medium-problem.js'
+import type { MediumNumber, MediumRecord } from './medium-record.js'
+import { curveOf, simulationOf } from './simulated-record.js'
+import { type MediumNumberTold, toldBySearch } from './told-by-search.js'
+
+/** A number that was sought. */
+export interface FittedMediumNumber {
+  readonly name: MediumNumber
+  /** Its value. Unit: as in `unit`. */
+  readonly value: number
+  readonly unit: string
+  /** How well the record tells it. Unit: as in `unit`. */
+  readonly told: MediumNumberTold
+}
+
+/** A medium that was found by simulating its container. */
+export interface MediumFit {
+  /** The curve, ready for use. */
+  readonly medium: ConductiveModel
+  /** Conductivity of the saturated medium. Unit: cm/h. */
+  readonly saturatedConductivity: HydraulicConductivity
+  /** Share of the water given that runs past. Unit: 1. */
+  readonly bypass: Share
+  /** The simulation with all of it. */
+  readonly flow: RichardsFlow
+  /** What was sought, in the order of `correlation`. */
+  readonly numbers: readonly FittedMediumNumber[]
+  /** Correlations of the errors of the numbers, on the scale on which each was sought. */
+  readonly correlation: readonly (readonly number[])[]
+  /** Root of the mean square difference of the drain of a step. Unit: L. */
+  readonly drainError: Volume
+  /** Root of the mean square difference of a reading, its offset taken off. Unit: m³/m³. */
+  readonly readingError: WaterContentChange
+  /** What to mind; `explainMediumFit` writes it out. */
+  readonly warnings: readonly MediumFitFinding[]
+}
+
+/** How far the trials of the beginning lie from the guess, as natural logarithms. */
+const TRIALS = [-0.7, 0, 0.7]
+/** From how many of them the search goes on: valleys are narrow and have ends of their own. */
+const BEGINS = 2
+
+/**
+ * Retention curve (van Genuchten 1980), conductivity and bypass of a medium from what drained from its container and what a probe read: the
+ * inverse of `containerFlowRichards1931`. Numbers that the record does not tell are said to be not known, with what is left of
+ * their range.
+ *
+ * ```math
+ * \min_p \sum_k \left(\frac{D_k(p) - D_k}{u_D}\right)^2 + \sum_k \left(\frac{\theta_k(p) - \theta_k}{u_\theta}\right)^2
+ * ```
+ *
+ * The search begins at the best of some trials around the guess and goes on by the method of Levenberg and Marquardt; alpha, n - 1 and the
+ * conductivity are sought as logarithms. Intervals follow from the curvature at the end, the scatter of the differences and Student's t.
+ *
+ * @param record - Container, what happened to it, what was measured, the guess, and what is to be found.
+ * @returns The medium, how well each number is told, and the differences that are left.
+ * @throws `DomainError` outside the ranges; `InputError` for series that do not match the steps, or too few measurements;
+ * `ConvergenceError` when the search or a simulation does not end.
+ * @validity First-order intervals for independent errors of equal size: where the differences come in runs, as when the medium shrinks, repels water or
+ * is not wetted across, they are too narrow, and a finding says so. Errors are taken as those of each step: from the differences of a balance that
+ * drifts they are not. A fitted medium is a medium as this simulation sees it: check it against another record before a plan depends on it.
+ * @source van-dam-1994; marquardt-1963
+ * @example
+ * ```ts
+ * const pot = boxContainer({ length: centimetres(20), width: centimetres(20), height: centimetres(15) })
+ * const guess = {
+ *   residual: waterContent(0.1), saturated: waterContent(0.9), alpha: perCentimetre(0.1), n: 1.7,
+ *   saturatedConductivity: centimetresPerHour(60),
+ * }
+ * const steps = [0.5, 0, 0, 0.5, 0, 0, 0.5, 0, 0].map((applied) => ({
+ *   duration: minutes(5), applied: litres(applied), demand: litres(0),
+ * }))
+ * const drained = [0.06, 0.247, 0.098, 0.125, 0.271, 0.101, 0.127, 0.272, 0.101].map((volume) => litres(volume))
+ * const fit = fitMediumToRecord({
+ *   container: pot, steps, drain: { volumes: drained }, guess, fit: ['saturatedConductivity'], nodes: 21,
+ * })
+ * fit.saturatedConductivity // => 80.0
+ * ```
+ */
+export function fitMediumToRecord(record: MediumRecord): MediumFit {
+  requireObject(record, 'record')
+  requireObject(record.guess, 'guess')
+  requireList(record.steps, 'steps')
+  requireList(record.fit, 'fit')
+  const confidence = numberIn(record.confidence ?? 0.95, CONFIDENCE, 'confidence')
+  const problem = mediumProblem(record)
+  const { sought, drain, readings } = problem
+  const end = search(problem)
+  const prior = sought.some(({ name }) => name === 'start') ? 1 : 0
+  const known = drain.steps.length + readings.steps.length
+  const { told, correlation } = toldBySearch(sought, end, known + prior - sought.length, confidence)
+  const values = problem.valuesAt(end.parameters)
+  const differences = new Float64Array(problem.count)
+  problem.residuals(end.parameters, differences)
+  return {
+    medium: curveOf(values),
+    saturatedConductivity: values.saturatedConductivity as HydraulicConductivity,
+    bypass: values.bypass as Share,
+    flow: simulationOf(record, values),
+    numbers: sought.map((number, i) => {
+      return { name: number.name, value: numberAt(number, end.parameters[i]!), unit: number.unit, told: told[i]! }
+    }),
+    correlation,
+    drainError: (drain.uncertainty * rootMeanSquare(differences.subarray(0, drain.steps.length))) as Volume,
+    readingError: (readings.uncertainty *
+      rootMeanSquare(differences.subarray(drain.steps.length, known))) as WaterContentChange,
+    warnings: findingsOfFit(problem, differences, correlation),
+  }
+}
+
+/** The best of the ends from the best trials around the guess. */
+function search(problem: MediumProblem): LeastSquaresMinimum {
+  const out = new Float64Array(problem.count)
+  const trials = trialsAround(problem).map((place) => {
+    problem.residuals(place, out)
+    return { place, value: out.reduce((sum, value) => sum + value * value, 0) }
+  })
+  const begins = trials.filter(({ value }) => !Number.isNaN(value)).sort((a, b) => a.value - b.value)
+  if (begins.length === 0)
+    throw new ConvergenceError('simulating the guess', 0, Number.NaN, 'guess a medium nearer to what it is')
+  const ends = begins
+    .slice(0, BEGINS)
+    .map(({ place }) => attempt(() => nonlinearLeastSquares({ ...problem, start: place })))
+  const found = ends.flatMap((end) => (end.ok ? [end.value] : []))
+  // Only when none of the searches ended does their failure matter.
+  for (const end of ends) if (!end.ok && found.length === 0) throw end.error
+  return found.reduce((a, b) => (b.sumOfSquares < a.sumOfSquares ? b : a))
+}
+
+/** The guess, and around it half and double of what is sought by its logarithm. */
+function trialsAround({ sought }: MediumProblem): number[][] {
+  return sought.reduce<number[][]>(
+    (places, number, i) =>
+      number.logarithmic
+        ? places.flatMap((place) =>
+            TRIALS.map((off) =>
+              place.map((value, j) => (j === i ? Math.min(Math.max(value + off, number.low), number.high) : value)),
+            ),
+          )
+        : places,
+    [sought.map(({ guess }) => guess)],
+  )
+}
