@@ -3,7 +3,7 @@ import { levenbergMarquardt } from 'ml-levenberg-marquardt'
 import { inverse, Matrix } from 'ml-matrix'
 import { describe, expect, it } from 'vitest'
 import { choleskyFactor, choleskyInverse, choleskySolve } from '../../src/numerics/cholesky.js'
-import { leastSquares } from '../../src/numerics/levenberg-marquardt.js'
+import { nonlinearLeastSquares } from '../../src/numerics/levenberg-marquardt.js'
 
 const anywhere = (n: number) => ({ lower: Array(n).fill(-1e9) as number[], upper: Array(n).fill(1e9) as number[] })
 
@@ -30,7 +30,7 @@ describe('least squares', () => {
       [500, 0.0001],
       [250, 0.0005],
     ]) {
-      const { parameters, sumOfSquares } = leastSquares({ ...problem, start })
+      const { parameters, sumOfSquares } = nonlinearLeastSquares({ ...problem, start })
       expect((parameters[0] as number) / 238.94212918).toBeCloseTo(1, 6)
       expect((parameters[1] as number) / 5.5015643181e-4).toBeCloseTo(1, 6)
       expect(sumOfSquares / 0.12455138894).toBeCloseTo(1, 8)
@@ -43,7 +43,7 @@ describe('least squares', () => {
       maxIterations: 500,
       gradientDifference: 1e-7,
     })
-    const ours = leastSquares({ ...problem, start: [500, 0.0001] })
+    const ours = nonlinearLeastSquares({ ...problem, start: [500, 0.0001] })
     expect((other.parameterValues[0] as number) / (ours.parameters[0] as number)).toBeCloseTo(1, 3)
     // Whatever the other finds, ours is at least as good.
     const residuals = new Float64Array(x.length)
@@ -61,7 +61,7 @@ describe('least squares', () => {
           top += (i - middle) * (v - mean)
           bottom += (i - middle) ** 2
         })
-        const { parameters } = leastSquares({
+        const { parameters } = nonlinearLeastSquares({
           ...anywhere(2),
           start: [0, 0],
           count: n,
@@ -77,7 +77,7 @@ describe('least squares', () => {
     )
   })
   it('stays in its box and says which parameters the box holds', () => {
-    const { parameters, free } = leastSquares({
+    const { parameters, free } = nonlinearLeastSquares({
       start: [0.5, 0.5],
       lower: [0, 0],
       upper: [1, 1],
@@ -128,5 +128,44 @@ describe('Cholesky', () => {
         1e-12,
       ),
     ).toEqual({ dependent: 1 })
+  })
+})
+
+describe('least squares of a model that is itself rounded', () => {
+  // An exponential fall read at ten times, with its values cut off after three digits, as by a simulation with a tolerance.
+  const times = Array.from({ length: 10 }, (_, i) => i / 2)
+  const truth = [2, 0.7]
+  const problem = (cut: (value: number) => number) => ({
+    ...anywhere(2),
+    start: [1, 0.3],
+    count: times.length,
+    residuals: ([height = 0, rate = 0]: readonly number[], out: Float64Array) => {
+      times.forEach((time, i) => {
+        out[i] = cut(height * Math.exp(-rate * time)) - (truth[0] as number) * Math.exp(-(truth[1] as number) * time)
+      })
+    },
+  })
+  const rounded = (value: number) => Math.round(value * 1000) / 1000
+  it('comes to the minimum by moves that are longer than the rounding', () => {
+    const { parameters } = nonlinearLeastSquares({ ...problem(rounded), moves: [0.05, 0.05], settled: 1e-6 })
+    parameters.forEach((value, j) => {
+      expect(value).toBeCloseTo(truth[j] as number, 2)
+    })
+    // Without them the slopes are those of the steps, or none.
+    const blind = nonlinearLeastSquares(problem(rounded)).parameters
+    expect(Math.abs((blind[1] as number) - 0.7)).toBeGreaterThan(0.05)
+  })
+  it('stays away from where the model has no answer', () => {
+    const exact = problem((value) => value)
+    const found = nonlinearLeastSquares({
+      ...exact,
+      start: [2.2, 0.6],
+      residuals: (place, out) => {
+        if ((place[1] as number) > 0.7) out.fill(Number.NaN)
+        else exact.residuals(place, out)
+      },
+    })
+    expect(found.parameters[1]).toBeLessThanOrEqual(0.7)
+    expect(found.parameters[1]).toBeCloseTo(0.7, 2)
   })
 })

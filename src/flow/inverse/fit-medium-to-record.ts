@@ -1,5 +1,5 @@
 import type { ConductiveModel } from '../../medium/curves/retention-model.js'
-import { type LeastSquaresMinimum, leastSquares } from '../../numerics/levenberg-marquardt.js'
+import { type LeastSquaresMinimum, nonlinearLeastSquares } from '../../numerics/levenberg-marquardt.js'
 import { attempt } from '../../quantity/attempt.js'
 import { CONFIDENCE } from '../../quantity/domains.js'
 import { ConvergenceError } from '../../quantity/errors.js'
@@ -133,7 +133,9 @@ function search(problem: MediumProblem): LeastSquaresMinimum {
   const begins = trials.filter(({ value }) => !Number.isNaN(value)).sort((a, b) => a.value - b.value)
   if (begins.length === 0)
     throw new ConvergenceError('simulating the guess', 0, Number.NaN, 'guess a medium nearer to what it is')
-  const ends = begins.slice(0, BEGINS).map(({ place }) => attempt(() => leastSquares({ ...problem, start: place })))
+  const ends = begins
+    .slice(0, BEGINS)
+    .map(({ place }) => attempt(() => nonlinearLeastSquares({ ...problem, start: place })))
   const found = ends.flatMap((end) => (end.ok ? [end.value] : []))
   // Only when none of the searches ended does their failure matter.
   for (const end of ends) if (!end.ok && found.length === 0) throw end.error

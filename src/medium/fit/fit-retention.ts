@@ -1,4 +1,4 @@
-import { type LeastSquaresMinimum, leastSquares } from '../../numerics/levenberg-marquardt.js'
+import { type LeastSquaresMinimum, nonlinearLeastSquares } from '../../numerics/levenberg-marquardt.js'
 import { attempt } from '../../quantity/attempt.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { fitProblem, type RetentionFitRequest } from './fit-problem.js'
@@ -35,7 +35,7 @@ import { fitResult, type RetentionFit } from './fit-result.js'
 export function fitRetention(request: RetentionFitRequest): RetentionFit {
   requireObject(request, 'request')
   const problem = fitProblem(request)
-  const ends = problem.starts.map((start) => attempt(() => leastSquares({ ...problem, start })))
+  const ends = problem.starts.map((start) => attempt(() => nonlinearLeastSquares({ ...problem, start })))
   let best: LeastSquaresMinimum | undefined
   for (const end of ends) {
     if (end.ok && !(best !== undefined && best.sumOfSquares <= end.value.sumOfSquares)) best = end.value
