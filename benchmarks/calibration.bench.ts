@@ -52,7 +52,7 @@ export function run(quick: boolean): void {
   report(
     'The forms against each other',
     compare(
-      (['line', 'square root', 'cubic', 'monotone cubic'] as const).map((form) => ({
+      (['line', 'square-root', 'cubic', 'monotone-cubic'] as const).map((form) => ({
         name: form,
         run: series(fitCalibration({ samples, form })),
       })),

@@ -13,6 +13,7 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     setupFiles: ['tests/support/seed.ts'],
     testTimeout: 60_000,
+    reporters: ['default', fileURLToPath(new URL('support/closing-line.ts', import.meta.url))],
     coverage: {
       enabled: process.env.POREWATER_COVERAGE === '1',
       provider: 'v8',

@@ -1,9 +1,13 @@
-import { escaped } from './html.js'
+import { escaped, withClasses } from './html.js'
 
 const SEARCH = `<form role="search" class="find" id="find"><label for="find-words">Search</label><input id="find-words" name="q" type="search" autocomplete="off" autocapitalize="off" spellcheck="false" placeholder="Search: drain, VPD, how much …"><div id="find-panel" hidden><p id="find-said" role="status"></p><div id="find-found"></div></div></form>`
 
 const CAUTION =
   'A number from here is no better than what goes in. Check it against probe, scale and crop before anything waters by it. Electricity near water, acids, fertilisers and drain water are subject to local codes and licensed practice.'
+
+/** Scripts, styles and pictures from beside the page and from nowhere else; the address of a page in a folder of the disk counts too. */
+const POLICY =
+  "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; form-action 'self'; base-uri 'none'"
 
 /** The contents of a page as TypeDoc writes it in a page of our own: search, contents, one main part, headings in order, no script but ours. */
 export function finished(page: string, url: string, navigation: string): string {
@@ -14,11 +18,12 @@ export function finished(page: string, url: string, navigation: string): string 
   const plain = withoutSigns(content).replace(/(<h1[^>]*>)Type Alias (?=[\s\S]*id="units")/, '$1Kind of quantity: ')
   // The parts of a function stand beside its input and result, not below them.
   const parts = url.startsWith('functions/') ? plain.replace(/<(\/?)h4(?=[\s>])/g, '<$1h2') : plain
-  const main = headingsInOrder(parts)
+  const main = withClasses(headingsInOrder(parts))
   return `<!DOCTYPE html>
 <html class="default" lang="en" data-base="${up || './'}">
 <head>
 <meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${POLICY}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="color-scheme" content="light dark">
 <title>${title.replace(' | ', ' · ')}</title>

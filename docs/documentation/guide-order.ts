@@ -10,7 +10,10 @@ export const GUIDES: readonly { readonly part: string; readonly names: readonly 
   { part: 'See the water move', names: ['learn-the-dry-down', 'water-on-the-move'] },
   { part: 'Know the demand', names: ['demand-from-climate', 'demand-under-cover'] },
   { part: 'Water', names: ['size-a-shot', 'drain-and-salts', 'plan-a-day', 'by-hand-and-by-night'] },
-  { part: 'Let it run', names: ['safe-automation', 'rehearse-your-logic', 'rehearsal-table'] },
+  {
+    part: 'Let it run',
+    names: ['safe-automation', 'what-is-wrong', 'diagnosis-table', 'rehearse-your-logic', 'rehearsal-table'],
+  },
   { part: 'In your program', names: ['at-the-terminal', 'embedding', 'from-one-zone-to-ten-thousand'] },
   { part: 'To look up', names: ['formula-sheet', 'deviations'] },
 ]

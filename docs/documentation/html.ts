@@ -20,7 +20,7 @@ export function table(label: string, head: readonly string[], rows: readonly (re
 }
 
 /** What may be wider than the page scrolls inside its own box, also by keyboard. */
-export function box(label: string, inside: string): string {
+function box(label: string, inside: string): string {
   return `<div class="scroll" role="group" aria-label="${escaped(label)}" tabindex="0">${inside}</div>`
 }
 
@@ -35,4 +35,28 @@ export function boxed(page: string, link: (name: string) => string | undefined):
       const url = tag === undefined && name !== undefined ? link(name) : undefined
       return url === undefined ? whole : `<a href="${url}">${whole}</a>`
     })
+}
+
+/** Styles that formulas and tables bring along, and the classes that stand for them: the policy of the pages lets no style stand in a tag. */
+const CLASSES: Readonly<Record<string, string>> = {
+  'display:block math': 'block-math',
+  'padding-left:0em;padding-right:0em': 'pad-none',
+  'padding-left:1em;padding-right:0em': 'pad-left',
+  'math-depth:0': 'math-depth-0',
+  'text-align:left': 'at-left',
+  'text-align:center': 'at-center',
+  'text-align:right': 'at-right',
+}
+
+/** A piece of HTML with classes in place of styles. */
+export function withClasses(page: string): string {
+  return page.replace(/<\w+(?=[^>]* style=")[^>]*>/g, (tag) => {
+    const [whole = '', style = ''] = / style="([^"]*)"/.exec(tag) ?? []
+    const name = CLASSES[style.replace(/\s*;\s*$/, '').replace(/\s*([:;])\s*/g, '$1')]
+    if (name === undefined) throw new Error(`no class stands for the style ${style} of ${tag}`)
+    const plain = tag.replace(whole, '')
+    return plain.includes(' class="')
+      ? plain.replace(' class="', ` class="${name} `)
+      : plain.replace(/^<\w+/, (start) => `${start} class="${name}"`)
+  })
 }

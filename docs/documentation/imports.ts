@@ -1,5 +1,3 @@
-import type { CatalogueEntry } from '../../src/catalogue/entry.js'
-
 /** Topics with an entry point of their own only; everything else is in `porewater`. */
 const APART = ['text', 'schema', 'chart', 'catalogue']
 
@@ -8,10 +6,6 @@ export type Origins = ReadonlyMap<string, string>
 
 export function originsOf(names: Iterable<readonly [name: string, topic: string]>): Origins {
   return new Map([...names].map(([name, topic]) => [name, APART.includes(topic) ? `porewater/${topic}` : 'porewater']))
-}
-
-export function originsOfCatalogue(catalogue: readonly CatalogueEntry[]): Origins {
-  return originsOf(catalogue.map(({ name, topic }) => [name, topic] as const))
 }
 
 /** Code with an import for each public name that it uses and does not make or import itself. */

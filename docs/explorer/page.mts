@@ -213,8 +213,10 @@ function cautions(): string[] {
   if (record === undefined) return []
   const asked = equation.inputs.filter(({ path, measured }) => measured !== undefined && values[path] !== undefined)
   const inside = Object.fromEntries(asked.map(({ path }) => [path.split('.').pop() as string, values[path]]))
-  const findings = porewater.validityOf?.(record, inside) as readonly { message: string }[]
-  return findings.map(({ message }) => message)
+  const findings = porewater.validityOf?.(record, inside) as readonly unknown[]
+  return findings.map(
+    (finding) => (porewater.explainValidity?.(finding) as { message: string } | undefined)?.message ?? '',
+  )
 }
 
 /** The parts of the axis on which nobody measured. */

@@ -1,4 +1,4 @@
-import { type Found, find, type Index, type Kind } from './rank.js'
+import { type Found, find, type Index, type Kind } from '../../src/repl/search/rank.js'
 
 declare global {
   interface Window {

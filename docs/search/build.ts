@@ -2,53 +2,21 @@
 import { readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import type { CatalogueEntry } from '../../src/catalogue/entry.js'
-import { sourceInFull } from '../../src/catalogue/source-in-full.js'
 import { FAMILIES } from '../../src/quantity/kinds.table.js'
 import { UNITS } from '../../src/quantity/units.table.js'
+import { functionRow, type Row } from '../../src/repl/search/function-row.js'
+import { plainText } from '../../src/repl/search/plain-text.js'
+import { type Index, indexOf } from '../../src/repl/search/rank.js'
 import { guideNames, guideText, guideTitle } from '../documentation/guide-order.js'
-import { type Found, type Index, indexOf, type Weighed } from './rank.js'
-
-interface Row {
-  readonly page: Found
-  readonly texts: Weighed
-}
 
 export function searchIndex(catalogue: readonly CatalogueEntry[]): Index {
   const questions = questionsOfReadme()
   const headings = headingsByFunction(new Set(catalogue.map(({ name }) => name)))
   return indexOf([
-    ...catalogue.map((entry) => functionRow(entry, questions.get(entry.name) ?? '', headings.get(entry.name) ?? '')),
+    ...catalogue.map((entry) => functionRow(entry, questions.get(entry.name), headings.get(entry.name))),
     ...guideNames().flatMap(guideRows),
     ...FAMILIES.flatMap(kindRows),
   ])
-}
-
-function functionRow(entry: CatalogueEntry, question: string, headings: string): Row {
-  const fields = [...entry.arguments, ...entry.result.fields].map(({ path, text }) => `${path} ${text}`).join(' ')
-  // A conversion of units is rarely what a question is about.
-  const share = entry.topic === 'quantity' ? 0.5 : 1
-  return {
-    page: {
-      kind: 'function',
-      title: entry.name,
-      url: `functions/${entry.topic}.${entry.name}.html`,
-      summary: plain(entry.summary),
-    },
-    texts: [
-      [9 * share, entry.name],
-      [8, question],
-      [6 * share, entry.summary],
-      [3 * share, entry.result.text],
-      [2 * share, fields],
-      [
-        1,
-        [entry.description, entry.procedure, entry.validity, entry.throws, ...entry.sources.map(sourceInFull)].join(
-          ' ',
-        ),
-      ],
-      [2, entry.topic === 'quantity' ? '' : headings],
-    ],
-  }
 }
 
 /** Pages that repeat what the functions say are found as a whole. */
@@ -81,7 +49,7 @@ function guideRows(name: string): Row[] {
   const seen = new Map<string, number>()
   return sections.map((part, i) => {
     const [head = '', ...rest] = part.split('\n')
-    const heading = plain(head.replace(/^#+ /, ''))
+    const heading = plainText(head.replace(/^#+ /, ''))
     const body = rest.join('\n').replace(/```[\s\S]*?```/g, (code) => code.replace(/[^A-Za-z]+/g, ' '))
     const prose = rest
       .join(' ')
@@ -123,7 +91,7 @@ function kindRows(family: (typeof FAMILIES)[number]): Row[] {
   const said = units.flatMap(({ make, symbol, words }) => [make ?? '', symbol, ...(words ?? [])]).join(' ')
   const kinds = family.kinds ?? [{ name: family.name, about: family.about ?? '' }]
   return kinds.map(({ name, about }) => ({
-    page: { kind: 'kind', title: name, url: `types/quantity.${name}.html`, summary: plain(about) },
+    page: { kind: 'kind', title: name, url: `types/quantity.${name}.html`, summary: plainText(about) },
     texts: [
       [8, name],
       [5, about],
@@ -140,10 +108,6 @@ export function questionsOfReadme(): Map<string, string> {
     for (const [, name = ''] of functions.matchAll(/`(\w+)`/g))
       questions.set(name, `${questions.get(name) ?? ''} ${question}`)
   return questions
-}
-
-function plain(text: string): string {
-  return text.replace(/`/g, '').replace(/\[([^\]]*)\]\([^)]*\)/g, '$1')
 }
 
 function shortened(text: string): string {

@@ -11,6 +11,7 @@ import { FAMILIES } from '../../src/quantity/kinds.table.js'
 import { UNITS } from '../../src/quantity/units.table.js'
 import type { Validity } from '../../src/quantity/validity.js'
 import { readableTex } from '../../src/repl/readable-tex.js'
+import { withClasses } from '../documentation/html.js'
 import type { Equation, Input } from '../explorer/equation.js'
 import { callInExample } from './call-in-example.js'
 import { onePage } from './page.js'
@@ -169,7 +170,7 @@ function words(name: string): string {
 
 function mathml(tex: string): string {
   const alternative = readableTex(tex).replace(/&/g, '&amp;').replace(/"/g, '&quot;').replace(/</g, '&lt;')
-  const math = temml.renderToString(tex, { displayMode: true, throwOnError: true, strict: false })
+  const math = withClasses(temml.renderToString(tex, { displayMode: true, throwOnError: true, strict: false }))
   return math.replace('<math', `<math alttext="${alternative}"`)
 }
 

@@ -5,11 +5,11 @@ import { howKnown, sourceInFull } from '../../src/catalogue/source-in-full.js'
 import * as porewater from '../../src/index.js'
 
 /** In the order of the page. */
-const HOW_KNOWN = ['not confirmed', 'recomputed', 'confirmed', 'read', 'own'] as const
+const HOW_KNOWN = ['not-confirmed', 'recomputed', 'confirmed', 'read', 'own'] as const
 type HowKnown = (typeof HOW_KNOWN)[number]
 
 const WORDS: Readonly<Record<HowKnown, string>> = {
-  'not confirmed':
+  'not-confirmed':
     'Neither the source nor public code or text that agrees has been seen. Look it up before you rely on it.',
   recomputed:
     'An independent program has the same numbers from the equation as it is commonly quoted; the source itself was not seen.',
@@ -44,7 +44,7 @@ export function howKnownPage(
     const functions = new Set(rows.flatMap(([, names]) => names)).size
     lines.push(
       '',
-      `## ${kind === 'own' ? 'Definitions and common practice' : sentence(kind)}: ${rows.length} sources, ${functions} functions`,
+      `## ${kind === 'own' ? 'Definitions and common practice' : sentence(inWords(kind))}: ${rows.length} sources, ${functions} functions`,
       '',
     )
     lines.push(WORDS[kind])
@@ -61,7 +61,7 @@ export function howKnownPage(
     '| --- | --- | --- | --- |',
   )
   for (const [table, source, rows, known] of sourcedRows())
-    lines.push(`| \`${table}\` | ${cell(sourceInFull(source))} | ${rows} | ${known} |`)
+    lines.push(`| \`${table}\` | ${cell(sourceInFull(source))} | ${rows} | ${inWords(known)} |`)
   lines.push('', '## Values that the tests compare with', '')
   lines.push('`read` in print, `recomputed` by an independent program from the equation, `memory`: not seen.', '')
   lines.push('| file | source | read | recomputed | memory |', '| --- | --- | --- | --- | --- |')
@@ -94,6 +94,8 @@ function sourcedRows(): readonly (readonly [string, string, number, string])[] {
   })
 }
 
+/** A code as it is read. */
+const inWords = (code: string) => code.replaceAll('-', ' ')
 const sentence = (text: string) => text[0]?.toUpperCase() + text.slice(1)
 const cell = (text: string) => text.replace(/\|/g, '\\|').replace(/\s+/g, ' ')
 

@@ -1,28 +1,20 @@
-import { InputError } from '../quantity/errors.js'
 import type { VapourPressure, VapourPressureDeficit } from '../quantity/generated/pressure.js'
-import type { RelativeHumidity } from '../quantity/generated/share.js'
 import type { Temperature } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
+import { notAbove } from '../quantity/not-above.js'
 import { optionsOf } from '../quantity/options-of.js'
 import { RELATIVE_HUMIDITY, VAPOUR } from './domains.js'
-
 import { saturationVapourPressureFao56 } from './saturation-vapour-pressure-fao56.js'
+import type { HumidityRange, MinTemperature } from './terms.js'
 
 /** Highest and lowest temperature of a day. */
-export interface DayTemperatures {
+export interface DayTemperatures extends MinTemperature {
   /** Highest temperature of the day. Unit: °C. Range: [-60, 100]. */
   readonly maxTemperature: Temperature
-  /** Lowest temperature of the day. Unit: °C. Range: [-60, 100]. */
-  readonly minTemperature: Temperature
 }
 
 /** Temperatures of a day with the humidity at its coldest and at its warmest moment. */
-export interface DayHumidity extends DayTemperatures {
-  /** Highest relative humidity, reached near the lowest temperature. Unit: 1. Range: [0, 1]. */
-  readonly maxHumidity: RelativeHumidity
-  /** Lowest relative humidity, reached near the highest temperature. Unit: 1. Range: [0, 1]. */
-  readonly minHumidity: RelativeHumidity
-}
+export interface DayHumidity extends HumidityRange, DayTemperatures {}
 
 /**
  * Mean saturation vapour pressure of a day, as the mean of that at its highest and its lowest temperature.
@@ -43,8 +35,7 @@ export interface DayHumidity extends DayTemperatures {
 export function meanSaturationVapourPressureFao56(day: DayTemperatures): VapourPressure {
   const { maxTemperature: highest, minTemperature: lowest } = optionsOf(day)
   const sum = saturationVapourPressureFao56(highest) + saturationVapourPressureFao56(lowest)
-  if (lowest > highest)
-    throw new InputError('minTemperature', `${lowest} °C is above the highest, ${highest} °C`, 'swap them')
+  notAbove('minTemperature', lowest, 'maxTemperature', highest)
   return (sum / 2) as VapourPressure
 }
 
@@ -71,13 +62,8 @@ export function actualVapourPressureFao56(day: DayHumidity): VapourPressure {
   const least = numberIn(day.minHumidity, RELATIVE_HUMIDITY, 'minHumidity')
   const sum =
     saturationVapourPressureFao56(day.minTemperature) * most + saturationVapourPressureFao56(day.maxTemperature) * least
-  if (day.minTemperature > day.maxTemperature)
-    throw new InputError(
-      'minTemperature',
-      `${day.minTemperature} °C is above the highest, ${day.maxTemperature} °C`,
-      'swap them',
-    )
-  if (least > most) throw new InputError('minHumidity', `${least} is above the highest, ${most}`, 'swap them')
+  notAbove('minTemperature', day.minTemperature, 'maxTemperature', day.maxTemperature)
+  notAbove('minHumidity', least, 'maxHumidity', most)
   return (sum / 2) as VapourPressure
 }
 

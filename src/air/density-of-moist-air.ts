@@ -1,21 +1,17 @@
 import { InputError } from '../quantity/errors.js'
 import type { AirDensity } from '../quantity/generated/air-density.js'
-import type { Pressure } from '../quantity/generated/pressure.js'
 import { numberIn } from '../quantity/guard.js'
 import { optionsOf } from '../quantity/options-of.js'
 import { AIR_PRESSURE, AIR_TEMPERATURE, VAPOUR } from './domains.js'
-
 import type { AirVapour } from './humidity-of-air.js'
+import type { AirPressure } from './terms.js'
 
 /** Gas constants of dry air and of water vapour, J/(kg K): 8.314462618 J/(mol K) over 28.966 and 18.015268 g/mol. */
 const DRY = 287.0421396810053
 const VAPOUR_CONSTANT = 461.5231157260608
 
 /** Temperature, vapour pressure and pressure of air. */
-export interface MoistAir extends AirVapour {
-  /** Pressure of the air with its vapour. Unit: kPa. Range: [30, 120]. */
-  readonly pressure: Pressure
-}
+export interface MoistAir extends AirPressure, AirVapour {}
 
 /**
  * Density of moist air, as a mixture of ideal gases. Moist air is lighter than dry air.

@@ -4,21 +4,17 @@ import type { Temperature } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
 import { optionsOf } from '../quantity/options-of.js'
 import { RELATIVE_HUMIDITY, VAPOUR } from './domains.js'
-
 import { saturationVapourPressureFao56 } from './saturation-vapour-pressure-fao56.js'
+import type { AirTemperature } from './terms.js'
 
 /** Temperature of the air and its relative humidity at the same moment. */
-export interface AirHumidity {
-  /** Temperature of the air. Unit: °C. Range: [-60, 100]. */
-  readonly temperature: Temperature
+export interface AirHumidity extends AirTemperature {
   /** Relative humidity. Unit: 1. Range: [0, 1]. */
   readonly humidity: RelativeHumidity
 }
 
 /** Temperature of the air and the pressure of its water vapour. */
-export interface AirVapour {
-  /** Temperature of the air. Unit: °C. Range: [-60, 100]. */
-  readonly temperature: Temperature
+export interface AirVapour extends AirTemperature {
   /** Pressure of water vapour. Unit: kPa. Range: [0, 102]. */
   readonly vapourPressure: VapourPressure
 }

@@ -120,6 +120,24 @@ export {
   sunshineFromSolarRadiationFao56,
 } from './solar-radiation-estimates-fao56.js'
 export { type SunshineInput, solarRadiationFromSunshineFao56 } from './solar-radiation-from-sunshine-fao56.js'
+export type {
+  ActualVapour,
+  AirPressure,
+  AirTemperature,
+  Albedo,
+  BridgedGap,
+  CanopyPhotons,
+  Extraterrestrial,
+  HumidityRange,
+  KnownSource,
+  LitArea,
+  MinTemperature,
+  MonthBefore,
+  PhotonsPerJoule,
+  SiteElevation,
+  SolarRadiation,
+  Vaporisation,
+} from './terms.js'
 export { type VapourPressureDeficitBand, vapourPressureDeficitBand } from './vapour-pressure-deficit-band.js'
 export {
   type DewAtNight,

@@ -7,24 +7,21 @@ import type { WaterDepth } from '../quantity/generated/water-depth.js'
 import { numberIn } from '../quantity/guard.js'
 import { optionsOf } from '../quantity/options-of.js'
 import { AIR_TEMPERATURE, LATENT_HEAT, RADIATION_OF_DAY } from './domains.js'
+import type { Vaporisation } from './terms.js'
 
 /** Latent heat at about 20 °C, MJ/kg, as FAO-56 fixes it. */
 const LAMBDA = 2.45
 
 /** Radiation of a day as energy, and the latent heat of water. */
-export interface DailyEvaporationInput {
+export interface DailyEvaporationInput extends Vaporisation {
   /** Energy of a day, such as net radiation. Unit: MJ/m²/d. Range: [-60, 60]. */
   readonly energy: AnyDailyRadiation
-  /** Latent heat; 2.45 by default. Unit: MJ/kg. Range: [2.2, 2.7]. */
-  readonly latentHeat?: LatentHeat
 }
 
 /** A radiation sum as energy, and the latent heat of water. */
-export interface EvaporationCeilingInput {
+export interface EvaporationCeilingInput extends Vaporisation {
   /** Radiation sum. Unit: J/cm². Range: [0, ∞). */
   readonly sum: RadiationSum
-  /** Latent heat; 2.45 by default. Unit: MJ/kg. Range: [2.2, 2.7]. */
-  readonly latentHeat?: LatentHeat
 }
 
 /**

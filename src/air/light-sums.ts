@@ -5,6 +5,7 @@ import type { RadiationSum } from '../quantity/generated/radiation-sum.js'
 import { numberIn } from '../quantity/guard.js'
 import { requireObject } from '../quantity/require-object.js'
 import { MAX_GAP } from './domains.js'
+import type { BridgedGap } from './terms.js'
 
 /** A light meter at night may read a little below zero; more than this is a fault. */
 const NIGHT_OFFSET = -20
@@ -12,23 +13,19 @@ const NIGHT_OFFSET = -20
 const STRONGEST = 5000
 
 /** Readings of a pyranometer. */
-export interface IrradianceSeries {
+export interface IrradianceSeries extends BridgedGap {
   /** Times, each later than the one before. Unit: s. Range: any. */
   readonly times: ArrayLike<number>
   /** Irradiance at these times; NaN where it is missing. Unit: W/m². Range: any. */
   readonly irradiance: ArrayLike<number>
-  /** Longest time between two readings that a straight line may bridge; two hours by default. Unit: s. Range: (0, ∞). */
-  readonly maxGap?: Duration
 }
 
 /** Readings of a quantum sensor. */
-export interface PhotonFluxSeries {
+export interface PhotonFluxSeries extends BridgedGap {
   /** Times, each later than the one before, within one day. Unit: s. Range: any. */
   readonly times: ArrayLike<number>
   /** Photon flux density at these times; NaN where it is missing. Unit: µmol/m²/s. Range: any. */
   readonly photonFlux: ArrayLike<number>
-  /** Longest time between two readings that a straight line may bridge; two hours by default. Unit: s. Range: (0, ∞). */
-  readonly maxGap?: Duration
 }
 
 /** What a sum of light rests on. */

@@ -1,8 +1,6 @@
 import type { DailyNetRadiation, DailyRadiation } from '../quantity/generated/daily-radiation.js'
-import type { Elevation } from '../quantity/generated/elevation.js'
-import type { VapourPressure } from '../quantity/generated/pressure.js'
-import type { Share } from '../quantity/generated/share.js'
 import { numberIn } from '../quantity/guard.js'
+import { notAbove } from '../quantity/not-above.js'
 import { optionsOf } from '../quantity/options-of.js'
 import type { DayTemperatures } from './actual-vapour-pressure-fao56.js'
 import {
@@ -14,17 +12,13 @@ import {
   RELATIVE_SHORTWAVE,
   SITE_ELEVATION,
 } from './domains.js'
+import type { ActualVapour, Albedo, Extraterrestrial, SiteElevation, SolarRadiation } from './terms.js'
 
 /** Stefan-Boltzmann constant, MJ K⁻⁴ m⁻² d⁻¹. */
 const STEFAN_BOLTZMANN = 4.903e-9
 
 /** A day's extraterrestrial radiation and the height of the site. */
-export interface ClearSkyInput {
-  /** Extraterrestrial radiation. Unit: MJ/m²/d. Range: [0, 60]. */
-  readonly extraterrestrial: DailyRadiation
-  /** Height of the site above sea level. Unit: m. Range: [-500, 9000]. */
-  readonly elevation: Elevation
-}
+export interface ClearSkyInput extends Extraterrestrial, SiteElevation {}
 
 /**
  * Solar radiation under a clear sky.
@@ -49,12 +43,7 @@ export function clearSkyRadiationFao56(input: ClearSkyInput): DailyRadiation {
 }
 
 /** Solar radiation and the share of it that the surface reflects. */
-export interface NetShortwaveInput {
-  /** Solar radiation. Unit: MJ/m²/d. Range: [0, 60]. */
-  readonly solar: DailyRadiation
-  /** Share that is reflected; 0.23 for the reference grass, which is the default. Unit: 1. Range: [0, 1]. */
-  readonly albedo?: Share
-}
+export interface NetShortwaveInput extends Albedo, SolarRadiation {}
 
 /**
  * Net shortwave radiation: what a surface does not reflect.
@@ -78,9 +67,7 @@ export function netShortwaveRadiationFao56(input: NetShortwaveInput): DailyNetRa
 }
 
 /** What the net longwave radiation of a day is found from. */
-export interface NetLongwaveInput extends DayTemperatures {
-  /** Actual vapour pressure. Unit: kPa. Range: [0, 10]. */
-  readonly actualVapourPressure: VapourPressure
+export interface NetLongwaveInput extends ActualVapour, DayTemperatures {
   /** Solar over clear-sky radiation; more than 1 counts as 1, as the paper asks. Unit: 1. Range: [0, ∞). */
   readonly relativeShortwave: number
 }
@@ -94,7 +81,7 @@ export interface NetLongwaveInput extends DayTemperatures {
  *
  * @param input - Temperatures, vapour pressure and relative shortwave radiation.
  * @returns Net outgoing longwave radiation. Unit: MJ/m²/d.
- * @throws `DomainError` outside the ranges.
+ * @throws `DomainError` outside the ranges, `InputError` when the temperatures are swapped.
  * @source allen-1998, Eq. 39
  * @example
  * ```ts
@@ -108,5 +95,6 @@ export function netLongwaveRadiationFao56(input: NetLongwaveInput): DailyNetRadi
   const lowest = numberIn(input.minTemperature, AIR_TEMPERATURE, 'minTemperature') + 273.16
   const humidity = 0.34 - 0.14 * Math.sqrt(numberIn(input.actualVapourPressure, ACTUAL_VAPOUR, 'actualVapourPressure'))
   const cloud = 1.35 * Math.min(1, numberIn(input.relativeShortwave, RELATIVE_SHORTWAVE, 'relativeShortwave')) - 0.35
+  notAbove('minTemperature', input.minTemperature, 'maxTemperature', input.maxTemperature)
   return (((STEFAN_BOLTZMANN * (highest ** 4 + lowest ** 4)) / 2) * humidity * cloud) as DailyNetRadiation
 }

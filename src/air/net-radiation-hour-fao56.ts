@@ -1,7 +1,4 @@
-import type { Elevation } from '../quantity/generated/elevation.js'
 import type { HourlyNetRadiation, HourlyRadiation, HourlySoilHeat } from '../quantity/generated/hourly-radiation.js'
-import type { VapourPressure } from '../quantity/generated/pressure.js'
-import type { Share } from '../quantity/generated/share.js'
 import type { Temperature } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
 import { optionsOf } from '../quantity/options-of.js'
@@ -15,32 +12,27 @@ import {
   RELATIVE_SHORTWAVE,
   SITE_ELEVATION,
 } from './domains.js'
+import type { ActualVapour, Albedo, SiteElevation } from './terms.js'
 
 /** Stefan-Boltzmann constant, MJ K⁻⁴ m⁻² h⁻¹. */
 const STEFAN_BOLTZMANN_HOUR = 2.043e-10
 
 /** Extraterrestrial radiation of an hour and the height of the site. */
-export interface ClearSkyHourInput {
+export interface ClearSkyHourInput extends SiteElevation {
   /** Extraterrestrial radiation. Unit: MJ/m²/h. Range: [0, 6]. */
   readonly extraterrestrial: HourlyRadiation
-  /** Height of the site above sea level. Unit: m. Range: [-500, 9000]. */
-  readonly elevation: Elevation
 }
 
 /** Solar radiation of an hour and the share of it that the surface reflects. */
-export interface NetShortwaveHourInput {
+export interface NetShortwaveHourInput extends Albedo {
   /** Solar radiation. Unit: MJ/m²/h. Range: [0, 6]. */
   readonly solar: HourlyRadiation
-  /** Share that is reflected; 0.23 for the reference grass, which is the default. Unit: 1. Range: [0, 1]. */
-  readonly albedo?: Share
 }
 
 /** What the net longwave radiation of an hour is found from. */
-export interface NetLongwaveHourInput {
+export interface NetLongwaveHourInput extends ActualVapour {
   /** Mean air temperature of the hour. Unit: °C. Range: [-60, 100]. */
   readonly temperature: Temperature
-  /** Actual vapour pressure. Unit: kPa. Range: [0, 10]. */
-  readonly actualVapourPressure: VapourPressure
   /** Solar over clear-sky radiation, at night that of the last hours before sunset; more than 1 counts as 1. Unit: 1. Range: [0, ∞). */
   readonly relativeShortwave: number
 }

@@ -1,4 +1,3 @@
-import type { Area } from '../quantity/generated/area.js'
 import type { Illuminance } from '../quantity/generated/illuminance.js'
 import type { Irradiance } from '../quantity/generated/irradiance.js'
 import type { PhotonFluxDensity } from '../quantity/generated/photon-flux.js'
@@ -8,49 +7,33 @@ import type { Share } from '../quantity/generated/share.js'
 import { numberIn } from '../quantity/guard.js'
 import { optionsOf } from '../quantity/options-of.js'
 import { ILLUMINANCE, IRRADIANCE, LAMP_POWER, LIT_AREA, PHOTON_FLUX, PHOTON_YIELD, SHARE_ON_CANOPY } from './domains.js'
-
-import { type LightSourceName, lightSource } from './light-sources.js'
+import { lightSource } from './light-sources.js'
+import type { CanopyPhotons, KnownSource, LitArea, PhotonsPerJoule } from './terms.js'
 
 /** Energy of light of 400 to 700 nm, and its photons per joule. */
-export interface ParEnergyInput {
+export interface ParEnergyInput extends PhotonsPerJoule {
   /** Irradiance of 400 to 700 nm only, not that of a pyranometer. Unit: W/m². Range: [0, 5000]. */
   readonly irradiance: Irradiance
-  /** Photons per joule of this light, from `lightSources` or a data sheet. Unit: µmol/J. Range: (0, 6]. */
-  readonly photonYield: PhotonYield
 }
 
 /** Photon flux of a light, and its photons per joule. */
-export interface PhotonEnergyInput {
-  /** Photon flux density of 400 to 700 nm. Unit: µmol/m²/s. Range: [0, 20000]. */
-  readonly photonFlux: PhotonFluxDensity
-  /** Photons per joule of this light, from `lightSources` or a data sheet. Unit: µmol/J. Range: (0, 6]. */
-  readonly photonYield: PhotonYield
-}
+export interface PhotonEnergyInput extends CanopyPhotons, PhotonsPerJoule {}
 
 /** Illuminance of a named source. */
-export interface IlluminanceInput {
+export interface IlluminanceInput extends KnownSource {
   /** Illuminance. Unit: lx. Range: [0, 1000000]. */
   readonly illuminance: Illuminance
-  /** Light source. */
-  readonly source: LightSourceName
 }
 
 /** Photon flux of a named source. */
-export interface PhotonFluxOfSource {
-  /** Photon flux density of 400 to 700 nm. Unit: µmol/m²/s. Range: [0, 20000]. */
-  readonly photonFlux: PhotonFluxDensity
-  /** Light source. */
-  readonly source: LightSourceName
-}
+export interface PhotonFluxOfSource extends KnownSource, CanopyPhotons {}
 
 /** Lamps over an area. */
-export interface LampsInput {
+export interface LampsInput extends LitArea {
   /** Electric power of all lamps with their drivers. Unit: W. Range: [0, ∞). */
   readonly power: Power
   /** Photons of 400 to 700 nm per joule of electricity, from the data sheet of the lamp. Unit: µmol/J. Range: (0, 6]. */
   readonly photonYield: PhotonYield
-  /** Area that they light. Unit: m². Range: (0, ∞). */
-  readonly area: Area
   /** Share of the photons that reach the canopy; 1 by default. Unit: 1. Range: [0, 1]. */
   readonly arriving?: Share
 }

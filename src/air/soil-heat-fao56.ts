@@ -11,6 +11,7 @@ import {
   TEMPERATURE_CHANGE,
   TIME_BETWEEN_TEMPERATURES,
 } from './domains.js'
+import type { MonthBefore } from './terms.js'
 
 /** How fast the air, and so the soil, warmed. */
 export interface SoilWarming {
@@ -25,17 +26,13 @@ export interface SoilWarming {
 }
 
 /** Mean temperatures of three months in a row. */
-export interface MonthsAround {
-  /** Mean air temperature of the month before. Unit: °C. Range: [-60, 60]. */
-  readonly before: Temperature
+export interface MonthsAround extends MonthBefore {
   /** Mean air temperature of the month after. Unit: °C. Range: [-60, 60]. */
   readonly after: Temperature
 }
 
 /** Mean temperatures of two months in a row. */
-export interface MonthsSoFar {
-  /** Mean air temperature of the month before. Unit: °C. Range: [-60, 60]. */
-  readonly before: Temperature
+export interface MonthsSoFar extends MonthBefore {
   /** Mean air temperature of the month. Unit: °C. Range: [-60, 60]. */
   readonly current: Temperature
 }

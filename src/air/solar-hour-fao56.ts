@@ -1,10 +1,10 @@
-import type { DayOfYear } from '../quantity/calendar.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import type { HourlyRadiation } from '../quantity/generated/hourly-radiation.js'
-import type { Latitude, Longitude } from '../quantity/generated/position.js'
+import type { Longitude } from '../quantity/generated/position.js'
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
 import { optionsOf } from '../quantity/options-of.js'
 import { CLOCK_TIME, PERIOD_LENGTH, SITE_LONGITUDE, YEAR_DAY } from './domains.js'
+import type { SolarDay, SolarGeometry } from './solar-geometry-fao56.js'
 
 import { solarGeometryFao56 } from './solar-geometry-fao56.js'
 
@@ -12,15 +12,11 @@ import { solarGeometryFao56 } from './solar-geometry-fao56.js'
 export const HOUR_FACTOR = 18.793015680291003
 
 /** A place and a period of a day, as the sun sees them. */
-export interface SolarHour {
-  /** Latitude, south negative. Unit: °. Range: [-90, 90]. */
-  readonly latitude: Latitude
+export interface SolarHour extends SolarDay {
   /** Longitude of the site, west negative. Unit: °. Range: [-180, 180]. */
   readonly longitude: Longitude
   /** Longitude of the middle of the time zone, west negative: 15° for each hour from universal time; that of standard time, not of summer time. Unit: °. Range: [-180, 180]. */
   readonly zoneLongitude: Longitude
-  /** Day of the year. Unit: d. Range: integers [1, 366]. */
-  readonly day: DayOfYear
   /** Standard clock time of the middle of the period, after midnight. Unit: s. Range: [0, 86400]. */
   readonly middle: Duration
   /** Length of the period; an hour by default. Unit: s. Range: (0, 86400]. */
@@ -28,13 +24,7 @@ export interface SolarHour {
 }
 
 /** Angles of the sun in a period of a day. */
-export interface SolarHourGeometry {
-  /** Inverse relative distance from the earth to the sun. Unit: 1. */
-  readonly inverseDistance: number
-  /** Latitude. Unit: rad. */
-  readonly latitude: number
-  /** Declination of the sun. Unit: rad. */
-  readonly declination: number
+export interface SolarHourGeometry extends SolarGeometry {
   /** Argument of the seasonal correction. Unit: rad. */
   readonly seasonAngle: number
   /** Seasonal correction of solar time, the equation of time. Unit: s. */
@@ -45,8 +35,6 @@ export interface SolarHourGeometry {
   readonly startAngle: number
   /** Solar time angle at the end of the period, before any sunset is looked at. Unit: rad. */
   readonly endAngle: number
-  /** Hour angle of sunset: π in the polar day, 0 in the polar night. Unit: rad. */
-  readonly sunsetHourAngle: number
   /** Height of the sun above the horizon at the middle of the period; negative at night. Unit: rad. */
   readonly sunHeight: number
 }

@@ -1,7 +1,7 @@
-import { InputError } from '../quantity/errors.js'
 import type { DailyRadiation } from '../quantity/generated/daily-radiation.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn } from '../quantity/guard.js'
+import { notAbove } from '../quantity/not-above.js'
 import { optionsOf } from '../quantity/options-of.js'
 import type { DayTemperatures } from './actual-vapour-pressure-fao56.js'
 import {
@@ -13,6 +13,7 @@ import {
   OUTSIDE_RADIATION,
   SOME_OUTSIDE_RADIATION,
 } from './domains.js'
+import type { Extraterrestrial, SolarRadiation } from './terms.js'
 
 /** Adjustment coefficient of the temperature formula, K^-0.5: away from large water bodies, and near the coast (FAO-56, Eq. 50). */
 export const RADIATION_ADJUSTMENT = { interior: 0.16, coastal: 0.19 } as const
@@ -21,25 +22,19 @@ export const RADIATION_ADJUSTMENT = { interior: 0.16, coastal: 0.19 } as const
 export type SiteExposure = keyof typeof RADIATION_ADJUSTMENT
 
 /** What solar radiation is estimated from where only temperatures are known. */
-export interface RadiationFromTemperatureInput extends DayTemperatures {
-  /** Extraterrestrial radiation. Unit: MJ/m²/d. Range: [0, 60]. */
-  readonly extraterrestrial: DailyRadiation
+export interface RadiationFromTemperatureInput extends Extraterrestrial, DayTemperatures {
   /** Adjustment coefficient: about 0.16 inland and 0.19 near the coast. Unit: K^-0.5. Range: [0.05, 0.3]. */
   readonly adjustment: number
 }
 
 /** What solar radiation is estimated from on an island of low land. */
-export interface RadiationOnIslandInput {
-  /** Extraterrestrial radiation. Unit: MJ/m²/d. Range: [0, 60]. */
-  readonly extraterrestrial: DailyRadiation
+export interface RadiationOnIslandInput extends Extraterrestrial {
   /** Empirical constant; 4 by default. Unit: MJ/m²/d. Range: [0, 20]. */
   readonly base?: DailyRadiation
 }
 
 /** What hours of sunshine are found from. */
-export interface SunshineFromRadiationInput {
-  /** Solar radiation. Unit: MJ/m²/d. Range: [0, 60]. */
-  readonly solar: DailyRadiation
+export interface SunshineFromRadiationInput extends SolarRadiation {
   /** Extraterrestrial radiation. Unit: MJ/m²/d. Range: (0, 60]. */
   readonly extraterrestrial: DailyRadiation
   /** Length of the day. Unit: s. Range: [0, 86400]. */
@@ -69,12 +64,7 @@ export function solarRadiationFromTemperatureFao56(input: RadiationFromTemperatu
   const range =
     numberIn(optionsOf(input).maxTemperature, AIR_TEMPERATURE, 'maxTemperature') -
     numberIn(input.minTemperature, AIR_TEMPERATURE, 'minTemperature')
-  if (range < 0)
-    throw new InputError(
-      'minTemperature',
-      `${input.minTemperature} °C is above the highest, ${input.maxTemperature} °C`,
-      'swap them',
-    )
+  notAbove('minTemperature', input.minTemperature, 'maxTemperature', input.maxTemperature)
   const outside = numberIn(input.extraterrestrial, OUTSIDE_RADIATION, 'extraterrestrial')
   return (numberIn(input.adjustment, ADJUSTMENT_COEFFICIENT, 'adjustment') *
     Math.sqrt(range) *

@@ -4,15 +4,14 @@ import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn } from '../quantity/guard.js'
 import { optionsOf } from '../quantity/options-of.js'
 import { ANGSTROM_OVERCAST, ANGSTROM_SUNSHINE, OUTSIDE_RADIATION, SOME_DAY_LENGTH, SUNSHINE } from './domains.js'
+import type { Extraterrestrial } from './terms.js'
 
 /** Sunshine of a day and what could have shone. */
-export interface SunshineInput {
+export interface SunshineInput extends Extraterrestrial {
   /** Bright sunshine of the day. Unit: s. Range: [0, 86400]. */
   readonly sunshine: Duration
   /** Length of the day. Unit: s. Range: (0, 86400]. */
   readonly dayLength: Duration
-  /** Extraterrestrial radiation. Unit: MJ/m²/d. Range: [0, 60]. */
-  readonly extraterrestrial: DailyRadiation
   /** Share of it that arrives on an overcast day, calibrated for the site; 0.25 by default. Unit: 1. Range: [0, 0.6]. */
   readonly overcastShare?: number
   /** Share of it that full sunshine adds, calibrated for the site; 0.50 by default. Unit: 1. Range: [0, 0.9]. */

@@ -3,7 +3,7 @@ import { numberIn } from '../quantity/guard.js'
 import { VAPOUR_PRESSURE_DEFICIT } from './domains.js'
 
 /** How a deficit of vapour pressure suits a crop under cover. */
-export type VapourPressureDeficitBand = 'too low' | 'acceptable' | 'excessive'
+export type VapourPressureDeficitBand = 'too-low' | 'acceptable' | 'excessive'
 
 /**
  * Whether a deficit of vapour pressure suits a crop under cover: below 0.2 kPa leaves stay wet and diseases spread, above 1.4 kPa
@@ -17,11 +17,11 @@ export type VapourPressureDeficitBand = 'too low' | 'acceptable' | 'excessive'
  * @source konopacki-2018, abstract
  * @example
  * ```ts
- * vapourPressureDeficitBand(kilopascals(0.15)) // => 'too low'
+ * vapourPressureDeficitBand(kilopascals(0.15)) // => 'too-low'
  * ```
  */
 export function vapourPressureDeficitBand(deficit: VapourPressureDeficit): VapourPressureDeficitBand {
   const d = numberIn(deficit, VAPOUR_PRESSURE_DEFICIT)
-  if (d < 0.2) return 'too low'
+  if (d < 0.2) return 'too-low'
   return d > 1.4 ? 'excessive' : 'acceptable'
 }

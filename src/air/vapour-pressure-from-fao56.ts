@@ -1,13 +1,13 @@
 import { InputError } from '../quantity/errors.js'
-import type { Pressure, VapourPressure } from '../quantity/generated/pressure.js'
+import type { VapourPressure } from '../quantity/generated/pressure.js'
 import type { RelativeHumidity } from '../quantity/generated/share.js'
 import type { Temperature, TemperatureChange } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
 import { optionsOf } from '../quantity/options-of.js'
 import { type DayTemperatures, meanSaturationVapourPressureFao56 } from './actual-vapour-pressure-fao56.js'
 import { AIR_PRESSURE, ARIDITY, RELATIVE_HUMIDITY } from './domains.js'
-
 import { saturationVapourPressureFao56 } from './saturation-vapour-pressure-fao56.js'
+import type { AirPressure, MinTemperature } from './terms.js'
 
 /** Coefficient of a psychrometer by how its wet bulb is ventilated, 1/K (FAO-56, Eq. 16). */
 export const PSYCHROMETER_COEFFICIENT = { aspirated: 0.000662, natural: 0.0008, indoors: 0.0012 } as const
@@ -16,21 +16,17 @@ export const PSYCHROMETER_COEFFICIENT = { aspirated: 0.000662, natural: 0.0008, 
 export type PsychrometerVentilation = keyof typeof PSYCHROMETER_COEFFICIENT
 
 /** What a psychrometer shows. */
-export interface PsychrometerReading {
+export interface PsychrometerReading extends AirPressure {
   /** Temperature of the dry bulb. Unit: °C. Range: [-60, 100]. */
   readonly dryBulb: Temperature
   /** Temperature of the wet bulb, not above the dry one. Unit: °C. Range: [-60, 100]. */
   readonly wetBulb: Temperature
-  /** Pressure of the air. Unit: kPa. Range: [30, 120]. */
-  readonly pressure: Pressure
   /** How the wet bulb is ventilated. */
   readonly ventilation: PsychrometerVentilation
 }
 
 /** Lowest temperature of a day with the humidity that belongs to it. */
-export interface MaxHumidity {
-  /** Lowest temperature of the day. Unit: °C. Range: [-60, 100]. */
-  readonly minTemperature: Temperature
+export interface MaxHumidity extends MinTemperature {
   /** Highest relative humidity of the day. Unit: 1. Range: [0, 1]. */
   readonly maxHumidity: RelativeHumidity
 }
@@ -42,9 +38,7 @@ export interface MeanHumidity extends DayTemperatures {
 }
 
 /** Lowest temperature of a day, and how far below it the dew point lies. */
-export interface DewAtNight {
-  /** Lowest temperature of the day. Unit: °C. Range: [-60, 100]. */
-  readonly minTemperature: Temperature
+export interface DewAtNight extends MinTemperature {
   /** How far the dew point lies below it: 0 K by default, 2 to 3 K at arid sites. Unit: K. Range: [0, 10]. */
   readonly aridity?: TemperatureChange
 }

@@ -1,12 +1,12 @@
 import { InputError } from '../quantity/errors.js'
 import type { AbsoluteHumidity } from '../quantity/generated/absolute-humidity.js'
 import type { HumidityRatio } from '../quantity/generated/humidity-ratio.js'
-import type { Pressure, VapourPressure } from '../quantity/generated/pressure.js'
+import type { VapourPressure } from '../quantity/generated/pressure.js'
 import { numberIn } from '../quantity/guard.js'
 import { optionsOf } from '../quantity/options-of.js'
 import { AIR_PRESSURE, AIR_TEMPERATURE, HUMIDITY_RATIO, VAPOUR } from './domains.js'
-
 import type { AirVapour } from './humidity-of-air.js'
+import type { AirPressure } from './terms.js'
 
 /** Molar mass of water over that of dry air, as ASHRAE (2009) has it. */
 const MASS_RATIO = 0.621945
@@ -14,19 +14,15 @@ const MASS_RATIO = 0.621945
 const VAPOUR_GAS_CONSTANT = 461.5231157260608
 
 /** Pressure of water vapour in air of a pressure. */
-export interface VapourInAir {
+export interface VapourInAir extends AirPressure {
   /** Pressure of water vapour, below that of the air. Unit: kPa. Range: [0, 102]. */
   readonly vapourPressure: VapourPressure
-  /** Pressure of the air with its vapour. Unit: kPa. Range: [30, 120]. */
-  readonly pressure: Pressure
 }
 
 /** Humidity ratio of air of a pressure. */
-export interface RatioInAir {
+export interface RatioInAir extends AirPressure {
   /** Mass of vapour per mass of dry air. Unit: kg/kg. Range: [0, 10]. */
   readonly ratio: HumidityRatio
-  /** Pressure of the air with its vapour. Unit: kPa. Range: [30, 120]. */
-  readonly pressure: Pressure
 }
 
 /**

@@ -1,22 +1,19 @@
 import { rootBetween } from '../numerics/root.js'
 import { InputError } from '../quantity/errors.js'
-import type { Pressure } from '../quantity/generated/pressure.js'
 import type { Temperature } from '../quantity/generated/temperature.js'
 import { numberIn } from '../quantity/guard.js'
 import { requireObject } from '../quantity/require-object.js'
 import { AIR_PRESSURE } from './domains.js'
-
 import { type AirHumidity, vapourPressureOfHumidity } from './humidity-of-air.js'
 import {
   saturationVapourPressureFao56,
   slopeOfSaturationVapourPressureFao56,
 } from './saturation-vapour-pressure-fao56.js'
+import type { AirPressure } from './terms.js'
 import { PSYCHROMETER_COEFFICIENT, type PsychrometerVentilation } from './vapour-pressure-from-fao56.js'
 
 /** Air whose wet-bulb temperature is asked for. */
-export interface WetBulbInput extends AirHumidity {
-  /** Pressure of the air. Unit: kPa. Range: [30, 120]. */
-  readonly pressure: Pressure
+export interface WetBulbInput extends AirPressure, AirHumidity {
   /** How the wet bulb would be ventilated; by a fan unless said otherwise. */
   readonly ventilation?: PsychrometerVentilation
 }

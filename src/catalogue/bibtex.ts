@@ -39,7 +39,7 @@ function oneEntry(work: CitedWork): string {
     publisher: escaped(work.publisher),
     doi: escaped(work.doi),
     year: work.year,
-    note: work.known === 'not confirmed' ? 'not confirmed: cited without seeing the source' : '',
+    note: work.known === 'not-confirmed' ? 'not confirmed: cited without seeing the source' : '',
   }
   const lines = Object.entries(fields)
     .filter(([, value]) => value !== '')

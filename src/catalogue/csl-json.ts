@@ -41,7 +41,7 @@ export function cslJson(works: readonly CitedWork[]): readonly CslItem[] {
     const names = work.authors.map(cslName)
     const notes = [
       work.moreAuthors ? 'more authors than are named' : '',
-      work.known === 'not confirmed' ? 'not confirmed: cited without seeing the source' : '',
+      work.known === 'not-confirmed' ? 'not confirmed: cited without seeing the source' : '',
     ]
     const note = notes.filter(Boolean).join('; ')
     return {

@@ -2,11 +2,11 @@ import { citedWork, workRow } from './cited-work.js'
 import type { CitedWork, HowWorkIsKnown } from './work.js'
 
 /** Worst first: a source is known no better than the least of what it rests on. */
-const WORST: readonly HowWorkIsKnown[] = ['not confirmed', 'recomputed', 'confirmed', 'read']
+const WORST: readonly HowWorkIsKnown[] = ['not-confirmed', 'recomputed', 'confirmed', 'read']
 
 /** What stands behind a citation in full; nothing behind what was read. */
 const MARKS: Readonly<Record<HowWorkIsKnown, string>> = {
-  'not confirmed': ' [not confirmed, source not seen]',
+  'not-confirmed': ' [not confirmed, source not seen]',
   recomputed: ' [recomputed from the equation, source not seen]',
   confirmed: ' [confirmed by public code or text, source not seen]',
   read: '',
@@ -57,7 +57,7 @@ export function worksIn(source: string): CitedWork[] {
 export function howKnown(source: string): HowWorkIsKnown | 'own' {
   const known = partsOf(source).flatMap((part): HowWorkIsKnown[] => {
     const mark = MARK.exec(part)
-    return mark === null ? worksIn(part).map((work) => work.known) : [mark[1]! as HowWorkIsKnown]
+    return mark === null ? worksIn(part).map((work) => work.known) : [mark[1]!.replace(' ', '-') as HowWorkIsKnown]
   })
   return worst(known) ?? 'own'
 }

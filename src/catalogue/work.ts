@@ -1,5 +1,5 @@
 /** How a work is known: the best that anyone here has seen of it. */
-export type HowWorkIsKnown = 'read' | 'recomputed' | 'confirmed' | 'not confirmed'
+export type HowWorkIsKnown = 'read' | 'recomputed' | 'confirmed' | 'not-confirmed'
 
 /** A published work as a row of the table of works. */
 export interface WorkRow {
@@ -19,7 +19,7 @@ export interface WorkRow {
   readonly doi?: string
   /**
    * `read`: looked up in the work, its abstract, or a copy of the place; `confirmed`: public code or text that cites it agrees;
-   * `recomputed`: an independent program has the same numbers from its equation; `not confirmed`: none of these.
+   * `recomputed`: an independent program has the same numbers from its equation; `not-confirmed`: none of these.
    */
   readonly known: HowWorkIsKnown
 }

@@ -4,17 +4,14 @@ import { requireObject } from '../quantity/require-object.js'
 import type { PanelSeries } from './panel-chart.js'
 import { drawPanels } from './panels.js'
 import { heightFor, WIDTH } from './size.js'
+import type { PictureTitle, PictureWidth } from './terms.js'
 
 /** A calibration and how its readings are called. */
-export interface CalibrationChart {
-  /** Title of the picture. */
-  readonly title: string
+export interface CalibrationChart extends PictureTitle, PictureWidth {
   /** What to draw, made by `fitCalibration`, `calibrateTwoPoint` or `restoreCalibration`. */
   readonly calibration: ProbeCalibration
   /** Title of the axis of readings with their unit, such as `reading, mV`. */
   readonly readingTitle: string
-  /** Width of the picture; 960 by default, 360 for a telephone. Unit: px. Range: [200, 10000]. */
-  readonly width?: number
 }
 
 /** Share of the calibrated span that is shown on each side of it. */
@@ -36,7 +33,7 @@ const STEPS = 80
  * const samples = [
  *   [2.1, 0.04], [8.4, 0.2], [16.8, 0.36], [27, 0.5], [39.7, 0.64], [54.8, 0.8],
  * ].map(([e, theta]) => ({ reading: permittivity(e), waterContent: waterContent(theta) }))
- * const calibration = fitCalibration({ samples, form: 'square root' })
+ * const calibration = fitCalibration({ samples, form: 'square-root' })
  * const picture = chartCalibration({ title: 'Probe 7, invented', calibration, readingTitle: 'permittivity' })
  * picture.includes('root of the mean squared residual 0.0098 m³/m³') // => true
  * ```

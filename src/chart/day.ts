@@ -5,16 +5,11 @@ import { lineOf } from './line-of.js'
 import type { Panel } from './panel-chart.js'
 import { drawPanels } from './panels.js'
 import { heightFor, WIDTH } from './size.js'
+import type { LocalClock, PictureTitle, PictureWidth, ProbeCurves, ReadingTimes } from './terms.js'
 import { gapsBetween, timeTicks } from './time-axis.js'
 
 /** A day (or any span) of readings with the water that was given. */
-export interface DayChart {
-  /** Title of the picture. */
-  readonly title: string
-  /** Instants of the readings, seconds since 1970 in universal time, rising. Unit: s. Range: any. */
-  readonly time: ArrayLike<number>
-  /** Curves of water content, one a probe; NaN where a reading is missing. */
-  readonly waterContent: readonly { readonly name: string; readonly value: ArrayLike<number> }[]
+export interface DayChart extends LocalClock, PictureTitle, PictureWidth, ReadingTimes, ProbeCurves {
   /** When water was given, and how much. */
   readonly shots: readonly { readonly time: number; readonly millilitres: number }[]
   /** Water content at which to water again. Unit: m³/m³. Range: any. */
@@ -23,12 +18,6 @@ export interface DayChart {
   readonly fullPoint?: WaterContent
   /** Curves for a panel of their own, such as root-zone temperature or radiation. */
   readonly below?: readonly { readonly axis: string; readonly name: string; readonly value: ArrayLike<number> }[]
-  /** What local clocks are ahead of universal time; west is negative. Unit: h. Range: [-26, 26]. */
-  readonly hoursFromUtc: number
-  /** Gaps longer than this are shaded and no line is drawn across them. Unit: s. Range: any. */
-  readonly maxStep: number
-  /** Width of the picture; 960 by default, 360 for a telephone. Unit: px. Range: [200, 10000]. */
-  readonly width?: number
 }
 
 /**

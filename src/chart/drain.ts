@@ -7,12 +7,11 @@ import { lineOf } from './line-of.js'
 import type { PanelSeries } from './panel-chart.js'
 import { drawPanels } from './panels.js'
 import { heightFor, WIDTH } from './size.js'
+import type { LocalClock, PictureTitle, PictureWidth } from './terms.js'
 import { timeTicks } from './time-axis.js'
 
 /** Drain and salt over days. */
-export interface DrainChart {
-  /** Title of the picture. */
-  readonly title: string
+export interface DrainChart extends LocalClock, PictureTitle, PictureWidth {
   /** Middle of each day, seconds since 1970 in universal time, rising. Unit: s. Range: any. */
   readonly time: ArrayLike<number>
   /** Share of the water that drained; NaN where it is missing. Unit: 1. Range: any. */
@@ -25,10 +24,6 @@ export interface DrainChart {
   readonly wantedFraction?: DrainFraction
   /** EC of the drain at which to act. Unit: dS/m. Range: any. */
   readonly maxDrainEC?: DrainEC
-  /** What local clocks are ahead of universal time; west is negative. Unit: h. Range: [-26, 26]. */
-  readonly hoursFromUtc: number
-  /** Width of the picture; 960 by default, 360 for a telephone. Unit: px. Range: [200, 10000]. */
-  readonly width?: number
 }
 
 const DAY = 86400

@@ -9,28 +9,21 @@ import { lineOf } from './line-of.js'
 import type { PanelSeries } from './panel-chart.js'
 import { drawPanels } from './panels.js'
 import { heightFor, WIDTH } from './size.js'
+import type { LocalClock, PictureTitle, PictureWidth, ReadingTimes } from './terms.js'
 import { clock, gapsBetween, timeTicks } from './time-axis.js'
 
 /** A dry-down with what was fitted to it. */
-export interface DryDownChart {
-  /** Title of the picture. */
-  readonly title: string
-  /** Instants of the readings, seconds since 1970 in universal time, rising. Unit: s. Range: any. */
-  readonly time: ArrayLike<number>
+export interface DryDownChart extends LocalClock, PictureTitle, PictureWidth, ReadingTimes {
   /** Water content; NaN where a reading is missing. Unit: m³/m³. Range: any. */
   readonly waterContent: ArrayLike<number>
   /** What was fitted to these readings, made by `fitDryDown` or `fitExponentialDryDown`. */
   readonly fit: DryDownLine | ExponentialDryDown
   /** Water content at which to water again. Unit: m³/m³. Range: [0, 1]. */
   readonly refillPoint: WaterContent
-  /** What local clocks are ahead of universal time; west is negative. Unit: h. Range: [-26, 26]. */
-  readonly hoursFromUtc: number
   /** No line is drawn across gaps longer than this. Unit: s. Range: any. */
   readonly maxStep: number
   /** Times from the last reading between which the refill point should be reached, as `timeUntilLevel` gives them; shaded. */
   readonly band?: TimeBand
-  /** Width of the picture; 960 by default, 360 for a telephone. Unit: px. Range: [200, 10000]. */
-  readonly width?: number
 }
 
 /** A forecast is drawn no further than this many times the length of the record: it is worth nothing there. */

@@ -1,7 +1,6 @@
+import type { LegendName } from './terms.js'
 /** One curve, row of points or shape over the common horizontal axis. NaN breaks a curve. */
-export interface PanelSeries {
-  /** Name in the legend. */
-  readonly name: string
+export interface PanelSeries extends LegendName {
   readonly x: ArrayLike<number>
   readonly y: ArrayLike<number>
   /** A region is a closed shape. */

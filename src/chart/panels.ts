@@ -1,10 +1,10 @@
 import { scaleLinear, scaleLog } from 'd3-scale'
-import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import { maxOf } from '../quantity/extremes.js'
 import { numberIn } from '../quantity/guard.js'
 import { requireList } from '../quantity/require-list.js'
 import { requireObject } from '../quantity/require-object.js'
+import { HEIGHT, PICTURE_WIDTH } from './domains.js'
 import { framed } from './frame.js'
 import { LEGEND_ROW, legendOf } from './legend.js'
 import { lettering, textWidth } from './lettering.js'
@@ -12,7 +12,6 @@ import { logarithmicTicks, tickText } from './number-ticks.js'
 import { drawPanel, heightAxis, namesOnTop, RULE_SIZE, TOP_ROW } from './panel.js'
 import type { PanelChart } from './panel-chart.js'
 import { LEAST, type Scale } from './series.js'
-import { PICTURE_WIDTH } from './size.js'
 import { element, escapeText } from './svg.js'
 
 const MARGIN = { right: 24, bottom: 52, left: 84, narrow: 46 }
@@ -20,15 +19,6 @@ const BETWEEN = 16
 /** From this width on names of rules stand beside the axes; in narrower pictures they stand in the legend. */
 const WIDE = 600
 const MOST_BESIDE = 132
-
-const HEIGHT: Domain = {
-  quantity: 'height of the picture',
-  unit: 'px',
-  min: 150,
-  max: 10000,
-  ends: '[]',
-  hint: 'give a height that leaves room for the axes',
-}
 
 /**
  * A picture of panels that stand above each other over one horizontal axis, as SVG text. The ready-made charts are built with it.

@@ -6,12 +6,11 @@ import { lineOf } from './line-of.js'
 import type { PanelSeries } from './panel-chart.js'
 import { drawPanels } from './panels.js'
 import { heightFor, WIDTH } from './size.js'
+import type { LocalClock, PictureTitle, PictureWidth } from './terms.js'
 import { timeTicks } from './time-axis.js'
 
 /** A plan for a day, and what came of it so far. */
-export interface PlanChart {
-  /** Title of the picture. */
-  readonly title: string
+export interface PlanChart extends LocalClock, PictureTitle, PictureWidth {
   /** The plan, made by `planDay` or `replanDay`. */
   readonly plan: DayPlan
   /** What the plan was made for; its refill and full point are drawn. */
@@ -25,12 +24,8 @@ export interface PlanChart {
   }
   /** What was given: when, and how much for the container of the plan. */
   readonly given?: readonly { readonly time: number; readonly millilitres: number }[]
-  /** What local clocks are ahead of universal time; west is negative. Unit: h. Range: [-26, 26]. */
-  readonly hoursFromUtc: number
   /** No line is drawn across gaps in the readings longer than this. Unit: s. Range: any. */
   readonly maxStep: number
-  /** Width of the picture; 960 by default, 360 for a telephone. Unit: px. Range: [200, 10000]. */
-  readonly width?: number
 }
 
 /**

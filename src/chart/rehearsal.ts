@@ -1,15 +1,17 @@
 import { InputError } from '../quantity/errors.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
+import { notAbove } from '../quantity/not-above.js'
 import { requireObject } from '../quantity/require-object.js'
 import type { RehearsalOutcome } from '../rehearsal/rehearsal-outcome.js'
 import { rates, thinned } from './course.js'
 import type { Panel, PanelMark, PanelSpan } from './panel-chart.js'
 import { drawPanels } from './panels.js'
 import { heightFor, isNarrow, WIDTH } from './size.js'
+import type { LocalClock, PictureWidth } from './terms.js'
 import { timeTicks } from './time-axis.js'
 
 /** A rehearsal to be drawn. */
-export interface RehearsalChart {
+export interface RehearsalChart extends LocalClock, PictureWidth {
   /** Title of the picture; say in it that the zone is invented. */
   readonly title: string
   /** What came of it, made by `rehearse` with its course kept. */
@@ -20,10 +22,6 @@ export interface RehearsalChart {
   readonly upper?: WaterContent
   /** Water content below which plants suffer. Unit: m³/m³. Range: any. */
   readonly stressBelow?: WaterContent
-  /** What local clocks are ahead of universal time; west is negative. Unit: h. Range: [-26, 26]. */
-  readonly hoursFromUtc: number
-  /** Width of the picture; 960 by default, 360 for a telephone. Unit: px. Range: [200, 10000]. */
-  readonly width?: number
 }
 
 /** So many alarms are marked by name, fewer in a narrow picture; all of them are counted in the description. */
@@ -57,6 +55,7 @@ export function chartRehearsal(chart: RehearsalChart): string {
   const { width = WIDTH } = chart
   if (course === null || course.time.length < 2)
     throw new InputError('outcome', 'has no course', 'rehearse without `keepCourse: false`')
+  notAbove('lower', lower ?? 0, 'upper', upper ?? 1)
   const from = course.time[0]!
   const to = course.time.at(-1)! + course.step
   const buckets = Math.max(50, Math.round(width - 100))

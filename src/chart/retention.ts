@@ -8,16 +8,16 @@ import type { Porosity } from '../quantity/generated/share.js'
 import type { SuctionHead } from '../quantity/generated/suction.js'
 import { numberIn } from '../quantity/guard.js'
 import { requireObject } from '../quantity/require-object.js'
+import { PICTURE_WIDTH } from './domains.js'
 import { framed } from './frame.js'
 import type { PanelSeries } from './panel-chart.js'
 import { stackPanels } from './panels.js'
-import { isNarrow, PICTURE_WIDTH, WIDTH } from './size.js'
+import { isNarrow, WIDTH } from './size.js'
 import { element } from './svg.js'
+import type { LegendName, PictureTitle, PictureWidth } from './terms.js'
 
 /** One medium: its curve, and the points it was fitted to. */
-export interface RetentionCurve {
-  /** Name in the legend. */
-  readonly name: string
+export interface RetentionCurve extends LegendName {
   /** How the medium holds water. */
   readonly medium: RetentionModel
   /** Measured points; those without suction are drawn at the left edge. */
@@ -25,9 +25,7 @@ export interface RetentionCurve {
 }
 
 /** Retention curves, and a container in which the first medium has drained. */
-export interface RetentionChart {
-  /** Title of the picture. */
-  readonly title: string
+export interface RetentionChart extends PictureTitle, PictureWidth {
   /** The media; the first is the one in the container. */
   readonly curves: readonly RetentionCurve[]
   /** The container that has drained, drawn beside the curves with its water and its air. */
@@ -38,8 +36,6 @@ export interface RetentionChart {
   readonly porosity?: Porosity
   /** Ends of the axis of suction; left out, from 1 cm to 16,000 cm. Unit: cm. */
   readonly suctions?: readonly [low: SuctionHead, high: SuctionHead]
-  /** Width of the picture; 960 by default, 360 for a telephone. Unit: px. Range: [200, 10000]. */
-  readonly width?: number
 }
 
 const [HEIGHT, BESIDE, BELOW] = [440, 340, 380]

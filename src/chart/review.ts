@@ -5,24 +5,13 @@ import { lineOf } from './line-of.js'
 import type { Panel, PanelSpan } from './panel-chart.js'
 import { drawPanels } from './panels.js'
 import { heightFor, WIDTH } from './size.js'
+import type { LocalClock, PictureTitle, PictureWidth, ProbeCurves, ReadingTimes } from './terms.js'
 import { clock, gapsBetween, timeTicks } from './time-axis.js'
 
 /** A day of a zone as it was reviewed, with the readings behind it. */
-export interface ReviewChart {
-  /** Title of the picture. */
-  readonly title: string
+export interface ReviewChart extends LocalClock, PictureTitle, PictureWidth, ReadingTimes, ProbeCurves {
   /** The review, one of the days made by `reviewZone`. */
   readonly day: ZoneDay
-  /** Instants of the readings, seconds since 1970 in universal time, rising. Unit: s. Range: any. */
-  readonly time: ArrayLike<number>
-  /** Curves of water content, one a probe; NaN where a reading is missing. */
-  readonly waterContent: readonly { readonly name: string; readonly value: ArrayLike<number> }[]
-  /** What local clocks are ahead of universal time; west is negative. Unit: h. Range: [-26, 26]. */
-  readonly hoursFromUtc: number
-  /** Gaps longer than this are shaded and no line is drawn across them. Unit: s. Range: any. */
-  readonly maxStep: number
-  /** Width of the picture; 960 by default, 360 for a telephone. Unit: px. Range: [200, 10000]. */
-  readonly width?: number
 }
 
 /**

@@ -6,18 +6,13 @@ import type { ZoneDay } from '../zone/zone-day.js'
 import type { Panel, PanelSeries } from './panel-chart.js'
 import { drawPanels } from './panels.js'
 import { heightFor, WIDTH } from './size.js'
+import type { LocalClock, PictureTitle, PictureWidth } from './terms.js'
 import { timeTicks } from './time-axis.js'
 
 /** Many reviewed days of one zone. */
-export interface SeasonChart {
-  /** Title of the picture. */
-  readonly title: string
+export interface SeasonChart extends LocalClock, PictureTitle, PictureWidth {
   /** The days in order, as `reviewZone` gives them. */
   readonly days: readonly ZoneDay[]
-  /** What local clocks are ahead of universal time; west is negative. Unit: h. Range: [-26, 26]. */
-  readonly hoursFromUtc: number
-  /** Width of the picture; 960 by default, 360 for a telephone. Unit: px. Range: [200, 10000]. */
-  readonly width?: number
 }
 
 const DAY = 86400

@@ -1,15 +1,5 @@
-import type { Domain } from '../quantity/domain.js'
-
 /** Width of a ready-made picture, unless another is asked for. Unit: px. */
 export const WIDTH = 960
-export const PICTURE_WIDTH: Domain = {
-  quantity: 'width of the picture',
-  unit: 'px',
-  min: 200,
-  max: 10000,
-  ends: '[]',
-  hint: 'give a width that leaves room for the axes',
-}
 /** A picture narrower than this gives its names more rows. */
 const NARROW = 600
 

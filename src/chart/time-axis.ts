@@ -1,17 +1,9 @@
-import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import { numberIn } from '../quantity/guard.js'
+import { AHEAD } from './domains.js'
 
 /** The calendar of the language ends here. */
 const LAST = 8.64e12
-const AHEAD: Domain = {
-  quantity: 'hours ahead of universal time',
-  unit: 'h',
-  min: -26,
-  max: 26,
-  ends: '[]',
-  hint: 'give what local clocks are ahead of universal time, in hours; west is negative',
-}
 
 /** Ticks of a time axis: whole local hours, or local midnights on longer spans. Times are seconds since 1970 in universal time. */
 export function timeTicks(from: number, to: number, hoursFromUtc: number): { x: number; text: string }[] {

@@ -1,13 +1,16 @@
 import type { ContainerLayer } from '../flow/richards-flow.js'
+import { HEIGHT } from '../medium/domains.js'
 import { InputError } from '../quantity/errors.js'
 import { maxOf, minOf } from '../quantity/extremes.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import type { Length } from '../quantity/generated/length.js'
 import type { Volume } from '../quantity/generated/volume.js'
+import { numberIn } from '../quantity/guard.js'
 import { requireObject } from '../quantity/require-object.js'
 import type { Panel, PanelSeries } from './panel-chart.js'
 import { drawPanels } from './panels.js'
 import { heightFor, WIDTH } from './size.js'
+import type { PictureTitle, PictureWidth } from './terms.js'
 
 /** A simulated container at a moment. */
 export interface ProfileAtTime {
@@ -20,18 +23,14 @@ export interface ProfileAtTime {
 }
 
 /** The course of a simulated container. */
-export interface WaterByHeightChart {
-  /** Title of the picture. */
-  readonly title: string
+export interface WaterByHeightChart extends PictureTitle, PictureWidth {
   /** The moments, in order. */
   readonly moments: readonly ProfileAtTime[]
   /** Heights to be drawn, six at most; left out, five from near the bottom to near the top. Unit: cm. Range: each in [0, ∞). */
   readonly heights?: readonly Length[]
-  /** Width of the picture; 960 by default, 360 for a telephone. Unit: px. Range: [200, 10000]. */
-  readonly width?: number
 }
 
-const [HEIGHT, HEIGHT_WITH_EC] = [520, 720]
+const [CHART_HEIGHT, HEIGHT_WITH_EC] = [520, 720]
 
 /**
  * A picture of how water moves in a container, as SVG text: the water content at some heights over time, the EC of the pore water there
@@ -40,7 +39,7 @@ const [HEIGHT, HEIGHT_WITH_EC] = [520, 720]
  * @procedure Reads each profile at the heights by straight lines between its nodes.
  * @param chart - What to draw.
  * @returns An SVG document as text, with a title and a description that tells the numbers.
- * @throws `InputError` for fewer than two moments, for more than six heights and for heights outside the container.
+ * @throws `InputError` for fewer than two moments, for more than six heights and for heights above the container; `DomainError` for heights below zero.
  * @source definition
  * @example
  * ```ts
@@ -69,7 +68,8 @@ export function chartWaterByHeight(chart: WaterByHeightChart): string {
     throw new InputError('moments', 'there are fewer than two', 'give the profiles of a day')
   const top = first.profile.at(-1)?.height ?? 0
   const heights = chart.heights ?? ([0.05, 0.25, 0.5, 0.75, 0.95].map((share) => share * top) as Length[])
-  if (heights.length > 6 || heights.some((height) => !(height >= 0 && height <= top)))
+  for (const height of heights) numberIn(height, HEIGHT, 'heights')
+  if (heights.length > 6 || heights.some((height) => height > top))
     throw new InputError(
       'heights',
       `are more than six or outside 0 to ${top} cm`,
@@ -99,7 +99,7 @@ export function chartWaterByHeight(chart: WaterByHeightChart): string {
     xRange: [hours[0]!, hours.at(-1)!],
     panels,
     width,
-    height: heightFor(width, salted ? HEIGHT_WITH_EC : HEIGHT),
+    height: heightFor(width, salted ? HEIGHT_WITH_EC : CHART_HEIGHT),
   })
 }
 

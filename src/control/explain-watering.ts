@@ -11,6 +11,7 @@ const REASONS: { readonly [Code in WateringReason]: string } = {
   resting: 'the last shot ended too short a time ago',
   'waiting-for-probe': 'no reading has come yet that can show the last shot',
   'day-used-up': 'the water of 24 hours is used up',
+  'pace-limit': 'water would come faster than the limit of a day allows over the allowed hours',
   'outside-hours': 'an opening would not lie inside the allowed hours by every clock that may be right',
   'no-reading': 'no reading can be believed, and no shots by time are allowed',
   'back-up-not-due': 'no reading can be believed, and the next shot by time is not due yet',

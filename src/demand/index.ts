@@ -126,6 +126,7 @@ export { forecastBySlidingFit, type SlidingFit, type SlidingFitInput } from './r
 export { type DailyReferenceETAsce, dailyReferenceETAsce2005 } from './reference/daily-reference-et-asce-2005.js'
 export { type DailyReferenceET, dailyReferenceETFao56 } from './reference/daily-reference-et-fao56.js'
 export type { DailyWeather } from './reference/daily-weather.js'
+export { explainWeatherFinding } from './reference/explain-weather-finding.js'
 export { type HourlyReferenceETAsce, hourlyReferenceETAsce2005 } from './reference/hourly-reference-et-asce-2005.js'
 export {
   type HourlyReferenceETSteps,
@@ -157,4 +158,33 @@ export {
 export { type PenmanMonteithTerms, referenceETFao56 } from './reference/reference-et-fao56.js'
 export type { StepsOfDay } from './reference/steps-of-day.js'
 export type { StepsOfHour } from './reference/steps-of-hour.js'
-export { explainWeatherFinding, type WeatherFinding } from './reference/weather-doubts.js'
+export type { WeatherAssumption } from './reference/weather-assumption.js'
+export type { WeatherFinding } from './reference/weather-doubts.js'
+export type {
+  AerodynamicTerms,
+  AvailableEnergy,
+  BareSoil,
+  BasalCoefficient,
+  CarbonDioxide,
+  Cover,
+  CropInAir,
+  CropUse,
+  DayDepletion,
+  Drip,
+  Extinction,
+  FieldCapacity,
+  FieldWaterEC,
+  IntervalConfidence,
+  LeafArea,
+  LeafBoundary,
+  MaxCoefficient,
+  ReferenceDay,
+  RootDepth,
+  SkippedDays,
+  SoilWater,
+  UseSeries,
+  WaterShortage,
+  WeatherSite,
+  Wetting,
+} from './terms.js'
+export { explainUseFinding, type UseFinding } from './use-finding.js'

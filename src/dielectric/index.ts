@@ -133,6 +133,8 @@ export {
 } from './mixing/two-phase-mixture.js'
 export {
   type DobsonResult,
+  explainPermittivityFinding,
+  type PermittivityFinding,
   permittivityDobson1985,
   type SoilOfDobson,
   validityDobson1985,

@@ -15,8 +15,11 @@ import { type RichardsFlow, richardsFlow } from './richards-flow.js'
  *
  * The water content is what is balanced (the mixed form of Celia and others 1990), the conductivity between two nodes is its mean over
  * their suctions, and the step in time follows the error that it makes. Cells hold what the flows brought, so
- * that what `step` gives is balanced to rounding. Where a bold way through a step finds no end, patient ones follow. Water wets the
- * medium along the same curve as it drains.
+ * that what `step` gives is balanced to rounding. Where a bold way through a step finds no end, patient ones follow.
+ *
+ * With a `wetting` curve the medium drains and rewets on different curves: from its last turn each height follows the main curve of its
+ * direction, scaled to pass through the turn (`scanningCurvesScott1983`), and conducts as the water that it holds. Without one it wets along
+ * the curve on which it drains.
  *
  * With `salt` the dissolved salts come along: with the water, by dispersion and diffusion, and into the roots as far as they let
  * them; each step then says what the drain carried. With `evaporation` the surface dries until the medium no longer keeps up.
@@ -26,9 +29,10 @@ import { type RichardsFlow, richardsFlow } from './richards-flow.js'
  * @throws `DomainError` outside the ranges; `InputError` for impossible roots. Its functions throw `InputError` for a state of another
  * container, for a demand without roots and for water without an EC where salt is followed, and `ConvergenceError` when no step is
  * short enough in any of its ways.
- * @validity One-dimensional flow in a uniform medium without hysteresis, swelling or water repellence: an upper bound of how evenly a
+ * @validity One-dimensional flow in a uniform medium without swelling or water repellence, and without trapped air: an upper bound of how evenly a
  * real container wets. Water given at few points of a wide container spreads less than this says.
- * @source richards-1931; celia-1990
+ * @source richards-1931; celia-1990; scott-1983, for scanning curves; kool-1987; millington-1961, for how much slower salt
+ * diffuses in wetted pores than in free water [not confirmed, source not seen]
  * @example
  * ```ts
  * const flow = containerFlowRichards1931({

@@ -33,7 +33,7 @@ export const uptakeLimitsFeddes = {
     highDemand: 5,
     lowDemand: 1,
     source: FEDDES,
-    known: 'not confirmed',
+    known: 'not-confirmed',
   },
   lettuce: {
     h1: 10,
@@ -55,7 +55,7 @@ export const uptakeLimitsFeddes = {
     highDemand: 5,
     lowDemand: 1,
     source: WESSELING,
-    known: 'not confirmed',
+    known: 'not-confirmed',
   },
 } as unknown as Readonly<Record<'potato' | 'lettuce' | 'tomato', CropUptakeLimits>>
 

@@ -1,38 +1,11 @@
 import { inverseLogExcess, logExcess } from '../numerics/log-excess.js'
 import { InputError } from '../quantity/errors.js'
 import type { Duration } from '../quantity/generated/duration.js'
-import type { ApplicationRate } from '../quantity/generated/evapotranspiration-hourly.js'
-import type { HydraulicConductivity } from '../quantity/generated/hydraulic-conductivity.js'
-import type { Length } from '../quantity/generated/length.js'
-import type { SuctionHead } from '../quantity/generated/suction.js'
-import type { WaterContentChange } from '../quantity/generated/water-content.js'
 import type { WaterDepth } from '../quantity/generated/water-depth.js'
 import { numberIn } from '../quantity/guard.js'
 import { requireObject } from '../quantity/require-object.js'
-import {
-  FRONT_CONDUCTIVITY,
-  FRONT_SUCTION,
-  INFILTRATED,
-  PONDED_DEPTH,
-  TIME_OF_FRONT,
-  WATER_CONTENT_RISE,
-} from './domains.js'
-
-/** A medium in which a sharp wetting front goes down. */
-export interface WettingFront {
-  /** Conductivity of the wetted medium, about half of the saturated one in soils because air stays trapped. Unit: cm/h. Range: (0, ∞). */
-  readonly conductivity: HydraulicConductivity
-  /** Suction at the front. Unit: cm. Range: [0, ∞). */
-  readonly frontSuction: SuctionHead
-  /** Water content behind the front less that ahead of it. Unit: m³/m³. Range: (0, 1]. */
-  readonly rise: WaterContentChange
-}
-
-/** A wetting front under standing water. */
-export interface PondedFront extends WettingFront {
-  /** Depth of water that is kept on the surface, none when left out. Unit: cm. Range: [0, ∞). */
-  readonly pondedDepth?: Length
-}
+import { INFILTRATED, TIME_OF_FRONT } from './domains.js'
+import { checkFront, type Infiltration, infiltrationOf, type PondedFront } from './wetting-front.js'
 
 /** A wetting front and how long the surface has had all the water it takes. */
 export interface WettingFrontAtTime extends PondedFront {
@@ -44,16 +17,6 @@ export interface WettingFrontAtTime extends PondedFront {
 export interface WettingFrontOfDepth extends PondedFront {
   /** Water that has gone in. Unit: mm. Range: [0, ∞). */
   readonly infiltrated: WaterDepth
-}
-
-/** What a medium has taken up and takes. */
-export interface Infiltration {
-  /** Water that has gone in. Unit: mm. */
-  readonly infiltrated: WaterDepth
-  /** Rate at which it goes in now. Unit: mm/h. */
-  readonly rate: ApplicationRate
-  /** How deep the front is. Unit: cm. */
-  readonly frontDepth: Length
 }
 
 /**
@@ -88,15 +51,6 @@ export function infiltrationGreenAmpt1911(front: WettingFrontAtTime): Infiltrati
   return infiltrationOf(depth, conductivity * (1 + pull / depth), rise)
 }
 
-/** What is told of a depth and a rate in cm and cm/h. */
-export function infiltrationOf(depth: number, rate: number, rise: number): Infiltration {
-  return {
-    infiltrated: (10 * depth) as WaterDepth,
-    rate: (10 * rate) as ApplicationRate,
-    frontDepth: (depth / rise) as Length,
-  }
-}
-
 /**
  * Time that a medium takes to draw in a depth of water when its surface has all the water it takes: `infiltrationGreenAmpt1911`
  * the other way round.
@@ -123,14 +77,4 @@ export function timeGreenAmpt1911(front: WettingFrontOfDepth): Duration {
   const { conductivity, pull } = checkFront(front)
   const depth = numberIn(front.infiltrated, INFILTRATED, 'infiltrated') / 10
   return ((3600 * (pull === 0 ? depth : pull * logExcess(depth / pull))) / conductivity) as Duration
-}
-
-/** The numbers of a front, checked; `pull` is the P of the equation, in cm. */
-export function checkFront(front: PondedFront): { conductivity: number; pull: number; rise: number } {
-  const conductivity = numberIn(front.conductivity, FRONT_CONDUCTIVITY, 'conductivity')
-  const rise = numberIn(front.rise, WATER_CONTENT_RISE, 'rise')
-  const head =
-    numberIn(front.frontSuction, FRONT_SUCTION, 'frontSuction') +
-    numberIn(front.pondedDepth ?? 0, PONDED_DEPTH, 'pondedDepth')
-  return { conductivity, pull: head * rise, rise }
 }

@@ -17,11 +17,8 @@ export {
 } from './feddes-crops.js'
 export type { FeddesLimits } from './feddes-factor.js'
 export {
-  type Infiltration,
   infiltrationGreenAmpt1911,
-  type PondedFront,
   timeGreenAmpt1911,
-  type WettingFront,
   type WettingFrontAtTime,
   type WettingFrontOfDepth,
 } from './green-ampt-1911.js'
@@ -84,3 +81,4 @@ export type { StoreRecord, StoreToFit } from './store/store-record.js'
 export type { ToldBy } from './store/told-by-record.js'
 export { type RootsAtSuction, type RootUptake, uptakeFeddes1978 } from './uptake-feddes-1978.js'
 export { type StoreState, type WaterStore, waterStore } from './water-store.js'
+export type { Infiltration, PondedFront, WettingFront } from './wetting-front.js'

@@ -7,7 +7,7 @@ import type { WaterDepth } from '../quantity/generated/water-depth.js'
 import { numberIn } from '../quantity/guard.js'
 import { requireObject } from '../quantity/require-object.js'
 import { APPLICATION_RATE } from './domains.js'
-import { checkFront, type Infiltration, infiltrationOf, type WettingFront } from './green-ampt-1911.js'
+import { checkFront, type Infiltration, infiltrationOf, type WettingFront } from './wetting-front.js'
 
 /** A medium and the water that falls on it. */
 export interface WettingFrontUnderRate extends WettingFront {

@@ -1,5 +1,5 @@
 import type { Container } from '../medium/container/container.js'
-import type { ConductiveModel } from '../medium/curves/retention-model.js'
+import type { ConductiveModel, RetentionModel } from '../medium/curves/retention-model.js'
 import { InputError } from '../quantity/errors.js'
 import type { HydraulicConductivity } from '../quantity/generated/hydraulic-conductivity.js'
 import type { Length } from '../quantity/generated/length.js'
@@ -9,8 +9,8 @@ import { numberIn, wholeNumberIn } from '../quantity/guard.js'
 import { oneOf } from '../quantity/one-of.js'
 import type { ColumnEnds } from './column/ends.js'
 import { type ColumnGrid, columnGrid } from './column/grid.js'
+import type { LayerMedium } from './column/layer-medium.js'
 import { mediumTable } from './column/medium-table.js'
-import type { LayerMedium } from './column/terms.js'
 import {
   AIR_DRY_SUCTION,
   BYPASS,
@@ -23,6 +23,7 @@ import {
 
 import { type RootsInContainer, sinkOf } from './richards-roots.js'
 import { type SaltInContainer, type SaltSetting, saltSetting } from './salt/salt-setting.js'
+import { wettingTable } from './wetting-table.js'
 
 /** A medium in its place, with how well it conducts when it is full. */
 export interface ConductingLayer {
@@ -30,6 +31,11 @@ export interface ConductingLayer {
   readonly container: Container
   /** How the medium holds and conducts water. */
   readonly medium: ConductiveModel
+  /**
+   * How the medium holds water as it wets from dry, where that is known: `wettingCurveKoolParker1987` for instance. Left out, it wets along
+   * the curve on which it drains.
+   */
+  readonly wetting?: RetentionModel
   /** Conductivity of the saturated medium. Unit: cm/h. Range: (0, ∞). */
   readonly saturatedConductivity: HydraulicConductivity
 }
@@ -80,8 +86,9 @@ export interface RichardsColumn {
 /** Refuses what cannot be simulated. */
 export function richardsColumn(layers: readonly ConductingLayer[], around: RichardsSurroundings): RichardsColumn {
   if (layers.length === 0) throw new InputError('layers', 'the stack is empty', 'give at least one layer')
-  const media = layers.map(({ medium, saturatedConductivity }) => ({
+  const media = layers.map(({ medium, wetting, saturatedConductivity }) => ({
     table: mediumTable(medium),
+    ...(wetting === undefined ? {} : { wetting: wettingTable(medium, wetting) }),
     saturatedConductivity: numberIn(saturatedConductivity, SATURATED_CONDUCTIVITY, 'saturatedConductivity') / 3600,
   }))
   const { roots, base = 'seepage', surface = 'shots' } = around

@@ -9,6 +9,8 @@ import type { SuctionHead } from '../quantity/generated/suction.js'
 import type { Volume } from '../quantity/generated/volume.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
+import { oneOf } from '../quantity/one-of.js'
+import { follow, forget } from './column/history.js'
 import { columnSimulation } from './column/simulation.js'
 import type { ContainerFlow, FlowOutcome, FlowStep } from './container-flow.js'
 import { EVAPORATION, STEP } from './domains.js'
@@ -82,7 +84,11 @@ export interface ContainerLayer {
 export interface RichardsFlow extends ContainerFlow<RichardsState> {
   readonly step: (state: RichardsState, during: RichardsStep) => RichardsOutcome
   /** The state in which the suction is a given one at each height; less than zero under water. */
-  readonly startAt: (suction: (height: Length) => SuctionHead | PressureHead) => RichardsState
+  readonly startAt: (
+    suction: (height: Length) => SuctionHead | PressureHead,
+    /** How it came there, which matters where media drain and wet on different curves: `drained` when left out. */
+    by?: 'drained' | 'wetted',
+  ) => RichardsState
   /** What there is at each height, from the bottom up. */
   readonly profile: (state: RichardsState) => ContainerLayer[]
   /** EC of all water of a state, mixed; the feed's where salt is not followed makes no sense, and is refused. Unit: dS/m. */
@@ -106,6 +112,7 @@ export function richardsFlow(column: RichardsColumn): RichardsFlow {
   const { nodes, heights, volume } = grid
   const { equations, advance } = columnSimulation(grid, media, ends, column.tolerance)
   const { terms, points } = equations
+  const { history } = points
   const salted = salt !== undefined
   const unpack = (state: RichardsState): Moment => momentOf(state, equations, salted)
 
@@ -125,12 +132,18 @@ export function richardsFlow(column: RichardsColumn): RichardsFlow {
   const begin = (suctions: Float64Array): RichardsState => {
     equations.store(suctions)
     const held = terms.water.slice()
-    return stateOf({ suctions, held, salt: salted ? held.map((water) => water * salt.startEC) : undefined })
+    if (history !== undefined) follow(history, grid, suctions)
+    const salts = salted ? held.map((water) => water * salt.startEC) : undefined
+    return stateOf({ suctions, held, salt: salts }, equations)
+  }
+  const forgetAll = (onWetting: boolean) => {
+    if (history !== undefined) forget(history, onWetting)
   }
   const meanOf = ({ suctions, held }: Moment): number => (sum(held) - equations.standing(suctions)) / volume
 
   return {
     start: (waterContent) => {
+      forgetAll(false)
       const atRest = (bottom: number) => mean(heights.map((height) => bottom + height))
       const underWater = -heights[nodes - 1]!
       numberIn(waterContent, { ...WATER_CONTENT, min: atRest(DRIEST)[0], max: atRest(underWater)[0] }, 'waterContent')
@@ -144,7 +157,10 @@ export function richardsFlow(column: RichardsColumn): RichardsFlow {
       )
       return begin(heights.map((height) => bottom + height))
     },
-    startAt: (suction) => begin(heights.map((height) => numberIn(suction(height as Length), SUCTION, 'suction'))),
+    startAt: (suction, by = 'drained') => {
+      forgetAll(oneOf(by, ['drained', 'wetted'], 'by') === 'wetted')
+      return begin(heights.map((height) => numberIn(suction(height as Length), SUCTION, 'suction')))
+    },
     step: (state, during) => {
       const duration = numberIn(during.duration, STEP, 'duration')
       const given = numberIn(during.applied, WATER_GIVEN, 'applied') * 1000
@@ -167,7 +183,7 @@ export function richardsFlow(column: RichardsColumn): RichardsFlow {
       const passed = advance(moment, duration, conditions, carried?.onStep)
       const balance = passed.entered - passed.drained - passed.taken - passed.runOff - passed.evaporated
       return {
-        state: stateOf(moment),
+        state: stateOf(moment, equations),
         drained: ((passed.drained + past) / 1000) as Volume,
         taken: (passed.taken / 1000) as Volume,
         entered: (passed.entered / 1000) as Volume,

@@ -3,8 +3,9 @@ import type { PressureHead } from '../quantity/generated/pressure-head.js'
 import type { Volume } from '../quantity/generated/volume.js'
 import { numberIn } from '../quantity/guard.js'
 import type { ColumnEquations } from './column/equations.js'
+import { countOfScanning, recall, remembered } from './column/remembered.js'
 import type { ColumnState } from './column/solver.js'
-import { STATE_HEAD, STATE_SALT, STATE_WATER } from './domains.js'
+import { STATE_CURVE, STATE_HEAD, STATE_SALT, STATE_TURN, STATE_WATER } from './domains.js'
 
 /** State of the simulation: plain numbers, so that it can be kept as JSON and taken up again at any step, bit for bit. */
 export interface RichardsState {
@@ -14,6 +15,13 @@ export interface RichardsState {
   readonly water: readonly Volume[]
   /** Salt in the cell around each node, as EC times volume, where salt is followed. Unit: dS/m·L. Range: any. */
   readonly salt?: readonly number[]
+  /**
+   * Where media drain and wet on different curves, the curve on which each node, and then each middle between two, goes on: the share of the
+   * main drying curve, or less than zero that of the main wetting curve. Unit: 1. Range: any.
+   */
+  readonly curves?: readonly number[]
+  /** Suction up to which each of them last came that way. Unit: cm. Range: any. */
+  readonly turns?: readonly number[]
 }
 
 /** How far, as a water content, the water of a cell may lie outside what it can hold: more than any simulation leaves. */
@@ -33,6 +41,7 @@ export function momentOf(state: RichardsState, equations: ColumnEquations, salte
       throw new InputError('state', `has not one number of \`${name}\` for each node`, 'begin with `start`')
   const suctions = Float64Array.from(pressureHeads, (head) => -numberIn(head, STATE_HEAD, 'pressureHeads'))
   const held = Float64Array.from(water, (volume) => numberIn(volume, STATE_WATER, 'water') * 1000)
+  recallCurves(state, equations)
   equations.store(suctions)
   const standing = equations.standing(suctions)
   for (let i = 0; i < nodes; i++) {
@@ -50,14 +59,31 @@ export function momentOf(state: RichardsState, equations: ColumnEquations, salte
   }
 }
 
+/** Takes up on which curves the media are, where they drain and wet on different ones. */
+function recallCurves({ curves, turns }: RichardsState, { points, grid }: ColumnEquations): void {
+  const { history } = points
+  if (history === undefined) return
+  const count = countOfScanning(history, grid)
+  for (const [name, list] of Object.entries({ curves, turns }))
+    if (!Array.isArray(list) || list.length !== count)
+      throw new InputError('state', `has not one number of \`${name}\` for each point`, 'begin with `start`')
+  for (const curve of curves!) {
+    numberIn(curve, STATE_CURVE, 'curves')
+    if (curve === 0) throw new InputError('state', 'has a curve of no share', 'begin with `start`')
+  }
+  for (const turn of turns!) numberIn(turn, STATE_TURN, 'turns')
+  recall(history, grid, { curves: curves!, turns: turns! })
+}
+
 /** The moment as plain numbers. */
-export function stateOf({ suctions, held, salt }: Moment): RichardsState {
+export function stateOf({ suctions, held, salt }: Moment, { points, grid }: ColumnEquations): RichardsState {
   const listed = (values: Float64Array, scale: number) => Array.from(values, (value) => value / scale)
   return {
     // Zero without a sign, which JSON does not keep.
     pressureHeads: Array.from(suctions, (suction) => 0 - suction) as PressureHead[],
     water: listed(held, 1000) as Volume[],
     ...(salt === undefined ? {} : { salt: listed(salt, 1000) }),
+    ...(points.history === undefined ? {} : remembered(points.history, grid)),
   }
 }
 

@@ -23,6 +23,7 @@ export {
   type FitEmitterCurveInput,
   fitEmitterCurve,
 } from './emitter/emitter-curve.js'
+export { type EmitterFinding, explainEmitterFinding } from './emitter/emitter-finding.js'
 export {
   type MotorOfTable,
   type MotorStartLimits,
@@ -74,6 +75,7 @@ export type { DaySoFar, GivenShot } from './plan/plan-past.js'
 export type { DayPlanRequest, ShotTrigger } from './plan/plan-request.js'
 export { replanDay } from './plan/replan-day.js'
 export { airSpaceBand } from './root-zone/air-space-band.js'
+export { explainBandFinding } from './root-zone/explain-band-finding.js'
 export { type MixedTemperatureInput, mixedTemperature } from './root-zone/mixed-temperature.js'
 export { type RootOxygenBand, type RootOxygenInput, rootOxygenBand } from './root-zone/root-oxygen-band.js'
 export {
@@ -81,7 +83,7 @@ export {
   type RootZoneOrganism,
   rootTemperatureBand,
 } from './root-zone/root-temperature-band.js'
-export type { RootZoneBand } from './root-zone/root-zone-bands.js'
+export type { BandFinding, RootZoneBand } from './root-zone/root-zone-bands.js'
 export {
   type DrainFractionInput,
   drainFraction,
@@ -124,6 +126,7 @@ export {
   type SaltBalance,
   type SaltBalanceInput,
 } from './salt/salt-balance.js'
+export { explainSaltFinding, type SaltFinding } from './salt/salt-finding.js'
 export {
   type SaltTolerance,
   saltTolerance,
@@ -167,11 +170,24 @@ export {
   waterUseFromWeighing,
 } from './shot/water-use-from-weighing.js'
 export type {
+  ContainerNow,
+  DischargeExponent,
   DrainWish,
+  EmitterFlow,
   EmitterLine,
   Emitters,
+  FeedSalts,
+  GivenWater,
+  HowSerious,
+  LightThreshold,
+  OpenTime,
+  PlantsAtWork,
+  SaltFlows,
   ShotWish,
+  StartEC,
   Substrate,
+  UptakeSalts,
   ValveLimits,
   ValveRest,
+  WaterPerEmitter,
 } from './terms.js'

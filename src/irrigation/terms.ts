@@ -1,15 +1,22 @@
+import type { Finding } from '../quantity/finding.js'
 import type { Duration } from '../quantity/generated/duration.js'
+import type { PoreWaterEC, SolutionEC } from '../quantity/generated/electrical-conductivity.js'
 import type { Flow } from '../quantity/generated/flow.js'
+import type { RadiationSum } from '../quantity/generated/radiation-sum.js'
 import type { DrainFraction } from '../quantity/generated/share.js'
 import type { Volume } from '../quantity/generated/volume.js'
-import type { WaterContentChange } from '../quantity/generated/water-content.js'
+import type { WaterContent, WaterContentChange } from '../quantity/generated/water-content.js'
+
+/** One emitter. */
+export interface EmitterFlow {
+  /** Flow of one emitter. Unit: L/h. Range: (0, ∞). */
+  readonly emitterFlow: Flow
+}
 
 /** Terms of irrigation that several inputs are composed of; their domains stand once, in `domains.ts`. */
 
 /** Emitters that run together. */
-export interface Emitters {
-  /** Flow of one emitter. Unit: L/h. Range: (0, ∞). */
-  readonly emitterFlow: Flow
+export interface Emitters extends EmitterFlow {
   /** Number of emitters; a mean need not be whole. Unit: 1. Range: (0, ∞). */
   readonly emitters: number
 }
@@ -50,4 +57,80 @@ export interface ValveLimits {
 export interface ValveRest {
   /** Shortest time from the end of one opening to the start of the next. Unit: s. Range: [0, 86400]. */
   readonly minRest: Duration
+}
+
+/** A container and what it holds. */
+export interface ContainerNow extends Substrate {
+  /** Water content now. Unit: m³/m³. Range: [0, 1]. */
+  readonly waterContent: WaterContent
+}
+
+/** A container and what its plants take. */
+export interface PlantsAtWork extends ContainerNow {
+  /** Water that the plants of the container take. Unit: L/h. Range: (0, ∞). */
+  readonly use: Flow
+}
+
+/** Light that asks for a shot. */
+export interface LightThreshold {
+  /** Light between two shots. Unit: J/cm². Range: (0, ∞). */
+  readonly threshold: RadiationSum
+}
+
+/** Water that is given. */
+export interface GivenWater {
+  /** Water that is given. Unit: L. Range: [0, ∞). */
+  readonly volume: Volume
+}
+
+/** How long a valve should be open. */
+export interface OpenTime {
+  /** Time that the valve is to be open in all. Unit: s. Range: [0, ∞). */
+  readonly runTime: Duration
+}
+
+/** What each emitter gives. */
+export interface WaterPerEmitter {
+  /** Water from each emitter. Unit: L. */
+  readonly perEmitter: Volume
+}
+
+/** How much a finding matters. */
+export interface HowSerious {
+  /** How much it matters: a `danger` must not be acted on unseen. */
+  readonly level: Finding['level']
+}
+
+/** How flow follows pressure. */
+export interface DischargeExponent {
+  /** Discharge exponent. Unit: 1. Range: [-0.5, 1.5]. */
+  readonly exponent: number
+}
+
+/** Salts that plants take. */
+export interface UptakeSalts {
+  /** Salts taken over water taken by the plants, as an EC; none by default. Unit: dS/m. Range: [0, 200]. */
+  readonly uptakeEC?: SolutionEC
+}
+
+/** Salts that come and are taken. */
+export interface FeedSalts extends UptakeSalts {
+  /** EC of the feed. Unit: dS/m. Range: [0, 200]. */
+  readonly feedEC: SolutionEC
+}
+
+/** Where salt went. */
+export interface SaltFlows {
+  /** Salt that came with the feed. Unit: dS/m·L. */
+  readonly saltIn: number
+  /** Salt that left with the drain. Unit: dS/m·L. */
+  readonly saltOut: number
+  /** Salt that the plants took. Unit: dS/m·L. */
+  readonly saltTaken: number
+}
+
+/** Where an EC begins. */
+export interface StartEC {
+  /** EC at the start. Unit: dS/m. Range: [0, 200]. */
+  readonly start: PoreWaterEC
 }

@@ -40,6 +40,7 @@ export { type FrustumMeasures, frustumContainer } from './container/frustum-cont
 export { type LayeredStack, layersAtRest, type MediumLayer } from './container/layers-at-rest.js'
 export { type MeasuredSections, measuredContainer } from './container/measured-container.js'
 export { type PerchedWaterRequest, type PerchedWaterTable, perchedWaterTable } from './container/perched-water-table.js'
+export { type RewettedCapacity, type RewettedContainer, rewettedCapacity } from './container/rewetted-capacity.js'
 export { type RoundedSquareMeasures, roundedSquareContainer } from './container/rounded-square-container.js'
 export { type SharedVolume, sharePerPlant } from './container/share-per-plant.js'
 export { stackedContainer } from './container/stacked-container.js'
@@ -59,8 +60,14 @@ export { type KosugiParameters, kosugi1996 } from './curves/kosugi-1996.js'
 export { type LogLogisticRetention, logLogisticRetention } from './curves/log-logistic-retention.js'
 export { type FiveParameterRetention, milksFontenoLarson1989 } from './curves/milks-fonteno-larson-1989.js'
 export type { ConductiveModel, RetentionModel } from './curves/retention-model.js'
+export {
+  type ScanningCurves,
+  type ScanningTurn,
+  scanningCurvesScott1983,
+} from './curves/scanning-curves-scott-1983.js'
 export { type VanGenuchtenParameters, vanGenuchten1980 } from './curves/van-genuchten-1980.js'
 export { type VanGenuchtenBurdineParameters, vanGenuchtenBurdine1980 } from './curves/van-genuchten-burdine-1980.js'
+export { explainMediumFinding } from './explain-medium-finding.js'
 export { allRetentionForms } from './fit/all-retention-forms.js'
 export {
   chooseRetentionModel,
@@ -99,6 +106,7 @@ export {
   waterBetweenSuctions,
   waterBufferingCapacity,
 } from './limits/water-release.js'
+export type { MediumCode, MediumFinding } from './medium-finding.js'
 export { mediumNotes } from './tables/medium-notes.js'
 export {
   type SoilFromTexture,

@@ -36,13 +36,12 @@ const MOST_ITERATIONS = 300
  * parameter has a slope left, when a step neither promises nor brings a share of the sum (1e-10 unless told otherwise), or when no step is left.
  */
 export function nonlinearLeastSquares(problem: LeastSquares): LeastSquaresMinimum {
-  const { lower, upper, count, residuals } = problem
+  const { lower, upper, count, residuals, moves, settled: share = 1e-10 } = problem
   let p = problem.start.map((value, j) => clip(value, lower[j]!, upper[j]!))
   let at = new Float64Array(count)
   residuals(p, at)
   let cost = squares(at)
   const negligible = cost * 1e-28
-  const { moves, settled: share = 1e-10 } = problem
   let next = new Float64Array(count)
   let damping = 1e-3
   for (let iterations = 0; iterations < MOST_ITERATIONS; iterations++) {

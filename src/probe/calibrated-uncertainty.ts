@@ -5,8 +5,9 @@ import { requireObject } from '../quantity/require-object.js'
 import type { ProbeCalibration, ProbeReading } from './calibration.js'
 import { slopeOf, valueAt } from './calibration-curve.js'
 import { powers } from './calibration-polynomial.js'
-import { checkReading, powerOf } from './calibration-samples.js'
+import { checkReading } from './calibration-samples.js'
 import { READING_NOISE } from './domains.js'
+import { powerOf } from './power-of.js'
 
 /** A reading whose water content is wanted with its uncertainty. */
 export interface UncertainReading {
@@ -53,7 +54,7 @@ export interface CalibratedUncertainty {
  * const samples = [
  *   [2.1, 0.04], [8.4, 0.2], [16.8, 0.36], [27, 0.5], [39.7, 0.64], [54.8, 0.8],
  * ].map(([e, theta]) => ({ reading: permittivity(e), waterContent: waterContent(theta) }))
- * const calibration = fitCalibration({ samples, form: 'square root' })
+ * const calibration = fitCalibration({ samples, form: 'square-root' })
  * calibratedUncertainty({ calibration, reading: permittivity(30), readingSd: 0.5 }).standardUncertainty // => 0.01438
  * ```
  */

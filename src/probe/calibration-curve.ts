@@ -1,5 +1,5 @@
 import type { CalibrationKnot, ProbeCalibration } from './calibration.js'
-import { powerOf } from './calibration-samples.js'
+import { powerOf } from './power-of.js'
 
 /** The bare curve of a calibration. NaN stays NaN. */
 export function valueAt({ exponent, coefficients, knots }: ProbeCalibration, reading: number): number {

@@ -47,14 +47,8 @@ export function exponentOf(form: CalibrationForm, exponent: number | undefined):
   }
   if (
     exponent !== undefined &&
-    numberIn(exponent, CALIBRATION_EXPONENT, 'exponent') !== (form === 'square root' ? 0.5 : 1)
+    numberIn(exponent, CALIBRATION_EXPONENT, 'exponent') !== (form === 'square-root' ? 0.5 : 1)
   )
     throw new InputError('exponent', `${exponent} belongs to the power form, not to "${form}"`, 'leave it out')
-  return form === 'square root' ? 0.5 : 1
-}
-
-/** The reading raised to the exponent, without the cost of a power where none is needed. */
-export function powerOf(reading: number, exponent: number): number {
-  if (exponent === 1) return reading
-  return exponent === 0.5 ? Math.sqrt(reading) : reading ** exponent
+  return form === 'square-root' ? 0.5 : 1
 }

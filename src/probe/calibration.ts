@@ -1,8 +1,8 @@
-import type { Finding } from '../quantity/finding.js'
 import type { Permittivity } from '../quantity/generated/permittivity.js'
 import type { Porosity } from '../quantity/generated/share.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import type { RawReading } from '../quantity/raw-reading.js'
+import type { ProbeFinding } from './probe-finding.js'
 
 /** What a probe reports: a number in a unit of its own, or an apparent permittivity. */
 export type ProbeReading = RawReading | Permittivity
@@ -11,7 +11,7 @@ export type ProbeReading = RawReading | Permittivity
  * The curve that turns readings into water content: a line in the reading, in its square root or in another power of it, a parabola or
  * a cubic by least squares, or a cubic through every sample that never turns.
  */
-export type CalibrationForm = 'line' | 'square root' | 'power' | 'quadratic' | 'cubic' | 'monotone cubic'
+export type CalibrationForm = 'line' | 'square-root' | 'power' | 'quadratic' | 'cubic' | 'monotone-cubic'
 
 /** One sample of medium: what the probe reported in it, and what the scale says it held. */
 export interface CalibrationSample {
@@ -92,12 +92,12 @@ export interface ProbeCalibration {
   /** How well it meets its samples; missing for two points, which any curve meets. */
   readonly statistics?: CalibrationStatistics
   /** What should be known about it. */
-  readonly warnings: readonly Finding[]
+  readonly findings: readonly ProbeFinding[]
 }
 
 /** A water content with what should be known about it. */
 export interface CalibratedReading {
   /** Water content, as the calibration gives it, even outside its span. Unit: m³/m³. */
   readonly waterContent: WaterContent
-  readonly warnings: readonly Finding[]
+  readonly findings: readonly ProbeFinding[]
 }

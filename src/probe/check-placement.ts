@@ -1,4 +1,3 @@
-import type { Finding } from '../quantity/finding.js'
 import type { Length } from '../quantity/generated/length.js'
 import { numberIn } from '../quantity/guard.js'
 import { requireObject } from '../quantity/require-object.js'
@@ -15,6 +14,7 @@ import {
   type Walls,
   wallsOf,
 } from './placement-shapes.js'
+import type { ProbeFinding } from './probe-finding.js'
 
 /** A probe in the medium. */
 export interface PlacedProbe extends StraightBody {
@@ -27,7 +27,7 @@ export interface PlacedProbe extends StraightBody {
 export interface PlacedObject extends StraightBody {
   readonly name: string
   /** A dripper wets all that lies below it, and is therefore looked at from above. */
-  readonly kind: 'metal' | 'dripper' | 'drain hole' | 'other'
+  readonly kind: 'metal' | 'dripper' | 'drain-hole' | 'other'
 }
 
 /** A container with what is in it. */
@@ -44,7 +44,7 @@ export interface PlacementInput {
   readonly medium?: 'loose' | 'pre-formed'
 }
 
-/** One distance that is too small. */
+/** One distance that is too small. `explainPlacement` says what to move. */
 export interface PlacementConflict {
   /** Stable short name for programs. */
   readonly code:
@@ -60,12 +60,12 @@ export interface PlacementConflict {
   readonly probe: string
   /** What it is too close to. */
   readonly to: string
-  /** Distance between the surfaces; negative where they overlap. Unit: cm. */
+  /** Distance between the surfaces; negative where they overlap. Unit: cm. Range: any. */
   readonly distance: Length
-  /** Distance that is needed. Unit: cm. */
+  /** Distance that is needed. Unit: cm. Range: any. */
   readonly needed: Length
-  /** What to move, for people. */
-  readonly move: string
+  /** By how much it must be moved, or rods are too long. Unit: cm. Range: any. */
+  readonly by: Length
 }
 
 /** What is wrong with a placement, and what to mind while inserting. */
@@ -73,7 +73,7 @@ export interface PlacementCheck {
   /** Distances that are too small; empty when the placement is good. */
   readonly conflicts: readonly PlacementConflict[]
   /** What no geometry can see. */
-  readonly cautions: readonly Finding[]
+  readonly cautions: readonly ProbeFinding[]
 }
 
 /**
@@ -91,7 +91,7 @@ export interface PlacementCheck {
  * ```ts
  * const place = (x: number, depth: number) => ({ x: centimetres(x), y: centimetres(11), depth: centimetres(depth) })
  * const { conflicts } = checkPlacement({
- *   container: { shape: 'tapered pot', bottomDiameter: centimetres(18), topDiameter: centimetres(22), height: centimetres(20) },
+ *   container: { shape: 'tapered-pot', bottomDiameter: centimetres(18), topDiameter: centimetres(22), height: centimetres(20) },
  *   probes: [{ name: 'A', from: place(11, 10), to: place(19.5, 10), radius: centimetres(0.3) }],
  *   objects: [{ name: 'stake', kind: 'metal', from: place(14, 0), to: place(14, 8.5) }],
  * })
@@ -105,20 +105,18 @@ export function checkPlacement(input: PlacementInput): PlacementCheck {
   const probes = input.probes.map((probe) => ({ ...probe, body: bodyOf(probe) }))
   const objects = (input.objects ?? []).map((object) => ({ ...object, body: bodyOf(object) }))
   const conflicts: PlacementConflict[] = []
-  const add = (code: PlacementConflict['code'], probe: string, to: string, distance: number, move: string) =>
-    conflicts.push({ code, probe, to, distance: distance as Length, needed: needed as Length, move })
+  const add: Add = (code, probe, to, distance, by = needed - distance) =>
+    conflicts.push({ code, probe, to, distance: distance as Length, needed: needed as Length, by: by as Length })
   probes.forEach((probe, i) => {
     const { name, body } = probe
     againstWalls(name, body, walls, needed, add)
     for (const object of objects) {
       const gap = object.kind === 'dripper' ? gapFromAbove(body, object.body) : gapBetween(body, object.body)
-      if (gap < needed)
-        add('near-object', name, object.name, gap, `move ${name} or ${object.name} apart by ${more(needed - gap)}`)
+      if (gap < needed) add('near-object', name, object.name, gap)
     }
     for (const other of probes.slice(i + 1)) {
       const gap = gapBetween(body, other.body)
-      if (gap < needed)
-        add('near-probe', name, other.name, gap, `move ${name} or ${other.name} apart by ${more(needed - gap)}`)
+      if (gap < needed) add('near-probe', name, other.name, gap)
     }
     if (probe.temperatureElement !== undefined) {
       const [, , depth] = pointOf(probe.temperatureElement)
@@ -130,20 +128,16 @@ export function checkPlacement(input: PlacementInput): PlacementCheck {
           to: depth < walls.height / 2 ? 'surface' : 'bottom',
           distance: Math.min(depth, walls.height - depth) as Length,
           needed: (walls.height / 4) as Length,
-          move: `put the temperature element of ${name} ${more(-inside)} ${depth < walls.height / 2 ? 'deeper' : 'higher'}: near the surface it shows sun and air, near the bottom the gutter`,
+          by: -inside as Length,
         })
     }
   })
   return { conflicts, cautions: input.medium === 'pre-formed' ? [SLIT, ...CAUTIONS] : CAUTIONS }
 }
 
-function againstWalls(
-  name: string,
-  { ends, radius }: Body,
-  { height, toSide }: Walls,
-  needed: number,
-  add: (code: PlacementConflict['code'], probe: string, to: string, distance: number, move: string) => void,
-): void {
+type Add = (code: PlacementConflict['code'], probe: string, to: string, distance: number, by?: number) => void
+
+function againstWalls(name: string, { ends, radius }: Body, { height, toSide }: Walls, needed: number, add: Add): void {
   // The distance to a wall of a convex container is smallest at an end of a straight body.
   const side = Math.min(...ends.map(toSide)) - radius
   const bottom = Math.min(...ends.map(([, , depth]) => height - depth)) - radius
@@ -152,72 +146,25 @@ function againstWalls(
   // Raised by what is missing below, rods that begin nearer to the surface than that would stand in air.
   const missing = needed - bottom
   if (missing > Math.min(begin, finish) + 1e-9 && missing > 0 && deepest - Math.min(begin, finish) > 0) {
-    const move = `rods of ${name} are ${more(missing - Math.min(begin, finish))} too long to stand upright here, and raised they would be in air: insert them level from the side, or take shorter ones`
-    add('rods-too-long', name, 'bottom', bottom, move)
+    add('rods-too-long', name, 'bottom', bottom, missing - Math.min(begin, finish))
     return
   }
   if (side < 0 || bottom < 0) {
-    const move = `put ${name} wholly into the medium, no part of its rods outside`
-    add('outside-medium', name, side <= bottom ? 'wall' : 'bottom', Math.min(side, bottom), move)
+    add('outside-medium', name, side <= bottom ? 'wall' : 'bottom', Math.min(side, bottom))
     return
   }
-  if (side < needed) add('near-wall', name, 'wall', side, `move ${name} ${more(needed - side)} towards the middle`)
-  if (bottom < needed) add('near-bottom', name, 'bottom', bottom, `raise ${name} by ${more(needed - bottom)}`)
+  if (side < needed) add('near-wall', name, 'wall', side)
+  if (bottom < needed) add('near-bottom', name, 'bottom', bottom)
   // Rods pushed in from above start at the surface; only rods that stay near it feel the air.
-  if (deepest < needed) add('near-surface', name, 'surface', deepest, `put ${name} ${more(needed - deepest)} deeper`)
+  if (deepest < needed) add('near-surface', name, 'surface', deepest)
 }
 
-function more(distance: number): string {
-  return `${distance.toFixed(1)} cm`
-}
-
-const PRACTICE = 'common practice, no source'
-const SLIT: Finding = {
-  code: 'cut-a-slit',
-  level: 'caution',
-  message:
-    'pre-formed media such as stone wool do not close around a rod: open the way with a blade as wide as the probe, put the probe in without turning it, and take a fresh place rather than the old hole if it must come out',
-  source: PRACTICE,
-}
-const CAUTIONS: readonly Finding[] = [
-  {
-    code: 'air-gap',
-    level: 'caution',
-    message:
-      'an air gap at the rods reads far too dry and moves little after a shot: push straight, do not rock the probe, and leave it where it is',
-    source: PRACTICE,
-  },
-  {
-    code: 'stone-or-lump',
-    level: 'caution',
-    message:
-      'if the probe meets a stone or a lump, take another place rather than pressing: bent rods and an open hole both read wrong',
-    source: PRACTICE,
-  },
-  {
-    code: 'compaction',
-    level: 'caution',
-    message: 'do not press the medium around the probe: it must be packed as everywhere else and as in the calibration',
-    source: PRACTICE,
-  },
-  {
-    code: 'before-roots',
-    level: 'note',
-    message: 'insert probes before roots fill the medium; later each insertion cuts roots, and the hole follows them',
-    source: PRACTICE,
-  },
-  {
-    code: 'same-place',
-    level: 'note',
-    message:
-      'use the same height, side and distance from the dripper in every container, because a container at rest is wetter below',
-    source: PRACTICE,
-  },
-  {
-    code: 'mains-off',
-    level: 'caution',
-    message:
-      'water and mains voltage are dangerous together: use extra-low voltage at the plants and leave fixed wiring to licensed people',
-    source: PRACTICE,
-  },
+const SLIT: ProbeFinding = { code: 'cut-a-slit', level: 'caution' }
+const CAUTIONS: readonly ProbeFinding[] = [
+  { code: 'air-gap', level: 'caution' },
+  { code: 'stone-or-lump', level: 'caution' },
+  { code: 'compaction', level: 'caution' },
+  { code: 'before-roots', level: 'note' },
+  { code: 'same-place', level: 'note' },
+  { code: 'mains-off', level: 'caution' },
 ]

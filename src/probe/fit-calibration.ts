@@ -1,6 +1,4 @@
 import { InputError } from '../quantity/errors.js'
-import type { Finding } from '../quantity/finding.js'
-import type { Porosity } from '../quantity/generated/share.js'
 import { numberIn } from '../quantity/guard.js'
 import { requireObject } from '../quantity/require-object.js'
 import type {
@@ -12,10 +10,13 @@ import type {
 } from './calibration.js'
 import { throughKnots } from './calibration-curve.js'
 import { expansion, fitPolynomial, turningPoint } from './calibration-polynomial.js'
-import { checkPorosity, checkSample, exponentOf, powerOf } from './calibration-samples.js'
+import { checkPorosity, checkSample, exponentOf } from './calibration-samples.js'
 import { SAMPLE_WEIGHT } from './domains.js'
 import { levelsOf, monotoneKnots } from './monotone-cubic.js'
+import { powerOf } from './power-of.js'
+import type { ProbeFinding } from './probe-finding.js'
 import { worstDisorder } from './sample-order.js'
+import type { PossibleWater, PowerOfReading } from './terms.js'
 
 /** A sample that may count more or less than others. */
 export interface WeightedSample extends CalibrationSample {
@@ -24,24 +25,20 @@ export interface WeightedSample extends CalibrationSample {
 }
 
 /** Samples of one medium and the curve to fit. */
-export interface CalibrationFitInput {
+export interface CalibrationFitInput extends PowerOfReading, PossibleWater {
   /** Samples from dry to wet; at least one more than the curve has parameters. */
   readonly samples: readonly WeightedSample[]
   /** Curve to fit: a line where the samples allow it, the fewest parameters that leave no bend. */
   readonly form: CalibrationForm
-  /** Power to which the power form raises the reading; leave it out for the others. Unit: 1. Range: (0, 10]. */
-  readonly exponent?: number
-  /** Porosity of the medium, above which no sample can lie. Unit: 1. Range: (0, 1). */
-  readonly porosity?: Porosity
 }
 
 const FORMS = {
   line: { degree: 1, words: 'straight line by least squares' },
-  'square root': { degree: 1, words: 'line in the square root of the reading by least squares' },
+  'square-root': { degree: 1, words: 'line in the square root of the reading by least squares' },
   power: { degree: 1, words: 'line in a power of the reading by least squares' },
   quadratic: { degree: 2, words: 'parabola by least squares' },
   cubic: { degree: 3, words: 'cubic by least squares' },
-  'monotone cubic': { degree: 0, words: 'cubic through the samples that never turns' },
+  'monotone-cubic': { degree: 0, words: 'cubic through the samples that never turns' },
 }
 
 /**
@@ -70,7 +67,7 @@ const FORMS = {
  * const samples = [
  *   [2.1, 0.04], [8.4, 0.2], [16.8, 0.36], [27, 0.5], [39.7, 0.64], [54.8, 0.8],
  * ].map(([e, theta]) => ({ reading: permittivity(e), waterContent: waterContent(theta) }))
- * const calibration = fitCalibration({ samples, form: 'square root' })
+ * const calibration = fitCalibration({ samples, form: 'square-root' })
  * calibration.coefficients // => [-0.1593057780, 0.1278378894]
  * calibration.statistics // => { rmse: 0.0097935, residualSd: 0.0119945, rSquared: 0.998545, leaveOneOutRmse: 0.018772 }
  * ```
@@ -103,7 +100,7 @@ export function fitCalibration(input: CalibrationFitInput): ProbeCalibration {
       `they have only ${levels.length} different readings`,
       'take samples at more water contents; a probe that does not tell dry from wet is broken or not inserted',
     )
-  const warnings = worstDisorder(readings, waterContents)
+  const findings = worstDisorder(readings, waterContents)
   const shape =
     degree === 0
       ? monotoneCubic(readings, waterContents, weights)
@@ -114,7 +111,7 @@ export function fitCalibration(input: CalibrationFitInput): ProbeCalibration {
           degree,
           exponent,
         )
-  if (shape.statistics.leaveOneOutRmse === undefined) warnings.push(ALONE)
+  if (shape.statistics.leaveOneOutRmse === undefined) findings.push(ALONE)
   return {
     version: 1,
     method: words,
@@ -131,17 +128,11 @@ export function fitCalibration(input: CalibrationFitInput): ProbeCalibration {
     ...(porosity === undefined ? {} : { porosity }),
     samples,
     statistics: shape.statistics,
-    warnings,
+    findings,
   }
 }
 
-const ALONE: Finding = {
-  code: 'one-sample-decides',
-  level: 'caution',
-  message:
-    'one sample decides the curve at its place alone, so that nothing can tell how good it is there: take another one beside it',
-  about: 'samples',
-}
+const ALONE: ProbeFinding = { code: 'one-sample-decides', level: 'caution', about: 'samples' }
 
 interface Shape {
   readonly coefficients: readonly number[]

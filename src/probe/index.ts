@@ -1,4 +1,5 @@
 export { applyCalibration } from './apply-calibration.js'
+export { applyNoUseCorrection, type CorrectedWaterContent, type NoUseReading } from './apply-no-use-correction.js'
 export { applyCalibrationToSeries, type ReadingSeries, type SeriesCounts } from './apply-to-series.js'
 export { type CalibratedUncertainty, calibratedUncertainty, type UncertainReading } from './calibrated-uncertainty.js'
 export type {
@@ -23,15 +24,14 @@ export {
   type WaterContentAgreement,
   type WaterContentPairs,
 } from './evaluate-water-contents.js'
+export { explainPlacement } from './explain-placement.js'
+export { explainProbeFinding } from './explain-probe-finding.js'
 export { type CalibrationFitInput, fitCalibration, type WeightedSample } from './fit-calibration.js'
 export {
-  applyNoUseCorrection,
-  type CorrectedWaterContent,
   type CorrectionSlope,
   fitNoUseCorrection,
   type NoUseCorrection,
   type NoUsePeriod,
-  type NoUseReading,
 } from './no-use-correction.js'
 export {
   type MeanWithConfidence,
@@ -43,6 +43,7 @@ export {
 } from './number-of-probes.js'
 export type { PlaceInMedium, PlacementContainer, StraightBody } from './placement-shapes.js'
 export { correctDrift, type DriftInput, type ProbeDrift, probeDrift, type ReferenceReadings } from './probe-drift.js'
+export type { ProbeCode, ProbeFinding } from './probe-finding.js'
 export { restoreCalibration } from './restore-calibration.js'
 export { type SampledRods, sampledVolume } from './sampled-volume.js'
 export { calibrateTwoPoint, type TwoPointInput } from './two-point.js'

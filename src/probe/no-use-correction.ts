@@ -1,12 +1,11 @@
 import { leastSquares } from '../numerics/least-squares.js'
 import { InputError } from '../quantity/errors.js'
-import type { Finding } from '../quantity/finding.js'
-import type { BulkEC } from '../quantity/generated/electrical-conductivity.js'
 import type { Temperature } from '../quantity/generated/temperature.js'
-import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
 import { requireObject } from '../quantity/require-object.js'
-import { BULK_EC, READ_CONTENT, READ_TEMPERATURE, REFERENCE_TEMPERATURE } from './domains.js'
+import { REFERENCE_TEMPERATURE } from './domains.js'
+import { causeOf, refuseNarrow, refuseTogether } from './no-use-causes.js'
+import type { ProbeFinding } from './probe-finding.js'
 
 /** A period in which the water did not change: covered containers in the dark, without plants, shots or drain. */
 export interface NoUsePeriod {
@@ -49,7 +48,7 @@ export interface NoUseCorrection {
   readonly rows: number
   /** Rows left out because a value was missing. Unit: 1. */
   readonly missing: number
-  readonly warnings: readonly Finding[]
+  readonly findings: readonly ProbeFinding[]
 }
 
 /** Common practice, no source: less than this tells nothing. */
@@ -68,7 +67,7 @@ const LEAST = { rows: 24, kelvins: 3, decisiemens: 0.2 }
  *
  * @param period - Water contents with temperatures, and if known bulk EC and time.
  * @procedure Least squares on the rows without gaps; standard errors are widened by the serial correlation of the residuals. Refuses fewer than 24 rows, less than 3 K or 0.2 dS/m of spread, and causes that go together.
- * @returns Slopes with standard errors, residual spread and warnings.
+ * @returns Slopes with standard errors, residual spread and findings.
  * @throws `DomainError` outside the range; `InputError` for lists of unequal length or a record that cannot tell.
  * @source definition of least squares; limits are common practice, no source
  * @example
@@ -127,7 +126,7 @@ export function fitNoUseCorrection(period: NoUsePeriod): NoUseCorrection {
     const standardError = wider * Math.sqrt(variance * fit.inverse[column]![column]!)
     return { slope: fit.coefficients[column]!, standardError, reference: zero, min: lowest, max: highest }
   })
-  const warnings = slopes.flatMap((slope, k) => (k < 2 && slope !== undefined ? unproven(names[k]!, slope) : []))
+  const findings = slopes.flatMap((slope, k) => (k < 2 && slope !== undefined ? unproven(names[k]!, slope) : []))
   const [temperature, bulkEC, hours] = slopes
   return {
     temperature: temperature as CorrectionSlope,
@@ -137,120 +136,8 @@ export function fitNoUseCorrection(period: NoUsePeriod): NoUseCorrection {
     serialCorrelation: serial,
     rows: kept.length,
     missing: n - kept.length,
-    warnings,
+    findings,
   }
-}
-
-/** A water content to be corrected. */
-export interface NoUseReading {
-  /** How temperature and salt move the probe, made by `fitNoUseCorrection`. */
-  readonly correction: NoUseCorrection
-  /** What the calibration gave. Unit: m³/m³. Range: (-∞, ∞). */
-  readonly waterContent: WaterContent
-  /** Temperature of the medium. Unit: °C. Range: (-∞, ∞). */
-  readonly temperature: Temperature
-  /** Bulk EC at 25 °C; needed when the correction has a slope for it. Unit: dS/m. Range: [0, ∞). */
-  readonly bulkEC?: BulkEC
-}
-
-/** A corrected water content. */
-export interface CorrectedWaterContent {
-  /** Water content at the reference temperature and EC. Unit: m³/m³. */
-  readonly waterContent: WaterContent
-  readonly warnings: readonly Finding[]
-}
-
-/**
- * A water content brought to the temperature, and the bulk EC, of reference.
- *
- * ```math
- * \theta_r = \theta - b_T (T - T_r) - b_E (\sigma - \bar\sigma)
- * ```
- *
- * @param reading - Correction, water content, temperature and bulk EC.
- * @returns The corrected water content, with a warning outside the temperatures and ECs of the record.
- * @throws `DomainError` outside the ranges; `InputError` when the bulk EC is needed and missing.
- * @source definition
- * @example
- * ```ts
- * const temperatures = Float64Array.from({ length: 48 }, (_, i) => 20 + 5 * Math.sin((i * Math.PI) / 12))
- * const waterContents = temperatures.map((t) => 0.55 + 0.002 * (t - 25))
- * const correction = fitNoUseCorrection({ waterContents, temperatures })
- * applyNoUseCorrection({
- *   correction,
- *   waterContent: waterContent(0.54),
- *   temperature: celsius(20),
- * }).waterContent // => 0.55
- * ```
- */
-export function applyNoUseCorrection(reading: NoUseReading): CorrectedWaterContent {
-  requireObject(reading, 'reading')
-  const { correction } = reading
-  const waterContent = numberIn(reading.waterContent, READ_CONTENT, 'waterContent')
-  const warm = numberIn(reading.temperature, READ_TEMPERATURE, 'temperature')
-  const warnings = outside('temperature', warm, correction.temperature, '°C')
-  let corrected = waterContent - correction.temperature.slope * (warm - correction.temperature.reference)
-  const salt = reading.bulkEC === undefined ? undefined : numberIn(reading.bulkEC, BULK_EC, 'bulkEC')
-  if (correction.bulkEC !== undefined) {
-    if (salt === undefined)
-      throw new InputError('bulkEC', 'is missing', 'this correction has a slope for it: give it, or fit without it')
-    corrected -= correction.bulkEC.slope * (salt - correction.bulkEC.reference)
-    warnings.push(...outside('bulkEC', salt, correction.bulkEC, 'dS/m'))
-  }
-  return { waterContent: corrected as WaterContent, warnings }
-}
-
-interface Cause {
-  readonly values: readonly number[]
-  readonly reference: number
-  readonly min: number
-  readonly max: number
-}
-
-function causeOf(list: Float64Array, kept: readonly number[], reference: number | undefined): Cause {
-  const values = kept.map((i) => list[i]!)
-  const mean = values.reduce((total, value) => total + value, 0) / values.length
-  const [lowest, highest] = [
-    values.reduce((a, b) => Math.min(a, b), Infinity),
-    values.reduce((a, b) => Math.max(a, b), -Infinity),
-  ]
-  return { values, reference: reference ?? mean, min: lowest, max: highest }
-}
-
-function refuseNarrow(name: string, cause: Cause | undefined, least: number, unit: string): void {
-  if (cause === undefined || cause.max - cause.min >= least) return
-  throw new InputError(
-    name,
-    `spread over only ${(cause.max - cause.min).toPrecision(2)} ${unit}`,
-    `record until they have spread over ${least} ${unit}, for example through a warm day and a cool night`,
-  )
-}
-
-/** Refuses two causes of which more than nine tenths of the spread are the same: nothing could share the effect out. */
-function refuseTogether(causes: readonly Cause[], names: readonly string[]): void {
-  for (let a = 0; a < causes.length; a++) {
-    for (let b = 0; b < a; b++) {
-      const r = correlation(causes[a]!.values, causes[b]!.values)
-      if (r * r > 0.9)
-        throw new InputError(
-          `${names[b]}, ${names[a]}`,
-          `go together (correlation ${r.toFixed(2)}), so that their effects cannot be told apart`,
-          `fit without ${names[a]}, or record a period in which they differ`,
-        )
-    }
-  }
-}
-
-function correlation(a: readonly number[], b: readonly number[]): number {
-  const mean = (list: readonly number[]) => list.reduce((total, value) => total + value, 0) / list.length
-  const [ma, mb] = [mean(a), mean(b)]
-  let [aa, bb, ab] = [0, 0, 0]
-  a.forEach((value, i) => {
-    aa += (value - ma) ** 2
-    bb += (b[i]! - mb) ** 2
-    ab += (value - ma) * (b[i]! - mb)
-  })
-  return aa > 0 && bb > 0 ? ab / Math.sqrt(aa * bb) : 1
 }
 
 function serialCorrelation(residuals: readonly number[], squares: number): number {
@@ -258,29 +145,7 @@ function serialCorrelation(residuals: readonly number[], squares: number): numbe
   return Math.min(0.99, shared / squares)
 }
 
-function unproven(name: string, { slope, standardError }: CorrectionSlope): Finding[] {
+function unproven(name: string, { slope, standardError }: CorrectionSlope): ProbeFinding[] {
   if (Math.abs(slope) > 2 * standardError) return []
-  return [
-    {
-      code: 'slope-not-proven',
-      level: 'note',
-      message: `the slope with ${name} is not clear of zero: correcting with it may do more harm than good`,
-      about: name,
-      value: slope,
-    },
-  ]
-}
-
-function outside(name: string, value: number, { min: lowest, max: highest }: CorrectionSlope, unit: string): Finding[] {
-  if (value >= lowest && value <= highest) return []
-  return [
-    {
-      code: 'outside-no-use-record',
-      level: 'caution',
-      message: `${name} ${value} ${unit} lies outside ${lowest.toPrecision(3)} to ${highest.toPrecision(3)} ${unit}, between which the correction was found`,
-      about: name,
-      value,
-      unit,
-    },
-  ]
+  return [{ code: 'slope-not-proven', level: 'note', about: name, value: slope }]
 }

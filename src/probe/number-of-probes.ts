@@ -2,21 +2,20 @@ import { normalTailInverse } from '../numerics/normal-tail.js'
 import { studentTwoSided } from '../numerics/student-t.js'
 import { CONFIDENCE } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
-import type { Finding } from '../quantity/finding.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
 import { requireList } from '../quantity/require-list.js'
 import { requireObject } from '../quantity/require-object.js'
 import { HALF_WIDTH, PROBE_CONTENT, SPREAD_BETWEEN_PLACES } from './domains.js'
+import type { ProbeFinding } from './probe-finding.js'
+import type { Confidence } from './terms.js'
 
 /** How sure the mean of a zone shall be, and how much its places differ. */
-export interface ProbeCountInput {
+export interface ProbeCountInput extends Confidence {
   /** Standard deviation between places, from a trial with many readings. Unit: m³/m³. Range: (0, 1]. */
   readonly standardDeviation: number
   /** Half width of the confidence interval that would be good enough. Unit: m³/m³. Range: (0, 1]. */
   readonly halfWidth: number
-  /** Confidence of the interval, 0.95 when left out. Unit: 1. Range: [0.5, 0.9999]. */
-  readonly confidence?: number
 }
 
 /** How many probes are needed. */
@@ -81,11 +80,9 @@ function enough(n: number, needed: (n: number) => number): boolean {
 }
 
 /** Readings of one zone at one time. */
-export interface ZoneReadings {
+export interface ZoneReadings extends Confidence {
   /** Water content at each probe. Unit: m³/m³. Range: each in [0, 1]. */
   readonly waterContents: readonly WaterContent[]
-  /** Confidence of the interval, 0.95 when left out. Unit: 1. Range: [0.5, 0.9999]. */
-  readonly confidence?: number
 }
 
 /** The mean of a zone and how sure it is. */
@@ -98,7 +95,7 @@ export interface MeanWithConfidence {
   readonly coefficientOfVariation: number
   /** Half width of the confidence interval of the mean. Unit: m³/m³. */
   readonly halfWidth: number
-  readonly warnings: readonly Finding[]
+  readonly findings: readonly ProbeFinding[]
 }
 
 /**
@@ -133,17 +130,10 @@ export function meanWithConfidence(readings: ZoneReadings): MeanWithConfidence {
     standardDeviation: s,
     coefficientOfVariation: s / mean,
     halfWidth: (studentTwoSided(p, n - 1) * s) / Math.sqrt(n),
-    warnings: n < 4 ? [few(n)] : [],
+    findings: n < 4 ? [few(n)] : [],
   }
 }
 
-function few(n: number): Finding {
-  return {
-    code: 'few-probes',
-    level: 'note',
-    message: `the spread of ${n} probes is itself very uncertain; Student's t allows for it only if the places are like normal draws`,
-    about: 'waterContents',
-    value: n,
-    unit: '1',
-  }
+function few(n: number): ProbeFinding {
+  return { code: 'few-probes', level: 'note', about: 'waterContents', value: n, unit: '1' }
 }

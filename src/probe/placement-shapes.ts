@@ -26,7 +26,7 @@ export interface StraightBody {
 export type PlacementContainer =
   | { readonly shape: 'cylinder'; readonly diameter: Length; readonly height: Length }
   | {
-      readonly shape: 'tapered pot'
+      readonly shape: 'tapered-pot'
       readonly bottomDiameter: Length
       readonly topDiameter: Length
       readonly height: Length

@@ -1,6 +1,5 @@
 import { RAW_READING } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
-import type { Finding } from '../quantity/finding.js'
 import type { WaterContentChange } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
 import type { RawReading } from '../quantity/raw-reading.js'
@@ -8,6 +7,7 @@ import { requireObject } from '../quantity/require-object.js'
 import type { ProbeCalibration, ProbeReading } from './calibration.js'
 import { valueAt } from './calibration-curve.js'
 import { CONTENT_TOLERANCE } from './domains.js'
+import type { ProbeFinding } from './probe-finding.js'
 
 /** A reference that does not change, read twice: air, a bucket of water of known temperature and EC, a block of plastic. */
 export interface ReferenceReadings {
@@ -37,7 +37,7 @@ export interface ProbeDrift {
   readonly gain: number
   /** Largest error of water content over the calibrated span; missing without a calibration. Unit: m³/m³. */
   readonly maxError?: number
-  readonly warnings: readonly Finding[]
+  readonly findings: readonly ProbeFinding[]
 }
 
 /**
@@ -87,9 +87,9 @@ export function probeDrift(input: DriftInput): ProbeDrift {
       )
   }
   const offset = n1 - gain * t1
-  const warnings: Finding[] = []
-  if (Math.abs(gain - 1) > 0.1) warnings.push(otherGain(gain))
-  if (calibration === undefined) return { offset, gain, warnings }
+  const findings: ProbeFinding[] = []
+  if (Math.abs(gain - 1) > 0.1) findings.push(otherGain(gain))
+  if (calibration === undefined) return { offset, gain, findings }
   const { min: lowest, max: highest } = calibration.span
   let maxError = 0
   // The error has no simple largest place for every form of curve; 33 places over the span are close enough to judge by.
@@ -100,8 +100,8 @@ export function probeDrift(input: DriftInput): ProbeDrift {
     const error = Math.abs(valueAt(calibration, now) - valueAt(calibration, then))
     if (error > maxError) maxError = error
   }
-  if (maxError > limit) warnings.push(drifted(maxError, limit))
-  return { offset, gain, maxError, warnings }
+  if (maxError > limit) findings.push(drifted(maxError, limit))
+  return { offset, gain, maxError, findings }
 }
 
 /**
@@ -127,25 +127,10 @@ export function correctDrift(drift: ProbeDrift, reading: ProbeReading): RawReadi
   return ((numberIn(reading, RAW_READING, 'reading') - drift.offset) / drift.gain) as RawReading
 }
 
-function otherGain(gain: number): Finding {
-  return {
-    code: 'gain-changed',
-    level: 'caution',
-    message: `the probe now answers ${gain.toFixed(2)} times as strongly as then: look for worn rods, another cable or supply, and calibrate it again`,
-    about: 'gain',
-    value: gain,
-    unit: '1',
-    source: 'common practice, no source',
-  }
+function otherGain(gain: number): ProbeFinding {
+  return { code: 'gain-changed', level: 'caution', about: 'gain', value: gain, unit: '1' }
 }
 
-function drifted(error: number, limit: number): Finding {
-  return {
-    code: 'drifted',
-    level: 'caution',
-    message: `the drift makes an error of up to ${error.toFixed(3)} m³/m³, more than ${limit}: correct the readings with correctDrift() or calibrate again`,
-    about: 'maxError',
-    value: error,
-    unit: 'm³/m³',
-  }
+function drifted(error: number, limit: number): ProbeFinding {
+  return { code: 'drifted', level: 'caution', about: 'maxError', value: error, limit, unit: 'm³/m³' }
 }

@@ -1,5 +1,5 @@
 import { InputError } from '../quantity/errors.js'
-import type { Finding } from '../quantity/finding.js'
+import type { ProbeFinding } from './probe-finding.js'
 
 /** Readings that count in whole numbers must not jump by more than this from one to the next, in m³/m³. Common practice, no source. */
 const MAX_STEP = 0.1
@@ -20,17 +20,8 @@ export function checkSpread(dry: number, wet: number, rise: number): void {
 }
 
 /** A reading that falls with water is right for some probes, and for others a sign of swapped samples. */
-export function fallingReadings(dry: number, wet: number): Finding[] {
+export function fallingReadings(dry: number, wet: number): ProbeFinding[] {
   if (wet > dry) return []
-  return [
-    {
-      code: 'reading-falls-with-water',
-      level: 'caution',
-      message: `the dry sample reads ${dry} and the saturated one ${wet}: if the readings of this probe rise with water, the samples are swapped`,
-      about: 'saturated.reading',
-      value: wet - dry,
-      unit: 'raw',
-      source: 'common practice, no source',
-    },
-  ]
+  const about = 'saturated.reading'
+  return [{ code: 'reading-falls-with-water', level: 'caution', about, value: wet - dry, unit: 'raw' }]
 }

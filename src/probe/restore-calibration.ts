@@ -1,14 +1,14 @@
 import { InputError } from '../quantity/errors.js'
 import type { CalibrationForm, ProbeCalibration } from './calibration.js'
 
-const FORMS: readonly unknown[] = ['line', 'square root', 'power', 'quadratic', 'cubic', 'monotone cubic']
+const FORMS: readonly unknown[] = ['line', 'square-root', 'power', 'quadratic', 'cubic', 'monotone-cubic']
 const PARAMETERS: Readonly<Record<CalibrationForm, number>> = {
   line: 2,
-  'square root': 2,
+  'square-root': 2,
   power: 2,
   quadratic: 3,
   cubic: 4,
-  'monotone cubic': 0,
+  'monotone-cubic': 0,
 }
 
 /**
@@ -42,7 +42,7 @@ export function restoreCalibration(kept: unknown): ProbeCalibration {
   const form = whole.form as CalibrationForm
   if (typeof whole.method !== 'string') bad('method', 'is not text')
   const exponent = number(whole.exponent, 'exponent')
-  if (!(exponent > 0) || (form !== 'power' && exponent !== (form === 'square root' ? 0.5 : 1)))
+  if (!(exponent > 0) || (form !== 'power' && exponent !== (form === 'square-root' ? 0.5 : 1)))
     bad('exponent', `is ${exponent}, which does not belong to the form "${form}"`)
   const coefficients = list(whole.coefficients, 'coefficients').map((c, i) => number(c, `coefficients[${i}]`))
   if (coefficients.length !== PARAMETERS[form]) bad('coefficients', `are ${coefficients.length} in number`)
@@ -53,7 +53,7 @@ export function restoreCalibration(kept: unknown): ProbeCalibration {
     if (!(reading! > previous)) bad(`knots[${i}].reading`, 'does not rise')
     previous = reading!
   })
-  if (form === 'monotone cubic' ? knots.length < 3 : knots.length > 0) bad('knots', `are ${knots.length} in number`)
+  if (form === 'monotone-cubic' ? knots.length < 3 : knots.length > 0) bad('knots', `are ${knots.length} in number`)
   const span = numbers(whole.span, 'span', ['min', 'max', 'driest', 'wettest'])
   if (!(span.min! < span.max!)) bad('span', 'has no extent')
   if (exponent !== 1 && span.min! < 0) bad('span.min', `is ${span.min}, which has no such power`)
@@ -65,8 +65,8 @@ export function restoreCalibration(kept: unknown): ProbeCalibration {
     numbers(sample, `samples[${i}]`, ['reading', 'waterContent'])
   })
   if (whole.statistics !== undefined) checkStatistics(whole.statistics, coefficients.length)
-  list(whole.warnings, 'warnings').forEach((warning, i) => {
-    if (typeof object(warning, `warnings[${i}]`).message !== 'string') bad(`warnings[${i}].message`, 'is not text')
+  list(whole.findings, 'findings').forEach((finding, i) => {
+    if (typeof object(finding, `findings[${i}]`).code !== 'string') bad(`findings[${i}].code`, 'is not text')
   })
   return whole as unknown as ProbeCalibration
 }

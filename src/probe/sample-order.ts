@@ -1,5 +1,5 @@
 import { InputError } from '../quantity/errors.js'
-import type { Finding } from '../quantity/finding.js'
+import type { ProbeFinding } from './probe-finding.js'
 
 /** A disorder up to this much water content is taken for scatter, in m³/m³. Common practice, no source. */
 const SCATTER = 0.05
@@ -7,7 +7,7 @@ const SCATTER = 0.05
 /**
  * Refuses samples whose water content goes back by more than half of its range while the reading goes on, and warns of smaller disorder.
  */
-export function worstDisorder(readings: readonly number[], waterContents: readonly number[]): Finding[] {
+export function worstDisorder(readings: readonly number[], waterContents: readonly number[]): ProbeFinding[] {
   const n = readings.length
   const meanR = readings.reduce((total, r) => total + r, 0) / n
   const meanT = waterContents.reduce((total, t) => total + t, 0) / n
@@ -33,15 +33,6 @@ export function worstDisorder(readings: readonly number[], waterContents: readon
       'look for swapped labels or samples of another medium, weigh and read them again, and take some from dry to wet',
     )
   if (worst <= SCATTER) return []
-  return [
-    {
-      code: 'samples-out-of-order',
-      level: 'caution',
-      message: `two samples are out of order by ${worst.toFixed(3)} m³/m³: ${pair}; look for swapped labels, an air gap or salt`,
-      about: 'samples',
-      value: worst,
-      unit: 'm³/m³',
-      source: 'common practice, no source',
-    },
-  ]
+  const samples = [before, after]
+  return [{ code: 'samples-out-of-order', level: 'caution', about: 'samples', value: worst, unit: 'm³/m³', samples }]
 }

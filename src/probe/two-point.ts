@@ -1,27 +1,24 @@
 import { InputError } from '../quantity/errors.js'
-import type { Porosity } from '../quantity/generated/share.js'
 import { requireObject } from '../quantity/require-object.js'
 import type { CalibrationSample, ProbeCalibration } from './calibration.js'
-import { checkPorosity, checkSample, exponentOf, powerOf } from './calibration-samples.js'
+import { checkPorosity, checkSample, exponentOf } from './calibration-samples.js'
+import { powerOf } from './power-of.js'
 import { checkSpread, fallingReadings } from './reading-spread.js'
+import type { PossibleWater, PowerOfReading } from './terms.js'
 
 /** A dry and a saturated sample of one medium. */
-export interface TwoPointInput {
+export interface TwoPointInput extends PowerOfReading, PossibleWater {
   /** The dry sample. */
   readonly dry: CalibrationSample
   /** The saturated sample, whose water content is the porosity less trapped air, not 1. */
   readonly saturated: CalibrationSample
-  /** Porosity of the medium, above which no sample can lie. Unit: 1. Range: (0, 1). */
-  readonly porosity?: Porosity
   /** A line in the reading when left out. */
-  readonly form?: 'line' | 'square root' | 'power'
-  /** Power to which the power form raises the reading; leave it out for the others. Unit: 1. Range: (0, 10]. */
-  readonly exponent?: number
+  readonly form?: 'line' | 'square-root' | 'power'
 }
 
 const METHODS = {
   line: 'straight line through a dry and a saturated sample',
-  'square root': 'line in the square root of the reading through a dry and a saturated sample',
+  'square-root': 'line in the square root of the reading through a dry and a saturated sample',
   power: 'line in a power of the reading through a dry and a saturated sample',
 }
 
@@ -89,6 +86,6 @@ export function calibrateTwoPoint(input: TwoPointInput): ProbeCalibration {
     span: { min: Math.min(r1, r2), max: Math.max(r1, r2), driest: t1, wettest: t2 },
     ...(porosity === undefined ? {} : { porosity }),
     samples: [dry, saturated],
-    warnings: fallingReadings(r1, r2),
+    findings: fallingReadings(r1, r2),
   }
 }

@@ -1,7 +1,6 @@
 import { WATER_DENSITY } from '../medium/domains.js'
 import { SCALE_MASS } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
-import type { Finding } from '../quantity/finding.js'
 import type { BulkDensity, WaterDensity } from '../quantity/generated/density.js'
 import type { Mass } from '../quantity/generated/mass.js'
 import type { MassFraction } from '../quantity/generated/share.js'
@@ -10,6 +9,7 @@ import type { GravimetricWaterContent, WaterContent } from '../quantity/generate
 import { numberIn } from '../quantity/guard.js'
 import { requireObject } from '../quantity/require-object.js'
 import { CHANGE_LIMIT, SAMPLE_VOLUME, SOME_MASS } from './domains.js'
+import type { ProbeFinding } from './probe-finding.js'
 
 /** What is written down when a sample is weighed wet, dried in an oven and weighed again. */
 export interface WeighedSample {
@@ -39,7 +39,7 @@ export interface SampleWater {
   readonly waterContent?: WaterContent
   /** Dry mass per volume as it was read; missing without a volume. Unit: g/cm³. */
   readonly bulkDensity?: BulkDensity
-  readonly warnings: readonly Finding[]
+  readonly findings: readonly ProbeFinding[]
 }
 
 /** Change of the dry mass between two weighings below which a sample counts as dry. ISO 17892-1 and ISO 11465 [not confirmed, source not seen]. */
@@ -61,7 +61,7 @@ const CONSTANT = 0.001
  * the dish gently. Never heat a closed vessel with water in it.
  *
  * @param sample - The three masses, and what else was noted.
- * @returns Water by dry mass and, with the volume, by volume; dry matter, bulk density and warnings.
+ * @returns Water by dry mass and, with the volume, by volume; dry matter, bulk density and findings.
  * @throws `DomainError` outside the ranges; `InputError` when the masses or the volume contradict each other.
  * @source iso-11465-1993 (dry mass basis, 105 °C); iso-11461-2001 (volume basis); en-13040 (sample preparation)
  * @example
@@ -80,17 +80,17 @@ export function waterOfSample(sample: WeighedSample): SampleWater {
   if (wet < dry)
     throw new InputError('wetMass', `${wet} g is below the ${dry} g of the dried sample`, 'the two may be swapped')
   const water = wet - dry
-  const warnings: Finding[] = []
+  const findings: ProbeFinding[] = []
   if (sample.previousDryMass !== undefined) {
     const weighings = { previousMass: sample.previousDryMass, lastMass: sample.dryMass }
     const { change, constant } = constantMass(weighings)
-    if (!constant) warnings.push(notDry(change))
+    if (!constant) findings.push(notDry(change))
   }
   const known = {
     gravimetric: (water / (dry - tare)) as GravimetricWaterContent,
     dryMatter: ((dry - tare) / (wet - tare)) as MassFraction,
     waterMass: water as Mass,
-    warnings,
+    findings,
   }
   if (sample.volume === undefined) return known
   const cubicCentimetres = numberIn(sample.volume, SAMPLE_VOLUME, 'volume') * 1000
@@ -109,16 +109,8 @@ export function waterOfSample(sample: WeighedSample): SampleWater {
   }
 }
 
-function notDry(change: number): Finding {
-  return {
-    code: 'not-dry-yet',
-    level: 'caution',
-    message: `the last two weighings differ by ${(100 * change).toFixed(2)} %, more than 0.1 %: the sample still held water, and its water content is too low`,
-    about: 'dryMass',
-    value: change,
-    unit: '1',
-    source: 'iso-17892-1-2014, iso-11465-1993 (constant mass) [not confirmed, source not seen]',
-  }
+function notDry(change: number): ProbeFinding {
+  return { code: 'not-dry-yet', level: 'caution', about: 'dryMass', value: change, unit: '1' }
 }
 
 /** Two weighings of a sample in the oven. */

@@ -1,9 +1,9 @@
 import { InputError } from '../quantity/errors.js'
-import type { Finding } from '../quantity/finding.js'
 import type { WaterContent } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
 import { requireObject } from '../quantity/require-object.js'
 import { PROBE_CONTENT, PROBE_WEIGHT } from './domains.js'
+import type { ProbeFinding } from './probe-finding.js'
 
 /** One probe of a zone and what it stands for. */
 export interface ZoneProbe {
@@ -32,7 +32,7 @@ export interface ZoneMean {
   readonly coverage: number
   /** Names of probes that lie far from the others. */
   readonly apart: readonly string[]
-  readonly warnings: readonly Finding[]
+  readonly findings: readonly ProbeFinding[]
 }
 
 /** A probe is named when it is this many robust standard deviations, and at least this much water content, from the median. */
@@ -82,17 +82,14 @@ export function zoneMean(input: ZoneInput): ZoneMean {
   const distances = reporting.map((probe) => ({ ...probe, value: Math.abs(probe.value - median) }))
   const robustSpread = 1.4826 * weightedMedian(distances)
   const far = Math.max(APART.deviations * robustSpread, APART.least)
-  const apart = distances.filter(({ value }) => value > far).map(({ name }) => name)
+  const distant = distances.filter(({ value }) => value > far)
+  const apart = distant.map(({ name }) => name)
   const coverage = weight / total(all)
-  const warnings: Finding[] = apart.map((name) => ({
-    code: 'probe-apart',
-    level: 'caution',
-    message: `${name} lies more than ${far.toFixed(3)} m³/m³ from the median: look for an air gap, a clogged dripper, salt or a dry plant before leaving it out`,
-    about: name,
-    source: 'common practice, no source',
-  }))
-  if (coverage < 1) warnings.push(missing(coverage, all.length - reporting.length))
-  return { mean: mean as WaterContent, median: median as WaterContent, robustSpread, coverage, apart, warnings }
+  const findings: ProbeFinding[] = distant.map(({ name, value }) => {
+    return { code: 'probe-apart', level: 'caution', about: name, value, limit: far, unit: 'm³/m³' }
+  })
+  if (coverage < 1) findings.push(missing(coverage))
+  return { mean: mean as WaterContent, median: median as WaterContent, robustSpread, coverage, apart, findings }
 }
 
 interface Reporting {
@@ -119,13 +116,7 @@ function weightedMedian(probes: readonly Reporting[]): number {
   return sorted.at(-1)!.value
 }
 
-function missing(coverage: number, probes: number): Finding {
-  return {
-    code: 'probes-missing',
-    level: coverage < 0.5 ? 'danger' : 'caution',
-    message: `${probes} of the probes do not report; the mean stands for ${(100 * coverage).toFixed(0)} % of the zone`,
-    about: 'probes',
-    value: coverage,
-    unit: '1',
-  }
+function missing(coverage: number): ProbeFinding {
+  const level = coverage < 0.5 ? 'danger' : 'caution'
+  return { code: 'probes-missing', level, about: 'probes', value: coverage, unit: '1' }
 }

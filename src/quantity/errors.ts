@@ -5,8 +5,8 @@ import type { Domain } from './domain.js'
  * Recognise it by `code`, not by `instanceof`: two copies of the package may be loaded.
  */
 export class DomainError extends Error {
-  readonly code = 'outside-domain'
-  override readonly name = 'DomainError'
+  declare readonly code: 'outside-domain'
+  declare readonly name: 'DomainError'
   /** Which argument, where the function has several. */
   declare readonly argument: string | undefined
   declare readonly quantity: string
@@ -17,25 +17,24 @@ export class DomainError extends Error {
   declare readonly ends: Domain['ends']
   declare readonly hint: string
   constructor(value: number, domain: Domain, argument?: string) {
-    const unit = domain.unit === '1' ? '' : ` ${domain.unit}`
     // The range is written out, not by rangeText: every function of the package carries these bytes.
     super(
-      `${argument ?? domain.quantity} is ${typeof value === 'number' ? value + unit : typeof value}, outside ${domain.ends[0]}${domain.min}, ${domain.max}${domain.ends[1]}: ${domain.hint}`,
+      `${argument ?? domain.quantity} is ${typeof value === 'number' ? value + (domain.unit === '1' ? '' : ` ${domain.unit}`) : typeof value}, outside ${domain.ends[0]}${domain.min}, ${domain.max}${domain.ends[1]}: ${domain.hint}`,
     )
-    Object.assign(this, domain, { value, argument })
+    Object.assign(this, domain, { code: 'outside-domain', name: 'DomainError', value, argument })
   }
 }
 
 /** What was passed contradicts itself, whatever the single numbers are: lengths that differ, points swapped, a name unknown. */
 export class InputError extends Error {
-  readonly code = 'bad-input'
-  override readonly name = 'InputError'
+  declare readonly code: 'bad-input'
+  declare readonly name: 'InputError'
   /** Which argument or pair of arguments. */
   declare readonly argument: string
   declare readonly hint: string
   constructor(argument: string, problem: string, hint: string) {
     super(`${argument}: ${problem}; ${hint}`)
-    Object.assign(this, { argument, hint })
+    Object.assign(this, { code: 'bad-input', name: 'InputError', argument, hint })
   }
 }
 

@@ -1,17 +1,27 @@
-/** Something a caller should know about a result: a limit reached, a validity left, an assumption made. */
-export interface Finding {
+/** What a function found, as a code and the numbers that tell. The `explain…` of its topic puts it into words. */
+export interface CodedFinding<Code extends string = string> {
   /** Stable short name for programs, in kebab case. */
-  readonly code: string
+  readonly code: Code
   /** How much it matters: a `note` explains, a `caution` asks for a look, a `danger` must not be acted on unseen. */
   readonly level: 'note' | 'caution' | 'danger'
-  /** One sentence for people, with numbers and units. */
-  readonly message: string
   /** Which input or output it is about. */
   readonly about?: string
-  /** The number that tells. Unit: that of `unit`. */
+  /** The number that tells. Unit: that of `unit`. Range: any. */
   readonly value?: number
-  /** Unit of the value. */
+  /** With what it was compared. Unit: that of `unit`. Range: any. */
+  readonly limit?: number
+  /** Lower end of the range that it left. Unit: that of `unit`. Range: any. */
+  readonly min?: number
+  /** Upper end of the range that it left. Unit: that of `unit`. Range: any. */
+  readonly max?: number
+  /** Unit of the numbers. */
   readonly unit?: string
+}
+
+/** Something a caller should know about a result, in words: a limit reached, a validity left, an assumption made. */
+export interface Finding extends CodedFinding {
+  /** One sentence for people, with numbers and units. */
+  readonly message: string
   /** Where the rule comes from, works by their keys (`sourceInFull()` writes them out); `common practice, no source` where there is none. */
   readonly source?: string
 }

@@ -6,13 +6,12 @@ import { DomainError } from './errors.js'
  * the whole cost of the normal case: `'12' > 0` is true in JavaScript, so that comparisons alone would let text through.
  */
 export function numberIn(value: number, domain: Domain, argument?: string): number {
-  if (
-    typeof value === 'number' &&
-    ((value > domain.min && value < domain.max) ||
-      (value === domain.min && domain.ends[0] === '[') ||
-      (value === domain.max && domain.ends[1] === ']'))
-  )
-    return value
+  return typeof value === 'number' && value > domain.min && value < domain.max ? value : atEnd(value, domain, argument)
+}
+
+/** Apart from the guard, so that engines copy the guard itself into its callers: all in one made `sizeShot` half as fast. */
+function atEnd(value: number, domain: Domain, argument: string | undefined): number {
+  if ((value === domain.min && domain.ends[0] === '[') || (value === domain.max && domain.ends[1] === ']')) return value
   throw new DomainError(value, domain, argument)
 }
 

@@ -1,6 +1,7 @@
 import { rangeText } from './domain.js'
 import { InputError } from './errors.js'
-import type { Finding } from './finding.js'
+import { explained, type WordsOf } from './explained.js'
+import type { CodedFinding, Finding } from './finding.js'
 import { requireObject } from './require-object.js'
 
 /** Where the authors of a formula measured. Outside it the formula is still computed, but nobody has checked it there. */
@@ -11,6 +12,14 @@ export interface Validity {
   readonly note: string
   /** The measured span of each input, in the unit that the function takes. */
   readonly inputs: Readonly<Record<string, { readonly min: number; readonly max: number; readonly unit: string }>>
+}
+
+/** An input outside the span where a formula was measured. */
+export interface ValidityFinding extends CodedFinding<'outside-validity'> {
+  /** The formula, by the name of its function. */
+  readonly of: string
+  /** For which media, climates or instruments it was measured, in the words of its record. */
+  readonly note: string
 }
 
 /**
@@ -27,10 +36,10 @@ export interface Validity {
  * validityOf(validityTopp1980, { apparent: 55 }).length // => 1
  * ```
  */
-export function validityOf(validity: Validity, values: Readonly<Record<string, number>>): Finding[] {
+export function validityOf(validity: Validity, values: Readonly<Record<string, number>>): ValidityFinding[] {
   requireObject(values, 'values')
   requireObject(validity, 'validity')
-  const findings: Finding[] = []
+  const findings: ValidityFinding[] = []
   for (const [name, value] of Object.entries(values)) {
     const span = Object.hasOwn(validity.inputs, name) ? validity.inputs[name] : undefined
     if (span === undefined) {
@@ -41,15 +50,35 @@ export function validityOf(validity: Validity, values: Readonly<Record<string, n
       )
     }
     if (value >= span.min && value <= span.max) continue
-    const unit = span.unit === '1' ? '' : ` ${span.unit}`
-    findings.push({
-      code: 'outside-validity',
-      level: 'caution',
-      message: `${validity.of}: ${name} ${value}${unit} is outside ${rangeText({ ...span, ends: '[]' })}${unit}, where the equation was measured (${validity.note})`,
-      about: name,
-      value,
-      unit: span.unit,
-    })
+    const { of, note } = validity
+    findings.push({ code: 'outside-validity', level: 'caution', of, note, about: name, value, ...span })
   }
   return findings
+}
+
+const WORDS: WordsOf<ValidityFinding> = {
+  'outside-validity': [
+    ({ of, note, about, value, min = -Infinity, max = Infinity, unit = '1' }) => {
+      const shown = unit === '1' ? '' : ` ${unit}`
+      return `${of}: ${about} ${value}${shown} is outside ${rangeText({ min, max, ends: '[]' })}${shown}, where the equation was measured (${note})`
+    },
+  ],
+}
+
+/**
+ * Puts what `validityOf` found into words: which input lies outside which span.
+ *
+ * @param finding - One of the findings of `validityOf`.
+ * @procedure Writes the formula, the input, its value and the published span into a sentence.
+ * @returns A finding with the sentence for people.
+ * @throws `InputError` for another code.
+ * @source definition
+ * @example
+ * ```ts
+ * const [outside] = validityOf(validityTopp1980, { apparent: 55 })
+ * outside && explainValidity(outside).message.split(',')[0] // => 'waterContentTopp1980: apparent 55 is outside [3'
+ * ```
+ */
+export function explainValidity(finding: ValidityFinding): Finding {
+  return explained(finding, WORDS)
 }

@@ -5,13 +5,12 @@ import { requireObject } from '../quantity/require-object.js'
 import { DEVIATIONS, SPREAD_WINDOW } from './domains.js'
 import { equalLengths } from './equal-lengths.js'
 import { QUALITY } from './flags.js'
+import type { Readings } from './terms.js'
 
 /** A series, and how its changes are judged by its own spread. */
-export interface ChangeAgainstSpreadInput {
+export interface ChangeAgainstSpreadInput extends Readings {
   /** Times of the readings, rising. Unit: s. Range: any. */
   readonly time: ArrayLike<number>
-  /** Readings; NaN is a missing one. Unit: any. Range: any. */
-  readonly value: ArrayLike<number>
   /** Standard deviations that a change may be; 3 by default. Unit: 1. Range: (0, ∞). */
   readonly deviations?: number
   /** Time before a reading from which the standard deviation comes; 25 h by default. Unit: s. Range: (0, ∞). */

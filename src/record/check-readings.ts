@@ -2,14 +2,10 @@ import { requireObject } from '../quantity/require-object.js'
 import { equalLengths } from './equal-lengths.js'
 import { countFlags, type FlagCounts } from './flags.js'
 import { type QualityLimits, readingTests } from './reading-tests.js'
+import type { ArrivalTimes, Readings } from './terms.js'
 
 /** A series with the tests that it is put to. */
-export interface CheckReadingsInput extends QualityLimits {
-  /** Times of the readings, in the order in which they arrived. Unit: s. Range: any. */
-  readonly time: ArrayLike<number>
-  /** Readings; NaN is a missing one. Unit: any. Range: any. */
-  readonly value: ArrayLike<number>
-}
+export interface CheckReadingsInput extends ArrivalTimes, Readings, QualityLimits {}
 
 /** Flags of each test that was run, and the most serious of each reading. */
 export interface CheckedReadings {

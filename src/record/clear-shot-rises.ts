@@ -6,17 +6,12 @@ import { requireObject } from '../quantity/require-object.js'
 import { ANSWER_TIME } from './domains.js'
 import { equalLengths } from './equal-lengths.js'
 import { QUALITY } from './flags.js'
+import type { Readings, ReadingTimes, ValveLog } from './terms.js'
 
 /** Flags of a test of steps, with the log of the valve. */
-export interface ClearShotRisesInput {
-  /** Times of the readings. Unit: s. Range: any. */
-  readonly time: ArrayLike<number>
-  /** Readings; NaN where one is missing. Unit: any. Range: any. */
-  readonly value: ArrayLike<number>
+export interface ClearShotRisesInput extends ValveLog, Readings, ReadingTimes {
   /** Flags, made by `spikeTest` or `rateOfChangeTest`. */
   readonly flags: Uint8Array
-  /** When the valve was opened, by the log, in order of time. Unit: s. Range: any. */
-  readonly log: ArrayLike<number>
   /** A shot shows for so long. Unit: s. Range: (0, 86400]. */
   readonly lasts: Duration
 }

@@ -6,12 +6,11 @@ import { requireObject } from '../quantity/require-object.js'
 import { DRIFT_APART } from './domains.js'
 import { estimateNoise } from './estimate-noise.js'
 import type { RecordFinding } from './record-finding.js'
+import type { ReadingTimes } from './terms.js'
 import { type Trend, trendOf } from './trend.js'
 
 /** Probes of one zone with readings at the same times. */
-export interface CompareProbesInput {
-  /** Times of the readings. Unit: s. Range: any. */
-  readonly time: ArrayLike<number>
+export interface CompareProbesInput extends ReadingTimes {
   /** The probes, at least three: of two nobody can say which is wrong. */
   readonly probes: readonly ProbeReadings[]
   /** A probe that moves away from its neighbours faster is told. Unit: m³/m³/d. Range: (0, 1]. */

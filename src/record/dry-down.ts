@@ -5,14 +5,16 @@ import { numberIn } from '../quantity/guard.js'
 import { requireObject } from '../quantity/require-object.js'
 import { REFILL_POINT } from './domains.js'
 import { equalLengths } from './equal-lengths.js'
+import type { RefillPoint, WaterContentSeries } from './terms.js'
+
+/** The course of a dry-down. */
+export interface KnownLine {
+  /** The line through the dry-down, made by `fitDryDown`. */
+  readonly line: DryDownLine
+}
 
 /** Readings of one dry-down: one light regime, no shot, no drain, no seam. */
-export interface DryDownInput {
-  /** Times of the readings. Unit: s. Range: any. */
-  readonly time: ArrayLike<number>
-  /** Water content; NaN where a reading is missing. Unit: m³/m³. Range: any. */
-  readonly waterContent: ArrayLike<number>
-}
+export interface DryDownInput extends WaterContentSeries {}
 
 /** A straight line through a dry-down. */
 export interface DryDownLine {
@@ -83,12 +85,7 @@ export type TimeToRefill =
   | { readonly known: false; readonly reason: 'not-falling' | 'few-readings' | 'within-noise' | 'levels-off-above' }
 
 /** A dry-down and the water content that it should not pass. */
-export interface TimeToRefillInput {
-  /** The line through the dry-down, made by `fitDryDown`. */
-  readonly line: DryDownLine
-  /** Water content at which to water again. Unit: m³/m³. Range: [0, 1]. */
-  readonly refillPoint: WaterContent
-}
+export interface TimeToRefillInput extends KnownLine, RefillPoint {}
 
 /**
  * Time from the last reading of a dry-down until it reaches the refill point, if it goes on as it went.

@@ -8,6 +8,7 @@ import type { DryDownInput, TimeToRefill } from './dry-down.js'
 import { equalLengths } from './equal-lengths.js'
 import { bestTimeConstant, type ExponentialSums, floorInterval } from './exponential-search.js'
 import { independentShare } from './independent-share.js'
+import type { RefillPoint } from './terms.js'
 
 /** A dry-down that slows down as it nears a floor. */
 export interface ExponentialCourse {
@@ -20,10 +21,7 @@ export interface ExponentialCourse {
 }
 
 /** A dry-down and the water content that it should not pass. */
-export interface ExponentialRefillInput extends ExponentialCourse {
-  /** Water content at which to water again. Unit: m³/m³. Range: [0, 1]. */
-  readonly refillPoint: WaterContent
-}
+export interface ExponentialRefillInput extends RefillPoint, ExponentialCourse {}
 
 /**
  * Time in which a dry-down that slows down reaches the refill point.

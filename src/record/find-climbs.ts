@@ -7,13 +7,10 @@ import type { FoundDryDown } from './find-dry-downs.js'
 import type { RecentPoint } from './forecast/recent-level.js'
 import { withReading } from './forecast/recent-level.js'
 import type { ClimbFinding } from './record-finding.js'
+import type { WaterContentSeries } from './terms.js'
 
 /** A series with the stretches in which nothing should rise. */
-export interface FindClimbsInput {
-  /** Times of the readings. Unit: s. Range: any. */
-  readonly time: ArrayLike<number>
-  /** Water content; NaN where a reading is missing or not to be trusted. Unit: m³/m³. Range: any. */
-  readonly waterContent: ArrayLike<number>
+export interface FindClimbsInput extends WaterContentSeries {
   /** The stretches between shots, after drain, made by `findDryDowns`. */
   readonly dryDowns: readonly FoundDryDown[]
   /** A smaller climb is noise or warmth. Unit: m³/m³. Range: (0, 1]. */

@@ -5,20 +5,13 @@ import { MAX_STEP, MIN_DRY_DOWN, SETTLE_TIME } from './domains.js'
 import { type DryDownLine, fitDryDown } from './dry-down.js'
 import { checkedPeriods, type LightPeriod } from './light-periods.js'
 import { splitRecord } from './split-record.js'
-import type { FoundShot } from './watch-shots.js'
+import type { FollowedStep, WaterContentSeries } from './terms.js'
+import type { KnownShots } from './watch-shots.js'
 
 /** A series in which dry-downs are looked for. */
-export interface FindDryDownsInput {
-  /** Times of the readings. Unit: s. Range: any. */
-  readonly time: ArrayLike<number>
-  /** Water content; NaN where a reading is missing or not to be trusted. Unit: m³/m³. Range: any. */
-  readonly waterContent: ArrayLike<number>
-  /** The shots in the series, made by `findShots`. */
-  readonly shots: readonly FoundShot[]
+export interface FindDryDownsInput extends FollowedStep, KnownShots, WaterContentSeries {
   /** Time after the peak of a shot that is left out, because drain is no use by plants. Unit: s. Range: [0, 86400]. */
   readonly settle: Duration
-  /** Nothing is followed over a longer step between two good readings. Unit: s. Range: (0, 86400]. */
-  readonly maxStep: Duration
   /** Shorter ones are left out. Unit: s. Range: (0, 604800]. */
   readonly minDuration: Duration
   /** Times with light, in order; without them day and night are not told apart. */

@@ -1,24 +1,13 @@
-import type { Duration } from '../quantity/generated/duration.js'
 import type { WaterContent, WaterContentChange } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
 import { requireObject } from '../quantity/require-object.js'
 import { DRAIN_TIME, MAX_STEP } from './domains.js'
 import { equalLengths } from './equal-lengths.js'
-import type { FoundShot } from './watch-shots.js'
+import type { FollowedStep, WaterContentSeries } from './terms.js'
+import type { DrainedShots } from './watch-shots.js'
 
 /** A series with its shots. */
-export interface SettledLevelsInput {
-  /** Times of the readings. Unit: s. Range: any. */
-  readonly time: ArrayLike<number>
-  /** Water content; NaN where a reading is missing. Unit: m³/m³. Range: any. */
-  readonly waterContent: ArrayLike<number>
-  /** The shots in the series, made by `findShots`. */
-  readonly shots: readonly FoundShot[]
-  /** Time after the peak at which drain has stopped. Unit: s. Range: (0, 86400]. */
-  readonly settle: Duration
-  /** Nothing is followed over a longer step between two good readings. Unit: s. Range: (0, 86400]. */
-  readonly maxStep: Duration
-}
+export interface SettledLevelsInput extends FollowedStep, DrainedShots, WaterContentSeries {}
 
 /** What became of a shot after its peak, or why that does not show. */
 export type SettledLevel =

@@ -1,14 +1,10 @@
 import { requireObject } from '../quantity/require-object.js'
 import { equalLengths } from './equal-lengths.js'
+import type { WaterContentSeries } from './terms.js'
 import { ended, type FoundShot, newShotSearch, type ShotLimits, shotSearch } from './watch-shots.js'
 
 /** A series of water content in which shots are looked for. */
-export interface FindShotsInput extends ShotLimits {
-  /** Times of the readings. Unit: s. Range: any. */
-  readonly time: ArrayLike<number>
-  /** Water content; NaN where a reading is missing or not to be trusted. Unit: m³/m³. Range: any. */
-  readonly waterContent: ArrayLike<number>
-}
+export interface FindShotsInput extends WaterContentSeries, ShotLimits {}
 
 /**
  * The shots that show in a series of water content: rises that are larger than noise and no slower than a shot. No rise is

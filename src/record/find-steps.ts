@@ -5,14 +5,11 @@ import { numberIn, wholeNumberIn } from '../quantity/guard.js'
 import { requireObject } from '../quantity/require-object.js'
 import { MAX_STEP, MIN_STEP, READINGS_ON_EACH_SIDE } from './domains.js'
 import { splitRecord } from './split-record.js'
+import type { ReadingTime, WaterContentSeries } from './terms.js'
 import type { FoundShot } from './watch-shots.js'
 
 /** A series in which steps are looked for. */
-export interface FindStepsInput {
-  /** Times of the readings. Unit: s. Range: any. */
-  readonly time: ArrayLike<number>
-  /** Water content; NaN where a reading is missing or not to be trusted. Unit: m³/m³. Range: any. */
-  readonly waterContent: ArrayLike<number>
+export interface FindStepsInput extends WaterContentSeries {
   /** The shots that the log explains, made by `findShots`; they are no steps. */
   readonly shots: readonly FoundShot[]
   /** Smaller steps are noise. Unit: m³/m³. Range: (0, 1]. */
@@ -24,11 +21,9 @@ export interface FindStepsInput {
 }
 
 /** A level that changed at once and stayed changed. */
-export interface FoundStep {
+export interface FoundStep extends ReadingTime {
   /** Position of the first reading at the new level. Unit: 1. */
   readonly index: number
-  /** Its time. Unit: s. */
-  readonly time: number
   /** Median before. Unit: m³/m³. */
   readonly before: WaterContent
   /** Median after. Unit: m³/m³. */

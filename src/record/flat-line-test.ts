@@ -1,14 +1,13 @@
-import { InputError } from '../quantity/errors.js'
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
+import { notAbove } from '../quantity/not-above.js'
 import { requireList } from '../quantity/require-list.js'
 import { requireObject } from '../quantity/require-object.js'
 import { FLAT_TOLERANCE, REPEATS } from './domains.js'
 import { QUALITY } from './flags.js'
+import type { Readings } from './terms.js'
 
 /** A series with the number of repeats that are not believed. */
-export interface FlatLineInput {
-  /** Readings; NaN is a missing one. Unit: any. Range: any. */
-  readonly value: ArrayLike<number>
+export interface FlatLineInput extends Readings {
   /** Readings that differ by less are the same. Unit: that of the series. Range: [0, ∞). */
   readonly tolerance: number
   /** With so many equal readings before it, a reading is suspect. Unit: 1. Range: integers [1, 1000000]. */
@@ -64,8 +63,7 @@ export function checkedFlat(input: FlatLimits): FlatLimits {
   const tolerance = numberIn(input.tolerance, FLAT_TOLERANCE, 'tolerance')
   const suspectAfter = wholeNumberIn(input.suspectAfter, REPEATS, 'suspectAfter')
   const failAfter = wholeNumberIn(input.failAfter, REPEATS, 'failAfter')
-  if (failAfter < suspectAfter)
-    throw new InputError('failAfter', `${failAfter} is below the ${suspectAfter} for suspect readings`, 'swap them')
+  notAbove('suspectAfter', suspectAfter, 'failAfter', failAfter)
   return { tolerance, suspectAfter, failAfter }
 }
 

@@ -1,14 +1,13 @@
-import { InputError } from '../quantity/errors.js'
 import { numberIn } from '../quantity/guard.js'
+import { notAbove } from '../quantity/not-above.js'
 import { requireList } from '../quantity/require-list.js'
 import { requireObject } from '../quantity/require-object.js'
 import { RANGE_LIMIT } from './domains.js'
 import { QUALITY } from './flags.js'
+import type { Readings } from './terms.js'
 
 /** A series with the range that its sensor can report and the range that its user expects. */
-export interface GrossRangeInput {
-  /** Readings; NaN is a missing one. Unit: any. Range: any. */
-  readonly value: ArrayLike<number>
+export interface GrossRangeInput extends Readings {
   /** Lowest value that the sensor can report. Unit: that of the series. Range: (-∞, ∞). */
   readonly sensorMin: number
   /** Highest value that the sensor can report. Unit: that of the series. Range: (-∞, ∞). */
@@ -58,8 +57,8 @@ export function checkedRanges(input: Omit<GrossRangeInput, 'value'>): Ranges {
   const high = numberIn(input.sensorMax, RANGE_LIMIT, 'sensorMax')
   const least = numberIn(input.expectedMin ?? low, RANGE_LIMIT, 'expectedMin')
   const most = numberIn(input.expectedMax ?? high, RANGE_LIMIT, 'expectedMax')
-  if (low > high || least > most)
-    throw new InputError('input', 'a range has its lower end above its upper end', 'swap them')
+  notAbove('sensorMin', low, 'sensorMax', high)
+  notAbove('expectedMin', least, 'expectedMax', most)
   return { low, high, least, most }
 }
 

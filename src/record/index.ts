@@ -7,6 +7,7 @@ export {
 export { type ClearShotRisesInput, clearShotRises } from './clear-shot-rises.js'
 export { type ComparedProbe, type CompareProbesInput, compareProbes, type ProbeReadings } from './compare-probes.js'
 export type { Direction } from './direction.js'
+export type { KnownLine } from './dry-down.js'
 export {
   type DryDownInput,
   type DryDownLine,
@@ -53,7 +54,14 @@ export {
   waterUseOfNextDay,
 } from './forecast/forecast-daily-use.js'
 export { type ForecastLevelSettings, forecastLevel } from './forecast/forecast-level.js'
-export type { DryDownSoFar, LevelForecaster, LevelPhase, LevelState, ReplayPoint } from './forecast/level-state.js'
+export type {
+  DryDownSoFar,
+  LearntLevel,
+  LevelForecaster,
+  LevelPhase,
+  LevelState,
+  ReplayPoint,
+} from './forecast/level-state.js'
 export type { UnknownForecast } from './forecast/present-level.js'
 export type { RecentPoint } from './forecast/recent-level.js'
 export type { ScoreRing } from './forecast/score-ring.js'
@@ -87,6 +95,18 @@ export { type SaltDrift, type SaltDriftInput, saltDrift } from './salt-drift.js'
 export { changeOfSlope, type SlopeChange } from './slope-change.js'
 export { type SpikeInput, spikeTest } from './spike-test.js'
 export { type RecordSegment, type SplitRecordInput, splitRecord } from './split-record.js'
+export type {
+  ArrivalTimes,
+  ExpectedStep,
+  FollowedStep,
+  ProbedVolume,
+  Readings,
+  ReadingTime,
+  ReadingTimes,
+  RefillPoint,
+  ValveLog,
+  WaterContentSeries,
+} from './terms.js'
 export { findTimeBreaks, type TimeBreak, type TimeBreaksInput } from './time-breaks.js'
 export { type TimeGapInput, timeGapTest } from './time-gap-test.js'
 export {
@@ -95,6 +115,7 @@ export {
   type TimedReading,
   watchReadings,
 } from './watch-readings.js'
+export type { DrainedShots, KnownShots } from './watch-shots.js'
 export {
   type FoundShot,
   type ShotLimits,

@@ -3,14 +3,13 @@ import { numberIn } from '../quantity/guard.js'
 import { requireObject } from '../quantity/require-object.js'
 import { CLOCK_SLACK, MAX_ANSWER_TIME } from './domains.js'
 import type { RecordSegment } from './split-record.js'
+import type { ValveLog } from './terms.js'
 import type { FoundShot } from './watch-shots.js'
 
 /** Shots that were seen, shots that were logged, and where readings ran on. */
-export interface MatchShotsInput {
+export interface MatchShotsInput extends ValveLog {
   /** The shots that show in the readings, made by `findShots`. */
   readonly shots: readonly FoundShot[]
-  /** When the valve was opened, by the log, in order of time. Unit: s. Range: any. */
-  readonly log: ArrayLike<number>
   /** Where readings ran on, made by `splitRecord`. */
   readonly segments: readonly RecordSegment[]
   /** A rise begins no later after the valve was opened. Unit: s. Range: (0, 86400]. */

@@ -5,13 +5,10 @@ import { numberIn } from '../quantity/guard.js'
 import { requireObject } from '../quantity/require-object.js'
 import { equalLengths } from './equal-lengths.js'
 import { QUALITY } from './flags.js'
+import type { ArrivalTimes, Readings } from './terms.js'
 
 /** A record with its flags, and the moment at which it is asked. */
-export interface NewestReadingInput {
-  /** Times of the readings, in the order in which they arrived. Unit: s. Range: any. */
-  readonly time: ArrayLike<number>
-  /** Readings; NaN where one is missing. Unit: any. Range: any. */
-  readonly value: ArrayLike<number>
+export interface NewestReadingInput extends ArrivalTimes, Readings {
   /** Flags of the readings, made by `combineFlags`; without them every reading that is there counts. */
   readonly flags?: Uint8Array
   /** Now. Unit: s. Range: [-62135596800, 253402300799]. */

@@ -1,22 +1,13 @@
-import type { Duration } from '../quantity/generated/duration.js'
 import type { WaterContent, WaterContentChange } from '../quantity/generated/water-content.js'
 import { numberIn } from '../quantity/guard.js'
 import { requireObject } from '../quantity/require-object.js'
 import { DRAIN_TIME } from './domains.js'
 import { equalLengths } from './equal-lengths.js'
-import type { FoundShot } from './watch-shots.js'
+import type { WaterContentSeries } from './terms.js'
+import type { DrainedShots } from './watch-shots.js'
 
 /** A series with its shots. */
-export interface PlateauInput {
-  /** Times of the readings. Unit: s. Range: any. */
-  readonly time: ArrayLike<number>
-  /** Water content; NaN where a reading is missing. Unit: m³/m³. Range: any. */
-  readonly waterContent: ArrayLike<number>
-  /** The shots in the series, made by `findShots`. */
-  readonly shots: readonly FoundShot[]
-  /** Time after the peak at which drain has stopped. Unit: s. Range: (0, 86400]. */
-  readonly settle: Duration
-}
+export interface PlateauInput extends DrainedShots, WaterContentSeries {}
 
 /** The level to which shots drain back. */
 export type Plateau =

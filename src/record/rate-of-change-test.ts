@@ -7,6 +7,7 @@ import { DEVIATIONS, MAX_CHANGE, SPREAD_TIME } from './domains.js'
 import { equalLengths } from './equal-lengths.js'
 import { QUALITY } from './flags.js'
 import { newSpread, type RecentSpread, spreadOf, withSpread } from './recent-spread.js'
+import type { Readings, ReadingTimes } from './terms.js'
 
 /** How many standard deviations of the readings before it a step may have. */
 export interface StepDeviations {
@@ -27,12 +28,7 @@ export interface RateOfChangeLimits {
 }
 
 /** A series with the change that is believed. */
-export interface RateOfChangeInput extends RateOfChangeLimits {
-  /** Times of the readings. Unit: s. Range: any. */
-  readonly time: ArrayLike<number>
-  /** Readings; NaN is a missing one. Unit: any. Range: any. */
-  readonly value: ArrayLike<number>
-}
+export interface RateOfChangeInput extends Readings, ReadingTimes, RateOfChangeLimits {}
 
 /**
  * Rate of change test: a reading that differs from the one before by more than is believed, in that time or against the spread of the

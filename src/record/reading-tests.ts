@@ -1,4 +1,3 @@
-import type { Duration } from '../quantity/generated/duration.js'
 import { combineFlags, moreSerious, QUALITY } from './flags.js'
 import { checkedFlat, type FlatLineInput, flatFlag, flatFlags, type Repeats, withRepeat } from './flat-line-test.js'
 import { checkedRanges, type GrossRangeInput, rangeFlag, rangeFlags } from './gross-range-test.js'
@@ -7,12 +6,11 @@ import { checkedRate, type RateOfChangeLimits, rateFlag, rateFlags } from './rat
 import { newSpread, type RecentSpread, withSpread } from './recent-spread.js'
 import { checkedSpike, type SpikeInput, spikeFlag, spikeFlags } from './spike-test.js'
 import { isStuck, stuckFlag, stuckFlags } from './stuck-at-end.js'
+import type { ExpectedStep } from './terms.js'
 import { gapFlag, gapFlags, maxGap } from './time-gap-test.js'
 
 /** Which tests a series of readings is put to. A test without limits is not run. */
-export interface QualityLimits {
-  /** Time that should lie between two readings. Unit: s. Range: (0, ∞). */
-  readonly expectedStep: Duration
+export interface QualityLimits extends ExpectedStep {
   /** A step of more than so many times the expected one is a gap; 1.5 by default. Unit: 1. Range: [1, ∞). */
   readonly gapFactor?: number
   /** Limits of the gross range test, as `grossRangeTest` takes them. A jump right to an end of what the sensor can report is suspect until it leaves it. */

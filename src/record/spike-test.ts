@@ -1,15 +1,14 @@
-import { InputError } from '../quantity/errors.js'
 import { numberIn } from '../quantity/guard.js'
+import { notAbove } from '../quantity/not-above.js'
 import { requireList } from '../quantity/require-list.js'
 import { requireObject } from '../quantity/require-object.js'
 import { type Direction, directionOf } from './direction.js'
 import { SPIKE_HEIGHT } from './domains.js'
 import { QUALITY } from './flags.js'
+import type { Readings } from './terms.js'
 
 /** A series with the heights of spikes that are not believed. */
-export interface SpikeInput {
-  /** Readings; NaN is a missing one. Unit: any. Range: any. */
-  readonly value: ArrayLike<number>
+export interface SpikeInput extends Readings {
   /** A higher spike is suspect. Unit: that of the series. Range: [0, ∞). */
   readonly suspect: number
   /** A higher spike fails. Unit: that of the series. Range: [0, ∞). */
@@ -58,8 +57,7 @@ type SpikeLimits = Required<Omit<SpikeInput, 'value'>>
 export function checkedSpike(input: Omit<SpikeInput, 'value'>): SpikeLimits {
   const suspect = numberIn(input.suspect, SPIKE_HEIGHT, 'suspect')
   const fail = numberIn(input.fail, SPIKE_HEIGHT, 'fail')
-  if (fail < suspect)
-    throw new InputError('fail', `${fail} is below the limit for suspect spikes, ${suspect}`, 'swap them')
+  notAbove('suspect', suspect, 'fail', fail)
   return { suspect, fail, direction: directionOf(input.direction) }
 }
 

@@ -3,11 +3,10 @@ import { numberIn } from '../quantity/guard.js'
 import { requireObject } from '../quantity/require-object.js'
 import { MAX_STEP } from './domains.js'
 import { equalLengths } from './equal-lengths.js'
+import type { ArrivalTimes } from './terms.js'
 
 /** A series that may have seams. */
-export interface SplitRecordInput {
-  /** Times of the readings, in the order in which they arrived. Unit: s. Range: any. */
-  readonly time: ArrayLike<number>
+export interface SplitRecordInput extends ArrivalTimes {
   /** Readings; NaN where one is missing or not to be trusted. Unit: any. Range: any. */
   readonly value: ArrayLike<number>
   /** A longer step between two good readings ends a stretch. Unit: s. Range: (0, 86400]. */

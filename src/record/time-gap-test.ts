@@ -1,16 +1,12 @@
-import type { Duration } from '../quantity/generated/duration.js'
 import { numberIn } from '../quantity/guard.js'
 import { requireList } from '../quantity/require-list.js'
 import { requireObject } from '../quantity/require-object.js'
 import { EXPECTED_STEP, GAP_FACTOR } from './domains.js'
 import { QUALITY } from './flags.js'
+import type { ArrivalTimes, ExpectedStep } from './terms.js'
 
 /** Times of readings and what is expected of them. */
-export interface TimeGapInput {
-  /** Times of the readings, in the order in which they arrived. Unit: s. Range: any. */
-  readonly time: ArrayLike<number>
-  /** Time that should lie between two readings. Unit: s. Range: (0, ∞). */
-  readonly expectedStep: Duration
+export interface TimeGapInput extends ExpectedStep, ArrivalTimes {
   /** A step of more than so many times the expected one is a gap; 1.5 by default. Unit: 1. Range: [1, ∞). */
   readonly factor?: number
 }

@@ -3,21 +3,18 @@ import { keptReading } from './kept-reading.js'
 import { type KeptReading, type QualityLimits, type ReadingWatchState, readingTests } from './reading-tests.js'
 import type { Reducer } from './reducer.js'
 import { type StateReader, stateReader } from './restore-state.js'
+import type { ReadingTime } from './terms.js'
 
 /** One reading as it comes in. */
-export interface TimedReading {
-  /** Time of the reading. Unit: s. */
-  readonly time: number
+export interface TimedReading extends ReadingTime {
   /** The reading; NaN, or null from JSON, where it is missing. Unit: that of the series. */
   readonly value: number
 }
 
 /** What the tests say of a reading. */
-export interface ReadingVerdict {
+export interface ReadingVerdict extends ReadingTime {
   /** Its position among all readings. Unit: 1. */
   readonly index: number
-  /** Its time. Unit: s. */
-  readonly time: number
   /** Most serious flag. Unit: 1. */
   readonly flag: number
   /** Flag of each test that was run. */

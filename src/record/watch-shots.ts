@@ -6,15 +6,26 @@ import { MAX_RISE_TIME, MAX_STEP, MIN_RISE } from './domains.js'
 import { isMissing } from './missing.js'
 import type { Reducer } from './reducer.js'
 import { type StateReader, stateReader } from './restore-state.js'
+import type { FollowedStep, ReadingTime } from './terms.js'
+
+/** Shots of a series. */
+export interface KnownShots {
+  /** The shots in the series, made by `findShots`. */
+  readonly shots: readonly FoundShot[]
+}
+
+/** Shots of a series, and when each has drained. */
+export interface DrainedShots extends KnownShots {
+  /** Time after the peak at which drain has stopped. Unit: s. Range: (0, 86400]. */
+  readonly settle: Duration
+}
 
 /** What counts as a shot. */
-export interface ShotLimits {
+export interface ShotLimits extends FollowedStep {
   /** Smaller rises are noise. Unit: m³/m³. Range: (0, 1]. */
   readonly minRise: WaterContentChange
   /** The rise of one shot takes no longer. Unit: s. Range: (0, 86400]. */
   readonly maxRiseTime: Duration
-  /** Nothing is followed over a longer step between two good readings. Unit: s. Range: (0, 86400]. */
-  readonly maxStep: Duration
 }
 
 /** A rise of the water content that a shot made. */
@@ -36,9 +47,7 @@ export interface FoundShot {
 }
 
 /** One reading of a record as it comes in. */
-export interface WaterContentReading {
-  /** Time of the reading. Unit: s. */
-  readonly time: number
+export interface WaterContentReading extends ReadingTime {
   /** Water content; NaN, or null from JSON, where the reading is missing or not to be trusted. Unit: m³/m³. */
   readonly waterContent: number
 }

@@ -1,17 +1,12 @@
 import { SUBSTRATE } from '../quantity/domains.js'
 import type { Flow } from '../quantity/generated/flow.js'
-import type { Volume } from '../quantity/generated/volume.js'
 import { numberIn } from '../quantity/guard.js'
 import { requireObject } from '../quantity/require-object.js'
-import type { DryDownLine } from './dry-down.js'
+import type { KnownLine } from './dry-down.js'
+import type { ProbedVolume } from './terms.js'
 
 /** A dry-down and the medium in which it was seen. */
-export interface WaterUseInput {
-  /** The line through the dry-down, made by `fitDryDown`. */
-  readonly line: DryDownLine
-  /** Volume of medium that the probe stands for. Unit: L. Range: (0, ∞). */
-  readonly substrateVolume: Volume
-}
+export interface WaterUseInput extends ProbedVolume, KnownLine {}
 
 /** Water that left the medium in an hour, or why that is not known. */
 export type WaterUse =

@@ -16,7 +16,7 @@ export interface WmoLimits {
 }
 
 /** Quantities of the weather with published limits. */
-export type WmoQuantity = 'air temperature' | 'soil temperature' | 'relative humidity' | 'global radiation'
+export type WmoQuantity = 'air-temperature' | 'soil-temperature' | 'relative-humidity' | 'global-radiation'
 
 /** Which limits are wanted. */
 export interface WmoLimitsInput {
@@ -25,11 +25,11 @@ export interface WmoLimitsInput {
 }
 
 const LIMITS: Readonly<Record<WmoQuantity, WmoLimits>> = {
-  'air temperature': { unit: '°C', min: -80, max: 60, fastestChange: 3, minChange: 0.1 },
-  'soil temperature': { unit: '°C', min: -50, max: 50 },
+  'air-temperature': { unit: '°C', min: -80, max: 60, fastestChange: 3, minChange: 0.1 },
+  'soil-temperature': { unit: '°C', min: -50, max: 50 },
   // Saturated air does not change: the least change holds below 95 %.
-  'relative humidity': { unit: '%', min: 0, max: 100, fastestChange: 15, minChange: 1 },
-  'global radiation': { unit: 'W/m²', min: 0, max: 1600, fastestChange: 1000 },
+  'relative-humidity': { unit: '%', min: 0, max: 100, fastestChange: 15, minChange: 1 },
+  'global-radiation': { unit: 'W/m²', min: 0, max: 1600, fastestChange: 1000 },
 }
 
 /**
@@ -43,7 +43,7 @@ const LIMITS: Readonly<Record<WmoQuantity, WmoLimits>> = {
  * @source zahumensky-2004, as restated in open station code; the limits of the soil temperature and the highest radiation [not confirmed, source not seen]
  * @example
  * ```ts
- * wmoLimits({ of: 'air temperature' }) // => { min: -80, max: 60, fastestChange: 3 }
+ * wmoLimits({ of: 'air-temperature' }) // => { min: -80, max: 60, fastestChange: 3 }
  * ```
  */
 export function wmoLimits(input: WmoLimitsInput): WmoLimits {

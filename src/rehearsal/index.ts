@@ -24,7 +24,12 @@ export type {
   RehearsedController,
   ValveOrder,
 } from './rehearsed-controller.js'
-export { type DiagnosedInput, type DiagnosedState, rehearsedDiagnosis } from './rehearsed-diagnosis.js'
+export {
+  type DiagnosedInput,
+  type DiagnosedOrder,
+  type DiagnosedState,
+  rehearsedDiagnosis,
+} from './rehearsed-diagnosis.js'
 export { rehearsedWatering } from './rehearsed-watering.js'
 export type { SceneName } from './scene-table.js'
 export type { Opening } from './tally.js'

@@ -5,18 +5,19 @@ import type { RehearsalTruth, RehearsedController, ValveOrder } from './rehearse
 
 /** What the perfect planner remembers. */
 export interface PlannerState {
-  /** When its last shot began, from the start of the rehearsal; null before the first. Unit: s. */
-  readonly shotAt: number | null
+  /** When the shots of the last 24 h began, from the start of the rehearsal, and what had passed the valve by then. Unit: s, L. */
+  readonly shots: readonly { readonly time: number; readonly given: number }[]
 }
 
 /** Time after a shot in which it gives no other, so that the water can spread. Unit: s. */
 const REST = 600
 
 /**
- * A controller that knows the true water content, for comparison: nobody can water a zone with less, and keep it as wet. It knows
- * nothing of faults and no limit of a day; it gives a shot in the allowed hours whenever the zone is truly at the lower limit.
+ * A controller that knows the true water content, for comparison: nobody can water a zone with less, and keep it as wet. It gives a
+ * shot in the allowed hours whenever the zone is truly at the lower limit, inside the limit of a day; of faults it knows nothing more.
  *
- * @procedure Opens for one shot where the true mean is at the lower limit or below, ten minutes or more after the last one.
+ * @procedure Opens for one shot where the true mean is at the lower limit or below, ten minutes or more after the last one, unless what
+ * truly passed the valve in the last 24 h leaves no room.
  * @param scene - Zone, limits and levels, made by `rehearsalScene`.
  * @returns A controller for `rehearse`.
  * @throws `DomainError` and `InputError` for a zone or limits that make no sense, as `rehearse` does.
@@ -30,18 +31,20 @@ const REST = 600
  */
 export function perfectPlanner(scene: RehearsalScene): RehearsedController<PlannerState, RehearsalTruth, ValveOrder> {
   requireObject(scene, 'scene')
-  const { opensFrom = 0, opensUntil = 24 } = checkedScene(scene).limits
+  const { opensFrom = 0, opensUntil = 24, maxPerDay } = checkedScene(scene).limits
   const hours = { opensFrom, opensUntil } as CheckedLimits
-  const { lower } = scene
-  const run = (scene.shot / scene.zone.flow) * 3600
+  const { lower, shot, zone } = scene
+  const run = (shot / zone.flow) * 3600
   return {
     reducer: {
-      start: { shotAt: null },
-      step: (state, { time, hour, waterContent }) => {
-        const since = state.shotAt === null ? Number.POSITIVE_INFINITY : time - state.shotAt
+      start: { shots: [] },
+      step: (state, { time, hour, waterContent, given }) => {
+        const since = time - (state.shots.at(-1)?.time ?? Number.NEGATIVE_INFINITY)
         if (since < run) return [state, { open: true, closeAfter: run - since }]
         if (waterContent > lower || since < REST || !isAllowedHour(hours, hour)) return [state, { open: false }]
-        return [{ shotAt: time }, { open: true, closeAfter: run }]
+        const shots = state.shots.filter((before) => time - before.time < 86400 + run)
+        if (given - (shots[0]?.given ?? given) + shot > maxPerDay + 1e-9) return [state, { open: false }]
+        return [{ shots: [...shots, { time, given }] }, { open: true, closeAfter: run }]
       },
     },
     input: (_, truth) => truth,

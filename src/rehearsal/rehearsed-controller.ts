@@ -50,6 +50,8 @@ export interface RehearsalTruth {
   time: number
   /** Hour of the day. Unit: h. */
   hour: number
+  /** Water through the valve so far, but for what nobody ordered. Unit: L a container. */
+  given: number
 }
 
 /** What a controller wants, in the words of a valve. */

@@ -19,6 +19,11 @@ export interface DiagnosedInput<Input> {
   readonly observed: Observation
 }
 
+/** The order of the controller, with what the diagnosis said. */
+export interface DiagnosedOrder extends ValveOrder {
+  readonly diagnosis: Diagnosis
+}
+
 /**
  * A controller with the diagnosis `watchZone` looking on: it waters as it did, and its alarms are the causes that are suspected, the
  * likeliest first. What the diagnosis gets is what the controller got, and the order that it gave.
@@ -43,7 +48,7 @@ export function rehearsedDiagnosis<State, Input, Output>(
   scene: RehearsalScene,
   controller: RehearsedController<State, Input, Output>,
   change: Partial<WatchZoneSettings> = {},
-): RehearsedController<DiagnosedState<State>, DiagnosedInput<Input>, ValveOrder> {
+): RehearsedController<DiagnosedState<State>, DiagnosedInput<Input>, DiagnosedOrder> {
   requireObject(scene, 'scene')
   requireObject(controller, 'controller')
   const { zone, limits } = checkedScene(scene)
@@ -67,7 +72,7 @@ export function rehearsedDiagnosis<State, Input, Output>(
         const [watched, diagnosis] = watch.step(state.watch, watchedInput(input.observed, order, names))
         return [
           { controller: next, watch: watched },
-          { ...order, alarms: alarmsOf(diagnosis) },
+          { ...order, alarms: alarmsOf(diagnosis), diagnosis },
         ]
       },
     },

@@ -26,7 +26,7 @@ export const SCENE_MEDIA = {
     bypass: 0.04,
     drainLag: 600,
     source: 'invented',
-    known: 'not confirmed',
+    known: 'not-confirmed',
   },
   'coir dust': {
     containerCapacity: 0.765,

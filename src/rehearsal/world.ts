@@ -51,7 +51,7 @@ export function worldOf({ zone, limits, faults, seed, days, start }: CheckedRehe
   const newest = new Float64Array(zone.probes).fill(Number.NaN)
   const stamps = new Float64Array(zone.probes).fill(Number.NaN)
   const shown = new Float64Array(zone.probes).fill(Number.NaN)
-  const truth: RehearsalTruth = { waterContent: zone.waterContent, time: 0, hour: 0 }
+  const truth: RehearsalTruth = { waterContent: zone.waterContent, time: 0, hour: 0, given: 0 }
   const before = containers.held()
   let effects = effectsAt(faults, zone.probes, 0)
   let change = changes.findIndex((time) => time > 0)
@@ -102,6 +102,7 @@ export function worldOf({ zone, limits, faults, seed, days, start }: CheckedRehe
       const now = controllerClock(effects, start, time, calls)
       calls++
       truth.waterContent = containers.mean()
+      truth.given = water.given - water.unordered
       truth.time = time
       truth.hour = (time / 3600) % 24
       const pore = poreEC()

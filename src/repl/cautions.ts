@@ -1,6 +1,6 @@
 import type { CatalogueEntry } from '../catalogue/entry.js'
 import type { Finding } from '../quantity/finding.js'
-import { type Validity, validityOf } from '../quantity/validity.js'
+import { explainValidity, type Validity, validityOf } from '../quantity/validity.js'
 import { LIBRARY } from './library.js'
 import { headsOf } from './typed-arguments.js'
 
@@ -11,7 +11,7 @@ export function cautionsOf(entry: CatalogueEntry, given: readonly unknown[]): re
       const value = inputNamed(name, entry, given)
       return typeof value === 'number' ? [[name, value] as const] : []
     })
-    return validityOf(record, Object.fromEntries(values))
+    return validityOf(record, Object.fromEntries(values)).map(explainValidity)
   })
 }
 

@@ -4,11 +4,11 @@ import { nearestNames } from '../catalogue/nearest-names.js'
 import { sourceInFull } from '../catalogue/source-in-full.js'
 import { maxOf } from '../quantity/extremes.js'
 import { wordsOf } from '../text/text-kind.js'
-import { asked } from './find-words.js'
 import { heldFunctionOf } from './held/functions.js'
 import type { FunctionType, SignatureType } from './held/signature-type.js'
 import { kindsOf, unitOfKind } from './held/signatures.js'
 import { readableTex } from './readable-tex.js'
+import { asked } from './search/asked.js'
 import { callForm } from './typed-arguments.js'
 
 /** Help for a function, by its description, itself or its name. */

@@ -19,7 +19,7 @@ export function calibrationSchema(unknownKeys: UnknownKeys) {
     {
       version: z.literal(1),
       method: wordField('how it was found', 1000),
-      form: choiceField('the curve', ['line', 'square root', 'power', 'quadratic', 'cubic', 'monotone cubic']),
+      form: choiceField('the curve', ['line', 'square-root', 'power', 'quadratic', 'cubic', 'monotone-cubic']),
       exponent: finite('power to which the reading is raised'),
       coefficients: z.array(finite('coefficient', 'm³/m³ per power of the reading')).max(4),
       knots: z.array(knot(unknownKeys)).max(MOST_SAMPLES),
@@ -42,7 +42,7 @@ export function calibrationSchema(unknownKeys: UnknownKeys) {
         )
         .max(MOST_SAMPLES),
       statistics: statistics(unknownKeys).optional(),
-      warnings: z.array(findingField(unknownKeys)).max(1000),
+      findings: z.array(findingField(unknownKeys)).max(1000),
     },
     unknownKeys,
   ).transform((calibration, context) =>

@@ -16,8 +16,8 @@ export type ContainerShape =
   | ({ readonly shape: 'box' } & BoxMeasures)
   | ({ readonly shape: 'cylinder' } & CylinderMeasures)
   | ({ readonly shape: 'frustum' } & FrustumMeasures)
-  | ({ readonly shape: 'tapered box' } & TaperedBoxMeasures)
-  | ({ readonly shape: 'rounded square' } & RoundedSquareMeasures)
+  | ({ readonly shape: 'tapered-box' } & TaperedBoxMeasures)
+  | ({ readonly shape: 'rounded-square' } & RoundedSquareMeasures)
   | ({ readonly shape: 'measured' } & MeasuredSections)
 
 /** A container as it is stored: the measures of the medium in it, not those of the wall. */
@@ -40,14 +40,14 @@ const SHAPES = {
     topDiameter: length('diameter at the surface'),
     height: length('height'),
   }),
-  'tapered box': () => ({
+  'tapered-box': () => ({
     bottomLength: length('length at the bottom'),
     bottomWidth: length('width at the bottom'),
     topLength: length('length at the surface'),
     topWidth: length('width at the surface'),
     height: length('height'),
   }),
-  'rounded square': () => ({
+  'rounded-square': () => ({
     bottomSide: length('side at the bottom'),
     topSide: length('side at the surface'),
     cornerRadius: quantityField('Length', 'radius of the corners'),
@@ -64,8 +64,8 @@ const MAKE: Readonly<Record<keyof typeof SHAPES, (measures: never) => Container>
   box: boxContainer,
   cylinder: cylinderContainer,
   frustum: frustumContainer,
-  'tapered box': taperedBoxContainer,
-  'rounded square': roundedSquareContainer,
+  'tapered-box': taperedBoxContainer,
+  'rounded-square': roundedSquareContainer,
   measured: measuredContainer,
 }
 

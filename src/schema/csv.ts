@@ -2,7 +2,7 @@ import { csvRecords } from './csv-lines.js'
 import { refusal } from './hostile-input.js'
 
 /** No table of this package has more columns. */
-export const MOST_COLUMNS = 100
+const MOST_COLUMNS = 100
 
 /**
  * The fields of a CSV text, row by row, exactly as RFC 4180 writes them: commas, double quotes doubled inside quotes, nothing outside

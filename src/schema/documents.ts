@@ -38,7 +38,7 @@ export interface DocumentTypes {
   readonly reading: ReadingDocument
   readonly record: RecordDocument
   readonly shot: ShotDocument
-  readonly 'plan request': PlanRequestDocument
+  readonly 'plan-request': PlanRequestDocument
   readonly plan: PlanDocument
   readonly zone: ZoneDocument
 }
@@ -54,7 +54,7 @@ export type DocumentName =
   | 'reading'
   | 'record'
   | 'shot'
-  | 'plan request'
+  | 'plan-request'
   | 'plan'
   | 'zone'
 
@@ -94,7 +94,7 @@ export const DOCUMENTS: Readonly<Record<DocumentName, DocumentKind>> = {
   reading: { about: 'One reading of one probe.', version: 1, migrations: [], schema: readingSchema },
   record: { about: 'The readings of one probe over time.', version: 1, migrations: [], schema: recordSchema },
   shot: { about: 'One opening of a valve.', version: 1, migrations: [], schema: shotSchema },
-  'plan request': {
+  'plan-request': {
     about: 'What a plan of shots for a day has to respect.',
     version: 1,
     migrations: [],

@@ -8,11 +8,13 @@ export function findingField(unknownKeys: UnknownKeys) {
     {
       code: wordField('name for programs'),
       level: choiceField('how much it matters', ['note', 'caution', 'danger']),
-      message: wordField('one sentence for people', 2000),
       about: wordField('which input or output').optional(),
       value: z.number().optional(),
-      unit: wordField('unit of the value').optional(),
-      source: wordField('where the rule comes from', 1000).optional(),
+      limit: z.number().optional(),
+      min: z.number().optional(),
+      max: z.number().optional(),
+      unit: wordField('unit of the numbers').optional(),
+      samples: z.array(z.number()).max(2).optional(),
     },
     unknownKeys,
   )

@@ -1,6 +1,6 @@
-import type { Domain } from '../quantity/domain.js'
 import { wholeNumberIn } from '../quantity/guard.js'
 import { DocumentError, shownValue } from './document-error.js'
+import { MOST_CHARACTERS } from './domains.js'
 
 /** Objects inside objects that a document of this package can have. */
 const DEEPEST = 16
@@ -10,14 +10,6 @@ const LONGEST_TEXT = 2000
 const LONGEST_KEY = 200
 /** Names through which a document could reach into the program that reads it. */
 const UNSAFE: readonly string[] = ['__proto__', 'prototype', 'constructor']
-const MOST_CHARACTERS: Domain = {
-  quantity: 'most characters',
-  unit: '1',
-  min: 1,
-  max: Infinity,
-  ends: '[)',
-  hint: 'give the length of the longest text that you accept, a whole number',
-}
 /** Characters of a text that is read unless the caller allows more. */
 const CHARACTERS_BY_DEFAULT = 8_000_000
 

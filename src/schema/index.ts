@@ -3,6 +3,7 @@ export {
   type ContainerShape,
   containerFromDocument,
 } from './container-document.js'
+export type { CsvColumn, CsvSeriesOptions } from './csv-series-options.js'
 export { DocumentError, type DocumentProblem } from './document-error.js'
 export { documentJsonSchema, documentSchema } from './document-schema.js'
 export type { DocumentName, DocumentTypes } from './documents.js'
@@ -20,12 +21,13 @@ export {
   senmlFromReadings,
 } from './senml-readings.js'
 export type { ResolvedSenmlRecord, SenmlRecord } from './senml-record.js'
-export { type CsvColumn, type CsvSeries, type CsvSeriesOptions, seriesFromCsv } from './series-from-csv.js'
+export { type CsvSeries, seriesFromCsv } from './series-from-csv.js'
 export type { Separator } from './table-form.js'
 export type { DateOrder } from './table-times.js'
+export type { ReadingKind } from './terms.js'
 export { type DecodedText, textFromBytes } from './text-from-bytes.js'
 export { readingsFromTidyCsv, type TableOptions, type TableReadings, tidyCsvFromReadings } from './tidy-csv.js'
-export type { ReadingKind, TidyReading } from './tidy-reading.js'
+export type { TidyReading } from './tidy-reading.js'
 export type {
   EmittersDocument,
   LimitsDocument,

@@ -23,15 +23,15 @@ import { objectField, type UnknownKeys } from './object-field.js'
 
 /** Retention models that a document can name, by the `kind` of the model. */
 export type RetentionName =
-  | 'van Genuchten 1980'
-  | 'van Genuchten and Burdine 1980'
-  | 'Brooks and Corey 1964'
-  | 'Campbell 1974'
-  | 'Kosugi 1996'
+  | 'van-genuchten-1980'
+  | 'van-genuchten-burdine-1980'
+  | 'brooks-corey-1964'
+  | 'campbell-1974'
+  | 'kosugi-1996'
   | 'log-logistic'
-  | 'Milks, Fonteno and Larson 1989'
-  | 'Fredlund and Xing 1994'
-  | 'Durner 1994'
+  | 'milks-fonteno-larson-1989'
+  | 'fredlund-xing-1994'
+  | 'durner-1994'
 
 /** A growing medium as it is stored: which curve it has, with which numbers. */
 export interface MediumDocument {
@@ -76,15 +76,15 @@ const limits = () => ({
 const MODELS: Readonly<
   Record<RetentionName, { shape: () => z.core.$ZodLooseShape; make: (parameters: never) => RetentionModel }>
 > = {
-  'van Genuchten 1980': {
+  'van-genuchten-1980': {
     shape: () => ({ ...limits(), alpha: alpha(), n: exponent('exponent n', 1), poreConnection: connection() }),
     make: (parameters: VanGenuchtenParameters) => vanGenuchten1980(parameters),
   },
-  'van Genuchten and Burdine 1980': {
+  'van-genuchten-burdine-1980': {
     shape: () => ({ ...limits(), alpha: alpha(), n: exponent('exponent n', 2), poreConnection: connection() }),
     make: (parameters: VanGenuchtenBurdineParameters) => vanGenuchtenBurdine1980(parameters),
   },
-  'Brooks and Corey 1964': {
+  'brooks-corey-1964': {
     shape: () => ({
       ...limits(),
       airEntry: suction('suction at which air enters'),
@@ -93,7 +93,7 @@ const MODELS: Readonly<
     }),
     make: (parameters: BrooksCoreyParameters) => brooksCorey1964(parameters),
   },
-  'Campbell 1974': {
+  'campbell-1974': {
     shape: () => ({
       saturated: waterContent('saturated water content'),
       airEntry: suction('suction at which air enters'),
@@ -101,7 +101,7 @@ const MODELS: Readonly<
     }),
     make: (parameters: CampbellParameters) => campbell1974(parameters),
   },
-  'Kosugi 1996': {
+  'kosugi-1996': {
     shape: () => ({
       ...limits(),
       medianSuction: suction('suction at which half of the water has gone'),
@@ -119,7 +119,7 @@ const MODELS: Readonly<
     }),
     make: (parameters: LogLogisticRetention) => logLogisticRetention(parameters),
   },
-  'Milks, Fonteno and Larson 1989': {
+  'milks-fonteno-larson-1989': {
     shape: () => ({
       ...limits(),
       alpha: alpha(),
@@ -129,7 +129,7 @@ const MODELS: Readonly<
     }),
     make: (parameters: FiveParameterRetention) => milksFontenoLarson1989(parameters),
   },
-  'Fredlund and Xing 1994': {
+  'fredlund-xing-1994': {
     shape: () => ({
       saturated: waterContent('saturated water content'),
       scaleSuction: suction('scale of the suction'),
@@ -139,7 +139,7 @@ const MODELS: Readonly<
     }),
     make: (parameters: FredlundXingParameters) => fredlundXing1994(parameters),
   },
-  'Durner 1994': {
+  'durner-1994': {
     shape: () => ({
       ...limits(),
       coarseShare: quantityField('Share', 'share of the coarse pores'),
@@ -211,7 +211,7 @@ export function mediumSchema(unknownKeys: UnknownKeys) {
  * ```ts
  * const medium = readDocument('medium', {
  *   version: 1,
- *   model: 'van Genuchten 1980',
+ *   model: 'van-genuchten-1980',
  *   parameters: { residual: '12 %', saturated: '93 %', alpha: 0.1, n: 1.6 },
  * })
  * mediumFromDocument(medium).waterContent(centimetresOfSuction(10)) // => 0.744595

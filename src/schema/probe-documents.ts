@@ -9,7 +9,8 @@ import { KINDS } from '../text/generated/kinds.js'
 import { checked, numberField, quantityField, seriesField, wordField } from './field.js'
 import { instantField } from './instant-field.js'
 import { choiceField, objectField, type UnknownKeys } from './object-field.js'
-import { checkSource, FLAGS, type ReadingKind, readingValue, type TidyReading } from './tidy-reading.js'
+import type { ReadingKind, ReadingOrigin } from './terms.js'
+import { checkSource, FLAGS, readingValue, type TidyReading } from './tidy-reading.js'
 
 /** A probe and where it stands. */
 export interface ProbeDocument {
@@ -34,12 +35,8 @@ export interface ProbeDocument {
 export type ReadingDocument = { readonly version: 1 } & TidyReading
 
 /** The readings of one probe. */
-export interface RecordDocument {
+export interface RecordDocument extends ReadingOrigin {
   readonly version: 1
-  /** Which probe. */
-  readonly source: string
-  /** Of what. */
-  readonly kind: ReadingKind
   /** When. Unit: s. */
   readonly time: Float64Array
   /** How much, NaN where one is missing. Unit: that of the kind. */

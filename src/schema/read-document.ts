@@ -4,6 +4,7 @@ import { jsonData, limitedText, refusal, refuseHostile } from './hostile-input.j
 import { bringUpToDate } from './migrate.js'
 import type { UnknownKeys } from './object-field.js'
 import { problemsOf } from './schema-problems.js'
+import type { ReadingLimit } from './terms.js'
 
 /** How strictly a document is read. */
 export interface ReadOptions {
@@ -12,10 +13,7 @@ export interface ReadOptions {
 }
 
 /** How strictly the text of a document is read. */
-export interface ParseOptions extends ReadOptions {
-  /** Longest text that is looked at; eight million by default. Unit: 1. Range: integers [1, ∞). */
-  readonly maxCharacters?: number
-}
+export interface ParseOptions extends ReadOptions, ReadingLimit {}
 
 /** The kind of document of that name. */
 export function documentKind(name: string): DocumentKind {

@@ -9,13 +9,12 @@ import {
   SENML_VERSION,
   type SenmlRecord,
 } from './senml-record.js'
+import type { ReadingLimit } from './terms.js'
 
 /** What is needed to read a pack. */
-export interface SenmlOptions {
+export interface SenmlOptions extends ReadingLimit {
   /** The moment from which relative times count, such as that of arrival; without it a pack with relative times is refused. Unit: s. Range: any. */
   readonly now?: Instant
-  /** Longest text that is looked at; eight million by default. Unit: 1. Range: integers [1, ∞). */
-  readonly maxCharacters?: number
 }
 
 const WHAT = 'SenML pack'

@@ -6,7 +6,8 @@ import { DocumentError, type DocumentProblem, MOST_PROBLEMS, shownValue } from '
 import { problemFrom } from './problem-from.js'
 import { type ResolvedSenmlRecord, SENML_NAME, type SenmlRecord } from './senml-record.js'
 import { fromSenmlUnit, inSenmlUnit } from './senml-units.js'
-import { checkReading, type ReadingKind, type TidyReading } from './tidy-reading.js'
+import type { ReadingKind } from './terms.js'
+import { checkReading, type TidyReading } from './tidy-reading.js'
 
 /** What each sensor measures: by its full name, or by what stands behind the last colon, slash or underscore of its name. */
 export type SenmlKinds = Readonly<Record<string, ReadingKind>>

@@ -1,5 +1,6 @@
+import type { SenmlUnitAndValue } from './terms.js'
 /** A record of a SenML pack, with the labels of RFC 8428, Table 1. */
-export interface SenmlRecord {
+export interface SenmlRecord extends SenmlUnitAndValue {
   /** Base name, put before the names of this and later records. */
   readonly bn?: string
   /** Base time, added to the times of this and later records. Unit: s. Range: any. */
@@ -14,44 +15,16 @@ export interface SenmlRecord {
   readonly bver?: number
   /** Name. */
   readonly n?: string
-  /** Unit, a symbol of the SenML registry. */
-  readonly u?: string
-  /** Value that is a number. Unit: that of the record. Range: any. */
-  readonly v?: number
-  /** Value that is text. */
-  readonly vs?: string
-  /** Value that is true or false. */
-  readonly vb?: boolean
-  /** Value that is binary, in base 64 with a URL-safe alphabet. */
-  readonly vd?: string
-  /** Sum of the values over time. Unit: that of the record times s. Range: any. */
-  readonly s?: number
   /** Time; below 2^28 it is counted from now. Unit: s. Range: any. */
   readonly t?: number
-  /** Longest time until the next reading. Unit: s. Range: any. */
-  readonly ut?: number
 }
 
 /** A record with its own full name and an absolute time, without base fields: RFC 8428, section 4.6. */
-export interface ResolvedSenmlRecord {
+export interface ResolvedSenmlRecord extends SenmlUnitAndValue {
   /** Full name. */
   readonly n: string
   /** When, in seconds since 1970 in universal time. Unit: s. Range: any. */
   readonly t: number
-  /** Unit, a symbol of the SenML registry. */
-  readonly u?: string
-  /** Value that is a number. Unit: that of the record. Range: any. */
-  readonly v?: number
-  /** Value that is text. */
-  readonly vs?: string
-  /** Value that is true or false. */
-  readonly vb?: boolean
-  /** Value that is binary, in base 64 with a URL-safe alphabet. */
-  readonly vd?: string
-  /** Sum of the values over time. Unit: that of the record times s. Range: any. */
-  readonly s?: number
-  /** Longest time until the next reading. Unit: s. Range: any. */
-  readonly ut?: number
   /** Version of the format, where it is not 10. Unit: 1. Range: any. */
   readonly bver?: number
 }

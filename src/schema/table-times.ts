@@ -86,7 +86,7 @@ function secondsOfZone(zone: string): number | undefined {
 export interface OrderedTimes {
   /** Moment of each row; NaN where a local clock never showed it, or where it cannot be told from another. */
   readonly time: Float64Array
-  readonly order: 'rising' | 'newest first' | 'shuffled'
+  readonly order: 'rising' | 'newest-first' | 'shuffled'
 }
 
 /**
@@ -107,7 +107,7 @@ export function orderedTimes(times: readonly CellTime[], clock: readonly LocalOf
   const straight = inUtc(times)
   if (rises(straight)) return { time: straight, order: 'rising' }
   const turned = inUtc([...times].reverse())
-  if (rises(turned)) return { time: turned.reverse(), order: 'newest first' }
+  if (rises(turned)) return { time: turned.reverse(), order: 'newest-first' }
   const doubtful = (one: CellTime) =>
     'local' in one &&
     clock.filter(({ ahead }, k) => {

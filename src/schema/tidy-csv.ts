@@ -8,14 +8,13 @@ import { unitOfNumbers } from './field.js'
 import { limitedText, refusal } from './hostile-input.js'
 import { instantFromText, textFromInstant } from './instant-text.js'
 import { problemFrom } from './problem-from.js'
-import { checkReading, type ReadingKind, readingValue, type TidyReading } from './tidy-reading.js'
+import type { ReadingKind, ReadingLimit } from './terms.js'
+import { checkReading, readingValue, type TidyReading } from './tidy-reading.js'
 
 /** How a table is read. */
-export interface TableOptions {
+export interface TableOptions extends ReadingLimit {
   /** Whether columns that the table should not have are refused, as by default, or passed over. */
-  readonly unknownColumns?: 'refuse' | 'pass over'
-  /** Longest text that is looked at; eight million by default. Unit: 1. Range: integers [1, ∞). */
-  readonly maxCharacters?: number
+  readonly unknownColumns?: 'refuse' | 'pass-over'
 }
 
 /** The readings of a table, and what became of every row: `rows` is the sum of readings and refused. */
@@ -111,14 +110,14 @@ export function tidyCsvFromReadings(readings: readonly TidyReading[]): string {
 }
 
 /** Where each column stands. */
-function columnsOf(header: readonly string[], unknownColumns: 'refuse' | 'pass over'): (name: string) => number {
+function columnsOf(header: readonly string[], unknownColumns: 'refuse' | 'pass-over'): (name: string) => number {
   const refuse = (problem: string, hint: string) => refusal(WHAT, 'header', '', problem, COLUMNS.join(','), hint)
   for (const name of NEEDED)
     if (!header.includes(name)) throw refuse(`has no column "${name}"`, 'add it to the first row')
   if (new Set(header).size !== header.length) throw refuse('names a column twice', 'name each once')
   const other = header.find((name) => !COLUMNS.includes(name))
   if (other !== undefined && unknownColumns === 'refuse')
-    throw refuse(`has a column "${other.slice(0, 40)}"`, 'remove it, or read with unknownColumns: "pass over"')
+    throw refuse(`has a column "${other.slice(0, 40)}"`, 'remove it, or read with unknownColumns: "pass-over"')
   const places = new Map(header.map((name, i) => [name, i]))
   return (name) => places.get(name) ?? -1
 }

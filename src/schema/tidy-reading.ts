@@ -1,20 +1,13 @@
 import { type Instant, instant } from '../quantity/calendar.js'
 import { InputError } from '../quantity/errors.js'
 import { rawReading } from '../quantity/raw-reading.js'
-import type { KindName } from '../text/generated/kind-types.js'
 import { bounded, quantityFrom } from './field.js'
-
-/** What a reading can be of: a kind of quantity, or the number that a probe reports before calibration. */
-export type ReadingKind = KindName | 'RawReading'
+import type { ReadingKind, ReadingOrigin } from './terms.js'
 
 /** One reading. */
-export interface TidyReading {
+export interface TidyReading extends ReadingOrigin {
   /** When. Unit: s. */
   readonly time: Instant
-  /** Which probe. */
-  readonly source: string
-  /** Of what. */
-  readonly kind: ReadingKind
   /** How much, NaN where the reading is missing. Unit: that of the kind. */
   readonly value: number
   /** Quality flag, as `QUALITY` has them. Unit: 1. */

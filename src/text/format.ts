@@ -1,6 +1,6 @@
-import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
+import { DIGITS, UNCERTAINTY } from './domains.js'
 import type { KindName, KindTypes } from './generated/kind-types.js'
 import { kindNamed } from './kind-named.js'
 import { shownNumber, type TextUnit } from './text-kind.js'
@@ -13,23 +13,6 @@ export interface TextStyle {
   readonly uncertainty?: number
   /** Significant digits where no uncertainty is given; six by default. Unit: 1. Range: integers [1, 17]. */
   readonly digits?: number
-}
-
-const UNCERTAINTY: Domain = {
-  quantity: 'uncertainty',
-  unit: 'unit of the kind',
-  min: 0,
-  max: Infinity,
-  ends: '()',
-  hint: 'give a standard uncertainty above zero, or leave it out',
-}
-const DIGITS: Domain = {
-  quantity: 'digits',
-  unit: '1',
-  min: 1,
-  max: 17,
-  ends: '[]',
-  hint: 'give a whole number of significant digits',
 }
 
 /**

@@ -12,3 +12,4 @@ export {
   propagateMonteCarlo,
 } from './propagate-monte-carlo.js'
 export type { Correlation, Spread, UncertainInput, UncertainInputs } from './uncertain-input.js'
+export { explainUncertaintyFinding, type UncertaintyFinding } from './uncertainty-finding.js'

@@ -1,10 +1,10 @@
 import { studentTwoSided } from '../numerics/student-t.js'
 import { InputError } from '../quantity/errors.js'
-import type { Finding } from '../quantity/finding.js'
 import { requireObject } from '../quantity/require-object.js'
 import { checkConfidence } from './coverage-factor.js'
 import { sensitivity } from './sensitivity.js'
 import { type Correlation, checkInputs, correlationFactor, type UncertainInputs } from './uncertain-input.js'
+import type { UncertaintyFinding } from './uncertainty-finding.js'
 
 /** A function of named inputs and what is known of them. */
 export interface FirstOrderInput<V extends Record<string, number>> {
@@ -44,7 +44,7 @@ export interface UncertainResult {
   readonly expandedUncertainty: number
   /** The inputs, that which matters most first. */
   readonly budget: readonly UncertaintyShare[]
-  readonly warnings: readonly Finding[]
+  readonly findings: readonly UncertaintyFinding[]
 }
 
 /** Bends of less than this share of the standard uncertainty are left unsaid. Common practice, no source. */
@@ -108,11 +108,12 @@ export function propagateFirstOrder<V extends Record<string, number>>(input: Fir
       share: variance > 0 ? shared[i]! / variance : 0,
     }))
     .sort((a, b) => Math.abs(b.share) - Math.abs(a.share))
-  const warnings: Finding[] = []
+  const findings: UncertaintyFinding[] = []
   slopes.forEach(({ bend }, i) => {
-    if (bend === undefined || Math.abs(bend) > BEND * u) warnings.push(bent(names[i]!, bend))
+    if (bend === undefined || Math.abs(bend) > BEND * u) findings.push(bent(names[i]!, bend))
   })
-  if (freedoms.some((n, i) => n !== undefined && correlated[i])) warnings.push(FREEDOM_OF_CORRELATED)
+  if (freedoms.some((n, i) => n !== undefined && correlated[i]))
+    findings.push({ code: 'correlated-degrees-of-freedom', level: 'note', about: 'degreesOfFreedom' })
   return {
     value,
     standardUncertainty: u,
@@ -120,7 +121,7 @@ export function propagateFirstOrder<V extends Record<string, number>>(input: Fir
     coverageFactor: k,
     expandedUncertainty: k * u,
     budget,
-    warnings,
+    findings,
   }
 }
 
@@ -133,24 +134,7 @@ function effectiveFreedom(
   return fourth > 0 && variance > 0 ? variance ** 2 / fourth : undefined
 }
 
-function bent(name: string, bend: number | undefined): Finding {
-  return {
-    code: bend === undefined ? 'input-near-its-end' : 'not-straight',
-    level: 'caution',
-    message:
-      bend === undefined
-        ? `one standard uncertainty of ${name} reaches beyond what the function takes, so that its straight line may mislead: use the Monte Carlo method`
-        : `the function bends over the standard uncertainty of ${name}, so that its straight line may mislead: use the Monte Carlo method`,
-    about: name,
-    ...(bend === undefined ? {} : { value: bend }),
-    source: 'jcgm-100-2008, 5.1.2 note; the limit is common practice, no source',
-  }
-}
-
-const FREEDOM_OF_CORRELATED: Finding = {
-  code: 'correlated-degrees-of-freedom',
-  level: 'note',
-  message: 'the effective degrees of freedom hold for independent inputs; with correlated ones they are only a guide',
-  about: 'degreesOfFreedom',
-  source: 'jcgm-100-2008, G.4.1',
+function bent(name: string, bend: number | undefined): UncertaintyFinding {
+  if (bend === undefined) return { code: 'input-near-its-end', level: 'caution', about: name }
+  return { code: 'not-straight', level: 'caution', about: name, value: bend }
 }

@@ -2,7 +2,6 @@ import { randomNumbers } from '../numerics/random.js'
 import { isPorewaterError } from '../quantity/attempt.js'
 import { SEED } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
-import type { Finding } from '../quantity/finding.js'
 import { wholeNumberIn } from '../quantity/guard.js'
 import { requireObject } from '../quantity/require-object.js'
 import { checkConfidence } from './coverage-factor.js'
@@ -10,6 +9,7 @@ import { DRAWS } from './domains.js'
 import { draw } from './draw.js'
 import type { FirstOrderInput } from './propagate-first-order.js'
 import { checkInputs, correlationFactor } from './uncertain-input.js'
+import type { UncertaintyFinding } from './uncertainty-finding.js'
 
 /** A function of named inputs, what is known of them, and how often to try. */
 export interface MonteCarloInput<V extends Record<string, number>> extends FirstOrderInput<V> {
@@ -43,7 +43,7 @@ export interface DrawnResult {
   readonly draws: number
   /** Draws that the function refused, and that are left out. Unit: 1. */
   readonly refused: number
-  readonly warnings: readonly Finding[]
+  readonly findings: readonly UncertaintyFinding[]
 }
 
 /**
@@ -146,17 +146,11 @@ function summary(results: Float64Array, draws: number, p: number): DrawnResult {
     shortest: between(start),
     draws: n,
     refused,
-    warnings: refused === 0 ? [] : [left(refused, draws)],
+    findings: refused === 0 ? [] : [left(refused, draws)],
   }
 }
 
-function left(refused: number, draws: number): Finding {
-  return {
-    code: 'draws-refused',
-    level: refused > draws / 100 ? 'caution' : 'note',
-    message: `the function refused ${refused} of ${draws} draws, which are left out, so that the spread is too small on that side`,
-    about: 'draws',
-    value: refused,
-    unit: '1',
-  }
+function left(refused: number, draws: number): UncertaintyFinding {
+  const level = refused > draws / 100 ? 'caution' : 'note'
+  return { code: 'draws-refused', level, about: 'draws', value: refused, limit: draws, unit: '1' }
 }

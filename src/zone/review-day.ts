@@ -268,7 +268,7 @@ function rootFindings(root: Known<RootZoneTemperature>): ZoneFinding[] {
     const value = extreme === 'lowest' ? root.value.min : root.value.max
     const { band, findings } = rootTemperatureBand({
       temperature: value as Temperature,
-      organism: 'fruiting vegetables',
+      organism: 'fruiting-vegetables',
     })
     const level = findings[0]?.level ?? 'note'
     return band === 'target' ? [] : [{ code: 'root-zone-temperature', level, band, extreme, value }]

@@ -98,7 +98,15 @@ const REASONS: Record<string, Record<string, readonly string[]>> = {
   'one word for the numbers of several equations': {
     'coefficient: number in 1': ['[0, 1.5]', '[0, 3]'],
     'deficit: VapourPressureDeficit in kPa': ['[-10, 102]', '[0, 10]'],
-    'exponent: number in 1': ['(0, 10]', '(0, 1]', '[-0.5, 1.5]', '[0.1, 10]', '[0.2, 5]', '[0.5, 1.2]', '[0.5, 1]'],
+    'exponent: number in 1': [
+      '(0, 10]',
+      '[-0.5, 1.5]',
+      '[0.001, 1]',
+      '[0.1, 10]',
+      '[0.2, 5]',
+      '[0.5, 1.2]',
+      '[0.5, 1]',
+    ],
     'extinction: number in 1': ['(0, 2]', '[0, ∞)'],
     'factor: number in 1': ['(-∞, ∞)', '(0, 10]', '[1, ∞)'],
     'n: number in 1': ['(0, ∞)', '(1, ∞)', '(2, ∞)'],

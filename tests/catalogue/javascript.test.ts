@@ -1,7 +1,8 @@
-import { type CatalogueEntry, type CatalogueField, catalogue } from 'porewater/catalogue'
+import { type CatalogueEntry, catalogue } from 'porewater/catalogue'
 import { describe, expect, it } from 'vitest'
 import { callInExample } from '../../docs/tools/call-in-example.js'
 import { publicNames } from '../../docs/tools/public-names.js'
+import { argumentIn, isMade, withReplaced } from '../../docs/tools/replaced-argument.js'
 
 /** The library as JavaScript sees it: nothing stops a caller from passing text, null or nothing at all. */
 type Arguments = unknown[]
@@ -20,53 +21,17 @@ const isTyped = (error: unknown) =>
   ['outside-domain', 'bad-input', 'no-convergence', 'bad-document'].includes((error as { code?: string })?.code ?? '')
 const said = (error: unknown) => (error === undefined ? 'answers' : `throws ${String(error).slice(0, 80)}`)
 
-/** The arguments with one value replaced, and the value that stood there; undefined where the example does not reach it. */
-function replaced(entry: CatalogueEntry, args: Arguments, field: CatalogueField, value: unknown) {
-  const names = entry.arguments.filter(({ path }) => !path.includes('.')).map(({ path }) => path)
-  const [head = '', ...keys] = field.path.split('.')
-  let before: unknown
-  const set = (node: unknown, rest: readonly string[]): unknown => {
-    const [key, ...more] = rest
-    if (key === undefined) {
-      before = node
-      return value
-    }
-    if (typeof node !== 'object' || node === null) throw new Error('not reached')
-    return { ...node, [key]: set((node as Record<string, unknown>)[key], more) }
-  }
-  try {
-    const copy = [...args]
-    const position = names.indexOf(head)
-    copy[position] = set(args[position], keys)
-    return { args: copy, before }
-  } catch {
-    return undefined
-  }
-}
-
-/** What functions give back: calibrations, plans, outcomes. Their parts come from the library or through a guard that restores them. */
-const MADE = new Set([
-  ...catalogue.map(({ result }) => result.type),
-  // States of reducers, the day inside a review and a document that was read: made by the library, too.
-  ...['LevelState', 'Reducer<State, Input, Output>', 'ZoneDay', 'RecordDocument'],
-])
-
-/** Whether a field is a part of something that a function of the library made. */
-function isMade(entry: CatalogueEntry, { path }: CatalogueField): boolean {
-  return entry.arguments.some((whole) => path.startsWith(`${whole.path}.`) && MADE.has(whole.type))
-}
-
 /** What passes where it should be refused with a typed error. */
 async function faultsOf(entry: CatalogueEntry): Promise<string[]> {
   const args = await callInExample(entry)
   if (args === undefined) return []
   const faults: string[] = []
   for (const field of entry.arguments) {
-    const now = replaced(entry, args, field, undefined)?.before
+    const now = argumentIn(entry, args, field)
     const feed = (value: unknown) => {
-      const call = replaced(entry, args, field, value)
+      const call = withReplaced(entry, args, field, value)
       if (call === undefined) return
-      const error = thrown(entry, call.args)
+      const error = thrown(entry, call)
       if (!isTyped(error)) faults.push(`${field.path} = ${JSON.stringify(value) ?? 'nothing'}: ${said(error)}`)
     }
     const missing = field.optional ? [] : [undefined, null]

@@ -172,7 +172,7 @@ describe('a calibration', () => {
       reading: rawReading((reading - 300) / 20),
       waterContent: content,
     }))
-    for (const form of ['line', 'square root', 'quadratic', 'cubic', 'monotone cubic'] as const) {
+    for (const form of ['line', 'square-root', 'quadratic', 'cubic', 'monotone-cubic'] as const) {
       drawn(
         chartCalibration({ title: form, calibration: fitCalibration({ samples, form }), readingTitle: 'reading, mV' }),
       )
@@ -180,7 +180,7 @@ describe('a calibration', () => {
     drawn(
       chartCalibration({
         title: 'root',
-        calibration: fitCalibration({ samples: near, form: 'square root' }),
+        calibration: fitCalibration({ samples: near, form: 'square-root' }),
         readingTitle: 'V',
       }),
     )

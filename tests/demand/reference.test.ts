@@ -203,6 +203,12 @@ describe('a day with what is known', () => {
     expect(bare.assumed[0]?.value).toBe(bare.actual)
     expect(bare.assumed[1]?.value).toBe(bare.solar)
     expect(bare.assumed[2]?.value).toBe(bare.windSpeed)
+    expect(bare.assumed.map((finding) => explainWeatherFinding(finding).message)).toEqual([
+      expect.stringMatching(/^no humidity is given: the dew point is taken 0 K below .* makes \d\.\d\d kPa$/),
+      expect.stringMatching(/^neither radiation nor sunshine is given: \d+\.\d MJ\/m²\/d .* called interior/),
+      'no wind is given: 2 m/s at 2 m is taken',
+    ])
+    expectInputError(() => explainWeatherFinding({ ...bare.assumed[2], code: 'rain' } as never), 'finding')
     const dry = dailyReferenceETFao56({
       latitude,
       elevation,
@@ -420,11 +426,11 @@ describe('an hour', () => {
       relativeShortwaveBeforeSunset: 0.8,
     }
     for (const weather of [noon, { ...dakar, relativeShortwaveBeforeSunset: 0.8 }]) {
-      const wished = hourlyReferenceETFao56({ ...weather, surfaceResistance: '50 and 200' }).referenceET
+      const wished = hourlyReferenceETFao56({ ...weather, surfaceResistance: '50-and-200' }).referenceET
       expect(Math.abs(wished - hourlyReferenceETAsce2005(weather).short)).toBeLessThan(0.002)
       expect(hourlyReferenceETFao56({ ...weather, surfaceResistance: '70' })).toEqual(hourlyReferenceETFao56(weather))
     }
-    expect(hourlyReferenceETFao56({ ...noon, surfaceResistance: '50 and 200' }).referenceET).toBeGreaterThan(
+    expect(hourlyReferenceETFao56({ ...noon, surfaceResistance: '50-and-200' }).referenceET).toBeGreaterThan(
       hourlyReferenceETFao56(noon).referenceET,
     )
     expectInputError(() => hourlyReferenceETFao56({ ...noon, surfaceResistance: '60' as never }), 'surfaceResistance')

@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import {
   celsius,
+  explainUseFinding,
   fitDailyUse,
   fraction,
   interceptedFraction,
@@ -156,7 +157,10 @@ describe('the simplified model and the radiation sum', () => {
     const use = (usePerJoule: number) =>
       waterUseFromRadiationSum({ radiationSum: joulesPerSquareCentimetre(100), usePerJoule })
     expect(use(4.08).warnings).toEqual([])
-    expect(use(4.09).warnings).toMatchObject([{ code: 'above-latent-heat', level: 'danger' }])
+    const [above] = use(4.09).warnings
+    expect(above).toMatchObject({ code: 'above-latent-heat', level: 'danger' })
+    expect(above && explainUseFinding(above).message).toMatch(/^4\.09 mL\/m² per J\/cm² is above the 4\.08 that/)
+    expectInputError(() => explainUseFinding({ ...above, code: 'hot' } as never), 'finding')
     // FAO-56 Table 3: 2.45 MJ/kg.
     expect(use(2).ceiling).toBeCloseTo(0.40816, 5)
     expectDomainError(() => use(11), { max: 10 })

@@ -101,9 +101,9 @@ describe('limits of the relations of Malicki and others (1996) and Dobson and ot
     const step = below.permittivity - above.permittivity
     expect(step).toBeGreaterThan(1.5)
     for (const near of [below, above, at(1.3e9)])
-      expect(near.warnings).toMatchObject([{ code: 'between-fits', level: 'caution', unit: '1' }])
-    expect(above.warnings[0]?.value).toBeCloseTo(step, 6)
-    for (const far of [at(1e9), at(1.29e9), at(1.41e9), at(5e9)]) expect(far.warnings).toEqual([])
+      expect(near.findings).toMatchObject([{ code: 'between-fits', level: 'caution', unit: '1' }])
+    expect(above.findings[0]?.value).toBeCloseTo(step, 6)
+    for (const far of [at(1e9), at(1.29e9), at(1.41e9), at(5e9)]) expect(far.findings).toEqual([])
   })
   it('undoes Wang and Schmugge up to the porosity', () => {
     const soil = { sand: 0.4, clay: 0.2, bulkDensity: 1.4, water: 79.5 }

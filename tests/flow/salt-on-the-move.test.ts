@@ -225,6 +225,13 @@ print(json.dumps(out))`
     }
     expect(soluteFrontVanGenuchtenAlves1982(front(10, 100 * timeTo(10)))).toBeCloseTo(2, 9)
   })
+  it('give the old or the new water where so little or so much time overflows the arithmetic', () => {
+    for (const form of [soluteFrontOgataBanks1961, soluteFrontVanGenuchtenAlves1982]) {
+      expect(form(front(10, 1e-300))).toBeCloseTo(5, 9)
+      expect(form({ ...front(0, 1e-300), dispersivity: 1e-80 as never })).toBe(2)
+      expect(form({ ...front(10, 60), downwardFlux: 1e200 as never })).toBe(2)
+    }
+  })
   it('refuse a flow that stands still and a place above the surface', () => {
     expectDomainError(
       () => soluteFrontOgataBanks1961({ ...front(1, 1), downwardFlux: millimetresPerHour<WaterFlux>(0) }),

@@ -41,6 +41,65 @@ function wrongExports(files: readonly { readonly path: string; readonly code: st
     })
 }
 
+/** The compiler's own helpers, which say what a constructor makes and are never written by hand. */
+const HELPERS = ['Made', 'IsUnion']
+/** What a reducer remembers is written down and handed back, not read: the parts of a state need no name outside. */
+const OPAQUE = /State$|Counters$|^HeldEntry$|^KeptRows$/
+
+/** Exported constants that no index lists and no other file imports, and types without a name in an index that public ones are made of. */
+function unlisted(files: readonly { readonly path: string; readonly code: string }[], users = files): string[] {
+  const taken = (isIndex: boolean) =>
+    new Set(
+      users
+        .filter(({ path }) => path.endsWith('/index.ts') === isIndex)
+        .flatMap(({ path, code }) =>
+          importsOf(path, code).flatMap(({ from, names }) => names.map((n) => `${from} ${n}`)),
+        ),
+    )
+  const [listed, used] = [taken(true), taken(false)]
+  return files
+    .filter(({ path }) => !path.endsWith('/index.ts'))
+    .flatMap(({ path, code }) => {
+      const source = parse(path, code)
+      const origins = new Map<string, string>(
+        importsOf(path, code).flatMap(({ from, names }) => names.map((name) => [name, `${from} ${name}`] as const)),
+      )
+      for (const one of source.statements)
+        if (ts.isInterfaceDeclaration(one) || ts.isTypeAliasDeclaration(one))
+          origins.set(one.name.text, `${path} ${one.name.text}`)
+      return source.statements.filter(isExported).flatMap((one) => {
+        if (ts.isVariableStatement(one))
+          return one.declarationList.declarations
+            .flatMap(({ name }) => name.getText().match(/\w+/g) ?? [])
+            .map((name) => `${path} ${name}`)
+            .filter((key) => !listed.has(key) && !used.has(key) && !used.has(`${path} *`))
+            .map((key) => `${key}: nobody imports it`)
+        const name = (one as ts.FunctionDeclaration).name?.text ?? ''
+        // Errors are made inside: what their constructors take needs no name outside.
+        if (ts.isClassDeclaration(one) || !listed.has(`${path} ${name}`) || OPAQUE.test(name)) return []
+        return typesIn(one)
+          .filter((type) => !HELPERS.includes(type))
+          .flatMap((type) => origins.get(type) ?? [])
+          .filter((key) => !listed.has(key))
+          .map((key) => `${key}: is part of ${name}, but no index lists it`)
+      })
+    })
+}
+
+const isExported = (one: ts.Statement) =>
+  ts.canHaveModifiers(one) && ts.getModifiers(one)?.some(({ kind }) => kind === ts.SyntaxKind.ExportKeyword)
+
+/** The types that a declaration names, apart from what it extends and from the code inside. */
+function typesIn(node: ts.Node): string[] {
+  if (ts.isBlock(node) || ts.isHeritageClause(node)) return []
+  const own = ts.isTypeReferenceNode(node) && ts.isIdentifier(node.typeName) ? [node.typeName.text] : []
+  const found = [...own]
+  node.forEachChild((child) => {
+    found.push(...typesIn(child))
+  })
+  return found
+}
+
 const topics = sourceFiles().filter(
   ({ path }) => path !== 'src/index.ts' && existsSync(`${root}src/${folderOf(path)}/index.ts`),
 )
@@ -54,6 +113,26 @@ describe('what files export', () => {
   it('is public and listed in an index, or inner and used by another file', () => {
     expect(topics.length).toBeGreaterThan(400)
     expect(wrongExports(sourceFiles(), [...sourceFiles(), ...sourceFiles('tests')])).toEqual([])
+  })
+  it('is used, where it is a constant, and listed, where a public function or type is made of it', () => {
+    const users = ['src', 'tests', 'docs', 'benchmarks'].flatMap(sourceFiles)
+    expect(unlisted(sourceFiles(), users)).toEqual([])
+  })
+  it('would be refused as a constant that nobody uses, or as the input of a public function without a name outside', () => {
+    const code =
+      "import type { Depth } from './z.js'\nexport const LIMIT = 1\nexport interface Input {\n  readonly depth: Depth\n}\nexport function one(input: Input): void {}\n"
+    const found = (index: string) =>
+      unlisted([
+        { path: 'src/x/y.ts', code },
+        { path: 'src/x/index.ts', code: index },
+      ])
+    expect(found("export { one } from './y.js'")).toEqual([
+      'src/x/y.ts LIMIT: nobody imports it',
+      'src/x/y.ts Input: is part of one, but no index lists it',
+    ])
+    expect(found("export { type Input, LIMIT, one } from './y.js'")).toEqual([
+      'src/x/z.ts Depth: is part of Input, but no index lists it',
+    ])
   })
   it('would be refused when a public function is left out of its index', () => {
     const code = '/**\n * One.\n * @example\n * x\n */\nexport function one(): number {\n  return 1\n}\n'

@@ -7,6 +7,7 @@ import {
   emitterFlowAt,
   emitterFlowRatio,
   emitterPressureFor,
+  explainEmitterFinding,
   fitEmitterCurve,
   inMetresOfWater,
   kilopascals,
@@ -24,17 +25,17 @@ import { checkPublished } from '../support/published.js'
 import { expectDomainError, expectInputError } from '../support/refusals.js'
 
 checkPublished('irrigation', 'emitter.flow', ({ k, x, H }) => ({
-  q: emitterFlowAt(emitterCurve({ coefficient: k, pressureUnit: 'metre of water', exponent: x }), metresOfWater(H)),
+  q: emitterFlowAt(emitterCurve({ coefficient: k, pressureUnit: 'metre-of-water', exponent: x }), metresOfWater(H)),
 }))
 checkPublished('irrigation', 'emitter.fit', ({ q1, H1, q2, H2 }) => {
   const curve = fitEmitterCurve({
     first: { pressure: metresOfWater(H1), flow: litresPerHour(q1) },
     second: { pressure: metresOfWater(H2), flow: litresPerHour(q2) },
   })
-  return { x: curve.exponent, k: emitterCoefficient(curve, 'metre of water') }
+  return { x: curve.exponent, k: emitterCoefficient(curve, 'metre-of-water') }
 })
 checkPublished('irrigation', 'emitter.pressure', ({ q, q_ref, H_ref, x }) => {
-  const curve = emitterCurve({ coefficient: q_ref / H_ref ** x, pressureUnit: 'metre of water', exponent: x })
+  const curve = emitterCurve({ coefficient: q_ref / H_ref ** x, pressureUnit: 'metre-of-water', exponent: x })
   return { H: inMetresOfWater(emitterPressureFor(curve, litresPerHour(q))) }
 })
 checkPublished('irrigation', 'emitter.ratio', ({ H1, H2, x }) => ({
@@ -58,7 +59,7 @@ checkPublished('irrigation', 'pump.schedule', ({ zones, run, gap, starts_h, shar
 const coefficients = fc.double({ min: 0.01, max: 20, noNaN: true })
 const exponents = fc.double({ min: 0.1, max: 1, noNaN: true })
 const pressures = fc.double({ min: 5, max: 400, noNaN: true })
-const units = fc.constantFrom<EmitterPressureUnit>('kPa', 'bar', 'psi', 'metre of water')
+const units = fc.constantFrom<EmitterPressureUnit>('kPa', 'bar', 'psi', 'metre-of-water')
 
 describe('the curve of an emitter', () => {
   it('gives its coefficient back in the unit to which it belongs', () => {
@@ -73,7 +74,7 @@ describe('the curve of an emitter', () => {
     fc.assert(
       fc.property(coefficients, exponents, (coefficient, exponent) => {
         const per = (pressureUnit: EmitterPressureUnit) => emitterCurve({ coefficient, pressureUnit, exponent })
-        expect(emitterFlowAt(per('metre of water'), metresOfWater(1))).toBeCloseTo(coefficient, 9)
+        expect(emitterFlowAt(per('metre-of-water'), metresOfWater(1))).toBeCloseTo(coefficient, 9)
         expect(emitterFlowAt(per('psi'), poundsPerSquareInch(1))).toBeCloseTo(coefficient, 9)
         expect(emitterFlowAt(per('bar'), kilopascals(100))).toBeCloseTo(coefficient, 9)
       }),
@@ -112,7 +113,10 @@ describe('the curve of an emitter', () => {
       expect(checkEmitterPressure(curve, metresOfWater(15))).toEqual([])
       expect(checkEmitterPressure(curve, metresOfWater(10))).toEqual([])
       expect(checkEmitterPressure(curve, metresOfWater(4))).toMatchObject([{ code: 'pressure-below-curve' }])
-      expect(checkEmitterPressure(curve, metresOfWater(30))).toMatchObject([{ code: 'pressure-above-curve' }])
+      const [above] = checkEmitterPressure(curve, metresOfWater(30))
+      expect(above).toMatchObject({ code: 'pressure-above-curve', unit: 'kPa' })
+      // 20 m of water are 196.1 kPa, 30 m are 294.2 kPa.
+      expect(above && explainEmitterFinding(above).message).toMatch(/^294\.2 kPa is above 196 kPa/)
     }
     expect(
       checkEmitterPressure(emitterCurve({ coefficient: 2, pressureUnit: 'kPa', exponent: 0 }), kilopascals(1)),

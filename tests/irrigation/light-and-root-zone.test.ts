@@ -4,6 +4,7 @@ import {
   celsius,
   countLight,
   decisiemensPerMetre,
+  explainBandFinding,
   fraction,
   grams,
   inMillilitres,
@@ -75,11 +76,19 @@ checkPublished('irrigation', 'temperature.mix', ({ V1, T1, V2, T2 }) => ({
 const salts = (method: MediaTestMethod, ec: number) =>
   mediaSaltBand({ method, ec: decisiemensPerMetre<SolutionEC>(ec) }).band
 checkPublished('irrigation', 'bands.pour_through', ({ EC }) => ({ class: salts('pour-through', EC) }))
-checkPublished('irrigation', 'bands.sme', ({ EC }) => ({ class: salts('saturated media extract', EC) }))
-checkPublished('irrigation', 'bands.one_to_two', ({ EC }) => ({ class: salts('one to two', EC) }))
+checkPublished('irrigation', 'bands.sme', ({ EC }) => ({ class: salts('saturated-media-extract', EC) }))
+checkPublished('irrigation', 'bands.one_to_two', ({ EC }) => ({ class: salts('one-to-two', EC) }))
 checkPublished('irrigation', 'bands.pythium', ({ T }) => ({
   class: rootTemperatureBand({ temperature: celsius(T), organism: 'Pythium' }).band,
 }))
+
+const ORGANISMS = [
+  'fruiting-vegetables',
+  'Pythium',
+  'Pythium myriotylum',
+  'Phytophthora cryptogea',
+  'Phytophthora nicotianae',
+] as const
 
 describe('the light counter', () => {
   const threshold = joulesPerSquareCentimetre(100)
@@ -185,23 +194,23 @@ describe('bands of the root zone', () => {
     expect(airSpaceBand(percent(12.9)).band).toBe('low')
     expect(airSpaceBand(percent(31)).band).toBe('high')
     // 2.6 dS/m by three methods: the comparison that extension services print.
-    expect(salts('one to two', 2.6)).toBe('extreme')
-    expect(salts('saturated media extract', 2.6)).toBe('normal')
+    expect(salts('one-to-two', 2.6)).toBe('extreme')
+    expect(salts('saturated-media-extract', 2.6)).toBe('normal')
     expect(salts('pour-through', 2.6)).toBe('low')
   })
   it('depend on the organism: cold favours one mould and warmth another', () => {
     const at = (degrees: number, organism: Parameters<typeof rootTemperatureBand>[0]['organism']) =>
       rootTemperatureBand({ temperature: celsius(degrees), organism })
     expect(at(10, 'Phytophthora cryptogea')).toMatchObject({ band: 'zoospores', findings: [{ level: 'caution' }] })
-    expect(at(31, 'Phytophthora cryptogea')).toMatchObject({ band: 'no zoospores', findings: [{ level: 'note' }] })
+    expect(at(31, 'Phytophthora cryptogea')).toMatchObject({ band: 'no-zoospores', findings: [{ level: 'note' }] })
     expect(at(10.5, 'Phytophthora nicotianae').findings[0]?.level).toBe('note')
     expect(at(27, 'Phytophthora nicotianae')).toMatchObject({ band: 'best', findings: [{ level: 'caution' }] })
     expect(at(22.9, 'Pythium').band).toBe('Pythium dissotocum')
     // The two were compared from 17 °C, which belongs to the comparison.
     expect(at(17, 'Pythium').band).toBe('Pythium dissotocum')
-    expect(at(16.9, 'Pythium').band).toBe('not studied')
+    expect(at(16.9, 'Pythium').band).toBe('not-studied')
     expect(at(27, 'Pythium').band).toBe('Pythium aphanidermatum')
-    expect(at(24, 'fruiting vegetables').band).toBe('target')
+    expect(at(24, 'fruiting-vegetables').band).toBe('target')
     expectInputError(() => at(20, 'roses' as never), 'organism')
   })
   it('each give a number, a source and a caution', () => {
@@ -214,8 +223,16 @@ describe('bands of the root zone', () => {
       expect(band.findings[0]?.source).toMatch(/\w/)
       expect(band.findings[0]?.value).toBe(band.value)
       expect(band.caution).toMatch(/\w/)
-      expect(band.findings[0]?.message).toContain(String(band.value))
+      expect(band.findings.map(explainBandFinding)[0]?.message).toContain(String(band.value))
     }
+    const [air] = airSpaceBand(percent(20)).findings
+    expectInputError(() => explainBandFinding({ ...air, band: 'airy' } as never), 'finding')
+  })
+  it('have words in every table', () => {
+    for (const organism of ORGANISMS)
+      for (let degrees = -5; degrees <= 60; degrees += 0.5)
+        for (const finding of rootTemperatureBand({ temperature: celsius(degrees), organism }).findings)
+          expect(explainBandFinding(finding).message).toMatch(/^-?[\d.]+ °C: \w.{5}/)
   })
   it('relate oxygen to what water can hold at the site', () => {
     const water = { concentration: milligramsPerLitreOfOxygen(6), temperature: celsius(25) }

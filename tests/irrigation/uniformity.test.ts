@@ -4,6 +4,7 @@ import {
   christiansenUniformity,
   designEmissionUniformity,
   emitterGrade,
+  explainEmitterFinding,
   flowVariation,
   flowVariationCoefficient,
   fraction,
@@ -102,6 +103,12 @@ describe('a catch test', () => {
     expect(sheet.weak).toEqual([5])
     expect(sheet.minFlow).toBe(0)
     expect(sheet.warnings.map(({ code }) => code)).toEqual(['few-catches', 'uneven-zone', 'weak-emitters'])
+    expect(sheet.warnings.map((finding) => explainEmitterFinding(finding).message)).toEqual([
+      expect.stringMatching(/^8 catches say little .* take 16 or more/),
+      expect.stringMatching(/^the driest quarter gets \d+ % of the mean/),
+      expect.stringMatching(/^1 of 8 emitters give less/),
+    ])
+    expectInputError(() => explainEmitterFinding({ ...sheet.warnings[0], code: 'clogged' } as never), 'finding')
   })
   it('has no factor where the driest quarter is dry', () => {
     expect(catchTest({ catches: [0, 1, 1, 1], duration: minutes(1) }).runTimeFactor).toBeUndefined()

@@ -19,7 +19,7 @@ import {
 
 /** The open records, walked forward: each forecast has seen readings before its moment only. */
 
-export const shotLimits = { minRise: waterContentChange(0.008), maxRiseTime: minutes(40), maxStep: minutes(11) }
+const shotLimits = { minRise: waterContentChange(0.008), maxRiseTime: minutes(40), maxStep: minutes(11) }
 const SETTLE = 3600
 
 export interface Record01 {
@@ -45,7 +45,7 @@ export interface DryDown {
   readonly waterContent: readonly number[]
 }
 
-export function dryDownsOf(time: Float64Array, content: Float64Array): DryDown[] {
+function dryDownsOf(time: Float64Array, content: Float64Array): DryDown[] {
   const shots = findShots({ time, waterContent: content, ...shotLimits })
   const found: DryDown[] = []
   let current: { time: number[]; waterContent: number[] } = { time: [], waterContent: [] }
@@ -81,7 +81,7 @@ export function dryDownsOf(time: Float64Array, content: Float64Array): DryDown[]
 }
 
 /** The end of a straight line through the last half hour. */
-export function lineEnd(down: DryDown, now: number, back = 1800): number {
+function lineEnd(down: DryDown, now: number, back = 1800): number {
   const at = down.time.flatMap((t, i) => (t <= now && t >= now - back ? [i] : []))
   const { slope, mean, meanTime } = line(
     at.map((i) => down.time[i] as number),

@@ -32,7 +32,7 @@ checkPublished(
       dryMass: grams(oven_dry_mass),
     })
     // The readings of this row leave no room for solids, and the result must say so.
-    expect(found.warnings).toMatchObject([{ code: 'more-than-full', level: 'danger' }])
+    expect(found.findings).toMatchObject([{ code: 'more-than-full', level: 'danger' }])
     return { ...inPercents(found), bulk_density: found.bulkDensity }
   },
 )
@@ -53,7 +53,7 @@ checkPublished('hydraulics', 'media.gravimetric_test', (given) => {
     potMass: grams(given.pot_mass),
     mediumVolume: millilitres(given.medium_volume),
   })
-  expect(found.warnings).toEqual([])
+  expect(found.findings).toEqual([])
   return {
     ...inPercents(found),
     bulk_density: found.bulkDensity,
@@ -182,9 +182,9 @@ describe('bench tests', () => {
   })
   it('warn when the solids would be lighter or heavier than any', () => {
     expect(
-      weighedPotTest({ ...pot, saturatedMass: grams(1400), drainedMass: grams(1300), potMass: grams(300) }).warnings,
+      weighedPotTest({ ...pot, saturatedMass: grams(1400), drainedMass: grams(1300), potMass: grams(300) }).findings,
     ).toMatchObject([{ code: 'odd-solids', level: 'caution' }])
-    expect(weighedPotTest({ ...pot, mediumVolume: litres(2) }).warnings).toMatchObject([{ code: 'odd-solids' }])
+    expect(weighedPotTest({ ...pot, mediumVolume: litres(2) }).findings).toMatchObject([{ code: 'odd-solids' }])
   })
   it('refuse readings that contradict each other', () => {
     expectInputError(() => weighedPotTest({ ...pot, drainedMass: grams(2500) }), 'drainedMass')

@@ -42,7 +42,7 @@ checkPublished('hydraulics', 'retention.durner_inverse', ({ theta, ...curve }) =
 
 const numbers = (min: number, max: number) => fc.double({ min, max, noNaN: true })
 checkRetentionModel(
-  'Durner 1994',
+  'durner-1994',
   fc
     .record({
       theta_r: numbers(0, 0.3),

@@ -180,8 +180,8 @@ describe('fitRetention', () => {
   })
   it('says when an end of the curve is extrapolated or a limit reached', () => {
     const near = drawn(peat, 0.002).filter((p) => p.suction > 1 && p.suction < 60)
-    const { warnings } = fitRetention({ form: formVanGenuchten1980, points: near, residual: waterContent(0) })
-    expect(warnings).toMatchObject([{ code: 'residual-extrapolated', level: 'caution' }])
+    const { findings } = fitRetention({ form: formVanGenuchten1980, points: near, residual: waterContent(0) })
+    expect(findings).toMatchObject([{ code: 'residual-extrapolated', level: 'caution' }])
     const dry = vanGenuchten1980({
       residual: waterContent(0),
       saturated: waterContent(0.9),
@@ -189,7 +189,7 @@ describe('fitRetention', () => {
       n: 1.3,
     })
     const held = fitRetention({ form: formVanGenuchten1980, points: drawn(dry, 0.003) })
-    expect(held.warnings.filter((w) => w.code === 'at-limit').map((w) => w.about)).toEqual(
+    expect(held.findings.filter((w) => w.code === 'at-limit').map((w) => w.about)).toEqual(
       held.model.residual === 0 ? ['residual'] : [],
     )
   })

@@ -44,7 +44,7 @@ checkPublished('hydraulics', 'retention.fredlund_xing_inverse', ({ theta, ...cur
 
 const numbers = (min: number, max: number) => fc.double({ min, max, noNaN: true })
 checkRetentionModel(
-  'Fredlund and Xing 1994',
+  'fredlund-xing-1994',
   fc
     .record({
       theta_s: numbers(0.3, 1),

@@ -6,7 +6,7 @@ import { checkRetentionModel } from '../support/retention-properties.js'
 
 const medium = { residual: waterContent(0.06), saturated: waterContent(0.4), alpha: perCentimetre(0.1) }
 checkRetentionModel(
-  'Gardner 1958',
+  'gardner-1958',
   fc
     .double({ min: -3, max: 0, noNaN: true })
     .map((power) => gardner1958({ ...medium, alpha: perCentimetre(10 ** power) })),

@@ -14,7 +14,7 @@ const sand = {
   conductivityGamma: 4.74,
 }
 checkRetentionModel(
-  'Haverkamp 1977',
+  'haverkamp-1977',
   fc
     .record({
       alpha: numbers(0, 8).map((p) => 10 ** p),

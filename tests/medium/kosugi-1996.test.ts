@@ -37,7 +37,7 @@ checkPublished('hydraulics', 'retention.kosugi_inverse', ({ theta, ...curve }) =
 
 const numbers = (min: number, max: number) => fc.double({ min, max, noNaN: true })
 checkRetentionModel(
-  'Kosugi 1996',
+  'kosugi-1996',
   fc
     .record({
       theta_r: numbers(0, 0.3),

@@ -39,13 +39,13 @@ const brooksCorey = {
   lambda: 0.7,
 }
 checkRetentionModel(
-  'Brooks and Corey 1964',
+  'brooks-corey-1964',
   fc
     .record({ airEntry: numbers(0.5, 100).map(centimetresOfSuction), lambda: numbers(0.05, 4) })
     .map((p) => brooksCorey1964({ ...brooksCorey, ...p })),
 )
 checkRetentionModel(
-  'Campbell 1974',
+  'campbell-1974',
   fc
     .record({ airEntry: numbers(0.5, 100).map(centimetresOfSuction), b: numbers(0.3, 15) })
     .map((p) => campbell1974({ saturated: waterContent(0.8), ...p })),

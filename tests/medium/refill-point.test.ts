@@ -41,7 +41,7 @@ const medium = vanGenuchten1980({
 const slab = boxContainer({ length: centimetres(100), width: centimetres(15), height: centimetres(7.5) })
 const pot = cylinderContainer({ diameter: centimetres(20), height: centimetres(20) })
 const capacity = containerCapacity({ container: slab, medium })
-const codes = (request: LimitsRequest) => irrigationLimits(request).warnings.map((finding) => finding.code)
+const codes = (request: LimitsRequest) => irrigationLimits(request).findings.map((finding) => finding.code)
 
 describe('refill point', () => {
   it('by depletion is the full point with none of it used and the lower limit with all of it', () => {
@@ -100,13 +100,13 @@ describe('irrigation limits', () => {
             maxSuction: centimetresOfSuction(suction),
           })
           const of = (name: string) => limits.considered.find((limit) => limit.limit === name)?.waterContent as number
-          expect(limits.full.waterContent).toBe(Math.min(of('container capacity'), of('least air')))
+          expect(limits.full.waterContent).toBe(Math.min(of('container-capacity'), of('min-air')))
           expect(limits.refill.waterContent).toBe(Math.max(of('depletion'), of('suction')))
           expect(of(limits.full.limit)).toBe(limits.full.waterContent)
           expect(of(limits.refill.limit)).toBe(limits.refill.waterContent)
           const room = limits.full.waterContent - limits.refill.waterContent
           expect(limits.waterBetween).toBeCloseTo(room * container.volume, 12)
-          expect(limits.warnings.some((finding) => finding.code === 'no-room')).toBe(room <= 0)
+          expect(limits.findings.some((finding) => finding.code === 'no-room')).toBe(room <= 0)
           expect(limits.airAtFull).toBeCloseTo(0.93 - limits.full.waterContent, 14)
         },
       ),
@@ -115,8 +115,8 @@ describe('irrigation limits', () => {
   it('say when a drained container has less air than the roots need', () => {
     const request = { container: slab, medium, depletion: percent(20) as never, lowerLimit: waterContent(0.3) }
     const limits = irrigationLimits({ ...request, minAir: percent(15) })
-    expect(limits.full).toEqual({ waterContent: 0.93 - 0.15, limit: 'least air' })
-    expect(limits.warnings).toContainEqual(
+    expect(limits.full).toEqual({ waterContent: 0.93 - 0.15, limit: 'min-air' })
+    expect(limits.findings).toContainEqual(
       expect.objectContaining({ code: 'air-below-min', level: 'caution', value: 0.93 - capacity }),
     )
     expect(codes({ ...request, container: pot, minAir: percent(15) })).not.toContain('air-below-min')
@@ -160,7 +160,7 @@ describe('irrigation limits', () => {
       minAir: percent(40),
       maxSuction: centimetresOfSuction(5),
     })
-    expect(limits.warnings[0]).toMatchObject({ code: 'no-room', level: 'danger' })
+    expect(limits.findings[0]).toMatchObject({ code: 'no-room', level: 'danger' })
     expect(limits.waterBetween).toBeLessThan(0)
   })
   it('refuse what contradicts itself', () => {

@@ -48,7 +48,7 @@ checkPublished('hydraulics', 'lag.k_collapse', (curve) => {
 })
 
 checkRetentionModel(
-  'van Genuchten 1980',
+  'van-genuchten-1980',
   fc
     .record({
       theta_r: fc.double({ min: 0, max: 0.3, noNaN: true }),

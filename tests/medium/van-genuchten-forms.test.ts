@@ -64,11 +64,11 @@ checkPublished('hydraulics', 'retention.log_logistic', ({ theta_low, theta_high,
 const alphas = fc.double({ min: 1e-3, max: 1, noNaN: true }).map(perCentimetre)
 const exponents = (min: number, max: number) => fc.double({ min, max, noNaN: true })
 checkRetentionModel(
-  'van Genuchten and Burdine 1980',
+  'van-genuchten-burdine-1980',
   fc.record({ alpha: alphas, n: exponents(2.05, 8) }).map((p) => vanGenuchtenBurdine1980({ ...limits, ...p })),
 )
 checkRetentionModel(
-  'Milks, Fonteno and Larson 1989',
+  'milks-fonteno-larson-1989',
   fc
     .record({ alpha: alphas, n: exponents(0.8, 6), m: exponents(0.05, 3) })
     .map((p) => milksFontenoLarson1989({ ...limits, ...p })),

@@ -16,7 +16,11 @@ import { fileURLToPath } from 'node:url'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 
 const root = fileURLToPath(new URL('../../', import.meta.url))
+const OPTIONAL = ['mathjs', 'zod', 'd3-scale', 'd3-shape']
 let folder = ''
+
+const packed = () => JSON.parse(readFileSync(join(folder, 'node_modules/porewater/package.json'), 'utf8'))
+const commandFile = (): string => packed().bin.porewater
 
 /** Runs a program in the consumer's folder and gives what it printed; a failure shows what it said. */
 function run(program: string, ...args: string[]): string {
@@ -37,13 +41,11 @@ beforeAll(() => {
       stdio: ['ignore', 'pipe', 'ignore'],
     }),
   )
-  mkdirSync(join(folder, 'node_modules/porewater'), { recursive: true })
-  run('tar', 'xzf', filename, '-C', 'node_modules/porewater', '--strip-components=1')
-  const { bin } = JSON.parse(readFileSync(join(folder, 'node_modules/porewater/package.json'), 'utf8'))
-  mkdirSync(join(folder, 'node_modules/.bin'))
-  symlinkSync(join('../porewater', bin.porewater), join(folder, 'node_modules/.bin/porewater'))
-  // What the package depends on, as an installer would lay it; nothing else is in reach.
-  for (const dependency of ['acorn', 'mathjs', 'zod', 'd3-scale', 'd3-shape']) {
+  writeFileSync(join(folder, 'package.json'), '{}')
+  // npm itself lays the package and its command; out of reach of a registry it leaves the optional packages out.
+  run('npm', 'install', '--offline', '--omit=optional', '--no-audit', '--no-fund', '--no-package-lock', `./${filename}`)
+  // What it may depend on, as npm lays it; nothing else is in reach.
+  for (const dependency of OPTIONAL) {
     symlinkSync(join(root, 'node_modules', dependency), join(folder, 'node_modules', dependency))
   }
 }, 120_000)
@@ -94,12 +96,11 @@ describe('the packed package in an empty folder', () => {
       expect(node('--input-type=module', '-e', esm)).toMatchObject({ status: 0, stdout: '2 0.003\n' })
       expect(node('--input-type=commonjs', '-e', cjs)).toMatchObject({ status: 0, stdout: '2 0.003\n' })
       expect(node('--input-type=module', '-e', "import 'porewater/schema'").stderr).toMatch(/Cannot find package 'zod'/)
-      const command = node('node_modules/porewater/dist/repl/bin.js', 'litres', '2')
-      expect(command).toMatchObject({
-        status: 2,
-        stdout: '',
-        stderr: expect.stringMatching(/^The command needs .*npm install/),
-      })
+      // The command brings what it needs; only a product of two units asks mathjs.
+      const bin = join('node_modules/porewater', commandFile())
+      expect(node(bin, 'litres', '2')).toMatchObject({ status: 0, stdout: '{"result":2,"unit":"L"}\n', stderr: '' })
+      const session = spawnSync('node', [bin], { cwd: lean, encoding: 'utf8', input: 'litres(2) * metres(3)\n' })
+      expect(session).toMatchObject({ status: 1, stdout: expect.stringMatching(/needs mathjs; .*npm install mathjs/) })
       writeFileSync(join(lean, 'package.json'), '{ "type": "module" }')
       writeFileSync(
         join(lean, 'a.ts'),
@@ -114,6 +115,16 @@ describe('the packed package in an empty folder', () => {
       rmSync(lean, { recursive: true, force: true })
     }
   }, 60_000)
+  it('runs nothing when it is installed, and neither does what it may bring', () => {
+    for (const script of ['preinstall', 'install', 'postinstall', 'prepare'])
+      expect(packed().scripts, script).not.toHaveProperty(script)
+    expect(packed().dependencies).toBeUndefined()
+    expect(Object.keys(packed().optionalDependencies).sort()).toEqual([...OPTIONAL].sort())
+    const lock = JSON.parse(readFileSync(join(root, 'package-lock.json'), 'utf8')).packages
+    const shipped = Object.entries<{ dev?: boolean; hasInstallScript?: boolean }>(lock).filter(([, { dev }]) => !dev)
+    expect(shipped.length).toBeGreaterThan(OPTIONAL.length)
+    expect(shipped.filter(([, { hasInstallScript }]) => hasInstallScript)).toEqual([])
+  })
   it('holds what README and guides link to', () => {
     const inside = join(folder, 'node_modules/porewater')
     const guides = readdirSync(join(inside, 'docs/guides')).filter((name) => name.endsWith('.md'))

@@ -1,6 +1,7 @@
 import { fileURLToPath } from 'node:url'
 import { gzipSync } from 'node:zlib'
 import { build } from 'esbuild'
+import * as chart from 'porewater/chart'
 import { describe, expect, it } from 'vitest'
 
 const dist = fileURLToPath(new URL('../../dist/', import.meta.url))
@@ -14,6 +15,8 @@ async function cost(statement: string): Promise<number> {
     format: 'esm',
     target: 'es2022',
     write: false,
+    // An import for its own sake is left out with a warning: that is what the last test wants.
+    logOverride: { 'ignored-bare-import': 'silent' },
   })
   return gzipSync(result.outputFiles[0]?.contents ?? new Uint8Array(), { level: 9 }).length
 }
@@ -36,7 +39,8 @@ describe('what an import costs (built package, minified, gzip)', () => {
   })
   it('a plan of a day: at most 5.25 kB; all charts: 33.5 kB with d3, all documents: 70 kB with zod', async () => {
     expect(await cost(`export { planDay } from './irrigation/index.js'`)).toBeLessThanOrEqual(5250)
-    expect(await cost(`export * from './chart/index.js'`)).toBeLessThanOrEqual(33_500)
+    // Without the units of its examples, which the entry exports as well.
+    expect(await cost(`export { ${Object.keys(chart).join()} } from './chart/index.js'`)).toBeLessThanOrEqual(33_500)
     expect(await cost(`export * from './schema/index.js'`)).toBeLessThanOrEqual(70_000)
   })
   it('an import for its own sake: nothing', async () => {

@@ -36,6 +36,15 @@ describe('the pages of the documentation', () => {
       expect(page).toContain(words)
     expect(page).toMatch(/id="given-by".*irrigation\.shotVolume\.html.*id="taken-by".*irrigation\.runTime\.html/s)
   })
+  it('say once what a function does that can be called in several ways', () => {
+    const page = read('functions/irrigation.planDay.html')
+    expect(page.match(/class="tsd-signature /g)?.length).toBe(2)
+    for (const once of ['id="input"', 'id="result"', 'id="see-also"']) expect(page.split(once)).toHaveLength(2)
+  })
+  it('let no script run but those beside them', () => {
+    for (const page of ['index.html', 'functions/irrigation.shotVolume.html', 'documents/glossary.html'])
+      expect(read(page)).toMatch(/Content-Security-Policy" content="default-src 'none'; script-src 'self'; /)
+  })
   it('print the title of a guide once, and lead to the guides before and after', () => {
     const page = read('documents/drain-and-salts.html')
     expect(page.match(/<h1/g)).toHaveLength(1)

@@ -85,9 +85,26 @@ describe.skipIf(CHROMIUM === undefined)('the first page in Chromium (skipped whe
       expect(await page.locator('#now').textContent()).not.toBe(start)
       expect(await page.locator('#now').textContent()).toContain('day 1, 15:00')
       await page.getByRole('button', { name: 'Watch the week' }).press('Enter')
-      await page.waitForFunction(`Number(document.getElementById('hour').value) > 18`)
+      // Not by a function in the page: its policy lets nothing be evaluated.
+      await expect.poll(async () => Number(await hour.inputValue()), { timeout: 30_000 }).toBeGreaterThan(18)
       await page.getByRole('button', { name: 'Pause' }).press('Enter')
       expect(await page.getByRole('button', { name: 'Watch the week' }).count()).toBe(1)
+    })
+  }, 60_000)
+  it('lets no script run but its own, and fetches nothing', async () => {
+    const page = readFileSync(join(folder, 'index.html'), 'utf8')
+    const [, policy = ''] = /Content-Security-Policy" content="([^"]*)"/.exec(page) ?? []
+    expect(policy).toMatch(/^default-src 'none'; script-src 'sha256-[^;]*; style-src 'sha256-/)
+    expect(policy).not.toContain('unsafe')
+    writeFileSync(
+      join(folder, 'injected.html'),
+      page.replace('</body>', "<script>document.title = 'injected'</script></body>"),
+    )
+    await inChromium(async (browser) => {
+      const { page: other, complaints } = await watchedPage(browser)
+      await other.goto(pathToFileURL(join(folder, 'injected.html')).href)
+      expect(await other.title()).toMatch(/^porewater: /)
+      expect(complaints.join()).toMatch(/Content Security Policy/)
     })
   }, 60_000)
   it.each([

@@ -1,9 +1,10 @@
 import fc from 'fast-check'
 import { catalogue } from 'porewater/catalogue'
 import { describe, expect, it } from 'vitest'
+import { GUIDES, guideNames } from '../../docs/documentation/guide-order.js'
 import { searchIndex } from '../../docs/search/build.js'
-import { find, indexOf, oneSlip } from '../../docs/search/rank.js'
-import { stem, wordsOf } from '../../docs/search/words.js'
+import { find, indexOf, oneSlip } from '../../src/repl/search/rank.js'
+import { stem, wordsOf } from '../../src/repl/search/words.js'
 
 const index = searchIndex(catalogue)
 const titles = (query: string, kind = 'function') =>
@@ -55,6 +56,10 @@ describe('the search of the documentation', () => {
     expect(titles('drian')).toContain('drainFraction')
     expect(find(index, 'qqqxyzzy')).toEqual([])
     expect(find(index, 'how much should the')).toEqual([])
+  })
+  it('knows every guide at its place in the order of the job', () => {
+    const listed = GUIDES.flatMap(({ names }) => names)
+    expect(guideNames().filter((name) => !listed.includes(name))).toEqual([])
   })
   it('takes anything that can be typed', () => {
     fc.assert(

@@ -1,5 +1,12 @@
 import fc from 'fast-check'
-import { centimetres, checkPlacement, type Length, type PlacedProbe, type PlacementContainer } from 'porewater'
+import {
+  centimetres,
+  checkPlacement,
+  explainPlacement,
+  type Length,
+  type PlacedProbe,
+  type PlacementContainer,
+} from 'porewater'
 import { describe, expect, it } from 'vitest'
 import { expectDomainError } from '../support/refusals.js'
 
@@ -8,7 +15,7 @@ const cm = centimetres
 const place = (x: number, y: number, depth: number) => from(50 + x, 7.5 + y, depth)
 const from = (x: number, y: number, depth: number) => ({ x: x as Length, y: y as Length, depth: depth as Length })
 const slab: PlacementContainer = { shape: 'box', length: cm(100), width: cm(15), height: cm(10) }
-const pot: PlacementContainer = { shape: 'tapered pot', bottomDiameter: cm(18), topDiameter: cm(22), height: cm(20) }
+const pot: PlacementContainer = { shape: 'tapered-pot', bottomDiameter: cm(18), topDiameter: cm(22), height: cm(20) }
 const codes = (probe: Omit<PlacedProbe, 'name'>, container: PlacementContainer = slab) =>
   checkPlacement({ container, probes: [{ name: 'A', ...probe }] }).conflicts.map(({ code, to }) => `${code} ${to}`)
 
@@ -30,7 +37,8 @@ describe('the placement of probes', () => {
       probes: [{ name: 'A', from: place(0, 6.2, 5), radius: cm(0.3) }],
     })
     expect(conflicts[0]?.distance).toBeCloseTo(1, 12)
-    expect(conflicts[0]).toMatchObject({ probe: 'A', needed: 2, move: 'move A 1.0 cm towards the middle' })
+    expect(conflicts[0]).toMatchObject({ probe: 'A', needed: 2, by: expect.closeTo(1, 12) })
+    expect(conflicts.map(explainPlacement)).toEqual(['move A 1.0 cm towards the middle'])
   })
   it('measures across a slanting wall as a search over its surface does', () => {
     fc.assert(

@@ -5,6 +5,7 @@ import {
   calibratedUncertainty,
   calibrateTwoPoint,
   evaluateWaterContents,
+  explainProbeFinding,
   fitCalibration,
   fraction,
   type ProbeCalibration,
@@ -25,7 +26,7 @@ const fitted = (x: number[], y: number[], form: CalibrationForm, weights?: numbe
   fitCalibration({ samples: x.map((r, i) => sample(r, y[i] as number, weights?.[i] ?? 1)), form })
 const at = (calibration: ProbeCalibration, reading: number) => applyCalibration(calibration, rawReading(reading))
 const codes = (calibration: ProbeCalibration, reading: number) =>
-  at(calibration, reading).warnings.map(({ code }) => code)
+  at(calibration, reading).findings.map(({ code }) => code)
 const messageOf = (call: () => unknown): string => {
   try {
     call()
@@ -41,17 +42,20 @@ const exact = calibrateTwoPoint({ dry: sample(128, 0.125), saturated: sample(896
 describe('a curve beyond its samples', () => {
   it('takes the readings of its own samples, an empty and a full container without a word', () => {
     const whole = calibrateTwoPoint({ dry: sample(0, 0), saturated: sample(1024, 1) })
-    for (const reading of [0, 512, 1024]) expect(at(whole, reading).warnings).toEqual([])
+    for (const reading of [0, 512, 1024]) expect(at(whole, reading).findings).toEqual([])
     expect(codes(exact, 128)).toEqual([])
     expect(codes(exact, 896)).toEqual([])
     expect(codes(exact, 127)).toEqual(['outside-calibration'])
     expect(codes(exact, 897)).toEqual(['outside-calibration'])
   })
   it('says which way a water content cannot be', () => {
-    const [, low] = at(exact, -10).warnings
-    const [, high] = at(exact, 1030).warnings
-    expect(low).toMatchObject({ code: 'below-zero', message: expect.stringMatching(/less than none/) })
-    expect(high).toMatchObject({
+    const [, low] = at(exact, -10).findings
+    const [, high] = at(exact, 1030).findings
+    expect(low && explainProbeFinding(low)).toMatchObject({
+      code: 'below-zero',
+      message: expect.stringMatching(/less than none/),
+    })
+    expect(high && explainProbeFinding(high)).toMatchObject({
       code: 'above-porosity',
       message: expect.stringMatching(/more than the pores hold \(1\)/),
     })
@@ -78,7 +82,7 @@ describe('a curve beyond its samples', () => {
   })
   it('goes on straight from the ends of a monotone cubic', () => {
     const x = [320, 410, 500, 655, 780, 1010]
-    const calibration = fitted(x, [0.03, 0.1, 0.27, 0.49, 0.58, 0.86], 'monotone cubic')
+    const calibration = fitted(x, [0.03, 0.1, 0.27, 0.49, 0.58, 0.86], 'monotone-cubic')
     const [first, last] = [calibration.knots[0], calibration.knots[5]]
     expect(at(calibration, 300).waterContent).toBeCloseTo(0.03 - 20 * (first?.slope ?? 0), 12)
     expect(at(calibration, 1050).waterContent).toBeCloseTo(0.86 + 40 * (last?.slope ?? 0), 12)
@@ -127,7 +131,7 @@ describe('a curve that turns between its samples', () => {
 
 describe('samples', () => {
   it('may come in any order', () => {
-    for (const form of ['line', 'quadratic', 'cubic', 'monotone cubic'] as const) {
+    for (const form of ['line', 'quadratic', 'cubic', 'monotone-cubic'] as const) {
       const sorted = fitted([1, 2, 3, 4, 5, 6], [0.1, 0.2, 0.32, 0.45, 0.6, 0.7], form)
       const mixed = fitted([4, 1, 6, 2, 5, 3], [0.45, 0.1, 0.7, 0.2, 0.6, 0.32], form)
       for (const reading of [1.5, 2.5, 5.5])
@@ -136,7 +140,7 @@ describe('samples', () => {
     }
   })
   it('with one reading count by their weights in a monotone cubic', () => {
-    const calibration = fitted([1, 1, 2, 3], [0.1, 0.2, 0.4, 0.6], 'monotone cubic', [3, 1, 1, 1])
+    const calibration = fitted([1, 1, 2, 3], [0.1, 0.2, 0.4, 0.6], 'monotone-cubic', [3, 1, 1, 1])
     expect(calibration.knots[0]?.waterContent).toBeCloseTo(0.125, 12)
     expect(calibration.statistics).toMatchObject({ centre: 2, halfWidth: 1 })
   })
@@ -146,16 +150,14 @@ describe('samples', () => {
       [1, 2, 3, 4, 5, 6, 7],
       [700, 600, 500, 400, 300, 200, 100],
     ]) {
-      const [finding] = fitted(readings, theta, 'line').warnings
-      expect(finding).toMatchObject({ code: 'samples-out-of-order', value: expect.closeTo(0.1, 12) })
-      expect(finding?.message).toMatch(
-        new RegExp(`by 0.100 .* 0.3 m³/m³ at a reading of ${readings[1]}, but 0.2 m³/m³ at ${readings[3]};`),
-      )
+      const [finding] = fitted(readings, theta, 'line').findings
+      expect(finding).toMatchObject({ code: 'samples-out-of-order', value: expect.closeTo(0.1, 12), samples: [1, 3] })
+      expect(finding && explainProbeFinding(finding).message).toMatch(/^samples \[1\] and \[3\] are .* by 0\.100 m³/)
     }
   })
   it('of one reading may scatter without being out of order', () => {
-    expect(fitted([1, 2, 2, 3], [0.1, 0.4, 0.3, 0.7], 'line').warnings).toEqual([])
-    expect(fitted([1, 2, 2, 3], [0.1, 0.3, 0.4, 0.7], 'line').warnings).toEqual([])
+    expect(fitted([1, 2, 2, 3], [0.1, 0.4, 0.3, 0.7], 'line').findings).toEqual([])
+    expect(fitted([1, 2, 2, 3], [0.1, 0.3, 0.4, 0.7], 'line').findings).toEqual([])
   })
   it('that hold the same, or rise and fall by over half of their range, are refused for that reason', () => {
     expect(messageOf(() => fitted([1, 2, 3, 4], [0.3, 0.3, 0.3, 0.3], 'line'))).toMatch(/all hold the same water/)
@@ -174,24 +176,24 @@ describe('samples', () => {
       )
     expect(message([1, 2], 'line')).toMatch(/there are 2, and this form needs at least 3/)
     expect(message([1, 2, 3, 4], 'cubic')).toMatch(/there are 4, and this form needs at least 5/)
-    expect(message([1, 2], 'monotone cubic')).toMatch(/there are 2, and this form needs at least 3/)
+    expect(message([1, 2], 'monotone-cubic')).toMatch(/there are 2, and this form needs at least 3/)
     expect(message([2, 2, 2], 'line')).toMatch(/only 1 different reading/)
     expect(message([1, 1, 2, 2], 'quadratic')).toMatch(/only 2 different reading/)
     expect(message([1, 2, 3, 3, 3], 'cubic')).toMatch(/only 3 different reading/)
-    expect(message([1, 2, 2], 'monotone cubic')).toMatch(/only 2 different reading/)
+    expect(message([1, 2, 2], 'monotone-cubic')).toMatch(/only 2 different reading/)
     // Different in the last bit only.
     expect(message([1, 1 + 2 ** -52, 2, 2], 'quadratic')).toMatch(/not different enough for 3 parameters/)
   })
   it('of which one decides its place alone leave nothing to judge it by, and that is said', () => {
     const alone = fitted([1, 1, 1, 2], [0.1, 0.11, 0.12, 0.8], 'line')
-    expect(alone.warnings).toMatchObject([{ code: 'one-sample-decides', level: 'caution', about: 'samples' }])
+    expect(alone.findings).toMatchObject([{ code: 'one-sample-decides', level: 'caution', about: 'samples' }])
     expect(alone.statistics).not.toHaveProperty('leaveOneOutRmse')
-    const three = fitted([1, 2, 3], [0.1, 0.3, 0.6], 'monotone cubic')
-    expect(three.warnings).toMatchObject([{ code: 'one-sample-decides' }])
-    expect(fitted([1, 2, 3, 4], [0.1, 0.3, 0.6, 0.7], 'monotone cubic').warnings).toEqual([])
+    const three = fitted([1, 2, 3], [0.1, 0.3, 0.6], 'monotone-cubic')
+    expect(three.findings).toMatchObject([{ code: 'one-sample-decides' }])
+    expect(fitted([1, 2, 3, 4], [0.1, 0.3, 0.6, 0.7], 'monotone-cubic').findings).toEqual([])
   })
   it('in a monotone cubic that go back, or do not move, are refused by name', () => {
-    const message = (y: number[]) => messageOf(() => fitted([1, 2, 3, 4], y, 'monotone cubic'))
+    const message = (y: number[]) => messageOf(() => fitted([1, 2, 3, 4], y, 'monotone-cubic'))
     expect(message([0.1, 0.4, 0.38, 0.6])).toMatch(
       /rises with the reading at first, but not from 0\.4 m³\/m³ at 2 to 0\.38/,
     )
@@ -209,9 +211,9 @@ describe('samples', () => {
   })
   it('may be given with the exponent that their form has anyhow', () => {
     const two = { dry: sample(100, 0.1), saturated: sample(400, 0.7) }
-    expect(calibrateTwoPoint({ ...two, form: 'square root', exponent: 0.5 })).toMatchObject({ exponent: 0.5 })
+    expect(calibrateTwoPoint({ ...two, form: 'square-root', exponent: 0.5 })).toMatchObject({ exponent: 0.5 })
     expect(calibrateTwoPoint({ ...two, form: 'line', exponent: 1 })).toMatchObject({ exponent: 1 })
-    expectInputError(() => calibrateTwoPoint({ ...two, form: 'square root', exponent: 1 }), 'exponent')
+    expectInputError(() => calibrateTwoPoint({ ...two, form: 'square-root', exponent: 1 }), 'exponent')
     expectInputError(() => calibrateTwoPoint({ ...two, form: 'line', exponent: 0.5 }), 'exponent')
     const power = { ...two, form: 'power', exponent: 0.5 } as const
     expect(at(calibrateTwoPoint(power), 225).waterContent).toBeCloseTo(0.4, 12)
@@ -232,7 +234,7 @@ describe('a series with readings out of the ordinary', () => {
     return { ...counts, output: [...output] }
   }
   it('counts what cannot be inside the span too, by the very ends of span and pores', () => {
-    for (const form of ['line', 'square root'] as const) {
+    for (const form of ['line', 'square-root'] as const) {
       // The line runs below zero at the driest sample and above the pores at the wettest.
       const x = [100, 200, 300, 400, 500, 600]
       const y = [0.02, 0.02, 0.2, 0.5, 0.7, 0.7]
@@ -255,7 +257,7 @@ describe('a series with readings out of the ordinary', () => {
     expect(run(exact, [-1, 1025])).toMatchObject({ impossible: 2 })
   })
   it('counts refusals apart by reason, with the first row of each', () => {
-    const root = fitted([1, 4, 9], [0.1, 0.2, 0.3], 'square root')
+    const root = fitted([1, 4, 9], [0.1, 0.2, 0.3], 'square-root')
     expect(run(root, [4, -1, Number.POSITIVE_INFINITY, -2, 0]).refusals).toMatchObject([
       { code: 'outside-domain', about: 'reading below its range', count: 2, first: 1 },
       { code: 'outside-domain', about: 'reading above its range', count: 1, first: 2 },
@@ -285,7 +287,7 @@ describe('a kept calibration that somebody changed', () => {
     restoreCalibration({ ...structuredClone(calibration), ...change })
   const x = [1, 2, 3, 4]
   const line = fitted(x, [0.1, 0.2, 0.35, 0.5], 'line')
-  const cubic = fitted(x, [0.1, 0.2, 0.35, 0.5], 'monotone cubic')
+  const cubic = fitted(x, [0.1, 0.2, 0.35, 0.5], 'monotone-cubic')
   const power = calibrateTwoPoint({ dry: sample(1, 0.1), saturated: sample(4, 0.7), form: 'power', exponent: 0.7 })
   it('is refused by the name of the part', () => {
     const statistics = structuredClone(line.statistics)
@@ -300,7 +302,7 @@ describe('a kept calibration that somebody changed', () => {
     expectInputError(restored(line, { knots: cubic.knots }), 'knots')
     expectInputError(restored(line, { span: { ...line.span, max: line.span.min } }), 'span')
     for (const porosity of [0, 1, -0.5]) expectInputError(restored(line, { porosity }), 'porosity')
-    expectInputError(restored(line, { warnings: [{ code: 'x' }] }), /warnings\[0\].message/)
+    expectInputError(restored(line, { findings: [{ level: 'note' }] }), /findings\[0\].code/)
     expectInputError(restored(line, { statistics: { ...statistics, covariance: [[1, 0]] } }), 'statistics.covariance')
     expect(messageOf(restored(line, { statistics: { ...statistics, covariance: [[1, 0]] } }))).toMatch(/has 1 rows/)
     expectInputError(
@@ -314,17 +316,17 @@ describe('a kept calibration that somebody changed', () => {
     expectInputError(() => restoreCalibration('{'), 'calibration')
     expect(messageOf(() => restoreCalibration('{'))).toMatch(/is not JSON/)
   })
-  it('comes back with what may be there: three knots, any power, warnings, no leave-one-out', () => {
-    const three = fitted([1, 2, 3], [0.1, 0.3, 0.6], 'monotone cubic')
+  it('comes back with what may be there: three knots, any power, findings, no leave-one-out', () => {
+    const three = fitted([1, 2, 3], [0.1, 0.3, 0.6], 'monotone-cubic')
     const alone = fitted([1, 1, 1, 2], [0.1, 0.11, 0.12, 0.8], 'line')
     for (const kept of [three, alone, power, cubic]) expect(restoreCalibration(structuredClone(kept))).toEqual(kept)
-    expect(alone.warnings).toHaveLength(1)
+    expect(alone.findings).toHaveLength(1)
   })
 })
 
 describe('uncertainty and agreement', () => {
   it('need no slope where the reading has no noise, and one degree of freedom is enough', () => {
-    const root = fitted([1, 4, 9], [0.1, 0.21, 0.3], 'square root')
+    const root = fitted([1, 4, 9], [0.1, 0.21, 0.3], 'square-root')
     const uncertain = calibratedUncertainty({ calibration: root, reading: rawReading(0), readingSd: 0 })
     expect(uncertain).toMatchObject({ fromReading: 0, degreesOfFreedom: 1 })
     expect(uncertain.standardUncertainty).toBeGreaterThan(0)

@@ -38,9 +38,9 @@ describe('the drift of a probe', () => {
       applyCalibration(calibration, rawReading(706)).waterContent -
       applyCalibration(calibration, rawReading(700)).waterContent
     expect(drift.maxError).toBeCloseTo(feigned, 12)
-    expect(drift.warnings).toEqual([])
-    expect(probeDrift({ first: pair(290, 310), calibration }).warnings).toMatchObject([{ code: 'drifted' }])
-    expect(probeDrift({ first: pair(290, 290), second: pair(1190, 1300) }).warnings).toMatchObject([
+    expect(drift.findings).toEqual([])
+    expect(probeDrift({ first: pair(290, 310), calibration }).findings).toMatchObject([{ code: 'drifted' }])
+    expect(probeDrift({ first: pair(290, 290), second: pair(1190, 1300) }).findings).toMatchObject([
       { code: 'gain-changed' },
     ])
   })
@@ -71,7 +71,7 @@ describe('the correction from a period without use', () => {
     expect(off(found.hours, -1e-4)).toBeLessThan(3.5)
     expect(Math.abs(found.residualSd / 0.002 - 1)).toBeLessThan(0.12)
     expect(Math.abs(found.serialCorrelation)).toBeLessThan(0.15)
-    expect(found.warnings).toEqual([])
+    expect(found.findings).toEqual([])
   })
   it('takes the wave out of the water content', () => {
     const correction = fitNoUseCorrection({ waterContents, temperatures, bulkECs, hours })
@@ -107,10 +107,10 @@ describe('the correction from a period without use', () => {
   })
   it('says when a slope is not proven, and when a reading lies outside the record', () => {
     const flat = fitNoUseCorrection({ waterContents: noise.map((e) => 0.6 + e), temperatures })
-    expect(flat.warnings).toMatchObject([{ code: 'slope-not-proven', about: 'temperatures' }])
+    expect(flat.findings).toMatchObject([{ code: 'slope-not-proven', about: 'temperatures' }])
     const correction = fitNoUseCorrection({ waterContents, temperatures })
     expect(
-      applyNoUseCorrection({ correction, waterContent: waterContent(0.5), temperature: celsius(35) }).warnings,
+      applyNoUseCorrection({ correction, waterContent: waterContent(0.5), temperature: celsius(35) }).findings,
     ).toMatchObject([{ code: 'outside-no-use-record', about: 'temperature' }])
   })
   it('refuses a record that cannot tell', () => {

@@ -46,7 +46,7 @@ checkPublished('dielectric', 'calib.sqrt_fit', ({ eps, theta }) => {
     reading: permittivity(e),
     waterContent: waterContent(theta[i]),
   }))
-  const { coefficients, statistics } = fitCalibration({ samples, form: 'square root' })
+  const { coefficients, statistics } = fitCalibration({ samples, form: 'square-root' })
   const [b, a] = coefficients
   return { a, b, r2: statistics?.rSquared, rmse: statistics?.rmse, see: statistics?.residualSd }
 })
@@ -63,7 +63,7 @@ const Y = [0.03, 0.1, 0.27, 0.49, 0.58, 0.86]
 
 describe('a fitted calibration', () => {
   it('is judged by leaving each sample out, as if it were fitted again without it', () => {
-    for (const form of ['line', 'square root', 'quadratic', 'monotone cubic'] as const) {
+    for (const form of ['line', 'square-root', 'quadratic', 'monotone-cubic'] as const) {
       const whole = fitted(X, Y, form)
       const squares = X.map((reading, i) => {
         const others = fitted(
@@ -120,7 +120,7 @@ describe('a fitted calibration', () => {
       fc.property(
         steps,
         fc.boolean(),
-        fc.constantFrom<CalibrationForm>('line', 'square root', 'quadratic', 'cubic', 'monotone cubic'),
+        fc.constantFrom<CalibrationForm>('line', 'square-root', 'quadratic', 'cubic', 'monotone-cubic'),
         (list, falls, form) => {
           let [r, t] = [0, 0]
           const samples = list.map(([dr, dt]) => {
@@ -150,7 +150,7 @@ describe('a fitted calibration', () => {
     )
   })
   it('passes through its samples as a monotone cubic, with the slopes of scipy.interpolate.PchipInterpolator', () => {
-    const calibration = fitted(X, Y, 'monotone cubic')
+    const calibration = fitted(X, Y, 'monotone-cubic')
     X.forEach((r, i) => {
       expect(Math.abs(applyCalibration(calibration, rawReading(r)).waterContent - (Y[i] as number))).toBeLessThan(1e-15)
     })
@@ -169,28 +169,28 @@ describe('a fitted calibration', () => {
     expect(calibration.knots.at(-1)?.slope).toBeCloseTo(0.0015396448254745869, 15)
   })
   it('takes the mean of samples with one reading and says what they scatter', () => {
-    const calibration = fitted([300, 300, 600, 900], [0.04, 0.06, 0.4, 0.8], 'monotone cubic')
+    const calibration = fitted([300, 300, 600, 900], [0.04, 0.06, 0.4, 0.8], 'monotone-cubic')
     expect(calibration.knots[0]?.waterContent).toBeCloseTo(0.05, 15)
     expect(calibration.statistics?.residualSd).toBeCloseTo(Math.sqrt(2) * 0.01, 12)
   })
   it('warns of an extrapolation, of what cannot be, and of a curve that has turned', () => {
     const calibration = fitted([4, 8, 15, 22, 30, 41, 52], [0.06, 0.15, 0.27, 0.37, 0.47, 0.58, 0.67], 'quadratic')
-    expect(applyCalibration(calibration, rawReading(60)).warnings).toMatchObject([{ code: 'outside-calibration' }])
-    expect(applyCalibration(calibration, rawReading(90)).warnings).toMatchObject([
+    expect(applyCalibration(calibration, rawReading(60)).findings).toMatchObject([{ code: 'outside-calibration' }])
+    expect(applyCalibration(calibration, rawReading(90)).findings).toMatchObject([
       { code: 'beyond-turning-point', level: 'danger' },
     ])
-    expect(applyCalibration(calibration, rawReading(0)).warnings.map(({ code }) => code)).toContain('below-zero')
+    expect(applyCalibration(calibration, rawReading(0)).findings.map(({ code }) => code)).toContain('below-zero')
     const full = fitCalibration({
       samples: X.map((r, i) => sample(r, Y[i] as number)),
       form: 'line',
       porosity: fraction(0.9),
     })
-    expect(applyCalibration(full, rawReading(1100)).warnings.map(({ code }) => code)).toContain('above-porosity')
+    expect(applyCalibration(full, rawReading(1100)).findings.map(({ code }) => code)).toContain('above-porosity')
   })
   it('names two samples that are out of order, and refuses samples that rise and fall', () => {
     const odd = fitted([...X, 1100], [...Y, 0.78], 'line')
-    expect(odd.warnings).toMatchObject([{ code: 'samples-out-of-order', level: 'caution' }])
-    expect(fitted([...X, 1100], [...Y, 0.82], 'line').warnings).toEqual([])
+    expect(odd.findings).toMatchObject([{ code: 'samples-out-of-order', level: 'caution' }])
+    expect(fitted([...X, 1100], [...Y, 0.82], 'line').findings).toEqual([])
     expectInputError(() => fitted([1, 2, 3, 4, 5], [0.1, 0.4, 0.7, 0.4, 0.1], 'line'), 'samples')
     expectInputError(() => fitted([1, 2, 3, 4], [0.3, 0.3, 0.3, 0.3], 'line'), 'samples')
   })
@@ -200,7 +200,7 @@ describe('a fitted calibration', () => {
     expectInputError(() => fitted([2, 2, 2, 2], [0.1, 0.2, 0.3, 0.4], 'line'), 'samples')
     expectInputError(() => fitted([1, 1, 2, 2, 2], [0.1, 0.11, 0.4, 0.41, 0.42], 'quadratic'), 'samples')
     expectInputError(() => fitted([1, 2, 3, 4, 5], [0.1, 0.5, 0.7, 0.72, 0.7], 'quadratic'), 'samples')
-    expectInputError(() => fitted([1, 2, 3, 4, 5], [0.1, 0.2, 0.3, 0.29, 0.5], 'monotone cubic'), 'samples')
+    expectInputError(() => fitted([1, 2, 3, 4, 5], [0.1, 0.2, 0.3, 0.29, 0.5], 'monotone-cubic'), 'samples')
     expectInputError(() => fitted(X, Y, 'exponential' as 'line'), 'form')
     expectInputError(
       () =>
@@ -233,7 +233,7 @@ describe('the uncertainty of a fitted calibration', () => {
     expect(at30.degreesOfFreedom).toBe(9)
   })
   it('adds the noise of the reading by the slope, and refuses a calibration that leaves nothing to judge', () => {
-    const calibration = fitted(X, Y, 'square root')
+    const calibration = fitted(X, Y, 'square-root')
     const noisy = calibratedUncertainty({ calibration, reading: rawReading(600), readingSd: 4 })
     const slope = (r: number) => applyCalibration(calibration, rawReading(r)).waterContent
     expect(noisy.fromReading).toBeCloseTo((4 * (slope(600.01) - slope(599.99))) / 0.02, 8)
@@ -244,7 +244,7 @@ describe('the uncertainty of a fitted calibration', () => {
     const two = calibrateTwoPoint({ dry: sample(300, 0.1), saturated: sample(900, 0.8) })
     expectInputError(() => calibratedUncertainty({ calibration: two, reading: rawReading(500) }), 'calibration')
     expectInputError(
-      () => calibratedUncertainty({ calibration: fitted(X, Y, 'monotone cubic'), reading: rawReading(500) }),
+      () => calibratedUncertainty({ calibration: fitted(X, Y, 'monotone-cubic'), reading: rawReading(500) }),
       'calibration',
     )
     expectInputError(() => calibratedUncertainty({ calibration, reading: rawReading(0), readingSd: 1 }), 'reading')

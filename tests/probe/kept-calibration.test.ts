@@ -32,7 +32,7 @@ const [dry, , , , , saturated] = samples as [never, never, never, never, never, 
 const all: ProbeCalibration[] = [
   calibrateTwoPoint({ dry, saturated, porosity: fraction(0.9) }),
   calibrateTwoPoint({ dry, saturated, form: 'power', exponent: 0.7 }),
-  ...(['line', 'square root', 'quadratic', 'cubic', 'monotone cubic'] as const).map((form) =>
+  ...(['line', 'square-root', 'quadratic', 'cubic', 'monotone-cubic'] as const).map((form) =>
     fitCalibration({ samples, form }),
   ),
 ]
@@ -121,7 +121,7 @@ describe('a series of readings', () => {
     },
   )
   it('marks and counts readings that a root cannot take, and refuses a short output', () => {
-    const calibration = fitCalibration({ samples, form: 'square root' })
+    const calibration = fitCalibration({ samples, form: 'square-root' })
     const output = new Float64Array(3)
     const counts = applyCalibrationToSeries({ calibration, readings: Float64Array.of(9, -1, -2), output })
     expect(counts).toMatchObject({

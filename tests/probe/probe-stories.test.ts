@@ -2,6 +2,7 @@ import {
   calibrateTwoPoint,
   centimetres,
   checkPlacement,
+  explainPlacement,
   type Length,
   type PlacementContainer,
   rawReading,
@@ -29,8 +30,8 @@ describe('readings of two samples', () => {
   })
   it('that fall with water are told, for the samples may be swapped', () => {
     const swapped = calibrateTwoPoint({ dry: sample(1100, 0.02), saturated: sample(300, 0.78) })
-    expect(swapped.warnings).toMatchObject([{ code: 'reading-falls-with-water', level: 'caution' }])
-    expect(calibrateTwoPoint({ dry: sample(300, 0.02), saturated: sample(1100, 0.78) }).warnings).toEqual([])
+    expect(swapped.findings).toMatchObject([{ code: 'reading-falls-with-water', level: 'caution' }])
+    expect(calibrateTwoPoint({ dry: sample(300, 0.02), saturated: sample(1100, 0.78) }).findings).toEqual([])
   })
 })
 
@@ -56,12 +57,14 @@ describe('rods longer than the cube', () => {
     for (const to of [5.8, 7.5]) {
       const [found] = upright(0, to)
       expect(found).toMatchObject({ code: 'rods-too-long', to: 'bottom' })
-      expect(found?.move).toMatch(/in air: insert them level/)
-      expect(found?.move).not.toMatch(/^raise/)
+      const move = found && explainPlacement(found)
+      expect(move).toMatch(/in air: insert them level/)
+      expect(move).not.toMatch(/^raise/)
     }
   })
   it('that can be raised still are', () => {
-    expect(upright(2, 5)).toMatchObject([{ code: 'near-bottom', move: 'raise A by 0.5 cm' }])
+    expect(upright(2, 5)).toMatchObject([{ code: 'near-bottom' }])
+    expect(upright(2, 5).map(explainPlacement)).toEqual(['raise A by 0.5 cm'])
     expect(upright(0, 4)).toEqual([])
   })
 })

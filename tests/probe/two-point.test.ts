@@ -34,7 +34,7 @@ checkPublished('dielectric', 'calib.two_point.sqrt', ({ eps_dry, eps_sat, theta_
   const calibration = calibrateTwoPoint({
     dry: { reading: permittivity(eps_dry), waterContent: waterContent(theta_dry) },
     saturated: { reading: permittivity(eps_sat), waterContent: waterContent(theta_sat) },
-    form: 'square root',
+    form: 'square-root',
   })
   const [b, a] = calibration.coefficients
   return { a, b, theta: applyCalibration(calibration, permittivity(eps)).waterContent }
@@ -65,7 +65,7 @@ describe('a two-point calibration', () => {
         const scale = 1e-12 * Math.max(1, Math.abs(((r1 + r2) * (t2 - t1)) / (r2 - r1)))
         expect(Math.abs(applyCalibration(calibration, rawReading(r1)).waterContent - t1)).toBeLessThan(scale)
         expect(Math.abs(applyCalibration(calibration, rawReading(r2)).waterContent - t2)).toBeLessThan(scale)
-        expect(applyCalibration(calibration, rawReading((r1 + r2) / 2)).warnings).toEqual([])
+        expect(applyCalibration(calibration, rawReading((r1 + r2) / 2)).findings).toEqual([])
       }),
     )
   })
@@ -75,9 +75,9 @@ describe('a two-point calibration', () => {
     expect(applyCalibration(restored, rawReading(782))).toEqual(applyCalibration(calibration, rawReading(782)))
   })
   it('keeps a value outside its span and warns', () => {
-    const { waterContent: value, warnings } = applyCalibration(calibrate(410, 0.03, 1012, 0.9), rawReading(300))
+    const { waterContent: value, findings } = applyCalibration(calibrate(410, 0.03, 1012, 0.9), rawReading(300))
     expect(value).toBeLessThan(0)
-    expect(warnings).toMatchObject([
+    expect(findings).toMatchObject([
       { code: 'outside-calibration', level: 'caution', value: 300 },
       { code: 'below-zero', level: 'caution', value },
     ])
@@ -92,7 +92,7 @@ describe('a two-point calibration', () => {
     }
     expectInputError(() => calibrateTwoPoint({ ...samples, porosity: fraction(0.95) }), 'saturated.waterContent')
     const halves = { ...samples, dry: { reading: rawReading(-1), waterContent: waterContent(0) } }
-    expectDomainError(() => calibrateTwoPoint({ ...halves, form: 'square root' }), { quantity: 'reading', value: -1 })
+    expectDomainError(() => calibrateTwoPoint({ ...halves, form: 'square-root' }), { quantity: 'reading', value: -1 })
     expectInputError(() => calibrateTwoPoint({ ...samples, form: 'power' }), 'exponent')
     expectInputError(() => calibrateTwoPoint({ ...samples, exponent: 2 }), 'exponent')
     expectInputError(() => calibrateTwoPoint({ ...samples, form: 'cubic' as 'line' }), 'form')

@@ -96,10 +96,10 @@ describe('a weighed sample', () => {
     )
   })
   it('warns while its mass still falls', () => {
-    expect(waterOfSample({ ...sample, previousDryMass: grams(86.9) }).warnings).toMatchObject([
+    expect(waterOfSample({ ...sample, previousDryMass: grams(86.9) }).findings).toMatchObject([
       { code: 'not-dry-yet', level: 'caution' },
     ])
-    expect(waterOfSample({ ...sample, previousDryMass: grams(86.45) }).warnings).toEqual([])
+    expect(waterOfSample({ ...sample, previousDryMass: grams(86.45) }).findings).toEqual([])
   })
   it('has no water content without a volume', () => {
     expect(waterOfSample(sample)).not.toHaveProperty('waterContent')

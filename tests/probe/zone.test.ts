@@ -43,7 +43,7 @@ describe('the number of probes', () => {
     expectInputError(() => meanWithConfidence({ waterContents: [0, 0].map(waterContent) }), 'waterContents')
   })
   it('notes how little few probes say', () => {
-    expect(meanWithConfidence({ waterContents: [0.5, 0.6].map(waterContent) }).warnings).toMatchObject([
+    expect(meanWithConfidence({ waterContents: [0.5, 0.6].map(waterContent) }).findings).toMatchObject([
       { code: 'few-probes' },
     ])
   })
@@ -88,10 +88,10 @@ describe('the mean of a zone', () => {
     expect(zone.apart).toEqual(['dry'])
     expect(zone.median).toBe(0.55)
     expect(zone.robustSpread).toBeCloseTo(1.4826 * 0.01, 10)
-    expect(zoneMean({ probes: steady })).toMatchObject({ coverage: 1, apart: [], warnings: [] })
+    expect(zoneMean({ probes: steady })).toMatchObject({ coverage: 1, apart: [], findings: [] })
     const half = zoneMean({ probes: [probe('a', 0.5), probe('b', undefined, 3)] })
     expect(half.coverage).toBe(0.25)
-    expect(half.warnings).toMatchObject([{ code: 'probes-missing', level: 'danger' }])
+    expect(half.findings).toMatchObject([{ code: 'probes-missing', level: 'danger' }])
     expectInputError(() => zoneMean({ probes: [probe('a', undefined)] }), 'probes')
     expectInputError(() => zoneMean({ probes: [] }), 'probes')
     expectDomainError(() => zoneMean({ probes: [probe('a', 0.5, 0)] }), { quantity: 'weight of a probe' })

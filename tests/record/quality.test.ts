@@ -151,14 +151,14 @@ describe('quality tests', () => {
     expectInputError(() => combineFlags([Uint8Array.of(1), Uint8Array.of(1, 2)]), 'tests')
   })
   it('refuse limits that make no sense', () => {
-    expectInputError(() => grossRangeTest({ value: [1], sensorMin: 2, sensorMax: 1 }), 'input')
+    expectInputError(() => grossRangeTest({ value: [1], sensorMin: 2, sensorMax: 1 }), 'sensorMin')
     expectInputError(
       () => grossRangeTest({ value: [1], sensorMin: 2, sensorMax: 1, expectedMin: 0, expectedMax: 3 }),
-      'input',
+      'sensorMin',
     )
     expectInputError(
       () => grossRangeTest({ value: [1], sensorMin: 0, sensorMax: 1, expectedMin: 0.7, expectedMax: 0.3 }),
-      'input',
+      'expectedMin',
     )
     expectDomainError(() => grossRangeTest({ value: [1], sensorMin: Number.NaN, sensorMax: 1 }), {
       quantity: 'limit of the gross range test',
@@ -178,8 +178,8 @@ describe('quality tests', () => {
     expectDomainError(() => flatLineTest({ value: [1], tolerance: -1, suspectAfter: 1, failAfter: 1 }), {
       quantity: 'tolerance of the flat line test',
     })
-    expectInputError(() => spikeTest({ value: [1], suspect: 2, fail: 1 }), 'fail')
-    expectInputError(() => flatLineTest({ value: [1], tolerance: 0, suspectAfter: 5, failAfter: 3 }), 'failAfter')
+    expectInputError(() => spikeTest({ value: [1], suspect: 2, fail: 1 }), 'suspect')
+    expectInputError(() => flatLineTest({ value: [1], tolerance: 0, suspectAfter: 5, failAfter: 3 }), 'suspectAfter')
     expectInputError(() => rateOfChangeTest({ time: [1], value: [], max: 1 }), 'time')
     expectDomainError(() => timeGapTest({ time: [0], expectedStep: seconds(0) }), { quantity: 'expected step' })
     expectDomainError(() => flatLineTest({ value: [1], tolerance: 0, suspectAfter: 0, failAfter: 3 }), {
@@ -247,7 +247,7 @@ describe('the step test of meteorological services', () => {
     )
   })
   it('has limits for what a climate box measures, and none for what is not listed', () => {
-    expect(wmoLimits({ of: 'relative humidity' })).toMatchObject({ min: 0, max: 100, fastestChange: 15 })
+    expect(wmoLimits({ of: 'relative-humidity' })).toMatchObject({ min: 0, max: 100, fastestChange: 15 })
     expectInputError(() => wmoLimits({ of: 'toString' as never }), 'of')
   })
 })

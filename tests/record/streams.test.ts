@@ -97,7 +97,7 @@ describe('readings that come in one by one', () => {
   })
   it('are not watched with limits that make no sense', () => {
     expectDomainError(() => watchShots({ ...limits, maxRiseTime: minutes(0) }), { quantity: 'longest rise' })
-    expectInputError(() => watchReadings({ ...tests, spike: { suspect: 2, fail: 1 } }), 'fail')
+    expectInputError(() => watchReadings({ ...tests, spike: { suspect: 2, fail: 1 } }), 'suspect')
     expectInputError(() => runReducer({ reducer: undefined as never, inputs: [] }), 'reducer')
   })
 })

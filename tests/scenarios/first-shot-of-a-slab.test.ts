@@ -40,7 +40,7 @@ describe('a first shot after the calibration of a probe', () => {
 
   it('finds 0.568 in the slab, between the two samples', () => {
     within(now.waterContent, 0.567608, 5.68e-5)
-    expect(now.warnings).toEqual([])
+    expect(now.findings).toEqual([])
   })
   it('is 1.09 L, 9.7 % of the slab, 363 mL from each emitter', () => {
     within(shot.volume, 1.09048, 0.000109)

@@ -35,7 +35,7 @@ const WHOLE: { readonly [N in DocumentName]: unknown } = {
   medium: {
     version: 1,
     name: 'coir, invented',
-    model: 'van Genuchten 1980',
+    model: 'van-genuchten-1980',
     parameters: { residual: 0.12, saturated: 0.93, alpha: 0.1, n: 1.6 },
     porosity: 0.95,
     bulkDensity: 0.08,
@@ -62,7 +62,7 @@ const WHOLE: { readonly [N in DocumentName]: unknown } = {
     span: { min: 300, max: 1100, driest: 0.02, wettest: 0.78 },
     porosity: 0.95,
     samples: [{ reading: 300, waterContent: 0.02 }],
-    warnings: [],
+    findings: [],
   },
   limits: {
     version: 1,
@@ -93,7 +93,7 @@ const WHOLE: { readonly [N in DocumentName]: unknown } = {
     reason: 'refill-point',
     waterContent: 0.58,
   },
-  'plan request': {
+  'plan-request': {
     version: 1,
     start: '2026-05-19T00:00:00Z',
     step: '10 min',
@@ -338,9 +338,9 @@ describe('what a document becomes', () => {
       10,
     )
     expect(
-      volumes({ shape: 'tapered box', bottomLength: 10, bottomWidth: 10, topLength: 10, topWidth: 10, height: 10 }),
+      volumes({ shape: 'tapered-box', bottomLength: 10, bottomWidth: 10, topLength: 10, topWidth: 10, height: 10 }),
     ).toBeCloseTo(1, 10)
-    expect(volumes({ shape: 'rounded square', bottomSide: 10, topSide: 10, cornerRadius: 0, height: 10 })).toBeCloseTo(
+    expect(volumes({ shape: 'rounded-square', bottomSide: 10, topSide: 10, cornerRadius: 0, height: 10 })).toBeCloseTo(
       1,
       10,
     )
@@ -358,7 +358,7 @@ describe('what a document becomes', () => {
       reading: rawReading(reading),
       waterContent: waterContent([0.05, 0.2, 0.38, 0.52, 0.7, 0.75][i] as number),
     }))
-    for (const form of ['line', 'square root', 'power', 'quadratic', 'cubic', 'monotone cubic'] as const) {
+    for (const form of ['line', 'square-root', 'power', 'quadratic', 'cubic', 'monotone-cubic'] as const) {
       const more = form === 'power' ? { exponent: 0.7 } : {}
       const fitted = core.fitCalibration({ samples, form, ...more })
       expect(
@@ -366,7 +366,7 @@ describe('what a document becomes', () => {
         form,
       ).toEqual(fitted)
     }
-    const request: DayPlanRequest = readDocument('plan request', WHOLE['plan request'])
+    const request: DayPlanRequest = readDocument('plan-request', WHOLE['plan-request'])
     expect(request.start).toBe(instant(Date.UTC(2026, 4, 19) / 1000))
     const plan = planDay(request)
     expect(plan.shots.length).toBeGreaterThan(0)
@@ -398,7 +398,7 @@ describe('numbers and text with a unit', () => {
   })
   it('a suction as a number is centimetres of water, as in the rest of the package', () => {
     const medium = (airEntry: unknown) =>
-      readDocument('medium', { version: 1, model: 'Campbell 1974', parameters: { saturated: 0.9, airEntry, b: 3 } })
+      readDocument('medium', { version: 1, model: 'campbell-1974', parameters: { saturated: 0.9, airEntry, b: 3 } })
         .parameters.airEntry
     expect(medium(4)).toBe(4)
     expect(medium('0.980665 kPa')).toBeCloseTo(10, 12)
@@ -429,11 +429,11 @@ describe('numbers and text with a unit', () => {
     expect(problemsOf(() => readDocument('limits', { ...limits, minRunTime: 901 }))).toMatchObject([
       { path: 'minRunTime' },
     ])
-    const request = WHOLE['plan request'] as object
-    expect(problemsOf(() => readDocument('plan request', { ...request, fullPoint: 0.7 }))).toMatchObject([
+    const request = WHOLE['plan-request'] as object
+    expect(problemsOf(() => readDocument('plan-request', { ...request, fullPoint: 0.7 }))).toMatchObject([
       { path: 'fullPoint' },
     ])
-    expect(problemsOf(() => readDocument('plan request', { ...request, demand: [0.02, -1] }))).toMatchObject([
+    expect(problemsOf(() => readDocument('plan-request', { ...request, demand: [0.02, -1] }))).toMatchObject([
       { path: 'demand' },
     ])
     expect(problemsOf(() => readDocument('plan', { ...(WHOLE.plan as object), drain: [0] }))).toHaveLength(1)
@@ -450,7 +450,7 @@ describe('numbers and text with a unit', () => {
     ])
     const root = {
       ...(WHOLE.calibration as object),
-      form: 'square root',
+      form: 'square-root',
       exponent: 0.5,
       span: { min: -1, max: 3, driest: 0, wettest: 1 },
     }
@@ -460,7 +460,7 @@ describe('numbers and text with a unit', () => {
     ).toMatchObject([{ path: 'exponent', value: '2' }])
     const swapped = {
       version: 1,
-      model: 'Kosugi 1996',
+      model: 'kosugi-1996',
       parameters: { residual: 0.9, saturated: 0.5, medianSuction: 9, sigma: 1 },
     }
     expect(problemsOf(() => readDocument('medium', swapped))).toHaveLength(1)

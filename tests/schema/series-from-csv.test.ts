@@ -59,7 +59,7 @@ describe('a table in the forms in which people have it gives the same numbers', 
       {},
     ],
     ['comments before, between and behind', `# logger 4\n${PLAIN.replace('\n2026', '\n# calm\n2026')}# end\n`, {}],
-    ['newest first', ['time,a,b', ...PLAIN.trim().split('\n').slice(1).reverse()].join('\n'), {}],
+    ['newest-first', ['time,a,b', ...PLAIN.trim().split('\n').slice(1).reverse()].join('\n'), {}],
     ['days without order', ['time,a,b', ...[2, 3, 1].map((i) => PLAIN.split('\n')[i])].join('\n'), {}],
     ['a day that stands twice', PLAIN + PLAIN.split('\n').slice(1).join('\n'), {}],
     ['seconds since 1970', PLAIN.replace(/2026[^,]*/g, (cell) => String(Date.parse(cell) / 1000)), {}],
@@ -209,7 +209,7 @@ describe('local clocks', () => {
     for (const step of [60, 300, 900, 3600]) {
       const moments = Array.from({ length: 43200 / step }, (_, i) => from + i * step)
       expect(read(table(moments), { clock }).time).toEqual(moments)
-      expect(read(table([...moments].reverse()), { clock })).toMatchObject({ time: moments, order: 'newest first' })
+      expect(read(table([...moments].reverse()), { clock })).toMatchObject({ time: moments, order: 'newest-first' })
     }
   })
   it('cannot tell the repeated hour of a table without order, and says so', () => {

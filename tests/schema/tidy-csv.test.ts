@@ -144,7 +144,7 @@ describe('a tidy table', () => {
       expect(refusal(() => readingsFromTidyCsv(text)).problems[0]?.path, text).toBe('header')
     expect(
       readingsFromTidyCsv(`colour,${HEADER}green,2026-05-19T06:30:00Z,A1,WaterContent,0.5,,\r\n`, {
-        unknownColumns: 'pass over',
+        unknownColumns: 'pass-over',
       }).readings,
     ).toHaveLength(1)
     expect(readingsFromTidyCsv(HEADER)).toEqual({ readings: [], rows: 0, refused: 0, refusedRows: [], problems: [] })

@@ -115,7 +115,7 @@ describe('first-order propagation', () => {
           })
           expect(Math.abs(result.standardUncertainty ** 2 - variance)).toBeLessThan(1e-10)
           expect(result.budget.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1, 9)
-          expect(result.warnings).toEqual([])
+          expect(result.findings).toEqual([])
         },
       ),
     )
@@ -142,13 +142,13 @@ describe('first-order propagation', () => {
       of: ({ dry }) => 3 * waterContent(dry) + 1,
     })
     expect(result.standardUncertainty).toBeCloseTo(0.03, 12)
-    expect(result.warnings).toMatchObject([{ code: 'input-near-its-end', about: 'dry' }])
+    expect(result.findings).toMatchObject([{ code: 'input-near-its-end', about: 'dry' }])
   })
   it('warns where the function bends, and not where it does not', () => {
     const square = (estimate: number) =>
       propagateFirstOrder<{ x: number }>({ inputs: { x: { estimate, standardUncertainty: 1 } }, of: ({ x }) => x * x })
-    expect(square(0).warnings).toMatchObject([{ code: 'not-straight', about: 'x' }])
-    expect(square(100).warnings).toEqual([])
+    expect(square(0).findings).toMatchObject([{ code: 'not-straight', about: 'x' }])
+    expect(square(100).findings).toEqual([])
   })
   it('keeps an exact input exact', () => {
     const inputs = { x: { estimate: 2, standardUncertainty: 0 }, y: { estimate: 3, standardUncertainty: 0.1 } }
@@ -168,12 +168,12 @@ describe('first-order propagation', () => {
       b: { estimate: 0, standardUncertainty: 4, degreesOfFreedom: 9 },
     }
     const of = (v: Values) => v.a! + v.b!
-    const { degreesOfFreedom, coverageFactor: k, warnings } = propagateFirstOrder<Values>({ inputs, of })
+    const { degreesOfFreedom, coverageFactor: k, findings } = propagateFirstOrder<Values>({ inputs, of })
     expect(degreesOfFreedom).toBeCloseTo(625 / (81 / 4 + 256 / 9), 9)
     expect(k).toBeCloseTo(coverageFactor({ confidence: 0.95, degreesOfFreedom: 625 / (81 / 4 + 256 / 9) }), 9)
-    expect(warnings).toEqual([])
+    expect(findings).toEqual([])
     const correlations = [{ between: ['a', 'b'], coefficient: 0.5 }] as const
-    expect(propagateFirstOrder<Values>({ inputs, of, correlations }).warnings).toMatchObject([
+    expect(propagateFirstOrder<Values>({ inputs, of, correlations }).findings).toMatchObject([
       { code: 'correlated-degrees-of-freedom' },
     ])
   })

@@ -118,7 +118,7 @@ describe('Monte Carlo propagation', () => {
       })
     const half = run(0.1)()
     expect(half.refused + half.draws).toBe(1000)
-    expect(half.warnings).toMatchObject([{ code: 'draws-refused', level: 'caution', value: half.refused }])
+    expect(half.findings).toMatchObject([{ code: 'draws-refused', level: 'caution', value: half.refused }])
     expectInputError(run(-0.2), 'inputs')
   })
   it('refuses correlated inputs that are not normal, and impossible counts', () => {

@@ -63,7 +63,7 @@ export interface BenchOptions {
   readonly seed?: number
 }
 
-export const SHOTS = [8, 9, 10, 11, 12, 13, 14, 15, 16, 17]
+const SHOTS = [8, 9, 10, 11, 12, 13, 14, 15, 16, 17]
 
 /**
  * An invented record by a bucket of its own: not the package, so that the package is not checked against itself. Light from 6 to 20

@@ -10,7 +10,7 @@ export function indexFile(files: ReadonlyMap<string, readonly Family[]>): string
 }
 
 /** Public names of the families of one file. */
-export function namesOf(families: readonly Family[]): { name: string; type: boolean }[] {
+function namesOf(families: readonly Family[]): { name: string; type: boolean }[] {
   return families.flatMap((family) => [
     ...family.kinds.map((kind) => ({ name: kind.name, type: true })),
     ...(made(family).length > 1 ? [{ name: family.row.name, type: true }] : []),

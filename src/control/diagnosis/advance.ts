@@ -1,9 +1,10 @@
-import type { Cause, Diagnosis } from './cause.js'
+import type { Cause, Diagnosis, Suspicion } from './cause.js'
 import { known, type WatchedReading, type WatchZoneInput } from './input.js'
 import { isDue, judged, SHOTS, type ShotEvidence } from './judge-shot.js'
+import type { OfShots } from './memo.js'
 import { ranked } from './rank.js'
 import { recentShots } from './recent-shots.js'
-import type { Watched } from './settings.js'
+import type { RememberedZone } from './settings.js'
 import { suspectDrain } from './suspect-drain.js'
 import { suspectLeak } from './suspect-leak.js'
 import { suspectProbes } from './suspect-probe.js'
@@ -24,7 +25,11 @@ import type { UsualShares, ZoneWatchState } from './zone-state.js'
 const EVENING = 3600
 
 /** The state after a moment, and what it shows. */
-export function advanced(state: ZoneWatchState, input: WatchZoneInput, zone: Watched): [ZoneWatchState, Diagnosis] {
+export function advanced(
+  state: ZoneWatchState,
+  input: WatchZoneInput,
+  zone: RememberedZone,
+): [ZoneWatchState, Diagnosis] {
   const tick = ticked(state.clock, input.now)
   if (tick.now === null) return told({ ...state, clock: tick.clock }, state.clock.last ?? 0, zone)
   const now = tick.now
@@ -61,26 +66,29 @@ function afterLeap(state: ZoneWatchState): ZoneWatchState {
   }
 }
 
-function withReadings(state: ZoneWatchState, readings: unknown, now: number, zone: Watched): ProbeWatch[] {
+function withReadings(state: ZoneWatchState, readings: unknown, now: number, zone: RememberedZone): ProbeWatch[] {
   const probes = [...state.probes]
   if (!Array.isArray(readings)) return probes
   const quietFrom =
     state.valve.shot !== null || state.valve.open !== null ? Infinity : (state.valve.quietFrom ?? -Infinity)
+  const beside = { quietFrom, maxRate: zone.flow / 3600 / zone.volume }
   for (const reading of readings as readonly (WatchedReading | null)[]) {
     const i = zone.names.indexOf(reading?.probe as string)
     if (i < 0 || reading === null) continue
     const before = probes[i]!
     const after = withReading(before, reading, now, zone)
     if (after.times === before.times) probes[i] = after
-    else probes[i] = withClimbs(withStep(after, quietFrom, 5 * zone.maxAge), quietFrom, state.light, zone)
+    else probes[i] = withClimbs(withStep(after, beside, 5 * zone.maxAge), quietFrom, state.light, zone)
   }
   return probes
 }
 
 /** Climbs count between shots only, and not where the probe jumped. */
-function withClimbs(probe: ProbeWatch, quietFrom: number, light: number | null, zone: Watched): ProbeWatch {
+function withClimbs(probe: ProbeWatch, quietFrom: number, light: number | null, zone: RememberedZone): ProbeWatch {
   const first = probe.times[Math.max(0, probe.times.length - 5)]!
-  if (first < quietFrom || quietFrom === Infinity) return { ...probe, low: null }
+  if (quietFrom === Infinity) return { ...probe, low: null }
+  // The level at the end of the shot stands until the probe has been quiet for a while.
+  if (first < quietFrom) return probe
   const fallen = withFall(probe, quietFrom, light)
   return withClimb(fallen, Math.max(0.012, (0.5 * zone.flow * 120) / 3600 / zone.volume))
 }
@@ -90,7 +98,7 @@ function withWater(
   input: WatchZoneInput,
   now: number,
   passed: number,
-  zone: Watched,
+  zone: RememberedZone,
 ): ZoneWatchState {
   const counted = { ...state, valve: withCounters(state.valve, input, now, passed, zone) }
   const starts = input.open === true && counted.valve.open === null
@@ -110,7 +118,7 @@ function withDrained(state: ZoneWatchState, { hasDrain, drainedSince }: ValveWat
   return { ...state, shots: [...state.shots.slice(0, -1), shot], usual: withShare(state.usual, shot) }
 }
 
-function beforeShot(probe: ProbeWatch, now: number, zone: Watched): Before | null {
+function beforeShot(probe: ProbeWatch, now: number, zone: RememberedZone): Before | null {
   const mean = meanSince(probe, now - 300)
   if (mean !== null) return mean
   const level = levelOf(probe)
@@ -120,7 +128,7 @@ function beforeShot(probe: ProbeWatch, now: number, zone: Watched): Before | nul
     : { level: probe.levels[probe.levels.length - 1]!, time }
 }
 
-function withJudged(state: ZoneWatchState, now: number, zone: Watched): ZoneWatchState {
+function withJudged(state: ZoneWatchState, now: number, zone: RememberedZone): ZoneWatchState {
   const { valve, probes } = state
   const given = valve.shot as GivenShot
   const trusted = probes.map((probe) => canJudge(probe, now, zone))
@@ -128,13 +136,20 @@ function withJudged(state: ZoneWatchState, now: number, zone: Watched): ZoneWatc
   const quiet: ValveWatch = { ...valve, shot: null, quietFrom: now }
   if (outcome === null) return { ...state, valve: quiet }
   const { shot } = outcome
-  const low = outcome.probes.map((probe, i) => stepInShot({ ...probe, low: null }, given, shot, i, now, zone))
+  const stepped = outcome.probes.map((probe, i) =>
+    stepInShot({ ...probe, low: levelOf(probe), lowTime: now }, given, shot, i, now, zone),
+  )
+  // A probe that jumped meanwhile says nothing of the shot.
+  const jumped = stepped.map(({ step }) => step !== null && step.time >= given.start)
+  const told = { ...shot, rises: shot.rises.map((rise, i) => (jumped[i] ? null : rise)) }
   return {
     ...state,
     valve: quiet,
-    probes: low,
-    shots: [...state.shots, shot].slice(-SHOTS),
-    usual: withMeter(state.usual, shot),
+    probes: stepped.map((probe, i) =>
+      jumped[i] ? { ...probe, usualRise: probes[i]!.usualRise, rises: probes[i]!.rises } : probe,
+    ),
+    shots: [...state.shots, told].slice(-SHOTS),
+    usual: withMeter(state.usual, told),
   }
 }
 
@@ -145,7 +160,7 @@ function stepInShot(
   shot: ShotEvidence,
   i: number,
   now: number,
-  zone: Watched,
+  zone: RememberedZone,
 ): ProbeWatch {
   const before = given.before[i]
   const level = levelOf(probe)
@@ -195,7 +210,7 @@ function like(value: number, usual: number, tolerance: number): boolean {
   return Math.abs(value - usual) <= tolerance * usual
 }
 
-function withSteady(state: ZoneWatchState, input: WatchZoneInput, now: number, zone: Watched): ZoneWatchState {
+function withSteady(state: ZoneWatchState, input: WatchZoneInput, now: number, zone: RememberedZone): ZoneWatchState {
   let watered = 0
   for (let k = state.shots.length - 1; k >= 0 && now - state.shots[k]!.time < 9000; k--)
     watered += state.shots[k]!.volume / zone.volume
@@ -213,7 +228,7 @@ function withSteady(state: ZoneWatchState, input: WatchZoneInput, now: number, z
 const DARK = 5
 
 /** Whether it is dark; null where nobody knows. */
-function isDark(input: WatchZoneInput, now: number, { dark }: Watched): boolean | null {
+function isDark(input: WatchZoneInput, now: number, { dark }: RememberedZone): boolean | null {
   const light = known(input.light)
   if (light !== null) return light < DARK
   if (dark === null) return null
@@ -222,7 +237,7 @@ function isDark(input: WatchZoneInput, now: number, { dark }: Watched): boolean 
 }
 
 /** The dark without shots: it begins an hour after the last shot, and ends with the next or with the light. */
-function withNight(state: ZoneWatchState, now: number, input: WatchZoneInput, zone: Watched): ZoneWatchState {
+function withNight(state: ZoneWatchState, now: number, input: WatchZoneInput, zone: RememberedZone): ZoneWatchState {
   const { valve, night } = state
   if (isDark(input, now, zone) === true && valve.open === null && valve.shot === null) {
     if (valve.lastEnd !== null && now - valve.lastEnd < EVENING) return state
@@ -230,21 +245,22 @@ function withNight(state: ZoneWatchState, now: number, input: WatchZoneInput, zo
   }
   if (night.from === null) return state
   const falls = night.sums.map((sums) => lineOf(sums).fall)
-  const { odd } = changeOfNight(falls, state.nights)
-  const drained = recentShots(state, zone).drained(3)
+  const { odd } = changeOfNight(falls, state.nights, zone.memo)
+  const drained = ofShots(state, zone).recent.drained(3)
   const ended = evidenceOf(night, { drained, drainEC: state.drainEC, odd })
   const nights = ended === null ? state.nights : [...state.nights, ended].slice(-NIGHTS)
   return { ...state, night: newNight(state.probes.length), nights }
 }
 
-function told(state: ZoneWatchState, now: number, zone: Watched): [ZoneWatchState, Diagnosis] {
-  const recent = recentShots(state, zone)
+function told(state: ZoneWatchState, now: number, zone: RememberedZone): [ZoneWatchState, Diagnosis] {
+  const { recent, water, drain } = ofShots(state, zone)
   const full = isFull(state, now, zone)
   const leaks = suspectLeak(state, now, zone)
+  if (!water.has(full)) water.set(full, suspectWater(recent, state.usual, full))
   const suspicions = [
-    ...suspectWater(recent, state.usual, full),
+    ...(water.get(full) as readonly Suspicion[]),
     // Drain of a leak says nothing of the shots.
-    ...(leaks.length > 0 ? [] : suspectDrain(recent, state.usual)),
+    ...(leaks.length > 0 ? [] : drain),
     ...leaks,
     ...suspectProbes(state, recent, now, zone),
     ...suspectReadings(state, now, zone),
@@ -256,4 +272,14 @@ function told(state: ZoneWatchState, now: number, zone: Watched): [ZoneWatchStat
     { ...state, standing },
     { causes, ...notTold(state, suspicions, recent, now, zone), full },
   ]
+}
+
+/** What the shots say, worked out once for each list of them. */
+function ofShots(state: ZoneWatchState, { memo }: RememberedZone): OfShots {
+  const old = memo.shots.get(state.shots)
+  if (old !== undefined && old.usual === state.usual) return old
+  const recent = recentShots(state)
+  const found = { usual: state.usual, recent, water: new Map(), drain: suspectDrain(recent, state.usual) }
+  memo.shots.set(state.shots, found)
+  return found
 }

@@ -1,7 +1,7 @@
 import { maxOf } from '../../quantity/extremes.js'
-import type { Watched } from './settings.js'
 import { fallNow, meanSince, type ProbeWatch } from './watch-probe.js'
 import type { GivenShot, ValveWatch } from './watch-valve.js'
+import type { Watched } from './watched.js'
 
 /** What one shot showed. Shares are of the volume that was ordered. */
 export interface ShotEvidence {
@@ -26,7 +26,7 @@ export interface ShotEvidence {
 /** Shots that are kept. */
 export const SHOTS = 60
 /** Rise that is expected of a probe that nobody knows yet, as a share of volume over volume: it has not all arrived, some ran past. */
-export const FIRST_RISE = 0.8
+const FIRST_RISE = 0.8
 
 /** Whether the probes can have seen the shot by now. */
 export function isDue(valve: ValveWatch, probes: readonly ProbeWatch[], now: number, zone: Watched): boolean {

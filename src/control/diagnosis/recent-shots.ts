@@ -1,7 +1,6 @@
 import { maxOf, minOf } from '../../quantity/extremes.js'
 import type { DayBesideBefore } from './day-beside-before.js'
-import type { ShotEvidence } from './judge-shot.js'
-import type { Watched } from './settings.js'
+import { SHOTS, type ShotEvidence } from './judge-shot.js'
 import type { ZoneWatchState } from './zone-state.js'
 
 /** What the last shots say together. */
@@ -110,13 +109,7 @@ function dayBesideBefore(shots: readonly ShotEvidence[]): DayBesideBefore | null
   }
 }
 
-export function recentShots({ shots, usual, probes }: ZoneWatchState, { days }: Pick<Watched, 'days'>): RecentShots {
-  // It changes with the shots only, and is asked at every moment.
-  let day = days.get(shots)
-  if (day === undefined) {
-    day = dayBesideBefore(shots)
-    days.set(shots, day)
-  }
+export function recentShots({ shots, usual, probes }: Pick<ZoneWatchState, 'shots' | 'usual' | 'probes'>): RecentShots {
   const last = (k: number): readonly ShotEvidence[] => (shots.length >= k ? shots.slice(-k) : [])
   const meanOf = (values: readonly (number | null)[], k: number): number | null => {
     if (values.length < k || values.some((value) => value === null)) return null
@@ -140,11 +133,12 @@ export function recentShots({ shots, usual, probes }: ZoneWatchState, { days }: 
     )
     return share === null ? null : share / usualMeter
   }
+  const beside = new Map<number, BesideOthers | null>()
   return {
     count: shots.length,
     riseOf,
-    best: (k) => (rises(k).length === 0 ? null : maxOf(rises(k))),
-    worst: (k) => (rises(k).length === 0 ? null : minOf(rises(k))),
+    best: remembered((k) => (rises(k).length === 0 ? null : maxOf(rises(k)))),
+    worst: remembered((k) => (rises(k).length === 0 ? null : minOf(rises(k)))),
     metered,
     drained: (k) => {
       // The newest is drained when the next one begins.
@@ -154,7 +148,7 @@ export function recentShots({ shots, usual, probes }: ZoneWatchState, { days }: 
         k,
       )
     },
-    day,
+    day: dayBesideBefore(shots),
     level: (k) =>
       meanOf(
         last(k).map((shot) => shot.level),
@@ -164,9 +158,22 @@ export function recentShots({ shots, usual, probes }: ZoneWatchState, { days }: 
       const top = shots.slice(0, -k).reduce((most, shot) => Math.max(most, shot.level ?? 0), 0)
       return last(k).reduce((sum, shot) => sum + (shot.level ?? top) / k, 0) > top - OVERFLOW
     },
-    beside: (probe, k) => besideOthers(shots, probe, k),
+    beside: (probe, k) => {
+      const key = probe * SHOTS + k
+      if (!beside.has(key)) beside.set(key, besideOthers(shots, probe, k))
+      return beside.get(key) as BesideOthers | null
+    },
     error: (k) => last(k).reduce((sum, shot) => sum + shot.error / k, 0) / Math.sqrt(k),
     sure: (k) => last(k).every((shot) => shot.sure),
     since: (k) => last(k)[0]?.time ?? 0,
+  }
+}
+
+/** A function of a number that works each answer out once. */
+function remembered<T>(work: (k: number) => T): (k: number) => T {
+  const answers = new Map<number, T>()
+  return (k) => {
+    if (!answers.has(k)) answers.set(k, work(k))
+    return answers.get(k) as T
   }
 }

@@ -6,7 +6,8 @@ import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
-import type { DayBesideBefore } from './day-beside-before.js'
+import { type Memo, newMemo } from './memo.js'
+import type { DarkHours, Watched } from './watched.js'
 
 /** A zone to be watched. Flow, volume, meter and drain are those of one container, or all of them those of the zone. */
 export interface WatchZoneSettings {
@@ -30,27 +31,9 @@ export interface WatchZoneSettings {
   readonly darkHours?: DarkHours
 }
 
-/** Hours without light. */
-export interface DarkHours {
-  /** When it gets dark. Unit: h. Range: [0, 24]. */
-  readonly from: number
-  /** When it gets light. Unit: h. Range: [0, 24]. */
-  readonly until: number
-}
-
-/** Settings that make sense, in plain numbers. */
-export interface Watched {
-  readonly names: readonly string[]
-  readonly volume: number
-  readonly flow: number
-  readonly min: number
-  readonly max: number
-  readonly full: number
-  readonly settle: number
-  readonly maxAge: number
-  readonly dark: DarkHours | null
-  /** What was worked out for a list of shots. */
-  readonly days: WeakMap<object, DayBesideBefore | null>
+/** Settings that make sense, with what was worked out of them so far. */
+export interface RememberedZone extends Watched {
+  readonly memo: Memo
 }
 
 const domain = (
@@ -69,7 +52,7 @@ const domain = (
   hint,
 })
 
-export function checkedWatch(settings: WatchZoneSettings): Watched {
+export function checkedWatch(settings: WatchZoneSettings): RememberedZone {
   requireObject(settings, 'settings')
   const content = (name: 'minBelievable' | 'maxBelievable' | 'full') =>
     numberIn(settings[name], domain('water content', 'm³/m³', '[]', 0, 1, 'give a share, not percent'), name)
@@ -110,7 +93,7 @@ export function checkedWatch(settings: WatchZoneSettings): Watched {
       domain('greatest age of a reading', 's', '[]', 60, 86400, 'give a minute to a day'),
       'maxReadingAge',
     ),
-    days: new WeakMap(),
+    memo: newMemo(),
     dark: settings.darkHours === undefined ? null : darkHours(settings.darkHours),
   }
 }

@@ -1,10 +1,10 @@
 import { maxOf } from '../../quantity/extremes.js'
 import type { Suspicion } from './cause.js'
-import type { Watched } from './settings.js'
 import { evidence, suspicion } from './suspect-water.js'
 import { canJudge, canTellLevel } from './trust.js'
 import { levelOf } from './watch-probe.js'
 import { LEAK } from './watch-valve.js'
+import type { Watched } from './watched.js'
 import type { ZoneWatchState } from './zone-state.js'
 
 /** Water that nobody ordered: by the meter, the drain, or the levels. */

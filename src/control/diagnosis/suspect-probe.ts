@@ -2,10 +2,10 @@ import { maxOf } from '../../quantity/extremes.js'
 import type { Suspicion } from './cause.js'
 import { isFrozen, isNoisy } from './probe-doubts.js'
 import type { BesideOthers, RecentShots } from './recent-shots.js'
-import type { Watched } from './settings.js'
 import { evidence, suspicion } from './suspect-water.js'
 import { isSilent } from './trust.js'
 import type { BadReadings, LevelStep, ProbeWatch } from './watch-probe.js'
+import type { Watched } from './watched.js'
 import type { ZoneWatchState } from './zone-state.js'
 
 const DAY = 86400

@@ -1,6 +1,7 @@
 import { trendOf } from '../../record/trend.js'
 import type { Evidence, Suspicion } from './cause.js'
-import type { Watched } from './settings.js'
+import type { Memo } from './memo.js'
+import type { RememberedZone } from './settings.js'
 import { evidence, suspicion } from './suspect-water.js'
 import { lineOf, type NightEvidence } from './watch-night.js'
 import { middle } from './watch-probe.js'
@@ -13,13 +14,21 @@ const DRIFT = 0.0004
 const WARMTH = 0.002
 
 /** Readings that follow something else than water: time, temperature, salt, another probe. */
-export function suspectReadings(state: ZoneWatchState, now: number, zone: Watched): Suspicion[] {
+export function suspectReadings(state: ZoneWatchState, now: number, zone: RememberedZone): Suspicion[] {
   const warm = byWarmth(state, now, zone)
   return [...warm, ...byNights(state, now, zone), ...bySalt(state, now, zone), ...bySwap(state, now, zone)]
 }
 
 /** The falls of each probe in nights in which it fell like itself, middle one. */
-function usualFalls(nights: readonly NightEvidence[], probes: number): (number | null)[] {
+function usualFalls(nights: readonly NightEvidence[], probes: number, memo: Memo): readonly (number | null)[] {
+  const old = memo.nights.get(nights)
+  if (old !== undefined && old.length === probes) return old
+  const falls = usualFallsOf(nights, probes)
+  memo.nights.set(nights, falls)
+  return falls
+}
+
+function usualFallsOf(nights: readonly NightEvidence[], probes: number): (number | null)[] {
   return Array.from({ length: probes }, (_, i) => {
     const falls = nights.flatMap(({ falls, odd }) => {
       const fall = falls[i] ?? null
@@ -27,6 +36,14 @@ function usualFalls(nights: readonly NightEvidence[], probes: number): (number |
     })
     return falls.length < 2 ? null : middle(falls.slice(-5))
   })
+}
+
+function withoutLast(nights: readonly NightEvidence[], { earlier }: Memo): readonly NightEvidence[] {
+  const old = earlier.get(nights)
+  if (old !== undefined) return old
+  const before = nights.slice(0, -1)
+  earlier.set(nights, before)
+  return before
 }
 
 export interface NightChange {
@@ -37,8 +54,12 @@ export interface NightChange {
 }
 
 /** How a night differs from those before. */
-export function changeOfNight(falls: readonly (number | null)[], nights: readonly NightEvidence[]): NightChange {
-  const usual = usualFalls(nights, falls.length)
+export function changeOfNight(
+  falls: readonly (number | null)[],
+  nights: readonly NightEvidence[],
+  memo: Memo,
+): NightChange {
+  const usual = usualFalls(nights, falls.length, memo)
   const own = falls.map((fall, i) => (fall === null || usual[i] == null ? null : fall - usual[i]!))
   const odd = own.map((change, i) => {
     if (change === null) return false
@@ -54,15 +75,15 @@ export function changeOfNight(falls: readonly (number | null)[], nights: readonl
   return { own, odd }
 }
 
-function byNights(state: ZoneWatchState, now: number, zone: Watched): Suspicion[] {
+function byNights(state: ZoneWatchState, now: number, zone: RememberedZone): Suspicion[] {
   const { nights, night } = state
   const last = nights[nights.length - 1]
   const live = night.from !== null && night.last !== null && night.last - night.from >= 25200
   const falls = live ? night.sums.map((sums) => lineOf(sums).fall) : (last?.falls ?? [])
-  const before = live ? nights : nights.slice(0, -1)
+  const before = live ? nights : withoutLast(nights, zone.memo)
   if (!live && (last === undefined || now - last.end > DAY)) return []
-  const { own, odd } = changeOfNight(falls, before)
-  const usual = usualFalls(before, zone.names.length)
+  const { own, odd } = changeOfNight(falls, before, zone.memo)
+  const usual = usualFalls(before, zone.names.length, zone.memo)
   const names = zone.names.filter((_, i) => odd[i])
   if (names.length === 0) return []
   const because = odd.flatMap((is, i): Evidence[] => {
@@ -79,7 +100,7 @@ function byNights(state: ZoneWatchState, now: number, zone: Watched): Suspicion[
   return [suspicion('probe-drifting', 'caution', weight, because, 'compare-with-hand-meter', names)]
 }
 
-function byWarmth(state: ZoneWatchState, now: number, zone: Watched): Suspicion[] {
+function byWarmth(state: ZoneWatchState, now: number, zone: RememberedZone): Suspicion[] {
   const { night, nights, hasTemperature } = state
   if (!hasTemperature) return []
   const last = nights[nights.length - 1]
@@ -98,7 +119,7 @@ function byWarmth(state: ZoneWatchState, now: number, zone: Watched): Suspicion[
 }
 
 /** The level to which shots drain back climbs from day to day; with the EC of the drain it is salt, without it drift. */
-function bySalt({ nights }: ZoneWatchState, now: number, zone: Watched): Suspicion[] {
+function bySalt({ nights }: ZoneWatchState, now: number, zone: RememberedZone): Suspicion[] {
   const last = nights[nights.length - 1]
   const full = nights.filter(({ drained }) => drained !== null && drained > 0.15)
   if (last === undefined || now - last.end > DAY || full.length < 5) return []
@@ -136,7 +157,7 @@ function bySalt({ nights }: ZoneWatchState, now: number, zone: Watched): Suspici
   return [suspicion('salt-driven', 'caution', 0.85, [...because, ec], 'flush-and-read-again', names), drift]
 }
 
-function bySwap({ pairs }: ZoneWatchState, now: number, zone: Watched): Suspicion[] {
+function bySwap({ pairs }: ZoneWatchState, now: number, zone: RememberedZone): Suspicion[] {
   const { swap } = pairs
   if (swap === null || now - swap.time > DAY) return []
   const names = [zone.names[swap.first]!, zone.names[swap.second]!]

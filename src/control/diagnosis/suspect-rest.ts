@@ -1,7 +1,7 @@
 import type { Suspicion } from './cause.js'
-import type { Watched } from './settings.js'
 import { evidence, suspicion } from './suspect-water.js'
 import { standingTrouble } from './watch-clock.js'
+import type { Watched } from './watched.js'
 import type { ZoneWatchState } from './zone-state.js'
 
 /** Feed, clocks and power. */

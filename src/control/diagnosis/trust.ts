@@ -1,6 +1,6 @@
 import { isFrozen, isNoisy } from './probe-doubts.js'
-import type { Watched } from './settings.js'
 import { levelOf, type ProbeWatch } from './watch-probe.js'
+import type { Watched } from './watched.js'
 import type { ZoneWatchState } from './zone-state.js'
 
 const DAY = 86400

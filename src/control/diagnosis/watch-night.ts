@@ -45,7 +45,7 @@ export interface NightEvidence {
 /** Nights that are kept. */
 export const NIGHTS = 10
 /** A stretch tells something from here on. Unit: s. */
-export const LONG = 14400
+const LONG = 14400
 
 const NO_SUMS: Sums = [0, 0, 0, 0, 0, 0, 0, 0, 0]
 

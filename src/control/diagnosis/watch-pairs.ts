@@ -53,7 +53,7 @@ function shut(pairs: PairWatch, now: number, watered: number): PairWatch {
 }
 
 /** Smallest difference between two probes of which a change of sign can be seen. Unit: m³/m³. */
-export const LEAST_APART = 0.004
+const LEAST_APART = 0.004
 
 /**
  * Two probes changed places where their difference, steady for two hours, turns its sign from one hour to the next and keeps its size, while

@@ -1,5 +1,5 @@
 import { known, type WatchedReading } from './input.js'
-import type { Watched } from './settings.js'
+import type { Watched } from './watched.js'
 
 /** What is remembered of a probe. */
 export interface ProbeWatch {
@@ -124,7 +124,11 @@ function withBad(probe: ProbeWatch, value: number | null, now: number): ProbeWat
   return { ...probe, bad: { ...bad, value, count: bad.count + 1, alike: bad.alike && bad.value === value } }
 }
 
+/** Ages far from the usual are a new usual if they go on: the mean goes there at once, and the spread tells how sure that is. */
 function withAge(probe: ProbeWatch, age: number): ProbeWatch {
+  const off = Math.abs(age - probe.age)
+  if (probe.count > 20 && off > Math.max(300, 4 * probe.ageSpread))
+    return { ...probe, age, ageSpread: probe.ageSpread + 0.3 * (off - probe.ageSpread) }
   const share = Math.max(1 / probe.count, 0.05)
   const mean = probe.age + share * (age - probe.age)
   return { ...probe, age: mean, ageSpread: probe.ageSpread + share * (Math.abs(age - mean) - probe.ageSpread) }
@@ -158,10 +162,16 @@ export function levelOf({ levels }: ProbeWatch): number | null {
   return levels.length === 0 ? null : middle(levels.slice(-5))
 }
 
-/** Mean of the readings from a time on, with the mean time. */
-export function meanSince({ times, levels }: ProbeWatch, from: number): { level: number; time: number } | null {
+/** Mean of the readings from a time on, with the mean time; readings that leap away from the middle one are left out. */
+export function meanSince(probe: ProbeWatch, from: number): { level: number; time: number } | null {
+  const { times, levels } = probe
+  let first = times.length
+  while (first > 0 && times[first - 1]! >= from) first--
+  const centre = first === times.length ? 0 : middle(levels.slice(first))
+  const far = Math.max(LEAST_STEP, 6 * probe.noise)
   let [n, level, time] = [0, 0, 0]
-  for (let i = times.length - 1; i >= 0 && times[i]! >= from; i--) {
+  for (let i = first; i < times.length; i++) {
+    if (Math.abs(levels[i]! - centre) > far) continue
     n++
     level += levels[i]!
     time += times[i]!
@@ -169,18 +179,31 @@ export function meanSince({ times, levels }: ProbeWatch, from: number): { level:
   return n === 0 ? null : { level: level / n, time: time / n }
 }
 
-/** Looks for a jump between the last five readings and the five before. */
-export function withStep(probe: ProbeWatch, quietFrom: number, maxGap: number): ProbeWatch {
+/** Beside a shot: since when the probes are quiet, and what water the shot can bring. Unit: s, m³/m³/s. */
+export interface Beside {
+  readonly quietFrom: number
+  readonly maxRate: number
+}
+
+/**
+ * Looks for a jump between the last five readings and the five before. Beside a shot only a leap from one reading to the next counts that
+ * no water can make: any fall, and a rise by twice of what the valve passes in that time.
+ */
+export function withStep(probe: ProbeWatch, { quietFrom, maxRate }: Beside, maxGap: number): ProbeWatch {
   const { times, levels } = probe
   const n = levels.length
-  if (n < 10 || times[n - 10]! < quietFrom) return probe
-  if (times[n - 5]! - times[n - 6]! > maxGap) return probe
+  if (n < 10) return probe
+  const leap = levels[n - 5]! - levels[n - 6]!
+  const passed = times[n - 5]! - times[n - 6]!
+  if (Math.abs(leap) < LEAST_STEP / 2 || passed > maxGap) return probe
   const [old, young] = [levels.slice(n - 10, n - 5), levels.slice(n - 5)]
   const [before, after] = [middle(old), middle(young)]
   const change = Math.abs(after - before)
-  const jump = (levels[n - 5]! - levels[n - 6]!) * Math.sign(after - before)
+  const jump = leap * Math.sign(after - before)
   const scatter = Math.max(spread(old, before), spread(young, after))
-  if (change < Math.max(LEAST_STEP, 6 * scatter) || jump < change / 2) return probe
+  const quiet = times[n - 10]! >= quietFrom
+  const least = quiet || leap < 0 ? LEAST_STEP : LEAST_STEP + 2 * maxRate * passed
+  if (change < Math.max(least, 6 * scatter) || jump < (quiet ? change / 2 : Math.max(least, change / 2))) return probe
   return {
     ...probe,
     step: { time: times[n - 5]!, before, after },

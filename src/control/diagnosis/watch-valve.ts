@@ -1,5 +1,5 @@
 import { known, type WatchZoneInput } from './input.js'
-import type { Watched } from './settings.js'
+import type { Watched } from './watched.js'
 
 /** What is remembered of orders, meter and drain. */
 export interface ValveWatch {

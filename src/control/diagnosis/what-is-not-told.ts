@@ -1,10 +1,10 @@
 import type { CauseCode, Diagnosis, Suspicion, UnknownReason } from './cause.js'
 import { isFrozen, isNoisy } from './probe-doubts.js'
 import type { RecentShots } from './recent-shots.js'
-import type { Watched } from './settings.js'
 import { evidence } from './suspect-water.js'
 import { canJudge } from './trust.js'
 import { LEAK } from './watch-valve.js'
+import type { Watched } from './watched.js'
 import type { ZoneWatchState } from './zone-state.js'
 
 type Unknown = { -readonly [K in CauseCode]?: UnknownReason }

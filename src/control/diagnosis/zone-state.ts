@@ -38,7 +38,7 @@ export interface UsualShares {
   readonly drainedAt: number
 }
 
-export const newUsual: UsualShares = { metered: 0, meteredShots: 0, drained: 0, drainedShots: 0, drainedAt: 0 }
+const newUsual: UsualShares = { metered: 0, meteredShots: 0, drained: 0, drainedShots: 0, drainedAt: 0 }
 
 export function newZoneState(probes: number): ZoneWatchState {
   return {

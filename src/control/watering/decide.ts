@@ -7,11 +7,11 @@ import type { Limits } from './checked-settings.js'
 import { clockMode, readingMoment, tick } from './clock.js'
 import { heardPlants } from './clock-dispute.js'
 import type { WateringDecision } from './decision.js'
-import { countedVolume, judgeDelivery, runFor } from './delivery.js'
+import { countedTooMuch, countedVolume, judgeDelivery, runFor } from './delivery.js'
 import { judgeDrain, judgeFlow, judgeShare, readFeedback } from './feedback.js'
 import type { WateringReason } from './finding.js'
 import { findingsOf, type Seen } from './findings.js'
-import { addWater, givenInDay, passTime } from './given-water.js'
+import { addWater, givenInDay, passTime, takeWater } from './given-water.js'
 import { inHours } from './hours.js'
 import type { WateringInput } from './input.js'
 import { forbidden, mayOpen, mustClose } from './opening.js'
@@ -59,9 +59,13 @@ function look(limits: Limits, before: WateringState, input: Partial<WateringInpu
   const { valve, again } = stalled(state.valve, ticked)
   const fed = readFeedback(state.counters, input, state.valve, span, limits)
   const passed = addWater(passTime(state.water, ticked.elapsed), again * limits.litresPerSecond)
-  const late = lateWater(fed, valve, givenInDay(passed), limits)
   const moment: Moment = { now: readingMoment(ticked), elapsed: ticked.elapsed, closed: state.valve.closed }
   const { probes, views, unknown, shown } = lookAtProbes(limits, state, input.readings, moment)
+  // Taken back once: as soon as the probes have shown it.
+  const counters = shown === null ? fed : { ...fed, shown: Math.max(shown, fed.shown ?? shown) }
+  const surplus = shown === null || fed.shown !== null ? 0 : countedTooMuch(counters, valve.counted)
+  const known = takeWater(passed, surplus, valve.closed)
+  const late = lateWater(fed, { ...valve, counted: valve.counted - surplus }, givenInDay(known), limits)
   const measured = zoneLevel(views, limits)
   const told = valve.opened === null && ticked.elapsed >= valve.closed + limits.lag ? measured.level : null
   const clock = heardPlants(ticked, fellSince(state.zone.told, told, span.to - span.from, limits), limits)
@@ -72,7 +76,7 @@ function look(limits: Limits, before: WateringState, input: Partial<WateringInpu
   const dry = zone.level === null ? false : zone.level <= limits.lower || (balance.dry && zone.level < limits.upper)
   const lastWet = Math.max(balance.lastWet, zone.wet ?? balance.lastWet)
   const { use, given, level, verdict } = balance
-  const water = addWater(passed, late.volume)
+  const water = addWater(known, late.volume)
   return {
     state: {
       clock,
@@ -81,7 +85,7 @@ function look(limits: Limits, before: WateringState, input: Partial<WateringInpu
       spare: water,
       probes,
       zone: { dry, lastWet, use, given, level, told, verdict },
-      counters: shown === null ? fed : { ...fed, shown: Math.max(shown, fed.shown ?? shown) },
+      counters,
       override: order.override,
     },
     views,
@@ -138,6 +142,8 @@ function lookAtProbes(limits: Limits, { probes, valve, counters }: WateringState
   const next: WateringProbe[] = []
   const views: ProbeView[] = []
   let shown: number | null = null
+  const { delivery, meteredSince, leaked, ordered } = counters
+  const meter = { isBacked: delivery.agreed >= 4, sawNone: meteredSince + leaked < 0.2 * ordered }
   for (let i = 0; i < limits.probes.length; i++) {
     const { name, offset } = limits.probes[i]!
     let probe = probes[i]!
@@ -147,7 +153,7 @@ function lookAtProbes(limits: Limits, { probes, valve, counters }: WateringState
     if (valve.opened === null) {
       const rose = shownBy(probe, view, valve.closed, limits)
       if (rose !== null) shown = Math.max(rose, shown ?? rose)
-      probe = watchFall(judgeRise(probe, view, valve.closed, counters.delivery.agreed >= 4, limits), view, limits)
+      probe = watchFall(judgeRise(probe, view, valve.closed, meter, limits), view, limits)
     }
     next.push(probe)
     views.push(viewProbe(probe, offset, moment, limits))
@@ -159,7 +165,7 @@ function lookAtProbes(limits: Limits, { probes, valve, counters }: WateringState
 
 function open(limits: Limits, state: WateringState, { views }: Looked, why: WateringValve['why']): WateringState {
   const { clock, valve } = state
-  const delivery = judgeDelivery(state.counters)
+  const delivery = judgeDelivery(state.counters, limits)
   const run = runFor(state.counters.delivery, limits)
   const shot = run * limits.litresPerSecond
   return {
@@ -196,7 +202,12 @@ function close(limits: Limits, state: WateringState): WateringState {
   const given = countedVolume(timed, state.counters.meteredSince, state.counters.delivery)
   return {
     ...state,
-    ...volumes(addWater(state.water, given - valve.counted)),
+    // Taken back from the quarter in which it was counted, which may be another one by now.
+    ...volumes(
+      given < valve.counted
+        ? takeWater(state.water, valve.counted - given, valve.opened)
+        : addWater(state.water, given - valve.counted),
+    ),
     valve: { ...valve, opened: null, counted: given, closed: valve.opened + (isSure ? lasted : ran) },
     zone: { ...state.zone, given: Math.max(0, state.zone.given + given - valve.counted) },
     counters: { ...judgeFlow(state.counters, timed), ordered: timed },

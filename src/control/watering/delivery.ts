@@ -7,14 +7,19 @@ const HEARD = 4
 const ALIKE = 0.2
 /** A smaller share is too little water. */
 const LITTLE = 0.85
+/** A share that is no water. */
+const NONE = 0.1
 /** However small the share, an opening counts for at least this part of what was ordered. */
 const LEAST = 0.25
 
 /** Compares what an opening should have given with what the meter, and what probes and drain saw of it, before the next one begins. */
-export function judgeDelivery(counters: WateringCounters): WateringDelivery {
+export function judgeDelivery(counters: WateringCounters, limits: Limits): WateringDelivery {
   const { ordered, shown, drained, delivery } = counters
   if (!(ordered > 0) || counters.metered === null) return delivery
   const metered = Math.min(10, (counters.meteredSince + counters.leaked) / ordered)
+  // Of a short opening the meter tells whether water comes; probes cannot.
+  if (ordered < 0.6 * limits.shot)
+    return { ...delivery, metered: meanShare(delivery.metered, metered, Math.min(8, delivery.shots + 1)) }
   const isSeen = shown !== null && drained !== null
   const share = isSeen ? Math.min(10, Math.max(0, (shown + counters.drainedSince) / ordered)) : delivery.shown
   const shots = Math.min(8, delivery.shots + 1)
@@ -23,16 +28,31 @@ export function judgeDelivery(counters: WateringCounters): WateringDelivery {
   const isWhole = isSeen && metered > 0.95 && metered < 1.05
   const usual = isWhole ? delivery.usual + (share - delivery.usual) / 8 : delivery.usual
   const next = {
-    metered: delivery.metered + (metered - delivery.metered) / Math.min(5, shots),
+    metered: meanShare(delivery.metered, metered, shots),
     shots,
     shown: isSeen ? delivery.shown + (share - delivery.shown) / Math.min(5, seen) : delivery.shown,
     seen,
     usual: Math.min(1.2, Math.max(0.6, usual)),
-    agreed:
-      apart <= ALIKE ? Math.min(8, delivery.agreed + 1) : apart > 2 * ALIKE ? 0 : Math.max(0, delivery.agreed - 1),
+    agreed: agreedShots(delivery.agreed, apart, metered),
     partial: delivery.partial,
   }
   return { ...next, partial: isPartial(next, metered) }
+}
+
+/** A mean that falls quickly where nothing comes, and is forgotten once all comes again. */
+function meanShare(mean: number, last: number, shots: number): number {
+  if (last < NONE) return mean < 0.6 ? last : (mean + last) / 2
+  return mean < 0.6 && last > 0.95 ? last : mean + (last - mean) / Math.min(5, shots)
+}
+
+/**
+ * Openings in a row in which meter and probes said the same. It is earned by whole shots only: pressure falls for both at once, and two that
+ * err one after the other must not vouch for each other.
+ */
+function agreedShots(agreed: number, apart: number, metered: number): number {
+  if (apart > 2 * ALIKE) return Math.max(0, agreed - HEARD)
+  if (apart > ALIKE) return Math.max(0, agreed - 1)
+  return metered >= LITTLE || (agreed >= HEARD && metered >= NONE) ? Math.min(8, agreed + 1) : agreed
 }
 
 /**
@@ -49,10 +69,25 @@ export function countedVolume(ordered: number, metered: number, delivery: Wateri
   return Math.max(ordered, isUsual ? Math.min(metered, 1.25 * ordered) : metered)
 }
 
+/** What the last opening counts for too much, once both witnesses have long agreed and say that less came. Unit: L. */
+export function countedTooMuch(counters: WateringCounters, counted: number): number {
+  const { ordered, shown, drained, meteredSince, drainedSince, leaked, delivery } = counters
+  if (!(ordered > 0) || shown === null || drained === null || counters.metered === null) return 0
+  if (delivery.agreed < HEARD || delivery.partial || leaked > 0) return 0
+  const metered = meteredSince / ordered
+  const isAlike = Math.abs((shown + drainedSince) / ordered / delivery.usual - metered) <= ALIKE
+  return isAlike && metered < LITTLE ? Math.max(0, counted - Math.max(LEAST, 1.15 * metered) * ordered) : 0
+}
+
 /** Share of the ordered water that arrives, as far as it is known well enough to open for longer; 1 where it is not. */
 export function arrivingShare({ metered, shots, agreed }: WateringDelivery): number {
   if (shots < HEARD || metered > LITTLE || (agreed < HEARD && metered < 0.3)) return 1
   return Math.max(0.2, metered)
+}
+
+/** Whether probes go on seeing shots of which the meter sees nothing. */
+function isDeadMeter({ shown, seen }: WateringDelivery): boolean {
+  return seen >= HEARD && shown > 0.6
 }
 
 /** The same where it may change what is allowed in a day: only where it is told by more than the meter. */
@@ -70,9 +105,11 @@ function isPartial(next: WateringDelivery, last: number): boolean {
   return shots >= 6 && seen >= 6 && metered < LITTLE && metered > 0.3 && isApart
 }
 
-/** Time of an opening that gives a whole shot of the water that arrives, within the longest one. */
+/**
+ * Time of an opening that gives a whole shot of the water that arrives, within the longest one. Where nothing comes, openings are short: they
+ * try whether there is water again, and count for little.
+ */
 export function runFor(delivery: WateringDelivery, limits: Limits): number {
-  // Where nothing comes, longer openings bring no more.
-  if (delivery.metered < 0.1) return limits.run
+  if (delivery.metered < NONE) return isDeadMeter(delivery) ? limits.run : limits.run / 4
   return Math.min(limits.maxRun, limits.run / arrivingShare(delivery))
 }

@@ -10,6 +10,7 @@ export type WateringReason =
   | 'resting'
   | 'waiting-for-probe'
   | 'day-used-up'
+  | 'pace-limit'
   | 'outside-hours'
   | 'no-reading'
   | 'back-up-not-due'

@@ -15,13 +15,27 @@ export function passTime(water: WateringVolumes, elapsed: number): WateringVolum
   return { slot, litres }
 }
 
-/** Adds a volume to the present quarter; a negative one takes back what was counted too much. */
+/** Adds a volume to the present quarter. */
 export function addWater(water: WateringVolumes, volume: number): WateringVolumes {
-  if (volume === 0) return water
+  if (volume <= 0) return water
   const litres = water.litres.slice()
   const at = water.slot % SLOTS
   // To the millilitre's thousandth, upwards: a stored state stays small.
-  litres[at] = Math.max(0, Math.ceil((litres[at]! + volume) * 1e6 - 1e-3) / 1e6)
+  litres[at] = Math.ceil((litres[at]! + volume) * 1e6 - 1e-3) / 1e6
+  return { slot: water.slot, litres }
+}
+
+/** Takes back a volume that was counted too much, from the quarter of a moment and those before. */
+export function takeWater(water: WateringVolumes, volume: number, elapsed: number): WateringVolumes {
+  if (volume <= 0) return water
+  const litres = water.litres.slice()
+  const last = Math.floor(elapsed / SLOT)
+  let left = volume
+  for (let slot = last; slot > last - 10 && slot >= 0 && slot > water.slot - SLOTS; slot--) {
+    const taken = Math.min(left, litres[slot % SLOTS]!)
+    litres[slot % SLOTS] = Math.ceil((litres[slot % SLOTS]! - taken) * 1e6 - 1e-3) / 1e6
+    left -= taken
+  }
   return { slot: water.slot, litres }
 }
 

@@ -4,11 +4,9 @@ import { allowanceShare, arrivingShare, runFor } from './delivery.js'
 import type { WateringReason } from './finding.js'
 import { givenInDay, givenInLongDay } from './given-water.js'
 import { hoursAllow } from './hours.js'
+import { roomAtPace } from './pace.js'
 import type { WateringClock, WateringOrder, WateringState } from './state.js'
 import type { ZoneLevel } from './zone-level.js'
-
-/** Pace, as a multiple of the usual use, at which water may be given in the first day, because water given before it is not known. */
-const AT_START = 1.15
 
 /** Whether to open, with the reason for it or against it. */
 export interface Choice {
@@ -55,7 +53,8 @@ export function mayOpen(state: WateringState, zone: ZoneLevel, limits: Limits): 
   const volume = run * limits.litresPerSecond
   const given = givenInDay(water)
   if (given + volume > limits.perDay * (1 + 1e-9)) return no('day-used-up')
-  if (given + volume > ofFirstDay(limits, clock.elapsed)) return no('starting')
+  if (volume > roomAtPace(water, clock.elapsed, limits) + 1e-9)
+    return no(clock.elapsed < 86400 ? 'starting' : 'pace-limit')
   // The clock may gain on the true one, and nobody can tell.
   if (givenInLongDay(water) + volume > 1.04 * limits.perDay) return no('day-used-up')
   if (wish.reason === 'back-up-shot' && given + volume > backUpOf(state, limits) * (1 + 1e-9))
@@ -68,14 +67,6 @@ export function mayOpen(state: WateringState, zone: ZoneLevel, limits: Limits): 
 /** Most volume of a day while no reading can be believed: more only where it is known that a part of what is ordered arrives. */
 function backUpOf({ counters }: WateringState, limits: Limits): number {
   return Math.min(limits.perDay, limits.backUp / allowanceShare(counters.delivery))
-}
-
-/**
- * Most volume in the first day after a start: no more than the usual use at its usual pace, and nothing at once, so that a state that is
- * lost again and again gives no more than a day may have.
- */
-function ofFirstDay({ usual, perDay, allowed }: Limits, elapsed: number): number {
-  return elapsed >= 86400 ? Number.POSITIVE_INFINITY : (Math.min(perDay, AT_START * usual) / allowed) * elapsed
 }
 
 function wishFor(state: WateringState, zone: ZoneLevel, limits: Limits): Choice {

@@ -49,7 +49,7 @@ export function judgeRise(
   probe: WateringProbe,
   view: ProbeView,
   closed: number,
-  isBacked: boolean,
+  meter: { readonly isBacked: boolean; readonly sawNone: boolean },
   limits: Limits,
 ): WateringProbe {
   const { before } = probe
@@ -57,10 +57,14 @@ export function judgeRise(
   const judged = { ...probe, before: null, anchor: view.seen, anchorAt: view.measured }
   // A full container drains what it is given.
   if (before >= limits.upper) return judged
+  // A probe that has agreed with the meter need not see water that the meter did not see either.
+  if (meter.isBacked && meter.sawNone) return judged
   const used = probe.fall * Math.max(0, view.measured - probe.beforeAt)
   const saw = view.seen - before + used >= (SHARE * limits.shot) / limits.substrate
   // A meter that said the same as the probe makes it good twice as fast.
-  const misses = saw ? Math.max(0, probe.misses - (isBacked ? 2 : 1)) : Math.min(limits.maxMisses, probe.misses + 1)
+  const misses = saw
+    ? Math.max(0, probe.misses - (meter.isBacked ? 2 : 1))
+    : Math.min(limits.maxMisses, probe.misses + 1)
   // Believed again only after as many shots seen as it takes to be doubted, or when somebody says so.
   return { ...judged, misses, latched: probe.latched ? misses > 0 : misses >= limits.maxMisses }
 }

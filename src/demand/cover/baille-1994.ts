@@ -1,6 +1,5 @@
 import type { HourlyCropET } from '../../quantity/generated/evapotranspiration-hourly.js'
 import type { Irradiance } from '../../quantity/generated/irradiance.js'
-import type { LeafAreaIndex } from '../../quantity/generated/plant.js'
 import type { VapourPressureDeficit } from '../../quantity/generated/pressure.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
@@ -13,15 +12,14 @@ import {
   LEAF_AREA,
   RADIATION_COEFFICIENT,
 } from '../domains.js'
+import type { LeafArea } from '../terms.js'
 
 /** Climate, leaves and the two coefficients of a crop. */
-export interface BailleInput {
+export interface BailleInput extends LeafArea {
   /** Radiation above the crop, inside. Unit: W/m². Range: [0, 1500]. */
   readonly radiation: Irradiance
   /** Vapour pressure deficit of the air inside. Unit: kPa. Range: [0, 10]. */
   readonly deficit: VapourPressureDeficit
-  /** Leaf area index. Unit: 1. Range: (0, 20]. */
-  readonly leafArea: LeafAreaIndex
   /** Coefficient A of radiation. Unit: 1. Range: [0, 2]. */
   readonly radiationCoefficient: number
   /** Coefficient B of dryness; the night has its own. Unit: W/m²/kPa. Range: [0, 200]. */

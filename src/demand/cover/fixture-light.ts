@@ -1,6 +1,6 @@
 import { LAMP_POWER, LIT_AREA } from '../../air/domains.js'
+import type { LitArea } from '../../air/terms.js'
 import { InputError } from '../../quantity/errors.js'
-import type { Area } from '../../quantity/generated/area.js'
 import type { Irradiance } from '../../quantity/generated/irradiance.js'
 import type { PhotonFluxDensity } from '../../quantity/generated/photon-flux.js'
 import type { PhotonYield } from '../../quantity/generated/photon-yield.js'
@@ -11,11 +11,9 @@ import { optionsOf } from '../../quantity/options-of.js'
 import { LAMP_EFFICACY, LIGHT_ON_CROP, LIGHT_PHOTON_YIELD } from '../domains.js'
 
 /** Lamps over an area: what they take and what they give. */
-export interface FixtureLightInput {
+export interface FixtureLightInput extends LitArea {
   /** Electrical power of all fixtures, with drivers. Unit: W. Range: [0, ∞). */
   readonly electricalPower: Power
-  /** Area that they light. Unit: m². Range: (0, ∞). */
-  readonly area: Area
   /** Photons of 400 to 700 nm for each joule of electricity: the efficacy on the data sheet. Unit: µmol/J. Range: (0, 6]. */
   readonly efficacy: PhotonYield
   /** Photons for each joule of the light itself, above the efficacy. Unit: µmol/J. Range: [3, 6]. */

@@ -1,37 +1,24 @@
 import type { Irradiance } from '../../quantity/generated/irradiance.js'
 import type { PhotonFluxDensity } from '../../quantity/generated/photon-flux.js'
-import type { LeafAreaIndex } from '../../quantity/generated/plant.js'
-import type { Pressure, VapourPressureDeficit } from '../../quantity/generated/pressure.js'
-import type { GroundFraction } from '../../quantity/generated/share.js'
-import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { BOTH_SIDES_RESISTANCE, CROP_PHOTON_FLUX, GROUND_SHARE, LIGHT_PHOTON_YIELD, REFLECTED } from '../domains.js'
+import type { Cover, CropInAir } from '../terms.js'
 
 import { type CanopyTranspiration, transpirationStanghellini1987 } from './stanghellini-1987.js'
 
 /** A crop under lamps in a closed room. */
-export interface LampInput {
+export interface LampInput extends CropInAir, Cover {
   /** Photosynthetic photon flux above the leaves. Unit: µmol/m²/s. Range: [0, 3000]. */
   readonly photonFlux: PhotonFluxDensity
   /** Photons in a joule of this light. Unit: µmol/J. Range: [3, 6]. */
   readonly photonsPerJoule: number
-  /** Share of the ground under leaves. Unit: 1. Range: [0, 1]. */
-  readonly cover: GroundFraction
   /** Share of the light that leaves reflect; 0.05 by default. Unit: 1. Range: [0, 1). */
   readonly reflected?: number
-  /** Air temperature. Unit: °C. Range: [0, 60]. */
-  readonly temperature: Temperature
-  /** Vapour pressure deficit of the air. Unit: kPa. Range: [0, 10]. */
-  readonly deficit: VapourPressureDeficit
-  /** Leaf area index. Unit: 1. Range: (0, 20]. */
-  readonly leafArea: LeafAreaIndex
   /** Resistance of the air to both sides of a leaf together: 100 with fans, 200 without (default). Unit: s/m. Range: [1, 50000]. */
   readonly airResistance?: number
   /** Resistance of both sides of a leaf together; without it that of lettuce at the photon flux. Unit: s/m. Range: [1, 50000]. */
   readonly leafResistance?: number
-  /** Atmospheric pressure; 101.325 by default. Unit: kPa. Range: [30, 120]. */
-  readonly pressure?: Pressure
 }
 
 /**

@@ -3,13 +3,12 @@ import type { GroundFraction } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { EXTINCTION, GROUND_COVER, LEAF_AREA } from '../domains.js'
+import type { Extinction, LeafArea } from '../terms.js'
 
 /** A cover seen from above. */
-export interface LeafAreaFromCoverInput {
+export interface LeafAreaFromCoverInput extends Extinction {
   /** Share of the ground under leaves. Unit: 1. Range: [0, 0.999]. */
   readonly cover: GroundFraction
-  /** Extinction coefficient; 0.7 by default. Unit: 1. Range: (0, 2]. */
-  readonly extinction?: number
 }
 
 /**
@@ -36,12 +35,7 @@ export function leafAreaFromCover(input: LeafAreaFromCoverInput): LeafAreaIndex 
 }
 
 /** Leaves and how they catch light. */
-export interface InterceptedFractionInput {
-  /** Leaf area index. Unit: 1. Range: (0, 20]. */
-  readonly leafArea: LeafAreaIndex
-  /** Extinction coefficient; 0.7 by default. Unit: 1. Range: (0, 2]. */
-  readonly extinction?: number
-}
+export interface InterceptedFractionInput extends Extinction, LeafArea {}
 
 /**
  * Share of the radiation that leaves catch before it reaches the ground.

@@ -1,12 +1,12 @@
 import { saturationVapourPressureFao56 } from '../../air/saturation-vapour-pressure-fao56.js'
 import { rootBetween } from '../../numerics/root.js'
 import type { Irradiance } from '../../quantity/generated/irradiance.js'
-import type { LeafAreaIndex } from '../../quantity/generated/plant.js'
-import type { Pressure, VapourPressureDeficit } from '../../quantity/generated/pressure.js'
+import type { VapourPressureDeficit } from '../../quantity/generated/pressure.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { NIGHT_NET_RADIATION } from '../domains.js'
+import type { CarbonDioxide, CropInAir, LeafBoundary } from '../terms.js'
 import {
   type CanopyTranspiration,
   leafResistanceStanghellini1987,
@@ -14,21 +14,9 @@ import {
 } from './stanghellini-1987.js'
 
 /** The air among plants at night. */
-export interface NightInput {
-  /** Air temperature. Unit: °C. Range: [0, 60]. */
-  readonly temperature: Temperature
-  /** Vapour pressure deficit of the air. Unit: kPa. Range: [0, 10]. */
-  readonly deficit: VapourPressureDeficit
-  /** Leaf area index. Unit: 1. Range: (0, 20]. */
-  readonly leafArea: LeafAreaIndex
+export interface NightInput extends CarbonDioxide, LeafBoundary, CropInAir {
   /** Net radiation of the crop: below zero under a cold roof, above beside warm pipes; 0 by default. Unit: W/m². Range: [-300, 300]. */
   readonly netRadiation?: Irradiance
-  /** Carbon dioxide in the air; 200 by default, where it closes nothing. Unit: ppm. Range: [0, 5000]. */
-  readonly carbonDioxide?: number
-  /** Resistance of the air at the leaf; 275 by default. Unit: s/m. Range: [1, 100000]. */
-  readonly airResistance?: number
-  /** Atmospheric pressure; 101.325 by default. Unit: kPa. Range: [30, 120]. */
-  readonly pressure?: Pressure
 }
 
 /**

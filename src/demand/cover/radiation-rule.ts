@@ -1,4 +1,3 @@
-import type { Finding } from '../../quantity/finding.js'
 import type { RadiationSum } from '../../quantity/generated/radiation-sum.js'
 import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
@@ -11,6 +10,7 @@ import {
   HEATING_SUM,
   USE_PER_LIGHT,
 } from '../domains.js'
+import type { UseFinding } from '../use-finding.js'
 
 /** A radiation sum and what the crop uses for it. */
 export interface RadiationRuleInput {
@@ -26,8 +26,8 @@ export interface RadiationRuleUse {
   readonly use: WaterDepth
   /** The use if all this radiation evaporated water. Unit: mm. */
   readonly ceiling: WaterDepth
-  /** A caution when the coefficient passes what the radiation can evaporate. */
-  readonly warnings: readonly Finding[]
+  /** A caution when the coefficient passes what the radiation can evaporate; `explainUseFinding` has the words. */
+  readonly warnings: readonly UseFinding[]
 }
 
 /**
@@ -55,16 +55,15 @@ export function waterUseFromRadiationSum(input: RadiationRuleInput): RadiationRu
   const coefficient = numberIn(input.usePerJoule, USE_PER_LIGHT, 'usePerJoule')
   // 1 J/cm² is 0.01 MJ/m², and 2.45 MJ evaporates a kilogram.
   const ceiling = 0.01 / 2.45
-  const warnings: Finding[] = []
+  const warnings: UseFinding[] = []
   if (coefficient / 1000 > ceiling) {
     warnings.push({
       code: 'above-latent-heat',
       level: 'danger',
-      message: `${coefficient} mL/m² per J/cm² is above the 4.08 that this radiation can evaporate: check the unit, or count heating and dry air apart`,
       about: 'usePerJoule',
       value: coefficient,
+      limit: ceiling * 1000,
       unit: 'mL/m² per J/cm²',
-      source: 'allen-1998, Table 3',
     })
   }
   return { use: ((coefficient / 1000) * sum) as WaterDepth, ceiling: (ceiling * sum) as WaterDepth, warnings }

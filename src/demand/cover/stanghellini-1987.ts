@@ -7,7 +7,6 @@ import {
 import { InputError } from '../../quantity/errors.js'
 import type { HourlyCropET } from '../../quantity/generated/evapotranspiration-hourly.js'
 import type { Irradiance } from '../../quantity/generated/irradiance.js'
-import type { LeafAreaIndex } from '../../quantity/generated/plant.js'
 import type { Pressure, VapourPressureDeficit } from '../../quantity/generated/pressure.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
@@ -21,23 +20,14 @@ import {
   LEAF_RADIATION,
   VAPOUR_RESISTANCE,
 } from '../domains.js'
+import type { CarbonDioxide, CropInAir, LeafBoundary } from '../terms.js'
 
 /** The climate among the plants and how easily their leaves give off vapour. */
-export interface StanghelliniInput {
+export interface StanghelliniInput extends LeafBoundary, CropInAir {
   /** Net radiation of the crop, for each square metre of ground. Unit: W/m². Range: [-300, 1500]. */
   readonly netRadiation: Irradiance
-  /** Air temperature. Unit: °C. Range: [0, 60]. */
-  readonly temperature: Temperature
-  /** Vapour pressure deficit of the air. Unit: kPa. Range: [0, 10]. */
-  readonly deficit: VapourPressureDeficit
-  /** Leaf area index. Unit: 1. Range: (0, 20]. */
-  readonly leafArea: LeafAreaIndex
   /** Resistance of the leaf itself. Unit: s/m. Range: [1, 100000]. */
   readonly leafResistance: number
-  /** Resistance of the air at the leaf; 275 by default. Unit: s/m. Range: [1, 100000]. */
-  readonly airResistance?: number
-  /** Atmospheric pressure; 101.325 by default. Unit: kPa. Range: [30, 120]. */
-  readonly pressure?: Pressure
 }
 
 /** Transpiration and where its energy comes from. */
@@ -114,15 +104,13 @@ function deficitAt(deficit: VapourPressureDeficit, temperature: Temperature): nu
 }
 
 /** What opens and closes the pores of a tomato leaf. */
-export interface LeafResistanceInput {
+export interface LeafResistanceInput extends CarbonDioxide {
   /** Radiation for each square metre of leaf: that on the crop over twice the leaf area index. Unit: W/m². Range: [0, 1500]. */
   readonly radiationOnLeaf: Irradiance
   /** Leaf temperature. Unit: °C. Range: [0, 60]. */
   readonly leafTemperature: Temperature
   /** Deficit from leaf to air. Unit: kPa. Range: [0, 10]. */
   readonly deficit: VapourPressureDeficit
-  /** Carbon dioxide in the air; 200 by default, where it closes nothing. Unit: ppm. Range: [0, 5000]. */
-  readonly carbonDioxide?: number
   /** Whether it is night; false by default. */
   readonly night?: boolean
 }

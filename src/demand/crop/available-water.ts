@@ -1,23 +1,16 @@
 import { WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { CropET } from '../../quantity/generated/evapotranspiration.js'
-import type { Length } from '../../quantity/generated/length.js'
 import type { DepletionFraction, Share } from '../../quantity/generated/share.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { CROP_ET, DEPLETION, LAYER_DEPTH, SOME_CROP_ET, TOTAL_AVAILABLE, WATER_DEPTH } from '../domains.js'
+import type { CropUse, FieldCapacity, RootDepth, SoilWater, WaterShortage } from '../terms.js'
 
 /** A root zone of one soil. */
-export interface RootZone {
-  /** Water content at field capacity. Unit: m³/m³. Range: [0, 1]. */
-  readonly fieldCapacity: WaterContent
-  /** Water content at the wilting point, below field capacity. Unit: m³/m³. Range: [0, 1]. */
-  readonly wiltingPoint: WaterContent
-  /** Depth of the roots. Unit: cm. Range: (0, 2000]. */
-  readonly rootDepth: Length
-}
+export interface RootZone extends RootDepth, SoilWater {}
 
 /**
  * Water that a full root zone holds above the wilting point.
@@ -76,11 +69,9 @@ export function readilyAvailableWater(input: ReadilyAvailableInput): WaterDepth 
 }
 
 /** A tabled depletion fraction and the demand of the day. */
-export interface DepletionAdjustmentInput {
+export interface DepletionAdjustmentInput extends CropUse {
   /** Tabled depletion fraction, for 5 mm/d. Unit: 1. Range: [0, 1). */
   readonly tabled: DepletionFraction
-  /** Crop evapotranspiration. Unit: mm/d. Range: [0, 90]. */
-  readonly cropET: CropET
 }
 
 /**
@@ -106,11 +97,7 @@ export function adjustedDepletionFraction(input: DepletionAdjustmentInput): Depl
 }
 
 /** How dry a root zone is. */
-export interface StressInput {
-  /** Total available water. Unit: mm. Range: (0, 10000]. */
-  readonly totalAvailable: WaterDepth
-  /** Water that is missing to field capacity. Unit: mm. Range: [0, 10000]. */
-  readonly depletion: WaterDepth
+export interface StressInput extends WaterShortage {
   /** Share of the available water that may be used without stress. Unit: 1. Range: [0, 1). */
   readonly depletionFraction: DepletionFraction
 }
@@ -144,13 +131,9 @@ export function waterStressCoefficient(input: StressInput): Share {
 }
 
 /** A measured water content and the root zone it belongs to. */
-export interface RootZoneDepletionInput {
-  /** Water content at field capacity. Unit: m³/m³. Range: [0, 1]. */
-  readonly fieldCapacity: WaterContent
+export interface RootZoneDepletionInput extends RootDepth, FieldCapacity {
   /** Mean water content of the root zone. Unit: m³/m³. Range: [0, 1]. */
   readonly waterContent: WaterContent
-  /** Depth of the roots. Unit: cm. Range: (0, 2000]. */
-  readonly rootDepth: Length
 }
 
 /**

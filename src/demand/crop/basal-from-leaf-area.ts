@@ -2,13 +2,12 @@ import type { CropCoefficient, LeafAreaIndex } from '../../quantity/generated/pl
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { CROP_COEFFICIENT, LEAF_AREA } from '../domains.js'
+import type { BareSoil } from '../terms.js'
 
 /** A stand with fewer leaves than a full cover has. */
-export interface BasalFromLeafAreaInput {
+export interface BasalFromLeafAreaInput extends BareSoil {
   /** Basal coefficient at full cover, moved to the climate: `fullCover` of `sparseBasalCoefficient()`. Unit: 1. Range: [0, 3]. */
   readonly fullCoverCoefficient: CropCoefficient
-  /** Basal coefficient of dry bare soil, 0.15 to 0.20; 0.15 by default. Unit: 1. Range: [0, 3]. */
-  readonly minCoefficient?: CropCoefficient
   /** Leaf area index of green, healthy leaves, one side counted. Unit: 1. Range: (0, 20]. */
   readonly leafArea: LeafAreaIndex
 }

@@ -6,6 +6,7 @@ import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
 import { CROP_COEFFICIENT, CROP_HEIGHT, MIN_HUMIDITY, WIND_AT_2_M } from '../domains.js'
+import type { BasalCoefficient } from '../terms.js'
 
 /** The climate of a growth stage and the height of the crop in it. */
 export interface CropClimate {
@@ -66,10 +67,7 @@ export function adjustedCropCoefficientFao56(input: ClimateAdjustmentInput): Cro
 }
 
 /** The climate in which the highest coefficient is wanted, with the basal coefficient of the crop. */
-export interface MaxCoefficientInput extends CropClimate {
-  /** Basal crop coefficient. Unit: 1. Range: [0, 3]. */
-  readonly basalCoefficient: CropCoefficient
-}
+export interface MaxCoefficientInput extends BasalCoefficient, CropClimate {}
 
 /**
  * The highest crop coefficient after rain or irrigation that the energy at hand allows.

@@ -4,6 +4,7 @@ import type { CropCoefficient, PlantDensity, PlantWaterUse } from '../../quantit
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { ANY_REFERENCE_ET, CROP_COEFFICIENT, CROP_ET } from '../domains.js'
+import type { CropUse } from '../terms.js'
 
 /** Reference evapotranspiration and the coefficient of a crop. */
 export interface CropETInput {
@@ -37,9 +38,7 @@ export function cropET(input: CropETInput): CropET {
 }
 
 /** Crop evapotranspiration and how densely plants stand. */
-export interface PlantUseInput {
-  /** Crop evapotranspiration. Unit: mm/d. Range: [0, 90]. */
-  readonly cropET: CropET
+export interface PlantUseInput extends CropUse {
   /** Plants on a square metre of the area that the evapotranspiration belongs to, with its paths. Unit: 1/m². Range: (0, ∞). */
   readonly plantDensity: PlantDensity
 }

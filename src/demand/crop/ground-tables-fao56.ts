@@ -7,13 +7,13 @@ export type WettingMethod =
   | 'sprinkler'
   | 'basin'
   | 'border'
-  | 'furrow, every furrow, narrow bed'
-  | 'furrow, every furrow, wide bed'
-  | 'furrow, alternate furrows'
+  | 'every-furrow-narrow-bed'
+  | 'every-furrow-wide-bed'
+  | 'alternate-furrows'
   | 'trickle'
 
 /** Stage of an annual crop. */
-export type CropStage = 'initial' | 'development' | 'mid-season' | 'late season'
+export type CropStage = 'initial' | 'development' | 'mid-season' | 'late-season'
 
 type Pair = readonly [number, number]
 
@@ -22,16 +22,16 @@ const WETTED: Readonly<Record<WettingMethod, Pair>> = {
   sprinkler: [1, 1],
   basin: [1, 1],
   border: [1, 1],
-  'furrow, every furrow, narrow bed': [0.6, 1],
-  'furrow, every furrow, wide bed': [0.4, 0.6],
-  'furrow, alternate furrows': [0.3, 0.5],
+  'every-furrow-narrow-bed': [0.6, 1],
+  'every-furrow-wide-bed': [0.4, 0.6],
+  'alternate-furrows': [0.3, 0.5],
   trickle: [0.3, 0.4],
 }
 const COVERED: Readonly<Record<CropStage, Pair>> = {
   initial: [0, 0.1],
   development: [0.1, 0.8],
   'mid-season': [0.8, 1],
-  'late season': [0.8, 0.2],
+  'late-season': [0.8, 0.2],
 }
 
 /**
@@ -63,7 +63,7 @@ export function tabledWettedShareFao56(wetting: WettingMethod): readonly [Ground
  * @source allen-1998, Table 21
  * @example
  * ```ts
- * tabledCoverFao56('late season') // => [0.8, 0.2]
+ * tabledCoverFao56('late-season') // => [0.8, 0.2]
  * ```
  */
 export function tabledCoverFao56(stage: CropStage): readonly [GroundFraction, GroundFraction] {

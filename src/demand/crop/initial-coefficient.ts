@@ -1,5 +1,5 @@
 import { InputError } from '../../quantity/errors.js'
-import type { CropET, ReferenceET } from '../../quantity/generated/evapotranspiration.js'
+import type { CropET } from '../../quantity/generated/evapotranspiration.js'
 import type { CropCoefficient } from '../../quantity/generated/plant.js'
 import type { GroundFraction } from '../../quantity/generated/share.js'
 import type { WaterDepth } from '../../quantity/generated/water-depth.js'
@@ -13,18 +13,15 @@ import {
   WETTED_GROUND,
   WETTING_INTERVAL,
 } from '../domains.js'
+import type { ReferenceDay, Wetting } from '../terms.js'
 
 /** How coarse a soil is, as FAO-56 divides soils for evaporation after wetting. */
 export type SoilTextureClass = 'coarse' | 'medium' | 'fine'
 
 /** How often and how strongly a bare soil is wetted. */
-export interface InitialCoefficientInput {
+export interface InitialCoefficientInput extends Wetting, ReferenceDay {
   /** Mean time between two wettings. Unit: d. Range: (0, 365]. */
   readonly daysBetweenWettings: number
-  /** Reference evapotranspiration. Unit: mm/d. Range: (0, 30]. */
-  readonly referenceET: ReferenceET
-  /** Water that a wetting brings into the soil. Unit: mm. Range: [0, 10000]. */
-  readonly infiltration: WaterDepth
   /** Texture of the soil; only wettings above 10 mm depend on it. */
   readonly texture: SoilTextureClass
   /** Share of the ground that is wetted; the whole by default. Unit: 1. Range: (0, 1]. */
@@ -97,13 +94,11 @@ export function initialCropCoefficientFao56(input: InitialCoefficientInput): Ini
 }
 
 /** Coefficients after light and heavy wettings, and a depth between. */
-export interface WettingDepthInput {
+export interface WettingDepthInput extends Wetting {
   /** Coefficient after wettings of 10 mm. Unit: 1. Range: [0, 3]. */
   readonly lightCoefficient: CropCoefficient
   /** Coefficient after wettings of 40 mm. Unit: 1. Range: [0, 3]. */
   readonly heavyCoefficient: CropCoefficient
-  /** Water that a wetting brings into the soil. Unit: mm. Range: [0, 10000]. */
-  readonly infiltration: WaterDepth
 }
 
 /**

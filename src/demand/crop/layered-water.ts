@@ -6,11 +6,10 @@ import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { LAYER_DEPTH } from '../domains.js'
+import type { FieldCapacity } from '../terms.js'
 
 /** One layer of a root zone. */
-export interface WaterLayer {
-  /** Water content at field capacity. Unit: m³/m³. Range: [0, 1]. */
-  readonly fieldCapacity: WaterContent
+export interface WaterLayer extends FieldCapacity {
   /** Water content at the wilting point, not above field capacity. Unit: m³/m³. Range: [0, 1]. */
   readonly wiltingPoint: WaterContent
   /** Water content now. Unit: m³/m³. Range: [0, 1]. */

@@ -1,5 +1,5 @@
 import { WATER_CONTENT } from '../../quantity/domains.js'
-import type { CropET, ReferenceET } from '../../quantity/generated/evapotranspiration.js'
+import type { CropET } from '../../quantity/generated/evapotranspiration.js'
 import type { CropCoefficient } from '../../quantity/generated/plant.js'
 import type { DepletionFraction, Share } from '../../quantity/generated/share.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
@@ -7,6 +7,7 @@ import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { CROP_COEFFICIENT, DEPLETION, REFERENCE_ET, WATER_DEPTH } from '../domains.js'
+import type { DayDepletion, ReferenceDay, SoilWater } from '../terms.js'
 import {
   adjustedDepletionFraction,
   type RootZone,
@@ -16,9 +17,7 @@ import {
 } from './available-water.js'
 
 /** One day of a root zone. Rain and irrigation come early in the day. */
-export interface RootZoneDay {
-  /** Reference evapotranspiration. Unit: mm/d. Range: (0, 30]. */
-  readonly referenceET: ReferenceET
+export interface RootZoneDay extends ReferenceDay {
   /** Basal coefficient, or the single coefficient. Unit: 1. Range: [0, 3]. */
   readonly basalCoefficient: CropCoefficient
   /** Evaporation coefficient, with a basal coefficient; 0 by default. Unit: 1. Range: [0, 3]. */
@@ -34,11 +33,7 @@ export interface RootZoneDay {
 }
 
 /** The soil, the crop and the days. */
-export interface RootZoneBalanceInput {
-  /** Water content at field capacity. Unit: m³/m³. Range: [0, 1]. */
-  readonly fieldCapacity: WaterContent
-  /** Water content at the wilting point, below field capacity. Unit: m³/m³. Range: [0, 1]. */
-  readonly wiltingPoint: WaterContent
+export interface RootZoneBalanceInput extends SoilWater {
   /** Tabled depletion fraction. Unit: 1. Range: [0, 1). */
   readonly depletionFraction: DepletionFraction
   /** Whether the fraction follows the demand of each day; false by default. */
@@ -50,15 +45,11 @@ export interface RootZoneBalanceInput {
 }
 
 /** What a day did to the root zone. */
-export interface RootZoneDayResult {
+export interface RootZoneDayResult extends DayDepletion {
   /** Total available water. Unit: mm. */
   readonly totalAvailable: WaterDepth
   /** Readily available water. Unit: mm. */
   readonly readilyAvailable: WaterDepth
-  /** Depletion after rain and irrigation of the day. Unit: mm. */
-  readonly depletionAtStart: WaterDepth
-  /** Depletion at the end of the day. Unit: mm. */
-  readonly depletionAtEnd: WaterDepth
   /** Water stress coefficient. Unit: 1. */
   readonly stress: Share
   /** Crop coefficient with stress. Unit: 1. */

@@ -1,10 +1,11 @@
 import { InputError } from '../../quantity/errors.js'
-import type { SaturatedExtractEC, SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
+import type { SaturatedExtractEC } from '../../quantity/generated/electrical-conductivity.js'
 import type { Share } from '../../quantity/generated/share.js'
 import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { EC, LEACHING, TOLERATED_EC, TOTAL_AVAILABLE, WATER_DEPTH, YIELD_LOSS, YIELD_RESPONSE } from '../domains.js'
+import type { FieldWaterEC, WaterShortage } from '../terms.js'
 
 import { dryingLine } from './drying-line.js'
 
@@ -49,15 +50,11 @@ function shareAbove(above: number, loss: number): Share {
 }
 
 /** Salt and dryness together. */
-export interface SaltAndWaterStressInput extends SaltInput {
+export interface SaltAndWaterStressInput extends WaterShortage, SaltInput {
   /** Yield response factor Ky. Unit: 1. Range: (0, 5]. */
   readonly yieldResponse: number
-  /** Total available water. Unit: mm. Range: (0, 10000]. */
-  readonly totalAvailable: WaterDepth
   /** Readily available water, below the total. Unit: mm. Range: [0, 10000]. */
   readonly readilyAvailable: WaterDepth
-  /** Water that is missing to field capacity. Unit: mm. Range: [0, 10000]. */
-  readonly depletion: WaterDepth
 }
 
 /**
@@ -93,11 +90,9 @@ export function saltAndWaterStress(input: SaltAndWaterStressInput): Share {
 }
 
 /** Irrigation water and the share of it that leaves below the roots. */
-export interface ExtractFromLeachingInput {
+export interface ExtractFromLeachingInput extends FieldWaterEC {
   /** Share of the infiltrated water that drains below the roots. Unit: 1. Range: (0, 1]. */
   readonly leachingFraction: Share
-  /** EC of the irrigation water. Unit: dS/m. Range: [0, 200]. */
-  readonly irrigationEC: SolutionEC
 }
 
 /**
@@ -124,9 +119,7 @@ export function extractECFromLeaching(input: ExtractFromLeachingInput): Saturate
 }
 
 /** Irrigation water and the salt that a crop bears. */
-export interface FieldLeachingInput {
-  /** EC of the irrigation water. Unit: dS/m. Range: [0, 200]. */
-  readonly irrigationEC: SolutionEC
+export interface FieldLeachingInput extends FieldWaterEC {
   /** EC of the saturated extract that the crop is to bear. Unit: dS/m. Range: (0, 200]. */
   readonly extractEC: SaturatedExtractEC
 }

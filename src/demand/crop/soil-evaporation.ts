@@ -17,13 +17,12 @@ import {
   WATER_DEPTH,
   WETTED_GROUND,
 } from '../domains.js'
+import type { BareSoil, BasalCoefficient, Drip, FieldCapacity, MaxCoefficient } from '../terms.js'
 
 import { dryingLine } from './drying-line.js'
 
 /** The surface layer that dries by evaporation. */
-export interface EvaporationLayer {
-  /** Water content at field capacity. Unit: m³/m³. Range: [0, 1]. */
-  readonly fieldCapacity: WaterContent
+export interface EvaporationLayer extends FieldCapacity {
   /** Water content at the wilting point. Unit: m³/m³. Range: [0, 1]. */
   readonly wiltingPoint: WaterContent
   /** Depth of the layer, 0.1 to 0.15 m. Unit: cm. Range: (0, 2000]. */
@@ -39,7 +38,7 @@ export interface EvaporationLayer {
  *
  * @param layer - Water contents and depth (Ze, in metres in the equation).
  * @returns Total evaporable water. Unit: mm.
- * @throws `DomainError` outside the ranges, `InputError` when half the wilting point is not below field capacity.
+ * @throws `DomainError` outside the ranges, `InputError` when field capacity is zero or below the wilting point.
  * @source allen-1998, Eq. 73
  * @example
  * ```ts
@@ -48,16 +47,15 @@ export interface EvaporationLayer {
  */
 export function totalEvaporableWater(layer: EvaporationLayer): WaterDepth {
   const { fieldCapacity, wiltingPoint, depth } = optionsOf(layer)
-  const water =
-    numberIn(fieldCapacity, WATER_CONTENT, 'fieldCapacity') -
-    0.5 * numberIn(wiltingPoint, WATER_CONTENT, 'wiltingPoint')
-  if (water <= 0) {
+  const full = numberIn(fieldCapacity, WATER_CONTENT, 'fieldCapacity')
+  const wilting = numberIn(wiltingPoint, WATER_CONTENT, 'wiltingPoint')
+  if (full === 0 || wilting > full)
     throw new InputError(
       'fieldCapacity',
-      'it is not above half the wilting point',
+      'it is zero, or below the wilting point',
       'check that the two are not swapped',
     )
-  }
+  const water = full - 0.5 * wilting
   return (10 * water * numberIn(depth, LAYER_DEPTH, 'depth')) as WaterDepth
 }
 
@@ -96,13 +94,7 @@ export function evaporationReduction(input: EvaporationReductionInput): Share {
 }
 
 /** Coefficients and height from which cover follows. */
-export interface CoverInput {
-  /** Basal crop coefficient of the day. Unit: 1. Range: [0, 3]. */
-  readonly basalCoefficient: CropCoefficient
-  /** Basal coefficient of dry bare soil, 0.15 to 0.20; 0.15 by default. Unit: 1. Range: [0, 3]. */
-  readonly minCoefficient?: CropCoefficient
-  /** Highest coefficient, from `maxCropCoefficientFao56()`. Unit: 1. Range: [0, 3]. */
-  readonly maxCoefficient: CropCoefficient
+export interface CoverInput extends BareSoil, MaxCoefficient, BasalCoefficient {
   /** Mean plant height. Unit: cm. Range: [0, 10000]. */
   readonly height: Length
 }
@@ -138,13 +130,11 @@ export function coverFromCoefficient(input: CoverInput): GroundFraction {
 }
 
 /** What wets the ground and what covers it. */
-export interface ExposedWettedInput {
+export interface ExposedWettedInput extends Drip {
   /** Share of the ground that leaves cover. Unit: 1. Range: [0, 1]. */
   readonly cover: GroundFraction
   /** Share of the ground that is wetted. Unit: 1. Range: (0, 1]. */
   readonly wettedShare: GroundFraction
-  /** Whether drippers wet mainly the shaded ground; false by default. */
-  readonly drip?: boolean
 }
 
 /**
@@ -171,11 +161,7 @@ export function exposedWettedShare(input: ExposedWettedInput): GroundFraction {
 }
 
 /** What limits the evaporation from the soil on a day. */
-export interface EvaporationCoefficientInput {
-  /** Basal crop coefficient. Unit: 1. Range: [0, 3]. */
-  readonly basalCoefficient: CropCoefficient
-  /** Highest coefficient, from `maxCropCoefficientFao56()`. Unit: 1. Range: [0, 3]. */
-  readonly maxCoefficient: CropCoefficient
+export interface EvaporationCoefficientInput extends MaxCoefficient, BasalCoefficient {
   /** Reduction of a drying surface, from `evaporationReduction()`; 1 by default. Unit: 1. Range: [0, 1]. */
   readonly reduction?: Share
   /** Share of the ground that is wetted and exposed. Unit: 1. Range: (0, 1]. */

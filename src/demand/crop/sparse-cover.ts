@@ -1,8 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
 import type { CropCoefficient } from '../../quantity/generated/plant.js'
-import type { VapourPressureSlope } from '../../quantity/generated/psychrometrics.js'
 import type { GroundFraction, Share } from '../../quantity/generated/share.js'
-import type { WindSpeed } from '../../quantity/generated/wind.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import {
@@ -18,15 +16,14 @@ import {
   VAPOUR_SLOPE,
   WIND_AT_2_M,
 } from '../domains.js'
+import type { AerodynamicTerms, BareSoil, Cover } from '../terms.js'
 
 import { type CropClimate, climateTerm } from './crop-climate.js'
 
 /** Cover of a thin stand and of a dense one. */
-export interface ThinStandInput {
+export interface ThinStandInput extends Cover {
   /** Tabled coefficient of a dense stand, single or basal. Unit: 1. Range: [0, 3]. */
   readonly coefficient: CropCoefficient
-  /** Share of the ground under leaves. Unit: 1. Range: [0, 1]. */
-  readonly cover: GroundFraction
   /** Cover of the dense stand; 1 by default. Unit: 1. Range: (0, 1]. */
   readonly denseCover?: GroundFraction
   /** Exponent: 0.5 for vigorous plants (default), 1 for weak ones. Unit: 1. Range: [0.5, 1]. */
@@ -97,13 +94,9 @@ export function effectiveCover(input: EffectiveCoverInput): GroundFraction {
 }
 
 /** A stand of plants that does not cover the ground. */
-export interface SparseBasalInput extends CropClimate {
-  /** Basal coefficient of dry bare soil; 0.15 by default. Unit: 1. Range: [0, 3]. */
-  readonly minCoefficient?: CropCoefficient
+export interface SparseBasalInput extends BareSoil, Cover, CropClimate {
   /** Tabled basal coefficient at full cover; without it one is made from the height. Unit: 1. Range: [0, 3]. */
   readonly fullCoverCoefficient?: CropCoefficient
-  /** Share of the ground under leaves. Unit: 1. Range: [0, 1]. */
-  readonly cover: GroundFraction
   /** Share that is shaded at the slant of the sun, from `effectiveCover()`. Unit: 1. Range: [0, 1]. */
   readonly effectiveCover: GroundFraction
 }
@@ -153,13 +146,7 @@ export function sparseBasalCoefficient(input: SparseBasalInput): SparseBasal {
 }
 
 /** Leaves that close their pores more than an annual crop. */
-export interface StomatalControlInput {
-  /** Slope of the saturation vapour pressure curve. Unit: kPa/K. Range: (0, 4]. */
-  readonly slope: VapourPressureSlope
-  /** Psychrometric constant. Unit: kPa/K. Range: (0, 1]. */
-  readonly psychrometricConstant: VapourPressureSlope
-  /** Wind speed at 2 m. Unit: m/s. Range: [0, 120]. */
-  readonly windSpeed: WindSpeed
+export interface StomatalControlInput extends AerodynamicTerms {
   /** Mean leaf resistance of the plants; 100 s/m is that of an annual crop. Unit: s/m. Range: [10, 10000]. */
   readonly leafResistance: number
 }

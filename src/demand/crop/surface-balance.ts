@@ -1,32 +1,23 @@
 import { InputError } from '../../quantity/errors.js'
-import type { CropET, ReferenceET } from '../../quantity/generated/evapotranspiration.js'
+import type { CropET } from '../../quantity/generated/evapotranspiration.js'
 import type { CropCoefficient } from '../../quantity/generated/plant.js'
 import type { GroundFraction, Share } from '../../quantity/generated/share.js'
 import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { CROP_COEFFICIENT, GROUND_SHARE, REFERENCE_ET, WATER_DEPTH, WETTED_GROUND } from '../domains.js'
+import type { BasalCoefficient, Cover, DayDepletion, Drip, MaxCoefficient, ReferenceDay } from '../terms.js'
 
 import { evaporationCoefficient, evaporationReduction, exposedWettedShare } from './soil-evaporation.js'
 
 /** One day at the surface of a field. Rain and irrigation come early in the day. */
-export interface SurfaceDay {
-  /** Reference evapotranspiration. Unit: mm/d. Range: (0, 30]. */
-  readonly referenceET: ReferenceET
+export interface SurfaceDay extends ReferenceDay, Drip, MaxCoefficient, BasalCoefficient, Cover {
   /** Rain less what runs off. Unit: mm. Range: [0, 10000]. */
   readonly rain: WaterDepth
   /** Irrigation as a depth on the part that it wets. Unit: mm. Range: [0, 10000]. */
   readonly irrigationOnWetted: WaterDepth
-  /** Basal crop coefficient. Unit: 1. Range: [0, 3]. */
-  readonly basalCoefficient: CropCoefficient
-  /** Highest coefficient, from `maxCropCoefficientFao56()`. Unit: 1. Range: [0, 3]. */
-  readonly maxCoefficient: CropCoefficient
-  /** Share of the ground under leaves. Unit: 1. Range: [0, 1]. */
-  readonly cover: GroundFraction
   /** Share of the ground that the last wetting reached. Unit: 1. Range: (0, 1]. */
   readonly wettedShare: GroundFraction
-  /** Whether drippers wet mainly the shaded ground; false by default. */
-  readonly drip?: boolean
 }
 
 /** The surface layer and its days. */
@@ -42,13 +33,9 @@ export interface SurfaceBalanceInput {
 }
 
 /** What a day did to the surface. */
-export interface SurfaceDayResult {
+export interface SurfaceDayResult extends DayDepletion {
   /** Share of the ground that is wetted and exposed. Unit: 1. */
   readonly exposedWetted: GroundFraction
-  /** Depletion after rain and irrigation of the day. Unit: mm. */
-  readonly depletionAtStart: WaterDepth
-  /** Depletion at the end of the day. Unit: mm. */
-  readonly depletionAtEnd: WaterDepth
   /** Evaporation reduction. Unit: 1. */
   readonly reduction: Share
   /** Evaporation coefficient. Unit: 1. */

@@ -1,17 +1,13 @@
 import { EMITTER_COUNT, PLANTS } from '../../quantity/domains.js'
-import type { CropET } from '../../quantity/generated/evapotranspiration.js'
-import type { PlantDensity, PlantWaterUse } from '../../quantity/generated/plant.js'
+import type { PlantWaterUse } from '../../quantity/generated/plant.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { wholeNumberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
+import type { PlantUseInput } from '../crop/crop-et.js'
 import { waterUsePerPlant } from '../crop/crop-et.js'
 
 /** A crop in containers: how much it uses, how densely it stands, and what feeds it. */
-export interface DailyUseInput {
-  /** Crop evapotranspiration. Unit: mm/d. Range: [0, 90]. */
-  readonly cropET: CropET
-  /** Plants on a square metre of the area that the evapotranspiration belongs to, with its paths. Unit: 1/m². Range: (0, ∞). */
-  readonly plantDensity: PlantDensity
+export interface DailyUseInput extends PlantUseInput {
   /** Plants that share a container; one by default. Unit: 1. Range: integers [1, ∞). */
   readonly plantsPerContainer?: number
   /** Emitters that feed a container; one by default. Unit: 1. Range: integers [1, 1000]. */

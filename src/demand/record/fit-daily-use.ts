@@ -2,13 +2,14 @@ import { type LinearFit, leastSquares } from '../../numerics/least-squares.js'
 import { studentTwoSided } from '../../numerics/student-t.js'
 import { CONFIDENCE } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import type { Finding } from '../../quantity/finding.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { TEST_SHARE } from '../domains.js'
+import type { IntervalConfidence } from '../terms.js'
+import type { UseFinding } from '../use-finding.js'
 
 /** Days of measured use with the climate that drove it, in order of time. NaN marks what is missing. */
-export interface DailyUseRecord {
+export interface DailyUseRecord extends IntervalConfidence {
   /** Water used each day, weighed, or given less drained; mm (L/m²) or L for a plant. Unit: mm. Range: any. */
   readonly use: Float64Array
   /** Radiation sum of each day. Unit: J/cm². Range: any. */
@@ -17,8 +18,6 @@ export interface DailyUseRecord {
   readonly deficitHours: Float64Array
   /** Share of the usable days, the last ones, that are kept out of the fit to test it; 0.3 by default. Unit: 1. Range: [0.1, 0.5]. */
   readonly testShare?: number
-  /** Confidence of the intervals; 0.95 by default. Unit: 1. Range: [0.5, 0.9999]. */
-  readonly confidence?: number
 }
 
 /** A fitted coefficient and how surely it is known. */
@@ -55,8 +54,8 @@ export interface DailyUseFit {
   readonly correlation: number
   /** Whether the record can tell both coefficients and stands the test. */
   readonly usable: boolean
-  /** What the record cannot tell. */
-  readonly warnings: readonly Finding[]
+  /** What the record cannot tell; `explainUseFinding` has the words. */
+  readonly warnings: readonly UseFinding[]
 }
 
 const FEWEST = 10
@@ -147,42 +146,14 @@ function intervals(fit: LinearFit, count: number, confidence: number): [FittedUs
   return [of(0), of(1)]
 }
 
-function doubts(joule: FittedUse, hour: FittedUse, correlation: number, explained: number): Finding[] {
-  const found: Finding[] = []
-  const say = (code: string, message: string, about: string, value: number) =>
-    found.push({ code, level: 'caution', message, about, value })
-  if (joule.low <= 0) {
-    say(
-      'cannot-tell-radiation',
-      'the interval of the use for each J/cm² holds zero: the record cannot tell it',
-      'perJoule',
-      joule.value,
-    )
-  }
-  if (hour.low <= 0) {
-    say(
-      'cannot-tell-dryness',
-      'the interval of the use for each kPa·h holds zero: the record cannot tell it',
-      'perDeficitHour',
-      hour.value,
-    )
-  }
-  if (Math.abs(correlation) > 0.95) {
-    say(
-      'causes-move-together',
-      `radiation and dryness move together (r = ${correlation.toFixed(2)}): their shares are uncertain, their sum less so`,
-      'correlation',
-      correlation,
-    )
-  }
-  if (explained < 0.5) {
-    say(
-      'fails-new-days',
-      `on days outside the fit it explains ${(100 * explained).toFixed(0)} % of the variance: the crop or the house has changed`,
-      'testExplained',
-      explained,
-    )
-  }
+function doubts(joule: FittedUse, hour: FittedUse, correlation: number, explained: number): UseFinding[] {
+  const found: UseFinding[] = []
+  const say = (code: UseFinding['code'], about: string, value: number, limit: number, unit: UseFinding['unit']) =>
+    found.push({ code, level: 'caution', about, value, limit, unit })
+  if (joule.low <= 0) say('cannot-tell-radiation', 'perJoule', joule.value, 0, 'use/cause')
+  if (hour.low <= 0) say('cannot-tell-dryness', 'perDeficitHour', hour.value, 0, 'use/cause')
+  if (Math.abs(correlation) > 0.95) say('causes-move-together', 'correlation', correlation, 0.95, '1')
+  if (explained < 0.5) say('fails-new-days', 'testExplained', explained, 0.5, '1')
   return found
 }
 

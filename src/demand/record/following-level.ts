@@ -2,41 +2,33 @@ import { type LocalLevel, localLevel } from '../../numerics/local-level.js'
 import { studentTwoSided } from '../../numerics/student-t.js'
 import { CONFIDENCE } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import type { Finding } from '../../quantity/finding.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { PACE, TRAINING_SHARE } from '../domains.js'
+import type { IntervalConfidence, SkippedDays, UseSeries } from '../terms.js'
+import type { UseFinding } from '../use-finding.js'
+import type { FittedUse } from './fit-daily-use.js'
 import { type ForecastRows, forecastRows, type UseCause } from './forecast-record.js'
 import { type ForecastScore, forecastScore } from './forecast-score.js'
 
 /** Days of use with what drove it. */
-export interface FollowingLevelInput {
-  /** Water used each day, NaN where missing. Unit: mm. Range: any. */
-  readonly use: Float64Array
+export interface FollowingLevelInput extends UseSeries, IntervalConfidence {
   /** What drives use beside the level; may be none. */
   readonly causes: readonly UseCause[]
   /** Share of the complete days, the first ones, from which the pace of the level is learnt; 0.7 by default. Unit: 1. Range: [0.5, 0.9]. */
   readonly trainingShare?: number
   /** Variance of the daily step of the level over that of the noise; learnt by default. Unit: 1. Range: [0, 1000000]. */
   readonly pace?: number
-  /** Confidence of the intervals; 0.95 by default. Unit: 1. Range: [0.5, 0.9999]. */
-  readonly confidence?: number
 }
 
 /** A coefficient at the end of the record. */
-export interface LevelCoefficient {
+export interface LevelCoefficient extends FittedUse {
   /** Name of the cause, or `level`. */
   readonly name: string
-  /** Estimate. Unit: use/cause. */
-  readonly value: number
-  /** Lower end of the interval. Unit: use/cause. */
-  readonly low: number
-  /** Upper end of the interval. Unit: use/cause. */
-  readonly high: number
 }
 
 /** Forecasts of each day from the days before it, and what was learnt. */
-export interface FollowingLevel {
+export interface FollowingLevel extends SkippedDays {
   /** Forecast of each day; NaN on the first days and where a cause is missing. Unit: mm. */
   readonly forecasts: Float64Array
   /** Lower end of the interval of each forecast. Unit: mm. */
@@ -53,10 +45,8 @@ export interface FollowingLevel {
   readonly score: ForecastScore
   /** Share of these days inside their interval. Unit: 1. */
   readonly covered: number
-  /** Days without use or without a cause. Unit: 1. */
-  readonly skippedDays: number
-  /** What the record cannot tell. */
-  readonly warnings: readonly Finding[]
+  /** What the record cannot tell; `explainUseFinding` has the words. */
+  readonly warnings: readonly UseFinding[]
 }
 
 const FEWEST = 14
@@ -187,24 +177,18 @@ function likeliestPace(scaled: ScaledRows, trained: readonly number[], size: num
   return 10 ** (at / 10)
 }
 
-function doubts(causes: readonly LevelCoefficient[], score: ForecastScore): Finding[] {
-  const found: Finding[] = causes
+function doubts(causes: readonly LevelCoefficient[], { explained }: ForecastScore): UseFinding[] {
+  const found: UseFinding[] = causes
     .filter(({ low, high }) => low <= 0 && high >= 0)
     .map(({ name, value }) => ({
       code: 'cannot-tell-cause',
       level: 'caution',
-      message: `the interval of the coefficient of ${name} holds zero: the record cannot tell it`,
-      about: 'causes',
+      about: name,
       value,
+      limit: 0,
+      unit: 'use/cause',
     }))
-  if (score.explained < 0.5) {
-    found.push({
-      code: 'fails-new-days',
-      level: 'caution',
-      message: `on days outside the training it explains ${(100 * score.explained).toFixed(0)} % of the variance`,
-      about: 'score',
-      value: score.explained,
-    })
-  }
+  if (explained < 0.5)
+    found.push({ code: 'fails-new-days', level: 'caution', about: 'score', value: explained, limit: 0.5, unit: '1' })
   return found
 }

@@ -3,13 +3,12 @@ import { InputError } from '../../quantity/errors.js'
 import { wholeNumberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { WINDOW_DAYS } from '../domains.js'
+import type { SkippedDays, UseSeries } from '../terms.js'
 import { forecastRows, type UseCause } from './forecast-record.js'
 import { type ForecastScore, forecastScore } from './forecast-score.js'
 
 /** Days of use with what drove it, and how many days a fit looks back. */
-export interface SlidingFitInput {
-  /** Water used each day, NaN where missing. Unit: mm. Range: any. */
-  readonly use: Float64Array
+export interface SlidingFitInput extends UseSeries {
   /** What drives use, with a value for each day; at least one. */
   readonly causes: readonly UseCause[]
   /** Complete days that each fit looks back on; 14 by default. Unit: d. Range: integers [5, 365]. */
@@ -19,13 +18,11 @@ export interface SlidingFitInput {
 }
 
 /** Forecasts of each day from the days before it. */
-export interface SlidingFit {
+export interface SlidingFit extends SkippedDays {
   /** Forecast of each day; NaN before the window is full and where a cause is missing. Unit: mm. */
   readonly forecasts: Float64Array
   /** How the forecasts met the days. */
   readonly score: ForecastScore
-  /** Days without use or without a cause. Unit: 1. */
-  readonly skippedDays: number
   /** Days that could not be forecast because in their window the causes move as one. Unit: 1. */
   readonly undecidedDays: number
 }

@@ -8,7 +8,6 @@ import {
   SITE_ELEVATION,
   SUNSHINE,
 } from '../../air/domains.js'
-
 import { saturationVapourPressureFao56 } from '../../air/saturation-vapour-pressure-fao56.js'
 import { dayLengthFao56, extraterrestrialRadiationFao56, type SolarDay } from '../../air/solar-geometry-fao56.js'
 import {
@@ -17,6 +16,7 @@ import {
   solarRadiationOnIslandFao56,
 } from '../../air/solar-radiation-estimates-fao56.js'
 import { solarRadiationFromSunshineFao56 } from '../../air/solar-radiation-from-sunshine-fao56.js'
+import type { HumidityRange } from '../../air/terms.js'
 import {
   vapourPressureFromMaxHumidityFao56,
   vapourPressureFromMeanHumidityFao56,
@@ -24,15 +24,16 @@ import {
 } from '../../air/vapour-pressure-from-fao56.js'
 import { type MeasuredWind, windSpeedAtTwoMetresFao56 } from '../../air/wind-at-two-metres-fao56.js'
 import { InputError } from '../../quantity/errors.js'
-import type { Finding } from '../../quantity/finding.js'
 import type { DailyRadiation } from '../../quantity/generated/daily-radiation.js'
 import type { Duration } from '../../quantity/generated/duration.js'
-import type { Elevation } from '../../quantity/generated/elevation.js'
 import type { Pressure, VapourPressure } from '../../quantity/generated/pressure.js'
 import type { RelativeHumidity } from '../../quantity/generated/share.js'
 import type { Temperature, TemperatureChange } from '../../quantity/generated/temperature.js'
 import type { WindSpeed } from '../../quantity/generated/wind.js'
 import { numberIn } from '../../quantity/guard.js'
+import { notAbove } from '../../quantity/not-above.js'
+import type { WeatherSite } from '../terms.js'
+import type { WeatherAssumption } from './weather-assumption.js'
 
 /** Wind speed at 2 m that FAO-56 takes where none is known, m/s: the mean of 2000 stations. */
 const USUAL_WIND = 2
@@ -42,19 +43,11 @@ const USUAL_WIND = 2
  * humidity, highest humidity, mean humidity; solar radiation from itself, or from sunshine. What is missing is estimated as FAO-56 says,
  * and named in the result.
  */
-export interface DailyWeather extends DayTemperatures, SolarDay {
-  /** Height of the site above sea level. Unit: m. Range: [-500, 9000]. */
-  readonly elevation: Elevation
-  /** Pressure of the air at the site; that of its elevation by default. Unit: kPa. Range: [30, 120]. */
-  readonly pressure?: Pressure
+export interface DailyWeather extends WeatherSite, Partial<HumidityRange>, DayTemperatures, SolarDay {
   /** Actual vapour pressure, mean of the day. Unit: kPa. Range: [0, 10]. */
   readonly vapourPressure?: VapourPressure
   /** Dew point, mean of the day. Unit: °C. Range: [-60, 100]. */
   readonly dewPoint?: Temperature
-  /** Highest relative humidity, reached near the lowest temperature. Unit: 1. Range: [0, 1]. */
-  readonly maxHumidity?: RelativeHumidity
-  /** Lowest relative humidity, reached near the highest temperature. Unit: 1. Range: [0, 1]. */
-  readonly minHumidity?: RelativeHumidity
   /** Mean relative humidity of the day. Unit: 1. Range: [0, 1]. */
   readonly meanHumidity?: RelativeHumidity
   /** Without any humidity: how far the dew point lies below the lowest temperature; 0 K by default. Unit: K. Range: [0, 10]. */
@@ -76,18 +69,13 @@ export interface CompletedDay {
   readonly solar: DailyRadiation
   readonly extraterrestrial: DailyRadiation
   readonly windSpeed: WindSpeed
-  readonly assumed: readonly Finding[]
+  readonly assumed: readonly WeatherAssumption[]
 }
 
 /** Fills in what a day lacks by the procedures of FAO-56, chapter 3, and says so. */
 export function completeDay(weather: DailyWeather): CompletedDay {
-  const assumed: Finding[] = []
-  if (weather.minTemperature > weather.maxTemperature)
-    throw new InputError(
-      'minTemperature',
-      `${weather.minTemperature} °C is above the highest, ${weather.maxTemperature} °C`,
-      'swap them',
-    )
+  const assumed: WeatherAssumption[] = []
+  notAbove('minTemperature', weather.minTemperature, 'maxTemperature', weather.maxTemperature)
   const extraterrestrial = extraterrestrialRadiationFao56(weather)
   return {
     pressure: pressureOf(weather),
@@ -104,11 +92,12 @@ function pressureOf({ elevation, pressure }: DailyWeather): Pressure {
   return pressure === undefined ? atmosphericPressureFao56(elevation) : (numberIn(pressure, AIR_PRESSURE) as Pressure)
 }
 
-function vapourOf(weather: DailyWeather, assumed: Finding[]): VapourPressure {
+function vapourOf(weather: DailyWeather, assumed: WeatherAssumption[]): VapourPressure {
   const { vapourPressure, dewPoint, maxHumidity, minHumidity, meanHumidity } = weather
   // Every value that is given must have a meaning, also where another one is preferred.
   for (const humidity of [maxHumidity, minHumidity, meanHumidity])
     if (humidity !== undefined) numberIn(humidity, RELATIVE_HUMIDITY)
+  notAbove('minHumidity', minHumidity ?? 0, 'maxHumidity', maxHumidity ?? 1)
   const ofDew = dewPoint === undefined ? undefined : saturationVapourPressureFao56(dewPoint)
   const ofNight = vapourPressureFromMinTemperatureFao56(weather)
   if (vapourPressure !== undefined) return numberIn(vapourPressure, ACTUAL_VAPOUR) as VapourPressure
@@ -121,16 +110,19 @@ function vapourOf(weather: DailyWeather, assumed: Finding[]): VapourPressure {
   assumed.push({
     code: 'assumed-humidity',
     level: 'caution',
-    message: `no humidity is given: the dew point is taken ${weather.aridity ?? 0} K below the lowest temperature, which makes ${ofNight.toFixed(2)} kPa`,
     about: 'vapourPressure',
     value: ofNight,
     unit: 'kPa',
-    source: 'allen-1998, Eq. 48',
+    aridity: weather.aridity ?? 0,
   })
   return ofNight
 }
 
-function solarOf(weather: DailyWeather, extraterrestrial: DailyRadiation, assumed: Finding[]): DailyRadiation {
+function solarOf(
+  weather: DailyWeather,
+  extraterrestrial: DailyRadiation,
+  assumed: WeatherAssumption[],
+): DailyRadiation {
   const { solar, sunshine, exposure = 'interior' } = weather
   if (sunshine !== undefined) numberIn(sunshine, SUNSHINE)
   if (solar !== undefined) return numberIn(solar, DAILY_SOLAR) as DailyRadiation
@@ -147,11 +139,10 @@ function solarOf(weather: DailyWeather, extraterrestrial: DailyRadiation, assume
   assumed.push({
     code: 'assumed-radiation',
     level: 'caution',
-    message: `neither radiation nor sunshine is given: ${estimate.toFixed(1)} MJ/m²/d is estimated for a site that is called ${exposure}; for single days it may be wrong by a third`,
     about: 'solar',
     value: estimate,
     unit: 'MJ/m²/d',
-    source: exposure === 'island' ? 'FAO-56, Eq. 51' : 'FAO-56, Eq. 50',
+    exposure,
   })
   return estimate
 }
@@ -161,21 +152,13 @@ function adjustmentOf(exposure: string): number {
   throw new InputError('exposure', `"${exposure}" is unknown`, 'say interior, coastal or island')
 }
 
-function windOf({ wind }: DailyWeather, assumed: Finding[]): WindSpeed {
+function windOf({ wind }: DailyWeather, assumed: WeatherAssumption[]): WindSpeed {
   // A wind that was measured at 2 m is taken as it is; the logarithm would change it by 0.02 %.
   if (wind !== undefined) {
     const reduced = windSpeedAtTwoMetresFao56(wind)
     return wind.height === 200 ? wind.speed : reduced
   }
-  assumed.push({
-    code: 'assumed-wind',
-    level: 'caution',
-    message: `no wind is given: ${USUAL_WIND} m/s at 2 m is taken`,
-    about: 'wind',
-    value: USUAL_WIND,
-    unit: 'm/s',
-    source: 'allen-1998, chapter 3',
-  })
+  assumed.push({ code: 'assumed-wind', level: 'caution', about: 'wind', value: USUAL_WIND, unit: 'm/s' })
   return USUAL_WIND as WindSpeed
 }
 

@@ -9,14 +9,14 @@ import type { HourlyWeather } from './hourly-weather.js'
 import { penmanMonteith } from './reference-et-hour.js'
 import { type StepsOfHour, stepsOfHour } from './steps-of-hour.js'
 
-const SURFACES = ['70', '50 and 200'] as const
+const SURFACES = ['70', '50-and-200'] as const
 /** Denominator constants for resistances of 50 s/m by day and 200 s/m at night: 50/208 and 200/208, rounded as 70/208 is to 0.34. */
 const DAY_AND_NIGHT = { day: 0.24, night: 0.96 } as const
 
 /** An hour of weather, and the resistance of the grass in it. */
 export interface HourlyWeatherFao56 extends HourlyWeather {
   /**
-   * Resistance of the grass in s/m: `70` at all hours, as the paper of 1998 prints it (default), or `50 and 200` by day and at night, as its
+   * Resistance of the grass in s/m: `70` at all hours, as the paper of 1998 prints it (default), or `50-and-200` by day and at night, as its
    * authors have recommended for hours since 2006; the hour counts as day where the net radiation is above zero.
    */
   readonly surfaceResistance?: (typeof SURFACES)[number]

@@ -2,15 +2,16 @@ import { atmosphericPressureFao56 } from '../../air/atmospheric-pressure-fao56.j
 import { dayOfEpochDay } from '../../air/day-of-date.js'
 import { ACTUAL_VAPOUR, SITE_ELEVATION, SITE_LATITUDE, SITE_LONGITUDE, WIND_SPEED } from '../../air/domains.js'
 import { psychrometricConstantFao56 } from '../../air/psychrometric-constant-fao56.js'
+import type { SolarDay } from '../../air/solar-geometry-fao56.js'
 import { aroundNoon, HOUR_FACTOR, radiationBetween, seasonalCorrectionHours } from '../../air/solar-hour-fao56.js'
+import type { SiteElevation } from '../../air/terms.js'
 import { windSpeedAtTwoMetresFao56 } from '../../air/wind-at-two-metres-fao56.js'
 import type { BatchCounts, RefusalCount } from '../../quantity/batch.js'
 import type { Instant } from '../../quantity/calendar.js'
 import { INSTANT } from '../../quantity/domains.js'
 import { DomainError, InputError } from '../../quantity/errors.js'
-import type { Elevation } from '../../quantity/generated/elevation.js'
 import type { Length } from '../../quantity/generated/length.js'
-import type { Latitude, Longitude } from '../../quantity/generated/position.js'
+import type { Longitude } from '../../quantity/generated/position.js'
 import type { WindSpeed } from '../../quantity/generated/wind.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
@@ -20,13 +21,9 @@ import { penmanMonteith, saturationAt } from './reference-et-hour.js'
 import { HOUR } from './weather-doubts.js'
 
 /** Where the weather of a series was measured. */
-export interface StationSite {
-  /** Latitude, south negative. Unit: °. Range: [-90, 90]. */
-  readonly latitude: Latitude
+export interface StationSite extends Pick<SolarDay, 'latitude'>, SiteElevation {
   /** Longitude, west negative. Unit: °. Range: [-180, 180]. */
   readonly longitude: Longitude
-  /** Height of the site above sea level. Unit: m. Range: [-500, 9000]. */
-  readonly elevation: Elevation
   /** Height of the anemometer above the ground. Unit: cm. Range: [50, 10000]. */
   readonly windHeight: Length
 }

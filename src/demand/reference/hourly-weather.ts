@@ -1,29 +1,24 @@
 import { atmosphericPressureFao56 } from '../../air/atmospheric-pressure-fao56.js'
 import { ACTUAL_VAPOUR, AIR_PRESSURE, RELATIVE_HUMIDITY } from '../../air/domains.js'
-
 import { vapourPressureOfHumidity } from '../../air/humidity-of-air.js'
 import { saturationVapourPressureFao56 } from '../../air/saturation-vapour-pressure-fao56.js'
 import type { SolarHour } from '../../air/solar-hour-fao56.js'
 import { type MeasuredWind, windSpeedAtTwoMetresFao56 } from '../../air/wind-at-two-metres-fao56.js'
 import { InputError } from '../../quantity/errors.js'
-import type { Finding } from '../../quantity/finding.js'
-import type { Elevation } from '../../quantity/generated/elevation.js'
 import type { HourlyRadiation } from '../../quantity/generated/hourly-radiation.js'
 import type { Pressure, VapourPressure } from '../../quantity/generated/pressure.js'
 import type { RelativeHumidity } from '../../quantity/generated/share.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import type { WindSpeed } from '../../quantity/generated/wind.js'
 import { numberIn } from '../../quantity/guard.js'
-import { LOWEST_SUN, NIGHT_SHARE } from './reference-et-hour.js'
+import type { WeatherSite } from '../terms.js'
+import { NIGHT_SHARE } from './reference-et-hour.js'
+import type { WeatherAssumption } from './weather-assumption.js'
 
 /**
  * An hour of weather at a place. Humidity is taken from the first of these that is given: vapour pressure, dew point, relative humidity.
  */
-export interface HourlyWeather extends Omit<SolarHour, 'length'> {
-  /** Height of the site above sea level. Unit: m. Range: [-500, 9000]. */
-  readonly elevation: Elevation
-  /** Pressure of the air at the site; that of its elevation by default. Unit: kPa. Range: [30, 120]. */
-  readonly pressure?: Pressure
+export interface HourlyWeather extends WeatherSite, Omit<SolarHour, 'length'> {
   /** Mean temperature of the hour. Unit: °C. Range: [-60, 100]. */
   readonly temperature: Temperature
   /** Actual vapour pressure. Unit: kPa. Range: [0, 10]. */
@@ -71,14 +66,13 @@ export function windOfHour({ wind }: HourlyWeather): WindSpeed {
 }
 
 /** What is said where the cloudiness of an hour is not known. */
-export function assumedCloudiness(sunHeight: number): Finding {
+export function assumedCloudiness(sunHeight: number): WeatherAssumption {
   return {
     code: 'assumed-cloudiness',
     level: 'note',
-    message: `the sun is ${sunHeight < 0 ? 'down' : `lower than ${LOWEST_SUN} rad`} and no ratio before sunset is given: ${NIGHT_SHARE} of the clear-sky radiation is assumed for the longwave loss`,
     about: 'relativeShortwaveBeforeSunset',
     value: NIGHT_SHARE,
     unit: '1',
-    source: 'allen-1998, chapter 4: 0.4 to 0.6 at humid, 0.7 to 0.8 at arid sites',
+    sunHeight,
   }
 }

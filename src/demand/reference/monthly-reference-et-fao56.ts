@@ -62,7 +62,6 @@ export function monthlyReferenceETFao56(input: MonthlyWeather): DailyReferenceET
       {
         code: 'assumed-soil-heat',
         level: 'note',
-        message: 'the month before is not given: the soil heat flux is taken as zero',
         about: 'before',
         value: 0,
         unit: 'MJ/m²/d',

@@ -2,31 +2,22 @@ import type { DayTemperatures } from '../../air/actual-vapour-pressure-fao56.js'
 import { AIR_TEMPERATURE, OUTSIDE_RADIATION } from '../../air/domains.js'
 import { psychrometricConstantFao56 } from '../../air/psychrometric-constant-fao56.js'
 import { slopeOfSaturationVapourPressureFao56 } from '../../air/saturation-vapour-pressure-fao56.js'
-import { InputError } from '../../quantity/errors.js'
-import type { DailyNetRadiation, DailyRadiation, DailySoilHeat } from '../../quantity/generated/daily-radiation.js'
+import type { AirPressure, Extraterrestrial } from '../../air/terms.js'
 import type { ReferenceET } from '../../quantity/generated/evapotranspiration.js'
-import type { Pressure } from '../../quantity/generated/pressure.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
+import { notAbove } from '../../quantity/not-above.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { NET_RADIATION, PRIESTLEY_TAYLOR, SOIL_HEAT } from '../domains.js'
+import type { AvailableEnergy } from '../terms.js'
 
 /** Temperatures of a day and the radiation above the atmosphere. */
-export interface TemperatureMethodInput extends DayTemperatures {
-  /** Extraterrestrial radiation. Unit: MJ/m²/d. Range: [0, 60]. */
-  readonly extraterrestrial: DailyRadiation
-}
+export interface TemperatureMethodInput extends Extraterrestrial, DayTemperatures {}
 
 /** Radiation and temperature of a day, for the method without wind and humidity. */
-export interface RadiationMethodInput {
-  /** Net radiation. Unit: MJ/m²/d. Range: [-30, 60]. */
-  readonly netRadiation: DailyNetRadiation
-  /** Soil heat flux; zero by default. Unit: MJ/m²/d. Range: [-30, 30]. */
-  readonly soilHeat?: DailySoilHeat
+export interface RadiationMethodInput extends AvailableEnergy, AirPressure {
   /** Mean air temperature. Unit: °C. Range: [-60, 100]. */
   readonly temperature: Temperature
-  /** Pressure of the air. Unit: kPa. Range: [30, 120]. */
-  readonly pressure: Pressure
   /** Coefficient; 1.26 by default. Unit: 1. Range: [0, 3]. */
   readonly coefficient?: number
 }
@@ -55,7 +46,7 @@ export function referenceETHargreaves1985(input: TemperatureMethodInput): Refere
   const high = numberIn(highest, AIR_TEMPERATURE, 'maxTemperature')
   const low = numberIn(lowest, AIR_TEMPERATURE, 'minTemperature')
   const outside = numberIn(extraterrestrial, OUTSIDE_RADIATION, 'extraterrestrial')
-  if (low > high) throw new InputError('minTemperature', `${low} °C is above the highest, ${high} °C`, 'swap them')
+  notAbove('minTemperature', low, 'maxTemperature', high)
   return (0.0023 * ((high + low) / 2 + 17.8) * Math.sqrt(high - low) * 0.408 * outside) as ReferenceET
 }
 

@@ -1,30 +1,18 @@
 import { AIR_TEMPERATURE, VAPOUR_PRESSURE_DEFICIT } from '../../air/domains.js'
-import type { DailyNetRadiation, DailySoilHeat } from '../../quantity/generated/daily-radiation.js'
 import type { ReferenceET } from '../../quantity/generated/evapotranspiration.js'
 import type { VapourPressureDeficit } from '../../quantity/generated/pressure.js'
-import type { VapourPressureSlope } from '../../quantity/generated/psychrometrics.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
-import type { WindSpeed } from '../../quantity/generated/wind.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { NET_RADIATION, PSYCHROMETRIC, SOIL_HEAT, VAPOUR_SLOPE, WIND_AT_2_M } from '../domains.js'
+import type { AerodynamicTerms, AvailableEnergy } from '../terms.js'
 
 /** The terms of the FAO Penman-Monteith equation. */
-export interface PenmanMonteithTerms {
-  /** Net radiation. Unit: MJ/m²/d. Range: [-30, 60]. */
-  readonly netRadiation: DailyNetRadiation
-  /** Soil heat flux; zero by default. Unit: MJ/m²/d. Range: [-30, 30]. */
-  readonly soilHeat?: DailySoilHeat
+export interface PenmanMonteithTerms extends AvailableEnergy, AerodynamicTerms {
   /** Mean air temperature at 2 m. Unit: °C. Range: [-60, 100]. */
   readonly meanTemperature: Temperature
-  /** Wind speed at 2 m. Unit: m/s. Range: [0, 120]. */
-  readonly windSpeed: WindSpeed
   /** Deficit of vapour pressure. Unit: kPa. Range: [-10, 102]. */
   readonly deficit: VapourPressureDeficit
-  /** Slope of the saturation vapour pressure curve. Unit: kPa/K. Range: (0, 4]. */
-  readonly slope: VapourPressureSlope
-  /** Psychrometric constant. Unit: kPa/K. Range: (0, 1]. */
-  readonly psychrometricConstant: VapourPressureSlope
 }
 
 /**

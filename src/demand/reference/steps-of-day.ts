@@ -5,31 +5,20 @@ import {
   netShortwaveRadiationFao56,
 } from '../../air/net-radiation-fao56.js'
 import { psychrometricConstantFao56 } from '../../air/psychrometric-constant-fao56.js'
-import type { Finding } from '../../quantity/finding.js'
 import type { DailyNetRadiation, DailyRadiation } from '../../quantity/generated/daily-radiation.js'
-import type { Pressure, VapourPressure, VapourPressureDeficit } from '../../quantity/generated/pressure.js'
+import type { VapourPressure, VapourPressureDeficit } from '../../quantity/generated/pressure.js'
 import type { VapourPressureSlope } from '../../quantity/generated/psychrometrics.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
-import type { WindSpeed } from '../../quantity/generated/wind.js'
 import { completeDay, type DailyWeather, POLAR_NIGHT_SHARE } from './daily-weather.js'
-import { doubtsOfDay, type WeatherFinding } from './weather-doubts.js'
+import { doubtsOfDay } from './weather-doubts.js'
+import type { WeatherSteps } from './weather-steps.js'
 
 /** The steps of a day that lead to its reference evapotranspiration, by whichever method. */
-export interface StepsOfDay {
+export interface StepsOfDay extends WeatherSteps {
   /** Mean of the highest and the lowest temperature. Unit: °C. */
   readonly meanTemperature: Temperature
-  /** Atmospheric pressure. Unit: kPa. */
-  readonly pressure: Pressure
-  /** Psychrometric constant. Unit: kPa/K. */
-  readonly psychrometricConstant: VapourPressureSlope
-  /** Slope of the saturation vapour pressure curve. Unit: kPa/K. */
-  readonly slope: VapourPressureSlope
   /** Mean saturation vapour pressure. Unit: kPa. */
   readonly saturation: VapourPressure
-  /** Actual vapour pressure. Unit: kPa. */
-  readonly actual: VapourPressure
-  /** Deficit of vapour pressure. Unit: kPa. */
-  readonly deficit: VapourPressureDeficit
   /** Extraterrestrial radiation. Unit: MJ/m²/d. */
   readonly extraterrestrial: DailyRadiation
   /** Clear-sky radiation. Unit: MJ/m²/d. */
@@ -42,12 +31,6 @@ export interface StepsOfDay {
   readonly netLongwave: DailyNetRadiation
   /** Net radiation. Unit: MJ/m²/d. */
   readonly netRadiation: DailyNetRadiation
-  /** Wind speed at 2 m. Unit: m/s. */
-  readonly windSpeed: WindSpeed
-  /** What was not given and had to be estimated. */
-  readonly assumed: readonly Finding[]
-  /** What is doubtful; `explainWeatherFinding` puts it into words. */
-  readonly warnings: readonly WeatherFinding[]
 }
 
 /** The two steps in which the methods differ. */

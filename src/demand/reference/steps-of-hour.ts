@@ -6,30 +6,19 @@ import {
 import { psychrometricConstantFao56 } from '../../air/psychrometric-constant-fao56.js'
 import { saturationVapourPressureFao56 } from '../../air/saturation-vapour-pressure-fao56.js'
 import { extraterrestrialRadiationHourFao56, solarHourFao56 } from '../../air/solar-hour-fao56.js'
-import type { Finding } from '../../quantity/finding.js'
 import type { HourlyNetRadiation, HourlyRadiation } from '../../quantity/generated/hourly-radiation.js'
-import type { Pressure, VapourPressure, VapourPressureDeficit } from '../../quantity/generated/pressure.js'
+import type { VapourPressure, VapourPressureDeficit } from '../../quantity/generated/pressure.js'
 import type { VapourPressureSlope } from '../../quantity/generated/psychrometrics.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
-import type { WindSpeed } from '../../quantity/generated/wind.js'
 import { assumedCloudiness, type HourlyWeather, pressureOfHour, vapourOfHour, windOfHour } from './hourly-weather.js'
 import { relativeShortwaveOfHour } from './reference-et-hour.js'
-import { doubtsOfHour, type WeatherFinding } from './weather-doubts.js'
+import { doubtsOfHour } from './weather-doubts.js'
+import type { WeatherSteps } from './weather-steps.js'
 
 /** The steps of an hour that lead to its reference evapotranspiration, by whichever method. */
-export interface StepsOfHour {
-  /** Atmospheric pressure. Unit: kPa. */
-  readonly pressure: Pressure
-  /** Psychrometric constant. Unit: kPa/K. */
-  readonly psychrometricConstant: VapourPressureSlope
-  /** Slope of the saturation vapour pressure curve. Unit: kPa/K. */
-  readonly slope: VapourPressureSlope
+export interface StepsOfHour extends WeatherSteps {
   /** Saturation vapour pressure. Unit: kPa. */
   readonly saturation: VapourPressure
-  /** Actual vapour pressure. Unit: kPa. */
-  readonly actual: VapourPressure
-  /** Deficit of vapour pressure. Unit: kPa. */
-  readonly deficit: VapourPressureDeficit
   /** Extraterrestrial radiation. Unit: MJ/m²/h. */
   readonly extraterrestrial: HourlyRadiation
   /** Clear-sky radiation. Unit: MJ/m²/h. */
@@ -42,12 +31,6 @@ export interface StepsOfHour {
   readonly netLongwave: HourlyNetRadiation
   /** Net radiation. Unit: MJ/m²/h. */
   readonly netRadiation: HourlyNetRadiation
-  /** Wind speed at 2 m. Unit: m/s. */
-  readonly windSpeed: WindSpeed
-  /** What was not given and had to be estimated. */
-  readonly assumed: readonly Finding[]
-  /** What is doubtful; `explainWeatherFinding` puts it into words. */
-  readonly warnings: readonly WeatherFinding[]
 }
 
 /** The two steps in which the methods differ. */

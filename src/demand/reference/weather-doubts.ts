@@ -1,7 +1,3 @@
-import { InputError } from '../../quantity/errors.js'
-import type { Finding } from '../../quantity/finding.js'
-import { optionsOf } from '../../quantity/options-of.js'
-import { requireObject } from '../../quantity/require-object.js'
 import type { HourlyWeather } from './hourly-weather.js'
 
 /** What is doubtful in the weather of a day or an hour. `explainWeatherFinding` puts it into words. */
@@ -103,60 +99,4 @@ function doubtsOfVapour(deficit: number): WeatherFinding[] {
         },
       ]
     : []
-}
-
-const WORDS: Readonly<Record<WeatherFinding['code'], (value: string, limit: string) => string>> = {
-  'no-sun': () => 'the sun does not rise: a clear-sky share of 0.7 is assumed for the longwave loss',
-  'light-without-sun': (value) =>
-    `the solar radiation is ${value} while the sun is below the horizon: check clock, zone, longitude and sensor`,
-  'brighter-than-clear-sky': (value, limit) =>
-    `the solar radiation of ${value} is above that of a clear sky, ${limit}: check clock, sensor and unit`,
-  'darker-than-overcast': (value, limit) =>
-    `the solar radiation of ${value} is below ${limit}, less than the darkest clouds let through: check clock and sensor`,
-  'air-above-saturation': (value) =>
-    `the vapour pressure is above saturation (a deficit of ${value}): check humidity and temperatures`,
-  'zone-far-from-site': (value) =>
-    `the middle of the time zone is ${value} from the site: check the signs of both longitudes; west is negative`,
-}
-
-/**
- * Puts a doubt about the weather of a day or an hour into words: what is wrong, by how much, and what to look at.
- *
- * @procedure Looks up the sentence of the code and writes value and limit, rounded to three digits, and their unit into it.
- * @param finding - One of the warnings of a daily or hourly reference evapotranspiration.
- * @returns A finding with the sentence for people.
- * @throws `InputError` for a code that these procedures do not give.
- * @source common practice, no source
- * @example
- * ```ts
- * const day = dailyReferenceETFao56({
- *   latitude: latitude(50.8), elevation: metresAboveSeaLevel(100), day: dayOfYear(187),
- *   maxTemperature: celsius(21.5), minTemperature: celsius(12.3), solar: megajoulesPerSquareMetreDay(0),
- * })
- * const [dark] = day.warnings.map(explainWeatherFinding)
- * dark?.message // => 'the solar radiation of 0 MJ/m²/d is below 1.23 MJ/m²/d, less than the darkest clouds let through: check clock and sensor'
- * ```
- */
-export function explainWeatherFinding(finding: WeatherFinding): Finding {
-  requireObject(finding, 'finding')
-  const { code, level, about, value, limit, unit } = optionsOf(finding)
-  const words = Object.hasOwn(WORDS, code) ? WORDS[code] : undefined
-  if (words === undefined) {
-    throw new InputError(
-      'finding',
-      `"${code}" is no code of the weather`,
-      `give one of ${Object.keys(WORDS).join(', ')}`,
-    )
-  }
-  const shown = (number: number) =>
-    unit === '°' ? `${Number(number.toPrecision(3))}°` : `${Number(number.toPrecision(3))} ${unit}`
-  return {
-    code,
-    level,
-    message: words(shown(value), shown(limit)),
-    about,
-    value,
-    unit,
-    source: 'common practice, no source',
-  }
 }

@@ -3,6 +3,7 @@ import type { DegreeOfSaturation, Porosity } from '../../quantity/generated/shar
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { CEMENTATION, CONDUCTIVITY, OPEN_POROSITY, SATURATION, SATURATION_EXPONENT, TORTUOSITY } from '../domains.js'
+import type { BulkConductivity, PoreSolution } from '../terms.js'
 
 /** What Archie needs to know of a medium. */
 export interface MediumOfArchie {
@@ -19,16 +20,10 @@ export interface MediumOfArchie {
 }
 
 /** The medium and the conductivity of its pore water. */
-export interface PoreWaterOfArchie extends MediumOfArchie {
-  /** Conductivity of the pore water. Unit: dS/m. Range: [0, ∞). */
-  readonly poreWater: PoreWaterEC
-}
+export interface PoreWaterOfArchie extends MediumOfArchie, PoreSolution {}
 
 /** The medium and the conductivity of the whole. */
-export interface BulkOfArchie extends MediumOfArchie {
-  /** Conductivity of the whole. Unit: dS/m. Range: [0, ∞). */
-  readonly bulk: BulkEC
-}
+export interface BulkOfArchie extends MediumOfArchie, BulkConductivity {}
 
 /**
  * Bulk electrical conductivity from that of the pore water after Archie (1942).

@@ -4,27 +4,19 @@ import type { MeasuredEC } from '../../quantity/generated/electrical-conductivit
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { CELL_CONSTANT, CONDUCTANCE, CONDUCTIVITY, STANDARD_CONDUCTIVITY } from '../domains.js'
+import type { CellConductance, CellConstantTerm } from '../terms.js'
 
 /** A cell in a standard solution. */
-export interface CellInStandard {
+export interface CellInStandard extends CellConductance {
   /** Conductivity of the standard at its temperature. Unit: dS/m. Range: (0, ∞). */
   readonly standard: MeasuredEC
-  /** Conductance that the cell shows. Unit: S. Range: (0, ∞). */
-  readonly conductance: Conductance
 }
 
 /** A cell in a sample. */
-export interface CellInSample {
-  /** Cell constant. Unit: 1/m. Range: (0, ∞). */
-  readonly cellConstant: CellConstant
-  /** Conductance that the cell shows. Unit: S. Range: (0, ∞). */
-  readonly conductance: Conductance
-}
+export interface CellInSample extends CellConductance, CellConstantTerm {}
 
 /** A cell and a water. */
-export interface CellInWater {
-  /** Cell constant. Unit: 1/m. Range: (0, ∞). */
-  readonly cellConstant: CellConstant
+export interface CellInWater extends CellConstantTerm {
   /** Conductivity at the temperature of the water. Unit: dS/m. Range: [0, ∞). */
   readonly conductivity: MeasuredEC
 }

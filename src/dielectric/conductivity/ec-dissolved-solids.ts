@@ -3,6 +3,7 @@ import type { AnyEC, UnnamedEC } from '../../quantity/generated/electrical-condu
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { CONDUCTIVITY, DISSOLVED_SOLIDS, SOLIDS_PER_CONDUCTIVITY } from '../domains.js'
+import type { SolidsScale, SolidsShown } from '../terms.js'
 
 /**
  * The scales in use, each named after its factor in mg/L per dS/m: 500 for sodium chloride, 535 for potassium chloride, 640 of
@@ -11,25 +12,16 @@ import { CONDUCTIVITY, DISSOLVED_SOLIDS, SOLIDS_PER_CONDUCTIVITY } from '../doma
 export const DISSOLVED_SOLIDS_SCALES = { scale500: 500, scale535: 535, scale640: 640, scale700: 700 } as const
 
 /** A conductivity and the scale on which solids are shown. */
-export interface ConductivityOnScale {
+export interface ConductivityOnScale extends SolidsScale {
   /** Conductivity at 25 °C. Unit: dS/m. Range: [0, ∞). */
   readonly conductivity: AnyEC | UnnamedEC
-  /** Factor of the scale, one of `DISSOLVED_SOLIDS_SCALES`. Unit: mg/L per dS/m. Range: [300, 1200]. */
-  readonly factor: number
 }
 
 /** Solids as shown and the scale on which they were. */
-export interface SolidsOnScale {
-  /** Dissolved solids as shown. Unit: mg/L. Range: [0, ∞). */
-  readonly solids: DissolvedSolids
-  /** Factor of the scale, one of `DISSOLVED_SOLIDS_SCALES`. Unit: mg/L per dS/m. Range: [300, 1200]. */
-  readonly factor: number
-}
+export interface SolidsOnScale extends SolidsScale, SolidsShown {}
 
 /** Solids as shown on one scale, for another. */
-export interface SolidsBetweenScales {
-  /** Dissolved solids as shown. Unit: mg/L. Range: [0, ∞). */
-  readonly solids: DissolvedSolids
+export interface SolidsBetweenScales extends SolidsShown {
   /** Factor of the scale they were shown on. Unit: mg/L per dS/m. Range: [300, 1200]. */
   readonly from: number
   /** Factor of the scale wanted. Unit: mg/L per dS/m. Range: [300, 1200]. */

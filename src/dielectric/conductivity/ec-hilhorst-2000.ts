@@ -5,31 +5,24 @@ import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { APPARENT, CONDUCTIVITY, PERMITTIVITY_OFFSET, TEMPERATURE_HILHORST, WATER_PERMITTIVITY } from '../domains.js'
+import type { BulkConductivity, PoreSolution, PoreWaterPermittivity } from '../terms.js'
 
 /** Closer to the offset than this, an error of one unit in the permittivity changes the answer by its own size or more. */
 const CLOSEST = 1
 
 /** What Hilhorst needs to know of a medium. */
-export interface MediumOfHilhorst {
+export interface MediumOfHilhorst extends PoreWaterPermittivity {
   /** Apparent permittivity of the whole. Unit: 1. Range: [1, 90]. */
   readonly apparent: Permittivity
   /** Permittivity at which the bulk conductivity would be zero. Unit: 1. Range: [0, 20]. */
   readonly offset: number
-  /** Permittivity of the pore water. Unit: 1. Range: [30, 100]. */
-  readonly water: Permittivity
 }
 
 /** The medium and the conductivity of the whole. */
-export interface BulkOfHilhorst extends MediumOfHilhorst {
-  /** Conductivity of the whole. Unit: dS/m. Range: [0, ∞). */
-  readonly bulk: BulkEC
-}
+export interface BulkOfHilhorst extends MediumOfHilhorst, BulkConductivity {}
 
 /** The medium and the conductivity of its pore water. */
-export interface PoreWaterOfHilhorst extends MediumOfHilhorst {
-  /** Conductivity of the pore water. Unit: dS/m. Range: [0, ∞). */
-  readonly poreWater: PoreWaterEC
-}
+export interface PoreWaterOfHilhorst extends MediumOfHilhorst, PoreSolution {}
 
 /**
  * Permittivity of pore water by the straight line that goes with the model of Hilhorst (2000).

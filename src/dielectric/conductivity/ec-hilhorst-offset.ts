@@ -5,15 +5,14 @@ import { numberIn } from '../../quantity/guard.js'
 import { requireList } from '../../quantity/require-list.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { APPARENT, CONDUCTIVITY, WATER_PERMITTIVITY } from '../domains.js'
+import type { PoreWaterPermittivity } from '../terms.js'
 
 /** Readings in one medium with one pore water at several water contents. */
-export interface OffsetReadings {
+export interface OffsetReadings extends PoreWaterPermittivity {
   /** Apparent permittivities. Unit: 1. Range: each in [1, 90]. */
   readonly apparent: readonly Permittivity[]
   /** Bulk conductivities of the same readings. Unit: dS/m. Range: each in [0, ∞). */
   readonly bulk: readonly BulkEC[]
-  /** Permittivity of the pore water. Unit: 1. Range: [30, 100]. */
-  readonly water: Permittivity
 }
 
 /** The fitted offset and what speaks for it. */

@@ -5,6 +5,7 @@ import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { CONDUCTIVITY, SATURATED_CONTENT } from '../domains.js'
+import type { BulkConductivity, PoreSolution } from '../terms.js'
 
 /** What Mualem and Friedman need to know of a medium. */
 export interface MediumOfMualemFriedman {
@@ -15,16 +16,10 @@ export interface MediumOfMualemFriedman {
 }
 
 /** The medium and the conductivity of its pore water. */
-export interface PoreWaterOfMualemFriedman extends MediumOfMualemFriedman {
-  /** Conductivity of the pore water. Unit: dS/m. Range: [0, ∞). */
-  readonly poreWater: PoreWaterEC
-}
+export interface PoreWaterOfMualemFriedman extends MediumOfMualemFriedman, PoreSolution {}
 
 /** The medium and the conductivity of the whole. */
-export interface BulkOfMualemFriedman extends MediumOfMualemFriedman {
-  /** Conductivity of the whole. Unit: dS/m. Range: [0, ∞). */
-  readonly bulk: BulkEC
-}
+export interface BulkOfMualemFriedman extends MediumOfMualemFriedman, BulkConductivity {}
 
 /**
  * Bulk electrical conductivity of a coarse medium from that of the pore water after Mualem and Friedman (1991).

@@ -5,6 +5,7 @@ import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { CONDUCTIVITY, TRANSMISSION_INTERCEPT, TRANSMISSION_SLOPE } from '../domains.js'
+import type { BulkConductivity, PoreSolution } from '../terms.js'
 
 /** What Rhoades and others need to know of a medium. */
 export interface MediumOfRhoades {
@@ -19,16 +20,10 @@ export interface MediumOfRhoades {
 }
 
 /** The medium and the conductivity of its pore water. */
-export interface PoreWaterOfRhoades extends MediumOfRhoades {
-  /** Conductivity of the pore water. Unit: dS/m. Range: [0, ∞). */
-  readonly poreWater: PoreWaterEC
-}
+export interface PoreWaterOfRhoades extends MediumOfRhoades, PoreSolution {}
 
 /** The medium and the conductivity of the whole. */
-export interface BulkOfRhoades extends MediumOfRhoades {
-  /** Conductivity of the whole. Unit: dS/m. Range: [0, ∞). */
-  readonly bulk: BulkEC
-}
+export interface BulkOfRhoades extends MediumOfRhoades, BulkConductivity {}
 
 /** A bulk conductivity and how it came about. */
 export interface RhoadesBulk {

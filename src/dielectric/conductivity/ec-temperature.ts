@@ -5,21 +5,18 @@ import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { LIQUID_WATER } from '../../water/domains.js'
 import { CONDUCTIVITY, TEMPERATURE_FACTOR } from '../domains.js'
+import type { TemperatureFactor } from '../terms.js'
 
 /** A conductivity as measured and the factor of its temperature. */
-export interface MeasuredConductivity {
+export interface MeasuredConductivity extends TemperatureFactor {
   /** Conductivity at the temperature of the sample. Unit: dS/m. Range: [0, ∞). */
   readonly measured: MeasuredEC
-  /** Temperature factor. Unit: 1. Range: (0, 10]. */
-  readonly factor: number
 }
 
 /** A conductivity at 25 °C and the factor of another temperature. */
-export interface ReferredConductivity {
+export interface ReferredConductivity extends TemperatureFactor {
   /** Conductivity at 25 °C. Unit: dS/m. Range: [0, ∞). */
   readonly at25: AnyEC | UnnamedEC
-  /** Temperature factor. Unit: 1. Range: (0, 10]. */
-  readonly factor: number
 }
 
 /** The same water at two temperatures. */

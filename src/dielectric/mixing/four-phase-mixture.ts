@@ -1,7 +1,6 @@
 import { WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
-import type { Porosity } from '../../quantity/generated/share.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
@@ -18,23 +17,16 @@ import {
 } from '../domains.js'
 
 import { waterContentBetween } from '../relations/water-content-between.js'
+import type { AirPhase, ApparentPermittivity, MixingExponent, PoreSpace, SolidPhase } from '../terms.js'
 
 /** Solids, free water, bound water and air. */
-export interface FourPhases {
-  /** Volume of pores per volume of medium. Unit: 1. Range: [0, 1]. */
-  readonly porosity: Porosity
+export interface FourPhases extends PoreSpace, MixingExponent, SolidPhase, AirPhase {
   /** Water that sticks to the solids when there is enough of it. Unit: m³/m³. Range: [0, 0.5]. */
   readonly boundWaterContent: WaterContent
-  /** Permittivity of the solids. Unit: 1. Range: [1, 20]. */
-  readonly solids: Permittivity
   /** Permittivity of the bound water, between ice and free water. Unit: 1. Range: [2, 80]. */
   readonly boundWater: Permittivity
   /** Permittivity of the free water. Unit: 1. Range: [30, 100]. */
   readonly water: Permittivity
-  /** Permittivity of the air, 1. Unit: 1. Range: [1, 1.1]. */
-  readonly air: Permittivity
-  /** Exponent of the mixing law; 0.5 where nothing is known. Unit: 1. Range: (0, 1]. */
-  readonly exponent: number
 }
 
 /** Four phases and the water content. */
@@ -44,10 +36,7 @@ export interface FourPhaseMedium extends FourPhases {
 }
 
 /** Four phases and what a probe reads in them. */
-export interface FourPhaseReading extends FourPhases {
-  /** Apparent relative permittivity. Unit: 1. Range: [1, 90]. */
-  readonly apparent: Permittivity
-}
+export interface FourPhaseReading extends FourPhases, ApparentPermittivity {}
 
 /**
  * Permittivity of a medium of solids, free water, bound water and air.

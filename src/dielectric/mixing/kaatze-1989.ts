@@ -1,5 +1,4 @@
 import type { Duration } from '../../quantity/generated/duration.js'
-import type { Frequency } from '../../quantity/generated/frequency.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
@@ -8,21 +7,17 @@ import type { Validity } from '../../quantity/validity.js'
 import { LIQUID_WATER } from '../../water/domains.js'
 import { waterPermittivityKaatze1989 } from '../../water/permittivity-kaatze-1989.js'
 import { FREQUENCY } from '../domains.js'
-
+import type { FieldFrequency, StaticPermittivity } from '../terms.js'
 import { type ComplexPermittivity, debye } from './complex-permittivity.js'
 
 /** Water in an alternating field. */
-export interface WaterInField {
+export interface WaterInField extends FieldFrequency {
   /** Water temperature. Unit: °C. Range: [-20, 110]. */
   readonly temperature: Temperature
-  /** Frequency of the field. Unit: Hz. Range: (0, ∞). */
-  readonly frequency: Frequency
 }
 
 /** Complex permittivity of water and the constants of its relaxation. */
-export interface WaterRelaxation extends ComplexPermittivity {
-  /** Permittivity at low frequency. Unit: 1. */
-  readonly staticPermittivity: Permittivity
+export interface WaterRelaxation extends ComplexPermittivity, StaticPermittivity {
   /** Permittivity far above the relaxation. Unit: 1. */
   readonly highFrequency: Permittivity
   /** Relaxation time. Unit: s. */

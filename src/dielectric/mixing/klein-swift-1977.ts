@@ -1,24 +1,21 @@
 import { cubicAt } from '../../numerics/cubic.js'
 import type { Duration } from '../../quantity/generated/duration.js'
-import type { Frequency } from '../../quantity/generated/frequency.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
 import { FREQUENCY, TEMPERATURE_KLEIN_SWIFT } from '../domains.js'
-
+import type { FieldFrequency } from '../terms.js'
 import { debye } from './complex-permittivity.js'
 import type { WaterRelaxation } from './kaatze-1989.js'
 
 const HIGH_FREQUENCY = 4.9
 
 /** Water in an alternating field, not hotter than 60 °C. */
-export interface WarmWaterInField {
+export interface WarmWaterInField extends FieldFrequency {
   /** Water temperature. Unit: °C. Range: [0, 60]. */
   readonly temperature: Temperature
-  /** Frequency of the field. Unit: Hz. Range: (0, ∞). */
-  readonly frequency: Frequency
 }
 
 /** Where the relaxation of Klein and Swift (1977) holds. */

@@ -5,21 +5,17 @@ import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
 import { FREQUENCY, TEMPERATURE_LIEBE } from '../domains.js'
-
+import type { FieldFrequency, StaticPermittivity } from '../terms.js'
 import { type ComplexPermittivity, debye } from './complex-permittivity.js'
 
 /** Water in a microwave field. */
-export interface WaterInMicrowaves {
+export interface WaterInMicrowaves extends FieldFrequency {
   /** Water temperature. Unit: °C. Range: [-20, 60]. */
   readonly temperature: Temperature
-  /** Frequency of the field. Unit: Hz. Range: (0, ∞). */
-  readonly frequency: Frequency
 }
 
 /** Complex permittivity of water and the constants of its two relaxations. */
-export interface WaterDoubleRelaxation extends ComplexPermittivity {
-  /** Permittivity at low frequency. Unit: 1. */
-  readonly staticPermittivity: Permittivity
+export interface WaterDoubleRelaxation extends ComplexPermittivity, StaticPermittivity {
   /** Frequency of the first relaxation. Unit: Hz. */
   readonly relaxationFrequency: Frequency
 }

@@ -1,23 +1,21 @@
 import type { MeasuredEC } from '../../quantity/generated/electrical-conductivity.js'
-import type { Frequency } from '../../quantity/generated/frequency.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { CONDUCTIVITY, FREQUENCY, REAL_PART, RELAXATION_LOSS } from '../domains.js'
+import type { FieldFrequency } from '../terms.js'
 
 /** Electric constant in F/m. */
 const VACUUM = 8.8541878128e-12
 
 /** A medium that conducts, in an alternating field. */
-export interface LossyMedium {
+export interface LossyMedium extends FieldFrequency {
   /** Real part of the permittivity. Unit: 1. Range: [1, ∞). */
   readonly real: number
   /** Loss by relaxation, without the conductivity. Unit: 1. Range: [0, ∞). */
   readonly loss: number
   /** Direct-current conductivity of the bulk at its temperature. Unit: dS/m. Range: [0, ∞). */
   readonly conductivity: MeasuredEC
-  /** Frequency of the field. Unit: Hz. Range: (0, ∞). */
-  readonly frequency: Frequency
 }
 
 /** What a travel-time probe sees of a medium that conducts. */

@@ -4,6 +4,7 @@ import type { Share } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { MIXING_EXPONENT, PHASE_PERMITTIVITY, PHASE_SHARE } from '../domains.js'
+import type { MixingExponent } from '../terms.js'
 
 /** One constituent of a medium. */
 export interface Phase {
@@ -14,11 +15,9 @@ export interface Phase {
 }
 
 /** The constituents of a medium and how they lie in the field. */
-export interface Mixture {
+export interface Mixture extends MixingExponent {
   /** All constituents; their shares add up to 1. */
   readonly phases: readonly Phase[]
-  /** Exponent of the mixing law; 0.5 where nothing is known. Unit: 1. Range: (0, 1]. */
-  readonly exponent: number
 }
 
 /**

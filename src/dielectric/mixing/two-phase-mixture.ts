@@ -4,28 +4,19 @@ import type { Porosity } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { APPARENT, MIXING_EXPONENT, PORE_PERMITTIVITY, POROSITY, SOLIDS_PERMITTIVITY } from '../domains.js'
+import type { ApparentPermittivity, MixingExponent, PoreSpace, SolidPhase } from '../terms.js'
 
 /** Solids and one filling of all pores: bone-dry or saturated. */
-export interface TwoPhases {
-  /** Permittivity of the solids. Unit: 1. Range: [1, 20]. */
-  readonly solids: Permittivity
+export interface TwoPhases extends MixingExponent, SolidPhase {
   /** Permittivity of what fills the pores. Unit: 1. Range: [1, 100]. */
   readonly filling: Permittivity
-  /** Exponent of the mixing law; 0.5 where nothing is known. Unit: 1. Range: (0, 1]. */
-  readonly exponent: number
 }
 
 /** Two phases and the porosity. */
-export interface TwoPhaseMedium extends TwoPhases {
-  /** Volume of pores per volume of medium. Unit: 1. Range: [0, 1]. */
-  readonly porosity: Porosity
-}
+export interface TwoPhaseMedium extends TwoPhases, PoreSpace {}
 
 /** Two phases and what a probe reads in them. */
-export interface TwoPhaseReading extends TwoPhases {
-  /** Apparent relative permittivity. Unit: 1. Range: [1, 90]. */
-  readonly apparent: Permittivity
-}
+export interface TwoPhaseReading extends TwoPhases, ApparentPermittivity {}
 
 /**
  * Permittivity of a medium of solids and pores that one substance fills.

@@ -1,44 +1,55 @@
 import { MASS_FRACTION, WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import type { Finding } from '../../quantity/finding.js'
-import type { BulkDensity } from '../../quantity/generated/density.js'
+import { digits, explained, type WordsOf } from '../../quantity/explained.js'
+import type { CodedFinding, Finding } from '../../quantity/finding.js'
 import type { Frequency } from '../../quantity/generated/frequency.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
-import type { MassFraction } from '../../quantity/generated/share.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
 import { BULK_DENSITY, MICROWAVE_FREQUENCY } from '../domains.js'
 
 import { waterDebyeKleinSwift1977 } from '../mixing/klein-swift-1977.js'
+import type { ClayInSoil, DryDensity, SandInSoil, WaterHeld } from '../terms.js'
 
 /** To where the correction was measured, and from where the model, Hz. */
 const PEPLINSKI_TO = 1.3e9
 const DOBSON_FROM = 1.4e9
 
-function stepBetweenFits(step: number): Finding {
-  return {
-    code: 'between-fits',
-    level: 'caution',
-    message: `from 1.3 to 1.4 GHz two fits meet that differ by ${step.toPrecision(2)} in permittivity here: the truth may lie anywhere between them`,
-    about: 'frequency',
-    value: step,
-    unit: '1',
-  }
+/** What to mind about a computed permittivity. `explainPermittivityFinding` puts it into words. */
+export type PermittivityFinding = CodedFinding<'between-fits'>
+
+const WORDS: WordsOf<PermittivityFinding> = {
+  'between-fits': [
+    ({ value }) =>
+      `from 1.3 to 1.4 GHz two fits meet that differ by ${digits(value)} in permittivity here: the truth may lie anywhere between them`,
+  ],
+}
+
+/**
+ * Puts what to mind about a computed permittivity into words.
+ *
+ * @param finding - One of the findings of `permittivityDobson1985`.
+ * @procedure Writes the step between the two fits into a sentence.
+ * @returns A finding with the sentence for people.
+ * @throws `InputError` for another code.
+ * @source definition
+ * @example
+ * ```ts
+ * explainPermittivityFinding({ code: 'between-fits', level: 'caution', about: 'frequency', value: 0.8, unit: '1' }).about // => 'frequency'
+ * ```
+ */
+export function explainPermittivityFinding(finding: PermittivityFinding): Finding {
+  return explained(finding, WORDS)
+}
+
+function stepBetweenFits(step: number): PermittivityFinding {
+  return { code: 'between-fits', level: 'caution', about: 'frequency', value: step, unit: '1' }
 }
 
 /** A mineral soil in a microwave field. */
-export interface SoilOfDobson {
-  /** Water content. Unit: m³/m³. Range: [0, 1]. */
-  readonly waterContent: WaterContent
-  /** Sand in the dry mass. Unit: 1. Range: [0, 1]. */
-  readonly sand: MassFraction
-  /** Clay in the dry mass. Unit: 1. Range: [0, 1]. */
-  readonly clay: MassFraction
-  /** Dry mass per volume. Unit: g/cm³. Range: (0, 2.65]. */
-  readonly bulkDensity: BulkDensity
+export interface SoilOfDobson extends WaterHeld, DryDensity, SandInSoil, ClayInSoil {
   /** Frequency of the field. Unit: Hz. Range: [300000000, 18000000000]. */
   readonly frequency: Frequency
   /** Temperature of the soil. Unit: °C. Range: [0, 60]. */
@@ -54,7 +65,7 @@ export interface DobsonResult {
   /** Permittivity of the solids. Unit: 1. */
   readonly solids: Permittivity
   /** A caution from 1.3 to 1.4 GHz, where two fits meet that do not agree. */
-  readonly warnings: readonly Finding[]
+  readonly findings: readonly PermittivityFinding[]
 }
 
 /** Where the model of Dobson and others (1985) was measured. */
@@ -89,7 +100,7 @@ export const validityDobson1985: Validity = {
  *   bulkDensity: gramsPerCubicCentimetre(1.4),
  *   frequency: gigahertz(5),
  *   temperature: celsius(25),
- * }) // => { permittivity: 6.802431, beta: 0.9925, solids: 4.692144, warnings: [] }
+ * }) // => { permittivity: 6.802431, beta: 0.9925, solids: 4.692144, findings: [] }
  * ```
  */
 export function permittivityDobson1985(soil: SoilOfDobson): DobsonResult {
@@ -110,6 +121,6 @@ export function permittivityDobson1985(soil: SoilOfDobson): DobsonResult {
     permittivity: (frequency < DOBSON_FROM ? corrected : microwave) as Permittivity,
     beta,
     solids: solids as Permittivity,
-    warnings: frequency >= PEPLINSKI_TO && frequency <= DOBSON_FROM ? [stepBetweenFits(corrected - microwave)] : [],
+    findings: frequency >= PEPLINSKI_TO && frequency <= DOBSON_FROM ? [stepBetweenFits(corrected - microwave)] : [],
   }
 }

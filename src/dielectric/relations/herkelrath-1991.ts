@@ -1,11 +1,11 @@
 import { WATER_CONTENT } from '../../quantity/domains.js'
-import { DomainError } from '../../quantity/errors.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { APPARENT, ROOT_LINE_INTERCEPT, ROOT_LINE_SLOPE } from '../domains.js'
-
+import type { ApparentPermittivity, WaterHeld } from '../terms.js'
+import { reachedPermittivity } from './reached-permittivity.js'
 import { waterContentBetween } from './water-content-between.js'
 
 /** The two coefficients of a line in the square root of permittivity, from an own fit. */
@@ -17,16 +17,10 @@ export interface SquareRootLine {
 }
 
 /** A permittivity and the line that converts it. */
-export interface SquareRootReading extends SquareRootLine {
-  /** Apparent relative permittivity. Unit: 1. Range: [1, 90]. */
-  readonly apparent: Permittivity
-}
+export interface SquareRootReading extends SquareRootLine, ApparentPermittivity {}
 
 /** A water content and the line that gave it. */
-export interface SquareRootWaterContent extends SquareRootLine {
-  /** Water content. Unit: m³/m³. Range: [0, 1]. */
-  readonly waterContent: WaterContent
-}
+export interface SquareRootWaterContent extends SquareRootLine, WaterHeld {}
 
 /**
  * Volumetric water content from a straight line in the square root of permittivity with own coefficients.
@@ -84,17 +78,4 @@ export function permittivityHerkelrath1991(reading: SquareRootWaterContent): Per
   const intercept = numberIn(reading.intercept, ROOT_LINE_INTERCEPT, 'intercept')
   const root = (waterContent - intercept) / slope
   return reachedPermittivity(root, waterContent, slope + intercept, slope * Math.sqrt(APPARENT.max) + intercept)
-}
-
-/** The square of a root that lies between those of 1 and 90; the rounding of a round trip at the ends is forgiven. */
-export function reachedPermittivity(root: number, waterContent: number, atAir: number, atTop: number): Permittivity {
-  const squared = root * root
-  if (root > 0 && squared >= APPARENT.min * (1 - 1e-12) && squared <= APPARENT.max * (1 + 1e-12))
-    return squared as Permittivity
-  throw new DomainError(waterContent, {
-    ...WATER_CONTENT,
-    min: Math.min(atAir, atTop),
-    max: Math.max(atAir, atTop),
-    hint: 'with these coefficients no permittivity from 1 to 90 gives this water content',
-  })
 }

@@ -1,7 +1,6 @@
 import { type Cubic, cubicAt, cubicRoot } from '../../numerics/cubic.js'
 import { MASS_FRACTION, WATER_CONTENT } from '../../quantity/domains.js'
 import { DomainError } from '../../quantity/errors.js'
-import type { BulkDensity } from '../../quantity/generated/density.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { MassFraction } from '../../quantity/generated/share.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
@@ -9,17 +8,13 @@ import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
 import { APPARENT_TO_49, BULK_DENSITY } from '../domains.js'
-
+import type { ClayInSoil, DryDensity, WaterHeld } from '../terms.js'
 import { waterContentBetween } from './water-content-between.js'
 
 const COEFFICIENTS: Cubic = [-0.0341, 0.0345, -1.14e-3, 1.71e-5]
 
 /** What the soil is like. */
-export interface SoilOfJacobsenSchjonning {
-  /** Dry mass per volume. Unit: g/cm³. Range: (0, 2.65]. */
-  readonly bulkDensity: BulkDensity
-  /** Clay in the dry mass. Unit: 1. Range: [0, 1]. */
-  readonly clay: MassFraction
+export interface SoilOfJacobsenSchjonning extends DryDensity, ClayInSoil {
   /** Organic matter in the dry mass. Unit: 1. Range: [0, 1]. */
   readonly organicMatter: MassFraction
 }
@@ -31,10 +26,7 @@ export interface PermittivityInSoil extends SoilOfJacobsenSchjonning {
 }
 
 /** A water content and the soil. */
-export interface WaterContentInSoil extends SoilOfJacobsenSchjonning {
-  /** Water content. Unit: m³/m³. Range: [0, 1]. */
-  readonly waterContent: WaterContent
-}
+export interface WaterContentInSoil extends SoilOfJacobsenSchjonning, WaterHeld {}
 
 /** Where the soil form of Jacobsen and Schjønning (1993) was measured. */
 export const validityJacobsenSchjonningSoil1993: Validity = {

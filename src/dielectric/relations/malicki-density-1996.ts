@@ -1,29 +1,19 @@
 import { WATER_CONTENT } from '../../quantity/domains.js'
-import type { BulkDensity } from '../../quantity/generated/density.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
 import { APPARENT, BULK_DENSITY } from '../domains.js'
-import { reachedPermittivity } from './herkelrath-1991.js'
+import type { ApparentPermittivity, DryDensity, WaterHeld } from '../terms.js'
+import { reachedPermittivity } from './reached-permittivity.js'
 import { waterContentBetween } from './water-content-between.js'
 
 /** A permittivity and the bulk density of the medium. */
-export interface PermittivityAndDensity {
-  /** Apparent relative permittivity. Unit: 1. Range: [1, 90]. */
-  readonly apparent: Permittivity
-  /** Dry mass per volume. Unit: g/cm³. Range: (0, 2.65]. */
-  readonly bulkDensity: BulkDensity
-}
+export interface PermittivityAndDensity extends ApparentPermittivity, DryDensity {}
 
 /** A water content and the bulk density of the medium. */
-export interface WaterContentAndDensity {
-  /** Water content. Unit: m³/m³. Range: [0, 1]. */
-  readonly waterContent: WaterContent
-  /** Dry mass per volume. Unit: g/cm³. Range: (0, 2.65]. */
-  readonly bulkDensity: BulkDensity
-}
+export interface WaterContentAndDensity extends WaterHeld, DryDensity {}
 
 /** Where the bulk-density form of Malicki, Plagge and Roth (1996) was measured. */
 export const validityMalickiDensity1996: Validity = {

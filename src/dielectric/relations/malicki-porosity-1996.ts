@@ -1,29 +1,19 @@
 import { WATER_CONTENT } from '../../quantity/domains.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
-import type { Porosity } from '../../quantity/generated/share.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import type { Validity } from '../../quantity/validity.js'
 import { APPARENT, POROSITY } from '../domains.js'
-import { reachedPermittivity } from './herkelrath-1991.js'
+import type { ApparentPermittivity, PoreSpace, WaterHeld } from '../terms.js'
+import { reachedPermittivity } from './reached-permittivity.js'
 import { waterContentBetween } from './water-content-between.js'
 
 /** A permittivity and the porosity of the medium. */
-export interface PermittivityAndPorosity {
-  /** Apparent relative permittivity. Unit: 1. Range: [1, 90]. */
-  readonly apparent: Permittivity
-  /** Volume of pores per volume of medium. Unit: 1. Range: [0, 1]. */
-  readonly porosity: Porosity
-}
+export interface PermittivityAndPorosity extends ApparentPermittivity, PoreSpace {}
 
 /** A water content and the porosity of the medium. */
-export interface WaterContentAndPorosity {
-  /** Water content. Unit: m³/m³. Range: [0, 1]. */
-  readonly waterContent: WaterContent
-  /** Volume of pores per volume of medium. Unit: 1. Range: [0, 1]. */
-  readonly porosity: Porosity
-}
+export interface WaterContentAndPorosity extends WaterHeld, PoreSpace {}
 
 /** Where the porosity form of Malicki, Plagge and Roth (1996) was measured. */
 export const validityMalickiPorosity1996: Validity = {

@@ -1,7 +1,6 @@
 import { WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
-import type { Porosity } from '../../quantity/generated/share.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
@@ -14,21 +13,15 @@ import {
   SOLIDS_PERMITTIVITY,
   WATER_PERMITTIVITY,
 } from '../domains.js'
-
+import type { AirPhase, ApparentPermittivity, MixingExponent, PoreSpace } from '../terms.js'
 import { waterContentBetween } from './water-content-between.js'
 
 /** Solids, water and air, and how they lie in the field. */
-export interface ThreePhases {
-  /** Volume of pores per volume of medium. Unit: 1. Range: [0, 1]. */
-  readonly porosity: Porosity
+export interface ThreePhases extends PoreSpace, MixingExponent, AirPhase {
   /** Permittivity of the solids: minerals 3 to 5, organic matter 4 to 6 as an assumption. Unit: 1. Range: [1, 20]. */
   readonly solids: Permittivity
-  /** Permittivity of the air, 1. Unit: 1. Range: [1, 1.1]. */
-  readonly air: Permittivity
   /** Permittivity of the water at the temperature of the medium. Unit: 1. Range: [30, 100]. */
   readonly water: Permittivity
-  /** Exponent of the mixing law; 0.5 where nothing is known. Unit: 1. Range: (0, 1]. */
-  readonly exponent: number
 }
 
 /** Three phases and the water content. */
@@ -38,10 +31,7 @@ export interface ThreePhaseMedium extends ThreePhases {
 }
 
 /** Three phases and what a probe reads in them. */
-export interface ThreePhaseReading extends ThreePhases {
-  /** Apparent relative permittivity. Unit: 1. Range: [1, 90]. */
-  readonly apparent: Permittivity
-}
+export interface ThreePhaseReading extends ThreePhases, ApparentPermittivity {}
 
 /**
  * Permittivity of a medium of solids, water and air.

@@ -5,6 +5,7 @@ import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import type { RawReading } from '../../quantity/raw-reading.js'
 import { POWER_LAW_EXPONENT, POWER_LAW_FACTOR, SCALED_FREQUENCY } from '../domains.js'
+import type { WaterHeld } from '../terms.js'
 
 /** One probe's readings, all in the same unit. */
 export interface AirMediumWater {
@@ -31,10 +32,7 @@ export interface ScaledFrequencyReading extends ScaledFrequencyLaw {
 }
 
 /** A water content and the law that gave it. */
-export interface ScaledFrequencyWaterContent extends ScaledFrequencyLaw {
-  /** Water content. Unit: m³/m³. Range: [0, 1]. */
-  readonly waterContent: WaterContent
-}
+export interface ScaledFrequencyWaterContent extends ScaledFrequencyLaw, WaterHeld {}
 
 /**
  * Reading in a medium on a scale on which the same probe reads 0 in air and 1 in water.

@@ -4,7 +4,8 @@ import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { APPARENT, ROOT_LAW_EXPONENT, ROOT_LAW_OFFSET, ROOT_LAW_SLOPE } from '../domains.js'
-import { reachedPermittivity } from './herkelrath-1991.js'
+import type { ApparentPermittivity } from '../terms.js'
+import { reachedPermittivity } from './reached-permittivity.js'
 import { waterContentBetween } from './water-content-between.js'
 
 /** The three coefficients of the power law in the square root of permittivity, from an own fit. */
@@ -18,10 +19,7 @@ export interface SquareRootPower {
 }
 
 /** A permittivity and the power law that converts it. */
-export interface SquareRootPowerReading extends SquareRootPower {
-  /** Apparent relative permittivity. Unit: 1. Range: [1, 90]. */
-  readonly apparent: Permittivity
-}
+export interface SquareRootPowerReading extends SquareRootPower, ApparentPermittivity {}
 
 /** A water content and the power law that gave it. */
 export interface SquareRootPowerWaterContent extends SquareRootPower {

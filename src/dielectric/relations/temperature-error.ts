@@ -1,27 +1,17 @@
 import { WATER_CONTENT } from '../../quantity/domains.js'
-import type { Permittivity } from '../../quantity/generated/permittivity.js'
-import type { Porosity } from '../../quantity/generated/share.js'
 import type { Temperature } from '../../quantity/generated/temperature.js'
 import type { WaterContent, WaterContentChange } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { LIQUID_WATER } from '../../water/domains.js'
 import { waterPermittivityWeast1986 } from '../../water/permittivity-weast-1986.js'
-
+import type { AirPhase, MixingExponent, PoreSpace, SolidPhase } from '../terms.js'
 import { permittivityRoth1990, shownWaterContent } from './roth-1990.js'
 
 /** A medium that is read at another temperature than that of its calibration. */
-export interface WarmedMedium {
+export interface WarmedMedium extends PoreSpace, MixingExponent, SolidPhase, AirPhase {
   /** True water content, at most the porosity. Unit: m³/m³. Range: [0, 1]. */
   readonly waterContent: WaterContent
-  /** Volume of pores per volume of medium. Unit: 1. Range: [0, 1]. */
-  readonly porosity: Porosity
-  /** Permittivity of the solids. Unit: 1. Range: [1, 20]. */
-  readonly solids: Permittivity
-  /** Permittivity of the air, 1. Unit: 1. Range: [1, 1.1]. */
-  readonly air: Permittivity
-  /** Exponent of the mixing law; 0.5 where nothing is known. Unit: 1. Range: (0, 1]. */
-  readonly exponent: number
   /** Temperature of the medium. Unit: °C. Range: [-20, 110]. */
   readonly mediumTemperature: Temperature
   /** Temperature for which the reading is converted. Unit: °C. Range: [-20, 110]. */

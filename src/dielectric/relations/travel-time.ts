@@ -4,32 +4,24 @@ import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { APPARENT, APPARENT_LENGTH, PERMITTIVITY_OF_TRAVEL, ROD_LENGTH, TRAVEL_TIME, VELOCITY } from '../domains.js'
+import type { ApparentPermittivity, RodLength } from '../terms.js'
 
 /** Speed of light in a vacuum in cm/s, by definition of the metre. */
 const LIGHT = 29_979_245_800
 
 /** A travel time along rods. */
-export interface TravelTimeReading {
+export interface TravelTimeReading extends RodLength {
   /** Time there and back. Unit: s. Range: (0, 0.000001]. */
   readonly travelTime: Duration
-  /** Length of the rods in the medium. Unit: cm. Range: (0, 500]. */
-  readonly rodLength: Length
 }
 
 /** A permittivity around rods. */
-export interface RodsInMedium {
-  /** Apparent relative permittivity. Unit: 1. Range: [1, 90]. */
-  readonly apparent: Permittivity
-  /** Length of the rods in the medium. Unit: cm. Range: (0, 500]. */
-  readonly rodLength: Length
-}
+export interface RodsInMedium extends ApparentPermittivity, RodLength {}
 
 /** What a cable tester shows. */
-export interface ApparentLengthReading {
+export interface ApparentLengthReading extends RodLength {
   /** Length between the two reflections as shown. Unit: cm. Range: (0, 10000]. */
   readonly apparentLength: Length
-  /** Length of the rods in the medium. Unit: cm. Range: (0, 500]. */
-  readonly rodLength: Length
   /** Setting of the instrument, share of the speed of light. Unit: 1. Range: (0, 1]. */
   readonly propagationVelocity: number
 }

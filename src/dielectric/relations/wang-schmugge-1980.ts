@@ -1,15 +1,13 @@
 import { MASS_FRACTION, WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import type { BulkDensity } from '../../quantity/generated/density.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
-import type { MassFraction } from '../../quantity/generated/share.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { requireObject } from '../../quantity/require-object.js'
 import type { Validity } from '../../quantity/validity.js'
 import { APPARENT, BULK_DENSITY, WATER_PERMITTIVITY } from '../domains.js'
-
+import type { ApparentPermittivity, ClayInSoil, DryDensity, SandInSoil, WaterHeld } from '../terms.js'
 import { waterContentBetween } from './water-content-between.js'
 
 const ICE = 3.2
@@ -18,28 +16,16 @@ const AIR = 1
 const PARTICLE_DENSITY = 2.65
 
 /** A mineral soil and its water. */
-export interface SoilOfWangSchmugge {
-  /** Sand in the dry mass. Unit: 1. Range: [0, 1]. */
-  readonly sand: MassFraction
-  /** Clay in the dry mass. Unit: 1. Range: [0, 1]. */
-  readonly clay: MassFraction
-  /** Dry mass per volume. Unit: g/cm³. Range: (0, 2.65]. */
-  readonly bulkDensity: BulkDensity
+export interface SoilOfWangSchmugge extends DryDensity, SandInSoil, ClayInSoil {
   /** Permittivity of free water. Unit: 1. Range: [30, 100]. */
   readonly water: Permittivity
 }
 
 /** The soil and its water content. */
-export interface WetSoilOfWangSchmugge extends SoilOfWangSchmugge {
-  /** Water content. Unit: m³/m³. Range: [0, 1]. */
-  readonly waterContent: WaterContent
-}
+export interface WetSoilOfWangSchmugge extends SoilOfWangSchmugge, WaterHeld {}
 
 /** The soil and what a probe reads in it. */
-export interface ReadSoilOfWangSchmugge extends SoilOfWangSchmugge {
-  /** Apparent relative permittivity. Unit: 1. Range: [1, 90]. */
-  readonly apparent: Permittivity
-}
+export interface ReadSoilOfWangSchmugge extends SoilOfWangSchmugge, ApparentPermittivity {}
 
 /** The permittivity and the constants of the soil that led to it. */
 export interface WangSchmuggeResult {

@@ -1,8 +1,12 @@
 import { fillConduction } from './conduction.js'
 import { type ColumnEnds, columnEnds } from './ends.js'
 import type { ColumnGrid } from './grid.js'
+import type { ColumnHistory } from './history.js'
+import type { LayerMedium } from './layer-medium.js'
+import { columnPoints } from './points.js'
+import { fillScanningConduction } from './scanning-conduction.js'
 import { fillStorage, trustElements } from './storage.js'
-import { columnPoints, columnTerms, type LayerMedium } from './terms.js'
+import { columnTerms } from './terms.js'
 import { fillUptake, type Sink } from './uptake.js'
 
 /** What happens to a column while its conditions stay the same. */
@@ -24,12 +28,19 @@ export type Manner = 'averaged' | 'nodal' | 'upstream'
  * The balance of water of every cell of a column, after the mixed form of Richards' equation: what changes is the water content,
  * what drives it is the suction.
  */
-export function columnEquations(grid: ColumnGrid, media: readonly LayerMedium[], ends: ColumnEnds, manner: Manner) {
+export function columnEquations(
+  grid: ColumnGrid,
+  media: readonly LayerMedium[],
+  ends: ColumnEnds,
+  manner: Manner,
+  history: ColumnHistory | undefined,
+) {
+  const conduct = history === undefined ? fillConduction : fillScanningConduction
   const averaged = manner === 'averaged'
   const { nodes } = grid
   const top = nodes - 1
   const terms = columnTerms(grid)
-  const points = columnPoints(grid, media)
+  const points = columnPoints(grid, media, history)
   const passage = columnEnds(grid, ends, media[0]!.saturatedConductivity)
   const { heldBase, heldTop } = passage
   const room = () => new Float64Array(nodes)
@@ -52,7 +63,7 @@ export function columnEquations(grid: ColumnGrid, media: readonly LayerMedium[],
   /** Works out water, flows and their slopes at suctions. */
   const evaluate = (s: Float64Array, { applied, evaporation, sink }: Conditions): void => {
     store(s)
-    fillConduction(grid, points, terms, manner === 'upstream')
+    conduct(grid, points, terms, manner === 'upstream')
     fillUptake(s, grid, sink, terms)
     passage.fill(s[0]!, s[top]!, applied, evaporation, terms)
     sum()

@@ -41,6 +41,11 @@ interface Stretch {
 const WETTEST = 0.01
 const DRIEST = 1e7
 const CELL = 12
+/** E-folds of suction beyond the driest at which an inverse reading stops. */
+const FARTHEST = 7
+/** Moves of an inverse reading within a cell, and the length in cells of the last: the next would be its square. */
+const MOST_MOVES = 60
+const CLOSE = 1e-8
 /**
  * Water that every e-fold of suction draws from films where pores are long empty, and the suction from which it counts. A medium whose
  * capacity ends would leave a cell that roots have emptied without a suction that fits what is left. Units: m³/m³, cm.
@@ -54,6 +59,7 @@ const GAUSS_WEIGHTS = [0.2777777777777778, 0.4444444444444444, 0.277777777777777
 /** A medium written out as cubics over the logarithm of suction: a step of a simulation reads it some thousand times. */
 export interface MediumTable {
   readonly saturated: number
+  readonly residual: number
   /** Fills in the values of points from one up to another; zero and less is saturated, beyond pF 7 nothing changes any more. */
   readonly read: (suctions: Float64Array, into: NodeValues, start: number, end: number) => void
   /** Fills in water content and capacity of one point. */
@@ -63,6 +69,8 @@ export interface MediumTable {
     capacity: Float64Array,
     point: number,
   ) => void
+  /** The suction at which the medium holds a water content; zero from saturation on. */
+  readonly suctionAt: (waterContent: number) => number
 }
 
 /** The table of a medium, with cells so small that no cubic differs from its curve by more than about 1e-7 of the whole. */
@@ -151,7 +159,44 @@ export function mediumTable(medium: ConductiveModel): MediumTable {
       capacity[i] = -cubicSlopeAt(cubics, cell * CELL, place - cell) / (step * s)
     }
   }
-  return { saturated, read, readWaterContent }
+  /** The suction that holds a water content. */
+  const suctionAt = (content: number): number => {
+    if (content >= saturated) return 0
+    if (content > first[0]!) return WETTEST * placeIn(wet, 0, content)
+    if (content <= least) return DRIEST * Math.exp(Math.min((least - content) / FILM, FARTHEST))
+    let k = stretches.length - 1
+    while (k > 0 && content > stretches[k]!.cubics[0]!) k--
+    const { from, step, cells, cubics } = stretches[k]!
+    let low = 0
+    let high = cells
+    while (high - low > 1) {
+      const middle = (low + high) >> 1
+      if (cubics[middle * CELL]! >= content) low = middle
+      else high = middle
+    }
+    return Math.exp(from + step * (low + placeIn(cubics, low * CELL, content)))
+  }
+  return { saturated, residual: medium.residual, read, readWaterContent, suctionAt }
+}
+
+/** Where in its cell, from 0 to 1, a cubic that falls has a value: Newton's method kept between two ends that close in. */
+function placeIn(cubics: Float64Array, c: number, value: number): number {
+  let low = 0
+  let high = 1
+  const top = cubics[c]!
+  const bottom = cubicAt(cubics, c, 1)
+  let x = top > bottom ? Math.min(Math.max((top - value) / (top - bottom), 0), 1) : 0
+  for (let i = 0; i < MOST_MOVES; i++) {
+    const over = cubicAt(cubics, c, x) - value
+    if (over > 0) low = x
+    else high = x
+    const slope = cubicSlopeAt(cubics, c, x)
+    const newton = slope < 0 ? x - over / slope : -1
+    const next = newton >= low && newton <= high ? newton : (low + high) / 2
+    if (Math.abs(next - x) < CLOSE) return next
+    x = next
+  }
+  return x
 }
 
 /** A stretch of which no cubic differs from its curve by more than about 1e-7 of the whole: the difference falls with the fourth power. */

@@ -1,5 +1,6 @@
 import { solveTridiagonal } from '../../numerics/tridiagonal.js'
 import type { ColumnEquations, Conditions } from './equations.js'
+import { passesTurn } from './history.js'
 
 /** Difference from the balance, as a water content, at which an iteration ends in any case. */
 const ENOUGH = 1e-10
@@ -8,7 +9,7 @@ const NEARLY = 1e-7
 /** Change of suction, as a share of itself or of a centimetre, that is rounding: with long steps this is where the balance stays. */
 const ROUNDING = 1e-13
 
-/** Share of a small change that a cell may make where it crosses saturation, at which slopes end. */
+/** Share of a small change that a cell may make where it crosses saturation or turns, at which slopes end. */
 const CROSSING = 0.01
 
 /**
@@ -18,6 +19,7 @@ const CROSSING = 0.01
  */
 export function columnNewton(equations: ColumnEquations, small: number) {
   const { nodes, grid, net, lower, diagonal, upper, terms, points, heldBase, heldTop } = equations
+  const { history } = points
   const top = nodes - 1
   const right = new Float64Array(nodes)
   const move = new Float64Array(nodes)
@@ -50,18 +52,24 @@ export function columnNewton(equations: ColumnEquations, small: number) {
     if (s[0]! > 0 !== s[0]! + move[0]! > 0 || s[top]! > 0 !== s[top]! + move[top]! > 0) return false
     for (let i = 0; i < nodes; i++) {
       const change = Math.abs(move[i]!)
-      const crosses = s[i]! > 0 !== s[i]! + move[i]! > 0
+      const crosses =
+        s[i]! > 0 !== s[i]! + move[i]! > 0 || (history !== undefined && passesTurn(history, grid, s, move, i))
       const most = (crosses ? CROSSING * small : small) * grid.volumes[i]!
       if (change * Math.abs(terms.waterByOwn[i]!) > most) return false
       if (s[i]! > 0 && change > 0.05 * (s[i]! + 0.2)) return false
+      // In a full cell slopes say nothing of what comes when it begins to empty.
+      if (s[i]! <= 0 && s[i]! + move[i]! > 0.01) return false
     }
     return bendsLittle(move)
   }
   const bendsLittle = (change: Float64Array): boolean => {
     const { conductivity, conductivitySlope } = points.at
+    const { trustByBelow, trustByAbove } = terms
     for (let e = 0; e < top; e++) {
       const p = e + grid.layers[e]!
       if (Math.abs(change[e]! * conductivitySlope[p]!) > 0.05 * conductivity[p]!) return false
+      // How far an element is trusted bends most where it holds most: under water that stands, as a rule.
+      if (Math.abs(change[e]! * trustByBelow[e]! + change[e + 1]! * trustByAbove[e]!) > 0.01) return false
     }
     return true
   }
@@ -113,7 +121,8 @@ function largest(move: Float64Array, s: Float64Array): number {
  */
 export function moved(suction: number, change: number, share: number, driest: number): number {
   let next: number
-  if (suction < 1) next = suction + share * Math.min(Math.max(change, -10), 3)
+  // Under water the balance is a straight line, however far; out of it no node goes by more than some centimetres.
+  if (suction < 1) next = suction + share * Math.min(Math.max(change, -1000), 3 + Math.max(-suction, 0))
   // The plain sum is the same to second order, and most changes are small.
   else if (Math.abs(change) < 0.05 * suction) next = suction + share * change
   else next = suction * Math.exp(share * Math.min(Math.max(change / suction, -2.3), 1.4))

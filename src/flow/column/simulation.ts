@@ -2,8 +2,9 @@ import { ConvergenceError } from '../../quantity/errors.js'
 import type { ColumnEnds } from './ends.js'
 import { type ColumnEquations, type Conditions, columnEquations, type Manner } from './equations.js'
 import type { ColumnGrid } from './grid.js'
+import { columnHistory } from './history.js'
+import type { LayerMedium } from './layer-medium.js'
 import { type ColumnState, columnSolver, type Passed, type StepFlows } from './solver.js'
-import type { LayerMedium } from './terms.js'
 
 /** Ways through a time, each more patient than the one before; a day of many shots takes some thousand steps in all. */
 const WAYS: readonly { manner: Manner; mostSteps: number }[] = [
@@ -34,17 +35,18 @@ export function columnSimulation(
   ends: ColumnEnds,
   tolerance: number,
 ): ColumnSimulation {
+  const history = columnHistory(grid, media, tolerance)
   const ways = WAYS.map(({ manner, mostSteps }, i) => {
     const small = i === 0 ? 0.5 * Math.sqrt(tolerance) : 1e-9
     let solver: ReturnType<typeof columnSolver> | undefined
     // Made when it is needed: most simulations never leave the first.
     return () => {
-      solver ??= columnSolver(columnEquations(grid, media, ends, manner), { tolerance, small, mostSteps })
+      solver ??= columnSolver(columnEquations(grid, media, ends, manner, history), { tolerance, small, mostSteps })
       return solver
     }
   })
   return {
-    equations: columnEquations(grid, media, ends, 'averaged'),
+    equations: columnEquations(grid, media, ends, 'averaged', history),
     advance: (state, duration, during, onStep) => {
       const passed: Passed = { entered: 0, drained: 0, taken: 0, runOff: 0, evaporated: 0, steps: 0 }
       let left = duration

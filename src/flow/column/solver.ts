@@ -1,4 +1,5 @@
 import type { ColumnEquations, Conditions } from './equations.js'
+import { follow } from './history.js'
 import { columnNewton, moved } from './newton.js'
 import { reconcile } from './reconcile.js'
 
@@ -45,6 +46,11 @@ const DRAIN = 400
 /** Share of the tolerance by which suctions come closer to what cells hold in a step. */
 const MENDED = 0.3
 
+/** The same as a share of what is left, where that is more. */
+const FASTER = 0.1
+/** The same as a share of its suction, or of a centimetre, by which a cell may move for it. */
+const AT_ONCE = 0.5
+
 /** How a solver goes about its work. */
 interface SolverLimits {
   readonly tolerance: number
@@ -59,6 +65,12 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
   const { tolerance, small } = limits
   const { nodes, grid, net, terms } = equations
   const { volumes, volume } = grid
+  const { history, saturatedConductivity } = equations.points
+  /** What flows through the element at each node by its weight alone, when it is full. Unit: cm³/s. */
+  const conductance = Float64Array.from(volumes, (_, i) => {
+    const e = Math.min(i, nodes - 2)
+    return saturatedConductivity[e]! * grid.sections[e]!
+  })
   /** Cells whose suction is held have no balance of their own, and no error. */
   const firstFree = equations.heldBase ? 1 : 0
   const endFree = equations.heldTop ? nodes - 1 : nodes
@@ -140,9 +152,9 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
   /** Tries one step, and says how much of it was done and by how much the next should be longer or shorter. */
   function step(dt: number, during: Conditions, passed: Passed, onStep: ((flows: StepFlows) => void) | undefined) {
     const driest = during.sink?.h4 ?? Infinity
-    comeCloser()
+    comeCloser(dt)
     guess(suctions, STAGE * dt, driest)
-    if (!solve(stage, from, during, STAGE * dt)) return { done: 0, factor: 0.25 }
+    if (!solve(stage, from, during, STAGE * dt)) return failed()
     keepFirst(dt)
     guess(stage, REST * dt, driest)
     if (!solve(stage, target, during, STAGE * dt)) return firstStageAlone(dt, passed, onStep)
@@ -155,8 +167,7 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
       before[i] = net[i]!
       trend[i] = (stage[i]! - suctions[i]!) / dt
     }
-    suctions.set(stage)
-    apart.set(closer)
+    goOn(stage)
     drainedBefore = terms.drained
     count(passed, dt, REST, STAGE, onStep)
     return { done: dt, factor: Math.min(Math.max(factor, 0.3), 5) }
@@ -164,14 +175,33 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
 
   /**
    * Lets suctions come closer to what the cells hold, by no more than a step may err: another manner of looking at cells, or a
-   * suction that is set at an end, would else ask for flows without limit.
+   * suction that is set at an end, would else ask for flows without limit. Of a cell that is full or as good as empty no more is asked
+   * than it can do in the time.
    */
-  function comeCloser(): void {
+  function comeCloser(dt: number): void {
     for (let i = 0; i < nodes; i++) {
-      const most = MENDED * tolerance * volumes[i]!
+      const s = suctions[i]!
+      const byItself = AT_ONCE * Math.max(s, 1) * Math.abs(terms.waterByOwn[i]!)
+      const byFlow = s > 1 ? 0 : dt * conductance[i]!
+      const wanted = Math.max(MENDED * tolerance * volumes[i]!, FASTER * Math.abs(apart[i]!))
+      const most = Math.min(wanted, byItself + byFlow)
       closer[i] = apart[i]! - Math.min(Math.max(apart[i]!, -most), most)
       from[i] = held[i]! + closer[i]!
     }
+  }
+
+  /** Takes over the suctions at the end of a step. */
+  function goOn(to: Float64Array): void {
+    suctions.set(to)
+    apart.set(closer)
+    if (history !== undefined) follow(history, grid, suctions)
+  }
+
+  /** A step that found no solution: what suctions say beyond what cells hold is counted anew, and the next is shorter. */
+  function failed() {
+    equations.store(suctions)
+    for (let i = 0; i < nodes; i++) apart[i] = terms.water[i]! - held[i]!
+    return { done: 0, factor: 0.25 }
   }
 
   function keepFirst(dt: number): void {
@@ -197,14 +227,13 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
     let off = 0
     for (let i = firstFree; i < endFree; i++)
       off = Math.max(off, (STAGE * dt * Math.abs(first[i]! - before[i]!)) / (2 * volumes[i]!))
-    if (off > tolerance) return { done: 0, factor: 0.25 }
+    if (off > tolerance) return failed()
     for (let i = 0; i < nodes; i++) {
       flows.before[i] = held[i]!
       held[i]! += STAGE * dt * first[i]!
       before[i] = first[i]!
     }
-    suctions.set(halfway)
-    apart.set(closer)
+    goOn(halfway)
     drainedBefore = early.drained
     count(passed, STAGE * dt, 1, 0, onStep)
     const factor = off > 0 ? 0.9 * (tolerance / off) ** (1 / 2) : 4

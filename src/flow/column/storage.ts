@@ -1,6 +1,7 @@
 import { DRY, LENGTHS, SHARES } from './curved.js'
 import type { ColumnGrid } from './grid.js'
-import type { ColumnTerms, Points } from './terms.js'
+import type { Points } from './points.js'
+import type { ColumnTerms } from './terms.js'
 
 /**
  * How far the suction within an element may be taken as a straight line: wholly at rest and in gentle flow, not at all across a front.

@@ -1,6 +1,4 @@
-import { isCurved } from './curved.js'
 import type { ColumnGrid } from './grid.js'
-import { type MediumTable, type NodeValues, nodeValues } from './medium-table.js'
 
 /**
  * What a column holds and what moves in it at the suctions of its nodes, each with its slopes against the suctions it depends on: those
@@ -35,20 +33,6 @@ export interface ColumnTerms {
   entered: number
 }
 
-/** Values of the media at nodes, one set for each side of a seam, and in the middle of elements. */
-export interface Points {
-  readonly suction: Float64Array
-  readonly at: NodeValues
-  readonly middle: Float64Array
-  readonly middleWaterContent: Float64Array
-  readonly middleCapacity: Float64Array
-  /** Saturated conductivity of each element. Unit: cm/s. */
-  readonly saturatedConductivity: Float64Array
-  /** Whether the elements of each layer are short enough for parabolas. */
-  readonly curved: readonly boolean[]
-  readonly read: (suctions: Float64Array) => void
-}
-
 export function columnTerms(grid: ColumnGrid): ColumnTerms {
   const { nodes } = grid
   const cells = () => new Float64Array(nodes)
@@ -76,38 +60,4 @@ export function columnTerms(grid: ColumnGrid): ColumnTerms {
     evaporatedSlope: 0,
     entered: 0,
   }
-}
-
-/** A medium as a table with its saturated conductivity in cm/s. */
-export interface LayerMedium {
-  readonly table: MediumTable
-  readonly saturatedConductivity: number
-}
-
-/** Room for the values of the media. Element e lies between the points e + its layer and the next. */
-export function columnPoints(grid: ColumnGrid, media: readonly LayerMedium[]): Points {
-  const { nodes, seams, layers } = grid
-  const points = nodes + media.length - 1
-  const suction = new Float64Array(points)
-  const middle = new Float64Array(nodes - 1)
-  const at = nodeValues(points)
-  const middleWaterContent = new Float64Array(nodes - 1)
-  const middleCapacity = new Float64Array(nodes - 1)
-  const tables = media.map(({ table }) => table)
-  const read = (suctions: Float64Array): void => {
-    for (let layer = 0; layer < tables.length; layer++) {
-      const table = tables[layer]!
-      const first = seams[layer]!
-      const last = seams[layer + 1]!
-      for (let i = first; i <= last; i++) suction[i + layer] = suctions[i]!
-      table.read(suction, at, first + layer, last + layer + 1)
-      for (let e = first; e < last; e++) {
-        middle[e] = (suctions[e]! + suctions[e + 1]!) / 2
-        table.readWaterContent(middle[e]!, middleWaterContent, middleCapacity, e)
-      }
-    }
-  }
-  const saturatedConductivity = Float64Array.from(layers, (layer) => media[layer]!.saturatedConductivity)
-  const curved = tables.map((table, layer) => isCurved(grid.lengths[seams[layer]!]!, table))
-  return { curved, suction, at, middle, middleWaterContent, middleCapacity, saturatedConductivity, read }
 }

@@ -5,7 +5,7 @@ import { DRAINED, WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireList } from '../../quantity/require-list.js'
-import { DRAIN_UNCERTAINTY, READING_UNCERTAINTY, UNCERTAINTY_OF_START } from '../domains.js'
+import { DRAIN_UNCERTAINTY, READING_UNCERTAINTY, START_UNCERTAINTY } from '../domains.js'
 import { guessedValues, type MediumValues, numberAt, type SoughtNumber, soughtNumbers } from './medium-numbers.js'
 import type { MediumRecord } from './medium-record.js'
 import { type SimulatedRecord, simulatedRecord } from './simulated-record.js'
@@ -34,7 +34,7 @@ export function mediumProblem(record: MediumRecord): MediumProblem {
   const readingError = numberIn(record.probe?.uncertainty ?? 0.005, READING_UNCERTAINTY, 'probe.uncertainty')
   const drain = measured(record.drain?.volumes, record, DRAINED, 'drain', drainError)
   const readings = measured(record.probe?.waterContents, record, WATER_CONTENT, 'probe', readingError)
-  const startError = numberIn(record.startUncertainty ?? 0.01, UNCERTAINTY_OF_START, 'startUncertainty')
+  const startError = numberIn(record.startUncertainty ?? 0.01, START_UNCERTAINTY, 'startUncertainty')
   const start = record.start === undefined ? undefined : numberIn(record.start, WATER_CONTENT, 'start')
   const known = drain.steps.length + readings.steps.length
   if (known <= sought.length + 1)

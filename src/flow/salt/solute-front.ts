@@ -43,7 +43,10 @@ export function frontEC(front: SoluteFront, share: (terms: FrontTerms) => number
   const dispersion = velocity * numberIn(front.dispersivity, SOME_DISPERSIVITY, 'dispersivity')
   const before = numberIn(front.ecBefore, EC, 'ecBefore')
   const feed = numberIn(front.feedEC, EC, 'feedEC')
-  if (time === 0) return before as PoreWaterEC
+  // No time, or so little that nothing spreads.
+  if (dispersion * time === 0) return (depth < velocity * time ? feed : before) as PoreWaterEC
+  // So fast that its way leaves the numbers: the front is long past.
+  if (velocity * time > 1e100) return feed as PoreWaterEC
   return (before + (feed - before) * share({ depth, time, velocity, dispersion })) as PoreWaterEC
 }
 

@@ -55,6 +55,7 @@ export function soluteTransport(grid: ColumnGrid, layers: readonly SoluteLayer[]
       const { dispersivity, saturated } = layers[grid.layers[e]!]!
       const flow = up[e]!
       const waterContent = middle[e]!
+      // Millington and Quirk (1961): the pores wind the more, the drier they are.
       const tortuous = (diffusion * waterContent ** (10 / 3)) / (saturated * saturated)
       const exchange = (dispersivity * Math.abs(flow) + sections[e]! * tortuous) / lengths[e]!
       const upstream = Math.abs(flow) <= 2 * exchange ? 0.5 : 1 - exchange / Math.abs(flow)

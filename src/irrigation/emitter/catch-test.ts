@@ -1,11 +1,11 @@
 import { InputError } from '../../quantity/errors.js'
-import type { Finding } from '../../quantity/finding.js'
 import type { Duration } from '../../quantity/generated/duration.js'
 import type { Flow } from '../../quantity/generated/flow.js'
 import type { Share } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { EFFICIENCY, ON_TIME, RUN_TIME, VALVE_TIME } from '../domains.js'
+import type { EmitterFinding } from './emitter-finding.js'
 import {
   christiansenUniformity,
   flowVariation,
@@ -14,6 +14,10 @@ import {
   statisticalUniformity,
 } from './uniformity.js'
 import { type UniformityGrade, uniformityGrade } from './uniformity-grades.js'
+
+/** Catches that say something of a zone, and the share of the driest quarter that will do; common practice, no source. */
+const ENOUGH = 16
+const EVEN = 0.8
 
 /** A run time for the mean emitter and how uneven the emitters are. */
 export interface DriestQuarterInput {
@@ -85,8 +89,8 @@ export interface CatchTest {
   readonly runTimeFactor: number | undefined
   /** Places in the list, from 0, of the emitters that give less than three quarters of the mean. Unit: 1. */
   readonly weak: readonly number[]
-  /** What a person should know. */
-  readonly warnings: readonly Finding[]
+  /** What a person should know; `explainEmitterFinding` has the words. */
+  readonly warnings: readonly EmitterFinding[]
 }
 
 /**
@@ -125,39 +129,15 @@ export function catchTest(test: CatchTestInput): CatchTest {
     grade: uniformityGrade(statistical),
     runTimeFactor: lowQuarter > 0 ? 1 / lowQuarter : undefined,
     weak,
-    warnings: findings(flows.length, lowQuarter, weak),
+    warnings: findings(flows.length, lowQuarter, weak.length),
   }
 }
 
-function findings(cups: number, lowQuarter: number, weak: readonly number[]): Finding[] {
-  const found: Finding[] = []
-  const source = 'common practice, no source'
-  if (cups < 16)
-    found.push({
-      code: 'few-catches',
-      level: 'note',
-      message: `${cups} catches say little about a zone; take 16 or more, spread over its lines`,
-      value: cups,
-      unit: '1',
-      source,
-    })
-  if (lowQuarter < 0.8)
-    found.push({
-      code: 'uneven-zone',
-      level: 'caution',
-      message: `the driest quarter gets ${(100 * lowQuarter).toFixed(0)} % of the mean: check pressure, filters and emitters before running longer`,
-      value: lowQuarter,
-      unit: '1',
-      source,
-    })
-  if (weak.length > 0)
-    found.push({
-      code: 'weak-emitters',
-      level: 'caution',
-      message: `${weak.length} of ${cups} emitters give less than three quarters of the mean: clean or replace them and test again`,
-      value: weak.length,
-      unit: '1',
-      source,
-    })
+function findings(cups: number, lowQuarter: number, weak: number): EmitterFinding[] {
+  const found: EmitterFinding[] = []
+  if (cups < ENOUGH) found.push({ code: 'few-catches', level: 'note', value: cups, limit: ENOUGH, unit: '1' })
+  if (lowQuarter < EVEN)
+    found.push({ code: 'uneven-zone', level: 'caution', value: lowQuarter, limit: EVEN, unit: '1' })
+  if (weak > 0) found.push({ code: 'weak-emitters', level: 'caution', value: weak, limit: cups, unit: '1' })
   return found
 }

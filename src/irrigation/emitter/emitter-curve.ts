@@ -1,13 +1,14 @@
 import { InputError } from '../../quantity/errors.js'
-import type { Finding } from '../../quantity/finding.js'
 import type { Flow } from '../../quantity/generated/flow.js'
 import type { Pressure } from '../../quantity/generated/pressure.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { DISCHARGE_COEFFICIENT, DISCHARGE_EXPONENT, EMITTER_FLOW, EMITTER_PRESSURE } from '../domains.js'
+import type { DischargeExponent } from '../terms.js'
+import type { EmitterFinding } from './emitter-finding.js'
 
 /** The units of pressure to which a printed discharge coefficient may belong. */
-export type EmitterPressureUnit = 'kPa' | 'bar' | 'psi' | 'metre of water'
+export type EmitterPressureUnit = 'kPa' | 'bar' | 'psi' | 'metre-of-water'
 
 /** How the flow of an emitter depends on pressure: plain data. */
 export interface EmitterCurve {
@@ -28,13 +29,11 @@ export interface EmitterPressureSpan {
 }
 
 /** An emitter as a catalogue prints it. */
-export interface EmitterCurveInput {
+export interface EmitterCurveInput extends DischargeExponent {
   /** Discharge coefficient: the flow at one unit of pressure. Unit: L/h. Range: (0, ∞). */
   readonly coefficient: number
   /** Unit of pressure to which the coefficient belongs. */
   readonly pressureUnit: EmitterPressureUnit
-  /** Discharge exponent. Unit: 1. Range: [-0.5, 1.5]. */
-  readonly exponent: number
   /** Working pressures that the maker names. */
   readonly holds?: EmitterPressureSpan
 }
@@ -55,7 +54,7 @@ export interface EmitterCurveInput {
  * @source savva-2002, Eq. 13
  * @example
  * ```ts
- * emitterCurve({ coefficient: 0.6325, pressureUnit: 'metre of water', exponent: 0.5 }).perKilopascal // => 0.20198
+ * emitterCurve({ coefficient: 0.6325, pressureUnit: 'metre-of-water', exponent: 0.5 }).perKilopascal // => 0.20198
  * ```
  */
 export function emitterCurve(input: EmitterCurveInput): EmitterCurve {
@@ -65,11 +64,25 @@ export function emitterCurve(input: EmitterCurveInput): EmitterCurve {
   const x = numberIn(exponent, DISCHARGE_EXPONENT, 'exponent')
   const curve = { perKilopascal: k / kilopascalsIn(pressureUnit) ** x, exponent: x }
   if (holds === undefined) return curve
-  numberIn(holds.from, EMITTER_PRESSURE, 'from')
-  numberIn(holds.to, EMITTER_PRESSURE, 'to')
-  if (holds.to < holds.from)
-    throw new InputError('holds', `ends at ${holds.to} kPa, below its beginning`, 'give the lower pressure first')
+  requireSpan(holds)
   return { ...curve, holds }
+}
+
+/** A curve may come out of a file: a number that was lost there must not become a flow that is none. */
+function requireCurve(curve: EmitterCurve): void {
+  requireObject(curve, 'curve')
+  numberIn(curve.perKilopascal, DISCHARGE_COEFFICIENT, 'perKilopascal')
+  if (!Number.isFinite(curve.exponent))
+    throw new InputError('exponent', `${String(curve.exponent)} is no number`, 'make the curve by emitterCurve')
+  if (curve.holds !== undefined) requireSpan(curve.holds)
+}
+
+function requireSpan(holds: EmitterPressureSpan): void {
+  requireObject(holds, 'holds')
+  const from = numberIn(holds.from, EMITTER_PRESSURE, 'from')
+  const to = numberIn(holds.to, EMITTER_PRESSURE, 'to')
+  if (to < from)
+    throw new InputError('holds', `ends at ${to} kPa, below its beginning`, 'give the lower pressure first')
 }
 
 /**
@@ -93,25 +106,15 @@ export function emitterCurve(input: EmitterCurveInput): EmitterCurve {
  * checkEmitterPressure(curve, metresOfWater(2)).map((finding) => finding.code) // => ['pressure-below-curve']
  * ```
  */
-export function checkEmitterPressure(curve: EmitterCurve, pressure: Pressure): Finding[] {
-  requireObject(curve, 'curve')
+export function checkEmitterPressure(curve: EmitterCurve, pressure: Pressure): EmitterFinding[] {
+  requireCurve(curve)
   const value = numberIn(pressure, EMITTER_PRESSURE, 'pressure')
   if (curve.holds === undefined) return []
-  const from = numberIn(curve.holds.from, EMITTER_PRESSURE, 'from')
-  const to = numberIn(curve.holds.to, EMITTER_PRESSURE, 'to')
+  const { from, to } = curve.holds
   if (value >= from && value <= to) return []
-  const side = value < from ? 'below' : 'above'
-  return [
-    {
-      code: `pressure-${side}-curve`,
-      level: 'caution',
-      message: `${value.toFixed(1)} kPa is ${side} the ${from.toFixed(0)} to ${to.toFixed(0)} kPa for which the curve of the emitter holds: measure its flow there`,
-      about: 'pressure',
-      value,
-      unit: 'kPa',
-      source: 'common practice, no source',
-    },
-  ]
+  return value < from
+    ? [{ code: 'pressure-below-curve', level: 'caution', value, limit: from, unit: 'kPa' }]
+    : [{ code: 'pressure-above-curve', level: 'caution', value, limit: to, unit: 'kPa' }]
 }
 
 /**
@@ -124,16 +127,16 @@ export function checkEmitterPressure(curve: EmitterCurve, pressure: Pressure): F
  * @param curve - The emitter, made by `emitterCurve` or `fitEmitterCurve`.
  * @param pressureUnit - Unit of pressure that is wanted.
  * @returns Flow at one such unit of pressure. Unit: L/h.
- * @throws `InputError` for an unknown unit.
+ * @throws `InputError` for an unknown unit, and as the others for a curve with a number lost.
  * @source savva-2002, Eq. 13
  * @example
  * ```ts
  * const curve = emitterCurve({ coefficient: 0.2, pressureUnit: 'kPa', exponent: 0.5 })
- * emitterCoefficient(curve, 'metre of water') // => 0.62631
+ * emitterCoefficient(curve, 'metre-of-water') // => 0.62631
  * ```
  */
 export function emitterCoefficient(curve: EmitterCurve, pressureUnit: EmitterPressureUnit): number {
-  requireObject(curve, 'curve')
+  requireCurve(curve)
   return curve.perKilopascal * kilopascalsIn(pressureUnit) ** curve.exponent
 }
 
@@ -152,12 +155,12 @@ export function emitterCoefficient(curve: EmitterCurve, pressureUnit: EmitterPre
  * @source savva-2002, Eq. 13
  * @example
  * ```ts
- * const curve = emitterCurve({ coefficient: 0.6325, pressureUnit: 'metre of water', exponent: 0.5 })
+ * const curve = emitterCurve({ coefficient: 0.6325, pressureUnit: 'metre-of-water', exponent: 0.5 })
  * emitterFlowAt(curve, metresOfWater(10)) // => 2.00014
  * ```
  */
 export function emitterFlowAt(curve: EmitterCurve, pressure: Pressure): Flow {
-  requireObject(curve, 'curve')
+  requireCurve(curve)
   return (curve.perKilopascal * numberIn(pressure, EMITTER_PRESSURE, 'pressure') ** curve.exponent) as Flow
 }
 
@@ -175,12 +178,12 @@ export function emitterFlowAt(curve: EmitterCurve, pressure: Pressure): Flow {
  * @source savva-2002, Eq. 15
  * @example
  * ```ts
- * const curve = emitterCurve({ coefficient: 1.52076, pressureUnit: 'metre of water', exponent: 0.42 })
+ * const curve = emitterCurve({ coefficient: 1.52076, pressureUnit: 'metre-of-water', exponent: 0.42 })
  * inMetresOfWater(emitterPressureFor(curve, litresPerHour(4.32))) // => 12.011
  * ```
  */
 export function emitterPressureFor(curve: EmitterCurve, flow: Flow): Pressure {
-  requireObject(curve, 'curve')
+  requireCurve(curve)
   const ratio = numberIn(flow, EMITTER_FLOW, 'flow') / curve.perKilopascal
   if (!(curve.exponent > 0.02))
     throw new InputError(
@@ -240,13 +243,11 @@ export function fitEmitterCurve(input: FitEmitterCurveInput): EmitterCurve {
 }
 
 /** Two pressures and how an emitter answers to pressure. */
-export interface EmitterFlowRatioInput {
+export interface EmitterFlowRatioInput extends DischargeExponent {
   /** Pressure to compare with. Unit: kPa. Range: (0, ∞). */
   readonly from: Pressure
   /** Another pressure. Unit: kPa. Range: (0, ∞). */
   readonly to: Pressure
-  /** Discharge exponent. Unit: 1. Range: [-0.5, 1.5]. */
-  readonly exponent: number
 }
 
 /**
@@ -282,9 +283,9 @@ function kilopascalsIn(unit: EmitterPressureUnit): number {
       return 100
     case 'psi':
       return 6.894757293168361
-    case 'metre of water':
+    case 'metre-of-water':
       return 9.80665
     default:
-      throw new InputError('pressureUnit', `${String(unit)} is unknown`, "use 'kPa', 'bar', 'psi' or 'metre of water'")
+      throw new InputError('pressureUnit', `${String(unit)} is unknown`, "use 'kPa', 'bar', 'psi' or 'metre-of-water'")
   }
 }

@@ -2,13 +2,12 @@ import type { Instant } from '../../quantity/calendar.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
 import { requireObject } from '../../quantity/require-object.js'
+import type { HowSerious } from '../terms.js'
 
 /** What is to be known of a shot that had to wait for the pump, without words; `explainStaggerFinding` has them. */
-export interface StaggerFinding {
+export interface StaggerFinding extends HowSerious {
   /** What is late. */
   readonly code: 'begins-late' | 'ends-too-late'
-  /** How much it matters: a `danger` must not be acted on unseen. */
-  readonly level: Finding['level']
   /** Whose shot it is. */
   readonly zone: string
   /** When it begins now. Unit: s. Range: any. */

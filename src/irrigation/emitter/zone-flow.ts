@@ -7,7 +7,7 @@ import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { EMITTER_FLOW, ON_TIME, WETTED_AREA } from '../domains.js'
-import type { Emitters } from '../terms.js'
+import type { EmitterFlow, Emitters } from '../terms.js'
 
 /**
  * Flow that a zone takes while its valve is open.
@@ -59,11 +59,9 @@ export function applicationRate(input: ApplicationRateInput): ApplicationRate {
 }
 
 /** A volume that is to be given in a time. */
-export interface EmittersNeededInput {
+export interface EmittersNeededInput extends EmitterFlow {
   /** Water for one container. Unit: L. Range: [0, ∞). */
   readonly volume: Volume
-  /** Flow of one emitter. Unit: L/h. Range: (0, ∞). */
-  readonly emitterFlow: Flow
   /** Longest time that all emitters may run. Unit: s. Range: (0, ∞). */
   readonly maxOn: Duration
 }

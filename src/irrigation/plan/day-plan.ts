@@ -4,6 +4,7 @@ import type { Duration } from '../../quantity/generated/duration.js'
 import type { DrainFraction } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterContent, WaterContentChange } from '../../quantity/generated/water-content.js'
+import type { WaterPerEmitter } from '../terms.js'
 import type { PlanFinding } from './plan-finding.js'
 
 /** Why a shot is given; `explainPlannedShot` has the words. */
@@ -11,13 +12,11 @@ export const SHOT_REASONS = ['morning-rewet', 'refill-point', 'last-of-day', 'li
 export type ShotReason = (typeof SHOT_REASONS)[number]
 
 /** One opening of the valve. */
-export interface PlannedShot {
+export interface PlannedShot extends WaterPerEmitter {
   /** When it begins. Unit: s. */
   readonly time: Instant
   /** Water for the container. Unit: L. */
   readonly volume: Volume
-  /** Water from each emitter. Unit: L. */
-  readonly perEmitter: Volume
   /** How long the valve is open, with the time to fill the line. Unit: s. */
   readonly runTime: Duration
   /** Why now: what asked for it, or `given` for one of the past. */

@@ -54,7 +54,7 @@ function drainMissed<State>({ request }: Planning<State>, run: PlanRun<State>, r
   const more = reached > wanted
   const below = fullPoint < container.containerCapacity - DROP ? 'full-point' : 'limits'
   const code = more ? 'more-drain-than-wanted' : 'less-drain-than-wanted'
-  return [{ ...missed(code, 'drainFraction', reached, wanted, '1'), because: more ? 'bypass' : below }]
+  return [missed(code, 'drainFraction', reached, wanted, '1', 'caution', more ? 'bypass' : below)]
 }
 
 function nightMissed<State>(

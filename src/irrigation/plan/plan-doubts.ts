@@ -22,11 +22,11 @@ export function waterContentDoubt(
     const impossible = waterContent > containerCapacity + ABOVE
     const level = impossible ? 'danger' : 'caution'
     const code = impossible ? 'impossible-water-content' : 'water-content-above-capacity'
-    return { ...missed(code, about, waterContent, containerCapacity, 'm³/m³', level), because: 'above-capacity' }
+    return missed(code, about, waterContent, containerCapacity, 'm³/m³', level, 'above-capacity')
   }
   if (waterContent >= Math.max(minWaterContent - BELOW, NOTHING)) return undefined
-  const low = missed('impossible-water-content', about, waterContent, minWaterContent, 'm³/m³', 'danger')
-  return { ...low, because: 'below-min-water-content' }
+  const [code, because] = ['impossible-water-content', 'below-min-water-content'] as const
+  return missed(code, about, waterContent, minWaterContent, 'm³/m³', 'danger', because)
 }
 
 /** What is odd in a request that can be planned all the same. */

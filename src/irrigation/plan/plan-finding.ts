@@ -1,5 +1,5 @@
 import type { Instant } from '../../quantity/calendar.js'
-import type { Finding } from '../../quantity/finding.js'
+import type { HowSerious } from '../terms.js'
 
 /** What a finding of a plan can be about. */
 export const PLAN_FINDING_CODES = [
@@ -39,11 +39,9 @@ export const PLAN_CAUSES = [
 export type PlanCause = (typeof PLAN_CAUSES)[number]
 
 /** What is to be known of a plan, as codes and numbers; `explainPlanFinding` has the words. */
-export interface PlanFinding {
+export interface PlanFinding extends HowSerious {
   /** Which finding it is. */
   readonly code: PlanFindingCode
-  /** How much it matters: a `danger` must not be acted on unseen. */
-  readonly level: Finding['level']
   /** The argument that it is about. */
   readonly about: string
   /** What is reached, given or read. Unit: that of `unit`. Range: any. */
@@ -66,6 +64,7 @@ export function missed(
   wanted: number,
   unit: NonNullable<PlanFinding['unit']>,
   level: PlanFinding['level'] = 'caution',
+  because?: PlanCause,
 ): PlanFinding {
-  return { code, level, about, reached, wanted, unit }
+  return { code, level, about, reached, wanted, unit, ...(because && { because }) }
 }

@@ -39,6 +39,15 @@ export const PLAN_DOMAINS = {
   maxPerDay: MAX_PER_DAY,
 } as const
 const OPTIONAL: readonly string[] = ['overnightDryDown', 'maxPerShot']
+/** What must lie below what, and by how much it may pass it: where the two may be equal, a little. */
+const ORDER = [
+  ['minWaterContent', 'refillPoint', 0],
+  ['refillPoint', 'fullPoint', 0],
+  ['fullPoint', 'containerCapacity', 1e-9],
+  ['lineFill', 'maxRunTime', 0],
+  ['minRunTime', 'maxRunTime', 1e-9],
+  ['firstShot', 'lastShot', 1e-3],
+] as const
 
 /** Checks a request and works out what stays the same through the plan. */
 export function checkPlanRequest<State>(request: DayPlanRequest, flow: ContainerFlow<State>): Planning<State> {
@@ -84,14 +93,8 @@ function checkNumbers(request: DayPlanRequest): void {
 
 /** Refuses limits that contradict each other. */
 function checkAgreement(request: DayPlanRequest): void {
-  const { minWaterContent, containerCapacity } = request.container
-  const { refillPoint, fullPoint, minRunTime, maxRunTime, lineFill, firstShot, lastShot } = request
-  inOrder('minWaterContent', minWaterContent, 'refillPoint', refillPoint)
-  inOrder('refillPoint', refillPoint, 'fullPoint', fullPoint)
-  inOrder('fullPoint', fullPoint, 'containerCapacity', containerCapacity + DROP)
-  inOrder('lineFill', lineFill, 'maxRunTime', maxRunTime)
-  inOrder('minRunTime', minRunTime, 'maxRunTime', maxRunTime + DROP)
-  inOrder('firstShot', firstShot, 'lastShot', lastShot + 1e-3)
+  const all = { ...request.container, ...request }
+  for (const [lower, upper, slack] of ORDER) inOrder(lower, all[lower], upper, all[upper] + slack)
 }
 
 /** The step that begins at a moment, or the next one. */

@@ -22,9 +22,9 @@ export function airSpaceBand(air: AirFilledPorosity): RootZoneBand<'low' | 'acce
   return inBands(
     value,
     [
-      { upTo: 0.13, below: true, band: 'low', level: 'caution', says: 'little air; roots may lack oxygen after shots' },
-      { upTo: 0.3, band: 'accepted', level: 'note', says: 'within the accepted 0.13 to 0.30' },
-      { upTo: 1, band: 'high', level: 'note', says: 'much air; it holds less water and needs shots more often' },
+      { upTo: 0.13, below: true, band: 'low', level: 'caution' },
+      { upTo: 0.3, band: 'accepted', level: 'note' },
+      { upTo: 1, band: 'high', level: 'note' },
     ],
     {
       code: 'air-space',

@@ -41,14 +41,13 @@ export function rootOxygenBand(input: RootOxygenInput): RootOxygenBand {
   const band = inBands(
     input.concentration,
     [
-      { upTo: 2, band: 'low', level: 'caution', says: 'young tomato plants grew less at 1 and 2 mg/L' },
+      { upTo: 2, band: 'low', level: 'caution' },
       {
         upTo: 4,
         band: 'watch',
         level: 'note',
-        says: 'between 2 mg/L, where growth fell, and 4 mg/L, where it did not',
       },
-      { upTo: Infinity, band: 'enough', level: 'note', says: 'no loss of growth was seen from 4 mg/L on' },
+      { upTo: Infinity, band: 'enough', level: 'note' },
     ],
     {
       code: 'root-oxygen',

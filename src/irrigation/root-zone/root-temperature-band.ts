@@ -7,7 +7,7 @@ import { type Band, inBands, type RootZoneBand } from './root-zone-bands.js'
 
 /** Whose temperatures are meant. */
 export type RootZoneOrganism =
-  | 'fruiting vegetables'
+  | 'fruiting-vegetables'
   | 'Pythium'
   | 'Pythium myriotylum'
   | 'Phytophthora cryptogea'
@@ -19,13 +19,13 @@ interface Organism {
 }
 
 const ORGANISMS: Readonly<Record<RootZoneOrganism, Organism>> = {
-  'fruiting vegetables': {
+  'fruiting-vegetables': {
     bands: [
-      { upTo: 15, band: 'cold', level: 'caution', says: 'roots are slow and take little water' },
-      { upTo: 18, band: 'cool', level: 'note', says: 'below the common target' },
-      { upTo: 24, band: 'target', level: 'note', says: 'within the common target' },
-      { upTo: 27, band: 'warm', level: 'note', says: 'above the common target' },
-      { upTo: Infinity, band: 'hot', level: 'caution', says: 'roots need more oxygen than warm water holds' },
+      { upTo: 15, band: 'cold', level: 'caution' },
+      { upTo: 18, band: 'cool', level: 'note' },
+      { upTo: 24, band: 'target', level: 'note' },
+      { upTo: 27, band: 'warm', level: 'note' },
+      { upTo: Infinity, band: 'hot', level: 'caution' },
     ],
     source: 'common practice, no source; tomato yielded most at 24 °C (gosselin-1983)',
   },
@@ -34,31 +34,28 @@ const ORGANISMS: Readonly<Record<RootZoneOrganism, Organism>> = {
       {
         upTo: 17,
         below: true,
-        band: 'not studied',
+        band: 'not-studied',
         level: 'note',
-        says: 'colder than the temperatures at which the two species were compared',
       },
       {
         upTo: 23,
         below: true,
         band: 'Pythium dissotocum',
         level: 'caution',
-        says: 'favours P. dissotocum over P. aphanidermatum',
       },
-      { upTo: 23, band: 'either', level: 'caution', says: 'either of P. dissotocum and P. aphanidermatum may lead' },
+      { upTo: 23, band: 'either', level: 'caution' },
       {
         upTo: Infinity,
         band: 'Pythium aphanidermatum',
         level: 'caution',
-        says: 'favours P. aphanidermatum over P. dissotocum',
       },
     ],
     source: 'gold-1985',
   },
   'Pythium myriotylum': {
     bands: [
-      { upTo: 15, band: 'least', level: 'note', says: 'least disease of 15, 20, 25 and 30 °C' },
-      { upTo: Infinity, band: 'favoured', level: 'caution', says: 'more disease than at 15 °C' },
+      { upTo: 15, band: 'least', level: 'note' },
+      { upTo: Infinity, band: 'favoured', level: 'caution' },
     ],
     source: 'fortnum-2000, abstract',
   },
@@ -68,27 +65,25 @@ const ORGANISMS: Readonly<Record<RootZoneOrganism, Organism>> = {
         upTo: 15,
         band: 'zoospores',
         level: 'caution',
-        says: 'zoospores are released best at 10 °C; plants died at 15 °C',
       },
-      { upTo: 20, below: true, band: 'between', level: 'caution', says: 'between zoospore release and best growth' },
+      { upTo: 20, below: true, band: 'between', level: 'caution' },
       {
         upTo: 25,
         band: 'growth',
         level: 'caution',
-        says: 'it grows best at 20 to 25 °C, though plants at 25 °C stayed without symptoms',
       },
-      { upTo: 30, below: true, band: 'declining', level: 'note', says: 'warmer than its best growth' },
-      { upTo: Infinity, band: 'no zoospores', level: 'note', says: 'no zoospores at 30 °C' },
+      { upTo: 30, below: true, band: 'declining', level: 'note' },
+      { upTo: Infinity, band: 'no-zoospores', level: 'note' },
     ],
     source: 'kennedy-1990, abstract: stone wool',
   },
   'Phytophthora nicotianae': {
     bands: [
-      { upTo: 10, below: true, band: 'nearly stopped', level: 'note', says: 'it nearly stops below 10 to 12 °C' },
-      { upTo: 24, below: true, band: 'slow', level: 'note', says: 'cooler than its best' },
-      { upTo: 30, band: 'best', level: 'caution', says: 'it grows best at 24 to 30 °C' },
-      { upTo: 36, band: 'declining', level: 'note', says: 'warmer than its best' },
-      { upTo: Infinity, band: 'nearly stopped', level: 'note', says: 'it nearly stops above 36 °C' },
+      { upTo: 10, below: true, band: 'nearly-stopped', level: 'note' },
+      { upTo: 24, below: true, band: 'slow', level: 'note' },
+      { upTo: 30, band: 'best', level: 'caution' },
+      { upTo: 36, band: 'declining', level: 'note' },
+      { upTo: Infinity, band: 'nearly-stopped', level: 'note' },
     ],
     source: 'inrae-nd, Phytophthora nicotianae',
   },
@@ -130,6 +125,7 @@ export function rootTemperatureBand(input: RootTemperatureInput): RootZoneBand {
     )
   return inBands(value, table.bands, {
     code: 'root-temperature',
+    about: organism,
     unit: '°C',
     source: table.source,
     caution:

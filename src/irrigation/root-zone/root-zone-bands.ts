@@ -1,4 +1,20 @@
-import type { Finding } from '../../quantity/finding.js'
+import type { HowSerious } from '../terms.js'
+
+/** In which band a number of the root zone lies, without words; `explainBandFinding` has them. */
+export interface BandFinding extends HowSerious {
+  /** What was judged. */
+  readonly code: 'air-space' | 'root-oxygen' | 'root-temperature' | 'media-salts'
+  /** Whose table it was, where there are several: the organism, or the method of the extract. */
+  readonly about?: string
+  /** Name of the band. */
+  readonly band: string
+  /** The number that was judged. Unit: that of `unit`. Range: any. */
+  readonly value: number
+  /** Unit of the value. */
+  readonly unit: string
+  /** Where the band comes from, works by their keys. */
+  readonly source: string
+}
 
 /** Where a number of the root zone lies among published bands. */
 export interface RootZoneBand<Name extends string = string> {
@@ -7,42 +23,27 @@ export interface RootZoneBand<Name extends string = string> {
   /** The number that was judged. Unit: that of the argument. */
   readonly value: number
   /** What it means, with its level, number and source: one finding. */
-  readonly findings: readonly Finding[]
+  readonly findings: readonly BandFinding[]
   /** What the band does not say. */
   readonly caution: string
 }
 
-/** A band up to a limit, with what to say about it. */
-export interface Band<Name extends string = string> {
+/** A band up to a limit. */
+export interface Band<Name extends string = string> extends HowSerious {
   /** Upper limit. */
   readonly upTo: number
   /** Whether a number at the limit belongs to the next band instead. */
   readonly below?: true
   readonly band: Name
-  readonly level: Finding['level']
-  readonly says: string
 }
 
 /** The band of a value as a result. */
 export function inBands<Name extends string>(
   value: number,
   bands: readonly Band<Name>[],
-  about: { readonly code: string; readonly unit: string; readonly source: string; readonly caution: string },
+  { caution, ...about }: Omit<BandFinding, 'level' | 'band' | 'value'> & { readonly caution: string },
 ): RootZoneBand<Name> {
-  const found = bands.find(({ upTo, below }) => (below ? value < upTo : value <= upTo)) ?? bands[bands.length - 1]!
-  return {
-    band: found.band,
-    value,
-    findings: [
-      {
-        code: about.code,
-        level: found.level,
-        message: `${Number(value.toPrecision(4))} ${about.unit}: ${found.says}`,
-        value,
-        unit: about.unit,
-        source: about.source,
-      },
-    ],
-    caution: about.caution,
-  }
+  const { band, level } =
+    bands.find(({ upTo, below }) => (below ? value < upTo : value <= upTo)) ?? bands[bands.length - 1]!
+  return { band, value, findings: [{ ...about, level, band, value }], caution }
 }

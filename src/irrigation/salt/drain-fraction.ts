@@ -6,6 +6,7 @@ import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { DRAIN_EC, DRAIN_FRACTION, FEED_EC, SOME_APPLIED, SOME_LEACHING, UPTAKE_EC } from '../domains.js'
+import type { FeedSalts, UptakeSalts } from '../terms.js'
 
 /** What was given and what came out of it. */
 export interface DrainFractionInput {
@@ -47,13 +48,9 @@ export function drainFraction(input: DrainFractionInput): DrainFraction {
 }
 
 /** Salts in and out of a root zone that neither gains nor loses any. */
-export interface SteadyDrainFractionInput {
-  /** EC of the feed. Unit: dS/m. Range: [0, 200]. */
-  readonly feedEC: SolutionEC
+export interface SteadyDrainFractionInput extends FeedSalts {
   /** EC of the drain. Unit: dS/m. Range: [0, 200]. */
   readonly drainEC: DrainEC
-  /** Salts taken over water taken by the plants, as an EC; none by default. Unit: dS/m. Range: [0, 200]. */
-  readonly uptakeEC?: SolutionEC
 }
 
 /**
@@ -93,13 +90,9 @@ export function steadyDrainFraction(input: SteadyDrainFractionInput): DrainFract
 }
 
 /** A feed and how much of it drains. */
-export interface SteadyDrainECInput {
-  /** EC of the feed. Unit: dS/m. Range: [0, 200]. */
-  readonly feedEC: SolutionEC
+export interface SteadyDrainECInput extends FeedSalts {
   /** Drain over water applied. Unit: 1. Range: (0, 1]. */
   readonly drainFraction: DrainFraction
-  /** Salts taken over water taken by the plants, as an EC; none by default. Unit: dS/m. Range: [0, 200]. */
-  readonly uptakeEC?: SolutionEC
 }
 
 /**
@@ -134,13 +127,11 @@ export function steadyDrainEC(input: SteadyDrainECInput): DrainEC {
 }
 
 /** A drain that is wanted. */
-export interface FeedECInput {
+export interface FeedECInput extends UptakeSalts {
   /** EC of the drain that is wanted. Unit: dS/m. Range: [0, 200]. */
   readonly drainEC: DrainEC
   /** Drain over water applied. Unit: 1. Range: [0, 1). */
   readonly drainFraction: DrainFraction
-  /** Salts taken over water taken by the plants, as an EC; none by default. Unit: dS/m. Range: [0, 200]. */
-  readonly uptakeEC?: SolutionEC
 }
 
 /**

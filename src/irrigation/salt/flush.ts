@@ -5,18 +5,20 @@ import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { FEED_EC, STORE_EC, STORE_WATER } from '../domains.js'
+import type { GivenWater } from '../terms.js'
 
-/** A root zone and the water with which it is flushed. */
-export interface FlushedECInput {
+/** A full root zone and the water that flushes it. */
+export interface Flushing {
   /** EC before. Unit: dS/m. Range: [0, 200]. */
   readonly start: PoreWaterEC
   /** EC of the water that is given. Unit: dS/m. Range: [0, 200]. */
   readonly feedEC: SolutionEC
   /** Water in the root zone, which is full. Unit: L. Range: (0, ∞). */
   readonly rootZoneWater: Volume
-  /** Water that is given. Unit: L. Range: [0, ∞). */
-  readonly volume: Volume
 }
+
+/** A root zone and the water with which it is flushed. */
+export interface FlushedECInput extends Flushing, GivenWater {}
 
 /**
  * EC of a full, well-mixed root zone after a volume of other water has gone through.
@@ -52,15 +54,9 @@ export function flushedEC(input: FlushedECInput): PoreWaterEC {
 }
 
 /** A root zone and the EC to which it is to be flushed. */
-export interface FlushVolumeInput {
-  /** EC before. Unit: dS/m. Range: [0, 200]. */
-  readonly start: PoreWaterEC
-  /** EC of the water that is given. Unit: dS/m. Range: [0, 200]. */
-  readonly feedEC: SolutionEC
+export interface FlushVolumeInput extends Flushing {
   /** EC that is wanted. Unit: dS/m. Range: [0, 200]. */
   readonly target: PoreWaterEC
-  /** Water in the root zone, which is full. Unit: L. Range: (0, ∞). */
-  readonly rootZoneWater: Volume
 }
 
 /**

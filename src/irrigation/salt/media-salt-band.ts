@@ -10,15 +10,15 @@ import { requireObject } from '../../quantity/require-object.js'
 import { MEDIA_EXTRACT_EC } from '../domains.js'
 import { type Band, inBands, type RootZoneBand } from '../root-zone/root-zone-bands.js'
 
-const NAMES = ['very low', 'low', 'normal', 'high', 'very high'] as const
+const NAMES = ['very-low', 'low', 'normal', 'high', 'very-high'] as const
 const LIMITS: Readonly<Record<MediaTestMethod, readonly number[]>> = {
   'pour-through': [1, 2.6, 4.6, 6.5, 7.8],
-  'saturated media extract': [0.75, 2, 3.5, 5, 6],
-  'one to two': [0.25, 0.75, 1.25, 1.75, 2.25],
+  'saturated-media-extract': [0.75, 2, 3.5, 5, 6],
+  'one-to-two': [0.25, 0.75, 1.25, 1.75, 2.25],
 }
 
 /** How the extract was made: leachate of a pot, extract of a saturated paste of medium, or one volume of medium in two of water. */
-export type MediaTestMethod = 'pour-through' | 'saturated media extract' | 'one to two'
+export type MediaTestMethod = 'pour-through' | 'saturated-media-extract' | 'one-to-two'
 
 /** Salt bands of media tests. */
 export type MediaSaltBand = (typeof NAMES)[number] | 'extreme'
@@ -56,11 +56,12 @@ export function mediaSaltBand(input: MediaSaltInput): RootZoneBand<MediaSaltBand
     throw new InputError('method', `${method} is unknown`, `use one of ${Object.keys(LIMITS).join(', ')}`)
   const bands: Band<MediaSaltBand>[] = limits.map((upTo, i) => {
     const band = NAMES[i]!
-    return { upTo, band, level: i === 2 ? 'note' : 'caution', says: `${band} salts by ${method}` }
+    return { upTo, band, level: i === 2 ? 'note' : 'caution' }
   })
-  bands.push({ upTo: Infinity, band: 'extreme', level: 'danger', says: `extreme salts by ${method}` })
+  bands.push({ upTo: Infinity, band: 'extreme', level: 'danger' })
   return inBands(value, bands, {
     code: 'media-salts',
+    about: method,
     unit: 'dS/m',
     source: 'umass-nd, table of soluble salts',
     caution: 'the bands are for crops in peat mixes; they compare only with tests by the same method',

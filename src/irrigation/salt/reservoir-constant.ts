@@ -1,20 +1,15 @@
 import { ELAPSED } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Duration } from '../../quantity/generated/duration.js'
-import type { PoreWaterEC, SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
+import type { PoreWaterEC } from '../../quantity/generated/electrical-conductivity.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { APPLIED, FEED_EC, SOME_DRAINED, STORE_EC, STORE_WATER, TIME_CONSTANT, UPTAKE_EC } from '../domains.js'
+import type { FeedSalts, StartEC } from '../terms.js'
 
 /** A well-mixed root zone that is watered and drains the same every day. */
-export interface ReservoirInput {
-  /** EC at the start. Unit: dS/m. Range: [0, 200]. */
-  readonly start: PoreWaterEC
-  /** EC of the feed. Unit: dS/m. Range: [0, 200]. */
-  readonly feedEC: SolutionEC
-  /** Salts taken over water taken by the plants, as an EC; none by default. Unit: dS/m. Range: [0, 200]. */
-  readonly uptakeEC?: SolutionEC
+export interface ReservoirInput extends StartEC, FeedSalts {
   /** Water in the root zone, which stays the same. Unit: L. Range: (0, ∞). */
   readonly rootZoneWater: Volume
   /** Water applied in a day. Unit: L. Range: [0, ∞). */
@@ -87,9 +82,7 @@ export function reservoirCourse(input: ReservoirInput): ReservoirCourse {
 }
 
 /** An EC on its way from one value to another. */
-export interface TimeToECInput {
-  /** EC at the start. Unit: dS/m. Range: [0, 200]. */
-  readonly start: PoreWaterEC
+export interface TimeToECInput extends StartEC {
   /** EC that is to be reached. Unit: dS/m. Range: [0, 200]. */
   readonly target: PoreWaterEC
   /** EC towards which it tends. Unit: dS/m. Range: [0, 200]. */

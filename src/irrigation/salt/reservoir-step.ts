@@ -1,11 +1,12 @@
 import { WATER_USE } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import type { DrainEC, PoreWaterEC, SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
+import type { DrainEC, PoreWaterEC } from '../../quantity/generated/electrical-conductivity.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireList } from '../../quantity/require-list.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { APPLIED, FEED_EC, STORE_EC, STORE_WATER, UPTAKE_EC } from '../domains.js'
+import type { FeedSalts, SaltFlows } from '../terms.js'
 
 /** A well-mixed root zone: plain data, so that it can be kept and taken up again. */
 export interface ReservoirState {
@@ -16,33 +17,23 @@ export interface ReservoirState {
 }
 
 /** What happens to a root zone between two looks: plants take water and salts, then a shot comes. */
-export interface ReservoirEvent {
+export interface ReservoirEvent extends FeedSalts {
   /** Water applied. Unit: L. Range: [0, ∞). */
   readonly applied: Volume
-  /** EC of the feed. Unit: dS/m. Range: [0, 200]. */
-  readonly feedEC: SolutionEC
   /** Water that the plants took. Unit: L. Range: [0, ∞). */
   readonly use: Volume
-  /** Salts taken over water taken by the plants, as an EC; none by default. Unit: dS/m. Range: [0, 200]. */
-  readonly uptakeEC?: SolutionEC
   /** Most water that the root zone holds against gravity; what is over drains. Unit: L. Range: (0, ∞). */
   readonly maxWater: Volume
 }
 
 /** A root zone after an event, and where water and salts went. Amounts of salt are EC times volume. */
-export interface ReservoirOutcome {
+export interface ReservoirOutcome extends SaltFlows {
   /** The root zone afterwards. */
   readonly state: ReservoirState
   /** Water that drained. Unit: L. */
   readonly drained: Volume
   /** EC of the drain: that of the mixed root zone. Unit: dS/m. */
   readonly drainEC: DrainEC
-  /** Salt that came with the feed. Unit: dS/m·L. */
-  readonly saltIn: number
-  /** Salt that left with the drain. Unit: dS/m·L. */
-  readonly saltOut: number
-  /** Salt that the plants took. Unit: dS/m·L. */
-  readonly saltTaken: number
 }
 
 /**
@@ -100,7 +91,7 @@ export function reservoirStep(state: ReservoirState, event: ReservoirEvent): Res
 }
 
 /** Sums over several events. */
-export interface ReservoirRun {
+export interface ReservoirRun extends SaltFlows {
   /** The root zone at the end. */
   readonly state: ReservoirState
   /** EC of the root zone after each event. Unit: dS/m. */
@@ -111,12 +102,6 @@ export interface ReservoirRun {
   readonly totalApplied: Volume
   /** Drain in all. Unit: L. */
   readonly totalDrained: Volume
-  /** Salt that came with the feed. Unit: dS/m·L. */
-  readonly saltIn: number
-  /** Salt that left with the drain. Unit: dS/m·L. */
-  readonly saltOut: number
-  /** Salt that the plants took. Unit: dS/m·L. */
-  readonly saltTaken: number
 }
 
 /**

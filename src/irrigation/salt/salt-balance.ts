@@ -1,53 +1,41 @@
 import { DRAINED } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import type { Finding } from '../../quantity/finding.js'
-import type { DrainEC, SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
+import type { DrainEC } from '../../quantity/generated/electrical-conductivity.js'
 import type { DrainFraction } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireList } from '../../quantity/require-list.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { DRAIN_EC, FEED_EC, STORE_WATER, UPTAKE_EC } from '../domains.js'
+import type { FeedSalts, SaltFlows } from '../terms.js'
+import type { DrainFractionInput } from './drain-fraction.js'
 import { drainFraction } from './drain-fraction.js'
+import type { SaltFinding } from './salt-finding.js'
 
 /** A day, or any whole number of days, of drain records. Volumes are for the same plants. */
-export interface SaltBalanceInput {
-  /** Water applied. Unit: L. Range: (0, ∞). */
-  readonly applied: Volume
-  /** Drain of the same time and the same plants. Unit: L. Range: [0, ∞). */
-  readonly drained: Volume
-  /** EC of the feed. Unit: dS/m. Range: [0, 200]. */
-  readonly feedEC: SolutionEC
+export interface SaltBalanceInput extends DrainFractionInput, FeedSalts {
   /** EC of the drain, the mean by volume. Unit: dS/m. Range: [0, 200]. */
   readonly drainEC: DrainEC
   /** Water in the root zone. Unit: L. Range: (0, ∞). */
   readonly rootZoneWater: Volume
-  /** Salts taken over water taken by the plants, as an EC; none by default. Unit: dS/m. Range: [0, 200]. */
-  readonly uptakeEC?: SolutionEC
 }
 
 /** What became of the salts. Amounts of salt are EC times volume, which is proportional to mass. */
-export interface SaltBalance {
+export interface SaltBalance extends SaltFlows {
   /** Measured drain fraction. Unit: 1. */
   readonly drainFraction: DrainFraction
   /** Drain fraction that the ECs would mean at a steady state; left out where there is none. Unit: 1. */
   readonly steadyFraction: DrainFraction | undefined
   /** EC towards which the drain tends if nothing changes; left out without drain. Unit: dS/m. */
   readonly headingFor: DrainEC | undefined
-  /** Salt that came with the feed. Unit: dS/m·L. */
-  readonly saltIn: number
-  /** Salt that left with the drain. Unit: dS/m·L. */
-  readonly saltOut: number
-  /** Salt that the plants took. Unit: dS/m·L. */
-  readonly saltTaken: number
   /** Salt that stayed; negative when the root zone lost some. Unit: dS/m·L. */
   readonly saltStored: number
   /** By how much the EC of the root zone rose in that time. Unit: dS/m. */
   readonly rise: number
   /** Whether in, out and taken agree within a tenth of what came in. */
   readonly steady: boolean
-  /** What a person should know. */
-  readonly warnings: readonly Finding[]
+  /** What a person should know; `explainSaltFinding` has the words. */
+  readonly warnings: readonly SaltFinding[]
 }
 
 /**
@@ -102,22 +90,18 @@ export function checkSaltBalance(input: SaltBalanceInput): SaltBalance {
     saltStored,
     rise: saltStored / water,
     steady,
-    warnings: steady ? [] : [notSteady(saltStored / water, share, steadyFraction, headingFor)],
-  }
-}
-
-function notSteady(rise: number, share: number, implied: number | undefined, heading: number | undefined): Finding {
-  const ratio =
-    implied === undefined ? '' : `; the ${(100 * implied).toFixed(0)} % that the ECs suggest is not the drain fraction`
-  const end = heading === undefined ? '' : `, heading for ${heading.toFixed(1)} dS/m in the drain`
-  return {
-    code: 'not-steady',
-    level: 'caution',
-    message: `salts are ${rise > 0 ? 'being stored' : 'being lost'}: ${(100 * share).toFixed(1)} % drains and the root zone changes by ${rise.toFixed(2)} dS/m in this time${end}${ratio}`,
-    about: 'rise',
-    value: rise,
-    unit: 'dS/m',
-    source: 'salt balance of the root zone',
+    warnings: steady
+      ? []
+      : [
+          {
+            code: 'not-steady',
+            level: 'caution',
+            rise: saltStored / water,
+            drainFraction: share,
+            steadyFraction,
+            headingFor,
+          },
+        ],
   }
 }
 

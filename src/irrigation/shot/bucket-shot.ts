@@ -4,17 +4,14 @@ import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
+import type { GivenWater, Substrate } from '../terms.js'
 
 /** A container and the water that is poured into it. */
-export interface BucketShotInput {
+export interface BucketShotInput extends GivenWater, Substrate {
   /** Water content before the shot. Unit: m³/m³. Range: [0, 1]. */
   readonly waterContent: WaterContent
   /** Water content that the container holds against gravity. Unit: m³/m³. Range: (0, 1]. */
   readonly containerCapacity: WaterContent
-  /** Volume of medium. Unit: L. Range: (0, ∞). */
-  readonly substrateVolume: Volume
-  /** Water that is given. Unit: L. Range: [0, ∞). */
-  readonly volume: Volume
 }
 
 /** Where the water of a shot went. */

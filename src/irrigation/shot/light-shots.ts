@@ -2,12 +2,12 @@ import { ADVICE, type Advice } from '../../quantity/advice.js'
 import { PLANT_DENSITY, RADIATION_SUM } from '../../quantity/domains.js'
 import type { PlantDensity } from '../../quantity/generated/plant.js'
 import type { RadiationSum } from '../../quantity/generated/radiation-sum.js'
-import type { DrainFraction } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { DRAIN_FRACTION, LIGHT_THRESHOLD, UPTAKE_PER_LIGHT } from '../domains.js'
+import type { DrainWish, LightThreshold } from '../terms.js'
 
 /** A light counter before a sum of light: the light since the last shot. */
 export interface LightCounter {
@@ -16,11 +16,9 @@ export interface LightCounter {
 }
 
 /** Light that came in, and the light after which a shot is due. */
-export interface LightCount {
+export interface LightCount extends LightThreshold {
   /** Light since the last call. Unit: J/cm². Range: [0, ∞). */
   readonly light: RadiationSum
-  /** Light between two shots. Unit: J/cm². Range: (0, ∞). */
-  readonly threshold: RadiationSum
 }
 
 /**
@@ -56,15 +54,11 @@ export function countLight(state: LightCounter, input: LightCount): readonly [st
 }
 
 /** How much light a shot stands for, and what plants take by it. */
-export interface LightShotInput {
-  /** Light between two shots. Unit: J/cm². Range: (0, ∞). */
-  readonly threshold: RadiationSum
+export interface LightShotInput extends LightThreshold, DrainWish {
   /** Water that the crop takes for each J/cm². Unit: mL/m² per J/cm². Range: [0, 10]. */
   readonly uptakePerLight: number
   /** Plants on the ground; or emitters, for the volume of one emitter. Unit: 1/m². Range: (0, ∞). */
   readonly plantDensity: PlantDensity
-  /** Share of the shot that should drain. Unit: 1. Range: [0, 1). */
-  readonly drainFraction: DrainFraction
 }
 
 /** A shot that replaces what light made plants take. */

@@ -1,16 +1,14 @@
 import { WATER_USE } from '../../quantity/domains.js'
-import type { DrainFraction } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { DRAIN_FRACTION } from '../domains.js'
+import type { DrainWish } from '../terms.js'
 
 /** What the plants took since the last shot, and how much of the next should drain. */
-export interface ShotFromUseInput {
+export interface ShotFromUseInput extends DrainWish {
   /** Water that the plants of the container took since the last shot. Unit: L. Range: [0, ∞). */
   readonly use: Volume
-  /** Share of the shot that should drain. Unit: 1. Range: [0, 1). */
-  readonly drainFraction: DrainFraction
 }
 
 /**

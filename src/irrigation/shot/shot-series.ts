@@ -1,24 +1,18 @@
 import { ADVICE, type Advice } from '../../quantity/advice.js'
 import { SUBSTRATE, WATER_CONTENT } from '../../quantity/domains.js'
-import type { DrainFraction } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { DRAIN_FRACTION, SHOT } from '../domains.js'
+import type { ContainerNow, DrainWish } from '../terms.js'
 
 /** From where to where a container should be wetted, and with what shots. */
-export interface ShotSeriesInput {
-  /** Water content now. Unit: m³/m³. Range: [0, 1]. */
-  readonly waterContent: WaterContent
+export interface ShotSeriesInput extends DrainWish, ContainerNow {
   /** Water content that is wanted. Unit: m³/m³. Range: [0, 1]. */
   readonly target: WaterContent
-  /** Volume of medium. Unit: L. Range: (0, ∞). */
-  readonly substrateVolume: Volume
   /** Largest volume of one shot. Unit: L. Range: (0, ∞). */
   readonly shot: Volume
-  /** Share of the water that should drain. Unit: 1. Range: [0, 1). */
-  readonly drainFraction: DrainFraction
 }
 
 /** Shots that together wet a container. */

@@ -4,13 +4,12 @@ import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { SHARE } from '../domains.js'
+import type { Substrate } from '../terms.js'
 
 /** A volume of water and the medium that takes it. */
-export interface ShotShareInput {
+export interface ShotShareInput extends Substrate {
   /** Water of the shot. Unit: L. Range: [0, ∞). */
   readonly volume: Volume
-  /** Volume of medium that the shot waters. Unit: L. Range: (0, ∞). */
-  readonly substrateVolume: Volume
 }
 
 /**
@@ -37,9 +36,7 @@ export function shotShare(input: ShotShareInput): Share {
 }
 
 /** A medium and the share of its volume that a shot should have. */
-export interface ShotFromShareInput {
-  /** Volume of medium that the shot waters. Unit: L. Range: (0, ∞). */
-  readonly substrateVolume: Volume
+export interface ShotFromShareInput extends Substrate {
   /** Water as a share of the substrate volume. Unit: 1. Range: [0, 1]. */
   readonly share: Share
 }

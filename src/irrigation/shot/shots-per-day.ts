@@ -1,18 +1,16 @@
 import { WATER_USE } from '../../quantity/domains.js'
-import type { DrainFraction } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { DRAIN_FRACTION, SHOT } from '../domains.js'
+import type { DrainWish } from '../terms.js'
 
 /** What a number of shots is found from. All volumes are for the same container. */
-export interface ShotsPerDayInput {
+export interface ShotsPerDayInput extends DrainWish {
   /** Water that the plants take in the day. Unit: L. Range: [0, ∞). */
   readonly dailyUse: Volume
   /** Volume of one shot. Unit: L. Range: (0, ∞). */
   readonly shot: Volume
-  /** Share of the water that should drain. Unit: 1. Range: [0, 1). */
-  readonly drainFraction: DrainFraction
 }
 
 /**

@@ -1,4 +1,5 @@
 import { ADVICE, type Advice } from '../../quantity/advice.js'
+import type { Domain } from '../../quantity/domain.js'
 import { EMITTERS } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
@@ -8,7 +9,7 @@ import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterContentChange } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { EMITTER_FLOW, VALVE_TIME, WATER_CONTENT_CHANGE } from '../domains.js'
-import type { EmitterLine, ShotWish, ValveLimits } from '../terms.js'
+import type { EmitterLine, HowSerious, ShotWish, ValveLimits, WaterPerEmitter } from '../terms.js'
 import { shotVolume } from './shot-volume.js'
 
 /**
@@ -25,22 +26,18 @@ export interface SizeShotInput extends ShotWish, EmitterLine, Partial<ValveLimit
 }
 
 /** What a person should know before the valve opens, without words; `explainShotFinding` has them. */
-export interface ShotFinding {
+export interface ShotFinding extends HowSerious {
   /** Which limit is passed. */
   readonly code: 'max-run-time' | 'min-run-time' | 'max-rise' | 'line-fill' | 'pump-flow'
-  /** How much it matters: a `danger` must not be acted on unseen. */
-  readonly level: Finding['level']
   /** By how much the limit is passed. Unit: that of `unit`. */
   readonly value: number
   readonly unit: 's' | 'm³/m³' | 'L/h'
 }
 
 /** A shot with what is to be expected of it. Volumes are for one container; what is applied is kept or drains. */
-export interface SizedShot extends Advice {
+export interface SizedShot extends WaterPerEmitter, Advice {
   /** Water of the shot. Unit: L. */
   readonly volume: Volume
-  /** Water from each emitter. Unit: L. */
-  readonly perEmitter: Volume
   /** Time that the valve is open, with the time to fill the line. Unit: s. */
   readonly runTime: Duration
   /** Water that should stay. Unit: L. */
@@ -93,9 +90,9 @@ export function sizeShot(input: SizeShotInput): SizedShot {
   const emitters = numberIn(input.emitters, EMITTERS, 'emitters')
   const emitterFlow = numberIn(input.emitterFlow, EMITTER_FLOW, 'emitterFlow')
   const fill = numberIn(input.lineFill ?? 0, VALVE_TIME, 'lineFill')
-  const most = numberIn(input.maxRunTime ?? 3600, VALVE_TIME, 'maxRunTime')
   const least = numberIn(input.minRunTime ?? 0, VALVE_TIME, 'minRunTime')
-  if (least > most) throw new InputError('minRunTime', 'is above maxRunTime', 'lower it')
+  const most = numberIn(input.maxRunTime ?? 3600, VALVE_TIME, 'maxRunTime')
+  if (least > most) throw new InputError('minRunTime', 'exceeds maxRunTime', 'give less')
   const zone = emitterFlow * numberIn(input.emittersOnValve ?? emitters, EMITTERS, 'emittersOnValve')
   const flow = (emitterFlow * emitters) / 3600
   const needed = wanted && wanted / flow + fill
@@ -103,18 +100,14 @@ export function sizeShot(input: SizeShotInput): SizedShot {
   const volume = Math.max(0, time - fill) * flow
   const kept = Math.min(wanted, volume) * (1 - input.drainFraction)
   const findings: ShotFinding[] = []
-  tell(findings, needed - time, 'max-run-time')
-  tell(findings, time - needed, 'min-run-time')
-  const [bound] = findings
-  tell(
-    findings,
-    input.rise - numberIn(input.maxRise ?? 0.1, WATER_CONTENT_CHANGE, 'maxRise'),
-    'max-rise',
-    'danger',
-    'm³/m³',
-  )
-  tell(findings, time && fill - time / 10, 'line-fill', 'note')
-  tell(findings, zone - numberIn(input.pumpFlow ?? zone, EMITTER_FLOW, 'pumpFlow'), 'pump-flow', 'danger', 'L/h')
+  tell(findings, needed - time, 'max-run-time', 'caution', VALVE_TIME)
+  tell(findings, time - needed, 'min-run-time', 'caution', VALVE_TIME)
+  const bound = findings[0]
+  const steep = input.rise - numberIn(input.maxRise ?? 0.1, WATER_CONTENT_CHANGE, 'maxRise')
+  tell(findings, steep, 'max-rise', 'danger', WATER_CONTENT_CHANGE)
+  tell(findings, time && fill - time / 10, 'line-fill', 'note', VALVE_TIME)
+  const over = zone - numberIn(input.pumpFlow ?? zone, EMITTER_FLOW, 'pumpFlow')
+  tell(findings, over, 'pump-flow', 'danger', EMITTER_FLOW)
   return {
     volume: volume as Volume,
     perEmitter: (volume / emitters) as Volume,
@@ -131,8 +124,8 @@ function tell(
   findings: ShotFinding[],
   value: number,
   code: ShotFinding['code'],
-  level: Finding['level'] = 'caution',
-  unit: ShotFinding['unit'] = 's',
+  level: Finding['level'],
+  { unit }: Domain,
 ): void {
-  if (value > 0) findings.push({ code, level, value, unit })
+  if (value > 0) findings.push({ code, level, value, unit: unit as ShotFinding['unit'] })
 }

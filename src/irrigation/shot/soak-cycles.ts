@@ -6,11 +6,10 @@ import type { WaterDepth } from '../../quantity/generated/water-depth.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { INFILTRATION, ON_TIME, PONDING, REST, RUN_TIME } from '../domains.js'
+import type { OpenTime } from '../terms.js'
 
 /** A run time that is to be given in parts. */
-export interface SoakCyclesInput {
-  /** Time that the valve is to be open in all. Unit: s. Range: [0, ∞). */
-  readonly runTime: Duration
+export interface SoakCyclesInput extends OpenTime {
   /** Longest time that it may be open without a break. Unit: s. Range: (0, ∞). */
   readonly maxOn: Duration
   /** Break from the end of one opening to the start of the next, for the water to spread. Unit: s. Range: [0, ∞). */
@@ -61,9 +60,7 @@ export function soakCycles(input: SoakCyclesInput): SoakCycles {
 }
 
 /** A run time and how fast the surface of the medium takes water. */
-export interface InfiltrationCyclesInput {
-  /** Time that the valve is to be open in all. Unit: s. Range: [0, ∞). */
-  readonly runTime: Duration
+export interface InfiltrationCyclesInput extends OpenTime {
   /** Water that falls on the wetted surface. Unit: mm/h. Range: (0, ∞). */
   readonly applicationRate: ApplicationRate
   /** Water that the surface takes, measured when it is wet. Unit: mm/h. Range: (0, ∞). */

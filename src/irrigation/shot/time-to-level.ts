@@ -1,23 +1,16 @@
 import { SUBSTRATE, WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Duration } from '../../quantity/generated/duration.js'
-import type { Flow } from '../../quantity/generated/flow.js'
-import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { RUN_TIME, USE_RATE } from '../domains.js'
+import type { PlantsAtWork } from '../terms.js'
 
 /** A container without irrigation. */
-export interface TimeToLevelInput {
-  /** Water content now. Unit: m³/m³. Range: [0, 1]. */
-  readonly waterContent: WaterContent
+export interface TimeToLevelInput extends PlantsAtWork {
   /** Water content that matters: a refill point, a stop point. Unit: m³/m³. Range: [0, 1]. */
   readonly level: WaterContent
-  /** Volume of medium. Unit: L. Range: (0, ∞). */
-  readonly substrateVolume: Volume
-  /** Water that the plants of the container take. Unit: L/h. Range: (0, ∞). */
-  readonly use: Flow
 }
 
 /**
@@ -50,13 +43,7 @@ export function timeToLevel(input: TimeToLevelInput): Duration {
 }
 
 /** A container that was not watered for a time. */
-export interface WaterContentAfterUseInput {
-  /** Water content before. Unit: m³/m³. Range: [0, 1]. */
-  readonly waterContent: WaterContent
-  /** Volume of medium. Unit: L. Range: (0, ∞). */
-  readonly substrateVolume: Volume
-  /** Water that the plants of the container take. Unit: L/h. Range: (0, ∞). */
-  readonly use: Flow
+export interface WaterContentAfterUseInput extends PlantsAtWork {
   /** How long they took it. Unit: s. Range: [0, ∞). */
   readonly time: Duration
 }

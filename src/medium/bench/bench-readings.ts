@@ -1,8 +1,8 @@
 import { InputError } from '../../quantity/errors.js'
-import type { Finding } from '../../quantity/finding.js'
 import type { Mass } from '../../quantity/generated/mass.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import { numberIn } from '../../quantity/guard.js'
+import type { MediumFinding } from '../medium-finding.js'
 import { type ErrorBudget, firstOrderBudget, type UncertainReading } from './first-order-budget.js'
 
 /** How well the balance and the jug read. */
@@ -116,31 +116,15 @@ export function budgetsOf<Air extends Values, Capacity extends Values>(
 }
 
 /** What the sum of air and water says of the readings; with a bulk density also what the solids would weigh. */
-export function findingsOfShares(totalPorosity: number, bulkDensity?: number): Finding[] {
-  if (totalPorosity > 1) {
-    return [
-      {
-        code: 'more-than-full',
-        level: 'danger',
-        message: `water and air come to ${(totalPorosity * 100).toFixed(1)} % of the volume and leave no room for solids: a reading or the volume of medium is wrong, or the medium has swollen`,
-        about: 'totalPorosity',
-        value: totalPorosity,
-        unit: '1',
-      },
-    ]
-  }
+export function findingsOfShares(totalPorosity: number, bulkDensity?: number): MediumFinding[] {
+  const about = 'totalPorosity'
+  if (totalPorosity > 1) return [{ code: 'more-than-full', level: 'danger', about, value: totalPorosity, unit: '1' }]
   if (bulkDensity === undefined) return []
   const solids = bulkDensity / (1 - totalPorosity)
-  if (solids >= 0.35 && solids <= 2.7) return []
-  return [
-    {
-      code: 'odd-solids',
-      level: 'caution',
-      message: `the solids would have ${solids.toPrecision(3)} g/cm³, where horticultural materials have 0.35 to 2.1 and minerals 2.65: ${solids < 0.35 ? 'air was left in at saturation, or the volume of medium is too large' : 'the volume of medium is too small'}`,
-      about: 'totalPorosity',
-      value: totalPorosity,
-      unit: '1',
-      source: 'fonteno-1990, abstract',
-    },
-  ]
+  const { min, max } = POSSIBLE_SOLIDS
+  if (solids >= min && solids <= max) return []
+  return [{ code: 'odd-solids', level: 'caution', about, value: solids, min, max, unit: 'g/cm³' }]
 }
+
+/** Densities of solids, g/cm³: horticultural materials have 0.35 to 2.1 (Fonteno 1990), minerals about 2.65. */
+const POSSIBLE_SOLIDS = { min: 0.35, max: 2.7 }

@@ -1,18 +1,14 @@
 import { WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import type { BulkDensity, WaterDensity } from '../../quantity/generated/density.js'
+import type { WaterDensity } from '../../quantity/generated/density.js'
 import type { GravimetricWaterContent, WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { BULK_DENSITY, GRAVIMETRIC, WATER_DENSITY } from '../domains.js'
+import type { PackedDensity, WaterDensityTerm, WaterVolume } from '../terms.js'
 
 /** What ties water by mass to water by volume. */
-export interface MassVolumeScale {
-  /** Dry mass per volume of medium as packed. Unit: g/cm³. Range: (0, 10]. */
-  readonly bulkDensity: BulkDensity
-  /** Density of the water, 1 when left out. Unit: g/cm³. Range: [0.9, 1.2]. */
-  readonly waterDensity?: WaterDensity
-}
+export interface MassVolumeScale extends PackedDensity, WaterDensityTerm {}
 
 /** Water by mass in a medium. */
 export interface WaterByMass extends MassVolumeScale {
@@ -21,10 +17,7 @@ export interface WaterByMass extends MassVolumeScale {
 }
 
 /** Water by volume in a medium. */
-export interface WaterByVolume extends MassVolumeScale {
-  /** Volume of water per volume of medium. Unit: m³/m³. Range: [0, 1]. */
-  readonly waterContent: WaterContent
-}
+export interface WaterByVolume extends MassVolumeScale, WaterVolume {}
 
 /**
  * Volumetric water content from the water content by dry mass.

@@ -1,34 +1,24 @@
 import { WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import type { AirFilledPorosity, DegreeOfSaturation, Porosity, Share } from '../../quantity/generated/share.js'
+import type { AirFilledPorosity, DegreeOfSaturation, Share } from '../../quantity/generated/share.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { POROSITY, SATURATION } from '../domains.js'
-
+import type { PoreVolume, WaterVolume } from '../terms.js'
 import { type MediumDensities, solidShare } from './porosity.js'
 
 /** A porosity and the water in it. */
-export interface WaterInPores {
-  /** Volume of pores per volume of medium. Unit: 1. Range: (0, 1]. */
-  readonly porosity: Porosity
-  /** Volume of water per volume of medium. Unit: m³/m³. Range: [0, 1]. */
-  readonly waterContent: WaterContent
-}
+export interface WaterInPores extends PoreVolume, WaterVolume {}
 
 /** A porosity and the part of it that water fills. */
-export interface SaturationOfPores {
-  /** Volume of pores per volume of medium. Unit: 1. Range: (0, 1]. */
-  readonly porosity: Porosity
+export interface SaturationOfPores extends PoreVolume {
   /** Volume of water per volume of pores. Unit: 1. Range: [0, 1]. */
   readonly saturation: DegreeOfSaturation
 }
 
 /** Densities of a medium and its water content. */
-export interface WetMedium extends MediumDensities {
-  /** Volume of water per volume of medium. Unit: m³/m³. Range: [0, 1]. */
-  readonly waterContent: WaterContent
-}
+export interface WetMedium extends MediumDensities, WaterVolume {}
 
 /** The three phases of a medium, which fill its volume. */
 export interface PhaseShares {

@@ -4,6 +4,7 @@ import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
+import type { MediumVolume } from '../terms.js'
 import {
   type BenchUncertainty,
   budgetsOf,
@@ -13,13 +14,10 @@ import {
   findingsOfShares,
   refuseRise,
 } from './bench-readings.js'
-
 import type { BenchShares } from './weighed-pot-test.js'
 
 /** The readings of a pot whose holes are plugged while water is poured in, then opened. */
-export interface PluggedPotReadings {
-  /** Volume that the medium fills. Unit: L. Range: (0, ∞). */
-  readonly mediumVolume: Volume
+export interface PluggedPotReadings extends MediumVolume {
   /** Water poured in until a film stands on the surface. Unit: L. Range: [0, ∞). */
   readonly volumeToSaturate: Volume
   /** Water that ran out after the plugs were pulled. Unit: L. Range: [0, ∞). */
@@ -40,7 +38,7 @@ export interface PluggedPotReadings {
  * A medium that was moist at the start takes less water: without its starting content porosity and capacity come out too low.
  *
  * @param readings - The volume of medium and both volumes of water.
- * @returns The shares, budgets and warnings.
+ * @returns The shares, budgets and findings.
  * @throws `DomainError` outside the ranges; `InputError` when more water ran out than there was.
  * @source fonteno-1995, definitions
  * @example
@@ -83,6 +81,6 @@ export function pluggedPotTest(readings: PluggedPotReadings): BenchShares {
         capacity,
       ),
     }),
-    warnings: findingsOfShares(totalPorosity),
+    findings: findingsOfShares(totalPorosity),
   }
 }

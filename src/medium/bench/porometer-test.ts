@@ -39,7 +39,7 @@ export interface PorometerReadings {
  * ```
  *
  * @param readings - The volumes and masses of one core.
- * @returns The shares, bulk density, budgets and warnings.
+ * @returns The shares, bulk density, budgets and findings.
  * @throws `DomainError` outside the ranges; `InputError` when the dry mass is zero or above the drained one.
  * @validity The result belongs to a drained column of the height of the core, about 7.6 cm.
  * @source fonteno-1995, definitions
@@ -85,6 +85,6 @@ export function porometerTest(readings: PorometerReadings): WeighedShares {
         capacity,
       ),
     }),
-    warnings: findingsOfShares(totalPorosity, bulkDensity),
+    findings: findingsOfShares(totalPorosity, bulkDensity),
   }
 }

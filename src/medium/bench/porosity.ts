@@ -1,14 +1,13 @@
 import { InputError } from '../../quantity/errors.js'
-import type { BulkDensity, ParticleDensity } from '../../quantity/generated/density.js'
+import type { ParticleDensity } from '../../quantity/generated/density.js'
 import type { Porosity } from '../../quantity/generated/share.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { BULK_DENSITY, PARTICLE_DENSITY } from '../domains.js'
+import type { PackedDensity } from '../terms.js'
 
 /** The two densities that fix the porosity of a medium. */
-export interface MediumDensities {
-  /** Dry mass per volume of medium as packed. Unit: g/cm³. Range: (0, 10]. */
-  readonly bulkDensity: BulkDensity
+export interface MediumDensities extends PackedDensity {
   /** Dry mass per volume of its solids. Unit: g/cm³. Range: (0, 10]. */
   readonly particleDensity: ParticleDensity
 }

@@ -1,11 +1,11 @@
 import { InputError } from '../../quantity/errors.js'
-import type { Finding } from '../../quantity/finding.js'
-import type { BulkDensity, WaterDensity } from '../../quantity/generated/density.js'
+import type { BulkDensity } from '../../quantity/generated/density.js'
 import type { Mass } from '../../quantity/generated/mass.js'
 import type { AirFilledPorosity, Porosity } from '../../quantity/generated/share.js'
-import type { Volume } from '../../quantity/generated/volume.js'
 import type { GravimetricWaterContent, WaterContent } from '../../quantity/generated/water-content.js'
 import { optionsOf } from '../../quantity/options-of.js'
+import type { MediumFinding } from '../medium-finding.js'
+import type { MediumVolume, OvenDryMass, WaterDensityTerm } from '../terms.js'
 import {
   type BenchBudgets,
   type BenchUncertainty,
@@ -19,19 +19,13 @@ import {
 import { densityOf } from './gravimetric-water-content.js'
 
 /** The readings of a pot that is saturated, drained, weighed and dried. All masses include the pot. */
-export interface WeighedPotReadings {
+export interface WeighedPotReadings extends WaterDensityTerm, MediumVolume, OvenDryMass {
   /** Mass when saturated, holes still closed. Unit: g. Range: [0, ∞). */
   readonly saturatedMass: Mass
   /** Mass when it has stopped dripping. Unit: g. Range: [0, ∞). */
   readonly drainedMass: Mass
-  /** Mass when oven-dry. Unit: g. Range: [0, ∞). */
-  readonly dryMass: Mass
   /** Mass of the empty pot. Unit: g. Range: [0, ∞). */
   readonly potMass: Mass
-  /** Volume that the medium fills. Unit: L. Range: (0, ∞). */
-  readonly mediumVolume: Volume
-  /** Density of the water, 1 when left out. Unit: g/cm³. Range: [0.9, 1.2]. */
-  readonly waterDensity?: WaterDensity
   /** How well balance and volume are known; with it the result has error budgets. */
   readonly uncertainty?: BenchUncertainty
 }
@@ -47,7 +41,7 @@ export interface BenchShares {
   /** Where the uncertainty comes from, if that of the readings was given. */
   readonly budgets?: BenchBudgets
   /** What does not fit together. */
-  readonly warnings: readonly Finding[]
+  readonly findings: readonly MediumFinding[]
 }
 
 /** The same with what the dry mass tells. */
@@ -70,7 +64,7 @@ export interface WeighedShares extends BenchShares {
  * An oven at 105 °C with peat or wood needs a watchful eye: dry organic matter can smoulder.
  *
  * @param readings - The four masses and the volume of medium.
- * @returns The shares, bulk density, budgets and warnings.
+ * @returns The shares, bulk density, budgets and findings.
  * @throws `DomainError` outside the ranges; `InputError` when a mass is above the one before it, or nothing but the pot was dried.
  * @source fonteno-1995, definitions
  * @example
@@ -109,7 +103,7 @@ export function weighedPotTest(readings: WeighedPotReadings): WeighedShares {
     bulkDensity: bulkDensity as BulkDensity,
     gravimetricCapacity: ((drained - dry) / (dry - pot)) as GravimetricWaterContent,
     ...(readings.uncertainty && { budgets: budgets(readings.uncertainty) }),
-    warnings: findingsOfShares(totalPorosity, bulkDensity),
+    findings: findingsOfShares(totalPorosity, bulkDensity),
   }
 
   function budgets(given: BenchUncertainty): BenchBudgets {

@@ -3,16 +3,11 @@ import type { SuctionHead } from '../../quantity/generated/suction.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
-import type { RetentionModel } from '../curves/retention-model.js'
-import type { Container } from './container.js'
+import type { MediumInContainer } from '../terms.js'
 import { litresOf, overHeight } from './container-water.js'
 
 /** A container at rest whose mean water content is known, from weighing or from probes. */
-export interface ContainerOfKnownWaterContent {
-  /** The space that the medium fills. */
-  readonly container: Container
-  /** How the medium holds water. */
-  readonly medium: RetentionModel
+export interface ContainerOfKnownWaterContent extends MediumInContainer {
   /** Mean water content, above residual and at most container capacity. Unit: m³/m³. Range: any. */
   readonly waterContent: WaterContent
 }

@@ -1,15 +1,14 @@
 import type { Length } from '../../quantity/generated/length.js'
 import { optionsOf } from '../../quantity/options-of.js'
+import type { MediumHeight } from '../terms.js'
 import { type Container, checkExtent, containerOf } from './container.js'
 
 /** The measures of a box. */
-export interface BoxMeasures {
+export interface BoxMeasures extends MediumHeight {
   /** Length of the medium. Unit: cm. Range: (0, ∞). */
   readonly length: Length
   /** Width of the medium. Unit: cm. Range: (0, ∞). */
   readonly width: Length
-  /** Height of the medium. Unit: cm. Range: (0, ∞). */
-  readonly height: Length
 }
 
 /**

@@ -3,14 +3,12 @@ import type { AirFilledPorosity } from '../../quantity/generated/share.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { requireList } from '../../quantity/require-list.js'
 import { requireObject } from '../../quantity/require-object.js'
-import type { RetentionModel } from '../curves/retention-model.js'
+import type { RetainingMedium } from '../terms.js'
 import { checkExtent, containerOf } from './container.js'
 import { litresOf } from './container-water.js'
 
 /** One medium in straight containers of several heights. */
-export interface HeightsOfMedium {
-  /** How the medium holds water. */
-  readonly medium: RetentionModel
+export interface HeightsOfMedium extends RetainingMedium {
   /** Heights of the medium. Unit: cm. Range: each in (0, ∞). */
   readonly heights: readonly Length[]
 }

@@ -16,7 +16,7 @@ import { type ContainerAtRest, meanWaterContentAtRest } from './container-water.
  * @param state - Container, medium and bottom suction.
  * @returns Mean water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges.
- * @validity Free drainage, one medium of even packing, no hysteresis; a rewetted medium holds less than its drying curve says.
+ * @validity Free drainage, one medium of even packing, on the drying curve; what a rewetted container holds is `rewettedCapacity`.
  * @source milks-1989b (retention curve and container geometry)
  * @source bilderback-1987
  * @example

@@ -5,14 +5,11 @@ import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { RetentionModel } from '../curves/retention-model.js'
 import { BOTTOM_SUCTION } from '../domains.js'
+import type { MediumInContainer } from '../terms.js'
 import type { Container } from './container.js'
 
 /** A container, its medium and how hard the bottom is sucked. */
-export interface ContainerAtRest {
-  /** The space that the medium fills. */
-  readonly container: Container
-  /** How the medium holds water. */
-  readonly medium: RetentionModel
+export interface ContainerAtRest extends MediumInContainer {
   /** Suction at the bottom; zero, and left out, when it has just stopped draining. Unit: cm. Range: [0, ∞). */
   readonly bottomSuction?: SuctionHead
 }

@@ -1,13 +1,12 @@
 import type { Length } from '../../quantity/generated/length.js'
 import { optionsOf } from '../../quantity/options-of.js'
+import type { MediumHeight } from '../terms.js'
 import { type Container, checkExtent, containerOf } from './container.js'
 
 /** The measures of a cylinder. */
-export interface CylinderMeasures {
+export interface CylinderMeasures extends MediumHeight {
   /** Diameter of the medium. Unit: cm. Range: (0, ∞). */
   readonly diameter: Length
-  /** Height of the medium. Unit: cm. Range: (0, ∞). */
-  readonly height: Length
 }
 
 /**

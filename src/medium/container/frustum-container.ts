@@ -1,15 +1,14 @@
 import type { Length } from '../../quantity/generated/length.js'
 import { optionsOf } from '../../quantity/options-of.js'
+import type { MediumHeight } from '../terms.js'
 import { type Container, checkExtent, containerOf } from './container.js'
 
 /** The measures of a frustum. */
-export interface FrustumMeasures {
+export interface FrustumMeasures extends MediumHeight {
   /** Diameter at the bottom. Unit: cm. Range: (0, ∞). */
   readonly bottomDiameter: Length
   /** Diameter at the surface of the medium. Unit: cm. Range: (0, ∞). */
   readonly topDiameter: Length
-  /** Height of the medium. Unit: cm. Range: (0, ∞). */
-  readonly height: Length
 }
 
 /**

@@ -4,16 +4,11 @@ import type { AirFilledPorosity, Share } from '../../quantity/generated/share.js
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
-import type { RetentionModel } from '../curves/retention-model.js'
 import { MIN_AIR } from '../domains.js'
-import type { Container } from './container.js'
+import type { MediumInContainer } from '../terms.js'
 
 /** A container that has drained and the air below which its medium counts as waterlogged. */
-export interface PerchedWaterRequest {
-  /** The space that the medium fills. */
-  readonly container: Container
-  /** How the medium holds water. */
-  readonly medium: RetentionModel
+export interface PerchedWaterRequest extends MediumInContainer {
   /** Least air-filled porosity that roots need, often 0.1; zero for the fully saturated layer. Unit: 1. Range: [0, 1). */
   readonly minAir: AirFilledPorosity
 }

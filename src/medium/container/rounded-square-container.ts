@@ -3,18 +3,17 @@ import type { Length } from '../../quantity/generated/length.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { CORNER_RADIUS } from '../domains.js'
+import type { MediumHeight } from '../terms.js'
 import { type Container, checkExtent, containerOf } from './container.js'
 
 /** The measures of a square container with round corners. */
-export interface RoundedSquareMeasures {
+export interface RoundedSquareMeasures extends MediumHeight {
   /** Side at the bottom. Unit: cm. Range: (0, ∞). */
   readonly bottomSide: Length
   /** Side at the surface of the medium. Unit: cm. Range: (0, ∞). */
   readonly topSide: Length
   /** Radius of the corners. Unit: cm. Range: [0, ∞). */
   readonly cornerRadius: Length
-  /** Height of the medium. Unit: cm. Range: (0, ∞). */
-  readonly height: Length
 }
 
 /**
@@ -51,5 +50,5 @@ export function roundedSquareContainer(measures: RoundedSquareMeasures): Contain
     )
   const corners = (4 - Math.PI) * radius * radius
   const volume = (height / 3) * (bottom * bottom + bottom * top + top * top) - corners * height
-  return containerOf('rounded square', height, volume, (z) => (bottom + ((top - bottom) * z) / height) ** 2 - corners)
+  return containerOf('rounded-square', height, volume, (z) => (bottom + ((top - bottom) * z) / height) ** 2 - corners)
 }

@@ -1,9 +1,10 @@
 import type { Length } from '../../quantity/generated/length.js'
 import { optionsOf } from '../../quantity/options-of.js'
+import type { MediumHeight } from '../terms.js'
 import { type Container, checkExtent, containerOf } from './container.js'
 
 /** The measures of a box with slanting walls. */
-export interface TaperedBoxMeasures {
+export interface TaperedBoxMeasures extends MediumHeight {
   /** Length at the bottom. Unit: cm. Range: (0, ∞). */
   readonly bottomLength: Length
   /** Width at the bottom. Unit: cm. Range: (0, ∞). */
@@ -12,8 +13,6 @@ export interface TaperedBoxMeasures {
   readonly topLength: Length
   /** Width at the surface of the medium. Unit: cm. Range: (0, ∞). */
   readonly topWidth: Length
-  /** Height of the medium. Unit: cm. Range: (0, ∞). */
-  readonly height: Length
 }
 
 /**
@@ -46,5 +45,5 @@ export function taperedBoxContainer(measures: TaperedBoxMeasures): Container {
   const wider = checkExtent('top width', measures.topWidth) - width
   const section = (z: number) => (length + (longer * z) / height) * (width + (wider * z) / height)
   const volume = (height / 6) * (section(0) + 4 * section(height / 2) + section(height))
-  return containerOf('tapered box', height, volume, section)
+  return containerOf('tapered-box', height, volume, section)
 }

@@ -7,24 +7,20 @@ import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
 import type { RetentionModel } from '../curves/retention-model.js'
 import { POROSITY } from '../domains.js'
+import type { KnownPorosity, MeanWaterContent } from '../terms.js'
 import { type ContainerAtRest, checkBottomSuction, litresOf } from './container-water.js'
 
 /** A container at rest, with the porosity of its medium where that is known. */
-export interface ContainerWithPorosity extends ContainerAtRest {
-  /** Total porosity; left out, the saturated water content of the curve. Unit: 1. Range: (0, 1]. */
-  readonly porosity?: Porosity
-}
+export interface ContainerWithPorosity extends ContainerAtRest, KnownPorosity {}
 
 /** What a container holds at rest. */
-export interface WaterAndAir {
+export interface WaterAndAir extends MeanWaterContent {
   /** Volume of water. Unit: L. */
   readonly water: Volume
   /** Volume of air, trapped air included. Unit: L. */
   readonly air: Volume
   /** Volume of solids. Unit: L. */
   readonly solid: Volume
-  /** Mean water content. Unit: m³/m³. */
-  readonly waterContent: WaterContent
   /** Mean air-filled porosity. Unit: 1. */
   readonly airFilledPorosity: AirFilledPorosity
   /** Suction at the surface. Unit: cm. */

@@ -1,28 +1,12 @@
-import type { WaterCapacity } from '../../quantity/generated/inverse-suction.js'
-import type { Share } from '../../quantity/generated/share.js'
 import type { SuctionHead } from '../../quantity/generated/suction.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
-import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
-import {
-  checkConnection,
-  checkExponent,
-  checkLimits,
-  checkScale,
-  finiteSuction,
-  heldWaterContents,
-  logSaturation,
-  reachable,
-  waterContentOf,
-} from './curve-limits.js'
+import { checkConnection, checkExponent } from './curve-limits.js'
+import { powerLaw } from './power-law.js'
 import type { ConductiveModel } from './retention-model.js'
+import type { WaterLimits } from './terms.js'
 
 /** The numbers of a Brooks–Corey curve. */
-export interface BrooksCoreyParameters {
-  /** Residual water content. Unit: m³/m³. Range: [0, 1). */
-  readonly residual: WaterContent
-  /** Saturated water content. Unit: m³/m³. Range: (0, 1]. */
-  readonly saturated: WaterContent
+export interface BrooksCoreyParameters extends WaterLimits {
   /** Suction at which air enters (bubbling pressure). Unit: cm. Range: (0, ∞). */
   readonly airEntry: SuctionHead
   /** Index of the pore sizes; the larger, the more uniform. Unit: 1. Range: (0, ∞). */
@@ -63,42 +47,8 @@ export function brooksCorey1964(parameters: BrooksCoreyParameters): ConductiveMo
   const lambda = checkExponent('lambda', parameters.lambda)
   checkConnection(poreConnection, -2 - 2 / lambda)
   return {
-    kind: 'Brooks and Corey 1964',
+    kind: 'brooks-corey-1964',
     parameters: { residual, saturated, airEntry, lambda, poreConnection },
     ...powerLaw({ residual, saturated, airEntry, exponent: lambda, conduction: 2 + (2 + poreConnection) * lambda }),
-  }
-}
-
-/** Everything but the name of a model whose saturation and conductivity are powers of air entry over suction. */
-export function powerLaw(curve: {
-  residual: WaterContent
-  saturated: WaterContent
-  airEntry: SuctionHead
-  exponent: number
-  conduction: number
-}): Omit<ConductiveModel, 'kind' | 'parameters'> {
-  const { residual, saturated, exponent, conduction } = curve
-  checkLimits(residual, saturated)
-  const entry = checkScale('air entry', curve.airEntry)
-  const held = heldWaterContents(residual, saturated)
-  const range = saturated - residual
-  const power = (suction: number, p: number) => (finiteSuction(suction) > entry ? (entry / suction) ** p : 1)
-  return {
-    saturated,
-    residual,
-    breakpoints: [curve.airEntry],
-    waterContent: (suction) =>
-      finiteSuction(suction) > entry
-        ? waterContentOf(exponent * Math.log(entry / suction), residual, saturated)
-        : saturated,
-    capacity: (suction) =>
-      (finiteSuction(suction) > entry ? (range * exponent * power(suction, exponent)) / suction : 0) as WaterCapacity,
-    suction: (waterContent) =>
-      reachable(
-        entry * Math.exp(-logSaturation(numberIn(waterContent, held), residual, saturated) / exponent),
-        waterContent,
-        held,
-      ),
-    relativeConductivity: (suction) => power(suction, conduction) as Share,
   }
 }

@@ -1,14 +1,13 @@
 import type { SuctionHead } from '../../quantity/generated/suction.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { requireObject } from '../../quantity/require-object.js'
-import { powerLaw } from './brooks-corey-1964.js'
 import { checkExponent } from './curve-limits.js'
+import { powerLaw } from './power-law.js'
 import type { ConductiveModel } from './retention-model.js'
+import type { SaturatedLimit } from './terms.js'
 
 /** The numbers of a Campbell curve. */
-export interface CampbellParameters {
-  /** Saturated water content. Unit: m³/m³. Range: (0, 1]. */
-  readonly saturated: WaterContent
+export interface CampbellParameters extends SaturatedLimit {
   /** Suction at which air enters. Unit: cm. Range: (0, ∞). */
   readonly airEntry: SuctionHead
   /** Exponent of the water content. Unit: 1. Range: (0, ∞). */
@@ -37,7 +36,7 @@ export function campbell1974(parameters: CampbellParameters): ConductiveModel {
   const { saturated, airEntry } = parameters
   const b = checkExponent('b', parameters.b)
   return {
-    kind: 'Campbell 1974',
+    kind: 'campbell-1974',
     parameters: { saturated, airEntry, b },
     ...powerLaw({ residual: 0 as WaterContent, saturated, airEntry, exponent: 1 / b, conduction: (2 * b + 3) / b }),
   }

@@ -1,5 +1,5 @@
 import { rootBetween } from '../../numerics/root.js'
-import type { InverseSuction, WaterCapacity } from '../../quantity/generated/inverse-suction.js'
+import type { WaterCapacity } from '../../quantity/generated/inverse-suction.js'
 import type { Share } from '../../quantity/generated/share.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
@@ -16,6 +16,7 @@ import {
   reachable,
 } from './curve-limits.js'
 import type { ConductiveModel } from './retention-model.js'
+import type { PoreConnection, SuctionScale, WaterLimits } from './terms.js'
 import {
   type Curve,
   conductingPart,
@@ -26,27 +27,19 @@ import {
 } from './van-genuchten-form.js'
 
 /** One family of pores. */
-export interface PoreFamily {
-  /** Scale of the suction. Unit: 1/cm. Range: (0, ∞). */
-  readonly alpha: InverseSuction
+export interface PoreFamily extends SuctionScale {
   /** Exponent. Unit: 1. Range: (1, ∞). */
   readonly n: number
 }
 
 /** The numbers of a curve with two families of pores. */
-export interface DurnerParameters {
-  /** Residual water content. Unit: m³/m³. Range: [0, 1). */
-  readonly residual: WaterContent
-  /** Saturated water content. Unit: m³/m³. Range: (0, 1]. */
-  readonly saturated: WaterContent
+export interface DurnerParameters extends WaterLimits, PoreConnection {
   /** Share of the coarse pores in the drainable pore space; the fine ones have the rest. Unit: 1. Range: [0, 1]. */
   readonly coarseShare: Share
   /** The pores between particles, which drain first. */
   readonly coarse: PoreFamily
   /** The pores inside particles. */
   readonly fine: PoreFamily
-  /** Exponent of pore connection and tortuosity in the conductivity, 0.5 unless it was fitted. Unit: 1. Range: (-∞, ∞). */
-  readonly poreConnection?: number
 }
 
 /** Logarithm of the largest double, a little rounded down. */
@@ -90,7 +83,7 @@ export function durner1994(parameters: DurnerParameters): ConductiveModel {
   const mean = (f: (curve: Curve, s: number) => number, s: number) => w * f(first, s) + (1 - w) * f(second, s)
   const conduction = w * coarse.alpha + (1 - w) * fine.alpha
   return {
-    kind: 'Durner 1994',
+    kind: 'durner-1994',
     parameters: {
       residual,
       saturated,

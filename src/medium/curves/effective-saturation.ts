@@ -3,15 +3,12 @@ import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { checkLimits } from './curve-limits.js'
+import type { WaterLimits } from './terms.js'
 
 /** A water content between the limits of a curve. */
-export interface WaterContentBetweenLimits {
+export interface WaterContentBetweenLimits extends WaterLimits {
   /** Water content, from residual to saturated. Unit: m³/m³. Range: any. */
   readonly waterContent: WaterContent
-  /** Residual water content. Unit: m³/m³. Range: [0, 1). */
-  readonly residual: WaterContent
-  /** Saturated water content. Unit: m³/m³. Range: (0, 1]. */
-  readonly saturated: WaterContent
 }
 
 /**

@@ -7,23 +7,20 @@ import { requireObject } from '../../quantity/require-object.js'
 import { checkExponent, checkLimits, checkScale, finiteSuction, heldWaterContents } from './curve-limits.js'
 import { fredlundXingUncorrected } from './fredlund-xing-uncorrected.js'
 import type { RetentionModel } from './retention-model.js'
+import type { SaturatedLimit, SuctionExponent } from './terms.js'
 import { softplus } from './van-genuchten-form.js'
 
 /** The numbers of a Fredlund–Xing curve. */
-export interface FredlundXingParameters {
-  /** Saturated water content. Unit: m³/m³. Range: (0, 1]. */
-  readonly saturated: WaterContent
+export interface FredlundXingParameters extends SaturatedLimit, SuctionExponent {
   /** Scale of the suction, near the air entry. Unit: cm. Range: (0, ∞). */
   readonly scaleSuction: SuctionHead
-  /** Exponent of the suction. Unit: 1. Range: (0, ∞). */
-  readonly n: number
   /** Exponent of the logarithm. Unit: 1. Range: (0, ∞). */
   readonly m: number
   /** Suction of the residual water, often 1500 kPa; leave it out for the curve without its correction factor. Unit: cm. Range: (0, ∞). */
   readonly residualSuction?: SuctionHead
 }
 
-const KIND = 'Fredlund and Xing 1994'
+const KIND = 'fredlund-xing-1994'
 
 /** 10⁶ kPa: the suction at which any medium is dry. */
 const DRY = 10197162.129779283

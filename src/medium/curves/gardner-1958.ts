@@ -1,7 +1,6 @@
 import type { InverseSuction, WaterCapacity } from '../../quantity/generated/inverse-suction.js'
 import type { Share } from '../../quantity/generated/share.js'
 import type { SuctionHead } from '../../quantity/generated/suction.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import {
@@ -14,13 +13,10 @@ import {
   waterContentOf,
 } from './curve-limits.js'
 import type { ConductiveModel } from './retention-model.js'
+import type { WaterLimits } from './terms.js'
 
 /** The numbers of an exponential medium. */
-export interface GardnerParameters {
-  /** Residual water content. Unit: m³/m³. Range: [0, 1). */
-  readonly residual: WaterContent
-  /** Saturated water content. Unit: m³/m³. Range: (0, 1]. */
-  readonly saturated: WaterContent
+export interface GardnerParameters extends WaterLimits {
   /** How fast water and conductivity fall with suction; one over it is the height to which the medium lifts water. Unit: 1/cm. Range: (0, ∞). */
   readonly alpha: InverseSuction
 }
@@ -55,7 +51,7 @@ export function gardner1958(parameters: GardnerParameters): ConductiveModel {
   const range = saturated - residual
   const logShare = (suction: number) => (finiteSuction(suction) > 0 ? -alpha * suction : 0)
   return {
-    kind: 'Gardner 1958',
+    kind: 'gardner-1958',
     parameters: { residual, saturated, alpha },
     saturated,
     residual,

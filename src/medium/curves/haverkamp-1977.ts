@@ -1,19 +1,15 @@
 import type { Share } from '../../quantity/generated/share.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { HAVERKAMP_COEFFICIENT } from '../domains.js'
 import { checkExponent, finiteSuction } from './curve-limits.js'
 import type { ConductiveModel } from './retention-model.js'
-import { retentionOf } from './van-genuchten-1980.js'
+import { retentionOf } from './retention-of.js'
+import type { WaterLimits } from './terms.js'
 import { logPower, softplus } from './van-genuchten-form.js'
 
 /** The numbers of a Haverkamp curve, for suctions in centimetres. */
-export interface HaverkampParameters {
-  /** Residual water content. Unit: m³/m³. Range: [0, 1). */
-  readonly residual: WaterContent
-  /** Saturated water content. Unit: m³/m³. Range: (0, 1]. */
-  readonly saturated: WaterContent
+export interface HaverkampParameters extends WaterLimits {
   /** Coefficient of the water content. Unit: cm^β. Range: (0, ∞). */
   readonly alpha: number
   /** Exponent of the suction in the water content. Unit: 1. Range: (0, ∞). */
@@ -57,7 +53,7 @@ export function haverkamp1977(parameters: HaverkampParameters): ConductiveModel 
   const retention = powerOver('alpha', alpha, 'beta', beta)
   const conduction = powerOver('conductivityA', conductivityA, 'conductivityGamma', conductivityGamma)
   return {
-    kind: 'Haverkamp 1977',
+    kind: 'haverkamp-1977',
     parameters: { residual, saturated, alpha, beta, conductivityA, conductivityGamma },
     ...retentionOf(retention, residual, saturated),
     relativeConductivity: (suction) =>

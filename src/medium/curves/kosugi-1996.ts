@@ -2,7 +2,6 @@ import { logNormalTail, normalTailInverse } from '../../numerics/normal-tail.js'
 import type { WaterCapacity } from '../../quantity/generated/inverse-suction.js'
 import type { Share } from '../../quantity/generated/share.js'
 import type { SuctionHead } from '../../quantity/generated/suction.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import {
@@ -16,19 +15,14 @@ import {
   waterContentOf,
 } from './curve-limits.js'
 import type { ConductiveModel } from './retention-model.js'
+import type { PoreConnection, WaterLimits } from './terms.js'
 
 /** The numbers of a Kosugi curve. */
-export interface KosugiParameters {
-  /** Residual water content. Unit: m³/m³. Range: [0, 1). */
-  readonly residual: WaterContent
-  /** Saturated water content. Unit: m³/m³. Range: (0, 1]. */
-  readonly saturated: WaterContent
+export interface KosugiParameters extends WaterLimits, PoreConnection {
   /** Suction at which half of the water between the two has gone. Unit: cm. Range: (0, ∞). */
   readonly medianSuction: SuctionHead
   /** Standard deviation of the logarithm of the suction. Unit: 1. Range: (0, ∞). */
   readonly sigma: number
-  /** Exponent of pore connection and tortuosity in the conductivity, 0.5 unless it was fitted. Unit: 1. Range: (-∞, ∞). */
-  readonly poreConnection?: number
 }
 
 /**
@@ -65,7 +59,7 @@ export function kosugi1996(parameters: KosugiParameters): ConductiveModel {
   const range = saturated - residual
   const deviation = (suction: number) => (Math.log(suction) - logMedian) / sigma
   return {
-    kind: 'Kosugi 1996',
+    kind: 'kosugi-1996',
     parameters: { residual, saturated, medianSuction, sigma, poreConnection },
     saturated,
     residual,

@@ -4,20 +4,17 @@ import { requireObject } from '../../quantity/require-object.js'
 import { checkExponent, checkScale } from './curve-limits.js'
 import { mualemOfFreeExponents } from './mualem-free-exponents.js'
 import type { RetentionModel } from './retention-model.js'
-import { retentionOf } from './van-genuchten-1980.js'
+import { retentionOf } from './retention-of.js'
+import type { PoreConnection, SaturatedLimit } from './terms.js'
 
 /** The numbers of a log-logistic retention curve. */
-export interface LogLogisticRetention {
+export interface LogLogisticRetention extends SaturatedLimit, PoreConnection {
   /** Water content that high suction leaves. Unit: m³/m³. Range: [0, 1). */
   readonly residual: WaterContent
-  /** Saturated water content. Unit: m³/m³. Range: (0, 1]. */
-  readonly saturated: WaterContent
   /** Suction at which half of the water between the two has gone. Unit: cm. Range: (0, ∞). */
   readonly halfSuction: SuctionHead
   /** Exponent of the suction. Unit: 1. Range: (0, ∞). */
   readonly slope: number
-  /** Exponent of pore connection and tortuosity in the conductivity, 0.5 unless it was fitted. Unit: 1. Range: (-∞, ∞). */
-  readonly poreConnection?: number
 }
 
 /**

@@ -1,25 +1,14 @@
-import type { InverseSuction } from '../../quantity/generated/inverse-suction.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { checkAlpha, checkExponent } from './curve-limits.js'
 import { mualemOfFreeExponents } from './mualem-free-exponents.js'
 import type { RetentionModel } from './retention-model.js'
-import { retentionOf } from './van-genuchten-1980.js'
+import { retentionOf } from './retention-of.js'
+import type { PoreConnection, SuctionExponent, SuctionScale, WaterLimits } from './terms.js'
 
 /** The numbers of a five-parameter retention curve. */
-export interface FiveParameterRetention {
-  /** Residual water content. Unit: m³/m³. Range: [0, 1). */
-  readonly residual: WaterContent
-  /** Saturated water content. Unit: m³/m³. Range: (0, 1]. */
-  readonly saturated: WaterContent
-  /** Scale of the suction. Unit: 1/cm. Range: (0, ∞). */
-  readonly alpha: InverseSuction
-  /** Exponent of the suction. Unit: 1. Range: (0, ∞). */
-  readonly n: number
+export interface FiveParameterRetention extends WaterLimits, PoreConnection, SuctionScale, SuctionExponent {
   /** Exponent of the whole, free of n. Unit: 1. Range: (0, ∞). */
   readonly m: number
-  /** Exponent of pore connection and tortuosity in the conductivity, 0.5 unless it was fitted. Unit: 1. Range: (-∞, ∞). */
-  readonly poreConnection?: number
 }
 
 /**
@@ -57,7 +46,7 @@ export function milksFontenoLarson1989(parameters: FiveParameterRetention): Rete
   const m = checkExponent('m', parameters.m)
   const curve = { logAlpha: Math.log(checkAlpha(alpha)), n, m }
   return {
-    kind: 'Milks, Fonteno and Larson 1989',
+    kind: 'milks-fonteno-larson-1989',
     parameters: { residual, saturated, alpha, n, m, poreConnection },
     ...retentionOf(curve, residual, saturated),
     ...mualemOfFreeExponents(curve, poreConnection),

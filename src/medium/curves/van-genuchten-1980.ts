@@ -1,35 +1,15 @@
-import type { InverseSuction, WaterCapacity } from '../../quantity/generated/inverse-suction.js'
 import type { Share } from '../../quantity/generated/share.js'
-import type { SuctionHead } from '../../quantity/generated/suction.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
-import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
-import {
-  checkAlpha,
-  checkConnection,
-  checkExponent,
-  checkLimits,
-  finiteSuction,
-  heldWaterContents,
-  logSaturation,
-  reachable,
-  waterContentOf,
-} from './curve-limits.js'
-import type { ConductiveModel, RetentionModel } from './retention-model.js'
-import { type Curve, conductingPart, fallAt, logSaturationAt, logSuctionOf } from './van-genuchten-form.js'
+import { checkAlpha, checkConnection, checkExponent, finiteSuction } from './curve-limits.js'
+import type { ConductiveModel } from './retention-model.js'
+import { retentionOf } from './retention-of.js'
+import type { PoreConnection, SuctionScale, WaterLimits } from './terms.js'
+import { type Curve, conductingPart, logSaturationAt } from './van-genuchten-form.js'
 
 /** The numbers of a van Genuchten curve with m = 1 - 1/n. */
-export interface VanGenuchtenParameters {
-  /** Residual water content. Unit: m³/m³. Range: [0, 1). */
-  readonly residual: WaterContent
-  /** Saturated water content. Unit: m³/m³. Range: (0, 1]. */
-  readonly saturated: WaterContent
-  /** Scale of the suction. Unit: 1/cm. Range: (0, ∞). */
-  readonly alpha: InverseSuction
+export interface VanGenuchtenParameters extends WaterLimits, PoreConnection, SuctionScale {
   /** Exponent; the larger, the more uniform the pores. Unit: 1. Range: (1, ∞). */
   readonly n: number
-  /** Exponent of pore connection and tortuosity in the conductivity, 0.5 unless it was fitted. Unit: 1. Range: (-∞, ∞). */
-  readonly poreConnection?: number
 }
 
 /**
@@ -66,38 +46,12 @@ export function vanGenuchten1980(parameters: VanGenuchtenParameters): Conductive
   const curve: Curve = { logAlpha: Math.log(checkAlpha(alpha)), n, m: 1 - 1 / n }
   const l = checkConnection(poreConnection, -2 / curve.m)
   return {
-    kind: 'van Genuchten 1980',
+    kind: 'van-genuchten-1980',
     parameters: { residual, saturated, alpha, n, poreConnection },
     ...retentionOf(curve, residual, saturated),
     relativeConductivity: (suction) =>
       (finiteSuction(suction) > 0
         ? Math.exp(l * logSaturationAt(curve, suction) + 2 * Math.log(conductingPart(curve, suction)))
         : 1) as Share,
-  }
-}
-
-/** The retention part of every model whose effective saturation is (1 + (αs)ⁿ)⁻ᵐ. */
-export function retentionOf(
-  curve: Curve,
-  residual: WaterContent,
-  saturated: WaterContent,
-): Omit<RetentionModel, 'kind' | 'parameters' | 'relativeConductivity'> {
-  checkLimits(residual, saturated)
-  const held = heldWaterContents(residual, saturated)
-  const range = saturated - residual
-  return {
-    saturated,
-    residual,
-    breakpoints: [],
-    waterContent: (suction: SuctionHead) =>
-      finiteSuction(suction) > 0 ? waterContentOf(logSaturationAt(curve, suction), residual, saturated) : saturated,
-    capacity: (suction: SuctionHead) =>
-      (finiteSuction(suction) > 0 ? range * fallAt(curve, suction) : 0) as WaterCapacity,
-    suction: (waterContent: WaterContent) =>
-      reachable(
-        Math.exp(logSuctionOf(curve, logSaturation(numberIn(waterContent, held), residual, saturated))),
-        waterContent,
-        held,
-      ),
   }
 }

@@ -1,20 +1,13 @@
-import type { InverseSuction } from '../../quantity/generated/inverse-suction.js'
 import type { Share } from '../../quantity/generated/share.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { checkAlpha, checkConnection, checkExponent, finiteSuction } from './curve-limits.js'
 import type { ConductiveModel } from './retention-model.js'
-import { retentionOf } from './van-genuchten-1980.js'
+import { retentionOf } from './retention-of.js'
+import type { SuctionScale, WaterLimits } from './terms.js'
 import { type Curve, conductingPart, logSaturationAt } from './van-genuchten-form.js'
 
 /** The numbers of a van Genuchten curve with m = 1 - 2/n. */
-export interface VanGenuchtenBurdineParameters {
-  /** Residual water content. Unit: m³/m³. Range: [0, 1). */
-  readonly residual: WaterContent
-  /** Saturated water content. Unit: m³/m³. Range: (0, 1]. */
-  readonly saturated: WaterContent
-  /** Scale of the suction. Unit: 1/cm. Range: (0, ∞). */
-  readonly alpha: InverseSuction
+export interface VanGenuchtenBurdineParameters extends WaterLimits, SuctionScale {
   /** Exponent. Unit: 1. Range: (2, ∞). */
   readonly n: number
   /** Exponent of pore connection and tortuosity in the conductivity, 2 unless it was fitted. Unit: 1. Range: (-∞, ∞). */
@@ -52,7 +45,7 @@ export function vanGenuchtenBurdine1980(parameters: VanGenuchtenBurdineParameter
   const curve: Curve = { logAlpha: Math.log(checkAlpha(alpha)), n, m: 1 - 2 / n }
   const l = checkConnection(poreConnection, -1 / curve.m)
   return {
-    kind: 'van Genuchten and Burdine 1980',
+    kind: 'van-genuchten-burdine-1980',
     parameters: { residual, saturated, alpha, n, poreConnection },
     ...retentionOf(curve, residual, saturated),
     relativeConductivity: (suction) =>

@@ -43,7 +43,7 @@ export interface RetentionChoice {
  *   forms: [formVanGenuchten1980, formCampbell1974],
  *   points: readings.map(([s, w]) => ({ suction: centimetresOfSuction(s), waterContent: waterContent(w) })),
  * })
- * choice.best.model.kind // => 'van Genuchten 1980'
+ * choice.best.model.kind // => 'van-genuchten-1980'
  * ```
  */
 export function chooseRetentionModel(input: RetentionChoiceRequest): RetentionChoice {

@@ -1,8 +1,8 @@
 import type { LeastSquaresMinimum } from '../../numerics/levenberg-marquardt.js'
-import type { Finding } from '../../quantity/finding.js'
 import type { HydraulicConductivity } from '../../quantity/generated/hydraulic-conductivity.js'
 import type { WaterContentChange } from '../../quantity/generated/water-content.js'
 import type { RetentionModel } from '../curves/retention-model.js'
+import type { MediumFinding } from '../medium-finding.js'
 import type { FitProblem } from './fit-problem.js'
 import { type FittedParameter, type Knowledge, parameterKnowledge } from './fit-statistics.js'
 
@@ -27,7 +27,7 @@ export interface RetentionFit {
   /** Steps that the search took. Unit: 1. */
   readonly iterations: number
   /** What to mind when the curve is used. */
-  readonly warnings: readonly Finding[]
+  readonly findings: readonly MediumFinding[]
 }
 
 /** The smallest mean square that counts, in units of the uncertainty of a point: far below any reading. */
@@ -53,47 +53,34 @@ export function fitResult(problem: FitProblem, end: LeastSquaresMinimum): Retent
     aicc: count * Math.log(Math.max(end.sumOfSquares / count, EXACT)) + 2 * k + (2 * k * (k + 1)) / (count - k - 1),
     points,
     iterations: end.iterations,
-    warnings: warningsOf(problem, end, knowledge),
+    findings: findingsOf(problem, end, knowledge),
   }
 }
 
-function warningsOf({ covered, form }: FitProblem, end: LeastSquaresMinimum, { parameters }: Knowledge): Finding[] {
-  const findings: Finding[] = []
-  for (const { name, value, unit, standardError, fixed } of parameters) {
-    if (standardError !== undefined || fixed) continue
-    findings.push({
-      code: 'at-limit',
-      level: 'note',
-      message: `${name} ended at ${value} ${unit}, the limit of what is possible, so it has no standard error`,
-      about: name,
-      value,
-      unit,
-    })
-  }
+function findingsOf(
+  { covered, form }: FitProblem,
+  end: LeastSquaresMinimum,
+  { parameters }: Knowledge,
+): MediumFinding[] {
+  const found: MediumFinding[] = parameters
+    .filter(({ standardError, fixed }) => standardError === undefined && !fixed)
+    .map(({ name, value, unit }) => ({ code: 'at-limit', level: 'note', about: name, value, unit }))
   const [saturated = 0, residual = 0] = end.parameters
-  const left = (covered.minWaterContent - residual) / (saturated - residual)
-  if (form.hasResidual && left > 0.3) {
-    findings.push({
+  const share = (water: number) => water / (saturated - residual)
+  const left = share(covered.minWaterContent - residual)
+  if (form.hasResidual && left > 0.3)
+    found.push({
       code: 'residual-extrapolated',
       level: 'caution',
-      message: `the driest point still holds ${Math.round(left * 100)} % of the water between residual and saturated: the dry end is extrapolated, do not use it beyond ${covered.maxSuction} cm`,
       about: 'residual',
-      value: residual,
-      unit: 'm³/m³',
+      value: left,
+      max: covered.maxSuction,
+      unit: '1',
     })
-  }
-  const lacking = (saturated - covered.maxWaterContent) / (saturated - residual)
-  if (lacking > 0.1) {
-    findings.push({
-      code: 'saturation-extrapolated',
-      level: 'caution',
-      message: `the wettest point lacks ${Math.round(lacking * 100)} % of the water between residual and saturated: measure saturation, or fix it`,
-      about: 'saturated',
-      value: saturated,
-      unit: 'm³/m³',
-    })
-  }
-  return findings
+  const lacking = share(saturated - covered.maxWaterContent)
+  if (lacking > 0.1)
+    found.push({ code: 'saturation-extrapolated', level: 'caution', about: 'saturated', value: lacking, unit: '1' })
+  return found
 }
 
 function rootMeanSquare(values: Float64Array): number {

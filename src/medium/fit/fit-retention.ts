@@ -17,7 +17,7 @@ import { fitResult, type RetentionFit } from './fit-result.js'
  * those at saturation and the exponent of pore connection (−1.99 to 10) are fitted too.
  *
  * @param request - Points, model and what is known already.
- * @returns The curve with standard errors, correlation, misfit and warnings.
+ * @returns The curve with standard errors, correlation, misfit and findings.
  * @throws `DomainError` outside the ranges; `InputError` when the points cannot tell a parameter, with its name and the reason;
  * `ConvergenceError` when the search does not end.
  * @validity Standard errors are first-order and assume independent points; points of one drying run are not quite independent.

@@ -40,7 +40,7 @@ const UNKNOWN = {
   share: 0.5,
   connection: 10,
   suction: 2.3,
-  'inverse suction': 2.3,
+  'inverse-suction': 2.3,
   exponent: 2.3,
   conductivity: 4.6,
 }
@@ -94,7 +94,7 @@ function axesOf({ form }: FitProblem, place: readonly number[]): Axis[] {
   ]
   form.shape.forEach((parameter, i) => {
     const t = rest[i]!
-    const unit = { suction: 'cm', 'inverse suction': '1/cm', exponent: '1', share: '1' }[parameter.role]
+    const unit = { suction: 'cm', 'inverse-suction': '1/cm', exponent: '1', share: '1' }[parameter.role]
     const [value, slope] = [naturalValue(parameter, t), naturalSlope(parameter, t)]
     axes.push({ name: parameter.name, unit, role: parameter.role, value, slope })
   })

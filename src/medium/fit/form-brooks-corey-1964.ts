@@ -1,11 +1,11 @@
 import type { SuctionHead } from '../../quantity/generated/suction.js'
 import { brooksCorey1964 } from '../curves/brooks-corey-1964.js'
-import { connected } from './form-van-genuchten-1980.js'
+import { connected } from './connected.js'
 import type { RetentionForm } from './retention-form.js'
 
 /** How `brooksCorey1964` is fitted. */
 export const formBrooksCorey1964: RetentionForm = {
-  kind: 'Brooks and Corey 1964',
+  kind: 'brooks-corey-1964',
   hasResidual: true,
   conducts: true,
   shape: [

@@ -4,7 +4,7 @@ import type { RetentionForm } from './retention-form.js'
 
 /** How `campbell1974` is fitted. */
 export const formCampbell1974: RetentionForm = {
-  kind: 'Campbell 1974',
+  kind: 'campbell-1974',
   hasResidual: false,
   conducts: true,
   shape: [

@@ -1,19 +1,19 @@
 import type { InverseSuction } from '../../quantity/generated/inverse-suction.js'
 import type { Share } from '../../quantity/generated/share.js'
 import { durner1994 } from '../curves/durner-1994.js'
-import { connected } from './form-van-genuchten-1980.js'
+import { connected } from './connected.js'
 import type { RetentionForm } from './retention-form.js'
 
 /** How `durner1994` is fitted: the coarse family is the one with the larger alpha. */
 export const formDurner1994: RetentionForm = {
-  kind: 'Durner 1994',
+  kind: 'durner-1994',
   hasResidual: true,
   conducts: true,
   shape: [
     { name: 'coarseShare', role: 'share', trials: [0.25, 0.5, 0.75] },
-    { name: 'coarseAlpha', role: 'inverse suction', trials: 5 },
+    { name: 'coarseAlpha', role: 'inverse-suction', trials: 5 },
     { name: 'coarseN', role: 'exponent', least: 1, most: 30, trials: [1.3, 3] },
-    { name: 'fineAlpha', role: 'inverse suction', trials: 5 },
+    { name: 'fineAlpha', role: 'inverse-suction', trials: 5 },
     { name: 'fineN', role: 'exponent', least: 1, most: 30, trials: [1.2, 2] },
   ],
   minConnection: -1.99,

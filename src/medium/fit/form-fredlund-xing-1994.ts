@@ -7,7 +7,7 @@ const RESIDUAL_SUCTION = 15295.743194668923 as SuctionHead
 
 /** How `fredlundXing1994` is fitted, with a residual suction of 1500 kPa. */
 export const formFredlundXing1994: RetentionForm = {
-  kind: 'Fredlund and Xing 1994',
+  kind: 'fredlund-xing-1994',
   hasResidual: false,
   conducts: false,
   shape: [

@@ -1,11 +1,11 @@
 import type { SuctionHead } from '../../quantity/generated/suction.js'
 import { kosugi1996 } from '../curves/kosugi-1996.js'
-import { connected } from './form-van-genuchten-1980.js'
+import { connected } from './connected.js'
 import type { RetentionForm } from './retention-form.js'
 
 /** How `kosugi1996` is fitted. */
 export const formKosugi1996: RetentionForm = {
-  kind: 'Kosugi 1996',
+  kind: 'kosugi-1996',
   hasResidual: true,
   conducts: true,
   shape: [

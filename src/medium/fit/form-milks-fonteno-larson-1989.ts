@@ -4,11 +4,11 @@ import type { RetentionForm } from './retention-form.js'
 
 /** How `milksFontenoLarson1989` is fitted. */
 export const formMilksFontenoLarson1989: RetentionForm = {
-  kind: 'Milks, Fonteno and Larson 1989',
+  kind: 'milks-fonteno-larson-1989',
   hasResidual: true,
   conducts: false,
   shape: [
-    { name: 'alpha', role: 'inverse suction', trials: 8 },
+    { name: 'alpha', role: 'inverse-suction', trials: 8 },
     { name: 'n', role: 'exponent', least: 0, most: 30, trials: [0.6, 1.2, 2.5, 5] },
     { name: 'm', role: 'exponent', least: 0, most: 30, trials: [0.1, 0.4, 1, 3] },
   ],

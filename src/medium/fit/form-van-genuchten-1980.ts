@@ -1,22 +1,18 @@
 import type { InverseSuction } from '../../quantity/generated/inverse-suction.js'
 import { vanGenuchten1980 } from '../curves/van-genuchten-1980.js'
+import { connected } from './connected.js'
 import type { RetentionForm } from './retention-form.js'
 
 /** How `vanGenuchten1980` is fitted. */
 export const formVanGenuchten1980: RetentionForm = {
-  kind: 'van Genuchten 1980',
+  kind: 'van-genuchten-1980',
   hasResidual: true,
   conducts: true,
   shape: [
-    { name: 'alpha', role: 'inverse suction', trials: 10 },
+    { name: 'alpha', role: 'inverse-suction', trials: 10 },
     { name: 'n', role: 'exponent', least: 1, most: 30, trials: [1.08, 1.2, 1.5, 2, 3, 6] },
   ],
   minConnection: -1.99,
   make: (saturated, residual, [alpha = 0, n = 0], connection) =>
     vanGenuchten1980({ residual, saturated, alpha: alpha as InverseSuction, n, ...connected(connection) }),
-}
-
-/** The pore connection as a property that is absent when it is not known. */
-export function connected(poreConnection: number | undefined): { poreConnection?: number } {
-  return poreConnection === undefined ? {} : { poreConnection }
 }

@@ -1,15 +1,15 @@
 import type { InverseSuction } from '../../quantity/generated/inverse-suction.js'
 import { vanGenuchtenBurdine1980 } from '../curves/van-genuchten-burdine-1980.js'
-import { connected } from './form-van-genuchten-1980.js'
+import { connected } from './connected.js'
 import type { RetentionForm } from './retention-form.js'
 
 /** How `vanGenuchtenBurdine1980` is fitted. */
 export const formVanGenuchtenBurdine1980: RetentionForm = {
-  kind: 'van Genuchten and Burdine 1980',
+  kind: 'van-genuchten-burdine-1980',
   hasResidual: true,
   conducts: true,
   shape: [
-    { name: 'alpha', role: 'inverse suction', trials: 10 },
+    { name: 'alpha', role: 'inverse-suction', trials: 10 },
     { name: 'n', role: 'exponent', least: 2, most: 30, trials: [2.08, 2.2, 2.5, 3, 4, 7] },
   ],
   minConnection: -0.99,

@@ -30,7 +30,7 @@ export interface RetentionForm {
 /** One number that shapes a retention curve. */
 export type ShapeParameter =
   /** A suction in cm or its inverse, sought on a logarithmic scale across the measured suctions. */
-  | { readonly name: string; readonly role: 'suction' | 'inverse suction'; readonly trials: number }
+  | { readonly name: string; readonly role: 'suction' | 'inverse-suction'; readonly trials: number }
   /** An exponent above `least`, sought on the logarithmic scale of its excess, up to `most`. */
   | {
       readonly name: string

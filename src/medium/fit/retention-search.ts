@@ -30,7 +30,7 @@ export function searchRange(parameter: ShapeParameter, minSuction: number, maxSu
   switch (parameter.role) {
     case 'suction':
       return { low, high }
-    case 'inverse suction':
+    case 'inverse-suction':
       return { low: -high, high: -low }
     case 'exponent':
       return { low: Math.log(0.005), high: Math.log(parameter.most - parameter.least) }

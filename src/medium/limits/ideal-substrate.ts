@@ -1,15 +1,13 @@
-import type { Finding } from '../../quantity/finding.js'
 import { requireObject } from '../../quantity/require-object.js'
+import type { MediumFinding } from '../medium-finding.js'
 import type { WaterClasses } from './water-classes.js'
 
 const IDEAL = [
-  { about: 'totalPoreSpace', words: 'total pore space', min: 0.85, max: 1 },
-  { about: 'airCapacity', words: 'air capacity', min: 0.2, max: 0.3 },
-  { about: 'easilyAvailableWater', words: 'easily available water', min: 0.2, max: 0.3 },
-  { about: 'waterBufferingCapacity', words: 'water buffering capacity', min: 0.04, max: 0.1 },
+  { about: 'totalPoreSpace', min: 0.85, max: 1 },
+  { about: 'airCapacity', min: 0.2, max: 0.3 },
+  { about: 'easilyAvailableWater', min: 0.2, max: 0.3 },
+  { about: 'waterBufferingCapacity', min: 0.04, max: 0.1 },
 ] as const
-
-const SOURCE = 'de-boodt-1972 [not confirmed, source not seen]'
 
 /**
  * Which air and water classes of a medium lie outside the ranges of an ideal substrate: total pore space from 85 %, air capacity 20
@@ -32,22 +30,13 @@ const SOURCE = 'de-boodt-1972 [not confirmed, source not seen]'
  * outsideIdealSubstrate(classes).map((finding) => finding.about) // => ['waterBufferingCapacity']
  * ```
  */
-export function outsideIdealSubstrate(classes: WaterClasses): Finding[] {
+export function outsideIdealSubstrate(classes: WaterClasses): MediumFinding[] {
   requireObject(classes, 'classes')
-  const findings: Finding[] = []
-  for (const { about, words, min, max } of IDEAL) {
-    const value = classes[about]
-    // A range that a rounded percentage meets is met.
-    if (value >= min - 1e-12 && value <= max + 1e-12) continue
-    findings.push({
-      code: 'outside-ideal-substrate',
-      level: 'note',
-      message: `${words} is ${(100 * value).toFixed(1)} % of the volume; an ideal substrate has ${100 * min} to ${100 * max} %`,
-      about,
-      value,
-      unit: '1',
-      source: SOURCE,
-    })
-  }
-  return findings
+  // A range that a rounded percentage meets is met.
+  const outside = IDEAL.filter(
+    ({ about, min, max }) => !(classes[about] >= min - 1e-12 && classes[about] <= max + 1e-12),
+  )
+  return outside.map(({ about, min, max }) => {
+    return { code: 'outside-ideal-substrate', level: 'note', about, value: classes[about], min, max, unit: '1' }
+  })
 }

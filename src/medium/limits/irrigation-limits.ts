@@ -29,7 +29,7 @@ const END_OF_BUFFER = 100 as SuctionHead
  * ```
  *
  * @param request - Container, medium and needs.
- * @returns The two points, what binds each, and warnings.
+ * @returns The two points, what binds each, and findings.
  * @throws `DomainError` outside the ranges; `InputError` when neither depletion nor suction is given, or when the needs contradict
  * the medium.
  * @validity Water at rest, one medium of even packing, no hysteresis.
@@ -45,7 +45,7 @@ const END_OF_BUFFER = 100 as SuctionHead
  * })
  * const container = boxContainer({ length: centimetres(100), width: centimetres(15), height: centimetres(7.5) })
  * const limits = irrigationLimits({ container, medium, depletion: percent(25), maxSuction: centimetresOfSuction(30) })
- * limits.full // => { waterContent: 0.870978, limit: 'container capacity' }
+ * limits.full // => { waterContent: 0.870978, limit: 'container-capacity' }
  * limits.refill.limit // => 'depletion'
  * ```
  */
@@ -55,14 +55,14 @@ export function irrigationLimits(request: LimitsRequest): IrrigationLimits {
   const porosity = checkPorosity(request.porosity, medium)
   const capacity: WaterLimit = {
     waterContent: meanWaterContentAtRest({ container, medium }) as WaterContent,
-    limit: 'container capacity',
+    limit: 'container-capacity',
   }
   const considered = [capacity]
   let full = capacity
   if (minAir !== undefined) {
     const airy: WaterLimit = {
       waterContent: (porosity - numberIn(minAir, MIN_AIR)) as WaterContent,
-      limit: 'least air',
+      limit: 'min-air',
     }
     considered.push(airy)
     if (airy.waterContent < full.waterContent) full = airy
@@ -101,5 +101,5 @@ export function irrigationLimits(request: LimitsRequest): IrrigationLimits {
     ...(conductivity ? { conductivityAtRefill: conductivity(middle) } : {}),
     waterBetween: ((full.waterContent - refill.waterContent) * container.volume) as Volume,
   }
-  return { ...limits, warnings: limitFindings(request, limits, porosity - capacity.waterContent) }
+  return { ...limits, findings: limitFindings(request, limits, porosity - capacity.waterContent) }
 }

@@ -7,10 +7,9 @@ import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { requireObject } from '../../quantity/require-object.js'
-import type { Container } from '../container/container.js'
 import { meanWaterContentAtRest } from '../container/container-water.js'
-import type { RetentionModel } from '../curves/retention-model.js'
 import { HEIGHT, REFILL_DEPLETION } from '../domains.js'
+import type { MediumInContainer } from '../terms.js'
 
 /** The water that plants may use and how much of it. */
 export interface AllowedDepletion {
@@ -56,11 +55,7 @@ export function refillPointByDepletion(limits: AllowedDepletion): WaterContent {
 }
 
 /** A container and the suction that its plants may feel. */
-export interface AllowedSuction {
-  /** The space that the medium fills. */
-  readonly container: Container
-  /** How the medium holds water. */
-  readonly medium: RetentionModel
+export interface AllowedSuction extends MediumInContainer {
   /** Largest suction before watering. Unit: cm. Range: [0, ∞). */
   readonly maxSuction: SuctionHead
   /** Height above the bottom where it is meant; left out, half of the medium. Unit: cm. Range: [0, ∞). */

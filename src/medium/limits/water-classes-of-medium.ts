@@ -2,16 +2,11 @@ import type { Porosity } from '../../quantity/generated/share.js'
 import type { SuctionHead } from '../../quantity/generated/suction.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { checkPorosity } from '../container/water-and-air.js'
-import type { RetentionModel } from '../curves/retention-model.js'
+import type { KnownPorosity, RetainingMedium } from '../terms.js'
 import { type WaterClasses, waterClassesDeBoodt1972 } from './water-classes.js'
 
 /** A medium and, where it is known, its porosity. */
-export interface MediumOfPorosity {
-  /** How the medium holds water. */
-  readonly medium: RetentionModel
-  /** Total porosity; left out, the saturated water content of the curve. Unit: 1. Range: (0, 1]. */
-  readonly porosity?: Porosity
-}
+export interface MediumOfPorosity extends RetainingMedium, KnownPorosity {}
 
 /**
  * Air and water classes after De Boodt and Verdonck (1972) of a medium whose retention curve is known.

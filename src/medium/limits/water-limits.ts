@@ -1,20 +1,13 @@
-import type { Finding } from '../../quantity/finding.js'
 import type { Length } from '../../quantity/generated/length.js'
-import type { AirFilledPorosity, DepletionFraction, Porosity, Share } from '../../quantity/generated/share.js'
+import type { AirFilledPorosity, DepletionFraction, Share } from '../../quantity/generated/share.js'
 import type { SuctionHead } from '../../quantity/generated/suction.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
-import type { Container } from '../container/container.js'
-import type { RetentionModel } from '../curves/retention-model.js'
+import type { MediumFinding } from '../medium-finding.js'
+import type { KnownPorosity, MeanWaterContent, MediumInContainer } from '../terms.js'
 
 /** A container, its medium and what its plants need; at least one of depletion and suction. */
-export interface LimitsRequest {
-  /** The space that the medium fills. */
-  readonly container: Container
-  /** How the medium holds water. */
-  readonly medium: RetentionModel
-  /** Total porosity; left out, the saturated water content of the curve. Unit: 1. Range: (0, 1]. */
-  readonly porosity?: Porosity
+export interface LimitsRequest extends MediumInContainer, KnownPorosity {
   /** Least air-filled porosity, mean of the container; left out, any. Unit: 1. Range: [0, 1). */
   readonly minAir?: AirFilledPorosity
   /** Management allowed depletion. Unit: 1. Range: [0, 1). */
@@ -28,12 +21,10 @@ export interface LimitsRequest {
 }
 
 /** What may set a full or a refill point. */
-export type LimitName = 'container capacity' | 'least air' | 'depletion' | 'suction'
+export type LimitName = 'container-capacity' | 'min-air' | 'depletion' | 'suction'
 
 /** A full or a refill point and what sets it. */
-export interface WaterLimit {
-  /** Mean water content. Unit: m³/m³. */
-  readonly waterContent: WaterContent
+export interface WaterLimit extends MeanWaterContent {
   /** Which of the limits binds. */
   readonly limit: LimitName
 }
@@ -55,5 +46,5 @@ export interface IrrigationLimits {
   /** Water in the whole container from the refill to the full point. Unit: L. */
   readonly waterBetween: Volume
   /** What to know before using the limits. */
-  readonly warnings: readonly Finding[]
+  readonly findings: readonly MediumFinding[]
 }

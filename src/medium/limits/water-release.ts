@@ -6,11 +6,10 @@ import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { requireObject } from '../../quantity/require-object.js'
 import type { RetentionModel } from '../curves/retention-model.js'
+import type { RetainingMedium } from '../terms.js'
 
 /** A medium between two suctions. */
-export interface SuctionInterval {
-  /** How the medium holds water. */
-  readonly medium: RetentionModel
+export interface SuctionInterval extends RetainingMedium {
   /** The smaller suction. Unit: cm. Range: [0, ∞). */
   readonly from: SuctionHead
   /** The larger suction. Unit: cm. Range: [0, ∞). */

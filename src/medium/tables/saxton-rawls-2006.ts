@@ -1,6 +1,5 @@
 import { MASS_FRACTION } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import type { Finding } from '../../quantity/finding.js'
 import type { BulkDensity } from '../../quantity/generated/density.js'
 import type { HydraulicConductivity } from '../../quantity/generated/hydraulic-conductivity.js'
 import type { Pressure } from '../../quantity/generated/pressure.js'
@@ -9,6 +8,8 @@ import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { type Validity, validityOf } from '../../quantity/validity.js'
+import type { MediumFinding } from '../medium-finding.js'
+import type { SaturatedFlow } from '../terms.js'
 
 /** The texture of a soil. */
 export interface SoilTexture {
@@ -21,7 +22,7 @@ export interface SoilTexture {
 }
 
 /** What a soil of this texture holds and conducts on average. */
-export interface SoilFromTexture {
+export interface SoilFromTexture extends SaturatedFlow {
   /** Water content at 1500 kPa. Unit: m³/m³. */
   readonly at1500kPa: WaterContent
   /** Water content at 33 kPa. Unit: m³/m³. */
@@ -32,12 +33,10 @@ export interface SoilFromTexture {
   readonly airEntryTension: Pressure
   /** Slope of the logarithmic curve of tension and moisture, λ. Unit: 1. */
   readonly lambda: number
-  /** Unit: cm/h. */
-  readonly saturatedConductivity: HydraulicConductivity
   /** Dry bulk density. Unit: g/cm³. */
   readonly bulkDensity: BulkDensity
   /** Inputs outside the measured span, and other things to mind. */
-  readonly warnings: readonly Finding[]
+  readonly findings: readonly MediumFinding[]
 }
 
 /** Where the regressions of Saxton and Rawls (2006) were made [not confirmed, source not seen]. */
@@ -60,7 +59,7 @@ export const validitySaxtonRawls2006: Validity = {
  * reproduced; 1.238 is found in copies. Ks is in mm/h.
  *
  * @param texture - Sand, clay and organic matter.
- * @returns Water contents, air entry, slope, conductivity, density and warnings.
+ * @returns Water contents, air entry, slope, conductivity, density and findings.
  * @throws `DomainError` outside the ranges; `InputError` when sand and clay exceed the whole, or when the regressions give contents
  * in an impossible order.
  * @validity Agricultural mineral soils with at most 60 % clay and 8 % organic matter; never growing media. A regression: a single
@@ -106,20 +105,11 @@ export function soilFromTextureSaxtonRawls2006(texture: SoilTexture): SoilFromTe
     // 1930 (θs - θ33)^(3 - λ) is in mm/h.
     saturatedConductivity: (193 * (saturated - theta33) ** (3 - lambda)) as HydraulicConductivity,
     bulkDensity: (2.65 * (1 - saturated)) as BulkDensity,
-    warnings: [...validityOf(validitySaxtonRawls2006, { clay: C, organicMatter: organic }), ...negativeEntry(airEntry)],
+    findings: [...validityOf(validitySaxtonRawls2006, { clay: C, organicMatter: organic }), ...negativeEntry(airEntry)],
   }
 }
 
-function negativeEntry(airEntry: number): Finding[] {
+function negativeEntry(airEntry: number): MediumFinding[] {
   if (airEntry >= 0) return []
-  return [
-    {
-      code: 'no-air-entry',
-      level: 'note',
-      message: `the regression gives an air entry of ${airEntry.toFixed(2)} kPa; take it as zero: coarse pores drain at once`,
-      about: 'airEntryTension',
-      value: airEntry,
-      unit: 'kPa',
-    },
-  ]
+  return [{ code: 'no-air-entry', level: 'note', about: 'airEntryTension', value: airEntry, unit: 'kPa' }]
 }

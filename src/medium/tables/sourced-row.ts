@@ -6,30 +6,30 @@ export interface SourcedRow {
   /** The work by its key and the place in it: `evans-1996, abstract`. `sourceInFull()` writes it out. */
   readonly source: string
   /**
-   * `read`: the numbers were seen in a copy of the table; `confirmed`: public code or text that cites it has the same numbers; `not
-   * confirmed`: neither, look them up before you rely on them.
+   * `read`: the numbers were seen in a copy of the table; `confirmed`: public code or text that cites it has the same numbers;
+   * `not-confirmed`: neither, look them up before you rely on them.
    */
-  readonly known: 'read' | 'confirmed' | 'not confirmed'
+  readonly known: 'read' | 'confirmed' | 'not-confirmed'
 }
 
 /** The texture classes of the United States Department of Agriculture. */
 export type TextureClass =
   | 'sand'
-  | 'loamy sand'
-  | 'sandy loam'
+  | 'loamy-sand'
+  | 'sandy-loam'
   | 'loam'
   | 'silt'
-  | 'silt loam'
-  | 'sandy clay loam'
-  | 'clay loam'
-  | 'silty clay loam'
-  | 'sandy clay'
-  | 'silty clay'
+  | 'silt-loam'
+  | 'sandy-clay-loam'
+  | 'clay-loam'
+  | 'silty-clay-loam'
+  | 'sandy-clay'
+  | 'silty-clay'
   | 'clay'
 
 /**
  * The row of a table by a name that is only known when the program runs. With a name in the source text write `table.loam` or
- * `table['clay loam']` instead: the compiler then checks it.
+ * `table['clay-loam']` instead: the compiler then checks it.
  *
  * @param table - One of the tables of this package.
  * @param name - The name of a row.

@@ -6,15 +6,14 @@ import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { optionsOf } from '../../quantity/options-of.js'
 import { checkMass, checkMedium, findingsOfShares, refuseRise } from '../bench/bench-readings.js'
 import type { BenchShares } from '../bench/weighed-pot-test.js'
+import type { OvenDryMass } from '../terms.js'
 
 /** The three readings of a drained medium. Masses are those of the medium, without the container. */
-export interface DrainedMedium {
+export interface DrainedMedium extends OvenDryMass {
   /** Volume after draining. Unit: L. Range: (0, ∞). */
   readonly drainedVolume: Volume
   /** Mass after draining. Unit: g. Range: [0, ∞). */
   readonly drainedMass: Mass
-  /** Mass when oven-dry. Unit: g. Range: [0, ∞). */
-  readonly dryMass: Mass
 }
 
 /**
@@ -29,7 +28,7 @@ export interface DrainedMedium {
  * volume of water.
  *
  * @param medium - Volume after draining, wet and dry mass.
- * @returns The shares and warnings.
+ * @returns The shares and findings.
  * @throws `DomainError` outside the ranges; `InputError` when the dry mass is zero or above the wet one, or when the regression
  * leaves no pores or no room for the air.
  * @validity Not for media with many closed pores, such as expanded polystyrene.
@@ -64,6 +63,6 @@ export function drainedMediumRegression1991(medium: DrainedMedium): BenchShares 
     airSpace: air as AirFilledPorosity,
     containerCapacity: (pores - air) as WaterContent,
     totalPorosity: pores as Porosity,
-    warnings: findingsOfShares(pores, volumeWeight / 1000),
+    findings: findingsOfShares(pores, volumeWeight / 1000),
   }
 }

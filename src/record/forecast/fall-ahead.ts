@@ -4,9 +4,10 @@ import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterContentChange } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
+import type { ProbedVolume } from '../terms.js'
 import { expectedFalls, fallBetween } from './clock-rates.js'
 import { ringOf, unitOfMiss } from './learn-dry-down.js'
-import type { LevelState } from './level-state.js'
+import type { LearntLevel } from './level-state.js'
 import { type UnknownForecast, whereNow } from './present-level.js'
 import { bandsOf } from './score-ring.js'
 
@@ -28,9 +29,7 @@ const SUBSTRATE: Domain = {
 }
 
 /** A state and the time that is asked about. */
-export interface FallAheadInput {
-  /** What was learnt, by the reducer of `forecastLevel`. */
-  readonly state: LevelState
+export interface FallAheadInput extends LearntLevel {
   /** Time ahead; an hour by default. Unit: s. Range: (0, 86400]. */
   readonly ahead?: Duration
 }
@@ -82,10 +81,7 @@ export function fallAhead(input: FallAheadInput): FallAhead {
 }
 
 /** A state, the time that is asked about, and the volume of medium. */
-export interface WaterUseAheadInput extends FallAheadInput {
-  /** Volume of medium that the probe stands for. Unit: L. Range: (0, ∞). */
-  readonly substrateVolume: Volume
-}
+export interface WaterUseAheadInput extends ProbedVolume, FallAheadInput {}
 
 /** How much water leaves the medium, or why that is not known. */
 export type WaterUseAhead =

@@ -5,6 +5,12 @@ import { BINS, type ClockFalls, newFalls } from './clock-rates.js'
 import { MAX_POINTS, type RecentPoint } from './recent-level.js'
 import { newRing, restoredRing, type ScoreRing } from './score-ring.js'
 
+/** What is known of a level. */
+export interface LearntLevel {
+  /** What was learnt, by the reducer of `forecastLevel`. */
+  readonly state: LevelState
+}
+
 /** Where a probe stands: nothing to go by, in the rise of a shot, draining after one, or drying. */
 export type LevelPhase = 'no-reading' | 'shot' | 'draining' | 'drying'
 

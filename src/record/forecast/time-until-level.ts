@@ -5,7 +5,7 @@ import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { expectedFalls, FARTHEST, timeToFall } from './clock-rates.js'
 import { fixedUnit, ringOf } from './learn-dry-down.js'
-import type { LevelState } from './level-state.js'
+import type { LearntLevel } from './level-state.js'
 import { type UnknownForecast, whereNow } from './present-level.js'
 import { bandsOf } from './score-ring.js'
 
@@ -19,9 +19,7 @@ const LEVEL: Domain = {
 }
 
 /** A state and a level below the present one. */
-export interface TimeUntilLevelInput {
-  /** What was learnt, by the reducer of `forecastLevel`. */
-  readonly state: LevelState
+export interface TimeUntilLevelInput extends LearntLevel {
   /** Water content that is waited for, such as the refill point. Unit: m³/m³. Range: [-1, 2]. */
   readonly level: WaterContent
 }

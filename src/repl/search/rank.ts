@@ -1,3 +1,4 @@
+import { minOf } from '../../quantity/extremes.js'
 import { stem, type Term, termsOf, wordsOf } from './words.js'
 
 /** What can be found, in the order in which it is shown. */
@@ -43,6 +44,8 @@ export function indexOf(pages: readonly { readonly page: Found; readonly texts: 
 
 const BEGINNING = 0.7
 const SLIP = 0.4
+/** How much more a name made of all the words weighs than a name of one word. */
+const CALLED = 2
 /** A page with less than this share of the best of its kind is left out, and one far below the best of all. */
 const LEAST = 0.2
 const LEAST_OF_ALL = 0.12
@@ -63,7 +66,7 @@ export function find(index: Index, query: string, most = 12): Found[] {
   const typed = query.replace(/\s+/g, '').toLowerCase()
   const ranked = [...score]
     .map(([at, { sum, terms: met }]) => {
-      const page = index.pages[at] as Found
+      const page = index.pages[at]!
       return { page, weight: sum * (met / terms.length) ** 2, named: page.title.toLowerCase() === typed ? 1 : 0 }
     })
     .sort((a, b) => b.named - a.named || b.weight - a.weight || a.page.title.length - b.page.title.length)
@@ -82,8 +85,14 @@ function placesOf(index: Index, term: Term, last: string | undefined): Map<numbe
     const own = words.map((word) => placesOfWord(index, word, i === 0 ? last : undefined))
     for (const [page] of own[0] ?? []) {
       const weights = own.map((one) => one.get(page) ?? 0)
-      const least = Math.min(...weights) * share * words.length ** 0.3
+      const least = minOf(weights) * share * words.length ** 0.3
       if (least > (places.get(page) ?? 0)) places.set(page, least)
+    }
+    // A page that is called what several words say, as `waterContent` is.
+    const called = words.length > 1 ? (index.words[words.join('')] ?? []) : []
+    for (let at = 0; at < called.length; at += 2) {
+      const page = called[at]!
+      places.set(page, (places.get(page) ?? 0) + CALLED * called[at + 1]! * share)
     }
   })
   return places
@@ -95,7 +104,7 @@ function placesOfWord(index: Index, word: string, last: string | undefined): Map
   const add = (key: string, share: number) => {
     const list = index.words[key] ?? []
     for (let i = 0; i < list.length; i += 2) {
-      const [page, weight] = [list[i] as number, (list[i + 1] as number) * share]
+      const [page, weight] = [list[i]!, list[i + 1]! * share]
       if (weight > (places.get(page) ?? 0)) places.set(page, weight)
     }
   }

@@ -29,12 +29,13 @@ const SAME: readonly (readonly string[])[] = [
   ['coir', 'coco', 'cocopeat', 'coconut fibre'],
   ['emitter', 'dripper'],
   ['clogged', 'blocked', 'plugged'],
-  ['runoff', 'run off', 'leachate', 'drain', 'drainage water', 'effluent'],
+  ['runoff', 'run off', 'leachate', 'drain', 'drainage water', 'effluent', 'overdrain'],
 ]
 
 /** Words of the trade that lie near each other: a search for one of a row finds the others too, after those that use its own words. */
 const NEAR: readonly (readonly string[])[] = [
   ['VWC', 'moisture', 'wetness'],
+  ['size', 'big', 'large'],
   ['VPD', 'humidity deficit'],
   ['evapotranspiration', 'transpiration', 'water use', 'demand'],
   ['EC', 'conductivity', 'salinity', 'salt', 'TDS'],
@@ -43,7 +44,7 @@ const NEAR: readonly (readonly string[])[] = [
   ['medium', 'media', 'substrate', 'potting mix', 'soil'],
   ['emitter', 'drip'],
   ['leak', 'stuck valve', 'burst', 'flood', 'weeps'],
-  ['shot', 'irrigation event', 'pulse'],
+  ['shot', 'irrigation event', 'pulse', 'irrigate'],
   ['container', 'pot', 'bag', 'slab', 'plug', 'cube', 'tray'],
   ['field capacity', 'container capacity', 'full point'],
   ['refill point', 'trigger', 'setpoint', 'threshold', 'too dry'],
@@ -87,7 +88,7 @@ export function wordsOf(text: string): string[] {
 }
 
 /** Whether a word says what a search is about. */
-export function says(word: string): boolean {
+function says(word: string): boolean {
   return !EMPTY_STEMS.has(word)
 }
 
@@ -114,7 +115,7 @@ export function termsOf(query: string): Term[] {
   for (let at = 0; at < words.length; ) {
     const typed = longestWay(words, at)
     if (typed.length > 0) terms.push(waysOf(typed))
-    else if (says(words[at] as string)) terms.push([{ words: [words[at] as string], share: 1 }])
+    else if (says(words[at]!)) terms.push([{ words: [words[at]!], share: 1 }])
     at += Math.max(1, typed.length)
   }
   return terms

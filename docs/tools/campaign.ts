@@ -1,0 +1,65 @@
+/**
+ * Calls every public function inside, at and outside the documented ranges of its numbers, for some minutes and with new seeds:
+ * `npm run campaign -- --minutes 30`. A call that ends in an untyped error, in NaN, in an answer to a number outside its range, or not
+ * at all is printed and kept in `out/campaign.jsonl`; `--seed S --function sizeShot --from T` makes the trials of one function again.
+ */
+import { fork } from 'node:child_process'
+import { appendFileSync, mkdirSync } from 'node:fs'
+import { fileURLToPath } from 'node:url'
+import type { Find } from './campaign/trial.js'
+
+const options = process.argv.slice(2)
+const after = (name: string): string | undefined =>
+  options.includes(name) ? options[options.indexOf(name) + 1] : undefined
+const minutes = Number(after('--minutes') ?? 30)
+const seed = Number(after('--seed') ?? Date.now() % 1e9)
+const HANGS_AFTER = 60
+
+const folder = fileURLToPath(new URL('../../out', import.meta.url))
+mkdirSync(folder, { recursive: true })
+const seen = new Map<string, number>()
+let calls = 0
+let first = Number(after('--from') ?? 0)
+const until = Date.now() + 60_000 * minutes
+process.stdout.write(`seed ${seed}, ${minutes} minutes\n`)
+while (Date.now() < until) {
+  await untilItHangs()
+  first += 1_000_000
+}
+process.stdout.write(`${calls} calls, ${seen.size} kinds of faults\n`)
+process.exit(seen.size > 0 ? 1 : 0)
+
+function untilItHangs(): Promise<void> {
+  const worker = fork(
+    fileURLToPath(new URL('campaign/worker.ts', import.meta.url)),
+    [String(seed), String(first), ...(after('--function') === undefined ? [] : [after('--function')!])],
+    { execArgv: ['--import', 'tsx'] },
+  )
+  let last = { name: 'the start', trial: 0, at: Date.now() }
+  worker.on('message', (message: { name?: string; trial?: number; find?: Find }) => {
+    if (message.find) return keep(message.find)
+    calls++
+    last = { name: message.name!, trial: message.trial!, at: Date.now() }
+  })
+  return new Promise((resolve) => {
+    const watch = setInterval(() => {
+      const hangs = Date.now() - last.at > 1000 * HANGS_AFTER
+      if (hangs) keep({ ...last, what: `does not end within ${HANGS_AFTER} s`, changed: [] })
+      if (hangs || Date.now() > until) worker.kill('SIGKILL')
+    }, 500)
+    worker.once('exit', () => {
+      clearInterval(watch)
+      resolve()
+    })
+  })
+}
+
+/** Each kind of fault of a function is printed three times; all are kept. */
+function keep(find: Find): void {
+  appendFileSync(`${folder}/campaign.jsonl`, `${JSON.stringify({ seed, ...find })}\n`)
+  const kind = `${find.name}: ${find.what.slice(0, 40)}`
+  const times = (seen.get(kind) ?? 0) + 1
+  seen.set(kind, times)
+  if (times <= 3)
+    process.stdout.write(`${find.name}, trial ${find.trial}: ${find.what}\n  ${find.changed.join('\n  ')}\n`)
+}

@@ -1,0 +1,48 @@
+import { type History, MEDIA } from './histories.js'
+import { PROMISES, SHARE, WARM_UP } from './promises.js'
+
+const HEADS = ['cause', 'fault', 'promised, h', 'first or second in time', 'median, h', `${100 * SHARE} % within, h`]
+
+/** One row a fault, in the order of the promises. */
+export function rowsOf(histories: readonly History[]): string[][] {
+  return PROMISES.flatMap(({ cause, faults, hours }) =>
+    faults.flatMap((fault) => {
+      const runs = histories.filter((one) => one.fault === fault)
+      if (runs.length === 0) return []
+      const times = runs.flatMap(({ after }) => (after === null ? [] : [after / 3600])).sort((a, b) => a - b)
+      const within = times.filter((time) => time <= hours).length / runs.length
+      const at = (share: number) => times[Math.ceil(share * runs.length) - 1]?.toFixed(1) ?? ''
+      return [[cause, fault, `${hours}`, `${Math.floor(100 * within)} %`, at(0.5), at(SHARE)]]
+    }),
+  )
+}
+
+/** What healthy zones brought. */
+function summaryOf(histories: readonly History[]): string {
+  const alarms = histories.flatMap(({ falseAlarms }) => falseAlarms)
+  const days = histories.reduce((sum, { healthyDays }) => sum + healthyDays, 0)
+  const wrong = histories.reduce((sum, { byHandWhileFull }) => sum + byHandWhileFull, 0)
+  return (
+    `${alarms.length} false alarms in ${Math.round(days)} days of healthy zones, ${((30 * alarms.length) / days).toFixed(2)} a zone and month. ` +
+    `Somebody was sent to water by hand while the zone was full at ${wrong} moments.`
+  )
+}
+
+export function pageOf(histories: readonly History[]): string {
+  const seeds = new Set(histories.map(({ seed }) => seed)).size
+  const line = (cells: readonly string[]) => `| ${cells.join(' | ')} |`
+  return `# What \`watchZone\` names, and how soon
+
+Made by \`npm run rehearse:diagnosis -- ${seeds}\`; do not edit. ${MEDIA.length} media, ${seeds} seeds each. ${summaryOf(histories)}
+
+Zones, faults and sizes are invented; see [What is wrong in a zone](what-is-wrong.md). Two probes, a flow meter, a drain gauge and light are
+there; the zone is watched for ${WARM_UP} to ${WARM_UP + 1} days before something goes wrong, at any time of day. Shots are given by \`controlWatering\`; the rows of
+salt stand for a timetable that drains every day, and salt is there from the beginning. Times count from the beginning of the fault, nights
+without shots among them. A cause counts as named where it stands first or second in the list, and each history was watched for as long as
+is promised.
+
+${line(HEADS)}
+${line(HEADS.map((_, i) => (i < 2 ? '---' : '---:')))}
+${rowsOf(histories).map(line).join('\n')}
+`
+}

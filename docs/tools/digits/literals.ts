@@ -1,0 +1,52 @@
+import ts from 'typescript'
+
+/** One number of the source that could have been copied wrongly. */
+export interface Literal {
+  readonly path: string
+  readonly line: number
+  readonly start: number
+  readonly end: number
+  readonly text: string
+}
+
+/** What everybody knows: whole numbers up to ten, halves and powers of ten need no publication. */
+const PLAIN = /^(?:\d|10|0\.5|1e-?\d+|10+|0\.0*1)$/
+
+/** Ends of a range and settings of an algorithm are judgement, not publication. */
+const JUDGED = new Set(['min', 'max', 'tolerance', 'maxSteps', 'iterations'])
+
+/** The numbers of a file that stand for a published constant or a cell of a table. */
+export function literalsIn(path: string, code: string): Literal[] {
+  const source = ts.createSourceFile(path, code, ts.ScriptTarget.ES2022, true)
+  const found: Literal[] = []
+  const visit = (node: ts.Node): void => {
+    if (ts.isNumericLiteral(node)) {
+      const start = node.getStart(source)
+      const text = code.slice(start, node.end)
+      const { line } = source.getLineAndCharacterOfPosition(start)
+      if (!PLAIN.test(text) && !isJudged(node)) found.push({ path, line: line + 1, start, end: node.end, text })
+    }
+    ts.forEachChild(node, visit)
+  }
+  visit(source)
+  return found
+}
+
+function isJudged(node: ts.NumericLiteral): boolean {
+  const inner = ts.isPrefixUnaryExpression(node.parent) ? node.parent : node
+  const { parent } = inner
+  if (ts.isElementAccessExpression(parent) || ts.isTypeNode(parent)) return true
+  return ts.isPropertyAssignment(parent) && ts.isIdentifier(parent.name) && JUDGED.has(parent.name.text)
+}
+
+/** The number with its last digit one more (nine becomes eight), and with the other sign. */
+export function slipsOf(text: string): { readonly kind: 'digit' | 'sign'; readonly text: string }[] {
+  const mantissa = /^[\d._]+/.exec(text)![0]
+  const at = mantissa.search(/\d\D*$/)
+  const digit = Number(mantissa[at])
+  const slipped = `${text.slice(0, at)}${digit === 9 ? 8 : digit + 1}${text.slice(at + 1)}`
+  return [
+    { kind: 'digit', text: slipped },
+    { kind: 'sign', text: `(-${text})` },
+  ]
+}

@@ -1,0 +1,25 @@
+import type { Pressure, VapourPressure, VapourPressureDeficit } from '../../quantity/generated/pressure.js'
+import type { VapourPressureSlope } from '../../quantity/generated/psychrometrics.js'
+import type { WindSpeed } from '../../quantity/generated/wind.js'
+import type { WeatherAssumption } from './weather-assumption.js'
+import type { WeatherFinding } from './weather-doubts.js'
+
+/** Steps on the way from weather to evapotranspiration. */
+export interface WeatherSteps {
+  /** Atmospheric pressure. Unit: kPa. */
+  readonly pressure: Pressure
+  /** Psychrometric constant. Unit: kPa/K. */
+  readonly psychrometricConstant: VapourPressureSlope
+  /** Slope of the saturation vapour pressure curve. Unit: kPa/K. */
+  readonly slope: VapourPressureSlope
+  /** Actual vapour pressure. Unit: kPa. */
+  readonly actual: VapourPressure
+  /** Deficit of vapour pressure. Unit: kPa. */
+  readonly deficit: VapourPressureDeficit
+  /** Wind speed at 2 m. Unit: m/s. */
+  readonly windSpeed: WindSpeed
+  /** What was not given and had to be estimated; `explainWeatherFinding` puts it into words. */
+  readonly assumed: readonly WeatherAssumption[]
+  /** What is doubtful; `explainWeatherFinding` puts it into words. */
+  readonly warnings: readonly WeatherFinding[]
+}

@@ -1,0 +1,126 @@
+import type { ColumnGrid } from './grid.js'
+import type { LayerMedium } from './layer-medium.js'
+import { dryingShare, type Scan, scanOf, wettingShare, whileDrying, whileWetting } from './scan.js'
+
+/**
+ * On which curve each point of a column is: those of the nodes first, then the middles of the elements. Beyond the suction of its last turn
+ * a point is on a drying curve, before it on a wetting curve, and both pass through the turn. The turn goes along while the point goes on;
+ * when enough water has come back, the way back is the new way on.
+ */
+export interface ColumnHistory {
+  /** How each layer scans; undefined where it drains and wets on one curve. */
+  readonly scans: readonly (Scan | undefined)[]
+  /** Points of the nodes, before those of the middles. */
+  readonly nodePoints: number
+  /** Shares of the main curves that a point follows. */
+  readonly drying: Float64Array
+  readonly wetting: Float64Array
+  /** Suction of the last turn, or where it would be if the point turned now. Unit: cm. */
+  readonly turn: Float64Array
+  /** Whether the point last went on by wetting. */
+  readonly wets: Uint8Array
+  /** Water that must come back before a turn counts, so that rounding makes none. Unit: m³/m³. */
+  readonly least: number
+  /** Room for what is read. */
+  readonly content: Float64Array
+  readonly capacity: Float64Array
+}
+
+/** The history of a column; none where all media drain and wet on one curve. */
+export function columnHistory(
+  grid: ColumnGrid,
+  media: readonly LayerMedium[],
+  least: number,
+): ColumnHistory | undefined {
+  if (media.every(({ wetting }) => wetting === undefined)) return undefined
+  const nodePoints = grid.nodes + media.length - 1
+  const points = nodePoints + grid.nodes - 1
+  const scans = media.map(({ table, wetting }) => (wetting === undefined ? undefined : scanOf(table, wetting)))
+  return {
+    scans,
+    nodePoints,
+    drying: new Float64Array(points),
+    wetting: new Float64Array(points),
+    turn: new Float64Array(points),
+    wets: new Uint8Array(points),
+    least,
+    content: new Float64Array(points),
+    capacity: new Float64Array(points),
+  }
+}
+
+/** Puts all points on a main curve, with no turn behind them. */
+export function forget({ drying, wetting, turn, wets }: ColumnHistory, onWetting: boolean): void {
+  drying.fill(1)
+  wetting.fill(1)
+  turn.fill(onWetting ? Infinity : -Infinity)
+  wets.fill(onWetting ? 1 : 0)
+}
+
+/** Lets every point remember where it came by. */
+export function follow(history: ColumnHistory, { seams }: ColumnGrid, suctions: Float64Array): void {
+  const { scans, nodePoints } = history
+  for (let layer = 0; layer < scans.length; layer++) {
+    const scan = scans[layer]
+    if (scan === undefined) continue
+    const first = seams[layer]!
+    const last = seams[layer + 1]!
+    for (let i = first; i <= last; i++) followPoint(history, scan, i + layer, suctions[i]!)
+    for (let e = first; e < last; e++) followPoint(history, scan, nodePoints + e, (suctions[e]! + suctions[e + 1]!) / 2)
+  }
+}
+
+/** Goes over the points that scan, with the nodes between which they lie. */
+export function eachPoint(
+  { scans, nodePoints }: ColumnHistory,
+  { seams }: ColumnGrid,
+  visit: (scan: Scan, point: number, below: number, above: number) => void,
+): void {
+  for (let layer = 0; layer < scans.length; layer++) {
+    const scan = scans[layer]
+    if (scan === undefined) continue
+    const [first, last] = [seams[layer]!, seams[layer + 1]!]
+    for (let i = first; i <= last; i++) visit(scan, i + layer, i, i)
+    for (let e = first; e < last; e++) visit(scan, nodePoints + e, e, e + 1)
+  }
+}
+
+function followPoint(history: ColumnHistory, scan: Scan, p: number, suction: number): void {
+  const { drying, wetting, turn, wets, least } = history
+  const from = turn[p]!
+  if (suction === from) return
+  const wets_ = wets[p] === 1
+  const back = wets_ ? suction > from : suction < from
+  const here = suction >= from ? whileDrying(scan, drying[p]!, suction) : whileWetting(scan, wetting[p]!, suction)
+  if (back) {
+    const there = wets_ ? whileWetting(scan, wetting[p]!, from) : whileDrying(scan, drying[p]!, from)
+    if (Math.abs(here - there) <= least) return
+    wets[p] = wets_ ? 0 : 1
+  }
+  turn[p] = suction
+  if (wets[p] === 1) drying[p] = dryingShare(scan, suction, here)
+  else wetting[p] = wettingShare(scan, suction, here)
+}
+
+/** Whether a point at or beside a node passes its turn between two sets of suctions. */
+export function passesTurn(
+  { scans, nodePoints, turn }: ColumnHistory,
+  { layers, nodes }: ColumnGrid,
+  s: Float64Array,
+  move: Float64Array,
+  i: number,
+): boolean {
+  const next = s[i]! + move[i]!
+  if (i > 0) {
+    const layer = layers[i - 1]!
+    if (scans[layer] !== undefined) {
+      if (s[i]! < turn[i + layer]! !== next < turn[i + layer]!) return true
+      const middle = (s[i - 1]! + s[i]!) / 2
+      const x = turn[nodePoints + i - 1]!
+      if (middle < x !== middle + (move[i - 1]! + move[i]!) / 2 < x) return true
+    }
+  }
+  if (i === nodes - 1) return false
+  const layer = layers[i]!
+  return scans[layer] !== undefined && s[i]! < turn[i + layer]! !== next < turn[i + layer]!
+}

@@ -1,0 +1,20 @@
+import type { ColumnHistory } from './history.js'
+import type { NodeValues } from './medium-table.js'
+
+/** Values of the media at nodes, one set for each side of a seam, and in the middle of elements. */
+export interface PointValues {
+  readonly suction: Float64Array
+  /** The suction at which the draining medium would hold as much, and its slope against suction; the suction where there is one curve. */
+  readonly effective: Float64Array
+  readonly effectiveSlope: Float64Array
+  /** On which curves the points are; where all media drain and wet on one curve there is none. */
+  readonly history: ColumnHistory | undefined
+  readonly at: NodeValues
+  readonly middle: Float64Array
+  readonly middleWaterContent: Float64Array
+  readonly middleCapacity: Float64Array
+  /** Saturated conductivity of each element. Unit: cm/s. */
+  readonly saturatedConductivity: Float64Array
+  /** Whether the elements of each layer are short enough for parabolas. */
+  readonly curved: readonly boolean[]
+}

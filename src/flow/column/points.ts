@@ -1,0 +1,54 @@
+import { isCurved } from './curved.js'
+import type { ColumnGrid } from './grid.js'
+import type { ColumnHistory } from './history.js'
+import type { LayerMedium } from './layer-medium.js'
+import { nodeValues } from './medium-table.js'
+import type { PointValues } from './point-values.js'
+import { readScanning } from './read-scanning.js'
+
+/** Values of the media that are read anew at other suctions. */
+export interface Points extends PointValues {
+  readonly read: (suctions: Float64Array) => void
+}
+
+/** Room for the values of the media. Element e lies between the points e + its layer and the next. */
+export function columnPoints(
+  grid: ColumnGrid,
+  media: readonly LayerMedium[],
+  history: ColumnHistory | undefined,
+): Points {
+  const { nodes, seams, layers } = grid
+  const count = nodes + media.length - 1
+  const suction = new Float64Array(count)
+  const points = {
+    suction,
+    effective: history === undefined ? suction : new Float64Array(count),
+    effectiveSlope: new Float64Array(count).fill(1),
+    history,
+    middle: new Float64Array(nodes - 1),
+    at: nodeValues(count),
+    middleWaterContent: new Float64Array(nodes - 1),
+    middleCapacity: new Float64Array(nodes - 1),
+    saturatedConductivity: Float64Array.from(layers, (layer) => media[layer]!.saturatedConductivity),
+    curved: media.map(({ table, wetting }, layer) =>
+      [table, wetting ?? table].every((curve) => isCurved(grid.lengths[seams[layer]!]!, curve)),
+    ),
+  }
+  const { middle, at, middleWaterContent, middleCapacity } = points
+  const read = (suctions: Float64Array): void => {
+    for (let layer = 0; layer < media.length; layer++) {
+      const { table } = media[layer]!
+      const first = seams[layer]!
+      const last = seams[layer + 1]!
+      for (let i = first; i <= last; i++) suction[i + layer] = suctions[i]!
+      for (let e = first; e < last; e++) middle[e] = (suctions[e]! + suctions[e + 1]!) / 2
+      if (history?.scans[layer] !== undefined) readScanning(layer, first, last, points)
+      else {
+        table.read(suction, at, first + layer, last + layer + 1)
+        if (history !== undefined) for (let p = first + layer; p <= last + layer; p++) points.effective[p] = suction[p]!
+        for (let e = first; e < last; e++) table.readWaterContent(middle[e]!, middleWaterContent, middleCapacity, e)
+      }
+    }
+  }
+  return { ...points, read }
+}

@@ -1,0 +1,49 @@
+import type { WaterCapacity } from '../../quantity/generated/inverse-suction.js'
+import type { Share } from '../../quantity/generated/share.js'
+import type { SuctionHead } from '../../quantity/generated/suction.js'
+import type { WaterContent } from '../../quantity/generated/water-content.js'
+import { numberIn } from '../../quantity/guard.js'
+import {
+  checkLimits,
+  checkScale,
+  finiteSuction,
+  heldWaterContents,
+  logSaturation,
+  reachable,
+  waterContentOf,
+} from './curve-limits.js'
+import type { ConductiveModel } from './retention-model.js'
+
+/** Everything but the name of a model whose saturation and conductivity are powers of air entry over suction. */
+export function powerLaw(curve: {
+  residual: WaterContent
+  saturated: WaterContent
+  airEntry: SuctionHead
+  exponent: number
+  conduction: number
+}): Omit<ConductiveModel, 'kind' | 'parameters'> {
+  const { residual, saturated, exponent, conduction } = curve
+  checkLimits(residual, saturated)
+  const entry = checkScale('air entry', curve.airEntry)
+  const held = heldWaterContents(residual, saturated)
+  const range = saturated - residual
+  const power = (suction: number, p: number) => (finiteSuction(suction) > entry ? (entry / suction) ** p : 1)
+  return {
+    saturated,
+    residual,
+    breakpoints: [curve.airEntry],
+    waterContent: (suction) =>
+      finiteSuction(suction) > entry
+        ? waterContentOf(exponent * Math.log(entry / suction), residual, saturated)
+        : saturated,
+    capacity: (suction) =>
+      (finiteSuction(suction) > entry ? (range * exponent * power(suction, exponent)) / suction : 0) as WaterCapacity,
+    suction: (waterContent) =>
+      reachable(
+        entry * Math.exp(-logSaturation(numberIn(waterContent, held), residual, saturated) / exponent),
+        waterContent,
+        held,
+      ),
+    relativeConductivity: (suction) => power(suction, conduction) as Share,
+  }
+}

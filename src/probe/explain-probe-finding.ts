@@ -1,0 +1,115 @@
+import { asPercent, digits, explained, type WordsOf } from '../quantity/explained.js'
+import type { Finding } from '../quantity/finding.js'
+import type { ProbeFinding } from './probe-finding.js'
+
+const PRACTICE = 'common practice, no source'
+const NO_CONTACT =
+  'the probe is not in contact, salt or temperature moves its reading, or the medium is not the calibrated one'
+
+const WORDS: WordsOf<ProbeFinding> = {
+  'reading-falls-with-water': [
+    ({ value = 0 }) =>
+      `the saturated sample reads ${digits(-value)} less than the dry one: if the readings of this probe rise with water, the samples are swapped`,
+    PRACTICE,
+  ],
+  'samples-out-of-order': [
+    ({ value = 0, samples = [] }) =>
+      `samples ${samples.map((i) => `[${i}]`).join(' and ')} are out of order by ${value.toFixed(3)} m³/m³; look for swapped labels, an air gap or salt`,
+    PRACTICE,
+  ],
+  'one-sample-decides': [
+    'one sample decides the curve at its place alone, so that nothing can tell how good it is there: take another one beside it',
+  ],
+  'not-dry-yet': [
+    ({ value = 0 }) =>
+      `the last two weighings differ by ${(100 * value).toFixed(2)} %, more than 0.1 %: the sample still held water, and its water content is too low`,
+    'iso-17892-1-2014, iso-11465-1993 (constant mass) [not confirmed, source not seen]',
+  ],
+  'outside-calibration': [
+    ({ value, min, max }) =>
+      `the reading ${value} lies outside ${min} to ${max}, between which this probe was calibrated: its water content is an extrapolation`,
+  ],
+  'beyond-turning-point': [
+    ({ value, min, max }) =>
+      `the reading ${value} lies outside ${min} to ${max}, between which this probe was calibrated, and beyond the point where the curve turns: its water content has no meaning`,
+  ],
+  'below-zero': [
+    ({ value = 0 }) => `a water content of ${value.toFixed(3)} m³/m³ cannot be, less than none: ${NO_CONTACT}`,
+  ],
+  'above-porosity': [
+    ({ value = 0, limit }) =>
+      `a water content of ${value.toFixed(3)} m³/m³ cannot be, more than the pores hold (${limit}): ${NO_CONTACT}`,
+  ],
+  'gain-changed': [
+    ({ value = 1 }) =>
+      `the probe now answers ${value.toFixed(2)} times as strongly as then: look for worn rods, another cable or supply, and calibrate it again`,
+    PRACTICE,
+  ],
+  drifted: [
+    ({ value = 0, limit }) =>
+      `the drift makes an error of up to ${value.toFixed(3)} m³/m³, more than ${limit}: correct the readings with correctDrift() or calibrate again`,
+  ],
+  'slope-not-proven': [
+    ({ about }) => `the slope with ${about} is not clear of zero: correcting with it may do more harm than good`,
+  ],
+  'outside-no-use-record': [
+    ({ about, value, min, max, unit }) =>
+      `${about} ${value} ${unit} lies outside ${digits(min)} to ${digits(max)} ${unit}, between which the correction was found`,
+  ],
+  'few-probes': [
+    ({ value }) =>
+      `the spread of ${value} probes is itself very uncertain; Student's t allows for it only if the places are like normal draws`,
+  ],
+  'probe-apart': [
+    ({ about, limit = 0 }) =>
+      `${about} lies more than ${limit.toFixed(3)} m³/m³ from the median: look for an air gap, a clogged dripper, salt or a dry plant before leaving it out`,
+    PRACTICE,
+  ],
+  'probes-missing': [({ value }) => `some probes do not report; the mean stands for ${asPercent(value)} of the zone`],
+  'cut-a-slit': [
+    'pre-formed media such as stone wool do not close around a rod: open the way with a blade as wide as the probe, put the probe in without turning it, and take a fresh place rather than the old hole if it must come out',
+    PRACTICE,
+  ],
+  'air-gap': [
+    'an air gap at the rods reads far too dry and moves little after a shot: push straight, do not rock the probe, and leave it where it is',
+    PRACTICE,
+  ],
+  'stone-or-lump': [
+    'if the probe meets a stone or a lump, take another place rather than pressing: bent rods and an open hole both read wrong',
+    PRACTICE,
+  ],
+  compaction: [
+    'do not press the medium around the probe: it must be packed as everywhere else and as in the calibration',
+    PRACTICE,
+  ],
+  'before-roots': [
+    'insert probes before roots fill the medium; later each insertion cuts roots, and the hole follows them',
+    PRACTICE,
+  ],
+  'same-place': [
+    'use the same height, side and distance from the dripper in every container, because a container at rest is wetter below',
+    PRACTICE,
+  ],
+  'mains-off': [
+    'water and mains voltage are dangerous together: use extra-low voltage at the plants and leave fixed wiring to licensed people',
+    PRACTICE,
+  ],
+}
+
+/**
+ * Puts a finding about probes, their samples or their calibration into words: what it is, by how much, and what to look at.
+ *
+ * @param finding - One of the findings of a calibration, a reading, a drift, a zone, or the cautions of a placement.
+ * @procedure Looks up the sentence of the code and writes the numbers of the finding into it.
+ * @returns A finding with the sentence for people and the source of the rule.
+ * @throws `InputError` for a code that this topic does not give.
+ * @source definition
+ * @example
+ * ```ts
+ * const [spread] = meanWithConfidence({ waterContents: [0.5, 0.6].map(waterContent) }).findings
+ * spread && explainProbeFinding(spread).message.split(';')[0] // => 'the spread of 2 probes is itself very uncertain'
+ * ```
+ */
+export function explainProbeFinding(finding: ProbeFinding): Finding {
+  return explained(finding, WORDS)
+}

@@ -1,0 +1,63 @@
+import type { CsvRecord } from './csv-lines.js'
+import type { CsvSeriesOptions } from './csv-series-options.js'
+import { type DocumentProblem, MOST_PROBLEMS, shownValue } from './document-error.js'
+import { refusal } from './hostile-input.js'
+
+/** Places of the wanted columns in a row. */
+export interface Places {
+  readonly time: readonly number[]
+  readonly columns: Readonly<Record<string, number>>
+}
+
+/** Options come from files as well: what is no list of columns is refused by name. */
+export function checkOptions(what: string, { time, columns }: CsvSeriesOptions): void {
+  const named = typeof time === 'string' || (Array.isArray(time) && time.every((name) => typeof name === 'string'))
+  if (!named) throw refusal(what, 'time', shownValue(time), 'is not the name of a column', 'a name', 'name the column')
+  if (typeof columns !== 'object' || columns === null || Object.keys(columns).length === 0)
+    throw refusal(what, 'columns', shownValue(columns), 'names no column', '{ A: { column: "vwc_1" } }', 'name one')
+  for (const [name, one] of Object.entries(columns))
+    if (typeof one?.column !== 'string')
+      throw refusal(what, `columns.${name}`, shownValue(one), 'names no column', '{ column: "vwc_1" }', 'name it')
+}
+
+/** Where the wanted columns stand, by the header. */
+export function placesOf(what: string, header: CsvRecord, options: CsvSeriesOptions): Places {
+  const names = header.fields.map((name) => name.trim())
+  const place = (name: string) => {
+    const at = names.indexOf(name)
+    if (at >= 0 && names.lastIndexOf(name) === at) return at
+    const problem =
+      at < 0 ? `there is no column "${name.slice(0, 60)}"` : `two columns are called "${name.slice(0, 60)}"`
+    const shown = `${names.slice(0, 20).join(', ').slice(0, 400)}`
+    throw refusal(
+      what,
+      `line ${header.line}`,
+      '',
+      `${problem}; the table has ${shown}`,
+      '',
+      'name columns as the table does, or set the separator',
+    )
+  }
+  const { time } = options
+  return {
+    time: (typeof time === 'string' ? [time] : time).map(place),
+    columns: Object.fromEntries(Object.entries(options.columns).map(([name, { column }]) => [name, place(column)])),
+  }
+}
+
+/** Rows with as many fields as the header. A row that was cut is told and left out. */
+export function wholeRows(rows: readonly CsvRecord[], header: CsvRecord, problems: DocumentProblem[]): CsvRecord[] {
+  const width = header.fields.length
+  return rows.filter(({ line, fields, fault }) => {
+    if (fault === undefined && fields.length === width) return true
+    if (problems.length < MOST_PROBLEMS)
+      problems.push({
+        path: `line ${line}`,
+        value: '',
+        problem: fault?.problem ?? `has ${fields.length} ${fields.length === 1 ? 'field' : 'fields'}`,
+        expected: `${width} fields: ${header.fields.join(', ').slice(0, 200)}`,
+        hint: fault?.hint ?? 'complete the line or remove it, or set the separator',
+      })
+    return false
+  })
+}

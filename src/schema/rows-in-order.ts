@@ -1,0 +1,46 @@
+import type { CsvRecord } from './csv-lines.js'
+import { type DocumentProblem, MOST_PROBLEMS } from './document-error.js'
+
+/** Rows in the order of time, without those that have no time or say again what another one says. */
+export function inOrder(
+  rows: readonly CsvRecord[],
+  { time }: { readonly time: Float64Array },
+  columns: readonly Float64Array[],
+  problems: DocumentProblem[],
+) {
+  const timed = Array.from(time.keys()).filter((i) => !Number.isNaN(time[i]))
+  const timeless = time.length - timed.length
+  const tell = (i: number, problem: string, hint: string) => {
+    if (problems.length < MOST_PROBLEMS)
+      problems.push({ path: `line ${rows[i]!.line}`, value: '', problem, expected: '', hint })
+  }
+  // A row of nothing but gaps at a time that the clock left out is what some loggers write there: counted, not told.
+  const empty = (i: number) => columns.every((column) => Number.isNaN(column[i]))
+  for (let i = 0; i < time.length && timeless > 0; i++)
+    if (Number.isNaN(time[i]) && !empty(i))
+      tell(i, 'shows a time that the clock left out, or showed twice in a table without order', 'check the clock')
+  // The sort is stable: of two rows with one time the first in the table stays first.
+  const order = timed.sort((a, b) => time[a]! - time[b]!)
+  const keep: number[] = []
+  let [doubled, conflicting] = [0, 0]
+  for (const i of order) {
+    const last = keep[keep.length - 1]
+    if (last === undefined || time[last] !== time[i]) keep.push(i)
+    else if (columns.every((column) => Object.is(column[last], column[i]))) doubled++
+    else {
+      conflicting++
+      tell(
+        i,
+        `has the time of line ${rows[last]!.line} and other numbers`,
+        'the first was kept; if clocks were changed, say so with "clock"',
+      )
+    }
+  }
+  return {
+    time: Float64Array.from(keep, (i) => time[i]!),
+    columns: columns.map((column) => Float64Array.from(keep, (i) => column[i]!)),
+    timeless,
+    doubled,
+    conflicting,
+  }
+}

@@ -1,0 +1,59 @@
+import { readFileSync } from 'node:fs'
+import {
+  inMetres,
+  tabledCropFao56,
+  tabledSoilFao56,
+  tabledStagesFao56,
+  tabledWettedShareFao56,
+  type WettingMethod,
+} from 'porewater'
+import { describe, expect, it } from 'vitest'
+
+/** A second transcription of FAO-56 (1998), made apart from the one in the code: a slip of the finger in either shows. */
+const tables = JSON.parse(readFileSync(new URL('../fixtures/fao56-tables.json', import.meta.url), 'utf8')) as {
+  readonly crops: readonly (readonly [string, ...number[]])[]
+  readonly stages: readonly (readonly [string, Days, Days, Days, Days, string])[]
+  readonly soils: readonly (readonly [string, ...number[]])[]
+  readonly wetted: readonly (readonly [WettingMethod, number, number])[]
+}
+type Days = number | readonly number[]
+const asPair = (days: Days): readonly number[] => (typeof days === 'number' ? [days, days] : days)
+const named = (rows: readonly (readonly [string, ...number[]])[]) =>
+  rows.map(([name, ...printed]) => ({ name, printed }))
+
+describe('every cell of the tables of FAO-56 (1998)', () => {
+  it.each(named(tables.crops))('Tables 12, 17 and 22: $name', ({ name, printed }) => {
+    const crop = tabledCropFao56(name)
+    const got = [
+      crop.initialCoefficient,
+      crop.middleCoefficient,
+      ...crop.endCoefficient,
+      crop.initialBasal,
+      crop.middleBasal,
+      ...crop.endBasal,
+      ...[...crop.height, ...crop.rootDepth].map((length) => Number(inMetres(length).toPrecision(12))),
+      crop.depletionFraction,
+    ]
+    expect(got).toEqual(printed)
+  })
+  it('Table 11: the stages of each crop at each place', () => {
+    expect(tables.stages.length).toBe(69)
+    for (const [crop, ...printed] of tables.stages) {
+      const rows = tabledStagesFao56(crop).map((row) => [
+        row.initial,
+        row.development,
+        row.middle,
+        row.late,
+        row.region,
+      ])
+      expect(rows, crop).toContainEqual(printed.map((cell) => (typeof cell === 'string' ? cell : asPair(cell))))
+    }
+  })
+  it.each(named(tables.soils))('Table 19: $name', ({ name, printed }) => {
+    const { soil, ...ranges } = tabledSoilFao56(name)
+    expect(Object.values(ranges).flat()).toEqual(printed)
+  })
+  it.each(tables.wetted)('Table 20: %s', (wetting, min, max) => {
+    expect(tabledWettedShareFao56(wetting)).toEqual([min, max])
+  })
+})

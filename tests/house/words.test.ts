@@ -1,0 +1,90 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { type PublicWord, publicIndexes, publicWords } from '../../docs/tools/house/public-words.js'
+import { root } from '../../docs/tools/house/source-files.js'
+
+const CODE = /^[a-z0-9]+(-[a-z0-9]+)*$/
+const NAME = /^[a-zA-Z][a-zA-Z0-9]*$|^[A-Z][A-Z0-9_]*$/
+
+/** Words that stand as someone else writes them. */
+const EXCEPTIONS: Readonly<Record<string, (one: PublicWord) => boolean>> = {
+  'symbols of units, as the SI and UCUM write them': ({ where }) => /\.(unit|pressureUnit)$/.test(where),
+  'chemical formulae, and the letters by which a standard names its solutions': ({ word, where }) =>
+    /^dielectric .*(cation|anion|salt|solution)$/.test(where) && /^[A-Z][A-Za-z0-9()]*$|^\(/.test(word),
+  'ends of an interval in the notation of mathematics': ({ where }) => /\.ends$/.test(where),
+  'marks between the fields and digits of a table': ({ where }) => /\.(separator|decimalMark)$/.test(where),
+  'sources: the key of a work and the place in it': ({ where }) => /\.source$/.test(where),
+}
+
+/** Prose that rooms still hold. The list may only shrink. */
+const LEFT: readonly string[] = [
+  'too low',
+  'late season',
+  'furrow, every furrow, narrow bed',
+  'furrow, every furrow, wide bed',
+  'furrow, alternate furrows',
+  '50 and 200',
+  'metre of water',
+  'fruiting vegetables',
+  'Pythium',
+  'Pythium myriotylum',
+  'Phytophthora cryptogea',
+  'Phytophthora nicotianae',
+  'very low',
+  'very high',
+  'saturated media extract',
+  'one to two',
+  'air temperature',
+  'soil temperature',
+  'relative humidity',
+  'global radiation',
+  'measured and lamps',
+  'level after drain',
+  'container capacity',
+  'days so far',
+  'water balance',
+  'stone wool',
+  'coir dust',
+  'sphagnum peat moss',
+  'pine bark',
+]
+
+/** What is neither a code nor the name of something that the package exports or takes. */
+function prose(words: readonly PublicWord[]): string[] {
+  const names = new Set(words.filter(({ isProperty, word }) => isProperty && NAME.test(word)).map(({ word }) => word))
+  return words
+    .filter(({ word, isProperty }) => !CODE.test(word) && !(isProperty ? NAME.test(word) : names.has(word)))
+    .filter((one) => !Object.values(EXCEPTIONS).some((excepted) => excepted(one)))
+    .map(({ word, where }) => `"${word}" in ${where}`)
+}
+
+describe('words of the public face', () => {
+  const folder = mkdtempSync(join(root, 'tests/house/words-'))
+  afterAll(() => rmSync(folder, { recursive: true }))
+  let words: PublicWord[] = []
+  beforeAll(() => {
+    words = publicWords(publicIndexes())
+  }, 180_000)
+
+  it('are codes in kebab case, or names', () => {
+    expect(words.filter(({ word }) => CODE.test(word)).length).toBeGreaterThan(500)
+    const said = prose(words.filter(({ word }) => !LEFT.includes(word)))
+    expect(said).toEqual([])
+  })
+  it.each([...Object.entries(EXCEPTIONS)])('need the exception for %s', (_name, excepted) => {
+    expect(words.some((one) => !CODE.test(one.word) && excepted(one))).toBe(true)
+  })
+  it('would be refused as prose, in capitals, with another mark, or as the row of a table', () => {
+    const faults = {
+      "export type Shape = 'box' | 'tapered pot'": 'tapered pot',
+      "export function rise(by: 'drain' | 'Seepage'): void {}": 'Seepage',
+      "export interface Finding { readonly code: 'too_few' }": 'too_few',
+      "export const table = { 'loamy sand': 1 }": 'loamy sand',
+    }
+    const path = join(folder, 'index.ts')
+    writeFileSync(path, Object.keys(faults).join('\n'))
+    const said = prose(publicWords([path])).map((one) => one.split('"')[1])
+    expect(said.sort()).toEqual(Object.values(faults).sort())
+  })
+})
