@@ -130,3 +130,42 @@ describe('Cholesky', () => {
     ).toEqual({ dependent: 1 })
   })
 })
+
+describe('least squares of a model that is itself rounded', () => {
+  // An exponential fall read at ten times, with its values cut off after three digits, as by a simulation with a tolerance.
+  const times = Array.from({ length: 10 }, (_, i) => i / 2)
+  const truth = [2, 0.7]
+  const problem = (cut: (value: number) => number) => ({
+    ...anywhere(2),
+    start: [1, 0.3],
+    count: times.length,
+    residuals: ([height = 0, rate = 0]: readonly number[], out: Float64Array) => {
+      times.forEach((time, i) => {
+        out[i] = cut(height * Math.exp(-rate * time)) - (truth[0] as number) * Math.exp(-(truth[1] as number) * time)
+      })
+    },
+  })
+  const rounded = (value: number) => Math.round(value * 1000) / 1000
+  it('comes to the minimum by moves that are longer than the rounding', () => {
+    const { parameters } = nonlinearLeastSquares({ ...problem(rounded), moves: [0.05, 0.05], settled: 1e-6 })
+    parameters.forEach((value, j) => {
+      expect(value).toBeCloseTo(truth[j] as number, 2)
+    })
+    // Without them the slopes are those of the steps, or none.
+    const blind = nonlinearLeastSquares(problem(rounded)).parameters
+    expect(Math.abs((blind[1] as number) - 0.7)).toBeGreaterThan(0.05)
+  })
+  it('stays away from where the model has no answer', () => {
+    const exact = problem((value) => value)
+    const found = nonlinearLeastSquares({
+      ...exact,
+      start: [2.2, 0.6],
+      residuals: (place, out) => {
+        if ((place[1] as number) > 0.7) out.fill(Number.NaN)
+        else exact.residuals(place, out)
+      },
+    })
+    expect(found.parameters[1]).toBeLessThanOrEqual(0.7)
+    expect(found.parameters[1]).toBeCloseTo(0.7, 2)
+  })
+})
