@@ -110,8 +110,10 @@ const REASONS: Record<string, Record<string, readonly string[]>> = {
     'extinction: number in 1': ['(0, 2]', '[0, ∞)'],
     'factor: number in 1': ['(-∞, ∞)', '(0, 10]', '[1, ∞)'],
     'n: number in 1': ['(0, ∞)', '(1, ∞)', '(2, ∞)'],
+    'nodes: number in 1': ['[5, 201]', '[5, 5001]'],
     'offset: number in 1': ['[0, 1]', '[0, 20]'],
     'slope: number in 1': ['(0, 1]', '(0, ∞)', '[-10, 10]'],
+    'tolerance: number in m³/m³': ['[0.00001, 0.01]', '[1e-9, 0.01]'],
   },
   'the word names several things: a crop, a container, a layer, an instrument': {
     'count: number in 1': ['(0, ∞)', '[1, 1000]'],
@@ -119,6 +121,7 @@ const REASONS: Record<string, Record<string, readonly string[]>> = {
     'height: Length in cm': ['(0, 1000]', '(0, ∞)', '[0, 10000]', '[0, ∞)', '[0.001, ∞)', '[50, 10000]'],
     'level: WaterContent in m³/m³': ['[-1, 2]', '[0, 1]'],
     'plants: number in 1': ['(0, 10000]', '[1, ∞)'],
+    'probeOffset: WaterContentChange in m³/m³': ['[-0.3, 0.3]', '[0, 0.2]'],
     'rodLength: Length in cm': ['(0, 500]', '(0, ∞)'],
     'settle: Duration in s': ['(0, 86400]', '[0, 86400]', '[0, ∞)', '[60, 7200]'],
     'start: Instant in s': ['[-62135596800, 253402300799]', '[0, 253402300799]'],

@@ -17,6 +17,7 @@ describe('the house', () => {
         'DEVELOPERS.md',
         'LICENSE',
         'README.md',
+        'THIRD-PARTY-NOTICES.md',
         'benchmarks',
         'docs',
         'package-lock.json',

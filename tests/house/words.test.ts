@@ -9,7 +9,8 @@ const NAME = /^[a-zA-Z][a-zA-Z0-9]*$|^[A-Z][A-Z0-9_]*$/
 
 /** Words that stand as someone else writes them. */
 const EXCEPTIONS: Readonly<Record<string, (one: PublicWord) => boolean>> = {
-  'symbols of units, as the SI and UCUM write them': ({ where }) => /\.(unit|pressureUnit)$/.test(where),
+  'symbols of units, as the SI and UCUM write them': ({ where }) =>
+    /\.(unit|pressureUnit)$/.test(where) || /\.assumed$/.test(where),
   'chemical formulae, and the letters by which a standard names its solutions': ({ word, where }) =>
     /^dielectric .*(cation|anion|salt|solution)$/.test(where) && /^[A-Z][A-Za-z0-9()]*$|^\(/.test(word),
   'ends of an interval in the notation of mathematics': ({ where }) => /\.ends$/.test(where),

@@ -1,4 +1,5 @@
-interface Assumed<Code extends string, About extends string, Unit extends string> {
+/** An input that was missing, and what was taken in its place. */
+export interface AssumedInput<Code extends string, About extends string, Unit extends string> {
   /** What had to be assumed. */
   readonly code: Code
   /** How much it matters. */
@@ -13,17 +14,17 @@ interface Assumed<Code extends string, About extends string, Unit extends string
 
 /** What was not given of a day or an hour and had to be estimated. `explainWeatherFinding` puts it into words. */
 export type WeatherAssumption =
-  | (Assumed<'assumed-humidity', 'vapourPressure', 'kPa'> & {
+  | (AssumedInput<'assumed-humidity', 'vapourPressure', 'kPa'> & {
       /** How far the dew point was taken below the lowest temperature. Unit: K. Range: any. */
       readonly aridity: number
     })
-  | (Assumed<'assumed-radiation', 'solar', 'MJ/m²/d'> & {
+  | (AssumedInput<'assumed-radiation', 'solar', 'MJ/m²/d'> & {
       /** Where the site lies. */
       readonly exposure: 'interior' | 'coastal' | 'island'
     })
-  | Assumed<'assumed-wind', 'wind', 'm/s'>
-  | (Assumed<'assumed-cloudiness', 'relativeShortwaveBeforeSunset', '1'> & {
+  | AssumedInput<'assumed-wind', 'wind', 'm/s'>
+  | (AssumedInput<'assumed-cloudiness', 'relativeShortwaveBeforeSunset', '1'> & {
       /** Height of the sun above the horizon. Unit: rad. Range: any. */
       readonly sunHeight: number
     })
-  | Assumed<'assumed-soil-heat', 'before', 'MJ/m²/d'>
+  | AssumedInput<'assumed-soil-heat', 'before', 'MJ/m²/d'>

@@ -6,6 +6,7 @@ import { InputError } from '../../quantity/errors.js'
 import { numberIn } from '../../quantity/guard.js'
 import { requireList } from '../../quantity/require-list.js'
 import { DRAIN_UNCERTAINTY, READING_UNCERTAINTY, START_UNCERTAINTY } from '../domains.js'
+import { placeOf } from '../probe-view/probe-reading.js'
 import { guessedValues, type MediumValues, numberAt, type SoughtNumber, soughtNumbers } from './medium-numbers.js'
 import type { MediumRecord } from './medium-record.js'
 import { type SimulatedRecord, simulatedRecord } from './simulated-record.js'
@@ -31,6 +32,8 @@ export function mediumProblem(record: MediumRecord): MediumProblem {
   const guessed = guessedValues(record)
   const sought = soughtNumbers(record, guessed)
   const drainError = numberIn(record.drain?.uncertainty ?? 0.005, DRAIN_UNCERTAINTY, 'drain.uncertainty')
+  // Also where all its readings are missing.
+  if (record.probe !== undefined) placeOf(record.probe)
   const readingError = numberIn(record.probe?.uncertainty ?? 0.005, READING_UNCERTAINTY, 'probe.uncertainty')
   const drain = measured(record.drain?.volumes, record, DRAINED, 'drain', drainError)
   const readings = measured(record.probe?.waterContents, record, WATER_CONTENT, 'probe', readingError)
@@ -108,6 +111,6 @@ function measured(
       `has ${values.length} entries for ${steps.length} steps`,
       'give one for each step, and undefined where nothing was measured',
     )
-  const known = [...values.keys()].filter((k) => values[k] !== undefined)
+  const known = [...values.keys()].filter((k) => values[k] !== undefined && !Number.isNaN(values[k]))
   return { steps: known, values: known.map((k) => numberIn(values[k]!, domain, name)), uncertainty }
 }

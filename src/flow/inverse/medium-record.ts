@@ -32,7 +32,7 @@ export interface MediumGuess extends VanGenuchtenParameters {
 
 /** A probe that stood in the container. */
 export interface ProbeRecord extends ProbeInContainer {
-  /** Water content read at the end of each step; `undefined` where none was read. Unit: m³/m³. Range: each in [0, 1]. */
+  /** Water content read at the end of each step; `undefined` or NaN where it is missing. Unit: m³/m³. Range: each in [0, 1]. */
   readonly waterContents: readonly (WaterContent | undefined)[]
   /** Standard uncertainty of a reading beside an offset that stays; 0.005 when left out. It only weighs readings against drains. Unit: m³/m³. Range: [0.0001, 0.2]. */
   readonly uncertainty?: WaterContentChange

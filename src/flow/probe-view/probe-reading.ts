@@ -48,10 +48,8 @@ export interface ProbeInContainer {
  */
 export function probeReading(profile: readonly ContainerLayer[], probe: ProbeInContainer): WaterContent {
   requireList(profile, 'profile')
-  requireObject(probe, 'probe')
-  const height = numberIn(probe.height, PROBE_HEIGHT, 'height')
-  const half = numberIn(probe.sensedHeight, SENSED_HEIGHT, 'sensedHeight') / 2
-  const weights = oneOf(probe.rods ?? 'upright', ['upright', 'lying'], 'rods') === 'lying' ? roundSection(half) : EVEN
+  const { height, half, rods } = placeOf(probe)
+  const weights = rods === 'lying' ? roundSection(half) : EVEN
   const [bottom, top] = [profile[0]?.height ?? 0, profile.at(-1)?.height ?? 0]
   const [from, to] = [Math.max(height - half, bottom), Math.min(height + half, top)]
   if (!(to > from)) throw new InputError('height', 'lies outside the profile', `place the probe below ${top} cm`)
@@ -67,6 +65,16 @@ export function probeReading(profile: readonly ContainerLayer[], probe: ProbeInC
     whole += size
   }
   return (sum / whole) as WaterContent
+}
+
+/** Where a probe sits, checked. */
+export function placeOf(probe: ProbeInContainer) {
+  requireObject(probe, 'probe')
+  return {
+    height: numberIn(probe.height, PROBE_HEIGHT, 'height'),
+    half: numberIn(probe.sensedHeight, SENSED_HEIGHT, 'sensedHeight') / 2,
+    rods: oneOf(probe.rods ?? 'upright', ['upright', 'lying'], 'rods'),
+  }
 }
 
 /** Integrals of the weight, and of the weight times the distance from the middle, up to a distance from it. */
