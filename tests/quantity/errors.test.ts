@@ -3,6 +3,7 @@ import {
   ConvergenceError,
   celsius,
   DomainError,
+  explainValidity,
   InputError,
   isPorewaterError,
   kelvin,
@@ -88,8 +89,16 @@ describe('validityOf', () => {
         about: 'apparent',
         value: 55,
         unit: '1',
-        message: expect.stringMatching(/^waterContentTopp1980: apparent 55 is outside \[3, 40\], /),
+        min: 3,
+        max: 40,
+        of: 'waterContentTopp1980',
+        note: 'mineral soils; organic media and stone wool need their own calibration',
       },
+    ])
+    expect(validityOf(validityTopp1980, { apparent: 55 }).map(explainValidity)).toEqual([
+      expect.objectContaining({
+        message: expect.stringMatching(/^waterContentTopp1980: apparent 55 is outside \[3, 40\], /),
+      }),
     ])
   })
   it('counts the ends as inside', () => {
