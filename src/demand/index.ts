@@ -187,4 +187,4 @@ export type {
   WeatherSite,
   Wetting,
 } from './terms.js'
-export { explainUseFinding, type UseFinding } from './use-finding.js'
+export { type DoubtedFit, explainUseFinding, type UseFinding } from './use-finding.js'

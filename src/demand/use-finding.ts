@@ -24,6 +24,12 @@ export interface UseFinding {
   readonly unit: 'mL/m² per J/cm²' | 'use/cause' | '1'
 }
 
+/** Doubts that belong to a fit. */
+export interface DoubtedFit {
+  /** What the record cannot tell; `explainUseFinding` has the words. */
+  readonly warnings: readonly UseFinding[]
+}
+
 const WORDS: Readonly<Record<UseFinding['code'], (finding: UseFinding) => string>> = {
   'above-latent-heat': ({ value, limit, unit }) =>
     `${value} ${unit} is above the ${limit.toFixed(2)} that this radiation can evaporate: check the unit, or count heating and dry air apart`,

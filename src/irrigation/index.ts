@@ -11,19 +11,16 @@ export {
   checkEmitterPressure,
   type EmitterCurve,
   type EmitterCurveInput,
-  type EmitterFlowRatioInput,
-  type EmitterPoint,
   type EmitterPressureSpan,
-  type EmitterPressureUnit,
   emitterCoefficient,
   emitterCurve,
   emitterFlowAt,
-  emitterFlowRatio,
   emitterPressureFor,
-  type FitEmitterCurveInput,
-  fitEmitterCurve,
 } from './emitter/emitter-curve.js'
 export { type EmitterFinding, explainEmitterFinding } from './emitter/emitter-finding.js'
+export { type EmitterFlowRatioInput, emitterFlowRatio } from './emitter/emitter-flow-ratio.js'
+export type { EmitterPressureUnit } from './emitter/emitter-pressure-unit.js'
+export { type EmitterPoint, type FitEmitterCurveInput, fitEmitterCurve } from './emitter/fit-emitter-curve.js'
 export {
   type MotorOfTable,
   type MotorStartLimits,

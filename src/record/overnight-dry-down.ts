@@ -12,11 +12,12 @@ export interface OvernightInput extends Omit<FindDryDownsInput, 'light' | 'minDu
 }
 
 /** What a night took, or why that is not known. */
-export type OvernightDryDown =
+export type OvernightDryDown = {
+  /** When the dark began. Unit: s. */
+  readonly dark: number
+} & (
   | {
       readonly known: true
-      /** When the dark began. Unit: s. */
-      readonly dark: number
       /** Water content on the line when the dry-down began: at dark, or after the last shot had drained. Unit: m³/m³. */
       readonly evening: WaterContent
       /** Water content on the line at its last reading before light. Unit: m³/m³. */
@@ -29,10 +30,9 @@ export type OvernightDryDown =
     }
   | {
       readonly known: false
-      /** When the dark began. Unit: s. */
-      readonly dark: number
       readonly reason: 'few-readings' | 'shot-in-night' | 'short'
     }
+)
 
 /**
  * Overnight dry-down: by how much the water content falls in each night.

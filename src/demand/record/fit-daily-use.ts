@@ -6,7 +6,7 @@ import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { TEST_SHARE } from '../domains.js'
 import type { IntervalConfidence } from '../terms.js'
-import type { UseFinding } from '../use-finding.js'
+import type { DoubtedFit, UseFinding } from '../use-finding.js'
 
 /** Days of measured use with the climate that drove it, in order of time. NaN marks what is missing. */
 export interface DailyUseRecord extends IntervalConfidence {
@@ -31,7 +31,7 @@ export interface FittedUse {
 }
 
 /** Coefficients from a record, and what days outside the fit say of them. */
-export interface DailyUseFit {
+export interface DailyUseFit extends DoubtedFit {
   /** Use for each J/cm². */
   readonly perJoule: FittedUse
   /** Use for each kPa·h. */
@@ -54,8 +54,6 @@ export interface DailyUseFit {
   readonly correlation: number
   /** Whether the record can tell both coefficients and stands the test. */
   readonly usable: boolean
-  /** What the record cannot tell; `explainUseFinding` has the words. */
-  readonly warnings: readonly UseFinding[]
 }
 
 const FEWEST = 10

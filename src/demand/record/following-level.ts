@@ -6,7 +6,7 @@ import { numberIn } from '../../quantity/guard.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { PACE, TRAINING_SHARE } from '../domains.js'
 import type { IntervalConfidence, SkippedDays, UseSeries } from '../terms.js'
-import type { UseFinding } from '../use-finding.js'
+import type { DoubtedFit, UseFinding } from '../use-finding.js'
 import type { FittedUse } from './fit-daily-use.js'
 import { type ForecastRows, forecastRows, type UseCause } from './forecast-record.js'
 import { type ForecastScore, forecastScore } from './forecast-score.js'
@@ -28,7 +28,7 @@ export interface LevelCoefficient extends FittedUse {
 }
 
 /** Forecasts of each day from the days before it, and what was learnt. */
-export interface FollowingLevel extends SkippedDays {
+export interface FollowingLevel extends SkippedDays, DoubtedFit {
   /** Forecast of each day; NaN on the first days and where a cause is missing. Unit: mm. */
   readonly forecasts: Float64Array
   /** Lower end of the interval of each forecast. Unit: mm. */
@@ -45,8 +45,6 @@ export interface FollowingLevel extends SkippedDays {
   readonly score: ForecastScore
   /** Share of these days inside their interval. Unit: 1. */
   readonly covered: number
-  /** What the record cannot tell; `explainUseFinding` has the words. */
-  readonly warnings: readonly UseFinding[]
 }
 
 const FEWEST = 14

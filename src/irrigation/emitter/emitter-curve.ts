@@ -6,9 +6,7 @@ import { requireObject } from '../../quantity/require-object.js'
 import { DISCHARGE_COEFFICIENT, DISCHARGE_EXPONENT, EMITTER_FLOW, EMITTER_PRESSURE } from '../domains.js'
 import type { DischargeExponent } from '../terms.js'
 import type { EmitterFinding } from './emitter-finding.js'
-
-/** The units of pressure to which a printed discharge coefficient may belong. */
-export type EmitterPressureUnit = 'kPa' | 'bar' | 'psi' | 'metre-of-water'
+import { type EmitterPressureUnit, kilopascalsIn } from './emitter-pressure-unit.js'
 
 /** How the flow of an emitter depends on pressure: plain data. */
 export interface EmitterCurve {
@@ -192,100 +190,4 @@ export function emitterPressureFor(curve: EmitterCurve, flow: Flow): Pressure {
       'choose another emitter',
     )
   return (ratio ** (1 / curve.exponent)) as Pressure
-}
-
-/** A flow that was measured at a pressure. */
-export interface EmitterPoint {
-  /** Pressure at the emitter. Unit: kPa. Range: (0, ∞). */
-  readonly pressure: Pressure
-  /** Flow. Unit: L/h. Range: (0, ∞). */
-  readonly flow: Flow
-}
-
-/** Two points of the curve of an emitter. */
-export interface FitEmitterCurveInput {
-  /** Flow at one pressure. */
-  readonly first: EmitterPoint
-  /** Flow at another pressure. */
-  readonly second: EmitterPoint
-}
-
-/**
- * The curve of an emitter through two measured points.
- *
- * ```math
- * x = \frac{\ln(q_1/q_2)}{\ln(H_1/H_2)}, \quad k = q_1 H_1^{-x}
- * ```
- *
- * @param input - Two points at different pressures; take them far apart, and the mean flow of several emitters at each.
- * @returns The curve, which holds between the two pressures.
- * @throws `DomainError` outside the ranges, `InputError` when both pressures are the same.
- * @source savva-2002, Eq. 14
- * @example
- * ```ts
- * fitEmitterCurve({
- *   first: { pressure: metresOfWater(10), flow: litresPerHour(2) },
- *   second: { pressure: metresOfWater(20), flow: litresPerHour(2.83) },
- * }).exponent // => 0.5008
- * ```
- */
-export function fitEmitterCurve(input: FitEmitterCurveInput): EmitterCurve {
-  requireObject(input, 'input')
-  const { first, second } = input
-  const flows = numberIn(first.flow, EMITTER_FLOW, 'flow') / numberIn(second.flow, EMITTER_FLOW, 'flow')
-  const pressures =
-    numberIn(first.pressure, EMITTER_PRESSURE, 'pressure') / numberIn(second.pressure, EMITTER_PRESSURE, 'pressure')
-  if (pressures === 1)
-    throw new InputError('first and second', 'were measured at one pressure', 'measure at two pressures far apart')
-  const exponent = Math.log(flows) / Math.log(pressures)
-  const [from, to] = pressures < 1 ? [first.pressure, second.pressure] : [second.pressure, first.pressure]
-  return { perKilopascal: first.flow / first.pressure ** exponent, exponent, holds: { from, to } }
-}
-
-/** Two pressures and how an emitter answers to pressure. */
-export interface EmitterFlowRatioInput extends DischargeExponent {
-  /** Pressure to compare with. Unit: kPa. Range: (0, ∞). */
-  readonly from: Pressure
-  /** Another pressure. Unit: kPa. Range: (0, ∞). */
-  readonly to: Pressure
-}
-
-/**
- * How many times the flow of an emitter changes when its pressure does. The unit of pressure drops out.
- *
- * ```math
- * \frac{q_2}{q_1} = \left(\frac{H_2}{H_1}\right)^x
- * ```
- *
- * @param input - Pressures and exponent.
- * @returns Flow at the second pressure over flow at the first. Unit: 1.
- * @throws `DomainError` outside the ranges.
- * @source savva-2002, Eq. 13
- * @example
- * ```ts
- * emitterFlowRatio({ from: metresOfWater(10), to: metresOfWater(12), exponent: 0.5 }) // => 1.0954
- * ```
- */
-export function emitterFlowRatio(input: EmitterFlowRatioInput): number {
-  requireObject(input, 'input')
-  const { from, to, exponent } = input
-  return (
-    (numberIn(to, EMITTER_PRESSURE, 'to') / numberIn(from, EMITTER_PRESSURE, 'from')) **
-    numberIn(exponent, DISCHARGE_EXPONENT, 'exponent')
-  )
-}
-
-function kilopascalsIn(unit: EmitterPressureUnit): number {
-  switch (unit) {
-    case 'kPa':
-      return 1
-    case 'bar':
-      return 100
-    case 'psi':
-      return 6.894757293168361
-    case 'metre-of-water':
-      return 9.80665
-    default:
-      throw new InputError('pressureUnit', `${String(unit)} is unknown`, "use 'kPa', 'bar', 'psi' or 'metre-of-water'")
-  }
 }

@@ -1,0 +1,18 @@
+import { InputError } from '../../quantity/errors.js'
+
+/** The units of pressure to which a printed discharge coefficient may belong. */
+export type EmitterPressureUnit = 'kPa' | 'bar' | 'psi' | 'metre-of-water'
+
+const KILOPASCALS: Readonly<Record<EmitterPressureUnit, number>> = {
+  kPa: 1,
+  bar: 100,
+  psi: 6.894757293168361,
+  'metre-of-water': 9.80665,
+}
+
+/** How many kilopascals one unit of pressure is. */
+export function kilopascalsIn(unit: EmitterPressureUnit): number {
+  if (Object.hasOwn(KILOPASCALS, unit)) return KILOPASCALS[unit]
+  const words = Object.keys(KILOPASCALS).join(', ')
+  throw new InputError('pressureUnit', `${String(unit)} is unknown`, `use one of ${words}`)
+}
