@@ -158,7 +158,7 @@ export {
 export { type PenmanMonteithTerms, referenceETFao56 } from './reference/reference-et-fao56.js'
 export type { StepsOfDay } from './reference/steps-of-day.js'
 export type { StepsOfHour } from './reference/steps-of-hour.js'
-export type { WeatherAssumption } from './reference/weather-assumption.js'
+export type { Assumed, WeatherAssumption } from './reference/weather-assumption.js'
 export type { WeatherFinding } from './reference/weather-doubts.js'
 export type {
   AerodynamicTerms,

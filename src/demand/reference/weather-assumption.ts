@@ -1,4 +1,4 @@
-interface Assumed<Code extends string, About extends string, Unit extends string> {
+export interface Assumed<Code extends string, About extends string, Unit extends string> {
   /** What had to be assumed. */
   readonly code: Code
   /** How much it matters. */

@@ -2,7 +2,7 @@ import { minOf } from '../../quantity/extremes.js'
 import { stem, type Term, termsOf, wordsOf } from './words.js'
 
 /** What can be found, in the order in which it is shown. */
-export const KINDS = ['function', 'guide', 'kind'] as const
+const KINDS = ['function', 'guide', 'kind'] as const
 export type Kind = (typeof KINDS)[number]
 
 /** One page, or one section of one. */
