@@ -9,8 +9,9 @@ const NEARLY = 1e-7
 /** Change of suction, as a share of itself or of a centimetre, that is rounding: with long steps this is where the balance stays. */
 const ROUNDING = 1e-13
 
-/** Share of a small change that a cell may make where it crosses saturation or turns, at which slopes end. */
+/** Share of a small change that a cell may make where it crosses saturation, at which slopes end, and where it turns, at which they change. */
 const CROSSING = 0.01
+const TURNING = 0.1
 
 /**
  * Solves water(s) = target + dt net(s) by Newton's method with shortened moves where a whole one makes it worse. The last move is carried
@@ -52,9 +53,10 @@ export function columnNewton(equations: ColumnEquations, small: number) {
     if (s[0]! > 0 !== s[0]! + move[0]! > 0 || s[top]! > 0 !== s[top]! + move[top]! > 0) return false
     for (let i = 0; i < nodes; i++) {
       const change = Math.abs(move[i]!)
-      const crosses =
-        s[i]! > 0 !== s[i]! + move[i]! > 0 || (history !== undefined && passesTurn(history, grid, s, move, i))
-      const most = (crosses ? CROSSING * small : small) * grid.volumes[i]!
+      let share = 1
+      if (s[i]! > 0 !== s[i]! + move[i]! > 0) share = CROSSING
+      else if (history !== undefined && passesTurn(history, grid, s, move, i)) share = TURNING
+      const most = share * small * grid.volumes[i]!
       if (change * Math.abs(terms.waterByOwn[i]!) > most) return false
       if (s[i]! > 0 && change > 0.05 * (s[i]! + 0.2)) return false
       // In a full cell slopes say nothing of what comes when it begins to empty.
