@@ -50,6 +50,8 @@ const DOUBTS: { readonly [Code in WateringDoubt]: string } = {
     'the meter keeps seeing less than was ordered: look at supply, filter, pressure and emitters; shots last longer meanwhile',
   'drain-while-dry': 'shots run off though the reading says dry: the medium repels water, or the probe lies',
   'valve-does-not-close': 'the valve says that it is open though it should be closed: shut the main valve',
+  'by-hand-refused':
+    'water given by hand was not counted: give litres from zero up to the limit of a day, those since the last decision',
   'override-refused': 'an order was not taken: give close or water, and an end in seconds at most a day ahead',
   'acknowledge-refused': 'an acknowledgement was not taken: give a list of the codes of findings',
 }

@@ -49,5 +49,11 @@ export function perfectPlanner(scene: RehearsalScene): RehearsedController<Plann
     },
     input: (_, truth) => truth,
     order: (order) => order,
+    // It is to be perfect: torn notes begin anew, and what is not there stops nothing.
+    restore: (stored) => (isNotes(stored) ? stored : { shots: [] }),
   }
+}
+
+function isNotes(stored: unknown): stored is PlannerState {
+  return typeof stored === 'object' && stored !== null && Array.isArray((stored as { readonly shots?: unknown }).shots)
 }

@@ -76,7 +76,8 @@ function look(limits: Limits, before: WateringState, input: Partial<WateringInpu
   const dry = zone.level === null ? false : zone.level <= limits.lower || (balance.dry && zone.level < limits.upper)
   const lastWet = Math.max(balance.lastWet, zone.wet ?? balance.lastWet)
   const { use, given, level, verdict } = balance
-  const water = addWater(known, late.volume)
+  const hand = waterByHand(input.byHand, limits)
+  const water = addWater(known, late.volume + (hand ?? 0))
   return {
     state: {
       clock,
@@ -84,13 +85,14 @@ function look(limits: Limits, before: WateringState, input: Partial<WateringInpu
       water,
       spare: water,
       probes,
-      zone: { dry, lastWet, use, given, level, told, verdict },
+      zone: { dry, lastWet, use, given: given + (hand ?? 0), level, told, verdict },
       counters,
       override: order.override,
     },
     views,
     zone,
     unknown,
+    byHandRefused: hand === null,
     overrideRefused: order.refused,
     acknowledgeRefused: refused,
   }
@@ -121,6 +123,12 @@ function lateWater(
   const due = countedVolume(ordered, meteredSince + leaked, delivery)
   const room = Math.max(0, limits.perDay - limits.usual / 2 - given)
   return { volume: Math.min(room, Math.max(0, due - counted)), counted: Math.max(counted, due) }
+}
+
+/** Water that somebody says to have given; null where that cannot be: a slip of the pen must not stop the water of a day. Unit: L. */
+function waterByHand(volume: unknown, { perDay }: Limits): number | null {
+  if (volume === undefined || volume === null) return 0
+  return typeof volume === 'number' && volume >= 0 && volume <= perDay ? volume : null
 }
 
 /** What plants drank since the decision before; nothing where the level leapt. Unit: L. */

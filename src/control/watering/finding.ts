@@ -46,6 +46,7 @@ export type WateringDoubt =
   | 'flow-too-small'
   | 'drain-while-dry'
   | 'valve-does-not-close'
+  | 'by-hand-refused'
   | 'override-refused'
   | 'acknowledge-refused'
 

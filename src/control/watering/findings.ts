@@ -8,6 +8,7 @@ export interface Seen {
   readonly zone: { readonly doubt: WateringDoubt | null }
   /** Whether a reading named a probe that the settings do not know. */
   readonly unknown: boolean
+  readonly byHandRefused: boolean
   readonly overrideRefused: boolean
   readonly acknowledgeRefused: boolean
 }
@@ -36,6 +37,7 @@ export function findingsOf(
   const { clock } = state
   if (clock.bad >= 10 || clock.doubt > 0) find('clock-doubtful', { value: clock.doubt, unit: 's' })
   if (seen.unknown) find('unknown-probe')
+  if (seen.byHandRefused) find('by-hand-refused')
   if (seen.overrideRefused) find('override-refused')
   if (seen.acknowledgeRefused) find('acknowledge-refused')
   return findings

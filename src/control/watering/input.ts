@@ -30,6 +30,8 @@ export interface WateringInput {
   readonly metered?: Volume
   /** Counter of drain, where there is one: all that has ever run out. Unit: L. */
   readonly drained?: Volume
+  /** Water that somebody gave by hand since the decision before: it counts in the limit of a day like any other. Unit: L. Range: [0, ∞). */
+  readonly byHand?: Volume
   /** What the valve itself reports, where it does. */
   readonly valve?: 'open' | 'closed'
   /** What a person orders. */
