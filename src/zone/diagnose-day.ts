@@ -68,7 +68,7 @@ export interface DiagnoseDayInput {
  * const record = { time, probes: { A }, watering }
  * const { day } = reviewDay({ zone, record, date: '1970-01-02' })
  * const found = diagnoseDay({ zone, record, day })
- * found.known && found.value.diagnosis.causes.map(({ code }) => code) // => ['probe-frozen']
+ * found.known && found.value.diagnosis.causes[0]?.code // => 'probe-frozen'
  * ```
  */
 export function diagnoseDay(input: DiagnoseDayInput): Known<DayDiagnosis> {
@@ -95,7 +95,10 @@ export function diagnoseDay(input: DiagnoseDayInput): Known<DayDiagnosis> {
 /** A zone as `watchZone` wants it described. */
 function watchSettings(zone: Zone, day: ZoneDay): Known<WatchZoneSettings> {
   const { container, emitters, limits, probes, readingStep } = zone
-  const points = day.probes.flatMap((probe) => (probe.limits.known ? [probe.limits.value.fullPoint] : []))
+  const own = day.probes.flatMap((probe) => (probe.limits.known ? [probe.limits.value.fullPoint] : []))
+  // Where every probe is left out, their levels after drain still say what full is.
+  const levels = day.probes.flatMap((probe) => (probe.drainedLevel.known ? [probe.drainedLevel.value.level] : []))
+  const points = own.length > 0 ? own : levels
   const full = points.length > 0 ? maxOf(points) : day.medium.known ? day.medium.value.containerCapacity : undefined
   if (full === undefined) return unknown('no-full-point')
   if (probes.length > 8) return unknown('more-than-eight-probes')
