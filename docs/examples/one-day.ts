@@ -11,6 +11,7 @@ import { dirname, join, resolve } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { parseArgs } from 'node:util'
 import {
+  diagnoseDay,
   InputError,
   proposeDay,
   type ReportSection,
@@ -50,9 +51,9 @@ export function oneDay(args: readonly string[]): string {
   const zone: Zone = readDocument('zone', setup.zone)
   const { record, told } = load(file, setup, zone)
   const day = dayOf(reviewZone({ zone, record, ...(values.day && { until: values.day }) }).days, values.day, file)
-  const proposal = proposeDay({ zone, day })
+  const [proposal, diagnosis] = [proposeDay({ zone, day }), diagnoseDay({ zone, record, day })]
   const picture = resolve(values.picture ?? 'out/one-day.svg')
-  const text = report(setup, reportZone({ zone, day, proposal }), day.date, told, picture)
+  const text = report(setup, reportZone({ zone, day, proposal, diagnosis }), day.date, told, picture)
   // Everything is worked out before anything is written, and the picture appears whole or not at all.
   writeWhole(picture, draw(setup, zone, record, day))
   return text
@@ -168,11 +169,8 @@ function report(
   told: readonly string[],
   picture: string,
 ): string {
-  const all: readonly ReportSection[] = [
-    { title: `${setup.title}, ${date}`, lines: [setup.about, ...told] },
-    ...sections,
-    { title: 'Picture', lines: [picture] },
-  ]
+  const head = { title: `${setup.title}, ${date}`, lines: [setup.about, ...told] }
+  const all: readonly ReportSection[] = [head, ...sections, { title: 'Picture', lines: [picture] }]
   const text = all.map(({ title, lines }) => [title, '-'.repeat(title.length), ...lines.map(folded)].join('\n'))
   return `${text.join('\n\n')}\n`
 }

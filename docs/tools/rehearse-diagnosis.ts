@@ -31,7 +31,10 @@ if (values.keep) {
 } else if (values.document || words === 'all') writeFileSync(PAGE, pageOf(histories))
 
 function keptPieces(): History[] {
-  return readdirSync(PIECES).flatMap((file) => JSON.parse(readFileSync(`${PIECES}/${file}`, 'utf8')) as History[])
+  const all = readdirSync(PIECES).flatMap((file) => JSON.parse(readFileSync(`${PIECES}/${file}`, 'utf8')) as History[])
+  // Pieces may overlap: the same history is the same in each.
+  const keyOf = ({ fault, medium, seed, healthyDays }: History) => `${fault} ${medium} ${seed} ${healthyDays}`
+  return [...new Map(all.map((one) => [keyOf(one), one])).values()]
 }
 
 function measured(seeds: number, first: number): History[] {

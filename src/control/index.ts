@@ -19,14 +19,12 @@ export type { RefusalCode, WateringCheck, WateringRefusal } from './check/refusa
 export { checkWatering } from './check-watering.js'
 export { controlWatering } from './control-watering.js'
 export { type DeadBandLimits, type DeadBandState, deadBand } from './dead-band.js'
-export { diagnoseFlow, type FlowDiagnosisInput } from './diagnose-flow.js'
 export {
   type DiagnoseRecordInput,
   diagnoseRecord,
   type RecordDiagnosis,
   type WatchedRecord,
 } from './diagnose-record.js'
-export { diagnoseZone, type ProbeAnswers, type ZoneDiagnosisInput } from './diagnose-zone.js'
 export type { Cause, CauseCode, CheckCode, Diagnosis, Evidence, UnknownReason } from './diagnosis/cause.js'
 export type { WatchedReading, WatchZoneInput } from './diagnosis/input.js'
 export type { WatchZoneSettings } from './diagnosis/settings.js'
@@ -52,3 +50,10 @@ export type {
   WateringVolumes,
   WateringZone,
 } from './watering/state.js'
+export {
+  type ZoneAlarm,
+  type ZoneAlarmSettings,
+  type ZoneAlarmsInput,
+  type ZoneAlarmsState,
+  zoneAlarms,
+} from './zone-alarms.js'

@@ -1,4 +1,3 @@
-import { diagnoseZone } from '../control/diagnose-zone.js'
 import type { Duration } from '../quantity/generated/duration.js'
 import { matchShots } from '../record/match-shots.js'
 import { splitRecord } from '../record/split-record.js'
@@ -59,25 +58,26 @@ export function isIn(day: LocalDay, moment: number): boolean {
   return moment >= day.from && moment < day.to
 }
 
-/** What the answers of all probes together say, and which probes saw too few of the shots. */
+/**
+ * What the answers of all probes together say, and which probes saw too few of the shots: under half of what another one saw, of three at
+ * least. This only decides which probes count; `diagnoseDay` tells what may be wrong.
+ */
 export function compareAnswers(
   answers: readonly { readonly name: string; readonly answers: ShotAnswers }[],
   drained: boolean | undefined,
 ): { readonly findings: ZoneFinding[]; readonly deaf: ReadonlyMap<string, ShotAnswers> } {
   const judged = answers.map(({ answers: one }) => one.seen + one.withoutRise.length)
   const shots = judged.reduce((most, one) => Math.max(most, one), 0)
-  const troubles = diagnoseZone({
-    shots,
-    // A shot at a gap speaks neither for a probe nor against it.
-    probes: answers.map(({ name, answers: one }, p) => ({ name, seen: one.seen + shots - judged[p]! })),
-    ...(drained === undefined ? {} : { drained }),
-  })
-  const deaf = new Map<string, ShotAnswers>()
-  const findings: ZoneFinding[] = []
-  for (const { code, about, level } of troubles) {
-    if (code === 'no-water' || code === 'bypass') findings.push({ code, level, shots })
-    const one = answers.find(({ name }) => name === about)
-    if (code === 'one-place-dry' && one !== undefined) deaf.set(one.name, one.answers)
-  }
-  return { findings, deaf }
+  // A shot at a gap speaks neither for a probe nor against it.
+  const seen = answers.map(({ answers: one }, p) => one.seen + shots - judged[p]!)
+  const most = seen.reduce((a, b) => Math.max(a, b), 0)
+  if (answers.length > 0 && shots >= 2 && most === 0)
+    return {
+      findings: [
+        drained === true ? { code: 'bypass', level: 'caution', shots } : { code: 'no-water', level: 'danger', shots },
+      ],
+      deaf: new Map(),
+    }
+  const few = shots < 3 ? [] : answers.filter((_, p) => 2 * seen[p]! < most)
+  return { findings: [], deaf: new Map(few.map((one) => [one.name, one.answers])) }
 }

@@ -13,7 +13,7 @@ export function expectedRadiation(
   { source }: DayLight,
   wanted: LocalDay,
 ): number | undefined {
-  if (source !== 'measured' && source !== 'measured and lamps') return undefined
+  if (source !== 'measured' && source !== 'measured-and-lamps') return undefined
   for (let i = time.length - 1; i >= 0; i--) {
     const light = irradiance[i]!
     const of = day[i]!

@@ -86,7 +86,7 @@ function ofProbe(finding: OfProbe, at: (time: number) => string): string {
 function ofZone(finding: OfZone): string {
   switch (finding.code) {
     case 'no-water':
-      return `${finding.shots} shots in the log and no probe rose: look at valve, filter and supply, and water by hand`
+      return `${finding.shots} shots in the log and no probe rose: look at valve, filter and supply; a full container shows no rise either, so weigh one before anybody waters by hand`
     case 'bypass':
       return `${finding.shots} shots drained and no probe rose: water runs past the medium, or the probes do not touch it`
     case 'probes-differ':
@@ -110,7 +110,7 @@ function ofZone(finding: OfZone): string {
     case 'light-assumed':
       return 'light was not measured; a day from 6 to 20 o’clock is assumed'
     case 'all-probes-left-out':
-      return 'no probe can be trusted, so that nothing is proposed: water by hand, and look at plants and probes'
+      return 'no probe can be trusted, so that nothing is proposed: look at plants and probes, and weigh a container before anybody waters by hand'
   }
 }
 
@@ -136,10 +136,15 @@ const REASONS: Readonly<Record<string, string>> = {
   'not-used': 'the probe does not count',
   'no-late-reading': 'the last hours of the day have no reading',
   'no-readings': 'no reading can be trusted',
-  'all-probes-left-out': 'no probe can be trusted: water by hand, and look at plants and probes',
+  'all-probes-left-out':
+    'no probe can be trusted: look at plants and probes, and weigh a container before anybody waters by hand',
+  'more-than-eight-probes': 'the zone has more than eight probes',
+  'full-point-not-believed': 'the full point is not among the water contents that are believed',
+  'no-log-of-openings': 'no log tells the single openings of the valve',
   'no-full-point': 'neither a level after drain nor a bench test of the medium is known',
   'full-point-below-lower-limit': 'the full point is not above the lower limit',
   'beyond-two-days': 'it is not foreseen within two days',
+  'few-days': 'fewer than seven days were seen',
   'few-dry-downs': 'fewer than three nights were seen',
   draining: 'drain after the last shot is not over',
   'no-reading': 'nothing came yet',

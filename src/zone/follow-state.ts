@@ -14,7 +14,7 @@ export interface ZoneFollowState {
   readonly climate: KeptRows
   readonly watering: KeptRows
   readonly forecast: KeptRows
-  /** What came far ahead of the last reading: it counts when three readings in a row have confirmed that time. */
+  /** What came far ahead of the last reading: it counts when six hours of readings have confirmed that time. */
   readonly held: readonly HeldEntry[]
   /** For each reading that was out of order, the time of the last one that was not. Unit: s. */
   readonly outOfOrder: readonly number[]

@@ -3,7 +3,7 @@ import { checkZone } from './checked-zone.js'
 import type { HeldEntry, ZoneFollowState } from './follow-state.js'
 import { allRows, lastTime, NO_ROWS, type Row, rowsSince, withNewRow, withRow } from './kept-rows.js'
 import { localDayOf } from './local-day.js'
-import { CONFIRMED, farAhead, timeIn, whenPassedOn } from './order-of-time.js'
+import { farAhead, isProven, mayCount, timeIn, whenPassedOn } from './order-of-time.js'
 import { restoredFollow } from './restore-zone.js'
 import { reviewWindow } from './review-day.js'
 import type { Zone } from './zone.js'
@@ -29,9 +29,9 @@ const MAX_BLOCKS = 400
  * Follows a zone reading by reading, and reviews each local day when it has ended: what `reviewZone` gives for the same record, to the
  * last bit, however the record is cut and whether or not the state went through JSON in between.
  *
- * A reading with a time far ahead of the last one waits until two more have come behind it; if time goes on where it was, it is left out
- * and counted. A clock that is wrong for longer shows only by another clock: where you have one, hold back what claims to come from
- * the future.
+ * A reading with a time far ahead of the last one waits until six hours of them have come; if time goes on where it was before, they are
+ * left out and counted. A clock that is wrong for longer shows only by another clock: where you have one, hold back what claims to come
+ * from the future.
  *
  * The state holds two days of readings and the memory of the zone, no more; with two probes and a reading every five minutes that is
  * about 30 kB of JSON.
@@ -91,7 +91,10 @@ export function followZone(zone: Zone): ZoneFollower {
       const held = state.held.filter(([kind, row]) => kind === 'reading' || row[0] >= time - LOOK_BACK)
       return [{ ...state, held: [...held, entry] }, []]
     },
-    finish: (state) => closed(checked, settled(checked, state)).days,
+    finish: (state) => {
+      const [last, ended] = settled(checked, state)
+      return [...ended, ...closed(checked, last).days]
+    },
     restore: (kept) => restoredFollow(checked, kept),
   }
 }
@@ -106,8 +109,10 @@ function withReading(zone: Zone, state: ZoneFollowState, row: Row, far: number):
   if (!(now > last)) return [late(state, 1), []]
   const { held, ...rest } = withoutHeld(state, now)
   const all: HeldEntry[] = [...held, ['reading', row]]
-  const waiting = all.filter(([kind]) => kind === 'reading').length
-  return waiting < CONFIRMED ? [{ ...rest, held: all }, []] : released(zone, { ...rest, held: all })
+  const waiting = all.filter(([kind]) => kind === 'reading')
+  return isProven(last, waiting.length, waiting[0]![1][0], now)
+    ? released(zone, { ...rest, held: all })
+    : [{ ...rest, held: all }, []]
 }
 
 /** What waited is taken in: readings first, since they say what day it is. */
@@ -124,9 +129,10 @@ function released(zone: Zone, { held, ...rest }: ZoneFollowState): Step {
   return [state, days]
 }
 
-/** Where nothing else is known, the first readings are all there is. */
-function settled(zone: Zone, state: ZoneFollowState): ZoneFollowState {
-  return lastTime(state.reading) === -Infinity ? released(zone, state)[0] : state
+/** Where nothing else is known, the last readings are all there is. */
+function settled(zone: Zone, state: ZoneFollowState): Step {
+  const waiting = state.held.filter(([kind]) => kind === 'reading').length
+  return lastTime(state.reading) === -Infinity || mayCount(waiting) ? released(zone, state) : [state, []]
 }
 
 /** Readings that waited in vain are out of order: all of them, or those that are not before a moment. */

@@ -1,6 +1,7 @@
 export type { ShotAnswers } from './answers-to-shots.js'
 export type { ClimateDemand } from './climate-demand.js'
 export type { DayDifference } from './day-differences.js'
+export { type DayDiagnosis, type DiagnoseDayInput, diagnoseDay } from './diagnose-day.js'
 export { type ExplainZoneInput, explainZoneFinding, explainZoneReason } from './explain-zone-finding.js'
 export type { HeldEntry, ZoneFollowState } from './follow-state.js'
 export { entriesOfRecord, followZone, type ZoneFollower } from './follow-zone.js'

@@ -10,7 +10,7 @@ const DARK = 5
 /** When it was light on a day, and how much in each step. */
 export interface DayLight {
   /** Whether light was measured or lamps were described; if not, a day from 6 to 20 o'clock is assumed. */
-  readonly source: 'measured' | 'lamps' | 'measured and lamps' | 'assumed'
+  readonly source: 'measured' | 'lamps' | 'measured-and-lamps' | 'assumed'
   /** When light began. Unit: s. */
   readonly dawn: number
   /** When light ended; for lamps that burn over midnight after the end of the day. Unit: s. */
@@ -26,7 +26,7 @@ export function lightOfDay(zone: Zone, climate: ClimateColumns, day: LocalDay): 
   const lamps = zone.lamps === undefined ? undefined : lampCourse(zone, day, steps)
   if (sun === undefined && lamps === undefined) return assumedLight(day, steps)
   const course = Array.from({ length: steps }, (_, i) => (sun?.[i] ?? 0) + (lamps?.[i] ?? 0))
-  const source = sun === undefined ? 'lamps' : lamps === undefined ? 'measured' : 'measured and lamps'
+  const source = sun === undefined ? 'lamps' : lamps === undefined ? 'measured' : 'measured-and-lamps'
   const from = (i: number) => day.from + i * LIGHT_STEP
   const first = course.findIndex((light, i) => light > DARK && !((course[i - 1] ?? (wraps(zone) ? light : 0)) > DARK))
   // Light that never begins on the day is light throughout.

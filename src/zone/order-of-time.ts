@@ -13,12 +13,24 @@ const TIME: Domain = {
 
 /** A reading that comes so long after the last one is no longer believed by itself. Unit: s. */
 const FAR = 21600
-/** With so many rising readings a jump of the clock is believed: they come from a logger that was off, not from one wrong stamp. */
-export const CONFIRMED = 3
+/** With so many rising readings a jump of the clock may be believed: they come from a logger that was off, not from one wrong stamp. */
+const CONFIRMED = 3
+/** And they must go on for so long, unless they are the first of all: a clock that is ahead for some hours comes back meanwhile. Unit: s. */
+const PROVEN = 21600
 
 /** How far ahead of the last reading a single one is believed. */
 export function farAhead({ readingStep }: { readonly readingStep: number }): number {
   return Math.max(FAR, 20 * readingStep)
+}
+
+/** Whether readings that wait, in the order of time, are enough to be taken at the end of a record. */
+export function mayCount(count: number): boolean {
+  return count >= CONFIRMED
+}
+
+/** Whether a jump ahead of `last` is believed after so many readings from `first` to `now`. */
+export function isProven(last: number, count: number, first: number, now: number): boolean {
+  return count >= CONFIRMED && (last === -Infinity || now - first >= PROVEN)
 }
 
 /** A time in seconds, or NaN where it is missing; milliseconds and text are refused. */
@@ -36,8 +48,9 @@ export interface OrderedTimes {
 }
 
 /**
- * Readings in the order of time. One that is not later than the last is left out. One that is far ahead of it, and the first of all, wait
- * until three in a row have come: a single stamp from the future must not make all later readings late.
+ * Readings in the order of time. One that is not later than the last is left out. The first of all wait until three in a row have come. One
+ * that is far ahead waits until six hours of them have come: a stamp from the future, or a clock that is ahead for some hours, must not make
+ * all later readings late. At the end of the record three are enough.
  */
 export function orderOfReadings(time: ArrayLike<number>, far: number): OrderedTimes {
   const keep: number[] = []
@@ -56,14 +69,14 @@ export function orderOfReadings(time: ArrayLike<number>, far: number): OrderedTi
       const before = held.filter((k) => time[k]! < now)
       for (let k = before.length; k < held.length; k++) outOfOrder.push(last)
       held = [...before, i]
-      if (held.length < CONFIRMED) continue
+      if (!isProven(last, held.length, time[held[0]!]!, now)) continue
       keep.push(...held)
       held = []
       last = now
     } else outOfOrder.push(last)
   }
-  // Where nothing else is known, the first readings are all there is.
-  if (keep.length === 0) keep.push(...held)
+  // Where nothing else is known, the last readings are all there is.
+  if (keep.length === 0 || mayCount(held.length)) keep.push(...held)
   return { keep, outOfOrder }
 }
 

@@ -95,7 +95,7 @@ export function levelOfZone(
       mean: state.mean,
       coverage: state.coverage,
       limits: { fullPoint, refillPoint: fullPoint - fall.value },
-      from: own.length > 0 ? 'level after drain' : 'container capacity',
+      from: own.length > 0 ? 'level-after-drain' : 'container-capacity',
     }),
     limits,
   }

@@ -39,7 +39,7 @@ export interface ProposedDay {
   /** Water that the plants of a container are expected to use. Unit: L. */
   readonly expectedUse: number
   /** What that rests on: what was learned from the days so far, or the last day alone. */
-  readonly useFrom: 'days so far' | 'water balance' | 'climate'
+  readonly useFrom: 'days-so-far' | 'water-balance' | 'climate'
   /** Holds nine of ten outcomes, where it was learned; the smaller use first. Unit: L. */
   readonly useBand90?: readonly [number, number]
   /** Mean radiation that it was foreseen with, lamps included, where a forecast was given. Unit: W/m². */
@@ -133,13 +133,13 @@ function expectedUse({ balance, climate, findings, nextUse, expectedRadiation }:
   if (nextUse.known && nextUse.use > 0)
     return {
       expectedUse: nextUse.use,
-      useFrom: 'days so far',
+      useFrom: 'days-so-far',
       useBand90: [nextUse.band90[0], nextUse.band90[1]],
       ...(expectedRadiation !== undefined && { expectedRadiation }),
     }
   const silent = findings.some(({ code }) => code === 'drain-gauge-silent')
   const measured = balance.use.known && balance.use.value > 0 ? balance.use.value : undefined
-  if (measured !== undefined && !(silent && climate.known)) return { expectedUse: measured, useFrom: 'water balance' }
+  if (measured !== undefined && !(silent && climate.known)) return { expectedUse: measured, useFrom: 'water-balance' }
   return climate.known ? { expectedUse: climate.value.perContainer, useFrom: 'climate' } : undefined
 }
 

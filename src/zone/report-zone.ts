@@ -1,9 +1,13 @@
 import { requireObject } from '../quantity/require-object.js'
 import { checkZone } from './checked-zone.js'
+import type { DayDiagnosis } from './diagnose-day.js'
 import { explainZoneFinding, explainZoneReason } from './explain-zone-finding.js'
 import type { Known } from './known.js'
 import { wallClock } from './local-day.js'
 import type { ProposedDay } from './propose-day.js'
+import { causeLines } from './report-causes.js'
+import { forecastLines } from './report-forecast.js'
+import { type Clock, counted, litres, percent, points, spelt, told } from './report-words.js'
 import type { Zone } from './zone.js'
 import type { ProbeDay, ZoneDay } from './zone-day.js'
 
@@ -22,6 +26,8 @@ export interface ReportZoneInput {
   readonly day: ZoneDay
   /** The proposal, made by `proposeDay`. */
   readonly proposal: Known<ProposedDay>
+  /** What may be wrong, made by `diagnoseDay`; left out, the report does not speak of it. */
+  readonly diagnosis?: Known<DayDiagnosis>
 }
 
 /**
@@ -67,25 +73,18 @@ export function reportZone(input: ReportZoneInput): ReportSection[] {
     { title: 'Feed and drain', lines: balanceLines(zone, day) },
     { title: 'Demand', lines: demandLines(zone, day) },
     { title: 'What to look at', lines: findingLines(zone, day) },
+    { title: 'Forecast, if nobody waters', lines: forecastLines(day) },
+    ...(input.diagnosis === undefined ? [] : [{ title: 'What may be wrong', lines: causeLines(input.diagnosis, at) }]),
     { title: 'Proposal for the next day', lines: proposalLines(zone, day, proposal, at) },
     { title: 'Before you act on it', lines: CAUTIONS },
   ]
 }
-
-type Clock = (time: number) => string
 
 const CAUTIONS: readonly string[] = [
   'This is advice from a model and a few readings, not an order. A wrong calibration or a probe that has moved can cost a crop: look at the plants, the drain and the weight of a container first.',
   'If a controller acts on it, every valve needs a maximum run time, a daily maximum, a leak check and a safe state when readings are missing.',
   'Keep electricity away from water: extra-low voltage at the plants, a residual-current device, and a licensed electrician for the rest. Acids and concentrated fertiliser burn: goggles, gloves, acid into water. Drain carries nutrients: discharge or reuse it as local law says.',
 ]
-
-const percent = (share: number, digits = 1) => `${(share * 100).toFixed(digits)} %`
-const points = (share: number, digits = 1) => `${Math.abs(share * 100).toFixed(digits)} points`
-const litres = (volume: number) => `${volume.toFixed(2)} L`
-const counted = (n: number, word: string) => `${n} ${word}${n === 1 ? '' : 's'}`
-const told = <T>(what: Known<T> | { readonly known: false; readonly reason: string }, say: (value: T) => string) =>
-  what.known ? say(what.value) : `not known (${explainZoneReason(what.reason)})`
 
 function readLines({ readings, probes, gaps, to }: ZoneDay, at: Clock): string[] {
   return [
@@ -180,7 +179,7 @@ function findingLines({ place }: Zone, { findings }: ZoneDay): string[] {
 }
 
 function proposalLines(zone: Zone, { level }: ZoneDay, proposal: Known<ProposedDay>, at: Clock): string[] {
-  const levels = `Level of the zone: ${told(level, ({ mean, limits, from }) => `full point ${percent(limits.fullPoint)} (${from}), refill point ${percent(limits.refillPoint)}; the day ended at ${percent(mean)}`)}.`
+  const levels = `Level of the zone: ${told(level, ({ mean, limits, from }) => `full point ${percent(limits.fullPoint)} (${spelt(from)}), refill point ${percent(limits.refillPoint)}; the day ended at ${percent(mean)}`)}.`
   if (!proposal.known) return [levels, `No proposal: ${explainZoneReason(proposal.reason)}.`]
   const plan = proposal.value
   const run = (seconds: number) =>
@@ -188,7 +187,7 @@ function proposalLines(zone: Zone, { level }: ZoneDay, proposal: Known<ProposedD
   const changes = plan.differences.map((finding) => explainZoneFinding({ finding, clock: zone.place.clock }))
   return [
     levels,
-    `Expected use ${litres(plan.expectedUse)} a container, from the ${plan.useFrom}${plan.expectedRadiation === undefined ? '' : ` and an expected radiation of ${plan.expectedRadiation.toFixed(0)} W/m²`}${plan.useBand90 ? ` (nine of ten days between ${litres(plan.useBand90[0])} and ${litres(plan.useBand90[1])})` : ' of this day'}; light as on this day (${plan.lightFrom}).`,
+    `Expected use ${litres(plan.expectedUse)} a container, from the ${spelt(plan.useFrom)}${plan.expectedRadiation === undefined ? '' : ` and an expected radiation of ${plan.expectedRadiation.toFixed(0)} W/m²`}${plan.useBand90 ? ` (nine of ten days between ${litres(plan.useBand90[0])} and ${litres(plan.useBand90[1])})` : ' of this day'}; light as on this day (${spelt(plan.lightFrom)}).`,
     `${counted(plan.shots.length, 'shot')}, ${litres(plan.given)} together, of at most ${zone.limits.maxPerDay} L a day; ${percent(plan.drainFraction)} of it should drain (asked: ${percent(zone.limits.drainFraction)}).`,
     ...plan.shots.map((shot, i) => {
       const volumes = `${(1000 * shot.volume).toFixed(0).padStart(5)} mL (${(1000 * shot.perEmitter).toFixed(0)} mL an emitter)`

@@ -83,7 +83,7 @@ export interface ZoneLevel {
   readonly coverage: number
   readonly limits: LevelLimits
   /** Where the full point comes from. */
-  readonly from: 'level after drain' | 'container capacity'
+  readonly from: 'level-after-drain' | 'container-capacity'
 }
 
 /** One local day of a zone: plain data. */

@@ -5,8 +5,6 @@ import {
   announceAlarms,
   type CheckWateringInput,
   checkWatering,
-  diagnoseFlow,
-  diagnoseZone,
   explainRecovery,
   explainRefusal,
   hours,
@@ -404,83 +402,6 @@ describe('a flood of alarms', () => {
     const { state, outputs } = run([{ now: 0, alarms: named('abcdefgh', 'high') }])
     expect(outputs[0]?.tell).toHaveLength(8)
     expect(state.recent).toEqual([0, 0, 0])
-  })
-})
-
-describe('troubles', () => {
-  const flow = { sinceCommand: minutes(3), settle: minutes(1), expectedFlow: litresPerHour(400) }
-  const codes = (input: Parameters<typeof diagnoseFlow>[0]) => diagnoseFlow(input).map((trouble) => trouble.code)
-  it('of flow are told apart', () => {
-    expect(codes({ ...flow, commandedOpen: true, meteredFlow: litresPerHour(395) })).toEqual([])
-    expect(codes({ ...flow, commandedOpen: true, meteredFlow: litresPerHour(10) })).toEqual(['no-water'])
-    expect(codes({ ...flow, commandedOpen: true, meteredFlow: litresPerHour(300) })).toEqual(['low-flow'])
-    expect(codes({ ...flow, commandedOpen: true, meteredFlow: litresPerHour(600) })).toEqual(['leak'])
-    expect(codes({ ...flow, commandedOpen: false, meteredFlow: litresPerHour(0) })).toEqual([])
-    expect(codes({ ...flow, commandedOpen: false, meteredFlow: litresPerHour(30) })).toEqual(['valve-does-not-close'])
-    expect(codes({ ...flow, commandedOpen: false, drainRunning: hours(3), drainStops: hours(1) })).toEqual([
-      'drain-does-not-stop',
-    ])
-    expect(codes({ ...flow, commandedOpen: true, sinceCommand: seconds(20), meteredFlow: litresPerHour(0) })).toEqual(
-      [],
-    )
-  })
-  it('of flow begin beyond 2 % while closed and below 10 %, below 80 % and above 125 % while open', () => {
-    const open = (share: number) => codes({ ...flow, commandedOpen: true, meteredFlow: litresPerHour(400 * share) })
-    expect([0.0999, 0.1, 0.7999, 0.8, 1.25, 1.2501].map((share) => open(share)[0] ?? '')).toEqual([
-      'no-water',
-      'low-flow',
-      'low-flow',
-      '',
-      '',
-      'leak',
-    ])
-    expect(codes({ ...flow, commandedOpen: false, meteredFlow: litresPerHour(8) })).toEqual([])
-    expect(codes({ ...flow, commandedOpen: false, meteredFlow: litresPerHour(8.01) })).toEqual(['valve-does-not-close'])
-    expect(codes({ ...flow, commandedOpen: true, sinceCommand: minutes(1), meteredFlow: litresPerHour(0) })).toEqual([
-      'no-water',
-    ])
-    expect(codes({ ...flow, commandedOpen: false, drainRunning: hours(1), drainStops: hours(1) })).toEqual([])
-  })
-  it('of flow are told with their numbers', () => {
-    const said = (input: Partial<Parameters<typeof diagnoseFlow>[0]>) =>
-      diagnoseFlow({ ...flow, commandedOpen: true, ...input }).map((trouble) => trouble.message)
-    const expectedFlow = litresPerHour(399.96)
-    expect(said({ expectedFlow, meteredFlow: litresPerHour(300.04) })).toEqual([
-      expect.stringMatching(/^300 L\/h flow where 400 L\/h/),
-    ])
-    expect(said({ commandedOpen: false, meteredFlow: litresPerHour(30.04) })).toEqual([
-      expect.stringMatching(/^30 L\/h flow though/),
-    ])
-    expect(said({ commandedOpen: false, drainRunning: hours(3), drainStops: hours(1) })).toEqual([
-      expect.stringMatching(/ 180 min /),
-    ])
-  })
-  it('of a zone name the probe, need two shots for no water and three for one dry place, below half of the others', () => {
-    const zone = (shots: number, seen: number[], more: object = {}) =>
-      diagnoseZone({ shots, probes: seen.map((n, i) => ({ name: `P${i}`, seen: n })), ...more })
-    const codes = (...input: Parameters<typeof zone>) => zone(...input).map(({ code }) => code)
-    expect(codes(1, [0, 0])).toEqual([])
-    expect(codes(2, [0, 0])).toEqual(['no-water'])
-    expect(codes(2, [0, 2])).toEqual([])
-    expect(codes(3, [1, 3])).toEqual(['one-place-dry'])
-    expect(codes(4, [2, 4])).toEqual([])
-    expect(zone(3, [3, 1])[0]).toMatchObject({ about: 'P1' })
-    expect(zone(2, [0])[0]).not.toHaveProperty('about')
-    expect(zone(2, [0], { drained: false })[0]?.message).toMatch(/nothing drained/)
-    expect(zone(2, [0])[0]?.message).not.toMatch(/drained/)
-  })
-  it('of a zone are told apart', () => {
-    const zone = (seen: number[], more: object = {}) =>
-      diagnoseZone({ shots: 6, probes: seen.map((n, i) => ({ name: `P${i}`, seen: n })), ...more }).map(
-        (trouble) => trouble.code,
-      )
-    expect(zone([6, 6, 5])).toEqual([])
-    expect(zone([0, 0], { drained: false })).toEqual(['no-water'])
-    expect(zone([0, 0], { drained: true })).toEqual(['bypass'])
-    expect(zone([6, 1, 6])).toEqual(['one-place-dry'])
-    expect(zone([6, 6], { risesWithoutShot: 2 })).toEqual(['rise-without-shot'])
-    expect(zone([])).toEqual([])
-    expectDomainError(() => zone([1.5]), { unit: '1' })
   })
 })
 

@@ -17,7 +17,7 @@ describe('the search of the documentation', () => {
   it.each([
     ['evapotranspiration', 'dailyReferenceETFao56'],
     ['VPD', 'vapourPressureDeficit'],
-    ['leak', 'diagnoseFlow'],
+    ['leak', 'watchZone'],
     ['runoff', 'drainFraction'],
     ['leachate', 'drainFraction'],
     ['dry-back', 'overnightDryDowns'],

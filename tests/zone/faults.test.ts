@@ -50,7 +50,7 @@ describe('a probe that was lifted', () => {
     expect(days[2]?.probes.map(({ used }) => used)).toEqual([false, true])
     expect(of(days[2], 'few-shots-seen')).toMatchObject([{ probe: 'A', seen: 0 }])
   })
-  it('both lifted: nothing is proposed, and it says water by hand', () => {
+  it('both lifted: nothing is proposed', () => {
     const both = changed(record, 'B', (x, time) => (time < lifted ? x : air(x)))
     const day = reviewZone({ zone, record: both }).days[2]!
     const plan = proposeDay({ zone, day })

@@ -49,6 +49,19 @@ describe('a reading from the future', () => {
     expect(days[1]?.findings).toContainEqual({ code: 'readings-out-of-order', level: 'caution', count: 2 })
     expect(days.map(({ date }) => date)).toEqual(whole.days.map(({ date }) => date))
   })
+  it.each([7, 12, 30, 24 * 365])(
+    'a clock that is %i h ahead for four hours costs these readings and no other',
+    (ahead) => {
+      const isWrong = (i: number) => i >= 400 && i < 448
+      const time = Array.from(record.time, (one, i) => (isWrong(i) ? one + 3600 * ahead : one))
+      const { days } = reviewZone({ zone, record: { ...record, time } })
+      expect(text(followed(entriesOfRecord({ ...record, time })))).toBe(text(days))
+      expect(days.map(({ date }) => date)).toEqual(whole.days.map(({ date }) => date))
+      expect(days.reduce((sum, { readings }) => sum + readings, 0)).toBe(864 - 48)
+      const told = days.flatMap(({ findings }) => findings.filter(({ code }) => code === 'readings-out-of-order'))
+      expect(told).toMatchObject([{ count: 48 }])
+    },
+  )
   it('a logger that was off for a day and more is believed again', () => {
     const off = (time: number) => time < MIDNIGHT + 100_000 || time > MIDNIGHT + 190_000
     const at = Array.from(record.time, (time, i) => (off(time) ? i : -1)).filter((i) => i >= 0)

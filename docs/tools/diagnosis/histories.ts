@@ -164,7 +164,9 @@ function rehearseOn<Input, Order>(
   days: number,
   wrong: { readonly fault: FaultName; readonly from: number } | null,
 ) {
-  const faults = wrong === null ? [] : [{ fault: wrong.fault, from: seconds(wrong.from), place: seed % 2 }]
+  // A power cut is told when it is over.
+  const until = wrong?.fault === 'power-cut' ? { until: seconds(wrong.from + 7200) } : {}
+  const faults = wrong === null ? [] : [{ fault: wrong.fault, from: seconds(wrong.from), place: seed % 2, ...until }]
   return rehearse({
     zone,
     limits,

@@ -1,7 +1,15 @@
 import { type History, MEDIA } from './histories.js'
 import { PROMISES, SHARE, WARM_UP } from './promises.js'
 
-const HEADS = ['cause', 'fault', 'promised, h', 'first or second in time', 'median, h', `${100 * SHARE} % within, h`]
+const HEADS = [
+  'cause',
+  'fault',
+  'promised, h',
+  'first or second in time',
+  'histories',
+  'median, h',
+  `${100 * SHARE} % within, h`,
+]
 
 /** One row a fault, in the order of the promises. */
 export function rowsOf(histories: readonly History[]): string[][] {
@@ -12,7 +20,7 @@ export function rowsOf(histories: readonly History[]): string[][] {
       const times = runs.flatMap(({ after }) => (after === null ? [] : [after / 3600])).sort((a, b) => a - b)
       const within = times.filter((time) => time <= hours).length / runs.length
       const at = (share: number) => times[Math.ceil(share * runs.length) - 1]?.toFixed(1) ?? ''
-      return [[cause, fault, `${hours}`, `${Math.floor(100 * within)} %`, at(0.5), at(SHARE)]]
+      return [[cause, fault, `${hours}`, `${Math.floor(100 * within)} %`, `${runs.length}`, at(0.5), at(SHARE)]]
     }),
   )
 }
@@ -29,11 +37,11 @@ function summaryOf(histories: readonly History[]): string {
 }
 
 export function pageOf(histories: readonly History[]): string {
-  const seeds = new Set(histories.map(({ seed }) => seed)).size
+  const seeds = [...new Set(histories.map(({ seed }) => seed))].sort((a, b) => a - b)
   const line = (cells: readonly string[]) => `| ${cells.join(' | ')} |`
   return `# What \`watchZone\` names, and how soon
 
-Made by \`npm run rehearse:diagnosis -- ${seeds}\`; do not edit. ${MEDIA.length} media, ${seeds} seeds each. ${summaryOf(histories)}
+Made by \`npm run rehearse:diagnosis\`; do not edit. ${MEDIA.length} media, seeds ${seeds.join(', ')}. ${summaryOf(histories)}
 
 Zones, faults and sizes are invented; see [What is wrong in a zone](what-is-wrong.md). Two probes, a flow meter, a drain gauge and light are
 there; the zone is watched for ${WARM_UP} to ${WARM_UP + 1} days before something goes wrong, at any time of day. Shots are given by \`controlWatering\`; the rows of
@@ -45,4 +53,12 @@ ${line(HEADS)}
 ${line(HEADS.map((_, i) => (i < 2 ? '---' : '---:')))}
 ${rowsOf(histories).map(line).join('\n')}
 `
+}
+
+/** What the guide promises, as lines of its table. */
+export function promiseLines(): string[] {
+  return PROMISES.map(
+    ({ cause, faults, hours, unreliable }) =>
+      `| ${cause} | ${faults.join(', ')} | ${unreliable ? 'not promised' : `${hours}`} |`,
+  )
 }

@@ -5,6 +5,8 @@ export interface Promised {
   readonly cause: string
   readonly faults: readonly FaultName[]
   readonly hours: number
+  /** Named too seldom to be promised; the hours are then those for which it was watched. */
+  readonly unreliable?: true
 }
 
 export const PROMISES: readonly Promised[] = [
@@ -19,8 +21,9 @@ export const PROMISES: readonly Promised[] = [
   { cause: 'line-leak', faults: ['line-burst'], hours: 18 },
   { cause: 'clogged-dripper', faults: ['one-dripper-clogged'], hours: 24 },
   { cause: 'clogged-dripper', faults: ['one-dripper-half-clogged'], hours: 36 },
-  { cause: 'channelling', faults: ['channelling', 'water-repellent'], hours: 48 },
-  { cause: 'watered-by-hand', faults: ['water-by-hand'], hours: 1 },
+  { cause: 'channelling', faults: ['channelling'], hours: 24 },
+  { cause: 'channelling', faults: ['water-repellent'], hours: 48, unreliable: true },
+  { cause: 'watered-by-hand', faults: ['water-by-hand'], hours: 1, unreliable: true },
   {
     cause: 'probe-dead',
     faults: [
@@ -38,7 +41,7 @@ export const PROMISES: readonly Promised[] = [
     ],
     hours: 0.5,
   },
-  { cause: 'no-readings', faults: ['probes-silent', 'messages-very-late'], hours: 0.5 },
+  { cause: 'no-readings', faults: ['probes-silent'], hours: 0.5 },
   { cause: 'probe-lifted', faults: ['probe-lifted', 'probe-lifted-partly', 'probes-lifted-partly'], hours: 0.5 },
   {
     cause: 'probe-frozen',
@@ -49,8 +52,9 @@ export const PROMISES: readonly Promised[] = [
   { cause: 'probe-drifting', faults: ['probes-drift-up', 'probes-drift-down'], hours: 72 },
   { cause: 'probe-noisy', faults: ['probe-noisy', 'probes-noisy', 'probe-spikes'], hours: 3 },
   { cause: 'probes-swapped', faults: ['probes-swapped', 'probe-of-another-zone'], hours: 24 },
-  { cause: 'probe-reinserted', faults: ['probe-reinserted-wet', 'probe-reinserted-dry'], hours: 0.5 },
-  { cause: 'salt-driven', faults: ['probe-salt-error', 'probes-salt-error'], hours: 168 },
+  { cause: 'probe-reinserted', faults: ['probe-reinserted-dry'], hours: 0.5 },
+  { cause: 'probe-reinserted', faults: ['probe-reinserted-wet'], hours: 0.5, unreliable: true },
+  { cause: 'salt-driven', faults: ['probe-salt-error', 'probes-salt-error'], hours: 168, unreliable: true },
   { cause: 'temperature-driven', faults: ['probe-temperature-error', 'probes-temperature-error'], hours: 30 },
   { cause: 'unit-slip', faults: ['probe-in-percent', 'probes-in-percent', 'probe-raw'], hours: 0.5 },
   { cause: 'feed-tank-wrong', faults: ['feed-too-strong', 'feed-plain-water'], hours: 0.5 },

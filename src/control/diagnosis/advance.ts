@@ -3,7 +3,7 @@ import { known, type WatchedReading, type WatchZoneInput } from './input.js'
 import { isDue, judged, SHOTS, type ShotEvidence } from './judge-shot.js'
 import type { OfShots } from './memo.js'
 import { ranked } from './rank.js'
-import { recentShots } from './recent-shots.js'
+import { jumpedLately, recentShots } from './recent-shots.js'
 import type { RememberedZone } from './settings.js'
 import { suspectDrain } from './suspect-drain.js'
 import { suspectLeak } from './suspect-leak.js'
@@ -25,11 +25,7 @@ import type { UsualShares, ZoneWatchState } from './zone-state.js'
 const EVENING = 3600
 
 /** The state after a moment, and what it shows. */
-export function advanced(
-  state: ZoneWatchState,
-  input: WatchZoneInput,
-  zone: RememberedZone,
-): [ZoneWatchState, Diagnosis] {
+export function advanced(state: ZoneWatchState, input: WatchZoneInput, zone: RememberedZone): [ZoneWatchState, Diagnosis] {
   const tick = ticked(state.clock, input.now)
   if (tick.now === null) return told({ ...state, clock: tick.clock }, state.clock.last ?? 0, zone)
   const now = tick.now
@@ -276,10 +272,11 @@ function told(state: ZoneWatchState, now: number, zone: RememberedZone): [ZoneWa
 
 /** What the shots say, worked out once for each list of them. */
 function ofShots(state: ZoneWatchState, { memo }: RememberedZone): OfShots {
+  const jumped = jumpedLately(state)
   const old = memo.shots.get(state.shots)
-  if (old !== undefined && old.usual === state.usual) return old
-  const recent = recentShots(state)
-  const found = { usual: state.usual, recent, water: new Map(), drain: suspectDrain(recent, state.usual) }
+  if (old !== undefined && old.usual === state.usual && jumped.every((one, i) => one === old.jumped[i])) return old
+  const recent = recentShots(state, jumped)
+  const found = { usual: state.usual, jumped, recent, water: new Map(), drain: suspectDrain(recent, state.usual) }
   memo.shots.set(state.shots, found)
   return found
 }

@@ -15,6 +15,7 @@ export interface Memo {
 /** What a list of shots says beside what is usual. */
 export interface OfShots {
   readonly usual: UsualShares
+  readonly jumped: readonly boolean[]
   readonly recent: RecentShots
   /** By whether the zone is full. */
   readonly water: Map<boolean | null, readonly Suspicion[]>

@@ -20,6 +20,8 @@ export interface RecentShots {
   readonly level: (k: number) => number | null
   /** Whether the last k shots began near the highest level of those before: what did not rise may have overflowed. */
   readonly mayOverflow: (k: number) => boolean
+  /** Whether any probe that can be trusted began them near the highest level of its own, or none can tell. */
+  readonly mayBeFull: (k: number) => boolean
   /** A probe beside the best of the others, over its last k shots that could not overflow there; null with fewer of late. */
   readonly beside: (probe: number, k: number) => BesideOthers | null
   /** Standard error of a mean rise over the last k, and whether what plants drank meanwhile was known. */
@@ -109,7 +111,16 @@ function dayBesideBefore(shots: readonly ShotEvidence[]): DayBesideBefore | null
   }
 }
 
-export function recentShots({ shots, usual, probes }: Pick<ZoneWatchState, 'shots' | 'usual' | 'probes'>): RecentShots {
+/** Which probes jumped in the day before the last shot: what they show of it is no witness of water. */
+export function jumpedLately({ shots, probes }: Pick<ZoneWatchState, 'shots' | 'probes'>): boolean[] {
+  const last = shots[shots.length - 1]?.time ?? 0
+  return probes.map(({ step }) => step !== null && last - step.time < 86400)
+}
+
+export function recentShots(
+  { shots, usual, probes }: Pick<ZoneWatchState, 'shots' | 'usual' | 'probes'>,
+  jumped: readonly boolean[],
+): RecentShots {
   const last = (k: number): readonly ShotEvidence[] => (shots.length >= k ? shots.slice(-k) : [])
   const meanOf = (values: readonly (number | null)[], k: number): number | null => {
     if (values.length < k || values.some((value) => value === null)) return null
@@ -122,7 +133,7 @@ export function recentShots({ shots, usual, probes }: Pick<ZoneWatchState, 'shot
     )
   const rises = (k: number) =>
     probes.flatMap((_, i) => {
-      const rise = riseOf(i, k)
+      const rise = jumped[i] ? null : riseOf(i, k)
       return rise === null ? [] : [rise]
     })
   const usualMeter = usual.meteredShots >= 4 ? usual.metered : 1
@@ -158,6 +169,10 @@ export function recentShots({ shots, usual, probes }: Pick<ZoneWatchState, 'shot
       const top = shots.slice(0, -k).reduce((most, shot) => Math.max(most, shot.level ?? 0), 0)
       return last(k).reduce((sum, shot) => sum + (shot.level ?? top) / k, 0) > top - OVERFLOW
     },
+    mayBeFull: (k) => {
+      const near = probes.flatMap((_, i) => (jumped[i] ? [] : [nearTop(shots, i, k)])).filter((one) => one !== null)
+      return near.length === 0 || near.some(Boolean)
+    },
     beside: (probe, k) => {
       const key = probe * SHOTS + k
       if (!beside.has(key)) beside.set(key, besideOthers(shots, probe, k))
@@ -167,6 +182,15 @@ export function recentShots({ shots, usual, probes }: Pick<ZoneWatchState, 'shot
     sure: (k) => last(k).every((shot) => shot.sure),
     since: (k) => last(k)[0]?.time ?? 0,
   }
+}
+
+/** Whether a probe began its last k shots near the highest level of its own before; null where it is not known. */
+function nearTop(shots: readonly ShotEvidence[], probe: number, k: number): boolean | null {
+  const levels = shots.map(({ levels }) => levels[probe] ?? null)
+  const late = levels.slice(-k).filter((level) => level !== null)
+  const before = levels.slice(0, -k).filter((level) => level !== null)
+  if (late.length === 0 || before.length === 0) return null
+  return late.reduce((sum, level) => sum + level / late.length, 0) > maxOf(before) - OVERFLOW
 }
 
 /** A function of a number that works each answer out once. */

@@ -28,7 +28,7 @@ export function suspectProbes(state: ZoneWatchState, recent: RecentShots, now: n
   }
   state.probes.forEach((probe, i) => {
     const name = zone.names[i]!
-    const others = state.probes.some((other) => (other.times[other.times.length - 5] ?? -Infinity) > now - zone.maxAge)
+    const others = state.probes.some(({ times }) => (times[times.length - 1] ?? -Infinity) > now - zone.maxAge / 2)
     if (silent[i] === true && others)
       found.push(dead(name, [evidence('silence', now - (probe.heard ?? 0), 's', { about: name })], 0.9))
     else if (probe.bad !== null && probe.bad.count >= 3) found.push(...unbelievable(probe.bad, name, zone))
@@ -129,9 +129,11 @@ function deaf(
         name,
       ]),
     )
-  const { climb } = state.probes[i]!
+  const { climb, times } = state.probes[i]!
+  // Two readings later it shows whether it climbed or leapt.
+  const surely = climb !== null && (times[times.length - 3] ?? -Infinity) >= climb.time
   const alone = state.probes.every((other, j) => j === i || other.climb === null || now - other.climb.time > 7200)
-  if (climb !== null && now - climb.time < 21600 && alone && (none || half || stepped))
+  if (surely && now - climb.time < 21600 && alone && (none || half || stepped))
     found.push(
       suspicion(
         'probes-swapped',

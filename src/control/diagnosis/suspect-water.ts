@@ -9,6 +9,8 @@ export function suspectWater(recent: RecentShots, usual: UsualShares, full: bool
 
 /** A share below which a shot is missed. */
 const MISSED = 0.35
+/** A share of shots that drained: they came, whatever the probes show. */
+const DRAINED = 0.2
 
 export function evidence(code: string, value: number, unit: string, more: Partial<Evidence> = {}): Evidence {
   return { code, value, unit, ...more }
@@ -20,7 +22,7 @@ export function evidence(code: string, value: number, unit: string, more: Partia
  */
 function supplyCheck(full: boolean | null, recent: RecentShots): CheckCode {
   if (full === true) return 'look-at-supply'
-  return full === null || recent.mayOverflow(2) ? 'look-at-supply-and-weigh' : 'look-at-supply-then-water-by-hand'
+  return full === null || recent.mayBeFull(2) ? 'look-at-supply-and-weigh' : 'look-at-supply-then-water-by-hand'
 }
 
 /** Two shots in a row that no probe saw. */
@@ -37,6 +39,8 @@ function missedShots(recent: RecentShots, full: boolean | null): Suspicion[] {
         ]
       : []
   if (first >= MISSED || second >= MISSED || full === true) return []
+  // What drains came.
+  if ((recent.drained(2) ?? 0) > DRAINED) return []
   const missed = evidence('missed-shots', 2, '1', { usual: 0, time: recent.since(2) })
   const rise = evidence('rise-share', second, '1', { usual: 1, time: recent.since(2) })
   const check = supplyCheck(full, recent)

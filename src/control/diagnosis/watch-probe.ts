@@ -189,7 +189,8 @@ export interface Beside {
  * Looks for a jump between the last five readings and the five before. Beside a shot only a leap from one reading to the next counts that
  * no water can make: any fall, and a rise by twice of what the valve passes in that time.
  */
-export function withStep(probe: ProbeWatch, { quietFrom, maxRate }: Beside, maxGap: number): ProbeWatch {
+export function withStep(read: ProbeWatch, { quietFrom, maxRate }: Beside, maxGap: number): ProbeWatch {
+  const probe = withReturn(read)
   const { times, levels } = probe
   const n = levels.length
   if (n < 10) return probe
@@ -204,12 +205,31 @@ export function withStep(probe: ProbeWatch, { quietFrom, maxRate }: Beside, maxG
   const quiet = times[n - 10]! >= quietFrom
   const least = quiet || leap < 0 ? LEAST_STEP : LEAST_STEP + 2 * maxRate * passed
   if (change < Math.max(least, 6 * scatter) || jump < (quiet ? change / 2 : Math.max(least, change / 2))) return probe
+  const time = times[n - 5]!
   return {
     ...probe,
-    step: { time: times[n - 5]!, before, after },
+    step: { time, before, after },
     low: after,
     lowTime: times[n - 1]!,
+    climb: climbBefore(probe, time),
   }
+}
+
+/** Within two hours a probe may leap back to where it was: then it did not move for good. */
+function withReturn(probe: ProbeWatch): ProbeWatch {
+  const { times, levels, step } = probe
+  const n = levels.length
+  if (step === null || n < 4 || times[n - 3]! - step.time > 7200 || times[n - 3]! <= step.time) return probe
+  const share = (levels[n - 4]! - levels[n - 3]!) / (step.after - step.before)
+  // A shot between them makes one leap look smaller than the other.
+  if (share < 0.6 || share > 2) return probe
+  const [low, lowTime] = [middle(levels.slice(-3)), times[n - 1]!]
+  return { ...probe, step: null, low, lowTime, climb: climbBefore(probe, times[n - 3]!) }
+}
+
+/** What leapt did not climb. */
+function climbBefore({ climb }: ProbeWatch, time: number): ProbeWatch['climb'] {
+  return climb !== null && climb.time >= time ? null : climb
 }
 
 /** Follows the lowest level between shots, and what climbs above it. */

@@ -1,0 +1,115 @@
+import type { Domain } from '../quantity/domain.js'
+import type { Duration } from '../quantity/generated/duration.js'
+import { numberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
+import type { TimeUntilLevel } from '../record/forecast/time-until-level.js'
+import type { Reducer } from '../record/reducer.js'
+import { type AlarmInput, type AlarmReport, type AlarmState, alarmLifeCycle } from './alarm.js'
+import { type AlarmCondition, alarmConditions } from './alarm-conditions.js'
+import type { Diagnosis } from './diagnosis/cause.js'
+
+const BAND: Domain = {
+  quantity: 'dead-band of the weight',
+  unit: '1',
+  min: 0,
+  max: 0.5,
+  ends: '[]',
+  hint: 'give by how much a weight must fall below the least before its alarm returns to normal',
+}
+
+/** When the alarms of a zone are raised, and when they return to normal. */
+export interface ZoneAlarmSettings {
+  /** On-delay: a condition must last so long before its alarm is raised; none by default, since the diagnosis waits itself. Unit: s. Range: [0, 86400]. */
+  readonly onDelay?: Duration
+  /** Off-delay: it must be gone so long before the alarm returns to normal; thirty minutes by default. Unit: s. Range: [0, 86400]. */
+  readonly offDelay?: Duration
+  /** Longest time for which an alarm can be shelved; eight hours by default. Unit: s. Range: (0, 604800]. */
+  readonly maxShelving?: Duration
+  /** Causes of less weight raise nothing; 0.6 by default. Unit: 1. Range: [0, 1]. */
+  readonly minWeight?: number
+  /** Dead-band: an alarm that is there stays until the weight has fallen by so much more; 0.1 by default. Unit: 1. Range: [0, 0.5]. */
+  readonly deadBand?: number
+  /** The alarm by forecast comes so long before the refill point is likely to be reached; two hours by default. Unit: s. Range: [0, 172800]. */
+  readonly warnAhead?: Duration
+}
+
+/** What a moment brings: a diagnosis, a forecast, somebody who acts on one alarm. */
+export interface ZoneAlarmsInput {
+  /** Now. Unit: s. */
+  readonly now: number
+  /** The diagnosis, made by `watchZone`. */
+  readonly diagnosis: Diagnosis
+  /** When the refill point is reached if nobody waters, by `timeUntilLevel`. */
+  readonly untilRefill?: TimeUntilLevel
+  /** What somebody does to one alarm. */
+  readonly action?: Pick<AlarmInput, 'action' | 'shelveFor'> & { readonly name: AlarmCondition['name'] }
+}
+
+/** States of the alarms that are not at their beginning, by name: plain data. */
+export interface ZoneAlarmsState {
+  readonly alarms: Readonly<Partial<Record<AlarmCondition['name'], AlarmState>>>
+}
+
+/** One alarm that is not normal, or has just become so. */
+export interface ZoneAlarm extends AlarmReport, Omit<AlarmCondition, 'condition'> {}
+
+/** A forecast must be better by so much before its alarm returns to normal. Unit: s. */
+const LATER = 1800
+
+/**
+ * The alarms of a zone through their life cycle, with delays and a dead-band so that a cause that comes and goes, or a weight near the
+ * least, raises its alarm once and not again and again.
+ *
+ * @procedure Takes the conditions of `alarmConditions`; for an alarm that is there with the weight less the dead-band, and with half an hour
+ * more ahead; steps an `alarmLifeCycle` for each.
+ * @param settings - Delays, dead-band and least weight. Range: any.
+ * @returns A reducer that takes diagnoses and actions and gives the alarms that are not normal; feed what is announced to `announceAlarms`.
+ * @throws `DomainError` outside the ranges; its step throws `InputError` for a missing diagnosis or an unknown action.
+ * @source isa-18-2-2016, on-delay, off-delay and deadband, as restated in public documentation; the defaults are common practice, no source
+ * @example
+ * ```ts
+ * const reducer = zoneAlarms({ offDelay: minutes(30) })
+ * const cause = { code: 'no-water' as const, level: 'danger' as const, weight: 0.8, evidence: [], check: 'look-at-supply' as const, since: 0 }
+ * const at = (minute: number, there: boolean) =>
+ *   ({ now: 60 * minute, diagnosis: { causes: there ? [cause] : [], ruledOut: [], cannotTell: [], full: null } })
+ * // The cause goes away for ten minutes and comes again: one announcement.
+ * const inputs = [at(0, true), at(10, false), at(20, true), at(30, true)]
+ * runReducer({ reducer, inputs }).outputs.flat().filter(({ announce }) => announce).length // => 1
+ * ```
+ */
+export function zoneAlarms(settings: ZoneAlarmSettings): Reducer<ZoneAlarmsState, ZoneAlarmsInput, ZoneAlarm[]> {
+  requireObject(settings, 'settings')
+  const { onDelay = 0 as Duration, offDelay = 1800 as Duration, maxShelving = 28800 as Duration } = settings
+  const { minWeight = 0.6, warnAhead = 7200 as Duration } = settings
+  const band = numberIn(settings.deadBand ?? 0.1, BAND, 'deadBand')
+  const life = alarmLifeCycle({ onDelay, offDelay, maxShelving })
+  const raised = { minWeight, warnAhead }
+  const held = {
+    minWeight: Math.max(0, minWeight - band),
+    warnAhead: Math.min(172800, warnAhead + LATER) as Duration,
+  }
+  // Refuses what is outside now, not at the first diagnosis.
+  alarmConditions({ diagnosis: { causes: [], ruledOut: [], cannotTell: [], full: null }, ...raised })
+  return {
+    start: { alarms: {} },
+    step: (state, { now, diagnosis, untilRefill, action }) => {
+      const told = { diagnosis, ...(untilRefill === undefined ? {} : { untilRefill }) }
+      const lenient = alarmConditions({ ...told, ...held })
+      const alarms: Partial<Record<AlarmCondition['name'], AlarmState>> = {}
+      const reports: ZoneAlarm[] = []
+      alarmConditions({ ...told, ...raised }).forEach((strict, i) => {
+        const { name } = strict
+        const before = state?.alarms?.[name] ?? life.start
+        const { condition, ...about } = before.condition === true ? lenient[i]! : strict
+        const [next, report] = life.step(before, {
+          now,
+          ...(condition === undefined ? {} : { condition }),
+          ...(action?.name === name ? action : {}),
+        })
+        if (next.phase !== 'normal' || next.condition || next.active) alarms[name] = next
+        if (report.phase !== 'normal' || report.changed) reports.push({ ...about, ...report })
+      })
+      return [{ alarms }, reports]
+    },
+  }
+}

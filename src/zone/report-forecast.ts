@@ -1,0 +1,32 @@
+import { explainZoneReason } from './explain-zone-finding.js'
+import { inHours, litres } from './report-words.js'
+import type { ZoneDay } from './zone-day.js'
+
+/** A table: what is foreseen, and what holds five and nine of ten outcomes. */
+export function forecastLines({ probes, nextUse }: ZoneDay): string[] {
+  const row = (cells: readonly string[]) =>
+    cells
+      .map((cell, i) => cell.padEnd([34, 12, 20, 0][i]!))
+      .join('')
+      .trimEnd()
+  const span = ({ earliest, latest }: { readonly earliest: number; readonly latest?: number }) =>
+    latest === undefined ? `from ${inHours(earliest)} on` : `${(earliest / 3600).toFixed(1)} to ${inHours(latest)}`
+  const volumes = ([from, to]: readonly number[]) => `${from!.toFixed(2)} to ${litres(to!)}`
+  const refills = probes
+    .filter(({ used }) => used)
+    .map(({ name, refill }) => {
+      const what = `${name}, to its refill point`
+      if (refill.known && refill.time === 0) return row([what, 'reached'])
+      return refill.known
+        ? row([what, inHours(refill.time), span(refill.band50), span(refill.band90)])
+        : row([what, `not known (${explainZoneReason(refill.reason)})`])
+    })
+  const use = 'Use of the next day'
+  return [
+    row(['', 'expected', '5 of 10 within', '9 of 10 within']),
+    ...refills,
+    nextUse.known
+      ? row([use, litres(nextUse.use), volumes(nextUse.band50), volumes(nextUse.band90)])
+      : row([use, `not known (${explainZoneReason(nextUse.reason)})`]),
+  ]
+}
