@@ -2,7 +2,7 @@ import type { Domain } from '../quantity/domain.js'
 
 /** Domains that several files of this folder share. */
 
-export const TIME: Domain = {
+const TIME: Domain = {
   quantity: 'length of time',
   unit: 's',
   min: 0,

@@ -25,7 +25,11 @@ import type { UsualShares, ZoneWatchState } from './zone-state.js'
 const EVENING = 3600
 
 /** The state after a moment, and what it shows. */
-export function advanced(state: ZoneWatchState, input: WatchZoneInput, zone: RememberedZone): [ZoneWatchState, Diagnosis] {
+export function advanced(
+  state: ZoneWatchState,
+  input: WatchZoneInput,
+  zone: RememberedZone,
+): [ZoneWatchState, Diagnosis] {
   const tick = ticked(state.clock, input.now)
   if (tick.now === null) return told({ ...state, clock: tick.clock }, state.clock.last ?? 0, zone)
   const now = tick.now
