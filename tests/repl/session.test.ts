@@ -211,7 +211,7 @@ describe('help, search, sources', () => {
     expect(shown("find('xyzzy')")).toMatch(/No function/)
     expect(shown("find('VWC')")).toMatch(/^ {2}waterContent /)
     expect(shown("find('runoff')")).toMatch(/drainFraction/)
-    expect(shown("find('leak')")).toMatch(/watchZone/)
+    expect(shown("find('leak')")).toMatch(/findClimbs/)
     expect(shown("find('how big is a shot')")).toMatch(/^ {2}sizeShot /)
     expect(shown('find how much should drain')).toMatch(/drainFraction/)
   })
