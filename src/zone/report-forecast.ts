@@ -1,5 +1,5 @@
 import { explainZoneReason } from './explain-zone-finding.js'
-import { inHours, litres } from './report-words.js'
+import { asLitres, inHours } from './report-words.js'
 import type { ZoneDay } from './zone-day.js'
 
 /** A table: what is foreseen, and what holds five and nine of ten outcomes. */
@@ -11,7 +11,7 @@ export function forecastLines({ probes, nextUse }: ZoneDay): string[] {
       .trimEnd()
   const span = ({ earliest, latest }: { readonly earliest: number; readonly latest?: number }) =>
     latest === undefined ? `from ${inHours(earliest)} on` : `${(earliest / 3600).toFixed(1)} to ${inHours(latest)}`
-  const volumes = ([from, to]: readonly number[]) => `${from!.toFixed(2)} to ${litres(to!)}`
+  const volumes = ([from, to]: readonly number[]) => `${from!.toFixed(2)} to ${asLitres(to!)}`
   const refills = probes
     .filter(({ used }) => used)
     .map(({ name, refill }) => {
@@ -26,7 +26,7 @@ export function forecastLines({ probes, nextUse }: ZoneDay): string[] {
     row(['', 'expected', '5 of 10 within', '9 of 10 within']),
     ...refills,
     nextUse.known
-      ? row([use, litres(nextUse.use), volumes(nextUse.band50), volumes(nextUse.band90)])
+      ? row([use, asLitres(nextUse.use), volumes(nextUse.band50), volumes(nextUse.band90)])
       : row([use, `not known (${explainZoneReason(nextUse.reason)})`]),
   ]
 }

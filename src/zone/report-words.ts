@@ -4,10 +4,10 @@ import type { Known } from './known.js'
 /** A moment by the clock of the zone. */
 export type Clock = (time: number) => string
 
-export const percent = (share: number, digits = 1) => `${(share * 100).toFixed(digits)} %`
+export const asPercent = (share: number, digits = 1) => `${(share * 100).toFixed(digits)} %`
 export const points = (share: number, digits = 1) => `${Math.abs(share * 100).toFixed(digits)} points`
 export const inHours = (seconds: number) => `${(seconds / 3600).toFixed(1)} h`
-export const litres = (volume: number) => `${volume.toFixed(2)} L`
+export const asLitres = (volume: number) => `${volume.toFixed(2)} L`
 export const counted = (n: number, word: string) => `${n} ${word}${n === 1 ? '' : 's'}`
 export const told = <T>(
   what: Known<T> | { readonly known: false; readonly reason: string },

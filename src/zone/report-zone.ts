@@ -7,7 +7,7 @@ import { wallClock } from './local-day.js'
 import type { ProposedDay } from './propose-day.js'
 import { causeLines } from './report-causes.js'
 import { forecastLines } from './report-forecast.js'
-import { type Clock, counted, litres, percent, points, spelt, told } from './report-words.js'
+import { asLitres, asPercent, type Clock, counted, points, spelt, told } from './report-words.js'
 import type { Zone } from './zone.js'
 import type { ProbeDay, ZoneDay } from './zone-day.js'
 
@@ -120,17 +120,17 @@ function probeLines(
       ? `, the first rise from ${at(first.start)}, the last from ${at(final.start)}, by ${points(mean)} on average`
       : ''
   const lines = [
-    `${name}${used ? '' : ' (left out)'}: water content ${told(range, ({ min, max }) => `from ${percent(min)} to ${percent(max)}`)}; ${seen}${rises}.`,
+    `${name}${used ? '' : ' (left out)'}: water content ${told(range, ({ min, max }) => `from ${asPercent(min)} to ${asPercent(max)}`)}; ${seen}${rises}.`,
   ]
   if (!range.known) return lines
   lines.push(
-    `  Level after drain: ${told(drainedLevel, (x) => `${percent(x.level)} ± ${percent(x.spread)} (${counted(x.shots, 'shot')})`)}.`,
-    `  In that stretch: ${told(night, (x) => `from ${at(x.from)} to ${at(x.to)} it ${x.fall < 0 ? 'rose' : 'fell'} by ${points(x.fall)}, ${points(x.perHour, 2)} an hour, to ${percent(x.morning)}`)}.`,
+    `  Level after drain: ${told(drainedLevel, (x) => `${asPercent(x.level)} ± ${asPercent(x.spread)} (${counted(x.shots, 'shot')})`)}.`,
+    `  In that stretch: ${told(night, (x) => `from ${at(x.from)} to ${at(x.to)} it ${x.fall < 0 ? 'rose' : 'fell'} by ${points(x.fall)}, ${points(x.perHour, 2)} an hour, to ${asPercent(x.morning)}`)}.`,
   )
   if (!limits.known || !last.known) return lines
   const above = last.value - limits.value.refillPoint
   lines.push(
-    `  Its own refill point is ${percent(limits.value.refillPoint)}; the day ended at ${percent(last.value)}, ${points(above)} ${above < 0 ? 'below' : 'above'} it.`,
+    `  Its own refill point is ${asPercent(limits.value.refillPoint)}; the day ended at ${asPercent(last.value)}, ${points(above)} ${above < 0 ? 'below' : 'above'} it.`,
   )
   if (above >= 0) lines.push(`  If nobody waters it reaches that point ${refillText(refill)}.`)
   return lines
@@ -149,7 +149,7 @@ function refillText(refill: ProbeDay['refill']): string {
 
 function containerLines({ medium: bench, container }: Zone, { medium, rootTemperature }: ZoneDay): string[] {
   return [
-    `The medium: ${told(medium, (x) => `${bench?.name}; porosity ${percent(x.porosity)}, container capacity at a height of ${container.height} cm ${percent(x.containerCapacity)}, with ${percent(x.airFilledPorosity)} of air; ${container.substrateVolume} L of it hold ${(x.containerCapacity * container.substrateVolume).toFixed(1)} L`)}.`,
+    `The medium: ${told(medium, (x) => `${bench?.name}; porosity ${asPercent(x.porosity)}, container capacity at a height of ${container.height} cm ${asPercent(x.containerCapacity)}, with ${asPercent(x.airFilledPorosity)} of air; ${container.substrateVolume} L of it hold ${(x.containerCapacity * container.substrateVolume).toFixed(1)} L`)}.`,
     `The root zone: ${told(rootTemperature, (x) => `${x.min.toFixed(1)} to ${x.max.toFixed(1)} °C, ${x.mean.toFixed(1)} °C on average`)}.`,
   ]
 }
@@ -157,17 +157,17 @@ function containerLines({ medium: bench, container }: Zone, { medium, rootTemper
 function balanceLines({ container }: Zone, { balance }: ZoneDay): string[] {
   const { entries, given, drained, drainFraction, stored, use, feedEC, drainEC } = balance
   const log = `in ${entries} ${entries === 1 ? 'entry' : 'entries'} of the log`
-  const into = (x: number) => (x < 0 ? `${litres(-x)} came out of storage` : `${litres(x)} went into storage`)
+  const into = (x: number) => (x < 0 ? `${asLitres(-x)} came out of storage` : `${asLitres(x)} went into storage`)
   return [
-    `Given: ${told(given, (x) => `${litres(x)} a container ${log}`)}. Drained: ${told(drained, litres)}. Drain fraction: ${told(drainFraction, (x) => percent(x))}.`,
-    `By the probes: ${told(stored, into)}. Used by the plants: ${told(use, (x) => `${litres(x)} a container, ${litres(x / container.plants)} a plant`)}.`,
+    `Given: ${told(given, (x) => `${asLitres(x)} a container ${log}`)}. Drained: ${told(drained, asLitres)}. Drain fraction: ${told(drainFraction, (x) => asPercent(x))}.`,
+    `By the probes: ${told(stored, into)}. Used by the plants: ${told(use, (x) => `${asLitres(x)} a container, ${asLitres(x / container.plants)} a plant`)}.`,
     `Feed EC: ${told(feedEC, (x) => `${x.toFixed(2)} dS/m`)}. Drain EC: ${told(drainEC, (x) => `${x.toFixed(2)} dS/m, weighted by volume`)}.`,
   ]
 }
 
 function demandLines({ cropCoefficient }: Zone, { climate }: ZoneDay): string[] {
   return [
-    `By the climate: ${told(climate, (x) => `reference evapotranspiration by FAO-56 ${x.referenceET.toFixed(2)} mm/d; times ${cropCoefficient} ${x.cropET.toFixed(2)} mm/d, which is ${litres(x.perPlant)} a plant and ${litres(x.perContainer)} a container`)}.`,
+    `By the climate: ${told(climate, (x) => `reference evapotranspiration by FAO-56 ${x.referenceET.toFixed(2)} mm/d; times ${cropCoefficient} ${x.cropET.toFixed(2)} mm/d, which is ${asLitres(x.perPlant)} a plant and ${asLitres(x.perContainer)} a container`)}.`,
     'FAO-56 was made for open fields. Under cover take it as an index and correct its coefficient with your own water balance.',
   ]
 }
@@ -179,7 +179,7 @@ function findingLines({ place }: Zone, { findings }: ZoneDay): string[] {
 }
 
 function proposalLines(zone: Zone, { level }: ZoneDay, proposal: Known<ProposedDay>, at: Clock): string[] {
-  const levels = `Level of the zone: ${told(level, ({ mean, limits, from }) => `full point ${percent(limits.fullPoint)} (${spelt(from)}), refill point ${percent(limits.refillPoint)}; the day ended at ${percent(mean)}`)}.`
+  const levels = `Level of the zone: ${told(level, ({ mean, limits, from }) => `full point ${asPercent(limits.fullPoint)} (${spelt(from)}), refill point ${asPercent(limits.refillPoint)}; the day ended at ${asPercent(mean)}`)}.`
   if (!proposal.known) return [levels, `No proposal: ${explainZoneReason(proposal.reason)}.`]
   const plan = proposal.value
   const run = (seconds: number) =>
@@ -187,8 +187,8 @@ function proposalLines(zone: Zone, { level }: ZoneDay, proposal: Known<ProposedD
   const changes = plan.differences.map((finding) => explainZoneFinding({ finding, clock: zone.place.clock }))
   return [
     levels,
-    `Expected use ${litres(plan.expectedUse)} a container, from the ${spelt(plan.useFrom)}${plan.expectedRadiation === undefined ? '' : ` and an expected radiation of ${plan.expectedRadiation.toFixed(0)} W/m²`}${plan.useBand90 ? ` (nine of ten days between ${litres(plan.useBand90[0])} and ${litres(plan.useBand90[1])})` : ' of this day'}; light as on this day (${spelt(plan.lightFrom)}).`,
-    `${counted(plan.shots.length, 'shot')}, ${litres(plan.given)} together, of at most ${zone.limits.maxPerDay} L a day; ${percent(plan.drainFraction)} of it should drain (asked: ${percent(zone.limits.drainFraction)}).`,
+    `Expected use ${asLitres(plan.expectedUse)} a container, from the ${spelt(plan.useFrom)}${plan.expectedRadiation === undefined ? '' : ` and an expected radiation of ${plan.expectedRadiation.toFixed(0)} W/m²`}${plan.useBand90 ? ` (nine of ten days between ${asLitres(plan.useBand90[0])} and ${asLitres(plan.useBand90[1])})` : ' of this day'}; light as on this day (${spelt(plan.lightFrom)}).`,
+    `${counted(plan.shots.length, 'shot')}, ${asLitres(plan.given)} together, of at most ${zone.limits.maxPerDay} L a day; ${asPercent(plan.drainFraction)} of it should drain (asked: ${asPercent(zone.limits.drainFraction)}).`,
     ...plan.shots.map((shot, i) => {
       const volumes = `${(1000 * shot.volume).toFixed(0).padStart(5)} mL (${(1000 * shot.perEmitter).toFixed(0)} mL an emitter)`
       return `  ${String(i + 1).padStart(2)}. ${at(shot.time)}  ${volumes}, valve open ${run(shot.runTime)}: ${shot.reason}`

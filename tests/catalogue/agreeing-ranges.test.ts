@@ -123,7 +123,7 @@ const REASONS: Record<string, Record<string, readonly string[]>> = {
     'plants: number in 1': ['(0, 10000]', '[1, ∞)'],
     'probeOffset: WaterContentChange in m³/m³': ['[-0.3, 0.3]', '[0, 0.2]'],
     'rodLength: Length in cm': ['(0, 500]', '(0, ∞)'],
-    'settle: Duration in s': ['(0, 86400]', '[0, 86400]', '[0, ∞)', '[60, 7200]'],
+    'settle: Duration in s': ['(0, 86400]', '[0, 86400]', '[60, 7200]'],
     'start: Instant in s': ['[-62135596800, 253402300799]', '[0, 253402300799]'],
     'step: Duration in s': ['[1, 3600]', '[30, 3600]'],
     'uniformity: Share in 1': ['(-∞, 1]', '(0, 1]'],

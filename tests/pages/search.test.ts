@@ -17,7 +17,7 @@ describe('the search of the documentation', () => {
   it.each([
     ['evapotranspiration', 'dailyReferenceETFao56'],
     ['VPD', 'vapourPressureDeficit'],
-    ['leak', 'watchZone'],
+    ['leak', 'findClimbs'],
     ['runoff', 'drainFraction'],
     ['leachate', 'drainFraction'],
     ['dry-back', 'overnightDryDowns'],
@@ -37,7 +37,7 @@ describe('the search of the documentation', () => {
     ['runoff', /runoff|Drain and salts/],
     ['dry-back', /dry-back|Learn the dry-down/],
     ['acid', /^Cautions/],
-    ['stuck valve', /^Safe automation|Rehearse|Cautions/],
+    ['stuck valve', /^Safe automation|Rehearse|Cautions|What is wrong/],
   ])('%s leads to a guide', (query, guide) => {
     expect(titles(query, 'guide').slice(0, 3).join('; ')).toMatch(guide)
   })
