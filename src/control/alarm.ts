@@ -82,7 +82,7 @@ export interface AlarmReport {
  * normal before anybody saw it stays on the list until it is acknowledged.
  * @param settings - Delays and longest time on the shelf.
  * @returns A reducer that takes conditions and actions and gives the phase.
- * @throws `DomainError` outside the ranges; its step throws `InputError` for an action that is not one of the three words.
+ * @throws `DomainError` outside the ranges; its step throws `InputError` for a missing input and for an action that is not one of the three words.
  * @source isa-18-2-2016, alarm state transitions, as restated in public documentation
  * @example
  * ```ts
@@ -112,6 +112,7 @@ export function alarmLifeCycle(settings: AlarmSettings): Reducer<AlarmState, Ala
   return {
     start,
     step: (stored, input) => {
+      requireObject(input, 'input')
       const action = input.action ?? undefined
       if (action !== undefined) oneOf(action, ['acknowledge', 'shelve', 'unshelve'], 'action')
       // What is no state is none: the alarm is raised again rather than kept back.

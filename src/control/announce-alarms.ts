@@ -4,6 +4,7 @@ import { numberIn, wholeNumberIn } from '../quantity/guard.js'
 import { oneOf } from '../quantity/one-of.js'
 import { requireObject } from '../quantity/require-object.js'
 import type { Reducer } from '../record/reducer.js'
+import { isMoment } from './moment.js'
 
 const MOST: Domain = {
   quantity: 'most alarms at a time',
@@ -13,6 +14,7 @@ const MOST: Domain = {
   ends: '[]',
   hint: 'give the whole number that one person can look at; ten in ten minutes is the usual mark of a flood',
 }
+const PRIORITIES: readonly string[] = ['high', 'medium', 'low']
 const WINDOW: Domain = {
   quantity: 'time in which alarms are counted',
   unit: 's',
@@ -78,19 +80,33 @@ export function announceAlarms(settings: AnnounceSettings): Reducer<AnnounceStat
   return {
     start: { recent: [], held: [] },
     step: (state, { now, alarms }) => {
+      const kept = listOf<number>(state?.recent).filter(isMoment)
+      // A moment that cannot be read passes no time.
+      const moment = isMoment(now) ? now : (kept[kept.length - 1] ?? 0)
       // Times that lie ahead belong to a clock that was set back.
-      const recent = state.recent.filter((time) => now - time < window && time <= now)
-      for (const { priority } of alarms) oneOf(priority, ['high', 'medium', 'low'], 'priority')
+      const recent = kept.filter((time) => moment - time < window && time <= moment)
+      for (const { priority } of alarms) oneOf(priority, PRIORITIES, 'priority')
       const rank = { high: 0, medium: 1, low: 2 }
-      const waiting = [...state.held, ...alarms].sort((a, b) => rank[a.priority] - rank[b.priority])
+      const waiting = [...listOf<AnnounceState['held'][number]>(state?.held).filter(isHeld), ...alarms].sort(
+        (a, b) => rank[a.priority] - rank[b.priority],
+      )
       const room = most - recent.length
       const tell = waiting.filter(({ priority }, i) => i < room || priority === 'high')
       const held = waiting.slice(tell.length)
-      const times = [...recent, ...tell.map(() => now)].slice(-most)
+      const times = [...recent, ...tell.map(() => moment)].slice(-most)
       return [
         { recent: times, held },
         { tell: tell.map(({ name }) => name), held: held.map(({ name }) => name), flood: held.length > 0 },
       ]
     },
   }
+}
+
+/** A list of a stored state, or none where it was lost. */
+function listOf<T>(stored: readonly T[] | undefined): readonly T[] {
+  return Array.isArray(stored) ? stored : []
+}
+
+function isHeld(alarm: Partial<AnnounceState['held'][number]> | null): boolean {
+  return typeof alarm?.name === 'string' && PRIORITIES.includes(alarm.priority as string)
 }

@@ -1,6 +1,7 @@
 import { INSTANT } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import { numberIn } from '../quantity/guard.js'
+import { requireList } from '../quantity/require-list.js'
 import { requireObject } from '../quantity/require-object.js'
 import { LOCAL_ADVANCE } from './domains.js'
 
@@ -32,6 +33,19 @@ export interface UniversalTimes {
   readonly missing: number
 }
 
+/** Refuses a table of offsets that is empty, out of order, or holds what no clock is ahead by. */
+export function checkOffsets(offsets: readonly LocalOffset[], argument: string): void {
+  requireList(offsets, argument)
+  if (offsets.length === 0) throw new InputError(argument, 'has no entry', 'say how far local time is ahead')
+  offsets.forEach((entry, k) => {
+    requireObject(entry, `${argument}[${k}]`)
+    numberIn(entry.from, INSTANT, `${argument}[${k}].from`)
+    numberIn(entry.ahead, LOCAL_ADVANCE, `${argument}[${k}].ahead`)
+    if (k > 0 && !(entry.from > offsets[k - 1]!.from))
+      throw new InputError(argument, 'is not in order of time', 'sort it and leave out repeated moments')
+  })
+}
+
 /**
  * Universal time of readings that carry civil local time. The table of offsets comes from the caller: the law of the place, not the
  * settings of some computer, says when clocks change.
@@ -51,13 +65,7 @@ export interface UniversalTimes {
 export function utcFromLocal(input: LocalTimeInput): UniversalTimes {
   requireObject(input, 'input')
   const { local, offsets } = input
-  if (offsets.length === 0) throw new InputError('offsets', 'has no entry', 'say how far local time is ahead')
-  offsets.forEach(({ from, ahead }, k) => {
-    numberIn(from, INSTANT)
-    numberIn(ahead, LOCAL_ADVANCE)
-    if (k > 0 && !(from > offsets[k - 1]!.from))
-      throw new InputError('offsets', 'is not in order of time', 'sort it and leave out repeated moments')
-  })
+  checkOffsets(offsets, 'offsets')
   const time = new Float64Array(local.length)
   let [repeated, skipped, missing] = [0, 0, 0]
   let before = -Infinity

@@ -3,7 +3,9 @@ import type { Domain } from '../quantity/domain.js'
 import { EMITTER_COUNT } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
+import { requireObject } from '../quantity/require-object.js'
 import { MIN_RISE } from '../record/domains.js'
+import { checkOffsets } from '../record/local-time.js'
 import type { Zone, ZoneLimits } from './zone.js'
 
 const VOLUME: Domain = {
@@ -177,6 +179,8 @@ const AFTER_LIGHT: Domain = {
 
 /** Refuses a zone that cannot be: every number has its range, and they agree with each other. */
 export function checkZone(zone: Zone): Zone {
+  requireObject(zone, 'zone')
+  for (const part of ['container', 'emitters', 'place', 'limits', 'probes'] as const) requireObject(zone[part], part)
   const { container, emitters, probes, lamps, place } = zone
   numberIn(container.substrateVolume, VOLUME, 'substrateVolume')
   numberIn(container.height, HEIGHT, 'height')
@@ -193,8 +197,8 @@ export function checkZone(zone: Zone): Zone {
     numberIn(lamps.irradiance, LAMP_LIGHT, 'irradiance')
     if (lamps.on === lamps.off) throw new InputError('lamps', 'go on and off at once', 'leave them out, or give both')
   }
-  if (place.clock.length === 0)
-    throw new InputError('place.clock', 'has no entry', 'say how far local clocks are ahead of universal time')
+  // Offsets in milliseconds would move the days by weeks.
+  checkOffsets(place.clock, 'place.clock')
   if (probes.length === 0) throw new InputError('probes', 'there is none', 'describe at least one probe')
   if (new Set(probes.map((probe) => probe.name)).size !== probes.length)
     throw new InputError('probes', 'two have the same name', 'give each a name of its own')

@@ -74,6 +74,20 @@ describe('the stories of lies', () => {
       everTold(outputs.slice(1440)).some((code) => ['valve-stuck-open', 'leak-between-shots'].includes(code)),
     ).toBe(true)
   })
+  it('water comes back and one reading says full: no "water by hand" until the middle of five has caught up', () => {
+    const zone = watchZone(SETTINGS)
+    const inputs = scripted({ minutes: 500, probes: THREE, shots: hourly(60, 4), start: 0.66, reaches: () => 0 })
+    let state = zone.start
+    for (const input of inputs) state = zone.step(state, input)[0]
+    const at = (level: number) => {
+      const readings = THREE.map((probe) => ({ probe, waterContent: waterContent(level), time: 30000 }))
+      return zone.step(state, { now: 30000, open: false, readings })[1]
+    }
+    const room = at(0.59)
+    expect([room.full, advisesWater([room])]).toEqual([false, true])
+    const coming = at(0.742)
+    expect([coming.full, codesOf(coming)[0], advisesWater([coming])]).toEqual([null, 'no-water', false])
+  })
   it('three probes that see 2 of 10 shots: not silent', () => {
     const shots = hourly(60, 22)
     // After a good day two shots come through, the third and the seventh.
@@ -282,6 +296,19 @@ describe('a diagnosis', () => {
 })
 
 describe('hostile input', () => {
+  it('a clock that creeps by less than a millisecond, and numbers whose squares overflow, leave no state without a number', () => {
+    const zone = watchZone(SETTINGS)
+    const inputs = [0, 60, 60 + 7.2e-15, 120].map((now) => ({
+      ...{ now, readings: [], open: false, metered: 5, drained: 1, light: 0, temperature: 1e300, feedEC: 1e308 },
+    }))
+    const tiny = [0, 5e-324].map((now) => ({ now, readings: [], open: false, metered: 5, drained: 1 }))
+    for (const course of [inputs, tiny])
+      expect(
+        JSON.stringify(runReducer({ reducer: zone, inputs: course as never[] }).state, (_, value) =>
+          typeof value === 'number' && !Number.isFinite(value) ? 'no number' : value,
+        ),
+      ).not.toContain('no number')
+  })
   /** A small generator of its own, so that a failure can be seen again. */
   const dice = (seed: number) => {
     let state = seed >>> 0

@@ -350,6 +350,21 @@ describe('many alarms at a time', () => {
   })
 })
 
+describe('an input that was lost', () => {
+  it('is refused by name by the life cycle of an alarm', () => {
+    const { start, step } = alarmLifeCycle({ onDelay: minutes(5), offDelay: minutes(5), maxShelving: hours(8) })
+    for (const lost of [null, undefined, 5]) expectInputError(() => step(start, lost as never), 'input')
+  })
+  it('leaves no endless number in the reasons of a refusal', () => {
+    for (const flag of [-Infinity, Infinity, Number.NaN]) {
+      const facts = { ...safe.facts, flag, waterContent: flag as never }
+      const { allowed, refusals } = checkWatering({ ...safe, facts })
+      expect(allowed).toBe(false)
+      expect(refusals.filter(({ value }) => value !== undefined && !Number.isFinite(value))).toEqual([])
+    }
+  })
+})
+
 describe('a flood of alarms', () => {
   const reducer = announceAlarms({ maxAlarms: 3, window: minutes(10) })
   const named = (names: string, priority: 'high' | 'medium' | 'low' = 'low') =>
@@ -397,6 +412,18 @@ describe('a flood of alarms', () => {
       expectDomainError(() => announceAlarms({ maxAlarms: 3, window: seconds(window) }), {
         quantity: 'time in which alarms are counted',
       })
+  })
+  it('keeps counting while the clock cannot be read, and goes on from a state that was torn', () => {
+    const { outputs, state } = run([
+      { now: 1000, alarms: named('abc') },
+      { now: Number.NaN, alarms: named('d') },
+      { now: 1e300, alarms: named('e') },
+      { now: 1600, alarms: [] },
+    ])
+    expect(outputs.map(({ tell }) => tell.join(''))).toEqual(['abc', '', '', 'de'])
+    expect(state.recent.every(Number.isFinite)).toBe(true)
+    for (const torn of [null, {}, { recent: 5, held: [null, { name: 'x' }] }, { recent: [null, Number.NaN] }])
+      expect(reducer.step(torn as never, { now: 2000, alarms: named('f') })[1].tell).toEqual(['f'])
   })
   it('remembers no more moments than it needs', () => {
     const { state, outputs } = run([{ now: 0, alarms: named('abcdefgh', 'high') }])

@@ -57,6 +57,11 @@ const laterThan = (plan: DayPlan, time: number) => plan.shots.filter((shot) => s
 const sum = (shots: DayPlan['shots']) => shots.reduce((total, { volume }) => total + volume, 0)
 
 describe('a plan that doubts', () => {
+  it('is not made anew from a shot or a plan that was torn on the way', () => {
+    const now = at(12)
+    expectInputError(() => replanDay(bag, day(), { now, given: [null as never] }), 'soFar.given')
+    expectInputError(() => replanDay(bag, { ...day(), time: null as never }, { now, given: [] }), 'plan.time')
+  })
   it('never opens a valve that is open: 07:00, 07:05 and 07:10 with 900 s each', () => {
     const trigger = { by: 'clock', times: [at(7), at(7, 5), at(7, 10), at(7, 30)] } as const
     const plan = day({

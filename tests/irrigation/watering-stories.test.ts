@@ -29,6 +29,10 @@ const shot = (zone: string, hour: number, more: Partial<ZoneShot> = {}): ZoneSho
 const pump = { maxFlow: litresPerHour(1000), minRest: seconds(30) }
 
 describe('zones on one pump', () => {
+  it('are refused where a shot of the list is lost', () => {
+    for (const lost of [null, undefined, 'a'])
+      expectInputError(() => staggerZones([shot('a', 8), lost as never], pump), 'shots')
+  })
   it('are refused where a run time is missing, instead of starting two at once', () => {
     for (const runTime of [undefined, null, Number.NaN, '600', -1, 600_000])
       expectDomainError(() => staggerZones([shot('a', 8, { runTime: runTime as never })], pump), {

@@ -11,6 +11,7 @@ import {
   type ZoneRecord,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
+import { expectDomainError, expectInputError } from '../support/refusals.js'
 import { benchRecord, benchZone, MIDNIGHT } from './bench.js'
 
 const zone = benchZone()
@@ -28,6 +29,22 @@ function followed(inputs: readonly ZoneEntry[]): ZoneDay[] {
 function restamped(at: number, stamp: number): ZoneRecord {
   return { ...record, time: Array.from(record.time, (time, i) => (i === at ? stamp : time)) }
 }
+
+describe('a zone that was written down wrong', () => {
+  const placed = (clock: unknown) => () =>
+    reviewZone({ zone: { ...zone, place: { ...zone.place, clock: clock as never } }, record })
+  it('is refused where the local clock is ahead by milliseconds, by no number, or without end', () => {
+    for (const ahead of [3_600_000, Number.NaN, null, '3600', 1e300, Infinity])
+      expectDomainError(placed([{ from: 0, ahead }]), { quantity: 'advance of local time' })
+    expectDomainError(placed([{ from: Number.NaN, ahead: 0 }]), { unit: 's' })
+  })
+  it('is refused where a part of it was lost, by its name', () => {
+    expectInputError(placed([null]), 'place.clock')
+    expectInputError(placed([]), 'place.clock')
+    for (const part of ['container', 'emitters', 'place', 'limits', 'probes'])
+      expectInputError(() => reviewZone({ zone: { ...zone, [part]: undefined }, record }), part)
+  })
+})
 
 describe('a reading from the future', () => {
   const future = Date.UTC(2050, 0, 1) / 1000

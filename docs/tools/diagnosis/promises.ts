@@ -42,6 +42,7 @@ export const PROMISES: readonly Promised[] = [
     hours: 0.5,
   },
   { cause: 'no-readings', faults: ['probes-silent'], hours: 0.5 },
+  { cause: 'no-readings', faults: ['messages-very-late'], hours: 1.5 },
   { cause: 'probe-lifted', faults: ['probe-lifted', 'probe-lifted-partly', 'probes-lifted-partly'], hours: 0.5 },
   {
     cause: 'probe-frozen',

@@ -5,7 +5,7 @@ export type Loose<T> = { readonly [K in keyof T]?: unknown }
 
 /** A finite number from `min` on, or undefined: text, null, true and NaN are not known. */
 export function known(value: unknown, min: number): number | undefined {
-  return typeof value === 'number' && value >= min && value < Number.POSITIVE_INFINITY ? value : undefined
+  return Number.isFinite(value) && (value as number) >= min ? (value as number) : undefined
 }
 
 /** A limit, and the refusal that tells of it where it is missing. */

@@ -86,6 +86,6 @@ export interface Diagnosis {
   readonly ruledOut: readonly { readonly code: CauseCode; readonly evidence: Evidence }[]
   /** What cannot be told, and why. */
   readonly cannotTell: readonly { readonly code: CauseCode; readonly reason: UnknownReason }[]
-  /** Whether a probe that can be trusted, or the drain, says that the zone is full; null where nothing can be trusted. */
+  /** Whether a probe that can be trusted, or the drain, says that the zone is full; null where nothing can be trusted, or only the newest reading says so. */
   readonly full: boolean | null
 }

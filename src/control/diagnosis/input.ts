@@ -37,7 +37,10 @@ export interface WatchZoneInput {
   readonly drainEC?: SolutionEC
 }
 
+/** No quantity of a zone is larger in its unit, and squares of such numbers can still be summed up. */
+const LARGEST = 1e15
+
 /** The number, or null where there is none. */
 export function known(value: unknown): number | null {
-  return typeof value === 'number' && value > -Infinity && value < Infinity ? value : null
+  return typeof value === 'number' && value >= -LARGEST && value <= LARGEST ? value : null
 }

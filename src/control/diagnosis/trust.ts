@@ -20,12 +20,14 @@ export function canTellLevel(probe: ProbeWatch, now: number, zone: Watched): boo
   return canJudge(probe, now, zone) && (probe.step === null || now - probe.step.time > DAY)
 }
 
-/** Whether the zone is full by a probe that can be trusted or by drain that runs on; null where nothing can be trusted. */
+/** Whether the zone is full by a probe that can be trusted or by drain that runs on; null where nothing can be trusted, or the newest reading speaks against it. */
 export function isFull(state: ZoneWatchState, now: number, zone: Watched): boolean | null {
   const { probes, valve, pairs } = state
   if (valve.hasDrain && valve.lateDrain > 0.005 && valve.lateDrainFor >= 1800) return true
   const swapped = pairs.swap !== null && now - pairs.swap.time < DAY
   const told = swapped ? [] : probes.filter((probe) => canTellLevel(probe, now, zone))
   if (told.length === 0) return null
-  return told.some((probe) => (levelOf(probe) as number) >= zone.full)
+  if (told.some((probe) => (levelOf(probe) as number) >= zone.full)) return true
+  // The middle of five readings lags behind water that comes: a newest one that says full leaves it open.
+  return told.some(({ levels }) => levels[levels.length - 1]! >= zone.full) ? null : false
 }

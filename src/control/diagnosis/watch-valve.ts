@@ -83,7 +83,8 @@ export function withCounters(valve: ValveWatch, input: WatchZoneInput, now: numb
     hasMeter: metered !== null,
     hasDrain: drained !== null,
   }
-  if (passed <= 0) return next
+  // Clocks of fractions: nothing can be told of less than a millisecond, and its rates would be no numbers.
+  if (passed < 1e-3) return next
   const during = ofShot(valve, now - passed, now)
   const shot = valve.shot === null ? null : { ...valve.shot, metered: valve.shot.metered + (during ? came : 0) }
   return withClosed({ ...next, shot, drainedSince: valve.drainedSince + left }, during, came, left, now, passed, zone)

@@ -95,7 +95,9 @@ export function staggerZones(shots: readonly ZoneShot[], pump: SharedPump): Stag
 
 /** The shots by the moment at which they are wanted, each checked. */
 function wantedOrder(shots: readonly ZoneShot[], max: number): ZoneShot[] {
-  for (const { zone, time, runTime, flow } of listOf(shots, 'shots')) {
+  for (const shot of listOf(shots, 'shots')) {
+    requireObject(shot, 'shots')
+    const { zone, time, runTime, flow } = shot
     if (typeof zone !== 'string' || zone === '')
       throw new InputError('shots.zone', 'is no name', 'name the zone of each shot; equal names are one valve')
     numberIn(time, INSTANT, 'time')

@@ -5,6 +5,7 @@ import type { Duration } from '../../quantity/generated/duration.js'
 import type { Volume } from '../../quantity/generated/volume.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
 import { numberIn } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/require-object.js'
 import { VALVE_TIME } from '../domains.js'
 
 import { listOf } from '../list-of.js'
@@ -48,7 +49,9 @@ const SCATTER = 0.03
 
 /** The shots that were given, in order; refused where one cannot have been. */
 export function givenOf(request: DayPlanRequest, given: readonly GivenShot[], now: number): GivenShot[] {
-  listOf(given, 'soFar.given').forEach(({ time, volume, runTime }, i) => {
+  listOf(given, 'soFar.given').forEach((shot, i) => {
+    requireObject(shot, `soFar.given[${i}]`)
+    const { time, volume, runTime } = shot
     numberIn(time, INSTANT, 'time')
     numberIn(volume, WATER_GIVEN, 'volume')
     if (runTime !== undefined) numberIn(runTime, VALVE_TIME, 'runTime')

@@ -4,6 +4,7 @@ import { INSTANT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import { numberIn } from '../../quantity/guard.js'
 import { optionsOf } from '../../quantity/options-of.js'
+import { requireList } from '../../quantity/require-list.js'
 import { requireObject } from '../../quantity/require-object.js'
 import { DRAIN_FRACTION } from '../domains.js'
 import type { DayPlan } from './day-plan.js'
@@ -82,6 +83,7 @@ function momentOf(request: DayPlanRequest, plan: DayPlan, { now }: DaySoFar): nu
   numberIn(now, INSTANT)
   if (!(now >= start && now <= start + step * demand.length))
     throw new InputError('soFar.now', 'lies outside the plan', 'give a moment between its beginning and its end')
+  requireList(plan.time, 'plan.time')
   const first = plan.time[0]
   if (first !== undefined && Math.abs(first - start - step) > 1e-6)
     throw new InputError('plan', 'begins at another time than the request', 'give the plan that was made for this day')
