@@ -3,6 +3,7 @@ import type { Domain } from '../quantity/domain.js'
 import { EMITTER_COUNT } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
+import { requireList } from '../quantity/require-list.js'
 import { requireObject } from '../quantity/require-object.js'
 import { MIN_RISE } from '../record/domains.js'
 import { checkOffsets } from '../record/local-time.js'
@@ -199,6 +200,8 @@ export function checkZone(zone: Zone): Zone {
   }
   // Offsets in milliseconds would move the days by weeks.
   checkOffsets(place.clock, 'place.clock')
+  requireList(probes, 'probes')
+  for (const probe of probes) requireObject(probe, 'probe')
   if (probes.length === 0) throw new InputError('probes', 'there is none', 'describe at least one probe')
   if (new Set(probes.map((probe) => probe.name)).size !== probes.length)
     throw new InputError('probes', 'two have the same name', 'give each a name of its own')

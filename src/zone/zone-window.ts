@@ -1,4 +1,5 @@
 import { InputError } from '../quantity/errors.js'
+import { requireList } from '../quantity/require-list.js'
 import type { LocalDay } from './local-day.js'
 import { farAhead, orderOfReadings, sortedByTime, timeIn } from './order-of-time.js'
 import type { Zone } from './zone.js'
@@ -103,6 +104,7 @@ function forecastColumns(forecast: ZoneForecast | undefined): ForecastColumns {
 }
 
 function timesOf(time: ArrayLike<number>, name: string): Float64Array {
+  requireList(time, name)
   const times = new Float64Array(time.length)
   for (let i = 0; i < time.length; i++) times[i] = timeIn(time[i], name)
   return times

@@ -43,6 +43,12 @@ describe('a zone that was written down wrong', () => {
     expectInputError(placed([]), 'place.clock')
     for (const part of ['container', 'emitters', 'place', 'limits', 'probes'])
       expectInputError(() => reviewZone({ zone: { ...zone, [part]: undefined }, record }), part)
+    expectInputError(() => reviewZone({ zone: { ...zone, probes: [null] as never }, record }), 'probe')
+    expectInputError(() => reviewZone({ zone: { ...zone, probes: 'A' as never }, record }), 'probes')
+  })
+  it('is refused with a record that has lost its times', () => {
+    expectInputError(() => reviewZone({ zone, record: { ...record, time: undefined as never } }), 'time')
+    expectInputError(() => reviewZone({ zone, record: { ...record, time: '2026' as never } }), 'time')
   })
 })
 
