@@ -43,6 +43,8 @@ const CLASSES: Readonly<Record<string, string>> = {
   'padding-left:0em;padding-right:0em': 'pad-none',
   'padding-left:1em;padding-right:0em': 'pad-left',
   'math-depth:0': 'math-depth-0',
+  'math-depth:1': 'math-depth-1',
+  'math-depth:2': 'math-depth-2',
   'text-align:left': 'at-left',
   'text-align:center': 'at-center',
   'text-align:right': 'at-right',
