@@ -72,6 +72,7 @@ export async function writeDocumentation({ out, topics = allTopics() }: Wanted):
     page.contents = finished(page.contents ?? '', page.url, siteNavigation(project, page.url, page.model as Reflection))
   })
   await app.generateDocs(project, out)
+  if (app.logger.hasErrors()) throw new Error('the documentation could not be written: see the errors above')
   await writeAssets(out)
   return project
 }
