@@ -3,7 +3,9 @@
  * `npm run digits -- dielectric --sample 40 --seed 7`. A word chooses the files whose path holds it; without `--sample` all are taken.
  * Exits with 1 and a list when a change goes unnoticed.
  */
+
 import { createVitest, type Vitest } from 'vitest/node'
+import { randomNumbers } from '../../src/numerics/random.js'
 import { type Literal, literalsIn, slipsOf } from './digits/literals.js'
 import { Tree } from './digits/tests-of.js'
 import { root as folder, folderOf, sourceFiles } from './house/source-files.js'
@@ -106,13 +108,9 @@ async function passes(test: string): Promise<boolean> {
 /** So many of the list by a seed, or all of it. */
 function drawn<T>(all: readonly T[]): T[] {
   if (sample === undefined || sample >= all.length) return [...all]
-  let state = seed >>> 0
-  const next = (): number => {
-    state = (Math.imul(state, 1_664_525) + 1_013_904_223) >>> 0
-    return state / 2 ** 32
-  }
+  const { uniform } = randomNumbers(seed)
   return all
-    .map((item) => ({ item, at: next() }))
+    .map((item) => ({ item, at: uniform() }))
     .sort((a, b) => a.at - b.at)
     .slice(0, sample)
     .map(({ item }) => item)

@@ -1,16 +1,5 @@
 import type { DocumentedRange } from '../ranges.js'
 
-/** Numbers in [0, 1) by a seed: mulberry32. */
-export function seeded(seed: number): () => number {
-  let state = seed >>> 0
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0
-    let t = Math.imul(state ^ (state >>> 15), state | 1)
-    t ^= t + Math.imul(t ^ (t >>> 7), t | 61)
-    return ((t ^ (t >>> 14)) >>> 0) / 2 ** 32
-  }
-}
-
 /** One seed for each function and trial, so that a case is found again by its three words. */
 export function seedOf(seed: number, name: string, trial: number): number {
   let hash = Math.imul(seed ^ 0x9e3779b9, 0x85ebca6b) ^ trial

@@ -1,9 +1,10 @@
 import { type CatalogueEntry, type CatalogueField, catalogue } from 'porewater/catalogue'
+import { randomNumbers } from '../../../src/numerics/random.js'
 import { callInExample } from '../call-in-example.js'
 import { publicNames } from '../public-names.js'
 import { type DocumentedRange, parseRange } from '../ranges.js'
 import { argumentIn, isMade, withReplaced } from '../replaced-argument.js'
-import { drawnNumber, isInside, pick, seeded, seedOf } from './draw.js'
+import { drawnNumber, isInside, pick, seedOf } from './draw.js'
 
 interface Part {
   readonly field: CatalogueField
@@ -44,7 +45,7 @@ export async function callables(only?: string): Promise<Callable[]> {
 
 /** Calls a function once with one to three of its numbers drawn anew. */
 export function oneTrial({ entry, args, parts, marksGaps }: Callable, seed: number, trial: number): Find | undefined {
-  const random = seeded(seedOf(seed, entry.name, trial))
+  const random = randomNumbers(seedOf(seed, entry.name, trial)).uniform
   const drawn = new Map<Part, number>()
   let call = args
   for (let left = 1 + Math.floor(3 * random()); left > 0; left--) {
