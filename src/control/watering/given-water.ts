@@ -4,7 +4,8 @@ import type { WateringVolumes } from './state.js'
 export const SLOTS = 100
 /** Those of 24 hours, and the one that has begun. */
 const DAY = 97
-const SLOT = 900
+/** Length of one of them. Unit: s. */
+export const SLOT = 900
 
 /** Moves the ring on; quarters older than a day are forgotten. The count is never less than that of the last 24 hours. */
 export function passTime(water: WateringVolumes, elapsed: number): WateringVolumes {

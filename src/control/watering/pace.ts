@@ -1,5 +1,5 @@
 import type { Limits } from './checked-settings.js'
-import { SLOTS } from './given-water.js'
+import { SLOT, SLOTS } from './given-water.js'
 import type { WateringVolumes } from './state.js'
 
 /** Share of a day's limit that may be given at once. */
@@ -14,11 +14,11 @@ const OF_LIMIT = 1.04
  */
 export function roomAtPace(water: WateringVolumes, elapsed: number, { perDay, allowed }: Limits): number {
   const most = AT_ONCE * perDay
-  const pace = (900 * (OF_LIMIT - AT_ONCE) * perDay) / allowed
+  const pace = (SLOT * (OF_LIMIT - AT_ONCE) * perDay) / allowed
   const first = Math.max(0, water.slot - SLOTS + 1)
   let room = first > 0 ? most : 0
   for (let slot = first; slot <= water.slot; slot++) {
-    const share = slot < water.slot ? 1 : elapsed / 900 - slot
+    const share = slot < water.slot ? 1 : elapsed / SLOT - slot
     room = Math.max(0, Math.min(most, room + share * pace) - water.litres[slot % SLOTS]!)
   }
   return room
