@@ -52,7 +52,7 @@ const planOf = (zone: number) => planDay(requestOf(zone))
 
 /** Residual and saturated water content, alpha in 1/cm, n, and the saturated conductivity in cm/h; invented. */
 const MEDIA = {
-  'stone wool': [0.02, 0.95, 0.08, 3.5, 360],
+  'stone-wool': [0.02, 0.95, 0.08, 3.5, 360],
   coir: [0.15, 0.9, 0.12, 1.7, 60],
   peat: [0.1, 0.92, 0.05, 1.5, 20],
 } as const

@@ -4,7 +4,8 @@ import { byId, make } from '../explorer/dom.mjs'
 
 declare const porewater: typeof Package
 
-const MEDIA = ['coir dust', 'stone wool', 'sphagnum peat moss', 'pine bark'] as const
+const MEDIA = ['coir-dust', 'stone-wool', 'sphagnum-peat-moss', 'pine-bark'] as const
+const inWords = (code: string) => code.replaceAll('-', ' ')
 const SEED = 1
 const DAYS = 7
 /** Hours of the week that pass in a second while it is watched. */
@@ -13,7 +14,7 @@ let outcome: Package.RehearsalOutcome | undefined
 let timer = 0
 
 export function startWeek(): void {
-  byId('medium').replaceChildren(...MEDIA.map((name) => make('option', { value: name }, name)))
+  byId('medium').replaceChildren(...MEDIA.map((name) => make('option', { value: name }, inWords(name))))
   const faults = porewater.rehearsalFaults().map(({ fault, about }) => make('option', { value: fault }, about))
   byId('fault').replaceChildren(make('option', { value: '' }, 'none: a healthy week'), ...faults)
   byId<HTMLSelectElement>('fault').value = 'valve-stuck-open'
@@ -66,7 +67,7 @@ function draw(): void {
   const scene = porewater.rehearsalScene(chosen('medium') as (typeof MEDIA)[number])
   const width = Math.max(300, Math.min(1100, Math.round(byId('chart').clientWidth)))
   byId('picture').innerHTML = chartRehearsal({
-    title: `A week in ${chosen('medium')} (invented)`,
+    title: `A week in ${inWords(chosen('medium'))} (invented)`,
     outcome,
     lower: scene.lower,
     upper: scene.upper,

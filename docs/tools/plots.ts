@@ -218,7 +218,7 @@ function errorsOnRealSoils(): string {
 
 /** The logic of the guide, which believes the first probe, and a probe that falls to zero. */
 function flood(): string {
-  const scene = rehearsalScene('coir dust')
+  const scene = rehearsalScene('coir-dust')
   const controller = {
     reducer: {
       start: { last: 1 },

@@ -25,7 +25,7 @@ const asked = (words[1] ?? '').split(',').filter((word) => word !== '')
 const inPairs = process.argv.includes('--pairs')
 const keep = process.argv.find((word) => word.startsWith('--keep='))?.slice('--keep='.length)
 const days = 7
-const scenes = (['stone wool', 'coir dust', 'sphagnum peat moss', 'pine bark'] as const).map(rehearsalScene)
+const scenes = (['stone-wool', 'coir-dust', 'sphagnum-peat-moss', 'pine-bark'] as const).map(rehearsalScene)
 
 function lists(): FaultName[][] {
   const names = rehearsalFaults()

@@ -16,11 +16,11 @@ export interface LightSource {
  * Source: Thimijan, R. W. and Heins, R. D. (1983), HortScience 18:818-822, Table 3.
  */
 export const lightSources = {
-  sunAndSky: { photonYield: 4.57 as PhotonYield, luxPerMicromole: 54 },
-  blueSky: { photonYield: 4.24 as PhotonYield, luxPerMicromole: 52 },
-  highPressureSodium: { photonYield: 4.98 as PhotonYield, luxPerMicromole: 82 },
-  metalHalide: { photonYield: 4.59 as PhotonYield, luxPerMicromole: 71 },
-  coolWhiteFluorescent: { photonYield: 4.59 as PhotonYield, luxPerMicromole: 74 },
+  'sun-and-sky': { photonYield: 4.57 as PhotonYield, luxPerMicromole: 54 },
+  'blue-sky': { photonYield: 4.24 as PhotonYield, luxPerMicromole: 52 },
+  'high-pressure-sodium': { photonYield: 4.98 as PhotonYield, luxPerMicromole: 82 },
+  'metal-halide': { photonYield: 4.59 as PhotonYield, luxPerMicromole: 71 },
+  'cool-white-fluorescent': { photonYield: 4.59 as PhotonYield, luxPerMicromole: 74 },
   incandescent: { photonYield: 5.0 as PhotonYield, luxPerMicromole: 50 },
 } as const satisfies Record<string, LightSource>
 

@@ -53,7 +53,7 @@ export interface LampsInput extends LitArea {
  * @example
  * ```ts
  * photonFluxFromEnergy({
- *   irradiance: wattsPerSquareMetre(100), photonYield: lightSources.highPressureSodium.photonYield,
+ *   irradiance: wattsPerSquareMetre(100), photonYield: lightSources['high-pressure-sodium'].photonYield,
  * }) // => 498.0
  * ```
  */
@@ -77,7 +77,7 @@ export function photonFluxFromEnergy(input: ParEnergyInput): PhotonFluxDensity {
  * @example
  * ```ts
  * energyFromPhotonFlux({
- *   photonFlux: micromolesPerSquareMetreSecond(498), photonYield: lightSources.highPressureSodium.photonYield,
+ *   photonFlux: micromolesPerSquareMetreSecond(498), photonYield: lightSources['high-pressure-sodium'].photonYield,
  * }) // => 100.0
  * ```
  */
@@ -102,7 +102,7 @@ export function energyFromPhotonFlux(input: PhotonEnergyInput): Irradiance {
  * @source thimijan-1983, Table 3
  * @example
  * ```ts
- * photonFluxFromIlluminance({ illuminance: lux(54000), source: 'sunAndSky' }) // => 1000
+ * photonFluxFromIlluminance({ illuminance: lux(54000), source: 'sun-and-sky' }) // => 1000
  * ```
  */
 export function photonFluxFromIlluminance(input: IlluminanceInput): PhotonFluxDensity {
@@ -124,7 +124,7 @@ export function photonFluxFromIlluminance(input: IlluminanceInput): PhotonFluxDe
  * @source thimijan-1983, Table 3
  * @example
  * ```ts
- * illuminanceFromPhotonFlux({ photonFlux: micromolesPerSquareMetreSecond(200), source: 'highPressureSodium' }) // => 16400
+ * illuminanceFromPhotonFlux({ photonFlux: micromolesPerSquareMetreSecond(200), source: 'high-pressure-sodium' }) // => 16400
  * ```
  */
 export function illuminanceFromPhotonFlux(input: PhotonFluxOfSource): Illuminance {

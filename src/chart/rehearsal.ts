@@ -42,7 +42,7 @@ const BAR = 5
  * @source definition
  * @example
  * ```ts
- * const scene = rehearsalScene('coir dust')
+ * const scene = rehearsalScene('coir-dust')
  * const outcome = rehearse({ zone: scene.zone, limits: scene.limits, controller: carefulPerson(scene), days: 2, seed: 7 })
  * const picture = chartRehearsal({ title: 'Two days of a careful person (invented)', outcome, hoursFromUtc: 0 })
  * picture.includes('no fault') // => true

@@ -27,7 +27,7 @@ export interface UseFinding {
 /** Doubts that belong to a fit. */
 export interface DoubtedFit {
   /** What the record cannot tell; `explainUseFinding` has the words. */
-  readonly warnings: readonly UseFinding[]
+  readonly findings: readonly UseFinding[]
 }
 
 const WORDS: Readonly<Record<UseFinding['code'], (finding: UseFinding) => string>> = {
@@ -47,14 +47,14 @@ const WORDS: Readonly<Record<UseFinding['code'], (finding: UseFinding) => string
  * Puts a doubt about water use into words: what is wrong, by how much, and what to look at.
  *
  * @procedure Looks up the sentence of the code and writes its numbers into it.
- * @param finding - One of the warnings of `waterUseFromRadiationSum`, `fitDailyUse` or `followingLevel`.
+ * @param finding - One of the findings of `waterUseFromRadiationSum`, `fitDailyUse` or `followingLevel`.
  * @returns A finding with the sentence for people.
  * @throws `InputError` for a code that these procedures do not give.
  * @source common practice, no source
  * @example
  * ```ts
- * const { warnings } = waterUseFromRadiationSum({ radiationSum: joulesPerSquareCentimetre(1500), usePerJoule: 5 })
- * const [said] = warnings.map(explainUseFinding)
+ * const { findings } = waterUseFromRadiationSum({ radiationSum: joulesPerSquareCentimetre(1500), usePerJoule: 5 })
+ * const [said] = findings.map(explainUseFinding)
  * said?.message // => '5 mL/m² per J/cm² is above the 4.08 that this radiation can evaporate: check the unit, or count heating and dry air apart'
  * ```
  */

@@ -39,7 +39,7 @@ const MARGIN = 1.15
  * @source common practice, no source
  * @example
  * ```ts
- * const scene = rehearsalScene('coir dust')
+ * const scene = rehearsalScene('coir-dust')
  * const faults = [{ fault: 'probes-silent' as const, from: hours(10) }]
  * const outcome = rehearse({ zone: scene.zone, limits: scene.limits, controller: carefulPerson(scene), days: 3, seed: 7, faults, keepCourse: false })
  * outcome.stressTime // => 0

@@ -24,7 +24,7 @@ const REST = 600
  * @source definition
  * @example
  * ```ts
- * const scene = rehearsalScene('coir dust')
+ * const scene = rehearsalScene('coir-dust')
  * const outcome = rehearse({ zone: scene.zone, limits: scene.limits, controller: perfectPlanner(scene), days: 2, seed: 7, keepCourse: false })
  * outcome.stressTime // => 0
  * ```

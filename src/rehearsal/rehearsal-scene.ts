@@ -32,13 +32,13 @@ export interface RehearsalScene {
  * scene to rehearse in until you have described your own zone. Only the container capacities come from tables; the rest is invented.
  *
  * @procedure Takes the container capacity of the medium and sets every level at a distance below it.
- * @param medium - The medium: stone wool, coir dust, sphagnum peat moss or pine bark.
+ * @param medium - The medium: `stone-wool`, `coir-dust`, `sphagnum-peat-moss` or `pine-bark`.
  * @returns Zone, limits, and levels for a controller.
  * @throws `InputError` for another medium.
  * @source invented, but for the container capacities of `substratesPorometer2012` and `substrateRanges`
  * @example
  * ```ts
- * const scene = rehearsalScene('pine bark')
+ * const scene = rehearsalScene('pine-bark')
  * scene.lower // => 0.42
  * scene.limits.maxPerDay // => 6
  * ```

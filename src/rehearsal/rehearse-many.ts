@@ -37,7 +37,7 @@ export interface ManyRehearsals<State, Input, Output> {
  * @source definition
  * @example
  * ```ts
- * const scenes = [rehearsalScene('coir dust')]
+ * const scenes = [rehearsalScene('coir-dust')]
  * const faults = [[], ['probes-silent']] as const
  * const rows = rehearseMany({ controllerFor: carefulPerson, scenes, faults, seeds: 2, days: 2 })
  * rows.map((row) => row.runs) // => [2, 2]

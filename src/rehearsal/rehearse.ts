@@ -29,7 +29,7 @@ const DAY = 86400
  * @source common practice, no source
  * @example
  * ```ts
- * const scene = rehearsalScene('coir dust')
+ * const scene = rehearsalScene('coir-dust')
  * const byTheClock = {
  *   reducer: { start: 0, step: (given: number, now: number) => [given + 1, now % 7200 < 60] as const },
  *   input: (observed: Observation) => observed.now,

@@ -37,7 +37,7 @@ export interface DiagnosedOrder extends ValveOrder {
  * @source definition
  * @example
  * ```ts
- * const scene = rehearsalScene('coir dust')
+ * const scene = rehearsalScene('coir-dust')
  * const controller = rehearsedDiagnosis(scene, rehearsedWatering(scene))
  * const faults = [{ fault: 'valve-stuck-closed' as const, from: hours(34) }]
  * const outcome = rehearse({ zone: scene.zone, limits: scene.limits, controller, days: 3, seed: 7, faults, keepCourse: false })

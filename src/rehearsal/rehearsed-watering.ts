@@ -21,7 +21,7 @@ import { WATERING_SIGNS } from './watering-signs.js'
  * @source definition
  * @example
  * ```ts
- * const scene = rehearsalScene('coir dust')
+ * const scene = rehearsalScene('coir-dust')
  * const faults = [{ fault: 'probe-reads-zero' as const, from: hours(10) }]
  * const outcome = rehearse({ zone: scene.zone, limits: scene.limits, controller: rehearsedWatering(scene), days: 2, seed: 7, faults, keepCourse: false })
  * outcome.worstDay <= 6 // => true

@@ -13,14 +13,14 @@ export interface SceneMedium extends SourcedRow {
 }
 
 /** The media of the ready-made scenes. */
-export type SceneName = 'stone wool' | 'coir dust' | 'sphagnum peat moss' | 'pine bark'
+export type SceneName = 'stone-wool' | 'coir-dust' | 'sphagnum-peat-moss' | 'pine-bark'
 
 /**
  * Container capacities of peat moss and pine bark stand in `substratesPorometer2012`, that of coir dust is the middle of the range in
  * `substrateRanges`; stone wool and everything else is invented.
  */
 export const SCENE_MEDIA = {
-  'stone wool': {
+  'stone-wool': {
     containerCapacity: 0.75,
     minWaterContent: 0.1,
     bypass: 0.04,
@@ -28,7 +28,7 @@ export const SCENE_MEDIA = {
     source: 'invented',
     known: 'not-confirmed',
   },
-  'coir dust': {
+  'coir-dust': {
     containerCapacity: 0.765,
     minWaterContent: 0.25,
     bypass: 0.06,
@@ -36,7 +36,7 @@ export const SCENE_MEDIA = {
     source: 'substrateRanges: coir dust of five sources, container capacity 73 to 80 %; the rest is invented',
     known: 'read',
   },
-  'sphagnum peat moss': {
+  'sphagnum-peat-moss': {
     containerCapacity: 0.87,
     minWaterContent: 0.3,
     bypass: 0.08,
@@ -44,7 +44,7 @@ export const SCENE_MEDIA = {
     source: 'substratesPorometer2012; the rest is invented',
     known: 'read',
   },
-  'pine bark': {
+  'pine-bark': {
     containerCapacity: 0.48,
     minWaterContent: 0.15,
     bypass: 0.15,

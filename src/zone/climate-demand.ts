@@ -53,7 +53,7 @@ export function climateDemand(zone: Zone, climate: ClimateColumns, day: LocalDay
     })
     const crop = cropET({ referenceET: reference.referenceET, cropCoefficient: zone.cropCoefficient })
     const perPlant = waterUsePerPlant({ cropET: crop, plantDensity: zone.plantDensity })
-    const findings = [...reference.assumed, ...reference.warnings]
+    const findings = [...reference.assumedInputs, ...reference.findings]
       .map(explainWeatherFinding)
       .map(({ level, message }): ZoneFinding => ({ code: 'climate-doubted', level, message }))
     return {

@@ -101,7 +101,7 @@ describe('light of named sources', () => {
     }
   })
   it('has full sun at 2000 µmol/m²/s and 108 000 lx', () => {
-    expect(photonFluxFromIlluminance({ illuminance: lux(108000), source: 'sunAndSky' })).toBe(2000)
+    expect(photonFluxFromIlluminance({ illuminance: lux(108000), source: 'sun-and-sky' })).toBe(2000)
   })
   it('refuses a source without published conversions', () => {
     expectInputError(() => photonFluxFromIlluminance({ illuminance: lux(1), source: 'diode' as never }), 'source')

@@ -123,7 +123,7 @@ export const GALLERY: Readonly<Record<string, (width: number) => string>> = {
       width,
     }),
   rehearsal: (width) => {
-    const scene = rehearsalScene('coir dust')
+    const scene = rehearsalScene('coir-dust')
     const faults = [
       { fault: 'valve-stuck-open' as const, from: hours(33), until: hours(39) },
       { fault: 'probe-frozen-wet' as const, from: hours(50) },

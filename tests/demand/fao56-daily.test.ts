@@ -148,11 +148,11 @@ describe('FAO Penman-Monteith', () => {
     } as never as Parameters<typeof dailyReferenceETFao56>[0]
     expect(dailyReferenceETFao56(day)).toMatchObject({
       referenceET: expect.any(Number),
-      warnings: [{ code: 'no-sun' }],
+      findings: [{ code: 'no-sun' }],
     })
     expect(Number.isFinite(dailyReferenceETFao56(day).referenceET)).toBe(true)
     const bright = dailyReferenceETFao56({ ...day, latitude: latitude(50), solar: megajoulesPerSquareMetreDay(20) })
-    expect(bright.warnings).toMatchObject([{ code: 'brighter-than-clear-sky', value: 20 }])
+    expect(bright.findings).toMatchObject([{ code: 'brighter-than-clear-sky', value: 20 }])
   })
   it('refuses more sunshine than day', () => {
     expectInputError(

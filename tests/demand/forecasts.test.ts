@@ -156,8 +156,8 @@ describe('a level that follows', () => {
     const sun = sunOf(60)
     const use = sun.map(() => 3 + 0.3 * next())
     const found = forecastByFollowingLevel({ use, causes: [{ name: 'moon', values: sun.map(() => 10 + next()) }] })
-    expect(found.warnings.map((w) => w.code)).toContain('cannot-tell-cause')
-    expect(found.warnings.map((w) => w.code)).toContain('fails-new-days')
+    expect(found.findings.map((w) => w.code)).toContain('cannot-tell-cause')
+    expect(found.findings.map((w) => w.code)).toContain('fails-new-days')
   })
   it('forecasts tomorrow, keeps gaps, and widens its interval over them', () => {
     const next = normals(9)

@@ -188,27 +188,27 @@ describe('a day with what is known', () => {
   it('assumes nothing where everything is given', () => {
     const day = dailyReferenceETFao56(uccle)
     expect(day.referenceET).toBeCloseTo(3.88, 2)
-    expect(day.assumed).toEqual([])
-    expect(day.warnings).toEqual([])
+    expect(day.assumedInputs).toEqual([])
+    expect(day.findings).toEqual([])
     expect(day.radiationPart + day.aerodynamicPart).toBeCloseTo(day.referenceET, 12)
   })
   it('names all that it assumes, with the value that it took', () => {
     const { latitude, elevation, day, maxTemperature: highest, minTemperature: lowest } = uccle
     const bare = dailyReferenceETFao56({ latitude, elevation, day, maxTemperature: highest, minTemperature: lowest })
-    expect(bare.assumed.map((finding) => finding.code)).toEqual([
+    expect(bare.assumedInputs.map((finding) => finding.code)).toEqual([
       'assumed-humidity',
       'assumed-radiation',
       'assumed-wind',
     ])
-    expect(bare.assumed[0]?.value).toBe(bare.actual)
-    expect(bare.assumed[1]?.value).toBe(bare.solar)
-    expect(bare.assumed[2]?.value).toBe(bare.windSpeed)
-    expect(bare.assumed.map((finding) => explainWeatherFinding(finding).message)).toEqual([
+    expect(bare.assumedInputs[0]?.value).toBe(bare.actual)
+    expect(bare.assumedInputs[1]?.value).toBe(bare.solar)
+    expect(bare.assumedInputs[2]?.value).toBe(bare.windSpeed)
+    expect(bare.assumedInputs.map((finding) => explainWeatherFinding(finding).message)).toEqual([
       expect.stringMatching(/^no humidity is given: the dew point is taken 0 K below .* makes \d\.\d\d kPa$/),
       expect.stringMatching(/^neither radiation nor sunshine is given: \d+\.\d MJ\/m²\/d .* called interior/),
       'no wind is given: 2 m/s at 2 m is taken',
     ])
-    expectInputError(() => explainWeatherFinding({ ...bare.assumed[2], code: 'rain' } as never), 'finding')
+    expectInputError(() => explainWeatherFinding({ ...bare.assumedInputs[2], code: 'rain' } as never), 'finding')
     const dry = dailyReferenceETFao56({
       latitude,
       elevation,
@@ -309,7 +309,7 @@ describe('a day with what is known', () => {
     for (const day of [dailyReferenceETFao56(night), dailyReferenceETAsce2005(night)]) {
       expect(day.extraterrestrial).toBe(0)
       expect(day.solar).toBe(0)
-      expect(day.warnings).toMatchObject([{ code: 'no-sun' }])
+      expect(day.findings).toMatchObject([{ code: 'no-sun' }])
     }
   })
   it('doubts air above saturation and radiation above that of a clear sky', () => {
@@ -318,9 +318,9 @@ describe('a day with what is known', () => {
       vapourPressure: kilopascals(2.5),
       solar: megajoulesPerSquareMetreDay(38),
     })
-    expect(wet.warnings.map((finding) => finding.code)).toEqual(['brighter-than-clear-sky', 'air-above-saturation'])
-    expect(wet.warnings[0]).toMatchObject({ value: 38, limit: wet.clearSky, unit: 'MJ/m²/d' })
-    expect(wet.warnings.map((finding) => explainWeatherFinding(finding).message)).toEqual([
+    expect(wet.findings.map((finding) => finding.code)).toEqual(['brighter-than-clear-sky', 'air-above-saturation'])
+    expect(wet.findings[0]).toMatchObject({ value: 38, limit: wet.clearSky, unit: 'MJ/m²/d' })
+    expect(wet.findings.map((finding) => explainWeatherFinding(finding).message)).toEqual([
       expect.stringMatching(/^the solar radiation of 38 MJ\/m²\/d is above that of a clear sky, 30\.\d MJ/),
       expect.stringMatching(/above saturation \(a deficit of -0\.\d+ kPa\)/),
     ])
@@ -328,11 +328,11 @@ describe('a day with what is known', () => {
   it('doubts a July day without radiation, and not the darkest of days', () => {
     const { sunshine, ...place } = uccle
     const lit = (solar: number) =>
-      dailyReferenceETFao56({ ...place, solar: megajoulesPerSquareMetreDay(solar) }).warnings
+      dailyReferenceETFao56({ ...place, solar: megajoulesPerSquareMetreDay(solar) }).findings
     expect(lit(0)).toMatchObject([{ code: 'darker-than-overcast', level: 'caution', value: 0 }])
     expect(lit(1.5)).toEqual([])
     expect(
-      dailyReferenceETAsce2005({ ...place, solar: megajoulesPerSquareMetreDay(0) }).warnings.map(({ code }) => code),
+      dailyReferenceETAsce2005({ ...place, solar: megajoulesPerSquareMetreDay(0) }).findings.map(({ code }) => code),
     ).toEqual(['darker-than-overcast'])
   })
 })
@@ -353,12 +353,12 @@ describe('a month', () => {
     expect(april.soilHeat).toBeCloseTo(0.14, 10)
     expect(april.netRadiation).toBeCloseTo(14.33, 1)
     expect(april.referenceET).toBeCloseTo(5.72, 2)
-    expect(april.assumed).toEqual([])
+    expect(april.assumedInputs).toEqual([])
   })
   it('says when the neighbours are not known, and uses both where they are', () => {
     const { day, ...july } = uccle
     const alone = monthlyReferenceETFao56({ ...july, month: 7 })
-    expect(alone.assumed).toMatchObject([{ code: 'assumed-soil-heat' }])
+    expect(alone.assumedInputs).toMatchObject([{ code: 'assumed-soil-heat' }])
     const known = monthlyReferenceETFao56({ ...july, month: 7, before: celsius(15), after: celsius(17) })
     expect(known.soilHeat).toBeCloseTo(0.14, 12)
   })
@@ -384,14 +384,14 @@ describe('an hour', () => {
     expect(night.netRadiation).toBeCloseTo(-0.1, 2)
     expect(night.soilHeat).toBeCloseTo(-0.05, 2)
     expect(night.referenceET).toBeCloseTo(0, 2)
-    expect(night.assumed).toEqual([])
-    expect(hourlyReferenceETFao56(dakar).assumed).toMatchObject([{ code: 'assumed-cloudiness', value: 0.7 }])
-    expect(hourlyReferenceETAsce2005(dakar).assumed).toMatchObject([{ code: 'assumed-cloudiness', value: 0.7 }])
+    expect(night.assumedInputs).toEqual([])
+    expect(hourlyReferenceETFao56(dakar).assumedInputs).toMatchObject([{ code: 'assumed-cloudiness', value: 0.7 }])
+    expect(hourlyReferenceETAsce2005(dakar).assumedInputs).toMatchObject([{ code: 'assumed-cloudiness', value: 0.7 }])
   })
   it('doubts the sun at half past two, more than a clear sky, none at noon, and vapour above saturation', () => {
     const noon = { ...dakar, middle: hours(12.5), temperature: celsius(34) }
     for (const method of [hourlyReferenceETFao56, hourlyReferenceETAsce2005]) {
-      const codes = (weather: HourlyWeather) => method(weather).warnings.map(({ code }) => code)
+      const codes = (weather: HourlyWeather) => method(weather).findings.map(({ code }) => code)
       const lit = (solar: number) => codes({ ...noon, solar: megajoulesPerSquareMetreHour(solar) })
       expect(codes(dakar)).toEqual([])
       expect(codes({ ...dakar, solar: megajoulesPerSquareMetreHour(1) })).toEqual(['light-without-sun'])
@@ -404,7 +404,7 @@ describe('an hour', () => {
   it('doubts a zone longitude of the wrong sign, and no zone in use that is only wide', () => {
     const afternoon = { ...dakar, middle: hours(14.5), solar: megajoulesPerSquareMetreHour(2.45) }
     const zoned = (site: number, zone: number) =>
-      hourlyReferenceETFao56({ ...afternoon, longitude: longitude(site), zoneLongitude: longitude(zone) }).warnings
+      hourlyReferenceETFao56({ ...afternoon, longitude: longitude(site), zoneLongitude: longitude(zone) }).findings
     expect(zoned(-16.25, 15)).toMatchObject([{ code: 'zone-far-from-site', value: 31.25, limit: 25, unit: '°' }])
     expect(explainWeatherFinding(zoned(-16.25, 15)[0] as never).message).toContain('31.3° from the site')
     // Standard time in Galicia, in Iceland, and on both sides of the date line.
@@ -494,7 +494,7 @@ describe('a series of hours', () => {
       expect(series.tall[i]).toBeCloseTo(hour.tall, 10)
       if (
         hour.clearSky > 0 &&
-        hour.assumed.length === 0 &&
+        hour.assumedInputs.length === 0 &&
         hour.relativeShortwave === (series.solar[i] as number) / hour.clearSky
       )
         before = hour.relativeShortwave

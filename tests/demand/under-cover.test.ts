@@ -156,8 +156,8 @@ describe('the simplified model and the radiation sum', () => {
   it('warns above the latent heat of the radiation', () => {
     const use = (usePerJoule: number) =>
       waterUseFromRadiationSum({ radiationSum: joulesPerSquareCentimetre(100), usePerJoule })
-    expect(use(4.08).warnings).toEqual([])
-    const [above] = use(4.09).warnings
+    expect(use(4.08).findings).toEqual([])
+    const [above] = use(4.09).findings
     expect(above).toMatchObject({ code: 'above-latent-heat', level: 'danger' })
     expect(above && explainUseFinding(above).message).toMatch(/^4\.09 mL\/m² per J\/cm² is above the 4\.08 that/)
     expectInputError(() => explainUseFinding({ ...above, code: 'hot' } as never), 'finding')
@@ -225,7 +225,7 @@ describe('learning from the record', () => {
     const together = radiationSum.map((s, i) => s / 100 + 0.01 * (noise[i] as number))
     const fit = fitDailyUse({ use, radiationSum, deficitHours: together })
     expect(fit.usable).toBe(false)
-    expect(fit.warnings.map((w) => w.code)).toContain('causes-move-together')
+    expect(fit.findings.map((w) => w.code)).toContain('causes-move-together')
     expectInputError(() => fitDailyUse({ use: use.slice(0, 8), radiationSum, deficitHours }), 'use')
     expectInputError(() => fitDailyUse({ use, radiationSum, deficitHours: radiationSum }), 'deficitHours')
   })

@@ -29,7 +29,7 @@ const JOBS = {
     }).shots)
   })()`,
   rehearsal: `(() => {
-    const scene = porewater.rehearsalScene('coir dust')
+    const scene = porewater.rehearsalScene('coir-dust')
     const controller = {
       reducer: { start: 0, step: (given, now) => [given + 1, now % 7200 < 60] },
       input: (observed) => observed.now,

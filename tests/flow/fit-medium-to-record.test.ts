@@ -322,7 +322,7 @@ describe('a medium fitted to what drained and what a probe read', () => {
   })
   it('says when numbers move together, when differences come in runs, and when weights are off', () => {
     const both = fitMediumToRecord({ ...noisy(6, 0.002, 0.002), fit: ['alpha', 'n', 'saturatedConductivity'] })
-    const pair = both.warnings.find(({ code }) => code === 'numbers-move-together')
+    const pair = both.findings.find(({ code }) => code === 'numbers-move-together')
     expect(pair).toBeDefined()
     // A probe that drifts: the simulation is above it first and below it later.
     const drifting = fitMediumToRecord({
@@ -335,10 +335,10 @@ describe('a medium fitted to what drained and what a probe read', () => {
       },
       fit: ['probeOffset'],
     })
-    const found = drifting.warnings.map(({ code }) => code)
+    const found = drifting.findings.map(({ code }) => code)
     expect(found).toContain('differences-in-runs')
     expect(found).toContain('weights-off')
-    for (const finding of [...both.warnings, ...drifting.warnings])
+    for (const finding of [...both.findings, ...drifting.findings])
       expect(explainMediumFit(finding).message).toMatch(/^[a-z].*: .*[a-z]$/)
   })
   it('refuses series that do not match, nothing to find, and what nothing is known of', () => {

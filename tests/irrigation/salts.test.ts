@@ -161,20 +161,20 @@ describe('the salt balance', () => {
         const { saltIn, saltOut, saltTaken, saltStored } = balance
         const most = Math.max(saltIn, saltOut, saltTaken)
         expect(Math.abs(saltIn - saltOut - saltTaken - saltStored)).toBeLessThanOrEqual(1e-12 * most)
-        expect(balance.warnings.length).toBe(balance.steady ? 0 : 1)
+        expect(balance.findings.length).toBe(balance.steady ? 0 : 1)
       }),
     )
   })
   it('is quiet at a steady state, and there the ratio is the drain fraction', () => {
     const balance = checkSaltBalance({ ...day, drained: litres(1), feedEC: ec(2.6), drainEC: ec(5.2) })
-    expect(balance).toMatchObject({ steady: true, warnings: [], drainFraction: 0.5, steadyFraction: 0.5 })
+    expect(balance).toMatchObject({ steady: true, findings: [], drainFraction: 0.5, steadyFraction: 0.5 })
   })
   it('says that salts are stored, or lost', () => {
-    const [stored] = checkSaltBalance({ ...day, drained: litres(0), feedEC: ec(2.6), drainEC: ec(5.2) }).warnings
+    const [stored] = checkSaltBalance({ ...day, drained: litres(0), feedEC: ec(2.6), drainEC: ec(5.2) }).findings
     expect(stored).toMatchObject({ code: 'not-steady', level: 'caution' })
     expect(stored && explainSaltFinding(stored).message).toMatch(/being stored/)
     const lost = checkSaltBalance({ ...day, drained: litres(1.5), feedEC: ec(1), drainEC: ec(5) })
-    expect(lost.warnings.map(explainSaltFinding)[0]?.message).toMatch(/being lost/)
+    expect(lost.findings.map(explainSaltFinding)[0]?.message).toMatch(/being lost/)
     expect(lost.saltStored).toBeLessThan(0)
   })
   it('takes what plants take from the water that did not drain, and heads for a drain without it (by hand)', () => {
@@ -190,20 +190,20 @@ describe('the salt balance', () => {
     expect(balance.rise).toBeCloseTo(2.5 / 6, 12)
     expect(balance.steadyFraction).toBeCloseTo(2 / 3, 12)
     expect(balance.headingFor).toBeCloseTo(9, 12)
-    expect(balance.warnings.map(explainSaltFinding)[0]?.message).toMatch(
+    expect(balance.findings.map(explainSaltFinding)[0]?.message).toMatch(
       /25\.0 % drains .* changes by 0\.42 dS\/m .* heading for 9\.0 dS\/m .* the 67 % that the ECs suggest/,
     )
   })
   it('names no drain fraction and no end where there is none', () => {
     const balance = (drained: number, feed: number, drain: number, uptake: number) => {
-      const { steadyFraction, headingFor, warnings } = checkSaltBalance({
+      const { steadyFraction, headingFor, findings } = checkSaltBalance({
         ...day,
         drained: litres(drained),
         feedEC: ec(feed),
         drainEC: ec(drain),
         uptakeEC: ec(uptake),
       })
-      return [steadyFraction, headingFor, warnings.map((finding) => explainSaltFinding(finding).message).join()]
+      return [steadyFraction, headingFor, findings.map((finding) => explainSaltFinding(finding).message).join()]
     }
     expect(balance(0.5, 3, 2, 0).slice(0, 2)).toEqual([undefined, 12])
     expect(balance(0.5, 2, 4, 3)).toEqual([undefined, undefined, expect.not.stringMatching(/suggest|heading/)])

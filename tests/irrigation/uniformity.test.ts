@@ -102,20 +102,20 @@ describe('a catch test', () => {
     const sheet = catchTest({ catches: [100, 98, 103, 97, 101, 0, 99, 102], duration: minutes(3) })
     expect(sheet.weak).toEqual([5])
     expect(sheet.minFlow).toBe(0)
-    expect(sheet.warnings.map(({ code }) => code)).toEqual(['few-catches', 'uneven-zone', 'weak-emitters'])
-    expect(sheet.warnings.map((finding) => explainEmitterFinding(finding).message)).toEqual([
+    expect(sheet.findings.map(({ code }) => code)).toEqual(['few-catches', 'uneven-zone', 'weak-emitters'])
+    expect(sheet.findings.map((finding) => explainEmitterFinding(finding).message)).toEqual([
       expect.stringMatching(/^8 catches say little .* take 16 or more/),
       expect.stringMatching(/^the driest quarter gets \d+ % of the mean/),
       expect.stringMatching(/^1 of 8 emitters give less/),
     ])
-    expectInputError(() => explainEmitterFinding({ ...sheet.warnings[0], code: 'clogged' } as never), 'finding')
+    expectInputError(() => explainEmitterFinding({ ...sheet.findings[0], code: 'clogged' } as never), 'finding')
   })
   it('has no factor where the driest quarter is dry', () => {
     expect(catchTest({ catches: [0, 1, 1, 1], duration: minutes(1) }).runTimeFactor).toBeUndefined()
   })
   it('is quiet about an even zone', () => {
     const sheet = catchTest({ catches: Array.from({ length: 16 }, (_, i) => 100 + (i % 3)), duration: minutes(3) })
-    expect(sheet).toMatchObject({ grade: 'excellent', weak: [], warnings: [] })
+    expect(sheet).toMatchObject({ grade: 'excellent', weak: [], findings: [] })
     expect(sheet.meanFlow).toBeCloseTo((100.9375 / 1000) * 20, 9)
   })
 })

@@ -83,7 +83,7 @@ describe.skipIf(!folder)('gridded weather of Kansas', () => {
         tall: asce.tall - number(row, 'published_etr_alfalfa_mm'),
       }
       if (date.startsWith('2016')) continue
-      const wet = fao.warnings.some((finding) => finding.code === 'air-above-saturation')
+      const wet = fao.findings.some((finding) => finding.code === 'air-above-saturation')
       found[wet ? 'wet' : weather.solar === 0 ? 'dark' : 'complete'].push(miss)
     }
     return found
@@ -157,7 +157,7 @@ describe.skipIf(!folder)('Dublin Airport, without humidity', () => {
         solar: megajoulesPerSquareMetreDay(number(row, 'solar_radiation_MJ_m2_day')),
         wind: { speed: metresPerSecond(number(row, 'wind_speed_10m_m_s')), height: metres(10) },
       })
-      expect(day.assumed).toMatchObject([{ code: 'assumed-humidity' }])
+      expect(day.assumedInputs).toMatchObject([{ code: 'assumed-humidity' }])
       fao.push(day.referenceET - given)
       const { extraterrestrial } = day
       const temperatures = {

@@ -11,7 +11,7 @@ import {
 import { describe, expect, it } from 'vitest'
 import { credulous, idle, witness } from './controllers.js'
 
-const scene = rehearsalScene('coir dust')
+const scene = rehearsalScene('coir-dust')
 const zone = { ...scene.zone, has: { flowMeter: true, drainGauge: true, valveContact: true, mainValve: true } }
 const FROM = hours(8)
 const UNTIL = hours(20)
@@ -299,6 +299,6 @@ describe('refusals', () => {
     ['no water for the day', { limits: { ...scene.limits, maxPerDay: litres(0) } }, 'outside-domain'],
   ])('%s', (_, change, code) => expect(run(change)).toThrow(expect.objectContaining({ code })))
   it('an unknown medium is refused with the list of those there are', () => {
-    expect(() => rehearsalScene('sand' as never)).toThrow(/coir dust/)
+    expect(() => rehearsalScene('sand' as never)).toThrow(/coir-dust/)
   })
 })

@@ -24,7 +24,7 @@ import { describe, expect, it } from 'vitest'
 import { badNumbers, every, parseXml } from '../chart/well-formed.js'
 import { credulous, idle } from './controllers.js'
 
-const scene = rehearsalScene('coir dust')
+const scene = rehearsalScene('coir-dust')
 const names = rehearsalFaults().map(({ fault }) => fault)
 
 describe('times drawn by lot', () => {
@@ -46,7 +46,7 @@ describe('times drawn by lot', () => {
 })
 
 describe('many rehearsals', () => {
-  const many = { scenes: [scene, rehearsalScene('pine bark')], seeds: 2, days: 3 }
+  const many = { scenes: [scene, rehearsalScene('pine-bark')], seeds: 2, days: 3 }
   it('sum up what single ones give, and say where the worst was', () => {
     const faults = [['probe-lifted', 'no-water']] as const
     const [row] = rehearseMany({ ...many, controllerFor: ({ lower }) => credulous(lower), faults })
@@ -75,7 +75,7 @@ describe('many rehearsals', () => {
 
 describe('references', () => {
   it('the perfect planner keeps a healthy zone without stress and with hardly more than the plants use', () => {
-    for (const medium of ['stone wool', 'coir dust', 'sphagnum peat moss', 'pine bark'] as const) {
+    for (const medium of ['stone-wool', 'coir-dust', 'sphagnum-peat-moss', 'pine-bark'] as const) {
       const one = rehearsalScene(medium)
       const outcome = rehearse({ ...one, controller: perfectPlanner(one), days: 7, seed: 4 })
       expect(outcome.stressTime).toBe(0)

@@ -10,7 +10,7 @@ import {
 import { describe, expect, it } from 'vitest'
 
 /** The short form of `npm run rehearse`: each fault once, in one of four media by turns, and some pairs. */
-const scenes = (['stone wool', 'coir dust', 'sphagnum peat moss', 'pine bark'] as const).map(rehearsalScene)
+const scenes = (['stone-wool', 'coir-dust', 'sphagnum-peat-moss', 'pine-bark'] as const).map(rehearsalScene)
 const names = rehearsalFaults().map(({ fault }) => fault)
 
 function inside(faults: readonly FaultName[], turn: number, pollEvery = 60) {

@@ -17,13 +17,13 @@ import {
 import { describe, expect, it } from 'vitest'
 import { byTheClock, credulous, idle, witness } from './controllers.js'
 
-const media: readonly SceneName[] = ['stone wool', 'coir dust', 'sphagnum peat moss', 'pine bark']
+const media: readonly SceneName[] = ['stone-wool', 'coir-dust', 'sphagnum-peat-moss', 'pine-bark']
 const names = rehearsalFaults().map(({ fault }) => fault)
 
 /** A zone in which nothing is drawn by lot, so that its sums can be worked out by hand. */
 function plainZone(change: Partial<RehearsalZone> = {}): RehearsalZone {
   return {
-    ...rehearsalScene('coir dust').zone,
+    ...rehearsalScene('coir-dust').zone,
     medium: storedMedium({
       substrateVolume: litres(10),
       containerCapacity: waterContent(0.7),
@@ -41,7 +41,7 @@ function plainZone(change: Partial<RehearsalZone> = {}): RehearsalZone {
     ...change,
   }
 }
-const { limits } = rehearsalScene('coir dust')
+const { limits } = rehearsalScene('coir-dust')
 
 describe('the zone conserves water', () => {
   it('whatever goes wrong, in each medium, to 1e-9', () => {
@@ -85,7 +85,7 @@ describe('the zone conserves water', () => {
 })
 
 describe('one seed is one history', () => {
-  const scene = rehearsalScene('pine bark')
+  const scene = rehearsalScene('pine-bark')
   const faults = [
     { fault: 'messages-late', from: hours(20) },
     { fault: 'probe-noisy', from: hours(30), until: hours(60) },

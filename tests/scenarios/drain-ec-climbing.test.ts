@@ -38,7 +38,7 @@ describe('a drain EC that climbs although the ratio of ECs looks like plenty of 
     within(day.drainFraction, 0.11875, 1.19e-5)
     within(day.steadyFraction, 0.530612, 5.31e-5)
     expect(day.steady).toBe(false)
-    expect(day.warnings).toMatchObject([{ code: 'not-steady', level: 'caution' }])
+    expect(day.findings).toMatchObject([{ code: 'not-steady', level: 'caution' }])
   })
   it('stores 6.5 dS/m·L a day, at most 0.92 dS/m in the slab, and heads for 22 dS/m', () => {
     within(day.saltStored, 6.458, 0.000646)

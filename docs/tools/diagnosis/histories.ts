@@ -16,7 +16,7 @@ import {
 } from 'porewater'
 import { WARM_UP } from './promises.js'
 
-export const MEDIA = ['stone wool', 'coir dust', 'sphagnum peat moss', 'pine bark'] as const
+export const MEDIA = ['stone-wool', 'coir-dust', 'sphagnum-peat-moss', 'pine-bark'] as const
 export type MediumName = (typeof MEDIA)[number]
 
 /** What one history showed. */

@@ -8,6 +8,8 @@ export interface PublicWord {
   /** Entry point, exported name and the properties that lead to it. */
   readonly where: string
   readonly isProperty: boolean
+  /** Whether it is a row of a table that is exported as a constant: `lightSources['sun-and-sky']`. */
+  readonly isRow?: true
 }
 
 /** The indexes of the public entries. */
@@ -27,9 +29,10 @@ export function publicWords(indexes: readonly string[]): PublicWord[] {
   const seen = new Set<ts.Type>()
   const isOurs = (symbol: ts.Symbol | undefined) =>
     symbol?.declarations?.some((node) => !/\/node_modules\//.test(node.getSourceFile().fileName)) ?? true
-  const add = (word: string, where: string, isProperty: boolean) => {
-    const key = `${word} ${isProperty}`
-    if (!found.has(key)) found.set(key, { word, where, isProperty })
+  const tables = new Set<ts.Type>()
+  const add = (word: string, where: string, isProperty: boolean, isRow = false) => {
+    const key = `${word} ${isProperty} ${isRow}`
+    if (!found.has(key)) found.set(key, { word, where, isProperty, ...(isRow && { isRow }) })
   }
   const look = (type: ts.Type, where: string): void => {
     if (type.isStringLiteral()) add(type.value, where, false)
@@ -43,7 +46,7 @@ export function publicWords(indexes: readonly string[]): PublicWord[] {
     if (!(type.flags & ts.TypeFlags.Object) || !isOurs(type.symbol)) return
     for (const property of type.getProperties()) {
       if (property.name.startsWith('__') || !isOurs(property)) continue
-      add(property.name, where, true)
+      add(property.name, where, true, tables.has(type))
       look(checker.getTypeOfSymbol(property), `${where}.${property.name}`)
     }
     for (const signature of type.getCallSignatures()) {
@@ -64,6 +67,7 @@ export function publicWords(indexes: readonly string[]): PublicWord[] {
       add(exported.name, entry, true)
       const isType = (symbol.flags & ts.SymbolFlags.Value) === 0
       const type = isType ? checker.getDeclaredTypeOfSymbol(symbol) : checker.getTypeOfSymbol(symbol)
+      if (!isType && type.getCallSignatures().length === 0) tables.add(type)
       look(type, `${entry} ${exported.name}`)
     }
   }

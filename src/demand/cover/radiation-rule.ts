@@ -25,7 +25,7 @@ export interface RadiationRuleUse {
   /** The use if all this radiation evaporated water. Unit: mm. */
   readonly ceiling: WaterDepth
   /** A caution when the coefficient passes what the radiation can evaporate; `explainUseFinding` has the words. */
-  readonly warnings: readonly UseFinding[]
+  readonly findings: readonly UseFinding[]
 }
 
 /**
@@ -45,7 +45,7 @@ export interface RadiationRuleUse {
  * @source common practice, no source; the ceiling: allen-1998, Table 3 (2.45 MJ/kg)
  * @example
  * ```ts
- * waterUseFromRadiationSum({ radiationSum: joulesPerSquareCentimetre(1500), usePerJoule: 2 }) // => { use: 3.0, ceiling: 6.12, warnings: [] }
+ * waterUseFromRadiationSum({ radiationSum: joulesPerSquareCentimetre(1500), usePerJoule: 2 }) // => { use: 3.0, ceiling: 6.12, findings: [] }
  * ```
  */
 export function waterUseFromRadiationSum(input: RadiationRuleInput): RadiationRuleUse {
@@ -53,9 +53,9 @@ export function waterUseFromRadiationSum(input: RadiationRuleInput): RadiationRu
   const coefficient = numberIn(input.usePerJoule, USE_PER_LIGHT, 'usePerJoule')
   // 1 J/cm² is 0.01 MJ/m², and 2.45 MJ evaporates a kilogram.
   const ceiling = 0.01 / 2.45
-  const warnings: UseFinding[] = []
+  const findings: UseFinding[] = []
   if (coefficient / 1000 > ceiling) {
-    warnings.push({
+    findings.push({
       code: 'above-latent-heat',
       level: 'danger',
       about: 'usePerJoule',
@@ -64,7 +64,7 @@ export function waterUseFromRadiationSum(input: RadiationRuleInput): RadiationRu
       unit: 'mL/m² per J/cm²',
     })
   }
-  return { use: ((coefficient / 1000) * sum) as WaterDepth, ceiling: (ceiling * sum) as WaterDepth, warnings }
+  return { use: ((coefficient / 1000) * sum) as WaterDepth, ceiling: (ceiling * sum) as WaterDepth, findings }
 }
 
 /** Radiation, heating and the size of the crop. */

@@ -114,7 +114,7 @@ export function fitDailyUse(record: DailyUseRecord): DailyUseFit {
   const spread = deviations(kept.map((i) => use[i]!))
   const testExplained = spread > 0 ? 1 - squares(misses) / spread : 0
   const correlation = correlationOf(fitted.map(rowOf))
-  const warnings = doubts(perJoule, perDeficitHour, correlation, testExplained)
+  const findings = doubts(perJoule, perDeficitHour, correlation, testExplained)
   return {
     perJoule,
     perDeficitHour,
@@ -126,8 +126,8 @@ export function fitDailyUse(record: DailyUseRecord): DailyUseFit {
     testBias: misses.reduce((total, miss) => total + miss, 0) / testDays,
     testExplained,
     correlation,
-    usable: warnings.length === 0,
-    warnings,
+    usable: findings.length === 0,
+    findings,
   }
 }
 

@@ -120,7 +120,7 @@ export function forecastByFollowingLevel(input: FollowingLevelInput): FollowingL
     score,
     covered: inside / tests.length,
     skippedDays: use.length - complete.length,
-    warnings: doubts(coefficients.slice(1), score),
+    findings: doubts(coefficients.slice(1), score),
   }
 }
 

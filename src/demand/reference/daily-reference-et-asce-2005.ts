@@ -22,7 +22,7 @@ export interface DailyReferenceETAsce extends StepsOfDay {
  * ```
  *
  * The constants are 900 and 0.34 for the short, 1600 and 0.38 for the tall surface. Measured over clear-sky radiation is held between 0.3
- * and 1. What is missing is estimated as in FAO-56 and named in `assumed`.
+ * and 1. What is missing is estimated as in FAO-56 and named in `assumedInputs`.
  *
  * @param weather - Temperatures and place; humidity, solar radiation and wind where they are known.
  * @returns Reference evapotranspiration of both surfaces, the steps, what was assumed and what is doubtful.

@@ -26,7 +26,7 @@ export interface DailyReferenceET extends StepsOfDay {
  * ```
  *
  * The soil heat flux of a day is taken as zero. Humidity, radiation and wind that are missing are estimated by the procedures of FAO-56,
- * and `assumed` names each of them. Where the sun does not rise, a clear-sky share of 0.7 is assumed for the longwave loss and said so.
+ * and `assumedInputs` names each of them. Where the sun does not rise, a clear-sky share of 0.7 is assumed for the longwave loss and said so.
  *
  * @param weather - Temperatures and place; humidity, solar radiation and wind where they are known.
  * @returns Reference evapotranspiration, the steps to it, what was assumed and what is doubtful.

@@ -73,7 +73,7 @@ export interface CompletedDay {
   readonly solar: DailyRadiation
   readonly extraterrestrial: DailyRadiation
   readonly windSpeed: WindSpeed
-  readonly assumed: readonly WeatherAssumption[]
+  readonly assumedInputs: readonly WeatherAssumption[]
 }
 
 /** Fills in what a day lacks by the procedures of FAO-56, chapter 3, and says so. */
@@ -87,7 +87,7 @@ export function completeDay(weather: DailyWeather): CompletedDay {
     solar: solarOf(weather, extraterrestrial, assumed),
     extraterrestrial,
     windSpeed: windOf(weather, assumed),
-    assumed,
+    assumedInputs: assumed,
   }
 }
 

@@ -22,7 +22,7 @@ const DOUBTS: Readonly<Record<WeatherFinding['code'], (value: string, limit: str
  * Puts a doubt about the weather of a day or an hour, or what was assumed of it, into words: what, by how much, and what to look at.
  *
  * @procedure Looks up the sentence of the code and writes value and limit, rounded to three digits, and their unit into it.
- * @param finding - One of the warnings or assumptions of a daily, monthly or hourly reference evapotranspiration.
+ * @param finding - One of the findings or assumptions of a daily, monthly or hourly reference evapotranspiration.
  * @returns A finding with the sentence for people.
  * @throws `InputError` for a code that these procedures do not give.
  * @source common practice, no source
@@ -32,7 +32,7 @@ const DOUBTS: Readonly<Record<WeatherFinding['code'], (value: string, limit: str
  *   latitude: latitude(50.8), elevation: metresAboveSeaLevel(100), day: dayOfYear(187),
  *   maxTemperature: celsius(21.5), minTemperature: celsius(12.3), solar: megajoulesPerSquareMetreDay(0),
  * })
- * const [dark] = day.warnings.map(explainWeatherFinding)
+ * const [dark] = day.findings.map(explainWeatherFinding)
  * dark?.message // => 'the solar radiation of 0 MJ/m²/d is below 1.23 MJ/m²/d, less than the darkest clouds let through: check clock and sensor'
  * ```
  */

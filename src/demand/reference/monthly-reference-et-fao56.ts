@@ -54,8 +54,8 @@ export function monthlyReferenceETFao56(input: MonthlyWeather): DailyReferenceET
   if (before !== undefined) return result
   return {
     ...result,
-    assumed: [
-      ...result.assumed,
+    assumedInputs: [
+      ...result.assumedInputs,
       {
         code: 'assumed-soil-heat',
         level: 'note',

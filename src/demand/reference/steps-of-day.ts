@@ -47,7 +47,7 @@ interface MethodOfDay {
 export function stepsOfDay(weather: DailyWeather, method: MethodOfDay): StepsOfDay {
   const { maxTemperature: highest, minTemperature: lowest, elevation } = weather
   const saturation = meanSaturationVapourPressureFao56(weather)
-  const { pressure, actual, solar, extraterrestrial, windSpeed, assumed } = completeDay(weather)
+  const { pressure, actual, solar, extraterrestrial, windSpeed, assumedInputs } = completeDay(weather)
   const meanTemperature = ((highest + lowest) / 2) as Temperature
   const psychrometricConstant = psychrometricConstantFao56(pressure)
   const slope = method.slope(meanTemperature)
@@ -76,7 +76,7 @@ export function stepsOfDay(weather: DailyWeather, method: MethodOfDay): StepsOfD
     netLongwave,
     netRadiation: (netShortwave - netLongwave) as DailyNetRadiation,
     windSpeed,
-    assumed,
-    warnings: doubtsOfDay({ solar, clearSky, extraterrestrial, deficit }),
+    assumedInputs,
+    findings: doubtsOfDay({ solar, clearSky, extraterrestrial, deficit }),
   }
 }

@@ -76,7 +76,7 @@ export function stepsOfHour(weather: HourlyWeather, method: MethodOfHour): Steps
     netLongwave,
     netRadiation: (netShortwave - netLongwave) as HourlyNetRadiation,
     windSpeed: windOfHour(weather),
-    assumed: clouds.assumed ? [assumedCloudiness(sunHeight)] : [],
-    warnings: doubtsOfHour({ solar, clearSky, extraterrestrial, deficit }, weather),
+    assumedInputs: clouds.assumed ? [assumedCloudiness(sunHeight)] : [],
+    findings: doubtsOfHour({ solar, clearSky, extraterrestrial, deficit }, weather),
   }
 }

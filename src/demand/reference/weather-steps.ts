@@ -23,7 +23,7 @@ export interface WeatherSteps {
   /** Wind speed at 2 m. Unit: m/s. */
   readonly windSpeed: WindSpeed
   /** What was not given and had to be estimated; `explainWeatherFinding` puts it into words. */
-  readonly assumed: readonly WeatherAssumption[]
+  readonly assumedInputs: readonly WeatherAssumption[]
   /** What is doubtful; `explainWeatherFinding` puts it into words. */
-  readonly warnings: readonly WeatherFinding[]
+  readonly findings: readonly WeatherFinding[]
 }

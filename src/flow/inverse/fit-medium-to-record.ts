@@ -42,7 +42,7 @@ export interface MediumFit {
   /** Root of the mean square difference of a reading, its offset taken off. Unit: m³/m³. */
   readonly readingError: WaterContentChange
   /** What to mind; `explainMediumFit` writes it out. */
-  readonly warnings: readonly MediumFitFinding[]
+  readonly findings: readonly MediumFitFinding[]
 }
 
 /** How far the trials of the beginning lie from the guess, as natural logarithms. */
@@ -114,7 +114,7 @@ export function fitMediumToRecord(record: MediumRecord): MediumFit {
     drainError: (drain.uncertainty * rootMeanSquare(differences.subarray(0, drain.steps.length))) as Volume,
     readingError: (readings.uncertainty *
       rootMeanSquare(differences.subarray(drain.steps.length, known))) as WaterContentChange,
-    warnings: findingsOfFit(problem, differences, correlation),
+    findings: findingsOfFit(problem, differences, correlation),
   }
 }
 

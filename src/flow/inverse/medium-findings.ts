@@ -91,7 +91,7 @@ export function rootMeanSquare(values: Float64Array): number {
  * Puts a finding of a fitted medium into words: what is wrong, by how much, and what to do.
  *
  * @procedure Writes the numbers of the finding into the sentence of its code.
- * @param finding - One of the warnings of `fitMediumToRecord`.
+ * @param finding - One of the findings of `fitMediumToRecord`.
  * @returns A finding with the sentence for people.
  * @throws `InputError` for a code that `fitMediumToRecord` does not give.
  * @source definition
@@ -115,6 +115,6 @@ function sentence(finding: MediumFitFinding): string {
     case 'weights-off':
       return `the ${finding.series} is missed by ${finding.ratio.toFixed(1)} times its uncertainty, and the other series by far less: give the uncertainties of both as they are`
     default:
-      throw new InputError('finding', 'has a code that no fit gives', 'give one of the warnings of `fitMediumToRecord`')
+      throw new InputError('finding', 'has a code that no fit gives', 'give one of the findings of `fitMediumToRecord`')
   }
 }

@@ -87,7 +87,7 @@ export interface CatchTest {
   /** Places in the list, from 0, of the emitters that give less than three quarters of the mean. Unit: 1. */
   readonly weak: readonly number[]
   /** What a person should know; `explainEmitterFinding` has the words. */
-  readonly warnings: readonly EmitterFinding[]
+  readonly findings: readonly EmitterFinding[]
 }
 
 /**
@@ -126,7 +126,7 @@ export function catchTest(test: CatchTestInput): CatchTest {
     grade: uniformityGrade(statistical),
     runTimeFactor: lowQuarter > 0 ? 1 / lowQuarter : undefined,
     weak,
-    warnings: findings(flows.length, lowQuarter, weak.length),
+    findings: findings(flows.length, lowQuarter, weak.length),
   }
 }
 

@@ -38,8 +38,8 @@ const WORDS: Readonly<Record<EmitterFinding['code'], (value: number, limit: numb
  * @source common practice, no source
  * @example
  * ```ts
- * const { warnings } = catchTest({ catches: [100, 98, 103, 97, 101, 55, 99, 102], duration: minutes(3) })
- * const said = warnings.map((finding) => explainEmitterFinding(finding).message)
+ * const { findings } = catchTest({ catches: [100, 98, 103, 97, 101, 55, 99, 102], duration: minutes(3) })
+ * const said = findings.map((finding) => explainEmitterFinding(finding).message)
  * said[1] // => '1 of 8 emitters give less than three quarters of the mean: clean or replace them and test again'
  * ```
  */

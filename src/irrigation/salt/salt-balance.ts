@@ -31,7 +31,7 @@ export interface SaltBalance extends SaltFlows {
   /** Whether in, out and taken agree within a tenth of what came in. */
   readonly steady: boolean
   /** What a person should know; `explainSaltFinding` has the words. */
-  readonly warnings: readonly SaltFinding[]
+  readonly findings: readonly SaltFinding[]
 }
 
 /**
@@ -45,7 +45,7 @@ export interface SaltBalance extends SaltFlows {
  * Without an uptake the stored salt is an upper bound, because plants take some.
  *
  * @param input - Volumes and ECs of the same time.
- * @returns Fractions, salts, where the EC is heading, and warnings.
+ * @returns Fractions, salts, where the EC is heading, and findings.
  * @throws `DomainError` outside the ranges, `InputError` when more drained than was applied.
  * @source definition: salt balance of the root zone
  * @example
@@ -86,7 +86,7 @@ export function checkSaltBalance(input: SaltBalanceInput): SaltBalance {
     saltStored,
     rise: saltStored / water,
     steady,
-    warnings: steady
+    findings: steady
       ? []
       : [
           {

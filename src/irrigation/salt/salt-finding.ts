@@ -22,20 +22,20 @@ export interface SaltFinding extends HowSerious {
  * Puts a finding of a salt balance into words: where salts go, and which number not to take for the drain fraction.
  *
  * @procedure Writes the numbers of the finding into the sentence of its code.
- * @param finding - One of the warnings of `checkSaltBalance`.
+ * @param finding - One of the findings of `checkSaltBalance`.
  * @returns A finding with the sentence for people.
  * @throws `InputError` for a code that `checkSaltBalance` does not give.
  * @source definition: salt balance of the root zone
  * @example
  * ```ts
- * const { warnings } = checkSaltBalance({
+ * const { findings } = checkSaltBalance({
  *   applied: litres(3.2),
  *   drained: litres(0.38),
  *   feedEC: decisiemensPerMetre<SolutionEC>(2.6),
  *   drainEC: decisiemensPerMetre<DrainEC>(4.9),
  *   rootZoneWater: litres(7),
  * })
- * const [stored] = warnings.map(explainSaltFinding)
+ * const [stored] = findings.map(explainSaltFinding)
  * stored?.value // => 0.92257
  * ```
  */

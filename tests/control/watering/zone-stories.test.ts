@@ -2,7 +2,7 @@ import { type FaultName, hours, litres, rehearsalScene, rehearse, rehearsedWater
 import { describe, expect, it } from 'vitest'
 
 /** Stories in which several things must be weighed against each other, told by a whole simulated zone: the truth is known there. */
-const scene = rehearsalScene('coir dust')
+const scene = rehearsalScene('coir-dust')
 
 function week(fault: FaultName, days = 5, size?: number) {
   const faults = [{ fault, from: hours(36), ...(size === undefined ? {} : { size }) }]
