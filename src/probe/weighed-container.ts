@@ -1,12 +1,8 @@
 import { WATER_DENSITY } from '../medium/domains.js'
 import { SCALE_MASS, SUBSTRATE } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
-import type { WaterDensity } from '../quantity/generated/density.js'
-import type { Mass } from '../quantity/generated/mass.js'
-import type { Volume } from '../quantity/generated/volume.js'
-import type { WaterContent } from '../quantity/generated/water-content.js'
-import { numberIn } from '../quantity/guard.js'
-import { requireObject } from '../quantity/require-object.js'
+import type { Mass, Volume, WaterContent, WaterDensity } from '../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
 import { SOME_MASS } from './domains.js'
 
 /** A whole container on a scale. */

@@ -1,6 +1,5 @@
 import { DomainError } from '../../quantity/errors.js'
-import type { Permittivity } from '../../quantity/generated/permittivity.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
+import type { Permittivity, WaterContent } from '../../quantity/generated/kinds.js'
 import { APPARENT } from '../domains.js'
 
 /**

@@ -1,7 +1,6 @@
 import type { RetentionModel } from '../../medium/curves/retention-model.js'
 import { InputError } from '../../quantity/errors.js'
-import type { PoreWaterEC, SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
-import type { Length } from '../../quantity/generated/length.js'
+import type { Length, PoreWaterEC, SolutionEC } from '../../quantity/generated/kinds.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { ColumnGrid } from '../column/grid.js'
 import { DIFFUSION, DISPERSIVITY, EC, UPTAKE_SHARE } from '../domains.js'
