@@ -46,7 +46,8 @@ export function scoreOf({ files }: Report): string {
   const share = reached / (reached + unreached)
   const [low, high] = wilson(noticed, tried).map((end) => percent(share * end))
   const score = percent((share * noticed) / tried)
-  return `${score} % [${low}, ${high}]: ${noticed} of ${tried} noticed; of ${reached + unreached} changes no test reaches ${unreached}`
+  const endless = count('Timeout')
+  return `${score} % [${low}, ${high}]: ${noticed} of ${tried} noticed, ${endless} by not ending; of ${reached + unreached} changes no test reaches ${unreached}`
 }
 
 /** Ends of the 95 % interval of a share, given so many hits in so many tries. */
