@@ -1,3 +1,4 @@
+import { domainWith } from '../../quantity/domain.js'
 import { DomainError } from '../../quantity/errors.js'
 import type { Permittivity } from '../../quantity/generated/permittivity.js'
 import type { WaterContent } from '../../quantity/generated/water-content.js'
@@ -23,7 +24,7 @@ export function waterContentBetween(
   const min = Math.max(APPARENT.min, permittivityAt(0))
   throw new DomainError(
     apparent,
-    { ...APPARENT, min, max: Math.min(APPARENT.max, permittivityAt(full)), hint },
+    domainWith(APPARENT, { min, max: Math.min(APPARENT.max, permittivityAt(full)), hint }),
     'apparent',
   )
 }

@@ -1,3 +1,4 @@
+import { domainWith } from '../../quantity/domain.js'
 import { WATER_CONTENT } from '../../quantity/domains.js'
 import type { AirFilledPorosity, Porosity } from '../../quantity/generated/share.js'
 import type { Volume } from '../../quantity/generated/volume.js'
@@ -57,7 +58,7 @@ export function pluggedPotTest(readings: PluggedPotReadings): BenchShares {
   const drained = checkWater('drained volume', readings.drainedVolume)
   const start = numberIn(
     readings.startingWaterContent ?? 0,
-    { ...WATER_CONTENT, quantity: 'starting water content' },
+    domainWith(WATER_CONTENT, { quantity: 'starting water content' }),
     'startingWaterContent',
   )
   refuseRise(['volumeToSaturate', 'drainedVolume'], [poured + start * volume, drained])
