@@ -1,5 +1,5 @@
 import { rootBetween } from '../numerics/root.js'
-import type { Domain } from '../quantity/domain.js'
+import { type Domain, domainWith } from '../quantity/domain.js'
 import { WATER_CONTENT, WATER_GIVEN, WATER_USE } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type {
@@ -150,7 +150,11 @@ export function richardsFlow(column: RichardsColumn): RichardsFlow {
       forgetAll(false)
       const atRest = (bottom: number) => mean(heights.map((height) => bottom + height))
       const underWater = -heights[nodes - 1]!
-      numberIn(waterContent, { ...WATER_CONTENT, min: atRest(DRIEST)[0], max: atRest(underWater)[0] }, 'waterContent')
+      numberIn(
+        waterContent,
+        domainWith(WATER_CONTENT, { min: atRest(DRIEST)[0], max: atRest(underWater)[0] }),
+        'waterContent',
+      )
       const bottom = rootBetween(
         (bottom) => {
           const [held, slope] = atRest(bottom)

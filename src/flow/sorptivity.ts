@@ -1,6 +1,7 @@
 import type { ConductiveModel } from '../medium/curves/retention-model.js'
 import { integrate } from '../numerics/quadrature.js'
 import { followPair } from '../numerics/runge-kutta.js'
+import { domainWith } from '../quantity/domain.js'
 import { SUCTION } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type {
@@ -167,10 +168,10 @@ function weightedSorptivity(medium: ConductiveModel, from: number, to: number): 
 function checkWetting(wetting: WettedMedium) {
   const from = numberIn(
     wetting.surfaceSuction ?? 0,
-    { ...SUCTION, quantity: 'suction at the surface' },
+    domainWith(SUCTION, { quantity: 'suction at the surface' }),
     'surfaceSuction',
   )
-  const to = numberIn(wetting.initialSuction, { ...SUCTION, quantity: 'initial suction' }, 'initialSuction')
+  const to = numberIn(wetting.initialSuction, domainWith(SUCTION, { quantity: 'initial suction' }), 'initialSuction')
   if (from > to) throw new InputError('surfaceSuction', 'the surface is drier than the medium', 'only wetting is meant')
   return {
     medium: wetting.medium,

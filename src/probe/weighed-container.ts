@@ -1,4 +1,5 @@
 import { WATER_DENSITY } from '../medium/domains.js'
+import { domainWith } from '../quantity/domain.js'
 import { SCALE_MASS, SUBSTRATE } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { Mass, Volume, WaterContent, WaterDensity } from '../quantity/generated/kinds.js'
@@ -56,10 +57,14 @@ export interface ContainerWater {
  */
 export function weighedContainerWater(container: WeighedContainer): ContainerWater {
   requireObject(container, 'container')
-  const total = numberIn(container.totalMass, { ...SOME_MASS, quantity: 'mass of the container' }, 'totalMass')
-  const tare = numberIn(container.tareMass, { ...SCALE_MASS, quantity: 'mass of the tare' }, 'tareMass')
-  const dry = numberIn(container.dryMass, { ...SOME_MASS, quantity: 'dry mass of the medium' }, 'dryMass')
-  const plant = numberIn(container.plantMass ?? 0, { ...SCALE_MASS, quantity: 'mass of the plant' }, 'plantMass')
+  const total = numberIn(container.totalMass, domainWith(SOME_MASS, { quantity: 'mass of the container' }), 'totalMass')
+  const tare = numberIn(container.tareMass, domainWith(SCALE_MASS, { quantity: 'mass of the tare' }), 'tareMass')
+  const dry = numberIn(container.dryMass, domainWith(SOME_MASS, { quantity: 'dry mass of the medium' }), 'dryMass')
+  const plant = numberIn(
+    container.plantMass ?? 0,
+    domainWith(SCALE_MASS, { quantity: 'mass of the plant' }),
+    'plantMass',
+  )
   const volume = numberIn(container.substrateVolume, SUBSTRATE, 'substrateVolume')
   const density =
     container.waterDensity === undefined ? 1 : numberIn(container.waterDensity, WATER_DENSITY, 'waterDensity')

@@ -1,4 +1,5 @@
 import { WATER_DENSITY } from '../medium/domains.js'
+import { domainWith } from '../quantity/domain.js'
 import { SCALE_MASS } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type {
@@ -75,8 +76,8 @@ const CONSTANT = 0.001
  */
 export function waterOfSample(sample: WeighedSample): SampleWater {
   requireObject(sample, 'sample')
-  const wet = numberIn(sample.wetMass, { ...SOME_MASS, quantity: 'mass of the wet sample' }, 'wetMass')
-  const dry = numberIn(sample.dryMass, { ...SOME_MASS, quantity: 'mass of the dried sample' }, 'dryMass')
+  const wet = numberIn(sample.wetMass, domainWith(SOME_MASS, { quantity: 'mass of the wet sample' }), 'wetMass')
+  const dry = numberIn(sample.dryMass, domainWith(SOME_MASS, { quantity: 'mass of the dried sample' }), 'dryMass')
   const tare = numberIn(sample.tareMass, SCALE_MASS, 'tareMass')
   if (!(dry > tare))
     throw new InputError('dryMass', `${dry} g is not above the dish of ${tare} g`, 'weigh dish and dry sample together')

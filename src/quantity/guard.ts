@@ -6,12 +6,16 @@ import { DomainError, InputError } from './errors.js'
  * the whole cost of the normal case: `'12' > 0` is true in JavaScript, so that comparisons alone would let text through.
  */
 export function numberIn(value: number, domain: Domain, argument?: string): number {
-  return typeof value === 'number' && value > domain.min && value < domain.max ? value : atEnd(value, domain, argument)
+  if (!(typeof value === 'number' && value > domain.min && value < domain.max)) requireEnd(value, domain, argument)
+  return value
 }
 
-/** Apart from the guard, so that engines copy the guard itself into its callers: all in one made `sizeShot` half as fast. */
-function atEnd(value: number, domain: Domain, argument: string | undefined): number {
-  if ((value === domain.min && domain.ends[0] === '[') || (value === domain.max && domain.ends[1] === ']')) return value
+/**
+ * Apart from the guard, so that engines copy the guard itself into its callers: all in one made `sizeShot` half as fast. It gives nothing
+ * back: a guard that may give the result of a call gives something that could be anything, and has to be unpacked at every use.
+ */
+function requireEnd(value: number, domain: Domain, argument: string | undefined): void {
+  if ((value === domain.min && domain.ends[0] === '[') || (value === domain.max && domain.ends[1] === ']')) return
   throw new DomainError(value, domain, argument)
 }
 

@@ -1,3 +1,4 @@
+import { domainWith } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { AnyEC, MeasuredEC, Temperature, UnnamedEC } from '../../quantity/generated/kinds.js'
 import { numberIn, optionsOf } from '../../quantity/guard.js'
@@ -102,7 +103,7 @@ export function ecTemperatureCoefficient(water: TwoTemperatures): number {
   const warming =
     numberIn(water.secondTemperature, LIQUID_WATER, 'secondTemperature') -
     numberIn(water.firstTemperature, LIQUID_WATER, 'firstTemperature')
-  const at25 = numberIn(water.at25, { ...CONDUCTIVITY, ends: '()' }, 'at25')
+  const at25 = numberIn(water.at25, domainWith(CONDUCTIVITY, { ends: '()' }), 'at25')
   if (warming === 0)
     throw new InputError('firstTemperature, secondTemperature', 'they are the same', 'measure at two temperatures')
   return rise / (warming * at25)

@@ -1,3 +1,4 @@
+import { domainWith } from '../../quantity/domain.js'
 import { MASS_FRACTION } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { MassFraction, ParticleDensity } from '../../quantity/generated/kinds.js'
@@ -65,6 +66,6 @@ export function particleDensityOfMix(parts: readonly MixPart[]): ParticleDensity
  * ```
  */
 export function particleDensityEN13041(organicMatter: MassFraction): ParticleDensity {
-  const w = numberIn(organicMatter, { ...MASS_FRACTION, quantity: 'organic matter' })
+  const w = numberIn(organicMatter, domainWith(MASS_FRACTION, { quantity: 'organic matter' }))
   return (1 / (w / 1.55 + (1 - w) / 2.65)) as ParticleDensity
 }

@@ -1,3 +1,4 @@
+import { domainWith } from '../../quantity/domain.js'
 import { WATER_CONTENT } from '../../quantity/domains.js'
 import type { AirFilledPorosity, Porosity, Volume, WaterContent } from '../../quantity/generated/kinds.js'
 import { numberIn, optionsOf } from '../../quantity/guard.js'
@@ -54,7 +55,7 @@ export function pluggedPotTest(readings: PluggedPotReadings): BenchShares {
   const drained = checkWater('drained volume', readings.drainedVolume)
   const start = numberIn(
     readings.startingWaterContent ?? 0,
-    { ...WATER_CONTENT, quantity: 'starting water content' },
+    domainWith(WATER_CONTENT, { quantity: 'starting water content' }),
     'startingWaterContent',
   )
   refuseRise(['volumeToSaturate', 'drainedVolume'], [poured + start * volume, drained])

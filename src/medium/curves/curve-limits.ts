@@ -1,4 +1,4 @@
-import type { Domain } from '../../quantity/domain.js'
+import { type Domain, domainWith } from '../../quantity/domain.js'
 import { DomainError, InputError } from '../../quantity/errors.js'
 import type { InverseSuction, SuctionHead, WaterContent } from '../../quantity/generated/kinds.js'
 import { numberIn } from '../../quantity/guard.js'
@@ -28,7 +28,7 @@ export function checkAlpha(alpha: InverseSuction): number {
 
 /** A positive suction that sets the scale of a curve, by its name. */
 export function checkScale(name: string, suction: SuctionHead): number {
-  return numberIn(suction, { ...SOME_SUCTION, quantity: name }, 'suction')
+  return numberIn(suction, domainWith(SOME_SUCTION, { quantity: name }), 'suction')
 }
 
 /** A positive exponent of a curve, by its name; above `least` where the equation needs that. */

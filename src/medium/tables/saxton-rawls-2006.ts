@@ -1,3 +1,4 @@
+import { domainWith } from '../../quantity/domain.js'
 import { MASS_FRACTION } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type {
@@ -73,9 +74,13 @@ export const validitySaxtonRawls2006: Validity = {
  * ```
  */
 export function soilFromTextureSaxtonRawls2006(texture: SoilTexture): SoilFromTexture {
-  const S = numberIn(optionsOf(texture).sand, { ...MASS_FRACTION, quantity: 'sand' }, 'sand')
-  const C = numberIn(texture.clay, { ...MASS_FRACTION, quantity: 'clay' }, 'clay')
-  const organic = numberIn(texture.organicMatter, { ...MASS_FRACTION, quantity: 'organic matter' }, 'organicMatter')
+  const S = numberIn(optionsOf(texture).sand, domainWith(MASS_FRACTION, { quantity: 'sand' }), 'sand')
+  const C = numberIn(texture.clay, domainWith(MASS_FRACTION, { quantity: 'clay' }), 'clay')
+  const organic = numberIn(
+    texture.organicMatter,
+    domainWith(MASS_FRACTION, { quantity: 'organic matter' }),
+    'organicMatter',
+  )
   if (S + C > 1 + 1e-9)
     throw new InputError('clay', `sand ${S} and clay ${C} are more than the whole`, 'the rest to 1 is silt')
   const O = organic * 100
