@@ -5,7 +5,7 @@ import { byId, make } from '../explorer/dom.mjs'
 declare const porewater: typeof Package
 
 const MEDIA = ['coir-dust', 'stone-wool', 'sphagnum-peat-moss', 'pine-bark'] as const
-const inWords = (code: string) => code.replaceAll('-', ' ')
+const inWords = (code: string) => code.replace(/-/g, ' ')
 const SEED = 1
 const DAYS = 7
 /** Hours of the week that pass in a second while it is watched. */
@@ -97,8 +97,6 @@ function showOutcome(week: Package.RehearsalOutcome): void {
       : make('table', {}, make('thead', {}, make('tr', {}, ...head)), make('tbody', {}, ...rows)),
   )
 }
-
-const inWords = (alarm: string) => alarm.replace(/-/g, ' ')
 
 function moment(seconds: number): string {
   const two = (value: number) => String(Math.floor(value)).padStart(2, '0')
