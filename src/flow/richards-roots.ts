@@ -1,5 +1,5 @@
 import { InputError } from '../quantity/errors.js'
-import type { Length } from '../quantity/generated/length.js'
+import type { Length } from '../quantity/generated/kinds.js'
 import { numberIn } from '../quantity/guard.js'
 import type { ColumnGrid } from './column/grid.js'
 import type { Sink } from './column/uptake.js'

@@ -1,7 +1,6 @@
 import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
-import type { PressureHead } from '../quantity/generated/pressure-head.js'
-import type { Volume } from '../quantity/generated/volume.js'
+import type { PressureHead, Volume } from '../quantity/generated/kinds.js'
 import { numberIn } from '../quantity/guard.js'
 import type { ColumnEquations } from './column/equations.js'
 import { countOfScanning, recall, remembered } from './column/remembered.js'

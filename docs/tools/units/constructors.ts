@@ -1,9 +1,7 @@
 import type { UnitRow } from '../../../src/quantity/unit-row.js'
 import { kept, keptCode, keptTex, readCode, readTex } from './conversion.js'
-import { typeNames } from './kinds.js'
 import { importLine, WIDTH } from './lines.js'
 import { type Family, made, quoted, readerOf } from './table.js'
-import { byName } from './text-tables.js'
 
 /** The constructors and readers of some families, with their domains. `kindNames` are those that their types can be made of. */
 export function constructorFile(families: readonly Family[], kindNames: readonly string[]): string {
@@ -21,8 +19,7 @@ export function constructorFile(families: readonly Family[], kindNames: readonly
     ...(code.includes('Made<') ? ["import type { Made } from '../kind.js'"] : []),
     importLine('import type', used, './kinds.js'),
   ]
-  const own = families.flatMap(typeNames).sort(byName)
-  return `${imports.join('\n')}\n\n${importLine('export type', own, './kinds.js')}\n\n${code}\n`
+  return `${imports.join('\n')}\n\n${code}\n`
 }
 
 function domains(family: Family): string[] {

@@ -1,7 +1,4 @@
-import type { Duration } from '../../quantity/generated/duration.js'
-import type { Flow } from '../../quantity/generated/flow.js'
-import type { Volume } from '../../quantity/generated/volume.js'
-import type { WaterContent, WaterContentChange } from '../../quantity/generated/water-content.js'
+import type { Duration, Flow, Volume, WaterContent, WaterContentChange } from '../../quantity/generated/kinds.js'
 import type { DeadBandLimits } from '../dead-band.js'
 
 /** Hours of the local day in which water may flow. Hours that end before they begin run over midnight. */

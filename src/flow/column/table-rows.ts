@@ -1,5 +1,5 @@
 import type { ConductiveModel } from '../../medium/curves/retention-model.js'
-import type { SuctionHead } from '../../quantity/generated/suction.js'
+import type { SuctionHead } from '../../quantity/generated/kinds.js'
 import { cubicAt, cubicIntegral, hermite } from './cubic.js'
 import { type OctaveCells, octaveCells } from './octave-cells.js'
 

@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { numberIn } from '../guard.js'
 import type { AbsoluteHumidity } from './kinds.js'
 
-export type { AbsoluteHumidity } from './kinds.js'
-
 const ABSOLUTE_HUMIDITY: Domain = {
   quantity: 'absolute humidity',
   unit: 'g/m³',

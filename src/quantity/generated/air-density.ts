@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { numberIn } from '../guard.js'
 import type { AirDensity } from './kinds.js'
 
-export type { AirDensity } from './kinds.js'
-
 const AIR_DENSITY: Domain = {
   quantity: 'air density',
   unit: 'kg/m³',

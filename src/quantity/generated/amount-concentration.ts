@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { convertedIn, numberIn } from '../guard.js'
 import type { AmountConcentration } from './kinds.js'
 
-export type { AmountConcentration } from './kinds.js'
-
 const AMOUNT_CONCENTRATION: Domain = {
   quantity: 'amount concentration',
   unit: 'mmol/L',

@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { convertedIn, numberIn } from '../guard.js'
 import type { Area } from './kinds.js'
 
-export type { Area } from './kinds.js'
-
 const AREA: Domain = {
   quantity: 'area',
   unit: 'm²',

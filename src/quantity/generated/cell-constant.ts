@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { convertedIn, numberIn } from '../guard.js'
 import type { CellConstant } from './kinds.js'
 
-export type { CellConstant } from './kinds.js'
-
 const CELL_CONSTANT: Domain = {
   quantity: 'cell constant',
   unit: '1/m',

@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { numberIn } from '../guard.js'
 import type { ChargeConcentration } from './kinds.js'
 
-export type { ChargeConcentration } from './kinds.js'
-
 const CHARGE_CONCENTRATION: Domain = {
   quantity: 'charge concentration',
   unit: 'mmol(+)/L',

@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { convertedIn, numberIn } from '../guard.js'
 import type { Conductance } from './kinds.js'
 
-export type { Conductance } from './kinds.js'
-
 const CONDUCTANCE: Domain = {
   quantity: 'conductance',
   unit: 'S',

@@ -4,8 +4,6 @@ import { convertedIn, numberIn } from '../guard.js'
 import type { Made } from '../kind.js'
 import type { AnyDailyRadiation, DailyRadiation } from './kinds.js'
 
-export type { AnyDailyRadiation, DailyNetRadiation, DailyRadiation, DailySoilHeat } from './kinds.js'
-
 const DAILY_RADIATION: Domain = {
   quantity: 'daily radiation',
   unit: 'MJ/m²/d',

@@ -4,8 +4,6 @@ import { convertedIn, numberIn } from '../guard.js'
 import type { Made } from '../kind.js'
 import type { AnySolidDensity, UnnamedDensity } from './kinds.js'
 
-export type { AnySolidDensity, BulkDensity, ParticleDensity, UnnamedDensity, WaterDensity } from './kinds.js'
-
 const SOLID_DENSITY: Domain = {
   quantity: 'density',
   unit: 'g/cm³',

@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { numberIn } from '../guard.js'
 import type { SoilWaterDiffusivity } from './kinds.js'
 
-export type { SoilWaterDiffusivity } from './kinds.js'
-
 const SOIL_WATER_DIFFUSIVITY: Domain = {
   quantity: 'diffusivity',
   unit: 'cm²/h',

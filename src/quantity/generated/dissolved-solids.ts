@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { convertedIn, numberIn } from '../guard.js'
 import type { DissolvedSolids } from './kinds.js'
 
-export type { DissolvedSolids } from './kinds.js'
-
 const DISSOLVED_SOLIDS: Domain = {
   quantity: 'dissolved solids',
   unit: 'mg/L',

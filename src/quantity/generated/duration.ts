@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { convertedIn, numberIn } from '../guard.js'
 import type { Duration } from './kinds.js'
 
-export type { Duration } from './kinds.js'
-
 const DURATION: Domain = {
   quantity: 'duration',
   unit: 's',

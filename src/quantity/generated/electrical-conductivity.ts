@@ -4,17 +4,6 @@ import { convertedIn, numberIn } from '../guard.js'
 import type { Made } from '../kind.js'
 import type { AnyEC, UnnamedEC } from './kinds.js'
 
-export type {
-  AnyEC,
-  BulkEC,
-  DrainEC,
-  MeasuredEC,
-  PoreWaterEC,
-  SaturatedExtractEC,
-  SolutionEC,
-  UnnamedEC,
-} from './kinds.js'
-
 const EC: Domain = {
   quantity: 'electrical conductivity',
   unit: 'dS/m',

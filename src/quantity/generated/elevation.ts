@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { numberIn } from '../guard.js'
 import type { Elevation } from './kinds.js'
 
-export type { Elevation } from './kinds.js'
-
 const ELEVATION: Domain = {
   quantity: 'elevation',
   unit: 'm',

@@ -4,15 +4,6 @@ import { convertedIn, numberIn } from '../guard.js'
 import type { Made } from '../kind.js'
 import type { AnyHourlyDepth, UnnamedHourlyDepth } from './kinds.js'
 
-export type {
-  AnyHourlyDepth,
-  ApplicationRate,
-  HourlyCropET,
-  HourlyReferenceET,
-  UnnamedHourlyDepth,
-  WaterFlux,
-} from './kinds.js'
-
 const HOURLY_DEPTH: Domain = {
   quantity: 'depth of water per hour',
   unit: 'mm/h',

@@ -4,8 +4,6 @@ import { convertedIn, numberIn } from '../guard.js'
 import type { Made } from '../kind.js'
 import type { AnyDailyDepth, UnnamedET } from './kinds.js'
 
-export type { AnyDailyDepth, CropET, PanEvaporation, ReferenceET, UnnamedET } from './kinds.js'
-
 const DAILY_DEPTH: Domain = {
   quantity: 'evapotranspiration',
   unit: 'mm/d',

@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { convertedIn, numberIn } from '../guard.js'
 import type { Flow } from './kinds.js'
 
-export type { Flow } from './kinds.js'
-
 const FLOW: Domain = {
   quantity: 'flow',
   unit: 'L/h',

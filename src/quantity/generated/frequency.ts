@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { convertedIn, numberIn } from '../guard.js'
 import type { Frequency } from './kinds.js'
 
-export type { Frequency } from './kinds.js'
-
 const FREQUENCY: Domain = {
   quantity: 'frequency',
   unit: 'Hz',

@@ -4,8 +4,6 @@ import { convertedIn, numberIn } from '../guard.js'
 import type { Made } from '../kind.js'
 import type { AnyHourlyRadiation, HourlyRadiation } from './kinds.js'
 
-export type { AnyHourlyRadiation, HourlyNetRadiation, HourlyRadiation, HourlySoilHeat } from './kinds.js'
-
 const HOURLY_RADIATION: Domain = {
   quantity: 'hourly radiation',
   unit: 'MJ/m²/h',

@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { convertedIn, numberIn } from '../guard.js'
 import type { HumidityRatio } from './kinds.js'
 
-export type { HumidityRatio } from './kinds.js'
-
 const HUMIDITY_RATIO: Domain = {
   quantity: 'humidity ratio',
   unit: 'kg/kg',

@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { convertedIn, numberIn } from '../guard.js'
 import type { HydraulicConductivity } from './kinds.js'
 
-export type { HydraulicConductivity } from './kinds.js'
-
 const HYDRAULIC_CONDUCTIVITY: Domain = {
   quantity: 'hydraulic conductivity',
   unit: 'cm/h',

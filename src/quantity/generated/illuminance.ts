@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { convertedIn, numberIn } from '../guard.js'
 import type { Illuminance } from './kinds.js'
 
-export type { Illuminance } from './kinds.js'
-
 const ILLUMINANCE: Domain = {
   quantity: 'illuminance',
   unit: 'lx',

@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { convertedIn, numberIn } from '../guard.js'
 import type { InverseSuction, WaterCapacity } from './kinds.js'
 
-export type { InverseSuction, WaterCapacity } from './kinds.js'
-
 const INVERSE_SUCTION: Domain = {
   quantity: 'inverse suction',
   unit: '1/cm',

@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { numberIn } from '../guard.js'
 import type { Irradiance } from './kinds.js'
 
-export type { Irradiance } from './kinds.js'
-
 const IRRADIANCE: Domain = {
   quantity: 'irradiance',
   unit: 'W/m²',

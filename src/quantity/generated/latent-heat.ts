@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { numberIn } from '../guard.js'
 import type { LatentHeat } from './kinds.js'
 
-export type { LatentHeat } from './kinds.js'
-
 const LATENT_HEAT: Domain = {
   quantity: 'latent heat',
   unit: 'MJ/kg',

@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { convertedIn, numberIn } from '../guard.js'
 import type { Length } from './kinds.js'
 
-export type { Length } from './kinds.js'
-
 const LENGTH: Domain = {
   quantity: 'length',
   unit: 'cm',

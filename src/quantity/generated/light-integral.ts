@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { numberIn } from '../guard.js'
 import type { DailyLightIntegral } from './kinds.js'
 
-export type { DailyLightIntegral } from './kinds.js'
-
 const DAILY_LIGHT_INTEGRAL: Domain = {
   quantity: 'light integral',
   unit: 'mol/m²/d',

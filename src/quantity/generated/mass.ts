@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { convertedIn, numberIn } from '../guard.js'
 import type { Mass } from './kinds.js'
 
-export type { Mass } from './kinds.js'
-
 const MASS: Domain = {
   quantity: 'mass',
   unit: 'g',

@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { convertedIn, numberIn } from '../guard.js'
 import type { OxygenConcentration, OxygenSaturation } from './kinds.js'
 
-export type { OxygenConcentration, OxygenSaturation } from './kinds.js'
-
 const OXYGEN_CONCENTRATION: Domain = {
   quantity: 'oxygen',
   unit: 'mg/L',

@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { numberIn } from '../guard.js'
 import type { Permittivity } from './kinds.js'
 
-export type { Permittivity } from './kinds.js'
-
 const PERMITTIVITY: Domain = {
   quantity: 'relative permittivity',
   unit: '1',

@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { numberIn } from '../guard.js'
 import type { PhotonFluxDensity } from './kinds.js'
 
-export type { PhotonFluxDensity } from './kinds.js'
-
 const PHOTON_FLUX_DENSITY: Domain = {
   quantity: 'photon flux',
   unit: 'µmol/m²/s',

@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { numberIn } from '../guard.js'
 import type { PhotonYield } from './kinds.js'
 
-export type { PhotonYield } from './kinds.js'
-
 const PHOTON_YIELD: Domain = {
   quantity: 'photon yield',
   unit: 'µmol/J',

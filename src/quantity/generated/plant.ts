@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { numberIn } from '../guard.js'
 import type { CropCoefficient, LeafAreaIndex, PlantDensity, PlantWaterUse } from './kinds.js'
 
-export type { CropCoefficient, LeafAreaIndex, PlantDensity, PlantWaterUse } from './kinds.js'
-
 const PLANT_DENSITY: Domain = {
   quantity: 'plant density',
   unit: '1/m²',

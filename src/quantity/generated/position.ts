@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { numberIn } from '../guard.js'
 import type { Latitude, Longitude } from './kinds.js'
 
-export type { Latitude, Longitude } from './kinds.js'
-
 const LATITUDE: Domain = {
   quantity: 'latitude',
   unit: '°',

@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { convertedIn, numberIn } from '../guard.js'
 import type { Power } from './kinds.js'
 
-export type { Power } from './kinds.js'
-
 const POWER: Domain = {
   quantity: 'power',
   unit: 'W',

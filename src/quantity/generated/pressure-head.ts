@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { convertedIn, numberIn } from '../guard.js'
 import type { PressureHead } from './kinds.js'
 
-export type { PressureHead } from './kinds.js'
-
 const PRESSURE_HEAD: Domain = {
   quantity: 'pressure head',
   unit: 'cm',

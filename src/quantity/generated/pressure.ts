@@ -4,8 +4,6 @@ import { convertedIn, numberIn } from '../guard.js'
 import type { Made } from '../kind.js'
 import type { AnyPressure, Pressure } from './kinds.js'
 
-export type { AnyPressure, Pressure, VapourPressure, VapourPressureDeficit } from './kinds.js'
-
 const PRESSURE: Domain = {
   quantity: 'pressure',
   unit: 'kPa',

@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { numberIn } from '../guard.js'
 import type { VapourPressureSlope } from './kinds.js'
 
-export type { VapourPressureSlope } from './kinds.js'
-
 const VAPOUR_PRESSURE_SLOPE: Domain = {
   quantity: 'change of vapour pressure',
   unit: 'kPa/K',

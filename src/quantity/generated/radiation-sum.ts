@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { convertedIn, numberIn } from '../guard.js'
 import type { RadiationSum } from './kinds.js'
 
-export type { RadiationSum } from './kinds.js'
-
 const RADIATION_SUM: Domain = {
   quantity: 'radiation sum',
   unit: 'J/cm²',

@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { numberIn } from '../guard.js'
 import type { Resistance } from './kinds.js'
 
-export type { Resistance } from './kinds.js'
-
 const RESISTANCE: Domain = {
   quantity: 'resistance',
   unit: 'Ω',

@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { numberIn } from '../guard.js'
 import type { Salinity } from './kinds.js'
 
-export type { Salinity } from './kinds.js'
-
 const SALINITY: Domain = {
   quantity: 'salinity',
   unit: '1',

@@ -4,20 +4,6 @@ import { numberIn } from '../guard.js'
 import type { Made } from '../kind.js'
 import type { AnyShare, UnnamedShare } from './kinds.js'
 
-export type {
-  AirFilledPorosity,
-  AnyShare,
-  DegreeOfSaturation,
-  DepletionFraction,
-  DrainFraction,
-  GroundFraction,
-  MassFraction,
-  Porosity,
-  RelativeHumidity,
-  Share,
-  UnnamedShare,
-} from './kinds.js'
-
 const SHARE: Domain = {
   quantity: 'share',
   unit: '1',

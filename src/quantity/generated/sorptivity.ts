@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { convertedIn, numberIn } from '../guard.js'
 import type { Sorptivity } from './kinds.js'
 
-export type { Sorptivity } from './kinds.js'
-
 const SORPTIVITY: Domain = {
   quantity: 'sorptivity',
   unit: 'cm/h^½',

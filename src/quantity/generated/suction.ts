@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { convertedIn, numberIn } from '../guard.js'
 import type { SuctionHead } from './kinds.js'
 
-export type { SuctionHead } from './kinds.js'
-
 const SUCTION_HEAD: Domain = {
   quantity: 'suction',
   unit: 'cm',

@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { convertedIn, numberIn } from '../guard.js'
 import type { SurfaceTension } from './kinds.js'
 
-export type { SurfaceTension } from './kinds.js'
-
 const SURFACE_TENSION: Domain = {
   quantity: 'surface tension',
   unit: 'N/m',

@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { convertedIn, numberIn } from '../guard.js'
 import type { Temperature, TemperatureChange } from './kinds.js'
 
-export type { Temperature, TemperatureChange } from './kinds.js'
-
 const TEMPERATURE: Domain = {
   quantity: 'temperature',
   unit: '°C',

@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { convertedIn, numberIn } from '../guard.js'
 import type { Viscosity } from './kinds.js'
 
-export type { Viscosity } from './kinds.js'
-
 const VISCOSITY: Domain = {
   quantity: 'viscosity',
   unit: 'Pa·s',

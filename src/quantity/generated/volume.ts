@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { convertedIn, numberIn } from '../guard.js'
 import type { Volume } from './kinds.js'
 
-export type { Volume } from './kinds.js'
-
 const VOLUME: Domain = {
   quantity: 'volume',
   unit: 'L',

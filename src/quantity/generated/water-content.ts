@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { numberIn } from '../guard.js'
 import type { GravimetricWaterContent, WaterContent, WaterContentChange } from './kinds.js'
 
-export type { GravimetricWaterContent, WaterContent, WaterContentChange } from './kinds.js'
-
 const WATER_CONTENT: Domain = {
   quantity: 'volumetric water content',
   unit: 'm³/m³',

@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { convertedIn, numberIn } from '../guard.js'
 import type { WaterDepth } from './kinds.js'
 
-export type { WaterDepth } from './kinds.js'
-
 const WATER_DEPTH: Domain = {
   quantity: 'water depth',
   unit: 'mm',

@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { numberIn } from '../guard.js'
 import type { Wavelength } from './kinds.js'
 
-export type { Wavelength } from './kinds.js'
-
 const WAVELENGTH: Domain = {
   quantity: 'wavelength',
   unit: 'nm',

@@ -3,8 +3,6 @@ import type { Domain } from '../domain.js'
 import { convertedIn, numberIn } from '../guard.js'
 import type { WindSpeed } from './kinds.js'
 
-export type { WindSpeed } from './kinds.js'
-
 const WIND_SPEED: Domain = {
   quantity: 'wind speed',
   unit: 'm/s',
