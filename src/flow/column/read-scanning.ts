@@ -14,8 +14,11 @@ export function readScanning(layer: number, first: number, last: number, points:
   for (let p = first + layer; p <= last + layer; p++) {
     const s = suction[p]!
     const isMain = s <= 0 || (s >= turn[p]! && drying[p] === 1)
-    if (!isMain) readPoint(history, scan, p, s)
-    effective[p] = isMain ? s : scan.drying.suctionAt(content[p]!)
+    if (isMain) effective[p] = s
+    else {
+      readPoint(history, scan, p, s)
+      scan.drying.readSuction(content, effective, p)
+    }
     effectiveSlope[p] = isMain ? 1 : 0
   }
   scan.drying.read(effective, at, first + layer, last + layer + 1)
