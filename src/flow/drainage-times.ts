@@ -36,8 +36,8 @@ const DAY = 86400
  *   saturatedConductivity: centimetresPerMinute(1),
  *   shares: [percent(50), percent(90)],
  * })
- * half // => 523.7
- * most // => 3799.2
+ * half // => 523.8
+ * most // => 3799.7
  * ```
  */
 export function drainageTimes(input: DrainingContainer): Duration[] {

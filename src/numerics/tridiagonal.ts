@@ -17,3 +17,16 @@ export function solveTridiagonal(
   right[n - 1]! /= diagonal[n - 1]!
   for (let i = n - 2; i >= 0; i--) right[i] = (right[i]! - upper[i]! * right[i + 1]!) / diagonal[i]!
 }
+
+/** Solves the same system for another right side, after `solveTridiagonal` has overwritten the diagonal. */
+export function solveTridiagonalAgain(
+  lower: Float64Array,
+  diagonal: Float64Array,
+  upper: Float64Array,
+  right: Float64Array,
+): void {
+  const n = right.length
+  for (let i = 1; i < n; i++) right[i]! -= (lower[i]! / diagonal[i - 1]!) * right[i - 1]!
+  right[n - 1]! /= diagonal[n - 1]!
+  for (let i = n - 2; i >= 0; i--) right[i] = (right[i]! - upper[i]! * right[i + 1]!) / diagonal[i]!
+}

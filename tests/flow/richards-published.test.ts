@@ -66,8 +66,17 @@ function infiltration(
       time = until
       entered += asDepth(after.entered)
       drained += asDepth(after.drained)
-      const { pressureHeads } = state
-      const head = (z: number) => pressureHeads[Math.round((z / (given.length as number)) * (nodes - 1))] as number
+      const profile = flow.profile(state)
+      // Between the two nodes beside the height; at a node it is that of the node.
+      const head = (z: number) => {
+        const k = Math.max(
+          1,
+          profile.findIndex(({ height }) => height >= z),
+        )
+        const [below, above] = [profile[k - 1]!, profile[k]!]
+        const part = (z - below.height) / (above.height - below.height)
+        return below.pressureHead + part * (above.pressureHead - below.pressureHead)
+      }
       return [until, { head, entered, drained }] as const
     }),
   )

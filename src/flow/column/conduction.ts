@@ -1,3 +1,4 @@
+import { bendConduction } from './bent-conduction.js'
 import type { ColumnGrid } from './grid.js'
 import type { Points } from './points.js'
 import type { ColumnTerms } from './terms.js'
@@ -43,8 +44,8 @@ export function fillMeanConductivity(grid: ColumnGrid, points: Points, terms: Co
 }
 
 /**
- * Flow up through each element: down by weight, and from wet to dry with the mean conductivity over the suctions between its ends; or,
- * where upstream, sinking with the conductivity of the upper end.
+ * Flow up through each element: down by weight, and from wet to dry with the mean conductivity over the suctions between its ends and
+ * what bends within; or, where upstream, sinking with the conductivity of the upper end.
  */
 export function fillConduction(grid: ColumnGrid, points: Points, terms: ColumnTerms, upstream: boolean): void {
   fillMeanConductivity(grid, points, terms)
@@ -61,4 +62,5 @@ export function fillConduction(grid: ColumnGrid, points: Points, terms: ColumnTe
     upByBelow[e] = -perLength * conductivity[p]! - (upstream ? 0 : scale * meanByBelow[e]!)
     upByAbove[e] = perLength * conductivity[p + 1]! - scale * (upstream ? conductivitySlope[p + 1]! : meanByAbove[e]!)
   }
+  if (!upstream) bendConduction(grid, points, terms)
 }

@@ -33,22 +33,27 @@ export function cubicIntegral(cubics: Float64Array, c: number, x: number): numbe
   return x * (cubics[c]! + x * (cubics[c + 1]! / 2 + x * (cubics[c + 2]! / 3 + (x * cubics[c + 3]!) / 4)))
 }
 
-/** Where in its cell a cubic that falls has a value: Newton's method kept between two ends that close in. */
-export function placeIn(cubics: Float64Array, c: number, value: number): number {
+/**
+ * Puts down where in its cell a cubic that falls has a value: Newton's method kept between two ends that close in. Takes and fills lists,
+ * because numbers on their own would be boxed.
+ */
+export function placeIn(cubics: Float64Array, c: number, values: Float64Array, into: Float64Array, i: number): void {
+  const value = values[i]!
   let low = 0
   let high = 1
   const top = cubics[c]!
   const bottom = cubicAt(cubics, c, 1)
   let x = top > bottom ? Math.min(Math.max((top - value) / (top - bottom), 0), 1) : 0
-  for (let i = 0; i < MOST_MOVES; i++) {
+  for (let move = 0; move < MOST_MOVES; move++) {
     const over = cubicAt(cubics, c, x) - value
     if (over > 0) low = x
     else high = x
     const slope = cubicSlopeAt(cubics, c, x)
     const newton = slope < 0 ? x - over / slope : -1
     const next = newton >= low && newton <= high ? newton : (low + high) / 2
-    if (Math.abs(next - x) < CLOSE) return next
+    const close = Math.abs(next - x) < CLOSE
     x = next
+    if (close) break
   }
-  return x
+  into[i] = x
 }

@@ -1,3 +1,5 @@
+import type { ColumnGrid } from './grid.js'
+import type { LayerMedium } from './layer-medium.js'
 import type { MediumTable } from './medium-table.js'
 
 /** Difference of suction over an element, in its lengths and in shares of the smaller suction, up to which it is a straight line. */
@@ -7,10 +9,41 @@ export const SHARES = 0.4
 export const DRY = 100
 
 /** Water content by which the mean over half an element may lie outside the contents at its ends. */
-const OVERSHOOT = 2e-4
+const OVERSHOOT = 3e-4
+
+/** Halvings by which the longest element that is short enough is found. */
+const HALVINGS = 8
+
+/** Which elements are short enough for parabolas on all curves of their layer. */
+export function curvedElements({ lengths, layers, seams }: ColumnGrid, media: readonly LayerMedium[]): Uint8Array {
+  const limits = media.map(({ table, wetting }, layer) => {
+    const own = lengths.subarray(seams[layer]!, seams[layer + 1]!)
+    const fits = (length: number) => [table, wetting ?? table].every((curve) => isCurved(length, curve))
+    const longest = own.reduce((most, length) => Math.max(most, length), 0)
+    return longestThat(
+      fits,
+      own.reduce((least, length) => Math.min(least, length), longest),
+      longest,
+    )
+  })
+  return Uint8Array.from(lengths, (length, e) => (length <= limits[layers[e]!]! ? 1 : 0))
+}
+
+/** The longest length between two others that fits, to within a share of their difference; zero where none does. */
+function longestThat(fits: (length: number) => boolean, shortest: number, longest: number): number {
+  if (fits(longest)) return longest
+  if (!fits(shortest)) return 0
+  let [low, high] = [shortest, longest]
+  for (let i = 0; i < HALVINGS; i++) {
+    const middle = (low + high) / 2
+    if (fits(middle)) low = middle
+    else high = middle
+  }
+  return low
+}
 
 /** Whether elements of a length are short enough for parabolas: looks at stretches that are trusted, on a ladder from wet to dry. */
-export function isCurved(length: number, table: MediumTable): boolean {
+function isCurved(length: number, table: MediumTable): boolean {
   const waterContent = new Float64Array(3)
   const capacity = new Float64Array(3)
   for (const span of [length, 2 * length, LENGTHS * length])

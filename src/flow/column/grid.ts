@@ -29,6 +29,9 @@ export interface ColumnGrid {
 /** Fewest elements in a layer. */
 const FEWEST = 4
 
+/** Distance between the lowest nodes of a layer, as a share of the mean. */
+const CLOSEST = 0.5
+
 /** The grid of some containers that stand one on the other, with about so many nodes in all. */
 export function columnGrid(containers: readonly Container[], wanted: number): ColumnGrid {
   const total = containers.reduce((sum, { height }) => sum + height, 0)
@@ -84,8 +87,8 @@ function fillElement(
   count: number,
 ): void {
   const { height } = container
-  const from = (height * k) / count
-  const to = k === count - 1 ? height : (height * (k + 1)) / count
+  const from = height * placeOf(k / count)
+  const to = k === count - 1 ? height : height * placeOf((k + 1) / count)
   const middle = (from + to) / 2
   grid.heights[e] = base + from
   grid.lengths[e] = to - from
@@ -94,6 +97,14 @@ function fillElement(
   grid.upperHalves[e] = volumeBetween(container, middle, to)
   grid.layers[e] = layer
   if (k === count - 1) fitVolume(grid, container, e - k, count)
+}
+
+/**
+ * Where a share of the nodes of a layer ends, as a share of its height: nodes stand twice as close at the bottom, where water gathers
+ * and curves bend most, and a little wider above the middle.
+ */
+function placeOf(share: number): number {
+  return share * (CLOSEST + (1 - CLOSEST) * share * (2 - share))
 }
 
 /** Shapes with bends are met up to the error of the rule; the whole must be the volume that everything else counts with. */

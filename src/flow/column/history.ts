@@ -1,6 +1,6 @@
 import type { ColumnGrid } from './grid.js'
 import type { LayerMedium } from './layer-medium.js'
-import { dryingShare, type Scan, scanOf, wettingShare, whileDrying, whileWetting } from './scan.js'
+import { type Scan, scanOf, whileDrying, whileWetting } from './scan.js'
 
 /**
  * On which curve each point of a column is: those of the nodes first, then the middles of the elements. Beyond the suction of its last turn
@@ -21,9 +21,13 @@ export interface ColumnHistory {
   readonly wets: Uint8Array
   /** Water that must come back before a turn counts, so that rounding makes none. Unit: m³/m³. */
   readonly least: number
-  /** Room for what is read. */
+  /** Where each point is to be read, and what comes of it: lists, because numbers on their own would be boxed. */
+  readonly suction: Float64Array
   readonly content: Float64Array
   readonly capacity: Float64Array
+  /** Room for the contents of both main curves. */
+  readonly dry: Float64Array
+  readonly wet: Float64Array
 }
 
 /** The history of a column; none where all media drain and wet on one curve. */
@@ -44,8 +48,11 @@ export function columnHistory(
     turn: new Float64Array(points),
     wets: new Uint8Array(points),
     least,
+    suction: new Float64Array(points),
     content: new Float64Array(points),
     capacity: new Float64Array(points),
+    dry: new Float64Array(points),
+    wet: new Float64Array(points),
   }
 }
 
@@ -59,14 +66,16 @@ export function forget({ drying, wetting, turn, wets }: ColumnHistory, onWetting
 
 /** Lets every point remember where it came by. */
 export function follow(history: ColumnHistory, { seams }: ColumnGrid, suctions: Float64Array): void {
-  const { scans, nodePoints } = history
+  const { scans, nodePoints, suction } = history
   for (let layer = 0; layer < scans.length; layer++) {
     const scan = scans[layer]
     if (scan === undefined) continue
     const first = seams[layer]!
     const last = seams[layer + 1]!
-    for (let i = first; i <= last; i++) followPoint(history, scan, i + layer, suctions[i]!)
-    for (let e = first; e < last; e++) followPoint(history, scan, nodePoints + e, (suctions[e]! + suctions[e + 1]!) / 2)
+    for (let i = first; i <= last; i++) suction[i + layer] = suctions[i]!
+    for (let e = first; e < last; e++) suction[nodePoints + e] = (suctions[e]! + suctions[e + 1]!) / 2
+    followPoints(history, scan, first + layer, last + layer + 1)
+    followPoints(history, scan, nodePoints + first, nodePoints + last)
   }
 }
 
@@ -85,21 +94,28 @@ export function eachPoint(
   }
 }
 
-function followPoint(history: ColumnHistory, scan: Scan, p: number, suction: number): void {
-  const { drying, wetting, turn, wets, least } = history
-  const from = turn[p]!
-  if (suction === from) return
-  const wets_ = wets[p] === 1
-  const back = wets_ ? suction > from : suction < from
-  const here = suction >= from ? whileDrying(scan, drying[p]!, suction) : whileWetting(scan, wetting[p]!, suction)
-  if (back) {
-    const there = wets_ ? whileWetting(scan, wetting[p]!, from) : whileDrying(scan, drying[p]!, from)
-    if (Math.abs(here - there) <= least) return
-    wets[p] = wets_ ? 0 : 1
+function followPoints(history: ColumnHistory, scan: Scan, start: number, end: number): void {
+  const { drying, wetting, turn, wets, least, suction, dry, wet, capacity } = history
+  const { driest, fullest } = scan
+  scan.drying.readWaterContents(suction, dry, capacity, start, end)
+  scan.wetting.readWaterContents(suction, wet, capacity, start, end)
+  for (let p = start; p < end; p++) {
+    const s = suction[p]!
+    const from = turn[p]!
+    if (s === from) continue
+    const onDrying = driest + drying[p]! * (dry[p]! - driest)
+    const onWetting = fullest - wetting[p]! * (fullest - wet[p]!)
+    const here = s >= from ? onDrying : onWetting
+    if (wets[p] === 1 ? s > from : s < from) {
+      const there = wets[p] === 1 ? whileWetting(scan, wetting[p]!, from) : whileDrying(scan, drying[p]!, from)
+      if (Math.abs(here - there) <= least) continue
+      wets[p] = 1 - wets[p]!
+    }
+    turn[p] = s
+    // The way back passes through where the point is now; from saturation it is the main drying curve.
+    if (wets[p] === 0) wetting[p] = (fullest - here) / (fullest - wet[p]!)
+    else drying[p] = s <= 0 ? 1 : (here - driest) / (dry[p]! - driest)
   }
-  turn[p] = suction
-  if (wets[p] === 1) drying[p] = dryingShare(scan, suction, here)
-  else wetting[p] = wettingShare(scan, suction, here)
 }
 
 /** Whether a point at or beside a node passes its turn between two sets of suctions. */

@@ -27,8 +27,11 @@ export interface MediumTable {
     capacity: Float64Array,
     point: number,
   ) => void
-  /** The suction at which the medium holds a water content; zero from saturation on. */
-  readonly suctionAt: (waterContent: number) => number
+  /**
+   * Puts the suction at which the medium holds a water content in the place of another, near which it is looked for first; zero from
+   * saturation on.
+   */
+  readonly readSuction: (waterContents: Float64Array, into: Float64Array, point: number) => void
 }
 
 /** The table of a medium, with cells so small that no cubic differs from its curve by more than about 1e-7 of the whole. */
@@ -43,7 +46,8 @@ export function mediumTable(medium: ConductiveModel): MediumTable {
   hermite(wet, 0, saturated, rows[CONTENT]!, 0, rows[CONTENT + 1]! * toWet)
   hermite(wet, 4, 1, rows[CONDUCTIVITY]!, 0, rows[CONDUCTIVITY + 1]! * toWet)
   const saturatedPotential = rows[POTENTIAL]! + WETTEST * cubicIntegral(wet, 4, 1)
-  const least = cubicAt(rows, (count - 1) * ROW + CONTENT, 1)
+  const last = (count - 1) * ROW
+  const least = cubicAt(rows, last + CONTENT, 1)
 
   /** Where the row of a suction stands. */
   const rowAt = (s: number): number => {
@@ -107,10 +111,13 @@ export function mediumTable(medium: ConductiveModel): MediumTable {
   const readWaterContents: MediumTable['readWaterContents'] = (suctions, waterContent, capacity, start, end) => {
     for (let i = start; i < end; i++) readWaterContent(suctions[i]!, waterContent, capacity, i)
   }
-  const suctionAt = (content: number): number => {
-    if (content >= saturated) return 0
-    if (content > rows[CONTENT]!) return WETTEST * placeIn(wet, 0, content)
-    if (content <= least) return DRIEST * Math.exp(Math.min((least - content) / FILM, FARTHEST))
+  /** Where the row that holds a water content stands, looked for first near a suction. */
+  const rowOf = (waterContents: Float64Array, near: Float64Array, i: number): number => {
+    const content = waterContents[i]!
+    if (near[i]! >= WETTEST && near[i]! < DRIEST) {
+      const r = rowAt(near[i]!)
+      if (rows[r + CONTENT]! >= content && (r === last || rows[r + ROW + CONTENT]! < content)) return r
+    }
     let low = 0
     let above = count
     while (above - low > 1) {
@@ -118,8 +125,23 @@ export function mediumTable(medium: ConductiveModel): MediumTable {
       if (rows[middle * ROW + CONTENT]! >= content) low = middle
       else above = middle
     }
-    const r = low * ROW
-    return rows[r + 1] === 0 ? rows[r]! : rows[r]! + placeIn(rows, r + CONTENT, content) / rows[r + 1]!
+    return low * ROW
   }
-  return { saturated, residual: medium.residual, read, readWaterContents, readWaterContent, suctionAt }
+  const readSuction = (waterContents: Float64Array, into: Float64Array, i: number): void => {
+    const content = waterContents[i]!
+    if (content >= saturated) into[i] = 0
+    else if (content > rows[CONTENT]!) {
+      placeIn(wet, 0, waterContents, into, i)
+      into[i]! *= WETTEST
+    } else if (content <= least) into[i] = DRIEST * Math.exp(Math.min((least - content) / FILM, FARTHEST))
+    else {
+      const r = rowOf(waterContents, into, i)
+      if (rows[r + 1] === 0) into[i] = rows[r]!
+      else {
+        placeIn(rows, r + CONTENT, waterContents, into, i)
+        into[i] = rows[r]! + into[i]! / rows[r + 1]!
+      }
+    }
+  }
+  return { saturated, residual: medium.residual, read, readWaterContents, readWaterContent, readSuction }
 }

@@ -58,7 +58,9 @@ export function columnNewton(equations: ColumnEquations, small: number) {
       else if (history !== undefined && passesTurn(history, grid, s, move, i)) share = TURNING
       const most = share * small * grid.volumes[i]!
       if (change * Math.abs(terms.waterByOwn[i]!) > most) return false
-      if (s[i]! > 0 && change > 0.05 * (s[i]! + 0.2)) return false
+      // Curves bend over some of the suction itself; where hardly any water moves, that may be more.
+      const part = s[i]! > 0 ? change / (s[i]! + 0.2) : 0
+      if (part > 0.5 || (part > 0.05 && part * change * Math.abs(terms.waterByOwn[i]!) > 0.05 * most)) return false
       // In a full cell slopes say nothing of what comes when it begins to empty.
       if (s[i]! <= 0 && s[i]! + move[i]! > 0.01) return false
     }

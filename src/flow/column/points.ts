@@ -1,4 +1,4 @@
-import { isCurved } from './curved.js'
+import { curvedElements } from './curved.js'
 import type { ColumnGrid } from './grid.js'
 import type { ColumnHistory } from './history.js'
 import type { LayerMedium } from './layer-medium.js'
@@ -30,9 +30,7 @@ export function columnPoints(
     middleWaterContent: new Float64Array(nodes - 1),
     middleCapacity: new Float64Array(nodes - 1),
     conductance: Float64Array.from(layers, (layer, e) => media[layer]!.saturatedConductivity * grid.sections[e]!),
-    curved: media.map(({ table, wetting }, layer) =>
-      [table, wetting ?? table].every((curve) => isCurved(grid.lengths[seams[layer]!]!, curve)),
-    ),
+    curved: curvedElements(grid, media),
   }
   const { middle, at, middleWaterContent, middleCapacity } = points
   const read = (suctions: Float64Array): void => {

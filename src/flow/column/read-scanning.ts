@@ -10,12 +10,17 @@ export function readScanning(layer: number, first: number, last: number, points:
   const { suction, effective, effectiveSlope, middle, at } = points
   const history = points.history!
   const { nodePoints, drying, turn, content, capacity } = history
+  for (let p = first + layer; p <= last + layer; p++) history.suction[p] = suction[p]!
+  for (let e = first; e < last; e++) history.suction[nodePoints + e] = middle[e]!
   const scan = history.scans[layer]!
   for (let p = first + layer; p <= last + layer; p++) {
     const s = suction[p]!
     const isMain = s <= 0 || (s >= turn[p]! && drying[p] === 1)
-    if (!isMain) readPoint(history, scan, p, s)
-    effective[p] = isMain ? s : scan.drying.suctionAt(content[p]!)
+    if (isMain) effective[p] = s
+    else {
+      readPoint(history, scan, p)
+      scan.drying.readSuction(content, effective, p)
+    }
     effectiveSlope[p] = isMain ? 1 : 0
   }
   scan.drying.read(effective, at, first + layer, last + layer + 1)
@@ -28,28 +33,22 @@ export function readScanning(layer: number, first: number, last: number, points:
   }
   for (let e = first; e < last; e++) {
     const p = nodePoints + e
-    readPoint(history, scan, p, middle[e]!)
+    readPoint(history, scan, p)
     points.middleWaterContent[e] = content[p]!
     points.middleCapacity[e] = capacity[p]!
   }
 }
 
 /** Reads water content and capacity of one point. */
-function readPoint(
-  { drying, wetting, turn, content, capacity }: ColumnHistory,
-  scan: Scan,
-  p: number,
-  s: number,
-): void {
-  if (s >= turn[p]!) {
-    const share = drying[p]!
-    scan.drying.readWaterContent(s, content, capacity, p)
-    content[p] = scan.driest + share * (content[p]! - scan.driest)
-    capacity[p]! *= share
+function readPoint(history: ColumnHistory, scan: Scan, p: number): void {
+  const { drying, wetting, turn, suction, content, capacity } = history
+  if (suction[p]! >= turn[p]!) {
+    scan.drying.readWaterContents(suction, content, capacity, p, p + 1)
+    content[p] = scan.driest + drying[p]! * (content[p]! - scan.driest)
+    capacity[p]! *= drying[p]!
   } else {
-    const share = wetting[p]!
-    scan.wetting.readWaterContent(s, content, capacity, p)
-    content[p] = scan.fullest - share * (scan.fullest - content[p]!)
-    capacity[p]! *= share
+    scan.wetting.readWaterContents(suction, content, capacity, p, p + 1)
+    content[p] = scan.fullest - wetting[p]! * (scan.fullest - content[p]!)
+    capacity[p]! *= wetting[p]!
   }
 }

@@ -1,3 +1,4 @@
+import { solveTridiagonalAgain } from '../../numerics/tridiagonal.js'
 import type { ColumnEquations, Conditions } from './equations.js'
 import { follow } from './history.js'
 import { columnNewton, moved } from './newton.js'
@@ -51,6 +52,10 @@ const FASTER = 0.1
 /** The same as a share of its suction, or of a centimetre, by which a cell may move for it. */
 const AT_ONCE = 0.5
 
+/** Steps behind a failed one of which the next may be longer by no more than this factor. */
+const WARY = 3
+const GENTLE = 1.5
+
 /** How a solver goes about its work. */
 interface SolverLimits {
   readonly tolerance: number
@@ -77,7 +82,7 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
   /** Net inflow at the begin of the step and at its first stage; suctions at that stage; rate at which suctions change. */
   const [before, first, halfway, trend] = [room(), room(), room(), room()]
   /** What suctions say beyond what cells hold, and how much of it is left after the step that is tried. */
-  const [apart, closer, from] = [room(), room(), room()]
+  const [apart, closer, from, off] = [room(), room(), room(), room()]
   const early = {
     drainedBefore: 0,
     drained: 0,
@@ -117,13 +122,16 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
     // At first no cell shall change by more than some tolerances.
     let dt = fastest > 0 ? Math.min(duration, (10 * tolerance) / fastest) : duration
     let left = duration
+    let wary = 0
     while (left > 0) {
       // A last crumb would cost as much as a step.
       if (left < dt * 1.000001) dt = left
       const { done, factor } = step(dt, during, passed, onStep)
       left = left === done ? 0 : left - done
       if ((done === 0 && dt < SHORTEST) || passed.steps > mostSteps) break
-      dt *= factor
+      // Behind a step that failed, what made it fail still lies ahead.
+      wary = done === 0 ? WARY : Math.max(wary - 1, 0)
+      dt *= wary > 0 ? Math.min(factor, GENTLE) : factor
     }
     state.suctions.set(suctions)
     state.held.set(held)
@@ -162,9 +170,9 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
     keepFirst(dt)
     guess(stage, REST * dt, driest)
     if (!solve(stage, target, during, STAGE * dt)) return firstStageAlone(dt, passed, onStep)
-    const off = leftOut(dt)
-    const factor = off > 0 ? 0.9 * (tolerance / off) ** (1 / 3) : 5
-    if (off > tolerance) return { done: 0, factor: Math.min(Math.max(factor, 0.1), 0.7) }
+    const error = leftOut(dt)
+    const factor = error > 0 ? 0.9 * (tolerance / error) ** (1 / 3) : 5
+    if (error > tolerance) return { done: 0, factor: Math.min(Math.max(factor, 0.1), 0.7) }
     for (let i = 0; i < nodes; i++) {
       flows.before[i] = held[i]!
       held[i]! += dt * (REST * first[i]! + STAGE * net[i]!)
@@ -270,15 +278,34 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
     for (let i = 0; i < nodes; i++) stage[i] = moved(from[i]!, dt * trend[i]!, 1, driest)
   }
 
-  /** The largest error of the step, as a water content, from how the inflow of a cell and the drain bend. */
+  /**
+   * The largest error of the step, as a water content. How the inflow of a cell bends is what the cell would err by itself; the matrix of the
+   * step says what of it is left when all cells answer, as full cells do at once. The drain errs by what all cells err together.
+   */
   function leftOut(dt: number): number {
-    const drain = (terms.drained - early.drained) / REST - (early.drained - early.drainedBefore) / STAGE
-    let most = equations.heldBase ? 0 : (DRAIN * Math.abs(drain)) / volume
-    for (let i = firstFree; i < endFree; i++) {
-      const bend = (net[i]! - first[i]!) / REST - (first[i]! - before[i]!) / STAGE
-      most = Math.max(most, Math.abs(bend) / volumes[i]!)
+    const scale = 2 * LEFT_OUT * dt
+    off.fill(0)
+    for (let i = firstFree; i < endFree; i++) off[i] = scale * bend(net[i]!, first[i]!, before[i]!)
+    solveTridiagonalAgain(equations.lower, equations.diagonal, equations.upper, off)
+    const { waterByBelow, waterByOwn, waterByAbove } = terms
+    let most = 0
+    let all = 0
+    let below = 0
+    let own = off[0]!
+    for (let i = 0; i < nodes; i++) {
+      const above = i < nodes - 1 ? off[i + 1]! : 0
+      const water = waterByBelow[i]! * below + waterByOwn[i]! * own + waterByAbove[i]! * above
+      all += water
+      most = Math.max(most, Math.abs(water) / volumes[i]!)
+      below = own
+      own = above
     }
-    return 2 * LEFT_OUT * dt * most
+    return equations.heldBase ? most : Math.max(most, (DRAIN * Math.abs(all)) / volume)
   }
   return { advance, work }
+}
+
+/** By how much a rate at the end of a step is off the straight line through those at its begin and its first stage. */
+function bend(end: number, first: number, begin: number): number {
+  return (end - first) / REST - (first - begin) / STAGE
 }

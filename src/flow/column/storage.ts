@@ -77,8 +77,8 @@ export function fillStorage(grid: ColumnGrid, points: Points, terms: ColumnTerms
     const slopeBelow = -capacity[p]!
     const slopeAbove = -capacity[p + 1]!
     const trusted = trust[e]!
-    const far = curved[layers[e]!]! ? trusted * FAR : 0
-    const near = curved[layers[e]!]! ? trusted * NEAR : trusted / 2
+    const far = curved[e] === 1 ? trusted * FAR : 0
+    const near = curved[e] === 1 ? trusted * NEAR : trusted / 2
     const own = 1 - near - far
     const middle = middleWaterContent[e]!
     // Half of it against either node, of which the middle is the mean.

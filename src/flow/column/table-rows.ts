@@ -4,7 +4,7 @@ import { cubicAt, cubicIntegral, hermite } from './cubic.js'
 import { type OctaveCells, octaveCells } from './octave-cells.js'
 
 /** Suctions between which the table has rows. Unit: cm. */
-export const WETTEST = 0.01
+export const WETTEST = 0.1
 export const DRIEST = 1e7
 /** Numbers of a row: where it begins, one over its length, and the cubics of content, conductivity and potential. */
 export const ROW = 14
