@@ -17,6 +17,17 @@ interface Position {
 const NOTICED = ['Killed', 'Timeout', 'RuntimeError']
 const UNNOTICED = ['Survived', 'NoCoverage']
 
+/** Two draws from the same changes: what the second did not try stands as in the first. */
+export function joined(first: Report, second: Report): Report {
+  const files = Object.entries(second.files).map(([path, { source, mutants }]) => {
+    const before = first.files[path]
+    if (before?.source !== source) throw new Error(`${path} is not what the first draw was made of`)
+    const both = mutants.map((mutant, i) => (mutant.status === 'CompileError' ? before.mutants[i]! : mutant))
+    return [path, { source, mutants: both }] as const
+  })
+  return { files: Object.fromEntries(files) }
+}
+
 /** Every change that no test noticed: where, what stood there, what came instead. */
 export function survivorsOf({ files }: Report): string[] {
   return Object.entries(files).flatMap(([path, { source, mutants }]) =>
