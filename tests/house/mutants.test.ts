@@ -16,7 +16,8 @@ describe('the score of mutation testing', () => {
 
   const place = { start: { line: 2, column: 8 }, end: { line: 2, column: 13 } }
   const mutants = ['Killed', 'Killed', 'Timeout', 'Survived', 'CompileError', 'NoCoverage', 'Ignored'].map(
-    (status) => ({
+    (status, i) => ({
+      id: String(i),
       status,
       replacement: 'a - b',
       location: place,
@@ -32,9 +33,18 @@ describe('the score of mutation testing', () => {
   it('goes on with a draw, and not over other code', () => {
     const first: Report = { files: { 'src/a.ts': { source: 'a', mutants: mutants.slice(0, 2) } } }
     const second: Report = {
-      files: { 'src/a.ts': { source: 'a', mutants: [{ ...mutants[0]!, status: 'CompileError' }, mutants[3]!] } },
+      files: {
+        'src/a.ts': {
+          source: 'a',
+          mutants: [mutants[3]!, { ...mutants[0]!, status: 'CompileError' }, { ...mutants[1]!, status: 'Survived' }],
+        },
+      },
     }
-    expect(joined(first, second).files['src/a.ts']!.mutants.map(({ status }) => status)).toEqual(['Killed', 'Survived'])
+    expect(joined(first, second).files['src/a.ts']!.mutants.map(({ status }) => status)).toEqual([
+      'Survived',
+      'Killed',
+      'Survived',
+    ])
     expect(() => joined(report, second)).toThrow('src/a.ts')
   })
 

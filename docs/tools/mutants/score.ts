@@ -4,6 +4,7 @@ export interface Report {
 }
 
 interface Mutant {
+  readonly id: string
   readonly status: string
   readonly replacement?: string
   readonly location: { readonly start: Position; readonly end: Position }
@@ -22,7 +23,9 @@ export function joined(first: Report, second: Report): Report {
   const files = Object.entries(second.files).map(([path, { source, mutants }]) => {
     const before = first.files[path]
     if (before?.source !== source) throw new Error(`${path} is not what the first draw was made of`)
-    const both = mutants.map((mutant, i) => (mutant.status === 'CompileError' ? before.mutants[i]! : mutant))
+    // Reports list changes in the order in which they were tried.
+    const byId = new Map(before.mutants.map((mutant) => [mutant.id, mutant]))
+    const both = mutants.map((mutant) => (mutant.status === 'CompileError' ? byId.get(mutant.id)! : mutant))
     return [path, { source, mutants: both }] as const
   })
   return { files: Object.fromEntries(files) }
