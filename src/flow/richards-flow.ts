@@ -2,12 +2,16 @@ import { rootBetween } from '../numerics/root.js'
 import { type Domain, domainWith } from '../quantity/domain.js'
 import { WATER_CONTENT, WATER_GIVEN, WATER_USE } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
-import type { DrainEC, PoreWaterEC, SolutionEC } from '../quantity/generated/electrical-conductivity.js'
-import type { Length } from '../quantity/generated/length.js'
-import type { PressureHead } from '../quantity/generated/pressure-head.js'
-import type { SuctionHead } from '../quantity/generated/suction.js'
-import type { Volume } from '../quantity/generated/volume.js'
-import type { WaterContent } from '../quantity/generated/water-content.js'
+import type {
+  DrainEC,
+  Length,
+  PoreWaterEC,
+  PressureHead,
+  SolutionEC,
+  SuctionHead,
+  Volume,
+  WaterContent,
+} from '../quantity/generated/kinds.js'
 import { numberIn } from '../quantity/guard.js'
 import { oneOf } from '../quantity/one-of.js'
 import { follow, forget } from './column/history.js'

@@ -4,13 +4,14 @@ import { followPair } from '../numerics/runge-kutta.js'
 import { domainWith } from '../quantity/domain.js'
 import { SUCTION } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
-import type { SoilWaterDiffusivity } from '../quantity/generated/diffusivity.js'
-import type { HydraulicConductivity } from '../quantity/generated/hydraulic-conductivity.js'
-import type { Sorptivity } from '../quantity/generated/sorptivity.js'
-import type { SuctionHead } from '../quantity/generated/suction.js'
-import type { WaterContentChange } from '../quantity/generated/water-content.js'
-import { numberIn } from '../quantity/guard.js'
-import { requireObject } from '../quantity/require-object.js'
+import type {
+  HydraulicConductivity,
+  SoilWaterDiffusivity,
+  Sorptivity,
+  SuctionHead,
+  WaterContentChange,
+} from '../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
 import { DIFFUSIVITY_OF_MEDIUM, SATURATED_CONDUCTIVITY, SURFACE_RISE } from './domains.js'
 
 /** A dry medium whose surface is wetted. */

@@ -4,14 +4,15 @@ import { BOTTOM_SUCTION } from '../medium/domains.js'
 import { domainWith } from '../quantity/domain.js'
 import { ELAPSED } from '../quantity/domains.js'
 import { ConvergenceError, InputError } from '../quantity/errors.js'
-import type { Duration } from '../quantity/generated/duration.js'
-import type { WaterFlux } from '../quantity/generated/evapotranspiration-hourly.js'
-import type { HydraulicConductivity } from '../quantity/generated/hydraulic-conductivity.js'
-import type { Length } from '../quantity/generated/length.js'
-import type { SuctionHead } from '../quantity/generated/suction.js'
-import type { WaterContent } from '../quantity/generated/water-content.js'
-import { numberIn } from '../quantity/guard.js'
-import { requireObject } from '../quantity/require-object.js'
+import type {
+  Duration,
+  HydraulicConductivity,
+  Length,
+  SuctionHead,
+  WaterContent,
+  WaterFlux,
+} from '../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
 import { COLUMN_HEIGHT, DOWNWARD_FLUX, HEIGHT, SATURATED_CONDUCTIVITY } from './domains.js'
 import { type Bounded, type ExponentialColumn, steadyConductivity, steadyRounding } from './exponential-profile.js'
 import { conductivityByImages } from './srivastava-yeh-early.js'

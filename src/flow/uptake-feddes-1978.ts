@@ -1,11 +1,8 @@
 import { domainWith } from '../quantity/domain.js'
 import { SUCTION } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
-import type { CropET } from '../quantity/generated/evapotranspiration.js'
-import type { Share } from '../quantity/generated/share.js'
-import type { SuctionHead } from '../quantity/generated/suction.js'
-import { numberIn } from '../quantity/guard.js'
-import { requireObject } from '../quantity/require-object.js'
+import type { CropET, Share, SuctionHead } from '../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
 import { DEMAND_RATE, HIGH_DEMAND, WILTING_SUCTION } from './domains.js'
 import { type FeddesLimits, feddesDryStart, feddesFactor } from './feddes-factor.js'
 

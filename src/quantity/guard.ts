@@ -1,5 +1,5 @@
 import type { Domain } from './domain.js'
-import { DomainError } from './errors.js'
+import { DomainError, InputError } from './errors.js'
 
 /**
  * The value, if it is a number in the domain; a refusal names the argument. One test of the type and two strict comparisons are
@@ -38,4 +38,32 @@ export function convertedIn(value: number, canonical: number, unit: string, doma
 export function wholeNumberIn(value: number, domain: Domain, argument?: string): number {
   if (value % 1) throw new DomainError(value, domain, argument)
   return numberIn(value, domain, argument)
+}
+
+/**
+ * The options object, or one in which everything is missing: a call without its argument is then refused by the guard of the first
+ * number, by name, and not by a TypeError of the language.
+ */
+export function optionsOf<T>(input: T): T {
+  return input ?? ({} as T)
+}
+
+/** Refuses a missing options object, for functions whose first need is a list or a model and not a number. */
+export function requireObject(input: unknown, argument: string): void {
+  if (typeof input !== 'object' || input === null)
+    throw new InputError(
+      argument,
+      input === undefined || input === null ? 'is missing' : `a ${typeof input} is no object`,
+      'give an object with the properties that the documentation names',
+    )
+}
+
+/** Refuses what is no array and no typed array: a text has a length, too, and would pass as a series of its letters. */
+export function requireList(list: unknown, argument: string): void {
+  if (typeof list !== 'object' || typeof (list as ArrayLike<unknown> | null)?.length !== 'number')
+    throw new InputError(
+      argument,
+      list === undefined || list === null ? 'is missing' : `a ${typeof list} is no list`,
+      'give an array or a typed array',
+    )
 }

@@ -1,7 +1,6 @@
 import { domainWith } from '../../quantity/domain.js'
 import { DomainError } from '../../quantity/errors.js'
-import type { Permittivity } from '../../quantity/generated/permittivity.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
+import type { Permittivity, WaterContent } from '../../quantity/generated/kinds.js'
 import { APPARENT } from '../domains.js'
 
 /**

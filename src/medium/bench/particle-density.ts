@@ -1,10 +1,8 @@
 import { domainWith } from '../../quantity/domain.js'
 import { MASS_FRACTION } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import type { ParticleDensity } from '../../quantity/generated/density.js'
-import type { MassFraction } from '../../quantity/generated/share.js'
-import { numberIn } from '../../quantity/guard.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { MassFraction, ParticleDensity } from '../../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import { PARTICLE_DENSITY } from '../domains.js'
 
 /** One part of a mix. */

@@ -1,10 +1,7 @@
 import { domainWith } from '../../quantity/domain.js'
 import { WATER_CONTENT } from '../../quantity/domains.js'
-import type { AirFilledPorosity, Porosity } from '../../quantity/generated/share.js'
-import type { Volume } from '../../quantity/generated/volume.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type { AirFilledPorosity, Porosity, Volume, WaterContent } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import type { MediumVolume } from '../terms.js'
 import {
   type BenchUncertainty,

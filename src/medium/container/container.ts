@@ -1,7 +1,5 @@
 import { type Domain, domainWith } from '../../quantity/domain.js'
-import type { Area } from '../../quantity/generated/area.js'
-import type { Length } from '../../quantity/generated/length.js'
-import type { Volume } from '../../quantity/generated/volume.js'
+import type { Area, Length, Volume } from '../../quantity/generated/kinds.js'
 import { numberIn } from '../../quantity/guard.js'
 import { CONTAINER_VOLUME, EXTENT } from '../domains.js'
 

@@ -1,8 +1,6 @@
 import { type Domain, domainWith } from '../../quantity/domain.js'
 import { DomainError, InputError } from '../../quantity/errors.js'
-import type { InverseSuction } from '../../quantity/generated/inverse-suction.js'
-import type { SuctionHead } from '../../quantity/generated/suction.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
+import type { InverseSuction, SuctionHead, WaterContent } from '../../quantity/generated/kinds.js'
 import { numberIn } from '../../quantity/guard.js'
 import { ALPHA, ANY_SUCTION, PORE_CONNECTION, RESIDUAL_CONTENT, SATURATED_CONTENT, SOME_SUCTION } from '../domains.js'
 

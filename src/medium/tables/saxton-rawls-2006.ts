@@ -1,13 +1,14 @@
 import { domainWith } from '../../quantity/domain.js'
 import { MASS_FRACTION } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import type { BulkDensity } from '../../quantity/generated/density.js'
-import type { HydraulicConductivity } from '../../quantity/generated/hydraulic-conductivity.js'
-import type { Pressure } from '../../quantity/generated/pressure.js'
-import type { MassFraction } from '../../quantity/generated/share.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type {
+  BulkDensity,
+  HydraulicConductivity,
+  MassFraction,
+  Pressure,
+  WaterContent,
+} from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { type Validity, validityOf } from '../../quantity/validity.js'
 import type { MediumFinding } from '../medium-finding.js'
 import type { SaturatedFlow } from '../terms.js'
