@@ -6,7 +6,7 @@
  */
 
 import { spawnSync } from 'node:child_process'
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { joined, type Report, scoreOf, survivorsOf } from './mutants/score.js'
 
 const options = process.argv.slice(2)
@@ -33,7 +33,7 @@ if (run.status !== 0) throw new Error(`stryker ended with ${run.status}`)
 const kept = `out/mutants/${folder.replaceAll('/', '-')}.json`
 const read = (path: string) => JSON.parse(readFileSync(path, 'utf8')) as Report
 const drawn = read('reports/mutation/mutation.json')
-const report = from > 0 ? joined(read(kept), drawn) : drawn
+const report = from > 0 && existsSync(kept) ? joined(read(kept), drawn) : drawn
 mkdirSync('out/mutants', { recursive: true })
 writeFileSync(kept, JSON.stringify(report))
 process.stdout.write(`${[...survivorsOf(report), scoreOf(report)].join('\n')}\n`)
