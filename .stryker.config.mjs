@@ -1,7 +1,7 @@
 /**
  * Mutation testing: which changes of the code no test notices. `npm run mutate -- --mutate 'src/control/*.ts'`: about a hundred
  * mutants a minute at best, so choose files. `POREWATER_TESTS=control,scenarios` runs the tests of these folders only, and
- * `POREWATER_MUTANTS=150` draws so many by `POREWATER_SEED`; `npm run mutants` does both and counts.
+ * `POREWATER_MUTANTS=0-150` draws so many by `POREWATER_SEED`; `npm run mutants` does both and counts.
  */
 export default {
   testRunner: 'vitest',

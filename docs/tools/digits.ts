@@ -12,7 +12,7 @@ import { root as folder, folderOf, sourceFiles } from './house/source-files.js'
 
 const ROOMS = 'quantity water air dielectric medium flow probe demand irrigation record control uncertainty'.split(' ')
 /** Tests that need a build, a browser or minutes are not asked. */
-const ASKED = [...ROOMS, 'scenarios', 'catalogue', 'main-job']
+const ASKED = [...ROOMS, 'scenarios', 'catalogue', 'main-job', 'validity']
 const root = folder.replace(/\/$/, '')
 
 const options = process.argv.slice(2)

@@ -60,7 +60,7 @@ export const validityIapwsR8: Validity = {
  * @param water - Temperature and density.
  * @returns Relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges.
- * @validity Fluid water, 238 to 873 K, up to 1000 MPa.
+ * @validity Fluid water, 238 to 873 K, up to 1000 MPa, density up to 1.25 g/cm³.
  * @source iapws-r8-1997; fernandez-1997
  * @example
  * ```ts

@@ -271,6 +271,13 @@ describe('density of moist air', () => {
       () => densityOfMoistAir({ temperature: celsius(90), vapourPressure: kilopascals(60), pressure: kilopascals(50) }),
       'vapourPressure',
     )
+    // All vapour: an ideal gas of 18.015268 g/mol, with the gas constant of the SI (8.31446261815324 J/(mol K)).
+    const steam = densityOfMoistAir({
+      temperature: celsius(90),
+      vapourPressure: kilopascals(50),
+      pressure: kilopascals(50),
+    })
+    expect(steam).toBeCloseTo((50000 * 0.018015268) / (8.31446261815324 * 363.15), 9)
   })
 })
 

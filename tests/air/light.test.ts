@@ -119,6 +119,21 @@ describe('light of named sources', () => {
 })
 
 describe('sums of light', () => {
+  it('take a reading a little below zero for darkness, and refuse what no sensor of light reads', () => {
+    const sum = (flux: number) =>
+      dailyLightIntegralOfSeries({ times: [0, 3600, 7200], photonFlux: [500, flux, 500], maxGap: hours(3) })
+    expect(sum(0).integral).toBeCloseTo(1.8, 12)
+    for (const offset of [-0.1, -20]) {
+      expect(sum(offset)).toMatchObject({ belowZero: 1, refused: 0 })
+      expect(sum(offset).integral).toBe(sum(0).integral)
+    }
+    // A reading that is refused is bridged like one that is missing.
+    for (const wrong of [-20.001, -999, 5000.1]) {
+      expect(sum(wrong)).toMatchObject({ belowZero: 0, refused: 1 })
+      expect(sum(wrong).integral).toBeCloseTo(3.6, 12)
+    }
+    expect(sum(5000)).toMatchObject({ refused: 0 })
+  })
   it('of constant light are flux times time, both ways', () => {
     fc.assert(
       fc.property(

@@ -137,6 +137,20 @@ describe('the sun', () => {
       expect(extraterrestrialRadiationHourFao56(place)).toBeGreaterThan(0)
       expect(extraterrestrialRadiationHourFao56({ ...place, day: night.day })).toBe(0)
     }
+    // A polar day goes on over midnight: 24 periods that begin at any minute give what the day gives.
+    for (const from of [0, 7, 30, 53]) {
+      let sum = 0
+      for (let hour = 0; hour < 24; hour++) {
+        const middle = minutes((60 * hour + from) % 1440)
+        sum += extraterrestrialRadiationHourFao56({
+          ...day,
+          longitude: longitude(0),
+          zoneLongitude: longitude(0),
+          middle,
+        })
+      }
+      expect(sum, `${from} min`).toBeCloseTo(extraterrestrialRadiationFao56(day), 8)
+    }
   })
   it('gives in the hours of a day what it gives in the day', () => {
     fc.assert(

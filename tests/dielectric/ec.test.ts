@@ -251,6 +251,19 @@ describe('Hilhorst 2000', () => {
     expect(fit.standardError).toBeLessThan(1e-6)
     expect(fit.rSquared).toBeCloseTo(1, 12)
   })
+  // JCGM 100:2008, H.3, Table H.6 [from memory]: corrections of a thermometer over t - 20 °C; y1 -0.1712 °C with s 0.0029 °C, y2 0.00218.
+  it('gives intercept, slope and standard error of the printed example of the GUM', () => {
+    const t = [21.521, 22.012, 22.512, 23.003, 23.507, 23.999, 24.513, 25.002, 25.503, 26.01, 26.511]
+    const b = [-0.171, -0.169, -0.166, -0.159, -0.164, -0.165, -0.156, -0.157, -0.159, -0.161, -0.16]
+    const fit = fitOffsetHilhorst2000({
+      apparent: b.map((correction) => 10 + correction) as Permittivity[],
+      bulk: t.map((at) => at - 20) as BulkEC[],
+      water: 80 as Permittivity,
+    })
+    expect(fit.offset - 10).toBeCloseTo(-0.1712, 4)
+    expect(fit.standardError).toBeCloseTo(0.0029, 4)
+    expect(80 / fit.poreWater).toBeCloseTo(0.00218, 5)
+  })
   it('gives the textbook standard error of an intercept (worked by hand)', () => {
     // x 0, 1, 2; y 10, 21, 30: slope 10, intercept 31/3, residuals -1/3, 2/3, -1/3, s² 2/3, SE = sqrt(2/3 (1/3 + 1/2))
     const fit = fitOffsetHilhorst2000({

@@ -31,6 +31,23 @@ describe('tables of conductivity', () => {
     const of = (solution: 'A' | 'B' | 'C') => demalPotassiumChloride({ solution, temperature: celsius(degrees) })
     return [of('A'), of('B'), 1000 * of('C')]
   })
+  it('say which temperatures and molalities they have', () => {
+    const hintOf = (call: () => unknown): string => {
+      try {
+        call()
+      } catch (error) {
+        return (error as { hint: string }).hint
+      }
+      throw new Error('nothing was refused')
+    }
+    expect(hintOf(() => molalPotassiumChloride({ molality: 0.1, temperature: celsius(22) }))).toContain(
+      '0, 5, 10, 15, 18, 20, 25, 30, 35, 40, 45, 50 °C',
+    )
+    expect(hintOf(() => demalPotassiumChloride({ solution: 'A', temperature: celsius(22) }))).toContain(
+      '0, 15, 18, 20, 25, 35 °C',
+    )
+    expect(hintOf(() => molalPotassiumChloride({ molality: 1, temperature: celsius(18) }))).toContain('18 °C')
+  })
   checkEveryCell('saltsInWater', 8, (salt) =>
     [0.5, 1, 2, 5, 10, 15, 20, 25, 30, 40]
       .map((mass) => orNull(() => conductivityOfSalt({ salt, massFraction: percent(mass) })))

@@ -188,6 +188,19 @@ describe('edges', () => {
       }),
     )
   })
+  it('an inverse names the water contents at permittivities of 1 and 90 (the printed equations of Malicki and others 1996)', () => {
+    for (const density of [0.1, 0.4, 1.4, 2]) {
+      const at = (e: number) =>
+        (Math.sqrt(e) - 0.819 - 0.168 * density - 0.159 * density ** 2) / (7.17 + 1.18 * density)
+      const inverse = (theta: number) => () =>
+        permittivityMalickiDensity1996({ waterContent: theta as WaterContent, bulkDensity: density as BulkDensity })
+      const refusal = { quantity: 'water content', min: expect.closeTo(at(1), 12), max: expect.closeTo(at(90), 12) }
+      if (at(90) < 0.99) expectDomainError(inverse(at(90) + 0.001), refusal)
+      if (at(1) > 0.01) expectDomainError(inverse(at(1) - 0.001), refusal)
+      const wet = Math.min(at(89.9), 0.99)
+      expect(at(inverse(wet)())).toBeCloseTo(wet, 12)
+    }
+  })
   it('says when a relation leaves the span that was measured', () => {
     expect(validityOf(validityLedieu1986, { apparent: 60 })).toHaveLength(1)
     expect(validityOf(validityMalickiDensity1996, { apparent: 30, bulkDensity: 0.08 })).toMatchObject([

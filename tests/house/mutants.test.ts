@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { type Report, scoreOf, survivorsOf, wilson } from '../../docs/tools/mutants/score.js'
+import { joined, type Report, scoreOf, survivorsOf, wilson } from '../../docs/tools/mutants/score.js'
 
 describe('the score of mutation testing', () => {
   // Newcombe (1998), Statistics in Medicine 17:857-872, Table I, method 3 (from memory; scipy's binomtest gives the same).
@@ -16,7 +16,8 @@ describe('the score of mutation testing', () => {
 
   const place = { start: { line: 2, column: 8 }, end: { line: 2, column: 13 } }
   const mutants = ['Killed', 'Killed', 'Timeout', 'Survived', 'CompileError', 'NoCoverage', 'Ignored'].map(
-    (status) => ({
+    (status, i) => ({
+      id: String(i),
       status,
       replacement: 'a - b',
       location: place,
@@ -27,6 +28,24 @@ describe('the score of mutation testing', () => {
   it('counts what no test reaches against the share, and what was not drawn not at all', () => {
     // Five of six changes are reached, three of the four that were tried are noticed: 5/6 of 75 %.
     expect(scoreOf(report)).toMatch(/^62\.5 % \[.*\]: 3 of 4 noticed, 1 by not ending; of 6 changes no test reaches 1$/)
+  })
+
+  it('goes on with a draw, and not over other code', () => {
+    const first: Report = { files: { 'src/a.ts': { source: 'a', mutants: mutants.slice(0, 2) } } }
+    const second: Report = {
+      files: {
+        'src/a.ts': {
+          source: 'a',
+          mutants: [mutants[3]!, { ...mutants[0]!, status: 'CompileError' }, { ...mutants[1]!, status: 'Survived' }],
+        },
+      },
+    }
+    expect(joined(first, second).files['src/a.ts']!.mutants.map(({ status }) => status)).toEqual([
+      'Survived',
+      'Killed',
+      'Survived',
+    ])
+    expect(() => joined(report, second)).toThrow('src/a.ts')
   })
 
   it('lists what was not noticed with what stood there', () => {

@@ -13,7 +13,8 @@ class DrawnMutants {
   async group(mutants) {
     if (this.#drawn !== undefined) throw new Error('mutants came in two parts: the draw would not be fair')
     const ranked = [...mutants].sort((a, b) => rankOf(a).localeCompare(rankOf(b)))
-    this.#drawn = new Set(ranked.slice(0, Number(process.env.POREWATER_MUTANTS ?? 150)).map(({ id }) => id))
+    const [from, to] = process.env.POREWATER_MUTANTS.split('-').map(Number)
+    this.#drawn = new Set(ranked.slice(from, to).map(({ id }) => id))
     return [mutants.map(({ id }) => id)]
   }
 

@@ -4,6 +4,7 @@ export interface Report {
 }
 
 interface Mutant {
+  readonly id: string
   readonly status: string
   readonly replacement?: string
   readonly location: { readonly start: Position; readonly end: Position }
@@ -16,6 +17,19 @@ interface Position {
 
 const NOTICED = ['Killed', 'Timeout', 'RuntimeError']
 const UNNOTICED = ['Survived', 'NoCoverage']
+
+/** Two draws from the same changes: what the second did not try stands as in the first. */
+export function joined(first: Report, second: Report): Report {
+  const files = Object.entries(second.files).map(([path, { source, mutants }]) => {
+    const before = first.files[path]
+    if (before?.source !== source) throw new Error(`${path} is not what the first draw was made of`)
+    // Reports list changes in the order in which they were tried.
+    const byId = new Map(before.mutants.map((mutant) => [mutant.id, mutant]))
+    const both = mutants.map((mutant) => (mutant.status === 'CompileError' ? byId.get(mutant.id)! : mutant))
+    return [path, { source, mutants: both }] as const
+  })
+  return { files: Object.fromEntries(files) }
+}
 
 /** Every change that no test noticed: where, what stood there, what came instead. */
 export function survivorsOf({ files }: Report): string[] {

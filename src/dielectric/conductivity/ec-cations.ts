@@ -35,7 +35,7 @@ export const validitySonneveld1999: Validity = {
  * @param cations - Sum of concentration times charge of the cations. Unit: mmol(+)/L. Range: [0, 200].
  * @returns Conductivity at 25 °C. Unit: dS/m.
  * @throws `DomainError` outside the range.
- * @validity Nutrient solutions of 0.5 to 5 dS/m.
+ * @validity Nutrient solutions of 0.5 to 5 dS/m, 3.3 to 50 mmol/L of charge.
  * @source sonneveld-1999
  * @example
  * ```ts

@@ -26,7 +26,7 @@ export const validityJacobsenSchjonning1993: Validity = {
  * @param apparent - Apparent relative permittivity. Unit: 1. Range: [2.172654, 49].
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the range.
- * @validity Mineral soils, permittivity up to about 40; organic media and stone wool need their own calibration.
+ * @validity Mineral soils, permittivity from 3 to about 40; organic media and stone wool need their own calibration.
  * @source jacobsen-1993, Eq. 2
  * @example
  * ```ts

@@ -45,7 +45,7 @@ export const validityJacobsenSchjonningSoil1993: Validity = {
  * @param reading - Permittivity and the soil.
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, and where the relation gives less than no water or more water than volume.
- * @validity Mineral soils, permittivity up to about 40; not for growing media.
+ * @validity Mineral soils, permittivity from 3 to about 40; not for growing media.
  * @source jacobsen-1993, Eq. 3
  * @example
  * ```ts

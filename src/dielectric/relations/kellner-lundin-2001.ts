@@ -26,7 +26,7 @@ export const validityKellnerLundin2001: Validity = {
  * @param apparent - Apparent relative permittivity. Unit: 1. Range: [1, 77.13433].
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the range.
- * @validity Undisturbed bog peat of 0.03 to 0.07 g/cm³, porosity 0.95 to 0.98, little humified; a peat mix in a container needs its own calibration.
+ * @validity Undisturbed bog peat of 0.03 to 0.07 g/cm³, porosity 0.95 to 0.98, little humified, permittivity of 5 to 75; a peat mix in a container needs its own calibration.
  * @source kellner-2001, Table 2 (pooled data)
  * @example
  * ```ts

@@ -20,7 +20,7 @@ export const validityLedieu1986: Validity = {
  * @param apparent - Apparent relative permittivity. Unit: 1. Range: [2.386455, 90].
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the range.
- * @validity Mineral soils; it reads too low in organic media.
+ * @validity Mineral soils, permittivity of 3 to 40; it reads too low in organic media.
  * @source ledieu-1986
  * @example
  * ```ts

@@ -36,7 +36,7 @@ export const validityMalickiDensity1996: Validity = {
  * @param reading - Permittivity and bulk density.
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, and where the relation gives less than no water or more water than volume.
- * @validity 62 media of 0.13 to about 1.8 g/cm³, the density at their lowest porosity, 0.33 [span not confirmed, source not seen].
+ * @validity 62 media of 0.13 to about 1.8 g/cm³, the density at their lowest porosity, 0.33, permittivity of 2 to 66 [span not confirmed, source not seen].
  * @source malicki-1996, Eq. 10
  * @example
  * ```ts

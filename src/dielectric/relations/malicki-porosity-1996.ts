@@ -32,7 +32,7 @@ export const validityMalickiPorosity1996: Validity = {
  * @param reading - Permittivity and porosity.
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, and where the relation gives less than no water or more water than volume.
- * @validity 62 media of porosity 0.33 to 0.95 [span not confirmed, source not seen].
+ * @validity 62 media of porosity 0.33 to 0.95, permittivity of 2 to 66 [span not confirmed, source not seen].
  * @source malicki-1996, Eq. 12
  * @example
  * ```ts

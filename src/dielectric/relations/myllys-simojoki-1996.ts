@@ -27,7 +27,7 @@ export const validityMyllysSimojoki1996: Validity = {
  * @param apparent - Apparent relative permittivity. Unit: 1. Range: [1.820663, 80.819].
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the range.
- * @validity Cultivated Sphagnum and Carex peat of 0.3 to 0.4 g/cm³, water content 0.3 to 0.8; a peat mix in a container needs its own calibration.
+ * @validity Cultivated Sphagnum and Carex peat of 0.3 to 0.4 g/cm³, water content 0.3 to 0.8, permittivity of 10 to 65; a peat mix in a container needs its own calibration.
  * @source myllys-1996, Table 2 (pooled); R² 0.980, standard deviation 0.027 m³/m³
  * @example
  * ```ts

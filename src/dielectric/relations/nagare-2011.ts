@@ -26,7 +26,7 @@ export const validityNagare2011: Validity = {
  * @param apparent - Apparent relative permittivity. Unit: 1. Range: [1, 81.32334].
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the range.
- * @validity Undisturbed peat of 0.05 to 0.18 g/cm³, porosity 0.73 to 0.94; a peat mix in a container needs its own calibration.
+ * @validity Undisturbed peat of 0.05 to 0.18 g/cm³, porosity 0.73 to 0.94, permittivity of 3 to 75; a peat mix in a container needs its own calibration.
  * @source nagare-2011, Table 4 (combined)
  * @example
  * ```ts

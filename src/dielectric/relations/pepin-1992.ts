@@ -26,7 +26,7 @@ export const validityPepin1992: Validity = {
  * @param apparent - Apparent relative permittivity. Unit: 1. Range: [1, 76.96829].
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the range.
- * @validity Peat of a forest bog, six depths pooled; a peat mix in a container needs its own calibration.
+ * @validity Peat of a forest bog, six depths pooled, permittivity of 5 to 75; a peat mix in a container needs its own calibration.
  * @source pepin-1992, Table 2 (pooled data); coefficients checked in an independent open restatement, which prints the last one with a doubled minus sign
  * @example
  * ```ts

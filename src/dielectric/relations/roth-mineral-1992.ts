@@ -28,7 +28,7 @@ export const validityRothMineral1992: Validity = {
  * @param apparent - Apparent relative permittivity. Unit: 1. Range: [1.754659, 41.38142].
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the range.
- * @validity Mineral soils, permittivity up to about 40; organic media and stone wool need their own calibration.
+ * @validity Mineral soils, permittivity from 3 to about 40; organic media and stone wool need their own calibration.
  * @source roth-1992, pooled mineral soils
  * @example
  * ```ts

@@ -26,7 +26,7 @@ export const validityRothOrganic1992: Validity = {
  * @param apparent - Apparent relative permittivity. Unit: 1. Range: [1, 76.77311].
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the range.
- * @validity Organic soils of 0.26 to 0.77 g/cm³, permittivity up to about 75; not coir, bark or stone wool.
+ * @validity Organic soils of 0.26 to 0.77 g/cm³, permittivity from 3 to about 75; not coir, bark or stone wool.
  * @source roth-1992, Table 3 (organic soils); coefficients checked in an independent open restatement, where a second one has the constant with the opposite sign
  * @example
  * ```ts

@@ -56,7 +56,7 @@ export const validityWangSchmugge1980: Validity = {
  * @param soil - The soil and its water content.
  * @returns Permittivity, transition, wilting point and gamma.
  * @throws `DomainError` outside the ranges; `InputError` when sand and clay exceed the whole or the water does not fit into the pores.
- * @validity Mineral soils at 1.4 to 5 GHz; not for organic media.
+ * @validity Mineral soils at 1.4 to 5 GHz, water content up to 0.5; not for organic media.
  * @source wang-1980
  * @example
  * ```ts
