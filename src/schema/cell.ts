@@ -48,6 +48,22 @@ export function remedyForCell(cell: string, { decimalMark }: NumberForm): string
   return 'correct it, or list it under "missing" where it stands for no reading'
 }
 
+/**
+ * Whether the numbers of a column can be thousands: three digits behind each mark, none that begins with zero, and between them whole
+ * numbers of three digits, as 998, 1.002 stand for 998 and 1002.
+ */
+export function maybeThousands(cells: Iterable<string>, mark: '.' | ','): boolean {
+  let [marked, whole] = [0, 0]
+  for (const cell of cells) {
+    if (/^[+\-−]?\d{3}$/.test(cell)) whole++
+    else if (cell.includes(mark)) {
+      if (!/^[+\-−]?[1-9]\d{0,2}[.,]\d{3}$/.test(cell)) return false
+      marked++
+    }
+  }
+  return marked > 0 && whole > 0
+}
+
 /** Which decimal mark the cells of a table have; undefined where they could be read in both ways. */
 export function decimalMarkOf(cells: Iterable<string>): '.' | ',' | undefined {
   let [points, commas, sureCommas] = [0, 0, 0]

@@ -1,6 +1,14 @@
 import { medianInPlace } from '../numerics/select.js'
 import type { KindName } from '../text/generated/kind-types.js'
-import { decimalMarkOf, MISSING_WORDS, type NumberForm, numberOfCell, remedyForCell, SENTINELS } from './cell.js'
+import {
+  decimalMarkOf,
+  MISSING_WORDS,
+  maybeThousands,
+  type NumberForm,
+  numberOfCell,
+  remedyForCell,
+  SENTINELS,
+} from './cell.js'
 import type { CsvRecord } from './csv-lines.js'
 import type { Places } from './csv-places.js'
 import type { CsvSeriesOptions } from './csv-series-options.js'
@@ -18,7 +26,7 @@ export interface Reader {
 }
 
 /** How numbers are written in the wanted columns. */
-export function formOf({ what, rows, options }: Reader, places: Places): NumberForm {
+export function formOf({ what, header, rows, options }: Reader, places: Places): NumberForm {
   const { decimalMark, missing = MISSING_WORDS, sentinels = SENTINELS } = options
   function* cells() {
     for (const { fields } of rows) for (const at of Object.values(places.columns)) yield fields[at]!.trim()
@@ -33,10 +41,28 @@ export function formOf({ what, rows, options }: Reader, places: Places): NumberF
       'one decimal mark',
       'set decimalMark',
     )
+  if (decimalMark === undefined) refuseThousands({ what, header, rows, options }, places, mark)
   return {
     decimalMark: mark,
     missing: new Set(missing.map((word) => word.toLowerCase())),
     sentinels: new Set(sentinels),
+  }
+}
+
+/** Refuses a column that reads 998, then 1.002: the mark may part thousands. */
+function refuseThousands({ what, header, rows }: Reader, places: Places, mark: '.' | ','): void {
+  for (const at of Object.values(places.columns)) {
+    const cells = rows.map(({ fields }) => fields[at]!.trim())
+    if (!maybeThousands(cells, mark)) continue
+    const i = cells.findIndex((cell) => cell.includes(mark))
+    throw refusal(
+      what,
+      cellPath(rows[i]!, header, at),
+      shownValue(cells[i]!),
+      'may be a thousand, because the column has whole numbers of three digits beside it',
+      'one decimal mark',
+      'leave thousands separators out, or set decimalMark',
+    )
   }
 }
 

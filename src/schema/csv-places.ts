@@ -45,19 +45,50 @@ export function placesOf(what: string, header: CsvRecord, options: CsvSeriesOpti
   }
 }
 
-/** Rows with as many fields as the header. A row that was cut is told and left out. */
-export function wholeRows(rows: readonly CsvRecord[], header: CsvRecord, problems: DocumentProblem[]): CsvRecord[] {
+/** Rows with as many fields as the header. A row that was cut is told and left out. `open` says that the text ends without a line end. */
+export function wholeRows(
+  rows: readonly CsvRecord[],
+  header: CsvRecord,
+  open: boolean,
+  problems: DocumentProblem[],
+): CsvRecord[] {
+  const cut = open && cutInLastField(rows) ? rows[rows.length - 1] : undefined
   const width = header.fields.length
-  return rows.filter(({ line, fields, fault }) => {
-    if (fault === undefined && fields.length === width) return true
+  return rows.filter((row) => {
+    const { line, fields, fault } = row
+    if (fault === undefined && fields.length === width && row !== cut) return true
     if (problems.length < MOST_PROBLEMS)
       problems.push({
         path: `line ${line}`,
         value: '',
-        problem: fault?.problem ?? `has ${fields.length} ${fields.length === 1 ? 'field' : 'fields'}`,
+        problem:
+          row === cut
+            ? 'ends the table within a field, shorter than all others'
+            : (fault?.problem ?? `has ${fields.length} ${fields.length === 1 ? 'field' : 'fields'}`),
         expected: `${width} fields: ${header.fields.join(', ').slice(0, 200)}`,
         hint: fault?.hint ?? 'complete the line or remove it, or set the separator',
       })
     return false
   })
+}
+
+/** Rows that must agree before a shorter last one is taken for cut. */
+const ENOUGH_ROWS = 20
+
+/**
+ * Whether the last field of the last row is a piece: shorter where all others are of one length, or with fewer decimals than any other.
+ * Loggers write as many decimals each time; where their number changes, a piece cannot be told from a number.
+ */
+function cutInLastField(rows: readonly CsvRecord[]): boolean {
+  const last = rows[rows.length - 1]
+  const width = last?.fields.length ?? 0
+  const texts = rows.filter(({ fields }) => fields.length === width).map(({ fields }) => fields[width - 1]!.trim())
+  const piece = texts.pop() ?? ''
+  const others = texts.filter((text) => /\d$/.test(text))
+  if (piece === '' || others.length < ENOUGH_ROWS) return false
+  const decimals = (text: string) => /[.,](\d*)$/.exec(text)?.[1]?.length ?? 0
+  const { length } = others[0]!
+  return others.every((text) => text.length === length)
+    ? piece.length < length
+    : others.every((text) => decimals(text) > decimals(piece))
 }

@@ -70,7 +70,7 @@ export function seriesFromCsv(data: string | Uint8Array, options: CsvSeriesOptio
     throw refusal(what, '', '', 'has no rows', 'a line of column names and a line for each reading', 'check the export')
   const places = placesOf(what, table.header, options)
   const problems: DocumentProblem[] = []
-  const whole = wholeRows(table.rows, table.header, problems)
+  const whole = wholeRows(table.rows, table.header, !/[\r\n]$/.test(text), problems)
   if (whole.length * 2 < table.rows.length) throw new DocumentError(what, problems as [DocumentProblem])
   const reader = { what, header: table.header, rows: whole, options }
   const form = formOf(reader, places)

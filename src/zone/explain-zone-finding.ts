@@ -120,6 +120,7 @@ const REASONS: Readonly<Record<string, string>> = {
   'no-entry-on-this-day': 'the log has no entry on this day',
   'given-not-logged': 'an entry of the log has no volume given',
   'drain-not-logged': 'an entry of the log has no volume drained',
+  'log-impossible': 'the log has volumes that cannot be, below zero or over fifty times the medium: check their unit',
   'nothing-given-or-not-logged': 'nothing was given, or not all was logged',
   'no-readings-at-midnight': 'no probe that counts has readings at the beginning and at the end of the day',
   'climate-not-recorded': 'air temperature, humidity and radiation are not all recorded',

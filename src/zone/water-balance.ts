@@ -31,8 +31,9 @@ export function waterBalance(zone: Zone, window: ZoneWindow, probes: readonly Ch
   const [a, b] = [firstAt(watering.time, day.from), firstAt(watering.time, day.to)]
   const entries = b - a
   const reason = watering.time.length === 0 ? 'no-watering-log' : entries === 0 ? 'no-entry-on-this-day' : undefined
-  const given = sumOf(watering.given, a, b, reason, 'given-not-logged')
-  const drained = sumOf(watering.drained, a, b, reason, 'drain-not-logged')
+  const most = MOST_FILLS * zone.container.substrateVolume
+  const given = sumOf(watering.given, a, b, most, reason, 'given-not-logged')
+  const drained = sumOf(watering.drained, a, b, most, reason, 'drain-not-logged')
   const change = storedChange(zone, window, probes)
   const stored = change.known ? known(change.value * zone.container.substrateVolume) : change
   return {
@@ -56,11 +57,22 @@ function useOf(given: Known<number>, drained: Known<number>, stored: Known<numbe
   return stored.known ? known(given.value - drained.value - stored.value) : stored
 }
 
-function sumOf(column: Float64Array, a: number, b: number, reason: string | undefined, missing: string): Known<number> {
+/** A day never gives or drains so many times the volume of the medium, but millilitres taken for litres do. */
+const MOST_FILLS = 50
+
+function sumOf(
+  column: Float64Array,
+  a: number,
+  b: number,
+  most: number,
+  reason: string | undefined,
+  missing: string,
+): Known<number> {
   if (reason !== undefined) return unknown(reason)
   let sum = 0
   for (let i = a; i < b; i++) sum += column[i]!
-  return Number.isNaN(sum) ? unknown(missing) : known(sum)
+  if (Number.isNaN(sum)) return unknown(missing)
+  return sum >= 0 && sum <= most ? known(sum) : unknown('log-impossible')
 }
 
 /** Volume-weighted mean of a conductivity, over the entries that have both. */

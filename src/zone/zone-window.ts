@@ -146,11 +146,21 @@ export function windowOf(columns: ZoneColumns, day: LocalDay): ZoneWindow {
     time: columns.time.subarray(a, b),
     probes: columns.probes.map((list) => list.subarray(a, b)),
     rootTemperature: columns.rootTemperature.subarray(a, b),
-    climate: cut(columns.climate),
+    climate: withBelievedLight(cut(columns.climate)),
     watering: cut(columns.watering),
     forecast: cut(columns.forecast),
     outOfOrder: columns.outOfOrder.filter((time) => time >= day.from && time < day.to),
   }
+}
+
+/** The sun above the air gives 1,361 W/m², broken clouds add half of it for moments; a sensor in the dark reads a little below zero. Unit: W/m². */
+const MAX_LIGHT = 2000
+const MIN_LIGHT = -50
+
+/** Light that cannot be is missing: one wild number would stand for the light of an hour, and shift the plan. */
+function withBelievedLight(climate: ClimateColumns): ClimateColumns {
+  const irradiance = climate.irradiance.map((light) => (light >= MIN_LIGHT && light <= MAX_LIGHT ? light : Number.NaN))
+  return { ...climate, irradiance }
 }
 
 /** Position of the first time at or after a moment. */

@@ -24,10 +24,12 @@ function report(data: string | Uint8Array): string {
 const body = (text: string) => text.slice(text.indexOf('What was read'))
 const local = (text: string) => text.replaceAll('+02:00', '')
 const utf16 = (text: string) => Uint8Array.from(Buffer.from(`\ufeff${text}`, 'utf16le'))
+const utf16high = (text: string) => Uint8Array.from(Buffer.from(`\ufeff${text}`, 'utf16le').swap16())
+const semicolons = plain.replaceAll(',', ';').replace(/(\d)\.(\d)/g, '$1,$2')
 
 describe('awkward files give the report of the plain one', () => {
   it.each<[string, string | Uint8Array]>([
-    ['1. semicolons and decimal commas', plain.replaceAll(',', ';').replace(/(\d)\.(\d)/g, '$1,$2')],
+    ['1. semicolons and decimal commas', semicolons],
     ['2. UTF-16 with its mark and CR LF', utf16(plain.replaceAll('\n', '\r\n'))],
     ['3. a byte order mark, quotes and blank last lines', `\ufeff${plain.replace(/[^,\n]+/g, '"$&"')}\n\n`],
     ['4. words for missing readings', plain.replaceAll(',,', ',NaN,').replace(/,,/g, ',#N/A,')],
@@ -46,6 +48,37 @@ describe('awkward files give the report of the plain one', () => {
     ],
   ])('%s', (_, data) => {
     expect(body(report(data))).toBe(body(report(plain)))
+  })
+  it.each<[string, string | Uint8Array]>([
+    ['16. semicolons, decimal commas and UTF-16 with the high byte first', utf16high(semicolons)],
+    ['17. UTF-16 without a mark', utf16(semicolons).subarray(2)],
+    [
+      '18. lines that end at a carriage return alone, in quotes',
+      plain.replace(/[^,\n]+/g, '"$&"').replaceAll('\n', '\r'),
+    ],
+    ['19. seconds since 1970', plain.replace(/^2026[^,]+/gm, (time) => String(Date.parse(time) / 1000))],
+    [
+      '20. a day twice, the second time with other numbers',
+      `${plain}${LINES.slice(50, 150)
+        .join('\n')
+        .replace(/,9\d\d,/g, ',777,')}\n`,
+    ],
+    ['21. newest first with a piece of a line at its end', [HEAD, ...[...LINES].reverse()].join('\n').slice(0, -1)],
+  ])('%s', (_, data) => {
+    expect(body(report(data))).toBe(body(report(plain)))
+  })
+  it('22. a wild number of the light costs itself, and does not move the plan', () => {
+    const wild = (light: string) =>
+      plain.replace(/^(2026-05-19T11:40\+02:00(?:,[^,]*){5}),[^,]*/m, (_, before) => `${before},${light}`)
+    for (const light of ['99999', '32767', '-3000']) expect(body(report(wild(light)))).toBe(body(report(wild(''))))
+  })
+  it('23. millilitres in the log of litres are no water use', () => {
+    const log = readFileSync(join(bench, 'feed-and-drain.csv'), 'utf8')
+    writeFileSync(join(folder, 'feed-and-drain.csv'), log.replace(/,0\.(\d{3}),/g, ',$1,'))
+    const text = report(plain)
+    writeFileSync(join(folder, 'feed-and-drain.csv'), log)
+    expect(text).toContain('Given: not known (the log has volumes that cannot be')
+    expect(text).toMatch(/Expected use 2\.\d\d L a container, from the climate/)
   })
   it('10. sentinels cost themselves and no neighbour', () => {
     const at = LINES.findIndex((line) => line.startsWith('2026-05-19T11:40'))

@@ -159,6 +159,18 @@ describe('what cannot be read is refused with line, column and remedy', () => {
     ],
     ['half a character', utf16(PLAIN, 0, true).slice(0, -1), /ends within a character/, {}],
     [
+      'thousands with a point, beside whole numbers',
+      'time,a,b\n2026-05-19T07:00Z,998,1\n2026-05-19T07:05Z,1.002,1\n',
+      /line 3, column 2 \(a\): "1\.002" may be a thousand.*set decimalMark/,
+      {},
+    ],
+    [
+      'thousands with a comma, beside numbers with a decimal comma',
+      'time;a;b\n2026-05-19T07:00Z;998;0,5\n2026-05-19T07:05Z;1,002;0,5\n',
+      /line 3, column 2 \(a\): "1,002" may be a thousand/,
+      {},
+    ],
+    [
       'per cent instead of a fraction',
       PLAIN.replaceAll('0.5,', '55.3,').replaceAll('0.49', '54.'),
       /line 2, column 2 \(a\): 55\.3 looks like per cent \(expected: a fraction such as 0\.553\).*"%"/,
@@ -179,6 +191,16 @@ describe('rows that are broken cost themselves', () => {
   it('a last line that is cut is one bad row', () => {
     expect(read(`${PLAIN}2026-05-19T07:1`)).toMatchObject({ ...SAME, refused: 1, problems: [{ path: 'line 5' }] })
     expect(read(`${PLAIN}"2026-05-19T07:1`)).toMatchObject({ ...SAME, refused: 1, problems: [{ path: 'line 5' }] })
+  })
+  it('a last line that is cut within its last number is one bad row, where all others tell how long it must be', () => {
+    const lines = Array.from({ length: 30 }, (_, i) => `2026-05-19T08:${10 + i}Z,0.5,${i < 15 ? 9 : 10}.2${i % 10}`)
+    const whole = ['time,a,b', ...lines].join('\n')
+    for (const piece of [whole.slice(0, -1), whole.slice(0, -2), whole.slice(0, -3)])
+      expect(read(piece), piece.slice(-8)).toMatchObject({ refused: 1, problems: [{ path: 'line 31' }] })
+    expect(read(whole)).toMatchObject({ refused: 0 })
+    expect(read(`${whole.slice(0, -1)}\n`)).toMatchObject({ refused: 0 })
+    // Where the number of decimals changes, a short one is a number.
+    expect(read(whole.replace(/\.20/g, '').slice(0, -1))).toMatchObject({ refused: 0 })
   })
   it('a row with a field too many, in the middle', () => {
     expect(read(PLAIN.replace('0.499,', '0.499,,'))).toMatchObject({ time: [TIMES[0], TIMES[2]], refused: 1 })

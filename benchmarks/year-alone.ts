@@ -1,0 +1,20 @@
+/** The job on a year of minute readings, once, in a process that does nothing else: `node --expose-gc` this, bundled, with the days. */
+import { wholeYear, yearRecord } from './year-job.js'
+
+const made = yearRecord(Number(process.argv[2]))
+const typed = (column: ArrayLike<number | null>) => Float64Array.from(column, (x) => x ?? Number.NaN)
+const record = {
+  ...made,
+  time: typed(made.time),
+  probes: Object.fromEntries(Object.entries(made.probes).map(([name, column]) => [name, typed(column)])),
+}
+globalThis.gc?.()
+const before = process.resourceUsage().maxRSS
+const cpu = process.cpuUsage()
+const start = performance.now()
+const checked = wholeYear(record)
+const wall = performance.now() - start
+const { user, system } = process.cpuUsage(cpu)
+process.stdout.write(
+  JSON.stringify({ checked, wall, cpu: (user + system) / 1000, before, peak: process.resourceUsage().maxRSS }),
+)
