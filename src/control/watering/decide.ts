@@ -180,7 +180,8 @@ function lookAtProbes(limits: Limits, { probes, valve, counters }: WateringState
 
 function open(limits: Limits, state: WateringState, { views }: Looked, why: WateringValve['why']): WateringState {
   const { clock, valve } = state
-  const delivery = judgeDelivery(state.counters, limits)
+  // Of a zone that is filled until it drains, probes and drain show less than came.
+  const delivery = valve.why === 'refill' ? state.counters.delivery : judgeDelivery(state.counters, limits)
   const run = runFor(state.counters.delivery, limits)
   const shot = run * limits.litresPerSecond
   return {

@@ -61,6 +61,14 @@ describe('a medium that takes the less water the drier it is', () => {
   })
 })
 
+describe('drippers that clog after the zone was filled', () => {
+  it('are told by meter and probes as before: shots that drained do not speak against the meter', () => {
+    const { outcome, told } = week('all-drippers-clogged', 1)
+    expect(told.some(({ findings }) => findings.some(({ code }) => code === 'flow-too-small'))).toBe(true)
+    expect(outcome.stressTime).toBe(0)
+  })
+})
+
 describe('probes that read too high together', () => {
   it('are found by a zone that drains, and told', () => {
     expect(week('probes-salt-error', 1, { refillEvery: 'never' }).outcome.stressTime).toBeGreaterThan(hours(12))
