@@ -21,6 +21,7 @@ import { type Moment, newestTime, type ProbeView, takeReading, viewProbe } from 
 import { passRefill, toGiveAgain } from './refill.js'
 import { isSound, salvaged } from './restore-state.js'
 import { beforeShot, judgeRise, shownBy, watchFall } from './rises.js'
+import { isInVain, passSpell } from './spell.js'
 import { startState } from './start.js'
 import type { WateringFill, WateringProbe, WateringState, WateringValve } from './state.js'
 import { type ZoneLevel, zoneLevel } from './zone-level.js'
@@ -77,7 +78,9 @@ function look(limits: Limits, before: WateringState, input: Partial<WateringInpu
   const zone = believed(measured, fed.delivery.partial ? 'flow-too-small' : balance.verdict)
   const order = takeOverride(state.override, input.override, input.now, clock.elapsed)
   const least = zone.level === null ? 0 : zone.level - toGiveAgain(state.fill, zone, limits) / limits.substrate
-  const dry = zone.level === null ? false : least <= limits.lower || (balance.dry && least < limits.upper)
+  const { best, spell } = passSpell(state.zone, least, usual, limits)
+  const isAsked = balance.dry && least < limits.upper && !isInVain(spell, limits)
+  const dry = zone.level === null ? false : least <= limits.lower || isAsked
   const lastWet = Math.max(balance.lastWet, zone.wet ?? balance.lastWet)
   const { use, given, level, verdict } = balance
   const hand = waterByHand(input.byHand, limits)
@@ -89,7 +92,7 @@ function look(limits: Limits, before: WateringState, input: Partial<WateringInpu
     water,
     spare: water,
     probes,
-    zone: { dry, lastWet, use, given: given + (hand ?? 0), level, told, verdict },
+    zone: { dry, best, spell, lastWet, use, given: given + (hand ?? 0), level, told, verdict },
     fill: { ...state.fill, net: state.fill.net + came, due: state.fill.due + usual },
     counters,
     override: order.override,
@@ -190,7 +193,7 @@ function open(limits: Limits, state: WateringState, { views }: Looked, why: Wate
     ...volumes(addWater(state.water, shot)),
     valve: { ...valve, opened: clock.elapsed, lasts: run, counted: shot, why, openings: valve.openings + 1 },
     probes: state.probes.map((probe, i) => beforeShot(probe, views[i]!, limits)),
-    zone: { ...state.zone, given: state.zone.given + shot },
+    zone: { ...state.zone, given: state.zone.given + shot, spell: state.zone.spell + shot },
     fill: { ...filled(judgePassing(state, limits), shot), before: views.map(({ seen }) => seen) },
     counters: {
       ...judgeShare(judgeDrain(state.counters, valve.why === 'dry' ? valve.counted : 0, limits), delivery),
@@ -226,7 +229,11 @@ function close(limits: Limits, state: WateringState): WateringState {
         : addWater(state.water, given - valve.counted),
     ),
     valve: { ...valve, opened: null, counted: given, closed: valve.opened + (isSure ? lasted : ran) },
-    zone: { ...state.zone, given: Math.max(0, state.zone.given + given - valve.counted) },
+    zone: {
+      ...state.zone,
+      given: Math.max(0, state.zone.given + given - valve.counted),
+      spell: state.zone.spell + given - valve.counted,
+    },
     fill: filled(state.fill, given - valve.counted),
     counters: { ...judgeFlow(state.counters, timed), ordered: timed },
   }

@@ -169,6 +169,8 @@ function probeSound(probe: Loose<WateringProbe>, elapsed: number): boolean {
 function zoneSound(zone: Loose<WateringZone>, elapsed: number): boolean {
   return (
     typeof zone.dry === 'boolean' &&
+    inRange(zone.best, -1, 2) &&
+    inRange(zone.spell, -AGES, AGES) &&
     inRange(zone.lastWet, -AGES, elapsed) &&
     inRange(zone.use, 0, AGES) &&
     inRange(zone.given, 0, AGES) &&

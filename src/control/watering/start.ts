@@ -28,7 +28,17 @@ export function startState(limits: Limits): WateringState {
     water,
     spare: water,
     probes: limits.probes.map(freshProbe),
-    zone: { dry: false, lastWet: 0, use: 0, given: 0, level: null, told: null, verdict: 'plausible' },
+    zone: {
+      dry: false,
+      best: 0,
+      spell: 0,
+      lastWet: 0,
+      use: 0,
+      given: 0,
+      level: null,
+      told: null,
+      verdict: 'plausible',
+    },
     fill: {
       full: null,
       tried: 0,

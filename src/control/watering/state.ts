@@ -104,6 +104,9 @@ export interface WateringProbe {
 export interface WateringZone {
   /** Whether the dead-band asks for water. */
   readonly dry: boolean
+  /** Highest level since it was at the lower limit last, and water given less usual use since it was that high. Unit: m³/m³, L. */
+  readonly best: number
+  readonly spell: number
   /** When a believed reading was above the lower limit last. Unit: s. */
   readonly lastWet: number
   /** Balance of a window: expected use, water given, and level at its start. */
