@@ -206,7 +206,10 @@ function draw({ title }: Setup, zone: Zone, record: ZoneRecord, day: ZoneDay): s
     time: time.slice(begin),
     waterContent: Object.entries(probes).map(([name, content]) => {
       const by = shift(name)
-      return { name: `${name} (${(100 * by).toFixed(1)} points added)`, value: pick(content).map((x) => x + by) }
+      return {
+        name: `${name}, shifted by ${(100 * by).toFixed(1).replace('-', '−')} points`,
+        value: pick(content).map((x) => x + by),
+      }
     }),
     shots: logged
       ? day.openings.map((one) => ({ time: one, millilitres: 1000 * (given.get(one) ?? 0) }))

@@ -1,11 +1,12 @@
-import type { DailyRadiation } from '../quantity/generated/daily-radiation.js'
-import type { Duration } from '../quantity/generated/duration.js'
-import type { DailyLightIntegral } from '../quantity/generated/light-integral.js'
-import type { PhotonFluxDensity } from '../quantity/generated/photon-flux.js'
-import type { PhotonYield } from '../quantity/generated/photon-yield.js'
-import type { Share } from '../quantity/generated/share.js'
-import { numberIn } from '../quantity/guard.js'
-import { optionsOf } from '../quantity/options-of.js'
+import type {
+  DailyLightIntegral,
+  DailyRadiation,
+  Duration,
+  PhotonFluxDensity,
+  PhotonYield,
+  Share,
+} from '../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../quantity/guard.js'
 import {
   DAILY_SOLAR,
   GLOBAL_PHOTON_YIELD,

@@ -1,8 +1,7 @@
 import type { DayOfYear, Instant } from '../quantity/calendar.js'
 import { INSTANT } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
-import { numberIn, wholeNumberIn } from '../quantity/guard.js'
-import { optionsOf } from '../quantity/options-of.js'
+import { numberIn, optionsOf, wholeNumberIn } from '../quantity/guard.js'
 import { DAY_OF_MONTH, MONTH, YEAR } from './domains.js'
 
 /** Days before each month of a year that is no leap year. */

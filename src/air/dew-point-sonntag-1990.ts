@@ -1,6 +1,5 @@
 import { rootBetween } from '../numerics/root.js'
-import type { VapourPressure } from '../quantity/generated/pressure.js'
-import type { Temperature } from '../quantity/generated/temperature.js'
+import type { Temperature, VapourPressure } from '../quantity/generated/kinds.js'
 import { numberIn } from '../quantity/guard.js'
 import { VAPOUR_OVER_ICE, VAPOUR_OVER_WATER } from './domains.js'
 import {

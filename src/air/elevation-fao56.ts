@@ -1,5 +1,4 @@
-import type { Elevation } from '../quantity/generated/elevation.js'
-import type { Pressure } from '../quantity/generated/pressure.js'
+import type { Elevation, Pressure } from '../quantity/generated/kinds.js'
 import { numberIn } from '../quantity/guard.js'
 import { STATION_PRESSURE } from './domains.js'
 

@@ -1,8 +1,10 @@
-import type { VapourPressure, VapourPressureDeficit } from '../quantity/generated/pressure.js'
-import type { RelativeHumidity } from '../quantity/generated/share.js'
-import type { Temperature } from '../quantity/generated/temperature.js'
-import { numberIn } from '../quantity/guard.js'
-import { optionsOf } from '../quantity/options-of.js'
+import type {
+  RelativeHumidity,
+  Temperature,
+  VapourPressure,
+  VapourPressureDeficit,
+} from '../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../quantity/guard.js'
 import { RELATIVE_HUMIDITY, VAPOUR } from './domains.js'
 import { saturationVapourPressureFao56 } from './saturation-vapour-pressure-fao56.js'
 import type { AirTemperature } from './terms.js'

@@ -1,11 +1,12 @@
 import { RADIATION_SUM } from '../quantity/domains.js'
-import type { AnyDailyRadiation } from '../quantity/generated/daily-radiation.js'
-import type { LatentHeat } from '../quantity/generated/latent-heat.js'
-import type { RadiationSum } from '../quantity/generated/radiation-sum.js'
-import type { Temperature } from '../quantity/generated/temperature.js'
-import type { WaterDepth } from '../quantity/generated/water-depth.js'
-import { numberIn } from '../quantity/guard.js'
-import { optionsOf } from '../quantity/options-of.js'
+import type {
+  AnyDailyRadiation,
+  LatentHeat,
+  RadiationSum,
+  Temperature,
+  WaterDepth,
+} from '../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../quantity/guard.js'
 import { AIR_TEMPERATURE, LATENT_HEAT, RADIATION_OF_DAY } from './domains.js'
 import type { Vaporisation } from './terms.js'
 

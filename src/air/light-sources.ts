@@ -1,5 +1,5 @@
 import { InputError } from '../quantity/errors.js'
-import type { PhotonYield } from '../quantity/generated/photon-yield.js'
+import type { PhotonYield } from '../quantity/generated/kinds.js'
 
 /** What is needed to convert the light of a source. */
 export interface LightSource {

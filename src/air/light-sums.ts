@@ -1,9 +1,6 @@
 import { InputError } from '../quantity/errors.js'
-import type { Duration } from '../quantity/generated/duration.js'
-import type { DailyLightIntegral } from '../quantity/generated/light-integral.js'
-import type { RadiationSum } from '../quantity/generated/radiation-sum.js'
-import { numberIn } from '../quantity/guard.js'
-import { requireObject } from '../quantity/require-object.js'
+import type { DailyLightIntegral, Duration, RadiationSum } from '../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
 import { MAX_GAP } from './domains.js'
 import type { BridgedGap } from './terms.js'
 

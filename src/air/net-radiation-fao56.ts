@@ -1,7 +1,6 @@
-import type { DailyNetRadiation, DailyRadiation } from '../quantity/generated/daily-radiation.js'
-import { numberIn } from '../quantity/guard.js'
+import type { DailyNetRadiation, DailyRadiation } from '../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../quantity/guard.js'
 import { notAbove } from '../quantity/not-above.js'
-import { optionsOf } from '../quantity/options-of.js'
 import type { DayTemperatures } from './actual-vapour-pressure-fao56.js'
 import {
   ACTUAL_VAPOUR,

@@ -1,7 +1,5 @@
-import type { HourlyNetRadiation, HourlyRadiation, HourlySoilHeat } from '../quantity/generated/hourly-radiation.js'
-import type { Temperature } from '../quantity/generated/temperature.js'
-import { numberIn } from '../quantity/guard.js'
-import { optionsOf } from '../quantity/options-of.js'
+import type { HourlyNetRadiation, HourlyRadiation, HourlySoilHeat, Temperature } from '../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../quantity/guard.js'
 import {
   ACTUAL_VAPOUR,
   AIR_TEMPERATURE,

@@ -1,11 +1,12 @@
-import type { Illuminance } from '../quantity/generated/illuminance.js'
-import type { Irradiance } from '../quantity/generated/irradiance.js'
-import type { PhotonFluxDensity } from '../quantity/generated/photon-flux.js'
-import type { PhotonYield } from '../quantity/generated/photon-yield.js'
-import type { Power } from '../quantity/generated/power.js'
-import type { Share } from '../quantity/generated/share.js'
-import { numberIn } from '../quantity/guard.js'
-import { optionsOf } from '../quantity/options-of.js'
+import type {
+  Illuminance,
+  Irradiance,
+  PhotonFluxDensity,
+  PhotonYield,
+  Power,
+  Share,
+} from '../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../quantity/guard.js'
 import { ILLUMINANCE, IRRADIANCE, LAMP_POWER, LIT_AREA, PHOTON_FLUX, PHOTON_YIELD, SHARE_ON_CANOPY } from './domains.js'
 import { lightSource } from './light-sources.js'
 import type { CanopyPhotons, KnownSource, LitArea, PhotonsPerJoule } from './terms.js'

@@ -1,8 +1,5 @@
-import type { PhotonYield } from '../quantity/generated/photon-yield.js'
-import type { Share } from '../quantity/generated/share.js'
-import type { Wavelength } from '../quantity/generated/wavelength.js'
-import { numberIn } from '../quantity/guard.js'
-import { optionsOf } from '../quantity/options-of.js'
+import type { PhotonYield, Share, Wavelength } from '../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../quantity/guard.js'
 import { PAR_SHARE, PHOTON_YIELD, WAVELENGTH } from './domains.js'
 
 /** Photons of a joule at a wavelength in nm: 1 / (h c N_A), in µmol/(J nm), from the exact constants of the SI: 1e-9 / (6.62607015e-34 × 299792458 × 6.02214076e23) / 1e-6. */

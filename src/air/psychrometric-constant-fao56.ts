@@ -1,5 +1,4 @@
-import type { Pressure } from '../quantity/generated/pressure.js'
-import type { VapourPressureSlope } from '../quantity/generated/psychrometrics.js'
+import type { Pressure, VapourPressureSlope } from '../quantity/generated/kinds.js'
 import { numberIn } from '../quantity/guard.js'
 import { AIR_PRESSURE } from './domains.js'
 

@@ -1,5 +1,4 @@
-import type { VapourPressure } from '../quantity/generated/pressure.js'
-import type { Temperature } from '../quantity/generated/temperature.js'
+import type { Temperature, VapourPressure } from '../quantity/generated/kinds.js'
 import { numberIn } from '../quantity/guard.js'
 import type { Validity } from '../quantity/validity.js'
 import { AIR_TEMPERATURE } from './domains.js'

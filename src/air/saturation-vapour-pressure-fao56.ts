@@ -1,6 +1,4 @@
-import type { VapourPressure } from '../quantity/generated/pressure.js'
-import type { VapourPressureSlope } from '../quantity/generated/psychrometrics.js'
-import type { Temperature } from '../quantity/generated/temperature.js'
+import type { Temperature, VapourPressure, VapourPressureSlope } from '../quantity/generated/kinds.js'
 import { numberIn } from '../quantity/guard.js'
 import { AIR_TEMPERATURE, SOME_VAPOUR } from './domains.js'
 

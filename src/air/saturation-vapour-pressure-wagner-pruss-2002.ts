@@ -1,5 +1,4 @@
-import type { VapourPressure } from '../quantity/generated/pressure.js'
-import type { Temperature } from '../quantity/generated/temperature.js'
+import type { Temperature, VapourPressure } from '../quantity/generated/kinds.js'
 import { numberIn } from '../quantity/guard.js'
 import { WATER_TEMPERATURE } from './domains.js'
 

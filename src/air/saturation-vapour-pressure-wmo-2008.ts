@@ -1,5 +1,4 @@
-import type { VapourPressure } from '../quantity/generated/pressure.js'
-import type { Temperature } from '../quantity/generated/temperature.js'
+import type { Temperature, VapourPressure } from '../quantity/generated/kinds.js'
 import { numberIn } from '../quantity/guard.js'
 import { TEMPERATURE_OVER_WATER_WMO } from './domains.js'
 

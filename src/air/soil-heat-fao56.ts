@@ -1,9 +1,5 @@
-import type { DailySoilHeat } from '../quantity/generated/daily-radiation.js'
-import type { Duration } from '../quantity/generated/duration.js'
-import type { Length } from '../quantity/generated/length.js'
-import type { Temperature, TemperatureChange } from '../quantity/generated/temperature.js'
-import { numberIn } from '../quantity/guard.js'
-import { optionsOf } from '../quantity/options-of.js'
+import type { DailySoilHeat, Duration, Length, Temperature, TemperatureChange } from '../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../quantity/guard.js'
 import {
   HEAT_CAPACITY,
   MONTH_TEMPERATURE,

@@ -1,9 +1,6 @@
 import type { DayOfYear } from '../quantity/calendar.js'
-import type { DailyRadiation } from '../quantity/generated/daily-radiation.js'
-import type { Duration } from '../quantity/generated/duration.js'
-import type { Latitude } from '../quantity/generated/position.js'
-import { numberIn, wholeNumberIn } from '../quantity/guard.js'
-import { optionsOf } from '../quantity/options-of.js'
+import type { DailyRadiation, Duration, Latitude } from '../quantity/generated/kinds.js'
+import { numberIn, optionsOf, wholeNumberIn } from '../quantity/guard.js'
 import { SITE_LATITUDE, YEAR_DAY } from './domains.js'
 
 /** Solar constant, MJ m⁻² min⁻¹. */

@@ -1,8 +1,5 @@
-import type { Duration } from '../quantity/generated/duration.js'
-import type { HourlyRadiation } from '../quantity/generated/hourly-radiation.js'
-import type { Longitude } from '../quantity/generated/position.js'
-import { numberIn, wholeNumberIn } from '../quantity/guard.js'
-import { optionsOf } from '../quantity/options-of.js'
+import type { Duration, HourlyRadiation, Longitude } from '../quantity/generated/kinds.js'
+import { numberIn, optionsOf, wholeNumberIn } from '../quantity/guard.js'
 import { CLOCK_TIME, PERIOD_LENGTH, SITE_LONGITUDE, YEAR_DAY } from './domains.js'
 import type { SolarDay, SolarGeometry } from './solar-geometry-fao56.js'
 

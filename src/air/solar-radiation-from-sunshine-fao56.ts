@@ -1,8 +1,6 @@
 import { InputError } from '../quantity/errors.js'
-import type { DailyRadiation } from '../quantity/generated/daily-radiation.js'
-import type { Duration } from '../quantity/generated/duration.js'
-import { numberIn } from '../quantity/guard.js'
-import { optionsOf } from '../quantity/options-of.js'
+import type { DailyRadiation, Duration } from '../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../quantity/guard.js'
 import { ANGSTROM_OVERCAST, ANGSTROM_SUNSHINE, OUTSIDE_RADIATION, SOME_DAY_LENGTH, SUNSHINE } from './domains.js'
 import type { Extraterrestrial } from './terms.js'
 

@@ -1,13 +1,17 @@
-import type { Area } from '../quantity/generated/area.js'
-import type { DailyRadiation } from '../quantity/generated/daily-radiation.js'
-import type { Duration } from '../quantity/generated/duration.js'
-import type { Elevation } from '../quantity/generated/elevation.js'
-import type { LatentHeat } from '../quantity/generated/latent-heat.js'
-import type { PhotonFluxDensity } from '../quantity/generated/photon-flux.js'
-import type { PhotonYield } from '../quantity/generated/photon-yield.js'
-import type { Pressure, VapourPressure } from '../quantity/generated/pressure.js'
-import type { RelativeHumidity, Share } from '../quantity/generated/share.js'
-import type { Temperature } from '../quantity/generated/temperature.js'
+import type {
+  Area,
+  DailyRadiation,
+  Duration,
+  Elevation,
+  LatentHeat,
+  PhotonFluxDensity,
+  PhotonYield,
+  Pressure,
+  RelativeHumidity,
+  Share,
+  Temperature,
+  VapourPressure,
+} from '../quantity/generated/kinds.js'
 import type { LightSourceName } from './light-sources.js'
 
 /** Terms of air and radiation that several inputs are composed of; their domains stand once, in `domains.ts`. */

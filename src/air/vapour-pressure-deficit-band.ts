@@ -1,4 +1,4 @@
-import type { VapourPressureDeficit } from '../quantity/generated/pressure.js'
+import type { VapourPressureDeficit } from '../quantity/generated/kinds.js'
 import { numberIn } from '../quantity/guard.js'
 import { VAPOUR_PRESSURE_DEFICIT } from './domains.js'
 

@@ -1,8 +1,7 @@
 import { rootBetween } from '../numerics/root.js'
 import { InputError } from '../quantity/errors.js'
-import type { Temperature } from '../quantity/generated/temperature.js'
-import { numberIn } from '../quantity/guard.js'
-import { requireObject } from '../quantity/require-object.js'
+import type { Temperature } from '../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
 import { AIR_PRESSURE } from './domains.js'
 import { type AirHumidity, vapourPressureOfHumidity } from './humidity-of-air.js'
 import {

@@ -1,7 +1,5 @@
-import type { Length } from '../quantity/generated/length.js'
-import type { WindSpeed } from '../quantity/generated/wind.js'
-import { numberIn } from '../quantity/guard.js'
-import { optionsOf } from '../quantity/options-of.js'
+import type { Length, WindSpeed } from '../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../quantity/guard.js'
 import { ANEMOMETER_HEIGHT, WIND_SPEED } from './domains.js'
 
 /** A wind speed with the height at which it was measured over grass. */

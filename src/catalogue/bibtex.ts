@@ -1,4 +1,4 @@
-import { requireList } from '../quantity/require-list.js'
+import { requireList } from '../quantity/guard.js'
 import type { CitedWork, Person } from './work.js'
 
 /**

@@ -1,4 +1,4 @@
-import { requireList } from '../quantity/require-list.js'
+import { requireList } from '../quantity/guard.js'
 import type { CitedWork, Person } from './work.js'
 
 /** A name of CSL-JSON: a person, or an institution as a literal. */

@@ -1,6 +1,6 @@
 import type { ProbeCalibration } from '../probe/calibration.js'
 import { valueAt } from '../probe/calibration-curve.js'
-import { requireObject } from '../quantity/require-object.js'
+import { requireObject } from '../quantity/guard.js'
 import type { PanelSeries } from './panel-chart.js'
 import { drawPanels } from './panels.js'
 import { heightFor, WIDTH } from './size.js'

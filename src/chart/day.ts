@@ -1,6 +1,6 @@
 import { InputError } from '../quantity/errors.js'
-import type { WaterContent } from '../quantity/generated/water-content.js'
-import { requireObject } from '../quantity/require-object.js'
+import type { WaterContent } from '../quantity/generated/kinds.js'
+import { requireObject } from '../quantity/guard.js'
 import { lineOf } from './line-of.js'
 import type { Panel } from './panel-chart.js'
 import { drawPanels } from './panels.js'

@@ -1,6 +1,6 @@
 import { InputError } from '../quantity/errors.js'
-import type { WaterContent } from '../quantity/generated/water-content.js'
-import { requireObject } from '../quantity/require-object.js'
+import type { WaterContent } from '../quantity/generated/kinds.js'
+import { requireObject } from '../quantity/guard.js'
 import { type DryDownLine, type TimeToRefill, timeToRefill } from '../record/dry-down.js'
 import { explainRecordReason } from '../record/explain-record-finding.js'
 import { type ExponentialDryDown, timeToRefillExponential } from '../record/exponential-dry-down.js'

@@ -1,7 +1,7 @@
 import type { DayPlan } from '../irrigation/plan/day-plan.js'
 import type { DayPlanRequest } from '../irrigation/plan/plan-request.js'
 import { InputError } from '../quantity/errors.js'
-import { requireObject } from '../quantity/require-object.js'
+import { requireObject } from '../quantity/guard.js'
 import { lineOf } from './line-of.js'
 import type { PanelSeries } from './panel-chart.js'
 import { drawPanels } from './panels.js'

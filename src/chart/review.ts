@@ -1,5 +1,5 @@
 import { InputError } from '../quantity/errors.js'
-import { requireObject } from '../quantity/require-object.js'
+import { requireObject } from '../quantity/guard.js'
 import type { ZoneDay } from '../zone/zone-day.js'
 import { lineOf } from './line-of.js'
 import type { Panel, PanelSpan } from './panel-chart.js'

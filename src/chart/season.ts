@@ -1,6 +1,6 @@
 import { InputError } from '../quantity/errors.js'
 import { maxOf, minOf } from '../quantity/extremes.js'
-import { requireObject } from '../quantity/require-object.js'
+import { requireObject } from '../quantity/guard.js'
 import type { Known } from '../zone/known.js'
 import type { ZoneDay } from '../zone/zone-day.js'
 import type { Panel, PanelSeries } from './panel-chart.js'

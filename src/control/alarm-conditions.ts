@@ -1,7 +1,6 @@
 import type { Domain } from '../quantity/domain.js'
-import type { Duration } from '../quantity/generated/duration.js'
-import { numberIn } from '../quantity/guard.js'
-import { requireObject } from '../quantity/require-object.js'
+import type { Duration } from '../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
 import type { TimeUntilLevel } from '../record/forecast/time-until-level.js'
 import type { Cause, CauseCode, Diagnosis } from './diagnosis/cause.js'
 

@@ -1,8 +1,7 @@
 import type { Domain } from '../quantity/domain.js'
-import type { Duration } from '../quantity/generated/duration.js'
-import { numberIn } from '../quantity/guard.js'
+import type { Duration } from '../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
 import { oneOf } from '../quantity/one-of.js'
-import { requireObject } from '../quantity/require-object.js'
 import type { Reducer } from '../record/reducer.js'
 import { isMoment } from './moment.js'
 

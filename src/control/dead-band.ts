@@ -1,8 +1,7 @@
 import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
-import type { WaterContent } from '../quantity/generated/water-content.js'
-import { numberIn } from '../quantity/guard.js'
-import { requireObject } from '../quantity/require-object.js'
+import type { WaterContent } from '../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
 import type { Reducer } from '../record/reducer.js'
 
 const LOWER: Domain = {

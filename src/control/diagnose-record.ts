@@ -1,6 +1,5 @@
 import { InputError } from '../quantity/errors.js'
-import { requireList } from '../quantity/require-list.js'
-import { requireObject } from '../quantity/require-object.js'
+import { requireList, requireObject } from '../quantity/guard.js'
 import { runReducer } from '../record/reducer.js'
 import type { Cause, Diagnosis } from './diagnosis/cause.js'
 import type { WatchZoneInput } from './diagnosis/input.js'

@@ -1,6 +1,6 @@
 import { InputError } from '../quantity/errors.js'
 import type { Finding } from '../quantity/finding.js'
-import { requireObject } from '../quantity/require-object.js'
+import { requireObject } from '../quantity/guard.js'
 import type { RefusalCode, WateringRefusal } from './check/refusal.js'
 
 const WORDS: { readonly [Code in RefusalCode]: string } = {

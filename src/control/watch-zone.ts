@@ -1,4 +1,4 @@
-import { requireObject } from '../quantity/require-object.js'
+import { requireObject } from '../quantity/guard.js'
 import type { Reducer } from '../record/reducer.js'
 import { advanced } from './diagnosis/advance.js'
 import type { Diagnosis } from './diagnosis/cause.js'

@@ -1,16 +1,22 @@
 import type { SiteElevation } from '../air/terms.js'
-import type { DailyNetRadiation, DailySoilHeat } from '../quantity/generated/daily-radiation.js'
-import type { SolutionEC } from '../quantity/generated/electrical-conductivity.js'
-import type { CropET, ReferenceET } from '../quantity/generated/evapotranspiration.js'
-import type { Length } from '../quantity/generated/length.js'
-import type { CropCoefficient, LeafAreaIndex } from '../quantity/generated/plant.js'
-import type { Pressure, VapourPressureDeficit } from '../quantity/generated/pressure.js'
-import type { VapourPressureSlope } from '../quantity/generated/psychrometrics.js'
-import type { GroundFraction } from '../quantity/generated/share.js'
-import type { Temperature } from '../quantity/generated/temperature.js'
-import type { WaterContent } from '../quantity/generated/water-content.js'
-import type { WaterDepth } from '../quantity/generated/water-depth.js'
-import type { WindSpeed } from '../quantity/generated/wind.js'
+import type {
+  CropCoefficient,
+  CropET,
+  DailyNetRadiation,
+  DailySoilHeat,
+  GroundFraction,
+  LeafAreaIndex,
+  Length,
+  Pressure,
+  ReferenceET,
+  SolutionEC,
+  Temperature,
+  VapourPressureDeficit,
+  VapourPressureSlope,
+  WaterContent,
+  WaterDepth,
+  WindSpeed,
+} from '../quantity/generated/kinds.js'
 
 /** Terms of demand that several inputs are composed of; their domains stand once, in `domains.ts`. */
 

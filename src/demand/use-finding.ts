@@ -1,6 +1,6 @@
 import { InputError } from '../quantity/errors.js'
 import type { Finding } from '../quantity/finding.js'
-import { requireObject } from '../quantity/require-object.js'
+import { requireObject } from '../quantity/guard.js'
 
 /** What is doubtful in a use that was computed or fitted, without words; `explainUseFinding` has them. */
 export interface UseFinding {

@@ -1,14 +1,17 @@
-import type { CellConstant } from '../quantity/generated/cell-constant.js'
-import type { Conductance } from '../quantity/generated/conductance.js'
-import type { BulkDensity } from '../quantity/generated/density.js'
-import type { DissolvedSolids } from '../quantity/generated/dissolved-solids.js'
-import type { BulkEC, PoreWaterEC } from '../quantity/generated/electrical-conductivity.js'
-import type { Frequency } from '../quantity/generated/frequency.js'
-import type { Length } from '../quantity/generated/length.js'
-import type { Permittivity } from '../quantity/generated/permittivity.js'
-import type { MassFraction, Porosity } from '../quantity/generated/share.js'
-import type { WaterContent } from '../quantity/generated/water-content.js'
-
+import type {
+  BulkDensity,
+  BulkEC,
+  CellConstant,
+  Conductance,
+  DissolvedSolids,
+  Frequency,
+  Length,
+  MassFraction,
+  Permittivity,
+  PoreWaterEC,
+  Porosity,
+  WaterContent,
+} from '../quantity/generated/kinds.js'
 /** What a sensor shows. */
 export interface ApparentPermittivity {
   /** Apparent relative permittivity. Unit: 1. Range: [1, 90]. */

@@ -1,7 +1,7 @@
 import type { ConductiveModel } from '../medium/curves/retention-model.js'
 import { integrate } from '../numerics/quadrature.js'
 import { ConvergenceError } from '../quantity/errors.js'
-import type { SuctionHead } from '../quantity/generated/suction.js'
+import type { SuctionHead } from '../quantity/generated/kinds.js'
 
 /** Steps of ten in suction: pieces in which a conductivity changes by a moderate factor. */
 const DECADES = 12

@@ -1,7 +1,4 @@
-import type { Duration } from '../quantity/generated/duration.js'
-import type { Volume } from '../quantity/generated/volume.js'
-import type { WaterContent } from '../quantity/generated/water-content.js'
-
+import type { Duration, Volume, WaterContent } from '../quantity/generated/kinds.js'
 /**
  * Water in one container between two moments. Every model of flow in a container has this shape, from the storage model
  * `waterStore` to the simulation `containerFlowRichards1931`, so that plans and forecasts do not depend on which one stands behind them.

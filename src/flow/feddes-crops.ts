@@ -1,5 +1,5 @@
 import type { SourcedRow } from '../medium/tables/sourced-row.js'
-import type { SuctionHead } from '../quantity/generated/suction.js'
+import type { SuctionHead } from '../quantity/generated/kinds.js'
 import type { FeddesLimits } from './feddes-factor.js'
 
 /** The limits of uptake of a crop in field soil. */

@@ -1,6 +1,4 @@
-import type { CropET } from '../quantity/generated/evapotranspiration.js'
-import type { SuctionHead } from '../quantity/generated/suction.js'
-
+import type { CropET, SuctionHead } from '../quantity/generated/kinds.js'
 /** Suctions between which roots take up water, after Feddes and co-workers (1978): the h1 to h4 of the paper without their sign. */
 export interface FeddesLimits {
   /** Wetter than this the roots take up nothing, for lack of air. Unit: cm. Range: [0, ∞). */

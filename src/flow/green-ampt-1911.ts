@@ -1,9 +1,7 @@
 import { inverseLogExcess, logExcess } from '../numerics/log-excess.js'
 import { InputError } from '../quantity/errors.js'
-import type { Duration } from '../quantity/generated/duration.js'
-import type { WaterDepth } from '../quantity/generated/water-depth.js'
-import { numberIn } from '../quantity/guard.js'
-import { requireObject } from '../quantity/require-object.js'
+import type { Duration, WaterDepth } from '../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
 import { INFILTRATED, TIME_OF_FRONT } from './domains.js'
 import { checkFront, type Infiltration, infiltrationOf, type PondedFront } from './wetting-front.js'
 

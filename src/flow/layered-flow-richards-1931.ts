@@ -1,4 +1,4 @@
-import { requireObject } from '../quantity/require-object.js'
+import { requireObject } from '../quantity/guard.js'
 import { type RichardsLayers, richardsColumn } from './richards-column.js'
 import { type RichardsFlow, richardsFlow } from './richards-flow.js'
 

@@ -1,11 +1,7 @@
 import { rootBetween } from '../numerics/root.js'
 import { InputError } from '../quantity/errors.js'
-import type { WaterFlux } from '../quantity/generated/evapotranspiration-hourly.js'
-import type { HydraulicConductivity } from '../quantity/generated/hydraulic-conductivity.js'
-import type { InverseSuction } from '../quantity/generated/inverse-suction.js'
-import type { Length } from '../quantity/generated/length.js'
-import { numberIn } from '../quantity/guard.js'
-import { requireObject } from '../quantity/require-object.js'
+import type { HydraulicConductivity, InverseSuction, Length, WaterFlux } from '../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
 import {
   ALPHA,
   DEPTH_OF_TABLE,

@@ -1,11 +1,7 @@
 import { inverseLogExcess, logExcess } from '../numerics/log-excess.js'
 import { ELAPSED } from '../quantity/domains.js'
-import type { Duration } from '../quantity/generated/duration.js'
-import type { ApplicationRate } from '../quantity/generated/evapotranspiration-hourly.js'
-import type { Length } from '../quantity/generated/length.js'
-import type { WaterDepth } from '../quantity/generated/water-depth.js'
-import { numberIn } from '../quantity/guard.js'
-import { requireObject } from '../quantity/require-object.js'
+import type { ApplicationRate, Duration, Length, WaterDepth } from '../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
 import { APPLICATION_RATE } from './domains.js'
 import { checkFront, type Infiltration, infiltrationOf, type WettingFront } from './wetting-front.js'
 

@@ -1,10 +1,6 @@
 import { ELAPSED } from '../quantity/domains.js'
-import type { Duration } from '../quantity/generated/duration.js'
-import type { HydraulicConductivity } from '../quantity/generated/hydraulic-conductivity.js'
-import type { Sorptivity } from '../quantity/generated/sorptivity.js'
-import type { WaterDepth } from '../quantity/generated/water-depth.js'
-import { numberIn } from '../quantity/guard.js'
-import { requireObject } from '../quantity/require-object.js'
+import type { Duration, HydraulicConductivity, Sorptivity, WaterDepth } from '../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
 import { GRAVITY_TERM, SORPTIVITY_OF_SURFACE } from './domains.js'
 
 /** A dry medium whose surface has water, and for how long. */

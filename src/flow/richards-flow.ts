@@ -1,13 +1,17 @@
 import { rootBetween } from '../numerics/root.js'
-import type { Domain } from '../quantity/domain.js'
+import { type Domain, domainWith } from '../quantity/domain.js'
 import { WATER_CONTENT, WATER_GIVEN, WATER_USE } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
-import type { DrainEC, PoreWaterEC, SolutionEC } from '../quantity/generated/electrical-conductivity.js'
-import type { Length } from '../quantity/generated/length.js'
-import type { PressureHead } from '../quantity/generated/pressure-head.js'
-import type { SuctionHead } from '../quantity/generated/suction.js'
-import type { Volume } from '../quantity/generated/volume.js'
-import type { WaterContent } from '../quantity/generated/water-content.js'
+import type {
+  DrainEC,
+  Length,
+  PoreWaterEC,
+  PressureHead,
+  SolutionEC,
+  SuctionHead,
+  Volume,
+  WaterContent,
+} from '../quantity/generated/kinds.js'
 import { numberIn } from '../quantity/guard.js'
 import { oneOf } from '../quantity/one-of.js'
 import { follow, forget } from './column/history.js'
@@ -146,7 +150,11 @@ export function richardsFlow(column: RichardsColumn): RichardsFlow {
       forgetAll(false)
       const atRest = (bottom: number) => mean(heights.map((height) => bottom + height))
       const underWater = -heights[nodes - 1]!
-      numberIn(waterContent, { ...WATER_CONTENT, min: atRest(DRIEST)[0], max: atRest(underWater)[0] }, 'waterContent')
+      numberIn(
+        waterContent,
+        domainWith(WATER_CONTENT, { min: atRest(DRIEST)[0], max: atRest(underWater)[0] }),
+        'waterContent',
+      )
       const bottom = rootBetween(
         (bottom) => {
           const [held, slope] = atRest(bottom)

@@ -30,11 +30,17 @@ export function sinkOf(grid: ColumnGrid, roots: RootsInContainer | undefined): (
   const { h1, h2, h4 } = roots.limits
   return (demand) => {
     if (demand === 0) return undefined
-    const fromLower = lower.map((part) => (part / sum) * demand)
-    const fromUpper = upper.map((part) => (part / sum) * demand)
+    const most = new Float64Array(heights.length)
+    const [fromLower, fromUpper] = [lower.slice(), upper.slice()]
+    for (let e = 0; e < lengths.length; e++) {
+      fromLower[e]! *= demand / sum
+      fromUpper[e]! *= demand / sum
+      most[e]! += fromLower[e]!
+      most[e + 1]! += fromUpper[e]!
+    }
     // cm³/s over the surface as mm/d, in which the limits count.
     const h3 = feddesDryStart(roots.limits, (demand / grid.surface) * 864000)
-    return { fromLower, fromUpper, h1, h2, h3, h4 }
+    return { fromLower, fromUpper, most, h1, h2, h3, h4 }
   }
 }
 

@@ -1,3 +1,4 @@
+import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { PressureHead } from '../quantity/generated/pressure-head.js'
 import type { Volume } from '../quantity/generated/volume.js'
@@ -39,8 +40,8 @@ export function momentOf(state: RichardsState, equations: ColumnEquations, salte
   for (const [name, list] of Object.entries({ pressureHeads, water, ...(salted ? { salt } : {}) }))
     if (!Array.isArray(list) || list.length !== nodes)
       throw new InputError('state', `has not one number of \`${name}\` for each node`, 'begin with `start`')
-  const suctions = Float64Array.from(pressureHeads, (head) => -numberIn(head, STATE_HEAD, 'pressureHeads'))
-  const held = Float64Array.from(water, (volume) => numberIn(volume, STATE_WATER, 'water') * 1000)
+  const suctions = numbersOf(pressureHeads, STATE_HEAD, 'pressureHeads', -1)
+  const held = numbersOf(water, STATE_WATER, 'water', 1000)
   recallCurves(state, equations)
   equations.store(suctions)
   const standing = equations.standing(suctions)
@@ -53,10 +54,15 @@ export function momentOf(state: RichardsState, equations: ColumnEquations, salte
   return {
     suctions,
     held,
-    salt: salted
-      ? Float64Array.from(salt as readonly number[], (amount) => numberIn(amount, STATE_SALT, 'salt') * 1000)
-      : undefined,
+    salt: salted ? numbersOf(salt as readonly number[], STATE_SALT, 'salt', 1000) : undefined,
   }
+}
+
+/** Numbers of a list, each looked at, in another unit. */
+function numbersOf(list: readonly number[], domain: Domain, argument: string, scale: number): Float64Array {
+  const numbers = new Float64Array(list.length)
+  for (let i = 0; i < numbers.length; i++) numbers[i] = scale * numberIn(list[i]!, domain, argument)
+  return numbers
 }
 
 /** Takes up on which curves the media are, where they drain and wet on different ones. */
@@ -77,14 +83,19 @@ function recallCurves({ curves, turns }: RichardsState, { points, grid }: Column
 
 /** The moment as plain numbers. */
 export function stateOf({ suctions, held, salt }: Moment, { points, grid }: ColumnEquations): RichardsState {
-  const listed = (values: Float64Array, scale: number) => Array.from(values, (value) => value / scale)
   return {
-    // Zero without a sign, which JSON does not keep.
-    pressureHeads: Array.from(suctions, (suction) => 0 - suction) as PressureHead[],
+    pressureHeads: listed(suctions, -1) as PressureHead[],
     water: listed(held, 1000) as Volume[],
     ...(salt === undefined ? {} : { salt: listed(salt, 1000) }),
     ...(points.history === undefined ? {} : remembered(points.history, grid)),
   }
+}
+
+/** The numbers in another unit, as a list; zero without a sign, which JSON does not keep. */
+function listed(values: Float64Array, scale: number): number[] {
+  const list: number[] = []
+  for (let i = 0; i < values.length; i++) list.push(0 + values[i]! / scale)
+  return list
 }
 
 /** What a cell holds when its media are full. */

@@ -1,11 +1,8 @@
 import type { ConductiveModel } from '../medium/curves/retention-model.js'
 import { SUCTION } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
-import type { SoilWaterDiffusivity } from '../quantity/generated/diffusivity.js'
-import type { HydraulicConductivity } from '../quantity/generated/hydraulic-conductivity.js'
-import type { SuctionHead } from '../quantity/generated/suction.js'
-import { numberIn } from '../quantity/guard.js'
-import { requireObject } from '../quantity/require-object.js'
+import type { HydraulicConductivity, SoilWaterDiffusivity, SuctionHead } from '../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
 import { SATURATED_CONDUCTIVITY } from './domains.js'
 
 /** A medium at a suction. */

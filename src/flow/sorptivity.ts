@@ -1,15 +1,17 @@
 import type { ConductiveModel } from '../medium/curves/retention-model.js'
 import { integrate } from '../numerics/quadrature.js'
 import { followPair } from '../numerics/runge-kutta.js'
+import { domainWith } from '../quantity/domain.js'
 import { SUCTION } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
-import type { SoilWaterDiffusivity } from '../quantity/generated/diffusivity.js'
-import type { HydraulicConductivity } from '../quantity/generated/hydraulic-conductivity.js'
-import type { Sorptivity } from '../quantity/generated/sorptivity.js'
-import type { SuctionHead } from '../quantity/generated/suction.js'
-import type { WaterContentChange } from '../quantity/generated/water-content.js'
-import { numberIn } from '../quantity/guard.js'
-import { requireObject } from '../quantity/require-object.js'
+import type {
+  HydraulicConductivity,
+  SoilWaterDiffusivity,
+  Sorptivity,
+  SuctionHead,
+  WaterContentChange,
+} from '../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
 import { DIFFUSIVITY_OF_MEDIUM, SATURATED_CONDUCTIVITY, SURFACE_RISE } from './domains.js'
 
 /** A dry medium whose surface is wetted. */
@@ -166,10 +168,10 @@ function weightedSorptivity(medium: ConductiveModel, from: number, to: number): 
 function checkWetting(wetting: WettedMedium) {
   const from = numberIn(
     wetting.surfaceSuction ?? 0,
-    { ...SUCTION, quantity: 'suction at the surface' },
+    domainWith(SUCTION, { quantity: 'suction at the surface' }),
     'surfaceSuction',
   )
-  const to = numberIn(wetting.initialSuction, { ...SUCTION, quantity: 'initial suction' }, 'initialSuction')
+  const to = numberIn(wetting.initialSuction, domainWith(SUCTION, { quantity: 'initial suction' }), 'initialSuction')
   if (from > to) throw new InputError('surfaceSuction', 'the surface is drier than the medium', 'only wetting is meant')
   return {
     medium: wetting.medium,

@@ -1,16 +1,18 @@
 import { waterContentOf } from '../medium/curves/curve-limits.js'
 import { type GardnerParameters, gardner1958 } from '../medium/curves/gardner-1958.js'
 import { BOTTOM_SUCTION } from '../medium/domains.js'
+import { domainWith } from '../quantity/domain.js'
 import { ELAPSED } from '../quantity/domains.js'
 import { ConvergenceError, InputError } from '../quantity/errors.js'
-import type { Duration } from '../quantity/generated/duration.js'
-import type { WaterFlux } from '../quantity/generated/evapotranspiration-hourly.js'
-import type { HydraulicConductivity } from '../quantity/generated/hydraulic-conductivity.js'
-import type { Length } from '../quantity/generated/length.js'
-import type { SuctionHead } from '../quantity/generated/suction.js'
-import type { WaterContent } from '../quantity/generated/water-content.js'
-import { numberIn } from '../quantity/guard.js'
-import { requireObject } from '../quantity/require-object.js'
+import type {
+  Duration,
+  HydraulicConductivity,
+  Length,
+  SuctionHead,
+  WaterContent,
+  WaterFlux,
+} from '../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
 import { COLUMN_HEIGHT, DOWNWARD_FLUX, HEIGHT, SATURATED_CONDUCTIVITY } from './domains.js'
 import { type Bounded, type ExponentialColumn, steadyConductivity, steadyRounding } from './exponential-profile.js'
 import { conductivityByImages } from './srivastava-yeh-early.js'
@@ -118,7 +120,7 @@ function boundedConductivity(column: ExponentialColumn, height: number, time: nu
 
 /** A flux over the saturated conductivity, if the column neither runs full nor is asked for more than it can lift. */
 function checkFlux(name: string, flux: WaterFlux, conductivity: number, bottom: number, top: number): number {
-  const share = numberIn(flux, { ...DOWNWARD_FLUX, quantity: name }) / 10 / conductivity
+  const share = numberIn(flux, domainWith(DOWNWARD_FLUX, { quantity: name })) / 10 / conductivity
   if (share > 1) throw new InputError(name, 'it is above the saturated conductivity', 'the medium would run full')
   if (share < 0 && !(steadyConductivity(share, bottom, top) > 0))
     throw new InputError(

@@ -1,12 +1,13 @@
 import { BOTTOM_SUCTION } from '../medium/domains.js'
 import { InputError } from '../quantity/errors.js'
-import type { WaterFlux } from '../quantity/generated/evapotranspiration-hourly.js'
-import type { HydraulicConductivity } from '../quantity/generated/hydraulic-conductivity.js'
-import type { InverseSuction } from '../quantity/generated/inverse-suction.js'
-import type { Length } from '../quantity/generated/length.js'
-import type { SuctionHead } from '../quantity/generated/suction.js'
-import { numberIn } from '../quantity/guard.js'
-import { requireObject } from '../quantity/require-object.js'
+import type {
+  HydraulicConductivity,
+  InverseSuction,
+  Length,
+  SuctionHead,
+  WaterFlux,
+} from '../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
 import { ALPHA, DOWNWARD_FLUX, HEIGHT, SATURATED_CONDUCTIVITY } from './domains.js'
 import { steadyConductivity } from './exponential-profile.js'
 

@@ -1,10 +1,8 @@
+import { domainWith } from '../quantity/domain.js'
 import { SUCTION } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
-import type { CropET } from '../quantity/generated/evapotranspiration.js'
-import type { Share } from '../quantity/generated/share.js'
-import type { SuctionHead } from '../quantity/generated/suction.js'
-import { numberIn } from '../quantity/guard.js'
-import { requireObject } from '../quantity/require-object.js'
+import type { CropET, Share, SuctionHead } from '../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
 import { DEMAND_RATE, HIGH_DEMAND, WILTING_SUCTION } from './domains.js'
 import { type FeddesLimits, feddesDryStart, feddesFactor } from './feddes-factor.js'
 
@@ -73,9 +71,9 @@ export function uptakeFeddes1978(roots: RootsAtSuction): RootUptake {
 export function checkFeddesLimits(limits: FeddesLimits): void {
   const { h1, h2, h3HighDemand, h3LowDemand, h4, highDemand, lowDemand } = limits
   for (const [quantity, value] of Object.entries({ h1, h2, h3HighDemand, h3LowDemand }))
-    numberIn(value, { ...SUCTION, quantity })
+    numberIn(value, domainWith(SUCTION, { quantity }))
   numberIn(h4, WILTING_SUCTION)
-  numberIn(lowDemand, { ...DEMAND_RATE, quantity: 'low demand' })
+  numberIn(lowDemand, domainWith(DEMAND_RATE, { quantity: 'low demand' }))
   numberIn(highDemand, HIGH_DEMAND)
   if (!(h1 <= h2 && h2 <= h3HighDemand && h3HighDemand <= h3LowDemand && h3LowDemand < h4))
     throw new InputError(

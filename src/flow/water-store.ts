@@ -1,11 +1,7 @@
 import { CAPACITY, SUBSTRATE, WATER_GIVEN, WATER_USE } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
-import type { Duration } from '../quantity/generated/duration.js'
-import type { Share } from '../quantity/generated/share.js'
-import type { Volume } from '../quantity/generated/volume.js'
-import type { WaterContent } from '../quantity/generated/water-content.js'
-import { numberIn } from '../quantity/guard.js'
-import { requireObject } from '../quantity/require-object.js'
+import type { Duration, Share, Volume, WaterContent } from '../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
 import type { ContainerFlow } from './container-flow.js'
 import { BYPASS, DRAIN_LAG, MIN_WATER_CONTENT, STEP } from './domains.js'
 

@@ -1,9 +1,11 @@
-import type { ApplicationRate } from '../quantity/generated/evapotranspiration-hourly.js'
-import type { HydraulicConductivity } from '../quantity/generated/hydraulic-conductivity.js'
-import type { Length } from '../quantity/generated/length.js'
-import type { SuctionHead } from '../quantity/generated/suction.js'
-import type { WaterContentChange } from '../quantity/generated/water-content.js'
-import type { WaterDepth } from '../quantity/generated/water-depth.js'
+import type {
+  ApplicationRate,
+  HydraulicConductivity,
+  Length,
+  SuctionHead,
+  WaterContentChange,
+  WaterDepth,
+} from '../quantity/generated/kinds.js'
 import { numberIn } from '../quantity/guard.js'
 import { FRONT_CONDUCTIVITY, FRONT_SUCTION, PONDED_DEPTH, WATER_CONTENT_RISE } from './domains.js'
 

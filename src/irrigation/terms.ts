@@ -1,11 +1,15 @@
 import type { Finding } from '../quantity/finding.js'
-import type { Duration } from '../quantity/generated/duration.js'
-import type { PoreWaterEC, SolutionEC } from '../quantity/generated/electrical-conductivity.js'
-import type { Flow } from '../quantity/generated/flow.js'
-import type { RadiationSum } from '../quantity/generated/radiation-sum.js'
-import type { DrainFraction } from '../quantity/generated/share.js'
-import type { Volume } from '../quantity/generated/volume.js'
-import type { WaterContent, WaterContentChange } from '../quantity/generated/water-content.js'
+import type {
+  DrainFraction,
+  Duration,
+  Flow,
+  PoreWaterEC,
+  RadiationSum,
+  SolutionEC,
+  Volume,
+  WaterContent,
+  WaterContentChange,
+} from '../quantity/generated/kinds.js'
 
 /** One emitter. */
 export interface EmitterFlow {

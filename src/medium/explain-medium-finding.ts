@@ -1,6 +1,6 @@
 import { asPercent, digits, explained, type WordsOf } from '../quantity/explained.js'
 import type { CodedFinding, Finding } from '../quantity/finding.js'
-import { requireObject } from '../quantity/require-object.js'
+import { requireObject } from '../quantity/guard.js'
 import { explainValidity } from '../quantity/validity.js'
 import type { MediumCode, MediumFinding } from './medium-finding.js'
 

@@ -1,10 +1,13 @@
-import type { BulkDensity, WaterDensity } from '../quantity/generated/density.js'
-import type { HydraulicConductivity } from '../quantity/generated/hydraulic-conductivity.js'
-import type { Length } from '../quantity/generated/length.js'
-import type { Mass } from '../quantity/generated/mass.js'
-import type { Porosity } from '../quantity/generated/share.js'
-import type { Volume } from '../quantity/generated/volume.js'
-import type { WaterContent } from '../quantity/generated/water-content.js'
+import type {
+  BulkDensity,
+  HydraulicConductivity,
+  Length,
+  Mass,
+  Porosity,
+  Volume,
+  WaterContent,
+  WaterDensity,
+} from '../quantity/generated/kinds.js'
 import type { Container } from './container/container.js'
 import type { RetentionModel } from './curves/retention-model.js'
 

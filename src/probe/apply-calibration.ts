@@ -1,6 +1,5 @@
-import type { WaterContent } from '../quantity/generated/water-content.js'
-import { numberIn } from '../quantity/guard.js'
-import { requireObject } from '../quantity/require-object.js'
+import type { WaterContent } from '../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
 import type { CalibratedReading, ProbeCalibration, ProbeReading } from './calibration.js'
 import { slopeOf, valueAt } from './calibration-curve.js'
 import { checkReading } from './calibration-samples.js'

@@ -1,7 +1,7 @@
 import { isPorewaterError } from '../quantity/attempt.js'
 import type { BatchCounts, RefusalCount } from '../quantity/batch.js'
 import { InputError } from '../quantity/errors.js'
-import { requireObject } from '../quantity/require-object.js'
+import { requireObject } from '../quantity/guard.js'
 import type { ProbeCalibration } from './calibration.js'
 import { valueAt } from './calibration-curve.js'
 import { checkReading } from './calibration-samples.js'

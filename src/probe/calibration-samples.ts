@@ -1,6 +1,6 @@
 import { RAW_READING, WATER_CONTENT } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
-import type { Porosity } from '../quantity/generated/share.js'
+import type { Porosity } from '../quantity/generated/kinds.js'
 import { numberIn } from '../quantity/guard.js'
 import type { CalibrationForm, CalibrationSample, ProbeReading } from './calibration.js'
 import { CALIBRATION_EXPONENT, POROSITY, POSITIVE_READING } from './domains.js'

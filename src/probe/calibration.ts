@@ -1,6 +1,4 @@
-import type { Permittivity } from '../quantity/generated/permittivity.js'
-import type { Porosity } from '../quantity/generated/share.js'
-import type { WaterContent } from '../quantity/generated/water-content.js'
+import type { Permittivity, Porosity, WaterContent } from '../quantity/generated/kinds.js'
 import type { RawReading } from '../quantity/raw-reading.js'
 import type { ProbeFinding } from './probe-finding.js'
 

@@ -1,6 +1,5 @@
-import type { Length } from '../quantity/generated/length.js'
-import { numberIn } from '../quantity/guard.js'
-import { requireObject } from '../quantity/require-object.js'
+import type { Length } from '../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
 import { CLEARANCE } from './domains.js'
 import {
   type Body,

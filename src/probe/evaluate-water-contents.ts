@@ -1,9 +1,7 @@
 import { WATER_CONTENT } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
-import type { WaterContent } from '../quantity/generated/water-content.js'
-import { numberIn } from '../quantity/guard.js'
-import { requireList } from '../quantity/require-list.js'
-import { requireObject } from '../quantity/require-object.js'
+import type { WaterContent } from '../quantity/generated/kinds.js'
+import { numberIn, requireList, requireObject } from '../quantity/guard.js'
 import { PREDICTED_CONTENT } from './domains.js'
 
 /** Water contents that were weighed and what something else said they were. */

@@ -1,5 +1,5 @@
 import { InputError } from '../quantity/errors.js'
-import { requireObject } from '../quantity/require-object.js'
+import { requireObject } from '../quantity/guard.js'
 import type { PlacementConflict } from './check-placement.js'
 
 const MOVES: Readonly<Record<PlacementConflict['code'], (conflict: PlacementConflict, by: string) => string>> = {

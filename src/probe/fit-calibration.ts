@@ -1,6 +1,5 @@
 import { InputError } from '../quantity/errors.js'
-import { numberIn } from '../quantity/guard.js'
-import { requireObject } from '../quantity/require-object.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
 import type {
   CalibrationForm,
   CalibrationKnot,

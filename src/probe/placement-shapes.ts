@@ -1,5 +1,5 @@
 import { EXTENT } from '../medium/domains.js'
-import type { Length } from '../quantity/generated/length.js'
+import type { Length } from '../quantity/generated/kinds.js'
 import { numberIn } from '../quantity/guard.js'
 import { COORDINATE, SHAPE_RADIUS } from './domains.js'
 

@@ -1,8 +1,5 @@
-import type { Area } from '../quantity/generated/area.js'
-import type { Length } from '../quantity/generated/length.js'
-import type { Volume } from '../quantity/generated/volume.js'
-import { numberIn } from '../quantity/guard.js'
-import { requireObject } from '../quantity/require-object.js'
+import type { Area, Length, Volume } from '../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
 import { ROD_LENGTH, SAMPLED_AREA } from './domains.js'
 
 /** The rods of a probe and how far they feel. */

@@ -1,5 +1,4 @@
-import type { Porosity } from '../quantity/generated/share.js'
-
+import type { Porosity } from '../quantity/generated/kinds.js'
 /** The power form of a calibration. */
 export interface PowerOfReading {
   /** Power to which the power form raises the reading; leave it out for the others. Unit: 1. Range: (0, 10]. */

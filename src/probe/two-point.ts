@@ -1,5 +1,5 @@
 import { InputError } from '../quantity/errors.js'
-import { requireObject } from '../quantity/require-object.js'
+import { requireObject } from '../quantity/guard.js'
 import type { CalibrationSample, ProbeCalibration } from './calibration.js'
 import { checkPorosity, checkSample, exponentOf } from './calibration-samples.js'
 import { powerOf } from './power-of.js'

@@ -1,12 +1,9 @@
 import { WATER_DENSITY } from '../medium/domains.js'
+import { domainWith } from '../quantity/domain.js'
 import { SCALE_MASS, SUBSTRATE } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
-import type { WaterDensity } from '../quantity/generated/density.js'
-import type { Mass } from '../quantity/generated/mass.js'
-import type { Volume } from '../quantity/generated/volume.js'
-import type { WaterContent } from '../quantity/generated/water-content.js'
-import { numberIn } from '../quantity/guard.js'
-import { requireObject } from '../quantity/require-object.js'
+import type { Mass, Volume, WaterContent, WaterDensity } from '../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
 import { SOME_MASS } from './domains.js'
 
 /** A whole container on a scale. */
@@ -60,10 +57,14 @@ export interface ContainerWater {
  */
 export function weighedContainerWater(container: WeighedContainer): ContainerWater {
   requireObject(container, 'container')
-  const total = numberIn(container.totalMass, { ...SOME_MASS, quantity: 'mass of the container' }, 'totalMass')
-  const tare = numberIn(container.tareMass, { ...SCALE_MASS, quantity: 'mass of the tare' }, 'tareMass')
-  const dry = numberIn(container.dryMass, { ...SOME_MASS, quantity: 'dry mass of the medium' }, 'dryMass')
-  const plant = numberIn(container.plantMass ?? 0, { ...SCALE_MASS, quantity: 'mass of the plant' }, 'plantMass')
+  const total = numberIn(container.totalMass, domainWith(SOME_MASS, { quantity: 'mass of the container' }), 'totalMass')
+  const tare = numberIn(container.tareMass, domainWith(SCALE_MASS, { quantity: 'mass of the tare' }), 'tareMass')
+  const dry = numberIn(container.dryMass, domainWith(SOME_MASS, { quantity: 'dry mass of the medium' }), 'dryMass')
+  const plant = numberIn(
+    container.plantMass ?? 0,
+    domainWith(SCALE_MASS, { quantity: 'mass of the plant' }),
+    'plantMass',
+  )
   const volume = numberIn(container.substrateVolume, SUBSTRATE, 'substrateVolume')
   const density =
     container.waterDensity === undefined ? 1 : numberIn(container.waterDensity, WATER_DENSITY, 'waterDensity')

@@ -1,13 +1,17 @@
 import { WATER_DENSITY } from '../medium/domains.js'
+import { domainWith } from '../quantity/domain.js'
 import { SCALE_MASS } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
-import type { BulkDensity, WaterDensity } from '../quantity/generated/density.js'
-import type { Mass } from '../quantity/generated/mass.js'
-import type { MassFraction } from '../quantity/generated/share.js'
-import type { Volume } from '../quantity/generated/volume.js'
-import type { GravimetricWaterContent, WaterContent } from '../quantity/generated/water-content.js'
-import { numberIn } from '../quantity/guard.js'
-import { requireObject } from '../quantity/require-object.js'
+import type {
+  BulkDensity,
+  GravimetricWaterContent,
+  Mass,
+  MassFraction,
+  Volume,
+  WaterContent,
+  WaterDensity,
+} from '../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
 import { CHANGE_LIMIT, SAMPLE_VOLUME, SOME_MASS } from './domains.js'
 import type { ProbeFinding } from './probe-finding.js'
 
@@ -72,8 +76,8 @@ const CONSTANT = 0.001
  */
 export function waterOfSample(sample: WeighedSample): SampleWater {
   requireObject(sample, 'sample')
-  const wet = numberIn(sample.wetMass, { ...SOME_MASS, quantity: 'mass of the wet sample' }, 'wetMass')
-  const dry = numberIn(sample.dryMass, { ...SOME_MASS, quantity: 'mass of the dried sample' }, 'dryMass')
+  const wet = numberIn(sample.wetMass, domainWith(SOME_MASS, { quantity: 'mass of the wet sample' }), 'wetMass')
+  const dry = numberIn(sample.dryMass, domainWith(SOME_MASS, { quantity: 'mass of the dried sample' }), 'dryMass')
   const tare = numberIn(sample.tareMass, SCALE_MASS, 'tareMass')
   if (!(dry > tare))
     throw new InputError('dryMass', `${dry} g is not above the dish of ${tare} g`, 'weigh dish and dry sample together')

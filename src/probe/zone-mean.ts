@@ -1,7 +1,6 @@
 import { InputError } from '../quantity/errors.js'
-import type { WaterContent } from '../quantity/generated/water-content.js'
-import { numberIn } from '../quantity/guard.js'
-import { requireObject } from '../quantity/require-object.js'
+import type { WaterContent } from '../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
 import { PROBE_CONTENT, PROBE_WEIGHT } from './domains.js'
 import type { ProbeFinding } from './probe-finding.js'
 

@@ -1,7 +1,7 @@
 import { isPorewaterError } from './attempt.js'
 import { InputError, type PorewaterError } from './errors.js'
+import { requireObject } from './guard.js'
 import type { Quantity } from './kind.js'
-import { requireObject } from './require-object.js'
 
 /** Readings, the array for the results, and how one reading is converted. */
 export interface BatchWork<Q extends Quantity> {

@@ -1,6 +1,6 @@
 import { InputError } from './errors.js'
 import type { Finding } from './finding.js'
-import { requireObject } from './require-object.js'
+import { requireObject } from './guard.js'
 
 /** What to say of each code: the sentence, and where the rule comes from. */
 export type WordsOf<F extends { readonly code: string }> = Readonly<

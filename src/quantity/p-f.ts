@@ -1,5 +1,5 @@
 import type { Domain } from './domain.js'
-import type { SuctionHead } from './generated/suction.js'
+import type { SuctionHead } from './generated/kinds.js'
 import { numberIn } from './guard.js'
 
 /**

@@ -1,6 +1,5 @@
 import type { Domain } from './domain.js'
-import type { PressureHead } from './generated/pressure-head.js'
-import type { SuctionHead } from './generated/suction.js'
+import type { PressureHead, SuctionHead } from './generated/kinds.js'
 import { numberIn } from './guard.js'
 
 const NO_STANDING_WATER: Domain = {

@@ -1,5 +1,4 @@
-import type { Temperature, TemperatureChange } from './generated/temperature.js'
-
+import type { Temperature, TemperatureChange } from './generated/kinds.js'
 /**
  * A temperature moved by a difference: up by a positive one, down by a negative one.
  *

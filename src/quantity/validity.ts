@@ -2,7 +2,7 @@ import { rangeText } from './domain.js'
 import { InputError } from './errors.js'
 import { explained, type WordsOf } from './explained.js'
 import type { CodedFinding, Finding } from './finding.js'
-import { requireObject } from './require-object.js'
+import { requireObject } from './guard.js'
 
 /** Where the authors of a formula measured. Outside it the formula is still computed, but nobody has checked it there. */
 export interface Validity {

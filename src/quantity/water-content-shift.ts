@@ -1,5 +1,4 @@
-import type { WaterContent, WaterContentChange } from './generated/water-content.js'
-
+import type { WaterContent, WaterContentChange } from './generated/kinds.js'
 /**
  * A water content moved by a change: up by a positive one, down by a negative one.
  *

@@ -1,4 +1,4 @@
-import { requireObject } from '../quantity/require-object.js'
+import { requireObject } from '../quantity/guard.js'
 import { equalLengths } from './equal-lengths.js'
 import { countFlags, type FlagCounts } from './flags.js'
 import { type QualityLimits, readingTests } from './reading-tests.js'

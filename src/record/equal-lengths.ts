@@ -1,5 +1,5 @@
 import { InputError } from '../quantity/errors.js'
-import { requireList } from '../quantity/require-list.js'
+import { requireList } from '../quantity/guard.js'
 
 /** Refuses a series whose times and readings do not belong together. */
 export function equalLengths(time: ArrayLike<number>, readings: ArrayLike<number>): void {

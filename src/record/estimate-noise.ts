@@ -1,5 +1,5 @@
 import { medianInPlace, selectInPlace } from '../numerics/select.js'
-import { requireObject } from '../quantity/require-object.js'
+import { requireObject } from '../quantity/guard.js'
 
 /** Readings whose noise is wanted. */
 export interface NoiseInput {

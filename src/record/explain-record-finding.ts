@@ -1,4 +1,4 @@
-import { requireObject } from '../quantity/require-object.js'
+import { requireObject } from '../quantity/guard.js'
 import type { RecordFinding } from './record-finding.js'
 
 /** Every code that says why something about a record is not known, in words. */

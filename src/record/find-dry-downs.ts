@@ -1,6 +1,5 @@
-import type { Duration } from '../quantity/generated/duration.js'
-import { numberIn } from '../quantity/guard.js'
-import { requireObject } from '../quantity/require-object.js'
+import type { Duration } from '../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
 import { MAX_STEP, MIN_DRY_DOWN, SETTLE_TIME } from './domains.js'
 import { type DryDownLine, fitDryDown } from './dry-down.js'
 import { checkedPeriods, type LightPeriod } from './light-periods.js'

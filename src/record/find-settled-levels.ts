@@ -1,6 +1,5 @@
-import type { WaterContent, WaterContentChange } from '../quantity/generated/water-content.js'
-import { numberIn } from '../quantity/guard.js'
-import { requireObject } from '../quantity/require-object.js'
+import type { WaterContent, WaterContentChange } from '../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
 import { DRAIN_TIME, MAX_STEP } from './domains.js'
 import { equalLengths } from './equal-lengths.js'
 import type { FollowedStep, WaterContentSeries } from './terms.js'

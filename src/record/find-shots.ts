@@ -1,4 +1,4 @@
-import { requireObject } from '../quantity/require-object.js'
+import { requireObject } from '../quantity/guard.js'
 import { equalLengths } from './equal-lengths.js'
 import type { WaterContentSeries } from './terms.js'
 import { ended, type FoundShot, newShotSearch, type ShotLimits, shotSearch } from './watch-shots.js'

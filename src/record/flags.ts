@@ -1,5 +1,5 @@
 import { InputError } from '../quantity/errors.js'
-import { requireList } from '../quantity/require-list.js'
+import { requireList } from '../quantity/guard.js'
 
 /** Quality flags of QARTOD: what a test says of a reading. */
 export const QUALITY = { pass: 1, notEvaluated: 2, suspect: 3, fail: 4, missing: 9 } as const

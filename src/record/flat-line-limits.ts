@@ -1,4 +1,4 @@
-import { requireObject } from '../quantity/require-object.js'
+import { requireObject } from '../quantity/guard.js'
 import type { Noise } from './estimate-noise.js'
 
 /** Limits of the flat line test for a probe of known noise, or why it cannot be judged. */

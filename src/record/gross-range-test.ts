@@ -1,7 +1,5 @@
-import { numberIn } from '../quantity/guard.js'
+import { numberIn, requireList, requireObject } from '../quantity/guard.js'
 import { notAbove } from '../quantity/not-above.js'
-import { requireList } from '../quantity/require-list.js'
-import { requireObject } from '../quantity/require-object.js'
 import { RANGE_LIMIT } from './domains.js'
 import { QUALITY } from './flags.js'
 import type { Readings } from './terms.js'

@@ -1,8 +1,6 @@
 import { INSTANT } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
-import { numberIn } from '../quantity/guard.js'
-import { requireList } from '../quantity/require-list.js'
-import { requireObject } from '../quantity/require-object.js'
+import { numberIn, requireList, requireObject } from '../quantity/guard.js'
 import { LOCAL_ADVANCE } from './domains.js'
 
 /** Since when local clocks were how far ahead of universal time. */

@@ -1,6 +1,5 @@
-import type { Duration } from '../quantity/generated/duration.js'
-import { numberIn } from '../quantity/guard.js'
-import { requireObject } from '../quantity/require-object.js'
+import type { Duration } from '../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
 import { CLOCK_SLACK, MAX_ANSWER_TIME } from './domains.js'
 import type { RecordSegment } from './split-record.js'
 import type { ValveLog } from './terms.js'

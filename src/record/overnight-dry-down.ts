@@ -1,6 +1,5 @@
-import type { Duration } from '../quantity/generated/duration.js'
-import type { WaterContent, WaterContentChange } from '../quantity/generated/water-content.js'
-import { requireObject } from '../quantity/require-object.js'
+import type { Duration, WaterContent, WaterContentChange } from '../quantity/generated/kinds.js'
+import { requireObject } from '../quantity/guard.js'
 import type { DryDownLine } from './dry-down.js'
 import { type FindDryDownsInput, type FoundDryDown, findDryDowns } from './find-dry-downs.js'
 import type { LightPeriod } from './light-periods.js'

@@ -1,9 +1,6 @@
 import { SCALE_MASS, SUBSTRATE } from '../quantity/domains.js'
-import type { Mass } from '../quantity/generated/mass.js'
-import type { Volume } from '../quantity/generated/volume.js'
-import type { WaterContent, WaterContentChange } from '../quantity/generated/water-content.js'
-import { numberIn } from '../quantity/guard.js'
-import { requireObject } from '../quantity/require-object.js'
+import type { Mass, Volume, WaterContent, WaterContentChange } from '../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
 import { PROBE_CONTENT } from './domains.js'
 
 /** A container that was weighed twice, with the readings of its probe at both times. */

@@ -1,6 +1,5 @@
 import { InputError } from '../quantity/errors.js'
-import { requireList } from '../quantity/require-list.js'
-import { requireObject } from '../quantity/require-object.js'
+import { requireList, requireObject } from '../quantity/guard.js'
 
 /**
  * A pure state machine. Its state is plain data: it can be written as JSON at any step, read back later or elsewhere, and go on as

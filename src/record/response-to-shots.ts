@@ -1,10 +1,7 @@
 import { medianInPlace } from '../numerics/select.js'
 import { SUBSTRATE } from '../quantity/domains.js'
-import type { Share } from '../quantity/generated/share.js'
-import type { Volume } from '../quantity/generated/volume.js'
-import type { WaterContentChange } from '../quantity/generated/water-content.js'
-import { numberIn } from '../quantity/guard.js'
-import { requireObject } from '../quantity/require-object.js'
+import type { Share, Volume, WaterContentChange } from '../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
 import { SHOT_RISE, WATER_KEPT } from './domains.js'
 import type { RecordFinding } from './record-finding.js'
 

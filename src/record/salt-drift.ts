@@ -1,7 +1,6 @@
 import { CAPACITY } from '../quantity/domains.js'
-import type { WaterContent } from '../quantity/generated/water-content.js'
-import { numberIn } from '../quantity/guard.js'
-import { requireObject } from '../quantity/require-object.js'
+import type { WaterContent } from '../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
 import type { RecordFinding } from './record-finding.js'
 import { trendOf } from './trend.js'
 

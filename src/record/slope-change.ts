@@ -1,6 +1,6 @@
 import { InputError } from '../quantity/errors.js'
-import type { WaterContent } from '../quantity/generated/water-content.js'
-import { requireObject } from '../quantity/require-object.js'
+import type { WaterContent } from '../quantity/generated/kinds.js'
+import { requireObject } from '../quantity/guard.js'
 import { type DryDownInput, fitDryDown } from './dry-down.js'
 import { equalLengths } from './equal-lengths.js'
 import { independentShare } from './independent-share.js'

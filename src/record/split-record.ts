@@ -1,6 +1,5 @@
-import type { Duration } from '../quantity/generated/duration.js'
-import { numberIn } from '../quantity/guard.js'
-import { requireObject } from '../quantity/require-object.js'
+import type { Duration } from '../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
 import { MAX_STEP } from './domains.js'
 import { equalLengths } from './equal-lengths.js'
 import type { ArrivalTimes } from './terms.js'

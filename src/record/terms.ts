@@ -1,7 +1,4 @@
-import type { Duration } from '../quantity/generated/duration.js'
-import type { Volume } from '../quantity/generated/volume.js'
-import type { WaterContent } from '../quantity/generated/water-content.js'
-
+import type { Duration, Volume, WaterContent } from '../quantity/generated/kinds.js'
 /** Terms of records that several inputs are composed of; their domains stand once, in `domains.ts`. */
 
 /** When readings were taken. */

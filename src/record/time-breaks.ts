@@ -1,6 +1,5 @@
-import type { Duration } from '../quantity/generated/duration.js'
-import { numberIn } from '../quantity/guard.js'
-import { requireObject } from '../quantity/require-object.js'
+import type { Duration } from '../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
 import { EXPECTED_STEP } from './domains.js'
 import { equalLengths } from './equal-lengths.js'
 import { maxGap, type TimeGapInput } from './time-gap-test.js'

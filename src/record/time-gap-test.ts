@@ -1,6 +1,4 @@
-import { numberIn } from '../quantity/guard.js'
-import { requireList } from '../quantity/require-list.js'
-import { requireObject } from '../quantity/require-object.js'
+import { numberIn, requireList, requireObject } from '../quantity/guard.js'
 import { EXPECTED_STEP, GAP_FACTOR } from './domains.js'
 import { QUALITY } from './flags.js'
 import type { ArrivalTimes, ExpectedStep } from './terms.js'

@@ -1,4 +1,4 @@
-import { requireObject } from '../quantity/require-object.js'
+import { requireObject } from '../quantity/guard.js'
 import { keptReading } from './kept-reading.js'
 import { type KeptReading, type QualityLimits, type ReadingWatchState, readingTests } from './reading-tests.js'
 import type { Reducer } from './reducer.js'

@@ -1,7 +1,6 @@
 import { SUBSTRATE } from '../quantity/domains.js'
-import type { Flow } from '../quantity/generated/flow.js'
-import { numberIn } from '../quantity/guard.js'
-import { requireObject } from '../quantity/require-object.js'
+import type { Flow } from '../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
 import type { KnownLine } from './dry-down.js'
 import type { ProbedVolume } from './terms.js'
 

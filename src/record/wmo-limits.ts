@@ -1,5 +1,5 @@
 import { InputError } from '../quantity/errors.js'
-import { requireObject } from '../quantity/require-object.js'
+import { requireObject } from '../quantity/guard.js'
 
 /** What one quantity of the weather can be, and how fast it can change. */
 export interface WmoLimits {

@@ -1,5 +1,4 @@
-import { numberIn, wholeNumberIn } from '../quantity/guard.js'
-import { requireObject } from '../quantity/require-object.js'
+import { numberIn, requireObject, wholeNumberIn } from '../quantity/guard.js'
 import { HOUR_DEVIATION, READINGS_OF_HOUR, SERIES_READING } from './domains.js'
 import { QUALITY } from './flags.js'
 

@@ -1,4 +1,4 @@
-import { requireObject } from '../quantity/require-object.js'
+import { requireObject } from '../quantity/guard.js'
 import { type CheckedLimits, isAllowedHour } from './rehearsal-limits.js'
 import { checkedScene, type RehearsalScene } from './rehearsal-scene.js'
 import type { Observation, RehearsalTruth, RehearsedController, ValveOrder } from './rehearsed-controller.js'

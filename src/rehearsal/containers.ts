@@ -1,9 +1,7 @@
 import type { ContainerFlow } from '../flow/container-flow.js'
 import { randomNumbers } from '../numerics/random.js'
 import { InputError } from '../quantity/errors.js'
-import type { Duration } from '../quantity/generated/duration.js'
-import type { Volume } from '../quantity/generated/volume.js'
-import type { WaterContent } from '../quantity/generated/water-content.js'
+import type { Duration, Volume, WaterContent } from '../quantity/generated/kinds.js'
 import type { Effects } from './effects.js'
 import type { RehearsalZone } from './zone.js'
 

@@ -1,4 +1,4 @@
-import { requireObject } from '../quantity/require-object.js'
+import { requireObject } from '../quantity/guard.js'
 import type { RehearsalFinding } from './rehearsal-finding.js'
 
 /**

@@ -1,6 +1,6 @@
 import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
-import type { Duration } from '../quantity/generated/duration.js'
+import type { Duration } from '../quantity/generated/kinds.js'
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
 import type { FaultRow } from './fault-row.js'
 import { type FaultName, faultNames, faultRow } from './fault-table.js'

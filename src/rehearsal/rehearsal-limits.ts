@@ -1,8 +1,6 @@
 import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
-import type { Duration } from '../quantity/generated/duration.js'
-import type { Volume } from '../quantity/generated/volume.js'
-import type { WaterContent } from '../quantity/generated/water-content.js'
+import type { Duration, Volume, WaterContent } from '../quantity/generated/kinds.js'
 import { numberIn } from '../quantity/guard.js'
 import { HOUR, LEVEL, WATER } from './domains.js'
 

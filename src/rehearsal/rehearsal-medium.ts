@@ -3,10 +3,8 @@ import { containerFlowRichards1931 } from '../flow/container-flow-richards-1931.
 import type { RichardsContainer } from '../flow/richards-column.js'
 import type { RichardsState } from '../flow/richards-state.js'
 import { type StoreState, type WaterStore, waterStore } from '../flow/water-store.js'
-import type { Duration } from '../quantity/generated/duration.js'
-import type { Volume } from '../quantity/generated/volume.js'
-import type { WaterContent } from '../quantity/generated/water-content.js'
-import { requireObject } from '../quantity/require-object.js'
+import type { Duration, Volume, WaterContent } from '../quantity/generated/kinds.js'
+import { requireObject } from '../quantity/guard.js'
 
 /** A container with medium, as a rehearsal drives it. `storedMedium` and `richardsMedium` make one; so can you. */
 export interface RehearsalMedium<State = unknown> {

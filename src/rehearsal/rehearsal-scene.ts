@@ -1,10 +1,13 @@
 import { tableRow } from '../medium/tables/sourced-row.js'
-import type { Duration } from '../quantity/generated/duration.js'
-import type { SolutionEC } from '../quantity/generated/electrical-conductivity.js'
-import type { Flow } from '../quantity/generated/flow.js'
-import type { Share } from '../quantity/generated/share.js'
-import type { Volume } from '../quantity/generated/volume.js'
-import type { WaterContent, WaterContentChange } from '../quantity/generated/water-content.js'
+import type {
+  Duration,
+  Flow,
+  Share,
+  SolutionEC,
+  Volume,
+  WaterContent,
+  WaterContentChange,
+} from '../quantity/generated/kinds.js'
 import { checkedLimits, type RehearsalLimits } from './rehearsal-limits.js'
 import { storedMedium } from './rehearsal-medium.js'
 import { SCENE_MEDIA, type SceneMedium, type SceneName } from './scene-table.js'

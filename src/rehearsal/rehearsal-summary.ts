@@ -1,6 +1,5 @@
 import { maxOf } from '../quantity/extremes.js'
-import type { Duration } from '../quantity/generated/duration.js'
-import type { Volume } from '../quantity/generated/volume.js'
+import type { Duration, Volume } from '../quantity/generated/kinds.js'
 import type { FaultName } from './fault-table.js'
 import { faultRow } from './fault-table.js'
 import type { RehearsalOutcome } from './rehearsal-outcome.js'

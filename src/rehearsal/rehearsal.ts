@@ -1,6 +1,6 @@
 import type { Instant } from '../quantity/calendar.js'
 import type { Domain } from '../quantity/domain.js'
-import type { Duration } from '../quantity/generated/duration.js'
+import type { Duration } from '../quantity/generated/kinds.js'
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
 import { DAYS, SEED } from './domains.js'
 import { type CheckedFault, checkedFault, type RehearsalFault } from './fault.js'

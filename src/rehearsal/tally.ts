@@ -1,5 +1,4 @@
-import type { Duration } from '../quantity/generated/duration.js'
-import type { Volume } from '../quantity/generated/volume.js'
+import type { Duration, Volume } from '../quantity/generated/kinds.js'
 import { type CheckedLimits, isAllowedHour } from './rehearsal-limits.js'
 import type { Passage } from './worst-window.js'
 

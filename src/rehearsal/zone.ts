@@ -1,11 +1,14 @@
 import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
-import type { Duration } from '../quantity/generated/duration.js'
-import type { SolutionEC } from '../quantity/generated/electrical-conductivity.js'
-import type { Flow } from '../quantity/generated/flow.js'
-import type { Share } from '../quantity/generated/share.js'
-import type { Volume } from '../quantity/generated/volume.js'
-import type { WaterContent, WaterContentChange } from '../quantity/generated/water-content.js'
+import type {
+  Duration,
+  Flow,
+  Share,
+  SolutionEC,
+  Volume,
+  WaterContent,
+  WaterContentChange,
+} from '../quantity/generated/kinds.js'
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
 
 import { HOUR, LEVEL, PROBES, WATER } from './domains.js'

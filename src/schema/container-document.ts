@@ -7,7 +7,7 @@ import { type MeasuredSections, measuredContainer } from '../medium/container/me
 import { type RoundedSquareMeasures, roundedSquareContainer } from '../medium/container/rounded-square-container.js'
 import { stackedContainer } from '../medium/container/stacked-container.js'
 import { type TaperedBoxMeasures, taperedBoxContainer } from '../medium/container/tapered-box-container.js'
-import { requireObject } from '../quantity/require-object.js'
+import { requireObject } from '../quantity/guard.js'
 import { checked, quantityField, wordField } from './field.js'
 import { objectField, type UnknownKeys } from './object-field.js'
 

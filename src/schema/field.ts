@@ -1,6 +1,6 @@
 import * as z from 'zod'
 import { isPorewaterError } from '../quantity/attempt.js'
-import { type Domain, isClosedEnd, rangeText } from '../quantity/domain.js'
+import { type Domain, domainWith, isClosedEnd, rangeText } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import { numberIn, wholeNumberIn } from '../quantity/guard.js'
 import type { KindName, KindTypes } from '../text/generated/kind-types.js'
@@ -37,15 +37,10 @@ export function quantityField<K extends KindName>(kind: K, about: string, span?:
   const texts = KINDS[kind].units.map((one) => one.shown).filter((one) => one !== '1')
   const withText = texts.length > 0 ? ` or text with one of ${texts.join(', ')}` : ''
   const expected = `${kind}, a ${numberOf(unit)}${withText}${span ? `, in ${spanText({ ...span, unit })}` : ''}`
-  const full: Domain = {
-    quantity: about,
-    unit,
-    min: -LARGEST,
-    max: LARGEST,
-    ends: '[]',
-    hint: 'check the unit',
-    ...span,
-  }
+  const full = domainWith(
+    { quantity: about, unit, min: -LARGEST, max: LARGEST, ends: '[]', hint: 'check the unit' },
+    span ?? {},
+  )
   return z
     .union([z.number(), z.string().meta({ pattern: textPattern(kind) })], { error: () => expected })
     .transform((input, context): KindTypes[K] =>

@@ -12,12 +12,15 @@ import {
   type VanGenuchtenBurdineParameters,
   vanGenuchtenBurdine1980,
 } from '../medium/curves/van-genuchten-burdine-1980.js'
-import type { BulkDensity } from '../quantity/generated/density.js'
-import type { HydraulicConductivity } from '../quantity/generated/hydraulic-conductivity.js'
-import type { InverseSuction } from '../quantity/generated/inverse-suction.js'
-import type { Porosity, Share } from '../quantity/generated/share.js'
-import type { WaterContent } from '../quantity/generated/water-content.js'
-import { requireObject } from '../quantity/require-object.js'
+import type {
+  BulkDensity,
+  HydraulicConductivity,
+  InverseSuction,
+  Porosity,
+  Share,
+  WaterContent,
+} from '../quantity/generated/kinds.js'
+import { requireObject } from '../quantity/guard.js'
 import { checked, numberField, quantityField, wordField } from './field.js'
 import { objectField, type UnknownKeys } from './object-field.js'
 

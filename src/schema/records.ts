@@ -1,6 +1,5 @@
 import type { Instant } from '../quantity/calendar.js'
-import { requireList } from '../quantity/require-list.js'
-import { requireObject } from '../quantity/require-object.js'
+import { requireList, requireObject } from '../quantity/guard.js'
 import { DocumentError, type DocumentProblem, MOST_PROBLEMS } from './document-error.js'
 import type { RecordDocument } from './probe-documents.js'
 import { problemFrom } from './problem-from.js'

@@ -1,7 +1,6 @@
 import { instant } from '../quantity/calendar.js'
 import { InputError } from '../quantity/errors.js'
-import { requireList } from '../quantity/require-list.js'
-import { requireObject } from '../quantity/require-object.js'
+import { requireList, requireObject } from '../quantity/guard.js'
 import { DocumentError, type DocumentProblem, MOST_PROBLEMS, shownValue } from './document-error.js'
 import { problemFrom } from './problem-from.js'
 import { type ResolvedSenmlRecord, SENML_NAME, type SenmlRecord } from './senml-record.js'

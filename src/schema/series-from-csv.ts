@@ -1,5 +1,5 @@
 import { medianInPlace } from '../numerics/select.js'
-import { requireObject } from '../quantity/require-object.js'
+import { requireObject } from '../quantity/guard.js'
 import { columnOf, formOf, timesOf } from './csv-cells.js'
 import { checkOptions, placesOf, wholeRows } from './csv-places.js'
 import type { CsvSeriesOptions } from './csv-series-options.js'

@@ -1,6 +1,6 @@
 import { type Instant, instant } from '../quantity/calendar.js'
 import { InputError } from '../quantity/errors.js'
-import { requireList } from '../quantity/require-list.js'
+import { requireList } from '../quantity/guard.js'
 import { KINDS } from '../text/generated/kinds.js'
 import { csvLine, csvRows } from './csv.js'
 import { DocumentError, type DocumentProblem, MOST_PROBLEMS } from './document-error.js'

@@ -1,6 +1,6 @@
 import * as z from 'zod'
 import { calibrateTwoPoint } from '../probe/two-point.js'
-import type { WaterContent } from '../quantity/generated/water-content.js'
+import type { WaterContent } from '../quantity/generated/kinds.js'
 import type { RawReading } from '../quantity/raw-reading.js'
 import { checkZone } from '../zone/checked-zone.js'
 import type { Zone } from '../zone/zone.js'

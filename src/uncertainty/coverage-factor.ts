@@ -1,7 +1,6 @@
 import { studentTwoSided } from '../numerics/student-t.js'
 import { CONFIDENCE } from '../quantity/domains.js'
-import { numberIn } from '../quantity/guard.js'
-import { optionsOf } from '../quantity/options-of.js'
+import { numberIn, optionsOf } from '../quantity/guard.js'
 import { DEGREES_OF_FREEDOM } from './domains.js'
 
 /** What decides how many standard uncertainties make an interval. */

@@ -1,6 +1,6 @@
 import { studentTwoSided } from '../numerics/student-t.js'
 import { InputError } from '../quantity/errors.js'
-import { requireObject } from '../quantity/require-object.js'
+import { requireObject } from '../quantity/guard.js'
 import { checkConfidence } from './coverage-factor.js'
 import { sensitivity } from './sensitivity.js'
 import { type Correlation, checkInputs, correlationFactor, type UncertainInputs } from './uncertain-input.js'

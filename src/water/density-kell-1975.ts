@@ -1,5 +1,4 @@
-import type { WaterDensity } from '../quantity/generated/density.js'
-import type { Temperature } from '../quantity/generated/temperature.js'
+import type { Temperature, WaterDensity } from '../quantity/generated/kinds.js'
 import { numberIn } from '../quantity/guard.js'
 import type { Validity } from '../quantity/validity.js'
 import { TEMPERATURE_KELL } from './domains.js'

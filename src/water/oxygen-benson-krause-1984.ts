@@ -1,9 +1,11 @@
-import type { OxygenConcentration, OxygenSaturation } from '../quantity/generated/oxygen.js'
-import type { Pressure } from '../quantity/generated/pressure.js'
-import type { Salinity } from '../quantity/generated/salinity.js'
-import type { Temperature } from '../quantity/generated/temperature.js'
-import { numberIn } from '../quantity/guard.js'
-import { optionsOf } from '../quantity/options-of.js'
+import type {
+  OxygenConcentration,
+  OxygenSaturation,
+  Pressure,
+  Salinity,
+  Temperature,
+} from '../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../quantity/guard.js'
 import type { Validity } from '../quantity/validity.js'
 import { DISSOLVED_OXYGEN, SALINITY, SITE_PRESSURE, TEMPERATURE_OXYGEN } from './domains.js'
 

@@ -1,5 +1,4 @@
-import type { Permittivity } from '../quantity/generated/permittivity.js'
-import type { Temperature } from '../quantity/generated/temperature.js'
+import type { Permittivity, Temperature } from '../quantity/generated/kinds.js'
 import { numberIn } from '../quantity/guard.js'
 import type { Validity } from '../quantity/validity.js'
 import { LIQUID_WATER } from './domains.js'

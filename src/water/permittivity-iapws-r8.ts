@@ -1,8 +1,5 @@
-import type { WaterDensity } from '../quantity/generated/density.js'
-import type { Permittivity } from '../quantity/generated/permittivity.js'
-import type { Temperature } from '../quantity/generated/temperature.js'
-import { numberIn } from '../quantity/guard.js'
-import { optionsOf } from '../quantity/options-of.js'
+import type { Permittivity, Temperature, WaterDensity } from '../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../quantity/guard.js'
 import type { Validity } from '../quantity/validity.js'
 import { TEMPERATURE_IAPWS_R8, WATER_DENSITY } from './domains.js'
 

@@ -1,5 +1,4 @@
-import type { SolutionEC } from '../quantity/generated/electrical-conductivity.js'
-import type { Salinity } from '../quantity/generated/salinity.js'
+import type { Salinity, SolutionEC } from '../quantity/generated/kinds.js'
 import { numberIn } from '../quantity/guard.js'
 import { CONDUCTIVITY } from './domains.js'
 

@@ -1,5 +1,4 @@
-import type { SurfaceTension } from '../quantity/generated/surface-tension.js'
-import type { Temperature } from '../quantity/generated/temperature.js'
+import type { SurfaceTension, Temperature } from '../quantity/generated/kinds.js'
 import { numberIn } from '../quantity/guard.js'
 import { TEMPERATURE_SURFACE_TENSION } from './domains.js'
 

@@ -1,5 +1,4 @@
-import type { Temperature } from '../quantity/generated/temperature.js'
-import type { Viscosity } from '../quantity/generated/viscosity.js'
+import type { Temperature, Viscosity } from '../quantity/generated/kinds.js'
 import { numberIn } from '../quantity/guard.js'
 import { LIQUID_WATER } from './domains.js'
 

@@ -1,4 +1,4 @@
-import type { Duration } from '../quantity/generated/duration.js'
+import type { Duration } from '../quantity/generated/kinds.js'
 import { matchShots } from '../record/match-shots.js'
 import { splitRecord } from '../record/split-record.js'
 import { type CheckedProbe, maxStepOf } from './check-probe.js'

@@ -1,5 +1,4 @@
-import type { Duration } from '../quantity/generated/duration.js'
-import type { WaterContentChange } from '../quantity/generated/water-content.js'
+import type { Duration, WaterContentChange } from '../quantity/generated/kinds.js'
 import { findClimbs } from '../record/find-climbs.js'
 import { findDryDowns } from '../record/find-dry-downs.js'
 import { findSteps } from '../record/find-steps.js'

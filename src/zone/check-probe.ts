@@ -1,7 +1,6 @@
 import { medianInPlace } from '../numerics/select.js'
 import { applyCalibrationToSeries } from '../probe/apply-to-series.js'
-import type { Duration } from '../quantity/generated/duration.js'
-import type { WaterContentChange } from '../quantity/generated/water-content.js'
+import type { Duration, WaterContentChange } from '../quantity/generated/kinds.js'
 import { checkReadings } from '../record/check-readings.js'
 import { findShots } from '../record/find-shots.js'
 import { combineFlags, countFlags, type FlagCounts, QUALITY } from '../record/flags.js'

@@ -1,4 +1,4 @@
-import { requireObject } from '../quantity/require-object.js'
+import { requireObject } from '../quantity/guard.js'
 import type { LocalOffset } from '../record/local-time.js'
 import type { DayDifference } from './day-differences.js'
 import { wallClock } from './local-day.js'

@@ -1,5 +1,5 @@
 import { medianInPlace } from '../numerics/select.js'
-import type { Duration } from '../quantity/generated/duration.js'
+import type { Duration } from '../quantity/generated/kinds.js'
 import { overnightDryDowns } from '../record/overnight-dry-down.js'
 import { isIn } from './answers-to-shots.js'
 import { type CheckedProbe, maxStepOf } from './check-probe.js'

@@ -1,6 +1,4 @@
-import type { Duration } from '../quantity/generated/duration.js'
-import type { Volume } from '../quantity/generated/volume.js'
-import type { WaterContent, WaterContentChange } from '../quantity/generated/water-content.js'
+import type { Duration, Volume, WaterContent, WaterContentChange } from '../quantity/generated/kinds.js'
 import type { DailyUseState } from '../record/forecast/daily-use-state.js'
 import { forecastDailyUse } from '../record/forecast/forecast-daily-use.js'
 import { forecastLevel } from '../record/forecast/forecast-level.js'

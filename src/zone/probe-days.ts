@@ -1,6 +1,5 @@
 import { zoneMean } from '../probe/zone-mean.js'
-import type { Duration } from '../quantity/generated/duration.js'
-import type { WaterContent } from '../quantity/generated/water-content.js'
+import type { Duration, WaterContent } from '../quantity/generated/kinds.js'
 import { findSettledLevels } from '../record/find-settled-levels.js'
 import { fullLevelOf } from '../record/plateau.js'
 import { type CheckedProbe, maxStepOf } from './check-probe.js'

@@ -1,4 +1,4 @@
-import { requireObject } from '../quantity/require-object.js'
+import { requireObject } from '../quantity/guard.js'
 import { checkZone } from './checked-zone.js'
 import type { DayDiagnosis } from './diagnose-day.js'
 import { explainZoneFinding, explainZoneReason } from './explain-zone-finding.js'

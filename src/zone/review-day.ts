@@ -1,7 +1,6 @@
 import { rootTemperatureBand } from '../irrigation/root-zone/root-temperature-band.js'
 import { maxOf, minOf } from '../quantity/extremes.js'
-import type { Temperature } from '../quantity/generated/temperature.js'
-import type { WaterContent } from '../quantity/generated/water-content.js'
+import type { Temperature, WaterContent } from '../quantity/generated/kinds.js'
 import { waterUseOfNextDay } from '../record/forecast/forecast-daily-use.js'
 import { timeUntilLevel } from '../record/forecast/time-until-level.js'
 import { answersOf, compareAnswers, isIn, openingsOf, type ShotAnswers } from './answers-to-shots.js'

@@ -1,5 +1,5 @@
 import { InputError } from '../quantity/errors.js'
-import { requireObject } from '../quantity/require-object.js'
+import { requireObject } from '../quantity/guard.js'
 import { checkZone } from './checked-zone.js'
 import { type LocalDay, localDayOf, localDayOfDate } from './local-day.js'
 import { restoredMemory } from './restore-zone.js'

@@ -1,4 +1,4 @@
-import type { WaterContent } from '../quantity/generated/water-content.js'
+import type { WaterContent } from '../quantity/generated/kinds.js'
 import { saltDrift } from '../record/salt-drift.js'
 import type { Known } from './known.js'
 import type { WaterBalance } from './water-balance.js'

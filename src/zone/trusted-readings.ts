@@ -1,4 +1,4 @@
-import { requireObject } from '../quantity/require-object.js'
+import { requireObject } from '../quantity/guard.js'
 import { checkProbe } from './check-probe.js'
 import { checkZone } from './checked-zone.js'
 import { dayOfDate, type ReviewDayInput } from './review-zone.js'

@@ -1,5 +1,5 @@
 import { InputError } from '../quantity/errors.js'
-import { requireList } from '../quantity/require-list.js'
+import { requireList } from '../quantity/guard.js'
 import type { LocalDay } from './local-day.js'
 import { farAhead, orderOfReadings, sortedByTime, timeIn } from './order-of-time.js'
 import type { Zone } from './zone.js'

@@ -1,16 +1,22 @@
 import type { ProbeCalibration } from '../probe/calibration.js'
-import type { BulkDensity, ParticleDensity } from '../quantity/generated/density.js'
-import type { Duration } from '../quantity/generated/duration.js'
-import type { Elevation } from '../quantity/generated/elevation.js'
-import type { Flow } from '../quantity/generated/flow.js'
-import type { InverseSuction } from '../quantity/generated/inverse-suction.js'
-import type { Irradiance } from '../quantity/generated/irradiance.js'
-import type { Length } from '../quantity/generated/length.js'
-import type { CropCoefficient, PlantDensity } from '../quantity/generated/plant.js'
-import type { Latitude } from '../quantity/generated/position.js'
-import type { DepletionFraction, DrainFraction } from '../quantity/generated/share.js'
-import type { Volume } from '../quantity/generated/volume.js'
-import type { WaterContent, WaterContentChange } from '../quantity/generated/water-content.js'
+import type {
+  BulkDensity,
+  CropCoefficient,
+  DepletionFraction,
+  DrainFraction,
+  Duration,
+  Elevation,
+  Flow,
+  InverseSuction,
+  Irradiance,
+  Latitude,
+  Length,
+  ParticleDensity,
+  PlantDensity,
+  Volume,
+  WaterContent,
+  WaterContentChange,
+} from '../quantity/generated/kinds.js'
 import type { LocalOffset } from '../record/local-time.js'
 
 /** The container that one probe stands for. */

@@ -303,6 +303,29 @@ describe('wet bulb', () => {
       }
     }
   })
+  // FAO-56 (1998), Eq. 11, 15 and 16, written out again: e°(wet) less a P (T - wet) is the vapour pressure of the air.
+  it.each([
+    ['aspirated', 0.000662],
+    ['natural', 0.0008],
+    ['indoors', 0.0012],
+  ] as const)('solves the equation to the end of dry and cold air: %s', (ventilation, coefficient) => {
+    const saturated = (t: number) => 0.6108 * Math.exp((17.27 * t) / (t + 237.3))
+    for (const t of [-60, -59, -40, -10, 0, 25, 60, 100])
+      for (const humidity of [0, 0.01, 0.5, 1])
+        for (const pressure of [60, 101.3]) {
+          const air = {
+            temperature: celsius(t),
+            humidity: humidity as RelativeHumidity,
+            pressure: kilopascals(pressure),
+          }
+          const wet = wetBulbTemperature({ ...air, ventilation } as never)
+          const back = saturated(wet) - coefficient * pressure * (t - wet)
+          expect(Math.abs(back - humidity * saturated(t)), `${t} °C, ${humidity}`).toBeLessThan(
+            1e-9 * (1 + saturated(t)),
+          )
+          if (ventilation === 'aspirated') expect(wetBulbTemperature(air as never)).toBe(wet)
+        }
+  })
   it('answers in the driest and coldest air of its range', () => {
     for (const t of [-60, 0, 100]) {
       const air = { temperature: celsius(t), humidity: percent<RelativeHumidity>(0), pressure: kilopascals(101.3) }

@@ -443,10 +443,40 @@ describe('an hour', () => {
 })
 
 describe('a pan', () => {
-  it('has coefficients within 0.1 of FAO-56, Table 5 (light wind, humidity above 70 %, 100 m of fetch: 0.85 green, 0.7 dry [not confirmed, source not seen])', () => {
+  // FAO-56, Table 5 [cells from memory]: wind in m/s, fetch in m, then mean humidity low, medium and high. The classes of wind are below 2,
+  // 2 to 5, 5 to 8 and above 8 m/s, those of humidity below 40, 40 to 70 and above 70 %; the equations were fitted to the middles.
+  const fetches = [1, 10, 100, 1000]
+  it.each([
+    [1, [0.55, 0.65, 0.75], [0.65, 0.75, 0.85], [0.7, 0.8, 0.85], [0.75, 0.85, 0.85]],
+    [3.5, [0.5, 0.6, 0.65], [0.6, 0.7, 0.75], [0.65, 0.75, 0.8], [0.7, 0.8, 0.8]],
+    [6.5, [0.45, 0.5, 0.6], [0.55, 0.6, 0.65], [0.6, 0.65, 0.7], [0.65, 0.7, 0.75]],
+    [8, [0.4, 0.45, 0.5], [0.45, 0.55, 0.6], [0.5, 0.6, 0.65], [0.55, 0.6, 0.65]],
+  ])('in grass has the coefficients of FAO-56, Table 5 within 0.06: wind of %f m/s', (wind, ...rows) => {
+    expectCellsWithin(panCoefficientInGrass, wind, rows)
+  })
+  it.each([
+    [1, [0.7, 0.8, 0.85], [0.6, 0.7, 0.8], [0.55, 0.65, 0.75], [0.5, 0.6, 0.7]],
+    [3.5, [0.65, 0.75, 0.8], [0.55, 0.65, 0.7], [0.5, 0.6, 0.65], [0.45, 0.55, 0.6]],
+    [6.5, [0.6, 0.65, 0.7], [0.5, 0.55, 0.65], [0.45, 0.5, 0.6], [0.4, 0.45, 0.55]],
+    [8, [0.5, 0.6, 0.65], [0.45, 0.5, 0.55], [0.4, 0.45, 0.5], [0.35, 0.4, 0.45]],
+  ])('on bare ground has the coefficients of FAO-56, Table 5 within 0.06: wind of %f m/s', (wind, ...rows) => {
+    expectCellsWithin(panCoefficientOnBareGround, wind, rows)
+  })
+  function expectCellsWithin(coefficient: typeof panCoefficientInGrass, wind: number, rows: number[][]): void {
+    for (const [i, row] of rows.entries())
+      for (const [j, humidity] of [30, 57, 84].entries()) {
+        const pan = {
+          windSpeed: metresPerSecond(wind),
+          meanHumidity: percent<never>(humidity),
+          fetch: metres(fetches[i]!),
+        }
+        expect(Math.abs(coefficient(pan) - row[j]!), `${fetches[i]} m, ${humidity} %`).toBeLessThan(0.06)
+      }
+  }
+  it('has coefficients within 0.1 of FAO-56, Table 5 (light wind, humidity above 70 %, 100 m of fetch: 0.85 green, 0.75 dry [from memory])', () => {
     const pan = { windSpeed: metresPerSecond(1.5), meanHumidity: percent<never>(75), fetch: metres(100) }
     expect(Math.abs(panCoefficientInGrass(pan) - 0.85)).toBeLessThan(0.1)
-    expect(Math.abs(panCoefficientOnBareGround(pan) - 0.7)).toBeLessThan(0.1)
+    expect(Math.abs(panCoefficientOnBareGround(pan) - 0.75)).toBeLessThan(0.1)
     // More green around it, the more the pan looks like grass; more dry ground, the less.
     expect(panCoefficientInGrass({ ...pan, fetch: metres(1000) })).toBeGreaterThan(
       panCoefficientInGrass({ ...pan, fetch: metres(1) }),
@@ -454,7 +484,18 @@ describe('a pan', () => {
     expect(panCoefficientOnBareGround({ ...pan, fetch: metres(1000) })).toBeLessThan(
       panCoefficientOnBareGround({ ...pan, fetch: metres(1) }),
     )
-    expect(validityOf(validityPanCoefficient, { windSpeed: 0.5 })).toHaveLength(1)
+    // The classes of the table end at 30 and 84 %, at 1 m and 1 km; below 1 m/s and above 8 m/s nothing was fitted.
+    const outside = (input: Record<string, number>) => validityOf(validityPanCoefficient, input).length
+    for (const [name, min, max] of [
+      ['windSpeed', 1, 8],
+      ['meanHumidity', 0.3, 0.84],
+      ['fetch', 100, 100000],
+    ] as const) {
+      expect(
+        [min, max, 0.99 * min, 1.01 * max].map((value) => outside({ [name]: value })),
+        name,
+      ).toEqual([0, 0, 1, 1])
+    }
   })
 })
 

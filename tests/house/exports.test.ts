@@ -57,6 +57,13 @@ function unlisted(files: readonly { readonly path: string; readonly code: string
         ),
     )
   const [listed, used] = [taken(true), taken(false)]
+  // A file that only passes a name on is not where the name lives.
+  const passedOn = new Map<string, string>()
+  for (const { path, code } of users)
+    for (const one of parse(path, code).statements)
+      if (ts.isExportDeclaration(one) && !path.endsWith('/index.ts'))
+        for (const { from, names } of importsOf(path, one.getText()))
+          for (const name of names) passedOn.set(`${path} ${name}`, `${from} ${name}`)
   return files
     .filter(({ path }) => !path.endsWith('/index.ts'))
     .flatMap(({ path, code }) => {
@@ -80,6 +87,7 @@ function unlisted(files: readonly { readonly path: string; readonly code: string
         return typesIn(one)
           .filter((type) => !FOR_COMPILER.includes(type))
           .flatMap((type) => origins.get(type) ?? [])
+          .map((key) => passedOn.get(key) ?? key)
           .filter((key) => !listed.has(key))
           .map((key) => `${key}: is part of ${name}, but no index lists it`)
       })

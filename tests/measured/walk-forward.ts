@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs'
 import {
   type DayOfUse,
+  estimateNoise,
   type FoundShot,
   fallAhead,
   findShots,
@@ -9,6 +10,7 @@ import {
   hours,
   type LevelState,
   minutes,
+  type ShotLimits,
   type TimeBand,
   timeUntilLevel,
   type Volume,
@@ -19,7 +21,16 @@ import {
 
 /** The open records, walked forward: each forecast has seen readings before its moment only. */
 
-const shotLimits = { minRise: waterContentChange(0.008), maxRiseTime: minutes(40), maxStep: minutes(11) }
+export const shotLimits: ShotLimits = {
+  minRise: waterContentChange(0.008),
+  maxRiseTime: minutes(40),
+  maxStep: minutes(11),
+}
+/** The least rise as `estimateNoise` advises it, from the first thirty days of a probe. */
+export function quietLimits(content: Float64Array): ShotLimits {
+  const noise = estimateNoise({ value: content.subarray(0, 30 * 288) })
+  return noise.known ? { ...shotLimits, minRise: waterContentChange(noise.threshold) } : shotLimits
+}
 const SETTLE = 3600
 
 export interface Record01 {
@@ -45,8 +56,8 @@ export interface DryDown {
   readonly waterContent: readonly number[]
 }
 
-function dryDownsOf(time: Float64Array, content: Float64Array): DryDown[] {
-  const shots = findShots({ time, waterContent: content, ...shotLimits })
+function dryDownsOf(time: Float64Array, content: Float64Array, limits: ShotLimits): DryDown[] {
+  const shots = findShots({ time, waterContent: content, ...limits })
   const found: DryDown[] = []
   let current: { time: number[]; waterContent: number[] } = { time: [], waterContent: [] }
   let from = -Infinity
@@ -60,7 +71,7 @@ function dryDownsOf(time: Float64Array, content: Float64Array): DryDown[] {
   time.forEach((t, i) => {
     const x = content[i] as number
     if (Number.isNaN(x)) return
-    if (!(t > last) || t - last > shotLimits.maxStep) {
+    if (!(t > last) || t - last > limits.maxStep) {
       close()
       from = t + SETTLE
     }
@@ -123,8 +134,8 @@ export interface HourForecast {
 }
 
 /** All forecasts of one probe in dry-downs that begin in a time. */
-export function walkLevel(time: Float64Array, content: Float64Array, from: number, to: number) {
-  const forecaster = forecastLevel(shotLimits)
+export function walkLevel(time: Float64Array, content: Float64Array, from: number, to: number, limits = shotLimits) {
+  const forecaster = forecastLevel(limits)
   let state: LevelState = forecaster.start
   let i = 0
   const stateAt = (now: number) => {
@@ -136,7 +147,7 @@ export function walkLevel(time: Float64Array, content: Float64Array, from: numbe
   const hoursAhead: HourForecast[] = []
   const slopes: number[] = []
   const sameHour = new Map<number, number>()
-  for (const down of dryDownsOf(time, content)) {
+  for (const down of dryDownsOf(time, content, limits)) {
     const wanted = down.start >= from && down.start < to && down.end - down.start <= 86400
     const moments: [number, () => void][] = []
     if (wanted && slopes.length > 0)
@@ -210,8 +221,9 @@ export function replicateMisses(
   probes: readonly Float64Array[],
   from: number,
   to: number,
+  limitsOf = (_: Float64Array) => shotLimits,
 ): number[] {
-  const downs = probes.map((content) => dryDownsOf(time, content))
+  const downs = probes.map((content) => dryDownsOf(time, content, limitsOf(content)))
   const misses: number[] = []
   for (const [own, other] of [
     [0, 1],

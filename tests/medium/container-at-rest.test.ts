@@ -11,6 +11,7 @@ import {
   cylinderContainer,
   drainageAfterShot,
   fraction,
+  frustumContainer,
   inCentimetresOfSuction,
   inKilopascalsOfSuction,
   inPF,
@@ -156,6 +157,29 @@ describe('perched water table', () => {
     const container = box(10, 10, 12)
     expect(perchedWaterTable({ container, medium, minAir: fraction(0) })).toEqual({ height: 9, share: 0.75 })
     expect(perchedWaterTable({ container, medium: peat, minAir: fraction(0) })).toEqual({ height: 0, share: 0 })
+  })
+  it('takes the volume below it, in a container that widens and in one of steps', () => {
+    const minAir = fraction(0.1) as never
+    const height = perchedWaterTable({ container: box(10, 10, 20), medium: peat, minAir }).height as number
+    // A cone of radius 5 cm at the bottom and 8 cm at 12 cm: the volume below z is π/3 z (a² + a b + b²).
+    const below = (z: number) => (Math.PI / 3) * z * (25 + 5 * (5 + z / 4) + (5 + z / 4) ** 2)
+    const pot = frustumContainer({
+      bottomDiameter: centimetres(10),
+      topDiameter: centimetres(16),
+      height: centimetres(12),
+    })
+    expect(height).toBeLessThan(12)
+    expect(perchedWaterTable({ container: pot, medium: peat, minAir }).share).toBeCloseTo(below(height) / below(12), 10)
+    // 4 cm of 10 cm by 10 cm below 8 cm of 20 cm by 10 cm, and the same the other way round.
+    const steps = (low: number, high: number) => stackedContainer([box(low, 10, 4), box(high, 10, 8)])
+    expect(height).toBeGreaterThan(4)
+    for (const [low, high] of [
+      [10, 20],
+      [20, 10],
+    ] as const) {
+      const share = (low * 4 + high * (height - 4)) / (low * 4 + high * 8)
+      expect(perchedWaterTable({ container: steps(low, high), medium: peat, minAir }).share).toBeCloseTo(share, 12)
+    }
   })
   it('refuses air that the medium never has', () => {
     expectDomainError(() => perchedWaterTable({ container: box(1, 1, 1), medium: peat, minAir: fraction(0.9) }))

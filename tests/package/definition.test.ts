@@ -85,7 +85,7 @@ it('"go to definition" ends in the source of a function, a constructor, a kind a
       ['src/irrigation/shot/shot-volume.ts', 'shotVolume'],
       ['src/quantity/generated/volume.ts', 'litres'],
       ['src/quantity/generated/share.ts', 'percent'],
-      ['src/quantity/generated/volume.ts', 'Volume'],
+      ['src/quantity/generated/kinds.ts', 'Volume'],
       [expect.stringMatching(/^src\/irrigation\/.*\.ts$/), 'rise'],
       ['src/irrigation/plan/plan-day.ts', 'planDay'],
       ['src/probe/fit-calibration.ts', 'fitCalibration'],

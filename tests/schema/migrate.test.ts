@@ -1,5 +1,5 @@
-import { DocumentError } from 'porewater/schema'
 import { describe, expect, it } from 'vitest'
+import { DocumentError } from '../../src/schema/document-error.js'
 import { DOCUMENTS } from '../../src/schema/documents.js'
 import { bringUpToDate, type MigrationStep } from '../../src/schema/migrate.js'
 

@@ -1,9 +1,11 @@
 import { parse } from 'csv-parse/sync'
 import fc from 'fast-check'
 import { instant } from 'porewater'
-import { DocumentError, readingsFromTidyCsv, type TidyReading, tidyCsvFromReadings } from 'porewater/schema'
 import { describe, expect, it } from 'vitest'
 import { csvLine, csvRows } from '../../src/schema/csv.js'
+import { DocumentError } from '../../src/schema/document-error.js'
+import { readingsFromTidyCsv, tidyCsvFromReadings } from '../../src/schema/tidy-csv.js'
+import type { TidyReading } from '../../src/schema/tidy-reading.js'
 import { between } from '../support/round-trip.js'
 
 const HEADER = 'time,source,quantity,value,unit,quality\r\n'

@@ -1,68 +1,28 @@
-import type { KindRow, UnitRow } from '../../../src/quantity/unit-row.js'
+import type { UnitRow } from '../../../src/quantity/unit-row.js'
 import { kept, keptCode, keptTex, readCode, readTex } from './conversion.js'
+import { typeNames } from './kinds.js'
+import { importLine, WIDTH } from './lines.js'
 import { type Family, made, quoted, readerOf } from './table.js'
+import { byName } from './text-tables.js'
 
-const WIDTH = 120
-
-/** A file of kinds with their domains, constructors and readers. `fileOf` tells where the kinds of other files live. */
-export function constructorFile(families: readonly Family[], fileOf: (kind: string) => string): string {
+/** The constructors and readers of some families, with their domains. `kindNames` are those that their types can be made of. */
+export function constructorFile(families: readonly Family[], kindNames: readonly string[]): string {
   const body = families.flatMap((family) => [
-    ...family.kinds.map((kind) => kindType(family, kind)),
-    ...unionTypes(family),
     ...domains(family),
     ...family.units.flatMap((unit) => [constructorOf(family, unit), readerCode(family, unit)]),
   ])
   const code = body.filter((part) => part !== '').join('\n\n')
   const guards = ['convertedIn', 'numberIn'].filter((name) => code.includes(`${name}(`))
-  const foreign = families.flatMap((family) => family.row.makesToo ?? [])
+  const bare = code.replace(/\/\*\*.*?\*\//gs, '')
+  const used = kindNames.filter((name) => new RegExp(`\\b${name}\\b`).test(bare))
   const imports = [
     "import type { Domain } from '../domain.js'",
     `import { ${guards.join(', ')} } from '../guard.js'`,
-    `import type { Kind${code.includes('Made<') ? ', Made' : ''} } from '../kind.js'`,
-    ...foreign.map((name) => `import type { ${name} } from './${fileOf(name)}.js'`),
+    ...(code.includes('Made<') ? ["import type { Made } from '../kind.js'"] : []),
+    importLine('import type', used, './kinds.js'),
   ]
-  return `${imports.join('\n')}\n\n${code}\n`
-}
-
-function kindType(family: Family, kind: KindRow): string {
-  const text = kind.given ? kind.mark : `${kind.mark}, from ${makersOf(family, kind)}`
-  const brand = `Kind<${quoted(text)}${kind.scale === 'point' ? ", 'point'" : ''}>`
-  const head = `/** ${kind.about} Unit: ${family.row.unit}. */\nexport type ${kind.name} = number &`
-  return typeLine(head, brand)
-}
-
-/** The constructors that a compile error names, and for an amount how to take a part of it. */
-function makersOf(family: Family, kind: KindRow): string {
-  const all = family.units.flatMap((unit) => unit.make ?? [])
-  const named = family.row.named ?? (all.length > 3 ? all.slice(0, 2) : all)
-  const calls = [...named.map((name) => `${name}()`), ...(kind.scale === 'point' ? [] : ['scale()'])]
-  return calls.length > 1 ? `${calls.slice(0, -1).join(', ')} or ${calls.at(-1)}` : String(calls[0])
-}
-
-function typeLine(head: string, brand: string): string {
-  const line = `${head} ${brand}`
-  return (line.split('\n').at(-1) as string).length <= WIDTH ? line : `${head}\n  ${brand}`
-}
-
-function unionTypes(family: Family): string[] {
-  const { row } = family
-  if (row.kinds === undefined || made(family).length === 1) return []
-  const { unnamed } = row
-  const makers = family.units.flatMap(({ make }) => (make === undefined ? [] : [`\`${make}()\``]))
-  const given = row.unit === '1' ? `${makers.join(' and ')} can make` : `is given in ${row.unit}`
-  const members = [...made(family).map((kind) => kind.name), ...(row.makesToo ?? [])]
-  const line = `export type ${row.name} = ${members.join(' | ')}`
-  const union =
-    line.length <= WIDTH ? line : `export type ${row.name} =\n${members.map((name) => `  | ${name}`).join('\n')}`
-  return [
-    `/** Any kind that ${given}. The place where a value is used says which one it is. */\n${union}`,
-    typeof unnamed === 'object'
-      ? typeLine(
-          `/** What a unit constructor gives when nothing says which kind is meant; no function takes it. */\nexport type ${unnamed.name} = number &`,
-          `Kind<${quoted(unnamed.mark)}>`,
-        )
-      : '',
-  ]
+  const own = families.flatMap(typeNames).sort(byName)
+  return `${imports.join('\n')}\n\n${importLine('export type', own, './kinds.js')}\n\n${code}\n`
 }
 
 function domains(family: Family): string[] {

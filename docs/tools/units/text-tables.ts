@@ -1,21 +1,15 @@
 import type { KindRow, UnitRow } from '../../../src/quantity/unit-row.js'
 import { codeOf, usualHint, wordsOf } from '../../../src/text/text-kind.js'
 import { conversionOf, worked } from './conversion.js'
+import { importLine } from './lines.js'
 import { spellingsOf } from './spellings.js'
 import { type Family, made, textUnits } from './table.js'
 
-const WIDTH = 120
-
 /** The types behind the names of kinds that text knows. */
-export function kindTypesFile(families: readonly Family[], fileOf: (kind: string) => string): string {
+export function kindTypesFile(families: readonly Family[]): string {
   const names = textKinds(families).map(({ name }) => name)
-  const files = new Map<string, string[]>()
-  for (const name of names) files.set(fileOf(name), [...(files.get(fileOf(name)) ?? []), name])
-  const imports = [...files.keys()]
-    .sort(byName)
-    .map((file) => importLine('import type', (files.get(file) as string[]).slice().sort(byName), file))
   return [
-    ...imports,
+    importLine('import type', [...names].sort(byName), '../../quantity/generated/kinds.js'),
     '',
     '/** The type behind each name of a kind. */',
     'export interface KindTypes {',
@@ -29,7 +23,7 @@ export function kindTypesFile(families: readonly Family[], fileOf: (kind: string
 }
 
 /** The kinds that text can stand for, each looked up when it is asked for. */
-export function kindsFile(families: readonly Family[]): string {
+export function textKindsFile(families: readonly Family[]): string {
   return [
     "import { kindNamed } from '../kind-named.js'",
     "import type { TextKind } from '../text-kind.js'",
@@ -126,12 +120,6 @@ function unitCode(unit: UnitRow): string {
 /** `[0, ∞)` as `[0,)`: an end that is left out is infinite. */
 function rangeCode(range: string): string {
   return range.replace(' ', '').replace(/-?∞/g, '')
-}
-
-function importLine(start: string, names: readonly string[], file: string): string {
-  const line = `${start} { ${names.join(', ')} } from '../../quantity/generated/${file}.js'`
-  if (line.length <= WIDTH) return line
-  return `${start} {\n${names.map((name) => `  ${name},`).join('\n')}\n} from '../../quantity/generated/${file}.js'`
 }
 
 /** The order in which the formatter sorts names: by letter, and of one letter the capital first. */

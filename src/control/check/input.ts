@@ -1,8 +1,4 @@
-import type { Duration } from '../../quantity/generated/duration.js'
-import type { Flow } from '../../quantity/generated/flow.js'
-import type { Volume } from '../../quantity/generated/volume.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
-
+import type { Duration, Flow, Volume, WaterContent } from '../../quantity/generated/kinds.js'
 /** A shot that somebody or something wants to give. */
 export interface WateringRequest {
   /** Its volume. Unit: L. Range: any. */

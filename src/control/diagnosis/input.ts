@@ -1,8 +1,4 @@
-import type { SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
-import type { Irradiance } from '../../quantity/generated/irradiance.js'
-import type { Temperature } from '../../quantity/generated/temperature.js'
-import type { Volume } from '../../quantity/generated/volume.js'
-
+import type { Irradiance, SolutionEC, Temperature, Volume } from '../../quantity/generated/kinds.js'
 /** What a probe sent. Anything but a finite number is a reading without a number. */
 export interface WatchedReading {
   /** Name of the probe, as in the settings. Others are passed over. */

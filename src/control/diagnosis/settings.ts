@@ -1,11 +1,7 @@
 import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
-import type { Duration } from '../../quantity/generated/duration.js'
-import type { Flow } from '../../quantity/generated/flow.js'
-import type { Volume } from '../../quantity/generated/volume.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
-import { numberIn } from '../../quantity/guard.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { Duration, Flow, Volume, WaterContent } from '../../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import { type Memo, newMemo } from './memo.js'
 import type { DarkHours, Watched } from './watched.js'
 

@@ -1,6 +1,4 @@
-import type { Duration } from '../../quantity/generated/duration.js'
-import type { Volume } from '../../quantity/generated/volume.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
+import type { Duration, Volume, WaterContent } from '../../quantity/generated/kinds.js'
 import type { WateringDoubt, WateringFinding, WateringReason } from './finding.js'
 
 /** What is decided. It is a proposal to a controller that has limits of its own, never an order past them. */

@@ -1,5 +1,4 @@
-import type { Volume } from '../../quantity/generated/volume.js'
-
+import type { Volume } from '../../quantity/generated/kinds.js'
 /** What a probe said last. Anything but finite numbers is a missing reading. */
 export interface WateringReading {
   /** Name of the probe, as in the settings; not needed where there is one probe without a name. */

@@ -1,8 +1,5 @@
-import type { HourlyCropET } from '../../quantity/generated/evapotranspiration-hourly.js'
-import type { Irradiance } from '../../quantity/generated/irradiance.js'
-import type { VapourPressureDeficit } from '../../quantity/generated/pressure.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type { HourlyCropET, Irradiance, VapourPressureDeficit } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import type { Validity } from '../../quantity/validity.js'
 import {
   CROP_DEFICIT,

@@ -1,13 +1,8 @@
 import { LAMP_POWER, LIT_AREA } from '../../air/domains.js'
 import type { LitArea } from '../../air/terms.js'
 import { InputError } from '../../quantity/errors.js'
-import type { Irradiance } from '../../quantity/generated/irradiance.js'
-import type { PhotonFluxDensity } from '../../quantity/generated/photon-flux.js'
-import type { PhotonYield } from '../../quantity/generated/photon-yield.js'
-import type { Power } from '../../quantity/generated/power.js'
-import type { Share } from '../../quantity/generated/share.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type { Irradiance, PhotonFluxDensity, PhotonYield, Power, Share } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { LAMP_EFFICACY, LIGHT_ON_CROP, LIGHT_PHOTON_YIELD } from '../domains.js'
 
 /** Lamps over an area: what they take and what they give. */

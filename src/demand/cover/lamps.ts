@@ -1,7 +1,5 @@
-import type { Irradiance } from '../../quantity/generated/irradiance.js'
-import type { PhotonFluxDensity } from '../../quantity/generated/photon-flux.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type { Irradiance, PhotonFluxDensity } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { BOTH_SIDES_RESISTANCE, CROP_PHOTON_FLUX, GROUND_SHARE, LIGHT_PHOTON_YIELD, REFLECTED } from '../domains.js'
 import type { Cover, CropInAir } from '../terms.js'
 

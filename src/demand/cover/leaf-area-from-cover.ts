@@ -1,7 +1,5 @@
-import type { LeafAreaIndex } from '../../quantity/generated/plant.js'
-import type { GroundFraction } from '../../quantity/generated/share.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type { GroundFraction, LeafAreaIndex } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { EXTINCTION, GROUND_COVER, LEAF_AREA } from '../domains.js'
 import type { Extinction, LeafArea } from '../terms.js'
 

@@ -1,10 +1,7 @@
 import { saturationVapourPressureFao56 } from '../../air/saturation-vapour-pressure-fao56.js'
 import { rootBetween } from '../../numerics/root.js'
-import type { Irradiance } from '../../quantity/generated/irradiance.js'
-import type { VapourPressureDeficit } from '../../quantity/generated/pressure.js'
-import type { Temperature } from '../../quantity/generated/temperature.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type { Irradiance, Temperature, VapourPressureDeficit } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { NIGHT_NET_RADIATION } from '../domains.js'
 import type { CarbonDioxide, CropInAir, LeafBoundary } from '../terms.js'
 import {

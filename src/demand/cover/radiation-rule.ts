@@ -1,7 +1,5 @@
-import type { RadiationSum } from '../../quantity/generated/radiation-sum.js'
-import type { WaterDepth } from '../../quantity/generated/water-depth.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type { RadiationSum, WaterDepth } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import {
   CROP_SIZE,
   DAILY_RADIATION_SUM,

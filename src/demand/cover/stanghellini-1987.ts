@@ -5,12 +5,14 @@ import {
   slopeOfSaturationVapourPressureFao56,
 } from '../../air/saturation-vapour-pressure-fao56.js'
 import { InputError } from '../../quantity/errors.js'
-import type { HourlyCropET } from '../../quantity/generated/evapotranspiration-hourly.js'
-import type { Irradiance } from '../../quantity/generated/irradiance.js'
-import type { Pressure, VapourPressureDeficit } from '../../quantity/generated/pressure.js'
-import type { Temperature } from '../../quantity/generated/temperature.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type {
+  HourlyCropET,
+  Irradiance,
+  Pressure,
+  Temperature,
+  VapourPressureDeficit,
+} from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import {
   AIR_AMONG_PLANTS,
   CARBON_DIOXIDE,

@@ -1,11 +1,7 @@
 import { WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import type { CropET } from '../../quantity/generated/evapotranspiration.js'
-import type { DepletionFraction, Share } from '../../quantity/generated/share.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
-import type { WaterDepth } from '../../quantity/generated/water-depth.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type { CropET, DepletionFraction, Share, WaterContent, WaterDepth } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { CROP_ET, DEPLETION, LAYER_DEPTH, SOME_CROP_ET, TOTAL_AVAILABLE, WATER_DEPTH } from '../domains.js'
 import type { CropUse, FieldCapacity, RootDepth, SoilWater, WaterShortage } from '../terms.js'
 

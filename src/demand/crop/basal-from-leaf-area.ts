@@ -1,6 +1,5 @@
-import type { CropCoefficient, LeafAreaIndex } from '../../quantity/generated/plant.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type { CropCoefficient, LeafAreaIndex } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { CROP_COEFFICIENT, LEAF_AREA } from '../domains.js'
 import type { BareSoil } from '../terms.js'
 

@@ -1,7 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
-import type { CropCoefficient } from '../../quantity/generated/plant.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type { CropCoefficient } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { CROP_COEFFICIENT, DAYS_SINCE_PLANTING, STAGE_LENGTH } from '../domains.js'
 
 /** Lengths of the four growth stages. */

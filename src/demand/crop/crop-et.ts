@@ -1,8 +1,12 @@
 import { PLANT_DENSITY } from '../../quantity/domains.js'
-import type { CropET, ReferenceET } from '../../quantity/generated/evapotranspiration.js'
-import type { CropCoefficient, PlantDensity, PlantWaterUse } from '../../quantity/generated/plant.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type {
+  CropCoefficient,
+  CropET,
+  PlantDensity,
+  PlantWaterUse,
+  ReferenceET,
+} from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { ANY_REFERENCE_ET, CROP_COEFFICIENT, CROP_ET } from '../domains.js'
 import type { CropUse } from '../terms.js'
 

@@ -1,6 +1,4 @@
-import type { Length } from '../../quantity/generated/length.js'
-import type { CropCoefficient } from '../../quantity/generated/plant.js'
-import type { DepletionFraction } from '../../quantity/generated/share.js'
+import type { CropCoefficient, DepletionFraction, Length } from '../../quantity/generated/kinds.js'
 import { CROP_NAMES, cropNamed } from './crop-names-fao56.js'
 
 /** What the tables of FAO-56 (1998) say of a crop: no stress, good husbandry, the standard climate (45 % lowest humidity, 2 m/s). */

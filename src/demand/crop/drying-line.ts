@@ -1,5 +1,5 @@
 import { InputError } from '../../quantity/errors.js'
-import type { Share } from '../../quantity/generated/share.js'
+import type { Share } from '../../quantity/generated/kinds.js'
 
 /** The straight line of a drying store: 1 while the readily available part lasts, 0 where all is gone. */
 export function dryingLine(total: number, readily: number, depletion: number, name: string): Share {

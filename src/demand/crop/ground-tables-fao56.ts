@@ -1,5 +1,5 @@
 import { InputError } from '../../quantity/errors.js'
-import type { GroundFraction } from '../../quantity/generated/share.js'
+import type { GroundFraction } from '../../quantity/generated/kinds.js'
 
 /** How water comes to a field. */
 export type WettingMethod =

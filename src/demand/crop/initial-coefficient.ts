@@ -1,10 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
-import type { CropET } from '../../quantity/generated/evapotranspiration.js'
-import type { CropCoefficient } from '../../quantity/generated/plant.js'
-import type { GroundFraction } from '../../quantity/generated/share.js'
-import type { WaterDepth } from '../../quantity/generated/water-depth.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type { CropCoefficient, CropET, GroundFraction, WaterDepth } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import {
   CROP_COEFFICIENT,
   REFERENCE_ET,

@@ -1,10 +1,7 @@
 import { WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import type { Length } from '../../quantity/generated/length.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
-import type { WaterDepth } from '../../quantity/generated/water-depth.js'
-import { numberIn } from '../../quantity/guard.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { Length, WaterContent, WaterDepth } from '../../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import { LAYER_DEPTH } from '../domains.js'
 import type { FieldCapacity } from '../terms.js'
 

@@ -1,11 +1,13 @@
 import { WATER_CONTENT } from '../../quantity/domains.js'
-import type { CropET } from '../../quantity/generated/evapotranspiration.js'
-import type { CropCoefficient } from '../../quantity/generated/plant.js'
-import type { DepletionFraction, Share } from '../../quantity/generated/share.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
-import type { WaterDepth } from '../../quantity/generated/water-depth.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type {
+  CropCoefficient,
+  CropET,
+  DepletionFraction,
+  Share,
+  WaterContent,
+  WaterDepth,
+} from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { CROP_COEFFICIENT, DEPLETION, REFERENCE_ET, WATER_DEPTH } from '../domains.js'
 import type { DayDepletion, ReferenceDay, SoilWater } from '../terms.js'
 import {

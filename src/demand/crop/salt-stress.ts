@@ -1,9 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
-import type { SaturatedExtractEC } from '../../quantity/generated/electrical-conductivity.js'
-import type { Share } from '../../quantity/generated/share.js'
-import type { WaterDepth } from '../../quantity/generated/water-depth.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type { SaturatedExtractEC, Share, WaterDepth } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { EC, LEACHING, TOLERATED_EC, TOTAL_AVAILABLE, WATER_DEPTH, YIELD_LOSS, YIELD_RESPONSE } from '../domains.js'
 import type { FieldWaterEC, WaterShortage } from '../terms.js'
 

@@ -1,12 +1,14 @@
 import { WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import type { Length } from '../../quantity/generated/length.js'
-import type { CropCoefficient } from '../../quantity/generated/plant.js'
-import type { GroundFraction, Share } from '../../quantity/generated/share.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
-import type { WaterDepth } from '../../quantity/generated/water-depth.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type {
+  CropCoefficient,
+  GroundFraction,
+  Length,
+  Share,
+  WaterContent,
+  WaterDepth,
+} from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import {
   CROP_COEFFICIENT,
   CROP_HEIGHT,

@@ -1,6 +1,5 @@
 import { InputError } from '../../quantity/errors.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
-import type { WaterDepth } from '../../quantity/generated/water-depth.js'
+import type { WaterContent, WaterDepth } from '../../quantity/generated/kinds.js'
 
 /** What FAO-56 tables say of a soil; pairs are lowest and highest. */
 export interface TabledSoil {

@@ -1,8 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
-import type { CropCoefficient } from '../../quantity/generated/plant.js'
-import type { GroundFraction, Share } from '../../quantity/generated/share.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type { CropCoefficient, GroundFraction, Share } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import {
   COVER_EXPONENT,
   CROP_COEFFICIENT,

@@ -1,10 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
-import type { CropET } from '../../quantity/generated/evapotranspiration.js'
-import type { CropCoefficient } from '../../quantity/generated/plant.js'
-import type { GroundFraction, Share } from '../../quantity/generated/share.js'
-import type { WaterDepth } from '../../quantity/generated/water-depth.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type { CropCoefficient, CropET, GroundFraction, Share, WaterDepth } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { CROP_COEFFICIENT, GROUND_SHARE, REFERENCE_ET, WATER_DEPTH, WETTED_GROUND } from '../domains.js'
 import type { BasalCoefficient, Cover, DayDepletion, Drip, MaxCoefficient, ReferenceDay } from '../terms.js'
 

@@ -1,8 +1,6 @@
 import { EMITTER_COUNT, PLANTS } from '../../quantity/domains.js'
-import type { PlantWaterUse } from '../../quantity/generated/plant.js'
-import type { Volume } from '../../quantity/generated/volume.js'
-import { wholeNumberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type { PlantWaterUse, Volume } from '../../quantity/generated/kinds.js'
+import { optionsOf, wholeNumberIn } from '../../quantity/guard.js'
 import type { PlantUseInput } from '../crop/crop-et.js'
 import { waterUsePerPlant } from '../crop/crop-et.js'
 

@@ -1,7 +1,6 @@
 import { leastSquares } from '../../numerics/least-squares.js'
 import { InputError } from '../../quantity/errors.js'
-import { wholeNumberIn } from '../../quantity/guard.js'
-import { requireObject } from '../../quantity/require-object.js'
+import { requireObject, wholeNumberIn } from '../../quantity/guard.js'
 import { WINDOW_DAYS } from '../domains.js'
 import type { SkippedDays, UseSeries } from '../terms.js'
 import { forecastRows, type UseCause } from './forecast-record.js'

@@ -1,5 +1,4 @@
-import type { VapourPressureSlope } from '../../quantity/generated/psychrometrics.js'
-
+import type { VapourPressureSlope } from '../../quantity/generated/kinds.js'
 /** The standardized equation of ASCE-EWRI (2005) on plain numbers, shared by one day, one hour and long series. */
 
 /** Stefan-Boltzmann constant, MJ K⁻⁴ m⁻² d⁻¹ and MJ K⁻⁴ m⁻² h⁻¹. */

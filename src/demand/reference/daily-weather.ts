@@ -24,12 +24,16 @@ import {
 } from '../../air/vapour-pressure-from-fao56.js'
 import { type MeasuredWind, windSpeedAtTwoMetresFao56 } from '../../air/wind-at-two-metres-fao56.js'
 import { InputError } from '../../quantity/errors.js'
-import type { DailyRadiation } from '../../quantity/generated/daily-radiation.js'
-import type { Duration } from '../../quantity/generated/duration.js'
-import type { Pressure, VapourPressure } from '../../quantity/generated/pressure.js'
-import type { RelativeHumidity } from '../../quantity/generated/share.js'
-import type { Temperature, TemperatureChange } from '../../quantity/generated/temperature.js'
-import type { WindSpeed } from '../../quantity/generated/wind.js'
+import type {
+  DailyRadiation,
+  Duration,
+  Pressure,
+  RelativeHumidity,
+  Temperature,
+  TemperatureChange,
+  VapourPressure,
+  WindSpeed,
+} from '../../quantity/generated/kinds.js'
 import { numberIn } from '../../quantity/guard.js'
 import { notAbove } from '../../quantity/not-above.js'
 import type { WeatherSite } from '../terms.js'

@@ -5,11 +5,14 @@ import { saturationVapourPressureFao56 } from '../../air/saturation-vapour-press
 import type { SolarHour } from '../../air/solar-hour-fao56.js'
 import { type MeasuredWind, windSpeedAtTwoMetresFao56 } from '../../air/wind-at-two-metres-fao56.js'
 import { InputError } from '../../quantity/errors.js'
-import type { HourlyRadiation } from '../../quantity/generated/hourly-radiation.js'
-import type { Pressure, VapourPressure } from '../../quantity/generated/pressure.js'
-import type { RelativeHumidity } from '../../quantity/generated/share.js'
-import type { Temperature } from '../../quantity/generated/temperature.js'
-import type { WindSpeed } from '../../quantity/generated/wind.js'
+import type {
+  HourlyRadiation,
+  Pressure,
+  RelativeHumidity,
+  Temperature,
+  VapourPressure,
+  WindSpeed,
+} from '../../quantity/generated/kinds.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { WeatherSite } from '../terms.js'
 import { NIGHT_SHARE } from './reference-et-hour.js'

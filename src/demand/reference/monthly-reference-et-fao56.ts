@@ -1,11 +1,8 @@
 import { dayOfDate } from '../../air/day-of-date.js'
 import { AIR_TEMPERATURE } from '../../air/domains.js'
-
 import { soilHeatOfCurrentMonthFao56, soilHeatOfMonthFao56 } from '../../air/soil-heat-fao56.js'
-import type { DailySoilHeat } from '../../quantity/generated/daily-radiation.js'
-import type { Temperature } from '../../quantity/generated/temperature.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type { DailySoilHeat, Temperature } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { type DailyReferenceET, referenceETOfDay } from './daily-reference-et-fao56.js'
 import type { DailyWeather } from './daily-weather.js'
 

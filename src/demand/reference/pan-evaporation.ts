@@ -1,9 +1,11 @@
-import type { PanEvaporation, ReferenceET } from '../../quantity/generated/evapotranspiration.js'
-import type { Length } from '../../quantity/generated/length.js'
-import type { RelativeHumidity } from '../../quantity/generated/share.js'
-import type { WindSpeed } from '../../quantity/generated/wind.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type {
+  Length,
+  PanEvaporation,
+  ReferenceET,
+  RelativeHumidity,
+  WindSpeed,
+} from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import type { Validity } from '../../quantity/validity.js'
 import { FETCH, MEAN_HUMIDITY, PAN_COEFFICIENT, PAN_EVAPORATION, PAN_WIND } from '../domains.js'
 

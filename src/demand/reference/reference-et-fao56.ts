@@ -1,9 +1,6 @@
 import { AIR_TEMPERATURE, VAPOUR_PRESSURE_DEFICIT } from '../../air/domains.js'
-import type { ReferenceET } from '../../quantity/generated/evapotranspiration.js'
-import type { VapourPressureDeficit } from '../../quantity/generated/pressure.js'
-import type { Temperature } from '../../quantity/generated/temperature.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type { ReferenceET, Temperature, VapourPressureDeficit } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { NET_RADIATION, PSYCHROMETRIC, SOIL_HEAT, VAPOUR_SLOPE, WIND_AT_2_M } from '../domains.js'
 import type { AerodynamicTerms, AvailableEnergy } from '../terms.js'
 

@@ -5,10 +5,14 @@ import {
   netShortwaveRadiationFao56,
 } from '../../air/net-radiation-fao56.js'
 import { psychrometricConstantFao56 } from '../../air/psychrometric-constant-fao56.js'
-import type { DailyNetRadiation, DailyRadiation } from '../../quantity/generated/daily-radiation.js'
-import type { VapourPressure, VapourPressureDeficit } from '../../quantity/generated/pressure.js'
-import type { VapourPressureSlope } from '../../quantity/generated/psychrometrics.js'
-import type { Temperature } from '../../quantity/generated/temperature.js'
+import type {
+  DailyNetRadiation,
+  DailyRadiation,
+  Temperature,
+  VapourPressure,
+  VapourPressureDeficit,
+  VapourPressureSlope,
+} from '../../quantity/generated/kinds.js'
 import { completeDay, type DailyWeather, POLAR_NIGHT_SHARE } from './daily-weather.js'
 import { doubtsOfDay } from './weather-doubts.js'
 import type { WeatherSteps } from './weather-steps.js'

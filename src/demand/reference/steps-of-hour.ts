@@ -6,10 +6,14 @@ import {
 import { psychrometricConstantFao56 } from '../../air/psychrometric-constant-fao56.js'
 import { saturationVapourPressureFao56 } from '../../air/saturation-vapour-pressure-fao56.js'
 import { extraterrestrialRadiationHourFao56, solarHourFao56 } from '../../air/solar-hour-fao56.js'
-import type { HourlyNetRadiation, HourlyRadiation } from '../../quantity/generated/hourly-radiation.js'
-import type { VapourPressure, VapourPressureDeficit } from '../../quantity/generated/pressure.js'
-import type { VapourPressureSlope } from '../../quantity/generated/psychrometrics.js'
-import type { Temperature } from '../../quantity/generated/temperature.js'
+import type {
+  HourlyNetRadiation,
+  HourlyRadiation,
+  Temperature,
+  VapourPressure,
+  VapourPressureDeficit,
+  VapourPressureSlope,
+} from '../../quantity/generated/kinds.js'
 import { assumedCloudiness, type HourlyWeather, pressureOfHour, vapourOfHour, windOfHour } from './hourly-weather.js'
 import { relativeShortwaveOfHour } from './reference-et-hour.js'
 import { doubtsOfHour } from './weather-doubts.js'

@@ -1,6 +1,10 @@
-import type { Pressure, VapourPressure, VapourPressureDeficit } from '../../quantity/generated/pressure.js'
-import type { VapourPressureSlope } from '../../quantity/generated/psychrometrics.js'
-import type { WindSpeed } from '../../quantity/generated/wind.js'
+import type {
+  Pressure,
+  VapourPressure,
+  VapourPressureDeficit,
+  VapourPressureSlope,
+  WindSpeed,
+} from '../../quantity/generated/kinds.js'
 import type { WeatherAssumption } from './weather-assumption.js'
 import type { WeatherFinding } from './weather-doubts.js'
 

@@ -1,7 +1,5 @@
-import type { BulkEC, PoreWaterEC } from '../../quantity/generated/electrical-conductivity.js'
-import type { DegreeOfSaturation, Porosity } from '../../quantity/generated/share.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type { BulkEC, DegreeOfSaturation, PoreWaterEC, Porosity } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { CEMENTATION, CONDUCTIVITY, OPEN_POROSITY, SATURATION, SATURATION_EXPONENT, TORTUOSITY } from '../domains.js'
 import type { BulkConductivity, PoreSolution } from '../terms.js'
 

@@ -1,6 +1,5 @@
 import type { Domain } from '../../quantity/domain.js'
-import type { ChargeConcentration } from '../../quantity/generated/charge-concentration.js'
-import type { SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
+import type { ChargeConcentration, SolutionEC } from '../../quantity/generated/kinds.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { Validity } from '../../quantity/validity.js'
 import { CATIONS } from '../domains.js'

@@ -1,8 +1,5 @@
-import type { CellConstant } from '../../quantity/generated/cell-constant.js'
-import type { Conductance } from '../../quantity/generated/conductance.js'
-import type { MeasuredEC } from '../../quantity/generated/electrical-conductivity.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type { CellConstant, Conductance, MeasuredEC } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { CELL_CONSTANT, CONDUCTANCE, CONDUCTIVITY, STANDARD_CONDUCTIVITY } from '../domains.js'
 import type { CellConductance, CellConstantTerm } from '../terms.js'
 

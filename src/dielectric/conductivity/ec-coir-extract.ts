@@ -1,5 +1,5 @@
 import type { Domain } from '../../quantity/domain.js'
-import type { PoreWaterEC, SaturatedExtractEC } from '../../quantity/generated/electrical-conductivity.js'
+import type { PoreWaterEC, SaturatedExtractEC } from '../../quantity/generated/kinds.js'
 import { numberIn } from '../../quantity/guard.js'
 import { CONDUCTIVITY } from '../domains.js'
 

@@ -1,7 +1,5 @@
-import type { DissolvedSolids } from '../../quantity/generated/dissolved-solids.js'
-import type { AnyEC, UnnamedEC } from '../../quantity/generated/electrical-conductivity.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type { AnyEC, DissolvedSolids, UnnamedEC } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { CONDUCTIVITY, DISSOLVED_SOLIDS, SOLIDS_PER_CONDUCTIVITY } from '../domains.js'
 import type { SolidsScale, SolidsShown } from '../terms.js'
 

@@ -1,9 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
-import type { BulkEC, PoreWaterEC } from '../../quantity/generated/electrical-conductivity.js'
-import type { Permittivity } from '../../quantity/generated/permittivity.js'
-import type { Temperature } from '../../quantity/generated/temperature.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type { BulkEC, Permittivity, PoreWaterEC, Temperature } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { APPARENT, CONDUCTIVITY, PERMITTIVITY_OFFSET, TEMPERATURE_HILHORST, WATER_PERMITTIVITY } from '../domains.js'
 import type { BulkConductivity, PoreSolution, PoreWaterPermittivity } from '../terms.js'
 

@@ -1,9 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
-import type { BulkEC, PoreWaterEC } from '../../quantity/generated/electrical-conductivity.js'
-import type { Permittivity } from '../../quantity/generated/permittivity.js'
-import { numberIn } from '../../quantity/guard.js'
-import { requireList } from '../../quantity/require-list.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { BulkEC, Permittivity, PoreWaterEC } from '../../quantity/generated/kinds.js'
+import { numberIn, requireList, requireObject } from '../../quantity/guard.js'
 import { APPARENT, CONDUCTIVITY, WATER_PERMITTIVITY } from '../domains.js'
 import type { PoreWaterPermittivity } from '../terms.js'
 

@@ -1,7 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
-import type { MeasuredEC } from '../../quantity/generated/electrical-conductivity.js'
-import type { Temperature } from '../../quantity/generated/temperature.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { MeasuredEC, Temperature } from '../../quantity/generated/kinds.js'
+import { requireObject } from '../../quantity/guard.js'
 
 /** Temperature in °C; 0.01, 0.1 and 1 mol/kg; water saturated with the carbon dioxide of the air. All in µS/cm. Zero marks a value that the table does not have. */
 const MOLAL: readonly (readonly [number, number, number, number, number])[] = [

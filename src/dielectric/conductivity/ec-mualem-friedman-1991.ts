@@ -1,9 +1,7 @@
 import { SOME_WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import type { BulkEC, PoreWaterEC } from '../../quantity/generated/electrical-conductivity.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type { BulkEC, PoreWaterEC, WaterContent } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { CONDUCTIVITY, SATURATED_CONTENT } from '../domains.js'
 import type { BulkConductivity, PoreSolution } from '../terms.js'
 

@@ -1,8 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
-import type { AmountConcentration } from '../../quantity/generated/amount-concentration.js'
-import type { SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type { AmountConcentration, SolutionEC } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import type { Validity } from '../../quantity/validity.js'
 import { CONCENTRATION } from '../domains.js'
 

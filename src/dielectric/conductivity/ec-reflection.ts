@@ -1,8 +1,5 @@
-import type { CellConstant } from '../../quantity/generated/cell-constant.js'
-import type { MeasuredEC } from '../../quantity/generated/electrical-conductivity.js'
-import type { Resistance } from '../../quantity/generated/resistance.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type { CellConstant, MeasuredEC, Resistance } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { CABLE_IMPEDANCE, CELL_CONSTANT, CONDUCTIVITY, LONG_TIME_REFLECTION } from '../domains.js'
 
 /** A travel-time probe and its cable. */

@@ -1,9 +1,7 @@
 import { SOME_WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import type { BulkEC, PoreWaterEC } from '../../quantity/generated/electrical-conductivity.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
-import { numberIn } from '../../quantity/guard.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { BulkEC, PoreWaterEC, WaterContent } from '../../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import { CONDUCTIVITY, TRANSMISSION_INTERCEPT, TRANSMISSION_SLOPE } from '../domains.js'
 import type { BulkConductivity, PoreSolution } from '../terms.js'
 

@@ -1,7 +1,6 @@
 import { DomainError, InputError } from '../../quantity/errors.js'
-import type { MeasuredEC } from '../../quantity/generated/electrical-conductivity.js'
-import type { MassFraction } from '../../quantity/generated/share.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { MassFraction, MeasuredEC } from '../../quantity/generated/kinds.js'
+import { requireObject } from '../../quantity/guard.js'
 
 /** Mass percents of the columns of the table. */
 const PERCENTS: readonly number[] = [0.5, 1, 2, 5, 10, 15, 20, 25, 30, 40]

@@ -1,6 +1,5 @@
-import type { Temperature } from '../../quantity/generated/temperature.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type { Temperature } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import type { Validity } from '../../quantity/validity.js'
 import { LIQUID_WATER } from '../../water/domains.js'
 import { waterViscosityIapwsSr6 } from '../../water/viscosity-iapws-sr6.js'

@@ -1,4 +1,4 @@
-import type { Temperature } from '../../quantity/generated/temperature.js'
+import type { Temperature } from '../../quantity/generated/kinds.js'
 import { numberIn } from '../../quantity/guard.js'
 import { TEMPERATURE_ISO_7888 } from '../domains.js'
 

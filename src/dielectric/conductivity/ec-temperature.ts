@@ -1,8 +1,7 @@
+import { domainWith } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
-import type { AnyEC, MeasuredEC, UnnamedEC } from '../../quantity/generated/electrical-conductivity.js'
-import type { Temperature } from '../../quantity/generated/temperature.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type { AnyEC, MeasuredEC, Temperature, UnnamedEC } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { LIQUID_WATER } from '../../water/domains.js'
 import { CONDUCTIVITY, TEMPERATURE_FACTOR } from '../domains.js'
 import type { TemperatureFactor } from '../terms.js'
@@ -104,7 +103,7 @@ export function ecTemperatureCoefficient(water: TwoTemperatures): number {
   const warming =
     numberIn(water.secondTemperature, LIQUID_WATER, 'secondTemperature') -
     numberIn(water.firstTemperature, LIQUID_WATER, 'firstTemperature')
-  const at25 = numberIn(water.at25, { ...CONDUCTIVITY, ends: '()' }, 'at25')
+  const at25 = numberIn(water.at25, domainWith(CONDUCTIVITY, { ends: '()' }), 'at25')
   if (warming === 0)
     throw new InputError('firstTemperature, secondTemperature', 'they are the same', 'measure at two temperatures')
   return rise / (warming * at25)

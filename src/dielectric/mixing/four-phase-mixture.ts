@@ -1,10 +1,7 @@
 import { WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import type { Permittivity } from '../../quantity/generated/permittivity.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { Permittivity, WaterContent } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf, requireObject } from '../../quantity/guard.js'
 import {
   AIR_PERMITTIVITY,
   APPARENT,

@@ -1,7 +1,5 @@
-import type { MeasuredEC } from '../../quantity/generated/electrical-conductivity.js'
-import type { Permittivity } from '../../quantity/generated/permittivity.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type { MeasuredEC, Permittivity } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { CONDUCTIVITY, FREQUENCY, REAL_PART, RELAXATION_LOSS } from '../domains.js'
 import type { FieldFrequency } from '../terms.js'
 

@@ -1,8 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
-import type { Permittivity } from '../../quantity/generated/permittivity.js'
-import type { Share } from '../../quantity/generated/share.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type { Permittivity, Share } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { MIXING_EXPONENT, PHASE_PERMITTIVITY, PHASE_SHARE } from '../domains.js'
 import type { MixingExponent } from '../terms.js'
 

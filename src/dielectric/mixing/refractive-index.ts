@@ -1,5 +1,4 @@
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { EXTINCTION, LOSS, REFRACTIVE_INDEX, SOME_REAL_PART } from '../domains.js'
 import type { ComplexPermittivity } from './complex-permittivity.js'
 

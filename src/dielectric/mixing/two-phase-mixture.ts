@@ -1,8 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
-import type { Permittivity } from '../../quantity/generated/permittivity.js'
-import type { Porosity } from '../../quantity/generated/share.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type { Permittivity, Porosity } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { APPARENT, MIXING_EXPONENT, PORE_PERMITTIVITY, POROSITY, SOLIDS_PERMITTIVITY } from '../domains.js'
 import type { ApparentPermittivity, MixingExponent, PoreSpace, SolidPhase } from '../terms.js'
 

@@ -1,5 +1,4 @@
-import type { Permittivity } from '../../quantity/generated/permittivity.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
+import type { Permittivity, WaterContent } from '../../quantity/generated/kinds.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { Validity } from '../../quantity/validity.js'
 import { APPARENT_LEDIEU, CONTENT_LEDIEU } from '../domains.js'

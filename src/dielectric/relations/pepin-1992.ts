@@ -1,6 +1,5 @@
 import { type Cubic, cubicAt } from '../../numerics/cubic.js'
-import type { Permittivity } from '../../quantity/generated/permittivity.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
+import type { Permittivity, WaterContent } from '../../quantity/generated/kinds.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { Validity } from '../../quantity/validity.js'
 import { APPARENT_PEPIN, CONTENT_PEPIN } from '../domains.js'

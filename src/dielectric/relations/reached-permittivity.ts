@@ -1,6 +1,6 @@
 import { WATER_CONTENT } from '../../quantity/domains.js'
 import { DomainError } from '../../quantity/errors.js'
-import type { Permittivity } from '../../quantity/generated/permittivity.js'
+import type { Permittivity } from '../../quantity/generated/kinds.js'
 import { APPARENT } from '../domains.js'
 
 /** The square of a root that lies between those of 1 and 90; the rounding of a round trip at the ends is forgiven. */

@@ -1,6 +1,6 @@
 import { type Cubic, cubicRoot } from '../../numerics/cubic.js'
 import type { Domain } from '../../quantity/domain.js'
-import type { Permittivity } from '../../quantity/generated/permittivity.js'
+import type { Permittivity } from '../../quantity/generated/kinds.js'
 
 /**
  * The permittivity in a domain at which a relation that rises all the way through it gives a water content. The search brackets a little

@@ -1,7 +1,6 @@
 import { cubicAt } from '../../numerics/cubic.js'
 import { WATER_CONTENT } from '../../quantity/domains.js'
-import type { Permittivity } from '../../quantity/generated/permittivity.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
+import type { Permittivity, WaterContent } from '../../quantity/generated/kinds.js'
 import { numberIn } from '../../quantity/guard.js'
 import { APPARENT } from '../domains.js'
 

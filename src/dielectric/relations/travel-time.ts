@@ -1,8 +1,5 @@
-import type { Duration } from '../../quantity/generated/duration.js'
-import type { Length } from '../../quantity/generated/length.js'
-import type { Permittivity } from '../../quantity/generated/permittivity.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type { Duration, Length, Permittivity } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { APPARENT, APPARENT_LENGTH, PERMITTIVITY_OF_TRAVEL, ROD_LENGTH, TRAVEL_TIME, VELOCITY } from '../domains.js'
 import type { ApparentPermittivity, RodLength } from '../terms.js'
 

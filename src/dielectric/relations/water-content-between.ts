@@ -1,6 +1,6 @@
+import { domainWith } from '../../quantity/domain.js'
 import { DomainError } from '../../quantity/errors.js'
-import type { Permittivity } from '../../quantity/generated/permittivity.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
+import type { Permittivity, WaterContent } from '../../quantity/generated/kinds.js'
 import { APPARENT } from '../domains.js'
 
 /**
@@ -23,7 +23,7 @@ export function waterContentBetween(
   const min = Math.max(APPARENT.min, permittivityAt(0))
   throw new DomainError(
     apparent,
-    { ...APPARENT, min, max: Math.min(APPARENT.max, permittivityAt(full)), hint },
+    domainWith(APPARENT, { min, max: Math.min(APPARENT.max, permittivityAt(full)), hint }),
     'apparent',
   )
 }

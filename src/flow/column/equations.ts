@@ -70,29 +70,29 @@ export function columnEquations(
   }
 
   const sum = (): void => {
-    for (let i = 0; i < nodes; i++) net[i] = -taken[i]!
+    let fromBelow = 0
     for (let e = 0; e < top; e++) {
-      net[e]! -= up[e]!
-      net[e + 1]! += up[e]!
+      net[e] = fromBelow - up[e]! - taken[e]!
+      fromBelow = up[e]!
     }
+    net[top] = fromBelow - taken[top]!
     if (!heldBase) net[0]! -= terms.drained
     if (!heldTop) net[top]! += terms.entered - terms.runOff - terms.evaporated
   }
 
   /** The matrix for a step. */
   const assemble = (dt: number): void => {
+    // What the flow up from below changes in the balance of a cell, against the node below and its own.
+    let byBelow = 0
+    let byOwn = 0
     for (let i = 0; i < nodes; i++) {
-      lower[i] = waterByBelow[i]! + dt * takenByBelow[i]!
-      diagonal[i] = waterByOwn[i]! + dt * takenByOwn[i]!
-      upper[i] = waterByAbove[i]! + dt * takenByAbove[i]!
-    }
-    for (let e = 0; e < top; e++) {
-      const byBelow = dt * upByBelow[e]!
-      const byAbove = dt * upByAbove[e]!
-      diagonal[e]! += byBelow
-      upper[e]! += byAbove
-      lower[e + 1]! -= byBelow
-      diagonal[e + 1]! -= byAbove
+      const outByOwn = i < top ? upByBelow[i]! : 0
+      const outByAbove = i < top ? upByAbove[i]! : 0
+      lower[i] = waterByBelow[i]! + dt * (takenByBelow[i]! - byBelow)
+      diagonal[i] = waterByOwn[i]! + dt * (takenByOwn[i]! - byOwn + outByOwn)
+      upper[i] = waterByAbove[i]! + dt * (takenByAbove[i]! + outByAbove)
+      byBelow = outByOwn
+      byOwn = outByAbove
     }
     diagonal[0]! += dt * terms.drainedSlope
     diagonal[top]! += dt * (terms.runOffSlope + terms.evaporatedSlope)
@@ -111,13 +111,18 @@ export function columnEquations(
    * no water is lost or made, however good the move is.
    */
   const carryOn = (move: Float64Array, { sink }: Conditions): void => {
+    const most = sink?.most
+    let before = 0
+    let own = move[0]!
     for (let i = 0; i < nodes; i++) {
-      const [before, own, after] = [i > 0 ? move[i - 1]! : 0, move[i]!, i < top ? move[i + 1]! : 0]
+      const after = i < top ? move[i + 1]! : 0
       water[i]! += waterByBelow[i]! * before + waterByOwn[i]! * own + waterByAbove[i]! * after
-      if (sink === undefined) continue
-      const drawn = taken[i]! + takenByBelow[i]! * before + takenByOwn[i]! * own + takenByAbove[i]! * after
-      const most = (i < top ? sink.fromLower[i]! : 0) + (i > 0 ? sink.fromUpper[i - 1]! : 0)
-      taken[i] = Math.min(Math.max(drawn, 0), most)
+      if (most !== undefined) {
+        const drawn = taken[i]! + takenByBelow[i]! * before + takenByOwn[i]! * own + takenByAbove[i]! * after
+        taken[i] = Math.min(Math.max(drawn, 0), most[i]!)
+      }
+      before = own
+      own = after
     }
     for (let e = 0; e < top; e++) up[e]! += upByBelow[e]! * move[e]! + upByAbove[e]! * move[e + 1]!
     terms.drained = Math.max(0, terms.drained + terms.drainedSlope * move[0]!)

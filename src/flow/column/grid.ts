@@ -1,5 +1,5 @@
 import type { Container } from '../../medium/container/container.js'
-import type { Length } from '../../quantity/generated/length.js'
+import type { Length } from '../../quantity/generated/kinds.js'
 
 /**
  * A column of one or more layers cut into cells around nodes, the first at the bottom, the last at the surface. An element is what lies

@@ -1,5 +1,5 @@
 import type { ColumnHistory } from './history.js'
-import type { NodeValues } from './medium-table.js'
+import type { NodeValues } from './node-values.js'
 
 /** Values of the media at nodes, one set for each side of a seam, and in the middle of elements. */
 export interface PointValues {
@@ -13,8 +13,8 @@ export interface PointValues {
   readonly middle: Float64Array
   readonly middleWaterContent: Float64Array
   readonly middleCapacity: Float64Array
-  /** Saturated conductivity of each element. Unit: cm/s. */
-  readonly saturatedConductivity: Float64Array
+  /** What flows through each element by its weight alone, when it is full. Unit: cm³/s. */
+  readonly conductance: Float64Array
   /** Whether the elements of each layer are short enough for parabolas. */
   readonly curved: readonly boolean[]
 }

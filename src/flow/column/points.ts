@@ -2,7 +2,7 @@ import { isCurved } from './curved.js'
 import type { ColumnGrid } from './grid.js'
 import type { ColumnHistory } from './history.js'
 import type { LayerMedium } from './layer-medium.js'
-import { nodeValues } from './medium-table.js'
+import { nodeValues } from './node-values.js'
 import type { PointValues } from './point-values.js'
 import { readScanning } from './read-scanning.js'
 
@@ -29,7 +29,7 @@ export function columnPoints(
     at: nodeValues(count),
     middleWaterContent: new Float64Array(nodes - 1),
     middleCapacity: new Float64Array(nodes - 1),
-    saturatedConductivity: Float64Array.from(layers, (layer) => media[layer]!.saturatedConductivity),
+    conductance: Float64Array.from(layers, (layer, e) => media[layer]!.saturatedConductivity * grid.sections[e]!),
     curved: media.map(({ table, wetting }, layer) =>
       [table, wetting ?? table].every((curve) => isCurved(grid.lengths[seams[layer]!]!, curve)),
     ),
@@ -46,7 +46,7 @@ export function columnPoints(
       else {
         table.read(suction, at, first + layer, last + layer + 1)
         if (history !== undefined) for (let p = first + layer; p <= last + layer; p++) points.effective[p] = suction[p]!
-        for (let e = first; e < last; e++) table.readWaterContent(middle[e]!, middleWaterContent, middleCapacity, e)
+        table.readWaterContents(middle, middleWaterContent, middleCapacity, first, last)
       }
     }
   }

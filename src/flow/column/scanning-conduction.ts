@@ -1,4 +1,4 @@
-import { type MeanConductivity, meanConductivity } from './conduction.js'
+import { fillMeanConductivity } from './conduction.js'
 import type { ColumnGrid } from './grid.js'
 import type { Points } from './points.js'
 import type { ColumnTerms } from './terms.js'
@@ -8,24 +8,25 @@ import type { ColumnTerms } from './terms.js'
  * the mean is taken over the suctions at which they would hold it while draining; what drives the flow are the suctions themselves.
  */
 export function fillScanningConduction(grid: ColumnGrid, points: Points, terms: ColumnTerms, upstream: boolean): void {
-  const { up, upByBelow, upByAbove } = terms
-  const { layers, lengths, sections } = grid
-  const { suction, effectiveSlope, saturatedConductivity } = points
-  const mean: MeanConductivity = { value: 0, byBelow: 0, byAbove: 0 }
+  fillMeanConductivity(grid, points, terms)
+  const { up, upByBelow, upByAbove, mean, meanByBelow, meanByAbove } = terms
+  const { layers, lengths } = grid
+  const { suction, effectiveSlope, conductance } = points
+  const { conductivity, conductivitySlope } = points.at
   for (let e = 0; e < up.length; e++) {
     const p = e + layers[e]!
-    meanConductivity(points, p, mean)
-    const scale = saturatedConductivity[e]! * sections[e]!
+    const scale = conductance[e]!
     const gradient = (suction[p + 1]! - suction[p]!) / lengths[e]!
-    const perLength = (scale * mean.value) / lengths[e]!
-    const [byBelow, byAbove] = [mean.byBelow * effectiveSlope[p]!, mean.byAbove * effectiveSlope[p + 1]!]
+    const perLength = (scale * mean[e]!) / lengths[e]!
+    const byBelow = meanByBelow[e]! * effectiveSlope[p]!
+    const byAbove = meanByAbove[e]! * effectiveSlope[p + 1]!
     if (upstream) {
-      const slope = points.at.conductivitySlope[p + 1]! * effectiveSlope[p + 1]!
-      up[e] = scale * (mean.value * gradient - points.at.conductivity[p + 1]!)
+      const slope = conductivitySlope[p + 1]! * effectiveSlope[p + 1]!
+      up[e] = scale * (mean[e]! * gradient - conductivity[p + 1]!)
       upByBelow[e] = scale * byBelow * gradient - perLength
       upByAbove[e] = scale * (byAbove * gradient - slope) + perLength
     } else {
-      up[e] = scale * mean.value * (gradient - 1)
+      up[e] = scale * mean[e]! * (gradient - 1)
       upByBelow[e] = scale * byBelow * (gradient - 1) - perLength
       upByAbove[e] = scale * byAbove * (gradient - 1) + perLength
     }

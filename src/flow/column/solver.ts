@@ -65,12 +65,9 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
   const { tolerance, small } = limits
   const { nodes, grid, net, terms } = equations
   const { volumes, volume } = grid
-  const { history, saturatedConductivity } = equations.points
+  const { history } = equations.points
   /** What flows through the element at each node by its weight alone, when it is full. Unit: cm³/s. */
-  const conductance = Float64Array.from(volumes, (_, i) => {
-    const e = Math.min(i, nodes - 2)
-    return saturatedConductivity[e]! * grid.sections[e]!
-  })
+  const conductance = Float64Array.from(volumes, (_, i) => equations.points.conductance[Math.min(i, nodes - 2)]!)
   /** Cells whose suction is held have no balance of their own, and no error. */
   const firstFree = equations.heldBase ? 1 : 0
   const endFree = equations.heldTop ? nodes - 1 : nodes
@@ -81,7 +78,15 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
   const [before, first, halfway, trend] = [room(), room(), room(), room()]
   /** What suctions say beyond what cells hold, and how much of it is left after the step that is tried. */
   const [apart, closer, from] = [room(), room(), room()]
-  const early = { drained: 0, entered: 0, runOff: 0, evaporated: 0, up: new Float64Array(nodes - 1), taken: room() }
+  const early = {
+    drainedBefore: 0,
+    drained: 0,
+    entered: 0,
+    runOff: 0,
+    evaporated: 0,
+    up: new Float64Array(nodes - 1),
+    taken: room(),
+  }
   const flows: StepFlows = {
     dt: 0,
     up: new Float64Array(nodes - 1),
@@ -93,7 +98,6 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
     entered: 0,
     runOff: 0,
   }
-  let drainedBefore = 0
 
   /**
    * Changes the state and adds to what passed; conditions are the same throughout the duration. Gives the time that is left when no
@@ -146,7 +150,7 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
     }
     for (let i = 0; i < nodes; i++) apart[i] = terms.water[i]! - held[i]!
     before.set(net)
-    drainedBefore = terms.drained
+    early.drainedBefore = terms.drained
   }
 
   /** Tries one step, and says how much of it was done and by how much the next should be longer or shorter. */
@@ -168,7 +172,7 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
       trend[i] = (stage[i]! - suctions[i]!) / dt
     }
     goOn(stage)
-    drainedBefore = terms.drained
+    early.drainedBefore = terms.drained
     count(passed, dt, REST, STAGE, onStep)
     return { done: dt, factor: Math.min(Math.max(factor, 0.3), 5) }
   }
@@ -234,7 +238,7 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
       before[i] = first[i]!
     }
     goOn(halfway)
-    drainedBefore = early.drained
+    early.drainedBefore = early.drained
     count(passed, STAGE * dt, 1, 0, onStep)
     const factor = off > 0 ? 0.9 * (tolerance / off) ** (1 / 2) : 4
     return { done: STAGE * dt, factor: Math.min(Math.max(factor, 0.5), 4) }
@@ -268,7 +272,7 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
 
   /** The largest error of the step, as a water content, from how the inflow of a cell and the drain bend. */
   function leftOut(dt: number): number {
-    const drain = (terms.drained - early.drained) / REST - (early.drained - drainedBefore) / STAGE
+    const drain = (terms.drained - early.drained) / REST - (early.drained - early.drainedBefore) / STAGE
     let most = equations.heldBase ? 0 : (DRAIN * Math.abs(drain)) / volume
     for (let i = firstFree; i < endFree; i++) {
       const bend = (net[i]! - first[i]!) / REST - (first[i]! - before[i]!) / STAGE

@@ -14,6 +14,10 @@ export interface ColumnTerms {
   readonly up: Float64Array
   readonly upByBelow: Float64Array
   readonly upByAbove: Float64Array
+  /** Mean conductivity of each element as a share of that at saturation, against the effective suctions of its ends. */
+  readonly mean: Float64Array
+  readonly meanByBelow: Float64Array
+  readonly meanByAbove: Float64Array
   /** What the roots take from the cell of each node. */
   readonly taken: Float64Array
   readonly takenByBelow: Float64Array
@@ -45,6 +49,9 @@ export function columnTerms(grid: ColumnGrid): ColumnTerms {
     up: elements(),
     upByBelow: elements(),
     upByAbove: elements(),
+    mean: elements(),
+    meanByBelow: elements(),
+    meanByAbove: elements(),
     taken: cells(),
     takenByBelow: cells(),
     takenByOwn: cells(),

@@ -6,6 +6,8 @@ export interface Sink {
   /** Potential uptake from the lower and the upper half of each element. Unit: cm³/s. */
   readonly fromLower: Float64Array
   readonly fromUpper: Float64Array
+  /** Potential uptake from the cell of each node. Unit: cm³/s. */
+  readonly most: Float64Array
   /** Suctions h1 to h4 in cm between which the share rises from nothing, stays whole, and falls to nothing. */
   readonly h1: number
   readonly h2: number
@@ -22,16 +24,24 @@ const CLOSE = 1e-4
  */
 export function fillUptake(s: Float64Array, grid: ColumnGrid, sink: Sink | undefined, terms: ColumnTerms): void {
   const { taken, takenByBelow, takenByOwn, takenByAbove } = terms
-  taken.fill(0)
   takenByBelow.fill(0)
-  takenByOwn.fill(0)
   takenByAbove.fill(0)
-  if (sink === undefined) return
-  const { fromLower, fromUpper, h2 } = sink
-  for (let i = 0; i < grid.nodes; i++) {
-    const most = (i < fromLower.length ? fromLower[i]! : 0) + (i > 0 ? fromUpper[i - 1]! : 0)
-    taken[i] = most * share(s[i]!, sink)
-    takenByOwn[i] = most * slope(s[i]!, sink)
+  if (sink === undefined) {
+    taken.fill(0)
+    takenByOwn.fill(0)
+    return
+  }
+  const { fromLower, most, h1, h2, h3, h4 } = sink
+  const rise = 1 / (h2 - h1)
+  const fall = 1 / (h4 - h3)
+  for (let i = 0; i < most.length; i++) {
+    const suction = s[i]!
+    const all = most[i]!
+    const lacksAir = suction < h2
+    const lacksWater = suction > h3
+    const outside = suction < h1 || suction >= h4
+    taken[i] = outside ? 0 : lacksAir ? all * (suction - h1) * rise : lacksWater ? all * (h4 - suction) * fall : all
+    takenByOwn[i] = outside ? 0 : lacksAir ? all * rise : lacksWater ? -all * fall : 0
   }
   for (let e = 0; e < fromLower.length; e++)
     if (terms.trust[e]! > 0 && (s[e]! < h2 || s[e + 1]! < h2)) average(s[e]!, s[e + 1]!, e, sink, terms)
@@ -42,19 +52,26 @@ function average(below: number, above: number, e: number, sink: Sink, terms: Col
   const { taken, takenByBelow, takenByOwn, takenByAbove } = terms
   const middle = (below + above) / 2
   const half = middle - below
-  const [atBelow, atMiddle, atAbove] = [rise(below, sink), rise(middle, sink), rise(above, sink)]
+  const atBelow = rise(below, sink)
+  const atMiddle = rise(middle, sink)
+  const atAbove = rise(above, sink)
   // As good as level: the slope of the mean against either end is half of that at the ends.
   const level = Math.abs(half) < CLOSE
   const total = level ? 0 : area(middle, sink)
   const lower = level ? (atBelow + atMiddle) / 2 : (total - area(below, sink)) / half
   const upper = level ? (atAbove + atMiddle) / 2 : (area(above, sink) - total) / half
-  const [slopeBelow, slopeMiddle, slopeAbove] = [bend(below, sink), bend(middle, sink), bend(above, sink)]
+  const slopeBelow = bend(below, sink)
+  const slopeMiddle = bend(middle, sink)
+  const slopeAbove = bend(above, sink)
   const lowerByBelow = level ? slopeBelow / 2 : (lower - atBelow) / half
   const lowerByMiddle = level ? slopeMiddle / 2 : (atMiddle - lower) / half
   const upperByAbove = level ? slopeAbove / 2 : (atAbove - upper) / half
   const upperByMiddle = level ? slopeMiddle / 2 : (upper - atMiddle) / half
-  const [trust, byBelow, byAbove] = [terms.trust[e]!, terms.trustByBelow[e]!, terms.trustByAbove[e]!]
-  const [fromLower, fromUpper] = [sink.fromLower[e]!, sink.fromUpper[e]!]
+  const trust = terms.trust[e]!
+  const byBelow = terms.trustByBelow[e]!
+  const byAbove = terms.trustByAbove[e]!
+  const fromLower = sink.fromLower[e]!
+  const fromUpper = sink.fromUpper[e]!
   // The middle moves half as far as either node.
   taken[e]! += fromLower * trust * (lower - atBelow)
   takenByOwn[e]! += fromLower * (trust * (lowerByBelow + lowerByMiddle / 2 - slopeBelow) + byBelow * (lower - atBelow))
@@ -65,19 +82,7 @@ function average(below: number, above: number, e: number, sink: Sink, terms: Col
   takenByBelow[e + 1]! += fromUpper * ((trust * upperByMiddle) / 2 + byBelow * (upper - atAbove))
 }
 
-/** Share of its demand that a root takes up at a suction, and its slope. */
-function share(s: number, { h1, h2, h3, h4 }: Sink): number {
-  if (s < h1 || s >= h4) return 0
-  if (s < h2) return (s - h1) / (h2 - h1)
-  return s <= h3 ? 1 : (h4 - s) / (h4 - h3)
-}
-function slope(s: number, { h1, h2, h3, h4 }: Sink): number {
-  if (s < h1 || s >= h4) return 0
-  if (s < h2) return 1 / (h2 - h1)
-  return s <= h3 ? 0 : -1 / (h4 - h3)
-}
-
-/** The same as far as air decides: rising from none to all between h1 and h2; its slope, and its integral from h1. */
+/** Share of its demand that a root takes up as far as air decides: rising between h1 and h2; its slope, and its integral from h1. */
 function rise(s: number, { h1, h2 }: Sink): number {
   if (s < h1) return 0
   return s < h2 ? (s - h1) / (h2 - h1) : 1

@@ -1,6 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
-import { requireObject } from '../../quantity/require-object.js'
+import { requireObject } from '../../quantity/guard.js'
 import type { SoughtNumber } from './medium-numbers.js'
 import type { MediumProblem } from './medium-problem.js'
 import type { MediumNumber } from './medium-record.js'

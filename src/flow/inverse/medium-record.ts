@@ -1,9 +1,12 @@
 import type { Container } from '../../medium/container/container.js'
 import type { VanGenuchtenParameters } from '../../medium/curves/van-genuchten-1980.js'
-import type { HydraulicConductivity } from '../../quantity/generated/hydraulic-conductivity.js'
-import type { Share } from '../../quantity/generated/share.js'
-import type { Volume } from '../../quantity/generated/volume.js'
-import type { WaterContent, WaterContentChange } from '../../quantity/generated/water-content.js'
+import type {
+  HydraulicConductivity,
+  Share,
+  Volume,
+  WaterContent,
+  WaterContentChange,
+} from '../../quantity/generated/kinds.js'
 import type { ProbeInContainer } from '../probe-view/probe-reading.js'
 import type { RichardsSurroundings } from '../richards-column.js'
 import type { RichardsStep } from '../richards-flow.js'

@@ -1,10 +1,12 @@
 import type { ConductiveModel } from '../../medium/curves/retention-model.js'
 import { vanGenuchten1980 } from '../../medium/curves/van-genuchten-1980.js'
-import type { HydraulicConductivity } from '../../quantity/generated/hydraulic-conductivity.js'
-import type { InverseSuction } from '../../quantity/generated/inverse-suction.js'
-import type { Share } from '../../quantity/generated/share.js'
-import type { SuctionHead } from '../../quantity/generated/suction.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
+import type {
+  HydraulicConductivity,
+  InverseSuction,
+  Share,
+  SuctionHead,
+  WaterContent,
+} from '../../quantity/generated/kinds.js'
 import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
 import { containerFlowRichards1931 } from '../container-flow-richards-1931.js'
 import { NODES_OF_FIT, TOLERANCE_OF_FIT } from '../domains.js'

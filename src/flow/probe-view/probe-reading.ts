@@ -1,10 +1,7 @@
 import { InputError } from '../../quantity/errors.js'
-import type { Length } from '../../quantity/generated/length.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
-import { numberIn } from '../../quantity/guard.js'
+import type { Length, WaterContent } from '../../quantity/generated/kinds.js'
+import { numberIn, requireList, requireObject } from '../../quantity/guard.js'
 import { oneOf } from '../../quantity/one-of.js'
-import { requireList } from '../../quantity/require-list.js'
-import { requireObject } from '../../quantity/require-object.js'
 import { PROBE_HEIGHT, SENSED_HEIGHT } from '../domains.js'
 import type { ContainerLayer } from '../richards-flow.js'
 

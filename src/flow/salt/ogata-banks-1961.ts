@@ -1,5 +1,5 @@
-import type { PoreWaterEC } from '../../quantity/generated/electrical-conductivity.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { PoreWaterEC } from '../../quantity/generated/kinds.js'
+import { requireObject } from '../../quantity/guard.js'
 import { frontEC, frontParts, type SoluteFront } from './solute-front.js'
 
 /**

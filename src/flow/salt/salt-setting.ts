@@ -1,7 +1,7 @@
 import type { RetentionModel } from '../../medium/curves/retention-model.js'
+import { domainWith } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
-import type { PoreWaterEC, SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
-import type { Length } from '../../quantity/generated/length.js'
+import type { Length, PoreWaterEC, SolutionEC } from '../../quantity/generated/kinds.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { ColumnGrid } from '../column/grid.js'
 import { DIFFUSION, DISPERSIVITY, EC, UPTAKE_SHARE } from '../domains.js'
@@ -46,15 +46,15 @@ export function saltSetting(
   const dispersivity = numberIn(salt.dispersivity ?? 1, DISPERSIVITY, 'dispersivity')
   const carried = layers.map(({ medium }) => ({ dispersivity, saturated: medium.saturated }))
   return {
-    startEC: numberIn(salt.startEC, { ...EC, quantity: 'EC at the start' }, 'startEC'),
+    startEC: numberIn(salt.startEC, domainWith(EC, { quantity: 'EC at the start' }), 'startEC'),
     uptakeShare: numberIn(salt.uptakeShare ?? 0, UPTAKE_SHARE, 'uptakeShare'),
     diffusion: numberIn(salt.diffusion ?? 1.5e-5, DIFFUSION, 'diffusion'),
-    fromBelow: numberIn(salt.matEC ?? 0, { ...EC, quantity: 'EC of the mat' }, 'matEC'),
+    fromBelow: numberIn(salt.matEC ?? 0, domainWith(EC, { quantity: 'EC of the mat' }), 'matEC'),
     carry: soluteTransport(grid, carried),
   }
 }
 
 /** The EC of a feed, if it is one. */
 export function checkFeedEC(ec: SolutionEC): number {
-  return numberIn(ec, { ...EC, quantity: 'EC of the feed' }, 'feedEC')
+  return numberIn(ec, domainWith(EC, { quantity: 'EC of the feed' }), 'feedEC')
 }

@@ -1,10 +1,13 @@
 import { scaledErfc } from '../../numerics/normal-tail.js'
 import { ELAPSED, SOME_WATER_CONTENT } from '../../quantity/domains.js'
-import type { Duration } from '../../quantity/generated/duration.js'
-import type { PoreWaterEC, SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
-import type { WaterFlux } from '../../quantity/generated/evapotranspiration-hourly.js'
-import type { Length } from '../../quantity/generated/length.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
+import type {
+  Duration,
+  Length,
+  PoreWaterEC,
+  SolutionEC,
+  WaterContent,
+  WaterFlux,
+} from '../../quantity/generated/kinds.js'
 import { numberIn } from '../../quantity/guard.js'
 import { DEPTH, EC, SOME_DISPERSIVITY, SOME_DOWNWARD_FLUX } from '../domains.js'
 

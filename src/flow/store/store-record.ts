@@ -1,5 +1,4 @@
-import type { Volume } from '../../quantity/generated/volume.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
+import type { Volume, WaterContent } from '../../quantity/generated/kinds.js'
 import type { FlowStep } from '../container-flow.js'
 
 /** A container that the storage model is to stand for, and what happened to it. */

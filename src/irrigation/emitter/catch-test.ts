@@ -1,9 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
-import type { Duration } from '../../quantity/generated/duration.js'
-import type { Flow } from '../../quantity/generated/flow.js'
-import type { Share } from '../../quantity/generated/share.js'
-import { numberIn } from '../../quantity/guard.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { Duration, Flow, Share } from '../../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import { EFFICIENCY, ON_TIME, RUN_TIME, VALVE_TIME } from '../domains.js'
 import type { EmitterFinding } from './emitter-finding.js'
 import {

@@ -1,11 +1,6 @@
 import { DRAINED } from '../../quantity/domains.js'
-import type { Area } from '../../quantity/generated/area.js'
-import type { DissolvedSolids } from '../../quantity/generated/dissolved-solids.js'
-import type { Mass } from '../../quantity/generated/mass.js'
-import type { Volume } from '../../quantity/generated/volume.js'
-import type { WaterDepth } from '../../quantity/generated/water-depth.js'
-import { numberIn } from '../../quantity/guard.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { Area, DissolvedSolids, Mass, Volume, WaterDepth } from '../../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import { DRAIN_CONCENTRATION, WETTED_AREA } from '../domains.js'
 
 /** Drain of a time and what is in it. */

@@ -1,6 +1,5 @@
-import type { Pressure } from '../../quantity/generated/pressure.js'
-import { numberIn } from '../../quantity/guard.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { Pressure } from '../../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import { DISCHARGE_EXPONENT, EMITTER_PRESSURE } from '../domains.js'
 import type { DischargeExponent } from '../terms.js'
 

@@ -1,8 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
-import type { Flow } from '../../quantity/generated/flow.js'
-import type { Pressure } from '../../quantity/generated/pressure.js'
-import { numberIn } from '../../quantity/guard.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { Flow, Pressure } from '../../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import { EMITTER_FLOW, EMITTER_PRESSURE } from '../domains.js'
 import type { EmitterCurve } from './emitter-curve.js'
 

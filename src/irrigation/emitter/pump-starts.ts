@@ -1,8 +1,7 @@
 import { ADVICE, type Advice } from '../../quantity/advice.js'
 import { InputError } from '../../quantity/errors.js'
-import type { Duration } from '../../quantity/generated/duration.js'
-import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { Duration } from '../../quantity/generated/kinds.js'
+import { numberIn, requireObject, wholeNumberIn } from '../../quantity/guard.js'
 import { LOAD_INERTIA, REST, SOME_RUN_TIME, STARTS_PER_HOUR, STARTS_TIMES_INERTIA, ZONES } from '../domains.js'
 import { MOTOR_STARTS } from './motor-starts-table.js'
 

@@ -1,7 +1,7 @@
 import type { Instant } from '../../quantity/calendar.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
-import { requireObject } from '../../quantity/require-object.js'
+import { requireObject } from '../../quantity/guard.js'
 import type { HowSerious } from '../terms.js'
 
 /** What is to be known of a shot that had to wait for the pump, without words; `explainStaggerFinding` has them. */

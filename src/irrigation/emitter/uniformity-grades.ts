@@ -1,8 +1,6 @@
 import { EMITTERS } from '../../quantity/domains.js'
-import type { Flow } from '../../quantity/generated/flow.js'
-import type { Share } from '../../quantity/generated/share.js'
-import { numberIn } from '../../quantity/guard.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { Flow, Share } from '../../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import { COEFFICIENT_OF_VARIATION, EMITTER_FLOW, MIN_FLOW, STATISTICAL_UNIFORMITY } from '../domains.js'
 
 /** How good an emitter is by its variation of manufacture. */

@@ -1,7 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
-import type { Share } from '../../quantity/generated/share.js'
-import { numberIn } from '../../quantity/guard.js'
-import { requireList } from '../../quantity/require-list.js'
+import type { Share } from '../../quantity/generated/kinds.js'
+import { numberIn, requireList } from '../../quantity/guard.js'
 import { CATCH } from '../domains.js'
 
 /**

@@ -1,11 +1,6 @@
 import { EMITTERS, WATER_GIVEN } from '../../quantity/domains.js'
-import type { Area } from '../../quantity/generated/area.js'
-import type { Duration } from '../../quantity/generated/duration.js'
-import type { ApplicationRate } from '../../quantity/generated/evapotranspiration-hourly.js'
-import type { Flow } from '../../quantity/generated/flow.js'
-import type { Volume } from '../../quantity/generated/volume.js'
-import { numberIn } from '../../quantity/guard.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { ApplicationRate, Area, Duration, Flow, Volume } from '../../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import { EMITTER_FLOW, ON_TIME, WETTED_AREA } from '../domains.js'
 import type { EmitterFlow, Emitters } from '../terms.js'
 

@@ -1,9 +1,12 @@
 import type { Advice } from '../../quantity/advice.js'
 import type { Instant } from '../../quantity/calendar.js'
-import type { Duration } from '../../quantity/generated/duration.js'
-import type { DrainFraction } from '../../quantity/generated/share.js'
-import type { Volume } from '../../quantity/generated/volume.js'
-import type { WaterContent, WaterContentChange } from '../../quantity/generated/water-content.js'
+import type {
+  DrainFraction,
+  Duration,
+  Volume,
+  WaterContent,
+  WaterContentChange,
+} from '../../quantity/generated/kinds.js'
 import type { WaterPerEmitter } from '../terms.js'
 import type { PlanFinding } from './plan-finding.js'
 

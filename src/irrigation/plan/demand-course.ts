@@ -1,10 +1,7 @@
 import { WATER_USE } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import type { Share } from '../../quantity/generated/share.js'
-import type { Volume } from '../../quantity/generated/volume.js'
-import { numberIn } from '../../quantity/guard.js'
-import { requireList } from '../../quantity/require-list.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { Share, Volume } from '../../quantity/generated/kinds.js'
+import { numberIn, requireList, requireObject } from '../../quantity/guard.js'
 import { LIGHT_OF_STEP, SHARE_WITHOUT_LIGHT } from '../domains.js'
 
 /** What a course of demand is made from. */

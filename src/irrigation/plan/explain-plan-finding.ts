@@ -1,6 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
-import { requireObject } from '../../quantity/require-object.js'
+import { requireObject } from '../../quantity/guard.js'
 import type { PlanCause, PlanFinding, PlanFindingCode } from './plan-finding.js'
 
 /** Numbers of a finding as they are read aloud. */

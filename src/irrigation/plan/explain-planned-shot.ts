@@ -1,5 +1,5 @@
 import { InputError } from '../../quantity/errors.js'
-import { requireObject } from '../../quantity/require-object.js'
+import { requireObject } from '../../quantity/guard.js'
 import type { PlannedShot, ShotReason } from './day-plan.js'
 
 const WORDS: Readonly<Record<ShotReason, (level: string) => string>> = {

@@ -1,7 +1,6 @@
 import type { ContainerFlow } from '../../flow/container-flow.js'
 import { waterStore } from '../../flow/water-store.js'
-import { optionsOf } from '../../quantity/options-of.js'
-import { requireObject } from '../../quantity/require-object.js'
+import { optionsOf, requireObject } from '../../quantity/guard.js'
 import type { DayPlan } from './day-plan.js'
 import { beginning, finishPlan, shareFor } from './plan-engine.js'
 import { checkPlanRequest } from './plan-limits.js'

@@ -1,8 +1,11 @@
 import { ADVICE } from '../../quantity/advice.js'
-import type { Duration } from '../../quantity/generated/duration.js'
-import type { DrainFraction } from '../../quantity/generated/share.js'
-import type { Volume } from '../../quantity/generated/volume.js'
-import type { WaterContent, WaterContentChange } from '../../quantity/generated/water-content.js'
+import type {
+  DrainFraction,
+  Duration,
+  Volume,
+  WaterContent,
+  WaterContentChange,
+} from '../../quantity/generated/kinds.js'
 import type { DayPlan } from './day-plan.js'
 import { byTrigger } from './plan-choice.js'
 import { compromisesOf } from './plan-compromises.js'

@@ -1,4 +1,4 @@
-import type { Volume } from '../../quantity/generated/volume.js'
+import type { Volume } from '../../quantity/generated/kinds.js'
 import type { PlanRun } from './plan-run.js'
 import { stepOf } from './plan-trigger.js'
 import { demandAt, type Planning } from './planning.js'

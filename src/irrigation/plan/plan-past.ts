@@ -1,11 +1,8 @@
 import type { Instant } from '../../quantity/calendar.js'
 import { INSTANT, WATER_CONTENT, WATER_GIVEN } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import type { Duration } from '../../quantity/generated/duration.js'
-import type { Volume } from '../../quantity/generated/volume.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
-import { numberIn } from '../../quantity/guard.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { Duration, Volume, WaterContent } from '../../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import { VALVE_TIME } from '../domains.js'
 
 import { listOf } from '../list-of.js'

@@ -1,8 +1,6 @@
 import type { WaterStore } from '../../flow/water-store.js'
 import type { Instant } from '../../quantity/calendar.js'
-import type { Duration } from '../../quantity/generated/duration.js'
-import type { Volume } from '../../quantity/generated/volume.js'
-import type { WaterContent, WaterContentChange } from '../../quantity/generated/water-content.js'
+import type { Duration, Volume, WaterContent, WaterContentChange } from '../../quantity/generated/kinds.js'
 import type { DrainWish, Emitters, ValveLimits, ValveRest } from '../terms.js'
 
 /** How the moment of a shot is chosen. */

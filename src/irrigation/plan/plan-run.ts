@@ -1,6 +1,4 @@
-import type { Duration } from '../../quantity/generated/duration.js'
-import type { Volume } from '../../quantity/generated/volume.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
+import type { Duration, Volume, WaterContent } from '../../quantity/generated/kinds.js'
 import type { PlannedShot, ShotReason } from './day-plan.js'
 import type { PlanCause } from './plan-finding.js'
 import type { DayPlanRequest } from './plan-request.js'

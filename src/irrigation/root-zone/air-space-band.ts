@@ -1,4 +1,4 @@
-import type { AirFilledPorosity } from '../../quantity/generated/share.js'
+import type { AirFilledPorosity } from '../../quantity/generated/kinds.js'
 import { numberIn } from '../../quantity/guard.js'
 import { AIR_FILLED_POROSITY } from '../domains.js'
 import { inBands, type RootZoneBand } from './root-zone-bands.js'

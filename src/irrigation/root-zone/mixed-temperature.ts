@@ -1,9 +1,7 @@
 import { WATER_GIVEN } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import type { Temperature } from '../../quantity/generated/temperature.js'
-import type { Volume } from '../../quantity/generated/volume.js'
-import { numberIn } from '../../quantity/guard.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { Temperature, Volume } from '../../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import { WATER_TEMPERATURE } from '../domains.js'
 
 /** Two waters that are mixed. */

@@ -1,6 +1,4 @@
-import type { OxygenConcentration, OxygenSaturation } from '../../quantity/generated/oxygen.js'
-import type { Pressure } from '../../quantity/generated/pressure.js'
-import type { Temperature } from '../../quantity/generated/temperature.js'
+import type { OxygenConcentration, OxygenSaturation, Pressure, Temperature } from '../../quantity/generated/kinds.js'
 import { oxygenShareOfSaturation } from '../../water/oxygen-benson-krause-1984.js'
 import { inBands, type RootZoneBand } from './root-zone-bands.js'
 

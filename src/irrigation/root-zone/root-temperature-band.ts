@@ -1,7 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
-import type { Temperature } from '../../quantity/generated/temperature.js'
-import { numberIn } from '../../quantity/guard.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { Temperature } from '../../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import { ROOT_TEMPERATURE } from '../domains.js'
 import { type Band, inBands, type RootZoneBand } from './root-zone-bands.js'
 

@@ -1,10 +1,7 @@
 import { DRAINED } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import type { DrainEC, SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
-import type { DrainFraction } from '../../quantity/generated/share.js'
-import type { Volume } from '../../quantity/generated/volume.js'
-import { numberIn } from '../../quantity/guard.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { DrainEC, DrainFraction, SolutionEC, Volume } from '../../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import { DRAIN_EC, DRAIN_FRACTION, FEED_EC, SOME_APPLIED, SOME_LEACHING, UPTAKE_EC } from '../domains.js'
 import type { FeedSalts, UptakeSalts } from '../terms.js'
 

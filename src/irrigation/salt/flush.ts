@@ -1,9 +1,7 @@
 import { WATER_GIVEN } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import type { PoreWaterEC, SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
-import type { Volume } from '../../quantity/generated/volume.js'
-import { numberIn } from '../../quantity/guard.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { PoreWaterEC, SolutionEC, Volume } from '../../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import { FEED_EC, STORE_EC, STORE_WATER } from '../domains.js'
 import type { GivenWater } from '../terms.js'
 

@@ -1,12 +1,14 @@
 import { InputError } from '../../quantity/errors.js'
-import type { Duration } from '../../quantity/generated/duration.js'
-import type { SaturatedExtractEC, SolutionEC } from '../../quantity/generated/electrical-conductivity.js'
-import type { ApplicationRate } from '../../quantity/generated/evapotranspiration-hourly.js'
-import type { DrainFraction } from '../../quantity/generated/share.js'
-import type { Volume } from '../../quantity/generated/volume.js'
-import type { WaterDepth } from '../../quantity/generated/water-depth.js'
-import { numberIn } from '../../quantity/guard.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type {
+  ApplicationRate,
+  DrainFraction,
+  Duration,
+  SaturatedExtractEC,
+  SolutionEC,
+  Volume,
+  WaterDepth,
+} from '../../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import { DEPTH_USE, DRAIN_FRACTION, EXTRACT_EC, INFILTRATION, NET_WATER, ON_TIME, WATER_EC } from '../domains.js'
 
 /** Water and the salinity at which the crop yields nothing. */

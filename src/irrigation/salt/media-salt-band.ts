@@ -1,12 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
-import type {
-  DrainEC,
-  PoreWaterEC,
-  SaturatedExtractEC,
-  SolutionEC,
-} from '../../quantity/generated/electrical-conductivity.js'
-import { numberIn } from '../../quantity/guard.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { DrainEC, PoreWaterEC, SaturatedExtractEC, SolutionEC } from '../../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import { MEDIA_EXTRACT_EC } from '../domains.js'
 import { type Band, inBands, type RootZoneBand } from '../root-zone/root-zone-bands.js'
 

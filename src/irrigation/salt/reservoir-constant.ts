@@ -1,10 +1,7 @@
 import { ELAPSED } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import type { Duration } from '../../quantity/generated/duration.js'
-import type { PoreWaterEC } from '../../quantity/generated/electrical-conductivity.js'
-import type { Volume } from '../../quantity/generated/volume.js'
-import { numberIn } from '../../quantity/guard.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { Duration, PoreWaterEC, Volume } from '../../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import { APPLIED, FEED_EC, SOME_DRAINED, STORE_EC, STORE_WATER, TIME_CONSTANT, UPTAKE_EC } from '../domains.js'
 import type { FeedSalts, StartEC } from '../terms.js'
 

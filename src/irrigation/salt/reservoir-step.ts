@@ -1,10 +1,7 @@
 import { WATER_USE } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import type { DrainEC, PoreWaterEC } from '../../quantity/generated/electrical-conductivity.js'
-import type { Volume } from '../../quantity/generated/volume.js'
-import { numberIn } from '../../quantity/guard.js'
-import { requireList } from '../../quantity/require-list.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { DrainEC, PoreWaterEC, Volume } from '../../quantity/generated/kinds.js'
+import { numberIn, requireList, requireObject } from '../../quantity/guard.js'
 import { APPLIED, FEED_EC, STORE_EC, STORE_WATER, UPTAKE_EC } from '../domains.js'
 import type { FeedSalts, SaltFlows } from '../terms.js'
 

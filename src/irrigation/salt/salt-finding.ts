@@ -1,8 +1,7 @@
 import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
-import type { DrainEC } from '../../quantity/generated/electrical-conductivity.js'
-import type { DrainFraction } from '../../quantity/generated/share.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { DrainEC, DrainFraction } from '../../quantity/generated/kinds.js'
+import { requireObject } from '../../quantity/guard.js'
 import type { HowSerious } from '../terms.js'
 
 /** What is to be known of a salt balance, without words; `explainSaltFinding` has them. */

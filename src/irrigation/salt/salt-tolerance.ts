@@ -1,7 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
-import type { SaturatedExtractEC } from '../../quantity/generated/electrical-conductivity.js'
-import { numberIn } from '../../quantity/guard.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { SaturatedExtractEC } from '../../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import { EC_THRESHOLD, YIELD_SLOPE } from '../domains.js'
 import { SALT_TOLERANCE } from './salt-tolerance-table.js'
 

@@ -1,9 +1,6 @@
 import { CAPACITY, SUBSTRATE, WATER_CONTENT, WATER_GIVEN } from '../../quantity/domains.js'
-import type { DrainFraction } from '../../quantity/generated/share.js'
-import type { Volume } from '../../quantity/generated/volume.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
-import { numberIn } from '../../quantity/guard.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { DrainFraction, Volume, WaterContent } from '../../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import type { GivenWater, Substrate } from '../terms.js'
 
 /** A container and the water that is poured into it. */

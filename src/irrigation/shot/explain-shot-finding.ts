@@ -1,6 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
-import { requireObject } from '../../quantity/require-object.js'
+import { requireObject } from '../../quantity/guard.js'
 import type { ShotFinding } from './size-shot.js'
 
 const WORDS = {

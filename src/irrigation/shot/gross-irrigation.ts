@@ -1,8 +1,5 @@
-import type { Share } from '../../quantity/generated/share.js'
-import type { Volume } from '../../quantity/generated/volume.js'
-import type { WaterDepth } from '../../quantity/generated/water-depth.js'
-import { numberIn } from '../../quantity/guard.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { Share, Volume, WaterDepth } from '../../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import { EFFICIENCY, NET_WATER } from '../domains.js'
 
 /** Water that must reach the roots, and the share that does. */

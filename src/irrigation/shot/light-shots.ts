@@ -1,11 +1,7 @@
 import { ADVICE, type Advice } from '../../quantity/advice.js'
 import { PLANT_DENSITY, RADIATION_SUM } from '../../quantity/domains.js'
-import type { PlantDensity } from '../../quantity/generated/plant.js'
-import type { RadiationSum } from '../../quantity/generated/radiation-sum.js'
-import type { Volume } from '../../quantity/generated/volume.js'
-import type { WaterDepth } from '../../quantity/generated/water-depth.js'
-import { numberIn } from '../../quantity/guard.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { PlantDensity, RadiationSum, Volume, WaterDepth } from '../../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import { DRAIN_FRACTION, LIGHT_THRESHOLD, UPTAKE_PER_LIGHT } from '../domains.js'
 import type { DrainWish, LightThreshold } from '../terms.js'
 

@@ -1,8 +1,6 @@
 import { EMITTERS } from '../../quantity/domains.js'
-import type { Duration } from '../../quantity/generated/duration.js'
-import type { Volume } from '../../quantity/generated/volume.js'
-import { numberIn } from '../../quantity/guard.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { Duration, Volume } from '../../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import { EMITTER_FLOW, SHOT_OF_ZONE, VALVE_TIME } from '../domains.js'
 import type { EmitterLine } from '../terms.js'
 

@@ -1,7 +1,6 @@
 import { WATER_USE } from '../../quantity/domains.js'
-import type { Volume } from '../../quantity/generated/volume.js'
-import { numberIn } from '../../quantity/guard.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { Volume } from '../../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import { DRAIN_FRACTION } from '../domains.js'
 import type { DrainWish } from '../terms.js'
 

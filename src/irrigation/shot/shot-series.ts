@@ -1,9 +1,7 @@
 import { ADVICE, type Advice } from '../../quantity/advice.js'
 import { SUBSTRATE, WATER_CONTENT } from '../../quantity/domains.js'
-import type { Volume } from '../../quantity/generated/volume.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
-import { numberIn } from '../../quantity/guard.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { Volume, WaterContent } from '../../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import { DRAIN_FRACTION, SHOT } from '../domains.js'
 import type { ContainerNow, DrainWish } from '../terms.js'
 

@@ -1,8 +1,6 @@
 import { SUBSTRATE, WATER_GIVEN } from '../../quantity/domains.js'
-import type { Share } from '../../quantity/generated/share.js'
-import type { Volume } from '../../quantity/generated/volume.js'
-import { numberIn } from '../../quantity/guard.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { Share, Volume } from '../../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import { SHARE } from '../domains.js'
 import type { Substrate } from '../terms.js'
 

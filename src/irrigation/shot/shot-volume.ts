@@ -1,5 +1,5 @@
 import { SUBSTRATE } from '../../quantity/domains.js'
-import type { Volume } from '../../quantity/generated/volume.js'
+import type { Volume } from '../../quantity/generated/kinds.js'
 import { numberIn } from '../../quantity/guard.js'
 import { DRAIN_FRACTION, WATER_CONTENT_CHANGE } from '../domains.js'
 import type { ShotWish } from '../terms.js'

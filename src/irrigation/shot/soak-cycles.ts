@@ -1,10 +1,7 @@
 import { APPLICATION_RATE } from '../../flow/domains.js'
 import { ADVICE, type Advice } from '../../quantity/advice.js'
-import type { Duration } from '../../quantity/generated/duration.js'
-import type { ApplicationRate } from '../../quantity/generated/evapotranspiration-hourly.js'
-import type { WaterDepth } from '../../quantity/generated/water-depth.js'
-import { numberIn } from '../../quantity/guard.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { ApplicationRate, Duration, WaterDepth } from '../../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import { INFILTRATION, ON_TIME, PONDING, REST, RUN_TIME } from '../domains.js'
 import type { OpenTime } from '../terms.js'
 

@@ -1,10 +1,6 @@
 import { DRAINED, SCALE_MASS } from '../../quantity/domains.js'
-import type { Area } from '../../quantity/generated/area.js'
-import type { Mass } from '../../quantity/generated/mass.js'
-import type { Volume } from '../../quantity/generated/volume.js'
-import type { WaterDepth } from '../../quantity/generated/water-depth.js'
-import { numberIn } from '../../quantity/guard.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { Area, Mass, Volume, WaterDepth } from '../../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import { APPLIED, WETTED_AREA } from '../domains.js'
 
 /** Two weighings and the water between them. */

@@ -1,6 +1,5 @@
 import { InputError } from '../../quantity/errors.js'
-import type { Mass } from '../../quantity/generated/mass.js'
-import type { Volume } from '../../quantity/generated/volume.js'
+import type { Mass, Volume } from '../../quantity/generated/kinds.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { MediumFinding } from '../medium-finding.js'
 import { type ErrorBudget, firstOrderBudget, type UncertainReading } from './first-order-budget.js'

@@ -1,9 +1,7 @@
 import { WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import type { WaterDensity } from '../../quantity/generated/density.js'
-import type { GravimetricWaterContent, WaterContent } from '../../quantity/generated/water-content.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type { GravimetricWaterContent, WaterContent, WaterDensity } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { BULK_DENSITY, GRAVIMETRIC, WATER_DENSITY } from '../domains.js'
 import type { PackedDensity, WaterDensityTerm, WaterVolume } from '../terms.js'
 

@@ -1,9 +1,8 @@
+import { domainWith } from '../../quantity/domain.js'
 import { MASS_FRACTION } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import type { ParticleDensity } from '../../quantity/generated/density.js'
-import type { MassFraction } from '../../quantity/generated/share.js'
-import { numberIn } from '../../quantity/guard.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { MassFraction, ParticleDensity } from '../../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import { PARTICLE_DENSITY } from '../domains.js'
 
 /** One part of a mix. */
@@ -67,6 +66,6 @@ export function particleDensityOfMix(parts: readonly MixPart[]): ParticleDensity
  * ```
  */
 export function particleDensityEN13041(organicMatter: MassFraction): ParticleDensity {
-  const w = numberIn(organicMatter, { ...MASS_FRACTION, quantity: 'organic matter' })
+  const w = numberIn(organicMatter, domainWith(MASS_FRACTION, { quantity: 'organic matter' }))
   return (1 / (w / 1.55 + (1 - w) / 2.65)) as ParticleDensity
 }

@@ -1,9 +1,7 @@
+import { domainWith } from '../../quantity/domain.js'
 import { WATER_CONTENT } from '../../quantity/domains.js'
-import type { AirFilledPorosity, Porosity } from '../../quantity/generated/share.js'
-import type { Volume } from '../../quantity/generated/volume.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type { AirFilledPorosity, Porosity, Volume, WaterContent } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import type { MediumVolume } from '../terms.js'
 import {
   type BenchUncertainty,
@@ -57,7 +55,7 @@ export function pluggedPotTest(readings: PluggedPotReadings): BenchShares {
   const drained = checkWater('drained volume', readings.drainedVolume)
   const start = numberIn(
     readings.startingWaterContent ?? 0,
-    { ...WATER_CONTENT, quantity: 'starting water content' },
+    domainWith(WATER_CONTENT, { quantity: 'starting water content' }),
     'startingWaterContent',
   )
   refuseRise(['volumeToSaturate', 'drainedVolume'], [poured + start * volume, drained])

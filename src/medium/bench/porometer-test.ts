@@ -1,10 +1,14 @@
 import { InputError } from '../../quantity/errors.js'
-import type { BulkDensity } from '../../quantity/generated/density.js'
-import type { Mass } from '../../quantity/generated/mass.js'
-import type { AirFilledPorosity, Porosity } from '../../quantity/generated/share.js'
-import type { Volume } from '../../quantity/generated/volume.js'
-import type { GravimetricWaterContent, WaterContent } from '../../quantity/generated/water-content.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type {
+  AirFilledPorosity,
+  BulkDensity,
+  GravimetricWaterContent,
+  Mass,
+  Porosity,
+  Volume,
+  WaterContent,
+} from '../../quantity/generated/kinds.js'
+import { optionsOf } from '../../quantity/guard.js'
 import {
   type BenchUncertainty,
   budgetsOf,

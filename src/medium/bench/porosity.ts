@@ -1,8 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
-import type { ParticleDensity } from '../../quantity/generated/density.js'
-import type { Porosity } from '../../quantity/generated/share.js'
-import { numberIn } from '../../quantity/guard.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { ParticleDensity, Porosity } from '../../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import { BULK_DENSITY, PARTICLE_DENSITY } from '../domains.js'
 import type { PackedDensity } from '../terms.js'
 

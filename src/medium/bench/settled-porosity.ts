@@ -1,7 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
-import type { Porosity, Share } from '../../quantity/generated/share.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type { Porosity, Share } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { POROSITY, SETTLING } from '../domains.js'
 
 /** A medium that was packed or has settled. */

@@ -1,9 +1,13 @@
 import { InputError } from '../../quantity/errors.js'
-import type { BulkDensity } from '../../quantity/generated/density.js'
-import type { Mass } from '../../quantity/generated/mass.js'
-import type { AirFilledPorosity, Porosity } from '../../quantity/generated/share.js'
-import type { GravimetricWaterContent, WaterContent } from '../../quantity/generated/water-content.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type {
+  AirFilledPorosity,
+  BulkDensity,
+  GravimetricWaterContent,
+  Mass,
+  Porosity,
+  WaterContent,
+} from '../../quantity/generated/kinds.js'
+import { optionsOf } from '../../quantity/guard.js'
 import type { MediumFinding } from '../medium-finding.js'
 import type { MediumVolume, OvenDryMass, WaterDensityTerm } from '../terms.js'
 import {

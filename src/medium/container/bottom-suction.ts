@@ -1,8 +1,6 @@
 import { rootBetween } from '../../numerics/root.js'
-import type { SuctionHead } from '../../quantity/generated/suction.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
-import { numberIn } from '../../quantity/guard.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { SuctionHead, WaterContent } from '../../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import type { MediumInContainer } from '../terms.js'
 import { litresOf, overHeight } from './container-water.js'
 

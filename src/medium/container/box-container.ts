@@ -1,5 +1,5 @@
-import type { Length } from '../../quantity/generated/length.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type { Length } from '../../quantity/generated/kinds.js'
+import { optionsOf } from '../../quantity/guard.js'
 import type { MediumHeight } from '../terms.js'
 import { type Container, checkExtent, containerOf } from './container.js'
 

@@ -1,6 +1,5 @@
-import type { AirFilledPorosity } from '../../quantity/generated/share.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { AirFilledPorosity, WaterContent } from '../../quantity/generated/kinds.js'
+import { requireObject } from '../../quantity/guard.js'
 import { type ContainerAtRest, meanWaterContentAtRest } from './container-water.js'
 
 /**

@@ -1,7 +1,5 @@
 import { integrate } from '../../numerics/quadrature.js'
-import type { Length } from '../../quantity/generated/length.js'
-import type { SuctionHead } from '../../quantity/generated/suction.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
+import type { Length, SuctionHead, WaterContent } from '../../quantity/generated/kinds.js'
 import { numberIn } from '../../quantity/guard.js'
 import type { RetentionModel } from '../curves/retention-model.js'
 import { BOTTOM_SUCTION } from '../domains.js'

@@ -1,7 +1,5 @@
-import type { Domain } from '../../quantity/domain.js'
-import type { Area } from '../../quantity/generated/area.js'
-import type { Length } from '../../quantity/generated/length.js'
-import type { Volume } from '../../quantity/generated/volume.js'
+import { type Domain, domainWith } from '../../quantity/domain.js'
+import type { Area, Length, Volume } from '../../quantity/generated/kinds.js'
 import { numberIn } from '../../quantity/guard.js'
 import { CONTAINER_VOLUME, EXTENT } from '../domains.js'
 
@@ -21,7 +19,7 @@ export interface Container {
 
 /** A positive length of a container, by its name. */
 export function checkExtent(name: string, value: Length): number {
-  return numberIn(value, { ...EXTENT, quantity: name }, 'value')
+  return numberIn(value, domainWith(EXTENT, { quantity: name }), 'value')
 }
 
 /** A container from its section in cm² at each height and its volume in cm³. */

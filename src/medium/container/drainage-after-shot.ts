@@ -1,8 +1,6 @@
 import { WATER_GIVEN } from '../../quantity/domains.js'
-import type { Volume } from '../../quantity/generated/volume.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
-import { numberIn } from '../../quantity/guard.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { Volume, WaterContent } from '../../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import { type ContainerAtRest, checkBottomSuction, litresOf } from './container-water.js'
 
 /** A container that has dried at rest and the water that is given to it. */

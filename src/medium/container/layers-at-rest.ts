@@ -1,6 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
-import type { SuctionHead } from '../../quantity/generated/suction.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { SuctionHead } from '../../quantity/generated/kinds.js'
+import { requireObject } from '../../quantity/guard.js'
 import type { RetentionModel } from '../curves/retention-model.js'
 import type { Container } from './container.js'
 import { checkBottomSuction } from './container-water.js'

@@ -1,9 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
-import type { Area } from '../../quantity/generated/area.js'
-import type { Length } from '../../quantity/generated/length.js'
-import { numberIn } from '../../quantity/guard.js'
-import { requireList } from '../../quantity/require-list.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { Area, Length } from '../../quantity/generated/kinds.js'
+import { numberIn, requireList, requireObject } from '../../quantity/guard.js'
 import { HEIGHT, SECTION_AREA } from '../domains.js'
 import { type Container, containerOf } from './container.js'
 

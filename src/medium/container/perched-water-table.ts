@@ -1,9 +1,6 @@
 import { integrate } from '../../numerics/quadrature.js'
-import type { Length } from '../../quantity/generated/length.js'
-import type { AirFilledPorosity, Share } from '../../quantity/generated/share.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
-import { numberIn } from '../../quantity/guard.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { AirFilledPorosity, Length, Share, WaterContent } from '../../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import { MIN_AIR } from '../domains.js'
 import type { MediumInContainer } from '../terms.js'
 

@@ -1,7 +1,6 @@
 import { PLANTS } from '../../quantity/domains.js'
-import type { Volume } from '../../quantity/generated/volume.js'
-import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type { Volume } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf, wholeNumberIn } from '../../quantity/guard.js'
 import { UNIT_VOLUME } from '../domains.js'
 
 /** A volume that plants share. */

@@ -1,6 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
-import type { Length } from '../../quantity/generated/length.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { Length } from '../../quantity/generated/kinds.js'
+import { requireObject } from '../../quantity/guard.js'
 import { type Container, containerOf } from './container.js'
 
 /**

@@ -1,6 +1,5 @@
-import type { SuctionHead } from '../../quantity/generated/suction.js'
-import { wholeNumberIn } from '../../quantity/guard.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { SuctionHead } from '../../quantity/generated/kinds.js'
+import { requireObject, wholeNumberIn } from '../../quantity/guard.js'
 import { PROFILE_POINTS } from '../domains.js'
 import { checkBottomSuction } from './container-water.js'
 import { type ContainerWithPorosity, checkPorosity } from './water-and-air.js'

@@ -1,5 +1,5 @@
-import type { SuctionHead } from '../../quantity/generated/suction.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { SuctionHead } from '../../quantity/generated/kinds.js'
+import { requireObject } from '../../quantity/guard.js'
 import { checkConnection, checkExponent } from './curve-limits.js'
 import { powerLaw } from './power-law.js'
 import type { ConductiveModel } from './retention-model.js'

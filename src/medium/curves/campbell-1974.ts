@@ -1,6 +1,5 @@
-import type { SuctionHead } from '../../quantity/generated/suction.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { SuctionHead, WaterContent } from '../../quantity/generated/kinds.js'
+import { requireObject } from '../../quantity/guard.js'
 import { checkExponent } from './curve-limits.js'
 import { powerLaw } from './power-law.js'
 import type { ConductiveModel } from './retention-model.js'

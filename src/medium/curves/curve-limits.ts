@@ -1,8 +1,6 @@
-import type { Domain } from '../../quantity/domain.js'
+import { type Domain, domainWith } from '../../quantity/domain.js'
 import { DomainError, InputError } from '../../quantity/errors.js'
-import type { InverseSuction } from '../../quantity/generated/inverse-suction.js'
-import type { SuctionHead } from '../../quantity/generated/suction.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
+import type { InverseSuction, SuctionHead, WaterContent } from '../../quantity/generated/kinds.js'
 import { numberIn } from '../../quantity/guard.js'
 import { ALPHA, ANY_SUCTION, PORE_CONNECTION, RESIDUAL_CONTENT, SATURATED_CONTENT, SOME_SUCTION } from '../domains.js'
 
@@ -30,7 +28,7 @@ export function checkAlpha(alpha: InverseSuction): number {
 
 /** A positive suction that sets the scale of a curve, by its name. */
 export function checkScale(name: string, suction: SuctionHead): number {
-  return numberIn(suction, { ...SOME_SUCTION, quantity: name }, 'suction')
+  return numberIn(suction, domainWith(SOME_SUCTION, { quantity: name }), 'suction')
 }
 
 /** A positive exponent of a curve, by its name; above `least` where the equation needs that. */

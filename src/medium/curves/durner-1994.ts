@@ -1,9 +1,6 @@
 import { rootBetween } from '../../numerics/root.js'
-import type { WaterCapacity } from '../../quantity/generated/inverse-suction.js'
-import type { Share } from '../../quantity/generated/share.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type { Share, WaterCapacity, WaterContent } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { COARSE_SHARE } from '../domains.js'
 import {
   checkAlpha,

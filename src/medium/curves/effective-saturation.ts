@@ -1,7 +1,5 @@
-import type { DegreeOfSaturation } from '../../quantity/generated/share.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type { DegreeOfSaturation, WaterContent } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { checkLimits } from './curve-limits.js'
 import type { WaterLimits } from './terms.js'
 

@@ -1,6 +1,4 @@
-import type { WaterCapacity } from '../../quantity/generated/inverse-suction.js'
-import type { SuctionHead } from '../../quantity/generated/suction.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
+import type { SuctionHead, WaterCapacity, WaterContent } from '../../quantity/generated/kinds.js'
 import { numberIn } from '../../quantity/guard.js'
 import { checkExponent, checkLimits, checkScale, finiteSuction, heldWaterContents, reachable } from './curve-limits.js'
 import type { RetentionModel } from './retention-model.js'

@@ -1,8 +1,5 @@
-import type { InverseSuction, WaterCapacity } from '../../quantity/generated/inverse-suction.js'
-import type { Share } from '../../quantity/generated/share.js'
-import type { SuctionHead } from '../../quantity/generated/suction.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type { InverseSuction, Share, SuctionHead, WaterCapacity } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import {
   checkAlpha,
   checkLimits,

@@ -1,4 +1,4 @@
-import { optionsOf } from '../../quantity/options-of.js'
+import { optionsOf } from '../../quantity/guard.js'
 import type { ConductiveModel, RetentionModel } from './retention-model.js'
 
 /**

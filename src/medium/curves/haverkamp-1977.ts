@@ -1,6 +1,6 @@
-import type { Share } from '../../quantity/generated/share.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import { domainWith } from '../../quantity/domain.js'
+import type { Share } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { HAVERKAMP_COEFFICIENT } from '../domains.js'
 import { checkExponent, finiteSuction } from './curve-limits.js'
 import type { ConductiveModel } from './retention-model.js'
@@ -65,6 +65,6 @@ export function haverkamp1977(parameters: HaverkampParameters): ConductiveModel 
 function powerOver(nameOfCoefficient: string, coefficient: number, nameOfExponent: string, exponent: number) {
   const n = checkExponent(nameOfExponent, exponent)
   const unit = nameOfExponent === 'beta' ? 'cm^β' : 'cm^γ'
-  const a = numberIn(coefficient, { ...HAVERKAMP_COEFFICIENT, quantity: nameOfCoefficient, unit })
+  const a = numberIn(coefficient, domainWith(HAVERKAMP_COEFFICIENT, { quantity: nameOfCoefficient, unit }))
   return { logAlpha: -Math.log(a) / n, n, m: 1 }
 }

@@ -1,6 +1,5 @@
-import type { InverseSuction } from '../../quantity/generated/inverse-suction.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type { InverseSuction } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { ALPHA_RATIO } from '../domains.js'
 import { checkAlpha } from './curve-limits.js'
 import type { ConductiveModel } from './retention-model.js'

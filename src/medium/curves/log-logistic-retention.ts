@@ -1,6 +1,5 @@
-import type { SuctionHead } from '../../quantity/generated/suction.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { SuctionHead, WaterContent } from '../../quantity/generated/kinds.js'
+import { requireObject } from '../../quantity/guard.js'
 import { checkExponent, checkScale } from './curve-limits.js'
 import { mualemOfFreeExponents } from './mualem-free-exponents.js'
 import type { RetentionModel } from './retention-model.js'

@@ -1,5 +1,5 @@
 import { logIncompleteBeta } from '../../numerics/incomplete-beta.js'
-import type { Share } from '../../quantity/generated/share.js'
+import type { Share } from '../../quantity/generated/kinds.js'
 import { checkConnection, finiteSuction } from './curve-limits.js'
 import type { RetentionModel } from './retention-model.js'
 import { type Curve, logPower, softplus } from './van-genuchten-form.js'

@@ -1,8 +1,4 @@
-import type { WaterCapacity } from '../../quantity/generated/inverse-suction.js'
-import type { Share } from '../../quantity/generated/share.js'
-import type { SuctionHead } from '../../quantity/generated/suction.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
-
+import type { Share, SuctionHead, WaterCapacity, WaterContent } from '../../quantity/generated/kinds.js'
 /**
  * How a medium holds water: one curve, whatever its equation. Containers, flow and plots take any object of this shape, so
  * that a bundle holds only the models it uses. Suctions of zero or less (a water pressure) are saturated.

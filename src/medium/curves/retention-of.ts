@@ -1,6 +1,4 @@
-import type { WaterCapacity } from '../../quantity/generated/inverse-suction.js'
-import type { SuctionHead } from '../../quantity/generated/suction.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
+import type { SuctionHead, WaterCapacity, WaterContent } from '../../quantity/generated/kinds.js'
 import { numberIn } from '../../quantity/guard.js'
 import {
   checkLimits,

@@ -1,6 +1,4 @@
-import type { InverseSuction } from '../../quantity/generated/inverse-suction.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
-
+import type { InverseSuction, WaterContent } from '../../quantity/generated/kinds.js'
 /** Where a curve begins. */
 export interface SaturatedLimit {
   /** Saturated water content. Unit: m³/m³. Range: (0, 1]. */

@@ -1,5 +1,5 @@
-import type { Share } from '../../quantity/generated/share.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { Share } from '../../quantity/generated/kinds.js'
+import { requireObject } from '../../quantity/guard.js'
 import { checkAlpha, checkConnection, checkExponent, finiteSuction } from './curve-limits.js'
 import type { ConductiveModel } from './retention-model.js'
 import { retentionOf } from './retention-of.js'

@@ -1,6 +1,6 @@
 import { attempt } from '../../quantity/attempt.js'
 import { InputError } from '../../quantity/errors.js'
-import { requireObject } from '../../quantity/require-object.js'
+import { requireObject } from '../../quantity/guard.js'
 import type { RetentionFitRequest } from './fit-problem.js'
 import type { RetentionFit } from './fit-result.js'
 import { fitRetention } from './fit-retention.js'

@@ -1,6 +1,6 @@
 import type { LeastSquares } from '../../numerics/levenberg-marquardt.js'
 import { InputError } from '../../quantity/errors.js'
-import type { WaterContent, WaterContentChange } from '../../quantity/generated/water-content.js'
+import type { WaterContent, WaterContentChange } from '../../quantity/generated/kinds.js'
 import { numberIn } from '../../quantity/guard.js'
 import { checkLimits } from '../curves/curve-limits.js'
 import type { RetentionModel } from '../curves/retention-model.js'

@@ -1,6 +1,5 @@
 import type { LeastSquaresMinimum } from '../../numerics/levenberg-marquardt.js'
-import type { HydraulicConductivity } from '../../quantity/generated/hydraulic-conductivity.js'
-import type { WaterContentChange } from '../../quantity/generated/water-content.js'
+import type { HydraulicConductivity, WaterContentChange } from '../../quantity/generated/kinds.js'
 import type { RetentionModel } from '../curves/retention-model.js'
 import type { MediumFinding } from '../medium-finding.js'
 import type { FitProblem } from './fit-problem.js'

@@ -1,6 +1,6 @@
 import { type LeastSquaresMinimum, nonlinearLeastSquares } from '../../numerics/levenberg-marquardt.js'
 import { attempt } from '../../quantity/attempt.js'
-import { requireObject } from '../../quantity/require-object.js'
+import { requireObject } from '../../quantity/guard.js'
 import { fitProblem, type RetentionFitRequest } from './fit-problem.js'
 import { fitResult, type RetentionFit } from './fit-result.js'
 

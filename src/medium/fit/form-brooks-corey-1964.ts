@@ -1,4 +1,4 @@
-import type { SuctionHead } from '../../quantity/generated/suction.js'
+import type { SuctionHead } from '../../quantity/generated/kinds.js'
 import { brooksCorey1964 } from '../curves/brooks-corey-1964.js'
 import { connected } from './connected.js'
 import type { RetentionForm } from './retention-form.js'

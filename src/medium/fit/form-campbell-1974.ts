@@ -1,4 +1,4 @@
-import type { SuctionHead } from '../../quantity/generated/suction.js'
+import type { SuctionHead } from '../../quantity/generated/kinds.js'
 import { campbell1974 } from '../curves/campbell-1974.js'
 import type { RetentionForm } from './retention-form.js'
 

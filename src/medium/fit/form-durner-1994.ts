@@ -1,5 +1,4 @@
-import type { InverseSuction } from '../../quantity/generated/inverse-suction.js'
-import type { Share } from '../../quantity/generated/share.js'
+import type { InverseSuction, Share } from '../../quantity/generated/kinds.js'
 import { durner1994 } from '../curves/durner-1994.js'
 import { connected } from './connected.js'
 import type { RetentionForm } from './retention-form.js'

@@ -1,4 +1,4 @@
-import type { SuctionHead } from '../../quantity/generated/suction.js'
+import type { SuctionHead } from '../../quantity/generated/kinds.js'
 import { fredlundXing1994 } from '../curves/fredlund-xing-1994.js'
 import type { RetentionForm } from './retention-form.js'
 

@@ -1,4 +1,4 @@
-import type { SuctionHead } from '../../quantity/generated/suction.js'
+import type { SuctionHead } from '../../quantity/generated/kinds.js'
 import { kosugi1996 } from '../curves/kosugi-1996.js'
 import { connected } from './connected.js'
 import type { RetentionForm } from './retention-form.js'

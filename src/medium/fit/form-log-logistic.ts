@@ -1,4 +1,4 @@
-import type { SuctionHead } from '../../quantity/generated/suction.js'
+import type { SuctionHead } from '../../quantity/generated/kinds.js'
 import { logLogisticRetention } from '../curves/log-logistic-retention.js'
 import type { RetentionForm } from './retention-form.js'
 

@@ -1,4 +1,4 @@
-import type { InverseSuction } from '../../quantity/generated/inverse-suction.js'
+import type { InverseSuction } from '../../quantity/generated/kinds.js'
 import { milksFontenoLarson1989 } from '../curves/milks-fonteno-larson-1989.js'
 import type { RetentionForm } from './retention-form.js'
 

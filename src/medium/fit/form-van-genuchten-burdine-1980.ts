@@ -1,4 +1,4 @@
-import type { InverseSuction } from '../../quantity/generated/inverse-suction.js'
+import type { InverseSuction } from '../../quantity/generated/kinds.js'
 import { vanGenuchtenBurdine1980 } from '../curves/van-genuchten-burdine-1980.js'
 import { connected } from './connected.js'
 import type { RetentionForm } from './retention-form.js'

@@ -1,4 +1,4 @@
-import type { WaterContent } from '../../quantity/generated/water-content.js'
+import type { WaterContent } from '../../quantity/generated/kinds.js'
 import type { RetentionModel } from '../curves/retention-model.js'
 
 /**

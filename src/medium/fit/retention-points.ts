@@ -1,9 +1,7 @@
 import { WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import { maxOf, minOf } from '../../quantity/extremes.js'
-import type { HydraulicConductivity } from '../../quantity/generated/hydraulic-conductivity.js'
-import type { SuctionHead } from '../../quantity/generated/suction.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
+import type { HydraulicConductivity, SuctionHead, WaterContent } from '../../quantity/generated/kinds.js'
 import { numberIn } from '../../quantity/guard.js'
 import { POINT_CONDUCTIVITY, POINT_SUCTION } from '../domains.js'
 

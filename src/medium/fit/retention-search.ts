@@ -1,5 +1,4 @@
-import type { SuctionHead } from '../../quantity/generated/suction.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
+import type { SuctionHead, WaterContent } from '../../quantity/generated/kinds.js'
 import type { RetentionForm, ShapeParameter } from './retention-form.js'
 import type { RetentionPoint } from './retention-points.js'
 

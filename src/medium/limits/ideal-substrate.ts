@@ -1,4 +1,4 @@
-import { requireObject } from '../../quantity/require-object.js'
+import { requireObject } from '../../quantity/guard.js'
 import type { MediumFinding } from '../medium-finding.js'
 import type { WaterClasses } from './water-classes.js'
 

@@ -1,6 +1,5 @@
-import type { Porosity } from '../../quantity/generated/share.js'
-import type { SuctionHead } from '../../quantity/generated/suction.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { Porosity, SuctionHead } from '../../quantity/generated/kinds.js'
+import { requireObject } from '../../quantity/guard.js'
 import { checkPorosity } from '../container/water-and-air.js'
 import type { KnownPorosity, RetainingMedium } from '../terms.js'
 import { type WaterClasses, waterClassesDeBoodt1972 } from './water-classes.js'

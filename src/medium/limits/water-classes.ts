@@ -1,9 +1,7 @@
 import { WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import type { AirFilledPorosity, Porosity } from '../../quantity/generated/share.js'
-import type { WaterContent, WaterContentChange } from '../../quantity/generated/water-content.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type { AirFilledPorosity, Porosity, WaterContent, WaterContentChange } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { POROSITY } from '../domains.js'
 
 /** A sample on the sand box: its pores and its water content at three suctions. */

@@ -1,8 +1,12 @@
-import type { Length } from '../../quantity/generated/length.js'
-import type { AirFilledPorosity, DepletionFraction, Share } from '../../quantity/generated/share.js'
-import type { SuctionHead } from '../../quantity/generated/suction.js'
-import type { Volume } from '../../quantity/generated/volume.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
+import type {
+  AirFilledPorosity,
+  DepletionFraction,
+  Length,
+  Share,
+  SuctionHead,
+  Volume,
+  WaterContent,
+} from '../../quantity/generated/kinds.js'
 import type { MediumFinding } from '../medium-finding.js'
 import type { KnownPorosity, MeanWaterContent, MediumInContainer } from '../terms.js'
 

@@ -1,10 +1,7 @@
 import { SUCTION } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import type { SuctionHead } from '../../quantity/generated/suction.js'
-import type { WaterContentChange } from '../../quantity/generated/water-content.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { SuctionHead, WaterContentChange } from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf, requireObject } from '../../quantity/guard.js'
 import type { RetentionModel } from '../curves/retention-model.js'
 import type { RetainingMedium } from '../terms.js'
 

@@ -1,12 +1,14 @@
+import { domainWith } from '../../quantity/domain.js'
 import { MASS_FRACTION } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import type { BulkDensity } from '../../quantity/generated/density.js'
-import type { HydraulicConductivity } from '../../quantity/generated/hydraulic-conductivity.js'
-import type { Pressure } from '../../quantity/generated/pressure.js'
-import type { MassFraction } from '../../quantity/generated/share.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
-import { numberIn } from '../../quantity/guard.js'
-import { optionsOf } from '../../quantity/options-of.js'
+import type {
+  BulkDensity,
+  HydraulicConductivity,
+  MassFraction,
+  Pressure,
+  WaterContent,
+} from '../../quantity/generated/kinds.js'
+import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { type Validity, validityOf } from '../../quantity/validity.js'
 import type { MediumFinding } from '../medium-finding.js'
 import type { SaturatedFlow } from '../terms.js'
@@ -72,9 +74,13 @@ export const validitySaxtonRawls2006: Validity = {
  * ```
  */
 export function soilFromTextureSaxtonRawls2006(texture: SoilTexture): SoilFromTexture {
-  const S = numberIn(optionsOf(texture).sand, { ...MASS_FRACTION, quantity: 'sand' }, 'sand')
-  const C = numberIn(texture.clay, { ...MASS_FRACTION, quantity: 'clay' }, 'clay')
-  const organic = numberIn(texture.organicMatter, { ...MASS_FRACTION, quantity: 'organic matter' }, 'organicMatter')
+  const S = numberIn(optionsOf(texture).sand, domainWith(MASS_FRACTION, { quantity: 'sand' }), 'sand')
+  const C = numberIn(texture.clay, domainWith(MASS_FRACTION, { quantity: 'clay' }), 'clay')
+  const organic = numberIn(
+    texture.organicMatter,
+    domainWith(MASS_FRACTION, { quantity: 'organic matter' }),
+    'organicMatter',
+  )
   if (S + C > 1 + 1e-9)
     throw new InputError('clay', `sand ${S} and clay ${C} are more than the whole`, 'the rest to 1 is silt')
   const O = organic * 100

@@ -1,5 +1,5 @@
 import { InputError } from '../../quantity/errors.js'
-import { requireObject } from '../../quantity/require-object.js'
+import { requireObject } from '../../quantity/guard.js'
 
 /** Where a row of a table comes from. */
 export interface SourcedRow {

@@ -1,6 +1,4 @@
-import type { BulkDensity } from '../../quantity/generated/density.js'
-import type { AirFilledPorosity, Porosity } from '../../quantity/generated/share.js'
-import type { WaterContent } from '../../quantity/generated/water-content.js'
+import type { AirFilledPorosity, BulkDensity, Porosity, WaterContent } from '../../quantity/generated/kinds.js'
 import type { SourcedRow } from './sourced-row.js'
 
 /** What a porometer measured of a growing medium in its own core of about 7.6 cm height. */

@@ -1,4 +1,4 @@
-import type { SuctionHead } from '../../quantity/generated/suction.js'
+import type { SuctionHead } from '../../quantity/generated/kinds.js'
 import type { CampbellParameters } from '../curves/campbell-1974.js'
 import type { SaturatedFlow } from '../terms.js'
 import type { SourcedRow, TextureClass } from './sourced-row.js'

@@ -1,6 +1,4 @@
-import type { HydraulicConductivity } from '../../quantity/generated/hydraulic-conductivity.js'
-import type { Porosity } from '../../quantity/generated/share.js'
-import type { SuctionHead } from '../../quantity/generated/suction.js'
+import type { HydraulicConductivity, Porosity, SuctionHead } from '../../quantity/generated/kinds.js'
 import type { SourcedRow, TextureClass } from './sourced-row.js'
 
 /** A soil as the numbers of the infiltration equation of Green and Ampt. */

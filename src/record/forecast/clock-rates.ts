@@ -8,7 +8,9 @@ export type ClockFalls = readonly (number | null)[]
 export const BIN = 1800
 export const BINS = 48
 /** No half hour is slower than this share of their mean: it falls a little at night, too. */
-const SLOWEST = 0.35
+const SLOWEST = 0.5
+/** How much the newest dry-down weighs. */
+const NEWEST = 0.6
 /** Nothing is foreseen beyond two days. Unit: s. */
 export const FARTHEST = 172800
 
@@ -16,14 +18,17 @@ export function newFalls(): ClockFalls {
   return Array.from({ length: BINS }, () => null)
 }
 
-/** Learns the fall of one more half hour; the newest weighs half, because crops and light change. */
+/** Learns the fall of one more half hour; the newest weighs most, because crops and light change. */
 export function learnFall(falls: (number | null)[], time: number, fall: number): void {
   const b = binOf(time)
   const known = falls[b]!
-  falls[b] = known === null ? fall : known + (fall - known) / 2
+  falls[b] = known === null ? fall : known + NEWEST * (fall - known)
 }
 
-/** The fall that is expected in each half hour: no slower than a share of the mean; where none was seen, that of the one before. */
+/**
+ * The fall that is expected in each half hour: no slower than a share of the mean; where none was seen, that of the one before. Each is
+ * drawn half-way to its neighbours, because a half hour of rounded readings is known to a step or two only.
+ */
 export function expectedFalls(falls: ClockFalls): Float64Array {
   let [sum, count] = [0, 0]
   for (const fall of falls) {
@@ -38,7 +43,13 @@ export function expectedFalls(falls: ClockFalls): Float64Array {
     for (let j = 0; j < BINS && falls[k] === null; j++) k = (k + BINS - 1) % BINS
     expected[b] = Math.max(slowest, falls[k] ?? 0)
   }
-  return expected
+  return smoothed(expected)
+}
+
+function smoothed(falls: Float64Array): Float64Array {
+  const drawn = new Float64Array(BINS)
+  for (let b = 0; b < BINS; b++) drawn[b] = falls[b]! / 2 + (falls[(b + 1) % BINS]! + falls[(b + BINS - 1) % BINS]!) / 4
+  return drawn
 }
 
 /** The fall that is expected between two times. */

@@ -1,7 +1,6 @@
 import type { Domain } from '../../quantity/domain.js'
-import type { Duration } from '../../quantity/generated/duration.js'
-import { numberIn } from '../../quantity/guard.js'
-import { requireObject } from '../../quantity/require-object.js'
+import type { Duration } from '../../quantity/generated/kinds.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import { isMissing } from '../missing.js'
 import {
   type FoundShot,
@@ -60,8 +59,8 @@ const REPLAY: readonly number[] = [7200, 16200]
  * \hat F(t, t+h) = f \int_t^{t+h} r(s)\,ds, \qquad f = \frac{F_{tonight} + \bar F}{\int r + \bar F}
  * ```
  *
- * The rate r of each half hour of the day is learnt from dry-downs that have ended, the newest weighing half; the factor f of
- * tonight is drawn to 1 by a usual fall. A dry-down begins when a shot has drained, ends at the next shot or gap, and is cut after a
+ * The rate r of each half hour of the day is learnt from dry-downs that have ended, the newest weighing most, and drawn
+ * half-way to its neighbours; the factor f of tonight is drawn to 1 by a usual fall. A dry-down begins when a shot has drained, ends at the next shot or gap, and is cut after a
  * day. Times may follow any clock that goes on evenly; a clock change is a night to get used to. An offset of the probe changes nothing.
  *
  * @param settings - What counts as a shot, and the time to drain.

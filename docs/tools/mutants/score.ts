@@ -1,0 +1,70 @@
+/** What is read here of a report of mutation testing. */
+export interface Report {
+  readonly files: Readonly<Record<string, { readonly source: string; readonly mutants: readonly Mutant[] }>>
+}
+
+interface Mutant {
+  readonly status: string
+  readonly replacement?: string
+  readonly location: { readonly start: Position; readonly end: Position }
+}
+
+interface Position {
+  readonly line: number
+  readonly column: number
+}
+
+const NOTICED = ['Killed', 'Timeout', 'RuntimeError']
+const UNNOTICED = ['Survived', 'NoCoverage']
+
+/** Every change that no test noticed: where, what stood there, what came instead. */
+export function survivorsOf({ files }: Report): string[] {
+  return Object.entries(files).flatMap(([path, { source, mutants }]) =>
+    mutants
+      .filter(({ status }) => UNNOTICED.includes(status))
+      .map(({ status, location, replacement }) => {
+        const was = short(between(source, location.start, location.end))
+        const mark = status === 'NoCoverage' ? ' (no test reaches it)' : ''
+        return `${path}:${location.start.line}  ${was}  ->  ${short(replacement ?? '')}${mark}`
+      }),
+  )
+}
+
+/**
+ * The share that the tests notice, with its 95 % interval (Wilson 1927, Journal of the American Statistical Association 22:209-212).
+ * What no test reaches is known of every change, drawn or not, so only the rest is a sample.
+ */
+export function scoreOf({ files }: Report): string {
+  const count = (...statuses: string[]): number =>
+    Object.values(files).reduce(
+      (sum, { mutants }) => sum + mutants.filter((m) => statuses.includes(m.status)).length,
+      0,
+    )
+  const [noticed, survived, unreached] = [count(...NOTICED), count('Survived'), count('NoCoverage')]
+  const tried = noticed + survived
+  const reached = tried + count('CompileError')
+  const share = reached / (reached + unreached)
+  const [low, high] = wilson(noticed, tried).map((end) => percent(share * end))
+  const score = percent((share * noticed) / tried)
+  const endless = count('Timeout')
+  return `${score} % [${low}, ${high}]: ${noticed} of ${tried} noticed, ${endless} by not ending; of ${reached + unreached} changes no test reaches ${unreached}`
+}
+
+/** Ends of the 95 % interval of a share, given so many hits in so many tries. */
+export function wilson(hits: number, tries: number): [number, number] {
+  const z2 = 1.959964 ** 2
+  const middle = (hits + z2 / 2) / (tries + z2)
+  const half = (Math.sqrt(z2) / (tries + z2)) * Math.sqrt((hits * (tries - hits)) / tries + z2 / 4)
+  return [middle - half, middle + half]
+}
+
+const percent = (share: number): string => (100 * share).toFixed(1)
+
+const short = (code: string): string => code.replace(/\s+/g, ' ').slice(0, 80)
+
+function between(source: string, start: Position, end: Position): string {
+  const lines = source.split('\n').slice(start.line - 1, end.line)
+  lines[lines.length - 1] = lines.at(-1)!.slice(0, end.column - 1)
+  lines[0] = lines[0]!.slice(start.column - 1)
+  return lines.join('\n')
+}

@@ -1,0 +1,54 @@
+/** Moves of a search within a cell, and the length in cells of the last: the next would be its square. */
+const MOST_MOVES = 60
+const CLOSE = 1e-8
+
+/** Writes down the cubic over one cell of length 1 from its values and slopes at both ends. */
+export function hermite(
+  into: Float64Array,
+  at: number,
+  left: number,
+  right: number,
+  leftSlope: number,
+  rightSlope: number,
+): void {
+  const rise = right - left
+  into[at] = left
+  into[at + 1] = leftSlope
+  into[at + 2] = 3 * rise - 2 * leftSlope - rightSlope
+  into[at + 3] = leftSlope + rightSlope - 2 * rise
+}
+
+/** A cubic at a place from 0 to 1 in its cell. */
+export function cubicAt(cubics: Float64Array, c: number, x: number): number {
+  return cubics[c]! + x * (cubics[c + 1]! + x * (cubics[c + 2]! + x * cubics[c + 3]!))
+}
+
+/** Its slope there. */
+export function cubicSlopeAt(cubics: Float64Array, c: number, x: number): number {
+  return cubics[c + 1]! + x * (2 * cubics[c + 2]! + x * 3 * cubics[c + 3]!)
+}
+
+/** Its integral from the left end to there. */
+export function cubicIntegral(cubics: Float64Array, c: number, x: number): number {
+  return x * (cubics[c]! + x * (cubics[c + 1]! / 2 + x * (cubics[c + 2]! / 3 + (x * cubics[c + 3]!) / 4)))
+}
+
+/** Where in its cell a cubic that falls has a value: Newton's method kept between two ends that close in. */
+export function placeIn(cubics: Float64Array, c: number, value: number): number {
+  let low = 0
+  let high = 1
+  const top = cubics[c]!
+  const bottom = cubicAt(cubics, c, 1)
+  let x = top > bottom ? Math.min(Math.max((top - value) / (top - bottom), 0), 1) : 0
+  for (let i = 0; i < MOST_MOVES; i++) {
+    const over = cubicAt(cubics, c, x) - value
+    if (over > 0) low = x
+    else high = x
+    const slope = cubicSlopeAt(cubics, c, x)
+    const newton = slope < 0 ? x - over / slope : -1
+    const next = newton >= low && newton <= high ? newton : (low + high) / 2
+    if (Math.abs(next - x) < CLOSE) return next
+    x = next
+  }
+  return x
+}
