@@ -4,6 +4,7 @@ import type { WateringDoubt, WateringFinding, WateringReason } from './watering/
 
 const REASONS: { readonly [Code in WateringReason]: string } = {
   dry: 'the zone is at the lower limit or has not reached the upper one since: a shot runs',
+  refill: 'the zone is filled until it drains, which makes its containers alike and shows what its probes are worth',
   'back-up-shot': 'no reading can be believed: a shot of the usual use runs by time',
   'override-water': 'somebody ordered water: a shot runs inside every limit',
   'wet-enough': 'the zone is wet enough',
@@ -37,6 +38,8 @@ const DOUBTS: { readonly [Code in WateringDoubt]: string } = {
   'reading-fell-too-fast': 'the reading fell faster than plants drink: see whether the probe still sits in the medium',
   'shots-without-rise':
     'shots did not show in the reading: look at valve, filter, emitters and probe, do a catch test, then acknowledge',
+  'reads-too-high':
+    'when the zone was full last, the probe said more than when it was full first: it drifts, or answers to salt; wash, check or replace it',
   'probes-disagree': 'the probes differ too much: weigh a container or use a hand meter to find the one that lies',
   'use-too-small': 'the reading stands while plants must have drunk: check the probe against a scale',
   'use-too-large':

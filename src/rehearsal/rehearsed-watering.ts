@@ -73,6 +73,7 @@ export function rehearsedWatering(
 const ACKNOWLEDGED: readonly string[] = [
   'shots-without-rise',
   'reading-fell-too-fast',
+  'reads-too-high',
   'use-too-small',
   'use-too-large',
   'clock-doubtful',

@@ -4,6 +4,7 @@ import type { WateringCounters, WateringState } from './state.js'
 const CODES: readonly unknown[] = [
   'shots-without-rise',
   'reading-fell-too-fast',
+  'reads-too-high',
   'use-too-small',
   'use-too-large',
   'clock-doubtful',
@@ -15,6 +16,9 @@ const CODES: readonly unknown[] = [
   'valve-does-not-close',
 ]
 
+/** Those after which probes may stand elsewhere, or be others. */
+const SETS = ['shots-without-rise', 'reading-fell-too-fast', 'reads-too-high', 'use-too-small', 'use-too-large']
+
 /** Whether a list holds only codes that can be acknowledged. */
 export function canAcknowledge(codes: unknown): codes is readonly string[] {
   return Array.isArray(codes) && codes.length <= 100 && codes.every((code) => CODES.includes(code))
@@ -22,7 +26,7 @@ export function canAcknowledge(codes: unknown): codes is readonly string[] {
 
 /** The state once a person has looked and put right what the codes name. */
 export function acknowledged(state: WateringState, codes: readonly string[]): WateringState {
-  const { clock, zone, counters } = state
+  const { clock, zone, fill, counters } = state
   const has = (code: string) => codes.includes(code)
   const probes = state.probes.map((probe) => ({
     ...probe,
@@ -37,6 +41,10 @@ export function acknowledged(state: WateringState, codes: readonly string[]): Wa
         ? { ...clock, base: clock.raw - clock.elapsed, bad: 0, doubt: 0, agreed: clock.elapsed, pace: 0, paces: 0 }
         : clock,
     probes,
+    // Probes that somebody put right are set anew by the next full zone.
+    fill: SETS.some(has)
+      ? { ...fill, atFull: fill.atFull.map(() => null), bias: fill.bias.map(() => 0), drift: fill.drift.map(() => 0) }
+      : fill,
     zone:
       has('use-too-small') || has('use-too-large')
         ? { ...zone, verdict: 'plausible', use: 0, given: 0, level: null }

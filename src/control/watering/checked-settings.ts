@@ -73,6 +73,14 @@ const TIME_OF_DAY: Domain = {
   ends: '[]',
   hint: 'give the time since local midnight',
 }
+const REFILL: Domain = {
+  quantity: 'time between refills',
+  unit: 's',
+  min: 86400,
+  max: 2592000,
+  ends: '[]',
+  hint: 'give one to thirty days, or never',
+}
 const OFFSET: Domain = {
   quantity: 'offset of a probe',
   unit: 'm³/m³',
@@ -118,6 +126,8 @@ export interface Limits {
   readonly timed: boolean
   readonly probes: readonly { readonly name: string; readonly offset: number }[]
   readonly disagreement: number
+  /** Longest time between two refills, or null for none. Unit: s. */
+  readonly refillEvery: number | null
 }
 
 export function checkedSettings(settings: WateringSettings): Limits {
@@ -151,6 +161,8 @@ export function checkedSettings(settings: WateringSettings): Limits {
     timed: oneOf(settings.inDoubt, ['timed-shots', 'staying-closed'], 'inDoubt') === 'timed-shots',
     probes: checkedProbes(settings.probes),
     disagreement: numberIn(settings.maxDisagreement ?? 0.08, DISAGREEMENT, 'maxDisagreement'),
+    refillEvery:
+      settings.refillEvery === 'never' ? null : numberIn(settings.refillEvery ?? 604800, REFILL, 'refillEvery'),
   }
 }
 

@@ -9,16 +9,19 @@ import { countedTooMuch, countedVolume, judgeDelivery, runFor } from './delivery
 import { judgeDrain, judgeFlow, judgeShare, readFeedback } from './feedback.js'
 import type { WateringReason } from './finding.js'
 import { findingsOf, type Seen } from './findings.js'
+import { judgePassing, unbiased } from './full-zone.js'
 import { addWater, givenInDay, passTime, takeWater } from './given-water.js'
 import { inHours } from './hours.js'
 import type { WateringInput } from './input.js'
 import { forbidden, mayOpen, mustClose } from './opening.js'
 import { takeOverride } from './override.js'
 import { type Moment, newestTime, type ProbeView, takeReading, viewProbe } from './probes.js'
+import { passRefill, toGiveAgain } from './refill.js'
 import { isSound, salvaged } from './restore-state.js'
 import { beforeShot, judgeRise, shownBy, watchFall } from './rises.js'
+import { isInVain, passSpell } from './spell.js'
 import { startState } from './start.js'
-import type { WateringProbe, WateringState, WateringValve } from './state.js'
+import type { WateringFill, WateringProbe, WateringState, WateringValve } from './state.js'
 import { type ZoneLevel, zoneLevel } from './zone-level.js'
 
 type Step = readonly [WateringState, WateringDecision]
@@ -64,29 +67,36 @@ function look(limits: Limits, before: WateringState, input: Partial<WateringInpu
   const surplus = shown === null || fed.shown !== null ? 0 : countedTooMuch(counters, valve.counted)
   const known = takeWater(passed, surplus, valve.closed)
   const late = lateWater(fed, { ...valve, counted: valve.counted - surplus }, givenInDay(known), limits)
-  const measured = zoneLevel(views, limits)
+  const measured = zoneLevel(unbiased(views, state.fill, ticked.elapsed), limits)
   const told = valve.opened === null && ticked.elapsed >= valve.closed + limits.lag ? measured.level : null
   const clock = heardPlants(ticked, fellSince(state.zone.told, told, span.to - span.from, limits), limits)
   const isDay = clock.base !== null && inHours(limits.hours, clock.base + clock.elapsed + limits.ahead, 0, 0)
-  const balance = passBalance(state.zone, isDay ? (span.to - span.from) * limits.use : 0, measured.level, limits)
+  const usual = isDay ? (span.to - span.from) * limits.use : 0
+  const balance = passBalance(state.zone, usual, measured.level, limits)
   const zone = believed(measured, fed.delivery.partial ? 'flow-too-small' : balance.verdict)
   const order = takeOverride(state.override, input.override, input.now, clock.elapsed)
-  const dry = zone.level === null ? false : zone.level <= limits.lower || (balance.dry && zone.level < limits.upper)
+  const least = zone.level === null ? 0 : zone.level - toGiveAgain(state.fill, zone, limits) / limits.substrate
+  const { best, spell } = passSpell(state.zone, least, usual, limits)
+  const isAsked = balance.dry && least < limits.upper && !isInVain(spell, limits)
+  const dry = zone.level === null ? false : least <= limits.lower || isAsked
   const lastWet = Math.max(balance.lastWet, zone.wet ?? balance.lastWet)
   const { use, given, level, verdict } = balance
   const hand = waterByHand(input.byHand, limits)
   const water = addWater(known, late.volume + (hand ?? 0))
+  const came = late.volume + (hand ?? 0) - surplus - (fed.drainedSince - state.counters.drainedSince)
+  const next: WateringState = {
+    clock,
+    valve: { ...valve, counted: late.counted + again * limits.litresPerSecond },
+    water,
+    spare: water,
+    probes,
+    zone: { dry, best, spell, lastWet, use, given: given + (hand ?? 0), level, told, verdict },
+    fill: { ...state.fill, net: state.fill.net + came, due: state.fill.due + usual },
+    counters,
+    override: order.override,
+  }
   return {
-    state: {
-      clock,
-      valve: { ...valve, counted: late.counted + again * limits.litresPerSecond },
-      water,
-      spare: water,
-      probes,
-      zone: { dry, lastWet, use, given: given + (hand ?? 0), level, told, verdict },
-      counters,
-      override: order.override,
-    },
+    state: passRefill(next, views, zone, limits),
     views,
     zone,
     unknown,
@@ -171,7 +181,8 @@ function lookAtProbes(limits: Limits, { probes, valve, counters }: WateringState
 
 function open(limits: Limits, state: WateringState, { views }: Looked, why: WateringValve['why']): WateringState {
   const { clock, valve } = state
-  const delivery = judgeDelivery(state.counters, limits)
+  // Of a zone that is filled until it drains, probes and drain show less than came.
+  const delivery = valve.why === 'refill' ? state.counters.delivery : judgeDelivery(state.counters, limits)
   const run = runFor(state.counters.delivery, limits)
   const shot = run * limits.litresPerSecond
   return {
@@ -180,7 +191,8 @@ function open(limits: Limits, state: WateringState, { views }: Looked, why: Wate
     ...volumes(addWater(state.water, shot)),
     valve: { ...valve, opened: clock.elapsed, lasts: run, counted: shot, why, openings: valve.openings + 1 },
     probes: state.probes.map((probe, i) => beforeShot(probe, views[i]!, limits)),
-    zone: { ...state.zone, given: state.zone.given + shot },
+    zone: { ...state.zone, given: state.zone.given + shot, spell: state.zone.spell + shot },
+    fill: { ...filled(judgePassing(state, limits), shot), before: views.map(({ seen }) => seen) },
     counters: {
       ...judgeShare(judgeDrain(state.counters, valve.why === 'dry' ? valve.counted : 0, limits), delivery),
       ordered: 0,
@@ -215,9 +227,20 @@ function close(limits: Limits, state: WateringState): WateringState {
         : addWater(state.water, given - valve.counted),
     ),
     valve: { ...valve, opened: null, counted: given, closed: valve.opened + (isSure ? lasted : ran) },
-    zone: { ...state.zone, given: Math.max(0, state.zone.given + given - valve.counted) },
+    zone: {
+      ...state.zone,
+      given: Math.max(0, state.zone.given + given - valve.counted),
+      spell: state.zone.spell + given - valve.counted,
+    },
+    fill: filled(state.fill, given - valve.counted),
     counters: { ...judgeFlow(state.counters, timed), ordered: timed },
   }
+}
+
+/** Water that was given, in the balance since the zone was full and in a refill. */
+function filled(fill: WateringFill, volume: number): WateringFill {
+  const under = fill.under === null ? null : Math.max(0, fill.under + volume)
+  return { ...fill, net: fill.net + volume, under }
 }
 
 function volumes(water: WateringState['water']): Pick<WateringState, 'water' | 'spare'> {

@@ -3,6 +3,7 @@ import type { Finding } from '../../quantity/finding.js'
 /** Why the valve is open or closed: the one thing that decided. */
 export type WateringReason =
   | 'dry'
+  | 'refill'
   | 'back-up-shot'
   | 'override-water'
   | 'wet-enough'
@@ -36,6 +37,7 @@ export type WateringDoubt =
   | 'reading-fell-too-fast'
   | 'shots-without-rise'
   | 'probes-disagree'
+  | 'reads-too-high'
   | 'use-too-small'
   | 'use-too-large'
   | 'unknown-probe'

@@ -1,4 +1,5 @@
 import type { WateringDoubt, WateringFinding } from './finding.js'
+import { foundTooHigh } from './full-zone.js'
 import type { ProbeView } from './probes.js'
 import type { WateringState } from './state.js'
 
@@ -27,8 +28,10 @@ export function findingsOf(
   for (const code of state.counters.latched) find(code)
   for (let i = 0; i < seen.views.length; i++) {
     const { doubt, measured } = seen.views[i]!
-    if (doubt === null) continue
     const about = names[i]?.name
+    const high = foundTooHigh(state.fill, i, state.clock.elapsed)
+    if (high !== null) find('reads-too-high', { ...(about && { about }), value: high, unit: 'm³/m³' })
+    if (doubt === null) continue
     const age = doubt === 'reading-old' ? { value: state.clock.elapsed - measured, unit: 's' } : undefined
     find(doubt, about === '' || about === undefined ? age : { about, ...age })
   }

@@ -36,6 +36,14 @@ export function hoursAllow(hours: readonly Hours[], ahead: number, clock: Wateri
   return !isSent || inHours(hours, (clock.sent as number) + ahead, 0, 0)
 }
 
+/** How far the allowed hours of a moment have gone on, as a share of them; null outside them. */
+export function shareOfHours(hours: readonly Hours[], local: number): number | null {
+  const time = local - Math.floor(local / DAY) * DAY
+  for (const { from, to } of hours)
+    for (const at of [time, time + DAY]) if (at >= from && at < to) return (at - from) / (to - from)
+  return null
+}
+
 /** Seconds of a day in which water may flow. */
 export function allowedSeconds(hours: readonly Hours[]): number {
   let sum = 0

@@ -2,9 +2,11 @@ import type { Limits } from './checked-settings.js'
 import { clockMode } from './clock.js'
 import { allowanceShare, arrivingShare, runFor } from './delivery.js'
 import type { WateringReason } from './finding.js'
+import { isStillFull } from './full-zone.js'
 import { givenInDay, givenInLongDay } from './given-water.js'
 import { hoursAllow } from './hours.js'
 import { roomAtPace } from './pace.js'
+import { isProven } from './refill.js'
 import type { WateringClock, WateringOrder, WateringState } from './state.js'
 import type { ZoneLevel } from './zone-level.js'
 
@@ -57,16 +59,18 @@ export function mayOpen(state: WateringState, zone: ZoneLevel, limits: Limits): 
     return no(clock.elapsed < 86400 ? 'starting' : 'pace-limit')
   // The clock may gain on the true one, and nobody can tell.
   if (givenInLongDay(water) + volume > 1.04 * limits.perDay) return no('day-used-up')
-  if (wish.reason === 'back-up-shot' && given + volume > backUpOf(state, limits) * (1 + 1e-9))
-    return no('back-up-used-up')
+  const isInDoubt = wish.reason === 'back-up-shot' || (wish.reason === 'refill' && zone.level === null)
+  if (isInDoubt && given + volume > backUpOf(state, zone, limits) * (1 + 1e-9)) return no('back-up-used-up')
   return valve.openings === 0 && clock.elapsed - valve.closed < Math.max(limits.rest, limits.lag)
     ? no('starting')
     : wish
 }
 
 /** Most volume of a day while no reading can be believed: more only where it is known that a part of what is ordered arrives. */
-function backUpOf({ counters }: WateringState, limits: Limits): number {
-  return Math.min(limits.perDay, limits.backUp / allowanceShare(counters.delivery))
+function backUpOf(state: WateringState, { blind }: ZoneLevel, limits: Limits): number {
+  // What drained is no use: since the zone was full, plants may have what they usually take, where at least some number speaks.
+  if (!blind && isProven(state) && state.fill.net < 1.1 * state.fill.due) return limits.perDay
+  return Math.min(limits.perDay, limits.backUp / allowanceShare(state.counters.delivery))
 }
 
 function wishFor(state: WateringState, zone: ZoneLevel, limits: Limits): Choice {
@@ -74,9 +78,13 @@ function wishFor(state: WateringState, zone: ZoneLevel, limits: Limits): Choice 
   const since = clock.elapsed - valve.closed
   const isOrdered = orderedNow(state.override, clock) === 'water'
   const isUnknown = zone.level === null
-  if (!isOrdered && !isUnknown && !state.zone.dry) return no('wet-enough')
+  const isRefill = state.fill.under !== null
+  if (!isOrdered && !isUnknown && !isRefill && !state.zone.dry) return no('wet-enough')
   if (since < limits.rest) return no(valve.openings === 0 ? 'starting' : 'resting')
+  if (!isOrdered && !isRefill && isStillFull(state, zone, limits)) return no('wet-enough')
   if (isOrdered) return since < limits.lag ? no('resting') : { open: true, reason: 'override-water' }
+  if (isUnknown && !limits.timed) return no('no-reading')
+  if (isRefill) return since < limits.lag ? no('resting') : { open: true, reason: 'refill' }
   if (isUnknown) return backUp(state, zone, since, limits)
   if (zone.measured < valve.closed + limits.lag) return no('waiting-for-probe')
   return { open: true, reason: 'dry' }
@@ -89,7 +97,6 @@ function backUp(
   since: number,
   limits: Limits,
 ): Choice {
-  if (!limits.timed) return no('no-reading')
   if (since < limits.lag) return no('resting')
   // A reading that is old but newer than the last shot, and dry, need not wait: it has only become drier since.
   if (level.dry !== null && level.dry >= valve.closed + limits.lag) return { open: true, reason: 'back-up-shot' }
@@ -114,7 +121,7 @@ export function mustClose(state: WateringState, zone: ZoneLevel, limits: Limits)
   // Nothing but a decision closes such a valve, and without a clock nobody knows when the next one comes.
   if (!limits.closesByItself && clockMode(clock) !== 'runs') return 'clock-leapt'
   if (valve.why === 'dry' && zone.level === null) return 'no-reading'
-  if (valve.why === 'dry' && (zone.level as number) >= limits.upper) return 'wet-enough'
+  if (valve.why === 'dry' && !state.zone.dry) return 'wet-enough'
   if (givenInDay(state.water) > limits.perDay * (1 + 1e-9)) return 'day-used-up'
   return hoursAllow(limits.hours, limits.ahead, clock, 0) ? null : 'outside-hours'
 }

@@ -5,6 +5,7 @@ import type {
   WateringClock,
   WateringCounters,
   WateringDelivery,
+  WateringFill,
   WateringProbe,
   WateringState,
   WateringValve,
@@ -19,7 +20,7 @@ type Loose<T> = { readonly [K in keyof T]?: unknown }
  */
 export function isSound(state: unknown, limits: Limits): state is WateringState {
   if (!isObject<WateringState>(state)) return false
-  const { clock, valve, water, spare, probes, zone, counters, override } = state
+  const { clock, valve, water, spare, probes, zone, fill, counters, override } = state
   if (!isObject<WateringClock>(clock) || !clockSound(clock)) return false
   const elapsed = clock.elapsed as number
   return (
@@ -34,6 +35,8 @@ export function isSound(state: unknown, limits: Limits): state is WateringState 
     each(probes, (probe) => isObject<WateringProbe>(probe) && probeSound(probe, elapsed)) &&
     isObject<WateringZone>(zone) &&
     zoneSound(zone, elapsed) &&
+    isObject<WateringFill>(fill) &&
+    fillSound(fill, elapsed, limits.probes.length) &&
     isObject<WateringCounters>(counters) &&
     countersSound(counters) &&
     overrideSound(override, elapsed)
@@ -55,6 +58,7 @@ export function salvaged(state: unknown, fresh: WateringState): WateringState {
     clock: { ...fresh.clock, elapsed: day, agreed: day, ...paceOf(state.clock) },
     valve: { ...fresh.valve, closed: day },
     zone: { ...fresh.zone, lastWet: day },
+    fill: { ...fresh.fill, tried: day },
     probes: fresh.probes.map((probe) => ({ ...probe, quiet: day })),
     water,
     spare: water,
@@ -124,7 +128,7 @@ function valveSound(valve: Loose<WateringValve>, elapsed: number, limits: Limits
     nullOr(valve.opened, 0, elapsed) &&
     inRange(valve.lasts, 0, limits.maxRun) &&
     inRange(valve.counted, 0, AGES) &&
-    (valve.why === 'dry' || valve.why === 'back-up-shot' || valve.why === 'override-water') &&
+    (valve.why === 'dry' || valve.why === 'refill' || valve.why === 'back-up-shot' || valve.why === 'override-water') &&
     // A valve that closes by itself is known to close a little later.
     inRange(valve.closed, 0, elapsed + limits.maxRun) &&
     isCount(valve.openings, Number.MAX_SAFE_INTEGER)
@@ -165,12 +169,43 @@ function probeSound(probe: Loose<WateringProbe>, elapsed: number): boolean {
 function zoneSound(zone: Loose<WateringZone>, elapsed: number): boolean {
   return (
     typeof zone.dry === 'boolean' &&
+    inRange(zone.best, -1, 2) &&
+    inRange(zone.spell, -AGES, AGES) &&
     inRange(zone.lastWet, -AGES, elapsed) &&
     inRange(zone.use, 0, AGES) &&
     inRange(zone.given, 0, AGES) &&
     nullOr(zone.level, -1, 2) &&
     nullOr(zone.told, -1, 2) &&
     (zone.verdict === 'plausible' || zone.verdict === 'use-too-small' || zone.verdict === 'use-too-large')
+  )
+}
+
+function fillSound(fill: Loose<WateringFill>, elapsed: number, probes: number): boolean {
+  const { before, atFull, bias, drift } = fill
+  return (
+    nullOr(fill.full, 0, elapsed) &&
+    inRange(fill.tried, 0, elapsed) &&
+    nullOr(fill.under, 0, AGES) &&
+    inRange(fill.most, -AGES, AGES) &&
+    isCount(fill.fails, 9) &&
+    typeof fill.cut === 'boolean' &&
+    inRange(fill.net, -AGES, AGES) &&
+    inRange(fill.due, 0, AGES) &&
+    inRange(fill.passing, 0, 1) &&
+    inRange(fill.lately, 0, 1) &&
+    inRange(fill.excess, 0, AGES) &&
+    Array.isArray(before) &&
+    before.length === probes &&
+    each(before, (level) => nullOr(level, -1, 2)) &&
+    Array.isArray(atFull) &&
+    atFull.length === probes &&
+    each(atFull, (level) => nullOr(level, -1, 2)) &&
+    Array.isArray(bias) &&
+    bias.length === probes &&
+    each(bias, (change) => inRange(change, -1, 1)) &&
+    Array.isArray(drift) &&
+    drift.length === probes &&
+    each(drift, (change) => inRange(change, 0, 1))
   )
 }
 

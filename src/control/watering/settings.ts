@@ -58,6 +58,10 @@ export interface WateringSettings extends DeadBandLimits {
   readonly valveClosesByItself: boolean
   /** What to do while no reading can be believed. */
   readonly inDoubt: InDoubt
+  /**
+   * Longest time between two refills to drain, three days by default, or `never`. They are given only with a counter of drain. Unit: s. Range: [86400, 2592000].
+   */
+  readonly refillEvery?: Duration | 'never'
   /** The probes of the zone; one without a name by default. At most eight. */
   readonly probes?: readonly ProbeSettings[]
   /** Probes that differ by more than this are in dispute; 0.08 by default. Unit: m³/m³. Range: (0, 1]. */

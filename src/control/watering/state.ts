@@ -7,6 +7,7 @@ export interface WateringState {
   readonly spare: WateringVolumes
   readonly probes: readonly WateringProbe[]
   readonly zone: WateringZone
+  readonly fill: WateringFill
   readonly counters: WateringCounters
   readonly override: WateringOrder | null
 }
@@ -54,7 +55,7 @@ export interface WateringValve {
   /** Volume already counted for it. Unit: L. */
   readonly counted: number
   /** Why it was opened. */
-  readonly why: 'dry' | 'back-up-shot' | 'override-water'
+  readonly why: 'dry' | 'refill' | 'back-up-shot' | 'override-water'
   /** When it was closed last; the start, before the first opening. Unit: s. */
   readonly closed: number
   /** Number of openings so far. */
@@ -103,6 +104,9 @@ export interface WateringProbe {
 export interface WateringZone {
   /** Whether the dead-band asks for water. */
   readonly dry: boolean
+  /** Highest level since it was at the lower limit last, and water given less usual use since it was that high. Unit: m³/m³, L. */
+  readonly best: number
+  readonly spell: number
   /** When a believed reading was above the lower limit last. Unit: s. */
   readonly lastWet: number
   /** Balance of a window: expected use, water given, and level at its start. */
@@ -113,6 +117,37 @@ export interface WateringZone {
   readonly told: number | null
   /** What the last full window told. */
   readonly verdict: 'plausible' | 'use-too-small' | 'use-too-large'
+}
+
+/** What is known of a full zone, and of a refill to drain. */
+export interface WateringFill {
+  /** When the zone drained as a full one does, last. Unit: s. */
+  readonly full: number | null
+  /** When a refill ended last. Unit: s. */
+  readonly tried: number
+  /** Water of a refill that is under way, and the most of it beyond `due`. Unit: L. */
+  readonly under: number | null
+  readonly most: number
+  /** Refills in a row in which nothing drained, up to 9. */
+  readonly fails: number
+  /** Whether the limits of a day ended the last one. */
+  readonly cut: boolean
+  /** Since the zone was full: water given less drain, and the usual use of that time. Unit: L. */
+  readonly net: number
+  readonly due: number
+  /** Share of a shot that runs past the medium while the zone is not full. Unit: 1. */
+  readonly passing: number
+  /** The same of the last few shots. Unit: 1. */
+  readonly lately: number
+  /** What ran off beyond that since the zone was full. Unit: L. */
+  readonly excess: number
+  /** What each probe said before the last opening. Unit: m³/m³. */
+  readonly before: readonly (number | null)[]
+  /** What each probe said when the zone was full first, and what it says beyond it since. Unit: m³/m³. */
+  readonly atFull: readonly (number | null)[]
+  readonly bias: readonly number[]
+  /** By how much that rises. Unit: 1/s. */
+  readonly drift: readonly number[]
 }
 
 /** Counters of meter and drain as they were. */

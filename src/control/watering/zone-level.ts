@@ -8,6 +8,10 @@ export interface ZoneLevel {
   /** When it was measured; of several probes the oldest counts. Unit: s. */
   readonly measured: number
   readonly doubt: WateringDoubt | null
+  /** Probes behind the level. */
+  readonly believed: number
+  /** Whether no probe says anything new in its band. */
+  readonly blind: boolean
   /** When probes that say anything all said "above the lower limit" last, or null where one of them says otherwise. Unit: s. */
   readonly wet: number | null
   /** When probes that say anything, however old, all said "dry", or null. Unit: s. */
@@ -19,9 +23,10 @@ export interface ZoneLevel {
  * those decide that stand near their median.
  */
 export function zoneLevel(views: readonly ProbeView[], limits: Limits): ZoneLevel {
-  const told = lastTold(views, limits.lower)
+  const told = { ...lastTold(views, limits.lower), blind: views.every(isBlind) }
   const believed = views.filter(({ level }) => level !== null)
-  if (believed.length === 0) return { level: null, measured: 0, doubt: views[0]?.doubt ?? 'reading-missing', ...told }
+  if (believed.length === 0)
+    return { level: null, measured: 0, doubt: views[0]?.doubt ?? 'reading-missing', believed: 0, ...told }
   const levels = believed.map(({ level }) => level as number).sort((a, b) => a - b)
   const half = levels.length >> 1
   const middle = (levels[half]! + levels[(levels.length - 1) >> 1]!) / 2
@@ -33,8 +38,23 @@ export function zoneLevel(views: readonly ProbeView[], limits: Limits): ZoneLeve
     count++
     measured = Math.min(measured, view.measured)
   }
-  if (count * 2 <= levels.length) return { level: null, measured: 0, doubt: 'probes-disagree', ...told }
-  return { level: sum / count, measured, doubt: null, ...told }
+  if (count * 2 > levels.length) return { level: sum / count, measured, doubt: null, believed: count, ...told }
+  // Where all say dry it does not matter by how much they differ: the wettest decides.
+  if (levels.at(-1)! > limits.lower) return { level: null, measured: 0, doubt: 'probes-disagree', believed: 0, ...told }
+  return {
+    level: levels.at(-1)!,
+    measured: believed.reduce((oldest, view) => Math.min(oldest, view.measured), Infinity),
+    doubt: null,
+    believed: 1,
+    ...told,
+  }
+}
+
+/** Doubts in which a number is missing, old, out of its band, or stands still. */
+const BLIND: readonly unknown[] = ['reading-missing', 'reading-old', 'reading-unbelievable', 'reading-frozen']
+
+function isBlind({ seen, doubt }: ProbeView): boolean {
+  return seen === null || BLIND.includes(doubt)
 }
 
 /** What readings say that are good but for their age. */

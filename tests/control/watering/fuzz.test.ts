@@ -35,17 +35,21 @@ const LIES: readonly unknown[] = [
 const pick = <T>(random: () => number, list: readonly T[]): T => list[Math.floor(random() * list.length)] as T
 
 /** What comes in: a level that wanders, lies, silence, words that nobody knows, and a clock that misbehaves for a while. */
-function sender(random: () => number) {
+function sender(random: () => number, often: number) {
   let level = 0.5
   let fault = 'none'
   let frozen = 0
+  let drained = 0
   return (time: number): WateringInput => {
-    if (random() < 0.002) {
+    if (random() < 0.002 * often) {
       fault = pick(random, ['none', 'none', 'none', 'day', 'back', 'frozen', 'milliseconds', 'nan', 'word', 'flap'])
       frozen = time
     }
     level = Math.min(0.75, Math.max(0.3, level + 0.004 * (random() - 0.5)))
-    const shown = random() < 0.1 ? pick(random, LIES) : Math.round(level * 1000) / 1000
+    const shown = random() < 0.1 * often ? pick(random, LIES) : Math.round(level * 1000) / 1000
+    // Drain in spells, so that refills begin, end and are given up; now and then a counter that lies or begins anew.
+    if (random() < 0.02 * (1 + Math.sin(time / 40_000)))
+      drained = random() < 0.01 * often ? 0 : drained + 0.2 * random()
     const now = clockOf(fault, time, frozen, random)
     const readings =
       random() < 0.05
@@ -54,8 +58,9 @@ function sender(random: () => number) {
     return {
       now,
       readings,
-      locked: random() < 0.02 ? pick(random, [true, null, undefined, 'no', 0]) : false,
-      ...(random() < 0.01 && {
+      drained: (random() < 0.03 * often ? pick(random, LIES) : drained) as never,
+      locked: random() < 0.02 * often ? pick(random, [true, null, undefined, 'no', 0]) : false,
+      ...(random() < 0.01 * often && {
         override: pick<unknown>(random, [
           { action: 'water', until: time + 3600 },
           { action: 'wtaer', until: 1 },
@@ -63,7 +68,7 @@ function sender(random: () => number) {
           { action: 'close', until: time * 1000 },
         ]),
       }),
-      ...(random() < 0.01 && {
+      ...(random() < 0.01 * often && {
         acknowledge: pick<unknown>(random, [
           ['shots-without-rise'],
           ['no such code'],
@@ -72,8 +77,8 @@ function sender(random: () => number) {
           ['use-too-small', 'clock-doubtful'].slice(0, 1),
         ]),
       }),
-      ...(random() < 0.01 && { valve: pick<unknown>(random, ['open', 'closed', 'opne', 1, null]) }),
-      ...(random() < 0.01 && { metered: pick<unknown>(random, [Number.NaN, -1, '12', 1e9, null]) }),
+      ...(random() < 0.01 * often && { valve: pick<unknown>(random, ['open', 'closed', 'opne', 1, null]) }),
+      ...(random() < 0.01 * often && { metered: pick<unknown>(random, [Number.NaN, -1, '12', 1e9, null]) }),
     } as WateringInput
   }
 }
@@ -112,16 +117,17 @@ interface Water {
 }
 
 /** Runs the reducer against an own account of what valves that close by themselves gave. */
-function run(changed: Partial<WateringSettings>, poll: number, steps: number, damage: number) {
+function run(changed: Partial<WateringSettings>, poll: number, steps: number, damage: number, often = 1) {
   const random = lots(poll * 7919 + steps)
   const rules = { ...settings, ...changed }
   const reducer = controlWatering(rules)
-  const send = sender(random)
+  const send = sender(random, often)
   let state: unknown = reducer.start
   let [open, until, since, longest, worst, outside] = [false, 0, 0, 0, 0, 0]
   const recent: Water[] = []
   let sum = 0
   let errors = 0
+  let refills = 0
   for (let i = 0; i < steps; i++) {
     const time = MIDNIGHT + i * poll
     if (random() < damage) state = damaged(state, random)
@@ -141,10 +147,11 @@ function run(changed: Partial<WateringSettings>, poll: number, steps: number, da
       if (local < 7 * 3600 || local + decision.closeAfter > 18 * 3600 + 1) outside++
       if (!Number.isFinite(decision.closeAfter)) errors++
     }
+    if (decision.reason === 'refill') refills++
     open = decision.open
     until = time + decision.closeAfter
   }
-  return { worst, longest, outside, errors, state }
+  return { worst, longest, outside, errors, refills, state }
 }
 
 describe('random steps', () => {
@@ -167,5 +174,12 @@ describe('random steps', () => {
   it('in a zone that may be watered at any hour do so too', () => {
     const all = { allowedHours: [{ from: seconds(0), to: hours(24) }], minRest: seconds(0), probeLag: seconds(0) }
     expect(run(all, 60, Math.ceil(STEPS / 4), 0).worst).toBeLessThanOrEqual(settings.maxPerDay * 1.05)
+  })
+  it('in a calmer world, in which zones are filled until they drain, do so too', () => {
+    const { worst, longest, errors, refills } = run({}, 300, Math.ceil(STEPS / 4), 0.0002, 0.02)
+    expect(refills).toBeGreaterThan(0)
+    expect(worst).toBeLessThanOrEqual(settings.maxPerDay * 1.05)
+    expect(longest).toBeLessThanOrEqual(settings.maxRunTime + 1e-6)
+    expect(errors).toBe(0)
   })
 })

@@ -1,0 +1,111 @@
+import type { Limits } from './checked-settings.js'
+import { givenInDay } from './given-water.js'
+import type { ProbeView } from './probes.js'
+import type { WateringFill, WateringState } from './state.js'
+import type { ZoneLevel } from './zone-level.js'
+
+/** Share of a shot that drains beyond the usual where the zone is full: plants drink meanwhile, and a part is still on its way out. */
+const DRAINS = 0.1
+/** A share that drains only where the zone is full, whatever its probes say. */
+const NEARLY_ALL = 0.75
+/** In this time the share that runs past is learned. Unit: s. */
+const LEARNT = 129600
+/** What ran off is given again, up to this change of the level. Unit: m³/m³. */
+const MOST_AGAIN = 0.08
+/** The word of a drain gauge alone takes no more of the usual water of a day than leaves this share. */
+const LEAST = 0.6
+/** A probe is set up by no more than this: what drained may have run past the medium. Unit: m³/m³. */
+const MOST_UP = 0.02
+/** A probe rises by more than this share of a shot where its container is not full. */
+const RISE = 0.25
+/** No probe is foreseen to drift faster. Unit: m³/m³ in a second. */
+const FASTEST = 0.03 / 86400
+/** From this error on a probe is told to read too high. Unit: m³/m³. */
+const TOO_HIGH = 0.025
+/** A drift is not told over less than this. Unit: s. */
+const SHORTEST = 72000
+
+/** Share of the last opening that has drained, once it can have; null where nothing tells. */
+function drainedShare({ counters, valve, clock }: WateringState, limits: Limits): number | null {
+  const { ordered, drained, drainedSince, leaked } = counters
+  if (drained === null || valve.opened !== null || leaked > 0 || ordered < 0.6 * limits.shot) return null
+  return clock.elapsed < valve.closed + limits.lag ? null : Math.min(1, drainedSince / ordered)
+}
+
+/** Whether the last opening drained as it does where the zone is full. */
+export function isFull(state: WateringState, level: ZoneLevel, limits: Limits): boolean {
+  const share = drainedShare(state, limits)
+  if (share === null) return false
+  if (share >= NEARLY_ALL) return true
+  const isExpected = state.valve.why === 'refill' || (level.level === null && level.dry === null)
+  return isExpected && share >= Math.max(state.fill.passing, state.fill.lately) + DRAINS
+}
+
+/** Whether the zone was full lately, and plants cannot have drunk much of it since: more would only drain, whatever probes say. */
+export function isStillFull({ fill, clock, water }: WateringState, level: ZoneLevel, limits: Limits): boolean {
+  if (fill.full === null || fill.net > 0.05 * limits.shot || givenInDay(water) < LEAST * limits.usual) return false
+  if (clock.elapsed - fill.full > 43200) return false
+  return fill.due < (level.level === null ? 2.5 : 1) * limits.shot
+}
+
+/** What is known of full and drain, once an opening is over and the next begins: what runs past as usual, and what ran off beyond it. */
+export function judgePassing(state: WateringState, limits: Limits): WateringFill {
+  const { fill, valve, clock } = state
+  const share = drainedShare(state, limits)
+  if (share === null || share >= NEARLY_ALL || valve.why === 'refill') return fill
+  const beyond = share - fill.passing
+  // Learned in the first days; later what changes is told from what is.
+  const slow = clock.elapsed < LEARNT ? 8 : beyond > 0 ? 40 : 16
+  const ranOff = beyond > 0.05 ? beyond : -0.05
+  return {
+    ...fill,
+    passing: fill.passing + beyond / slow,
+    lately: fill.lately + (share - fill.lately) / 3,
+    excess: Math.max(0, Math.min(MOST_AGAIN * limits.substrate, fill.excess + ranOff * state.counters.ordered)),
+  }
+}
+
+/**
+ * A zone that is full sets its probes: what they say beyond what they said when it was full first is their error, and what they rose since they were
+ * set last goes on.
+ */
+export function setFull(state: WateringState, views: readonly ProbeView[], limits: Limits): WateringState {
+  const { fill, zone, clock } = state
+  // A probe that the last shot has lifted stands in a container that is not full yet.
+  const least = (RISE * limits.shot) / limits.substrate
+  const rises = views.map(({ seen }, i) => seen !== null && seen - (fill.before[i] ?? seen) > least)
+  const atFull = fill.atFull.map((first, i) => first ?? (rises[i] ? null : views[i]!.level))
+  const bias = fill.bias.map((before, i) => {
+    const [seen, first] = [views[i]!.seen, atFull[i]!]
+    return seen === null || first === null || rises[i] ? before : Math.max(-MOST_UP, Math.min(1, seen - first))
+  })
+  const since = clock.elapsed - (fill.full ?? clock.elapsed)
+  const drift = fill.drift.map((before, i) =>
+    since < SHORTEST ? before : Math.max(0, Math.min(FASTEST, (bias[i]! - fill.bias[i]!) / since)),
+  )
+  return {
+    ...state,
+    fill: {
+      ...fill,
+      ...{ full: clock.elapsed, tried: clock.elapsed, under: null, fails: 0, cut: false },
+      ...{ net: 0, due: 0, excess: 0, atFull, bias, drift },
+    },
+    // What was told before was told by other probes, as it were.
+    zone: { ...zone, dry: false, verdict: 'plausible', use: 0, given: 0, level: null, told: null },
+  }
+}
+
+/** What probes say, without what they were found to say too much when the zone was full, and what they drift by since. */
+export function unbiased(views: readonly ProbeView[], fill: WateringFill, elapsed: number): readonly ProbeView[] {
+  const since = elapsed - (fill.full ?? elapsed)
+  const error = fill.bias.map((bias, i) => bias + fill.drift[i]! * since)
+  if (error.every((change) => change === 0)) return views
+  const less = (level: number | null, i: number) => (level === null ? null : level - error[i]!)
+  return views.map((view, i) => ({ ...view, seen: less(view.seen, i), level: less(view.level, i) }))
+}
+
+/** By how much a probe was found to say too much, where that is more than probes of a zone differ by; null else. Unit: m³/m³. */
+export function foundTooHigh({ bias, drift, full }: WateringFill, probe: number, elapsed: number): number | null {
+  const error = bias[probe]! + drift[probe]! * (elapsed - (full ?? elapsed))
+  return error >= TOO_HIGH ? error : null
+}

@@ -1,0 +1,117 @@
+import type { Limits } from './checked-settings.js'
+import { clockMode } from './clock.js'
+import { isFull, setFull } from './full-zone.js'
+import { givenInDay } from './given-water.js'
+import { shareOfHours } from './hours.js'
+import type { ProbeView } from './probes.js'
+import type { WateringFill, WateringState } from './state.js'
+import type { ZoneLevel } from './zone-level.js'
+
+/** The most that a zone holds above its upper limit. Unit: m³/m³. */
+const ABOVE = 0.06
+/** Where more of a shot runs past, the medium has become too dry to take it, or has channels. */
+const PASSES = 0.35
+/** Doubts may begin a refill in these shares of the allowed hours; without one it waits until plants drink most. */
+const IN_DOUBT = [0.1, 0.7] as const
+const AS_USUAL = [0.4, 0.6] as const
+const EARLY = [0.35, 0.65] as const
+/** No two refills in less than this. Unit: s. */
+const SOONEST = 72000
+/** Use that water given does not account for, as a share of the usual use of a day, of which probes are suspected. */
+const MISSING = 0.23
+/** The same, up to which use may be less than usual. */
+const TOLERATED = 0.15
+/** The same, up to which what ran off is a doubt. */
+const DOUBTED = 0.3
+/** The same, so much that the first hours are taken that plants leave time for it. */
+const MUCH = 0.27
+/** So long after it told of a full zone a drain gauge is known to work. Unit: s. */
+const PROVEN = 345600
+
+/** The state once it was looked whether the zone is full, and whether a refill begins or ends. */
+export function passRefill(
+  state: WateringState,
+  views: readonly ProbeView[],
+  level: ZoneLevel,
+  limits: Limits,
+): WateringState {
+  const { fill, valve, clock } = state
+  if (fill.full !== null && fill.full >= valve.closed) return begun(state, level, limits)
+  if (isFull(state, level, limits)) return setFull(state, views, limits)
+  if (fill.under === null) return begun(state, level, limits)
+  const isSpent = valve.opened === null && fill.under + limits.shot > fill.most + fill.due
+  const isLate = valve.opened === null && !isHour(state, [0, 0.9], limits)
+  if (!(isSpent || isLate) || clock.elapsed < valve.closed + 2 * limits.lag) return state
+  // Where the limits of the day ended it, the next morning may go on.
+  const tried = isSpent ? clock.elapsed : Math.max(0, clock.elapsed - SOONEST / 2)
+  const fails = isSpent ? Math.min(9, fill.fails + 1) : fill.fails
+  return { ...state, fill: { ...fill, under: null, tried, fails, cut: !isSpent } }
+}
+
+function begun(state: WateringState, level: ZoneLevel, limits: Limits): WateringState {
+  const why = refillFor(state, level, limits)
+  if (why === null) return state
+  // In doubt, a gauge that is known to work ends it, and the limit of the day.
+  const most = why === 'doubt' && isProven(state) ? limits.perDay : mostOfRefill(state, level, limits)
+  return { ...state, fill: { ...state.fill, under: 0, most: most - state.fill.due } }
+}
+
+function isHour({ clock }: WateringState, [from, to]: readonly [number, number], limits: Limits): boolean {
+  if (clock.base === null) return false
+  const share = shareOfHours(limits.hours, clock.base + clock.elapsed + limits.ahead)
+  return share !== null && share >= from && share <= to
+}
+
+/** Whether the drain gauge told of a full zone not long ago, and no refill was in vain since. */
+export function isProven({ fill, clock, counters }: WateringState): boolean {
+  return counters.drained !== null && fill.full !== null && fill.fails === 0 && clock.elapsed - fill.full < PROVEN
+}
+
+/** Why a refill to drain should begin now, or null. */
+function refillFor(state: WateringState, level: ZoneLevel, limits: Limits): 'doubt' | 'balance' | 'time' | null {
+  const { clock, counters, water, fill, zone } = state
+  if (level.level === null && !limits.timed) return null
+  if (counters.drained === null || limits.refillEvery === null || clockMode(clock) !== 'runs') return null
+  if (clock.elapsed - Math.max(fill.tried, fill.full ?? 0) < SOONEST) return null
+  if (counters.latched.some((code) => code !== 'drain-while-dry' && code !== 'flow-too-small')) return null
+  if (givenInDay(water) + 3 * limits.shot > limits.perDay) return null
+  const isDoubted =
+    level.level === null ||
+    level.believed < limits.probes.length ||
+    zone.verdict !== 'plausible' ||
+    fill.passing > PASSES ||
+    Math.min(fill.excess, missing(fill, level, limits) + DOUBTED * limits.usual) > 1.25 * limits.shot ||
+    fill.cut
+  if (isDoubted) return isHour(state, IN_DOUBT, limits) ? 'doubt' : null
+  const lacks = missing(fill, level, limits) / limits.usual
+  if (lacks > MISSING) return isHour(state, lacks > MUCH ? IN_DOUBT : EARLY, limits) ? 'balance' : null
+  const isLong = fill.tried === 0 || clock.elapsed - fill.tried >= limits.refillEvery
+  return isLong && isHour(state, AS_USUAL, limits) ? 'time' : null
+}
+
+/** Use of the usual that water given since the zone was full does not account for. Unit: L. */
+function missing({ full, due, net, passing, atFull }: WateringFill, { level }: ZoneLevel, limits: Limits): number {
+  const levels = atFull.filter((told) => told !== null)
+  if (full === null || levels.length === 0) return 0
+  const fell = levels.reduce((sum, told) => sum + told, 0) / levels.length - (level ?? limits.lower)
+  return due * (1 - Math.min(0.2, passing)) - net - fell * limits.substrate
+}
+
+/**
+ * What ran off beyond the usual and is missing: for containers that have no probe. Where as much water stayed as plants use, what ran off came
+ * from containers that are full. Unit: L.
+ */
+export function toGiveAgain(fill: WateringFill, level: ZoneLevel, limits: Limits): number {
+  if (level.level === null) return 0
+  return Math.max(0, Math.min(fill.excess, missing(fill, level, limits) + TOLERATED * limits.usual))
+}
+
+/** Most water of one refill: what may be missing by probes or by balance, and two shots. Unit: L. */
+function mostOfRefill({ fill }: WateringState, level: ZoneLevel, limits: Limits): number {
+  const { upper, lower, substrate, shot } = limits
+  // The container capacity is not told: a little above the upper limit, so that a gauge that is dead floods nothing.
+  const above = Math.min(2 * (upper - lower), ABOVE)
+  const byLevel = (upper + above - (level.level ?? lower)) * substrate
+  const lacks = Math.max(above * substrate, byLevel + Math.max(missing(fill, level, limits), fill.excess))
+  return Math.min(limits.perDay, lacks / (1 - Math.min(0.5, fill.passing)) + 2 * shot)
+}
