@@ -88,7 +88,7 @@ describe('a forecast by a following level', () => {
     const [, known, unknown] = found.coefficients
     expect(known!.low).toBeGreaterThan(0)
     expect(unknown!.low * unknown!.high).toBeLessThan(0)
-    const doubted = found.warnings.filter(({ code }) => code === 'cannot-tell-cause').map(({ about }) => about)
+    const doubted = found.findings.filter(({ code }) => code === 'cannot-tell-cause').map(({ about }) => about)
     expect(doubted).toEqual(['nothing'])
   })
   it('scores the days after the training by error, bias and what it explains', () => {

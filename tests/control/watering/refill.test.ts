@@ -16,7 +16,7 @@ import {
 import { describe, expect, it } from 'vitest'
 import { clock, decide, moment, openings, settings } from './zone.js'
 
-const scene = rehearsalScene('coir dust')
+const scene = rehearsalScene('coir-dust')
 
 /** A week in which a fault begins at the hour that its seed draws, with what was decided. */
 function week(fault: FaultName | null, seed: number, change: Partial<WateringSettings> = {}) {
