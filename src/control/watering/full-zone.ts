@@ -18,8 +18,8 @@ const LEAST = 0.6
 const MOST_UP = 0.02
 /** A probe rises by more than this share of a shot where its container is not full. */
 const RISE = 0.25
-/** No probe is foreseen to drift faster. Unit: m³/m³ in a second. */
-const FASTEST = 0.03 / 86400
+/** No probe is foreseen to drift faster: 0.03 m³/m³ in a day. Unit: m³/m³ in a second. */
+const FASTEST = 3.5e-7
 /** From this error on a probe is told to read too high. Unit: m³/m³. */
 const TOO_HIGH = 0.025
 /** A drift is not told over less than this. Unit: s. */
