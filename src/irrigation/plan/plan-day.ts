@@ -47,8 +47,7 @@ import type { DayPlanRequest } from './plan-request.js'
  * plan.findings // => []
  * ```
  */
-export function planDay(request: DayPlanRequest): DayPlan
-export function planDay<State>(request: DayPlanRequest, flow: ContainerFlow<State>): DayPlan
+export function planDay<State>(request: DayPlanRequest, flow?: ContainerFlow<State>): DayPlan
 export function planDay(
   request: DayPlanRequest,
   flow: ContainerFlow<unknown> = waterStore(optionsOf(request).container) as ContainerFlow<unknown>,

@@ -48,12 +48,11 @@ import type { DayPlanRequest } from './plan-request.js'
  * again.shots.length === plan.shots.length // => true
  * ```
  */
-export function replanDay(request: DayPlanRequest, plan: DayPlan, soFar: DaySoFar): DayPlan
 export function replanDay<State>(
   request: DayPlanRequest,
   plan: DayPlan,
   soFar: DaySoFar,
-  flow: ContainerFlow<State>,
+  flow?: ContainerFlow<State>,
 ): DayPlan
 export function replanDay(
   request: DayPlanRequest,
