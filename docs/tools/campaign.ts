@@ -47,7 +47,9 @@ function untilItHangs(): Promise<void> {
     const watch = setInterval(() => {
       const hangs = Date.now() - last.at > 1000 * HANGS_AFTER
       if (hangs) keep({ ...last, what: `does not end within ${HANGS_AFTER} s`, changed: [] })
-      if (hangs || Date.now() > until) worker.kill('SIGKILL')
+      if (!hangs && Date.now() <= until) return
+      clearInterval(watch)
+      worker.kill('SIGKILL')
     }, 500)
     worker.once('exit', () => {
       clearInterval(watch)

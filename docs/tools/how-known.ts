@@ -57,6 +57,8 @@ export function howKnownPage(
   lines.push(
     'Each row says it too: `row.source` and `row.known`.',
     '',
+    'Tests compare every cell with a second transcription of its print, made apart from the one in the code. Transcribed once only, because no second print was found: the factors of ISO 7888, demal solutions at 0 °C, the limits of uptake of potato, lettuce and tomato other than h3 of lettuce, and `substrateRanges`.',
+    '',
     '| table | source | rows | known |',
     '| --- | --- | --- | --- |',
   )
