@@ -170,6 +170,29 @@ describe('salt that moves with the water', () => {
       { numRuns: 30 },
     )
   })
+  it('stays a number in a medium that holds nothing where it is driest', () => {
+    const container = boxContainer({ length: centimetres(10), width: centimetres(10), height: centimetres(10) })
+    const flow = containerFlowRichards1931({
+      container,
+      medium: vanGenuchten1980({
+        residual: waterContent(0),
+        saturated: waterContent(0.9),
+        alpha: perCentimetre(0.2),
+        n: 3.5,
+      }),
+      saturatedConductivity: centimetresPerHour(100),
+      salt: { startEC: ec(2) },
+    })
+    const during = { duration: minutes(5), applied: litres(0.1), demand: NOTHING, feedEC: feedOf(1) }
+    const { state, salt } = flow.step(
+      flow.startAt(() => centimetresOfSuction(1e5)),
+      during,
+    )
+    const held = state.salt?.reduce((sum, cell) => sum + cell, 0) ?? Number.NaN
+    expect(salt?.given).toBeCloseTo(0.1, 12)
+    expect(held).toBeGreaterThan(0.09)
+    expect(held).toBeLessThan(0.11)
+  })
   it('goes on bit for bit from a state that was written down', () => {
     const flow = planted({ uptakeShare: 0.5 })
     const shot = { duration: minutes(7), applied: litres(0.3), demand: litres(0.02), feedEC: feedOf(2) }

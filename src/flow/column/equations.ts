@@ -64,7 +64,7 @@ export function columnEquations(
   const evaluate = (s: Float64Array, { applied, evaporation, sink }: Conditions): void => {
     store(s)
     conduct(grid, points, terms, manner === 'upstream')
-    fillUptake(s, grid, sink, terms)
+    fillUptake(s, sink, terms)
     passage.fill(s[0]!, s[top]!, applied, evaporation, terms)
     sum()
   }

@@ -30,6 +30,9 @@ export interface ColumnHistory {
   readonly wet: Float64Array
 }
 
+/** Suction at which a point is full beyond doubt; no turn is remembered further under water. Unit: cm. */
+const FULL = -1
+
 /** The history of a column; none where all media drain and wet on one curve. */
 export function columnHistory(
   grid: ColumnGrid,
@@ -100,7 +103,8 @@ function followPoints(history: ColumnHistory, scan: Scan, start: number, end: nu
   scan.drying.readWaterContents(suction, dry, capacity, start, end)
   scan.wetting.readWaterContents(suction, wet, capacity, start, end)
   for (let p = start; p < end; p++) {
-    const s = suction[p]!
+    // Under water all suctions hold the same.
+    const s = Math.max(suction[p]!, FULL)
     const from = turn[p]!
     if (s === from) continue
     const onDrying = driest + drying[p]! * (dry[p]! - driest)

@@ -54,13 +54,13 @@ export function columnNewton(equations: ColumnEquations, small: number) {
     for (let i = 0; i < nodes; i++) {
       const change = Math.abs(move[i]!)
       let share = 1
-      if (s[i]! > 0 !== s[i]! + move[i]! > 0) share = CROSSING
+      const crosses = s[i]! > 0 !== s[i]! + move[i]! > 0
+      // Beside a node that is full there may be a middle that fills within the move; water on the surface follows its slope.
+      if (crosses || (s[i]! <= 0 && i < top)) share = CROSSING
       else if (history !== undefined && passesTurn(history, grid, s, move, i)) share = TURNING
       const most = share * small * grid.volumes[i]!
       if (change * Math.abs(terms.waterByOwn[i]!) > most) return false
-      // Curves bend over some of the suction itself; where hardly any water moves, that may be more.
-      const part = s[i]! > 0 ? change / (s[i]! + 0.2) : 0
-      if (part > 0.5 || (part > 0.05 && part * change * Math.abs(terms.waterByOwn[i]!) > 0.05 * most)) return false
+      if (s[i]! > 0 && change > 0.05 * (s[i]! + 0.2)) return false
       // In a full cell slopes say nothing of what comes when it begins to empty.
       if (s[i]! <= 0 && s[i]! + move[i]! > 0.01) return false
     }

@@ -56,6 +56,9 @@ const AT_ONCE = 0.5
 const WARY = 3
 const GENTLE = 1.5
 
+/** Share of the mending that is left behind a step that found no solution. */
+const LESS = 0.3
+
 /** How a solver goes about its work. */
 interface SolverLimits {
   readonly tolerance: number
@@ -103,6 +106,8 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
     entered: 0,
     runOff: 0,
   }
+  /** Share of the usual mending that a step asks for. */
+  let mending = 1
 
   /**
    * Changes the state and adds to what passed; conditions are the same throughout the duration. Gives the time that is left when no
@@ -140,6 +145,7 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
 
   /** Takes the state over; a suction that is set at an end takes or gives water there at once. */
   function begin(state: ColumnState, passed: Passed, during: Conditions): void {
+    mending = 1
     suctions.set(state.suctions)
     held.set(state.held)
     trend.fill(0)
@@ -188,7 +194,7 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
   /**
    * Lets suctions come closer to what the cells hold, by no more than a step may err: another manner of looking at cells, or a
    * suction that is set at an end, would else ask for flows without limit. Of a cell that is full or as good as empty no more is asked
-   * than it can do in the time.
+   * than it can do in the time, and of all cells less where steps find no solution: a short step must be an easy one.
    */
   function comeCloser(dt: number): void {
     for (let i = 0; i < nodes; i++) {
@@ -196,7 +202,7 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
       const byItself = AT_ONCE * Math.max(s, 1) * Math.abs(terms.waterByOwn[i]!)
       const byFlow = s > 1 ? 0 : dt * conductance[i]!
       const wanted = Math.max(MENDED * tolerance * volumes[i]!, FASTER * Math.abs(apart[i]!))
-      const most = Math.min(wanted, byItself + byFlow)
+      const most = mending * Math.min(wanted, byItself + byFlow)
       closer[i] = apart[i]! - Math.min(Math.max(apart[i]!, -most), most)
       from[i] = held[i]! + closer[i]!
     }
@@ -204,6 +210,7 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
 
   /** Takes over the suctions at the end of a step. */
   function goOn(to: Float64Array): void {
+    mending = Math.min(1, mending / LESS)
     suctions.set(to)
     apart.set(closer)
     if (history !== undefined) follow(history, grid, suctions)
@@ -211,6 +218,7 @@ export function columnSolver(equations: ColumnEquations, limits: SolverLimits) {
 
   /** A step that found no solution: what suctions say beyond what cells hold is counted anew, and the next is shorter. */
   function failed() {
+    mending *= LESS
     equations.store(suctions)
     for (let i = 0; i < nodes; i++) apart[i] = terms.water[i]! - held[i]!
     return { done: 0, factor: 0.25 }

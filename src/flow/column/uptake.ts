@@ -1,4 +1,3 @@
-import type { ColumnGrid } from './grid.js'
 import type { ColumnTerms } from './terms.js'
 
 /** What the plants would draw from each half element, and how far its suction lets them. */
@@ -22,7 +21,7 @@ const CLOSE = 1e-4
  * What the roots take. Where they lack air, the share is averaged over half elements, because it bends within the lowest centimetre;
  * elsewhere it is that of the node, so that nothing is drawn from a cell that is empty.
  */
-export function fillUptake(s: Float64Array, grid: ColumnGrid, sink: Sink | undefined, terms: ColumnTerms): void {
+export function fillUptake(s: Float64Array, sink: Sink | undefined, terms: ColumnTerms): void {
   const { taken, takenByBelow, takenByOwn, takenByAbove } = terms
   takenByBelow.fill(0)
   takenByAbove.fill(0)

@@ -54,7 +54,8 @@ export function soluteTransport(grid: ColumnGrid, layers: readonly SoluteLayer[]
     for (let e = 0; e < top; e++) {
       const { dispersivity, saturated } = layers[grid.layers[e]!]!
       const flow = up[e]!
-      const waterContent = middle[e]!
+      // A curve that ends at nothing may lie a film below it, and a root of that is no number.
+      const waterContent = Math.max(middle[e]!, 0)
       // Millington and Quirk (1961): the pores wind the more, the drier they are.
       const tortuous = (diffusion * waterContent ** (10 / 3)) / (saturated * saturated)
       const exchange = (dispersivity * Math.abs(flow) + sections[e]! * tortuous) / lengths[e]!
