@@ -65,7 +65,7 @@ export interface DiagnoseDayInput {
  * const record = { time, probes: { A }, watering }
  * const { day } = reviewDay({ zone, record, date: '1970-01-02' })
  * const found = diagnoseDay({ zone, record, day })
- * found.known && found.value.diagnosis.causes[0]?.code // => 'probe-frozen'
+ * found.known && found.value.diagnosis.causes.map(({ code }) => code) // => ['probe-frozen']
  * ```
  */
 export function diagnoseDay(input: DiagnoseDayInput): Known<DayDiagnosis> {

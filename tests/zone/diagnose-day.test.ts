@@ -40,6 +40,18 @@ describe('the diagnosis of a day', () => {
     if (!found.known) throw new Error(found.reason)
     expect(found.value.told.map(({ cause }) => cause.code)).not.toContain('probes-swapped')
   })
+  it('does not take shots that start between rows, or with the first one, for a clock that gains', () => {
+    const time = Array.from({ length: 3 * 288 }, (_, i) => MIDNIGHT + 300 * i)
+    const content = time.map((t) => 0.6 - (0.02 * (t % 14400)) / 14400 + 0.0004 * Math.sin(t ** 2))
+    for (const shift of [0, 1, 150, 299]) {
+      const openings = Array.from({ length: 18 }, (_, k) => MIDNIGHT + 14400 * k + shift)
+      const watering = { time: openings, given: openings.map(() => 0.4), drained: openings.map(() => 0.08) }
+      const { found } = diagnosed({ time, probes: { A: content, B: content.map((x) => x + 0.01) }, watering })
+      if (!found.known) throw new Error(found.reason)
+      expect(found.value.told.map(({ cause }) => cause.code)).not.toContain('clock-wrong')
+      expect(found.value.diagnosis.causes.map(({ code }) => code)).not.toContain('clock-wrong')
+    }
+  })
   it('does not change with a constant offset of a probe', () => {
     const shift = (x: number) => x + 0.013
     const wrong = (x: number, time: number) => (time < noon ? x : 0.62 * x)

@@ -64,8 +64,9 @@ function rated(clock: ClockWatch, step: number): ClockWatch {
   const recent = clock.recent + Math.max(1 / calls, 0.01) * (step - clock.recent)
   const off = clock.cadence === 0 ? 0 : recent / clock.cadence - 1
   const other = Math.abs(off) > 0.2
-  const ran = calls < 200 || other || Math.abs(off) < rateLimit(clock) / 2
-  const share = other ? 1 : ran ? Math.max(1 / calls, 0.002) : 0
+  // A first step that a shot cut short would weigh in a slow mean for days: at first the usual is what was seen last.
+  const begins = calls < 200 || other
+  const share = begins ? 1 : Math.abs(off) < rateLimit(clock) / 2 ? Math.max(1 / calls, 0.002) : 0
   const cadence = clock.cadence + share * (recent - clock.cadence)
   const jitter = clock.jitter + Math.max(1 / calls, 0.01) * (Math.abs(step - recent) - clock.jitter)
   const next = { ...clock, recent, cadence, jitter }
