@@ -40,7 +40,8 @@ export function decide(limits: Limits, stored: unknown, sent: WateringInput): St
   if (against !== null) return answer(limits, closed, against, seen)
   const choice =
     end === null || end === 'shot-given' ? mayOpen(closed, seen.zone, limits) : { open: false, reason: end }
-  if (choice.open)
+  // A refill looks whether its last shot drained before it gives the next, however seldom decisions come.
+  if (choice.open && !(choice.reason === 'refill' && opened !== null))
     return answer(limits, open(limits, closed, seen, choice.reason as WateringValve['why']), choice.reason, seen)
   return answer(limits, closed, end ?? choice.reason, seen)
 }

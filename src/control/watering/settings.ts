@@ -59,7 +59,7 @@ export interface WateringSettings extends DeadBandLimits {
   /** What to do while no reading can be believed. */
   readonly inDoubt: InDoubt
   /**
-   * Longest time between two refills to drain, three days by default, or `never`. They are given only with a counter of drain. Unit: s. Range: [86400, 2592000].
+   * Longest time between two refills to drain, a week by default, or `never`. They are given only with a counter of drain. Unit: s. Range: [86400, 2592000].
    */
   readonly refillEvery?: Duration | 'never'
   /** The probes of the zone; one without a name by default. At most eight. */

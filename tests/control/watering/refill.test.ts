@@ -6,6 +6,7 @@ import {
   type FaultName,
   hours,
   litres,
+  minutes,
   rehearsalScene,
   rehearse,
   rehearsedWatering,
@@ -19,7 +20,7 @@ import { clock, decide, moment, openings, settings } from './zone.js'
 const scene = rehearsalScene('coir-dust')
 
 /** A week in which a fault begins at the hour that its seed draws, with what was decided. */
-function week(fault: FaultName | null, seed: number, change: Partial<WateringSettings> = {}) {
+function week(fault: FaultName | null, seed: number, change: Partial<WateringSettings> = {}, pollEvery = minutes(1)) {
   const inner = rehearsedWatering(scene, change)
   const told: WateringDecision[] = []
   const controller: typeof inner = {
@@ -35,7 +36,7 @@ function week(fault: FaultName | null, seed: number, change: Partial<WateringSet
   }
   const faults = drawFaults({ faults: fault === null ? [] : [fault], seed, days: 7, probes: 2 })
   const { zone, limits } = scene
-  return { outcome: rehearse({ zone, limits, controller, days: 7, seed, faults, keepCourse: false }), told }
+  return { outcome: rehearse({ zone, limits, controller, days: 7, seed, faults, pollEvery, keepCourse: false }), told }
 }
 
 describe('containers that drink and drip a little differently', () => {
@@ -51,6 +52,17 @@ describe('containers that drink and drip a little differently', () => {
     const { outcome } = week(null, 0)
     expect(outcome.given).toBeLessThan(1.05 * without.given)
     expect(outcome.fullTime - without.fullTime).toBeLessThanOrEqual(0.3 * 3600)
+  })
+})
+
+describe('a zone that is asked every quarter of an hour', () => {
+  it('ends its refill at the first drain: each shot is looked at before the next', () => {
+    const { outcome, told } = week(null, 8, {}, minutes(15))
+    expect(told.filter(({ reason }) => reason === 'refill').length).toBeGreaterThan(3)
+    for (let i = 1; i < told.length; i++)
+      if (told[i]!.reason === 'refill' && told[i]!.opening > told[i - 1]!.opening) expect(told[i - 1]!.open).toBe(false)
+    // Seven and a half hours, where a refill went on before it was looked at.
+    expect(outcome.fullTime).toBeLessThan(hours(2))
   })
 })
 
