@@ -1,4 +1,5 @@
 import { requireObject } from '../quantity/guard.js'
+import { explainRecordReason } from '../record/explain-record-finding.js'
 import type { LocalOffset } from '../record/local-time.js'
 import type { DayDifference } from './day-differences.js'
 import { wallClock } from './local-day.js'
@@ -144,7 +145,6 @@ const REASONS: Readonly<Record<string, string>> = {
   'no-log-of-openings': 'no log tells the single openings of the valve',
   'no-full-point': 'neither a level after drain nor a bench test of the medium is known',
   'full-point-below-lower-limit': 'the full point is not above the lower limit',
-  'beyond-two-days': 'it is not foreseen within two days',
   'few-days': 'fewer than seven days were seen',
   'few-dry-downs': 'fewer than three nights were seen',
   draining: 'drain after the last shot is not over',
@@ -158,7 +158,7 @@ const REASONS: Readonly<Record<string, string>> = {
 /**
  * Why a result of a zone is not known, in words for people.
  *
- * @procedure Looks the code up; a reason that is no code of the zone is given as it is.
+ * @procedure Looks the code up; a reason that came from the record has the words of `explainRecordReason`.
  * @param reason - The code, from a result that is not known.
  * @returns Words without a full stop.
  * @source definition
@@ -168,7 +168,7 @@ const REASONS: Readonly<Record<string, string>> = {
  * ```
  */
 export function explainZoneReason(reason: string): string {
-  return Object.hasOwn(REASONS, reason) ? REASONS[reason]! : reason.replaceAll('-', ' ')
+  return Object.hasOwn(REASONS, reason) ? REASONS[reason]! : explainRecordReason(reason)
 }
 
 const percent = (share: number, digits = 1) => `${(share * 100).toFixed(digits)} %`

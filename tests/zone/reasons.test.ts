@@ -1,0 +1,24 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { fileURLToPath } from 'node:url'
+import { explainZoneReason } from 'porewater'
+import { describe, expect, it } from 'vitest'
+
+const folder = (name: string) => fileURLToPath(new URL(`../../src/${name}/`, import.meta.url))
+
+/** Codes that say why something is not known, as the results of a folder carry them. */
+function reasonsOf(name: string): string[] {
+  const files = readdirSync(folder(name), { recursive: true, encoding: 'utf8' }).filter((path) => path.endsWith('.ts'))
+  const code = files.map((path) => readFileSync(folder(name) + path, 'utf8')).join('\n')
+  const given = [...code.matchAll(/known: false,[^}]*?reason:\s*'([a-z-]+)'/g)]
+  return [...new Set(given.map(([, reason]) => reason as string))].sort()
+}
+
+describe('a result of a zone that is not known', () => {
+  it.each([...reasonsOf('zone'), ...reasonsOf('record')])('has words for %s', (reason) => {
+    expect(explainZoneReason(reason)).not.toBe(reason.replaceAll('-', ' '))
+  })
+  it('has at least the reasons that a night can have', () => {
+    expect(reasonsOf('record')).toEqual(expect.arrayContaining(['short', 'shot-in-night', 'few-readings']))
+    expect(explainZoneReason('short')).toBe('readings or drain leave less than three quarters of the night')
+  })
+})
