@@ -77,16 +77,13 @@ export function themeFor(data: PagesData): typeof DefaultTheme {
         )
     }
     functionBody(signature: SignatureReflection, entry: CatalogueEntry): JSX.Element {
-      // Several ways to call one function stand together above what is said of it once.
-      if (signature !== signature.parent.signatures?.at(-1)) return together()
-      const described = signature.parent.signatures?.find((one) => one.hasComment()) ?? signature
       const summary = (name: string) => byName.get(name)?.summary ?? ''
       const up = this.relativeURL('../explorer/index.html')
       const explorer = data.explorer.has(entry.name) ? up : undefined
       return together(
-        this.commentSummary(described),
+        this.commentSummary(signature),
         raw(inputTable(entry, this.link) + resultPart(entry, this.link)),
-        this.commentTags(described),
+        this.commentTags(signature),
         raw(seeAlso(entry, data.related, this.link, summary, explorer)),
       )
     }

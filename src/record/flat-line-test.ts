@@ -65,26 +65,33 @@ export function checkedFlat(input: FlatLimits): FlatLimits {
   return { tolerance, suspectAfter, failAfter }
 }
 
-/** The readings since the last missing one, equal ones put together, oldest first: no more than the test looks back. */
+/** What later readings can still repeat, oldest first: values with how many readings they stand for. */
 export type Repeats = readonly (readonly [value: number, times: number])[]
 
-export function withRepeat(repeats: Repeats, x: number, memory: number): Repeats {
+/**
+ * The repeats with one more reading. An older value between newer ones breaks no row that reaches it, so that it is counted with the newer
+ * one beside it; one that is too far from a newer one for any reading to be near both is forgotten, as is what the test does not look back to.
+ */
+export function withRepeat(repeats: Repeats, x: number, { tolerance, failAfter }: FlatLimits): Repeats {
   if (Number.isNaN(x)) return repeats.length === 0 ? repeats : []
-  const end = repeats.length - 1
-  const last = repeats[end]
-  if (last !== undefined && last[0] === x) {
-    if (last[1] >= memory) return end === 0 ? repeats : [last]
-    const kept = repeats.slice()
-    kept[end] = [x, last[1] + 1]
-    return kept
+  const last = repeats[repeats.length - 1]
+  if (last !== undefined && last[0] === x && last[1] >= failAfter) return repeats.length === 1 ? repeats : [last]
+  const kept: [value: number, times: number][] = [[x, 1]]
+  let [min, max, times] = [x, x, 1]
+  for (let k = repeats.length - 1; k >= 0 && times < failAfter; k--) {
+    const [value, more] = repeats[k]!
+    times += more
+    if (value >= min && value <= max) {
+      kept[kept.length - 1]![1] += more
+      continue
+    }
+    min = Math.min(min, value)
+    max = Math.max(max, value)
+    // A little more than twice the tolerance, so that rounding forgets nothing that counts.
+    if (max - min > 2.000001 * tolerance) break
+    kept.push([value, more])
   }
-  // What lies farther back than the test looks is forgotten.
-  let first = repeats.length
-  let times = 1
-  while (first > 0 && times < memory) times += repeats[--first]![1]
-  const kept = repeats.slice(first)
-  kept.push([x, 1])
-  return kept
+  return kept.reverse()
 }
 
 /** The flag of a reading by those before it. */

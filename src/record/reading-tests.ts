@@ -134,7 +134,7 @@ export function readingTests(limits: QualityLimits): ReadingTests {
       count: state.count + 1,
       before: waiting,
       waiting: reading,
-      repeats: flat ? withRepeat(state.repeats, x, flat.failAfter) : state.repeats,
+      repeats: flat ? withRepeat(state.repeats, x, flat) : state.repeats,
       spread: rate && rate.over > 0 ? withSpread(state.spread, time, x, rate.over) : state.spread,
       stuck,
     }

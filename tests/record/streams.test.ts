@@ -95,6 +95,28 @@ describe('readings that come in one by one', () => {
     expect(JSON.stringify(shots.state).length).toBeLessThan(1500)
     expect(JSON.stringify(flags.state).length).toBeLessThan(300)
   })
+  it('leave less than 4 kB of unrounded readings that the test of a flat line looks back to for a day and more', () => {
+    const noise = normalFrom(11)
+    const flat = { suspectAfter: 1000, failAfter: 2000 }
+    const limits = { ...tests, flatLine: { ...flat, tolerance: 0.002 } }
+    // Noise far below the tolerance, and above it.
+    for (const size of [0.0002, 0.005]) {
+      const inputs = Array.from({ length: 5000 }, (_, i) => ({
+        time: 60 * i,
+        value: 0.5 - 1e-8 * i + size * noise(),
+      }))
+      const { state, outputs } = runReducer({ reducer: watchReadings(limits), inputs })
+      expect(JSON.stringify(state).length).toBeLessThan(4000)
+      const whole = checkReadings({
+        ...limits,
+        time: inputs.map((one) => one.time),
+        value: inputs.map((one) => one.value),
+      })
+      const flags = outputs.flat().map((verdict) => verdict.tests.flatLine)
+      expect(flags).toEqual(Array.from(whole.tests.flatLine!.slice(0, flags.length)))
+      if (size < 0.001) expect(flags).toContain(4)
+    }
+  })
   it('are not watched with limits that make no sense', () => {
     expectDomainError(() => watchShots({ ...limits, maxRiseTime: minutes(0) }), { quantity: 'longest rise' })
     expectInputError(() => watchReadings({ ...tests, spike: { suspect: 2, fail: 1 } }), 'suspect')
