@@ -9,7 +9,7 @@ import { countedTooMuch, countedVolume, judgeDelivery, runFor } from './delivery
 import { judgeDrain, judgeFlow, judgeShare, readFeedback } from './feedback.js'
 import type { WateringReason } from './finding.js'
 import { findingsOf, type Seen } from './findings.js'
-import { judgePassing, unbiased } from './full-zone.js'
+import { judgePassing, sinceLeap, unbiased } from './full-zone.js'
 import { addWater, givenInDay, passTime, takeWater } from './given-water.js'
 import { inHours } from './hours.js'
 import type { WateringInput } from './input.js'
@@ -92,7 +92,9 @@ function look(limits: Limits, before: WateringState, input: Partial<WateringInpu
     spare: water,
     probes,
     zone: { dry, best, spell, lastWet, use, given: given + (hand ?? 0), level, told, verdict },
-    fill: { ...state.fill, net: state.fill.net + came, due: state.fill.due + usual },
+    fill: isLeap(state.clock, clock)
+      ? sinceLeap(state.fill, clock.elapsed)
+      : { ...state.fill, net: state.fill.net + came, due: state.fill.due + usual },
     counters,
     override: order.override,
   }
@@ -105,6 +107,11 @@ function look(limits: Limits, before: WateringState, input: Partial<WateringInpu
     overrideRefused: order.refused,
     acknowledgeRefused: refused,
   }
+}
+
+/** Whether the clock was set by more than an hour: the state is an old one, or nothing was decided for so long. */
+function isLeap(before: WateringState['clock'], now: WateringState['clock']): boolean {
+  return before.base !== null && now.base !== null && Math.abs(now.base - before.base) > 3600
 }
 
 /**

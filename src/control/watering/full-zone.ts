@@ -1,4 +1,5 @@
 import type { Limits } from './checked-settings.js'
+import { clockMode } from './clock.js'
 import { givenInDay } from './given-water.js'
 import type { ProbeView } from './probes.js'
 import type { WateringFill, WateringState } from './state.js'
@@ -8,6 +9,8 @@ import type { ZoneLevel } from './zone-level.js'
 const DRAINS = 0.1
 /** A share that drains only where the zone is full, whatever its probes say. */
 const NEARLY_ALL = 0.75
+/** No more of an opening can drain; what gauges miss and what is late from openings before is in it. */
+const MOST_BACK = 1.3
 /** In this time the share that runs past is learned. Unit: s. */
 const LEARNT = 129600
 /** What ran off is given again, up to this change of the level. Unit: m³/m³. */
@@ -29,12 +32,14 @@ const SHORTEST = 72000
 function drainedShare({ counters, valve, clock }: WateringState, limits: Limits): number | null {
   const { ordered, drained, drainedSince, leaked } = counters
   if (drained === null || valve.opened !== null || leaked > 0 || ordered < 0.6 * limits.shot) return null
-  return clock.elapsed < valve.closed + limits.lag ? null : Math.min(1, drainedSince / ordered)
+  // More than came has other sources: earlier shots, or a day that an old stored state knows nothing of.
+  if (clock.elapsed < valve.closed + limits.lag || drainedSince > MOST_BACK * ordered) return null
+  return Math.min(1, drainedSince / ordered)
 }
 
 /** Whether the last opening drained as it does where the zone is full. */
 export function isFull(state: WateringState, level: ZoneLevel, limits: Limits): boolean {
-  const share = drainedShare(state, limits)
+  const share = clockMode(state.clock) === 'runs' ? drainedShare(state, limits) : null
   if (share === null) return false
   if (share >= NEARLY_ALL) return true
   const isExpected = state.valve.why === 'refill' || (level.level === null && level.dry === null)
@@ -93,6 +98,14 @@ export function setFull(state: WateringState, views: readonly ProbeView[], limit
     // What was told before was told by other probes, as it were.
     zone: { ...zone, dry: false, verdict: 'plausible', use: 0, given: 0, level: null, told: null },
   }
+}
+
+/**
+ * What is known of full after a time of which nothing is known: as in a state that was stored a day ago. Water given meanwhile counts nowhere, so
+ * that nothing is filled before it would have left the day.
+ */
+export function sinceLeap(fill: WateringFill, elapsed: number): WateringFill {
+  return { ...fill, full: null, under: null, tried: elapsed, net: 0, due: 0, excess: 0 }
 }
 
 /** What probes say, without what they were found to say too much when the zone was full, and what they drift by since. */

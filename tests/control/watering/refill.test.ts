@@ -200,3 +200,13 @@ describe('two probes that differ by much', () => {
     expect(told.at(-1)?.decision.waterContent).toEqual({ known: false, reason: 'probes-disagree' })
   })
 })
+
+describe('a state that was stored a day ago', () => {
+  it('does not take the drain of a day for that of one shot, and fills nothing on it', () => {
+    const { outcome, told } = week('restart-old', 100)
+    expect(
+      told.filter(({ findings }) => findings.some(({ code }) => code === 'clock-doubtful')).length,
+    ).toBeGreaterThan(0)
+    expect(outcome.worstDay).toBeLessThanOrEqual(scene.limits.maxPerDay)
+  })
+})
