@@ -28,6 +28,9 @@ const TOO_HIGH = 0.025
 /** A drift is not told over less than this. Unit: s. */
 const SHORTEST = 72000
 
+/** The balance begins anew, and no refill is under way. */
+const ANEW = { under: null, net: 0, due: 0, excess: 0 } as const
+
 /** Share of the last opening that has drained, once it can have; null where nothing tells. */
 function drainedShare({ counters, valve, clock }: WateringState, limits: Limits): number | null {
   const { ordered, drained, drainedSince, leaked } = counters
@@ -92,8 +95,14 @@ export function setFull(state: WateringState, views: readonly ProbeView[], limit
     ...state,
     fill: {
       ...fill,
-      ...{ full: clock.elapsed, tried: clock.elapsed, under: null, fails: 0, cut: false },
-      ...{ net: 0, due: 0, excess: 0, atFull, bias, drift },
+      ...ANEW,
+      full: clock.elapsed,
+      tried: clock.elapsed,
+      fails: 0,
+      cut: false,
+      atFull,
+      bias,
+      drift,
     },
     // What was told before was told by other probes, as it were.
     zone: { ...zone, dry: false, verdict: 'plausible', use: 0, given: 0, level: null, told: null },
@@ -105,7 +114,7 @@ export function setFull(state: WateringState, views: readonly ProbeView[], limit
  * that nothing is filled before it would have left the day.
  */
 export function sinceLeap(fill: WateringFill, elapsed: number): WateringFill {
-  return { ...fill, full: null, under: null, tried: elapsed, net: 0, due: 0, excess: 0 }
+  return { ...fill, ...ANEW, full: null, tried: elapsed }
 }
 
 /** What probes say, without what they were found to say too much when the zone was full, and what they drift by since. */

@@ -9,9 +9,11 @@ export interface Hours {
   readonly to: number
 }
 
+const timeOfDay = (local: number) => local - Math.floor(local / DAY) * DAY
+
 /** Whether water may flow from a moment on for so long, with a margin on both sides. */
 export function inHours(hours: readonly Hours[], local: number, run: number, margin: number): boolean {
-  const time = local - Math.floor(local / DAY) * DAY
+  const time = timeOfDay(local)
   for (const { from, to } of hours) {
     if (to - from >= DAY) return true
     for (const start of [time, time + DAY]) if (start - margin >= from && start + run + margin <= to) return true
@@ -38,7 +40,7 @@ export function hoursAllow(hours: readonly Hours[], ahead: number, clock: Wateri
 
 /** How far the allowed hours of a moment have gone on, as a share of them; null outside them. */
 export function shareOfHours(hours: readonly Hours[], local: number): number | null {
-  const time = local - Math.floor(local / DAY) * DAY
+  const time = timeOfDay(local)
   for (const { from, to } of hours)
     for (const at of [time, time + DAY]) if (at >= from && at < to) return (at - from) / (to - from)
   return null
