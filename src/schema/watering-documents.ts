@@ -1,7 +1,7 @@
 import * as z from 'zod'
 import { waterStore } from '../flow/water-store.js'
 import { VALVE_TIME } from '../irrigation/domains.js'
-import { inOrder } from '../irrigation/in-order.js'
+import { inOrder } from '../quantity/in-order.js'
 import { type DayPlan, type PlannedShot, SHOT_REASONS } from '../irrigation/plan/day-plan.js'
 import { PLAN_CAUSES, PLAN_FINDING_CODES } from '../irrigation/plan/plan-finding.js'
 import { checkPlanRequest, PLAN_DOMAINS } from '../irrigation/plan/plan-limits.js'

@@ -1,7 +1,9 @@
 import type { ContainerFlow } from '../../flow/container-flow.js'
+import type { WaterStore } from '../../flow/water-store.js'
 import { EMITTERS, INSTANT, WATER_CONTENT, WATER_USE } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import { numberIn } from '../../quantity/guard.js'
+import { inOrder } from '../../quantity/in-order.js'
 import {
   DRAIN_FRACTION,
   EMITTER_FLOW,
@@ -11,8 +13,6 @@ import {
   VALVE_TIME,
   WATER_CONTENT_CHANGE,
 } from '../domains.js'
-
-import { inOrder } from '../in-order.js'
 import { doubtsOf } from './plan-doubts.js'
 import type { DayPlanRequest } from './plan-request.js'
 import { checkTrigger, dueSteps, stepOf } from './plan-trigger.js'
@@ -53,7 +53,8 @@ const ORDER = [
 export function checkPlanRequest<State>(request: DayPlanRequest, flow: ContainerFlow<State>): Planning<State> {
   checkNumbers(request)
   checkTrigger(request)
-  checkAgreement(request)
+  const all = { ...request.container, ...request }
+  for (const [lower, upper, slack] of ORDER) inOrder(lower, all[lower], upper, all[upper] + slack)
   const volumeIn = (seconds: number) =>
     (Math.max(0, seconds - request.lineFill) / 3600) * request.emitters * request.emitterFlow
   const minVolume = volumeIn(request.minRunTime)
@@ -61,16 +62,16 @@ export function checkPlanRequest<State>(request: DayPlanRequest, flow: Container
   inOrder('minRunTime', minVolume, 'maxPerShot', maxPerShot + DROP)
   const nightEnd = endOfNight(request)
   const allowedStep = Math.min(request.demand.length - 1, stepOf(request, request.lastShot))
-  const due = dueSteps(request)
-  const doubts = doubtsOf(request, due)
+  const { due, dropped } = dueSteps(request)
+  const doubts = doubtsOf(all).concat(dropped)
   return {
-    request,
+    ...all,
     flow,
     minVolume,
     maxVolume: Math.min(volumeIn(request.maxRunTime), maxPerShot),
     firstStep: Math.max(0, stepAt(request, request.firstShot)),
     allowedStep,
-    lastStep: lastStep(request, allowedStep, nightEnd),
+    lastStep: lastStep(all, allowedStep, nightEnd),
     due,
     nightEnd,
     doubts,
@@ -86,15 +87,9 @@ function checkNumbers(request: DayPlanRequest): void {
     if (value !== undefined || !OPTIONAL.includes(name)) numberIn(value as number, PLAN_DOMAINS[name], name)
   }
   const { demand } = request
-  if (demand === null || typeof demand !== 'object' || !(demand.length > 0))
+  if (typeof demand !== 'object' || !(demand?.length > 0))
     throw new InputError('demand', 'has no step', 'give each step')
   for (let i = 0; i < demand.length; i++) numberIn(demand[i]!, WATER_USE, 'demand')
-}
-
-/** Refuses limits that contradict each other. */
-function checkAgreement(request: DayPlanRequest): void {
-  const all = { ...request.container, ...request }
-  for (const [lower, upper, slack] of ORDER) inOrder(lower, all[lower], upper, all[upper] + slack)
 }
 
 /** The step that begins at a moment, or the next one. */
@@ -112,10 +107,10 @@ function endOfNight(request: DayPlanRequest): number {
 }
 
 /** The last step for a shot: not after the last allowed moment, and early enough for the wanted dry-down. */
-function lastStep(request: DayPlanRequest, allowed: number, nightEnd: number): number {
-  const { container, overnightDryDown } = request
+function lastStep(request: DayPlanRequest & WaterStore, allowed: number, nightEnd: number): number {
+  const { overnightDryDown } = request
   if (overnightDryDown === undefined) return allowed
-  const wanted = overnightDryDown * container.substrateVolume
+  const wanted = overnightDryDown * request.substrateVolume
   let ahead = 0
   for (let i = nightEnd - 1; i >= 0; i--) {
     // A shot leaves the container full at the end of its step; what dries it comes after.
