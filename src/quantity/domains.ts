@@ -11,6 +11,7 @@ export const EMITTERS: Domain = { quantity: 'number', unit: '1', min: 0, max: In
 export const EMITTER_COUNT: Domain = { quantity: 'emitters', unit: '1', min: 1, max: 1000, ends: '[]', hint: 'give the whole number of emitters in one container' }
 export const INSTANT: Domain = { quantity: 'instant', unit: 's', min: -62135596800, max: 253402300799, ends: '[]', hint: 'give seconds since 1970 in universal time, not milliseconds' }
 export const MASS_FRACTION: Domain = { quantity: 'mass fraction', unit: '1', min: 0, max: 1, ends: '[]', hint: 'give a share of the dry mass from 0 to 1; percent go through percent()' }
+export const MAX_RUN_TIME: Domain = { quantity: 'time', unit: 's', min: 0, max: 7200, ends: '(]', hint: 'give 2 h at most' }
 export const PLANTS: Domain = { quantity: 'plants', unit: '1', min: 1, max: Infinity, ends: '[)', hint: 'give the whole number of plants that share the container' }
 export const PLANT_DENSITY: Domain = { quantity: 'plant density', unit: '1/m²', min: 0, max: Infinity, ends: '()', hint: 'give the plants, or the emitters, on a square metre of ground, above zero' }
 export const RADIATION_SUM: Domain = { quantity: 'radiation sum', unit: 'J/cm²', min: 0, max: Infinity, ends: '[)', hint: 'give zero or more, in J/cm²' }
@@ -20,6 +21,8 @@ export const SEED: Domain = { quantity: 'seed', unit: '1', min: 0, max: 42949672
 export const SOME_WATER_CONTENT: Domain = { quantity: 'water content', unit: 'm³/m³', min: 0, max: 1, ends: '(]', hint: 'give the volume of water per volume of medium, above zero' }
 export const SUBSTRATE: Domain = { quantity: 'volume', unit: 'L', min: 0, max: Infinity, ends: '()', hint: 'give more' }
 export const SUCTION: Domain = { quantity: 'suction', unit: 'cm', min: 0, max: Infinity, ends: '[)', hint: 'suctions are zero or more, without the minus sign of a pressure head' }
+/** How long a valve is open at least, at rest, late, or fills its line. */
+export const VALVE_TIME: Domain = { quantity: 'time', unit: 's', min: 0, max: 86400, ends: '[]', hint: 'give 0 or more' }
 export const WATER_CONTENT: Domain = { quantity: 'water content', unit: 'm³/m³', min: 0, max: 1, ends: '[]', hint: 'give the volume of water per volume of medium' }
 export const WATER_GIVEN: Domain = { quantity: 'water given', unit: 'L', min: 0, max: Infinity, ends: '[)', hint: 'give zero or more, for one container' }
 export const WATER_USE: Domain = { quantity: 'water use', unit: 'L', min: 0, max: Infinity, ends: '[)', hint: 'give the water that the plants take, zero or more' }

@@ -1,18 +1,18 @@
 import type { ContainerFlow } from '../../flow/container-flow.js'
 import type { WaterStore } from '../../flow/water-store.js'
-import { EMITTERS, INSTANT, WATER_CONTENT, WATER_USE } from '../../quantity/domains.js'
+import {
+  EMITTERS,
+  INSTANT,
+  MAX_RUN_TIME,
+  VALVE_TIME,
+  WATER_CONTENT,
+  WATER_GIVEN,
+  WATER_USE,
+} from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import { numberIn } from '../../quantity/guard.js'
 import { inOrder } from '../../quantity/in-order.js'
-import {
-  DRAIN_FRACTION,
-  EMITTER_FLOW,
-  MAX_PER_DAY,
-  PLAN_STEP,
-  SHOT,
-  VALVE_TIME,
-  WATER_CONTENT_CHANGE,
-} from '../domains.js'
+import { DRAIN_FRACTION, EMITTER_FLOW, PLAN_STEP, SHOT, WATER_CONTENT_CHANGE } from '../domains.js'
 import { doubtsOf } from './plan-doubts.js'
 import type { DayPlanRequest } from './plan-request.js'
 import { checkTrigger, dueSteps, stepOf } from './plan-trigger.js'
@@ -33,12 +33,11 @@ export const PLAN_DOMAINS = {
   emitterFlow: EMITTER_FLOW,
   lineFill: VALVE_TIME,
   minRunTime: VALVE_TIME,
-  maxRunTime: VALVE_TIME,
+  maxRunTime: MAX_RUN_TIME,
   minRest: VALVE_TIME,
   maxPerShot: SHOT,
-  maxPerDay: MAX_PER_DAY,
+  maxPerDay: WATER_GIVEN,
 } as const
-const OPTIONAL: readonly string[] = ['overnightDryDown', 'maxPerShot']
 /** What must lie below what, and by how much it may pass it: where the two may be equal, a little. */
 const ORDER = [
   ['minWaterContent', 'refillPoint', 0],
@@ -84,7 +83,8 @@ function checkNumbers(request: DayPlanRequest): void {
   let name: keyof typeof PLAN_DOMAINS
   for (name in PLAN_DOMAINS) {
     const value = request[name]
-    if (value !== undefined || !OPTIONAL.includes(name)) numberIn(value as number, PLAN_DOMAINS[name], name)
+    const optional = name === 'overnightDryDown' || name === 'maxPerShot'
+    if (value !== undefined || !optional) numberIn(value as number, PLAN_DOMAINS[name], name)
   }
   const { demand } = request
   if (typeof demand !== 'object' || !(demand?.length > 0))

@@ -1,9 +1,8 @@
 import type { Instant } from '../../quantity/calendar.js'
-import { INSTANT, WATER_CONTENT, WATER_GIVEN } from '../../quantity/domains.js'
+import { INSTANT, VALVE_TIME, WATER_CONTENT, WATER_GIVEN } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Duration, Volume, WaterContent } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
-import { VALVE_TIME } from '../domains.js'
 
 import { listOf } from '../list-of.js'
 import type { PlannedShot } from './day-plan.js'

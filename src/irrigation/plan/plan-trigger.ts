@@ -8,11 +8,9 @@ import { type PlanFinding, timeDropped } from './plan-finding.js'
 import type { DayPlanRequest } from './plan-request.js'
 import { DROP } from './planning.js'
 
-const TRIGGERS = ['level', 'light', 'clock'] as const
-
 /** Refuses a trigger that has no meaning; a word that is none of the three would else water by nothing or by the wrong thing. */
 export function checkTrigger({ trigger, demand }: DayPlanRequest): void {
-  oneOf(trigger?.by, TRIGGERS, 'trigger.by')
+  oneOf(trigger?.by, ['level', 'light', 'clock'], 'trigger.by')
   if (trigger.by === 'clock')
     for (const time of listOf(trigger.times, 'trigger.times')) numberIn(time, INSTANT, 'times')
   if (trigger.by !== 'light') return
