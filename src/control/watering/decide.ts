@@ -32,7 +32,7 @@ export function decide(limits: Limits, stored: unknown, sent: WateringInput): St
   const input: Partial<WateringInput> = typeof sent === 'object' && sent !== null ? sent : {}
   const seen = look(limits, isLost ? salvaged(stored, startState(limits)) : stored, input)
   if (isLost) return answer(limits, close(limits, seen.state), 'state-lost', seen)
-  const against = forbidden(seen.state, input.locked, input.valve)
+  const against = forbidden(seen.state, input.locked, input.valve, seen.overrideCloses)
   const { opened } = seen.state.valve
   const end = opened === null ? null : (against ?? mustClose(seen.state, seen.zone, limits))
   if (opened !== null && end === null) return answer(limits, seen.state, seen.state.valve.why, seen)
@@ -50,6 +50,8 @@ interface Looked extends Seen {
   readonly state: WateringState
   readonly views: readonly ProbeView[]
   readonly zone: ZoneLevel
+  /** Whether an order that could not be taken keeps the valve closed. */
+  readonly overrideCloses: boolean
 }
 
 /** Takes an input into the state: clock, water, feedback, readings, balance, people. */
@@ -105,6 +107,7 @@ function look(limits: Limits, before: WateringState, input: Partial<WateringInpu
     unknown,
     byHandRefused: hand === null,
     overrideRefused: order.refused,
+    overrideCloses: order.closes,
     acknowledgeRefused: refused,
   }
 }
