@@ -2,7 +2,7 @@ import type { Duration, Volume, WaterContent } from '../../quantity/generated/ki
 import { acknowledged, canAcknowledge } from './acknowledge.js'
 import { passBalance } from './balance.js'
 import type { Limits } from './checked-settings.js'
-import { clockMode, readingMoment, tick } from './clock.js'
+import { clockMode, gapBefore, readingMoment, tick } from './clock.js'
 import { heardPlants } from './clock-dispute.js'
 import type { WateringDecision } from './decision.js'
 import { countedTooMuch, countedVolume, judgeDelivery, runFor } from './delivery.js'
@@ -15,6 +15,7 @@ import { inHours } from './hours.js'
 import type { WateringInput } from './input.js'
 import { forbidden, mayOpen, mustClose } from './opening.js'
 import { takeOverride } from './override.js'
+import { afterGap } from './pace.js'
 import { type Moment, newestTime, type ProbeView, takeReading, viewProbe } from './probes.js'
 import { passRefill, toGiveAgain } from './refill.js'
 import { isSound, salvaged } from './restore-state.js'
@@ -62,7 +63,9 @@ function look(limits: Limits, before: WateringState, input: Partial<WateringInpu
   const span = { from: state.clock.elapsed, to: ticked.elapsed }
   const { valve, again } = stalled(state.valve, ticked)
   const fed = readFeedback(state.counters, input, state.valve, span, limits)
-  const passed = addWater(passTime(state.water, ticked.elapsed), again * limits.litresPerSecond)
+  const ring = passTime(state.water, ticked.elapsed)
+  const paced = afterGap(ring, gapBefore(state.clock, ticked), ticked.elapsed, limits)
+  const passed = addWater(paced, again * limits.litresPerSecond)
   const moment: Moment = { now: readingMoment(ticked), elapsed: ticked.elapsed, closed: state.valve.closed }
   const { probes, views, unknown, shown } = lookAtProbes(limits, state, input.readings, moment)
   // Taken back once: as soon as the probes have shown it.
