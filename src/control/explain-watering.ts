@@ -55,7 +55,8 @@ const DOUBTS: { readonly [Code in WateringDoubt]: string } = {
   'valve-does-not-close': 'the valve says that it is open though it should be closed: shut the main valve',
   'by-hand-refused':
     'water given by hand was not counted: give litres from zero up to the limit of a day, those since the last decision',
-  'override-refused': 'an order was not taken: give close or water, and an end in seconds at most a day ahead',
+  'override-refused':
+    'an order was not taken, and unless it asks for water it keeps the valve closed while it is sent: give close or water, and an end in seconds at most a day ahead',
   'acknowledge-refused': 'an acknowledgement was not taken: give a list of the codes of findings',
 }
 

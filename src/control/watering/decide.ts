@@ -22,7 +22,7 @@ export function decide(limits: Limits, stored: unknown, sent: WateringInput): St
   if (isLost) return answer(limits, closeValve(limits, seen.state), 'state-lost', seen)
   const { state, zone, ended, views } = seen
   // What a valve reports in the very moment in which it closes says nothing yet.
-  const against = forbidden(state, input.locked, ended ? 'closed' : input.valve)
+  const against = forbidden(state, input.locked, ended ? 'closed' : input.valve, seen.overrideCloses)
   const isOpen = state.valve.opened !== null
   const end = ended ? 'shot-given' : isOpen ? (against ?? mustClose(state, zone, limits)) : null
   if (isOpen && end === null) return answer(limits, state, state.valve.why, seen)

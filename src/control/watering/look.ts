@@ -1,7 +1,7 @@
 import { acknowledged, canAcknowledge } from './acknowledge.js'
 import { passBalance } from './balance.js'
 import type { Limits } from './checked-settings.js'
-import { clockMode, readingMoment, tick } from './clock.js'
+import { clockMode, gapBefore, readingMoment, tick } from './clock.js'
 import { heardPlants } from './clock-dispute.js'
 import { countedTooMuch } from './delivery.js'
 import { readFeedback } from './feedback.js'
@@ -14,6 +14,7 @@ import { lateWater, stalled, waterByHand } from './late-water.js'
 import { lookAtProbes } from './look-at-probes.js'
 import { closeValve } from './move-valve.js'
 import { takeOverride } from './override.js'
+import { afterGap } from './pace.js'
 import { type Moment, newestTime, type ProbeView } from './probes.js'
 import { passRefill, toGiveAgain } from './refill.js'
 import { isInVain, passSpell } from './spell.js'
@@ -30,6 +31,8 @@ export interface Looked extends Seen {
   readonly zone: ZoneLevel
   /** Whether the valve closed by itself since the decision before. */
   readonly ended: boolean
+  /** Whether an order that could not be taken keeps the valve closed. */
+  readonly overrideCloses: boolean
 }
 
 /** Takes an input into the state: clock, water, feedback, readings, balance, people. */
@@ -78,6 +81,7 @@ export function look(limits: Limits, before: WateringState, input: Partial<Water
     unknown,
     byHandRefused: hand === null,
     overrideRefused: order.refused,
+    overrideCloses: order.closes,
     acknowledgeRefused: refused,
   }
 }
@@ -94,7 +98,8 @@ function passed(limits: Limits, state: WateringState, input: Partial<WateringInp
     limits,
   )
   const more = again * limits.litresPerSecond
-  const water = addWater(passTime(state.water, clock.elapsed), more)
+  const ring = passTime(state.water, clock.elapsed)
+  const water = addWater(afterGap(ring, gapBefore(state.clock, clock), clock.elapsed, limits), more)
   const ran = { ...state, clock, valve: { ...valve, counted: valve.counted + more }, water, spare: water, counters }
   // However seldom decisions come, what follows an opening is judged from its end.
   const isOver = limits.closesByItself && valve.opened !== null && clock.elapsed - valve.opened >= valve.lasts

@@ -17,10 +17,15 @@ export interface Choice {
 }
 
 /** What speaks against any water at all, or null. */
-export function forbidden(state: WateringState, locked: unknown, reported: unknown): WateringReason | null {
+export function forbidden(
+  state: WateringState,
+  locked: unknown,
+  reported: unknown,
+  closes: boolean,
+): WateringReason | null {
   // Only `false` is false: whoever works on the line must not depend on a word that was lost.
   if (locked !== false) return 'locked'
-  if (orderedNow(state.override, state.clock) === 'close') return 'override-closed'
+  if (closes || orderedNow(state.override, state.clock) === 'close') return 'override-closed'
   // A word that is not understood counts as the worse one.
   if (state.valve.opened === null && (reported ?? 'closed') !== 'closed') return 'valve-stuck-open'
   return clockReason(state.clock)

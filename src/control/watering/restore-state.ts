@@ -29,6 +29,7 @@ export function isSound(state: unknown, limits: Limits): state is WateringState 
     isObject<WateringState['water']>(water) &&
     water.slot === Math.floor(elapsed / 900) &&
     isVolumes(water.litres) &&
+    roomSound(water) &&
     (spare === water || (isVolumesOfDay(spare) && isSame(spare, water as WateringState['water']))) &&
     Array.isArray(probes) &&
     probes.length === limits.probes.length &&
@@ -43,15 +44,21 @@ export function isSound(state: unknown, limits: Limits): state is WateringState 
   )
 }
 
-/** A fresh state that still knows the water of the last 24 hours, where one of its two copies in a damaged state is whole. */
+/**
+ * A fresh state that still knows the water of the last 24 hours, where one of its two copies in a damaged state is whole. Of two that differ
+ * nobody knows which is older: the larger volume of each quarter counts.
+ */
 export function salvaged(state: unknown, fresh: WateringState): WateringState {
   if (!isObject<WateringState>(state)) return fresh
-  const [whole] = [state.water, state.spare].filter(isVolumesOfDay)
-  if (whole === undefined) return fresh
+  const copies = [state.water, state.spare].filter(isVolumesOfDay).sort((a, b) => b.slot - a.slot)
+  const [newest, other] = copies
+  if (newest === undefined) return fresh
+  const whole = other === undefined ? newest : fuller(newest, other)
   // It begins a day after its start: what was given in that day is known. What a probe is like is not.
   const slot = SLOTS - 1
   const litres = fresh.water.litres.map((_, i) => whole.litres[(whole.slot + i - slot + SLOTS) % SLOTS]!)
-  const water = { slot, litres }
+  // How old it is nobody knows: room for water begins at nothing, as after a state that is lost.
+  const water = { slot, litres, paced: slot, room: 0 }
   const day = 900 * slot
   return {
     ...fresh,
@@ -65,6 +72,17 @@ export function salvaged(state: unknown, fresh: WateringState): WateringState {
   }
 }
 
+/** Two copies as one. One that is more than a day behind is not of the same time: it counts as if it were. */
+function fuller(newest: WateringState['water'], other: WateringState['water']): WateringState['water'] {
+  const behind = newest.slot - other.slot < SLOTS ? newest.slot : other.slot
+  const litres = newest.litres.map((_, i) => {
+    const back = (newest.slot - i + SLOTS) % SLOTS
+    const at = behind - back
+    return Math.max(newest.litres[i]!, at > other.slot ? 0 : other.litres[(at + SLOTS) % SLOTS]!)
+  })
+  return { ...newest, litres }
+}
+
 /** The pace of decisions, where that part is whole: a clock that gives nonsense just now must not teach another. */
 function paceOf(clock: unknown): Partial<WateringClock> {
   if (!isObject<WateringClock>(clock) || !clockSound(clock)) return {}
@@ -72,12 +90,14 @@ function paceOf(clock: unknown): Partial<WateringClock> {
 }
 
 function isVolumesOfDay(water: unknown): water is WateringState['water'] {
-  return isObject<WateringState['water']>(water) && isCount(water.slot, AGES) && isVolumes(water.litres)
+  return (
+    isObject<WateringState['water']>(water) && isCount(water.slot, AGES) && isVolumes(water.litres) && roomSound(water)
+  )
 }
 
 function isSame(a: WateringState['water'], b: WateringState['water']): boolean {
   for (let i = 0; i < SLOTS; i++) if (a.litres[i] !== b.litres[i]) return false
-  return a.slot === b.slot
+  return a.slot === b.slot && a.paced === b.paced && a.room === b.room
 }
 
 function isObject<T>(value: unknown): value is Loose<T> {
@@ -111,6 +131,9 @@ function clockSound(clock: Loose<WateringClock>): boolean {
     isCount(clock.paces, 32) &&
     isCount(clock.steady, 100) &&
     isCount(clock.stalls, 100) &&
+    isCount(clock.same, AGES) &&
+    isCount(clock.usual, 3600) &&
+    inRange(clock.lent, 0, AGES) &&
     isCount(clock.bad, 20) &&
     inRange(clock.doubt, 0, AGES) &&
     inRange(clock.agreed, 0, clock.elapsed as number) &&
@@ -139,6 +162,10 @@ function isVolumes(litres: unknown): boolean {
   if (!Array.isArray(litres) || litres.length !== SLOTS) return false
   for (let i = 0; i < SLOTS; i++) if (!inRange(litres[i], 0, AGES)) return false
   return true
+}
+
+function roomSound({ slot, paced, room }: Loose<WateringState['water']>): boolean {
+  return isCount(paced, slot as number) && inRange(room, -AGES, AGES)
 }
 
 function probeSound(probe: Loose<WateringProbe>, elapsed: number): boolean {

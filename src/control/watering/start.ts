@@ -4,7 +4,7 @@ import type { WateringProbe, WateringState } from './state.js'
 
 /** The state before the first decision: nothing is known, every pause begins, and no probe has proved itself. */
 export function startState(limits: Limits): WateringState {
-  const water = { slot: 0, litres: new Array<number>(SLOTS).fill(0) }
+  const water = { slot: 0, litres: new Array<number>(SLOTS).fill(0), paced: 0, room: 0 }
   return {
     clock: {
       raw: null,
@@ -14,6 +14,9 @@ export function startState(limits: Limits): WateringState {
       paces: 0,
       steady: 0,
       stalls: 0,
+      same: 0,
+      usual: 0,
+      lent: 0,
       bad: 0,
       doubt: 0,
       agreed: 0,

@@ -26,8 +26,13 @@ export interface WateringClock {
   readonly paces: number
   /** Decisions in a row in which the clock ran on, up to 100. */
   readonly steady: number
-  /** Decisions in a row with the same moment, up to 100. */
+  /** Decisions in a row with the same moment that are more than usual, up to 100. */
   readonly stalls: number
+  /** All decisions with the present moment but the first, and the most of them between two steps of this clock lately. */
+  readonly same: number
+  readonly usual: number
+  /** Time counted for them that the clock has not made good yet. Unit: s. */
+  readonly lent: number
   /** How bad the clock has been lately, 0 to 20. */
   readonly bad: number
   /** Time that was only counted by decisions since clock and count agreed last. Unit: s. */
@@ -68,6 +73,9 @@ export interface WateringVolumes {
   readonly slot: number
   /** Volumes; the present quarter stands at `slot` modulo their number. Unit: L. */
   readonly litres: readonly number[]
+  /** Quarter from which on the room for water is reckoned, and the room when it began. Unit: L. */
+  readonly paced: number
+  readonly room: number
 }
 
 /** What is remembered of a probe. */
