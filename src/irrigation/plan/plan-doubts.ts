@@ -40,7 +40,7 @@ export function doubtsOf(request: DayPlanRequest, due: ReadonlyMap<number, numbe
 function demandDoubt({ demand, step, container }: DayPlanRequest): PlanFinding[] {
   let total = 0
   for (let i = 0; i < demand.length; i++) total += demand[i]!
-  const daily = (total * 86400) / Math.max(86400, step * demand.length)
+  const daily = total / Math.max(1, (step * demand.length) / 86400)
   const { substrateVolume } = container
   return daily > substrateVolume ? [missed('unusual-demand', 'demand', daily, substrateVolume, 'L', 'danger')] : []
 }
