@@ -39,6 +39,6 @@ export function doubtsOf(request: DayPlanRequest & WaterStore): PlanFinding[] {
 function demandDoubt({ demand, step, substrateVolume }: DayPlanRequest & WaterStore): PlanFinding[] {
   let total = 0
   for (let i = 0; i < demand.length; i++) total += demand[i]!
-  const daily = (total * 86400) / Math.max(86400, step * demand.length)
+  const daily = total / Math.max(1, (step * demand.length) / 86400)
   return daily > substrateVolume ? [missed('unusual-demand', 'demand', daily, substrateVolume, 'L', 'danger')] : []
 }

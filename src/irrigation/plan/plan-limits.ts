@@ -89,7 +89,9 @@ function checkNumbers(request: DayPlanRequest): void {
   const { demand } = request
   if (typeof demand !== 'object' || !(demand?.length > 0))
     throw new InputError('demand', 'has no step', 'give each step')
-  for (let i = 0; i < demand.length; i++) numberIn(demand[i]!, WATER_USE, 'demand')
+  let total = 0
+  for (let i = 0; i < demand.length; i++) total += numberIn(demand[i]!, WATER_USE, 'demand')
+  numberIn(total, WATER_USE, 'demand')
 }
 
 /** The step that begins at a moment, or the next one. */

@@ -96,6 +96,8 @@ export function sizeShot(input: SizeShotInput): SizedShot {
   const time = wanted && Math.min(most, Math.max(least, needed))
   const volume = Math.max(0, time - fill) * flow
   const kept = Math.min(wanted, volume) * (1 - input.drainFraction)
+  // Near the ends of what numbers can be, time or volume has no end: refused as a flow that is none.
+  numberIn(zone + needed + volume, EMITTER_FLOW, 'emitterFlow')
   const findings: ShotFinding[] = []
   tell(findings, needed - time, 'max-run-time', 'caution', VALVE_TIME)
   tell(findings, time - needed, 'min-run-time', 'caution', VALVE_TIME)
