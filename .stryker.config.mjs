@@ -15,13 +15,14 @@ export default {
   ],
   // Words of hints and descriptions are not behaviour.
   mutator: { excludedMutations: ['StringLiteral'] },
-  ignorePatterns: ['dist', 'docs', 'benchmarks', 'coverage', 'out', '.bundled'],
-  reporters: ['clear-text', 'progress', 'json'],
+  ignorePatterns: ['dist', 'docs/*', '!docs/tools', 'benchmarks', 'coverage', 'out', '.bundled'],
+  reporters: ['clear-text', 'progress-append-only', 'json'],
   clearTextReporter: { reportTests: false, logTests: false },
   vitest: { configFile: 'tests/mutation.vitest.config.ts', related: false },
   coverageAnalysis: 'perTest',
   concurrency: 1,
   // Beside other work a test may take several times as long; that must not count as noticed.
   timeoutMS: 15_000,
+  dryRunTimeoutMinutes: 60,
   tempDirName: '.stryker-tmp',
 }
