@@ -4,7 +4,7 @@ import { sorted } from './raw.js'
 export const NORMAL = [1.96, 1.44, 1.15, 0.935, 0.755, 0.598, 0.454, 0.319, 0.189, 0.0627]
 
 /** The number at rank (n + 1)p; past the ends the line through the first or last three goes on. */
-export function ranked(list: readonly number[], p: number): number {
+function ranked(list: readonly number[], p: number): number {
   const all = sorted(list)
   const n = all.length
   const rank = (n + 1) * p - 1
