@@ -1,5 +1,5 @@
+import { maxOf } from '../../quantity/extremes.js'
 import type { DayPlan } from './day-plan.js'
-import { largest } from './largest.js'
 import { missed, type PlanFinding, timeDropped } from './plan-finding.js'
 import type { Night } from './plan-night.js'
 import type { PlanRun } from './plan-run.js'
@@ -30,18 +30,18 @@ export function compromisesOf<State>(
 
 function tooLarge<State>({ maxPerShot, substrateVolume }: Planning<State>, shots: DayPlan['shots']): PlanFinding[] {
   const wanted = maxPerShot ?? substrateVolume * LARGE_SHOT
-  const reached = largest(shots.map(({ volume, reason }) => (reason === 'given' ? 0 : volume)))
+  const reached = maxOf(shots.map(({ volume, reason }) => (reason === 'given' ? 0 : volume)))
   return reached > wanted + DROP ? [missed('large-shot', 'maxPerShot', reached, wanted, 'L')] : []
 }
 
 /** Falls below the refill point while watering is allowed. */
 function tooDry<State>(planning: Planning<State>, run: PlanRun<State>): PlanFinding[] {
   const { refillPoint } = planning
-  let lowest = Infinity
   // The first shots of the day come into a container that has dried overnight; that is the dry-down, not a fault.
   const settled = planning.firstStep + Math.ceil((2 * (planning.minRest + planning.maxRunTime)) / planning.step) + 1
+  let lowest = Infinity
   for (let i = settled; i <= planning.lastStep; i++) lowest = Math.min(lowest, run.waterContent[i]!)
-  if (!(refillPoint - lowest > largest(planning.demand) / planning.substrateVolume + 1e-6)) return []
+  if (!(refillPoint - lowest > maxOf(planning.demand) / planning.substrateVolume + 1e-6)) return []
   return [missed('below-refill-point', 'refillPoint', lowest, refillPoint, 'm³/m³')]
 }
 

@@ -1,5 +1,5 @@
+import { maxOf } from '../../quantity/extremes.js'
 import type { Volume } from '../../quantity/generated/kinds.js'
-import { largest } from './largest.js'
 import type { PlanRun } from './plan-run.js'
 import { stepOf } from './plan-trigger.js'
 import { demandAt, type Planning } from './planning.js'
@@ -16,7 +16,8 @@ export function nightOf<State>(planning: Planning<State>, run: PlanRun<State>, l
   const { waterContent } = run
   const within = Math.min(waterContent.length, nightEnd)
   let end = waterContent[within - 1]!
-  let peak = largest(waterContent, last === undefined ? 0 : Math.min(stepOf(planning, last), within - 1), within)
+  const from = last === undefined ? 0 : Math.min(stepOf(planning, last), within - 1)
+  let peak = maxOf(waterContent.subarray(from, within))
   let { state } = run.end
   for (let i = waterContent.length; i < nightEnd; i++) {
     state = flow.step(state, { duration, applied: 0 as Volume, demand: demandAt(planning, i) as Volume }).state
