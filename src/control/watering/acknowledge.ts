@@ -49,6 +49,7 @@ export function acknowledged(state: WateringState, codes: readonly string[]): Wa
           bias: fill.bias.map(() => 0),
           drift: fill.drift.map(() => 0),
           apart: fill.apart.map(() => 0),
+          slip: 0,
         }
       : fill,
     zone:

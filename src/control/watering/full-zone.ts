@@ -30,6 +30,10 @@ const MOST_UP = 0.02
 const STEP = 0.008
 /** Containers differ by no more than this where nothing is wrong. Unit: m³/m³. */
 const MOST_APART = 0.04
+/** No zone dries faster or slower than its probes show by more than this share of its use. */
+const MOST_SLIP = 0.1
+/** Nor is it foreseen to be drier than they say by more than this. Unit: m³/m³. */
+const MOST_DOWN = 0.04
 /** A probe rises by more than this share of a shot where its container is not full. */
 const RISE = 0.25
 /** No probe is foreseen to drift faster: 0.03 m³/m³ in a day. Unit: m³/m³ in a second. */
@@ -40,7 +44,7 @@ const TOO_HIGH = 0.025
 const SHORTEST = 72000
 
 /** The balance begins anew, and no refill is under way. */
-const ANEW = { under: null, net: 0, due: 0, excess: 0 } as const
+const ANEW = { under: null, foretold: null, net: 0, due: 0, excess: 0 } as const
 
 /** Share of the last opening that has drained, once it can have; null where nothing tells. */
 function drainedShare({ counters, valve, clock }: WateringState, limits: Limits): number | null {
@@ -118,7 +122,7 @@ export function setFull(
   limits: Limits,
 ): WateringState {
   const { fill, zone, clock } = state
-  if (how === 'just') return justFull(state, views)
+  if (how === 'just') return justFull(state, views, limits)
   // A probe that the last shot has lifted stands in a container that is not full yet.
   const least = (RISE * limits.shot) / limits.substrate
   const rises = views.map(({ seen }, i) => seen !== null && seen - (fill.before[i] ?? seen) > least)
@@ -144,6 +148,7 @@ export function setFull(
       bias,
       drift,
       apart: apartAtFull(views, atFull, bias),
+      slip: learntSlip(fill, bias, since, limits),
     },
     // What was told before was told by other probes, as it were.
     zone: { ...zone, dry: false, verdict: 'plausible', use: 0, given: 0, level: null, told: null },
@@ -174,7 +179,7 @@ export function foundTooHigh({ bias, drift, full }: WateringFill, probe: number,
 }
 
 /** A zone that has just become full while probes still rise: together they say too little by what they are short of full. */
-function justFull(state: WateringState, views: readonly ProbeView[]): WateringState {
+function justFull(state: WateringState, views: readonly ProbeView[], limits: Limits): WateringState {
   const { fill, zone, clock } = state
   let [sum, told] = [0, 0]
   const since = clock.elapsed - (fill.full ?? clock.elapsed)
@@ -188,7 +193,14 @@ function justFull(state: WateringState, views: readonly ProbeView[]): WateringSt
   const bias = fill.bias.map((before, i) => Math.max(-MOST_UP, before + fill.drift[i]! * since + error))
   return {
     ...state,
-    fill: { ...fill, ...ANEW, full: clock.elapsed, bias, apart: apartAtFull(views, fill.atFull, bias) },
+    fill: {
+      ...fill,
+      ...ANEW,
+      full: clock.elapsed,
+      bias,
+      apart: apartAtFull(views, fill.atFull, bias),
+      slip: learntSlip(fill, bias, since, limits),
+    },
     zone: { ...zone, dry: false },
   }
 }
@@ -206,4 +218,35 @@ function apartAtFull(
     const full = atFull[i]!
     return seen === null || full === null ? 0 : Math.max(-MOST_APART, Math.min(MOST_APART, seen - full - bias[i]!))
   })
+}
+
+/**
+ * By how much a zone dries more than its probes show, as a share of its use: their containers drip and drink a little differently from the mean.
+ * A refill tells it: the zone took so much more than its probes foretold. It is learned by a gain as that of a Kalman filter, for shares that differ by
+ * a twenty-fifth and a refill that tells water to three quarters of a shot: the longer the time since the zone was full, the better it is told.
+ */
+function learntSlip(fill: WateringFill, bias: readonly number[], since: number, limits: Limits): number {
+  const { foretold, net, due, slip } = fill
+  if (!(due > 0)) return slip
+  const gain = due ** 2 / (due ** 2 + limits.usual ** 2)
+  // A zone that was full unasked was not as dry as it was taken for.
+  if (foretold === null) return slip - gain * Math.max(0, slip)
+  // What probes were wrong by of themselves is their error, and no difference of containers.
+  const told = bias.reduce((sum, now, i) => sum + now - fill.bias[i]! - fill.drift[i]! * since, 0) / bias.length
+  const more = net - due - foretold - told * limits.substrate
+  return Math.max(-MOST_SLIP, Math.min(MOST_SLIP, slip + gain * (more / due - slip)))
+}
+
+/** Water that the zone lacks beyond what its probes show, by what was learned of their containers; at most what a few days bring. Unit: L. */
+export function slipped({ slip, due, full }: WateringFill, { substrate }: Limits): number {
+  if (full === null) return 0
+  return Math.max(-MOST_UP * substrate, Math.min(MOST_DOWN * substrate, slip * due))
+}
+
+/** What a zone will have taken beyond use once it is full, by its probes now; null where it is not known what they say of a full one. Unit: L. */
+export function foretoldFor({ atFull, net, due, full }: WateringFill, level: ZoneLevel, limits: Limits): number | null {
+  const levels = atFull.filter((told) => told !== null)
+  if (full === null || level.level === null || levels.length === 0) return null
+  const mean = levels.reduce((sum, told) => sum + told, 0) / levels.length
+  return net - due + (mean - level.level) * limits.substrate
 }

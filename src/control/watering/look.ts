@@ -6,7 +6,7 @@ import { heardPlants } from './clock-dispute.js'
 import { countedTooMuch } from './delivery.js'
 import { readFeedback } from './feedback.js'
 import type { Seen } from './findings.js'
-import { sinceLeap, unbiased } from './full-zone.js'
+import { sinceLeap, slipped, unbiased } from './full-zone.js'
 import { addWater, givenInDay, passTime, takeWater } from './given-water.js'
 import { inHours } from './hours.js'
 import type { WateringInput } from './input.js'
@@ -114,7 +114,8 @@ function wanted(
   balance: WateringZone,
   usual: number,
 ): WateringZone {
-  const least = zone.level === null ? 0 : zone.level - toGiveAgain(fill, zone, limits) / limits.substrate
+  const least =
+    zone.level === null ? 0 : zone.level - (toGiveAgain(fill, zone, limits) + slipped(fill, limits)) / limits.substrate
   const { best, spell } = passSpell({ ...balance, best: before.best }, least, usual, limits)
   const isAsked =
     balance.dry && least + (SHORT_BY * limits.shot) / limits.substrate < limits.upper && !isInVain(spell, limits)

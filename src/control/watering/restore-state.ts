@@ -236,7 +236,9 @@ function fillSound(fill: Loose<WateringFill>, elapsed: number, probes: number): 
     each(drift, (change) => inRange(change, 0, 1)) &&
     Array.isArray(apart) &&
     apart.length === probes &&
-    each(apart, (change) => inRange(change, -1, 1))
+    each(apart, (change) => inRange(change, -1, 1)) &&
+    nullOr(fill.foretold, -AGES, AGES) &&
+    inRange(fill.slip, -1, 1)
   )
 }
 

@@ -60,6 +60,8 @@ export function startState(limits: Limits): WateringState {
       bias: limits.probes.map(() => 0),
       drift: limits.probes.map(() => 0),
       apart: limits.probes.map(() => 0),
+      foretold: null,
+      slip: 0,
     },
     counters: {
       metered: null,

@@ -160,6 +160,10 @@ export interface WateringFill {
   readonly drift: readonly number[]
   /** By how much the containers of the probes differed from the zone when it was full last. Unit: m³/m³. */
   readonly apart: readonly number[]
+  /** Water given less use of which probes foretold, when a refill began, that the zone would be full by; null without one. Unit: L. */
+  readonly foretold: number | null
+  /** By how much the zone dries more than its probes show, as a share of its use. Unit: 1. */
+  readonly slip: number
 }
 
 /** Counters of meter and drain as they were. */

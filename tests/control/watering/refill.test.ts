@@ -55,6 +55,13 @@ describe('containers that drink and drip a little differently', () => {
   })
 })
 
+describe('two probes in containers that get more and drink less than the rest', () => {
+  it('leave nobody thirsty: what a refill took beyond what they foretold is reckoned with from then on', () => {
+    // 14 h of stress in a healthy week, where each refill was forgotten again.
+    expect(week(null, 306).outcome.stressTime).toBe(0)
+  })
+})
+
 describe('a zone that is asked every quarter of an hour', () => {
   it('ends its refill at the first drain: each shot is looked at before the next', () => {
     const { outcome, told } = week(null, 8, {}, minutes(15))
