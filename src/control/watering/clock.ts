@@ -150,7 +150,7 @@ export function gapBefore(before: WateringClock, { raw }: WateringClock): number
   if (before.raw === null || raw === null || before.steady < 3) return 0
   const step = raw - before.raw
   if (step < 0) return -step
-  const usual = before.pace
+  const usual = (before.same + 1) * before.pace
   return Math.max(0, step - Math.min(4 * usual, usual + 600))
 }
 
