@@ -35,7 +35,7 @@ export function forbidden(
 function clockReason(clock: WateringClock): WateringReason | null {
   if (clockMode(clock) !== 'settles') return null
   if (clock.raw === null) return 'clock-unreadable'
-  if (clock.stalls > 2) return 'clock-stands-still'
+  if (clock.same > 2) return 'clock-stands-still'
   return clock.bad > 0 ? 'clock-leapt' : 'clock-settling'
 }
 

@@ -26,7 +26,7 @@ export interface WateringClock {
   readonly paces: number
   /** Decisions in a row in which the clock ran on, up to 100. */
   readonly steady: number
-  /** Decisions in a row with the same moment that are more than usual, up to 100. */
+  /** Decisions in a row with the same moment while the pace is not known yet, for which no time was counted, up to 100. */
   readonly stalls: number
   /** All decisions with the present moment but the first, and the most of them between two steps of this clock lately. */
   readonly same: number

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { trueWater } from './true-water.js'
+import { trueWater, wanted } from './true-water.js'
 import { MIDNIGHT, settings } from './zone.js'
 
 /** What a zone may have in doubt, as a part of a usual day: its reading never rises, so that it is not believed for long. */
@@ -58,5 +58,17 @@ describe('a clock that moves in steps of several decisions', () => {
     expect(worst).toBeLessThanOrEqual(1.05)
     expect(outside).toBe(0)
     expect(state.clock.doubt).toBeGreaterThan(86400)
+  })
+  it('that stops while water runs leaves a state that can be gone on from', () => {
+    for (let quarter = 0; quarter < 8; quarter++) {
+      const { reasons, worst } = trueWater({
+        poll: 900,
+        days: 2,
+        clock: (time) => Math.min(time, MIDNIGHT + 34 * 3600 + quarter * 900),
+        more: wanted,
+      })
+      expect(reasons.has('state-lost')).toBe(false)
+      expect(worst).toBeLessThanOrEqual(1.05)
+    }
   })
 })
