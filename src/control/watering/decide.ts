@@ -10,7 +10,7 @@ import { judgeDrain, judgeFlow, judgeShare, readFeedback } from './feedback.js'
 import type { WateringReason } from './finding.js'
 import { findingsOf, type Seen } from './findings.js'
 import { judgePassing, sinceLeap, unbiased } from './full-zone.js'
-import { addWater, givenInDay, passTime, takeWater } from './given-water.js'
+import { addWater, givenInDay, givenInLongDay, passTime, takeWater } from './given-water.js'
 import { inHours } from './hours.js'
 import type { WateringInput } from './input.js'
 import { forbidden, mayOpen, mustClose } from './opening.js'
@@ -23,6 +23,7 @@ import { beforeShot, judgeRise, shownBy, watchFall } from './rises.js'
 import { isInVain, passSpell } from './spell.js'
 import { startState } from './start.js'
 import type { WateringFill, WateringProbe, WateringState, WateringValve } from './state.js'
+import { addToTally, passTally } from './tally.js'
 import { type ZoneLevel, zoneLevel } from './zone-level.js'
 
 type Step = readonly [WateringState, WateringDecision]
@@ -53,6 +54,8 @@ interface Looked extends Seen {
   readonly zone: ZoneLevel
   /** Whether an order that could not be taken keeps the valve closed. */
   readonly overrideCloses: boolean
+  /** Water that was counted before this decision. Unit: L. */
+  readonly before: number
 }
 
 /** Takes an input into the state: clock, water, feedback, readings, balance, people. */
@@ -95,6 +98,7 @@ function look(limits: Limits, before: WateringState, input: Partial<WateringInpu
     valve: { ...valve, counted: late.counted + again * limits.litresPerSecond },
     water,
     spare: water,
+    tally: passTally(state.tally, span.to - span.from, ticked),
     probes,
     zone: { dry, best, spell, lastWet, use, given: given + (hand ?? 0), level, told, verdict },
     fill: isLeap(state.clock, clock)
@@ -111,6 +115,7 @@ function look(limits: Limits, before: WateringState, input: Partial<WateringInpu
     byHandRefused: hand === null,
     overrideRefused: order.refused,
     overrideCloses: order.closes,
+    before: givenInLongDay(ring),
     acknowledgeRefused: refused,
   }
 }
@@ -265,7 +270,7 @@ function answer(limits: Limits, state: WateringState, reason: WateringReason, se
   const { valve, clock } = state
   const { level, doubt } = seen.zone
   return [
-    state,
+    { ...state, tally: addToTally(state.tally, givenInLongDay(state.water) - seen.before) },
     {
       open: valve.opened !== null,
       closeAfter: (valve.opened === null ? 0 : valve.lasts - (clock.elapsed - valve.opened)) as Duration,
