@@ -1,3 +1,4 @@
+import { explainWeatherFinding } from '../demand/reference/explain-weather-finding.js'
 import { requireObject } from '../quantity/guard.js'
 import { explainRecordReason } from '../record/explain-record-finding.js'
 import type { LocalOffset } from '../record/local-time.js'
@@ -107,7 +108,7 @@ function ofZone(finding: OfZone): string {
     case 'root-zone-temperature':
       return `the root zone was ${finding.extreme === 'lowest' ? 'at its coldest' : 'at its warmest'} ${finding.value.toFixed(1)} °C: ${finding.band} for fruiting vegetables (common practice)`
     case 'climate-doubted':
-      return finding.message
+      return explainWeatherFinding(finding.weather).message
     case 'light-assumed':
       return 'light was not measured; a day from 6 to 20 o’clock is assumed'
     case 'all-probes-left-out':

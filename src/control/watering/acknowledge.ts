@@ -45,7 +45,13 @@ export function acknowledged(state: WateringState, codes: readonly string[]): Wa
     probes,
     // Probes that somebody put right are set anew by the next full zone.
     fill: SETS.some(has)
-      ? { ...fill, atFull: fill.atFull.map(() => null), bias: fill.bias.map(() => 0), drift: fill.drift.map(() => 0) }
+      ? {
+          ...fill,
+          atFull: fill.atFull.map(() => null),
+          bias: fill.bias.map(() => 0),
+          drift: fill.drift.map(() => 0),
+          apart: fill.apart.map(() => 0),
+        }
       : fill,
     zone:
       has('use-too-small') || has('use-too-large')

@@ -7,6 +7,13 @@ import type { ZoneLevel } from './zone-level.js'
 
 /** Share of a shot that drains beyond the usual where the zone is full: plants drink meanwhile, and a part is still on its way out. */
 const DRAINS = 0.1
+/** Media with channels aside, no more of a shot runs past. */
+const USUAL = 0.2
+/**
+ * By how much the level of a zone by two probes may be wrong a day after it was full: containers that drip and drink a few percent differently
+ * part by about a twentieth of a day's use. Own judgement. Unit: m³/m³.
+ */
+const UNSURE = 0.01
 /** A share that drains only where the zone is full, whatever its probes say. */
 const NEARLY_ALL = 0.75
 /** No more of an opening can drain; what gauges miss and what is late from openings before is in it. */
@@ -19,6 +26,10 @@ const MOST_AGAIN = 0.08
 const LEAST = 0.6
 /** A probe is set up by no more than this: what drained may have run past the medium. Unit: m³/m³. */
 const MOST_UP = 0.02
+/** By no more of it at a time where the zone was not filled on purpose. Unit: m³/m³. */
+const STEP = 0.008
+/** Containers differ by no more than this where nothing is wrong. Unit: m³/m³. */
+const MOST_APART = 0.04
 /** A probe rises by more than this share of a shot where its container is not full. */
 const RISE = 0.25
 /** No probe is foreseen to drift faster: 0.03 m³/m³ in a day. Unit: m³/m³ in a second. */
@@ -40,13 +51,35 @@ function drainedShare({ counters, valve, clock }: WateringState, limits: Limits)
   return Math.min(1, drainedSince / ordered)
 }
 
-/** Whether the last opening drained as it does where the zone is full. */
-export function isFull(state: WateringState, level: ZoneLevel, limits: Limits): boolean {
+/**
+ * Whether the last opening drained as it does where the zone is full: all of it, or clearly more than runs past as usual, where that was
+ * expected: in a refill, where nothing is known, and where the zone was known to have hardly room for the shot.
+ */
+export function isFull(state: WateringState, level: ZoneLevel, limits: Limits): 'wholly' | 'just' | null {
   const share = clockMode(state.clock) === 'runs' ? drainedShare(state, limits) : null
-  if (share === null) return false
-  if (share >= NEARLY_ALL) return true
-  const isExpected = state.valve.why === 'refill' || (level.level === null && level.dry === null)
-  return isExpected && share >= Math.max(state.fill.passing, state.fill.lately) + DRAINS
+  if (share === null) return null
+  if (share >= NEARLY_ALL) return 'wholly'
+  const past = Math.max(state.fill.passing, state.fill.lately)
+  // The more runs past a medium, the less it tells.
+  const least = past + DRAINS + Math.max(0, past - USUAL)
+  if (state.valve.why === 'refill' || (level.level === null && level.dry === null))
+    return share >= least ? 'wholly' : null
+  return share >= least + DRAINS && past < USUAL && foreseen(state, limits) >= share - past ? 'just' : null
+}
+
+/** Share of the last opening that had no room any more, by what probes said before it and where the zone is full, rather too much. */
+function foreseen({ fill, counters, clock }: WateringState, limits: Limits): number {
+  const since = clock.elapsed - (fill.full ?? clock.elapsed)
+  let [room, told] = [0, 0]
+  for (let i = 0; i < fill.atFull.length; i++) {
+    const [full, before] = [fill.atFull[i]!, fill.before[i]!]
+    if (full === null || before === null) continue
+    room += full + fill.bias[i]! + fill.drift[i]! * since - before
+    told++
+  }
+  if (told === 0 || !(counters.ordered > 0)) return 0
+  const left = (room / told - UNSURE) * limits.substrate
+  return Math.max(0, 1 - fill.passing - left / counters.ordered)
 }
 
 /** Whether the zone was full lately, and plants cannot have drunk much of it since: more would only drain, whatever probes say. */
@@ -64,7 +97,8 @@ export function judgePassing(state: WateringState, limits: Limits): WateringFill
   const beyond = share - fill.passing
   // Learned in the first days; later what changes is told from what is.
   const slow = clock.elapsed < LEARNT ? 8 : beyond > 0 ? 40 : 16
-  const ranOff = beyond > 0.05 ? beyond : -0.05
+  const explained = foreseen(state, limits)
+  const ranOff = beyond - explained > 0.05 ? beyond - explained : explained > 0 ? 0 : -0.05
   return {
     ...fill,
     passing: fill.passing + beyond / slow,
@@ -77,8 +111,14 @@ export function judgePassing(state: WateringState, limits: Limits): WateringFill
  * A zone that is full sets its probes: what they say beyond what they said when it was full first is their error, and what they rose since they were
  * set last goes on.
  */
-export function setFull(state: WateringState, views: readonly ProbeView[], limits: Limits): WateringState {
+export function setFull(
+  state: WateringState,
+  views: readonly ProbeView[],
+  how: 'wholly' | 'just',
+  limits: Limits,
+): WateringState {
   const { fill, zone, clock } = state
+  if (how === 'just') return justFull(state, views)
   // A probe that the last shot has lifted stands in a container that is not full yet.
   const least = (RISE * limits.shot) / limits.substrate
   const rises = views.map(({ seen }, i) => seen !== null && seen - (fill.before[i] ?? seen) > least)
@@ -103,6 +143,7 @@ export function setFull(state: WateringState, views: readonly ProbeView[], limit
       atFull,
       bias,
       drift,
+      apart: apartAtFull(views, atFull, bias),
     },
     // What was told before was told by other probes, as it were.
     zone: { ...zone, dry: false, verdict: 'plausible', use: 0, given: 0, level: null, told: null },
@@ -130,4 +171,39 @@ export function unbiased(views: readonly ProbeView[], fill: WateringFill, elapse
 export function foundTooHigh({ bias, drift, full }: WateringFill, probe: number, elapsed: number): number | null {
   const error = bias[probe]! + drift[probe]! * (elapsed - (full ?? elapsed))
   return error >= TOO_HIGH ? error : null
+}
+
+/** A zone that has just become full while probes still rise: together they say too little by what they are short of full. */
+function justFull(state: WateringState, views: readonly ProbeView[]): WateringState {
+  const { fill, zone, clock } = state
+  let [sum, told] = [0, 0]
+  const since = clock.elapsed - (fill.full ?? clock.elapsed)
+  for (let i = 0; i < views.length; i++) {
+    const [seen, first] = [views[i]!.seen, fill.atFull[i]!]
+    if (seen === null || first === null) continue
+    sum += seen - first - fill.bias[i]! - fill.drift[i]! * since
+    told++
+  }
+  const error = told === 0 ? 0 : Math.max(-STEP, Math.min(0, sum / told))
+  const bias = fill.bias.map((before, i) => Math.max(-MOST_UP, before + fill.drift[i]! * since + error))
+  return {
+    ...state,
+    fill: { ...fill, ...ANEW, full: clock.elapsed, bias, apart: apartAtFull(views, fill.atFull, bias) },
+    zone: { ...zone, dry: false },
+  }
+}
+
+/**
+ * What each probe says beyond its bias while the zone is full, within what containers that drink and drip a little differently come to: it
+ * is known, and no dispute.
+ */
+function apartAtFull(
+  views: readonly ProbeView[],
+  atFull: readonly (number | null)[],
+  bias: readonly number[],
+): readonly number[] {
+  return views.map(({ seen }, i) => {
+    const full = atFull[i]!
+    return seen === null || full === null ? 0 : Math.max(-MOST_APART, Math.min(MOST_APART, seen - full - bias[i]!))
+  })
 }

@@ -37,7 +37,8 @@ export function passRefill(
 ): WateringState {
   const { fill, valve, clock } = state
   if (fill.full !== null && fill.full >= valve.closed) return begun(state, level, limits)
-  if (isFull(state, level, limits)) return setFull(state, views, limits)
+  const how = isFull(state, level, limits)
+  if (how !== null) return setFull(state, views, how, limits)
   if (fill.under === null) return begun(state, level, limits)
   const isSpent = valve.opened === null && fill.under + limits.shot > fill.most + fill.due
   const isLate = valve.opened === null && !isHour(state, [0, 0.9], limits)

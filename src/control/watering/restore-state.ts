@@ -219,12 +219,13 @@ function zoneSound(zone: Loose<WateringZone>, elapsed: number): boolean {
     inRange(zone.given, 0, AGES) &&
     nullOr(zone.level, -1, 2) &&
     nullOr(zone.told, -1, 2) &&
+    typeof zone.disputed === 'boolean' &&
     (zone.verdict === 'plausible' || zone.verdict === 'use-too-small' || zone.verdict === 'use-too-large')
   )
 }
 
 function fillSound(fill: Loose<WateringFill>, elapsed: number, probes: number): boolean {
-  const { before, atFull, bias, drift } = fill
+  const { before, atFull, bias, drift, apart } = fill
   return (
     nullOr(fill.full, 0, elapsed) &&
     inRange(fill.tried, 0, elapsed) &&
@@ -248,7 +249,10 @@ function fillSound(fill: Loose<WateringFill>, elapsed: number, probes: number): 
     each(bias, (change) => inRange(change, -1, 1)) &&
     Array.isArray(drift) &&
     drift.length === probes &&
-    each(drift, (change) => inRange(change, 0, 1))
+    each(drift, (change) => inRange(change, 0, 1)) &&
+    Array.isArray(apart) &&
+    apart.length === probes &&
+    each(apart, (change) => inRange(change, -1, 1))
   )
 }
 

@@ -42,6 +42,7 @@ export function startState(limits: Limits): WateringState {
       given: 0,
       level: null,
       told: null,
+      disputed: false,
       verdict: 'plausible',
     },
     fill: {
@@ -60,6 +61,7 @@ export function startState(limits: Limits): WateringState {
       atFull: limits.probes.map(() => null),
       bias: limits.probes.map(() => 0),
       drift: limits.probes.map(() => 0),
+      apart: limits.probes.map(() => 0),
     },
     counters: {
       metered: null,

@@ -137,6 +137,8 @@ export interface WateringZone {
   readonly level: number | null
   /** Level of the decision before, where the valve was closed and the last shot had shown; null otherwise. */
   readonly told: number | null
+  /** Whether probes were in dispute at the decision before. */
+  readonly disputed: boolean
   /** What the last full window told. */
   readonly verdict: 'plausible' | 'use-too-small' | 'use-too-large'
 }
@@ -170,6 +172,8 @@ export interface WateringFill {
   readonly bias: readonly number[]
   /** By how much that rises. Unit: 1/s. */
   readonly drift: readonly number[]
+  /** By how much the containers of the probes differed from the zone when it was full last. Unit: m³/m³. */
+  readonly apart: readonly number[]
 }
 
 /** Counters of meter and drain as they were. */
