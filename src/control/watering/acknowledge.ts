@@ -1,4 +1,5 @@
 import type { WateringCounters, WateringState } from './state.js'
+import { forgottenPace } from './tally.js'
 
 /** Codes that wait for a person. */
 const CODES: readonly unknown[] = [
@@ -40,6 +41,7 @@ export function acknowledged(state: WateringState, codes: readonly string[]): Wa
       has('clock-doubtful') && clock.raw !== null
         ? { ...clock, base: clock.raw - clock.elapsed, bad: 0, doubt: 0, agreed: clock.elapsed, pace: 0, paces: 0 }
         : clock,
+    tally: has('clock-doubtful') ? forgottenPace(state.tally) : state.tally,
     probes,
     // Probes that somebody put right are set anew by the next full zone.
     fill: SETS.some(has)

@@ -126,8 +126,7 @@ function repeated(clock: WateringClock): WateringClock {
   }
   const lent = clock.lent + clock.pace
   if (same <= longestRun(clock) && clock.bad < 10) return { ...clock, same, lent, elapsed: clock.elapsed + clock.pace }
-  const stalls = Math.min(100, Math.max(2, clock.stalls) + 1)
-  return { ...counted(clock), same, lent, stalls, steady: 0, bad: Math.min(20, clock.bad + 1) }
+  return { ...counted(clock), same, lent, steady: 0, bad: Math.min(20, clock.bad + 1) }
 }
 
 function failed(clock: WateringClock, raw: number | null): WateringClock {
@@ -150,7 +149,7 @@ export function gapBefore(before: WateringClock, { raw }: WateringClock): number
   if (before.raw === null || raw === null || before.steady < 3) return 0
   const step = raw - before.raw
   if (step < 0) return -step
-  const usual = before.pace
+  const usual = (before.same + 1) * before.pace
   return Math.max(0, step - Math.min(4 * usual, usual + 600))
 }
 

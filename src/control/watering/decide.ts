@@ -3,7 +3,7 @@ import type { Limits } from './checked-settings.js'
 import type { WateringDecision } from './decision.js'
 import type { WateringReason } from './finding.js'
 import { findingsOf } from './findings.js'
-import { givenInDay } from './given-water.js'
+import { givenInDay, givenInLongDay } from './given-water.js'
 import type { WateringInput } from './input.js'
 import { type Looked, look } from './look.js'
 import { closeValve, openValve } from './move-valve.js'
@@ -11,6 +11,7 @@ import { forbidden, mayOpen, mustClose } from './opening.js'
 import { isSound, salvaged } from './restore-state.js'
 import { startState } from './start.js'
 import type { WateringState, WateringValve } from './state.js'
+import { addToTally } from './tally.js'
 
 type Step = readonly [WateringState, WateringDecision]
 
@@ -39,7 +40,7 @@ function answer(limits: Limits, state: WateringState, reason: WateringReason, se
   const { valve, clock } = state
   const { level, doubt } = seen.zone
   return [
-    state,
+    { ...state, tally: addToTally(state.tally, givenInLongDay(state.water) - seen.before) },
     {
       open: valve.opened !== null,
       closeAfter: (valve.opened === null ? 0 : valve.lasts - (clock.elapsed - valve.opened)) as Duration,

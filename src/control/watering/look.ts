@@ -7,7 +7,7 @@ import { countedTooMuch } from './delivery.js'
 import { readFeedback } from './feedback.js'
 import type { Seen } from './findings.js'
 import { sinceLeap, slipped, unbiased } from './full-zone.js'
-import { addWater, givenInDay, passTime, takeWater } from './given-water.js'
+import { addWater, givenInDay, givenInLongDay, passTime, takeWater } from './given-water.js'
 import { inHours } from './hours.js'
 import type { WateringInput } from './input.js'
 import { lateWater, stalled, waterByHand } from './late-water.js'
@@ -19,6 +19,7 @@ import { type Moment, newestTime, type ProbeView } from './probes.js'
 import { passRefill, toGiveAgain } from './refill.js'
 import { isInVain, passSpell } from './spell.js'
 import type { WateringClock, WateringState, WateringZone } from './state.js'
+import { passTally } from './tally.js'
 import { type ZoneLevel, zoneLevel } from './zone-level.js'
 
 /** No shot is given for less than this share of its rise below the upper limit: most of it would stand above. Own judgement. */
@@ -33,6 +34,8 @@ export interface Looked extends Seen {
   readonly ended: boolean
   /** Whether an order that could not be taken keeps the valve closed. */
   readonly overrideCloses: boolean
+  /** Water that was counted before this decision. Unit: L. */
+  readonly before: number
 }
 
 /** Takes an input into the state: clock, water, feedback, readings, balance, people. */
@@ -65,6 +68,7 @@ export function look(limits: Limits, before: WateringState, input: Partial<Water
     valve: { ...valve, counted: late.counted },
     water,
     spare: water,
+    tally: passTally(state.tally, lasted, ticked),
     probes,
     zone: { ...wanted(limits, state, zone, balance, usual), given: balance.given + (hand ?? 0), told },
     fill: isLeap(state.clock, clock)
@@ -82,6 +86,7 @@ export function look(limits: Limits, before: WateringState, input: Partial<Water
     byHandRefused: hand === null,
     overrideRefused: order.refused,
     overrideCloses: order.closes,
+    before: givenInLongDay(passTime(state.water, ticked.elapsed)),
     acknowledgeRefused: refused,
   }
 }

@@ -8,9 +8,11 @@ import type {
   WateringFill,
   WateringProbe,
   WateringState,
+  WateringTally,
   WateringValve,
   WateringZone,
 } from './state.js'
+import { PURSE, TALLY_HOURS } from './tally.js'
 
 type Loose<T> = { readonly [K in keyof T]?: unknown }
 
@@ -20,7 +22,7 @@ type Loose<T> = { readonly [K in keyof T]?: unknown }
  */
 export function isSound(state: unknown, limits: Limits): state is WateringState {
   if (!isObject<WateringState>(state)) return false
-  const { clock, valve, water, spare, probes, zone, fill, counters, override } = state
+  const { clock, valve, water, spare, tally, probes, zone, fill, counters, override } = state
   if (!isObject<WateringClock>(clock) || !clockSound(clock)) return false
   const elapsed = clock.elapsed as number
   return (
@@ -31,6 +33,8 @@ export function isSound(state: unknown, limits: Limits): state is WateringState 
     isVolumes(water.litres) &&
     roomSound(water) &&
     (spare === water || (isVolumesOfDay(spare) && isSame(spare, water as WateringState['water']))) &&
+    isObject<WateringTally>(tally) &&
+    tallySound(tally) &&
     Array.isArray(probes) &&
     probes.length === limits.probes.length &&
     each(probes, (probe) => isObject<WateringProbe>(probe) && probeSound(probe, elapsed)) &&
@@ -166,6 +170,18 @@ function isVolumes(litres: unknown): boolean {
 
 function roomSound({ slot, paced, room }: Loose<WateringState['water']>): boolean {
   return isCount(paced, slot as number) && inRange(room, -AGES, AGES)
+}
+
+function tallySound({ at, pace, decisions, purse, litres }: Loose<WateringTally>): boolean {
+  return (
+    inRange(at, 0, AGES) &&
+    inRange(pace, 0, AGES) &&
+    isCount(decisions, 4096) &&
+    inRange(purse, 0, PURSE) &&
+    Array.isArray(litres) &&
+    litres.length === TALLY_HOURS &&
+    each(litres, (volume) => inRange(volume, 0, AGES))
+  )
 }
 
 function probeSound(probe: Loose<WateringProbe>, elapsed: number): boolean {

@@ -1,6 +1,7 @@
 import type { Limits } from './checked-settings.js'
 import { SLOTS } from './given-water.js'
 import type { WateringProbe, WateringState } from './state.js'
+import { freshTally } from './tally.js'
 
 /** The state before the first decision: nothing is known, every pause begins, and no probe has proved itself. */
 export function startState(limits: Limits): WateringState {
@@ -30,6 +31,7 @@ export function startState(limits: Limits): WateringState {
     valve: { opened: null, lasts: 0, counted: 0, why: 'dry', closed: 0, openings: 0 },
     water,
     spare: water,
+    tally: freshTally(),
     probes: limits.probes.map(freshProbe),
     zone: {
       dry: false,

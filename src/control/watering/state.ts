@@ -5,6 +5,7 @@ export interface WateringState {
   readonly water: WateringVolumes
   /** The same again: whichever part of a damaged state is whole tells what was given. */
   readonly spare: WateringVolumes
+  readonly tally: WateringTally
   readonly probes: readonly WateringProbe[]
   readonly zone: WateringZone
   readonly fill: WateringFill
@@ -26,7 +27,7 @@ export interface WateringClock {
   readonly paces: number
   /** Decisions in a row in which the clock ran on, up to 100. */
   readonly steady: number
-  /** Decisions in a row with the same moment that are more than usual, up to 100. */
+  /** Decisions in a row with the same moment while the pace is not known yet, for which no time was counted, up to 100. */
   readonly stalls: number
   /** All decisions with the present moment but the first, and the most of them between two steps of this clock lately. */
   readonly same: number
@@ -76,6 +77,19 @@ export interface WateringVolumes {
   /** Quarter from which on the room for water is reckoned, and the room when it began. Unit: L. */
   readonly paced: number
   readonly room: number
+}
+
+/** Time and water by decisions alone: a second clock, where they come at an even pace. */
+export interface WateringTally {
+  /** Time by that count, never more than by the clock. Unit: s. */
+  readonly at: number
+  /** Mean time between decisions over a long time, and the decisions behind it, up to 4096. Unit: s. */
+  readonly pace: number
+  readonly decisions: number
+  /** How far the clock may still gain on the count. Unit: s. */
+  readonly purse: number
+  /** Water of the last 24 hours of that time by hours, as a ring. Unit: L. */
+  readonly litres: readonly number[]
 }
 
 /** What is remembered of a probe. */

@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import { waterByTrueTime } from './true-time.js'
-import { settings } from './zone.js'
+import { trueWater, wanted } from './true-water.js'
+import { MIDNIGHT, settings } from './zone.js'
+
+/** What a zone may have in doubt, as a part of a usual day: its reading never rises, so that it is not believed for long. */
+const IN_DOUBT = (4 / 3) * settings.usualPerDay
 
 describe('a clock that moves in steps of several decisions', () => {
   it.each([
@@ -11,55 +14,61 @@ describe('a clock that moves in steps of several decisions', () => {
     ['a minute, asked every 7 s', 60, 7],
     ['an hour, asked every 5 min', 3600, 300],
   ])('of %s gains no day and is watered as usual', (_, steps, poll) => {
-    const { worst, perDay, outside, told } = waterByTrueTime({
+    const days = poll === 1 ? 1 : 2
+    const { worst, given, outside, longest, reasons, state } = trueWater({
       poll,
-      days: poll < 10 ? 2 : 3,
-      now: (time) => Math.floor(time / steps) * steps,
+      days,
+      clock: (time) => Math.floor(time / steps) * steps,
     })
     expect(worst).toBeLessThanOrEqual(1.05)
-    expect(outside).toEqual([])
-    // The first day begins carefully; a zone that is always dry then gets nearly all that a day may have.
-    expect(perDay).toBeGreaterThan(0.6)
-    const late = told.slice(told.length / 2)
-    expect(late.some(({ decision }) => decision.reason.startsWith('clock'))).toBe(false)
-    expect(late.some(({ decision }) => decision.findings.some(({ code }) => code === 'clock-doubtful'))).toBe(false)
+    expect(outside).toBe(0)
+    expect(longest).toBeLessThanOrEqual(settings.maxRunTime)
+    expect(given / days).toBeGreaterThan(0.85 * IN_DOUBT)
+    // The pace is known after four steps at most; from then on nothing is wrong with this clock.
+    const doubted = [...reasons].reduce((sum, [reason, count]) => sum + (reason.startsWith('clock') ? count : 0), 0)
+    expect(doubted).toBeLessThanOrEqual((5 * steps) / poll)
+    expect(state.clock.doubt).toBe(0)
   })
-  it('because it is that of the newest message is watered as usual, messages lost now and then', () => {
-    let newest = 0
+  it('because it is that of the newest message, some of which are lost, is watered as usual', () => {
+    let newest = MIDNIGHT
+    let due = MIDNIGHT + 240
     let sent = 0
-    const { worst, perDay, outside } = waterByTrueTime({
+    const { worst, given, outside } = trueWater({
       poll: 60,
-      days: 3,
-      now: (time, at) => {
+      days: 2,
+      clock: (time) => {
         // A message every 4 to 6 minutes; every seventh is lost.
-        if (newest === 0 || time - newest >= 240 + ((at * 37) % 120))
-          if (++sent % 7 !== 0 || newest === 0) newest = time - (at % 13)
+        if (time >= due) {
+          if (++sent % 7 !== 0) newest = due
+          due += 240 + ((sent * 37) % 120)
+        }
         return newest
       },
     })
     expect(worst).toBeLessThanOrEqual(1.05)
-    expect(outside).toEqual([])
-    expect(perDay).toBeGreaterThan(0.6)
-  })
-  it('ends an opening in time, though the moment is the same', () => {
-    const { told } = waterByTrueTime({ poll: 60, days: 2, now: (time) => Math.floor(time / 900) * 900 })
-    let opened = 0
-    let opening = 0
-    for (const { time, decision } of told) {
-      if (!decision.open) continue
-      if (decision.opening !== opening) [opened, opening] = [time, decision.opening]
-      expect(time + decision.closeAfter - opened).toBeLessThanOrEqual(settings.maxRunTime)
-    }
-    expect(opening).toBeGreaterThan(10)
+    expect(outside).toBe(0)
+    expect(given / 2).toBeGreaterThan(0.85 * IN_DOUBT)
   })
   it('is still told when it stands for hours', () => {
-    const noon = 36 * 3600
-    const { told, worst } = waterByTrueTime({
+    const { worst, outside, state } = trueWater({
       poll: 60,
       days: 3,
-      now: (time) => Math.min(Math.floor(time / 900) * 900, 20_000 * 86400 + noon),
+      clock: (time) => Math.min(Math.floor(time / 900) * 900, MIDNIGHT + 36 * 3600),
     })
     expect(worst).toBeLessThanOrEqual(1.05)
-    expect(told.at(-1)!.decision.findings.map(({ code }) => code)).toContain('clock-doubtful')
+    expect(outside).toBe(0)
+    expect(state.clock.doubt).toBeGreaterThan(86400)
+  })
+  it('that stops while water runs leaves a state that can be gone on from', () => {
+    for (let quarter = 0; quarter < 8; quarter++) {
+      const { reasons, worst } = trueWater({
+        poll: 900,
+        days: 2,
+        clock: (time) => Math.min(time, MIDNIGHT + 34 * 3600 + quarter * 900),
+        more: wanted,
+      })
+      expect(reasons.has('state-lost')).toBe(false)
+      expect(worst).toBeLessThanOrEqual(1.05)
+    }
   })
 })
