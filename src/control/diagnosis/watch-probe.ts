@@ -103,7 +103,7 @@ export function withReading(probe: ProbeWatch, reading: WatchedReading, now: num
   const late = Math.abs(now - time) > zone.maxAge
   const last = aged.times[aged.times.length - 1] ?? Number.NEGATIVE_INFINITY
   if (late || time <= last) return aged
-  const flat = withFlat(aged, value, time)
+  const flat = withFlat(returned(aged, value), value, time)
   const noisy = withNoise(flat, value, time)
   return {
     ...noisy,
@@ -122,6 +122,20 @@ function withBad(probe: ProbeWatch, value: number | null, now: number): ProbeWat
       bad: { kind, value, since: now, count: 1, alike: true, before: levelOf(probe) ?? levels[0] ?? null },
     }
   return { ...probe, bad: { ...bad, value, count: bad.count + 1, alike: bad.alike && bad.value === value } }
+}
+
+/** So far outside what water content can be, a number is a code for "no reading" and no spike. */
+const BEYOND = 0.5
+
+/**
+ * A reading or two beyond the band, and then the level of before: a spike that was too large for the medium. It counts as one inside the band does,
+ * of which three readings lie off the line between their neighbours.
+ */
+function returned(probe: ProbeWatch, value: number): ProbeWatch {
+  const { bad } = probe
+  if (bad === null || bad.count > 2 || bad.value === null || bad.before === null) return probe
+  const isSpike = Math.abs(bad.value - bad.before) < BEYOND && Math.abs(value - bad.before) < LEAST_STEP
+  return isSpike ? { ...probe, spikes: [...probe.spikes, bad.since, bad.since, bad.since].slice(-8) } : probe
 }
 
 /** Ages far from the usual are a new usual if they go on: the mean goes there at once, and the spread tells how sure that is. */
