@@ -203,6 +203,21 @@ describe('other causes', () => {
     expect(namedAt(outputs, 'probes-swapped')).toBeGreaterThan(1480)
     expect(namedAt(outputs, 'probes-swapped')).toBeLessThan(1480 + 120)
   })
+  it('probes that change places by day, between two shots', () => {
+    const places = [0.006, -0.006]
+    const swapped = (from: number) =>
+      diagnosesOf({
+        ...base,
+        probes: ['A', 'B'],
+        shots: hourly(60, 22 * 3, 43),
+        use: 0.00045,
+        sends: (truth, minute, i) => truth + (places[minute < from ? i : 1 - i] as number) + noise(minute, i),
+      }).outputs
+    // Shots at 1479 and 1522: the probes are quiet from ten minutes after the one on.
+    expect(namedAt(swapped(1508), 'probes-swapped')).toBeGreaterThanOrEqual(1508)
+    expect(namedAt(swapped(1508), 'probes-swapped')).toBeLessThanOrEqual(1515)
+    expect(everTold(swapped(Infinity))).toEqual([])
+  })
   it('water by hand that runs through a full zone: drain without a shot, while the meter stands still', () => {
     const shots = base.shots.filter((at) => at < 1400 || at > 1700)
     const inputs = scripted({ ...base, shots, metered: () => 0 }).map((input, minute) => {

@@ -15,7 +15,7 @@ import { canJudge, isFull } from './trust.js'
 import { ticked } from './watch-clock.js'
 import { withValue } from './watch-feed.js'
 import { evidenceOf, lineOf, NIGHTS, newNight, withEvening } from './watch-night.js'
-import { newPairs, withLevels } from './watch-pairs.js'
+import { newPairs, withLeap, withLevels } from './watch-pairs.js'
 import { levelOf, meanSince, type ProbeWatch, withClimb, withFall, withReading, withStep } from './watch-probe.js'
 import { type Before, type GivenShot, newValve, type ValveWatch, withCounters, withOrder } from './watch-valve.js'
 import { notTold } from './what-is-not-told.js'
@@ -215,12 +215,14 @@ function withSteady(state: ZoneWatchState, input: WatchZoneInput, now: number, z
   for (let k = state.shots.length - 1; k >= 0 && now - state.shots[k]!.time < 9000; k--)
     watered += state.shots[k]!.volume / zone.volume
   const drainEC = known(input.drainEC) ?? state.drainEC
+  const { shot, open, quietFrom } = state.valve
+  const quiet = shot !== null || open !== null ? Infinity : (quietFrom ?? -Infinity)
   return {
     ...state,
     drainEC,
     hasTemperature: known(input.temperature) !== null,
     feed: withValue(state.feed, known(input.feedEC), now, 0.2),
-    pairs: withLevels(state.pairs, state.probes, now, watered),
+    pairs: withLeap(withLevels(state.pairs, state.probes, now, watered), state.probes, quiet),
   }
 }
 

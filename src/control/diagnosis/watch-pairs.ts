@@ -53,6 +53,41 @@ function shut(pairs: PairWatch, now: number, watered: number): PairWatch {
   return { ...pairs, start: now, sums: zeros, counts: zeros, means, swap: swapIn(means, now, watered) ?? pairs.swap }
 }
 
+/** Readings before and after a leap of the difference. */
+const OLD = 6
+const YOUNG = 4
+/** Smallest difference of which a leap to its mirror is told. Unit: m³/m³. */
+const LEAST_LEAP = 0.005
+
+/** By day, between shots: from one reading to the next the difference leaps to its mirror, which no water can do. */
+export function withLeap(pairs: PairWatch, probes: readonly ProbeWatch[], quietFrom: number): PairWatch {
+  for (let a = 0; a < probes.length; a++)
+    for (let b = a + 1; b < probes.length; b++) {
+      const swap = leapOf(probes, a, b, quietFrom)
+      if (swap !== null) return { ...pairs, swap }
+    }
+  return pairs
+}
+
+function leapOf(probes: readonly ProbeWatch[], first: number, second: number, quietFrom: number): Swap | null {
+  const [one, other] = [probes[first]!, probes[second]!]
+  const [n, m] = [one.times.length - OLD - YOUNG, other.times.length - OLD - YOUNG]
+  if (n < 0 || m < 0 || one.times[n]! < quietFrom) return null
+  let [before, after] = [0, 0]
+  for (let i = 0; i < OLD + YOUNG; i++) {
+    if (one.times[n + i] !== other.times[m + i]) return null
+    const apart = one.levels[n + i]! - other.levels[m + i]!
+    if (i < OLD) before += apart / OLD
+    else after += apart / YOUNG
+  }
+  const size = Math.abs(before)
+  if (size < Math.max(LEAST_LEAP, 2.5 * Math.max(one.noise, other.noise))) return null
+  if (Math.sign(after) !== -Math.sign(before) || Math.abs(before + after) > 0.4 * size) return null
+  const at = (i: number) => one.levels[n + i]! - other.levels[m + i]!
+  const leap = (at(OLD) - at(OLD - 1)) / (after - before)
+  return leap < 0.6 ? null : { time: one.times[n + OLD]!, first, second, before, after }
+}
+
 /** Smallest difference between two probes of which a change of sign can be seen. Unit: m³/m³. */
 const LEAST_APART = 0.0025
 
