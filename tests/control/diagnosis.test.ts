@@ -218,6 +218,16 @@ describe('other causes', () => {
     expect(namedAt(swapped(1508), 'probes-swapped')).toBeLessThanOrEqual(1515)
     expect(everTold(swapped(Infinity))).toEqual([])
   })
+  it('a probe that is put in again wetter while a shot runs: the leap is more than the water can make', () => {
+    const put = (by: number) =>
+      diagnosesOf({
+        ...base,
+        sends: (truth, minute, i) => truth + (minute >= 1493 && i === 1 ? by : 0) + noise(minute, i),
+      }).outputs
+    expect(namedAt(put(0.05), 'probe-reinserted')).toBeGreaterThanOrEqual(1493)
+    expect(namedAt(put(0.05), 'probe-reinserted')).toBeLessThanOrEqual(1500)
+    expect(everTold(put(0))).toEqual([])
+  })
   it('water by hand that runs through a full zone: drain without a shot, while the meter stands still', () => {
     const shots = base.shots.filter((at) => at < 1400 || at > 1700)
     const inputs = scripted({ ...base, shots, metered: () => 0 }).map((input, minute) => {

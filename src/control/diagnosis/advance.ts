@@ -71,7 +71,7 @@ function withReadings(state: ZoneWatchState, readings: unknown, now: number, zon
   if (!Array.isArray(readings)) return probes
   const quietFrom =
     state.valve.shot !== null || state.valve.open !== null ? Infinity : (state.valve.quietFrom ?? -Infinity)
-  const beside = { quietFrom, maxRate: zone.flow / 3600 / zone.volume }
+  const beside = { quietFrom, maxRate: zone.flow / 3600 / zone.volume, came: cameLately(state, now, zone) }
   for (const reading of readings as readonly (WatchedReading | null)[]) {
     const i = zone.names.indexOf(reading?.probe as string)
     if (i < 0 || reading === null) continue
@@ -81,6 +81,16 @@ function withReadings(state: ZoneWatchState, readings: unknown, now: number, zon
     else probes[i] = withClimbs(withStep(after, beside, 5 * zone.maxAge), quietFrom, state.light, zone)
   }
   return probes
+}
+
+/** What shots of the last half hour can raise the zone by, the one that is under way among them. Unit: m³/m³. */
+function cameLately({ shots, valve }: ZoneWatchState, now: number, zone: RememberedZone): number {
+  let volume = 0
+  for (let k = shots.length - 1; k >= 0 && now - shots[k]!.time < 1800; k--) volume += shots[k]!.volume
+  const { shot, open } = valve
+  if (shot !== null) volume += (zone.flow * Math.max(0, shot.end - shot.start)) / 3600
+  if (open !== null) volume += (zone.flow * Math.max(0, now - open.start)) / 3600
+  return volume / zone.volume
 }
 
 /** Climbs count between shots only, and not where the probe jumped. */

@@ -193,17 +193,19 @@ export function meanSince(probe: ProbeWatch, from: number): { level: number; tim
   return n === 0 ? null : { level: level / n, time: time / n }
 }
 
-/** Beside a shot: since when the probes are quiet, and what water the shot can bring. Unit: s, m³/m³/s. */
+/** Beside a shot: since when the probes are quiet, what water a shot can bring, and what came lately. Unit: s, m³/m³/s, m³/m³. */
 export interface Beside {
   readonly quietFrom: number
   readonly maxRate: number
+  readonly came: number
 }
 
 /**
  * Looks for a jump between the last five readings and the five before. Beside a shot only a leap from one reading to the next counts that
- * no water can make: any fall, and a rise by twice of what the valve passes in that time.
+ * no water can make: any fall, and a rise by twice of what the valve passes in that time, or by half more than all that came lately can raise
+ * the probe, once it is known how its place rises.
  */
-export function withStep(read: ProbeWatch, { quietFrom, maxRate }: Beside, maxGap: number): ProbeWatch {
+export function withStep(read: ProbeWatch, beside: Beside, maxGap: number): ProbeWatch {
   const probe = withReturn(read)
   const { times, levels } = probe
   const n = levels.length
@@ -216,8 +218,8 @@ export function withStep(read: ProbeWatch, { quietFrom, maxRate }: Beside, maxGa
   const change = Math.abs(after - before)
   const jump = leap * Math.sign(after - before)
   const scatter = Math.max(spread(old, before), spread(young, after))
-  const quiet = times[n - 10]! >= quietFrom
-  const least = quiet || leap < 0 ? LEAST_STEP : LEAST_STEP + 2 * maxRate * passed
+  const quiet = times[n - 10]! >= beside.quietFrom
+  const least = quiet || leap < 0 ? LEAST_STEP : leastRise(probe, beside, passed)
   if (change < Math.max(least, 6 * scatter) || jump < (quiet ? change / 2 : Math.max(least, change / 2))) return probe
   const time = times[n - 5]!
   return {
@@ -227,6 +229,15 @@ export function withStep(read: ProbeWatch, { quietFrom, maxRate }: Beside, maxGa
     lowTime: times[n - 1]!,
     climb: climbBefore(probe, time),
   }
+}
+
+/** Rises after which it is known how a place rises. */
+const KNOWN_RISES = 4
+
+function leastRise({ rises, usualRise, usualNoise }: ProbeWatch, { maxRate, came }: Beside, passed: number): number {
+  const byFlow = LEAST_STEP + 2 * maxRate * passed
+  if (rises < KNOWN_RISES) return byFlow
+  return Math.min(byFlow, Math.max(1.5 * LEAST_STEP, 5 * usualNoise + 1.5 * Math.max(1, usualRise) * came))
 }
 
 /** Within two hours a probe may leap back to where it was: then it did not move for good. */
