@@ -53,7 +53,8 @@ Zones, faults and sizes are invented; see [What is wrong in a zone](what-is-wron
 there; the zone is watched for ${WARM_UP} to ${WARM_UP + 1} days before something goes wrong, at any time of day. Shots are given by \`controlWatering\`; the rows of
 salt stand for a timetable that drains every day, and salt is there from the beginning. Times count from the beginning of the fault, nights
 without shots among them. A cause counts as named where it stands first or second in the list, and each history was watched for as long as
-is promised. The interval is that of Wilson (1927): histories differ by their seed, and few of them say little.
+is promised. The interval is that of Wilson (1927): histories differ by their seed, and few of them say little. Where a rule was changed, a row
+counts only the histories that were rehearsed since.
 
 ${line(HEADS)}
 ${line(HEADS.map((_, i) => (i < 2 ? '---' : '---:')))}
@@ -64,7 +65,9 @@ ${rowsOf(histories).map(line).join('\n')}
 /** Seeds as stretches. */
 function seedsIn(seeds: readonly number[]): string {
   const ends = seeds.filter((seed) => !seeds.includes(seed + 1))
-  const stretches = seeds.filter((seed) => !seeds.includes(seed - 1)).map((from, i) => `${from} to ${ends[i]}`)
+  const stretches = seeds
+    .filter((seed) => !seeds.includes(seed - 1))
+    .map((from, i) => (from === ends[i] ? `${from}` : `${from} to ${ends[i]}`))
   return `${seeds.length} seeds (${stretches.join(', ')})`
 }
 
