@@ -219,7 +219,7 @@ export function withStep(read: ProbeWatch, beside: Beside, maxGap: number): Prob
   const jump = leap * Math.sign(after - before)
   const scatter = Math.max(spread(old, before), spread(young, after))
   const quiet = times[n - 10]! >= beside.quietFrom
-  const least = quiet || leap < 0 ? LEAST_STEP : leastRise(probe, beside, passed)
+  const least = quiet || leap < 0 ? LEAST_STEP : leastRise(probe, after, beside, passed)
   if (change < Math.max(least, 6 * scatter) || jump < (quiet ? change / 2 : Math.max(least, change / 2))) return probe
   const time = times[n - 5]!
   return {
@@ -234,9 +234,12 @@ export function withStep(read: ProbeWatch, beside: Beside, maxGap: number): Prob
 /** Rises after which it is known how a place rises. */
 const KNOWN_RISES = 4
 
-function leastRise({ rises, usualRise, usualNoise }: ProbeWatch, { maxRate, came }: Beside, passed: number): number {
+/** The least rise that no water makes; a probe that only comes back to where it was half an hour ago rises by less for other reasons. */
+function leastRise(probe: ProbeWatch, after: number, { maxRate, came }: Beside, passed: number): number {
+  const { levels, rises, usualRise, usualNoise } = probe
   const byFlow = LEAST_STEP + 2 * maxRate * passed
-  if (rises < KNOWN_RISES) return byFlow
+  const isBack = levels.slice(0, -10).some((level) => level > after - LEAST_STEP / 2)
+  if (rises < KNOWN_RISES || isBack) return byFlow
   return Math.min(byFlow, Math.max(1.5 * LEAST_STEP, 5 * usualNoise + 1.5 * Math.max(1, usualRise) * came))
 }
 
