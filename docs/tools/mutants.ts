@@ -41,12 +41,16 @@ if (failing.length > 0)
   throw new Error(
     `tests fail without any change:\n${failing.map(({ name, failure }) => `${name}: ${failure}`).join('\n')}`,
   )
-process.stderr.write(`${changes.length} changes, ${measurement.tests.length} tests in ${elapsed()} s\n`)
+const atImport = new Set(measurement.atImport)
+process.stderr.write(
+  `${changes.length} changes, ${atImport.size} of them while modules are loaded, ${measurement.tests.length} tests in ${elapsed()} s\n`,
+)
 
 const reaching = testsReaching(measurement)
-const atImport = new Set(measurement.atImport)
+// What is made while modules are loaded, tables and constants above all, is the business of `npm run digits`.
+const later = changes.filter(({ id }) => !atImport.has(id))
 const reached = inDrawnOrder(
-  changes.filter(({ id }) => reaching.has(id) || atImport.has(id)),
+  later.filter(({ id }) => reaching.has(id)),
   after('--seed') ?? '1',
 )
 const from = Number(after('--from') ?? 0)
@@ -55,7 +59,7 @@ const drawn = reached.slice(from, many === 'all' ? undefined : from + Number(man
 const status = new Map<string, Status>()
 await tryAll(drawn)
 
-const report = reportOf(changes)
+const report = reportOf(later)
 const kept = `${out}.json`
 const whole = from > 0 && existsSync(kept) ? joined(JSON.parse(readFileSync(kept, 'utf8')) as Report, report) : report
 writeFileSync(kept, JSON.stringify(whole))
@@ -94,7 +98,6 @@ async function measuredOnce(): Promise<Measurement> {
   return measurement
 }
 
-/** In parts, so that where time ends those that are slow to load were tried as often as the others. */
 async function tryAll(list: readonly Change[]): Promise<void> {
   const until = Date.now() + 60_000 * Number(after('--minutes') ?? 1e6)
   const note = (id: string, result: Status, by: string | null) => {
@@ -104,37 +107,16 @@ async function tryAll(list: readonly Change[]): Promise<void> {
     process.stderr.write(`${status.size}/${list.length} ${elapsed()} s ${where} ${result} ${by ?? ''}\n`)
   }
   const seconds = measurement.tests.map((test) => test.seconds)
-  for (let at = 0; at < list.length && Date.now() < until; at += 40) {
-    const part = list.slice(at, at + 40)
-    for (const { id, fileName } of part.filter((change) => atImport.has(change.id)))
-      await tried(worker, { topic, seconds, atImport: id, tries: [{ id, tests: testsOfFile(fileName) }] }, note, until)
-    const later = part.filter((change) => !atImport.has(change.id))
-    await tried(
-      worker,
-      { topic, seconds, tries: later.map(({ id }) => ({ id, tests: reaching.get(id)! })) },
-      note,
-      until,
-    )
-  }
-}
-
-/** A change of what is made while modules are loaded shows in every test that reaches its file; where nothing in it is called, in any. */
-function testsOfFile(fileName: string): number[] {
-  const ids = new Set(changes.filter((change) => change.fileName === fileName).map(({ id }) => id))
-  const order = measurement.tests
-    .map((_, i) => i)
-    .sort((a, b) => measurement.tests[a]!.seconds - measurement.tests[b]!.seconds)
-  const own = order.filter((i) => measurement.tests[i]!.reached.some((id) => ids.has(id)))
-  return own.length > 0 ? own : order
+  const tries = list.map(({ id }) => ({ id, tests: reaching.get(id)! }))
+  await tried(worker, { topic, seconds, tries }, note, until)
 }
 
 function reportOf(all: readonly Change[]): Report {
   const files: Record<string, { source: string; mutants: Report['files'][string]['mutants'][number][] }> = {}
   for (const change of all) {
     files[change.fileName] ??= { source: readFileSync(`${root}${change.fileName}`, 'utf8'), mutants: [] }
-    const isReached = reaching.has(change.id) || atImport.has(change.id)
     const { id, replacement, location } = change
-    const result = status.get(id) ?? (isReached ? 'NotDrawn' : 'NoCoverage')
+    const result = status.get(id) ?? (reaching.has(id) ? 'NotDrawn' : 'NoCoverage')
     files[change.fileName]!.mutants.push({ id, replacement, location, status: result })
   }
   return { files }
