@@ -1,12 +1,13 @@
 /**
  * Mutation score of a folder by a sample: `npm run mutants -- water --tests dielectric --count 200 --seed 7`. Draws so many changes of
- * the code, runs on each the tests that reach it, those of the topic, of the catalogue and of the folders or files that `--tests`
- * names, the quickest first, and prints the score with its 95 % interval and every change that no test noticed. The folder may be a part of one (`medium/container`);
- * `--count all` takes every change. The whole report is kept in `out/mutants/`; `--from 100` goes on with a draw that was begun, with
- * the same seed, and counts both.
+ * the code, runs on each the tests that reach it, of those of the topic, of the catalogue and of the folders or files that `--tests`
+ * names, the quickest first, and prints the score with its 95 % interval and every change that no test noticed. The folder may be the
+ * beginning of any path (`medium/container`); `--count all` takes every change, `--minutes 3` ends after so long. The whole report is
+ * kept in `out/mutants/`; `--from 100` goes on with a draw that was begun, with the same seed, and counts both.
  */
 
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { createHash } from 'node:crypto'
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { root, sourceFiles } from './house/source-files.js'
 import { bundled, type Change, instrumented } from './mutants/bundle.js'
 import { inDrawnOrder } from './mutants/draw.js'
@@ -25,6 +26,7 @@ process.env.POREWATER_PROPERTY_MS ??= '1000'
 
 const out = `${root}out/mutants/${folder.replaceAll('/', '-')}`
 mkdirSync(out, { recursive: true })
+for (const name of readdirSync(out)) if (name.endsWith('.mjs')) rmSync(`${out}/${name}`)
 const paths = sourceFiles('src')
   .map(({ path }) => path)
   .filter((path) => path.startsWith(`src/${folder}`) && !/index\.ts$|-table|\/generated\//.test(path))
@@ -33,17 +35,22 @@ await bundled(root, out, code, testFiles([topic, ...CATALOGUE, ...(after('--test
 const worker = `${out}/worker.mjs`
 
 const started = Date.now()
-const measurement = await measured(worker, topic)
+const measurement = await measuredOnce()
 const failing = measurement.tests.filter(({ failure }) => failure !== undefined)
 if (failing.length > 0)
   throw new Error(
     `tests fail without any change:\n${failing.map(({ name, failure }) => `${name}: ${failure}`).join('\n')}`,
   )
-process.stderr.write(`${changes.length} changes, ${measurement.tests.length} tests in ${elapsed()} s\n`)
+const atImport = new Set(measurement.atImport)
+process.stderr.write(
+  `${changes.length} changes, ${atImport.size} of them while modules are loaded, ${measurement.tests.length} tests in ${elapsed()} s\n`,
+)
 
 const reaching = testsReaching(measurement)
+// What is made while modules are loaded, tables and constants above all, is the business of `npm run digits`.
+const later = changes.filter(({ id }) => !atImport.has(id))
 const reached = inDrawnOrder(
-  changes.filter(({ id }) => reaching.has(id) || measurement.atImport.has(id)),
+  later.filter(({ id }) => reaching.has(id)),
   after('--seed') ?? '1',
 )
 const from = Number(after('--from') ?? 0)
@@ -52,7 +59,7 @@ const drawn = reached.slice(from, many === 'all' ? undefined : from + Number(man
 const status = new Map<string, Status>()
 await tryAll(drawn)
 
-const report = reportOf(changes)
+const report = reportOf(later)
 const kept = `${out}.json`
 const whole = from > 0 && existsSync(kept) ? joined(JSON.parse(readFileSync(kept, 'utf8')) as Report, report) : report
 writeFileSync(kept, JSON.stringify(whole))
@@ -76,35 +83,40 @@ function testsReaching({ tests }: Measurement): Map<string, number[]> {
   return found
 }
 
-async function tryAll(list: readonly Change[]): Promise<void> {
-  const note = (id: string, result: Status, by: string | null) => {
-    status.set(id, result)
-    process.stderr.write(`${status.size}/${list.length} ${elapsed()} s ${result} ${by ?? ''}\n`)
-  }
-  const seconds = measurement.tests.map((test) => test.seconds)
-  const later = list.filter(({ id }) => !measurement.atImport.has(id))
-  await tried(worker, { topic, seconds, tries: later.map(({ id }) => ({ id, tests: reaching.get(id)! })) }, note)
-  for (const { id, fileName } of list.filter((change) => measurement.atImport.has(change.id)))
-    await tried(worker, { topic, seconds, atImport: id, tries: [{ id, tests: testsOfFile(fileName) }] }, note)
+/** What was measured of the very same program stands. */
+async function measuredOnce(): Promise<Measurement> {
+  const files = readdirSync(out).filter((name) => name.endsWith('.mjs'))
+  const hash = createHash('sha256')
+  for (const name of files.sort()) hash.update(readFileSync(`${out}/${name}`))
+  const [file, key] = [`${out}/measured.json`, hash.digest('hex')]
+  const before = existsSync(file)
+    ? (JSON.parse(readFileSync(file, 'utf8')) as Measurement & { key: string })
+    : undefined
+  if (before?.key === key) return before
+  const measurement = await measured(worker, topic)
+  writeFileSync(file, JSON.stringify({ key, ...measurement }))
+  return measurement
 }
 
-/** A change of what is made while modules are loaded shows in every test that reaches its file; where nothing in it is called, in any. */
-function testsOfFile(fileName: string): number[] {
-  const ids = new Set(changes.filter((change) => change.fileName === fileName).map(({ id }) => id))
-  const order = measurement.tests
-    .map((_, i) => i)
-    .sort((a, b) => measurement.tests[a]!.seconds - measurement.tests[b]!.seconds)
-  const own = order.filter((i) => measurement.tests[i]!.reached.some((id) => ids.has(id)))
-  return own.length > 0 ? own : order
+async function tryAll(list: readonly Change[]): Promise<void> {
+  const until = Date.now() + 60_000 * Number(after('--minutes') ?? 1e6)
+  const note = (id: string, result: Status, by: string | null) => {
+    status.set(id, result)
+    const { fileName, location } = list.find((change) => change.id === id)!
+    const where = `${fileName}:${location.start.line}`
+    process.stderr.write(`${status.size}/${list.length} ${elapsed()} s ${where} ${result} ${by ?? ''}\n`)
+  }
+  const seconds = measurement.tests.map((test) => test.seconds)
+  const tries = list.map(({ id }) => ({ id, tests: reaching.get(id)! }))
+  await tried(worker, { topic, seconds, tries }, note, until)
 }
 
 function reportOf(all: readonly Change[]): Report {
   const files: Record<string, { source: string; mutants: Report['files'][string]['mutants'][number][] }> = {}
   for (const change of all) {
     files[change.fileName] ??= { source: readFileSync(`${root}${change.fileName}`, 'utf8'), mutants: [] }
-    const isReached = reaching.has(change.id) || measurement.atImport.has(change.id)
     const { id, replacement, location } = change
-    const result = status.get(id) ?? (isReached ? 'NotDrawn' : 'NoCoverage')
+    const result = status.get(id) ?? (reaching.has(id) ? 'NotDrawn' : 'NoCoverage')
     files[change.fileName]!.mutants.push({ id, replacement, location, status: result })
   }
   return { files }

@@ -211,3 +211,33 @@ describe('correlations', () => {
     expect(u(0)).toBeCloseTo(Math.SQRT2, 12)
   })
 })
+
+describe('faults of the function itself', () => {
+  /** A function with a fault that shows only away from the estimates. */
+  const broken = (v: Values) => {
+    if (v.x !== 1) throw new RangeError('a fault')
+    return 1
+  }
+  it('are not taken for a refusal', () => {
+    const inputs = { x: { estimate: 1, standardUncertainty: 0.1 } }
+    expect(() => propagateFirstOrder<Values>({ inputs, of: broken })).toThrow(RangeError)
+    expect(() => propagateMonteCarlo<Values>({ inputs, of: broken, seed: 1, draws: 1000 })).toThrow(RangeError)
+  })
+})
+
+describe('an input far from zero that is exact', () => {
+  it('has the slope of its own size', () => {
+    const inputs = { x: { estimate: 1e8, standardUncertainty: 0 } }
+    const { budget } = propagateFirstOrder<Values>({ inputs, of: (v) => v.x! * v.x! })
+    expect(budget[0]!.sensitivity / 2e8).toBeCloseTo(1, 6)
+  })
+  it('leaves the degrees of freedom of one of two correlated inputs a guide', () => {
+    const inputs = {
+      a: { estimate: 0, standardUncertainty: 1, degreesOfFreedom: 5 },
+      b: { estimate: 0, standardUncertainty: 1 },
+    }
+    const correlations = [{ between: ['a', 'b'], coefficient: 0.5 }] as const
+    const { findings } = propagateFirstOrder<Values>({ inputs, correlations, of: (v) => v.a! + v.b! })
+    expect(findings).toEqual([{ code: 'correlated-degrees-of-freedom', level: 'note', about: 'degreesOfFreedom' }])
+  })
+})

@@ -45,11 +45,15 @@ const left = () => undefined
 type Manner = typeof add
 
 function collector(manner: Manner) {
-  const one = (name: string, body: Body) => manner(name, [], body)
+  // Options may stand between the name and the body.
+  const bodyOf = (given: readonly unknown[]): Body => given.find((item) => typeof item === 'function') as Body
+  const one = (name: string, ...given: readonly unknown[]) => manner(name, [], bodyOf(given))
   return Object.assign(one, {
-    each: (rows: readonly unknown[]) => (name: string, body: Body) => {
-      for (const row of rowsOf(rows)) manner(`${name} ${String(row[0]).slice(0, 60)}`, row, body)
-    },
+    each:
+      (rows: readonly unknown[]) =>
+      (name: string, ...given: readonly unknown[]) => {
+        for (const row of rowsOf(rows)) manner(`${name} ${String(row[0]).slice(0, 60)}`, row, bodyOf(given))
+      },
     skipIf: (skip: unknown) => (skip ? left : one),
     runIf: (run: unknown) => (run ? one : left),
   })

@@ -4,7 +4,7 @@ import type { Measured, Told, Work } from './worker.js'
 
 /** What every test reaches, and what is reached while modules are loaded. */
 export interface Measurement {
-  readonly atImport: ReadonlySet<string>
+  readonly atImport: readonly string[]
   readonly tests: readonly Measured[]
 }
 
@@ -16,9 +16,9 @@ const WAIT_SECONDS = 300
 
 export async function measured(worker: string, topic: string): Promise<Measurement> {
   const tests: Measured[] = []
-  let atImport = new Set<string>()
+  let atImport: readonly string[] = []
   const ended = await work(worker, { topic }, (told) => {
-    if ('atImport' in told) atImport = new Set(told.atImport)
+    if ('atImport' in told) atImport = told.atImport
     if ('measured' in told) tests.push(told.measured)
   })
   if (ended !== 0) throw new Error(`the tests did not run to their end: ${ended}`)
@@ -30,19 +30,21 @@ export async function tried(
   worker: string,
   whole: Work & Required<Pick<Work, 'tries'>>,
   result: (id: string, status: Status, by: string | null) => void,
+  until: number,
 ): Promise<void> {
   let tries = whole.tries
-  while (tries.length > 0) {
+  while (tries.length > 0 && Date.now() < until) {
     let last = tries[0]!.id
     const done = new Set<string>()
-    await work(worker, { ...whole, tries }, (told) => {
+    const heard = (told: Told) => {
       if ('begins' in told) last = told.begins
       if (!('noticedBy' in told)) return
       done.add(told.id)
       result(told.id, told.noticedBy === null ? 'Survived' : 'Killed', told.noticedBy)
-    })
+    }
+    await work(worker, { ...whole, tries }, heard, until)
     tries = tries.filter(({ id }) => !done.has(id))
-    if (tries.length === 0) return
+    if (tries.length === 0 || Date.now() >= until) return
     // The process ended, or was ended, while it tried this one.
     const broken = tries.find(({ id }) => id === last) ?? tries[0]!
     result(broken.id, 'Timeout', null)
@@ -50,7 +52,7 @@ export async function tried(
   }
 }
 
-function work(worker: string, job: Work, heard: (told: Told) => void): Promise<number | string> {
+function work(worker: string, job: Work, heard: (told: Told) => void, until = Infinity): Promise<number | string> {
   const beside = (name: string) => worker.replace(/worker\.mjs$/, name)
   const file = beside('work.json')
   writeFileSync(file, JSON.stringify(job))
@@ -67,7 +69,10 @@ function work(worker: string, job: Work, heard: (told: Told) => void): Promise<n
   return new Promise((resolve) => {
     const watch = setInterval(() => {
       const busy = secondsOf(child.pid!) - last.busy
-      if (busy > BUSY_SECONDS || Date.now() - last.at > 1000 * WAIT_SECONDS) child.kill('SIGKILL')
+      const waits = Date.now() - last.at > 1000 * WAIT_SECONDS
+      // While measuring nothing is changed: a test may take as long as it takes.
+      const stuck = job.tries !== undefined && (busy > BUSY_SECONDS || waits)
+      if (stuck || Date.now() > until) child.kill('SIGKILL')
     }, 1000)
     child.once('exit', (code, signal) => {
       clearInterval(watch)

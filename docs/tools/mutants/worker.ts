@@ -10,8 +10,6 @@ import { cpuSeconds, tellReached, turnOn } from './switch.js'
 /** What a worker is to do: try these changes by these tests, or measure. */
 export interface Work {
   readonly topic: string
-  /** A change that is on while the modules are loaded. */
-  readonly atImport?: string
   readonly tries?: readonly { readonly id: string; readonly tests: readonly number[] }[]
   /** How long each test takes without a change. */
   readonly seconds?: readonly number[]
@@ -37,7 +35,6 @@ const patience = (index: number): number => 2 + 10 * (work.seconds?.[index] ?? 2
 
 const atImport = new Set<string>()
 tellReached(atImport)
-turnOn(work.atImport ?? '', 20)
 await loaded()
 if (work.tries === undefined) await measureAll()
 else for (const { id, tests: chosen } of work.tries) await told({ id, noticedBy: await noticedBy(id, chosen) })
@@ -77,13 +74,11 @@ async function measureAll(): Promise<void> {
 async function noticedBy(id: string, chosen: readonly number[]): Promise<string | null> {
   tellReached(undefined)
   for (const index of chosen) {
-    const test = tests[index]
-    // A change can make a table shorter while it is loaded, and with it the list of tests.
-    if (test === undefined) return 'a test that is gone'
+    const test = tests[index]!
     await told({ begins: id })
     turnOn(id, patience(index))
     const failure = await failureOf(test)
-    turnOn(work.atImport ?? '', 20)
+    turnOn('', 0)
     if (failure !== undefined) return `${test.file} ${test.name}`
   }
   return null
