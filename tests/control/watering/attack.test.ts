@@ -19,7 +19,6 @@ function expectInside(run: TrueRun, isHourKnown = true) {
 describe.each([60, 900])('a clock that goes wrong at noon, asked every %i s', (poll) => {
   const base = { poll, days: 4, more: askForWater }
   it.each<[string, (time: number, i: number) => unknown]>([
-    ['goes back by ten minutes', (time) => time - 600],
     ['goes back by an hour', (time) => time - 3500],
     ['goes back by six hours', (time) => time - 21600],
     ['runs backwards', (time) => 2 * NOON - time],
@@ -31,6 +30,10 @@ describe.each([60, 900])('a clock that goes wrong at noon, asked every %i s', (p
   ])('and %s gives no second day', (_, wrong) => {
     // Where every decision came late there is no true hour to tell: a quarter of an hour is left.
     expectInside({ ...base, now: (time, i) => (late(time) ? wrong(time, i) : time) }, poll === 60)
+  })
+  it('and goes back by ten minutes gives no second day', () => {
+    // So small a step may have put the clock right: its hours are followed.
+    expectInside({ ...base, now: (time) => (late(time) ? time - 600 : time) }, false)
   })
   it.each([600, 1800, 3500, 5400, 21600, 43200])('and leaps ahead by %i s gives no second day', (ahead) => {
     // The hours of a clock that leaps once and then runs on are nobody's to know.
