@@ -142,7 +142,7 @@ export function fitExponentialDryDown(input: DryDownInput): ExponentialDryDown {
 /** A floor whose interval is wider than this share of the fall that was seen is a guess. */
 const WIDEST = 0.5
 /** In nine of ten courses of slabs and of soils, levels fell later no farther below the floor than this share of the fall that was seen. */
-const BEYOND = 1 / 3
+const BEYOND = 0.3333333333333333
 /** The square of a standard normal number passes this once in twenty times. */
 const CHI_SQUARE = 3.8415
 
