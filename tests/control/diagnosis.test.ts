@@ -170,24 +170,33 @@ describe('other causes', () => {
   })
   it('spikes beyond what the medium holds count like those inside; a code for "no reading" is none', () => {
     const spike = (value: (truth: number) => number) => (truth: number, minute: number, i: number) =>
-      minute === 1400 && i === 0 ? value(truth) : truth + noise(minute, i)
+      (minute === 1400 || minute === 1440) && i === 0 ? value(truth) : truth + noise(minute, i)
     const told = (value: (truth: number) => number) => diagnosesOf({ ...base, sends: spike(value) }).outputs
     // The band ends at 0.9: of a spike of 0.25 nothing is left but a reading that is missing.
-    expect(
-      namedAt(
-        told((truth) => truth + 0.25),
-        'probe-noisy',
-      ),
-    ).toBe(1401)
-    expect(
-      Math.abs(
-        namedAt(
-          told((truth) => truth - 0.25),
-          'probe-noisy',
-        ) - 1401,
-      ),
-    ).toBeLessThanOrEqual(1)
+    for (const by of [0.25, -0.25])
+      expect(
+        Math.abs(
+          namedAt(
+            told((truth) => truth + by),
+            'probe-noisy',
+          ) - 1441,
+        ),
+      ).toBeLessThanOrEqual(1)
     for (const code of [-999, 65535, 999.9]) expect(everTold(told(() => code))).toEqual([])
+  })
+  it('a single spike is not yet a probe that scatters, and what is told later rests on spikes, not on noise', () => {
+    const at = (minutes: readonly number[], by: number) =>
+      diagnosesOf({
+        ...base,
+        sends: (truth, minute, i) => truth + noise(minute, i) + (minutes.includes(minute) && i === 0 ? by : 0),
+      }).outputs
+    for (const by of [0.25, 0.12, 0.06, -0.06, -0.12, -0.25]) expect(everTold(at([1400], by))).toEqual([])
+    for (const by of [0.25, 0.12, -0.12, -0.25]) {
+      const cause = at([1400, 1440], by)
+        .flatMap(({ causes }) => causes)
+        .find(({ code }) => code === 'probe-noisy')
+      expect(cause?.evidence).toEqual([{ code: 'spikes', value: 2, unit: '1', usual: 0, about: expect.any(String) }])
+    }
   })
   it('probes that change places just after a shot that moved them apart', () => {
     const places = [0.008, -0.008]

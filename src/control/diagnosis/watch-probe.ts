@@ -127,15 +127,19 @@ function withBad(probe: ProbeWatch, value: number | null, now: number): ProbeWat
 /** So far outside what water content can be, a number is a code for "no reading" and no spike. */
 const BEYOND = 0.5
 
-/**
- * A reading or two beyond the band, and then the level of before: a spike that was too large for the medium. It counts as one inside the band does,
- * of which three readings lie off the line between their neighbours.
- */
+/** A reading or two beyond the band, and then the level of before: a spike that was too large for the medium. */
 function returned(probe: ProbeWatch, value: number): ProbeWatch {
   const { bad } = probe
   if (bad === null || bad.count > 2 || bad.value === null || bad.before === null) return probe
   const isSpike = Math.abs(bad.value - bad.before) < BEYOND && Math.abs(value - bad.before) < LEAST_STEP
-  return isSpike ? { ...probe, spikes: [...probe.spikes, bad.since, bad.since, bad.since].slice(-8) } : probe
+  return isSpike ? { ...probe, spikes: withSpike(probe, bad.since) } : probe
+}
+
+/** Up to three readings beside each other lie off the line between their neighbours when one of them has a spike: they are one. */
+function withSpike({ spikes, times }: ProbeWatch, time: number): readonly number[] {
+  const last = spikes[spikes.length - 1]
+  if (last !== undefined && last >= (times[times.length - 3] ?? Number.NEGATIVE_INFINITY)) return spikes
+  return [...spikes, time].slice(-8)
 }
 
 /** Ages far from the usual are a new usual if they go on: the mean goes there at once, and the spread tells how sure that is. */
@@ -167,7 +171,7 @@ function withNoise(probe: ProbeWatch, value: number, time: number): ProbeWatch {
   const learns = noise < Math.max(0.004, 2 * probe.usualNoise)
   const usualNoise = learns ? probe.usualNoise + (noise - probe.usualNoise) / 500 : probe.usualNoise
   const spike = one > Math.max(0.04, 10 * probe.usualNoise)
-  const spikes = spike ? [...probe.spikes, time].slice(-8) : probe.spikes
+  const spikes = spike ? withSpike(probe, time) : probe.spikes
   return { ...probe, noise, usualNoise, spikes }
 }
 
