@@ -24,22 +24,16 @@ export interface ExponentialRefillInput extends RefillPoint, ExponentialCourse {
 /**
  * Time in which a dry-down that slows down reaches the refill point.
  *
- * ```math
- * t = \tau \ln\frac{\theta_0 - \theta_\infty}{\theta_{refill} - \theta_\infty}
- * ```
- *
+ * @equation `t = \tau \ln\frac{\theta_0 - \theta_\infty}{\theta_{refill} - \theta_\infty}`
  * @param input - Start, floor, time constant and refill point.
  * @returns The time, zero where the refill point is passed already; or that it is never reached, because the floor lies above it.
- * @throws `DomainError` outside the ranges.
  * @validity As long as light and air stay what they were: to ask whether a level can be ruled out, compare it with `low90` of `fitExponentialDryDown`.
  * @source First-order dry-down as in mccoll-2017
  * @example
- * ```ts
  * const time = timeToRefillExponential({
  *   from: waterContent(0.6), floor: waterContent(0.1), timeConstant: hours(60), refillPoint: waterContent(0.45),
  * })
  * time // => { known: true, time: 77041.79 }
- * ```
  */
 export function timeToRefillExponential(input: ExponentialRefillInput): TimeToRefill {
   requireObject(input, 'input')
@@ -87,14 +81,10 @@ export type ExponentialDryDown =
  * Fits an exponential to a dry-down of one regime and says when the readings do not carry it: a floor and a time constant are read off
  * the bend, and without a bend any pair fits.
  *
- * ```math
- * \theta(t) = \theta_\infty + (\theta_0 - \theta_\infty)\, e^{-t/\tau}
- * ```
- *
  * Least squares; for each time constant floor and start follow from a line, the time constant is searched from a fiftieth to fifty
  * times the length of the series.
  *
- * @param input - Times and readings.
+ * @equation `\theta(t) = \theta_\infty + (\theta_0 - \theta_\infty)\, e^{-t/\tau}`
  * @returns The curve with the 95 % interval of its floor, or why there is none: `few-readings` (fewer than 8), `not-falling`, `no-bend` (a
  *   straight line does as well), `no-time-constant` (the bend is too slight or too sudden), `wide-floor` (the floor is a guess: its interval
  *   is wider than half of the fall that was seen).
@@ -102,11 +92,9 @@ export type ExponentialDryDown =
  * @validity Within one regime. Believed when it lowers the Schwarz criterion by 6 against the line, and its floor is narrow by the profile of its likelihood, with so many independent readings as the rest shows. It describes the stretch that it was fitted to and is no limit for what comes: later levels passed the floor of 30 % of the fits on slabs of tomato and of 46 % on soils, and a floor that was nearly reached no less often. What they fell farther, in nine of ten less than a third of the fall that was seen, is in `low90`.
  * @source mccoll-2017; schwarz-1978; the limit of 6: kass-1995; the third of the fall: common practice, no source
  * @example
- * ```ts
  * const time = Array.from({ length: 25 }, (_, i) => i * 3600)
  * const fit = fitExponentialDryDown({ time, waterContent: time.map((t) => 0.2 + 0.4 * Math.exp(-t / 36000)) })
  * fit // => { known: true, floor: 0.2, timeConstant: 36000, first: 0.6 }
- * ```
  */
 export function fitExponentialDryDown(input: DryDownInput): ExponentialDryDown {
   requireObject(input, 'input')
