@@ -1,12 +1,15 @@
 import type { CatalogueEntry } from '../../src/catalogue/entry.js'
 import { FAMILIES } from '../../src/quantity/kinds.table.js'
 import { UNITS } from '../../src/quantity/units.table.js'
+import { familiesOf } from '../tools/units/table.js'
 import type { Link } from './function-page.js'
 import { escaped, html, table } from './html.js'
 
+const families = familiesOf(FAMILIES, UNITS).map(({ row }) => row)
+
 /** Units, constructors and readers of a kind, and the functions that take and give it; empty for a type that is no kind. */
 export function kindPart(kind: string, catalogue: readonly CatalogueEntry[], link: Link): string {
-  const family = FAMILIES.find(({ name, kinds }) => name === kind || kinds?.some((one) => one.name === kind))
+  const family = families.find(({ name, kinds }) => name === kind || kinds?.some((one) => one.name === kind))
   const quantities = catalogue.filter(({ topic }) => topic === 'quantity')
   const others = catalogue.filter(({ topic }) => topic !== 'quantity')
   const has = (type: string) => new RegExp(`(?<!\\w)${kind}(?!\\w)`).test(type)

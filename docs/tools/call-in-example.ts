@@ -13,3 +13,13 @@ export async function callInExample(entry: CatalogueEntry): Promise<unknown[] | 
   await runExample(entry.example, { ...publicNames, [entry.name]: spy })
   return seen
 }
+
+/** The same, with each example run once, however many of its arguments are asked after. */
+export function rememberedCalls(): typeof callInExample {
+  const known = new Map<string, ReturnType<typeof callInExample>>()
+  return (entry) => {
+    const call = known.get(entry.name) ?? callInExample(entry)
+    known.set(entry.name, call)
+    return call
+  }
+}

@@ -2,7 +2,8 @@
  * Writes the typed documentation with the guides and its own search into docs/site/api: `npm run docs`. Formulas become MathML while
  * the pages are built, so that reading them needs neither a network nor a script.
  */
-import { rmSync, writeFileSync } from 'node:fs'
+import { appendFileSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { build } from 'esbuild'
 import { Application, type Context, Converter, type PageEvent, type ProjectReflection, type Reflection } from 'typedoc'
@@ -72,6 +73,7 @@ export async function writeDocumentation({ out, topics = allTopics() }: Wanted):
     page.contents = finished(page.contents ?? '', page.url, siteNavigation(project, page.url, page.model as Reflection))
   })
   await app.generateDocs(project, out)
+  appendFileSync(join(out, 'assets/custom.css'), readFileSync(here('../documentation/formulas.css')))
   if (app.logger.hasErrors()) throw new Error('the documentation could not be written: see the errors above')
   await writeAssets(out)
   return project

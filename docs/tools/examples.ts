@@ -25,7 +25,7 @@ export async function runExample(code: string, scope: Scope): Promise<Checked[]>
     module: ts.ModuleKind.ESNext,
     removeComments: true,
   })
-  const names = Object.keys(scope).filter((name) => !declares(code, name))
+  const names = namesIn(code, scope).filter((name) => !declares(code, name))
   const run = new Function('check', ...names, `return (async () => { ${javascript}\n })()`)
   await run(check, ...names.map((name) => scope[name]))
   return checked
@@ -73,6 +73,11 @@ function open(text: string): number {
   return (text.match(/[[{(]/g)?.length ?? 0) - (text.match(/[\]})]/g)?.length ?? 0)
 }
 
+/** The names in scope that the code has: a function of all of them takes longer to make than to run. */
+function namesIn(code: string, scope: Scope): string[] {
+  return [...new Set(code.match(/[\w$]+/g))].filter((word) => Object.hasOwn(scope, word))
+}
+
 function declares(code: string, name: string): boolean {
   return new RegExp(`\\b(?:const|let|function)\\s+${name.replace(/\$/g, '\\$')}\\b`).test(code)
 }
@@ -88,7 +93,7 @@ function compare(expected: string, produce: () => unknown, scope: Scope): string
     return `threw ${String(error)}`
   }
   if (throws) return `gave ${JSON.stringify(got)} where ${expected} is printed`
-  const names = Object.keys(scope)
+  const names = namesIn(expected, scope)
   const marked = expected.replace(
     /(?<![\w.'"])-?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?(?![\w'"])/gi,
     (digits) => `printed(${JSON.stringify(digits)})`,

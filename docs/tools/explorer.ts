@@ -191,7 +191,7 @@ export async function explorerPage(packageBuild: string): Promise<{ page: string
   const equations = (await Promise.all(catalogue.map(equationOf))).filter((one) => one !== undefined)
   const page = await onePage({
     template: here('../explorer/page.html'),
-    styles: [here('../explorer/page.css')],
+    styles: [here('../explorer/page.css'), here('../documentation/formulas.css')],
     script: here('../explorer/page.mts'),
     packageBuild,
     data: equations,

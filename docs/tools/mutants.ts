@@ -1,39 +1,123 @@
 /**
  * Mutation score of a folder by a sample: `npm run mutants -- water --tests dielectric --count 200 --seed 7`. Draws so many changes of
- * the code, runs the tests of the folder and of those that `--tests` names on each, and prints the score with its 95 % interval and
- * every change that no test noticed. The whole report is kept in `out/mutants/`; `--from 100` goes on with a draw that was begun, with
- * the same seed, and counts both.
+ * the code, runs on each the tests that reach it, of those of the topic, of the catalogue and of the folders or files that `--tests`
+ * names, the quickest first, and prints the score with its 95 % interval and every change that no test noticed. The folder may be the
+ * beginning of any path (`medium/container`); `--count all` takes every change, `--minutes 3` ends after so long. The whole report is
+ * kept in `out/mutants/`; `--from 100` goes on with a draw that was begun, with the same seed, and counts both.
  */
 
-import { spawnSync } from 'node:child_process'
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { createHash } from 'node:crypto'
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { root, sourceFiles } from './house/source-files.js'
+import { bundled, type Change, instrumented } from './mutants/bundle.js'
+import { inDrawnOrder } from './mutants/draw.js'
+import { type Measurement, measured, type Status, tried } from './mutants/run.js'
 import { joined, type Report, scoreOf, survivorsOf } from './mutants/score.js'
+
+const CATALOGUE = ['complete', 'contradictions', 'defaults', 'domains', 'javascript'].map((name) => `catalogue/${name}`)
 
 const options = process.argv.slice(2)
 const after = (name: string): string | undefined =>
   options.includes(name) ? options[options.indexOf(name) + 1] : undefined
 const [folder] = options
 if (folder === undefined || folder.startsWith('--')) throw new Error('name a folder of src: npm run mutants -- water')
+const topic = folder.split('/')[0]!
+process.env.POREWATER_PROPERTY_MS ??= '1000'
 
-const mutate = ['**/*.ts', ...['**/index.ts', '**/*-table*.ts', '**/generated/**']].map(
-  (glob, i) => `${i > 0 ? '!' : ''}src/${folder}/${glob}`,
+const out = `${root}out/mutants/${folder.replaceAll('/', '-')}`
+mkdirSync(out, { recursive: true })
+for (const name of readdirSync(out)) if (name.endsWith('.mjs')) rmSync(`${out}/${name}`)
+const paths = sourceFiles('src')
+  .map(({ path }) => path)
+  .filter((path) => path.startsWith(`src/${folder}`) && !/index\.ts$|-table|\/generated\//.test(path))
+const { changes, code } = await instrumented(paths)
+await bundled(root, out, code, testFiles([topic, ...CATALOGUE, ...(after('--tests')?.split(',') ?? [])]))
+const worker = `${out}/worker.mjs`
+
+const started = Date.now()
+const measurement = await measuredOnce()
+const failing = measurement.tests.filter(({ failure }) => failure !== undefined)
+if (failing.length > 0)
+  throw new Error(
+    `tests fail without any change:\n${failing.map(({ name, failure }) => `${name}: ${failure}`).join('\n')}`,
+  )
+const atImport = new Set(measurement.atImport)
+process.stderr.write(
+  `${changes.length} changes, ${atImport.size} of them while modules are loaded, ${measurement.tests.length} tests in ${elapsed()} s\n`,
+)
+
+const reaching = testsReaching(measurement)
+// What is made while modules are loaded, tables and constants above all, is the business of `npm run digits`.
+const later = changes.filter(({ id }) => !atImport.has(id))
+const reached = inDrawnOrder(
+  later.filter(({ id }) => reaching.has(id)),
+  after('--seed') ?? '1',
 )
 const from = Number(after('--from') ?? 0)
-const run = spawnSync('npx', ['stryker', 'run', '--mutate', mutate.join(',')], {
-  stdio: ['ignore', 'ignore', 'inherit'],
-  env: {
-    ...process.env,
-    POREWATER_MUTANTS: `${from}-${from + Number(after('--count') ?? 150)}`,
-    POREWATER_SEED: after('--seed') ?? '1',
-    POREWATER_TESTS: [folder, ...(after('--tests')?.split(',') ?? [])].join(','),
-  },
-})
-if (run.status !== 0) throw new Error(`stryker ended with ${run.status}`)
+const many = after('--count') ?? '150'
+const drawn = reached.slice(from, many === 'all' ? undefined : from + Number(many))
+const status = new Map<string, Status>()
+await tryAll(drawn)
 
-const kept = `out/mutants/${folder.replaceAll('/', '-')}.json`
-const read = (path: string) => JSON.parse(readFileSync(path, 'utf8')) as Report
-const drawn = read('reports/mutation/mutation.json')
-const report = from > 0 && existsSync(kept) ? joined(read(kept), drawn) : drawn
-mkdirSync('out/mutants', { recursive: true })
-writeFileSync(kept, JSON.stringify(report))
-process.stdout.write(`${[...survivorsOf(report), scoreOf(report)].join('\n')}\n`)
+const report = reportOf(later)
+const kept = `${out}.json`
+const whole = from > 0 && existsSync(kept) ? joined(JSON.parse(readFileSync(kept, 'utf8')) as Report, report) : report
+writeFileSync(kept, JSON.stringify(whole))
+process.stdout.write(`${[...survivorsOf(whole), scoreOf(whole)].join('\n')}\n`)
+
+function testFiles(names: readonly string[]): string[] {
+  const named = (path: string) =>
+    names.some((name) => path.startsWith(`tests/${name}/`) || path === `tests/${name}.test.ts`)
+  return sourceFiles('tests').flatMap(({ path }) => (path.endsWith('.test.ts') && named(path) ? [path] : []))
+}
+
+function elapsed(): number {
+  return Math.round((Date.now() - started) / 1000)
+}
+
+/** For each change the tests that reach it, the quickest first. */
+function testsReaching({ tests }: Measurement): Map<string, number[]> {
+  const found = new Map<string, number[]>()
+  const order = tests.map((_, i) => i).sort((a, b) => tests[a]!.seconds - tests[b]!.seconds)
+  for (const i of order) for (const id of tests[i]!.reached) found.set(id, [...(found.get(id) ?? []), i])
+  return found
+}
+
+/** What was measured of the very same program stands. */
+async function measuredOnce(): Promise<Measurement> {
+  const files = readdirSync(out).filter((name) => name.endsWith('.mjs'))
+  const hash = createHash('sha256')
+  for (const name of files.sort()) hash.update(readFileSync(`${out}/${name}`))
+  const [file, key] = [`${out}/measured.json`, hash.digest('hex')]
+  const before = existsSync(file)
+    ? (JSON.parse(readFileSync(file, 'utf8')) as Measurement & { key: string })
+    : undefined
+  if (before?.key === key) return before
+  const measurement = await measured(worker, topic)
+  writeFileSync(file, JSON.stringify({ key, ...measurement }))
+  return measurement
+}
+
+async function tryAll(list: readonly Change[]): Promise<void> {
+  const until = Date.now() + 60_000 * Number(after('--minutes') ?? 1e6)
+  const note = (id: string, result: Status, by: string | null) => {
+    status.set(id, result)
+    const { fileName, location } = list.find((change) => change.id === id)!
+    const where = `${fileName}:${location.start.line}`
+    process.stderr.write(`${status.size}/${list.length} ${elapsed()} s ${where} ${result} ${by ?? ''}\n`)
+  }
+  const seconds = measurement.tests.map((test) => test.seconds)
+  const tries = list.map(({ id }) => ({ id, tests: reaching.get(id)! }))
+  await tried(worker, { topic, seconds, tries }, note, until)
+}
+
+function reportOf(all: readonly Change[]): Report {
+  const files: Record<string, { source: string; mutants: Report['files'][string]['mutants'][number][] }> = {}
+  for (const change of all) {
+    files[change.fileName] ??= { source: readFileSync(`${root}${change.fileName}`, 'utf8'), mutants: [] }
+    const { id, replacement, location } = change
+    const result = status.get(id) ?? (reaching.has(id) ? 'NotDrawn' : 'NoCoverage')
+    files[change.fileName]!.mutants.push({ id, replacement, location, status: result })
+  }
+  return { files }
+}

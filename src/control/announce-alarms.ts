@@ -41,6 +41,10 @@ export interface NewAlarms {
 
 /** What is remembered: the moments of the last announcements, at most as many as are allowed. */
 export interface AnnounceState {
+  /** Latest moment seen. Unit: s. */
+  readonly last: number | null
+  /** How long no later moment has come, counted in inputs: one for an input with alarms, ten for one without, up to 100. Unit: 1. */
+  readonly idle: number
   readonly recent: readonly number[]
   readonly held: readonly { readonly name: string; readonly priority: 'high' | 'medium' | 'low' }[]
 }
@@ -57,7 +61,8 @@ export interface Announcement {
 
 /**
  * Keeps a flood of alarms from hiding the one that matters: the most urgent are told one by one up to a number in a time, the others
- * wait in a list and are told when there is room. An alarm of high priority is always told. None is dropped.
+ * wait in a list and are told when there is room. An alarm of high priority is always told. None is dropped, and none waits for a clock that
+ * stands still: after ten inputs without a later moment and without an alarm, or a hundred with alarms, there is room again.
  *
  * @procedure Sorts by priority, tells as many as the window has room for and all of high priority, and holds the rest back.
  * @param settings - Number and time.
@@ -77,13 +82,15 @@ export function announceAlarms(settings: AnnounceSettings): Reducer<AnnounceStat
   const most = wholeNumberIn(settings.maxAlarms, MOST, 'maxAlarms')
   const window = numberIn(settings.window, WINDOW, 'window')
   return {
-    start: { recent: [], held: [] },
+    start: { last: null, idle: 0, recent: [], held: [] },
     step: (state, { now, alarms }) => {
       const kept = listOf<number>(state?.recent).filter(isMoment)
       // A moment that cannot be read passes no time.
       const moment = isMoment(now) ? now : (kept[kept.length - 1] ?? 0)
-      // Times that lie ahead belong to a clock that was set back.
-      const recent = kept.filter((time) => moment - time < window && time <= moment)
+      const last = isMoment(state?.last) ? state.last : null
+      const idle = isMoment(now) && now !== last ? 0 : idleOf(state?.idle) + (alarms.length > 0 ? 1 : 10)
+      // Times that lie ahead belong to a clock that was set back; where it stands still no time of the window would ever pass.
+      const recent = idle >= STILL ? [] : kept.filter((time) => moment - time < window && time <= moment)
       for (const { priority } of alarms) oneOf(priority, PRIORITIES, 'priority')
       const rank = { high: 0, medium: 1, low: 2 }
       const waiting = [...listOf<AnnounceState['held'][number]>(state?.held).filter(isHeld), ...alarms].sort(
@@ -94,11 +101,18 @@ export function announceAlarms(settings: AnnounceSettings): Reducer<AnnounceStat
       const held = waiting.slice(tell.length)
       const times = [...recent, ...tell.map(() => moment)].slice(-most)
       return [
-        { recent: times, held },
+        { last: isMoment(now) ? now : last, idle: idle >= STILL ? 0 : idle, recent: times, held },
         { tell: tell.map(({ name }) => name), held: held.map(({ name }) => name), flood: held.length > 0 },
       ]
     },
   }
+}
+
+/** A clock that brought no later moment for so long stands still. */
+const STILL = 100
+
+function idleOf(stored: unknown): number {
+  return typeof stored === 'number' && stored >= 0 && stored <= STILL ? stored : 0
 }
 
 /** A list of a stored state, or none where it was lost. */

@@ -45,7 +45,8 @@ const DOUBTS: { readonly [Code in WateringDoubt]: string } = {
   'use-too-large':
     'far more water went than plants can drink: look for a leak, a full container and a probe that drifts',
   'unknown-probe': 'a reading names a probe that the settings do not know: check the names',
-  'clock-doubtful': 'time was counted by decisions: set the clock, then acknowledge',
+  'clock-doubtful':
+    'time was counted by decisions, or the clock gains on them: set the clock, then acknowledge, also where decisions are meant to come less often now',
   'flow-while-closed': 'water flows though the valve is closed: shut the main valve, then look at valve and line',
   'no-flow': 'the meter saw no water in an opening: look at supply, filter, valve and meter',
   'flow-too-large': 'the meter saw far more water than the emitters give: a leak or a burst; walk the line',
@@ -55,7 +56,8 @@ const DOUBTS: { readonly [Code in WateringDoubt]: string } = {
   'valve-does-not-close': 'the valve says that it is open though it should be closed: shut the main valve',
   'by-hand-refused':
     'water given by hand was not counted: give litres from zero up to the limit of a day, those since the last decision',
-  'override-refused': 'an order was not taken: give close or water, and an end in seconds at most a day ahead',
+  'override-refused':
+    'an order was not taken, and unless it asks for water it keeps the valve closed while it is sent: give close or water, and an end in seconds at most a day ahead',
   'acknowledge-refused': 'an acknowledgement was not taken: give a list of the codes of findings',
 }
 

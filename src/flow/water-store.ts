@@ -1,7 +1,7 @@
 import { CAPACITY, SUBSTRATE, WATER_GIVEN, WATER_USE } from '../quantity/domains.js'
-import { InputError } from '../quantity/errors.js'
 import type { Duration, Share, Volume, WaterContent } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../quantity/guard.js'
+import { inOrder } from '../quantity/in-order.js'
 import type { ContainerFlow } from './container-flow.js'
 import { BYPASS, DRAIN_LAG, MIN_WATER_CONTENT, STEP } from './domains.js'
 
@@ -58,7 +58,7 @@ export function waterStore(store: WaterStore): ContainerFlow<StoreState> {
   const least = numberIn(store.minWaterContent, MIN_WATER_CONTENT, 'minWaterContent') * volume
   const bypass = numberIn(store.bypass, BYPASS, 'bypass')
   const lag = numberIn(store.drainLag, DRAIN_LAG, 'drainLag')
-  if (least >= most) throw new InputError('minWaterContent', 'is not below containerCapacity', 'check both')
+  inOrder('minWaterContent', store.minWaterContent, 'containerCapacity', store.containerCapacity)
   return {
     start: (waterContent) => ({ held: (waterContent * volume) as Volume, draining: 0 as Volume }),
     step: (state, during) => {

@@ -22,7 +22,6 @@ export const INFILTRATION: Domain = { quantity: 'infiltration rate', unit: 'mm/h
 export const LIGHT_OF_STEP: Domain = { quantity: 'light in a step', unit: 'any', min: 0, max: Infinity, ends: '[)', hint: 'give light in each step, zero or more' }
 export const LIGHT_THRESHOLD: Domain = { quantity: 'light', unit: 'J/cm²', min: 0, max: Infinity, ends: '()', hint: 'give more' }
 export const LOAD_INERTIA: Domain = { quantity: 'inertia of the load', unit: 'lb·ft²', min: 0, max: Infinity, ends: '()', hint: 'give the inertia of the pump as the motor feels it, above zero' }
-export const MAX_PER_DAY: Domain = { quantity: 'volume', unit: 'L', min: 0, max: Infinity, ends: '[)', hint: 'give 0 or more' }
 export const MEDIA_EXTRACT_EC: Domain = { quantity: 'EC of the extract', unit: 'dS/m', min: 0, max: Infinity, ends: '[)', hint: 'give the EC at 25 °C of the extract, zero or more' }
 export const MIN_FLOW: Domain = { quantity: 'lowest flow', unit: 'L/h', min: 0, max: Infinity, ends: '[)', hint: 'give the flow at the lowest pressure of the zone' }
 export const NET_WATER: Domain = { quantity: 'net water', unit: 'L or mm', min: 0, max: Infinity, ends: '[)', hint: 'give the water that must reach the roots, zero or more' }
@@ -50,8 +49,6 @@ export const TIME_CONSTANT: Domain = { quantity: 'time constant', unit: 's', min
 export const UPTAKE_EC: Domain = { quantity: 'EC of the uptake', unit: 'dS/m', min: 0, max: 200, ends: '[]', hint: 'give the salts that plants take over the water that they take, as an EC; zero when they take none; 2396 µS/cm are 2.396 dS/m' }
 export const UPTAKE_PER_LIGHT: Domain = { quantity: 'uptake per light', unit: 'mL/m² per J/cm²', min: 0, max: 10, ends: '[]', hint: 'common factors are 1.5 to 2.5; more than 4.08 cannot evaporate by light alone' }
 export const USE_RATE: Domain = { quantity: 'water use', unit: 'L/h', min: 0, max: Infinity, ends: '()', hint: 'give the water that the plants of the container take in an hour, above zero' }
-/** How long a valve is open, at rest, late, or fills its line. */
-export const VALVE_TIME: Domain = { quantity: 'time', unit: 's', min: 0, max: 86400, ends: '[]', hint: 'give 0 or more' }
 export const WATER_CONTENT_CHANGE: Domain = { quantity: 'change', unit: 'm³/m³', min: 0, max: 1, ends: '[]', hint: 'give 0 or more' }
 export const WATER_EC: Domain = { quantity: 'EC of the irrigation water', unit: 'dS/m', min: 0, max: 200, ends: '[]', hint: 'give the EC at 25 °C, zero or more; 2396 µS/cm are 2.396 dS/m' }
 export const WATER_TEMPERATURE: Domain = { quantity: 'temperature of water', unit: '°C', min: 0, max: 100, ends: '[]', hint: 'give the temperature of liquid water' }

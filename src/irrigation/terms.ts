@@ -53,7 +53,7 @@ export interface ShotWish extends Substrate, DrainWish {
 export interface ValveLimits {
   /** Shortest time for which the valve may open. Unit: s. Range: [0, 86400]. */
   readonly minRunTime: Duration
-  /** Longest time for which the valve may open. Unit: s. Range: [0, 86400]. */
+  /** Longest time for which the valve may open. Unit: s. Range: (0, 7200]. */
   readonly maxRunTime: Duration
 }
 

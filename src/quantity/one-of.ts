@@ -5,7 +5,7 @@ export function oneOf<const W extends string>(value: W, words: readonly W[], arg
   if (words.includes(value)) return value
   throw new InputError(
     argument,
-    typeof value === 'string' ? `'${value}' is not one of its words` : `a ${typeof value} is not one of its words`,
+    `${typeof value === 'string' ? `'${value}'` : `a ${typeof value}`} is not one of its words`,
     `give one of ${words.map((word) => `'${word}'`).join(', ')}`,
   )
 }

@@ -14,12 +14,15 @@ export interface KindRow {
   readonly given?: true
 }
 
+/** A row in which nothing is left out. */
+export type WholeFamilyRow = FamilyRow & Required<Pick<FamilyRow, 'file' | 'quantity' | 'unit' | 'range' | 'hint'>>
+
 /** Kinds that share their units, their constructors and their domain: a file of `src/quantity`, or a part of one. */
 export interface FamilyRow extends Partial<KindRow> {
   /** Name of the only kind, or of the union of all of them. */
   readonly name: string
-  /** File that the kinds live in. */
-  readonly file: string
+  /** File that the kinds live in; named as what is made by default. */
+  readonly file?: string
   /** Symbol of the quantity in TeX. */
   readonly tex: string
   /** What the constructors of several kinds make; that of the only kind otherwise. */
@@ -32,14 +35,14 @@ export interface FamilyRow extends Partial<KindRow> {
   readonly unnamed?: { readonly name: string; readonly mark: string } | string
   /** Constructors that a compile error names, where the first two are not those that people mean. */
   readonly named?: readonly string[]
-  /** What a number of it is, in the words of a refusal. */
-  readonly quantity: string
-  /** Symbol of the unit in which numbers are kept, as documentation names it. */
-  readonly unit: string
-  /** What a number may be, in the unit in which it is kept: an interval. */
-  readonly range: string
-  /** What to do about a number outside the range. */
-  readonly hint: string
+  /** What a number of it is, in the words of a refusal; what is made by default. */
+  readonly quantity?: string
+  /** Symbol of the unit in which numbers are kept, as documentation names it; that of the first unit by default. */
+  readonly unit?: string
+  /** What a number may be, in the unit in which it is kept: an interval, `[0, ∞)` by default. */
+  readonly range?: string
+  /** What to do about a number outside the range; to give one of zero or more, above zero or finite by default. */
+  readonly hint?: string
   /** Symbol of the unit in which text is written unless another is asked for; the unit in which numbers are kept by default. */
   readonly written?: string
   /** Whether text of two units is read, as in `1 h 30 min`. */

@@ -18,7 +18,9 @@ export interface FlatLineInput extends Readings {
  * Flat line test: a reading that repeats those before it for longer than noise allows. A wet container at night is naturally
  * flat, so the tolerance must lie below the noise of the sensor.
  *
- * @procedure Counts the readings directly before each one that differ from it by less than the tolerance, or equal it exactly.
+ * @procedure Counts the readings directly before each one that differ from it by less than the tolerance, or equal it exactly. Where it would
+ * have to look back on more than 96 values within twice the tolerance, the two nearest count as the one farther out, so that a stream of
+ * unrounded readings needs no more room; a row is then never counted longer than it is.
  * @param input - Readings and limits.
  * @returns One flag for each reading.
  * @throws `DomainError` outside the ranges, `InputError` when the limits are swapped.
@@ -38,6 +40,7 @@ export function flatLineTest(input: FlatLineInput): Uint8Array {
 export function flatFlags(value: ArrayLike<number>, limits: FlatLimits): Uint8Array {
   const { tolerance, failAfter } = limits
   const flags = new Uint8Array(value.length)
+  if (failAfter > MOST_REPEATS) return flagsInTurn(value, limits, flags)
   // How many equal readings in a row end at each one, so that a frozen probe is looked through in one step.
   const run = new Uint32Array(value.length)
   for (let i = 0; i < value.length; i++) {
@@ -54,6 +57,16 @@ export function flatFlags(value: ArrayLike<number>, limits: FlatLimits): Uint8Ar
   return flags
 }
 
+/** A test that looks far back forgets as it would reading by reading, so that a stream gives the same. */
+function flagsInTurn(value: ArrayLike<number>, limits: FlatLimits, flags: Uint8Array): Uint8Array {
+  let repeats: Repeats = []
+  for (let i = 0; i < value.length; i++) {
+    flags[i] = flatFlag(repeats, value[i]!, limits)
+    repeats = withRepeat(repeats, value[i]!, limits)
+  }
+  return flags
+}
+
 /** Limits of the flat line test. */
 export type FlatLimits = Omit<FlatLineInput, 'value'>
 
@@ -64,6 +77,9 @@ export function checkedFlat(input: FlatLimits): FlatLimits {
   notAbove('suspectAfter', suspectAfter, 'failAfter', failAfter)
   return { tolerance, suspectAfter, failAfter }
 }
+
+/** Values that are remembered, at most: some 3 kB of JSON. */
+export const MOST_REPEATS = 96
 
 /** What later readings can still repeat, oldest first: values with how many readings they stand for. */
 export type Repeats = readonly (readonly [value: number, times: number])[]
@@ -91,7 +107,25 @@ export function withRepeat(repeats: Repeats, x: number, { tolerance, failAfter }
     if (max - min > 2.000001 * tolerance) break
     kept.push([value, more])
   }
+  if (kept.length > MOST_REPEATS) thin(kept)
   return kept.reverse()
+}
+
+/** Joins the two nearest of the values above the newest, or of those below it, in the place and with the value of the older. */
+function thin(kept: [value: number, times: number][]): void {
+  const newest = kept[0]![0]
+  let [least, gone, into] = [Infinity, 0, 0]
+  let [above, below] = [0, 0]
+  for (let k = 1; k < kept.length; k++) {
+    const up = kept[k]![0] > newest
+    const nearer = up ? above : below
+    const apart = Math.abs(kept[k]![0] - kept[nearer]![0])
+    if (nearer > 0 && apart < least) [least, gone, into] = [apart, nearer, k]
+    if (up) above = k
+    else below = k
+  }
+  kept[into]![1] += kept[gone]![1]
+  kept.splice(gone, 1)
 }
 
 /** The flag of a reading by those before it. */

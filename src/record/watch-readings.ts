@@ -1,4 +1,5 @@
 import { requireObject } from '../quantity/guard.js'
+import { MOST_REPEATS } from './flat-line-test.js'
 import { keptReading } from './kept-reading.js'
 import { type KeptReading, type QualityLimits, type ReadingWatchState, readingTests } from './reading-tests.js'
 import type { Reducer } from './reducer.js'
@@ -86,7 +87,7 @@ function restoredReadingWatch(kept: unknown): ReadingWatchState {
     count: reader.count('count'),
     before: reader.insideOrNull('before', reading),
     waiting: reader.insideOrNull('waiting', reading),
-    repeats: reader.list('repeats', 1000001, (entry) => [entry.number('0'), entry.count('1')] as const),
+    repeats: reader.list('repeats', MOST_REPEATS, (entry) => [entry.number('0'), entry.count('1')] as const),
     spread: reader.list(
       'spread',
       MAX_PARTS,

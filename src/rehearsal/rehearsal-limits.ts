@@ -1,4 +1,5 @@
 import type { Domain } from '../quantity/domain.js'
+import { MAX_RUN_TIME } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { Duration, Volume, WaterContent } from '../quantity/generated/kinds.js'
 import { numberIn } from '../quantity/guard.js'
@@ -8,7 +9,7 @@ import { HOUR, LEVEL, WATER } from './domains.js'
 export interface RehearsalLimits {
   /** Most water in any 24 h. Unit: L. Range: (0, ∞). */
   readonly maxPerDay: Volume
-  /** Longest opening. Unit: s. Range: (0, 86400]. */
+  /** Longest opening. Unit: s. Range: (0, 7200]. */
   readonly maxRunTime: Duration
   /** Hour from which the valve may open; left out, at any hour. Unit: h. Range: [0, 24]. */
   readonly opensFrom?: number
@@ -29,14 +30,6 @@ export interface RehearsalLimits {
 /** The limits as plain numbers, with their defaults. */
 export type CheckedLimits = Required<{ readonly [K in keyof RehearsalLimits]: number }>
 
-const RUN: Domain = {
-  quantity: 'longest opening',
-  unit: 's',
-  min: 0,
-  max: 86400,
-  ends: '(]',
-  hint: 'give the longest time that the valve may be open at a time',
-}
 const AGE: Domain = {
   quantity: 'age of a reading',
   unit: 's',
@@ -54,7 +47,7 @@ export function checkedLimits(limits: RehearsalLimits): CheckedLimits {
     throw new InputError('fullAbove', `${fullAbove} is not above the stress level ${stressBelow}`, 'check both levels')
   return {
     maxPerDay: numberIn(limits.maxPerDay, WATER, 'maxPerDay'),
-    maxRunTime: numberIn(limits.maxRunTime, RUN, 'maxRunTime'),
+    maxRunTime: numberIn(limits.maxRunTime, MAX_RUN_TIME, 'maxRunTime'),
     opensFrom: numberIn(opensFrom, HOUR, 'opensFrom'),
     opensUntil: numberIn(opensUntil, HOUR, 'opensUntil'),
     stressBelow,

@@ -1,4 +1,5 @@
 import type { Domain } from '../quantity/domain.js'
+import { VALVE_TIME } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type {
   Duration,
@@ -29,7 +30,7 @@ export interface RehearsalZone {
   readonly waterContent: WaterContent
   /** Flow to a container while the valve is open and all is well. Unit: L/h. Range: (0, ∞). */
   readonly flow: Flow
-  /** Time in which the line fills at each opening; this water runs out beside the containers afterwards. Unit: s. Range: [0, 600]. */
+  /** Time in which the line fills at each opening; this water runs out beside the containers afterwards. Unit: s. Range: [0, 86400]. */
   readonly lineFill: Duration
   /** What the plants of a container use in a normal day. Unit: L. Range: (0, ∞). */
   readonly dailyUse: Volume
@@ -87,11 +88,7 @@ export function checkedZone(zone: RehearsalZone): RehearsalZone {
     throw new InputError('probes', `there are ${zone.probes} for ${zone.containers} containers`, 'at most one in each')
   numberIn(zone.waterContent, LEVEL, 'waterContent')
   numberIn(zone.flow, FLOW, 'flow')
-  numberIn(
-    zone.lineFill,
-    domain('line fill', 's', 600, 'give the seconds until the last dripper gives water'),
-    'lineFill',
-  )
+  numberIn(zone.lineFill, VALVE_TIME, 'lineFill')
   numberIn(zone.dailyUse, WATER, 'dailyUse')
   numberIn(zone.evenShare, domain('even share of the use', '1', 1, 'give a share from 0 to 1'), 'evenShare')
   if (!(numberIn(zone.sunrise, HOUR, 'sunrise') < numberIn(zone.sunset, HOUR, 'sunset')))

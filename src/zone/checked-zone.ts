@@ -1,6 +1,6 @@
 import { PROBE_WEIGHT } from '../probe/domains.js'
 import type { Domain } from '../quantity/domain.js'
-import { EMITTER_COUNT } from '../quantity/domains.js'
+import { EMITTER_COUNT, MAX_RUN_TIME, VALVE_TIME } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import { numberIn, requireList, requireObject, wholeNumberIn } from '../quantity/guard.js'
 import { MIN_RISE } from '../record/domains.js'
@@ -38,14 +38,6 @@ const FLOW: Domain = {
   max: Infinity,
   ends: '()',
   hint: 'measure it with a cup and a watch',
-}
-const FILL: Domain = {
-  quantity: 'time to fill the line',
-  unit: 's',
-  min: 0,
-  max: 3600,
-  ends: '[]',
-  hint: 'give zero or more seconds',
 }
 const LAMP_HOUR: Domain = {
   quantity: 'hour of the lamps',
@@ -111,14 +103,6 @@ const MIN_RUN: Domain = {
   ends: '[]',
   hint: 'give zero or more',
 }
-const MAX_RUN: Domain = {
-  quantity: 'longest run time',
-  unit: 's',
-  min: 0,
-  max: 86400,
-  ends: '(]',
-  hint: 'every valve needs a longest time above zero',
-}
 const REST: Domain = {
   quantity: 'shortest time between two openings',
   unit: 's',
@@ -131,9 +115,9 @@ const DRAIN: Domain = {
   quantity: 'drain fraction',
   unit: '1',
   min: 0,
-  max: 0.9,
-  ends: '[]',
-  hint: 'at nine tenths of drain nearly all water is lost; ask for less',
+  max: 1,
+  ends: '[)',
+  hint: 'give the share of the water that should drain; all of it cannot',
 }
 const DEPLETION: Domain = {
   quantity: 'depletion',
@@ -186,7 +170,7 @@ export function checkZone(zone: Zone): Zone {
   numberIn(container.plants, PLANTS, 'plants')
   wholeNumberIn(emitters.count, EMITTER_COUNT, 'count')
   numberIn(emitters.flow, FLOW, 'flow')
-  numberIn(emitters.lineFill, FILL, 'lineFill')
+  numberIn(emitters.lineFill, VALVE_TIME, 'lineFill')
   numberIn(place.latitude, LATITUDE, 'latitude')
   numberIn(place.elevation, ELEVATION, 'elevation')
   numberIn(zone.readingStep, STEP, 'readingStep')
@@ -212,7 +196,7 @@ function checkLimits(limits: ZoneLimits): void {
   if (limits.maxPerShot !== undefined) numberIn(limits.maxPerShot, PER_SHOT, 'maxPerShot')
   numberIn(limits.maxPerDay, PER_DAY, 'maxPerDay')
   numberIn(limits.minRunTime, MIN_RUN, 'minRunTime')
-  numberIn(limits.maxRunTime, MAX_RUN, 'maxRunTime')
+  numberIn(limits.maxRunTime, MAX_RUN_TIME, 'maxRunTime')
   numberIn(limits.minRest, REST, 'minRest')
   numberIn(limits.drainFraction, DRAIN, 'drainFraction')
   numberIn(limits.depletion, DEPLETION, 'depletion')

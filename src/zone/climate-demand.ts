@@ -1,6 +1,5 @@
 import { cropET, waterUsePerPlant } from '../demand/crop/crop-et.js'
 import { dailyReferenceETFao56 } from '../demand/reference/daily-reference-et-fao56.js'
-import { explainWeatherFinding } from '../demand/reference/explain-weather-finding.js'
 import { dayOfCivilDate } from '../numerics/civil-date.js'
 import { attempt } from '../quantity/attempt.js'
 import type { DayOfYear } from '../quantity/calendar.js'
@@ -53,9 +52,9 @@ export function climateDemand(zone: Zone, climate: ClimateColumns, day: LocalDay
     })
     const crop = cropET({ referenceET: reference.referenceET, cropCoefficient: zone.cropCoefficient })
     const perPlant = waterUsePerPlant({ cropET: crop, plantDensity: zone.plantDensity })
-    const findings = [...reference.assumedInputs, ...reference.findings]
-      .map(explainWeatherFinding)
-      .map(({ level, message }): ZoneFinding => ({ code: 'climate-doubted', level, message }))
+    const findings = [...reference.assumedInputs, ...reference.findings].map(
+      (weather): ZoneFinding => ({ code: 'climate-doubted', level: weather.level, weather }),
+    )
     return {
       referenceET: reference.referenceET,
       cropET: crop,

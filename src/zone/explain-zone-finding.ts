@@ -1,3 +1,4 @@
+import { explainWeatherFinding } from '../demand/reference/explain-weather-finding.js'
 import { requireObject } from '../quantity/guard.js'
 import { explainRecordReason } from '../record/explain-record-finding.js'
 import type { LocalOffset } from '../record/local-time.js'
@@ -107,7 +108,7 @@ function ofZone(finding: OfZone): string {
     case 'root-zone-temperature':
       return `the root zone was ${finding.extreme === 'lowest' ? 'at its coldest' : 'at its warmest'} ${finding.value.toFixed(1)} °C: ${finding.band} for fruiting vegetables (common practice)`
     case 'climate-doubted':
-      return finding.message
+      return explainWeatherFinding(finding.weather).message
     case 'light-assumed':
       return 'light was not measured; a day from 6 to 20 o’clock is assumed'
     case 'all-probes-left-out':
@@ -145,11 +146,6 @@ const REASONS: Readonly<Record<string, string>> = {
   'no-log-of-openings': 'no log tells the single openings of the valve',
   'no-full-point': 'neither a level after drain nor a bench test of the medium is known',
   'full-point-below-lower-limit': 'the full point is not above the lower limit',
-  'few-days': 'fewer than seven days were seen',
-  'few-dry-downs': 'fewer than three nights were seen',
-  draining: 'drain after the last shot is not over',
-  'no-reading': 'nothing came yet',
-  shot: 'water was being given',
   'use-not-known': 'neither the water balance nor the climate says how much the plants use',
   'no-time-for-shots': 'the first shot would come after the last',
   'plan-not-possible': 'the limits of the zone contradict each other',

@@ -86,11 +86,12 @@ export function nightOf(zone: Zone, window: ZoneWindow, probe: CheckedProbe, fre
   if (result === undefined) return unknown('no-night')
   if (!result.known) return unknown(result.reason)
   const good: number[] = []
-  // The line of the result ends at the last reading before the shot and lasted from the first after drain.
   for (let i = firstAt(time, free.from); i < time.length && time[i]! <= free.to; i++)
     if (!Number.isNaN(waterContent[i])) good.push(i)
   const last = good[good.length - 1]!
-  const settled = good.filter((i) => time[i]! >= time[last]! - result.lasted)
+  // The result lasted from the first reading after drain to the last one before the foot of the shot, which belongs to the night too.
+  const before = time[last]! < free.to ? last : good[good.length - 2]!
+  const settled = good.filter((i) => time[i]! >= time[before]! - result.lasted)
   if (settled.length < 6) return unknown('too-few-readings')
   const middle = (at: readonly number[]) => medianInPlace(Float64Array.from(at, (i) => waterContent[i]!))
   const [evening, morning] = [middle(settled.slice(0, 3)), middle(settled.slice(-3))]

@@ -1,10 +1,9 @@
+import type { PlannedShot } from '../irrigation/plan/day-plan.js'
 import { demandCourse } from '../irrigation/plan/demand-course.js'
-import { explainPlanFinding } from '../irrigation/plan/explain-plan-finding.js'
-import { explainPlannedShot } from '../irrigation/plan/explain-planned-shot.js'
 import { planDay } from '../irrigation/plan/plan-day.js'
+import type { PlanFinding } from '../irrigation/plan/plan-finding.js'
 import { attempt } from '../quantity/attempt.js'
 import type { Instant } from '../quantity/calendar.js'
-import type { Finding } from '../quantity/finding.js'
 import type { Duration, Share, Volume, WaterContent } from '../quantity/generated/kinds.js'
 import { requireObject } from '../quantity/guard.js'
 import { checkZone } from './checked-zone.js'
@@ -14,20 +13,6 @@ import { LIGHT_STEP } from './light-of-day.js'
 import { type LocalDay, localDayOf } from './local-day.js'
 import type { Zone } from './zone.js'
 import type { ZoneDay, ZoneLevel } from './zone-day.js'
-
-/** One opening of the valve that is proposed. */
-export interface ProposedShot {
-  /** When it begins. Unit: s. */
-  readonly time: number
-  /** Water for a container. Unit: L. */
-  readonly volume: number
-  /** Water from each emitter. Unit: L. */
-  readonly perEmitter: number
-  /** How long the valve is open, with the time to fill the line. Unit: s. */
-  readonly runTime: number
-  /** Why now, and why so much. */
-  readonly reason: string
-}
 
 /** What is proposed for a day, and what is expected to come of it: plain data. */
 export interface ProposedDay {
@@ -43,7 +28,8 @@ export interface ProposedDay {
   readonly expectedRadiation?: number
   /** Where the light over the day comes from: that of the reviewed day. */
   readonly lightFrom: ZoneDay['light']['source']
-  readonly shots: readonly ProposedShot[]
+  /** The openings of the valve; `explainPlannedShot` says why each is given. */
+  readonly shots: readonly PlannedShot[]
   /** Water given. Unit: L. */
   readonly given: number
   /** Water that should drain. Unit: L. */
@@ -54,8 +40,8 @@ export interface ProposedDay {
   readonly time: readonly number[]
   /** Predicted mean water content at the end of each step. Unit: m³/m³. */
   readonly waterContent: readonly number[]
-  /** What was wanted and cannot be had. */
-  readonly compromises: readonly Finding[]
+  /** What was wanted and cannot be had; `explainPlanFinding` has the words. */
+  readonly compromises: readonly PlanFinding[]
   /** What is different from the reviewed day. */
   readonly differences: readonly DayDifference[]
 }
@@ -186,19 +172,13 @@ function planned(zone: Zone, day: ZoneDay, level: ZoneLevel, next: LocalDay, use
     date: next.date,
     ...use,
     lightFrom: light.source,
-    shots: plan.shots.map((shot) => ({
-      time: shot.time,
-      volume: shot.volume,
-      perEmitter: shot.perEmitter,
-      runTime: shot.runTime,
-      reason: explainPlannedShot(shot),
-    })),
+    shots: plan.shots,
     given: plan.applied,
     drained: plan.drained,
     drainFraction: plan.drainFraction,
     time: Array.from(plan.time),
     waterContent: Array.from(plan.waterContent),
-    compromises: plan.findings.map(explainPlanFinding),
+    compromises: plan.findings,
   }
   return known({ ...proposal, differences: differencesOf(day, proposal) })
 }

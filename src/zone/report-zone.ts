@@ -1,3 +1,5 @@
+import { explainPlanFinding } from '../irrigation/plan/explain-plan-finding.js'
+import { explainPlannedShot } from '../irrigation/plan/explain-planned-shot.js'
 import { requireObject } from '../quantity/guard.js'
 import { checkZone } from './checked-zone.js'
 import type { DayDiagnosis } from './diagnose-day.js'
@@ -191,9 +193,9 @@ function proposalLines(zone: Zone, { level }: ZoneDay, proposal: Known<ProposedD
     `${counted(plan.shots.length, 'shot')}, ${asLitres(plan.given)} together, of at most ${zone.limits.maxPerDay} L a day; ${asPercent(plan.drainFraction)} of it should drain (asked: ${asPercent(zone.limits.drainFraction)}).`,
     ...plan.shots.map((shot, i) => {
       const volumes = `${(1000 * shot.volume).toFixed(0).padStart(5)} mL (${(1000 * shot.perEmitter).toFixed(0)} mL an emitter)`
-      return `  ${String(i + 1).padStart(2)}. ${at(shot.time)}  ${volumes}, valve open ${run(shot.runTime)}: ${shot.reason}`
+      return `  ${String(i + 1).padStart(2)}. ${at(shot.time)}  ${volumes}, valve open ${run(shot.runTime)}: ${explainPlannedShot(shot)}`
     }),
-    ...plan.compromises.map(({ message }) => `Cannot all be had: ${message}.`),
+    ...plan.compromises.map((one) => `Cannot all be had: ${explainPlanFinding(one).message}.`),
     `Different from this day: ${changes.length === 0 ? 'nothing' : changes.join('; ')}.`,
   ]
 }

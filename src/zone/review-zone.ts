@@ -67,7 +67,7 @@ export interface ZoneReview {
  * const review = reviewZone({ zone, record: { time, probes: { A } } })
  * review.days.length // => 2
  * review.days[1]?.probes[0]?.shots.length // => 5
- * review.days[1]?.probes[0]?.night // => { known: true, value: { from: 89100, to: 100500, fall: 0.0153 } }
+ * review.days[1]?.probes[0]?.night // => { known: true, value: { from: 88800, to: 100500, fall: 0.0154 } }
  * ```
  */
 export function reviewZone(input: ReviewZoneInput): ZoneReview {

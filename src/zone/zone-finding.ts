@@ -1,3 +1,6 @@
+import type { WeatherAssumption } from '../demand/reference/weather-assumption.js'
+import type { WeatherFinding } from '../demand/reference/weather-doubts.js'
+
 /** What one finding is about, with its numbers in the units that the comments name. */
 export type ZoneFinding = { readonly level: 'note' | 'caution' | 'danger' } & (
   | { readonly code: 'no-readings'; readonly probe: string }
@@ -80,7 +83,11 @@ export type ZoneFinding = { readonly level: 'note' | 'caution' | 'danger' } & (
       /** °C */
       readonly value: number
     }
-  | { readonly code: 'climate-doubted'; readonly message: string }
+  | {
+      readonly code: 'climate-doubted'
+      /** What was assumed of the weather or is odd about it. */
+      readonly weather: WeatherFinding | WeatherAssumption
+    }
   | { readonly code: 'light-assumed' }
   | { readonly code: 'level-remembered'; readonly probe: string; readonly days: number }
   | { readonly code: 'all-probes-left-out' }

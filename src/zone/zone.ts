@@ -53,7 +53,7 @@ export interface ZoneEmitters {
   readonly count: number
   /** Flow of one. Unit: L/h. Range: (0, ∞). */
   readonly flow: Flow
-  /** Time until the line is full and all emitters run. Unit: s. Range: [0, 3600]. */
+  /** Time until the line is full and all emitters run. Unit: s. Range: [0, 86400]. */
   readonly lineFill: Duration
 }
 
@@ -95,11 +95,11 @@ export interface ZoneLimits {
   readonly maxPerShot?: Volume
   /** Shortest time for which the valve may open. Unit: s. Range: [0, 86400]. */
   readonly minRunTime: Duration
-  /** Longest time for which the valve may open. Unit: s. Range: (0, 86400]. */
+  /** Longest time for which the valve may open. Unit: s. Range: (0, 7200]. */
   readonly maxRunTime: Duration
   /** Shortest time between two openings. Unit: s. Range: [0, 86400]. */
   readonly minRest: Duration
-  /** Share of the day's water that should drain. Unit: 1. Range: [0, 0.9]. */
+  /** Share of the day's water that should drain. Unit: 1. Range: [0, 1). */
   readonly drainFraction: DrainFraction
   /** Share of the available water that may be used before the next shot. Unit: 1. Range: (0, 1). */
   readonly depletion: DepletionFraction

@@ -1,8 +1,10 @@
 import { type CatalogueEntry, type CatalogueField, catalogue } from 'porewater/catalogue'
 import { describe, expect, it } from 'vitest'
-import { callInExample } from '../../docs/tools/call-in-example.js'
+import { rememberedCalls } from '../../docs/tools/call-in-example.js'
 import { publicNames } from '../../docs/tools/public-names.js'
 import { argumentIn, isMade, withReplaced } from '../../docs/tools/replaced-argument.js'
+
+const argumentsOf = rememberedCalls()
 
 /** Names that stand for the lower and the upper of two numbers, as patterns of the first and the words of the second. */
 const PAIRS: readonly (readonly [RegExp, string])[] = [
@@ -80,7 +82,7 @@ const pairs = catalogue.flatMap((entry) =>
 
 /** What a function says when the lower of two numbers is above the upper. */
 async function contradicted({ entry, lower, upper }: Pair): Promise<unknown> {
-  const args = await callInExample(entry)
+  const args = await argumentsOf(entry)
   if (args === undefined) return 'no example calls it'
   const [low, high] = [lower, upper].map((field) => argumentIn(entry, args, field))
   const [first, second] = swapped(low, high, lower, upper)

@@ -1,9 +1,11 @@
 import { type CatalogueEntry, type CatalogueField, catalogue } from 'porewater/catalogue'
 import { describe, expect, it } from 'vitest'
-import { callInExample } from '../../docs/tools/call-in-example.js'
+import { rememberedCalls } from '../../docs/tools/call-in-example.js'
 import { publicNames } from '../../docs/tools/public-names.js'
 import { type DocumentedRange, parseRange } from '../../docs/tools/ranges.js'
 import { argumentIn, withReplaced } from '../../docs/tools/replaced-argument.js'
+
+const argumentsOf = rememberedCalls()
 
 type Arguments = unknown[]
 interface Refusal {
@@ -69,7 +71,7 @@ const probed = catalogue.flatMap((entry) =>
 
 describe('documented ranges are the coded ones', () => {
   it.each(probed)('%s', async (_, entry, field) => {
-    const args = await callInExample(entry)
+    const args = await argumentsOf(entry)
     expect(args, 'the example calls the function').toBeDefined()
     const range = parseRange(field.range as string) as DocumentedRange
     const madeUp = isMadeUp(entry, args as Arguments, field)

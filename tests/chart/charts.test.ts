@@ -11,6 +11,7 @@ import {
   fitCalibration,
   fitDryDown,
   fitExponentialDryDown,
+  hours,
   instant,
   litres,
   litresPerHour,
@@ -137,6 +138,36 @@ describe('a dry-down', () => {
     const unknown = fitExponentialDryDown({ time, waterContent: straight })
     expect(unknown.known).toBe(false)
     expect(description(draw(straight, unknown, 0.5))).toContain('there is no forecast')
+  })
+  it('shades what it is given as a band, from the last level to the refill point at its early and its late end', () => {
+    const picture = (band: Parameters<typeof chartDryDown>[0]['band']) =>
+      drawn(
+        chartDryDown({
+          title: 'band',
+          time,
+          waterContent: straight,
+          fit: fitDryDown({ time, waterContent: straight }),
+          refillPoint: waterContent(0.52),
+          hoursFromUtc: 0,
+          maxStep: 900,
+          ...(band && { band }),
+        }),
+      )
+    const corners = (band: Parameters<typeof picture>[0]) =>
+      every(picture(band))
+        .filter(({ attributes }) => attributes.class?.startsWith('region'))
+        .map(({ attributes }) => (attributes.d?.match(/[\d.]+/g) ?? []).map(Number))
+    expect(corners(undefined)).toEqual([])
+    const [[x = 0, y = 0, early = 0, refill = 0, late = 0, end = 0] = []] = corners({
+      earliest: hours(1),
+      latest: hours(4),
+    })
+    expect((late - x) / (early - x)).toBeCloseTo(4, 2)
+    expect(end).toBe(refill)
+    expect(refill).toBeGreaterThan(y)
+    // A late end beyond two days stays at the level as far as the picture goes.
+    const [[, level, , , , open] = []] = corners({ earliest: hours(1) })
+    expect(open).toBe(level)
   })
   it('does not stretch its axis to a forecast of years', () => {
     const slow = { slopePerHour: -1e-7, slopeError: 0, r2: 1, readings: 30, last: waterContent(0.6) }

@@ -4,6 +4,7 @@ import {
   diagnoseRecord,
   explainDiagnosis,
   hours,
+  litres,
   runReducer,
   type WatchZoneInput,
   watchZone,
@@ -166,6 +167,89 @@ describe('other causes', () => {
       expect(namedAt(diagnosesOf({ ...base, sends: sends(() => word) }).outputs, 'probe-dead')).toBeLessThanOrEqual(
         1405,
       )
+  })
+  it('spikes beyond what the medium holds count like those inside; a code for "no reading" is none', () => {
+    const spike = (value: (truth: number) => number) => (truth: number, minute: number, i: number) =>
+      (minute === 1400 || minute === 1440) && i === 0 ? value(truth) : truth + noise(minute, i)
+    const told = (value: (truth: number) => number) => diagnosesOf({ ...base, sends: spike(value) }).outputs
+    // The band ends at 0.9: of a spike of 0.25 nothing is left but a reading that is missing.
+    for (const by of [0.25, -0.25])
+      expect(
+        Math.abs(
+          namedAt(
+            told((truth) => truth + by),
+            'probe-noisy',
+          ) - 1441,
+        ),
+      ).toBeLessThanOrEqual(1)
+    for (const code of [-999, 65535, 999.9]) expect(everTold(told(() => code))).toEqual([])
+  })
+  it('a single spike is not yet a probe that scatters, and what is told later rests on spikes, not on noise', () => {
+    const at = (minutes: readonly number[], by: number) =>
+      diagnosesOf({
+        ...base,
+        sends: (truth, minute, i) => truth + noise(minute, i) + (minutes.includes(minute) && i === 0 ? by : 0),
+      }).outputs
+    for (const by of [0.25, 0.12, 0.06, -0.06, -0.12, -0.25]) expect(everTold(at([1400], by))).toEqual([])
+    for (const by of [0.25, 0.12, -0.12, -0.25]) {
+      const cause = at([1400, 1440], by)
+        .flatMap(({ causes }) => causes)
+        .find(({ code }) => code === 'probe-noisy')
+      expect(cause?.evidence).toEqual([{ code: 'spikes', value: 2, unit: '1', usual: 0, about: expect.any(String) }])
+    }
+  })
+  it('probes that change places just after a shot that moved them apart', () => {
+    const places = [0.008, -0.008]
+    const { outputs } = diagnosesOf({
+      ...base,
+      probes: ['A', 'B'],
+      sends: (truth, minute, i) => {
+        // The last shot leaves the two half as far apart as they were.
+        const apart = minute < 1395 ? 1 : minute < 1450 ? 1 - (minute - 1395) / 110 : 0.5
+        return truth + apart * (places[minute < 1480 ? i : 1 - i] as number) + noise(minute, i)
+      },
+    })
+    expect(namedAt(outputs, 'probes-swapped')).toBeGreaterThan(1480)
+    expect(namedAt(outputs, 'probes-swapped')).toBeLessThan(1480 + 120)
+  })
+  it('probes that change places by day, between two shots', () => {
+    const places = [0.006, -0.006]
+    const swapped = (from: number) =>
+      diagnosesOf({
+        ...base,
+        probes: ['A', 'B'],
+        shots: hourly(60, 22 * 3, 43),
+        use: 0.00045,
+        sends: (truth, minute, i) => truth + (places[minute < from ? i : 1 - i] as number) + noise(minute, i),
+      }).outputs
+    // Shots at 1479 and 1522: the probes are quiet from ten minutes after the one on.
+    expect(namedAt(swapped(1508), 'probes-swapped')).toBeGreaterThanOrEqual(1508)
+    expect(namedAt(swapped(1508), 'probes-swapped')).toBeLessThanOrEqual(1515)
+    expect(everTold(swapped(Infinity))).toEqual([])
+  })
+  it('a probe that is put in again wetter while a shot runs: the leap is more than the water can make', () => {
+    const put = (by: number) =>
+      diagnosesOf({
+        ...base,
+        sends: (truth, minute, i) => truth + (minute >= 1493 && i === 1 ? by : 0) + noise(minute, i),
+      }).outputs
+    expect(namedAt(put(0.05), 'probe-reinserted')).toBeGreaterThanOrEqual(1493)
+    expect(namedAt(put(0.05), 'probe-reinserted')).toBeLessThanOrEqual(1500)
+    expect(everTold(put(0))).toEqual([])
+  })
+  it('water by hand that runs through a full zone: drain without a shot, while the meter stands still', () => {
+    const shots = base.shots.filter((at) => at < 1400 || at > 1700)
+    const inputs = scripted({ ...base, shots, metered: () => 0 }).map((input, minute) => {
+      const ran = shots.reduce((sum, at) => sum + Math.max(0, Math.min(2, minute - at)), 0)
+      // A tenth of each shot drains; two hours after one somebody pours, and it drains for three quarters of an hour.
+      const poured = 0.01 * Math.max(0, Math.min(45, minute - 1480))
+      return { ...input, metered: litres(0.1 * ran), drained: litres(0.01 * ran + poured) }
+    })
+    const zone = watchZone({ ...SETTINGS, probes: THREE })
+    const { outputs } = runReducer({ reducer: zone, inputs })
+    expect(namedAt(outputs, 'watered-by-hand')).toBeGreaterThan(1480)
+    expect(namedAt(outputs, 'watered-by-hand')).toBeLessThan(1480 + 45)
+    expect(codesOf(outputs[namedAt(outputs, 'watered-by-hand')])[0]).toBe('watered-by-hand')
   })
   it('water by hand', () => {
     const { outputs } = diagnosesOf({

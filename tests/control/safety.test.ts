@@ -425,6 +425,24 @@ describe('a flood of alarms', () => {
     for (const torn of [null, {}, { recent: 5, held: [null, { name: 'x' }] }, { recent: [null, Number.NaN] }])
       expect(reducer.step(torn as never, { now: 2000, alarms: named('f') })[1].tell).toEqual(['f'])
   })
+  it.each([500, Number.NaN, Date.UTC(2026, 1, 1)])(
+    'is told to its last alarm where the clock stands still at %s',
+    (now) => {
+      const flood = { now: 500, alarms: named('abcdefgh') }
+      const still = Array.from({ length: 30 }, () => ({ now, alarms: named('') }))
+      const { outputs, state } = run([flood, ...still])
+      expect(outputs.flatMap(({ tell }) => tell).join('')).toBe('abcdefgh')
+      expect(state.held).toEqual([])
+      // No more at a time than one person can take in, and not at once.
+      for (const { tell } of outputs) expect(tell.length).toBeLessThanOrEqual(3)
+      expect(outputs.slice(1, 10).flatMap(({ tell }) => tell)).toEqual([])
+    },
+  )
+  it('of one moment, sent one alarm after another, has no room for more until a hundred came', () => {
+    const one = (i: number) => ({ now: 500, alarms: named('abcdefghijklmnopqrstuvwxyz'[i % 26]!) })
+    const { outputs } = run(Array.from({ length: 90 }, (_, i) => one(i)))
+    expect(outputs.flatMap(({ tell }) => tell)).toEqual(['a', 'b', 'c'])
+  })
   it('remembers no more moments than it needs', () => {
     const { state, outputs } = run([{ now: 0, alarms: named('abcdefgh', 'high') }])
     expect(outputs[0]?.tell).toHaveLength(8)

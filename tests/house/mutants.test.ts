@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { inDrawnOrder } from '../../docs/tools/mutants/draw.js'
 import { joined, type Report, scoreOf, survivorsOf, wilson } from '../../docs/tools/mutants/score.js'
 
 describe('the score of mutation testing', () => {
@@ -15,14 +16,12 @@ describe('the score of mutation testing', () => {
   })
 
   const place = { start: { line: 2, column: 8 }, end: { line: 2, column: 13 } }
-  const mutants = ['Killed', 'Killed', 'Timeout', 'Survived', 'CompileError', 'NoCoverage', 'Ignored'].map(
-    (status, i) => ({
-      id: String(i),
-      status,
-      replacement: 'a - b',
-      location: place,
-    }),
-  )
+  const mutants = ['Killed', 'Killed', 'Timeout', 'Survived', 'NotDrawn', 'NoCoverage', 'Ignored'].map((status, i) => ({
+    id: String(i),
+    status,
+    replacement: 'a - b',
+    location: place,
+  }))
   const report: Report = { files: { 'src/a.ts': { source: 'f(\nreturn a + b\n', mutants } } }
 
   it('counts what no test reaches against the share, and what was not drawn not at all', () => {
@@ -36,7 +35,7 @@ describe('the score of mutation testing', () => {
       files: {
         'src/a.ts': {
           source: 'a',
-          mutants: [mutants[3]!, { ...mutants[0]!, status: 'CompileError' }, { ...mutants[1]!, status: 'Survived' }],
+          mutants: [mutants[3]!, { ...mutants[0]!, status: 'NotDrawn' }, { ...mutants[1]!, status: 'Survived' }],
         },
       },
     }
@@ -53,5 +52,22 @@ describe('the score of mutation testing', () => {
       'src/a.ts:2  a + b  ->  a - b',
       'src/a.ts:2  a + b  ->  a - b (no test reaches it)',
     ])
+  })
+})
+
+describe('the draw of mutation testing', () => {
+  const changes = Array.from({ length: 40 }, (_, i) => ({
+    id: String(i),
+    fileName: `src/${i % 5}.ts`,
+    replacement: i % 2 ? 'true' : 'false',
+    location: { start: { line: i, column: 1 }, end: { line: i, column: 5 } },
+  }))
+  const order = (seed: string, list = changes) => inDrawnOrder(list, seed).map(({ id }) => id)
+  it('hangs on the seed, and not on where a change stands in the list or what number it has', () => {
+    expect(order('1')).toEqual(order('1', [...changes].reverse()))
+    expect(order('1')).not.toEqual(order('2'))
+    expect(new Set(order('1')).size).toBe(40)
+    const renumbered = changes.map((change) => ({ ...change, id: `${change.id}x` }))
+    expect(order('1', renumbered)).toEqual(order('1').map((id) => `${id}x`))
   })
 })

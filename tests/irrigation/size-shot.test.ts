@@ -133,6 +133,26 @@ describe('sizing a shot in one call', () => {
     const shot = sizeShot({ ...usual, minRunTime: minutes(4), maxRunTime: minutes(4) })
     expect(shot.runTime).toBe(240)
   })
+  it('has an end, or is refused: flows, volumes and counts at the ends of what numbers can be', () => {
+    const ends = [5e-324, 1e-320, 1e-300, 1e-150, 1e150, 1e300, 1.7e308]
+    const full = { ...usual, minRunTime: seconds(60), maxRunTime: minutes(20), emittersOnValve: 600 }
+    for (const key of Object.keys(full))
+      for (const end of ends)
+        for (const more of [{}, { emitters: 1e-10 }, { emitters: 1e10 }, { pumpFlow: litresPerHour(2000) }]) {
+          const input = { ...full, ...more, [key]: end } as SizeShotInput
+          let shot: ReturnType<typeof sizeShot>
+          try {
+            shot = sizeShot(input)
+          } catch (error) {
+            expect(['outside-domain', 'bad-input']).toContain((error as { code: string }).code)
+            continue
+          }
+          const numbers = [shot.volume, shot.perEmitter, shot.kept, shot.expectedDrain, shot.runTime]
+          for (const value of [...numbers, ...shot.findings.map((finding) => finding.value)])
+            expect([key, end, Number.isFinite(value)]).toEqual([key, end, true])
+        }
+    expectDomainError(() => sizeShot({ ...usual, emitterFlow: litresPerHour(1e-320) }), { argument: 'emitterFlow' })
+  })
   it('refuses a least run time above the most', () => {
     expectInputError(() => sizeShot({ ...usual, minRunTime: minutes(5), maxRunTime: minutes(2) }), 'minRunTime')
     expectDomainError(() => sizeShot({ ...usual, rise: waterContentChange(-0.1) }), {

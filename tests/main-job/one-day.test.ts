@@ -32,6 +32,39 @@ beforeAll(() => {
 })
 afterAll(() => rmSync(folder, { recursive: true, force: true }))
 
+describe('the script itself', () => {
+  const source = readFileSync(join(root, 'docs/examples/one-day.ts'), 'utf8')
+  it('is a thin reader and printer of at most 250 lines', () => {
+    expect(source.trimEnd().split('\n').length).toBeLessThanOrEqual(250)
+    for (const name of [
+      'reviewZone',
+      'proposeDay',
+      'diagnoseDay',
+      'reportZone',
+      'trustedReadings',
+      'seriesFromCsv',
+      'readDocument',
+    ])
+      expect(source).toMatch(new RegExp(`\\b${name}\\(`))
+  })
+  it('whose zone stands on the functions of the record, not on copies of them', () => {
+    const folder = join(root, 'src/zone')
+    const zone = readdirSync(folder)
+      .map((name) => readFileSync(join(folder, name), 'utf8'))
+      .join('\n')
+    for (const name of [
+      'checkReadings',
+      'findShots',
+      'matchShots',
+      'zoneMean',
+      'flatLineLimits',
+      'overnightDryDowns',
+      'diagnoseRecord',
+    ])
+      expect(zone).toMatch(new RegExp(`\\b${name}\\(`))
+  })
+})
+
 describe('the main job on the invented bench', () => {
   it('prints a report that a grower can read and draws the day', () => {
     const { status, stdout, stderr } = start()

@@ -22,6 +22,7 @@ describe('the imports of a block of code', () => {
     expect(withImports('const litres = 3\nlitres', origins)).toBe('const litres = 3\nlitres')
     expect(withImports('const { runTime } = sizeShot()\nrunTime', origins)).toMatch(/^import \{ sizeShot \} from/)
     expect(withImports('plan.runTime // litres(3)', origins)).toBe('plan.runTime // litres(3)')
+    // biome-ignore lint/suspicious/noTemplateCurlyInString: it is the code of a page
     expect(withImports("log('litres', `${percent(3)} litres`)", origins)).toMatch(/^import \{ percent \} from/)
     expect(withImports('sizeShot({ litres: 2 })', origins)).toMatch(/^import \{ sizeShot \} from/)
     expect(withImports('const e = decisiemensPerMetre<DrainEC>(2)', origins)).toMatch(

@@ -37,6 +37,17 @@ describe('a dry-down that slows down', () => {
       ),
     )
   })
+  it('rules out only what lies a third of the fall below its floor, or below the interval of it', () => {
+    const random = uniformFrom(3)
+    const time = Array.from({ length: 60 }, (_, i) => i * 600)
+    for (const noise of [0, 0.0005, 0.002]) {
+      const content = time.map((t) => 0.4 + 0.1 * Math.exp(-t / 9000) + noise * (random() - 0.5))
+      const fit = fitExponentialDryDown({ time, waterContent: content })
+      if (!fit.known) throw new Error(fit.reason)
+      expect(fit.low90).toBeLessThanOrEqual(fit.floorLow)
+      expect(fit.low90).toBeLessThanOrEqual(fit.floor - (fit.first - fit.last) / 3 + 1e-12)
+    }
+  })
   it('is not told from a straight line by readings that show no bend', () => {
     const random = uniformFrom(11)
     let believed = 0

@@ -42,6 +42,52 @@ function days(count: number, seed: number, { step = 300, offset = 0, noise = 0.0
 const run = (readings: readonly { time: number; waterContent: number }[]) =>
   runReducer({ reducer: forecaster, inputs: readings }).state
 
+describe('lamps whose hours move', () => {
+  /** Lamps burn for 14 h, two hours later every tenth day; under them the level falls three times as fast. A shot in the dark of each day. */
+  function underLamps(count: number, seed: number) {
+    const { normal } = randomNumbers(seed)
+    let [level, pace] = [0.6, 1]
+    return Array.from({ length: count * 288 }, (_, i) => {
+      const [day, clock] = [Math.floor(i / 288), (i % 288) / 12]
+      const on = 2 * (Math.floor(day / 10) % 12)
+      const lit = (clock - on + 24) % 24 < 14
+      if (i % 288 === 0) pace = 1 + 0.08 * normal()
+      level -= (pace * (lit ? 0.006 : 0.002)) / 12
+      if (Math.round(12 * ((on + 23) % 24)) === i % 288) level = 0.6
+      return { time: 300 * i, waterContent: level + 0.0002 * normal() }
+    })
+  }
+  it('are followed: forecasts stay within minutes, just after a move and later, and the wide band holds', () => {
+    const [fresh, late]: [number[], number[]] = [[], []]
+    let [inside, asked] = [0, 0]
+    for (let seed = 1; seed <= 6; seed++) {
+      const readings = underLamps(70, seed)
+      let state = forecaster.start
+      readings.forEach((reading, i) => {
+        state = forecaster.step(state, reading)[0]
+        const since = Math.floor(i / 288) % 10
+        if (i < 20 * 288 || i % 288 !== 144) return
+        const level = reading.waterContent - 0.015
+        const left = readings.slice(i, i + 144).findIndex((one) => one.waterContent <= level)
+        const shot = readings
+          .slice(i, i + 144)
+          .findIndex((one, k) => k > 0 && one.waterContent > readings[i + k - 1]!.waterContent + 0.01)
+        const found = timeUntilLevel({ state, level: waterContent(level) })
+        if (!found.known || left < 0 || (shot >= 0 && left > shot)) return
+        asked++
+        const { earliest, latest } = found.band90
+        if (300 * left >= earliest - 300 && 300 * left <= (latest ?? Infinity) + 300) inside++
+        ;(since < 2 ? fresh : since >= 4 ? late : []).push(Math.abs(found.time - 300 * left) / 3600)
+      })
+    }
+    const middle = (list: number[]) => list.sort((a, b) => a - b)[list.length >> 1] as number
+    expect(asked).toBeGreaterThan(100)
+    expect(inside / asked).toBeGreaterThan(0.85)
+    expect(middle(fresh)).toBeLessThan(0.3)
+    expect(middle(late)).toBeLessThan(0.3)
+  })
+})
+
 describe('time to a level', () => {
   it('of a fall that follows the clock exactly is that of the clock', () => {
     // 0.004 an hour from 18:00 to 06:00, then 0.01: worked out by hand.

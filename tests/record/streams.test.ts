@@ -117,6 +117,48 @@ describe('readings that come in one by one', () => {
       if (size < 0.001) expect(flags).toContain(4)
     }
   })
+  it('leave less than 4 kB of any course, and the flags of the whole series', () => {
+    const course = fc.record({
+      slope: fc.constantFrom(0, 1e-7, -1e-6, 3e-6, 1e-5),
+      noise: fc.constantFrom(0, 1e-6, 1e-4, 0.001),
+      swing: fc.constantFrom(0, 0.0005, 0.002),
+      seed: fc.nat(1000),
+    })
+    const flatLine = fc.record({
+      tolerance: fc.constantFrom(0.0001, 0.002, 0.02),
+      failAfter: fc.constantFrom(50, 97, 400, 3000),
+    })
+    fc.assert(
+      fc.property(course, flatLine, ({ slope, noise, swing, seed }, { tolerance, failAfter }) => {
+        const normal = normalFrom(seed)
+        // A swing that dies away slowly comes nearer from both sides.
+        const value = Array.from(
+          { length: 3500 },
+          (_, i) => 0.3123456789012345 + slope * i + noise * normal() + swing * Math.cos(i) * Math.exp(-i / 2000),
+        )
+        const limits = { ...tests, flatLine: { tolerance, suspectAfter: failAfter >> 1, failAfter } }
+        const inputs = value.map((one, i) => ({ time: 60 * i, value: one }))
+        const { state, outputs } = runReducer({ reducer: watchReadings(limits), inputs })
+        expect(JSON.stringify(state).length).toBeLessThan(4000)
+        const whole = checkReadings({ ...limits, time: inputs.map((one) => one.time), value })
+        const flags = outputs.flat().map((verdict) => verdict.tests.flatLine as number)
+        expect(flags).toEqual(Array.from(whole.tests.flatLine!.slice(0, flags.length)))
+        // Never stricter than the definition, worked out by looking back on every reading.
+        const exact = (x: number, i: number) => {
+          let k = i - 1
+          while (k >= 0 && i - k <= failAfter && (value[k] === x || Math.abs(value[k]! - x) < tolerance)) k--
+          return i - 1 - k >= failAfter ? 4 : i - 1 - k >= failAfter >> 1 ? 3 : 1
+        }
+        const wanted = value.slice(0, flags.length).map(exact)
+        flags.forEach((flag, i) => {
+          if (flag > wanted[i]!) expect(`${flag} at ${i}`).toBe(`${wanted[i]} at ${i}`)
+        })
+        // A course that only falls or rises loses a few hundredths of the tolerance.
+        if (noise === 0 && swing === 0 && failAfter * Math.abs(slope) < 0.9 * tolerance) expect(flags.at(-1)).toBe(4)
+      }),
+      { numRuns: 25 },
+    )
+  })
   it('are not watched with limits that make no sense', () => {
     expectDomainError(() => watchShots({ ...limits, maxRiseTime: minutes(0) }), { quantity: 'longest rise' })
     expectInputError(() => watchReadings({ ...tests, spike: { suspect: 2, fail: 1 } }), 'suspect')

@@ -17,6 +17,17 @@ describe('a result of a zone that is not known', () => {
   it.each([...reasonsOf('zone'), ...reasonsOf('record')])('has words for %s', (reason) => {
     expect(explainZoneReason(reason)).not.toBe(reason.replaceAll('-', ' '))
   })
+  it('has them once: what the record explains, the zone does not word otherwise', () => {
+    const tableOf = (path: string) => {
+      const code = readFileSync(folder(path.split('/')[0] as string) + path.split('/')[1], 'utf8')
+      const table = /const REASONS[^{]*\{([\s\S]*?)\n\}/.exec(code)?.[1] ?? ''
+      return [...table.matchAll(/^ {2}'?([a-z-]+)'?:/gm)].map(([, code]) => code as string)
+    }
+    const [zone, record] = [tableOf('zone/explain-zone-finding.ts'), tableOf('record/explain-record-finding.ts')]
+    expect(Math.min(zone.length, record.length)).toBeGreaterThan(15)
+    expect(zone.filter((code) => record.includes(code))).toEqual([])
+    expect(explainZoneReason('few-days')).toBe('fewer than seven days with a use were seen')
+  })
   it('has at least the reasons that a night can have', () => {
     expect(reasonsOf('record')).toEqual(expect.arrayContaining(['short', 'shot-in-night', 'few-readings']))
     expect(explainZoneReason('short')).toBe('readings or drain leave less than three quarters of the night')

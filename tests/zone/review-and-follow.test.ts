@@ -75,6 +75,8 @@ describe('a record at once, reading by reading, and through JSON', () => {
 })
 
 describe('what must not matter', () => {
+  // A refill point that lies hours ahead at midnight.
+  const deep = benchZone({ limits: { ...zone.limits, depletion: 0.2 as never } })
   it('a constant offset of a probe changes no shot, no use, no dry-down and no plan', () => {
     const plain = reviewZone({ zone, record: benchRecord({ offsets: [0, 0] }) }).days[1]!
     fc.assert(
@@ -94,9 +96,9 @@ describe('what must not matter', () => {
   it('a constant offset of a probe changes no forecast', () => {
     const days = 6
     const of = (offset: number) =>
-      reviewZone({ zone, record: benchRecord({ days, offsets: [0, offset] }) }).days.at(-1)!
+      reviewZone({ zone: deep, record: benchRecord({ days, offsets: [0, offset] }) }).days.at(-1)!
     const plain = of(0)
-    expect(plain.probes[1]?.refill.known).toBe(true)
+    expect(plain.probes[1]?.refill.known && plain.probes[1].refill.time).toBeGreaterThan(3600)
     for (const offset of [-0.083, 0.031, 0.1]) {
       const [a, b] = [plain.probes[1]!.refill, of(offset).probes[1]!.refill]
       if (!a.known || !b.known) throw new Error('not known')
@@ -116,21 +118,54 @@ describe('what must not matter', () => {
   })
   it('scaling all volumes scales the plan', () => {
     const one = known(proposeDay({ zone, day: reviewZone({ zone, record: benchRecord() }).days[1]! }))
-    for (const scale of [0.25, 3, 40]) {
-      const large = benchZone({
-        container: { ...zone.container, substrateVolume: (14 * scale) as never },
-        emitters: { ...zone.emitters, flow: (2 * scale) as never },
-        limits: { ...zone.limits, maxPerDay: (9 * scale) as never },
-      })
-      const plan = known(
-        proposeDay({ zone: large, day: reviewZone({ zone: large, record: benchRecord({ scale }) }).days[1]! }),
-      )
-      expect(plan.shots.map(({ time }) => time)).toEqual(one.shots.map(({ time }) => time))
-      plan.shots.forEach((shot, i) => {
-        expect(shot.volume / scale).toBeCloseTo(one.shots[i]!.volume, 3)
-        expect(shot.runTime).toBeCloseTo(one.shots[i]!.runTime, 0)
-      })
-    }
+    fc.assert(
+      fc.property(
+        fc.double({ min: -4, max: 6, noNaN: true }).map((x) => 2 ** x),
+        (scale) => {
+          const large = benchZone({
+            container: { ...zone.container, substrateVolume: (14 * scale) as never },
+            emitters: { ...zone.emitters, flow: (2 * scale) as never },
+            limits: { ...zone.limits, maxPerDay: (9 * scale) as never },
+          })
+          const plan = known(
+            proposeDay({ zone: large, day: reviewZone({ zone: large, record: benchRecord({ scale }) }).days[1]! }),
+          )
+          expect(plan.shots.map(({ time }) => time)).toEqual(one.shots.map(({ time }) => time))
+          plan.shots.forEach((shot, i) => {
+            expect(shot.volume / scale).toBeCloseTo(one.shots[i]!.volume, 3)
+            expect(shot.runTime).toBeCloseTo(one.shots[i]!.runTime, 0)
+          })
+        },
+      ),
+      { numRuns: 30, examples: [[0.25], [3], [40]] },
+    )
+  })
+  it('an offset in whole steps of the readings changes nothing to the last digits that matter', () => {
+    const of = (steps: number) =>
+      reviewZone({ zone: deep, record: benchRecord({ days: 9, offsets: [0, steps / 1e5] }) }).days.at(-1)!
+    const plain = of(0)
+    expect(plain.nextUse.known && plain.probes[1]!.refill.known && plain.probes[1]!.refill.time).toBeGreaterThan(3600)
+    fc.assert(
+      fc.property(fc.integer({ min: -9000, max: 9000 }), (steps) => {
+        const moved = of(steps)
+        const [a, b] = [plain.probes[1]!, moved.probes[1]!]
+        const by = steps / 1e5
+        const close = (x: number, y: number) =>
+          expect(Math.abs(x - y)).toBeLessThanOrEqual(1e-6 * Math.max(1, Math.abs(x)))
+        expect(b.shots.map(({ start, peak }) => [start, peak])).toEqual(a.shots.map(({ start, peak }) => [start, peak]))
+        for (const [k, { rise }] of b.shots.entries()) close(rise, a.shots[k]!.rise)
+        expect(moved.openings).toEqual(plain.openings)
+        close(known(moved.balance.use), known(plain.balance.use))
+        close(known(b.night).fall, known(a.night).fall)
+        close(known(b.drainedLevel).level, known(a.drainedLevel).level + by)
+        if (!a.refill.known || !b.refill.known) throw new Error('not known')
+        for (const band of ['band50', 'band90'] as const)
+          for (const end of ['earliest', 'latest'] as const) close(b.refill[band][end]!, a.refill[band][end]!)
+        close(b.refill.time, a.refill.time)
+        close(moved.nextUse.known ? moved.nextUse.use : 0, plain.nextUse.known ? plain.nextUse.use : 0)
+      }),
+      { numRuns: 20 },
+    )
   })
 })
 

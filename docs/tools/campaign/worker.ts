@@ -2,22 +2,45 @@ import { type Callable, callables, oneTrial } from './trial.js'
 
 /** Tells each call before it is made, so that the one that hangs is known. */
 const [seed, first, only] = [Number(process.argv[2]), Number(process.argv[3]), process.argv[4]]
-const used = new Map<Callable, { seconds: number; trial: number }>()
-for (const callable of await callables(only)) used.set(callable, { seconds: 0, trial: first })
+interface Turn {
+  readonly callable: Callable
+  readonly seconds: number
+  readonly trial: number
+}
+/** In the order of the time that each had: one slow function must not eat the campaign. */
+const turns: Turn[] = []
+for (const callable of await callables(only)) turns.push({ callable, seconds: 0, trial: first })
 process.once('disconnect', () => process.exit())
 
 for (;;) {
-  // Whoever had the least time is next: one slow function must not eat the campaign.
-  const [callable, spent] = [...used].reduce((a, b) => (b[1].seconds < a[1].seconds ? b : a))
+  const turn = turns.shift()!
+  const next = await taken(turn)
+  turns.splice(placeOf(next.seconds), 0, next)
+}
+
+/** Fifty calls, or one that is slow. */
+async function taken({ callable, seconds, trial }: Turn): Promise<Turn> {
   for (let call = 0; call < 50; call++) {
     const started = performance.now()
-    await told({ name: callable.entry.name, trial: spent.trial })
-    const find = oneTrial(callable, seed, spent.trial++)
-    const seconds = (performance.now() - started) / 1000
-    spent.seconds += seconds
+    await told({ name: callable.entry.name, trial })
+    const find = oneTrial(callable, seed, trial++)
+    const took = (performance.now() - started) / 1000
+    seconds += took
     if (find !== undefined) await told({ find })
-    if (seconds > 0.01) break
+    if (took > 0.01) break
   }
+  return { callable, seconds, trial }
+}
+
+/** Where a turn belongs that has had so much: behind all that had no more. */
+function placeOf(seconds: number): number {
+  let [low, high] = [0, turns.length]
+  while (low < high) {
+    const middle = (low + high) >> 1
+    if (turns[middle]!.seconds <= seconds) low = middle + 1
+    else high = middle
+  }
+  return low
 }
 
 function told(message: object): Promise<void> {

@@ -46,9 +46,9 @@ export interface Beginning {
   readonly falseAlarms: readonly string[]
 }
 
-/** When something goes wrong: after the warm-up, at any time of day. Unit: s. */
+/** When something goes wrong: after the warm-up, at any time of day, so that seeds that follow each other are spread over it. Unit: s. */
 export function faultFrom(seed: number): number {
-  return WARM_UP * 86400 + ((seed * 7919) % 720) * POLL
+  return WARM_UP * 86400 + ((seed * 443) % 720) * POLL
 }
 
 export function beginningOf(medium: MediumName, seed: number, days = faultFrom(seed) / 86400): Beginning {

@@ -1,3 +1,4 @@
+import { wilson } from '../mutants/score.js'
 import { type History, MEDIA } from './histories.js'
 import { PROMISES, SHARE, WARM_UP } from './promises.js'
 
@@ -6,7 +7,8 @@ const HEADS = [
   'fault',
   'promised, h',
   'first or second in time',
-  'histories',
+  'named of histories',
+  '95 % interval, %',
   'median, h',
   `${100 * SHARE} % within, h`,
 ]
@@ -18,9 +20,12 @@ export function rowsOf(histories: readonly History[]): string[][] {
       const runs = histories.filter((one) => one.fault === fault)
       if (runs.length === 0) return []
       const times = runs.flatMap(({ after }) => (after === null ? [] : [after / 3600])).sort((a, b) => a - b)
-      const within = times.filter((time) => time <= hours).length / runs.length
+      const named = times.filter((time) => time <= hours).length
+      const share = `${Math.floor((100 * named) / runs.length)} %`
+      const interval = wilson(named, runs.length).map((end) => (100 * end).toFixed(0))
       const at = (share: number) => times[Math.ceil(share * runs.length) - 1]?.toFixed(1) ?? ''
-      return [[cause, fault, `${hours}`, `${Math.floor(100 * within)} %`, `${runs.length}`, at(0.5), at(SHARE)]]
+      const counts = [share, `${named} of ${runs.length}`, interval.join(' to ')]
+      return [[cause, fault, `${hours}`, ...counts, at(0.5), at(SHARE)]]
     }),
   )
 }
@@ -30,8 +35,9 @@ function summaryOf(histories: readonly History[]): string {
   const alarms = histories.flatMap(({ falseAlarms }) => falseAlarms)
   const days = histories.reduce((sum, { healthyDays }) => sum + healthyDays, 0)
   const wrong = histories.reduce((sum, { byHandWhileFull }) => sum + byHandWhileFull, 0)
+  const kinds = [...new Set(alarms)].sort().map((alarm) => `${alarm} ${alarms.filter((one) => one === alarm).length}`)
   return (
-    `${alarms.length} false alarms in ${Math.round(days)} days of healthy zones, ${((30 * alarms.length) / days).toFixed(2)} a zone and month. ` +
+    `${alarms.length} false alarms in ${Math.round(days)} days of healthy zones, ${((30 * alarms.length) / days).toFixed(2)} a zone and month${kinds.length === 0 ? '' : ` (${kinds.join(', ')})`}. ` +
     `Somebody was sent to water by hand while the zone was full at ${wrong} moments.`
   )
 }
@@ -41,18 +47,28 @@ export function pageOf(histories: readonly History[]): string {
   const line = (cells: readonly string[]) => `| ${cells.join(' | ')} |`
   return `# What \`watchZone\` names, and how soon
 
-Made by \`npm run rehearse:diagnosis\`; do not edit. ${MEDIA.length} media, seeds ${seeds.join(', ')}. ${summaryOf(histories)}
+Made by \`npm run rehearse:diagnosis\`; do not edit. ${MEDIA.length} media, ${seedsIn(seeds)}. ${summaryOf(histories)}
 
 Zones, faults and sizes are invented; see [What is wrong in a zone](what-is-wrong.md). Two probes, a flow meter, a drain gauge and light are
 there; the zone is watched for ${WARM_UP} to ${WARM_UP + 1} days before something goes wrong, at any time of day. Shots are given by \`controlWatering\`; the rows of
 salt stand for a timetable that drains every day, and salt is there from the beginning. Times count from the beginning of the fault, nights
 without shots among them. A cause counts as named where it stands first or second in the list, and each history was watched for as long as
-is promised.
+is promised. The interval is that of Wilson (1927): histories differ by their seed, and few of them say little. Where a rule was changed, a row
+counts only the histories that were rehearsed since.
 
 ${line(HEADS)}
 ${line(HEADS.map((_, i) => (i < 2 ? '---' : '---:')))}
 ${rowsOf(histories).map(line).join('\n')}
 `
+}
+
+/** Seeds as stretches. */
+function seedsIn(seeds: readonly number[]): string {
+  const ends = seeds.filter((seed) => !seeds.includes(seed + 1))
+  const stretches = seeds
+    .filter((seed) => !seeds.includes(seed - 1))
+    .map((from, i) => (from === ends[i] ? `${from}` : `${from} to ${ends[i]}`))
+  return `${seeds.length} seeds (${stretches.join(', ')})`
 }
 
 /** What the guide promises, as lines of its table. */

@@ -25,7 +25,7 @@ export function joined(first: Report, second: Report): Report {
     if (before?.source !== source) throw new Error(`${path} is not what the first draw was made of`)
     // Reports list changes in the order in which they were tried.
     const byId = new Map(before.mutants.map((mutant) => [mutant.id, mutant]))
-    const both = mutants.map((mutant) => (mutant.status === 'CompileError' ? byId.get(mutant.id)! : mutant))
+    const both = mutants.map((mutant) => (mutant.status === 'NotDrawn' ? byId.get(mutant.id)! : mutant))
     return [path, { source, mutants: both }] as const
   })
   return { files: Object.fromEntries(files) }
@@ -56,7 +56,7 @@ export function scoreOf({ files }: Report): string {
     )
   const [noticed, survived, unreached] = [count(...NOTICED), count('Survived'), count('NoCoverage')]
   const tried = noticed + survived
-  const reached = tried + count('CompileError')
+  const reached = tried + count('NotDrawn')
   const share = reached / (reached + unreached)
   const [low, high] = wilson(noticed, tried).map((end) => percent(share * end))
   const score = percent((share * noticed) / tried)

@@ -1,8 +1,8 @@
-import type { FamilyRow, KindRow, UnitRow } from '../../../src/quantity/unit-row.js'
+import type { FamilyRow, KindRow, UnitRow, WholeFamilyRow } from '../../../src/quantity/unit-row.js'
 
 /** A family with its units, the first of which is the one in which numbers are kept. */
 export interface Family {
-  readonly row: FamilyRow
+  readonly row: WholeFamilyRow
   readonly kinds: readonly KindRow[]
   readonly units: readonly [UnitRow, ...UnitRow[]]
 }
@@ -25,8 +25,24 @@ export function familiesOf(families: readonly FamilyRow[], units: readonly UnitR
       [first, ...others].map((unit) => unit.symbol),
       `unit of ${row.name}`,
     )
-    return { row, kinds: row.kinds ?? [onlyKind(row)], units: [first, ...others] }
+    return { row: whole(row, first), kinds: row.kinds ?? [onlyKind(row)], units: [first, ...others] }
   })
+}
+
+/** What a number is to be where its range says no more than that. */
+const TO_GIVE: Readonly<Record<string, (quantity: string) => string>> = {
+  '[0, ∞)': (quantity) => `give ${/^[aeiou]/.test(quantity) ? 'an' : 'a'} ${quantity} of zero or more`,
+  '(0, ∞)': (quantity) => `give a ${quantity} above zero`,
+  '(-∞, ∞)': (quantity) => `give a finite ${quantity}`,
+}
+
+/** The row with what its name, its first unit and its range say of it, where it says nothing else itself. */
+function whole(row: FamilyRow, first: UnitRow): WholeFamilyRow {
+  const file = (row.noun ?? row.name).replace(/([a-z])(?=[A-Z])/g, '$1-').toLowerCase()
+  const { quantity = file.replaceAll('-', ' '), range = '[0, ∞)' } = row
+  const hint = row.hint ?? TO_GIVE[range]?.(quantity)
+  if (hint === undefined) throw new Error(`${row.name} says nothing about numbers outside ${range}`)
+  return { file: file.replaceAll(' ', '-'), unit: first.symbol, ...row, quantity, range, hint }
 }
 
 function onlyKind(row: FamilyRow): KindRow {

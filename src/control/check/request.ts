@@ -18,7 +18,7 @@ export function judgeRequest(
     if (value === undefined) refusals.push({ code: 'request-unclear', level: 'danger', about })
   const flow = limitOf(limits, 'flow', 'L/h', refusals)
   if (volume !== undefined && runTime !== undefined && flow !== undefined) {
-    const gives = (flow * runTime) / 3600
+    const gives = Math.min((flow / 3600) * runTime, Number.MAX_VALUE)
     // The line must be filled, and emitters differ; a slip of a unit is a factor.
     if (gives < 0.9 * volume || gives > 1.25 * volume)
       refusals.push({ code: 'volume-not-run-time', level: 'danger', value: gives, limit: volume, unit: 'L' })
@@ -36,8 +36,10 @@ function judgeDay(volume = 0, limits: Loose<SafeLimits>, facts: Loose<WateringFa
   const limit = limitOf(limits, 'maxPerDay', 'L', refusals)
   const given = known(facts.givenInDay, 0)
   if (given === undefined) refusals.push({ code: 'given-unknown', level: 'caution' })
-  else if (limit !== undefined && given + volume > limit)
-    refusals.push({ code: 'day-used-up', level: 'caution', value: given + volume, limit, unit: 'L' })
+  else if (limit !== undefined && given + volume > limit) {
+    const value = Math.min(given + volume, Number.MAX_VALUE)
+    refusals.push({ code: 'day-used-up', level: 'caution', value, limit, unit: 'L' })
+  }
   return refusals
 }
 

@@ -15,7 +15,7 @@ import { canJudge, isFull } from './trust.js'
 import { ticked } from './watch-clock.js'
 import { withValue } from './watch-feed.js'
 import { evidenceOf, lineOf, NIGHTS, newNight, withEvening } from './watch-night.js'
-import { newPairs, withLevels } from './watch-pairs.js'
+import { newPairs, withLeap, withLevels } from './watch-pairs.js'
 import { levelOf, meanSince, type ProbeWatch, withClimb, withFall, withReading, withStep } from './watch-probe.js'
 import { type Before, type GivenShot, newValve, type ValveWatch, withCounters, withOrder } from './watch-valve.js'
 import { notTold } from './what-is-not-told.js'
@@ -71,7 +71,7 @@ function withReadings(state: ZoneWatchState, readings: unknown, now: number, zon
   if (!Array.isArray(readings)) return probes
   const quietFrom =
     state.valve.shot !== null || state.valve.open !== null ? Infinity : (state.valve.quietFrom ?? -Infinity)
-  const beside = { quietFrom, maxRate: zone.flow / 3600 / zone.volume }
+  const beside = { quietFrom, maxRate: zone.flow / 3600 / zone.volume, came: cameLately(state, now, zone) }
   for (const reading of readings as readonly (WatchedReading | null)[]) {
     const i = zone.names.indexOf(reading?.probe as string)
     if (i < 0 || reading === null) continue
@@ -81,6 +81,16 @@ function withReadings(state: ZoneWatchState, readings: unknown, now: number, zon
     else probes[i] = withClimbs(withStep(after, beside, 5 * zone.maxAge), quietFrom, state.light, zone)
   }
   return probes
+}
+
+/** What shots of the last half hour can raise the zone by, the one that is under way among them. Unit: m³/m³. */
+function cameLately({ shots, valve }: ZoneWatchState, now: number, zone: RememberedZone): number {
+  let volume = 0
+  for (let k = shots.length - 1; k >= 0 && now - shots[k]!.time < 1800; k--) volume += shots[k]!.volume
+  const { shot, open } = valve
+  if (shot !== null) volume += (zone.flow * Math.max(0, shot.end - shot.start)) / 3600
+  if (open !== null) volume += (zone.flow * Math.max(0, now - open.start)) / 3600
+  return volume / zone.volume
 }
 
 /** Climbs count between shots only, and not where the probe jumped. */
@@ -215,12 +225,14 @@ function withSteady(state: ZoneWatchState, input: WatchZoneInput, now: number, z
   for (let k = state.shots.length - 1; k >= 0 && now - state.shots[k]!.time < 9000; k--)
     watered += state.shots[k]!.volume / zone.volume
   const drainEC = known(input.drainEC) ?? state.drainEC
+  const { shot, open, quietFrom } = state.valve
+  const quiet = shot !== null || open !== null ? Infinity : (quietFrom ?? -Infinity)
   return {
     ...state,
     drainEC,
     hasTemperature: known(input.temperature) !== null,
     feed: withValue(state.feed, known(input.feedEC), now, 0.2),
-    pairs: withLevels(state.pairs, state.probes, now, watered),
+    pairs: withLeap(withLevels(state.pairs, state.probes, now, watered), state.probes, quiet),
   }
 }
 

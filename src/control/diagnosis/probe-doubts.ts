@@ -9,7 +9,17 @@ export function isFrozen({ flatSince, flatCount, flatUsual, times, usualNoise }:
 }
 
 /** Whether it scatters far more than it did. */
-export function isNoisy({ noise, usualNoise, spikes, times }: ProbeWatch): boolean {
+export function isNoisy(probe: ProbeWatch): boolean {
+  return scatters(probe) || newSpikes(probe) > 1
+}
+
+/** Whether most of its readings scatter, not a few of them. */
+export function scatters({ noise, usualNoise }: ProbeWatch): boolean {
+  return noise > 0.006 && noise > 3 * usualNoise
+}
+
+/** Spikes of the last two hours; a single one may be anything, a second comes from the probe. */
+export function newSpikes({ spikes, times }: ProbeWatch): number {
   const now = times[times.length - 1] ?? 0
-  return (noise > 0.006 && noise > 3 * usualNoise) || spikes.filter((time) => now - time < 7200).length >= 3
+  return spikes.filter((time) => now - time < 7200).length
 }

@@ -29,11 +29,14 @@ function byDrain({ valve }: ZoneWatchState): Suspicion[] {
   if (!(valve.lateDrain > 0.005 && valve.lateDrainFor >= 1800)) return []
   const because = [evidence('drain-long-after-shots', valve.lateDrain, 'share of the flow', { usual: 0 })]
   const much = valve.lateDrain > 0.25
-  const weight = valve.hasMeter && valve.closedFlow < LEAK ? 0.5 : 0.8
+  // Where the meter is still, the water came past it.
+  const past = valve.hasMeter && valve.closedFlow < LEAK
+  const weight = past ? 0.5 : 0.8
   return [
     much
       ? suspicion('valve-stuck-open', 'danger', weight, because, 'shut-main-valve-and-look')
       : suspicion('leak-between-shots', 'danger', weight, because, 'shut-main-valve-and-look'),
+    ...(past ? [suspicion('watered-by-hand', 'note', 0.55, because, 'ask-who-watered')] : []),
   ]
 }
 

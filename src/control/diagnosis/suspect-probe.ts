@@ -1,6 +1,6 @@
 import { maxOf } from '../../quantity/extremes.js'
 import type { Suspicion } from './cause.js'
-import { isFrozen, isNoisy } from './probe-doubts.js'
+import { isFrozen, isNoisy, newSpikes, scatters } from './probe-doubts.js'
 import type { BesideOthers, RecentShots } from './recent-shots.js'
 import { evidence, suspicion } from './suspect-water.js'
 import { isSilent } from './trust.js'
@@ -81,7 +81,10 @@ function moved(
   const name = zone.names[i]!
   const found: Suspicion[] = []
   if (isNoisy(probe)) {
-    const because = [evidence('noise', probe.noise, 'm³/m³', { usual: probe.usualNoise, about: name })]
+    const because = [
+      ...(scatters(probe) ? [evidence('noise', probe.noise, 'm³/m³', { usual: probe.usualNoise, about: name })] : []),
+      ...(newSpikes(probe) > 1 ? [evidence('spikes', newSpikes(probe), '1', { usual: 0, about: name })] : []),
+    ]
     found.push(suspicion('probe-noisy', 'caution', 0.85, because, 'reseat-the-probe', [name]))
   }
   const { step } = probe

@@ -12,6 +12,8 @@ const DAY = 86400
 const DRIFT = 0.0004
 /** Answer to temperature that matters. Unit: m³/m³/°C. */
 const WARMTH = 0.002
+/** Days on which the zone drained, after which a climb from day to day is told. */
+const FULL_NIGHTS = 4
 
 /** Readings that follow something else than water: time, temperature, salt, another probe. */
 export function suspectReadings(state: ZoneWatchState, now: number, zone: RememberedZone): Suspicion[] {
@@ -122,7 +124,7 @@ function byWarmth(state: ZoneWatchState, now: number, zone: RememberedZone): Sus
 function bySalt({ nights }: ZoneWatchState, now: number, zone: RememberedZone): Suspicion[] {
   const last = nights[nights.length - 1]
   const full = nights.filter(({ drained }) => drained !== null && drained > 0.15)
-  if (last === undefined || now - last.end > DAY || full.length < 5) return []
+  if (last === undefined || now - last.end > DAY || full.length < FULL_NIGHTS) return []
   const day = full.map(({ start }) => start / DAY)
   const salts = trendOf(
     day,
@@ -133,16 +135,17 @@ function bySalt({ nights }: ZoneWatchState, now: number, zone: RememberedZone): 
       day,
       full.map(({ plateaus }) => plateaus[i] ?? Number.NaN),
     )
-    return trend.count >= 5 && trend.error < 0.0015 && Math.abs(trend.slope) > Math.max(0.002, 4 * trend.error)
-      ? [{ name, trend }]
-      : []
+    // Four points make an error that is small by chance more often than five do.
+    const times = trend.count > FULL_NIGHTS ? 4 : 6
+    const isSure = trend.count >= FULL_NIGHTS && trend.error < 0.0015
+    return isSure && Math.abs(trend.slope) > Math.max(0.002, times * trend.error) ? [{ name, trend }] : []
   })
   if (climbing.length === 0) return []
   const names = climbing.map(({ name }) => name)
   const because = climbing.map(({ name, trend }) =>
     evidence('plateau-per-day', trend.slope, 'm³/m³/d', { usual: 0, about: name, time: day[0]! * DAY }),
   )
-  const saltier = salts.count >= 5 && salts.slope > Math.max(0.03, 2 * salts.error)
+  const saltier = salts.count >= FULL_NIGHTS && salts.slope > Math.max(0.03, 2 * salts.error)
   const up = climbing.some(({ trend }) => trend.slope > 0)
   const drift = suspicion(
     'probe-drifting',

@@ -1,3 +1,4 @@
+import { maxOf } from '../../quantity/extremes.js'
 import type { ProbeWatch } from './watch-probe.js'
 
 /** Half-hour means of the probes, to see two of them change places. */
@@ -52,12 +53,48 @@ function shut(pairs: PairWatch, now: number, watered: number): PairWatch {
   return { ...pairs, start: now, sums: zeros, counts: zeros, means, swap: swapIn(means, now, watered) ?? pairs.swap }
 }
 
+/** Readings before and after a leap of the difference. */
+const OLD = 6
+const YOUNG = 4
+/** Smallest difference of which a leap to its mirror is told. Unit: m³/m³. */
+const LEAST_LEAP = 0.005
+
+/** By day, between shots: from one reading to the next the difference leaps to its mirror, which no water can do. */
+export function withLeap(pairs: PairWatch, probes: readonly ProbeWatch[], quietFrom: number): PairWatch {
+  for (let a = 0; a < probes.length; a++)
+    for (let b = a + 1; b < probes.length; b++) {
+      const swap = leapOf(probes, a, b, quietFrom)
+      if (swap !== null) return { ...pairs, swap }
+    }
+  return pairs
+}
+
+function leapOf(probes: readonly ProbeWatch[], first: number, second: number, quietFrom: number): Swap | null {
+  const [one, other] = [probes[first]!, probes[second]!]
+  const [n, m] = [one.times.length - OLD - YOUNG, other.times.length - OLD - YOUNG]
+  if (n < 0 || m < 0 || one.times[n]! < quietFrom) return null
+  let [before, after] = [0, 0]
+  for (let i = 0; i < OLD + YOUNG; i++) {
+    if (one.times[n + i] !== other.times[m + i]) return null
+    const apart = one.levels[n + i]! - other.levels[m + i]!
+    if (i < OLD) before += apart / OLD
+    else after += apart / YOUNG
+  }
+  const size = Math.abs(before)
+  if (size < Math.max(LEAST_LEAP, 2.5 * Math.max(one.noise, other.noise))) return null
+  if (Math.sign(after) !== -Math.sign(before) || Math.abs(before + after) > 0.4 * size) return null
+  const at = (i: number) => one.levels[n + i]! - other.levels[m + i]!
+  const leap = (at(OLD) - at(OLD - 1)) / (after - before)
+  return leap < 0.6 ? null : { time: one.times[n + OLD]!, first, second, before, after }
+}
+
 /** Smallest difference between two probes of which a change of sign can be seen. Unit: m³/m³. */
-const LEAST_APART = 0.004
+const LEAST_APART = 0.0025
 
 /**
  * Two probes changed places where their difference, steady for two hours, turns its sign from one hour to the next and keeps its size, while
- * their mean goes on. Places differ in what they get of a shot: with shots between, only a larger difference can tell.
+ * their mean goes on. Places differ in what they get of a shot: with shots between, only a larger difference can tell. Where a shot has just moved
+ * the difference, the half hour before must be the mirror of those after, and nothing else have moved nearly as much.
  */
 function swapIn(means: PairWatch['means'], now: number, watered: number): Swap | null {
   if (means.length < BINS) return null
@@ -74,10 +111,17 @@ function swapIn(means: PairWatch['means'], now: number, watered: number): Swap |
       const after = young.reduce((sum, one) => sum + one / 2, 0)
       const size = Math.abs(before)
       const near = Math.max(0.0015, 0.3 * size)
-      const steady =
-        old.every((one) => Math.abs(one - before) < near) && young.every((one) => Math.abs(one - after) < near)
-      if (size >= LEAST_APART + 0.125 * watered && steady && Math.abs(before + after) < near)
-        return { time: now - 2.5 * BIN, first: a, second: b, before, after }
+      const isClose = (one: number, mean: number) => Math.abs(one - mean) < near
+      if (size < LEAST_APART + 0.125 * watered || !young.every((one) => isClose(one, after))) continue
+      const steady = old.every((one) => isClose(one, before)) && isClose(after, -before)
+      if (steady || isMirror(old, after)) return { time: now - 2.5 * BIN, first: a, second: b, before, after }
     }
   return null
+}
+
+function isMirror(old: readonly number[], after: number): boolean {
+  const last = old[old.length - 1]!
+  const moved = old.slice(1).map((one, i) => Math.abs(one - old[i]!))
+  const isTurned = Math.sign(last) === -Math.sign(after) && Math.abs(last + after) < 0.3 * Math.abs(after)
+  return isTurned && Math.abs(after) >= 2 * LEAST_APART && Math.abs(after - last) > 3 * maxOf(moved)
 }

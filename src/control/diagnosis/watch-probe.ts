@@ -103,7 +103,7 @@ export function withReading(probe: ProbeWatch, reading: WatchedReading, now: num
   const late = Math.abs(now - time) > zone.maxAge
   const last = aged.times[aged.times.length - 1] ?? Number.NEGATIVE_INFINITY
   if (late || time <= last) return aged
-  const flat = withFlat(aged, value, time)
+  const flat = withFlat(returned(aged, value), value, time)
   const noisy = withNoise(flat, value, time)
   return {
     ...noisy,
@@ -122,6 +122,24 @@ function withBad(probe: ProbeWatch, value: number | null, now: number): ProbeWat
       bad: { kind, value, since: now, count: 1, alike: true, before: levelOf(probe) ?? levels[0] ?? null },
     }
   return { ...probe, bad: { ...bad, value, count: bad.count + 1, alike: bad.alike && bad.value === value } }
+}
+
+/** So far outside what water content can be, a number is a code for "no reading" and no spike. */
+const BEYOND = 0.5
+
+/** A reading or two beyond the band, and then the level of before: a spike that was too large for the medium. */
+function returned(probe: ProbeWatch, value: number): ProbeWatch {
+  const { bad } = probe
+  if (bad === null || bad.count > 2 || bad.value === null || bad.before === null) return probe
+  const isSpike = Math.abs(bad.value - bad.before) < BEYOND && Math.abs(value - bad.before) < LEAST_STEP
+  return isSpike ? { ...probe, spikes: withSpike(probe, bad.since) } : probe
+}
+
+/** Up to three readings beside each other lie off the line between their neighbours when one of them has a spike: they are one. */
+function withSpike({ spikes, times }: ProbeWatch, time: number): readonly number[] {
+  const last = spikes[spikes.length - 1]
+  if (last !== undefined && last >= (times[times.length - 3] ?? Number.NEGATIVE_INFINITY)) return spikes
+  return [...spikes, time].slice(-8)
 }
 
 /** Ages far from the usual are a new usual if they go on: the mean goes there at once, and the spread tells how sure that is. */
@@ -153,7 +171,7 @@ function withNoise(probe: ProbeWatch, value: number, time: number): ProbeWatch {
   const learns = noise < Math.max(0.004, 2 * probe.usualNoise)
   const usualNoise = learns ? probe.usualNoise + (noise - probe.usualNoise) / 500 : probe.usualNoise
   const spike = one > Math.max(0.04, 10 * probe.usualNoise)
-  const spikes = spike ? [...probe.spikes, time].slice(-8) : probe.spikes
+  const spikes = spike ? withSpike(probe, time) : probe.spikes
   return { ...probe, noise, usualNoise, spikes }
 }
 
@@ -179,17 +197,19 @@ export function meanSince(probe: ProbeWatch, from: number): { level: number; tim
   return n === 0 ? null : { level: level / n, time: time / n }
 }
 
-/** Beside a shot: since when the probes are quiet, and what water the shot can bring. Unit: s, m³/m³/s. */
+/** Beside a shot: since when the probes are quiet, what water a shot can bring, and what came lately. Unit: s, m³/m³/s, m³/m³. */
 export interface Beside {
   readonly quietFrom: number
   readonly maxRate: number
+  readonly came: number
 }
 
 /**
  * Looks for a jump between the last five readings and the five before. Beside a shot only a leap from one reading to the next counts that
- * no water can make: any fall, and a rise by twice of what the valve passes in that time.
+ * no water can make: any fall, and a rise by twice of what the valve passes in that time, or by half more than all that came lately can raise
+ * the probe, once it is known how its place rises.
  */
-export function withStep(read: ProbeWatch, { quietFrom, maxRate }: Beside, maxGap: number): ProbeWatch {
+export function withStep(read: ProbeWatch, beside: Beside, maxGap: number): ProbeWatch {
   const probe = withReturn(read)
   const { times, levels } = probe
   const n = levels.length
@@ -202,8 +222,8 @@ export function withStep(read: ProbeWatch, { quietFrom, maxRate }: Beside, maxGa
   const change = Math.abs(after - before)
   const jump = leap * Math.sign(after - before)
   const scatter = Math.max(spread(old, before), spread(young, after))
-  const quiet = times[n - 10]! >= quietFrom
-  const least = quiet || leap < 0 ? LEAST_STEP : LEAST_STEP + 2 * maxRate * passed
+  const quiet = times[n - 10]! >= beside.quietFrom
+  const least = quiet || leap < 0 ? LEAST_STEP : leastRise(probe, after, beside, passed)
   if (change < Math.max(least, 6 * scatter) || jump < (quiet ? change / 2 : Math.max(least, change / 2))) return probe
   const time = times[n - 5]!
   return {
@@ -213,6 +233,18 @@ export function withStep(read: ProbeWatch, { quietFrom, maxRate }: Beside, maxGa
     lowTime: times[n - 1]!,
     climb: climbBefore(probe, time),
   }
+}
+
+/** Rises after which it is known how a place rises. */
+const KNOWN_RISES = 4
+
+/** The least rise that no water makes; a probe that only comes back to where it was half an hour ago rises by less for other reasons. */
+function leastRise(probe: ProbeWatch, after: number, { maxRate, came }: Beside, passed: number): number {
+  const { levels, rises, usualRise, usualNoise } = probe
+  const byFlow = LEAST_STEP + 2 * maxRate * passed
+  const isBack = levels.slice(0, -10).some((level) => level > after - LEAST_STEP / 2)
+  if (rises < KNOWN_RISES || isBack) return byFlow
+  return Math.min(byFlow, Math.max(1.5 * LEAST_STEP, 5 * usualNoise + 1.5 * Math.max(1, usualRise) * came))
 }
 
 /** Within two hours a probe may leap back to where it was: then it did not move for good. */

@@ -1,4 +1,5 @@
 import type { WateringCounters, WateringState } from './state.js'
+import { forgottenPace } from './tally.js'
 
 /** Codes that wait for a person. */
 const CODES: readonly unknown[] = [
@@ -40,10 +41,18 @@ export function acknowledged(state: WateringState, codes: readonly string[]): Wa
       has('clock-doubtful') && clock.raw !== null
         ? { ...clock, base: clock.raw - clock.elapsed, bad: 0, doubt: 0, agreed: clock.elapsed, pace: 0, paces: 0 }
         : clock,
+    tally: has('clock-doubtful') ? forgottenPace(state.tally) : state.tally,
     probes,
     // Probes that somebody put right are set anew by the next full zone.
     fill: SETS.some(has)
-      ? { ...fill, atFull: fill.atFull.map(() => null), bias: fill.bias.map(() => 0), drift: fill.drift.map(() => 0) }
+      ? {
+          ...fill,
+          atFull: fill.atFull.map(() => null),
+          bias: fill.bias.map(() => 0),
+          drift: fill.drift.map(() => 0),
+          apart: fill.apart.map(() => 0),
+          slip: 0,
+        }
       : fill,
     zone:
       has('use-too-small') || has('use-too-large')

@@ -8,8 +8,7 @@ import type { WateringZone } from './state.js'
 export function passBalance(zone: WateringZone, use: number, level: number | null, limits: Limits): WateringZone {
   if (use === 0 && (zone.level !== null || level === null)) return zone
   const start = zone.level ?? level
-  const { dry, lastWet, given, told, verdict } = zone
-  const next = { ...zone, dry, lastWet, use: zone.use + use, given, level: start, told, verdict }
+  const next = { ...zone, use: zone.use + use, level: start }
   // Where water may flow all day the window is a day, so that nights do not look like probes that stand still; and what is said to be
   // full is doubted later.
   const isLong = limits.allowed > 50400 || (level !== null && level >= limits.upper)

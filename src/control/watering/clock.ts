@@ -1,5 +1,6 @@
 import { isMoment } from '../moment.js'
-import { isRefused } from './clock-advance.js'
+import { clockAdvance, isRefused } from './clock-advance.js'
+import { isCaughtUp, longestRun, passRun } from './equal-moments.js'
 import { type Hours, sharesEnough } from './hours.js'
 import type { WateringClock } from './state.js'
 
@@ -12,7 +13,8 @@ const BELIEVED = 86400
 
 /**
  * The clock after a decision. Time is trusted while the clock runs on at the pace of the decisions. Where it stands still, leaps or
- * cannot be read, each decision counts for the mean time between decisions, so that limits still bind and time still passes.
+ * cannot be read, each decision counts for the mean time between decisions, so that limits still bind and time still passes. A clock that
+ * moves in steps of several decisions is lent that time in between, and pays it back with its next step.
  */
 export function tick(clock: WateringClock, now: unknown, sent: number | null, hours: readonly Hours[]): WateringClock {
   return vouch(tickAlone(clock, now, hours), sent)
@@ -23,8 +25,14 @@ function tickAlone(clock: WateringClock, now: unknown, hours: readonly Hours[]):
   if (clock.raw === null) return { ...clock, raw: now, base: now - clock.elapsed }
   const step = now - clock.raw
   if (step === 0) return repeated(clock)
-  const longest = clock.paces < 8 ? FIRST_STEP : Math.max(60, 8 * clock.pace)
-  return step < 0 || step > longest ? failed(clock, now) : ran(clock, now, step, hours)
+  return step < 0 || isTooFar(clock, step) ? failed(clock, now) : ran(clock, now, step, hours)
+}
+
+function isTooFar(clock: WateringClock, step: number): boolean {
+  if (clock.paces < 8) return step > FIRST_STEP
+  if (isCaughtUp(clock, step)) return false
+  const decisions = clock.same <= longestRun(clock) ? clock.same + 1 : 1
+  return step > Math.max(60, 8 * decisions * clock.pace)
 }
 
 /**
@@ -37,7 +45,7 @@ function vouch(clock: WateringClock, sent: number | null): WateringClock {
   if (sent > Math.max(clock.raw as number, clock.base + clock.elapsed) + 7200) return clock
   const sentAt = clock.elapsed
   const runs = clock.steady >= 3
-  const apart = runs ? Math.abs((clock.raw as number) - clock.base - clock.elapsed) > MENDED : clock.bad >= 2
+  const apart = runs ? Math.abs(clockAdvance(clock)) > MENDED : clock.bad >= 2
   if (!apart) return { ...clock, sent, sentAt, vouched: 0 }
   const behind = sent - clock.base - clock.elapsed
   if (Math.abs(behind) > MENDED) return { ...clock, sent, sentAt, vouched: Math.max(0, clock.vouched - 1) }
@@ -58,22 +66,15 @@ function vouch(clock: WateringClock, sent: number | null): WateringClock {
 export function readingMoment(clock: WateringClock): number | null {
   if (clock.base === null) return null
   const isOwn = clock.steady >= 1 && clock.vouched < 3
-  return isOwn ? clock.raw : clock.base + clock.elapsed
+  return isOwn ? (clock.raw as number) + clock.lent : clock.base + clock.elapsed
 }
 
 function ran(clock: WateringClock, now: number, step: number, hours: readonly Hours[]): WateringClock {
-  // A clock that gives any number now and then must not change what is known of the pace.
-  const isPace = clock.paces < 8 || clock.steady >= 3
-  // Of the first steps one may be a gap: a step that is far shorter begins the count again, and one that is far longer counts little.
-  const isFirst = clock.paces < 8 && clock.paces > 0
-  const before = isFirst && step < clock.pace / 3 ? 0 : clock.paces
-  const taken = isFirst && before > 0 ? Math.min(step, 3 * clock.pace) : step
-  const paces = isPace ? Math.min(32, before + 1) : clock.paces
-  const pace = isPace ? (before === 0 ? taken : clock.pace + (taken - clock.pace) / paces) : clock.pace
-  const elapsed = clock.elapsed + step
+  const { lent, same, usual } = passRun(clock, step)
+  const elapsed = clock.elapsed + Math.max(0, step - clock.lent)
   const steady = Math.min(100, clock.steady + 1)
   const bad = Math.max(0, clock.bad - 1)
-  const apart = now - (clock.base as number) - elapsed
+  const apart = now - (clock.base as number) - elapsed + lent
   const mended =
     steady >= 3 &&
     (Math.abs(apart) <= MENDED ||
@@ -81,11 +82,13 @@ function ran(clock: WateringClock, now: number, step: number, hours: readonly Ho
   return {
     raw: now,
     elapsed,
-    base: mended ? now - elapsed : clock.base,
-    pace,
-    paces,
+    base: mended ? now - elapsed + lent : clock.base,
+    ...learntPace(clock, step),
     steady,
     stalls: 0,
+    same,
+    usual,
+    lent,
     bad,
     doubt: mended ? 0 : clock.doubt,
     agreed: mended ? elapsed : clock.agreed,
@@ -98,11 +101,32 @@ function ran(clock: WateringClock, now: number, step: number, hours: readonly Ho
   }
 }
 
+/** The pace after a step of the clock, which belongs to all decisions since the one before. */
+function learntPace(clock: WateringClock, step: number): Pick<WateringClock, 'pace' | 'paces'> {
+  // A clock that gives any number now and then must not change what is known of the pace.
+  if (clock.paces >= 8 && clock.steady < 3) return { pace: clock.pace, paces: clock.paces }
+  const decisions = clock.same + 1
+  const each = step / decisions
+  if (clock.paces === 0) return { pace: each, paces: Math.min(7, decisions) }
+  // Of the first steps one may be a gap: a step that is far shorter begins the count again, and one that is far longer counts little.
+  const isFirst = clock.paces < 8
+  if (isFirst && each < clock.pace / 3) return { pace: each, paces: Math.min(7, decisions) }
+  const taken = isFirst ? Math.min(each, 3 * clock.pace) : each
+  const paces = Math.min(32, clock.paces + decisions)
+  const share = isFirst ? decisions / paces : Math.max(1 / paces, Math.min(8, decisions) / 32)
+  return { pace: clock.pace + (taken - clock.pace) * Math.min(1, share), paces }
+}
+
 function repeated(clock: WateringClock): WateringClock {
-  const stalls = Math.min(100, clock.stalls + 1)
-  // A message may come twice; a third time is a clock that stands still.
-  if (stalls <= 2 && clock.bad < 10) return { ...clock, stalls }
-  return { ...counted(clock), stalls, steady: 0, bad: Math.min(20, clock.bad + 1) }
+  const same = Math.min(1e9, clock.same + 1)
+  // Before the pace is known nothing can be counted: a message may come twice, a third time is a clock that stands still.
+  if (clock.paces < 8) {
+    const stalls = Math.min(100, clock.stalls + 1)
+    return { ...clock, same, stalls, steady: stalls > 2 ? 0 : clock.steady }
+  }
+  const lent = clock.lent + clock.pace
+  if (same <= longestRun(clock) && clock.bad < 10) return { ...clock, same, lent, elapsed: clock.elapsed + clock.pace }
+  return { ...counted(clock), same, lent, steady: 0, bad: Math.min(20, clock.bad + 1) }
 }
 
 function failed(clock: WateringClock, raw: number | null): WateringClock {
@@ -110,14 +134,23 @@ function failed(clock: WateringClock, raw: number | null): WateringClock {
   // Gaps that follow each other are power cuts: the clock that ran steadily in between is taken, and only the last gap is in doubt.
   const isGap = raw !== null && clock.raw !== null && raw > clock.raw && clock.steady >= 50
   const isBack = raw !== null && base !== null && Math.abs(raw - base - elapsed) <= MENDED
-  const taken = isGap && !isBack ? (clock.raw as number) - elapsed : base
-  const fresh = { stalls: 0, steady: 0, byCount: 0, byClock: 0 }
+  const taken = isGap && !isBack ? (clock.raw as number) + clock.lent - elapsed : base
+  const fresh = { stalls: 0, same: 0, lent: 0, steady: 0, byCount: 0, byClock: 0 }
   return { ...counted(clock), ...fresh, raw, base: taken, bad: Math.min(20, clock.bad + 2) }
 }
 
 function counted(clock: WateringClock): WateringClock {
   const credit = clock.paces < 8 ? 0 : clock.pace
   return { ...clock, elapsed: clock.elapsed + credit, doubt: clock.doubt + credit }
+}
+
+/** Time before a decision of which nothing is known, because the clock went on by far more than decisions are apart, or back. Unit: s. */
+export function gapBefore(before: WateringClock, { raw }: WateringClock): number {
+  if (before.raw === null || raw === null || before.steady < 3) return 0
+  const step = raw - before.raw
+  if (step < 0) return -step
+  const usual = (before.same + 1) * before.pace
+  return Math.max(0, step - Math.min(4 * usual, usual + 600))
 }
 
 /** Whether the clock may be used as it is, only the count of decisions, or neither. */

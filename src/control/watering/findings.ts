@@ -2,6 +2,7 @@ import type { WateringDoubt, WateringFinding } from './finding.js'
 import { foundTooHigh } from './full-zone.js'
 import type { ProbeView } from './probes.js'
 import type { WateringState } from './state.js'
+import { isOutrun } from './tally.js'
 
 /** What an input brought that is worth telling. */
 export interface Seen {
@@ -37,8 +38,9 @@ export function findingsOf(
   }
   if (seen.zone.doubt === 'probes-disagree') find('probes-disagree')
   if (state.zone.verdict !== 'plausible') find(state.zone.verdict)
-  const { clock } = state
-  if (clock.bad >= 10 || clock.doubt > 0) find('clock-doubtful', { value: clock.doubt, unit: 's' })
+  const { clock, tally } = state
+  if (clock.bad >= 10 || clock.doubt > 0 || isOutrun(tally, clock))
+    find('clock-doubtful', { value: clock.doubt, unit: 's' })
   if (seen.unknown) find('unknown-probe')
   if (seen.byHandRefused) find('by-hand-refused')
   if (seen.overrideRefused) find('override-refused')

@@ -7,6 +7,13 @@ import type { ZoneLevel } from './zone-level.js'
 
 /** Share of a shot that drains beyond the usual where the zone is full: plants drink meanwhile, and a part is still on its way out. */
 const DRAINS = 0.1
+/** Media with channels aside, no more of a shot runs past. */
+const USUAL = 0.2
+/**
+ * By how much the level of a zone by two probes may be wrong a day after it was full: containers that drip and drink a few percent differently
+ * part by about a twentieth of a day's use. Own judgement. Unit: m³/m³.
+ */
+const UNSURE = 0.01
 /** A share that drains only where the zone is full, whatever its probes say. */
 const NEARLY_ALL = 0.75
 /** No more of an opening can drain; what gauges miss and what is late from openings before is in it. */
@@ -19,6 +26,14 @@ const MOST_AGAIN = 0.08
 const LEAST = 0.6
 /** A probe is set up by no more than this: what drained may have run past the medium. Unit: m³/m³. */
 const MOST_UP = 0.02
+/** By no more of it at a time where the zone was not filled on purpose. Unit: m³/m³. */
+const STEP = 0.008
+/** Containers differ by no more than this where nothing is wrong. Unit: m³/m³. */
+const MOST_APART = 0.04
+/** No zone dries faster or slower than its probes show by more than this share of its use. */
+const MOST_SLIP = 0.1
+/** Nor is it foreseen to be drier than they say by more than this. Unit: m³/m³. */
+const MOST_DOWN = 0.04
 /** A probe rises by more than this share of a shot where its container is not full. */
 const RISE = 0.25
 /** No probe is foreseen to drift faster: 0.03 m³/m³ in a day. Unit: m³/m³ in a second. */
@@ -29,7 +44,7 @@ const TOO_HIGH = 0.025
 const SHORTEST = 72000
 
 /** The balance begins anew, and no refill is under way. */
-const ANEW = { under: null, net: 0, due: 0, excess: 0 } as const
+const ANEW = { under: null, foretold: null, net: 0, due: 0, excess: 0 } as const
 
 /** Share of the last opening that has drained, once it can have; null where nothing tells. */
 function drainedShare({ counters, valve, clock }: WateringState, limits: Limits): number | null {
@@ -40,13 +55,35 @@ function drainedShare({ counters, valve, clock }: WateringState, limits: Limits)
   return Math.min(1, drainedSince / ordered)
 }
 
-/** Whether the last opening drained as it does where the zone is full. */
-export function isFull(state: WateringState, level: ZoneLevel, limits: Limits): boolean {
+/**
+ * Whether the last opening drained as it does where the zone is full: all of it, or clearly more than runs past as usual, where that was
+ * expected: in a refill, where nothing is known, and where the zone was known to have hardly room for the shot.
+ */
+export function isFull(state: WateringState, level: ZoneLevel, limits: Limits): 'wholly' | 'just' | null {
   const share = clockMode(state.clock) === 'runs' ? drainedShare(state, limits) : null
-  if (share === null) return false
-  if (share >= NEARLY_ALL) return true
-  const isExpected = state.valve.why === 'refill' || (level.level === null && level.dry === null)
-  return isExpected && share >= Math.max(state.fill.passing, state.fill.lately) + DRAINS
+  if (share === null) return null
+  if (share >= NEARLY_ALL) return 'wholly'
+  const past = Math.max(state.fill.passing, state.fill.lately)
+  // The more runs past a medium, the less it tells.
+  const least = past + DRAINS + Math.max(0, past - USUAL)
+  if (state.valve.why === 'refill' || (level.level === null && level.dry === null))
+    return share >= least ? 'wholly' : null
+  return share >= least + DRAINS && past < USUAL && foreseen(state, limits) >= share - past ? 'just' : null
+}
+
+/** Share of the last opening that had no room any more, by what probes said before it and where the zone is full, rather too much. */
+function foreseen({ fill, counters, clock }: WateringState, limits: Limits): number {
+  const since = clock.elapsed - (fill.full ?? clock.elapsed)
+  let [room, told] = [0, 0]
+  for (let i = 0; i < fill.atFull.length; i++) {
+    const [full, before] = [fill.atFull[i]!, fill.before[i]!]
+    if (full === null || before === null) continue
+    room += full + fill.bias[i]! + fill.drift[i]! * since - before
+    told++
+  }
+  if (told === 0 || !(counters.ordered > 0)) return 0
+  const left = (room / told - UNSURE) * limits.substrate
+  return Math.max(0, 1 - fill.passing - left / counters.ordered)
 }
 
 /** Whether the zone was full lately, and plants cannot have drunk much of it since: more would only drain, whatever probes say. */
@@ -64,7 +101,8 @@ export function judgePassing(state: WateringState, limits: Limits): WateringFill
   const beyond = share - fill.passing
   // Learned in the first days; later what changes is told from what is.
   const slow = clock.elapsed < LEARNT ? 8 : beyond > 0 ? 40 : 16
-  const ranOff = beyond > 0.05 ? beyond : -0.05
+  const explained = foreseen(state, limits)
+  const ranOff = beyond - explained > 0.05 ? beyond - explained : explained > 0 ? 0 : -0.05
   return {
     ...fill,
     passing: fill.passing + beyond / slow,
@@ -77,8 +115,14 @@ export function judgePassing(state: WateringState, limits: Limits): WateringFill
  * A zone that is full sets its probes: what they say beyond what they said when it was full first is their error, and what they rose since they were
  * set last goes on.
  */
-export function setFull(state: WateringState, views: readonly ProbeView[], limits: Limits): WateringState {
+export function setFull(
+  state: WateringState,
+  views: readonly ProbeView[],
+  how: 'wholly' | 'just',
+  limits: Limits,
+): WateringState {
   const { fill, zone, clock } = state
+  if (how === 'just') return justFull(state, views, limits)
   // A probe that the last shot has lifted stands in a container that is not full yet.
   const least = (RISE * limits.shot) / limits.substrate
   const rises = views.map(({ seen }, i) => seen !== null && seen - (fill.before[i] ?? seen) > least)
@@ -103,6 +147,8 @@ export function setFull(state: WateringState, views: readonly ProbeView[], limit
       atFull,
       bias,
       drift,
+      apart: apartAtFull(views, atFull, bias),
+      slip: learntSlip(fill, bias, since, limits),
     },
     // What was told before was told by other probes, as it were.
     zone: { ...zone, dry: false, verdict: 'plausible', use: 0, given: 0, level: null, told: null },
@@ -130,4 +176,77 @@ export function unbiased(views: readonly ProbeView[], fill: WateringFill, elapse
 export function foundTooHigh({ bias, drift, full }: WateringFill, probe: number, elapsed: number): number | null {
   const error = bias[probe]! + drift[probe]! * (elapsed - (full ?? elapsed))
   return error >= TOO_HIGH ? error : null
+}
+
+/** A zone that has just become full while probes still rise: together they say too little by what they are short of full. */
+function justFull(state: WateringState, views: readonly ProbeView[], limits: Limits): WateringState {
+  const { fill, zone, clock } = state
+  let [sum, told] = [0, 0]
+  const since = clock.elapsed - (fill.full ?? clock.elapsed)
+  for (let i = 0; i < views.length; i++) {
+    const [seen, first] = [views[i]!.seen, fill.atFull[i]!]
+    if (seen === null || first === null) continue
+    sum += seen - first - fill.bias[i]! - fill.drift[i]! * since
+    told++
+  }
+  const error = told === 0 ? 0 : Math.max(-STEP, Math.min(0, sum / told))
+  const bias = fill.bias.map((before, i) => Math.max(-MOST_UP, before + fill.drift[i]! * since + error))
+  return {
+    ...state,
+    fill: {
+      ...fill,
+      ...ANEW,
+      full: clock.elapsed,
+      bias,
+      apart: apartAtFull(views, fill.atFull, bias),
+      slip: learntSlip(fill, bias, since, limits),
+    },
+    zone: { ...zone, dry: false },
+  }
+}
+
+/**
+ * What each probe says beyond its bias while the zone is full, within what containers that drink and drip a little differently come to: it
+ * is known, and no dispute.
+ */
+function apartAtFull(
+  views: readonly ProbeView[],
+  atFull: readonly (number | null)[],
+  bias: readonly number[],
+): readonly number[] {
+  return views.map(({ seen }, i) => {
+    const full = atFull[i]!
+    return seen === null || full === null ? 0 : Math.max(-MOST_APART, Math.min(MOST_APART, seen - full - bias[i]!))
+  })
+}
+
+/**
+ * By how much a zone dries more than its probes show, as a share of its use: their containers drip and drink a little differently from the mean.
+ * A refill tells it: the zone took so much more than its probes foretold. It is learned by a gain as that of a Kalman filter, for shares that differ by
+ * a twenty-fifth and a refill that tells water to three quarters of a shot: the longer the time since the zone was full, the better it is told.
+ */
+function learntSlip(fill: WateringFill, bias: readonly number[], since: number, limits: Limits): number {
+  const { foretold, net, due, slip } = fill
+  if (!(due > 0)) return slip
+  const gain = due ** 2 / (due ** 2 + limits.usual ** 2)
+  // A zone that was full unasked was not as dry as it was taken for.
+  if (foretold === null) return slip - gain * Math.max(0, slip)
+  // What probes were wrong by of themselves is their error, and no difference of containers.
+  const told = bias.reduce((sum, now, i) => sum + now - fill.bias[i]! - fill.drift[i]! * since, 0) / bias.length
+  const more = net - due - foretold - told * limits.substrate
+  return Math.max(-MOST_SLIP, Math.min(MOST_SLIP, slip + gain * (more / due - slip)))
+}
+
+/** Water that the zone lacks beyond what its probes show, by what was learned of their containers; at most what a few days bring. Unit: L. */
+export function slipped({ slip, due, full }: WateringFill, { substrate }: Limits): number {
+  if (full === null) return 0
+  return Math.max(-MOST_UP * substrate, Math.min(MOST_DOWN * substrate, slip * due))
+}
+
+/** What a zone will have taken beyond use once it is full, by its probes now; null where it is not known what they say of a full one. Unit: L. */
+export function foretoldFor({ atFull, net, due, full }: WateringFill, level: ZoneLevel, limits: Limits): number | null {
+  const levels = atFull.filter((told) => told !== null)
+  if (full === null || level.level === null || levels.length === 0) return null
+  const mean = levels.reduce((sum, told) => sum + told, 0) / levels.length
+  return net - due + (mean - level.level) * limits.substrate
 }

@@ -13,7 +13,7 @@ export function passTime(water: WateringVolumes, elapsed: number): WateringVolum
   if (slot === water.slot) return water
   const litres = water.litres.slice()
   for (let i = Math.max(water.slot + 1, slot - SLOTS + 1); i <= slot; i++) litres[i % SLOTS] = 0
-  return { slot, litres }
+  return { ...water, slot, litres }
 }
 
 /** Adds a volume to the present quarter. */
@@ -23,7 +23,7 @@ export function addWater(water: WateringVolumes, volume: number): WateringVolume
   const at = water.slot % SLOTS
   // To the millilitre's thousandth, upwards: a stored state stays small.
   litres[at] = Math.ceil((litres[at]! + volume) * 1e6 - 1e-3) / 1e6
-  return { slot: water.slot, litres }
+  return { ...water, litres }
 }
 
 /** Takes back a volume that was counted too much, from the quarter of a moment and those before. */
@@ -37,7 +37,7 @@ export function takeWater(water: WateringVolumes, volume: number, elapsed: numbe
     litres[slot % SLOTS] = Math.ceil((litres[slot % SLOTS]! - taken) * 1e6 - 1e-3) / 1e6
     left -= taken
   }
-  return { slot: water.slot, litres }
+  return { ...water, litres }
 }
 
 /** Volume of the last 24 hours. */

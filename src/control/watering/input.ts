@@ -33,7 +33,7 @@ export interface WateringInput {
   readonly byHand?: Volume
   /** What the valve itself reports, where it does. */
   readonly valve?: 'open' | 'closed'
-  /** What a person orders. */
+  /** What a person orders. An order that cannot be read, unless it asks for water, keeps the valve closed for as long as it is sent. */
   readonly override?: WateringOverride
   /** Codes of findings that somebody has looked at and put right. */
   readonly acknowledge?: readonly string[]

@@ -8,6 +8,7 @@ import { hoursAllow } from './hours.js'
 import { roomAtPace } from './pace.js'
 import { isProven } from './refill.js'
 import type { WateringClock, WateringOrder, WateringState } from './state.js'
+import { givenByTally } from './tally.js'
 import type { ZoneLevel } from './zone-level.js'
 
 /** Whether to open, with the reason for it or against it. */
@@ -17,10 +18,15 @@ export interface Choice {
 }
 
 /** What speaks against any water at all, or null. */
-export function forbidden(state: WateringState, locked: unknown, reported: unknown): WateringReason | null {
+export function forbidden(
+  state: WateringState,
+  locked: unknown,
+  reported: unknown,
+  closes: boolean,
+): WateringReason | null {
   // Only `false` is false: whoever works on the line must not depend on a word that was lost.
   if (locked !== false) return 'locked'
-  if (orderedNow(state.override, state.clock) === 'close') return 'override-closed'
+  if (closes || orderedNow(state.override, state.clock) === 'close') return 'override-closed'
   // A word that is not understood counts as the worse one.
   if (state.valve.opened === null && (reported ?? 'closed') !== 'closed') return 'valve-stuck-open'
   return clockReason(state.clock)
@@ -30,7 +36,7 @@ export function forbidden(state: WateringState, locked: unknown, reported: unkno
 function clockReason(clock: WateringClock): WateringReason | null {
   if (clockMode(clock) !== 'settles') return null
   if (clock.raw === null) return 'clock-unreadable'
-  if (clock.stalls > 2) return 'clock-stands-still'
+  if (clock.same > 2) return 'clock-stands-still'
   return clock.bad > 0 ? 'clock-leapt' : 'clock-settling'
 }
 
@@ -59,11 +65,19 @@ export function mayOpen(state: WateringState, zone: ZoneLevel, limits: Limits): 
     return no(clock.elapsed < 86400 ? 'starting' : 'pace-limit')
   // The clock may gain on the true one, and nobody can tell.
   if (givenInLongDay(water) + volume > 1.04 * limits.perDay) return no('day-used-up')
+  // A level that rises with shots needs no second clock.
+  const isShown = wish.reason === 'dry' && hasShown(state)
+  if (!isShown && givenByTally(state.tally) + volume > 1.04 * limits.perDay) return no('day-used-up')
   const isInDoubt = wish.reason === 'back-up-shot' || (wish.reason === 'refill' && zone.level === null)
   if (isInDoubt && given + volume > backUpOf(state, zone, limits) * (1 + 1e-9)) return no('back-up-used-up')
   return valve.openings === 0 && clock.elapsed - valve.closed < Math.max(limits.rest, limits.lag)
     ? no('starting')
     : wish
+}
+
+/** Whether a probe showed at least half of what the last opening should have given. */
+function hasShown({ counters: { shown, ordered } }: WateringState): boolean {
+  return shown !== null && ordered > 0 && shown >= ordered / 2
 }
 
 /** Most volume of a day while no reading can be believed: more only where it is known that a part of what is ordered arrives. */

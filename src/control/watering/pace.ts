@@ -12,14 +12,37 @@ const OF_LIMIT = 1.04
  * allowed hours, and little of it can be saved. A start begins without any, so that states lost again and again give no more than one that is kept.
  * Unit: L.
  */
-export function roomAtPace(water: WateringVolumes, elapsed: number, { perDay, allowed }: Limits): number {
-  const most = AT_ONCE * perDay
-  const pace = (SLOT * (OF_LIMIT - AT_ONCE) * perDay) / allowed
+export function roomAtPace(water: WateringVolumes, elapsed: number, limits: Limits): number {
+  const most = AT_ONCE * limits.perDay
+  const pace = pacePerSlot(limits)
   const first = Math.max(0, water.slot - SLOTS + 1)
-  let room = first > 0 ? most : 0
-  for (let slot = first; slot <= water.slot; slot++) {
+  let room = water.paced < first ? most : water.room
+  for (let slot = Math.max(first, water.paced); slot <= water.slot; slot++) {
     const share = slot < water.slot ? 1 : elapsed / SLOT - slot
     room = Math.max(0, Math.min(most, room + share * pace) - water.litres[slot % SLOTS]!)
   }
   return room
+}
+
+/** Room that comes in a quarter of an hour. Unit: L. */
+function pacePerSlot({ perDay, allowed }: Limits): number {
+  return (SLOT * (OF_LIMIT - AT_ONCE) * perDay) / allowed
+}
+
+/**
+ * The volumes after a time of which nothing is known: a state may be an old one, and what was decided since then forgotten. The room for water
+ * is then less by all that may have been given in that time.
+ */
+export function afterGap(water: WateringVolumes, gap: number, elapsed: number, limits: Limits): WateringVolumes {
+  if (gap <= 0) return water
+  const forgotten = (gap / Math.max(1, limits.run + limits.rest)) * limits.shot
+  return withRoom(water, Math.max(0, roomAtPace(water, elapsed, limits) - forgotten), elapsed, limits)
+}
+
+/** The volumes with another room at a moment. */
+function withRoom(water: WateringVolumes, room: number, elapsed: number, limits: Limits): WateringVolumes {
+  const begun = (elapsed / SLOT - water.slot) * pacePerSlot(limits)
+  // As it was when the present quarter began, downwards: a stored state stays small.
+  const before = Math.floor((room - begun + water.litres[water.slot % SLOTS]!) * 1e6) / 1e6
+  return { ...water, paced: water.slot, room: before }
 }

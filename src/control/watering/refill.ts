@@ -1,6 +1,6 @@
 import type { Limits } from './checked-settings.js'
 import { clockMode } from './clock.js'
-import { isFull, setFull } from './full-zone.js'
+import { foretoldFor, isFull, setFull } from './full-zone.js'
 import { givenInDay } from './given-water.js'
 import { shareOfHours } from './hours.js'
 import type { ProbeView } from './probes.js'
@@ -37,7 +37,8 @@ export function passRefill(
 ): WateringState {
   const { fill, valve, clock } = state
   if (fill.full !== null && fill.full >= valve.closed) return begun(state, level, limits)
-  if (isFull(state, level, limits)) return setFull(state, views, limits)
+  const how = isFull(state, level, limits)
+  if (how !== null) return setFull(state, views, how, limits)
   if (fill.under === null) return begun(state, level, limits)
   const isSpent = valve.opened === null && fill.under + limits.shot > fill.most + fill.due
   const isLate = valve.opened === null && !isHour(state, [0, 0.9], limits)
@@ -45,7 +46,7 @@ export function passRefill(
   // Where the limits of the day ended it, the next morning may go on.
   const tried = isSpent ? clock.elapsed : Math.max(0, clock.elapsed - SOONEST / 2)
   const fails = isSpent ? Math.min(9, fill.fails + 1) : fill.fails
-  return { ...state, fill: { ...fill, under: null, tried, fails, cut: !isSpent } }
+  return { ...state, fill: { ...fill, under: null, foretold: null, tried, fails, cut: !isSpent } }
 }
 
 function begun(state: WateringState, level: ZoneLevel, limits: Limits): WateringState {
@@ -53,7 +54,10 @@ function begun(state: WateringState, level: ZoneLevel, limits: Limits): Watering
   if (why === null) return state
   // In doubt, a gauge that is known to work ends it, and the limit of the day.
   const most = why === 'doubt' && isProven(state) ? limits.perDay : mostOfRefill(state, level, limits)
-  return { ...state, fill: { ...state.fill, under: 0, most: most - state.fill.due } }
+  return {
+    ...state,
+    fill: { ...state.fill, under: 0, most: most - state.fill.due, foretold: foretoldFor(state.fill, level, limits) },
+  }
 }
 
 function isHour({ clock }: WateringState, [from, to]: readonly [number, number], limits: Limits): boolean {

@@ -8,9 +8,11 @@ import type {
   WateringFill,
   WateringProbe,
   WateringState,
+  WateringTally,
   WateringValve,
   WateringZone,
 } from './state.js'
+import { PURSE, TALLY_HOURS } from './tally.js'
 
 type Loose<T> = { readonly [K in keyof T]?: unknown }
 
@@ -20,7 +22,7 @@ type Loose<T> = { readonly [K in keyof T]?: unknown }
  */
 export function isSound(state: unknown, limits: Limits): state is WateringState {
   if (!isObject<WateringState>(state)) return false
-  const { clock, valve, water, spare, probes, zone, fill, counters, override } = state
+  const { clock, valve, water, spare, tally, probes, zone, fill, counters, override } = state
   if (!isObject<WateringClock>(clock) || !clockSound(clock)) return false
   const elapsed = clock.elapsed as number
   return (
@@ -29,7 +31,10 @@ export function isSound(state: unknown, limits: Limits): state is WateringState 
     isObject<WateringState['water']>(water) &&
     water.slot === Math.floor(elapsed / 900) &&
     isVolumes(water.litres) &&
+    roomSound(water) &&
     (spare === water || (isVolumesOfDay(spare) && isSame(spare, water as WateringState['water']))) &&
+    isObject<WateringTally>(tally) &&
+    tallySound(tally) &&
     Array.isArray(probes) &&
     probes.length === limits.probes.length &&
     each(probes, (probe) => isObject<WateringProbe>(probe) && probeSound(probe, elapsed)) &&
@@ -43,15 +48,21 @@ export function isSound(state: unknown, limits: Limits): state is WateringState 
   )
 }
 
-/** A fresh state that still knows the water of the last 24 hours, where one of its two copies in a damaged state is whole. */
+/**
+ * A fresh state that still knows the water of the last 24 hours, where one of its two copies in a damaged state is whole. Of two that differ
+ * nobody knows which is older: the larger volume of each quarter counts.
+ */
 export function salvaged(state: unknown, fresh: WateringState): WateringState {
   if (!isObject<WateringState>(state)) return fresh
-  const [whole] = [state.water, state.spare].filter(isVolumesOfDay)
-  if (whole === undefined) return fresh
+  const copies = [state.water, state.spare].filter(isVolumesOfDay).sort((a, b) => b.slot - a.slot)
+  const [newest, other] = copies
+  if (newest === undefined) return fresh
+  const whole = other === undefined ? newest : fuller(newest, other)
   // It begins a day after its start: what was given in that day is known. What a probe is like is not.
   const slot = SLOTS - 1
   const litres = fresh.water.litres.map((_, i) => whole.litres[(whole.slot + i - slot + SLOTS) % SLOTS]!)
-  const water = { slot, litres }
+  // How old it is nobody knows: room for water begins at nothing, as after a state that is lost.
+  const water = { slot, litres, paced: slot, room: 0 }
   const day = 900 * slot
   return {
     ...fresh,
@@ -65,6 +76,17 @@ export function salvaged(state: unknown, fresh: WateringState): WateringState {
   }
 }
 
+/** Two copies as one. One that is more than a day behind is not of the same time: it counts as if it were. */
+function fuller(newest: WateringState['water'], other: WateringState['water']): WateringState['water'] {
+  const behind = newest.slot - other.slot < SLOTS ? newest.slot : other.slot
+  const litres = newest.litres.map((_, i) => {
+    const back = (newest.slot - i + SLOTS) % SLOTS
+    const at = behind - back
+    return Math.max(newest.litres[i]!, at > other.slot ? 0 : other.litres[(at + SLOTS) % SLOTS]!)
+  })
+  return { ...newest, litres }
+}
+
 /** The pace of decisions, where that part is whole: a clock that gives nonsense just now must not teach another. */
 function paceOf(clock: unknown): Partial<WateringClock> {
   if (!isObject<WateringClock>(clock) || !clockSound(clock)) return {}
@@ -72,12 +94,14 @@ function paceOf(clock: unknown): Partial<WateringClock> {
 }
 
 function isVolumesOfDay(water: unknown): water is WateringState['water'] {
-  return isObject<WateringState['water']>(water) && isCount(water.slot, AGES) && isVolumes(water.litres)
+  return (
+    isObject<WateringState['water']>(water) && isCount(water.slot, AGES) && isVolumes(water.litres) && roomSound(water)
+  )
 }
 
 function isSame(a: WateringState['water'], b: WateringState['water']): boolean {
   for (let i = 0; i < SLOTS; i++) if (a.litres[i] !== b.litres[i]) return false
-  return a.slot === b.slot
+  return a.slot === b.slot && a.paced === b.paced && a.room === b.room
 }
 
 function isObject<T>(value: unknown): value is Loose<T> {
@@ -111,6 +135,9 @@ function clockSound(clock: Loose<WateringClock>): boolean {
     isCount(clock.paces, 32) &&
     isCount(clock.steady, 100) &&
     isCount(clock.stalls, 100) &&
+    isCount(clock.same, AGES) &&
+    isCount(clock.usual, 3600) &&
+    inRange(clock.lent, 0, AGES) &&
     isCount(clock.bad, 20) &&
     inRange(clock.doubt, 0, AGES) &&
     inRange(clock.agreed, 0, clock.elapsed as number) &&
@@ -139,6 +166,22 @@ function isVolumes(litres: unknown): boolean {
   if (!Array.isArray(litres) || litres.length !== SLOTS) return false
   for (let i = 0; i < SLOTS; i++) if (!inRange(litres[i], 0, AGES)) return false
   return true
+}
+
+function roomSound({ slot, paced, room }: Loose<WateringState['water']>): boolean {
+  return isCount(paced, slot as number) && inRange(room, -AGES, AGES)
+}
+
+function tallySound({ at, pace, decisions, purse, litres }: Loose<WateringTally>): boolean {
+  return (
+    inRange(at, 0, AGES) &&
+    inRange(pace, 0, AGES) &&
+    isCount(decisions, 4096) &&
+    inRange(purse, 0, PURSE) &&
+    Array.isArray(litres) &&
+    litres.length === TALLY_HOURS &&
+    each(litres, (volume) => inRange(volume, 0, AGES))
+  )
 }
 
 function probeSound(probe: Loose<WateringProbe>, elapsed: number): boolean {
@@ -176,12 +219,13 @@ function zoneSound(zone: Loose<WateringZone>, elapsed: number): boolean {
     inRange(zone.given, 0, AGES) &&
     nullOr(zone.level, -1, 2) &&
     nullOr(zone.told, -1, 2) &&
+    typeof zone.disputed === 'boolean' &&
     (zone.verdict === 'plausible' || zone.verdict === 'use-too-small' || zone.verdict === 'use-too-large')
   )
 }
 
 function fillSound(fill: Loose<WateringFill>, elapsed: number, probes: number): boolean {
-  const { before, atFull, bias, drift } = fill
+  const { before, atFull, bias, drift, apart } = fill
   return (
     nullOr(fill.full, 0, elapsed) &&
     inRange(fill.tried, 0, elapsed) &&
@@ -205,7 +249,12 @@ function fillSound(fill: Loose<WateringFill>, elapsed: number, probes: number): 
     each(bias, (change) => inRange(change, -1, 1)) &&
     Array.isArray(drift) &&
     drift.length === probes &&
-    each(drift, (change) => inRange(change, 0, 1))
+    each(drift, (change) => inRange(change, 0, 1)) &&
+    Array.isArray(apart) &&
+    apart.length === probes &&
+    each(apart, (change) => inRange(change, -1, 1)) &&
+    nullOr(fill.foretold, -AGES, AGES) &&
+    inRange(fill.slip, -1, 1)
   )
 }
 

@@ -1,10 +1,11 @@
 import type { Limits } from './checked-settings.js'
 import { SLOTS } from './given-water.js'
 import type { WateringProbe, WateringState } from './state.js'
+import { freshTally } from './tally.js'
 
 /** The state before the first decision: nothing is known, every pause begins, and no probe has proved itself. */
 export function startState(limits: Limits): WateringState {
-  const water = { slot: 0, litres: new Array<number>(SLOTS).fill(0) }
+  const water = { slot: 0, litres: new Array<number>(SLOTS).fill(0), paced: 0, room: 0 }
   return {
     clock: {
       raw: null,
@@ -14,6 +15,9 @@ export function startState(limits: Limits): WateringState {
       paces: 0,
       steady: 0,
       stalls: 0,
+      same: 0,
+      usual: 0,
+      lent: 0,
       bad: 0,
       doubt: 0,
       agreed: 0,
@@ -27,6 +31,7 @@ export function startState(limits: Limits): WateringState {
     valve: { opened: null, lasts: 0, counted: 0, why: 'dry', closed: 0, openings: 0 },
     water,
     spare: water,
+    tally: freshTally(),
     probes: limits.probes.map(freshProbe),
     zone: {
       dry: false,
@@ -37,6 +42,7 @@ export function startState(limits: Limits): WateringState {
       given: 0,
       level: null,
       told: null,
+      disputed: false,
       verdict: 'plausible',
     },
     fill: {
@@ -55,6 +61,9 @@ export function startState(limits: Limits): WateringState {
       atFull: limits.probes.map(() => null),
       bias: limits.probes.map(() => 0),
       drift: limits.probes.map(() => 0),
+      apart: limits.probes.map(() => 0),
+      foretold: null,
+      slip: 0,
     },
     counters: {
       metered: null,

@@ -5,6 +5,7 @@ export interface WateringState {
   readonly water: WateringVolumes
   /** The same again: whichever part of a damaged state is whole tells what was given. */
   readonly spare: WateringVolumes
+  readonly tally: WateringTally
   readonly probes: readonly WateringProbe[]
   readonly zone: WateringZone
   readonly fill: WateringFill
@@ -26,8 +27,13 @@ export interface WateringClock {
   readonly paces: number
   /** Decisions in a row in which the clock ran on, up to 100. */
   readonly steady: number
-  /** Decisions in a row with the same moment, up to 100. */
+  /** Decisions in a row with the same moment while the pace is not known yet, for which no time was counted, up to 100. */
   readonly stalls: number
+  /** All decisions with the present moment but the first, and the most of them between two steps of this clock lately. */
+  readonly same: number
+  readonly usual: number
+  /** Time counted for them that the clock has not made good yet. Unit: s. */
+  readonly lent: number
   /** How bad the clock has been lately, 0 to 20. */
   readonly bad: number
   /** Time that was only counted by decisions since clock and count agreed last. Unit: s. */
@@ -67,6 +73,22 @@ export interface WateringVolumes {
   /** Number of the present quarter since the start. */
   readonly slot: number
   /** Volumes; the present quarter stands at `slot` modulo their number. Unit: L. */
+  readonly litres: readonly number[]
+  /** Quarter from which on the room for water is reckoned, and the room when it began. Unit: L. */
+  readonly paced: number
+  readonly room: number
+}
+
+/** Time and water by decisions alone: a second clock, where they come at an even pace. */
+export interface WateringTally {
+  /** Time by that count, never more than by the clock. Unit: s. */
+  readonly at: number
+  /** Mean time between decisions over a long time, and the decisions behind it, up to 4096. Unit: s. */
+  readonly pace: number
+  readonly decisions: number
+  /** How far the clock may still gain on the count. Unit: s. */
+  readonly purse: number
+  /** Water of the last 24 hours of that time by hours, as a ring. Unit: L. */
   readonly litres: readonly number[]
 }
 
@@ -115,6 +137,8 @@ export interface WateringZone {
   readonly level: number | null
   /** Level of the decision before, where the valve was closed and the last shot had shown; null otherwise. */
   readonly told: number | null
+  /** Whether probes were in dispute at the decision before. */
+  readonly disputed: boolean
   /** What the last full window told. */
   readonly verdict: 'plausible' | 'use-too-small' | 'use-too-large'
 }
@@ -148,6 +172,12 @@ export interface WateringFill {
   readonly bias: readonly number[]
   /** By how much that rises. Unit: 1/s. */
   readonly drift: readonly number[]
+  /** By how much the containers of the probes differed from the zone when it was full last. Unit: m³/m³. */
+  readonly apart: readonly number[]
+  /** Water given less use of which probes foretold, when a refill began, that the zone would be full by; null without one. Unit: L. */
+  readonly foretold: number | null
+  /** By how much the zone dries more than its probes show, as a share of its use. Unit: 1. */
+  readonly slip: number
 }
 
 /** Counters of meter and drain as they were. */

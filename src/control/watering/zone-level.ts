@@ -1,6 +1,10 @@
+import { maxOf } from '../../quantity/extremes.js'
 import type { Limits } from './checked-settings.js'
 import type { WateringDoubt } from './finding.js'
 import type { ProbeView } from './probes.js'
+
+/** A dispute ends where probes differ by less than this share of what began it: noise ends none. */
+const AGREED = 0.85
 
 /** What the probes say together. */
 export interface ZoneLevel {
@@ -19,30 +23,37 @@ export interface ZoneLevel {
 }
 
 /**
- * One level from several probes. Two that differ too much decide nothing, because nobody can tell which of them lies; of three or more
+ * One level from several probes. By how much their containers were found to differ is taken from them first. Two that differ too much decide nothing, because nobody can tell which of them lies; of three or more
  * those decide that stand near their median.
  */
-export function zoneLevel(views: readonly ProbeView[], limits: Limits): ZoneLevel {
+export function zoneLevel(
+  views: readonly ProbeView[],
+  apart: readonly number[],
+  wasDisputed: boolean,
+  limits: Limits,
+): ZoneLevel {
   const told = { ...lastTold(views, limits.lower), blind: views.every(isBlind) }
-  const believed = views.filter(({ level }) => level !== null)
+  const believed = views.flatMap((view, i) => (view.level === null ? [] : [{ ...view, alike: view.level - apart[i]! }]))
   if (believed.length === 0)
     return { level: null, measured: 0, doubt: views[0]?.doubt ?? 'reading-missing', believed: 0, ...told }
-  const levels = believed.map(({ level }) => level as number).sort((a, b) => a - b)
+  const levels = believed.map(({ alike }) => alike).sort((a, b) => a - b)
   const half = levels.length >> 1
   const middle = (levels[half]! + levels[(levels.length - 1) >> 1]!) / 2
-  const reach = levels.length === 2 ? limits.disagreement / 2 : limits.disagreement
+  const limit = wasDisputed ? AGREED * limits.disagreement : limits.disagreement
+  const reach = levels.length === 2 ? limit / 2 : limit
   let [sum, count, measured] = [0, 0, Infinity]
   for (const view of believed) {
-    if (Math.abs((view.level as number) - middle) > reach) continue
+    if (Math.abs(view.alike - middle) > reach) continue
     sum += view.level as number
     count++
     measured = Math.min(measured, view.measured)
   }
   if (count * 2 > levels.length) return { level: sum / count, measured, doubt: null, believed: count, ...told }
   // Where all say dry it does not matter by how much they differ: the wettest decides.
-  if (levels.at(-1)! > limits.lower) return { level: null, measured: 0, doubt: 'probes-disagree', believed: 0, ...told }
+  const wettest = maxOf(believed.map(({ level }) => level as number))
+  if (wettest > limits.lower) return { level: null, measured: 0, doubt: 'probes-disagree', believed: 0, ...told }
   return {
-    level: levels.at(-1)!,
+    level: wettest,
     measured: believed.reduce((oldest, view) => Math.min(oldest, view.measured), Infinity),
     doubt: null,
     believed: 1,

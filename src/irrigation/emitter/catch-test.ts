@@ -1,7 +1,8 @@
+import { VALVE_TIME } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Duration, Flow, Share } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
-import { EFFICIENCY, ON_TIME, RUN_TIME, VALVE_TIME } from '../domains.js'
+import { EFFICIENCY, ON_TIME, RUN_TIME } from '../domains.js'
 import type { EmitterFinding } from './emitter-finding.js'
 import {
   christiansenUniformity,

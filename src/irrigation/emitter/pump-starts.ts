@@ -1,4 +1,5 @@
 import { ADVICE, type Advice } from '../../quantity/advice.js'
+import { VALVE_TIME } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Duration } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject, wholeNumberIn } from '../../quantity/guard.js'
@@ -11,7 +12,7 @@ export interface MotorStartLimits {
   readonly maxStarts: number
   /** Most starts in an hour times inertia of the load. Unit: lb·ft²/h. Range: (0, ∞). */
   readonly maxStartsTimesInertia: number
-  /** Least rest between a stop and the next start. Unit: s. Range: [0, ∞). */
+  /** Least rest between a stop and the next start. Unit: s. Range: [0, 86400]. */
   readonly minRest: Duration
 }
 
@@ -97,7 +98,7 @@ export function pumpStarts(input: PumpStartsInput): PumpStarts {
   return {
     startsPerHour,
     minPeriod: (3600 / startsPerHour) as Duration,
-    minRest: numberIn(input.minRest, REST, 'minRest') as Duration,
+    minRest: numberIn(input.minRest, VALVE_TIME, 'minRest') as Duration,
   }
 }
 

@@ -6,18 +6,18 @@ const NOTHING: Wish = { volume: 0 }
 
 /** Waters by the request's trigger within its limits, sizing each shot so that the share `drain` of it runs through. */
 export function byTrigger<State>(planning: Planning<State>, drain: number): Chooser<State> {
-  const { request, flow, minVolume, due, firstStep, lastStep } = planning
+  const { flow, minVolume, due, lastStep } = planning
   if (planning.blocked) return () => NOTHING
   return (progress, time, light) => {
     const { steps, closed } = progress
     const asked = due.has(steps)
-    if (steps < firstStep || steps > lastStep)
-      return asked ? dropped(steps > lastStep && time <= request.lastShot ? 'dry-down' : 'hours') : NOTHING
-    if (closed !== undefined && time - closed < request.minRest - DROP) return asked ? dropped('rest') : NOTHING
+    if (steps < planning.firstStep || steps > lastStep)
+      return asked ? dropped(steps > lastStep && time <= planning.lastShot ? 'dry-down' : 'hours') : NOTHING
+    if (closed !== undefined && time - closed < planning.minRest - DROP) return asked ? dropped('rest') : NOTHING
     const waterContent = flow.waterContent(progress.state)
     const reason = reasonNow(planning, progress, light, waterContent, asked)
     if (reason === undefined) return NOTHING
-    const left = request.maxPerDay - progress.applied
+    const left = planning.maxPerDay - progress.applied
     const wanted = volumeFor(planning, waterContent, steps, drain)
     const volume = Math.min(wanted, left)
     if (volume >= minVolume - DROP && volume > DROP) return { volume, reason }
@@ -35,36 +35,31 @@ function dropped(because: PlanCause): Wish {
 }
 
 /** What lifts the container to the full point and lets a share of it drain, as far as one opening may. */
-function volumeFor<State>(
-  { request, minVolume, maxVolume }: Planning<State>,
-  waterContent: number,
-  step: number,
-  drain: number,
-): number {
-  const { substrateVolume, containerCapacity, bypass } = request.container
+function volumeFor<State>(planning: Planning<State>, waterContent: number, step: number, drain: number): number {
   // What the plants take while the shot runs is missing too.
-  const missing = (request.fullPoint - waterContent) * substrateVolume + request.demand[step]!
+  const { fullPoint, bypass } = planning
+  const missing = (fullPoint - waterContent) * planning.substrateVolume + planning.demand[step]!
   // Below capacity only the bypass drains, so that more water would lift the container above the full point.
-  const staysBelow = request.fullPoint < containerCapacity - DROP
+  const staysBelow = fullPoint < planning.containerCapacity - DROP
   const room = staysBelow ? missing / Math.max(1 - bypass, DROP) : Infinity
   // Less than the bypass cannot drain, and a shot sized for less would leave the container short of full.
   const sized = missing / Math.max(1 - Math.max(drain, bypass), DROP)
-  return Math.min(Math.max(sized, minVolume), maxVolume, room)
+  return Math.min(Math.max(sized, planning.minVolume), planning.maxVolume, room)
 }
 
 function reasonNow<State>(
-  { request, minVolume, lastStep }: Planning<State>,
+  planning: Planning<State>,
   progress: PlanProgress<State>,
   light: number,
   waterContent: number,
   asked: boolean,
 ): Wish['reason'] {
-  const { trigger } = request
+  const { trigger } = planning
   if (trigger.by === 'light') return light >= trigger.threshold - DROP ? 'light-sum' : undefined
   if (trigger.by === 'clock') return asked ? 'set-time' : undefined
-  if (progress.rewetting && waterContent < rewetLevel(request)) return 'morning-rewet'
-  if (waterContent <= request.refillPoint + DROP) return 'refill-point'
-  const missing = (request.fullPoint - waterContent) * request.container.substrateVolume
+  if (progress.rewetting && waterContent < rewetLevel(planning)) return 'morning-rewet'
+  if (waterContent <= planning.refillPoint + DROP) return 'refill-point'
+  const missing = (planning.fullPoint - waterContent) * planning.substrateVolume
   // The day ends full, so that the night begins from a known level.
-  return progress.steps === lastStep && missing >= minVolume ? 'last-of-day' : undefined
+  return progress.steps === planning.lastStep && missing >= planning.minVolume ? 'last-of-day' : undefined
 }

@@ -1,6 +1,6 @@
+import { maxOf } from '../../quantity/extremes.js'
 import type { DayPlan } from './day-plan.js'
-import { timeDropped } from './plan-doubts.js'
-import { missed, type PlanFinding } from './plan-finding.js'
+import { missed, type PlanFinding, timeDropped } from './plan-finding.js'
 import type { Night } from './plan-night.js'
 import type { PlanRun } from './plan-run.js'
 import { DROP, type Planning } from './planning.js'
@@ -14,9 +14,9 @@ export function compromisesOf<State>(
   run: PlanRun<State>,
   plan: Pick<DayPlan, 'shots' | 'drainFraction'>,
   night: Night,
-): PlanFinding[] {
+): readonly PlanFinding[] {
   // Where nothing can be believed, advice on what is missed would be advice on a lie.
-  if (planning.blocked) return [...planning.doubts]
+  if (planning.blocked) return planning.doubts
   return [
     ...planning.doubts,
     ...run.dropped.map(({ step, because }) => timeDropped(planning.due.get(step) as number, because)),
@@ -28,63 +28,63 @@ export function compromisesOf<State>(
   ]
 }
 
-function tooLarge<State>({ request }: Planning<State>, shots: DayPlan['shots']): PlanFinding[] {
-  const wanted = request.maxPerShot ?? request.container.substrateVolume * LARGE_SHOT
-  let reached = 0
-  for (const { volume, reason } of shots) if (reason !== 'given') reached = Math.max(reached, volume)
+function tooLarge<State>({ maxPerShot, substrateVolume }: Planning<State>, shots: DayPlan['shots']): PlanFinding[] {
+  const wanted = maxPerShot ?? substrateVolume * LARGE_SHOT
+  const reached = maxOf(shots.map(({ volume, reason }) => (reason === 'given' ? 0 : volume)))
   return reached > wanted + DROP ? [missed('large-shot', 'maxPerShot', reached, wanted, 'L')] : []
 }
 
 /** Falls below the refill point while watering is allowed. */
-function tooDry<State>({ request, firstStep, lastStep }: Planning<State>, run: PlanRun<State>): PlanFinding[] {
-  const { demand, refillPoint, container } = request
-  let lowest = Infinity
+function tooDry<State>(planning: Planning<State>, run: PlanRun<State>): PlanFinding[] {
+  const { refillPoint } = planning
   // The first shots of the day come into a container that has dried overnight; that is the dry-down, not a fault.
-  const settled = firstStep + Math.ceil((2 * (request.minRest + request.maxRunTime)) / request.step) + 1
-  for (let i = settled; i <= lastStep; i++) lowest = Math.min(lowest, run.waterContent[i]!)
-  let step = 0
-  for (let i = 0; i < demand.length; i++) step = Math.max(step, demand[i]!)
-  if (!(refillPoint - lowest > step / container.substrateVolume + 1e-6)) return []
+  const settled = planning.firstStep + Math.ceil((2 * (planning.minRest + planning.maxRunTime)) / planning.step) + 1
+  let lowest = Infinity
+  for (let i = settled; i <= planning.lastStep; i++) lowest = Math.min(lowest, run.waterContent[i]!)
+  if (!(refillPoint - lowest > maxOf(planning.demand) / planning.substrateVolume + 1e-6)) return []
   return [missed('below-refill-point', 'refillPoint', lowest, refillPoint, 'm³/m³')]
 }
 
-function drainMissed<State>({ request }: Planning<State>, run: PlanRun<State>, reached: number): PlanFinding[] {
-  const { drainFraction: wanted, container, fullPoint } = request
-  if (run.end.applied <= 0 || Math.abs(reached - wanted) <= 0.01) return []
-  const more = reached > wanted
-  const below = fullPoint < container.containerCapacity - DROP ? 'full-point' : 'limits'
-  const code = more ? 'more-drain-than-wanted' : 'less-drain-than-wanted'
-  return [missed(code, 'drainFraction', reached, wanted, '1', 'caution', more ? 'bypass' : below)]
+function drainMissed<State>(planning: Planning<State>, run: PlanRun<State>, reached: number): PlanFinding[] {
+  const { drainFraction: wanted } = planning
+  if (run.end.applied <= 0) return []
+  const below = planning.fullPoint < planning.containerCapacity - DROP ? 'full-point' : 'limits'
+  return wideOf('drain', 'drainFraction', reached, wanted, '1', reached > wanted ? 'bypass' : below)
 }
 
-function nightMissed<State>(
-  { request, lastStep, allowedStep, firstStep, nightEnd }: Planning<State>,
-  shots: DayPlan['shots'],
-  { peak, end }: Night,
+/** What is reached, where it is further from what was wanted than anyone would call the same. */
+function wideOf(
+  what: 'drain' | 'dry-down',
+  about: string,
+  reached: number,
+  wanted: number,
+  unit: NonNullable<PlanFinding['unit']>,
+  because?: PlanFinding['because'],
 ): PlanFinding[] {
-  const { overnightDryDown: wanted, demand, step, container } = request
-  const reached = peak - end
+  if (Math.abs(reached - wanted) <= 0.01) return []
+  const code = `${reached > wanted ? 'more' : 'less'}-${what}-than-wanted` as const
+  return [missed(code, about, reached, wanted, unit, 'caution', because)]
+}
+
+function nightMissed<State>(planning: Planning<State>, shots: DayPlan['shots'], { peak, end }: Night): PlanFinding[] {
+  const { overnightDryDown: wanted, firstStep, minWaterContent } = planning
   const findings: PlanFinding[] = []
   if (wanted !== undefined) {
-    if (nightEnd * step < 86400 && nightEnd === demand.length)
+    if (planning.nightEnd * planning.step < 86400 && planning.nightEnd === planning.demand.length)
       findings.push({ code: 'night-not-planned', level: 'note', about: 'demand' })
-    if (shots.length > 0 && Math.abs(reached - wanted) > 0.01) {
-      const code = reached > wanted ? 'more-dry-down-than-wanted' : 'less-dry-down-than-wanted'
-      findings.push(missed(code, 'overnightDryDown', reached, wanted, 'm³/m³'))
-    }
+    if (shots.length > 0) findings.push(...wideOf('dry-down', 'overnightDryDown', peak - end, wanted, 'm³/m³'))
   }
-  if (lastStep < firstStep) {
+  if (planning.lastStep < firstStep) {
     // A dry-down that nobody asked for is not to blame.
-    const because = allowedStep < firstStep ? 'hours' : 'dry-down'
+    const because = planning.allowedStep < firstStep ? 'hours' : 'dry-down'
     findings.push({ code: 'no-time-to-water', level: 'danger', about: 'lastShot', because })
   }
-  if (end <= container.minWaterContent + 1e-6)
-    findings.push(missed('runs-dry', 'waterContent', end, container.minWaterContent, 'm³/m³', 'danger'))
+  if (end <= minWaterContent + 1e-6)
+    findings.push(missed('runs-dry', 'waterContent', end, minWaterContent, 'm³/m³', 'danger'))
   return findings
 }
 
-function notGiven<State>({ request, minVolume }: Planning<State>, { end }: PlanRun<State>): PlanFinding[] {
-  const { maxPerDay } = request
+function notGiven<State>({ maxPerDay, minVolume }: Planning<State>, { end }: PlanRun<State>): PlanFinding[] {
   const left = maxPerDay - end.applied
   if (left >= minVolume + DROP || left > maxPerDay * 0.02) return []
   return [missed('daily-limit-reached', 'maxPerDay', end.applied, maxPerDay, 'L')]

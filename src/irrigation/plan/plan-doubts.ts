@@ -1,8 +1,6 @@
 import type { WaterStore } from '../../flow/water-store.js'
-import type { Instant } from '../../quantity/calendar.js'
 import { missed, type PlanFinding } from './plan-finding.js'
 import type { DayPlanRequest } from './plan-request.js'
-import { stepOf } from './plan-trigger.js'
 import { DROP } from './planning.js'
 
 /** So far above capacity a container can be for a while after a shot, in m³/m³. Common practice, no source. */
@@ -18,44 +16,29 @@ export function waterContentDoubt(
   { containerCapacity, minWaterContent }: WaterStore,
   about: string,
 ): PlanFinding | undefined {
-  if (waterContent > containerCapacity + DROP) {
-    const impossible = waterContent > containerCapacity + ABOVE
-    const level = impossible ? 'danger' : 'caution'
-    const code = impossible ? 'impossible-water-content' : 'water-content-above-capacity'
-    return missed(code, about, waterContent, containerCapacity, 'm³/m³', level, 'above-capacity')
-  }
-  if (waterContent >= Math.max(minWaterContent - BELOW, NOTHING)) return undefined
-  const [code, because] = ['impossible-water-content', 'below-min-water-content'] as const
-  return missed(code, about, waterContent, minWaterContent, 'm³/m³', 'danger', because)
+  const above = waterContent > containerCapacity + DROP
+  if (!above && waterContent >= Math.max(minWaterContent - BELOW, NOTHING)) return undefined
+  const impossible = !above || waterContent > containerCapacity + ABOVE
+  return missed(
+    impossible ? 'impossible-water-content' : 'water-content-above-capacity',
+    about,
+    waterContent,
+    above ? containerCapacity : minWaterContent,
+    'm³/m³',
+    impossible ? 'danger' : 'caution',
+    above ? 'above-capacity' : 'below-min-water-content',
+  )
 }
 
 /** What is odd in a request that can be planned all the same. */
-export function doubtsOf(request: DayPlanRequest, due: ReadonlyMap<number, number>): PlanFinding[] {
-  const { container, waterContent } = request
-  const doubt = waterContentDoubt(waterContent, container, 'waterContent')
-  return [...(doubt === undefined ? [] : [doubt]), ...demandDoubt(request), ...timesDropped(request, due)]
+export function doubtsOf(request: DayPlanRequest & WaterStore): PlanFinding[] {
+  return [waterContentDoubt(request.waterContent, request, 'waterContent') ?? [], demandDoubt(request)].flat()
 }
 
 /** A container whose plants drink its whole volume in a day is watered with a wrong unit, or is far too small to plan for. */
-function demandDoubt({ demand, step, container }: DayPlanRequest): PlanFinding[] {
+function demandDoubt({ demand, step, substrateVolume }: DayPlanRequest & WaterStore): PlanFinding[] {
   let total = 0
   for (let i = 0; i < demand.length; i++) total += demand[i]!
-  const daily = (total * 86400) / Math.max(86400, step * demand.length)
-  const { substrateVolume } = container
+  const daily = total / Math.max(1, (step * demand.length) / 86400)
   return daily > substrateVolume ? [missed('unusual-demand', 'demand', daily, substrateVolume, 'L', 'danger')] : []
-}
-
-/** Set times that lie outside the plan, or beside another one in the same step. Those in the plan are told when it is made. */
-function timesDropped(request: DayPlanRequest, due: ReadonlyMap<number, number>): PlanFinding[] {
-  if (request.trigger.by !== 'clock') return []
-  return request.trigger.times.flatMap((time) => {
-    const step = stepOf(request, time)
-    const outside = step < 0 || step >= request.demand.length
-    return outside || due.get(step) !== time ? [timeDropped(time, outside ? 'outside-plan' : 'rest')] : []
-  })
-}
-
-/** A set time at which no shot is given, and why. */
-export function timeDropped(time: number, because: NonNullable<PlanFinding['because']>): PlanFinding {
-  return { code: 'set-time-dropped', level: 'caution', about: 'trigger.times', time: time as Instant, because }
 }

@@ -18,29 +18,22 @@ const MAX_SHARE = 0.9
 
 /** Where a plan stands before its first step. */
 export function beginning<State>(planning: Planning<State>): PlanProgress<State> {
-  const start = {
-    steps: 0,
-    closed: undefined,
-    applied: 0,
-    drained: 0,
-    taken: 0,
-    surplus: 0,
-    rewetting: true,
-    light: 0,
-  }
-  return heldAt(planning, { ...start, state: undefined as State }, planning.request.waterContent)
+  const start = { steps: 0, applied: 0, drained: 0, taken: 0, surplus: 0, rewetting: true, light: 0 }
+  return heldAt(planning, start, planning.waterContent)
 }
 
 /** The same moment with another water content; one that cannot be is moved to the nearest that can, for a prediction to be made. */
 export function heldAt<State>(
-  { request: { container }, flow, blocked }: Planning<State>,
-  progress: PlanProgress<State>,
+  { flow, blocked, containerCapacity, minWaterContent, substrateVolume }: Planning<State>,
+  progress: Omit<PlanProgress<State>, 'state'>,
   waterContent: number,
 ): PlanProgress<State> {
-  const { containerCapacity, minWaterContent, substrateVolume } = container
   const held = blocked ? Math.min(Math.max(waterContent, minWaterContent), containerCapacity) : waterContent
-  const surplus = Math.max(0, held - containerCapacity) * substrateVolume
-  return { ...progress, state: flow.start(held as WaterContent), surplus: progress.surplus + surplus }
+  return {
+    ...progress,
+    state: flow.start(held as WaterContent),
+    surplus: progress.surplus + Math.max(0, held - containerCapacity) * substrateVolume,
+  }
 }
 
 /** Runs a plan to its end with a given share of drain of the single shots, and says what it misses. */
@@ -50,26 +43,23 @@ export function finishPlan<State>(
   share: number,
   before?: Pick<PlanRun<State>, 'shots' | 'waterContent' | 'drain'>,
 ): DayPlan {
-  const { request } = planning
-  const n = request.demand.length
-  const run = runPlan(planning, from, n, byTrigger(planning, share))
-  for (let i = 0; i < from.steps; i++) {
-    run.waterContent[i] = before!.waterContent[i]!
-    run.drain[i] = before!.drain[i]!
-  }
+  const run = runPlan(planning, from, planning.demand.length, byTrigger(planning, share))
+  if (before !== undefined)
+    for (const series of ['waterContent', 'drain'] as const) run[series].set(before[series].subarray(0, from.steps))
+  const { end } = run
   const shots = [...(before?.shots ?? []), ...run.shots]
-  const drained = drainInAll(planning, run.end)
+  const drained = drainInAll(planning, end)
   const night = nightOf(planning, run, shots.at(-1)?.time)
   const plan = {
     shots,
-    time: Array.from({ length: n }, (_, i) => request.start + (i + 1) * request.step),
+    time: Array.from(run.drain, (_, i) => planning.start + (i + 1) * planning.step),
     // Plain lists: a typed array would become an object in JSON.
     waterContent: Array.from(run.waterContent),
     drain: Array.from(run.drain),
-    applied: run.end.applied as Volume,
+    applied: end.applied as Volume,
     drained: drained as Volume,
-    taken: run.end.taken as Volume,
-    drainFraction: shareOf(run.end, drained) as DrainFraction,
+    taken: end.taken as Volume,
+    drainFraction: shareOf(end, drained) as DrainFraction,
     shotDrainFraction: share as DrainFraction,
     overnightDryDown: (night.peak - night.end) as WaterContentChange,
   }
@@ -78,11 +68,10 @@ export function finishPlan<State>(
 
 /** The share of drain of the single shots that gives the wanted share over the day, or the nearest that can be had. */
 export function shareFor<State>(planning: Planning<State>, from: PlanProgress<State>): number {
-  const { request, blocked } = planning
-  const wanted = request.drainFraction
-  if (blocked || request.fullPoint < request.container.containerCapacity) return Math.min(wanted, MAX_SHARE)
+  const { drainFraction: wanted } = planning
+  if (planning.blocked || planning.fullPoint < planning.containerCapacity) return Math.min(wanted, MAX_SHARE)
   // Until the first step that may water all shares give the same day.
-  const steps = request.demand.length
+  const steps = planning.demand.length
   const dawn = runPlan(planning, from, Math.min(steps, planning.firstStep), byTrigger(planning, 0)).end
   const dayShare = (share: number) => {
     const { end } = runPlan(planning, dawn, steps, byTrigger(planning, share))
@@ -106,9 +95,9 @@ function shareOf({ applied, surplus }: Pick<PlanProgress, 'applied' | 'surplus'>
 }
 
 /** Drain with the water that is still on its way when the plan ends, found by letting it leave. */
-function drainInAll<State>({ request, flow }: Planning<State>, end: PlanProgress<State>): number {
+function drainInAll<State>({ flow, drainLag }: Planning<State>, end: PlanProgress<State>): number {
   let { state, drained } = end
-  const days = Math.ceil((40 * request.container.drainLag) / 86400)
+  const days = Math.ceil((40 * drainLag) / 86400)
   for (let day = 0; day < days; day++) {
     const after = flow.step(state, { duration: 86400 as Duration, applied: 0 as Volume, demand: 0 as Volume })
     state = after.state

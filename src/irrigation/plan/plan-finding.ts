@@ -68,3 +68,8 @@ export function missed(
 ): PlanFinding {
   return { code, level, about, reached, wanted, unit, ...(because && { because }) }
 }
+
+/** A set time at which no shot is given, and why. */
+export function timeDropped(time: number, because: PlanCause): PlanFinding {
+  return { code: 'set-time-dropped', level: 'caution', about: 'trigger.times', time: time as Instant, because }
+}

@@ -1,18 +1,18 @@
 import type { ContainerFlow } from '../../flow/container-flow.js'
-import { EMITTERS, INSTANT, WATER_CONTENT, WATER_USE } from '../../quantity/domains.js'
+import type { WaterStore } from '../../flow/water-store.js'
+import {
+  EMITTERS,
+  INSTANT,
+  MAX_RUN_TIME,
+  VALVE_TIME,
+  WATER_CONTENT,
+  WATER_GIVEN,
+  WATER_USE,
+} from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import { numberIn } from '../../quantity/guard.js'
-import {
-  DRAIN_FRACTION,
-  EMITTER_FLOW,
-  MAX_PER_DAY,
-  PLAN_STEP,
-  SHOT,
-  VALVE_TIME,
-  WATER_CONTENT_CHANGE,
-} from '../domains.js'
-
-import { inOrder } from '../in-order.js'
+import { inOrder } from '../../quantity/in-order.js'
+import { DRAIN_FRACTION, EMITTER_FLOW, PLAN_STEP, SHOT, WATER_CONTENT_CHANGE } from '../domains.js'
 import { doubtsOf } from './plan-doubts.js'
 import type { DayPlanRequest } from './plan-request.js'
 import { checkTrigger, dueSteps, stepOf } from './plan-trigger.js'
@@ -33,12 +33,11 @@ export const PLAN_DOMAINS = {
   emitterFlow: EMITTER_FLOW,
   lineFill: VALVE_TIME,
   minRunTime: VALVE_TIME,
-  maxRunTime: VALVE_TIME,
+  maxRunTime: MAX_RUN_TIME,
   minRest: VALVE_TIME,
   maxPerShot: SHOT,
-  maxPerDay: MAX_PER_DAY,
+  maxPerDay: WATER_GIVEN,
 } as const
-const OPTIONAL: readonly string[] = ['overnightDryDown', 'maxPerShot']
 /** What must lie below what, and by how much it may pass it: where the two may be equal, a little. */
 const ORDER = [
   ['minWaterContent', 'refillPoint', 0],
@@ -53,7 +52,8 @@ const ORDER = [
 export function checkPlanRequest<State>(request: DayPlanRequest, flow: ContainerFlow<State>): Planning<State> {
   checkNumbers(request)
   checkTrigger(request)
-  checkAgreement(request)
+  const all = { ...request.container, ...request }
+  for (const [lower, upper, slack] of ORDER) inOrder(lower, all[lower], upper, all[upper] + slack)
   const volumeIn = (seconds: number) =>
     (Math.max(0, seconds - request.lineFill) / 3600) * request.emitters * request.emitterFlow
   const minVolume = volumeIn(request.minRunTime)
@@ -61,16 +61,16 @@ export function checkPlanRequest<State>(request: DayPlanRequest, flow: Container
   inOrder('minRunTime', minVolume, 'maxPerShot', maxPerShot + DROP)
   const nightEnd = endOfNight(request)
   const allowedStep = Math.min(request.demand.length - 1, stepOf(request, request.lastShot))
-  const due = dueSteps(request)
-  const doubts = doubtsOf(request, due)
+  const { due, dropped } = dueSteps(request)
+  const doubts = doubtsOf(all).concat(dropped)
   return {
-    request,
+    ...all,
     flow,
     minVolume,
     maxVolume: Math.min(volumeIn(request.maxRunTime), maxPerShot),
     firstStep: Math.max(0, stepAt(request, request.firstShot)),
     allowedStep,
-    lastStep: lastStep(request, allowedStep, nightEnd),
+    lastStep: lastStep(all, allowedStep, nightEnd),
     due,
     nightEnd,
     doubts,
@@ -83,18 +83,15 @@ function checkNumbers(request: DayPlanRequest): void {
   let name: keyof typeof PLAN_DOMAINS
   for (name in PLAN_DOMAINS) {
     const value = request[name]
-    if (value !== undefined || !OPTIONAL.includes(name)) numberIn(value as number, PLAN_DOMAINS[name], name)
+    const optional = name === 'overnightDryDown' || name === 'maxPerShot'
+    if (value !== undefined || !optional) numberIn(value as number, PLAN_DOMAINS[name], name)
   }
   const { demand } = request
-  if (demand === null || typeof demand !== 'object' || !(demand.length > 0))
+  if (typeof demand !== 'object' || !(demand?.length > 0))
     throw new InputError('demand', 'has no step', 'give each step')
-  for (let i = 0; i < demand.length; i++) numberIn(demand[i]!, WATER_USE, 'demand')
-}
-
-/** Refuses limits that contradict each other. */
-function checkAgreement(request: DayPlanRequest): void {
-  const all = { ...request.container, ...request }
-  for (const [lower, upper, slack] of ORDER) inOrder(lower, all[lower], upper, all[upper] + slack)
+  let total = 0
+  for (let i = 0; i < demand.length; i++) total += numberIn(demand[i]!, WATER_USE, 'demand')
+  numberIn(total, WATER_USE, 'demand')
 }
 
 /** The step that begins at a moment, or the next one. */
@@ -112,10 +109,10 @@ function endOfNight(request: DayPlanRequest): number {
 }
 
 /** The last step for a shot: not after the last allowed moment, and early enough for the wanted dry-down. */
-function lastStep(request: DayPlanRequest, allowed: number, nightEnd: number): number {
-  const { container, overnightDryDown } = request
+function lastStep(request: DayPlanRequest & WaterStore, allowed: number, nightEnd: number): number {
+  const { overnightDryDown } = request
   if (overnightDryDown === undefined) return allowed
-  const wanted = overnightDryDown * container.substrateVolume
+  const wanted = overnightDryDown * request.substrateVolume
   let ahead = 0
   for (let i = nightEnd - 1; i >= 0; i--) {
     // A shot leaves the container full at the end of its step; what dries it comes after.

@@ -1,3 +1,4 @@
+import { maxOf } from '../../quantity/extremes.js'
 import type { Volume } from '../../quantity/generated/kinds.js'
 import type { PlanRun } from './plan-run.js'
 import { stepOf } from './plan-trigger.js'
@@ -11,17 +12,15 @@ export interface Night {
 
 /** Follows the container from the last shot, or from the beginning without one, until the first shot of the next day. */
 export function nightOf<State>(planning: Planning<State>, run: PlanRun<State>, last: number | undefined): Night {
-  const { request, flow, nightEnd } = planning
+  const { flow, nightEnd, step: duration } = planning
   const { waterContent } = run
   const within = Math.min(waterContent.length, nightEnd)
-  let peak = -Infinity
-  for (let i = last === undefined ? 0 : Math.min(stepOf(request, last), within - 1); i < within; i++)
-    peak = Math.max(peak, waterContent[i]!)
   let end = waterContent[within - 1]!
+  const from = last === undefined ? 0 : Math.min(stepOf(planning, last), within - 1)
+  let peak = maxOf(waterContent.subarray(from, within))
   let { state } = run.end
   for (let i = waterContent.length; i < nightEnd; i++) {
-    const demand = demandAt(request, i) as Volume
-    state = flow.step(state, { duration: request.step, applied: 0 as Volume, demand }).state
+    state = flow.step(state, { duration, applied: 0 as Volume, demand: demandAt(planning, i) as Volume }).state
     end = flow.waterContent(state)
     peak = Math.max(peak, end)
   }

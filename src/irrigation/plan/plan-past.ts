@@ -1,9 +1,8 @@
 import type { Instant } from '../../quantity/calendar.js'
-import { INSTANT, WATER_CONTENT, WATER_GIVEN } from '../../quantity/domains.js'
+import { INSTANT, VALVE_TIME, WATER_CONTENT, WATER_GIVEN } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Duration, Volume, WaterContent } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
-import { VALVE_TIME } from '../domains.js'
 
 import { listOf } from '../list-of.js'
 import type { PlannedShot } from './day-plan.js'
@@ -70,24 +69,23 @@ export function pastOf<State>(
   now: number,
   measured: WaterContent | undefined,
 ): PlanPast<State> {
-  const { request } = planning
-  const n = request.demand.length
-  const present = Math.min(n, stepOf(request, now))
+  const n = planning.demand.length
+  const present = Math.min(n, stepOf(planning, now))
   const water = new Float64Array(n + 1)
   for (const { time, volume } of given) {
-    const step = Math.min(n - 1, stepOf(request, time))
+    const step = Math.min(n - 1, stepOf(planning, time))
     water[step] = water[step]! + volume
   }
   const before = runPlan(planning, beginning(planning), present, byRecord(water))
-  const shots = shotsOf(request, given, before.waterContent)
-  const elapsed = now - request.start - present * request.step
+  const shots = shotsOf(planning, given, before.waterContent)
+  const elapsed = now - planning.start - present * planning.step
   // A step in which something was given is done, even if it begins just now.
   const started = present < n && (elapsed > DROP || water[present]! > 0)
   const run = started
     ? throughStep(planning, before, water[present]!, elapsed, measured, given)
     : atOnce(planning, before, measured, given)
   const closed = given.reduce(
-    (end, shot) => Math.max(end, shot.time + openFor(request, shot)),
+    (end, shot) => Math.max(end, shot.time + openFor(planning, shot)),
     Number.NEGATIVE_INFINITY,
   )
   return {
@@ -113,16 +111,15 @@ function throughStep<State>(
   measured: WaterContent | undefined,
   shots: readonly GivenShot[],
 ): Reached<State> {
-  const { request } = planning
-  const demand = request.demand[end.steps]!
+  const demand = planning.demand[end.steps]!
   // Without a reading nothing parts the step, so that an undisturbed plan stays as it was.
-  const share = measured === undefined ? 0 : elapsed / request.step
-  const early = share > DROP ? spent(planning, end, request.step * share, given, demand * share) : end
+  const share = measured === undefined ? 0 : elapsed / planning.step
+  const early = share > DROP ? spent(planning, end, planning.step * share, given, demand * share) : end
   const now = atOnce(planning, { end: early }, measured, shots)
-  const late = spent(now.planning, now.end, request.step * (1 - share), share > DROP ? 0 : given, demand * (1 - share))
+  const late = spent(now.planning, now.end, planning.step * (1 - share), share > DROP ? 0 : given, demand * (1 - share))
   waterContent[end.steps] = planning.flow.waterContent(late.state)
   drain[end.steps] = late.drained - end.drained
-  const { trigger } = request
+  const { trigger } = planning
   const light = end.light + (trigger.by === 'light' ? trigger.radiation[end.steps]! : 0)
   const left = given > 0 && trigger.by === 'light' ? Math.max(0, light - trigger.threshold) : light
   return { planning: now.planning, end: { ...late, steps: end.steps + 1, light: left } }
@@ -170,22 +167,22 @@ function atOnce<State>(
 }
 
 function measuredDoubt<State>(
-  { request, flow }: Planning<State>,
+  planning: Planning<State>,
   end: PlanProgress<State>,
   waterContent: number,
   given: readonly GivenShot[],
 ): PlanFinding | undefined {
-  const { container } = request
+  const { substrateVolume } = planning
   const about = 'soFar.waterContent'
-  const doubt = waterContentDoubt(waterContent, container, about)
+  const doubt = waterContentDoubt(waterContent, planning, about)
   if (doubt?.because === 'above-capacity') return doubt
   let use = 0
-  for (let i = 0; i < end.steps; i++) use += request.demand[i]!
+  for (let i = 0; i < end.steps; i++) use += planning.demand[i]!
   const water = given.reduce((sum, { volume }) => sum + volume, 0)
-  const dry = request.waterContent - (2 * use) / container.substrateVolume - SCATTER
-  const wet = request.waterContent + water / container.substrateVolume + SCATTER
+  const dry = planning.waterContent - (2 * use) / substrateVolume - SCATTER
+  const wet = planning.waterContent + water / substrateVolume + SCATTER
   if (doubt === undefined && waterContent >= dry && waterContent <= wet) return undefined
-  return missed('measured-content-doubted', about, waterContent, flow.waterContent(end.state), 'm³/m³')
+  return missed('measured-content-doubted', about, waterContent, planning.flow.waterContent(end.state), 'm³/m³')
 }
 
 function shotsOf(request: DayPlanRequest, given: readonly GivenShot[], waterContent: Float64Array): PlannedShot[] {

@@ -32,24 +32,23 @@ export function runPlan<State>(
   until: number,
   choose: Chooser<State>,
 ): PlanRun<State> {
-  const { request, flow } = planning
-  const { trigger, step } = request
-  const waterContent = new Float64Array(request.demand.length)
-  const drain = new Float64Array(request.demand.length)
+  const { flow, trigger, demand, step } = planning
+  const waterContent = new Float64Array(demand.length)
+  const drain = new Float64Array(demand.length)
   const shots: PlannedShot[] = []
   const dropped: PlanRun<State>['dropped'] = []
   let progress = from
   for (let i = from.steps; i < until; i++) {
-    const time = request.start + i * step
+    const time = planning.start + i * step
     const light = progress.light + (trigger.by === 'light' ? trigger.radiation[i]! : 0)
     const wish = choose(progress, time, light)
-    const shot = wish.volume > 0 ? shotOf(request, time, wish, flow.waterContent(progress.state)) : undefined
+    const shot = wish.volume > 0 ? shotOf(planning, time, wish, flow.waterContent(progress.state)) : undefined
     if (shot !== undefined) shots.push(shot)
     if (wish.because !== undefined) dropped.push({ step: i, because: wish.because })
     const after = flow.step(progress.state, {
       duration: step,
       applied: wish.volume as Volume,
-      demand: request.demand[i] as Volume,
+      demand: demand[i] as Volume,
     })
     waterContent[i] = flow.waterContent(after.state)
     drain[i] = after.drained
@@ -61,7 +60,7 @@ export function runPlan<State>(
       drained: progress.drained + after.drained,
       taken: progress.taken + after.taken,
       surplus: progress.surplus,
-      rewetting: progress.rewetting && (i < planning.firstStep || waterContent[i]! < rewetLevel(request)),
+      rewetting: progress.rewetting && (i < planning.firstStep || waterContent[i]! < rewetLevel(planning)),
       light: shot !== undefined && trigger.by === 'light' ? Math.max(0, light - trigger.threshold) : light,
     }
   }

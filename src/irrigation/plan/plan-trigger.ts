@@ -3,16 +3,14 @@ import { InputError } from '../../quantity/errors.js'
 import { numberIn } from '../../quantity/guard.js'
 import { oneOf } from '../../quantity/one-of.js'
 import { LIGHT_THRESHOLD } from '../domains.js'
-
 import { listOf } from '../list-of.js'
+import { type PlanFinding, timeDropped } from './plan-finding.js'
 import type { DayPlanRequest } from './plan-request.js'
 import { DROP } from './planning.js'
 
-const TRIGGERS = ['level', 'light', 'clock'] as const
-
 /** Refuses a trigger that has no meaning; a word that is none of the three would else water by nothing or by the wrong thing. */
 export function checkTrigger({ trigger, demand }: DayPlanRequest): void {
-  oneOf(trigger?.by, TRIGGERS, 'trigger.by')
+  oneOf(trigger?.by, ['level', 'light', 'clock'], 'trigger.by')
   if (trigger.by === 'clock')
     for (const time of listOf(trigger.times, 'trigger.times')) numberIn(time, INSTANT, 'times')
   if (trigger.by !== 'light') return
@@ -23,16 +21,19 @@ export function checkTrigger({ trigger, demand }: DayPlanRequest): void {
   for (let i = 0; i < radiation.length; i++) numberIn(radiation[i]!, RADIATION_SUM, 'radiation')
 }
 
-/** The steps at which a clock asks for a shot; of several times in one step only the first has one. */
-export function dueSteps(request: DayPlanRequest): Map<number, number> {
+/** The steps at which a clock asks for a shot, and the times outside the plan or after another one in their step, which get none. */
+export function dueSteps(request: DayPlanRequest) {
   const due = new Map<number, number>()
-  if (request.trigger.by !== 'clock') return due
-  for (const time of request.trigger.times) {
-    const step = stepOf(request, time)
-    const before = due.get(step)
-    if (before === undefined || time < before) due.set(step, time)
-  }
-  return due
+  const dropped: PlanFinding[] = []
+  const { trigger, demand } = request
+  if (trigger.by === 'clock')
+    for (const time of [...trigger.times].sort((a, b) => a - b)) {
+      const step = stepOf(request, time)
+      if (step < 0 || step >= demand.length) dropped.push(timeDropped(time, 'outside-plan'))
+      else if (!due.has(step)) due.set(step, time)
+      else if (due.get(step) !== time) dropped.push(timeDropped(time, 'rest'))
+    }
+  return { due, dropped }
 }
 
 /** The step within which a moment lies. */

@@ -1,5 +1,5 @@
 import type { ContainerFlow } from '../../flow/container-flow.js'
-import type { StoreState } from '../../flow/water-store.js'
+import type { StoreState, WaterStore } from '../../flow/water-store.js'
 import type { PlanFinding } from './plan-finding.js'
 import type { DayPlanRequest } from './plan-request.js'
 
@@ -12,7 +12,7 @@ export interface PlanProgress<State = StoreState> {
   readonly steps: number
   readonly state: State
   /** End of the last opening, if there was one. */
-  readonly closed: number | undefined
+  readonly closed?: number | undefined
   readonly applied: number
   readonly drained: number
   readonly taken: number
@@ -24,9 +24,8 @@ export interface PlanProgress<State = StoreState> {
   readonly light: number
 }
 
-/** A request with the model that predicts the container, and the numbers that are used at every step. */
-export interface Planning<State> {
-  readonly request: DayPlanRequest
+/** A request and its container, with the model that predicts it and the numbers that are used at every step. */
+export interface Planning<State> extends DayPlanRequest, WaterStore {
   readonly flow: ContainerFlow<State>
   readonly minVolume: number
   readonly maxVolume: number

@@ -1,7 +1,7 @@
-import { EMITTERS } from '../../quantity/domains.js'
+import { EMITTERS, VALVE_TIME } from '../../quantity/domains.js'
 import type { Duration, Volume } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
-import { EMITTER_FLOW, SHOT_OF_ZONE, VALVE_TIME } from '../domains.js'
+import { EMITTER_FLOW, SHOT_OF_ZONE } from '../domains.js'
 import type { EmitterLine } from '../terms.js'
 
 /** What a run time is found from. */

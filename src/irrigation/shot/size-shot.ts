@@ -1,11 +1,11 @@
 import { ADVICE, type Advice } from '../../quantity/advice.js'
 import type { Domain } from '../../quantity/domain.js'
-import { EMITTERS } from '../../quantity/domains.js'
+import { EMITTERS, MAX_RUN_TIME, VALVE_TIME } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Finding } from '../../quantity/finding.js'
 import type { Duration, Flow, Volume, WaterContentChange } from '../../quantity/generated/kinds.js'
 import { numberIn } from '../../quantity/guard.js'
-import { EMITTER_FLOW, VALVE_TIME, WATER_CONTENT_CHANGE } from '../domains.js'
+import { EMITTER_FLOW, WATER_CONTENT_CHANGE } from '../domains.js'
 import type { EmitterLine, HowSerious, ShotWish, ValveLimits, WaterPerEmitter } from '../terms.js'
 import { shotVolume } from './shot-volume.js'
 
@@ -88,7 +88,7 @@ export function sizeShot(input: SizeShotInput): SizedShot {
   const emitterFlow = numberIn(input.emitterFlow, EMITTER_FLOW, 'emitterFlow')
   const fill = numberIn(input.lineFill ?? 0, VALVE_TIME, 'lineFill')
   const least = numberIn(input.minRunTime ?? 0, VALVE_TIME, 'minRunTime')
-  const most = numberIn(input.maxRunTime ?? 3600, VALVE_TIME, 'maxRunTime')
+  const most = numberIn(input.maxRunTime ?? 3600, MAX_RUN_TIME, 'maxRunTime')
   if (least > most) throw new InputError('minRunTime', 'exceeds maxRunTime', 'give less')
   const zone = emitterFlow * numberIn(input.emittersOnValve ?? emitters, EMITTERS, 'emittersOnValve')
   const flow = (emitterFlow * emitters) / 3600
@@ -96,6 +96,8 @@ export function sizeShot(input: SizeShotInput): SizedShot {
   const time = wanted && Math.min(most, Math.max(least, needed))
   const volume = Math.max(0, time - fill) * flow
   const kept = Math.min(wanted, volume) * (1 - input.drainFraction)
+  // Near the ends of what numbers can be, time or volume has no end: refused as a flow that is none.
+  numberIn(zone + needed + volume, EMITTER_FLOW, 'emitterFlow')
   const findings: ShotFinding[] = []
   tell(findings, needed - time, 'max-run-time', 'caution', VALVE_TIME)
   tell(findings, time - needed, 'min-run-time', 'caution', VALVE_TIME)

@@ -1,4 +1,4 @@
-import { InputError } from '../quantity/errors.js'
+import { InputError } from './errors.js'
 
 /** Refuses two arguments of which the first is not below the second. */
 export function inOrder(lower: string, low: number, upper: string, high: number): void {

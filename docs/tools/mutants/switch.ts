@@ -1,0 +1,38 @@
+/** Which change is on, and which changes a test reaches: what instrumented code asks and tells. */
+let active = ''
+let reached: Set<string> | undefined
+let asked = 0
+let endBy = Number.POSITIVE_INFINITY
+
+/** Turns one change on, or all off, for at most so many seconds of the processor. */
+export function turnOn(id: string, seconds: number): void {
+  active = id
+  asked = 0
+  endBy = cpuSeconds() + seconds
+}
+
+/** From here on what is reached goes into this set, or nowhere. */
+export function tellReached(into: Set<string> | undefined): void {
+  reached = into
+}
+
+/** @public Instrumented code calls it. */
+export function isOn(id: string): boolean {
+  return id === active && stillInTime()
+}
+
+/** @public Instrumented code calls it. */
+export function tell(...ids: readonly string[]): void {
+  if (reached !== undefined) for (const id of ids) reached.add(id)
+}
+
+export const cpuSeconds = (): number => {
+  const { user, system } = process.cpuUsage()
+  return (user + system) / 1e6
+}
+
+/** A loop that a change made endless is left by an error. */
+function stillInTime(): true {
+  if ((++asked & 0xffff) === 0 && cpuSeconds() > endBy) throw new Error('does not end')
+  return true
+}

@@ -1,0 +1,98 @@
+/**
+ * Runs inside the bundle of a mutation run, as a process of its own: measures every test once, or tries changes one after another.
+ * It says what it is about to do before it does it, so that a change that never ends is known.
+ */
+
+import { readFileSync } from 'node:fs'
+import { inFile, type Test, tests } from './collect.js'
+import { cpuSeconds, tellReached, turnOn } from './switch.js'
+
+/** What a worker is to do: try these changes by these tests, or measure. */
+export interface Work {
+  readonly topic: string
+  readonly tries?: readonly { readonly id: string; readonly tests: readonly number[] }[]
+  /** How long each test takes without a change. */
+  readonly seconds?: readonly number[]
+}
+
+/** One test, measured: what it reaches, and how long it takes. */
+export interface Measured {
+  readonly name: string
+  readonly seconds: number
+  readonly reached: readonly string[]
+  readonly failure?: string
+}
+
+export type Told =
+  | { readonly begins: string }
+  | { readonly id: string; readonly noticedBy: string | null }
+  | { readonly atImport: readonly string[] }
+  | { readonly measured: Measured }
+
+const work = JSON.parse(readFileSync(process.argv[2]!, 'utf8')) as Work
+/** A test that takes so much longer does not end. */
+const patience = (index: number): number => 2 + 10 * (work.seconds?.[index] ?? 2)
+
+const atImport = new Set<string>()
+tellReached(atImport)
+await loaded()
+if (work.tries === undefined) await measureAll()
+else for (const { id, tests: chosen } of work.tries) await told({ id, noticedBy: await noticedBy(id, chosen) })
+process.disconnect?.()
+
+async function loaded(): Promise<void> {
+  const { files } = (await import(process.argv[3]!)) as { files: Record<string, () => Promise<unknown>> }
+  for (const [file, load] of Object.entries(files)) {
+    inFile(file)
+    await load()
+  }
+  // Of the catalogue's probes only those of the topic; the others reach it by chance.
+  const own = tests.filter(
+    ({ file, row }) => !file.includes('/catalogue/') || row.some((item) => topicOf(item) === work.topic),
+  )
+  tests.splice(0, tests.length, ...own)
+}
+
+function topicOf(item: unknown): string | undefined {
+  const { topic, entry } = (item ?? {}) as { topic?: string; entry?: { topic: string } }
+  return topic ?? entry?.topic
+}
+
+async function measureAll(): Promise<void> {
+  await told({ atImport: [...atImport] })
+  for (const test of tests) {
+    const reached = new Set<string>()
+    tellReached(reached)
+    const start = cpuSeconds()
+    const failure = await failureOf(test)
+    const seconds = cpuSeconds() - start
+    const name = `${test.file} ${test.name}`
+    await told({ measured: { name, seconds, reached: [...reached], ...(failure === undefined ? {} : { failure }) } })
+  }
+}
+
+async function noticedBy(id: string, chosen: readonly number[]): Promise<string | null> {
+  tellReached(undefined)
+  for (const index of chosen) {
+    const test = tests[index]!
+    await told({ begins: id })
+    turnOn(id, patience(index))
+    const failure = await failureOf(test)
+    turnOn('', 0)
+    if (failure !== undefined) return `${test.file} ${test.name}`
+  }
+  return null
+}
+
+async function failureOf(test: Test): Promise<string | undefined> {
+  try {
+    await test.run()
+    return undefined
+  } catch (error) {
+    return String((error as Error)?.message ?? error)
+  }
+}
+
+function told(message: Told): Promise<void> {
+  return new Promise((resolve) => process.send!(message, () => resolve()))
+}

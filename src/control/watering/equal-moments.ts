@@ -1,0 +1,31 @@
+import type { WateringClock } from './state.js'
+
+/** A clock that stands longer than this between two steps, or for more decisions, teaches no more. Unit: s. */
+const LONGEST = 3600
+/** A clock that stood still is right again where it differs from the count by no more. Unit: s. */
+const CLOSE = 1200
+
+/**
+ * Decisions in a row with the same moment that are no fault. A message may come twice, and many programs take the time of the newest message, or
+ * cut it to minutes or quarters of an hour: three times as many as such a clock showed before.
+ */
+export function longestRun({ usual }: WateringClock): number {
+  return Math.max(2, 3 * usual)
+}
+
+/** Whether a step of the clock makes good what decisions with the same moment were counted for. */
+export function isCaughtUp({ same, pace, paces }: WateringClock, step: number): boolean {
+  if (same === 0 || paces < 8) return false
+  const due = (same + 1) * pace
+  return Math.abs(step - due) <= Math.min(CLOSE, due / 4)
+}
+
+/** What is known of decisions with the same moment once the clock has moved on. */
+export function passRun(clock: WateringClock, step: number): Pick<WateringClock, 'lent' | 'same' | 'usual'> {
+  const most = Math.min(LONGEST, Math.ceil(LONGEST / Math.max(1e-6, clock.pace)))
+  return {
+    lent: Math.max(0, clock.lent - step),
+    same: 0,
+    usual: Math.min(most, Math.max(clock.same, clock.usual - 1)),
+  }
+}

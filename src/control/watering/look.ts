@@ -1,0 +1,149 @@
+import { acknowledged, canAcknowledge } from './acknowledge.js'
+import { passBalance } from './balance.js'
+import type { Limits } from './checked-settings.js'
+import { clockMode, gapBefore, readingMoment, tick } from './clock.js'
+import { heardPlants } from './clock-dispute.js'
+import { countedTooMuch } from './delivery.js'
+import { readFeedback } from './feedback.js'
+import type { Seen } from './findings.js'
+import { sinceLeap, slipped, unbiased } from './full-zone.js'
+import { addWater, givenInDay, givenInLongDay, passTime, takeWater } from './given-water.js'
+import { inHours } from './hours.js'
+import type { WateringInput } from './input.js'
+import { lateWater, stalled, waterByHand } from './late-water.js'
+import { lookAtProbes } from './look-at-probes.js'
+import { closeValve } from './move-valve.js'
+import { takeOverride } from './override.js'
+import { afterGap } from './pace.js'
+import { type Moment, newestTime, type ProbeView } from './probes.js'
+import { passRefill, toGiveAgain } from './refill.js'
+import { isInVain, passSpell } from './spell.js'
+import type { WateringClock, WateringState, WateringZone } from './state.js'
+import { passTally } from './tally.js'
+import { type ZoneLevel, zoneLevel } from './zone-level.js'
+
+/** No shot is given for less than this share of its rise below the upper limit: most of it would stand above. Own judgement. */
+const SHORT_BY = 0.25
+
+/** What is known once an input was taken in. */
+export interface Looked extends Seen {
+  readonly state: WateringState
+  readonly views: readonly ProbeView[]
+  readonly zone: ZoneLevel
+  /** Whether the valve closed by itself since the decision before. */
+  readonly ended: boolean
+  /** Whether an order that could not be taken keeps the valve closed. */
+  readonly overrideCloses: boolean
+  /** Water that was counted before this decision. Unit: L. */
+  readonly before: number
+}
+
+/** Takes an input into the state: clock, water, feedback, readings, balance, people. */
+export function look(limits: Limits, before: WateringState, input: Partial<WateringInput>): Looked {
+  const refused = input.acknowledge !== undefined && !canAcknowledge(input.acknowledge)
+  const state = input.acknowledge === undefined || refused ? before : acknowledged(before, input.acknowledge)
+  const ran = passed(limits, state, input)
+  const { clock: ticked, valve, counters: fed } = ran
+  const lasted = ticked.elapsed - state.clock.elapsed
+  const moment: Moment = { now: readingMoment(ticked), elapsed: ticked.elapsed, closed: valve.closed }
+  const { probes, views, unknown, shown } = lookAtProbes(limits, ran, input.readings, moment)
+  // Taken back once: as soon as the probes have shown it.
+  const counters = shown === null ? fed : { ...fed, shown: Math.max(shown, fed.shown ?? shown) }
+  const surplus = shown === null || fed.shown !== null ? 0 : countedTooMuch(counters, valve.counted)
+  const known = takeWater(ran.water, surplus, valve.closed)
+  const late = lateWater(fed, { ...valve, counted: valve.counted - surplus }, givenInDay(known), limits)
+  const measured = zoneLevel(unbiased(views, state.fill, ticked.elapsed), state.fill.apart, state.zone.disputed, limits)
+  const told = valve.opened === null && ticked.elapsed >= valve.closed + limits.lag ? measured.level : null
+  const clock = heardPlants(ticked, fellSince(state.zone.told, told, lasted, limits), limits)
+  const isDay = clock.base !== null && inHours(limits.hours, clock.base + clock.elapsed + limits.ahead, 0, 0)
+  const usual = isDay ? lasted * limits.use : 0
+  const balance = passBalance(ran.zone, usual, measured.level, limits)
+  const zone = believed(measured, fed.delivery.partial ? 'flow-too-small' : balance.verdict)
+  const order = takeOverride(state.override, input.override, input.now, clock.elapsed)
+  const hand = waterByHand(input.byHand, limits)
+  const water = addWater(known, late.volume + (hand ?? 0))
+  const came = late.volume + (hand ?? 0) - surplus - (fed.drainedSince - state.counters.drainedSince)
+  const next: WateringState = {
+    clock,
+    valve: { ...valve, counted: late.counted },
+    water,
+    spare: water,
+    tally: passTally(state.tally, lasted, ticked),
+    probes,
+    zone: { ...wanted(limits, state, zone, balance, usual), given: balance.given + (hand ?? 0), told },
+    fill: isLeap(state.clock, clock)
+      ? sinceLeap(ran.fill, clock.elapsed)
+      : { ...ran.fill, net: ran.fill.net + came, due: ran.fill.due + usual },
+    counters,
+    override: order.override,
+  }
+  return {
+    state: passRefill(next, views, zone, limits),
+    views,
+    zone,
+    ended: state.valve.opened !== null && valve.opened === null,
+    unknown,
+    byHandRefused: hand === null,
+    overrideRefused: order.refused,
+    overrideCloses: order.closes,
+    before: givenInLongDay(passTime(state.water, ticked.elapsed)),
+    acknowledgeRefused: refused,
+  }
+}
+
+/** The state after the time since the decision before: clock, meters, and the valve, which may have closed by itself. */
+function passed(limits: Limits, state: WateringState, input: Partial<WateringInput>): WateringState {
+  const clock = tick(state.clock, input.now, newestTime(input.readings), limits.hours)
+  const { valve, again } = stalled(state.valve, clock)
+  const counters = readFeedback(
+    state.counters,
+    input,
+    state.valve,
+    { from: state.clock.elapsed, to: clock.elapsed },
+    limits,
+  )
+  const more = again * limits.litresPerSecond
+  const ring = passTime(state.water, clock.elapsed)
+  const water = addWater(afterGap(ring, gapBefore(state.clock, clock), clock.elapsed, limits), more)
+  const ran = { ...state, clock, valve: { ...valve, counted: valve.counted + more }, water, spare: water, counters }
+  // However seldom decisions come, what follows an opening is judged from its end.
+  const isOver = limits.closesByItself && valve.opened !== null && clock.elapsed - valve.opened >= valve.lasts
+  return isOver && clockMode(clock) === 'runs' ? closeValve(limits, ran) : ran
+}
+
+/** Whether the zone asks for water by its level and by what came of the shots before. */
+function wanted(
+  limits: Limits,
+  { fill, zone: before }: WateringState,
+  zone: ZoneLevel,
+  balance: WateringZone,
+  usual: number,
+): WateringZone {
+  const least =
+    zone.level === null ? 0 : zone.level - (toGiveAgain(fill, zone, limits) + slipped(fill, limits)) / limits.substrate
+  const { best, spell } = passSpell({ ...balance, best: before.best }, least, usual, limits)
+  const isAsked =
+    balance.dry && least + (SHORT_BY * limits.shot) / limits.substrate < limits.upper && !isInVain(spell, limits)
+  const dry = zone.level === null ? false : least <= limits.lower || isAsked
+  const disputed = zone.doubt === 'probes-disagree'
+  return { ...balance, dry, best, spell, disputed, lastWet: Math.max(balance.lastWet, zone.wet ?? balance.lastWet) }
+}
+
+/** Whether the clock was set by more than an hour: the state is an old one, or nothing was decided for so long. */
+function isLeap(before: WateringClock, now: WateringClock): boolean {
+  return before.base !== null && now.base !== null && Math.abs(now.base - before.base) > 3600
+}
+
+/** What plants drank since the decision before; nothing where the level leapt. Unit: L. */
+function fellSince(before: number | null, now: number | null, lasted: number, { use, substrate }: Limits): number {
+  if (before === null || now === null) return 0
+  const fell = (before - now) * substrate
+  return Math.abs(fell) > 4 * use * lasted + 0.01 * substrate ? 0 : fell
+}
+
+/** A level that the balance or the meter speaks against is not believed. */
+function believed(zone: ZoneLevel, verdict: WateringState['zone']['verdict'] | 'flow-too-small'): ZoneLevel {
+  if (verdict === 'plausible') return zone
+  const wet = verdict === 'use-too-large' ? zone.wet : null
+  return { ...zone, level: null, doubt: zone.doubt ?? verdict, wet, dry: null }
+}

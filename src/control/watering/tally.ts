@@ -1,0 +1,76 @@
+import type { WateringClock, WateringTally } from './state.js'
+
+/** Hours that are kept: a day, what the clock may gain on it at most, and the hour that has begun. */
+export const TALLY_HOURS = 26
+const HOUR = 3600
+/** Decisions from which on their pace is known. */
+const KNOWN = 64
+/** Decisions of which a pace that is known well is the mean. */
+const MEMORY = 4096
+/** Most by which the clock may gain on the decisions in a day. Unit: s. */
+export const PURSE = 1800
+
+/** Where nothing has been counted yet. */
+export function freshTally(): WateringTally {
+  return { at: 0, pace: 0, decisions: 0, purse: PURSE, litres: new Array<number>(TALLY_HOURS).fill(0) }
+}
+
+/**
+ * Counts a decision. Where decisions come at an even pace they are a second clock: a clock that runs several times too fast brings no more of
+ * them. Time by this count goes on with the trusted time `passed`, but only as fast as decisions have long come, and half an hour a day
+ * faster.
+ */
+export function passTally(tally: WateringTally, passed: number, clock: WateringClock): WateringTally {
+  const isKnown = tally.decisions >= KNOWN
+  const due = isKnown ? Math.min(passed, tally.pace + tally.purse) : passed
+  const refilled = tally.purse + tally.pace * (1 + PURSE / 86400) - due
+  const purse = isKnown ? Math.max(0, Math.min(PURSE, refilled)) : PURSE
+  const at = tally.at + due
+  return { at, ...usualPace(tally, passed, clock), purse, litres: passHours(tally, at) }
+}
+
+/** The pace of decisions over a long time. It follows soon where they come faster, and hardly where the clock says that they come less often. */
+function usualPace({ pace, decisions }: WateringTally, passed: number, clock: WateringClock) {
+  if (clock.paces < 8 || isSlower({ pace, decisions }, clock, 1.25)) return { pace, decisions }
+  const isFaster = decisions >= KNOWN && clock.pace < 0.7 * pace
+  const taken = Math.min(passed, decisions < KNOWN ? HOUR : 8 * pace)
+  const share = isFaster ? 256 : decisions < KNOWN ? decisions + 1 : MEMORY
+  return { pace: pace + (taken - pace) / share, decisions: Math.min(MEMORY, decisions + 1) }
+}
+
+/** Whether decisions come so many times less often than they did, if the clock is right. */
+function isSlower({ pace, decisions }: Pick<WateringTally, 'pace' | 'decisions'>, clock: WateringClock, times: number) {
+  return decisions >= KNOWN && clock.pace > times * pace
+}
+
+/** Whether the clock gains on the decisions by more than a day allows. */
+export function isOutrun(tally: WateringTally, clock: WateringClock): boolean {
+  return tally.purse < 60 && isSlower(tally, clock, 1.4)
+}
+
+/** What is left once somebody has set the clock: the water, but no pace. */
+export function forgottenPace(tally: WateringTally): WateringTally {
+  return { ...tally, pace: 0, decisions: 0, purse: PURSE }
+}
+
+function passHours({ at: before, litres }: WateringTally, at: number): readonly number[] {
+  const [from, to] = [Math.floor(before / HOUR), Math.floor(at / HOUR)]
+  if (from === to) return litres
+  const next = litres.slice()
+  for (let hour = Math.max(from + 1, to - TALLY_HOURS + 1); hour <= to; hour++) next[hour % TALLY_HOURS] = 0
+  return next
+}
+
+/** Counts water, or takes some back that was counted too much. */
+export function addToTally(tally: WateringTally, volume: number): WateringTally {
+  if (volume === 0) return tally
+  const litres = tally.litres.slice()
+  const at = Math.floor(tally.at / HOUR) % TALLY_HOURS
+  litres[at] = Math.max(0, Math.ceil((litres[at]! + volume) * 1e6 - 1e-3) / 1e6)
+  return { ...tally, litres }
+}
+
+/** Water of the last 24 hours by decisions alone. */
+export function givenByTally({ litres }: WateringTally): number {
+  return litres.reduce((sum, volume) => sum + volume, 0)
+}

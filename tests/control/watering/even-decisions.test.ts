@@ -1,0 +1,70 @@
+import { controlWatering, type WateringState } from 'porewater'
+import { describe, expect, it } from 'vitest'
+import { trueWater, wanted } from './true-water.js'
+import { clock, MIDNIGHT, moment, settings } from './zone.js'
+
+/** From here on the clock is wrong. */
+const FROM = MIDNIGHT + 36 * 3600
+const since = (time: number) => Math.max(0, time - FROM)
+
+describe('decisions that come at an even pace are a second clock: no day is gained by one', () => {
+  const clocks: [string, (time: number, at: number, poll: number) => number][] = [
+    ['that gains 19 minutes at each full hour', (time) => time + 1140 * Math.floor(since(time) / 3600)],
+    ['that runs 1.3 times too fast', (time) => time + 0.3 * since(time)],
+    ['that runs twice too fast', (time) => time + since(time)],
+    ['that runs 8 times too fast', (time) => time + 7 * since(time)],
+    ['that runs faster and faster', (time) => time + since(time) ** 2 / 86400],
+    ['that trembles', (time, at, poll) => time + (since(time) > 0 ? 3 * poll * Math.sin(12.9898 * at) : 0)],
+  ]
+  it.each(clocks.flatMap(([name, wrong]) => [60, 900].map((poll) => [name, poll, wrong] as const)))(
+    '%s, asked every %s s',
+    (_, poll, wrong) => {
+      const { worst, longest } = trueWater({
+        days: 4,
+        poll,
+        clock: (time, at) => wrong(time, at, poll),
+        more: (time) => wanted(time + 86000),
+      })
+      expect(worst).toBeLessThanOrEqual(1.05)
+      expect(longest).toBeLessThanOrEqual(settings.maxRunTime)
+    },
+  )
+  it('and one that runs twice too fast is told, until somebody acknowledges it', () => {
+    const { state } = trueWater({ days: 3, poll: 60, clock: (time) => time + since(time) })
+    const reducer = controlWatering(settings)
+    const raw = state.clock.raw as number
+    const [next, doubted] = reducer.step(state, moment(raw + 120, 0.45))
+    expect(doubted.findings.map(({ code }) => code)).toContain('clock-doubtful')
+    const [, known] = reducer.step(next, moment(raw + 240, 0.45, { acknowledge: ['clock-doubtful'] }))
+    expect(known.findings.map(({ code }) => code)).not.toContain('clock-doubtful')
+  })
+})
+
+describe('decisions that come at another pace', () => {
+  /** A healthy zone that drinks its usual water by day; gives the water of the last two of five days a day. Unit: L. */
+  function waterWith(every: (at: number) => number) {
+    const reducer = controlWatering(settings)
+    let state: WateringState = reducer.start
+    let [level, last, given] = [0.55, 0, 0]
+    for (let at = 0, now = clock(0), before = now; now < clock(120); at++, before = now, now += every(at)) {
+      const hour = ((now - MIDNIGHT) / 3600) % 24
+      if (hour >= 7 && hour < 18) level -= ((now - before) * 2) / (11 * 3600) / 10
+      const [next, decision] = reducer.step(state, moment(now, level + 0.001 * (at % 2)))
+      if (decision.open && decision.opening !== last) {
+        level += 0.02
+        if (now >= clock(72)) given += 0.2
+      }
+      last = decision.opening
+      state = next
+    }
+    return given / 2
+  }
+  it.each<[string, (at: number) => number]>([
+    ['every two minutes instead of each', (at) => (at < 2160 ? 60 : 120)],
+    ['every five minutes instead of each', (at) => (at < 2160 ? 60 : 300)],
+    ['each minute instead of every quarter of an hour', (at) => (at < 144 ? 900 : 60)],
+    ['now and then', (at) => 20 + ((at * 7919) % 280)],
+  ])('%s take no water from a zone whose probe is healthy', (_, every) => {
+    expect(waterWith(every)).toBeGreaterThan(0.85 * settings.usualPerDay)
+  })
+})
