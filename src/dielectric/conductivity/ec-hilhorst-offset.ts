@@ -50,18 +50,7 @@ export interface HilhorstOffset {
  * ```
  */
 export function fitOffsetHilhorst2000(readings: OffsetReadings): HilhorstOffset {
-  requireObject(readings, 'readings')
-  requireList(readings.apparent, 'apparent')
-  requireList(readings.bulk, 'bulk')
-  const n = readings.apparent.length
-  if (n !== readings.bulk.length || n < 2)
-    throw new InputError(
-      'apparent, bulk',
-      `${n} permittivities and ${readings.bulk.length} conductivities`,
-      'give both for the same readings, at least two',
-    )
-  const x = readings.bulk.map((value) => numberIn(value, CONDUCTIVITY))
-  const y = readings.apparent.map((value) => numberIn(value, APPARENT))
+  const { x, y, n } = pairsOf(readings)
   const water = numberIn(readings.water, WATER_PERMITTIVITY, 'water')
   const meanX = x.reduce((total, value) => total + value, 0) / n
   const meanY = y.reduce((total, value) => total + value, 0) / n
@@ -90,4 +79,21 @@ export function fitOffsetHilhorst2000(readings: OffsetReadings): HilhorstOffset 
     rSquared: 1 - left / yy,
     readings: n,
   }
+}
+
+/** The readings as pairs of numbers: what conducts, and what it shows. */
+function pairsOf(readings: OffsetReadings): { x: number[]; y: number[]; n: number } {
+  requireObject(readings, 'readings')
+  requireList(readings.apparent, 'apparent')
+  requireList(readings.bulk, 'bulk')
+  const n = readings.apparent.length
+  if (n !== readings.bulk.length || n < 2)
+    throw new InputError(
+      'apparent, bulk',
+      `${n} permittivities and ${readings.bulk.length} conductivities`,
+      'give both for the same readings, at least two',
+    )
+  const x = readings.bulk.map((value) => numberIn(value, CONDUCTIVITY))
+  const y = readings.apparent.map((value) => numberIn(value, APPARENT))
+  return { x, y, n }
 }

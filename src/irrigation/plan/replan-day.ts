@@ -5,9 +5,10 @@ import { InputError } from '../../quantity/errors.js'
 import { numberIn, optionsOf, requireList, requireObject } from '../../quantity/guard.js'
 import { DRAIN_FRACTION } from '../domains.js'
 import type { DayPlan } from './day-plan.js'
+import { type DaySoFar, givenOf } from './day-so-far.js'
 import { finishPlan, shareFor } from './plan-engine.js'
 import { checkPlanRequest } from './plan-limits.js'
-import { type DaySoFar, givenOf, pastOf } from './plan-past.js'
+import { pastOf } from './plan-past.js'
 import type { DayPlanRequest } from './plan-request.js'
 
 /**
