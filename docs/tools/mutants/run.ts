@@ -8,6 +8,12 @@ export interface Measurement {
   readonly tests: readonly Measured[]
 }
 
+/** What a worker reads: the changes that it is to try, and whatever else it needs. */
+interface Job {
+  readonly tries?: NonNullable<Work['tries']>
+  readonly [more: string]: unknown
+}
+
 export type Status = 'Killed' | 'Survived' | 'Timeout'
 
 /** A change that keeps one test busy for so many seconds of the processor does not end. */
@@ -28,7 +34,7 @@ export async function measured(worker: string, topic: string): Promise<Measureme
 /** Tries changes one after another; one that does not end is noticed by that, and the others go on in a new process. */
 export async function tried(
   worker: string,
-  whole: Work & Required<Pick<Work, 'tries'>>,
+  whole: Job & Required<Pick<Job, 'tries'>>,
   result: (id: string, status: Status, by: string | null) => void,
   until: number,
 ): Promise<void> {
@@ -52,7 +58,7 @@ export async function tried(
   }
 }
 
-function work(worker: string, job: Work, heard: (told: Told) => void, until = Infinity): Promise<number | string> {
+function work(worker: string, job: Job, heard: (told: Told) => void, until = Infinity): Promise<number | string> {
   const beside = (name: string) => worker.replace(/worker\.mjs$/, name)
   const file = beside('work.json')
   writeFileSync(file, JSON.stringify(job))
@@ -60,6 +66,7 @@ function work(worker: string, job: Work, heard: (told: Told) => void, until = In
   let said = ''
   child.stderr?.on('data', (chunk) => {
     said += chunk
+    process.stderr.write(chunk)
   })
   let last = { at: Date.now(), busy: 0 }
   child.on('message', (told: Told) => {
