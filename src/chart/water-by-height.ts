@@ -39,7 +39,6 @@ const [CHART_HEIGHT, HEIGHT_WITH_EC] = [520, 720]
  * @throws `InputError` for fewer than two moments, for more than six heights and for heights above the container; `DomainError` for heights below zero.
  * @source definition
  * @example
- * ```ts
  * const flow = containerFlowRichards1931({
  *   container: boxContainer({ length: centimetres(20), width: centimetres(20), height: centimetres(10) }),
  *   medium: vanGenuchten1980({ residual: waterContent(0.1), saturated: waterContent(0.9), alpha: perCentimetre(0.1), n: 1.7 }),
@@ -55,7 +54,6 @@ const [CHART_HEIGHT, HEIGHT_WITH_EC] = [520, 720]
  *   ],
  * })
  * picture.includes('<svg') // => true
- * ```
  */
 export function chartWaterByHeight(chart: WaterByHeightChart): string {
   requireObject(chart, 'chart')

@@ -29,25 +29,20 @@ export interface HilhorstOffset {
 /**
  * Offset of the model of Hilhorst (2000) in an own medium.
  *
- * ```math
- * \varepsilon_b = \varepsilon_0 + \frac{\varepsilon_p}{\sigma_p}\,\sigma_b \quad\text{by least squares}
- * ```
- *
  * Wet the medium with one solution, let it drain and dry, and read at several water contents above 0.10 m³/m³ before the solution
  * concentrates. Readings close together fix nothing: look at the standard error.
  *
+ * @equation `\varepsilon_b = \varepsilon_0 + \frac{\varepsilon_p}{\sigma_p}\,\sigma_b \quad\text{by least squares}`
  * @param readings - Permittivities and bulk conductivities of at least two readings, and the permittivity of the water.
  * @returns Offset, pore-water conductivity, standard error, r² and number of readings.
  * @throws `DomainError` outside the ranges; `InputError` for lists of unequal length, fewer than two readings, readings without spread, or a permittivity that falls as the conductivity rises.
  * @source hilhorst-2000 (procedure); least squares
  * @example
- * ```ts
  * fitOffsetHilhorst2000({
  *   apparent: [15, 20, 25, 30].map(permittivity),
  *   bulk: [0.33, 0.49, 0.63, 0.79].map((ec) => decisiemensPerMetre<BulkEC>(ec)),
  *   water: permittivity(80),
  * }) // => { offset: 4.091696, poreWater: 2.433684, readings: 4 }
- * ```
  */
 export function fitOffsetHilhorst2000(readings: OffsetReadings): HilhorstOffset {
   const { x, y, n } = pairsOf(readings)
