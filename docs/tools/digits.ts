@@ -18,7 +18,9 @@ const ROOMS =
   'quantity numerics water air dielectric medium flow probe demand irrigation record control uncertainty'.split(' ')
 /** Tests that need a build, a browser or minutes are not asked. */
 const ASKED = [...ROOMS, 'scenarios', 'catalogue', 'main-job', 'validity']
-process.env.POREWATER_PROPERTY_MS ??= '1000'
+/** No test needs so much of the processor; a slip that makes it does not end. */
+const TEST_SECONDS = 12
+process.env.POREWATER_PROPERTY_MS ??= '200'
 
 const options = process.argv.slice(2)
 const numberAfter = (name: string): number | undefined =>
@@ -84,7 +86,13 @@ async function tryAll(): Promise<void> {
     if (status === 'Survived') unnoticed.push(where)
     process.stderr.write(`${++done}/${slips.length} ${status} ${where}  ${by ?? ''}\n`)
   }
-  await tried(`${out}/worker.mjs`, { root: folder, code, files: tests, tries }, note, Number.POSITIVE_INFINITY)
+  await tried(
+    `${out}/worker.mjs`,
+    { root: folder, code, files: tests, tries },
+    note,
+    Number.POSITIVE_INFINITY,
+    TEST_SECONDS,
+  )
 }
 
 /** So many of the list by a seed, or all of it. */
