@@ -36,6 +36,19 @@ describe('every cell of the tables of FAO-56 (1998)', () => {
     ]
     expect(got).toEqual(printed)
   })
+  // Footnotes of Tables 12 and 17: on stalks of 1.5 to 2 m the coefficient of the middle is higher, and only it and the height.
+  it.each([
+    ['sweet pepper', 'sweet pepper', 1.15, 1.1],
+    ['cucumber', 'cucumber, fresh market', 1.15, 1.1],
+    ['green bean', 'green bean', 1.15, 1.1],
+    ['tomato', 'tomato', 1.2, 1.15],
+    ['dry bean', 'dry bean and pulses', 1.2, 1.15],
+    ['pea', 'pea, fresh', 1.2, 1.15],
+  ])('%s on supports', (name, plainName, middleCoefficient, middleBasal) => {
+    const plain = tabledCropFao56(plainName)
+    const tall = tabledCropFao56(`${name}, on supports`)
+    expect(tall).toEqual({ ...plain, crop: tall.crop, middleCoefficient, middleBasal, height: [150, 200] })
+  })
   it('Table 11: the stages of each crop at each place', () => {
     expect(tables.stages.length).toBe(69)
     for (const [crop, ...printed] of tables.stages) {
