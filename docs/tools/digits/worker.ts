@@ -8,12 +8,13 @@ import { compileFunction, constants } from 'node:vm'
 import { build } from 'esbuild'
 import * as runner from 'vitest'
 import { besideRunner } from '../mutants/bundle.js'
-import type { Test } from '../mutants/collect.js'
+import { isOfTopic, type Test } from '../mutants/collect.js'
 
 interface DigitsWork {
   readonly root: string
   /** Sources with their slips behind a switch. */
   readonly code: Readonly<Record<string, string>>
+  /** Files of tests; behind `#` the topic whose rows are asked. */
   readonly files: readonly string[]
   readonly tries: readonly { readonly id: string; readonly tests: readonly number[] }[]
 }
@@ -49,9 +50,11 @@ async function noticedBy(id: string, files: readonly number[]): Promise<string |
 }
 
 async function prepared(id: string, file: number): Promise<Ready> {
-  const program = await compiled(work.files[file]!)
+  const [path, topic] = work.files[file]!.split('#')
+  const program = await compiled(path!)
   const took = new Map<number, number>()
   for (const [at, test] of (await collected(program, -1)).entries()) {
+    if (topic !== undefined && !isOfTopic(test, topic)) continue
     await told({ begins: id })
     const start = process.cpuUsage().user
     try {
