@@ -1,6 +1,7 @@
 /**
  * Changes the last digit and the sign of published constants and table cells, one at a time, and wants a failing test for each:
- * `npm run digits -- dielectric --sample 40 --seed 7`. A word chooses the files whose path holds it; without `--sample` all are taken.
+ * `npm run digits -- dielectric --sample 40 --seed 7`. A word chooses the files whose path holds it; without `--sample` all are taken,
+ * `--from 100` without the first hundred.
  * Only files that cite a work are read, for numbers of other files are judgement; `--judged` takes those too. What it did is told on
  * the error output. Exits with 1 and a list when a change goes unnoticed.
  */
@@ -18,14 +19,19 @@ const ROOMS =
   'quantity numerics water air dielectric medium flow probe demand irrigation record control uncertainty'.split(' ')
 /** Tests that need a build, a browser or minutes are not asked. */
 const ASKED = [...ROOMS, 'scenarios', 'catalogue', 'main-job', 'validity']
-process.env.POREWATER_PROPERTY_MS ??= '1000'
+/** No test needs so much of the processor; a slip that makes it does not end. */
+const TEST_SECONDS = 12
+process.env.POREWATER_PROPERTY_MS ??= '200'
 
 const options = process.argv.slice(2)
 const numberAfter = (name: string): number | undefined =>
   options.includes(name) ? Number(options[options.indexOf(name) + 1]) : undefined
 const sample = numberAfter('--sample')
 const seed = numberAfter('--seed') ?? 1
-const words = options.filter((word, i) => !word.startsWith('--') && !/^--(sample|seed)$/.test(options[i - 1] ?? ''))
+const from = numberAfter('--from') ?? 0
+const words = options.filter(
+  (word, i) => !word.startsWith('--') && !/^--(sample|seed|from)$/.test(options[i - 1] ?? ''),
+)
 
 const files = [
   ...sourceFiles('src').filter(({ path }) => ROOMS.includes(folderOf(path))),
@@ -42,7 +48,9 @@ const slips = drawn(
     .sort()
     .flatMap((path) => literalsIn(path, tree.code(path)))
     .flatMap((literal) => slipsOf(literal.text).map(({ text }) => ({ literal, text }))),
-).map((slip, id) => ({ id, ...slip }))
+)
+  .slice(from)
+  .map((slip, id) => ({ id, ...slip }))
 
 const unnoticed: string[] = []
 await tryAll()
@@ -84,7 +92,13 @@ async function tryAll(): Promise<void> {
     if (status === 'Survived') unnoticed.push(where)
     process.stderr.write(`${++done}/${slips.length} ${status} ${where}  ${by ?? ''}\n`)
   }
-  await tried(`${out}/worker.mjs`, { root: folder, code, files: tests, tries }, note, Number.POSITIVE_INFINITY)
+  await tried(
+    `${out}/worker.mjs`,
+    { root: folder, code, files: tests, tries },
+    note,
+    Number.POSITIVE_INFINITY,
+    TEST_SECONDS,
+  )
 }
 
 /** So many of the list by a seed, or all of it. */

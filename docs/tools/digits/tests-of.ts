@@ -32,6 +32,8 @@ export class Tree {
     }
     // Some tests put names together from pieces.
     for (const test of this.testsIn(room)) tests.add(test)
+    // Defaults that are told are held there.
+    tests.add(`tests/catalogue/defaults.test.ts#${room}`)
     return [...tests]
   }
 

@@ -37,6 +37,7 @@ export async function tried(
   whole: Job & Required<Pick<Job, 'tries'>>,
   result: (id: string, status: Status, by: string | null) => void,
   until: number,
+  busySeconds = BUSY_SECONDS,
 ): Promise<void> {
   let tries = whole.tries
   while (tries.length > 0 && Date.now() < until) {
@@ -48,7 +49,7 @@ export async function tried(
       done.add(told.id)
       result(told.id, told.noticedBy === null ? 'Survived' : 'Killed', told.noticedBy)
     }
-    await work(worker, { ...whole, tries }, heard, until)
+    await work(worker, { ...whole, tries }, heard, until, busySeconds)
     tries = tries.filter(({ id }) => !done.has(id))
     if (tries.length === 0 || Date.now() >= until) return
     // The process ended, or was ended, while it tried this one.
@@ -58,7 +59,13 @@ export async function tried(
   }
 }
 
-function work(worker: string, job: Job, heard: (told: Told) => void, until = Infinity): Promise<number | string> {
+function work(
+  worker: string,
+  job: Job,
+  heard: (told: Told) => void,
+  until = Infinity,
+  busySeconds = BUSY_SECONDS,
+): Promise<number | string> {
   const beside = (name: string) => worker.replace(/worker\.mjs$/, name)
   const file = beside('work.json')
   writeFileSync(file, JSON.stringify(job))
@@ -78,7 +85,7 @@ function work(worker: string, job: Job, heard: (told: Told) => void, until = Inf
       const busy = secondsOf(child.pid!) - last.busy
       const waits = Date.now() - last.at > 1000 * WAIT_SECONDS
       // While measuring nothing is changed: a test may take as long as it takes.
-      const stuck = job.tries !== undefined && (busy > BUSY_SECONDS || waits)
+      const stuck = job.tries !== undefined && (busy > busySeconds || waits)
       if (stuck || Date.now() > until) child.kill('SIGKILL')
     }, 1000)
     child.once('exit', (code, signal) => {
