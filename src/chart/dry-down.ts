@@ -109,11 +109,11 @@ function courseOf(
     }
   }
   if (!fit.known) return { at: undefined, refill: fit, words: 'No curve' }
-  const { first, floor, timeConstant } = fit
+  const { first, asymptote, floor, timeConstant } = fit
   return {
-    at: (instant) => floor + (first - floor) * Math.exp(-(instant - from) / timeConstant),
-    refill: timeToRefillExponential({ from: fit.last, floor, timeConstant, refillPoint }),
-    words: `The curve nears ${floor.toFixed(3)} m³/m³ with a time constant of ${(timeConstant / 3600).toFixed(1)} h`,
+    at: (instant) => asymptote + (first - asymptote) * Math.exp(-(instant - from) / timeConstant),
+    refill: timeToRefillExponential({ from: fit.last, asymptote, floor, timeConstant, refillPoint }),
+    words: `The curve nears ${asymptote.toFixed(3)} m³/m³ with a time constant of ${(timeConstant / 3600).toFixed(1)} h; nine of ten such courses stay above ${floor.toFixed(3)} m³/m³ until the next water`,
   }
 }
 

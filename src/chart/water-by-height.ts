@@ -1,4 +1,4 @@
-import type { ContainerLayer } from '../flow/richards-flow.js'
+import type { ContainerLayer } from '../flow/richards-terms.js'
 import { HEIGHT } from '../medium/domains.js'
 import { InputError } from '../quantity/errors.js'
 import { maxOf, minOf } from '../quantity/extremes.js'

@@ -74,7 +74,10 @@ export function fitDryDown(input: DryDownInput): DryDownLine {
 /** When a dry-down reaches a water content, or why it does not. */
 export type TimeToRefill =
   | { readonly known: true; readonly time: Duration }
-  | { readonly known: false; readonly reason: 'not-falling' | 'few-readings' | 'within-noise' | 'levels-off-above' }
+  | {
+      readonly known: false
+      readonly reason: 'not-falling' | 'few-readings' | 'within-noise' | 'levels-off-above' | 'may-level-off-above'
+    }
 
 /** A dry-down and the water content that it should not pass. */
 export interface TimeToRefillInput extends KnownLine, RefillPoint {}
