@@ -1,4 +1,3 @@
-export { type ChangeAgainstSpreadInput, changeAgainstSpreadTest } from './change-against-spread-test.js'
 export {
   type CheckedReadings,
   type CheckReadingsInput,
