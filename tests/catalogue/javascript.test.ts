@@ -42,6 +42,8 @@ async function faultsOf(entry: CatalogueEntry): Promise<string[]> {
       (entry.name.startsWith('explain') && field.path.includes('.'))
     )
       continue
+    // The word by which an object says which of several kinds it is.
+    if (typeof (now as { by?: unknown } | null | undefined)?.by === 'string') feed({ ...(now as object), by: 'lihgt' })
     if (typeof now === 'number') for (const value of ['12', true, {}, ...missing]) feed(value)
     else if ((typeof now === 'string' && field.type !== 'string') || (now === undefined && /^'/.test(field.type)))
       feed('lihgt')
