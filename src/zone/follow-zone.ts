@@ -1,3 +1,4 @@
+import { requireList, requireObject } from '../quantity/guard.js'
 import type { Reducer } from '../record/reducer.js'
 import { checkZone } from './checked-zone.js'
 import type { HeldEntry, ZoneFollowState } from './follow-state.js'
@@ -244,6 +245,7 @@ function rowOf(zone: Zone, input: ZoneEntry, time: number): Row {
  * the log.
  * @param record - The record. Unit: any. Range: any.
  * @returns The inputs.
+ * @throws `InputError` for a record that lost its times or probes.
  * @source definition
  * @example
  * ```ts
@@ -252,7 +254,10 @@ function rowOf(zone: Zone, input: ZoneEntry, time: number): Row {
  * ```
  */
 export function entriesOfRecord(record: ZoneRecord): ZoneEntry[] {
+  requireObject(record, 'record')
   const { climate, watering, forecast } = record
+  requireObject(record.probes, 'probes')
+  requireList(record.time, 'time')
   const names = Object.keys(record.probes)
   const readings = Array.from(
     record.time,
@@ -279,7 +284,7 @@ export function entriesOfRecord(record: ZoneRecord): ZoneEntry[] {
     (time, i): ZoneEntry => ({
       kind: 'watering',
       time,
-      given: watering?.given[i] ?? null,
+      given: watering?.given?.[i] ?? null,
       drained: watering?.drained?.[i] ?? null,
       feedEC: watering?.feedEC?.[i] ?? null,
       drainEC: watering?.drainEC?.[i] ?? null,
@@ -290,8 +295,8 @@ export function entriesOfRecord(record: ZoneRecord): ZoneEntry[] {
     (time, i): ZoneEntry => ({
       kind: 'forecast',
       time,
-      day: forecast?.day[i] ?? null,
-      irradiance: forecast?.irradiance[i] ?? null,
+      day: forecast?.day?.[i] ?? null,
+      irradiance: forecast?.irradiance?.[i] ?? null,
     }),
   )
   const others = [...weather, ...water, ...ahead].sort((a, b) => a.time - b.time)
