@@ -1,7 +1,7 @@
 import type { DayPlan } from '../irrigation/plan/day-plan.js'
 import type { DayPlanRequest } from '../irrigation/plan/plan-request.js'
 import { InputError } from '../quantity/errors.js'
-import { requireObject } from '../quantity/guard.js'
+import { requireObject, requireRows } from '../quantity/guard.js'
 import { lineOf } from './line-of.js'
 import { drawPanels } from './panels.js'
 import { contentPanel, differenceOf, differencePanel, shotPanel } from './plan-panels.js'
@@ -55,6 +55,10 @@ export interface PlanChart extends LocalClock, PictureTitle, PictureWidth {
 export function chartPlan(chart: PlanChart): string {
   requireObject(chart, 'chart')
   const { plan, readings, given, request, width = WIDTH } = chart
+  requireObject(plan, 'plan')
+  if (readings !== undefined) requireObject(readings, 'readings')
+  if (given !== undefined) requireRows(given, 'given')
+  if (request !== undefined) requireObject(request, 'request')
   const from = plan.time[0]!
   const to = plan.time[plan.time.length - 1]!
   if (!(to > from))

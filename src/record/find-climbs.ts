@@ -1,5 +1,6 @@
+import { InputError } from '../quantity/errors.js'
 import type { WaterContentChange } from '../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../quantity/guard.js'
+import { numberIn, requireObject, requireRows } from '../quantity/guard.js'
 import { MIN_CLIMB } from './domains.js'
 import { equalLengths } from './equal-lengths.js'
 import type { FoundDryDown } from './find-dry-downs.js'
@@ -38,7 +39,15 @@ export function findClimbs(input: FindClimbsInput): ClimbFinding[] {
   const { time, waterContent, dryDowns, minRise } = input
   const least = numberIn(minRise, MIN_CLIMB, 'minRise')
   equalLengths(time, waterContent)
-  return dryDowns.flatMap(({ first, last }) => {
+  requireRows(dryDowns, 'dryDowns')
+  return dryDowns.flatMap(({ first, last }, k) => {
+    const isInside = Number.isInteger(first) && Number.isInteger(last) && first >= 0 && last < time.length
+    if (!isInside || first > last)
+      throw new InputError(
+        `dryDowns[${k}]`,
+        `runs from ${first} to ${last} of ${time.length} readings`,
+        'find them in the same series',
+      )
     if (largestRise(waterContent, first, last) < least) return []
     const climb = largestClimb(time, waterContent, first, last)
     return climb.rise >= least ? [{ code: 'climbs-between-shots', level: 'caution', ...climb } as const] : []

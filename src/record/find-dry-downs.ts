@@ -1,5 +1,5 @@
 import type { Duration } from '../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../quantity/guard.js'
+import { numberIn, requireObject, requireRows } from '../quantity/guard.js'
 import { MAX_STEP, MIN_DRY_DOWN, SETTLE_TIME } from './domains.js'
 import { type DryDownLine, fitDryDown } from './dry-down.js'
 import { checkedPeriods, type LightPeriod } from './light-periods.js'
@@ -55,6 +55,7 @@ export function findDryDowns(input: FindDryDownsInput): FoundDryDown[] {
   const settle = numberIn(limits.settle, SETTLE_TIME, 'settle')
   const maxStep = numberIn(limits.maxStep, MAX_STEP, 'maxStep') as Duration
   const shortest = numberIn(limits.minDuration, MIN_DRY_DOWN, 'minDuration')
+  requireRows(shots, 'shots')
   const periods = checkedPeriods(light ?? [])
   const found: FoundDryDown[] = []
   const close = (first: number, last: number, regime: FoundDryDown['regime'], readings: number) => {

@@ -1,6 +1,6 @@
 import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
-import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
+import { numberIn, requireRows, wholeNumberIn } from '../../quantity/guard.js'
 import { oneOf } from '../../quantity/one-of.js'
 import { LOCAL_ADVANCE } from '../../record/domains.js'
 import { checkedBand } from '../dead-band.js'
@@ -198,6 +198,7 @@ function checkedHours(hours: WateringSettings['allowedHours']): Hours[] {
       'are missing',
       'give one to 24 of { from, to }; from 0 to 86400 is the whole day',
     )
+  requireRows(hours, 'allowedHours')
   return hours.map((entry) => {
     const from = numberIn(entry.from, TIME_OF_DAY, 'from')
     const to = numberIn(entry.to, TIME_OF_DAY, 'to')
@@ -210,6 +211,7 @@ function checkedProbes(probes: WateringSettings['probes']) {
   if (probes === undefined) return [{ name: '', offset: 0 }]
   if (!Array.isArray(probes) || probes.length === 0 || probes.length > 8)
     throw new InputError('probes', 'are none or more than eight', 'give one to eight probes with their names')
+  requireRows(probes, 'probes')
   const names = new Set<string>()
   return probes.map(({ name, offset }) => {
     if (typeof name !== 'string' || names.has(name))
