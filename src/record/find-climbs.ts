@@ -4,7 +4,7 @@ import { MIN_CLIMB } from './domains.js'
 import { equalLengths } from './equal-lengths.js'
 import type { FoundDryDown } from './find-dry-downs.js'
 import type { RecentPoint } from './forecast/recent-level.js'
-import { withReading } from './forecast/recent-level.js'
+import { addReading } from './forecast/recent-level.js'
 import type { ClimbFinding } from './record-finding.js'
 import type { WaterContentSeries } from './terms.js'
 
@@ -59,14 +59,14 @@ function largestRise(waterContent: ArrayLike<number>, first: number, last: numbe
 }
 
 function largestClimb(time: ArrayLike<number>, waterContent: ArrayLike<number>, first: number, last: number) {
-  let recent: readonly RecentPoint[] = []
+  const recent: RecentPoint[] = []
   let [low, lowTime] = [Infinity, 0]
   let best = { start: 0, end: 0, rise: 0 }
   for (let i = first; i <= last; i++) {
     const x = waterContent[i]!
     const now = time[i]!
     if (Number.isNaN(x)) continue
-    recent = withReading(recent, now, x)
+    addReading(recent, now, x)
     const level = recent.reduce((sum, point) => sum + point[1] / recent.length, 0)
     if (level < low) [low, lowTime] = [level, now]
     if (level - low > best.rise) best = { start: lowTime, end: now, rise: level - low }

@@ -53,7 +53,8 @@ export {
   type WaterUseOfNextDayInput,
   waterUseOfNextDay,
 } from './forecast/forecast-daily-use.js'
-export { type ForecastLevelSettings, forecastLevel } from './forecast/forecast-level.js'
+export { forecastLevel } from './forecast/forecast-level.js'
+export type { ForecastLevelSettings } from './forecast/level-search.js'
 export type {
   DryDownSoFar,
   LearntLevel,
