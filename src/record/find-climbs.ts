@@ -2,16 +2,15 @@ import type { WaterContentChange } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../quantity/guard.js'
 import { MIN_CLIMB } from './domains.js'
 import { equalLengths } from './equal-lengths.js'
-import type { FoundDryDown } from './find-dry-downs.js'
-import type { RecentPoint } from './forecast/recent-level.js'
-import { addReading } from './forecast/recent-level.js'
+import type { DryStretch } from './find-dry-downs.js'
+import { addReading, type RecentPoint } from './forecast/recent-level.js'
 import type { ClimbFinding } from './record-finding.js'
 import type { WaterContentSeries } from './terms.js'
 
 /** A series with the stretches in which nothing should rise. */
 export interface FindClimbsInput extends WaterContentSeries {
   /** The stretches between shots, after drain, made by `findDryDowns`. */
-  readonly dryDowns: readonly FoundDryDown[]
+  readonly dryDowns: readonly DryStretch[]
   /** A smaller climb is noise or warmth. Unit: m³/m³. Range: (0, 1]. */
   readonly minRise: WaterContentChange
 }

@@ -26,7 +26,7 @@ export {
   timeToRefillExponential,
 } from './exponential-dry-down.js'
 export { type FindClimbsInput, findClimbs } from './find-climbs.js'
-export { type FindDryDownsInput, type FoundDryDown, findDryDowns } from './find-dry-downs.js'
+export { type DryStretch, type FindDryDownsInput, type FoundDryDown, findDryDowns } from './find-dry-downs.js'
 export { findSettledLevels, type SettledLevel, type SettledLevelsInput } from './find-settled-levels.js'
 export { type FindShotsInput, findShots } from './find-shots.js'
 export { type FindStepsInput, type FoundStep, findSteps } from './find-steps.js'
