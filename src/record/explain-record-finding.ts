@@ -39,9 +39,7 @@ const REASONS: Readonly<Record<string, string>> = {
  * @returns Half a sentence in English, without a full stop.
  * @source definition
  * @example
- * ```ts
  * explainRecordReason('not-falling') // => 'the water content does not fall'
- * ```
  */
 export function explainRecordReason(reason: string): string {
   return Object.hasOwn(REASONS, reason) ? REASONS[reason]! : reason.replaceAll('-', ' ')
@@ -55,9 +53,7 @@ export function explainRecordReason(reason: string): string {
  * @returns A sentence in English, without a full stop.
  * @source common practice, no source
  * @example
- * ```ts
  * explainRecordFinding({ code: 'few-shots', level: 'note', shots: 2 }) // => 'it rests on 2 shots; three or more say more'
- * ```
  */
 export function explainRecordFinding(finding: RecordFinding): string {
   requireObject(finding, 'finding')

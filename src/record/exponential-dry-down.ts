@@ -27,10 +27,7 @@ export interface ExponentialRefillInput extends RefillPoint, ExponentialCourse {
 /**
  * Time in which a dry-down that slows down reaches the refill point.
  *
- * ```math
- * t = \tau \ln\frac{\theta_0 - \theta_\infty}{\theta_{refill} - \theta_\infty}
- * ```
- *
+ * @equation `t = \tau \ln\frac{\theta_0 - \theta_\infty}{\theta_{refill} - \theta_\infty}`
  * @param input - Start, asymptote, time constant, refill point, and the floor where there is one.
  * @returns The time, zero where the refill point is passed already; or why there is none: `levels-off-above` (the refill point lies below the
  *   floor), `may-level-off-above` (it lies below the asymptote, but no floor rules it out), `not-falling`.
@@ -38,12 +35,10 @@ export interface ExponentialRefillInput extends RefillPoint, ExponentialCourse {
  * @validity A description of one stretch, for charts and for comparing nights. It holds as long as light and air stay what they were, which is seldom until the next water: to foresee, use `forecastLevel`.
  * @source First-order dry-down as in mccoll-2017
  * @example
- * ```ts
  * const time = timeToRefillExponential({
  *   from: waterContent(0.6), asymptote: waterContent(0.1), timeConstant: hours(60), refillPoint: waterContent(0.45),
  * })
  * time // => { known: true, time: 77041.79 }
- * ```
  */
 export function timeToRefillExponential(input: ExponentialRefillInput): TimeToRefill {
   requireObject(input, 'input')
@@ -94,14 +89,10 @@ export type ExponentialDryDown =
  * Fits an exponential to a dry-down of one regime and says when the readings do not carry it: an asymptote and a time constant are read off
  * the bend, and without a bend any pair fits.
  *
- * ```math
- * \theta(t) = \theta_\infty + (\theta_0 - \theta_\infty)\, e^{-t/\tau}
- * ```
- *
  * Least squares; for each time constant asymptote and start follow from a line, the time constant is searched from a fiftieth to fifty
  * times the length of the series.
  *
- * @param input - Times and readings.
+ * @equation `\theta(t) = \theta_\infty + (\theta_0 - \theta_\infty)\, e^{-t/\tau}`
  * @returns The curve with the 95 % interval of its asymptote and a floor, or why there is none: `few-readings` (fewer than 8), `not-falling`,
  *   `no-bend` (a straight line does as well), `no-time-constant` (the bend is too slight or too sudden), `wide-asymptote` (the asymptote is a
  *   guess: its interval is wider than half of the fall that was seen).
@@ -109,11 +100,9 @@ export type ExponentialDryDown =
  * @validity Within one regime. Believed when it lowers the Schwarz criterion by 6 against the line, and its asymptote is narrow by the profile of its likelihood, with so many independent readings as the rest shows. The asymptote describes the stretch and rules nothing out: later levels passed it after 30 % of the fits on slabs of tomato and 46 % on soils. The floor is the lower of the interval's end and of a third of the fall that was seen below the asymptote; 7 % passed it on either. For how long a level lasts use `forecastLevel`.
  * @source mccoll-2017; schwarz-1978; the limit of 6: kass-1995; the third of the fall: common practice, no source
  * @example
- * ```ts
  * const time = Array.from({ length: 25 }, (_, i) => i * 3600)
  * const fit = fitExponentialDryDown({ time, waterContent: time.map((t) => 0.2 + 0.4 * Math.exp(-t / 36000)) })
  * fit // => { known: true, asymptote: 0.2, floor: 0.0788, timeConstant: 36000, first: 0.6 }
- * ```
  */
 export function fitExponentialDryDown(input: DryDownInput): ExponentialDryDown {
   requireObject(input, 'input')
