@@ -3,16 +3,15 @@ import type { WaterContentChange } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject, requireRows } from '../quantity/guard.js'
 import { MIN_CLIMB } from './domains.js'
 import { equalLengths } from './equal-lengths.js'
-import type { FoundDryDown } from './find-dry-downs.js'
-import type { RecentPoint } from './forecast/recent-level.js'
-import { withReading } from './forecast/recent-level.js'
+import type { DryStretch } from './find-dry-downs.js'
+import { addReading, type RecentPoint } from './forecast/recent-level.js'
 import type { ClimbFinding } from './record-finding.js'
 import type { WaterContentSeries } from './terms.js'
 
 /** A series with the stretches in which nothing should rise. */
 export interface FindClimbsInput extends WaterContentSeries {
   /** The stretches between shots, after drain, made by `findDryDowns`. */
-  readonly dryDowns: readonly FoundDryDown[]
+  readonly dryDowns: readonly DryStretch[]
   /** A smaller climb is noise or warmth. Unit: m³/m³. Range: (0, 1]. */
   readonly minRise: WaterContentChange
 }
@@ -66,14 +65,14 @@ function largestRise(waterContent: ArrayLike<number>, first: number, last: numbe
 }
 
 function largestClimb(time: ArrayLike<number>, waterContent: ArrayLike<number>, first: number, last: number) {
-  let recent: readonly RecentPoint[] = []
+  const recent: RecentPoint[] = []
   let [low, lowTime] = [Infinity, 0]
   let best = { start: 0, end: 0, rise: 0 }
   for (let i = first; i <= last; i++) {
     const x = waterContent[i]!
     const now = time[i]!
     if (Number.isNaN(x)) continue
-    recent = withReading(recent, now, x)
+    addReading(recent, now, x)
     const level = recent.reduce((sum, point) => sum + point[1] / recent.length, 0)
     if (level < low) [low, lowTime] = [level, now]
     if (level - low > best.rise) best = { start: lowTime, end: now, rise: level - low }

@@ -46,7 +46,8 @@ export function combineFlags(tests: readonly Uint8Array[]): Uint8Array {
         'run all tests on the same readings',
       )
     for (let i = 0; i < test.length; i++) {
-      combined[i] = moreSerious(combined[i]!, test[i]!)
+      const flag = test[i]!
+      if (flag !== combined[i]) combined[i] = moreSerious(combined[i]!, flag)
     }
   }
   return combined
