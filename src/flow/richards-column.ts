@@ -90,7 +90,7 @@ export function richardsColumn(layers: readonly ConductingLayer[], around: Richa
   if (layers.length === 0) throw new InputError('layers', 'the stack is empty', 'give at least one layer')
   const media = layers.map(({ medium, wetting, saturatedConductivity }) => ({
     table: mediumTable(medium),
-    ...(wetting === undefined ? {} : { wetting: wettingTable(medium, wetting) }),
+    wetting: wetting === undefined ? undefined : wettingTable(medium, wetting),
     saturatedConductivity: numberIn(saturatedConductivity, SATURATED_CONDUCTIVITY, 'saturatedConductivity') / 3600,
   }))
   const { roots, base = 'seepage', surface = 'shots' } = around
