@@ -146,7 +146,13 @@ function fields(
   above: readonly unknown[],
 ): CatalogueField[] {
   const shape = shapeOf(type)
-  const own: CatalogueField = { path, type: type?.toString() ?? 'unknown', ...split(words), optional, shape }
+  const own: CatalogueField = {
+    path,
+    type: type?.toString() ?? 'unknown',
+    ...split(words),
+    ...(optional ? { optional } : {}),
+    shape,
+  }
   if (shape !== 'other') return [own]
   const properties = above.length < 3 ? propertiesOf(type) : undefined
   if (properties === undefined || properties.length === 0 || above.includes(properties)) return [own]
