@@ -11,11 +11,13 @@ const ROOMS = process.env.POREWATER_ROOMS?.split(',') ?? [
   'text',
 ]
 
+const { projects: _, ...settings } = base.test ?? {}
+
 /** What the tests of a room reach of it: `npm run coverage`, a step of the checks before a change lands. */
 export default defineConfig({
   ...base,
   test: {
-    ...base.test,
+    ...settings,
     include: ROOMS.map((room) => `tests/${room}/**/*.test.ts`),
     // The modules are pure, so that test files may share them; to read them anew for each took longer than the tests.
     isolate: false,

@@ -2,6 +2,9 @@ import { availableParallelism } from 'node:os'
 import { fileURLToPath } from 'node:url'
 import { defineConfig } from 'vitest/config'
 
+/** Folders of pure functions whose tests share the modules, as `npm run coverage` has them: to read them anew for each file takes longer than most tests. */
+const SHARING = 'tests/{quantity,water,air,dielectric,irrigation,text}/**/*.test.ts'
+
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   resolve: {
@@ -11,7 +14,10 @@ export default defineConfig({
     ],
   },
   test: {
-    include: ['tests/**/*.test.ts'],
+    projects: [
+      { extends: true, test: { name: 'sharing', include: [SHARING], isolate: false } },
+      { extends: true, test: { name: 'apart', include: ['tests/**/*.test.ts'], exclude: [SHARING] } },
+    ],
     setupFiles: ['tests/support/seed.ts'],
     testTimeout: 60_000,
     // The runner leaves one processor free, which halves the speed of a machine with two.

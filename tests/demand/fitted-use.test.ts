@@ -25,7 +25,7 @@ describe('coefficients of daily use', () => {
     expect(fit.perJoule.value).toBeCloseTo(joule, 12)
     expect(fit.perDeficitHour.value).toBeCloseTo(hour, 10)
     expect(fit.fittedError).toBeCloseTo(Math.sqrt(times(left, left) / 14), 10)
-    // t(0.975) with 12 degrees of freedom is 2.1788 (GUM Table G.2 prints 2.18).
+    // t(0.975) with 12 degrees of freedom is 2.1788128, by scipy and by the sum that ends for even degrees.
     const half = 2.1788128 * Math.sqrt((times(left, left) / 12) * (dd / determinant))
     expect(fit.perJoule.high - fit.perJoule.value).toBeCloseTo(half, 9)
     expect(fit.perJoule.value - fit.perJoule.low).toBeCloseTo(half, 9)

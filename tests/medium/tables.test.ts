@@ -146,6 +146,25 @@ describe('tables', () => {
     const into = (rise: number) => infiltrationGreenAmpt1911({ ...front, rise: waterContentChange(rise) }).infiltrated
     expect(into(soil.porosity) / into(soil.effectivePorosity)).toBeCloseTo(1.21, 2)
   })
+  it('have the spans of coir dust that the abstracts of Evans and others (1996) and of Abad and others (2005) tell, read again', () => {
+    const spans = (name: 'coir-dust-of-five-sources' | 'coir-dust-of-thirteen-sources') =>
+      Object.fromEntries(substrateRanges[name].map((row) => [row.quantity, [row.low, row.high, row.unit]]))
+    expect(spans('coir-dust-of-five-sources')).toEqual({
+      'bulk-density': [0.04, 0.08, 'g/cm³'],
+      'air-space': [9.5, 12.6, '%'],
+      'container-capacity': [73.0, 80.0, '%'],
+      'total-porosity': [85.5, 89.5, '%'],
+      solids: [10.5, 14.5, '%'],
+      'water-per-dry-mass': [750, 1100, '%'],
+    })
+    // "Above 94 %" has no other upper end than the whole volume, "less than 1 %" no other lower one than nothing.
+    expect(spans('coir-dust-of-thirteen-sources')).toEqual({
+      'total-porosity': [94, 100, '%'],
+      'air-capacity': [24, 89, '%'],
+      'easily-available-water': [0, 36, '%'],
+      'total-water-holding-capacity': [137, 786, 'mL/L'],
+    })
+  })
   it('keep the hysteresis of peat and of pine bark apart (Naasz and others 2008: 21 and 10 %)', () => {
     expect(substrateRanges['width-of-the-hysteresis-loop']).toMatchObject([
       { quantity: 'peat', low: 21, high: 21 },

@@ -1,5 +1,13 @@
-import { type CsvSeriesOptions, DocumentError, parseDocument, seriesFromCsv, textFromBytes } from 'porewater/schema'
+import {
+  type CsvSeriesOptions,
+  DocumentError,
+  parseDocument,
+  readDocument,
+  seriesFromCsv,
+  textFromBytes,
+} from 'porewater/schema'
 import { describe, expect, it } from 'vitest'
+import { remedyForCell } from '../../src/schema/cell.js'
 import { csvRows } from '../../src/schema/csv.js'
 import { instantFromText, textFromInstant } from '../../src/schema/instant-text.js'
 import { resolveSenml } from '../../src/schema/resolve-senml.js'
@@ -39,6 +47,8 @@ describe('times of cells, by ISO 8601', () => {
     ['2026-05-18T19:00-05', DAY],
     ['2026-05-19T14:00+14', DAY],
     ['2026-05-19 00:00 UTC', DAY],
+    ['2024-02-29T00:00Z', Date.UTC(2024, 1, 29) / 1000],
+    ['2000-12-31T00:00Z', Date.UTC(2000, 11, 31) / 1000],
   ])('%s', (cell, time) => {
     expect(timeOf(cell)).toBe(time)
   })
@@ -51,6 +61,11 @@ describe('times of cells, by ISO 8601', () => {
     '2026-05-19T07:00:60Z',
     '2026-05-19T07:00+15',
     '2026-05-19T07:00+05:60',
+    '2026-13-01T07:00Z',
+    '2026-00-10T07:00Z',
+    '2026-02-29T07:00Z',
+    '2100-02-29T07:00Z',
+    '2026-06-31T07:00Z',
   ])('%s is none', (cell) => {
     expect(refusal(() => timeOf(cell))).toMatch(/line 2, column 1 \(time\).*is not a time.*no such day or hour/)
   })
@@ -127,6 +142,20 @@ describe('marks in numbers', () => {
     ])
       expect(column(cells)?.[1]).toBe(Number(cells[1]))
   })
+  it('blanks around a number are no part of it', () => {
+    expect(column([' 0.5 ', '\t0.4', '0.3 '])).toEqual(Float64Array.of(0.5, 0.4, 0.3))
+  })
+  it('a cell that is no number is answered by what it looks like', () => {
+    const remedy = (cell: string) =>
+      remedyForCell(cell, { decimalMark: '.', missing: new Set(), sentinels: new Set() } as never)
+    for (const cell of ['1.234.567', '1,234,567', "1'234", '1 234', '-1 234 567', '+1,234.5', '12,345'])
+      expect(remedy(cell), cell).toMatch(/thousands/)
+    for (const cell of ['0,5', '-0,55', ',5', '+1,5']) expect(remedy(cell), cell).toMatch(/decimal mark of this table/)
+    for (const cell of ['inf', '-Infinity', '+INF']) expect(remedy(cell), cell).toMatch(/no reading is infinite/)
+    for (const cell of ['55 %', '55%']) expect(remedy(cell), cell).toMatch(/leave the sign out/)
+    for (const cell of ['wet', '1234 567', '1.2.3', 'information', '5% or so'])
+      expect(remedy(cell), cell).toMatch(/^correct it/)
+  })
   it('a mark that is set is believed', () => {
     expect(column(['998', '1.002'], { decimalMark: '.' })?.[1]).toBe(1.002)
     expect(column(['1,234'], { decimalMark: ',' })?.[0]).toBe(1.234)
@@ -140,6 +169,10 @@ describe('shares', () => {
     expect(refusal(() => humid(['100', '100', '100']))).toMatch(/looks like per cent.*1\.00/)
     expect(humid(['100', '100', '100'], '%')).toEqual(Float64Array.of(1, 1, 1))
     expect(humid(['1', '1', '1'])).toEqual(Float64Array.of(1, 1, 1))
+  })
+  it('the first reading that is no fraction is named', () => {
+    expect(refusal(() => humid(['0.5', '55', '60']))).toMatch(/line 3, column 2 \(a\): 55 looks like per cent.*0\.550/)
+    expect(refusal(() => humid(['0', '0.5', '0.6'], '%'))).toMatch(/line 3, column 2 \(a\): 0\.5 looks like a fraction/)
   })
   it('without a reading nothing is doubted', () => {
     expect(humid(['', 'NA'])).toEqual(Float64Array.of(Number.NaN, Number.NaN))
@@ -182,12 +215,45 @@ describe('bytes', () => {
     expect(textFromBytes(Uint8Array.of(0, 0x41, 0, 0x42))).toEqual({ text: 'AB', encoding: 'utf-16be' })
     expect(textFromBytes(Uint8Array.of(0x41, 0, 0x42, 0))).toEqual({ text: 'AB', encoding: 'utf-16le' })
   })
+  it('a part of a mark is text', () => {
+    expect(textFromBytes(Uint8Array.of(0xef, 0xbb, 0x41))).toEqual({ text: 'ï»A', encoding: 'windows-1252' })
+    expect(textFromBytes(Uint8Array.of(0xef, 0x41, 0xbf)).encoding).toBe('windows-1252')
+    expect(textFromBytes(Uint8Array.of(0x41, 0xbb, 0xbf)).encoding).toBe('windows-1252')
+    expect(textFromBytes(Uint8Array.of(0xff, 0x41)).encoding).toBe('windows-1252')
+    expect(textFromBytes(Uint8Array.of(0xfe, 0x41)).encoding).toBe('windows-1252')
+  })
   it('no bytes are no text', () => {
     expect(textFromBytes(new Uint8Array(0))).toEqual({ text: '', encoding: 'utf-8' })
   })
 })
 
 describe('documents and packs', () => {
+  it('columns that are no list of columns are refused by name', () => {
+    for (const columns of [null, undefined, {}, 'a', 5])
+      expect(refusal(() => series('time,a\n2026-05-19T07:00Z,1\n', { columns: columns as never }))).toMatch(/columns/)
+    expect(refusal(() => series('time,a\n2026-05-19T07:00Z,1\n', { columns: { A: {} } as never }))).toMatch(
+      /columns\.A/,
+    )
+  })
+  it('tell a hundred problems at most, five of them in the message, and the whole by "it"', () => {
+    const shots = Array.from({ length: 300 }, () => ({ time: 'soon', volume: 'much' }))
+    let told: DocumentError | undefined
+    try {
+      readDocument('plan', { version: 1, shots })
+    } catch (error) {
+      told = error as DocumentError
+    }
+    expect(told?.problems.length).toBeGreaterThan(5)
+    expect(told?.problems.length).toBeLessThanOrEqual(100)
+    expect(told?.message).toMatch(/; and \d+ more/)
+    const [a, b] = ['a', ''].map((path) => ({ path, value: '', problem: 'is odd', expected: '', hint: 'look' }))
+    expect(new DocumentError('x', [a!, b!]).message).toBe('x, a: is odd; it: is odd; look')
+  })
+  it('name the choices where a word is none of them', () => {
+    expect(
+      refusal(() => readDocument('calibration', { version: 1, method: 'x', form: 'curve', coefficients: [1] })),
+    ).toMatch(/form.*line, square-root, power, quadratic, cubic, monotone-cubic/)
+  })
   it('keys with broken escapes are no JSON, rather than the same key twice', () => {
     expect(refusal(() => parseDocument('emitters', '{"\\x": 1, "\\y": 2}'))).toContain('is not JSON')
   })

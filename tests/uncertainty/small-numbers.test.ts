@@ -38,7 +38,7 @@ describe('what is said of drawn results', () => {
       expect(said.standardUncertainty).toBeCloseTo(Math.sqrt((n * (n * n - 1)) / 12 / (n - 1)), 9)
     }
   })
-  // JCGM 101:2008, 7.7: the interval holds q = pM of the M steps between ordered results, and as many lie above as below.
+  // JCGM 101:2008, 7.7 [from memory]: the interval holds q = pM of the M steps between ordered results, and as many lie above as below.
   it.each([
     [1000, 0.95],
     [1000, 0.9],

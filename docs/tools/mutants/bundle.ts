@@ -83,9 +83,12 @@ export function besideRunner(root: string, code: ReadonlyMap<string, string>, en
       }))
       onLoad({ filter: /tests$/, namespace: 'mutants' }, () => ({ contents: entry, resolveDir: root }))
       onLoad({ filter: /\/(src|tests|docs)\/.*\.ts$/ }, ({ path }) => {
-        const text = code.get(path.slice(root.length)) ?? readFileSync(path, 'utf8')
+        const text = forEachUse(code.get(path.slice(root.length)) ?? readFileSync(path, 'utf8'))
         return { contents: text.replaceAll('import.meta.url', JSON.stringify(pathToFileURL(path).href)), loader: 'ts' }
       })
     },
   }
 }
+
+/** What is built once and kept would show its changes to the first test alone, before any is on. */
+const forEachUse = (code: string): string => code.replaceAll('BUILT[key] ??= ', 'BUILT[key] = ')
