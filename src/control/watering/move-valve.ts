@@ -18,7 +18,7 @@ export function openValve(
   const { clock, valve } = state
   // Of a zone that is filled until it drains, probes and drain show less than came.
   const delivery = valve.why === 'refill' ? state.counters.delivery : judgeDelivery(state.counters, limits)
-  const run = runFor(state.counters.delivery, limits)
+  const run = runFor(state.counters.delivery, clock, limits)
   const shot = run * limits.litresPerSecond
   return {
     ...state,
