@@ -22,6 +22,20 @@ const root = fileURLToPath(new URL('../../', import.meta.url))
 const target = `${root}src/catalogue/entries.json`
 const types = `${root}src/repl/signatures.json`
 
+/** What the documentation of a function is made of; DEVELOPERS.md says what stands behind each. */
+export const BLOCK_TAGS: `@${string}`[] = [
+  '@equation',
+  '@procedure',
+  '@param',
+  '@returns',
+  '@throws',
+  '@validity',
+  '@source',
+  '@example',
+  '@typeParam',
+  '@see',
+]
+
 export async function readProject(): Promise<ProjectReflection> {
   const app = await Application.bootstrap({
     entryPoints: topics().map((topic) => `${root}src/${topic}/index.ts`),
@@ -31,17 +45,7 @@ export async function readProject(): Promise<ProjectReflection> {
     disableGit: true,
     sourceLinkTemplate: '{path}',
     logLevel: 'Error',
-    blockTags: [
-      '@param',
-      '@returns',
-      '@throws',
-      '@example',
-      '@source',
-      '@validity',
-      '@procedure',
-      '@typeParam',
-      '@see',
-    ],
+    blockTags: BLOCK_TAGS,
   })
   const project = await app.convert()
   if (project === undefined) throw new Error('TypeDoc could not read the sources')
@@ -75,7 +79,9 @@ function topicName(moduleName: string): string {
 function describeFunction(topic: string, signature: SignatureReflection): CatalogueEntry {
   const comment = signature.comment
   const words = comment ? text(comment.summary) : ''
-  const equation = [...words.matchAll(/```math\n([\s\S]*?)\n```/g)].map((match) => match[1]).join('\n')
+  const fenced = [...words.matchAll(/```math\n([\s\S]*?)\n```/g)].map((match) => match[1])
+  const equations = (comment?.getTags('@equation') ?? []).map(({ content }) => text(content).trim().slice(1, -1))
+  const fields = (signature.parameters ?? []).flatMap((parameter) => fieldsOfParameter(parameter))
   const prose = words
     .replace(/```math\n[\s\S]*?\n```/g, '')
     .replace(/\n{3,}/g, '\n\n')
@@ -88,11 +94,11 @@ function describeFunction(topic: string, signature: SignatureReflection): Catalo
     topic,
     summary: oneLine(summary),
     description: [first.slice(summary.length).trim(), ...rest].filter(Boolean).join('\n\n'),
-    equation,
+    equation: [...fenced, ...equations].join('\n'),
     procedure: tag(comment, '@procedure'),
-    arguments: (signature.parameters ?? []).flatMap((parameter) => fieldsOfParameter(parameter)),
+    arguments: fields,
     result: result(signature),
-    throws: tag(comment, '@throws'),
+    throws: tag(comment, '@throws') || refusal(fields),
     validity: tag(comment, '@validity'),
     sources: tags(comment, '@source'),
     example: tags(comment, '@example')
@@ -102,9 +108,22 @@ function describeFunction(topic: string, signature: SignatureReflection): Catalo
   }
 }
 
+/** What every function says of a number outside its range, so that none has to write it. */
+function refusal(fields: readonly CatalogueField[]): string {
+  const guarded = fields.filter(({ shape, range = 'any' }) => shape !== 'other' && !/^any\b/.test(range))
+  return guarded.length === 0 ? '' : `\`DomainError\` outside the range${guarded.length > 1 ? 's' : ''}.`
+}
+
 function fieldsOfParameter(parameter: ParameterReflection): CatalogueField[] {
   const optional = parameter.flags.isOptional || parameter.defaultValue !== undefined
-  return fields(parameter.name, parameter.type, text(parameter.comment?.summary ?? []), optional, [])
+  const words = text(parameter.comment?.summary ?? []) || wordsOfType(parameter.type)
+  return fields(parameter.name, parameter.type, words, optional, [])
+}
+
+/** What the type of an options object says it is. */
+function wordsOfType(type: SomeType | undefined): string {
+  const declaration = type?.type === 'reference' ? (type.reflection as DeclarationReflection | undefined) : undefined
+  return text(declaration?.comment?.summary ?? [])
 }
 
 function result(signature: SignatureReflection): CatalogueEntry['result'] {
@@ -127,7 +146,13 @@ function fields(
   above: readonly unknown[],
 ): CatalogueField[] {
   const shape = shapeOf(type)
-  const own: CatalogueField = { path, type: type?.toString() ?? 'unknown', ...split(words), optional, shape }
+  const own: CatalogueField = {
+    path,
+    type: type?.toString() ?? 'unknown',
+    ...split(words),
+    ...(optional ? { optional } : {}),
+    shape,
+  }
   if (shape !== 'other') return [own]
   const properties = above.length < 3 ? propertiesOf(type) : undefined
   if (properties === undefined || properties.length === 0 || above.includes(properties)) return [own]

@@ -7,7 +7,7 @@ import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { build } from 'esbuild'
 import { Application, type Context, Converter, type PageEvent, type ProjectReflection, type Reflection } from 'typedoc'
-import { catalogue, sourceInFull } from '../../src/catalogue/index.js'
+import { catalogue } from '../../src/catalogue/index.js'
 import { finished } from '../documentation/finish.js'
 import { guideNames } from '../documentation/guide-order.js'
 import { originsOf, withImports } from '../documentation/imports.js'
@@ -15,8 +15,9 @@ import { fences } from '../documentation/markdown.js'
 import { relatedOf } from '../documentation/related.js'
 import { nameGuides, PagesRouter, siteNavigation, themeFor } from '../documentation/theme.js'
 import { searchIndex } from '../search/build.js'
-import { topics as allTopics } from './catalogue.js'
+import { topics as allTopics, BLOCK_TAGS } from './catalogue.js'
 import { equationOf } from './explorer.js'
+import { byName, writeOut } from './written-out.js'
 
 const OPTIONS = {
   name: 'porewater',
@@ -24,7 +25,7 @@ const OPTIONS = {
   disableGit: true,
   disableSources: true,
   validation: { notExported: false, invalidLink: true, notDocumented: false },
-  blockTags: ['@param', '@returns', '@throws', '@example', '@source', '@validity', '@procedure', '@typeParam', '@see'],
+  blockTags: BLOCK_TAGS,
   hideGenerator: true,
   // A guide and the README bring their own title.
   headings: { readme: false, document: false },
@@ -60,7 +61,7 @@ export async function writeDocumentation({ out, topics = allTopics() }: Wanted):
   const data = { catalogue, related: relatedOf(catalogue), explorer: new Set(explorer) }
   app.renderer.defineTheme('porewater', themeFor(data))
   app.renderer.defineRouter('porewater', PagesRouter)
-  app.converter.on(Converter.EVENT_RESOLVE_BEGIN, (context: Context) => citeInFull(context.project))
+  app.converter.on(Converter.EVENT_RESOLVE_BEGIN, (context: Context) => writeOut(context.project, byName(catalogue)))
   const project = await app.convert()
   if (project === undefined) throw new Error('TypeDoc could not read the sources')
   nameGuides(project)
@@ -77,13 +78,6 @@ export async function writeDocumentation({ out, topics = allTopics() }: Wanted):
   if (app.logger.hasErrors()) throw new Error('the documentation could not be written: see the errors above')
   await writeAssets(out)
   return project
-}
-
-/** Sources cite works by keys; a page shows the citation. */
-function citeInFull(project: ProjectReflection): void {
-  for (const reflection of Object.values(project.reflections))
-    for (const tag of reflection.comment?.getTags('@source') ?? [])
-      for (const part of tag.content) if (part.kind === 'text') part.text = sourceInFull(part.text)
 }
 
 async function writeAssets(out: string): Promise<void> {

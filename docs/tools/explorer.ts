@@ -112,7 +112,7 @@ function inputOf(field: CatalogueField, value: number | undefined, validity: Val
     text: field.text,
     unit: field.unit ?? '',
     range: field.range ?? '',
-    optional: field.optional,
+    optional: field.optional === true,
     integers,
     value,
     maker: makerOf(field),

@@ -17,18 +17,12 @@ export interface DayHumidity extends HumidityRange, DayTemperatures {}
 /**
  * Mean saturation vapour pressure of a day, as the mean of that at its highest and its lowest temperature.
  *
- * ```math
- * e_s = \frac{e^\circ(T_{max}) + e^\circ(T_{min})}{2}
- * ```
- *
- * @param day - Highest and lowest temperature.
+ * @equation `e_s = \frac{e^\circ(T_{max}) + e^\circ(T_{min})}{2}`
  * @returns Mean saturation vapour pressure. Unit: kPa.
  * @throws `DomainError` outside the ranges, `InputError` when the temperatures are swapped.
  * @source allen-1998, Eq. 12
  * @example
- * ```ts
  * meanSaturationVapourPressureFao56({ maxTemperature: celsius(24.5), minTemperature: celsius(15) }) // => 2.39
- * ```
  */
 export function meanSaturationVapourPressureFao56(day: DayTemperatures): VapourPressure {
   const { maxTemperature: highest, minTemperature: lowest } = optionsOf(day)
@@ -40,20 +34,14 @@ export function meanSaturationVapourPressureFao56(day: DayTemperatures): VapourP
 /**
  * Actual vapour pressure of a day from its highest and lowest relative humidity.
  *
- * ```math
- * e_a = \frac{e^\circ(T_{min}) RH_{max} + e^\circ(T_{max}) RH_{min}}{2}
- * ```
- *
- * @param day - Temperatures and humidities.
+ * @equation `e_a = \frac{e^\circ(T_{min}) RH_{max} + e^\circ(T_{max}) RH_{min}}{2}`
  * @returns Actual vapour pressure. Unit: kPa.
  * @throws `DomainError` outside the ranges, `InputError` when a pair is swapped.
  * @source allen-1998, Eq. 17
  * @example
- * ```ts
  * actualVapourPressureFao56({
  *   maxTemperature: celsius(25), minTemperature: celsius(18), maxHumidity: percent(82), minHumidity: percent(54),
  * }) // => 1.70
- * ```
  */
 export function actualVapourPressureFao56(day: DayHumidity): VapourPressure {
   const most = numberIn(optionsOf(day).maxHumidity, RELATIVE_HUMIDITY, 'maxHumidity')
@@ -68,18 +56,11 @@ export function actualVapourPressureFao56(day: DayHumidity): VapourPressure {
 /**
  * By how much the vapour pressure of the air lies below saturation (VPD).
  *
- * ```math
- * D = e_s - e_a
- * ```
- *
- * @param pressures - Saturation and actual vapour pressure.
+ * @equation `D = e_s - e_a`
  * @returns Deficit of vapour pressure; negative where the actual pressure is the higher one. Unit: kPa.
- * @throws `DomainError` outside the ranges.
  * @source allen-1998, chapter 3
  * @example
- * ```ts
  * vapourPressureDeficit({ saturation: kilopascals(1.997), actual: kilopascals(1.409) }) // => 0.588
- * ```
  */
 export function vapourPressureDeficit(pressures: VapourPressures): VapourPressureDeficit {
   const { saturation, actual } = optionsOf(pressures)

@@ -49,18 +49,11 @@ export interface DaySunlight {
 /**
  * Daily light integral of light that is constant for a time.
  *
- * ```math
- * DLI = 10^{-6}\,Q\,t
- * ```
- *
- * @param light - Photon flux density and time.
+ * @equation `DLI = 10^{-6}\,Q\,t`
  * @returns Daily light integral. Unit: mol/m²/d.
- * @throws `DomainError` outside the ranges.
  * @source definition; torres-2010
  * @example
- * ```ts
  * dailyLightIntegral({ photonFlux: micromolesPerSquareMetreSecond(600), photoperiod: hours(12) }) // => 25.92
- * ```
  */
 export function dailyLightIntegral(light: ConstantLight): DailyLightIntegral {
   const { photonFlux, photoperiod } = optionsOf(light)
@@ -72,18 +65,11 @@ export function dailyLightIntegral(light: ConstantLight): DailyLightIntegral {
 /**
  * Constant photon flux density that gives a daily light integral in a time: the inverse of `dailyLightIntegral`.
  *
- * ```math
- * Q = 10^{6} \frac{DLI}{t}
- * ```
- *
- * @param light - Integral and time.
+ * @equation `Q = 10^{6} \frac{DLI}{t}`
  * @returns Photon flux density. Unit: µmol/m²/s.
- * @throws `DomainError` outside the ranges.
  * @source definition; torres-2010
  * @example
- * ```ts
  * photonFluxForDailyLight({ integral: molesPerSquareMetreDay(25.92), photoperiod: hours(12) }) // => 600.0
- * ```
  */
 export function photonFluxForDailyLight(light: WantedLight): PhotonFluxDensity {
   const { integral, photoperiod } = optionsOf(light)
@@ -94,19 +80,12 @@ export function photonFluxForDailyLight(light: WantedLight): PhotonFluxDensity {
 /**
  * Daily light integral of sunlight from the global radiation of the day.
  *
- * ```math
- * DLI = R_s\,y_g\,\tau
- * ```
- *
- * @param day - Global radiation, photons per joule of it, and transmission of the roof.
+ * @equation `DLI = R_s\,y_g\,\tau`
  * @returns Daily light integral. Unit: mol/m²/d.
- * @throws `DomainError` outside the ranges.
  * @validity Sun and sky; lamps have their own photon yield.
  * @source thimijan-1983, for 4.57 µmol/J; share of 0.45 from common practice [not confirmed, source not seen]
  * @example
- * ```ts
  * dailyLightIntegralOfSunlight({ solar: megajoulesPerSquareMetreDay(20), transmission: fraction(0.7) }) // => 28.79
- * ```
  */
 export function dailyLightIntegralOfSunlight(day: DaySunlight): DailyLightIntegral {
   const { solar, photonYield, transmission } = optionsOf(day)

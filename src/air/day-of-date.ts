@@ -21,15 +21,12 @@ export interface CalendarDate {
  * Number of a date in its year.
  *
  * @procedure Days of the months before, with the leap day of the Gregorian calendar where the year has one, and the day of the month.
- * @param date - Date.
  * @returns Day of the year, from 1. Unit: d.
  * @throws `DomainError` outside the ranges, `InputError` for a day that the month does not have.
  * @source allen-1998, Annex 2, Table 2.5
  * @example
- * ```ts
  * dayOfDate({ month: 9, day: 3 }) // => 246
  * dayOfDate({ year: 2024, month: 9, day: 3 }) // => 247
- * ```
  */
 export function dayOfDate(date: CalendarDate): DayOfYear {
   const { year, month, day } = optionsOf(date)
@@ -48,12 +45,9 @@ export function dayOfDate(date: CalendarDate): DayOfYear {
  * @procedure Days since the start of 1970, less the days before the year of the Gregorian calendar in which they fall.
  * @param at - Instant. Unit: s. Range: [-62135596800, 253402300799].
  * @returns Day of the year, from 1. Unit: d.
- * @throws `DomainError` outside the range.
  * @source iso-8601-1-2019, calendar of the proleptic Gregorian rule
  * @example
- * ```ts
  * dayOfInstant(instant(1720267200)) // => 188
- * ```
  */
 export function dayOfInstant(at: Instant): DayOfYear {
   return dayOfEpochDay(Math.floor(numberIn(at, INSTANT) / 86400)) as DayOfYear

@@ -15,18 +15,12 @@ export interface MoistAir extends AirPressure, AirVapour {}
 /**
  * Density of moist air, as a mixture of ideal gases. Moist air is lighter than dry air.
  *
- * ```math
- * \rho = \frac{P - e_a}{R_d T} + \frac{e_a}{R_v T}
- * ```
- *
- * @param air - Temperature, vapour pressure and pressure.
+ * @equation `\rho = \frac{P - e_a}{R_d T} + \frac{e_a}{R_v T}`
  * @returns Density of the air with its vapour. Unit: kg/m³.
  * @throws `DomainError` outside the ranges, `InputError` when the vapour has more than the pressure of the air.
  * @source definition: ideal gases with the gas constant of bipm-2019, 28.966 g/mol (ashrae-2009) and 18.015268 g/mol
  * @example
- * ```ts
  * densityOfMoistAir({ temperature: celsius(20), vapourPressure: kilopascals(1.17), pressure: kilopascals(101.325) }) // => 1.199
- * ```
  */
 export function densityOfMoistAir(air: MoistAir): AirDensity {
   const { temperature, vapourPressure, pressure } = optionsOf(air)

@@ -10,18 +10,12 @@ import {
 /**
  * Dew point of air with a vapour pressure, on the curve of Sonntag (1990): its true inverse.
  *
- * ```math
- * T_{dew} : \; e_s(T_{dew}) = e_a
- * ```
- *
+ * @equation `T_{dew} : \; e_s(T_{dew}) = e_a`
  * @param vapourPressure - Pressure of water vapour. Unit: kPa. Range: [1e-5, 101].
  * @returns Dew point; below freezing that of supercooled water. Unit: °C.
- * @throws `DomainError` outside the range.
  * @source sonntag-1990, solved for the temperature
  * @example
- * ```ts
  * dewPointSonntag1990(kilopascals(2.33925)) // => 20.0
- * ```
  */
 export function dewPointSonntag1990(vapourPressure: VapourPressure): Temperature {
   return inverse(saturationVapourPressureSonntag1990, numberIn(vapourPressure, VAPOUR_OVER_WATER), 100)
@@ -31,18 +25,12 @@ export function dewPointSonntag1990(vapourPressure: VapourPressure): Temperature
  * Frost point of air with a vapour pressure below that of melting ice, on the curve of Sonntag (1990): what a surface must be colder than
  * for hoar frost. It lies above the dew point of the same air.
  *
- * ```math
- * T_{frost} : \; e_i(T_{frost}) = e_a
- * ```
- *
+ * @equation `T_{frost} : \; e_i(T_{frost}) = e_a`
  * @param vapourPressure - Pressure of water vapour. Unit: kPa. Range: [1e-5, 0.6116].
  * @returns Frost point. Unit: °C.
- * @throws `DomainError` outside the range.
  * @source sonntag-1990, solved for the temperature
  * @example
- * ```ts
  * frostPointSonntag1990(kilopascals(0.25989)) // => -10.0
- * ```
  */
 export function frostPointSonntag1990(vapourPressure: VapourPressure): Temperature {
   return inverse(saturationVapourPressureOverIceSonntag1990, numberIn(vapourPressure, VAPOUR_OVER_ICE), 0.01)

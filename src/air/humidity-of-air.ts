@@ -30,18 +30,11 @@ export interface LeafInAir extends AirHumidity {
 /**
  * Vapour pressure of air from temperature and relative humidity of the same moment or hour.
  *
- * ```math
- * e_a = e^\circ(T)\,RH
- * ```
- *
- * @param air - Temperature and relative humidity.
+ * @equation `e_a = e^\circ(T)\,RH`
  * @returns Vapour pressure. Unit: kPa.
- * @throws `DomainError` outside the ranges.
  * @source allen-1998, Eq. 54
  * @example
- * ```ts
  * vapourPressureOfHumidity({ temperature: celsius(38), humidity: percent(52) }) // => 3.445
- * ```
  */
 export function vapourPressureOfHumidity(air: AirHumidity): VapourPressure {
   const { temperature, humidity } = optionsOf(air)
@@ -53,18 +46,11 @@ export function vapourPressureOfHumidity(air: AirHumidity): VapourPressure {
  * Relative humidity of air from its temperature and vapour pressure. It is above 1 for air that cannot exist without fog, and is then
  * returned as it is.
  *
- * ```math
- * RH = \frac{e_a}{e^\circ(T)}
- * ```
- *
- * @param air - Temperature and vapour pressure.
+ * @equation `RH = \frac{e_a}{e^\circ(T)}`
  * @returns Relative humidity. Unit: 1.
- * @throws `DomainError` outside the ranges.
  * @source allen-1998, Eq. 10
  * @example
- * ```ts
  * relativeHumidityOfAir({ temperature: celsius(38), vapourPressure: kilopascals(3.445) }) // => 0.520
- * ```
  */
 export function relativeHumidityOfAir(air: AirVapour): RelativeHumidity {
   const { temperature, vapourPressure } = optionsOf(air)
@@ -75,18 +61,11 @@ export function relativeHumidityOfAir(air: AirVapour): RelativeHumidity {
 /**
  * By how much the vapour pressure of air lies below saturation at its own temperature (VPD of the air).
  *
- * ```math
- * D = e^\circ(T)\,(1 - RH)
- * ```
- *
- * @param air - Temperature and relative humidity.
+ * @equation `D = e^\circ(T)\,(1 - RH)`
  * @returns Deficit of vapour pressure. Unit: kPa.
- * @throws `DomainError` outside the ranges.
  * @source allen-1998, Eq. 11 and 54
  * @example
- * ```ts
  * vapourPressureDeficitOfAir({ temperature: celsius(25), humidity: percent(70) }) // => 0.950
- * ```
  */
 export function vapourPressureDeficitOfAir(air: AirHumidity): VapourPressureDeficit {
   const { temperature, humidity } = optionsOf(air)
@@ -98,18 +77,11 @@ export function vapourPressureDeficitOfAir(air: AirHumidity): VapourPressureDefi
  * By how much the vapour pressure of the air lies below that inside a leaf (VPD of the leaf), which is taken as saturated. A negative
  * value says that water condenses on the leaf.
  *
- * ```math
- * D_{leaf} = e^\circ(T_{leaf}) - e^\circ(T)\,RH
- * ```
- *
- * @param air - Temperatures of air and leaf, relative humidity of the air.
+ * @equation `D_{leaf} = e^\circ(T_{leaf}) - e^\circ(T)\,RH`
  * @returns Deficit from leaf to air; negative where dew forms on the leaf. Unit: kPa.
- * @throws `DomainError` outside the ranges.
  * @source allen-1998, Eq. 11, at the temperature of the leaf
  * @example
- * ```ts
  * vapourPressureDeficitOfLeaf({ temperature: celsius(26), humidity: percent(70), leafTemperature: celsius(24) }) // => 0.631
- * ```
  */
 export function vapourPressureDeficitOfLeaf(air: LeafInAir): VapourPressureDeficit {
   return (saturationVapourPressureFao56(optionsOf(air).leafTemperature) -

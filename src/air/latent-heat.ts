@@ -28,18 +28,12 @@ export interface EvaporationCeilingInput extends Vaporisation {
 /**
  * Heat that it takes to evaporate a kilogram of water at a temperature.
  *
- * ```math
- * \lambda = 2.501 - 2.361 \times 10^{-3}\,T
- * ```
- *
+ * @equation `\lambda = 2.501 - 2.361 \times 10^{-3}\,T`
  * @param temperature - Temperature of the water. Unit: °C. Range: [-60, 100].
  * @returns Latent heat of vaporisation. Unit: MJ/kg.
- * @throws `DomainError` outside the range.
  * @source allen-1998, Annex 3, Eq. 3-1 (Harrison 1963)
  * @example
- * ```ts
  * latentHeatFao56(celsius(20)) // => 2.454
- * ```
  */
 export function latentHeatFao56(temperature: Temperature): LatentHeat {
   return (2.501 - 2.361e-3 * numberIn(temperature, AIR_TEMPERATURE)) as LatentHeat
@@ -48,18 +42,11 @@ export function latentHeatFao56(temperature: Temperature): LatentHeat {
 /**
  * Depth of water that the energy of a day can evaporate.
  *
- * ```math
- * d = \frac{R}{\lambda}
- * ```
- *
- * @param input - Energy and latent heat.
+ * @equation `d = \frac{R}{\lambda}`
  * @returns Depth of water. Unit: mm.
- * @throws `DomainError` outside the ranges.
  * @source allen-1998, Eq. 20, with 1/2.45 where the print rounds to 0.408
  * @example
- * ```ts
  * evaporationOfDailyEnergy({ energy: megajoulesPerSquareMetreDay(12) }) // => 4.9
- * ```
  */
 export function evaporationOfDailyEnergy(input: DailyEvaporationInput): WaterDepth {
   const { energy, latentHeat } = optionsOf(input)
@@ -71,18 +58,11 @@ export function evaporationOfDailyEnergy(input: DailyEvaporationInput): WaterDep
  * Most water that a radiation sum can evaporate, if all of it went into evaporation: the ceiling of every rule that waters by light.
  * 1 J/cm² can evaporate 4.08 mL/m². A crop with dry warm air around it can use more, because it also takes heat from the air.
  *
- * ```math
- * d = \frac{S}{100\,\lambda}
- * ```
- *
- * @param input - Radiation sum and latent heat.
+ * @equation `d = \frac{S}{100\,\lambda}`
  * @returns Depth of water. Unit: mm.
- * @throws `DomainError` outside the ranges.
  * @source allen-1998, Eq. 20, for J/cm²
  * @example
- * ```ts
  * evaporationCeiling({ sum: joulesPerSquareCentimetre(100) }) // => 0.408
- * ```
  */
 export function evaporationCeiling(input: EvaporationCeilingInput): WaterDepth {
   const { sum, latentHeat } = optionsOf(input)

@@ -54,21 +54,15 @@ export interface DailyLightResult extends LightCoverage {
 /**
  * Sum of radiation from the readings of a pyranometer.
  *
- * ```math
- * S = 10^{-4} \sum_i \frac{G_i + G_{i+1}}{2} (t_{i+1} - t_i)
- * ```
- *
  * Readings from -20 W/m² to zero count as zero; below that, or above 5000, a reading counts as missing. A gap that is longer than the
  * longest one is left out of the sum and reported, never filled.
  *
- * @param series - Times and irradiance.
+ * @equation `S = 10^{-4} \sum_i \frac{G_i + G_{i+1}}{2} (t_{i+1} - t_i)`
  * @returns Sum, the time that it covers, and counts.
  * @throws `DomainError` outside the range, `InputError` when lengths differ or times do not rise.
  * @source definition: trapezium rule; 1 J/cm² = 10 kJ/m²
  * @example
- * ```ts
  * radiationSum({ times: [0, 3600], irradiance: [500, 500] }).sum // => 180
- * ```
  */
 export function radiationSum(series: IrradianceSeries): RadiationSumResult {
   requireObject(series, 'series')
@@ -80,21 +74,15 @@ export function radiationSum(series: IrradianceSeries): RadiationSumResult {
 /**
  * Daily light integral from the readings of a quantum sensor in one day.
  *
- * ```math
- * DLI = 10^{-6} \sum_i \frac{Q_i + Q_{i+1}}{2} (t_{i+1} - t_i)
- * ```
- *
  * Readings from -20 µmol/m²/s to zero count as zero; below that, or above 5000, a reading counts as missing. A gap that is longer than
  * the longest one is left out and reported, never filled.
  *
- * @param series - Times and photon flux density.
+ * @equation `DLI = 10^{-6} \sum_i \frac{Q_i + Q_{i+1}}{2} (t_{i+1} - t_i)`
  * @returns Integral, the time that it covers, and counts.
  * @throws `DomainError` outside the range, `InputError` when lengths differ, times do not rise, or they span more than a day.
  * @source definition: trapezium rule; torres-2010
  * @example
- * ```ts
  * dailyLightIntegralOfSeries({ times: [0, 21600, 43200], photonFlux: [0, 900, 0], maxGap: hours(6) }).integral // => 19.44
- * ```
  */
 export function dailyLightIntegralOfSeries(series: PhotonFluxSeries): DailyLightResult {
   requireObject(series, 'series')

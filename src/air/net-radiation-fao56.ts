@@ -22,18 +22,11 @@ export interface ClearSkyInput extends Extraterrestrial, SiteElevation {}
 /**
  * Solar radiation under a clear sky.
  *
- * ```math
- * R_{so} = (0.75 + 2 \times 10^{-5} z) R_a
- * ```
- *
- * @param input - Extraterrestrial radiation and elevation.
+ * @equation `R_{so} = (0.75 + 2 \times 10^{-5} z) R_a`
  * @returns Clear-sky radiation. Unit: MJ/m²/d.
- * @throws `DomainError` outside the ranges.
  * @source allen-1998, Eq. 37
  * @example
- * ```ts
  * clearSkyRadiationFao56({ extraterrestrial: megajoulesPerSquareMetreDay(41.09), elevation: metresAboveSeaLevel(100) }) // => 30.90
- * ```
  */
 export function clearSkyRadiationFao56(input: ClearSkyInput): DailyRadiation {
   const { extraterrestrial, elevation } = optionsOf(input)
@@ -47,18 +40,11 @@ export interface NetShortwaveInput extends Albedo, SolarRadiation {}
 /**
  * Net shortwave radiation: what a surface does not reflect.
  *
- * ```math
- * R_{ns} = (1 - \alpha) R_s
- * ```
- *
- * @param input - Solar radiation and albedo.
+ * @equation `R_{ns} = (1 - \alpha) R_s`
  * @returns Net shortwave radiation. Unit: MJ/m²/d.
- * @throws `DomainError` outside the ranges.
  * @source allen-1998, Eq. 38
  * @example
- * ```ts
  * netShortwaveRadiationFao56({ solar: megajoulesPerSquareMetreDay(14.5) }) // => 11.2
- * ```
  */
 export function netShortwaveRadiationFao56(input: NetShortwaveInput): DailyNetRadiation {
   const { solar, albedo } = optionsOf(input)
@@ -74,20 +60,14 @@ export interface NetLongwaveInput extends ActualVapour, DayTemperatures {
 /**
  * Net longwave radiation that the surface loses in a day.
  *
- * ```math
- * R_{nl} = \sigma \frac{T_{max,K}^4 + T_{min,K}^4}{2} \left( 0.34 - 0.14 \sqrt{e_a} \right) \left( 1.35 \frac{R_s}{R_{so}} - 0.35 \right)
- * ```
- *
- * @param input - Temperatures, vapour pressure and relative shortwave radiation.
+ * @equation `R_{nl} = \sigma \frac{T_{max,K}^4 + T_{min,K}^4}{2} \left( 0.34 - 0.14 \sqrt{e_a} \right) \left( 1.35 \frac{R_s}{R_{so}} - 0.35 \right)`
  * @returns Net outgoing longwave radiation. Unit: MJ/m²/d.
  * @throws `DomainError` outside the ranges, `InputError` when the temperatures are swapped.
  * @source allen-1998, Eq. 39
  * @example
- * ```ts
  * netLongwaveRadiationFao56({
  *   maxTemperature: celsius(25.1), minTemperature: celsius(19.1), actualVapourPressure: kilopascals(2.1), relativeShortwave: 14.5 / 18.8,
  * }) // => 3.5
- * ```
  */
 export function netLongwaveRadiationFao56(input: NetLongwaveInput): DailyNetRadiation {
   const highest = numberIn(optionsOf(input).maxTemperature, AIR_TEMPERATURE, 'maxTemperature') + 273.16

@@ -46,20 +46,13 @@ export interface SoilHeatHourInput {
 /**
  * Solar radiation of an hour under a clear sky.
  *
- * ```math
- * R_{so} = (0.75 + 2 \times 10^{-5} z) R_a
- * ```
- *
- * @param input - Extraterrestrial radiation and elevation.
+ * @equation `R_{so} = (0.75 + 2 \times 10^{-5} z) R_a`
  * @returns Clear-sky radiation. Unit: MJ/m²/h.
- * @throws `DomainError` outside the ranges.
  * @source allen-1998, Eq. 37
  * @example
- * ```ts
  * clearSkyRadiationHourFao56({
  *   extraterrestrial: megajoulesPerSquareMetreHour(3.543), elevation: metresAboveSeaLevel(8),
  * }) // => 2.658
- * ```
  */
 export function clearSkyRadiationHourFao56(input: ClearSkyHourInput): HourlyRadiation {
   const { extraterrestrial, elevation } = optionsOf(input)
@@ -70,18 +63,11 @@ export function clearSkyRadiationHourFao56(input: ClearSkyHourInput): HourlyRadi
 /**
  * Net shortwave radiation of an hour: what a surface does not reflect.
  *
- * ```math
- * R_{ns} = (1 - \alpha) R_s
- * ```
- *
- * @param input - Solar radiation and albedo.
+ * @equation `R_{ns} = (1 - \alpha) R_s`
  * @returns Net shortwave radiation. Unit: MJ/m²/h.
- * @throws `DomainError` outside the ranges.
  * @source allen-1998, Eq. 38
  * @example
- * ```ts
  * netShortwaveRadiationHourFao56({ solar: megajoulesPerSquareMetreHour(2.45) }) // => 1.887
- * ```
  */
 export function netShortwaveRadiationHourFao56(input: NetShortwaveHourInput): HourlyNetRadiation {
   const { solar, albedo } = optionsOf(input)
@@ -92,20 +78,13 @@ export function netShortwaveRadiationHourFao56(input: NetShortwaveHourInput): Ho
 /**
  * Net longwave radiation that the surface loses in an hour.
  *
- * ```math
- * R_{nl} = \sigma T_K^4 \left( 0.34 - 0.14 \sqrt{e_a} \right) \left( 1.35 \frac{R_s}{R_{so}} - 0.35 \right)
- * ```
- *
- * @param input - Temperature, vapour pressure and relative shortwave radiation.
+ * @equation `R_{nl} = \sigma T_K^4 \left( 0.34 - 0.14 \sqrt{e_a} \right) \left( 1.35 \frac{R_s}{R_{so}} - 0.35 \right)`
  * @returns Net outgoing longwave radiation. Unit: MJ/m²/h.
- * @throws `DomainError` outside the ranges.
  * @source allen-1998, Eq. 39 with the constant of an hour
  * @example
- * ```ts
  * netLongwaveRadiationHourFao56({
  *   temperature: celsius(38), actualVapourPressure: kilopascals(3.445), relativeShortwave: 0.922,
  * }) // => 0.137
- * ```
  */
 export function netLongwaveRadiationHourFao56(input: NetLongwaveHourInput): HourlyNetRadiation {
   const kelvin = numberIn(optionsOf(input).temperature, AIR_TEMPERATURE, 'temperature') + 273.16
@@ -117,18 +96,11 @@ export function netLongwaveRadiationHourFao56(input: NetLongwaveHourInput): Hour
 /**
  * Heat that goes into the ground under grass in an hour: a tenth of the net radiation by day, half of it by night.
  *
- * ```math
- * G_{day} = 0.1 R_n, \quad G_{night} = 0.5 R_n
- * ```
- *
- * @param input - Net radiation and whether it is day.
+ * @equation `G_{day} = 0.1 R_n, \quad G_{night} = 0.5 R_n`
  * @returns Soil heat flux; negative at night, when the ground gives heat. Unit: MJ/m²/h.
- * @throws `DomainError` outside the range.
  * @source allen-1998, Eq. 45 and 46
  * @example
- * ```ts
  * soilHeatHourFao56({ netRadiation: megajoulesPerSquareMetreHour(1.749), daylight: true }) // => 0.175
- * ```
  */
 export function soilHeatHourFao56(input: SoilHeatHourInput): HourlySoilHeat {
   const { netRadiation, daylight } = optionsOf(input)

@@ -42,20 +42,13 @@ export interface LampsInput extends LitArea {
 /**
  * Photon flux density from the energy of light of 400 to 700 nm.
  *
- * ```math
- * Q = y\,I
- * ```
- *
- * @param input - Irradiance and photons per joule.
+ * @equation `Q = y\,I`
  * @returns Photon flux density. Unit: µmol/m²/s.
- * @throws `DomainError` outside the ranges.
  * @source thimijan-1983
  * @example
- * ```ts
  * photonFluxFromEnergy({
  *   irradiance: wattsPerSquareMetre(100), photonYield: lightSources['high-pressure-sodium'].photonYield,
  * }) // => 498.0
- * ```
  */
 export function photonFluxFromEnergy(input: ParEnergyInput): PhotonFluxDensity {
   const { irradiance, photonYield } = optionsOf(input)
@@ -66,20 +59,13 @@ export function photonFluxFromEnergy(input: ParEnergyInput): PhotonFluxDensity {
 /**
  * Energy of light of 400 to 700 nm from its photon flux density: the inverse of `photonFluxFromEnergy`.
  *
- * ```math
- * I = \frac{Q}{y}
- * ```
- *
- * @param input - Photon flux density and photons per joule.
+ * @equation `I = \frac{Q}{y}`
  * @returns Irradiance of 400 to 700 nm. Unit: W/m².
- * @throws `DomainError` outside the ranges.
  * @source thimijan-1983
  * @example
- * ```ts
  * energyFromPhotonFlux({
  *   photonFlux: micromolesPerSquareMetreSecond(498), photonYield: lightSources['high-pressure-sodium'].photonYield,
  * }) // => 100.0
- * ```
  */
 export function energyFromPhotonFlux(input: PhotonEnergyInput): Irradiance {
   const { photonFlux, photonYield } = optionsOf(input)
@@ -91,19 +77,13 @@ export function energyFromPhotonFlux(input: PhotonEnergyInput): Irradiance {
  * Photon flux density from the reading of a lux meter in the light of a known source. Lux weighs light as the eye does, so that the factor
  * belongs to the spectrum: never use that of the sun for lamps.
  *
- * ```math
- * Q = \frac{E}{k}
- * ```
- *
- * @param input - Illuminance and source.
+ * @equation `Q = \frac{E}{k}`
  * @returns Photon flux density. Unit: µmol/m²/s.
  * @throws `DomainError` outside the range, `InputError` for an unknown source.
  * @validity The sources in `lightSources`; not diodes.
  * @source thimijan-1983, Table 3
  * @example
- * ```ts
  * photonFluxFromIlluminance({ illuminance: lux(54000), source: 'sun-and-sky' }) // => 1000
- * ```
  */
 export function photonFluxFromIlluminance(input: IlluminanceInput): PhotonFluxDensity {
   const { illuminance, source } = optionsOf(input)
@@ -113,19 +93,13 @@ export function photonFluxFromIlluminance(input: IlluminanceInput): PhotonFluxDe
 /**
  * Illuminance that goes with a photon flux density of a known source: the inverse of `photonFluxFromIlluminance`.
  *
- * ```math
- * E = k\,Q
- * ```
- *
- * @param input - Photon flux density and source.
+ * @equation `E = k\,Q`
  * @returns Illuminance. Unit: lx.
  * @throws `DomainError` outside the range, `InputError` for an unknown source.
  * @validity The sources in `lightSources`; not diodes.
  * @source thimijan-1983, Table 3
  * @example
- * ```ts
  * illuminanceFromPhotonFlux({ photonFlux: micromolesPerSquareMetreSecond(200), source: 'high-pressure-sodium' }) // => 16400
- * ```
  */
 export function illuminanceFromPhotonFlux(input: PhotonFluxOfSource): Illuminance {
   const { photonFlux, source } = optionsOf(input)
@@ -135,20 +109,13 @@ export function illuminanceFromPhotonFlux(input: PhotonFluxOfSource): Illuminanc
 /**
  * Mean photon flux density under lamps, from their power and the photon yield of their data sheet.
  *
- * ```math
- * Q = \frac{y\,P\,f}{A}
- * ```
- *
- * @param input - Power, photon yield, area and share that arrives.
+ * @equation `Q = \frac{y\,P\,f}{A}`
  * @returns Photon flux density. Unit: µmol/m²/s.
- * @throws `DomainError` outside the ranges.
  * @source definition; efficacy of horticultural lamps as photons per electric energy: asabe-s640
  * @example
- * ```ts
  * photonFluxOfLamps({
  *   power: watts(640), photonYield: micromolesPerJoule(2.8), area: squareMetres(1.5), arriving: fraction(0.9),
  * }) // => 1075.2
- * ```
  */
 export function photonFluxOfLamps(input: LampsInput): PhotonFluxDensity {
   const { power, photonYield, area, arriving } = optionsOf(input)

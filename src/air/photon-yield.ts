@@ -16,18 +16,12 @@ export interface SunlightMix {
 /**
  * Photons in a joule of light of one wavelength.
  *
- * ```math
- * y = \frac{\lambda}{h\,c\,N_A}
- * ```
- *
+ * @equation `y = \frac{\lambda}{h\,c\,N_A}`
  * @param wavelength - Wavelength. Unit: nm. Range: [100, 4000].
  * @returns Photons per energy. Unit: µmol/J.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, defining constants
  * @example
- * ```ts
  * photonYieldOfWavelength(nanometres(660)) // => 5.517
- * ```
  */
 export function photonYieldOfWavelength(wavelength: Wavelength): PhotonYield {
   return (numberIn(wavelength, WAVELENGTH) * PER_NANOMETRE) as PhotonYield
@@ -36,19 +30,12 @@ export function photonYieldOfWavelength(wavelength: Wavelength): PhotonYield {
 /**
  * Photons of 400 to 700 nm in a joule of global radiation, which a pyranometer measures.
  *
- * ```math
- * y_g = f_{PAR}\,y
- * ```
- *
- * @param mix - Share of the energy between 400 and 700 nm, and photons in it.
+ * @equation `y_g = f_{PAR}\,y`
  * @returns Photons per energy of global radiation. Unit: µmol/J.
- * @throws `DomainError` outside the ranges.
  * @validity Sun and sky together; the share rises to about 0.5 under clouds and in humid air [not confirmed, source not seen].
  * @source thimijan-1983, Table 3 for 4.57 µmol/J; the share of 0.45 is common practice [not confirmed, source not seen]
  * @example
- * ```ts
  * photonYieldOfGlobalRadiation({}) // => 2.0565
- * ```
  */
 export function photonYieldOfGlobalRadiation(mix: SunlightMix): PhotonYield {
   const { parShare, photonYield } = optionsOf(mix)

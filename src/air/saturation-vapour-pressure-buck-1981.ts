@@ -13,19 +13,13 @@ export const validityBuck1981: Validity = {
 /**
  * Saturation vapour pressure over liquid water after Buck (1981), curve ew1.
  *
- * ```math
- * e_s = 0.61121 \exp\left( \frac{17.502\,T}{T + 240.97} \right)
- * ```
- *
+ * @equation `e_s = 0.61121 \exp\left( \frac{17.502\,T}{T + 240.97} \right)`
  * @param temperature - Temperature. Unit: °C. Range: [-60, 100].
  * @returns Saturation vapour pressure of pure vapour, without the enhancement of moist air. Unit: kPa.
- * @throws `DomainError` outside the range.
  * @validity -20 to 50 °C; 0.1 % below the formulation of IAPWS at 20 °C.
  * @source buck-1981, curve ew1
  * @example
- * ```ts
  * saturationVapourPressureBuck1981(celsius(20)) // => 2.337
- * ```
  */
 export function saturationVapourPressureBuck1981(temperature: Temperature): VapourPressure {
   const t = numberIn(temperature, AIR_TEMPERATURE)

@@ -5,18 +5,12 @@ import { AIR_TEMPERATURE, SOME_VAPOUR } from './domains.js'
 /**
  * Saturation vapour pressure of the air at a temperature.
  *
- * ```math
- * e^\circ(T) = 0.6108 \exp\left( \frac{17.27\,T}{T + 237.3} \right)
- * ```
- *
+ * @equation `e^\circ(T) = 0.6108 \exp\left( \frac{17.27\,T}{T + 237.3} \right)`
  * @param temperature - Temperature of the air. Unit: °C. Range: [-60, 100].
  * @returns Saturation vapour pressure. Unit: kPa.
- * @throws `DomainError` outside the range.
  * @source allen-1998, Eq. 11
  * @example
- * ```ts
  * saturationVapourPressureFao56(celsius(24.5)) // => 3.075
- * ```
  */
 export function saturationVapourPressureFao56(temperature: Temperature): VapourPressure {
   return saturation(numberIn(temperature, AIR_TEMPERATURE)) as VapourPressure
@@ -25,18 +19,12 @@ export function saturationVapourPressureFao56(temperature: Temperature): VapourP
 /**
  * Slope of the saturation vapour pressure curve at a temperature.
  *
- * ```math
- * \Delta = \frac{4098 \left[ 0.6108 \exp\left( \frac{17.27\,T}{T + 237.3} \right) \right]}{(T + 237.3)^2}
- * ```
- *
+ * @equation `\Delta = \frac{4098 \left[ 0.6108 \exp\left( \frac{17.27\,T}{T + 237.3} \right) \right]}{(T + 237.3)^2}`
  * @param temperature - Temperature of the air. Unit: °C. Range: [-60, 100].
  * @returns Slope of the curve. Unit: kPa/K.
- * @throws `DomainError` outside the range.
  * @source allen-1998, Eq. 13
  * @example
- * ```ts
  * slopeOfSaturationVapourPressureFao56(celsius(1)) // => 0.047
- * ```
  */
 export function slopeOfSaturationVapourPressureFao56(temperature: Temperature): VapourPressureSlope {
   const t = numberIn(temperature, AIR_TEMPERATURE)
@@ -46,18 +34,12 @@ export function slopeOfSaturationVapourPressureFao56(temperature: Temperature): 
 /**
  * Dew point of air with a vapour pressure: the temperature at which it would be saturated, the true inverse of Eq. 11.
  *
- * ```math
- * T_{dew} = \frac{237.3 \ln(e_a / 0.6108)}{17.27 - \ln(e_a / 0.6108)}
- * ```
- *
+ * @equation `T_{dew} = \frac{237.3 \ln(e_a / 0.6108)}{17.27 - \ln(e_a / 0.6108)}`
  * @param vapourPressure - Pressure of water vapour. Unit: kPa. Range: (0, 102].
  * @returns Dew point. Unit: °C.
- * @throws `DomainError` outside the range.
  * @source allen-1998, Eq. 14 solved for the temperature
  * @example
- * ```ts
  * dewPointFao56(kilopascals(1.705)) // => 15.0
- * ```
  */
 export function dewPointFao56(vapourPressure: VapourPressure): Temperature {
   const logarithm = Math.log(numberIn(vapourPressure, SOME_VAPOUR) / 0.6108)

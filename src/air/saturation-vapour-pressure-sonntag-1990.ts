@@ -5,21 +5,15 @@ import { TEMPERATURE_OVER_ICE, TEMPERATURE_OVER_WATER } from './domains.js'
 /**
  * Saturation vapour pressure over liquid water after Sonntag (1990), on the temperature scale of 1990.
  *
- * ```math
- * \ln\frac{e_s}{\mathrm{hPa}} = -\frac{6096.9385}{T} + 16.635794 - 2.711193\times10^{-2}\,T + 1.673952\times10^{-5}\,T^2 + 2.433502 \ln T
- * ```
- *
  * T is the temperature in kelvins.
  *
+ * @equation `\ln\frac{e_s}{\mathrm{hPa}} = -\frac{6096.9385}{T} + 16.635794 - 2.711193\times10^{-2}\,T + 1.673952\times10^{-5}\,T^2 + 2.433502 \ln T`
  * @param temperature - Temperature. Unit: °C. Range: [-100, 100].
  * @returns Saturation vapour pressure of pure vapour. Unit: kPa.
- * @throws `DomainError` outside the range.
  * @validity -100 to 100 °C; below freezing for supercooled water.
  * @source sonntag-1990; coefficients checked in code that quotes sonntag-1994
  * @example
- * ```ts
  * saturationVapourPressureSonntag1990(celsius(20)) // => 2.339
- * ```
  */
 export function saturationVapourPressureSonntag1990(temperature: Temperature): VapourPressure {
   const k = numberIn(temperature, TEMPERATURE_OVER_WATER) + 273.15
@@ -30,21 +24,15 @@ export function saturationVapourPressureSonntag1990(temperature: Temperature): V
 /**
  * Saturation vapour pressure over ice after Sonntag (1990): what hoar frost comes from.
  *
- * ```math
- * \ln\frac{e_i}{\mathrm{hPa}} = -\frac{6024.5282}{T} + 24.7219 + 1.0613868\times10^{-2}\,T - 1.3198825\times10^{-5}\,T^2 - 0.49382577 \ln T
- * ```
- *
  * T is the temperature in kelvins.
  *
+ * @equation `\ln\frac{e_i}{\mathrm{hPa}} = -\frac{6024.5282}{T} + 24.7219 + 1.0613868\times10^{-2}\,T - 1.3198825\times10^{-5}\,T^2 - 0.49382577 \ln T`
  * @param temperature - Temperature. Unit: °C. Range: [-100, 0.01].
  * @returns Saturation vapour pressure over ice. Unit: kPa.
- * @throws `DomainError` outside the range.
  * @validity -100 to 0.01 °C.
  * @source sonntag-1990
  * @example
- * ```ts
  * saturationVapourPressureOverIceSonntag1990(celsius(-10)) // => 0.2599
- * ```
  */
 export function saturationVapourPressureOverIceSonntag1990(temperature: Temperature): VapourPressure {
   const k = numberIn(temperature, TEMPERATURE_OVER_ICE) + 273.15

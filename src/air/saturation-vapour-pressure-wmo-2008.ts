@@ -5,19 +5,13 @@ import { TEMPERATURE_OVER_WATER_WMO } from './domains.js'
 /**
  * Saturation vapour pressure over liquid water as the guide of the World Meteorological Organization writes it.
  *
- * ```math
- * e_w = 0.6112 \exp\left( \frac{17.62\,T}{T + 243.12} \right)
- * ```
- *
+ * @equation `e_w = 0.6112 \exp\left( \frac{17.62\,T}{T + 243.12} \right)`
  * @param temperature - Temperature. Unit: °C. Range: [-60, 100].
  * @returns Saturation vapour pressure of pure vapour. Unit: kPa.
- * @throws `DomainError` outside the range.
  * @validity -45 to 60 °C, within 0.3 %.
  * @source wmo-2008, Annex 4.B
  * @example
- * ```ts
  * saturationVapourPressureWmo2008(celsius(20)) // => 2.333
- * ```
  */
 export function saturationVapourPressureWmo2008(temperature: Temperature): VapourPressure {
   const t = numberIn(temperature, TEMPERATURE_OVER_WATER_WMO)

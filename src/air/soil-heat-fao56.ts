@@ -36,18 +36,11 @@ export interface MonthsSoFar extends MonthBefore {
 /**
  * Heat that goes into the ground in a month, from the temperatures of the months around it.
  *
- * ```math
- * G_i = 0.07\,(T_{i+1} - T_{i-1})
- * ```
- *
- * @param months - Mean temperatures of the month before and the month after.
+ * @equation `G_i = 0.07\,(T_{i+1} - T_{i-1})`
  * @returns Soil heat flux, as a mean of the days. Unit: MJ/m²/d.
- * @throws `DomainError` outside the ranges.
  * @source allen-1998, Eq. 43
  * @example
- * ```ts
  * soilHeatOfMonthFao56({ before: celsius(14.1), after: celsius(18.8) }) // => 0.33
- * ```
  */
 export function soilHeatOfMonthFao56(months: MonthsAround): DailySoilHeat {
   const { before, after } = optionsOf(months)
@@ -58,18 +51,11 @@ export function soilHeatOfMonthFao56(months: MonthsAround): DailySoilHeat {
 /**
  * Heat that goes into the ground in a month whose following month is not known yet.
  *
- * ```math
- * G_i = 0.14\,(T_i - T_{i-1})
- * ```
- *
- * @param months - Mean temperatures of the month and the month before.
+ * @equation `G_i = 0.14\,(T_i - T_{i-1})`
  * @returns Soil heat flux, as a mean of the days. Unit: MJ/m²/d.
- * @throws `DomainError` outside the ranges.
  * @source allen-1998, Eq. 44
  * @example
- * ```ts
  * soilHeatOfCurrentMonthFao56({ before: celsius(14.1), current: celsius(16.1) }) // => 0.28
- * ```
  */
 export function soilHeatOfCurrentMonthFao56(months: MonthsSoFar): DailySoilHeat {
   const { before, current } = optionsOf(months)
@@ -80,19 +66,12 @@ export function soilHeatOfCurrentMonthFao56(months: MonthsSoFar): DailySoilHeat 
 /**
  * Heat that goes into the ground while the air warms.
  *
- * ```math
- * G = c_s \frac{T_i - T_{i-1}}{\Delta t} \Delta z
- * ```
- *
- * @param warming - Change of temperature, time, depth and heat capacity.
+ * @equation `G = c_s \frac{T_i - T_{i-1}}{\Delta t} \Delta z`
  * @returns Soil heat flux, as a mean of the days; negative while the ground cools. Unit: MJ/m²/d.
- * @throws `DomainError` outside the ranges.
  * @validity Periods of several days; the soil temperature lags behind that of the air.
  * @source allen-1998, Eq. 41
  * @example
- * ```ts
  * soilHeatOfWarmingFao56({ change: kelvinsOfChange(2), time: days(30), depth: metres(1) }) // => 0.14
- * ```
  */
 export function soilHeatOfWarmingFao56(warming: SoilWarming): DailySoilHeat {
   const { change, time, depth, heatCapacity } = optionsOf(warming)

@@ -29,21 +29,14 @@ export interface SolarGeometry {
 /**
  * Angles of the sun on a day at a latitude.
  *
- * ```math
- * d_r = 1 + 0.033 \cos\left( \tfrac{2\pi}{365} J \right), \quad \delta = 0.409 \sin\left( \tfrac{2\pi}{365} J - 1.39 \right), \quad \omega_s = \arccos(-\tan\varphi \tan\delta)
- * ```
- *
  * Inside the polar circles the product of the tangents leaves the range of the cosine; the hour angle is then that of a sun that never
  * sets, or never rises.
  *
- * @param place - Latitude and day of the year.
+ * @equation `d_r = 1 + 0.033 \cos\left( \tfrac{2\pi}{365} J \right), \quad \delta = 0.409 \sin\left( \tfrac{2\pi}{365} J - 1.39 \right), \quad \omega_s = \arccos(-\tan\varphi \tan\delta)`
  * @returns Distance and angles.
- * @throws `DomainError` outside the ranges.
  * @source allen-1998, Eq. 23, 24 and 25
  * @example
- * ```ts
  * solarGeometryFao56({ latitude: latitude(-20), day: dayOfYear(246) }).sunsetHourAngle // => 1.527
- * ```
  */
 export function solarGeometryFao56(place: SolarDay): SolarGeometry {
   const phi = (Math.PI / 180) * numberIn(optionsOf(place).latitude, SITE_LATITUDE, 'latitude')
@@ -60,18 +53,11 @@ export function solarGeometryFao56(place: SolarDay): SolarGeometry {
 /**
  * Radiation of the sun on a horizontal plane above the atmosphere in a day.
  *
- * ```math
- * R_a = \frac{24 \cdot 60}{\pi} G_{sc} d_r \left[ \omega_s \sin\varphi \sin\delta + \cos\varphi \cos\delta \sin\omega_s \right]
- * ```
- *
- * @param place - Latitude and day of the year.
+ * @equation `R_a = \frac{24 \cdot 60}{\pi} G_{sc} d_r \left[ \omega_s \sin\varphi \sin\delta + \cos\varphi \cos\delta \sin\omega_s \right]`
  * @returns Extraterrestrial radiation. Unit: MJ/m²/d.
- * @throws `DomainError` outside the ranges.
  * @source allen-1998, Eq. 21
  * @example
- * ```ts
  * extraterrestrialRadiationFao56({ latitude: latitude(-20), day: dayOfYear(246) }) // => 32.2
- * ```
  */
 export function extraterrestrialRadiationFao56(place: SolarDay): DailyRadiation {
   const { inverseDistance, latitude, declination, sunsetHourAngle } = solarGeometryFao56(place)
@@ -89,18 +75,11 @@ export function extraterrestrialRadiationFao56(place: SolarDay): DailyRadiation 
 /**
  * Time from sunrise to sunset.
  *
- * ```math
- * N = \frac{24}{\pi} \omega_s
- * ```
- *
- * @param place - Latitude and day of the year.
+ * @equation `N = \frac{24}{\pi} \omega_s`
  * @returns Length of the day. Unit: s.
- * @throws `DomainError` outside the ranges.
  * @source allen-1998, Eq. 34
  * @example
- * ```ts
  * inHours(dayLengthFao56({ latitude: latitude(-20), day: dayOfYear(246) })) // => 11.7
- * ```
  */
 export function dayLengthFao56(place: SolarDay): Duration {
   return ((solarGeometryFao56(place).sunsetHourAngle / Math.PI) * 86400) as Duration

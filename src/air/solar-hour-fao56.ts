@@ -39,22 +39,15 @@ export interface SolarHourGeometry extends SolarGeometry {
 /**
  * Angles of the sun in an hour, or a shorter period, of a day.
  *
- * ```math
- * \omega = \frac{\pi}{12} \left[ t + \frac{L_z - L_m}{15} + S_c - 12 \right], \quad S_c = 0.1645 \sin 2b - 0.1255 \cos b - 0.025 \sin b, \quad b = \frac{2\pi (J - 81)}{364}
- * ```
- *
  * FAO-56 counts longitudes west of Greenwich; here they are east of it, as maps and positioning systems give them.
  *
- * @param place - Site, time zone, day and period.
+ * @equation `\omega = \frac{\pi}{12} \left[ t + \frac{L_z - L_m}{15} + S_c - 12 \right], \quad S_c = 0.1645 \sin 2b - 0.1255 \cos b - 0.025 \sin b, \quad b = \frac{2\pi (J - 81)}{364}`
  * @returns Angles and the seasonal correction.
- * @throws `DomainError` outside the ranges.
  * @source allen-1998, Eq. 29 to 33
  * @example
- * ```ts
  * solarHourFao56({
  *   latitude: latitude(16.22), longitude: longitude(-16.25), zoneLongitude: longitude(-15), day: dayOfYear(274), middle: hours(14.5),
  * }).middleAngle // => 0.682
- * ```
  */
 export function solarHourFao56(place: SolarHour): SolarHourGeometry {
   const { inverseDistance, latitude, declination, sunsetHourAngle } = solarGeometryFao56(place)
@@ -87,22 +80,15 @@ export function solarHourFao56(place: SolarHour): SolarHourGeometry {
 /**
  * Radiation of the sun on a horizontal plane above the atmosphere in an hour or a shorter period.
  *
- * ```math
- * R_a = \frac{12 \cdot 60}{\pi} G_{sc} d_r \left[ (\omega_2 - \omega_1) \sin\varphi \sin\delta + \cos\varphi \cos\delta (\sin\omega_2 - \sin\omega_1) \right]
- * ```
- *
  * Only the part of the period between sunrise and sunset counts, so that the hours of a day sum to the daily value.
  *
- * @param place - Site, time zone, day and period.
+ * @equation `R_a = \frac{12 \cdot 60}{\pi} G_{sc} d_r \left[ (\omega_2 - \omega_1) \sin\varphi \sin\delta + \cos\varphi \cos\delta (\sin\omega_2 - \sin\omega_1) \right]`
  * @returns Extraterrestrial radiation of the whole period; for an hour it is in MJ/m² in that hour. Unit: MJ/m²/h.
- * @throws `DomainError` outside the ranges.
  * @source allen-1998, Eq. 28; hours that the sun rises or sets in as asce-2005, Eq. 56
  * @example
- * ```ts
  * extraterrestrialRadiationHourFao56({
  *   latitude: latitude(16.22), longitude: longitude(-16.25), zoneLongitude: longitude(-15), day: dayOfYear(274), middle: hours(14.5),
  * }) // => 3.543
- * ```
  */
 export function extraterrestrialRadiationHourFao56(place: SolarHour): HourlyRadiation {
   const sun = solarHourFao56(place)

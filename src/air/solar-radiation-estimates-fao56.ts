@@ -42,21 +42,15 @@ export interface SunshineFromRadiationInput extends SolarRadiation {
 /**
  * Solar radiation of a day from the difference of its highest and lowest temperature, for sites where nothing better is known.
  *
- * ```math
- * R_s = k_{Rs} \sqrt{T_{max} - T_{min}}\, R_a
- * ```
- *
- * @param input - Temperatures, extraterrestrial radiation and coefficient.
+ * @equation `R_s = k_{Rs} \sqrt{T_{max} - T_{min}}\, R_a`
  * @returns Solar radiation. Unit: MJ/m²/d.
  * @throws `DomainError` outside the ranges, `InputError` when the temperatures are swapped.
  * @validity Means of several days; not on islands of less than about 20 km, where the sea rules the temperature.
  * @source allen-1998, Eq. 50
  * @example
- * ```ts
  * solarRadiationFromTemperatureFao56({
  *   maxTemperature: celsius(26.6), minTemperature: celsius(14.8), extraterrestrial: megajoulesPerSquareMetreDay(40.6), adjustment: 0.16,
  * }) // => 22.3
- * ```
  */
 export function solarRadiationFromTemperatureFao56(input: RadiationFromTemperatureInput): DailyRadiation {
   const range =
@@ -72,21 +66,14 @@ export function solarRadiationFromTemperatureFao56(input: RadiationFromTemperatu
 /**
  * Solar radiation of a mean month on an island whose land stays below 100 m.
  *
- * ```math
- * R_s = 0.7 R_a - b
- * ```
- *
  * Below an extraterrestrial radiation of b / 0.7 the formula gives less than nothing; zero is returned there.
  *
- * @param input - Extraterrestrial radiation and constant.
+ * @equation `R_s = 0.7 R_a - b`
  * @returns Solar radiation. Unit: MJ/m²/d.
- * @throws `DomainError` outside the ranges.
  * @validity Islands of less than 20 km, means of a month.
  * @source allen-1998, Eq. 51
  * @example
- * ```ts
  * solarRadiationOnIslandFao56({ extraterrestrial: megajoulesPerSquareMetreDay(38.1) }) // => 22.67
- * ```
  */
 export function solarRadiationOnIslandFao56(input: RadiationOnIslandInput): DailyRadiation {
   const { extraterrestrial, base } = optionsOf(input)
@@ -100,23 +87,16 @@ export function solarRadiationOnIslandFao56(input: RadiationOnIslandInput): Dail
 /**
  * Hours of sunshine that would give a solar radiation: the true inverse of the Ångström formula with the coefficients 0.25 and 0.50.
  *
- * ```math
- * n = \frac{N}{0.50} \left( \frac{R_s}{R_a} - 0.25 \right)
- * ```
- *
  * A value below zero or above the length of the day says that the coefficients do not belong to the site; it is returned as it is.
  *
- * @param input - Solar and extraterrestrial radiation, length of the day.
+ * @equation `n = \frac{N}{0.50} \left( \frac{R_s}{R_a} - 0.25 \right)`
  * @returns Sunshine. Unit: s.
- * @throws `DomainError` outside the ranges.
  * @validity Where the coefficients were not calibrated for the site.
  * @source allen-1998, Eq. 35 solved for the sunshine
  * @example
- * ```ts
  * inHours(sunshineFromSolarRadiationFao56({
  *   solar: megajoulesPerSquareMetreDay(14.45), extraterrestrial: megajoulesPerSquareMetreDay(25.1), dayLength: hours(10.9),
  * })) // => 7.1
- * ```
  */
 export function sunshineFromSolarRadiationFao56(input: SunshineFromRadiationInput): Duration {
   const share =

@@ -19,21 +19,15 @@ export interface SunshineInput extends Extraterrestrial {
 /**
  * Solar radiation from hours of sunshine, by the Ångström formula; without a calibration its coefficients are 0.25 and 0.50.
  *
- * ```math
- * R_s = \left( a_s + b_s \frac{n}{N} \right) R_a
- * ```
- *
- * @param input - Sunshine, length of the day and extraterrestrial radiation.
+ * @equation `R_s = \left( a_s + b_s \frac{n}{N} \right) R_a`
  * @returns Solar radiation. Unit: MJ/m²/d.
  * @throws `DomainError` outside the ranges, `InputError` for more sunshine than day.
  * @validity Where the coefficients were not calibrated for the site.
  * @source allen-1998, Eq. 35
  * @example
- * ```ts
  * solarRadiationFromSunshineFao56({
  *   sunshine: hours(7.1), dayLength: hours(10.9), extraterrestrial: megajoulesPerSquareMetreDay(25.1),
  * }) // => 14.4
- * ```
  */
 export function solarRadiationFromSunshineFao56(input: SunshineInput): DailyRadiation {
   const { sunshine, dayLength, extraterrestrial, overcastShare, sunshineShare } = optionsOf(input)

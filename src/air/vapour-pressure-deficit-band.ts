@@ -12,13 +12,10 @@ export type VapourPressureDeficitBand = 'too-low' | 'acceptable' | 'excessive'
  * @procedure Compares with 0.2 and 1.4 kPa; both ends count as acceptable.
  * @param deficit - Deficit of vapour pressure; negative on a leaf with dew. Unit: kPa. Range: [-10, 102].
  * @returns Name of the band.
- * @throws `DomainError` outside the range.
  * @validity Cucumber in plastic tunnels.
  * @source konopacki-2018, abstract
  * @example
- * ```ts
  * vapourPressureDeficitBand(kilopascals(0.15)) // => 'too-low'
- * ```
  */
 export function vapourPressureDeficitBand(deficit: VapourPressureDeficit): VapourPressureDeficitBand {
   const d = numberIn(deficit, VAPOUR_PRESSURE_DEFICIT)

@@ -43,18 +43,12 @@ export interface DewAtNight extends MinTemperature {
 /**
  * Vapour pressure of the air from its dew point.
  *
- * ```math
- * e_a = e^\circ(T_{dew})
- * ```
- *
+ * @equation `e_a = e^\circ(T_{dew})`
  * @param dewPoint - Dew point. Unit: °C. Range: [-60, 100].
  * @returns Actual vapour pressure. Unit: kPa.
- * @throws `DomainError` outside the range.
  * @source allen-1998, Eq. 14
  * @example
- * ```ts
  * vapourPressureFromDewPointFao56(celsius(5)) // => 0.872
- * ```
  */
 export function vapourPressureFromDewPointFao56(dewPoint: Temperature): VapourPressure {
   return saturationVapourPressureFao56(dewPoint)
@@ -63,22 +57,17 @@ export function vapourPressureFromDewPointFao56(dewPoint: Temperature): VapourPr
 /**
  * Vapour pressure of the air from the dry and the wet bulb of a psychrometer.
  *
- * ```math
- * e_a = e^\circ(T_{wet}) - a_{psy} P\,(T_{dry} - T_{wet})
- * ```
- *
  * The coefficient is 0.000662 1/K with a fan, 0.0008 in natural wind and 0.0012 indoors without a fan.
  *
+ * @equation `e_a = e^\circ(T_{wet}) - a_{psy} P\,(T_{dry} - T_{wet})`
  * @param reading - Dry and wet bulb, pressure of the air and kind of ventilation.
  * @returns Actual vapour pressure; negative where the two bulbs cannot belong together. Unit: kPa.
  * @throws `DomainError` outside the ranges, `InputError` when the wet bulb is the warmer one or the ventilation is unknown.
  * @source allen-1998, Eq. 15 and 16
  * @example
- * ```ts
  * vapourPressureFromPsychrometerFao56({
  *   dryBulb: celsius(25.6), wetBulb: celsius(19.5), pressure: kilopascals(87.9), ventilation: 'aspirated',
  * }) // => 1.91
- * ```
  */
 export function vapourPressureFromPsychrometerFao56(reading: PsychrometerReading): VapourPressure {
   const { dryBulb, wetBulb, pressure, ventilation } = optionsOf(reading)
@@ -95,18 +84,11 @@ export function vapourPressureFromPsychrometerFao56(reading: PsychrometerReading
 /**
  * Vapour pressure of a day from its highest relative humidity only, for sites where the lowest one is not trusted.
  *
- * ```math
- * e_a = e^\circ(T_{min})\,RH_{max}
- * ```
- *
- * @param day - Lowest temperature and highest humidity.
+ * @equation `e_a = e^\circ(T_{min})\,RH_{max}`
  * @returns Actual vapour pressure. Unit: kPa.
- * @throws `DomainError` outside the ranges.
  * @source allen-1998, Eq. 18
  * @example
- * ```ts
  * vapourPressureFromMaxHumidityFao56({ minTemperature: celsius(18), maxHumidity: percent(82) }) // => 1.692
- * ```
  */
 export function vapourPressureFromMaxHumidityFao56(day: MaxHumidity): VapourPressure {
   const { minTemperature: lowest, maxHumidity } = optionsOf(day)
@@ -117,18 +99,12 @@ export function vapourPressureFromMaxHumidityFao56(day: MaxHumidity): VapourPres
 /**
  * Vapour pressure of a day from its mean relative humidity: less exact than from the highest and the lowest one.
  *
- * ```math
- * e_a = RH_{mean} \frac{e^\circ(T_{max}) + e^\circ(T_{min})}{2}
- * ```
- *
- * @param day - Temperatures and mean humidity.
+ * @equation `e_a = RH_{mean} \frac{e^\circ(T_{max}) + e^\circ(T_{min})}{2}`
  * @returns Actual vapour pressure. Unit: kPa.
  * @throws `DomainError` outside the ranges, `InputError` when the temperatures are swapped.
  * @source allen-1998, Eq. 19
  * @example
- * ```ts
  * vapourPressureFromMeanHumidityFao56({ maxTemperature: celsius(25), minTemperature: celsius(18), meanHumidity: percent(68) }) // => 1.779
- * ```
  */
 export function vapourPressureFromMeanHumidityFao56(day: MeanHumidity): VapourPressure {
   return (numberIn(optionsOf(day).meanHumidity, RELATIVE_HUMIDITY, 'meanHumidity') *
@@ -138,20 +114,13 @@ export function vapourPressureFromMeanHumidityFao56(day: MeanHumidity): VapourPr
 /**
  * Vapour pressure of a day without any humidity: the dew point is taken to be the lowest temperature, or a little below it at arid sites.
  *
- * ```math
- * e_a = e^\circ(T_{min} - \Delta)
- * ```
- *
- * @param day - Lowest temperature and aridity.
+ * @equation `e_a = e^\circ(T_{min} - \Delta)`
  * @returns Actual vapour pressure. Unit: kPa.
- * @throws `DomainError` outside the ranges.
  * @validity Sites whose surroundings are green and watered; in a dry surrounding give the aridity.
  * @source allen-1998, Eq. 48, with the correction of Annex 6
  * @example
- * ```ts
  * vapourPressureFromMinTemperatureFao56({ minTemperature: celsius(14.8) }) // => 1.68
  * vapourPressureFromMinTemperatureFao56({ minTemperature: celsius(14.8), aridity: kelvinsOfChange(2) }) // => 1.48
- * ```
  */
 export function vapourPressureFromMinTemperatureFao56(day: DewAtNight): VapourPressure {
   const { minTemperature: lowest, aridity } = optionsOf(day)

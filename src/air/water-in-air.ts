@@ -25,18 +25,12 @@ export interface RatioInAir extends AirPressure {
 /**
  * Mass of water vapour per mass of dry air.
  *
- * ```math
- * w = 0.621945 \frac{e_a}{P - e_a}
- * ```
- *
- * @param air - Vapour pressure and pressure of the air.
+ * @equation `w = 0.621945 \frac{e_a}{P - e_a}`
  * @returns Humidity ratio. Unit: kg/kg.
  * @throws `DomainError` outside the ranges, `InputError` when the vapour alone has the pressure of the air.
  * @source ashrae-2009, chapter 1, Eq. 22 (ideal gases)
  * @example
- * ```ts
  * inGramsPerKilogram(humidityRatio({ vapourPressure: kilopascals(1.7), pressure: kilopascals(101.325) })) // => 10.61
- * ```
  */
 export function humidityRatio(air: VapourInAir): HumidityRatio {
   const { vapourPressure, pressure } = optionsOf(air)
@@ -54,18 +48,11 @@ export function humidityRatio(air: VapourInAir): HumidityRatio {
 /**
  * Vapour pressure of air from the mass of vapour per mass of dry air: the true inverse of `humidityRatio`.
  *
- * ```math
- * e_a = \frac{w\,P}{0.621945 + w}
- * ```
- *
- * @param air - Humidity ratio and pressure of the air.
+ * @equation `e_a = \frac{w\,P}{0.621945 + w}`
  * @returns Vapour pressure. Unit: kPa.
- * @throws `DomainError` outside the ranges.
  * @source ashrae-2009, chapter 1, Eq. 22 solved for the vapour pressure
  * @example
- * ```ts
  * vapourPressureOfRatio({ ratio: gramsPerKilogram(10.61), pressure: kilopascals(101.325) }) // => 1.70
- * ```
  */
 export function vapourPressureOfRatio(air: RatioInAir): VapourPressure {
   const { ratio, pressure } = optionsOf(air)
@@ -76,18 +63,11 @@ export function vapourPressureOfRatio(air: RatioInAir): VapourPressure {
 /**
  * Mass of water vapour in a cubic metre of air.
  *
- * ```math
- * \rho_v = \frac{e_a}{R_v T}, \quad R_v = 461.52\ \mathrm{J\,kg^{-1}\,K^{-1}}
- * ```
- *
- * @param air - Temperature in °C and vapour pressure.
+ * @equation `\rho_v = \frac{e_a}{R_v T}, \quad R_v = 461.52\ \mathrm{J\,kg^{-1}\,K^{-1}}`
  * @returns Absolute humidity. Unit: g/m³.
- * @throws `DomainError` outside the ranges.
  * @source definition: ideal gas with the gas constant of bipm-2019 and the molar mass 18.015268 g/mol of iapws-r6-1995
  * @example
- * ```ts
  * absoluteHumidity({ temperature: celsius(20), vapourPressure: kilopascals(2.338) }) // => 17.28
- * ```
  */
 export function absoluteHumidity(air: AirVapour): AbsoluteHumidity {
   const { temperature, vapourPressure } = optionsOf(air)

@@ -21,20 +21,14 @@ export interface WetBulbInput extends AirPressure, AirHumidity {
  * Temperature that the wet bulb of a psychrometer takes in air: what a wet pad cools the air to at best. The
  * thermodynamic wet bulb of engineers differs from it by about 0.1 K.
  *
- * ```math
- * T_{wet} : \; e^\circ(T_{wet}) - a_{psy} P\,(T - T_{wet}) = e^\circ(T)\,RH
- * ```
- *
  * The bulb is taken to carry liquid water, also below freezing.
  *
- * @param air - Temperature, humidity and pressure of the air.
+ * @equation `T_{wet} : \; e^\circ(T_{wet}) - a_{psy} P\,(T - T_{wet}) = e^\circ(T)\,RH`
  * @returns Wet-bulb temperature. Unit: °C.
  * @throws `DomainError` outside the ranges, `InputError` when the ventilation is unknown.
  * @source allen-1998, Eq. 15 and 16 solved for the wet bulb
  * @example
- * ```ts
  * wetBulbTemperature({ temperature: celsius(30), humidity: percent(40), pressure: kilopascals(101.3) }) // => 20.14
- * ```
  */
 export function wetBulbTemperature(air: WetBulbInput): Temperature {
   requireObject(air, 'air')

@@ -13,19 +13,12 @@ export interface MeasuredWind {
 /**
  * Wind speed two metres above grass, from a measurement at another height.
  *
- * ```math
- * u_2 = u_z \frac{4.87}{\ln(67.8\,z - 5.42)}
- * ```
- *
- * @param wind - Speed and height.
+ * @equation `u_2 = u_z \frac{4.87}{\ln(67.8\,z - 5.42)}`
  * @returns Wind speed at 2 m. Unit: m/s.
- * @throws `DomainError` outside the ranges.
  * @validity Over short grass.
  * @source allen-1998, Eq. 47
  * @example
- * ```ts
  * windSpeedAtTwoMetresFao56({ speed: metresPerSecond(3.2), height: metres(10) }) // => 2.4
- * ```
  */
 export function windSpeedAtTwoMetresFao56(wind: MeasuredWind): WindSpeed {
   const { speed, height } = optionsOf(wind)
@@ -44,19 +37,12 @@ export interface WindElsewhere {
 /**
  * Wind speed at a height above grass, from that at two metres: the inverse of `windSpeedAtTwoMetresFao56`.
  *
- * ```math
- * u_z = u_2 \frac{\ln(67.8\,z - 5.42)}{4.87}
- * ```
- *
- * @param wind - Wind speed at two metres, and the height.
+ * @equation `u_z = u_2 \frac{\ln(67.8\,z - 5.42)}{4.87}`
  * @returns Wind speed at the height. Unit: m/s.
- * @throws `DomainError` outside the ranges.
  * @validity Over short grass.
  * @source allen-1998, Eq. 47 solved for the measured speed
  * @example
- * ```ts
  * windSpeedAtHeightFao56({ speedAtTwoMetres: metresPerSecond(2.4), height: metres(10) }) // => 3.2
- * ```
  */
 export function windSpeedAtHeightFao56(wind: WindElsewhere): WindSpeed {
   const { speedAtTwoMetres, height } = optionsOf(wind)

@@ -35,12 +35,10 @@ export interface Bibliography {
  * @returns Works in the order of their keys, and texts that cite none.
  * @source definition
  * @example
- * ```ts
  * const topp = bibliography(findEntries({ source: 'Topp 1980' })).works.find((work) => work.key === 'topp-1980')
  * topp.volume // => '16'
  * topp.title // => 'Electromagnetic determination of soil water content: Measurements in coaxial transmission lines'
  * topp.usedBy.includes('waterContentTopp1980') // => true
- * ```
  */
 export function bibliography(entries: readonly CatalogueEntry[] = catalogue): Bibliography {
   const works = new Map<string, Gathered>()

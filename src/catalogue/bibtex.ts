@@ -12,9 +12,7 @@ import type { CitedWork, Person } from './work.js'
  * @returns Text of the file.
  * @source patashnik-1988
  * @example
- * ```ts
  * bibtex(bibliography([entryNamed('waterContentTopp1980')]).works).startsWith('@article{topp-1980,') // => true
- * ```
  */
 export function bibtex(works: readonly CitedWork[]): string {
   requireList(works, 'works')

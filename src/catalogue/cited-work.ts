@@ -23,10 +23,8 @@ export function workRow(key: string): WorkRow | undefined {
  * @throws `InputError` for a key that no work has, with the nearest ones.
  * @source definition
  * @example
- * ```ts
  * citedWork('topp-1980').title // => 'Electromagnetic determination of soil water content: Measurements in coaxial transmission lines'
  * citedWork('topp-1980').authors.length // => 3
- * ```
  */
 export function citedWork(key: string): CitedWork {
   const row = workRow(key)

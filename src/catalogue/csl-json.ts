@@ -29,11 +29,9 @@ export interface CslItem {
  * @returns Items in the order of the works.
  * @source csl-1-0-2
  * @example
- * ```ts
  * const [topp] = cslJson(bibliography([entryNamed('waterContentTopp1980')]).works)
  * topp.issued // => { 'date-parts': [['1980']] }
  * topp.author[0] // => { family: 'Topp', given: 'G. C.' }
- * ```
  */
 export function cslJson(works: readonly CitedWork[]): readonly CslItem[] {
   requireList(works, 'works')

@@ -12,10 +12,8 @@ import { nearestNames } from './nearest-names.js'
  * @throws `InputError` for a name that is not there, with the nearest names.
  * @source definition
  * @example
- * ```ts
  * entryNamed('shotVolume').result.unit // => 'L'
  * entryNamed('shotVolum') // => throws InputError
- * ```
  */
 export function entryNamed(name: string): CatalogueEntry {
   const entry = catalogue.find((one) => one.name === name)

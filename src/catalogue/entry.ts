@@ -10,7 +10,8 @@ export interface CatalogueField {
   readonly unit?: string
   /** The range that the code accepts, in interval notation, or `any`. */
   readonly range?: string
-  readonly optional: boolean
+  /** Whether it may be left out; absent where it may not. */
+  readonly optional?: boolean
   /** Whether it is a number, a list of numbers, or something else. */
   readonly shape: 'number' | 'list' | 'other'
 }

@@ -28,11 +28,9 @@ const KEYS: readonly string[] = ['words', 'gives', 'takes', 'source', 'topic']
  * @throws `InputError` for a query that is not text, or a key that is not one of the five.
  * @source definition
  * @example
- * ```ts
  * findEntries({ words: 'shot volume' })[0].name // => 'shotVolume'
  * findEntries({ source: 'Topp 1980', gives: 'm3/m3' })[0].name // => 'waterContentTopp1980'
  * findEntries({ words: 'violin' }) // => []
- * ```
  */
 export function findEntries(wanted: CatalogueQuery): readonly CatalogueEntry[] {
   checkQuery(wanted)

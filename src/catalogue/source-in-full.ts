@@ -31,10 +31,8 @@ export function keysIn(source: string): string[] {
  * @returns The citation in full.
  * @source definition
  * @example
- * ```ts
  * sourceInFull('kool-1987') // => 'Kool, J. B. and Parker, J. C. (1987), Development and evaluation of closed-form expressions for hysteretic soil hydraulic properties, Water Resources Research 23:105-114 [confirmed by public code or text, source not seen]'
  * sourceInFull('definition') // => 'definition'
- * ```
  */
 export function sourceInFull(source: string): string {
   return partsOf(source)

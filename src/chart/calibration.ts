@@ -24,19 +24,16 @@ const STEPS = 80
  *
  * @procedure Draws the curve over the span of the samples and an eighth of it on both sides, and each sample's weighed less
  * calculated water content.
- * @param chart - What to draw.
  * @returns An SVG document as text, with a title and a description that tells the numbers.
  * @throws `InputError` when the samples have one reading only.
  * @source definition
  * @example
- * ```ts
  * const samples = [
  *   [2.1, 0.04], [8.4, 0.2], [16.8, 0.36], [27, 0.5], [39.7, 0.64], [54.8, 0.8],
  * ].map(([e, theta]) => ({ reading: permittivity(e), waterContent: waterContent(theta) }))
  * const calibration = fitCalibration({ samples, form: 'square-root' })
  * const picture = chartCalibration({ title: 'Probe 7, invented', calibration, readingTitle: 'permittivity' })
  * picture.includes('root of the mean squared residual 0.0098 m³/m³') // => true
- * ```
  */
 export function chartCalibration(chart: CalibrationChart): string {
   requireObject(chart, 'chart')

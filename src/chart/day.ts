@@ -30,7 +30,6 @@ export interface DayChart extends LocalClock, PictureTitle, PictureWidth, Readin
  * @throws `DomainError` outside the ranges, `InputError` when there are fewer than two readings or a curve has another length than the times.
  * @source definition
  * @example
- * ```ts
  * const picture = chartDay({
  *   title: 'Bench 3, invented',
  *   time: [0, 300, 600],
@@ -40,7 +39,6 @@ export interface DayChart extends LocalClock, PictureTitle, PictureWidth, Readin
  *   maxStep: 900,
  * })
  * picture.startsWith('<svg') // => true
- * ```
  */
 export function chartDay(day: DayChart): string {
   requireObject(day, 'day')

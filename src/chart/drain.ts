@@ -36,13 +36,11 @@ const DAY = 86400
  * @throws `DomainError` outside the ranges, `InputError` without a day, or when a list has another length than the days.
  * @source definition
  * @example
- * ```ts
  * const picture = chartDrain({
  *   title: 'Bench 3, invented', time: [43200, 129600, 216000], drainFraction: [0.21, 0.18, 0.26],
  *   feedEC: [2.2, 2.2, 2.1], drainEC: [3.1, 3.4, 3.3], wantedFraction: percent(25), hoursFromUtc: 0,
  * })
  * picture.includes('on average 21.7 % drained') // => true
- * ```
  */
 export function chartDrain(chart: DrainChart): string {
   requireObject(chart, 'chart')

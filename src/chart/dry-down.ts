@@ -42,13 +42,11 @@ const STEPS = 60
  * @validity As the fit: as long as light and air stay what they were.
  * @source definition
  * @example
- * ```ts
  * const night = { time: [0, 3600, 7200, 10800], waterContent: [0.6, 0.592, 0.584, 0.576] }
  * const picture = chartDryDown({
  *   ...night, title: 'Night, invented', fit: fitDryDown(night), refillPoint: waterContent(0.52), hoursFromUtc: 0, maxStep: 5400,
  * })
  * picture.includes('reaches the refill point 7.0 h after the last reading, at 10:00') // => true
- * ```
  */
 export function chartDryDown(chart: DryDownChart): string {
   requireObject(chart, 'chart')
@@ -111,11 +109,11 @@ function courseOf(
     }
   }
   if (!fit.known) return { at: undefined, refill: fit, words: 'No curve' }
-  const { first, floor, timeConstant } = fit
+  const { first, asymptote, floor, timeConstant } = fit
   return {
-    at: (instant) => floor + (first - floor) * Math.exp(-(instant - from) / timeConstant),
-    refill: timeToRefillExponential({ from: fit.last, floor, timeConstant, refillPoint }),
-    words: `The curve nears ${floor.toFixed(3)} m³/m³ with a time constant of ${(timeConstant / 3600).toFixed(1)} h`,
+    at: (instant) => asymptote + (first - asymptote) * Math.exp(-(instant - from) / timeConstant),
+    refill: timeToRefillExponential({ from: fit.last, asymptote, floor, timeConstant, refillPoint }),
+    words: `The curve nears ${asymptote.toFixed(3)} m³/m³ with a time constant of ${(timeConstant / 3600).toFixed(1)} h; nine of ten such courses stay above ${floor.toFixed(3)} m³/m³ until the next water`,
   }
 }
 

@@ -28,13 +28,11 @@ const MOST_BESIDE = 132
  * @throws `DomainError` outside the ranges, `InputError` when there is no panel or the horizontal range is empty.
  * @source okabe-2008, for the colours
  * @example
- * ```ts
  * const picture = drawPanels({
  *   title: 'A line', alternative: 'It rises from 0 to 1.', xTitle: 'time, h', xRange: [0, 1], width: 400, height: 200,
  *   panels: [{ yTitle: 'share', series: [{ name: 'rising', x: [0, 1], y: [0, 1], draw: 'line' }] }],
  * })
  * picture.includes('<title>A line</title>') // => true
- * ```
  */
 export function drawPanels(chart: PanelChart): string {
   requireObject(chart, 'chart')

@@ -39,7 +39,6 @@ export interface PlanChart extends LocalClock, PictureTitle, PictureWidth {
  * @throws `DomainError` outside the ranges, `InputError` for a plan of fewer than two steps, or readings of another length than their times.
  * @source definition
  * @example
- * ```ts
  * const plan = planDay({
  *   start: instant(1779148800), step: minutes(10), demand: new Array(144).fill(0.02),
  *   container: {
@@ -52,7 +51,6 @@ export interface PlanChart extends LocalClock, PictureTitle, PictureWidth {
  *   minRest: minutes(15), maxPerDay: litres(8), trigger: { by: 'level' },
  * })
  * chartPlan({ title: 'Bench 3, invented', plan, hoursFromUtc: 0, maxStep: 900 }).includes('5 shots planned') // => true
- * ```
  */
 export function chartPlan(chart: PlanChart): string {
   requireObject(chart, 'chart')

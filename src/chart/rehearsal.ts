@@ -41,12 +41,10 @@ const BAR = 5
  * @throws `DomainError` outside the ranges, `InputError` when the course was not kept.
  * @source definition
  * @example
- * ```ts
  * const scene = rehearsalScene('coir-dust')
  * const outcome = rehearse({ zone: scene.zone, limits: scene.limits, controller: carefulPerson(scene), days: 2, seed: 7 })
  * const picture = chartRehearsal({ title: 'Two days of a careful person (invented)', outcome, hoursFromUtc: 0 })
  * picture.includes('no fault') // => true
- * ```
  */
 export function chartRehearsal(chart: RehearsalChart): string {
   requireObject(chart, 'chart')

@@ -50,14 +50,12 @@ const STEPS = 160
  * @throws `InputError` without a curve or for ends of the axis that are no range above zero; `DomainError` as `containerCapacity`.
  * @source definition
  * @example
- * ```ts
  * const medium = vanGenuchten1980({
  *   residual: waterContent(0.12), saturated: waterContent(0.93), alpha: perCentimetre(0.1), n: 1.6,
  * })
  * const container = cylinderContainer({ diameter: centimetres(20), height: centimetres(18) })
  * const picture = chartRetention({ title: 'Coir, invented', curves: [{ name: 'coir', medium }], container })
  * picture.includes('container capacity 0.772 m³/m³') // => true
- * ```
  */
 export function chartRetention(chart: RetentionChart): string {
   requireObject(chart, 'chart')

@@ -25,7 +25,6 @@ export interface ReviewChart extends LocalClock, PictureTitle, PictureWidth, Rea
  * @throws `DomainError` outside the ranges, `InputError` for fewer than two readings on the day, or a curve of another length than the times.
  * @source definition
  * @example
- * ```ts
  * const zone: Zone = {
  *   name: 'bench 4',
  *   container: { substrateVolume: litres(14), height: centimetres(12), plants: 2 },
@@ -47,7 +46,6 @@ export interface ReviewChart extends LocalClock, PictureTitle, PictureWidth, Rea
  * const curves = [{ name: 'A', value: A }]
  * const picture = chartReview({ title: 'Bench 4, invented', day: day!, time, waterContent: curves, hoursFromUtc: 0, maxStep: 900 })
  * picture.includes('5 shots at A') // => true
- * ```
  */
 export function chartReview(chart: ReviewChart): string {
   requireObject(chart, 'chart')

@@ -28,7 +28,6 @@ const DAY = 86400
  * @throws `DomainError` outside the ranges, `InputError` without a day.
  * @source definition
  * @example
- * ```ts
  * const zone: Zone = {
  *   name: 'bench 4',
  *   container: { substrateVolume: litres(14), height: centimetres(12), plants: 2 },
@@ -48,7 +47,6 @@ const DAY = 86400
  * const A = time.map((t) => 0.6 - (0.02 * (t % 14400)) / 14400 + 0.0004 * Math.sin(t * t))
  * const { days } = reviewZone({ zone, record: { time, probes: { A } } })
  * chartSeason({ title: 'Bench 4, invented', days, hoursFromUtc: 0 }).includes('2 days') // => true
- * ```
  */
 export function chartSeason(chart: SeasonChart): string {
   requireObject(chart, 'chart')

@@ -1,4 +1,4 @@
-import type { ContainerLayer } from '../flow/richards-flow.js'
+import type { ContainerLayer } from '../flow/richards-terms.js'
 import { HEIGHT } from '../medium/domains.js'
 import { InputError } from '../quantity/errors.js'
 import { maxOf, minOf } from '../quantity/extremes.js'
@@ -39,7 +39,6 @@ const [CHART_HEIGHT, HEIGHT_WITH_EC] = [520, 720]
  * @throws `InputError` for fewer than two moments, for more than six heights and for heights above the container; `DomainError` for heights below zero.
  * @source definition
  * @example
- * ```ts
  * const flow = containerFlowRichards1931({
  *   container: boxContainer({ length: centimetres(20), width: centimetres(20), height: centimetres(10) }),
  *   medium: vanGenuchten1980({ residual: waterContent(0.1), saturated: waterContent(0.9), alpha: perCentimetre(0.1), n: 1.7 }),
@@ -55,7 +54,6 @@ const [CHART_HEIGHT, HEIGHT_WITH_EC] = [520, 720]
  *   ],
  * })
  * picture.includes('<svg') // => true
- * ```
  */
 export function chartWaterByHeight(chart: WaterByHeightChart): string {
   requireObject(chart, 'chart')
@@ -63,15 +61,7 @@ export function chartWaterByHeight(chart: WaterByHeightChart): string {
   const [first, last] = [moments[0], moments.at(-1)]
   if (first === undefined || last === undefined || moments.length < 2)
     throw new InputError('moments', 'there are fewer than two', 'give the profiles of a day')
-  const top = first.profile.at(-1)?.height ?? 0
-  const heights = chart.heights ?? ([0.05, 0.25, 0.5, 0.75, 0.95].map((share) => share * top) as Length[])
-  for (const height of heights) numberIn(height, HEIGHT, 'heights')
-  if (heights.length > 6 || heights.some((height) => height > top))
-    throw new InputError(
-      'heights',
-      `are more than six or outside 0 to ${top} cm`,
-      'give up to six heights in the container',
-    )
+  const heights = heightsOf(chart, first)
   const hours = moments.map(({ time }) => time / 3600)
   const lines = (read: (layer: ContainerLayer) => number): PanelSeries[] =>
     heights.map((height, look) => ({
@@ -114,4 +104,18 @@ function inWords(waterContents: readonly PanelSeries[], drained: readonly number
     return `${name}: water content ${minOf(values).toFixed(3)} to ${maxOf(values).toFixed(3)} m³/m³.`
   })
   return [...rows, `Drain ${drained.reduce((sum, part) => sum + part, 0).toFixed(0)} mL in all.`].join(' ')
+}
+
+/** Heights at which the picture looks, from the bottom up where nobody says. */
+function heightsOf(chart: WaterByHeightChart, first: WaterByHeightChart['moments'][number]): readonly Length[] {
+  const top = first.profile.at(-1)?.height ?? 0
+  const heights = chart.heights ?? ([0.05, 0.25, 0.5, 0.75, 0.95].map((share) => share * top) as Length[])
+  for (const height of heights) numberIn(height, HEIGHT, 'heights')
+  if (heights.length > 6 || heights.some((height) => height > top))
+    throw new InputError(
+      'heights',
+      `are more than six or outside 0 to ${top} cm`,
+      'give up to six heights in the container',
+    )
+  return heights
 }

@@ -52,11 +52,9 @@ const WORDS: Readonly<Record<UseFinding['code'], (finding: UseFinding) => string
  * @throws `InputError` for a code that these procedures do not give.
  * @source common practice, no source
  * @example
- * ```ts
  * const { findings } = waterUseFromRadiationSum({ radiationSum: joulesPerSquareCentimetre(1500), usePerJoule: 5 })
  * const [said] = findings.map(explainUseFinding)
  * said?.message // => '5 mL/m² per J/cm² is above the 4.08 that this radiation can evaporate: check the unit, or count heating and dry air apart'
- * ```
  */
 export function explainUseFinding(finding: UseFinding): Finding {
   requireObject(finding, 'finding')

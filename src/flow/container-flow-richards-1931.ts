@@ -1,6 +1,7 @@
 import { requireObject } from '../quantity/guard.js'
 import { type RichardsContainer, richardsColumn } from './richards-column.js'
-import { type RichardsFlow, richardsFlow } from './richards-flow.js'
+import { richardsFlow } from './richards-flow.js'
+import type { RichardsFlow } from './richards-terms.js'
 
 /**
  * Water in a container by the equation of Richards: it flows down by its weight and from wet to dry by suction, the slower the drier

@@ -37,7 +37,7 @@ const DAY = 86400
  *   shares: [percent(50), percent(90)],
  * })
  * half // => 523.8
- * most // => 3799.7
+ * most // => 3800.1
  * ```
  */
 export function drainageTimes(input: DrainingContainer): Duration[] {

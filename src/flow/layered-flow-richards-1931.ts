@@ -1,6 +1,7 @@
 import { requireObject } from '../quantity/guard.js'
 import { type RichardsLayers, richardsColumn } from './richards-column.js'
-import { type RichardsFlow, richardsFlow } from './richards-flow.js'
+import { richardsFlow } from './richards-flow.js'
+import type { RichardsFlow } from './richards-terms.js'
 
 /**
  * Water in layers of different media, one on the other, by the equation of Richards: a plug or a cube on a slab, a pot on a mat, stone

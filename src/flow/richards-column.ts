@@ -55,7 +55,7 @@ export interface RichardsSurroundings {
   readonly salt?: SaltInContainer
   /** Heights at which the medium is followed, both ends included; 31 by default. Unit: 1. Range: integers [5, 5001]. */
   readonly nodes?: number
-  /** Largest error of the water content that a step may make anywhere; 0.0003 by default. Unit: m³/m³. Range: [1e-9, 0.01]. */
+  /** Largest error of the water content that a step may make anywhere; 0.001 by default. Unit: m³/m³. Range: [1e-9, 0.01]. */
   readonly tolerance?: number
 }
 
@@ -102,7 +102,7 @@ export function richardsColumn(layers: readonly ConductingLayer[], around: Richa
     dryFrom: airDry / 2,
     dryAt: airDry,
   }
-  const tolerance = numberIn(around.tolerance ?? 0.0003, CONTENT_TOLERANCE, 'tolerance')
+  const tolerance = numberIn(around.tolerance ?? 0.001, CONTENT_TOLERANCE, 'tolerance')
   const bypass = numberIn(around.bypass ?? 0, BYPASS, 'bypass')
   const salt = saltSetting(around.salt, grid, layers, typeof base === 'number')
   return { grid, layers, media, ends, bypass, tolerance, sink: sinkOf(grid, roots), salt }

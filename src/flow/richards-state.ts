@@ -3,8 +3,8 @@ import { InputError } from '../quantity/errors.js'
 import type { PressureHead, Volume } from '../quantity/generated/kinds.js'
 import { numberIn } from '../quantity/guard.js'
 import type { ColumnEquations } from './column/equations.js'
+import type { ColumnState } from './column/passed.js'
 import { countOfScanning, recall, remembered } from './column/remembered.js'
-import type { ColumnState } from './column/solver.js'
 import { STATE_CURVE, STATE_HEAD, STATE_SALT, STATE_TURN, STATE_WATER } from './domains.js'
 
 /** State of the simulation: plain numbers, so that it can be kept as JSON and taken up again at any step, bit for bit. */
@@ -34,7 +34,7 @@ export interface Moment extends ColumnState {
 
 /** The state as arrays of its own, checked number by number: nodes, finite numbers, and water that belongs to the heads. */
 export function momentOf(state: RichardsState, equations: ColumnEquations, salted: boolean): Moment {
-  const { nodes, grid } = equations
+  const { nodes, grid, full } = equations
   const { pressureHeads, water, salt } = state
   for (const [name, list] of Object.entries({ pressureHeads, water, ...(salted ? { salt } : {}) }))
     if (!Array.isArray(list) || list.length !== nodes)
@@ -47,7 +47,7 @@ export function momentOf(state: RichardsState, equations: ColumnEquations, salte
   for (let i = 0; i < nodes; i++) {
     const own = held[i]! - (i === nodes - 1 ? standing : 0)
     const room = APART * grid.volumes[i]!
-    if (own < -room || own > maxWater(equations, i) + room)
+    if (own < -room || own > full[i]! + room)
       throw new InputError('state', `has water in cell ${i} that it cannot hold`, 'begin with `start`')
   }
   return {
@@ -95,11 +95,4 @@ function listed(values: Float64Array, scale: number): number[] {
   const list: number[] = []
   for (let i = 0; i < values.length; i++) list.push(0 + values[i]! / scale)
   return list
-}
-
-/** What a cell holds when its media are full. */
-function maxWater({ grid, media, nodes }: ColumnEquations, i: number): number {
-  const { lowerHalves, upperHalves, layers } = grid
-  const above = i < nodes - 1 ? lowerHalves[i]! * media[layers[i]!]!.table.saturated : 0
-  return i > 0 ? above + upperHalves[i - 1]! * media[layers[i - 1]!]!.table.saturated : above
 }

@@ -63,12 +63,12 @@ export {
   zoneFlow,
 } from './emitter/zone-flow.js'
 export type { DayPlan, PlannedShot, ShotReason } from './plan/day-plan.js'
+export type { DaySoFar, GivenShot } from './plan/day-so-far.js'
 export { type DemandCourseInput, demandCourse } from './plan/demand-course.js'
 export { explainPlanFinding } from './plan/explain-plan-finding.js'
 export { explainPlannedShot } from './plan/explain-planned-shot.js'
 export { planDay } from './plan/plan-day.js'
 export type { PlanCause, PlanFinding, PlanFindingCode } from './plan/plan-finding.js'
-export type { DaySoFar, GivenShot } from './plan/plan-past.js'
 export type { DayPlanRequest, ShotTrigger } from './plan/plan-request.js'
 export { replanDay } from './plan/replan-day.js'
 export { airSpaceBand } from './root-zone/air-space-band.js'

@@ -98,10 +98,8 @@ const WORDS: WordsOf<CodedFinding<MediumCode>> = {
  * @throws `InputError` for a code that this topic does not give.
  * @source definition
  * @example
- * ```ts
  * const [, , note] = mediumNotes
  * note && explainMediumFinding(note).source // => 'definition of bulk density; common practice, no source'
- * ```
  */
 export function explainMediumFinding(finding: MediumFinding): Finding {
   requireObject(finding, 'finding')

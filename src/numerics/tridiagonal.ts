@@ -9,13 +9,14 @@ export function solveTridiagonal(
   right: Float64Array,
 ): void {
   const n = right.length
+  // What is left of the diagonal is kept as its inverse: the way back, and each later right side, then divides no more.
+  diagonal[0] = 1 / diagonal[0]!
   for (let i = 1; i < n; i++) {
-    const share = lower[i]! / diagonal[i - 1]!
-    diagonal[i]! -= share * upper[i - 1]!
+    const share = lower[i]! * diagonal[i - 1]!
+    diagonal[i] = 1 / (diagonal[i]! - share * upper[i - 1]!)
     right[i]! -= share * right[i - 1]!
   }
-  right[n - 1]! /= diagonal[n - 1]!
-  for (let i = n - 2; i >= 0; i--) right[i] = (right[i]! - upper[i]! * right[i + 1]!) / diagonal[i]!
+  substituteBack(diagonal, upper, right)
 }
 
 /** Solves the same system for another right side, after `solveTridiagonal` has overwritten the diagonal. */
@@ -26,7 +27,12 @@ export function solveTridiagonalAgain(
   right: Float64Array,
 ): void {
   const n = right.length
-  for (let i = 1; i < n; i++) right[i]! -= (lower[i]! / diagonal[i - 1]!) * right[i - 1]!
-  right[n - 1]! /= diagonal[n - 1]!
-  for (let i = n - 2; i >= 0; i--) right[i] = (right[i]! - upper[i]! * right[i + 1]!) / diagonal[i]!
+  for (let i = 1; i < n; i++) right[i]! -= lower[i]! * diagonal[i - 1]! * right[i - 1]!
+  substituteBack(diagonal, upper, right)
+}
+
+function substituteBack(inverse: Float64Array, upper: Float64Array, right: Float64Array): void {
+  const last = right.length - 1
+  right[last]! *= inverse[last]!
+  for (let i = last - 1; i >= 0; i--) right[i] = (right[i]! - upper[i]! * right[i + 1]!) * inverse[i]!
 }

@@ -9,25 +9,20 @@ import type { ProbeFinding } from './probe-finding.js'
 /**
  * Water content from a reading of a calibrated probe. A reading outside the span of the samples keeps its value and gets a warning.
  *
- * ```math
- * \theta = c_0 + c_1 x + c_2 x^2 + c_3 x^3, \quad x = r^a
- * ```
- *
  * A monotone cubic passes through its samples and goes on straight beyond them.
  *
+ * @equation `\theta = c_0 + c_1 x + c_2 x^2 + c_3 x^3, \quad x = r^a`
  * @param calibration - What the readings mean, made by `calibrateTwoPoint`, `fitCalibration` or `restoreCalibration`.
  * @param reading - What the probe reports; zero or more for the forms with a square root or a power. Unit: raw. Range: (-∞, ∞).
  * @returns The water content with its findings.
  * @throws `DomainError` for a reading that is not finite, or negative under a root or a power.
  * @source definition
  * @example
- * ```ts
  * const calibration = calibrateTwoPoint({
  *   dry: { reading: rawReading(300), waterContent: waterContent(0.02) },
  *   saturated: { reading: rawReading(1100), waterContent: waterContent(0.78) },
  * })
  * applyCalibration(calibration, rawReading(1200)).findings.length // => 1
- * ```
  */
 export function applyCalibration(calibration: ProbeCalibration, reading: ProbeReading): CalibratedReading {
   requireObject(calibration, 'calibration')

@@ -27,16 +27,11 @@ export interface CorrectedWaterContent {
 /**
  * A water content brought to the temperature, and the bulk EC, of reference.
  *
- * ```math
- * \theta_r = \theta - b_T (T - T_r) - b_E (\sigma - \bar\sigma)
- * ```
- *
- * @param reading - Correction, water content, temperature and bulk EC.
+ * @equation `\theta_r = \theta - b_T (T - T_r) - b_E (\sigma - \bar\sigma)`
  * @returns The corrected water content, with a warning outside the temperatures and ECs of the record.
  * @throws `DomainError` outside the ranges; `InputError` when the bulk EC is needed and missing.
  * @source definition
  * @example
- * ```ts
  * const temperatures = Float64Array.from({ length: 48 }, (_, i) => 20 + 5 * Math.sin((i * Math.PI) / 12))
  * const waterContents = temperatures.map((t) => 0.55 + 0.002 * (t - 25))
  * const correction = fitNoUseCorrection({ waterContents, temperatures })
@@ -45,7 +40,6 @@ export interface CorrectedWaterContent {
  *   waterContent: waterContent(0.54),
  *   temperature: celsius(20),
  * }).waterContent // => 0.55
- * ```
  */
 export function applyNoUseCorrection(reading: NoUseReading): CorrectedWaterContent {
   requireObject(reading, 'reading')

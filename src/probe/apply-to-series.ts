@@ -29,13 +29,11 @@ export interface SeriesCounts extends BatchCounts {
 /**
  * Water contents from a long series of readings, written into an array of the caller. No row is lost.
  *
- * @param series - Calibration, readings and output.
  * @procedure Applies the calibration row by row. A missing reading stays NaN; one that cannot be used becomes NaN and is counted with its reason. Values outside the calibrated span or the pores are kept and counted.
  * @returns Counts of rows converted, missing, refused, extrapolated and impossible.
  * @throws `InputError` when the output is shorter than the readings.
  * @source definition
  * @example
- * ```ts
  * const calibration = calibrateTwoPoint({
  *   dry: { reading: rawReading(300), waterContent: waterContent(0.02) },
  *   saturated: { reading: rawReading(1100), waterContent: waterContent(0.78) },
@@ -44,7 +42,6 @@ export interface SeriesCounts extends BatchCounts {
  * const readings = Float64Array.of(700, NaN, 1200)
  * applyCalibrationToSeries({ calibration, readings, output }) // => { converted: 2, missing: 1, refused: 0, aboveSpan: 1 }
  * output // => [0.4, NaN, 0.875]
- * ```
  */
 export function applyCalibrationToSeries(series: ReadingSeries): SeriesCounts {
   requireObject(series, 'series')

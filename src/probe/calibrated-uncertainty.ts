@@ -37,25 +37,20 @@ export interface CalibratedUncertainty {
 /**
  * Standard uncertainty of a water content from a fitted calibration.
  *
- * ```math
- * u^2 = \mathbf{u}^T C\,\mathbf{u} + s^2 + \left(\frac{d\theta}{dr}\right)^2 s_r^2
- * ```
- *
  * C is the covariance of the coefficients and s the residual standard deviation. It holds for a new place in the same medium that
  * scatters as the samples did. For a calibration of two points propagate the uncertainties of the samples instead.
  *
+ * @equation `u^2 = \mathbf{u}^T C\,\mathbf{u} + s^2 + \left(\frac{d\theta}{dr}\right)^2 s_r^2`
  * @param input - Calibration, reading and its noise.
  * @returns The water content with its standard uncertainty and the shares of its causes.
  * @throws `DomainError` outside the ranges; `InputError` when the calibration has no residuals to judge it by.
  * @source jcgm-100-2008, sections 5 and H.3
  * @example
- * ```ts
  * const samples = [
  *   [2.1, 0.04], [8.4, 0.2], [16.8, 0.36], [27, 0.5], [39.7, 0.64], [54.8, 0.8],
  * ].map(([e, theta]) => ({ reading: permittivity(e), waterContent: waterContent(theta) }))
  * const calibration = fitCalibration({ samples, form: 'square-root' })
  * calibratedUncertainty({ calibration, reading: permittivity(30), readingSd: 0.5 }).standardUncertainty // => 0.01438
- * ```
  */
 export function calibratedUncertainty(input: UncertainReading): CalibratedUncertainty {
   requireObject(input, 'input')

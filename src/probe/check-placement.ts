@@ -81,13 +81,10 @@ export interface PlacementCheck {
  * It is common practice to keep 2 cm, because most rods feel about that far (Baker and Lascano found most of the response of two rods
  * within about 1000 mm² around them). A wall or an air gap reads as too dry, metal and a dripper as too wet.
  *
- * @param input - Container, probes, objects and clearance.
  * @procedure Measures the distance from surface to surface between each probe and the walls, the bottom, all objects and all other probes, and lists those below the clearance with what to move. A temperature element belongs between a quarter and three quarters of the height.
  * @returns The conflicts, and cautions for the insertion.
- * @throws `DomainError` outside the ranges.
  * @source common practice, no source; baker-1989, abstract (extent of the response)
  * @example
- * ```ts
  * const place = (x: number, depth: number) => ({ x: centimetres(x), y: centimetres(11), depth: centimetres(depth) })
  * const { conflicts } = checkPlacement({
  *   container: { shape: 'tapered-pot', bottomDiameter: centimetres(18), topDiameter: centimetres(22), height: centimetres(20) },
@@ -95,7 +92,6 @@ export interface PlacementCheck {
  *   objects: [{ name: 'stake', kind: 'metal', from: place(14, 0), to: place(14, 8.5) }],
  * })
  * conflicts.map(({ code, distance }) => [code, distance]) // => [['near-wall', 1.19256], ['near-object', 1.2]]
- * ```
  */
 export function checkPlacement(input: PlacementInput): PlacementCheck {
   requireObject(input, 'input')

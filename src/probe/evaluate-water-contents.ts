@@ -33,25 +33,19 @@ export interface WaterContentAgreement {
 /**
  * How far water contents from a probe lie from weighed ones.
  *
- * ```math
- * b = \overline{p - o}, \quad \mathrm{RMSE}^2 = \overline{(p - o)^2}, \quad \mathrm{ubRMSE}^2 = \mathrm{RMSE}^2 - b^2, \quad
- * E = 1 - \frac{\sum (p - o)^2}{\sum (o - \bar o)^2}
- * ```
- *
  * A high r² with a large bias means that the probe needs a calibration, not that it is good.
  *
- * @param pairs - Observed and predicted water contents.
+ * @equation `b = \overline{p - o}, \quad \mathrm{RMSE}^2 = \overline{(p - o)^2}, \quad \mathrm{ubRMSE}^2 = \mathrm{RMSE}^2 - b^2, \quad
+ * E = 1 - \frac{\sum (p - o)^2}{\sum (o - \bar o)^2}`
  * @returns Bias, RMSE, unbiased RMSE, mean absolute error, r² and efficiency.
  * @throws `DomainError` outside the ranges; `InputError` for lists of different length or fewer than two pairs.
  * @source entekhabi-2010 (bias, RMSE, unbiased RMSE)
  * @source nash-1970 (efficiency)
  * @example
- * ```ts
  * evaluateWaterContents({
  *   observed: [0.2, 0.4, 0.6].map(waterContent),
  *   predicted: [0.25, 0.45, 0.65].map(waterContent),
  * }) // => { bias: 0.05, rmse: 0.05, meanAbsoluteError: 0.05, rSquared: 1, efficiency: 0.90625 }
- * ```
  */
 export function evaluateWaterContents(pairs: WaterContentPairs): WaterContentAgreement {
   requireObject(pairs, 'pairs')

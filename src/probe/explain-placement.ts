@@ -24,10 +24,8 @@ const MOVES: Readonly<Record<PlacementConflict['code'], (conflict: PlacementConf
  * @throws `InputError` for a code that `checkPlacement` does not give.
  * @source definition
  * @example
- * ```ts
  * const near = { code: 'near-wall' as const, probe: 'A', to: 'wall', distance: centimetres(1.2), needed: centimetres(2), by: centimetres(0.8) }
  * explainPlacement(near) // => 'move A 0.8 cm towards the middle'
- * ```
  */
 export function explainPlacement(conflict: PlacementConflict): string {
   requireObject(conflict, 'conflict')

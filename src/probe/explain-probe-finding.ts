@@ -105,10 +105,8 @@ const WORDS: WordsOf<ProbeFinding> = {
  * @throws `InputError` for a code that this topic does not give.
  * @source definition
  * @example
- * ```ts
  * const [spread] = meanWithConfidence({ waterContents: [0.5, 0.6].map(waterContent) }).findings
  * spread && explainProbeFinding(spread).message.split(';')[0] // => 'the spread of 2 probes is itself very uncertain'
- * ```
  */
 export function explainProbeFinding(finding: ProbeFinding): Finding {
   return explained(finding, WORDS)

@@ -43,12 +43,6 @@ const FORMS = {
 /**
  * A calibration from several samples of the user's own medium.
  *
- * ```math
- * \min_c \sum_i w_i \left(\theta_i - \sum_k c_k r_i^{ak}\right)^2, \quad
- * \mathrm{RMSE} = \sqrt{\frac{\sum w_i e_i^2}{n}}, \quad s = \sqrt{\frac{\sum w_i e_i^2}{n - p}}, \quad
- * \mathrm{LOO} = \sqrt{\frac1n \sum w_i \left(\frac{e_i}{1 - h_i}\right)^2}
- * ```
- *
  * Weights are first scaled to a mean of 1; h is the leverage of a sample. The monotone cubic passes through every sample (through the
  * mean of samples of equal reading) with the slopes of Fritsch and Butland, and is judged by leaving one reading out at a time.
  *
@@ -56,20 +50,21 @@ const FORMS = {
  * leave-one-out error says what to expect between the samples; the RMSE does not. Oven-dry medium is hot and dusty: let it cool, wear
  * gloves and a mask.
  *
+ * @equation `\min_c \sum_i w_i \left(\theta_i - \sum_k c_k r_i^{ak}\right)^2, \quad
+ * \mathrm{RMSE} = \sqrt{\frac{\sum w_i e_i^2}{n}}, \quad s = \sqrt{\frac{\sum w_i e_i^2}{n - p}}, \quad
+ * \mathrm{LOO} = \sqrt{\frac1n \sum w_i \left(\frac{e_i}{1 - h_i}\right)^2}`
  * @param input - The samples, the form of the curve, and the porosity if it is known.
  * @returns A calibration, as plain data, with its statistics.
  * @throws `DomainError` outside the ranges; `InputError` for too few samples or readings, more water than pores, samples that rise and fall, or a curve that turns between them.
  * @source definition of weighted least squares and of the leave-one-out residual
  * @source fritsch-1984 (monotone cubic)
  * @example
- * ```ts
  * const samples = [
  *   [2.1, 0.04], [8.4, 0.2], [16.8, 0.36], [27, 0.5], [39.7, 0.64], [54.8, 0.8],
  * ].map(([e, theta]) => ({ reading: permittivity(e), waterContent: waterContent(theta) }))
  * const calibration = fitCalibration({ samples, form: 'square-root' })
  * calibration.coefficients // => [-0.1593057780, 0.1278378894]
  * calibration.statistics // => { rmse: 0.0097935, residualSd: 0.0119945, rSquared: 0.998545, leaveOneOutRmse: 0.018772 }
- * ```
  */
 export function fitCalibration(input: CalibrationFitInput): ProbeCalibration {
   requireObject(input, 'input')

@@ -57,24 +57,19 @@ const LEAST = { rows: 24, kelvins: 3, decisiemens: 0.2 }
  * How temperature, and if wanted salt, move the water content that a probe gives, from a period in which the water itself did not
  * change.
  *
- * ```math
- * \theta = \theta_0 + b_T (T - T_r) + b_E (\sigma - \bar\sigma) + b_t\,t + e
- * ```
- *
  * A probe may read wetter or drier as it warms, by its frequency and by the salt in the medium: only an own record can tell. Bulk EC
  * follows temperature and water itself; where the two go together their slopes cannot be told apart and the fit is refused.
  *
+ * @equation `\theta = \theta_0 + b_T (T - T_r) + b_E (\sigma - \bar\sigma) + b_t\,t + e`
  * @param period - Water contents with temperatures, and if known bulk EC and time.
  * @procedure Least squares on the rows without gaps; standard errors are widened by the serial correlation of the residuals. Refuses fewer than 24 rows, less than 3 K or 0.2 dS/m of spread, and causes that go together.
  * @returns Slopes with standard errors, residual spread and findings.
  * @throws `DomainError` outside the range; `InputError` for lists of unequal length or a record that cannot tell.
  * @source definition of least squares; limits are common practice, no source
  * @example
- * ```ts
  * const temperatures = Float64Array.from({ length: 48 }, (_, i) => 20 + 5 * Math.sin((i * Math.PI) / 12))
  * const waterContents = temperatures.map((t) => 0.55 + 0.002 * (t - 25))
  * fitNoUseCorrection({ waterContents, temperatures }).temperature.slope // => 0.002
- * ```
  */
 export function fitNoUseCorrection(period: NoUsePeriod): NoUseCorrection {
   requireObject(period, 'period')

@@ -32,21 +32,16 @@ const MOST = 1e6
 /**
  * Number of probes whose mean lies within a wanted distance of the mean of the zone.
  *
- * ```math
- * n = \min \left\lbrace n \ge 2 : n \ge \left(\frac{t_{n-1}\, s}{E}\right)^2 \right\rbrace
- * ```
- *
  * Student's t depends on n itself, and putting n back in can swing between two numbers for ever: here the smallest n that satisfies
  * the condition is searched. Two containers that differ by nature (edge, lamp, end of the line) are two zones.
  *
+ * @equation `n = \min \left\lbrace n \ge 2 : n \ge \left(\frac{t_{n-1}\, s}{E}\right)^2 \right\rbrace`
  * @param input - Spread between places, wanted half width and confidence.
  * @returns Number of probes, what the normal distribution would say, and the half width reached.
  * @throws `DomainError` outside the ranges; `InputError` when more than a million would be needed.
  * @source standard sampling theory: gilbert-1987, section 4.4
  * @example
- * ```ts
  * numberOfProbes({ standardDeviation: 0.05, halfWidth: 0.05 }) // => { probes: 7, byNormal: 4 }
- * ```
  */
 export function numberOfProbes(input: ProbeCountInput): ProbeCount {
   requireObject(input, 'input')
@@ -99,18 +94,12 @@ export interface MeanWithConfidence {
 /**
  * Mean water content of a zone with its confidence interval.
  *
- * ```math
- * \bar\theta \pm t_{n-1}\, \frac{s}{\sqrt n}
- * ```
- *
- * @param readings - Water contents of all probes, and the confidence.
+ * @equation `\bar\theta \pm t_{n-1}\, \frac{s}{\sqrt n}`
  * @returns Mean, standard deviation, coefficient of variation and half width.
  * @throws `DomainError` outside the ranges; `InputError` for fewer than two readings or a mean of zero.
  * @source definition
  * @example
- * ```ts
  * meanWithConfidence({ waterContents: [0.52, 0.58, 0.61, 0.49, 0.55].map(waterContent) }) // => { mean: 0.55, halfWidth: 0.0589 }
- * ```
  */
 export function meanWithConfidence(readings: ZoneReadings): MeanWithConfidence {
   requireObject(readings, 'readings')

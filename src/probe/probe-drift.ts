@@ -42,26 +42,21 @@ export interface ProbeDrift {
 /**
  * How far a probe has drifted since its calibration, from readings in references that do not change.
  *
- * ```math
- * g = \frac{n_2 - n_1}{t_2 - t_1}, \quad o = n_1 - g\,t_1
- * ```
- *
  * With one reference the gain is taken as 1. Clean the probe and bring it to the temperature of the first readings before; salt on the
  * rods and a warm probe look like drift.
  *
+ * @equation `g = \frac{n_2 - n_1}{t_2 - t_1}, \quad o = n_1 - g\,t_1`
  * @param input - Readings in one or two references, then and now, and the calibration.
  * @returns Offset, gain and the largest error that they make.
  * @throws `DomainError` outside the ranges; `InputError` when the two references are the same or have changed places.
  * @source definition: the line through two references
  * @example
- * ```ts
  * const drift = probeDrift({
  *   first: { before: rawReading(290), now: rawReading(296) },
  *   second: { before: rawReading(1190), now: rawReading(1178) },
  * })
  * drift // => { gain: 0.98, offset: 11.8 }
  * correctDrift(drift, rawReading(700)) // => 702.244898
- * ```
  */
 export function probeDrift(input: DriftInput): ProbeDrift {
   requireObject(input, 'input')
@@ -106,20 +101,14 @@ export function probeDrift(input: DriftInput): ProbeDrift {
 /**
  * What a probe would have reported before it drifted.
  *
- * ```math
- * r = \frac{n - o}{g}
- * ```
- *
+ * @equation `r = \frac{n - o}{g}`
  * @param drift - Offset and gain, made by `probeDrift`.
  * @param reading - Reading now. Unit: raw. Range: (-∞, ∞).
  * @returns Reading for the old calibration. Unit: raw.
- * @throws `DomainError` outside the range.
  * @source definition
  * @example
- * ```ts
  * const drift = probeDrift({ first: { before: rawReading(290), now: rawReading(296) } })
  * correctDrift(drift, rawReading(700)) // => 694
- * ```
  */
 export function correctDrift(drift: ProbeDrift, reading: ProbeReading): RawReading {
   requireObject(drift, 'drift')

@@ -20,7 +20,6 @@ const PARAMETERS: Readonly<Record<CalibrationForm, number>> = {
  * @throws `InputError` that names the part which does not fit.
  * @source definition
  * @example
- * ```ts
  * const calibration = calibrateTwoPoint({
  *   dry: { reading: rawReading(300), waterContent: waterContent(0.02) },
  *   saturated: { reading: rawReading(1100), waterContent: waterContent(0.78) },
@@ -28,7 +27,6 @@ const PARAMETERS: Readonly<Record<CalibrationForm, number>> = {
  * const kept = JSON.stringify(calibration)
  * applyCalibration(restoreCalibration(kept), rawReading(700)).waterContent // => 0.40
  * restoreCalibration('{"version":2}') // => throws InputError
- * ```
  */
 export function restoreCalibration(kept: unknown): ProbeCalibration {
   const whole = object(typeof kept === 'string' ? parsed(kept) : kept, 'calibration')

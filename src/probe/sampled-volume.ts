@@ -13,21 +13,14 @@ export interface SampledRods {
 /**
  * Volume of medium that a reading of parallel rods stands for.
  *
- * ```math
- * V = A L
- * ```
- *
  * Baker and Lascano found most of the response of two rods within about 1000 mm², all of it within 3500 to 4000 mm², and readings
  * usable from 20 mm below the surface. A vessel for calibration must be larger than the whole.
  *
- * @param rods - Length of the rods and sampled area.
+ * @equation `V = A L`
  * @returns Sampled volume. Unit: L.
- * @throws `DomainError` outside the ranges.
  * @source baker-1989, abstract (areas); definition
  * @example
- * ```ts
  * sampledVolume({ rodLength: centimetres(20), sampledArea: squareCentimetres(10) }) // => 0.2
- * ```
  */
 export function sampledVolume(rods: SampledRods): Volume {
   requireObject(rods, 'rods')

@@ -25,10 +25,6 @@ const METHODS = {
 /**
  * A calibration from a dry and a saturated sample of the user's own medium.
  *
- * ```math
- * \theta = \theta_d + (\theta_s - \theta_d)\,\frac{r^a - r_d^a}{r_s^a - r_d^a}
- * ```
- *
  * The exponent a is 1 for the straight line, 1/2 for the line in the square root (for readings that are permittivities), and free
  * for the power form, which Sakaki and others proposed with an oven-dry sample and the porosity as the two water contents; they
  * fitted 2.5 in sands for one kind of probe and 1.0 to 4.6 for others.
@@ -37,19 +33,18 @@ const METHODS = {
  * cannot tell how good they are: weigh one sample half way and compare. Medium from an oven at 105 °C and its glassware burn, and dry
  * peat, coir and perlite make dust: let it cool, wear gloves and a mask.
  *
+ * @equation `\theta = \theta_d + (\theta_s - \theta_d)\,\frac{r^a - r_d^a}{r_s^a - r_d^a}`
  * @param input - The two samples, the form of the curve, and the porosity if it is known.
  * @returns A calibration, as plain data.
  * @throws `DomainError` outside the ranges; `InputError` when the readings are equal, the samples are swapped, a sample holds more water than the medium has pores, or exponent and form do not belong together.
  * @source definition: the line through two points; the line in the square root after herkelrath-1991
  * @source sakaki-2008 (power form and 2.5); sakaki-2011 (1.0 to 4.6): abstracts read, equation [not confirmed, source not seen]
  * @example
- * ```ts
  * const calibration = calibrateTwoPoint({
  *   dry: { reading: rawReading(300), waterContent: waterContent(0.02) },
  *   saturated: { reading: rawReading(1100), waterContent: waterContent(0.78) },
  * })
  * applyCalibration(calibration, rawReading(700)).waterContent // => 0.40
- * ```
  */
 export function calibrateTwoPoint(input: TwoPointInput): ProbeCalibration {
   requireObject(input, 'input')

@@ -34,26 +34,21 @@ export interface ContainerWater {
  * Mean water content of a container from its mass: the reference for a probe that nobody wants to lift out, and the way for
  * stone wool slabs, which cannot be sampled.
  *
- * ```math
- * \theta = \frac{m - m_t - m_d - m_p}{\rho_w V}
- * ```
- *
  * The plant grows: weigh some plants or leave the last term out only for a bare container. A probe sees its own place and the scale
  * sees the mean; a container at rest is wetter below. A litre of water is a kilogram to lift.
  *
+ * @equation `\theta = \frac{m - m_t - m_d - m_p}{\rho_w V}`
  * @param container - Masses and volume.
  * @returns Volume of water and mean water content.
  * @throws `DomainError` outside the ranges; `InputError` when less than nothing or more water than medium would be left.
  * @source definition (mass balance)
  * @example
- * ```ts
  * weighedContainerWater({
  *   totalMass: kilograms(6.85),
  *   tareMass: grams(350),
  *   dryMass: kilograms(1.1),
  *   substrateVolume: litres(8),
  * }) // => { waterVolume: 5.4, waterContent: 0.675 }
- * ```
  */
 export function weighedContainerWater(container: WeighedContainer): ContainerWater {
   requireObject(container, 'container')

@@ -52,10 +52,6 @@ const CONSTANT = 0.001
 /**
  * Water in a sample that was weighed wet, dried at 105 °C to constant mass, and weighed again.
  *
- * ```math
- * w = \frac{m_w - m_d}{m_d - m_t}, \quad \theta = \frac{m_w - m_d}{\rho_w V}
- * ```
- *
  * Dry at 105 °C (growing media after EN 13040 at 103 °C) until two weighings some hours apart differ by less than 0.1 %; peat and coir
  * take a night and more. Take the volume at the time of reading: peat and coir shrink as they dry. Coarse and pre-formed media such as
  * stone wool are weighed as whole slabs. Fertiliser salts stay in the dry mass and gypsum gives off bound water: both bias the result.
@@ -64,15 +60,14 @@ const CONSTANT = 0.001
  * dry medium with solvents or unknown plant-protection residues. Dry peat, coir, perlite and vermiculite make dust: wear a mask, open
  * the dish gently. Never heat a closed vessel with water in it.
  *
+ * @equation `w = \frac{m_w - m_d}{m_d - m_t}, \quad \theta = \frac{m_w - m_d}{\rho_w V}`
  * @param sample - The three masses, and what else was noted.
  * @returns Water by dry mass and, with the volume, by volume; dry matter, bulk density and findings.
  * @throws `DomainError` outside the ranges; `InputError` when the masses or the volume contradict each other.
  * @source iso-11465-1993 (dry mass basis, 105 °C); iso-11461-2001 (volume basis); en-13040 (sample preparation)
  * @example
- * ```ts
  * const sample = { wetMass: grams(251.3), dryMass: grams(86.4), tareMass: grams(52.1), volume: millilitres(286) }
  * waterOfSample(sample) // => { gravimetric: 4.80758, dryMatter: 0.172189, waterContent: 0.57657, bulkDensity: 0.11993 }
- * ```
  */
 export function waterOfSample(sample: WeighedSample): SampleWater {
   requireObject(sample, 'sample')
@@ -138,18 +133,11 @@ export interface MassChange {
 /**
  * Whether a sample in the oven has reached constant mass.
  *
- * ```math
- * \delta = \frac{|m_1 - m_2|}{m_2} \le 0.001
- * ```
- *
- * @param masses - Two successive masses, and the limit.
+ * @equation `\delta = \frac{|m_1 - m_2|}{m_2} \le 0.001`
  * @returns The relative change and whether it is within the limit.
- * @throws `DomainError` outside the ranges.
  * @source iso-17892-1-2014 and iso-11465-1993, constant mass [not confirmed, source not seen]
  * @example
- * ```ts
  * constantMass({ previousMass: grams(86.52), lastMass: grams(86.47) }) // => { change: 0.000578235, constant: true }
- * ```
  */
 export function constantMass(masses: SuccessiveMasses): MassChange {
   requireObject(masses, 'masses')

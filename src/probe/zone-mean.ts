@@ -40,19 +40,14 @@ const APART = { deviations: 3, least: 0.05 }
 /**
  * Mean water content of a zone from probes that stand for different shares of it, with a spread that one bad probe cannot hide.
  *
- * ```math
- * \bar\theta = \frac{\sum w_i \theta_i}{\sum w_i}, \quad s = 1.4826\,\operatorname{med}_w |\theta_i - \operatorname{med}_w \theta|
- * ```
- *
  * A probe apart from the others may be broken, or its plant dry: look, before it is left out. When less than half of the weight
  * reports, the mean is marked as a danger and must not start a valve.
  *
- * @param input - The probes of the zone.
+ * @equation `\bar\theta = \frac{\sum w_i \theta_i}{\sum w_i}, \quad s = 1.4826\,\operatorname{med}_w |\theta_i - \operatorname{med}_w \theta|`
  * @returns Mean, median, robust spread, coverage and probes apart.
  * @throws `DomainError` outside the ranges; `InputError` when no probe reports.
  * @source rousseeuw-1993 (factor 1.4826); limits are common practice, no source
  * @example
- * ```ts
  * const zone = zoneMean({
  *   probes: [
  *     { name: 'A', waterContent: waterContent(0.56), weight: 40 },
@@ -62,7 +57,6 @@ const APART = { deviations: 3, least: 0.05 }
  *   ],
  * })
  * zone // => { mean: 0.515, median: 0.55, coverage: 1, apart: ['D'] }
- * ```
  */
 export function zoneMean(input: ZoneInput): ZoneMean {
   requireObject(input, 'input')

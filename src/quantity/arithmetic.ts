@@ -4,18 +4,13 @@ import type { Additive, OneKind } from './kind.js'
 /**
  * The sum of two amounts of the same kind.
  *
- * ```math
- * q = a + b
- * ```
- *
+ * @equation `q = a + b`
  * @param a - An amount. Unit: any. Range: any.
  * @param b - An amount of the same kind. Unit: that of a. Range: any.
  * @returns Their sum. Unit: that of a.
  * @source definition
  * @example
- * ```ts
  * inLitres(add(litres(2), millilitres(500))) // => 2.5
- * ```
  */
 export function add<Q extends Additive>(a: Q, b: NoInfer<Q>): Q {
   return (a + b) as Q
@@ -24,18 +19,13 @@ export function add<Q extends Additive>(a: Q, b: NoInfer<Q>): Q {
 /**
  * One amount less another of the same kind. The result may be negative, where an amount could not have been made so.
  *
- * ```math
- * q = a - b
- * ```
- *
+ * @equation `q = a - b`
  * @param a - An amount. Unit: any. Range: any.
  * @param b - An amount of the same kind. Unit: that of a. Range: any.
  * @returns Their difference. Unit: that of a.
  * @source definition
  * @example
- * ```ts
  * inLitres(subtract(litres(2), millilitres(500))) // => 1.5
- * ```
  */
 export function subtract<Q extends Additive>(a: Q, b: NoInfer<Q>): Q {
   return (a - b) as Q
@@ -44,19 +34,14 @@ export function subtract<Q extends Additive>(a: Q, b: NoInfer<Q>): Q {
 /**
  * An amount times a plain number.
  *
- * ```math
- * q = f a
- * ```
- *
+ * @equation `q = f a`
  * @param amount - An amount. Unit: any. Range: any.
  * @param factor - Plain number. Unit: 1. Range: (-∞, ∞).
  * @returns The scaled amount. Unit: that of amount.
  * @throws `DomainError` when the factor is not finite.
  * @source definition
  * @example
- * ```ts
  * inLitres(scale(litres(2), 3)) // => 6
- * ```
  */
 export function scale<Q extends Additive>(amount: Q, factor: number): Q {
   if (typeof factor !== 'number' || factor - factor !== 0) {
@@ -75,17 +60,12 @@ export function scale<Q extends Additive>(amount: Q, factor: number): Q {
 /**
  * The sum of a list of amounts of one kind; zero for an empty list.
  *
- * ```math
- * q = \sum_i a_i
- * ```
- *
+ * @equation `q = \sum_i a_i`
  * @param amounts - Amounts of one kind. Unit: any. Range: any.
  * @returns Their sum. Unit: that of the amounts.
  * @source definition
  * @example
- * ```ts
  * inLitres(sum([litres(1), litres(2)])) // => 3
- * ```
  */
 export function sum<Q extends Additive>(amounts: readonly Q[] & readonly OneKind<Q>[]): Q {
   let total = 0
@@ -96,19 +76,14 @@ export function sum<Q extends Additive>(amounts: readonly Q[] & readonly OneKind
 /**
  * How many times one amount holds another of the same kind, as a plain number.
  *
- * ```math
- * f = a / b
- * ```
- *
+ * @equation `f = a / b`
  * @param a - An amount. Unit: any. Range: any.
  * @param b - An amount of the same kind, not zero. Unit: that of a. Range: any.
  * @returns Plain number. Unit: 1.
  * @throws `DomainError` when the quotient is not finite.
  * @source definition
  * @example
- * ```ts
  * ratio(litres(3), litres(2)) // => 1.5
- * ```
  */
 export function ratio<Q extends Additive>(a: Q, b: NoInfer<Q>): number {
   const quotient = a / b

@@ -17,9 +17,7 @@ const CODES: readonly unknown[] = ['outside-domain', 'bad-input', 'no-convergenc
  * @throws Whatever the calculation throws that is not a refusal of this package.
  * @source definition
  * @example
- * ```ts
  * attempt(() => litres(-1)).ok // => false
- * ```
  */
 export function attempt<T>(calculation: () => T): Attempt<T> {
   try {
@@ -38,9 +36,7 @@ export function attempt<T>(calculation: () => T): Attempt<T> {
  * @returns True for a `DomainError`, an `InputError` or a `ConvergenceError`.
  * @source definition
  * @example
- * ```ts
  * isPorewaterError(new Error('something else')) // => false
- * ```
  */
 export function isPorewaterError(error: unknown): error is PorewaterError {
   return error instanceof Error && CODES.includes((error as { code?: unknown }).code)

@@ -48,18 +48,15 @@ export interface BatchCounts {
  * much as two thousand conversions: filter a series that is mostly out of range first. Errors that are not refusals of this package
  * pass through.
  *
- * @param work - Readings, output and conversion.
  * @procedure A missing reading stays NaN in its place; a reading that the conversion refuses, or to which it gives no finite number,
  * becomes NaN in its place and is counted under its reason with the index of the first.
  * @returns Counts of rows converted, missing and refused by reason.
  * @throws `InputError` when the output is shorter than the readings.
  * @source definition
  * @example
- * ```ts
  * const output = new Float64Array(4)
  * convertInto({ readings: Float64Array.of(20, NaN, 0.2, 30), output, convert: waterContentTopp1980 }).refused // => 1
  * output // => [0.3454, NaN, NaN, 0.4441]
- * ```
  */
 export function convertInto<Q extends Quantity>(work: BatchWork<Q>): BatchCounts {
   requireObject(work, 'work')

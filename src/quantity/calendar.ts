@@ -21,18 +21,12 @@ const DAY_OF_YEAR: Domain = {
 /**
  * Number of the day in the year, from a plain number.
  *
- * ```math
- * J = v
- * ```
- *
+ * @equation `J = v`
  * @param value - Number of the day in the year. Unit: d. Range: integers [1, 366].
  * @returns Number of the day in the year. Unit: d.
- * @throws `DomainError` outside the range.
  * @source allen-1998, Annex 2, Table 2.5
  * @example
- * ```ts
  * dayOfYear(172) // => 172
- * ```
  */
 export function dayOfYear(value: number): DayOfYear {
   return wholeNumberIn(value, DAY_OF_YEAR) as DayOfYear
@@ -41,18 +35,12 @@ export function dayOfYear(value: number): DayOfYear {
 /**
  * Moment in universal time, in seconds since 1970-01-01T00:00Z, from a plain number.
  *
- * ```math
- * t = v
- * ```
- *
+ * @equation `t = v`
  * @param value - Moment in universal time, in seconds since 1970-01-01T00:00Z. Unit: s. Range: [-62135596800, 253402300799].
  * @returns Moment in universal time, in seconds since 1970-01-01T00:00Z. Unit: s.
- * @throws `DomainError` outside the range.
  * @source ieee-1003-1, seconds since the Epoch
  * @example
- * ```ts
  * instant(1750000000) // => 1750000000
- * ```
  */
 export function instant(value: number): Instant {
   return numberIn(value, INSTANT) as Instant

@@ -22,10 +22,8 @@ const WORDS: { readonly [code: string]: string } = {
  * @throws `InputError` for what carries no such caution.
  * @source common practice, no source
  * @example
- * ```ts
  * const cycles = soakCycles({ runTime: minutes(9), maxOn: minutes(3), soak: minutes(10) })
  * explainAdvice({ caution: cycles.caution }).map((finding) => finding.code) // => ['own-limits', 'electricity-near-water', 'acids-and-fertiliser', 'drain-water']
- * ```
  */
 export function explainAdvice(advice: Advice): Finding[] {
   if (advice?.caution !== ADVICE)

@@ -5,18 +5,12 @@ import { numberIn } from './guard.js'
 /**
  * Suction from its pF, the decimal logarithm of the suction head in centimetres of water.
  *
- * ```math
- * s = 10^{pF}
- * ```
- *
+ * @equation `s = 10^{pF}`
  * @param value - pF. Unit: 1. Range: (-∞, 9].
  * @returns Suction head. Unit: cm.
- * @throws `DomainError` outside the range.
  * @source schofield-1935
  * @example
- * ```ts
  * pF(2) // => 100
- * ```
  */
 export function pF(value: number): SuctionHead {
   numberIn(value, PF)
@@ -26,18 +20,13 @@ export function pF(value: number): SuctionHead {
 /**
  * The pF of a suction: the decimal logarithm of the suction head in centimetres of water.
  *
- * ```math
- * pF = \log_{10} s
- * ```
- *
+ * @equation `pF = \log_{10} s`
  * @param quantity - Suction head. Unit: cm. Range: (0, ∞).
  * @returns pF. Unit: 1.
  * @throws `DomainError` at zero suction, which has no pF.
  * @source schofield-1935
  * @example
- * ```ts
  * inPF(centimetresOfSuction(100)) // => 2
- * ```
  */
 export function inPF(quantity: SuctionHead): number {
   return Math.log10(numberIn(quantity, UNSATURATED))

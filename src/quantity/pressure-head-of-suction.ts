@@ -14,17 +14,12 @@ const NO_STANDING_WATER: Domain = {
 /**
  * The pressure head of a suction: the same head of water with the other sign.
  *
- * ```math
- * h = -s
- * ```
- *
+ * @equation `h = -s`
  * @param suction - Suction head. Unit: cm. Range: any.
  * @returns Pressure head. Unit: cm.
  * @source definition: suction is counted positive where pressure is below that of the air
  * @example
- * ```ts
  * pressureHeadOfSuction(centimetresOfSuction(10)) // => -10
- * ```
  */
 export function pressureHeadOfSuction(suction: SuctionHead): PressureHead {
   // Zero less the suction, so that saturation is 0 and not -0.
@@ -34,19 +29,14 @@ export function pressureHeadOfSuction(suction: SuctionHead): PressureHead {
 /**
  * The suction of a pressure head at or below zero.
  *
- * ```math
- * s = -h
- * ```
- *
+ * @equation `s = -h`
  * @param head - Pressure head. Unit: cm. Range: (-∞, 0].
  * @returns Suction head. Unit: cm.
  * @throws `DomainError` for a head above zero: standing water has no suction.
  * @source definition: suction is counted positive where pressure is below that of the air
  * @example
- * ```ts
  * suctionOfPressureHead(centimetresOfPressureHead(-10)) // => 10
  * suctionOfPressureHead(centimetresOfPressureHead(12)) // => throws DomainError
- * ```
  */
 export function suctionOfPressureHead(head: PressureHead): SuctionHead {
   return (0 - numberIn(head, NO_STANDING_WATER)) as SuctionHead

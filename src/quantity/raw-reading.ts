@@ -17,18 +17,12 @@ const RAW_READING: Domain = {
 /**
  * What a probe reports before calibration, in a unit of its own, from a plain number.
  *
- * ```math
- * r = v
- * ```
- *
+ * @equation `r = v`
  * @param value - What a probe reports before calibration, in a unit of its own. Unit: raw. Range: (-∞, ∞).
  * @returns What a probe reports before calibration, in a unit of its own. Unit: raw.
- * @throws `DomainError` outside the range.
  * @source definition
  * @example
- * ```ts
  * rawReading(640) // => 640
- * ```
  */
 export function rawReading(value: number): RawReading {
   return numberIn(value, RAW_READING) as RawReading

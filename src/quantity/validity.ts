@@ -32,9 +32,7 @@ export interface ValidityFinding extends CodedFinding<'outside-validity'> {
  * @throws `InputError` for a name that the record does not list.
  * @source definition
  * @example
- * ```ts
  * validityOf(validityTopp1980, { apparent: 55 }).length // => 1
- * ```
  */
 export function validityOf(validity: Validity, values: Readonly<Record<string, number>>): ValidityFinding[] {
   requireObject(values, 'values')
@@ -74,10 +72,8 @@ const WORDS: WordsOf<ValidityFinding> = {
  * @throws `InputError` for another code.
  * @source definition
  * @example
- * ```ts
  * const [outside] = validityOf(validityTopp1980, { apparent: 55 })
  * outside && explainValidity(outside).message.split(',')[0] // => 'waterContentTopp1980: apparent 55 is outside [3'
- * ```
  */
 export function explainValidity(finding: ValidityFinding): Finding {
   return explained(finding, WORDS)

@@ -19,21 +19,16 @@ export interface ChangeAgainstSpreadInput extends Readings {
  * Rate of change test of the QARTOD manual: a reading that differs from the one before by more than a few standard deviations of the
  * readings of the hours before.
  *
- * ```math
- * |x_i - x_{i-1}| > k\,s_i, \qquad s_i = \text{standard deviation of the readings from } t_i - w \text{ to before } t_i
- * ```
- *
  * A medium that is watered a few times a day jumps at every shot: test such a series for falls with `rateOfChangeTest`, or test
  * temperatures and climate with this one.
  *
+ * @equation `|x_i - x_{i-1}| > k\,s_i, \qquad s_i = \text{standard deviation of the readings from } t_i - w \text{ to before } t_i`
  * @param input - Times, readings and limits.
  * @returns One flag for each reading; not evaluated where the reading before is missing or fewer than three readings lie in the window.
  * @throws `DomainError` outside the ranges, `InputError` for lists of different lengths.
  * @source qartod-2016, Test 7; 3 deviations and 25 h as in public settings of the test
  * @example
- * ```ts
  * changeAgainstSpreadTest({ time: [0, 300, 600, 900, 1200], value: [20, 20.1, 20, 20.1, 21] }) // => [2, 2, 2, 1, 3]
- * ```
  */
 export function changeAgainstSpreadTest(input: ChangeAgainstSpreadInput): Uint8Array {
   requireObject(input, 'input')

@@ -19,19 +19,16 @@ export interface CheckedReadings {
  * Puts a series to the quality tests of QARTOD: time gap, gross range, spike, rate of change and flat line.
  *
  * @procedure Runs each test that has limits and keeps the most serious flag of each reading.
- * @param input - Series and limits.
  * @returns Flags with their counts, also by test. No reading is removed.
  * @throws `DomainError` outside the ranges, `InputError` for limits that contradict each other or lists of different lengths.
  * @source qartod-2016, tests 1, 4, 6, 7 and 8
  * @example
- * ```ts
  * const checked = checkReadings({
  *   time: [0, 300, 600, 900, 4500], value: [0.54, 0.541, NaN, 0.54, 1.2], expectedStep: minutes(5),
  *   grossRange: { sensorMin: 0, sensorMax: 1 },
  * })
  * checked.flags // => [1, 1, 9, 1, 4]
  * checked.counts // => { pass: 3, fail: 1, missing: 1 }
- * ```
  */
 export function checkReadings(input: CheckReadingsInput): CheckedReadings {
   requireObject(input, 'input')

@@ -19,18 +19,15 @@ export interface ClearShotRisesInput extends ValveLog, Readings, ReadingTimes {
  *
  * @procedure In the time after each logged shot, sets suspect and failing flags to pass where the reading stands above the one before, or
  * above the one that was last before the shot. Falls below that level stay flagged.
- * @param input - Times, readings, flags and log.
  * @returns New flags; the given ones are left as they are.
  * @throws `DomainError` outside the range, `InputError` for lists of different lengths.
  * @validity A hand that touches the probe during a shot goes unseen.
  * @source common practice, no source
  * @example
- * ```ts
  * const time = [0, 300, 600, 900, 1200, 1500]
  * const value = [0.5, 0.5, 0.56, 0.55, 0.3, 0.549]
  * const flags = spikeTest({ value, suspect: 0.02, fail: 0.05 }) // => [2, 3, 3, 4, 4, 2]
  * clearShotRises({ time, value, flags, log: [310], lasts: minutes(30) }) // => [2, 3, 1, 1, 4, 2]
- * ```
  */
 export function clearShotRises(input: ClearShotRisesInput): Uint8Array {
   requireObject(input, 'input')

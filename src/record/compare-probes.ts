@@ -53,7 +53,6 @@ export interface ComparedProbe {
  * @validity Places differ: an offset is no fault by itself, a drift or noise of its own is a reason to look.
  * @source common practice, no source
  * @example
- * ```ts
  * const time = Array.from({ length: 24 * 6 }, (_, i) => i * 3600)
  * const noisy = (level: number, perDay: number) => time.map((t, i) => level + (perDay * t) / 86400 + 0.001 * Math.sin(i * i))
  * const compared = compareProbes({
@@ -62,7 +61,6 @@ export interface ComparedProbe {
  * })
  * compared[2]?.driftPerDay // => -0.0200
  * compared.map((probe) => probe.findings.map((finding) => finding.code)) // => [[], [], ['falls-away']]
- * ```
  */
 export function compareProbes(input: CompareProbesInput): ComparedProbe[] {
   requireObject(input, 'input')

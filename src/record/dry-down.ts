@@ -31,20 +31,14 @@ export interface DryDownLine {
 /**
  * The speed of a dry-down: least squares through readings of one light regime.
  *
- * ```math
- * \theta(t) = a + b\,t, \qquad b = \frac{\sum (t_i - \bar t)(\theta_i - \bar\theta)}{\sum (t_i - \bar t)^2}
- * ```
- *
- * @param input - Times and readings.
+ * @equation `\theta(t) = a + b\,t, \qquad b = \frac{\sum (t_i - \bar t)(\theta_i - \bar\theta)}{\sum (t_i - \bar t)^2}`
  * @returns Slope with its standard error, and what it explains.
  * @throws `InputError` for fewer than two readings, equal times, or lists of different lengths.
  * @validity Within one regime: day and night dry at different speeds, and drain after a shot is no use by plants.
  * @source definition: ordinary least squares
  * @example
- * ```ts
  * const night = fitDryDown({ time: [0, 3600, 7200, 10800], waterContent: [0.6, 0.592, 0.584, 0.576] })
  * night.slopePerHour // => -0.008
- * ```
  */
 export function fitDryDown(input: DryDownInput): DryDownLine {
   requireObject(input, 'input')
@@ -80,7 +74,10 @@ export function fitDryDown(input: DryDownInput): DryDownLine {
 /** When a dry-down reaches a water content, or why it does not. */
 export type TimeToRefill =
   | { readonly known: true; readonly time: Duration }
-  | { readonly known: false; readonly reason: 'not-falling' | 'few-readings' | 'within-noise' | 'levels-off-above' }
+  | {
+      readonly known: false
+      readonly reason: 'not-falling' | 'few-readings' | 'within-noise' | 'levels-off-above' | 'may-level-off-above'
+    }
 
 /** A dry-down and the water content that it should not pass. */
 export interface TimeToRefillInput extends KnownLine, RefillPoint {}
@@ -88,24 +85,18 @@ export interface TimeToRefillInput extends KnownLine, RefillPoint {}
 /**
  * Time from the last reading of a dry-down until it reaches the refill point, if it goes on as it went.
  *
- * ```math
- * t = \frac{\theta_{refill} - \theta_{last}}{b}
- * ```
- *
  * A series that does not fall has no such time, and a slope that its noise could have made is not believed. It says nothing of how far
  * the forecast may be off: the error of the slope is that of the line through tonight, not that of the hours ahead, of which it covers a
  * few in a hundred. For a forecast with bands that hold use `forecastLevel`.
  *
+ * @equation `t = \frac{\theta_{refill} - \theta_{last}}{b}`
  * @param input - Line, made by `fitDryDown`, and refill point.
  * @returns The time, zero where the refill point is passed already; or why there is none.
- * @throws `DomainError` outside the range.
  * @validity As long as light and air stay what they were.
  * @source definition; a slope within two standard errors of zero is not believed: common practice, no source
  * @example
- * ```ts
  * const line = fitDryDown({ time: [0, 3600, 7200, 10800], waterContent: [0.6, 0.592, 0.584, 0.576] })
  * timeToRefill({ line, refillPoint: waterContent(0.52) }) // => { known: true, time: 25200 }
- * ```
  */
 export function timeToRefill(input: TimeToRefillInput): TimeToRefill {
   requireObject(input, 'input')

@@ -29,23 +29,17 @@ export type Noise =
 /**
  * Noise of a probe from its own record, whatever trends and shots are in it.
  *
- * ```math
- * s = \frac{1.4826}{\sqrt{3/2}} \; \mathrm{median}\left| x_i - \frac{x_{i-1} + x_{i+1}}{2} \right|
- * ```
- *
  * A straight course leaves nothing in these differences, and the median does not see shots and spikes as long as they are rare. Rounded
  * readings leave few values, of which half a step is the smallest: the median is then taken as if each were spread over its half step,
  * and is at least what rounding alone makes. A series that was smoothed or interpolated looks quieter than its probe.
  *
- * @param input - The readings.
+ * @equation `s = \frac{1.4826}{\sqrt{3/2}} \; \mathrm{median}\left| x_i - \frac{x_{i-1} + x_{i+1}}{2} \right|`
  * @returns Deviation, step and threshold, or why they are not known: `few-readings` (fewer than 20 with two good neighbours), or
  *   `constant` (all readings are the same).
  * @source The median absolute deviation and its factor for a normal distribution: rousseeuw-1993; the median of grouped values: definition; six deviations: common practice, no source
  * @example
- * ```ts
  * const noise = estimateNoise({ value: Array.from({ length: 200 }, (_, i) => 0.6 - 0.0001 * i + 0.001 * Math.sin(i * i)) })
  * noise // => { known: true, deviation: 0.0009, resolved: true, readings: 198 }
- * ```
  */
 export function estimateNoise(input: NoiseInput): Noise {
   requireObject(input, 'input')

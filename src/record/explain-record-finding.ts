@@ -8,10 +8,12 @@ const REASONS: Readonly<Record<string, string>> = {
   'not-falling': 'the water content does not fall',
   'within-noise': 'the fall is no larger than its noise',
   'levels-off-above':
-    'the curve levels off above the refill point as long as light and air stay as they are; the next morning may go below',
+    'it levels off above the refill point, which nine of ten such courses did not reach before the next water',
+  'may-level-off-above':
+    'the curve levels off above the refill point, but only as long as light and air stay as they are: later levels often go below it',
   'no-bend': 'the readings do not tell a bend from a straight line',
   'no-time-constant': 'the bend is too slight or too sudden for a time constant',
-  'wide-floor': 'the floor of the curve is a guess: its interval is wider than half of the fall that was seen',
+  'wide-asymptote': 'the asymptote of the curve is a guess: its interval is wider than half of the fall that was seen',
   'no-change': 'no change of slope that noise could not have made',
   gap: 'a gap or a break of time follows',
   'record-ends': 'the record ends before',
@@ -37,9 +39,7 @@ const REASONS: Readonly<Record<string, string>> = {
  * @returns Half a sentence in English, without a full stop.
  * @source definition
  * @example
- * ```ts
  * explainRecordReason('not-falling') // => 'the water content does not fall'
- * ```
  */
 export function explainRecordReason(reason: string): string {
   return Object.hasOwn(REASONS, reason) ? REASONS[reason]! : reason.replaceAll('-', ' ')
@@ -53,9 +53,7 @@ export function explainRecordReason(reason: string): string {
  * @returns A sentence in English, without a full stop.
  * @source common practice, no source
  * @example
- * ```ts
  * explainRecordFinding({ code: 'few-shots', level: 'note', shots: 2 }) // => 'it rests on 2 shots; three or more say more'
- * ```
  */
 export function explainRecordFinding(finding: RecordFinding): string {
   requireObject(finding, 'finding')

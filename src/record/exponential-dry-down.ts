@@ -1,21 +1,24 @@
 import { InputError } from '../quantity/errors.js'
 import type { Duration, WaterContent, WaterContentChange } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../quantity/guard.js'
+import { notAbove } from '../quantity/not-above.js'
 import { PROBE_CONTENT, REFILL_POINT, TIME_CONSTANT } from './domains.js'
 import type { DryDownInput, TimeToRefill } from './dry-down.js'
 import { equalLengths } from './equal-lengths.js'
-import { bestTimeConstant, type ExponentialSums, floorInterval } from './exponential-search.js'
+import { asymptoteInterval, bestTimeConstant, type ExponentialSums } from './exponential-search.js'
 import { independentShare } from './independent-share.js'
 import type { RefillPoint } from './terms.js'
 
-/** A dry-down that slows down as it nears a floor. */
+/** A dry-down that slows down as it nears an asymptote. */
 export interface ExponentialCourse {
   /** Water content from which it goes on. Unit: m³/m³. Range: [-1, 2]. */
   readonly from: WaterContent
   /** Water content that it approaches. Unit: m³/m³. Range: [-1, 2]. */
-  readonly floor: WaterContent
-  /** Time in which the distance to the floor falls to 37 %. Unit: s. Range: (0, ∞). */
+  readonly asymptote: WaterContent
+  /** Time in which the distance to the asymptote falls to 37 %. Unit: s. Range: (0, ∞). */
   readonly timeConstant: Duration
+  /** Water content that later levels seldom pass, as `fitExponentialDryDown` tells it. Unit: m³/m³. Range: [-1, 2]. */
+  readonly floor?: WaterContent
 }
 
 /** A dry-down and the water content that it should not pass. */
@@ -24,33 +27,32 @@ export interface ExponentialRefillInput extends RefillPoint, ExponentialCourse {
 /**
  * Time in which a dry-down that slows down reaches the refill point.
  *
- * ```math
- * t = \tau \ln\frac{\theta_0 - \theta_\infty}{\theta_{refill} - \theta_\infty}
- * ```
- *
- * @param input - Start, floor, time constant and refill point.
- * @returns The time, zero where the refill point is passed already; or that it is never reached, because the floor lies above it.
- * @throws `DomainError` outside the ranges.
- * @validity As long as light and air stay what they were: to ask whether a level can be ruled out, compare it with `low90` of `fitExponentialDryDown`.
+ * @equation `t = \tau \ln\frac{\theta_0 - \theta_\infty}{\theta_{refill} - \theta_\infty}`
+ * @param input - Start, asymptote, time constant, refill point, and the floor where there is one.
+ * @returns The time, zero where the refill point is passed already; or why there is none: `levels-off-above` (the refill point lies below the
+ *   floor), `may-level-off-above` (it lies below the asymptote, but no floor rules it out), `not-falling`.
+ * @throws `DomainError` outside the ranges; `InputError` for a floor above the asymptote.
+ * @validity A description of one stretch, for charts and for comparing nights. It holds as long as light and air stay what they were, which is seldom until the next water: to foresee, use `forecastLevel`.
  * @source First-order dry-down as in mccoll-2017
  * @example
- * ```ts
  * const time = timeToRefillExponential({
- *   from: waterContent(0.6), floor: waterContent(0.1), timeConstant: hours(60), refillPoint: waterContent(0.45),
+ *   from: waterContent(0.6), asymptote: waterContent(0.1), timeConstant: hours(60), refillPoint: waterContent(0.45),
  * })
  * time // => { known: true, time: 77041.79 }
- * ```
  */
 export function timeToRefillExponential(input: ExponentialRefillInput): TimeToRefill {
   requireObject(input, 'input')
   const from = numberIn(input.from, PROBE_CONTENT, 'from')
-  const floor = numberIn(input.floor, PROBE_CONTENT, 'floor')
+  const asymptote = numberIn(input.asymptote, PROBE_CONTENT, 'asymptote')
+  const floor = input.floor === undefined ? -Infinity : numberIn(input.floor, PROBE_CONTENT, 'floor')
   const constant = numberIn(input.timeConstant, TIME_CONSTANT, 'timeConstant')
   const refill = numberIn(input.refillPoint, REFILL_POINT, 'refillPoint')
+  notAbove('floor', floor, 'asymptote', asymptote)
   if (from <= refill) return { known: true, time: 0 as Duration }
-  if (floor >= from) return { known: false, reason: 'not-falling' }
-  if (floor >= refill) return { known: false, reason: 'levels-off-above' }
-  return { known: true, time: (constant * Math.log((from - floor) / (refill - floor))) as Duration }
+  if (asymptote >= from) return { known: false, reason: 'not-falling' }
+  if (asymptote < refill)
+    return { known: true, time: (constant * Math.log((from - asymptote) / (refill - asymptote))) as Duration }
+  return { known: false, reason: floor > refill ? 'levels-off-above' : 'may-level-off-above' }
 }
 
 /** An exponential fitted to a dry-down, or why the readings do not tell one from a straight line. */
@@ -61,15 +63,15 @@ export type ExponentialDryDown =
       readonly first: WaterContent
       /** Water content on the curve at the last reading. Unit: m³/m³. */
       readonly last: WaterContent
-      /** Water content that the curve of this stretch approaches; levels that come later may pass it. Unit: m³/m³. */
-      readonly floor: WaterContent
-      /** Lower end of the 95 % interval of the floor. Unit: m³/m³. */
-      readonly floorLow: WaterContent
+      /** Water content that the curve of this stretch approaches: levels that come later often pass it. Unit: m³/m³. */
+      readonly asymptote: WaterContent
+      /** Lower end of the 95 % interval of the asymptote. Unit: m³/m³. */
+      readonly asymptoteLow: WaterContent
       /** Upper end of it. Unit: m³/m³. */
-      readonly floorHigh: WaterContent
+      readonly asymptoteHigh: WaterContent
       /** Below this nine of ten courses did not fall until the next water, whatever light and air did. Unit: m³/m³. */
-      readonly low90: WaterContent
-      /** Time in which the distance to the floor falls to 37 %. Unit: s. */
+      readonly floor: WaterContent
+      /** Time in which the distance to the asymptote falls to 37 %. Unit: s. */
       readonly timeConstant: Duration
       /** Standard deviation of the readings about the curve. Unit: m³/m³. */
       readonly deviation: WaterContentChange
@@ -80,33 +82,27 @@ export type ExponentialDryDown =
     }
   | {
       readonly known: false
-      readonly reason: 'few-readings' | 'not-falling' | 'no-bend' | 'no-time-constant' | 'wide-floor'
+      readonly reason: 'few-readings' | 'not-falling' | 'no-bend' | 'no-time-constant' | 'wide-asymptote'
     }
 
 /**
- * Fits an exponential to a dry-down of one regime and says when the readings do not carry it: a floor and a time constant are read off
+ * Fits an exponential to a dry-down of one regime and says when the readings do not carry it: an asymptote and a time constant are read off
  * the bend, and without a bend any pair fits.
  *
- * ```math
- * \theta(t) = \theta_\infty + (\theta_0 - \theta_\infty)\, e^{-t/\tau}
- * ```
- *
- * Least squares; for each time constant floor and start follow from a line, the time constant is searched from a fiftieth to fifty
+ * Least squares; for each time constant asymptote and start follow from a line, the time constant is searched from a fiftieth to fifty
  * times the length of the series.
  *
- * @param input - Times and readings.
- * @returns The curve with the 95 % interval of its floor, or why there is none: `few-readings` (fewer than 8), `not-falling`, `no-bend` (a
- *   straight line does as well), `no-time-constant` (the bend is too slight or too sudden), `wide-floor` (the floor is a guess: its interval
- *   is wider than half of the fall that was seen).
+ * @equation `\theta(t) = \theta_\infty + (\theta_0 - \theta_\infty)\, e^{-t/\tau}`
+ * @returns The curve with the 95 % interval of its asymptote and a floor, or why there is none: `few-readings` (fewer than 8), `not-falling`,
+ *   `no-bend` (a straight line does as well), `no-time-constant` (the bend is too slight or too sudden), `wide-asymptote` (the asymptote is a
+ *   guess: its interval is wider than half of the fall that was seen).
  * @throws `InputError` for lists of different lengths.
- * @validity Within one regime. Believed when it lowers the Schwarz criterion by 6 against the line, and its floor is narrow by the profile of its likelihood, with so many independent readings as the rest shows. It describes the stretch that it was fitted to and is no limit for what comes: later levels passed the floor of 30 % of the fits on slabs of tomato and of 46 % on soils, and a floor that was nearly reached no less often. What they fell farther, in nine of ten less than a third of the fall that was seen, is in `low90`.
+ * @validity Within one regime. Believed when it lowers the Schwarz criterion by 6 against the line, and its asymptote is narrow by the profile of its likelihood, with so many independent readings as the rest shows. The asymptote describes the stretch and rules nothing out: later levels passed it after 30 % of the fits on slabs of tomato and 46 % on soils. The floor is the lower of the interval's end and of a third of the fall that was seen below the asymptote; 7 % passed it on either. For how long a level lasts use `forecastLevel`.
  * @source mccoll-2017; schwarz-1978; the limit of 6: kass-1995; the third of the fall: common practice, no source
  * @example
- * ```ts
  * const time = Array.from({ length: 25 }, (_, i) => i * 3600)
  * const fit = fitExponentialDryDown({ time, waterContent: time.map((t) => 0.2 + 0.4 * Math.exp(-t / 36000)) })
- * fit // => { known: true, floor: 0.2, timeConstant: 36000, first: 0.6 }
- * ```
+ * fit // => { known: true, asymptote: 0.2, floor: 0.0788, timeConstant: 36000, first: 0.6 }
  */
 export function fitExponentialDryDown(input: DryDownInput): ExponentialDryDown {
   requireObject(input, 'input')
@@ -133,42 +129,42 @@ export function fitExponentialDryDown(input: DryDownInput): ExponentialDryDown {
   if (!(best.slope > 0)) return { known: false, reason: 'not-falling' }
   if (!(gain > 6)) return { known: false, reason: 'no-bend' }
   if (best.atEnd) return { known: false, reason: 'no-time-constant' }
-  const floor = floorOf(share, x, best)
+  const interval = intervalOf(share, x, best)
   const fall = best.slope * (1 - Math.exp(-1 / best.constant))
-  if (floor[1] - floor[0] > WIDEST * fall) return { known: false, reason: 'wide-floor' }
-  return courseOf(best, floor, length, n)
+  if (interval[1] - interval[0] > WIDEST * fall) return { known: false, reason: 'wide-asymptote' }
+  return courseOf(best, interval, length, n)
 }
 
-/** A floor whose interval is wider than this share of the fall that was seen is a guess. */
+/** An asymptote whose interval is wider than this share of the fall that was seen is a guess. */
 const WIDEST = 0.5
-/** In nine of ten courses of slabs and of soils, levels fell later no farther below the floor than this share of the fall that was seen. */
+/** In nine of ten courses of slabs and of soils, levels fell later no farther below the asymptote than this share of the fall that was seen. */
 const BEYOND = 0.3333333333333333
 /** The square of a standard normal number passes this once in twenty times. */
 const CHI_SQUARE = 3.8415
 
-/** The 95 % interval of the floor, with so many independent readings as the rest shows. */
-function floorOf(t: readonly number[], x: readonly number[], best: ExponentialSums): readonly [number, number] {
-  const { floor, slope, constant, rest } = best
-  const off = t.map((one, k) => x[k]! - floor - slope * Math.exp(-one / constant))
+/** The 95 % interval of the asymptote, with so many independent readings as the rest shows. */
+function intervalOf(t: readonly number[], x: readonly number[], best: ExponentialSums): readonly [number, number] {
+  const { asymptote, slope, constant, rest } = best
+  const off = t.map((one, k) => x[k]! - asymptote - slope * Math.exp(-one / constant))
   const free = Math.max(1, t.length * independentShare(off, rest) - 3)
-  return floorInterval(t, x, best, Math.max(rest, t.length * 1e-20) * (1 + CHI_SQUARE / free))
+  return asymptoteInterval(t, x, best, Math.max(rest, t.length * 1e-20) * (1 + CHI_SQUARE / free))
 }
 
 function courseOf(
   best: ExponentialSums,
-  [floorLow, floorHigh]: readonly [number, number],
+  [asymptoteLow, asymptoteHigh]: readonly [number, number],
   length: number,
   n: number,
 ): ExponentialDryDown {
   const fall = best.slope * (1 - Math.exp(-1 / best.constant))
   return {
     known: true,
-    first: (best.floor + best.slope) as WaterContent,
-    last: (best.floor + best.slope * Math.exp(-1 / best.constant)) as WaterContent,
-    floor: best.floor as WaterContent,
-    floorLow: floorLow as WaterContent,
-    floorHigh: floorHigh as WaterContent,
-    low90: Math.min(floorLow, best.floor - BEYOND * fall) as WaterContent,
+    first: (best.asymptote + best.slope) as WaterContent,
+    last: (best.asymptote + best.slope * Math.exp(-1 / best.constant)) as WaterContent,
+    asymptote: best.asymptote as WaterContent,
+    asymptoteLow: asymptoteLow as WaterContent,
+    asymptoteHigh: asymptoteHigh as WaterContent,
+    floor: Math.min(asymptoteLow, best.asymptote - BEYOND * fall) as WaterContent,
     timeConstant: (best.constant * length) as Duration,
     deviation: Math.sqrt(best.rest / (n - 3)) as WaterContentChange,
     deviationOfLine: Math.sqrt(best.lineRest / (n - 2)) as WaterContentChange,

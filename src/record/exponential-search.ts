@@ -1,7 +1,7 @@
-/** Least squares of an exponential with a floor, at its best time constant; times run from 0 to 1. */
+/** Least squares of an exponential with an asymptote, at its best time constant; times run from 0 to 1. */
 export interface ExponentialSums {
   readonly constant: number
-  readonly floor: number
+  readonly asymptote: number
   readonly slope: number
   /** Sum of the squares that are left. */
   readonly rest: number
@@ -33,17 +33,17 @@ export function bestTimeConstant(t: readonly number[], x: readonly number[]): Ex
   const constant = Math.exp(log)
   const { slope, intercept, rest } = line(t, x, constant)
   const lineRest = line(t, x, Number.POSITIVE_INFINITY).rest
-  return { constant, floor: intercept, slope, rest, lineRest, atEnd: best === 0 || best === steps }
+  return { constant, asymptote: intercept, slope, rest, lineRest, atEnd: best === 0 || best === steps }
 }
 
-/** Ends of the floors whose best curve leaves at most so large a sum of squares: the profile of the likelihood. */
-export function floorInterval(
+/** Ends of the asymptotes whose best curve leaves at most so large a sum of squares: the profile of the likelihood. */
+export function asymptoteInterval(
   t: readonly number[],
   x: readonly number[],
   best: ExponentialSums,
   rest: number,
 ): readonly [low: number, high: number] {
-  let [low, high] = [best.floor, best.floor]
+  let [low, high] = [best.asymptote, best.asymptote]
   const steps = 120
   for (let k = -1; k <= steps; k++) {
     const constant = k < 0 ? best.constant : Math.exp(FROM + ((TO - FROM) * k) / steps)

@@ -42,14 +42,12 @@ export interface FoundDryDown {
  * @throws `DomainError` outside the ranges, `InputError` for lists of different lengths or periods of light out of order.
  * @source common practice, no source
  * @example
- * ```ts
  * const time = Array.from({ length: 13 }, (_, i) => i * 3600)
  * const content = time.map((t, i) => 0.6 - 0.008 * Math.min(i, 6) - 0.002 * Math.max(0, i - 6))
  * const found = findDryDowns({
  *   time, waterContent: content, shots: [], settle: minutes(30), maxStep: hours(2), minDuration: hours(3), light: [{ start: 0, end: 21600 }],
  * })
  * found // => [{ regime: 'day', line: { slopePerHour: -0.008 } }, { regime: 'night', line: { slopePerHour: -0.002 } }]
- * ```
  */
 export function findDryDowns(input: FindDryDownsInput): FoundDryDown[] {
   requireObject(input, 'input')

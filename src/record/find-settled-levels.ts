@@ -25,17 +25,14 @@ export type SettledLevel =
  * For each shot, the water content after drain, how much fell back and how much was kept, as the probe sees it.
  *
  * @procedure Takes the first good reading at or after the peak and the time to drain, unless the next shot or a seam comes first.
- * @param input - Series, shots and time to drain.
  * @returns One result for each shot, in their order.
  * @throws `DomainError` outside the ranges, `InputError` for lists of different lengths.
  * @validity The probe sees its surroundings: water that runs past it shows neither as rise nor as drain.
  * @source common practice, no source
  * @example
- * ```ts
  * const series = { time: [0, 300, 600, 900, 1200], waterContent: [0.5, 0.52, 0.53, 0.524, 0.521] }
  * const shots = findShots({ ...series, minRise: waterContentChange(0.01), maxRiseTime: minutes(30), maxStep: minutes(8) })
  * findSettledLevels({ ...series, shots, settle: minutes(10), maxStep: minutes(8) }) // => [{ known: true, drainBack: 0.009, kept: 0.021 }]
- * ```
  */
 export function findSettledLevels(input: SettledLevelsInput): SettledLevel[] {
   requireObject(input, 'input')

@@ -41,11 +41,9 @@ export interface FoundStep extends ReadingTime {
  * @throws `DomainError` outside the ranges, `InputError` for lists of different lengths.
  * @source common practice, no source
  * @example
- * ```ts
  * const content = [0.52, 0.521, 0.52, 0.519, 0.47, 0.471, 0.47, 0.469]
  * const time = content.map((_, i) => 300 * i)
  * findSteps({ time, waterContent: content, shots: [], minChange: waterContentChange(0.02), side: 3, maxStep: minutes(8) }) // => [{ index: 4, change: -0.05 }]
- * ```
  */
 export function findSteps(input: FindStepsInput): FoundStep[] {
   requireObject(input, 'input')

@@ -30,9 +30,7 @@ const SERIOUS: readonly number[] = [5, 2, 1, 3, 4, 5, 5, 5, 5, 5]
  * @throws `InputError` when there is no test or the tests have different lengths.
  * @source qartod-2016, section 3.1, aggregation of flags [not confirmed, source not seen]
  * @example
- * ```ts
  * combineFlags([Uint8Array.of(1, 2, 1), Uint8Array.of(3, 2, 1)]) // => [3, 2, 1]
- * ```
  */
 export function combineFlags(tests: readonly Uint8Array[]): Uint8Array {
   requireList(tests, 'tests')
@@ -66,9 +64,7 @@ export function moreSerious(a: number, b: number): number {
  * @returns The counts, which sum to the number of readings.
  * @source definition
  * @example
- * ```ts
  * countFlags(Uint8Array.of(1, 1, 3, 9)) // => { pass: 2, suspect: 1, missing: 1 }
- * ```
  */
 export function countFlags(flags: Uint8Array): FlagCounts {
   requireList(flags, 'flags')

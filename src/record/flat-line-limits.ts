@@ -27,26 +27,21 @@ const MIN_ROUNDED = 6
  * Limits for `flatLineTest` from the noise of the probe and the step in which its readings come. A full container at night is flat
  * too; only readings that agree better than the noise of a living probe allows are frozen.
  *
- * ```math
- * P_n = \int \varphi(x) \left[\Phi(x + \tfrac14) - \Phi(x - \tfrac14)\right]^n dx
- * ```
- *
  * With a tolerance of a quarter of the standard deviation, four equal readings before one happen by chance about once in 1,400 readings,
  * eight once in 1.2 million, when noise is normal and independent. Readings that are rounded more coarsely than their noise are equal for
  * as long as the course takes for a step: then six and twelve times as long as one run in twenty of this record is suspect and fails.
  *
+ * @equation `P_n = \int \varphi(x) \left[\Phi(x + \tfrac14) - \Phi(x - \tfrac14)\right]^n dx`
  * @param input - The noise, made by `estimateNoise`.
  * @returns Limits, or that there are too few readings.
  * @validity For probes whose noise is not smoothed on its way. Of a rounded record a frozen stretch shows only when it is long, and when
  *   it is not most of the record.
  * @source definition of the normal distribution; four and eight in a row, six and twelve long runs: common practice, no source
  * @example
- * ```ts
  * const noise = estimateNoise({ value: Array.from({ length: 200 }, (_, i) => 0.6 + 0.001 * Math.sin(i * i)) })
  * flatLineLimits({ noise }) // => { known: true, tolerance: 0.0002, suspectAfter: 4, failAfter: 8 }
  * const rounded = estimateNoise({ value: Array.from({ length: 200 }, (_, i) => Math.round(60 - i / 9) / 100) })
  * flatLineLimits({ noise: rounded }) // => { known: true, suspectAfter: 54, failAfter: 108 }
- * ```
  */
 export function flatLineLimits(input: FlatLineLimitsInput): FlatLineLimits {
   requireObject(input, 'input')

@@ -26,9 +26,7 @@ export interface FlatLineInput extends Readings {
  * @throws `DomainError` outside the ranges, `InputError` when the limits are swapped.
  * @source qartod-2016, Test 8
  * @example
- * ```ts
  * flatLineTest({ value: [5, 5, 5, 5, 5, 5, 6], tolerance: 0.01, suspectAfter: 3, failAfter: 5 }) // => [1, 1, 1, 3, 3, 4, 1]
- * ```
  */
 export function flatLineTest(input: FlatLineInput): Uint8Array {
   requireObject(input, 'input')

@@ -20,14 +20,11 @@ export interface GrossRangeInput extends Readings {
  * Gross range test: readings outside what the sensor can report fail, readings outside what is expected are suspect.
  *
  * @procedure Compares each reading with both ranges, whose ends belong to them.
- * @param input - Readings and ranges.
  * @returns One flag for each reading.
  * @throws `DomainError` for a limit that is not finite, `InputError` when a range has its ends swapped.
  * @source qartod-2016, Test 4
  * @example
- * ```ts
  * grossRangeTest({ value: [0.5, 0.95, 1.2], sensorMin: 0, sensorMax: 1, expectedMin: 0.2, expectedMax: 0.9 }) // => [1, 3, 4]
- * ```
  */
 export function grossRangeTest(input: GrossRangeInput): Uint8Array {
   requireObject(input, 'input')

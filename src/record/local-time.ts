@@ -50,15 +50,12 @@ export function checkOffsets(offsets: readonly LocalOffset[], argument: string):
  *
  * @procedure Looks for the offset that was in force at the moment that it gives. In the repeated hour the earlier moment is taken until
  * the clock has stepped back, then the later one.
- * @param input - Local times and offsets.
  * @returns Times, with counts of what was doubtful.
  * @throws `DomainError` outside the ranges, `InputError` for a table that is empty or not in order.
  * @source definition
  * @example
- * ```ts
  * const clock = [{ from: 0, ahead: 3600 }, { from: 36000, ahead: 7200 }]
  * utcFromLocal({ local: [37800, 39600, 43200], offsets: clock }) // => { time: [34200, NaN, 36000], skipped: 1 }
- * ```
  */
 export function utcFromLocal(input: LocalTimeInput): UniversalTimes {
   requireObject(input, 'input')

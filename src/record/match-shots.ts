@@ -38,10 +38,8 @@ export interface MatchedShots {
  * that falls into a rise that is taken already has joined it; one without readings all the time until the latest answer is not judged.
  * @param input - Rises, log and stretches of readings.
  * @returns Positions of all logged shots and all rises.
- * @throws `DomainError` outside the ranges.
  * @source common practice, no source
  * @example
- * ```ts
  * const time = [0, 300, 600, 900, 1200, 1500, 1800, 2100, 2400]
  * const content = [0.5, 0.499, 0.52, 0.53, 0.528, 0.527, 0.527, 0.526, 0.526]
  * const limits = { minRise: waterContentChange(0.01), maxRiseTime: minutes(30), maxStep: minutes(8) }
@@ -50,7 +48,6 @@ export interface MatchedShots {
  *   segments: splitRecord({ time, value: content, maxStep: minutes(8) }), latest: minutes(10), slack: minutes(5),
  * })
  * matches // => { matched: [{ log: 0, shot: 0 }], withoutRise: [1], notJudged: [2], withoutLog: [] }
- * ```
  */
 export function matchShots(input: MatchShotsInput): MatchedShots {
   requireObject(input, 'input')

@@ -40,9 +40,7 @@ export type NewestReading =
  * @throws `DomainError` outside the range, `InputError` for lists of different lengths.
  * @source definition
  * @example
- * ```ts
  * newestReading({ time: [0, 300, 600], value: [0.54, 0.53, NaN], now: 900 }) // => { known: true, index: 1, age: 600, isLast: false }
- * ```
  */
 export function newestReading(input: NewestReadingInput): NewestReading {
   requireObject(input, 'input')

@@ -44,13 +44,11 @@ export type OvernightDryDown = {
  * @validity A fall that grows from night to night may be more leaves, warmer pipes, or a probe that drifts.
  * @source common practice, no source
  * @example
- * ```ts
  * const time = Array.from({ length: 25 }, (_, i) => i * 3600)
  * const content = time.map((_, i) => 0.6 - 0.003 * i)
  * const light = [{ start: -28800, end: 18000 }, { start: 61200, end: 100000 }]
  * const nights = overnightDryDowns({ time, waterContent: content, shots: [], settle: minutes(30), maxStep: hours(2), light })
  * nights // => [{ known: true, dark: 18000, evening: 0.585, fall: 0.033, lasted: 39600 }]
- * ```
  */
 export function overnightDryDowns(input: OvernightInput): OvernightDryDown[] {
   requireObject(input, 'input')

@@ -33,17 +33,14 @@ export type Plateau =
  *
  * @procedure Takes for each shot the first reading after its peak and the time to drain, if no other shot came in between; the level is
  * the median of the upper half.
- * @param input - Series, shots and time to drain.
  * @returns The level with its spread, or why there is none.
  * @throws `DomainError` outside the range, `InputError` for lists of different lengths.
  * @validity A local reading: the mean of the container needs a scale or more probes.
  * @source common practice, no source
  * @example
- * ```ts
  * const series = { time: [0, 300, 600, 900], waterContent: [0.5, 0.53, 0.526, 0.52] }
  * const shots = findShots({ ...series, minRise: waterContentChange(0.01), maxRiseTime: minutes(30), maxStep: minutes(8) })
  * plateauAfterDrain({ ...series, shots, settle: minutes(5) }).known // => false
- * ```
  */
 export function plateauAfterDrain(input: PlateauInput): Plateau {
   requireObject(input, 'input')

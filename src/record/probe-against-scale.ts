@@ -32,22 +32,16 @@ export interface ProbeAgainstScale {
 /**
  * Change of the water in a container by its probe and by a scale. The scale weighs the whole; the probe sees its surroundings.
  *
- * ```math
- * \Delta S_{scale} = \frac{m_1 - m_0}{\rho_w}, \qquad \Delta S_{probe} = (\theta_1 - \theta_0) \, V_s
- * ```
- *
+ * @equation `\Delta S_{scale} = \frac{m_1 - m_0}{\rho_w}, \qquad \Delta S_{probe} = (\theta_1 - \theta_0) \, V_s`
  * @param input - Masses, readings and volume of medium.
  * @returns Both changes and their difference.
- * @throws `DomainError` outside the ranges.
  * @validity Growth of the plant and fruit that was picked change the mass as well and are not known here.
  * @source definition: water balance of a weighed container, water of 1 kg/L
  * @example
- * ```ts
  * probeAgainstScale({
  *   massBefore: kilograms(14.2), massAfter: kilograms(14.62), waterContentBefore: waterContent(0.52), waterContentAfter: waterContent(0.532),
  *   substrateVolume: litres(12),
  * }) // => { weighed: 0.42, seen: 0.144, difference: -0.276, waterContentDifference: -0.023 }
- * ```
  */
 export function probeAgainstScale(input: ProbeAgainstScaleInput): ProbeAgainstScale {
   requireObject(input, 'input')

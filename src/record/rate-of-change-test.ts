@@ -33,24 +33,18 @@ export interface RateOfChangeInput extends Readings, ReadingTimes, RateOfChangeL
  * Rate of change test: a reading that differs from the one before by more than is believed, in that time or against the spread of the
  * readings before it.
  *
- * ```math
- * \frac{|x_i - x_{i-1}|}{t_i - t_{i-1}} > \text{limit} \quad\text{or}\quad |x_i - x_{i-1}| > n\,s_{i-1}
- * ```
- *
  * The standard deviation s is that of the readings of the time before, in twenty-fifths of it that leave one by one; with fewer than
  * ten readings or no spread it judges nothing.
  *
- * @param input - Times, readings and limits.
+ * @equation `\frac{|x_i - x_{i-1}|}{t_i - t_{i-1}} > \text{limit} \quad\text{or}\quad |x_i - x_{i-1}| > n\,s_{i-1}`
  * @returns One flag for each reading; the first, and those after a missing reading or a clock that did not advance, are not evaluated.
  * @throws `DomainError` outside the ranges, `InputError` for lists of different lengths, no limit, or an unknown direction.
  * @source qartod-2016, Test 7
  * @example
- * ```ts
  * rateOfChangeTest({ time: [0, 300, 600], value: [0.5, 0.501, 0.55], max: 0.0001 }) // => [2, 1, 3]
  * const value = Array.from({ length: 40 }, (_, i) => (i === 39 ? 0.9 : 0.5 + 0.01 * Math.sin(i)))
  * const deviations = { count: 3, over: hours(25) }
  * rateOfChangeTest({ time: value.map((_, i) => 3600 * i), value, deviations }).at(-1) // => 3
- * ```
  */
 export function rateOfChangeTest(input: RateOfChangeInput): Uint8Array {
   requireObject(input, 'input')

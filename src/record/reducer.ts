@@ -26,15 +26,12 @@ export interface RunInput<State, Input, Output> {
  * Feeds a list of inputs to a reducer.
  *
  * @procedure Takes one step for each input, from the given state or from the start.
- * @param run - Reducer, inputs and state.
  * @returns The last state and all outputs.
  * @throws `InputError` when there is no reducer.
  * @source definition
  * @example
- * ```ts
  * const counter = { start: 0, step: (state: number, input: number) => [state + input, state] as const }
  * runReducer({ reducer: counter, inputs: [1, 2, 3] }) // => { state: 6, outputs: [0, 1, 3] }
- * ```
  */
 export function runReducer<State, Input, Output>(
   run: RunInput<State, Input, Output>,

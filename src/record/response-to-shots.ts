@@ -34,22 +34,16 @@ export interface ResponseToShots {
  * How much of the water that a container keeps shows at its probe. A probe with air at its pins, or above the wet part, sees little; one
  * under the dripper sees too much.
  *
- * ```math
- * r = \mathrm{median}\; \frac{\Delta\theta \, V_s}{V_{kept}}
- * ```
- *
- * @param input - Shots and volume of medium.
+ * @equation `r = \mathrm{median}\; \frac{\Delta\theta \, V_s}{V_{kept}}`
  * @returns The share, with a finding below one half and above three halves.
  * @throws `DomainError` outside the ranges, also when there is no shot.
  * @validity With at least three shots; it cannot tell an air gap from a wrong volume of medium or an uneven spread of water: weigh the container.
  * @source definition: water balance of the container; the limits of one half and three halves: common practice, no source
  * @example
- * ```ts
  * const shots = [0.011, 0.012, 0.013].map((rise) => ({ rise: waterContentChange(rise), kept: litres(0.42) }))
  * const seen = responseToShots({ shots, substrateVolume: litres(12) })
  * seen // => { share: 0.343, shots: 3 }
  * seen.findings.map((finding) => finding.code) // => ['probe-sees-little']
- * ```
  */
 export function responseToShots(input: ResponseInput): ResponseToShots {
   requireObject(input, 'input')

@@ -35,19 +35,15 @@ export interface SaltDrift {
  *
  * @procedure Fits a line to both over the days; both must rise by more than two standard errors, over at least five days. A level above the
  * container capacity is told by itself.
- * @param input - Levels, drain and capacity.
  * @returns Trends, with findings; no finding is no proof, roots that grow and medium that sinks change the level as well.
- * @throws `DomainError` outside the range.
  * @validity A flush with water of known conductivity, read before and after, tells salt from water.
  * @source common practice, no source
  * @example
- * ```ts
  * const day = [0, 1, 2, 3, 4, 5]
  * const drift = saltDrift({
  *   day, plateau: day.map((d) => 0.6 + 0.004 * d), drainEC: day.map((d) => 3.2 + 0.3 * d), containerCapacity: waterContent(0.65),
  * })
  * drift.findings.map((finding) => finding.code) // => ['reading-rises-with-salt']
- * ```
  */
 export function saltDrift(input: SaltDriftInput): SaltDrift {
   requireObject(input, 'input')

@@ -28,23 +28,18 @@ export type SlopeChange =
  * Looks for the place where a dry-down changes its speed. Where it slows down, plants may begin to run short of water; but night, cold,
  * cloud and a probe that heats up slow it down as well, so that it is no proof of stress.
  *
- * ```math
- * \theta(t) = a + b\,t + c\,\max(0, t - t_b)
- * ```
- *
  * Least squares over every reading that leaves a tenth of the readings, and at least five, on both sides.
  *
+ * @equation `\theta(t) = a + b\,t + c\,\max(0, t - t_b)`
  * @param input - Times and readings of one stretch.
  * @returns Place, level and both slopes, or that noise could have made the change.
  * @throws `InputError` for lists of different lengths or times that do not rise.
  * @validity Within one light regime. Believed when it lowers the Schwarz criterion by 10, counted with so many independent readings as the rest shows.
  * @source schwarz-1978; the limit of 10: kass-1995; independent readings from the correlation of neighbours: common practice, no source
  * @example
- * ```ts
  * const time = Array.from({ length: 41 }, (_, i) => i * 1800)
  * const content = time.map((_, i) => 0.5 - 0.004 * Math.min(i, 25) - 0.001 * Math.max(0, i - 25))
  * changeOfSlope({ time, waterContent: content }) // => { known: true, index: 25, level: 0.4, slopeBefore: -0.008, slopeAfter: -0.002, slows: true }
- * ```
  */
 export function changeOfSlope(input: DryDownInput): SlopeChange {
   requireObject(input, 'input')

@@ -18,18 +18,13 @@ export interface SpikeInput extends Readings {
 /**
  * Spike test: a reading far from the mean of its two neighbours. A large spike also flags its neighbours, which are good.
  *
- * ```math
- * \left| x_i - \frac{x_{i-1} + x_{i+1}}{2} \right| > \text{limit}
- * ```
- *
+ * @equation `\left| x_i - \frac{x_{i-1} + x_{i+1}}{2} \right| > \text{limit}`
  * @param input - Readings and limits.
  * @returns One flag for each reading; the ends, and readings with a missing neighbour, are not evaluated.
  * @throws `DomainError` outside the ranges, `InputError` when the limits are swapped.
  * @source qartod-2016, Test 6
  * @example
- * ```ts
  * spikeTest({ value: [10, 12, 999.99, 13, 15, 40, 9, 9], suspect: 25, fail: 50 }) // => [2, 4, 4, 4, 1, 3, 1, 2]
- * ```
  */
 export function spikeTest(input: SpikeInput): Uint8Array {
   requireObject(input, 'input')

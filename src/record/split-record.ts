@@ -31,14 +31,11 @@ export interface RecordSegment {
  * one of them only.
  *
  * @procedure Ends a stretch where the next good reading is not later than the last one, or later by more than the longest step.
- * @param input - Times, readings and longest step.
  * @returns The stretches in order of arrival.
  * @throws `DomainError` outside the range, `InputError` for lists of different lengths.
  * @source definition
  * @example
- * ```ts
  * splitRecord({ time: [0, 300, 600, 4200, 4500], value: [0.5, 0.5, NaN, 0.48, 0.48], maxStep: minutes(12) }).length // => 2
- * ```
  */
 export function splitRecord(input: SplitRecordInput): RecordSegment[] {
   requireObject(input, 'input')

@@ -29,15 +29,12 @@ export interface TimeBreak {
  *
  * @procedure Compares the step before each reading with the expected one; a step that is an hour off, to three expected steps and a quarter of
  * an hour, may be a change of civil time. A missing last stretch is no seam: it ends the record.
- * @param input - Times, expected step and readings.
  * @returns The seams in order.
  * @throws `DomainError` outside the ranges, `InputError` for lists of different lengths.
  * @source definition
  * @example
- * ```ts
  * const seams = findTimeBreaks({ time: [0, 300, 4200, 900], expectedStep: minutes(5) })
  * seams // => [{ kind: 'gap', mayBeClockChange: 'forward' }, { kind: 'step-back', seconds: -3300 }]
- * ```
  */
 export function findTimeBreaks(input: TimeBreaksInput): TimeBreak[] {
   requireObject(input, 'input')

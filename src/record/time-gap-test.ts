@@ -13,14 +13,10 @@ export interface TimeGapInput extends ExpectedStep, ArrivalTimes {
  * Time gap test: a reading that arrives too late is suspect, one whose clock did not advance fails.
  *
  * @procedure Compares the step before each reading with the expected one.
- * @param input - Times and expected step.
  * @returns One flag for each reading; the first is not evaluated.
- * @throws `DomainError` outside the ranges.
  * @source qartod-2016, Test 1 [not confirmed, source not seen]
  * @example
- * ```ts
  * timeGapTest({ time: [0, 300, 600, 1800, 2100, 1200, 1500], expectedStep: minutes(5) }) // => [2, 1, 1, 3, 1, 4, 1]
- * ```
  */
 export function timeGapTest(input: TimeGapInput): Uint8Array {
   requireObject(input, 'input')

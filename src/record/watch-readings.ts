@@ -35,18 +35,15 @@ export interface ReadingWatch extends Reducer<ReadingWatchState, TimedReading, r
  * test looks at both neighbours. The state can be kept as JSON at any step; it does not grow with the record.
  *
  * @procedure Keeps the reading that waits, the one before it, and of those before as much as the tests look back on.
- * @param limits - The tests.
  * @returns A reducer that takes readings and gives the verdict on the one before.
  * @throws `DomainError` outside the ranges, `InputError` for limits that contradict each other.
  * @source qartod-2016
  * @example
- * ```ts
  * const watch = watchReadings({ expectedStep: minutes(5), spike: { suspect: 0.02, fail: 0.05 } })
  * const inputs = [0.54, 0.612, 0.538].map((value, i) => ({ time: 300 * i, value }))
  * const { state, outputs } = runReducer({ reducer: watch, inputs })
  * outputs.flat().map((verdict) => verdict.flag) // => [2, 4]
  * watch.finish(state).map((verdict) => verdict.flag) // => [1]
- * ```
  */
 export function watchReadings(limits: QualityLimits): ReadingWatch {
   requireObject(limits, 'limits')

@@ -78,16 +78,12 @@ export interface ShotWatch extends Reducer<ShotWatchState, WaterContentReading, 
  * step; it does not grow with the record.
  *
  * @procedure Keeps the lowest readings of the longest rise and the rise that is under way; a shot is told when it has ended.
- * @param limits - What counts as a shot.
  * @returns A reducer that takes readings and gives the shots that ended with each.
- * @throws `DomainError` outside the ranges.
  * @source common practice, no source
  * @example
- * ```ts
  * const watch = watchShots({ minRise: waterContentChange(0.01), maxRiseTime: minutes(30), maxStep: minutes(8) })
  * const readings = [0.5, 0.499, 0.52, 0.53, 0.528, 0.527, 0.52].map((level, i) => ({ time: 300 * i, waterContent: level }))
  * runReducer({ reducer: watch, inputs: readings }).outputs.flat() // => [{ start: 300, peak: 900, rise: 0.031 }]
- * ```
  */
 export function watchShots(limits: ShotLimits): ShotWatch {
   requireObject(limits, 'limits')

@@ -21,20 +21,14 @@ export type WaterUse =
 /**
  * Water that left the medium in an hour of a dry-down: taken up by plants and evaporated, and drained if drain had not stopped.
  *
- * ```math
- * Q = -b \, V_s
- * ```
- *
+ * @equation `Q = -b \, V_s`
  * @param input - Line, made by `fitDryDown`, and volume of medium.
  * @returns Use with its standard error, or that nothing left that noise could not have made.
- * @throws `DomainError` outside the range.
  * @validity The probe must stand for the whole medium; a weighed container tells whether it does.
  * @source definition: water balance of the container without irrigation; a slope within two standard errors of zero is not believed: common practice, no source
  * @example
- * ```ts
  * const line = fitDryDown({ time: [0, 3600, 7200, 10800], waterContent: [0.6, 0.592, 0.584, 0.576] })
  * waterUseOfDryDown({ line, substrateVolume: litres(10) }) // => { known: true, use: 0.08 }
- * ```
  */
 export function waterUseOfDryDown(input: WaterUseInput): WaterUse {
   requireObject(input, 'input')

@@ -37,14 +37,11 @@ const LIMITS: Readonly<Record<WmoQuantity, WmoLimits>> = {
  * greenhouse are narrower and belong to its grower.
  *
  * @procedure Looks them up.
- * @param input - Name of the quantity.
  * @returns Limits in the unit that they name.
  * @throws `InputError` for a quantity without limits here.
  * @source zahumensky-2004, as restated in open station code; the limits of the soil temperature and the highest radiation [not confirmed, source not seen]
  * @example
- * ```ts
  * wmoLimits({ of: 'air-temperature' }) // => { min: -80, max: 60, fastestChange: 3 }
- * ```
  */
 export function wmoLimits(input: WmoLimitsInput): WmoLimits {
   requireObject(input, 'input')

@@ -26,18 +26,12 @@ export interface WmoStep {
 /**
  * Consistency in time of one reading, as meteorological services test it.
  *
- * ```math
- * |x_i - x_{i-1}| + |x_i - x_{i+1}| \le 4 s
- * ```
- *
+ * @equation `|x_i - x_{i-1}| + |x_i - x_{i+1}| \le 4 s`
  * @param input - Three readings and the standard deviation of those before.
  * @returns Distance, limit and whether the reading is consistent.
- * @throws `DomainError` outside the ranges.
  * @source zahumensky-2004
  * @example
- * ```ts
  * wmoStepConsistency({ before: 20, value: 21, after: 20.1, deviation: 0.2 }) // => { distance: 1.9, limit: 0.8, consistent: false }
- * ```
  */
 export function wmoStepConsistency(input: WmoStepInput): WmoStep {
   requireObject(input, 'input')
@@ -63,14 +57,10 @@ export interface WmoStepSeries {
  *
  * @procedure Takes the standard deviation of the readings in the window before each one and compares the sum of the distances to both
  * neighbours with four times that.
- * @param series - Readings and window.
  * @returns One flag for each reading: suspect where it is not consistent; not evaluated where a neighbour or the whole window is missing.
- * @throws `DomainError` outside the range.
  * @source zahumensky-2004
  * @example
- * ```ts
  * wmoStepTest({ value: [20, 20.1, 20, 20.1, 23, 20.1], window: 3 }) // => [2, 2, 2, 3, 3, 2]
- * ```
  */
 export function wmoStepTest(series: WmoStepSeries): Uint8Array {
   requireObject(series, 'series')

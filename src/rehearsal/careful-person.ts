@@ -38,12 +38,10 @@ const MARGIN = 1.15
  * @throws `DomainError` and `InputError` for a zone or limits that make no sense, as `rehearse` does.
  * @source common practice, no source
  * @example
- * ```ts
  * const scene = rehearsalScene('coir-dust')
  * const faults = [{ fault: 'probes-silent' as const, from: hours(10) }]
  * const outcome = rehearse({ zone: scene.zone, limits: scene.limits, controller: carefulPerson(scene), days: 3, seed: 7, faults, keepCourse: false })
  * outcome.stressTime // => 0
- * ```
  */
 export function carefulPerson(scene: RehearsalScene): RehearsedController<PersonState, PersonView, ValveOrder> {
   requireObject(scene, 'scene')

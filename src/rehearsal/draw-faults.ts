@@ -28,15 +28,12 @@ const STREAM = 100
  *
  * @procedure For each fault draws a whole minute between the end of the first day and two thirds of the time (any minute of a single day),
  * and a probe; it lasts as long as `rehearsalFaults()` says.
- * @param draw - Names, seed, days and probes.
  * @returns Faults for `rehearse`.
  * @throws `DomainError` outside the ranges, `InputError` for an unknown fault.
  * @source definition
  * @example
- * ```ts
  * const [fault] = drawFaults({ faults: ['no-water'], seed: 3, days: 7, probes: 2 })
  * fault.until - fault.from // => 21600
- * ```
  */
 export function drawFaults(draw: FaultDraw): RehearsalFault[] {
   requireObject(draw, 'draw')

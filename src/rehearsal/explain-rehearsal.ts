@@ -9,9 +9,7 @@ import type { RehearsalFinding } from './rehearsal-finding.js'
  * @returns One sentence.
  * @source definition
  * @example
- * ```ts
  * explainRehearsal({ code: 'stress', level: 'caution', hours: 3.25 }) // => 'The zone was drier than the stress level for 3.3 h.'
- * ```
  */
 export function explainRehearsal(finding: RehearsalFinding): string {
   requireObject(finding, 'finding')

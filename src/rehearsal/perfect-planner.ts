@@ -23,11 +23,9 @@ const REST = 600
  * @throws `DomainError` and `InputError` for a zone or limits that make no sense, as `rehearse` does.
  * @source definition
  * @example
- * ```ts
  * const scene = rehearsalScene('coir-dust')
  * const outcome = rehearse({ zone: scene.zone, limits: scene.limits, controller: perfectPlanner(scene), days: 2, seed: 7, keepCourse: false })
  * outcome.stressTime // => 0
- * ```
  */
 export function perfectPlanner(scene: RehearsalScene): RehearsedController<PlannerState, RehearsalTruth, ValveOrder> {
   requireObject(scene, 'scene')

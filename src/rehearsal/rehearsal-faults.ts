@@ -24,10 +24,8 @@ export interface FaultKind {
  * @returns One entry a fault.
  * @source common practice, no source
  * @example
- * ```ts
  * rehearsalFaults().length > 60 // => true
  * rehearsalFaults()[0] // => { fault: 'probe-reads-zero', sign: 'probe-dead' }
- * ```
  */
 export function rehearsalFaults(): FaultKind[] {
   return faultNames().map((fault) => {

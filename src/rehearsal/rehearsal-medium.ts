@@ -29,13 +29,11 @@ export interface RehearsalMedium<State = unknown> {
  * @throws `DomainError` outside the ranges, `InputError` when the lowest water content is not below the capacity.
  * @source definition: water balance of a container, as in `waterStore`
  * @example
- * ```ts
  * const medium = storedMedium({
  *   substrateVolume: litres(10), containerCapacity: waterContent(0.6), minWaterContent: waterContent(0.1),
  *   bypass: fraction(0.1), drainLag: minutes(10),
  * })
  * medium.held(medium.flow.start(waterContent(0.5))) // => 5
- * ```
  */
 export function storedMedium(store: WaterStore): RehearsalMedium {
   requireObject(store, 'store')
@@ -59,7 +57,6 @@ export function storedMedium(store: WaterStore): RehearsalMedium {
  * @throws `DomainError` outside the ranges, `InputError` for impossible roots.
  * @source richards-1931, as in `containerFlowRichards1931`
  * @example
- * ```ts
  * const medium = richardsMedium({
  *   container: boxContainer({ length: centimetres(100), width: centimetres(20), height: centimetres(7.5) }),
  *   medium: vanGenuchten1980({ residual: waterContent(0.02), saturated: waterContent(0.95), alpha: perCentimetre(0.08), n: 3.5 }),
@@ -67,7 +64,6 @@ export function storedMedium(store: WaterStore): RehearsalMedium {
  *   roots: { limits: uptakeLimitsFeddes.tomato },
  * })
  * medium.held(medium.flow.start(waterContent(0.8))) // => 12.000
- * ```
  */
 export function richardsMedium(container: RichardsContainer): RehearsalMedium {
   requireObject(container, 'container')

@@ -37,11 +37,9 @@ export interface RehearsalScene {
  * @throws `InputError` for another medium.
  * @source invented, but for the container capacities of `substratesPorometer2012` and `substrateRanges`
  * @example
- * ```ts
  * const scene = rehearsalScene('pine-bark')
  * scene.lower // => 0.42
  * scene.limits.maxPerDay // => 6
- * ```
  */
 export function rehearsalScene(medium: SceneName): RehearsalScene {
   const row = tableRow<SceneMedium>(SCENE_MEDIA, medium)

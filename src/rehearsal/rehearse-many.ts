@@ -31,18 +31,15 @@ export interface ManyRehearsals<State, Input, Output> {
  * Rehearses a controller over faults, scenes and seeds, and sums up: one row for each entry of faults.
  *
  * @procedure Draws the times of the faults by `drawFaults` from each seed, calls `rehearse`, and takes worst and mean over scenes and seeds.
- * @param many - Controller, scenes, faults, seeds and days.
  * @returns One row an entry of faults, in their order; each names the scene and seed of its worst histories.
  * @throws `DomainError` outside the ranges, `InputError` for unknown faults and where there is nothing to rehearse.
  * @source definition
  * @example
- * ```ts
  * const scenes = [rehearsalScene('coir-dust')]
  * const faults = [[], ['probes-silent']] as const
  * const rows = rehearseMany({ controllerFor: carefulPerson, scenes, faults, seeds: 2, days: 2 })
  * rows.map((row) => row.runs) // => [2, 2]
  * rows.every((row) => row.worstDayShare <= 1.05) // => true
- * ```
  */
 export function rehearseMany<State, Input, Output>(many: ManyRehearsals<State, Input, Output>): RehearsalSummary[] {
   requireObject(many, 'many')

@@ -22,13 +22,11 @@ const DAY = 86400
  * @procedure Calls the controller every so often with the readings that have arrived, gives its order to the valve, and lets time pass
  * for valve, line, containers, plants, probes and gauges, each with the faults that last at that moment. Counts water, openings,
  * stress and alarms against the truth that the controller cannot see.
- * @param rehearsal - Controller, zone, limits, days, seed and faults.
  * @returns Course, openings, alarms, sums, and findings against the limits.
  * @throws `DomainError` outside the ranges, `InputError` for contradictions. What the controller throws is counted and closes the valve.
  * @validity A zone on paper: it shows how a logic fails, not how much water your plants need. The sizes of the faults are invented.
  * @source common practice, no source
  * @example
- * ```ts
  * const scene = rehearsalScene('coir-dust')
  * const byTheClock = {
  *   reducer: { start: 0, step: (given: number, now: number) => [given + 1, now % 7200 < 60] as const },
@@ -38,7 +36,6 @@ const DAY = 86400
  * const outcome = rehearse({ zone: scene.zone, limits: scene.limits, controller: byTheClock, days: 2, seed: 7 })
  * outcome.openings.length // => 24
  * outcome.findings.map((finding) => finding.code) // => ['opened-outside-hours', 'stress']
- * ```
  */
 export function rehearse<State, Input, Output>(rehearsal: Rehearsal<State, Input, Output>): RehearsalOutcome {
   requireObject(rehearsal, 'rehearsal')

@@ -30,19 +30,16 @@ export interface DiagnosedOrder extends ValveOrder {
  *
  * @procedure Steps the controller, hands its order and what was observed to `watchZone`, and puts the causes in the place of its alarms.
  * @param scene - Zone, limits and levels, made by `rehearsalScene`.
- * @param controller - What waters.
  * @param change - Settings of the diagnosis that differ from those of the scene.
  * @returns A controller for `rehearse`.
  * @throws `DomainError` and `InputError` for settings that make no sense.
  * @source definition
  * @example
- * ```ts
  * const scene = rehearsalScene('coir-dust')
  * const controller = rehearsedDiagnosis(scene, rehearsedWatering(scene))
  * const faults = [{ fault: 'valve-stuck-closed' as const, from: hours(34) }]
  * const outcome = rehearse({ zone: scene.zone, limits: scene.limits, controller, days: 3, seed: 7, faults, keepCourse: false })
  * outcome.timeToFirstAlarms[0] < 7200 // => true
- * ```
  */
 export function rehearsedDiagnosis<State, Input, Output>(
   scene: RehearsalScene,

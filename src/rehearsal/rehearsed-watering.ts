@@ -20,13 +20,11 @@ import { WATERING_SIGNS } from './watering-signs.js'
  * @throws `DomainError` outside the ranges, `InputError` for limits that contradict each other, as `controlWatering` does.
  * @source definition
  * @example
- * ```ts
  * const scene = rehearsalScene('coir-dust')
  * const faults = [{ fault: 'probe-reads-zero' as const, from: hours(10) }]
  * const outcome = rehearse({ zone: scene.zone, limits: scene.limits, controller: rehearsedWatering(scene), days: 2, seed: 7, faults, keepCourse: false })
  * outcome.worstDay <= 6 // => true
  * outcome.outsideHours // => 0
- * ```
  */
 export function rehearsedWatering(
   scene: RehearsalScene,

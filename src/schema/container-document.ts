@@ -99,12 +99,10 @@ export function containerSchema(unknownKeys: UnknownKeys) {
  * @throws `DomainError` and `InputError` as the shape itself.
  * @source definition
  * @example
- * ```ts
  * const document = readDocument('container', {
  *   version: 1, shape: 'box', length: '1 m', width: '15 cm', height: '75 mm',
  * })
  * containerFromDocument(document).volume // => 11.25
- * ```
  */
 export function containerFromDocument(document: ContainerDocument | ContainerShape): Container {
   requireObject(document, 'document')

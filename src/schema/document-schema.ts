@@ -10,14 +10,10 @@ import type { JsonData } from './write-document.js'
  * with each other, only `readDocument` checks.
  *
  * @procedure Translates the schema that `readDocument` uses.
- * @param name - Which kind of document.
- * @param options - Whether unknown keys are refused or kept.
  * @returns A JSON Schema of draft 2020-12 as plain data.
  * @source wright-2022
  * @example
- * ```ts
  * documentJsonSchema('emitters') // => { title: 'emitters', type: 'object', additionalProperties: false }
- * ```
  */
 export function documentJsonSchema(
   name: DocumentName,
@@ -51,14 +47,11 @@ export function documentJsonSchema(
  *
  * @procedure Builds the schema that `readDocument` uses.
  * @param name - Which kind of document.
- * @param options - Whether unknown keys are refused or kept.
  * @returns A zod schema whose output is the document.
  * @source definition
  * @example
- * ```ts
  * const schema = documentSchema('emitters')
  * schema.safeParse({ version: 1, emitters: 2, emitterFlow: '2 L/h', lineFill: '8 s' }).success // => true
- * ```
  */
 export function documentSchema<N extends DocumentName>(
   name: N,

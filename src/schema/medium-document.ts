@@ -211,14 +211,12 @@ export function mediumSchema(unknownKeys: UnknownKeys) {
  * @throws `DomainError` and `InputError` as the equation itself.
  * @source definition
  * @example
- * ```ts
  * const medium = readDocument('medium', {
  *   version: 1,
  *   model: 'van-genuchten-1980',
  *   parameters: { residual: '12 %', saturated: '93 %', alpha: 0.1, n: 1.6 },
  * })
  * mediumFromDocument(medium).waterContent(centimetresOfSuction(10)) // => 0.744595
- * ```
  */
 export function mediumFromDocument(document: MediumDocument): RetentionModel {
   requireObject(document, 'document')
@@ -233,10 +231,8 @@ export function mediumFromDocument(document: MediumDocument): RetentionModel {
  * @returns The document, to be completed with a name or a source and written with `writeDocument`.
  * @source definition
  * @example
- * ```ts
  * const curve = campbell1974({ saturated: waterContent(0.9), airEntry: centimetresOfSuction(4), b: 3 })
  * documentFromMedium(curve).parameters // => { saturated: 0.9, airEntry: 4, b: 3 }
- * ```
  */
 export function documentFromMedium(model: RetentionModel): MediumDocument {
   requireObject(model, 'model')

@@ -41,16 +41,13 @@ export function documentKind(name: string): DocumentKind {
  * unit and range, and whether the values agree; reads text with a unit into the canonical unit.
  * @param name - Which kind of document it must be.
  * @param data - Plain data, as `JSON.parse` gives it.
- * @param options - What to do with unknown keys.
  * @returns The document, its numbers in canonical units.
  * @throws `DocumentError`, an `InputError` that lists every problem with its path, value, expected unit and what to do.
  * @source definition
  * @example
- * ```ts
  * const emitters = readDocument('emitters', { version: 1, emitters: 2, emitterFlow: '0.5 gph', lineFill: '8 s' })
  * emitters.emitterFlow // => 1.892705892
  * readDocument('emitters', { version: 1, emitters: 2, emitterFlow: '3 ft', lineFill: 8 }) // => throws InputError
- * ```
  */
 export function readDocument<N extends DocumentName>(
   name: N,
@@ -77,10 +74,8 @@ export function readDocument<N extends DocumentName>(
  * @throws `DocumentError`, an `InputError` that lists every problem; `DomainError` for a limit of characters that is none.
  * @source rfc-8259-2017
  * @example
- * ```ts
  * const text = '{"version":1,"emitters":2,"emitterFlow":"2 L/h","lineFill":"8 s"}'
  * parseDocument('emitters', text, { maxCharacters: 1000 }).emitterFlow // => 2
- * ```
  */
 export function parseDocument<N extends DocumentName>(
   name: N,

@@ -21,10 +21,8 @@ const NOT_EVALUATED = 2
  * @throws `DocumentError`, an `InputError` that lists every reading that cannot be kept.
  * @source definition
  * @example
- * ```ts
  * const table = readingsFromTidyCsv('time,source,quantity,value,unit\r\n600,A1,WaterContent,54,%\r\n300,A1,WaterContent,,\r\n')
  * recordsFromReadings(table.readings) // => [{ source: 'A1', time: [300, 600], value: [NaN, 0.54] }]
- * ```
  */
 export function recordsFromReadings(readings: readonly TidyReading[]): RecordDocument[] {
   requireList(readings, 'readings')
@@ -53,10 +51,8 @@ export function recordsFromReadings(readings: readonly TidyReading[]): RecordDoc
  * @returns The readings, in the order of the record.
  * @source definition
  * @example
- * ```ts
  * const record = readDocument('record', { version: 1, source: 'A1', kind: 'WaterContent', time: [300, 600], value: [null, 0.54] })
  * readingsFromRecord(record)[1] // => { time: 600, source: 'A1', kind: 'WaterContent', value: 0.54 }
- * ```
  */
 export function readingsFromRecord(record: RecordDocument): TidyReading[] {
   requireObject(record, 'record')

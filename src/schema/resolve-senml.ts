@@ -34,10 +34,8 @@ const LONGEST_NAME = 500
  * @throws `DocumentError`, an `InputError` that lists every problem; `DomainError` for a limit of characters that is none.
  * @source rfc-8428-2018, sections 4 and 5; example of section 5.1.3
  * @example
- * ```ts
  * const pack = '[{"bn":"urn:dev:ow:10e2073a01080063","bt":1.320067464e+09,"bu":"%RH","v":20},{"t":60,"v":20.3}]'
  * resolveSenml(pack, { maxCharacters: 1000 })[1] // => { n: 'urn:dev:ow:10e2073a01080063', u: '%RH', t: 1320067524, v: 20.3 }
- * ```
  */
 export function resolveSenml(pack: unknown, options: SenmlOptions = {}): ResolvedSenmlRecord[] {
   const data = typeof pack === 'string' ? jsonData(WHAT, limitedText(WHAT, pack, options.maxCharacters)) : pack

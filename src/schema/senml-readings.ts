@@ -33,15 +33,12 @@ export interface SenmlSending {
  *
  * @procedure Looks up the kind of each record by its full name, then by the last part of its name; converts from the SenML unit.
  * @param records - The records, made by `resolveSenml`.
- * @param kinds - What each sensor measures.
  * @returns The readings, and the records that are none.
  * @throws `DocumentError`, an `InputError` that lists every record whose unit or value does not fit its kind.
  * @source rfc-8428-2018, section 12.1, and rfc-8798-2020, sections 2 and 3 (units)
  * @example
- * ```ts
  * const records = resolveSenml('[{"bn":"urn:dev:ow:10e2073a01080063:","bt":1.7e9,"n":"theta","u":"/","v":0.55},{"n":"ec","u":"S/m","v":0.12}]')
  * readingsFromSenml(records, { theta: 'WaterContent', ec: 'BulkEC' }).readings // => [{ value: 0.55 }, { value: 1.2 }]
- * ```
  */
 export function readingsFromSenml(records: readonly ResolvedSenmlRecord[], kinds: SenmlKinds): SenmlReadings {
   requireList(records, 'records')
@@ -74,15 +71,12 @@ export function readingsFromSenml(records: readonly ResolvedSenmlRecord[], kinds
  * @procedure Converts each reading to the unit of the SenML registry for its kind, sends the base name and the time of the first reading
  * once, and times relative to it.
  * @param readings - The readings, made by `readingsFromSenml`, `readingsFromTidyCsv` or by hand.
- * @param sending - The base name.
  * @returns The records of the pack.
  * @throws `DocumentError`, an `InputError` that lists every reading whose name or kind SenML cannot carry.
  * @source rfc-8428-2018, sections 4 and 5
  * @example
- * ```ts
  * const { readings } = readingsFromTidyCsv('time,source,quantity,value,unit\r\n2026-05-19T06:30:00Z,A1,Temperature,68,°F\r\n')
  * senmlFromReadings(readings) // => [{ bt: 1779172200, n: 'A1', u: 'Cel', v: 20 }]
- * ```
  */
 export function senmlFromReadings(readings: readonly TidyReading[], sending: SenmlSending = {}): SenmlRecord[] {
   requireList(readings, 'readings')

@@ -52,12 +52,10 @@ const TABLE_CHARACTERS = 200_000_000
  * @throws `DocumentError`, an `InputError`, that names line, column and remedy; `DomainError` for a limit of characters that is none.
  * @source rfc-4180-2005, section 2 (form of CSV); iso-8601-1-2019 (times) [not confirmed, source not seen]; the rest is common practice, no source
  * @example
- * ```ts
  * const table = seriesFromCsv('Zeit;Feuchte\r\n19.05.2026 07:05;55,3\r\n19.05.2026 07:00;NA\r\n', {
  *   time: 'Zeit', columns: { A: { column: 'Feuchte', kind: 'WaterContent', unit: '%' } }, clock: [{ from: 0, ahead: 7200 }], maxCharacters: 1000,
  * })
  * table // => { time: [1779166800, 1779167100], columns: { A: [NaN, 0.553] }, order: 'newest-first', separator: ';', decimalMark: ',' }
- * ```
  */
 export function seriesFromCsv(data: string | Uint8Array, options: CsvSeriesOptions): CsvSeries {
   requireObject(options, 'options')

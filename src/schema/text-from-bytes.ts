@@ -16,9 +16,7 @@ export interface DecodedText {
  * @throws `DocumentError`, an `InputError`, for UTF-16 with half a character at its end.
  * @source rfc-3629-2003, section 6, and rfc-2781-2000, section 4.3 (byte order marks)
  * @example
- * ```ts
  * textFromBytes(Uint8Array.of(0xff, 0xfe, 0x41, 0x00)) // => { text: 'A', encoding: 'utf-16le' }
- * ```
  */
 export function textFromBytes(bytes: Uint8Array): DecodedText {
   const [a, b, c] = bytes

@@ -49,14 +49,12 @@ const COLUMNS: readonly string[] = [...NEEDED, 'quality']
  * @throws `DocumentError`, an `InputError`, for text that is no such table; `DomainError` for a limit of characters that is none.
  * @source rfc-4180-2005, section 2 (form of CSV)
  * @example
- * ```ts
  * const table = readingsFromTidyCsv(
  *   'time,source,quantity,value,unit\r\n2026-05-19T06:30:00Z,A1,WaterContent,55,%\r\n2026-05-19T06:35:00Z,A1,WaterContent,155,%\r\n',
  *   { maxCharacters: 1000 },
  * )
  * table.readings // => [{ time: 1779172200, source: 'A1', kind: 'WaterContent', value: 0.55 }]
  * table.refusedRows // => [3]
- * ```
  */
 export function readingsFromTidyCsv(text: string, options: TableOptions = {}): TableReadings {
   const [header, ...rows] = csvRows(WHAT, limitedText(WHAT, text, options.maxCharacters))
@@ -84,10 +82,8 @@ export function readingsFromTidyCsv(text: string, options: TableOptions = {}): T
  * @throws `DocumentError`, an `InputError` that lists every reading that cannot be written.
  * @source rfc-4180-2005, section 2 (form of CSV)
  * @example
- * ```ts
  * const reading: TidyReading = { time: instant(1779172200), source: 'A1', kind: 'WaterContent', value: 0.55 }
  * tidyCsvFromReadings([reading]).split('\r\n')[1] // => '2026-05-19T06:30:00Z,A1,WaterContent,0.55,m³/m³,'
- * ```
  */
 export function tidyCsvFromReadings(readings: readonly TidyReading[]): string {
   requireList(readings, 'readings')

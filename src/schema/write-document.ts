@@ -12,18 +12,15 @@ export type JsonData = null | boolean | number | string | readonly JsonData[] | 
  * `null` where a reading is missing, and leaves out what is undefined.
  * @param name - Which kind of document it is.
  * @param document - The document, without its version or with it.
- * @param options - What to do with unknown keys.
  * @returns Plain data, to be passed to `JSON.stringify`.
  * @throws `DocumentError`, an `InputError` that lists every problem.
  * @source definition
  * @example
- * ```ts
  * const calibration = calibrateTwoPoint({
  *   dry: { reading: rawReading(300), waterContent: waterContent(0.02) },
  *   saturated: { reading: rawReading(1100), waterContent: waterContent(0.78) },
  * })
  * writeDocument('calibration', calibration) // => { version: 1, form: 'line', coefficients: [-0.265, 0.00095] }
- * ```
  */
 export function writeDocument<N extends DocumentName>(
   name: N,

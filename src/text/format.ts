@@ -26,10 +26,8 @@ export interface TextStyle {
  * @throws `InputError` for a unit that the kind does not list, `DomainError` for a value that is not finite.
  * @source jcgm-100-2008, 7.2.6 [confirmed by public code or text, source not seen]
  * @example
- * ```ts
  * formatQuantity(litres(0.39706), 'Volume', { unit: 'mL', uncertainty: 0.004 }) // => '397.1 mL'
  * formatQuantity(celsius(20), 'Temperature', { unit: '°F' }) // => '68 °F'
- * ```
  */
 export function formatQuantity<K extends KindName>(value: KindTypes[K], kind: K, style: TextStyle = {}): string {
   const about = kindNamed(kind)

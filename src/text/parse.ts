@@ -26,13 +26,11 @@ const LONGEST = 80
  * `DomainError` for a value that the kind cannot have.
  * @source definition
  * @example
- * ```ts
  * parseQuantity('1 500 mL', 'Volume') // => 1.5
  * parseQuantity('68 °F', 'Temperature') // => 20
  * parseQuantity('9 °F', 'TemperatureChange') // => 5
  * parseQuantity('1 h 30 min', 'Duration') // => 5400
  * parseQuantity('3 ft', 'Volume') // => throws InputError
- * ```
  */
 export function parseQuantity<K extends KindName>(text: string, kind: K): KindTypes[K] {
   const about = kindNamed(kind)

@@ -23,9 +23,7 @@ export interface CodedQuantity {
  * @throws `InputError` for a code that the kind does not list.
  * @source ucum-2017
  * @example
- * ```ts
  * toUcum(litres(0.5), 'Volume', 'mL') // => { value: 500, code: 'mL' }
- * ```
  */
 export function toUcum<K extends KindName>(value: KindTypes[K], kind: K, code?: string): CodedQuantity {
   const unit = code === undefined ? kindNamed(kind).units[0] : unitOf(kind, code)
@@ -42,9 +40,7 @@ export function toUcum<K extends KindName>(value: KindTypes[K], kind: K, code?: 
  * @throws `InputError` for a code that the kind does not list, `DomainError` for a value that the kind cannot have.
  * @source ucum-2017
  * @example
- * ```ts
  * fromUcum({ value: 500, code: 'mL' }, 'Volume') // => 0.5
- * ```
  */
 export function fromUcum<K extends KindName>(coded: CodedQuantity, kind: K): KindTypes[K] {
   requireObject(coded, 'coded')

@@ -19,18 +19,11 @@ export function checkConfidence(confidence: number): number {
 /**
  * By how much a standard uncertainty is multiplied to cover a wanted share of cases: two-sided Student's t.
  *
- * ```math
- * k = t_{(1 + p)/2}(\nu)
- * ```
- *
- * @param input - Confidence and degrees of freedom.
+ * @equation `k = t_{(1 + p)/2}(\nu)`
  * @returns Coverage factor. Unit: 1.
- * @throws `DomainError` outside the ranges.
  * @source jcgm-100-2008, Annex G.3 and Table G.2
  * @example
- * ```ts
  * coverageFactor({ confidence: 0.99, degreesOfFreedom: 16 }) // => 2.92
- * ```
  */
 export function coverageFactor(input: CoverageInput): number {
   const { confidence, degreesOfFreedom } = optionsOf(input)

@@ -53,21 +53,16 @@ const BEND = 0.1
 /**
  * Uncertainty of the result of any function from that of its inputs, by the first-order law of propagation, with a budget.
  *
- * ```math
- * u^2 = \sum_i \sum_j c_i c_j u_i u_j r_{ij}, \quad c_i = \frac{\partial f}{\partial x_i}, \quad
- * \nu = \frac{u^4}{\sum_i (c_i u_i)^4 / \nu_i}, \quad U = k\,u
- * ```
- *
  * The slopes are found by differences, so that the function may be any calculation of this package or a chain of them. Where the
  * function bends over the uncertainty of an input a warning says so: use `propagateMonteCarlo` then. Only the Monte Carlo method sees
  * a product of two inputs that both lie near zero, as in example H.1 of the guide, where it raises 32 nm to 34 nm.
  *
- * @param input - Inputs with their uncertainty, the function, correlations and confidence.
+ * @equation `u^2 = \sum_i \sum_j c_i c_j u_i u_j r_{ij}, \quad c_i = \frac{\partial f}{\partial x_i}, \quad
+ * \nu = \frac{u^4}{\sum_i (c_i u_i)^4 / \nu_i}, \quad U = k\,u`
  * @returns The value with standard and expanded uncertainty and its budget.
  * @throws `DomainError` outside the ranges, and whatever the function refuses at the estimates; `InputError` for unknown names, correlations that cannot be, or a result that is not finite.
  * @source jcgm-100-2008, Eq. 10, 13 and 16 (propagation), G.2b (Welch-Satterthwaite)
  * @example
- * ```ts
  * const result = propagateFirstOrder({
  *   inputs: {
  *     substrateVolume: { estimate: litres(10), standardUncertainty: 0.3 },
@@ -77,7 +72,6 @@ const BEND = 0.1
  * })
  * result // => { value: 0.5, standardUncertainty: 0.05220 }
  * result.budget[0].input // => 'rise'
- * ```
  */
 export function propagateFirstOrder<V extends Record<string, number>>(input: FirstOrderInput<V>): UncertainResult {
   requireObject(input, 'input')

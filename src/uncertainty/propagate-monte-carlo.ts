@@ -51,13 +51,11 @@ export interface DrawnResult {
  * It needs no straight line: use it where `propagateFirstOrder` warns. Correlated inputs must be normal. The random numbers come from
  * the seed alone.
  *
- * @param input - Inputs with their uncertainty, the function, correlations, confidence, number of draws and seed.
  * @procedure Draws all inputs, applies the function, sorts the results and reads mean, standard deviation and intervals from them. Draws that the function refuses are counted and left out.
  * @returns Mean, median, standard uncertainty, symmetric and shortest interval, and counts.
  * @throws `DomainError` outside the ranges; `InputError` for unknown names, correlations that cannot be or of inputs that are not normal, or when the function refuses most draws.
  * @source jcgm-101-2008, clauses 5.9, 6.4 and 7
  * @example
- * ```ts
  * const result = propagateMonteCarlo({
  *   inputs: {
  *     substrateVolume: { estimate: litres(10), standardUncertainty: 0.3 },
@@ -68,7 +66,6 @@ export interface DrawnResult {
  *   seed: 1,
  * })
  * Math.abs(result.standardUncertainty - 0.0522) < 0.001 // => true
- * ```
  */
 export function propagateMonteCarlo<V extends Record<string, number>>(input: MonteCarloInput<V>): DrawnResult {
   requireObject(input, 'input')

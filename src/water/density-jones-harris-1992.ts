@@ -14,21 +14,15 @@ export const validityJonesHarris1992: Validity = {
 /**
  * Density of air-free water on the temperature scale of 1990 after Jones and Harris (1992).
  *
- * ```math
- * \rho = 999.85308 + 6.32693\times10^{-2}t - 8.523829\times10^{-3}t^2 + 6.943248\times10^{-5}t^3 - 3.821216\times10^{-7}t^4
- * ```
- *
  * In kg/m³.
  *
+ * @equation `\rho = 999.85308 + 6.32693\times10^{-2}t - 8.523829\times10^{-3}t^2 + 6.943248\times10^{-5}t^3 - 3.821216\times10^{-7}t^4`
  * @param temperature - Water temperature. Unit: °C. Range: [-20, 110].
  * @returns Density of water. Unit: g/cm³.
- * @throws `DomainError` outside the range.
  * @validity Air-free pure water at 101.325 kPa, 5 to 40 °C.
  * @source jones-1992
  * @example
- * ```ts
  * inKilogramsPerCubicMetre(waterDensityJonesHarris1992(celsius(5))) // => 999.964771
- * ```
  */
 export function waterDensityJonesHarris1992(temperature: Temperature): WaterDensity {
   const t = numberIn(temperature, LIQUID_WATER)

@@ -13,21 +13,15 @@ export const validityTanaka2001: Validity = {
 /**
  * Density of air-free water after Tanaka and others (2001), the recommendation of the CIPM.
  *
- * ```math
- * \rho = 999.97495\left[1 - \frac{(t - 3.983035)^2(t + 301.797)}{522528.9\,(t + 69.34881)}\right]
- * ```
- *
  * In kg/m³.
  *
+ * @equation `\rho = 999.97495\left[1 - \frac{(t - 3.983035)^2(t + 301.797)}{522528.9\,(t + 69.34881)}\right]`
  * @param temperature - Water temperature. Unit: °C. Range: [-20, 110].
  * @returns Density of water. Unit: g/cm³.
- * @throws `DomainError` outside the range.
  * @validity Air-free pure water at 101.325 kPa, 0 to 40 °C.
  * @source tanaka-2001, Eq. 1
  * @example
- * ```ts
  * inKilogramsPerCubicMetre(waterDensityTanaka2001(celsius(0))) // => 999.84283
- * ```
  */
 export function waterDensityTanaka2001(temperature: Temperature): WaterDensity {
   const t = numberIn(temperature, LIQUID_WATER)

@@ -41,26 +41,16 @@ export const validityBensonKrause1984: Validity = {
 /**
  * Dissolved oxygen of water in equilibrium with moist air.
  *
- * ```math
- * \ln C_0 = -139.34411 + \frac{1.575701\times10^5}{T} - \frac{6.642308\times10^7}{T^2} + \frac{1.2438\times10^{10}}{T^3} - \frac{8.621949\times10^{11}}{T^4}
- * ```
- *
- * ```math
- * C = C_0\,e^{-S(0.017674 - 10.754/T + 2140.7/T^2)}\,\frac{(P - u)(1 - \vartheta P)}{(1 - u)(1 - \vartheta)}, \quad u = e^{11.8571 - 3840.70/T - 216961/T^2}, \quad \vartheta = 9.75\times10^{-4} - 1.426\times10^{-5}t + 6.436\times10^{-8}t^2
- * ```
- *
  * P in atmospheres. Warm water holds less just when roots need more: 11.3 mg/L at 10 °C, 8.3 at 25 °C, 7.6 at 30 °C. The salinity
  * term is for sea salt; at the 3 dS/m of a feed it is about 1 %.
  *
- * @param water - Temperature, pressure and salinity.
+ * @equation `\ln C_0 = -139.34411 + \frac{1.575701\times10^5}{T} - \frac{6.642308\times10^7}{T^2} + \frac{1.2438\times10^{10}}{T^3} - \frac{8.621949\times10^{11}}{T^4}`
+ * @equation `C = C_0\,e^{-S(0.017674 - 10.754/T + 2140.7/T^2)}\,\frac{(P - u)(1 - \vartheta P)}{(1 - u)(1 - \vartheta)}, \quad u = e^{11.8571 - 3840.70/T - 216961/T^2}, \quad \vartheta = 9.75\times10^{-4} - 1.426\times10^{-5}t + 6.436\times10^{-8}t^2`
  * @returns Dissolved oxygen at saturation. Unit: mg/L.
- * @throws `DomainError` outside the ranges.
  * @validity 0 to 40 °C, 0.5 to 1.1 atmospheres, salinity 0 to 40.
  * @source benson-1984; usgs-2011
  * @example
- * ```ts
  * oxygenSaturationBensonKrause1984({ temperature: celsius(25) }) // => 8.263
- * ```
  */
 export function oxygenSaturationBensonKrause1984(water: AeratedWater): OxygenConcentration {
   const t = numberIn(optionsOf(water).temperature, TEMPERATURE_OXYGEN, 'temperature')
@@ -78,23 +68,16 @@ export function oxygenSaturationBensonKrause1984(water: AeratedWater): OxygenCon
 /**
  * Dissolved oxygen as a share of what the water would hold in equilibrium with air.
  *
- * ```math
- * s = \frac{C}{C_{sat}}
- * ```
- *
  * Above 1 the water is supersaturated: it was pressurised, warmed or oxygenated a short time ago.
  *
- * @param sample - Oxygen found, temperature, pressure and salinity.
+ * @equation `s = \frac{C}{C_{sat}}`
  * @returns Share of saturation. Unit: 1.
- * @throws `DomainError` outside the ranges.
  * @validity 0 to 40 °C, 0.5 to 1.1 atmospheres, salinity 0 to 40.
  * @source benson-1984
  * @example
- * ```ts
  * inPercentOfOxygenSaturation(
  *   oxygenShareOfSaturation({ concentration: milligramsPerLitreOfOxygen(6), temperature: celsius(25) }),
  * ) // => 72.6088
- * ```
  */
 export function oxygenShareOfSaturation(sample: AeratedWaterSample): OxygenSaturation {
   return (numberIn(optionsOf(sample).concentration, DISSOLVED_OXYGEN, 'concentration') /

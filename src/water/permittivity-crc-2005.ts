@@ -13,21 +13,15 @@ export const validityCrc2005: Validity = {
 /**
  * Static permittivity of water by the quadratic of the CRC Handbook.
  *
- * ```math
- * \varepsilon_w = 249.21 - 0.79069\,T + 7.2997\times10^{-4}\,T^2, \quad T = t + 273.15
- * ```
- *
  * 0.2 below the IAPWS values at 0 °C.
  *
+ * @equation `\varepsilon_w = 249.21 - 0.79069\,T + 7.2997\times10^{-4}\,T^2, \quad T = t + 273.15`
  * @param temperature - Water temperature. Unit: °C. Range: [-20, 110].
  * @returns Relative permittivity. Unit: 1.
- * @throws `DomainError` outside the range.
  * @validity Pure water at atmospheric pressure, 0 to 99 °C.
  * @source lide-2005
  * @example
- * ```ts
  * waterPermittivityCrc2005(celsius(0)) // => 87.69676
- * ```
  */
 export function waterPermittivityCrc2005(temperature: Temperature): Permittivity {
   const kelvins = numberIn(temperature, LIQUID_WATER) + 273.15

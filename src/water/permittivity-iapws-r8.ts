@@ -49,23 +49,13 @@ export const validityIapwsR8: Validity = {
 /**
  * Static permittivity of fluid water from temperature and density after IAPWS R8-97.
  *
- * ```math
- * \varepsilon_w = \frac{1 + A + 5B + \sqrt{9 + 2A + 18B + A^2 + 10AB + 9B^2}}{4 - 4B}, \quad A = \frac{N_A\mu^2\rho\,g}{M\varepsilon_0 kT}, \quad B = \frac{N_A\alpha\rho}{3M\varepsilon_0}
- * ```
- *
- * ```math
- * g = 1 + \sum_{h=1}^{11} N_h\left(\frac{\rho}{\rho_c}\right)^{i_h}\left(\frac{T_c}{T}\right)^{j_h} + N_{12}\frac{\rho}{\rho_c}\left(\frac{T}{228} - 1\right)^{-1.2}
- * ```
- *
- * @param water - Temperature and density.
+ * @equation `\varepsilon_w = \frac{1 + A + 5B + \sqrt{9 + 2A + 18B + A^2 + 10AB + 9B^2}}{4 - 4B}, \quad A = \frac{N_A\mu^2\rho\,g}{M\varepsilon_0 kT}, \quad B = \frac{N_A\alpha\rho}{3M\varepsilon_0}`
+ * @equation `g = 1 + \sum_{h=1}^{11} N_h\left(\frac{\rho}{\rho_c}\right)^{i_h}\left(\frac{T_c}{T}\right)^{j_h} + N_{12}\frac{\rho}{\rho_c}\left(\frac{T}{228} - 1\right)^{-1.2}`
  * @returns Relative permittivity. Unit: 1.
- * @throws `DomainError` outside the ranges.
  * @validity Fluid water, 238 to 873 K, up to 1000 MPa, density up to 1.25 g/cm³.
  * @source iapws-r8-1997; fernandez-1997
  * @example
- * ```ts
  * waterPermittivityIapwsR8({ temperature: celsius(0), density: kilogramsPerCubicMetre(999.843086) }) // => 87.903455
- * ```
  */
 export function waterPermittivityIapwsR8(water: WaterState): Permittivity {
   const kelvins = numberIn(optionsOf(water).temperature, TEMPERATURE_IAPWS_R8, 'temperature') + 273.15

@@ -13,21 +13,15 @@ export const validityKaatze1989: Validity = {
 /**
  * Static permittivity of water after Kaatze (1989).
  *
- * ```math
- * \varepsilon_w = 10^{\,1.94404 - 1.991\times10^{-3}t}
- * ```
- *
  * Within 0.02 of the IAPWS values from 0 to 60 °C.
  *
+ * @equation `\varepsilon_w = 10^{\,1.94404 - 1.991\times10^{-3}t}`
  * @param temperature - Water temperature. Unit: °C. Range: [-20, 110].
  * @returns Relative permittivity. Unit: 1.
- * @throws `DomainError` outside the range.
  * @validity Pure water at atmospheric pressure, -4 to 60 °C.
  * @source kaatze-1989
  * @example
- * ```ts
  * waterPermittivityKaatze1989(celsius(0)) // => 87.91035
- * ```
  */
 export function waterPermittivityKaatze1989(temperature: Temperature): Permittivity {
   return (10 ** (1.94404 - 1.991e-3 * numberIn(temperature, LIQUID_WATER))) as Permittivity

@@ -16,22 +16,16 @@ export const validityMalmbergMaryott1956: Validity = {
 /**
  * Static permittivity of water after Malmberg and Maryott (1956).
  *
- * ```math
- * \varepsilon_w = 87.740 - 0.40008\,t + 9.398\times10^{-4}t^2 - 1.410\times10^{-6}t^3
- * ```
- *
  * About 0.1 below the IAPWS values. A misprint of the second coefficient as 0.4008 goes round; it gives 78.285 at 25 °C where the paper
  * prints 78.30.
  *
+ * @equation `\varepsilon_w = 87.740 - 0.40008\,t + 9.398\times10^{-4}t^2 - 1.410\times10^{-6}t^3`
  * @param temperature - Water temperature. Unit: °C. Range: [-20, 110].
  * @returns Relative permittivity. Unit: 1.
- * @throws `DomainError` outside the range.
  * @validity Pure water at atmospheric pressure, 0 to 100 °C.
  * @source malmberg-1956
  * @example
- * ```ts
  * waterPermittivityMalmbergMaryott1956(celsius(25)) // => 78.303344
- * ```
  */
 export function waterPermittivityMalmbergMaryott1956(temperature: Temperature): Permittivity {
   return cubicAt(COEFFICIENTS, numberIn(temperature, LIQUID_WATER)) as Permittivity
@@ -40,18 +34,12 @@ export function waterPermittivityMalmbergMaryott1956(temperature: Temperature): 
 /**
  * How much the static permittivity of water of Malmberg and Maryott (1956) changes with one kelvin.
  *
- * ```math
- * \frac{d\varepsilon_w}{dt} = -0.40008 + 2 \cdot 9.398\times10^{-4}t - 3 \cdot 1.410\times10^{-6}t^2
- * ```
- *
+ * @equation `\frac{d\varepsilon_w}{dt} = -0.40008 + 2 \cdot 9.398\times10^{-4}t - 3 \cdot 1.410\times10^{-6}t^2`
  * @param temperature - Water temperature. Unit: °C. Range: [-20, 110].
  * @returns Slope. Unit: 1/K.
- * @throws `DomainError` outside the range.
  * @source malmberg-1956, derivative
  * @example
- * ```ts
  * waterPermittivitySlopeMalmbergMaryott1956(celsius(0)) // => -0.40008
- * ```
  */
 export function waterPermittivitySlopeMalmbergMaryott1956(temperature: Temperature): number {
   const [, c1, c2, c3] = COEFFICIENTS

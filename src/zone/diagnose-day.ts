@@ -36,13 +36,11 @@ export interface DiagnoseDayInput {
  *
  * @procedure Takes the zone for the settings of `watchZone`, the highest level after drain for full, the log of the valve for the shots,
  * and reads the record through; what was told before the day is left out of the list of what was told.
- * @param input - Zone, record and day.
  * @returns The diagnosis at the end of the day and what was told on it, or the reason why there is none.
  * @throws `DomainError` for a number outside its range, `InputError` for parts that contradict each other.
  * @validity As `watchZone`: what was wrong from the beginning is usual to it. Without a log of single openings nothing is told.
  * @source common practice, no source
  * @example
- * ```ts
  * const zone: Zone = {
  *   name: 'bench 4',
  *   container: { substrateVolume: litres(14), height: centimetres(12), plants: 2 },
@@ -66,7 +64,6 @@ export interface DiagnoseDayInput {
  * const { day } = reviewDay({ zone, record, date: '1970-01-02' })
  * const found = diagnoseDay({ zone, record, day })
  * found.known && found.value.diagnosis.causes.map(({ code }) => code) // => ['probe-frozen']
- * ```
  */
 export function diagnoseDay(input: DiagnoseDayInput): Known<DayDiagnosis> {
   requireObject(input, 'input')

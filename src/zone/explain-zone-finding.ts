@@ -18,14 +18,11 @@ export interface ExplainZoneInput {
  * A finding of a review, or a difference of a proposal, in one sentence for people, with its numbers.
  *
  * @procedure Looks the code up and fills in the numbers.
- * @param input - Finding and clock.
  * @returns One sentence, without a full stop.
  * @source definition
  * @example
- * ```ts
  * const clock = [{ from: 0, ahead: 7200 }]
  * explainZoneFinding({ clock, finding: { code: 'given', today: 4, tomorrow: 5 } }) // => '5.00 L instead of 4.00 L (+25 %)'
- * ```
  */
 export function explainZoneFinding(input: ExplainZoneInput): string {
   requireObject(input, 'input')
@@ -159,9 +156,7 @@ const REASONS: Readonly<Record<string, string>> = {
  * @returns Words without a full stop.
  * @source definition
  * @example
- * ```ts
  * explainZoneReason('no-watering-log') // => 'there is no log of water given and drained'
- * ```
  */
 export function explainZoneReason(reason: string): string {
   return Object.hasOwn(REASONS, reason) ? REASONS[reason]! : explainRecordReason(reason)

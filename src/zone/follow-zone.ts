@@ -43,7 +43,6 @@ const MAX_BLOCKS = 400
  * @throws `DomainError` for a number of the zone outside its range, `InputError` for parts that contradict each other.
  * @source definition
  * @example
- * ```ts
  * const zone: Zone = {
  *   name: 'bench 4',
  *   container: { substrateVolume: litres(14), height: centimetres(12), plants: 2 },
@@ -65,7 +64,6 @@ const MAX_BLOCKS = 400
  * const { state, outputs } = runReducer({ reducer: follower, inputs })
  * outputs.flat().length // => 1
  * follower.finish(state).map((day) => day.readings) // => [12]
- * ```
  */
 export function followZone(zone: Zone): ZoneFollower {
   const checked = checkZone(zone)
@@ -246,10 +244,8 @@ function rowOf(zone: Zone, input: ZoneEntry, time: number): Row {
  * @returns The inputs.
  * @source definition
  * @example
- * ```ts
  * const inputs = entriesOfRecord({ time: [0, 300], probes: { A: [0.5, null] }, watering: { time: [60], given: [0.4] } })
  * inputs.map((input) => [input.kind, input.time]) // => [['reading', 0], ['watering', 60], ['reading', 300]]
- * ```
  */
 export function entriesOfRecord(record: ZoneRecord): ZoneEntry[] {
   const { climate, watering, forecast } = record

@@ -68,12 +68,10 @@ const DRAIN_LAG = 900 as Duration
  *
  * @procedure Expects the use that the days so far have taught, until seven are known that of the day by its water balance or else by its
  * climate, with the light of the day; plans shots from the level at its end with `planDay`; compares them with those of the day.
- * @param input - Zone and reviewed day.
  * @returns The proposal with what differs from the day, or the reason why there is none.
  * @throws `DomainError` for a number of the zone outside its range, `InputError` for parts that contradict each other.
  * @source definition: water balance of a container; common practice, no source, for the rest
  * @example
- * ```ts
  * const zone: Zone = {
  *   name: 'bench 4',
  *   container: { substrateVolume: litres(14), height: centimetres(12), plants: 2 },
@@ -96,7 +94,6 @@ const DRAIN_LAG = 900 as Duration
  * const proposal = proposeDay({ zone, day: days[1]! })
  * proposal.known && proposal.value.date // => '1970-01-03'
  * proposal.known && proposal.value.expectedUse // => 2.03
- * ```
  */
 export function proposeDay(input: ProposeDayInput): Known<ProposedDay> {
   requireObject(input, 'input')

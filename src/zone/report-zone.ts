@@ -37,12 +37,10 @@ export interface ReportZoneInput {
  * what must be minded before anybody acts on them.
  *
  * @procedure Puts every result into a sentence; what is not known says why.
- * @param input - Zone, day and proposal.
  * @returns Sections with a title and lines.
  * @throws `DomainError` for a number of the zone outside its range, `InputError` for parts that contradict each other.
  * @source definition; the cautions: common practice, no source
  * @example
- * ```ts
  * const zone: Zone = {
  *   name: 'bench 4',
  *   container: { substrateVolume: litres(14), height: centimetres(12), plants: 2 },
@@ -61,7 +59,6 @@ export interface ReportZoneInput {
  * const { day } = reviewDay({ zone, record: { time: [0, 300], probes: { A: [0.55, 0.549] } }, date: '1970-01-01' })
  * const sections = reportZone({ zone, day, proposal: proposeDay({ zone, day }) })
  * sections[1]?.lines[1] // => 'A (left out): water content from 54.9 % to 55.0 %; 0 shots seen.'
- * ```
  */
 export function reportZone(input: ReportZoneInput): ReportSection[] {
   requireObject(input, 'input')

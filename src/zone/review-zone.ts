@@ -46,7 +46,6 @@ export interface ZoneReview {
  * @throws `DomainError` for a number of the zone outside its range, `InputError` for parts that contradict each other.
  * @source definition: water balance of a container and the quality tests of qartod-2016; the rules that put them together: common practice, no source
  * @example
- * ```ts
  * const zone: Zone = {
  *   name: 'bench 4',
  *   container: { substrateVolume: litres(14), height: centimetres(12), plants: 2 },
@@ -68,7 +67,6 @@ export interface ZoneReview {
  * review.days.length // => 2
  * review.days[1]?.probes[0]?.shots.length // => 5
  * review.days[1]?.probes[0]?.night // => { known: true, value: { from: 88800, to: 100500, fall: 0.0154 } }
- * ```
  */
 export function reviewZone(input: ReviewZoneInput): ZoneReview {
   requireObject(input, 'input')
@@ -111,7 +109,6 @@ export interface ReviewDayInput {
  * @throws `DomainError` for a number of the zone outside its range, `InputError` for a date that does not exist or parts that contradict each other.
  * @source definition: water balance of a container and the quality tests of qartod-2016; the rules that put them together: common practice, no source
  * @example
- * ```ts
  * const zone: Zone = {
  *   name: 'bench 4',
  *   container: { substrateVolume: litres(14), height: centimetres(12), plants: 2 },
@@ -129,7 +126,6 @@ export interface ReviewDayInput {
  * }
  * const record = { time: [0, 300, 600], probes: { A: [0.55, null, 0.549] } }
  * reviewDay({ zone, record, date: '1970-01-01' }).day // => { readings: 3, level: { known: false } }
- * ```
  */
 export function reviewDay(input: ReviewDayInput): { readonly day: ZoneDay; readonly memory: ZoneMemory } {
   requireObject(input, 'input')

@@ -24,7 +24,6 @@ export interface TrustedReadings {
  * @throws `DomainError` for a number of the zone outside its range, `InputError` for a date that does not exist or parts that contradict each other.
  * @source definition
  * @example
- * ```ts
  * const zone: Zone = {
  *   name: 'bench 4',
  *   container: { substrateVolume: litres(14), height: centimetres(12), plants: 2 },
@@ -42,7 +41,6 @@ export interface TrustedReadings {
  * }
  * const record = { time: [0, 300, 600], probes: { A: [0.55, -999, 0.549] } }
  * trustedReadings({ zone, record, date: '1970-01-01' }).probes.A // => [0.55, null, 0.549]
- * ```
  */
 export function trustedReadings(input: Omit<ReviewDayInput, 'memory'>): TrustedReadings {
   requireObject(input, 'input')

@@ -3,7 +3,7 @@ import { fileURLToPath } from 'node:url'
 import { allRetentionForms } from 'porewater'
 import { catalogue, citedWork, sourceInFull } from 'porewater/catalogue'
 import { describe, expect, it } from 'vitest'
-import { citedInFull } from '../../docs/tools/cite-in-types.js'
+import { citedInFull } from '../../docs/tools/written-out.js'
 import { workKeys, workRow } from '../../src/catalogue/cited-work.js'
 import { howKnown, keysIn } from '../../src/catalogue/source-in-full.js'
 

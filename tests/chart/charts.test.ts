@@ -133,7 +133,11 @@ describe('a dry-down', () => {
     const bent = time.map((_, i) => 0.3 + 0.3 * Math.exp(-i / 6))
     const curve = fitExponentialDryDown({ time, waterContent: bent })
     expect(curve.known).toBe(true)
-    expect(description(draw(bent, curve, 0.25))).toContain('levels off above the refill point')
+    // The curve nears 0.3 and its floor lies a third of its fall of 0.298 lower.
+    expect(description(draw(bent, curve, 0.25))).toContain('nears 0.300 m³/m³')
+    expect(description(draw(bent, curve, 0.25))).toContain('stay above 0.201 m³/m³')
+    expect(description(draw(bent, curve, 0.25))).toContain('later levels often go below it')
+    expect(description(draw(bent, curve, 0.19))).toContain('nine of ten such courses did not reach')
     expect(description(draw(bent, curve, 0.301))).toMatch(/reaches the refill point \d+\.\d h after/)
     const unknown = fitExponentialDryDown({ time, waterContent: straight })
     expect(unknown.known).toBe(false)

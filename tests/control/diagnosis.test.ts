@@ -251,6 +251,30 @@ describe('other causes', () => {
     expect(namedAt(outputs, 'watered-by-hand')).toBeLessThan(1480 + 45)
     expect(codesOf(outputs[namedAt(outputs, 'watered-by-hand')])[0]).toBe('watered-by-hand')
   })
+  it('messages that come late by up to 40 minutes, in any order, are told once and not again and again', () => {
+    const zone = watchZone(SETTINGS)
+    const inputs = scripted({ minutes: 1800, probes: ['A', 'B', 'C'], shots: [60, 180, 300] })
+    const arriving = inputs.map((): WatchZoneInput['readings'][number][] => [])
+    // For sixteen hours each is as late as a fixed list of forty delays says; the mean age is then the greatest that is allowed.
+    inputs.forEach(({ readings }, minute) => {
+      const late = minute < 240 || minute > 1200 ? 0 : (minute * 17) % 40
+      arriving[minute + late]?.push(...readings)
+    })
+    let told = false
+    const changes: number[] = []
+    runReducer({
+      reducer: zone,
+      inputs: inputs.map((input, minute) => ({ ...input, readings: arriving[minute]! })),
+    }).outputs.forEach(({ causes }, minute) => {
+      const now = causes.some(({ code }) => code === 'no-readings')
+      if (now !== told) changes.push(minute)
+      told = now
+    })
+    expect(changes.length).toBe(2)
+    expect(changes[0]).toBeLessThan(240 + 120)
+    expect(changes[1]).toBeGreaterThan(1200)
+    expect(changes[1]).toBeLessThan(1200 + 60)
+  })
   it('water by hand', () => {
     const { outputs } = diagnosesOf({
       ...base,

@@ -34,6 +34,13 @@ describe('the code in the documents runs and gives what is printed', () => {
   })
 })
 
+/** Names of the fields of all public types, those of a union of results among them. */
+function fieldsOf(shape: unknown): string[] {
+  if (typeof shape !== 'object' || shape === null) return []
+  const own = 'has' in shape && typeof shape.has === 'object' && shape.has !== null ? Object.keys(shape.has) : []
+  return [...own, ...Object.values(shape).flatMap(fieldsOf)]
+}
+
 describe('the documents', () => {
   it('name only functions and files that exist', () => {
     const fields = catalogue.flatMap((entry) =>
@@ -42,6 +49,7 @@ describe('the documents', () => {
     const names = new Set([
       ...Object.keys(publicNames),
       ...fields,
+      ...fieldsOf(JSON.parse(read('src/repl/signatures.json'))),
       ...Object.keys(JSON.parse(read('package.json')).scripts),
     ])
     for (const path of ['README.md', ...guides]) {

@@ -8,7 +8,7 @@ import { uniformFrom } from './random.js'
 checkPublished('irrigation', 'drydown.exponential', ({ theta0, theta_inf, tau, refill }) => {
   const reach = timeToRefillExponential({
     from: waterContent(theta0),
-    floor: waterContent(theta_inf),
+    asymptote: waterContent(theta_inf),
     timeConstant: hours(tau),
     refillPoint: waterContent(refill),
   })
@@ -30,22 +30,22 @@ describe('a dry-down that slows down', () => {
           expect(fit.known).toBe(true)
           if (!fit.known) return
           expect(fit.timeConstant / constant).toBeCloseTo(1, 4)
-          expect(fit.floor).toBeCloseTo(floor, 4)
+          expect(fit.asymptote).toBeCloseTo(floor, 4)
           expect(fit.first).toBeCloseTo(floor + fall, 6)
           expect(fit.last).toBeCloseTo(content[59] as number, 6)
         },
       ),
     )
   })
-  it('rules out only what lies a third of the fall below its floor, or below the interval of it', () => {
+  it('rules out only what lies a third of the fall below its asymptote, or below the interval of it', () => {
     const random = uniformFrom(3)
     const time = Array.from({ length: 60 }, (_, i) => i * 600)
     for (const noise of [0, 0.0005, 0.002]) {
       const content = time.map((t) => 0.4 + 0.1 * Math.exp(-t / 9000) + noise * (random() - 0.5))
       const fit = fitExponentialDryDown({ time, waterContent: content })
       if (!fit.known) throw new Error(fit.reason)
-      expect(fit.low90).toBeLessThanOrEqual(fit.floorLow)
-      expect(fit.low90).toBeLessThanOrEqual(fit.floor - (fit.first - fit.last) / 3 + 1e-12)
+      expect(fit.floor).toBeLessThanOrEqual(fit.asymptoteLow)
+      expect(fit.floor).toBeLessThanOrEqual(fit.asymptote - (fit.first - fit.last) / 3 + 1e-12)
     }
   })
   it('is not told from a straight line by readings that show no bend', () => {
@@ -71,13 +71,30 @@ describe('a dry-down that slows down', () => {
     expect(fitExponentialDryDown({ time: [0, 1], waterContent: [0.5, 0.4] })).toMatchObject({ known: false })
     expectInputError(() => fitExponentialDryDown({ time: [0, 600, 300], waterContent: [0.5, 0.49, 0.48] }), 'time')
   })
-  it('says that a refill point below its floor is never reached', () => {
-    const course = { from: waterContent(0.6), floor: waterContent(0.5), timeConstant: hours(5) }
-    expect(timeToRefillExponential({ ...course, refillPoint: waterContent(0.5) })).toMatchObject({ known: false })
+  it('rules a level out by its floor only: below the asymptote alone nothing is ruled out', () => {
+    const course = { from: waterContent(0.6), asymptote: waterContent(0.5), timeConstant: hours(5) }
+    const reason = (refill: number, floor?: number) => {
+      const found = timeToRefillExponential({
+        ...course,
+        refillPoint: waterContent(refill),
+        ...(floor === undefined ? {} : { floor: waterContent(floor) }),
+      })
+      return found.known ? undefined : found.reason
+    }
+    expect(reason(0.5)).toBe('may-level-off-above')
+    expect(reason(0.2)).toBe('may-level-off-above')
+    expect(reason(0.5, 0.46)).toBe('may-level-off-above')
+    expect(reason(0.46, 0.46)).toBe('may-level-off-above')
+    expect(reason(0.459, 0.46)).toBe('levels-off-above')
+    expect(reason(0.51, 0.46)).toBeUndefined()
     expect(timeToRefillExponential({ ...course, refillPoint: waterContent(0.6) })).toEqual({ known: true, time: 0 })
     expect(
-      timeToRefillExponential({ ...course, floor: waterContent(0.7), refillPoint: waterContent(0.5) }),
+      timeToRefillExponential({ ...course, asymptote: waterContent(0.7), refillPoint: waterContent(0.5) }),
     ).toMatchObject({ known: false, reason: 'not-falling' })
+    expectInputError(
+      () => timeToRefillExponential({ ...course, floor: waterContent(0.51), refillPoint: waterContent(0.5) }),
+      'floor',
+    )
     expectDomainError(
       () => timeToRefillExponential({ ...course, timeConstant: hours(0), refillPoint: waterContent(0.5) }),
       { quantity: 'time constant of the dry-down' },

@@ -275,7 +275,7 @@ describe('probes of which one moved', () => {
   })
 })
 
-describe('a floor that is a guess', () => {
+describe('an asymptote that is a guess', () => {
   it('is not known, and one that was nearly reached is narrow', () => {
     const normal = normalFrom(4)
     const time = Array.from({ length: 100 }, (_, i) => 600 * i)
@@ -285,9 +285,9 @@ describe('a floor that is a guess', () => {
     const near = fitExponentialDryDown({ time, waterContent: course(4, 0.0004) })
     expect(near).toMatchObject({ known: true })
     if (!near.known) return
-    expect(near.floorLow).toBeLessThan(0.4005)
-    expect(near.floorHigh).toBeGreaterThan(0.3995)
-    expect(near.floorHigh - near.floorLow).toBeLessThan(0.02)
+    expect(near.asymptoteLow).toBeLessThan(0.4005)
+    expect(near.asymptoteHigh).toBeGreaterThan(0.3995)
+    expect(near.asymptoteHigh - near.asymptoteLow).toBeLessThan(0.02)
   })
 })
 

@@ -35,9 +35,11 @@ export function literalsIn(path: string, code: string): Literal[] {
 function isJudged(node: ts.NumericLiteral): boolean {
   const inner = ts.isPrefixUnaryExpression(node.parent) ? node.parent : node
   const { parent } = inner
-  if (ts.isElementAccessExpression(parent) || ts.isTypeNode(parent)) return true
+  if (ts.isElementAccessExpression(parent) || ts.isTypeNode(parent) || isKey(inner)) return true
   return ts.isPropertyAssignment(parent) && ts.isIdentifier(parent.name) && JUDGED.has(parent.name.text)
 }
+
+const isKey = (node: ts.Node): boolean => 'name' in node.parent && node.parent.name === node
 
 /** The number with its last digit one more (nine becomes eight), and with the other sign. */
 export function slipsOf(text: string): { readonly kind: 'digit' | 'sign'; readonly text: string }[] {
@@ -49,4 +51,23 @@ export function slipsOf(text: string): { readonly kind: 'digit' | 'sign'; readon
     { kind: 'digit', text: slipped },
     { kind: 'sign', text: `(-${text})` },
   ]
+}
+
+/** The code of a file with each of its slips behind a switch, `slipOn`. */
+export function withSlips(
+  code: string,
+  slips: readonly { readonly id: number; readonly literal: Literal; readonly text: string }[],
+): string {
+  const at = new Map<number, { literal: Literal; choices: string }>()
+  for (const { id, literal, text } of slips) {
+    const before = at.get(literal.start)?.choices ?? ''
+    at.set(literal.start, { literal, choices: `${before}slipOn===${id}?${text}:` })
+  }
+  return [...at.values()]
+    .sort((a, b) => b.literal.start - a.literal.start)
+    .reduce(
+      (whole, { literal: { start, end, text }, choices }) =>
+        `${whole.slice(0, start)}(${choices}${text})${whole.slice(end)}`,
+      code,
+    )
 }

@@ -18,7 +18,7 @@ export class Tree {
     return this.texts.get(path)!
   }
 
-  /** The tests that name something the file exports, the room's own first; then those of what imports the file, and so on. */
+  /** The tests that name something the file exports, the room's own first; then those of what imports the file, and so on; last the room's other tests. */
   testsOf(path: string): string[] {
     const room = path.split('/')[1]
     const tests = new Set<string>()
@@ -30,7 +30,15 @@ export class Tree {
       level = level.flatMap((file) => this.importers.get(file) ?? []).filter((file) => !seen.has(file))
       for (const file of level) seen.add(file)
     }
+    // Some tests put names together from pieces.
+    for (const test of this.testsIn(room)) tests.add(test)
+    // Defaults that are told are held there.
+    tests.add(`tests/catalogue/defaults.test.ts#${room}`)
     return [...tests]
+  }
+
+  private testsIn(room: string | undefined): string[] {
+    return [...this.texts.keys()].filter((test) => test.startsWith(`tests/${room}/`) && test.endsWith('.test.ts'))
   }
 
   private exportsOf(path: string): string[] {

@@ -56,11 +56,17 @@ export async function bundled(root: string, out: string, code: ReadonlyMap<strin
     packages: 'external',
     loader: { '.json': 'json' },
     logLevel: 'error',
-    plugins: [plugin(root, code, tests)],
+    plugins: [besideRunner(root, code, everyTest(root, tests))],
   })
 }
 
-function plugin(root: string, code: ReadonlyMap<string, string>, tests: readonly string[]): Plugin {
+const everyTest = (root: string, tests: readonly string[]): string =>
+  `import '${root}tests/support/seed.ts'\nexport const files = {${tests
+    .map((path) => `'${path}': () => import('${root}${path}')`)
+    .join(',\n')}}`
+
+/** Gives the bundler sources from `code` where it has them, and a collector in the place of the runner; `entry` is what to start from. */
+export function besideRunner(root: string, code: ReadonlyMap<string, string>, entry: string): Plugin {
   return {
     name: 'mutants',
     setup({ onResolve, onLoad }) {
@@ -75,12 +81,7 @@ function plugin(root: string, code: ReadonlyMap<string, string>, tests: readonly
         contents: `export { describe, it } from '${root}docs/tools/mutants/collect.ts'\nexport { expect } from 'vitest'`,
         resolveDir: root,
       }))
-      onLoad({ filter: /tests$/, namespace: 'mutants' }, () => ({
-        contents: `import '${root}tests/support/seed.ts'\nexport const files = {${tests
-          .map((path) => `'${path}': () => import('${root}${path}')`)
-          .join(',\n')}}`,
-        resolveDir: root,
-      }))
+      onLoad({ filter: /tests$/, namespace: 'mutants' }, () => ({ contents: entry, resolveDir: root }))
       onLoad({ filter: /\/(src|tests|docs)\/.*\.ts$/ }, ({ path }) => {
         const text = code.get(path.slice(root.length)) ?? readFileSync(path, 'utf8')
         return { contents: text.replaceAll('import.meta.url', JSON.stringify(pathToFileURL(path).href)), loader: 'ts' }

@@ -19,6 +19,14 @@ export function inFile(file: string): void {
   place.file = file
 }
 
+/** Whether a row of the catalogue's probes speaks of a topic. */
+export function isOfTopic({ row }: Test, topic: string): boolean {
+  return row.some((item) => {
+    const { topic: own, entry } = (item ?? {}) as { topic?: string; entry?: { topic: string } }
+    return (own ?? entry?.topic) === topic
+  })
+}
+
 type Body = (...row: never[]) => unknown
 
 function rowsOf(rows: readonly unknown[]): (readonly unknown[])[] {

@@ -8,6 +8,12 @@ export interface Measurement {
   readonly tests: readonly Measured[]
 }
 
+/** What a worker reads: the changes that it is to try, and whatever else it needs. */
+interface Job {
+  readonly tries?: NonNullable<Work['tries']>
+  readonly [more: string]: unknown
+}
+
 export type Status = 'Killed' | 'Survived' | 'Timeout'
 
 /** A change that keeps one test busy for so many seconds of the processor does not end. */
@@ -28,9 +34,10 @@ export async function measured(worker: string, topic: string): Promise<Measureme
 /** Tries changes one after another; one that does not end is noticed by that, and the others go on in a new process. */
 export async function tried(
   worker: string,
-  whole: Work & Required<Pick<Work, 'tries'>>,
+  whole: Job & Required<Pick<Job, 'tries'>>,
   result: (id: string, status: Status, by: string | null) => void,
   until: number,
+  busySeconds = BUSY_SECONDS,
 ): Promise<void> {
   let tries = whole.tries
   while (tries.length > 0 && Date.now() < until) {
@@ -42,7 +49,7 @@ export async function tried(
       done.add(told.id)
       result(told.id, told.noticedBy === null ? 'Survived' : 'Killed', told.noticedBy)
     }
-    await work(worker, { ...whole, tries }, heard, until)
+    await work(worker, { ...whole, tries }, heard, until, busySeconds)
     tries = tries.filter(({ id }) => !done.has(id))
     if (tries.length === 0 || Date.now() >= until) return
     // The process ended, or was ended, while it tried this one.
@@ -52,7 +59,13 @@ export async function tried(
   }
 }
 
-function work(worker: string, job: Work, heard: (told: Told) => void, until = Infinity): Promise<number | string> {
+function work(
+  worker: string,
+  job: Job,
+  heard: (told: Told) => void,
+  until = Infinity,
+  busySeconds = BUSY_SECONDS,
+): Promise<number | string> {
   const beside = (name: string) => worker.replace(/worker\.mjs$/, name)
   const file = beside('work.json')
   writeFileSync(file, JSON.stringify(job))
@@ -60,6 +73,7 @@ function work(worker: string, job: Work, heard: (told: Told) => void, until = In
   let said = ''
   child.stderr?.on('data', (chunk) => {
     said += chunk
+    process.stderr.write(chunk)
   })
   let last = { at: Date.now(), busy: 0 }
   child.on('message', (told: Told) => {
@@ -71,7 +85,7 @@ function work(worker: string, job: Work, heard: (told: Told) => void, until = In
       const busy = secondsOf(child.pid!) - last.busy
       const waits = Date.now() - last.at > 1000 * WAIT_SECONDS
       // While measuring nothing is changed: a test may take as long as it takes.
-      const stuck = job.tries !== undefined && (busy > BUSY_SECONDS || waits)
+      const stuck = job.tries !== undefined && (busy > busySeconds || waits)
       if (stuck || Date.now() > until) child.kill('SIGKILL')
     }, 1000)
     child.once('exit', (code, signal) => {

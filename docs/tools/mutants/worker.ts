@@ -4,7 +4,7 @@
  */
 
 import { readFileSync } from 'node:fs'
-import { inFile, type Test, tests } from './collect.js'
+import { inFile, isOfTopic, type Test, tests } from './collect.js'
 import { cpuSeconds, tellReached, turnOn } from './switch.js'
 
 /** What a worker is to do: try these changes by these tests, or measure. */
@@ -47,15 +47,8 @@ async function loaded(): Promise<void> {
     await load()
   }
   // Of the catalogue's probes only those of the topic; the others reach it by chance.
-  const own = tests.filter(
-    ({ file, row }) => !file.includes('/catalogue/') || row.some((item) => topicOf(item) === work.topic),
-  )
+  const own = tests.filter((test) => !test.file.includes('/catalogue/') || isOfTopic(test, work.topic))
   tests.splice(0, tests.length, ...own)
-}
-
-function topicOf(item: unknown): string | undefined {
-  const { topic, entry } = (item ?? {}) as { topic?: string; entry?: { topic: string } }
-  return topic ?? entry?.topic
 }
 
 async function measureAll(): Promise<void> {

@@ -99,18 +99,12 @@ function constructorOf(family: Family, unit: UnitRow): string {
   return `${comment([
     sentence,
     '',
-    '```math',
-    `${row.tex} = ${keptTex(unit.factor, 'v')}`,
-    '```',
-    '',
+    `@equation \`${row.tex} = ${keptTex(unit.factor, 'v')}\``,
     `@param value - ${name === '1' ? short : `Number in ${name}`}. Unit: ${name}. Range: ${unit.range ?? row.range}.`,
     `@returns ${short}. Unit: ${row.unit}.`,
-    '@throws `DomainError` outside the range.',
     `@source ${unit.source}`,
     '@example',
-    '```ts',
     `${make}(${example}) // => ${printed(kept(unit.factor, example))}`,
-    '```',
   ])}\n${signature(make, generic, 'value: number', given)} {\n${cast(guarded(family, unit), given)}\n}`
 }
 
@@ -144,17 +138,12 @@ function readerCode(family: Family, unit: UnitRow): string {
   return `${comment([
     `The number of ${name === '1' ? 'ones' : name} in a quantity that ${make}() makes.`,
     '',
-    '```math',
-    `v = ${readTex(unit.factor, row.tex)}`,
-    '```',
-    '',
+    `@equation \`v = ${readTex(unit.factor, row.tex)}\``,
     `@param quantity - ${words(family).short}. Unit: ${row.unit}. Range: any.`,
     `@returns Plain number. Unit: ${name}.`,
     `@source ${unit.source}`,
     '@example',
-    '```ts',
     `${reader}(${make}(${example})) // => ${example}`,
-    '```',
   ])}\n${signature(reader, '', `quantity: ${types(family).read}`, 'number')} {\n  return ${readCode(unit.factor, 'quantity')}\n}`
 }
 

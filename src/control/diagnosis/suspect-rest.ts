@@ -39,8 +39,11 @@ function byClock({ clock }: ZoneWatchState): Suspicion[] {
   return [suspicion('clock-wrong', 'caution', kind === 'rate' ? 0.85 : 0.95, [because], 'set-the-clock')]
 }
 
+/** A way that was told to be slow is told until readings are younger than this share of the greatest age: their mean age wavers. */
+const YOUNG_AGAIN = 0.6
+
 /** Readings that carry times of their own: all of them early or late by the same are a clock, by any time a way that is slow. */
-function bySender({ probes }: ZoneWatchState, zone: Watched): Suspicion[] {
+function bySender({ probes, standing }: ZoneWatchState, zone: Watched): Suspicion[] {
   const heard = probes.filter(({ count }) => count >= 20)
   if (heard.length === 0) return []
   const age = heard.reduce((sum, probe) => sum + probe.age / heard.length, 0)
@@ -48,6 +51,8 @@ function bySender({ probes }: ZoneWatchState, zone: Watched): Suspicion[] {
   const because = [evidence('age-of-readings', age, 's', { usual: 0 }), evidence('spread-of-age', spread, 's')]
   if (age < -300 || (age > 1500 && spread < 0.1 * age))
     return [suspicion('clock-wrong', 'caution', 0.8, because, 'set-the-clock')]
-  if (age > zone.maxAge) return [suspicion('no-readings', 'caution', 0.7, because, 'look-at-gateway')]
+  const isTold = standing.some(({ code }) => code === 'no-readings')
+  if (age > (isTold ? YOUNG_AGAIN : 1) * zone.maxAge)
+    return [suspicion('no-readings', 'caution', 0.7, because, 'look-at-gateway')]
   return []
 }

@@ -38,24 +38,17 @@ export const validityBaille1994: Validity = {
 /**
  * Transpiration of a greenhouse crop from radiation and dryness, by the simplified form of Penman and Monteith.
  *
- * ```math
- * \lambda E = A\,(1 - e^{-k\,LAI})\,G + B\,LAI\,D
- * ```
- *
  * The coefficients belong to the crop: fit them to your own record with `fitDailyUse()` where you can.
  *
- * @param input - Radiation, deficit, leaf area and coefficients.
+ * @equation `\lambda E = A\,(1 - e^{-k\,LAI})\,G + B\,LAI\,D`
  * @returns Transpiration. Unit: mm/h.
- * @throws `DomainError` outside the ranges.
  * @validity A 0.12 to 0.67 and B 14 to 37 W/m²/kPa, nine ornamental species.
  * @source baille-1994; the extinction coefficient is that of tomato [confirmed by public code or text, source not seen]
  * @example
- * ```ts
  * transpirationBaille1994({
  *   radiation: wattsPerSquareMetre(400), deficit: kilopascals(1.2), leafArea: leafAreaIndex(2.5),
  *   radiationCoefficient: 0.5, deficitCoefficient: 20,
  * }) // => 0.323
- * ```
  */
 export function transpirationBaille1994(input: BailleInput): HourlyCropET {
   const leaves = numberIn(optionsOf(input).leafArea, LEAF_AREA, 'leafArea')

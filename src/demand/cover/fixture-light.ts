@@ -34,25 +34,19 @@ export interface FixtureLight {
 /**
  * Light and heat of lamps from their electrical power: what `transpirationUnderLamps()` takes, and what the room has to carry away.
  *
- * ```math
- * PPFD = u\,\eta\,\frac{P}{A}, \qquad Q = \frac{P}{A}\left(1 - \frac{\eta}{y}\right)
- * ```
- *
  * All electricity ends as heat or as vapour in the room. Lamps near water need the protection that the electrical code asks for; leave
  * the wiring to licensed people.
  *
- * @param input - Power, area, efficacy, photons for each joule of light, share that reaches the crop.
+ * @equation `PPFD = u\,\eta\,\frac{P}{A}, \qquad Q = \frac{P}{A}\left(1 - \frac{\eta}{y}\right)`
  * @returns Photon flux on the crop, light and heat for each square metre.
  * @throws `DomainError` outside the ranges, `InputError` when the efficacy is above the photons that light can hold.
  * @validity Light counted from 400 to 700 nm: energy beyond (far red, infrared of sodium lamps) is counted as heat of the fixture though part of it shines on the leaves.
  * @source definition
  * @example
- * ```ts
  * fixtureLight({
  *   electricalPower: watts(6000), area: squareMetres(60), efficacy: micromolesPerJoule(2.8), photonsPerJoule: micromolesPerJoule(4.8),
  *   reachingCrop: fraction(0.9),
  * }) // => { photonFlux: 252, lightOnCrop: 52.5, lightElsewhere: 5.83, fixtureHeat: 41.7, electricity: 100 }
- * ```
  */
 export function fixtureLight(input: FixtureLightInput): FixtureLight {
   const electricity =

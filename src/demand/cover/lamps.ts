@@ -22,19 +22,13 @@ export interface LampInput extends CropInAir, Cover {
 /**
  * Resistance of lettuce leaves under lamps, of both sides of a leaf together.
  *
- * ```math
- * r_s = 60\,\frac{1500 + PPFD}{200 + PPFD}
- * ```
- *
+ * @equation `r_s = 60\,\frac{1500 + PPFD}{200 + PPFD}`
  * @param photonFlux - Photosynthetic photon flux above the leaves. Unit: µmol/m²/s. Range: [0, 3000].
  * @returns Leaf resistance. Unit: s/m.
- * @throws `DomainError` outside the range.
  * @validity Lettuce, photon flux 140 to 600.
  * @source graamans-2017, submodel of stomatal resistance, as four public programs write it; a fifth has 220 in place of 200
  * @example
- * ```ts
  * leafResistanceGraamans2017(micromolesPerSquareMetreSecond(600)) // => 157.5
- * ```
  */
 export function leafResistanceGraamans2017(photonFlux: PhotonFluxDensity): number {
   const photons = numberIn(photonFlux, CROP_PHOTON_FLUX)
@@ -44,27 +38,21 @@ export function leafResistanceGraamans2017(photonFlux: PhotonFluxDensity): numbe
 /**
  * Transpiration of a crop under lamps: the light that leaves catch and the dryness of slow air close the energy balance.
  *
- * ```math
- * R_n = (1 - \rho)\,f_c\,\frac{PPFD}{y}, \qquad \lambda E = LAI\,\lambda\,\frac{\chi_s - \chi_a}{r_s + r_a}, \qquad H = LAI\,\rho_a c_p\,\frac{T_s - T_a}{r_a}, \qquad R_n = \lambda E + H
- * ```
- *
  * The vapour concentration at the leaf is taken along the slope of the saturation curve, as in `transpirationStanghellini1987()`, which counts
  * the two sides of a leaf apart. Only the light counts as net radiation; warm fixtures close to the leaves add heat that is not in it. In
  * the dark only dryness drives.
  *
- * @param input - Light, cover, air, leaf area and resistances.
+ * @equation `R_n = (1 - \rho)\,f_c\,\frac{PPFD}{y}, \qquad \lambda E = LAI\,\lambda\,\frac{\chi_s - \chi_a}{r_s + r_a}, \qquad H = LAI\,\rho_a c_p\,\frac{T_s - T_a}{r_a}, \qquad R_n = \lambda E + H`
  * @returns Transpiration, heat flows and leaf temperature.
  * @throws `DomainError` outside the ranges, `InputError` for a deficit above the saturation vapour pressure of the air.
  * @validity Rooms without sun; leaf resistance of lettuce unless another is given.
  * @source graamans-2017, Eq. 4 to 9, section 3.1 for 100 and 200 s/m; the reflectance of 0.05 in one of them
  * @example
- * ```ts
  * const room = transpirationUnderLamps({
  *   photonFlux: micromolesPerSquareMetreSecond(300), photonsPerJoule: 4.8, cover: fraction(0.9), temperature: celsius(24),
  *   deficit: kilopascals(0.9), leafArea: leafAreaIndex(3),
  * })
  * room.transpiration // => 0.118
- * ```
  */
 export function transpirationUnderLamps(input: LampInput): CanopyTranspiration {
   const light =

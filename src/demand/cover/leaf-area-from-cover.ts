@@ -12,19 +12,12 @@ export interface LeafAreaFromCoverInput extends Extinction {
 /**
  * Leaf area index that hides a share of the ground.
  *
- * ```math
- * LAI = \frac{-\ln(1 - f_c)}{k}
- * ```
- *
- * @param input - Cover and extinction coefficient.
+ * @equation `LAI = \frac{-\ln(1 - f_c)}{k}`
  * @returns Leaf area index. Unit: 1.
- * @throws `DomainError` outside the ranges.
  * @validity Leaves spread evenly; from 90 % of cover on the answer is loose.
  * @source monsi-1953; the default of 0.7 as in allen-1998, Eq. 97; measured by cover: cauliflower 0.60 to 0.70, tomato 0.75 to 0.85 (campillo-2010)
  * @example
- * ```ts
  * leafAreaFromCover({ cover: percent(75) }) // => 1.98
- * ```
  */
 export function leafAreaFromCover(input: LeafAreaFromCoverInput): LeafAreaIndex {
   const { cover, extinction = 0.7 } = optionsOf(input)
@@ -38,18 +31,11 @@ export interface InterceptedFractionInput extends Extinction, LeafArea {}
 /**
  * Share of the radiation that leaves catch before it reaches the ground.
  *
- * ```math
- * f = 1 - e^{-k\,LAI}
- * ```
- *
- * @param input - Leaf area index and extinction coefficient.
+ * @equation `f = 1 - e^{-k\,LAI}`
  * @returns Share. Unit: 1.
- * @throws `DomainError` outside the ranges.
  * @source monsi-1953; the default as in `leafAreaFromCover()`
  * @example
- * ```ts
  * interceptedFraction({ leafArea: leafAreaIndex(3) }) // => 0.878
- * ```
  */
 export function interceptedFraction(input: InterceptedFractionInput): GroundFraction {
   const { leafArea, extinction = 0.7 } = optionsOf(input)

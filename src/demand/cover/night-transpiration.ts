@@ -20,21 +20,16 @@ export interface NightInput extends CarbonDioxide, LeafBoundary, CropInAir {
  * Transpiration of a tomato crop at night, with the leaf temperature, the resistance of the closed leaves and the dryness at the leaf
  * brought into agreement with each other.
  *
- * ```math
- * T_l = T + \frac{R_n - \lambda E(r_s)}{2\,LAI\,\rho c_p / r_a}, \qquad r_s = r_{night}(T_l, D_l), \qquad D_l = D + e_s(T_l) - e_s(T)
- * ```
- *
  * Leaf temperature and dryness enter the resistance within 0 to 60 °C and 0 to 10 kPa.
  *
+ * @equation `T_l = T + \frac{R_n - \lambda E(r_s)}{2\,LAI\,\rho c_p / r_a}, \qquad r_s = r_{night}(T_l, D_l), \qquad D_l = D + e_s(T_l) - e_s(T)`
  * @param input - Air, leaf area and what else is known.
  * @returns Transpiration, heat flows and leaf temperature; negative transpiration is dew.
  * @throws `DomainError` outside the ranges, `InputError` for a deficit above the saturation vapour pressure of the air.
  * @validity Tomato under glass. Other crops lose from a tenth to a third of a day's water at night [not confirmed, source not seen]; check against a scale.
  * @source stanghellini-1987
  * @example
- * ```ts
  * nightTranspiration({ temperature: celsius(18), deficit: kilopascals(0.5), leafArea: leafAreaIndex(3) }).transpiration // => 0.0211
- * ```
  */
 export function nightTranspiration(input: NightInput): CanopyTranspiration {
   const netRadiation = numberIn(optionsOf(input).netRadiation ?? 0, NIGHT_NET_RADIATION, 'netRadiation') as Irradiance

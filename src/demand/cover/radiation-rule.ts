@@ -31,22 +31,15 @@ export interface RadiationRuleUse {
 /**
  * Water use of a crop by the radiation sum, with the ceiling that the latent heat of water sets.
  *
- * ```math
- * W = c\,S, \qquad c_{max} = \frac{10\ \mathrm{kJ\,m^{-2}}}{2.45\ \mathrm{MJ\,kg^{-1}}} = 4.08\ \mathrm{mL\,m^{-2}}\ \text{per J/cm²}
- * ```
- *
  * A coefficient above 4.08 uses more energy than the radiation brings: possible only with heating, lamps or dry air that is not in the
  * sum, and otherwise a mistake of unit. It is computed with a caution.
  *
- * @param input - Radiation sum and coefficient.
+ * @equation `W = c\,S, \qquad c_{max} = \frac{10\ \mathrm{kJ\,m^{-2}}}{2.45\ \mathrm{MJ\,kg^{-1}}} = 4.08\ \mathrm{mL\,m^{-2}}\ \text{per J/cm²}`
  * @returns Use, ceiling and cautions.
- * @throws `DomainError` outside the ranges.
  * @validity Days led by the sun; heating, lamps and night use are not in it.
  * @source common practice, no source; the ceiling: allen-1998, Table 3 (2.45 MJ/kg)
  * @example
- * ```ts
  * waterUseFromRadiationSum({ radiationSum: joulesPerSquareCentimetre(1500), usePerJoule: 2 }) // => { use: 3.0, ceiling: 6.12, findings: [] }
- * ```
  */
 export function waterUseFromRadiationSum(input: RadiationRuleInput): RadiationRuleUse {
   const sum = numberIn(optionsOf(input).radiationSum, DAILY_RADIATION_SUM, 'radiationSum')
@@ -84,21 +77,15 @@ export interface RadiationAndHeatingInput {
 /**
  * Water use of a heated crop under glass from radiation and pipe heat.
  *
- * ```math
- * T = f\left(a\,S + b \sum (T_{pipe} - T_{air})\right)
- * ```
- *
+ * @equation `T = f\left(a\,S + b \sum (T_{pipe} - T_{air})\right)`
  * @param input - Sums of radiation and heating, their coefficients and the size of the crop.
  * @returns Water use. Unit: mm.
- * @throws `DomainError` outside the ranges.
  * @validity Glasshouses heated by pipes near the crop; the coefficients belong to the crop and the house.
  * @source de-graaf-1981; de-graaf-1988
  * @example
- * ```ts
  * waterUseFromRadiationAndHeating({
  *   radiationSum: joulesPerSquareCentimetre(300), heatingSum: 30000, usePerJoule: 0.0018, usePerDegreeMinute: 0.000022, cropSize: 0.6,
  * }) // => 0.72
- * ```
  */
 export function waterUseFromRadiationAndHeating(input: RadiationAndHeatingInput): WaterDepth {
   const light =

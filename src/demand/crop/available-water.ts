@@ -11,18 +11,13 @@ export interface RootZone extends RootDepth, SoilWater {}
 /**
  * Water that a full root zone holds above the wilting point.
  *
- * ```math
- * TAW = 1000\,(\theta_{FC} - \theta_{WP})\,Z_r
- * ```
- *
+ * @equation `TAW = 1000\,(\theta_{FC} - \theta_{WP})\,Z_r`
  * @param zone - Water contents and root depth (in metres in the equation).
  * @returns Total available water. Unit: mm.
  * @throws `DomainError` outside the ranges, `InputError` when the wilting point is not below field capacity.
  * @source allen-1998, Eq. 82
  * @example
- * ```ts
  * totalAvailableWater({ fieldCapacity: waterContent(0.25), wiltingPoint: waterContent(0.12), rootDepth: metres(0.5) }) // => 65
- * ```
  */
 export function totalAvailableWater(zone: RootZone): WaterDepth {
   const { fieldCapacity, wiltingPoint, rootDepth } = optionsOf(zone)
@@ -45,18 +40,11 @@ export interface ReadilyAvailableInput {
 /**
  * Water that roots can take before the crop is short of it.
  *
- * ```math
- * RAW = p\,TAW
- * ```
- *
- * @param input - Total available water and depletion fraction.
+ * @equation `RAW = p\,TAW`
  * @returns Readily available water. Unit: mm.
- * @throws `DomainError` outside the ranges.
  * @source allen-1998, Eq. 83
  * @example
- * ```ts
  * readilyAvailableWater({ totalAvailable: millimetresOfDepth(160), depletionFraction: fraction(0.4) }) // => 64
- * ```
  */
 export function readilyAvailableWater(input: ReadilyAvailableInput): WaterDepth {
   const { totalAvailable, depletionFraction } = optionsOf(input)
@@ -73,18 +61,11 @@ export interface DepletionAdjustmentInput extends CropUse {
 /**
  * Depletion fraction for the demand of a day: on hot, dry days stress begins with more water left. Kept within 0.1 and 0.8.
  *
- * ```math
- * p = \min\left(0.8, \max\left(0.1,\; p_{tab} + 0.04\,(5 - ET_c)\right)\right)
- * ```
- *
- * @param input - Tabled fraction and crop evapotranspiration.
+ * @equation `p = \min\left(0.8, \max\left(0.1,\; p_{tab} + 0.04\,(5 - ET_c)\right)\right)`
  * @returns Depletion fraction. Unit: 1.
- * @throws `DomainError` outside the ranges.
  * @source allen-1998, Table 22, footnote 2
  * @example
- * ```ts
  * adjustedDepletionFraction({ tabled: fraction(0.4), cropET: millimetresPerDay(2) }) // => 0.52
- * ```
  */
 export function adjustedDepletionFraction(input: DepletionAdjustmentInput): DepletionFraction {
   const { tabled, cropET } = optionsOf(input)
@@ -101,20 +82,13 @@ export interface StressInput extends WaterShortage {
 /**
  * Share of the full transpiration that a dry root zone still allows: the water stress coefficient.
  *
- * ```math
- * K_s = \min\left(1, \max\left(0, \frac{TAW - D_r}{(1 - p)\,TAW}\right)\right)
- * ```
- *
- * @param input - Available water, depletion and depletion fraction.
+ * @equation `K_s = \min\left(1, \max\left(0, \frac{TAW - D_r}{(1 - p)\,TAW}\right)\right)`
  * @returns Stress coefficient, 1 without stress. Unit: 1.
- * @throws `DomainError` outside the ranges.
  * @source allen-1998, Eq. 84
  * @example
- * ```ts
  * waterStressCoefficient({
  *   totalAvailable: millimetresOfDepth(160), depletion: millimetresOfDepth(67), depletionFraction: fraction(0.4),
  * }) // => 0.97
- * ```
  */
 export function waterStressCoefficient(input: StressInput): Share {
   const { totalAvailable, depletion, depletionFraction } = optionsOf(input)
@@ -135,18 +109,12 @@ export interface RootZoneDepletionInput extends RootDepth, FieldCapacity {
 /**
  * Water that is missing in a root zone to field capacity; negative while it is wetter.
  *
- * ```math
- * D_r = 1000\,(\theta_{FC} - \theta)\,Z_r
- * ```
- *
+ * @equation `D_r = 1000\,(\theta_{FC} - \theta)\,Z_r`
  * @param input - Field capacity, water content and root depth (in metres in the equation).
  * @returns Depletion. Unit: mm.
- * @throws `DomainError` outside the ranges.
  * @source allen-1998, Eq. 87
  * @example
- * ```ts
  * rootZoneDepletion({ fieldCapacity: waterContent(0.3), waterContent: waterContent(0.24), rootDepth: metres(0.5) }) // => 30.0
- * ```
  */
 export function rootZoneDepletion(input: RootZoneDepletionInput): WaterDepth {
   const { fieldCapacity, waterContent, rootDepth } = optionsOf(input)
@@ -166,18 +134,11 @@ export interface DaysOfWaterInput {
 /**
  * How long available water lasts, the longest interval between irrigations.
  *
- * ```math
- * t = RAW / ET_c
- * ```
- *
- * @param input - Water and crop evapotranspiration.
+ * @equation `t = RAW / ET_c`
  * @returns Time. Unit: d.
- * @throws `DomainError` outside the ranges.
  * @source allen-1998, chapter 8
  * @example
- * ```ts
  * daysOfWater({ available: millimetresOfDepth(23.6), cropET: millimetresPerDay(4) }) // => 5.9
- * ```
  */
 export function daysOfWater(input: DaysOfWaterInput): number {
   const { available, cropET } = optionsOf(input)

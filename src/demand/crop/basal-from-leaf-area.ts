@@ -14,19 +14,12 @@ export interface BasalFromLeafAreaInput extends BareSoil {
 /**
  * Basal coefficient of a thin annual stand from its leaf area.
  *
- * ```math
- * K_{cb} = K_{c,min} + (K_{cb,full} - K_{c,min})\,\left(1 - e^{-0.7\,LAI}\right)
- * ```
- *
- * @param input - Coefficients at full cover and of bare soil, and leaf area index.
+ * @equation `K_{cb} = K_{c,min} + (K_{cb,full} - K_{c,min})\,\left(1 - e^{-0.7\,LAI}\right)`
  * @returns Coefficient. Unit: 1.
- * @throws `DomainError` outside the ranges.
  * @validity Mid-season of annual plants, natural or poor stands; from a leaf area index of 3 on it is nearly that of full cover.
  * @source allen-1998, Eq. 97
  * @example
- * ```ts
  * basalCoefficientFromLeafArea({ fullCoverCoefficient: cropCoefficient(1.15), leafArea: leafAreaIndex(1.5) }) // => 0.80
- * ```
  */
 export function basalCoefficientFromLeafArea(input: BasalFromLeafAreaInput): CropCoefficient {
   const lowest = numberIn(optionsOf(input).minCoefficient ?? 0.15, CROP_COEFFICIENT, 'minCoefficient')

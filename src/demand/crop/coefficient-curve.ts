@@ -32,21 +32,16 @@ export interface CoefficientCurveInput {
 /**
  * Crop coefficient of a day on the curve through the growth stages, single or basal: level, rising, level, falling.
  *
- * ```math
- * K_{c,i} = K_{c,prev} + \frac{i - \sum L_{prev}}{L_{stage}}\,(K_{c,next} - K_{c,prev})
- * ```
- *
+ * @equation `K_{c,i} = K_{c,prev} + \frac{i - \sum L_{prev}}{L_{stage}}\,(K_{c,next} - K_{c,prev})`
  * @param input - Stage lengths, three coefficients and the day.
  * @returns Coefficient of the day. Unit: 1.
  * @throws `DomainError` outside the ranges, `InputError` for a day after the season.
  * @source allen-1998, Eq. 66
  * @example
- * ```ts
  * coefficientOfDay({
  *   stages: { initial: 25, development: 25, middle: 30, late: 20 }, daysSincePlanting: 37,
  *   initialCoefficient: cropCoefficient(0.15), middleCoefficient: cropCoefficient(1.14), endCoefficient: cropCoefficient(0.25),
  * }) // => 0.63
- * ```
  */
 export function coefficientOfDay(input: CoefficientCurveInput): CropCoefficient {
   const initial = numberIn(optionsOf(input).initialCoefficient, CROP_COEFFICIENT, 'initialCoefficient')

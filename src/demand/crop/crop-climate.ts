@@ -37,24 +37,17 @@ const LOWEST_MOVED = 0.45
 /**
  * A tabled crop coefficient of the mid-season or the end, moved from the standard climate (45 % lowest humidity, 2 m/s) to another.
  *
- * ```math
- * K_c = \begin{cases} K_{c,tab} & K_{c,tab} < 0.45 \\ K_{c,tab} + \left[0.04\,(u_2 - 2) - 0.004\,(RH_{min} - 45)\right]\left(\frac{h}{3}\right)^{0.3} & K_{c,tab} \ge 0.45 \end{cases}
- * ```
- *
  * RHmin is in percent and h in metres here. A coefficient below 0.45 is given back as it is: Eq. 65 and 70 say so for end and basal
  * coefficients; Eq. 62 names no limit for the single coefficient of the mid-season, of which only that of pineapple is lower.
  *
- * @param input - Tabled coefficient, wind, humidity and height.
+ * @equation `K_c = \begin{cases} K_{c,tab} & K_{c,tab} < 0.45 \\ K_{c,tab} + \left[0.04\,(u_2 - 2) - 0.004\,(RH_{min} - 45)\right]\left(\frac{h}{3}\right)^{0.3} & K_{c,tab} \ge 0.45 \end{cases}`
  * @returns Coefficient for the climate. Unit: 1.
- * @throws `DomainError` outside the ranges.
  * @validity Wind 1 to 6 m/s, lowest humidity 20 to 80 %, height 0.1 to 10 m.
  * @source allen-1998, Eq. 62, 65 and 70
  * @example
- * ```ts
  * adjustedCropCoefficientFao56({
  *   coefficient: cropCoefficient(1.2), windSpeed: metresPerSecond(4.6), minHumidity: percent(44), height: metres(2),
  * }) // => 1.30
- * ```
  */
 export function adjustedCropCoefficientFao56(input: ClimateAdjustmentInput): CropCoefficient {
   const tabled = numberIn(optionsOf(input).coefficient, CROP_COEFFICIENT, 'coefficient')
@@ -68,21 +61,14 @@ export interface MaxCoefficientInput extends BasalCoefficient, CropClimate {}
 /**
  * The highest crop coefficient after rain or irrigation that the energy at hand allows.
  *
- * ```math
- * K_{c,max} = \max\left(1.2 + \left[0.04\,(u_2 - 2) - 0.004\,(RH_{min} - 45)\right]\left(\frac{h}{3}\right)^{0.3},\; K_{cb} + 0.05\right)
- * ```
- *
- * @param input - Basal coefficient, wind, humidity and height.
+ * @equation `K_{c,max} = \max\left(1.2 + \left[0.04\,(u_2 - 2) - 0.004\,(RH_{min} - 45)\right]\left(\frac{h}{3}\right)^{0.3},\; K_{cb} + 0.05\right)`
  * @returns Upper limit of the crop coefficient. Unit: 1.
- * @throws `DomainError` outside the ranges.
  * @validity As for the adjustment of coefficients to climate.
  * @source allen-1998, Eq. 72
  * @example
- * ```ts
  * maxCropCoefficientFao56({
  *   basalCoefficient: cropCoefficient(1.14), windSpeed: metresPerSecond(2.2), minHumidity: percent(30), height: centimetres(40),
  * }) // => 1.24
- * ```
  */
 export function maxCropCoefficientFao56(input: MaxCoefficientInput): CropCoefficient {
   const basal = numberIn(optionsOf(input).basalCoefficient, CROP_COEFFICIENT, 'basalCoefficient')

@@ -21,19 +21,12 @@ export interface CropETInput {
 /**
  * Evapotranspiration of a crop with all the water it wants, by the single crop coefficient.
  *
- * ```math
- * ET_c = K_c\,ET_o
- * ```
- *
- * @param input - Reference evapotranspiration and crop coefficient.
+ * @equation `ET_c = K_c\,ET_o`
  * @returns Crop evapotranspiration. Unit: mm/d.
- * @throws `DomainError` outside the ranges.
  * @validity Crops without stress, of the height and cover for which the coefficient was found.
  * @source allen-1998, Eq. 58
  * @example
- * ```ts
  * cropET({ referenceET: millimetresPerDay(5), cropCoefficient: cropCoefficient(1.2) }) // => 6.0
- * ```
  */
 export function cropET(input: CropETInput): CropET {
   const { referenceET, cropCoefficient } = optionsOf(input)
@@ -50,18 +43,11 @@ export interface PlantUseInput extends CropUse {
 /**
  * Water that one plant uses in a day: a millimetre on a square metre is a litre.
  *
- * ```math
- * W = \frac{ET_c}{N}
- * ```
- *
- * @param input - Crop evapotranspiration and plant density.
+ * @equation `W = \frac{ET_c}{N}`
  * @returns Water use of one plant. Unit: L/d.
- * @throws `DomainError` outside the ranges.
  * @source definition
  * @example
- * ```ts
  * waterUsePerPlant({ cropET: millimetresPerDay(4.5), plantDensity: plantsPerSquareMetre(2.5) }) // => 1.8
- * ```
  */
 export function waterUsePerPlant(input: PlantUseInput): PlantWaterUse {
   const { cropET, plantDensity } = optionsOf(input)

@@ -109,9 +109,7 @@ const ROWS: readonly Row[] = [
  * @validity Field crops in a sub-humid climate; move mid and end values with `adjustedCropCoefficientFao56()`.
  * @source allen-1998, Tables 12, 17 and 22
  * @example
- * ```ts
  * tabledCropFao56('tomato') // => { middleCoefficient: 1.15, endCoefficient: [0.7, 0.9], depletionFraction: 0.4 }
- * ```
  */
 export function tabledCropFao56(crop: string): TabledCrop {
   const known = cropNamed(crop)
@@ -138,9 +136,7 @@ export function tabledCropFao56(crop: string): TabledCrop {
  * @returns Names for `tabledCropFao56()` and `tabledStagesFao56()`.
  * @source allen-1998, Table 12
  * @example
- * ```ts
  * tabledCropNames().includes('strawberry') // => true
- * ```
  */
 export function tabledCropNames(): string[] {
   return CROP_NAMES.map(([name]) => name)

@@ -44,9 +44,7 @@ const COVERED: Readonly<Record<CropStage, Pair>> = {
  * @validity Fields; measure the wetted circle of your own drippers.
  * @source allen-1998, Table 20
  * @example
- * ```ts
  * tabledWettedShareFao56('trickle') // => [0.3, 0.4]
- * ```
  */
 export function tabledWettedShareFao56(wetting: WettingMethod): readonly [GroundFraction, GroundFraction] {
   return found('wetting', WETTED, wetting)
@@ -62,9 +60,7 @@ export function tabledWettedShareFao56(wetting: WettingMethod): readonly [Ground
  * @validity Annual field crops that close their canopy; look at your own, or use `coverFromCoefficient()`.
  * @source allen-1998, Table 21
  * @example
- * ```ts
  * tabledCoverFao56('late-season') // => [0.8, 0.2]
- * ```
  */
 export function tabledCoverFao56(stage: CropStage): readonly [GroundFraction, GroundFraction] {
   return found('stage', COVERED, stage)

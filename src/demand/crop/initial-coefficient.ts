@@ -44,24 +44,19 @@ export interface InitialCoefficient {
  * Crop coefficient of the initial stage, when nearly all water leaves from the soil: the curves of Figures 29 and 30 by the
  * equations they were drawn from, with the depths between by a straight line.
  *
- * ```math
- * K_{c,ini} = \frac{TEW - (TEW - REW)\exp\left(\frac{-(t_w - t_1)\,E_{so}\left(1 + \frac{REW}{TEW - REW}\right)}{TEW}\right)}{t_w\,ET_o}, \quad E_{so} = 1.15\,ET_o, \quad t_1 = \frac{REW}{E_{so}}
- * ```
- *
  * While the surface stays wet (interval up to t1) the coefficient is 1.15. Partial wetting raises the depth on the wetted part and
  * counts that part only.
  *
+ * @equation `K_{c,ini} = \frac{TEW - (TEW - REW)\exp\left(\frac{-(t_w - t_1)\,E_{so}\left(1 + \frac{REW}{TEW - REW}\right)}{TEW}\right)}{t_w\,ET_o}, \quad E_{so} = 1.15\,ET_o, \quad t_1 = \frac{REW}{E_{so}}`
  * @param input - Interval, reference evapotranspiration, depth, texture and wetted share.
  * @returns Coefficients for the whole ground and for its parts.
  * @throws `DomainError` outside the ranges, `InputError` for an unknown texture.
  * @validity Bare or nearly bare field soil; a container with a covered surface loses less.
  * @source allen-1998, Eq. 59 to 61 and Annex 7, Eq. 7-3 and 7-4 with the parameters of Figures 29 and 30 on p. 267 and 268
  * @example
- * ```ts
  * initialCropCoefficientFao56({
  *   daysBetweenWettings: 3.5, referenceET: millimetresPerDay(5), infiltration: millimetresOfDepth(20), texture: 'coarse',
  * }) // => { lightCoefficient: 0.533, heavyCoefficient: 0.750, coefficient: 0.605 }
- * ```
  */
 export function initialCropCoefficientFao56(input: InitialCoefficientInput): InitialCoefficient {
   const interval = numberIn(optionsOf(input).daysBetweenWettings, WETTING_INTERVAL, 'daysBetweenWettings')
@@ -100,20 +95,13 @@ export interface WettingDepthInput extends Wetting {
 /**
  * Coefficient of the initial stage for a depth of wetting between light (10 mm) and heavy (40 mm); beyond these it stays.
  *
- * ```math
- * K_{c,ini} = K_{10} + \frac{I - 10}{40 - 10}\,(K_{40} - K_{10})
- * ```
- *
- * @param input - The two coefficients and the depth.
+ * @equation `K_{c,ini} = K_{10} + \frac{I - 10}{40 - 10}\,(K_{40} - K_{10})`
  * @returns Coefficient. Unit: 1.
- * @throws `DomainError` outside the ranges.
  * @source allen-1998, Eq. 59
  * @example
- * ```ts
  * coefficientBetweenWettings({
  *   lightCoefficient: cropCoefficient(0.85), heavyCoefficient: cropCoefficient(1.15), infiltration: millimetresOfDepth(30),
  * }) // => 1.05
- * ```
  */
 export function coefficientBetweenWettings(input: WettingDepthInput): CropCoefficient {
   const light = numberIn(optionsOf(input).lightCoefficient, CROP_COEFFICIENT, 'lightCoefficient')
@@ -133,18 +121,11 @@ export interface RainEventsInput {
 /**
  * Number of rains that make up a sum, for the mean time between wettings where only sums are known.
  *
- * ```math
- * n = P / P_{typ}
- * ```
- *
- * @param input - Rain and typical depth.
+ * @equation `n = P / P_{typ}`
  * @returns Number of rains. Unit: 1.
- * @throws `DomainError` outside the ranges.
  * @source allen-1998, Example 23
  * @example
- * ```ts
  * rainEvents({ rain: millimetresOfDepth(300), typicalDepth: millimetresOfDepth(20) }) // => 15
- * ```
  */
 export function rainEvents(input: RainEventsInput): number {
   const { rain, typicalDepth } = optionsOf(input)

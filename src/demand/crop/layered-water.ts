@@ -26,21 +26,16 @@ export interface LayeredWater {
 /**
  * Available and missing water of a root zone of several layers.
  *
- * ```math
- * TAW = \sum_i (\theta_{FC,i} - \theta_{WP,i})\,d_i \qquad D_r = \sum_i (\theta_{FC,i} - \theta_i)\,d_i
- * ```
- *
+ * @equation `TAW = \sum_i (\theta_{FC,i} - \theta_{WP,i})\,d_i \qquad D_r = \sum_i (\theta_{FC,i} - \theta_i)\,d_i`
  * @param layers - Layers of the root zone, in any order.
  * @returns Total available water and depletion.
  * @throws `DomainError` outside the ranges, `InputError` for no layers or a wilting point above field capacity.
  * @source allen-1998, Eq. 82 and 87, summed over layers
  * @example
- * ```ts
  * layeredWater([
  *   { fieldCapacity: waterContent(0.3), wiltingPoint: waterContent(0.1), waterContent: waterContent(0.2), thickness: metres(0.2) },
  *   { fieldCapacity: waterContent(0.4), wiltingPoint: waterContent(0.2), waterContent: waterContent(0.35), thickness: metres(0.4) },
  * ]) // => { totalAvailable: 120.0, depletion: 40.0 }
- * ```
  */
 export function layeredWater(layers: readonly WaterLayer[]): LayeredWater {
   requireObject(layers, 'layers')

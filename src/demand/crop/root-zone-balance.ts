@@ -65,25 +65,19 @@ export interface RootZoneDayResult extends DayDepletion {
 /**
  * Water balance of a root zone day by day, with stress when it runs dry.
  *
- * ```math
- * D_{r,i} = D_{r,i-1} - P - I - CR + ET_{c,adj} + DP, \qquad ET_{c,adj} = (K_s K_{cb} + K_e)\,ET_o
- * ```
- *
  * Water comes early in the day: what exceeds the depletion of the evening before drains, and stress follows from the depletion that
  * is left. The depletion does not pass the available water.
  *
- * @param input - Soil, crop and days, in order.
+ * @equation `D_{r,i} = D_{r,i-1} - P - I - CR + ET_{c,adj} + DP, \qquad ET_{c,adj} = (K_s K_{cb} + K_e)\,ET_o`
  * @returns One result for each day.
  * @throws `DomainError` outside the ranges, `InputError` when the wilting point is not below field capacity.
  * @source allen-1998, Eq. 80 to 88, Examples 37 and 38, numbers as listed in Annex 8, Box 8.1
  * @example
- * ```ts
  * rootZoneBalance({
  *   fieldCapacity: waterContent(0.32), wiltingPoint: waterContent(0.12), depletionFraction: fraction(0.4),
  *   startDepletion: millimetresOfDepth(67),
  *   days: [{ referenceET: millimetresPerDay(5), basalCoefficient: cropCoefficient(1.2), rootDepth: metres(0.8) }],
  * })[0] // => { stress: 0.97, cropET: 5.8, depletionAtEnd: 72.8 }
- * ```
  */
 export function rootZoneBalance(input: RootZoneBalanceInput): RootZoneDayResult[] {
   const fieldCapacity = numberIn(optionsOf(input).fieldCapacity, WATER_CONTENT, 'fieldCapacity') as WaterContent

@@ -19,21 +19,14 @@ export interface SaltInput {
 /**
  * Yield under salt as a share of the yield without, from the salt tolerance of a crop; zero where the line has reached it.
  *
- * ```math
- * \frac{Y_a}{Y_m} = \min\left(1, \max\left(0, 1 - \frac{b}{100}\,(EC_e - EC_{e,t})\right)\right)
- * ```
- *
- * @param input - EC of the extract, threshold and loss.
+ * @equation `\frac{Y_a}{Y_m} = \min\left(1, \max\left(0, 1 - \frac{b}{100}\,(EC_e - EC_{e,t})\right)\right)`
  * @returns Share of the full yield. Unit: 1.
- * @throws `DomainError` outside the ranges.
  * @validity Field soils, EC of the saturated extract. The EC of a drip solution or of drain is another number.
  * @source allen-1998, Eq. 89
  * @example
- * ```ts
  * yieldUnderSalt({
  *   extractEC: decisiemensPerMetre(2.3), thresholdEC: decisiemensPerMetre(1.3), lossPerDecisiemens: 12,
  * }) // => 0.88
- * ```
  */
 export function yieldUnderSalt(input: SaltInput): Share {
   const { extractEC, thresholdEC, lossPerDecisiemens } = optionsOf(input)
@@ -57,22 +50,17 @@ export interface SaltAndWaterStressInput extends WaterShortage, SaltInput {
 /**
  * Share of the full transpiration that salt and dryness together still allow.
  *
- * ```math
- * K_s = \left[1 - \frac{b}{100\,K_y}\,(EC_e - EC_{e,t})\right] \cdot \min\left(1, \frac{TAW - D_r}{TAW - RAW}\right)
- * ```
- *
+ * @equation `K_s = \left[1 - \frac{b}{100\,K_y}\,(EC_e - EC_{e,t})\right] \cdot \min\left(1, \frac{TAW - D_r}{TAW - RAW}\right)`
  * @param input - Salt, salt tolerance, yield response and water of the root zone.
  * @returns Stress coefficient. Unit: 1.
  * @throws `DomainError` outside the ranges, `InputError` when the readily available water is not below the total.
  * @validity Salt up to the threshold plus 50/b; months rather than days.
  * @source allen-1998, Eq. 91 and 92
  * @example
- * ```ts
  * saltAndWaterStress({
  *   extractEC: decisiemensPerMetre(2), thresholdEC: decisiemensPerMetre(1), lossPerDecisiemens: 19, yieldResponse: 1.15,
  *   totalAvailable: millimetresOfDepth(110), readilyAvailable: millimetresOfDepth(44), depletion: millimetresOfDepth(60),
  * }) // => 0.63
- * ```
  */
 export function saltAndWaterStress(input: SaltAndWaterStressInput): Share {
   const total = numberIn(optionsOf(input).totalAvailable, TOTAL_AVAILABLE, 'totalAvailable')
@@ -95,19 +83,12 @@ export interface ExtractFromLeachingInput extends FieldWaterEC {
 /**
  * EC of the saturated extract to which a field soil tends under a leaching fraction.
  *
- * ```math
- * EC_e = \frac{1 + LF}{LF}\,\frac{EC_{iw}}{5}
- * ```
- *
- * @param input - Leaching fraction and EC of the irrigation water.
+ * @equation `EC_e = \frac{1 + LF}{LF}\,\frac{EC_{iw}}{5}`
  * @returns EC of the saturated extract. Unit: dS/m.
- * @throws `DomainError` outside the ranges.
  * @validity Field soils at steady state with the usual pattern of uptake; not containers.
  * @source allen-1998, Eq. 93
  * @example
- * ```ts
  * extractECFromLeaching({ leachingFraction: fraction(0.2), irrigationEC: decisiemensPerMetre(2) }) // => 2.4
- * ```
  */
 export function extractECFromLeaching(input: ExtractFromLeachingInput): SaturatedExtractEC {
   const { leachingFraction, irrigationEC } = optionsOf(input)
@@ -124,19 +105,13 @@ export interface FieldLeachingInput extends FieldWaterEC {
 /**
  * Share of the irrigation that has to drain through a field soil to hold its salt: a tool for field soil, not for containers.
  *
- * ```math
- * LR = \frac{EC_{iw}}{5\,EC_e - EC_{iw}}
- * ```
- *
- * @param input - EC of the irrigation water and of the extract.
+ * @equation `LR = \frac{EC_{iw}}{5\,EC_e - EC_{iw}}`
  * @returns Leaching requirement. Unit: 1.
  * @throws `DomainError` outside the ranges, `InputError` when the water is at or above 2.5 times the extract: no share of drain is enough.
  * @validity Field soils at steady state, surface irrigation or sprinklers.
  * @source ayers-1985, section 2.4.2, as quoted in allen-1998, p. 180
  * @example
- * ```ts
  * fieldLeachingRequirement({ irrigationEC: decisiemensPerMetre(1), extractEC: decisiemensPerMetre(2.5) }) // => 0.087
- * ```
  */
 export function fieldLeachingRequirement(input: FieldLeachingInput): Share {
   const { irrigationEC, extractEC } = optionsOf(input)

@@ -34,18 +34,13 @@ export interface EvaporationLayer extends FieldCapacity {
 /**
  * The most water that can evaporate from the surface layer after it was wetted through.
  *
- * ```math
- * TEW = 1000\,(\theta_{FC} - 0.5\,\theta_{WP})\,Z_e
- * ```
- *
+ * @equation `TEW = 1000\,(\theta_{FC} - 0.5\,\theta_{WP})\,Z_e`
  * @param layer - Water contents and depth (Ze, in metres in the equation).
  * @returns Total evaporable water. Unit: mm.
  * @throws `DomainError` outside the ranges, `InputError` when field capacity is zero or below the wilting point.
  * @source allen-1998, Eq. 73
  * @example
- * ```ts
  * totalEvaporableWater({ fieldCapacity: waterContent(0.23), wiltingPoint: waterContent(0.1), depth: metres(0.1) }) // => 18
- * ```
  */
 export function totalEvaporableWater(layer: EvaporationLayer): WaterDepth {
   const { fieldCapacity, wiltingPoint, depth } = optionsOf(layer)
@@ -74,20 +69,14 @@ export interface EvaporationReductionInput {
 /**
  * Share of the potential evaporation that a drying surface still gives.
  *
- * ```math
- * K_r = \min\left(1, \max\left(0, \frac{TEW - D_e}{TEW - REW}\right)\right)
- * ```
- *
- * @param input - Total and readily evaporable water and the depletion.
+ * @equation `K_r = \min\left(1, \max\left(0, \frac{TEW - D_e}{TEW - REW}\right)\right)`
  * @returns Reduction coefficient, 1 for a wet surface. Unit: 1.
  * @throws `DomainError` outside the ranges, `InputError` when the readily evaporable water is not below the total.
  * @source allen-1998, Eq. 74
  * @example
- * ```ts
  * evaporationReduction({
  *   totalEvaporable: millimetresOfDepth(18), readilyEvaporable: millimetresOfDepth(8), depletion: millimetresOfDepth(13),
  * }) // => 0.5
- * ```
  */
 export function evaporationReduction(input: EvaporationReductionInput): Share {
   const total = numberIn(optionsOf(input).totalEvaporable, TOTAL_EVAPORABLE, 'totalEvaporable')
@@ -104,20 +93,15 @@ export interface CoverInput extends BareSoil, MaxCoefficient, BasalCoefficient {
 /**
  * Share of the ground that leaves cover, where it was not measured.
  *
- * ```math
- * f_c = \min\left[0.99, \left(\frac{K_{cb} - K_{c,min}}{K_{c,max} - K_{c,min}}\right)^{1 + 0.5 h}\right]
- * ```
- *
+ * @equation `f_c = \min\left[0.99, \left(\frac{K_{cb} - K_{c,min}}{K_{c,max} - K_{c,min}}\right)^{1 + 0.5 h}\right]`
  * @param input - Basal, lowest and highest coefficient, and plant height (in metres in the equation).
  * @returns Cover, at most 0.99; at least 0.01 of the difference of coefficients is used; both as the source advises. Unit: 1.
  * @throws `DomainError` outside the ranges, `InputError` when the coefficients are out of order.
  * @source allen-1998, Eq. 76
  * @example
- * ```ts
  * coverFromCoefficient({
  *   basalCoefficient: cropCoefficient(0.9), maxCoefficient: cropCoefficient(1.3), height: metres(1),
  * }) // => 0.53
- * ```
  */
 export function coverFromCoefficient(input: CoverInput): GroundFraction {
   const lowest = numberIn(optionsOf(input).minCoefficient ?? 0.15, CROP_COEFFICIENT, 'minCoefficient')
@@ -142,18 +126,11 @@ export interface ExposedWettedInput extends Drip {
 /**
  * Share of the ground that is both wetted and exposed to the sun, from which most evaporation comes.
  *
- * ```math
- * f_{ew} = \min(1 - f_c,\; f_w) \qquad \text{drip:}\; \min\left(1 - f_c,\; (1 - \tfrac{2}{3} f_c)\,f_w\right)
- * ```
- *
- * @param input - Cover, wetted share and whether drippers wet it.
+ * @equation `f_{ew} = \min(1 - f_c,\; f_w) \qquad \text{drip:}\; \min\left(1 - f_c,\; (1 - \tfrac{2}{3} f_c)\,f_w\right)`
  * @returns Share, at least 0.01. Unit: 1.
- * @throws `DomainError` outside the ranges.
  * @source allen-1998, Eq. 75 and the text below it
  * @example
- * ```ts
  * exposedWettedShare({ cover: fraction(0.53), wettedShare: fraction(0.3), drip: true }) // => 0.194
- * ```
  */
 export function exposedWettedShare(input: ExposedWettedInput): GroundFraction {
   const { cover, wettedShare, drip = false } = optionsOf(input)
@@ -173,20 +150,14 @@ export interface EvaporationCoefficientInput extends MaxCoefficient, BasalCoeffi
 /**
  * Coefficient of evaporation from the soil, to be added to the basal coefficient.
  *
- * ```math
- * K_e = \min\left(K_r\,(K_{c,max} - K_{cb}),\; f_{ew}\,K_{c,max}\right)
- * ```
- *
- * @param input - Basal and highest coefficient, reduction and wetted share.
+ * @equation `K_e = \min\left(K_r\,(K_{c,max} - K_{cb}),\; f_{ew}\,K_{c,max}\right)`
  * @returns Evaporation coefficient. Unit: 1.
  * @throws `DomainError` outside the ranges, `InputError` when the basal coefficient is above the highest.
  * @source allen-1998, Eq. 71
  * @example
- * ```ts
  * evaporationCoefficient({
  *   basalCoefficient: cropCoefficient(0.9), maxCoefficient: cropCoefficient(1.3), exposedWetted: fraction(0.3),
  * }) // => 0.39
- * ```
  */
 export function evaporationCoefficient(input: EvaporationCoefficientInput): CropCoefficient {
   const highest = numberIn(optionsOf(input).maxCoefficient, CROP_COEFFICIENT, 'maxCoefficient')

@@ -41,9 +41,7 @@ const ROWS: readonly (readonly [string, Pair, Pair, Pair, Pair, Pair])[] = [
  * @validity Mineral field soils; growing media hold water otherwise.
  * @source allen-1998, Table 19
  * @example
- * ```ts
  * tabledSoilFao56('loam').totalEvaporable // => [16, 22]
- * ```
  */
 export function tabledSoilFao56(soil: string): TabledSoil {
   const row = ROWS.find(([name]) => name === soil)

@@ -31,19 +31,14 @@ export interface ThinStandInput extends Cover {
 /**
  * Coefficient of a stand that is thinner than the table means, from the ratio of covers.
  *
- * ```math
- * K_{adj} = K_{tab} - A_{cm}, \quad A_{cm} = 1 - \left(\frac{f_c}{f_{c,dense}}\right)^n
- * ```
- *
+ * @equation `K_{adj} = K_{tab} - A_{cm}, \quad A_{cm} = 1 - \left(\frac{f_c}{f_{c,dense}}\right)^n`
  * @param input - Tabled coefficient, cover of both stands and exponent.
  * @returns Coefficient, not below zero. Unit: 1.
  * @throws `DomainError` outside the ranges, `InputError` when the stand is denser than the dense one.
  * @validity Mid-season; the single coefficient applies while the soil between plants is dry.
  * @source allen-1998, Eq. 94 to 96
  * @example
- * ```ts
  * thinStandCoefficient({ coefficient: cropCoefficient(1.1), cover: fraction(0.64) }) // => 0.90
- * ```
  */
 export function thinStandCoefficient(input: ThinStandInput): CropCoefficient {
   const cover = numberIn(optionsOf(input).cover, GROUND_SHARE, 'cover')
@@ -67,18 +62,12 @@ export interface EffectiveCoverInput {
 /**
  * Share of the ground that plants shade at the slant of the sun.
  *
- * ```math
- * f_{c,eff} = \min\left(1, \frac{f_c}{\sin\eta}\right) \qquad \text{rows:}\; \min\left(1, f_c \left(1 + \frac{HWR}{\tan\eta}\right)\right)
- * ```
- *
+ * @equation `f_{c,eff} = \min\left(1, \frac{f_c}{\sin\eta}\right) \qquad \text{rows:}\; \min\left(1, f_c \left(1 + \frac{HWR}{\tan\eta}\right)\right)`
  * @param input - Cover, elevation of the sun, and shape of the rows.
  * @returns Effective cover. Unit: 1.
- * @throws `DomainError` outside the ranges.
  * @source allen-1998, Box 18 and Examples 41 to 43
  * @example
- * ```ts
  * effectiveCover({ cover: fraction(0.5), sunElevation: 1.26, heightOverWidth: 1 }) // => 0.66
- * ```
  */
 export function effectiveCover(input: EffectiveCoverInput): GroundFraction {
   const { cover, sunElevation, heightOverWidth } = optionsOf(input)
@@ -110,24 +99,17 @@ export interface SparseBasal {
 /**
  * Basal coefficient of plants that leave ground bare, from cover and height.
  *
- * ```math
- * K_{cb} = K_{c,min} + (K_{cb,full} - K_{c,min})\,\min\left(1,\; 2 f_c,\; f_{c,eff}^{\,1/(1+h)}\right)
- * ```
- *
  * Without a tabled value the coefficient at full cover is min(1.0 + 0.1 h, 1.20), moved to the climate (h in metres).
  *
- * @param input - Covers, height and climate.
+ * @equation `K_{cb} = K_{c,min} + (K_{cb,full} - K_{c,min})\,\min\left(1,\; 2 f_c,\; f_{c,eff}^{\,1/(1+h)}\right)`
  * @returns Coefficient of the stand and at full cover.
- * @throws `DomainError` outside the ranges.
  * @validity Mid-season; leaf area index of the full cover above 3.
  * @source allen-1998, Eq. 98 to 101
  * @example
- * ```ts
  * sparseBasalCoefficient({
  *   fullCoverCoefficient: cropCoefficient(1.15), cover: fraction(0.5), effectiveCover: fraction(0.66), height: metres(0.75),
  *   windSpeed: metresPerSecond(1.1), minHumidity: percent(30),
  * }) // => { fullCover: 1.17, coefficient: 0.95 }
- * ```
  */
 export function sparseBasalCoefficient(input: SparseBasalInput): SparseBasal {
   const height = numberIn(optionsOf(input).height, CROP_HEIGHT, 'height') / 100
@@ -152,21 +134,14 @@ export interface StomatalControlInput extends AerodynamicTerms {
 /**
  * Factor on the basal coefficient of plants with more control over their pores than annual crops.
  *
- * ```math
- * F_r = \frac{\Delta + \gamma\,(1 + 0.34\,u_2)}{\Delta + \gamma\,\left(1 + 0.34\,u_2\,\frac{r_l}{100}\right)}
- * ```
- *
- * @param input - Slope, psychrometric constant, wind and leaf resistance.
+ * @equation `F_r = \frac{\Delta + \gamma\,(1 + 0.34\,u_2)}{\Delta + \gamma\,\left(1 + 0.34\,u_2\,\frac{r_l}{100}\right)}`
  * @returns Factor. Unit: 1.
- * @throws `DomainError` outside the ranges.
  * @source allen-1998, Eq. 102
  * @example
- * ```ts
  * stomatalControlFactor({
  *   slope: kilopascalsPerKelvin(0.189), psychrometricConstant: kilopascalsPerKelvin(0.067), windSpeed: metresPerSecond(2),
  *   leafResistance: 420,
  * }) // => 0.67
- * ```
  */
 export function stomatalControlFactor(input: StomatalControlInput): Share {
   const slope = numberIn(optionsOf(input).slope, VAPOUR_SLOPE, 'slope')

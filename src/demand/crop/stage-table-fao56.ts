@@ -117,9 +117,7 @@ const ROWS: readonly (readonly [string, Pair, Pair, Pair, Pair, string, string])
  * @validity A first guess: variety, warmth and husbandry change the lengths; watch your own crop.
  * @source allen-1998, Table 11
  * @example
- * ```ts
  * tabledStagesFao56('tomato').length // => 5
- * ```
  */
 export function tabledStagesFao56(crop: string): TabledStages[] {
   const names = stageNamesOf(crop)

@@ -49,19 +49,14 @@ export interface SurfaceDayResult extends DayDepletion {
 /**
  * Evaporation from the soil day by day with the dual crop coefficient: the water balance of the surface layer.
  *
- * ```math
- * D_{e,i} = D_{e,i-1} - P - \frac{I}{f_w} + \frac{E}{f_{ew}} + DP_e, \qquad E = K_e\,ET_o, \qquad 0 \le D_e \le TEW
- * ```
- *
  * Water comes early in the day, so a day evaporates from the surface it has just wetted. Transpiration from the surface layer is left
  * out, as the source allows for all but shallow roots.
  *
- * @param input - The layer and the days, in order.
+ * @equation `D_{e,i} = D_{e,i-1} - P - \frac{I}{f_w} + \frac{E}{f_{ew}} + DP_e, \qquad E = K_e\,ET_o, \qquad 0 \le D_e \le TEW`
  * @returns One result for each day.
  * @throws `DomainError` outside the ranges, `InputError` when the readily evaporable water is not below the total.
  * @source allen-1998, Eq. 71 to 79, Example 35, numbers as listed in Annex 8, Box 8.1
  * @example
- * ```ts
  * surfaceBalance({
  *   totalEvaporable: millimetresOfDepth(18), readilyEvaporable: millimetresOfDepth(9),
  *   days: [{
@@ -69,7 +64,6 @@ export interface SurfaceDayResult extends DayDepletion {
  *     basalCoefficient: cropCoefficient(0.3), maxCoefficient: cropCoefficient(1.21), cover: fraction(0.08), wettedShare: fraction(0.8),
  *   }],
  * })[0].percolation // => 32
- * ```
  */
 export function surfaceBalance(input: SurfaceBalanceInput): SurfaceDayResult[] {
   const total = numberIn(optionsOf(input).totalEvaporable, WATER_DEPTH, 'totalEvaporable')

@@ -25,22 +25,15 @@ export interface DailyUse {
 /**
  * Water that a plant, a container and an emitter stand for in a day.
  *
- * ```math
- * W_p = \frac{ET_c}{N} \qquad W_c = n_p\,W_p \qquad W_e = \frac{W_c}{n_e}
- * ```
- *
  * The drain that keeps salts moving is not in these figures.
  *
- * @param input - Crop evapotranspiration, plant density, plants and emitters on a container.
+ * @equation `W_p = \frac{ET_c}{N} \qquad W_c = n_p\,W_p \qquad W_e = \frac{W_c}{n_e}`
  * @returns Litres for a plant, a container and an emitter.
- * @throws `DomainError` outside the ranges.
  * @source definition
  * @example
- * ```ts
  * dailyUse({
  *   cropET: millimetresPerDay(4.5), plantDensity: plantsPerSquareMetre(2.5), plantsPerContainer: 3, emittersPerContainer: 3,
  * }) // => { perPlant: 1.8, perContainer: 5.4, perEmitter: 1.8 }
- * ```
  */
 export function dailyUse(input: DailyUseInput): DailyUse {
   const perPlant = waterUsePerPlant(input)

@@ -71,14 +71,12 @@ const FEWEST = 10
  * @validity Crops whose size changes little over the record; for a growing crop fit anew every two or three weeks.
  * @source draper-1998, chapters 1 and 5
  * @example
- * ```ts
  * const radiation = Float64Array.from({ length: 20 }, (_, i) => 1000 + 100 * (i % 7))
  * const dry = Float64Array.from({ length: 20 }, (_, i) => 10 + (i % 5))
  * const use = radiation.map((s, i) => 0.0018 * s + 0.05 * dry[i])
  * const fit = fitDailyUse({ use, radiationSum: radiation, deficitHours: dry })
  * fit.perJoule.value // => 0.0018
  * fit.perDeficitHour.value // => 0.0500
- * ```
  */
 export function fitDailyUse(record: DailyUseRecord): DailyUseFit {
   requireObject(record, 'record')

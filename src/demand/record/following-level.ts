@@ -51,29 +51,23 @@ const FEWEST = 14
 /**
  * Use of each day forecast from its causes and a level that follows the crop: growth, pruning and weather that no cause tells.
  *
- * ```math
- * u_t = \mu_t + \sum_j b_j x_{j,t} + e_t, \qquad \mu_t = \mu_{t-1} + w_t, \qquad q = \frac{\mathrm{var}\,w}{\mathrm{var}\,e}
- * ```
- *
  * It is for the question which cause drives use, with several causes and their intervals. For the use of tomorrow `forecastDailyUse`
  * misses less and its bands hold; those here count on a noise that stays what it was.
  *
  * Each day is forecast from the days before it by Kalman's filter. The pace q is the likeliest one of the training days alone, so the
  * days after them test it. A day without use is forecast all the same: add tomorrow with its expected causes and NaN as its use.
  *
- * @param input - Use, causes, training share and pace.
+ * @equation `u_t = \mu_t + \sum_j b_j x_{j,t} + e_t, \qquad \mu_t = \mu_{t-1} + w_t, \qquad q = \frac{\mathrm{var}\,w}{\mathrm{var}\,e}`
  * @returns Forecasts with intervals, coefficients, and errors on the days after the training.
  * @throws `DomainError` outside the ranges, `InputError` when lengths differ or fewer than 14 days are complete.
  * @validity One-day forecasts of a crop that changes step by step; the first days after pruning or a move are missed.
  * @source harvey-1989: the local level model with explanatory variables
  * @example
- * ```ts
  * const sun = Float64Array.from({ length: 30 }, (_, i) => 1000 + 100 * (i % 7))
  * const use = sun.map((s, i) => 0.4 + 0.01 * i + 0.0015 * s)
  * const found = forecastByFollowingLevel({ use, causes: [{ name: 'radiation', values: sun }] })
  * found.forecasts[29] // => 2.33
  * found.score.days // => 9
- * ```
  */
 export function forecastByFollowingLevel(input: FollowingLevelInput): FollowingLevel {
   requireObject(input, 'input')

@@ -38,13 +38,11 @@ export interface SlidingFit extends SkippedDays {
  * @validity Days like those in the window; after pruning, a move or a new screen the window has to fill again.
  * @source draper-1998, chapter 1
  * @example
- * ```ts
  * const sun = Float64Array.from({ length: 30 }, (_, i) => 1000 + 100 * (i % 7))
  * const use = sun.map((s) => 0.4 + 0.0015 * s)
  * const found = forecastBySlidingFit({ use, causes: [{ name: 'radiation', values: sun }], window: 10 })
  * found.forecasts[29] // => 2.05
  * found.score.days // => 20
- * ```
  */
 export function forecastBySlidingFit(input: SlidingFitInput): SlidingFit {
   requireObject(input, 'input')

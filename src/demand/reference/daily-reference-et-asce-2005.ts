@@ -17,20 +17,16 @@ export interface DailyReferenceETAsce extends StepsOfDay {
 /**
  * Standardized reference evapotranspiration of a day for short and tall surfaces from its weather.
  *
- * ```math
- * ET_{sz} = \frac{0.408\,\Delta (R_n - G) + \gamma \frac{C_n}{T + 273} u_2 (e_s - e_a)}{\Delta + \gamma (1 + C_d\,u_2)}
- * ```
- *
  * The constants are 900 and 0.34 for the short, 1600 and 0.38 for the tall surface. Measured over clear-sky radiation is held between 0.3
  * and 1. What is missing is estimated as in FAO-56 and named in `assumedInputs`.
  *
+ * @equation `ET_{sz} = \frac{0.408\,\Delta (R_n - G) + \gamma \frac{C_n}{T + 273} u_2 (e_s - e_a)}{\Delta + \gamma (1 + C_d\,u_2)}`
  * @param weather - Temperatures and place; humidity, solar radiation and wind where they are known.
  * @returns Reference evapotranspiration of both surfaces, the steps, what was assumed and what is doubtful.
  * @throws `DomainError` outside the ranges, `InputError` when a pair is swapped.
  * @validity Large fields of the two surfaces without stress; under cover it is at best an index.
  * @source asce-2005, Eq. 1 with Table 1 and the daily steps
  * @example
- * ```ts
  * const day = dailyReferenceETAsce2005({
  *   latitude: latitude(40.41), elevation: metresAboveSeaLevel(1462.4), day: dayOfYear(183),
  *   maxTemperature: celsius(32.4), minTemperature: celsius(10.9), vapourPressure: kilopascals(1.27),
@@ -38,7 +34,6 @@ export interface DailyReferenceETAsce extends StepsOfDay {
  * })
  * day.short // => 5.69
  * day.tall // => 7.32
- * ```
  */
 export function dailyReferenceETAsce2005(weather: DailyWeather): DailyReferenceETAsce {
   requireObject(weather, 'weather')

@@ -27,14 +27,12 @@ const DOUBTS: Readonly<Record<WeatherFinding['code'], (value: string, limit: str
  * @throws `InputError` for a code that these procedures do not give.
  * @source common practice, no source
  * @example
- * ```ts
  * const day = dailyReferenceETFao56({
  *   latitude: latitude(50.8), elevation: metresAboveSeaLevel(100), day: dayOfYear(187),
  *   maxTemperature: celsius(21.5), minTemperature: celsius(12.3), solar: megajoulesPerSquareMetreDay(0),
  * })
  * const [dark] = day.findings.map(explainWeatherFinding)
  * dark?.message // => 'the solar radiation of 0 MJ/m²/d is below 1.23 MJ/m²/d, less than the darkest clouds let through: check clock and sensor'
- * ```
  */
 export function explainWeatherFinding(finding: WeatherFinding | WeatherAssumption): Finding {
   requireObject(finding, 'finding')

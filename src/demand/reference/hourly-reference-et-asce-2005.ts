@@ -19,20 +19,15 @@ export interface HourlyReferenceETAsce extends StepsOfHour {
 /**
  * Standardized reference evapotranspiration of an hour for short and tall surfaces from its weather.
  *
- * ```math
- * ET_{sz} = \frac{0.408\,\Delta (R_n - G) + \gamma \frac{C_n}{T + 273} u_2 (e_s - e_a)}{\Delta + \gamma (1 + C_d\,u_2)}
- * ```
- *
  * Numerator constants are 37 (short) and 66 (tall); denominator constants 0.24 by day and 0.96 by night (short), 0.25 and 1.7 (tall); the
  * soil takes 0.1 and 0.5 (short), 0.04 and 0.2 (tall) of the net radiation. An hour counts as day where the net radiation is positive.
  *
- * @param weather - Place, hour, temperature, humidity, solar radiation and wind.
+ * @equation `ET_{sz} = \frac{0.408\,\Delta (R_n - G) + \gamma \frac{C_n}{T + 273} u_2 (e_s - e_a)}{\Delta + \gamma (1 + C_d\,u_2)}`
  * @returns Reference evapotranspiration of both surfaces, the steps, what was assumed and what is doubtful.
  * @throws `DomainError` outside the ranges, `InputError` without any humidity.
  * @validity Large fields of the two surfaces without stress; under cover it is at best an index.
  * @source asce-2005, Eq. 1 with Table 1 and the hourly steps
  * @example
- * ```ts
  * const hour = hourlyReferenceETAsce2005({
  *   latitude: latitude(40.41), longitude: longitude(-104.78), zoneLongitude: longitude(-105), elevation: metresAboveSeaLevel(1462.4),
  *   day: dayOfYear(183), middle: hours(16.5), temperature: celsius(30.9), vapourPressure: kilopascals(1.09),
@@ -40,7 +35,6 @@ export interface HourlyReferenceETAsce extends StepsOfHour {
  * })
  * hour.short // => 0.599
  * hour.tall // => 0.807
- * ```
  */
 export function hourlyReferenceETAsce2005(weather: HourlyWeather): HourlyReferenceETAsce {
   requireObject(weather, 'weather')

@@ -35,29 +35,23 @@ export interface HourlyReferenceETSteps extends StepsOfHour {
 /**
  * Reference evapotranspiration of grass for an hour from its weather, with all steps of the hourly FAO Penman-Monteith method.
  *
- * ```math
- * ET_o = \frac{0.408\,\Delta (R_n - G) + \gamma \frac{37}{T + 273} u_2 (e^\circ(T) - e_a)}{\Delta + \gamma (1 + 0.34\,u_2)}
- * ```
- *
  * Cloudiness is measured while the sun stands 0.3 rad or higher; below that the ratio before sunset is taken, or 0.7 is assumed and named.
  * For the soil heat an hour counts as day while any sun shines above the atmosphere. With resistances of 50 and 200 s/m the constant 0.34
  * becomes 0.24 by day and 0.96 at night.
  *
- * @param weather - Place, hour, temperature, humidity, solar radiation and wind.
+ * @equation `ET_o = \frac{0.408\,\Delta (R_n - G) + \gamma \frac{37}{T + 273} u_2 (e^\circ(T) - e_a)}{\Delta + \gamma (1 + 0.34\,u_2)}`
  * @returns Reference evapotranspiration, the steps to it, what was assumed and what is doubtful.
  * @throws `DomainError` outside the ranges, `InputError` without any humidity.
  * @validity A large field of green, well-watered grass; under cover it is at best an index.
  * @source allen-1998, Eq. 53 with the steps of chapters 3 and 4
  * @source allen-2006 (resistances of 50 and 200 s/m by the hour)
  * @example
- * ```ts
  * const hour = hourlyReferenceETFao56({
  *   latitude: latitude(16.216667), longitude: longitude(-16.25), zoneLongitude: longitude(-15), elevation: metresAboveSeaLevel(8),
  *   day: dayOfYear(274), middle: hours(14.5), temperature: celsius(38), humidity: percent(52),
  *   solar: megajoulesPerSquareMetreHour(2.45), wind: { speed: metresPerSecond(3.3), height: metres(2) },
  * })
  * hour.referenceET // => 0.63
- * ```
  */
 export function hourlyReferenceETFao56(weather: HourlyWeatherFao56): HourlyReferenceETSteps {
   const surface = oneOf(optionsOf(weather).surfaceResistance ?? '70', SURFACES, 'surfaceResistance')

@@ -67,13 +67,11 @@ export interface HourlySeriesCounts extends BatchCounts {
  * @procedure The steps of `hourlyReferenceETAsce2005` for each hour, with the solar date of the site and without the pressure of the hour.
  * An hour with a missing value is NaN in its place; an hour with a value out of range is NaN in its place and counted under its reason.
  * Radiation from -0.05 to 0 MJ/m²/h counts as zero. Doubtful hours are computed and counted.
- * @param series - Site, start, weather and arrays for the results.
  * @returns Counts of hours converted, missing and refused by reason.
  * @throws `DomainError` for the site or the start, `InputError` when lengths differ.
  * @validity Large fields of the two surfaces without stress; under cover it is at best an index.
  * @source asce-2005, Eq. 1 with Table 1 and the hourly steps
  * @example
- * ```ts
  * const short = new Float64Array(2)
  * const counts = hourlySeriesAsce2005({
  *   site: { latitude: latitude(40.41), longitude: longitude(-104.78), elevation: metresAboveSeaLevel(1462.4), windHeight: metres(3) },
@@ -83,7 +81,6 @@ export interface HourlySeriesCounts extends BatchCounts {
  * })
  * short // => [0.599, NaN]
  * counts.missing // => 1
- * ```
  */
 export function hourlySeriesAsce2005(series: HourlySeriesAsce): HourlySeriesCounts {
   requireObject(series, 'series')

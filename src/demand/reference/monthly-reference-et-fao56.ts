@@ -23,20 +23,17 @@ export interface MonthlyWeather extends Omit<DailyWeather, 'day'> {
  * following one is not known.
  *
  * @procedure The daily method for the 15th of the month, with the soil heat flux of FAO-56, Eq. 43 or 44.
- * @param input - Mean temperatures, humidity, radiation and wind of the days of the month.
  * @returns Reference evapotranspiration of a day of the month, the steps to it, what was assumed and what is doubtful.
  * @throws `DomainError` outside the ranges, `InputError` when a pair is swapped.
  * @validity A large field of green, well-watered grass; under cover it is at best an index.
  * @source allen-1998, Eq. 6, 43 and 44, Example 17
  * @example
- * ```ts
  * const april = monthlyReferenceETFao56({
  *   latitude: latitude(13.733333), elevation: metresAboveSeaLevel(2), month: 4,
  *   maxTemperature: celsius(34.8), minTemperature: celsius(25.6), before: celsius(29.2), vapourPressure: kilopascals(2.85),
  *   sunshine: hours(8.5), wind: { speed: metresPerSecond(2), height: metres(2) },
  * })
  * april.referenceET // => 5.72
- * ```
  */
 export function monthlyReferenceETFao56(input: MonthlyWeather): DailyReferenceET {
   const { month, before, after, ...weather } = optionsOf(input)

@@ -41,19 +41,12 @@ export interface PanSurroundings {
 /**
  * Reference evapotranspiration from the evaporation of a pan.
  *
- * ```math
- * ET_o = K_p\,E_{pan}
- * ```
- *
- * @param input - Pan evaporation and coefficient.
+ * @equation `ET_o = K_p\,E_{pan}`
  * @returns Reference evapotranspiration. Unit: mm/d.
- * @throws `DomainError` outside the ranges.
  * @validity Means of ten days or more; a pan without a screen against birds reads too high.
  * @source allen-1998, Eq. 55
  * @example
- * ```ts
  * referenceETFromPan({ evaporation: millimetresPerDay(7.9), coefficient: 0.85 }) // => 6.7
- * ```
  */
 export function referenceETFromPan(input: PanInput): ReferenceET {
   const { evaporation, coefficient } = optionsOf(input)
@@ -64,21 +57,14 @@ export function referenceETFromPan(input: PanInput): ReferenceET {
 /**
  * Coefficient of a Class A pan that stands in short green grass.
  *
- * ```math
- * K_p = 0.108 - 0.0286\,u_2 + 0.0422 \ln F + 0.1434 \ln RH - 0.000631 (\ln F)^2 \ln RH
- * ```
- *
  * F is the fetch in metres and RH the mean humidity in percent.
  *
- * @param pan - Wind, humidity and fetch.
+ * @equation `K_p = 0.108 - 0.0286\,u_2 + 0.0422 \ln F + 0.1434 \ln RH - 0.000631 (\ln F)^2 \ln RH`
  * @returns Pan coefficient. Unit: 1.
- * @throws `DomainError` outside the ranges.
  * @validity Wind of 1 to 8 m/s, humidity of 30 to 84 %, fetch of 1 to 1000 m of grass.
  * @source allen-1998, Table 7, Class A pan with green fetch
  * @example
- * ```ts
  * panCoefficientInGrass({ windSpeed: metresPerSecond(1.9), meanHumidity: percent(73), fetch: metres(100) }) // => 0.81
- * ```
  */
 export function panCoefficientInGrass(pan: PanSurroundings): number {
   const { windSpeed, meanHumidity, fetch } = optionsOf(pan)
@@ -91,21 +77,14 @@ export function panCoefficientInGrass(pan: PanSurroundings): number {
 /**
  * Coefficient of a Class A pan that stands on dry bare ground.
  *
- * ```math
- * K_p = 0.61 + 0.00341\,RH - 0.000162\,u_2 RH - 0.00000959\,u_2 F + 0.00327\,u_2 \ln F - 0.00289\,u_2 \ln(86.4\,u_2) - 0.0106 \ln(86.4\,u_2) \ln F + 0.00063 (\ln F)^2 \ln(86.4\,u_2)
- * ```
- *
  * F is the fetch in metres and RH the mean humidity in percent.
  *
- * @param pan - Wind, humidity and fetch.
+ * @equation `K_p = 0.61 + 0.00341\,RH - 0.000162\,u_2 RH - 0.00000959\,u_2 F + 0.00327\,u_2 \ln F - 0.00289\,u_2 \ln(86.4\,u_2) - 0.0106 \ln(86.4\,u_2) \ln F + 0.00063 (\ln F)^2 \ln(86.4\,u_2)`
  * @returns Pan coefficient. Unit: 1.
- * @throws `DomainError` outside the ranges.
  * @validity Wind of 1 to 8 m/s, humidity of 30 to 84 %, fetch of 1 to 1000 m of dry ground.
  * @source allen-1998, Table 7, Class A pan with dry fetch
  * @example
- * ```ts
  * panCoefficientOnBareGround({ windSpeed: metresPerSecond(1.9), meanHumidity: percent(73), fetch: metres(100) }) // => 0.65
- * ```
  */
 export function panCoefficientOnBareGround(pan: PanSurroundings): number {
   const { windSpeed, meanHumidity, fetch } = optionsOf(pan)

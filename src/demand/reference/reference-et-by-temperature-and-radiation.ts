@@ -23,21 +23,15 @@ export interface RadiationMethodInput extends AvailableEnergy, AirPressure {
 /**
  * Reference evapotranspiration of a day from its temperatures only.
  *
- * ```math
- * ET_o = 0.0023\,(T_{mean} + 17.8) \sqrt{T_{max} - T_{min}} \cdot 0.408\,R_a
- * ```
- *
- * @param input - Temperatures and extraterrestrial radiation.
+ * @equation `ET_o = 0.0023\,(T_{mean} + 17.8) \sqrt{T_{max} - T_{min}} \cdot 0.408\,R_a`
  * @returns Reference evapotranspiration. Unit: mm/d.
  * @throws `DomainError` outside the ranges, `InputError` when the temperatures are swapped.
  * @validity Means of five days or more; too low in wind above 3 m/s, too high in humid air. Under cover it means nothing.
  * @source hargreaves-1985, in the form of allen-1998, Eq. 52
  * @example
- * ```ts
  * referenceETHargreaves1985({
  *   maxTemperature: celsius(34.8), minTemperature: celsius(25.6), extraterrestrial: megajoulesPerSquareMetreDay(38.06),
  * }) // => 5.20
- * ```
  */
 export function referenceETHargreaves1985(input: TemperatureMethodInput): ReferenceET {
   const { maxTemperature: highest, minTemperature: lowest, extraterrestrial } = optionsOf(input)
@@ -51,21 +45,14 @@ export function referenceETHargreaves1985(input: TemperatureMethodInput): Refere
 /**
  * Evapotranspiration of a large wet surface from radiation and temperature, without wind and humidity.
  *
- * ```math
- * ET = \alpha \frac{\Delta}{\Delta + \gamma} \frac{R_n - G}{2.45}
- * ```
- *
- * @param input - Net radiation, soil heat flux, temperature and pressure.
+ * @equation `ET = \alpha \frac{\Delta}{\Delta + \gamma} \frac{R_n - G}{2.45}`
  * @returns Evapotranspiration; negative values are dew. Unit: mm/d.
- * @throws `DomainError` outside the ranges.
  * @validity Humid surroundings without advection; arid sites need a higher coefficient.
  * @source priestley-1972
  * @example
- * ```ts
  * referenceETPriestleyTaylor1972({
  *   netRadiation: megajoulesPerSquareMetreDay(13.28), temperature: celsius(16.9), pressure: kilopascals(100.1),
  * }) // => 4.42
- * ```
  */
 export function referenceETPriestleyTaylor1972(input: RadiationMethodInput): ReferenceET {
   const slope = slopeOfSaturationVapourPressureFao56(optionsOf(input).temperature)

@@ -15,22 +15,16 @@ export interface PenmanMonteithTerms extends AvailableEnergy, AerodynamicTerms {
 /**
  * Reference evapotranspiration of grass by the FAO Penman-Monteith equation, from its terms.
  *
- * ```math
- * ET_o = \frac{0.408\,\Delta (R_n - G) + \gamma \frac{900}{T + 273} u_2 (e_s - e_a)}{\Delta + \gamma (1 + 0.34\,u_2)}
- * ```
- *
+ * @equation `ET_o = \frac{0.408\,\Delta (R_n - G) + \gamma \frac{900}{T + 273} u_2 (e_s - e_a)}{\Delta + \gamma (1 + 0.34\,u_2)}`
  * @param terms - Radiation, temperature, wind, dryness and the two constants of the day.
  * @returns Reference evapotranspiration; negative values are dew. Unit: mm/d.
- * @throws `DomainError` outside the ranges.
  * @validity A large field of green, well-watered grass of 12 cm; not a greenhouse, where wind and radiation differ.
  * @source allen-1998, Eq. 6
  * @example
- * ```ts
  * referenceETFao56({
  *   netRadiation: megajoulesPerSquareMetreDay(13.28), meanTemperature: celsius(16.9), windSpeed: metresPerSecond(2.078),
  *   deficit: kilopascals(0.589), slope: kilopascalsPerKelvin(0.122), psychrometricConstant: kilopascalsPerKelvin(0.0666),
  * }) // => 3.9
- * ```
  */
 export function referenceETFao56(terms: PenmanMonteithTerms): ReferenceET {
   const slope = numberIn(optionsOf(terms).slope, VAPOUR_SLOPE, 'slope')

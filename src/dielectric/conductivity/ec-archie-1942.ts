@@ -26,18 +26,12 @@ export interface BulkOfArchie extends MediumOfArchie, BulkConductivity {}
 /**
  * Bulk electrical conductivity from that of the pore water after Archie (1942).
  *
- * ```math
- * \sigma_b = \frac{\sigma_w\,\phi^m S^n}{a}
- * ```
- *
  * Nothing conducts along the surfaces: for sand, pumice and stone wool rather than for clay, peat or coir.
  *
- * @param medium - Pore water and medium.
+ * @equation `\sigma_b = \frac{\sigma_w\,\phi^m S^n}{a}`
  * @returns Bulk conductivity. Unit: dS/m.
- * @throws `DomainError` outside the ranges.
  * @source archie-1942
  * @example
- * ```ts
  * bulkConductivityArchie1942({
  *   poreWater: decisiemensPerMetre(2),
  *   porosity: percent(40),
@@ -46,7 +40,6 @@ export interface BulkOfArchie extends MediumOfArchie, BulkConductivity {}
  *   saturationExponent: 2,
  *   tortuosity: 1,
  * }) // => 0.607726
- * ```
  */
 export function bulkConductivityArchie1942(medium: PoreWaterOfArchie): BulkEC {
   return (numberIn(optionsOf(medium).poreWater, CONDUCTIVITY, 'poreWater') * openShare(medium)) as BulkEC
@@ -55,16 +48,10 @@ export function bulkConductivityArchie1942(medium: PoreWaterOfArchie): BulkEC {
 /**
  * Electrical conductivity of the pore water from that of the whole after Archie (1942).
  *
- * ```math
- * \sigma_w = \frac{a\,\sigma_b}{\phi^m S^n}
- * ```
- *
- * @param medium - Bulk conductivity and medium.
+ * @equation `\sigma_w = \frac{a\,\sigma_b}{\phi^m S^n}`
  * @returns Conductivity of the pore water. Unit: dS/m.
- * @throws `DomainError` outside the ranges.
  * @source archie-1942, solved for the pore water
  * @example
- * ```ts
  * poreWaterConductivityArchie1942({
  *   bulk: decisiemensPerMetre(0.5),
  *   porosity: percent(40),
@@ -73,7 +60,6 @@ export function bulkConductivityArchie1942(medium: PoreWaterOfArchie): BulkEC {
  *   saturationExponent: 2,
  *   tortuosity: 1,
  * }) // => 2.571059
- * ```
  */
 export function poreWaterConductivityArchie1942(medium: BulkOfArchie): PoreWaterEC {
   return (numberIn(optionsOf(medium).bulk, CONDUCTIVITY, 'bulk') / openShare(medium)) as PoreWaterEC

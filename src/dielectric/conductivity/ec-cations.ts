@@ -26,21 +26,15 @@ export const validitySonneveld1999: Validity = {
 /**
  * Electrical conductivity of a nutrient solution from the sum of its cations.
  *
- * ```math
- * \sigma = 0.095\,C^+ + 0.19
- * ```
- *
  * A check on a recipe or a laboratory result; a tenth of the cations is the rough rule.
  *
+ * @equation `\sigma = 0.095\,C^+ + 0.19`
  * @param cations - Sum of concentration times charge of the cations. Unit: mmol(+)/L. Range: [0, 200].
  * @returns Conductivity at 25 °C. Unit: dS/m.
- * @throws `DomainError` outside the range.
  * @validity Nutrient solutions of 0.5 to 5 dS/m, 3.3 to 50 mmol/L of charge.
  * @source sonneveld-1999
  * @example
- * ```ts
  * conductivityOfCationsSonneveld1999(millimolesOfChargePerLitre(20)) // => 2.09
- * ```
  */
 export function conductivityOfCationsSonneveld1999(cations: ChargeConcentration): SolutionEC {
   return (SLOPE * numberIn(cations, CATIONS) + INTERCEPT) as SolutionEC
@@ -49,19 +43,13 @@ export function conductivityOfCationsSonneveld1999(cations: ChargeConcentration)
 /**
  * Sum of cations of a nutrient solution from its electrical conductivity.
  *
- * ```math
- * C^+ = \frac{\sigma - 0.19}{0.095}
- * ```
- *
+ * @equation `C^+ = \frac{\sigma - 0.19}{0.095}`
  * @param conductivity - Conductivity at 25 °C. Unit: dS/m. Range: [0.19, 19.19].
  * @returns Sum of concentration times charge of the cations. Unit: mmol(+)/L.
- * @throws `DomainError` outside the range.
  * @validity Nutrient solutions of 0.5 to 5 dS/m.
  * @source sonneveld-1999, solved for the cations
  * @example
- * ```ts
  * cationsOfConductivitySonneveld1999(decisiemensPerMetre(2.09)) // => 20
- * ```
  */
 export function cationsOfConductivitySonneveld1999(conductivity: SolutionEC): ChargeConcentration {
   return ((numberIn(conductivity, CONDUCTIVITY) - INTERCEPT) / SLOPE) as ChargeConcentration

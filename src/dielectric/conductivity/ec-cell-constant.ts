@@ -21,25 +21,18 @@ export interface CellInWater extends CellConstantTerm {
 /**
  * Cell constant of a conductivity cell or probe from a reading in a standard solution.
  *
- * ```math
- * K = \frac{\sigma}{10\,G}
- * ```
- *
  * The 10 takes dS/m to S/m. Read standard and cell at the same temperature, without correction.
  *
- * @param reading - Conductivity of the standard and conductance of the cell.
+ * @equation `K = \frac{\sigma}{10\,G}`
  * @returns Cell constant. Unit: 1/m.
- * @throws `DomainError` outside the ranges.
  * @source definition
  * @example
- * ```ts
  * inCellConstantPerCentimetre(
  *   cellConstant({
  *     standard: molalPotassiumChloride({ molality: 0.01, temperature: celsius(25) }),
  *     conductance: millisiemens(1.352),
  *   }),
  * ) // => 1.04159
- * ```
  */
 export function cellConstant(reading: CellInStandard): CellConstant {
   return (numberIn(optionsOf(reading).standard, STANDARD_CONDUCTIVITY, 'standard') /
@@ -49,18 +42,11 @@ export function cellConstant(reading: CellInStandard): CellConstant {
 /**
  * Electrical conductivity of a sample from the conductance that a cell shows.
  *
- * ```math
- * \sigma = 10\,K\,G
- * ```
- *
- * @param reading - Cell constant and conductance.
+ * @equation `\sigma = 10\,K\,G`
  * @returns Conductivity at the temperature of the sample. Unit: dS/m.
- * @throws `DomainError` outside the ranges.
  * @source definition
  * @example
- * ```ts
  * conductivityOfSample({ cellConstant: cellConstantPerCentimetre(1), conductance: millisiemens(2) }) // => 2
- * ```
  */
 export function conductivityOfSample(reading: CellInSample): MeasuredEC {
   return (10 *
@@ -71,18 +57,11 @@ export function conductivityOfSample(reading: CellInSample): MeasuredEC {
 /**
  * Conductance that a cell shows in water of known conductivity.
  *
- * ```math
- * G = \frac{\sigma}{10\,K}
- * ```
- *
- * @param cell - Cell constant and conductivity.
+ * @equation `G = \frac{\sigma}{10\,K}`
  * @returns Conductance. Unit: S.
- * @throws `DomainError` outside the ranges.
  * @source definition
  * @example
- * ```ts
  * inMillisiemens(conductanceOfCell({ cellConstant: cellConstantPerCentimetre(1), conductivity: decisiemensPerMetre(2) })) // => 2
- * ```
  */
 export function conductanceOfCell(cell: CellInWater): Conductance {
   return (numberIn(optionsOf(cell).conductivity, CONDUCTIVITY, 'conductivity') /

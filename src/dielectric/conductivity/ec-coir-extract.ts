@@ -18,22 +18,16 @@ const EXTRACT: Domain = {
 /**
  * Electrical conductivity of the saturated extract of one coir from the pore-water value of the model of Hilhorst.
  *
- * ```math
- * \sigma_e = 0.5381\,\sigma_p + 1.6493
- * ```
- *
  * The line of one study of one coir (r² 0.62, error 0.93 dS/m, offset 1.64), and not zero at zero: it shows how far a model value can
  * be from an extract. Fit your own line before you act on one.
  *
+ * @equation `\sigma_e = 0.5381\,\sigma_p + 1.6493`
  * @param poreWater - Conductivity of the pore water. Unit: dS/m. Range: [0, ∞).
  * @returns Conductivity of the saturated extract. Unit: dS/m.
- * @throws `DomainError` outside the range.
  * @validity The coir of that study.
  * @source lee-nd, abstract; journal and year not seen
  * @example
- * ```ts
  * saturatedExtractOfCoir(decisiemensPerMetre(1)) // => 2.1874
- * ```
  */
 export function saturatedExtractOfCoir(poreWater: PoreWaterEC): SaturatedExtractEC {
   return (SLOPE * numberIn(poreWater, CONDUCTIVITY) + INTERCEPT) as SaturatedExtractEC
@@ -42,19 +36,13 @@ export function saturatedExtractOfCoir(poreWater: PoreWaterEC): SaturatedExtract
 /**
  * Pore-water value of the model of Hilhorst at which that coir has a conductivity of the saturated extract.
  *
- * ```math
- * \sigma_p = \frac{\sigma_e - 1.6493}{0.5381}
- * ```
- *
+ * @equation `\sigma_p = \frac{\sigma_e - 1.6493}{0.5381}`
  * @param extract - Conductivity of the saturated extract. Unit: dS/m. Range: [1.6493, ∞).
  * @returns Conductivity of the pore water. Unit: dS/m.
- * @throws `DomainError` outside the range.
  * @validity The coir of that study.
  * @source lee-nd, abstract, solved for the pore water
  * @example
- * ```ts
  * poreWaterOfCoirExtract(decisiemensPerMetre(2.1874)) // => 1
- * ```
  */
 export function poreWaterOfCoirExtract(extract: SaturatedExtractEC): PoreWaterEC {
   return ((numberIn(extract, EXTRACT) - INTERCEPT) / SLOPE) as PoreWaterEC

@@ -29,20 +29,13 @@ export interface SolidsBetweenScales extends SolidsShown {
 /**
  * Dissolved solids that a meter of a given scale shows at an electrical conductivity.
  *
- * ```math
- * TDS = k\,\sigma_{25}
- * ```
- *
  * A meter measures conductivity only; "ppm" without its scale is ambiguous by 40 %. Store and compare conductivity.
  *
- * @param sample - Conductivity and factor of the scale.
+ * @equation `TDS = k\,\sigma_{25}`
  * @returns Dissolved solids. Unit: mg/L.
- * @throws `DomainError` outside the ranges.
  * @source us-salinity-laboratory-1954 (factor 640); 500 and 700 are conventions of meters, common practice, no source
  * @example
- * ```ts
  * dissolvedSolids({ conductivity: decisiemensPerMetre(1.5), factor: DISSOLVED_SOLIDS_SCALES.scale640 }) // => 960
- * ```
  */
 export function dissolvedSolids(sample: ConductivityOnScale): DissolvedSolids {
   return (numberIn(optionsOf(sample).conductivity, CONDUCTIVITY, 'conductivity') *
@@ -52,18 +45,11 @@ export function dissolvedSolids(sample: ConductivityOnScale): DissolvedSolids {
 /**
  * Electrical conductivity behind the dissolved solids that a meter of a given scale shows; its kind is that of the place where it is used.
  *
- * ```math
- * \sigma_{25} = \frac{TDS}{k}
- * ```
- *
- * @param sample - Dissolved solids and factor of the scale.
+ * @equation `\sigma_{25} = \frac{TDS}{k}`
  * @returns Conductivity at 25 °C. Unit: dS/m.
- * @throws `DomainError` outside the ranges.
  * @source us-salinity-laboratory-1954 (factor 640); 500 and 700 are conventions of meters, common practice, no source
  * @example
- * ```ts
  * conductivityOfDissolvedSolids({ solids: milligramsPerLitreOfSolids(2800), factor: 700 }) // => 4
- * ```
  */
 export function conductivityOfDissolvedSolids<Q extends AnyEC | UnnamedEC = UnnamedEC>(sample: SolidsOnScale): Q {
   return (numberIn(optionsOf(sample).solids, DISSOLVED_SOLIDS, 'solids') /
@@ -73,18 +59,12 @@ export function conductivityOfDissolvedSolids<Q extends AnyEC | UnnamedEC = Unna
 /**
  * Dissolved solids of one scale on another.
  *
- * ```math
- * TDS_2 = TDS_1\,\frac{k_2}{k_1}
- * ```
- *
+ * @equation `TDS_2 = TDS_1\,\frac{k_2}{k_1}`
  * @param sample - Dissolved solids and the factors of both scales.
  * @returns Dissolved solids on the wanted scale. Unit: mg/L.
- * @throws `DomainError` outside the ranges.
  * @source definition
  * @example
- * ```ts
  * dissolvedSolidsOnScale({ solids: milligramsPerLitreOfSolids(1000), from: 500, to: 700 }) // => 1400
- * ```
  */
 export function dissolvedSolidsOnScale(sample: SolidsBetweenScales): DissolvedSolids {
   const solids = numberIn(optionsOf(sample).solids, DISSOLVED_SOLIDS, 'solids')

@@ -29,39 +29,23 @@ export interface HilhorstOffset {
 /**
  * Offset of the model of Hilhorst (2000) in an own medium.
  *
- * ```math
- * \varepsilon_b = \varepsilon_0 + \frac{\varepsilon_p}{\sigma_p}\,\sigma_b \quad\text{by least squares}
- * ```
- *
  * Wet the medium with one solution, let it drain and dry, and read at several water contents above 0.10 m³/m³ before the solution
  * concentrates. Readings close together fix nothing: look at the standard error.
  *
+ * @equation `\varepsilon_b = \varepsilon_0 + \frac{\varepsilon_p}{\sigma_p}\,\sigma_b \quad\text{by least squares}`
  * @param readings - Permittivities and bulk conductivities of at least two readings, and the permittivity of the water.
  * @returns Offset, pore-water conductivity, standard error, r² and number of readings.
  * @throws `DomainError` outside the ranges; `InputError` for lists of unequal length, fewer than two readings, readings without spread, or a permittivity that falls as the conductivity rises.
  * @source hilhorst-2000 (procedure); least squares
  * @example
- * ```ts
  * fitOffsetHilhorst2000({
  *   apparent: [15, 20, 25, 30].map(permittivity),
  *   bulk: [0.33, 0.49, 0.63, 0.79].map((ec) => decisiemensPerMetre<BulkEC>(ec)),
  *   water: permittivity(80),
  * }) // => { offset: 4.091696, poreWater: 2.433684, readings: 4 }
- * ```
  */
 export function fitOffsetHilhorst2000(readings: OffsetReadings): HilhorstOffset {
-  requireObject(readings, 'readings')
-  requireList(readings.apparent, 'apparent')
-  requireList(readings.bulk, 'bulk')
-  const n = readings.apparent.length
-  if (n !== readings.bulk.length || n < 2)
-    throw new InputError(
-      'apparent, bulk',
-      `${n} permittivities and ${readings.bulk.length} conductivities`,
-      'give both for the same readings, at least two',
-    )
-  const x = readings.bulk.map((value) => numberIn(value, CONDUCTIVITY))
-  const y = readings.apparent.map((value) => numberIn(value, APPARENT))
+  const { x, y, n } = pairsOf(readings)
   const water = numberIn(readings.water, WATER_PERMITTIVITY, 'water')
   const meanX = x.reduce((total, value) => total + value, 0) / n
   const meanY = y.reduce((total, value) => total + value, 0) / n
@@ -90,4 +74,21 @@ export function fitOffsetHilhorst2000(readings: OffsetReadings): HilhorstOffset 
     rSquared: 1 - left / yy,
     readings: n,
   }
+}
+
+/** The readings as pairs of numbers: what conducts, and what it shows. */
+function pairsOf(readings: OffsetReadings): { x: number[]; y: number[]; n: number } {
+  requireObject(readings, 'readings')
+  requireList(readings.apparent, 'apparent')
+  requireList(readings.bulk, 'bulk')
+  const n = readings.apparent.length
+  if (n !== readings.bulk.length || n < 2)
+    throw new InputError(
+      'apparent, bulk',
+      `${n} permittivities and ${readings.bulk.length} conductivities`,
+      'give both for the same readings, at least two',
+    )
+  const x = readings.bulk.map((value) => numberIn(value, CONDUCTIVITY))
+  const y = readings.apparent.map((value) => numberIn(value, APPARENT))
+  return { x, y, n }
 }

@@ -51,15 +51,12 @@ export interface DemalStandard {
  * Good to 0.03 % (0.01 mol/kg) and 0.04 %. The conductivity of water in balance with the air has been taken off; a cell filled with
  * the solution shows it too, 1.10 µS/cm at 25 °C. Only the printed temperatures are given: thermostat the solution.
  *
- * @param standard - Molality and temperature.
  * @procedure Looks up the printed value of the temperature; there is no interpolation.
  * @returns Conductivity at that temperature. Unit: dS/m.
  * @throws `InputError` for a molality or temperature that the table does not have.
  * @source pratt-2001; the table of the CRC Handbook of Chemistry and Physics was read
  * @example
- * ```ts
  * molalPotassiumChloride({ molality: 0.01, temperature: celsius(25) }) // => 1.40823
- * ```
  */
 export function molalPotassiumChloride(standard: MolalStandard): MeasuredEC {
   requireObject(standard, 'standard')
@@ -81,15 +78,12 @@ export function molalPotassiumChloride(standard: MolalStandard): MeasuredEC {
  *
  * They are weighed in another way than the molal solutions of nearly the same number: take one table or the other.
  *
- * @param standard - Solution and temperature.
  * @procedure Looks up the printed value of the temperature; there is no interpolation.
  * @returns Conductivity at that temperature. Unit: dS/m.
  * @throws `InputError` for a solution or temperature that the table does not have.
  * @source oiml-r56-1981; 15 to 35 °C seen in a reprint, 0 °C [not confirmed, source not seen]
  * @example
- * ```ts
  * demalPotassiumChloride({ solution: 'C', temperature: celsius(25) }) // => 1.4083
- * ```
  */
 export function demalPotassiumChloride(standard: DemalStandard): MeasuredEC {
   requireObject(standard, 'standard')

@@ -22,23 +22,17 @@ export interface BulkOfMualemFriedman extends MediumOfMualemFriedman, BulkConduc
 /**
  * Bulk electrical conductivity of a coarse medium from that of the pore water after Mualem and Friedman (1991).
  *
- * ```math
- * \sigma_b = \sigma_w\,\frac{\theta^{2.5}}{\theta_s}
- * ```
- *
- * @param medium - Pore water and medium.
+ * @equation `\sigma_b = \sigma_w\,\frac{\theta^{2.5}}{\theta_s}`
  * @returns Bulk conductivity. Unit: dS/m.
  * @throws `DomainError` outside the ranges; `InputError` when the water content exceeds the saturated one.
  * @validity Coarse media without conduction along surfaces.
  * @source mualem-1991
  * @example
- * ```ts
  * bulkConductivityMualemFriedman1991({
  *   poreWater: decisiemensPerMetre(3),
  *   waterContent: waterContent(0.3),
  *   saturated: waterContent(0.45),
  * }) // => 0.328634
- * ```
  */
 export function bulkConductivityMualemFriedman1991(medium: PoreWaterOfMualemFriedman): BulkEC {
   return (numberIn(optionsOf(medium).poreWater, CONDUCTIVITY, 'poreWater') * openShare(medium)) as BulkEC
@@ -47,23 +41,17 @@ export function bulkConductivityMualemFriedman1991(medium: PoreWaterOfMualemFrie
 /**
  * Electrical conductivity of the pore water of a coarse medium from that of the whole after Mualem and Friedman (1991).
  *
- * ```math
- * \sigma_w = \sigma_b\,\frac{\theta_s}{\theta^{2.5}}
- * ```
- *
- * @param medium - Bulk conductivity and medium.
+ * @equation `\sigma_w = \sigma_b\,\frac{\theta_s}{\theta^{2.5}}`
  * @returns Conductivity of the pore water. Unit: dS/m.
  * @throws `DomainError` outside the ranges; `InputError` when the water content exceeds the saturated one.
  * @validity Coarse media without conduction along surfaces.
  * @source mualem-1991, solved for the pore water
  * @example
- * ```ts
  * poreWaterConductivityMualemFriedman1991({
  *   bulk: decisiemensPerMetre(0.328634),
  *   waterContent: waterContent(0.3),
  *   saturated: waterContent(0.45),
  * }) // => 3.0000
- * ```
  */
 export function poreWaterConductivityMualemFriedman1991(medium: BulkOfMualemFriedman): PoreWaterEC {
   return (numberIn(optionsOf(medium).bulk, CONDUCTIVITY, 'bulk') / openShare(medium)) as PoreWaterEC

@@ -38,21 +38,15 @@ export interface DiluteSaltConductivity {
 /**
  * Electrical conductivity of a dilute salt of two ions of one charge at 25 °C by the limiting law of Debye, Hückel and Onsager.
  *
- * ```math
- * \Lambda = \Lambda_0 - (60.20 + 0.229\,\Lambda_0)\sqrt{c}, \quad \sigma = \Lambda c
- * ```
- *
  * With c in mol/L; 1 S·cm²/mol times 1 mol/L is 1 mS/cm. 0.66 % low for 0.01 mol/kg potassium chloride.
  *
- * @param salt - The two ions and the concentration.
+ * @equation `\Lambda = \Lambda_0 - (60.20 + 0.229\,\Lambda_0)\sqrt{c}, \quad \sigma = \Lambda c`
  * @returns Conductivity, molar conductivity and its limit.
  * @throws `DomainError` outside the range; `InputError` for an ion that is not in the list.
  * @validity One salt of one charge each, below 10 mmol/L, 25 °C.
  * @source onsager-1927; limiting conductivities of the CRC Handbook of Chemistry and Physics [not confirmed, source not seen]
  * @example
- * ```ts
  * conductivityOnsager1927({ cation: 'K', anion: 'Cl', concentration: millimolesPerLitre(1) }) // => { conductivity: 0.1468016, molar: 146.801587, limiting: 149.79 }
- * ```
  */
 export function conductivityOnsager1927(salt: DiluteSalt): DiluteSaltConductivity {
   const molesPerLitre = numberIn(optionsOf(salt).concentration, CONCENTRATION, 'concentration') / 1000

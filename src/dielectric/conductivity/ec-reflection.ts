@@ -25,20 +25,13 @@ export interface ProbeInConductor extends ProbeOnCable {
 /**
  * Bulk electrical conductivity from the long-time reflection of a travel-time probe.
  *
- * ```math
- * \sigma_b = 10\,\frac{K}{Z_0}\,\frac{1 - r}{1 + r}
- * ```
- *
  * The factor 10 takes S/m to dS/m. Subtract the resistance of cable and connectors first; in salty media it decides.
  *
- * @param reading - Cell constant, impedance and reflection.
+ * @equation `\sigma_b = 10\,\frac{K}{Z_0}\,\frac{1 - r}{1 + r}`
  * @returns Bulk conductivity at the temperature of the medium. Unit: dS/m.
- * @throws `DomainError` outside the ranges.
  * @source giese-1975; topp-1988
  * @example
- * ```ts
  * conductivityFromReflection({ cellConstant: cellConstantPerMetre(8), impedance: ohms(50), reflection: 0.6 }) // => 0.4
- * ```
  */
 export function conductivityFromReflection(reading: LongTimeReflection): MeasuredEC {
   const r = numberIn(optionsOf(reading).reflection, LONG_TIME_REFLECTION, 'reflection')
@@ -50,22 +43,15 @@ export function conductivityFromReflection(reading: LongTimeReflection): Measure
 /**
  * Long-time reflection coefficient of a travel-time probe in a medium of known bulk conductivity.
  *
- * ```math
- * r = \frac{1 - y}{1 + y}, \quad y = \frac{\sigma_b Z_0}{10 K}
- * ```
- *
- * @param probe - Cell constant, impedance and bulk conductivity.
+ * @equation `r = \frac{1 - y}{1 + y}, \quad y = \frac{\sigma_b Z_0}{10 K}`
  * @returns Reflection coefficient. Unit: 1.
- * @throws `DomainError` outside the ranges.
  * @source giese-1975, solved for the reflection
  * @example
- * ```ts
  * reflectionFromConductivity({
  *   cellConstant: cellConstantPerMetre(8),
  *   impedance: ohms(50),
  *   conductivity: decisiemensPerMetre(0.4),
  * }) // => 0.6
- * ```
  */
 export function reflectionFromConductivity(probe: ProbeInConductor): number {
   const load =

@@ -34,19 +34,14 @@ export interface RhoadesBulk {
 /**
  * Bulk electrical conductivity from that of the pore water and the water content after Rhoades, Raats and Prather (1976).
  *
- * ```math
- * \sigma_b = \sigma_w\,\theta\,(a\theta + b) + \sigma_s
- * ```
- *
  * Slope, intercept and surface conductivity belong to the medium and are fitted at several water contents. In a study of coir it did
  * better than the model of Hilhorst below a bulk conductivity of 2.9 dS/m.
  *
- * @param medium - Pore water and medium.
+ * @equation `\sigma_b = \sigma_w\,\theta\,(a\theta + b) + \sigma_s`
  * @returns Bulk conductivity and transmission coefficient.
  * @throws `DomainError` outside the ranges; `InputError` where the transmission coefficient is not above zero.
  * @source rhoades-1976
  * @example
- * ```ts
  * bulkConductivityRhoades1976({
  *   poreWater: decisiemensPerMetre(4),
  *   waterContent: waterContent(0.3),
@@ -54,7 +49,6 @@ export interface RhoadesBulk {
  *   intercept: -0.093,
  *   surface: decisiemensPerMetre(0.18),
  * }) // => { bulk: 0.56592, transmission: 0.3216 }
- * ```
  */
 export function bulkConductivityRhoades1976(medium: PoreWaterOfRhoades): RhoadesBulk {
   requireObject(medium, 'medium')
@@ -66,16 +60,11 @@ export function bulkConductivityRhoades1976(medium: PoreWaterOfRhoades): Rhoades
 /**
  * Electrical conductivity of the pore water from that of the whole and the water content after Rhoades, Raats and Prather (1976).
  *
- * ```math
- * \sigma_w = \frac{\sigma_b - \sigma_s}{\theta\,(a\theta + b)}
- * ```
- *
- * @param medium - Bulk conductivity and medium.
+ * @equation `\sigma_w = \frac{\sigma_b - \sigma_s}{\theta\,(a\theta + b)}`
  * @returns Conductivity of the pore water. Unit: dS/m.
  * @throws `DomainError` outside the ranges; `InputError` where the transmission coefficient is not above zero or the bulk conducts less than the surfaces.
  * @source rhoades-1976, solved for the pore water
  * @example
- * ```ts
  * poreWaterConductivityRhoades1976({
  *   bulk: decisiemensPerMetre(0.5),
  *   waterContent: waterContent(0.3),
@@ -83,7 +72,6 @@ export function bulkConductivityRhoades1976(medium: PoreWaterOfRhoades): Rhoades
  *   intercept: -0.093,
  *   surface: decisiemensPerMetre(0.18),
  * }) // => 3.316750
- * ```
  */
 export function poreWaterConductivityRhoades1976(medium: BulkOfRhoades): PoreWaterEC {
   requireObject(medium, 'medium')

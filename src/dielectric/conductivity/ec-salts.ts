@@ -31,15 +31,12 @@ export interface SaltSolution {
  * salts are missing for that reason only. Acids and concentrated fertiliser burn: wear protection, add acid to water, follow the
  * safety data sheet and local rules.
  *
- * @param solution - Salt and mass fraction.
  * @procedure Looks up the mass percent in the printed table, with a straight line between two columns.
  * @returns Conductivity at 20 °C. Unit: dS/m.
  * @throws `DomainError` below 0.5 % and above the end of the row; `InputError` for a salt that is not in the table.
  * @source lide-nd (after Weast 1989, p. D-221)
  * @example
- * ```ts
  * conductivityOfSalt({ salt: 'CaCl2', massFraction: percent(0.5) }) // => 8.1
- * ```
  */
 export function conductivityOfSalt(solution: SaltSolution): MeasuredEC {
   requireObject(solution, 'solution')

@@ -14,22 +14,17 @@ const LAST_FALL = { factor: -0.005, degrees: 0.3 }
 /**
  * Factor that takes a conductivity to 25 °C by the table of ISO 7888 (EN 27888) for natural water.
  *
- * ```math
- * f = f_i + (t - i)(f_{i+1} - f_i), \quad i = \lfloor t \rfloor
- * ```
- *
  * The table is printed for tenths of a degree; the line between whole degrees is within 0.0015 of it. From 35.0 to 35.9 °C the slope
  * of the printed start of that row is kept.
  *
+ * @equation `f = f_i + (t - i)(f_{i+1} - f_i), \quad i = \lfloor t \rfloor`
  * @param temperature - Temperature of the sample. Unit: °C. Range: [0, 35.9].
  * @returns Factor. Unit: 1.
  * @throws `DomainError` outside the range: the standard gives no factor there.
  * @validity Natural waters of 0.06 to 1 dS/m; for nutrient solutions it is common practice, no source.
  * @source iso-7888-1985, Table of f25 (whole degrees read in a reprint)
  * @example
- * ```ts
  * ecTemperatureFactorIso7888(celsius(20)) // => 1.116
- * ```
  */
 export function ecTemperatureFactorIso7888(temperature: Temperature): number {
   const t = numberIn(temperature, TEMPERATURE_ISO_7888)

@@ -35,20 +35,13 @@ export interface TwoTemperatures {
 /**
  * Electrical conductivity at 25 °C from the one that was measured; its kind is that of the place where it is used.
  *
- * ```math
- * \sigma_{25} = f\,\sigma_t
- * ```
- *
  * Correct once: most meters and probes already show values at 25 °C.
  *
- * @param sample - Measured conductivity and temperature factor.
+ * @equation `\sigma_{25} = f\,\sigma_t`
  * @returns Conductivity at 25 °C. Unit: dS/m.
- * @throws `DomainError` outside the ranges.
  * @source iso-7888-1985 (form)
  * @example
- * ```ts
  * ecAt25({ measured: decisiemensPerMetre(2), factor: ecTemperatureFactorIso7888(celsius(20)) }) // => 2.232
- * ```
  */
 export function ecAt25<Q extends AnyEC | UnnamedEC = UnnamedEC>(sample: MeasuredConductivity): Q {
   return (numberIn(optionsOf(sample).measured, CONDUCTIVITY, 'measured') *
@@ -58,18 +51,11 @@ export function ecAt25<Q extends AnyEC | UnnamedEC = UnnamedEC>(sample: Measured
 /**
  * Electrical conductivity that a cell without correction shows, from the one at 25 °C.
  *
- * ```math
- * \sigma_t = \frac{\sigma_{25}}{f}
- * ```
- *
- * @param sample - Conductivity at 25 °C and temperature factor.
+ * @equation `\sigma_t = \frac{\sigma_{25}}{f}`
  * @returns Conductivity at the temperature of the factor. Unit: dS/m.
- * @throws `DomainError` outside the ranges.
  * @source iso-7888-1985 (form)
  * @example
- * ```ts
  * ecAsMeasured({ at25: decisiemensPerMetre(2.232), factor: ecTemperatureFactorIso7888(celsius(20)) }) // => 2
- * ```
  */
 export function ecAsMeasured(sample: ReferredConductivity): MeasuredEC {
   return (numberIn(optionsOf(sample).at25, CONDUCTIVITY, 'at25') /
@@ -79,16 +65,11 @@ export function ecAsMeasured(sample: ReferredConductivity): MeasuredEC {
 /**
  * Temperature coefficient of the conductivity of a water, referred to 25 °C, from two readings.
  *
- * ```math
- * \alpha = \frac{\sigma_2 - \sigma_1}{(t_2 - t_1)\,\sigma_{25}}
- * ```
- *
- * @param water - Two conductivities with their temperatures, and the conductivity at 25 °C.
+ * @equation `\alpha = \frac{\sigma_2 - \sigma_1}{(t_2 - t_1)\,\sigma_{25}}`
  * @returns Coefficient. Unit: 1/K.
  * @throws `DomainError` outside the ranges; `InputError` when both temperatures are the same.
  * @source hayashi-2004 (form)
  * @example
- * ```ts
  * ecTemperatureCoefficient({
  *   first: decisiemensPerMetre(1.27303),
  *   firstTemperature: celsius(20),
@@ -96,7 +77,6 @@ export function ecAsMeasured(sample: ReferredConductivity): MeasuredEC {
  *   secondTemperature: celsius(25),
  *   at25: decisiemensPerMetre(1.40823),
  * }) // => 0.0192014
- * ```
  */
 export function ecTemperatureCoefficient(water: TwoTemperatures): number {
   const rise = numberIn(optionsOf(water).second, CONDUCTIVITY, 'second') - numberIn(water.first, CONDUCTIVITY, 'first')

@@ -38,19 +38,14 @@ export interface FourPhaseReading extends FourPhases, ApparentPermittivity {}
 /**
  * Permittivity of a medium of solids, free water, bound water and air.
  *
- * ```math
- * \varepsilon^{\alpha} = (1 - \phi)\,\varepsilon_s^{\alpha} + (\phi - \theta)\,\varepsilon_a^{\alpha} + \min(\theta, \theta_b)\,\varepsilon_b^{\alpha} + \max(0, \theta - \theta_b)\,\varepsilon_w^{\alpha}
- * ```
- *
  * The first water to come is bound. Amount and permittivity of the bound water are arguments: no citable values were found for
  * growing media.
  *
- * @param medium - The phases and the water content.
+ * @equation `\varepsilon^{\alpha} = (1 - \phi)\,\varepsilon_s^{\alpha} + (\phi - \theta)\,\varepsilon_a^{\alpha} + \min(\theta, \theta_b)\,\varepsilon_b^{\alpha} + \max(0, \theta - \theta_b)\,\varepsilon_w^{\alpha}`
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges; `InputError` when the water content exceeds the porosity.
  * @source dobson-1985 (four-component mixing) [not confirmed, source not seen]
  * @example
- * ```ts
  * permittivityFourPhase({
  *   waterContent: waterContent(0.3),
  *   boundWaterContent: waterContent(0.1),
@@ -61,7 +56,6 @@ export interface FourPhaseReading extends FourPhases, ApparentPermittivity {}
  *   air: permittivity(1),
  *   exponent: 0.5,
  * }) // => 12.25
- * ```
  */
 export function permittivityFourPhase(medium: FourPhaseMedium): Permittivity {
   const waterContent = numberIn(optionsOf(medium).waterContent, WATER_CONTENT, 'waterContent')
@@ -79,19 +73,14 @@ export function permittivityFourPhase(medium: FourPhaseMedium): Permittivity {
 /**
  * Water content, free and bound, of a medium of four phases from its permittivity.
  *
- * ```math
- * \theta : \; \varepsilon(\theta) = \varepsilon
- * ```
- *
  * The mixing law is two straight lines in the water content that meet where the bound water is full; each is solved. A result
  * below 0 or above the porosity is refused: probe and assumed medium do not agree.
  *
- * @param reading - The phases and the permittivity.
+ * @equation `\theta : \; \varepsilon(\theta) = \varepsilon`
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, and where the result would be below 0 or above the porosity.
  * @source dobson-1985, solved for the water content [not confirmed, source not seen]
  * @example
- * ```ts
  * waterContentFourPhase({
  *   apparent: permittivity(12.25),
  *   boundWaterContent: waterContent(0.1),
@@ -102,7 +91,6 @@ export function permittivityFourPhase(medium: FourPhaseMedium): Permittivity {
  *   air: permittivity(1),
  *   exponent: 0.5,
  * }) // => 0.3
- * ```
  */
 export function waterContentFourPhase(reading: FourPhaseReading): WaterContent {
   requireObject(reading, 'reading')

@@ -34,21 +34,14 @@ export const validityDebyeKaatze1989: Validity = {
 /**
  * Complex permittivity of pure water in an alternating field after Kaatze (1989).
  *
- * ```math
- * \varepsilon = \varepsilon_\infty + \frac{\varepsilon_s - \varepsilon_\infty}{1 + i\,2\pi f\tau}, \quad \varepsilon_\infty = 5.77 - 0.0274\,t, \quad \tau = 3.745\times10^{-15}\left[1 + 7\times10^{-5}(t - 27.5)^2\right]e^{2295.7/T}
- * ```
- *
  * The static value is that of `waterPermittivityKaatze1989`.
  *
- * @param water - Temperature and frequency.
+ * @equation `\varepsilon = \varepsilon_\infty + \frac{\varepsilon_s - \varepsilon_\infty}{1 + i\,2\pi f\tau}, \quad \varepsilon_\infty = 5.77 - 0.0274\,t, \quad \tau = 3.745\times10^{-15}\left[1 + 7\times10^{-5}(t - 27.5)^2\right]e^{2295.7/T}`
  * @returns Real part, loss, static and high-frequency permittivity, relaxation time.
- * @throws `DomainError` outside the ranges.
  * @validity Pure water, -4 to 60 °C, up to 57 GHz.
  * @source kaatze-1989
  * @example
- * ```ts
  * waterDebyeKaatze1989({ temperature: celsius(0), frequency: gigahertz(1) }) // => { real: 86.916254, loss: 8.981481 }
- * ```
  */
 export function waterDebyeKaatze1989(water: WaterInField): WaterRelaxation {
   const t = numberIn(optionsOf(water).temperature, LIQUID_WATER, 'temperature')

@@ -25,23 +25,13 @@ export const validityDebyeKleinSwift1977: Validity = {
 /**
  * Complex permittivity of pure water in an alternating field after Klein and Swift (1977).
  *
- * ```math
- * \varepsilon = 4.9 + \frac{\varepsilon_s - 4.9}{1 + i\,2\pi f\tau}, \quad \varepsilon_s = 88.045 - 0.4147 t + 6.295\times10^{-4}t^2 + 1.075\times10^{-5}t^3
- * ```
- *
- * ```math
- * 2\pi\tau = 1.1109\times10^{-10} - 3.824\times10^{-12}t + 6.938\times10^{-14}t^2 - 5.096\times10^{-16}t^3
- * ```
- *
- * @param water - Temperature and frequency.
+ * @equation `\varepsilon = 4.9 + \frac{\varepsilon_s - 4.9}{1 + i\,2\pi f\tau}, \quad \varepsilon_s = 88.045 - 0.4147 t + 6.295\times10^{-4}t^2 + 1.075\times10^{-5}t^3`
+ * @equation `2\pi\tau = 1.1109\times10^{-10} - 3.824\times10^{-12}t + 6.938\times10^{-14}t^2 - 5.096\times10^{-16}t^3`
  * @returns Real part, loss, static and high-frequency permittivity, relaxation time.
- * @throws `DomainError` outside the ranges.
  * @validity Pure water, 0 to 40 °C.
  * @source klein-1977, as restated in ulaby-2014
  * @example
- * ```ts
  * waterDebyeKleinSwift1977({ temperature: celsius(0), frequency: gigahertz(1) }) // => { real: 87.031417, loss: 9.123979 }
- * ```
  */
 export function waterDebyeKleinSwift1977(water: WarmWaterInField): WaterRelaxation {
   const t = numberIn(optionsOf(water).temperature, TEMPERATURE_KLEIN_SWIFT, 'temperature')

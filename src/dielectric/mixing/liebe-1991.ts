@@ -27,23 +27,13 @@ export const validityDebyeLiebe1991: Validity = {
 /**
  * Complex permittivity of pure water with two relaxations after Liebe, Hufford and Manabe (1991).
  *
- * ```math
- * \varepsilon = \varepsilon_2 + \frac{\varepsilon_0 - \varepsilon_1}{1 + if/f_1} + \frac{\varepsilon_1 - \varepsilon_2}{1 + if/f_2}, \quad x = 1 - \frac{300}{T}
- * ```
- *
- * ```math
- * \varepsilon_0 = 77.66 - 103.3x, \quad \varepsilon_1 = 0.0671\varepsilon_0, \quad \varepsilon_2 = 3.52 + 7.52x, \quad f_1 = (20.2 + 146.4x + 316x^2)\,\mathrm{GHz}, \quad f_2 = 39.8f_1
- * ```
- *
- * @param water - Temperature and frequency.
+ * @equation `\varepsilon = \varepsilon_2 + \frac{\varepsilon_0 - \varepsilon_1}{1 + if/f_1} + \frac{\varepsilon_1 - \varepsilon_2}{1 + if/f_2}, \quad x = 1 - \frac{300}{T}`
+ * @equation `\varepsilon_0 = 77.66 - 103.3x, \quad \varepsilon_1 = 0.0671\varepsilon_0, \quad \varepsilon_2 = 3.52 + 7.52x, \quad f_1 = (20.2 + 146.4x + 316x^2)\,\mathrm{GHz}, \quad f_2 = 39.8f_1`
  * @returns Real part, loss, static permittivity and the first relaxation frequency.
- * @throws `DomainError` outside the ranges.
  * @validity Pure water, -3 to 37 °C, below 1 THz.
  * @source liebe-1991
  * @example
- * ```ts
  * waterDebyeLiebe1991({ temperature: celsius(20), frequency: gigahertz(1) }) // => { real: 79.814738, loss: 4.394431 }
- * ```
  */
 export function waterDebyeLiebe1991(water: WaterInMicrowaves): WaterDoubleRelaxation {
   const x = 1 - 300 / (numberIn(optionsOf(water).temperature, TEMPERATURE_LIEBE, 'temperature') + 273.15)

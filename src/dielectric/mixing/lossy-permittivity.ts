@@ -27,25 +27,18 @@ export interface LossyReading {
 /**
  * Apparent permittivity of a medium that conducts: the wave is slower than the real part alone would make it.
  *
- * ```math
- * \varepsilon_a = \frac{\varepsilon'}{2}\left(1 + \sqrt{1 + \tan^2\delta}\right), \quad \tan\delta = \frac{\varepsilon'' + \sigma/(2\pi f\varepsilon_0)}{\varepsilon'}
- * ```
- *
  * Why salty media read wet: for a real part of 30 and a loss of 2, 1 dS/m adds 0.4 % at 1 GHz and 18 % at 70 MHz.
  *
- * @param medium - Real part, loss, conductivity and frequency.
+ * @equation `\varepsilon_a = \frac{\varepsilon'}{2}\left(1 + \sqrt{1 + \tan^2\delta}\right), \quad \tan\delta = \frac{\varepsilon'' + \sigma/(2\pi f\varepsilon_0)}{\varepsilon'}`
  * @returns Apparent permittivity and loss tangent.
- * @throws `DomainError` outside the ranges.
  * @source davis-1977; plane wave in a lossy medium
  * @example
- * ```ts
  * apparentPermittivityLossy({
  *   real: 30,
  *   loss: 2,
  *   conductivity: decisiemensPerMetre(1),
  *   frequency: gigahertz(1),
  * }) // => { apparent: 30.119698, lossTangent: 0.126584 }
- * ```
  */
 export function apparentPermittivityLossy(medium: LossyMedium): LossyReading {
   const real = numberIn(optionsOf(medium).real, REAL_PART, 'real')

@@ -21,18 +21,13 @@ export interface Mixture extends MixingExponent {
 /**
  * Permittivity of a medium of any number of phases by the power law of mixing.
  *
- * ```math
- * \varepsilon = \left(\sum_i v_i\,\varepsilon_i^{\alpha}\right)^{1/\alpha}
- * ```
- *
  * With an exponent of 0.5 it is the refractive-index model, with 1 the mean of layers along the field.
  *
- * @param mixture - The phases and the exponent.
+ * @equation `\varepsilon = \left(\sum_i v_i\,\varepsilon_i^{\alpha}\right)^{1/\alpha}`
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges; `InputError` when the shares do not add up to 1.
  * @source birchak-1974 (exponent one half); lichtenecker-1931 (any exponent)
  * @example
- * ```ts
  * permittivityOfMixture({
  *   phases: [
  *     { share: fraction(0.5), permittivity: permittivity(4) },
@@ -41,7 +36,6 @@ export interface Mixture extends MixingExponent {
  *   ],
  *   exponent: 0.5,
  * }) // => 12.25
- * ```
  */
 export function permittivityOfMixture(mixture: Mixture): Permittivity {
   const exponent = numberIn(optionsOf(mixture).exponent, MIXING_EXPONENT, 'exponent')

@@ -29,18 +29,11 @@ export interface RefractiveIndex {
 /**
  * Complex refractive index of a complex permittivity.
  *
- * ```math
- * n - i\kappa = \sqrt{\varepsilon' - i\varepsilon''}
- * ```
- *
- * @param permittivity - Real part and loss.
+ * @equation `n - i\kappa = \sqrt{\varepsilon' - i\varepsilon''}`
  * @returns Refractive index and extinction coefficient.
- * @throws `DomainError` outside the ranges.
  * @source definition
  * @example
- * ```ts
  * refractiveIndex({ real: 80, loss: 4 }) // => { index: 8.947065, extinction: 0.223537 }
- * ```
  */
 export function refractiveIndex(permittivity: RealAndLoss): RefractiveIndex {
   const real = numberIn(optionsOf(permittivity).real, SOME_REAL_PART, 'real')
@@ -53,18 +46,12 @@ export function refractiveIndex(permittivity: RealAndLoss): RefractiveIndex {
 /**
  * Complex permittivity of a complex refractive index.
  *
- * ```math
- * \varepsilon' = n^2 - \kappa^2, \quad \varepsilon'' = 2n\kappa
- * ```
- *
+ * @equation `\varepsilon' = n^2 - \kappa^2, \quad \varepsilon'' = 2n\kappa`
  * @param refraction - Refractive index and extinction coefficient.
  * @returns Real part and loss.
- * @throws `DomainError` outside the ranges.
  * @source definition
  * @example
- * ```ts
  * permittivityOfRefractiveIndex({ index: 9, extinction: 0.5 }) // => { real: 80.75, loss: 9 }
- * ```
  */
 export function permittivityOfRefractiveIndex(refraction: IndexAndExtinction): ComplexPermittivity {
   const index = numberIn(optionsOf(refraction).index, REFRACTIVE_INDEX, 'index')

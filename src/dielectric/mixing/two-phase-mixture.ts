@@ -19,21 +19,14 @@ export interface TwoPhaseReading extends TwoPhases, ApparentPermittivity {}
 /**
  * Permittivity of a medium of solids and pores that one substance fills.
  *
- * ```math
- * \varepsilon^{\alpha} = (1 - \phi)\,\varepsilon_s^{\alpha} + \phi\,\varepsilon_f^{\alpha}
- * ```
- *
  * What a probe should read in a saturated medium (filling: water) or in an oven-dry one (filling: air): a band for the
  * plausibility of a calibration.
  *
- * @param medium - Solids, filling, porosity and exponent.
+ * @equation `\varepsilon^{\alpha} = (1 - \phi)\,\varepsilon_s^{\alpha} + \phi\,\varepsilon_f^{\alpha}`
  * @returns Apparent relative permittivity. Unit: 1.
- * @throws `DomainError` outside the ranges.
  * @source birchak-1974
  * @example
- * ```ts
  * permittivityTwoPhase({ solids: permittivity(4), filling: permittivity(81), porosity: percent(50), exponent: 0.5 }) // => 30.25
- * ```
  */
 export function permittivityTwoPhase(medium: TwoPhaseMedium): Permittivity {
   const exponent = numberIn(optionsOf(medium).exponent, MIXING_EXPONENT, 'exponent')
@@ -47,18 +40,12 @@ export function permittivityTwoPhase(medium: TwoPhaseMedium): Permittivity {
 /**
  * Porosity of a medium of solids and pores that one substance fills, from its permittivity.
  *
- * ```math
- * \phi = \frac{\varepsilon^{\alpha} - \varepsilon_s^{\alpha}}{\varepsilon_f^{\alpha} - \varepsilon_s^{\alpha}}
- * ```
- *
- * @param reading - Solids, filling, permittivity and exponent.
+ * @equation `\phi = \frac{\varepsilon^{\alpha} - \varepsilon_s^{\alpha}}{\varepsilon_f^{\alpha} - \varepsilon_s^{\alpha}}`
  * @returns Porosity. Unit: 1.
  * @throws `DomainError` outside the ranges; `InputError` when solids and filling are alike, or when the permittivity does not lie between them.
  * @source birchak-1974, solved for the porosity
  * @example
- * ```ts
  * porosityTwoPhase({ solids: permittivity(4), filling: permittivity(81), apparent: permittivity(30.25), exponent: 0.5 }) // => 0.5
- * ```
  */
 export function porosityTwoPhase(reading: TwoPhaseReading): Porosity {
   const exponent = numberIn(optionsOf(reading).exponent, MIXING_EXPONENT, 'exponent')

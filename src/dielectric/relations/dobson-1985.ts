@@ -33,9 +33,7 @@ const WORDS: WordsOf<PermittivityFinding> = {
  * @throws `InputError` for another code.
  * @source definition
  * @example
- * ```ts
  * explainPermittivityFinding({ code: 'between-fits', level: 'caution', about: 'frequency', value: 0.8, unit: '1' }).about // => 'frequency'
- * ```
  */
 export function explainPermittivityFinding(finding: PermittivityFinding): Finding {
   return explained(finding, WORDS)
@@ -75,21 +73,16 @@ export const validityDobson1985: Validity = {
 /**
  * Real permittivity of a mineral soil in a microwave field.
  *
- * ```math
- * \varepsilon = \left[1 + \frac{\rho}{2.66}\left(\varepsilon_s^{0.65} - 1\right) + \theta^{\beta}\,\varepsilon_w^{0.65} - \theta\right]^{1/0.65}, \quad \beta = 1.2748 - 0.519 S - 0.152 C
- * ```
- *
  * The solids have (1.01 + 0.44 · 2.66)² - 0.062; the water is the real part of the relaxation of Klein and Swift (1977). Below 1.4 GHz the
  * result is 1.15 ε - 0.68, a correction measured up to 1.3 GHz: the two fits do not meet, so that the result falls by 0.15 ε - 0.68 at
  * 1.4 GHz, by 2 in a wet soil. From 1.3 to 1.4 GHz a warning gives that step. A forward model only: near zero water it falls before it rises, so it has no inverse.
  *
- * @param soil - The soil, its water content and temperature, and the frequency.
+ * @equation `\varepsilon = \left[1 + \frac{\rho}{2.66}\left(\varepsilon_s^{0.65} - 1\right) + \theta^{\beta}\,\varepsilon_w^{0.65} - \theta\right]^{1/0.65}, \quad \beta = 1.2748 - 0.519 S - 0.152 C`
  * @returns Permittivity, exponent of the water content, permittivity of the solids, and a warning where two fits meet.
  * @throws `DomainError` outside the ranges; `InputError` when sand and clay exceed the whole.
  * @validity Mineral soils at 0.3 to 18 GHz; not for organic media.
  * @source dobson-1985; peplinski-1995
  * @example
- * ```ts
  * permittivityDobson1985({
  *   waterContent: waterContent(0.1),
  *   sand: percent(50),
@@ -98,7 +91,6 @@ export const validityDobson1985: Validity = {
  *   frequency: gigahertz(5),
  *   temperature: celsius(25),
  * }) // => { permittivity: 6.802431, beta: 0.9925, solids: 4.692144, findings: [] }
- * ```
  */
 export function permittivityDobson1985(soil: SoilOfDobson): DobsonResult {
   const theta = numberIn(optionsOf(soil).waterContent, WATER_CONTENT, 'waterContent')

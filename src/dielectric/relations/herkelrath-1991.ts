@@ -23,23 +23,17 @@ export interface SquareRootWaterContent extends SquareRootLine, WaterHeld {}
 /**
  * Volumetric water content from a straight line in the square root of permittivity with own coefficients.
  *
- * ```math
- * \theta = a\sqrt{\varepsilon} + b
- * ```
- *
  * The best form for an own calibration of two or more points. Published pairs are mineral soils: 0.115 and -0.176 (Topp and
  * Reynolds 1998), 0.1181 and -0.1841 (Ferré and others 1996) [not confirmed, source not seen]. None is given here for stone wool, coir, perlite or
  * peat mixes: no openly citable coefficients were found, and those that exist differ from mix to mix. Calibrate your own.
  *
- * @param reading - Permittivity, slope and intercept.
+ * @equation `\theta = a\sqrt{\varepsilon} + b`
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, and where the line gives less than no water or more water than volume.
  * @validity The medium, packing and probe for which the two coefficients were fitted.
  * @source herkelrath-1991 (form)
  * @example
- * ```ts
  * waterContentHerkelrath1991({ apparent: permittivity(25), slope: 0.115, intercept: -0.176 }) // => 0.399
- * ```
  */
 export function waterContentHerkelrath1991(reading: SquareRootReading): WaterContent {
   const root = Math.sqrt(numberIn(optionsOf(reading).apparent, APPARENT, 'apparent'))
@@ -56,19 +50,13 @@ export function waterContentHerkelrath1991(reading: SquareRootReading): WaterCon
 /**
  * Apparent permittivity at which a straight line in the square root of permittivity gives a water content.
  *
- * ```math
- * \varepsilon = \left(\frac{\theta - b}{a}\right)^2
- * ```
- *
- * @param reading - Water content, slope and intercept.
+ * @equation `\varepsilon = \left(\frac{\theta - b}{a}\right)^2`
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges, and where the line reaches the water content at no permittivity from 1 to 90.
  * @validity The medium, packing and probe for which the two coefficients were fitted.
  * @source herkelrath-1991, solved for the permittivity
  * @example
- * ```ts
  * permittivityHerkelrath1991({ waterContent: waterContent(0.399), slope: 0.115, intercept: -0.176 }) // => 25
- * ```
  */
 export function permittivityHerkelrath1991(reading: SquareRootWaterContent): Permittivity {
   const waterContent = numberIn(optionsOf(reading).waterContent, WATER_CONTENT, 'waterContent')

@@ -17,21 +17,15 @@ export const validityJacobsenSchjonning1993: Validity = {
 /**
  * Volumetric water content of a mineral soil from its apparent permittivity.
  *
- * ```math
- * \theta = -0.0701 + 0.0347\varepsilon - 1.16\times10^{-3}\varepsilon^2 + 1.8\times10^{-5}\varepsilon^3
- * ```
- *
  * The cubic gives more water than volume soon above a permittivity of 49, so it ends there.
  *
+ * @equation `\theta = -0.0701 + 0.0347\varepsilon - 1.16\times10^{-3}\varepsilon^2 + 1.8\times10^{-5}\varepsilon^3`
  * @param apparent - Apparent relative permittivity. Unit: 1. Range: [2.172654, 49].
  * @returns Water content. Unit: m³/m³.
- * @throws `DomainError` outside the range.
  * @validity Mineral soils, permittivity from 3 to about 40; organic media and stone wool need their own calibration.
  * @source jacobsen-1993, Eq. 2
  * @example
- * ```ts
  * waterContentJacobsenSchjonning1993(permittivity(20)) // => 0.3039
- * ```
  */
 export function waterContentJacobsenSchjonning1993(apparent: Permittivity): WaterContent {
   return cubicAt(COEFFICIENTS, numberIn(apparent, APPARENT_JACOBSEN_SCHJONNING)) as WaterContent
@@ -40,19 +34,13 @@ export function waterContentJacobsenSchjonning1993(apparent: Permittivity): Wate
 /**
  * Apparent permittivity at which the relation of Jacobsen and Schjønning (1993) gives a water content: its true inverse.
  *
- * ```math
- * \varepsilon : \; \theta(\varepsilon) = \theta
- * ```
- *
+ * @equation `\varepsilon : \; \theta(\varepsilon) = \theta`
  * @param waterContent - Water content. Unit: m³/m³. Range: [0, 0.9627221].
  * @returns Apparent relative permittivity. Unit: 1.
- * @throws `DomainError` outside the range.
  * @validity Mineral soils, permittivity up to about 40; organic media and stone wool need their own calibration.
  * @source jacobsen-1993, Eq. 2, solved for the permittivity
  * @example
- * ```ts
  * permittivityJacobsenSchjonning1993(waterContentJacobsenSchjonning1993(permittivity(20))) // => 20
- * ```
  */
 export function permittivityJacobsenSchjonning1993(waterContent: WaterContent): Permittivity {
   return rootIn(APPARENT_JACOBSEN_SCHJONNING, COEFFICIENTS, numberIn(waterContent, CONTENT_JACOBSEN_SCHJONNING))

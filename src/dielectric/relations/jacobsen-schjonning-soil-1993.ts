@@ -35,27 +35,21 @@ export const validityJacobsenSchjonningSoil1993: Validity = {
 /**
  * Volumetric water content of a mineral soil from permittivity, bulk density, clay and organic matter.
  *
- * ```math
- * \theta = -0.0341 + 0.0345\varepsilon - 1.14\times10^{-3}\varepsilon^2 + 1.71\times10^{-5}\varepsilon^3 - 0.037\rho + 7.36\times10^{-4}C + 4.77\times10^{-3}O
- * ```
- *
  * C and O are percentages of the mass in the equation; here they are given as shares. A field test found no gain from the
  * density term.
  *
- * @param reading - Permittivity and the soil.
+ * @equation `\theta = -0.0341 + 0.0345\varepsilon - 1.14\times10^{-3}\varepsilon^2 + 1.71\times10^{-5}\varepsilon^3 - 0.037\rho + 7.36\times10^{-4}C + 4.77\times10^{-3}O`
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, and where the relation gives less than no water or more water than volume.
  * @validity Mineral soils, permittivity from 3 to about 40; not for growing media.
  * @source jacobsen-1993, Eq. 3
  * @example
- * ```ts
  * waterContentJacobsenSchjonningSoil1993({
  *   apparent: permittivity(10),
  *   bulkDensity: gramsPerCubicCentimetre(1.5),
  *   clay: percent(10),
  *   organicMatter: percent(2),
  * }) // => 0.1754
- * ```
  */
 export function waterContentJacobsenSchjonningSoil1993(reading: PermittivityInSoil): WaterContent {
   const shifted = shift(optionsOf(reading))
@@ -73,24 +67,18 @@ export function waterContentJacobsenSchjonningSoil1993(reading: PermittivityInSo
 /**
  * Apparent permittivity at which the soil form of Jacobsen and Schjønning (1993) gives a water content.
  *
- * ```math
- * \varepsilon : \; \theta(\varepsilon, \rho, C, O) = \theta
- * ```
- *
- * @param reading - Water content and the soil.
+ * @equation `\varepsilon : \; \theta(\varepsilon, \rho, C, O) = \theta`
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges, and where no permittivity from 1 to 49 gives the water content.
  * @validity Mineral soils, permittivity up to about 40; not for growing media.
  * @source jacobsen-1993, Eq. 3, solved for the permittivity
  * @example
- * ```ts
  * permittivityJacobsenSchjonningSoil1993({
  *   waterContent: waterContent(0.1754),
  *   bulkDensity: gramsPerCubicCentimetre(1.5),
  *   clay: percent(10),
  *   organicMatter: percent(2),
  * }) // => 10
- * ```
  */
 export function permittivityJacobsenSchjonningSoil1993(reading: WaterContentInSoil): Permittivity {
   const waterContent = numberIn(optionsOf(reading).waterContent, WATER_CONTENT, 'waterContent')

@@ -17,21 +17,15 @@ export const validityKellnerLundin2001: Validity = {
 /**
  * Volumetric water content of undisturbed Sphagnum peat from its apparent permittivity.
  *
- * ```math
- * \theta = 0.039 + 0.0317\varepsilon - 4.5\times10^{-4}\varepsilon^2 + 2.6\times10^{-6}\varepsilon^3
- * ```
- *
  * It reads 0.07 m³/m³ in air, so it does not serve for dry peat.
  *
+ * @equation `\theta = 0.039 + 0.0317\varepsilon - 4.5\times10^{-4}\varepsilon^2 + 2.6\times10^{-6}\varepsilon^3`
  * @param apparent - Apparent relative permittivity. Unit: 1. Range: [1, 77.13433].
  * @returns Water content. Unit: m³/m³.
- * @throws `DomainError` outside the range.
  * @validity Undisturbed bog peat of 0.03 to 0.07 g/cm³, porosity 0.95 to 0.98, little humified, permittivity of 5 to 75; a peat mix in a container needs its own calibration.
  * @source kellner-2001, Table 2 (pooled data)
  * @example
- * ```ts
  * waterContentKellnerLundin2001(permittivity(20)) // => 0.5138
- * ```
  */
 export function waterContentKellnerLundin2001(apparent: Permittivity): WaterContent {
   return cubicAt(COEFFICIENTS, numberIn(apparent, APPARENT_KELLNER_LUNDIN)) as WaterContent
@@ -40,19 +34,13 @@ export function waterContentKellnerLundin2001(apparent: Permittivity): WaterCont
 /**
  * Apparent permittivity at which the relation of Kellner and Lundin (2001) gives a water content: its true inverse.
  *
- * ```math
- * \varepsilon : \; \theta(\varepsilon) = \theta
- * ```
- *
+ * @equation `\varepsilon : \; \theta(\varepsilon) = \theta`
  * @param waterContent - Water content. Unit: m³/m³. Range: [0.0702525, 1].
  * @returns Apparent relative permittivity. Unit: 1.
- * @throws `DomainError` outside the range.
  * @validity Undisturbed bog peat of 0.03 to 0.07 g/cm³, porosity 0.95 to 0.98, little humified; a peat mix in a container needs its own calibration.
  * @source kellner-2001, Table 2 (pooled data), solved for the permittivity
  * @example
- * ```ts
  * permittivityKellnerLundin2001(waterContentKellnerLundin2001(permittivity(20))) // => 20
- * ```
  */
 export function permittivityKellnerLundin2001(waterContent: WaterContent): Permittivity {
   return rootIn(APPARENT_KELLNER_LUNDIN, COEFFICIENTS, numberIn(waterContent, CONTENT_KELLNER_LUNDIN))

@@ -13,19 +13,13 @@ export const validityLedieu1986: Validity = {
 /**
  * Volumetric water content of a mineral soil, linear in the square root of the apparent permittivity.
  *
- * ```math
- * \theta = 0.1138\sqrt{\varepsilon} - 0.1758
- * ```
- *
+ * @equation `\theta = 0.1138\sqrt{\varepsilon} - 0.1758`
  * @param apparent - Apparent relative permittivity. Unit: 1. Range: [2.386455, 90].
  * @returns Water content. Unit: m³/m³.
- * @throws `DomainError` outside the range.
  * @validity Mineral soils, permittivity of 3 to 40; it reads too low in organic media.
  * @source ledieu-1986
  * @example
- * ```ts
  * waterContentLedieu1986(permittivity(16)) // => 0.2794
- * ```
  */
 export function waterContentLedieu1986(apparent: Permittivity): WaterContent {
   return (0.1138 * Math.sqrt(numberIn(apparent, APPARENT_LEDIEU)) - 0.1758) as WaterContent
@@ -34,19 +28,13 @@ export function waterContentLedieu1986(apparent: Permittivity): WaterContent {
 /**
  * Apparent permittivity at which the relation of Ledieu and others (1986) gives a water content: its true inverse.
  *
- * ```math
- * \varepsilon = \left(\frac{\theta + 0.1758}{0.1138}\right)^2
- * ```
- *
+ * @equation `\varepsilon = \left(\frac{\theta + 0.1758}{0.1138}\right)^2`
  * @param waterContent - Water content. Unit: m³/m³. Range: [0, 0.903802].
  * @returns Apparent relative permittivity. Unit: 1.
- * @throws `DomainError` outside the range.
  * @validity Mineral soils; it reads too low in organic media.
  * @source ledieu-1986, solved for the permittivity
  * @example
- * ```ts
  * permittivityLedieu1986(waterContent(0.2794)) // => 16
- * ```
  */
 export function permittivityLedieu1986(waterContent: WaterContent): Permittivity {
   // The rounding at the dry end is taken back, so that the relation takes what its inverse gives.

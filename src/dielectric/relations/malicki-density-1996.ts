@@ -26,22 +26,16 @@ export const validityMalickiDensity1996: Validity = {
 /**
  * Volumetric water content from permittivity and bulk density.
  *
- * ```math
- * \theta = \frac{\sqrt{\varepsilon} - 0.819 - 0.168\rho - 0.159\rho^2}{7.17 + 1.18\rho}
- * ```
- *
  * One curve from light peat to mineral soil. In light media it would exceed 1 above a permittivity of about 66; that is
  * refused, and so is less than no water.
  *
- * @param reading - Permittivity and bulk density.
+ * @equation `\theta = \frac{\sqrt{\varepsilon} - 0.819 - 0.168\rho - 0.159\rho^2}{7.17 + 1.18\rho}`
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, and where the relation gives less than no water or more water than volume.
  * @validity 62 media of 0.13 to about 1.8 g/cm³, the density at their lowest porosity, 0.33, permittivity of 2 to 66 [span not confirmed, source not seen].
  * @source malicki-1996, Eq. 10
  * @example
- * ```ts
  * waterContentMalickiDensity1996({ apparent: permittivity(30), bulkDensity: gramsPerCubicCentimetre(0.4) }) // => 0.59743
- * ```
  */
 export function waterContentMalickiDensity1996(reading: PermittivityAndDensity): WaterContent {
   const root = Math.sqrt(numberIn(optionsOf(reading).apparent, APPARENT, 'apparent'))
@@ -58,19 +52,13 @@ export function waterContentMalickiDensity1996(reading: PermittivityAndDensity):
 /**
  * Apparent permittivity at which the bulk-density form of Malicki, Plagge and Roth (1996) gives a water content.
  *
- * ```math
- * \varepsilon = \left(0.819 + 0.168\rho + 0.159\rho^2 + (7.17 + 1.18\rho)\,\theta\right)^2
- * ```
- *
- * @param reading - Water content and bulk density.
+ * @equation `\varepsilon = \left(0.819 + 0.168\rho + 0.159\rho^2 + (7.17 + 1.18\rho)\,\theta\right)^2`
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges, and where no permittivity from 1 to 90 gives the water content.
  * @validity 62 media of 0.13 to about 1.8 g/cm³, the density at their lowest porosity, 0.33 [span not confirmed, source not seen].
  * @source malicki-1996, Eq. 10, solved for the permittivity
  * @example
- * ```ts
  * permittivityMalickiDensity1996({ waterContent: waterContent(0.59743), bulkDensity: gramsPerCubicCentimetre(0.4) }) // => 30.000
- * ```
  */
 export function permittivityMalickiDensity1996(reading: WaterContentAndDensity): Permittivity {
   const waterContent = numberIn(optionsOf(reading).waterContent, WATER_CONTENT, 'waterContent')

@@ -23,21 +23,15 @@ export const validityMalickiPorosity1996: Validity = {
 /**
  * Volumetric water content from permittivity and porosity.
  *
- * ```math
- * \theta = \frac{\sqrt{\varepsilon} - 3.47 + 6.22\phi - 3.82\phi^2}{7.01 + 6.89\phi - 7.83\phi^2}
- * ```
- *
  * A result above the porosity says that the relation does not fit the medium; above 1 or below 0 it is refused.
  *
- * @param reading - Permittivity and porosity.
+ * @equation `\theta = \frac{\sqrt{\varepsilon} - 3.47 + 6.22\phi - 3.82\phi^2}{7.01 + 6.89\phi - 7.83\phi^2}`
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, and where the relation gives less than no water or more water than volume.
  * @validity 62 media of porosity 0.33 to 0.95, permittivity of 2 to 66 [span not confirmed, source not seen].
  * @source malicki-1996, Eq. 12
  * @example
- * ```ts
  * waterContentMalickiPorosity1996({ apparent: permittivity(50), porosity: percent(90) }) // => 0.888795
- * ```
  */
 export function waterContentMalickiPorosity1996(reading: PermittivityAndPorosity): WaterContent {
   const root = Math.sqrt(numberIn(optionsOf(reading).apparent, APPARENT, 'apparent'))
@@ -54,19 +48,13 @@ export function waterContentMalickiPorosity1996(reading: PermittivityAndPorosity
 /**
  * Apparent permittivity at which the porosity form of Malicki, Plagge and Roth (1996) gives a water content.
  *
- * ```math
- * \varepsilon = \left(3.47 - 6.22\phi + 3.82\phi^2 + (7.01 + 6.89\phi - 7.83\phi^2)\,\theta\right)^2
- * ```
- *
- * @param reading - Water content and porosity.
+ * @equation `\varepsilon = \left(3.47 - 6.22\phi + 3.82\phi^2 + (7.01 + 6.89\phi - 7.83\phi^2)\,\theta\right)^2`
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges, and where no permittivity from 1 to 90 gives the water content.
  * @validity 62 media of porosity 0.33 to 0.95 [span not confirmed, source not seen].
  * @source malicki-1996, Eq. 12, solved for the permittivity
  * @example
- * ```ts
  * permittivityMalickiPorosity1996({ waterContent: waterContent(0.888795), porosity: percent(90) }) // => 50.000
- * ```
  */
 export function permittivityMalickiPorosity1996(reading: WaterContentAndPorosity): Permittivity {
   const waterContent = numberIn(optionsOf(reading).waterContent, WATER_CONTENT, 'waterContent')

@@ -18,21 +18,15 @@ export const validityMyllysSimojoki1996: Validity = {
 /**
  * Volumetric water content of cultivated peat soil from its apparent permittivity.
  *
- * ```math
- * \theta = -0.0733 + 0.0417\varepsilon - 8.01\times10^{-4}\varepsilon^2 + 5.56\times10^{-6}\varepsilon^3
- * ```
- *
  * The curve is flat between permittivities of 40 and 50: one unit there is only 0.003 m³/m³, so the reverse is uncertain.
  *
+ * @equation `\theta = -0.0733 + 0.0417\varepsilon - 8.01\times10^{-4}\varepsilon^2 + 5.56\times10^{-6}\varepsilon^3`
  * @param apparent - Apparent relative permittivity. Unit: 1. Range: [1.820663, 80.819].
  * @returns Water content. Unit: m³/m³.
- * @throws `DomainError` outside the range.
  * @validity Cultivated Sphagnum and Carex peat of 0.3 to 0.4 g/cm³, water content 0.3 to 0.8, permittivity of 10 to 65; a peat mix in a container needs its own calibration.
  * @source myllys-1996, Table 2 (pooled); R² 0.980, standard deviation 0.027 m³/m³
  * @example
- * ```ts
  * waterContentMyllysSimojoki1996(permittivity(20)) // => 0.48478
- * ```
  */
 export function waterContentMyllysSimojoki1996(apparent: Permittivity): WaterContent {
   return cubicAt(COEFFICIENTS, numberIn(apparent, APPARENT_MYLLYS_SIMOJOKI)) as WaterContent
@@ -41,19 +35,13 @@ export function waterContentMyllysSimojoki1996(apparent: Permittivity): WaterCon
 /**
  * Apparent permittivity at which the relation of Myllys and Simojoki (1996) gives a water content: its true inverse.
  *
- * ```math
- * \varepsilon : \; \theta(\varepsilon) = \theta
- * ```
- *
+ * @equation `\varepsilon : \; \theta(\varepsilon) = \theta`
  * @param waterContent - Water content. Unit: m³/m³. Range: [0, 1].
  * @returns Apparent relative permittivity. Unit: 1.
- * @throws `DomainError` outside the range.
  * @validity Cultivated Sphagnum and Carex peat of 0.3 to 0.4 g/cm³, water content 0.3 to 0.8; a peat mix in a container needs its own calibration.
  * @source myllys-1996, Table 2 (pooled); R² 0.980, standard deviation 0.027 m³/m³, solved for the permittivity
  * @example
- * ```ts
  * permittivityMyllysSimojoki1996(waterContentMyllysSimojoki1996(permittivity(20))) // => 20
- * ```
  */
 export function permittivityMyllysSimojoki1996(waterContent: WaterContent): Permittivity {
   return rootIn(APPARENT_MYLLYS_SIMOJOKI, COEFFICIENTS, numberIn(waterContent, WATER_CONTENT))

@@ -17,21 +17,15 @@ export const validityNagare2011: Validity = {
 /**
  * Volumetric water content of undisturbed peat from its apparent permittivity.
  *
- * ```math
- * \theta = -0.0189 + 0.0320\varepsilon - 4.59\times10^{-4}\varepsilon^2 + 2.70\times10^{-6}\varepsilon^3
- * ```
- *
  * Of the peat relations here the one with the smallest reading in air, 0.01 m³/m³.
  *
+ * @equation `\theta = -0.0189 + 0.0320\varepsilon - 4.59\times10^{-4}\varepsilon^2 + 2.70\times10^{-6}\varepsilon^3`
  * @param apparent - Apparent relative permittivity. Unit: 1. Range: [1, 81.32334].
  * @returns Water content. Unit: m³/m³.
- * @throws `DomainError` outside the range.
  * @validity Undisturbed peat of 0.05 to 0.18 g/cm³, porosity 0.73 to 0.94, permittivity of 3 to 75; a peat mix in a container needs its own calibration.
  * @source nagare-2011, Table 4 (combined)
  * @example
- * ```ts
  * waterContentNagare2011(permittivity(20)) // => 0.4591
- * ```
  */
 export function waterContentNagare2011(apparent: Permittivity): WaterContent {
   return cubicAt(COEFFICIENTS, numberIn(apparent, APPARENT_NAGARE)) as WaterContent
@@ -40,19 +34,13 @@ export function waterContentNagare2011(apparent: Permittivity): WaterContent {
 /**
  * Apparent permittivity at which the relation of Nagare and others (2011) gives a water content: its true inverse.
  *
- * ```math
- * \varepsilon : \; \theta(\varepsilon) = \theta
- * ```
- *
+ * @equation `\varepsilon : \; \theta(\varepsilon) = \theta`
  * @param waterContent - Water content. Unit: m³/m³. Range: [0.0126436, 1].
  * @returns Apparent relative permittivity. Unit: 1.
- * @throws `DomainError` outside the range.
  * @validity Undisturbed peat of 0.05 to 0.18 g/cm³, porosity 0.73 to 0.94; a peat mix in a container needs its own calibration.
  * @source nagare-2011, Table 4 (combined), solved for the permittivity
  * @example
- * ```ts
  * permittivityNagare2011(waterContentNagare2011(permittivity(20))) // => 20
- * ```
  */
 export function permittivityNagare2011(waterContent: WaterContent): Permittivity {
   return rootIn(APPARENT_NAGARE, COEFFICIENTS, numberIn(waterContent, CONTENT_NAGARE))

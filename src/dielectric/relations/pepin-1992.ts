@@ -17,21 +17,15 @@ export const validityPepin1992: Validity = {
 /**
  * Volumetric water content of Sphagnum peat from its apparent permittivity.
  *
- * ```math
- * \theta = 0.085 + 0.0192\varepsilon - 9.5\times10^{-5}\varepsilon^2
- * ```
- *
  * It reads 0.10 m³/m³ in air, so it does not serve for dry peat.
  *
+ * @equation `\theta = 0.085 + 0.0192\varepsilon - 9.5\times10^{-5}\varepsilon^2`
  * @param apparent - Apparent relative permittivity. Unit: 1. Range: [1, 76.96829].
  * @returns Water content. Unit: m³/m³.
- * @throws `DomainError` outside the range.
  * @validity Peat of a forest bog, six depths pooled, permittivity of 5 to 75; a peat mix in a container needs its own calibration.
  * @source pepin-1992, Table 2 (pooled data); coefficients checked in an independent open restatement, which prints the last one with a doubled minus sign
  * @example
- * ```ts
  * waterContentPepin1992(permittivity(20)) // => 0.431
- * ```
  */
 export function waterContentPepin1992(apparent: Permittivity): WaterContent {
   return cubicAt(COEFFICIENTS, numberIn(apparent, APPARENT_PEPIN)) as WaterContent
@@ -40,19 +34,13 @@ export function waterContentPepin1992(apparent: Permittivity): WaterContent {
 /**
  * Apparent permittivity at which the relation of Pepin, Plamondon and Stein (1992) gives a water content: its true inverse.
  *
- * ```math
- * \varepsilon : \; \theta(\varepsilon) = \theta
- * ```
- *
+ * @equation `\varepsilon : \; \theta(\varepsilon) = \theta`
  * @param waterContent - Water content. Unit: m³/m³. Range: [0.1041049, 1].
  * @returns Apparent relative permittivity. Unit: 1.
- * @throws `DomainError` outside the range.
  * @validity Peat of a forest bog, six depths pooled; a peat mix in a container needs its own calibration.
  * @source pepin-1992, Table 2 (pooled data), solved for the permittivity
  * @example
- * ```ts
  * permittivityPepin1992(waterContentPepin1992(permittivity(20))) // => 20
- * ```
  */
 export function permittivityPepin1992(waterContent: WaterContent): Permittivity {
   return rootIn(APPARENT_PEPIN, COEFFICIENTS, numberIn(waterContent, CONTENT_PEPIN))

@@ -33,20 +33,15 @@ export interface ThreePhaseReading extends ThreePhases, ApparentPermittivity {}
 /**
  * Permittivity of a medium of solids, water and air.
  *
- * ```math
- * \varepsilon^{\alpha} = (1 - \phi)\,\varepsilon_s^{\alpha} + (\phi - \theta)\,\varepsilon_a^{\alpha} + \theta\,\varepsilon_w^{\alpha}
- * ```
- *
  * It knows neither bound water nor salt. In light media (porosity 0.92 to 0.95) it falls on the peat curves within 0.1 m³/m³: use
  * it as a band of plausibility around an own calibration, not in its place. Published exponents: 0.46 fitted in the paper, 0.52 in
  * a sand with solids of 2.8.
  *
- * @param medium - The phases and the water content.
+ * @equation `\varepsilon^{\alpha} = (1 - \phi)\,\varepsilon_s^{\alpha} + (\phi - \theta)\,\varepsilon_a^{\alpha} + \theta\,\varepsilon_w^{\alpha}`
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges; `InputError` when the water content exceeds the porosity.
  * @source roth-1990
  * @example
- * ```ts
  * permittivityRoth1990({
  *   waterContent: waterContent(0.1),
  *   porosity: percent(40),
@@ -55,7 +50,6 @@ export interface ThreePhaseReading extends ThreePhases, ApparentPermittivity {}
  *   water: permittivity(80.36),
  *   exponent: 0.52,
  * }) // => 4.976296
- * ```
  */
 export function permittivityRoth1990(medium: ThreePhaseMedium): Permittivity {
   const waterContent = numberIn(optionsOf(medium).waterContent, WATER_CONTENT, 'waterContent')
@@ -72,18 +66,13 @@ export function permittivityRoth1990(medium: ThreePhaseMedium): Permittivity {
 /**
  * Water content of a medium of solids, water and air from its permittivity.
  *
- * ```math
- * \theta = \frac{\varepsilon^{\alpha} - (1 - \phi)\,\varepsilon_s^{\alpha} - \phi\,\varepsilon_a^{\alpha}}{\varepsilon_w^{\alpha} - \varepsilon_a^{\alpha}}
- * ```
- *
  * A result below 0 or above the porosity is refused: probe and assumed medium do not agree.
  *
- * @param reading - The phases and the permittivity.
+ * @equation `\theta = \frac{\varepsilon^{\alpha} - (1 - \phi)\,\varepsilon_s^{\alpha} - \phi\,\varepsilon_a^{\alpha}}{\varepsilon_w^{\alpha} - \varepsilon_a^{\alpha}}`
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, and where the result would be below 0 or above the porosity.
  * @source roth-1990, solved for the water content
  * @example
- * ```ts
  * waterContentRoth1990({
  *   apparent: permittivity(12),
  *   porosity: percent(45),
@@ -92,7 +81,6 @@ export function permittivityRoth1990(medium: ThreePhaseMedium): Permittivity {
  *   water: waterPermittivityWeast1986(celsius(20)),
  *   exponent: 0.5,
  * }) // => 0.242067
- * ```
  */
 export function waterContentRoth1990(reading: ThreePhaseReading): WaterContent {
   requireObject(reading, 'reading')

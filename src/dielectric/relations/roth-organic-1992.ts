@@ -17,21 +17,15 @@ export const validityRothOrganic1992: Validity = {
 /**
  * Volumetric water content of an organic soil from its apparent permittivity.
  *
- * ```math
- * \theta = -0.0233 + 0.0285\varepsilon - 4.31\times10^{-4}\varepsilon^2 + 3.04\times10^{-6}\varepsilon^3
- * ```
- *
  * In pure water it would give 1.06 m³/m³; what is above 1 is refused, and a value above the porosity says that the relation does not fit.
  *
+ * @equation `\theta = -0.0233 + 0.0285\varepsilon - 4.31\times10^{-4}\varepsilon^2 + 3.04\times10^{-6}\varepsilon^3`
  * @param apparent - Apparent relative permittivity. Unit: 1. Range: [1, 76.77311].
  * @returns Water content. Unit: m³/m³.
- * @throws `DomainError` outside the range.
  * @validity Organic soils of 0.26 to 0.77 g/cm³, permittivity from 3 to about 75; not coir, bark or stone wool.
  * @source roth-1992, Table 3 (organic soils); coefficients checked in an independent open restatement, where a second one has the constant with the opposite sign
  * @example
- * ```ts
  * waterContentRothOrganic1992(permittivity(20)) // => 0.39862
- * ```
  */
 export function waterContentRothOrganic1992(apparent: Permittivity): WaterContent {
   return cubicAt(COEFFICIENTS, numberIn(apparent, APPARENT_ROTH_ORGANIC)) as WaterContent
@@ -40,19 +34,13 @@ export function waterContentRothOrganic1992(apparent: Permittivity): WaterConten
 /**
  * Apparent permittivity at which the relation of Roth, Malicki and Plagge (1992) gives a water content: its true inverse.
  *
- * ```math
- * \varepsilon : \; \theta(\varepsilon) = \theta
- * ```
- *
+ * @equation `\varepsilon : \; \theta(\varepsilon) = \theta`
  * @param waterContent - Water content. Unit: m³/m³. Range: [0.004772, 1].
  * @returns Apparent relative permittivity. Unit: 1.
- * @throws `DomainError` outside the range.
  * @validity Organic soils of 0.26 to 0.77 g/cm³, permittivity up to about 75; not coir, bark or stone wool.
  * @source roth-1992, Table 3 (organic soils), solved for the permittivity
  * @example
- * ```ts
  * permittivityRothOrganic1992(waterContentRothOrganic1992(permittivity(20))) // => 20
- * ```
  */
 export function permittivityRothOrganic1992(waterContent: WaterContent): Permittivity {
   return rootIn(APPARENT_ROTH_ORGANIC, COEFFICIENTS, numberIn(waterContent, CONTENT_ROTH_ORGANIC))

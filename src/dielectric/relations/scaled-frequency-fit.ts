@@ -26,23 +26,18 @@ export interface FittedScaledFrequencyLaw extends ScaledFrequencyLaw {
 /**
  * Coefficients of the power law between scaled frequency and water content from own samples.
  *
- * ```math
- * \ln\theta = \ln a + b\,\ln S \quad\text{by least squares}
- * ```
- *
  * The line through logarithms weighs dry samples more than a direct fit would and ends at another optimum.
  *
+ * @equation `\ln\theta = \ln a + b\,\ln S \quad\text{by least squares}`
  * @param samples - Scaled frequencies and water contents of the same samples, at least two.
  * @returns Factor, exponent and number of samples.
  * @throws `DomainError` outside the ranges; `InputError` for lists of unequal length, fewer than two samples, or samples that all read the same.
  * @source paltineanu-1997 (form); least squares
  * @example
- * ```ts
  * fitScaledFrequency({
  *   scaled: [0.5, 0.6, 0.7, 0.8],
  *   waterContents: [0.11, 0.165, 0.225, 0.305].map(waterContent),
  * }) // => { factor: 0.490948, exponent: 2.154127, samples: 4 }
- * ```
  */
 export function fitScaledFrequency(samples: ScaledFrequencySamples): FittedScaledFrequencyLaw {
   requireObject(samples, 'samples')

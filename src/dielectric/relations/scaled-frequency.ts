@@ -36,21 +36,16 @@ export interface ScaledFrequencyWaterContent extends ScaledFrequencyLaw, WaterHe
 /**
  * Reading in a medium on a scale on which the same probe reads 0 in air and 1 in water.
  *
- * ```math
- * S = \frac{F_a - F_m}{F_a - F_w}
- * ```
- *
  * It takes out most of the difference between probes of one kind. Take the air reading with nothing near the probe and the water
  * reading in a vessel larger than its field.
  *
+ * @equation `S = \frac{F_a - F_m}{F_a - F_w}`
  * @param readings - The three readings.
  * @returns Scaled frequency. Unit: 1.
  * @throws `DomainError` outside the ranges; `InputError` when air and water read the same.
  * @source paltineanu-1997
  * @example
- * ```ts
  * scaledFrequency({ air: rawReading(150), medium: rawReading(125), water: rawReading(104) }) // => 0.543478
- * ```
  */
 export function scaledFrequency(readings: AirMediumWater): number {
   const air = numberIn(optionsOf(readings).air, RAW_READING, 'air')
@@ -63,21 +58,15 @@ export function scaledFrequency(readings: AirMediumWater): number {
 /**
  * Water content from a scaled frequency by a power law with own coefficients.
  *
- * ```math
- * \theta = a\,S^b
- * ```
- *
  * The coefficients printed for a silt loam are 0.490 and 2.1674 [not confirmed, source not seen]; they are arguments because a growing medium needs its own.
  *
- * @param reading - Scaled frequency and the two coefficients.
+ * @equation `\theta = a\,S^b`
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, and where the law gives more water than volume.
  * @validity The medium and kind of probe for which the coefficients were fitted.
  * @source paltineanu-1997
  * @example
- * ```ts
  * waterContentPaltineanuStarr1997({ scaled: 0.8, factor: 0.49, exponent: 2.1674 }) // => 0.302102
- * ```
  */
 export function waterContentPaltineanuStarr1997(reading: ScaledFrequencyReading): WaterContent {
   const scaled = numberIn(optionsOf(reading).scaled, SCALED_FREQUENCY, 'scaled')
@@ -92,19 +81,12 @@ export function waterContentPaltineanuStarr1997(reading: ScaledFrequencyReading)
 /**
  * Scaled frequency at which a power law gives a water content.
  *
- * ```math
- * S = \left(\frac{\theta}{a}\right)^{1/b}
- * ```
- *
- * @param reading - Water content and the two coefficients.
+ * @equation `S = \left(\frac{\theta}{a}\right)^{1/b}`
  * @returns Scaled frequency. Unit: 1.
- * @throws `DomainError` outside the ranges.
  * @validity The medium and kind of probe for which the coefficients were fitted.
  * @source paltineanu-1997, solved for the scaled frequency
  * @example
- * ```ts
  * scaledFrequencyPaltineanuStarr1997({ waterContent: waterContent(0.49), factor: 0.49, exponent: 2.1674 }) // => 1
- * ```
  */
 export function scaledFrequencyPaltineanuStarr1997(reading: ScaledFrequencyWaterContent): number {
   const share =

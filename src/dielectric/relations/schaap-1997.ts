@@ -28,22 +28,16 @@ export interface SquareRootPowerWaterContent extends SquareRootPower {
 /**
  * Volumetric water content of forest floor from a power of a line in the square root of permittivity, with own coefficients.
  *
- * ```math
- * \theta = \max(0,\; a\sqrt{\varepsilon} - b)^c
- * ```
- *
  * Where the line falls below zero the medium is dry and the law gives 0. The coefficients are arguments on purpose: two sets are
  * in circulation under this name (0.133, 0.146, 0.885 and 0.136, 0.119, 1.345) and the paper was not seen.
  *
- * @param reading - Permittivity and the three coefficients.
+ * @equation `\theta = \max(0,\; a\sqrt{\varepsilon} - b)^c`
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, and where the law gives more water than volume.
  * @validity The medium, packing and probe for which the coefficients were fitted.
  * @source schaap-1997 (form)
  * @example
- * ```ts
  * waterContentSchaap1997({ apparent: permittivity(30), slope: 0.133, offset: 0.146, exponent: 0.885 }) // => 0.61982
- * ```
  */
 export function waterContentSchaap1997(reading: SquareRootPowerReading): WaterContent {
   const root = Math.sqrt(numberIn(optionsOf(reading).apparent, APPARENT, 'apparent'))
@@ -57,19 +51,13 @@ export function waterContentSchaap1997(reading: SquareRootPowerReading): WaterCo
 /**
  * Apparent permittivity at which the power law of Schaap and others (1997) gives a water content above zero.
  *
- * ```math
- * \varepsilon = \left(\frac{\theta^{1/c} + b}{a}\right)^2
- * ```
- *
- * @param reading - Water content and the three coefficients.
+ * @equation `\varepsilon = \left(\frac{\theta^{1/c} + b}{a}\right)^2`
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges, and where no permittivity from 1 to 90 gives the water content.
  * @validity The medium, packing and probe for which the coefficients were fitted.
  * @source schaap-1997, solved for the permittivity
  * @example
- * ```ts
  * permittivitySchaap1997({ waterContent: waterContent(0.61982), slope: 0.133, offset: 0.146, exponent: 0.885 }) // => 30.000
- * ```
  */
 export function permittivitySchaap1997(reading: SquareRootPowerWaterContent): Permittivity {
   const waterContent = numberIn(optionsOf(reading).waterContent, SOME_WATER_CONTENT, 'waterContent')

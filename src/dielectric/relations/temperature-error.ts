@@ -27,20 +27,15 @@ export interface TemperatureError {
 /**
  * Water content that a high-frequency probe shows in a medium that is warmer or colder than its calibration.
  *
- * ```math
- * \theta_{app} = \theta_{T_0}\bigl(\varepsilon_{T}(\theta)\bigr), \qquad \Delta = \theta_{app} - \theta
- * ```
- *
  * The three-phase model is run forwards with water at the temperature of the medium and backwards with water at the reference
  * temperature. A warm medium reads dry. With salt at low frequency the sign can turn, and media show 17 to 39 % less than this
  * model near saturation (Pepin and others 1995): correct from a period without irrigation and uptake of your own.
  *
- * @param medium - The medium and the two temperatures.
+ * @equation `\theta_{app} = \theta_{T_0}\bigl(\varepsilon_{T}(\theta)\bigr), \qquad \Delta = \theta_{app} - \theta`
  * @returns Shown water content and its error.
  * @throws `DomainError` outside the ranges; `InputError` when the water content exceeds the porosity.
  * @source roth-1990, with the water permittivity of weast-1986
  * @example
- * ```ts
  * temperatureErrorRoth1990({
  *   waterContent: waterContent(0.7),
  *   porosity: percent(95),
@@ -50,7 +45,6 @@ export interface TemperatureError {
  *   mediumTemperature: celsius(30),
  *   referenceTemperature: celsius(20),
  * }) // => { apparent: 0.682166, error: -0.017834 }
- * ```
  */
 export function temperatureErrorRoth1990(medium: WarmedMedium): TemperatureError {
   const warm = waterPermittivityWeast1986(
@@ -68,22 +62,16 @@ export function temperatureErrorRoth1990(medium: WarmedMedium): TemperatureError
 /**
  * Size of the temperature error of high-frequency readings, per kelvin.
  *
- * ```math
- * \left|\frac{d\theta_{app}}{dT}\right| = 1.75\times10^{-3}\,\theta
- * ```
- *
  * The shown water content falls as the medium warms in sand, loam and peat; clay showed no error. The line goes through the two
  * printed ends of the data, 8.75e-5 at 0.05 and 1.40e-3 at 0.80 m³/m³.
  *
+ * @equation `\left|\frac{d\theta_{app}}{dT}\right| = 1.75\times10^{-3}\,\theta`
  * @param waterContent - Water content. Unit: m³/m³. Range: [0, 1].
  * @returns Size of the error per kelvin. Unit: m³/m³ per K.
- * @throws `DomainError` outside the range.
  * @validity Sand, loam and peat read with high-frequency travel time, water content 0.05 to 0.80.
  * @source pepin-1995, abstract
  * @example
- * ```ts
  * temperatureErrorPepin1995(waterContent(0.8)) // => 0.0014
- * ```
  */
 export function temperatureErrorPepin1995(waterContent: WaterContent): number {
   return 1.75e-3 * numberIn(waterContent, WATER_CONTENT)

@@ -15,22 +15,16 @@ export const validityTopp1980: Validity = {
 /**
  * Volumetric water content of a mineral soil from its apparent permittivity.
  *
- * ```math
- * \theta = -5.3\times10^{-2} + 2.92\times10^{-2}\varepsilon - 5.5\times10^{-4}\varepsilon^2 + 4.3\times10^{-6}\varepsilon^3
- * ```
- *
  * Below a permittivity of about 1.88 it would give less than no water, above 81.4 more water than volume: both are refused, so that a dry
  * or lifted probe and a wet peat are not taken for a soil.
  *
+ * @equation `\theta = -5.3\times10^{-2} + 2.92\times10^{-2}\varepsilon - 5.5\times10^{-4}\varepsilon^2 + 4.3\times10^{-6}\varepsilon^3`
  * @param apparent - Apparent relative permittivity. Unit: 1. Range: [1.880712, 81.44688].
  * @returns Water content. Unit: m³/m³.
- * @throws `DomainError` outside the range.
  * @validity Mineral soils, permittivity 3 to 40; organic media and stone wool need their own calibration.
  * @source topp-1980, Eq. 7
  * @example
- * ```ts
  * waterContentTopp1980(permittivity(20)) // => 0.3454
- * ```
  */
 export function waterContentTopp1980(apparent: Permittivity): WaterContent {
   return cubic(numberIn(apparent, APPARENT_TOPP)) as WaterContent
@@ -40,19 +34,13 @@ export function waterContentTopp1980(apparent: Permittivity): WaterContent {
  * Apparent permittivity at which the relation of Topp, Davis and Annan (1980) gives a water content: its true inverse.
  * The reverse polynomial of the same paper is another regression and does not undo the first.
  *
- * ```math
- * \varepsilon : \; \theta(\varepsilon) = \theta
- * ```
- *
+ * @equation `\varepsilon : \; \theta(\varepsilon) = \theta`
  * @param waterContent - Water content. Unit: m³/m³. Range: [0, 1].
  * @returns Apparent relative permittivity. Unit: 1.
- * @throws `DomainError` outside the range.
  * @validity Mineral soils, water content 0 to 0.55.
  * @source topp-1980, Eq. 7, solved for the permittivity
  * @example
- * ```ts
  * permittivityTopp1980(waterContent(0.3454)) // => 20
- * ```
  */
 export function permittivityTopp1980(waterContent: WaterContent): Permittivity {
   const theta = numberIn(waterContent, WATER_CONTENT)

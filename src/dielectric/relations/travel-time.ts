@@ -26,20 +26,14 @@ export interface ApparentLengthReading extends RodLength {
 /**
  * Apparent permittivity from the time that a pulse takes there and back along the rods.
  *
- * ```math
- * \varepsilon = \left(\frac{c\,t}{2L}\right)^2
- * ```
- *
  * With 15 cm rods at a permittivity of 30, 0.1 ns is worth 1.1 units.
  *
- * @param reading - Travel time and rod length.
+ * @equation `\varepsilon = \left(\frac{c\,t}{2L}\right)^2`
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges, and for a pulse faster than light in air.
  * @source topp-1980
  * @example
- * ```ts
  * permittivityFromTravelTime({ travelTime: nanoseconds(5), rodLength: centimetres(15) }) // => 24.96542
- * ```
  */
 export function permittivityFromTravelTime(reading: TravelTimeReading): Permittivity {
   const index =
@@ -51,18 +45,11 @@ export function permittivityFromTravelTime(reading: TravelTimeReading): Permitti
 /**
  * Time that a pulse takes there and back along the rods.
  *
- * ```math
- * t = \frac{2L\sqrt{\varepsilon}}{c}
- * ```
- *
- * @param rods - Permittivity and rod length.
+ * @equation `t = \frac{2L\sqrt{\varepsilon}}{c}`
  * @returns Travel time. Unit: s.
- * @throws `DomainError` outside the ranges.
  * @source topp-1980
  * @example
- * ```ts
  * inNanoseconds(travelTimeFromPermittivity({ apparent: permittivity(80.2), rodLength: centimetres(20) })) // => 11.94886
- * ```
  */
 export function travelTimeFromPermittivity(rods: RodsInMedium): Duration {
   return ((2 *
@@ -74,18 +61,12 @@ export function travelTimeFromPermittivity(rods: RodsInMedium): Duration {
 /**
  * Apparent permittivity from the length that a cable tester shows between the two reflections.
  *
- * ```math
- * \varepsilon = \left(\frac{L_a}{L\,v_p}\right)^2
- * ```
- *
- * @param reading - Shown length, rod length and velocity setting.
+ * @equation `\varepsilon = \left(\frac{L_a}{L\,v_p}\right)^2`
  * @returns Apparent relative permittivity. Unit: 1.
  * @throws `DomainError` outside the ranges, and for a pulse faster than light in air.
  * @source definition
  * @example
- * ```ts
  * permittivityFromApparentLength({ apparentLength: metres(1), rodLength: centimetres(20), propagationVelocity: 1 }) // => 25
- * ```
  */
 export function permittivityFromApparentLength(reading: ApparentLengthReading): Permittivity {
   const rods =

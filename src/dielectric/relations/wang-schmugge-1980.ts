@@ -46,20 +46,15 @@ export const validityWangSchmugge1980: Validity = {
 /**
  * Permittivity of a mineral soil in which the first water is bound.
  *
- * ```math
- * \varepsilon = \begin{cases} \theta\,\varepsilon_x + (\phi - \theta)\,\varepsilon_a + (1 - \phi)\,\varepsilon_r, \quad \varepsilon_x = \varepsilon_i + (\varepsilon_w - \varepsilon_i)\frac{\theta}{\theta_t}\gamma & \theta \le \theta_t \\ \theta_t\,\varepsilon_x + (\theta - \theta_t)\,\varepsilon_w + (\phi - \theta)\,\varepsilon_a + (1 - \phi)\,\varepsilon_r, \quad \varepsilon_x = \varepsilon_i + (\varepsilon_w - \varepsilon_i)\gamma & \theta > \theta_t \end{cases}
- * ```
- *
  * With S and C the shares of sand and clay: wilting point W = 0.06774 - 0.064 S + 0.478 C, transition 0.49 W + 0.165,
  * gamma 0.481 - 0.57 W; ice 3.2, rock 5.5, air 1, porosity from a particle density of 2.65 g/cm³.
  *
- * @param soil - The soil and its water content.
+ * @equation `\varepsilon = \begin{cases} \theta\,\varepsilon_x + (\phi - \theta)\,\varepsilon_a + (1 - \phi)\,\varepsilon_r, \quad \varepsilon_x = \varepsilon_i + (\varepsilon_w - \varepsilon_i)\frac{\theta}{\theta_t}\gamma & \theta \le \theta_t \\ \theta_t\,\varepsilon_x + (\theta - \theta_t)\,\varepsilon_w + (\phi - \theta)\,\varepsilon_a + (1 - \phi)\,\varepsilon_r, \quad \varepsilon_x = \varepsilon_i + (\varepsilon_w - \varepsilon_i)\gamma & \theta > \theta_t \end{cases}`
  * @returns Permittivity, transition, wilting point and gamma.
  * @throws `DomainError` outside the ranges; `InputError` when sand and clay exceed the whole or the water does not fit into the pores.
  * @validity Mineral soils at 1.4 to 5 GHz, water content up to 0.5; not for organic media.
  * @source wang-1980
  * @example
- * ```ts
  * permittivityWangSchmugge1980({
  *   waterContent: waterContent(0.3),
  *   sand: percent(40),
@@ -67,7 +62,6 @@ export const validityWangSchmugge1980: Validity = {
  *   bulkDensity: gramsPerCubicCentimetre(1.4),
  *   water: permittivity(79.5),
  * }) // => { permittivity: 16.327986, transition: 0.2324926, wiltingPoint: 0.13774, gamma: 0.4024882 }
- * ```
  */
 export function permittivityWangSchmugge1980(soil: WetSoilOfWangSchmugge): WangSchmuggeResult {
   const theta = numberIn(optionsOf(soil).waterContent, WATER_CONTENT, 'waterContent')
@@ -90,20 +84,15 @@ export function permittivityWangSchmugge1980(soil: WetSoilOfWangSchmugge): WangS
 /**
  * Water content at which the model of Wang and Schmugge (1980) gives a permittivity: its true inverse.
  *
- * ```math
- * \theta : \; \varepsilon(\theta) = \varepsilon
- * ```
- *
  * Below the transition it is the positive root of a quadratic, above it a straight line. Above the porosity and
  * below the permittivity of the dry soil there is none.
  *
- * @param soil - The soil and the permittivity.
+ * @equation `\theta : \; \varepsilon(\theta) = \varepsilon`
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, and where the result would be above the porosity; `InputError` when the permittivity is below that of the dry soil.
  * @validity Mineral soils at 1.4 to 5 GHz; not for organic media.
  * @source wang-1980, solved for the water content
  * @example
- * ```ts
  * waterContentWangSchmugge1980({
  *   apparent: permittivity(16.327986),
  *   sand: percent(40),
@@ -111,7 +100,6 @@ export function permittivityWangSchmugge1980(soil: WetSoilOfWangSchmugge): WangS
  *   bulkDensity: gramsPerCubicCentimetre(1.4),
  *   water: permittivity(79.5),
  * }) // => 0.300000
- * ```
  */
 export function waterContentWangSchmugge1980(soil: ReadSoilOfWangSchmugge): WaterContent {
   requireObject(soil, 'soil')

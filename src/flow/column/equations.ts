@@ -153,7 +153,7 @@ export function columnEquations(
 
   return {
     grid,
-    media,
+    full: fullCells(grid, media),
     nodes,
     terms,
     points,
@@ -172,6 +172,17 @@ export function columnEquations(
     hold,
     standing,
   }
+}
+
+/** What each cell holds when its media are full. Unit: cm³. */
+function fullCells({ nodes, layers, lowerHalves, upperHalves }: ColumnGrid, media: readonly LayerMedium[]) {
+  const full = new Float64Array(nodes)
+  for (let e = 0; e < layers.length; e++) {
+    const { saturated } = media[layers[e]!]!.table
+    full[e]! += lowerHalves[e]! * saturated
+    full[e + 1]! += upperHalves[e]! * saturated
+  }
+  return full
 }
 
 export type ColumnEquations = ReturnType<typeof columnEquations>

@@ -1,6 +1,7 @@
 import { solveTridiagonal } from '../../numerics/tridiagonal.js'
 import type { ColumnEquations, Conditions } from './equations.js'
-import { passesTurn } from './history.js'
+import { moved } from './moved.js'
+import { isSmallMove } from './small-move.js'
 
 /** Difference from the balance, as a water content, at which an iteration ends in any case. */
 const ENOUGH = 1e-10
@@ -9,99 +10,72 @@ const NEARLY = 1e-7
 /** Change of suction, as a share of itself or of a centimetre, that is rounding: with long steps this is where the balance stays. */
 const ROUNDING = 1e-13
 
-/** Share of a small change that a cell may make where it crosses saturation, at which slopes end, and where it turns, at which they change. */
-const CROSSING = 0.01
-const TURNING = 0.1
+/** Most iterations. */
+const MOST = 20
+const MOST_BOLD = 14
+/**
+ * Iterations of a bold solver that may make the balance worse: where cells fill or begin to drain, the way to a solution leads over
+ * suctions that are far off, and shortened moves creep.
+ */
+const FREE = 6
+
+/** How a balance is solved. */
+export interface NewtonLimits {
+  /** Change of water content from which an iteration ends with its slopes. */
+  readonly small: number
+  /** Whether an iteration may look ahead, and gives up soon. */
+  readonly bold: boolean
+}
+
+/** Solves the balance of a stage. */
+export interface ColumnNewton {
+  /** The first guess becomes the solution, to which `terms` and `net` then belong; false when there is none near it. */
+  readonly solve: (s: Float64Array, target: Float64Array, during: Conditions, dt: number) => boolean
+}
 
 /**
  * Solves water(s) = target + dt net(s) by Newton's method with shortened moves where a whole one makes it worse. The last move is carried
  * on by slopes instead of being worked out again: `terms` and `net` then balance to rounding, and the next step mends what the bend
- * of the curves left. `small` is the change of water content from which that is good enough.
+ * of the curves left.
  */
-export function columnNewton(equations: ColumnEquations, small: number) {
-  const { nodes, grid, net, lower, diagonal, upper, terms, points, heldBase, heldTop } = equations
-  const { history } = points
-  const top = nodes - 1
+export function columnNewton(equations: ColumnEquations, { small, bold }: NewtonLimits): ColumnNewton {
+  const { nodes, lower, diagonal, upper } = equations
   const right = new Float64Array(nodes)
   const move = new Float64Array(nodes)
   const trial = new Float64Array(nodes)
-  const work = { iterations: 0 }
-
-  /** Largest difference from the balance, as a water content; the differences stay in `right`. */
-  const difference = (target: Float64Array, dt: number): number => {
-    let most = 0
-    for (let i = 0; i < nodes; i++) {
-      right[i] = (heldBase && i === 0) || (heldTop && i === top) ? 0 : target[i]! + dt * net[i]! - terms.water[i]!
-      const size = Math.abs(right[i]!) / grid.volumes[i]!
-      // Written so that NaN counts as the largest.
-      if (!(size <= most)) most = size
-    }
-    return most
-  }
+  const most = bold ? MOST_BOLD : MOST
 
   /** Difference from the balance after a share of the move, which `trial` then holds. */
   const go = (s: Float64Array, target: Float64Array, during: Conditions, dt: number, share: number): number => {
     const driest = during.sink?.h4 ?? Infinity
     for (let i = 0; i < nodes; i++) trial[i] = moved(s[i]!, move[i]!, share, driest)
+    // Of the film that stands on a seepage face the first guess is far too much: it is found from where it begins.
+    if (bold && !equations.heldBase && s[0]! > 0 && trial[0]! < 0) trial[0] = 0
     equations.evaluate(trial, during)
-    work.iterations++
-    return difference(target, dt)
+    return difference(equations, target, dt, right)
   }
-
-  /** Whether slopes carry over the whole move: little water moves, and no end crosses saturation. */
-  const isSmall = (s: Float64Array): boolean => {
-    if (s[0]! > 0 !== s[0]! + move[0]! > 0 || s[top]! > 0 !== s[top]! + move[top]! > 0) return false
-    for (let i = 0; i < nodes; i++) {
-      const change = Math.abs(move[i]!)
-      let share = 1
-      const crosses = s[i]! > 0 !== s[i]! + move[i]! > 0
-      // Beside a node that is full there may be a middle that fills within the move; water on the surface follows its slope.
-      if (crosses || (s[i]! <= 0 && i < top)) share = CROSSING
-      else if (history !== undefined && passesTurn(history, grid, s, move, i)) share = TURNING
-      const most = share * small * grid.volumes[i]!
-      if (change * Math.abs(terms.waterByOwn[i]!) > most) return false
-      if (s[i]! > 0 && change > 0.05 * (s[i]! + 0.2)) return false
-      // In a full cell slopes say nothing of what comes when it begins to empty.
-      if (s[i]! <= 0 && s[i]! + move[i]! > 0.01) return false
-    }
-    return bendsLittle(move)
-  }
-  const bendsLittle = (change: Float64Array): boolean => {
-    const { conductivity, conductivitySlope } = points.at
-    const { trustByBelow, trustByAbove } = terms
-    for (let e = 0; e < top; e++) {
-      const p = e + grid.layers[e]!
-      if (Math.abs(change[e]! * conductivitySlope[p]!) > 0.05 * conductivity[p]!) return false
-      // How far an element is trusted bends most where it holds most: under water that stands, as a rule.
-      if (Math.abs(change[e]! * trustByBelow[e]! + change[e + 1]! * trustByAbove[e]!) > 0.01) return false
-    }
-    return true
-  }
-
   const finish = (s: Float64Array, target: Float64Array, during: Conditions, dt: number): true => {
     equations.carryOn(move, during)
     for (let i = 0; i < nodes; i++) s[i]! += move[i]!
     equations.closeHeldEnds(target, dt)
     return true
   }
-
-  /** The first guess becomes the solution, to which `terms` and `net` then belong; false when there is none near it. */
-  const solve = (s: Float64Array, target: Float64Array, during: Conditions, dt: number): boolean => {
+  const solve: ColumnNewton['solve'] = (s, target, during, dt) => {
     equations.evaluate(s, during)
-    work.iterations++
-    let off = difference(target, dt)
-    for (let iteration = 0; iteration < 20; iteration++) {
+    let off = difference(equations, target, dt, right)
+    for (let iteration = 0; iteration < most; iteration++) {
       equations.assemble(dt)
       solveTridiagonal(lower, diagonal, upper, right)
       move.set(right)
-      if (isSmall(s)) return finish(s, target, during, dt)
-      if (off < ENOUGH || (iteration >= 6 && off < NEARLY) || (off < 1e-6 && largest(move, s) < ROUNDING)) {
+      if (isSmallMove(equations, s, move, small)) return finish(s, target, during, dt)
+      if (off < ENOUGH || (iteration >= FREE && off < NEARLY) || (off < 1e-6 && largest(move, s) < ROUNDING)) {
         // Slopes do not hold over the whole move, and it is not needed.
         move.fill(0)
         return finish(s, target, during, dt)
       }
+      const allowed = bold && iteration < FREE ? Infinity : off
       let next = go(s, target, during, dt, 1)
-      for (let share = 0.3; share > 0.01 && !(next < off || next < ENOUGH); share *= 0.3)
+      for (let share = 0.3; share > 0.01 && !(next < allowed || next < ENOUGH); share *= 0.3)
         next = go(s, target, during, dt, share)
       if (!(next < Infinity)) return false
       s.set(trial)
@@ -109,26 +83,27 @@ export function columnNewton(equations: ColumnEquations, small: number) {
     }
     return false
   }
-  return { solve, work }
+  return { solve }
+}
+
+/** Largest difference from the balance, as a water content; the differences are filled in. */
+function difference(equations: ColumnEquations, target: Float64Array, dt: number, into: Float64Array): number {
+  const { nodes, net, heldBase, heldTop } = equations
+  const { water } = equations.terms
+  const { volumes } = equations.grid
+  let most = 0
+  for (let i = 0; i < nodes; i++) {
+    const held = (heldBase && i === 0) || (heldTop && i === nodes - 1)
+    into[i] = held ? 0 : target[i]! + dt * net[i]! - water[i]!
+    const size = Math.abs(into[i]!) / volumes[i]!
+    // Written so that NaN counts as the largest.
+    if (!(size <= most)) most = size
+  }
+  return most
 }
 
 function largest(move: Float64Array, s: Float64Array): number {
   let most = 0
   for (let i = 0; i < s.length; i++) most = Math.max(most, Math.abs(move[i]!) / Math.max(Math.abs(s[i]!), 1))
   return most
-}
-
-/**
- * A suction after a share of a change. Dry medium moves on the logarithmic scale on which its curves are nearly straight, and a whole
- * change takes no node further than to a tenth or to the fourfold, nor across the suction at which roots stop drinking: beyond it
- * nothing tells an iteration how to come back.
- */
-export function moved(suction: number, change: number, share: number, driest: number): number {
-  let next: number
-  // Under water the balance is a straight line, however far; out of it no node goes by more than some centimetres.
-  if (suction < 1) next = suction + share * Math.min(Math.max(change, -1000), 3 + Math.max(-suction, 0))
-  // The plain sum is the same to second order, and most changes are small.
-  else if (Math.abs(change) < 0.05 * suction) next = suction + share * change
-  else next = suction * Math.exp(share * Math.min(Math.max(change / suction, -2.3), 1.4))
-  return next >= driest && suction < driest ? suction + 0.9 * (driest - suction) : next
 }

@@ -1,6 +1,6 @@
 import { solveTridiagonal } from '../../numerics/tridiagonal.js'
 import type { ColumnEquations } from './equations.js'
-import { moved } from './newton.js'
+import { moved } from './moved.js'
 
 const SWEEPS = 15
 /** Slope of water against suction, as a share of the volume per cm, below which a cell is full and its suction says nothing. */

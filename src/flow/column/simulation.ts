@@ -4,7 +4,9 @@ import { type ColumnEquations, type Conditions, columnEquations, type Manner } f
 import type { ColumnGrid } from './grid.js'
 import { columnHistory } from './history.js'
 import type { LayerMedium } from './layer-medium.js'
-import { type ColumnState, columnSolver, type Passed, type StepFlows } from './solver.js'
+import type { ColumnState, Passed } from './passed.js'
+import { columnSolver } from './solver.js'
+import type { OnStep } from './step.js'
 
 /** Ways through a time, each more patient than the one before; a day of many shots takes some thousand steps in all. */
 const WAYS: readonly { manner: Manner; mostSteps: number }[] = [
@@ -17,12 +19,7 @@ const WAYS: readonly { manner: Manner; mostSteps: number }[] = [
 interface ColumnSimulation {
   readonly equations: ColumnEquations
   /** Changes the state, tells of every step, and gives what passed. */
-  readonly advance: (
-    state: ColumnState,
-    duration: number,
-    during: Conditions,
-    onStep: ((flows: StepFlows) => void) | undefined,
-  ) => Passed
+  readonly advance: (state: ColumnState, duration: number, during: Conditions, onStep: OnStep) => Passed
 }
 
 /**
@@ -37,11 +34,18 @@ export function columnSimulation(
 ): ColumnSimulation {
   const history = columnHistory(grid, media, tolerance)
   const ways = WAYS.map(({ manner, mostSteps }, i) => {
-    const small = i === 0 ? 0.5 * Math.sqrt(tolerance) : 1e-9
+    // Bold where a more patient way stands behind it.
+    const bold = i === 0
+    const small = bold ? 0.5 * Math.sqrt(tolerance) : 1e-9
     let solver: ReturnType<typeof columnSolver> | undefined
     // Made when it is needed: most simulations never leave the first.
     return () => {
-      solver ??= columnSolver(columnEquations(grid, media, ends, manner, history), { tolerance, small, mostSteps })
+      solver ??= columnSolver(columnEquations(grid, media, ends, manner, history), {
+        tolerance,
+        small,
+        bold,
+        mostSteps,
+      })
       return solver
     }
   })

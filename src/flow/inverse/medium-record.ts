@@ -9,7 +9,7 @@ import type {
 } from '../../quantity/generated/kinds.js'
 import type { ProbeInContainer } from '../probe-view/probe-reading.js'
 import type { RichardsSurroundings } from '../richards-column.js'
-import type { RichardsStep } from '../richards-flow.js'
+import type { RichardsStep } from '../richards-terms.js'
 
 /** A number of a medium in its container that can be fitted. */
 export type MediumNumber =
@@ -71,6 +71,6 @@ export interface MediumRecord extends Pick<RichardsSurroundings, 'roots' | 'base
   readonly confidence?: Share
   /** Heights at which the medium is followed in each of some hundred simulations; 31 by default. Unit: 1. Range: integers [5, 201]. */
   readonly nodes?: number
-  /** Largest error of the water content that a step may make anywhere; 0.0003 by default. Unit: m³/m³. Range: [0.00001, 0.01]. */
+  /** Largest error of the water content that a step may make anywhere; 0.001 by default. Unit: m³/m³. Range: [0.00001, 0.01]. */
   readonly tolerance?: number
 }

@@ -11,8 +11,8 @@ import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
 import { containerFlowRichards1931 } from '../container-flow-richards-1931.js'
 import { NODES_OF_FIT, TOLERANCE_OF_FIT } from '../domains.js'
 import { probeReading } from '../probe-view/probe-reading.js'
-import type { RichardsFlow } from '../richards-flow.js'
 import type { RichardsState } from '../richards-state.js'
+import type { RichardsFlow } from '../richards-terms.js'
 import type { MediumValues } from './medium-numbers.js'
 import type { MediumRecord } from './medium-record.js'
 
@@ -49,7 +49,7 @@ export function simulationOf(record: MediumRecord, values: MediumValues): Richar
     ...(rim === undefined ? {} : { rim }),
     ...(airDry === undefined ? {} : { airDry }),
     nodes: wholeNumberIn(record.nodes ?? 31, NODES_OF_FIT, 'nodes'),
-    tolerance: numberIn(record.tolerance ?? 0.0003, TOLERANCE_OF_FIT, 'tolerance'),
+    tolerance: numberIn(record.tolerance ?? 0.001, TOLERANCE_OF_FIT, 'tolerance'),
   })
 }
 

@@ -2,8 +2,8 @@ import { InputError } from '../../quantity/errors.js'
 import type { Duration, Length, WaterContent } from '../../quantity/generated/kinds.js'
 import { requireList, requireObject } from '../../quantity/guard.js'
 import type { FlowStep } from '../container-flow.js'
-import type { RichardsFlow, RichardsStep } from '../richards-flow.js'
 import type { RichardsState } from '../richards-state.js'
+import type { RichardsFlow, RichardsStep } from '../richards-terms.js'
 import { type ProbeInContainer, probeReading } from './probe-reading.js'
 
 /** A day of a simulated container, seen at several heights. */

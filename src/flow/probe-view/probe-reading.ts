@@ -3,7 +3,7 @@ import type { Length, WaterContent } from '../../quantity/generated/kinds.js'
 import { numberIn, requireList, requireObject } from '../../quantity/guard.js'
 import { oneOf } from '../../quantity/one-of.js'
 import { PROBE_HEIGHT, SENSED_HEIGHT } from '../domains.js'
-import type { ContainerLayer } from '../richards-flow.js'
+import type { ContainerLayer } from '../richards-terms.js'
 
 /** Where a probe sits in a container: the span of heights that it senses. */
 export interface ProbeInContainer {

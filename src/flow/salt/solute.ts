@@ -1,6 +1,6 @@
 import { solveTridiagonal } from '../../numerics/tridiagonal.js'
 import type { ColumnGrid } from '../column/grid.js'
-import type { StepFlows } from '../column/solver.js'
+import type { StepFlows } from '../column/passed.js'
 
 /** How a dissolved salt moves in each layer. */
 interface SoluteLayer {

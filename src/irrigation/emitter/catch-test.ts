@@ -30,20 +30,14 @@ export interface DriestQuarterInput {
 /**
  * Run time with which the driest quarter of the emitters gives on average what is wanted. The others then give more, and drain more.
  *
- * ```math
- * t' = \frac{t - t_{fill}}{DU_{lq}} + t_{fill}
- * ```
- *
  * Below a uniformity of about 0.8 cleaning and pressure come before longer runs.
  *
- * @param input - Run time, uniformity and line fill.
+ * @equation `t' = \frac{t - t_{fill}}{DU_{lq}} + t_{fill}`
  * @returns Longer run time. Unit: s.
  * @throws `DomainError` outside the ranges, `InputError` when the line fills longer than the valve is open.
  * @source merriam-1978
  * @example
- * ```ts
  * runTimeForDriestQuarter({ runTime: seconds(200), uniformity: fraction(0.9), lineFill: seconds(20) }) // => 220
- * ```
  */
 export function runTimeForDriestQuarter(input: DriestQuarterInput): Duration {
   requireObject(input, 'input')
@@ -101,10 +95,8 @@ export interface CatchTest {
  * @throws `DomainError` outside the ranges, `InputError` for fewer than four catches or none with water.
  * @source asabe-ep458; merriam-1978
  * @example
- * ```ts
  * const sheet = catchTest({ catches: [100, 98, 103, 97, 101, 55, 99, 102], duration: minutes(3) })
  * sheet // => { meanFlow: 1.8875, lowQuarter: 0.8053, grade: 'good', weak: [5] }
- * ```
  */
 export function catchTest(test: CatchTestInput): CatchTest {
   requireObject(test, 'test')

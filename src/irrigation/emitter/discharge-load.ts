@@ -26,25 +26,18 @@ export interface DischargeLoad {
 /**
  * What leaves a site with its drain, for records of discharge: depth of water, mass, and mass from a hectare.
  *
- * ```math
- * m = V c, \quad m_{ha} = 10^4 \frac{m}{A}
- * ```
- *
  * Say in the record what was measured: nitrate as nitrogen is not nitrate. Solids from an EC are an estimate. Whether drain may be
  * discharged at all, and what must be recorded, is a matter of the local water authority.
  *
- * @param input - Drain, area and concentration.
+ * @equation `m = V c, \quad m_{ha} = 10^4 \frac{m}{A}`
  * @returns Depth and masses.
- * @throws `DomainError` outside the ranges.
  * @source definition
  * @example
- * ```ts
  * dischargeLoad({
  *   drained: cubicMetres(12),
  *   area: hectares(0.5),
  *   concentration: milligramsPerLitreOfSolids(250),
  * }) // => { depth: 2.4, mass: 3000, perHectare: 6 }
- * ```
  */
 export function dischargeLoad(input: DischargeLoadInput): DischargeLoad {
   requireObject(input, 'input')

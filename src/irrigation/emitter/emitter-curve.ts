@@ -37,21 +37,15 @@ export interface EmitterCurveInput extends DischargeExponent {
 /**
  * The curve of an emitter from its printed discharge coefficient and exponent.
  *
- * ```math
- * q = k H^x, \quad k_{kPa} = k_u \, u^{-x}
- * ```
- *
  * A coefficient belongs to one unit of pressure: with another it is another number, and using the wrong one is off by a factor of three
  * between metres and kilopascals. An exponent near 0 is that of a compensating emitter, which holds only above its least pressure.
  *
- * @param input - Coefficient with its unit of pressure, and exponent.
+ * @equation `q = k H^x, \quad k_{kPa} = k_u \, u^{-x}`
  * @returns The curve.
  * @throws `DomainError` outside the ranges, `InputError` for an unknown unit or pressures in the wrong order.
  * @source savva-2002, Eq. 13
  * @example
- * ```ts
  * emitterCurve({ coefficient: 0.6325, pressureUnit: 'metre-of-water', exponent: 0.5 }).perKilopascal // => 0.20198
- * ```
  */
 export function emitterCurve(input: EmitterCurveInput): EmitterCurve {
   requireObject(input, 'input')
@@ -89,10 +83,8 @@ function requireSpan(holds: EmitterPressureSpan): void {
  * @param pressure - Pressure at the emitter. Unit: kPa. Range: (0, ∞).
  * @procedure Compares the pressure with the span that the maker named, or that was measured.
  * @returns One finding when the pressure lies outside; none when it lies inside or nobody said.
- * @throws `DomainError` outside the range.
  * @source common practice, no source
  * @example
- * ```ts
  * const curve = emitterCurve({
  *   coefficient: 2,
  *   pressureUnit: 'bar',
@@ -100,7 +92,6 @@ function requireSpan(holds: EmitterPressureSpan): void {
  *   holds: { from: kilopascals(60), to: kilopascals(400) },
  * })
  * checkEmitterPressure(curve, metresOfWater(2)).map((finding) => finding.code) // => ['pressure-below-curve']
- * ```
  */
 export function checkEmitterPressure(curve: EmitterCurve, pressure: Pressure): EmitterFinding[] {
   requireCurve(curve)
@@ -116,20 +107,15 @@ export function checkEmitterPressure(curve: EmitterCurve, pressure: Pressure): E
 /**
  * The discharge coefficient of a curve with pressure in a given unit, as a catalogue would print it.
  *
- * ```math
- * k_u = k_{kPa} \, u^x
- * ```
- *
+ * @equation `k_u = k_{kPa} \, u^x`
  * @param curve - The emitter, made by `emitterCurve` or `fitEmitterCurve`.
  * @param pressureUnit - Unit of pressure that is wanted.
  * @returns Flow at one such unit of pressure. Unit: L/h.
  * @throws `InputError` for an unknown unit, and as the others for a curve with a number lost.
  * @source savva-2002, Eq. 13
  * @example
- * ```ts
  * const curve = emitterCurve({ coefficient: 0.2, pressureUnit: 'kPa', exponent: 0.5 })
  * emitterCoefficient(curve, 'metre-of-water') // => 0.62631
- * ```
  */
 export function emitterCoefficient(curve: EmitterCurve, pressureUnit: EmitterPressureUnit): number {
   requireCurve(curve)
@@ -139,21 +125,15 @@ export function emitterCoefficient(curve: EmitterCurve, pressureUnit: EmitterPre
 /**
  * Flow of an emitter at a pressure.
  *
- * ```math
- * q = k H^x
- * ```
- *
+ * @equation `q = k H^x`
  * @param curve - The emitter, made by `emitterCurve` or `fitEmitterCurve`.
  * @param pressure - Pressure at the emitter. Unit: kPa. Range: (0, ∞).
  * @returns Flow. Unit: L/h.
- * @throws `DomainError` outside the range.
  * @validity Between the pressures from which the curve was found; a compensating emitter below its least pressure behaves otherwise.
  * @source savva-2002, Eq. 13
  * @example
- * ```ts
  * const curve = emitterCurve({ coefficient: 0.6325, pressureUnit: 'metre-of-water', exponent: 0.5 })
  * emitterFlowAt(curve, metresOfWater(10)) // => 2.00014
- * ```
  */
 export function emitterFlowAt(curve: EmitterCurve, pressure: Pressure): Flow {
   requireCurve(curve)
@@ -163,20 +143,15 @@ export function emitterFlowAt(curve: EmitterCurve, pressure: Pressure): Flow {
 /**
  * Pressure that an emitter needs for a flow.
  *
- * ```math
- * H = \left(q / k\right)^{1/x}
- * ```
- *
+ * @equation `H = \left(q / k\right)^{1/x}`
  * @param curve - The emitter, made by `emitterCurve` or `fitEmitterCurve`.
  * @param flow - Flow that is wanted. Unit: L/h. Range: (0, ∞).
  * @returns Pressure at the emitter. Unit: kPa.
  * @throws `DomainError` outside the range, `InputError` where pressure hardly changes the flow (an exponent of 0.02 or less).
  * @source savva-2002, Eq. 15
  * @example
- * ```ts
  * const curve = emitterCurve({ coefficient: 1.52076, pressureUnit: 'metre-of-water', exponent: 0.42 })
  * inMetresOfWater(emitterPressureFor(curve, litresPerHour(4.32))) // => 12.011
- * ```
  */
 export function emitterPressureFor(curve: EmitterCurve, flow: Flow): Pressure {
   requireCurve(curve)

@@ -37,11 +37,9 @@ const WORDS: Readonly<Record<EmitterFinding['code'], (value: number, limit: numb
  * @throws `InputError` for a code that these procedures do not give.
  * @source common practice, no source
  * @example
- * ```ts
  * const { findings } = catchTest({ catches: [100, 98, 103, 97, 101, 55, 99, 102], duration: minutes(3) })
  * const said = findings.map((finding) => explainEmitterFinding(finding).message)
  * said[1] // => '1 of 8 emitters give less than three quarters of the mean: clean or replace them and test again'
- * ```
  */
 export function explainEmitterFinding(finding: EmitterFinding): Finding {
   requireObject(finding, 'finding')

@@ -14,18 +14,11 @@ export interface EmitterFlowRatioInput extends DischargeExponent {
 /**
  * How many times the flow of an emitter changes when its pressure does. The unit of pressure drops out.
  *
- * ```math
- * \frac{q_2}{q_1} = \left(\frac{H_2}{H_1}\right)^x
- * ```
- *
- * @param input - Pressures and exponent.
+ * @equation `\frac{q_2}{q_1} = \left(\frac{H_2}{H_1}\right)^x`
  * @returns Flow at the second pressure over flow at the first. Unit: 1.
- * @throws `DomainError` outside the ranges.
  * @source savva-2002, Eq. 13
  * @example
- * ```ts
  * emitterFlowRatio({ from: metresOfWater(10), to: metresOfWater(12), exponent: 0.5 }) // => 1.0954
- * ```
  */
 export function emitterFlowRatio(input: EmitterFlowRatioInput): number {
   requireObject(input, 'input')

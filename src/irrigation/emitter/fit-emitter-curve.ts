@@ -23,21 +23,16 @@ export interface FitEmitterCurveInput {
 /**
  * The curve of an emitter through two measured points.
  *
- * ```math
- * x = \frac{\ln(q_1/q_2)}{\ln(H_1/H_2)}, \quad k = q_1 H_1^{-x}
- * ```
- *
+ * @equation `x = \frac{\ln(q_1/q_2)}{\ln(H_1/H_2)}, \quad k = q_1 H_1^{-x}`
  * @param input - Two points at different pressures; take them far apart, and the mean flow of several emitters at each.
  * @returns The curve, which holds between the two pressures.
  * @throws `DomainError` outside the ranges, `InputError` when both pressures are the same.
  * @source savva-2002, Eq. 14
  * @example
- * ```ts
  * fitEmitterCurve({
  *   first: { pressure: metresOfWater(10), flow: litresPerHour(2) },
  *   second: { pressure: metresOfWater(20), flow: litresPerHour(2.83) },
  * }).exponent // => 0.5008
- * ```
  */
 export function fitEmitterCurve(input: FitEmitterCurveInput): EmitterCurve {
   requireObject(input, 'input')

@@ -30,16 +30,13 @@ export interface MotorOfTable {
  * For submersible, single-phase, soft-started and unusual motors the maker's own limit rules. Motors and their switchgear stand near
  * water: their installation and protection are work for a licensed electrician under the local code.
  *
- * @param motor - Rated power and poles.
  * @procedure Looks the motor up; a power between two rows must be taken from the next larger row, which the caller chooses.
  * @returns Limits of the motor.
  * @throws `InputError` when the table has no such motor.
  * @validity Voltage and frequency as rated, load torque rising with the square of speed up to the rated torque, inertia within the table.
  * @source nema-mg10, Table 2-3, as reprinted in the EASA Electrical Engineering Handbook
  * @example
- * ```ts
  * motorStartLimitsNema({ horsepower: 25, poles: 4 }) // => { maxStarts: 8.8, maxStartsTimesInertia: 122, minRest: 58 }
- * ```
  */
 export function motorStartLimitsNema(motor: MotorOfTable): MotorStartLimits {
   requireObject(motor, 'motor')
@@ -75,19 +72,12 @@ export interface PumpStarts {
 /**
  * How often a pump may start without overheating its motor.
  *
- * ```math
- * n = \min\left(A, \; B / Wk^2\right)
- * ```
- *
- * @param input - Limits of the motor and inertia of the load.
+ * @equation `n = \min\left(A, \; B / Wk^2\right)`
  * @returns Starts in an hour, time between starts and least rest.
- * @throws `DomainError` outside the ranges.
  * @source nema-mg10, Table 2-3, as reprinted in the EASA Electrical Engineering Handbook
  * @example
- * ```ts
  * const motor = motorStartLimitsNema({ horsepower: 25, poles: 4 })
  * pumpStarts({ ...motor, inertia: 50 }) // => { startsPerHour: 2.44, minPeriod: 1475.41, minRest: 58 }
- * ```
  */
 export function pumpStarts(input: PumpStartsInput): PumpStarts {
   requireObject(input, 'input')
@@ -129,19 +119,14 @@ export interface PumpSchedule extends Advice {
 /**
  * How long a round through all zones takes and how many rounds an hour the starts of the pump and the time allow.
  *
- * ```math
- * T = n t + (n - 1) r, \quad N = \min\left(\frac{3600}{T}, \; \frac{s}{m}\right)
- * ```
- *
  * with m starts in a round: one for each zone, or a single one when the pump runs on between zones. A pump must not run against closed
  * valves for long: running on needs overlapping valves or a return line.
  *
+ * @equation `T = n t + (n - 1) r, \quad N = \min\left(\frac{3600}{T}, \; \frac{s}{m}\right)`
  * @param input - Zones, times and starts.
  * @returns Length of a round, its starts, and rounds in an hour.
- * @throws `DomainError` outside the ranges.
  * @source definition
  * @example
- * ```ts
  * pumpSchedule({
  *   zones: 6,
  *   runTime: minutes(2),
@@ -149,7 +134,6 @@ export interface PumpSchedule extends Advice {
  *   startsPerHour: 15,
  *   keepRunning: false,
  * }) // => { cycle: 770, startsPerCycle: 6, cyclesPerHour: 2.5 }
- * ```
  */
 export function pumpSchedule(input: PumpScheduleInput): PumpSchedule {
   requireObject(input, 'input')

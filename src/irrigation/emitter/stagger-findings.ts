@@ -40,12 +40,10 @@ const WORDS = {
  * @throws `InputError` for a code that `staggerZones` does not give.
  * @source common practice, no source
  * @example
- * ```ts
  * const wanted = ['north', 'south'].map((zone) => ({ zone, time: instant(1779148800), runTime: hours(1), flow: litresPerHour(800) }))
  * const { findings } = staggerZones(wanted, { maxFlow: litresPerHour(1000), minRest: seconds(0) })
  * const said = findings.map((finding) => explainStaggerFinding(finding).message)
  * said[0] // => 'zone south begins 60 min later than wanted: begin the day earlier, water fewer zones at once, or find a larger pump'
- * ```
  */
 export function explainStaggerFinding(finding: StaggerFinding): Finding {
   requireObject(finding, 'finding')

@@ -60,16 +60,13 @@ interface Placed extends StaggeredShot {
  * @procedure Takes the shots in the order in which they are wanted and begins each at the first moment from then on at which the
  * flow of all valves that are open, or at rest after it, stays within the pump's. No shot is dropped or shortened, and none begins early.
  * @param shots - Shots of all zones. The list may be in any order.
- * @param pump - What the valves share.
  * @returns The same shots in the order of their new beginnings, with their delays, and what is to be known of them.
  * @throws `InputError` when a single zone asks for more than the pump gives or has no name, `DomainError` outside the ranges.
  * @source common practice, no source
  * @example
- * ```ts
  * const wanted = ['north', 'south'].map((zone) => ({ zone, time: instant(1779148800), runTime: minutes(5), flow: litresPerHour(800) }))
  * const { shots } = staggerZones(wanted, { maxFlow: litresPerHour(1000), minRest: seconds(10) })
  * shots.map((shot) => shot.delay) // => [0, 310]
- * ```
  */
 export function staggerZones(shots: readonly ZoneShot[], pump: SharedPump): StaggeredShots {
   requireObject(pump, 'pump')

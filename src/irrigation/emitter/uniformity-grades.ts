@@ -12,12 +12,9 @@ export type EmitterGrade = 'excellent' | 'average' | 'marginal' | 'poor' | 'unac
  * @param variation - Coefficient of variation of new emitters at one pressure. Unit: 1. Range: [0, ∞).
  * @procedure Up to 0.05 excellent, 0.07 average, 0.11 marginal, 0.15 poor, and unacceptable above.
  * @returns The class.
- * @throws `DomainError` outside the range.
  * @source asabe-ep405
  * @example
- * ```ts
  * emitterGrade(0.06) // => 'average'
- * ```
  */
 export function emitterGrade(variation: number): EmitterGrade {
   numberIn(variation, COEFFICIENT_OF_VARIATION)
@@ -36,12 +33,9 @@ export type UniformityGrade = 'excellent' | 'good' | 'fair' | 'poor' | 'unaccept
  * @param uniformity - Statistical uniformity as a share. Unit: 1. Range: (-∞, 1].
  * @procedure From 90 % excellent, 80 % good, 70 % fair, 60 % poor, and unacceptable below.
  * @returns The class.
- * @throws `DomainError` outside the range.
  * @source asabe-ep458
  * @example
- * ```ts
  * uniformityGrade(percent(87)) // => 'good'
- * ```
  */
 export function uniformityGrade(uniformity: Share): UniformityGrade {
   numberIn(uniformity, STATISTICAL_UNIFORMITY)
@@ -66,19 +60,12 @@ export interface DesignEmissionUniformityInput {
 /**
  * Emission uniformity that a design can be expected to have: manufacture and pressure together.
  *
- * ```math
- * EU = \left(1 - 1.27 \frac{CV_m}{\sqrt{n}}\right) \frac{q_{min}}{\bar q}
- * ```
- *
- * @param input - Variation, emitters and flows.
+ * @equation `EU = \left(1 - 1.27 \frac{CV_m}{\sqrt{n}}\right) \frac{q_{min}}{\bar q}`
  * @returns Share; negative where the variation alone is larger than the mean. Unit: 1.
- * @throws `DomainError` outside the ranges.
  * @source keller-1974; asabe-ep405
  * @example
- * ```ts
  * const design = { variation: 0.07, emitters: 1, minFlow: litresPerHour(3.5), meanFlow: litresPerHour(4) }
  * inPercent(designEmissionUniformity(design)) // => 79.72125
- * ```
  */
 export function designEmissionUniformity(input: DesignEmissionUniformityInput): Share {
   requireObject(input, 'input')

@@ -6,21 +6,16 @@ import { CATCH } from '../domains.js'
 /**
  * Distribution uniformity of the low quarter: the mean of the driest quarter over the mean of all.
  *
- * ```math
- * DU_{lq} = \frac{\bar q_{lq}}{\bar q}
- * ```
- *
  * Where the number of catches is not a multiple of four, the quarter ends inside one value, which then counts by the part of it that
  * belongs to the quarter: of 15 catches the 3 lowest in full and the 4th with a weight of 0.75.
  *
+ * @equation `DU_{lq} = \frac{\bar q_{lq}}{\bar q}`
  * @param catches - Volumes or flows in one unit, four at least. Unit: any. Range: each in [0, ∞).
  * @returns Share from 0 to 1. Unit: 1.
  * @throws `DomainError` outside the range, `InputError` for fewer than four catches or none with water.
  * @source merriam-1978; the weight of the boundary value is a definition of this package
  * @example
- * ```ts
  * lowQuarterUniformity([47, 42, 45, 24, 13, 26, 33, 34, 27, 30, 40, 44, 32, 12, 12]) // => 0.47722
- * ```
  */
 export function lowQuarterUniformity(catches: ArrayLike<number>): Share {
   const mean = meanOf(catches, 4)
@@ -36,19 +31,14 @@ export function lowQuarterUniformity(catches: ArrayLike<number>): Share {
  * Christiansen's coefficient of uniformity: one less the mean deviation over the mean. It is negative where the deviations are larger
  * than the mean.
  *
- * ```math
- * CU = 1 - \frac{\sum_i |q_i - \bar q|}{n \, \bar q}
- * ```
- *
+ * @equation `CU = 1 - \frac{\sum_i |q_i - \bar q|}{n \, \bar q}`
  * @param catches - Volumes or flows in one unit, two at least. Unit: any. Range: each in [0, ∞).
  * @returns Share, 1 at best. Unit: 1.
  * @throws `DomainError` outside the range, `InputError` for fewer than two catches or none with water.
  * @source christiansen-1942
  * @example
- * ```ts
  * const catches = [47, 42, 45, 24, 13, 26, 33, 34, 27, 30, 40, 44, 32, 12, 12]
  * inPercent(christiansenUniformity(catches)) // => 69.13955
- * ```
  */
 export function christiansenUniformity(catches: ArrayLike<number>): Share {
   const mean = meanOf(catches, 2)
@@ -60,20 +50,15 @@ export function christiansenUniformity(catches: ArrayLike<number>): Share {
 /**
  * Coefficient of variation of catches: the standard deviation of the sample (with n - 1) over the mean.
  *
- * ```math
- * CV = \frac{1}{\bar q} \sqrt{\frac{\sum_i (q_i - \bar q)^2}{n - 1}}
- * ```
- *
  * That of manufacture is measured on new emitters at one pressure; in the field pressure, wear and clogging come on top of it.
  *
+ * @equation `CV = \frac{1}{\bar q} \sqrt{\frac{\sum_i (q_i - \bar q)^2}{n - 1}}`
  * @param catches - Volumes or flows in one unit, two at least. Unit: any. Range: each in [0, ∞).
  * @returns Coefficient of variation. Unit: 1.
  * @throws `DomainError` outside the range, `InputError` for fewer than two catches or none with water.
  * @source definition
  * @example
- * ```ts
  * flowVariationCoefficient([3.9, 4, 4.1, 4, 3.8, 4.2, 4, 4]) // => 0.02988
- * ```
  */
 export function flowVariationCoefficient(catches: ArrayLike<number>): number {
   const mean = meanOf(catches, 2)
@@ -85,18 +70,13 @@ export function flowVariationCoefficient(catches: ArrayLike<number>): number {
 /**
  * Statistical uniformity: one less the coefficient of variation. It is negative where the spread is larger than the mean.
  *
- * ```math
- * U_s = 1 - CV
- * ```
- *
+ * @equation `U_s = 1 - CV`
  * @param catches - Volumes or flows in one unit, two at least. Unit: any. Range: each in [0, ∞).
  * @returns Share, 1 at best. Unit: 1.
  * @throws `DomainError` outside the range, `InputError` for fewer than two catches or none with water.
  * @source asabe-ep458
  * @example
- * ```ts
  * inPercent(statisticalUniformity([3.9, 4, 4.1, 4, 3.8, 4.2, 4, 4])) // => 97.012
- * ```
  */
 export function statisticalUniformity(catches: ArrayLike<number>): Share {
   return (1 - flowVariationCoefficient(catches)) as Share
@@ -105,18 +85,13 @@ export function statisticalUniformity(catches: ArrayLike<number>): Share {
 /**
  * Flow variation along a line: how much the lowest flow lacks of the highest. Design keeps it below about 10 %; above 20 % it is poor.
  *
- * ```math
- * q_{var} = \frac{q_{max} - q_{min}}{q_{max}}
- * ```
- *
+ * @equation `q_{var} = \frac{q_{max} - q_{min}}{q_{max}}`
  * @param flows - Flows in one unit, two at least. Unit: any. Range: each in [0, ∞).
  * @returns Share from 0 to 1. Unit: 1.
  * @throws `DomainError` outside the range, `InputError` for fewer than two flows or none with water.
  * @source wu-1974
  * @example
- * ```ts
  * inPercent(flowVariation([3.9, 4, 4.1, 4, 3.8, 4.2, 4, 4])) // => 9.5238
- * ```
  */
 export function flowVariation(flows: ArrayLike<number>): Share {
   meanOf(flows, 2)

@@ -7,18 +7,11 @@ import type { EmitterFlow, Emitters } from '../terms.js'
 /**
  * Flow that a zone takes while its valve is open.
  *
- * ```math
- * Q = q \, n
- * ```
- *
- * @param input - Flow and number of emitters.
+ * @equation `Q = q \, n`
  * @returns Flow of the zone. Unit: L/h.
- * @throws `DomainError` outside the ranges.
  * @source definition
  * @example
- * ```ts
  * inLitresPerMinute(zoneFlow({ emitterFlow: litresPerHour(2), emitters: 120 })) // => 4
- * ```
  */
 export function zoneFlow(input: Emitters): Flow {
   requireObject(input, 'input')
@@ -35,18 +28,11 @@ export interface ApplicationRateInput extends Emitters {
 /**
  * Depth of water per time that emitters put on a surface.
  *
- * ```math
- * R = \frac{q \, n}{A}
- * ```
- *
- * @param input - Emitters and area.
+ * @equation `R = \frac{q \, n}{A}`
  * @returns Application rate. Unit: mm/h.
- * @throws `DomainError` outside the ranges.
  * @source definition: 1 mm is 1 L/m²
  * @example
- * ```ts
  * applicationRate({ emitterFlow: litresPerHour(2), emitters: 1, area: squareMetres(0.25) }) // => 8
- * ```
  */
 export function applicationRate(input: ApplicationRateInput): ApplicationRate {
   requireObject(input, 'input')
@@ -64,18 +50,11 @@ export interface EmittersNeededInput extends EmitterFlow {
 /**
  * How many emitters a container needs so that a volume comes in a set time; one at least, so that no container is left without.
  *
- * ```math
- * n = \max\left(1, \left\lceil \frac{V}{q \, t} \right\rceil\right)
- * ```
- *
- * @param input - Volume, flow and time.
+ * @equation `n = \max\left(1, \left\lceil \frac{V}{q \, t} \right\rceil\right)`
  * @returns Whole number of emitters. Unit: 1.
- * @throws `DomainError` outside the ranges.
  * @source definition
  * @example
- * ```ts
  * emittersNeeded({ volume: millilitres(400), emitterFlow: litresPerHour(2), maxOn: minutes(5) }) // => 3
- * ```
  */
 export function emittersNeeded(input: EmittersNeededInput): number {
   requireObject(input, 'input')

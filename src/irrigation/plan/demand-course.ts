@@ -17,18 +17,12 @@ export interface DemandCourseInput {
 /**
  * The demand of a day in steps, spread with the light, with an even part for the dryness of the air by day and night.
  *
- * ```math
- * U_i = U \left( (1 - s) \frac{L_i}{\sum_j L_j} + \frac{s}{n} \right)
- * ```
- *
- * @param input - Total, light and even share.
+ * @equation `U_i = U \left( (1 - s) \frac{L_i}{\sum_j L_j} + \frac{s}{n} \right)`
  * @returns Water that the plants take in each step. Unit: L.
  * @throws `DomainError` outside the ranges, `InputError` when there is no step, or no light to spread the rest with.
  * @source common practice, no source: light drives most of the water use of a greenhouse crop
  * @example
- * ```ts
  * demandCourse({ total: litres(1), light: [0, 1, 3, 0], evenShare: fraction(0.2) }) // => [0.05, 0.25, 0.65, 0.05]
- * ```
  */
 export function demandCourse(input: DemandCourseInput): Float64Array {
   requireObject(input, 'input')

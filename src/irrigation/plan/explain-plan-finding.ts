@@ -59,15 +59,12 @@ const CAUSES: Readonly<Record<PlanCause, string>> = {
  * Puts a finding of `planDay` or `replanDay` into words: what is wrong, by how much, and what to do.
  *
  * @procedure Looks up the sentences of code and cause and writes the numbers with their units into them.
- * @param finding - One of the findings of a plan.
  * @returns A finding with the sentence for people.
  * @throws `InputError` for a code that a plan does not give.
  * @source common practice, no source
  * @example
- * ```ts
  * const { message } = explainPlanFinding({ code: 'runs-dry', level: 'danger', about: 'waterContent', reached: 0.15, wanted: 0.15, unit: 'm³/m³' })
  * message // => "the container is dry before the next day's first shot (15.0 %): plants would wilt"
- * ```
  */
 export function explainPlanFinding(finding: PlanFinding): Finding {
   requireObject(finding, 'finding')

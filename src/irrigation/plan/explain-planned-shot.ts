@@ -20,12 +20,10 @@ const WORDS: Readonly<Record<ShotReason, (level: string) => string>> = {
  * @throws `InputError` for a reason that a plan does not give.
  * @source common practice, no source
  * @example
- * ```ts
  * explainPlannedShot({
  *   time: instant(1779174000), volume: litres(0.6), perEmitter: litres(0.3), runTime: seconds(548),
  *   reason: 'morning-rewet', waterContent: waterContent(0.582),
  * }) // => 'morning rewet from 58.2 %'
- * ```
  */
 export function explainPlannedShot(shot: PlannedShot): string {
   requireObject(shot, 'shot')

@@ -30,7 +30,6 @@ import type { DayPlanRequest } from './plan-request.js'
  * @validity As good as its demand course and its container model; replan when readings differ from the prediction.
  * @source definition: water balance of a container; common practice, no source, for the order of rewet, maintenance and dry-down
  * @example
- * ```ts
  * const plan = planDay({
  *   start: instant(1779148800), step: minutes(10), demand: new Array(144).fill(0.02),
  *   container: {
@@ -45,7 +44,6 @@ import type { DayPlanRequest } from './plan-request.js'
  * plan.shots.length // => 5
  * plan.drainFraction // => 0.20
  * plan.findings // => []
- * ```
  */
 export function planDay<State>(request: DayPlanRequest, flow?: ContainerFlow<State>): DayPlan
 export function planDay(

@@ -5,9 +5,10 @@ import { InputError } from '../../quantity/errors.js'
 import { numberIn, optionsOf, requireList, requireObject } from '../../quantity/guard.js'
 import { DRAIN_FRACTION } from '../domains.js'
 import type { DayPlan } from './day-plan.js'
+import { type DaySoFar, givenOf } from './day-so-far.js'
 import { finishPlan, shareFor } from './plan-engine.js'
 import { checkPlanRequest } from './plan-limits.js'
-import { type DaySoFar, givenOf, pastOf } from './plan-past.js'
+import { pastOf } from './plan-past.js'
 import type { DayPlanRequest } from './plan-request.js'
 
 /**
@@ -25,13 +26,11 @@ import type { DayPlanRequest } from './plan-request.js'
  * is one, and runs the plan from there.
  * @param request - The request of the plan, with its demand corrected if need be.
  * @param plan - The plan that was followed so far, made by `planDay`.
- * @param soFar - What really happened.
  * @param flow - Model of the container; by default the storage model `waterStore`.
  * @returns A plan of the whole day: the past as it was, the rest as it should be.
  * @throws `InputError` when the moment or a shot lies outside the plan, a shot lies after the moment, or the plan is of another day; what `planDay` throws.
  * @source definition: water balance of a container
  * @example
- * ```ts
  * const request = {
  *   start: instant(1779148800), step: minutes(10), demand: new Array(144).fill(0.02),
  *   container: {
@@ -46,7 +45,6 @@ import type { DayPlanRequest } from './plan-request.js'
  * const plan = planDay(request)
  * const again = replanDay(request, plan, { now: instant(1779148800 + 12 * 3600), given: plan.shots.slice(0, 3) })
  * again.shots.length === plan.shots.length // => true
- * ```
  */
 export function replanDay<State>(
   request: DayPlanRequest,

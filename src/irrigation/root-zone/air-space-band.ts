@@ -9,13 +9,10 @@ import { inBands, type RootZoneBand } from './root-zone-bands.js'
  * @param air - Air-filled porosity at container capacity. Unit: 1. Range: [0, 1].
  * @procedure Compares with the 13 to 30 % that an industry guideline accepts.
  * @returns Band, finding with source, and caution.
- * @throws `DomainError` outside the range.
  * @validity General nursery stock in containers.
  * @source nursery-queensland-nd, 13 to 30 %
  * @example
- * ```ts
  * airSpaceBand(percent(9)).band // => 'low'
- * ```
  */
 export function airSpaceBand(air: AirFilledPorosity): RootZoneBand<'low' | 'accepted' | 'high'> {
   const value = numberIn(air, AIR_FILLED_POROSITY)

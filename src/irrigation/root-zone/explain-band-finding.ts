@@ -57,10 +57,8 @@ const TEMPERATURE: Readonly<Record<string, Words>> = {
  * @throws `InputError` for a code or a band that these functions do not give.
  * @source definition; the source of each band stands in its finding
  * @example
- * ```ts
  * const [low] = airSpaceBand(percent(9)).findings.map(explainBandFinding)
  * low?.message // => '0.09: little air; roots may lack oxygen after shots'
- * ```
  */
 export function explainBandFinding(finding: BandFinding): Finding {
   requireObject(finding, 'finding')

@@ -19,23 +19,17 @@ export interface MixedTemperatureInput {
 /**
  * Temperature of two waters together. Medium, roots and container hold heat too, so that a root zone changes less than this says.
  *
- * ```math
- * T = \frac{V_1 T_1 + V_2 T_2}{V_1 + V_2}
- * ```
- *
- * @param input - Volumes and temperatures.
+ * @equation `T = \frac{V_1 T_1 + V_2 T_2}{V_1 + V_2}`
  * @returns Temperature of the mixture. Unit: °C.
  * @throws `DomainError` outside the ranges, `InputError` when there is no water.
  * @source definition: heat balance of equal heat capacities
  * @example
- * ```ts
  * mixedTemperature({
  *   firstVolume: litres(6),
  *   firstTemperature: celsius(27.5),
  *   secondVolume: litres(0.5),
  *   secondTemperature: celsius(16),
  * }) // => 26.6154
- * ```
  */
 export function mixedTemperature(input: MixedTemperatureInput): Temperature {
   requireObject(input, 'input')

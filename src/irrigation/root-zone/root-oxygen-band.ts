@@ -21,18 +21,14 @@ export interface RootOxygenBand extends RootZoneBand<'low' | 'watch' | 'enough'>
 /**
  * What dissolved oxygen in water around roots means for fruiting vegetables, with its share of saturation at the site.
  *
- * @param input - Oxygen, temperature and pressure of the air.
  * @procedure Up to 2 mg/L is low: young tomato plants grew less. Up to 4 mg/L is to be watched, above it no loss was seen. Saturation is
  * that of Benson and Krause (1984) at the temperature and pressure given.
  * @returns Band, saturation, finding with source, and caution.
- * @throws `DomainError` outside the ranges.
  * @validity Young tomato in solution at 22 and 30 °C; cucumber stood 1 mg/L at 25 °C but not at 33 °C.
  * @source rong-1997
  * @example
- * ```ts
  * const oxygen = rootOxygenBand({ concentration: milligramsPerLitreOfOxygen(3.2), temperature: celsius(25) })
  * oxygen // => { band: 'watch', saturation: 0.3872 }
- * ```
  */
 export function rootOxygenBand(input: RootOxygenInput): RootOxygenBand {
   const saturation = oxygenShareOfSaturation(input)

@@ -100,16 +100,13 @@ export interface RootTemperatureInput {
  * What a root temperature means for a crop, or for a water mould that may be in its root zone. Warm is not always riskier: it depends on
  * the organism.
  *
- * @param input - Temperature and organism.
  * @procedure Finds the band of the organism's table in which the temperature lies.
  * @returns Band, finding with source, and caution.
  * @throws `DomainError` outside the range, `InputError` for an unknown organism.
  * @validity Each table holds for the crops and media of its source.
  * @source gold-1985, and the sources in the findings
  * @example
- * ```ts
  * rootTemperatureBand({ temperature: celsius(18), organism: 'Pythium' }).band // => 'Pythium dissotocum'
- * ```
  */
 export function rootTemperatureBand(input: RootTemperatureInput): RootZoneBand {
   requireObject(input, 'input')

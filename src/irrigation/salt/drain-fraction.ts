@@ -17,18 +17,12 @@ export interface DrainFractionInput {
  * Drain fraction (leaching fraction): drain over water applied. Take whole days, because the drain of one shot is partly water of
  * the shots before it.
  *
- * ```math
- * f = \frac{D}{I}
- * ```
- *
- * @param input - Water applied and drain.
+ * @equation `f = \frac{D}{I}`
  * @returns Drain fraction. Unit: 1.
  * @throws `DomainError` outside the ranges, `InputError` when more drained than was applied.
  * @source definition
  * @example
- * ```ts
  * inPercent(drainFraction({ applied: litres(3.2), drained: litres(0.38) })) // => 11.875
- * ```
  */
 export function drainFraction(input: DrainFractionInput): DrainFraction {
   requireObject(input, 'input')
@@ -53,23 +47,17 @@ export interface SteadyDrainFractionInput extends FeedSalts {
 /**
  * Drain fraction at which a drain EC stays as it is. Without uptake it is the plain ratio of feed EC to drain EC.
  *
- * ```math
- * f = \frac{EC_{in} - EC_{up}}{EC_{drain} - EC_{up}}
- * ```
- *
  * It is the drain fraction that you have only at a steady state. When the measured drain is less, salts are being stored:
  * `checkSaltBalance` compares both. Used as a target without uptake it asks for far more drain than is needed.
  *
- * @param input - Feed, drain and uptake.
+ * @equation `f = \frac{EC_{in} - EC_{up}}{EC_{drain} - EC_{up}}`
  * @returns Drain fraction. Unit: 1.
  * @throws `DomainError` outside the ranges; `InputError` when no drain fraction from 0 to 1 keeps that drain EC.
  * @source definition: salt balance of the root zone at a steady state
  * @example
- * ```ts
  * const feedEC = decisiemensPerMetre<SolutionEC>(2.6)
  * steadyDrainFraction({ feedEC, drainEC: decisiemensPerMetre(4) }) // => 0.65
  * steadyDrainFraction({ feedEC, drainEC: decisiemensPerMetre(4), uptakeEC: decisiemensPerMetre(1.8) }) // => 0.36364
- * ```
  */
 export function steadyDrainFraction(input: SteadyDrainFractionInput): DrainFraction {
   requireObject(input, 'input')
@@ -95,18 +83,12 @@ export interface SteadyDrainECInput extends FeedSalts {
 /**
  * EC towards which the drain tends with a feed and a drain fraction.
  *
- * ```math
- * EC_{drain} = \frac{EC_{in} - (1 - f) \, EC_{up}}{f}
- * ```
- *
- * @param input - Feed, drain fraction and uptake.
+ * @equation `EC_{drain} = \frac{EC_{in} - (1 - f) \, EC_{up}}{f}`
  * @returns EC of the drain at a steady state. Unit: dS/m.
  * @throws `DomainError` outside the ranges; `InputError` when the plants would take more salt than the feed brings.
  * @source definition: salt balance of the root zone at a steady state
  * @example
- * ```ts
  * steadyDrainEC({ feedEC: decisiemensPerMetre(2.6), drainFraction: percent(20) }) // => 13
- * ```
  */
 export function steadyDrainEC(input: SteadyDrainECInput): DrainEC {
   requireObject(input, 'input')
@@ -134,21 +116,14 @@ export interface FeedECInput extends UptakeSalts {
 /**
  * Feed EC that holds a wanted drain EC at a drain fraction.
  *
- * ```math
- * EC_{in} = f \, EC_{drain} + (1 - f) \, EC_{up}
- * ```
- *
  * Go there in small steps: fresh water on a salty root zone can split fruit and shock roots.
  *
- * @param input - Wanted drain, drain fraction and uptake.
+ * @equation `EC_{in} = f \, EC_{drain} + (1 - f) \, EC_{up}`
  * @returns EC of the feed. Unit: dS/m.
- * @throws `DomainError` outside the ranges.
  * @source definition: salt balance of the root zone at a steady state
  * @example
- * ```ts
  * const wanted = { drainEC: decisiemensPerMetre<DrainEC>(4), drainFraction: percent<DrainFraction>(30) }
  * feedECForDrain({ ...wanted, uptakeEC: decisiemensPerMetre(1.8) }) // => 2.46
- * ```
  */
 export function feedECForDrain(input: FeedECInput): SolutionEC {
   requireObject(input, 'input')

@@ -21,26 +21,19 @@ export interface FlushedECInput extends Flushing, GivenWater {}
 /**
  * EC of a full, well-mixed root zone after a volume of other water has gone through.
  *
- * ```math
- * C = C_{in} + (C_0 - C_{in}) \, e^{-V/W}
- * ```
- *
  * One volume of its own water leaves 37 % of the surplus. Water that pushes the old water out needs less; water that finds its way past
  * the roots needs more. Let the drain tell.
  *
- * @param input - Root zone and water.
+ * @equation `C = C_{in} + (C_0 - C_{in}) \, e^{-V/W}`
  * @returns EC afterwards. Unit: dS/m.
- * @throws `DomainError` outside the ranges.
  * @source definition: salt balance of a well-mixed reservoir (first-order mixing)
  * @example
- * ```ts
  * flushedEC({
  *   start: decisiemensPerMetre(6),
  *   feedEC: decisiemensPerMetre(2),
  *   rootZoneWater: litres(6),
  *   volume: litres(6),
  * }) // => 3.47152
- * ```
  */
 export function flushedEC(input: FlushedECInput): PoreWaterEC {
   requireObject(input, 'input')
@@ -60,26 +53,20 @@ export interface FlushVolumeInput extends Flushing {
 /**
  * Water that brings a full, well-mixed root zone to a wanted EC. All of it drains.
  *
- * ```math
- * V = W \ln\frac{C_0 - C_{in}}{C_t - C_{in}}
- * ```
- *
  * Flush in steps and with a feed rather than with plain water: a sudden fall of EC can split fruit and shock roots. The drain carries
  * nitrate and phosphate; collect, use or discharge it as the local rules for waste water say.
  *
- * @param input - Root zone, water and target.
+ * @equation `V = W \ln\frac{C_0 - C_{in}}{C_t - C_{in}}`
  * @returns Volume to give. Unit: L.
  * @throws `DomainError` outside the ranges, `InputError` when the target does not lie between the root zone and the water.
  * @source definition: salt balance of a well-mixed reservoir (first-order mixing)
  * @example
- * ```ts
  * flushVolume({
  *   start: decisiemensPerMetre(6),
  *   feedEC: decisiemensPerMetre(2),
  *   target: decisiemensPerMetre(3),
  *   rootZoneWater: litres(6),
  * }) // => 8.31777
- * ```
  */
 export function flushVolume(input: FlushVolumeInput): Volume {
   requireObject(input, 'input')

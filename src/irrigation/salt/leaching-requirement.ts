@@ -22,21 +22,15 @@ export interface FrequentLeachingInput {
 /**
  * Leaching requirement of a field soil under drip or other irrigation every day or two.
  *
- * ```math
- * LR = \frac{EC_w}{2 \, EC_{e,max}}
- * ```
- *
  * For surface irrigation and sprinklers see `fieldLeachingRequirement`, for containers `steadyDrainFraction`.
  *
- * @param input - Water and salinity of zero yield.
+ * @equation `LR = \frac{EC_w}{2 \, EC_{e,max}}`
  * @returns Leaching requirement. Unit: 1.
  * @throws `DomainError` outside the ranges; `InputError` when it cannot be attained (water EC of twice the zero-yield EC or more).
  * @validity Mineral soils in the field; not containers.
  * @source keller-1990, trickle design chapters
  * @example
- * ```ts
  * leachingRequirementFrequent({ waterEC: decisiemensPerMetre(1), zeroYieldEC: decisiemensPerMetre(13) }) // => 0.03846
- * ```
  */
 export function leachingRequirementFrequent(input: FrequentLeachingInput): DrainFraction {
   requireObject(input, 'input')
@@ -64,18 +58,11 @@ export interface AppliedForLeachingInput<Q extends Volume | WaterDepth> {
  * Water to apply so that the crop gets its use and a wanted share leaches. Some texts add the share to the use instead, which leaches
  * less than they say.
  *
- * ```math
- * A = \frac{ET}{1 - LF}
- * ```
- *
- * @param input - Use and leaching fraction.
+ * @equation `A = \frac{ET}{1 - LF}`
  * @returns Water to apply, in the unit of the use. Unit: L or mm.
- * @throws `DomainError` outside the ranges.
  * @source ayers-1985, section 2.4
  * @example
- * ```ts
  * appliedForLeaching({ use: millimetresOfDepth(4.2), leachingFraction: percent(25) }) // => 5.6
- * ```
  */
 export function appliedForLeaching<Q extends Volume | WaterDepth>(input: AppliedForLeachingInput<Q>): Q {
   requireObject(input, 'input')
@@ -96,19 +83,13 @@ export interface LeachingOfInfiltrationInput {
 /**
  * Leaching fraction of an irrigation from how long water goes in and what the crop uses of it.
  *
- * ```math
- * LF = 1 - \frac{ET}{i \, t}
- * ```
- *
- * @param input - Infiltration, time and use.
+ * @equation `LF = 1 - \frac{ET}{i \, t}`
  * @returns Leaching fraction. Unit: 1.
  * @throws `DomainError` outside the ranges; `InputError` when the crop uses more than goes in.
  * @source ali-2011, Example 8.5
  * @example
- * ```ts
  * const event = { infiltrationRate: millimetresPerHour<ApplicationRate>(12), time: hours(6), use: millimetresOfDepth(66.7) }
  * leachingOfInfiltration(event) // => 0.0736
- * ```
  */
 export function leachingOfInfiltration(input: LeachingOfInfiltrationInput): DrainFraction {
   requireObject(input, 'input')

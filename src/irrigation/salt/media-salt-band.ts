@@ -29,7 +29,6 @@ export interface MediaSaltInput {
  * What the EC of a media test means for greenhouse crops in peat mixes. The same medium gives very different numbers by the three
  * methods: 2.6 dS/m is extreme in a one-to-two extract, normal in a saturated one and low in a pour-through.
  *
- * @param input - Method and EC.
  * @procedure Finds the band of the method's table in which the EC lies. Published bands leave small gaps between each other; here a
  * number at a limit belongs to the lower band.
  * @returns Band, finding with source, and caution.
@@ -37,9 +36,7 @@ export interface MediaSaltInput {
  * @validity Greenhouse crops in soilless peat mixes. Seedlings stand less; stone wool and coir with continuous feeding run higher.
  * @source umass-nd, table of soluble salts (read in a copy)
  * @example
- * ```ts
  * mediaSaltBand({ method: 'pour-through', ec: decisiemensPerMetre<DrainEC>(3.2) }).band // => 'normal'
- * ```
  */
 export function mediaSaltBand(input: MediaSaltInput): RootZoneBand<MediaSaltBand> {
   requireObject(input, 'input')

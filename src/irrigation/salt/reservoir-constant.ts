@@ -30,18 +30,13 @@ export interface ReservoirCourse {
 /**
  * EC of a well-mixed root zone in time, when every day brings the same water, uptake and drain.
  *
- * ```math
- * C = C_s + (C_0 - C_s) \, e^{-t/\tau}, \quad C_s = \frac{C_{in} I - C_{up} (I - D)}{D}, \quad \tau = \frac{W}{D}
- * ```
- *
  * Real root zones are layered and their drain lags behind: take the course as a guide to days, not to hours.
  *
- * @param input - Root zone, feed, uptake, drain and time.
+ * @equation `C = C_s + (C_0 - C_s) \, e^{-t/\tau}, \quad C_s = \frac{C_{in} I - C_{up} (I - D)}{D}, \quad \tau = \frac{W}{D}`
  * @returns EC at that time, EC in the end, and time constant.
  * @throws `DomainError` outside the ranges; `InputError` when more drains than is applied, or plants would take more salt than there is.
  * @source definition: salt balance of a well-mixed reservoir (first-order mixing)
  * @example
- * ```ts
  * reservoirCourse({
  *   start: decisiemensPerMetre(2.5),
  *   feedEC: decisiemensPerMetre(2.5),
@@ -50,7 +45,6 @@ export interface ReservoirCourse {
  *   dailyDrained: litres(0.6),
  *   time: days(1),
  * }) // => { ec: 3.21372, steady: 10, timeConstant: 864000 }
- * ```
  */
 export function reservoirCourse(input: ReservoirInput): ReservoirCourse {
   requireObject(input, 'input')
@@ -91,16 +85,12 @@ export interface TimeToECInput extends StartEC {
 /**
  * Time that a well-mixed root zone takes to a wanted EC. The end itself is never reached: ask for an EC near it.
  *
- * ```math
- * t = \tau \ln\frac{C_0 - C_s}{C_t - C_s}
- * ```
- *
+ * @equation `t = \tau \ln\frac{C_0 - C_s}{C_t - C_s}`
  * @param input - Start, target, end and time constant.
  * @returns Time. Unit: s.
  * @throws `DomainError` outside the ranges, `InputError` when the target does not lie between start and end.
  * @source definition: salt balance of a well-mixed reservoir (first-order mixing)
  * @example
- * ```ts
  * const time = timeToEC({
  *   start: decisiemensPerMetre(4.9),
  *   target: decisiemensPerMetre(4.1),
@@ -108,7 +98,6 @@ export interface TimeToECInput extends StartEC {
  *   timeConstant: days(1.33661),
  * })
  * inDays(time) // => 2.9368
- * ```
  */
 export function timeToEC(input: TimeToECInput): Duration {
   requireObject(input, 'input')

@@ -36,17 +36,12 @@ export interface ReservoirOutcome extends SaltFlows {
 /**
  * One step of a well-mixed root zone: plants take water and salts, the shot mixes in, and what is over drains.
  *
- * ```math
- * W' = W - U + I, \quad S' = C W + C_{in} I - C_{up} U, \quad C' = S' / W', \quad D = \max(0, W' - W_{max})
- * ```
- *
+ * @equation `W' = W - U + I, \quad S' = C W + C_{in} I - C_{up} U, \quad C' = S' / W', \quad D = \max(0, W' - W_{max})`
  * @param state - Root zone before.
- * @param event - What happens.
  * @returns Root zone afterwards, drain and salts.
  * @throws `DomainError` outside the ranges; `InputError` when plants would take more water or salt than there is.
  * @source definition: salt balance of a well-mixed reservoir
  * @example
- * ```ts
  * const before: ReservoirState = { water: litres(6), ec: decisiemensPerMetre(3) }
  * const after = reservoirStep(before, {
  *   applied: litres(0.4),
@@ -55,7 +50,6 @@ export interface ReservoirOutcome extends SaltFlows {
  *   maxWater: litres(6),
  * })
  * after // => { state: { water: 6, ec: 3.12131 }, drained: 0.1 }
- * ```
  */
 export function reservoirStep(state: ReservoirState, event: ReservoirEvent): ReservoirOutcome {
   requireObject(state, 'state')
@@ -111,7 +105,6 @@ export interface ReservoirRun extends SaltFlows {
  * @throws As `reservoirStep` does.
  * @source definition: salt balance of a well-mixed reservoir
  * @example
- * ```ts
  * const shot: ReservoirEvent = {
  *   applied: litres(0.4),
  *   feedEC: decisiemensPerMetre(2.6),
@@ -120,7 +113,6 @@ export interface ReservoirRun extends SaltFlows {
  * }
  * const run = reservoirRun({ water: litres(6), ec: decisiemensPerMetre(2.6) }, Array(50).fill(shot))
  * run.state // => { water: 6, ec: 7.63689 }
- * ```
  */
 export function reservoirRun(start: ReservoirState, events: readonly ReservoirEvent[]): ReservoirRun {
   requireList(events, 'events')

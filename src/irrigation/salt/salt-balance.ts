@@ -38,18 +38,14 @@ export interface SaltBalance extends SaltFlows {
  * Balances the salts of a root zone from drain records, and says whether the ratio of feed EC to drain EC may be read as a drain
  * fraction.
  *
- * ```math
- * S = EC_{in} I - EC_{drain} D - EC_{up} (I - D), \quad \Delta EC = S / W
- * ```
- *
  * Without an uptake the stored salt is an upper bound, because plants take some.
  *
+ * @equation `S = EC_{in} I - EC_{drain} D - EC_{up} (I - D), \quad \Delta EC = S / W`
  * @param input - Volumes and ECs of the same time.
  * @returns Fractions, salts, where the EC is heading, and findings.
  * @throws `DomainError` outside the ranges, `InputError` when more drained than was applied.
  * @source definition: salt balance of the root zone
  * @example
- * ```ts
  * const day = {
  *   applied: litres(3.2),
  *   drained: litres(0.38),
@@ -58,7 +54,6 @@ export interface SaltBalance extends SaltFlows {
  *   rootZoneWater: litres(7),
  * }
  * checkSaltBalance(day) // => { drainFraction: 0.11875, steadyFraction: 0.53061, saltStored: 6.458, rise: 0.92257, steady: false }
- * ```
  */
 export function checkSaltBalance(input: SaltBalanceInput): SaltBalance {
   requireObject(input, 'input')
@@ -112,18 +107,13 @@ export interface MeanDrainECInput {
 /**
  * EC of several portions of drain together, weighted by volume. EC is only nearly additive when waters are mixed.
  *
- * ```math
- * \overline{EC} = \frac{\sum_i V_i \, EC_i}{\sum_i V_i}
- * ```
- *
+ * @equation `\overline{EC} = \frac{\sum_i V_i \, EC_i}{\sum_i V_i}`
  * @param input - Volumes and ECs, in the same order.
  * @returns Mean EC of the drain. Unit: dS/m.
  * @throws `DomainError` outside the ranges, `InputError` when the lists differ in length or there is no water.
  * @source definition: salt balance of the mixture
  * @example
- * ```ts
  * meanDrainEC({ volumes: [0.2, 0.1], conductivities: [4.2, 5.1] }) // => 4.5
- * ```
  */
 export function meanDrainEC(input: MeanDrainECInput): DrainEC {
   requireObject(input, 'input')

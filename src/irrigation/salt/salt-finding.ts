@@ -27,7 +27,6 @@ export interface SaltFinding extends HowSerious {
  * @throws `InputError` for a code that `checkSaltBalance` does not give.
  * @source definition: salt balance of the root zone
  * @example
- * ```ts
  * const { findings } = checkSaltBalance({
  *   applied: litres(3.2),
  *   drained: litres(0.38),
@@ -37,7 +36,6 @@ export interface SaltFinding extends HowSerious {
  * })
  * const [stored] = findings.map(explainSaltFinding)
  * stored?.value // => 0.92257
- * ```
  */
 export function explainSaltFinding(finding: SaltFinding): Finding {
   requireObject(finding, 'finding')

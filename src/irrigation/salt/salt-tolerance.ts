@@ -22,10 +22,8 @@ export interface SaltTolerance {
  * @validity Field soils rich in chloride, emergence and seedlings apart; a guide for containers at most.
  * @source maas-1990, table of herbaceous crops
  * @example
- * ```ts
  * saltTolerance('tomato') // => { thresholdEC: 2.5, lossPerDecisiemens: 9.9 }
  * yieldUnderSalt({ ...saltTolerance('tomato'), extractEC: decisiemensPerMetre(4) }) // => 0.8515
- * ```
  */
 export function saltTolerance(crop: string): SaltTolerance {
   const row = Object.hasOwn(SALT_TOLERANCE, crop) ? SALT_TOLERANCE[crop] : undefined
@@ -37,19 +35,12 @@ export function saltTolerance(crop: string): SaltTolerance {
 /**
  * Salinity at which a crop yields nothing.
  *
- * ```math
- * EC_{e,0} = a + \frac{100}{b}
- * ```
- *
- * @param tolerance - Threshold and loss.
+ * @equation `EC_{e,0} = a + \frac{100}{b}`
  * @returns EC of the saturated soil extract. Unit: dS/m.
- * @throws `DomainError` outside the ranges.
  * @validity Field soils.
  * @source tanji-2002, Annex 1, Eq. 1 at zero yield
  * @example
- * ```ts
  * zeroYieldEC(saltTolerance('tomato')) // => 12.601
- * ```
  */
 export function zeroYieldEC(tolerance: SaltTolerance): SaturatedExtractEC {
   requireObject(tolerance, 'tolerance')

@@ -26,26 +26,19 @@ export interface BucketShot {
 /**
  * What stays of a shot and what drains when a container fills like a bucket and only then runs over.
  *
- * ```math
- * V_{kept} = \min(V, \; \max(0, \theta_{cc} - \theta) \, V_s), \quad V_{drain} = V - V_{kept}
- * ```
- *
  * Real media drain before they are full, because water finds its way past dry medium: a measured drain above this one is no fault
  * of the measurement. A container that is already above capacity has no room; the surplus in it is left where it is.
  *
- * @param input - Container and water.
+ * @equation `V_{kept} = \min(V, \; \max(0, \theta_{cc} - \theta) \, V_s), \quad V_{drain} = V - V_{kept}`
  * @returns Water content, kept and drained water.
- * @throws `DomainError` outside the ranges.
  * @source definition: water balance of the container
  * @example
- * ```ts
  * bucketShot({
  *   waterContent: waterContent(0.55),
  *   containerCapacity: waterContent(0.6),
  *   substrateVolume: litres(10),
  *   volume: litres(0.8),
  * }) // => { waterContent: 0.6, kept: 0.5, drained: 0.3, drainFraction: 0.375 }
- * ```
  */
 export function bucketShot(input: BucketShotInput): BucketShot {
   requireObject(input, 'input')

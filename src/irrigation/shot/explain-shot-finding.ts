@@ -36,7 +36,6 @@ const WORDS = {
  * @throws `InputError` for a code that `sizeShot` does not give.
  * @source common practice, no source
  * @example
- * ```ts
  * const shot = sizeShot({
  *   substrateVolume: litres(10),
  *   rise: percentagePoints(2),
@@ -47,7 +46,6 @@ const WORDS = {
  * })
  * const [closed] = shot.findings.map(explainShotFinding)
  * closed?.message // => 'the valve closes 45 s before the wanted volume is given: give more shots, or allow a longer one'
- * ```
  */
 export function explainShotFinding(finding: ShotFinding): Finding {
   requireObject(finding, 'finding')

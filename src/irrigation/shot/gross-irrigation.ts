@@ -14,21 +14,14 @@ export interface GrossIrrigationInput<Q extends Volume | WaterDepth> {
  * Water to give so that enough of it reaches the roots. With the low-quarter uniformity as efficiency, the driest quarter of the
  * plants gets its share.
  *
- * ```math
- * G = \frac{N}{E_a}
- * ```
- *
  * Where drain is wanted and counted as a loss already, do not divide by both the efficiency and one less the drain fraction: that
  * counts the same water twice.
  *
- * @param input - Net water and efficiency.
+ * @equation `G = \frac{N}{E_a}`
  * @returns Water to give, in the unit of the net water. Unit: L or mm.
- * @throws `DomainError` outside the ranges.
  * @source brouwer-1989
  * @example
- * ```ts
  * grossIrrigation({ net: millimetresOfDepth(4.5), efficiency: percent(90) }) // => 5
- * ```
  */
 export function grossIrrigation<Q extends Volume | WaterDepth>(input: GrossIrrigationInput<Q>): Q {
   requireObject(input, 'input')

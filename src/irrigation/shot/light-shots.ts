@@ -21,23 +21,15 @@ export interface LightCount extends LightThreshold {
  * Counts light towards shots and keeps what is over for the next one. Set back to zero at every shot instead, a counter loses up to a
  * reading's worth of light each time.
  *
- * ```math
- * n = \left\lfloor \frac{s + \Delta s}{s_1} \right\rfloor, \quad s' = s + \Delta s - n s_1
- * ```
- *
  * More than one shot can fall due in one reading. The state is plain data: begin the day with `{ since: joulesPerSquareCentimetre(0) }`.
  * A light counter knows nothing of a blocked emitter or a cold root zone: look at drain and water content every day.
  *
- * @param state - Counter before.
- * @param input - Light and threshold.
+ * @equation `n = \left\lfloor \frac{s + \Delta s}{s_1} \right\rfloor, \quad s' = s + \Delta s - n s_1`
  * @returns The counter afterwards, and how many shots are due.
- * @throws `DomainError` outside the ranges.
  * @source definition
  * @example
- * ```ts
  * const input = { light: joulesPerSquareCentimetre(180), threshold: joulesPerSquareCentimetre(100) }
  * countLight({ since: joulesPerSquareCentimetre(40) }, input) // => [{ since: 20 }, 2]
- * ```
  */
 export function countLight(state: LightCounter, input: LightCount): readonly [state: LightCounter, shots: number] {
   requireObject(state, 'state')
@@ -68,27 +60,20 @@ export interface LightShot extends Advice {
 /**
  * Volume of a shot that is given after a set sum of light.
  *
- * ```math
- * V = \frac{s_1 \, k}{n \, (1 - f)}
- * ```
- *
  * The factor belongs to a site: it changes with leaf area, glass, screens and heating, and lamps need their own. Check it against
  * weighed use. Light that is left over at sunset was used without a shot, so that a day drains a little less than its shots were
  * sized for.
  *
- * @param input - Light, uptake, plants and drain fraction.
+ * @equation `V = \frac{s_1 \, k}{n \, (1 - f)}`
  * @returns Uptake and volume for one plant.
- * @throws `DomainError` outside the ranges.
  * @source common practice, no source: about 2 mL/m² for each J/cm² outside a greenhouse of grown fruiting vegetables
  * @example
- * ```ts
  * lightShot({
  *   threshold: joulesPerSquareCentimetre(100),
  *   uptakePerLight: 1.7,
  *   plantDensity: plantsPerSquareMetre(2.5),
  *   drainFraction: percent(25),
  * }) // => { uptake: 0.17, volume: 0.09067 }
- * ```
  */
 export function lightShot(input: LightShotInput): LightShot {
   requireObject(input, 'input')

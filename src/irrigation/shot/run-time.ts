@@ -13,20 +13,13 @@ export interface RunTimeInput extends EmitterLine {
 /**
  * How long a valve must be open for its emitters to give a volume.
  *
- * ```math
- * t = \frac{V}{q\,n} + t_{fill}
- * ```
- *
  * A volume of zero needs no opening, so that its run time is zero whatever the line fill.
  *
- * @param input - Volume, emitters and line fill.
+ * @equation `t = \frac{V}{q\,n} + t_{fill}`
  * @returns Time that the valve is open. Unit: s.
- * @throws `DomainError` outside the ranges.
  * @source definition
  * @example
- * ```ts
  * inSeconds(runTime({ volume: millilitres(397.06), emitterFlow: litresPerHour(2.1), emitters: 3 })) // => 226.9
- * ```
  */
 export function runTime(input: RunTimeInput): Duration {
   requireObject(input, 'input')

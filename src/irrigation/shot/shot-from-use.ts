@@ -13,18 +13,11 @@ export interface ShotFromUseInput extends DrainWish {
 /**
  * Volume of a shot that replaces what the plants took since the last one and lets a wanted share of itself drain.
  *
- * ```math
- * V = \frac{U}{1 - f}
- * ```
- *
- * @param input - Use since the last shot and drain fraction.
+ * @equation `V = \frac{U}{1 - f}`
  * @returns Volume of the shot. Unit: L.
- * @throws `DomainError` outside the ranges.
  * @source definition: water balance of the container: what is applied is used or drains
  * @example
- * ```ts
  * inMillilitres(shotFromUse({ use: millilitres(90), drainFraction: percent(25) })) // => 120
- * ```
  */
 export function shotFromUse(input: ShotFromUseInput): Volume {
   requireObject(input, 'input')

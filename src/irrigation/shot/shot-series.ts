@@ -26,19 +26,13 @@ export interface ShotSeries extends Advice {
 /**
  * Shots of a set size that together lift a container to a wanted water content. All are full but the last, which takes the rest.
  *
- * ```math
- * V = \frac{\max(0, \theta_t - \theta) \, V_s}{1 - f}, \quad n = \left\lceil V / V_1 \right\rceil
- * ```
- *
  * A container that is wet enough needs none. How far apart the shots must lie is a matter of the medium, the valve and the pump:
  * see `soakCycles` and `pumpStarts`.
  *
- * @param input - Container, target and shot.
+ * @equation `V = \frac{\max(0, \theta_t - \theta) \, V_s}{1 - f}, \quad n = \left\lceil V / V_1 \right\rceil`
  * @returns Total, number of shots and the last one.
- * @throws `DomainError` outside the ranges.
  * @source definition: water balance of the container
  * @example
- * ```ts
  * shotSeries({
  *   waterContent: waterContent(0.334),
  *   target: waterContent(0.6),
@@ -46,7 +40,6 @@ export interface ShotSeries extends Advice {
  *   shot: millilitres(120),
  *   drainFraction: percent(10),
  * }) // => { total: 1.10833, shots: 10, lastShot: 0.02833 }
- * ```
  */
 export function shotSeries(input: ShotSeriesInput): ShotSeries {
   requireObject(input, 'input')

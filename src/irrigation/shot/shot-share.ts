@@ -14,18 +14,11 @@ export interface ShotShareInput extends Substrate {
  * A shot as a share of the volume of medium, the way growers speak of a "3 % shot". A shot without drain raises the water content
  * by just this share.
  *
- * ```math
- * s = V / V_s
- * ```
- *
- * @param input - Shot and medium.
+ * @equation `s = V / V_s`
  * @returns Share of the substrate volume, not of the water in it. Unit: 1.
- * @throws `DomainError` outside the ranges.
  * @source definition
  * @example
- * ```ts
  * inPercent(shotShare({ volume: millilitres(300), substrateVolume: litres(10) })) // => 3
- * ```
  */
 export function shotShare(input: ShotShareInput): Share {
   requireObject(input, 'input')
@@ -42,18 +35,11 @@ export interface ShotFromShareInput extends Substrate {
 /**
  * Volume of a shot that is wanted as a share of the volume of medium.
  *
- * ```math
- * V = s \, V_s
- * ```
- *
- * @param input - Medium and share.
+ * @equation `V = s \, V_s`
  * @returns Volume of the shot, with what drains of it. Unit: L.
- * @throws `DomainError` outside the ranges.
  * @source definition
  * @example
- * ```ts
  * inMillilitres(shotFromShare({ substrateVolume: litres(10), share: percent(3) })) // => 300
- * ```
  */
 export function shotFromShare(input: ShotFromShareInput): Volume {
   requireObject(input, 'input')

@@ -7,19 +7,12 @@ import type { ShotWish } from '../terms.js'
 /**
  * Volume of a shot that lifts the water content by a wanted rise and lets a wanted share of itself drain.
  *
- * ```math
- * V = \frac{\Delta\theta \, V_s}{1 - f}
- * ```
- *
- * @param input - Substrate volume, rise and drain fraction.
+ * @equation `V = \frac{\Delta\theta \, V_s}{1 - f}`
  * @returns Volume of the shot. Unit: L.
- * @throws `DomainError` outside the ranges.
  * @source definition: water balance of the container: what is applied is kept or drains
  * @example
- * ```ts
  * const shot = shotVolume({ substrateVolume: litres(11.25), rise: waterContentChange(0.03), drainFraction: percent(15) })
  * inMillilitres(shot) // => 397.06
- * ```
  */
 export function shotVolume(input: ShotWish): Volume {
   const substrate = numberIn(input?.substrateVolume, SUBSTRATE, 'substrateVolume')

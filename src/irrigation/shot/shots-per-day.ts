@@ -15,18 +15,11 @@ export interface ShotsPerDayInput extends DrainWish {
 /**
  * Number of equal shots that replace a day's use and let a wanted share drain.
  *
- * ```math
- * n = \left\lceil \frac{U}{(1 - f)\,V} \right\rceil
- * ```
- *
- * @param input - Use, shot and drain fraction.
+ * @equation `n = \left\lceil \frac{U}{(1 - f)\,V} \right\rceil`
  * @returns Whole number of shots. Unit: 1.
- * @throws `DomainError` outside the ranges.
  * @source definition: water balance of the container over a day
  * @example
- * ```ts
  * shotsPerDay({ dailyUse: litres(3.4), shot: millilitres(400), drainFraction: percent(15) }) // => 10
- * ```
  */
 export function shotsPerDay(input: ShotsPerDayInput): number {
   requireObject(input, 'input')

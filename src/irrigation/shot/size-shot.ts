@@ -51,22 +51,17 @@ export interface SizedShot extends WaterPerEmitter, Advice {
  * Sizes a shot in one call: volume, what each emitter gives, how long the valve is open, what drains, which limit decides, and what
  * to beware of.
  *
- * ```math
- * V = \frac{\Delta\theta \, V_s}{1 - f}, \quad t = \min\left(t_{max}, \max\left(t_{min}, \frac{V}{q \, n} + t_{fill}\right)\right)
- * ```
- *
  * A limit that decides is named in `boundBy` and in the findings, and the volume is what the emitters give in that time. Of a
  * longer opening than is needed all that is too much is expected to drain. No rise needs no opening. Findings are codes and numbers,
  * so that this one call stays small in an app; `explainShotFinding` puts them into words.
  *
  * The result is advice, not an order: a valve that opens by it needs a maximum run time, a daily maximum and a leak check of its own.
  *
- * @param input - Container, wish, emitters, valve and pump.
+ * @equation `V = \frac{\Delta\theta \, V_s}{1 - f}, \quad t = \min\left(t_{max}, \max\left(t_{min}, \frac{V}{q \, n} + t_{fill}\right)\right)`
  * @returns The shot, what is expected of it, and findings.
  * @throws `DomainError` outside the ranges, `InputError` when the shortest run time is longer than the longest.
  * @source definition: water balance of the container and of the valve
  * @example
- * ```ts
  * const shot = sizeShot({
  *   substrateVolume: litres(11.25),
  *   rise: waterContentChange(0.03),
@@ -80,7 +75,6 @@ export interface SizedShot extends WaterPerEmitter, Advice {
  *   pumpFlow: cubicMetresPerHour(2),
  * })
  * shot // => { volume: 0.39706, perEmitter: 0.13235, runTime: 238.9, expectedDrain: 0.05956, boundBy: undefined, findings: [] }
- * ```
  */
 export function sizeShot(input: SizeShotInput): SizedShot {
   const wanted = shotVolume(input)

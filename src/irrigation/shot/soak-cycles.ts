@@ -28,18 +28,11 @@ export interface SoakCycles extends Advice {
 /**
  * Divides a run time into equal openings with breaks in which the water spreads. There is no break after the last.
  *
- * ```math
- * n = \left\lceil t / t_{max} \right\rceil, \quad t_{on} = t / n, \quad t_{all} = t + (n - 1) \, t_{soak}
- * ```
- *
- * @param input - Run time, longest opening and break.
+ * @equation `n = \left\lceil t / t_{max} \right\rceil, \quad t_{on} = t / n, \quad t_{all} = t + (n - 1) \, t_{soak}`
  * @returns Number and length of the openings and the time that all takes.
- * @throws `DomainError` outside the ranges.
  * @source common practice, no source
  * @example
- * ```ts
  * soakCycles({ runTime: minutes(12), maxOn: minutes(4), soak: minutes(20) }) // => { cycles: 3, on: 240, elapsed: 3120 }
- * ```
  */
 export function soakCycles(input: SoakCyclesInput): SoakCycles {
   requireObject(input, 'input')
@@ -69,26 +62,20 @@ export interface InfiltrationCyclesInput extends OpenTime {
 /**
  * Divides a run time so that no more water stands on the medium than may, with breaks long enough for it to go in.
  *
- * ```math
- * t_{max} = \frac{d}{R - i}, \quad t_{soak} = \frac{d}{i} \qquad (R > i)
- * ```
- *
  * Where the surface takes water as fast as it comes, one opening is enough. Dry peat, bark and coir take it far more slowly than wet:
  * measure the rate in the state in which it matters.
  *
+ * @equation `t_{max} = \frac{d}{R - i}, \quad t_{soak} = \frac{d}{i} \qquad (R > i)`
  * @param input - Run time, rates and depth.
  * @returns Number and length of the openings, the breaks and the time that all takes.
- * @throws `DomainError` outside the ranges.
  * @source definition: water balance of the ponded surface, with a constant infiltration rate
  * @example
- * ```ts
  * soakCyclesForInfiltration({
  *   runTime: minutes(12),
  *   applicationRate: millimetresPerHour(50),
  *   infiltrationRate: millimetresPerHour(20),
  *   ponding: millimetresOfDepth(2),
  * }) // => { cycles: 3, on: 240, soak: 360, elapsed: 1440 }
- * ```
  */
 export function soakCyclesForInfiltration(input: InfiltrationCyclesInput): SoakCycles {
   requireObject(input, 'input')

@@ -15,19 +15,12 @@ export interface TimeToLevelInput extends PlantsAtWork {
  * Time until a container that is not watered falls to a level, at constant use; zero when it is there already. Plants that begin to
  * wilt take less, so that the end comes rather later than this.
  *
- * ```math
- * t = \frac{\max(0, \theta - \theta_l) \, V_s}{U}
- * ```
- *
- * @param input - Container, level and use.
+ * @equation `t = \frac{\max(0, \theta - \theta_l) \, V_s}{U}`
  * @returns Time until the level. Unit: s.
- * @throws `DomainError` outside the ranges.
  * @source definition: water balance of the container
  * @example
- * ```ts
  * const slab = { waterContent: waterContent(0.55), substrateVolume: litres(3.75), use: litresPerHour(0.18) }
  * inHours(timeToLevel({ ...slab, level: waterContent(0.45) })) // => 2.08333
- * ```
  */
 export function timeToLevel(input: TimeToLevelInput): Duration {
   requireObject(input, 'input')
@@ -49,19 +42,13 @@ export interface WaterContentAfterUseInput extends PlantsAtWork {
 /**
  * Water content of a container that was not watered for a time, at constant use.
  *
- * ```math
- * \theta' = \theta - \frac{U t}{V_s}
- * ```
- *
- * @param input - Container, use and time.
+ * @equation `\theta' = \theta - \frac{U t}{V_s}`
  * @returns Water content afterwards. Unit: m³/m³.
  * @throws `DomainError` outside the ranges, `InputError` when more would be taken than there is.
  * @source definition: water balance of the container
  * @example
- * ```ts
  * const slab = { waterContent: waterContent(0.55), substrateVolume: litres(3.75), use: litresPerHour(0.18) }
  * waterContentAfterUse({ ...slab, time: hours(4.5) }) // => 0.334
- * ```
  */
 export function waterContentAfterUse(input: WaterContentAfterUseInput): WaterContent {
   requireObject(input, 'input')

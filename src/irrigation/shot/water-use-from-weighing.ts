@@ -18,26 +18,19 @@ export interface WaterUseFromWeighingInput {
 /**
  * Water that plants and surface gave to the air, from two weighings of a container.
  *
- * ```math
- * ET = \frac{m_0 - m_1}{1\,\text{kg/L}} + I - D
- * ```
- *
  * Growth between the weighings makes the use look smaller by its mass. A negative use is a fault of scale, meter or jug and is
  * returned as it is.
  *
- * @param input - Weighings, water applied and drain.
+ * @equation `ET = \frac{m_0 - m_1}{1\,\text{kg/L}} + I - D`
  * @returns Water used. Unit: L.
- * @throws `DomainError` outside the ranges.
  * @source definition: water balance of the container; 1 kg of water is 1 L
  * @example
- * ```ts
  * waterUseFromWeighing({
  *   before: kilograms(12.4),
  *   after: kilograms(12.05),
  *   applied: litres(1.2),
  *   drained: litres(0.22),
  * }) // => 1.33
- * ```
  */
 export function waterUseFromWeighing(input: WaterUseFromWeighingInput): Volume {
   requireObject(input, 'input')
@@ -55,16 +48,10 @@ export interface WaterUseDepthFromWeighingInput extends WaterUseFromWeighingInpu
 /**
  * Water used as a depth over the ground that belongs to a weighed container.
  *
- * ```math
- * ET = \frac{m_0 - m_1 + I - D}{A}
- * ```
- *
- * @param input - Weighings, water applied, drain and area.
+ * @equation `ET = \frac{m_0 - m_1 + I - D}{A}`
  * @returns Depth of water used. Unit: mm.
- * @throws `DomainError` outside the ranges.
  * @source definition: water balance of the container; 1 mm is 1 L/m²
  * @example
- * ```ts
  * waterUseDepthFromWeighing({
  *   before: kilograms(12.4),
  *   after: kilograms(12.05),
@@ -72,7 +59,6 @@ export interface WaterUseDepthFromWeighingInput extends WaterUseFromWeighingInpu
  *   drained: litres(0.22),
  *   area: squareMetres(0.4),
  * }) // => 3.325
- * ```
  */
 export function waterUseDepthFromWeighing(input: WaterUseDepthFromWeighingInput): WaterDepth {
   requireObject(input, 'input')

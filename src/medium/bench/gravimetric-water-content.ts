@@ -20,21 +20,15 @@ export interface WaterByVolume extends MassVolumeScale, WaterVolume {}
 /**
  * Volumetric water content from the water content by dry mass.
  *
- * ```math
- * \theta = w\,\rho_b / \rho_w
- * ```
- *
- * @param water - Water by mass, bulk density and density of the water.
+ * @equation `\theta = w\,\rho_b / \rho_w`
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges; `InputError` when the water would need more than the volume of medium.
  * @source definition
  * @example
- * ```ts
  * waterContentFromGravimetric({
  *   gravimetric: gravimetricWaterContent(5),
  *   bulkDensity: gramsPerCubicCentimetre(0.12),
  * }) // => 0.6
- * ```
  */
 export function waterContentFromGravimetric(water: WaterByMass): WaterContent {
   const { gravimetric, bulkDensity, waterDensity } = optionsOf(water)
@@ -54,21 +48,14 @@ export function waterContentFromGravimetric(water: WaterByMass): WaterContent {
 /**
  * Water content by dry mass from the volumetric water content.
  *
- * ```math
- * w = \theta\,\rho_w / \rho_b
- * ```
- *
- * @param water - Water by volume, bulk density and density of the water.
+ * @equation `w = \theta\,\rho_w / \rho_b`
  * @returns Gravimetric water content. Unit: g/g.
- * @throws `DomainError` outside the ranges.
  * @source definition
  * @example
- * ```ts
  * gravimetricFromWaterContent({
  *   waterContent: percentWaterContent(60),
  *   bulkDensity: gramsPerCubicCentimetre(0.12),
  * }) // => 5
- * ```
  */
 export function gravimetricFromWaterContent(water: WaterByVolume): GravimetricWaterContent {
   const { waterContent, bulkDensity, waterDensity } = optionsOf(water)

@@ -16,21 +16,16 @@ export interface MixPart {
 /**
  * Particle density of a mix from the dry mass fractions and particle densities of its parts: their volumes add up.
  *
- * ```math
- * \frac{1}{\rho_p} = \sum_i \frac{w_i}{\rho_{p,i}}, \quad \sum_i w_i = 1
- * ```
- *
+ * @equation `\frac{1}{\rho_p} = \sum_i \frac{w_i}{\rho_{p,i}}, \quad \sum_i w_i = 1`
  * @param parts - The parts of the mix. Fractions by volume must be turned into fractions by dry mass first.
  * @returns Particle density of the mix. Unit: g/cm³.
  * @throws `DomainError` outside the ranges; `InputError` when the fractions do not add up to 1 within 0.001.
  * @source definition
  * @example
- * ```ts
  * particleDensityOfMix([
  *   { massFraction: percent(60), particleDensity: gramsPerCubicCentimetre(1.55) },
  *   { massFraction: percent(40), particleDensity: gramsPerCubicCentimetre(2.65) },
  * ]) // => 1.8585973
- * ```
  */
 export function particleDensityOfMix(parts: readonly MixPart[]): ParticleDensity {
   requireObject(parts, 'parts')
@@ -51,19 +46,13 @@ export function particleDensityOfMix(parts: readonly MixPart[]): ParticleDensity
  * Particle density of a growing medium from its organic matter, as EN 13041 takes it: organic matter has 1.55 g/cm³, ash
  * 2.65 g/cm³.
  *
- * ```math
- * \frac{1}{\rho_p} = \frac{w}{1.55} + \frac{1 - w}{2.65}
- * ```
- *
+ * @equation `\frac{1}{\rho_p} = \frac{w}{1.55} + \frac{1 - w}{2.65}`
  * @param organicMatter - Organic matter as a share of the dry mass, by loss on ignition; the rest is ash. Unit: 1. Range: [0, 1].
  * @returns Particle density. Unit: g/cm³.
- * @throws `DomainError` outside the range.
  * @validity Particulate growing media; not preformed stone wool or foam, not media with closed pores such as perlite or polystyrene.
  * @source en-13041-2011, particle density from organic matter and ash
  * @example
- * ```ts
  * particleDensityEN13041(percent(95)) // => 1.5828516
- * ```
  */
 export function particleDensityEN13041(organicMatter: MassFraction): ParticleDensity {
   const w = numberIn(organicMatter, domainWith(MASS_FRACTION, { quantity: 'organic matter' }))

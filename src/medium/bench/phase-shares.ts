@@ -31,18 +31,12 @@ export interface PhaseShares {
 /**
  * Air-filled porosity: the pores that hold no water.
  *
- * ```math
- * \varepsilon_a = \phi - \theta
- * ```
- *
- * @param pores - Porosity and water content.
+ * @equation `\varepsilon_a = \phi - \theta`
  * @returns Air-filled porosity. Unit: 1.
  * @throws `DomainError` outside the ranges; `InputError` when the water needs more than the pores.
  * @source definition
  * @example
- * ```ts
  * airFilledPorosity({ porosity: percent(93), waterContent: percentWaterContent(68) }) // => 0.25
- * ```
  */
 export function airFilledPorosity(pores: WaterInPores): AirFilledPorosity {
   const { porosity, waterContent } = optionsOf(pores)
@@ -55,18 +49,12 @@ export function airFilledPorosity(pores: WaterInPores): AirFilledPorosity {
 /**
  * Degree of saturation: the share of the pores that water fills.
  *
- * ```math
- * S = \theta / \phi
- * ```
- *
- * @param input - Porosity and water content.
+ * @equation `S = \theta / \phi`
  * @returns Degree of saturation. Unit: 1.
  * @throws `DomainError` outside the ranges; `InputError` when the water needs more than the pores.
  * @source definition
  * @example
- * ```ts
  * degreeOfSaturation({ porosity: percent(80), waterContent: percentWaterContent(60) }) // => 0.75
- * ```
  */
 export function degreeOfSaturation(input: WaterInPores): DegreeOfSaturation {
   const { porosity, waterContent } = optionsOf(input)
@@ -77,18 +65,12 @@ export function degreeOfSaturation(input: WaterInPores): DegreeOfSaturation {
 /**
  * Water content at a degree of saturation.
  *
- * ```math
- * \theta = S \phi
- * ```
- *
+ * @equation `\theta = S \phi`
  * @param pores - Porosity and degree of saturation.
  * @returns Water content. Unit: m³/m³.
- * @throws `DomainError` outside the ranges.
  * @source definition
  * @example
- * ```ts
  * waterContentAtSaturation({ porosity: percent(80), saturation: percent(75) }) // => 0.6
- * ```
  */
 export function waterContentAtSaturation(pores: SaturationOfPores): WaterContent {
   const { porosity, saturation } = optionsOf(pores)
@@ -98,24 +80,18 @@ export function waterContentAtSaturation(pores: SaturationOfPores): WaterContent
 /**
  * Shares of solid, water and air in a medium; they add up to 1.
  *
- * ```math
- * v_s = \rho_b / \rho_p, \quad v_w = \theta, \quad v_a = 1 - v_s - v_w
- * ```
- *
- * @param medium - Its densities and water content.
+ * @equation `v_s = \rho_b / \rho_p, \quad v_w = \theta, \quad v_a = 1 - v_s - v_w`
  * @returns The three shares.
  * @throws `DomainError` outside the ranges; `InputError` when the bulk density is above the particle density or when solids and
  * water need more than the whole volume.
  * @source definition
  * @example
- * ```ts
  * const phases = phaseShares({
  *   bulkDensity: gramsPerCubicCentimetre(0.12),
  *   particleDensity: gramsPerCubicCentimetre(1.6),
  *   waterContent: percentWaterContent(70),
  * })
  * phases // => { solid: 0.075, water: 0.7, air: 0.225 }
- * ```
  */
 export function phaseShares(medium: WetMedium): PhaseShares {
   const { waterContent, ...densities } = optionsOf(medium)

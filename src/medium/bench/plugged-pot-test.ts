@@ -29,25 +29,20 @@ export interface PluggedPotReadings extends MediumVolume {
 /**
  * Porosity, air space and container capacity from pouring water into a plugged pot and letting it drain: no balance and no oven.
  *
- * ```math
- * \phi = \theta_0 + \frac{V_{in}}{V}, \quad \varepsilon_a = \frac{V_{out}}{V}, \quad \theta_{CC} = \phi - \varepsilon_a
- * ```
- *
  * A medium that was moist at the start takes less water: without its starting content porosity and capacity come out too low.
  *
+ * @equation `\phi = \theta_0 + \frac{V_{in}}{V}, \quad \varepsilon_a = \frac{V_{out}}{V}, \quad \theta_{CC} = \phi - \varepsilon_a`
  * @param readings - The volume of medium and both volumes of water.
  * @returns The shares, budgets and findings.
  * @throws `DomainError` outside the ranges; `InputError` when more water ran out than there was.
  * @source fonteno-1995, definitions
  * @example
- * ```ts
  * const poured = pluggedPotTest({
  *   mediumVolume: millilitres(1500),
  *   volumeToSaturate: millilitres(1080),
  *   drainedVolume: millilitres(240),
  * })
  * poured // => { airSpace: 0.16, containerCapacity: 0.56, totalPorosity: 0.72 }
- * ```
  */
 export function pluggedPotTest(readings: PluggedPotReadings): BenchShares {
   const volume = checkMedium('volume of medium', optionsOf(readings).mediumVolume)

@@ -38,17 +38,12 @@ export interface PorometerReadings {
 /**
  * Air space, container capacity and total porosity of a core that was saturated and drained in a porometer; water counts as 1 g/cm³.
  *
- * ```math
- * \varepsilon_a = \frac{V_{drained}}{V}, \quad \theta_{CC} = \frac{m_{drained} - m_{dry}}{\rho_w V}, \quad \phi = \varepsilon_a + \theta_{CC}
- * ```
- *
- * @param readings - The volumes and masses of one core.
+ * @equation `\varepsilon_a = \frac{V_{drained}}{V}, \quad \theta_{CC} = \frac{m_{drained} - m_{dry}}{\rho_w V}, \quad \phi = \varepsilon_a + \theta_{CC}`
  * @returns The shares, bulk density, budgets and findings.
  * @throws `DomainError` outside the ranges; `InputError` when the dry mass is zero or above the drained one.
  * @validity The result belongs to a drained column of the height of the core, about 7.6 cm.
  * @source fonteno-1995, definitions
  * @example
- * ```ts
  * const core = porometerTest({
  *   coreVolume: millilitres(347.5),
  *   drainedVolume: millilitres(40),
@@ -56,7 +51,6 @@ export interface PorometerReadings {
  *   dryMass: grams(62),
  * })
  * core // => { airSpace: 0.11510791, containerCapacity: 0.71366906, totalPorosity: 0.82877698 }
- * ```
  */
 export function porometerTest(readings: PorometerReadings): WeighedShares {
   const volume = checkMedium('volume of the core', optionsOf(readings).coreVolume)

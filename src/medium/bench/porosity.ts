@@ -13,24 +13,18 @@ export interface MediumDensities extends PackedDensity {
 /**
  * Porosity of a medium: the share of its volume that is not solid.
  *
- * ```math
- * \phi = 1 - \rho_b / \rho_p
- * ```
- *
  * The particle density decides: materials for growing media have 0.35 to 2.1 g/cm³ when their closed pores are counted as
  * solid, and the 2.65 g/cm³ of mineral soil makes the porosity of peat or bark several percentage points too high.
  *
- * @param densities - Bulk density and particle density.
+ * @equation `\phi = 1 - \rho_b / \rho_p`
  * @returns Porosity. Unit: 1.
  * @throws `DomainError` outside the ranges; `InputError` when the bulk density is above the particle density.
  * @source definition; span of particle densities: fonteno-1990, abstract
  * @example
- * ```ts
  * porosityFromDensities({
  *   bulkDensity: gramsPerCubicCentimetre(0.1),
  *   particleDensity: gramsPerCubicCentimetre(1.55),
  * }) // => 0.93548387
- * ```
  */
 export function porosityFromDensities(densities: MediumDensities): Porosity {
   requireObject(densities, 'densities')

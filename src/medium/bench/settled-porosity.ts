@@ -14,21 +14,15 @@ export interface SettledMedium {
 /**
  * Porosity after packing or settling: the solids stay, the lost volume is lost pores.
  *
- * ```math
- * \phi' = 1 - \frac{1 - \phi}{1 - x}
- * ```
- *
  * The pores that vanish are the largest ones, which held the air: the loss of air-filled porosity is larger than that of
  * porosity. Measure the retention curve at the density of the filled container.
  *
- * @param medium - Porosity before, and the share of volume that was lost.
+ * @equation `\phi' = 1 - \frac{1 - \phi}{1 - x}`
  * @returns Porosity after. Unit: 1.
  * @throws `DomainError` outside the ranges; `InputError` when the solids do not fit into the volume that is left.
  * @source definition
  * @example
- * ```ts
  * porosityAfterSettling({ porosity: percent(90), settling: percent(10) }) // => 0.88888889
- * ```
  */
 export function porosityAfterSettling(medium: SettledMedium): Porosity {
   const { porosity, settling } = optionsOf(medium)

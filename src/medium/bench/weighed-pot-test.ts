@@ -59,20 +59,16 @@ export interface WeighedShares extends BenchShares {
 /**
  * Air space, container capacity, porosity and bulk density from weighing one pot four times: saturated, drained, oven-dry, empty.
  *
- * ```math
- * \varepsilon_a = \frac{m_{sat} - m_{drained}}{\rho_w V}, \quad \theta_{CC} = \frac{m_{drained} - m_{dry}}{\rho_w V}, \quad
- * \rho_b = \frac{m_{dry} - m_{pot}}{V}
- * ```
- *
  * Saturate slowly from below, or air stays in and the porosity comes out too low. The result belongs to the height of this pot.
  * An oven at 105 °C with peat or wood needs a watchful eye: dry organic matter can smoulder.
  *
+ * @equation `\varepsilon_a = \frac{m_{sat} - m_{drained}}{\rho_w V}, \quad \theta_{CC} = \frac{m_{drained} - m_{dry}}{\rho_w V}, \quad
+ * \rho_b = \frac{m_{dry} - m_{pot}}{V}`
  * @param readings - The four masses and the volume of medium.
  * @returns The shares, bulk density, budgets and findings.
  * @throws `DomainError` outside the ranges; `InputError` when a mass is above the one before it, or nothing but the pot was dried.
  * @source fonteno-1995, definitions
  * @example
- * ```ts
  * const pot = weighedPotTest({
  *   saturatedMass: grams(2450),
  *   drainedMass: grams(2210),
@@ -81,7 +77,6 @@ export interface WeighedShares extends BenchShares {
  *   mediumVolume: litres(2.2),
  * })
  * pot // => { airSpace: 0.10909091, containerCapacity: 0.78636364, totalPorosity: 0.89545455, bulkDensity: 0.175 }
- * ```
  */
 export function weighedPotTest(readings: WeighedPotReadings): WeighedShares {
   const saturated = checkMass('saturated mass', optionsOf(readings).saturatedMass)

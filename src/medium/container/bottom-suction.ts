@@ -13,17 +13,12 @@ export interface ContainerOfKnownWaterContent extends MediumInContainer {
 /**
  * Suction at the bottom of a container at rest from its mean water content: how hard roots have drawn since it drained.
  *
- * ```math
- * s_0 : \; \frac{1}{V} \int_0^H \theta(s_0 + z)\,A(z)\,dz = \bar\theta
- * ```
- *
- * @param state - Container, medium and mean water content.
+ * @equation `s_0 : \; \frac{1}{V} \int_0^H \theta(s_0 + z)\,A(z)\,dz = \bar\theta`
  * @returns Suction at the bottom; at a height z above it the suction is larger by z. Unit: cm.
  * @throws `DomainError` when the water content is not above residual, or above container capacity: then it still drains.
  * @validity Water at rest; while roots drink, the suction near them is larger. As for container capacity.
  * @source definition: hydrostatics
  * @example
- * ```ts
  * const medium = vanGenuchten1980({
  *   residual: waterContent(0.12),
  *   saturated: waterContent(0.93),
@@ -32,7 +27,6 @@ export interface ContainerOfKnownWaterContent extends MediumInContainer {
  * })
  * const container = cylinderContainer({ diameter: centimetres(10), height: centimetres(12) })
  * bottomSuctionAtRest({ container, medium, waterContent: waterContent(0.65310042776) }) // => 10
- * ```
  */
 export function bottomSuctionAtRest(state: ContainerOfKnownWaterContent): SuctionHead {
   requireObject(state, 'state')

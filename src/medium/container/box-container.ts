@@ -14,18 +14,11 @@ export interface BoxMeasures extends MediumHeight {
 /**
  * A container with four vertical walls: a slab, a cube, a trough, a bed.
  *
- * ```math
- * A(z) = l w, \quad V = l w H
- * ```
- *
- * @param measures - Length, width and height of the medium.
+ * @equation `A(z) = l w, \quad V = l w H`
  * @returns The container.
- * @throws `DomainError` outside the ranges.
  * @source definition
  * @example
- * ```ts
  * boxContainer({ length: centimetres(100), width: centimetres(15), height: centimetres(7.5) }).volume // => 11.25
- * ```
  */
 export function boxContainer(measures: BoxMeasures): Container {
   const height = checkExtent('height', optionsOf(measures).height)

@@ -24,17 +24,11 @@ export interface CapacityAtHeight {
  * Container capacity and air of one medium in straight-walled containers of several heights: why a low slab is wetter than a tall
  * pot of the same medium, and why a laboratory value belongs to the height of its core.
  *
- * ```math
- * \theta_{CC}(H) = \frac{1}{H} \int_0^H \theta(z)\,dz
- * ```
- *
- * @param request - Medium and heights.
+ * @equation `\theta_{CC}(H) = \frac{1}{H} \int_0^H \theta(z)\,dz`
  * @returns One entry for each height, in the order given.
- * @throws `DomainError` outside the ranges.
  * @validity As for container capacity.
  * @source owen-2008 (the effect, measured on bark)
  * @example
- * ```ts
  * const medium = vanGenuchten1980({
  *   residual: waterContent(0.045),
  *   saturated: waterContent(0.43),
@@ -42,7 +36,6 @@ export interface CapacityAtHeight {
  *   n: 2.68,
  * })
  * capacityByHeight({ medium, heights: [centimetres(7.6), centimetres(15)] })[0].containerCapacity // => 0.374668171
- * ```
  */
 export function capacityByHeight(request: HeightsOfMedium): CapacityAtHeight[] {
   requireObject(request, 'request')

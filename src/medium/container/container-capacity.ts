@@ -6,20 +6,14 @@ import { type ContainerAtRest, meanWaterContentAtRest } from './container-water.
  * Container capacity: the mean water content after the container has drained, when the suction at each height equals the height
  * above the bottom. With a bottom suction it is the mean water content at that later, drier state of rest.
  *
- * ```math
- * \theta_{CC} = \frac{1}{V} \int_0^H \theta(s_0 + z)\,A(z)\,dz
- * ```
- *
  * It belongs to the container as much as to the medium: the lower the container, the wetter it stays.
  *
- * @param state - Container, medium and bottom suction.
+ * @equation `\theta_{CC} = \frac{1}{V} \int_0^H \theta(s_0 + z)\,A(z)\,dz`
  * @returns Mean water content. Unit: m³/m³.
- * @throws `DomainError` outside the ranges.
  * @validity Free drainage, one medium of even packing, on the drying curve; what a rewetted container holds is `rewettedCapacity`.
  * @source milks-1989b (retention curve and container geometry)
  * @source bilderback-1987
  * @example
- * ```ts
  * const medium = vanGenuchten1980({
  *   residual: waterContent(0.12),
  *   saturated: waterContent(0.93),
@@ -28,7 +22,6 @@ import { type ContainerAtRest, meanWaterContentAtRest } from './container-water.
  * })
  * const container = boxContainer({ length: centimetres(100), width: centimetres(7.5), height: centimetres(15) })
  * containerCapacity({ container, medium }) // => 0.7975276
- * ```
  */
 export function containerCapacity(state: ContainerAtRest): WaterContent {
   requireObject(state, 'state')
@@ -38,20 +31,14 @@ export function containerCapacity(state: ContainerAtRest): WaterContent {
 /**
  * Air-filled porosity of a container that has drained: what saturation held and container capacity no longer holds.
  *
- * ```math
- * \varepsilon_a = \theta_s - \theta_{CC}
- * ```
- *
  * Air that saturation leaves trapped is not counted; where the porosity is known, it is the porosity less container capacity.
  *
- * @param state - Container, medium and bottom suction.
+ * @equation `\varepsilon_a = \theta_s - \theta_{CC}`
  * @returns Air-filled porosity. Unit: 1.
- * @throws `DomainError` outside the ranges.
  * @validity As for container capacity.
  * @source milks-1989b (retention curve and container geometry)
  * @source bilderback-1987
  * @example
- * ```ts
  * const medium = vanGenuchten1980({
  *   residual: waterContent(0.12),
  *   saturated: waterContent(0.93),
@@ -60,7 +47,6 @@ export function containerCapacity(state: ContainerAtRest): WaterContent {
  * })
  * const container = boxContainer({ length: centimetres(100), width: centimetres(7.5), height: centimetres(15) })
  * airSpaceAtContainerCapacity({ container, medium }) // => 0.1324724
- * ```
  */
 export function airSpaceAtContainerCapacity(state: ContainerAtRest): AirFilledPorosity {
   requireObject(state, 'state')

@@ -12,18 +12,11 @@ export interface CylinderMeasures extends MediumHeight {
 /**
  * A container with vertical round walls: a core of the laboratory, a straight pot.
  *
- * ```math
- * A(z) = \frac{\pi}{4} d^2, \quad V = A H
- * ```
- *
- * @param measures - Diameter and height of the medium.
+ * @equation `A(z) = \frac{\pi}{4} d^2, \quad V = A H`
  * @returns The container.
- * @throws `DomainError` outside the ranges.
  * @source definition
  * @example
- * ```ts
  * cylinderContainer({ diameter: centimetres(7.6), height: centimetres(7.6) }).volume // => 0.344771
- * ```
  */
 export function cylinderContainer(measures: CylinderMeasures): Container {
   const height = checkExtent('height', optionsOf(measures).height)

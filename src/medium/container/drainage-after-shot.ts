@@ -24,19 +24,14 @@ export interface DrainageAfterShot {
 /**
  * What a shot leaves in a container that has dried, and what drains in the end: water up to container capacity stays.
  *
- * ```math
- * D = \theta_{CC} V - \int_0^H \theta(s_0 + z)\,A(z)\,dz, \quad V_{drain} = \max(0, V_{shot} - D)
- * ```
- *
  * Real shots drain earlier and more, because some water passes by and a rewetted medium takes up less.
  *
+ * @equation `D = \theta_{CC} V - \int_0^H \theta(s_0 + z)\,A(z)\,dz, \quad V_{drain} = \max(0, V_{shot} - D)`
  * @param state - Container, medium, bottom suction before the shot, and the shot.
  * @returns Deficit, drainage, kept water and mean water content in the end.
- * @throws `DomainError` outside the ranges.
  * @validity No flow past the medium, no hysteresis, time enough to drain; drain water carries fertiliser: local rules apply.
  * @source definition: hydrostatics
  * @example
- * ```ts
  * const medium = vanGenuchten1980({
  *   residual: waterContent(0.3),
  *   saturated: waterContent(0.8),
@@ -45,7 +40,6 @@ export interface DrainageAfterShot {
  * })
  * const container = boxContainer({ length: centimetres(25), width: centimetres(40), height: centimetres(16) })
  * drainageAfterShot({ container, medium, bottomSuction: centimetresOfSuction(25), shot: litres(3) }) // => { deficit: 2.538143, drainage: 0.461857, waterContent: 0.605563 }
- * ```
  */
 export function drainageAfterShot(state: ShotOnContainer): DrainageAfterShot {
   requireObject(state, 'state')

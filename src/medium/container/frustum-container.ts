@@ -14,22 +14,15 @@ export interface FrustumMeasures extends MediumHeight {
 /**
  * A container with slanting round walls: the usual pot.
  *
- * ```math
- * A(z) = \frac{\pi}{4} \left(d_b + (d_t - d_b) \frac{z}{H}\right)^2, \quad V = \frac{\pi H}{12} \left(d_b^2 + d_b d_t + d_t^2\right)
- * ```
- *
- * @param measures - Diameters and height of the medium.
+ * @equation `A(z) = \frac{\pi}{4} \left(d_b + (d_t - d_b) \frac{z}{H}\right)^2, \quad V = \frac{\pi H}{12} \left(d_b^2 + d_b d_t + d_t^2\right)`
  * @returns The container.
- * @throws `DomainError` outside the ranges.
  * @source definition
  * @example
- * ```ts
  * frustumContainer({
  *   bottomDiameter: centimetres(11),
  *   topDiameter: centimetres(15),
  *   height: centimetres(12),
  * }).volume // => 1.605354
- * ```
  */
 export function frustumContainer(measures: FrustumMeasures): Container {
   const height = checkExtent('height', optionsOf(measures).height)

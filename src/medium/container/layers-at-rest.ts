@@ -25,19 +25,14 @@ export interface LayeredStack {
 /**
  * What each layer of a stack of different media holds at rest, from the bottom up: a cube of one medium on a slab of another.
  *
- * ```math
- * s_i(z) = s_0 + \sum_{j<i} H_j + z
- * ```
- *
  * Each layer is sucked by the height of those below it, so a cube on a slab is drier than the same cube on a tray.
  *
- * @param stack - The layers and the suction at the bottom.
+ * @equation `s_i(z) = s_0 + \sum_{j<i} H_j + z`
  * @returns Water and air of each layer, in the order given.
  * @throws `DomainError` outside the ranges; `InputError` when there is no layer.
  * @validity Layers that touch; a gap between them leaves a perched layer that this does not know.
  * @source definition: hydrostatics
  * @example
- * ```ts
  * const medium = vanGenuchten1980({
  *   residual: waterContent(0.02),
  *   saturated: waterContent(0.95),
@@ -48,7 +43,6 @@ export interface LayeredStack {
  * const cube = boxContainer({ length: centimetres(10), width: centimetres(10), height: centimetres(6.5) })
  * const [inSlab, inCube] = layersAtRest({ layers: [{ container: slab, medium }, { container: cube, medium }] })
  * inCube.topSuction // => 14
- * ```
  */
 export function layersAtRest(stack: LayeredStack): WaterAndAir[] {
   requireObject(stack, 'stack')

@@ -15,21 +15,15 @@ export interface MeasuredSections {
 /**
  * A container of any shape from a table of heights and section areas, which run straight between the heights.
  *
- * ```math
- * A(z) = A_i + (A_{i+1} - A_i) \frac{z - z_i}{z_{i+1} - z_i}, \quad V = \sum_i \frac{A_i + A_{i+1}}{2} (z_{i+1} - z_i)
- * ```
- *
- * @param input - Heights and areas.
+ * @equation `A(z) = A_i + (A_{i+1} - A_i) \frac{z - z_i}{z_{i+1} - z_i}, \quad V = \sum_i \frac{A_i + A_{i+1}}{2} (z_{i+1} - z_i)`
  * @returns The container.
  * @throws `DomainError` outside the ranges; `InputError` when lengths differ, heights do not rise from zero or all areas are zero.
  * @source definition
  * @example
- * ```ts
  * measuredContainer({
  *   heights: [0, 10, 25].map(centimetres),
  *   areas: [300, 420, 450].map(squareCentimetres),
  * }).volume // => 10.125
- * ```
  */
 export function measuredContainer(input: MeasuredSections): Container {
   requireObject(input, 'input')

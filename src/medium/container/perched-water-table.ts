@@ -22,17 +22,12 @@ export interface PerchedWaterTable {
  * Perched water table: the layer above the bottom of a drained container that holds less air than roots need, and how much of the
  * container it takes. The layer is as high in every container of the same medium, so a low container may be wet to the top.
  *
- * ```math
- * z : \theta(s = z) = \theta_s - \varepsilon_a
- * ```
- *
- * @param request - Container, medium and least air-filled porosity.
+ * @equation `z : \theta(s = z) = \theta_s - \varepsilon_a`
  * @returns Height of the layer and its share of the container.
  * @throws `DomainError` outside the ranges, and when the medium has less air than that at any suction.
  * @validity As for container capacity. The least air is common practice, no source; it depends on crop and temperature.
  * @source definition: hydrostatics
  * @example
- * ```ts
  * const medium = vanGenuchten1980({
  *   residual: waterContent(0.12),
  *   saturated: waterContent(0.93),
@@ -41,7 +36,6 @@ export interface PerchedWaterTable {
  * })
  * const container = boxContainer({ length: centimetres(100), width: centimetres(15), height: centimetres(7.5) })
  * perchedWaterTable({ container, medium, minAir: fraction(0.1) }) // => { height: 5.82369, share: 0.776492 }
- * ```
  */
 export function perchedWaterTable(request: PerchedWaterRequest): PerchedWaterTable {
   requireObject(request, 'request')

@@ -26,17 +26,13 @@ export interface RewettedCapacity {
  * it holds when it had dried and was wetted only until it rests, as from a mat or by small shots. In between lies what it holds after shots
  * that fill a part of it. Filling it once, until water stands on the surface, brings it back to the first.
  *
- * ```math
- * \theta_{RW} = \frac{1}{V} \int_0^H \theta_\uparrow(s_0 + z)\,A(z)\,dz
- * ```
- *
+ * @equation `\theta_{RW} = \frac{1}{V} \int_0^H \theta_\uparrow(s_0 + z)\,A(z)\,dz`
  * @param input - Container, both curves, the bottom suction, and how far it had dried.
  * @returns Both mean water contents.
  * @throws `DomainError` outside the ranges; `InputError` when the wetting curve lies above the drying curve there.
  * @validity As for container capacity; no water repellence, which keeps dry peat and bark from wetting at all.
  * @source scott-1983; kool-1987
  * @example
- * ```ts
  * const drying = { residual: waterContent(0.12), saturated: waterContent(0.93), alpha: perCentimetre(0.1), n: 1.6 }
  * const container = boxContainer({ length: centimetres(100), width: centimetres(7.5), height: centimetres(15) })
  * rewettedCapacity({
@@ -45,7 +41,6 @@ export interface RewettedCapacity {
  *   wetting: wettingCurveKoolParker1987(drying),
  *   driedTo: centimetresOfSuction(50),
  * }) // => { drained: 0.7975276, rewetted: 0.7275285 }
- * ```
  */
 export function rewettedCapacity(input: RewettedContainer): RewettedCapacity {
   const { container, medium, wetting, driedTo, bottomSuction } = optionsOf(input)

@@ -18,23 +18,18 @@ export interface RoundedSquareMeasures extends MediumHeight {
 /**
  * A square container with round corners and straight or slanting walls.
  *
- * ```math
- * A(z) = a(z)^2 - (4 - \pi) r^2, \quad V = \frac{H}{3} \left(a_b^2 + a_b a_t + a_t^2\right) - (4 - \pi) r^2 H
- * ```
- *
+ * @equation `A(z) = a(z)^2 - (4 - \pi) r^2, \quad V = \frac{H}{3} \left(a_b^2 + a_b a_t + a_t^2\right) - (4 - \pi) r^2 H`
  * @param measures - Sides, corner radius and height of the medium.
  * @returns The container.
  * @throws `DomainError` outside the ranges; `InputError` when the corners are wider than the sides.
  * @source definition
  * @example
- * ```ts
  * roundedSquareContainer({
  *   bottomSide: centimetres(20),
  *   topSide: centimetres(24),
  *   cornerRadius: centimetres(4),
  *   height: centimetres(25),
  * }).volume // => 11.78997
- * ```
  */
 export function roundedSquareContainer(measures: RoundedSquareMeasures): Container {
   const height = checkExtent('height', optionsOf(measures).height)

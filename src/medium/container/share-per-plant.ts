@@ -14,18 +14,11 @@ export interface SharedVolume {
 /**
  * Share of each plant in the medium or in the water of a slab, a trough or a pot.
  *
- * ```math
- * V_p = V / n
- * ```
- *
- * @param shared - The volume and the number of plants.
+ * @equation `V_p = V / n`
  * @returns Volume for each plant. Unit: L.
- * @throws `DomainError` outside the ranges.
  * @source definition
  * @example
- * ```ts
  * sharePerPlant({ volume: litres(11.25), plants: 3 }) // => 3.75
- * ```
  */
 export function sharePerPlant(shared: SharedVolume): Volume {
   const { volume, plants } = optionsOf(shared)

@@ -6,23 +6,18 @@ import { type Container, containerOf } from './container.js'
 /**
  * Containers stacked so that water passes from one to the next, as one container of one medium: a cube on a slab.
  *
- * ```math
- * A(z) = A_i(z - z_i), \quad H = \sum_i H_i, \quad V = \sum_i V_i
- * ```
- *
  * The upper part stands above the lower one, so it drains as if the whole were one tall container. Where two parts touch badly the
  * upper one keeps a perched layer of its own. For parts of different media see `layersAtRest`.
  *
+ * @equation `A(z) = A_i(z - z_i), \quad H = \sum_i H_i, \quad V = \sum_i V_i`
  * @param parts - The parts, from the bottom up.
  * @returns The whole.
  * @throws `InputError` when there is no part.
  * @source definition
  * @example
- * ```ts
  * const slab = boxContainer({ length: centimetres(100), width: centimetres(15), height: centimetres(7.5) })
  * const cube = boxContainer({ length: centimetres(10), width: centimetres(10), height: centimetres(6.5) })
  * stackedContainer([slab, cube]).height // => 14
- * ```
  */
 export function stackedContainer(parts: readonly Container[]): Container {
   requireObject(parts, 'parts')

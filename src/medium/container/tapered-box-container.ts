@@ -18,16 +18,10 @@ export interface TaperedBoxMeasures extends MediumHeight {
 /**
  * A container with four slanting walls: a plug cell, a balcony box.
  *
- * ```math
- * A(z) = l(z)\,w(z), \quad V = \frac{H}{6} \left(A(0) + 4 A(H/2) + A(H)\right)
- * ```
- *
- * @param measures - Lengths, widths and height of the medium.
+ * @equation `A(z) = l(z)\,w(z), \quad V = \frac{H}{6} \left(A(0) + 4 A(H/2) + A(H)\right)`
  * @returns The container.
- * @throws `DomainError` outside the ranges.
  * @source definition (the prismoidal rule is exact here)
  * @example
- * ```ts
  * taperedBoxContainer({
  *   bottomLength: centimetres(3.2),
  *   bottomWidth: centimetres(3.2),
@@ -35,7 +29,6 @@ export interface TaperedBoxMeasures extends MediumHeight {
  *   topWidth: centimetres(4),
  *   height: centimetres(5.5),
  * }).volume // => 0.07157333
- * ```
  */
 export function taperedBoxContainer(measures: TaperedBoxMeasures): Container {
   const height = checkExtent('height', optionsOf(measures).height)

@@ -31,17 +31,12 @@ export interface WaterAndAir extends MeanWaterContent {
  * Water, air and solids in a container at rest, and how wet its two ends are. Without a bottom suction it has just drained to
  * container capacity.
  *
- * ```math
- * V_w = \int_0^H \theta(s_0 + z)\,A(z)\,dz, \quad V_a = \phi V - V_w, \quad V_s = (1 - \phi) V
- * ```
- *
- * @param state - Container, medium, bottom suction and porosity.
+ * @equation `V_w = \int_0^H \theta(s_0 + z)\,A(z)\,dz, \quad V_a = \phi V - V_w, \quad V_s = (1 - \phi) V`
  * @returns Volumes and means.
  * @throws `DomainError` outside the ranges; `InputError` when the porosity is below the saturated water content.
  * @validity As for container capacity.
  * @source definition: hydrostatics
  * @example
- * ```ts
  * const medium = vanGenuchten1980({
  *   residual: waterContent(0.12),
  *   saturated: waterContent(0.93),
@@ -50,7 +45,6 @@ export interface WaterAndAir extends MeanWaterContent {
  * })
  * const container = boxContainer({ length: centimetres(100), width: centimetres(7.5), height: centimetres(15) })
  * waterAndAirAtRest({ container, medium, porosity: fraction(0.95) }) // => { water: 8.972186, air: 1.715314, solid: 0.5625 }
- * ```
  */
 export function waterAndAirAtRest(state: ContainerWithPorosity): WaterAndAir {
   requireObject(state, 'state')

@@ -25,17 +25,12 @@ export interface WaterProfile {
 /**
  * Water content and air-filled porosity at each height of a container at rest, for a plot or for placing a probe.
  *
- * ```math
- * \theta(z) = \theta(s_0 + z)
- * ```
- *
- * @param request - Container, medium, bottom suction, porosity and number of heights.
+ * @equation `\theta(z) = \theta(s_0 + z)`
  * @returns Columns of equal length, from the bottom up.
  * @throws `DomainError` outside the ranges; `InputError` when the porosity is below the saturated water content.
  * @validity As for container capacity.
  * @source definition: hydrostatics
  * @example
- * ```ts
  * const medium = vanGenuchten1980({
  *   residual: waterContent(0.12),
  *   saturated: waterContent(0.93),
@@ -44,7 +39,6 @@ export interface WaterProfile {
  * })
  * const container = boxContainer({ length: centimetres(100), width: centimetres(7.5), height: centimetres(15) })
  * waterProfile({ container, medium, points: 4 }).waterContent[2] // => 0.744595
- * ```
  */
 export function waterProfile(request: ProfileRequest): WaterProfile {
   requireObject(request, 'request')

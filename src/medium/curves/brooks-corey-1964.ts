@@ -18,20 +18,15 @@ export interface BrooksCoreyParameters extends WaterLimits {
 /**
  * Retention curve and conductivity of Brooks and Corey (1964), with an air entry.
  *
- * ```math
- * S = \left(s_b / s\right)^{\lambda} \text{ above } s_b, \text{ else } 1, \quad \theta = \theta_r + (\theta_s - \theta_r) S,
- * \quad K / K_s = \left(s_b / s\right)^{2 + (2 + l) \lambda}
- * ```
- *
  * With l = 1 this is the exponent 2 + 3λ of the paper (Burdine).
  *
- * @param parameters - The numbers of the curve.
+ * @equation `S = \left(s_b / s\right)^{\lambda} \text{ above } s_b, \text{ else } 1, \quad \theta = \theta_r + (\theta_s - \theta_r) S,
+ * \quad K / K_s = \left(s_b / s\right)^{2 + (2 + l) \lambda}`
  * @returns The curve.
  * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated, or when the pore connection
  * is so negative that the conductivity would rise as the medium dries.
  * @source brooks-1964
  * @example
- * ```ts
  * const medium = brooksCorey1964({
  *   residual: waterContent(0.02),
  *   saturated: waterContent(0.437),
@@ -39,7 +34,6 @@ export interface BrooksCoreyParameters extends WaterLimits {
  *   lambda: 0.592,
  * })
  * medium.waterContent(centimetresOfSuction(100)) // => 0.10826947
- * ```
  */
 export function brooksCorey1964(parameters: BrooksCoreyParameters): ConductiveModel {
   requireObject(parameters, 'parameters')

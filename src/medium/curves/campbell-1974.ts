@@ -16,19 +16,12 @@ export interface CampbellParameters extends SaturatedLimit {
 /**
  * Retention curve and conductivity of Campbell (1974), with an air entry and no residual water.
  *
- * ```math
- * \theta = \theta_s \left(s_e / s\right)^{1/b} \text{ above } s_e, \text{ else } \theta_s, \quad K / K_s = (\theta / \theta_s)^{2b + 3}
- * ```
- *
- * @param parameters - The numbers of the curve.
+ * @equation `\theta = \theta_s \left(s_e / s\right)^{1/b} \text{ above } s_e, \text{ else } \theta_s, \quad K / K_s = (\theta / \theta_s)^{2b + 3}`
  * @returns The curve.
- * @throws `DomainError` outside the ranges.
  * @source campbell-1974
  * @example
- * ```ts
  * const medium = campbell1974({ saturated: waterContent(0.395), airEntry: centimetresOfSuction(12.1), b: 4.05 })
  * medium.waterContent(centimetresOfSuction(330)) // => 0.1746209
- * ```
  */
 export function campbell1974(parameters: CampbellParameters): ConductiveModel {
   requireObject(parameters, 'parameters')

@@ -45,19 +45,14 @@ const LARGEST = 709.78
 /**
  * Retention curve of Durner (1994) with two families of pores, as in media of porous particles, with Mualem's conductivity.
  *
- * ```math
- * S = \sum_i w_i S_i, \quad S_i = \left(1 + (\alpha_i s)^{n_i}\right)^{-m_i}, \quad m_i = 1 - 1/n_i,
- * \quad K / K_s = S^l \left[\frac{\sum_i w_i \alpha_i \left(1 - (1 - S_i^{1/m_i})^{m_i}\right)}{\sum_i w_i \alpha_i}\right]^2
- * ```
- *
- * @param parameters - The numbers of the curve.
+ * @equation `S = \sum_i w_i S_i, \quad S_i = \left(1 + (\alpha_i s)^{n_i}\right)^{-m_i}, \quad m_i = 1 - 1/n_i,
+ * \quad K / K_s = S^l \left[\frac{\sum_i w_i \alpha_i \left(1 - (1 - S_i^{1/m_i})^{m_i}\right)}{\sum_i w_i \alpha_i}\right]^2`
  * @returns The curve.
  * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated, or when the pore connection
  * is so negative that the conductivity would rise as the medium dries.
  * @source durner-1994
  * @source priesack-2006 (closed form of the conductivity)
  * @example
- * ```ts
  * const medium = durner1994({
  *   residual: waterContent(0.25),
  *   saturated: waterContent(0.82),
@@ -66,7 +61,6 @@ const LARGEST = 709.78
  *   fine: { alpha: perCentimetre(0.02), n: 1.5 },
  * })
  * medium.waterContent(centimetresOfSuction(50)) // => 0.45887544
- * ```
  */
 export function durner1994(parameters: DurnerParameters): ConductiveModel {
   const { residual, saturated, coarseShare, coarse, fine, poreConnection = 0.5 } = optionsOf(parameters)

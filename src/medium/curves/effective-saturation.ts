@@ -13,22 +13,16 @@ export interface WaterContentBetweenLimits extends WaterLimits {
  * Effective saturation: how far a water content is from residual to saturated. It is not the degree of saturation, which counts
  * from zero water.
  *
- * ```math
- * S_e = \frac{\theta - \theta_r}{\theta_s - \theta_r}
- * ```
- *
- * @param input - The water content and the limits of the curve.
+ * @equation `S_e = \frac{\theta - \theta_r}{\theta_s - \theta_r}`
  * @returns Effective saturation. Unit: 1.
  * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated.
  * @source van-genuchten-1980, Eq. 2
  * @example
- * ```ts
  * effectiveSaturation({
  *   waterContent: waterContent(0.15),
  *   residual: waterContent(0.078),
  *   saturated: waterContent(0.43),
  * }) // => 0.2045455
- * ```
  */
 export function effectiveSaturation(input: WaterContentBetweenLimits): DegreeOfSaturation {
   const { waterContent, residual, saturated } = optionsOf(input)

@@ -28,19 +28,13 @@ const SMALLEST = -744
 /**
  * Retention curve of Fredlund and Xing (1994) from saturation to oven-dry, which is reached at 10⁶ kPa and kept beyond.
  *
- * ```math
- * \theta = \left[1 - \frac{\ln(1 + s/s_r)}{\ln(1 + 10^6\,\text{kPa}/s_r)}\right] \frac{\theta_s}{\left[\ln\left(e + (s/a)^n\right)\right]^m}
- * ```
- *
  * Without a residual suction the factor in brackets is left out: the curve then falls for ever and never dries out. It has no closed
  * conductivity.
  *
- * @param parameters - The numbers of the curve.
+ * @equation `\theta = \left[1 - \frac{\ln(1 + s/s_r)}{\ln(1 + 10^6\,\text{kPa}/s_r)}\right] \frac{\theta_s}{\left[\ln\left(e + (s/a)^n\right)\right]^m}`
  * @returns The curve.
- * @throws `DomainError` outside the ranges.
  * @source fredlund-1994
  * @example
- * ```ts
  * const medium = fredlundXing1994({
  *   saturated: waterContent(0.9),
  *   scaleSuction: kilopascalsOfSuction(1.2),
@@ -49,7 +43,6 @@ const SMALLEST = -744
  *   residualSuction: kilopascalsOfSuction(1500),
  * })
  * medium.waterContent(kilopascalsOfSuction(5)) // => 0.44218322
- * ```
  */
 export function fredlundXing1994(parameters: FredlundXingParameters): RetentionModel {
   requireObject(parameters, 'parameters')

@@ -21,24 +21,18 @@ export interface GardnerParameters extends WaterLimits {
 /**
  * Exponential medium: Gardner's conductivity (1958) with the water content that makes Richards' equation linear.
  *
- * ```math
- * S = e^{-\alpha s}, \quad \theta = \theta_r + (\theta_s - \theta_r) S, \quad K / K_s = e^{-\alpha s}
- * ```
- *
  * Its use is that flow has exact solutions (`infiltrationSrivastavaYeh1991`, `steadySuctionGardner1958`) against which a simulation
  * can be tested. Few real media have one exponent for both curves.
  *
- * @param parameters - The numbers of the curve.
+ * @equation `S = e^{-\alpha s}, \quad \theta = \theta_r + (\theta_s - \theta_r) S, \quad K / K_s = e^{-\alpha s}`
  * @returns The curve.
  * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated.
  * @source gardner-1958 (conductivity)
  * @source srivastava-1991 (water content)
  * @example
- * ```ts
  * const medium = gardner1958({ residual: waterContent(0.06), saturated: waterContent(0.4), alpha: perCentimetre(0.1) })
  * medium.waterContent(centimetresOfSuction(10)) // => 0.185079
  * medium.relativeConductivity(centimetresOfSuction(10)) // => 0.367879
- * ```
  */
 export function gardner1958(parameters: GardnerParameters): ConductiveModel {
   const { residual, saturated } = optionsOf(parameters)

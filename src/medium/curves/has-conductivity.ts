@@ -5,14 +5,11 @@ import type { ConductiveModel, RetentionModel } from './retention-model.js'
  * Whether a retention model also says how the medium conducts water, as flow calculations need. Those of Fredlund and Xing, and curves
  * with free exponents whose n is at most 1, do not.
  *
- * @param medium - How the medium holds water.
  * @procedure Looks whether the model has a relative conductivity.
  * @returns True when it does; the compiler then knows it as well.
  * @source definition
  * @example
- * ```ts
  * hasConductivity(campbell1974({ saturated: waterContent(0.8), airEntry: centimetresOfSuction(6), b: 3 })) // => true
- * ```
  */
 export function hasConductivity(medium: RetentionModel): medium is ConductiveModel {
   return optionsOf(medium).relativeConductivity !== undefined

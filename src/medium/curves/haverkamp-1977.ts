@@ -23,19 +23,14 @@ export interface HaverkampParameters extends WaterLimits {
 /**
  * Retention curve and conductivity of Haverkamp and co-workers (1977), with coefficients for suctions in centimetres.
  *
- * ```math
- * \theta = \theta_r + \frac{\alpha (\theta_s - \theta_r)}{\alpha + s^{\beta}}, \quad K / K_s = \frac{A}{A + s^{\gamma}}
- * ```
- *
  * The sand of the paper is the usual test of a simulation of flow. The two exponents are independent, so the conductivity was
  * measured and not predicted from the water content.
  *
- * @param parameters - The numbers of the curve.
+ * @equation `\theta = \theta_r + \frac{\alpha (\theta_s - \theta_r)}{\alpha + s^{\beta}}, \quad K / K_s = \frac{A}{A + s^{\gamma}}`
  * @returns The curve.
  * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated.
  * @source haverkamp-1977
  * @example
- * ```ts
  * const sand = haverkamp1977({
  *   residual: waterContent(0.075),
  *   saturated: waterContent(0.287),
@@ -46,7 +41,6 @@ export interface HaverkampParameters extends WaterLimits {
  * })
  * sand.waterContent(centimetresOfSuction(61.5)) // => 0.0998507
  * sand.relativeConductivity(centimetresOfSuction(20.7)) // => 0.404667
- * ```
  */
 export function haverkamp1977(parameters: HaverkampParameters): ConductiveModel {
   const { residual, saturated, alpha, beta, conductivityA, conductivityGamma } = optionsOf(parameters)

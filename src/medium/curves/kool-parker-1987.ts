@@ -15,17 +15,12 @@ export interface DryingCurve extends VanGenuchtenParameters {
  * Main wetting curve from the main drying curve: the same curve with a larger alpha. At one suction a rewetted medium holds less
  * than one that has drained, so a dry container does not come back to the water content that its drying curve promises.
  *
- * ```math
- * \alpha_w = r \, \alpha_d, \quad r = 2
- * ```
- *
- * @param input - The drying curve and the ratio.
+ * @equation `\alpha_w = r \, \alpha_d, \quad r = 2`
  * @returns The wetting curve.
  * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated.
  * @validity A rule for mineral soils; water-repellent media such as dry peat and bark can differ far more.
  * @source kool-1987; the ratio checked in an independent open restatement, which also takes 2 where none is given
  * @example
- * ```ts
  * const wetting = wettingCurveKoolParker1987({
  *   residual: waterContent(0.12),
  *   saturated: waterContent(0.93),
@@ -33,7 +28,6 @@ export interface DryingCurve extends VanGenuchtenParameters {
  *   n: 1.6,
  * })
  * wetting.waterContent(centimetresOfSuction(10)) // => 0.6002172
- * ```
  */
 export function wettingCurveKoolParker1987(input: DryingCurve): ConductiveModel {
   const { alphaRatio = 2, ...drying } = optionsOf(input)

@@ -25,18 +25,13 @@ export interface KosugiParameters extends WaterLimits, PoreConnection {
 /**
  * Retention curve of Kosugi (1996) for pores whose sizes are lognormal, with Mualem's conductivity.
  *
- * ```math
- * S = \tfrac12 \operatorname{erfc}\frac{y}{\sqrt2}, \quad y = \frac{\ln(s/s_m)}{\sigma}, \quad \theta = \theta_r + (\theta_s - \theta_r) S,
- * \quad K / K_s = S^l \left[\tfrac12 \operatorname{erfc}\frac{y + \sigma}{\sqrt2}\right]^2
- * ```
- *
- * @param parameters - The numbers of the curve.
+ * @equation `S = \tfrac12 \operatorname{erfc}\frac{y}{\sqrt2}, \quad y = \frac{\ln(s/s_m)}{\sigma}, \quad \theta = \theta_r + (\theta_s - \theta_r) S,
+ * \quad K / K_s = S^l \left[\tfrac12 \operatorname{erfc}\frac{y + \sigma}{\sqrt2}\right]^2`
  * @returns The curve.
  * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated, or when the pore connection
  * is so negative that the conductivity would rise as the medium dries.
  * @source kosugi-1996
  * @example
- * ```ts
  * const medium = kosugi1996({
  *   residual: waterContent(0.1),
  *   saturated: waterContent(0.92),
@@ -44,7 +39,6 @@ export interface KosugiParameters extends WaterLimits, PoreConnection {
  *   sigma: 1.2,
  * })
  * medium.waterContent(centimetresOfSuction(25)) // => 0.51
- * ```
  */
 export function kosugi1996(parameters: KosugiParameters): ConductiveModel {
   const { residual, saturated, medianSuction, poreConnection = 0.5 } = optionsOf(parameters)

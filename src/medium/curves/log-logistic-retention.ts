@@ -19,21 +19,16 @@ export interface LogLogisticRetention extends SaturatedLimit, PoreConnection {
 /**
  * Log-logistic retention curve of four parameters, used for bark media.
  *
- * ```math
- * \theta = \theta_r + \frac{\theta_s - \theta_r}{1 + (s / s_{50})^b}
- * ```
- *
  * Where the exponent of the suction is above 1 it has Mualem's conductivity, through the incomplete beta function; up to 1 it has
  * none. That conductivity is a prediction which nobody compared with measurements on such media.
  *
- * @param parameters - The numbers of the curve.
+ * @equation `\theta = \theta_r + \frac{\theta_s - \theta_r}{1 + (s / s_{50})^b}`
  * @returns The curve.
  * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated, or when the pore connection
  * is so negative that the conductivity would rise as the medium dries.
  * @source altland-2010 (the choice of the model was read in its abstract; the algebra is that of the usual log-logistic [not confirmed, source not seen])
  * @source leao-2023 (conductivity)
  * @example
- * ```ts
  * const medium = logLogisticRetention({
  *   residual: waterContent(0.35),
  *   saturated: waterContent(0.78),
@@ -41,7 +36,6 @@ export interface LogLogisticRetention extends SaturatedLimit, PoreConnection {
  *   slope: 1.9,
  * })
  * medium.waterContent(centimetresOfSuction(6)) // => 0.565
- * ```
  */
 export function logLogisticRetention(parameters: LogLogisticRetention): RetentionModel {
   requireObject(parameters, 'parameters')

@@ -14,21 +14,16 @@ export interface FiveParameterRetention extends WaterLimits, PoreConnection, Suc
 /**
  * Five-parameter retention curve for horticultural media: the form of van Genuchten with both exponents free.
  *
- * ```math
- * \theta = \theta_r + (\theta_s - \theta_r) \left(1 + (\alpha s)^n\right)^{-m}
- * ```
- *
  * Where the exponent of the suction is above 1 it has Mualem's conductivity, through the incomplete beta function; up to 1 it has
  * none. That conductivity is a prediction which nobody compared with measurements on such media.
  *
- * @param parameters - The numbers of the curve.
+ * @equation `\theta = \theta_r + (\theta_s - \theta_r) \left(1 + (\alpha s)^n\right)^{-m}`
  * @returns The curve.
  * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated, or when the pore connection
  * is so negative that the conductivity would rise as the medium dries.
  * @source milks-1989a; that the variable is the suction itself is an assumption [not confirmed, source not seen]
  * @source leao-2023 (conductivity)
  * @example
- * ```ts
  * const medium = milksFontenoLarson1989({
  *   residual: waterContent(0.15),
  *   saturated: waterContent(0.9),
@@ -37,7 +32,6 @@ export interface FiveParameterRetention extends WaterLimits, PoreConnection, Suc
  *   m: 0.6,
  * })
  * medium.waterContent(centimetresOfSuction(50)) // => 0.26728496
- * ```
  */
 export function milksFontenoLarson1989(parameters: FiveParameterRetention): RetentionModel {
   requireObject(parameters, 'parameters')

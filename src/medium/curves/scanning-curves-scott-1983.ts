@@ -31,21 +31,16 @@ const ROUNDING = 1e-9
  * Scanning curves from a turn: a medium that is wetted before it is dry, or drained before it is full, runs between its main curves. Each
  * way on is the main curve of its direction, scaled so that it passes through the turn.
  *
- * ```math
- * \theta_\downarrow(s) = \theta_r + \frac{\theta^* - \theta_r}{\theta_d(s^*) - \theta_r} \left( \theta_d(s) - \theta_r \right), \quad
- * \theta_\uparrow(s) = \theta_s - \frac{\theta_s - \theta^*}{\theta_s - \theta_w(s^*)} \left( \theta_s - \theta_w(s) \right)
- * ```
- *
  * Loops that are run through again and again do not close at first: they creep to a place of their own (pumping). The guide on water on
  * the move shows by how much.
  *
- * @param turn - The main curves and the turn.
+ * @equation `\theta_\downarrow(s) = \theta_r + \frac{\theta^* - \theta_r}{\theta_d(s^*) - \theta_r} \left( \theta_d(s) - \theta_r \right), \quad
+ * \theta_\uparrow(s) = \theta_s - \frac{\theta_s - \theta^*}{\theta_s - \theta_w(s^*)} \left( \theta_s - \theta_w(s) \right)`
  * @returns The curve on which the medium drains on, and that on which it wets.
  * @throws `DomainError` outside the ranges; `InputError` when the turn is not between the main curves.
  * @validity Rigid media without air trapped on wetting; turns beyond the last are forgotten, so that inner loops do not close.
  * @source scott-1983; kool-1987 takes it up with the curves of van Genuchten
  * @example
- * ```ts
  * const drying = { residual: waterContent(0.12), saturated: waterContent(0.93), alpha: perCentimetre(0.1), n: 1.6 }
  * const turned = scanningCurvesScott1983({
  *   drying: vanGenuchten1980(drying),
@@ -53,7 +48,6 @@ const ROUNDING = 1e-9
  *   suction: centimetresOfSuction(40),
  * })
  * turned.whileWetting(centimetresOfSuction(10)) // => 0.6624993
- * ```
  */
 export function scanningCurvesScott1983(turn: ScanningTurn): ScanningCurves {
   const { drying, wetting, suction, waterContent } = optionsOf(turn)

@@ -15,20 +15,15 @@ export interface VanGenuchtenParameters extends WaterLimits, PoreConnection, Suc
 /**
  * Retention curve of van Genuchten (1980) with Mualem's conductivity.
  *
- * ```math
- * S = \left(1 + (\alpha s)^n\right)^{-m}, \quad m = 1 - 1/n, \quad \theta = \theta_r + (\theta_s - \theta_r) S,
- * \quad K / K_s = S^l \left(1 - (1 - S^{1/m})^m\right)^2
- * ```
- *
  * The conductivity keeps its digits in the dry end, where the printed form cancels.
  *
- * @param parameters - The numbers of the curve.
+ * @equation `S = \left(1 + (\alpha s)^n\right)^{-m}, \quad m = 1 - 1/n, \quad \theta = \theta_r + (\theta_s - \theta_r) S,
+ * \quad K / K_s = S^l \left(1 - (1 - S^{1/m})^m\right)^2`
  * @returns The curve.
  * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated, or when the pore connection
  * is so negative that the conductivity would rise as the medium dries.
  * @source van-genuchten-1980, Eqs. 3, 8 and 21-23
  * @example
- * ```ts
  * const medium = vanGenuchten1980({
  *   residual: waterContent(0.045),
  *   saturated: waterContent(0.43),
@@ -37,7 +32,6 @@ export interface VanGenuchtenParameters extends WaterLimits, PoreConnection, Suc
  * })
  * medium.waterContent(centimetresOfSuction(10)) // => 0.214344
  * medium.relativeConductivity(centimetresOfSuction(10)) // => 0.0212212
- * ```
  */
 export function vanGenuchten1980(parameters: VanGenuchtenParameters): ConductiveModel {
   requireObject(parameters, 'parameters')

@@ -17,18 +17,13 @@ export interface VanGenuchtenBurdineParameters extends WaterLimits, SuctionScale
 /**
  * Retention curve of van Genuchten (1980) with Burdine's conductivity, for tables that were fitted with m = 1 - 2/n.
  *
- * ```math
- * S = \left(1 + (\alpha s)^n\right)^{-m}, \quad m = 1 - 2/n, \quad \theta = \theta_r + (\theta_s - \theta_r) S,
- * \quad K / K_s = S^2 \left(1 - (1 - S^{1/m})^m\right)
- * ```
- *
- * @param parameters - The numbers of the curve.
+ * @equation `S = \left(1 + (\alpha s)^n\right)^{-m}, \quad m = 1 - 2/n, \quad \theta = \theta_r + (\theta_s - \theta_r) S,
+ * \quad K / K_s = S^2 \left(1 - (1 - S^{1/m})^m\right)`
  * @returns The curve.
  * @throws `DomainError` outside the ranges; `InputError` when residual is not below saturated, or when the pore connection
  * is so negative that the conductivity would rise as the medium dries.
  * @source van-genuchten-1980, section on Burdine's theory
  * @example
- * ```ts
  * const medium = vanGenuchtenBurdine1980({
  *   residual: waterContent(0),
  *   saturated: waterContent(0.9),
@@ -36,7 +31,6 @@ export interface VanGenuchtenBurdineParameters extends WaterLimits, SuctionScale
  *   n: 3.5,
  * })
  * medium.relativeConductivity(centimetresOfSuction(5)) // => 0.7261613
- * ```
  */
 export function vanGenuchtenBurdine1980(parameters: VanGenuchtenBurdineParameters): ConductiveModel {
   requireObject(parameters, 'parameters')

@@ -26,25 +26,20 @@ export interface RetentionChoice {
  * Fits several retention models to the same points and puts them in the order of Akaike's information criterion, which weighs
  * the misfit against the number of parameters.
  *
- * ```math
- * \mathrm{AICc} = N \ln\frac{\sum r_i^2}{N} + 2k + \frac{2k(k+1)}{N-k-1}
- * ```
- *
  * A model that is better by less than 2 is not really better: take the simpler one.
  *
+ * @equation `\mathrm{AICc} = N \ln\frac{\sum r_i^2}{N} + 2k + \frac{2k(k+1)}{N-k-1}`
  * @param input - Points, models and what is known already.
  * @returns The best fit, all fits in order, and the models that were refused.
  * @throws `DomainError` outside the ranges; `InputError` when every model is refused.
  * @source hurvich-1989
  * @example
- * ```ts
  * const readings = [[1, 0.918], [5, 0.861], [10, 0.781], [20, 0.66], [50, 0.484], [100, 0.373], [300, 0.252]] as const
  * const choice = chooseRetentionModel({
  *   forms: [formVanGenuchten1980, formCampbell1974],
  *   points: readings.map(([s, w]) => ({ suction: centimetresOfSuction(s), waterContent: waterContent(w) })),
  * })
  * choice.best.model.kind // => 'van-genuchten-1980'
- * ```
  */
 export function chooseRetentionModel(input: RetentionChoiceRequest): RetentionChoice {
   requireObject(input, 'input')

@@ -15,12 +15,10 @@ const IDEAL = [
  *
  * A medium outside them can be grown on; it asks for other shots. Stone wool, for one, gives nearly all its water easily.
  *
- * @param classes - Air and water classes of a medium.
  * @procedure Compares each class with its range, ends included.
  * @returns One note for each class outside; none when all are inside.
  * @source de-boodt-1972 [not confirmed, source not seen]
  * @example
- * ```ts
  * const classes = waterClassesDeBoodt1972({
  *   totalPoreSpace: percent(95),
  *   at10: percentWaterContent(70),
@@ -28,7 +26,6 @@ const IDEAL = [
  *   at100: percentWaterContent(40),
  * })
  * outsideIdealSubstrate(classes).map((finding) => finding.about) // => ['waterBufferingCapacity']
- * ```
  */
 export function outsideIdealSubstrate(classes: WaterClasses): MediumFinding[] {
   requireObject(classes, 'classes')

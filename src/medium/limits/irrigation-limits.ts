@@ -20,10 +20,7 @@ const END_OF_BUFFER = 100 as SuctionHead
  * Both belong to this container and this curve. Compare them with what probe and scale show on the crop before anything waters by
  * them: a wrong limit can cost the crop.
  *
- * ```math
- * \theta_f = \min(\theta_{CC}, \phi - \varepsilon_{min}), \quad \theta_r = \max(\theta_{depletion}, \theta_{suction})
- * ```
- *
+ * @equation `\theta_f = \min(\theta_{CC}, \phi - \varepsilon_{min}), \quad \theta_r = \max(\theta_{depletion}, \theta_{suction})`
  * @param request - Container, medium and needs.
  * @returns The two points, what binds each, and findings.
  * @throws `DomainError` outside the ranges; `InputError` when neither depletion nor suction is given, or when the needs contradict
@@ -32,7 +29,6 @@ const END_OF_BUFFER = 100 as SuctionHead
  * @source allen-1998, Eqs. 82 and 83 (depletion)
  * @source de-boodt-1972 (water up to 100 cm)
  * @example
- * ```ts
  * const medium = vanGenuchten1980({
  *   residual: waterContent(0.12),
  *   saturated: waterContent(0.93),
@@ -43,7 +39,6 @@ const END_OF_BUFFER = 100 as SuctionHead
  * const limits = irrigationLimits({ container, medium, depletion: percent(25), maxSuction: centimetresOfSuction(30) })
  * limits.full // => { waterContent: 0.870978, limit: 'container-capacity' }
  * limits.refill.limit // => 'depletion'
- * ```
  */
 export function irrigationLimits(request: LimitsRequest): IrrigationLimits {
   requireObject(request, 'request')

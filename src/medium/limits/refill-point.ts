@@ -19,21 +19,15 @@ export interface AllowedDepletion {
 /**
  * Refill point by management allowed depletion.
  *
- * ```math
- * \theta_r = \theta_f - p \, (\theta_f - \theta_l)
- * ```
- *
  * Tables of the depletion fraction come from field soils with deep roots. In a container they are guides: begin with less and watch
  * the crop.
  *
- * @param limits - Full point, lower limit and depletion.
+ * @equation `\theta_r = \theta_f - p \, (\theta_f - \theta_l)`
  * @returns Water content at which to water. Unit: m³/m³.
  * @throws `DomainError` outside the ranges; `InputError` when the lower limit is not below the full point.
  * @source allen-1998, Eqs. 82 and 83
  * @example
- * ```ts
  * refillPointByDepletion({ fullPoint: waterContent(0.6), lowerLimit: waterContent(0.1), depletion: percent(20) }) // => 0.5
- * ```
  */
 export function refillPointByDepletion(limits: AllowedDepletion): WaterContent {
   const { fullPoint, lowerLimit, depletion } = optionsOf(limits)
@@ -60,18 +54,13 @@ export interface AllowedSuction extends MediumInContainer {
 /**
  * Refill point by suction: the mean water content of a container when the suction at one height has risen to a limit.
  *
- * ```math
- * \theta_r = \frac{1}{V} \int_0^H \theta(s_m - z_m + z)\,A(z)\,dz
- * ```
- *
- * @param limits - Container, medium, suction and height.
+ * @equation `\theta_r = \frac{1}{V} \int_0^H \theta(s_m - z_m + z)\,A(z)\,dz`
  * @returns Mean water content at which to water. Unit: m³/m³.
  * @throws `DomainError` outside the ranges; `InputError` when the height is above the medium, or when a container that has just
  * drained already has more suction there.
  * @validity Water at rest; while roots drink, the suction near them is larger. As for container capacity.
  * @source definition: hydrostatics
  * @example
- * ```ts
  * const medium = vanGenuchten1980({
  *   residual: waterContent(0.12),
  *   saturated: waterContent(0.93),
@@ -80,7 +69,6 @@ export interface AllowedSuction extends MediumInContainer {
  * })
  * const container = cylinderContainer({ diameter: centimetres(10), height: centimetres(12) })
  * refillPointBySuction({ container, medium, maxSuction: centimetresOfSuction(16) }) // => 0.65310043
- * ```
  */
 export function refillPointBySuction(limits: AllowedSuction): WaterContent {
   requireObject(limits, 'limits')

@@ -10,16 +10,11 @@ export interface MediumOfPorosity extends RetainingMedium, KnownPorosity {}
 /**
  * Air and water classes after De Boodt and Verdonck (1972) of a medium whose retention curve is known.
  *
- * ```math
- * \theta_{10} = \theta(10\,\text{cm}), \quad \theta_{50} = \theta(50\,\text{cm}), \quad \theta_{100} = \theta(100\,\text{cm})
- * ```
- *
- * @param request - Medium and porosity.
+ * @equation `\theta_{10} = \theta(10\,\text{cm}), \quad \theta_{50} = \theta(50\,\text{cm}), \quad \theta_{100} = \theta(100\,\text{cm})`
  * @returns The classes, which add up to the pore space.
  * @throws `DomainError` outside the range; `InputError` when the porosity is below the saturated water content.
  * @source de-boodt-1972
  * @example
- * ```ts
  * const medium = vanGenuchten1980({
  *   residual: waterContent(0.18),
  *   saturated: waterContent(0.92),
@@ -27,7 +22,6 @@ export interface MediumOfPorosity extends RetainingMedium, KnownPorosity {}
  *   n: 1.7,
  * })
  * waterClassesOfMedium({ medium }).airCapacity // => 0.26877373
- * ```
  */
 export function waterClassesOfMedium(request: MediumOfPorosity): WaterClasses {
   requireObject(request, 'request')

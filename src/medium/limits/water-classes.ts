@@ -35,25 +35,19 @@ export interface WaterClasses {
 /**
  * Air and water classes of a sample after De Boodt and Verdonck (1972): how its pore space divides at suctions of 10, 50 and 100 cm.
  *
- * ```math
- * \mathrm{AC} = \phi - \theta_{10}, \quad \mathrm{EAW} = \theta_{10} - \theta_{50}, \quad \mathrm{WBC} = \theta_{50} - \theta_{100}
- * ```
- *
  * The classes belong to the medium. What a container holds depends on its height as well: see `containerCapacity`.
  *
- * @param sample - Pore space and water contents.
+ * @equation `\mathrm{AC} = \phi - \theta_{10}, \quad \mathrm{EAW} = \theta_{10} - \theta_{50}, \quad \mathrm{WBC} = \theta_{50} - \theta_{100}`
  * @returns The classes, which add up to the pore space.
  * @throws `DomainError` outside the ranges; `InputError` when the water content rises with suction or exceeds the pore space.
  * @source de-boodt-1972
  * @example
- * ```ts
  * waterClassesDeBoodt1972({
  *   totalPoreSpace: percent(95),
  *   at10: percentWaterContent(82),
  *   at50: percentWaterContent(7),
  *   at100: percentWaterContent(4),
  * }) // => { airCapacity: 0.13, easilyAvailableWater: 0.75, waterBufferingCapacity: 0.03 }
- * ```
  */
 export function waterClassesDeBoodt1972(sample: ReleaseSample): WaterClasses {
   const { totalPoreSpace, at10, at50, at100 } = optionsOf(sample)

@@ -16,16 +16,11 @@ export interface SuctionInterval extends RetainingMedium {
 /**
  * Water that a medium gives between two suctions.
  *
- * ```math
- * \Delta\theta = \theta(s_1) - \theta(s_2)
- * ```
- *
- * @param interval - Medium and suctions.
+ * @equation `\Delta\theta = \theta(s_1) - \theta(s_2)`
  * @returns Water released from the smaller to the larger suction. Unit: m³/m³.
  * @throws `DomainError` outside the ranges; `InputError` when the suctions are swapped.
  * @source definition
  * @example
- * ```ts
  * const medium = vanGenuchten1980({
  *   residual: waterContent(0.18),
  *   saturated: waterContent(0.92),
@@ -33,7 +28,6 @@ export interface SuctionInterval extends RetainingMedium {
  *   n: 1.7,
  * })
  * waterBetweenSuctions({ medium, from: kilopascalsOfSuction(1), to: kilopascalsOfSuction(5) }) // => 0.2910563
- * ```
  */
 export function waterBetweenSuctions(interval: SuctionInterval): WaterContentChange {
   const { medium, from, to } = optionsOf(interval)
@@ -45,15 +39,10 @@ export function waterBetweenSuctions(interval: SuctionInterval): WaterContentCha
 /**
  * Easily available water of De Boodt and Verdonck (1972): what a medium gives between suctions of 10 and 50 cm.
  *
- * ```math
- * \mathrm{EAW} = \theta(10\,\text{cm}) - \theta(50\,\text{cm})
- * ```
- *
- * @param medium - How the medium holds water.
+ * @equation `\mathrm{EAW} = \theta(10\,\text{cm}) - \theta(50\,\text{cm})`
  * @returns Easily available water. Unit: m³/m³.
  * @source de-boodt-1972
  * @example
- * ```ts
  * const medium = vanGenuchten1980({
  *   residual: waterContent(0.18),
  *   saturated: waterContent(0.92),
@@ -61,7 +50,6 @@ export function waterBetweenSuctions(interval: SuctionInterval): WaterContentCha
  *   n: 1.7,
  * })
  * easilyAvailableWater(medium) // => 0.29300368
- * ```
  */
 export function easilyAvailableWater(medium: RetentionModel): WaterContentChange {
   requireObject(medium, 'medium')
@@ -71,15 +59,10 @@ export function easilyAvailableWater(medium: RetentionModel): WaterContentChange
 /**
  * Water buffering capacity of De Boodt and Verdonck (1972): what a medium gives between suctions of 50 and 100 cm.
  *
- * ```math
- * \mathrm{WBC} = \theta(50\,\text{cm}) - \theta(100\,\text{cm})
- * ```
- *
- * @param medium - How the medium holds water.
+ * @equation `\mathrm{WBC} = \theta(50\,\text{cm}) - \theta(100\,\text{cm})`
  * @returns Water buffering capacity. Unit: m³/m³.
  * @source de-boodt-1972
  * @example
- * ```ts
  * const medium = vanGenuchten1980({
  *   residual: waterContent(0.18),
  *   saturated: waterContent(0.92),
@@ -87,7 +70,6 @@ export function easilyAvailableWater(medium: RetentionModel): WaterContentChange
  *   n: 1.7,
  * })
  * waterBufferingCapacity(medium) // => 0.06751285
- * ```
  */
 export function waterBufferingCapacity(medium: RetentionModel): WaterContentChange {
   requireObject(medium, 'medium')

@@ -51,16 +51,12 @@ export const validitySaxtonRawls2006: Validity = {
 /**
  * Water contents, air entry, conductivity and density of a mineral soil from its texture and organic matter.
  *
- * ```math
- * \theta = t + p(t), \quad t = b_0 + b_1 S + b_2 C + b_3 O + b_4 S O + b_5 C O + b_6 S C, \quad
- * K_s = 1930\,(\theta_s - \theta_{33})^{3 - \lambda}, \quad \lambda = \frac{\ln(\theta_{33} / \theta_{1500})}{\ln(1500 / 33)}
- * ```
- *
  * S and C are mass fractions of sand and clay, O is organic matter in percent; each content has its own coefficients b and its
  * own second step p. The quadratic coefficient for 33 kPa is 1.283: only with it are the class means of the paper's Table 3
  * reproduced; 1.238 is found in copies. Ks is in mm/h.
  *
- * @param texture - Sand, clay and organic matter.
+ * @equation `\theta = t + p(t), \quad t = b_0 + b_1 S + b_2 C + b_3 O + b_4 S O + b_5 C O + b_6 S C, \quad
+ * K_s = 1930\,(\theta_s - \theta_{33})^{3 - \lambda}, \quad \lambda = \frac{\ln(\theta_{33} / \theta_{1500})}{\ln(1500 / 33)}`
  * @returns Water contents, air entry, slope, conductivity, density and findings.
  * @throws `DomainError` outside the ranges; `InputError` when sand and clay exceed the whole, or when the regressions give contents
  * in an impossible order.
@@ -68,10 +64,8 @@ export const validitySaxtonRawls2006: Validity = {
  * soil may differ by several percentage points.
  * @source saxton-2006, Table 1
  * @example
- * ```ts
  * const soil = soilFromTextureSaxtonRawls2006({ sand: percent(42), clay: percent(18), organicMatter: percent(1) })
  * soil.at33kPa // => 0.24954663
- * ```
  */
 export function soilFromTextureSaxtonRawls2006(texture: SoilTexture): SoilFromTexture {
   const S = numberIn(optionsOf(texture).sand, domainWith(MASS_FRACTION, { quantity: 'sand' }), 'sand')

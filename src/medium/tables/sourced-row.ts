@@ -38,9 +38,7 @@ export type TextureClass =
  * @throws `InputError` for a name that the table does not have, with the names that it has.
  * @source definition
  * @example
- * ```ts
  * tableRow(texturesCarselParrish1988, 'loam').n // => 1.56
- * ```
  */
 export function tableRow<Row>(table: Readonly<Record<string, Row>>, name: string): Row {
   requireObject(table, 'table')

@@ -17,13 +17,10 @@ export interface DrainedMedium extends OvenDryMass {
  * Pore space, air and water of a drained medium from its volume and its wet and dry mass, without a particle density: a
  * regression on 238 substrates.
  *
- * ```math
- * 100\,\phi = 96.72 - 0.038\,W, \quad 100\,\varepsilon_a = 96.72 + 0.062\,W - 100\,D
- * ```
- *
  * W is dry mass over drained volume in g/L, D is wet mass over drained volume in g/mL. The difference of the two is exactly the
  * volume of water.
  *
+ * @equation `100\,\phi = 96.72 - 0.038\,W, \quad 100\,\varepsilon_a = 96.72 + 0.062\,W - 100\,D`
  * @param medium - Volume after draining, wet and dry mass.
  * @returns The shares and findings.
  * @throws `DomainError` outside the ranges; `InputError` when the dry mass is zero or above the wet one, or when the regression
@@ -31,14 +28,12 @@ export interface DrainedMedium extends OvenDryMass {
  * @validity Not for media with many closed pores, such as expanded polystyrene.
  * @source acta-294-1991, abstract; its authors are not named there
  * @example
- * ```ts
  * const drained = drainedMediumRegression1991({
  *   drainedVolume: litres(1),
  *   drainedMass: grams(750),
  *   dryMass: grams(100),
  * })
  * drained // => { airSpace: 0.2792, containerCapacity: 0.65, totalPorosity: 0.9292 }
- * ```
  */
 export function drainedMediumRegression1991(medium: DrainedMedium): BenchShares {
   const { drainedVolume, drainedMass, dryMass } = optionsOf(medium)

@@ -15,18 +15,12 @@ const ABSOLUTE_HUMIDITY: Domain = {
 /**
  * Mass of water vapour in a volume of air, from a number in g/m³.
  *
- * ```math
- * q = v
- * ```
- *
+ * @equation `q = v`
  * @param value - Number in g/m³. Unit: g/m³. Range: [0, ∞).
  * @returns Mass of water vapour in a volume of air. Unit: g/m³.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * gramsPerCubicMetre(2) // => 2
- * ```
  */
 export function gramsPerCubicMetre(value: number): AbsoluteHumidity {
   return numberIn(value, ABSOLUTE_HUMIDITY) as AbsoluteHumidity
@@ -35,17 +29,12 @@ export function gramsPerCubicMetre(value: number): AbsoluteHumidity {
 /**
  * The number of g/m³ in a quantity that gramsPerCubicMetre() makes.
  *
- * ```math
- * v = q
- * ```
- *
+ * @equation `v = q`
  * @param quantity - Mass of water vapour in a volume of air. Unit: g/m³. Range: any.
  * @returns Plain number. Unit: g/m³.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inGramsPerCubicMetre(gramsPerCubicMetre(2)) // => 2
- * ```
  */
 export function inGramsPerCubicMetre(quantity: AbsoluteHumidity): number {
   return quantity

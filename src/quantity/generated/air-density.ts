@@ -15,18 +15,12 @@ const AIR_DENSITY: Domain = {
 /**
  * Mass of air in its volume, from a number in kg/m³.
  *
- * ```math
- * q = v
- * ```
- *
+ * @equation `q = v`
  * @param value - Number in kg/m³. Unit: kg/m³. Range: [0, ∞).
  * @returns Mass of air in its volume. Unit: kg/m³.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * kilogramsOfAirPerCubicMetre(2) // => 2
- * ```
  */
 export function kilogramsOfAirPerCubicMetre(value: number): AirDensity {
   return numberIn(value, AIR_DENSITY) as AirDensity
@@ -35,17 +29,12 @@ export function kilogramsOfAirPerCubicMetre(value: number): AirDensity {
 /**
  * The number of kg/m³ in a quantity that kilogramsOfAirPerCubicMetre() makes.
  *
- * ```math
- * v = q
- * ```
- *
+ * @equation `v = q`
  * @param quantity - Mass of air in its volume. Unit: kg/m³. Range: any.
  * @returns Plain number. Unit: kg/m³.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inKilogramsOfAirPerCubicMetre(kilogramsOfAirPerCubicMetre(2)) // => 2
- * ```
  */
 export function inKilogramsOfAirPerCubicMetre(quantity: AirDensity): number {
   return quantity

@@ -15,18 +15,12 @@ const CELL_CONSTANT: Domain = {
 /**
  * Cell constant of a conductivity cell or probe, from a number in 1/m.
  *
- * ```math
- * q = v
- * ```
- *
+ * @equation `q = v`
  * @param value - Number in 1/m. Unit: 1/m. Range: (0, ∞).
  * @returns Cell constant of a conductivity cell or probe. Unit: 1/m.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * cellConstantPerMetre(2) // => 2
- * ```
  */
 export function cellConstantPerMetre(value: number): CellConstant {
   return numberIn(value, CELL_CONSTANT) as CellConstant
@@ -35,17 +29,12 @@ export function cellConstantPerMetre(value: number): CellConstant {
 /**
  * The number of 1/m in a quantity that cellConstantPerMetre() makes.
  *
- * ```math
- * v = q
- * ```
- *
+ * @equation `v = q`
  * @param quantity - Cell constant of a conductivity cell or probe. Unit: 1/m. Range: any.
  * @returns Plain number. Unit: 1/m.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inCellConstantPerMetre(cellConstantPerMetre(2)) // => 2
- * ```
  */
 export function inCellConstantPerMetre(quantity: CellConstant): number {
   return quantity
@@ -54,18 +43,12 @@ export function inCellConstantPerMetre(quantity: CellConstant): number {
 /**
  * Cell constant of a conductivity cell or probe, from a number in 1/cm.
  *
- * ```math
- * q = v \times 100
- * ```
- *
+ * @equation `q = v \times 100`
  * @param value - Number in 1/cm. Unit: 1/cm. Range: (0, ∞).
  * @returns Cell constant of a conductivity cell or probe. Unit: 1/m.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * cellConstantPerCentimetre(2) // => 200
- * ```
  */
 export function cellConstantPerCentimetre(value: number): CellConstant {
   return convertedIn(value, value * 100, '1/cm', CELL_CONSTANT) as CellConstant
@@ -74,17 +57,12 @@ export function cellConstantPerCentimetre(value: number): CellConstant {
 /**
  * The number of 1/cm in a quantity that cellConstantPerCentimetre() makes.
  *
- * ```math
- * v = q / 100
- * ```
- *
+ * @equation `v = q / 100`
  * @param quantity - Cell constant of a conductivity cell or probe. Unit: 1/m. Range: any.
  * @returns Plain number. Unit: 1/cm.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inCellConstantPerCentimetre(cellConstantPerCentimetre(2)) // => 2
- * ```
  */
 export function inCellConstantPerCentimetre(quantity: CellConstant): number {
   return quantity / 100

@@ -15,18 +15,12 @@ const CHARGE_CONCENTRATION: Domain = {
 /**
  * Charge of dissolved ions of one sign per volume of solution, from a number in mmol(+)/L.
  *
- * ```math
- * q = v
- * ```
- *
+ * @equation `q = v`
  * @param value - Number in mmol(+)/L. Unit: mmol(+)/L. Range: [0, ∞).
  * @returns Charge of dissolved ions of one sign per volume of solution. Unit: mmol(+)/L.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * millimolesOfChargePerLitre(2) // => 2
- * ```
  */
 export function millimolesOfChargePerLitre(value: number): ChargeConcentration {
   return numberIn(value, CHARGE_CONCENTRATION) as ChargeConcentration
@@ -35,17 +29,12 @@ export function millimolesOfChargePerLitre(value: number): ChargeConcentration {
 /**
  * The number of mmol(+)/L in a quantity that millimolesOfChargePerLitre() makes.
  *
- * ```math
- * v = q
- * ```
- *
+ * @equation `v = q`
  * @param quantity - Charge of dissolved ions of one sign per volume of solution. Unit: mmol(+)/L. Range: any.
  * @returns Plain number. Unit: mmol(+)/L.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inMillimolesOfChargePerLitre(millimolesOfChargePerLitre(2)) // => 2
- * ```
  */
 export function inMillimolesOfChargePerLitre(quantity: ChargeConcentration): number {
   return quantity

@@ -15,18 +15,12 @@ const CONDUCTANCE: Domain = {
 /**
  * Electrical conductance of a cell, from a number in S.
  *
- * ```math
- * q = v
- * ```
- *
+ * @equation `q = v`
  * @param value - Number in S. Unit: S. Range: [0, ∞).
  * @returns Electrical conductance of a cell. Unit: S.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * siemens(2) // => 2
- * ```
  */
 export function siemens(value: number): Conductance {
   return numberIn(value, CONDUCTANCE) as Conductance
@@ -35,17 +29,12 @@ export function siemens(value: number): Conductance {
 /**
  * The number of S in a quantity that siemens() makes.
  *
- * ```math
- * v = q
- * ```
- *
+ * @equation `v = q`
  * @param quantity - Electrical conductance of a cell. Unit: S. Range: any.
  * @returns Plain number. Unit: S.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inSiemens(siemens(2)) // => 2
- * ```
  */
 export function inSiemens(quantity: Conductance): number {
   return quantity
@@ -54,18 +43,12 @@ export function inSiemens(quantity: Conductance): number {
 /**
  * Electrical conductance of a cell, from a number in mS.
  *
- * ```math
- * q = v / 1000
- * ```
- *
+ * @equation `q = v / 1000`
  * @param value - Number in mS. Unit: mS. Range: [0, ∞).
  * @returns Electrical conductance of a cell. Unit: S.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * millisiemens(2) // => 0.002
- * ```
  */
 export function millisiemens(value: number): Conductance {
   return convertedIn(value, value / 1000, 'mS', CONDUCTANCE) as Conductance
@@ -74,17 +57,12 @@ export function millisiemens(value: number): Conductance {
 /**
  * The number of mS in a quantity that millisiemens() makes.
  *
- * ```math
- * v = q \times 1000
- * ```
- *
+ * @equation `v = q \times 1000`
  * @param quantity - Electrical conductance of a cell. Unit: S. Range: any.
  * @returns Plain number. Unit: mS.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inMillisiemens(millisiemens(2)) // => 2
- * ```
  */
 export function inMillisiemens(quantity: Conductance): number {
   return quantity * 1000
@@ -93,18 +71,12 @@ export function inMillisiemens(quantity: Conductance): number {
 /**
  * Electrical conductance of a cell, from a number in µS.
  *
- * ```math
- * q = v / 10^6
- * ```
- *
+ * @equation `q = v / 10^6`
  * @param value - Number in µS. Unit: µS. Range: [0, ∞).
  * @returns Electrical conductance of a cell. Unit: S.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * microsiemens(2) // => 0.000002
- * ```
  */
 export function microsiemens(value: number): Conductance {
   return convertedIn(value, value / 1e6, 'µS', CONDUCTANCE) as Conductance
@@ -113,17 +85,12 @@ export function microsiemens(value: number): Conductance {
 /**
  * The number of µS in a quantity that microsiemens() makes.
  *
- * ```math
- * v = q \times 10^6
- * ```
- *
+ * @equation `v = q \times 10^6`
  * @param quantity - Electrical conductance of a cell. Unit: S. Range: any.
  * @returns Plain number. Unit: µS.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inMicrosiemens(microsiemens(2)) // => 2
- * ```
  */
 export function inMicrosiemens(quantity: Conductance): number {
   return quantity * 1e6

@@ -16,18 +16,12 @@ const DAILY_RADIATION: Domain = {
 /**
  * Daily radiation from a number in MJ/m²/d; its kind is that of the place where it is used.
  *
- * ```math
- * R = v
- * ```
- *
+ * @equation `R = v`
  * @param value - Number in MJ/m²/d. Unit: MJ/m²/d. Range: (-∞, ∞).
  * @returns Daily radiation. Unit: MJ/m²/d.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * megajoulesPerSquareMetreDay(2) // => 2
- * ```
  */
 export function megajoulesPerSquareMetreDay<Q = DailyRadiation>(
   value: number,
@@ -38,17 +32,12 @@ export function megajoulesPerSquareMetreDay<Q = DailyRadiation>(
 /**
  * The number of MJ/m²/d in a quantity that megajoulesPerSquareMetreDay() makes.
  *
- * ```math
- * v = R
- * ```
- *
+ * @equation `v = R`
  * @param quantity - Daily radiation. Unit: MJ/m²/d. Range: any.
  * @returns Plain number. Unit: MJ/m²/d.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inMegajoulesPerSquareMetreDay(megajoulesPerSquareMetreDay(2)) // => 2
- * ```
  */
 export function inMegajoulesPerSquareMetreDay(quantity: AnyDailyRadiation): number {
   return quantity
@@ -57,18 +46,12 @@ export function inMegajoulesPerSquareMetreDay(quantity: AnyDailyRadiation): numb
 /**
  * Daily radiation from a number in J/cm²/d; its kind is that of the place where it is used.
  *
- * ```math
- * R = v / 100
- * ```
- *
+ * @equation `R = v / 100`
  * @param value - Number in J/cm²/d. Unit: J/cm²/d. Range: (-∞, ∞).
  * @returns Daily radiation. Unit: MJ/m²/d.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * joulesPerSquareCentimetreDay(2) // => 0.02
- * ```
  */
 export function joulesPerSquareCentimetreDay<Q = DailyRadiation>(
   value: number,
@@ -79,17 +62,12 @@ export function joulesPerSquareCentimetreDay<Q = DailyRadiation>(
 /**
  * The number of J/cm²/d in a quantity that joulesPerSquareCentimetreDay() makes.
  *
- * ```math
- * v = R \times 100
- * ```
- *
+ * @equation `v = R \times 100`
  * @param quantity - Daily radiation. Unit: MJ/m²/d. Range: any.
  * @returns Plain number. Unit: J/cm²/d.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inJoulesPerSquareCentimetreDay(joulesPerSquareCentimetreDay(2)) // => 2
- * ```
  */
 export function inJoulesPerSquareCentimetreDay(quantity: AnyDailyRadiation): number {
   return quantity * 100
@@ -98,18 +76,12 @@ export function inJoulesPerSquareCentimetreDay(quantity: AnyDailyRadiation): num
 /**
  * Daily radiation from a number in W/m² (mean of the day); its kind is that of the place where it is used.
  *
- * ```math
- * R = v \times 0.0864
- * ```
- *
+ * @equation `R = v \times 0.0864`
  * @param value - Number in W/m² (mean of the day). Unit: W/m² (mean of the day). Range: (-∞, ∞).
  * @returns Daily radiation. Unit: MJ/m²/d.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, Table 8
  * @example
- * ```ts
  * wattsPerSquareMetreDayMean(2) // => 0.1728
- * ```
  */
 export function wattsPerSquareMetreDayMean<Q = DailyRadiation>(
   value: number,
@@ -124,17 +96,12 @@ export function wattsPerSquareMetreDayMean<Q = DailyRadiation>(
 /**
  * The number of W/m² (mean of the day) in a quantity that wattsPerSquareMetreDayMean() makes.
  *
- * ```math
- * v = R / 0.0864
- * ```
- *
+ * @equation `v = R / 0.0864`
  * @param quantity - Daily radiation. Unit: MJ/m²/d. Range: any.
  * @returns Plain number. Unit: W/m² (mean of the day).
  * @source bipm-2019, Table 8
  * @example
- * ```ts
  * inWattsPerSquareMetreDayMean(wattsPerSquareMetreDayMean(2)) // => 2
- * ```
  */
 export function inWattsPerSquareMetreDayMean(quantity: AnyDailyRadiation): number {
   return quantity / 0.0864

@@ -16,18 +16,12 @@ const SOLID_DENSITY: Domain = {
 /**
  * Density from a number in g/cm³; its kind is that of the place where it is used.
  *
- * ```math
- * \rho = v
- * ```
- *
+ * @equation `\rho = v`
  * @param value - Number in g/cm³. Unit: g/cm³. Range: (0, ∞).
  * @returns Density. Unit: g/cm³.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * gramsPerCubicCentimetre(2) // => 2
- * ```
  */
 export function gramsPerCubicCentimetre<Q = UnnamedDensity>(value: number): Made<Q, AnySolidDensity, UnnamedDensity> {
   return numberIn(value, SOLID_DENSITY) as Made<Q, AnySolidDensity, UnnamedDensity>
@@ -36,17 +30,12 @@ export function gramsPerCubicCentimetre<Q = UnnamedDensity>(value: number): Made
 /**
  * The number of g/cm³ in a quantity that gramsPerCubicCentimetre() makes.
  *
- * ```math
- * v = \rho
- * ```
- *
+ * @equation `v = \rho`
  * @param quantity - Density. Unit: g/cm³. Range: any.
  * @returns Plain number. Unit: g/cm³.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inGramsPerCubicCentimetre(gramsPerCubicCentimetre(2)) // => 2
- * ```
  */
 export function inGramsPerCubicCentimetre(quantity: AnySolidDensity | UnnamedDensity): number {
   return quantity
@@ -55,18 +44,12 @@ export function inGramsPerCubicCentimetre(quantity: AnySolidDensity | UnnamedDen
 /**
  * Density from a number in kg/m³; its kind is that of the place where it is used.
  *
- * ```math
- * \rho = v / 1000
- * ```
- *
+ * @equation `\rho = v / 1000`
  * @param value - Number in kg/m³. Unit: kg/m³. Range: (0, ∞).
  * @returns Density. Unit: g/cm³.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * kilogramsPerCubicMetre(2) // => 0.002
- * ```
  */
 export function kilogramsPerCubicMetre<Q = UnnamedDensity>(value: number): Made<Q, AnySolidDensity, UnnamedDensity> {
   return convertedIn(value, value / 1000, 'kg/m³', SOLID_DENSITY) as Made<Q, AnySolidDensity, UnnamedDensity>
@@ -75,17 +58,12 @@ export function kilogramsPerCubicMetre<Q = UnnamedDensity>(value: number): Made<
 /**
  * The number of kg/m³ in a quantity that kilogramsPerCubicMetre() makes.
  *
- * ```math
- * v = \rho \times 1000
- * ```
- *
+ * @equation `v = \rho \times 1000`
  * @param quantity - Density. Unit: g/cm³. Range: any.
  * @returns Plain number. Unit: kg/m³.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inKilogramsPerCubicMetre(kilogramsPerCubicMetre(2)) // => 2
- * ```
  */
 export function inKilogramsPerCubicMetre(quantity: AnySolidDensity | UnnamedDensity): number {
   return quantity * 1000

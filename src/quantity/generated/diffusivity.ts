@@ -15,18 +15,12 @@ const SOIL_WATER_DIFFUSIVITY: Domain = {
 /**
  * Diffusivity of water in a medium, from a number in cm²/h.
  *
- * ```math
- * D = v
- * ```
- *
+ * @equation `D = v`
  * @param value - Number in cm²/h. Unit: cm²/h. Range: [0, ∞).
  * @returns Diffusivity of water in a medium. Unit: cm²/h.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * squareCentimetresPerHour(750) // => 750
- * ```
  */
 export function squareCentimetresPerHour(value: number): SoilWaterDiffusivity {
   return numberIn(value, SOIL_WATER_DIFFUSIVITY) as SoilWaterDiffusivity
@@ -35,17 +29,12 @@ export function squareCentimetresPerHour(value: number): SoilWaterDiffusivity {
 /**
  * The number of cm²/h in a quantity that squareCentimetresPerHour() makes.
  *
- * ```math
- * v = D
- * ```
- *
+ * @equation `v = D`
  * @param quantity - Diffusivity of water in a medium. Unit: cm²/h. Range: any.
  * @returns Plain number. Unit: cm²/h.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inSquareCentimetresPerHour(squareCentimetresPerHour(750)) // => 750
- * ```
  */
 export function inSquareCentimetresPerHour(quantity: SoilWaterDiffusivity): number {
   return quantity

@@ -15,18 +15,12 @@ const DISSOLVED_SOLIDS: Domain = {
 /**
  * Dissolved solids as a meter shows them, from a number in mg/L.
  *
- * ```math
- * q = v
- * ```
- *
+ * @equation `q = v`
  * @param value - Number in mg/L. Unit: mg/L. Range: [0, ∞).
  * @returns Dissolved solids as a meter shows them. Unit: mg/L.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * milligramsPerLitreOfSolids(2) // => 2
- * ```
  */
 export function milligramsPerLitreOfSolids(value: number): DissolvedSolids {
   return numberIn(value, DISSOLVED_SOLIDS) as DissolvedSolids
@@ -35,17 +29,12 @@ export function milligramsPerLitreOfSolids(value: number): DissolvedSolids {
 /**
  * The number of mg/L in a quantity that milligramsPerLitreOfSolids() makes.
  *
- * ```math
- * v = q
- * ```
- *
+ * @equation `v = q`
  * @param quantity - Dissolved solids as a meter shows them. Unit: mg/L. Range: any.
  * @returns Plain number. Unit: mg/L.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inMilligramsPerLitreOfSolids(milligramsPerLitreOfSolids(2)) // => 2
- * ```
  */
 export function inMilligramsPerLitreOfSolids(quantity: DissolvedSolids): number {
   return quantity
@@ -54,18 +43,12 @@ export function inMilligramsPerLitreOfSolids(quantity: DissolvedSolids): number 
 /**
  * Dissolved solids as a meter shows them, from a number in g/L.
  *
- * ```math
- * q = v \times 1000
- * ```
- *
+ * @equation `q = v \times 1000`
  * @param value - Number in g/L. Unit: g/L. Range: [0, ∞).
  * @returns Dissolved solids as a meter shows them. Unit: mg/L.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * gramsPerLitreOfSolids(2) // => 2000
- * ```
  */
 export function gramsPerLitreOfSolids(value: number): DissolvedSolids {
   return convertedIn(value, value * 1000, 'g/L', DISSOLVED_SOLIDS) as DissolvedSolids
@@ -74,17 +57,12 @@ export function gramsPerLitreOfSolids(value: number): DissolvedSolids {
 /**
  * The number of g/L in a quantity that gramsPerLitreOfSolids() makes.
  *
- * ```math
- * v = q / 1000
- * ```
- *
+ * @equation `v = q / 1000`
  * @param quantity - Dissolved solids as a meter shows them. Unit: mg/L. Range: any.
  * @returns Plain number. Unit: g/L.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inGramsPerLitreOfSolids(gramsPerLitreOfSolids(2)) // => 2
- * ```
  */
 export function inGramsPerLitreOfSolids(quantity: DissolvedSolids): number {
   return quantity / 1000

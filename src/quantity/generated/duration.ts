@@ -15,18 +15,12 @@ const DURATION: Domain = {
 /**
  * Length of time, from a number in s.
  *
- * ```math
- * t = v
- * ```
- *
+ * @equation `t = v`
  * @param value - Number in s. Unit: s. Range: [0, ∞).
  * @returns Length of time. Unit: s.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * seconds(2) // => 2
- * ```
  */
 export function seconds(value: number): Duration {
   return numberIn(value, DURATION) as Duration
@@ -35,17 +29,12 @@ export function seconds(value: number): Duration {
 /**
  * The number of s in a quantity that seconds() makes.
  *
- * ```math
- * v = t
- * ```
- *
+ * @equation `v = t`
  * @param quantity - Length of time. Unit: s. Range: any.
  * @returns Plain number. Unit: s.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inSeconds(seconds(2)) // => 2
- * ```
  */
 export function inSeconds(quantity: Duration): number {
   return quantity
@@ -54,18 +43,12 @@ export function inSeconds(quantity: Duration): number {
 /**
  * Length of time, from a number in min.
  *
- * ```math
- * t = v \times 60
- * ```
- *
+ * @equation `t = v \times 60`
  * @param value - Number in min. Unit: min. Range: [0, ∞).
  * @returns Length of time. Unit: s.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, Table 8
  * @example
- * ```ts
  * minutes(2) // => 120
- * ```
  */
 export function minutes(value: number): Duration {
   return convertedIn(value, value * 60, 'min', DURATION) as Duration
@@ -74,17 +57,12 @@ export function minutes(value: number): Duration {
 /**
  * The number of min in a quantity that minutes() makes.
  *
- * ```math
- * v = t / 60
- * ```
- *
+ * @equation `v = t / 60`
  * @param quantity - Length of time. Unit: s. Range: any.
  * @returns Plain number. Unit: min.
  * @source bipm-2019, Table 8
  * @example
- * ```ts
  * inMinutes(minutes(2)) // => 2
- * ```
  */
 export function inMinutes(quantity: Duration): number {
   return quantity / 60
@@ -93,18 +71,12 @@ export function inMinutes(quantity: Duration): number {
 /**
  * Length of time, from a number in h.
  *
- * ```math
- * t = v \times 3600
- * ```
- *
+ * @equation `t = v \times 3600`
  * @param value - Number in h. Unit: h. Range: [0, ∞).
  * @returns Length of time. Unit: s.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, Table 8
  * @example
- * ```ts
  * hours(2) // => 7200
- * ```
  */
 export function hours(value: number): Duration {
   return convertedIn(value, value * 3600, 'h', DURATION) as Duration
@@ -113,17 +85,12 @@ export function hours(value: number): Duration {
 /**
  * The number of h in a quantity that hours() makes.
  *
- * ```math
- * v = t / 3600
- * ```
- *
+ * @equation `v = t / 3600`
  * @param quantity - Length of time. Unit: s. Range: any.
  * @returns Plain number. Unit: h.
  * @source bipm-2019, Table 8
  * @example
- * ```ts
  * inHours(hours(2)) // => 2
- * ```
  */
 export function inHours(quantity: Duration): number {
   return quantity / 3600
@@ -132,18 +99,12 @@ export function inHours(quantity: Duration): number {
 /**
  * Length of time, from a number in d.
  *
- * ```math
- * t = v \times 86400
- * ```
- *
+ * @equation `t = v \times 86400`
  * @param value - Number in d. Unit: d. Range: [0, ∞).
  * @returns Length of time. Unit: s.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, Table 8
  * @example
- * ```ts
  * days(2) // => 172800
- * ```
  */
 export function days(value: number): Duration {
   return convertedIn(value, value * 86400, 'd', DURATION) as Duration
@@ -152,17 +113,12 @@ export function days(value: number): Duration {
 /**
  * The number of d in a quantity that days() makes.
  *
- * ```math
- * v = t / 86400
- * ```
- *
+ * @equation `v = t / 86400`
  * @param quantity - Length of time. Unit: s. Range: any.
  * @returns Plain number. Unit: d.
  * @source bipm-2019, Table 8
  * @example
- * ```ts
  * inDays(days(2)) // => 2
- * ```
  */
 export function inDays(quantity: Duration): number {
   return quantity / 86400
@@ -171,18 +127,12 @@ export function inDays(quantity: Duration): number {
 /**
  * Length of time, from a number in ns.
  *
- * ```math
- * t = v / 10^9
- * ```
- *
+ * @equation `t = v / 10^9`
  * @param value - Number in ns. Unit: ns. Range: [0, ∞).
  * @returns Length of time. Unit: s.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * nanoseconds(2) // => 2e-9
- * ```
  */
 export function nanoseconds(value: number): Duration {
   return convertedIn(value, value / 1e9, 'ns', DURATION) as Duration
@@ -191,17 +141,12 @@ export function nanoseconds(value: number): Duration {
 /**
  * The number of ns in a quantity that nanoseconds() makes.
  *
- * ```math
- * v = t \times 10^9
- * ```
- *
+ * @equation `v = t \times 10^9`
  * @param quantity - Length of time. Unit: s. Range: any.
  * @returns Plain number. Unit: ns.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inNanoseconds(nanoseconds(2)) // => 2
- * ```
  */
 export function inNanoseconds(quantity: Duration): number {
   return quantity * 1e9

@@ -16,18 +16,12 @@ const EC: Domain = {
 /**
  * Electrical conductivity from a number in dS/m; its kind is that of the place where it is used.
  *
- * ```math
- * \sigma = v
- * ```
- *
+ * @equation `\sigma = v`
  * @param value - Number in dS/m. Unit: dS/m. Range: [0, ∞).
  * @returns Electrical conductivity. Unit: dS/m.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * decisiemensPerMetre(2) // => 2
- * ```
  */
 export function decisiemensPerMetre<Q = UnnamedEC>(value: number): Made<Q, AnyEC, UnnamedEC> {
   return numberIn(value, EC) as Made<Q, AnyEC, UnnamedEC>
@@ -36,17 +30,12 @@ export function decisiemensPerMetre<Q = UnnamedEC>(value: number): Made<Q, AnyEC
 /**
  * The number of dS/m in a quantity that decisiemensPerMetre() makes.
  *
- * ```math
- * v = \sigma
- * ```
- *
+ * @equation `v = \sigma`
  * @param quantity - Electrical conductivity. Unit: dS/m. Range: any.
  * @returns Plain number. Unit: dS/m.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inDecisiemensPerMetre(decisiemensPerMetre(2)) // => 2
- * ```
  */
 export function inDecisiemensPerMetre(quantity: AnyEC | UnnamedEC): number {
   return quantity
@@ -55,18 +44,12 @@ export function inDecisiemensPerMetre(quantity: AnyEC | UnnamedEC): number {
 /**
  * Electrical conductivity from a number in mS/cm; its kind is that of the place where it is used.
  *
- * ```math
- * \sigma = v
- * ```
- *
+ * @equation `\sigma = v`
  * @param value - Number in mS/cm. Unit: mS/cm. Range: [0, ∞).
  * @returns Electrical conductivity. Unit: dS/m.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * millisiemensPerCentimetre(2) // => 2
- * ```
  */
 export function millisiemensPerCentimetre<Q = UnnamedEC>(value: number): Made<Q, AnyEC, UnnamedEC> {
   return numberIn(value, EC) as Made<Q, AnyEC, UnnamedEC>
@@ -75,17 +58,12 @@ export function millisiemensPerCentimetre<Q = UnnamedEC>(value: number): Made<Q,
 /**
  * The number of mS/cm in a quantity that millisiemensPerCentimetre() makes.
  *
- * ```math
- * v = \sigma
- * ```
- *
+ * @equation `v = \sigma`
  * @param quantity - Electrical conductivity. Unit: dS/m. Range: any.
  * @returns Plain number. Unit: mS/cm.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inMillisiemensPerCentimetre(millisiemensPerCentimetre(2)) // => 2
- * ```
  */
 export function inMillisiemensPerCentimetre(quantity: AnyEC | UnnamedEC): number {
   return quantity
@@ -94,18 +72,12 @@ export function inMillisiemensPerCentimetre(quantity: AnyEC | UnnamedEC): number
 /**
  * Electrical conductivity from a number in µS/cm; its kind is that of the place where it is used.
  *
- * ```math
- * \sigma = v / 1000
- * ```
- *
+ * @equation `\sigma = v / 1000`
  * @param value - Number in µS/cm. Unit: µS/cm. Range: [0, ∞).
  * @returns Electrical conductivity. Unit: dS/m.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * microsiemensPerCentimetre(2) // => 0.002
- * ```
  */
 export function microsiemensPerCentimetre<Q = UnnamedEC>(value: number): Made<Q, AnyEC, UnnamedEC> {
   return convertedIn(value, value / 1000, 'µS/cm', EC) as Made<Q, AnyEC, UnnamedEC>
@@ -114,17 +86,12 @@ export function microsiemensPerCentimetre<Q = UnnamedEC>(value: number): Made<Q,
 /**
  * The number of µS/cm in a quantity that microsiemensPerCentimetre() makes.
  *
- * ```math
- * v = \sigma \times 1000
- * ```
- *
+ * @equation `v = \sigma \times 1000`
  * @param quantity - Electrical conductivity. Unit: dS/m. Range: any.
  * @returns Plain number. Unit: µS/cm.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inMicrosiemensPerCentimetre(microsiemensPerCentimetre(2)) // => 2
- * ```
  */
 export function inMicrosiemensPerCentimetre(quantity: AnyEC | UnnamedEC): number {
   return quantity * 1000
@@ -133,18 +100,12 @@ export function inMicrosiemensPerCentimetre(quantity: AnyEC | UnnamedEC): number
 /**
  * Electrical conductivity from a number in S/m; its kind is that of the place where it is used.
  *
- * ```math
- * \sigma = v \times 10
- * ```
- *
+ * @equation `\sigma = v \times 10`
  * @param value - Number in S/m. Unit: S/m. Range: [0, ∞).
  * @returns Electrical conductivity. Unit: dS/m.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * siemensPerMetre(2) // => 20
- * ```
  */
 export function siemensPerMetre<Q = UnnamedEC>(value: number): Made<Q, AnyEC, UnnamedEC> {
   return convertedIn(value, value * 10, 'S/m', EC) as Made<Q, AnyEC, UnnamedEC>
@@ -153,17 +114,12 @@ export function siemensPerMetre<Q = UnnamedEC>(value: number): Made<Q, AnyEC, Un
 /**
  * The number of S/m in a quantity that siemensPerMetre() makes.
  *
- * ```math
- * v = \sigma / 10
- * ```
- *
+ * @equation `v = \sigma / 10`
  * @param quantity - Electrical conductivity. Unit: dS/m. Range: any.
  * @returns Plain number. Unit: S/m.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inSiemensPerMetre(siemensPerMetre(2)) // => 2
- * ```
  */
 export function inSiemensPerMetre(quantity: AnyEC | UnnamedEC): number {
   return quantity / 10

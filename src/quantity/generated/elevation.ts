@@ -24,18 +24,12 @@ const FEET_ABOVE_SEA_LEVEL: Domain = {
 /**
  * Height of a site above sea level, from a number in m.
  *
- * ```math
- * z = v
- * ```
- *
+ * @equation `z = v`
  * @param value - Number in m. Unit: m. Range: [-500, 9000].
  * @returns Height of a site above sea level. Unit: m.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * metresAboveSeaLevel(250) // => 250
- * ```
  */
 export function metresAboveSeaLevel(value: number): Elevation {
   return numberIn(value, ELEVATION) as Elevation
@@ -44,17 +38,12 @@ export function metresAboveSeaLevel(value: number): Elevation {
 /**
  * The number of m in a quantity that metresAboveSeaLevel() makes.
  *
- * ```math
- * v = z
- * ```
- *
+ * @equation `v = z`
  * @param quantity - Height of a site above sea level. Unit: m. Range: any.
  * @returns Plain number. Unit: m.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inMetresAboveSeaLevel(metresAboveSeaLevel(250)) // => 250
- * ```
  */
 export function inMetresAboveSeaLevel(quantity: Elevation): number {
   return quantity
@@ -63,18 +52,12 @@ export function inMetresAboveSeaLevel(quantity: Elevation): number {
 /**
  * Height of a site above sea level, from a number in ft.
  *
- * ```math
- * z = v \times 0.3048
- * ```
- *
+ * @equation `z = v \times 0.3048`
  * @param value - Number in ft. Unit: ft. Range: [-1640, 29500].
  * @returns Height of a site above sea level. Unit: m.
- * @throws `DomainError` outside the range.
  * @source nist-811-2008, Appendix B.8
  * @example
- * ```ts
  * feetAboveSeaLevel(250) // => 76.2
- * ```
  */
 export function feetAboveSeaLevel(value: number): Elevation {
   return (numberIn(value, FEET_ABOVE_SEA_LEVEL) * 0.3048) as Elevation
@@ -83,17 +66,12 @@ export function feetAboveSeaLevel(value: number): Elevation {
 /**
  * The number of ft in a quantity that feetAboveSeaLevel() makes.
  *
- * ```math
- * v = z / 0.3048
- * ```
- *
+ * @equation `v = z / 0.3048`
  * @param quantity - Height of a site above sea level. Unit: m. Range: any.
  * @returns Plain number. Unit: ft.
  * @source nist-811-2008, Appendix B.8
  * @example
- * ```ts
  * inFeetAboveSeaLevel(feetAboveSeaLevel(250)) // => 250
- * ```
  */
 export function inFeetAboveSeaLevel(quantity: Elevation): number {
   return quantity / 0.3048

@@ -16,18 +16,12 @@ const HOURLY_DEPTH: Domain = {
 /**
  * Depth of water per hour from a number in mm/h; its kind is that of the place where it is used.
  *
- * ```math
- * ET = v
- * ```
- *
+ * @equation `ET = v`
  * @param value - Number in mm/h. Unit: mm/h. Range: (-∞, ∞).
  * @returns Depth of water per hour. Unit: mm/h.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * millimetresPerHour(2) // => 2
- * ```
  */
 export function millimetresPerHour<Q = UnnamedHourlyDepth>(value: number): Made<Q, AnyHourlyDepth, UnnamedHourlyDepth> {
   return numberIn(value, HOURLY_DEPTH) as Made<Q, AnyHourlyDepth, UnnamedHourlyDepth>
@@ -36,17 +30,12 @@ export function millimetresPerHour<Q = UnnamedHourlyDepth>(value: number): Made<
 /**
  * The number of mm/h in a quantity that millimetresPerHour() makes.
  *
- * ```math
- * v = ET
- * ```
- *
+ * @equation `v = ET`
  * @param quantity - Depth of water per hour. Unit: mm/h. Range: any.
  * @returns Plain number. Unit: mm/h.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inMillimetresPerHour(millimetresPerHour(2)) // => 2
- * ```
  */
 export function inMillimetresPerHour(quantity: AnyHourlyDepth | UnnamedHourlyDepth): number {
   return quantity
@@ -55,18 +44,12 @@ export function inMillimetresPerHour(quantity: AnyHourlyDepth | UnnamedHourlyDep
 /**
  * Depth of water per hour from a number in in/h; its kind is that of the place where it is used.
  *
- * ```math
- * ET = v \times 25.4
- * ```
- *
+ * @equation `ET = v \times 25.4`
  * @param value - Number in in/h. Unit: in/h. Range: (-∞, ∞).
  * @returns Depth of water per hour. Unit: mm/h.
- * @throws `DomainError` outside the range.
  * @source nist-811-2008, Appendix B.8
  * @example
- * ```ts
  * inchesPerHour(2) // => 50.8
- * ```
  */
 export function inchesPerHour<Q = UnnamedHourlyDepth>(value: number): Made<Q, AnyHourlyDepth, UnnamedHourlyDepth> {
   return convertedIn(value, value * 25.4, 'in/h', HOURLY_DEPTH) as Made<Q, AnyHourlyDepth, UnnamedHourlyDepth>
@@ -75,17 +58,12 @@ export function inchesPerHour<Q = UnnamedHourlyDepth>(value: number): Made<Q, An
 /**
  * The number of in/h in a quantity that inchesPerHour() makes.
  *
- * ```math
- * v = ET / 25.4
- * ```
- *
+ * @equation `v = ET / 25.4`
  * @param quantity - Depth of water per hour. Unit: mm/h. Range: any.
  * @returns Plain number. Unit: in/h.
  * @source nist-811-2008, Appendix B.8
  * @example
- * ```ts
  * inInchesPerHour(inchesPerHour(2)) // => 2
- * ```
  */
 export function inInchesPerHour(quantity: AnyHourlyDepth | UnnamedHourlyDepth): number {
   return quantity / 25.4

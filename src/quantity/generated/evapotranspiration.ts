@@ -16,18 +16,12 @@ const DAILY_DEPTH: Domain = {
 /**
  * Evapotranspiration from a number in mm/d; its kind is that of the place where it is used.
  *
- * ```math
- * ET = v
- * ```
- *
+ * @equation `ET = v`
  * @param value - Number in mm/d. Unit: mm/d. Range: (-∞, ∞).
  * @returns Evapotranspiration. Unit: mm/d.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * millimetresPerDay(2) // => 2
- * ```
  */
 export function millimetresPerDay<Q = UnnamedET>(value: number): Made<Q, AnyDailyDepth, UnnamedET> {
   return numberIn(value, DAILY_DEPTH) as Made<Q, AnyDailyDepth, UnnamedET>
@@ -36,17 +30,12 @@ export function millimetresPerDay<Q = UnnamedET>(value: number): Made<Q, AnyDail
 /**
  * The number of mm/d in a quantity that millimetresPerDay() makes.
  *
- * ```math
- * v = ET
- * ```
- *
+ * @equation `v = ET`
  * @param quantity - Evapotranspiration. Unit: mm/d. Range: any.
  * @returns Plain number. Unit: mm/d.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inMillimetresPerDay(millimetresPerDay(2)) // => 2
- * ```
  */
 export function inMillimetresPerDay(quantity: AnyDailyDepth | UnnamedET): number {
   return quantity
@@ -55,18 +44,12 @@ export function inMillimetresPerDay(quantity: AnyDailyDepth | UnnamedET): number
 /**
  * Evapotranspiration from a number in in/d; its kind is that of the place where it is used.
  *
- * ```math
- * ET = v \times 25.4
- * ```
- *
+ * @equation `ET = v \times 25.4`
  * @param value - Number in in/d. Unit: in/d. Range: (-∞, ∞).
  * @returns Evapotranspiration. Unit: mm/d.
- * @throws `DomainError` outside the range.
  * @source nist-811-2008, Appendix B.8
  * @example
- * ```ts
  * inchesPerDay(2) // => 50.8
- * ```
  */
 export function inchesPerDay<Q = UnnamedET>(value: number): Made<Q, AnyDailyDepth, UnnamedET> {
   return convertedIn(value, value * 25.4, 'in/d', DAILY_DEPTH) as Made<Q, AnyDailyDepth, UnnamedET>
@@ -75,17 +58,12 @@ export function inchesPerDay<Q = UnnamedET>(value: number): Made<Q, AnyDailyDept
 /**
  * The number of in/d in a quantity that inchesPerDay() makes.
  *
- * ```math
- * v = ET / 25.4
- * ```
- *
+ * @equation `v = ET / 25.4`
  * @param quantity - Evapotranspiration. Unit: mm/d. Range: any.
  * @returns Plain number. Unit: in/d.
  * @source nist-811-2008, Appendix B.8
  * @example
- * ```ts
  * inInchesPerDay(inchesPerDay(2)) // => 2
- * ```
  */
 export function inInchesPerDay(quantity: AnyDailyDepth | UnnamedET): number {
   return quantity / 25.4

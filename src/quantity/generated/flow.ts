@@ -15,18 +15,12 @@ const FLOW: Domain = {
 /**
  * Volume flow of an emitter, a valve or a pump, from a number in L/h.
  *
- * ```math
- * q = v
- * ```
- *
+ * @equation `q = v`
  * @param value - Number in L/h. Unit: L/h. Range: [0, ∞).
  * @returns Volume flow of an emitter. Unit: L/h.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, Table 8
  * @example
- * ```ts
  * litresPerHour(2) // => 2
- * ```
  */
 export function litresPerHour(value: number): Flow {
   return numberIn(value, FLOW) as Flow
@@ -35,17 +29,12 @@ export function litresPerHour(value: number): Flow {
 /**
  * The number of L/h in a quantity that litresPerHour() makes.
  *
- * ```math
- * v = q
- * ```
- *
+ * @equation `v = q`
  * @param quantity - Volume flow of an emitter. Unit: L/h. Range: any.
  * @returns Plain number. Unit: L/h.
  * @source bipm-2019, Table 8
  * @example
- * ```ts
  * inLitresPerHour(litresPerHour(2)) // => 2
- * ```
  */
 export function inLitresPerHour(quantity: Flow): number {
   return quantity
@@ -54,18 +43,12 @@ export function inLitresPerHour(quantity: Flow): number {
 /**
  * Volume flow of an emitter, a valve or a pump, from a number in L/min.
  *
- * ```math
- * q = v \times 60
- * ```
- *
+ * @equation `q = v \times 60`
  * @param value - Number in L/min. Unit: L/min. Range: [0, ∞).
  * @returns Volume flow of an emitter. Unit: L/h.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, Table 8
  * @example
- * ```ts
  * litresPerMinute(2) // => 120
- * ```
  */
 export function litresPerMinute(value: number): Flow {
   return convertedIn(value, value * 60, 'L/min', FLOW) as Flow
@@ -74,17 +57,12 @@ export function litresPerMinute(value: number): Flow {
 /**
  * The number of L/min in a quantity that litresPerMinute() makes.
  *
- * ```math
- * v = q / 60
- * ```
- *
+ * @equation `v = q / 60`
  * @param quantity - Volume flow of an emitter. Unit: L/h. Range: any.
  * @returns Plain number. Unit: L/min.
  * @source bipm-2019, Table 8
  * @example
- * ```ts
  * inLitresPerMinute(litresPerMinute(2)) // => 2
- * ```
  */
 export function inLitresPerMinute(quantity: Flow): number {
   return quantity / 60
@@ -93,18 +71,12 @@ export function inLitresPerMinute(quantity: Flow): number {
 /**
  * Volume flow of an emitter, a valve or a pump, from a number in mL/min.
  *
- * ```math
- * q = v \times 0.06
- * ```
- *
+ * @equation `q = v \times 0.06`
  * @param value - Number in mL/min. Unit: mL/min. Range: [0, ∞).
  * @returns Volume flow of an emitter. Unit: L/h.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, Table 8
  * @example
- * ```ts
  * millilitresPerMinute(2) // => 0.12
- * ```
  */
 export function millilitresPerMinute(value: number): Flow {
   return convertedIn(value, value * 0.06, 'mL/min', FLOW) as Flow
@@ -113,17 +85,12 @@ export function millilitresPerMinute(value: number): Flow {
 /**
  * The number of mL/min in a quantity that millilitresPerMinute() makes.
  *
- * ```math
- * v = q / 0.06
- * ```
- *
+ * @equation `v = q / 0.06`
  * @param quantity - Volume flow of an emitter. Unit: L/h. Range: any.
  * @returns Plain number. Unit: mL/min.
  * @source bipm-2019, Table 8
  * @example
- * ```ts
  * inMillilitresPerMinute(millilitresPerMinute(2)) // => 2
- * ```
  */
 export function inMillilitresPerMinute(quantity: Flow): number {
   return quantity / 0.06
@@ -132,18 +99,12 @@ export function inMillilitresPerMinute(quantity: Flow): number {
 /**
  * Volume flow of an emitter, a valve or a pump, from a number in m³/h.
  *
- * ```math
- * q = v \times 1000
- * ```
- *
+ * @equation `q = v \times 1000`
  * @param value - Number in m³/h. Unit: m³/h. Range: [0, ∞).
  * @returns Volume flow of an emitter. Unit: L/h.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, Table 8
  * @example
- * ```ts
  * cubicMetresPerHour(2) // => 2000
- * ```
  */
 export function cubicMetresPerHour(value: number): Flow {
   return convertedIn(value, value * 1000, 'm³/h', FLOW) as Flow
@@ -152,17 +113,12 @@ export function cubicMetresPerHour(value: number): Flow {
 /**
  * The number of m³/h in a quantity that cubicMetresPerHour() makes.
  *
- * ```math
- * v = q / 1000
- * ```
- *
+ * @equation `v = q / 1000`
  * @param quantity - Volume flow of an emitter. Unit: L/h. Range: any.
  * @returns Plain number. Unit: m³/h.
  * @source bipm-2019, Table 8
  * @example
- * ```ts
  * inCubicMetresPerHour(cubicMetresPerHour(2)) // => 2
- * ```
  */
 export function inCubicMetresPerHour(quantity: Flow): number {
   return quantity / 1000
@@ -171,18 +127,12 @@ export function inCubicMetresPerHour(quantity: Flow): number {
 /**
  * Volume flow of an emitter, a valve or a pump, from a number in US gal/h.
  *
- * ```math
- * q = v \times 3.785411784
- * ```
- *
+ * @equation `q = v \times 3.785411784`
  * @param value - Number in US gal/h. Unit: US gal/h. Range: [0, ∞).
  * @returns Volume flow of an emitter. Unit: L/h.
- * @throws `DomainError` outside the range.
  * @source nist-811-2008, Appendix B.8
  * @example
- * ```ts
  * usGallonsPerHour(2) // => 7.570823568
- * ```
  */
 export function usGallonsPerHour(value: number): Flow {
   return convertedIn(value, value * 3.785411784, 'US gal/h', FLOW) as Flow
@@ -191,17 +141,12 @@ export function usGallonsPerHour(value: number): Flow {
 /**
  * The number of US gal/h in a quantity that usGallonsPerHour() makes.
  *
- * ```math
- * v = q / 3.785411784
- * ```
- *
+ * @equation `v = q / 3.785411784`
  * @param quantity - Volume flow of an emitter. Unit: L/h. Range: any.
  * @returns Plain number. Unit: US gal/h.
  * @source nist-811-2008, Appendix B.8
  * @example
- * ```ts
  * inUsGallonsPerHour(usGallonsPerHour(2)) // => 2
- * ```
  */
 export function inUsGallonsPerHour(quantity: Flow): number {
   return quantity / 3.785411784
@@ -210,18 +155,12 @@ export function inUsGallonsPerHour(quantity: Flow): number {
 /**
  * Volume flow of an emitter, a valve or a pump, from a number in US gal/min.
  *
- * ```math
- * q = v \times 227.12470704
- * ```
- *
+ * @equation `q = v \times 227.12470704`
  * @param value - Number in US gal/min. Unit: US gal/min. Range: [0, ∞).
  * @returns Volume flow of an emitter. Unit: L/h.
- * @throws `DomainError` outside the range.
  * @source nist-811-2008, Appendix B.8
  * @example
- * ```ts
  * usGallonsPerMinute(2) // => 454.24941408
- * ```
  */
 export function usGallonsPerMinute(value: number): Flow {
   return convertedIn(value, value * 227.12470704, 'US gal/min', FLOW) as Flow
@@ -230,17 +169,12 @@ export function usGallonsPerMinute(value: number): Flow {
 /**
  * The number of US gal/min in a quantity that usGallonsPerMinute() makes.
  *
- * ```math
- * v = q / 227.12470704
- * ```
- *
+ * @equation `v = q / 227.12470704`
  * @param quantity - Volume flow of an emitter. Unit: L/h. Range: any.
  * @returns Plain number. Unit: US gal/min.
  * @source nist-811-2008, Appendix B.8
  * @example
- * ```ts
  * inUsGallonsPerMinute(usGallonsPerMinute(2)) // => 2
- * ```
  */
 export function inUsGallonsPerMinute(quantity: Flow): number {
   return quantity / 227.12470704

@@ -15,18 +15,12 @@ const FREQUENCY: Domain = {
 /**
  * Frequency of a field or signal, from a number in Hz.
  *
- * ```math
- * f = v
- * ```
- *
+ * @equation `f = v`
  * @param value - Number in Hz. Unit: Hz. Range: (0, ∞).
  * @returns Frequency of a field or signal. Unit: Hz.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * hertz(2) // => 2
- * ```
  */
 export function hertz(value: number): Frequency {
   return numberIn(value, FREQUENCY) as Frequency
@@ -35,17 +29,12 @@ export function hertz(value: number): Frequency {
 /**
  * The number of Hz in a quantity that hertz() makes.
  *
- * ```math
- * v = f
- * ```
- *
+ * @equation `v = f`
  * @param quantity - Frequency of a field or signal. Unit: Hz. Range: any.
  * @returns Plain number. Unit: Hz.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inHertz(hertz(2)) // => 2
- * ```
  */
 export function inHertz(quantity: Frequency): number {
   return quantity
@@ -54,18 +43,12 @@ export function inHertz(quantity: Frequency): number {
 /**
  * Frequency of a field or signal, from a number in MHz.
  *
- * ```math
- * f = v \times 10^6
- * ```
- *
+ * @equation `f = v \times 10^6`
  * @param value - Number in MHz. Unit: MHz. Range: (0, ∞).
  * @returns Frequency of a field or signal. Unit: Hz.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * megahertz(2) // => 2000000
- * ```
  */
 export function megahertz(value: number): Frequency {
   return convertedIn(value, value * 1e6, 'MHz', FREQUENCY) as Frequency
@@ -74,17 +57,12 @@ export function megahertz(value: number): Frequency {
 /**
  * The number of MHz in a quantity that megahertz() makes.
  *
- * ```math
- * v = f / 10^6
- * ```
- *
+ * @equation `v = f / 10^6`
  * @param quantity - Frequency of a field or signal. Unit: Hz. Range: any.
  * @returns Plain number. Unit: MHz.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inMegahertz(megahertz(2)) // => 2
- * ```
  */
 export function inMegahertz(quantity: Frequency): number {
   return quantity / 1e6
@@ -93,18 +71,12 @@ export function inMegahertz(quantity: Frequency): number {
 /**
  * Frequency of a field or signal, from a number in GHz.
  *
- * ```math
- * f = v \times 10^9
- * ```
- *
+ * @equation `f = v \times 10^9`
  * @param value - Number in GHz. Unit: GHz. Range: (0, ∞).
  * @returns Frequency of a field or signal. Unit: Hz.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * gigahertz(2) // => 2000000000
- * ```
  */
 export function gigahertz(value: number): Frequency {
   return convertedIn(value, value * 1e9, 'GHz', FREQUENCY) as Frequency
@@ -113,17 +85,12 @@ export function gigahertz(value: number): Frequency {
 /**
  * The number of GHz in a quantity that gigahertz() makes.
  *
- * ```math
- * v = f / 10^9
- * ```
- *
+ * @equation `v = f / 10^9`
  * @param quantity - Frequency of a field or signal. Unit: Hz. Range: any.
  * @returns Plain number. Unit: GHz.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inGigahertz(gigahertz(2)) // => 2
- * ```
  */
 export function inGigahertz(quantity: Frequency): number {
   return quantity / 1e9

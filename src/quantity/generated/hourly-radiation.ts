@@ -16,18 +16,12 @@ const HOURLY_RADIATION: Domain = {
 /**
  * Hourly radiation from a number in MJ/m²/h; its kind is that of the place where it is used.
  *
- * ```math
- * R = v
- * ```
- *
+ * @equation `R = v`
  * @param value - Number in MJ/m²/h. Unit: MJ/m²/h. Range: (-∞, ∞).
  * @returns Hourly radiation. Unit: MJ/m²/h.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * megajoulesPerSquareMetreHour(2) // => 2
- * ```
  */
 export function megajoulesPerSquareMetreHour<Q = HourlyRadiation>(
   value: number,
@@ -38,17 +32,12 @@ export function megajoulesPerSquareMetreHour<Q = HourlyRadiation>(
 /**
  * The number of MJ/m²/h in a quantity that megajoulesPerSquareMetreHour() makes.
  *
- * ```math
- * v = R
- * ```
- *
+ * @equation `v = R`
  * @param quantity - Hourly radiation. Unit: MJ/m²/h. Range: any.
  * @returns Plain number. Unit: MJ/m²/h.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inMegajoulesPerSquareMetreHour(megajoulesPerSquareMetreHour(2)) // => 2
- * ```
  */
 export function inMegajoulesPerSquareMetreHour(quantity: AnyHourlyRadiation): number {
   return quantity
@@ -57,18 +46,12 @@ export function inMegajoulesPerSquareMetreHour(quantity: AnyHourlyRadiation): nu
 /**
  * Hourly radiation from a number in W/m² (mean of the hour); its kind is that of the place where it is used.
  *
- * ```math
- * R = v \times 0.0036
- * ```
- *
+ * @equation `R = v \times 0.0036`
  * @param value - Number in W/m² (mean of the hour). Unit: W/m² (mean of the hour). Range: (-∞, ∞).
  * @returns Hourly radiation. Unit: MJ/m²/h.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, Table 8
  * @example
- * ```ts
  * wattsPerSquareMetreHourMean(2) // => 0.0072
- * ```
  */
 export function wattsPerSquareMetreHourMean<Q = HourlyRadiation>(
   value: number,
@@ -83,17 +66,12 @@ export function wattsPerSquareMetreHourMean<Q = HourlyRadiation>(
 /**
  * The number of W/m² (mean of the hour) in a quantity that wattsPerSquareMetreHourMean() makes.
  *
- * ```math
- * v = R / 0.0036
- * ```
- *
+ * @equation `v = R / 0.0036`
  * @param quantity - Hourly radiation. Unit: MJ/m²/h. Range: any.
  * @returns Plain number. Unit: W/m² (mean of the hour).
  * @source bipm-2019, Table 8
  * @example
- * ```ts
  * inWattsPerSquareMetreHourMean(wattsPerSquareMetreHourMean(2)) // => 2
- * ```
  */
 export function inWattsPerSquareMetreHourMean(quantity: AnyHourlyRadiation): number {
   return quantity / 0.0036

@@ -15,18 +15,12 @@ const HYDRAULIC_CONDUCTIVITY: Domain = {
 /**
  * Hydraulic conductivity, from a number in cm/h.
  *
- * ```math
- * K = v
- * ```
- *
+ * @equation `K = v`
  * @param value - Number in cm/h. Unit: cm/h. Range: [0, ∞).
  * @returns Hydraulic conductivity. Unit: cm/h.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * centimetresPerHour(2) // => 2
- * ```
  */
 export function centimetresPerHour(value: number): HydraulicConductivity {
   return numberIn(value, HYDRAULIC_CONDUCTIVITY) as HydraulicConductivity
@@ -35,17 +29,12 @@ export function centimetresPerHour(value: number): HydraulicConductivity {
 /**
  * The number of cm/h in a quantity that centimetresPerHour() makes.
  *
- * ```math
- * v = K
- * ```
- *
+ * @equation `v = K`
  * @param quantity - Hydraulic conductivity. Unit: cm/h. Range: any.
  * @returns Plain number. Unit: cm/h.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inCentimetresPerHour(centimetresPerHour(2)) // => 2
- * ```
  */
 export function inCentimetresPerHour(quantity: HydraulicConductivity): number {
   return quantity
@@ -54,18 +43,12 @@ export function inCentimetresPerHour(quantity: HydraulicConductivity): number {
 /**
  * Hydraulic conductivity, from a number in cm/d.
  *
- * ```math
- * K = v / 24
- * ```
- *
+ * @equation `K = v / 24`
  * @param value - Number in cm/d. Unit: cm/d. Range: [0, ∞).
  * @returns Hydraulic conductivity. Unit: cm/h.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, Table 8
  * @example
- * ```ts
  * centimetresPerDay(2) // => 0.0833333333333
- * ```
  */
 export function centimetresPerDay(value: number): HydraulicConductivity {
   return convertedIn(value, value / 24, 'cm/d', HYDRAULIC_CONDUCTIVITY) as HydraulicConductivity
@@ -74,17 +57,12 @@ export function centimetresPerDay(value: number): HydraulicConductivity {
 /**
  * The number of cm/d in a quantity that centimetresPerDay() makes.
  *
- * ```math
- * v = K \times 24
- * ```
- *
+ * @equation `v = K \times 24`
  * @param quantity - Hydraulic conductivity. Unit: cm/h. Range: any.
  * @returns Plain number. Unit: cm/d.
  * @source bipm-2019, Table 8
  * @example
- * ```ts
  * inCentimetresPerDay(centimetresPerDay(2)) // => 2
- * ```
  */
 export function inCentimetresPerDay(quantity: HydraulicConductivity): number {
   return quantity * 24
@@ -93,18 +71,12 @@ export function inCentimetresPerDay(quantity: HydraulicConductivity): number {
 /**
  * Hydraulic conductivity, from a number in cm/min.
  *
- * ```math
- * K = v \times 60
- * ```
- *
+ * @equation `K = v \times 60`
  * @param value - Number in cm/min. Unit: cm/min. Range: [0, ∞).
  * @returns Hydraulic conductivity. Unit: cm/h.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, Table 8
  * @example
- * ```ts
  * centimetresPerMinute(2) // => 120
- * ```
  */
 export function centimetresPerMinute(value: number): HydraulicConductivity {
   return convertedIn(value, value * 60, 'cm/min', HYDRAULIC_CONDUCTIVITY) as HydraulicConductivity
@@ -113,17 +85,12 @@ export function centimetresPerMinute(value: number): HydraulicConductivity {
 /**
  * The number of cm/min in a quantity that centimetresPerMinute() makes.
  *
- * ```math
- * v = K / 60
- * ```
- *
+ * @equation `v = K / 60`
  * @param quantity - Hydraulic conductivity. Unit: cm/h. Range: any.
  * @returns Plain number. Unit: cm/min.
  * @source bipm-2019, Table 8
  * @example
- * ```ts
  * inCentimetresPerMinute(centimetresPerMinute(2)) // => 2
- * ```
  */
 export function inCentimetresPerMinute(quantity: HydraulicConductivity): number {
   return quantity / 60
@@ -132,18 +99,12 @@ export function inCentimetresPerMinute(quantity: HydraulicConductivity): number 
 /**
  * Hydraulic conductivity, from a number in cm/s.
  *
- * ```math
- * K = v \times 3600
- * ```
- *
+ * @equation `K = v \times 3600`
  * @param value - Number in cm/s. Unit: cm/s. Range: [0, ∞).
  * @returns Hydraulic conductivity. Unit: cm/h.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, Table 8
  * @example
- * ```ts
  * centimetresPerSecond(2) // => 7200
- * ```
  */
 export function centimetresPerSecond(value: number): HydraulicConductivity {
   return convertedIn(value, value * 3600, 'cm/s', HYDRAULIC_CONDUCTIVITY) as HydraulicConductivity
@@ -152,17 +113,12 @@ export function centimetresPerSecond(value: number): HydraulicConductivity {
 /**
  * The number of cm/s in a quantity that centimetresPerSecond() makes.
  *
- * ```math
- * v = K / 3600
- * ```
- *
+ * @equation `v = K / 3600`
  * @param quantity - Hydraulic conductivity. Unit: cm/h. Range: any.
  * @returns Plain number. Unit: cm/s.
  * @source bipm-2019, Table 8
  * @example
- * ```ts
  * inCentimetresPerSecond(centimetresPerSecond(2)) // => 2
- * ```
  */
 export function inCentimetresPerSecond(quantity: HydraulicConductivity): number {
   return quantity / 3600
@@ -171,18 +127,12 @@ export function inCentimetresPerSecond(quantity: HydraulicConductivity): number 
 /**
  * Hydraulic conductivity, from a number in mm/h.
  *
- * ```math
- * K = v / 10
- * ```
- *
+ * @equation `K = v / 10`
  * @param value - Number in mm/h. Unit: mm/h. Range: [0, ∞).
  * @returns Hydraulic conductivity. Unit: cm/h.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * millimetresPerHourOfConductivity(2) // => 0.2
- * ```
  */
 export function millimetresPerHourOfConductivity(value: number): HydraulicConductivity {
   return convertedIn(value, value / 10, 'mm/h', HYDRAULIC_CONDUCTIVITY) as HydraulicConductivity
@@ -191,17 +141,12 @@ export function millimetresPerHourOfConductivity(value: number): HydraulicConduc
 /**
  * The number of mm/h in a quantity that millimetresPerHourOfConductivity() makes.
  *
- * ```math
- * v = K \times 10
- * ```
- *
+ * @equation `v = K \times 10`
  * @param quantity - Hydraulic conductivity. Unit: cm/h. Range: any.
  * @returns Plain number. Unit: mm/h.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inMillimetresPerHourOfConductivity(millimetresPerHourOfConductivity(2)) // => 2
- * ```
  */
 export function inMillimetresPerHourOfConductivity(quantity: HydraulicConductivity): number {
   return quantity * 10

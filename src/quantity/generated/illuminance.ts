@@ -15,18 +15,12 @@ const ILLUMINANCE: Domain = {
 /**
  * Light on an area as the eye weighs it, from a number in lx.
  *
- * ```math
- * E = v
- * ```
- *
+ * @equation `E = v`
  * @param value - Number in lx. Unit: lx. Range: [0, ∞).
  * @returns Light on an area as the eye weighs it. Unit: lx.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * lux(2) // => 2
- * ```
  */
 export function lux(value: number): Illuminance {
   return numberIn(value, ILLUMINANCE) as Illuminance
@@ -35,17 +29,12 @@ export function lux(value: number): Illuminance {
 /**
  * The number of lx in a quantity that lux() makes.
  *
- * ```math
- * v = E
- * ```
- *
+ * @equation `v = E`
  * @param quantity - Light on an area as the eye weighs it. Unit: lx. Range: any.
  * @returns Plain number. Unit: lx.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inLux(lux(2)) // => 2
- * ```
  */
 export function inLux(quantity: Illuminance): number {
   return quantity
@@ -54,18 +43,12 @@ export function inLux(quantity: Illuminance): number {
 /**
  * Light on an area as the eye weighs it, from a number in fc.
  *
- * ```math
- * E = v \times 10.763910416709722
- * ```
- *
+ * @equation `E = v \times 10.763910416709722`
  * @param value - Number in fc. Unit: fc. Range: [0, ∞).
  * @returns Light on an area as the eye weighs it. Unit: lx.
- * @throws `DomainError` outside the range.
  * @source nist-811-2008, Appendix B.8
  * @example
- * ```ts
  * footCandles(2) // => 21.5278208334
- * ```
  */
 export function footCandles(value: number): Illuminance {
   return convertedIn(value, value * 10.763910416709722, 'fc', ILLUMINANCE) as Illuminance
@@ -74,17 +57,12 @@ export function footCandles(value: number): Illuminance {
 /**
  * The number of fc in a quantity that footCandles() makes.
  *
- * ```math
- * v = E / 10.763910416709722
- * ```
- *
+ * @equation `v = E / 10.763910416709722`
  * @param quantity - Light on an area as the eye weighs it. Unit: lx. Range: any.
  * @returns Plain number. Unit: fc.
  * @source nist-811-2008, Appendix B.8
  * @example
- * ```ts
  * inFootCandles(footCandles(2)) // => 2
- * ```
  */
 export function inFootCandles(quantity: Illuminance): number {
   return quantity / 10.763910416709722

@@ -15,18 +15,12 @@ const INVERSE_SUCTION: Domain = {
 /**
  * Scale of a retention curve, the inverse of a suction head, from a number in 1/cm.
  *
- * ```math
- * \alpha = v
- * ```
- *
+ * @equation `\alpha = v`
  * @param value - Number in 1/cm. Unit: 1/cm. Range: [0, ∞).
  * @returns Scale of a retention curve. Unit: 1/cm.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * perCentimetre(0.08) // => 0.08
- * ```
  */
 export function perCentimetre(value: number): InverseSuction {
   return numberIn(value, INVERSE_SUCTION) as InverseSuction
@@ -35,17 +29,12 @@ export function perCentimetre(value: number): InverseSuction {
 /**
  * The number of 1/cm in a quantity that perCentimetre() makes.
  *
- * ```math
- * v = \alpha
- * ```
- *
+ * @equation `v = \alpha`
  * @param quantity - Scale of a retention curve. Unit: 1/cm. Range: any.
  * @returns Plain number. Unit: 1/cm.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inPerCentimetre(perCentimetre(0.08)) // => 0.08
- * ```
  */
 export function inPerCentimetre(quantity: InverseSuction | WaterCapacity): number {
   return quantity
@@ -54,18 +43,12 @@ export function inPerCentimetre(quantity: InverseSuction | WaterCapacity): numbe
 /**
  * Scale of a retention curve, the inverse of a suction head, from a number in 1/m.
  *
- * ```math
- * \alpha = v / 100
- * ```
- *
+ * @equation `\alpha = v / 100`
  * @param value - Number in 1/m. Unit: 1/m. Range: [0, ∞).
  * @returns Scale of a retention curve. Unit: 1/cm.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * perMetre(8) // => 0.08
- * ```
  */
 export function perMetre(value: number): InverseSuction {
   return convertedIn(value, value / 100, '1/m', INVERSE_SUCTION) as InverseSuction
@@ -74,17 +57,12 @@ export function perMetre(value: number): InverseSuction {
 /**
  * The number of 1/m in a quantity that perMetre() makes.
  *
- * ```math
- * v = \alpha \times 100
- * ```
- *
+ * @equation `v = \alpha \times 100`
  * @param quantity - Scale of a retention curve. Unit: 1/cm. Range: any.
  * @returns Plain number. Unit: 1/m.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inPerMetre(perMetre(8)) // => 8
- * ```
  */
 export function inPerMetre(quantity: InverseSuction | WaterCapacity): number {
   return quantity * 100
@@ -93,18 +71,12 @@ export function inPerMetre(quantity: InverseSuction | WaterCapacity): number {
 /**
  * Scale of a retention curve, the inverse of a suction head, from a number in 1/kPa.
  *
- * ```math
- * \alpha = v \times 0.0980665
- * ```
- *
+ * @equation `\alpha = v \times 0.0980665`
  * @param value - Number in 1/kPa. Unit: 1/kPa. Range: [0, ∞).
  * @returns Scale of a retention curve. Unit: 1/cm.
- * @throws `DomainError` outside the range.
  * @source nist-811-2008, Appendix B.8 (conventional centimetre of water)
  * @example
- * ```ts
  * perKilopascal(2) // => 0.196133
- * ```
  */
 export function perKilopascal(value: number): InverseSuction {
   return convertedIn(value, value * 0.0980665, '1/kPa', INVERSE_SUCTION) as InverseSuction
@@ -113,17 +85,12 @@ export function perKilopascal(value: number): InverseSuction {
 /**
  * The number of 1/kPa in a quantity that perKilopascal() makes.
  *
- * ```math
- * v = \alpha / 0.0980665
- * ```
- *
+ * @equation `v = \alpha / 0.0980665`
  * @param quantity - Scale of a retention curve. Unit: 1/cm. Range: any.
  * @returns Plain number. Unit: 1/kPa.
  * @source nist-811-2008, Appendix B.8 (conventional centimetre of water)
  * @example
- * ```ts
  * inPerKilopascal(perKilopascal(2)) // => 2
- * ```
  */
 export function inPerKilopascal(quantity: InverseSuction | WaterCapacity): number {
   return quantity / 0.0980665

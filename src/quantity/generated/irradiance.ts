@@ -15,18 +15,12 @@ const IRRADIANCE: Domain = {
 /**
  * Power of radiation on an area, from a number in W/m².
  *
- * ```math
- * G = v
- * ```
- *
+ * @equation `G = v`
  * @param value - Number in W/m². Unit: W/m². Range: (-∞, ∞).
  * @returns Power of radiation on an area. Unit: W/m².
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * wattsPerSquareMetre(2) // => 2
- * ```
  */
 export function wattsPerSquareMetre(value: number): Irradiance {
   return numberIn(value, IRRADIANCE) as Irradiance
@@ -35,17 +29,12 @@ export function wattsPerSquareMetre(value: number): Irradiance {
 /**
  * The number of W/m² in a quantity that wattsPerSquareMetre() makes.
  *
- * ```math
- * v = G
- * ```
- *
+ * @equation `v = G`
  * @param quantity - Power of radiation on an area. Unit: W/m². Range: any.
  * @returns Plain number. Unit: W/m².
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inWattsPerSquareMetre(wattsPerSquareMetre(2)) // => 2
- * ```
  */
 export function inWattsPerSquareMetre(quantity: Irradiance): number {
   return quantity

@@ -15,18 +15,12 @@ const LATENT_HEAT: Domain = {
 /**
  * Latent heat of vaporisation, from a number in MJ/kg.
  *
- * ```math
- * q = v
- * ```
- *
+ * @equation `q = v`
  * @param value - Number in MJ/kg. Unit: MJ/kg. Range: (0, ∞).
  * @returns Latent heat of vaporisation. Unit: MJ/kg.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * megajoulesPerKilogram(2) // => 2
- * ```
  */
 export function megajoulesPerKilogram(value: number): LatentHeat {
   return numberIn(value, LATENT_HEAT) as LatentHeat
@@ -35,17 +29,12 @@ export function megajoulesPerKilogram(value: number): LatentHeat {
 /**
  * The number of MJ/kg in a quantity that megajoulesPerKilogram() makes.
  *
- * ```math
- * v = q
- * ```
- *
+ * @equation `v = q`
  * @param quantity - Latent heat of vaporisation. Unit: MJ/kg. Range: any.
  * @returns Plain number. Unit: MJ/kg.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inMegajoulesPerKilogram(megajoulesPerKilogram(2)) // => 2
- * ```
  */
 export function inMegajoulesPerKilogram(quantity: LatentHeat): number {
   return quantity

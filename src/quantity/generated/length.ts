@@ -15,18 +15,12 @@ const LENGTH: Domain = {
 /**
  * Length, height, depth or distance, from a number in cm.
  *
- * ```math
- * x = v
- * ```
- *
+ * @equation `x = v`
  * @param value - Number in cm. Unit: cm. Range: [0, ∞).
  * @returns Length. Unit: cm.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * centimetres(2) // => 2
- * ```
  */
 export function centimetres(value: number): Length {
   return numberIn(value, LENGTH) as Length
@@ -35,17 +29,12 @@ export function centimetres(value: number): Length {
 /**
  * The number of cm in a quantity that centimetres() makes.
  *
- * ```math
- * v = x
- * ```
- *
+ * @equation `v = x`
  * @param quantity - Length. Unit: cm. Range: any.
  * @returns Plain number. Unit: cm.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inCentimetres(centimetres(2)) // => 2
- * ```
  */
 export function inCentimetres(quantity: Length): number {
   return quantity
@@ -54,18 +43,12 @@ export function inCentimetres(quantity: Length): number {
 /**
  * Length, height, depth or distance, from a number in mm.
  *
- * ```math
- * x = v / 10
- * ```
- *
+ * @equation `x = v / 10`
  * @param value - Number in mm. Unit: mm. Range: [0, ∞).
  * @returns Length. Unit: cm.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * millimetres(2) // => 0.2
- * ```
  */
 export function millimetres(value: number): Length {
   return convertedIn(value, value / 10, 'mm', LENGTH) as Length
@@ -74,17 +57,12 @@ export function millimetres(value: number): Length {
 /**
  * The number of mm in a quantity that millimetres() makes.
  *
- * ```math
- * v = x \times 10
- * ```
- *
+ * @equation `v = x \times 10`
  * @param quantity - Length. Unit: cm. Range: any.
  * @returns Plain number. Unit: mm.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inMillimetres(millimetres(2)) // => 2
- * ```
  */
 export function inMillimetres(quantity: Length): number {
   return quantity * 10
@@ -93,18 +71,12 @@ export function inMillimetres(quantity: Length): number {
 /**
  * Length, height, depth or distance, from a number in m.
  *
- * ```math
- * x = v \times 100
- * ```
- *
+ * @equation `x = v \times 100`
  * @param value - Number in m. Unit: m. Range: [0, ∞).
  * @returns Length. Unit: cm.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * metres(2) // => 200
- * ```
  */
 export function metres(value: number): Length {
   return convertedIn(value, value * 100, 'm', LENGTH) as Length
@@ -113,17 +85,12 @@ export function metres(value: number): Length {
 /**
  * The number of m in a quantity that metres() makes.
  *
- * ```math
- * v = x / 100
- * ```
- *
+ * @equation `v = x / 100`
  * @param quantity - Length. Unit: cm. Range: any.
  * @returns Plain number. Unit: m.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inMetres(metres(2)) // => 2
- * ```
  */
 export function inMetres(quantity: Length): number {
   return quantity / 100
@@ -132,18 +99,12 @@ export function inMetres(quantity: Length): number {
 /**
  * Length, height, depth or distance, from a number in in.
  *
- * ```math
- * x = v \times 2.54
- * ```
- *
+ * @equation `x = v \times 2.54`
  * @param value - Number in in. Unit: in. Range: [0, ∞).
  * @returns Length. Unit: cm.
- * @throws `DomainError` outside the range.
  * @source nist-811-2008, Appendix B.8
  * @example
- * ```ts
  * inches(2) // => 5.08
- * ```
  */
 export function inches(value: number): Length {
   return convertedIn(value, value * 2.54, 'in', LENGTH) as Length
@@ -152,17 +113,12 @@ export function inches(value: number): Length {
 /**
  * The number of in in a quantity that inches() makes.
  *
- * ```math
- * v = x / 2.54
- * ```
- *
+ * @equation `v = x / 2.54`
  * @param quantity - Length. Unit: cm. Range: any.
  * @returns Plain number. Unit: in.
  * @source nist-811-2008, Appendix B.8
  * @example
- * ```ts
  * inInches(inches(2)) // => 2
- * ```
  */
 export function inInches(quantity: Length): number {
   return quantity / 2.54
@@ -171,18 +127,12 @@ export function inInches(quantity: Length): number {
 /**
  * Length, height, depth or distance, from a number in ft.
  *
- * ```math
- * x = v \times 30.48
- * ```
- *
+ * @equation `x = v \times 30.48`
  * @param value - Number in ft. Unit: ft. Range: [0, ∞).
  * @returns Length. Unit: cm.
- * @throws `DomainError` outside the range.
  * @source nist-811-2008, Appendix B.8
  * @example
- * ```ts
  * feet(2) // => 60.96
- * ```
  */
 export function feet(value: number): Length {
   return convertedIn(value, value * 30.48, 'ft', LENGTH) as Length
@@ -191,17 +141,12 @@ export function feet(value: number): Length {
 /**
  * The number of ft in a quantity that feet() makes.
  *
- * ```math
- * v = x / 30.48
- * ```
- *
+ * @equation `v = x / 30.48`
  * @param quantity - Length. Unit: cm. Range: any.
  * @returns Plain number. Unit: ft.
  * @source nist-811-2008, Appendix B.8
  * @example
- * ```ts
  * inFeet(feet(2)) // => 2
- * ```
  */
 export function inFeet(quantity: Length): number {
   return quantity / 30.48

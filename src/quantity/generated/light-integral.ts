@@ -15,18 +15,12 @@ const DAILY_LIGHT_INTEGRAL: Domain = {
 /**
  * Photons of 400 to 700 nm on an area in one day, from a number in mol/m²/d.
  *
- * ```math
- * L = v
- * ```
- *
+ * @equation `L = v`
  * @param value - Number in mol/m²/d. Unit: mol/m²/d. Range: [0, ∞).
  * @returns Photons of 400 to 700 nm on an area in one day. Unit: mol/m²/d.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * molesPerSquareMetreDay(2) // => 2
- * ```
  */
 export function molesPerSquareMetreDay(value: number): DailyLightIntegral {
   return numberIn(value, DAILY_LIGHT_INTEGRAL) as DailyLightIntegral
@@ -35,17 +29,12 @@ export function molesPerSquareMetreDay(value: number): DailyLightIntegral {
 /**
  * The number of mol/m²/d in a quantity that molesPerSquareMetreDay() makes.
  *
- * ```math
- * v = L
- * ```
- *
+ * @equation `v = L`
  * @param quantity - Photons of 400 to 700 nm on an area in one day. Unit: mol/m²/d. Range: any.
  * @returns Plain number. Unit: mol/m²/d.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inMolesPerSquareMetreDay(molesPerSquareMetreDay(2)) // => 2
- * ```
  */
 export function inMolesPerSquareMetreDay(quantity: DailyLightIntegral): number {
   return quantity

@@ -15,18 +15,12 @@ const OXYGEN_CONCENTRATION: Domain = {
 /**
  * Oxygen dissolved in water, from a number in mg/L.
  *
- * ```math
- * C = v
- * ```
- *
+ * @equation `C = v`
  * @param value - Number in mg/L. Unit: mg/L. Range: [0, ∞).
  * @returns Oxygen dissolved in water. Unit: mg/L.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * milligramsPerLitreOfOxygen(2) // => 2
- * ```
  */
 export function milligramsPerLitreOfOxygen(value: number): OxygenConcentration {
   return numberIn(value, OXYGEN_CONCENTRATION) as OxygenConcentration
@@ -35,17 +29,12 @@ export function milligramsPerLitreOfOxygen(value: number): OxygenConcentration {
 /**
  * The number of mg/L in a quantity that milligramsPerLitreOfOxygen() makes.
  *
- * ```math
- * v = C
- * ```
- *
+ * @equation `v = C`
  * @param quantity - Oxygen dissolved in water. Unit: mg/L. Range: any.
  * @returns Plain number. Unit: mg/L.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inMilligramsPerLitreOfOxygen(milligramsPerLitreOfOxygen(2)) // => 2
- * ```
  */
 export function inMilligramsPerLitreOfOxygen(quantity: OxygenConcentration): number {
   return quantity
@@ -54,18 +43,12 @@ export function inMilligramsPerLitreOfOxygen(quantity: OxygenConcentration): num
 /**
  * Oxygen dissolved in water, from a number in mmol/L.
  *
- * ```math
- * C = v \times 31.998
- * ```
- *
+ * @equation `C = v \times 31.998`
  * @param value - Number in mmol/L. Unit: mmol/L. Range: [0, ∞).
  * @returns Oxygen dissolved in water. Unit: mg/L.
- * @throws `DomainError` outside the range.
  * @source iupac-2021, oxygen, abridged 15.999: 2 times 15.999 g/mol
  * @example
- * ```ts
  * millimolesPerLitreOfOxygen(2) // => 63.996
- * ```
  */
 export function millimolesPerLitreOfOxygen(value: number): OxygenConcentration {
   return convertedIn(value, value * 31.998, 'mmol/L', OXYGEN_CONCENTRATION) as OxygenConcentration
@@ -74,17 +57,12 @@ export function millimolesPerLitreOfOxygen(value: number): OxygenConcentration {
 /**
  * The number of mmol/L in a quantity that millimolesPerLitreOfOxygen() makes.
  *
- * ```math
- * v = C / 31.998
- * ```
- *
+ * @equation `v = C / 31.998`
  * @param quantity - Oxygen dissolved in water. Unit: mg/L. Range: any.
  * @returns Plain number. Unit: mmol/L.
  * @source iupac-2021, oxygen, abridged 15.999: 2 times 15.999 g/mol
  * @example
- * ```ts
  * inMillimolesPerLitreOfOxygen(millimolesPerLitreOfOxygen(2)) // => 2
- * ```
  */
 export function inMillimolesPerLitreOfOxygen(quantity: OxygenConcentration): number {
   return quantity / 31.998
@@ -111,18 +89,12 @@ const PERCENT_OF_OXYGEN_SATURATION: Domain = {
 /**
  * Dissolved oxygen per concentration at saturation, from a plain number.
  *
- * ```math
- * s = v
- * ```
- *
+ * @equation `s = v`
  * @param value - Dissolved oxygen per concentration at saturation. Unit: 1. Range: [0, 10].
  * @returns Dissolved oxygen per concentration at saturation. Unit: 1.
- * @throws `DomainError` outside the range.
  * @source definition
  * @example
- * ```ts
  * fractionOfOxygenSaturation(0.8) // => 0.8
- * ```
  */
 export function fractionOfOxygenSaturation(value: number): OxygenSaturation {
   return numberIn(value, OXYGEN_SATURATION) as OxygenSaturation
@@ -131,17 +103,12 @@ export function fractionOfOxygenSaturation(value: number): OxygenSaturation {
 /**
  * The number of ones in a quantity that fractionOfOxygenSaturation() makes.
  *
- * ```math
- * v = s
- * ```
- *
+ * @equation `v = s`
  * @param quantity - Dissolved oxygen per concentration at saturation. Unit: 1. Range: any.
  * @returns Plain number. Unit: 1.
  * @source definition
  * @example
- * ```ts
  * inFractionOfOxygenSaturation(fractionOfOxygenSaturation(0.8)) // => 0.8
- * ```
  */
 export function inFractionOfOxygenSaturation(quantity: OxygenSaturation): number {
   return quantity
@@ -150,18 +117,12 @@ export function inFractionOfOxygenSaturation(quantity: OxygenSaturation): number
 /**
  * Dissolved oxygen per concentration at saturation, from a number in %.
  *
- * ```math
- * s = v / 100
- * ```
- *
+ * @equation `s = v / 100`
  * @param value - Number in %. Unit: %. Range: [0, 1000].
  * @returns Dissolved oxygen per concentration at saturation. Unit: 1.
- * @throws `DomainError` outside the range.
  * @source definition
  * @example
- * ```ts
  * percentOfOxygenSaturation(80) // => 0.8
- * ```
  */
 export function percentOfOxygenSaturation(value: number): OxygenSaturation {
   return (numberIn(value, PERCENT_OF_OXYGEN_SATURATION) / 100) as OxygenSaturation
@@ -170,17 +131,12 @@ export function percentOfOxygenSaturation(value: number): OxygenSaturation {
 /**
  * The number of % in a quantity that percentOfOxygenSaturation() makes.
  *
- * ```math
- * v = s \times 100
- * ```
- *
+ * @equation `v = s \times 100`
  * @param quantity - Dissolved oxygen per concentration at saturation. Unit: 1. Range: any.
  * @returns Plain number. Unit: %.
  * @source definition
  * @example
- * ```ts
  * inPercentOfOxygenSaturation(percentOfOxygenSaturation(80)) // => 80
- * ```
  */
 export function inPercentOfOxygenSaturation(quantity: OxygenSaturation): number {
   return quantity * 100

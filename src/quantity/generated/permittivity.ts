@@ -15,18 +15,12 @@ const PERMITTIVITY: Domain = {
 /**
  * Relative permittivity, from a plain number.
  *
- * ```math
- * \varepsilon = v
- * ```
- *
+ * @equation `\varepsilon = v`
  * @param value - Relative permittivity. Unit: 1. Range: [1, ∞).
  * @returns Relative permittivity. Unit: 1.
- * @throws `DomainError` outside the range.
  * @source iec-60050, entry 121-12-13 (relative permittivity)
  * @example
- * ```ts
  * permittivity(20) // => 20
- * ```
  */
 export function permittivity(value: number): Permittivity {
   return numberIn(value, PERMITTIVITY) as Permittivity

@@ -15,18 +15,12 @@ const PHOTON_FLUX_DENSITY: Domain = {
 /**
  * Photons of 400 to 700 nm on an area per time, from a number in µmol/m²/s.
  *
- * ```math
- * Q = v
- * ```
- *
+ * @equation `Q = v`
  * @param value - Number in µmol/m²/s. Unit: µmol/m²/s. Range: [0, ∞).
  * @returns Photons of 400 to 700 nm on an area per time. Unit: µmol/m²/s.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * micromolesPerSquareMetreSecond(2) // => 2
- * ```
  */
 export function micromolesPerSquareMetreSecond(value: number): PhotonFluxDensity {
   return numberIn(value, PHOTON_FLUX_DENSITY) as PhotonFluxDensity
@@ -35,17 +29,12 @@ export function micromolesPerSquareMetreSecond(value: number): PhotonFluxDensity
 /**
  * The number of µmol/m²/s in a quantity that micromolesPerSquareMetreSecond() makes.
  *
- * ```math
- * v = Q
- * ```
- *
+ * @equation `v = Q`
  * @param quantity - Photons of 400 to 700 nm on an area per time. Unit: µmol/m²/s. Range: any.
  * @returns Plain number. Unit: µmol/m²/s.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inMicromolesPerSquareMetreSecond(micromolesPerSquareMetreSecond(2)) // => 2
- * ```
  */
 export function inMicromolesPerSquareMetreSecond(quantity: PhotonFluxDensity): number {
   return quantity

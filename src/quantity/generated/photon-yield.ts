@@ -15,18 +15,12 @@ const PHOTON_YIELD: Domain = {
 /**
  * Photons per energy, from a number in µmol/J.
  *
- * ```math
- * q = v
- * ```
- *
+ * @equation `q = v`
  * @param value - Number in µmol/J. Unit: µmol/J. Range: (0, ∞).
  * @returns Photons per energy. Unit: µmol/J.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * micromolesPerJoule(2) // => 2
- * ```
  */
 export function micromolesPerJoule(value: number): PhotonYield {
   return numberIn(value, PHOTON_YIELD) as PhotonYield
@@ -35,17 +29,12 @@ export function micromolesPerJoule(value: number): PhotonYield {
 /**
  * The number of µmol/J in a quantity that micromolesPerJoule() makes.
  *
- * ```math
- * v = q
- * ```
- *
+ * @equation `v = q`
  * @param quantity - Photons per energy. Unit: µmol/J. Range: any.
  * @returns Plain number. Unit: µmol/J.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inMicromolesPerJoule(micromolesPerJoule(2)) // => 2
- * ```
  */
 export function inMicromolesPerJoule(quantity: PhotonYield): number {
   return quantity

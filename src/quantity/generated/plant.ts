@@ -15,18 +15,12 @@ const PLANT_DENSITY: Domain = {
 /**
  * Number of plants, from a number in 1/m².
  *
- * ```math
- * N = v
- * ```
- *
+ * @equation `N = v`
  * @param value - Number in 1/m². Unit: 1/m². Range: (0, ∞).
  * @returns Number of plants. Unit: 1/m².
- * @throws `DomainError` outside the range.
  * @source definition
  * @example
- * ```ts
  * plantsPerSquareMetre(2.5) // => 2.5
- * ```
  */
 export function plantsPerSquareMetre(value: number): PlantDensity {
   return numberIn(value, PLANT_DENSITY) as PlantDensity
@@ -35,17 +29,12 @@ export function plantsPerSquareMetre(value: number): PlantDensity {
 /**
  * The number of 1/m² in a quantity that plantsPerSquareMetre() makes.
  *
- * ```math
- * v = N
- * ```
- *
+ * @equation `v = N`
  * @param quantity - Number of plants. Unit: 1/m². Range: any.
  * @returns Plain number. Unit: 1/m².
  * @source definition
  * @example
- * ```ts
  * inPlantsPerSquareMetre(plantsPerSquareMetre(2.5)) // => 2.5
- * ```
  */
 export function inPlantsPerSquareMetre(quantity: PlantDensity): number {
   return quantity
@@ -63,18 +52,12 @@ const PLANT_WATER_USE: Domain = {
 /**
  * Volume of water that one plant uses in a day, from a number in L/d.
  *
- * ```math
- * W = v
- * ```
- *
+ * @equation `W = v`
  * @param value - Number in L/d. Unit: L/d. Range: [0, ∞).
  * @returns Volume of water that one plant uses in a day. Unit: L/d.
- * @throws `DomainError` outside the range.
  * @source definition
  * @example
- * ```ts
  * litresPerPlantDay(1.8) // => 1.8
- * ```
  */
 export function litresPerPlantDay(value: number): PlantWaterUse {
   return numberIn(value, PLANT_WATER_USE) as PlantWaterUse
@@ -83,17 +66,12 @@ export function litresPerPlantDay(value: number): PlantWaterUse {
 /**
  * The number of L/d in a quantity that litresPerPlantDay() makes.
  *
- * ```math
- * v = W
- * ```
- *
+ * @equation `v = W`
  * @param quantity - Volume of water that one plant uses in a day. Unit: L/d. Range: any.
  * @returns Plain number. Unit: L/d.
  * @source definition
  * @example
- * ```ts
  * inLitresPerPlantDay(litresPerPlantDay(1.8)) // => 1.8
- * ```
  */
 export function inLitresPerPlantDay(quantity: PlantWaterUse): number {
   return quantity
@@ -111,18 +89,12 @@ const LEAF_AREA_INDEX: Domain = {
 /**
  * Area of leaves, from a number in m²/m².
  *
- * ```math
- * LAI = v
- * ```
- *
+ * @equation `LAI = v`
  * @param value - Number in m²/m². Unit: m²/m². Range: [0, 20].
  * @returns Area of leaves. Unit: m²/m².
- * @throws `DomainError` outside the range.
  * @source allen-1998, chapter 2
  * @example
- * ```ts
  * leafAreaIndex(3) // => 3
- * ```
  */
 export function leafAreaIndex(value: number): LeafAreaIndex {
   return numberIn(value, LEAF_AREA_INDEX) as LeafAreaIndex
@@ -140,18 +112,12 @@ const CROP_COEFFICIENT: Domain = {
 /**
  * Crop evapotranspiration per reference evapotranspiration, from a plain number.
  *
- * ```math
- * K_c = v
- * ```
- *
+ * @equation `K_c = v`
  * @param value - Crop evapotranspiration per reference evapotranspiration. Unit: 1. Range: [0, 3].
  * @returns Crop evapotranspiration per reference evapotranspiration. Unit: 1.
- * @throws `DomainError` outside the range.
  * @source allen-1998, Eq. 58
  * @example
- * ```ts
  * cropCoefficient(1.15) // => 1.15
- * ```
  */
 export function cropCoefficient(value: number): CropCoefficient {
   return numberIn(value, CROP_COEFFICIENT) as CropCoefficient

@@ -15,18 +15,12 @@ const LATITUDE: Domain = {
 /**
  * Latitude in degrees, from a number in °.
  *
- * ```math
- * \varphi = v
- * ```
- *
+ * @equation `\varphi = v`
  * @param value - Number in °. Unit: °. Range: [-90, 90].
  * @returns Latitude in degrees. Unit: °.
- * @throws `DomainError` outside the range.
  * @source iso-6709
  * @example
- * ```ts
  * latitude(52) // => 52
- * ```
  */
 export function latitude(value: number): Latitude {
   return numberIn(value, LATITUDE) as Latitude
@@ -44,18 +38,12 @@ const LONGITUDE: Domain = {
 /**
  * Longitude in degrees, from a number in °.
  *
- * ```math
- * \lambda = v
- * ```
- *
+ * @equation `\lambda = v`
  * @param value - Number in °. Unit: °. Range: [-180, 180].
  * @returns Longitude in degrees. Unit: °.
- * @throws `DomainError` outside the range.
  * @source iso-6709
  * @example
- * ```ts
  * longitude(4.5) // => 4.5
- * ```
  */
 export function longitude(value: number): Longitude {
   return numberIn(value, LONGITUDE) as Longitude

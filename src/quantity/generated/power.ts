@@ -15,18 +15,12 @@ const POWER: Domain = {
 /**
  * Electrical or radiant power, from a number in W.
  *
- * ```math
- * P = v
- * ```
- *
+ * @equation `P = v`
  * @param value - Number in W. Unit: W. Range: [0, ∞).
  * @returns Electrical or radiant power. Unit: W.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * watts(2) // => 2
- * ```
  */
 export function watts(value: number): Power {
   return numberIn(value, POWER) as Power
@@ -35,17 +29,12 @@ export function watts(value: number): Power {
 /**
  * The number of W in a quantity that watts() makes.
  *
- * ```math
- * v = P
- * ```
- *
+ * @equation `v = P`
  * @param quantity - Electrical or radiant power. Unit: W. Range: any.
  * @returns Plain number. Unit: W.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inWatts(watts(2)) // => 2
- * ```
  */
 export function inWatts(quantity: Power): number {
   return quantity
@@ -54,18 +43,12 @@ export function inWatts(quantity: Power): number {
 /**
  * Electrical or radiant power, from a number in kW.
  *
- * ```math
- * P = v \times 1000
- * ```
- *
+ * @equation `P = v \times 1000`
  * @param value - Number in kW. Unit: kW. Range: [0, ∞).
  * @returns Electrical or radiant power. Unit: W.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * kilowatts(2) // => 2000
- * ```
  */
 export function kilowatts(value: number): Power {
   return convertedIn(value, value * 1000, 'kW', POWER) as Power
@@ -74,17 +57,12 @@ export function kilowatts(value: number): Power {
 /**
  * The number of kW in a quantity that kilowatts() makes.
  *
- * ```math
- * v = P / 1000
- * ```
- *
+ * @equation `v = P / 1000`
  * @param quantity - Electrical or radiant power. Unit: W. Range: any.
  * @returns Plain number. Unit: kW.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inKilowatts(kilowatts(2)) // => 2
- * ```
  */
 export function inKilowatts(quantity: Power): number {
   return quantity / 1000

@@ -15,18 +15,12 @@ const PRESSURE_HEAD: Domain = {
 /**
  * Pressure of the water in a medium, as a head of water, from a number in cm of water.
  *
- * ```math
- * h = v
- * ```
- *
+ * @equation `h = v`
  * @param value - Number in cm of water. Unit: cm of water. Range: (-∞, ∞).
  * @returns Pressure of the water in a medium. Unit: cm.
- * @throws `DomainError` outside the range.
  * @source definition: the head of a column of water of density 1000 kg/m³ under standard gravity
  * @example
- * ```ts
  * centimetresOfPressureHead(2) // => 2
- * ```
  */
 export function centimetresOfPressureHead(value: number): PressureHead {
   return numberIn(value, PRESSURE_HEAD) as PressureHead
@@ -35,17 +29,12 @@ export function centimetresOfPressureHead(value: number): PressureHead {
 /**
  * The number of cm of water in a quantity that centimetresOfPressureHead() makes.
  *
- * ```math
- * v = h
- * ```
- *
+ * @equation `v = h`
  * @param quantity - Pressure of the water in a medium. Unit: cm. Range: any.
  * @returns Plain number. Unit: cm of water.
  * @source definition: the head of a column of water of density 1000 kg/m³ under standard gravity
  * @example
- * ```ts
  * inCentimetresOfPressureHead(centimetresOfPressureHead(2)) // => 2
- * ```
  */
 export function inCentimetresOfPressureHead(quantity: PressureHead): number {
   return quantity
@@ -54,18 +43,12 @@ export function inCentimetresOfPressureHead(quantity: PressureHead): number {
 /**
  * Pressure of the water in a medium, as a head of water, from a number in m of water.
  *
- * ```math
- * h = v \times 100
- * ```
- *
+ * @equation `h = v \times 100`
  * @param value - Number in m of water. Unit: m of water. Range: (-∞, ∞).
  * @returns Pressure of the water in a medium. Unit: cm.
- * @throws `DomainError` outside the range.
  * @source definition: the head of a column of water of density 1000 kg/m³ under standard gravity
  * @example
- * ```ts
  * metresOfPressureHead(2) // => 200
- * ```
  */
 export function metresOfPressureHead(value: number): PressureHead {
   return convertedIn(value, value * 100, 'm of water', PRESSURE_HEAD) as PressureHead
@@ -74,17 +57,12 @@ export function metresOfPressureHead(value: number): PressureHead {
 /**
  * The number of m of water in a quantity that metresOfPressureHead() makes.
  *
- * ```math
- * v = h / 100
- * ```
- *
+ * @equation `v = h / 100`
  * @param quantity - Pressure of the water in a medium. Unit: cm. Range: any.
  * @returns Plain number. Unit: m of water.
  * @source definition: the head of a column of water of density 1000 kg/m³ under standard gravity
  * @example
- * ```ts
  * inMetresOfPressureHead(metresOfPressureHead(2)) // => 2
- * ```
  */
 export function inMetresOfPressureHead(quantity: PressureHead): number {
   return quantity / 100
@@ -93,18 +71,12 @@ export function inMetresOfPressureHead(quantity: PressureHead): number {
 /**
  * Pressure of the water in a medium, as a head of water, from a number in kPa.
  *
- * ```math
- * h = v / 0.0980665
- * ```
- *
+ * @equation `h = v / 0.0980665`
  * @param value - Number in kPa. Unit: kPa. Range: (-∞, ∞).
  * @returns Pressure of the water in a medium. Unit: cm.
- * @throws `DomainError` outside the range.
  * @source bipm-2019 and cgpm-1901: 9.80665 m/s² times 1000 kg/m³
  * @example
- * ```ts
  * kilopascalsOfPressureHead(2) // => 20.3943242596
- * ```
  */
 export function kilopascalsOfPressureHead(value: number): PressureHead {
   return convertedIn(value, value / 0.0980665, 'kPa', PRESSURE_HEAD) as PressureHead
@@ -113,17 +85,12 @@ export function kilopascalsOfPressureHead(value: number): PressureHead {
 /**
  * The number of kPa in a quantity that kilopascalsOfPressureHead() makes.
  *
- * ```math
- * v = h \times 0.0980665
- * ```
- *
+ * @equation `v = h \times 0.0980665`
  * @param quantity - Pressure of the water in a medium. Unit: cm. Range: any.
  * @returns Plain number. Unit: kPa.
  * @source bipm-2019 and cgpm-1901: 9.80665 m/s² times 1000 kg/m³
  * @example
- * ```ts
  * inKilopascalsOfPressureHead(kilopascalsOfPressureHead(2)) // => 2
- * ```
  */
 export function inKilopascalsOfPressureHead(quantity: PressureHead): number {
   return quantity * 0.0980665
@@ -132,18 +99,12 @@ export function inKilopascalsOfPressureHead(quantity: PressureHead): number {
 /**
  * Pressure of the water in a medium, as a head of water, from a number in hPa.
  *
- * ```math
- * h = v / 0.980665
- * ```
- *
+ * @equation `h = v / 0.980665`
  * @param value - Number in hPa. Unit: hPa. Range: (-∞, ∞).
  * @returns Pressure of the water in a medium. Unit: cm.
- * @throws `DomainError` outside the range.
  * @source bipm-2019 and cgpm-1901: 9.80665 m/s² times 1000 kg/m³
  * @example
- * ```ts
  * hectopascalsOfPressureHead(2) // => 2.03943242596
- * ```
  */
 export function hectopascalsOfPressureHead(value: number): PressureHead {
   return convertedIn(value, value / 0.980665, 'hPa', PRESSURE_HEAD) as PressureHead
@@ -152,17 +113,12 @@ export function hectopascalsOfPressureHead(value: number): PressureHead {
 /**
  * The number of hPa in a quantity that hectopascalsOfPressureHead() makes.
  *
- * ```math
- * v = h \times 0.980665
- * ```
- *
+ * @equation `v = h \times 0.980665`
  * @param quantity - Pressure of the water in a medium. Unit: cm. Range: any.
  * @returns Plain number. Unit: hPa.
  * @source bipm-2019 and cgpm-1901: 9.80665 m/s² times 1000 kg/m³
  * @example
- * ```ts
  * inHectopascalsOfPressureHead(hectopascalsOfPressureHead(2)) // => 2
- * ```
  */
 export function inHectopascalsOfPressureHead(quantity: PressureHead): number {
   return quantity * 0.980665

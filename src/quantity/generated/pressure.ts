@@ -16,18 +16,12 @@ const PRESSURE: Domain = {
 /**
  * Pressure from a number in kPa; its kind is that of the place where it is used.
  *
- * ```math
- * P = v
- * ```
- *
+ * @equation `P = v`
  * @param value - Number in kPa. Unit: kPa. Range: [0, ∞).
  * @returns Pressure. Unit: kPa.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * kilopascals(2) // => 2
- * ```
  */
 export function kilopascals<Q = Pressure>(value: number): Made<Q, AnyPressure, Pressure> {
   return numberIn(value, PRESSURE) as Made<Q, AnyPressure, Pressure>
@@ -36,17 +30,12 @@ export function kilopascals<Q = Pressure>(value: number): Made<Q, AnyPressure, P
 /**
  * The number of kPa in a quantity that kilopascals() makes.
  *
- * ```math
- * v = P
- * ```
- *
+ * @equation `v = P`
  * @param quantity - Pressure. Unit: kPa. Range: any.
  * @returns Plain number. Unit: kPa.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inKilopascals(kilopascals(2)) // => 2
- * ```
  */
 export function inKilopascals(quantity: AnyPressure): number {
   return quantity
@@ -55,18 +44,12 @@ export function inKilopascals(quantity: AnyPressure): number {
 /**
  * Pressure from a number in hPa; its kind is that of the place where it is used.
  *
- * ```math
- * P = v / 10
- * ```
- *
+ * @equation `P = v / 10`
  * @param value - Number in hPa. Unit: hPa. Range: [0, ∞).
  * @returns Pressure. Unit: kPa.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * hectopascals(2) // => 0.2
- * ```
  */
 export function hectopascals<Q = Pressure>(value: number): Made<Q, AnyPressure, Pressure> {
   return convertedIn(value, value / 10, 'hPa', PRESSURE) as Made<Q, AnyPressure, Pressure>
@@ -75,17 +58,12 @@ export function hectopascals<Q = Pressure>(value: number): Made<Q, AnyPressure, 
 /**
  * The number of hPa in a quantity that hectopascals() makes.
  *
- * ```math
- * v = P \times 10
- * ```
- *
+ * @equation `v = P \times 10`
  * @param quantity - Pressure. Unit: kPa. Range: any.
  * @returns Plain number. Unit: hPa.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inHectopascals(hectopascals(2)) // => 2
- * ```
  */
 export function inHectopascals(quantity: AnyPressure): number {
   return quantity * 10
@@ -94,18 +72,12 @@ export function inHectopascals(quantity: AnyPressure): number {
 /**
  * Pressure from a number in mbar; its kind is that of the place where it is used.
  *
- * ```math
- * P = v / 10
- * ```
- *
+ * @equation `P = v / 10`
  * @param value - Number in mbar. Unit: mbar. Range: [0, ∞).
  * @returns Pressure. Unit: kPa.
- * @throws `DomainError` outside the range.
  * @source nist-811-2008, Appendix B.8
  * @example
- * ```ts
  * millibars(2) // => 0.2
- * ```
  */
 export function millibars<Q = Pressure>(value: number): Made<Q, AnyPressure, Pressure> {
   return convertedIn(value, value / 10, 'mbar', PRESSURE) as Made<Q, AnyPressure, Pressure>
@@ -114,17 +86,12 @@ export function millibars<Q = Pressure>(value: number): Made<Q, AnyPressure, Pre
 /**
  * The number of mbar in a quantity that millibars() makes.
  *
- * ```math
- * v = P \times 10
- * ```
- *
+ * @equation `v = P \times 10`
  * @param quantity - Pressure. Unit: kPa. Range: any.
  * @returns Plain number. Unit: mbar.
  * @source nist-811-2008, Appendix B.8
  * @example
- * ```ts
  * inMillibars(millibars(2)) // => 2
- * ```
  */
 export function inMillibars(quantity: AnyPressure): number {
   return quantity * 10
@@ -133,18 +100,12 @@ export function inMillibars(quantity: AnyPressure): number {
 /**
  * Pressure from a number in bar; its kind is that of the place where it is used.
  *
- * ```math
- * P = v \times 100
- * ```
- *
+ * @equation `P = v \times 100`
  * @param value - Number in bar. Unit: bar. Range: [0, ∞).
  * @returns Pressure. Unit: kPa.
- * @throws `DomainError` outside the range.
  * @source nist-811-2008, Appendix B.8
  * @example
- * ```ts
  * bars(2) // => 200
- * ```
  */
 export function bars<Q = Pressure>(value: number): Made<Q, AnyPressure, Pressure> {
   return convertedIn(value, value * 100, 'bar', PRESSURE) as Made<Q, AnyPressure, Pressure>
@@ -153,17 +114,12 @@ export function bars<Q = Pressure>(value: number): Made<Q, AnyPressure, Pressure
 /**
  * The number of bar in a quantity that bars() makes.
  *
- * ```math
- * v = P / 100
- * ```
- *
+ * @equation `v = P / 100`
  * @param quantity - Pressure. Unit: kPa. Range: any.
  * @returns Plain number. Unit: bar.
  * @source nist-811-2008, Appendix B.8
  * @example
- * ```ts
  * inBars(bars(2)) // => 2
- * ```
  */
 export function inBars(quantity: AnyPressure): number {
   return quantity / 100
@@ -172,18 +128,12 @@ export function inBars(quantity: AnyPressure): number {
 /**
  * Pressure from a number in psi; its kind is that of the place where it is used.
  *
- * ```math
- * P = v \times 6.894757293168361
- * ```
- *
+ * @equation `P = v \times 6.894757293168361`
  * @param value - Number in psi. Unit: psi. Range: [0, ∞).
  * @returns Pressure. Unit: kPa.
- * @throws `DomainError` outside the range.
  * @source nist-811-2008, Appendix B.8
  * @example
- * ```ts
  * poundsPerSquareInch(2) // => 13.7895145863
- * ```
  */
 export function poundsPerSquareInch<Q = Pressure>(value: number): Made<Q, AnyPressure, Pressure> {
   return convertedIn(value, value * 6.894757293168361, 'psi', PRESSURE) as Made<Q, AnyPressure, Pressure>
@@ -192,17 +142,12 @@ export function poundsPerSquareInch<Q = Pressure>(value: number): Made<Q, AnyPre
 /**
  * The number of psi in a quantity that poundsPerSquareInch() makes.
  *
- * ```math
- * v = P / 6.894757293168361
- * ```
- *
+ * @equation `v = P / 6.894757293168361`
  * @param quantity - Pressure. Unit: kPa. Range: any.
  * @returns Plain number. Unit: psi.
  * @source nist-811-2008, Appendix B.8
  * @example
- * ```ts
  * inPoundsPerSquareInch(poundsPerSquareInch(2)) // => 2
- * ```
  */
 export function inPoundsPerSquareInch(quantity: AnyPressure): number {
   return quantity / 6.894757293168361
@@ -211,18 +156,12 @@ export function inPoundsPerSquareInch(quantity: AnyPressure): number {
 /**
  * Pressure from a number in m of water; its kind is that of the place where it is used.
  *
- * ```math
- * P = v \times 9.80665
- * ```
- *
+ * @equation `P = v \times 9.80665`
  * @param value - Number in m of water. Unit: m of water. Range: [0, ∞).
  * @returns Pressure. Unit: kPa.
- * @throws `DomainError` outside the range.
  * @source nist-811-2008, Appendix B.8
  * @example
- * ```ts
  * metresOfWater(2) // => 19.6133
- * ```
  */
 export function metresOfWater<Q = Pressure>(value: number): Made<Q, AnyPressure, Pressure> {
   return convertedIn(value, value * 9.80665, 'm of water', PRESSURE) as Made<Q, AnyPressure, Pressure>
@@ -231,17 +170,12 @@ export function metresOfWater<Q = Pressure>(value: number): Made<Q, AnyPressure,
 /**
  * The number of m of water in a quantity that metresOfWater() makes.
  *
- * ```math
- * v = P / 9.80665
- * ```
- *
+ * @equation `v = P / 9.80665`
  * @param quantity - Pressure. Unit: kPa. Range: any.
  * @returns Plain number. Unit: m of water.
  * @source nist-811-2008, Appendix B.8
  * @example
- * ```ts
  * inMetresOfWater(metresOfWater(2)) // => 2
- * ```
  */
 export function inMetresOfWater(quantity: AnyPressure): number {
   return quantity / 9.80665

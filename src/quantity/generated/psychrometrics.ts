@@ -15,18 +15,12 @@ const VAPOUR_PRESSURE_SLOPE: Domain = {
 /**
  * Change of vapour pressure with temperature, from a number in kPa/K.
  *
- * ```math
- * \Delta = v
- * ```
- *
+ * @equation `\Delta = v`
  * @param value - Number in kPa/K. Unit: kPa/K. Range: [0, ∞).
  * @returns Change of vapour pressure with temperature. Unit: kPa/K.
- * @throws `DomainError` outside the range.
  * @source definition
  * @example
- * ```ts
  * kilopascalsPerKelvin(0.067) // => 0.067
- * ```
  */
 export function kilopascalsPerKelvin(value: number): VapourPressureSlope {
   return numberIn(value, VAPOUR_PRESSURE_SLOPE) as VapourPressureSlope
@@ -35,17 +29,12 @@ export function kilopascalsPerKelvin(value: number): VapourPressureSlope {
 /**
  * The number of kPa/K in a quantity that kilopascalsPerKelvin() makes.
  *
- * ```math
- * v = \Delta
- * ```
- *
+ * @equation `v = \Delta`
  * @param quantity - Change of vapour pressure with temperature. Unit: kPa/K. Range: any.
  * @returns Plain number. Unit: kPa/K.
  * @source definition
  * @example
- * ```ts
  * inKilopascalsPerKelvin(kilopascalsPerKelvin(0.067)) // => 0.067
- * ```
  */
 export function inKilopascalsPerKelvin(quantity: VapourPressureSlope): number {
   return quantity

@@ -15,18 +15,12 @@ const RADIATION_SUM: Domain = {
 /**
  * Energy of radiation on an area over any time, from a number in J/cm².
  *
- * ```math
- * S = v
- * ```
- *
+ * @equation `S = v`
  * @param value - Number in J/cm². Unit: J/cm². Range: [0, ∞).
  * @returns Energy of radiation on an area over any time. Unit: J/cm².
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * joulesPerSquareCentimetre(2) // => 2
- * ```
  */
 export function joulesPerSquareCentimetre(value: number): RadiationSum {
   return numberIn(value, RADIATION_SUM) as RadiationSum
@@ -35,17 +29,12 @@ export function joulesPerSquareCentimetre(value: number): RadiationSum {
 /**
  * The number of J/cm² in a quantity that joulesPerSquareCentimetre() makes.
  *
- * ```math
- * v = S
- * ```
- *
+ * @equation `v = S`
  * @param quantity - Energy of radiation on an area over any time. Unit: J/cm². Range: any.
  * @returns Plain number. Unit: J/cm².
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inJoulesPerSquareCentimetre(joulesPerSquareCentimetre(2)) // => 2
- * ```
  */
 export function inJoulesPerSquareCentimetre(quantity: RadiationSum): number {
   return quantity
@@ -54,18 +43,12 @@ export function inJoulesPerSquareCentimetre(quantity: RadiationSum): number {
 /**
  * Energy of radiation on an area over any time, from a number in MJ/m².
  *
- * ```math
- * S = v \times 100
- * ```
- *
+ * @equation `S = v \times 100`
  * @param value - Number in MJ/m². Unit: MJ/m². Range: [0, ∞).
  * @returns Energy of radiation on an area over any time. Unit: J/cm².
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * megajoulesPerSquareMetre(2) // => 200
- * ```
  */
 export function megajoulesPerSquareMetre(value: number): RadiationSum {
   return convertedIn(value, value * 100, 'MJ/m²', RADIATION_SUM) as RadiationSum
@@ -74,17 +57,12 @@ export function megajoulesPerSquareMetre(value: number): RadiationSum {
 /**
  * The number of MJ/m² in a quantity that megajoulesPerSquareMetre() makes.
  *
- * ```math
- * v = S / 100
- * ```
- *
+ * @equation `v = S / 100`
  * @param quantity - Energy of radiation on an area over any time. Unit: J/cm². Range: any.
  * @returns Plain number. Unit: MJ/m².
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inMegajoulesPerSquareMetre(megajoulesPerSquareMetre(2)) // => 2
- * ```
  */
 export function inMegajoulesPerSquareMetre(quantity: RadiationSum): number {
   return quantity / 100
@@ -93,18 +71,12 @@ export function inMegajoulesPerSquareMetre(quantity: RadiationSum): number {
 /**
  * Energy of radiation on an area over any time, from a number in Wh/m².
  *
- * ```math
- * S = v \times 0.36
- * ```
- *
+ * @equation `S = v \times 0.36`
  * @param value - Number in Wh/m². Unit: Wh/m². Range: [0, ∞).
  * @returns Energy of radiation on an area over any time. Unit: J/cm².
- * @throws `DomainError` outside the range.
  * @source bipm-2019, Table 8
  * @example
- * ```ts
  * wattHoursPerSquareMetre(2) // => 0.72
- * ```
  */
 export function wattHoursPerSquareMetre(value: number): RadiationSum {
   return convertedIn(value, value * 0.36, 'Wh/m²', RADIATION_SUM) as RadiationSum
@@ -113,17 +85,12 @@ export function wattHoursPerSquareMetre(value: number): RadiationSum {
 /**
  * The number of Wh/m² in a quantity that wattHoursPerSquareMetre() makes.
  *
- * ```math
- * v = S / 0.36
- * ```
- *
+ * @equation `v = S / 0.36`
  * @param quantity - Energy of radiation on an area over any time. Unit: J/cm². Range: any.
  * @returns Plain number. Unit: Wh/m².
  * @source bipm-2019, Table 8
  * @example
- * ```ts
  * inWattHoursPerSquareMetre(wattHoursPerSquareMetre(2)) // => 2
- * ```
  */
 export function inWattHoursPerSquareMetre(quantity: RadiationSum): number {
   return quantity / 0.36

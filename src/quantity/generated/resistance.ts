@@ -15,18 +15,12 @@ const RESISTANCE: Domain = {
 /**
  * Electrical resistance or impedance, from a number in Ω.
  *
- * ```math
- * q = v
- * ```
- *
+ * @equation `q = v`
  * @param value - Number in Ω. Unit: Ω. Range: (0, ∞).
  * @returns Electrical resistance or impedance. Unit: Ω.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * ohms(2) // => 2
- * ```
  */
 export function ohms(value: number): Resistance {
   return numberIn(value, RESISTANCE) as Resistance
@@ -35,17 +29,12 @@ export function ohms(value: number): Resistance {
 /**
  * The number of Ω in a quantity that ohms() makes.
  *
- * ```math
- * v = q
- * ```
- *
+ * @equation `v = q`
  * @param quantity - Electrical resistance or impedance. Unit: Ω. Range: any.
  * @returns Plain number. Unit: Ω.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inOhms(ohms(2)) // => 2
- * ```
  */
 export function inOhms(quantity: Resistance): number {
   return quantity

@@ -15,18 +15,12 @@ const SALINITY: Domain = {
 /**
  * Practical salinity, about grams of sea salt per kilogram of water, from a plain number.
  *
- * ```math
- * S = v
- * ```
- *
+ * @equation `S = v`
  * @param value - Practical salinity. Unit: 1. Range: [0, 42].
  * @returns Practical salinity. Unit: 1.
- * @throws `DomainError` outside the range.
  * @source unesco-1981
  * @example
- * ```ts
  * salinity(0.5) // => 0.5
- * ```
  */
 export function salinity(value: number): Salinity {
   return numberIn(value, SALINITY) as Salinity

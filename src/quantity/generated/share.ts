@@ -25,18 +25,12 @@ const PERCENT: Domain = {
 /**
  * Share from a plain number; its kind is that of the place where it is used.
  *
- * ```math
- * f = v
- * ```
- *
+ * @equation `f = v`
  * @param value - Share. Unit: 1. Range: [0, 1].
  * @returns Share. Unit: 1.
- * @throws `DomainError` outside the range.
  * @source definition
  * @example
- * ```ts
  * fraction(0.15) // => 0.15
- * ```
  */
 export function fraction<Q = UnnamedShare>(value: number): Made<Q, AnyShare, UnnamedShare> {
   return numberIn(value, SHARE) as Made<Q, AnyShare, UnnamedShare>
@@ -45,17 +39,12 @@ export function fraction<Q = UnnamedShare>(value: number): Made<Q, AnyShare, Unn
 /**
  * The number of ones in a quantity that fraction() makes.
  *
- * ```math
- * v = f
- * ```
- *
+ * @equation `v = f`
  * @param quantity - Share. Unit: 1. Range: any.
  * @returns Plain number. Unit: 1.
  * @source definition
  * @example
- * ```ts
  * inFraction(fraction(0.15)) // => 0.15
- * ```
  */
 export function inFraction(quantity: AnyShare | UnnamedShare): number {
   return quantity
@@ -64,18 +53,12 @@ export function inFraction(quantity: AnyShare | UnnamedShare): number {
 /**
  * Share from a number in %; its kind is that of the place where it is used.
  *
- * ```math
- * f = v / 100
- * ```
- *
+ * @equation `f = v / 100`
  * @param value - Number in %. Unit: %. Range: [0, 100].
  * @returns Share. Unit: 1.
- * @throws `DomainError` outside the range.
  * @source definition
  * @example
- * ```ts
  * percent(15) // => 0.15
- * ```
  */
 export function percent<Q = UnnamedShare>(value: number): Made<Q, AnyShare, UnnamedShare> {
   return (numberIn(value, PERCENT) / 100) as Made<Q, AnyShare, UnnamedShare>
@@ -84,17 +67,12 @@ export function percent<Q = UnnamedShare>(value: number): Made<Q, AnyShare, Unna
 /**
  * The number of % in a quantity that percent() makes.
  *
- * ```math
- * v = f \times 100
- * ```
- *
+ * @equation `v = f \times 100`
  * @param quantity - Share. Unit: 1. Range: any.
  * @returns Plain number. Unit: %.
  * @source definition
  * @example
- * ```ts
  * inPercent(percent(15)) // => 15
- * ```
  */
 export function inPercent(quantity: AnyShare | UnnamedShare): number {
   return quantity * 100

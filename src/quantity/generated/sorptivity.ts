@@ -15,18 +15,12 @@ const SORPTIVITY: Domain = {
 /**
  * Sorptivity, from a number in cm/h^½.
  *
- * ```math
- * S = v
- * ```
- *
+ * @equation `S = v`
  * @param value - Number in cm/h^½. Unit: cm/h^½. Range: [0, ∞).
  * @returns Sorptivity. Unit: cm/h^½.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * centimetresPerSquareRootHour(2) // => 2
- * ```
  */
 export function centimetresPerSquareRootHour(value: number): Sorptivity {
   return numberIn(value, SORPTIVITY) as Sorptivity
@@ -35,17 +29,12 @@ export function centimetresPerSquareRootHour(value: number): Sorptivity {
 /**
  * The number of cm/h^½ in a quantity that centimetresPerSquareRootHour() makes.
  *
- * ```math
- * v = S
- * ```
- *
+ * @equation `v = S`
  * @param quantity - Sorptivity. Unit: cm/h^½. Range: any.
  * @returns Plain number. Unit: cm/h^½.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inCentimetresPerSquareRootHour(centimetresPerSquareRootHour(2)) // => 2
- * ```
  */
 export function inCentimetresPerSquareRootHour(quantity: Sorptivity): number {
   return quantity
@@ -54,18 +43,12 @@ export function inCentimetresPerSquareRootHour(quantity: Sorptivity): number {
 /**
  * Sorptivity, from a number in cm/d^½.
  *
- * ```math
- * S = v / \sqrt{24}
- * ```
- *
+ * @equation `S = v / \sqrt{24}`
  * @param value - Number in cm/d^½. Unit: cm/d^½. Range: [0, ∞).
  * @returns Sorptivity. Unit: cm/h^½.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, Table 8
  * @example
- * ```ts
  * centimetresPerSquareRootDay(2) // => 0.408248290464
- * ```
  */
 export function centimetresPerSquareRootDay(value: number): Sorptivity {
   return convertedIn(value, value / Math.sqrt(24), 'cm/d^½', SORPTIVITY) as Sorptivity
@@ -74,17 +57,12 @@ export function centimetresPerSquareRootDay(value: number): Sorptivity {
 /**
  * The number of cm/d^½ in a quantity that centimetresPerSquareRootDay() makes.
  *
- * ```math
- * v = S \times \sqrt{24}
- * ```
- *
+ * @equation `v = S \times \sqrt{24}`
  * @param quantity - Sorptivity. Unit: cm/h^½. Range: any.
  * @returns Plain number. Unit: cm/d^½.
  * @source bipm-2019, Table 8
  * @example
- * ```ts
  * inCentimetresPerSquareRootDay(centimetresPerSquareRootDay(2)) // => 2
- * ```
  */
 export function inCentimetresPerSquareRootDay(quantity: Sorptivity): number {
   return quantity * Math.sqrt(24)

@@ -15,18 +15,12 @@ const SUCTION_HEAD: Domain = {
 /**
  * Suction with which a medium holds its water, as a head of water, from a number in cm of water.
  *
- * ```math
- * s = v
- * ```
- *
+ * @equation `s = v`
  * @param value - Number in cm of water. Unit: cm of water. Range: [0, ∞).
  * @returns Suction with which a medium holds its water. Unit: cm.
- * @throws `DomainError` outside the range.
  * @source definition: the head of a column of water of density 1000 kg/m³ under standard gravity
  * @example
- * ```ts
  * centimetresOfSuction(2) // => 2
- * ```
  */
 export function centimetresOfSuction(value: number): SuctionHead {
   return numberIn(value, SUCTION_HEAD) as SuctionHead
@@ -35,17 +29,12 @@ export function centimetresOfSuction(value: number): SuctionHead {
 /**
  * The number of cm of water in a quantity that centimetresOfSuction() makes.
  *
- * ```math
- * v = s
- * ```
- *
+ * @equation `v = s`
  * @param quantity - Suction with which a medium holds its water. Unit: cm. Range: any.
  * @returns Plain number. Unit: cm of water.
  * @source definition: the head of a column of water of density 1000 kg/m³ under standard gravity
  * @example
- * ```ts
  * inCentimetresOfSuction(centimetresOfSuction(2)) // => 2
- * ```
  */
 export function inCentimetresOfSuction(quantity: SuctionHead): number {
   return quantity
@@ -54,18 +43,12 @@ export function inCentimetresOfSuction(quantity: SuctionHead): number {
 /**
  * Suction with which a medium holds its water, as a head of water, from a number in kPa.
  *
- * ```math
- * s = v / 0.0980665
- * ```
- *
+ * @equation `s = v / 0.0980665`
  * @param value - Number in kPa. Unit: kPa. Range: [0, ∞).
  * @returns Suction with which a medium holds its water. Unit: cm.
- * @throws `DomainError` outside the range.
  * @source bipm-2019 and cgpm-1901: 9.80665 m/s² times 1000 kg/m³
  * @example
- * ```ts
  * kilopascalsOfSuction(2) // => 20.3943242596
- * ```
  */
 export function kilopascalsOfSuction(value: number): SuctionHead {
   return convertedIn(value, value / 0.0980665, 'kPa', SUCTION_HEAD) as SuctionHead
@@ -74,17 +57,12 @@ export function kilopascalsOfSuction(value: number): SuctionHead {
 /**
  * The number of kPa in a quantity that kilopascalsOfSuction() makes.
  *
- * ```math
- * v = s \times 0.0980665
- * ```
- *
+ * @equation `v = s \times 0.0980665`
  * @param quantity - Suction with which a medium holds its water. Unit: cm. Range: any.
  * @returns Plain number. Unit: kPa.
  * @source bipm-2019 and cgpm-1901: 9.80665 m/s² times 1000 kg/m³
  * @example
- * ```ts
  * inKilopascalsOfSuction(kilopascalsOfSuction(2)) // => 2
- * ```
  */
 export function inKilopascalsOfSuction(quantity: SuctionHead): number {
   return quantity * 0.0980665
@@ -93,18 +71,12 @@ export function inKilopascalsOfSuction(quantity: SuctionHead): number {
 /**
  * Suction with which a medium holds its water, as a head of water, from a number in hPa.
  *
- * ```math
- * s = v / 0.980665
- * ```
- *
+ * @equation `s = v / 0.980665`
  * @param value - Number in hPa. Unit: hPa. Range: [0, ∞).
  * @returns Suction with which a medium holds its water. Unit: cm.
- * @throws `DomainError` outside the range.
  * @source bipm-2019 and cgpm-1901: 9.80665 m/s² times 1000 kg/m³
  * @example
- * ```ts
  * hectopascalsOfSuction(2) // => 2.03943242596
- * ```
  */
 export function hectopascalsOfSuction(value: number): SuctionHead {
   return convertedIn(value, value / 0.980665, 'hPa', SUCTION_HEAD) as SuctionHead
@@ -113,17 +85,12 @@ export function hectopascalsOfSuction(value: number): SuctionHead {
 /**
  * The number of hPa in a quantity that hectopascalsOfSuction() makes.
  *
- * ```math
- * v = s \times 0.980665
- * ```
- *
+ * @equation `v = s \times 0.980665`
  * @param quantity - Suction with which a medium holds its water. Unit: cm. Range: any.
  * @returns Plain number. Unit: hPa.
  * @source bipm-2019 and cgpm-1901: 9.80665 m/s² times 1000 kg/m³
  * @example
- * ```ts
  * inHectopascalsOfSuction(hectopascalsOfSuction(2)) // => 2
- * ```
  */
 export function inHectopascalsOfSuction(quantity: SuctionHead): number {
   return quantity * 0.980665

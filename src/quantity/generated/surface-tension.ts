@@ -15,18 +15,12 @@ const SURFACE_TENSION: Domain = {
 /**
  * Surface tension, from a number in N/m.
  *
- * ```math
- * q = v
- * ```
- *
+ * @equation `q = v`
  * @param value - Number in N/m. Unit: N/m. Range: [0, ∞).
  * @returns Surface tension. Unit: N/m.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * newtonsPerMetre(2) // => 2
- * ```
  */
 export function newtonsPerMetre(value: number): SurfaceTension {
   return numberIn(value, SURFACE_TENSION) as SurfaceTension
@@ -35,17 +29,12 @@ export function newtonsPerMetre(value: number): SurfaceTension {
 /**
  * The number of N/m in a quantity that newtonsPerMetre() makes.
  *
- * ```math
- * v = q
- * ```
- *
+ * @equation `v = q`
  * @param quantity - Surface tension. Unit: N/m. Range: any.
  * @returns Plain number. Unit: N/m.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inNewtonsPerMetre(newtonsPerMetre(2)) // => 2
- * ```
  */
 export function inNewtonsPerMetre(quantity: SurfaceTension): number {
   return quantity
@@ -54,18 +43,12 @@ export function inNewtonsPerMetre(quantity: SurfaceTension): number {
 /**
  * Surface tension, from a number in mN/m.
  *
- * ```math
- * q = v / 1000
- * ```
- *
+ * @equation `q = v / 1000`
  * @param value - Number in mN/m. Unit: mN/m. Range: [0, ∞).
  * @returns Surface tension. Unit: N/m.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * millinewtonsPerMetre(2) // => 0.002
- * ```
  */
 export function millinewtonsPerMetre(value: number): SurfaceTension {
   return convertedIn(value, value / 1000, 'mN/m', SURFACE_TENSION) as SurfaceTension
@@ -74,17 +57,12 @@ export function millinewtonsPerMetre(value: number): SurfaceTension {
 /**
  * The number of mN/m in a quantity that millinewtonsPerMetre() makes.
  *
- * ```math
- * v = q \times 1000
- * ```
- *
+ * @equation `v = q \times 1000`
  * @param quantity - Surface tension. Unit: N/m. Range: any.
  * @returns Plain number. Unit: mN/m.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inMillinewtonsPerMetre(millinewtonsPerMetre(2)) // => 2
- * ```
  */
 export function inMillinewtonsPerMetre(quantity: SurfaceTension): number {
   return quantity * 1000

@@ -33,18 +33,12 @@ const KELVIN: Domain = {
 /**
  * Temperature as a place on the scale, from a number in °C.
  *
- * ```math
- * t = v
- * ```
- *
+ * @equation `t = v`
  * @param value - Number in °C. Unit: °C. Range: [-273.15, 1000].
  * @returns Temperature as a place on the scale. Unit: °C.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, Table 4
  * @example
- * ```ts
  * celsius(20) // => 20
- * ```
  */
 export function celsius(value: number): Temperature {
   return numberIn(value, TEMPERATURE) as Temperature
@@ -53,17 +47,12 @@ export function celsius(value: number): Temperature {
 /**
  * The number of °C in a quantity that celsius() makes.
  *
- * ```math
- * v = t
- * ```
- *
+ * @equation `v = t`
  * @param quantity - Temperature as a place on the scale. Unit: °C. Range: any.
  * @returns Plain number. Unit: °C.
  * @source bipm-2019, Table 4
  * @example
- * ```ts
  * inCelsius(celsius(20)) // => 20
- * ```
  */
 export function inCelsius(quantity: Temperature): number {
   return quantity
@@ -72,18 +61,12 @@ export function inCelsius(quantity: Temperature): number {
 /**
  * Temperature as a place on the scale, from a number in °F.
  *
- * ```math
- * t = (v - 32) \times 5 / 9
- * ```
- *
+ * @equation `t = (v - 32) \times 5 / 9`
  * @param value - Number in °F. Unit: °F. Range: [-459.67, 1832].
  * @returns Temperature as a place on the scale. Unit: °C.
- * @throws `DomainError` outside the range.
  * @source nist-811-2008, Appendix B.8
  * @example
- * ```ts
  * fahrenheit(68) // => 20
- * ```
  */
 export function fahrenheit(value: number): Temperature {
   return (((numberIn(value, FAHRENHEIT) - 32) * 5) / 9) as Temperature
@@ -92,17 +75,12 @@ export function fahrenheit(value: number): Temperature {
 /**
  * The number of °F in a quantity that fahrenheit() makes.
  *
- * ```math
- * v = t \times 9 / 5 + 32
- * ```
- *
+ * @equation `v = t \times 9 / 5 + 32`
  * @param quantity - Temperature as a place on the scale. Unit: °C. Range: any.
  * @returns Plain number. Unit: °F.
  * @source nist-811-2008, Appendix B.8
  * @example
- * ```ts
  * inFahrenheit(fahrenheit(68)) // => 68
- * ```
  */
 export function inFahrenheit(quantity: Temperature): number {
   return (quantity * 9) / 5 + 32
@@ -111,18 +89,12 @@ export function inFahrenheit(quantity: Temperature): number {
 /**
  * Temperature as a place on the scale, from a number in K.
  *
- * ```math
- * t = v - 273.15
- * ```
- *
+ * @equation `t = v - 273.15`
  * @param value - Number in K. Unit: K. Range: [0, 1273.15].
  * @returns Temperature as a place on the scale. Unit: °C.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 2.3.1
  * @example
- * ```ts
  * kelvin(300) // => 26.85
- * ```
  */
 export function kelvin(value: number): Temperature {
   return (numberIn(value, KELVIN) - 273.15) as Temperature
@@ -131,17 +103,12 @@ export function kelvin(value: number): Temperature {
 /**
  * The number of K in a quantity that kelvin() makes.
  *
- * ```math
- * v = t + 273.15
- * ```
- *
+ * @equation `v = t + 273.15`
  * @param quantity - Temperature as a place on the scale. Unit: °C. Range: any.
  * @returns Plain number. Unit: K.
  * @source bipm-2019, section 2.3.1
  * @example
- * ```ts
  * inKelvin(kelvin(300)) // => 300
- * ```
  */
 export function inKelvin(quantity: Temperature): number {
   return quantity + 273.15
@@ -159,18 +126,12 @@ const TEMPERATURE_CHANGE: Domain = {
 /**
  * Difference of two temperatures, from a number in K.
  *
- * ```math
- * \Delta t = v
- * ```
- *
+ * @equation `\Delta t = v`
  * @param value - Number in K. Unit: K. Range: (-∞, ∞).
  * @returns Difference of two temperatures. Unit: K.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 2.3.1
  * @example
- * ```ts
  * kelvinsOfChange(5) // => 5
- * ```
  */
 export function kelvinsOfChange(value: number): TemperatureChange {
   return numberIn(value, TEMPERATURE_CHANGE) as TemperatureChange
@@ -179,17 +140,12 @@ export function kelvinsOfChange(value: number): TemperatureChange {
 /**
  * The number of K in a quantity that kelvinsOfChange() makes.
  *
- * ```math
- * v = \Delta t
- * ```
- *
+ * @equation `v = \Delta t`
  * @param quantity - Difference of two temperatures. Unit: K. Range: any.
  * @returns Plain number. Unit: K.
  * @source bipm-2019, section 2.3.1
  * @example
- * ```ts
  * inKelvinsOfChange(kelvinsOfChange(5)) // => 5
- * ```
  */
 export function inKelvinsOfChange(quantity: TemperatureChange): number {
   return quantity
@@ -198,18 +154,12 @@ export function inKelvinsOfChange(quantity: TemperatureChange): number {
 /**
  * Difference of two temperatures, from a number in °F.
  *
- * ```math
- * \Delta t = v \times 5 / 9
- * ```
- *
+ * @equation `\Delta t = v \times 5 / 9`
  * @param value - Number in °F. Unit: °F. Range: (-∞, ∞).
  * @returns Difference of two temperatures. Unit: K.
- * @throws `DomainError` outside the range.
  * @source nist-811-2008, Appendix B.8
  * @example
- * ```ts
  * fahrenheitOfChange(9) // => 5
- * ```
  */
 export function fahrenheitOfChange(value: number): TemperatureChange {
   return convertedIn(value, (value * 5) / 9, '°F', TEMPERATURE_CHANGE) as TemperatureChange
@@ -218,17 +168,12 @@ export function fahrenheitOfChange(value: number): TemperatureChange {
 /**
  * The number of °F in a quantity that fahrenheitOfChange() makes.
  *
- * ```math
- * v = \Delta t \times 9 / 5
- * ```
- *
+ * @equation `v = \Delta t \times 9 / 5`
  * @param quantity - Difference of two temperatures. Unit: K. Range: any.
  * @returns Plain number. Unit: °F.
  * @source nist-811-2008, Appendix B.8
  * @example
- * ```ts
  * inFahrenheitOfChange(fahrenheitOfChange(9)) // => 9
- * ```
  */
 export function inFahrenheitOfChange(quantity: TemperatureChange): number {
   return (quantity * 9) / 5

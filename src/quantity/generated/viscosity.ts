@@ -15,18 +15,12 @@ const VISCOSITY: Domain = {
 /**
  * Dynamic viscosity, from a number in Pa·s.
  *
- * ```math
- * q = v
- * ```
- *
+ * @equation `q = v`
  * @param value - Number in Pa·s. Unit: Pa·s. Range: (0, ∞).
  * @returns Dynamic viscosity. Unit: Pa·s.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * pascalSeconds(2) // => 2
- * ```
  */
 export function pascalSeconds(value: number): Viscosity {
   return numberIn(value, VISCOSITY) as Viscosity
@@ -35,17 +29,12 @@ export function pascalSeconds(value: number): Viscosity {
 /**
  * The number of Pa·s in a quantity that pascalSeconds() makes.
  *
- * ```math
- * v = q
- * ```
- *
+ * @equation `v = q`
  * @param quantity - Dynamic viscosity. Unit: Pa·s. Range: any.
  * @returns Plain number. Unit: Pa·s.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inPascalSeconds(pascalSeconds(2)) // => 2
- * ```
  */
 export function inPascalSeconds(quantity: Viscosity): number {
   return quantity
@@ -54,18 +43,12 @@ export function inPascalSeconds(quantity: Viscosity): number {
 /**
  * Dynamic viscosity, from a number in mPa·s.
  *
- * ```math
- * q = v / 1000
- * ```
- *
+ * @equation `q = v / 1000`
  * @param value - Number in mPa·s. Unit: mPa·s. Range: (0, ∞).
  * @returns Dynamic viscosity. Unit: Pa·s.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * millipascalSeconds(2) // => 0.002
- * ```
  */
 export function millipascalSeconds(value: number): Viscosity {
   return convertedIn(value, value / 1000, 'mPa·s', VISCOSITY) as Viscosity
@@ -74,17 +57,12 @@ export function millipascalSeconds(value: number): Viscosity {
 /**
  * The number of mPa·s in a quantity that millipascalSeconds() makes.
  *
- * ```math
- * v = q \times 1000
- * ```
- *
+ * @equation `v = q \times 1000`
  * @param quantity - Dynamic viscosity. Unit: Pa·s. Range: any.
  * @returns Plain number. Unit: mPa·s.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inMillipascalSeconds(millipascalSeconds(2)) // => 2
- * ```
  */
 export function inMillipascalSeconds(quantity: Viscosity): number {
   return quantity * 1000

@@ -15,18 +15,12 @@ const VOLUME: Domain = {
 /**
  * Volume of water, medium or container, from a number in L.
  *
- * ```math
- * V = v
- * ```
- *
+ * @equation `V = v`
  * @param value - Number in L. Unit: L. Range: [0, ∞).
  * @returns Volume of water. Unit: L.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, Table 8
  * @example
- * ```ts
  * litres(2) // => 2
- * ```
  */
 export function litres(value: number): Volume {
   return numberIn(value, VOLUME) as Volume
@@ -35,17 +29,12 @@ export function litres(value: number): Volume {
 /**
  * The number of L in a quantity that litres() makes.
  *
- * ```math
- * v = V
- * ```
- *
+ * @equation `v = V`
  * @param quantity - Volume of water. Unit: L. Range: any.
  * @returns Plain number. Unit: L.
  * @source bipm-2019, Table 8
  * @example
- * ```ts
  * inLitres(litres(2)) // => 2
- * ```
  */
 export function inLitres(quantity: Volume): number {
   return quantity
@@ -54,18 +43,12 @@ export function inLitres(quantity: Volume): number {
 /**
  * Volume of water, medium or container, from a number in mL.
  *
- * ```math
- * V = v / 1000
- * ```
- *
+ * @equation `V = v / 1000`
  * @param value - Number in mL. Unit: mL. Range: [0, ∞).
  * @returns Volume of water. Unit: L.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * millilitres(2) // => 0.002
- * ```
  */
 export function millilitres(value: number): Volume {
   return convertedIn(value, value / 1000, 'mL', VOLUME) as Volume
@@ -74,17 +57,12 @@ export function millilitres(value: number): Volume {
 /**
  * The number of mL in a quantity that millilitres() makes.
  *
- * ```math
- * v = V \times 1000
- * ```
- *
+ * @equation `v = V \times 1000`
  * @param quantity - Volume of water. Unit: L. Range: any.
  * @returns Plain number. Unit: mL.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inMillilitres(millilitres(2)) // => 2
- * ```
  */
 export function inMillilitres(quantity: Volume): number {
   return quantity * 1000
@@ -93,18 +71,12 @@ export function inMillilitres(quantity: Volume): number {
 /**
  * Volume of water, medium or container, from a number in m³.
  *
- * ```math
- * V = v \times 1000
- * ```
- *
+ * @equation `V = v \times 1000`
  * @param value - Number in m³. Unit: m³. Range: [0, ∞).
  * @returns Volume of water. Unit: L.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, Table 8
  * @example
- * ```ts
  * cubicMetres(2) // => 2000
- * ```
  */
 export function cubicMetres(value: number): Volume {
   return convertedIn(value, value * 1000, 'm³', VOLUME) as Volume
@@ -113,17 +85,12 @@ export function cubicMetres(value: number): Volume {
 /**
  * The number of m³ in a quantity that cubicMetres() makes.
  *
- * ```math
- * v = V / 1000
- * ```
- *
+ * @equation `v = V / 1000`
  * @param quantity - Volume of water. Unit: L. Range: any.
  * @returns Plain number. Unit: m³.
  * @source bipm-2019, Table 8
  * @example
- * ```ts
  * inCubicMetres(cubicMetres(2)) // => 2
- * ```
  */
 export function inCubicMetres(quantity: Volume): number {
   return quantity / 1000
@@ -132,18 +99,12 @@ export function inCubicMetres(quantity: Volume): number {
 /**
  * Volume of water, medium or container, from a number in US gal.
  *
- * ```math
- * V = v \times 3.785411784
- * ```
- *
+ * @equation `V = v \times 3.785411784`
  * @param value - Number in US gal. Unit: US gal. Range: [0, ∞).
  * @returns Volume of water. Unit: L.
- * @throws `DomainError` outside the range.
  * @source nist-811-2008, Appendix B.8
  * @example
- * ```ts
  * usGallons(2) // => 7.570823568
- * ```
  */
 export function usGallons(value: number): Volume {
   return convertedIn(value, value * 3.785411784, 'US gal', VOLUME) as Volume
@@ -152,17 +113,12 @@ export function usGallons(value: number): Volume {
 /**
  * The number of US gal in a quantity that usGallons() makes.
  *
- * ```math
- * v = V / 3.785411784
- * ```
- *
+ * @equation `v = V / 3.785411784`
  * @param quantity - Volume of water. Unit: L. Range: any.
  * @returns Plain number. Unit: US gal.
  * @source nist-811-2008, Appendix B.8
  * @example
- * ```ts
  * inUsGallons(usGallons(2)) // => 2
- * ```
  */
 export function inUsGallons(quantity: Volume): number {
   return quantity / 3.785411784
@@ -171,18 +127,12 @@ export function inUsGallons(quantity: Volume): number {
 /**
  * Volume of water, medium or container, from a number in US fl oz.
  *
- * ```math
- * V = v \times 0.0295735295625
- * ```
- *
+ * @equation `V = v \times 0.0295735295625`
  * @param value - Number in US fl oz. Unit: US fl oz. Range: [0, ∞).
  * @returns Volume of water. Unit: L.
- * @throws `DomainError` outside the range.
  * @source nist-811-2008, Appendix B.8
  * @example
- * ```ts
  * usFluidOunces(2) // => 0.059147059125
- * ```
  */
 export function usFluidOunces(value: number): Volume {
   return convertedIn(value, value * 0.0295735295625, 'US fl oz', VOLUME) as Volume
@@ -191,17 +141,12 @@ export function usFluidOunces(value: number): Volume {
 /**
  * The number of US fl oz in a quantity that usFluidOunces() makes.
  *
- * ```math
- * v = V / 0.0295735295625
- * ```
- *
+ * @equation `v = V / 0.0295735295625`
  * @param quantity - Volume of water. Unit: L. Range: any.
  * @returns Plain number. Unit: US fl oz.
  * @source nist-811-2008, Appendix B.8
  * @example
- * ```ts
  * inUsFluidOunces(usFluidOunces(2)) // => 2
- * ```
  */
 export function inUsFluidOunces(quantity: Volume): number {
   return quantity / 0.0295735295625

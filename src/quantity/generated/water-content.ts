@@ -24,18 +24,12 @@ const PERCENT_WATER_CONTENT: Domain = {
 /**
  * Volume of water per volume of medium, from a number in m³/m³.
  *
- * ```math
- * \theta = v
- * ```
- *
+ * @equation `\theta = v`
  * @param value - Number in m³/m³. Unit: m³/m³. Range: [0, 1].
  * @returns Volume of water per volume of medium. Unit: m³/m³.
- * @throws `DomainError` outside the range.
  * @source iso-11461-2001, definition of water content by volume
  * @example
- * ```ts
  * waterContent(0.45) // => 0.45
- * ```
  */
 export function waterContent(value: number): WaterContent {
   return numberIn(value, WATER_CONTENT) as WaterContent
@@ -44,17 +38,12 @@ export function waterContent(value: number): WaterContent {
 /**
  * The number of m³/m³ in a quantity that waterContent() makes.
  *
- * ```math
- * v = \theta
- * ```
- *
+ * @equation `v = \theta`
  * @param quantity - Volume of water per volume of medium. Unit: m³/m³. Range: any.
  * @returns Plain number. Unit: m³/m³.
  * @source iso-11461-2001, definition of water content by volume
  * @example
- * ```ts
  * inWaterContent(waterContent(0.45)) // => 0.45
- * ```
  */
 export function inWaterContent(quantity: WaterContent): number {
   return quantity
@@ -63,18 +52,12 @@ export function inWaterContent(quantity: WaterContent): number {
 /**
  * Volume of water per volume of medium, from a number in %.
  *
- * ```math
- * \theta = v / 100
- * ```
- *
+ * @equation `\theta = v / 100`
  * @param value - Number in %. Unit: %. Range: [0, 100].
  * @returns Volume of water per volume of medium. Unit: m³/m³.
- * @throws `DomainError` outside the range.
  * @source iso-11461-2001, definition of water content by volume
  * @example
- * ```ts
  * percentWaterContent(45) // => 0.45
- * ```
  */
 export function percentWaterContent(value: number): WaterContent {
   return (numberIn(value, PERCENT_WATER_CONTENT) / 100) as WaterContent
@@ -83,17 +66,12 @@ export function percentWaterContent(value: number): WaterContent {
 /**
  * The number of % in a quantity that percentWaterContent() makes.
  *
- * ```math
- * v = \theta \times 100
- * ```
- *
+ * @equation `v = \theta \times 100`
  * @param quantity - Volume of water per volume of medium. Unit: m³/m³. Range: any.
  * @returns Plain number. Unit: %.
  * @source iso-11461-2001, definition of water content by volume
  * @example
- * ```ts
  * inPercentWaterContent(percentWaterContent(45)) // => 45
- * ```
  */
 export function inPercentWaterContent(quantity: WaterContent): number {
   return quantity * 100
@@ -120,18 +98,12 @@ const PERCENTAGE_POINTS: Domain = {
 /**
  * Change of volumetric water content, from a number in m³/m³.
  *
- * ```math
- * \Delta\theta = v
- * ```
- *
+ * @equation `\Delta\theta = v`
  * @param value - Number in m³/m³. Unit: m³/m³. Range: [-1, 1].
  * @returns Change of volumetric water content. Unit: m³/m³.
- * @throws `DomainError` outside the range.
  * @source definition
  * @example
- * ```ts
  * waterContentChange(0.03) // => 0.03
- * ```
  */
 export function waterContentChange(value: number): WaterContentChange {
   return numberIn(value, WATER_CONTENT_CHANGE) as WaterContentChange
@@ -140,17 +112,12 @@ export function waterContentChange(value: number): WaterContentChange {
 /**
  * The number of m³/m³ in a quantity that waterContentChange() makes.
  *
- * ```math
- * v = \Delta\theta
- * ```
- *
+ * @equation `v = \Delta\theta`
  * @param quantity - Change of volumetric water content. Unit: m³/m³. Range: any.
  * @returns Plain number. Unit: m³/m³.
  * @source definition
  * @example
- * ```ts
  * inWaterContentChange(waterContentChange(0.03)) // => 0.03
- * ```
  */
 export function inWaterContentChange(quantity: WaterContentChange): number {
   return quantity
@@ -159,18 +126,12 @@ export function inWaterContentChange(quantity: WaterContentChange): number {
 /**
  * Change of volumetric water content, from a number in percentage points.
  *
- * ```math
- * \Delta\theta = v / 100
- * ```
- *
+ * @equation `\Delta\theta = v / 100`
  * @param value - Number in percentage points. Unit: percentage points. Range: [-100, 100].
  * @returns Change of volumetric water content. Unit: m³/m³.
- * @throws `DomainError` outside the range.
  * @source definition
  * @example
- * ```ts
  * percentagePoints(3) // => 0.03
- * ```
  */
 export function percentagePoints(value: number): WaterContentChange {
   return (numberIn(value, PERCENTAGE_POINTS) / 100) as WaterContentChange
@@ -179,17 +140,12 @@ export function percentagePoints(value: number): WaterContentChange {
 /**
  * The number of percentage points in a quantity that percentagePoints() makes.
  *
- * ```math
- * v = \Delta\theta \times 100
- * ```
- *
+ * @equation `v = \Delta\theta \times 100`
  * @param quantity - Change of volumetric water content. Unit: m³/m³. Range: any.
  * @returns Plain number. Unit: percentage points.
  * @source definition
  * @example
- * ```ts
  * inPercentagePoints(percentagePoints(3)) // => 3
- * ```
  */
 export function inPercentagePoints(quantity: WaterContentChange): number {
   return quantity * 100
@@ -207,18 +163,12 @@ const GRAVIMETRIC_WATER_CONTENT: Domain = {
 /**
  * Mass of water per mass of dry medium, from a number in g/g.
  *
- * ```math
- * w = v
- * ```
- *
+ * @equation `w = v`
  * @param value - Number in g/g. Unit: g/g. Range: [0, ∞).
  * @returns Mass of water per mass of dry medium. Unit: g/g.
- * @throws `DomainError` outside the range.
  * @source iso-11465-1993, definition of water content on a dry mass basis
  * @example
- * ```ts
  * gravimetricWaterContent(4.8) // => 4.8
- * ```
  */
 export function gravimetricWaterContent(value: number): GravimetricWaterContent {
   return numberIn(value, GRAVIMETRIC_WATER_CONTENT) as GravimetricWaterContent
@@ -227,17 +177,12 @@ export function gravimetricWaterContent(value: number): GravimetricWaterContent 
 /**
  * The number of g/g in a quantity that gravimetricWaterContent() makes.
  *
- * ```math
- * v = w
- * ```
- *
+ * @equation `v = w`
  * @param quantity - Mass of water per mass of dry medium. Unit: g/g. Range: any.
  * @returns Plain number. Unit: g/g.
  * @source iso-11465-1993, definition of water content on a dry mass basis
  * @example
- * ```ts
  * inGravimetricWaterContent(gravimetricWaterContent(4.8)) // => 4.8
- * ```
  */
 export function inGravimetricWaterContent(quantity: GravimetricWaterContent): number {
   return quantity

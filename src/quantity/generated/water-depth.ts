@@ -15,18 +15,12 @@ const WATER_DEPTH: Domain = {
 /**
  * Depth of water over an area, from a number in mm.
  *
- * ```math
- * d = v
- * ```
- *
+ * @equation `d = v`
  * @param value - Number in mm. Unit: mm. Range: (-∞, ∞).
  * @returns Depth of water over an area. Unit: mm.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * millimetresOfDepth(2) // => 2
- * ```
  */
 export function millimetresOfDepth(value: number): WaterDepth {
   return numberIn(value, WATER_DEPTH) as WaterDepth
@@ -35,17 +29,12 @@ export function millimetresOfDepth(value: number): WaterDepth {
 /**
  * The number of mm in a quantity that millimetresOfDepth() makes.
  *
- * ```math
- * v = d
- * ```
- *
+ * @equation `v = d`
  * @param quantity - Depth of water over an area. Unit: mm. Range: any.
  * @returns Plain number. Unit: mm.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inMillimetresOfDepth(millimetresOfDepth(2)) // => 2
- * ```
  */
 export function inMillimetresOfDepth(quantity: WaterDepth): number {
   return quantity
@@ -54,18 +43,12 @@ export function inMillimetresOfDepth(quantity: WaterDepth): number {
 /**
  * Depth of water over an area, from a number in in.
  *
- * ```math
- * d = v \times 25.4
- * ```
- *
+ * @equation `d = v \times 25.4`
  * @param value - Number in in. Unit: in. Range: (-∞, ∞).
  * @returns Depth of water over an area. Unit: mm.
- * @throws `DomainError` outside the range.
  * @source nist-811-2008, Appendix B.8
  * @example
- * ```ts
  * inchesOfDepth(2) // => 50.8
- * ```
  */
 export function inchesOfDepth(value: number): WaterDepth {
   return convertedIn(value, value * 25.4, 'in', WATER_DEPTH) as WaterDepth
@@ -74,17 +57,12 @@ export function inchesOfDepth(value: number): WaterDepth {
 /**
  * The number of in in a quantity that inchesOfDepth() makes.
  *
- * ```math
- * v = d / 25.4
- * ```
- *
+ * @equation `v = d / 25.4`
  * @param quantity - Depth of water over an area. Unit: mm. Range: any.
  * @returns Plain number. Unit: in.
  * @source nist-811-2008, Appendix B.8
  * @example
- * ```ts
  * inInchesOfDepth(inchesOfDepth(2)) // => 2
- * ```
  */
 export function inInchesOfDepth(quantity: WaterDepth): number {
   return quantity / 25.4
@@ -93,18 +71,12 @@ export function inInchesOfDepth(quantity: WaterDepth): number {
 /**
  * Depth of water over an area, from a number in L/m².
  *
- * ```math
- * d = v
- * ```
- *
+ * @equation `d = v`
  * @param value - Number in L/m². Unit: L/m². Range: (-∞, ∞).
  * @returns Depth of water over an area. Unit: mm.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, Table 8
  * @example
- * ```ts
  * litresPerSquareMetre(2) // => 2
- * ```
  */
 export function litresPerSquareMetre(value: number): WaterDepth {
   return numberIn(value, WATER_DEPTH) as WaterDepth
@@ -113,17 +85,12 @@ export function litresPerSquareMetre(value: number): WaterDepth {
 /**
  * The number of L/m² in a quantity that litresPerSquareMetre() makes.
  *
- * ```math
- * v = d
- * ```
- *
+ * @equation `v = d`
  * @param quantity - Depth of water over an area. Unit: mm. Range: any.
  * @returns Plain number. Unit: L/m².
  * @source bipm-2019, Table 8
  * @example
- * ```ts
  * inLitresPerSquareMetre(litresPerSquareMetre(2)) // => 2
- * ```
  */
 export function inLitresPerSquareMetre(quantity: WaterDepth): number {
   return quantity

@@ -15,18 +15,12 @@ const WAVELENGTH: Domain = {
 /**
  * Wavelength of light, from a number in nm.
  *
- * ```math
- * q = v
- * ```
- *
+ * @equation `q = v`
  * @param value - Number in nm. Unit: nm. Range: (0, ∞).
  * @returns Wavelength of light. Unit: nm.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * nanometres(2) // => 2
- * ```
  */
 export function nanometres(value: number): Wavelength {
   return numberIn(value, WAVELENGTH) as Wavelength
@@ -35,17 +29,12 @@ export function nanometres(value: number): Wavelength {
 /**
  * The number of nm in a quantity that nanometres() makes.
  *
- * ```math
- * v = q
- * ```
- *
+ * @equation `v = q`
  * @param quantity - Wavelength of light. Unit: nm. Range: any.
  * @returns Plain number. Unit: nm.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inNanometres(nanometres(2)) // => 2
- * ```
  */
 export function inNanometres(quantity: Wavelength): number {
   return quantity

@@ -15,18 +15,12 @@ const WIND_SPEED: Domain = {
 /**
  * Speed of wind or air, from a number in m/s.
  *
- * ```math
- * u = v
- * ```
- *
+ * @equation `u = v`
  * @param value - Number in m/s. Unit: m/s. Range: [0, ∞).
  * @returns Speed of wind or air. Unit: m/s.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * metresPerSecond(2) // => 2
- * ```
  */
 export function metresPerSecond(value: number): WindSpeed {
   return numberIn(value, WIND_SPEED) as WindSpeed
@@ -35,17 +29,12 @@ export function metresPerSecond(value: number): WindSpeed {
 /**
  * The number of m/s in a quantity that metresPerSecond() makes.
  *
- * ```math
- * v = u
- * ```
- *
+ * @equation `v = u`
  * @param quantity - Speed of wind or air. Unit: m/s. Range: any.
  * @returns Plain number. Unit: m/s.
  * @source bipm-2019, section 3 (decimal prefixes)
  * @example
- * ```ts
  * inMetresPerSecond(metresPerSecond(2)) // => 2
- * ```
  */
 export function inMetresPerSecond(quantity: WindSpeed): number {
   return quantity
@@ -54,18 +43,12 @@ export function inMetresPerSecond(quantity: WindSpeed): number {
 /**
  * Speed of wind or air, from a number in km/h.
  *
- * ```math
- * u = v / 3.6
- * ```
- *
+ * @equation `u = v / 3.6`
  * @param value - Number in km/h. Unit: km/h. Range: [0, ∞).
  * @returns Speed of wind or air. Unit: m/s.
- * @throws `DomainError` outside the range.
  * @source bipm-2019, Table 8
  * @example
- * ```ts
  * kilometresPerHour(2) // => 0.555555555556
- * ```
  */
 export function kilometresPerHour(value: number): WindSpeed {
   return convertedIn(value, value / 3.6, 'km/h', WIND_SPEED) as WindSpeed
@@ -74,17 +57,12 @@ export function kilometresPerHour(value: number): WindSpeed {
 /**
  * The number of km/h in a quantity that kilometresPerHour() makes.
  *
- * ```math
- * v = u \times 3.6
- * ```
- *
+ * @equation `v = u \times 3.6`
  * @param quantity - Speed of wind or air. Unit: m/s. Range: any.
  * @returns Plain number. Unit: km/h.
  * @source bipm-2019, Table 8
  * @example
- * ```ts
  * inKilometresPerHour(kilometresPerHour(2)) // => 2
- * ```
  */
 export function inKilometresPerHour(quantity: WindSpeed): number {
   return quantity * 3.6
@@ -93,18 +71,12 @@ export function inKilometresPerHour(quantity: WindSpeed): number {
 /**
  * Speed of wind or air, from a number in mi/h.
  *
- * ```math
- * u = v \times 0.44704
- * ```
- *
+ * @equation `u = v \times 0.44704`
  * @param value - Number in mi/h. Unit: mi/h. Range: [0, ∞).
  * @returns Speed of wind or air. Unit: m/s.
- * @throws `DomainError` outside the range.
  * @source nist-811-2008, Appendix B.8
  * @example
- * ```ts
  * milesPerHour(2) // => 0.89408
- * ```
  */
 export function milesPerHour(value: number): WindSpeed {
   return convertedIn(value, value * 0.44704, 'mi/h', WIND_SPEED) as WindSpeed
@@ -113,17 +85,12 @@ export function milesPerHour(value: number): WindSpeed {
 /**
  * The number of mi/h in a quantity that milesPerHour() makes.
  *
- * ```math
- * v = u / 0.44704
- * ```
- *
+ * @equation `v = u / 0.44704`
  * @param quantity - Speed of wind or air. Unit: m/s. Range: any.
  * @returns Plain number. Unit: mi/h.
  * @source nist-811-2008, Appendix B.8
  * @example
- * ```ts
  * inMilesPerHour(milesPerHour(2)) // => 2
- * ```
  */
 export function inMilesPerHour(quantity: WindSpeed): number {
   return quantity / 0.44704
@@ -132,18 +99,12 @@ export function inMilesPerHour(quantity: WindSpeed): number {
 /**
  * Speed of wind or air, from a number in kn.
  *
- * ```math
- * u = v \times 1852 / 3600
- * ```
- *
+ * @equation `u = v \times 1852 / 3600`
  * @param value - Number in kn. Unit: kn. Range: [0, ∞).
  * @returns Speed of wind or air. Unit: m/s.
- * @throws `DomainError` outside the range.
  * @source definition: 1 nautical mile is 1852 m (International Hydrographic Conference of 1929)
  * @example
- * ```ts
  * knots(2) // => 1.02888888889
- * ```
  */
 export function knots(value: number): WindSpeed {
   return convertedIn(value, (value * 1852) / 3600, 'kn', WIND_SPEED) as WindSpeed
@@ -152,17 +113,12 @@ export function knots(value: number): WindSpeed {
 /**
  * The number of kn in a quantity that knots() makes.
  *
- * ```math
- * v = u \times 3600 / 1852
- * ```
- *
+ * @equation `v = u \times 3600 / 1852`
  * @param quantity - Speed of wind or air. Unit: m/s. Range: any.
  * @returns Plain number. Unit: kn.
  * @source definition: 1 nautical mile is 1852 m (International Hydrographic Conference of 1929)
  * @example
- * ```ts
  * inKnots(knots(2)) // => 2
- * ```
  */
 export function inKnots(quantity: WindSpeed): number {
   return (quantity * 3600) / 1852

@@ -1,0 +1,54 @@
+// Two implicit stages, the second at the end of the step: Alexander (1977), SIAM Journal on Numerical Analysis 14:1006-1021.
+export const STAGE = 0.2928932188134524
+export const REST = 0.7071067811865476
+
+/** Flows of a column at a moment, or on average over a step. Unit: cm³/s. */
+export interface FlowRates {
+  /** Up through each element. */
+  readonly up: Float64Array
+  /** What the roots take from the cell of each node. */
+  readonly taken: Float64Array
+  drained: number
+  entered: number
+  runOff: number
+  evaporated: number
+}
+
+/** Room for the flows of a column. */
+export function flowRates(nodes: number): FlowRates {
+  return {
+    up: new Float64Array(nodes - 1),
+    taken: new Float64Array(nodes),
+    drained: 0,
+    entered: 0,
+    runOff: 0,
+    evaporated: 0,
+  }
+}
+
+/** Writes flows down. */
+export function keepRates(into: FlowRates, from: FlowRates): void {
+  into.up.set(from.up)
+  into.taken.set(from.taken)
+  into.drained = from.drained
+  into.entered = from.entered
+  into.runOff = from.runOff
+  into.evaporated = from.evaporated
+}
+
+/** Lets flows go on for a time: what leaves one cell comes to the next, so that nothing is lost. */
+export function addFlows(held: Float64Array, flows: FlowRates, dt: number): void {
+  const { up, taken } = flows
+  const top = held.length - 1
+  let fromBelow = -flows.drained
+  for (let i = 0; i < top; i++) {
+    held[i]! += dt * (fromBelow - up[i]! - taken[i]!)
+    fromBelow = up[i]!
+  }
+  held[top]! += dt * (fromBelow - taken[top]! + flows.entered - flows.runOff - flows.evaporated)
+}
+
+/** By how much a rate at the end of a step is off the straight line through those at its begin and its first stage. */
+export function bend(end: number, first: number, begin: number): number {
+  return (end - first) / REST - (first - begin) / STAGE
+}

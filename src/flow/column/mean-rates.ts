@@ -1,0 +1,59 @@
+import type { ColumnEquations } from './equations.js'
+import { bend, REST, STAGE } from './flow-rates.js'
+import { BENT } from './step-correction.js'
+import type { StepWork } from './step-work.js'
+
+/** Mean flows of a step by its two stages. */
+export function meanOfStages({ equations, early, flows }: StepWork): void {
+  const { terms } = equations
+  for (let e = 0; e < flows.up.length; e++) flows.up[e] = REST * early.up[e]! + STAGE * terms.up[e]!
+  for (let i = 0; i < flows.taken.length; i++) flows.taken[i] = REST * early.taken[i]! + STAGE * terms.taken[i]!
+  flows.drained = REST * early.drained + STAGE * terms.drained
+  flows.entered = REST * early.entered + STAGE * terms.entered
+  flows.runOff = REST * early.runOff + STAGE * terms.runOff
+  flows.evaporated = REST * early.evaporated + STAGE * terms.evaporated
+}
+
+/** The same with what the stages leave out, flow by flow, so that no water is lost. */
+export function meanOfThirdOrder({ equations, correction, begun, early, flows }: StepWork): void {
+  const { terms, nodes } = equations
+  const { all } = correction
+  const top = nodes - 1
+  const { up, upByBelow, upByAbove, taken, takenByBelow, takenByOwn, takenByAbove } = terms
+  for (let e = 0; e < top; e++) {
+    const moved = upByBelow[e]! * all[e]! + upByAbove[e]! * all[e + 1]!
+    flows.up[e] = mean(begun.up[e]!, early.up[e]!, up[e]!, moved)
+  }
+  let below = 0
+  let own = all[0]!
+  for (let i = 0; i < nodes; i++) {
+    const above = i < top ? all[i + 1]! : 0
+    const moved = takenByBelow[i]! * below + takenByOwn[i]! * own + takenByAbove[i]! * above
+    flows.taken[i] = mean(begun.taken[i]!, early.taken[i]!, taken[i]!, moved)
+    below = own
+    own = above
+  }
+  const last = all[top]!
+  flows.drained = mean(begun.drained, early.drained, terms.drained, terms.drainedSlope * all[0]!)
+  flows.entered = mean(begun.entered, early.entered, terms.entered, 0)
+  flows.runOff = mean(begun.runOff, early.runOff, terms.runOff, terms.runOffSlope * last)
+  flows.evaporated = mean(begun.evaporated, early.evaporated, terms.evaporated, terms.evaporatedSlope * last)
+  closeHeldEnds(equations, flows, early)
+}
+
+function mean(begin: number, first: number, end: number, moved: number): number {
+  return REST * first + STAGE * (end + moved) + BENT * bend(end, first, begin)
+}
+
+/** An end whose suction is held passes what its cell needs to keep up with its neighbour. */
+function closeHeldEnds(
+  { terms, heldBase, heldTop, nodes }: ColumnEquations,
+  flows: StepWork['flows'],
+  early: StepWork['early'],
+): void {
+  const top = nodes - 1
+  const upMore = (e: number) => flows.up[e]! - REST * early.up[e]! - STAGE * terms.up[e]!
+  const takenMore = (i: number) => flows.taken[i]! - REST * early.taken[i]! - STAGE * terms.taken[i]!
+  if (heldBase) flows.drained = REST * early.drained + STAGE * terms.drained - upMore(0) - takenMore(0)
+  if (heldTop) flows.entered = REST * early.entered + STAGE * terms.entered - upMore(top - 1) + takenMore(top)
+}

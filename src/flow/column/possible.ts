@@ -1,0 +1,39 @@
+import type { ColumnEquations, Conditions } from './equations.js'
+import type { FlowRates } from './flow-rates.js'
+
+/** Rounding of a flow, and of what a full cell holds, as shares. */
+const ROUNDING = 1e-10
+const FULL = 1e-6
+
+/** Whether flows go the way that they can, none of them further than what drives it asks. */
+export function arePossible(equations: ColumnEquations, flows: FlowRates, { sink, evaporation }: Conditions): boolean {
+  const { taken, drained, runOff, evaporated } = flows
+  if (!equations.heldBase && drained < 0) return false
+  if (runOff < 0 || evaporated < 0 || evaporated > evaporation) return false
+  if (sink === undefined) return true
+  const { most } = sink
+  for (let i = 0; i < most.length; i++) {
+    if (taken[i]! < 0 || taken[i]! > most[i]! * (1 + ROUNDING)) return false
+  }
+  return true
+}
+
+/** Whether every cell can hold what flows bring in a time. */
+export function canHold({ full }: ColumnEquations, held: Float64Array, flows: FlowRates, dt: number): boolean {
+  const { up, taken, drained, entered, runOff, evaporated } = flows
+  const top = held.length - 1
+  let fromBelow = -drained
+  for (let i = 0; i < top; i++) {
+    const next = held[i]! + dt * (fromBelow - up[i]! - taken[i]!)
+    if (next < 0 || next > full[i]! * (1 + FULL)) return false
+    fromBelow = up[i]!
+  }
+  // What the highest cell cannot hold stands on it.
+  return held[top]! + dt * (fromBelow - taken[top]! + entered - runOff - evaporated) >= 0
+}
+
+/** Whether a node passes between suction and pressure. */
+export function passesSaturation(s: Float64Array, move: Float64Array): boolean {
+  for (let i = 0; i < s.length; i++) if (s[i]! > 0 !== s[i]! + move[i]! > 0) return true
+  return false
+}

@@ -1,0 +1,87 @@
+import type { ColumnEquations } from './equations.js'
+import { type FlowRates, flowRates } from './flow-rates.js'
+import type { StepFlows } from './passed.js'
+
+/**
+ * What a step of two stages leaves out, worked out through the matrix of its last iteration, which says what is left of it when all cells
+ * answer, as full cells do at once. Moves are of suctions, changes of water. Units: cm, cm³.
+ */
+export interface StepCorrection {
+  /** What the inflows have changed over the step, and how suctions would answer to it. */
+  readonly change: Float64Array
+  readonly answer: Float64Array
+  /** What is left out, once through the matrix and twice: the second is quiet where the first would swing. */
+  readonly move: Float64Array
+  readonly again: Float64Array
+  /** Water that the last of them brings to each cell. */
+  readonly water: Float64Array
+  /** By how much suctions move for the flows of the last stage to bring what is left out. */
+  readonly all: Float64Array
+}
+
+function stepCorrection(nodes: number): StepCorrection {
+  const room = () => new Float64Array(nodes)
+  return { change: room(), answer: room(), move: room(), again: room(), water: room(), all: room() }
+}
+
+/** Numbers of a column that steps work with: one for each node, unless said otherwise. Units: cm, cm³, cm³/s. */
+export interface StepWork {
+  readonly equations: ColumnEquations
+  readonly tolerance: number
+  /** Cells between these have a balance of their own, and an error: those whose suction is held have none. */
+  readonly firstFree: number
+  readonly endFree: number
+  /** What flows through the element at each node by its weight alone, when it is full. */
+  readonly conductance: Float64Array
+  /** Where the step begins: suctions, the water that flows brought, and net inflow. */
+  readonly suctions: Float64Array
+  readonly held: Float64Array
+  readonly before: Float64Array
+  /** Suctions of the stage that is sought, those of the first stage, and the net inflow there. */
+  readonly stage: Float64Array
+  readonly halfway: Float64Array
+  readonly first: Float64Array
+  /** Rate at which suctions change. */
+  readonly trend: Float64Array
+  /** What suctions say beyond what cells hold, and how much of it is left after the step that is tried. */
+  readonly apart: Float64Array
+  readonly closer: Float64Array
+  /** Water with which the first and the second stage are sought. */
+  readonly from: Float64Array
+  readonly target: Float64Array
+  /** Flows at the begin of the step, at its first stage and over the whole of it. */
+  readonly begun: FlowRates
+  readonly early: FlowRates
+  readonly flows: StepFlows
+  readonly correction: StepCorrection
+  /** Share of the usual mending that a step asks for. */
+  mending: number
+}
+
+export function stepWork(equations: ColumnEquations, tolerance: number): StepWork {
+  const { nodes, points, heldBase, heldTop } = equations
+  const room = () => new Float64Array(nodes)
+  return {
+    equations,
+    tolerance,
+    firstFree: heldBase ? 1 : 0,
+    endFree: heldTop ? nodes - 1 : nodes,
+    conductance: room().map((_, i) => points.conductance[Math.min(i, nodes - 2)]!),
+    suctions: room(),
+    held: room(),
+    before: room(),
+    stage: room(),
+    halfway: room(),
+    first: room(),
+    trend: room(),
+    apart: room(),
+    closer: room(),
+    from: room(),
+    target: room(),
+    begun: flowRates(nodes),
+    early: flowRates(nodes),
+    flows: { ...flowRates(nodes), dt: 0, before: room(), after: room(), middle: points.middleWaterContent },
+    correction: stepCorrection(nodes),
+    mending: 1,
+  }
+}
