@@ -96,16 +96,17 @@ export function look(limits: Limits, before: WateringState, input: Partial<Water
 function passed(limits: Limits, state: WateringState, input: Partial<WateringInput>): WateringState {
   const clock = tick(state.clock, input.now, newestTime(input.readings), limits.hours)
   const { valve, again } = stalled(state.valve, clock, limits)
+  const gap = gapBefore(state.clock, clock)
   const counters = readFeedback(
     state.counters,
     input,
     state.valve,
-    { from: state.clock.elapsed, to: clock.elapsed },
+    { from: state.clock.elapsed, to: clock.elapsed, gap },
     limits,
   )
   const more = again * limits.litresPerSecond
   const ring = passTime(state.water, clock.elapsed)
-  const water = addWater(afterGap(ring, gapBefore(state.clock, clock), clock, limits), more)
+  const water = addWater(afterGap(ring, gap, clock, limits), more)
   const ran = { ...state, clock, valve: { ...valve, counted: valve.counted + more }, water, spare: water, counters }
   // However seldom decisions come, what follows an opening is judged from its end.
   const isOver = limits.closesByItself && valve.opened !== null && clock.elapsed - valve.opened >= valve.lasts

@@ -68,7 +68,11 @@ export function closeValve(limits: Limits, state: WateringState): WateringState 
       spell: state.zone.spell + given - valve.counted,
     },
     fill: filled(state.fill, given - valve.counted),
-    counters: { ...judgeFlow(state.counters, timed), ordered: timed },
+    // An opening in which the clock leapt, as in a state of yesterday, is not judged.
+    counters:
+      clockMode(clock) === 'settles'
+        ? { ...state.counters, ordered: 0 }
+        : { ...judgeFlow(state.counters, timed), ordered: timed },
   }
 }
 
