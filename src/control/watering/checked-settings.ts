@@ -5,6 +5,7 @@ import { oneOf } from '../../quantity/one-of.js'
 import { LOCAL_ADVANCE } from '../../record/domains.js'
 import { checkedBand } from '../dead-band.js'
 import { WATERED } from '../domains.js'
+import { fingerprintOf } from './fingerprint.js'
 import { allowedSeconds, type Hours } from './hours.js'
 import type { WateringSettings } from './settings.js'
 
@@ -128,6 +129,9 @@ export interface Limits {
   readonly disagreement: number
   /** Longest time between two refills, or null for none. Unit: s. */
   readonly refillEvery: number | null
+  /** Name of the zone, and a number that changes with any of the settings. */
+  readonly name: string
+  readonly fingerprint: number
 }
 
 export function checkedSettings(settings: WateringSettings): Limits {
@@ -141,7 +145,7 @@ export function checkedSettings(settings: WateringSettings): Limits {
   const hours = checkedHours(settings.allowedHours)
   const allowed = allowedSeconds(hours)
   const volumes = checkedVolumes(settings, hours)
-  return {
+  const limits = {
     lower,
     upper,
     min,
@@ -163,7 +167,16 @@ export function checkedSettings(settings: WateringSettings): Limits {
     disagreement: numberIn(settings.maxDisagreement ?? 0.08, DISAGREEMENT, 'maxDisagreement'),
     refillEvery:
       settings.refillEvery === 'never' ? null : numberIn(settings.refillEvery ?? 604800, REFILL, 'refillEvery'),
+    name: checkedName(settings.zone),
   }
+  return { ...limits, fingerprint: fingerprintOf(limits) }
+}
+
+function checkedName(name: unknown): string {
+  if (name === undefined) return ''
+  if (typeof name !== 'string' || name === '' || name.length > 200)
+    throw new InputError('zone', 'is no name of 1 to 200 letters', 'give the zone a name of its own, or leave it out')
+  return name
 }
 
 function checkedVolumes(settings: WateringSettings, hours: readonly Hours[]) {
