@@ -92,6 +92,8 @@ export function run(quick: boolean): void {
   )
   const shots = watchShots(limits)
   const flags = watchReadings(tests)
+  const scattered = { ...tests, rateOfChange: { ...tests.rateOfChange, deviations: { count: 3, over: hours(25) } } }
+  const spread = watchReadings(scattered)
   const some = Array.from({ length: quick ? 5_256 : 52_560 }, (_, i) => ({
     time: year.time[i] as number,
     waterContent: year.value[i] as number,
@@ -101,12 +103,23 @@ export function run(quick: boolean): void {
     [
       { name: 'shots one by one', run: () => runReducer({ reducer: shots, inputs: some }).state.count },
       { name: 'quality one by one', run: () => runReducer({ reducer: flags, inputs: some }).state.count },
+      {
+        name: 'quality with the rate by deviations',
+        run: () => runReducer({ reducer: spread, inputs: some }).state.count,
+      },
     ],
     rounds,
   )
   report(`${some.length} readings one by one`, streamed)
-  for (const { name, median } of streamed)
-    process.stdout.write(`  ${name}: ${perReading(median, some.length)} µs a reading\n`)
+  const told =
+    runReducer({ reducer: spread, inputs: some.slice(0, 9) })
+      .outputs.flat()
+      .at(-1)?.tests ?? {}
+  const tested = Object.keys(told).length
+  for (const { name, median } of streamed) {
+    const each = name.startsWith('quality') ? `, ${perReading(median, some.length * tested)} a reading and test` : ''
+    process.stdout.write(`  ${name}: ${perReading(median, some.length)} µs a reading${each}\n`)
+  }
   const bytes = (reducer: typeof shots | typeof flags) => {
     let state: unknown = reducer.start
     let largest = 0
@@ -116,5 +129,7 @@ export function run(quick: boolean): void {
     }
     return largest
   }
-  process.stdout.write(`  largest state as JSON: shots ${bytes(shots)} bytes, quality ${bytes(flags)} bytes\n\n`)
+  process.stdout.write(
+    `  largest state as JSON: shots ${bytes(shots)} bytes, quality ${bytes(flags)} bytes, with deviations ${bytes(spread)} bytes\n\n`,
+  )
 }

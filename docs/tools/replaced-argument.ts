@@ -59,7 +59,7 @@ function requiredParts(entry: CatalogueEntry, path: string): Record<string, unkn
 }
 
 /** What functions give back: calibrations, plans, outcomes. Their parts come from the library or through a guard that restores them. */
-const MADE = new Set([
+export const MADE: ReadonlySet<string> = new Set([
   ...catalogue.map(({ result }) => result.type),
   // States of reducers, the day inside a review and a document that was read: made by the library, too.
   ...['LevelState', 'Reducer<State, Input, Output>', 'ZoneDay', 'RecordDocument'],

@@ -1,6 +1,6 @@
 import { InputError } from '../quantity/errors.js'
 import type { DailyLightIntegral, Duration, RadiationSum } from '../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../quantity/guard.js'
+import { numberIn, requireList, requireObject } from '../quantity/guard.js'
 import { MAX_GAP } from './domains.js'
 import type { BridgedGap } from './terms.js'
 
@@ -99,6 +99,8 @@ function integrate(
   maxGap: number,
   name: string,
 ): LightCoverage & { readonly total: number } {
+  requireList(times, 'times')
+  requireList(values, name)
   const n = times.length
   if (values.length !== n)
     throw new InputError(name, `has ${values.length} readings for ${n} times`, 'give one reading for each time')

@@ -38,6 +38,7 @@ const STEPS = 80
 export function chartCalibration(chart: CalibrationChart): string {
   requireObject(chart, 'chart')
   const { title, calibration, readingTitle, width = WIDTH } = chart
+  requireObject(calibration, 'calibration')
   const { min: lowest, max: highest } = calibration.span
   const curve = (reading: number) => valueAt(calibration, reading)
   const beyond = BEYOND * (highest - lowest)

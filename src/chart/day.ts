@@ -1,6 +1,6 @@
 import { InputError } from '../quantity/errors.js'
 import type { WaterContent } from '../quantity/generated/kinds.js'
-import { requireObject } from '../quantity/guard.js'
+import { requireList, requireObject, requireRows } from '../quantity/guard.js'
 import { lineOf } from './line-of.js'
 import type { Panel } from './panel-chart.js'
 import { drawPanels } from './panels.js'
@@ -43,6 +43,10 @@ export interface DayChart extends LocalClock, PictureTitle, PictureWidth, Readin
 export function chartDay(day: DayChart): string {
   requireObject(day, 'day')
   const { time, width = WIDTH } = day
+  requireList(time, 'time')
+  requireRows(day.waterContent, 'waterContent')
+  requireRows(day.shots, 'shots')
+  requireRows(day.below ?? [], 'below')
   if (time.length < 2) throw new InputError('time', `there are ${time.length} readings`, 'give at least two')
   const from = time[0]!
   const to = time[time.length - 1]!

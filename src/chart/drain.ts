@@ -1,7 +1,7 @@
 import { InputError } from '../quantity/errors.js'
 import { maxOf } from '../quantity/extremes.js'
 import type { DrainEC, DrainFraction } from '../quantity/generated/kinds.js'
-import { requireObject } from '../quantity/guard.js'
+import { requireList, requireObject } from '../quantity/guard.js'
 import { lineOf } from './line-of.js'
 import type { PanelSeries } from './panel-chart.js'
 import { drawPanels } from './panels.js'
@@ -45,6 +45,9 @@ const DAY = 86400
 export function chartDrain(chart: DrainChart): string {
   requireObject(chart, 'chart')
   const { time } = chart
+  requireList(time, 'time')
+  requireList(chart.feedEC, 'feedEC')
+  requireList(chart.drainEC, 'drainEC')
   if (time.length === 0) throw new InputError('time', 'there is no day', 'give at least one')
   const from = time[0]! - DAY / 2
   const to = time[time.length - 1]! + DAY / 2

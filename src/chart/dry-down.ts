@@ -51,6 +51,8 @@ const STEPS = 60
 export function chartDryDown(chart: DryDownChart): string {
   requireObject(chart, 'chart')
   const { time, waterContent, fit, refillPoint, width = WIDTH } = chart
+  requireObject(fit, 'fit')
+  if (chart.band !== undefined) requireObject(chart.band, 'band')
   const readings = lineOf('readings', time, waterContent, chart.maxStep)
   const there = Array.from(time).filter((_, i) => Number.isFinite(waterContent[i]))
   const [from, last] = [there[0]!, there[there.length - 1]!]

@@ -1,8 +1,11 @@
 import { InputError } from '../quantity/errors.js'
+import { requireList } from '../quantity/guard.js'
 import type { PanelSeries } from './panel-chart.js'
 
 /** A curve with a break wherever two readings are too far apart to be joined. */
 export function lineOf(name: string, time: ArrayLike<number>, value: ArrayLike<number>, maxStep: number): PanelSeries {
+  requireList(time, 'time')
+  requireList(value, name)
   if (value.length !== time.length)
     throw new InputError(
       name,

@@ -1,10 +1,10 @@
 import type { DayPlan } from '../irrigation/plan/day-plan.js'
 import type { DayPlanRequest } from '../irrigation/plan/plan-request.js'
 import { InputError } from '../quantity/errors.js'
-import { requireObject } from '../quantity/guard.js'
+import { requireObject, requireRows } from '../quantity/guard.js'
 import { lineOf } from './line-of.js'
-import type { PanelSeries } from './panel-chart.js'
 import { drawPanels } from './panels.js'
+import { contentPanel, differenceOf, differencePanel, shotPanel } from './plan-panels.js'
 import { heightFor, WIDTH } from './size.js'
 import type { LocalClock, PictureTitle, PictureWidth } from './terms.js'
 import { timeTicks } from './time-axis.js'
@@ -55,28 +55,16 @@ export interface PlanChart extends LocalClock, PictureTitle, PictureWidth {
 export function chartPlan(chart: PlanChart): string {
   requireObject(chart, 'chart')
   const { plan, readings, given, request, width = WIDTH } = chart
+  requireObject(plan, 'plan')
+  if (readings !== undefined) requireObject(readings, 'readings')
+  if (given !== undefined) requireRows(given, 'given')
+  if (request !== undefined) requireObject(request, 'request')
   const from = plan.time[0]!
   const to = plan.time[plan.time.length - 1]!
   if (!(to > from))
     throw new InputError('plan', `has ${plan.time.length} steps`, 'give a plan of at least two, made by planDay()')
   const read = readings === undefined ? undefined : lineOf('read', readings.time, readings.waterContent, chart.maxStep)
   const difference = read === undefined ? undefined : differenceOf(read, plan)
-  const predicted: PanelSeries = { name: 'predicted', x: plan.time, y: plan.waterContent, draw: 'line', look: 1 }
-  // Planned and given bars stand beside each other, so that one cannot hide the other.
-  const wide = (to - from) / 110
-  const bars = (
-    name: string,
-    look: number,
-    shots: readonly { time: number; millilitres: number }[],
-    shift: number,
-  ) => ({
-    name,
-    look,
-    x: shots.map(({ time }) => time + shift),
-    y: shots.map(({ millilitres }) => millilitres),
-    draw: 'bars' as const,
-    barWidth: wide,
-  })
   const planned = plan.shots.map(({ time, volume }) => ({ time: time as number, millilitres: volume * 1000 }))
   return drawPanels({
     title: chart.title,
@@ -85,61 +73,13 @@ export function chartPlan(chart: PlanChart): string {
     xRange: [from, to],
     xTicks: timeTicks(from, to, chart.hoursFromUtc),
     panels: [
-      {
-        yTitle: 'water content, m³/m³',
-        series: read === undefined ? [predicted] : [predicted, { ...read, look: 0 }],
-        ...(request === undefined
-          ? {}
-          : {
-              rules: [
-                { name: 'full point', y: request.fullPoint },
-                { name: 'refill point', y: request.refillPoint },
-              ],
-              band: [request.refillPoint, request.fullPoint] as const,
-            }),
-        weight: 3,
-      },
-      ...(planned.length + (given ?? []).length === 0
-        ? []
-        : [
-            {
-              yTitle: 'shot, mL',
-              series:
-                given === undefined
-                  ? [bars('planned', 1, planned, 0)]
-                  : [bars('planned', 1, planned, -wide / 2), bars('given', 0, given, wide / 2)],
-              weight: 1.3,
-            },
-          ]),
-      ...(difference === undefined
-        ? []
-        : [
-            {
-              yTitle: 'read less predicted, m³/m³',
-              series: [{ name: 'difference', ...difference, draw: 'line' as const, look: 0 }],
-              rules: [{ name: '', y: 0 }],
-              yRange: [-0.01, 0.01] as const,
-              weight: 1.6,
-            },
-          ]),
+      contentPanel(plan, request, read),
+      ...shotPanel(planned, given, (to - from) / 110),
+      ...(difference === undefined ? [] : [differencePanel(difference)]),
     ],
     width,
     height: heightFor(width, difference === undefined ? 430 : 600),
   })
-}
-
-/** Readings less the prediction between whose steps they lie. */
-function differenceOf(read: PanelSeries, { time, waterContent }: DayPlan): { x: number[]; y: number[] } {
-  const x = Array.from(read.x)
-  let step = 0
-  const y = x.map((now, i) => {
-    while (step < time.length - 2 && time[step + 1]! < now) step += 1
-    const [a, b] = [time[step]!, time[step + 1]!]
-    if (!(now >= a && now <= b)) return Number.NaN
-    const [low, high] = [waterContent[step]!, waterContent[step + 1]!]
-    return read.y[i]! - (low + ((high - low) * (now - a)) / (b - a))
-  })
-  return { x, y }
 }
 
 function inWords(

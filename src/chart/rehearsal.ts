@@ -49,6 +49,7 @@ const BAR = 5
 export function chartRehearsal(chart: RehearsalChart): string {
   requireObject(chart, 'chart')
   const { outcome, lower, upper, stressBelow } = chart
+  requireObject(outcome, 'outcome')
   const { course } = outcome
   const { width = WIDTH } = chart
   if (course === null || course.time.length < 2)

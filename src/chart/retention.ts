@@ -5,7 +5,7 @@ import type { RetentionModel } from '../medium/curves/retention-model.js'
 import type { RetentionPoint } from '../medium/fit/retention-points.js'
 import { InputError } from '../quantity/errors.js'
 import type { Porosity, SuctionHead } from '../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../quantity/guard.js'
+import { numberIn, requireList, requireObject, requireRows } from '../quantity/guard.js'
 import { PICTURE_WIDTH } from './domains.js'
 import { framed } from './frame.js'
 import type { PanelSeries } from './panel-chart.js'
@@ -59,6 +59,9 @@ const STEPS = 160
  */
 export function chartRetention(chart: RetentionChart): string {
   requireObject(chart, 'chart')
+  requireRows(chart.curves, 'curves')
+  for (const { medium } of chart.curves) requireList(medium?.breakpoints, 'medium.breakpoints')
+  if (chart.suctions !== undefined) requireList(chart.suctions, 'suctions')
   const [first] = chart.curves
   if (first === undefined) throw new InputError('curves', 'there is none', 'give at least one medium')
   const [low, high] = chart.suctions ?? ([1, 16000] as const)

@@ -1,5 +1,5 @@
 import { InputError } from '../quantity/errors.js'
-import { requireObject } from '../quantity/guard.js'
+import { requireList, requireObject, requireRows } from '../quantity/guard.js'
 import type { ZoneDay } from '../zone/zone-day.js'
 import { lineOf } from './line-of.js'
 import type { Panel, PanelSpan } from './panel-chart.js'
@@ -50,11 +50,15 @@ export interface ReviewChart extends LocalClock, PictureTitle, PictureWidth, Rea
 export function chartReview(chart: ReviewChart): string {
   requireObject(chart, 'chart')
   const { day, time, width = WIDTH } = chart
+  requireObject(day, 'day')
+  requireList(time, 'time')
+  requireRows(chart.waterContent, 'waterContent')
   const on = Array.from(time, (one, i) => (one >= day.from && one <= day.to ? i : -1)).filter((i) => i >= 0)
   if (on.length < 2) throw new InputError('time', `has ${on.length} readings on the day`, 'give at least two')
   const times = on.map((i) => time[i]!)
   const xTicks = timeTicks(day.from, day.to, chart.hoursFromUtc)
   const curves = chart.waterContent.map(({ name, value }) => {
+    requireList(value, name)
     if (value.length !== time.length)
       throw new InputError(name, `has ${value.length} values for ${time.length} times`, 'give one value for each time')
     return { name, value: on.map((i) => value[i]!) }

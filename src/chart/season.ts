@@ -1,6 +1,6 @@
 import { InputError } from '../quantity/errors.js'
 import { maxOf, minOf } from '../quantity/extremes.js'
-import { requireObject } from '../quantity/guard.js'
+import { requireObject, requireRows } from '../quantity/guard.js'
 import type { Known } from '../zone/known.js'
 import type { ZoneDay } from '../zone/zone-day.js'
 import type { Panel, PanelSeries } from './panel-chart.js'
@@ -51,6 +51,7 @@ const DAY = 86400
 export function chartSeason(chart: SeasonChart): string {
   requireObject(chart, 'chart')
   const { days, width = WIDTH } = chart
+  requireRows(days, 'days')
   const [first, last] = [days[0], days.at(-1)]
   if (first === undefined || last === undefined) throw new InputError('days', 'there is none', 'give at least one')
   const panels = [contentPanel(days), balancePanel(days), conductivityPanel(days)].filter(

@@ -3,7 +3,7 @@ import { HEIGHT } from '../medium/domains.js'
 import { InputError } from '../quantity/errors.js'
 import { maxOf, minOf } from '../quantity/extremes.js'
 import type { Duration, Length, Volume } from '../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../quantity/guard.js'
+import { numberIn, requireList, requireObject, requireRows } from '../quantity/guard.js'
 import type { Panel, PanelSeries } from './panel-chart.js'
 import { drawPanels } from './panels.js'
 import { heightFor, WIDTH } from './size.js'
@@ -58,9 +58,14 @@ const [CHART_HEIGHT, HEIGHT_WITH_EC] = [520, 720]
 export function chartWaterByHeight(chart: WaterByHeightChart): string {
   requireObject(chart, 'chart')
   const { moments, width = WIDTH } = chart
+  requireRows(moments, 'moments')
+  for (const { profile } of moments) requireRows(profile, 'profile')
+  if (chart.heights !== undefined) requireList(chart.heights, 'heights')
   const [first, last] = [moments[0], moments.at(-1)]
   if (first === undefined || last === undefined || moments.length < 2)
     throw new InputError('moments', 'there are fewer than two', 'give the profiles of a day')
+  if (moments.some(({ profile }) => profile.length === 0))
+    throw new InputError('profile', 'is empty', 'give what there was at each height')
   const heights = heightsOf(chart, first)
   const hours = moments.map(({ time }) => time / 3600)
   const lines = (read: (layer: ContainerLayer) => number): PanelSeries[] =>

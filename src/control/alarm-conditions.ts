@@ -1,6 +1,6 @@
 import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../quantity/guard.js'
+import { numberIn, requireObject, requireRows } from '../quantity/guard.js'
 import type { TimeUntilLevel } from '../record/forecast/time-until-level.js'
 import type { Cause, CauseCode, Diagnosis } from './diagnosis/cause.js'
 
@@ -105,11 +105,14 @@ export function alarmConditions(input: AlarmConditionsInput): AlarmCondition[] {
   const least = numberIn(input.minWeight ?? 0.6, WEIGHT, 'minWeight')
   const ahead = numberIn(input.warnAhead ?? 7200, AHEAD, 'warnAhead')
   const { causes, cannotTell } = input.diagnosis
+  requireRows(causes, 'diagnosis.causes')
+  requireRows(cannotTell, 'diagnosis.cannotTell')
   const codes = Object.keys(PRIORITIES) as CauseCode[]
   const alarms = codes.map((name): AlarmCondition => {
     const priority = PRIORITIES[name]
     const cause = causes.find(({ code }) => code === name)
-    if (cause !== undefined && cause.weight >= least) return { name, priority, condition: true, cause }
+    // A weight that is no number must not keep an alarm back.
+    if (cause !== undefined && !(cause.weight < least)) return { name, priority, condition: true, cause }
     if (cannotTell.some(({ code }) => code === name)) return { name, priority }
     return { name, priority, condition: false }
   })
@@ -120,6 +123,12 @@ export function alarmConditions(input: AlarmConditionsInput): AlarmCondition[] {
 function refillAhead(until: TimeUntilLevel | undefined, ahead: number): AlarmCondition {
   const alarm = { name: 'refill-point-ahead', priority: 'medium' } as const
   if (until === undefined) return alarm
+  requireObject(until, 'untilRefill')
+  if (until.known) {
+    requireObject(until.band90, 'untilRefill.band90')
+    // A forecast without numbers tells nothing.
+    if (!Number.isFinite(until.time) || !Number.isFinite(until.band90.earliest)) return alarm
+  }
   if (until.known) return { ...alarm, condition: until.band90.earliest <= ahead, expected: until.time }
   if (until.reason !== 'beyond-two-days') return alarm
   return { ...alarm, condition: until.earliest !== undefined && until.earliest <= ahead }

@@ -1,5 +1,5 @@
 import { InputError } from '../quantity/errors.js'
-import { requireList, requireObject } from '../quantity/guard.js'
+import { requireList, requireObject, requireRows } from '../quantity/guard.js'
 import { runReducer } from '../record/reducer.js'
 import type { Cause, Diagnosis } from './diagnosis/cause.js'
 import type { WatchZoneInput } from './diagnosis/input.js'
@@ -76,6 +76,8 @@ export function diagnoseRecord(input: DiagnoseRecordInput): RecordDiagnosis {
   const { record, ...settings } = input
   requireObject(record, 'record')
   requireList(record.time, 'record.time')
+  requireRows(record.probes, 'record.probes')
+  requireRows(record.shots, 'record.shots')
   const zone = watchZone(settings)
   const inputs = inputsOf(record)
   const { state, outputs } = runReducer({ reducer: zone, inputs })
@@ -126,8 +128,9 @@ function inputsOf(record: WatchedRecord): WatchZoneInput[] {
 
 function checkRecord(record: WatchedRecord): void {
   const { time, probes, shots } = record
-  const columns = [...(probes ?? []).map(({ content }) => content), ...COLUMNS.map((column) => record[column])]
-  if (columns.some((column) => column !== undefined && column.length !== time.length))
+  for (const { name, content } of probes) requireList(content, `${name}.content`)
+  const columns = [...probes.map(({ content }) => content), ...COLUMNS.map((column) => record[column])]
+  if (columns.some((column) => column != null && column.length !== time.length))
     throw new InputError(
       'record',
       'has columns of different lengths',

@@ -5,7 +5,7 @@ import type { RefusalCode, WateringRefusal } from './check/refusal.js'
 
 const WORDS: { readonly [Code in RefusalCode]: string } = {
   'request-unclear': 'the request gives no number of zero or more',
-  'limit-missing': 'this limit is missing: without it no shot is safe',
+  'limit-missing': 'this limit is missing, or no number that it can be: without it no shot is safe',
   'limits-contradict': 'the full point does not lie inside the believable water contents',
   'volume-not-run-time':
     'the flow gives another volume in the run time than the one that is asked for: check the units',

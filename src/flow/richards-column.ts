@@ -2,7 +2,7 @@ import type { Container } from '../medium/container/container.js'
 import type { ConductiveModel, RetentionModel } from '../medium/curves/retention-model.js'
 import { InputError } from '../quantity/errors.js'
 import type { HydraulicConductivity, Length, Share, SuctionHead } from '../quantity/generated/kinds.js'
-import { numberIn, wholeNumberIn } from '../quantity/guard.js'
+import { numberIn, requireList, requireRows, wholeNumberIn } from '../quantity/guard.js'
 import { oneOf } from '../quantity/one-of.js'
 import type { ColumnEnds } from './column/ends.js'
 import { type ColumnGrid, columnGrid } from './column/grid.js'
@@ -82,10 +82,15 @@ export interface RichardsColumn {
 
 /** Refuses what cannot be simulated. */
 export function richardsColumn(layers: readonly ConductingLayer[], around: RichardsSurroundings): RichardsColumn {
+  requireRows(layers, 'layers')
+  for (const { medium, container } of layers) {
+    requireList(medium?.breakpoints, 'medium.breakpoints')
+    requireList(container?.breakpoints, 'container.breakpoints')
+  }
   if (layers.length === 0) throw new InputError('layers', 'the stack is empty', 'give at least one layer')
   const media = layers.map(({ medium, wetting, saturatedConductivity }) => ({
     table: mediumTable(medium),
-    ...(wetting === undefined ? {} : { wetting: wettingTable(medium, wetting) }),
+    wetting: wetting === undefined ? undefined : wettingTable(medium, wetting),
     saturatedConductivity: numberIn(saturatedConductivity, SATURATED_CONDUCTIVITY, 'saturatedConductivity') / 3600,
   }))
   const { roots, base = 'seepage', surface = 'shots' } = around

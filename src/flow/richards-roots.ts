@@ -1,6 +1,6 @@
 import { InputError } from '../quantity/errors.js'
 import type { Length } from '../quantity/generated/kinds.js'
-import { numberIn } from '../quantity/guard.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
 import type { ColumnGrid } from './column/grid.js'
 import type { Sink } from './column/uptake.js'
 import { ROOT_DENSITY } from './domains.js'
@@ -18,6 +18,7 @@ export interface RootsInContainer {
 /** What the roots of a column would draw at a demand in cm³/s. */
 export function sinkOf(grid: ColumnGrid, roots: RootsInContainer | undefined): (demand: number) => Sink | undefined {
   if (roots === undefined) return (demand) => (demand === 0 ? undefined : refuse())
+  requireObject(roots, 'roots')
   checkFeddesLimits(roots.limits)
   const { heights, lengths, lowerHalves, upperHalves } = grid
   const density = roots.density ?? (() => 1)

@@ -69,6 +69,7 @@ export function uptakeFeddes1978(roots: RootsAtSuction): RootUptake {
 
 /** Refuses limits that are impossible one by one or not in order. */
 export function checkFeddesLimits(limits: FeddesLimits): void {
+  requireObject(limits, 'limits')
   const { h1, h2, h3HighDemand, h3LowDemand, h4, highDemand, lowDemand } = limits
   for (const [quantity, value] of Object.entries({ h1, h2, h3HighDemand, h3LowDemand }))
     numberIn(value, domainWith(SUCTION, { quantity }))

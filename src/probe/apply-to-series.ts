@@ -1,7 +1,7 @@
 import { isPorewaterError } from '../quantity/attempt.js'
 import type { BatchCounts, RefusalCount } from '../quantity/batch.js'
 import { InputError } from '../quantity/errors.js'
-import { requireObject } from '../quantity/guard.js'
+import { requireList, requireObject } from '../quantity/guard.js'
 import type { ProbeCalibration } from './calibration.js'
 import { valueAt } from './calibration-curve.js'
 import { checkReading } from './calibration-samples.js'
@@ -45,6 +45,9 @@ export interface SeriesCounts extends BatchCounts {
  */
 export function applyCalibrationToSeries(series: ReadingSeries): SeriesCounts {
   requireObject(series, 'series')
+  requireList(series.readings, 'readings')
+  requireList(series.output, 'output')
+  requireObject(series.calibration, 'calibration')
   const { calibration, readings, output } = series
   const rows = readings.length
   if (output.length < rows)

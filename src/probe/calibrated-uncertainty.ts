@@ -55,6 +55,7 @@ export interface CalibratedUncertainty {
 export function calibratedUncertainty(input: UncertainReading): CalibratedUncertainty {
   requireObject(input, 'input')
   const { calibration, reading, readingSd = 0 } = input
+  requireObject(calibration, 'calibration')
   const { statistics, exponent } = calibration
   const r = checkReading(reading, exponent)
   const noise = numberIn(readingSd, READING_NOISE, 'readingSd')

@@ -1,7 +1,7 @@
 import { RAW_READING, WATER_CONTENT } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { Porosity } from '../quantity/generated/kinds.js'
-import { numberIn } from '../quantity/guard.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
 import type { CalibrationForm, CalibrationSample, ProbeReading } from './calibration.js'
 import { CALIBRATION_EXPONENT, POROSITY, POSITIVE_READING } from './domains.js'
 
@@ -13,10 +13,12 @@ export function checkReading(reading: number, exponent: number): number {
 /** A sample whose numbers have meaning and whose water fits into the pores. */
 export function checkSample(
   name: string,
-  { reading, waterContent }: CalibrationSample,
+  sample: CalibrationSample,
   exponent: number,
   porosity: Porosity | undefined,
 ): CalibrationSample {
+  requireObject(sample, name)
+  const { reading, waterContent } = sample
   const r = checkReading(reading, exponent)
   const water = numberIn(waterContent, WATER_CONTENT, 'waterContent')
   if (porosity !== undefined && water > porosity) {

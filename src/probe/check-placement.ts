@@ -1,5 +1,6 @@
 import type { Length } from '../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../quantity/guard.js'
+import { numberIn, requireObject, requireRows } from '../quantity/guard.js'
+import { oneOf } from '../quantity/one-of.js'
 import { CLEARANCE } from './domains.js'
 import {
   type Body,
@@ -96,9 +97,16 @@ export interface PlacementCheck {
 export function checkPlacement(input: PlacementInput): PlacementCheck {
   requireObject(input, 'input')
   const needed = numberIn(input.clearance ?? 2, CLEARANCE, 'clearance')
+  oneOf(input.medium ?? 'loose', ['loose', 'pre-formed'], 'medium')
+  requireObject(input.container, 'container')
+  requireRows(input.probes, 'probes')
+  requireRows(input.objects ?? [], 'objects')
   const walls = wallsOf(input.container)
   const probes = input.probes.map((probe) => ({ ...probe, body: bodyOf(probe) }))
-  const objects = (input.objects ?? []).map((object) => ({ ...object, body: bodyOf(object) }))
+  const objects = (input.objects ?? []).map((object, i) => {
+    oneOf(object.kind, KINDS, `objects[${i}].kind`)
+    return { ...object, body: bodyOf(object) }
+  })
   const conflicts: PlacementConflict[] = []
   const add: Add = (code, probe, to, distance, by = needed - distance) =>
     conflicts.push({ code, probe, to, distance: distance as Length, needed: needed as Length, by: by as Length })
@@ -154,6 +162,7 @@ function againstWalls(name: string, { ends, radius }: Body, { height, toSide }: 
   if (deepest < needed) add('near-surface', name, 'surface', deepest)
 }
 
+const KINDS: readonly PlacedObject['kind'][] = ['metal', 'dripper', 'drain-hole', 'other']
 const SLIT: ProbeFinding = { code: 'cut-a-slit', level: 'caution' }
 const CAUTIONS: readonly ProbeFinding[] = [
   { code: 'air-gap', level: 'caution' },

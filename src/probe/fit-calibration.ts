@@ -1,5 +1,5 @@
 import { InputError } from '../quantity/errors.js'
-import { numberIn, requireObject } from '../quantity/guard.js'
+import { numberIn, requireObject, requireRows } from '../quantity/guard.js'
 import type {
   CalibrationForm,
   CalibrationKnot,
@@ -74,6 +74,7 @@ export function fitCalibration(input: CalibrationFitInput): ProbeCalibration {
   const { degree, words } = FORMS[form]
   const exponent = exponentOf(form, input.exponent)
   const porosity = checkPorosity(input.porosity)
+  requireRows(input.samples, 'samples')
   const samples = input.samples.map((sample, i) => checkSample(`samples[${i}]`, sample, exponent, porosity))
   const needed = degree === 0 ? 3 : degree + 2
   if (samples.length < needed)

@@ -1,7 +1,7 @@
 import { leastSquares } from '../numerics/least-squares.js'
 import { InputError } from '../quantity/errors.js'
 import type { Temperature } from '../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../quantity/guard.js'
+import { numberIn, requireList, requireObject } from '../quantity/guard.js'
 import { REFERENCE_TEMPERATURE } from './domains.js'
 import { causeOf, refuseNarrow, refuseTogether } from './no-use-causes.js'
 import type { ProbeFinding } from './probe-finding.js'
@@ -76,8 +76,10 @@ export function fitNoUseCorrection(period: NoUsePeriod): NoUseCorrection {
   const reference = numberIn(period.referenceTemperature ?? 25, REFERENCE_TEMPERATURE, 'referenceTemperature')
   const given = [period.temperatures, period.bulkECs, period.hours]
   const names = ['temperatures', 'bulkECs', 'hours']
+  requireList(period.waterContents, 'waterContents')
   const n = period.waterContents.length
   given.forEach((list, k) => {
+    if (list !== undefined) requireList(list, names[k]!)
     if (list !== undefined && list.length !== n)
       throw new InputError(names[k]!, `has ${list.length} rows for ${n} water contents`, 'give one for each')
   })

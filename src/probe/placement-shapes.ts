@@ -1,6 +1,7 @@
 import { EXTENT } from '../medium/domains.js'
 import type { Length } from '../quantity/generated/kinds.js'
-import { numberIn } from '../quantity/guard.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
+import { oneOf } from '../quantity/one-of.js'
 import { COORDINATE, SHAPE_RADIUS } from './domains.js'
 
 /** A place in the medium. */
@@ -44,7 +45,9 @@ export function bodyOf({ from, to = from, radius = 0 as Length }: StraightBody):
   return { ends: [pointOf(from), pointOf(to)], radius: numberIn(radius, SHAPE_RADIUS, 'radius') }
 }
 
-export function pointOf({ x, y, depth }: PlaceInMedium): Point {
+export function pointOf(place: PlaceInMedium): Point {
+  requireObject(place, 'place')
+  const { x, y, depth } = place
   return [numberIn(x, COORDINATE, 'x'), numberIn(y, COORDINATE, 'y'), numberIn(depth, COORDINATE, 'depth')]
 }
 
@@ -55,6 +58,7 @@ export interface Walls {
 }
 
 export function wallsOf(container: PlacementContainer): Walls {
+  oneOf(container.shape, ['cylinder', 'tapered-pot', 'box'], 'container.shape')
   const height = numberIn(container.height, EXTENT, 'height')
   if (container.shape === 'box') {
     const [length, width] = [numberIn(container.length, EXTENT), numberIn(container.width, EXTENT, 'width')]

@@ -1,6 +1,6 @@
 import { InputError } from '../quantity/errors.js'
 import type { WaterContent } from '../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../quantity/guard.js'
+import { numberIn, requireObject, requireRows } from '../quantity/guard.js'
 import { PROBE_CONTENT, PROBE_WEIGHT } from './domains.js'
 import type { ProbeFinding } from './probe-finding.js'
 
@@ -61,6 +61,7 @@ const APART = { deviations: 3, least: 0.05 }
 export function zoneMean(input: ZoneInput): ZoneMean {
   requireObject(input, 'input')
   const { probes } = input
+  requireRows(probes, 'probes')
   const all = probes.map((probe) => ({
     name: probe.name,
     weight: numberIn(probe.weight, PROBE_WEIGHT, 'weight'),

@@ -1,4 +1,5 @@
 import { DomainError } from './errors.js'
+import { requireList } from './guard.js'
 import type { Additive, OneKind } from './kind.js'
 
 /**
@@ -63,11 +64,13 @@ export function scale<Q extends Additive>(amount: Q, factor: number): Q {
  * @equation `q = \sum_i a_i`
  * @param amounts - Amounts of one kind. Unit: any. Range: any.
  * @returns Their sum. Unit: that of the amounts.
+ * @throws `InputError` for what is no list.
  * @source definition
  * @example
  * inLitres(sum([litres(1), litres(2)])) // => 3
  */
 export function sum<Q extends Additive>(amounts: readonly Q[] & readonly OneKind<Q>[]): Q {
+  requireList(amounts, 'amounts')
   let total = 0
   for (const amount of amounts) total += amount
   return total as Q

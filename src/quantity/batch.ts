@@ -1,6 +1,6 @@
 import { isPorewaterError } from './attempt.js'
 import { InputError, type PorewaterError } from './errors.js'
-import { requireObject } from './guard.js'
+import { requireList, requireObject } from './guard.js'
 import type { Quantity } from './kind.js'
 
 /** Readings, the array for the results, and how one reading is converted. */
@@ -61,6 +61,8 @@ export interface BatchCounts {
 export function convertInto<Q extends Quantity>(work: BatchWork<Q>): BatchCounts {
   requireObject(work, 'work')
   const { readings, output, convert } = work
+  requireList(readings, 'readings')
+  requireList(output, 'output')
   const rows = readings.length
   if (output.length < rows)
     throw new InputError(

@@ -67,3 +67,10 @@ export function requireList(list: unknown, argument: string): void {
       'give an array or a typed array',
     )
 }
+
+/** Refuses what is no list of objects, and names the first entry that is none. */
+export function requireRows(list: unknown, argument: string): void {
+  requireList(list, argument)
+  const rows = list as ArrayLike<unknown>
+  for (let i = 0; i < rows.length; i++) requireObject(rows[i], `${argument}[${i}]`)
+}

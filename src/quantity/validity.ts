@@ -37,6 +37,7 @@ export interface ValidityFinding extends CodedFinding<'outside-validity'> {
 export function validityOf(validity: Validity, values: Readonly<Record<string, number>>): ValidityFinding[] {
   requireObject(values, 'values')
   requireObject(validity, 'validity')
+  requireObject(validity.inputs, 'validity.inputs')
   const findings: ValidityFinding[] = []
   for (const [name, value] of Object.entries(values)) {
     const span = Object.hasOwn(validity.inputs, name) ? validity.inputs[name] : undefined

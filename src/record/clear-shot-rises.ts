@@ -32,6 +32,7 @@ export interface ClearShotRisesInput extends ValveLog, Readings, ReadingTimes {
 export function clearShotRises(input: ClearShotRisesInput): Uint8Array {
   requireObject(input, 'input')
   requireList(input.flags, 'flags')
+  requireList(input.log, 'log')
   const { time, value, flags, log, lasts } = input
   const long = numberIn(lasts, ANSWER_TIME, 'lasts')
   equalLengths(time, value)

@@ -1,7 +1,7 @@
 import { medianInPlace } from '../numerics/select.js'
 import { InputError } from '../quantity/errors.js'
 import type { WaterContentChange } from '../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../quantity/guard.js'
+import { numberIn, requireList, requireObject, requireRows } from '../quantity/guard.js'
 import { DRIFT_APART } from './domains.js'
 import { estimateNoise } from './estimate-noise.js'
 import type { RecordFinding } from './record-finding.js'
@@ -66,9 +66,12 @@ export function compareProbes(input: CompareProbesInput): ComparedProbe[] {
   requireObject(input, 'input')
   const { time, probes, driftPerDay } = input
   const limit = numberIn(driftPerDay, DRIFT_APART, 'driftPerDay')
+  requireList(time, 'time')
+  requireRows(probes, 'probes')
   if (probes.length < 3)
     throw new InputError('probes', `are ${probes.length}`, 'give at least three; of two nobody can say which is wrong')
   for (const { name, waterContent } of probes) {
+    requireList(waterContent, `${name}.waterContent`)
     if (waterContent.length !== time.length)
       throw new InputError(
         'probes',

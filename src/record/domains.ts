@@ -31,6 +31,5 @@ export const SETTLE_TIME: Domain = { quantity: 'time to drain', unit: 's', min: 
 export const SHOT_RISE: Domain = { quantity: 'rise of a shot', unit: 'm³/m³', min: -1, max: 1, ends: '[]', hint: 'give the rise after drain' }
 export const SPIKE_HEIGHT: Domain = { quantity: 'height of a spike', unit: 'unit of the series', min: 0, max: Infinity, ends: '[)', hint: 'give a height of zero or more in the unit of the series' }
 export const SPREAD_TIME: Domain = { quantity: 'time over which the standard deviation is taken', unit: 's', min: 0, max: 31536000, ends: '()', hint: 'give a day and an hour, so that the course of a whole day is in it' }
-export const SPREAD_WINDOW: Domain = { quantity: 'time before the reading', unit: 's', min: 0, max: Infinity, ends: '()', hint: 'give the time over which readings spread, above zero; hours(25) holds a whole day' }
 export const TIME_CONSTANT: Domain = { quantity: 'time constant of the dry-down', unit: 's', min: 0, max: Infinity, ends: '()', hint: 'give the time in which the distance to the floor falls to 37 %, above zero' }
 export const WATER_KEPT: Domain = { quantity: 'water kept of a shot', unit: 'L', min: 0, max: Infinity, ends: '()', hint: 'give what was applied less what drained, above zero' }

@@ -1,5 +1,5 @@
 import { medianInPlace, selectInPlace } from '../numerics/select.js'
-import { requireObject } from '../quantity/guard.js'
+import { requireList, requireObject } from '../quantity/guard.js'
 
 /** Readings whose noise is wanted. */
 export interface NoiseInput {
@@ -36,6 +36,7 @@ export type Noise =
  * @equation `s = \frac{1.4826}{\sqrt{3/2}} \; \mathrm{median}\left| x_i - \frac{x_{i-1} + x_{i+1}}{2} \right|`
  * @returns Deviation, step and threshold, or why they are not known: `few-readings` (fewer than 20 with two good neighbours), or
  *   `constant` (all readings are the same).
+ * @throws `InputError` for what is no list.
  * @source The median absolute deviation and its factor for a normal distribution: rousseeuw-1993; the median of grouped values: definition; six deviations: common practice, no source
  * @example
  * const noise = estimateNoise({ value: Array.from({ length: 200 }, (_, i) => 0.6 - 0.0001 * i + 0.001 * Math.sin(i * i)) })
@@ -44,6 +45,7 @@ export type Noise =
 export function estimateNoise(input: NoiseInput): Noise {
   requireObject(input, 'input')
   const { value } = input
+  requireList(value, 'value')
   const bends = new Float64Array(value.length)
   const steps = new Float64Array(value.length)
   let count = 0

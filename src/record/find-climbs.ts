@@ -1,17 +1,17 @@
+import { InputError } from '../quantity/errors.js'
 import type { WaterContentChange } from '../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../quantity/guard.js'
+import { numberIn, requireObject, requireRows } from '../quantity/guard.js'
 import { MIN_CLIMB } from './domains.js'
 import { equalLengths } from './equal-lengths.js'
-import type { FoundDryDown } from './find-dry-downs.js'
-import type { RecentPoint } from './forecast/recent-level.js'
-import { withReading } from './forecast/recent-level.js'
+import type { DryStretch } from './find-dry-downs.js'
+import { addReading, type RecentPoint } from './forecast/recent-level.js'
 import type { ClimbFinding } from './record-finding.js'
 import type { WaterContentSeries } from './terms.js'
 
 /** A series with the stretches in which nothing should rise. */
 export interface FindClimbsInput extends WaterContentSeries {
   /** The stretches between shots, after drain, made by `findDryDowns`. */
-  readonly dryDowns: readonly FoundDryDown[]
+  readonly dryDowns: readonly DryStretch[]
   /** A smaller climb is noise or warmth. Unit: m³/m³. Range: (0, 1]. */
   readonly minRise: WaterContentChange
 }
@@ -38,7 +38,15 @@ export function findClimbs(input: FindClimbsInput): ClimbFinding[] {
   const { time, waterContent, dryDowns, minRise } = input
   const least = numberIn(minRise, MIN_CLIMB, 'minRise')
   equalLengths(time, waterContent)
-  return dryDowns.flatMap(({ first, last }) => {
+  requireRows(dryDowns, 'dryDowns')
+  return dryDowns.flatMap(({ first, last }, k) => {
+    const isInside = Number.isInteger(first) && Number.isInteger(last) && first >= 0 && last < time.length
+    if (!isInside || first > last)
+      throw new InputError(
+        `dryDowns[${k}]`,
+        `runs from ${first} to ${last} of ${time.length} readings`,
+        'find them in the same series',
+      )
     if (largestRise(waterContent, first, last) < least) return []
     const climb = largestClimb(time, waterContent, first, last)
     return climb.rise >= least ? [{ code: 'climbs-between-shots', level: 'caution', ...climb } as const] : []
@@ -57,14 +65,14 @@ function largestRise(waterContent: ArrayLike<number>, first: number, last: numbe
 }
 
 function largestClimb(time: ArrayLike<number>, waterContent: ArrayLike<number>, first: number, last: number) {
-  let recent: readonly RecentPoint[] = []
+  const recent: RecentPoint[] = []
   let [low, lowTime] = [Infinity, 0]
   let best = { start: 0, end: 0, rise: 0 }
   for (let i = first; i <= last; i++) {
     const x = waterContent[i]!
     const now = time[i]!
     if (Number.isNaN(x)) continue
-    recent = withReading(recent, now, x)
+    addReading(recent, now, x)
     const level = recent.reduce((sum, point) => sum + point[1] / recent.length, 0)
     if (level < low) [low, lowTime] = [level, now]
     if (level - low > best.rise) best = { start: lowTime, end: now, rise: level - low }

@@ -1,5 +1,5 @@
 import type { Duration } from '../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../quantity/guard.js'
+import { numberIn, requireObject, requireRows } from '../quantity/guard.js'
 import { MAX_STEP, MIN_DRY_DOWN, SETTLE_TIME } from './domains.js'
 import { type DryDownLine, fitDryDown } from './dry-down.js'
 import { checkedPeriods, type LightPeriod } from './light-periods.js'
@@ -18,7 +18,13 @@ export interface FindDryDownsInput extends FollowedStep, KnownShots, WaterConten
 }
 
 /** A stretch of one regime without shot, drain or seam. */
-export interface FoundDryDown {
+export interface FoundDryDown extends DryStretch {
+  /** The straight line through it. */
+  readonly line: DryDownLine
+}
+
+/** A stretch in which water only leaves: its place in the record. */
+export interface DryStretch {
   /** Position of its first reading. Unit: 1. */
   readonly first: number
   /** Position of its last reading. Unit: 1. */
@@ -28,8 +34,6 @@ export interface FoundDryDown {
   /** Time of its last reading. Unit: s. */
   readonly end: number
   readonly regime: 'day' | 'night' | 'not-told'
-  /** The straight line through it. */
-  readonly line: DryDownLine
 }
 
 /**
@@ -50,17 +54,27 @@ export interface FoundDryDown {
  * found // => [{ regime: 'day', line: { slopePerHour: -0.008 } }, { regime: 'night', line: { slopePerHour: -0.002 } }]
  */
 export function findDryDowns(input: FindDryDownsInput): FoundDryDown[] {
+  return dryStretches(input).map((stretch) => {
+    const { first, last } = stretch
+    const { time, waterContent } = input
+    const line = fitDryDown({ time: part(time, first, last), waterContent: part(waterContent, first, last) })
+    return { ...stretch, line }
+  })
+}
+
+/** The same without lines, for those who want none. */
+export function dryStretches(input: FindDryDownsInput): DryStretch[] {
   requireObject(input, 'input')
   const { time, waterContent, shots, light, ...limits } = input
   const settle = numberIn(limits.settle, SETTLE_TIME, 'settle')
   const maxStep = numberIn(limits.maxStep, MAX_STEP, 'maxStep') as Duration
   const shortest = numberIn(limits.minDuration, MIN_DRY_DOWN, 'minDuration')
+  requireRows(shots, 'shots')
   const periods = checkedPeriods(light ?? [])
-  const found: FoundDryDown[] = []
-  const close = (first: number, last: number, regime: FoundDryDown['regime'], readings: number) => {
+  const found: DryStretch[] = []
+  const close = (first: number, last: number, regime: DryStretch['regime'], readings: number) => {
     if (readings < 3 || time[last]! - time[first]! < shortest) return
-    const line = fitDryDown({ time: part(time, first, last), waterContent: part(waterContent, first, last) })
-    found.push({ first, last, start: time[first]!, end: time[last]!, regime, line })
+    found.push({ first, last, start: time[first]!, end: time[last]!, regime })
   }
   let s = 0
   let p = 0
@@ -68,7 +82,7 @@ export function findDryDowns(input: FindDryDownsInput): FoundDryDown[] {
     let first = -1
     let last = -1
     let readings = 0
-    let regime: FoundDryDown['regime'] = 'not-told'
+    let regime: DryStretch['regime'] = 'not-told'
     let drained = -Infinity
     for (let i = segment.first; i <= segment.last; i++) {
       if (Number.isNaN(waterContent[i])) continue

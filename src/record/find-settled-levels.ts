@@ -1,5 +1,5 @@
 import type { WaterContent, WaterContentChange } from '../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../quantity/guard.js'
+import { numberIn, requireObject, requireRows } from '../quantity/guard.js'
 import { DRAIN_TIME, MAX_STEP } from './domains.js'
 import { equalLengths } from './equal-lengths.js'
 import type { FollowedStep, WaterContentSeries } from './terms.js'
@@ -40,6 +40,7 @@ export function findSettledLevels(input: SettledLevelsInput): SettledLevel[] {
   const wait = numberIn(limits.settle, DRAIN_TIME, 'settle')
   const step = numberIn(limits.maxStep, MAX_STEP, 'maxStep')
   equalLengths(time, waterContent)
+  requireRows(shots, 'shots')
   return shots.map((shot, k) => {
     const next = shots[k + 1]?.startIndex ?? Infinity
     let before = shot.peak

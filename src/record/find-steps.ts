@@ -1,6 +1,6 @@
 import { medianInPlace } from '../numerics/select.js'
 import type { Duration, WaterContent, WaterContentChange } from '../quantity/generated/kinds.js'
-import { numberIn, requireObject, wholeNumberIn } from '../quantity/guard.js'
+import { numberIn, requireObject, requireRows, wholeNumberIn } from '../quantity/guard.js'
 import { MAX_STEP, MIN_STEP, READINGS_ON_EACH_SIDE } from './domains.js'
 import { splitRecord } from './split-record.js'
 import type { ReadingTime, WaterContentSeries } from './terms.js'
@@ -51,6 +51,7 @@ export function findSteps(input: FindStepsInput): FoundStep[] {
   const least = numberIn(limits.minChange, MIN_STEP, 'minChange')
   const side = wholeNumberIn(limits.side, READINGS_ON_EACH_SIDE, 'side')
   const maxStep = numberIn(limits.maxStep, MAX_STEP, 'maxStep') as Duration
+  requireRows(shots, 'shots')
   const steps: FoundStep[] = []
   let s = 0
   for (const { first, last } of splitRecord({ time, value: waterContent, maxStep })) {

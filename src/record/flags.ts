@@ -36,6 +36,7 @@ export function combineFlags(tests: readonly Uint8Array[]): Uint8Array {
   requireList(tests, 'tests')
   const [first] = tests
   if (first === undefined) throw new InputError('tests', 'there is none', 'give the flags of at least one test')
+  for (const [i, test] of tests.entries()) requireList(test, `tests[${i}]`)
   const combined = first.slice()
   for (const test of tests) {
     if (test.length !== combined.length)
@@ -45,7 +46,8 @@ export function combineFlags(tests: readonly Uint8Array[]): Uint8Array {
         'run all tests on the same readings',
       )
     for (let i = 0; i < test.length; i++) {
-      combined[i] = moreSerious(combined[i]!, test[i]!)
+      const flag = test[i]!
+      if (flag !== combined[i]) combined[i] = moreSerious(combined[i]!, flag)
     }
   }
   return combined

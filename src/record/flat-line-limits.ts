@@ -34,6 +34,7 @@ const MIN_ROUNDED = 6
  * @equation `P_n = \int \varphi(x) \left[\Phi(x + \tfrac14) - \Phi(x - \tfrac14)\right]^n dx`
  * @param input - The noise, made by `estimateNoise`.
  * @returns Limits, or that there are too few readings.
+ * @throws `InputError` for a missing noise.
  * @validity For probes whose noise is not smoothed on its way. Of a rounded record a frozen stretch shows only when it is long, and when
  *   it is not most of the record.
  * @source definition of the normal distribution; four and eight in a row, six and twelve long runs: common practice, no source
@@ -46,6 +47,7 @@ const MIN_ROUNDED = 6
 export function flatLineLimits(input: FlatLineLimitsInput): FlatLineLimits {
   requireObject(input, 'input')
   const { noise } = input
+  requireObject(noise, 'noise')
   if (!noise.known) {
     if (noise.reason === 'few-readings') return { known: false, reason: 'few-readings' }
     // All readings are the same: a living probe may rest on one step for a while, not for days.

@@ -1,4 +1,3 @@
-export { type ChangeAgainstSpreadInput, changeAgainstSpreadTest } from './change-against-spread-test.js'
 export {
   type CheckedReadings,
   type CheckReadingsInput,
@@ -26,7 +25,7 @@ export {
   timeToRefillExponential,
 } from './exponential-dry-down.js'
 export { type FindClimbsInput, findClimbs } from './find-climbs.js'
-export { type FindDryDownsInput, type FoundDryDown, findDryDowns } from './find-dry-downs.js'
+export { type DryStretch, type FindDryDownsInput, type FoundDryDown, findDryDowns } from './find-dry-downs.js'
 export { findSettledLevels, type SettledLevel, type SettledLevelsInput } from './find-settled-levels.js'
 export { type FindShotsInput, findShots } from './find-shots.js'
 export { type FindStepsInput, type FoundStep, findSteps } from './find-steps.js'
@@ -53,7 +52,8 @@ export {
   type WaterUseOfNextDayInput,
   waterUseOfNextDay,
 } from './forecast/forecast-daily-use.js'
-export { type ForecastLevelSettings, forecastLevel } from './forecast/forecast-level.js'
+export { forecastLevel } from './forecast/forecast-level.js'
+export type { ForecastLevelSettings } from './forecast/level-search.js'
 export type {
   DryDownSoFar,
   LearntLevel,

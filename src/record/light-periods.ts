@@ -1,4 +1,5 @@
 import { InputError } from '../quantity/errors.js'
+import { requireRows } from '../quantity/guard.js'
 
 /** A time with light, from sunrise to sunset or from lamps on to lamps off. */
 export interface LightPeriod {
@@ -10,6 +11,7 @@ export interface LightPeriod {
 
 /** Refuses periods that are not in order of time or overlap. */
 export function checkedPeriods(light: readonly LightPeriod[]): readonly LightPeriod[] {
+  requireRows(light, 'light')
   light.forEach(({ start, end }, k) => {
     if (!(start < end)) throw new InputError('light', `period ${k} does not end after it begins`, 'give its end last')
     if (k > 0 && !(start >= light[k - 1]!.end))

@@ -61,6 +61,7 @@ export function utcFromLocal(input: LocalTimeInput): UniversalTimes {
   requireObject(input, 'input')
   const { local, offsets } = input
   checkOffsets(offsets, 'offsets')
+  requireList(local, 'local')
   const time = new Float64Array(local.length)
   let [repeated, skipped, missing] = [0, 0, 0]
   let before = -Infinity

@@ -1,5 +1,5 @@
 import type { Duration } from '../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../quantity/guard.js'
+import { numberIn, requireList, requireObject, requireRows } from '../quantity/guard.js'
 import { CLOCK_SLACK, MAX_ANSWER_TIME } from './domains.js'
 import type { RecordSegment } from './split-record.js'
 import type { ValveLog } from './terms.js'
@@ -52,6 +52,9 @@ export interface MatchedShots {
 export function matchShots(input: MatchShotsInput): MatchedShots {
   requireObject(input, 'input')
   const { shots, log, segments, ...limits } = input
+  requireRows(shots, 'shots')
+  requireList(log, 'log')
+  requireRows(segments, 'segments')
   const latest = numberIn(limits.latest, MAX_ANSWER_TIME, 'latest')
   const slack = numberIn(limits.slack, CLOCK_SLACK, 'slack')
   const rises = shots.map((shot, k) => ({ shot, k })).sort((a, b) => a.shot.start - b.shot.start)

@@ -1,7 +1,7 @@
 import { INSTANT } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { Duration } from '../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../quantity/guard.js'
+import { numberIn, requireList, requireObject } from '../quantity/guard.js'
 import { equalLengths } from './equal-lengths.js'
 import { QUALITY } from './flags.js'
 import type { ArrivalTimes, Readings } from './terms.js'
@@ -47,6 +47,7 @@ export function newestReading(input: NewestReadingInput): NewestReading {
   const { time, value, flags, now } = input
   const moment = numberIn(now, INSTANT, 'now')
   equalLengths(time, value)
+  if (flags !== undefined) requireList(flags, 'flags')
   if (flags !== undefined && flags.length !== value.length)
     throw new InputError('flags', `has ${flags.length} entries for ${value.length} readings`, 'test the same readings')
   for (let index = value.length - 1; index >= 0; index--) {

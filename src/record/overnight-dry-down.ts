@@ -1,5 +1,5 @@
 import type { Duration, WaterContent, WaterContentChange } from '../quantity/generated/kinds.js'
-import { requireObject } from '../quantity/guard.js'
+import { requireObject, requireRows } from '../quantity/guard.js'
 import type { DryDownLine } from './dry-down.js'
 import { type FindDryDownsInput, type FoundDryDown, findDryDowns } from './find-dry-downs.js'
 import type { LightPeriod } from './light-periods.js'
@@ -53,6 +53,7 @@ export type OvernightDryDown = {
 export function overnightDryDowns(input: OvernightInput): OvernightDryDown[] {
   requireObject(input, 'input')
   const { light, shots } = input
+  requireRows(light, 'light')
   const nights = findDryDowns({ ...input, minDuration: 1 as Duration }).filter(({ regime }) => regime === 'night')
   const results: OvernightDryDown[] = []
   let k = 0

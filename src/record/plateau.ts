@@ -1,5 +1,5 @@
 import type { WaterContent, WaterContentChange } from '../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../quantity/guard.js'
+import { numberIn, requireObject, requireRows } from '../quantity/guard.js'
 import { DRAIN_TIME } from './domains.js'
 import { equalLengths } from './equal-lengths.js'
 import type { WaterContentSeries } from './terms.js'
@@ -48,6 +48,7 @@ export function plateauAfterDrain(input: PlateauInput): Plateau {
   const wait = numberIn(settle, DRAIN_TIME, 'settle')
   equalLengths(time, waterContent)
   const levels: number[] = []
+  requireRows(shots, 'shots')
   shots.forEach((shot, k) => {
     const until = Math.min(shots[k + 1]?.start ?? Infinity, shot.peak + 3 * wait)
     for (let i = shot.peakIndex + 1; i < time.length && time[i]! <= until; i++) {

@@ -82,6 +82,7 @@ export interface CheckedRate {
 export function checkedRate({ max: most, deviations, direction }: RateOfChangeLimits): CheckedRate {
   if (most === undefined && deviations === undefined)
     throw new InputError('max', 'is missing, and so is deviations', 'give at least one of the two limits')
+  if (deviations !== undefined) requireObject(deviations, 'deviations')
   return {
     most: most === undefined ? Infinity : numberIn(most, MAX_CHANGE, 'max'),
     count: deviations === undefined ? Infinity : numberIn(deviations.count, DEVIATIONS, 'deviations.count'),

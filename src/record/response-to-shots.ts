@@ -1,7 +1,7 @@
 import { medianInPlace } from '../numerics/select.js'
 import { SUBSTRATE } from '../quantity/domains.js'
 import type { Share, Volume, WaterContentChange } from '../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../quantity/guard.js'
+import { numberIn, requireObject, requireRows } from '../quantity/guard.js'
 import { SHOT_RISE, WATER_KEPT } from './domains.js'
 import type { RecordFinding } from './record-finding.js'
 
@@ -48,6 +48,7 @@ export interface ResponseToShots {
 export function responseToShots(input: ResponseInput): ResponseToShots {
   requireObject(input, 'input')
   const { shots, substrateVolume } = input
+  requireRows(shots, 'shots')
   const volume = numberIn(substrateVolume, SUBSTRATE, 'substrateVolume')
   const shares = Float64Array.from(
     shots,

@@ -1,6 +1,6 @@
 import { CAPACITY } from '../quantity/domains.js'
 import type { WaterContent } from '../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../quantity/guard.js'
+import { numberIn, requireList, requireObject } from '../quantity/guard.js'
 import type { RecordFinding } from './record-finding.js'
 import { trendOf } from './trend.js'
 
@@ -48,6 +48,9 @@ export interface SaltDrift {
 export function saltDrift(input: SaltDriftInput): SaltDrift {
   requireObject(input, 'input')
   const { day, plateau, drainEC, containerCapacity } = input
+  requireList(day, 'day')
+  requireList(plateau, 'plateau')
+  requireList(drainEC, 'drainEC')
   const capacity = numberIn(containerCapacity, CAPACITY, 'containerCapacity')
   const level = trendOf(day, plateau)
   const drain = trendOf(day, drainEC)

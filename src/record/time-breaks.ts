@@ -1,5 +1,5 @@
 import type { Duration } from '../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../quantity/guard.js'
+import { numberIn, requireList, requireObject } from '../quantity/guard.js'
 import { EXPECTED_STEP } from './domains.js'
 import { equalLengths } from './equal-lengths.js'
 import { maxGap, type TimeGapInput } from './time-gap-test.js'
@@ -41,6 +41,7 @@ export function findTimeBreaks(input: TimeBreaksInput): TimeBreak[] {
   const expected = numberIn(input.expectedStep, EXPECTED_STEP, 'expectedStep')
   const longest = maxGap(input)
   const { time, value } = input
+  requireList(time, 'time')
   if (value !== undefined) equalLengths(time, value)
   const seams: TimeBreak[] = []
   let before = -1

@@ -19,7 +19,8 @@ export type WaterUse =
   | { readonly known: false; readonly reason: 'not-falling' | 'few-readings' | 'within-noise' }
 
 /**
- * Water that left the medium in an hour of a dry-down: taken up by plants and evaporated, and drained if drain had not stopped.
+ * Water that left the medium in an hour of a dry-down: taken up by plants and evaporated, and drained if drain had not stopped. It tells of
+ * the hours of that dry-down; for the coming hour use `waterUseAhead`, whose bands were measured to hold.
  *
  * @equation `Q = -b \, V_s`
  * @param input - Line, made by `fitDryDown`, and volume of medium.

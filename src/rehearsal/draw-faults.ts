@@ -1,7 +1,7 @@
 import { randomNumbers } from '../numerics/random.js'
 import { InputError } from '../quantity/errors.js'
 import type { Duration } from '../quantity/generated/kinds.js'
-import { requireObject, wholeNumberIn } from '../quantity/guard.js'
+import { requireList, requireObject, wholeNumberIn } from '../quantity/guard.js'
 import { DAYS, PROBES, SEED } from './domains.js'
 import type { RehearsalFault } from './fault.js'
 import { type FaultName, faultNames, faultRow } from './fault-table.js'
@@ -43,6 +43,7 @@ export function drawFaults(draw: FaultDraw): RehearsalFault[] {
   const last = Math.max(first + 1, Math.floor((end * 2) / 3))
   wholeNumberIn(seed, SEED, 'seed')
   wholeNumberIn(probes, PROBES, 'probes')
+  requireList(faults, 'faults')
   return faults.map((fault, i) => {
     const row = faultRow(fault)
     if (row === undefined)

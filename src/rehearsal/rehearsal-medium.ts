@@ -67,6 +67,7 @@ export function storedMedium(store: WaterStore): RehearsalMedium {
  */
 export function richardsMedium(container: RichardsContainer): RehearsalMedium {
   requireObject(container, 'container')
+  requireObject(container.container, 'container.container')
   const medium: RehearsalMedium<RichardsState> = {
     substrateVolume: container.container.volume,
     flow: containerFlowRichards1931(container),

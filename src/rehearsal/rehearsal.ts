@@ -1,7 +1,7 @@
 import type { Instant } from '../quantity/calendar.js'
 import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/generated/kinds.js'
-import { numberIn, wholeNumberIn } from '../quantity/guard.js'
+import { numberIn, requireObject, requireRows, wholeNumberIn } from '../quantity/guard.js'
 import { DAYS, SEED } from './domains.js'
 import { type CheckedFault, checkedFault, type RehearsalFault } from './fault.js'
 import { type CheckedLimits, checkedLimits, type RehearsalLimits } from './rehearsal-limits.js'
@@ -63,6 +63,10 @@ const POLL: Domain = {
 const DEFAULT_START = 1779148800
 
 export function checkedRehearsal<State, Input, Output>(rehearsal: Rehearsal<State, Input, Output>): CheckedRehearsal {
+  for (const part of ['zone', 'limits', 'controller'] as const) requireObject(rehearsal[part], part)
+  requireObject(rehearsal.zone.has, 'zone.has')
+  requireObject(rehearsal.controller.reducer, 'controller.reducer')
+  requireRows(rehearsal.faults ?? [], 'faults')
   const days = wholeNumberIn(rehearsal.days, DAYS, 'days')
   const zone = checkedZone(rehearsal.zone)
   return {

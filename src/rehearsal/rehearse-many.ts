@@ -1,6 +1,6 @@
 import { InputError } from '../quantity/errors.js'
 import type { Duration } from '../quantity/generated/kinds.js'
-import { requireObject, wholeNumberIn } from '../quantity/guard.js'
+import { requireObject, requireRows, wholeNumberIn } from '../quantity/guard.js'
 import { DAYS, SEED, SEEDS } from './domains.js'
 import { drawFaults } from './draw-faults.js'
 import type { FaultName } from './fault-table.js'
@@ -46,6 +46,8 @@ export function rehearseMany<State, Input, Output>(many: ManyRehearsals<State, I
   const seeds = wholeNumberIn(many.seeds, SEEDS, 'seeds')
   const first = wholeNumberIn(many.firstSeed ?? 0, SEED, 'firstSeed')
   const days = wholeNumberIn(many.days, DAYS, 'days')
+  requireRows(many.scenes, 'scenes')
+  requireRows(many.faults, 'faults')
   if (many.scenes.length === 0 || many.faults.length === 0)
     throw new InputError(
       'scenes',

@@ -34,6 +34,7 @@ export function numberOfCell(cell: string, form: NumberForm): number | undefined
   const plain = cell.startsWith('−') && cell.length > 1 ? `-${cell.slice(1)}` : cell
   if (decimalMark === '.' ? WITH_POINT.test(plain) : WITH_COMMA.test(plain)) {
     const value = Number(decimalMark === '.' ? plain : plain.replace(',', '.'))
+    if (Math.abs(value) === Infinity) return undefined
     return sentinels.has(value) ? Number.NaN : value
   }
   return missing.has(plain.toLowerCase()) ? Number.NaN : undefined
@@ -41,7 +42,7 @@ export function numberOfCell(cell: string, form: NumberForm): number | undefined
 
 /** What could be meant by a cell that is no number, in words. */
 export function remedyForCell(cell: string, { decimalMark }: NumberForm): string {
-  if (/^[+-]?(inf|infinity)$/i.test(cell)) return 'no reading is infinite; leave a missing one empty'
+  if (/^[+-]?(inf|infinity|[\d.,]+e\+?\d{3,})$/i.test(cell)) return 'no reading is infinite; leave a missing one empty'
   if (/%$/.test(cell)) return 'leave the sign out and set the unit of the column to "%"'
   if (/^[+-]?\d{1,3}([.,' ]\d{3})+([.,]\d+)?$/.test(cell)) return 'leave thousands separators out, or set decimalMark'
   if (/^[+-]?\d*[.,]\d+$/.test(cell)) return `the decimal mark of this table is "${decimalMark}"; set decimalMark`

@@ -8,6 +8,7 @@ import { type RoundedSquareMeasures, roundedSquareContainer } from '../medium/co
 import { stackedContainer } from '../medium/container/stacked-container.js'
 import { type TaperedBoxMeasures, taperedBoxContainer } from '../medium/container/tapered-box-container.js'
 import { requireObject } from '../quantity/guard.js'
+import { oneOf } from '../quantity/one-of.js'
 import { checked, quantityField, wordField } from './field.js'
 import { objectField, type UnknownKeys } from './object-field.js'
 
@@ -106,6 +107,7 @@ export function containerSchema(unknownKeys: UnknownKeys) {
  */
 export function containerFromDocument(document: ContainerDocument | ContainerShape): Container {
   requireObject(document, 'document')
+  oneOf(document.shape, [...NAMES, 'stack'], 'document.shape')
   if (document.shape === 'stack') return stackedContainer(document.parts.map((part) => containerFromDocument(part)))
   return MAKE[document.shape](document as never)
 }

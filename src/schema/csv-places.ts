@@ -1,3 +1,8 @@
+import { InputError } from '../quantity/errors.js'
+import { requireList } from '../quantity/guard.js'
+import { oneOf } from '../quantity/one-of.js'
+import type { KindName } from '../text/generated/kind-types.js'
+import { KINDS } from '../text/generated/kinds.js'
 import type { CsvRecord } from './csv-lines.js'
 import type { CsvSeriesOptions } from './csv-series-options.js'
 import { type DocumentProblem, MOST_PROBLEMS, shownValue } from './document-error.js'
@@ -10,7 +15,8 @@ export interface Places {
 }
 
 /** Options come from files as well: what is no list of columns is refused by name. */
-export function checkOptions(what: string, { time, columns }: CsvSeriesOptions): void {
+export function checkOptions(what: string, options: CsvSeriesOptions): void {
+  const { time, columns } = options
   const named = typeof time === 'string' || (Array.isArray(time) && time.every((name) => typeof name === 'string'))
   if (!named) throw refusal(what, 'time', shownValue(time), 'is not the name of a column', 'a name', 'name the column')
   if (typeof columns !== 'object' || columns === null || Object.keys(columns).length === 0)
@@ -18,6 +24,7 @@ export function checkOptions(what: string, { time, columns }: CsvSeriesOptions):
   for (const [name, one] of Object.entries(columns))
     if (typeof one?.column !== 'string')
       throw refusal(what, `columns.${name}`, shownValue(one), 'names no column', '{ column: "vwc_1" }', 'name it')
+  checkWords(options)
 }
 
 /** Where the wanted columns stand, by the header. */
@@ -91,4 +98,14 @@ function cutInLastField(rows: readonly CsvRecord[]): boolean {
   return others.every((text) => text.length === length)
     ? piece.length < length
     : others.every((text) => decimals(text) > decimals(piece))
+}
+
+function checkWords({ columns, decimalMark, missing = [], sentinels = [] }: CsvSeriesOptions): void {
+  requireList(missing, 'missing')
+  requireList(sentinels, 'sentinels')
+  if (!missing.every((word) => typeof word === 'string'))
+    throw new InputError('missing', 'holds what is no text', 'give the words that stand for a missing reading')
+  if (decimalMark !== undefined) oneOf(decimalMark, ['.', ','], 'decimalMark')
+  for (const [name, column] of Object.entries(columns))
+    if (column.kind !== undefined) oneOf(column.kind, Object.keys(KINDS) as KindName[], `columns.${name}.kind`)
 }

@@ -1,4 +1,5 @@
 import * as z from 'zod'
+import { requireObject } from '../quantity/guard.js'
 import { type DocumentName, type DocumentTypes, schemaOf } from './documents.js'
 import { documentKind, type ReadOptions } from './read-document.js'
 import type { JsonData } from './write-document.js'
@@ -19,6 +20,7 @@ export function documentJsonSchema(
   name: DocumentName,
   options: ReadOptions = {},
 ): { readonly [key: string]: JsonData } {
+  requireObject(options, 'options')
   const kind = documentKind(name)
   const schema = z.toJSONSchema(schemaOf(name, options.unknownKeys ?? 'refuse'), {
     io: 'input',
@@ -57,6 +59,7 @@ export function documentSchema<N extends DocumentName>(
   name: N,
   options: ReadOptions = {},
 ): z.ZodType<DocumentTypes[N]> {
+  requireObject(options, 'options')
   documentKind(name)
   return schemaOf(name, options.unknownKeys ?? 'refuse') as z.ZodType<DocumentTypes[N]>
 }

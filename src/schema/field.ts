@@ -28,6 +28,8 @@ export function unitOfNumbers(kind: KindName): string {
 /** The quantity behind a plain number in the canonical unit, or behind text with a unit. */
 export function quantityFrom<K extends KindName>(input: number | string, kind: K): KindTypes[K] {
   if (typeof input === 'string') return parseQuantity(input, kind)
+  if (!Object.hasOwn(KINDS, kind))
+    throw new InputError('kind', `"${String(kind).slice(0, 60)}" is no kind`, 'use the name of a kind')
   return KINDS[kind].make(input) as KindTypes[K]
 }
 

@@ -21,6 +21,7 @@ import type {
   WaterContent,
 } from '../quantity/generated/kinds.js'
 import { requireObject } from '../quantity/guard.js'
+import { oneOf } from '../quantity/one-of.js'
 import { checked, numberField, quantityField, wordField } from './field.js'
 import { objectField, type UnknownKeys } from './object-field.js'
 
@@ -220,6 +221,7 @@ export function mediumSchema(unknownKeys: UnknownKeys) {
  */
 export function mediumFromDocument(document: MediumDocument): RetentionModel {
   requireObject(document, 'document')
+  oneOf(document.model, Object.keys(MODELS) as RetentionName[], 'document.model')
   return MODELS[document.model].make(document.parameters as never)
 }
 

@@ -1,3 +1,4 @@
+import { requireObject } from '../quantity/guard.js'
 import { DocumentError, type DocumentProblem } from './document-error.js'
 import { DOCUMENTS, type DocumentKind, type DocumentName, type DocumentTypes, schemaOf } from './documents.js'
 import { jsonData, limitedText, refusal, refuseHostile } from './hostile-input.js'
@@ -54,6 +55,7 @@ export function readDocument<N extends DocumentName>(
   data: unknown,
   options: ReadOptions = {},
 ): DocumentTypes[N] {
+  requireObject(options, 'options')
   const kind = documentKind(name)
   const what = `${name} document`
   refuseHostile(what, data)
@@ -82,6 +84,7 @@ export function parseDocument<N extends DocumentName>(
   text: string,
   options: ParseOptions = {},
 ): DocumentTypes[N] {
+  requireObject(options, 'options')
   const what = `${name} document`
   return readDocument(name, jsonData(what, limitedText(what, text, options.maxCharacters)), options)
 }

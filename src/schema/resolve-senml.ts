@@ -1,4 +1,5 @@
 import type { Instant } from '../quantity/calendar.js'
+import { requireObject } from '../quantity/guard.js'
 import { DocumentError, type DocumentProblem, MOST_PROBLEMS, shownValue } from './document-error.js'
 import { jsonData, limitedText, refusal, refuseHostile } from './hostile-input.js'
 import { hasOnlyBases, senmlFields } from './senml-fields.js'
@@ -38,6 +39,7 @@ const LONGEST_NAME = 500
  * resolveSenml(pack, { maxCharacters: 1000 })[1] // => { n: 'urn:dev:ow:10e2073a01080063', u: '%RH', t: 1320067524, v: 20.3 }
  */
 export function resolveSenml(pack: unknown, options: SenmlOptions = {}): ResolvedSenmlRecord[] {
+  requireObject(options, 'options')
   const data = typeof pack === 'string' ? jsonData(WHAT, limitedText(WHAT, pack, options.maxCharacters)) : pack
   refuseHostile(WHAT, data)
   if (!Array.isArray(data))

@@ -1,6 +1,6 @@
 import { instant } from '../quantity/calendar.js'
 import { InputError } from '../quantity/errors.js'
-import { requireList, requireObject } from '../quantity/guard.js'
+import { requireObject, requireRows } from '../quantity/guard.js'
 import { DocumentError, type DocumentProblem, MOST_PROBLEMS, shownValue } from './document-error.js'
 import { problemFrom } from './problem-from.js'
 import { type ResolvedSenmlRecord, SENML_NAME, type SenmlRecord } from './senml-record.js'
@@ -41,7 +41,14 @@ export interface SenmlSending {
  * readingsFromSenml(records, { theta: 'WaterContent', ec: 'BulkEC' }).readings // => [{ value: 0.55 }, { value: 1.2 }]
  */
 export function readingsFromSenml(records: readonly ResolvedSenmlRecord[], kinds: SenmlKinds): SenmlReadings {
-  requireList(records, 'records')
+  requireRows(records, 'records')
+  for (const [i, { n, u }] of records.entries())
+    if (typeof n !== 'string' || (u !== undefined && typeof u !== 'string'))
+      throw new InputError(
+        `records[${i}]`,
+        'has a name or a unit that is no text',
+        'resolve the pack with resolveSenml()',
+      )
   requireObject(kinds, 'kinds')
   const readings: TidyReading[] = []
   const others: ResolvedSenmlRecord[] = []
@@ -79,7 +86,8 @@ export function readingsFromSenml(records: readonly ResolvedSenmlRecord[], kinds
  * senmlFromReadings(readings) // => [{ bt: 1779172200, n: 'A1', u: 'Cel', v: 20 }]
  */
 export function senmlFromReadings(readings: readonly TidyReading[], sending: SenmlSending = {}): SenmlRecord[] {
-  requireList(readings, 'readings')
+  requireRows(readings, 'readings')
+  requireObject(sending, 'sending')
   const { baseName = '' } = sending
   const problems: DocumentProblem[] = []
   const records: SenmlRecord[] = []

@@ -1,4 +1,5 @@
 import { medianInPlace } from '../numerics/select.js'
+import { InputError } from '../quantity/errors.js'
 import { requireObject } from '../quantity/guard.js'
 import { columnOf, formOf, timesOf } from './csv-cells.js'
 import { checkOptions, placesOf, wholeRows } from './csv-places.js'
@@ -59,6 +60,8 @@ const TABLE_CHARACTERS = 200_000_000
  */
 export function seriesFromCsv(data: string | Uint8Array, options: CsvSeriesOptions): CsvSeries {
   requireObject(options, 'options')
+  if (typeof data !== 'string' && !ArrayBuffer.isView(data))
+    throw new InputError('data', `a ${typeof data} is no table`, 'give text, or the bytes of a file')
   const what = options.name ?? 'table'
   checkOptions(what, options)
   const decoded = typeof data === 'string' ? { text: data, encoding: 'text' as const } : textFromBytes(data)

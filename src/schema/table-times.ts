@@ -13,6 +13,8 @@ const DOTS = /^(\d{1,2})\.(\d{1,2})\.(\d{4})(?:[T ,]+(\d{1,2}):(\d\d)(?::(\d\d)(
 const SLASHES = /^(\d{1,2})\/(\d{1,2})\/(\d{4})(?:[T ,]+(\d{1,2}):(\d\d)(?::(\d\d)(?:[.,](\d{1,9}))?)?)?$/
 const SECONDS = /^-?\d{9,10}(\.\d+)?$/
 const MILLISECONDS = /^\d{12,13}$/
+/** 2026051907 and 202605190710: dates without marks, which as seconds or milliseconds since 1970 would be of 2033 and 2034, or of 1976. */
+const RUN_TOGETHER = /^20[0-2]\d(0[1-9]|1[0-2])(0[1-9]|[12]\d|3[01])([01]\d|2[0-4])([0-5]\d){0,2}$/
 
 /** The time of a cell, or undefined where it is none: a 30 February is none. */
 export function timeOfCell(cell: string, order: DateOrder | undefined): CellTime | undefined {
@@ -32,6 +34,7 @@ export function timeOfCell(cell: string, order: DateOrder | undefined): CellTime
     const [day, month] = order === 'day-month-year' ? [slashes[1], slashes[2]] : [slashes[2], slashes[1]]
     return localOf(clockReading(slashes[3], month, day, slashes.slice(4)))
   }
+  if (RUN_TOGETHER.test(cell)) return undefined
   if (SECONDS.test(cell)) return { utc: Number(cell) }
   return MILLISECONDS.test(cell) ? { utc: Number(cell) / 1000 } : undefined
 }
@@ -51,6 +54,7 @@ export function dateOrderOf(cells: Iterable<string>): DateOrder | undefined {
 /** What to do about a cell that is no time, in words. */
 export function remedyForTime(cell: string): string {
   if (SLASHES.test(cell)) return 'say with dateOrder whether the day or the month comes first'
+  if (RUN_TOGETHER.test(cell)) return 'part the date as 2026-05-19 07:10: run together it could be a number of seconds'
   if (/[ap]m$/i.test(cell)) return 'write the time in 24 hours'
   if (ISO.test(cell) || DOTS.test(cell)) return 'there is no such day or hour; correct it'
   return 'write it as 2026-05-19T07:10+02:00, or as 2026-05-19 07:10 with a clock'

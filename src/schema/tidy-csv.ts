@@ -1,6 +1,7 @@
 import { type Instant, instant } from '../quantity/calendar.js'
 import { InputError } from '../quantity/errors.js'
-import { requireList } from '../quantity/guard.js'
+import { requireList, requireObject } from '../quantity/guard.js'
+import { oneOf } from '../quantity/one-of.js'
 import { KINDS } from '../text/generated/kinds.js'
 import { csvLine, csvRows } from './csv.js'
 import { DocumentError, type DocumentProblem, MOST_PROBLEMS } from './document-error.js'
@@ -57,8 +58,10 @@ const COLUMNS: readonly string[] = [...NEEDED, 'quality']
  * table.refusedRows // => [3]
  */
 export function readingsFromTidyCsv(text: string, options: TableOptions = {}): TableReadings {
+  requireObject(options, 'options')
+  const unknown = oneOf(options.unknownColumns ?? 'refuse', ['refuse', 'pass-over'], 'unknownColumns')
   const [header, ...rows] = csvRows(WHAT, limitedText(WHAT, text, options.maxCharacters))
-  const column = columnsOf(header ?? [], options.unknownColumns ?? 'refuse')
+  const column = columnsOf(header ?? [], unknown)
   const readings: TidyReading[] = []
   const refusedRows: number[] = []
   const problems: DocumentProblem[] = []

@@ -1,5 +1,6 @@
 import { type Instant, instant } from '../quantity/calendar.js'
 import { InputError } from '../quantity/errors.js'
+import { requireObject } from '../quantity/guard.js'
 import { rawReading } from '../quantity/raw-reading.js'
 import { bounded, quantityFrom } from './field.js'
 import type { ReadingKind, ReadingOrigin } from './terms.js'
@@ -28,6 +29,7 @@ export function readingValue(input: number | string | null, kind: ReadingKind): 
 
 /** Refuses a name that a spreadsheet would run as a formula, or that does not print. */
 export function checkSource(source: string): string {
+  if (typeof source !== 'string') throw new InputError('source', `a ${typeof source} is no name`, 'give text')
   const invisible = [...source].some((c) => c.charCodeAt(0) < 32 || c.charCodeAt(0) === 127)
   if (source.trim() === '' || invisible || /^[=+\-@]/.test(source))
     throw new InputError(
@@ -40,6 +42,7 @@ export function checkSource(source: string): string {
 
 /** The reading itself, if every part of it can be kept. */
 export function checkReading(reading: TidyReading): TidyReading {
+  requireObject(reading, 'reading')
   const { time, source, kind, value, quality } = reading
   instant(time)
   checkSource(source)

@@ -1,3 +1,4 @@
+import { requireObject } from '../quantity/guard.js'
 import type { DocumentName, DocumentTypes } from './documents.js'
 import { refuseHostile } from './hostile-input.js'
 import { documentKind, type ReadOptions, readDocument } from './read-document.js'
@@ -27,6 +28,7 @@ export function writeDocument<N extends DocumentName>(
   document: Omit<DocumentTypes[N], 'version'>,
   options: ReadOptions = {},
 ): JsonData {
+  requireObject(options, 'options')
   const { version } = documentKind(name)
   refuseHostile(`${name} document`, document)
   return plain(readDocument(name, withoutGaps({ ...document, version }), options))

@@ -1,5 +1,5 @@
 import { InputError } from '../quantity/errors.js'
-import { numberIn, wholeNumberIn } from '../quantity/guard.js'
+import { numberIn, requireObject, wholeNumberIn } from '../quantity/guard.js'
 import { DIGITS, UNCERTAINTY } from './domains.js'
 import type { KindName, KindTypes } from './generated/kind-types.js'
 import { kindNamed } from './kind-named.js'
@@ -30,6 +30,7 @@ export interface TextStyle {
  * formatQuantity(celsius(20), 'Temperature', { unit: '°F' }) // => '68 °F'
  */
 export function formatQuantity<K extends KindName>(value: KindTypes[K], kind: K, style: TextStyle = {}): string {
+  requireObject(style, 'style')
   const about = kindNamed(kind)
   const { units } = about
   numberIn(

@@ -1,5 +1,5 @@
 import { InputError } from '../quantity/errors.js'
-import { numberIn } from '../quantity/guard.js'
+import { numberIn, requireList, requireObject, requireRows } from '../quantity/guard.js'
 import { CORRELATION, DEGREES_OF_FREEDOM, ESTIMATE, STANDARD_UNCERTAINTY } from './domains.js'
 
 /** How the possible values of an input lie around its estimate. */
@@ -45,7 +45,10 @@ export function checkInputs(
   inputs: Readonly<Record<string, UncertainInput>>,
   given: readonly Correlation[] = [],
 ): CheckedInputs {
+  requireObject(inputs, 'inputs')
+  requireRows(given, 'correlations')
   const names = Object.keys(inputs)
+  for (const name of names) requireObject(inputs[name], name)
   if (names.length === 0) throw new InputError('inputs', 'there are none', 'give at least one input')
   const all = names.map((name) => inputs[name]!)
   const spreads = all.map(({ spread = 'normal', degreesOfFreedom }, i) => {
@@ -57,6 +60,7 @@ export function checkInputs(
   })
   const correlations = names.map((_, i) => names.map((__, k): number => (i === k ? 1 : 0)))
   for (const { between, coefficient } of given) {
+    requireList(between, 'between')
     const [i = -1, k = -1] = between.map((name) => names.indexOf(name))
     if (i < 0 || k < 0 || i === k)
       throw new InputError('correlations', `[${between}] are not two inputs`, `name two of ${names.join(', ')}`)

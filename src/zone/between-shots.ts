@@ -1,6 +1,6 @@
 import type { Duration, WaterContentChange } from '../quantity/generated/kinds.js'
 import { findClimbs } from '../record/find-climbs.js'
-import { findDryDowns } from '../record/find-dry-downs.js'
+import { dryStretches } from '../record/find-dry-downs.js'
 import { findSteps } from '../record/find-steps.js'
 import { isIn } from './answers-to-shots.js'
 import { type CheckedProbe, maxStepOf } from './check-probe.js'
@@ -29,7 +29,7 @@ export function betweenShots(
   const { name, waterContent, shots } = probe
   const maxStep = maxStepOf(zone)
   const series = { time, waterContent, shots, maxStep }
-  const dryDowns = findDryDowns({
+  const dryDowns = dryStretches({
     ...series,
     settle: Math.max(SETTLE, Math.min(86400, zone.readingStep)) as Duration,
     minDuration: SHORTEST as Duration,

@@ -53,8 +53,12 @@ export function checkProbe(zone: Zone, window: ZoneWindow, position: number): Ch
     impossible[i] = Number.isNaN(raw[i]) ? QUALITY.missing : QUALITY.fail
     value[i] = Number.NaN
   }
-  const flags = flagsOf(zone, time, value).map((flag, i) => (Number.isNaN(value[i]) ? impossible[i]! : flag))
-  const waterContent = value.map((x, i) => (flags[i]! <= QUALITY.notEvaluated ? x : Number.NaN))
+  const flags = flagsOf(zone, time, value)
+  const waterContent = value.slice()
+  for (let i = 0; i < value.length; i++) {
+    if (Number.isNaN(value[i])) flags[i] = impossible[i]!
+    if (flags[i]! > QUALITY.notEvaluated) waterContent[i] = Number.NaN
+  }
   const shots = findShots({
     time,
     waterContent,
@@ -116,10 +120,10 @@ function dips(value: Float64Array, rate: Uint8Array, minRise: number): Uint8Arra
 /** The flat line test flags a frozen probe only when it has repeated itself long enough; the repeats before are no better. */
 function fromTheFirstRepeat(flags: Uint8Array, repeats: number): Uint8Array {
   const out = flags.slice()
-  flags.forEach((flag, i) => {
-    if (flag !== QUALITY.suspect && flag !== QUALITY.fail) return
+  for (let i = 0; i < flags.length; i++) {
+    if (flags[i] !== QUALITY.suspect && flags[i] !== QUALITY.fail) continue
     for (let j = Math.max(0, i - repeats); j < i; j++) if (out[j] === QUALITY.pass) out[j] = QUALITY.suspect
-  })
+  }
   return out
 }
 

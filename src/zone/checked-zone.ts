@@ -3,6 +3,7 @@ import type { Domain } from '../quantity/domain.js'
 import { EMITTER_COUNT, MAX_RUN_TIME, VALVE_TIME } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import { numberIn, requireList, requireObject, wholeNumberIn } from '../quantity/guard.js'
+import { oneOf } from '../quantity/one-of.js'
 import { MIN_RISE } from '../record/domains.js'
 import { checkOffsets } from '../record/local-time.js'
 import type { Zone, ZoneLimits } from './zone.js'
@@ -174,7 +175,9 @@ export function checkZone(zone: Zone): Zone {
   numberIn(place.latitude, LATITUDE, 'latitude')
   numberIn(place.elevation, ELEVATION, 'elevation')
   numberIn(zone.readingStep, STEP, 'readingStep')
+  if (zone.wateringLog !== undefined) oneOf(zone.wateringLog, ['openings', 'days'], 'wateringLog')
   if (lamps !== undefined) {
+    requireObject(lamps, 'lamps')
     numberIn(lamps.on, LAMP_HOUR, 'on')
     numberIn(lamps.off, LAMP_HOUR, 'off')
     numberIn(lamps.irradiance, LAMP_LIGHT, 'irradiance')
@@ -183,7 +186,11 @@ export function checkZone(zone: Zone): Zone {
   // Offsets in milliseconds would move the days by weeks.
   checkOffsets(place.clock, 'place.clock')
   requireList(probes, 'probes')
-  for (const probe of probes) requireObject(probe, 'probe')
+  for (const probe of probes) {
+    requireObject(probe, 'probe')
+    if (typeof probe.name !== 'string' || probe.name === '')
+      throw new InputError('probe.name', `a ${typeof probe.name} is no name`, 'give each probe a name')
+  }
   if (probes.length === 0) throw new InputError('probes', 'there is none', 'describe at least one probe')
   if (new Set(probes.map((probe) => probe.name)).size !== probes.length)
     throw new InputError('probes', 'two have the same name', 'give each a name of its own')

@@ -1,3 +1,4 @@
+import { requireList, requireObject } from '../quantity/guard.js'
 import type { Reducer } from '../record/reducer.js'
 import { checkZone } from './checked-zone.js'
 import type { HeldEntry, ZoneFollowState } from './follow-state.js'
@@ -242,13 +243,17 @@ function rowOf(zone: Zone, input: ZoneEntry, time: number): Row {
  * the log.
  * @param record - The record. Unit: any. Range: any.
  * @returns The inputs.
+ * @throws `InputError` for a record that lost its times or probes.
  * @source definition
  * @example
  * const inputs = entriesOfRecord({ time: [0, 300], probes: { A: [0.5, null] }, watering: { time: [60], given: [0.4] } })
  * inputs.map((input) => [input.kind, input.time]) // => [['reading', 0], ['watering', 60], ['reading', 300]]
  */
 export function entriesOfRecord(record: ZoneRecord): ZoneEntry[] {
+  requireObject(record, 'record')
   const { climate, watering, forecast } = record
+  requireObject(record.probes, 'probes')
+  requireList(record.time, 'time')
   const names = Object.keys(record.probes)
   const readings = Array.from(
     record.time,
@@ -275,7 +280,7 @@ export function entriesOfRecord(record: ZoneRecord): ZoneEntry[] {
     (time, i): ZoneEntry => ({
       kind: 'watering',
       time,
-      given: watering?.given[i] ?? null,
+      given: watering?.given?.[i] ?? null,
       drained: watering?.drained?.[i] ?? null,
       feedEC: watering?.feedEC?.[i] ?? null,
       drainEC: watering?.drainEC?.[i] ?? null,
@@ -286,8 +291,8 @@ export function entriesOfRecord(record: ZoneRecord): ZoneEntry[] {
     (time, i): ZoneEntry => ({
       kind: 'forecast',
       time,
-      day: forecast?.day[i] ?? null,
-      irradiance: forecast?.irradiance[i] ?? null,
+      day: forecast?.day?.[i] ?? null,
+      irradiance: forecast?.irradiance?.[i] ?? null,
     }),
   )
   const others = [...weather, ...water, ...ahead].sort((a, b) => a.time - b.time)

@@ -83,7 +83,7 @@ export function nightOf(zone: Zone, window: ZoneWindow, probe: CheckedProbe, fre
       { start: free.to, end: free.to + 1 },
     ],
   })
-  if (result === undefined) return unknown('no-night')
+  if (result === undefined) return unknown('few-readings')
   if (!result.known) return unknown(result.reason)
   const good: number[] = []
   for (let i = firstAt(time, free.from); i < time.length && time[i]! <= free.to; i++)
@@ -92,7 +92,7 @@ export function nightOf(zone: Zone, window: ZoneWindow, probe: CheckedProbe, fre
   // The result lasted from the first reading after drain to the last one before the foot of the shot, which belongs to the night too.
   const before = time[last]! < free.to ? last : good[good.length - 2]!
   const settled = good.filter((i) => time[i]! >= time[before]! - result.lasted)
-  if (settled.length < 6) return unknown('too-few-readings')
+  if (settled.length < 6) return unknown('few-readings')
   const middle = (at: readonly number[]) => medianInPlace(Float64Array.from(at, (i) => waterContent[i]!))
   const [evening, morning] = [middle(settled.slice(0, 3)), middle(settled.slice(-3))]
   const [from, to] = [time[settled[0]!]!, time[last]!]

@@ -1,7 +1,8 @@
-import type { Duration, Volume, WaterContent, WaterContentChange } from '../quantity/generated/kinds.js'
+import type { Duration, Volume, WaterContentChange } from '../quantity/generated/kinds.js'
 import type { DailyUseState } from '../record/forecast/daily-use-state.js'
 import { forecastDailyUse } from '../record/forecast/forecast-daily-use.js'
 import { forecastLevel } from '../record/forecast/forecast-level.js'
+import { levelSearch, searchFrom } from '../record/forecast/level-search.js'
 import type { LevelState } from '../record/forecast/level-state.js'
 import { type CheckedProbe, maxRiseTimeOf, maxStepOf } from './check-probe.js'
 import type { DayLight } from './light-of-day.js'
@@ -16,19 +17,16 @@ export function learnDrying(
   { waterContent }: CheckedProbe,
   before: LevelState | undefined,
 ): LevelState {
-  const forecaster = forecastLevel({
+  const settings = {
     minRise: zone.limits.minRise as WaterContentChange,
     maxRiseTime: maxRiseTimeOf(zone),
     maxStep: maxStepOf(zone),
     settle: 2400 as Duration,
-  })
-  let state = before ?? forecaster.start
-  for (let i = firstAt(time, day.from); i < time.length; i++) {
-    const x = waterContent[i]!
-    if (Number.isNaN(x)) continue
-    state = forecaster.step(state, { time: time[i]!, waterContent: x as WaterContent })[0]
   }
-  return state
+  const advance = levelSearch(settings)
+  const search = searchFrom(before ?? forecastLevel(settings).start)
+  for (let i = firstAt(time, day.from); i < time.length; i++) advance(search, time[i]!, waterContent[i]!)
+  return search
 }
 
 /** What a day teaches of the use of water. A use that its drain gauge makes doubtful teaches nothing. */

@@ -35,7 +35,7 @@ export function drainedLevel(
   if (full !== undefined) return known({ ...full, at: day.to })
   const before = Object.hasOwn(memory.levels, probe.name) ? memory.levels[probe.name] : undefined
   if (before !== undefined && day.to - before.at <= REMEMBERED) return known(before)
-  return unknown('too-few-shots-drained-back')
+  return unknown('few-settled-shots')
 }
 
 /** A probe with what decides whether it counts. */

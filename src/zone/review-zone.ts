@@ -137,7 +137,8 @@ export function reviewDay(input: ReviewDayInput): { readonly day: ZoneDay; reado
 
 /** The local day of a date in a zone. */
 export function dayOfDate(zone: Zone, date: string): LocalDay {
-  const day = localDayOfDate(zone.place.clock, date)
-  if (day === undefined) throw new InputError('date', `"${date.slice(0, 20)}" is not a day`, 'write it as 2026-05-19')
+  const day = typeof date === 'string' ? localDayOfDate(zone.place.clock, date) : undefined
+  if (day === undefined)
+    throw new InputError('date', `"${String(date).slice(0, 20)}" is not a day`, 'write it as 2026-05-19')
   return day
 }

@@ -1,5 +1,5 @@
 import { InputError } from '../quantity/errors.js'
-import { requireList } from '../quantity/guard.js'
+import { requireList, requireObject } from '../quantity/guard.js'
 import type { LocalDay } from './local-day.js'
 import { farAhead, orderOfReadings, sortedByTime, timeIn } from './order-of-time.js'
 import type { Zone } from './zone.js'
@@ -53,6 +53,8 @@ export interface ZoneWindow extends ZoneColumns {
 
 /** The columns of a record: readings in the order in which they came, without those out of order; climate and log sorted by time. */
 export function columnsOfRecord(zone: Zone, record: ZoneRecord): ZoneColumns {
+  requireObject(record, 'record')
+  requireObject(record.probes, 'record.probes')
   const time = timesOf(record.time, 'time')
   const { keep, outOfOrder } = orderOfReadings(time, farAhead(zone))
   const picked = columnPicker(record.time.length, keep)
@@ -115,6 +117,7 @@ function columnPicker(length: number, keep: readonly number[]) {
   return (column: ArrayLike<Missable> | undefined, name: string): Float64Array => {
     const values = new Float64Array(keep.length)
     if (column === undefined) return values.fill(Number.NaN)
+    requireList(column, name)
     if (column.length !== length)
       throw new InputError(
         name,

@@ -128,7 +128,6 @@ const REASONS: Record<string, Record<string, readonly string[]>> = {
     'start: Instant in s': ['[-62135596800, 253402300799]', '[0, 253402300799]'],
     'step: Duration in s': ['[1, 3600]', '[30, 3600]'],
     'uniformity: Share in 1': ['(-∞, 1]', '(0, 1]'],
-    'window: Duration in s': ['(0, 86400]', '(0, ∞)'],
   },
   'a day may go without water; a zone that is set up to get none for ever is a slip': {
     'maxPerDay: Volume in L': ['(0, ∞)', '[0, ∞)'],

@@ -2,7 +2,8 @@ import { type CatalogueEntry, catalogue } from 'porewater/catalogue'
 import { describe, expect, it } from 'vitest'
 import { callInExample } from '../../docs/tools/call-in-example.js'
 import { publicNames } from '../../docs/tools/public-names.js'
-import { argumentIn, isMade, withReplaced } from '../../docs/tools/replaced-argument.js'
+import { argumentIn, isMade, MADE, withReplaced } from '../../docs/tools/replaced-argument.js'
+import { isMadeType, partAt, partsOf, withPart } from '../../docs/tools/replaced-part.js'
 
 /** The library as JavaScript sees it: nothing stops a caller from passing text, null or nothing at all. */
 type Arguments = unknown[]
@@ -42,8 +43,10 @@ async function faultsOf(entry: CatalogueEntry): Promise<string[]> {
       (entry.name.startsWith('explain') && field.path.includes('.'))
     )
       continue
+    // The word by which an object says which of several kinds it is.
+    if (typeof (now as { by?: unknown } | null | undefined)?.by === 'string') feed({ ...(now as object), by: 'lihgt' })
     if (typeof now === 'number') for (const value of ['12', true, {}, ...missing]) feed(value)
-    else if ((typeof now === 'string' && field.type !== 'string') || (now === undefined && /^'/.test(field.type)))
+    else if ((typeof now === 'string' && field.type !== 'string') || (now === undefined && /^['"]/.test(field.type)))
       feed('lihgt')
     else if (isSeries(now)) for (const value of ['0.5', 12, ...missing]) feed(value)
     else if (typeof now === 'object' && now !== null && !field.path.includes('.') && !ANSWERS.includes(entry.name))
@@ -61,5 +64,64 @@ const ANSWERS = ['hasConductivity', 'photonYieldOfGlobalRadiation', 'checkWateri
 describe('from JavaScript every function refuses with a typed error', () => {
   it.each(catalogue.map((entry) => [`${entry.topic}: ${entry.name}`, entry] as const))('%s', async (_, entry) => {
     expect(await faultsOf(entry)).toEqual([])
+  })
+})
+
+/** What may stand in a part that is no number by mistake, or after a trip through JSON. */
+const ODD: readonly unknown[] = [0, 'lihgt', true, {}, [], [null], null, undefined]
+/** Text of a caller's own: names, words for people, symbols of a table that is read. */
+const OWN_TEXT =
+  /(^|\.)(name|title|label|source|probe|zone|text|about|unit|n|u|key|date|known|method|yTitle|alternative)$|probes\.0$|alarmsFor|cannotTell|regime|given\.0\.reason/
+/** Works and entries of the catalogue, and sentences for what the library found. */
+const OF_THE_LIBRARY = /^explain|^restore|^bib|^cslJson|^findEntries/
+
+/** The parts of a call that a caller writes down: those of its example, and those that the documentation names beside them. */
+function writtenParts(entry: CatalogueEntry, args: Arguments): Map<string, readonly string[]> {
+  const names = entry.arguments.filter(({ path }) => !path.includes('.')).map(({ path }) => path)
+  const made = entry.arguments.filter(({ type }) => isMadeType(type, MADE)).map(({ path }) => path)
+  const parts = new Map<string, readonly string[]>()
+  const add = (path: readonly string[]) => {
+    const shown = [names[Number(path[0])], ...path.slice(1)].join('.')
+    if (!made.some((whole) => shown === whole || shown.startsWith(`${whole}.`))) parts.set(shown, path)
+  }
+  args.forEach((arg, i) => {
+    for (const path of partsOf(arg, [], 4)) add([String(i), ...path])
+  })
+  for (const { path } of entry.arguments) {
+    const [head = '', ...keys] = path.split('.')
+    const whole = [String(names.indexOf(head)), ...keys]
+    if (keys.length === 0 || typeof partAt(args, whole.slice(0, -1)) === 'object') add(whole)
+  }
+  return parts
+}
+
+/** What a call that is wrong inside throws that is no refusal. */
+async function untypedOf(entry: CatalogueEntry): Promise<string[]> {
+  const args = await callInExample(entry)
+  if (args === undefined || entry.topic === 'catalogue' || OF_THE_LIBRARY.test(entry.name)) return []
+  const faults: string[] = []
+  for (const [shown, path] of writtenParts(entry, args)) {
+    const now = partAt(args, path)
+    if (typeof now === 'number') continue
+    for (const value of ODD) {
+      const error = thrown(entry, withPart(args, path, value) as Arguments)
+      if (error !== undefined && !isTyped(error))
+        faults.push(`${shown} = ${JSON.stringify(value) ?? 'nothing'}: ${said(error)}`)
+    }
+    const isWord = typeof now === 'string' && !OWN_TEXT.test(shown) && entry.arguments.every(isOtherText(shown))
+    if (isWord && thrown(entry, withPart(args, path, 'lihgt') as Arguments) === undefined)
+      faults.push(`${shown} = "lihgt": is no word, and answers`)
+  }
+  return faults
+}
+
+const isOtherText =
+  (shown: string) =>
+  ({ path, type }: CatalogueEntry['arguments'][number]) =>
+    path !== shown || type !== 'string'
+
+describe('what stands inside an argument, wrong in shape or an unknown word, is refused with a typed error', () => {
+  it.each(catalogue.map((entry) => [`${entry.topic}: ${entry.name}`, entry] as const))('%s', async (_, entry) => {
+    expect(await untypedOf(entry)).toEqual([])
   })
 })

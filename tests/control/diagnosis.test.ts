@@ -385,6 +385,27 @@ describe('a diagnosis', () => {
       expect.objectContaining({ code: 'outside-domain' }),
     )
   })
+  it('keeps no alarm back for a weight that is no number, and takes a forecast without numbers for none', () => {
+    const cause = {
+      code: 'no-water',
+      level: 'danger',
+      weight: Number.NaN,
+      evidence: [],
+      check: 'look-at-supply',
+      since: 0,
+    }
+    const diagnosis = { causes: [cause], ruledOut: [], cannotTell: [], full: null } as never as Diagnosis
+    const until = {
+      known: true,
+      from: 0.6,
+      time: Number.NaN,
+      band50: { earliest: 1 },
+      band90: { earliest: 1 },
+    } as never
+    const alarms = alarmConditions({ diagnosis, untilRefill: until })
+    expect(alarms.find(({ name }) => name === 'no-water')?.condition).toBe(true)
+    expect(alarms.at(-1)).toEqual({ name: 'refill-point-ahead', priority: 'medium' })
+  })
   it('refuses settings that make no sense', () => {
     const bad = (change: object) => () => watchZone({ ...SETTINGS, ...change })
     for (const change of [
@@ -402,6 +423,9 @@ describe('a diagnosis', () => {
     expect(() => zone.step(zone.start, null as never)).toThrow(expect.objectContaining({ code: 'bad-input' }))
   })
 })
+
+const endless = (_: string, value: unknown) =>
+  typeof value === 'number' && !Number.isFinite(value) ? 'endless' : value
 
 describe('hostile input', () => {
   it('a clock that creeps by less than a millisecond, and numbers whose squares overflow, leave no state without a number', () => {
@@ -442,6 +466,33 @@ describe('hostile input', () => {
     0.61,
     0.62,
   ]
+  it('a stored state with a count of zero, a time without end or a dead meter that was learnt shows no endless number', () => {
+    const zone = watchZone({ ...SETTINGS, probes: ['A', 'B'] })
+    const shots = hourly(60, 6)
+    const inputs = scripted({ minutes: 760, probes: ['A', 'B'], shots, metered: () => 1 })
+    const { state } = runReducer({ reducer: zone, inputs: inputs.slice(0, 700) })
+    const [first, ...others] = state.probes
+    const torn: unknown[] = [
+      { ...state, clock: { ...state.clock, calls: 0 } },
+      {
+        ...state,
+        probes: [
+          { ...first, times: first!.times.map((time, i, all) => (i + 1 < all.length ? time : 1e300)) },
+          ...others,
+        ],
+      },
+      ...[0, -0, 1e-320].map((metered) => ({ ...state, usual: { ...state.usual, metered } })),
+    ]
+    for (const stored of torn) {
+      let [now, diagnosis] = [stored as never, {} as Diagnosis]
+      for (const input of inputs.slice(700)) {
+        ;[now, diagnosis] = zone.step(now, input) as [never, Diagnosis]
+        expect(JSON.stringify(now, endless) + JSON.stringify(diagnosis, endless)).not.toContain('endless')
+      }
+    }
+    expect(() => zone.restore(torn[1])).toThrow(/times/)
+    expect(() => watchZone({ ...SETTINGS, flow: 1e-320 as never })).toThrow(/flow/)
+  })
   it('never throws, and never shows a number that is none', () => {
     const roll = dice(7)
     const pick = () => WORDS[Math.floor(roll() * WORDS.length)] as never

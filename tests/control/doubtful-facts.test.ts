@@ -98,6 +98,28 @@ describe('both ends of belief', () => {
   })
 })
 
+describe('numbers in another unit', () => {
+  const refusedFor = (limits: object, facts: object = {}) =>
+    checkWatering({ ...safe, limits: { ...safe.limits, ...limits }, facts: { ...safe.facts, ...facts } }).refusals.map(
+      ({ code, about }) => about ?? code,
+    )
+  it('of a limit, milliseconds or percent, are no limit: each once let a shot pass', () => {
+    expect(refusedFor({ maxReadingAge: 1_200_000 }, { age: minutes(20 * 60) })).toEqual(['maxReadingAge'])
+    expect(refusedFor({ maxRunTime: 600_000 })).toEqual(['maxRunTime'])
+    expect(refusedFor({ minRest: 900_000 })).toEqual(['minRest'])
+    expect(refusedFor({ maxBelievable: 80 })).toEqual(['maxBelievable'])
+  })
+  it('of the time since the last shot contradict the water that was given meanwhile', () => {
+    // Five minutes ago, in milliseconds: more than three days by the number, although two litres came in the last one.
+    expect(refusedFor({}, { sinceLastShot: 300_000 })).toEqual(['last-shot-unknown'])
+    expect(refusedFor({}, { sinceLastShot: 300_000, givenInDay: 0 })).toEqual([])
+  })
+  it('of a reading: zero is believed by nobody, also where belief begins at zero', () => {
+    for (const waterContent of [0, -0, -1e-320])
+      expect(refusedFor({ minBelievable: 0 }, { waterContent })).toEqual(['unbelievable-reading'])
+  })
+})
+
 describe('a back-up shot', () => {
   it('waits from the later of the last shot and the last good reading', () => {
     const codes = (facts: object, limits = {}) =>

@@ -11,11 +11,11 @@ const LONG_FILE = 150
  */
 const HELD: Record<string, { readonly functions: number; readonly files: number }> = {
   air: { functions: 1, files: 0 },
-  chart: { functions: 9, files: 5 },
+  chart: { functions: 8, files: 4 },
   control: { functions: 8, files: 13 },
   demand: { functions: 3, files: 7 },
   dielectric: { functions: 0, files: 0 },
-  flow: { functions: 8, files: 7 },
+  flow: { functions: 8, files: 6 },
   irrigation: { functions: 0, files: 2 },
   medium: { functions: 6, files: 1 },
   numerics: { functions: 3, files: 1 },
@@ -26,7 +26,7 @@ const HELD: Record<string, { readonly functions: number; readonly files: number 
   repl: { functions: 0, files: 3 },
   schema: { functions: 6, files: 8 },
   uncertainty: { functions: 1, files: 1 },
-  zone: { functions: 4, files: 8 },
+  zone: { functions: 4, files: 7 },
 }
 
 /** Functions of a file that are longer than they should be, by name; a function without one has that of what holds it. */

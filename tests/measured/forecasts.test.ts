@@ -94,6 +94,37 @@ describe.skipIf(!folder).each([
     expect(found.mean).toBeLessThanOrEqual(0.52)
   })
 
+  /**
+   * A table that was made elsewhere counts 341 forecasts of 4 h in which the slope of the last night misses by 1.23 h and the mean of seven by
+   * 0.80 h, and 5,955 drops. No stretch gives all of it. The whole record has some 580 forecasts whatever the least rise (0.4 to 1 point), and
+   * the mean of seven misses by 1.7 h or more there; February to April has 337 to 344, 1.04 to 1.25 and 0.73 to 0.79 h, with 7,000 drops.
+   */
+  it('4 h: the two slopes miss as in a table of 341 forecasts from February to April only', () => {
+    const asked = times.flat().filter((one) => one.kind === '4 h')
+    const by = (how: 'lastSlope' | 'meanSlope') => errorsOf(asked.map((one) => [one[how], one.real])).mean
+    process.stdout.write(
+      `the two slopes, ${name}: ${JSON.stringify([asked.length, by('lastSlope'), by('meanSlope')])}\n`,
+    )
+    if (!months) {
+      expect(asked.length).toBeGreaterThan(550)
+      expect(by('meanSlope')).toBeGreaterThan(1.6)
+      return
+    }
+    expect(Math.abs(asked.length - 341)).toBeLessThanOrEqual(5)
+    expect(Math.abs(by('meanSlope') - 0.8)).toBeLessThan(0.05)
+    expect(Math.abs(by('lastSlope') - 1.23)).toBeLessThan(0.25)
+  })
+
+  it('from the fifteenth dry-down of a probe on, when the plants stand, misses are smaller', () => {
+    const late = times.flat().filter(({ before, real }) => before >= 14 && !Number.isNaN(real))
+    const of = (kind: '4 h' | 'drop') =>
+      errorsOf(late.filter((one) => one.kind === kind).map((one) => [one.foreseen, one.real]))
+    process.stdout.write(`from the fifteenth dry-down, ${name}: ${JSON.stringify([of('4 h'), of('drop')])}\n`)
+    const [most, mostOfDrop] = months ? [0.52, 0.46] : rise === quietLimits ? [0.57, 0.5] : [0.64, 0.53]
+    expect(of('4 h').mean).toBeLessThanOrEqual(most)
+    expect(of('drop').mean).toBeLessThanOrEqual(mostOfDrop)
+  })
+
   it('drop: first passage of 1, 2, 3 and 5 points, asked 1 to 6 h after drain', () => {
     const all = times.flat().filter((one) => one.kind === 'drop')
     const reached = all.filter(({ real }) => !Number.isNaN(real))

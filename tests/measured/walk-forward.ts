@@ -114,6 +114,8 @@ const fallRate = (down: DryDown) => -line(down.time, down.waterContent).slope
 
 export interface TimeForecast {
   readonly kind: '4 h' | 'drop'
+  /** Dry-downs of five hours before this one. */
+  readonly before: number
   /** Hours that it really took; NaN where the next shot came first. */
   readonly real: number
   /** Hours until the next shot. */
@@ -193,6 +195,7 @@ function timesFrom(state: LevelState, down: DryDown, now: number, slopes: readon
     return [
       {
         kind,
+        before: slopes.length,
         real,
         left: (down.end - now) / 3600,
         foreseen: (known?.time ?? 172800) / 3600,

@@ -68,3 +68,19 @@ describe('rods longer than the cube', () => {
     expect(upright(0, 4)).toEqual([])
   })
 })
+
+describe('a placement that was written down wrong', () => {
+  const container = { shape: 'cylinder', diameter: centimetres(20), height: centimetres(20) } as const
+  const place = { x: centimetres(10), y: centimetres(10), depth: centimetres(10) }
+  const check = (change: object) => () =>
+    checkPlacement({ container, probes: [{ name: 'A', from: place }], ...change } as never)
+  it('is refused by name: a count of objects instead of a list, an entry that was lost, a shape and a kind nobody knows', () => {
+    expectInputError(check({ objects: 0 }), 'objects')
+    expectInputError(check({ objects: [null] }), /^objects\[0\]$/)
+    expectInputError(check({ probes: [null] }), /^probes\[0\]$/)
+    expectInputError(check({ probes: [{ name: 'A' }] }), 'place')
+    expectInputError(check({ container: { ...container, shape: 'round' } }), 'container.shape')
+    expectInputError(check({ objects: [{ name: 'x', kind: 'driper', from: place }] }), /^objects\[0\]\.kind$/)
+    expectInputError(check({ medium: 'pre formed' }), 'medium')
+  })
+})

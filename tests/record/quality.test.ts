@@ -1,11 +1,11 @@
 import fc from 'fast-check'
 import {
-  changeAgainstSpreadTest,
   combineFlags,
   countFlags,
   findTimeBreaks,
   flatLineTest,
   grossRangeTest,
+  hours,
   minutes,
   rateOfChangeTest,
   seconds,
@@ -255,45 +255,47 @@ describe('the step test of meteorological services', () => {
 describe('changes against the spread of the hours before', () => {
   const time = Array.from({ length: 120 }, (_, i) => i * 900)
   const calm = time.map((t) => 20 + 2 * Math.sin((2 * Math.PI * t) / 86400))
+  const deviations = { count: 3, over: hours(25) }
   it('is the definition, by a direct count (independent oracle)', () => {
     fc.assert(
       fc.property(
         fc.array(fc.oneof(fc.double({ min: 0, max: 10, noNaN: true }), fc.constant(Number.NaN)), { maxLength: 60 }),
         fc.double({ min: 0.5, max: 4, noNaN: true }),
-        fc.integer({ min: 1, max: 20 }),
-        (value, deviations, steps) => {
+        (value, count) => {
+          // One reading in each twenty-fifth of the time: the spread is that of the last 26 readings.
           const times = value.map((_, i) => i * 600)
-          const flags = changeAgainstSpreadTest({ time: times, value, deviations, window: seconds(steps * 600) })
+          const flags = rateOfChangeTest({ time: times, value, deviations: { count, over: seconds(25 * 600) } })
           value.forEach((x, i) => {
-            const before = value.slice(Math.max(0, i - steps), i).filter((y) => !Number.isNaN(y))
+            const before = value.slice(Math.max(0, i - 26), i).filter((y) => !Number.isNaN(y))
             const mean = before.reduce((sum, y) => sum + y, 0) / before.length
             const spread = Math.sqrt(before.reduce((sum, y) => sum + (y - mean) ** 2, 0) / (before.length - 1))
             const change = Math.abs(x - (value[i - 1] ?? Number.NaN))
             if (Number.isNaN(x)) expect(flags[i]).toBe(9)
-            else if (Number.isNaN(change) || before.length < 3) expect(flags[i]).toBe(2)
-            else if (Math.abs(change - deviations * spread) > 1e-9)
-              expect(flags[i]).toBe(change > deviations * spread ? 3 : 1)
+            else if (Number.isNaN(change) || before.length < 10) expect(flags[i]).toBe(2)
+            else if (spread > 1e-9 && Math.abs(change - count * spread) > 1e-9)
+              expect(flags[i]).toBe(change > count * spread ? 3 : 1)
           })
         },
       ),
     )
   })
   it('passes a daily course, finds a jump in it, and forgets what is older than the window', () => {
-    const flags = changeAgainstSpreadTest({ time, value: calm })
+    const flags = rateOfChangeTest({ time, value: calm, deviations })
     expect([...flags.subarray(12)].every((flag) => flag === 1)).toBe(true)
     const jumped = calm.map((x, i) => (i === 100 ? x + 8 : x))
-    expect(changeAgainstSpreadTest({ time, value: jumped })[100]).toBe(3)
-    expect(changeAgainstSpreadTest({ time: [0, 1e6, 2e6, 3e6], value: [1, 2, 3, 4] })).toEqual(
-      Uint8Array.of(2, 2, 2, 2),
+    expect(rateOfChangeTest({ time, value: jumped, deviations })[100]).toBe(3)
+    const far = Array.from({ length: 20 }, (_, i) => i)
+    expect(rateOfChangeTest({ time: far.map((i) => i * 1e6), value: far, deviations })).toEqual(
+      new Uint8Array(20).fill(2),
     )
   })
   it('refuses what has no meaning', () => {
-    expectDomainError(() => changeAgainstSpreadTest({ time, value: calm, deviations: 0 }), {
+    expectDomainError(() => rateOfChangeTest({ time, value: calm, deviations: { count: 0, over: hours(25) } }), {
       quantity: 'standard deviations',
     })
-    expectDomainError(() => changeAgainstSpreadTest({ time, value: calm, window: seconds(0) }), {
-      quantity: 'time before the reading',
+    expectDomainError(() => rateOfChangeTest({ time, value: calm, deviations: { count: 3, over: seconds(0) } }), {
+      argument: 'deviations.over',
     })
-    expectInputError(() => changeAgainstSpreadTest({ time, value: [1] }), 'time')
+    expectInputError(() => rateOfChangeTest({ time, value: [1], deviations }), 'time')
   })
 })

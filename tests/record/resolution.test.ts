@@ -238,6 +238,20 @@ describe('a level that climbs between shots', () => {
       dryDowns: findDryDowns({ time, waterContent: content, shots: [], ...limits }),
       minRise: waterContentChange(0.01),
     })
+  it('is not looked for beyond the series: a stretch of another one is refused, where it once ran for ever', () => {
+    const [stretch] = findDryDowns({ time, waterContent: time.map((_, i) => 0.6 - 0.0008 * i), shots: [], ...limits })
+    for (const change of [{ last: 1e300 }, { last: 96 }, { first: -1 }, { first: Number.NaN }, { last: null }])
+      expectInputError(
+        () =>
+          findClimbs({
+            time,
+            waterContent: time,
+            dryDowns: [{ ...stretch!, ...change } as never],
+            minRise: waterContentChange(0.01),
+          }),
+        /^dryDowns\[0\]$/,
+      )
+  })
   it('is told with its time and height, and a dry-down is not', () => {
     const normal = normalFrom(2)
     const dry = time.map((_, i) => 0.6 - 0.0008 * i + 0.0005 * normal())

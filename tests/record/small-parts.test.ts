@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { clearShotRises, findDryDowns, hours, instant, minutes, QUALITY, spikeTest, watchReadings } from 'porewater'
 import { describe, expect, it } from 'vitest'
-import { levelAt, MAX_POINTS, type RecentPoint, withReading } from '../../src/record/forecast/recent-level.js'
+import { addReading, levelAt, MAX_POINTS, type RecentPoint } from '../../src/record/forecast/recent-level.js'
 import { newSpread, spreadOf, withSpread } from '../../src/record/recent-spread.js'
 import { trendOf } from '../../src/record/trend.js'
 
@@ -54,24 +54,25 @@ describe('the newest readings put together', () => {
     fc.assert(
       fc.property(fc.array(double(1, 20000), { maxLength: 30 }), (gaps) => {
         let time = 0
-        let points: readonly RecentPoint[] = []
+        const points: RecentPoint[] = []
         for (const [i, gap] of gaps.entries()) {
           time += gap
-          points = withReading(points, time, 0.5 - 0.001 * i)
+          addReading(points, time, 0.5 - 0.001 * i)
           expect(points.length).toBeGreaterThanOrEqual(1)
           expect(points.length).toBeLessThanOrEqual(MAX_POINTS)
         }
       }),
     )
-    const [first, second] = withReading([[0, 0.5, 1]], 1e6, 0.4)
-    expect([first, second]).toEqual([
+    const late: RecentPoint[] = [[0, 0.5, 1]]
+    addReading(late, 1e6, 0.4)
+    expect(late).toEqual([
       [0, 0.5, 1],
       [1e6, 0.4, 1],
     ])
   })
   it('are means of what lies within two and a half minutes, and lie on the line that they came from', () => {
-    let points: readonly RecentPoint[] = []
-    for (let time = 3000; time < 4800; time += 30) points = withReading(points, time, 0.6 - 1e-5 * time)
+    const points: RecentPoint[] = []
+    for (let time = 3000; time < 4800; time += 30) addReading(points, time, 0.6 - 1e-5 * time)
     for (const [time, waterContent] of points) expect(waterContent).toBeCloseTo(0.6 - 1e-5 * time, 12)
     expect(points.reduce((total, [, , count]) => total + count, 0)).toBe(60)
     expect(levelAt(points, 5000)).toBeCloseTo(0.55, 12)

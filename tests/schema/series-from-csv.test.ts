@@ -132,6 +132,20 @@ describe('what cannot be read is refused with line, column and remedy', () => {
     ['1,234 that may be a thousand', 'time;a;b\n2026-05-19T07:00Z;1,234;2\n', /set decimalMark/, {}],
     ['a percent sign', PLAIN.replace('0.499', '49.9 %'), /line 3, column 2 \(a\).*unit of the column to "%"/, {}],
     ['infinity', PLAIN.replace('0.499', 'inf'), /no reading is infinite/, {}],
+    ['a number that no number can hold', PLAIN.replace('0.499', '1e999'), /column 2 \(a\): "1e999".*infinite/, {}],
+    ['another one', PLAIN.replace('20.5', '-1e+400'), /column 3 \(b\): "-1e\+400".*infinite/, {}],
+    [
+      'dates run together to the minute, which would be of 1976',
+      PLAIN.replace(/2026-05-19T(..):(..)Z/g, '20260519$1$2'),
+      /line 2, column 1 \(time\): "202605190700".*part the date/,
+      { clock: [{ from: 0, ahead: 0 }] },
+    ],
+    [
+      'dates run together to the hour, which would be of 2034',
+      'time,a,b\n2026051907,1,2\n2026051908,1,2\n',
+      /line 2, column 1 \(time\): "2026051907".*part the date/,
+      { clock: [{ from: 0, ahead: 0 }] },
+    ],
     [
       '30 February',
       PLAIN.replace('2026-05-19T07:05', '2026-02-30T07:05'),

@@ -15,15 +15,15 @@ export interface SafeLimits {
   readonly maxPerShot: Volume
   /** Most volume in any 24 hours. Unit: L. Range: any. */
   readonly maxPerDay: Volume
-  /** Longest time that a valve may be open. Unit: s. Range: any. */
+  /** Longest time that a valve may be open; at most two hours. Unit: s. Range: any. */
   readonly maxRunTime: Duration
-  /** Least time from the end of one shot to the start of the next. Unit: s. Range: any. */
+  /** Least time from the end of one shot to the start of the next; at most a day. Unit: s. Range: any. */
   readonly minRest: Duration
-  /** An older reading is not acted on. Unit: s. Range: any. */
+  /** An older reading is not acted on; at most a day. Unit: s. Range: any. */
   readonly maxReadingAge: Duration
-  /** A reading below this is not believed. Unit: m³/m³. Range: any. */
+  /** A reading below this is not believed, nor is one of zero. Unit: m³/m³. Range: any. */
   readonly minBelievable: WaterContent
-  /** A reading above this is not believed. Unit: m³/m³. Range: any. */
+  /** A reading above this is not believed; at most 1. Unit: m³/m³. Range: any. */
   readonly maxBelievable: WaterContent
   /** No water at this water content and above. Unit: m³/m³. Range: any. */
   readonly fullPoint: WaterContent
@@ -35,7 +35,7 @@ export interface SafeLimits {
 export interface WateringFacts {
   /** Water given in the last 24 hours. Unit: L. Range: any. */
   readonly givenInDay?: Volume
-  /** Time since the last shot ended. Unit: s. Range: any. */
+  /** Time since the last shot ended; more than a day contradicts water given in the last 24 hours, and is not known. Unit: s. Range: any. */
   readonly sinceLastShot?: Duration
   /** Newest reading. Unit: m³/m³. Range: any. */
   readonly waterContent?: WaterContent

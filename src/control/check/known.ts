@@ -8,14 +8,16 @@ export function known(value: unknown, min: number): number | undefined {
   return Number.isFinite(value) && (value as number) >= min ? (value as number) : undefined
 }
 
-/** A limit, and the refusal that tells of it where it is missing. */
+/** A limit, and the refusal that tells of it where it is missing, or above what it can be: milliseconds, or percent. */
 export function limitOf<T>(
   limits: Loose<T>,
   name: keyof T & string,
   unit: string,
   refusals: WateringRefusal[],
+  most = Number.MAX_VALUE,
 ): number | undefined {
-  const limit = known(limits[name], 0)
+  const told = known(limits[name], 0)
+  const limit = told !== undefined && told <= most ? told : undefined
   if (limit === undefined) refusals.push({ code: 'limit-missing', level: 'danger', about: name, unit })
   return limit
 }

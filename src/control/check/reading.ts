@@ -2,6 +2,8 @@ import type { SafeLimits, WateringFacts } from './input.js'
 import { known, type Loose, limitOf } from './known.js'
 import type { WateringRefusal } from './refusal.js'
 
+const DAY = 86400
+
 /** What speaks against water by the newest reading, or against a back-up shot although there is a good one. */
 export function judgeReading(
   limits: Loose<SafeLimits>,
@@ -9,17 +11,17 @@ export function judgeReading(
   isBackUp: boolean,
 ): WateringRefusal[] {
   const refusals: WateringRefusal[] = []
-  const oldest = limitOf(limits, 'maxReadingAge', 's', refusals)
-  const min = limitOf(limits, 'minBelievable', 'm³/m³', refusals)
-  const max = limitOf(limits, 'maxBelievable', 'm³/m³', refusals)
-  const full = limitOf(limits, 'fullPoint', 'm³/m³', refusals)
+  const oldest = limitOf(limits, 'maxReadingAge', 's', refusals, DAY)
+  const min = limitOf(limits, 'minBelievable', 'm³/m³', refusals, 1)
+  const max = limitOf(limits, 'maxBelievable', 'm³/m³', refusals, 1)
+  const full = limitOf(limits, 'fullPoint', 'm³/m³', refusals, 1)
   if (oldest === undefined || min === undefined || max === undefined || full === undefined) return refusals
   if (!(min < full && full < max)) refusals.push({ code: 'limits-contradict', level: 'danger', about: 'fullPoint' })
   const doubts = doubtsOf(facts, { oldest, min, max })
   const level = known(facts.waterContent, Number.NEGATIVE_INFINITY)
   if (!isBackUp) refusals.push(...doubts)
   else {
-    const after = limits.backUpAfter === undefined ? oldest : limitOf(limits, 'backUpAfter', 's', refusals)
+    const after = limits.backUpAfter === undefined ? oldest : limitOf(limits, 'backUpAfter', 's', refusals, 7 * DAY)
     if (after !== undefined) refusals.push(...tooSoon(facts, after))
   }
   // A good reading that says "full" forbids a back-up shot as well.
@@ -35,12 +37,13 @@ function doubtsOf(
   const level = known(facts.waterContent, Number.NEGATIVE_INFINITY)
   if (level === undefined) return [{ code: 'no-reading', level: 'caution' }]
   const doubts: WateringRefusal[] = []
-  if (level < min || level > max)
+  // A medium in use is never dry: zero is what a dead probe sends, also where somebody believes all from zero on.
+  if (level < min || level > max || level <= 0)
     doubts.push({
       code: 'unbelievable-reading',
       level: 'caution',
       value: level,
-      limit: level < min ? min : max,
+      limit: level > max ? max : min,
       unit: 'm³/m³',
     })
   const age = known(facts.age, 0)

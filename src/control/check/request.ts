@@ -2,6 +2,8 @@ import type { SafeLimits, WateringFacts, WateringRequest } from './input.js'
 import { known, type Loose, limitOf } from './known.js'
 import type { WateringRefusal } from './refusal.js'
 
+const DAY = 86400
+
 /** What speaks against a request by itself and by what was given before. */
 export function judgeRequest(
   request: Loose<WateringRequest>,
@@ -27,7 +29,7 @@ export function judgeRequest(
     if (value > limit) refusals.push({ code, level: 'caution', value, limit, unit })
   }
   over('shot-too-large', volume, limitOf(limits, 'maxPerShot', 'L', refusals), 'L')
-  over('run-too-long', runTime, limitOf(limits, 'maxRunTime', 's', refusals), 's')
+  over('run-too-long', runTime, limitOf(limits, 'maxRunTime', 's', refusals, 7200), 's')
   return [...refusals, ...judgeDay(volume, limits, facts), ...judgeRest(limits, facts)]
 }
 
@@ -45,8 +47,11 @@ function judgeDay(volume = 0, limits: Loose<SafeLimits>, facts: Loose<WateringFa
 
 function judgeRest(limits: Loose<SafeLimits>, facts: Loose<WateringFacts>): WateringRefusal[] {
   const refusals: WateringRefusal[] = []
-  const limit = limitOf(limits, 'minRest', 's', refusals)
-  const since = known(facts.sinceLastShot, 0)
+  const limit = limitOf(limits, 'minRest', 's', refusals, DAY)
+  const told = known(facts.sinceLastShot, 0)
+  const given = known(facts.givenInDay, 0) ?? 0
+  // Water of the last 24 hours and no shot in them contradict each other, as milliseconds do; an hour is left for how somebody counts.
+  const since = given > 0 && told !== undefined && told > DAY + 3600 ? undefined : told
   if (since === undefined) refusals.push({ code: 'last-shot-unknown', level: 'caution' })
   else if (limit !== undefined && since < limit)
     refusals.push({ code: 'too-soon', level: 'caution', value: since, limit, unit: 's' })

@@ -82,6 +82,9 @@ function besideOthers(shots: readonly ShotEvidence[], probe: number, k: number):
   }
 }
 
+/** A meter is learnt from shots of which it showed half at least: a smaller share comes from a damaged state. */
+const LEAST_METERED = 0.1
+
 /** So near the highest level an overflow is likely. Unit: m³/m³. */
 const OVERFLOW = 0.01
 
@@ -136,7 +139,7 @@ export function recentShots(
       const rise = jumped[i] ? null : riseOf(i, k)
       return rise === null ? [] : [rise]
     })
-  const usualMeter = usual.meteredShots >= 4 ? usual.metered : 1
+  const usualMeter = usual.meteredShots >= 4 && usual.metered > LEAST_METERED ? usual.metered : 1
   const metered = (k: number) => {
     const share = meanOf(
       last(k).map((shot) => shot.metered),

@@ -64,18 +64,27 @@ export function checkedWatch(settings: WatchZoneSettings): RememberedZone {
   const [min, max, full] = [content('minBelievable'), content('maxBelievable'), content('full')]
   if (!(min < full && full < max))
     throw new InputError('full', 'is not between minBelievable and maxBelievable', 'give a level that can be read')
+  const volume = numberIn(
+    settings.substrateVolume,
+    domain('substrate volume', 'L', '()', 0, Infinity, 'give the medium that the flow goes to'),
+    'substrateVolume',
+  )
+  const flow = numberIn(
+    settings.flow,
+    domain('flow', 'L/h', '()', 0, Infinity, 'give number of emitters times flow of one'),
+    'flow',
+  )
+  // What came and what rose are told as shares of them.
+  if (Math.min(volume, flow) < LEAST)
+    throw new InputError(
+      flow < LEAST ? 'flow' : 'substrateVolume',
+      `is ${Math.min(volume, flow)}: its shares would have no end`,
+      'check the unit',
+    )
   return {
     names: probes,
-    volume: numberIn(
-      settings.substrateVolume,
-      domain('substrate volume', 'L', '()', 0, Infinity, 'give the medium that the flow goes to'),
-      'substrateVolume',
-    ),
-    flow: numberIn(
-      settings.flow,
-      domain('flow', 'L/h', '()', 0, Infinity, 'give number of emitters times flow of one'),
-      'flow',
-    ),
+    volume,
+    flow,
     min,
     max,
     full,
@@ -94,7 +103,12 @@ export function checkedWatch(settings: WatchZoneSettings): RememberedZone {
   }
 }
 
-function darkHours({ from, until }: DarkHours): DarkHours {
+/** No container holds, and no valve passes, less in litres and hours. */
+const LEAST = 1e-6
+
+function darkHours(hours: DarkHours): DarkHours {
+  requireObject(hours, 'darkHours')
+  const { from, until } = hours
   const hour = domain('hour of the day', 'h', '[]', 0, 24, 'give hours after midnight')
   return { from: numberIn(from, hour, 'darkHours.from'), until: numberIn(until, hour, 'darkHours.until') }
 }

@@ -60,7 +60,7 @@ export function ticked(clock: ClockWatch, told: unknown): Tick {
 /** Follows the rate of the calls: a clock that gains shows as calls that come farther apart, a little and always. */
 function rated(clock: ClockWatch, step: number): ClockWatch {
   // The first call has no step before it.
-  const calls = clock.calls - 1
+  const calls = Math.max(1, clock.calls - 1)
   const recent = clock.recent + Math.max(1 / calls, 0.01) * (step - clock.recent)
   const off = clock.cadence === 0 ? 0 : recent / clock.cadence - 1
   const other = Math.abs(off) > 0.2

@@ -1,10 +1,11 @@
 import type { Domain } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
-import { numberIn, wholeNumberIn } from '../../quantity/guard.js'
+import { numberIn, requireRows, wholeNumberIn } from '../../quantity/guard.js'
 import { oneOf } from '../../quantity/one-of.js'
 import { LOCAL_ADVANCE } from '../../record/domains.js'
 import { checkedBand } from '../dead-band.js'
 import { WATERED } from '../domains.js'
+import { fingerprintOf } from './fingerprint.js'
 import { allowedSeconds, type Hours } from './hours.js'
 import type { WateringSettings } from './settings.js'
 
@@ -128,6 +129,9 @@ export interface Limits {
   readonly disagreement: number
   /** Longest time between two refills, or null for none. Unit: s. */
   readonly refillEvery: number | null
+  /** Name of the zone, and a number that changes with any of the settings. */
+  readonly name: string
+  readonly fingerprint: number
 }
 
 export function checkedSettings(settings: WateringSettings): Limits {
@@ -141,7 +145,7 @@ export function checkedSettings(settings: WateringSettings): Limits {
   const hours = checkedHours(settings.allowedHours)
   const allowed = allowedSeconds(hours)
   const volumes = checkedVolumes(settings, hours)
-  return {
+  const limits = {
     lower,
     upper,
     min,
@@ -163,7 +167,16 @@ export function checkedSettings(settings: WateringSettings): Limits {
     disagreement: numberIn(settings.maxDisagreement ?? 0.08, DISAGREEMENT, 'maxDisagreement'),
     refillEvery:
       settings.refillEvery === 'never' ? null : numberIn(settings.refillEvery ?? 604800, REFILL, 'refillEvery'),
+    name: checkedName(settings.zone),
   }
+  return { ...limits, fingerprint: fingerprintOf(limits) }
+}
+
+function checkedName(name: unknown): string {
+  if (name === undefined) return ''
+  if (typeof name !== 'string' || name === '' || name.length > 200)
+    throw new InputError('zone', 'is no name of 1 to 200 letters', 'give the zone a name of its own, or leave it out')
+  return name
 }
 
 function checkedVolumes(settings: WateringSettings, hours: readonly Hours[]) {
@@ -198,6 +211,7 @@ function checkedHours(hours: WateringSettings['allowedHours']): Hours[] {
       'are missing',
       'give one to 24 of { from, to }; from 0 to 86400 is the whole day',
     )
+  requireRows(hours, 'allowedHours')
   return hours.map((entry) => {
     const from = numberIn(entry.from, TIME_OF_DAY, 'from')
     const to = numberIn(entry.to, TIME_OF_DAY, 'to')
@@ -210,6 +224,7 @@ function checkedProbes(probes: WateringSettings['probes']) {
   if (probes === undefined) return [{ name: '', offset: 0 }]
   if (!Array.isArray(probes) || probes.length === 0 || probes.length > 8)
     throw new InputError('probes', 'are none or more than eight', 'give one to eight probes with their names')
+  requireRows(probes, 'probes')
   const names = new Set<string>()
   return probes.map(({ name, offset }) => {
     if (typeof name !== 'string' || names.has(name))

@@ -4,9 +4,9 @@ import { isCaughtUp, longestRun, passRun } from './equal-moments.js'
 import { type Hours, sharesEnough } from './hours.js'
 import type { WateringClock } from './state.js'
 
-/** Longest step that is believed before the pace is known. Unit: s. */
+/** Longest step that is believed before the pace is known: no zone is decided on less often than hourly. Own judgement. Unit: s. */
 const FIRST_STEP = 3600
-/** A difference between clock and count that is mended without asking. Unit: s. */
+/** A difference between clock and count that is mended without asking: less than any zone or summer time. Own judgement. Unit: s. */
 const MENDED = 1200
 /** After so long the clock is believed against the count, if both together leave too few hours. Unit: s. */
 const BELIEVED = 86400
@@ -71,7 +71,7 @@ export function readingMoment(clock: WateringClock): number | null {
 
 function ran(clock: WateringClock, now: number, step: number, hours: readonly Hours[]): WateringClock {
   const { lent, same, usual } = passRun(clock, step)
-  const elapsed = clock.elapsed + Math.max(0, step - clock.lent)
+  const elapsed = clock.elapsed + believedStep(clock, step)
   const steady = Math.min(100, clock.steady + 1)
   const bad = Math.max(0, clock.bad - 1)
   const apart = now - (clock.base as number) - elapsed + lent
@@ -99,6 +99,12 @@ function ran(clock: WateringClock, now: number, step: number, hours: readonly Ho
     byCount: mended ? 0 : clock.byCount,
     byClock: mended ? 0 : clock.byClock,
   }
+}
+
+/** How far a step takes trusted time. A clock that gives any number may step by next to nothing: while only decisions are believed, one counts in full. */
+function believedStep(clock: WateringClock, step: number): number {
+  const on = Math.max(0, step - clock.lent)
+  return clockMode(clock) === 'counts' && on < clock.pace / 2 ? clock.pace : on
 }
 
 /** The pace after a step of the clock, which belongs to all decisions since the one before. */

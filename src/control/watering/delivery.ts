@@ -1,5 +1,6 @@
 import type { Limits } from './checked-settings.js'
-import type { WateringCounters, WateringDelivery } from './state.js'
+import { clockMode } from './clock.js'
+import type { WateringClock, WateringCounters, WateringDelivery } from './state.js'
 
 /** Openings after which a witness is heard. */
 const HEARD = 4
@@ -11,6 +12,8 @@ const LITTLE = 0.85
 const NONE = 0.1
 /** However small the share, an opening counts for at least this part of what was ordered. */
 const LEAST = 0.25
+/** Time that is counted by decisions may lag so many times behind the true one: own judgement, from clocks that failed at random. */
+const LAGS = 1.2
 
 /** Compares what an opening should have given with what the meter, and what probes and drain saw of it, before the next one begins. */
 export function judgeDelivery(counters: WateringCounters, limits: Limits): WateringDelivery {
@@ -109,7 +112,17 @@ function isPartial(next: WateringDelivery, last: number): boolean {
  * Time of an opening that gives a whole shot of the water that arrives, within the longest one. Where nothing comes, openings are short: they
  * try whether there is water again, and count for little.
  */
-export function runFor(delivery: WateringDelivery, limits: Limits): number {
-  if (delivery.metered < NONE) return isDeadMeter(delivery) ? limits.run : limits.run / 4
-  return Math.min(limits.maxRun, limits.run / arrivingShare(delivery))
+export function runFor(delivery: WateringDelivery, clock: WateringClock, limits: Limits): number {
+  const most = longestFor(clock, limits)
+  if (delivery.metered < NONE && !isDeadMeter(delivery)) return limits.run / 4
+  return Math.min(most, delivery.metered < NONE ? limits.run : limits.run / arrivingShare(delivery))
+}
+
+/**
+ * Longest opening. Where time is counted by decisions, or the clock is in doubt, it is no more than a shot, and less than the longest one by what that
+ * count may lag: each decision sends the rest of an opening anew.
+ */
+export function longestFor(clock: WateringClock, { run, maxRun }: Limits): number {
+  const isSure = clockMode(clock) === 'runs' && clock.doubt === 0 && clock.lent === 0
+  return isSure ? maxRun : Math.min(run, maxRun / LAGS)
 }

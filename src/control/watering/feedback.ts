@@ -10,13 +10,14 @@ export function readFeedback(
   counters: WateringCounters,
   input: Partial<WateringInput>,
   valve: WateringValve,
-  { from, to }: { readonly from: number; readonly to: number },
+  { from, to, gap }: { readonly from: number; readonly to: number; readonly gap: number },
   limits: Limits,
 ): WateringCounters {
   const { metered, drained, valve: reported } = input
   if (metered === undefined && drained === undefined && reported === undefined) return counters
   const most = 5 * limits.litresPerSecond * (to - from + SETTLE)
-  const flow = increase(counters.metered, metered, most)
+  // After a time of which nothing is known, what ran in it was no leak: an old state knows of no shot since.
+  const flow = gap > 0 ? 0 : increase(counters.metered, metered, most)
   const isClosed = valve.opened === null && from >= valve.closed + SETTLE
   const isStuck = isClosed && reported === 'open'
   const leaked = !isClosed ? 0 : metered === undefined && isStuck ? limits.litresPerSecond * (to - from) : flow

@@ -1,13 +1,13 @@
 import type { WateringDoubt, WateringFinding } from './finding.js'
-import { foundTooHigh } from './full-zone.js'
 import type { ProbeView } from './probes.js'
+import { foundTooHigh } from './set-by-full-zone.js'
 import type { WateringState } from './state.js'
 import { isOutrun } from './tally.js'
 
 /** What an input brought that is worth telling. */
 export interface Seen {
   readonly views: readonly ProbeView[]
-  readonly zone: { readonly doubt: WateringDoubt | null }
+  readonly zone: { readonly disputed: boolean }
   /** Whether a reading named a probe that the settings do not know. */
   readonly unknown: boolean
   readonly byHandRefused: boolean
@@ -36,7 +36,7 @@ export function findingsOf(
     const age = doubt === 'reading-old' ? { value: state.clock.elapsed - measured, unit: 's' } : undefined
     find(doubt, about === '' || about === undefined ? age : { about, ...age })
   }
-  if (seen.zone.doubt === 'probes-disagree') find('probes-disagree')
+  if (seen.zone.disputed) find('probes-disagree')
   if (state.zone.verdict !== 'plausible') find(state.zone.verdict)
   const { clock, tally } = state
   if (clock.bad >= 10 || clock.doubt > 0 || isOutrun(tally, clock))

@@ -1,50 +1,31 @@
 import type { Limits } from './checked-settings.js'
 import { clockMode } from './clock.js'
 import { givenInDay } from './given-water.js'
-import type { ProbeView } from './probes.js'
 import type { WateringFill, WateringState } from './state.js'
 import type { ZoneLevel } from './zone-level.js'
 
-/** Share of a shot that drains beyond the usual where the zone is full: plants drink meanwhile, and a part is still on its way out. */
+/**
+ * Share of a shot that drains beyond the usual where the zone is full: plants drink meanwhile, and a part is still on its way out. A shot is a
+ * fifteenth of a usual day or so, and at noon plants drink most of that in half an hour: a tenth is what is sure to be left. Own judgement, no source.
+ */
 const DRAINS = 0.1
-/** Media with channels aside, no more of a shot runs past. */
+/** Media with channels aside, no more of a shot runs past: common practice, no source. */
 const USUAL = 0.2
 /**
  * By how much the level of a zone by two probes may be wrong a day after it was full: containers that drip and drink a few percent differently
  * part by about a twentieth of a day's use. Own judgement. Unit: m³/m³.
  */
 const UNSURE = 0.01
-/** A share that drains only where the zone is full, whatever its probes say. */
+/** A share that drains only where the zone is full, whatever its probes say. Own judgement, no source. */
 const NEARLY_ALL = 0.75
-/** No more of an opening can drain; what gauges miss and what is late from openings before is in it. */
+/** No more of an opening can drain: all of it, a gauge that is a tenth wrong, and a fifth that is late from openings before. Own judgement, no source. */
 const MOST_BACK = 1.3
-/** In this time the share that runs past is learned. Unit: s. */
+/** In this time the share that runs past is learned: the first day and the morning after, some twenty shots. Own judgement. Unit: s. */
 const LEARNT = 129600
-/** What ran off is given again, up to this change of the level. Unit: m³/m³. */
+/** What ran off is given again, up to this change of the level: a quarter of a usual day in a common container. Own judgement, no source. Unit: m³/m³. */
 const MOST_AGAIN = 0.08
-/** The word of a drain gauge alone takes no more of the usual water of a day than leaves this share. */
+/** The word of a drain gauge alone takes no more of the usual water of a day than leaves this share: what a dull day takes. Own judgement, no source. */
 const LEAST = 0.6
-/** A probe is set up by no more than this: what drained may have run past the medium. Unit: m³/m³. */
-const MOST_UP = 0.02
-/** By no more of it at a time where the zone was not filled on purpose. Unit: m³/m³. */
-const STEP = 0.008
-/** Containers differ by no more than this where nothing is wrong. Unit: m³/m³. */
-const MOST_APART = 0.04
-/** No zone dries faster or slower than its probes show by more than this share of its use. */
-const MOST_SLIP = 0.1
-/** Nor is it foreseen to be drier than they say by more than this. Unit: m³/m³. */
-const MOST_DOWN = 0.04
-/** A probe rises by more than this share of a shot where its container is not full. */
-const RISE = 0.25
-/** No probe is foreseen to drift faster: 0.03 m³/m³ in a day. Unit: m³/m³ in a second. */
-const FASTEST = 3.5e-7
-/** From this error on a probe is told to read too high. Unit: m³/m³. */
-const TOO_HIGH = 0.025
-/** A drift is not told over less than this. Unit: s. */
-const SHORTEST = 72000
-
-/** The balance begins anew, and no refill is under way. */
-const ANEW = { under: null, foretold: null, net: 0, due: 0, excess: 0 } as const
 
 /** Share of the last opening that has drained, once it can have; null where nothing tells. */
 function drainedShare({ counters, valve, clock }: WateringState, limits: Limits): number | null {
@@ -109,144 +90,4 @@ export function judgePassing(state: WateringState, limits: Limits): WateringFill
     lately: fill.lately + (share - fill.lately) / 3,
     excess: Math.max(0, Math.min(MOST_AGAIN * limits.substrate, fill.excess + ranOff * state.counters.ordered)),
   }
-}
-
-/**
- * A zone that is full sets its probes: what they say beyond what they said when it was full first is their error, and what they rose since they were
- * set last goes on.
- */
-export function setFull(
-  state: WateringState,
-  views: readonly ProbeView[],
-  how: 'wholly' | 'just',
-  limits: Limits,
-): WateringState {
-  const { fill, zone, clock } = state
-  if (how === 'just') return justFull(state, views, limits)
-  // A probe that the last shot has lifted stands in a container that is not full yet.
-  const least = (RISE * limits.shot) / limits.substrate
-  const rises = views.map(({ seen }, i) => seen !== null && seen - (fill.before[i] ?? seen) > least)
-  const atFull = fill.atFull.map((first, i) => first ?? (rises[i] ? null : views[i]!.level))
-  const bias = fill.bias.map((before, i) => {
-    const [seen, first] = [views[i]!.seen, atFull[i]!]
-    return seen === null || first === null || rises[i] ? before : Math.max(-MOST_UP, Math.min(1, seen - first))
-  })
-  const since = clock.elapsed - (fill.full ?? clock.elapsed)
-  const drift = fill.drift.map((before, i) =>
-    since < SHORTEST ? before : Math.max(0, Math.min(FASTEST, (bias[i]! - fill.bias[i]!) / since)),
-  )
-  return {
-    ...state,
-    fill: {
-      ...fill,
-      ...ANEW,
-      full: clock.elapsed,
-      tried: clock.elapsed,
-      fails: 0,
-      cut: false,
-      atFull,
-      bias,
-      drift,
-      apart: apartAtFull(views, atFull, bias),
-      slip: learntSlip(fill, bias, since, limits),
-    },
-    // What was told before was told by other probes, as it were.
-    zone: { ...zone, dry: false, verdict: 'plausible', use: 0, given: 0, level: null, told: null },
-  }
-}
-
-/**
- * What is known of full after a time of which nothing is known: as in a state that was stored a day ago. Water given meanwhile counts nowhere, so
- * that nothing is filled before it would have left the day.
- */
-export function sinceLeap(fill: WateringFill, elapsed: number): WateringFill {
-  return { ...fill, ...ANEW, full: null, tried: elapsed }
-}
-
-/** What probes say, without what they were found to say too much when the zone was full, and what they drift by since. */
-export function unbiased(views: readonly ProbeView[], fill: WateringFill, elapsed: number): readonly ProbeView[] {
-  const since = elapsed - (fill.full ?? elapsed)
-  const error = fill.bias.map((bias, i) => bias + fill.drift[i]! * since)
-  if (error.every((change) => change === 0)) return views
-  const less = (level: number | null, i: number) => (level === null ? null : level - error[i]!)
-  return views.map((view, i) => ({ ...view, seen: less(view.seen, i), level: less(view.level, i) }))
-}
-
-/** By how much a probe was found to say too much, where that is more than probes of a zone differ by; null else. Unit: m³/m³. */
-export function foundTooHigh({ bias, drift, full }: WateringFill, probe: number, elapsed: number): number | null {
-  const error = bias[probe]! + drift[probe]! * (elapsed - (full ?? elapsed))
-  return error >= TOO_HIGH ? error : null
-}
-
-/** A zone that has just become full while probes still rise: together they say too little by what they are short of full. */
-function justFull(state: WateringState, views: readonly ProbeView[], limits: Limits): WateringState {
-  const { fill, zone, clock } = state
-  let [sum, told] = [0, 0]
-  const since = clock.elapsed - (fill.full ?? clock.elapsed)
-  for (let i = 0; i < views.length; i++) {
-    const [seen, first] = [views[i]!.seen, fill.atFull[i]!]
-    if (seen === null || first === null) continue
-    sum += seen - first - fill.bias[i]! - fill.drift[i]! * since
-    told++
-  }
-  const error = told === 0 ? 0 : Math.max(-STEP, Math.min(0, sum / told))
-  const bias = fill.bias.map((before, i) => Math.max(-MOST_UP, before + fill.drift[i]! * since + error))
-  return {
-    ...state,
-    fill: {
-      ...fill,
-      ...ANEW,
-      full: clock.elapsed,
-      bias,
-      apart: apartAtFull(views, fill.atFull, bias),
-      slip: learntSlip(fill, bias, since, limits),
-    },
-    zone: { ...zone, dry: false },
-  }
-}
-
-/**
- * What each probe says beyond its bias while the zone is full, within what containers that drink and drip a little differently come to: it
- * is known, and no dispute.
- */
-function apartAtFull(
-  views: readonly ProbeView[],
-  atFull: readonly (number | null)[],
-  bias: readonly number[],
-): readonly number[] {
-  return views.map(({ seen }, i) => {
-    const full = atFull[i]!
-    return seen === null || full === null ? 0 : Math.max(-MOST_APART, Math.min(MOST_APART, seen - full - bias[i]!))
-  })
-}
-
-/**
- * By how much a zone dries more than its probes show, as a share of its use: their containers drip and drink a little differently from the mean.
- * A refill tells it: the zone took so much more than its probes foretold. It is learned by a gain as that of a Kalman filter, for shares that differ by
- * a twenty-fifth and a refill that tells water to three quarters of a shot: the longer the time since the zone was full, the better it is told.
- */
-function learntSlip(fill: WateringFill, bias: readonly number[], since: number, limits: Limits): number {
-  const { foretold, net, due, slip } = fill
-  if (!(due > 0)) return slip
-  const gain = due ** 2 / (due ** 2 + limits.usual ** 2)
-  // A zone that was full unasked was not as dry as it was taken for.
-  if (foretold === null) return slip - gain * Math.max(0, slip)
-  // What probes were wrong by of themselves is their error, and no difference of containers.
-  const told = bias.reduce((sum, now, i) => sum + now - fill.bias[i]! - fill.drift[i]! * since, 0) / bias.length
-  const more = net - due - foretold - told * limits.substrate
-  return Math.max(-MOST_SLIP, Math.min(MOST_SLIP, slip + gain * (more / due - slip)))
-}
-
-/** Water that the zone lacks beyond what its probes show, by what was learned of their containers; at most what a few days bring. Unit: L. */
-export function slipped({ slip, due, full }: WateringFill, { substrate }: Limits): number {
-  if (full === null) return 0
-  return Math.max(-MOST_UP * substrate, Math.min(MOST_DOWN * substrate, slip * due))
-}
-
-/** What a zone will have taken beyond use once it is full, by its probes now; null where it is not known what they say of a full one. Unit: L. */
-export function foretoldFor({ atFull, net, due, full }: WateringFill, level: ZoneLevel, limits: Limits): number | null {
-  const levels = atFull.filter((told) => told !== null)
-  if (full === null || level.level === null || levels.length === 0) return null
-  const mean = levels.reduce((sum, told) => sum + told, 0) / levels.length
-  return net - due + (mean - level.level) * limits.substrate
 }

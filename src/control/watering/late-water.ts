@@ -7,10 +7,14 @@ import type { WateringClock, WateringState, WateringValve } from './state.js'
  * An opening in which the same moment comes again: a message that came twice, or a clock that stands still while water runs. Half of what is
  * left may go on and is counted again; the second time it ends.
  */
-export function stalled(valve: WateringValve, clock: WateringClock): { valve: WateringValve; again: number } {
+export function stalled(
+  valve: WateringValve,
+  clock: WateringClock,
+  { maxRun }: Limits,
+): { valve: WateringValve; again: number } {
   if (valve.opened === null || clock.stalls === 0 || clockMode(clock) === 'counts') return { valve, again: 0 }
   const ran = clock.elapsed - valve.opened
-  const again = clock.stalls === 1 ? Math.max(0, valve.lasts - ran) / 2 : 0
+  const again = clock.stalls === 1 ? Math.max(0, Math.min((valve.lasts - ran) / 2, maxRun - valve.lasts)) : 0
   return { valve: { ...valve, lasts: ran + again }, again }
 }
 

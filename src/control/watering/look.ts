@@ -6,7 +6,6 @@ import { heardPlants } from './clock-dispute.js'
 import { countedTooMuch } from './delivery.js'
 import { readFeedback } from './feedback.js'
 import type { Seen } from './findings.js'
-import { sinceLeap, slipped, unbiased } from './full-zone.js'
 import { addWater, givenInDay, givenInLongDay, passTime, takeWater } from './given-water.js'
 import { inHours } from './hours.js'
 import type { WateringInput } from './input.js'
@@ -17,6 +16,7 @@ import { takeOverride } from './override.js'
 import { afterGap } from './pace.js'
 import { type Moment, newestTime, type ProbeView } from './probes.js'
 import { passRefill, toGiveAgain } from './refill.js'
+import { sinceLeap, slipped, unbiased } from './set-by-full-zone.js'
 import { isInVain, passSpell } from './spell.js'
 import type { WateringClock, WateringState, WateringZone } from './state.js'
 import { passTally } from './tally.js'
@@ -64,6 +64,7 @@ export function look(limits: Limits, before: WateringState, input: Partial<Water
   const water = addWater(known, late.volume + (hand ?? 0))
   const came = late.volume + (hand ?? 0) - surplus - (fed.drainedSince - state.counters.drainedSince)
   const next: WateringState = {
+    made: state.made,
     clock,
     valve: { ...valve, counted: late.counted },
     water,
@@ -94,17 +95,18 @@ export function look(limits: Limits, before: WateringState, input: Partial<Water
 /** The state after the time since the decision before: clock, meters, and the valve, which may have closed by itself. */
 function passed(limits: Limits, state: WateringState, input: Partial<WateringInput>): WateringState {
   const clock = tick(state.clock, input.now, newestTime(input.readings), limits.hours)
-  const { valve, again } = stalled(state.valve, clock)
+  const { valve, again } = stalled(state.valve, clock, limits)
+  const gap = gapBefore(state.clock, clock)
   const counters = readFeedback(
     state.counters,
     input,
     state.valve,
-    { from: state.clock.elapsed, to: clock.elapsed },
+    { from: state.clock.elapsed, to: clock.elapsed, gap },
     limits,
   )
   const more = again * limits.litresPerSecond
   const ring = passTime(state.water, clock.elapsed)
-  const water = addWater(afterGap(ring, gapBefore(state.clock, clock), clock.elapsed, limits), more)
+  const water = addWater(afterGap(ring, gap, clock, limits), more)
   const ran = { ...state, clock, valve: { ...valve, counted: valve.counted + more }, water, spare: water, counters }
   // However seldom decisions come, what follows an opening is judged from its end.
   const isOver = limits.closesByItself && valve.opened !== null && clock.elapsed - valve.opened >= valve.lasts
@@ -125,8 +127,14 @@ function wanted(
   const isAsked =
     balance.dry && least + (SHORT_BY * limits.shot) / limits.substrate < limits.upper && !isInVain(spell, limits)
   const dry = zone.level === null ? false : least <= limits.lower || isAsked
-  const disputed = zone.doubt === 'probes-disagree'
-  return { ...balance, dry, best, spell, disputed, lastWet: Math.max(balance.lastWet, zone.wet ?? balance.lastWet) }
+  return {
+    ...balance,
+    dry,
+    best,
+    spell,
+    disputed: zone.disputed,
+    lastWet: Math.max(balance.lastWet, zone.wet ?? balance.lastWet),
+  }
 }
 
 /** Whether the clock was set by more than an hour: the state is an old one, or nothing was decided for so long. */

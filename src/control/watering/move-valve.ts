@@ -18,7 +18,7 @@ export function openValve(
   const { clock, valve } = state
   // Of a zone that is filled until it drains, probes and drain show less than came.
   const delivery = valve.why === 'refill' ? state.counters.delivery : judgeDelivery(state.counters, limits)
-  const run = runFor(state.counters.delivery, limits)
+  const run = runFor(state.counters.delivery, clock, limits)
   const shot = run * limits.litresPerSecond
   return {
     ...state,
@@ -68,7 +68,11 @@ export function closeValve(limits: Limits, state: WateringState): WateringState 
       spell: state.zone.spell + given - valve.counted,
     },
     fill: filled(state.fill, given - valve.counted),
-    counters: { ...judgeFlow(state.counters, timed), ordered: timed },
+    // An opening in which the clock leapt, as in a state of yesterday, is not judged.
+    counters:
+      clockMode(clock) === 'settles'
+        ? { ...state.counters, ordered: 0 }
+        : { ...judgeFlow(state.counters, timed), ordered: timed },
   }
 }
 

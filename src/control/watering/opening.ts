@@ -1,6 +1,6 @@
 import type { Limits } from './checked-settings.js'
 import { clockMode } from './clock.js'
-import { allowanceShare, arrivingShare, runFor } from './delivery.js'
+import { allowanceShare, arrivingShare, longestFor, runFor } from './delivery.js'
 import type { WateringReason } from './finding.js'
 import { isStillFull } from './full-zone.js'
 import { givenInDay, givenInLongDay } from './given-water.js'
@@ -55,13 +55,13 @@ export function mayOpen(state: WateringState, zone: ZoneLevel, limits: Limits): 
   const { clock, valve, water } = state
   const wish = wishFor(state, zone, limits)
   if (!wish.open) return wish
-  const run = openFor(limits, runFor(state.counters.delivery, limits), clock.pace)
+  const run = openFor(limits, runFor(state.counters.delivery, clock, limits), clock.pace)
   if (!limits.closesByItself && !(clock.paces >= 3 && run <= limits.maxRun)) return no('decisions-too-seldom')
   if (!hoursAllow(limits.hours, limits.ahead, clock, run)) return no('outside-hours')
   const volume = run * limits.litresPerSecond
   const given = givenInDay(water)
   if (given + volume > limits.perDay * (1 + 1e-9)) return no('day-used-up')
-  if (volume > roomAtPace(water, clock.elapsed, limits) + 1e-9)
+  if (volume > roomAtPace(water, clock.elapsed, clock.base, limits) + 1e-9)
     return no(clock.elapsed < 86400 ? 'starting' : 'pace-limit')
   // The clock may gain on the true one, and nobody can tell.
   if (givenInLongDay(water) + volume > 1.04 * limits.perDay) return no('day-used-up')
@@ -114,7 +114,7 @@ function backUp(
   if (since < limits.lag) return no('resting')
   // A reading that is old but newer than the last shot, and dry, need not wait: it has only become drier since.
   if (level.dry !== null && level.dry >= valve.closed + limits.lag) return { open: true, reason: 'back-up-shot' }
-  const run = runFor(counters.delivery, limits)
+  const run = runFor(counters.delivery, clock, limits)
   const every = (limits.allowed * run * limits.litresPerSecond * arrivingShare(counters.delivery)) / limits.backUp
   const waited = clock.elapsed - Math.max(valve.closed - run, zone.lastWet)
   // Decisions come at their own pace: half of it early is as good as half of it late.
@@ -132,6 +132,8 @@ export function mustClose(state: WateringState, zone: ZoneLevel, limits: Limits)
   if (ran >= valve.lasts) return 'shot-given'
   // An opening that was made longer because little arrived ends when all has arrived.
   if (valve.lasts > limits.run && state.counters.meteredSince >= limits.shot) return 'shot-given'
+  // Each decision sends its rest anew: by a count that lags it would last longer than it may.
+  if (valve.lasts > longestFor(clock, limits)) return 'clock-leapt'
   // Nothing but a decision closes such a valve, and without a clock nobody knows when the next one comes.
   if (!limits.closesByItself && clockMode(clock) !== 'runs') return 'clock-leapt'
   if (valve.why === 'dry' && zone.level === null) return 'no-reading'

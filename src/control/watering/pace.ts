@@ -1,27 +1,41 @@
 import type { Limits } from './checked-settings.js'
 import { SLOT, SLOTS } from './given-water.js'
-import type { WateringVolumes } from './state.js'
+import { inHours } from './hours.js'
+import type { WateringClock, WateringVolumes } from './state.js'
 
 /** Share of a day's limit that may be given at once. */
 const AT_ONCE = 0.3
 /** What a day may come to by pace alone, as a share of its limit. */
 const OF_LIMIT = 1.04
+/** Quarters of the first day after a start. */
+const FIRST_DAY = 96
+/** Share of a day's limit that may be saved over the first night: own judgement. Where water is always wanted, a state lost once gives 0.96 at most. */
+const OVERNIGHT = 0.1
 
 /**
  * What may be given now, so that a day stays within its limit even where its water is forgotten: room for water comes at an even pace over the
- * allowed hours, and little of it can be saved. A start begins without any, so that states lost again and again give no more than one that is kept.
- * Unit: L.
+ * allowed hours, and little of it can be saved. A start begins without any and saves little overnight in its first day: what was given before a state was
+ * lost, at most `AT_ONCE` and the pace of its hours, and the pace of the hours after it come to `OF_LIMIT` in 24 hours, and what the first night saves. `base` is the moment of the
+ * start. Unit: L.
  */
-export function roomAtPace(water: WateringVolumes, elapsed: number, limits: Limits): number {
+export function roomAtPace(water: WateringVolumes, elapsed: number, base: number | null, limits: Limits): number {
   const most = AT_ONCE * limits.perDay
   const pace = pacePerSlot(limits)
   const first = Math.max(0, water.slot - SLOTS + 1)
   let room = water.paced < first ? most : water.room
   for (let slot = Math.max(first, water.paced); slot <= water.slot; slot++) {
     const share = slot < water.slot ? 1 : elapsed / SLOT - slot
-    room = Math.max(0, Math.min(most, room + share * pace) - water.litres[slot % SLOTS]!)
+    const isNight = slot < FIRST_DAY && !isAllowed(slot, base, limits)
+    const saved = isNight
+      ? Math.max(room, Math.min(OVERNIGHT * limits.perDay, room + share * pace))
+      : room + share * pace
+    room = Math.max(0, Math.min(most, saved) - water.litres[slot % SLOTS]!)
   }
   return room
+}
+
+function isAllowed(slot: number, base: number | null, { hours, ahead }: Limits): boolean {
+  return base !== null && inHours(hours, base + slot * SLOT + ahead, 0, 0)
 }
 
 /** Room that comes in a quarter of an hour. Unit: L. */
@@ -33,10 +47,11 @@ function pacePerSlot({ perDay, allowed }: Limits): number {
  * The volumes after a time of which nothing is known: a state may be an old one, and what was decided since then forgotten. The room for water
  * is then less by all that may have been given in that time.
  */
-export function afterGap(water: WateringVolumes, gap: number, elapsed: number, limits: Limits): WateringVolumes {
+export function afterGap(water: WateringVolumes, gap: number, clock: WateringClock, limits: Limits): WateringVolumes {
   if (gap <= 0) return water
+  const { elapsed, base } = clock
   const forgotten = (gap / Math.max(1, limits.run + limits.rest)) * limits.shot
-  return withRoom(water, Math.max(0, roomAtPace(water, elapsed, limits) - forgotten), elapsed, limits)
+  return withRoom(water, Math.max(0, roomAtPace(water, elapsed, base, limits) - forgotten), elapsed, limits)
 }
 
 /** The volumes with another room at a moment. */

@@ -1,31 +1,35 @@
 import type { Limits } from './checked-settings.js'
 import { clockMode } from './clock.js'
-import { foretoldFor, isFull, setFull } from './full-zone.js'
+import { isFull } from './full-zone.js'
 import { givenInDay } from './given-water.js'
 import { shareOfHours } from './hours.js'
 import type { ProbeView } from './probes.js'
+import { foretoldFor, PARTS, setFull } from './set-by-full-zone.js'
 import type { WateringFill, WateringState } from './state.js'
 import type { ZoneLevel } from './zone-level.js'
 
-/** The most that a zone holds above its upper limit. Unit: m³/m³. */
+/** The most that a zone holds above its upper limit: twice what bands commonly leave up to the container capacity. Own judgement, no source. Unit: m³/m³. */
 const ABOVE = 0.06
-/** Where more of a shot runs past, the medium has become too dry to take it, or has channels. */
+/** Where more of a shot runs past, the medium has become too dry to take it, or has channels. Own judgement, no source. */
 const PASSES = 0.35
-/** Doubts may begin a refill in these shares of the allowed hours; without one it waits until plants drink most. */
+/** Doubts may begin a refill in these shares of the allowed hours; without one it waits until plants drink most. Own judgement, no source. */
 const IN_DOUBT = [0.1, 0.7] as const
 const AS_USUAL = [0.4, 0.6] as const
 const EARLY = [0.35, 0.65] as const
-/** No two refills in less than this. Unit: s. */
+/** No two refills in less than this: one a day, and the next may come somewhat earlier in the day. Unit: s. */
 const SOONEST = 72000
-/** Use that water given does not account for, as a share of the usual use of a day, of which probes are suspected. */
+/**
+ * Use that water given does not account for, as a share of the usual use of a day, of which probes are suspected: one and a half standard
+ * deviations where days differ by 15 %. Own judgement, no source.
+ */
 const MISSING = 0.23
-/** The same, up to which use may be less than usual. */
+/** The same, up to which use may be less than usual: one of them. */
 const TOLERATED = 0.15
-/** The same, up to which what ran off is a doubt. */
+/** The same, up to which what ran off is a doubt: two of them. */
 const DOUBTED = 0.3
 /** The same, so much that the first hours are taken that plants leave time for it. */
 const MUCH = 0.27
-/** So long after it told of a full zone a drain gauge is known to work. Unit: s. */
+/** So long after it told of a full zone a drain gauge is known to work: four days. Own judgement. Unit: s. */
 const PROVEN = 345600
 
 /** The state once it was looked whether the zone is full, and whether a refill begins or ends. */
@@ -87,10 +91,17 @@ function refillFor(state: WateringState, level: ZoneLevel, limits: Limits): 'dou
     Math.min(fill.excess, missing(fill, level, limits) + DOUBTED * limits.usual) > 1.25 * limits.shot ||
     fill.cut
   if (isDoubted) return isHour(state, IN_DOUBT, limits) ? 'doubt' : null
+  // Containers that part are made alike before their probes are in dispute.
+  if (level.spread > nearDispute(limits)) return isHour(state, EARLY, limits) ? 'balance' : null
   const lacks = missing(fill, level, limits) / limits.usual
   if (lacks > MISSING) return isHour(state, lacks > MUCH ? IN_DOUBT : EARLY, limits) ? 'balance' : null
   const isLong = fill.tried === 0 || clock.elapsed - fill.tried >= limits.refillEvery
   return isLong && isHour(state, AS_USUAL, limits) ? 'time' : null
+}
+
+/** What probes differ by where a day more may bring them into dispute, as two containers part. Unit: m³/m³. */
+function nearDispute({ disagreement, usual, substrate }: Limits): number {
+  return Math.max(disagreement / 2, disagreement - (2 * PARTS * usual) / substrate)
 }
 
 /** Use of the usual that water given since the zone was full does not account for. Unit: L. */

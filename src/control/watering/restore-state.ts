@@ -6,6 +6,7 @@ import type {
   WateringCounters,
   WateringDelivery,
   WateringFill,
+  WateringOrigin,
   WateringProbe,
   WateringState,
   WateringTally,
@@ -22,7 +23,8 @@ type Loose<T> = { readonly [K in keyof T]?: unknown }
  */
 export function isSound(state: unknown, limits: Limits): state is WateringState {
   if (!isObject<WateringState>(state)) return false
-  const { clock, valve, water, spare, tally, probes, zone, fill, counters, override } = state
+  const { made, clock, valve, water, spare, tally, probes, zone, fill, counters, override } = state
+  if (!isOf(made, limits.name) || made.settings !== limits.fingerprint) return false
   if (!isObject<WateringClock>(clock) || !clockSound(clock)) return false
   const elapsed = clock.elapsed as number
   return (
@@ -53,7 +55,8 @@ export function isSound(state: unknown, limits: Limits): state is WateringState 
  * nobody knows which is older: the larger volume of each quarter counts.
  */
 export function salvaged(state: unknown, fresh: WateringState): WateringState {
-  if (!isObject<WateringState>(state)) return fresh
+  // The water of another zone says nothing of this one.
+  if (!isObject<WateringState>(state) || !isOf(state.made, fresh.made.zone)) return fresh
   const copies = [state.water, state.spare].filter(isVolumesOfDay).sort((a, b) => b.slot - a.slot)
   const [newest, other] = copies
   if (newest === undefined) return fresh
@@ -74,6 +77,10 @@ export function salvaged(state: unknown, fresh: WateringState): WateringState {
     water,
     spare: water,
   }
+}
+
+function isOf(made: unknown, zone: string): made is Loose<WateringOrigin> {
+  return isObject<WateringOrigin>(made) && made.zone === zone
 }
 
 /** Two copies as one. One that is more than a day behind is not of the same time: it counts as if it were. */

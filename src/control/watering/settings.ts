@@ -22,6 +22,11 @@ export type InDoubt = 'staying-closed' | 'timed-shots'
 
 /** Limits inside which water may be switched, and what is known of the zone. Volumes and flow are for the same containers. */
 export interface WateringSettings extends DeadBandLimits {
+  /**
+   * Name of the zone: give one wherever there are several. A stored state carries it, and one of another zone, or of other settings, counts as
+   * lost.
+   */
+  readonly zone?: string
   /** A reading below this is not believed. Unit: m³/m³. Range: [0, 1]. */
   readonly minBelievable: WaterContent
   /** A reading above this is not believed. Unit: m³/m³. Range: [0, 1]. */

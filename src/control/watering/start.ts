@@ -7,6 +7,7 @@ import { freshTally } from './tally.js'
 export function startState(limits: Limits): WateringState {
   const water = { slot: 0, litres: new Array<number>(SLOTS).fill(0), paced: 0, room: 0 }
   return {
+    made: { zone: limits.name, settings: limits.fingerprint },
     clock: {
       raw: null,
       elapsed: 0,

@@ -1,5 +1,6 @@
 /** What is remembered from one decision to the next; plain data. Times count in seconds of trusted time since the start. */
 export interface WateringState {
+  readonly made: WateringOrigin
   readonly clock: WateringClock
   readonly valve: WateringValve
   readonly water: WateringVolumes
@@ -11,6 +12,13 @@ export interface WateringState {
   readonly fill: WateringFill
   readonly counters: WateringCounters
   readonly override: WateringOrder | null
+}
+
+/** What a state was made with: one of another zone or of other settings is a lost state. */
+export interface WateringOrigin {
+  readonly zone: string
+  /** A number that changes with any of the settings. */
+  readonly settings: number
 }
 
 /** The time that can be trusted, and what the clock says. */

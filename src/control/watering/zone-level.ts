@@ -14,6 +14,10 @@ export interface ZoneLevel {
   readonly doubt: WateringDoubt | null
   /** Probes behind the level. */
   readonly believed: number
+  /** By how much probes that are good in themselves differ. Unit: m³/m³. */
+  readonly spread: number
+  /** Whether probes differ by more than they may, also where it does not matter because all say "dry". */
+  readonly disputed: boolean
   /** Whether no probe says anything new in its band. */
   readonly blind: boolean
   /** When probes that say anything all said "above the lower limit" last, or null where one of them says otherwise. Unit: s. */
@@ -35,8 +39,17 @@ export function zoneLevel(
   const told = { ...lastTold(views, limits.lower), blind: views.every(isBlind) }
   const believed = views.flatMap((view, i) => (view.level === null ? [] : [{ ...view, alike: view.level - apart[i]! }]))
   if (believed.length === 0)
-    return { level: null, measured: 0, doubt: views[0]?.doubt ?? 'reading-missing', believed: 0, ...told }
+    return {
+      level: null,
+      measured: 0,
+      doubt: views[0]?.doubt ?? 'reading-missing',
+      believed: 0,
+      spread: 0,
+      disputed: false,
+      ...told,
+    }
   const levels = believed.map(({ alike }) => alike).sort((a, b) => a - b)
+  const spread = levels[levels.length - 1]! - levels[0]!
   const half = levels.length >> 1
   const middle = (levels[half]! + levels[(levels.length - 1) >> 1]!) / 2
   const limit = wasDisputed ? AGREED * limits.disagreement : limits.disagreement
@@ -48,15 +61,19 @@ export function zoneLevel(
     count++
     measured = Math.min(measured, view.measured)
   }
-  if (count * 2 > levels.length) return { level: sum / count, measured, doubt: null, believed: count, ...told }
+  if (count * 2 > levels.length)
+    return { level: sum / count, measured, doubt: null, believed: count, spread, disputed: false, ...told }
   // Where all say dry it does not matter by how much they differ: the wettest decides.
   const wettest = maxOf(believed.map(({ level }) => level as number))
-  if (wettest > limits.lower) return { level: null, measured: 0, doubt: 'probes-disagree', believed: 0, ...told }
+  if (wettest > limits.lower)
+    return { level: null, measured: 0, doubt: 'probes-disagree', believed: 0, spread, disputed: true, ...told }
   return {
     level: wettest,
     measured: believed.reduce((oldest, view) => Math.min(oldest, view.measured), Infinity),
     doubt: null,
     believed: 1,
+    spread,
+    disputed: true,
     ...told,
   }
 }

@@ -1,6 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
 import type { CropCoefficient } from '../../quantity/generated/kinds.js'
-import { numberIn, optionsOf } from '../../quantity/guard.js'
+import { numberIn, optionsOf, requireObject } from '../../quantity/guard.js'
 import { CROP_COEFFICIENT, DAYS_SINCE_PLANTING, STAGE_LENGTH } from '../domains.js'
 
 /** Lengths of the four growth stages. */
@@ -48,6 +48,7 @@ export function coefficientOfDay(input: CoefficientCurveInput): CropCoefficient 
   const middle = numberIn(input.middleCoefficient, CROP_COEFFICIENT, 'middleCoefficient')
   const end = numberIn(input.endCoefficient, CROP_COEFFICIENT, 'endCoefficient')
   const day = numberIn(input.daysSincePlanting, DAYS_SINCE_PLANTING, 'daysSincePlanting')
+  requireObject(input.stages, 'stages')
   const rise = numberIn(input.stages.initial, STAGE_LENGTH, 'initial')
   const full = rise + numberIn(input.stages.development, STAGE_LENGTH, 'development')
   const fall = full + numberIn(input.stages.middle, STAGE_LENGTH, 'middle')

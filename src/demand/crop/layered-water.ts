@@ -1,7 +1,7 @@
 import { WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Length, WaterContent, WaterDepth } from '../../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../../quantity/guard.js'
+import { numberIn, requireRows } from '../../quantity/guard.js'
 import { LAYER_DEPTH } from '../domains.js'
 import type { FieldCapacity } from '../terms.js'
 
@@ -38,7 +38,7 @@ export interface LayeredWater {
  * ]) // => { totalAvailable: 120.0, depletion: 40.0 }
  */
 export function layeredWater(layers: readonly WaterLayer[]): LayeredWater {
-  requireObject(layers, 'layers')
+  requireRows(layers, 'layers')
   if (layers.length === 0) throw new InputError('layers', 'there are none', 'give at least one layer')
   let totalAvailable = 0
   let depletion = 0

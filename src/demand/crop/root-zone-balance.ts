@@ -7,7 +7,7 @@ import type {
   WaterContent,
   WaterDepth,
 } from '../../quantity/generated/kinds.js'
-import { numberIn, optionsOf } from '../../quantity/guard.js'
+import { numberIn, optionsOf, requireRows } from '../../quantity/guard.js'
 import { CROP_COEFFICIENT, DEPLETION, REFERENCE_ET, WATER_DEPTH } from '../domains.js'
 import type { DayDepletion, ReferenceDay, SoilWater } from '../terms.js'
 import {
@@ -84,6 +84,7 @@ export function rootZoneBalance(input: RootZoneBalanceInput): RootZoneDayResult[
   const wiltingPoint = numberIn(input.wiltingPoint, WATER_CONTENT, 'wiltingPoint') as WaterContent
   const tabled = numberIn(input.depletionFraction, DEPLETION, 'depletionFraction') as DepletionFraction
   let depletion = numberIn(input.startDepletion, WATER_DEPTH, 'startDepletion')
+  requireRows(input.days, 'days')
   return input.days.map((day) => {
     const reference = numberIn(day.referenceET, REFERENCE_ET, 'referenceET')
     const basal = numberIn(day.basalCoefficient, CROP_COEFFICIENT, 'basalCoefficient')

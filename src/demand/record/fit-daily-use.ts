@@ -2,7 +2,7 @@ import { type LinearFit, leastSquares } from '../../numerics/least-squares.js'
 import { studentTwoSided } from '../../numerics/student-t.js'
 import { CONFIDENCE } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import { numberIn, requireObject } from '../../quantity/guard.js'
+import { numberIn, requireList, requireObject } from '../../quantity/guard.js'
 import { TEST_SHARE } from '../domains.js'
 import type { IntervalConfidence } from '../terms.js'
 import type { DoubtedFit, UseFinding } from '../use-finding.js'
@@ -83,6 +83,9 @@ export function fitDailyUse(record: DailyUseRecord): DailyUseFit {
   const { use, radiationSum, deficitHours } = record
   const testShare = numberIn(record.testShare ?? 0.3, TEST_SHARE, 'testShare')
   const confidence = numberIn(record.confidence ?? 0.95, CONFIDENCE, 'confidence')
+  requireList(use, 'use')
+  requireList(radiationSum, 'radiationSum')
+  requireList(deficitHours, 'deficitHours')
   if (radiationSum.length !== use.length || deficitHours.length !== use.length) {
     throw new InputError('use', 'the three series differ in length', 'give one number a day in each, NaN where missing')
   }

@@ -1,4 +1,5 @@
 import { InputError } from '../../quantity/errors.js'
+import { requireList, requireRows } from '../../quantity/guard.js'
 
 /** Something that drives use, one number a day: a radiation sum, kPa·h of dryness, hours of lamps. NaN marks what is missing. */
 export interface UseCause {
@@ -17,7 +18,10 @@ export interface ForecastRows {
 
 /** Joins use and causes by day; negative or infinite use and infinite causes count as missing. */
 export function forecastRows(use: Float64Array, causes: readonly UseCause[]): ForecastRows {
+  requireList(use, 'use')
+  requireRows(causes, 'causes')
   for (const cause of causes) {
+    requireList(cause.values, `${cause.name}.values`)
     if (cause.values.length !== use.length) {
       throw new InputError(
         'causes',

@@ -23,7 +23,6 @@ import {
   vapourPressureFromMinTemperatureFao56,
 } from '../../air/vapour-pressure-from-fao56.js'
 import { type MeasuredWind, windSpeedAtTwoMetresFao56 } from '../../air/wind-at-two-metres-fao56.js'
-import { InputError } from '../../quantity/errors.js'
 import type {
   DailyRadiation,
   Duration,
@@ -36,6 +35,7 @@ import type {
 } from '../../quantity/generated/kinds.js'
 import { numberIn } from '../../quantity/guard.js'
 import { notAbove } from '../../quantity/not-above.js'
+import { oneOf } from '../../quantity/one-of.js'
 import type { WeatherSite } from '../terms.js'
 import type { WeatherAssumption } from './weather-assumption.js'
 
@@ -128,6 +128,7 @@ function solarOf(
   assumed: WeatherAssumption[],
 ): DailyRadiation {
   const { solar, sunshine, exposure = 'interior' } = weather
+  oneOf(exposure, ['interior', 'coastal', 'island'], 'exposure')
   if (sunshine !== undefined) numberIn(sunshine, SUNSHINE)
   if (solar !== undefined) return numberIn(solar, DAILY_SOLAR) as DailyRadiation
   if (sunshine !== undefined) {
@@ -139,7 +140,7 @@ function solarOf(
   const estimate =
     exposure === 'island'
       ? solarRadiationOnIslandFao56({ extraterrestrial })
-      : solarRadiationFromTemperatureFao56({ ...weather, extraterrestrial, adjustment: adjustmentOf(exposure) })
+      : solarRadiationFromTemperatureFao56({ ...weather, extraterrestrial, adjustment: RADIATION_ADJUSTMENT[exposure] })
   assumed.push({
     code: 'assumed-radiation',
     level: 'caution',
@@ -149,11 +150,6 @@ function solarOf(
     exposure,
   })
   return estimate
-}
-
-function adjustmentOf(exposure: string): number {
-  if (exposure === 'interior' || exposure === 'coastal') return RADIATION_ADJUSTMENT[exposure]
-  throw new InputError('exposure', `"${exposure}" is unknown`, 'say interior, coastal or island')
 }
 
 function windOf({ wind }: DailyWeather, assumed: WeatherAssumption[]): WindSpeed {

@@ -11,7 +11,7 @@ import type { Instant } from '../../quantity/calendar.js'
 import { INSTANT } from '../../quantity/domains.js'
 import { DomainError, InputError } from '../../quantity/errors.js'
 import type { Length, Longitude, WindSpeed } from '../../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../../quantity/guard.js'
+import { numberIn, requireList, requireObject } from '../../quantity/guard.js'
 import { HOURLY_SOLAR, HOURLY_TEMPERATURE } from '../domains.js'
 import { cloudinessAsce, SHORT_HOUR, SIGMA_HOUR, TALL_HOUR } from './asce-2005.js'
 import { penmanMonteith, saturationAt } from './reference-et-hour.js'
@@ -85,6 +85,8 @@ export interface HourlySeriesCounts extends BatchCounts {
 export function hourlySeriesAsce2005(series: HourlySeriesAsce): HourlySeriesCounts {
   requireObject(series, 'series')
   const { site, temperature, vapourPressure, solar, wind, short, tall } = series
+  requireObject(site, 'site')
+  requireList(temperature, 'temperature')
   const rows = temperature.length
   checkLengths(series, rows)
   const phi = (numberIn(site.latitude, SITE_LATITUDE, 'latitude') * Math.PI) / 180

@@ -1,6 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
 import type { Permittivity, Share } from '../../quantity/generated/kinds.js'
-import { numberIn, optionsOf } from '../../quantity/guard.js'
+import { numberIn, optionsOf, requireRows } from '../../quantity/guard.js'
 import { MIXING_EXPONENT, PHASE_PERMITTIVITY, PHASE_SHARE } from '../domains.js'
 import type { MixingExponent } from '../terms.js'
 
@@ -41,6 +41,7 @@ export function permittivityOfMixture(mixture: Mixture): Permittivity {
   const exponent = numberIn(optionsOf(mixture).exponent, MIXING_EXPONENT, 'exponent')
   let total = 0
   let mixed = 0
+  requireRows(mixture.phases, 'phases')
   for (const phase of mixture.phases) {
     const share = numberIn(phase.share, PHASE_SHARE, 'share')
     total += share

@@ -4,6 +4,6 @@ import type { MediumTable } from './medium-table.js'
 export interface LayerMedium {
   readonly table: MediumTable
   /** The medium as it wets from dry, where that is another curve. */
-  readonly wetting?: MediumTable
+  readonly wetting: MediumTable | undefined
   readonly saturatedConductivity: number
 }

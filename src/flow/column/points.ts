@@ -20,19 +20,11 @@ export function columnPoints(
   const { nodes, seams, layers } = grid
   const count = nodes + media.length - 1
   const suction = new Float64Array(count)
-  const points = {
-    suction,
-    effective: history === undefined ? suction : new Float64Array(count),
-    effectiveSlope: new Float64Array(count).fill(1),
-    history,
-    middle: new Float64Array(nodes - 1),
-    at: nodeValues(count),
-    middleWaterContent: new Float64Array(nodes - 1),
-    middleCapacity: new Float64Array(nodes - 1),
-    conductance: Float64Array.from(layers, (layer, e) => media[layer]!.saturatedConductivity * grid.sections[e]!),
-    curved: curvedElements(grid, media),
-  }
-  const { middle, at, middleWaterContent, middleCapacity } = points
+  const effective = history === undefined ? suction : new Float64Array(count)
+  const middle = new Float64Array(nodes - 1)
+  const at = nodeValues(count)
+  const middleWaterContent = new Float64Array(nodes - 1)
+  const middleCapacity = new Float64Array(nodes - 1)
   const read = (suctions: Float64Array): void => {
     for (let layer = 0; layer < media.length; layer++) {
       const { table } = media[layer]!
@@ -43,10 +35,24 @@ export function columnPoints(
       if (history?.scans[layer] !== undefined) readScanning(layer, first, last, points)
       else {
         table.read(suction, at, first + layer, last + layer + 1)
-        if (history !== undefined) for (let p = first + layer; p <= last + layer; p++) points.effective[p] = suction[p]!
+        if (history !== undefined) for (let p = first + layer; p <= last + layer; p++) effective[p] = suction[p]!
         table.readWaterContents(middle, middleWaterContent, middleCapacity, first, last)
       }
     }
   }
-  return { ...points, read }
+  // Written out: a spread gives each column an object of another layout, and what was compiled for one runs slowly for the next.
+  const points: Points = {
+    suction,
+    effective,
+    effectiveSlope: new Float64Array(count).fill(1),
+    history,
+    middle,
+    at,
+    middleWaterContent,
+    middleCapacity,
+    conductance: Float64Array.from(layers, (layer, e) => media[layer]!.saturatedConductivity * grid.sections[e]!),
+    curved: curvedElements(grid, media),
+    read,
+  }
+  return points
 }

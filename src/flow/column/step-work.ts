@@ -24,6 +24,23 @@ function stepCorrection(nodes: number): StepCorrection {
   return { change: room(), answer: room(), move: room(), again: room(), water: room(), all: room() }
 }
 
+/** Written out, because a spread gives each column an object of another layout. */
+function stepFlows(nodes: number, middle: Float64Array): StepFlows {
+  const { up, taken } = flowRates(nodes)
+  return {
+    up,
+    taken,
+    drained: 0,
+    entered: 0,
+    runOff: 0,
+    evaporated: 0,
+    dt: 0,
+    before: new Float64Array(nodes),
+    after: new Float64Array(nodes),
+    middle,
+  }
+}
+
 /** Numbers of a column that steps work with: one for each node, unless said otherwise. Units: cm, cm³, cm³/s. */
 export interface StepWork {
   readonly equations: ColumnEquations
@@ -80,7 +97,7 @@ export function stepWork(equations: ColumnEquations, tolerance: number): StepWor
     target: room(),
     begun: flowRates(nodes),
     early: flowRates(nodes),
-    flows: { ...flowRates(nodes), dt: 0, before: room(), after: room(), middle: points.middleWaterContent },
+    flows: stepFlows(nodes, points.middleWaterContent),
     correction: stepCorrection(nodes),
     mending: 1,
   }

@@ -4,7 +4,7 @@ import { attempt } from '../../quantity/attempt.js'
 import { CONFIDENCE } from '../../quantity/domains.js'
 import { ConvergenceError } from '../../quantity/errors.js'
 import type { HydraulicConductivity, Share, Volume, WaterContentChange } from '../../quantity/generated/kinds.js'
-import { numberIn, requireList, requireObject } from '../../quantity/guard.js'
+import { numberIn, requireList, requireObject, requireRows } from '../../quantity/guard.js'
 import type { RichardsFlow } from '../richards-terms.js'
 import { findingsOfFit, type MediumFitFinding, rootMeanSquare } from './medium-findings.js'
 import { numberAt } from './medium-numbers.js'
@@ -90,7 +90,7 @@ const BEGINS = 2
 export function fitMediumToRecord(record: MediumRecord): MediumFit {
   requireObject(record, 'record')
   requireObject(record.guess, 'guess')
-  requireList(record.steps, 'steps')
+  requireRows(record.steps, 'steps')
   requireList(record.fit, 'fit')
   const confidence = numberIn(record.confidence ?? 0.95, CONFIDENCE, 'confidence')
   const problem = mediumProblem(record)

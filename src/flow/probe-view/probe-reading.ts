@@ -1,6 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
 import type { Length, WaterContent } from '../../quantity/generated/kinds.js'
-import { numberIn, requireList, requireObject } from '../../quantity/guard.js'
+import { numberIn, requireObject, requireRows } from '../../quantity/guard.js'
 import { oneOf } from '../../quantity/one-of.js'
 import { PROBE_HEIGHT, SENSED_HEIGHT } from '../domains.js'
 import type { ContainerLayer } from '../richards-terms.js'
@@ -44,7 +44,7 @@ export interface ProbeInContainer {
  * ```
  */
 export function probeReading(profile: readonly ContainerLayer[], probe: ProbeInContainer): WaterContent {
-  requireList(profile, 'profile')
+  requireRows(profile, 'profile')
   const { height, half, rods } = placeOf(probe)
   const weights = rods === 'lying' ? roundSection(half) : EVEN
   const [bottom, top] = [profile[0]?.height ?? 0, profile.at(-1)?.height ?? 0]

@@ -2,7 +2,7 @@ import type { RetentionModel } from '../../medium/curves/retention-model.js'
 import { domainWith } from '../../quantity/domain.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Length, PoreWaterEC, SolutionEC } from '../../quantity/generated/kinds.js'
-import { numberIn } from '../../quantity/guard.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
 import type { ColumnGrid } from '../column/grid.js'
 import { DIFFUSION, DISPERSIVITY, EC, UPTAKE_SHARE } from '../domains.js'
 import { soluteTransport } from './solute.js'
@@ -41,6 +41,7 @@ export function saltSetting(
   drawsFromBelow: boolean,
 ): SaltSetting | undefined {
   if (salt === undefined) return undefined
+  requireObject(salt, 'salt')
   if (drawsFromBelow && salt.matEC === undefined)
     throw new InputError('salt.matEC', 'is left out, and water can come in from below', 'give the EC of that water')
   const dispersivity = numberIn(salt.dispersivity ?? 1, DISPERSIVITY, 'dispersivity')

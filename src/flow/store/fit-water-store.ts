@@ -1,7 +1,7 @@
 import { DRAINED, WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Duration, Share, Volume, WaterContent } from '../../quantity/generated/kinds.js'
-import { numberIn, requireList, requireObject } from '../../quantity/guard.js'
+import { numberIn, requireList, requireObject, requireRows } from '../../quantity/guard.js'
 import type { ContainerFlow } from '../container-flow.js'
 import { type WaterStore, waterStore } from '../water-store.js'
 import type { StoreNumbers } from './quick-drain.js'
@@ -66,6 +66,7 @@ export interface StoreFit {
 export function fitWaterStore(record: StoreRecord): StoreFit {
   requireObject(record, 'record')
   requireList(record.drained, 'drained')
+  requireRows(record.steps, 'steps')
   const drained = drainOfRecord(record)
   const storeOf = ([capacity, bypass, lag]: StoreNumbers): WaterStore => ({
     substrateVolume: record.substrateVolume,
@@ -140,6 +141,10 @@ function inSeconds(told: ToldBy, lag: number): ToldBy {
 export function fitWaterStoreToFlow<State>(request: StoreAndFlow<State>): StoreFit {
   requireObject(request, 'request')
   const { flow, ...rest } = request
+  requireObject(flow, 'flow')
+  if (typeof flow.start !== 'function')
+    throw new InputError('flow', 'is no model of flow', 'make it with containerFlowRichards1931() or waterStore()')
+  requireRows(rest.steps, 'steps')
   let state = flow.start(rest.start)
   const drained: Volume[] = []
   // The store has no roots of its own: it is to lose what the roots of the model took, not what they were asked for.

@@ -37,6 +37,8 @@ export interface FitEmitterCurveInput {
 export function fitEmitterCurve(input: FitEmitterCurveInput): EmitterCurve {
   requireObject(input, 'input')
   const { first, second } = input
+  requireObject(first, 'first')
+  requireObject(second, 'second')
   const flows = numberIn(first.flow, EMITTER_FLOW, 'flow') / numberIn(second.flow, EMITTER_FLOW, 'flow')
   const pressures =
     numberIn(first.pressure, EMITTER_PRESSURE, 'pressure') / numberIn(second.pressure, EMITTER_PRESSURE, 'pressure')

@@ -1,6 +1,6 @@
 import type { ContainerFlow } from '../../flow/container-flow.js'
 import { waterStore } from '../../flow/water-store.js'
-import { optionsOf, requireObject } from '../../quantity/guard.js'
+import { requireObject } from '../../quantity/guard.js'
 import type { DayPlan } from './day-plan.js'
 import { beginning, finishPlan, shareFor } from './plan-engine.js'
 import { checkPlanRequest } from './plan-limits.js'
@@ -48,7 +48,7 @@ import type { DayPlanRequest } from './plan-request.js'
 export function planDay<State>(request: DayPlanRequest, flow?: ContainerFlow<State>): DayPlan
 export function planDay(
   request: DayPlanRequest,
-  flow: ContainerFlow<unknown> = waterStore(optionsOf(request).container) as ContainerFlow<unknown>,
+  flow: ContainerFlow<unknown> = waterStore(request?.container) as ContainerFlow<unknown>,
 ): DayPlan {
   requireObject(request, 'request')
   const planning = checkPlanRequest(request, flow)

@@ -31,14 +31,15 @@ export function waterContentDoubt(
 }
 
 /** What is odd in a request that can be planned all the same. */
-export function doubtsOf(request: DayPlanRequest & WaterStore): PlanFinding[] {
-  return [waterContentDoubt(request.waterContent, request, 'waterContent') ?? [], demandDoubt(request)].flat()
+export function doubtsOf(request: DayPlanRequest & WaterStore, allDemand: number): PlanFinding[] {
+  return [
+    waterContentDoubt(request.waterContent, request, 'waterContent') ?? [],
+    demandDoubt(request, allDemand),
+  ].flat()
 }
 
 /** A container whose plants drink its whole volume in a day is watered with a wrong unit, or is far too small to plan for. */
-function demandDoubt({ demand, step, substrateVolume }: DayPlanRequest & WaterStore): PlanFinding[] {
-  let total = 0
-  for (let i = 0; i < demand.length; i++) total += demand[i]!
-  const daily = total / Math.max(1, (step * demand.length) / 86400)
+function demandDoubt({ demand, step, substrateVolume }: DayPlanRequest & WaterStore, all: number): PlanFinding[] {
+  const daily = all / Math.max(1, (step * demand.length) / 86400)
   return daily > substrateVolume ? [missed('unusual-demand', 'demand', daily, substrateVolume, 'L', 'danger')] : []
 }

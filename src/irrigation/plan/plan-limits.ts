@@ -50,7 +50,7 @@ const ORDER = [
 
 /** Checks a request and works out what stays the same through the plan. */
 export function checkPlanRequest<State>(request: DayPlanRequest, flow: ContainerFlow<State>): Planning<State> {
-  checkNumbers(request)
+  const allDemand = checkNumbers(request)
   checkTrigger(request)
   const all = { ...request.container, ...request }
   for (const [lower, upper, slack] of ORDER) inOrder(lower, all[lower], upper, all[upper] + slack)
@@ -62,7 +62,7 @@ export function checkPlanRequest<State>(request: DayPlanRequest, flow: Container
   const nightEnd = endOfNight(request)
   const allowedStep = Math.min(request.demand.length - 1, stepOf(request, request.lastShot))
   const { due, dropped } = dueSteps(request)
-  const doubts = doubtsOf(all).concat(dropped)
+  const doubts = doubtsOf(all, allDemand).concat(dropped)
   return {
     ...all,
     flow,
@@ -78,8 +78,8 @@ export function checkPlanRequest<State>(request: DayPlanRequest, flow: Container
   }
 }
 
-/** Refuses numbers without meaning, by name. */
-function checkNumbers(request: DayPlanRequest): void {
+/** Refuses numbers without meaning, by name, and gives the demand of all steps together. */
+function checkNumbers(request: DayPlanRequest): number {
   let name: keyof typeof PLAN_DOMAINS
   for (name in PLAN_DOMAINS) {
     const value = request[name]
@@ -91,7 +91,7 @@ function checkNumbers(request: DayPlanRequest): void {
     throw new InputError('demand', 'has no step', 'give each step')
   let total = 0
   for (let i = 0; i < demand.length; i++) total += numberIn(demand[i]!, WATER_USE, 'demand')
-  numberIn(total, WATER_USE, 'demand')
+  return numberIn(total, WATER_USE, 'demand')
 }
 
 /** The step that begins at a moment, or the next one. */

@@ -2,7 +2,7 @@ import type { ContainerFlow } from '../../flow/container-flow.js'
 import { waterStore } from '../../flow/water-store.js'
 import { INSTANT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import { numberIn, optionsOf, requireList, requireObject } from '../../quantity/guard.js'
+import { numberIn, requireList, requireObject } from '../../quantity/guard.js'
 import { DRAIN_FRACTION } from '../domains.js'
 import type { DayPlan } from './day-plan.js'
 import { type DaySoFar, givenOf } from './day-so-far.js'
@@ -56,7 +56,7 @@ export function replanDay(
   request: DayPlanRequest,
   plan: DayPlan,
   soFar: DaySoFar,
-  flow: ContainerFlow<unknown> = waterStore(optionsOf(request).container) as ContainerFlow<unknown>,
+  flow: ContainerFlow<unknown> = waterStore(request?.container) as ContainerFlow<unknown>,
 ): DayPlan {
   requireObject(request, 'request')
   requireObject(plan, 'plan')

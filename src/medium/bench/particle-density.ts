@@ -2,7 +2,7 @@ import { domainWith } from '../../quantity/domain.js'
 import { MASS_FRACTION } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { MassFraction, ParticleDensity } from '../../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../../quantity/guard.js'
+import { numberIn, requireRows } from '../../quantity/guard.js'
 import { PARTICLE_DENSITY } from '../domains.js'
 
 /** One part of a mix. */
@@ -28,7 +28,7 @@ export interface MixPart {
  * ]) // => 1.8585973
  */
 export function particleDensityOfMix(parts: readonly MixPart[]): ParticleDensity {
-  requireObject(parts, 'parts')
+  requireRows(parts, 'parts')
   let total = 0
   let volume = 0
   for (const { massFraction, particleDensity } of parts) {

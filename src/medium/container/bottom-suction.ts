@@ -31,6 +31,8 @@ export interface ContainerOfKnownWaterContent extends MediumInContainer {
 export function bottomSuctionAtRest(state: ContainerOfKnownWaterContent): SuctionHead {
   requireObject(state, 'state')
   const { container, medium, waterContent } = state
+  requireObject(container, 'container')
+  requireObject(medium, 'medium')
   const capacity = litresOf(container, medium, 0) / container.volume
   // A mean that the integral rounded up past capacity is capacity.
   if (Math.abs(waterContent - capacity) <= 1e-12) return 0 as SuctionHead

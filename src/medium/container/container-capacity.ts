@@ -50,5 +50,6 @@ export function containerCapacity(state: ContainerAtRest): WaterContent {
  */
 export function airSpaceAtContainerCapacity(state: ContainerAtRest): AirFilledPorosity {
   requireObject(state, 'state')
+  requireObject(state.medium, 'medium')
   return (state.medium.saturated - meanWaterContentAtRest(state)) as AirFilledPorosity
 }

@@ -1,6 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
 import type { SuctionHead } from '../../quantity/generated/kinds.js'
-import { requireObject } from '../../quantity/guard.js'
+import { requireList, requireObject, requireRows } from '../../quantity/guard.js'
 import type { RetentionModel } from '../curves/retention-model.js'
 import type { Container } from './container.js'
 import { checkBottomSuction } from './container-water.js'
@@ -47,9 +47,12 @@ export interface LayeredStack {
 export function layersAtRest(stack: LayeredStack): WaterAndAir[] {
   requireObject(stack, 'stack')
   const { layers, bottomSuction } = stack
+  requireRows(layers, 'layers')
   if (layers.length === 0) throw new InputError('layers', 'the stack is empty', 'give at least one layer')
   let suction = checkBottomSuction(bottomSuction)
   return layers.map(({ container, medium }) => {
+    requireList(container?.breakpoints, 'container.breakpoints')
+    requireList(medium?.breakpoints, 'medium.breakpoints')
     const held = waterAndAirAtRest({ container, medium, bottomSuction: suction as SuctionHead })
     suction += container.height
     return held

@@ -40,6 +40,8 @@ export interface PerchedWaterTable {
 export function perchedWaterTable(request: PerchedWaterRequest): PerchedWaterTable {
   requireObject(request, 'request')
   const { container, medium, minAir } = request
+  requireObject(container, 'container')
+  requireObject(medium, 'medium')
   const waterContent = (medium.saturated - numberIn(minAir, MIN_AIR, 'minAir')) as WaterContent
   const height = medium.suction(waterContent)
   if (height >= container.height) return { height: height as number as Length, share: 1 as Share }

@@ -1,6 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
 import type { Length } from '../../quantity/generated/kinds.js'
-import { requireObject } from '../../quantity/guard.js'
+import { requireList, requireRows } from '../../quantity/guard.js'
 import { type Container, containerOf } from './container.js'
 
 /**
@@ -20,13 +20,14 @@ import { type Container, containerOf } from './container.js'
  * stackedContainer([slab, cube]).height // => 14
  */
 export function stackedContainer(parts: readonly Container[]): Container {
-  requireObject(parts, 'parts')
+  requireRows(parts, 'parts')
   if (parts.length === 0) throw new InputError('parts', 'the stack is empty', 'give at least one container')
   const bases: number[] = []
   const kinks: number[] = []
   let height = 0
   let litres = 0
   for (const part of parts) {
+    requireList(part.breakpoints, 'breakpoints')
     bases.push(height)
     if (height > 0) kinks.push(height)
     for (const kink of part.breakpoints) kinks.push(height + kink)

@@ -49,6 +49,8 @@ export interface WaterAndAir extends MeanWaterContent {
 export function waterAndAirAtRest(state: ContainerWithPorosity): WaterAndAir {
   requireObject(state, 'state')
   const { container, medium } = state
+  requireObject(container, 'container')
+  requireObject(medium, 'medium')
   const s0 = checkBottomSuction(state.bottomSuction)
   const porosity = checkPorosity(state.porosity, medium)
   const water = litresOf(container, medium, s0)

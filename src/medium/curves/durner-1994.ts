@@ -1,6 +1,6 @@
 import { rootBetween } from '../../numerics/root.js'
 import type { Share, WaterCapacity, WaterContent } from '../../quantity/generated/kinds.js'
-import { numberIn, optionsOf } from '../../quantity/guard.js'
+import { numberIn, optionsOf, requireObject } from '../../quantity/guard.js'
 import { COARSE_SHARE } from '../domains.js'
 import {
   checkAlpha,
@@ -66,6 +66,8 @@ export function durner1994(parameters: DurnerParameters): ConductiveModel {
   const { residual, saturated, coarseShare, coarse, fine, poreConnection = 0.5 } = optionsOf(parameters)
   checkLimits(residual, saturated)
   const w = numberIn(coarseShare, COARSE_SHARE)
+  requireObject(coarse, 'coarse')
+  requireObject(fine, 'fine')
   const first = familyOf(coarse)
   const second = familyOf(fine)
   const l = checkConnection(poreConnection, -2 / Math.max(first.m, second.m))

@@ -1,6 +1,6 @@
 import { attempt } from '../../quantity/attempt.js'
 import { InputError } from '../../quantity/errors.js'
-import { requireObject } from '../../quantity/guard.js'
+import { requireObject, requireRows } from '../../quantity/guard.js'
 import type { RetentionFitRequest } from './fit-problem.js'
 import type { RetentionFit } from './fit-result.js'
 import { fitRetention } from './fit-retention.js'
@@ -44,6 +44,7 @@ export interface RetentionChoice {
 export function chooseRetentionModel(input: RetentionChoiceRequest): RetentionChoice {
   requireObject(input, 'input')
   const { forms, ...request } = input
+  requireRows(forms, 'forms')
   const fits: RetentionFit[] = []
   const refused: { kind: string; reason: string }[] = []
   for (const form of forms) {

@@ -1,7 +1,7 @@
 import type { LeastSquares } from '../../numerics/levenberg-marquardt.js'
 import { InputError } from '../../quantity/errors.js'
 import type { WaterContent, WaterContentChange } from '../../quantity/generated/kinds.js'
-import { numberIn } from '../../quantity/guard.js'
+import { numberIn, requireObject, requireRows } from '../../quantity/guard.js'
 import { checkLimits } from '../curves/curve-limits.js'
 import type { RetentionModel } from '../curves/retention-model.js'
 import { CONTENT_UNCERTAINTY, LOG_UNCERTAINTY } from '../domains.js'
@@ -41,6 +41,9 @@ export interface FitProblem extends Omit<LeastSquares, 'start'> {
 /** Checks a request and turns it into numbers. */
 export function fitProblem(request: RetentionFitRequest): FitProblem {
   const { points, form } = request
+  requireRows(points, 'points')
+  requireObject(form, 'form')
+  requireRows(form.shape, 'form.shape')
   const waterContentUncertainty = numberIn(
     request.waterContentUncertainty ?? 0.01,
     CONTENT_UNCERTAINTY,

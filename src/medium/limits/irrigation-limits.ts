@@ -43,6 +43,8 @@ const END_OF_BUFFER = 100 as SuctionHead
 export function irrigationLimits(request: LimitsRequest): IrrigationLimits {
   requireObject(request, 'request')
   const { container, medium, minAir, depletion, maxSuction, suctionHeight } = request
+  requireObject(container, 'container')
+  requireObject(medium, 'medium')
   const porosity = checkPorosity(request.porosity, medium)
   const capacity: WaterLimit = {
     waterContent: meanWaterContentAtRest({ container, medium }) as WaterContent,

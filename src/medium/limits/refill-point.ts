@@ -72,6 +72,8 @@ export interface AllowedSuction extends MediumInContainer {
  */
 export function refillPointBySuction(limits: AllowedSuction): WaterContent {
   requireObject(limits, 'limits')
+  requireObject(limits.container, 'container')
+  requireObject(limits.medium, 'medium')
   const { container, medium, suctionHeight = (container.height / 2) as Length } = limits
   const suction = numberIn(limits.maxSuction, SUCTION, 'maxSuction')
   const height = numberIn(suctionHeight, HEIGHT, 'suctionHeight')

@@ -26,6 +26,7 @@ export interface MediumOfPorosity extends RetainingMedium, KnownPorosity {}
 export function waterClassesOfMedium(request: MediumOfPorosity): WaterClasses {
   requireObject(request, 'request')
   const { medium, porosity } = request
+  requireObject(medium, 'medium')
   const at = (suction: number) => medium.waterContent(suction as SuctionHead)
   const totalPoreSpace = checkPorosity(porosity, medium) as Porosity
   return waterClassesDeBoodt1972({ totalPoreSpace, at10: at(10), at50: at(50), at100: at(100) })

@@ -66,6 +66,7 @@ export type FallAhead =
 export function fallAhead(input: FallAheadInput): FallAhead {
   requireObject(input, 'input')
   const { state, ahead = 3600 as Duration } = input
+  requireObject(state, 'state')
   const long = numberIn(ahead, AHEAD, 'ahead')
   const now = whereNow(state)
   if (!now.known) return now

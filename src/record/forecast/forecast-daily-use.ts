@@ -180,6 +180,7 @@ export function waterUseOfNextDay<Q extends Volume | WaterDepth = Volume>(
 ): WaterUseOfNextDay<Q> {
   requireObject(input, 'input')
   const { state } = input
+  requireObject(state, 'state')
   const radiation = optional(input.expectedRadiation, RADIATION, 'expectedRadiation')
   if (state.days < FEWEST) return { known: false, reason: 'few-days' }
   // Misses with radiation are another matter: until enough are known, it is left out.

@@ -6,24 +6,19 @@ const TOGETHER = 150
 /** The line of the present level looks back so far. Unit: s. */
 const BACK = 1800
 
-/** The points of the last half hour, at least the newest two, with one more reading. */
-export function withReading(
-  points: readonly RecentPoint[],
-  time: number,
-  waterContent: number,
-): readonly RecentPoint[] {
+/** Takes one more reading into the points of the last half hour, of which at least the newest two stay. */
+export function addReading(points: RecentPoint[], time: number, waterContent: number): void {
   let first = 0
   while (first < points.length - 1 && points[first]![0] < time - BACK) first++
-  const kept = first === 0 ? points.slice() : points.slice(first)
-  const last = kept[kept.length - 1]
+  if (first > 0) points.splice(0, first)
+  const last = points[points.length - 1]
   if (last !== undefined && Math.floor(last[0] / TOGETHER) === Math.floor(time / TOGETHER)) {
     const count = last[2] + 1
-    kept[kept.length - 1] = [last[0] + (time - last[0]) / count, last[1] + (waterContent - last[1]) / count, count]
-  } else kept.push([time, waterContent, 1])
-  return kept
+    points[points.length - 1] = [last[0] + (time - last[0]) / count, last[1] + (waterContent - last[1]) / count, count]
+  } else points.push([time, waterContent, 1])
 }
 
-/** The most points that `withReading` keeps. */
+/** The most points that `addReading` keeps. */
 export const MAX_POINTS = 15
 
 /** The level at a time on the straight line through the points. */

@@ -1,0 +1,93 @@
+import { rootTemperatureBand } from '../irrigation/root-zone/root-temperature-band.js'
+import { maxOf, minOf } from '../quantity/extremes.js'
+import type { Temperature } from '../quantity/generated/kinds.js'
+import type { ClimateDemand } from './climate-demand.js'
+import type { Known } from './known.js'
+import type { Candidate } from './probe-days.js'
+import type { WaterBalance } from './water-balance.js'
+import type { ProbeDay, RootZoneTemperature } from './zone-day.js'
+import type { ZoneFinding } from './zone-finding.js'
+import type { MediumAtRest } from './zone-levels.js'
+import type { ZoneMemory } from './zone-memory.js'
+
+/** Beyond these shares of the climate's, a use is doubted: common practice, no source. */
+const BELIEVED_USE = { min: 0.6, max: 1.6 }
+
+export function answerFindings(probes: readonly ProbeDay[]): ZoneFinding[] {
+  return probes.flatMap(({ name, answers }): ZoneFinding[] => {
+    if (answers === undefined) return []
+    const { withoutRise, notJudged, withoutLog } = answers
+    return [
+      ...(withoutRise.length > 0
+        ? [{ code: 'shots-without-rise', level: 'caution', probe: name, times: withoutRise } as const]
+        : []),
+      ...(notJudged.length > 0
+        ? [{ code: 'shots-not-judged', level: 'note', probe: name, times: notJudged } as const]
+        : []),
+      ...(withoutLog.length > 0
+        ? [{ code: 'rises-without-shot', level: 'caution', probe: name, times: withoutLog } as const]
+        : []),
+    ]
+  })
+}
+
+export function levelFindings(
+  candidates: readonly Candidate[],
+  limits: ReadonlyMap<string, unknown>,
+  medium: Known<MediumAtRest>,
+  end: number,
+): ZoneFinding[] {
+  const findings: ZoneFinding[] = []
+  for (const { name, level } of candidates) {
+    if (!limits.has(name) || !level.known) continue
+    const days = Math.round((end - level.value.at) / 86400)
+    if (days > 0) findings.push({ code: 'level-remembered', level: 'note', probe: name, days })
+    const difference = medium.known ? level.value.level - medium.value.containerCapacity : 0
+    if (Math.abs(difference) > 0.05) findings.push({ code: 'off-capacity', level: 'caution', probe: name, difference })
+  }
+  const last = candidates.flatMap((one) => (limits.has(one.name) && one.last !== undefined ? [one.last] : []))
+  const spread = maxOf(last) - minOf(last)
+  if (last.length > 1 && spread > 0.05) findings.push({ code: 'probes-differ', level: 'note', spread })
+  return findings
+}
+
+export function balanceFindings(
+  balance: WaterBalance,
+  climate: Known<ClimateDemand>,
+  memory: ZoneMemory,
+  end: number,
+): ZoneFinding[] {
+  const { given, drained, use, drainFraction, feedEC, drainEC, entries } = balance
+  const findings: ZoneFinding[] = []
+  if (given.known && drained.known && drained.value > given.value)
+    findings.push({ code: 'more-drain-than-given', level: 'caution', given: given.value, drained: drained.value })
+  // A gauge that told of drain in the last week and shows none of several shots may be stuck or bypassed.
+  const drainedLately = memory.lastDrain !== null && end - memory.lastDrain <= 8 * 86400
+  if (given.known && given.value > 0 && drained.known && drained.value === 0 && (entries >= 3 || drainedLately))
+    findings.push({ code: 'drain-gauge-silent', level: 'caution', given: given.value, entries })
+  if (use.known && use.value < 0) findings.push({ code: 'negative-use', level: 'caution', use: use.value })
+  else if (use.known && climate.known) {
+    const ratio = use.value / climate.value.perContainer
+    if (!(ratio >= BELIEVED_USE.min && ratio <= BELIEVED_USE.max))
+      findings.push({ code: 'use-doubted', level: 'caution', use: use.value, climate: climate.value.perContainer })
+  }
+  if (feedEC.known && drainEC.known && drainFraction.known && drainEC.value > 0) {
+    const steady = feedEC.value / drainEC.value
+    if (drainFraction.value < steady - 0.05)
+      findings.push({ code: 'salts-not-steady', level: 'note', share: drainFraction.value, steady })
+  }
+  return findings
+}
+
+export function rootFindings(root: Known<RootZoneTemperature>): ZoneFinding[] {
+  if (!root.known) return []
+  return (['lowest', 'highest'] as const).flatMap((extreme): ZoneFinding[] => {
+    const value = extreme === 'lowest' ? root.value.min : root.value.max
+    const { band, findings } = rootTemperatureBand({
+      temperature: value as Temperature,
+      organism: 'fruiting-vegetables',
+    })
+    const level = findings[0]?.level ?? 'note'
+    return band === 'target' ? [] : [{ code: 'root-zone-temperature', level, band, extreme, value }]
+  })
+}

@@ -1,0 +1,135 @@
+import type { WaterContent } from '../quantity/generated/kinds.js'
+import { timeUntilLevel } from '../record/forecast/time-until-level.js'
+import { answersOf, compareAnswers, isIn, type ShotAnswers } from './answers-to-shots.js'
+import { type CheckedProbe, checkProbe } from './check-probe.js'
+import { type Known, known, unknown } from './known.js'
+import { longestShotFree, nightOf } from './last-night.js'
+import { learnDrying } from './learn.js'
+import { type Candidate, drainedLevel, fallenAway, levelOfZone } from './probe-days.js'
+import { lateLevel } from './water-balance.js'
+import type { Zone } from './zone.js'
+import type { DrainedLevel, ProbeDay, ReadingGap } from './zone-day.js'
+import type { ZoneFinding } from './zone-finding.js'
+import type { MediumAtRest } from './zone-levels.js'
+import type { ZoneMemory } from './zone-memory.js'
+import { firstAt, type ZoneWindow } from './zone-window.js'
+
+/** What each probe of a zone showed in a day, which of them count, and what they say of the zone together. */
+export function probesOfDay(
+  zone: Zone,
+  window: ZoneWindow,
+  memory: ZoneMemory,
+  openings: readonly number[],
+  medium: Known<MediumAtRest>,
+) {
+  const checked = zone.probes.map((_, p) => checkProbe(zone, window, p))
+  const logged = openings.length > 0
+  const answers = logged ? checked.map((probe) => answersOf(zone, window, probe, openings)) : []
+  const levels = checked.map((probe) => drainedLevel(zone, window, probe, memory))
+  const judged = judge(zone, window, checked, answers, levels)
+  const { level, limits } = levelOfZone(zone, judged.candidates, medium)
+  const free = longestShotFree(window, checked, openings)
+  const drying = checked.map((probe) => learnDrying(zone, window, probe, ownOf(memory.drying, probe.name)))
+  const probes = checked.map((probe, p): ProbeDay => {
+    const last = judged.candidates[p]?.last
+    const own = limits.get(probe.name)
+    return {
+      name: probe.name,
+      counts: probe.counts,
+      extrapolated: probe.extrapolated,
+      range: rangeOf(window, probe),
+      shots: probe.shots
+        .filter(({ start }) => isIn(window.day, start))
+        .map(({ start, peak, rise }) => ({ start, peak, rise })),
+      ...(logged && { answers: answers[p]! }),
+      drainedLevel: levels[p]!,
+      limits: own === undefined ? unknown('not-used') : known(own),
+      night: free.known ? nightOf(zone, window, probe, free.value) : free,
+      last: last === undefined ? unknown('no-late-reading') : known(last),
+      refill:
+        own === undefined
+          ? { known: false, reason: 'not-used' }
+          : timeUntilLevel({ state: drying[p]!, level: own.refillPoint as WaterContent }),
+      used: own !== undefined,
+    }
+  })
+  return { checked, levels, judged, level, limits, free, drying, probes }
+}
+
+function ownOf<T>(record: Readonly<Record<string, T>>, name: string): T | undefined {
+  return Object.hasOwn(record, name) ? record[name] : undefined
+}
+
+/** Which probes count, and why others do not. */
+function judge(
+  zone: Zone,
+  window: ZoneWindow,
+  checked: readonly CheckedProbe[],
+  answers: readonly ShotAnswers[],
+  levels: readonly Known<DrainedLevel>[],
+): { readonly candidates: readonly Candidate[]; readonly findings: ZoneFinding[] } {
+  const findings: ZoneFinding[] = []
+  const drainedAny = window.watering.drained.some((x, i) => x > 0 && isIn(window.day, window.watering.time[i]!))
+  const measured = window.watering.drained.some((x) => !Number.isNaN(x))
+  const compared = compareAnswers(
+    answers.map((one, p) => ({ name: checked[p]?.name as string, answers: one })),
+    measured ? drainedAny : undefined,
+  )
+  findings.push(...compared.findings)
+  const first = checked.map((probe, p): Candidate => {
+    const { name, counts, looksLikePercent, waterContent, weight } = probe
+    const last = lateLevel(zone, window.time, waterContent, window.day)
+    const deaf = compared.deaf.get(name)
+    const before = findings.length
+    if (looksLikePercent !== undefined)
+      findings.push({ code: 'looks-like-percent', level: 'danger', probe: name, middle: looksLikePercent })
+    else if (counts.pass + counts.notEvaluated === 0)
+      findings.push({ code: 'no-readings', level: 'danger', probe: name })
+    else if (deaf !== undefined)
+      findings.push({
+        code: 'few-shots-seen',
+        level: 'danger',
+        probe: name,
+        seen: deaf.seen,
+        of: deaf.seen + deaf.withoutRise.length,
+      })
+    else if (last === undefined) findings.push({ code: 'no-late-reading', level: 'caution', probe: name })
+    return { name, weight, level: levels[p]!, last, leftOut: findings.length > before }
+  })
+  const fallen = fallenAway(first)
+  findings.push(...fallen)
+  const away = new Set(fallen.map((one) => ('probe' in one ? one.probe : '')))
+  const candidates = first.map((one) => ({ ...one, leftOut: one.leftOut || away.has(one.name) }))
+  const someLevel = candidates.some(({ leftOut, level }) => !leftOut && level.known)
+  for (const { name, leftOut, level } of candidates)
+    if (someLevel && !leftOut && !level.known)
+      findings.push({ code: 'no-level-after-drain', level: 'caution', probe: name })
+  return { candidates, findings }
+}
+
+function rangeOf({ day, time }: ZoneWindow, { waterContent }: CheckedProbe): ProbeDay['range'] {
+  let [min, max] = [Infinity, -Infinity]
+  for (let i = firstAt(time, day.from); i < time.length; i++) {
+    const x = waterContent[i]!
+    if (x < min) min = x
+    if (x > max) max = x
+  }
+  return min <= max ? known({ min, max }) : unknown('no-readings')
+}
+
+/** Stretches of the day, of at least half an hour and two missing readings, without a reading that can be trusted. */
+export function gapsOf(zone: Zone, { day, time }: ZoneWindow, { name, waterContent }: CheckedProbe): ReadingGap[] {
+  const gaps: ReadingGap[] = []
+  const longest = Math.max(1800, 2.5 * zone.readingStep)
+  let last = day.from
+  const look = (now: number) => {
+    if (now - last > longest) gaps.push({ probe: name, from: last, to: now })
+  }
+  for (let i = firstAt(time, day.from); i < time.length; i++) {
+    if (Number.isNaN(waterContent[i])) continue
+    look(time[i]!)
+    last = time[i]!
+  }
+  look(day.to)
+  return gaps
+}
