@@ -61,8 +61,7 @@ export interface ProbeDrift {
 export function probeDrift(input: DriftInput): ProbeDrift {
   requireObject(input, 'input')
   const { first, second, calibration, tolerance } = input
-  requireObject(first, 'first')
-  if (second !== undefined) requireObject(second, 'second')
+  for (const [name, one] of Object.entries({ first, second: second === undefined ? first : second })) requireObject(one, name)
   const [t1, n1] = [numberIn(first.before, RAW_READING, 'before'), numberIn(first.now, RAW_READING, 'now')]
   const limit = numberIn(tolerance ?? 0.01, CONTENT_TOLERANCE, 'tolerance')
   let gain = 1
