@@ -46,8 +46,7 @@ export function chartDrain(chart: DrainChart): string {
   requireObject(chart, 'chart')
   const { time } = chart
   requireList(time, 'time')
-  requireList(chart.feedEC, 'feedEC')
-  requireList(chart.drainEC, 'drainEC')
+  for (const name of ['feedEC', 'drainEC'] as const) requireList(chart[name], name)
   if (time.length === 0) throw new InputError('time', 'there is no day', 'give at least one')
   const from = time[0]! - DAY / 2
   const to = time[time.length - 1]! + DAY / 2

@@ -76,8 +76,7 @@ export function diagnoseRecord(input: DiagnoseRecordInput): RecordDiagnosis {
   const { record, ...settings } = input
   requireObject(record, 'record')
   requireList(record.time, 'record.time')
-  requireRows(record.probes, 'record.probes')
-  requireRows(record.shots, 'record.shots')
+  for (const part of ['probes', 'shots'] as const) requireRows(record[part], `record.${part}`)
   const zone = watchZone(settings)
   const inputs = inputsOf(record)
   const { state, outputs } = runReducer({ reducer: zone, inputs })

@@ -98,15 +98,12 @@ export function checkPlacement(input: PlacementInput): PlacementCheck {
   requireObject(input, 'input')
   const needed = numberIn(input.clearance ?? 2, CLEARANCE, 'clearance')
   oneOf(input.medium ?? 'loose', ['loose', 'pre-formed'], 'medium')
-  requireObject(input.container, 'container')
   requireRows(input.probes, 'probes')
   requireRows(input.objects ?? [], 'objects')
   const walls = wallsOf(input.container)
   const probes = input.probes.map((probe) => ({ ...probe, body: bodyOf(probe) }))
-  const objects = (input.objects ?? []).map((object, i) => {
-    oneOf(object.kind, KINDS, `objects[${i}].kind`)
-    return { ...object, body: bodyOf(object) }
-  })
+  const objects = (input.objects ?? []).map((object) => ({ ...object, body: bodyOf(object) }))
+  for (const [i, { kind }] of objects.entries()) oneOf(kind, KINDS, `objects[${i}].kind`)
   const conflicts: PlacementConflict[] = []
   const add: Add = (code, probe, to, distance, by = needed - distance) =>
     conflicts.push({ code, probe, to, distance: distance as Length, needed: needed as Length, by: by as Length })

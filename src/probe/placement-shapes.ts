@@ -58,6 +58,7 @@ export interface Walls {
 }
 
 export function wallsOf(container: PlacementContainer): Walls {
+  requireObject(container, 'container')
   oneOf(container.shape, ['cylinder', 'tapered-pot', 'box'], 'container.shape')
   const height = numberIn(container.height, EXTENT, 'height')
   if (container.shape === 'box') {

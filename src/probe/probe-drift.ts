@@ -61,8 +61,7 @@ export interface ProbeDrift {
 export function probeDrift(input: DriftInput): ProbeDrift {
   requireObject(input, 'input')
   const { first, second, calibration, tolerance } = input
-  requireObject(first, 'first')
-  if (second !== undefined) requireObject(second, 'second')
+  requireReferences(input)
   const [t1, n1] = [numberIn(first.before, RAW_READING, 'before'), numberIn(first.now, RAW_READING, 'now')]
   const limit = numberIn(tolerance ?? 0.01, CONTENT_TOLERANCE, 'tolerance')
   let gain = 1
@@ -123,4 +122,9 @@ function otherGain(gain: number): ProbeFinding {
 
 function drifted(error: number, limit: number): ProbeFinding {
   return { code: 'drifted', level: 'caution', about: 'maxError', value: error, limit, unit: 'm³/m³' }
+}
+
+function requireReferences({ first, second }: DriftInput): void {
+  requireObject(first, 'first')
+  if (second !== undefined) requireObject(second, 'second')
 }

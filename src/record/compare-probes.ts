@@ -66,12 +66,10 @@ export function compareProbes(input: CompareProbesInput): ComparedProbe[] {
   requireObject(input, 'input')
   const { time, probes, driftPerDay } = input
   const limit = numberIn(driftPerDay, DRIFT_APART, 'driftPerDay')
-  requireList(time, 'time')
-  requireRows(probes, 'probes')
+  checkLists(input)
   if (probes.length < 3)
     throw new InputError('probes', `are ${probes.length}`, 'give at least three; of two nobody can say which is wrong')
   for (const { name, waterContent } of probes) {
-    requireList(waterContent, `${name}.waterContent`)
     if (waterContent.length !== time.length)
       throw new InputError(
         'probes',
@@ -162,4 +160,10 @@ function differenceTrend(time: ArrayLike<number>, a: ArrayLike<number>, b: Array
     [...days.keys()],
     [...days.values()].map((list) => medianInPlace(Float64Array.from(list))),
   )
+}
+
+function checkLists({ time, probes }: CompareProbesInput): void {
+  requireList(time, 'time')
+  requireRows(probes, 'probes')
+  for (const { name, waterContent } of probes) requireList(waterContent, `${name}.waterContent`)
 }

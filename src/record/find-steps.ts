@@ -64,8 +64,7 @@ export function findSteps(input: FindStepsInput): FoundStep[] {
       if (s < shots.length && index > shots[s]!.startIndex) continue
       const jump = waterContent[index]! - waterContent[rows[k - 1]!]!
       if (Math.abs(jump) < least / 2) continue
-      const before = medianOf(waterContent, rows, k - side, k)
-      const after = medianOf(waterContent, rows, k, k + side)
+      const [before, after] = [medianOf(waterContent, rows, k - side, k), medianOf(waterContent, rows, k, k + side)]
       const change = after - before
       if (Math.abs(change) < least || Math.sign(change) !== Math.sign(jump)) continue
       const step: FoundStep = {
