@@ -85,7 +85,6 @@ export interface AlarmCondition {
  * @throws `DomainError` outside the ranges, `InputError` for a missing input.
  * @source common practice, no source
  * @example
- * ```ts
  * const zone = watchZone({
  *   probes: ['A'], substrateVolume: litres(10), flow: litresPerHour(6),
  *   minBelievable: waterContent(0.1), maxBelievable: waterContent(0.9), full: waterContent(0.74),
@@ -97,7 +96,6 @@ export interface AlarmCondition {
  * }
  * const alarms = alarmConditions({ diagnosis, untilRefill })
  * alarms.find(({ name }) => name === 'refill-point-ahead') // => { priority: 'medium', condition: true, expected: 10800 }
- * ```
  */
 export function alarmConditions(input: AlarmConditionsInput): AlarmCondition[] {
   requireObject(input, 'input')

@@ -84,7 +84,6 @@ export interface AlarmReport {
  * @throws `DomainError` outside the ranges; its step throws `InputError` for a missing input and for an action that is not one of the three words.
  * @source isa-18-2-2016, alarm state transitions, as restated in public documentation
  * @example
- * ```ts
  * const reducer = alarmLifeCycle({ onDelay: minutes(5), offDelay: minutes(5), maxShelving: hours(8) })
  * const inputs = [
  *   { now: 0, condition: true }, { now: 300, condition: true }, { now: 400, action: 'acknowledge' as const },
@@ -92,7 +91,6 @@ export interface AlarmReport {
  * ]
  * const phases = runReducer({ reducer, inputs }).outputs.map((report) => report.phase)
  * phases // => ['normal', 'unacknowledged', 'acknowledged', 'acknowledged', 'normal']
- * ```
  */
 export function alarmLifeCycle(settings: AlarmSettings): Reducer<AlarmState, AlarmInput, AlarmReport> {
   requireObject(settings, 'settings')

@@ -65,17 +65,14 @@ export interface Announcement {
  * stands still: after ten inputs without a later moment and without an alarm, or a hundred with alarms, there is room again.
  *
  * @procedure Sorts by priority, tells as many as the window has room for and all of high priority, and holds the rest back.
- * @param settings - Number and time.
  * @returns A reducer that takes new alarms and gives what to tell.
  * @throws `DomainError` outside the ranges; its step throws `InputError` for a priority that is not one of the three words.
  * @source isa-18-2-2016, where more than ten alarms in ten minutes for one operator are a flood
  * @example
- * ```ts
  * const reducer = announceAlarms({ maxAlarms: 2, window: minutes(10) })
  * const alarms = ['a', 'b', 'c'].map((name) => ({ name, priority: 'low' as const }))
  * const { outputs } = runReducer({ reducer, inputs: [{ now: 0, alarms }, { now: 700, alarms: [] }] })
  * outputs // => [{ tell: ['a', 'b'], held: ['c'], flood: true }, { tell: ['c'], held: [], flood: false }]
- * ```
  */
 export function announceAlarms(settings: AnnounceSettings): Reducer<AnnounceState, NewAlarms, Announcement> {
   requireObject(settings, 'settings')

@@ -11,11 +11,9 @@ import { judgeZone } from './check/zone.js'
  *
  * @procedure Compares the request with itself (its volume must be what the flow gives in its run time, from a tenth less to a quarter more
  * for filling the line), with each limit and with each known fact. It never throws: a loop that waters must not fall over its own check.
- * @param input - Request, limits and facts.
  * @returns Whether it is allowed, and the reasons against it.
  * @source common practice, no source
  * @example
- * ```ts
  * const limits = {
  *   flow: litresPerHour(4), maxPerShot: litres(0.5), maxPerDay: litres(5), maxRunTime: minutes(10), minRest: minutes(15),
  *   maxReadingAge: minutes(20), minBelievable: waterContent(0.2), maxBelievable: waterContent(0.8), fullPoint: waterContent(0.62),
@@ -27,7 +25,6 @@ import { judgeZone } from './check/zone.js'
  * const verdict = checkWatering({ request: { volume: litres(0.4), runTime: minutes(6) }, limits, facts })
  * verdict.allowed // => false
  * verdict.refusals.map((refusal) => refusal.code) // => ['day-used-up']
- * ```
  */
 export function checkWatering(input: CheckWateringInput): WateringCheck {
   const { request, limits, facts, backUp }: Partial<CheckWateringInput> = Object(input)

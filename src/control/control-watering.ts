@@ -22,12 +22,10 @@ import type { WateringState } from './watering/state.js'
  * @procedure Checks the state field by field; passes time; counts what ran; takes readings, feedback and people's orders; judges each probe by
  * its band, age, change, fall and by the shots that it showed, and the zone by its balance with the usual use; then closes what must close,
  * and opens for one shot where the zone is dry, or a timed shot is due, and every limit has room for the whole of it.
- * @param settings - The limits, and what is known of the zone.
  * @returns A reducer that takes moments with readings and gives decisions with the reason for each.
  * @throws `DomainError` outside the ranges, `InputError` for limits that contradict each other and for unknown words.
  * @source common practice, no source
  * @example
- * ```ts
  * const reducer = controlWatering({
  *   lower: waterContent(0.5), upper: waterContent(0.6), minBelievable: waterContent(0.2), maxBelievable: waterContent(0.8),
  *   substrateVolume: litres(10), flow: litresPerHour(4), shot: millilitres(200), maxRunTime: minutes(5), maxPerDay: litres(4),
@@ -40,7 +38,6 @@ import type { WateringState } from './watering/state.js'
  * }))
  * const { outputs } = runReducer({ reducer, inputs })
  * outputs.map((decision) => decision.reason).slice(4) // => ['wet-enough', 'starting', 'starting', 'starting']
- * ```
  */
 export function controlWatering(settings: WateringSettings): Reducer<WateringState, WateringInput, WateringDecision> {
   requireObject(settings, 'settings')

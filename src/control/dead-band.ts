@@ -41,15 +41,12 @@ export interface DeadBandState {
  * Alone it is not fit to move a valve: it knows no longest run, no volume and no lag of the probe. `controlWatering` does.
  *
  * @procedure On where the reading is at or below the lower limit, off where it is at or above the upper limit or missing, else as before.
- * @param limits - The two limits.
  * @returns A reducer that takes water contents (NaN where missing) and gives on or off.
  * @throws `DomainError` outside the ranges, `InputError` when the limits leave no band.
  * @source definition: two-position control with a differential gap
  * @example
- * ```ts
  * const reducer = deadBand({ lower: waterContent(0.5), upper: waterContent(0.6) })
  * runReducer({ reducer, inputs: [0.55, 0.5, 0.55, 0.6, NaN] }).outputs // => [false, true, true, false, false]
- * ```
  */
 export function deadBand(limits: DeadBandLimits): Reducer<DeadBandState, number, boolean> {
   requireObject(limits, 'limits')

@@ -55,7 +55,6 @@ export interface DiagnoseRecordInput extends WatchZoneSettings {
  * @throws As `watchZone`; `InputError` for columns of different lengths, times that are not seconds in order, and shots that end before they begin.
  * @source definition
  * @example
- * ```ts
  * // Two probes that stand still while two shots are ordered.
  * const time = Array.from({ length: 150 }, (_, minute) => 60 * minute)
  * const told = diagnoseRecord({
@@ -69,7 +68,6 @@ export interface DiagnoseRecordInput extends WatchZoneSettings {
  * }).told
  * told.map(({ cause }) => cause.code) // => ['no-water', 'zone-full']
  * told[0].time // => 5520
- * ```
  */
 export function diagnoseRecord(input: DiagnoseRecordInput): RecordDiagnosis {
   requireObject(input, 'input')

@@ -84,13 +84,11 @@ const ELECTRIC =
  * @throws `InputError` for a code that `watchZone` does not give.
  * @source common practice, no source
  * @example
- * ```ts
  * const cause = {
  *   code: 'flow-meter-wrong' as const, level: 'caution' as const, weight: 0.9, since: 0, check: 'fill-a-bucket' as const,
  *   evidence: [{ code: 'metered-share', value: 0, unit: '1', usual: 1 }],
  * }
  * explainDiagnosis(cause).message // => 'The flow meter does not count what flows (metered share 0, usually 1). Fill a measured bucket through the meter and see it counted.'
- * ```
  */
 export function explainDiagnosis(cause: Cause): Finding {
   const { code, level, about, evidence, check } = cause ?? ({} as Cause)

@@ -21,10 +21,8 @@ const WORDS: { readonly [Code in RecoveryFinding['code']]: string } = {
  * @throws `InputError` for a code that `planRecovery` does not give.
  * @source common practice, no source
  * @example
- * ```ts
  * const finding = explainRecovery({ code: 'pump', level: 'caution' })
  * finding.message // => 'keep hands out of pump gear that may start by itself when power returns'
- * ```
  */
 export function explainRecovery(finding: RecoveryFinding): Finding {
   requireObject(finding, 'finding')

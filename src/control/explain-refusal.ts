@@ -39,10 +39,8 @@ const WORDS: { readonly [Code in RefusalCode]: string } = {
  * @throws `InputError` for a code that `checkWatering` does not give.
  * @source common practice, no source
  * @example
- * ```ts
  * const refusal = { code: 'too-soon' as const, level: 'caution' as const, value: 840, limit: 900, unit: 's' }
  * explainRefusal(refusal).message // => 'the last shot ended too short a time ago (840 s, limit 900 s)'
- * ```
  */
 export function explainRefusal(refusal: WateringRefusal): Finding {
   requireObject(refusal, 'refusal')

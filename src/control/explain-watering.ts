@@ -70,9 +70,7 @@ const DOUBTS: { readonly [Code in WateringDoubt]: string } = {
  * @throws `InputError` for a code that `controlWatering` does not give.
  * @source common practice, no source
  * @example
- * ```ts
  * explainWatering({ code: 'resting' }).message // => 'the last shot ended too short a time ago'
- * ```
  */
 export function explainWatering(finding: WateringFinding | { readonly code: WateringReason | WateringDoubt }): Finding {
   const words: { readonly [code: string]: string } = Object.hasOwn(REASONS, finding.code) ? REASONS : DOUBTS

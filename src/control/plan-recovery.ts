@@ -105,23 +105,18 @@ export interface RecoveryPlan extends Advice {
  * How to water again after a power cut: many small shots instead of one that runs past the dry medium, never faster than medium and pump
  * allow, and not before somebody has looked at the clock: a controller that catches up by itself on top of this would water twice.
  *
- * ```math
- * V = \frac{(\theta_{full} - \theta) \, V_s}{1 - f}, \qquad n = \left\lceil V / V_{shot} \right\rceil
- * ```
- *
+ * @equation `V = \frac{(\theta_{full} - \theta) \, V_s}{1 - f}, \qquad n = \left\lceil V / V_{shot} \right\rceil`
  * @param input - Container, limits, and whether the clock was checked.
  * @returns Volume, number and pace of the shots, with findings.
  * @throws `DomainError` outside the ranges, `InputError` when the drain fraction asks for more than can be computed.
  * @validity For medium that still takes up water; medium that has become water-repellent drains without getting wet.
  * @source definition: water balance of the container: what is applied is kept or drains; common practice for the rest, no source
  * @example
- * ```ts
  * const plan = planRecovery({
  *   waterContent: waterContent(0.334), fullPoint: waterContent(0.6), substrateVolume: litres(3.75), drainFraction: percent(10),
  *   maxPerShot: millilitres(120), minPeriod: minutes(5), maxTotal: litres(3), clockChecked: true,
  * })
  * plan // => { volume: 1.10833, shots: 10, lasts: 2700, allowed: true }
- * ```
  */
 export function planRecovery(input: RecoveryInput): RecoveryPlan {
   requireObject(input, 'input')

@@ -31,7 +31,6 @@ export interface ZoneWatch extends Reducer<ZoneWatchState, WatchZoneInput, Diagn
  * @validity Tried in few rehearsals of invented zones, as the guide tells, and unreliable for readings that follow the salt; a record that never saw its zone healthy has nothing to compare with.
  * @source common practice, no source
  * @example
- * ```ts
  * const zone = watchZone({
  *   probes: ['A', 'B'], substrateVolume: litres(10), flow: litresPerHour(6),
  *   minBelievable: waterContent(0.1), maxBelievable: waterContent(0.9), full: waterContent(0.74),
@@ -45,7 +44,6 @@ export interface ZoneWatch extends Reducer<ZoneWatchState, WatchZoneInput, Diagn
  * const { causes, full } = outputs.at(-1)!
  * causes.map(({ code, check }) => [code, check]) // => [['no-water', 'look-at-supply-and-weigh'], ['zone-full', 'weigh-a-container']]
  * full // => false
- * ```
  */
 export function watchZone(settings: WatchZoneSettings): ZoneWatch {
   const zone = checkedWatch(settings)

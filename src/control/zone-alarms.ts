@@ -66,7 +66,6 @@ const LATER = 1800
  * @throws `DomainError` outside the ranges; its step throws `InputError` for a missing diagnosis or an unknown action.
  * @source isa-18-2-2016, on-delay, off-delay and deadband, as restated in public documentation; the defaults are common practice, no source
  * @example
- * ```ts
  * const reducer = zoneAlarms({ offDelay: minutes(30) })
  * const cause = { code: 'no-water' as const, level: 'danger' as const, weight: 0.8, evidence: [], check: 'look-at-supply' as const, since: 0 }
  * const at = (minute: number, there: boolean) =>
@@ -74,7 +73,6 @@ const LATER = 1800
  * // The cause goes away for ten minutes and comes again: one announcement.
  * const inputs = [at(0, true), at(10, false), at(20, true), at(30, true)]
  * runReducer({ reducer, inputs }).outputs.flat().filter(({ announce }) => announce).length // => 1
- * ```
  */
 export function zoneAlarms(settings: ZoneAlarmSettings): Reducer<ZoneAlarmsState, ZoneAlarmsInput, ZoneAlarm[]> {
   requireObject(settings, 'settings')

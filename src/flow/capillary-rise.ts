@@ -38,19 +38,13 @@ export interface LiftToHeight {
 /**
  * Height over a water table at which a suction is reached while water rises steadily.
  *
- * ```math
- * z(s) = \int_0^s \frac{du}{1 + e / K(u)}
- * ```
- *
  * Without a flux the height is the suction. The more water rises, the sooner the medium dries with height.
  *
- * @param column - Medium, flux and suction.
+ * @equation `z(s) = \int_0^s \frac{du}{1 + e / K(u)}`
  * @returns Height. Unit: cm.
- * @throws `DomainError` outside the ranges.
  * @validity A steady state over free water. The flux leaves through what is above, be it roots or the surface.
  * @source gardner-1958, for any conductivity
  * @example
- * ```ts
  * const medium = vanGenuchten1980({
  *   residual: waterContent(0.12), saturated: waterContent(0.93), alpha: perCentimetre(0.1), n: 1.6,
  * })
@@ -58,7 +52,6 @@ export interface LiftToHeight {
  *   medium, saturatedConductivity: centimetresPerMinute(1), upwardFlux: millimetresPerHour(3),
  *   suction: centimetresOfSuction(10000),
  * }) // => 27.12518
- * ```
  */
 export function capillaryRise(column: RisingToSuction): Length {
   requireObject(column, 'column')
@@ -69,10 +62,7 @@ export function capillaryRise(column: RisingToSuction): Length {
 /**
  * The height over a water table to which a steady flux can rise at all, however dry it is above: a steady flux does not go further.
  *
- * ```math
- * z_{max} = \int_0^\infty \frac{du}{1 + e / K(u)}
- * ```
- *
+ * @equation `z_{max} = \int_0^\infty \frac{du}{1 + e / K(u)}`
  * @param column - Medium and flux, which is above zero here.
  * @returns Height. Unit: cm.
  * @throws `DomainError` outside the ranges; `InputError` without a flux, whose rise has no limit; `ConvergenceError` when the
@@ -80,14 +70,12 @@ export function capillaryRise(column: RisingToSuction): Length {
  * @validity A steady state over free water. Liquid water only: vapour goes on, but does not feed a crop.
  * @source gardner-1958, for any conductivity
  * @example
- * ```ts
  * const medium = vanGenuchten1980({
  *   residual: waterContent(0.12), saturated: waterContent(0.93), alpha: perCentimetre(0.1), n: 1.6,
  * })
  * maxCapillaryRise({
  *   medium, saturatedConductivity: centimetresPerMinute(1), upwardFlux: millimetresPerHour(3),
  * }) // => 27.125184
- * ```
  */
 export function maxCapillaryRise(column: RisingWater): Length {
   requireObject(column, 'column')
@@ -99,24 +87,18 @@ export function maxCapillaryRise(column: RisingWater): Length {
 /**
  * Steady flux that a medium lifts from a water table to a height where a suction is kept, by roots or by a dry surface.
  *
- * ```math
- * e : \; \int_0^s \frac{du}{1 + e / K(u)} = z
- * ```
- *
+ * @equation `e : \; \int_0^s \frac{du}{1 + e / K(u)} = z`
  * @param column - Medium, height and the suction there.
  * @returns Upward flux; zero when the suction is at most the height, as then water stands still or sinks. Unit: mm/h.
- * @throws `DomainError` outside the ranges.
  * @validity A steady state over free water, without roots below the height.
  * @source gardner-1958, for any conductivity, solved for the flux
  * @example
- * ```ts
  * const medium = vanGenuchten1980({
  *   residual: waterContent(0.12), saturated: waterContent(0.93), alpha: perCentimetre(0.1), n: 1.6,
  * })
  * capillaryFlux({
  *   medium, saturatedConductivity: centimetresPerMinute(1), height: centimetres(15), suction: centimetresOfSuction(50),
  * }) // => 14.911400
- * ```
  */
 export function capillaryFlux(column: LiftToHeight): WaterFlux {
   requireObject(column, 'column')

@@ -7,11 +7,6 @@ import type { RichardsFlow } from './richards-terms.js'
  * Water in a container by the equation of Richards: it flows down by its weight and from wet to dry by suction, the slower the drier
  * the medium. Shots are spread evenly over surface and time, roots drink after Feddes, and the bottom drains where it is saturated.
  *
- * ```math
- * \frac{\partial \theta}{\partial t} =
- * \frac{1}{A} \frac{\partial}{\partial z} \left[ A\,K(s) \left( 1 - \frac{\partial s}{\partial z} \right) \right] - a(s)\,U
- * ```
- *
  * U is the demand in a volume of medium, and a(s) the share of it that roots can follow.
  *
  * The water content is what is balanced (the mixed form of Celia and others 1990), the conductivity between two nodes is its mean over
@@ -25,7 +20,8 @@ import type { RichardsFlow } from './richards-terms.js'
  * With `salt` the dissolved salts come along: with the water, by dispersion and diffusion, and into the roots as far as they let
  * them; each step then says what the drain carried. With `evaporation` the surface dries until the medium no longer keeps up.
  *
- * @param input - Container, medium, roots, salt, and what bottom and surface do.
+ * @equation `\frac{\partial \theta}{\partial t} =
+ * \frac{1}{A} \frac{\partial}{\partial z} \left[ A\,K(s) \left( 1 - \frac{\partial s}{\partial z} \right) \right] - a(s)\,U`
  * @returns The model as a set of pure functions.
  * @throws `DomainError` outside the ranges; `InputError` for impossible roots. Its functions throw `InputError` for a state of another
  * container, for a demand without roots and for water without an EC where salt is followed, and `ConvergenceError` when no step is
@@ -35,7 +31,6 @@ import type { RichardsFlow } from './richards-terms.js'
  * @source richards-1931; celia-1990; scott-1983, for scanning curves; kool-1987; millington-1961, for how much slower salt
  * diffuses in wetted pores than in free water [not confirmed, source not seen]
  * @example
- * ```ts
  * const flow = containerFlowRichards1931({
  *   container: boxContainer({ length: centimetres(100), width: centimetres(20), height: centimetres(7.5) }),
  *   medium: vanGenuchten1980({ residual: waterContent(0.02), saturated: waterContent(0.95), alpha: perCentimetre(0.08), n: 3.5 }),
@@ -45,7 +40,6 @@ import type { RichardsFlow } from './richards-terms.js'
  * const { state, drained: drain } = flow.step(drained, { duration: minutes(10), applied: litres(1), demand: litres(0) })
  * drain // => 0.5831
  * flow.waterContent(state) // => 0.9278
- * ```
  */
 export function containerFlowRichards1931(input: RichardsContainer): RichardsFlow {
   requireObject(input, 'input')

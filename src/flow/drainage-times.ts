@@ -23,13 +23,11 @@ const DAY = 86400
  *
  * @procedure Simulates the drainage by `containerFlowRichards1931` from saturation without standing water, in steps that double, and
  * halves the step in which a share is reached until a straight line in it will do.
- * @param input - Container, medium, its conductivity, and the shares.
  * @returns One time for each share, in the same order. Unit: s.
  * @throws `DomainError` outside the ranges, `InputError` when the shares do not rise, `ConvergenceError` when a share is not reached within 1000 days.
  * @validity As `containerFlowRichards1931`: a real container drains through holes, and by wide pores at once.
  * @source richards-1931
  * @example
- * ```ts
  * const [half, most] = drainageTimes({
  *   container: boxContainer({ length: centimetres(20), width: centimetres(20), height: centimetres(24) }),
  *   medium: vanGenuchten1980({ residual: waterContent(0.12), saturated: waterContent(0.93), alpha: perCentimetre(0.1), n: 1.6 }),
@@ -38,7 +36,6 @@ const DAY = 86400
  * })
  * half // => 523.8
  * most // => 3800.1
- * ```
  */
 export function drainageTimes(input: DrainingContainer): Duration[] {
   requireObject(input, 'input')

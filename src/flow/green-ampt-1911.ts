@@ -20,25 +20,18 @@ export interface WettingFrontOfDepth extends PondedFront {
 /**
  * Water that goes into a medium whose surface has all the water it takes, behind a sharp wetting front (Green and Ampt, 1911).
  *
- * ```math
- * F - P \ln\left(1 + \frac{F}{P}\right) = K t, \quad f = K \left(1 + \frac{P}{F}\right), \quad P = (s_f + h_0)\,\Delta\theta
- * ```
- *
  * It is solved for F to all digits, as by the branch W₋₁ of Lambert's function.
  *
- * @param front - Medium and time.
+ * @equation `F - P \ln\left(1 + \frac{F}{P}\right) = K t, \quad f = K \left(1 + \frac{P}{F}\right), \quad P = (s_f + h_0)\,\Delta\theta`
  * @returns Water that has gone in, its rate and the depth of the front.
- * @throws `DomainError` outside the ranges.
  * @validity Field soils with a sharp front. In coarse or water-repellent media water runs in fingers and past the medium; a container
  * whose front has reached the bottom takes no more than drains.
  * @source green-1911
  * @source rawls-1983, Eqs. 1 and 2
  * @example
- * ```ts
  * infiltrationGreenAmpt1911({
  *   conductivity: centimetresPerHour(0.65), frontSuction: centimetresOfSuction(16.7), rise: waterContentChange(0.34), time: hours(1),
  * }) // => { infiltrated: 31.664192, rate: 18.155753, frontDepth: 9.3129977 }
- * ```
  */
 export function infiltrationGreenAmpt1911(front: WettingFrontAtTime): Infiltration {
   requireObject(front, 'front')
@@ -53,22 +46,15 @@ export function infiltrationGreenAmpt1911(front: WettingFrontAtTime): Infiltrati
  * Time that a medium takes to draw in a depth of water when its surface has all the water it takes: `infiltrationGreenAmpt1911`
  * the other way round.
  *
- * ```math
- * t = \frac{1}{K} \left[F - P \ln\left(1 + \frac{F}{P}\right)\right]
- * ```
- *
- * @param front - Medium and depth of water.
+ * @equation `t = \frac{1}{K} \left[F - P \ln\left(1 + \frac{F}{P}\right)\right]`
  * @returns Time since the surface was wetted. Unit: s.
- * @throws `DomainError` outside the ranges.
  * @validity As for `infiltrationGreenAmpt1911`.
  * @source green-1911
  * @example
- * ```ts
  * timeGreenAmpt1911({
  *   conductivity: centimetresPerHour(0.65), frontSuction: centimetresOfSuction(16.7), rise: waterContentChange(0.34),
  *   infiltrated: millimetresOfDepth(31.664192),
  * }) // => 3600.000
- * ```
  */
 export function timeGreenAmpt1911(front: WettingFrontOfDepth): Duration {
   requireObject(front, 'front')

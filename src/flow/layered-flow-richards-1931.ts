@@ -8,14 +8,10 @@ import type { RichardsFlow } from './richards-terms.js'
  * wool of two densities. Suction and flow are the same on both sides of a seam, water contents are not: a fine layer over a coarse one
  * keeps its lowest part wet before anything passes.
  *
- * ```math
- * s_i(z^-) = s_{i+1}(z^+), \quad A_i q_i(z^-) = A_{i+1} q_{i+1}(z^+)
- * ```
- *
  * Within each layer it is `containerFlowRichards1931`, with its roots, salt, evaporation, bottom and surface. Where sections differ, the
  * whole seam conducts and the flow spreads at once over the wider side.
  *
- * @param input - Layers from the bottom up, roots, salt, and what bottom and surface do.
+ * @equation `s_i(z^-) = s_{i+1}(z^+), \quad A_i q_i(z^-) = A_{i+1} q_{i+1}(z^+)`
  * @returns The model as a set of pure functions; water contents are means over all layers.
  * @throws `DomainError` outside the ranges; `InputError` when there is no layer and for impossible roots; its functions as those of
  * `containerFlowRichards1931`.
@@ -23,7 +19,6 @@ import type { RichardsFlow } from './richards-terms.js'
  * its foot; this spreads the water evenly.
  * @source richards-1931; continuity of suction and flow
  * @example
- * ```ts
  * const wool = (alpha: number) => ({
  *   medium: vanGenuchten1980({ residual: waterContent(0.02), saturated: waterContent(0.95), alpha: perCentimetre(alpha), n: 2.5 }),
  *   saturatedConductivity: centimetresPerMinute(3),
@@ -34,7 +29,6 @@ import type { RichardsFlow } from './richards-terms.js'
  * const rest = flow.startAt((height) => centimetresOfSuction(inCentimetres(height)))
  * const { drained } = flow.step(rest, { duration: minutes(30), applied: litres(0.5), demand: litres(0) })
  * drained // => 0.4448
- * ```
  */
 export function layeredFlowRichards1931(input: RichardsLayers): RichardsFlow {
   requireObject(input, 'input')

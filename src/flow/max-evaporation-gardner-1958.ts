@@ -37,21 +37,14 @@ export interface PowerOverWaterTable {
  * The most that can evaporate from a bare surface over a water table, however dry the air, for an exponential medium: what the
  * medium can lift.
  *
- * ```math
- * e_{max} = \frac{K_s}{e^{\alpha L} - 1}
- * ```
- *
- * @param column - Medium and depth of the water table.
+ * @equation `e_{max} = \frac{K_s}{e^{\alpha L} - 1}`
  * @returns Upward flux. Unit: mm/h.
- * @throws `DomainError` outside the ranges.
  * @validity Liquid water only, in a steady state; vapour moves besides.
  * @source gardner-1958, exponential conductivity
  * @example
- * ```ts
  * maxEvaporationGardner1958({
  *   saturatedConductivity: centimetresPerHour(10), alpha: perCentimetre(0.04), depth: centimetres(100),
  * }) // => 1.8657360
- * ```
  */
 export function maxEvaporationGardner1958(column: ExponentialOverWaterTable): WaterFlux {
   requireObject(column, 'column')
@@ -63,22 +56,16 @@ export function maxEvaporationGardner1958(column: ExponentialOverWaterTable): Wa
 /**
  * The most that can evaporate from a bare surface over a water table, for a medium whose conductivity is a power of the suction.
  *
- * ```math
- * L = \left(\frac{a}{e}\right)^{1/n} \frac{\pi}{n \sin(\pi/n)} \left(1 + \frac{e b}{a}\right)^{1/n - 1}, \quad K = \frac{a}{s^n + b}
- * ```
- *
  * It is solved for e. With b = 0 this is e = a (c/L)ⁿ, where cⁿ is 3.76, 2.47, 1.77 and 1.52 for n of 1.5, 2, 3 and 4.
  *
- * @param column - Medium and depth of the water table.
+ * @equation `L = \left(\frac{a}{e}\right)^{1/n} \frac{\pi}{n \sin(\pi/n)} \left(1 + \frac{e b}{a}\right)^{1/n - 1}, \quad K = \frac{a}{s^n + b}`
  * @returns Upward flux. Unit: mm/h.
  * @throws `DomainError` outside the ranges; `InputError` when the numbers are so far apart that the flux is none.
  * @validity Liquid water only, in a steady state; vapour moves besides.
  * @source gardner-1958
  * @source warrick-1988 (any n above 1, and b of zero; its abstract was read)
  * @example
- * ```ts
  * maxEvaporationPowerGardner1958({ a: 1000 / 24, b: 500, n: 2, depth: centimetres(60) }) // => 0.2248888
- * ```
  */
 export function maxEvaporationPowerGardner1958(column: PowerOverWaterTable): WaterFlux {
   requireObject(column, 'column')

@@ -39,23 +39,16 @@ export interface InfiltrationUnderRate extends Infiltration {
 /**
  * Time at which water begins to stand on a surface on which it falls at a constant rate: until then all of it goes in.
  *
- * ```math
- * F_p = \frac{K P}{i - K}, \quad t_p = F_p / i \qquad (i > K), \quad P = s_f\,\Delta\theta
- * ```
- *
- * @param front - Medium and application rate.
+ * @equation `F_p = \frac{K P}{i - K}, \quad t_p = F_p / i \qquad (i > K), \quad P = s_f\,\Delta\theta`
  * @returns Time, water gone in and depth of the front; or that nothing ever stands, with the reason.
- * @throws `DomainError` outside the ranges.
  * @validity As for `infiltrationGreenAmpt1911`. Under a dripper the wetted surface grows until its rate fits; take the rate over it.
  * @source mein-1973
  * @source chow-1988, section 4.4 [not confirmed, source not seen]
  * @example
- * ```ts
  * pondingMeinLarson1973({
  *   conductivity: centimetresPerHour(0.65), frontSuction: centimetresOfSuction(17), rise: waterContentChange(0.34),
  *   applicationRate: millimetresPerHour(15),
  * }) // => { ponds: true, time: 10608, infiltrated: 44.2, frontDepth: 13 }
- * ```
  */
 export function pondingMeinLarson1973(front: WettingFrontUnderRate): Ponding {
   requireObject(front, 'front')
@@ -76,24 +69,17 @@ export function pondingMeinLarson1973(front: WettingFrontUnderRate): Ponding {
  * Water that goes into a medium on which it falls at a constant rate: all of it until water stands on the surface, and from then on
  * what the front draws in.
  *
- * ```math
- * F = i t \;\; (t \le t_p), \quad F - F_p - P \ln\frac{P + F}{P + F_p} = K (t - t_p) \;\; (t > t_p), \quad f = K (1 + P / F)
- * ```
- *
  * What does not go in is taken as run off: none of it goes in later.
  *
- * @param front - Medium, application rate and time.
+ * @equation `F = i t \;\; (t \le t_p), \quad F - F_p - P \ln\frac{P + F}{P + F_p} = K (t - t_p) \;\; (t > t_p), \quad f = K (1 + P / F)`
  * @returns Water gone in, the rate at which it goes in, the depth of the front, and whether water stands.
- * @throws `DomainError` outside the ranges.
  * @validity As for `infiltrationGreenAmpt1911`.
  * @source mein-1973
  * @example
- * ```ts
  * infiltrationMeinLarson1973({
  *   conductivity: centimetresPerHour(0.65), frontSuction: centimetresOfSuction(17), rise: waterContentChange(0.34),
  *   applicationRate: millimetresPerHour(15), time: hours(5),
  * }) // => { infiltrated: 71.055706, rate: 11.787401, ponded: true }
- * ```
  */
 export function infiltrationMeinLarson1973(front: WettingFrontUnderRateAtTime): InfiltrationUnderRate {
   requireObject(front, 'front')

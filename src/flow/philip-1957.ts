@@ -17,19 +17,12 @@ export interface AbsorbingSurface {
  * Water that a surface draws in, by Philip's equation of two terms. Without the second it is absorption, in which gravity has no part:
  * sideways, upwards, or in the first minutes.
  *
- * ```math
- * I = S \sqrt{t} + A t
- * ```
- *
- * @param surface - Sorptivity and time.
+ * @equation `I = S \sqrt{t} + A t`
  * @returns Water taken up. Unit: mm.
- * @throws `DomainError` outside the ranges.
  * @validity Short times only; in the end the rate is that of the saturated conductivity, which A is not. Deep, uniform medium.
  * @source philip-1957
  * @example
- * ```ts
  * infiltrationPhilip1957({ sorptivity: centimetresPerSquareRootHour(23.490735), time: minutes(6) }) // => 74.284227
- * ```
  */
 export function infiltrationPhilip1957(surface: AbsorbingSurface): WaterDepth {
   requireObject(surface, 'surface')

@@ -18,19 +18,13 @@ export interface ConductingMedium {
 /**
  * Diffusivity of water in a medium: how fast a difference of water content evens out.
  *
- * ```math
- * D = K / C
- * ```
- *
- * @param state - Medium and suction.
+ * @equation `D = K / C`
  * @returns Diffusivity. Unit: cm²/h.
  * @throws `DomainError` outside the ranges; `InputError` where the water content does not change with suction, as at saturation.
  * @source definition
  * @example
- * ```ts
  * const medium = gardner1958({ residual: waterContent(0.1), saturated: waterContent(0.9), alpha: perCentimetre(0.05) })
  * soilWaterDiffusivity({ medium, saturatedConductivity: centimetresPerHour(30), suction: centimetresOfSuction(60) }) // => 750
- * ```
  */
 export function soilWaterDiffusivity(state: ConductingMedium): SoilWaterDiffusivity {
   requireObject(state, 'state')

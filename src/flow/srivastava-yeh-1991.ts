@@ -48,15 +48,12 @@ export interface WaterAtHeight {
  * Suction and water content in a column over a water table after the flux through its surface has changed, wetting or draining:
  * the exact solution of Srivastava and Yeh (1991) for one layer of exponential medium.
  *
- * ```math
- * k = B - (B - E)e^{-Z} - 4(B - A)\,e^{(L - Z)/2 - t/4} \sum_n \frac{\sin(x_n Z) \sin(x_n L)\, e^{-x_n^2 t}}{1 + L/2 + 2 x_n^2 L},
- * \quad \tan(x_n L) + 2 x_n = 0, \quad s = -\ln(k)/\alpha
- * ```
- *
  * Z and L are heights times α, t is α K_s times the time over the range of water contents, A and B are the fluxes before and since
  * over K_s, and E is the relative conductivity at the bottom. Early times, for which the series would need very many terms, are
  * computed from the first two images of the same problem. Both ways carry a bound of their error, and the better one is taken.
  *
+ * @equation `k = B - (B - E)e^{-Z} - 4(B - A)\,e^{(L - Z)/2 - t/4} \sum_n \frac{\sin(x_n Z) \sin(x_n L)\, e^{-x_n^2 t}}{1 + L/2 + 2 x_n^2 L},
+ * \quad \tan(x_n L) + 2 x_n = 0, \quad s = -\ln(k)/\alpha`
  * @param column - Medium, column, fluxes, place and time.
  * @returns Suction and water content there and then.
  * @throws `DomainError` outside the ranges; `InputError` when the height is above the surface, when the medium would run full (a flux
@@ -65,14 +62,12 @@ export interface WaterAtHeight {
  * @validity An exponential medium (`gardner1958`) without roots, hysteresis or ponding. Its use is to test simulations.
  * @source srivastava-1991, one layer (its abstract was read; the series [not confirmed, source not seen] agrees with our solution by images)
  * @example
- * ```ts
  * infiltrationSrivastavaYeh1991({
  *   residual: waterContent(0.06), saturated: waterContent(0.4), alpha: perCentimetre(0.1),
  *   saturatedConductivity: centimetresPerHour(1), columnHeight: centimetres(100),
  *   fluxBefore: millimetresPerHour(1), fluxSince: millimetresPerHour(9),
  *   height: centimetres(80), time: hours(5),
  * }) // => { suction: 10.3005357, waterContent: 0.18137586 }
- * ```
  */
 export function infiltrationSrivastavaYeh1991(column: InfiltrationToWaterTable): WaterAtHeight {
   requireObject(column, 'column')

@@ -28,25 +28,19 @@ export interface SteadyFluxOverWaterTable {
 /**
  * Suction at a height over a water table under a steady flux, for a medium whose conductivity falls exponentially.
  *
- * ```math
- * e^{-\alpha s} = \frac{q}{K_s} + \left(e^{-\alpha s_0} - \frac{q}{K_s}\right) e^{-\alpha z}
- * ```
- *
  * Downward flux keeps the medium wetter than rest, so that the suction levels off at ln(K_s/q)/α; upward flux dries it, the faster
  * the higher, and ends at a height that no such flux can reach.
  *
- * @param column - Medium, flux and height.
+ * @equation `e^{-\alpha s} = \frac{q}{K_s} + \left(e^{-\alpha s_0} - \frac{q}{K_s}\right) e^{-\alpha z}`
  * @returns Suction there. Unit: cm.
  * @throws `DomainError` outside the ranges; `InputError` when the flux is above the saturated conductivity, or cannot rise so high.
  * @validity Gardner's exponential conductivity was proposed for field soils; over a wide range of suction few media follow it.
  * @source gardner-1958, exponential conductivity
  * @example
- * ```ts
  * steadySuctionGardner1958({
  *   saturatedConductivity: centimetresPerHour(1), alpha: perCentimetre(0.1),
  *   downwardFlux: millimetresPerHour(5), height: centimetres(10),
  * }) // => 3.798854930
- * ```
  */
 export function steadySuctionGardner1958(column: SteadyFluxOverWaterTable): SuctionHead {
   requireObject(column, 'column')

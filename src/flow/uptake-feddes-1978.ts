@@ -30,22 +30,17 @@ export interface RootUptake {
  * Share of its demand that a crop can take up at a suction: nothing where the roots lack air, all in a middle range, and less and
  * less towards the wilting point. The drier end of the middle range comes sooner when the demand is high.
  *
- * ```math
- * a(s) = \begin{cases} 0 & s < h_1 \text{ or } s \ge h_4 \\ (s - h_1)/(h_2 - h_1) & h_1 \le s < h_2 \\ 1 & h_2 \le s \le h_3 \\ (h_4 - s)/(h_4 - h_3) & h_3 < s < h_4 \end{cases}
- * ```
- *
  * h₃ is on the line between its values for low and high demand, and constant beyond them.
  *
  * Limits of some crops in field soils are in `uptakeLimitsFeddes` and `dryLimitsTaylorAshcroft1972`.
  *
- * @param roots - Suction, demand and the limits of the crop.
+ * @equation `a(s) = \begin{cases} 0 & s < h_1 \text{ or } s \ge h_4 \\ (s - h_1)/(h_2 - h_1) & h_1 \le s < h_2 \\ 1 & h_2 \le s \le h_3 \\ (h_4 - s)/(h_4 - h_3) & h_3 < s < h_4 \end{cases}`
  * @returns Factor, the h₃ in force, and the uptake.
  * @throws `DomainError` outside the ranges; `InputError` when the limits are not in order.
  * @validity Limits come from field soils. In a container the suction at the root surface can be far above that of the medium around
  * it, because the medium conducts hardly any water when dry: stress begins wetter than such limits say.
  * @source feddes-1978
  * @example
- * ```ts
  * uptakeFeddes1978({
  *   suction: centimetresOfSuction(6000), demand: millimetresPerDay(3),
  *   limits: {
@@ -54,7 +49,6 @@ export interface RootUptake {
  *     highDemand: millimetresPerDay(5), lowDemand: millimetresPerDay(1),
  *   },
  * }) // => { factor: 0.643501, h3: 460, uptake: 1.930502 }
- * ```
  */
 export function uptakeFeddes1978(roots: RootsAtSuction): RootUptake {
   requireObject(roots, 'roots')

@@ -31,11 +31,7 @@ export interface WaterStore {
  * A fast model of the water in a container: a store that holds up to the container capacity, a share that passes by, and drain
  * that leaves with a lag. It conserves water exactly and does not know layers, hysteresis or water repellence.
  *
- * ```math
- * S' = \min\left((1-b)A + S - U,\; \theta_{cc} V\right), \qquad G' = (G + A + S - U - S')\,e^{-\Delta t/\tau}
- * ```
- *
- * @param store - The container.
+ * @equation `S' = \min\left((1-b)A + S - U,\; \theta_{cc} V\right), \qquad G' = (G + A + S - U - S')\,e^{-\Delta t/\tau}`
  * @returns The model as a set of pure functions.
  * @throws `DomainError` outside the ranges, `InputError` when the lowest water content is not below the capacity.
  * @validity A planning model: check its bypass and lag against the drain of your own containers. One capacity cannot stand for a medium that
@@ -45,7 +41,6 @@ export interface WaterStore {
  * miss 7, 9 and 3 % with one curve (`npm run bench -- store`). Simulate such media with `containerFlowRichards1931`.
  * @source definition: water balance of a container; linear reservoir as in nash-1957
  * @example
- * ```ts
  * const flow = waterStore({
  *   substrateVolume: litres(10), containerCapacity: waterContent(0.6), minWaterContent: waterContent(0.1),
  *   bypass: fraction(0.1), drainLag: minutes(10),
@@ -53,7 +48,6 @@ export interface WaterStore {
  * const { state, drained } = flow.step(flow.start(waterContent(0.55)), { duration: hours(1), applied: litres(1), demand: litres(0) })
  * flow.waterContent(state) // => 0.600
  * drained // => 0.4988
- * ```
  */
 export function waterStore(store: WaterStore): ContainerFlow<StoreState> {
   requireObject(store, 'store')

@@ -55,14 +55,10 @@ const BEGINS = 2
  * inverse of `containerFlowRichards1931`. Numbers that the record does not tell are said to be not known, with what is left of
  * their range.
  *
- * ```math
- * \min_p \sum_k \left(\frac{D_k(p) - D_k}{u_D}\right)^2 + \sum_k \left(\frac{\theta_k(p) - \theta_k}{u_\theta}\right)^2
- * ```
- *
  * The search begins at the best of some trials around the guess and goes on by the method of Levenberg and Marquardt; alpha, n - 1 and the
  * conductivity are sought as logarithms. Intervals follow from the curvature at the end, the scatter of the differences and Student's t.
  *
- * @param record - Container, what happened to it, what was measured, the guess, and what is to be found.
+ * @equation `\min_p \sum_k \left(\frac{D_k(p) - D_k}{u_D}\right)^2 + \sum_k \left(\frac{\theta_k(p) - \theta_k}{u_\theta}\right)^2`
  * @returns The medium, how well each number is told, and the differences that are left.
  * @throws `DomainError` outside the ranges; `InputError` for series that do not match the steps, or too few measurements;
  * `ConvergenceError` when the search or a simulation does not end.
@@ -71,7 +67,6 @@ const BEGINS = 2
  * drifts they are not. A fitted medium is a medium as this simulation sees it: check it against another record before a plan depends on it.
  * @source van-dam-1994; marquardt-1963
  * @example
- * ```ts
  * const pot = boxContainer({ length: centimetres(20), width: centimetres(20), height: centimetres(15) })
  * const guess = {
  *   residual: waterContent(0.1), saturated: waterContent(0.9), alpha: perCentimetre(0.1), n: 1.7,
@@ -85,7 +80,6 @@ const BEGINS = 2
  *   container: pot, steps, drain: { volumes: drained }, guess, fit: ['saturatedConductivity'], nodes: 21,
  * })
  * fit.saturatedConductivity // => 80.0
- * ```
  */
 export function fitMediumToRecord(record: MediumRecord): MediumFit {
   requireObject(record, 'record')

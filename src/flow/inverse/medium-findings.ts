@@ -96,10 +96,8 @@ export function rootMeanSquare(values: Float64Array): number {
  * @throws `InputError` for a code that `fitMediumToRecord` does not give.
  * @source definition
  * @example
- * ```ts
  * const { message } = explainMediumFit({ code: 'weights-off', level: 'caution', series: 'drain', ratio: 4 })
  * message // => 'the drain is missed by 4.0 times its uncertainty, and the other series by far less: give the uncertainties of both as they are'
- * ```
  */
 export function explainMediumFit(finding: MediumFitFinding): Finding {
   requireObject(finding, 'finding')

@@ -54,13 +54,11 @@ export interface ProbeHeightView {
  * What probes at several heights would tell of the mean water content of a container, before and after shots, and which tells it best.
  *
  * @procedure Follows the simulation through the steps, reads `probeReading` at the end of each, and compares with the mean of the container.
- * @param request - Simulation, steps and heights.
  * @returns One view for each height, and the best of them.
  * @throws `DomainError` outside the ranges; `InputError` without heights or steps; what the simulation throws.
  * @validity As the simulation: it spreads shots over the whole surface, so that the place beside a dripper is not seen.
  * @source definition
  * @example
- * ```ts
  * const flow = containerFlowRichards1931({
  *   container: boxContainer({ length: centimetres(20), width: centimetres(20), height: centimetres(10) }),
  *   medium: vanGenuchten1980({ residual: waterContent(0.1), saturated: waterContent(0.9), alpha: perCentimetre(0.1), n: 1.7 }),
@@ -73,7 +71,6 @@ export interface ProbeHeightView {
  *   heights: [centimetres(2), centimetres(5), centimetres(8)], sensedHeight: centimetres(3),
  * })
  * view.best // => 5
- * ```
  */
 export function bestProbeHeight(request: ProbeHeights): BestProbeHeight {
   requireObject(request, 'request')

@@ -18,22 +18,17 @@ export interface ProbeInContainer {
 /**
  * Water content that a probe would read in a profile: the mean over the volume it senses.
  *
- * ```math
- * \theta_p = \frac{\int w\,\theta\,d\zeta}{\int w\,d\zeta}, \quad
- * w = 1 \text{ (upright)}, \quad w = \sqrt{(d/2)^2 - (\zeta - z)^2} \text{ (lying)}, \quad |\zeta - z| \le d/2
- * ```
- *
  * What reaches beyond bottom or surface is cut off.
  *
+ * @equation `\theta_p = \frac{\int w\,\theta\,d\zeta}{\int w\,d\zeta}, \quad
+ * w = 1 \text{ (upright)}, \quad w = \sqrt{(d/2)^2 - (\zeta - z)^2} \text{ (lying)}, \quad |\zeta - z| \le d/2`
  * @param profile - The profile, from the bottom up, as `profile` of a simulation gives it.
- * @param probe - Where the probe sits.
  * @returns Water content. Unit: m³/m³.
  * @throws `DomainError` outside the ranges; `InputError` for a probe outside the profile or a profile of one height.
  * @validity A probe weighs what is near its rods more, and the wall and air gaps change its reading; see its maker's drawing of the
  * sensed volume.
  * @source definition
  * @example
- * ```ts
  * const flow = containerFlowRichards1931({
  *   container: boxContainer({ length: centimetres(20), width: centimetres(20), height: centimetres(10) }),
  *   medium: vanGenuchten1980({ residual: waterContent(0.1), saturated: waterContent(0.9), alpha: perCentimetre(0.1), n: 1.7 }),
@@ -41,7 +36,6 @@ export interface ProbeInContainer {
  * })
  * const rest = flow.profile(flow.startAt((height) => centimetresOfSuction(inCentimetres(height))))
  * probeReading(rest, { height: centimetres(3), sensedHeight: centimetres(4) }) // => 0.859
- * ```
  */
 export function probeReading(profile: readonly ContainerLayer[], probe: ProbeInContainer): WaterContent {
   requireRows(profile, 'profile')

@@ -36,7 +36,6 @@ export interface StoreFit {
  * @procedure Least sum of squared differences of the drain of the steps. For each step at which the store could first be full, and each
  * bypass and lag of a grid, the best capacity follows in closed form; bypass and the logarithm of the lag are then searched from the
  * best of these by the simplex of Nelder and Mead. Standard errors from differences at the minimum, ranges by halving.
- * @param record - The container, what happened to it, and what drained.
  * @returns The model, how well each number is told, and its error.
  * @throws `DomainError` outside the ranges; `InputError` for fewer than four steps, drains that do not match them, or a record
  * without drain, from which nothing can be told.
@@ -52,7 +51,6 @@ export interface StoreFit {
  * and 3 % in the median, and within 19 % at worst (`npm run bench -- store`): the drain of a store has but one lag.
  * @source nelder-1965
  * @example
- * ```ts
  * const steps = [0.5, 0, 0, 0.5, 0, 0, 0.5, 0, 0].map((applied) => ({
  *   duration: minutes(20), applied: litres(applied), demand: litres(0.05),
  * }))
@@ -61,7 +59,6 @@ export interface StoreFit {
  *   substrateVolume: litres(10), minWaterContent: waterContent(0.1), start: waterContent(0.58), steps, drained,
  * })
  * store.containerCapacity // => 0.602
- * ```
  */
 export function fitWaterStore(record: StoreRecord): StoreFit {
   requireObject(record, 'record')
@@ -119,13 +116,11 @@ function inSeconds(told: ToldBy, lag: number): ToldBy {
  * The storage model that drains as another model does, such as a simulation by Richards' equation: for a plan on a small computer.
  *
  * @procedure Follows the model through the steps and gives what drained and what plants took to `fitWaterStore`.
- * @param request - The container, what happens to it, and the model.
  * @returns The storage model, how well each number is told, and its error.
  * @throws As `fitWaterStore`, and what the model throws.
  * @validity As `fitWaterStore`.
  * @source nelder-1965
  * @example
- * ```ts
  * const shots = [...Array(12).keys()].map((k) => ({
  *   duration: minutes(20), applied: litres(k % 3 ? 0 : 0.5), demand: litres(0.05),
  * }))
@@ -136,7 +131,6 @@ function inSeconds(told: ToldBy, lag: number): ToldBy {
  * fitWaterStoreToFlow({
  *   flow, substrateVolume: litres(10), minWaterContent: waterContent(0.1), start: waterContent(0.6), steps: shots,
  * }).store.drainLag // => 300.0
- * ```
  */
 export function fitWaterStoreToFlow<State>(request: StoreAndFlow<State>): StoreFit {
   requireObject(request, 'request')

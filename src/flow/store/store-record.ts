@@ -13,7 +13,7 @@ export interface StoreToFit {
   readonly steps: readonly FlowStep[]
 }
 
-/** The same with the drain that was measured. */
+/** What happened to a container, with the drain that was measured. */
 export interface StoreRecord extends StoreToFit {
   /** Drain of each step. Unit: L. Range: each in [0, ∞). */
   readonly drained: readonly Volume[]

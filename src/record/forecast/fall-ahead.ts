@@ -51,17 +51,14 @@ export type FallAhead =
  * 40 forecasts that looked about as far ahead.
  * @param input - State, made by the reducer of `forecastLevel`, and time ahead.
  * @returns Fall and bands, or why they are not known.
- * @throws `DomainError` outside the range.
  * @validity As long as light, climate and crop go on as they did. Outside the hours of watering; between two shots drain is not over.
  * @source common practice, no source; the bands: gibbs-2021
  * @example
- * ```ts
  * const forecaster = forecastLevel({ minRise: waterContentChange(0.01), maxRiseTime: minutes(40), maxStep: minutes(30) })
  * const night = (k: number) => 0.6 - 0.002 * (k % 96) + (k % 96 === 95 ? 0.1 : 0)
  * const inputs = Array.from({ length: 600 }, (_, k) => ({ time: 900 * k, waterContent: night(k) }))
  * const { state } = runReducer({ reducer: forecaster, inputs })
  * fallAhead({ state, ahead: hours(1) }) // => { known: true, fall: 0.0080 }
- * ```
  */
 export function fallAhead(input: FallAheadInput): FallAhead {
   requireObject(input, 'input')
@@ -97,23 +94,16 @@ export type WaterUseAhead =
 /**
  * Water that leaves the medium in the time ahead if nobody waters: the fall of `fallAhead` in the volume that the probe stands for.
  *
- * ```math
- * W = V_s \, F
- * ```
- *
- * @param input - State, time ahead and volume of medium.
+ * @equation `W = V_s \, F`
  * @returns Use and bands, or why they are not known.
- * @throws `DomainError` outside the ranges.
  * @validity The probe must stand for the whole medium; a weighed container tells whether it does.
  * @source definition
  * @example
- * ```ts
  * const forecaster = forecastLevel({ minRise: waterContentChange(0.01), maxRiseTime: minutes(40), maxStep: minutes(30) })
  * const night = (k: number) => 0.6 - 0.002 * (k % 96) + (k % 96 === 95 ? 0.1 : 0)
  * const inputs = Array.from({ length: 600 }, (_, k) => ({ time: 900 * k, waterContent: night(k) }))
  * const { state } = runReducer({ reducer: forecaster, inputs })
  * waterUseAhead({ state, ahead: hours(1), substrateVolume: litres(10) }) // => { known: true, use: 0.08 }
- * ```
  */
 export function waterUseAhead(input: WaterUseAheadInput): WaterUseAhead {
   requireObject(input, 'input')

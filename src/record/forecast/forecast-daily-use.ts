@@ -54,26 +54,21 @@ const SEASON = 0.03
  * simple forecasters, slow and quick, of no to a strong response to radiation, are mixed by how well each has done of late. The state is
  * plain data, does not grow, and can be kept as JSON.
  *
- * ```math
- * \hat y = \sum_i w_i L_i \left(\frac{R}{\bar R}\right)^{k_i}, \qquad w_i \propto e^{-4 (E_i - \min E)/m}
- * ```
- *
  * L is the level of a member, which follows the misses of its days by its gain, 0.2 or 0.6; the power k is 0, 0.2, 0.4 or 0.6; E is a
  * slow mean of its squared misses, each of the forecast as it was made, with the radiation that was expected then.
  *
+ * @equation `\hat y = \sum_i w_i L_i \left(\frac{R}{\bar R}\right)^{k_i}, \qquad w_i \propto e^{-4 (E_i - \min E)/m}`
  * @returns A reducer that takes days in their order, one for each day, and gives the miss of its forecast. Its `restore` checks a state
  *   that was kept as JSON.
  * @throws `DomainError` when a day is outside its ranges.
  * @validity Tried on the crops of ten open records. The day after pruning, a move or a refilled slab is missed.
  * @source The mixing: vovk-1990; the bands: gibbs-2021; gains and powers: common practice, no source
  * @example
- * ```ts
  * const inputs = Array.from({ length: 30 }, (_, d) => ({
  *   use: litres(2 * ((1000 + 100 * (d % 7)) / 1300) ** 0.4), radiation: 1000 + 100 * (d % 7), expectedRadiation: 1000 + 100 * (d % 7),
  * }))
  * const { state } = runReducer({ reducer: forecastDailyUse(), inputs })
  * waterUseOfNextDay({ state, expectedRadiation: 1200 }) // => { known: true, use: 1.94 }
- * ```
  */
 export function forecastDailyUse<Q extends Volume | WaterDepth = Volume>(): DailyUseForecaster<Q> {
   return { start: newDailyUseState(), restore: restoredDailyUse, step }
@@ -169,11 +164,9 @@ export type WaterUseOfNextDay<Q extends Volume | WaterDepth = Volume> =
  * @validity The lower end of a band may lie below zero after wild days; a plan has limits of its own.
  * @source common practice, no source; the bands: gibbs-2021
  * @example
- * ```ts
  * const inputs = [2, 2.1, 1.9, 2, 2, 2.1, 1.9, 2].map((use) => ({ use: litres(use) }))
  * const { state } = runReducer({ reducer: forecastDailyUse(), inputs })
  * waterUseOfNextDay({ state }) // => { known: true, use: 1.99 }
- * ```
  */
 export function waterUseOfNextDay<Q extends Volume | WaterDepth = Volume>(
   input: WaterUseOfNextDayInput,

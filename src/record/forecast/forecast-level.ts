@@ -15,22 +15,17 @@ import {
  * foresee it with intervals that were measured to hold. Shots are found on the way. The state is plain data, does not grow with the
  * record, and can be kept as JSON at any step.
  *
- * ```math
- * \hat F(t, t+h) = f \int_t^{t+h} r(s)\,ds, \qquad f = \frac{F_{tonight} + \bar F}{\int r + \bar F}
- * ```
- *
  * The rate r of each half hour of the day is learnt from dry-downs that have ended, the newest weighing most, and drawn
  * half-way to its neighbours; the factor f of tonight is drawn to 1 by a usual fall. A dry-down begins when a shot has drained, ends at the next shot or gap, and is cut after a
  * day. Times may follow any clock that goes on evenly; a clock change is a night to get used to. An offset of the probe changes nothing.
  *
- * @param settings - What counts as a shot, and the time to drain.
+ * @equation `\hat F(t, t+h) = f \int_t^{t+h} r(s)\,ds, \qquad f = \frac{F_{tonight} + \bar F}{\int r + \bar F}`
  * @returns A reducer that takes readings and tells what the probe is doing: `no-reading`, `shot`, `draining` or `drying`. Its `restore`
  *   checks a state that was kept as JSON.
  * @throws `DomainError` outside the ranges, and for a time that cannot be seconds.
  * @validity Tried on nine months of nights of four probes in slabs; a medium that is watered more often than it settles teaches nothing.
  * @source The bands: gibbs-2021; the rest: common practice, no source
  * @example
- * ```ts
  * const forecaster = forecastLevel({ minRise: waterContentChange(0.01), maxRiseTime: minutes(40), maxStep: minutes(30) })
  * const night = (k: number) => 0.6 - 0.002 * (k % 96) + (k % 96 === 95 ? 0.1 : 0)
  * const inputs = Array.from({ length: 600 }, (_, k) => ({ time: 900 * k, waterContent: night(k) }))
@@ -38,7 +33,6 @@ import {
  * outputs.at(-1) // => 'drying'
  * state.dryDowns // => 6
  * timeUntilLevel({ state, level: waterContent(0.55) }).known // => true
- * ```
  */
 export function forecastLevel(settings: ForecastLevelSettings): LevelForecaster {
   requireObject(settings, 'settings')

@@ -59,18 +59,15 @@ export type TimeUntilLevel =
  * of the bands come from the misses of the last 40 forecasts that looked about as far ahead.
  * @param input - State, made by the reducer of `forecastLevel`, and level.
  * @returns Time and bands from the last reading, or why they are not known.
- * @throws `DomainError` outside the range.
  * @validity As long as light, climate and crop go on as they did; the factor follows a night that differs, a day that begins is not foreseen.
  * @source common practice, no source; the bands: gibbs-2021
  * @example
- * ```ts
  * const forecaster = forecastLevel({ minRise: waterContentChange(0.01), maxRiseTime: minutes(40), maxStep: minutes(30) })
  * const night = (k: number) => 0.6 - 0.002 * (k % 96) + (k % 96 === 95 ? 0.1 : 0)
  * const inputs = Array.from({ length: 600 }, (_, k) => ({ time: 900 * k, waterContent: night(k) }))
  * const { state } = runReducer({ reducer: forecaster, inputs })
  * // It stands at 0.554 and falls by 0.008 in an hour.
  * timeUntilLevel({ state, level: waterContent(0.53) }) // => { known: true, time: 10800 }
- * ```
  */
 export function timeUntilLevel(input: TimeUntilLevelInput): TimeUntilLevel {
   requireObject(input, 'input')
