@@ -2,6 +2,7 @@ import { maxOf } from '../../quantity/extremes.js'
 import type { Suspicion } from './cause.js'
 import { isFrozen, isNoisy, newSpikes, scatters } from './probe-doubts.js'
 import type { BesideOthers, RecentShots } from './recent-shots.js'
+import { maySwap, swappedBy } from './suspect-swap.js'
 import { evidence, suspicion } from './suspect-water.js'
 import { isSilent } from './trust.js'
 import type { BadReadings, LevelStep, ProbeWatch } from './watch-probe.js'
@@ -132,23 +133,7 @@ function deaf(
         name,
       ]),
     )
-  const { climb, times } = state.probes[i]!
-  // Two readings later it shows whether it climbed or leapt.
-  const surely = climb !== null && (times[times.length - 3] ?? -Infinity) >= climb.time
-  const alone = state.probes.every((other, j) => j === i || other.climb === null || now - other.climb.time > 7200)
-  if (surely && now - climb.time < 21600 && alone && (none || half || stepped))
-    found.push(
-      suspicion(
-        'probes-swapped',
-        'caution',
-        0.9,
-        [
-          evidence('climb-without-shot', climb.size, 'm³/m³', { about: name, time: climb.time }),
-          ...(none || half ? because() : []),
-        ],
-        'read-the-labels',
-        [name],
-      ),
-    )
-  return found
+  const swapped = maySwap(state, i, now, none || half || stepped)
+  const shares = none || half ? because() : []
+  return swapped === null ? found : [...found, swappedBy(swapped, name, shares)]
 }

@@ -40,12 +40,8 @@ export function columnSimulation(
     let solver: ReturnType<typeof columnSolver> | undefined
     // Made when it is needed: most simulations never leave the first.
     return () => {
-      solver ??= columnSolver(columnEquations(grid, media, ends, manner, history), {
-        tolerance,
-        small,
-        bold,
-        mostSteps,
-      })
+      const limits = { tolerance, small, bold, mostSteps }
+      solver ??= columnSolver(columnEquations(grid, media, ends, manner, history), limits)
       return solver
     }
   })
