@@ -263,6 +263,25 @@ describe('time to a level', () => {
       expect(() => forecaster.restore({ ...kept, [field]: undefined })).toThrow(`state.${field}`)
     for (const nothing of [null, undefined, 3, 'x']) expect(() => forecaster.restore(nothing)).toThrow('not an object')
   })
+
+  it('a stored dry-down whose times became ten or a million times larger is refused, and nothing is searched for ever', () => {
+    const state = run(days(4, 2))
+    const { dryDown, shots } = JSON.parse(JSON.stringify(state)) as typeof state
+    if (dryDown === null || dryDown.replay.length === 0) throw new Error('the record should end in a dry-down')
+    const drying = (change: Partial<typeof dryDown>) => ({ ...state, dryDown: { ...dryDown, ...change } })
+    for (const times of [10, 1e6, -1, 1e290]) {
+      const recent = dryDown.recent.map(([t, level, count]) => [t * times, level, count] as const)
+      expect(() => forecaster.restore(drying({ recent }))).toThrow('state.dryDown.recent')
+      const replay = dryDown.replay.map(({ time, level }) => ({ time: time * times, level }))
+      expect(() => forecaster.restore(drying({ replay }))).toThrow('state.dryDown.replay')
+      expect(() => forecaster.restore(drying({ start: dryDown.start * times }))).toThrow('state.dryDown')
+      const last = (shots.last as number) * times
+      expect(() => forecaster.restore({ ...state, shots: { ...shots, last } })).toThrow('state.dryDown')
+    }
+    const far = { ...state, shots: { ...shots, last: 1e18 } }
+    expect(() => fallAhead({ state: far })).toThrow('state.shots.last')
+    expect(() => timeUntilLevel({ state: far, level: waterContent(0.1) })).toThrow('state.shots.last')
+  })
 })
 
 describe('use of the next day', () => {

@@ -3,7 +3,7 @@ import type { Duration } from '../../quantity/generated/kinds.js'
 import { numberIn } from '../../quantity/guard.js'
 import { isMissing } from '../missing.js'
 import { type ShotLimits, type ShotSearch, shotSearch } from '../watch-shots.js'
-import { BIN, type ClockFalls, nextBorder } from './clock-rates.js'
+import { BIN, type ClockFalls, nextBorder, TIME } from './clock-rates.js'
 import { learntFrom } from './learn-dry-down.js'
 import { type DryDownSoFar, type LevelState, MAX_LEVELS } from './level-state.js'
 import { addReading, levelAt, type RecentPoint } from './recent-level.js'
@@ -16,14 +16,6 @@ const SETTLE: Domain = {
   max: 86400,
   ends: '[]',
   hint: 'give the time after the peak of a shot in which drain stops: half an hour to two hours',
-}
-const TIME: Domain = {
-  quantity: 'time of a reading',
-  unit: 's',
-  min: -100000000000,
-  max: 100000000000,
-  ends: '[]',
-  hint: 'give seconds, not milliseconds',
 }
 
 /** What counts as a shot, and when drain after it has stopped. */

@@ -1,7 +1,7 @@
 import type { Reducer } from '../reducer.js'
 import { type StateReader, stateReader } from '../restore-state.js'
 import { restoredShotWatch, type ShotWatchState, type WaterContentReading } from '../watch-shots.js'
-import { BINS, type ClockFalls, newFalls } from './clock-rates.js'
+import { BIN, BINS, type ClockFalls, newFalls, TIME } from './clock-rates.js'
 import { MAX_POINTS, type RecentPoint } from './recent-level.js'
 import { newRing, restoredRing, type ScoreRing } from './score-ring.js'
 
@@ -84,10 +84,14 @@ export function restoredLevelState(kept: unknown): LevelState {
   const reader = stateReader(kept)
   const rings = reader.list('rings', 4, restoredRing)
   if (rings.length !== 4) reader.refuse('rings', `has ${rings.length} entries, not 4`)
+  const shots = reader.inside('shots', restoredShotWatch)
+  const dryDown = reader.insideOrNull('dryDown', restoredDryDown)
+  if (dryDown !== null && !(shots.last !== null && shots.last >= dryDown.start && shots.last <= lastOf(dryDown.start)))
+    reader.refuse('dryDown', 'is not the one of the last reading')
   return {
-    shots: reader.inside('shots', restoredShotWatch),
+    shots,
     settled: reader.numberOrNull('settled'),
-    dryDown: reader.insideOrNull('dryDown', restoredDryDown),
+    dryDown,
     falls: reader.numbersOrNulls('falls', BINS),
     usualFall: reader.number('usualFall', 0),
     dryDowns: reader.count('dryDowns'),
@@ -95,14 +99,20 @@ export function restoredLevelState(kept: unknown): LevelState {
   }
 }
 
+/** A dry-down goes on for no longer: the next one has begun by then. */
+function lastOf(start: number): number {
+  return start + (MAX_LEVELS + 2) * BIN
+}
+
 function restoredDryDown(reader: StateReader): DryDownSoFar {
+  const start = reader.number('start', TIME.min, TIME.max)
+  const last = lastOf(start)
   const recent = reader.list(
     'recent',
     MAX_POINTS,
-    (point): RecentPoint => [point.number('0'), point.number('1'), point.number('2', 1)],
+    (point): RecentPoint => [point.number('0', start, last), point.number('1'), point.number('2', 1)],
   )
   if (recent.length === 0) reader.refuse('recent', 'is empty')
-  const start = reader.number('start')
   const border = reader.number('border')
   if (border < start || border > start + 1800) reader.refuse('border', 'does not follow the start')
   return {
@@ -111,6 +121,9 @@ function restoredDryDown(reader: StateReader): DryDownSoFar {
     border,
     levels: reader.numbers('levels', MAX_LEVELS),
     recent,
-    replay: reader.list('replay', 2, (point) => ({ time: point.number('time'), level: point.number('level') })),
+    replay: reader.list('replay', 2, (point) => ({
+      time: point.number('time', start, last),
+      level: point.number('level'),
+    })),
   }
 }
