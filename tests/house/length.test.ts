@@ -18,7 +18,7 @@ const HELD: Record<string, { readonly functions: number; readonly files: number 
   flow: { functions: 8, files: 6 },
   irrigation: { functions: 0, files: 2 },
   medium: { functions: 2, files: 1 },
-  numerics: { functions: 3, files: 1 },
+  numerics: { functions: 1, files: 1 },
   probe: { functions: 3, files: 2 },
   quantity: { functions: 1, files: 0 },
   record: { functions: 4, files: 5 },
