@@ -18,11 +18,30 @@ export function leastSquares(
   observed: readonly number[],
   weights?: readonly number[],
 ): LinearFit | undefined {
-  const n = rows.length
   const p = rows[0]?.length ?? 0
   const root = (i: number) => (weights === undefined ? 1 : Math.sqrt(weights[i]!))
   const matrix = rows.map((row, i) => row.map((value) => value * root(i)))
   const right = observed.map((value, i) => value * root(i))
+  if (!reflectToTriangle(matrix, right, p)) return undefined
+  const inverseR = invertedTriangle(matrix, p)
+  const coefficients = inverseR.map((row) => row.reduce((total, value, k) => total + value * right[k]!, 0))
+  const inverse = inverseR.map((a) => inverseR.map((b) => a.reduce((total, value, k) => total + value * b[k]!, 0)))
+  const residuals = rows.map((row, i) => row.reduce((left, value, k) => left - value * coefficients[k]!, observed[i]!))
+  const leverages = rows.map((row, i) => {
+    let total = 0
+    for (let k = 0; k < p; k++) {
+      let dot = 0
+      for (let m = 0; m <= k; m++) dot += row[m]! * inverseR[m]![k]!
+      total += (root(i) * dot) ** 2
+    }
+    return Math.min(1, total)
+  })
+  return { coefficients, inverse, residuals, leverages }
+}
+
+/** Turns the matrix into its triangle and the right side with it; false when its columns depend on each other. */
+function reflectToTriangle(matrix: readonly number[][], right: number[], p: number): boolean {
+  const n = matrix.length
   for (let j = 0; j < p; j++) {
     let norm = 0
     let whole = 0
@@ -30,7 +49,7 @@ export function leastSquares(
       if (i >= j) norm = Math.hypot(norm, matrix[i]![j]!)
       whole = Math.hypot(whole, matrix[i]![j]!)
     }
-    if (!(norm > 1e-11 * whole)) return undefined
+    if (!(norm > 1e-11 * whole)) return false
     const head = matrix[j]![j]! > 0 ? -norm : norm
     const mirror = matrix.slice(j).map((row, i) => (i === 0 ? row[j]! - head : row[j]!))
     const length = mirror.reduce((total, value) => total + value * value, 0)
@@ -54,20 +73,7 @@ export function leastSquares(
       },
     )
   }
-  const inverseR = invertedTriangle(matrix, p)
-  const coefficients = inverseR.map((row) => row.reduce((total, value, k) => total + value * right[k]!, 0))
-  const inverse = inverseR.map((a) => inverseR.map((b) => a.reduce((total, value, k) => total + value * b[k]!, 0)))
-  const residuals = rows.map((row, i) => row.reduce((left, value, k) => left - value * coefficients[k]!, observed[i]!))
-  const leverages = rows.map((row, i) => {
-    let total = 0
-    for (let k = 0; k < p; k++) {
-      let dot = 0
-      for (let m = 0; m <= k; m++) dot += row[m]! * inverseR[m]![k]!
-      total += (root(i) * dot) ** 2
-    }
-    return Math.min(1, total)
-  })
-  return { coefficients, inverse, residuals, leverages }
+  return true
 }
 
 function invertedTriangle(matrix: readonly (readonly number[])[], p: number): number[][] {

@@ -48,12 +48,7 @@ export function nonlinearLeastSquares(problem: LeastSquares): LeastSquaresMinimu
     const columns = derivatives(problem, p, at)
     const slope = columns.map((column) => dot(column, at))
     const curvature = columns.map((a) => columns.map((b) => dot(a, b)))
-    const free = [...p.keys()].filter((j) => {
-      const [value, low, high] = [p[j]!, lower[j]!, upper[j]!]
-      if (low === high) return false
-      const g = slope[j]!
-      return !((value <= low && g >= 0) || (value >= high && g <= 0))
-    })
+    const free = freeParameters(problem, p, slope)
     const done = { parameters: p, sumOfSquares: cost, free, curvature, iterations }
     const flat = free.every((j) => Math.abs(slope[j]!) <= 1e-9 * Math.sqrt(curvature[j]![j]! * cost))
     if (flat || cost <= negligible) return done
@@ -76,12 +71,18 @@ export function nonlinearLeastSquares(problem: LeastSquares): LeastSquaresMinimu
       damping *= 5
     }
   }
-  throw new ConvergenceError(
-    'least squares',
-    MOST_ITERATIONS,
-    Math.sqrt(cost / count),
-    'start nearer, or fit fewer parameters',
-  )
+  const miss = Math.sqrt(cost / count)
+  throw new ConvergenceError('least squares', MOST_ITERATIONS, miss, 'start nearer, or fit fewer parameters')
+}
+
+/** Those that no end of the box holds while the slope presses them outwards. */
+function freeParameters({ lower, upper }: LeastSquares, p: readonly number[], slope: readonly number[]): number[] {
+  return [...p.keys()].filter((j) => {
+    const [value, low, high] = [p[j]!, lower[j]!, upper[j]!]
+    if (low === high) return false
+    const g = slope[j]!
+    return !((value <= low && g >= 0) || (value >= high && g <= 0))
+  })
 }
 
 /** The step that would reach the minimum of the damped parabola; zero for parameters that are held. */

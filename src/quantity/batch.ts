@@ -64,12 +64,7 @@ export function convertInto<Q extends Quantity>(work: BatchWork<Q>): BatchCounts
   requireList(readings, 'readings')
   requireList(output, 'output')
   const rows = readings.length
-  if (output.length < rows)
-    throw new InputError(
-      'output',
-      `it has room for ${output.length} of ${rows} rows`,
-      'make it as long as the readings',
-    )
+  requireRoom(output, rows)
   const refusals: Refusals = new Map()
   let missing = 0
   // Kept out of every closure, so that it stays in a register.
@@ -101,6 +96,11 @@ export function convertInto<Q extends Quantity>(work: BatchWork<Q>): BatchCounts
   const list = [...refusals.values()]
   const refused = list.reduce((total, refusal) => total + refusal.count, 0)
   return { rows, converted: rows - missing - refused, missing, refused, refusals: list }
+}
+
+function requireRoom(output: Float64Array, rows: number): void {
+  if (output.length >= rows) return
+  throw new InputError('output', `it has room for ${output.length} of ${rows} rows`, 'make it as long as the readings')
 }
 
 type Refusals = Map<string, { -readonly [K in keyof RefusalCount]: RefusalCount[K] }>

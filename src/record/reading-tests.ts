@@ -68,6 +68,18 @@ const NOTHING: KeptReading = { time: null, value: null }
 
 /** The tests, with their limits found to make sense once and for all. */
 export function readingTests(limits: QualityLimits): ReadingTests {
+  const tests = checkedTests(limits)
+  return {
+    names: tests.names,
+    start: { count: 0, before: null, waiting: null, repeats: [], spread: newSpread(), stuck: false },
+    next: (state, reading, flags) => nextState(tests, state, reading, flags),
+    series: (time, value) => seriesFlags(tests, time, value),
+  }
+}
+
+type CheckedTests = ReturnType<typeof checkedTests>
+
+function checkedTests(limits: QualityLimits) {
   const longest = maxGap({
     expectedStep: limits.expectedStep,
     ...(limits.gapFactor === undefined ? {} : { factor: limits.gapFactor }),
@@ -83,61 +95,63 @@ export function readingTests(limits: QualityLimits): ReadingTests {
     ...(rate ? ['rateOfChange'] : []),
     ...(flat ? ['flatLine'] : []),
   ]
+  return { names, longest, ranges, spike, rate, flat }
+}
+
+/** A year of readings is tested without an object for each: it is the same flags from the same functions. */
+function seriesFlags(tests: CheckedTests, time: ArrayLike<number>, value: ArrayLike<number>): SeriesFlags {
+  const { names, longest, ranges, spike, rate, flat } = tests
+  const x = plainNumbers(value)
+  const now = plainNumbers(time)
+  const found = [
+    gapFlags(now, longest),
+    ...(ranges ? [rangeFlags(x, ranges), stuckFlags(x, ranges)] : []),
+    ...(spike ? [spikeFlags(x, spike)] : []),
+    ...(rate ? [rateFlags(now, x, rate)] : []),
+    ...(flat ? [flatFlags(x, flat)] : []),
+  ]
+  // Missing is missing, also where no test looked at the value.
+  const missing = new Uint8Array(x.length)
+  for (let i = 0; i < x.length; i++) missing[i] = Number.isNaN(x[i]) ? QUALITY.missing : QUALITY.notEvaluated
+  const flags = combineFlags([missing, ...found])
+  return { flags, tests: Object.fromEntries(names.map((name, k) => [name, found[k]!])) }
+}
+
+function nextState(
+  tests: CheckedTests,
+  state: ReadingWatchState,
+  reading: KeptReading,
+  flags: Uint8Array,
+): ReadingWatchState {
+  const { longest, ranges, spike, rate, flat } = tests
+  const { waiting } = state
+  if (waiting === null) return { ...state, count: state.count + 1, waiting: reading }
+  const x = waiting.value ?? Number.NaN
+  const time = waiting.time ?? Number.NaN
+  const before = state.before ?? NOTHING
+  const last = before.value ?? Number.NaN
+  const step = time - (before.time ?? Number.NaN)
+  const stuck = ranges !== undefined && isStuck(state.stuck, last, x, ranges)
+  let k = 0
+  flags[k++] = state.before === null ? QUALITY.notEvaluated : gapFlag(step, longest)
+  if (ranges) {
+    flags[k++] = rangeFlag(x, ranges)
+    flags[k++] = stuckFlag(stuck, x)
+  }
+  if (spike) flags[k++] = spikeFlag(last, x, reading.value ?? Number.NaN, spike)
+  if (rate) flags[k++] = rateFlag(last, x, step, rate, state.spread)
+  if (flat) flags[k++] = flatFlag(state.repeats, x, flat)
+  // Missing is missing, also where no test looked at the value.
+  let worst: number = waiting.value === null ? QUALITY.missing : QUALITY.notEvaluated
+  for (let j = 0; j < k; j++) worst = moreSerious(worst, flags[j]!)
+  flags[k] = worst
   return {
-    names,
-    start: { count: 0, before: null, waiting: null, repeats: [], spread: newSpread(), stuck: false },
-    next,
-    series,
-  }
-
-  /** A year of readings is tested without an object for each: it is the same flags from the same functions. */
-  function series(time: ArrayLike<number>, value: ArrayLike<number>): SeriesFlags {
-    const x = plainNumbers(value)
-    const now = plainNumbers(time)
-    const found = [
-      gapFlags(now, longest),
-      ...(ranges ? [rangeFlags(x, ranges), stuckFlags(x, ranges)] : []),
-      ...(spike ? [spikeFlags(x, spike)] : []),
-      ...(rate ? [rateFlags(now, x, rate)] : []),
-      ...(flat ? [flatFlags(x, flat)] : []),
-    ]
-    // Missing is missing, also where no test looked at the value.
-    const missing = new Uint8Array(x.length)
-    for (let i = 0; i < x.length; i++) missing[i] = Number.isNaN(x[i]) ? QUALITY.missing : QUALITY.notEvaluated
-    const flags = combineFlags([missing, ...found])
-    return { flags, tests: Object.fromEntries(names.map((name, k) => [name, found[k]!])) }
-  }
-
-  function next(state: ReadingWatchState, reading: KeptReading, flags: Uint8Array): ReadingWatchState {
-    const { waiting } = state
-    if (waiting === null) return { ...state, count: state.count + 1, waiting: reading }
-    const x = waiting.value ?? Number.NaN
-    const time = waiting.time ?? Number.NaN
-    const before = state.before ?? NOTHING
-    const last = before.value ?? Number.NaN
-    const step = time - (before.time ?? Number.NaN)
-    const stuck = ranges !== undefined && isStuck(state.stuck, last, x, ranges)
-    let k = 0
-    flags[k++] = state.before === null ? QUALITY.notEvaluated : gapFlag(step, longest)
-    if (ranges) {
-      flags[k++] = rangeFlag(x, ranges)
-      flags[k++] = stuckFlag(stuck, x)
-    }
-    if (spike) flags[k++] = spikeFlag(last, x, reading.value ?? Number.NaN, spike)
-    if (rate) flags[k++] = rateFlag(last, x, step, rate, state.spread)
-    if (flat) flags[k++] = flatFlag(state.repeats, x, flat)
-    // Missing is missing, also where no test looked at the value.
-    let worst: number = waiting.value === null ? QUALITY.missing : QUALITY.notEvaluated
-    for (let j = 0; j < k; j++) worst = moreSerious(worst, flags[j]!)
-    flags[k] = worst
-    return {
-      count: state.count + 1,
-      before: waiting,
-      waiting: reading,
-      repeats: flat ? withRepeat(state.repeats, x, flat) : state.repeats,
-      spread: rate && rate.over > 0 ? withSpread(state.spread, time, x, rate.over) : state.spread,
-      stuck,
-    }
+    count: state.count + 1,
+    before: waiting,
+    waiting: reading,
+    repeats: flat ? withRepeat(state.repeats, x, flat) : state.repeats,
+    spread: rate && rate.over > 0 ? withSpread(state.spread, time, x, rate.over) : state.spread,
+    stuck,
   }
 }
 

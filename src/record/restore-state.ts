@@ -28,8 +28,7 @@ const HINT = 'start anew, or give the state as it was kept'
 
 /** A reader of a kept state; lists are read by position. */
 export function stateReader(kept: unknown, path = 'state'): StateReader {
-  if (typeof kept !== 'object' || kept === null) throw new InputError(path, 'is not an object', HINT)
-  const object = kept as Record<string, unknown>
+  const object = objectOf(kept, path)
   const at = (field: string) => `${path}.${field}`
   const refuse = (field: string, problem: string): never => {
     throw new InputError(at(field), problem, HINT)
@@ -67,6 +66,11 @@ export function stateReader(kept: unknown, path = 'state'): StateReader {
         : refuse(field, `is ${shown(object[field])}, none of its words`),
     refuse,
   }
+}
+
+function objectOf(kept: unknown, path: string): Record<string, unknown> {
+  if (typeof kept !== 'object' || kept === null) throw new InputError(path, 'is not an object', HINT)
+  return kept as Record<string, unknown>
 }
 
 function shown(value: unknown): string {

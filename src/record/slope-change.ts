@@ -45,23 +45,13 @@ export function changeOfSlope(input: DryDownInput): SlopeChange {
   requireObject(input, 'input')
   const { time, waterContent } = input
   equalLengths(time, waterContent)
-  const rows: number[] = []
-  for (let i = 0; i < time.length; i++) {
-    if (Number.isNaN(waterContent[i])) continue
-    const before = rows[rows.length - 1]
-    if (before !== undefined && !(time[i]! > time[before]!))
-      throw new InputError('time', 'does not rise', 'give one stretch without a seam')
-    rows.push(i)
-  }
+  const rows = presentRows(time, waterContent)
   const n = rows.length
   const edge = Math.max(5, Math.ceil(n / 10))
   if (n < 2 * edge + 2) return { known: false, reason: 'few-readings' }
   const origin = time[rows[0]!]!
   const t = rows.map((i) => (time[i]! - origin) / 3600)
-  const line = fitDryDown({
-    time: rows.map((i) => time[i]!),
-    waterContent: rows.map((i) => waterContent[i]!),
-  })
+  const line = fitDryDown({ time: rows.map((i) => time[i]!), waterContent: rows.map((i) => waterContent[i]!) })
   const meanT = t.reduce((sum, one) => sum + one / n, 0)
   const end = line.last - line.slopePerHour * t[n - 1]!
   const rest = rows.map((i, k) => waterContent[i]! - end - line.slopePerHour * t[k]!)
@@ -88,6 +78,19 @@ export function changeOfSlope(input: DryDownInput): SlopeChange {
     slopeAfter,
     slows: slopeBefore < 0 && slopeAfter > slopeBefore,
   }
+}
+
+/** The readings that are there, in times that rise. */
+function presentRows(time: ArrayLike<number>, waterContent: ArrayLike<number>): number[] {
+  const rows: number[] = []
+  for (let i = 0; i < time.length; i++) {
+    if (Number.isNaN(waterContent[i])) continue
+    const before = rows[rows.length - 1]
+    if (before !== undefined && !(time[i]! > time[before]!))
+      throw new InputError('time', 'does not rise', 'give one stretch without a seam')
+    rows.push(i)
+  }
+  return rows
 }
 
 interface Break {

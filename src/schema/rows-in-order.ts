@@ -10,10 +10,7 @@ export function inOrder(
 ) {
   const timed = Array.from(time.keys()).filter((i) => !Number.isNaN(time[i]))
   const timeless = time.length - timed.length
-  const tell = (i: number, problem: string, hint: string) => {
-    if (problems.length < MOST_PROBLEMS)
-      problems.push({ path: `line ${rows[i]!.line}`, value: '', problem, expected: '', hint })
-  }
+  const tell = teller(rows, problems)
   // A row of nothing but gaps at a time that the clock left out is what some loggers write there: counted, not told.
   const empty = (i: number) => columns.every((column) => Number.isNaN(column[i]))
   for (let i = 0; i < time.length && timeless > 0; i++)
@@ -42,5 +39,13 @@ export function inOrder(
     timeless,
     doubled,
     conflicting,
+  }
+}
+
+/** Tells a problem of a row by its line, as long as there is room for it. */
+function teller(rows: readonly CsvRecord[], problems: DocumentProblem[]) {
+  return (i: number, problem: string, hint: string) => {
+    if (problems.length < MOST_PROBLEMS)
+      problems.push({ path: `line ${rows[i]!.line}`, value: '', problem, expected: '', hint })
   }
 }

@@ -95,17 +95,12 @@ export function propagateFirstOrder<V extends Record<string, number>>(input: Fir
   const freedom = effectiveFreedom(contributions, freedoms, variance)
   const k = studentTwoSided(p, freedom ?? Infinity)
   const budget = names
-    .map((name, i) => ({
-      input: name,
-      sensitivity: slopes[i]!.slope,
-      contribution: contributions[i]!,
-      share: variance > 0 ? shared[i]! / variance : 0,
-    }))
+    .map((input, i) => {
+      const share = variance > 0 ? shared[i]! / variance : 0
+      return { input, sensitivity: slopes[i]!.slope, contribution: contributions[i]!, share }
+    })
     .sort((a, b) => Math.abs(b.share) - Math.abs(a.share))
-  const findings: UncertaintyFinding[] = []
-  slopes.forEach(({ bend }, i) => {
-    if (bend === undefined || Math.abs(bend) > BEND * u) findings.push(bent(names[i]!, bend))
-  })
+  const findings = bends(names, slopes, u)
   if (freedoms.some((n, i) => n !== undefined && correlated[i]))
     findings.push({ code: 'correlated-degrees-of-freedom', level: 'note', about: 'degreesOfFreedom' })
   return {
@@ -126,6 +121,17 @@ function effectiveFreedom(
 ): number | undefined {
   const fourth = contributions.reduce((sum, c, i) => sum + (freedoms[i] === undefined ? 0 : c ** 4 / freedoms[i]!), 0)
   return fourth > 0 && variance > 0 ? variance ** 2 / fourth : undefined
+}
+
+/** A caution for each input that is not straight within its uncertainty. */
+function bends(
+  names: readonly string[],
+  slopes: readonly { readonly bend: number | undefined }[],
+  u: number,
+): UncertaintyFinding[] {
+  return slopes.flatMap(({ bend }, i) =>
+    bend === undefined || Math.abs(bend) > BEND * u ? [bent(names[i]!, bend)] : [],
+  )
 }
 
 function bent(name: string, bend: number | undefined): UncertaintyFinding {

@@ -83,32 +83,14 @@ export function fitDailyUse(record: DailyUseRecord): DailyUseFit {
   const { use, radiationSum, deficitHours } = record
   const testShare = numberIn(record.testShare ?? 0.3, TEST_SHARE, 'testShare')
   const confidence = numberIn(record.confidence ?? 0.95, CONFIDENCE, 'confidence')
-  requireList(use, 'use')
-  requireList(radiationSum, 'radiationSum')
-  requireList(deficitHours, 'deficitHours')
-  if (radiationSum.length !== use.length || deficitHours.length !== use.length) {
-    throw new InputError('use', 'the three series differ in length', 'give one number a day in each, NaN where missing')
-  }
-  const days = [...use.keys()].filter((i) =>
-    [use[i], radiationSum[i], deficitHours[i]].every((v) => (v as number) >= 0 && (v as number) < Infinity),
-  )
+  const days = completeDays(record)
   const testDays = Math.max(2, Math.round(days.length * testShare))
   const fitted = days.slice(0, days.length - testDays)
-  if (fitted.length < FEWEST) {
-    throw new InputError(
-      'use',
-      `only ${fitted.length} days can be fitted`,
-      `record ${FEWEST} complete days besides the test days`,
-    )
-  }
   const rowOf = (i: number) => [radiationSum[i]!, deficitHours[i]!]
-  const fit = leastSquares(
+  const fit = fitRows(
     fitted.map(rowOf),
     fitted.map((i) => use[i]!),
   )
-  if (fit === undefined) {
-    throw new InputError('deficitHours', 'radiation and dryness move as one', 'record days on which they differ')
-  }
   const [perJoule, perDeficitHour] = intervals(fit, fitted.length, confidence)
   const kept = days.slice(days.length - testDays)
   const misses = kept.map((i) => perJoule.value * rowOf(i)[0]! + perDeficitHour.value * rowOf(i)[1]! - use[i]!)
@@ -130,6 +112,34 @@ export function fitDailyUse(record: DailyUseRecord): DailyUseFit {
     usable: findings.length === 0,
     findings,
   }
+}
+
+/** The days on which nothing is missing or negative. */
+function completeDays({ use, radiationSum, deficitHours }: DailyUseRecord): number[] {
+  requireList(use, 'use')
+  requireList(radiationSum, 'radiationSum')
+  requireList(deficitHours, 'deficitHours')
+  if (radiationSum.length !== use.length || deficitHours.length !== use.length) {
+    throw new InputError('use', 'the three series differ in length', 'give one number a day in each, NaN where missing')
+  }
+  return [...use.keys()].filter((i) =>
+    [use[i], radiationSum[i], deficitHours[i]].every((v) => (v as number) >= 0 && (v as number) < Infinity),
+  )
+}
+
+function fitRows(rows: readonly (readonly number[])[], use: readonly number[]): LinearFit {
+  if (rows.length < FEWEST) {
+    throw new InputError(
+      'use',
+      `only ${rows.length} days can be fitted`,
+      `record ${FEWEST} complete days besides the test days`,
+    )
+  }
+  const fit = leastSquares(rows, use)
+  if (fit === undefined) {
+    throw new InputError('deficitHours', 'radiation and dryness move as one', 'record days on which they differ')
+  }
+  return fit
 }
 
 function intervals(fit: LinearFit, count: number, confidence: number): [FittedUse, FittedUse] {

@@ -77,13 +77,7 @@ export function forecastByFollowingLevel(input: FollowingLevelInput): FollowingL
   const size = input.causes.length + 1
   const { complete, use } = record
   const trainedDays = Math.round(share * complete.length)
-  if (complete.length < FEWEST || trainedDays < 2 * size + 2) {
-    throw new InputError(
-      'use',
-      `only ${complete.length} days are complete`,
-      `record at least ${FEWEST}, more for many causes`,
-    )
-  }
+  refuseFew(complete.length, trainedDays, size)
   const trained = complete.slice(0, trainedDays)
   const scaled = inOwnScale(record, complete.slice(0, FEWEST))
   const pace = input.pace === undefined ? likeliestPace(scaled, trained, size) : numberIn(input.pace, PACE, 'pace')
@@ -95,12 +89,8 @@ export function forecastByFollowingLevel(input: FollowingLevelInput): FollowingL
   const half = found.spreads.map((value) => reach * Math.sqrt(value))
   const low = forecasts.map((value, day) => value - half[day]!)
   const high = forecasts.map((value, day) => value + half[day]!)
-  const coefficients = ['level', ...input.causes.map((cause) => cause.name)].map((name, k) => {
-    const unit = k === 0 ? 1 : scaled.scales[k - 1]!
-    const value = (found.state[k]! * scaled.useScale) / unit
-    const width = (reach * Math.sqrt(Math.max(0, found.variance[k]![k]!))) / unit
-    return { name, value, low: value - width, high: value + width }
-  })
+  const names = ['level', ...input.causes.map((cause) => cause.name)]
+  const coefficients = names.map((name, k) => coefficientOf(name, k, found, scaled, reach))
   const tests = complete.slice(trainedDays)
   const inside = tests.filter((day) => use[day]! >= low[day]! && use[day]! <= high[day]!).length
   const score = forecastScore(use, forecasts, complete, trainedDays)
@@ -116,6 +106,25 @@ export function forecastByFollowingLevel(input: FollowingLevelInput): FollowingL
     skippedDays: use.length - complete.length,
     findings: doubts(coefficients.slice(1), score),
   }
+}
+
+function refuseFew(complete: number, trainedDays: number, size: number): void {
+  if (complete < FEWEST || trainedDays < 2 * size + 2) {
+    throw new InputError('use', `only ${complete} days are complete`, `record at least ${FEWEST}, more for many causes`)
+  }
+}
+
+function coefficientOf(
+  name: string,
+  k: number,
+  found: ReturnType<typeof localLevel>,
+  scaled: ScaledRows,
+  reach: number,
+): FollowingLevel['coefficients'][number] {
+  const unit = k === 0 ? 1 : scaled.scales[k - 1]!
+  const value = (found.state[k]! * scaled.useScale) / unit
+  const width = (reach * Math.sqrt(Math.max(0, found.variance[k]![k]!))) / unit
+  return { name, value, low: value - width, high: value + width }
 }
 
 interface ScaledRows {

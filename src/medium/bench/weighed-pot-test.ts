@@ -108,15 +108,7 @@ export function weighedPotTest(readings: WeighedPotReadings): WeighedShares {
   function budgets(given: BenchUncertainty): BenchBudgets {
     const { mass, mediumVolume } = checkUncertainty(given, volume)
     const weighed = (value: number) => ({ value, uncertainty: mass })
-    return budgetsOf(
-      {
-        saturated: weighed(saturated),
-        drained: weighed(drained),
-        dry: weighed(dry),
-        volume: { value: volume, uncertainty: mediumVolume },
-      },
-      air,
-      capacity,
-    )
+    const masses = { saturated: weighed(saturated), drained: weighed(drained), dry: weighed(dry) }
+    return budgetsOf({ ...masses, volume: { value: volume, uncertainty: mediumVolume } }, air, capacity)
   }
 }

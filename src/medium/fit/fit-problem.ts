@@ -44,16 +44,7 @@ export function fitProblem(request: RetentionFitRequest): FitProblem {
   requireRows(points, 'points')
   requireObject(form, 'form')
   requireRows(form.shape, 'form.shape')
-  const waterContentUncertainty = numberIn(
-    request.waterContentUncertainty ?? 0.01,
-    CONTENT_UNCERTAINTY,
-    'contentUncertainty',
-  )
-  const logConductivityUncertainty = numberIn(
-    request.logConductivityUncertainty ?? 0.2,
-    LOG_UNCERTAINTY,
-    'logConductivityUncertainty',
-  )
+  const uncertainties = uncertaintiesOf(request)
   const covered = checkPoints(points)
   const box = searchBox(request, covered)
   const conducting = points.filter((point) => point.conductivity !== undefined)
@@ -66,47 +57,90 @@ export function fitProblem(request: RetentionFitRequest): FitProblem {
     const connection = conducting.length > 0 && form.minConnection !== undefined ? place[3 + shape.length] : undefined
     return form.make(place[0] as WaterContent, place[1] as WaterContent, shape, connection)
   }
-  const logShare = (model: RetentionModel, point: RetentionPoint) =>
-    // A share that underflows is as good as the smallest number.
-    Math.log(Math.max(model.relativeConductivity?.(point.suction) ?? 1, 1e-300))
-  const logMeasured = (point: RetentionPoint) => Math.log(point.conductivity as number)
   const starts = bestStarts(form, points, box, 3).map(({ saturated, residual, shape }) => {
     const place = [saturated, residual, ...shape]
-    if (conducting.length === 0) return place
-    place.push(0, form.minConnection === undefined ? 0 : 0.5)
-    const model = modelAt(place)
-    let logSaturated = 0
-    for (const point of conducting) logSaturated += (logMeasured(point) - logShare(model, point)) / conducting.length
-    place[2 + shape.length] = logSaturated
-    return place
+    return conducting.length === 0 ? place : conductingStart(place, conducting, form, modelAt)
   })
   return {
     form,
-    given: {
-      ...(request.saturated !== undefined && { saturated: request.saturated }),
-      ...(form.hasResidual && request.residual !== undefined && { residual: request.residual }),
-    },
+    given: givenContents(request),
     starts,
     covered,
     points: points.length,
-    waterContentUncertainty,
-    logConductivityUncertainty,
+    ...uncertainties,
     modelAt,
     lower: ranges.map(({ low }) => low),
     upper: ranges.map(({ high }) => high),
     count: points.length + conducting.length,
-    residuals: (place, out) => {
-      const model = modelAt(place)
-      points.forEach((point, i) => {
-        out[i] = (model.waterContent(point.suction) - point.waterContent) / waterContentUncertainty
-      })
-      const logSaturated = place[2 + form.shape.length]!
-      conducting.forEach((point, i) => {
-        out[points.length + i] =
-          (logSaturated + logShare(model, point) - logMeasured(point)) / (Math.LN10 * logConductivityUncertainty)
-      })
-    },
+    residuals: residualsOf(points, conducting, modelAt, uncertainties),
   }
+}
+
+function uncertaintiesOf(request: RetentionFitRequest) {
+  const waterContentUncertainty = numberIn(
+    request.waterContentUncertainty ?? 0.01,
+    CONTENT_UNCERTAINTY,
+    'contentUncertainty',
+  )
+  const logConductivityUncertainty = numberIn(
+    request.logConductivityUncertainty ?? 0.2,
+    LOG_UNCERTAINTY,
+    'logConductivityUncertainty',
+  )
+  return { waterContentUncertainty, logConductivityUncertainty }
+}
+
+/** Of the contents first, then of the conductivities, each by its uncertainty. */
+function residualsOf(
+  points: readonly RetentionPoint[],
+  conducting: readonly RetentionPoint[],
+  modelAt: FitProblem['modelAt'],
+  { waterContentUncertainty, logConductivityUncertainty }: ReturnType<typeof uncertaintiesOf>,
+): LeastSquares['residuals'] {
+  return (place, out) => {
+    const model = modelAt(place)
+    points.forEach((point, i) => {
+      out[i] = (model.waterContent(point.suction) - point.waterContent) / waterContentUncertainty
+    })
+    // ln Ks stands before the pore connection, at the end.
+    const logSaturated = place[place.length - 2]!
+    conducting.forEach((point, i) => {
+      out[points.length + i] =
+        (logSaturated + logShare(model, point) - logMeasured(point)) / (Math.LN10 * logConductivityUncertainty)
+    })
+  }
+}
+
+/** What the caller fixed, as far as the form has it. */
+function givenContents({ form, saturated, residual }: RetentionFitRequest): Readonly<Record<string, number>> {
+  return {
+    ...(saturated !== undefined && { saturated }),
+    ...(form.hasResidual && residual !== undefined && { residual }),
+  }
+}
+
+/** A start with the saturated conductivity that meets the measured ones on average. */
+function conductingStart(
+  start: readonly number[],
+  conducting: readonly RetentionPoint[],
+  form: RetentionForm,
+  modelAt: FitProblem['modelAt'],
+): number[] {
+  const place = [...start, 0, form.minConnection === undefined ? 0 : 0.5]
+  const model = modelAt(place)
+  let logSaturated = 0
+  for (const point of conducting) logSaturated += (logMeasured(point) - logShare(model, point)) / conducting.length
+  place[start.length] = logSaturated
+  return place
+}
+
+function logShare(model: RetentionModel, point: RetentionPoint): number {
+  // A share that underflows is as good as the smallest number.
+  return Math.log(Math.max(model.relativeConductivity?.(point.suction) ?? 1, 1e-300))
+}
+
+function logMeasured(point: RetentionPoint): number {
+  return Math.log(point.conductivity as number)
 }
 
 /** The contents lie where a falling curve through the points can have them. */

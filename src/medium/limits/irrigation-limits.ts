@@ -42,7 +42,7 @@ const END_OF_BUFFER = 100 as SuctionHead
  */
 export function irrigationLimits(request: LimitsRequest): IrrigationLimits {
   requireObject(request, 'request')
-  const { container, medium, minAir, depletion, maxSuction, suctionHeight } = request
+  const { container, medium, minAir } = request
   requireObject(container, 'container')
   requireObject(medium, 'medium')
   const porosity = checkPorosity(request.porosity, medium)
@@ -60,28 +60,8 @@ export function irrigationLimits(request: LimitsRequest): IrrigationLimits {
     considered.push(airy)
     if (airy.waterContent < full.waterContent) full = airy
   }
-  const refills: WaterLimit[] = []
-  if (depletion !== undefined) {
-    numberIn(depletion, DEPLETION)
-    const lowerLimit = request.lowerLimit ?? medium.waterContent(END_OF_BUFFER)
-    const waterContent = refillPointByDepletion({ fullPoint: full.waterContent, lowerLimit, depletion })
-    refills.push({ waterContent: waterContent, limit: 'depletion' })
-  }
-  if (maxSuction !== undefined) {
-    const place = suctionHeight === undefined ? {} : { suctionHeight }
-    const waterContent = refillPointBySuction({ container, medium, maxSuction, ...place })
-    refills.push({ waterContent: waterContent, limit: 'suction' })
-  }
-  const [first, second] = refills
-  if (first === undefined)
-    throw new InputError('depletion and maxSuction', 'both are missing', 'say by which of them to water')
-  const refill = second !== undefined && second.waterContent > first.waterContent ? second : first
-  if (refill.waterContent <= medium.residual)
-    throw new InputError(
-      'lowerLimit',
-      `the medium never dries to ${refill.waterContent} m³/m³, its curve ends at ${medium.residual} m³/m³`,
-      'give a lower limit above the residual water content, or less depletion',
-    )
+  const refills = refillLimits(request, full.waterContent)
+  const refill = wetterRefill(refills, medium.residual)
   const bottomSuctionAtRefill = bottomSuctionAtRest({ container, medium, waterContent: refill.waterContent })
   const middle = (bottomSuctionAtRefill + container.height / 2) as SuctionHead
   const conductivity = medium.relativeConductivity
@@ -95,4 +75,35 @@ export function irrigationLimits(request: LimitsRequest): IrrigationLimits {
     waterBetween: ((full.waterContent - refill.waterContent) * container.volume) as Volume,
   }
   return { ...limits, findings: limitFindings(request, limits, porosity - capacity.waterContent) }
+}
+
+/** The refill points that the needs give, depletion first. */
+function refillLimits(request: LimitsRequest, fullPoint: WaterContent): WaterLimit[] {
+  const { container, medium, depletion, maxSuction, suctionHeight } = request
+  const refills: WaterLimit[] = []
+  if (depletion !== undefined) {
+    numberIn(depletion, DEPLETION)
+    const lowerLimit = request.lowerLimit ?? medium.waterContent(END_OF_BUFFER)
+    const waterContent = refillPointByDepletion({ fullPoint, lowerLimit, depletion })
+    refills.push({ waterContent, limit: 'depletion' })
+  }
+  if (maxSuction !== undefined) {
+    const place = suctionHeight === undefined ? {} : { suctionHeight }
+    const waterContent = refillPointBySuction({ container, medium, maxSuction, ...place })
+    refills.push({ waterContent, limit: 'suction' })
+  }
+  return refills
+}
+
+function wetterRefill([first, second]: readonly WaterLimit[], residual: WaterContent): WaterLimit {
+  if (first === undefined)
+    throw new InputError('depletion and maxSuction', 'both are missing', 'say by which of them to water')
+  const refill = second !== undefined && second.waterContent > first.waterContent ? second : first
+  if (refill.waterContent <= residual)
+    throw new InputError(
+      'lowerLimit',
+      `the medium never dries to ${refill.waterContent} m³/m³, its curve ends at ${residual} m³/m³`,
+      'give a lower limit above the residual water content, or less depletion',
+    )
+  return refill
 }

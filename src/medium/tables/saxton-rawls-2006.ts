@@ -86,13 +86,7 @@ export function soilFromTextureSaxtonRawls2006(texture: SoilTexture): SoilFromTe
   const tD = 0.278 * S + 0.034 * C + 0.022 * O - 0.018 * S * O - 0.027 * C * O - 0.584 * S * C + 0.078
   const drained = tD + (0.636 * tD - 0.107)
   const saturated = theta33 + drained - 0.097 * S + 0.043
-  if (!(theta1500 > 0 && theta33 > theta1500 && saturated > theta33 && saturated < 1)) {
-    throw new InputError(
-      'texture',
-      `the regressions give ${theta1500} at 1500 kPa, ${theta33} at 33 kPa and ${saturated} at saturation, which no soil can have`,
-      'the texture is too far from the soils that were measured: measure this one',
-    )
-  }
+  refuseImpossible(theta1500, theta33, saturated)
   const tE = -21.67 * S - 27.93 * C - 81.97 * drained + 71.12 * S * drained + 8.29 * C * drained + 14.05 * S * C + 27.16
   const airEntry = tE + (0.02 * tE * tE - 0.113 * tE - 0.7)
   const lambda = Math.log(theta33 / theta1500) / Math.log(1500 / 33)
@@ -107,6 +101,15 @@ export function soilFromTextureSaxtonRawls2006(texture: SoilTexture): SoilFromTe
     bulkDensity: (2.65 * (1 - saturated)) as BulkDensity,
     findings: [...validityOf(validitySaxtonRawls2006, { clay: C, organicMatter: organic }), ...negativeEntry(airEntry)],
   }
+}
+
+function refuseImpossible(theta1500: number, theta33: number, saturated: number): void {
+  if (theta1500 > 0 && theta33 > theta1500 && saturated > theta33 && saturated < 1) return
+  throw new InputError(
+    'texture',
+    `the regressions give ${theta1500} at 1500 kPa, ${theta33} at 33 kPa and ${saturated} at saturation, which no soil can have`,
+    'the texture is too far from the soils that were measured: measure this one',
+  )
 }
 
 function negativeEntry(airEntry: number): MediumFinding[] {
