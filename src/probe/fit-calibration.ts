@@ -1,18 +1,11 @@
 import { InputError } from '../quantity/errors.js'
+import { maxOf, minOf } from '../quantity/extremes.js'
 import { numberIn, requireObject, requireRows } from '../quantity/guard.js'
-import type {
-  CalibrationForm,
-  CalibrationKnot,
-  CalibrationSample,
-  CalibrationStatistics,
-  ProbeCalibration,
-} from './calibration.js'
-import { throughKnots } from './calibration-curve.js'
-import { expansion, fitPolynomial, turningPoint } from './calibration-polynomial.js'
+import type { CalibrationForm, CalibrationSample, ProbeCalibration } from './calibration.js'
 import { checkPorosity, checkSample, exponentOf } from './calibration-samples.js'
+import { monotoneShape, polynomialShape } from './calibration-shapes.js'
 import { SAMPLE_WEIGHT } from './domains.js'
-import { levelsOf, monotoneKnots } from './monotone-cubic.js'
-import { powerOf } from './power-of.js'
+import { levelsOf } from './monotone-cubic.js'
 import type { ProbeFinding } from './probe-finding.js'
 import { worstDisorder } from './sample-order.js'
 import type { PossibleWater, PowerOfReading } from './terms.js'
@@ -76,36 +69,16 @@ export function fitCalibration(input: CalibrationFitInput): ProbeCalibration {
   const porosity = checkPorosity(input.porosity)
   requireRows(input.samples, 'samples')
   const samples = input.samples.map((sample, i) => checkSample(`samples[${i}]`, sample, exponent, porosity))
-  const needed = degree === 0 ? 3 : degree + 2
-  if (samples.length < needed)
-    throw new InputError(
-      'samples',
-      `there are ${samples.length}, and this form needs at least ${needed}`,
-      'take more samples; calibrateTwoPoint() takes a dry and a saturated one',
-    )
-  const given = input.samples.map(({ weight = 1 }) => numberIn(weight, SAMPLE_WEIGHT))
-  const mean = given.reduce((total, weight) => total + weight, 0) / given.length
-  const weights = given.map((weight) => weight / mean)
+  refuseFewSamples(samples.length, degree)
+  const weights = weightsOf(input.samples)
   const readings = samples.map(({ reading }) => reading as number)
   const waterContents = samples.map(({ waterContent }) => waterContent as number)
-  const levels = levelsOf(readings, waterContents, weights)
-  if (levels.length < Math.max(2, degree + 1, degree === 0 ? 3 : 0))
-    throw new InputError(
-      'samples',
-      `they have only ${levels.length} different readings`,
-      'take samples at more water contents; a probe that does not tell dry from wet is broken or not inserted',
-    )
+  refuseFewReadings(levelsOf(readings, waterContents, weights).length, degree)
   const findings = worstDisorder(readings, waterContents)
   const shape =
     degree === 0
-      ? monotoneCubic(readings, waterContents, weights)
-      : polynomial(
-          readings.map((r) => powerOf(r, exponent)),
-          waterContents,
-          weights,
-          degree,
-          exponent,
-        )
+      ? monotoneShape(readings, waterContents, weights)
+      : polynomialShape(readings, waterContents, weights, degree, exponent)
   if (shape.statistics.leaveOneOutRmse === undefined) findings.push(ALONE)
   return {
     version: 1,
@@ -114,12 +87,7 @@ export function fitCalibration(input: CalibrationFitInput): ProbeCalibration {
     exponent,
     coefficients: shape.coefficients,
     knots: shape.knots,
-    span: {
-      min: readings.reduce((a, b) => Math.min(a, b), Infinity),
-      max: readings.reduce((a, b) => Math.max(a, b), -Infinity),
-      driest: waterContents.reduce((a, b) => Math.min(a, b), Infinity),
-      wettest: waterContents.reduce((a, b) => Math.max(a, b), -Infinity),
-    },
+    span: { min: minOf(readings), max: maxOf(readings), driest: minOf(waterContents), wettest: maxOf(waterContents) },
     ...(porosity === undefined ? {} : { porosity }),
     samples,
     statistics: shape.statistics,
@@ -129,108 +97,28 @@ export function fitCalibration(input: CalibrationFitInput): ProbeCalibration {
 
 const ALONE: ProbeFinding = { code: 'one-sample-decides', level: 'caution', about: 'samples' }
 
-interface Shape {
-  readonly coefficients: readonly number[]
-  readonly knots: readonly CalibrationKnot[]
-  readonly statistics: CalibrationStatistics
-}
-
-function polynomial(
-  x: readonly number[],
-  y: readonly number[],
-  weights: readonly number[],
-  degree: number,
-  exponent: number,
-): Shape {
-  const fit = fitPolynomial(x, y, weights, degree)
-  const turn = turningPoint(fit.coefficients)
-  if (turn !== undefined) {
-    const at = (fit.centre + turn * fit.halfWidth) ** (1 / exponent)
+function refuseFewSamples(count: number, degree: number): void {
+  const needed = degree === 0 ? 3 : degree + 2
+  if (count < needed)
     throw new InputError(
       'samples',
-      `the fitted curve turns at a reading of ${Number(at.toPrecision(4))}, between the samples, so that one reading would mean two water contents`,
-      'use a line or the monotone cubic, or look for swapped samples',
+      `there are ${count}, and this form needs at least ${needed}`,
+      'take more samples; calibrateTwoPoint() takes a dry and a saturated one',
     )
-  }
-  const table = expansion(fit, degree)
-  const coefficients = table.map((row) => dot(row, fit.coefficients))
-  const statistics = statisticsOf(y, fit.residuals, weights, degree + 1, (i) => {
-    const free = 1 - fit.leverages[i]!
-    return free < 1e-9 ? undefined : fit.residuals[i]! / free
-  })
-  const variance = statistics.residualSd ** 2
-  return {
-    coefficients,
-    knots: [],
-    statistics: {
-      ...statistics,
-      standardErrors: table.map((row) =>
-        Math.sqrt(
-          variance *
-            dot(
-              row,
-              fit.inverse.map((line) => dot(line, row)),
-            ),
-        ),
-      ),
-      covariance: fit.inverse.map((row) => row.map((value) => variance * value)),
-      centre: fit.centre,
-      halfWidth: fit.halfWidth,
-    },
-  }
 }
 
-function monotoneCubic(
-  readings: readonly number[],
-  waterContents: readonly number[],
-  weights: readonly number[],
-): Shape {
-  const levels = levelsOf(readings, waterContents, weights)
-  const knots = monotoneKnots(levels)
-  const residuals = waterContents.map((waterContent, i) => waterContent - throughKnots(knots, readings[i]!)[0])
-  const statistics = statisticsOf(waterContents, residuals, weights, levels.length, (i) => {
-    const others = levels.filter(({ reading }) => reading !== readings[i])
-    return others.length < 3 ? undefined : waterContents[i]! - throughKnots(monotoneKnots(others), readings[i]!)[0]
-  })
-  const [low, high] = [levels[0]!.reading, levels.at(-1)!.reading]
-  return {
-    coefficients: [],
-    knots,
-    statistics: {
-      ...statistics,
-      standardErrors: [],
-      covariance: [],
-      centre: (low + high) / 2,
-      halfWidth: (high - low) / 2,
-    },
-  }
+function refuseFewReadings(count: number, degree: number): void {
+  if (count < Math.max(2, degree + 1, degree === 0 ? 3 : 0))
+    throw new InputError(
+      'samples',
+      `they have only ${count} different readings`,
+      'take samples at more water contents; a probe that does not tell dry from wet is broken or not inserted',
+    )
 }
 
-function statisticsOf(
-  observed: readonly number[],
-  residuals: readonly number[],
-  weights: readonly number[],
-  parameters: number,
-  leftOut: (i: number) => number | undefined,
-) {
-  const n = observed.length
-  const mean = dot(weights, observed) / n
-  const left = residuals.reduce((total, e, i) => total + weights[i]! * e * e, 0)
-  const spread = observed.reduce((total, y, i) => total + weights[i]! * (y - mean) ** 2, 0)
-  const errors = observed.map((_, i) => leftOut(i))
-  const press = errors.reduce<number>((total, e, i) => total + weights[i]! * (e ?? Number.NaN) ** 2, 0)
-  return {
-    samples: n,
-    parameters,
-    rmse: Math.sqrt(left / n),
-    residualSd: n > parameters ? Math.sqrt(left / (n - parameters)) : 0,
-    // Added to zero, which turns the -0 that JSON cannot keep into 0.
-    bias: 0 - dot(weights, residuals) / n,
-    rSquared: 1 - left / spread,
-    ...(Number.isNaN(press) ? {} : { leaveOneOutRmse: Math.sqrt(press / n) }),
-  }
-}
-
-function dot(a: readonly number[], b: readonly number[]): number {
-  return a.reduce((total, value, i) => total + value * b[i]!, 0)
+/** Weights of samples, scaled to a mean of 1. */
+function weightsOf(samples: readonly WeightedSample[]): number[] {
+  const given = samples.map(({ weight = 1 }) => numberIn(weight, SAMPLE_WEIGHT))
+  const mean = given.reduce((total, weight) => total + weight, 0) / given.length
+  return given.map((weight) => weight / mean)
 }

@@ -1,4 +1,6 @@
+import { type LinearFit, leastSquares } from '../numerics/least-squares.js'
 import { InputError } from '../quantity/errors.js'
+import { requireList } from '../quantity/guard.js'
 
 /** What may have moved the readings of a probe while the water stayed. */
 export interface Cause {
@@ -6,6 +8,26 @@ export interface Cause {
   readonly reference: number
   readonly min: number
   readonly max: number
+}
+
+/** Places of the rows in which nothing is missing; a list that is not given does not count. */
+export function wholeRows(
+  waterContents: Float64Array,
+  given: readonly (Float64Array | undefined)[],
+  names: readonly string[],
+): number[] {
+  requireList(waterContents, 'waterContents')
+  const n = waterContents.length
+  given.forEach((list, k) => {
+    if (list === undefined) return
+    requireList(list, names[k]!)
+    if (list.length !== n)
+      throw new InputError(names[k]!, `has ${list.length} rows for ${n} water contents`, 'give one for each')
+  })
+  const lists = given.filter((list) => list !== undefined)
+  return Array.from({ length: n }, (_, i) => i).filter((i) =>
+    [waterContents, ...lists].every((list) => Number.isFinite(list[i])),
+  )
 }
 
 /** A cause at the times that are kept, with the reference that it is brought to: its mean unless another is asked for. */
@@ -42,6 +64,19 @@ export function refuseTogether(causes: readonly Cause[], names: readonly string[
         )
     }
   }
+}
+
+/** The effect of all causes together on the water contents of the same rows. */
+export function fitCauses(causes: readonly Cause[], waterContents: readonly number[]): LinearFit {
+  const rows = waterContents.map((_, row) => [1, ...causes.map((cause) => cause.values[row]! - cause.reference)])
+  const fit = leastSquares(rows, waterContents)
+  if (fit === undefined)
+    throw new InputError(
+      'bulkECs, hours',
+      'follow from the others, so that effects cannot be told apart',
+      'leave one out',
+    )
+  return fit
 }
 
 function correlation(a: readonly number[], b: readonly number[]): number {

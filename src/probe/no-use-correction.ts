@@ -1,9 +1,9 @@
-import { leastSquares } from '../numerics/least-squares.js'
+import type { LinearFit } from '../numerics/least-squares.js'
 import { InputError } from '../quantity/errors.js'
 import type { Temperature } from '../quantity/generated/kinds.js'
-import { numberIn, requireList, requireObject } from '../quantity/guard.js'
+import { numberIn, requireObject } from '../quantity/guard.js'
 import { REFERENCE_TEMPERATURE } from './domains.js'
-import { causeOf, refuseNarrow, refuseTogether } from './no-use-causes.js'
+import { type Cause, causeOf, fitCauses, refuseNarrow, refuseTogether, wholeRows } from './no-use-causes.js'
 import type { ProbeFinding } from './probe-finding.js'
 
 /** A period in which the water did not change: covered containers in the dark, without plants, shots or drain. */
@@ -50,6 +50,8 @@ export interface NoUseCorrection {
   readonly findings: readonly ProbeFinding[]
 }
 
+const NAMES = ['temperatures', 'bulkECs', 'hours']
+
 /** Common practice, no source: less than this tells nothing. */
 const LEAST = { rows: 24, kelvins: 3, decisiemens: 0.2 }
 
@@ -75,18 +77,7 @@ export function fitNoUseCorrection(period: NoUsePeriod): NoUseCorrection {
   requireObject(period, 'period')
   const reference = numberIn(period.referenceTemperature ?? 25, REFERENCE_TEMPERATURE, 'referenceTemperature')
   const given = [period.temperatures, period.bulkECs, period.hours]
-  const names = ['temperatures', 'bulkECs', 'hours']
-  requireList(period.waterContents, 'waterContents')
-  const n = period.waterContents.length
-  given.forEach((list, k) => {
-    if (list !== undefined) requireList(list, names[k]!)
-    if (list !== undefined && list.length !== n)
-      throw new InputError(names[k]!, `has ${list.length} rows for ${n} water contents`, 'give one for each')
-  })
-  const lists = given.filter((list) => list !== undefined)
-  const kept = Array.from({ length: n }, (_, i) => i).filter((i) =>
-    [period.waterContents, ...lists].every((list) => Number.isFinite(list[i])),
-  )
+  const kept = wholeRows(period.waterContents, given, NAMES)
   if (kept.length < LEAST.rows)
     throw new InputError('waterContents', `has ${kept.length} whole rows`, 'record a day or more without use')
   const causes = given.map((list, k) =>
@@ -97,32 +88,18 @@ export function fitNoUseCorrection(period: NoUsePeriod): NoUseCorrection {
   const used = causes.filter((cause) => cause !== undefined)
   refuseTogether(
     used,
-    names.filter((_, k) => causes[k] !== undefined),
+    NAMES.filter((_, k) => causes[k] !== undefined),
   )
-  const rows = kept.map((_, row) => [1, ...used.map((cause) => cause.values[row]! - cause.reference)])
-  const fit = leastSquares(
-    rows,
+  const fit = fitCauses(
+    used,
     kept.map((i) => period.waterContents[i]!),
   )
-  if (fit === undefined)
-    throw new InputError(
-      'bulkECs, hours',
-      'follow from the others, so that effects cannot be told apart',
-      'leave one out',
-    )
   const squares = fit.residuals.reduce((total, e) => total + e * e, 0)
-  const variance = squares / (kept.length - rows[0]!.length)
+  const variance = squares / (kept.length - (1 + used.length))
   const serial = squares > 0 ? serialCorrelation(fit.residuals, squares) : 0
   const wider = Math.sqrt((1 + Math.max(0, serial)) / (1 - Math.max(0, serial)))
-  let column = 0
-  const slopes = causes.map((cause): CorrectionSlope | undefined => {
-    if (cause === undefined) return undefined
-    column++
-    const { reference: zero, min: lowest, max: highest } = cause
-    const standardError = wider * Math.sqrt(variance * fit.inverse[column]![column]!)
-    return { slope: fit.coefficients[column]!, standardError, reference: zero, min: lowest, max: highest }
-  })
-  const findings = slopes.flatMap((slope, k) => (k < 2 && slope !== undefined ? unproven(names[k]!, slope) : []))
+  const slopes = slopesOf(causes, fit, variance, wider)
+  const findings = slopes.flatMap((slope, k) => (k < 2 && slope !== undefined ? unproven(NAMES[k]!, slope) : []))
   const [temperature, bulkEC, hours] = slopes
   return {
     temperature: temperature as CorrectionSlope,
@@ -131,9 +108,26 @@ export function fitNoUseCorrection(period: NoUsePeriod): NoUseCorrection {
     residualSd: Math.sqrt(variance),
     serialCorrelation: serial,
     rows: kept.length,
-    missing: n - kept.length,
+    missing: period.waterContents.length - kept.length,
     findings,
   }
+}
+
+/** The fitted slope of each cause that was given. */
+function slopesOf(
+  causes: readonly (Cause | undefined)[],
+  { coefficients, inverse }: LinearFit,
+  variance: number,
+  wider: number,
+): (CorrectionSlope | undefined)[] {
+  let column = 0
+  return causes.map((cause) => {
+    if (cause === undefined) return undefined
+    column++
+    const { reference, min, max } = cause
+    const standardError = wider * Math.sqrt(variance * inverse[column]![column]!)
+    return { slope: coefficients[column]!, standardError, reference, min, max }
+  })
 }
 
 function serialCorrelation(residuals: readonly number[], squares: number): number {

@@ -49,23 +49,13 @@ export function carefulPerson(scene: RehearsalScene): RehearsedController<Person
   const { opensFrom = 0, opensUntil = 24, believedFrom = 0.05, believedTo = 0.98 } = limits
   const hours = { opensFrom, opensUntil } as CheckedLimits
   const run = (shot / zone.flow) * 3600
-  const long = (opensUntil > opensFrom ? opensUntil - opensFrom : 24 - opensFrom + opensUntil) * 3600
-  const wait = Math.max(REST, long / ((MARGIN * scene.usualPerDay) / shot))
+  const wait = usualWait(hours, scene.usualPerDay, shot)
 
-  const look = (state: PersonState, { observed, time }: PersonView): PersonState['seen'] => {
-    const seen = [...state.seen]
-    for (const { probe, value } of observed.readings) {
-      if (typeof value !== 'number' || !(value >= believedFrom && value <= believedTo)) continue
-      const before = seen[probe]
-      seen[probe] = { level: value, time, since: before?.level === value ? before.since : time }
-    }
-    return seen
-  }
+  const isBelieved = (value: unknown): value is number =>
+    typeof value === 'number' && value >= believedFrom && value <= believedTo
   /** The wait that the believed probes ask for. */
   const waitFor = (seen: PersonState['seen'], time: number): number => {
-    const isGood = (one: PersonState['seen'][number] | undefined) =>
-      one !== undefined && time - one.time < OLD && time - one.since < STILL
-    const levels = seen.filter(isGood).map(({ level }) => level)
+    const levels = seen.filter((one) => isGood(one, time)).map(({ level }) => level)
     if (levels.length === 0) return wait
     if (levels.some((level) => level >= scene.upper)) return Number.POSITIVE_INFINITY
     return levels.every((level) => level <= scene.lower) ? REST : 2 * wait
@@ -73,10 +63,9 @@ export function carefulPerson(scene: RehearsalScene): RehearsedController<Person
   return {
     reducer: {
       start: START,
-      step: (state, view) => {
-        const { observed, time, hour } = view
+      step: (state, { observed, time, hour }) => {
         const shots = state.shots.length > 0 && time - state.shots[0]! >= 86400 ? state.shots.slice(1) : state.shots
-        const next = { shots, seen: look(state, view) }
+        const next = { shots, seen: lookedAt(state.seen, observed, time, isBelieved) }
         const since = shots.length === 0 ? Number.POSITIVE_INFINITY : time - shots.at(-1)!
         if (observed.locked || observed.override === 'closed') return [next, { open: false, closeAfter: 0 }]
         if (since < run) return [next, { open: true, closeAfter: run - since }]
@@ -93,6 +82,31 @@ export function carefulPerson(scene: RehearsalScene): RehearsedController<Person
     order: (order) => order,
     restore,
   }
+}
+
+/** The wait between shots that spreads the water of a day over the allowed hours. Unit: s. */
+function usualWait({ opensFrom, opensUntil }: CheckedLimits, usualPerDay: number, shot: number): number {
+  const long = (opensUntil > opensFrom ? opensUntil - opensFrom : 24 - opensFrom + opensUntil) * 3600
+  return Math.max(REST, long / ((MARGIN * usualPerDay) / shot))
+}
+
+function lookedAt(
+  before: PersonState['seen'],
+  { readings }: Observation,
+  time: number,
+  isBelieved: (value: unknown) => value is number,
+): PersonState['seen'] {
+  const seen = [...before]
+  for (const { probe, value } of readings) {
+    if (!isBelieved(value)) continue
+    const last = seen[probe]
+    seen[probe] = { level: value, time, since: last?.level === value ? last.since : time }
+  }
+  return seen
+}
+
+function isGood(one: PersonState['seen'][number] | undefined, time: number): boolean {
+  return one !== undefined && time - one.time < OLD && time - one.since < STILL
 }
 
 const START: PersonState = { shots: [], seen: [] }

@@ -8,6 +8,23 @@ export function findingsOf(
   limits: CheckedLimits,
   quiet: readonly boolean[],
 ): RehearsalFinding[] {
+  const findings = beyondLimits(outcome, limits)
+  if (outcome.blindOpenings > 0) findings.push({ code: 'opened-blind', level: 'note', openings: outcome.blindOpenings })
+  if (outcome.stressTime > 0) findings.push({ code: 'stress', level: 'caution', hours: outcome.stressTime / 3600 })
+  if (outcome.fullTime > 0) findings.push({ code: 'over-wet', level: 'caution', hours: outcome.fullTime / 3600 })
+  outcome.faults.forEach(({ fault }, i) => {
+    if (outcome.timeToAlarm[i] === null && !quiet[i])
+      findings.push({ code: 'fault-without-alarm', level: 'caution', fault })
+  })
+  if (outcome.falseAlarms > 0) findings.push({ code: 'false-alarms', level: 'caution', alarms: outcome.falseAlarms })
+  if (outcome.refusals > 0) findings.push({ code: 'controller-threw', level: 'danger', calls: outcome.refusals })
+  if (Math.abs(outcome.imbalance) > 1e-9 * Math.max(1, outcome.given))
+    findings.push({ code: 'water-not-conserved', level: 'danger', volume: outcome.imbalance })
+  return findings
+}
+
+/** What the controller did that it must not. */
+function beyondLimits(outcome: Omit<RehearsalOutcome, 'findings'>, limits: CheckedLimits): RehearsalFinding[] {
   const findings: RehearsalFinding[] = []
   const most = limits.maxPerDay
   const slack = 1 + 1e-9
@@ -31,16 +48,5 @@ export function findingsOf(
     findings.push({ code: 'opened-outside-hours', level: 'danger', openings: outcome.outsideHours })
   const locked = outcome.openings.filter((opening) => opening.locked).length
   if (locked > 0) findings.push({ code: 'opened-while-locked', level: 'danger', openings: locked })
-  if (outcome.blindOpenings > 0) findings.push({ code: 'opened-blind', level: 'note', openings: outcome.blindOpenings })
-  if (outcome.stressTime > 0) findings.push({ code: 'stress', level: 'caution', hours: outcome.stressTime / 3600 })
-  if (outcome.fullTime > 0) findings.push({ code: 'over-wet', level: 'caution', hours: outcome.fullTime / 3600 })
-  outcome.faults.forEach(({ fault }, i) => {
-    if (outcome.timeToAlarm[i] === null && !quiet[i])
-      findings.push({ code: 'fault-without-alarm', level: 'caution', fault })
-  })
-  if (outcome.falseAlarms > 0) findings.push({ code: 'false-alarms', level: 'caution', alarms: outcome.falseAlarms })
-  if (outcome.refusals > 0) findings.push({ code: 'controller-threw', level: 'danger', calls: outcome.refusals })
-  if (Math.abs(outcome.imbalance) > 1e-9 * Math.max(1, outcome.given))
-    findings.push({ code: 'water-not-conserved', level: 'danger', volume: outcome.imbalance })
   return findings
 }

@@ -73,22 +73,26 @@ export function rehearsalScene(medium: SceneName): RehearsalScene {
       feedEC: 2.5 as SolutionEC,
       has: { flowMeter: true, drainGauge: true, valveContact: false, mainValve: false },
     },
-    limits: {
-      maxPerDay: 6 as Volume,
-      maxRunTime: 300 as Duration,
-      opensFrom: 6,
-      opensUntil: 20,
-      stressBelow: below(0.14) as WaterContent,
-      fullAbove: below(0.005) as WaterContent,
-      // A container that has dried out is to be believed: only what no medium can hold is not.
-      believedFrom: (Math.round((row.minWaterContent - 0.03) * 1e6) / 1e6) as WaterContent,
-      believedTo: below(-0.08) as WaterContent,
-    },
+    limits: sceneLimits(row, below),
     lower: below(0.06) as WaterContent,
     upper: below(0.03) as WaterContent,
     shot: 0.2 as Volume,
     // Of each shot a share runs past, and one of 120 s fills the line for 5 s.
     usualPerDay: (Math.round((3 / (1 - row.bypass) / 0.958) * 100) / 100) as Volume,
+  }
+}
+
+function sceneLimits({ minWaterContent }: SceneMedium, below: (by: number) => number): RehearsalLimits {
+  return {
+    maxPerDay: 6 as Volume,
+    maxRunTime: 300 as Duration,
+    opensFrom: 6,
+    opensUntil: 20,
+    stressBelow: below(0.14) as WaterContent,
+    fullAbove: below(0.005) as WaterContent,
+    // A container that has dried out is to be believed: only what no medium can hold is not.
+    believedFrom: (Math.round((minWaterContent - 0.03) * 1e6) / 1e6) as WaterContent,
+    believedTo: below(-0.08) as WaterContent,
   }
 }
 

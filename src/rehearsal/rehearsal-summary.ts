@@ -76,12 +76,6 @@ export function summaryOf(faults: readonly FaultName[], runs: readonly Run[]): R
   const inAll = ({ outcome, scene }: Run) => outcome.worstDayInAll / scene.limits.maxPerDay
   const longest = ({ outcome, scene }: Run) => outcome.longestOpening / scene.limits.maxRunTime
   const stress = ({ outcome }: Run) => outcome.stressTime
-  const loud = faults.flatMap((name, i) => (faultRow(name)!.sign === 'none' ? [] : [i]))
-  const times = runs.flatMap(({ outcome }) => loud.map((i) => outcome.timeToAlarm[i]!))
-  const firsts = runs.flatMap(({ outcome }) => loud.map((i) => outcome.timeToFirstAlarms[i]!))
-  const named = times.filter((time) => time !== null).sort((a, b) => a - b)
-  const share = (list: readonly (number | null)[]) =>
-    list.length === 0 ? null : list.filter((time) => time !== null).length / list.length
   return {
     faults,
     runs: runs.length,
@@ -99,13 +93,26 @@ export function summaryOf(faults: readonly FaultName[], runs: readonly Run[]): R
     fullTime: mean(({ outcome }) => outcome.fullTime) as Duration,
     given: mean(({ outcome }) => outcome.given) as Volume,
     used: mean(({ outcome }) => outcome.used) as Volume,
-    namedShare: share(times),
-    namedFirstShare: share(firsts),
-    timeToAlarm: named.length === 0 ? null : (named[named.length >> 1]! as Duration),
+    ...alarmsOf(faults, runs),
     falseAlarms: mean(({ outcome }) => outcome.falseAlarms),
     refusals: sum(({ outcome }) => outcome.refusals),
     imbalance: maxOf(runs.map(({ outcome }) => Math.abs(outcome.imbalance))) as Volume,
     worstDayIn: placeOf(worst(dayShare)),
     maxStressIn: placeOf(worst(stress)),
+  }
+}
+
+/** How often and how soon the faults were named. */
+function alarmsOf(faults: readonly FaultName[], runs: readonly Run[]) {
+  const loud = faults.flatMap((name, i) => (faultRow(name)!.sign === 'none' ? [] : [i]))
+  const times = runs.flatMap(({ outcome }) => loud.map((i) => outcome.timeToAlarm[i]!))
+  const firsts = runs.flatMap(({ outcome }) => loud.map((i) => outcome.timeToFirstAlarms[i]!))
+  const named = times.filter((time) => time !== null).sort((a, b) => a - b)
+  const share = (list: readonly (number | null)[]) =>
+    list.length === 0 ? null : list.filter((time) => time !== null).length / list.length
+  return {
+    namedShare: share(times),
+    namedFirstShare: share(firsts),
+    timeToAlarm: named.length === 0 ? null : (named[named.length >> 1]! as Duration),
   }
 }

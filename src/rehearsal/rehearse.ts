@@ -7,6 +7,7 @@ import { type Recorder, recorderOf } from './rehearsal-course.js'
 import { findingsOf } from './rehearsal-findings.js'
 import type { RehearsalOutcome } from './rehearsal-outcome.js'
 import { runController } from './run-controller.js'
+import type { Tally } from './tally.js'
 import { type World, worldOf } from './world.js'
 import { worstWindow } from './worst-window.js'
 
@@ -57,14 +58,11 @@ function outcomeOf<State, Input, Output>(
   recorder: Recorder | undefined,
   refusals: number,
 ): RehearsalOutcome {
-  const { openings } = tally
-  const rests = openings.slice(1).map(({ from }, i) => from - openings[i]!.until)
-  const blind = openings.filter((opening) => opening.blind)
   const outcome: Omit<RehearsalOutcome, 'findings'> = {
     seed: checked.seed,
     faults: rehearsal.faults ?? [],
     course: recorder === undefined ? null : recorder.course,
-    openings,
+    openings: tally.openings,
     alarms: ears.heard,
     given: water.given as Volume,
     unordered: water.unordered as Volume,
@@ -72,14 +70,7 @@ function outcomeOf<State, Input, Output>(
     drained: water.drained as Volume,
     used: water.used as Volume,
     spilt: water.spilt as Volume,
-    worstDay: worstWindow(openings, DAY) as Volume,
-    worstDayInAll: worstWindow(tally.passages, DAY) as Volume,
-    longestOpening: openings.reduce((most, { from, until }) => Math.max(most, until - from), 0) as Duration,
-    shortestRest: rests.length === 0 ? null : (minOf(rests) as Duration),
-    outsideHours: openings.filter(({ outside }) => outside).length,
-    outsideHoursByOwnClock: openings.filter(({ outsideByOwnClock }) => outsideByOwnClock).length,
-    blindOpenings: blind.length,
-    worstBlindDay: worstWindow(blind, DAY) as Volume,
+    ...countsOf(tally),
     stressTime: tally.stress() as Duration,
     fullTime: tally.full() as Duration,
     driest: tally.driest() as WaterContent,
@@ -92,4 +83,20 @@ function outcomeOf<State, Input, Output>(
   }
   const quiet = checked.faults.map(({ row }) => row.sign === 'none')
   return { ...outcome, findings: findingsOf(outcome, checked.limits, quiet) }
+}
+
+/** What the openings are judged by. */
+function countsOf({ openings, passages }: Tally) {
+  const rests = openings.slice(1).map(({ from }, i) => from - openings[i]!.until)
+  const blind = openings.filter((opening) => opening.blind)
+  return {
+    worstDay: worstWindow(openings, DAY) as Volume,
+    worstDayInAll: worstWindow(passages, DAY) as Volume,
+    longestOpening: openings.reduce((most, { from, until }) => Math.max(most, until - from), 0) as Duration,
+    shortestRest: rests.length === 0 ? null : (minOf(rests) as Duration),
+    outsideHours: openings.filter(({ outside }) => outside).length,
+    outsideHoursByOwnClock: openings.filter(({ outsideByOwnClock }) => outsideByOwnClock).length,
+    blindOpenings: blind.length,
+    worstBlindDay: worstWindow(blind, DAY) as Volume,
+  }
 }

@@ -1,6 +1,7 @@
 import { requireList, requireObject } from '../quantity/guard.js'
 import type { Reducer } from '../record/reducer.js'
 import { checkZone } from './checked-zone.js'
+import { climateEntries, forecastEntries, readingEntries, wateringEntries } from './entries-of-record.js'
 import type { HeldEntry, ZoneFollowState } from './follow-state.js'
 import { allRows, lastTime, NO_ROWS, type Row, rowsSince, withNewRow, withRow } from './kept-rows.js'
 import { localDayOf } from './local-day.js'
@@ -251,52 +252,13 @@ function rowOf(zone: Zone, input: ZoneEntry, time: number): Row {
  */
 export function entriesOfRecord(record: ZoneRecord): ZoneEntry[] {
   requireObject(record, 'record')
-  const { climate, watering, forecast } = record
   requireObject(record.probes, 'probes')
   requireList(record.time, 'time')
-  const names = Object.keys(record.probes)
-  const readings = Array.from(
-    record.time,
-    (time, i): ZoneEntry => ({
-      kind: 'reading',
-      time,
-      probes: Object.fromEntries(names.map((name) => [name, record.probes[name]?.[i] ?? null])),
-      rootTemperature: record.rootTemperature?.[i] ?? null,
-    }),
+  const others = [...climateEntries(record), ...wateringEntries(record), ...forecastEntries(record)]
+  return merged(
+    readingEntries(record),
+    others.sort((a, b) => a.time - b.time),
   )
-  const weather = Array.from(
-    climate?.time ?? [],
-    (time, i): ZoneEntry => ({
-      kind: 'climate',
-      time,
-      airTemperature: climate?.airTemperature?.[i] ?? null,
-      relativeHumidity: climate?.relativeHumidity?.[i] ?? null,
-      irradiance: climate?.irradiance?.[i] ?? null,
-      windSpeed: climate?.windSpeed?.[i] ?? null,
-    }),
-  )
-  const water = Array.from(
-    watering?.time ?? [],
-    (time, i): ZoneEntry => ({
-      kind: 'watering',
-      time,
-      given: watering?.given?.[i] ?? null,
-      drained: watering?.drained?.[i] ?? null,
-      feedEC: watering?.feedEC?.[i] ?? null,
-      drainEC: watering?.drainEC?.[i] ?? null,
-    }),
-  )
-  const ahead = Array.from(
-    forecast?.time ?? [],
-    (time, i): ZoneEntry => ({
-      kind: 'forecast',
-      time,
-      day: forecast?.day?.[i] ?? null,
-      irradiance: forecast?.irradiance?.[i] ?? null,
-    }),
-  )
-  const others = [...weather, ...water, ...ahead].sort((a, b) => a.time - b.time)
-  return merged(readings, others)
 }
 
 /** Merges readings with climate and log by time. Readings keep their order, whatever their stamps say. */

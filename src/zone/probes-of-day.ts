@@ -77,24 +77,12 @@ function judge(
   )
   findings.push(...compared.findings)
   const first = checked.map((probe, p): Candidate => {
-    const { name, counts, looksLikePercent, waterContent, weight } = probe
+    const { name, waterContent, weight } = probe
     const last = lateLevel(zone, window.time, waterContent, window.day)
     const deaf = compared.deaf.get(name)
-    const before = findings.length
-    if (looksLikePercent !== undefined)
-      findings.push({ code: 'looks-like-percent', level: 'danger', probe: name, middle: looksLikePercent })
-    else if (counts.pass + counts.notEvaluated === 0)
-      findings.push({ code: 'no-readings', level: 'danger', probe: name })
-    else if (deaf !== undefined)
-      findings.push({
-        code: 'few-shots-seen',
-        level: 'danger',
-        probe: name,
-        seen: deaf.seen,
-        of: deaf.seen + deaf.withoutRise.length,
-      })
-    else if (last === undefined) findings.push({ code: 'no-late-reading', level: 'caution', probe: name })
-    return { name, weight, level: levels[p]!, last, leftOut: findings.length > before }
+    const against = findingAgainst(probe, deaf, last)
+    if (against !== undefined) findings.push(against)
+    return { name, weight, level: levels[p]!, last, leftOut: against !== undefined }
   })
   const fallen = fallenAway(first)
   findings.push(...fallen)
@@ -105,6 +93,22 @@ function judge(
     if (someLevel && !leftOut && !level.known)
       findings.push({ code: 'no-level-after-drain', level: 'caution', probe: name })
   return { candidates, findings }
+}
+
+/** What speaks against a probe by itself; one finding is enough to leave it out. */
+function findingAgainst(
+  { name, counts, looksLikePercent }: CheckedProbe,
+  deaf: ShotAnswers | undefined,
+  last: number | undefined,
+): ZoneFinding | undefined {
+  if (looksLikePercent !== undefined)
+    return { code: 'looks-like-percent', level: 'danger', probe: name, middle: looksLikePercent }
+  if (counts.pass + counts.notEvaluated === 0) return { code: 'no-readings', level: 'danger', probe: name }
+  if (deaf !== undefined) {
+    const of = deaf.seen + deaf.withoutRise.length
+    return { code: 'few-shots-seen', level: 'danger', probe: name, seen: deaf.seen, of }
+  }
+  return last === undefined ? { code: 'no-late-reading', level: 'caution', probe: name } : undefined
 }
 
 function rangeOf({ day, time }: ZoneWindow, { waterContent }: CheckedProbe): ProbeDay['range'] {

@@ -124,42 +124,23 @@ function expectedUse({ balance, climate, findings, nextUse, expectedRadiation }:
 }
 
 function planned(zone: Zone, day: ZoneDay, level: ZoneLevel, next: LocalDay, use: ExpectedUse): Known<ProposedDay> {
-  const { limits, container, emitters } = zone
   const { light } = day
   const steps = Math.round((next.to - next.from) / LIGHT_STEP)
   // The same hour of the local clock has the same light; a day of 25 hours repeats its last hour.
   const course = Array.from({ length: steps }, (_, i) => light.course[Math.min(i, light.course.length - 1)]!)
   const shift = next.from - day.from
-  const firstShot = light.dawn + shift + limits.firstShotAfterLight
-  const lastShot = Math.min(light.dusk + shift - limits.lastShotBeforeDark, next.to - LIGHT_STEP)
+  const firstShot = light.dawn + shift + zone.limits.firstShotAfterLight
+  const lastShot = Math.min(light.dusk + shift - zone.limits.lastShotBeforeDark, next.to - LIGHT_STEP)
   if (firstShot > lastShot) return unknown('no-time-for-shots')
-  const { fullPoint, refillPoint } = level.limits
   const found = attempt(() =>
     planDay({
       start: next.from as Instant,
       step: LIGHT_STEP as Duration,
       demand: demandCourse({ total: use.expectedUse as Volume, light: course, evenShare: EVEN_SHARE }),
-      container: {
-        substrateVolume: container.substrateVolume,
-        containerCapacity: fullPoint as WaterContent,
-        minWaterContent: limits.lowerLimit,
-        bypass: BYPASS,
-        drainLag: DRAIN_LAG,
-      },
-      waterContent: Math.min(fullPoint, level.mean) as WaterContent,
-      refillPoint: refillPoint as WaterContent,
-      fullPoint: fullPoint as WaterContent,
-      drainFraction: limits.drainFraction,
+      ...levelsToPlan(zone, level),
       firstShot: firstShot as Instant,
       lastShot: lastShot as Instant,
-      emitters: emitters.count,
-      emitterFlow: emitters.flow,
-      lineFill: emitters.lineFill,
-      minRunTime: limits.minRunTime,
-      maxRunTime: limits.maxRunTime,
-      minRest: limits.minRest,
-      maxPerDay: limits.maxPerDay,
-      ...(limits.maxPerShot !== undefined && { maxPerShot: limits.maxPerShot }),
+      ...limitsToPlan(zone),
       trigger: { by: 'level' },
     }),
   )
@@ -178,4 +159,34 @@ function planned(zone: Zone, day: ZoneDay, level: ZoneLevel, next: LocalDay, use
     compromises: plan.findings,
   }
   return known({ ...proposal, differences: differencesOf(day, proposal) })
+}
+
+function levelsToPlan({ container, limits }: Zone, level: ZoneLevel) {
+  const fullPoint = level.limits.fullPoint as WaterContent
+  return {
+    container: {
+      substrateVolume: container.substrateVolume,
+      containerCapacity: fullPoint,
+      minWaterContent: limits.lowerLimit,
+      bypass: BYPASS,
+      drainLag: DRAIN_LAG,
+    },
+    waterContent: Math.min(fullPoint, level.mean) as WaterContent,
+    refillPoint: level.limits.refillPoint as WaterContent,
+    fullPoint,
+  }
+}
+
+function limitsToPlan({ emitters, limits }: Zone) {
+  return {
+    drainFraction: limits.drainFraction,
+    emitters: emitters.count,
+    emitterFlow: emitters.flow,
+    lineFill: emitters.lineFill,
+    minRunTime: limits.minRunTime,
+    maxRunTime: limits.maxRunTime,
+    minRest: limits.minRest,
+    maxPerDay: limits.maxPerDay,
+    ...(limits.maxPerShot !== undefined && { maxPerShot: limits.maxPerShot }),
+  }
 }

@@ -21,17 +21,24 @@ import { firstAt, type ZoneWindow } from './zone-window.js'
 /** With these a water balance is not learned from. */
 const NOT_LEARNED: readonly string[] = ['drain-gauge-silent', 'more-drain-than-given', 'negative-use']
 
+/** What a review has found out, before it is put together. */
+type Reviewed = ReturnType<typeof partsOfDay>
+
 /** Reviews one day of a zone from its window, and gives what the next day should remember. */
 export function reviewWindow(zone: Zone, window: ZoneWindow, memory: ZoneMemory): { day: ZoneDay; memory: ZoneMemory } {
+  const parts = partsOfDay(zone, window, memory)
+  return { day: dayOf(zone, window, parts), memory: memoryAfter(memory, parts, window.day) }
+}
+
+function partsOfDay(zone: Zone, window: ZoneWindow, memory: ZoneMemory) {
   const { day } = window
   const openings = openingsOf(zone, window.watering)
   const medium = mediumAtRest(zone)
   const seen = probesOfDay(zone, window, memory, openings, medium)
-  const { checked, levels, level, limits, probes } = seen
   const balance = waterBalance(
     zone,
     window,
-    checked.filter((probe) => limits.has(probe.name)),
+    seen.checked.filter((probe) => seen.limits.has(probe.name)),
   )
   const climate = climateDemand(zone, window.climate, day)
   const light = lightOfDay(zone, window.climate, day)
@@ -41,60 +48,71 @@ export function reviewWindow(zone: Zone, window: ZoneWindow, memory: ZoneMemory)
   const expected = (wanted: LocalDay) => expectedRadiation(zone, window.forecast, light, wanted)
   const use = learnUse(memory.use, balance, light, believed, expected(day))
   const tomorrow = expected(localDayOf(zone.place.clock, day.to))
-  const salt = withSaltDay(memory.salt, balance, levels, day.to)
-  const findings: ZoneFinding[] = [
-    ...seen.judged.findings,
+  const salt = withSaltDay(memory.salt, balance, seen.levels, day.to)
+  return { openings, medium, seen, balance, climate, light, rootTemperature, balanced, use, tomorrow, salt }
+}
+
+function dayOf(zone: Zone, window: ZoneWindow, parts: Reviewed): ZoneDay {
+  const { day } = window
+  const { seen, tomorrow } = parts
+  const foreseen = tomorrow !== undefined && { expectedRadiation: tomorrow }
+  return {
+    zone: zone.name,
+    date: day.date,
+    from: day.from,
+    to: day.to,
+    readings: window.time.length - firstAt(window.time, day.from),
+    light: parts.light,
+    medium: parts.medium,
+    probes: seen.probes,
+    gaps: seen.checked.flatMap((probe) => gapsOf(zone, window, probe)),
+    shotFree: seen.free,
+    level: seen.level,
+    balance: parts.balance,
+    openings: parts.openings.filter((time) => isIn(day, time)),
+    climate: parts.climate,
+    ...foreseen,
+    nextUse: waterUseOfNextDay({ state: parts.use, ...foreseen }),
+    rootTemperature: parts.rootTemperature,
+    findings: findingsOfDay(zone, window, parts),
+  }
+}
+
+function findingsOfDay(zone: Zone, window: ZoneWindow, parts: Reviewed): ZoneFinding[] {
+  const { day, outOfOrder } = window
+  const { openings, medium, seen, climate, light, salt } = parts
+  const { checked, judged, level, limits, probes } = seen
+  return [
+    ...judged.findings,
     ...answerFindings(probes),
     ...checked.flatMap((probe) => betweenShots(zone, window, probe, openings)),
-    ...levelFindings(seen.judged.candidates, limits, medium, day.to),
+    ...levelFindings(judged.candidates, limits, medium, day.to),
     ...(level.known || level.reason !== 'all-probes-left-out'
       ? []
       : [{ code: 'all-probes-left-out', level: 'danger' } as const]),
-    ...(window.outOfOrder.length > 0
-      ? [{ code: 'readings-out-of-order', level: 'caution', count: window.outOfOrder.length } as const]
+    ...(outOfOrder.length > 0
+      ? [{ code: 'readings-out-of-order', level: 'caution', count: outOfOrder.length } as const]
       : []),
-    ...balanced,
+    ...parts.balanced,
     ...(salt.at(-1)?.at === day.to ? saltFindings(zone, salt) : []),
     ...(climate.known ? climate.value.findings : []),
     ...(light.source === 'assumed' ? [{ code: 'light-assumed', level: 'caution' } as const] : []),
-    ...rootFindings(rootTemperature),
+    ...rootFindings(parts.rootTemperature),
   ]
+}
+
+/** What the next day should remember. */
+function memoryAfter(memory: ZoneMemory, { seen, balance, use, salt }: Reviewed, day: LocalDay): ZoneMemory {
+  const found = seen.checked.flatMap(({ name }, p) => {
+    const level = seen.levels[p]!
+    return level.known ? [[name, level.value] as const] : []
+  })
   return {
-    day: {
-      zone: zone.name,
-      date: day.date,
-      from: day.from,
-      to: day.to,
-      readings: window.time.length - firstAt(window.time, day.from),
-      light,
-      medium,
-      probes,
-      gaps: checked.flatMap((probe) => gapsOf(zone, window, probe)),
-      shotFree: seen.free,
-      level,
-      balance,
-      openings: openings.filter((time) => isIn(day, time)),
-      climate,
-      ...(tomorrow !== undefined && { expectedRadiation: tomorrow }),
-      nextUse: waterUseOfNextDay({ state: use, ...(tomorrow !== undefined && { expectedRadiation: tomorrow }) }),
-      rootTemperature,
-      findings,
-    },
-    memory: {
-      levels: {
-        ...memory.levels,
-        ...Object.fromEntries(
-          checked.flatMap((probe, p) => {
-            const found = levels[p]!
-            return found.known ? [[probe.name, found.value]] : []
-          }),
-        ),
-      },
-      drying: Object.fromEntries(checked.map(({ name }, p) => [name, seen.drying[p]!])),
-      use,
-      salt,
-      lastDrain: balance.drained.known && balance.drained.value > 0 ? day.to : memory.lastDrain,
-    },
+    levels: { ...memory.levels, ...Object.fromEntries(found) },
+    drying: Object.fromEntries(seen.checked.map(({ name }, p) => [name, seen.drying[p]!])),
+    use,
+    salt,
+    lastDrain: balance.drained.known && balance.drained.value > 0 ? day.to : memory.lastDrain,
   }
 }
 

@@ -12,21 +12,21 @@ const LONG_FILE = 150
 const HELD: Record<string, { readonly functions: number; readonly files: number }> = {
   air: { functions: 1, files: 0 },
   chart: { functions: 0, files: 4 },
-  control: { functions: 8, files: 13 },
+  control: { functions: 4, files: 13 },
   demand: { functions: 1, files: 7 },
   dielectric: { functions: 0, files: 0 },
   flow: { functions: 8, files: 6 },
   irrigation: { functions: 0, files: 2 },
   medium: { functions: 2, files: 1 },
   numerics: { functions: 1, files: 1 },
-  probe: { functions: 3, files: 2 },
+  probe: { functions: 0, files: 1 },
   quantity: { functions: 0, files: 0 },
   record: { functions: 1, files: 5 },
-  rehearsal: { functions: 12, files: 2 },
+  rehearsal: { functions: 7, files: 2 },
   repl: { functions: 0, files: 3 },
   schema: { functions: 5, files: 8 },
   uncertainty: { functions: 0, files: 1 },
-  zone: { functions: 4, files: 7 },
+  zone: { functions: 0, files: 7 },
 }
 
 /** Functions of a file that are longer than they should be, by name; a function without one has that of what holds it. */

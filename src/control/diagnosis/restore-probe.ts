@@ -11,14 +11,7 @@ export function restoredProbe(reader: StateReader): ProbeWatch {
   return {
     times,
     levels,
-    bad: reader.insideOrNull('bad', (one) => ({
-      kind: one.word('kind', ['not-a-number', 'unbelievable']),
-      value: one.numberOrNull('value'),
-      since: one.number('since'),
-      count: one.count('count'),
-      alike: one.word('alike', [true, false]),
-      before: one.numberOrNull('before'),
-    })),
+    bad: reader.insideOrNull('bad', restoredBad),
     heard: reader.numberOrNull('heard'),
     count: reader.count('count'),
     flatSince,
@@ -46,5 +39,16 @@ export function restoredProbe(reader: StateReader): ProbeWatch {
     rises: reader.count('rises'),
     age: reader.number('age'),
     ageSpread: reader.number('ageSpread', 0),
+  }
+}
+
+function restoredBad(reader: StateReader): NonNullable<ProbeWatch['bad']> {
+  return {
+    kind: reader.word('kind', ['not-a-number', 'unbelievable']),
+    value: reader.numberOrNull('value'),
+    since: reader.number('since'),
+    count: reader.count('count'),
+    alike: reader.word('alike', [true, false]),
+    before: reader.numberOrNull('before'),
   }
 }

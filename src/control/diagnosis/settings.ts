@@ -52,39 +52,13 @@ export function checkedWatch(settings: WatchZoneSettings): RememberedZone {
   requireObject(settings, 'settings')
   const content = (name: 'minBelievable' | 'maxBelievable' | 'full') =>
     numberIn(settings[name], domain('water content', 'm³/m³', '[]', 0, 1, 'give a share, not percent'), name)
-  const { probes } = settings
-  if (
-    !Array.isArray(probes) ||
-    probes.length < 1 ||
-    probes.length > 8 ||
-    !probes.every((one) => typeof one === 'string')
-  )
-    throw new InputError('probes', 'are no list of one to eight names', 'give a name for each')
-  if (new Set(probes).size < probes.length) throw new InputError('probes', 'a name stands twice', 'give each its own')
+  const names = checkedNames(settings.probes)
   const [min, max, full] = [content('minBelievable'), content('maxBelievable'), content('full')]
   if (!(min < full && full < max))
     throw new InputError('full', 'is not between minBelievable and maxBelievable', 'give a level that can be read')
-  const volume = numberIn(
-    settings.substrateVolume,
-    domain('substrate volume', 'L', '()', 0, Infinity, 'give the medium that the flow goes to'),
-    'substrateVolume',
-  )
-  const flow = numberIn(
-    settings.flow,
-    domain('flow', 'L/h', '()', 0, Infinity, 'give number of emitters times flow of one'),
-    'flow',
-  )
-  // What came and what rose are told as shares of them.
-  if (Math.min(volume, flow) < LEAST)
-    throw new InputError(
-      flow < LEAST ? 'flow' : 'substrateVolume',
-      `is ${Math.min(volume, flow)}: its shares would have no end`,
-      'check the unit',
-    )
   return {
-    names: probes,
-    volume,
-    flow,
+    names,
+    ...checkedWater(settings),
     min,
     max,
     full,
@@ -105,6 +79,39 @@ export function checkedWatch(settings: WatchZoneSettings): RememberedZone {
 
 /** No container holds, and no valve passes, less in litres and hours. */
 const LEAST = 1e-6
+
+function checkedNames(probes: readonly string[]): readonly string[] {
+  if (
+    !Array.isArray(probes) ||
+    probes.length < 1 ||
+    probes.length > 8 ||
+    !probes.every((one) => typeof one === 'string')
+  )
+    throw new InputError('probes', 'are no list of one to eight names', 'give a name for each')
+  if (new Set(probes).size < probes.length) throw new InputError('probes', 'a name stands twice', 'give each its own')
+  return probes
+}
+
+function checkedWater({ substrateVolume, flow: given }: WatchZoneSettings): Pick<Watched, 'volume' | 'flow'> {
+  const volume = numberIn(
+    substrateVolume,
+    domain('substrate volume', 'L', '()', 0, Infinity, 'give the medium that the flow goes to'),
+    'substrateVolume',
+  )
+  const flow = numberIn(
+    given,
+    domain('flow', 'L/h', '()', 0, Infinity, 'give number of emitters times flow of one'),
+    'flow',
+  )
+  // What came and what rose are told as shares of them.
+  if (Math.min(volume, flow) < LEAST)
+    throw new InputError(
+      flow < LEAST ? 'flow' : 'substrateVolume',
+      `is ${Math.min(volume, flow)}: its shares would have no end`,
+      'check the unit',
+    )
+  return { volume, flow }
+}
 
 function darkHours(hours: DarkHours): DarkHours {
   requireObject(hours, 'darkHours')

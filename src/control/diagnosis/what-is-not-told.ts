@@ -19,25 +19,28 @@ export function notTold(
   now: number,
   zone: Watched,
 ): Pick<Diagnosis, 'cannotTell' | 'ruledOut'> {
-  const unknown: Unknown = {}
-  const ruledOut: { code: CauseCode; evidence: ReturnType<typeof evidence> }[] = []
+  const trusted = state.probes.filter((probe) => canJudge(probe, now, zone)).length
+  const unknown: Unknown = { ...unknownOfShots(recent, trusted), ...unknownOfZone(state) }
   const suspected = new Set(suspicions.map(({ code }) => code))
-  const trusted = state.probes.filter((probe) => canJudge(probe, now, zone))
-  const best = recent.best(2)
-  if (best === null)
-    for (const code of OF_SHOTS) unknown[code] = trusted.length === 0 ? 'no-trusted-probe' : 'too-few-shots'
-  else if (best > 0.9) ruledOut.push({ code: 'no-water', evidence: evidence('rise-share', best, '1', { usual: 1 }) })
-  const worst = recent.worst(6)
-  if (worst !== null && worst > 0.9) {
-    const even = evidence('lowest-rise-share', worst, '1', { usual: 1 })
-    for (const code of ['partial-water', 'clogged-dripper', 'channelling', 'line-leak'] as const)
-      ruledOut.push({ code, evidence: even })
+  return {
+    ruledOut: ruledOut(state, recent, trusted).filter(
+      ({ code }) => !suspected.has(code) && unknown[code] === undefined,
+    ),
+    cannotTell: (Object.entries(unknown) as [CauseCode, UnknownReason][])
+      .filter(([code]) => !suspected.has(code))
+      .map(([code, reason]) => ({ code, reason })),
   }
-  if (state.valve.hasMeter) {
-    const flow = evidence('flow-while-closed', state.valve.closedFlow, 'share of the flow', { usual: 0 })
-    if (state.valve.closedFlow < LEAK)
-      for (const code of ['valve-stuck-open', 'leak-between-shots'] as const) ruledOut.push({ code, evidence: flow })
-  } else unknown['flow-meter-wrong'] = 'no-flow-meter'
+}
+
+function unknownOfShots(recent: RecentShots, trusted: number): Unknown {
+  if (recent.best(2) !== null) return {}
+  const reason: UnknownReason = trusted === 0 ? 'no-trusted-probe' : 'too-few-shots'
+  return Object.fromEntries(OF_SHOTS.map((code) => [code, reason]))
+}
+
+function unknownOfZone(state: ZoneWatchState): Unknown {
+  const unknown: Unknown = {}
+  if (!state.valve.hasMeter) unknown['flow-meter-wrong'] = 'no-flow-meter'
   if (!state.valve.hasDrain) unknown['drain-gauge-wrong'] = 'no-drain-gauge'
   if (state.feed.count === 0) unknown['feed-tank-wrong'] = 'no-feed-ec'
   if (!state.hasTemperature) unknown['temperature-driven'] = 'no-temperature'
@@ -49,13 +52,27 @@ export function notTold(
     unknown['clogged-dripper'] = 'only-one-probe'
   }
   if (state.clock.last === null) unknown['clock-wrong'] = 'clock-unreadable'
-  if (state.probes.every((probe) => probe.bad === null && !isFrozen(probe) && !isNoisy(probe)) && trusted.length > 0)
-    for (const code of ['probe-dead', 'probe-frozen', 'probe-noisy'] as const)
-      ruledOut.push({ code, evidence: evidence('trusted-probes', trusted.length, '1') })
-  return {
-    ruledOut: ruledOut.filter(({ code }) => !suspected.has(code) && unknown[code] === undefined),
-    cannotTell: (Object.entries(unknown) as [CauseCode, UnknownReason][])
-      .filter(([code]) => !suspected.has(code))
-      .map(([code, reason]) => ({ code, reason })),
+  return unknown
+}
+
+/** What numbers speak against. */
+function ruledOut({ probes, valve }: ZoneWatchState, recent: RecentShots, trusted: number): Diagnosis['ruledOut'] {
+  const found: { code: CauseCode; evidence: ReturnType<typeof evidence> }[] = []
+  const best = recent.best(2)
+  if (best !== null && best > 0.9)
+    found.push({ code: 'no-water', evidence: evidence('rise-share', best, '1', { usual: 1 }) })
+  const worst = recent.worst(6)
+  if (worst !== null && worst > 0.9) {
+    const even = evidence('lowest-rise-share', worst, '1', { usual: 1 })
+    for (const code of ['partial-water', 'clogged-dripper', 'channelling', 'line-leak'] as const)
+      found.push({ code, evidence: even })
   }
+  if (valve.hasMeter && valve.closedFlow < LEAK) {
+    const flow = evidence('flow-while-closed', valve.closedFlow, 'share of the flow', { usual: 0 })
+    for (const code of ['valve-stuck-open', 'leak-between-shots'] as const) found.push({ code, evidence: flow })
+  }
+  if (probes.every((probe) => probe.bad === null && !isFrozen(probe) && !isNoisy(probe)) && trusted > 0)
+    for (const code of ['probe-dead', 'probe-frozen', 'probe-noisy'] as const)
+      found.push({ code, evidence: evidence('trusted-probes', trusted, '1') })
+  return found
 }

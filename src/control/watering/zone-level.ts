@@ -63,19 +63,18 @@ export function zoneLevel(
   }
   if (count * 2 > levels.length)
     return { level: sum / count, measured, doubt: null, believed: count, spread, disputed: false, ...told }
-  // Where all say dry it does not matter by how much they differ: the wettest decides.
-  const wettest = maxOf(believed.map(({ level }) => level as number))
-  if (wettest > limits.lower)
-    return { level: null, measured: 0, doubt: 'probes-disagree', believed: 0, spread, disputed: true, ...told }
-  return {
-    level: wettest,
-    measured: believed.reduce((oldest, view) => Math.min(oldest, view.measured), Infinity),
-    doubt: null,
-    believed: 1,
-    spread,
-    disputed: true,
-    ...told,
-  }
+  return { ...levelInDispute(believed, limits.lower), spread, disputed: true, ...told }
+}
+
+/** Where all say dry it does not matter by how much they differ: the wettest decides. */
+function levelInDispute(
+  views: readonly ProbeView[],
+  lower: number,
+): Pick<ZoneLevel, 'level' | 'measured' | 'doubt' | 'believed'> {
+  const wettest = maxOf(views.map(({ level }) => level as number))
+  if (wettest > lower) return { level: null, measured: 0, doubt: 'probes-disagree', believed: 0 }
+  const measured = views.reduce((oldest, view) => Math.min(oldest, view.measured), Infinity)
+  return { level: wettest, measured, doubt: null, believed: 1 }
 }
 
 /** Doubts in which a number is missing, old, out of its band, or stands still. */
