@@ -119,6 +119,15 @@ export function shotSchema(unknownKeys: UnknownKeys) {
   return objectField({ version: z.literal(1), ...shotShape() }, unknownKeys)
 }
 
+const STEP_ENDS = {
+  quantity: 'end of each step',
+  unit: 's',
+  min: -1e12,
+  max: 1e12,
+  ends: '[]',
+  hint: 'give seconds since 1970',
+} as const
+
 /** The schema of a plan. */
 export function planSchema(unknownKeys: UnknownKeys) {
   const series = (quantity: string, unit: string, max: number) =>
@@ -127,20 +136,7 @@ export function planSchema(unknownKeys: UnknownKeys) {
     {
       version: z.literal(1),
       shots: z.array(objectField(shotShape(), unknownKeys)).max(MOST_SHOTS),
-      time: plainList(
-        seriesField(
-          {
-            quantity: 'end of each step',
-            unit: 's',
-            min: -1e12,
-            max: 1e12,
-            ends: '[]',
-            hint: 'give seconds since 1970',
-          },
-          false,
-          MOST_STEPS,
-        ),
-      ),
+      time: plainList(seriesField(STEP_ENDS, false, MOST_STEPS)),
       waterContent: series('predicted water content', 'm³/m³', 1),
       drain: series('predicted drain in each step', 'L', Infinity),
       applied: quantityField('Volume', 'water given'),
@@ -167,10 +163,34 @@ function plainList(series: ReturnType<typeof seriesField>) {
   return series.transform((numbers) => Array.from(numbers))
 }
 
+function steps(quantity: string, unit: string) {
+  return seriesField(
+    { quantity, unit, min: 0, max: Infinity, ends: '[)', hint: 'give zero or more' },
+    false,
+    MOST_STEPS,
+  )
+}
+
+function triggerField(unknownKeys: UnknownKeys) {
+  return z.discriminatedUnion('by', [
+    objectField({ by: z.literal('level') }, unknownKeys),
+    objectField(
+      {
+        by: z.literal('light'),
+        radiation: steps('light in each step', 'J/cm²'),
+        threshold: quantityField('RadiationSum', 'light between two shots'),
+      },
+      unknownKeys,
+    ),
+    objectField(
+      { by: z.literal('clock'), times: z.array(instantField('when a shot begins')).max(MOST_SHOTS) },
+      unknownKeys,
+    ),
+  ])
+}
+
 /** The schema of a request for a plan; what passes it can be planned. */
 export function planRequestSchema(unknownKeys: UnknownKeys) {
-  const steps = (quantity: string, unit: string) =>
-    seriesField({ quantity, unit, min: 0, max: Infinity, ends: '[)', hint: 'give zero or more' }, false, MOST_STEPS)
   return objectField(
     {
       version: z.literal(1),
@@ -190,21 +210,7 @@ export function planRequestSchema(unknownKeys: UnknownKeys) {
       waterContent: planned('WaterContent', 'waterContent', 'water content at the start'),
       firstShot: instantField('no shot begins earlier'),
       lastShot: instantField('no shot begins later'),
-      trigger: z.discriminatedUnion('by', [
-        objectField({ by: z.literal('level') }, unknownKeys),
-        objectField(
-          {
-            by: z.literal('light'),
-            radiation: steps('light in each step', 'J/cm²'),
-            threshold: quantityField('RadiationSum', 'light between two shots'),
-          },
-          unknownKeys,
-        ),
-        objectField(
-          { by: z.literal('clock'), times: z.array(instantField('when a shot begins')).max(MOST_SHOTS) },
-          unknownKeys,
-        ),
-      ]),
+      trigger: triggerField(unknownKeys),
       ...limitsShape(),
       ...emittersShape(),
     },

@@ -35,24 +35,10 @@ export function zoneSchema(unknownKeys: UnknownKeys) {
       medium: mediumField(unknownKeys).optional(),
       plantDensity: quantityField('PlantDensity', 'plants on a square metre of growing area'),
       cropCoefficient: quantityField('CropCoefficient', 'crop by reference evapotranspiration'),
-      emitters: objectField(
-        {
-          count: positive('emitters in the container'),
-          flow: quantityField('Flow', 'flow of one emitter'),
-          lineFill: quantityField('Duration', 'time until all emitters run'),
-        },
-        unknownKeys,
-      ),
+      emitters: emittersField(unknownKeys),
       probes: z.array(probeField(unknownKeys)).max(MOST_PROBES),
       place: placeField(unknownKeys),
-      lamps: objectField(
-        {
-          on: quantityField('Duration', 'when they go on, after local midnight'),
-          off: quantityField('Duration', 'when they go off, after local midnight'),
-          irradiance: quantityField('Irradiance', 'light that they give, on the scale of the measured radiation'),
-        },
-        unknownKeys,
-      ).optional(),
+      lamps: lampsField(unknownKeys).optional(),
       readingStep: quantityField('Duration', 'time between two readings'),
       wateringLog: choiceField('what an entry of the watering log is', ['openings', 'days']).optional(),
       limits: limitsField(unknownKeys),
@@ -63,6 +49,28 @@ export function zoneSchema(unknownKeys: UnknownKeys) {
       checkZone(zone as unknown as Zone)
       return zone
     }),
+  )
+}
+
+function emittersField(unknownKeys: UnknownKeys) {
+  return objectField(
+    {
+      count: positive('emitters in the container'),
+      flow: quantityField('Flow', 'flow of one emitter'),
+      lineFill: quantityField('Duration', 'time until all emitters run'),
+    },
+    unknownKeys,
+  )
+}
+
+function lampsField(unknownKeys: UnknownKeys) {
+  return objectField(
+    {
+      on: quantityField('Duration', 'when they go on, after local midnight'),
+      off: quantityField('Duration', 'when they go off, after local midnight'),
+      irradiance: quantityField('Irradiance', 'light that they give, on the scale of the measured radiation'),
+    },
+    unknownKeys,
   )
 }
 
