@@ -100,12 +100,13 @@ function cutInLastField(rows: readonly CsvRecord[]): boolean {
     : others.every((text) => decimals(text) > decimals(piece))
 }
 
-function checkWords({ columns, decimalMark, missing = [], sentinels = [] }: CsvSeriesOptions): void {
+function checkWords({ columns, dateOrder, decimalMark, missing = [], sentinels = [] }: CsvSeriesOptions): void {
   requireList(missing, 'missing')
   requireList(sentinels, 'sentinels')
   if (!missing.every((word) => typeof word === 'string'))
     throw new InputError('missing', 'holds what is no text', 'give the words that stand for a missing reading')
   if (decimalMark !== undefined) oneOf(decimalMark, ['.', ','], 'decimalMark')
+  if (dateOrder !== undefined) oneOf(dateOrder, ['day-month-year', 'month-day-year'], 'dateOrder')
   for (const [name, column] of Object.entries(columns))
     if (column.kind !== undefined) oneOf(column.kind, Object.keys(KINDS) as KindName[], `columns.${name}.kind`)
 }

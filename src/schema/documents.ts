@@ -1,5 +1,6 @@
 import type * as z from 'zod'
 import type { ProbeCalibration } from '../probe/calibration.js'
+import { oneOf } from '../quantity/one-of.js'
 import { calibrationSchema } from './calibration-document.js'
 import { type ContainerDocument, containerSchema } from './container-document.js'
 import { type MediumDocument, mediumSchema } from './medium-document.js'
@@ -109,7 +110,7 @@ const BUILT: Partial<Record<string, z.ZodType>> = {}
 
 /** The schema of a kind of document. */
 export function schemaOf(name: DocumentName, unknownKeys: UnknownKeys): z.ZodType {
-  const key = `${name} ${unknownKeys}`
+  const key = `${name} ${oneOf(unknownKeys, ['refuse', 'keep'], 'unknownKeys')}`
   BUILT[key] ??= DOCUMENTS[name].schema(unknownKeys)
   return BUILT[key]
 }

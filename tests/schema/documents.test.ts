@@ -230,6 +230,16 @@ describe.each(NAMES)('a %s document', (name) => {
       colour: 'green',
     })
   })
+  it('refuses a word that says neither, wherever it is asked for', () => {
+    const wrong = { unknownKeys: 'lihgt' as 'keep' }
+    for (const call of [
+      () => readDocument(name, WHOLE[name], wrong),
+      () => parseDocument(name, JSON.stringify(WHOLE[name]), wrong),
+      () => documentSchema(name, wrong),
+      () => documentJsonSchema(name, wrong),
+    ])
+      expect(call).toThrow("give one of 'refuse', 'keep'")
+  })
   it('states its version, and refuses none and newer ones', () => {
     const { version: _, ...rest } = WHOLE[name] as Record<string, unknown>
     expect(problemsOf(() => readDocument(name, rest))).toMatchObject([{ path: 'version', problem: 'is missing' }])

@@ -84,6 +84,11 @@ describe('a table in the forms in which people have it gives the same numbers', 
   ])('%s', (_, data, more) => {
     expect(read(data, more)).toMatchObject({ ...SAME, refused: 0, conflicting: 0 })
   })
+  it('an order of dates that is none of its words is refused, and reads no day as a month', () => {
+    const text = 'time,a\n03/04/2026 07:00,0.5\n'
+    for (const dateOrder of ['lihgt', 'day-first', 3, null])
+      expect(() => read(text, { dateOrder } as never)).toThrow('dateOrder')
+  })
   it('says what it found', () => {
     expect(read(PLAIN.replaceAll(',', ';').replaceAll('.', ','))).toMatchObject({
       separator: ';',
