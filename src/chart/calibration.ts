@@ -1,7 +1,7 @@
 import type { ProbeCalibration } from '../probe/calibration.js'
 import { valueAt } from '../probe/calibration-curve.js'
 import { requireObject } from '../quantity/guard.js'
-import type { Panel, PanelSeries } from './panel-chart.js'
+import type { PanelSeries } from './panel-chart.js'
 import { drawPanels } from './panels.js'
 import { heightFor, WIDTH } from './size.js'
 import type { PictureTitle, PictureWidth } from './terms.js'
@@ -40,57 +40,53 @@ export function chartCalibration(chart: CalibrationChart): string {
   const { title, calibration, readingTitle, width = WIDTH } = chart
   requireObject(calibration, 'calibration')
   const { min: lowest, max: highest } = calibration.span
+  const curve = (reading: number) => valueAt(calibration, reading)
   const beyond = BEYOND * (highest - lowest)
   // A root or a power of a negative reading does not exist.
   const from = calibration.exponent === 1 ? lowest - beyond : Math.max(0, lowest - beyond)
   const to = highest + beyond
-  const residuals = calibration.samples.map((sample) => sample.waterContent - valueAt(calibration, sample.reading))
+  const readings = calibration.samples.map(({ reading }) => reading as number)
+  const residuals = calibration.samples.map((sample) => sample.waterContent - curve(sample.reading))
+  const worst = residuals.reduce((most, residual) => Math.max(most, Math.abs(residual)), 0.005)
+  const along = (a: number, b: number) => Array.from({ length: STEPS + 1 }, (_, i) => a + ((b - a) * i) / STEPS)
+  const part = (name: string, x: readonly number[], look: number): PanelSeries => {
+    return { name, x, y: x.map(curve), draw: 'line', look }
+  }
+  const { porosity } = calibration
   return drawPanels({
     title,
     alternative: inWords(calibration, residuals),
     xTitle: readingTitle,
     xRange: [from, to],
     spans: [{ name: 'calibrated', from: lowest, to: highest }],
-    panels: [curvePanel(calibration, from, to), residualPanel(calibration, residuals)],
+    panels: [
+      {
+        yTitle: 'water content, m³/m³',
+        series: [
+          {
+            name: 'samples',
+            x: readings,
+            y: calibration.samples.map((sample) => sample.waterContent),
+            draw: 'points',
+            look: 3,
+          },
+          part('calibration', along(lowest, highest), 0),
+          // Both ends have one name; the missing value between them breaks the line.
+          part('extrapolated', [...along(from, lowest), Number.NaN, ...along(highest, to)], 1),
+        ],
+        ...(porosity === undefined ? {} : { rules: [{ name: 'porosity', y: porosity }] }),
+        weight: 2.4,
+      },
+      {
+        yTitle: 'residual, m³/m³',
+        series: [{ name: 'weighed less calculated', x: readings, y: residuals, draw: 'points', look: 3 }],
+        rules: [{ name: '', y: 0 }],
+        yRange: [-worst, worst],
+      },
+    ],
     width,
     height: heightFor(width, 560),
   })
-}
-
-function curvePanel(calibration: ProbeCalibration, from: number, to: number): Panel {
-  const { span, porosity, samples } = calibration
-  const along = (a: number, b: number) => Array.from({ length: STEPS + 1 }, (_, i) => a + ((b - a) * i) / STEPS)
-  const part = (name: string, x: readonly number[], look: number): PanelSeries => {
-    return { name, x, y: x.map((reading) => valueAt(calibration, reading)), draw: 'line', look }
-  }
-  return {
-    yTitle: 'water content, m³/m³',
-    series: [
-      {
-        name: 'samples',
-        x: samples.map(({ reading }) => reading as number),
-        y: samples.map((sample) => sample.waterContent),
-        draw: 'points',
-        look: 3,
-      },
-      part('calibration', along(span.min, span.max), 0),
-      // Both ends have one name; the missing value between them breaks the line.
-      part('extrapolated', [...along(from, span.min), Number.NaN, ...along(span.max, to)], 1),
-    ],
-    ...(porosity === undefined ? {} : { rules: [{ name: 'porosity', y: porosity }] }),
-    weight: 2.4,
-  }
-}
-
-function residualPanel({ samples }: ProbeCalibration, residuals: readonly number[]): Panel {
-  const x = samples.map(({ reading }) => reading as number)
-  const worst = residuals.reduce((most, residual) => Math.max(most, Math.abs(residual)), 0.005)
-  return {
-    yTitle: 'residual, m³/m³',
-    series: [{ name: 'weighed less calculated', x, y: residuals, draw: 'points', look: 3 }],
-    rules: [{ name: '', y: 0 }],
-    yRange: [-worst, worst],
-  }
 }
 
 function inWords(calibration: ProbeCalibration, residuals: readonly number[]): string {

@@ -50,8 +50,21 @@ export function chartDay(day: DayChart): string {
   if (time.length < 2) throw new InputError('time', `there are ${time.length} readings`, 'give at least two')
   const from = time[0]!
   const to = time[time.length - 1]!
+  const waterContent = day.waterContent.map(({ name, value }) => lineOf(name, time, value, day.maxStep))
+  const limits = [
+    ...(day.fullPoint === undefined ? [] : [{ name: 'full point', y: day.fullPoint }]),
+    ...(day.refillPoint === undefined ? [] : [{ name: 'refill point', y: day.refillPoint }]),
+  ]
   const panels: Panel[] = [
-    waterPanel(day),
+    {
+      yTitle: 'water content, m³/m³',
+      series: waterContent,
+      rules: limits,
+      ...(day.refillPoint !== undefined && day.fullPoint !== undefined
+        ? { band: [day.refillPoint, day.fullPoint] as const }
+        : {}),
+      weight: 3,
+    },
     // A day without shots has no panel for them; the description says so.
     ...(day.shots.length === 0 ? [] : [shotPanel(day.shots)]),
     ...(day.below ?? []).map((curve) => ({
@@ -59,9 +72,16 @@ export function chartDay(day: DayChart): string {
       series: [lineOf(curve.name, time, curve.value, day.maxStep)],
     })),
   ]
+  const readings = day.waterContent.flatMap(({ value }) => Array.from(value).filter(Number.isFinite))
+  const low = readings.reduce((a, b) => Math.min(a, b), Infinity)
+  const high = readings.reduce((a, b) => Math.max(a, b), -Infinity)
+  const alternative =
+    readings.length === 0
+      ? 'No reading of water content.'
+      : `Water content between ${low.toFixed(3)} and ${high.toFixed(3)} m³/m³; ${shotsInWords(day.shots)}.`
   return drawPanels({
     title: day.title,
-    alternative: inWords(day),
+    alternative,
     xTitle: 'local time',
     xRange: [from, to],
     xTicks: timeTicks(from, to, day.hoursFromUtc),
@@ -72,30 +92,9 @@ export function chartDay(day: DayChart): string {
   })
 }
 
-function waterPanel({ time, waterContent, maxStep, fullPoint, refillPoint }: DayChart): Panel {
-  return {
-    yTitle: 'water content, m³/m³',
-    series: waterContent.map(({ name, value }) => lineOf(name, time, value, maxStep)),
-    rules: [
-      ...(fullPoint === undefined ? [] : [{ name: 'full point', y: fullPoint }]),
-      ...(refillPoint === undefined ? [] : [{ name: 'refill point', y: refillPoint }]),
-    ],
-    ...(refillPoint !== undefined && fullPoint !== undefined ? { band: [refillPoint, fullPoint] as const } : {}),
-    weight: 3,
-  }
-}
-
 function shotPanel(shots: DayChart['shots']): Panel {
   const [x, y] = [shots.map((shot) => shot.time), shots.map((shot) => shot.millilitres)]
   return { yTitle: 'shot, mL', series: [{ name: 'shots', x, y, draw: 'bars' }] }
-}
-
-function inWords({ waterContent, shots }: DayChart): string {
-  const readings = waterContent.flatMap(({ value }) => Array.from(value).filter(Number.isFinite))
-  if (readings.length === 0) return 'No reading of water content.'
-  const low = readings.reduce((a, b) => Math.min(a, b), Infinity)
-  const high = readings.reduce((a, b) => Math.max(a, b), -Infinity)
-  return `Water content between ${low.toFixed(3)} and ${high.toFixed(3)} m³/m³; ${shotsInWords(shots)}.`
 }
 
 function shotsInWords(shots: DayChart['shots']): string {

@@ -50,69 +50,57 @@ export function drawPanel(
   const { left, right, top, tall } = place
   const bottom = top + tall
   const y = place.y.scale
+  const box = (name: string, x1: number, x2: number, y1: number, y2: number) =>
+    element('rect', { class: name, x: x1, y: y1, width: Math.max(1, x2 - x1), height: Math.max(0, y2 - y1) })
+  const inside: string[] = []
+  const over: string[] = []
+  for (const [a, b] of chart.gaps ?? [])
+    if (drawable(a) && drawable(b)) inside.push(box('gap', x(a), x(b), top, bottom))
+  for (const span of chart.spans ?? [])
+    if (drawable(span.from) && drawable(span.to)) inside.push(box('band', x(span.from), x(span.to), top, bottom))
+  const [low, high] = panel.band ?? []
+  if (drawable(low) && drawable(high)) inside.push(box('band', left, right, y(high), y(low)))
+  const parts: string[] = []
+  for (const tick of place.y.ticks) {
+    parts.push(element('line', { class: 'grid', x1: left, x2: right, y1: tick.y, y2: tick.y }))
+    parts.push(element('text', { x: left - 8, y: tick.y + 5, 'text-anchor': 'end' }, escapeText(tick.text)))
+  }
+  for (const tick of ticks)
+    parts.push(element('line', { class: 'grid', x1: x(tick.x), x2: x(tick.x), y1: top, y2: bottom }))
+  panel.series.forEach((series, i) => {
+    inside.push(drawSeries(series, lookOf(series, i), x, y))
+  })
+  for (const mark of chart.marks ?? [])
+    if (drawable(mark.x))
+      inside.push(element('line', { class: 'rule', x1: x(mark.x), x2: x(mark.x), y1: top, y2: bottom }))
   const rules = (panel.rules ?? []).filter((rule) => drawable(rule.y)).sort((a, b) => b.y - a.y)
-  const inside = [
-    ...shaded(panel, chart, x, place),
-    ...panel.series.map((series, i) => drawSeries(series, lookOf(series, i), x, y)),
-    ...markedLines(chart, rules, x, place),
-  ]
-  const parts = gridLines(ticks, x, place)
+  for (const { y: at } of rules)
+    inside.push(element('line', { class: 'rule', x1: left, x2: right, y1: y(at), y2: y(at) }))
+  if (place.beside > 0) over.push(...namesBeside(rules, place))
   parts.push(
-    clipped(inside, place),
+    // A picture in the picture cuts off what lies outside the axes, without names that could collide on a page.
+    element(
+      'svg',
+      {
+        x: left,
+        y: top,
+        width: right - left,
+        height: tall,
+        viewBox: `${tidy(left)} ${tidy(top)} ${tidy(right - left)} ${tidy(tall)}`,
+      },
+      ...inside,
+    ),
     element('path', {
       class: 'axis',
       fill: 'none',
       d: `M${tidy(left)} ${tidy(top)}V${tidy(bottom)}H${tidy(right)}`,
     }),
     ...axisTitle(panel.yTitle, top, tall),
-    ...(place.beside > 0 ? namesBeside(rules, place) : []),
+    ...over,
   )
   if (legend.rows > 0)
     parts.push(drawLegend(legend, left, top - place.above - LEGEND_ROW * legend.rows + 2, right + place.beside - left))
   return element('g', {}, ...parts)
-}
-
-/** A picture in the picture cuts off what lies outside the axes, without names that could collide on a page. */
-function clipped(inside: readonly string[], { left, right, top, tall }: PanelPlace): string {
-  const viewBox = `${tidy(left)} ${tidy(top)} ${tidy(right - left)} ${tidy(tall)}`
-  return element('svg', { x: left, y: top, width: right - left, height: tall, viewBox }, ...inside)
-}
-
-/** What lies behind the curves: gaps, spans and the band. */
-function shaded(panel: Panel, chart: PanelChart, x: Scale, { left, right, top, tall, y: { scale: y } }: PanelPlace) {
-  const bottom = top + tall
-  const box = (name: string, x1: number, x2: number, y1: number, y2: number) =>
-    element('rect', { class: name, x: x1, y: y1, width: Math.max(1, x2 - x1), height: Math.max(0, y2 - y1) })
-  const boxes: string[] = []
-  for (const [a, b] of chart.gaps ?? []) if (drawable(a) && drawable(b)) boxes.push(box('gap', x(a), x(b), top, bottom))
-  for (const span of chart.spans ?? [])
-    if (drawable(span.from) && drawable(span.to)) boxes.push(box('band', x(span.from), x(span.to), top, bottom))
-  const [low, high] = panel.band ?? []
-  if (drawable(low) && drawable(high)) boxes.push(box('band', left, right, y(high), y(low)))
-  return boxes
-}
-
-/** The lines over the curves: marks upright, rules level. */
-function markedLines(chart: PanelChart, rules: readonly PanelRule[], x: Scale, place: PanelPlace): string[] {
-  const { left, right, top, tall } = place
-  const line = (x1: number, x2: number, y1: number, y2: number) => element('line', { class: 'rule', x1, x2, y1, y2 })
-  const marks = (chart.marks ?? []).filter((mark) => drawable(mark.x))
-  return [
-    ...marks.map((mark) => line(x(mark.x), x(mark.x), top, top + tall)),
-    ...rules.map((rule) => line(left, right, place.y.scale(rule.y), place.y.scale(rule.y))),
-  ]
-}
-
-/** The grid of both axes with the numbers at the vertical one. */
-function gridLines(ticks: readonly { x: number }[], x: Scale, { left, right, top, tall, y }: PanelPlace): string[] {
-  const line = (x1: number, x2: number, y1: number, y2: number) => element('line', { class: 'grid', x1, x2, y1, y2 })
-  return [
-    ...y.ticks.flatMap((tick) => [
-      line(left, right, tick.y, tick.y),
-      element('text', { x: left - 8, y: tick.y + 5, 'text-anchor': 'end' }, escapeText(tick.text)),
-    ]),
-    ...ticks.map((tick) => line(x(tick.x), x(tick.x), top, top + tall)),
-  ]
 }
 
 /** The title of a vertical axis in one line, or smaller in two. */

@@ -48,7 +48,7 @@ const BAR = 5
  */
 export function chartRehearsal(chart: RehearsalChart): string {
   requireObject(chart, 'chart')
-  const { outcome, lower, upper } = chart
+  const { outcome, lower, upper, stressBelow } = chart
   requireObject(outcome, 'outcome')
   const { course } = outcome
   const { width = WIDTH } = chart
@@ -62,7 +62,25 @@ export function chartRehearsal(chart: RehearsalChart): string {
   const hours = Math.ceil(((to - from) / 3600) * (BAR / (width - 108)))
   const bars = (counted: Float64Array) => rates(course.time, counted, course.step, hours)
   const panels: Panel[] = [
-    waterPanel(chart, course, buckets),
+    {
+      yTitle: 'water content, m³/m³',
+      series: [
+        ...course.readings.map((value, i) => ({
+          ...thinned(course.time, value, buckets),
+          name: `probe ${i + 1}`,
+          draw: 'line' as const,
+          look: i + 1,
+        })),
+        { ...thinned(course.time, course.waterContent, buckets), name: 'true mean', draw: 'line', look: 0 },
+      ],
+      rules: [
+        ...(upper === undefined ? [] : [{ name: 'upper limit', y: upper }]),
+        ...(lower === undefined ? [] : [{ name: 'lower limit', y: lower }]),
+        ...(stressBelow === undefined ? [] : [{ name: 'stress', y: stressBelow }]),
+      ],
+      ...(lower !== undefined && upper !== undefined ? { band: [lower, upper] as const } : {}),
+      weight: 3,
+    },
     ...barPanel('given, mL/h', 'given', bars(course.given), 0, hours),
     ...barPanel('drain, mL/h', 'drain', bars(course.drained), 1, hours),
   ]
@@ -78,32 +96,6 @@ export function chartRehearsal(chart: RehearsalChart): string {
     width,
     height: heightFor(width, 620),
   })
-}
-
-function waterPanel(
-  { lower, upper, stressBelow }: RehearsalChart,
-  { time, readings, waterContent }: NonNullable<RehearsalOutcome['course']>,
-  buckets: number,
-): Panel {
-  return {
-    yTitle: 'water content, m³/m³',
-    series: [
-      ...readings.map((value, i) => ({
-        ...thinned(time, value, buckets),
-        name: `probe ${i + 1}`,
-        draw: 'line' as const,
-        look: i + 1,
-      })),
-      { ...thinned(time, waterContent, buckets), name: 'true mean', draw: 'line', look: 0 },
-    ],
-    rules: [
-      ...(upper === undefined ? [] : [{ name: 'upper limit', y: upper }]),
-      ...(lower === undefined ? [] : [{ name: 'lower limit', y: lower }]),
-      ...(stressBelow === undefined ? [] : [{ name: 'stress', y: stressBelow }]),
-    ],
-    ...(lower !== undefined && upper !== undefined ? { band: [lower, upper] as const } : {}),
-    weight: 3,
-  }
 }
 
 function barPanel(

@@ -1,15 +1,16 @@
 import type { Container } from '../medium/container/container.js'
+import { airSpaceAtContainerCapacity, containerCapacity } from '../medium/container/container-capacity.js'
+import { waterProfile } from '../medium/container/water-profile.js'
 import type { RetentionModel } from '../medium/curves/retention-model.js'
 import type { RetentionPoint } from '../medium/fit/retention-points.js'
 import { InputError } from '../quantity/errors.js'
 import type { Porosity, SuctionHead } from '../quantity/generated/kinds.js'
 import { numberIn, requireList, requireObject, requireRows } from '../quantity/guard.js'
 import { PICTURE_WIDTH } from './domains.js'
-import { containerInWords, drawContainer } from './drained-container.js'
 import { framed } from './frame.js'
-import type { PanelSeries, PanelSpan } from './panel-chart.js'
+import type { PanelSeries } from './panel-chart.js'
+import { stackPanels } from './panels.js'
 import { isNarrow, WIDTH } from './size.js'
-import { stackPanels } from './stack-panels.js'
 import { element } from './svg.js'
 import type { LegendName, PictureTitle, PictureWidth } from './terms.js'
 
@@ -63,74 +64,56 @@ export function chartRetention(chart: RetentionChart): string {
   if (chart.suctions !== undefined) requireList(chart.suctions, 'suctions')
   const [first] = chart.curves
   if (first === undefined) throw new InputError('curves', 'there is none', 'give at least one medium')
-  const ends = endsOf(chart)
+  const [low, high] = chart.suctions ?? ([1, 16000] as const)
+  if (!(low > 0 && high > low && high / low < 1e30))
+    throw new InputError('suctions', `run from ${low} to ${high} cm`, 'give the lower end first, both above zero')
   const { container } = chart
   const alternative = [
     ...chart.curves.map((curve) => curveInWords(curve)),
-    ...(container === undefined ? [] : [containerInWords({ ...restOf(chart), container, medium: first.medium })]),
+    ...(container === undefined ? [] : [containerInWords(chart, first.medium, container)]),
   ].join(' ')
   const width = numberIn(chart.width ?? WIDTH, PICTURE_WIDTH, 'width')
   // In a narrow picture the container stands below the curves.
   const narrow = isNarrow(width)
   const wide = container === undefined || narrow ? width : width - BESIDE
-  const inPicture = (top: number) => drawCurves(chart, first.medium, ends, wide, top)
+  const bottom = chart.bottomSuction ?? 0
+  const inPicture = (top: number) =>
+    stackPanels(
+      {
+        title: chart.title,
+        alternative,
+        xTitle: 'suction, cm of water',
+        xRange: [low, high],
+        xScale: 'logarithmic',
+        panels: [
+          {
+            yTitle: 'water content, m³/m³',
+            yRange: [0, first.medium.saturated],
+            series: chart.curves.flatMap((curve, i) => seriesOf(curve, i, low, high)),
+          },
+        ],
+        spans:
+          container === undefined
+            ? []
+            : [
+                {
+                  name: 'in the container',
+                  from: Math.min(Math.max(low, bottom), high),
+                  to: Math.min(Math.max(low, bottom + container.height), high),
+                },
+              ],
+        width: wide,
+        height: HEIGHT,
+      },
+      top,
+    )
   const height = container !== undefined && narrow ? HEIGHT + BELOW : HEIGHT
   return framed({ title: chart.title, alternative, width, height }, (top) => {
     if (container === undefined) return inPicture(top)
     const place = narrow ? `translate(0 ${HEIGHT - top + 10})` : `translate(${wide} 0)`
     const size = narrow ? { width, height: BELOW + top - 10 } : { width: BESIDE, height: HEIGHT }
-    return (
-      inPicture(top) +
-      element(
-        'g',
-        { transform: place },
-        drawContainer({ ...restOf(chart), container, medium: first.medium }, top, size),
-      )
-    )
+    return inPicture(top) + element('g', { transform: place }, drawContainer(chart, first.medium, container, top, size))
   })
-}
-
-function endsOf(chart: RetentionChart): readonly [low: number, high: number] {
-  const [low, high] = chart.suctions ?? ([1, 16000] as const)
-  if (!(low > 0 && high > low && high / low < 1e30))
-    throw new InputError('suctions', `run from ${low} to ${high} cm`, 'give the lower end first, both above zero')
-  return [low, high]
-}
-
-function drawCurves(
-  chart: RetentionChart,
-  { saturated }: RetentionModel,
-  [low, high]: readonly [low: number, high: number],
-  width: number,
-  top: number,
-): string {
-  const yTitle = 'water content, m³/m³'
-  const series = chart.curves.flatMap((curve, i) => seriesOf(curve, i, low, high))
-  return stackPanels(
-    {
-      title: '',
-      alternative: '',
-      xTitle: 'suction, cm of water',
-      xRange: [low, high],
-      xScale: 'logarithmic',
-      panels: [{ yTitle, yRange: [0, saturated], series }],
-      spans: spansOf(chart, low, high),
-      width,
-      height: HEIGHT,
-    },
-    top,
-  )
-}
-
-function spansOf(
-  { container, bottomSuction = 0 as SuctionHead }: RetentionChart,
-  low: number,
-  high: number,
-): PanelSpan[] {
-  if (container === undefined) return []
-  const within = (suction: number) => Math.min(Math.max(low, suction), high)
-  const [from, to] = [within(bottomSuction), within(bottomSuction + container.height)]
-  return [{ name: 'in the container', from, to }]
 }
 
 function seriesOf({ name, medium, points }: RetentionCurve, look: number, low: number, high: number): PanelSeries[] {
@@ -148,6 +131,49 @@ function seriesOf({ name, medium, points }: RetentionCurve, look: number, low: n
   return [curve, measured]
 }
 
+function drawContainer(
+  chart: RetentionChart,
+  medium: RetentionModel,
+  container: Container,
+  top: number,
+  size: { readonly width: number; readonly height: number },
+): string {
+  const { height, waterContent } = waterProfile({ ...restOf(chart), container, medium, points: 41 })
+  const pores = chart.porosity ?? medium.saturated
+  const up = Array.from(height)
+  const down = up.slice().reverse()
+  const region = (name: string, look: number, from: ArrayLike<number>, to: ArrayLike<number>): PanelSeries => ({
+    name,
+    look,
+    draw: 'region',
+    x: [...Array.from(from), ...Array.from(to).reverse()],
+    y: [...up, ...down],
+  })
+  const every = (value: number) => up.map(() => value)
+  return stackPanels(
+    {
+      title: '',
+      alternative: '',
+      xTitle: 'share of the volume',
+      xRange: [0, 1],
+      panels: [
+        {
+          yTitle: 'height above the bottom, cm',
+          yRange: [0, container.height],
+          series: [
+            region('water', 0, every(0), waterContent),
+            region('air', 4, waterContent, every(pores)),
+            ...(pores < 0.97 ? [region('solids', 5, every(pores), every(1))] : []),
+            { name: '', x: waterContent, y: height, draw: 'line' as const, look: 0 },
+          ],
+        },
+      ],
+      ...size,
+    },
+    top,
+  )
+}
+
 function restOf({ bottomSuction, porosity }: RetentionChart) {
   return { ...(bottomSuction === undefined ? {} : { bottomSuction }), ...(porosity === undefined ? {} : { porosity }) }
 }
@@ -156,4 +182,14 @@ function curveInWords({ name, medium, points }: RetentionCurve): string {
   const at = (suction: number) => medium.waterContent(suction as SuctionHead).toFixed(3)
   const measured = points === undefined || points.length === 0 ? '' : `, with ${points.length} measured points`
   return `${name}: ${medium.saturated.toFixed(3)} m³/m³ saturated, ${at(10)} at 10 cm of suction, ${at(100)} at 100 cm, ${at(15000)} at 15,000 cm${measured}.`
+}
+
+function containerInWords(chart: RetentionChart, medium: RetentionModel, container: Container): string {
+  const state = { container, medium, ...restOf(chart) }
+  const { waterContent } = waterProfile({ ...state, points: 2 })
+  const capacity = containerCapacity(state)
+  const air = airSpaceAtContainerCapacity(state) + (chart.porosity ?? medium.saturated) - medium.saturated
+  const name =
+    chart.bottomSuction === undefined || chart.bottomSuction === 0 ? 'container capacity' : 'mean water content'
+  return `In a container ${Number(container.height.toPrecision(4))} cm high: ${name} ${capacity.toFixed(3)} m³/m³, air ${air.toFixed(3)}; ${waterContent[0]?.toFixed(3)} m³/m³ at the bottom, ${waterContent[1]?.toFixed(3)} at the surface.`
 }

@@ -2,7 +2,7 @@ import { InputError } from '../quantity/errors.js'
 import { requireList, requireObject, requireRows } from '../quantity/guard.js'
 import type { ZoneDay } from '../zone/zone-day.js'
 import { lineOf } from './line-of.js'
-import type { Panel, PanelSeries, PanelSpan } from './panel-chart.js'
+import type { Panel, PanelSpan } from './panel-chart.js'
 import { drawPanels } from './panels.js'
 import { heightFor, WIDTH } from './size.js'
 import type { LocalClock, PictureTitle, PictureWidth, ProbeCurves, ReadingTimes } from './terms.js'
@@ -63,8 +63,24 @@ export function chartReview(chart: ReviewChart): string {
       throw new InputError(name, `has ${value.length} values for ${time.length} times`, 'give one value for each time')
     return { name, value: on.map((i) => value[i]!) }
   })
-  const series = curves.map(({ name, value }) => lineOf(name, times, value, chart.maxStep))
-  const panels = [waterPanel(day, series), ...risePanel(day)]
+  const limits = day.level.known ? day.level.value.limits : undefined
+  const panels: Panel[] = [
+    {
+      yTitle: 'water content, m³/m³',
+      series: curves.map(({ name, value }) => lineOf(name, times, value, chart.maxStep)),
+      ...(limits === undefined
+        ? {}
+        : {
+            rules: [
+              { name: 'full point', y: limits.fullPoint },
+              { name: 'refill point', y: limits.refillPoint },
+            ],
+            band: [limits.refillPoint, limits.fullPoint] as const,
+          }),
+      weight: 2.6,
+    },
+    ...risePanel(day),
+  ]
   return drawPanels({
     title: chart.title,
     alternative: inWords(chart),
@@ -77,24 +93,6 @@ export function chartReview(chart: ReviewChart): string {
     width,
     height: heightFor(width, panels.length === 1 ? 340 : 440),
   })
-}
-
-function waterPanel({ level }: ZoneDay, series: readonly PanelSeries[]): Panel {
-  const limits = level.known ? level.value.limits : undefined
-  return {
-    yTitle: 'water content, m³/m³',
-    series,
-    ...(limits === undefined
-      ? {}
-      : {
-          rules: [
-            { name: 'full point', y: limits.fullPoint },
-            { name: 'refill point', y: limits.refillPoint },
-          ],
-          band: [limits.refillPoint, limits.fullPoint] as const,
-        }),
-    weight: 2.6,
-  }
 }
 
 /** Bars of several probes stand beside each other. */

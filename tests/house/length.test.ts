@@ -11,7 +11,7 @@ const LONG_FILE = 150
  */
 const HELD: Record<string, { readonly functions: number; readonly files: number }> = {
   air: { functions: 1, files: 0 },
-  chart: { functions: 0, files: 4 },
+  chart: { functions: 8, files: 4 },
   control: { functions: 4, files: 13 },
   demand: { functions: 1, files: 7 },
   dielectric: { functions: 0, files: 0 },
