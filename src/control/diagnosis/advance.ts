@@ -69,8 +69,7 @@ function afterLeap(state: ZoneWatchState): ZoneWatchState {
 function withReadings(state: ZoneWatchState, readings: unknown, now: number, zone: RememberedZone): ProbeWatch[] {
   const probes = [...state.probes]
   if (!Array.isArray(readings)) return probes
-  const quietFrom =
-    state.valve.shot !== null || state.valve.open !== null ? Infinity : (state.valve.quietFrom ?? -Infinity)
+  const quietFrom = quietSince(state.valve)
   const beside = { quietFrom, maxRate: zone.flow / 3600 / zone.volume, came: cameLately(state, now, zone) }
   for (const reading of readings as readonly (WatchedReading | null)[]) {
     const i = zone.names.indexOf(reading?.probe as string)
@@ -81,6 +80,11 @@ function withReadings(state: ZoneWatchState, readings: unknown, now: number, zon
     else probes[i] = withClimbs(withStep(after, beside, 5 * zone.maxAge), quietFrom, state.light, zone)
   }
   return probes
+}
+
+/** Since when no shot moves the probes; not yet while one is under way. Unit: s. */
+function quietSince({ shot, open, quietFrom }: ValveWatch): number {
+  return shot !== null || open !== null ? Infinity : (quietFrom ?? -Infinity)
 }
 
 /** What shots of the last half hour can raise the zone by, the one that is under way among them. Unit: m³/m³. */
@@ -225,14 +229,12 @@ function withSteady(state: ZoneWatchState, input: WatchZoneInput, now: number, z
   for (let k = state.shots.length - 1; k >= 0 && now - state.shots[k]!.time < 9000; k--)
     watered += state.shots[k]!.volume / zone.volume
   const drainEC = known(input.drainEC) ?? state.drainEC
-  const { shot, open, quietFrom } = state.valve
-  const quiet = shot !== null || open !== null ? Infinity : (quietFrom ?? -Infinity)
   return {
     ...state,
     drainEC,
     hasTemperature: known(input.temperature) !== null,
     feed: withValue(state.feed, known(input.feedEC), now, 0.2),
-    pairs: withLeap(withLevels(state.pairs, state.probes, now, watered), state.probes, quiet),
+    pairs: withLeap(withLevels(state.pairs, state.probes, now, watered), state.probes, quietSince(state.valve)),
   }
 }
 

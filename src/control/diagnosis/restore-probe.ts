@@ -1,9 +1,9 @@
+import { INSTANT } from '../../quantity/domains.js'
 import type { StateReader } from '../../record/restore-state.js'
-import { FIRST_MOMENT, LAST_MOMENT } from '../moment.js'
 import { KEPT, type ProbeWatch } from './watch-probe.js'
 
 export function restoredProbe(reader: StateReader): ProbeWatch {
-  const times = reader.numbers('times', KEPT, FIRST_MOMENT, LAST_MOMENT)
+  const times = reader.numbers('times', KEPT, INSTANT.min, INSTANT.max)
   const levels = reader.numbers('levels', KEPT, 0, 1)
   if (times.length !== levels.length) reader.refuse('levels', 'are not as many as times')
   const flatSince = reader.numberOrNull('flatSince')

@@ -73,18 +73,17 @@ function leapOf(probes: readonly ProbeWatch[], first: number, second: number, qu
   const [one, other] = [probes[first]!, probes[second]!]
   const [n, m] = [one.times.length - OLD - YOUNG, other.times.length - OLD - YOUNG]
   if (n < 0 || m < 0 || one.times[n]! < quietFrom) return null
+  const apart = (i: number) => one.levels[n + i]! - other.levels[m + i]!
   let [before, after] = [0, 0]
   for (let i = 0; i < OLD + YOUNG; i++) {
     if (one.times[n + i] !== other.times[m + i]) return null
-    const apart = one.levels[n + i]! - other.levels[m + i]!
-    if (i < OLD) before += apart / OLD
-    else after += apart / YOUNG
+    if (i < OLD) before += apart(i) / OLD
+    else after += apart(i) / YOUNG
   }
   const size = Math.abs(before)
   if (size < Math.max(LEAST_LEAP, 2.5 * Math.max(one.noise, other.noise))) return null
   if (Math.sign(after) !== -Math.sign(before) || Math.abs(before + after) > 0.4 * size) return null
-  const at = (i: number) => one.levels[n + i]! - other.levels[m + i]!
-  const leap = (at(OLD) - at(OLD - 1)) / (after - before)
+  const leap = (apart(OLD) - apart(OLD - 1)) / (after - before)
   return leap < 0.6 ? null : { time: one.times[n + OLD]!, first, second, before, after }
 }
 

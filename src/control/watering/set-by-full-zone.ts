@@ -133,13 +133,18 @@ function apartAtFull(
   atFull: readonly (number | null)[],
   bias: readonly number[],
 ): readonly number[] {
-  const known = atFull.filter((told) => told !== null)
-  const mean = known.length === 0 ? null : known.reduce((sum, told) => sum + told, 0) / known.length
+  const mean = meanAtFull(atFull)
   return views.map(({ seen }, i) => {
     // A container that was never full itself is taken for one like the others.
     const full = atFull[i] ?? mean
     return seen === null || full === null ? 0 : Math.max(-MOST_APART, Math.min(MOST_APART, seen - full - bias[i]!))
   })
+}
+
+/** What the probes said of a full zone in the mean; null where none has stood in one. Unit: m³/m³. */
+function meanAtFull(atFull: readonly (number | null)[]): number | null {
+  const known = atFull.filter((told) => told !== null)
+  return known.length === 0 ? null : known.reduce((sum, told) => sum + told, 0) / known.length
 }
 
 /**
@@ -167,8 +172,7 @@ export function slipped({ slip, due, full }: WateringFill, { substrate }: Limits
 
 /** What a zone will have taken beyond use once it is full, by its probes now; null where it is not known what they say of a full one. Unit: L. */
 export function foretoldFor({ atFull, net, due, full }: WateringFill, level: ZoneLevel, limits: Limits): number | null {
-  const levels = atFull.filter((told) => told !== null)
-  if (full === null || level.level === null || levels.length === 0) return null
-  const mean = levels.reduce((sum, told) => sum + told, 0) / levels.length
+  const mean = meanAtFull(atFull)
+  if (full === null || level.level === null || mean === null) return null
   return net - due + (mean - level.level) * limits.substrate
 }
