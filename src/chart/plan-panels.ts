@@ -1,5 +1,6 @@
 import type { DayPlan } from '../irrigation/plan/day-plan.js'
 import type { DayPlanRequest } from '../irrigation/plan/plan-request.js'
+import { betweenLimits } from './between-limits.js'
 import type { Panel, PanelSeries } from './panel-chart.js'
 
 /** A shot as a bar. */
@@ -18,15 +19,7 @@ export function contentPanel(
   return {
     yTitle: 'water content, m³/m³',
     series: read === undefined ? [predicted] : [predicted, { ...read, look: 0 }],
-    ...(request === undefined
-      ? {}
-      : {
-          rules: [
-            { name: 'full point', y: request.fullPoint },
-            { name: 'refill point', y: request.refillPoint },
-          ],
-          band: [request.refillPoint, request.fullPoint] as const,
-        }),
+    ...betweenLimits(request),
     weight: 3,
   }
 }

@@ -1,6 +1,7 @@
 import { InputError } from '../quantity/errors.js'
 import { requireList, requireObject, requireRows } from '../quantity/guard.js'
 import type { ZoneDay } from '../zone/zone-day.js'
+import { betweenLimits } from './between-limits.js'
 import { lineOf } from './line-of.js'
 import type { Panel, PanelSpan } from './panel-chart.js'
 import { drawPanels } from './panels.js'
@@ -68,15 +69,7 @@ export function chartReview(chart: ReviewChart): string {
     {
       yTitle: 'water content, m³/m³',
       series: curves.map(({ name, value }) => lineOf(name, times, value, chart.maxStep)),
-      ...(limits === undefined
-        ? {}
-        : {
-            rules: [
-              { name: 'full point', y: limits.fullPoint },
-              { name: 'refill point', y: limits.refillPoint },
-            ],
-            band: [limits.refillPoint, limits.fullPoint] as const,
-          }),
+      ...betweenLimits(limits),
       weight: 2.6,
     },
     ...risePanel(day),
