@@ -1,5 +1,6 @@
 import { type CatalogueEntry, type CatalogueField, catalogue } from 'porewater/catalogue'
 import { type DocumentedRange, parseRange } from './ranges.js'
+import { partAt } from './replaced-part.js'
 
 /**
  * The arguments of a call with one of them, or a part of one, replaced. Parts that the example leaves out are filled with their
@@ -30,10 +31,7 @@ export function withReplaced(
 export function argumentIn(entry: CatalogueEntry, args: readonly unknown[], field: CatalogueField): unknown {
   const names = entry.arguments.filter(({ path }) => !path.includes('.')).map(({ path }) => path)
   const [head = '', ...keys] = field.path.split('.')
-  return keys.reduce<unknown>(
-    (node, key) => (node as Record<string, unknown> | undefined)?.[key],
-    args[names.indexOf(head)],
-  )
+  return partAt(args[names.indexOf(head)], keys)
 }
 
 /** Some value inside a documented range. */

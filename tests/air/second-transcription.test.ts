@@ -20,11 +20,10 @@ import {
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
 import { HOUR_FACTOR } from '../../src/air/solar-hour-fao56.js'
+import { agreesWithin } from '../support/agrees.js'
 import { between } from '../support/round-trip.js'
 
-function agrees(ours: number, theirs: number): void {
-  expect(Math.abs(ours / theirs - 1)).toBeLessThan(1e-13)
-}
+const agrees = agreesWithin(1e-13)
 
 /** The same relation of the temperature at its ends and between them. */
 function same(min: number, max: number, ours: (t: Temperature) => number, theirs: (t: number) => number): void {

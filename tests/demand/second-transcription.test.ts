@@ -19,11 +19,10 @@ import {
   transpirationStanghellini1987,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
+import { agreesWithin } from '../support/agrees.js'
 import { between } from '../support/round-trip.js'
 
-function agrees(ours: number, theirs: number, within = 1e-12): void {
-  expect(Math.abs(ours / theirs - 1)).toBeLessThan(within)
-}
+const agrees = agreesWithin(1e-12)
 
 /**
  * The relations once more, with constants transcribed apart from those of the package, out of public code that cites the same works: a

@@ -10,6 +10,7 @@ import {
   waterPermittivityIapwsR8,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
+import { agreesWithin } from '../support/agrees.js'
 import { between } from '../support/round-trip.js'
 
 /**
@@ -18,9 +19,7 @@ import { between } from '../support/round-trip.js'
  */
 const SAME = 2e-14
 
-function agrees(ours: number, theirs: number): void {
-  expect(Math.abs(ours / theirs - 1)).toBeLessThan(SAME)
-}
+const agrees = agreesWithin(SAME)
 
 describe('density of water, transcribed a second time', () => {
   it('Jones and Harris (1992), Journal of Research of NIST 97, 335-340, air-free', () => {
