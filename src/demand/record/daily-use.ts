@@ -1,3 +1,4 @@
+import { answerOf } from '../../quantity/answer.js'
 import { EMITTERS, PLANTS } from '../../quantity/domains.js'
 import type { PlantWaterUse, Volume } from '../../quantity/generated/kinds.js'
 import { numberIn, optionsOf, wholeNumberIn } from '../../quantity/guard.js'
@@ -40,6 +41,6 @@ export function dailyUse(input: DailyUseInput): DailyUse {
   const perContainer = (perPlant *
     wholeNumberIn(optionsOf(input).plantsPerContainer ?? 1, PLANTS, 'plantsPerContainer')) as Volume
   const emitters = numberIn(optionsOf(input).emittersPerContainer ?? 1, EMITTERS, 'emittersPerContainer')
-  const perEmitter = (perContainer / emitters) as Volume
+  const perEmitter = answerOf(perContainer / emitters, 'emittersPerContainer') as Volume
   return { perPlant, perContainer, perEmitter }
 }
