@@ -60,7 +60,7 @@ export function recordsFromReadings(readings: readonly TidyReading[]): RecordDoc
 export function readingsFromRecord(record: RecordDocument): TidyReading[] {
   requireObject(record, 'record')
   const { source, quality } = record
-  const kind = oneOf(record.kind, Object.keys(KINDS) as KindName[], 'kind')
+  const kind = oneOf(record.kind, ['RawReading', ...(Object.keys(KINDS) as KindName[])], 'kind')
   return Array.from(record.time, (time, i) => ({
     time: time as Instant,
     source,
