@@ -56,6 +56,8 @@ export function recordsFromReadings(readings: readonly TidyReading[]): RecordDoc
  */
 export function readingsFromRecord(record: RecordDocument): TidyReading[] {
   requireObject(record, 'record')
+  requireList(record.time, 'record.time')
+  requireList(record.value, 'record.value')
   const { source, kind, quality } = record
   return Array.from(record.time, (time, i) => ({
     time: time as Instant,
