@@ -59,6 +59,8 @@ export function recordsFromReadings(readings: readonly TidyReading[]): RecordDoc
  */
 export function readingsFromRecord(record: RecordDocument): TidyReading[] {
   requireObject(record, 'record')
+  requireList(record.time, 'record.time')
+  requireList(record.value, 'record.value')
   const { source, quality } = record
   const kind = oneOf(record.kind, ['RawReading', ...(Object.keys(KINDS) as KindName[])], 'kind')
   return Array.from(record.time, (time, i) => ({

@@ -1,5 +1,5 @@
 import ts from 'typescript'
-import { publicIndexes } from './public-words.js'
+import { publicIndexes } from './public-types.js'
 import { root } from './source-files.js'
 
 /** A place in the arguments of a public function that takes words: a union of string literals, alone or beside something else. */
