@@ -1,8 +1,9 @@
 import type { Duration } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject, requireRows } from '../quantity/guard.js'
 import type { TimeUntilLevel } from '../record/forecast/time-until-level.js'
-import type { Cause, CauseCode, Diagnosis } from './diagnosis/cause.js'
+import type { Cause, CauseCode } from './diagnosis/cause.js'
 import { MIN_WEIGHT, WARNED_AHEAD } from './domains.js'
+import type { AlarmWeight, OfDiagnosis } from './terms.js'
 
 /** How urgent each cause is: `high` can flood the house, burn roots or dry the crop within hours. */
 const PRIORITIES: { readonly [Code in CauseCode]: 'high' | 'medium' | 'low' } = {
@@ -34,11 +35,7 @@ const PRIORITIES: { readonly [Code in CauseCode]: 'high' | 'medium' | 'low' } = 
 }
 
 /** A diagnosis, and what is foreseen. */
-export interface AlarmConditionsInput {
-  /** The diagnosis, made by `watchZone`. */
-  readonly diagnosis: Diagnosis
-  /** Causes of less weight raise nothing; 0.6 by default. Unit: 1. Range: [0, 1]. */
-  readonly minWeight?: number
+export interface AlarmConditionsInput extends OfDiagnosis, AlarmWeight {
   /** When the refill point is reached if nobody waters, by `timeUntilLevel`; left out where nothing is forecast. */
   readonly untilRefill?: TimeUntilLevel
   /** The alarm comes so long before the refill point is likely to be reached; two hours by default. Unit: s. Range: [0, 172800]. */

@@ -4,6 +4,7 @@ import { oneOf } from '../quantity/one-of.js'
 import type { Reducer } from '../record/reducer.js'
 import { ALARM_DELAY, SHELF_TIME } from './domains.js'
 import { isMoment } from './moment.js'
+import type { AskedNow, SeenClock } from './terms.js'
 
 /** How an alarm behaves. */
 export interface AlarmSettings {
@@ -19,9 +20,7 @@ export interface AlarmSettings {
 export type AlarmPhase = 'normal' | 'unacknowledged' | 'acknowledged' | 'returned-unacknowledged' | 'shelved'
 
 /** What happens to an alarm: time goes on, its condition comes or goes, somebody does something. */
-export interface AlarmInput {
-  /** Now. Unit: s. */
-  readonly now: number
+export interface AlarmInput extends AskedNow {
   /** Whether the condition is there; left out where it is not known, which changes nothing. Only `true` and `false` are known. */
   readonly condition?: boolean
   readonly action?: 'acknowledge' | 'shelve' | 'unshelve'
@@ -30,10 +29,8 @@ export interface AlarmInput {
 }
 
 /** What is remembered; plain data. */
-export interface AlarmState {
+export interface AlarmState extends SeenClock {
   readonly phase: AlarmPhase
-  /** Latest moment seen. Unit: s. */
-  readonly last: number | null
   /** Whether the condition was there when it was known last. */
   readonly condition: boolean
   /** Since when it is so. Unit: s. */

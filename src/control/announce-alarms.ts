@@ -4,6 +4,7 @@ import { oneOf } from '../quantity/one-of.js'
 import type { Reducer } from '../record/reducer.js'
 import { ALARM_WINDOW, MAX_ALARMS } from './domains.js'
 import { isMoment } from './moment.js'
+import type { AskedNow, SeenClock } from './terms.js'
 
 const PRIORITIES: readonly string[] = ['high', 'medium', 'low']
 
@@ -16,17 +17,13 @@ export interface AnnounceSettings {
 }
 
 /** Alarms that became unacknowledged at one moment. */
-export interface NewAlarms {
-  /** Now. Unit: s. */
-  readonly now: number
+export interface NewAlarms extends AskedNow {
   /** Their names and how urgent they are; what can hurt people or flood the house is `high`. */
   readonly alarms: readonly { readonly name: string; readonly priority: 'high' | 'medium' | 'low' }[]
 }
 
 /** What is remembered: the moments of the last announcements, at most as many as are allowed. */
-export interface AnnounceState {
-  /** Latest moment seen. Unit: s. */
-  readonly last: number | null
+export interface AnnounceState extends SeenClock {
   /** How long no later moment has come, counted in inputs: one for an input with alarms, ten for one without, up to 100. Unit: 1. */
   readonly idle: number
   readonly recent: readonly number[]

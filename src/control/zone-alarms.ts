@@ -4,19 +4,17 @@ import type { TimeUntilLevel } from '../record/forecast/time-until-level.js'
 import type { Reducer } from '../record/reducer.js'
 import { type AlarmInput, type AlarmReport, type AlarmState, alarmLifeCycle } from './alarm.js'
 import { type AlarmCondition, alarmConditions } from './alarm-conditions.js'
-import type { Diagnosis } from './diagnosis/cause.js'
 import { WEIGHT_BAND } from './domains.js'
+import type { AlarmWeight, AskedNow, OfDiagnosis } from './terms.js'
 
 /** When the alarms of a zone are raised, and when they return to normal. */
-export interface ZoneAlarmSettings {
+export interface ZoneAlarmSettings extends AlarmWeight {
   /** On-delay: a condition must last so long before its alarm is raised; none by default, since the diagnosis waits itself. Unit: s. Range: [0, 86400]. */
   readonly onDelay?: Duration
   /** Off-delay: it must be gone so long before the alarm returns to normal; thirty minutes by default. Unit: s. Range: [0, 86400]. */
   readonly offDelay?: Duration
   /** Longest time for which an alarm can be shelved; eight hours by default. Unit: s. Range: (0, 604800]. */
   readonly maxShelving?: Duration
-  /** Causes of less weight raise nothing; 0.6 by default. Unit: 1. Range: [0, 1]. */
-  readonly minWeight?: number
   /** Dead-band: an alarm that is there stays until the weight has fallen by so much more; 0.1 by default. Unit: 1. Range: [0, 0.5]. */
   readonly deadBand?: number
   /** The alarm by forecast comes so long before the refill point is likely to be reached; two hours by default. Unit: s. Range: [0, 172800]. */
@@ -24,11 +22,7 @@ export interface ZoneAlarmSettings {
 }
 
 /** What a moment brings: a diagnosis, a forecast, somebody who acts on one alarm. */
-export interface ZoneAlarmsInput {
-  /** Now. Unit: s. */
-  readonly now: number
-  /** The diagnosis, made by `watchZone`. */
-  readonly diagnosis: Diagnosis
+export interface ZoneAlarmsInput extends AskedNow, OfDiagnosis {
   /** When the refill point is reached if nobody waters, by `timeUntilLevel`. */
   readonly untilRefill?: TimeUntilLevel
   /** What somebody does to one alarm. */

@@ -131,3 +131,9 @@ export interface StaticPermittivity {
   /** Permittivity at low frequency. Unit: 1. */
   readonly staticPermittivity: Permittivity
 }
+
+/** A medium that holds water. */
+export interface WetMedium {
+  /** Water content. Unit: m³/m³. Range: (0, 1]. */
+  readonly waterContent: WaterContent
+}

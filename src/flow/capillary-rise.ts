@@ -1,18 +1,14 @@
-import type { ConductiveModel } from '../medium/curves/retention-model.js'
 import { rootBetween } from '../numerics/root.js'
 import { SUCTION } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
-import type { HydraulicConductivity, Length, SuctionHead, WaterFlux } from '../quantity/generated/kinds.js'
+import type { Length, SuctionHead, WaterFlux } from '../quantity/generated/kinds.js'
 import { numberIn, requireMade, requireObject } from '../quantity/guard.js'
 import { riseTo, riseWithoutEnd } from './capillary-integral.js'
 import { LIFT, LIFTING_SUCTION, SATURATED_CONDUCTIVITY, UPWARD_FLUX } from './domains.js'
+import type { ConductiveMedium } from './terms.js'
 
 /** A medium over a water table or a wet mat, with water rising through it. */
-export interface RisingWater {
-  /** How the medium holds and conducts water. */
-  readonly medium: ConductiveModel
-  /** Conductivity at saturation. Unit: cm/h. Range: (0, ∞). */
-  readonly saturatedConductivity: HydraulicConductivity
+export interface RisingWater extends ConductiveMedium {
   /** Water that rises, counted positive. Unit: mm/h. Range: [0, ∞). */
   readonly upwardFlux: WaterFlux
 }
@@ -24,11 +20,7 @@ export interface RisingToSuction extends RisingWater {
 }
 
 /** A medium that lifts water from a water table to a height where a suction is kept. */
-export interface LiftToHeight {
-  /** How the medium holds and conducts water. */
-  readonly medium: ConductiveModel
-  /** Conductivity at saturation. Unit: cm/h. Range: (0, ∞). */
-  readonly saturatedConductivity: HydraulicConductivity
+export interface LiftToHeight extends ConductiveMedium {
   /** Height over the water table. Unit: cm. Range: [0.001, ∞). */
   readonly height: Length
   /** Suction at that height; at most the height means that nothing rises. Unit: cm. Range: [0, 1000000000]. */

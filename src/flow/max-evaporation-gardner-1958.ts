@@ -1,6 +1,6 @@
 import { rootBetween } from '../numerics/root.js'
 import { InputError } from '../quantity/errors.js'
-import type { HydraulicConductivity, InverseSuction, Length, WaterFlux } from '../quantity/generated/kinds.js'
+import type { WaterFlux } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../quantity/guard.js'
 import {
   ALPHA,
@@ -10,27 +10,19 @@ import {
   RISE_EXPONENT,
   SATURATED_CONDUCTIVITY,
 } from './domains.js'
+import type { ExponentialMedium, WaterTableBelow } from './terms.js'
 
 /** An exponential medium over a water table. */
-export interface ExponentialOverWaterTable {
-  /** Conductivity at saturation. Unit: cm/h. Range: (0, ∞). */
-  readonly saturatedConductivity: HydraulicConductivity
-  /** How fast the conductivity falls with suction. Unit: 1/cm. Range: (0, ∞). */
-  readonly alpha: InverseSuction
-  /** Depth of the water table below the surface. Unit: cm. Range: (0, ∞). */
-  readonly depth: Length
-}
+export interface ExponentialOverWaterTable extends ExponentialMedium, WaterTableBelow {}
 
 /** A medium whose conductivity is a / (sⁿ + b), over a water table; suctions in cm and conductivities in cm/h. */
-export interface PowerOverWaterTable {
+export interface PowerOverWaterTable extends WaterTableBelow {
   /** Coefficient a; tables that print cm/d are divided by 24. Unit: cm^(n+1)/h. Range: (0, ∞). */
   readonly a: number
   /** Coefficient b, zero when only the dry end was fitted. Unit: cm^n. Range: [0, ∞). */
   readonly b: number
   /** Exponent of the suction. Unit: 1. Range: (1, ∞). */
   readonly n: number
-  /** Depth of the water table below the surface. Unit: cm. Range: (0, ∞). */
-  readonly depth: Length
 }
 
 /**

@@ -1,7 +1,6 @@
-import type { Container } from '../medium/container/container.js'
-import type { ConductiveModel, RetentionModel } from '../medium/curves/retention-model.js'
+import type { RetentionModel } from '../medium/curves/retention-model.js'
 import { InputError } from '../quantity/errors.js'
-import type { HydraulicConductivity, Length, Share, SuctionHead } from '../quantity/generated/kinds.js'
+import type { Length, Share, SuctionHead } from '../quantity/generated/kinds.js'
 import { numberIn, requireList, requireRows, wholeNumberIn } from '../quantity/guard.js'
 import { oneOf } from '../quantity/one-of.js'
 import type { ColumnEnds } from './column/ends.js'
@@ -17,24 +16,18 @@ import {
   RIM,
   SATURATED_CONDUCTIVITY,
 } from './domains.js'
-
 import { type RootsInContainer, sinkOf } from './richards-roots.js'
 import { type SaltInContainer, type SaltSetting, saltSetting } from './salt/salt-setting.js'
+import type { ConductiveMedium, FilledContainer } from './terms.js'
 import { wettingTable } from './wetting-table.js'
 
 /** A medium in its place, with how well it conducts when it is full. */
-export interface ConductingLayer {
-  /** The space that the medium fills. */
-  readonly container: Container
-  /** How the medium holds and conducts water. */
-  readonly medium: ConductiveModel
+export interface ConductingLayer extends FilledContainer, ConductiveMedium {
   /**
    * How the medium holds water as it wets from dry, where that is known: `wettingCurveKoolParker1987` for instance. Left out, it wets along
    * the curve on which it drains.
    */
   readonly wetting?: RetentionModel
-  /** Conductivity of the saturated medium. Unit: cm/h. Range: (0, ∞). */
-  readonly saturatedConductivity: HydraulicConductivity
 }
 
 /** What surrounds the medium of a simulation, and how exactly it is followed. */

@@ -1,16 +1,12 @@
-import type { ConductiveModel } from '../medium/curves/retention-model.js'
 import { SUCTION } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
-import type { HydraulicConductivity, SoilWaterDiffusivity, SuctionHead } from '../quantity/generated/kinds.js'
+import type { SoilWaterDiffusivity, SuctionHead } from '../quantity/generated/kinds.js'
 import { numberIn, requireMade, requireObject } from '../quantity/guard.js'
 import { SATURATED_CONDUCTIVITY } from './domains.js'
+import type { ConductiveMedium } from './terms.js'
 
 /** A medium at a suction. */
-export interface ConductingMedium {
-  /** How the medium holds and conducts water. */
-  readonly medium: ConductiveModel
-  /** Conductivity at saturation. Unit: cm/h. Range: (0, ∞). */
-  readonly saturatedConductivity: HydraulicConductivity
+export interface ConductingMedium extends ConductiveMedium {
   /** Suction. Unit: cm. Range: [0, ∞). */
   readonly suction: SuctionHead
 }

@@ -4,22 +4,13 @@ import { followPair } from '../numerics/runge-kutta.js'
 import { domainWith } from '../quantity/domain.js'
 import { SUCTION } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
-import type {
-  HydraulicConductivity,
-  SoilWaterDiffusivity,
-  Sorptivity,
-  SuctionHead,
-  WaterContentChange,
-} from '../quantity/generated/kinds.js'
+import type { SoilWaterDiffusivity, Sorptivity, SuctionHead, WaterContentChange } from '../quantity/generated/kinds.js'
 import { numberIn, requireMade, requireObject } from '../quantity/guard.js'
 import { DIFFUSIVITY_OF_MEDIUM, SATURATED_CONDUCTIVITY, SURFACE_RISE } from './domains.js'
+import type { ConductiveMedium } from './terms.js'
 
 /** A dry medium whose surface is wetted. */
-export interface WettedMedium {
-  /** How the medium holds and conducts water. */
-  readonly medium: ConductiveModel
-  /** Conductivity at saturation. Unit: cm/h. Range: (0, ∞). */
-  readonly saturatedConductivity: HydraulicConductivity
+export interface WettedMedium extends ConductiveMedium {
   /** Suction before. Unit: cm. Range: [0, ∞). */
   readonly initialSuction: SuctionHead
   /** Suction that is kept at the surface: none when left out. Unit: cm. Range: [0, ∞). */

@@ -4,24 +4,16 @@ import { BOTTOM_SUCTION } from '../medium/domains.js'
 import { domainWith } from '../quantity/domain.js'
 import { ELAPSED } from '../quantity/domains.js'
 import { ConvergenceError, InputError } from '../quantity/errors.js'
-import type {
-  Duration,
-  HydraulicConductivity,
-  Length,
-  SuctionHead,
-  WaterContent,
-  WaterFlux,
-} from '../quantity/generated/kinds.js'
+import type { Duration, Length, SuctionHead, WaterContent, WaterFlux } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../quantity/guard.js'
 import { COLUMN_HEIGHT, DOWNWARD_FLUX, HEIGHT, SATURATED_CONDUCTIVITY } from './domains.js'
 import { type Bounded, type ExponentialColumn, steadyConductivity, steadyRounding } from './exponential-profile.js'
 import { conductivityByImages } from './srivastava-yeh-early.js'
 import { conductivityBySeries, MOST_ROOTS } from './srivastava-yeh-series.js'
+import type { PlaceOverWaterTable, SaturatedMedium } from './terms.js'
 
 /** A column of exponential medium over a water table, the flux through its surface, and where and when to look. */
-export interface InfiltrationToWaterTable extends GardnerParameters {
-  /** Conductivity at saturation. Unit: cm/h. Range: (0, ∞). */
-  readonly saturatedConductivity: HydraulicConductivity
+export interface InfiltrationToWaterTable extends GardnerParameters, SaturatedMedium, PlaceOverWaterTable {
   /** Height of the surface over the water table. Unit: cm. Range: (0, ∞). */
   readonly columnHeight: Length
   /** Steady downward flux through the surface before; negative when water evaporates. Unit: mm/h. Range: (-∞, ∞). */
@@ -30,8 +22,6 @@ export interface InfiltrationToWaterTable extends GardnerParameters {
   readonly fluxSince: WaterFlux
   /** Suction that is kept at the bottom; left out, a water table. Unit: cm. Range: [0, ∞). */
   readonly bottomSuction?: SuctionHead
-  /** Height over the water table. Unit: cm. Range: [0, ∞). */
-  readonly height: Length
   /** Time since the flux changed. Unit: s. Range: [0, ∞). */
   readonly time: Duration
 }

@@ -1,26 +1,15 @@
 import { BOTTOM_SUCTION } from '../medium/domains.js'
 import { InputError } from '../quantity/errors.js'
-import type {
-  HydraulicConductivity,
-  InverseSuction,
-  Length,
-  SuctionHead,
-  WaterFlux,
-} from '../quantity/generated/kinds.js'
+import type { SuctionHead, WaterFlux } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../quantity/guard.js'
 import { ALPHA, DOWNWARD_FLUX, HEIGHT, SATURATED_CONDUCTIVITY } from './domains.js'
 import { steadyConductivity } from './exponential-profile.js'
+import type { ExponentialMedium, PlaceOverWaterTable } from './terms.js'
 
 /** An exponential medium over a water table with a steady flux through it. */
-export interface SteadyFluxOverWaterTable {
-  /** Conductivity at saturation. Unit: cm/h. Range: (0, ∞). */
-  readonly saturatedConductivity: HydraulicConductivity
-  /** How fast the conductivity falls with suction. Unit: 1/cm. Range: (0, ∞). */
-  readonly alpha: InverseSuction
+export interface SteadyFluxOverWaterTable extends ExponentialMedium, PlaceOverWaterTable {
   /** Steady flux, downward positive; negative when water rises. Unit: mm/h. Range: (-∞, ∞). */
   readonly downwardFlux: WaterFlux
-  /** Height over the water table. Unit: cm. Range: [0, ∞). */
-  readonly height: Length
   /** Suction that is kept at height zero; left out, a water table. Unit: cm. Range: [0, ∞). */
   readonly bottomSuction?: SuctionHead
 }

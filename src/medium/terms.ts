@@ -12,9 +12,7 @@ import type { Container } from './container/container.js'
 import type { RetentionModel } from './curves/retention-model.js'
 
 /** A medium in the container that it fills. */
-export interface MediumInContainer {
-  /** How the medium holds water. */
-  readonly medium: RetentionModel
+export interface MediumInContainer extends RetainingMedium {
   /** The space that the medium fills. */
   readonly container: Container
 }

@@ -1,14 +1,13 @@
+import type { FaultRow } from './fault-row.js'
 import type { FaultSign } from './fault-signs.js'
 import { type FaultName, faultNames, faultRow } from './fault-table.js'
 
 /** What can go wrong in a rehearsal. */
-export interface FaultKind {
+export interface FaultKind extends Pick<FaultRow, 'about'> {
   /** Its name. */
   readonly fault: FaultName
   /** What a right alarm says; `none` where nothing need be said. */
   readonly sign: FaultSign
-  /** What happens, in words. */
-  readonly about: string
   /** How long it lasts where it is drawn by lot; zero to the end. Unit: h. */
   readonly lasts: number
   /** How large it is by default. Unit: as in `unit`. */

@@ -1,15 +1,15 @@
 import type { Instant } from '../quantity/calendar.js'
 import { SEED } from '../quantity/domains.js'
-import type { Duration } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject, requireRows, wholeNumberIn } from '../quantity/guard.js'
 import { DAYS, POLL_EVERY, START } from './domains.js'
 import { type CheckedFault, checkedFault, type RehearsalFault } from './fault.js'
 import { type CheckedLimits, checkedLimits, type RehearsalLimits } from './rehearsal-limits.js'
 import type { RehearsedController } from './rehearsed-controller.js'
+import type { CalledEvery } from './terms.js'
 import { checkedZone, type RehearsalZone } from './zone.js'
 
 /** One history to be simulated. */
-export interface Rehearsal<State, Input, Output> {
+export interface Rehearsal<State, Input, Output> extends CalledEvery {
   /** What waters. */
   readonly controller: RehearsedController<State, Input, Output>
   /** Where it waters. */
@@ -24,8 +24,6 @@ export interface Rehearsal<State, Input, Output> {
   readonly faults?: readonly RehearsalFault[]
   /** Local midnight at which it begins; 19 May 2026 by default. Unit: s. Range: [0, 253402300799]. */
   readonly start?: Instant
-  /** How often the controller is called; every minute by default. Unit: s. Range: [1, 3600]. */
-  readonly pollEvery?: Duration
   /** Whether to keep the course; it is kept by default. */
   readonly keepCourse?: boolean
 }

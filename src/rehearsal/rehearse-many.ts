@@ -1,6 +1,5 @@
 import { SEED } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
-import type { Duration } from '../quantity/generated/kinds.js'
 import { requireObject, requireRows, wholeNumberIn } from '../quantity/guard.js'
 import { DAYS, SEEDS } from './domains.js'
 import { drawFaults } from './draw-faults.js'
@@ -9,9 +8,10 @@ import type { RehearsalScene } from './rehearsal-scene.js'
 import { type RehearsalSummary, summaryOf } from './rehearsal-summary.js'
 import { rehearse } from './rehearse.js'
 import type { RehearsedController } from './rehearsed-controller.js'
+import type { CalledEvery } from './terms.js'
 
 /** Many histories to be simulated. */
-export interface ManyRehearsals<State, Input, Output> {
+export interface ManyRehearsals<State, Input, Output> extends CalledEvery {
   /** What waters a scene; it is made anew for each. */
   readonly controllerFor: (scene: RehearsalScene) => RehearsedController<State, Input, Output>
   /** Where, made by `rehearsalScene`. */
@@ -24,8 +24,6 @@ export interface ManyRehearsals<State, Input, Output> {
   readonly firstSeed?: number
   /** Days of each. Unit: d. Range: integers [1, 60]. */
   readonly days: number
-  /** How often the controller is called; every minute by default. Unit: s. Range: [1, 3600]. */
-  readonly pollEvery?: Duration
 }
 
 /**

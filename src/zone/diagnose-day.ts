@@ -7,6 +7,7 @@ import { requireObject, wholeNumberIn } from '../quantity/guard.js'
 import { checkZone } from './checked-zone.js'
 import { DAYS_BEFORE } from './domains.js'
 import { type Known, known, unknown } from './known.js'
+import type { OfZoneDay } from './terms.js'
 import type { Zone } from './zone.js'
 import type { ZoneDay } from './zone-day.js'
 import type { ZoneRecord } from './zone-record.js'
@@ -19,13 +20,9 @@ export interface DayDiagnosis extends Pick<RecordDiagnosis, 'diagnosis' | 'told'
 }
 
 /** A reviewed day with the record that it comes from. */
-export interface DiagnoseDayInput {
-  /** The zone. */
-  readonly zone: Zone
+export interface DiagnoseDayInput extends OfZoneDay {
   /** The record; of it the day and some days before count. */
   readonly record: ZoneRecord
-  /** The day, made by `reviewZone`, `reviewDay` or `followZone`. */
-  readonly day: ZoneDay
   /** Days before it from which the diagnosis learns what is usual; seven by default. Unit: 1. Range: integers [0, 60]. */
   readonly daysBefore?: number
 }

@@ -10,6 +10,7 @@ import type { ProposedDay } from './propose-day.js'
 import { causeLines } from './report-causes.js'
 import { forecastLines } from './report-forecast.js'
 import { asLitres, asPercent, type Clock, counted, points, spelt, told } from './report-words.js'
+import type { OfZoneDay } from './terms.js'
 import type { Zone } from './zone.js'
 import type { ProbeDay, ZoneDay } from './zone-day.js'
 
@@ -21,11 +22,7 @@ export interface ReportSection {
 }
 
 /** A reviewed day, and what is proposed for the next. */
-export interface ReportZoneInput {
-  /** The zone. */
-  readonly zone: Zone
-  /** The day, made by `reviewZone` or `followZone`. */
-  readonly day: ZoneDay
+export interface ReportZoneInput extends OfZoneDay {
   /** The proposal, made by `proposeDay`. */
   readonly proposal: Known<ProposedDay>
   /** What may be wrong, made by `diagnoseDay`; left out, the report does not speak of it. */

@@ -4,6 +4,7 @@ import { checkZone } from './checked-zone.js'
 import { type LocalDay, localDayOf, localDayOfDate } from './local-day.js'
 import { restoredMemory } from './restore-zone.js'
 import { reviewWindow } from './review-day.js'
+import type { OfZone } from './terms.js'
 import type { Zone } from './zone.js'
 import type { ZoneDay } from './zone-day.js'
 import { noMemory, type ZoneMemory } from './zone-memory.js'
@@ -11,9 +12,7 @@ import type { ZoneRecord } from './zone-record.js'
 import { columnsOfRecord, firstAt, windowOf } from './zone-window.js'
 
 /** A zone with its record. */
-export interface ReviewZoneInput {
-  /** The zone. */
-  readonly zone: Zone
+export interface ReviewZoneInput extends OfZone {
   /** Its record. */
   readonly record: ZoneRecord
   /** What was learned before the record begins, made by an earlier review. */
@@ -89,9 +88,7 @@ export function reviewZone(input: ReviewZoneInput): ZoneReview {
 }
 
 /** A zone with its record, and the day that is asked. */
-export interface ReviewDayInput {
-  /** The zone. */
-  readonly zone: Zone
+export interface ReviewDayInput extends OfZone {
   /** The record; of it the day and the 24 hours before it count. */
   readonly record: ZoneRecord
   /** The local date, as `2026-05-19`. */

@@ -1,12 +1,9 @@
 import type { Irradiance, SolutionEC, Temperature, Volume } from '../../quantity/generated/kinds.js'
+import type { MomentOfProbe } from '../terms.js'
 /** What a probe sent. Anything but a finite number is a reading without a number. */
-export interface WatchedReading {
+export interface WatchedReading extends MomentOfProbe {
   /** Name of the probe, as in the settings. Others are passed over. */
   readonly probe: string
-  /** Unit: m³/m³. */
-  readonly waterContent: number
-  /** When it was measured, by the clock of `now`. Unit: s. */
-  readonly time: number
 }
 
 /** A moment, with all that came since the one before. What is not measured is left out; null and NaN count as left out. */

@@ -1,12 +1,9 @@
 import type { Volume } from '../../quantity/generated/kinds.js'
+import type { MomentOfProbe } from '../terms.js'
 /** What a probe said last. Anything but finite numbers is a missing reading. */
-export interface WateringReading {
+export interface WateringReading extends MomentOfProbe {
   /** Name of the probe, as in the settings; not needed where there is one probe without a name. */
   readonly probe?: string
-  /** Unit: m³/m³. */
-  readonly waterContent: number
-  /** When it was measured, by the clock of `now`. Unit: s. */
-  readonly time: number
 }
 
 /** What a person orders, for a while. */

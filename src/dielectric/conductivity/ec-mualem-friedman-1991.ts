@@ -3,12 +3,10 @@ import { InputError } from '../../quantity/errors.js'
 import type { BulkEC, PoreWaterEC, WaterContent } from '../../quantity/generated/kinds.js'
 import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { CONDUCTIVITY } from '../domains.js'
-import type { BulkConductivity, PoreSolution } from '../terms.js'
+import type { BulkConductivity, PoreSolution, WetMedium } from '../terms.js'
 
 /** What Mualem and Friedman need to know of a medium. */
-export interface MediumOfMualemFriedman {
-  /** Water content. Unit: m³/m³. Range: (0, 1]. */
-  readonly waterContent: WaterContent
+export interface MediumOfMualemFriedman extends WetMedium {
   /** Water content of the saturated medium. Unit: m³/m³. Range: (0, 1]. */
   readonly saturated: WaterContent
 }

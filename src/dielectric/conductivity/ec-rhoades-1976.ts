@@ -1,14 +1,12 @@
 import { SOME_WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
-import type { BulkEC, PoreWaterEC, WaterContent } from '../../quantity/generated/kinds.js'
+import type { BulkEC, PoreWaterEC } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
 import { CONDUCTIVITY, TRANSMISSION_INTERCEPT, TRANSMISSION_SLOPE } from '../domains.js'
-import type { BulkConductivity, PoreSolution } from '../terms.js'
+import type { BulkConductivity, PoreSolution, WetMedium } from '../terms.js'
 
 /** What Rhoades and others need to know of a medium. */
-export interface MediumOfRhoades {
-  /** Water content. Unit: m³/m³. Range: (0, 1]. */
-  readonly waterContent: WaterContent
+export interface MediumOfRhoades extends WetMedium {
   /** Slope of the transmission coefficient. Unit: 1. Range: [-10, 10]. */
   readonly slope: number
   /** Intercept of the transmission coefficient. Unit: 1. Range: [-2, 2]. */

@@ -2,7 +2,7 @@ import { SOME_WATER_CONTENT } from '../../quantity/domains.js'
 import type { Permittivity, WaterContent } from '../../quantity/generated/kinds.js'
 import { numberIn, optionsOf } from '../../quantity/guard.js'
 import { APPARENT, ROOT_LAW_EXPONENT, ROOT_LAW_OFFSET, ROOT_LAW_SLOPE } from '../domains.js'
-import type { ApparentPermittivity } from '../terms.js'
+import type { ApparentPermittivity, WetMedium } from '../terms.js'
 import { reachedPermittivity } from './reached-permittivity.js'
 import { waterContentBetween } from './water-content-between.js'
 
@@ -20,10 +20,7 @@ export interface SquareRootPower {
 export interface SquareRootPowerReading extends SquareRootPower, ApparentPermittivity {}
 
 /** A water content and the power law that gave it. */
-export interface SquareRootPowerWaterContent extends SquareRootPower {
-  /** Water content. Unit: m³/m³. Range: (0, 1]. */
-  readonly waterContent: WaterContent
-}
+export interface SquareRootPowerWaterContent extends SquareRootPower, WetMedium {}
 
 /**
  * Volumetric water content of forest floor from a power of a line in the square root of permittivity, with own coefficients.

@@ -1,10 +1,11 @@
+import type { FlowRates } from './flow-rates.js'
 import type { ColumnGrid } from './grid.js'
 
 /**
  * What a column holds and what moves in it at the suctions of its nodes, each with its slopes against the suctions it depends on: those
  * of the node below, of the node itself and of the node above. Units: cm³, cm³/s, and the same per cm.
  */
-export interface ColumnTerms {
+export interface ColumnTerms extends Pick<FlowRates, 'taken'> {
   /** Water in the cell of each node. */
   readonly water: Float64Array
   readonly waterByBelow: Float64Array
@@ -18,8 +19,6 @@ export interface ColumnTerms {
   readonly mean: Float64Array
   readonly meanByBelow: Float64Array
   readonly meanByAbove: Float64Array
-  /** What the roots take from the cell of each node. */
-  readonly taken: Float64Array
   readonly takenByBelow: Float64Array
   readonly takenByOwn: Float64Array
   readonly takenByAbove: Float64Array

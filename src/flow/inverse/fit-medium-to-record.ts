@@ -6,6 +6,7 @@ import { ConvergenceError } from '../../quantity/errors.js'
 import type { HydraulicConductivity, Share, Volume, WaterContentChange } from '../../quantity/generated/kinds.js'
 import { numberIn, requireList, requireObject, requireRows } from '../../quantity/guard.js'
 import type { RichardsFlow } from '../richards-terms.js'
+import type { DrainMisfit } from '../terms.js'
 import { findingsOfFit, type MediumFitFinding, rootMeanSquare } from './medium-findings.js'
 import { numberAt } from './medium-numbers.js'
 import { type MediumProblem, mediumProblem } from './medium-problem.js'
@@ -24,7 +25,7 @@ export interface FittedMediumNumber {
 }
 
 /** A medium that was found by simulating its container. */
-export interface MediumFit {
+export interface MediumFit extends DrainMisfit {
   /** The curve, ready for use. */
   readonly medium: ConductiveModel
   /** Conductivity of the saturated medium. Unit: cm/h. */
@@ -37,8 +38,6 @@ export interface MediumFit {
   readonly numbers: readonly FittedMediumNumber[]
   /** Correlations of the errors of the numbers, on the scale on which each was sought. */
   readonly correlation: readonly (readonly number[])[]
-  /** Root of the mean square difference of the drain of a step. Unit: L. */
-  readonly drainError: Volume
   /** Root of the mean square difference of a reading, its offset taken off. Unit: m³/m³. */
   readonly readingError: WaterContentChange
   /** What to mind; `explainMediumFit` writes it out. */

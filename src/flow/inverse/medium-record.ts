@@ -1,15 +1,9 @@
-import type { Container } from '../../medium/container/container.js'
 import type { VanGenuchtenParameters } from '../../medium/curves/van-genuchten-1980.js'
-import type {
-  HydraulicConductivity,
-  Share,
-  Volume,
-  WaterContent,
-  WaterContentChange,
-} from '../../quantity/generated/kinds.js'
+import type { Share, Volume, WaterContent, WaterContentChange } from '../../quantity/generated/kinds.js'
 import type { ProbeInContainer } from '../probe-view/probe-reading.js'
 import type { RichardsSurroundings } from '../richards-column.js'
 import type { RichardsStep } from '../richards-terms.js'
+import type { FilledContainer, SaturatedMedium } from '../terms.js'
 
 /** A number of a medium in its container that can be fitted. */
 export type MediumNumber =
@@ -24,9 +18,7 @@ export type MediumNumber =
   | 'probeOffset'
 
 /** What is believed of a medium before a fit: where the search begins, and the values of what is not fitted. */
-export interface MediumGuess extends VanGenuchtenParameters {
-  /** Conductivity of the saturated medium. Unit: cm/h. Range: (0, ∞). */
-  readonly saturatedConductivity: HydraulicConductivity
+export interface MediumGuess extends VanGenuchtenParameters, SaturatedMedium {
   /** Share of the water given that runs past the medium; none by default. Unit: 1. Range: [0, 1]. */
   readonly bypass?: Share
   /** Reading of the probe less the water content around it; none by default. Unit: m³/m³. Range: [-0.3, 0.3]. */
@@ -50,9 +42,7 @@ export interface DrainRecord {
 }
 
 /** A container, what happened to it, what was measured, and what is to be found. */
-export interface MediumRecord extends Pick<RichardsSurroundings, 'roots' | 'base' | 'rim' | 'airDry'> {
-  /** The space that the medium fills. */
-  readonly container: Container
+export interface MediumRecord extends Pick<RichardsSurroundings, 'roots' | 'base' | 'rim' | 'airDry'>, FilledContainer {
   /** What was given and used, in order: steps of a minute or less around a shot, longer between. */
   readonly steps: readonly RichardsStep[]
   /** Mean water content at the begin, at rest; when left out, the container had drained until nothing more came. Unit: m³/m³. Range: [0, 1]. */

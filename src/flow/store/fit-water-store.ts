@@ -3,6 +3,7 @@ import { InputError } from '../../quantity/errors.js'
 import type { Duration, Share, Volume, WaterContent } from '../../quantity/generated/kinds.js'
 import { numberIn, requireList, requireObject, requireRows } from '../../quantity/guard.js'
 import type { ContainerFlow } from '../container-flow.js'
+import type { DrainMisfit } from '../terms.js'
 import { type WaterStore, waterStore } from '../water-store.js'
 import type { StoreNumbers } from './quick-drain.js'
 import { searchStore } from './search-store.js'
@@ -17,13 +18,11 @@ export interface StoreAndFlow<State> extends StoreToFit {
 }
 
 /** A storage model that was fitted. */
-export interface StoreFit {
+export interface StoreFit extends DrainMisfit {
   /** The model, to be given to `waterStore` and to a plan. */
   readonly store: WaterStore
   /** How well the record tells each number; capacity in m³/m³, bypass in 1, lag in s. */
   readonly told: { readonly containerCapacity: ToldBy; readonly bypass: ToldBy; readonly drainLag: ToldBy }
-  /** Root of the mean square difference of the drain of a step. Unit: L. */
-  readonly drainError: Volume
   /** Drain of the model in all. Unit: L. */
   readonly drainedByStore: Volume
   /** Drain of the record in all. Unit: L. */

@@ -1,12 +1,9 @@
 import type { Volume, WaterContent } from '../../quantity/generated/kinds.js'
 import type { FlowStep } from '../container-flow.js'
+import type { WaterStore } from '../water-store.js'
 
 /** A container that the storage model is to stand for, and what happened to it. */
-export interface StoreToFit {
-  /** Volume of medium. Unit: L. Range: (0, ∞). */
-  readonly substrateVolume: Volume
-  /** Water content below which the plants get nothing. Unit: m³/m³. Range: [0, 1). */
-  readonly minWaterContent: WaterContent
+export interface StoreToFit extends Pick<WaterStore, 'substrateVolume' | 'minWaterContent'> {
   /** Water content at the begin, when nothing was on its way out. Unit: m³/m³. Range: [0, 1]. */
   readonly start: WaterContent
   /** What was given and used, in order: intervals of minutes around shots, longer between. */
