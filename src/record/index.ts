@@ -16,7 +16,7 @@ export {
   timeToRefill,
 } from './dry-down.js'
 export { estimateNoise, type Noise, type NoiseInput } from './estimate-noise.js'
-export { explainRecordFinding, explainRecordReason } from './explain-record-finding.js'
+export { type ExplainedRecord, explainRecordFinding } from './explain-record-finding.js'
 export {
   type ExponentialCourse,
   type ExponentialDryDown,
@@ -88,6 +88,7 @@ export {
 export type { KeptReading, QualityLimits, ReadingWatchState } from './reading-tests.js'
 export type { RecentSpread, SpreadPart } from './recent-spread.js'
 export type { ClimbFinding, RecordFinding } from './record-finding.js'
+export type { RecordReason } from './record-reason.js'
 export { type Reducer, type RunInput, runReducer } from './reducer.js'
 export type { Repeats } from './repeats.js'
 export { type ResponseInput, type ResponseToShots, responseToShots, type ShotResponse } from './response-to-shots.js'

@@ -38,7 +38,7 @@ export const PLAN_CAUSES = [
 ] as const
 export type PlanCause = (typeof PLAN_CAUSES)[number]
 
-/** What is to be known of a plan, as codes and numbers; `explainPlanFinding` has the words. */
+/** What is to be known of a plan, as codes and numbers; `explainIrrigationFinding` has the words. */
 export type PlanFinding = PlanFindingHead & (Missed | { readonly [Name in keyof Missed]?: never })
 
 interface PlanFindingHead extends HowSerious {

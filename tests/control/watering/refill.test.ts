@@ -2,7 +2,7 @@ import {
   controlWatering,
   days,
   drawFaults,
-  explainWatering,
+  explainControlFinding,
   type FaultName,
   hours,
   litres,
@@ -103,7 +103,7 @@ describe('probes that read too high together', () => {
     const finding = told.at(-1)?.findings.find(({ code }) => code === 'reads-too-high')
     expect(finding).toMatchObject({ level: 'caution', unit: 'm³/m³' })
     expect(finding?.value).toBeGreaterThan(0.025)
-    expect(explainWatering({ code: 'reads-too-high' }).message).toContain('salt')
+    expect(explainControlFinding({ code: 'reads-too-high' }).message).toContain('salt')
   })
 })
 
