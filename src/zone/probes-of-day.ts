@@ -68,14 +68,13 @@ function judge(
   answers: readonly ShotAnswers[],
   levels: readonly Known<DrainedLevel>[],
 ): { readonly candidates: readonly Candidate[]; readonly findings: ZoneFinding[] } {
-  const findings: ZoneFinding[] = []
   const drainedAny = window.watering.drained.some((x, i) => x > 0 && isIn(window.day, window.watering.time[i]!))
   const measured = window.watering.drained.some((x) => !Number.isNaN(x))
   const compared = compareAnswers(
     answers.map((one, p) => ({ name: checked[p]?.name as string, answers: one })),
     measured ? drainedAny : undefined,
   )
-  findings.push(...compared.findings)
+  const findings: ZoneFinding[] = [...compared.findings]
   const first = checked.map((probe, p): Candidate => {
     const { name, waterContent, weight } = probe
     const last = lateLevel(zone, window.time, waterContent, window.day)
@@ -85,7 +84,7 @@ function judge(
     return { name, weight, level: levels[p]!, last, leftOut: against !== undefined }
   })
   const fallen = fallenAway(first)
-  findings.push(...fallen)
+  for (const finding of fallen) findings.push(finding)
   const away = new Set(fallen.map((one) => ('probe' in one ? one.probe : '')))
   const candidates = first.map((one) => ({ ...one, leftOut: one.leftOut || away.has(one.name) }))
   const someLevel = candidates.some(({ leftOut, level }) => !leftOut && level.known)
