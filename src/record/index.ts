@@ -86,7 +86,7 @@ export {
   type StepDeviations,
 } from './rate-of-change-test.js'
 export type { KeptReading, QualityLimits, ReadingWatchState } from './reading-tests.js'
-export type { RecentSpread, SpreadPart } from './recent-spread.js'
+export type { RecentSpread, SpreadPart, SpreadSum } from './recent-spread.js'
 export type { ClimbFinding, RecordFinding } from './record-finding.js'
 export type { RecordReason } from './record-reason.js'
 export { type Reducer, type RunInput, runReducer } from './reducer.js'

@@ -45,7 +45,9 @@ export interface Candidate {
   readonly weight: number
   readonly level: Known<DrainedLevel>
   readonly last: number | undefined
-  /** Why it is left out already. */
+  /** Whether what it reads is doubted. */
+  readonly doubted: boolean
+  /** Whether it is left out already: doubted, or without a reading at the end of the day. */
   readonly leftOut: boolean
 }
 

@@ -1,4 +1,5 @@
 import type { WaterContent } from '../quantity/generated/kinds.js'
+import { waterUseAhead } from '../record/forecast/fall-ahead.js'
 import { timeUntilLevel } from '../record/forecast/time-until-level.js'
 import { answersOf, compareAnswers, isIn, type ShotAnswers } from './answers-to-shots.js'
 import { type CheckedProbe, checkProbe } from './check-probe.js'
@@ -50,6 +51,10 @@ export function probesOfDay(
         own === undefined
           ? { known: false, reason: 'not-used' }
           : timeUntilLevel({ state: drying[p]!, level: own.refillPoint as WaterContent }),
+      nextHour:
+        judged.candidates[p]?.doubted !== false
+          ? { known: false, reason: 'not-used' }
+          : waterUseAhead({ state: drying[p]!, substrateVolume: zone.container.substrateVolume }),
       used: own !== undefined,
     }
   })
@@ -81,12 +86,13 @@ function judge(
     const deaf = compared.deaf.get(name)
     const against = findingAgainst(probe, deaf, last)
     if (against !== undefined) findings.push(against)
-    return { name, weight, level: levels[p]!, last, leftOut: against !== undefined }
+    const doubted = against !== undefined && against.code !== 'no-late-reading'
+    return { name, weight, level: levels[p]!, last, doubted, leftOut: against !== undefined }
   })
   const fallen = fallenAway(first)
   for (const finding of fallen) findings.push(finding)
   const away = new Set(fallen.map((one) => ('probe' in one ? one.probe : '')))
-  const candidates = first.map((one) => ({ ...one, leftOut: one.leftOut || away.has(one.name) }))
+  const candidates = first.map((one) => (away.has(one.name) ? { ...one, doubted: true, leftOut: true } : one))
   const someLevel = candidates.some(({ leftOut, level }) => !leftOut && level.known)
   for (const { name, leftOut, level } of candidates)
     if (someLevel && !leftOut && !level.known)

@@ -1,9 +1,9 @@
 import { ADVICE, type Advice } from '../../quantity/advice.js'
 import { answerOf } from '../../quantity/answer.js'
-import { PLANT_DENSITY, RADIATION_SUM } from '../../quantity/domains.js'
+import { DRAIN_FRACTION, PLANT_DENSITY, RADIATION_SUM } from '../../quantity/domains.js'
 import type { PlantDensity, RadiationSum, Volume, WaterDepth } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
-import { DRAIN_FRACTION, LIGHT_THRESHOLD, UPTAKE_PER_LIGHT } from '../domains.js'
+import { LIGHT_THRESHOLD, UPTAKE_PER_LIGHT } from '../domains.js'
 import type { DrainWish, LightThreshold } from '../terms.js'
 
 /** A light counter before a sum of light: the light since the last shot. */

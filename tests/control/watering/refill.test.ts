@@ -55,6 +55,14 @@ describe('containers that drink and drip a little differently', () => {
   })
 })
 
+describe('two probes in containers that are drier than the rest', () => {
+  it('do not bring the zone to the brim with each shot: what they said when it was full bounds what they ask for', () => {
+    // 2.7 h above the full level in a healthy week, and 4.9 h, where an upper limit that these probes reach only in a full zone was obeyed.
+    expect(week(null, 1207, {}, minutes(15)).outcome.fullTime).toBeLessThan(0.5 * 3600)
+    expect(week(null, 1203, {}, minutes(15)).outcome.fullTime).toBeLessThan(0.5 * 3600)
+  })
+})
+
 describe('two probes in containers that get more and drink less than the rest', () => {
   it('leave nobody thirsty: what a refill took beyond what they foretold is reckoned with from then on', () => {
     // 14 h of stress in a healthy week, where each refill was forgotten again.
