@@ -2,7 +2,7 @@ import type { Domain } from '../quantity/domain.js'
 import type { Duration } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../quantity/guard.js'
 import { oneOf } from '../quantity/one-of.js'
-import type { Reducer } from '../record/reducer.js'
+import type { Reducer } from '../quantity/reducer.js'
 import { isMoment } from './moment.js'
 
 const DELAY: Domain = {

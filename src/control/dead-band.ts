@@ -2,7 +2,7 @@ import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
 import type { WaterContent } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../quantity/guard.js'
-import type { Reducer } from '../record/reducer.js'
+import type { Reducer } from '../quantity/reducer.js'
 
 const LOWER: Domain = {
   quantity: 'lower limit of the dead-band',

@@ -1,7 +1,7 @@
 import type { Domain } from '../../quantity/domain.js'
 import type { Volume, WaterDepth } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
-import type { Reducer } from '../reducer.js'
+import type { Reducer } from '../../quantity/reducer.js'
 import { type DailyUseState, newDailyUseState, restoredDailyUse, type UseForecastRecord } from './daily-use-state.js'
 import { realMisses, sizesOf, withScore } from './score-ring.js'
 import { followed, MEMBERS, memberForecasts, radiationFactor, weighedForecast, withMisses } from './use-members.js'

@@ -1,4 +1,4 @@
-import type { Reducer } from '../reducer.js'
+import type { Reducer } from '../../quantity/reducer.js'
 import { type StateReader, stateReader } from '../restore-state.js'
 import { restoredShotWatch, type ShotWatchState, type WaterContentReading } from '../watch-shots.js'
 import { BIN, BINS, type ClockFalls, newFalls, TIME } from './clock-rates.js'
