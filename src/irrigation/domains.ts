@@ -11,7 +11,6 @@ export const DISCHARGE_COEFFICIENT: Domain = { quantity: 'discharge coefficient'
 export const DISCHARGE_EXPONENT: Domain = { quantity: 'discharge exponent', unit: '1', min: -0.5, max: 1.5, ends: '[]', hint: '0 is pressure compensating, 0.5 turbulent, 1 laminar' }
 export const DRAIN_CONCENTRATION: Domain = { quantity: 'concentration', unit: 'mg/L', min: 0, max: Infinity, ends: '[)', hint: 'give the laboratory’s number for the drain, zero or more' }
 export const DRAIN_EC: Domain = { quantity: 'EC of the drain', unit: 'dS/m', min: 0, max: 200, ends: '[]', hint: 'give the EC at 25 °C of the collected drain, zero or more; 2396 µS/cm are 2.396 dS/m' }
-export const DRAIN_FRACTION: Domain = { quantity: 'share', unit: '1', min: 0, max: 1, ends: '[)', hint: 'give less' }
 export const EC_THRESHOLD: Domain = { quantity: 'threshold', unit: 'dS/m', min: 0, max: 200, ends: '[]', hint: 'give the EC of the saturated extract above which the yield falls' }
 export const EFFICIENCY: Domain = { quantity: 'efficiency', unit: '1', min: 0, max: 1, ends: '(]', hint: 'give the share of the water that arrives, above 0 and up to 1' }
 export const EMITTER_FLOW: Domain = { quantity: 'flow', unit: 'L/h', min: 0, max: Infinity, ends: '()', hint: 'give more' }

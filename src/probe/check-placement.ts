@@ -44,7 +44,7 @@ export interface PlacementInput {
   readonly medium?: 'loose' | 'pre-formed'
 }
 
-/** One distance that is too small. `explainPlacement` says what to move. */
+/** One distance that is too small. `explainProbeFinding` says what to move. */
 export interface PlacementConflict {
   /** Stable short name for programs. */
   readonly code:
@@ -56,6 +56,8 @@ export interface PlacementConflict {
     | 'near-object'
     | 'near-probe'
     | 'temperature-depth'
+  /** How much it matters: always a look. */
+  readonly level: 'caution'
   /** Name of the probe. */
   readonly probe: string
   /** What it is too close to. */
@@ -106,7 +108,15 @@ export function checkPlacement(input: PlacementInput): PlacementCheck {
   for (const [i, { kind }] of objects.entries()) oneOf(kind, KINDS, `objects[${i}].kind`)
   const conflicts: PlacementConflict[] = []
   const add: Add = (code, probe, to, distance, by = needed - distance) =>
-    conflicts.push({ code, probe, to, distance: distance as Length, needed: needed as Length, by: by as Length })
+    conflicts.push({
+      code,
+      level: 'caution',
+      probe,
+      to,
+      distance: distance as Length,
+      needed: needed as Length,
+      by: by as Length,
+    })
   probes.forEach((probe, i) => {
     const { name, body } = probe
     againstWalls(name, body, walls, needed, add)
@@ -124,6 +134,7 @@ export function checkPlacement(input: PlacementInput): PlacementCheck {
       if (inside < 0)
         conflicts.push({
           code: 'temperature-depth',
+          level: 'caution',
           probe: name,
           to: depth < walls.height / 2 ? 'surface' : 'bottom',
           distance: Math.min(depth, walls.height - depth) as Length,

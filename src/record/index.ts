@@ -17,7 +17,7 @@ export {
   timeToRefill,
 } from './dry-down.js'
 export { estimateNoise, type Noise, type NoiseInput } from './estimate-noise.js'
-export { explainRecordFinding, explainRecordReason } from './explain-record-finding.js'
+export { type ExplainedRecord, explainRecordFinding } from './explain-record-finding.js'
 export {
   type ExponentialCourse,
   type ExponentialDryDown,
@@ -87,8 +87,9 @@ export {
   type StepDeviations,
 } from './rate-of-change-test.js'
 export type { KeptReading, QualityLimits, ReadingWatchState } from './reading-tests.js'
-export type { RecentSpread, SpreadPart } from './recent-spread.js'
+export type { RecentSpread, SpreadPart, SpreadSum } from './recent-spread.js'
 export type { ClimbFinding, RecordFinding } from './record-finding.js'
+export type { RecordReason } from './record-reason.js'
 export { type RunInput, runReducer } from './reducer.js'
 export type { Repeats } from './repeats.js'
 export { type ResponseInput, type ResponseToShots, responseToShots, type ShotResponse } from './response-to-shots.js'

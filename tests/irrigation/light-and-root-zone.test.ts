@@ -4,7 +4,7 @@ import {
   celsius,
   countLight,
   decisiemensPerMetre,
-  explainBandFinding,
+  explainIrrigationFinding,
   fraction,
   grams,
   inMillilitres,
@@ -224,16 +224,16 @@ describe('bands of the root zone', () => {
       expect(band.findings[0]?.source).toMatch(/\w/)
       expect(band.findings[0]?.value).toBe(band.value)
       expect(band.caution).toMatch(/\w/)
-      expect(band.findings.map(explainBandFinding)[0]?.message).toContain(String(band.value))
+      expect(band.findings.map(explainIrrigationFinding)[0]?.message).toContain(String(band.value))
     }
     const [air] = airSpaceBand(percent(20)).findings
-    expectInputError(() => explainBandFinding({ ...air, band: 'airy' } as never), 'finding')
+    expectInputError(() => explainIrrigationFinding({ ...air, band: 'airy' } as never), 'finding')
   })
   it('have words in every table', () => {
     for (const organism of ORGANISMS)
       for (let degrees = -5; degrees <= 60; degrees += 0.5)
         for (const finding of rootTemperatureBand({ temperature: celsius(degrees), organism }).findings)
-          expect(explainBandFinding(finding).message).toMatch(/^-?[\d.]+ °C: \w.{5}/)
+          expect(explainIrrigationFinding(finding).message).toMatch(/^-?[\d.]+ °C: \w.{5}/)
   })
   it('relate oxygen to what water can hold at the site', () => {
     const water = { concentration: milligramsPerLitreOfOxygen(6), temperature: celsius(25) }

@@ -9,7 +9,7 @@ import {
   decisiemensPerMetre,
   dischargeLoad,
   drainFraction,
-  explainSaltFinding,
+  explainIrrigationFinding,
   extractECFromLeaching,
   feedECForDrain,
   fieldLeachingRequirement,
@@ -171,9 +171,9 @@ describe('the salt balance', () => {
   it('says that salts are stored, or lost', () => {
     const [stored] = checkSaltBalance({ ...day, drained: litres(0), feedEC: ec(2.6), drainEC: ec(5.2) }).findings
     expect(stored).toMatchObject({ code: 'not-steady', level: 'caution' })
-    expect(stored && explainSaltFinding(stored).message).toMatch(/being stored/)
+    expect(stored && explainIrrigationFinding(stored).message).toMatch(/being stored/)
     const lost = checkSaltBalance({ ...day, drained: litres(1.5), feedEC: ec(1), drainEC: ec(5) })
-    expect(lost.findings.map(explainSaltFinding)[0]?.message).toMatch(/being lost/)
+    expect(lost.findings.map(explainIrrigationFinding)[0]?.message).toMatch(/being lost/)
     expect(lost.saltStored).toBeLessThan(0)
   })
   it('takes what plants take from the water that did not drain, and heads for a drain without it (by hand)', () => {
@@ -189,7 +189,7 @@ describe('the salt balance', () => {
     expect(balance.rise).toBeCloseTo(2.5 / 6, 12)
     expect(balance.steadyFraction).toBeCloseTo(2 / 3, 12)
     expect(balance.headingFor).toBeCloseTo(9, 12)
-    expect(balance.findings.map(explainSaltFinding)[0]?.message).toMatch(
+    expect(balance.findings.map(explainIrrigationFinding)[0]?.message).toMatch(
       /25\.0 % drains .* changes by 0\.42 dS\/m .* heading for 9\.0 dS\/m .* the 67 % that the ECs suggest/,
     )
   })
@@ -202,7 +202,7 @@ describe('the salt balance', () => {
         drainEC: ec(drain),
         uptakeEC: ec(uptake),
       })
-      return [steadyFraction, headingFor, findings.map((finding) => explainSaltFinding(finding).message).join()]
+      return [steadyFraction, headingFor, findings.map((finding) => explainIrrigationFinding(finding).message).join()]
     }
     expect(balance(0.5, 3, 2, 0).slice(0, 2)).toEqual([undefined, 12])
     expect(balance(0.5, 2, 4, 3)).toEqual([undefined, undefined, expect.not.stringMatching(/suggest|heading/)])

@@ -1,9 +1,10 @@
 import { ADVICE, type Advice } from '../../quantity/advice.js'
-import { PLANT_DENSITY, RADIATION_SUM } from '../../quantity/domains.js'
+import { answerOf } from '../../quantity/answer.js'
+import { DRAIN_FRACTION, PLANT_DENSITY, RADIATION_SUM } from '../../quantity/domains.js'
 import type { PlantDensity, RadiationSum, Volume, WaterDepth } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
 import type { Reducer } from '../../quantity/reducer.js'
-import { DRAIN_FRACTION, LIGHT_THRESHOLD, UPTAKE_PER_LIGHT } from '../domains.js'
+import { LIGHT_THRESHOLD, UPTAKE_PER_LIGHT } from '../domains.js'
 import type { DrainWish, LightThreshold } from '../terms.js'
 
 /** A light counter before a sum of light: the light since the last shot. */
@@ -92,7 +93,7 @@ export function lightShot(input: LightShotInput): LightShot {
   const given = uptake / (1 - numberIn(input.drainFraction, DRAIN_FRACTION, 'drainFraction'))
   return {
     uptake: uptake as WaterDepth,
-    volume: (given / numberIn(input.plantDensity, PLANT_DENSITY, 'plantDensity')) as Volume,
+    volume: answerOf(given / numberIn(input.plantDensity, PLANT_DENSITY, 'plantDensity'), 'plantDensity') as Volume,
     caution: ADVICE,
   }
 }
