@@ -92,6 +92,14 @@ export {
 } from './salt/drain-fraction.js'
 export { type FlushedECInput, type FlushVolumeInput, flushedEC, flushVolume } from './salt/flush.js'
 export {
+  followReservoir,
+  type ReservoirEvent,
+  type ReservoirOutcome,
+  type ReservoirRun,
+  type ReservoirState,
+  reservoirRun,
+} from './salt/follow-reservoir.js'
+export {
   type AppliedForLeachingInput,
   appliedForLeaching,
   type FrequentLeachingInput,
@@ -107,14 +115,6 @@ export {
   type TimeToECInput,
   timeToEC,
 } from './salt/reservoir-constant.js'
-export {
-  type ReservoirEvent,
-  type ReservoirOutcome,
-  type ReservoirRun,
-  type ReservoirState,
-  reservoirRun,
-  reservoirStep,
-} from './salt/reservoir-step.js'
 export {
   checkSaltBalance,
   type MeanDrainECInput,
