@@ -26,7 +26,7 @@ export interface RecoveryInput {
   readonly clockChecked: boolean
 }
 
-/** What a person should know before a container is watered again; `explainRecovery` has the words. */
+/** What a person should know before a container is watered again; `explainControlFinding` has the words. */
 export type RecoveryFinding = CodedFinding<'clock-not-checked' | 'more-than-allowed' | 'watch-first-shots' | 'pump'>
 
 /** Shots that bring a container back. */

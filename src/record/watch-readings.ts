@@ -1,4 +1,5 @@
 import { requireObject } from '../quantity/guard.js'
+import type { Reducer } from '../quantity/reducer.js'
 import { keptReading } from './kept-reading.js'
 import {
   type KeptReading,
@@ -8,7 +9,7 @@ import {
   readingSearch,
   readingTests,
 } from './reading-tests.js'
-import type { Reducer } from './reducer.js'
+import { restoredSpread } from './recent-spread.js'
 import { MOST_REPEATS, pairsOf } from './repeats.js'
 import { type StateReader, stateReader } from './restore-state.js'
 import type { ReadingTime } from './terms.js'
@@ -82,8 +83,6 @@ export function watchReadings(limits: QualityLimits): ReadingWatch {
   }
 }
 
-const MAX_PARTS = 28
-
 /** A state that was kept as JSON, checked. */
 function restoredReadingWatch(kept: unknown): ReadingWatchState {
   const reader = stateReader(kept)
@@ -96,11 +95,7 @@ function restoredReadingWatch(kept: unknown): ReadingWatchState {
     before: reader.insideOrNull('before', reading),
     waiting: reader.insideOrNull('waiting', reading),
     repeats: reader.list('repeats', MOST_REPEATS, (entry) => [entry.number('0'), entry.count('1')] as const),
-    spread: reader.list(
-      'spread',
-      MAX_PARTS,
-      (entry) => [entry.number('0'), entry.count('1'), entry.number('2'), entry.number('3', 0)] as const,
-    ),
+    spread: reader.inside('spread', restoredSpread),
     stuck: reader.word('stuck', [true, false]),
   }
 }

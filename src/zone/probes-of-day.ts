@@ -1,4 +1,6 @@
 import type { WaterContent } from '../quantity/generated/kinds.js'
+import { waterUseAhead } from '../record/forecast/fall-ahead.js'
+import type { LevelState } from '../record/forecast/level-state.js'
 import { timeUntilLevel } from '../record/forecast/time-until-level.js'
 import { answersOf, compareAnswers, isIn, type ShotAnswers } from './answers-to-shots.js'
 import { type CheckedProbe, checkProbe } from './check-probe.js'
@@ -13,6 +15,8 @@ import type { ZoneFinding } from './zone-finding.js'
 import type { MediumAtRest } from './zone-levels.js'
 import type { ZoneMemory } from './zone-memory.js'
 import { firstAt, type ZoneWindow } from './zone-window.js'
+
+const NOT_USED = { known: false, reason: 'not-used' } as const
 
 /** What each probe of a zone showed in a day, which of them count, and what they say of the zone together. */
 export function probesOfDay(
@@ -45,15 +49,22 @@ export function probesOfDay(
       drainedLevel: levels[p]!,
       limits: own === undefined ? unknown('not-used') : known(own),
       night: free.known ? nightOf(zone, window, probe, free.value) : free,
-      last: last === undefined ? unknown('no-late-reading') : known(last),
-      refill:
-        own === undefined
-          ? { known: false, reason: 'not-used' }
-          : timeUntilLevel({ state: drying[p]!, level: own.refillPoint as WaterContent }),
+      last: last === undefined ? unknown('no-reading-late-in-day') : known(last),
+      refill: refillOf(own?.refillPoint, drying[p]!),
+      nextHour: nextHour(judged.candidates[p], drying[p]!, zone),
       used: own !== undefined,
     }
   })
   return { checked, levels, judged, level, limits, free, drying, probes }
+}
+
+function refillOf(level: number | undefined, state: LevelState): ProbeDay['refill'] {
+  return level === undefined ? NOT_USED : timeUntilLevel({ state, level: level as WaterContent })
+}
+
+function nextHour(candidate: Candidate | undefined, state: LevelState, zone: Zone): ProbeDay['nextHour'] {
+  if (candidate?.doubted !== false) return NOT_USED
+  return waterUseAhead({ state, substrateVolume: zone.container.substrateVolume })
 }
 
 function ownOf<T>(record: Readonly<Record<string, T>>, name: string): T | undefined {
@@ -81,12 +92,13 @@ function judge(
     const deaf = compared.deaf.get(name)
     const against = findingAgainst(probe, deaf, last)
     if (against !== undefined) findings.push(against)
-    return { name, weight, level: levels[p]!, last, leftOut: against !== undefined }
+    const doubted = against !== undefined && against.code !== 'no-late-reading'
+    return { name, weight, level: levels[p]!, last, doubted, leftOut: against !== undefined }
   })
   const fallen = fallenAway(first)
   for (const finding of fallen) findings.push(finding)
   const away = new Set(fallen.map((one) => ('probe' in one ? one.probe : '')))
-  const candidates = first.map((one) => ({ ...one, leftOut: one.leftOut || away.has(one.name) }))
+  const candidates = first.map((one) => (away.has(one.name) ? { ...one, doubted: true, leftOut: true } : one))
   const someLevel = candidates.some(({ leftOut, level }) => !leftOut && level.known)
   for (const { name, leftOut, level } of candidates)
     if (someLevel && !leftOut && !level.known)
@@ -117,7 +129,7 @@ function rangeOf({ day, time }: ZoneWindow, { waterContent }: CheckedProbe): Pro
     if (x < min) min = x
     if (x > max) max = x
   }
-  return min <= max ? known({ min, max }) : unknown('no-readings')
+  return min <= max ? known({ min, max }) : unknown('no-trusted-readings')
 }
 
 /** Stretches of the day, of at least half an hour and two missing readings, without a reading that can be trusted. */

@@ -40,7 +40,7 @@ export interface MediumFit extends DrainMisfit {
   readonly correlation: readonly (readonly number[])[]
   /** Root of the mean square difference of a reading, its offset taken off. Unit: m³/m³. */
   readonly readingError: WaterContentChange
-  /** What to mind; `explainMediumFit` writes it out. */
+  /** What to mind; `explainFlowFinding` writes it out. */
   readonly findings: readonly MediumFitFinding[]
 }
 
