@@ -1,6 +1,7 @@
 import { attempt } from '../../quantity/attempt.js'
 import { InputError, type PorewaterError } from '../../quantity/errors.js'
 import { requireObject, requireRows } from '../../quantity/guard.js'
+import type { RetentionModel } from '../curves/retention-model.js'
 import type { FitRefusal } from '../medium-finding.js'
 import type { RetentionFitRequest } from './fit-problem.js'
 import type { RetentionFit } from './fit-result.js'
@@ -24,9 +25,7 @@ export interface RetentionChoice {
 }
 
 /** A model that cannot be fitted, and why. */
-export interface RefusedModel {
-  /** Short name of the equation. */
-  readonly kind: string
+export interface RefusedModel extends Pick<RetentionModel, 'kind'> {
   /** Why, as a code. */
   readonly reason: FitRefusal
   /** With what `fitRetention` refuses it: which number the points do not tell, and what to measure. */
