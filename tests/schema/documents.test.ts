@@ -589,7 +589,7 @@ describe('JSON Schema refuses what the library refuses', () => {
     const read = (emitters: number) =>
       problemsOf(() => readDocument('emitters', { ...(WHOLE.emitters as object), emitters }))
     expect(readDocument('emitters', { ...(WHOLE.emitters as object), emitters: 2.5 }).emitters).toBe(2.5)
-    for (const wrong of [0, 100_001]) expect(read(wrong)).toMatchObject([{ path: 'emitters', hint: 'count emitters' }])
+    for (const wrong of [0, 100_001]) expect(read(wrong)).toMatchObject([{ path: 'emitters', hint: 'give emitters' }])
   })
   it('has text of a quantity with its units: a volume is not 3 ft', () => {
     for (const text of ['3 L', '1 500 mL', '.5 US gal', '150ml', '2 LITRES', '-1 L'])
