@@ -31,6 +31,11 @@ export type ControlFinding = OneCodeEach<
  * @throws `InputError` for a code that this topic does not give.
  * @source common practice, no source
  * @example
+ * const cause = {
+ *   code: 'flow-meter-wrong' as const, level: 'caution' as const, weight: 0.9, since: 0, check: 'fill-a-bucket' as const,
+ *   evidence: [{ code: 'metered-share', value: 0, unit: '1', usual: 1 }],
+ * }
+ * explainControlFinding(cause).message // => 'The flow meter does not count what flows (metered share 0, usually 1). Fill a measured bucket through the meter and see it counted.'
  * explainControlFinding({ code: 'resting' }).message // => 'the last shot ended too short a time ago'
  * const refusal = { code: 'too-soon' as const, level: 'caution' as const, value: 840, limit: 900, unit: 's' }
  * explainControlFinding(refusal).message // => 'the last shot ended too short a time ago (840 s, limit 900 s)'
