@@ -111,7 +111,7 @@ export function readingTests(limits: QualityLimits): ReadingTests {
 type CheckedTests = ReturnType<typeof checkedTests>
 
 function checkedTests(limits: QualityLimits) {
-  const longest = maxGap({
+  const maxStep = maxGap({
     expectedStep: limits.expectedStep,
     ...(limits.gapFactor === undefined ? {} : { factor: limits.gapFactor }),
   })
@@ -126,12 +126,12 @@ function checkedTests(limits: QualityLimits) {
     ...(rate ? ['rateOfChange'] : []),
     ...(flat ? ['flatLine'] : []),
   ]
-  return { names, longest, ranges, spike, rate, flat }
+  return { names, maxStep, ranges, spike, rate, flat }
 }
 
 /** Puts the waiting reading to each test, and keeps of it what the tests look back on. */
 function judge(
-  { longest, ranges, spike, rate, flat }: CheckedTests,
+  { maxStep, ranges, spike, rate, flat }: CheckedTests,
   search: ReadingSearch,
   after: number,
   flags: Uint8Array,
@@ -139,7 +139,7 @@ function judge(
   const { time, value: x, before } = search
   const step = time - search.timeBefore
   let k = 0
-  flags[k++] = search.held === 1 ? QUALITY.notEvaluated : gapFlag(step, longest)
+  flags[k++] = search.held === 1 ? QUALITY.notEvaluated : gapFlag(step, maxStep)
   if (ranges) {
     search.stuck = isStuck(search.stuck, before, x, ranges)
     flags[k++] = rangeFlag(x, ranges)
