@@ -3,7 +3,7 @@ import { checkedFlat, type FlatLineInput, flatFlag } from './flat-line-test.js'
 import { checkedRanges, type GrossRangeInput, rangeFlag } from './gross-range-test.js'
 import { isMissing } from './missing.js'
 import { checkedRate, type RateOfChangeLimits, rateFlag } from './rate-of-change-test.js'
-import { newSpread, type RecentSpread, withSpread } from './recent-spread.js'
+import { type RecentSpread, withSpread } from './recent-spread.js'
 import { addRepeat, numbersOf, type RepeatNumbers, type Repeats } from './repeats.js'
 import { checkedSpike, type SpikeInput, spikeFlag } from './spike-test.js'
 import { isStuck, stuckFlag } from './stuck-at-end.js'
@@ -66,7 +66,7 @@ export const NO_READINGS: ReadingWatchState = {
   before: null,
   waiting: null,
   repeats: [],
-  spread: newSpread(),
+  spread: { parts: [], sum: [0, 0, 0], open: null },
   stuck: false,
 }
 
