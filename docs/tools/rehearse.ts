@@ -82,7 +82,7 @@ function rowOf(faults: readonly FaultName[]): { cells: string[]; ours: Rehearsal
     faults.length === 0 ? 'a healthy week' : faults.join(' and '),
     ours.worstDayShare.toFixed(2),
     ours.worstDayShareInAll > ours.worstDayShare + 0.005 ? ours.worstDayShareInAll.toFixed(2) : '',
-    ours.longestOpeningShare.toFixed(2),
+    ours.maxOpeningShare.toFixed(2),
     hours(ours.stressTime),
     hours(ours.maxStressTime),
     hours(person.stressTime),

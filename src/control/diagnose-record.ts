@@ -13,7 +13,7 @@ export interface WatchedRecord {
   /** Times of the rows, in order. Unit: s. Range: any. */
   readonly time: ArrayLike<number>
   /** Readings of each probe. Unit: m³/m³. Range: any. */
-  readonly probes: readonly { readonly name: string; readonly content: ArrayLike<number> }[]
+  readonly probes: readonly { readonly name: string; readonly waterContent: ArrayLike<number> }[]
   /** Shots that were ordered, in order. Unit: s. Range: any. */
   readonly shots: readonly { readonly start: number; readonly end: number }[]
   /** Counter of the flow meter. Unit: L. Range: any. */
@@ -62,7 +62,7 @@ export interface DiagnoseRecordInput extends WatchZoneSettings {
  *   minBelievable: waterContent(0.1), maxBelievable: waterContent(0.9), full: waterContent(0.74),
  *   record: {
  *     time,
- *     probes: ['A', 'B'].map((name, i) => ({ name, content: time.map((_, k) => 0.68 + 0.001 * ((k + i) % 3)) })),
+ *     probes: ['A', 'B'].map((name, i) => ({ name, waterContent: time.map((_, k) => 0.68 + 0.001 * ((k + i) % 3)) })),
  *     shots: [{ start: 1200, end: 1320 }, { start: 4800, end: 4920 }],
  *   },
  * }).told
@@ -107,7 +107,11 @@ function inputsOf(record: WatchedRecord): WatchZoneInput[] {
       const { start } = shots[next]!
       inputs.push({ ...row, now: start, readings: [], ...order(start) } as unknown as WatchZoneInput)
     }
-    const readings = record.probes.map(({ name, content }) => ({ probe: name, waterContent: content[i], time: now }))
+    const readings = record.probes.map(({ name, waterContent }) => ({
+      probe: name,
+      waterContent: waterContent[i],
+      time: now,
+    }))
     // What is missing in a row stays as it was: a counter goes on.
     for (const column of COLUMNS) {
       const value = record[column]?.[i]
@@ -125,8 +129,8 @@ function inputsOf(record: WatchedRecord): WatchZoneInput[] {
 
 function checkRecord(record: WatchedRecord): void {
   const { time, probes, shots } = record
-  for (const { name, content } of probes) requireList(content, `${name}.content`)
-  const columns = [...probes.map(({ content }) => content), ...COLUMNS.map((column) => record[column])]
+  for (const { name, waterContent } of probes) requireList(waterContent, `${name}.waterContent`)
+  const columns = [...probes.map(({ waterContent }) => waterContent), ...COLUMNS.map((column) => record[column])]
   if (columns.some((column) => column != null && column.length !== time.length))
     throw new InputError(
       'record',

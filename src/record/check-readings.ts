@@ -1,7 +1,8 @@
 import { requireObject } from '../quantity/guard.js'
 import { equalLengths } from './equal-lengths.js'
 import { countFlags, type FlagCounts } from './flags.js'
-import { NO_READINGS, type QualityLimits, readingSearch, readingTests } from './reading-tests.js'
+import { NO_READINGS, readingSearch } from './reading-state.js'
+import { type QualityLimits, readingTests } from './reading-tests.js'
 import type { ArrivalTimes, Readings } from './terms.js'
 
 /** A series with the tests that it is put to. */

@@ -40,22 +40,22 @@ export function grossRangeTest(input: GrossRangeInput): Uint8Array {
 export interface Ranges {
   readonly low: number
   readonly high: number
-  readonly least: number
-  readonly most: number
+  readonly expectedMin: number
+  readonly expectedMax: number
 }
 
 export function checkedRanges(input: Omit<GrossRangeInput, 'value'>): Ranges {
   const low = numberIn(input.sensorMin, RANGE_LIMIT, 'sensorMin')
   const high = numberIn(input.sensorMax, RANGE_LIMIT, 'sensorMax')
-  const least = numberIn(input.expectedMin ?? low, RANGE_LIMIT, 'expectedMin')
-  const most = numberIn(input.expectedMax ?? high, RANGE_LIMIT, 'expectedMax')
+  const expectedMin = numberIn(input.expectedMin ?? low, RANGE_LIMIT, 'expectedMin')
+  const expectedMax = numberIn(input.expectedMax ?? high, RANGE_LIMIT, 'expectedMax')
   notAbove('sensorMin', low, 'sensorMax', high)
-  notAbove('expectedMin', least, 'expectedMax', most)
-  return { low, high, least, most }
+  notAbove('expectedMin', expectedMin, 'expectedMax', expectedMax)
+  return { low, high, expectedMin, expectedMax }
 }
 
-export function rangeFlag(x: number, { low, high, least, most }: Ranges): number {
+export function rangeFlag(x: number, { low, high, expectedMin, expectedMax }: Ranges): number {
   if (Number.isNaN(x)) return QUALITY.missing
   if (x < low || x > high) return QUALITY.fail
-  return x < least || x > most ? QUALITY.suspect : QUALITY.pass
+  return x < expectedMin || x > expectedMax ? QUALITY.suspect : QUALITY.pass
 }

@@ -86,7 +86,8 @@ export {
   rateOfChangeTest,
   type StepDeviations,
 } from './rate-of-change-test.js'
-export type { KeptReading, QualityLimits, ReadingWatchState } from './reading-tests.js'
+export type { KeptReading, ReadingWatchState } from './reading-state.js'
+export type { QualityLimits } from './reading-tests.js'
 export type { RecentSpread, SpreadPart, SpreadSum } from './recent-spread.js'
 export type { ClimbFinding, RecordFinding } from './record-finding.js'
 export type { RecordReason } from './record-reason.js'

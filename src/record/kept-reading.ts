@@ -1,5 +1,5 @@
 import { isMissing } from './missing.js'
-import type { KeptReading } from './reading-tests.js'
+import type { KeptReading } from './reading-state.js'
 
 /** A reading with what is missing as null, so that JSON can hold it. */
 export function keptReading(time: number | undefined, value: number | undefined): KeptReading {

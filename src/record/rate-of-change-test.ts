@@ -68,18 +68,18 @@ export function rateOfChangeTest(input: RateOfChangeInput): Uint8Array {
 
 /** The limits as plain numbers; infinite or zero where there is none. */
 export interface CheckedRate {
-  readonly most: number
+  readonly max: number
   readonly count: number
   readonly over: number
   readonly direction: Direction
 }
 
-export function checkedRate({ max: most, deviations, direction }: RateOfChangeLimits): CheckedRate {
-  if (most === undefined && deviations === undefined)
+export function checkedRate({ max, deviations, direction }: RateOfChangeLimits): CheckedRate {
+  if (max === undefined && deviations === undefined)
     throw new InputError('max', 'is missing, and so is deviations', 'give at least one of the two limits')
   if (deviations !== undefined) requireObject(deviations, 'deviations')
   return {
-    most: most === undefined ? Infinity : numberIn(most, MAX_CHANGE, 'max'),
+    max: max === undefined ? Infinity : numberIn(max, MAX_CHANGE, 'max'),
     count: deviations === undefined ? Infinity : numberIn(deviations.count, DEVIATIONS, 'deviations.count'),
     over: deviations === undefined ? 0 : numberIn(deviations.over, SPREAD_TIME, 'deviations.over'),
     direction: directionOf(direction),
@@ -90,16 +90,16 @@ export function rateFlag(
   before: number,
   x: number,
   seconds: number,
-  { most, count, over, direction }: CheckedRate,
+  { max, count, over, direction }: CheckedRate,
   spread: RecentSpread,
 ): number {
   if (Number.isNaN(x)) return QUALITY.missing
   const change = x - before
   if (Number.isNaN(change) || !(seconds > 0)) return QUALITY.notEvaluated
   const size = direction === 'both' ? Math.abs(change) : direction === 'rise' ? change : -change
-  if (size / seconds > most) return QUALITY.suspect
+  if (size / seconds > max) return QUALITY.suspect
   if (over === 0) return QUALITY.pass
   const deviation = spreadOf(spread)
-  if (deviation === undefined) return most === Infinity ? QUALITY.notEvaluated : QUALITY.pass
+  if (deviation === undefined) return max === Infinity ? QUALITY.notEvaluated : QUALITY.pass
   return size > count * deviation ? QUALITY.suspect : QUALITY.pass
 }

@@ -3,8 +3,9 @@ import { checkedFlat, type FlatLineInput, flatFlag } from './flat-line-test.js'
 import { checkedRanges, type GrossRangeInput, rangeFlag } from './gross-range-test.js'
 import { isMissing } from './missing.js'
 import { checkedRate, type RateOfChangeLimits, rateFlag } from './rate-of-change-test.js'
-import { type RecentSpread, withSpread } from './recent-spread.js'
-import { addRepeat, numbersOf, type RepeatNumbers, type Repeats } from './repeats.js'
+import type { ReadingSearch } from './reading-state.js'
+import { withSpread } from './recent-spread.js'
+import { addRepeat } from './repeats.js'
 import { checkedSpike, type SpikeInput, spikeFlag } from './spike-test.js'
 import { isStuck, stuckFlag } from './stuck-at-end.js'
 import type { ExpectedStep } from './terms.js'
@@ -22,66 +23,6 @@ export interface QualityLimits extends ExpectedStep {
   readonly rateOfChange?: RateOfChangeLimits
   /** Limits of the flat line test, as `flatLineTest` takes them. */
   readonly flatLine?: Omit<FlatLineInput, 'value'>
-}
-
-/** A reading that is kept; null where its time or value was missing. */
-export interface KeptReading {
-  /** Its time. Unit: s. */
-  readonly time: number | null
-  /** The reading. Unit: that of the series. */
-  readonly value: number | null
-}
-
-/** What is remembered between two readings: so many as the tests look back, and no more. */
-export interface ReadingWatchState {
-  /** Readings so far. Unit: 1. */
-  readonly count: number
-  /** The reading that was judged last. */
-  readonly before: KeptReading | null
-  /** The reading that waits for its later neighbour. */
-  readonly waiting: KeptReading | null
-  /** Readings before the waiting one since the last missing one, equal ones put together, as many as the flat line test looks back. */
-  readonly repeats: Repeats
-  /** Spread of the readings before the waiting one, for the rate of change by standard deviations. */
-  readonly spread: RecentSpread
-  /** Whether the reading before the waiting one stood at an end of the sensor's range after a jump. */
-  readonly stuck: boolean
-}
-
-/** A state that is changed in place, so that a whole record makes none for each of its readings. What is missing is NaN. */
-export interface ReadingSearch {
-  /** How many readings are held: none, the one that waits, or that and the one before. */
-  held: 0 | 1 | 2
-  timeBefore: number
-  before: number
-  time: number
-  value: number
-  repeats: RepeatNumbers
-  spread: RecentSpread
-  stuck: boolean
-}
-
-export const NO_READINGS: ReadingWatchState = {
-  count: 0,
-  before: null,
-  waiting: null,
-  repeats: [],
-  spread: { parts: [], sum: [0, 0, 0], open: null },
-  stuck: false,
-}
-
-/** A state, to be changed in place. */
-export function readingSearch({ before, waiting, repeats, spread, stuck }: ReadingWatchState): ReadingSearch {
-  return {
-    held: waiting === null ? 0 : before === null ? 1 : 2,
-    timeBefore: before?.time ?? Number.NaN,
-    before: before?.value ?? Number.NaN,
-    time: waiting?.time ?? Number.NaN,
-    value: waiting?.value ?? Number.NaN,
-    repeats: numbersOf(repeats),
-    spread,
-    stuck,
-  }
 }
 
 /** The tests, with their limits found to make sense once and for all: one implementation for a series and for a stream. */
@@ -111,7 +52,7 @@ export function readingTests(limits: QualityLimits): ReadingTests {
 type CheckedTests = ReturnType<typeof checkedTests>
 
 function checkedTests(limits: QualityLimits) {
-  const longest = maxGap({
+  const maxStep = maxGap({
     expectedStep: limits.expectedStep,
     ...(limits.gapFactor === undefined ? {} : { factor: limits.gapFactor }),
   })
@@ -126,12 +67,12 @@ function checkedTests(limits: QualityLimits) {
     ...(rate ? ['rateOfChange'] : []),
     ...(flat ? ['flatLine'] : []),
   ]
-  return { names, longest, ranges, spike, rate, flat }
+  return { names, maxStep, ranges, spike, rate, flat }
 }
 
 /** Puts the waiting reading to each test, and keeps of it what the tests look back on. */
 function judge(
-  { longest, ranges, spike, rate, flat }: CheckedTests,
+  { maxStep, ranges, spike, rate, flat }: CheckedTests,
   search: ReadingSearch,
   after: number,
   flags: Uint8Array,
@@ -139,7 +80,7 @@ function judge(
   const { time, value: x, before } = search
   const step = time - search.timeBefore
   let k = 0
-  flags[k++] = search.held === 1 ? QUALITY.notEvaluated : gapFlag(step, longest)
+  flags[k++] = search.held === 1 ? QUALITY.notEvaluated : gapFlag(step, maxStep)
   if (ranges) {
     search.stuck = isStuck(search.stuck, before, x, ranges)
     flags[k++] = rangeFlag(x, ranges)

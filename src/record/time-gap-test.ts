@@ -22,10 +22,10 @@ export function timeGapTest(input: TimeGapInput): Uint8Array {
   requireObject(input, 'input')
   requireList(input.time, 'time')
   const { time } = input
-  const longest = maxGap(input)
+  const maxStep = maxGap(input)
   const flags = new Uint8Array(time.length)
   if (time.length > 0) flags[0] = QUALITY.notEvaluated
-  for (let i = 1; i < time.length; i++) flags[i] = gapFlag(time[i]! - time[i - 1]!, longest)
+  for (let i = 1; i < time.length; i++) flags[i] = gapFlag(time[i]! - time[i - 1]!, maxStep)
   return flags
 }
 
@@ -36,7 +36,7 @@ export function maxGap(input: Omit<TimeGapInput, 'time'>): number {
   )
 }
 
-export function gapFlag(step: number, longest: number): number {
+export function gapFlag(step: number, maxStep: number): number {
   if (!(step > 0)) return QUALITY.fail
-  return step > longest ? QUALITY.suspect : QUALITY.pass
+  return step > maxStep ? QUALITY.suspect : QUALITY.pass
 }

@@ -1,14 +1,8 @@
 import { requireObject } from '../quantity/guard.js'
 import type { Reducer } from '../quantity/reducer.js'
 import { keptReading } from './kept-reading.js'
-import {
-  type KeptReading,
-  NO_READINGS,
-  type QualityLimits,
-  type ReadingWatchState,
-  readingSearch,
-  readingTests,
-} from './reading-tests.js'
+import { type KeptReading, NO_READINGS, type ReadingWatchState, readingSearch } from './reading-state.js'
+import { type QualityLimits, readingTests } from './reading-tests.js'
 import { restoredSpread } from './recent-spread.js'
 import { MOST_REPEATS, pairsOf } from './repeats.js'
 import { type StateReader, stateReader } from './restore-state.js'

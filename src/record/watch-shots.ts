@@ -116,29 +116,31 @@ export function newShotSearch(): ShotSearch {
 export function shotSearch(
   limits: ShotLimits,
 ): (search: ShotSearch, time: number, waterContent: number) => readonly FoundShot[] {
-  const least = numberIn(limits.minRise, MIN_RISE, 'minRise')
-  const longest = numberIn(limits.maxRiseTime, MAX_RISE_TIME, 'maxRiseTime')
-  const longestStep = numberIn(limits.maxStep, MAX_STEP, 'maxStep')
+  const minRise = numberIn(limits.minRise, MIN_RISE, 'minRise')
+  const maxRiseTime = numberIn(limits.maxRiseTime, MAX_RISE_TIME, 'maxRiseTime')
+  const maxStep = numberIn(limits.maxStep, MAX_STEP, 'maxStep')
   return (search, time, waterContent) => {
     const index = search.count++
     if (isMissing(time) || isMissing(waterContent)) return NONE
     const here: Foot = [index, time, waterContent]
     const { last, rise, feet } = search
     search.last = time
-    if (last !== null && !(time > last && time - last <= longestStep)) return startAgain(search, here, rise)
+    if (last !== null && !(time > last && time - last <= maxStep)) return startAgain(search, here, rise)
     if (rise === null) {
-      addFoot(feet, here, longest)
-      if (waterContent - feet[0]![2] > least - TINY) search.rise = { foot: lastFoot(feet, least), top: here, above: 1 }
+      addFoot(feet, here, maxRiseTime)
+      if (waterContent - feet[0]![2] > minRise - TINY)
+        search.rise = { foot: lastFoot(feet, minRise), top: here, above: 1 }
       return NONE
     }
     const { foot, top } = rise
-    const above = rise.above + (waterContent - foot[2] > least / 2 - TINY ? 1 : 0)
-    if (waterContent > top[2] + TINY && time - foot[1] <= longest) {
+    const above = rise.above + (waterContent - foot[2] > minRise / 2 - TINY ? 1 : 0)
+    if (waterContent > top[2] + TINY && time - foot[1] <= maxRiseTime) {
       search.rise = { foot, top: here, above }
       return NONE
     }
     const next = { foot, top, above }
-    if (time - top[1] > longest / 3 || top[2] - waterContent > least / 2 + TINY) return startAgain(search, here, next)
+    if (time - top[1] > maxRiseTime / 3 || top[2] - waterContent > minRise / 2 + TINY)
+      return startAgain(search, here, next)
     search.rise = next
     return NONE
   }
@@ -163,9 +165,9 @@ export function ended({ rise }: Pick<ShotWatchState, 'rise'>): readonly FoundSho
 }
 
 /** Readings too old to be the foot of a rise leave at the front, those that are not lower than the new one at the back. */
-function addFoot(feet: Foot[], here: Foot, longest: number): void {
+function addFoot(feet: Foot[], here: Foot, maxRiseTime: number): void {
   let old = 0
-  while (old < feet.length && here[1] - feet[old]![1] > longest) old++
+  while (old < feet.length && here[1] - feet[old]![1] > maxRiseTime) old++
   let end = feet.length
   while (end > old && feet[end - 1]![2] > here[2] - TINY) end--
   while (feet.length > end) feet.pop()
@@ -179,10 +181,10 @@ function addFoot(feet: Foot[], here: Foot, longest: number): void {
 }
 
 /** The last reading that was as low as the lowest, to a quarter of the least rise. */
-function lastFoot(feet: readonly Foot[], least: number): Foot {
+function lastFoot(feet: readonly Foot[], minRise: number): Foot {
   const low = feet[0]![2]
   let k = feet.length - 2
-  while (k > 0 && feet[k]![2] - low > least / 4 + TINY) k--
+  while (k > 0 && feet[k]![2] - low > minRise / 4 + TINY) k--
   return feet[Math.max(0, k)]!
 }
 

@@ -37,11 +37,11 @@ function beyondLimits(outcome: Omit<RehearsalOutcome, 'findings'>, limits: Check
       volume: outcome.worstDayInAll,
       limit: most,
     })
-  if (outcome.longestOpening > limits.maxRunTime + 1e-6)
+  if (outcome.maxOpening > limits.maxRunTime + 1e-6)
     findings.push({
       code: 'opening-too-long',
       level: 'danger',
-      duration: outcome.longestOpening,
+      duration: outcome.maxOpening,
       limit: limits.maxRunTime,
     })
   if (outcome.outsideHours > 0)

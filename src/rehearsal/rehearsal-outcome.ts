@@ -33,9 +33,9 @@ export interface RehearsalOutcome {
   /** The same with what passed against its will. Unit: L. */
   readonly worstDayInAll: Volume
   /** Longest opening that the controller wanted. Unit: s. */
-  readonly longestOpening: Duration
+  readonly maxOpening: Duration
   /** Shortest time from the end of an opening to the start of the next; null with fewer than two. Unit: s. */
-  readonly shortestRest: Duration | null
+  readonly minRest: Duration | null
   /** Openings outside the allowed hours, by the true clock. Unit: 1. */
   readonly outsideHours: number
   /** The same by the controller's own clock. Unit: 1. */

@@ -15,7 +15,7 @@ export interface RehearsalSummary {
   /** The same with what passed against its will. Unit: 1. */
   readonly worstDayShareInAll: number
   /** Longest opening as a share of its limit. Unit: 1. */
-  readonly longestOpeningShare: number
+  readonly maxOpeningShare: number
   /** Openings outside the allowed hours, by the controller's own clock, in all runs. Unit: 1. */
   readonly outsideHoursByOwnClock: number
   /** Openings outside the allowed hours, by the true clock, in all runs. Unit: 1. */
@@ -74,14 +74,14 @@ export function summaryOf(faults: readonly FaultName[], runs: readonly Run[]): R
   const placeOf = ({ outcome, place }: Run): RunPlace => ({ scene: place, seed: outcome.seed })
   const dayShare = ({ outcome, scene }: Run) => outcome.worstDay / scene.limits.maxPerDay
   const inAll = ({ outcome, scene }: Run) => outcome.worstDayInAll / scene.limits.maxPerDay
-  const longest = ({ outcome, scene }: Run) => outcome.longestOpening / scene.limits.maxRunTime
+  const longest = ({ outcome, scene }: Run) => outcome.maxOpening / scene.limits.maxRunTime
   const stress = ({ outcome }: Run) => outcome.stressTime
   return {
     faults,
     runs: runs.length,
     worstDayShare: dayShare(worst(dayShare)),
     worstDayShareInAll: inAll(worst(inAll)),
-    longestOpeningShare: longest(worst(longest)),
+    maxOpeningShare: longest(worst(longest)),
     outsideHoursByOwnClock: sum(({ outcome }) => outcome.outsideHoursByOwnClock),
     outsideHours: sum(({ outcome }) => outcome.outsideHours),
     outsideByBothClocks: sum(

@@ -92,8 +92,8 @@ function countsOf({ openings, passages }: Tally) {
   return {
     worstDay: worstWindow(openings, DAY) as Volume,
     worstDayInAll: worstWindow(passages, DAY) as Volume,
-    longestOpening: openings.reduce((most, { from, until }) => Math.max(most, until - from), 0) as Duration,
-    shortestRest: rests.length === 0 ? null : (minOf(rests) as Duration),
+    maxOpening: openings.reduce((max, { from, until }) => Math.max(max, until - from), 0) as Duration,
+    minRest: rests.length === 0 ? null : (minOf(rests) as Duration),
     outsideHours: openings.filter(({ outside }) => outside).length,
     outsideHoursByOwnClock: openings.filter(({ outsideByOwnClock }) => outsideByOwnClock).length,
     blindOpenings: blind.length,

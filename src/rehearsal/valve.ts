@@ -61,7 +61,7 @@ export function valveOf(seed: number, hasMain: boolean): Valve {
     },
     next: () => {
       const end = ordered ? until : Number.POSITIVE_INFINITY
-      return underway.length === 0 ? end : underway.reduce((least, { at }) => Math.min(least, at), end)
+      return underway.length === 0 ? end : underway.reduce((min, { at }) => Math.min(min, at), end)
     },
     isOpen: (effects) => {
       if (effects.valve !== 'works') return effects.valve === 'open' && effects.power

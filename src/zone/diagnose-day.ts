@@ -136,7 +136,7 @@ function watchedRecord(zone: Zone, columns: ZoneColumns, shots: readonly Shot[],
   const probes = zone.probes.map(({ name, calibration }, p) => {
     const readings = columns.probes[p]!.slice(a, b)
     if (calibration !== undefined) applyCalibrationToSeries({ calibration, readings, output: readings })
-    return { name, content: readings }
+    return { name, waterContent: readings }
   })
   // Lamps do not show in what is measured outside: the hours of the day's light then say when it is dark.
   const light = zone.lamps === undefined ? newestBefore(time, climate.time, climate.irradiance) : undefined

@@ -334,7 +334,7 @@ describe('a diagnosis', () => {
       time: inputs.map(({ now }) => now),
       probes: THREE.map((name, i) => ({
         name,
-        content: inputs.map(({ readings }) => readings[i]?.waterContent ?? Number.NaN),
+        waterContent: inputs.map(({ readings }) => readings[i]?.waterContent ?? Number.NaN),
       })),
       shots: script.shots.map((at) => ({ start: 60 * at, end: 60 * at + 120 })),
     }

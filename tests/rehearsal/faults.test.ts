@@ -151,7 +151,7 @@ describe('water that does not come, or comes unasked', () => {
     const faults = [{ fault: 'valve-does-not-close-itself' as const, from: hours(1) }]
     const stuck = rehearse({ ...scene, controller: once, days: 1, seed: 3, pollEvery: seconds(600), faults })
     expect(stuck.given).toBeCloseTo(1, 1)
-    expect(stuck.longestOpening).toBe(60)
+    expect(stuck.maxOpening).toBe(60)
     expect(stuck.unordered).toBeCloseTo(0.9, 1)
   })
   it('water by hand goes past the valve', () => {
@@ -219,7 +219,7 @@ describe('what is judged', () => {
     }
     const outcome = rehearse({ ...scene, controller: throwing, days: 1, seed: 3 })
     expect(outcome.refusals).toBe(1440 - 11)
-    expect(outcome.longestOpening).toBe(660)
+    expect(outcome.maxOpening).toBe(660)
     expect(outcome.findings.map(({ code }) => code)).toContain('controller-threw')
   })
   it('only true opens', () => {
@@ -233,9 +233,9 @@ describe('what is judged', () => {
       order: (open: boolean) => ({ open, closeAfter: Number.NaN }),
     }
     const outcome = rehearse({ ...scene, controller: once, days: 1, seed: 3, pollEvery: seconds(60) })
-    expect(outcome.longestOpening).toBe(60)
+    expect(outcome.maxOpening).toBe(60)
     const deaf = { ...once, reducer: { start: 0, step: (n: number) => [n + 1, n >= 600] as const } }
-    expect(rehearse({ ...scene, controller: deaf, days: 1, seed: 3 }).longestOpening).toBe(86400 - 36000)
+    expect(rehearse({ ...scene, controller: deaf, days: 1, seed: 3 }).maxOpening).toBe(86400 - 36000)
   })
   it('the right alarm, its time, and alarms for nothing', () => {
     const shouting = {

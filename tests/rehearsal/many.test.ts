@@ -96,7 +96,7 @@ describe('references', () => {
     })
     for (const row of rows) {
       expect(row.outsideByBothClocks, row.faults.join()).toBe(0)
-      expect(row.longestOpeningShare, row.faults.join()).toBeLessThanOrEqual(1)
+      expect(row.maxOpeningShare, row.faults.join()).toBeLessThanOrEqual(1)
       expect(row.imbalance).toBeLessThan(1e-9)
       // A clock that runs away, or a memory that is lost, is more than a timetable can bear.
       if (!/clock|restart/.test(row.faults.join()))

@@ -25,7 +25,7 @@ function inside(faults: readonly FaultName[], turn: number, pollEvery = 60) {
     pollEvery: seconds(pollEvery),
   })
   expect(row?.worstDayShare).toBeLessThanOrEqual(1.05)
-  expect(row?.longestOpeningShare).toBeLessThanOrEqual(1)
+  expect(row?.maxOpeningShare).toBeLessThanOrEqual(1)
   expect(row?.outsideByBothClocks).toBe(0)
   expect(row?.refusals).toBe(0)
   return row

@@ -148,8 +148,8 @@ describe('known answers', () => {
     expect(outcome.openings.map(({ from, until }) => [from, until])).toEqual(
       [2, 8, 10, 12, 21.5].map((hour) => [hour * 3600, hour * 3600 + 120]),
     )
-    expect(outcome.longestOpening).toBe(120)
-    expect(outcome.shortestRest).toBe(2 * 3600 - 120)
+    expect(outcome.maxOpening).toBe(120)
+    expect(outcome.minRest).toBe(2 * 3600 - 120)
     expect(outcome.outsideHours).toBe(2)
   })
   it('the worst 24 h are any 24 h, not a calendar day', () => {
@@ -170,7 +170,7 @@ describe('known answers', () => {
       seed: 1,
       pollEvery: seconds(900),
     })
-    expect(outcome.longestOpening).toBe(120)
+    expect(outcome.maxOpening).toBe(120)
     expect(outcome.given).toBeCloseTo(0.2, 9)
   })
   it('the line fills once an opening and runs out beside the containers', () => {

@@ -10,7 +10,7 @@ export const formBrooksCorey1964: RetentionForm = {
   conducts: true,
   shape: [
     { name: 'airEntry', role: 'suction', trials: 16 },
-    { name: 'lambda', role: 'exponent', least: 0, most: 30, trials: [0.08, 0.2, 0.5, 1, 2, 5] },
+    { name: 'lambda', role: 'exponent', min: 0, max: 30, trials: [0.08, 0.2, 0.5, 1, 2, 5] },
   ],
   minConnection: -1.99,
   make: (saturated, residual, [airEntry = 0, lambda = 0], connection) =>

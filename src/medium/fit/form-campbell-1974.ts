@@ -9,7 +9,7 @@ export const formCampbell1974: RetentionForm = {
   conducts: true,
   shape: [
     { name: 'airEntry', role: 'suction', trials: 16 },
-    { name: 'b', role: 'exponent', least: 0, most: 60, trials: [0.3, 1, 2, 4, 8, 16] },
+    { name: 'b', role: 'exponent', min: 0, max: 60, trials: [0.3, 1, 2, 4, 8, 16] },
   ],
   make: (saturated, _, [airEntry = 0, b = 0]) => campbell1974({ saturated, airEntry: airEntry as SuctionHead, b }),
 }

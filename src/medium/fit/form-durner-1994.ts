@@ -11,9 +11,9 @@ export const formDurner1994: RetentionForm = {
   shape: [
     { name: 'coarseShare', role: 'share', trials: [0.25, 0.5, 0.75] },
     { name: 'coarseAlpha', role: 'inverse-suction', trials: 5 },
-    { name: 'coarseN', role: 'exponent', least: 1, most: 30, trials: [1.3, 3] },
+    { name: 'coarseN', role: 'exponent', min: 1, max: 30, trials: [1.3, 3] },
     { name: 'fineAlpha', role: 'inverse-suction', trials: 5 },
-    { name: 'fineN', role: 'exponent', least: 1, most: 30, trials: [1.2, 2] },
+    { name: 'fineN', role: 'exponent', min: 1, max: 30, trials: [1.2, 2] },
   ],
   minConnection: -1.99,
   make: (saturated, residual, [share = 0, coarseAlpha = 0, coarseN = 0, fineAlpha = 0, fineN = 0], connection) =>

@@ -12,8 +12,8 @@ export const formFredlundXing1994: RetentionForm = {
   conducts: false,
   shape: [
     { name: 'scaleSuction', role: 'suction', trials: 8 },
-    { name: 'n', role: 'exponent', least: 0, most: 30, trials: [0.6, 1.2, 2.5, 5] },
-    { name: 'm', role: 'exponent', least: 0, most: 30, trials: [0.3, 0.7, 1.5, 3] },
+    { name: 'n', role: 'exponent', min: 0, max: 30, trials: [0.6, 1.2, 2.5, 5] },
+    { name: 'm', role: 'exponent', min: 0, max: 30, trials: [0.3, 0.7, 1.5, 3] },
   ],
   make: (saturated, _, [scaleSuction = 0, n = 0, m = 0]) =>
     fredlundXing1994({

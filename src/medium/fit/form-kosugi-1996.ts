@@ -10,7 +10,7 @@ export const formKosugi1996: RetentionForm = {
   conducts: true,
   shape: [
     { name: 'medianSuction', role: 'suction', trials: 12 },
-    { name: 'sigma', role: 'exponent', least: 0, most: 20, trials: [0.3, 0.7, 1.5, 3, 6] },
+    { name: 'sigma', role: 'exponent', min: 0, max: 20, trials: [0.3, 0.7, 1.5, 3, 6] },
   ],
   minConnection: -1.99,
   make: (saturated, residual, [medianSuction = 0, sigma = 0], connection) =>

@@ -9,7 +9,7 @@ export const formLogLogistic: RetentionForm = {
   conducts: false,
   shape: [
     { name: 'halfSuction', role: 'suction', trials: 12 },
-    { name: 'slope', role: 'exponent', least: 0, most: 30, trials: [0.2, 0.5, 1, 2, 4] },
+    { name: 'slope', role: 'exponent', min: 0, max: 30, trials: [0.2, 0.5, 1, 2, 4] },
   ],
   make: (saturated, residual, [halfSuction = 0, slope = 0]) =>
     logLogisticRetention({ residual, saturated, halfSuction: halfSuction as SuctionHead, slope }),

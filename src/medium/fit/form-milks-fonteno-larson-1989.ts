@@ -9,8 +9,8 @@ export const formMilksFontenoLarson1989: RetentionForm = {
   conducts: false,
   shape: [
     { name: 'alpha', role: 'inverse-suction', trials: 8 },
-    { name: 'n', role: 'exponent', least: 0, most: 30, trials: [0.6, 1.2, 2.5, 5] },
-    { name: 'm', role: 'exponent', least: 0, most: 30, trials: [0.1, 0.4, 1, 3] },
+    { name: 'n', role: 'exponent', min: 0, max: 30, trials: [0.6, 1.2, 2.5, 5] },
+    { name: 'm', role: 'exponent', min: 0, max: 30, trials: [0.1, 0.4, 1, 3] },
   ],
   make: (saturated, residual, [alpha = 0, n = 0, m = 0]) =>
     milksFontenoLarson1989({ residual, saturated, alpha: alpha as InverseSuction, n, m }),

@@ -10,7 +10,7 @@ export const formVanGenuchten1980: RetentionForm = {
   conducts: true,
   shape: [
     { name: 'alpha', role: 'inverse-suction', trials: 10 },
-    { name: 'n', role: 'exponent', least: 1, most: 30, trials: [1.08, 1.2, 1.5, 2, 3, 6] },
+    { name: 'n', role: 'exponent', min: 1, max: 30, trials: [1.08, 1.2, 1.5, 2, 3, 6] },
   ],
   minConnection: -1.99,
   make: (saturated, residual, [alpha = 0, n = 0], connection) =>

@@ -10,7 +10,7 @@ export const formVanGenuchtenBurdine1980: RetentionForm = {
   conducts: true,
   shape: [
     { name: 'alpha', role: 'inverse-suction', trials: 10 },
-    { name: 'n', role: 'exponent', least: 2, most: 30, trials: [2.08, 2.2, 2.5, 3, 4, 7] },
+    { name: 'n', role: 'exponent', min: 2, max: 30, trials: [2.08, 2.2, 2.5, 3, 4, 7] },
   ],
   minConnection: -0.99,
   make: (saturated, residual, [alpha = 0, n = 0], connection) =>

@@ -31,12 +31,12 @@ export interface RetentionForm {
 export type ShapeParameter =
   /** A suction in cm or its inverse, sought on a logarithmic scale across the measured suctions. */
   | { readonly name: string; readonly role: 'suction' | 'inverse-suction'; readonly trials: number }
-  /** An exponent above `least`, sought on the logarithmic scale of its excess, up to `most`. */
+  /** An exponent above `min`, sought on the logarithmic scale of its excess, up to `max`. */
   | {
       readonly name: string
       readonly role: 'exponent'
-      readonly least: number
-      readonly most: number
+      readonly min: number
+      readonly max: number
       readonly trials: readonly number[]
     }
   /** A share from 0 to 1. */

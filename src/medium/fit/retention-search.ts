@@ -36,7 +36,7 @@ export function searchRange(parameter: ShapeParameter, minSuction: number, maxSu
     case 'inverse-suction':
       return { low: -high, high: -low }
     case 'exponent':
-      return { low: Math.log(0.005), high: Math.log(parameter.most - parameter.least) }
+      return { low: Math.log(0.005), high: Math.log(parameter.max - parameter.min) }
     case 'share':
       return { low: 0, high: 1 }
   }
@@ -45,7 +45,7 @@ export function searchRange(parameter: ShapeParameter, minSuction: number, maxSu
 /** The parameter itself from its place on the search scale. */
 export function naturalValue(parameter: ShapeParameter, t: number): number {
   if (parameter.role === 'share') return t
-  return parameter.role === 'exponent' ? parameter.least + Math.exp(t) : Math.exp(t)
+  return parameter.role === 'exponent' ? parameter.min + Math.exp(t) : Math.exp(t)
 }
 
 /** How much the parameter moves for each unit of the search scale. */
@@ -61,7 +61,7 @@ export function bestStarts(
   form: RetentionForm,
   points: readonly RetentionPoint[],
   box: SearchBox,
-  most: number,
+  max: number,
 ): SearchStart[] {
   const best: SearchStart[] = []
   const trials = form.shape.map((parameter, i) => trialsOf(parameter, box.shape[i]!))
@@ -78,7 +78,7 @@ export function bestStarts(
     const start = { ...waterContentsFor(saturations, points, box), shape }
     const place = best.findIndex((other) => other.sumOfSquares > start.sumOfSquares)
     best.splice(place < 0 ? best.length : place, 0, start)
-    if (best.length > most) best.pop()
+    if (best.length > max) best.pop()
   }
   visit([])
   return best
@@ -86,7 +86,7 @@ export function bestStarts(
 
 function trialsOf(parameter: ShapeParameter, { low, high }: SearchRange): number[] {
   if (parameter.role === 'share') return [...parameter.trials]
-  if (parameter.role === 'exponent') return parameter.trials.map((value) => Math.log(value - parameter.least))
+  if (parameter.role === 'exponent') return parameter.trials.map((value) => Math.log(value - parameter.min))
   // Inside the measured suctions, which lie a factor of ten within the range.
   const [from, to] = [low + Math.LN10, high - Math.LN10]
   return Array.from({ length: parameter.trials }, (_, i) => from + ((to - from) * (i + 0.5)) / parameter.trials)

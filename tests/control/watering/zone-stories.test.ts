@@ -24,7 +24,7 @@ describe('half of the flow', () => {
     expect(outcome.alarms.map(({ alarm }) => alarm)).toContain('flow-too-small')
     expect(outcome.stressTime).toBeLessThan(3600)
     expect(outcome.worstDay).toBeLessThanOrEqual(scene.limits.maxPerDay)
-    expect(outcome.longestOpening).toBeLessThanOrEqual(scene.limits.maxRunTime)
+    expect(outcome.maxOpening).toBeLessThanOrEqual(scene.limits.maxRunTime)
   })
   it('that a meter tells alone against the probes lets no more water through than the day may have', () => {
     const outcome = week('flow-meter-counts-double', 5, 0.5)
