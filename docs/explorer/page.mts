@@ -79,7 +79,23 @@ function breakable(name: string): (string | Node)[] {
   return name.split(/(?<=[a-z])(?=[A-Z0-9])/).flatMap((part, i) => (i === 0 ? [part] : [make('wbr'), part]))
 }
 
+/** What the list was last made for; another equation only moves its mark. */
+let listed: string | undefined
+
 function listEquations(words: string): void {
+  if (listed !== words) makeList(words)
+  listed = words
+  const list = byId('list')
+  for (const link of list.querySelectorAll('[aria-current]')) link.removeAttribute('aria-current')
+  for (const group of list.querySelectorAll<HTMLDetailsElement>('details'))
+    group.open = words.trim() !== '' || group.dataset.topic === equation.topic
+  const current = list.querySelector<HTMLElement>(`a[href="#${form?.id ?? equation.name}"]`)
+  current?.setAttribute('aria-current', 'page')
+  const side = byId('picker').parentElement
+  if (current !== null && side !== null && words === '') side.scrollTop = current.offsetTop - side.clientHeight / 2
+}
+
+function makeList(words: string): void {
   const wanted = words.toLowerCase().split(/\s+/).filter(Boolean)
   const found = equations.filter((one) => {
     const text = `${one.name} ${one.summary} ${one.sources.join(' ')} ${one.unit} ${TITLES[one.topic]}`.toLowerCase()
@@ -92,28 +108,21 @@ function listEquations(words: string): void {
   const forms = FORMS.filter(({ title, about }) =>
     wanted.every((word) => `${title} ${about}`.toLowerCase().includes(word)),
   )
-  const formLinks = forms.map(({ id, title }) => {
-    const link = make('a', { href: `#${id}` }, title)
-    if (form?.id === id) link.setAttribute('aria-current', 'page')
-    return make('li', {}, link)
-  })
+  const formLinks = forms.map(({ id, title }) => make('li', {}, make('a', { href: `#${id}` }, title)))
   const groups = Object.keys(TITLES).flatMap((topic) => {
     const inside = found.filter((one) => one.topic === topic)
     if (inside.length === 0) return []
-    const items = inside.map((one) => {
-      const link = make('a', { href: `#${one.name}` }, ...breakable(one.name))
-      if (one === equation && form === undefined) link.setAttribute('aria-current', 'page')
-      return make('li', {}, link)
-    })
-    const open = wanted.length > 0 || topic === equation.topic
-    return [
-      make('details', { open }, make('summary', {}, `${TITLES[topic]} (${inside.length})`), make('ul', {}, ...items)),
-    ]
+    const items = inside.map(({ name }) => make('li', {}, make('a', { href: `#${name}` }, ...breakable(name))))
+    const group = make(
+      'details',
+      {},
+      make('summary', {}, `${TITLES[topic]} (${inside.length})`),
+      make('ul', {}, ...items),
+    )
+    group.dataset.topic = topic
+    return [group]
   })
   byId('list').replaceChildren(...(formLinks.length === 0 ? [] : [make('ul', {}, ...formLinks)]), ...groups)
-  const current = byId('list').querySelector<HTMLElement>('[aria-current]')
-  const side = byId('picker').parentElement
-  if (current !== null && side !== null && words === '') side.scrollTop = current.offsetTop - side.clientHeight / 2
 }
 
 function show(): void {

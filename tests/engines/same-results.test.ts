@@ -10,6 +10,7 @@ import { argumentsOf } from '../../docs/tools/arguments-of.js'
 import { equationOf } from '../../docs/tools/explorer.js'
 import { apart, EXACT, programOf } from '../../docs/tools/same-numbers.js'
 import { CHROMIUM, inChromium } from '../support/chromium.js'
+import { FIREFOX, inFirefox } from '../support/firefox.js'
 
 let equations: Equation[] = []
 let program = ''
@@ -63,5 +64,15 @@ describe('every function of numbers gives the same number', () => {
       })
     },
     60_000,
+  )
+  it.skipIf(FIREFOX === undefined)(
+    'in Firefox (skipped where no Firefox is installed)',
+    async () => {
+      await inFirefox('about:blank', 1280, async (page) => {
+        await page.addScriptTag({ content: build })
+        compare((await page.evaluate(program)) as string)
+      })
+    },
+    90_000,
   )
 })
