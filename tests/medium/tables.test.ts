@@ -165,6 +165,20 @@ describe('tables', () => {
       'total-water-holding-capacity': [137, 786, 'mL/L'],
     })
   })
+  it('have the spans that nurseries are recommended (Yeager and others 2007; from memory of the guide)', () => {
+    const rows = substrateRanges['recommended-nursery-medium'].map((row) => [
+      row.quantity,
+      [row.low, row.high, row.unit],
+    ])
+    expect(Object.fromEntries(rows)).toEqual({
+      'total-porosity': [50, 85, '%'],
+      'air-space': [10, 30, '%'],
+      'container-capacity': [45, 65, '%'],
+      'available-water': [25, 35, '%'],
+      'unavailable-water': [25, 35, '%'],
+      'bulk-density': [0.19, 0.7, 'g/cm³'],
+    })
+  })
   it('keep the hysteresis of peat and of pine bark apart (Naasz and others 2008: 21 and 10 %)', () => {
     expect(substrateRanges['width-of-the-hysteresis-loop']).toMatchObject([
       { quantity: 'peat', low: 21, high: 21 },

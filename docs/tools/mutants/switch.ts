@@ -1,4 +1,6 @@
 /** Which change is on, and which changes a test reaches: what instrumented code asks and tells. */
+export const TOO_LONG = 'does not end'
+
 let active = ''
 let reached: Set<string> | undefined
 let asked = 0
@@ -35,6 +37,6 @@ export const cpuSeconds = (): number => {
 
 /** A loop that a change made endless, and a test that takes too long to be asked, is left by an error. */
 function stillInTime(): true {
-  if ((++asked & 0xffff) === 0 && cpuSeconds() > endBy) throw new Error('does not end')
+  if ((++asked & 0xffff) === 0 && cpuSeconds() > endBy) throw new Error(TOO_LONG)
   return true
 }
