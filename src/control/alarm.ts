@@ -1,7 +1,7 @@
 import type { Duration } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../quantity/guard.js'
 import { oneOf } from '../quantity/one-of.js'
-import type { Reducer } from '../record/reducer.js'
+import type { Reducer } from '../quantity/reducer.js'
 import { ALARM_DELAY, SHELF_TIME } from './domains.js'
 import { isMoment } from './moment.js'
 

@@ -1,7 +1,7 @@
 import { InputError } from '../quantity/errors.js'
 import type { WaterContent } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../quantity/guard.js'
-import type { Reducer } from '../record/reducer.js'
+import type { Reducer } from '../quantity/reducer.js'
 import { LOWER_LIMIT, UPPER_LIMIT } from './domains.js'
 
 /** Two limits between which nothing is switched. */

@@ -1,7 +1,7 @@
 import type { Duration } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../quantity/guard.js'
+import type { Reducer } from '../quantity/reducer.js'
 import type { TimeUntilLevel } from '../record/forecast/time-until-level.js'
-import type { Reducer } from '../record/reducer.js'
 import { type AlarmInput, type AlarmReport, type AlarmState, alarmLifeCycle } from './alarm.js'
 import { type AlarmCondition, alarmConditions } from './alarm-conditions.js'
 import type { Diagnosis } from './diagnosis/cause.js'

@@ -67,7 +67,7 @@ export type { DayPlan, PlannedShot, ShotReason } from './plan/day-plan.js'
 export type { DaySoFar, GivenShot } from './plan/day-so-far.js'
 export { type DemandCourseInput, demandCourse } from './plan/demand-course.js'
 export { planDay } from './plan/plan-day.js'
-export type { PlanCause, PlanFinding, PlanFindingCode } from './plan/plan-finding.js'
+export type { MissedWish, PlanCause, PlanFinding, PlanFindingCause, PlanFindingCode } from './plan/plan-finding.js'
 export type { DayPlanRequest, ShotTrigger } from './plan/plan-request.js'
 export type { PlannedShotReason } from './plan/planned-shot-words.js'
 export { replanDay } from './plan/replan-day.js'
@@ -92,6 +92,14 @@ export {
 } from './salt/drain-fraction.js'
 export { type FlushedECInput, type FlushVolumeInput, flushedEC, flushVolume } from './salt/flush.js'
 export {
+  followReservoir,
+  type ReservoirEvent,
+  type ReservoirOutcome,
+  type ReservoirRun,
+  type ReservoirState,
+  reservoirRun,
+} from './salt/follow-reservoir.js'
+export {
   type AppliedForLeachingInput,
   appliedForLeaching,
   type FrequentLeachingInput,
@@ -107,14 +115,6 @@ export {
   type TimeToECInput,
   timeToEC,
 } from './salt/reservoir-constant.js'
-export {
-  type ReservoirEvent,
-  type ReservoirOutcome,
-  type ReservoirRun,
-  type ReservoirState,
-  reservoirRun,
-  reservoirStep,
-} from './salt/reservoir-step.js'
 export {
   checkSaltBalance,
   type MeanDrainECInput,

@@ -1,3 +1,4 @@
+export type { Reducer } from '../quantity/reducer.js'
 export {
   type CheckedReadings,
   type CheckReadingsInput,
@@ -89,7 +90,7 @@ export type { KeptReading, QualityLimits, ReadingWatchState } from './reading-te
 export type { RecentSpread, SpreadPart, SpreadSum } from './recent-spread.js'
 export type { ClimbFinding, RecordFinding } from './record-finding.js'
 export type { RecordReason } from './record-reason.js'
-export { type Reducer, type RunInput, runReducer } from './reducer.js'
+export { type RunInput, runReducer } from './reducer.js'
 export type { Repeats } from './repeats.js'
 export { type ResponseInput, type ResponseToShots, responseToShots, type ShotResponse } from './response-to-shots.js'
 export { type SaltDrift, type SaltDriftInput, saltDrift } from './salt-drift.js'

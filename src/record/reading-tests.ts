@@ -66,7 +66,7 @@ export const NO_READINGS: ReadingWatchState = {
   before: null,
   waiting: null,
   repeats: [],
-  spread: [],
+  spread: { parts: [], sum: [0, 0, 0], open: null },
   stuck: false,
 }
 

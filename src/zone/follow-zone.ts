@@ -1,6 +1,6 @@
 import { requireList, requireObject } from '../quantity/guard.js'
 import { oneOf } from '../quantity/one-of.js'
-import type { Reducer } from '../record/reducer.js'
+import type { Reducer } from '../quantity/reducer.js'
 import { checkZone } from './checked-zone.js'
 import { climateEntries, forecastEntries, readingEntries, wateringEntries } from './entries-of-record.js'
 import { ENTRY_KINDS, type HeldEntry, type ZoneFollowState } from './follow-state.js'

@@ -37,5 +37,5 @@ export type {
 export type { ZoneFinding, ZoneFindingCode } from './zone-finding.js'
 export type { LevelLimits, MediumAtRest } from './zone-levels.js'
 export type { SaltDay, ZoneMemory } from './zone-memory.js'
-export type { ZoneReason } from './zone-reason.js'
+export type { OwnZoneReason, ZoneReason } from './zone-reason.js'
 export type { Missable, ZoneClimate, ZoneEntry, ZoneForecast, ZoneRecord, ZoneWatering } from './zone-record.js'

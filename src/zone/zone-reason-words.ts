@@ -1,8 +1,8 @@
 import type { ReasonWords } from '../quantity/explained.js'
-import type { OwnReason } from './zone-reason.js'
+import type { OwnZoneReason } from './zone-reason.js'
 
 /** Why a result of a zone is not known. */
-export const ZONE_REASON_WORDS: ReasonWords<OwnReason> = {
+export const ZONE_REASON_WORDS: ReasonWords<OwnZoneReason> = {
   'no-bench-test': ['the medium has no bench test'],
   'no-watering-log': ['there is no log of water given and drained'],
   'no-entry-on-this-day': ['the log has no entry on this day'],

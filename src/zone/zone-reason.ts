@@ -1,10 +1,10 @@
 import type { RecordReason } from '../record/record-reason.js'
 
 /** Why a result of a zone is not known: a reason of its own, or one that comes from the record. `explainZoneFinding` puts it into words. */
-export type ZoneReason = OwnReason | RecordReason
+export type ZoneReason = OwnZoneReason | RecordReason
 
 /** Reasons that no record has. */
-export type OwnReason =
+export type OwnZoneReason =
   | 'no-bench-test'
   | 'no-watering-log'
   | 'no-entry-on-this-day'

@@ -15,6 +15,7 @@ import {
   fieldLeachingRequirement,
   flushedEC,
   flushVolume,
+  followReservoir,
   fraction,
   hectares,
   inDays,
@@ -29,7 +30,6 @@ import {
   type ReservoirEvent,
   reservoirCourse,
   reservoirRun,
-  reservoirStep,
   saltTolerance,
   steadyDrainEC,
   steadyDrainFraction,
@@ -63,10 +63,9 @@ checkPublished('irrigation', 'reservoir.constant', ({ C0, Cin, W, D, I, t, Cup }
   return { C: course.ec, C_steady: course.steady, tau: inDays(course.timeConstant) }
 })
 checkPublished('irrigation', 'reservoir.step', ({ C0, W0, Cin, I, ET, Wmax, Cup }) => {
-  const { state, drained } = reservoirStep(
-    { water: litres(W0), ec: ec(C0) },
-    { applied: litres(I), feedEC: ec(Cin), use: litres(ET), uptakeEC: ec(Cup), maxWater: litres(Wmax) },
-  )
+  const reservoir = followReservoir({ water: litres(W0), ec: ec(C0) })
+  const event = { applied: litres(I), feedEC: ec(Cin), use: litres(ET), uptakeEC: ec(Cup), maxWater: litres(Wmax) }
+  const [state, { drained }] = reservoir.step(reservoir.start, event)
   return { C: state.ec, W: state.water, drain: drained, salt: state.ec * state.water }
 })
 checkPublished('irrigation', 'reservoir.run', ({ C0, W0, Cin, I, ET, Wmax, n }) => {
@@ -314,8 +313,8 @@ describe('a well-mixed root zone', () => {
   it('refuses what cannot be', () => {
     const root = { water: litres(1), ec: ec(1) }
     const event = { applied: litres(0), feedEC: ec(1), use: litres(0.5), maxWater: litres(6) }
-    expectInputError(() => reservoirStep(root, { ...event, use: litres(1) }), 'use')
-    expectInputError(() => reservoirStep(root, { ...event, uptakeEC: ec(3) }), 'uptakeEC')
+    expectInputError(() => followReservoir(root).step(root, { ...event, use: litres(1) }), 'use')
+    expectInputError(() => followReservoir(root).step(root, { ...event, uptakeEC: ec(3) }), 'uptakeEC')
     expectInputError(
       () => flushVolume({ start: ec(6), feedEC: ec(2), target: ec(1), rootZoneWater: litres(6) }),
       'target',

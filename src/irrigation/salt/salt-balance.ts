@@ -85,16 +85,7 @@ export function checkSaltBalance(input: SaltBalanceInput): SaltBalance {
     steady,
     findings: steady
       ? []
-      : [
-          {
-            code: 'not-steady',
-            level: 'caution',
-            rise,
-            drainFraction: share,
-            steadyFraction,
-            headingFor,
-          },
-        ],
+      : [{ code: 'not-steady', level: 'caution', rise, drainFraction: share, steadyFraction, headingFor }],
   }
 }
 

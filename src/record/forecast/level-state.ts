@@ -1,5 +1,5 @@
 import { READING_TIME } from '../../quantity/domains.js'
-import type { Reducer } from '../reducer.js'
+import type { Reducer } from '../../quantity/reducer.js'
 import { type StateReader, stateReader } from '../restore-state.js'
 import { restoredShotWatch, type ShotWatchState, type WaterContentReading } from '../watch-shots.js'
 import { BIN, BINS, type ClockFalls, newFalls } from './clock-rates.js'
