@@ -3,6 +3,9 @@ import type { LocalDay } from './local-day.js'
 import type { ZoneMemory } from './zone-memory.js'
 import type { ZoneEntry } from './zone-record.js'
 
+/** The kinds of inputs. */
+export const ENTRY_KINDS = ['reading', 'climate', 'watering', 'forecast'] as const
+
 /** An input that waits: its kind and its row. */
 export type HeldEntry = readonly [kind: ZoneEntry['kind'], row: Row]
 

@@ -1,8 +1,9 @@
 import { requireList, requireObject } from '../quantity/guard.js'
+import { oneOf } from '../quantity/one-of.js'
 import type { Reducer } from '../quantity/reducer.js'
 import { checkZone } from './checked-zone.js'
 import { climateEntries, forecastEntries, readingEntries, wateringEntries } from './entries-of-record.js'
-import type { HeldEntry, ZoneFollowState } from './follow-state.js'
+import { ENTRY_KINDS, type HeldEntry, type ZoneFollowState } from './follow-state.js'
 import { allRows, lastTime, NO_ROWS, type Row, rowsSince, withNewRow, withRow } from './kept-rows.js'
 import { localDayOf } from './local-day.js'
 import { farAhead, isProven, mayCount, timeIn, whenPassedOn } from './order-of-time.js'
@@ -82,6 +83,8 @@ export function followZone(zone: Zone): ZoneFollower {
       memory: noMemory(),
     },
     step: (state, input) => {
+      requireObject(input, 'input')
+      oneOf(input.kind, ENTRY_KINDS, 'kind')
       const time = timeIn(input.time, 'time')
       if (input.kind === 'reading') return withReading(checked, state, rowOf(checked, input, time), far)
       if (Number.isNaN(time)) return [state, []]
@@ -223,6 +226,7 @@ function rowOf(zone: Zone, input: ZoneEntry, time: number): Row {
   }
   if (input.kind === 'reading') {
     const { probes } = input
+    requireObject(probes, 'probes')
     const of = (name: string) => (Object.hasOwn(probes, name) ? number(probes[name], `probes.${name}`) : null)
     return [time, number(input.rootTemperature, 'rootTemperature'), ...zone.probes.map(({ name }) => of(name))]
   }

@@ -17,9 +17,13 @@ function aheadAt(clock: readonly LocalOffset[], time: number): number {
   return ahead
 }
 
-/** The local day in which a moment lies. */
+/**
+ * The local day in which a moment lies. A clock that is put back over midnight, as in Newfoundland until 2011, shows the evening again: the new day
+ * has begun by then, and goes on.
+ */
 export function localDayOf(clock: readonly LocalOffset[], time: number): LocalDay {
-  const day = Math.floor((time + aheadAt(clock, time)) / DAY)
+  const shown = Math.floor((time + aheadAt(clock, time)) / DAY)
+  const day = time >= midnight(clock, shown + 1) ? shown + 1 : shown
   return { date: civilDateText(day), from: midnight(clock, day), to: midnight(clock, day + 1) }
 }
 

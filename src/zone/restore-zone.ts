@@ -1,7 +1,7 @@
 import { restoredDailyUse } from '../record/forecast/daily-use-state.js'
 import { type LevelState, restoredLevelState } from '../record/forecast/level-state.js'
 import { type StateReader, stateReader } from '../record/restore-state.js'
-import type { HeldEntry, ZoneFollowState } from './follow-state.js'
+import { ENTRY_KINDS, type HeldEntry, type ZoneFollowState } from './follow-state.js'
 import { inBlocks, type KeptRows, type Row } from './kept-rows.js'
 import { type LocalDay, localDayOf } from './local-day.js'
 import { SALT_DAYS } from './salt-days.js'
@@ -10,13 +10,11 @@ import type { DrainedLevel } from './zone-day.js'
 import type { SaltDay, ZoneMemory } from './zone-memory.js'
 import type { ZoneEntry } from './zone-record.js'
 
-const KINDS = ['reading', 'climate', 'watering', 'forecast'] as const
-
 /** A state of a follower that was kept as JSON, checked against the zone. */
 export function restoredFollow(zone: Zone, kept: unknown): ZoneFollowState {
   const reader = stateReader(kept)
   const object = kept as Readonly<Record<string, unknown>>
-  const rows = (kind: (typeof KINDS)[number]) => restoredRows(reader, kind, object[kind], widthOf(zone, kind))
+  const rows = (kind: (typeof ENTRY_KINDS)[number]) => restoredRows(reader, kind, object[kind], widthOf(zone, kind))
   return {
     day: reader.insideOrNull('day', (day) => restoredDay(zone, day)),
     reading: rows('reading'),
@@ -79,7 +77,7 @@ function restoredRow(reader: StateReader, field: string, row: unknown, width: nu
 function restoredHeld(zone: Zone, reader: StateReader, k: number, entry: unknown): HeldEntry {
   const field = `held[${k}]`
   const list = listOf(reader, field, entry)
-  const kind = KINDS.find((one) => one === list[0]) ?? reader.refuse(field, 'is of no kind')
+  const kind = ENTRY_KINDS.find((one) => one === list[0]) ?? reader.refuse(field, 'is of no kind')
   return [kind, restoredRow(reader, field, list[1], widthOf(zone, kind))]
 }
 
