@@ -7,7 +7,7 @@ import { moved } from './moved.js'
 import type { ColumnNewton } from './newton.js'
 import { pastOnset, shareToOnset } from './onset.js'
 import { addPassed, type Passed, type StepFlows } from './passed.js'
-import { arePossible, canHold, passesSaturation } from './possible.js'
+import { arePossible, canHold, goesAstray, passesSaturation } from './possible.js'
 import { factorFor, growth } from './step-control.js'
 import { dampCorrection, errorOfStep } from './step-correction.js'
 import type { StepWork } from './step-work.js'
@@ -33,7 +33,7 @@ export function tryStep(
   passed: Passed,
   onStep: OnStep,
 ): StepOutcome {
-  const { equations, tolerance, control, suctions, stage, from, target, before, begun } = work
+  const { equations, tolerance, control, suctions, stage, held, flows, from, target, before, begun } = work
   const driest = during.sink?.h4 ?? Infinity
   const rate = work.trend[0]!
   const { behind } = control
@@ -50,6 +50,7 @@ export function tryStep(
     return { done: 0, factor: shareToOnset(work, dt, rate, error) || factor }
   }
   improve(work, dt, during)
+  if (goesAstray(equations, held, flows, dt, suctions, stage)) return failed(work)
   keepTrend(work, dt)
   goOn(work, stage, dt, passed, onStep)
   before.set(equations.net)
@@ -138,13 +139,14 @@ function failed(work: StepWork): StepOutcome {
  * than it has, however short the step.
  */
 function firstStageAlone(work: StepWork, dt: number, passed: Passed, onStep: OnStep): StepOutcome {
-  const { equations, tolerance, first, before, halfway, flows, early, begun, firstFree, endFree } = work
+  const { equations, tolerance, suctions, held, first, before, halfway, flows, early, begun, firstFree, endFree } = work
   const { volumes } = equations.grid
   let off = 0
   for (let i = firstFree; i < endFree; i++)
     off = Math.max(off, (STAGE * dt * Math.abs(first[i]! - before[i]!)) / (2 * volumes[i]!))
   if (off > tolerance) return failed(work)
   keepRates(flows, early)
+  if (goesAstray(equations, held, flows, STAGE * dt, suctions, halfway)) return failed(work)
   goOn(work, halfway, STAGE * dt, passed, onStep)
   before.set(first)
   keepRates(begun, early)
