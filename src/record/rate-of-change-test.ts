@@ -51,11 +51,6 @@ export function rateOfChangeTest(input: RateOfChangeInput): Uint8Array {
   const { time, value } = input
   const limits = checkedRate(input)
   equalLengths(time, value)
-  return rateFlags(time, value, limits)
-}
-
-/** The flags of a whole series. */
-export function rateFlags(time: ArrayLike<number>, value: ArrayLike<number>, limits: CheckedRate): Uint8Array {
   const flags = new Uint8Array(value.length)
   let before = Number.NaN
   let then = Number.NaN

@@ -1,8 +1,16 @@
 import { requireObject } from '../quantity/guard.js'
-import { MOST_REPEATS } from './flat-line-test.js'
+import type { Reducer } from '../quantity/reducer.js'
 import { keptReading } from './kept-reading.js'
-import { type KeptReading, type QualityLimits, type ReadingWatchState, readingTests } from './reading-tests.js'
-import type { Reducer } from './reducer.js'
+import {
+  type KeptReading,
+  NO_READINGS,
+  type QualityLimits,
+  type ReadingWatchState,
+  readingSearch,
+  readingTests,
+} from './reading-tests.js'
+import { restoredSpread } from './recent-spread.js'
+import { MOST_REPEATS, pairsOf } from './repeats.js'
 import { type StateReader, stateReader } from './restore-state.js'
 import type { ReadingTime } from './terms.js'
 
@@ -47,16 +55,20 @@ export interface ReadingWatch extends Reducer<ReadingWatchState, TimedReading, r
  */
 export function watchReadings(limits: QualityLimits): ReadingWatch {
   requireObject(limits, 'limits')
-  const { names, start, next } = readingTests(limits)
-  const judged = (state: ReadingWatchState, reading: KeptReading) => {
+  const { names, advance } = readingTests(limits)
+  const judged = (state: ReadingWatchState, { time, value }: TimedReading) => {
     const flags = new Uint8Array(names.length + 1)
-    const after = next(state, reading, flags)
-    const { waiting } = state
+    const search = readingSearch(state)
+    advance(search, time, value, flags)
+    const { spread, stuck } = search
+    const repeats = pairsOf(search.repeats)
+    const { count, waiting } = state
+    const after = { count: count + 1, before: waiting, waiting: keptReading(time, value), repeats, spread, stuck }
     if (waiting === null) return [after, []] as const
     const tests: Record<string, number> = {}
     for (let k = 0; k < names.length; k++) tests[names[k]!] = flags[k]!
     const verdict = {
-      index: state.count - 1,
+      index: count - 1,
       time: waiting.time ?? Number.NaN,
       flag: flags[names.length]!,
       tests,
@@ -64,14 +76,12 @@ export function watchReadings(limits: QualityLimits): ReadingWatch {
     return [after, [verdict]] as const
   }
   return {
-    start,
-    step: (state, { time, value }) => judged(state, keptReading(time, value)),
-    finish: (state) => judged(state, { time: null, value: null })[1],
+    start: NO_READINGS,
+    step: judged,
+    finish: (state) => judged(state, { time: Number.NaN, value: Number.NaN })[1],
     restore: restoredReadingWatch,
   }
 }
-
-const MAX_PARTS = 28
 
 /** A state that was kept as JSON, checked. */
 function restoredReadingWatch(kept: unknown): ReadingWatchState {
@@ -85,11 +95,7 @@ function restoredReadingWatch(kept: unknown): ReadingWatchState {
     before: reader.insideOrNull('before', reading),
     waiting: reader.insideOrNull('waiting', reading),
     repeats: reader.list('repeats', MOST_REPEATS, (entry) => [entry.number('0'), entry.count('1')] as const),
-    spread: reader.list(
-      'spread',
-      MAX_PARTS,
-      (entry) => [entry.number('0'), entry.count('1'), entry.number('2'), entry.number('3', 0)] as const,
-    ),
+    spread: reader.inside('spread', restoredSpread),
     stuck: reader.word('stuck', [true, false]),
   }
 }

@@ -1,15 +1,6 @@
 import { medianInPlace } from '../numerics/select.js'
-import type { Domain } from '../quantity/domain.js'
+import { READING_TIME } from '../quantity/domains.js'
 import { numberIn } from '../quantity/guard.js'
-
-const TIME: Domain = {
-  quantity: 'time',
-  unit: 's',
-  min: -100000000000,
-  max: 100000000000,
-  ends: '[]',
-  hint: 'give seconds since 1970, not milliseconds',
-}
 
 /** A reading that comes so long after the last one is no longer believed by itself. Unit: s. */
 const FAR = 21600
@@ -36,7 +27,7 @@ export function isProven(last: number, count: number, first: number, now: number
 /** A time in seconds, or NaN where it is missing; milliseconds and text are refused. */
 export function timeIn(value: unknown, argument: string): number {
   if (value === null || value === undefined || Number.isNaN(value)) return Number.NaN
-  return numberIn(value as number, TIME, argument)
+  return numberIn(value as number, READING_TIME, argument)
 }
 
 /** What became of the times of readings, in the order in which they came. */
@@ -70,13 +61,13 @@ export function orderOfReadings(time: ArrayLike<number>, far: number): OrderedTi
       for (let k = before.length; k < held.length; k++) outOfOrder.push(last)
       held = [...before, i]
       if (!isProven(last, held.length, time[held[0]!]!, now)) continue
-      keep.push(...held)
+      for (const k of held) keep.push(k)
       held = []
       last = now
     } else outOfOrder.push(last)
   }
   // Where nothing else is known, the last readings are all there is.
-  if (keep.length === 0 || mayCount(held.length)) keep.push(...held)
+  if (keep.length === 0 || mayCount(held.length)) for (const k of held) keep.push(k)
   return { keep, outOfOrder }
 }
 

@@ -9,6 +9,7 @@ import type { DrainedLevel, ZoneLevel } from './zone-day.js'
 import type { ZoneFinding } from './zone-finding.js'
 import { allowedFall, type LevelLimits, type MediumAtRest } from './zone-levels.js'
 import type { ZoneMemory } from './zone-memory.js'
+import type { ZoneReason } from './zone-reason.js'
 import type { ZoneWindow } from './zone-window.js'
 
 /** A level is remembered so long. */
@@ -44,7 +45,9 @@ export interface Candidate {
   readonly weight: number
   readonly level: Known<DrainedLevel>
   readonly last: number | undefined
-  /** Why it is left out already. */
+  /** Whether what it reads is doubted. */
+  readonly doubted: boolean
+  /** Whether it is left out already: doubted, or without a reading at the end of the day. */
   readonly leftOut: boolean
 }
 
@@ -70,8 +73,8 @@ export function levelOfZone(
   const limits = new Map<string, LevelLimits>()
   const counting = candidates.filter(({ leftOut, last }) => !leftOut && last !== undefined)
   const own = counting.filter(({ level }) => level.known)
-  const none = (reason: string) => ({ level: unknown(reason), limits })
-  if (counting.length === 0) return none('all-probes-left-out')
+  const none = (reason: ZoneReason) => ({ level: unknown(reason), limits })
+  if (counting.length === 0) return none('no-trusted-probe')
   if (own.length === 0 && !medium.known) return none('no-full-point')
   const shared = own.length > 0 ? own : counting
   const fullOf = ({ level }: Candidate) =>

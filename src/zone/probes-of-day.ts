@@ -1,4 +1,5 @@
 import type { WaterContent } from '../quantity/generated/kinds.js'
+import { waterUseAhead } from '../record/forecast/fall-ahead.js'
 import { timeUntilLevel } from '../record/forecast/time-until-level.js'
 import { answersOf, compareAnswers, isIn, type ShotAnswers } from './answers-to-shots.js'
 import { type CheckedProbe, checkProbe } from './check-probe.js'
@@ -45,11 +46,15 @@ export function probesOfDay(
       drainedLevel: levels[p]!,
       limits: own === undefined ? unknown('not-used') : known(own),
       night: free.known ? nightOf(zone, window, probe, free.value) : free,
-      last: last === undefined ? unknown('no-late-reading') : known(last),
+      last: last === undefined ? unknown('no-reading-late-in-day') : known(last),
       refill:
         own === undefined
           ? { known: false, reason: 'not-used' }
           : timeUntilLevel({ state: drying[p]!, level: own.refillPoint as WaterContent }),
+      nextHour:
+        judged.candidates[p]?.doubted !== false
+          ? { known: false, reason: 'not-used' }
+          : waterUseAhead({ state: drying[p]!, substrateVolume: zone.container.substrateVolume }),
       used: own !== undefined,
     }
   })
@@ -68,26 +73,26 @@ function judge(
   answers: readonly ShotAnswers[],
   levels: readonly Known<DrainedLevel>[],
 ): { readonly candidates: readonly Candidate[]; readonly findings: ZoneFinding[] } {
-  const findings: ZoneFinding[] = []
   const drainedAny = window.watering.drained.some((x, i) => x > 0 && isIn(window.day, window.watering.time[i]!))
   const measured = window.watering.drained.some((x) => !Number.isNaN(x))
   const compared = compareAnswers(
     answers.map((one, p) => ({ name: checked[p]?.name as string, answers: one })),
     measured ? drainedAny : undefined,
   )
-  findings.push(...compared.findings)
+  const findings: ZoneFinding[] = [...compared.findings]
   const first = checked.map((probe, p): Candidate => {
     const { name, waterContent, weight } = probe
     const last = lateLevel(zone, window.time, waterContent, window.day)
     const deaf = compared.deaf.get(name)
     const against = findingAgainst(probe, deaf, last)
     if (against !== undefined) findings.push(against)
-    return { name, weight, level: levels[p]!, last, leftOut: against !== undefined }
+    const doubted = against !== undefined && against.code !== 'no-late-reading'
+    return { name, weight, level: levels[p]!, last, doubted, leftOut: against !== undefined }
   })
   const fallen = fallenAway(first)
-  findings.push(...fallen)
+  for (const finding of fallen) findings.push(finding)
   const away = new Set(fallen.map((one) => ('probe' in one ? one.probe : '')))
-  const candidates = first.map((one) => ({ ...one, leftOut: one.leftOut || away.has(one.name) }))
+  const candidates = first.map((one) => (away.has(one.name) ? { ...one, doubted: true, leftOut: true } : one))
   const someLevel = candidates.some(({ leftOut, level }) => !leftOut && level.known)
   for (const { name, leftOut, level } of candidates)
     if (someLevel && !leftOut && !level.known)
@@ -118,7 +123,7 @@ function rangeOf({ day, time }: ZoneWindow, { waterContent }: CheckedProbe): Pro
     if (x < min) min = x
     if (x > max) max = x
   }
-  return min <= max ? known({ min, max }) : unknown('no-readings')
+  return min <= max ? known({ min, max }) : unknown('no-trusted-readings')
 }
 
 /** Stretches of the day, of at least half an hour and two missing readings, without a reading that can be trusted. */

@@ -1,4 +1,5 @@
 import type { FlagCounts } from '../record/flags.js'
+import type { WaterUseAhead } from '../record/forecast/fall-ahead.js'
 import type { WaterUseOfNextDay } from '../record/forecast/forecast-daily-use.js'
 import type { TimeUntilLevel } from '../record/forecast/time-until-level.js'
 import type { ShotAnswers } from './answers-to-shots.js'
@@ -52,6 +53,8 @@ export interface ProbeDay {
   readonly last: Known<number>
   /** When it reaches its own refill point if nobody waters, from its last reading on, with bands that hold. */
   readonly refill: TimeUntilLevel | { readonly known: false; readonly reason: 'not-used' }
+  /** Water that its container uses in the hour after its last reading if nobody waters, with bands that hold; also while the day goes on. */
+  readonly nextHour: WaterUseAhead | { readonly known: false; readonly reason: 'not-used' }
   /** Whether it counts for the zone; if not, a finding says why. */
   readonly used: boolean
 }

@@ -8,10 +8,10 @@ import * as porewater from 'porewater'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import type { Equation } from '../../docs/explorer/equation.js'
 import { snippetOf } from '../../docs/explorer/snippet.js'
+import { argumentsOf } from '../../docs/tools/arguments-of.js'
 import { explorerPage } from '../../docs/tools/explorer.js'
-import { argumentsOf } from '../support/arguments-of.js'
+import { ulpsBetween } from '../../docs/tools/ulps.js'
 import { CHROMIUM, inChromium, watchedPage } from '../support/chromium.js'
-import { ulpsBetween } from '../support/ulps.js'
 
 const root = fileURLToPath(new URL('../../', import.meta.url))
 const screenshots = process.env.POREWATER_SCREENSHOTS
@@ -179,7 +179,7 @@ describe.skipIf(CHROMIUM === undefined)('the explorer in Chromium (skipped where
     await opened('#waterContentTopp1980?apparent=55&from=2&to=80', async (page) => {
       const [words] = porewater
         .validityOf(porewater.validityTopp1980, { apparent: 55 })
-        .map((finding) => porewater.explainValidity(finding).message)
+        .map((finding) => porewater.explainQuantityFinding(finding).message)
       expect(await page.locator('#cautions li').allTextContents()).toEqual([words])
       expect(await page.locator('#curve rect.gap').count()).toBeGreaterThan(1)
       expect(await page.locator('#curve').textContent()).toContain('nobody measured here')

@@ -1,9 +1,12 @@
 import fc from 'fast-check'
 import { clearShotRises, findDryDowns, hours, instant, minutes, QUALITY, spikeTest, watchReadings } from 'porewater'
 import { describe, expect, it } from 'vitest'
+import { randomNumbers } from '../../src/numerics/random.js'
 import { addReading, levelAt, MAX_POINTS, type RecentPoint } from '../../src/record/forecast/recent-level.js'
-import { newSpread, spreadOf, withSpread } from '../../src/record/recent-spread.js'
+import { newSpread, restoredSpread, spreadOf, withSpread } from '../../src/record/recent-spread.js'
+import { stateReader } from '../../src/record/restore-state.js'
 import { trendOf } from '../../src/record/trend.js'
+import { expectInputError } from '../support/refusals.js'
 
 const double = (min: number, max: number) => fc.double({ min, max, noNaN: true })
 
@@ -97,8 +100,36 @@ describe('the spread of the newest readings', () => {
     expect(spreadOf(many(10, 1))).toBeCloseTo(Math.sqrt(55 / 6), 12)
     expect(spreadOf(many(30, 0))).toBeUndefined()
     const late = withSpread(newSpread(), 1e6, 3, 86400)
-    expect(withSpread(late, 0, 5, 86400)).toEqual([[0, 1, 5, 0]])
+    expect(withSpread(late, 0, 5, 86400)).toEqual({ parts: [], sum: [0, 0, 0], open: [0, 1, 5, 0] })
     expect(withSpread(late, Number.NaN, 5, 86400)).toBe(late)
+  })
+  it('is that of the readings of its parts and no others, to the last bit whether or not it was kept as JSON', () => {
+    const { uniform } = randomNumbers(3)
+    const [long, over] = [3600, 90000]
+    let [time, spread, kept] = [1e6, newSpread(), newSpread()]
+    const all: [number, number][] = []
+    for (let i = 0; i < 2000; i++) {
+      time += uniform() < 0.02 ? 40000 * uniform() : 300
+      const value = 0.5 + 0.1 * Math.sin(i / 60) + 0.01 * uniform()
+      spread = withSpread(spread, time, value, over)
+      const before = JSON.parse(JSON.stringify({ spread: kept }))
+      kept = withSpread(stateReader(before).inside('spread', restoredSpread), time, value, over)
+      all.push([time, value])
+      expect(Object.is(spreadOf(kept), spreadOf(spread))).toBe(true)
+      if (i % 50 !== 49) continue
+      const begin = Math.floor(time / long) * long - over
+      const newest = all.filter(([t]) => t >= begin).map(([, x]) => x)
+      const mean = newest.reduce((sum, x) => sum + x, 0) / newest.length
+      const squares = newest.reduce((sum, x) => sum + (x - mean) ** 2, 0)
+      if (newest.length >= 10) expect(spreadOf(spread)! / Math.sqrt(squares / (newest.length - 1))).toBeCloseTo(1, 9)
+    }
+    const torn = (part: object) => () =>
+      stateReader({ spread: { ...spread, ...part } }).inside('spread', restoredSpread)
+    expectInputError(torn({ open: null }), 'state.spread.open')
+    expectInputError(torn({ parts: [...spread.parts].reverse() }), 'state.spread.parts')
+    expectInputError(torn({ parts: [[0, 1.5, 0, 0]] }), 'state.spread.parts\\[0\\].1')
+    // What the parts sum up to is not taken from what was kept.
+    expect(torn({ sum: [1, 2, 3] })()).toEqual(spread)
   })
   it('lets go of what is older than its time', () => {
     let spread = newSpread()

@@ -162,10 +162,50 @@ describe('what must not matter', () => {
         for (const band of ['band50', 'band90'] as const)
           for (const end of ['earliest', 'latest'] as const) close(b.refill[band][end]!, a.refill[band][end]!)
         close(b.refill.time, a.refill.time)
+        close(b.nextHour.known ? b.nextHour.use : 1, a.nextHour.known ? a.nextHour.use : 0)
         close(moved.nextUse.known ? moved.nextUse.use : 0, plain.nextUse.known ? plain.nextUse.use : 0)
       }),
       { numRuns: 20 },
     )
+  })
+})
+
+describe('the next hour', () => {
+  const days = 6
+  // The bucket of the bench uses 0.03 L in an hour of night.
+  it('is foreseen at midnight, for each probe that counts, in the litres of its container', () => {
+    const night = reviewZone({ zone, record: benchRecord({ days }) }).days.at(-1)!
+    for (const { nextHour } of night.probes) {
+      if (!nextHour.known) throw new Error(nextHour.reason)
+      // A half hour of night is not taken to be slower than half of the mean.
+      expect(Math.abs(nextHour.use - 0.03)).toBeLessThan(0.015)
+      expect(nextHour.band90[0]).toBeLessThan(0.03)
+      expect(nextHour.band90[1]).toBeGreaterThan(0.03)
+    }
+    const scale = 8
+    const large = benchZone({ container: { ...zone.container, substrateVolume: (14 * scale) as never } })
+    const eight = reviewZone({ zone: large, record: benchRecord({ days, scale }) }).days.at(-1)!
+    const [a, b] = [night.probes[0]!.nextHour, eight.probes[0]!.nextHour]
+    expect(b.known && a.known && b.use / a.use).toBeCloseTo(scale, 9)
+  })
+  it('is known while the day goes on, but not while drain does, and not of a probe that does not count', () => {
+    const lost = benchRecord({ days })
+    const B = Array.from(lost.probes.B!, () => null)
+    const entries = entriesOfRecord({ ...lost, probes: { ...lost.probes, B } })
+    // After the last shot at 17:00.
+    const since = (seconds: number) => {
+      const until = MIDNIGHT + (days - 1) * 86400 + 17 * 3600 + seconds
+      const follower = followZone(zone)
+      const inputs = entries.filter((one) => one.time <= until)
+      return follower.finish(runReducer({ reducer: follower, inputs }).state)[0]!.probes.map(({ nextHour }) => nextHour)
+    }
+    expect(since(2400)).toEqual([
+      { known: false, reason: 'draining' },
+      { known: false, reason: 'not-used' },
+    ])
+    // The bucket uses 0.21 L in an hour of light.
+    const [evening] = since(5400)
+    expect(evening?.known && Math.abs(evening.use - 0.21)).toBeLessThan(0.04)
   })
 })
 

@@ -1,4 +1,4 @@
-import type { Finding } from '../../quantity/finding.js'
+import type { CodedFinding } from '../../quantity/finding.js'
 
 /** Why a shot is refused. */
 export type RefusalCode =
@@ -9,35 +9,25 @@ export type RefusalCode =
   | 'shot-too-large'
   | 'run-too-long'
   | 'given-unknown'
-  | 'day-used-up'
+  | 'beyond-limit-of-day'
   | 'last-shot-unknown'
   | 'too-soon'
-  | 'no-reading'
+  | 'reading-unknown'
   | 'unbelievable-reading'
   | 'old-reading'
   | 'doubtful-reading'
   | 'full'
   | 'too-soon-for-back-up'
-  | 'clock-doubtful'
+  | 'clock-unknown'
   | 'leak-unknown'
-  | 'flow-while-closed'
+  | 'leaks-while-closed'
   | 'lock-unknown'
-  | 'locked'
+  | 'zone-locked'
   | 'alarms-unknown'
   | 'alarm'
 
-/** One reason against a shot, as code and numbers; `explainRefusal` has the words. */
-export interface WateringRefusal {
-  readonly code: RefusalCode
-  readonly level: Finding['level']
-  /** Which limit, part of the request or alarm it is about. */
-  readonly about?: string
-  /** The number that is refused. Unit: that of `unit`. */
-  readonly value?: number
-  /** The limit that it passes. Unit: that of `unit`. */
-  readonly limit?: number
-  readonly unit?: string
-}
+/** One reason against a shot, as code and numbers; `explainControlFinding` has the words. */
+export type WateringRefusal = CodedFinding<RefusalCode>
 
 /** Whether a shot may be given, and every reason why not. */
 export interface WateringCheck {

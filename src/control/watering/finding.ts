@@ -1,4 +1,4 @@
-import type { Finding } from '../../quantity/finding.js'
+import type { CodedFinding } from '../../quantity/finding.js'
 
 /** Why the valve is open or closed: the one thing that decided. */
 export type WateringReason =
@@ -25,7 +25,7 @@ export type WateringReason =
   | 'clock-stands-still'
   | 'clock-settling'
   | 'decisions-too-seldom'
-  | 'valve-stuck-open'
+  | 'valve-reported-open'
 
 /** What makes the decision doubtful, or what somebody must look at. */
 export type WateringDoubt =
@@ -52,13 +52,5 @@ export type WateringDoubt =
   | 'override-refused'
   | 'acknowledge-refused'
 
-/** Something that a person should know about a decision, as codes and numbers; `explainWatering` has the words. */
-export interface WateringFinding {
-  readonly code: WateringDoubt
-  readonly level: Finding['level']
-  /** The probe that it is about. */
-  readonly about?: string
-  /** The number that tells. Unit: that of `unit`. */
-  readonly value?: number
-  readonly unit?: string
-}
+/** Something that a person should know about a decision, as codes and numbers; `explainControlFinding` has the words. */
+export type WateringFinding = CodedFinding<WateringDoubt>

@@ -38,22 +38,29 @@ export const PLAN_CAUSES = [
 ] as const
 export type PlanCause = (typeof PLAN_CAUSES)[number]
 
-/** What is to be known of a plan, as codes and numbers; `explainPlanFinding` has the words. */
-export interface PlanFinding extends HowSerious {
+/** What is to be known of a plan, as codes and numbers; `explainIrrigationFinding` has the words. */
+export type PlanFinding = PlanFindingCause & (MissedWish | { readonly [Name in keyof MissedWish]?: never })
+
+/** Which finding of a plan it is, and what it is about. */
+export interface PlanFindingCause extends HowSerious {
   /** Which finding it is. */
   readonly code: PlanFindingCode
   /** The argument that it is about. */
   readonly about: string
-  /** What is reached, given or read. Unit: that of `unit`. Range: any. */
-  readonly reached?: number
-  /** What was wanted, allowed or predicted instead. Unit: that of `unit`. Range: any. */
-  readonly wanted?: number
-  /** Unit of both numbers. */
-  readonly unit?: 'm³/m³' | 'L' | '1'
   /** What stands in the way. */
   readonly because?: PlanCause
   /** The moment that it is about. Unit: s. Range: any. */
   readonly time?: Instant
+}
+
+/** What a plan reaches, and what was wanted. */
+export interface MissedWish {
+  /** What is reached, given or read. Unit: that of `unit`. Range: any. */
+  readonly reached: number
+  /** What was wanted, allowed or predicted instead. Unit: that of `unit`. Range: any. */
+  readonly wanted: number
+  /** Unit of both numbers. */
+  readonly unit: 'm³/m³' | 'L' | '1'
 }
 
 /** A finding with what is reached and what was wanted. */
@@ -62,7 +69,7 @@ export function missed(
   about: string,
   reached: number,
   wanted: number,
-  unit: NonNullable<PlanFinding['unit']>,
+  unit: MissedWish['unit'],
   level: PlanFinding['level'] = 'caution',
   because?: PlanCause,
 ): PlanFinding {

@@ -1,3 +1,4 @@
+import { answerOf } from '../../quantity/answer.js'
 import { DRAINED } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { DrainEC, DrainFraction, Volume } from '../../quantity/generated/kinds.js'
@@ -30,7 +31,7 @@ export interface SaltBalance extends SaltFlows {
   readonly rise: number
   /** Whether in, out and taken agree within a tenth of what came in. */
   readonly steady: boolean
-  /** What a person should know; `explainSaltFinding` has the words. */
+  /** What a person should know; `explainIrrigationFinding` has the words. */
   readonly findings: readonly SaltFinding[]
 }
 
@@ -65,10 +66,11 @@ export function checkSaltBalance(input: SaltBalanceInput): SaltBalance {
   const saltIn = feed * input.applied
   const saltOut = drain * input.drained
   const saltTaken = uptake * (input.applied - input.drained)
-  const saltStored = saltIn - saltOut - saltTaken
+  const saltStored = answerOf(saltIn - saltOut - saltTaken, 'applied')
+  const rise = answerOf(saltStored / water, 'rootZoneWater')
   const implied = (feed - uptake) / (drain - uptake)
   const steadyFraction = feed >= uptake && drain > uptake && implied <= 1 ? (implied as DrainFraction) : undefined
-  const heading = share > 0 ? (feed - (1 - share) * uptake) / share : -1
+  const heading = share > 0 ? answerOf((feed - (1 - share) * uptake) / share, 'drained') : -1
   const headingFor = heading >= 0 ? (heading as DrainEC) : undefined
   const steady = Math.abs(saltStored) <= 0.1 * saltIn
   return {
@@ -79,20 +81,11 @@ export function checkSaltBalance(input: SaltBalanceInput): SaltBalance {
     saltOut,
     saltTaken,
     saltStored,
-    rise: saltStored / water,
+    rise,
     steady,
     findings: steady
       ? []
-      : [
-          {
-            code: 'not-steady',
-            level: 'caution',
-            rise: saltStored / water,
-            drainFraction: share,
-            steadyFraction,
-            headingFor,
-          },
-        ],
+      : [{ code: 'not-steady', level: 'caution', rise, drainFraction: share, steadyFraction, headingFor }],
   }
 }
 

@@ -16,13 +16,13 @@ import { shotVolume } from './shot-volume.js'
 export interface SizeShotInput extends ShotWish, EmitterLine, Partial<ValveLimits> {
   /** Rise above which a person should look, for there a decimal place is easily lost; 0.1 by default. Unit: m³/m³. Range: [0, 1]. */
   readonly maxRise?: WaterContentChange
-  /** Emitters of all containers on the valve; those of one container by default. Unit: 1. Range: (0, ∞). */
+  /** Emitters of all containers on the valve; those of one container by default. Unit: 1. Range: (0, 100000]. */
   readonly emittersOnValve?: number
   /** Flow that the pump holds at working pressure; without it the pump is not checked. Unit: L/h. Range: (0, ∞). */
   readonly pumpFlow?: Flow
 }
 
-/** What a person should know before the valve opens, without words; `explainShotFinding` has them. */
+/** What a person should know before the valve opens, without words; `explainIrrigationFinding` has them. */
 export interface ShotFinding extends HowSerious {
   /** Which limit is passed. */
   readonly code: 'max-run-time' | 'min-run-time' | 'max-rise' | 'line-fill' | 'pump-flow'
@@ -53,7 +53,7 @@ export interface SizedShot extends WaterPerEmitter, Advice {
  *
  * A limit that decides is named in `boundBy` and in the findings, and the volume is what the emitters give in that time. Of a
  * longer opening than is needed all that is too much is expected to drain. No rise needs no opening. Findings are codes and numbers,
- * so that this one call stays small in an app; `explainShotFinding` puts them into words.
+ * so that this one call stays small in an app; `explainIrrigationFinding` puts them into words.
  *
  * The result is advice, not an order: a valve that opens by it needs a maximum run time, a daily maximum and a leak check of its own.
  *
@@ -96,11 +96,15 @@ export function sizeShot(input: SizeShotInput): SizedShot {
   tell(findings, needed - time, 'max-run-time', 'caution', VALVE_TIME)
   tell(findings, time - needed, 'min-run-time', 'caution', VALVE_TIME)
   const bound = findings[0]
-  const steep = input.rise - numberIn(input.maxRise ?? 0.1, WATER_CONTENT_CHANGE, 'maxRise')
-  tell(findings, steep, 'max-rise', 'danger', WATER_CONTENT_CHANGE)
+  tell(
+    findings,
+    input.rise - numberIn(input.maxRise ?? 0.1, WATER_CONTENT_CHANGE, 'maxRise'),
+    'max-rise',
+    'danger',
+    WATER_CONTENT_CHANGE,
+  )
   tell(findings, time && fill - time / 10, 'line-fill', 'note', VALVE_TIME)
-  const over = zone - numberIn(input.pumpFlow ?? zone, EMITTER_FLOW, 'pumpFlow')
-  tell(findings, over, 'pump-flow', 'danger', EMITTER_FLOW)
+  tell(findings, zone - numberIn(input.pumpFlow ?? zone, EMITTER_FLOW, 'pumpFlow'), 'pump-flow', 'danger', EMITTER_FLOW)
   return {
     volume: volume as Volume,
     perEmitter: (volume / emitters) as Volume,

@@ -68,7 +68,7 @@ function whatProbeSays(
   const shots = seen[p]!
   const night = nights[p]!
   const above = levels.lasts[p]! - levels.refills[p]!
-  const when = forecasts[p]
+  const when = forecasts[p]!.until
   return [
     ...[...toldIn(name), percent(Math.min(...values)), percent(Math.max(...values))],
     ...(openings.length > 0 ? [openings.length - unseen[p]!.length, openings.length] : [shots.length]).map(String),
@@ -131,14 +131,23 @@ function whatToLookAt({ probes, unseen, levels: { lasts }, water, demand: { cont
   ]
 }
 
-function forecast({ probes, forecasts, next }: DayAgain): string[] {
+function forecast({ zone, probes, forecasts, next }: DayAgain): string[] {
+  const used = (fall: number) =>
+    toldIn(` ${(1000 * fall * amount(zone.container.substrateVolume)).toFixed(0).replace('-', '−')}`)
   return [
     ...['5', '10', '9', '10'],
     ...probes.flatMap(({ name }, p) => {
-      const when = forecasts[p]!
+      const when = forecasts[p]!.until
       return [
         ...toldIn(name),
         ...(typeof when === 'object' ? [when.time, ...when.half, ...when.ninety].map(hours) : [when]),
+      ]
+    }),
+    ...probes.flatMap(({ name }, p) => {
+      const { hour } = forecasts[p]!
+      return [
+        ...toldIn(name),
+        ...(hour === 'not known' ? [hour] : [hour.fall, ...hour.half, ...hour.ninety].flatMap(used)),
       ]
     }),
     ...(next ? [next.use, ...next.half, ...next.ninety].map(litres) : ['not known']),

@@ -67,8 +67,8 @@ function levelsOf({ points, seenTo }: DryDown): { first: number; levels: number[
 }
 
 /**
- * Time until a level is reached if nobody waters: the usual fall of each half hour, times the factor of tonight; bands from the misses of
- * earlier nights. Written from the description of `forecastLevel` and `timeUntilLevel`.
+ * Time until a level is reached if nobody waters, and the fall of the next hour: the usual fall of each half hour, times the factor of tonight; bands from the misses of
+ * earlier nights. Written from the description of `forecastLevel`, `timeUntilLevel` and `fallAhead`.
  */
 export function timeToLevel(all: readonly Point[], minRise: number, level: number) {
   const falls = new Array<number | undefined>(48).fill(undefined)
@@ -142,7 +142,7 @@ export function timeToLevel(all: readonly Point[], minRise: number, level: numbe
     nights++
   }
 
-  if (nights < 3) return 'not known'
+  if (nights < 3) return { until: 'not known', hour: 'not known' } as const
   const last = (tonight.points.at(-1) as Point).t
   const now = nowOf(tonight, last)
   const rates = expected()
@@ -158,13 +158,20 @@ export function timeToLevel(all: readonly Point[], minRise: number, level: numbe
     return t - last
   }
   const wanted = now - level
-  if (wanted <= 0) return 'reached'
+  const fall = factor * fallBetween(rates, last, last + 3600)
+  const off = (miss: number) => fall + miss * (fall + 0.1 * usual)
+  const short = ringFor(3600).bands
+  const hour = { fall, half: short.half.map(off), ninety: short.ninety.map(off) }
+  if (wanted <= 0) return { until: 'reached', hour } as const
   const time = until(wanted)
   const { half, ninety } = ringFor(time).bands
   const when = (miss: number) => until((wanted - 0.1 * usual * miss) / (1 + miss))
   return {
-    time,
-    half: [when(half[1]), when(half[0])] as const,
-    ninety: [when(ninety[1]), when(ninety[0])] as const,
+    until: {
+      time,
+      half: [when(half[1]), when(half[0])] as const,
+      ninety: [when(ninety[1]), when(ninety[0])] as const,
+    },
+    hour,
   }
 }
