@@ -25,6 +25,8 @@ import { checkFeedEC } from './salt/salt-setting.js'
 
 /** Driest suction at the bottom of a container that a simulation can begin with. Unit: cm. */
 const DRIEST = 1e6
+/** To what share of a water content its limit is rounded. */
+const DIGITS = 1e12
 const SUCTION: Domain = {
   quantity: 'suction',
   unit: 'cm',
@@ -74,15 +76,15 @@ export function richardsFlow(column: RichardsColumn): RichardsFlow {
       forgetAll(false)
       const atRest = (bottom: number) => mean(heights.map((height) => bottom + height))
       const underWater = -heights[nodes - 1]!
-      numberIn(
-        waterContent,
-        domainWith(WATER_CONTENT, { min: atRest(DRIEST)[0], max: atRest(underWater)[0] }),
-        'waterContent',
-      )
+      const [least, most] = [atRest(DRIEST)[0], atRest(underWater)[0]]
+      // Sums over cells round, and the limit stands in what a refusal says.
+      const max = Math.round(most * DIGITS) / DIGITS
+      numberIn(waterContent, domainWith(WATER_CONTENT, { min: least, max }), 'waterContent')
+      const sought = Math.min(waterContent, most)
       const bottom = rootBetween(
         (bottom) => {
           const [held, slope] = atRest(bottom)
-          return [held - waterContent, slope]
+          return [held - sought, slope]
         },
         underWater,
         DRIEST,

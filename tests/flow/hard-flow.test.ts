@@ -12,6 +12,10 @@ import {
   waterContent,
 } from 'porewater'
 import { describe, expect, it } from 'vitest'
+import { columnEquations } from '../../src/flow/column/equations.js'
+import { flowRates } from '../../src/flow/column/flow-rates.js'
+import { goesAstray } from '../../src/flow/column/possible.js'
+import { richardsColumn } from '../../src/flow/richards-column.js'
 import { drawn, follow, type RunOutcome, STEPS } from './random-runs.js'
 
 /** How many random runs there are: POREWATER_RUNS=10000 takes some ten minutes. */
@@ -57,5 +61,47 @@ describe(`${RUNS} random runs of ${STEPS} steps each`, () => {
   it('are refused less than once in a thousand runs, or once at all', () => {
     expect(outcomes).toHaveLength(RUNS)
     expect(outcomes.filter(({ refused }) => refused).length).toBeLessThanOrEqual(Math.max(1, RUNS / 1000))
+  })
+})
+
+it('goes on from its own state where water that stood has just gone', () => {
+  // Its suctions said that 64 cm³ stand, and its cells that 13 were left.
+  const outcome = follow(drawn(8791, 61))
+  expect(outcome.faults).toEqual([])
+  expect(outcome.refused).toBe(false)
+})
+
+describe('a step goes astray', () => {
+  const { grid, media, ends } = richardsColumn(
+    [
+      {
+        container: boxContainer({ length: centimetres(20), width: centimetres(20), height: centimetres(10) }),
+        medium: vg(0.1, 0.9, 0.1, 2),
+        saturatedConductivity: centimetresPerHour(100),
+      },
+    ],
+    { nodes: 11 },
+  )
+  const equations = columnEquations(grid, media, ends, 'averaged', undefined)
+  const moist = grid.heights.map(() => 20)
+  const ponded = grid.heights.map((_, i) => (i === 10 ? -2 : 20))
+  equations.store(moist)
+  const held = equations.terms.water.slice()
+  const still = flowRates(11)
+
+  it('where suctions say that water stands which no flow has brought', () => {
+    expect(goesAstray(equations, held, still, 60, moist, ponded)).toBe(true)
+    // 800 cm³ over 400 cm².
+    expect(goesAstray(equations, held, { ...still, entered: 800 / 60 }, 60, moist, ponded)).toBe(false)
+  })
+  it('where a cell would hold more than its pores or less than nothing, unless it comes closer', () => {
+    expect(goesAstray(equations, held, still, 60, moist, moist)).toBe(false)
+    for (const taken of [-20, 20]) {
+      const flows = { ...still, taken: still.taken.map((_, i) => (i === 5 ? taken : 0)) }
+      expect(goesAstray(equations, held, flows, 60, moist, moist)).toBe(true)
+    }
+    // Too much stands by 2 cm already, and less after the step.
+    const closer = grid.heights.map((_, i) => (i === 10 ? -1 : 20))
+    expect(goesAstray(equations, held, still, 60, ponded, closer)).toBe(false)
   })
 })

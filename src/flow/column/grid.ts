@@ -30,7 +30,7 @@ export interface ColumnGrid {
 const FEWEST = 4
 
 /** Distance between the lowest nodes of a layer, as a share of the mean. */
-const CLOSEST = 0.5
+const CLOSEST = 0.8
 
 /** The grid of some containers that stand one on the other, with about so many nodes in all. */
 export function columnGrid(containers: readonly Container[], wanted: number): ColumnGrid {

@@ -33,6 +33,9 @@ export function columnSimulation(
   tolerance: number,
 ): ColumnSimulation {
   const history = columnHistory(grid, media, tolerance)
+  const equationsOf = (manner: Manner) => columnEquations(grid, media, ends, manner, history)
+  // The first way works with what states are read by: either begins by filling in all that it looks at.
+  const equations = equationsOf('averaged')
   const ways = WAYS.map(({ manner, mostSteps }, i) => {
     // Bold where a more patient way stands behind it.
     const bold = i === 0
@@ -41,12 +44,12 @@ export function columnSimulation(
     // Made when it is needed: most simulations never leave the first.
     return () => {
       const limits = { tolerance, small, bold, mostSteps }
-      solver ??= columnSolver(columnEquations(grid, media, ends, manner, history), limits)
+      solver ??= columnSolver(manner === 'averaged' ? equations : equationsOf(manner), limits)
       return solver
     }
   })
   return {
-    equations: columnEquations(grid, media, ends, 'averaged', history),
+    equations,
     advance: (state, duration, during, onStep) => {
       const passed: Passed = { entered: 0, drained: 0, taken: 0, runOff: 0, evaporated: 0, steps: 0 }
       let left = duration

@@ -9,8 +9,6 @@ const SUCTION = 0.15
 const AND = 0.2
 const CONDUCTIVITY = 0.15
 const TRUST = 0.01
-/** Share of these that is left where media drain and wet on two curves: an error there lasts, because turns remember it. */
-const REMEMBERED = 0.3333333333333333
 /** Suction up to which a full cell may empty by its slopes, which say nothing of what comes then. Unit: cm. */
 const EMPTIES = 0.01
 
@@ -19,7 +17,6 @@ export function isSmallMove(equations: ColumnEquations, s: Float64Array, move: F
   const { nodes, grid, terms, points } = equations
   const { history } = points
   const top = nodes - 1
-  const allowed = history === undefined ? 1 : REMEMBERED
   if (crosses(s[0]!, move[0]!) || crosses(s[top]!, move[top]!)) return false
   for (let i = 0; i < nodes; i++) {
     const change = Math.abs(move[i]!)
@@ -29,9 +26,9 @@ export function isSmallMove(equations: ColumnEquations, s: Float64Array, move: F
     else if (history !== undefined && passesTurn(history, grid, s, move, i)) share = TURNING
     const most = share * small * grid.volumes[i]!
     if (change * Math.abs(terms.waterByOwn[i]!) > most) return false
-    if (s[i]! > 0 ? change > allowed * SUCTION * (s[i]! + AND) : s[i]! + move[i]! > EMPTIES) return false
+    if (s[i]! > 0 ? change > SUCTION * (s[i]! + AND) : s[i]! + move[i]! > EMPTIES) return false
   }
-  return bendsLittle(equations, move, allowed * CONDUCTIVITY)
+  return bendsLittle(equations, move, CONDUCTIVITY)
 }
 
 function crosses(suction: number, move: number): boolean {

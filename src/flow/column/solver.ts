@@ -10,7 +10,7 @@ import { type StepWork, stepWork } from './step-work.js'
 /** Shortest step. Unit: s. */
 const SHORTEST = 1e-9
 /** Change of water content, in tolerances, that the first step allows. */
-const AT_FIRST = 10
+const AT_FIRST = 20
 
 /** Steps behind a failed one of which the next may be longer by no more than this factor. */
 const WARY = 3
@@ -71,9 +71,11 @@ function firstStep({ equations, before, firstFree, endFree, tolerance }: StepWor
 
 /** Takes a state over; a suction that is set at an end takes or gives water there at once. */
 function begin(work: StepWork, state: ColumnState, passed: Passed, during: Conditions): void {
-  const { equations, suctions, held, before, begun, trend, tolerance } = work
+  const { equations, suctions, held, before, begun, trend, control, tolerance } = work
   const { terms, net, heldBase, heldTop } = equations
   work.mending = 1
+  control.error = 0
+  control.behind = 0
   suctions.set(state.suctions)
   held.set(state.held)
   trend.fill(0)

@@ -10,7 +10,7 @@ import type { StepWork } from './step-work.js'
 export const BENT = -0.02022
 const ANSWERED = -0.11785
 /** How much more exact the drain of a step is kept than a single cell, as depths over the whole column. */
-const DRAIN = 1600
+const DRAIN = 300
 
 /** The largest error of the step, as a water content: what it leaves out. The drain errs by what all cells err together. */
 export function errorOfStep(work: StepWork, dt: number): number {
@@ -31,7 +31,9 @@ export function errorOfStep(work: StepWork, dt: number): number {
     together += water[i]!
     most = Math.max(most, Math.abs(water[i]!) / grid.volumes[i]!)
   }
-  return heldBase ? most : Math.max(most, (DRAIN * Math.abs(together)) / grid.volume)
+  const drain = heldBase ? 0 : (DRAIN * Math.abs(together)) / grid.volume
+  work.control.triedByDrain = drain > most
+  return Math.max(most, drain)
 }
 
 /** Takes what is left out through the matrix once more, which damps it. */

@@ -1,6 +1,7 @@
 import type { ColumnEquations } from './equations.js'
 import { type FlowRates, flowRates } from './flow-rates.js'
 import type { StepFlows } from './passed.js'
+import { type StepControl, stepControl } from './step-control.js'
 
 /**
  * What a step of two stages leaves out, worked out through the matrix of its last iteration, which says what is left of it when all cells
@@ -73,6 +74,7 @@ export interface StepWork {
   readonly correction: StepCorrection
   /** Share of the usual mending that a step asks for. */
   mending: number
+  readonly control: StepControl
 }
 
 export function stepWork(equations: ColumnEquations, tolerance: number): StepWork {
@@ -100,5 +102,6 @@ export function stepWork(equations: ColumnEquations, tolerance: number): StepWor
     flows: stepFlows(nodes, points.middleWaterContent),
     correction: stepCorrection(nodes),
     mending: 1,
+    control: stepControl(),
   }
 }

@@ -5,8 +5,10 @@ import { follow } from './history.js'
 import { meanOfStages, meanOfThirdOrder } from './mean-rates.js'
 import { moved } from './moved.js'
 import type { ColumnNewton } from './newton.js'
+import { pastOnset, shareToOnset } from './onset.js'
 import { addPassed, type Passed, type StepFlows } from './passed.js'
-import { arePossible, canHold, passesSaturation } from './possible.js'
+import { arePossible, canHold, goesAstray, passesSaturation } from './possible.js'
+import { factorFor, growth } from './step-control.js'
 import { dampCorrection, errorOfStep } from './step-correction.js'
 import type { StepWork } from './step-work.js'
 
@@ -31,8 +33,11 @@ export function tryStep(
   passed: Passed,
   onStep: OnStep,
 ): StepOutcome {
-  const { equations, tolerance, suctions, stage, from, target, before, begun } = work
+  const { equations, tolerance, control, suctions, stage, held, flows, from, target, before, begun } = work
   const driest = during.sink?.h4 ?? Infinity
+  const rate = work.trend[0]!
+  const { behind } = control
+  control.behind = 0
   comeCloser(work, dt)
   guess(work, suctions, STAGE * dt, driest)
   if (!solve(stage, from, during, STAGE * dt)) return failed(work)
@@ -40,14 +45,18 @@ export function tryStep(
   guess(work, stage, REST * dt, driest)
   if (!solve(stage, target, during, STAGE * dt)) return firstStageAlone(work, dt, passed, onStep)
   const error = errorOfStep(work, dt)
-  const factor = error > 0 ? 0.9 * (tolerance / error) ** (1 / 3) : 5
-  if (error > tolerance) return { done: 0, factor: Math.min(Math.max(factor, 0.1), 0.7) }
+  if (error > tolerance) {
+    const factor = Math.min(Math.max(factorFor(error, tolerance), 0.1), 0.7)
+    return { done: 0, factor: shareToOnset(work, dt, rate, error) || factor }
+  }
   improve(work, dt, during)
+  if (goesAstray(equations, held, flows, dt, suctions, stage)) return failed(work)
   keepTrend(work, dt)
   goOn(work, stage, dt, passed, onStep)
   before.set(equations.net)
   keepRates(begun, equations.terms)
-  return { done: dt, factor: Math.min(Math.max(factor, 0.3), 5) }
+  const factor = growth(work, dt, error)
+  return { done: dt, factor: behind > 0 ? pastOnset(work, behind) / dt : Math.min(Math.max(factor, 0.3), 5) }
 }
 
 /** Adds what the stages leave out, unless flows or cells could not do it. */
@@ -130,13 +139,14 @@ function failed(work: StepWork): StepOutcome {
  * than it has, however short the step.
  */
 function firstStageAlone(work: StepWork, dt: number, passed: Passed, onStep: OnStep): StepOutcome {
-  const { equations, tolerance, first, before, halfway, flows, early, begun, firstFree, endFree } = work
+  const { equations, tolerance, suctions, held, first, before, halfway, flows, early, begun, firstFree, endFree } = work
   const { volumes } = equations.grid
   let off = 0
   for (let i = firstFree; i < endFree; i++)
     off = Math.max(off, (STAGE * dt * Math.abs(first[i]! - before[i]!)) / (2 * volumes[i]!))
   if (off > tolerance) return failed(work)
   keepRates(flows, early)
+  if (goesAstray(equations, held, flows, STAGE * dt, suctions, halfway)) return failed(work)
   goOn(work, halfway, STAGE * dt, passed, onStep)
   before.set(first)
   keepRates(begun, early)
