@@ -1,3 +1,4 @@
+import { requireRows } from '../quantity/guard.js'
 import { catalogue } from './catalogue.js'
 import type { CatalogueEntry } from './entry.js'
 import { worksIn } from './source-in-full.js'
@@ -41,6 +42,7 @@ export interface Bibliography {
  * topp.usedBy.includes('waterContentTopp1980') // => true
  */
 export function bibliography(entries: readonly CatalogueEntry[] = catalogue): Bibliography {
+  requireRows(entries, 'entries')
   const works = new Map<string, Gathered>()
   const rest = new Map<string, Set<string>>()
   for (const { name, sources } of entries) {

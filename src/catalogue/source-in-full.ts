@@ -1,3 +1,4 @@
+import { InputError } from '../quantity/errors.js'
 import { citedWork, workRow } from './cited-work.js'
 import type { CitedWork, HowWorkIsKnown } from './work.js'
 
@@ -35,6 +36,7 @@ export function keysIn(source: string): string[] {
  * sourceInFull('definition') // => 'definition'
  */
 export function sourceInFull(source: string): string {
+  if (typeof source !== 'string') throw new InputError('source', 'is no text', 'give the source that an entry names')
   return partsOf(source)
     .map((part) => {
       const text = part.replace(/[\w-]+/g, (word) => (workRow(word) === undefined ? word : citationOf(citedWork(word))))

@@ -76,7 +76,7 @@ export function drawPanel(
   const rules = (panel.rules ?? []).filter((rule) => drawable(rule.y)).sort((a, b) => b.y - a.y)
   for (const { y: at } of rules)
     inside.push(element('line', { class: 'rule', x1: left, x2: right, y1: y(at), y2: y(at) }))
-  if (place.beside > 0) over.push(...namesBeside(rules, place))
+  if (place.beside > 0) over.push(namesBeside(rules, place).join(''))
   parts.push(
     // A picture in the picture cuts off what lies outside the axes, without names that could collide on a page.
     element(
@@ -88,7 +88,7 @@ export function drawPanel(
         height: tall,
         viewBox: `${tidy(left)} ${tidy(top)} ${tidy(right - left)} ${tidy(tall)}`,
       },
-      ...inside,
+      inside.join(''),
     ),
     element('path', {
       class: 'axis',
@@ -96,11 +96,11 @@ export function drawPanel(
       d: `M${tidy(left)} ${tidy(top)}V${tidy(bottom)}H${tidy(right)}`,
     }),
     ...axisTitle(panel.yTitle, top, tall),
-    ...over,
+    over.join(''),
   )
   if (legend.rows > 0)
     parts.push(drawLegend(legend, left, top - place.above - LEGEND_ROW * legend.rows + 2, right + place.beside - left))
-  return element('g', {}, ...parts)
+  return element('g', {}, parts.join(''))
 }
 
 /** The title of a vertical axis in one line, or smaller in two. */

@@ -41,7 +41,8 @@ export function drawPanels(chart: PanelChart): string {
   requireRows(chart.panels, 'panels')
   for (const { yTitle, series } of chart.panels) {
     requireRows(series, 'series')
-    for (const { name, x, y } of series) {
+    for (const { name, x, y, draw } of series) {
+      oneOf(draw, ['line', 'points', 'bars', 'steps', 'region'], `${name}.draw`)
       requireList(x, `${name}.x`)
       requireList(y, `${name}.y`)
     }

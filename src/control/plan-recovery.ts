@@ -1,7 +1,7 @@
 import { ADVICE, type Advice } from '../quantity/advice.js'
 import type { Domain } from '../quantity/domain.js'
 import { InputError } from '../quantity/errors.js'
-import type { Finding } from '../quantity/finding.js'
+import type { CodedFinding } from '../quantity/finding.js'
 import type { DrainFraction, Duration, Volume, WaterContent } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../quantity/guard.js'
 import { WATERED } from './domains.js'
@@ -76,15 +76,7 @@ export interface RecoveryInput {
 }
 
 /** What a person should know before a container is watered again; `explainRecovery` has the words. */
-export interface RecoveryFinding {
-  readonly code: 'clock-not-checked' | 'more-than-allowed' | 'watch-first-shots' | 'pump'
-  readonly level: Finding['level']
-  /** The number that tells. Unit: that of `unit`. */
-  readonly value?: number
-  /** The limit that it passes. Unit: that of `unit`. */
-  readonly limit?: number
-  readonly unit?: 'L'
-}
+export type RecoveryFinding = CodedFinding<'clock-not-checked' | 'more-than-allowed' | 'watch-first-shots' | 'pump'>
 
 /** Shots that bring a container back. */
 export interface RecoveryPlan extends Advice {

@@ -3,7 +3,7 @@ import { rootBetween } from '../numerics/root.js'
 import { SUCTION } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { HydraulicConductivity, Length, SuctionHead, WaterFlux } from '../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../quantity/guard.js'
+import { numberIn, requireMade, requireObject } from '../quantity/guard.js'
 import { riseTo, riseWithoutEnd } from './capillary-integral.js'
 import { LIFT, LIFTING_SUCTION, SATURATED_CONDUCTIVITY, UPWARD_FLUX } from './domains.js'
 
@@ -103,6 +103,7 @@ export function maxCapillaryRise(column: RisingWater): Length {
 export function capillaryFlux(column: LiftToHeight): WaterFlux {
   requireObject(column, 'column')
   const { medium } = column
+  requireMade(medium, 'relativeConductivity', 'medium')
   const conductivity = numberIn(column.saturatedConductivity, SATURATED_CONDUCTIVITY, 'saturatedConductivity')
   const height = numberIn(column.height, LIFT, 'height')
   const suction = numberIn(column.suction, LIFTING_SUCTION, 'suction')
@@ -121,6 +122,7 @@ export function capillaryFlux(column: LiftToHeight): WaterFlux {
 
 /** The flux over the saturated conductivity. */
 function shareOf(column: RisingWater): number {
+  requireMade(column.medium, 'relativeConductivity', 'medium')
   const conductivity = numberIn(column.saturatedConductivity, SATURATED_CONDUCTIVITY, 'saturatedConductivity')
   return numberIn(column.upwardFlux, UPWARD_FLUX, 'upwardFlux') / 10 / conductivity
 }

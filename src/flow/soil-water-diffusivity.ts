@@ -2,7 +2,7 @@ import type { ConductiveModel } from '../medium/curves/retention-model.js'
 import { SUCTION } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { HydraulicConductivity, SoilWaterDiffusivity, SuctionHead } from '../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../quantity/guard.js'
+import { numberIn, requireMade, requireObject } from '../quantity/guard.js'
 import { SATURATED_CONDUCTIVITY } from './domains.js'
 
 /** A medium at a suction. */
@@ -28,6 +28,7 @@ export interface ConductingMedium {
  */
 export function soilWaterDiffusivity(state: ConductingMedium): SoilWaterDiffusivity {
   requireObject(state, 'state')
+  requireMade(state.medium, 'relativeConductivity', 'medium')
   const conductivity = numberIn(state.saturatedConductivity, SATURATED_CONDUCTIVITY, 'saturatedConductivity')
   const suction = numberIn(state.suction, SUCTION, 'suction') as SuctionHead
   const diffusivity = (conductivity * state.medium.relativeConductivity(suction)) / state.medium.capacity(suction)

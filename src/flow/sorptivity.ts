@@ -11,7 +11,7 @@ import type {
   SuctionHead,
   WaterContentChange,
 } from '../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../quantity/guard.js'
+import { numberIn, requireMade, requireObject } from '../quantity/guard.js'
 import { DIFFUSIVITY_OF_MEDIUM, SATURATED_CONDUCTIVITY, SURFACE_RISE } from './domains.js'
 
 /** A dry medium whose surface is wetted. */
@@ -147,6 +147,7 @@ function weightedSorptivity(medium: ConductiveModel, from: number, to: number): 
 }
 
 function checkWetting(wetting: WettedMedium) {
+  requireMade(wetting.medium, 'relativeConductivity', 'medium')
   const from = numberIn(
     wetting.surfaceSuction ?? 0,
     domainWith(SUCTION, { quantity: 'suction at the surface' }),

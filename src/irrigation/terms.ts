@@ -21,7 +21,7 @@ export interface EmitterFlow {
 
 /** Emitters that run together. */
 export interface Emitters extends EmitterFlow {
-  /** Number of emitters; a mean need not be whole. Unit: 1. Range: (0, ∞). */
+  /** Number of emitters; a mean need not be whole. Unit: 1. Range: (0, 100000]. */
   readonly emitters: number
 }
 

@@ -33,4 +33,5 @@ export const SECTION_AREA: Domain = { quantity: 'area', unit: 'm²', min: 0, max
 export const SETTLING: Domain = { quantity: 'settling', unit: '1', min: 0, max: 1, ends: '[)', hint: 'give the loss of height or volume over what it was at first' }
 export const SOME_SUCTION: Domain = { quantity: 'suction', unit: 'cm', min: 0, max: Infinity, ends: '()', hint: 'give a suction above zero' }
 export const UNIT_VOLUME: Domain = { quantity: 'volume', unit: 'L', min: 0, max: Infinity, ends: '[)', hint: 'give the volume of the whole unit' }
+export const WATER_CLASS: Domain = { quantity: 'share of the volume', unit: '1', min: -Infinity, max: Infinity, ends: '()', hint: 'take it from `waterClassesDeBoodt1972` or `waterClassesOfMedium`' }
 export const WATER_DENSITY: Domain = { quantity: 'water density', unit: 'g/cm³', min: 0.9, max: 1.2, ends: '[]', hint: 'water has 0.9982 at 20 °C, nutrient solution a little more; leave it out for 1' }

@@ -1,7 +1,7 @@
 import type { WaterContent } from '../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../quantity/guard.js'
+import { numberIn } from '../quantity/guard.js'
 import type { CalibratedReading, ProbeCalibration, ProbeReading } from './calibration.js'
-import { slopeOf, valueAt } from './calibration-curve.js'
+import { requireCalibration, slopeOf, valueAt } from './calibration-curve.js'
 import { checkReading } from './calibration-samples.js'
 import { CALIBRATED_CONTENT } from './domains.js'
 import type { ProbeFinding } from './probe-finding.js'
@@ -25,7 +25,7 @@ import type { ProbeFinding } from './probe-finding.js'
  * applyCalibration(calibration, rawReading(1200)).findings.length // => 1
  */
 export function applyCalibration(calibration: ProbeCalibration, reading: ProbeReading): CalibratedReading {
-  requireObject(calibration, 'calibration')
+  requireCalibration(calibration)
   const r = checkReading(reading, calibration.exponent)
   const value = numberIn(valueAt(calibration, r), CALIBRATED_CONTENT)
   return { waterContent: value as WaterContent, findings: findingsAt(calibration, r, value) }

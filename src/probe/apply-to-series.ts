@@ -3,7 +3,7 @@ import type { BatchCounts, RefusalCount } from '../quantity/batch.js'
 import { InputError } from '../quantity/errors.js'
 import { requireList, requireObject } from '../quantity/guard.js'
 import type { ProbeCalibration } from './calibration.js'
-import { valueAt } from './calibration-curve.js'
+import { requireCalibration, valueAt } from './calibration-curve.js'
 import { checkReading } from './calibration-samples.js'
 
 /** A long series of readings of one calibrated probe. */
@@ -47,7 +47,7 @@ export function applyCalibrationToSeries(series: ReadingSeries): SeriesCounts {
   requireObject(series, 'series')
   requireList(series.readings, 'readings')
   requireList(series.output, 'output')
-  requireObject(series.calibration, 'calibration')
+  requireCalibration(series.calibration)
   const { calibration, readings, output } = series
   const rows = readings.length
   if (output.length < rows)

@@ -2,7 +2,7 @@ import { InputError } from '../quantity/errors.js'
 import type { WaterContent } from '../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../quantity/guard.js'
 import type { ProbeCalibration, ProbeReading } from './calibration.js'
-import { slopeOf, valueAt } from './calibration-curve.js'
+import { requireCalibration, slopeOf, valueAt } from './calibration-curve.js'
 import { powers } from './calibration-polynomial.js'
 import { checkReading } from './calibration-samples.js'
 import { READING_NOISE } from './domains.js'
@@ -55,7 +55,7 @@ export interface CalibratedUncertainty {
 export function calibratedUncertainty(input: UncertainReading): CalibratedUncertainty {
   requireObject(input, 'input')
   const { calibration, reading, readingSd = 0 } = input
-  requireObject(calibration, 'calibration')
+  requireCalibration(calibration)
   const { statistics, exponent } = calibration
   const r = checkReading(reading, exponent)
   const noise = numberIn(readingSd, READING_NOISE, 'readingSd')

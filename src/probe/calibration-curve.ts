@@ -1,5 +1,14 @@
+import { requireList, requireObject } from '../quantity/guard.js'
 import type { CalibrationKnot, ProbeCalibration } from './calibration.js'
 import { powerOf } from './power-of.js'
+
+/** Refuses what is no calibration: `restoreCalibration` says in full what is wrong with a stored one. */
+export function requireCalibration(calibration: ProbeCalibration): void {
+  requireObject(calibration, 'calibration')
+  requireList(calibration.coefficients, 'calibration.coefficients')
+  requireList(calibration.knots, 'calibration.knots')
+  requireObject(calibration.span, 'calibration.span')
+}
 
 /** The bare curve of a calibration. NaN stays NaN. */
 export function valueAt({ exponent, coefficients, knots }: ProbeCalibration, reading: number): number {

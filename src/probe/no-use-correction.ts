@@ -51,6 +51,8 @@ export interface NoUseCorrection {
 }
 
 const NAMES = ['temperatures', 'bulkECs', 'hours']
+/** Units of the slopes that a finding may tell. */
+const SLOPE_UNITS = ['m³/m³ per K', 'm³/m³ per dS/m']
 
 /** Common practice, no source: less than this tells nothing. */
 const LEAST = { rows: 24, kelvins: 3, decisiemens: 0.2 }
@@ -99,7 +101,7 @@ export function fitNoUseCorrection(period: NoUsePeriod): NoUseCorrection {
   const serial = squares > 0 ? serialCorrelation(fit.residuals, squares) : 0
   const wider = Math.sqrt((1 + Math.max(0, serial)) / (1 - Math.max(0, serial)))
   const slopes = slopesOf(causes, fit, variance, wider)
-  const findings = slopes.flatMap((slope, k) => (k < 2 && slope !== undefined ? unproven(NAMES[k]!, slope) : []))
+  const findings = slopes.flatMap((slope, k) => (k < 2 && slope !== undefined ? unproven(k, slope) : []))
   const [temperature, bulkEC, hours] = slopes
   return {
     temperature: temperature as CorrectionSlope,
@@ -135,7 +137,7 @@ function serialCorrelation(residuals: readonly number[], squares: number): numbe
   return Math.min(0.99, shared / squares)
 }
 
-function unproven(name: string, { slope, standardError }: CorrectionSlope): ProbeFinding[] {
+function unproven(k: number, { slope, standardError }: CorrectionSlope): ProbeFinding[] {
   if (Math.abs(slope) > 2 * standardError) return []
-  return [{ code: 'slope-not-proven', level: 'note', about: name, value: slope }]
+  return [{ code: 'slope-not-proven', level: 'note', about: NAMES[k]!, value: slope, unit: SLOPE_UNITS[k]! }]
 }

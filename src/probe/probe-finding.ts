@@ -1,7 +1,7 @@
 import type { CodedFinding } from '../quantity/finding.js'
 
 /** What to mind about probes, their samples or their calibration. `explainProbeFinding` puts it into words. */
-export interface ProbeFinding extends CodedFinding<ProbeCode> {
+export type ProbeFinding = CodedFinding<ProbeCode> & {
   /** Places in the list of samples, counted from 0: the wetter one, and the one behind it that should not be drier. Unit: 1. Range: any. */
   readonly samples?: readonly number[]
 }

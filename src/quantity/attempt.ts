@@ -1,4 +1,4 @@
-import type { PorewaterError } from './errors.js'
+import { InputError, type PorewaterError } from './errors.js'
 
 /** What `attempt` gives: the value, or the error as a value. */
 export type Attempt<T> =
@@ -14,12 +14,18 @@ const CODES: readonly unknown[] = ['outside-domain', 'bad-input', 'no-convergenc
  * @param calculation - What to run.
  * @procedure Calls it once; a refusal of this package becomes `{ ok: false, error }`.
  * @returns `{ ok: true, value }` or `{ ok: false, error }`.
- * @throws Whatever the calculation throws that is not a refusal of this package.
+ * @throws `InputError` for what is no function; whatever the calculation throws that is not a refusal of this package.
  * @source definition
  * @example
  * attempt(() => litres(-1)).ok // => false
  */
 export function attempt<T>(calculation: () => T): Attempt<T> {
+  if (typeof calculation !== 'function')
+    throw new InputError(
+      'calculation',
+      'is no function',
+      'give the calculation, not its result: attempt(() => litres(-1))',
+    )
   try {
     return { ok: true, value: calculation() }
   } catch (error) {

@@ -6,12 +6,11 @@ export const CAPACITY: Domain = { quantity: 'container capacity', unit: 'm³/m³
 export const CONFIDENCE: Domain = { quantity: 'confidence', unit: '1', min: 0.5, max: 0.9999, ends: '[]', hint: '0.95 is usual; nobody knows the tails of a distribution better than 0.9999' }
 export const DRAINED: Domain = { quantity: 'drain', unit: 'L', min: 0, max: Infinity, ends: '[)', hint: 'give the drain of the same time and the same plants, zero or more' }
 export const ELAPSED: Domain = { quantity: 'time', unit: 's', min: 0, max: Infinity, ends: '[)', hint: 'give the time since it began, zero or more' }
-export const EMITTERS: Domain = { quantity: 'number', unit: '1', min: 0, max: Infinity, ends: '()', hint: 'give more' }
-/** Of emitters that somebody counted in one container; where a mean of several will do it is `EMITTERS`. */
-export const EMITTER_COUNT: Domain = { quantity: 'emitters', unit: '1', min: 1, max: 1000, ends: '[]', hint: 'give the whole number of emitters in one container' }
+/** Of one container, of a plant or of a valve. A mean of several containers, or an emitter that two plants share, is no whole number. */
+export const EMITTERS: Domain = { quantity: 'emitters', unit: '1', min: 0, max: 100000, ends: '(]', hint: 'count emitters' }
 export const INSTANT: Domain = { quantity: 'instant', unit: 's', min: -62135596800, max: 253402300799, ends: '[]', hint: 'give seconds since 1970 in universal time, not milliseconds' }
 export const MASS_FRACTION: Domain = { quantity: 'mass fraction', unit: '1', min: 0, max: 1, ends: '[]', hint: 'give a share of the dry mass from 0 to 1; percent go through percent()' }
-export const MAX_RUN_TIME: Domain = { quantity: 'time', unit: 's', min: 0, max: 7200, ends: '(]', hint: 'give 2 h at most' }
+export const MAX_RUN_TIME: Domain = { quantity: 'time', unit: 's', min: 0, max: 7200, ends: '(]', hint: 'give 2 h or less' }
 export const PLANTS: Domain = { quantity: 'plants', unit: '1', min: 1, max: Infinity, ends: '[)', hint: 'give the whole number of plants that share the container' }
 export const PLANT_DENSITY: Domain = { quantity: 'plant density', unit: '1/m²', min: 0, max: Infinity, ends: '()', hint: 'give the plants, or the emitters, on a square metre of ground, above zero' }
 export const RADIATION_SUM: Domain = { quantity: 'radiation sum', unit: 'J/cm²', min: 0, max: Infinity, ends: '[)', hint: 'give zero or more, in J/cm²' }

@@ -58,6 +58,14 @@ export function requireObject(input: unknown, argument: string): void {
     )
 }
 
+/** Refuses what no function of this library made, by one of its functions: an object that went through JSON has lost them. */
+export function requireMade(made: unknown, method: string, argument: string): void {
+  requireObject(made, argument)
+  if (typeof (made as Record<string, unknown>)[method] === 'function') return
+  const found = `has no function \`${method}\`, which JSON does not keep`
+  throw new InputError(argument, found, 'make it again with the function that made it, from its numbers')
+}
+
 /** Refuses what is no array and no typed array: a text has a length, too, and would pass as a series of its letters. */
 export function requireList(list: unknown, argument: string): void {
   if (typeof list !== 'object' || typeof (list as ArrayLike<unknown> | null)?.length !== 'number')

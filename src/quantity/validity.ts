@@ -15,7 +15,7 @@ export interface Validity {
 }
 
 /** An input outside the span where a formula was measured. */
-export interface ValidityFinding extends CodedFinding<'outside-validity'> {
+export type ValidityFinding = CodedFinding<'outside-validity'> & {
   /** The formula, by the name of its function. */
   readonly of: string
   /** For which media, climates or instruments it was measured, in the words of its record. */

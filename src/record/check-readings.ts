@@ -1,7 +1,7 @@
 import { requireObject } from '../quantity/guard.js'
 import { equalLengths } from './equal-lengths.js'
 import { countFlags, type FlagCounts } from './flags.js'
-import { type QualityLimits, readingTests } from './reading-tests.js'
+import { NO_READINGS, type QualityLimits, readingSearch, readingTests } from './reading-tests.js'
 import type { ArrivalTimes, Readings } from './terms.js'
 
 /** A series with the tests that it is put to. */
@@ -18,7 +18,7 @@ export interface CheckedReadings {
 /**
  * Puts a series to the quality tests of QARTOD: time gap, gross range, spike, rate of change and flat line.
  *
- * @procedure Runs each test that has limits and keeps the most serious flag of each reading.
+ * @procedure Runs each test that has limits and keeps the most serious flag of each reading, as `watchReadings` does one by one.
  * @returns Flags with their counts, also by test. No reading is removed.
  * @throws `DomainError` outside the ranges, `InputError` for limits that contradict each other or lists of different lengths.
  * @source qartod-2016, tests 1, 4, 6, 7 and 8
@@ -33,8 +33,19 @@ export interface CheckedReadings {
 export function checkReadings(input: CheckReadingsInput): CheckedReadings {
   requireObject(input, 'input')
   const { time, value } = input
-  const { series } = readingTests(input)
+  const { names, advance } = readingTests(input)
   equalLengths(time, value)
-  const { flags, tests } = series(time, value)
-  return { flags, counts: countFlags(flags), tests }
+  const count = time.length
+  const flags = new Uint8Array(count)
+  const tests = names.map(() => new Uint8Array(count))
+  const search = readingSearch(NO_READINGS)
+  const found = new Uint8Array(names.length + 1)
+  for (let i = 0; i <= count; i++) {
+    // The last reading has no later neighbour.
+    advance(search, i < count ? time[i]! : Number.NaN, i < count ? value[i]! : Number.NaN, found)
+    if (i === 0) continue
+    for (let k = 0; k < tests.length; k++) tests[k]![i - 1] = found[k]!
+    flags[i - 1] = found[tests.length]!
+  }
+  return { flags, counts: countFlags(flags), tests: Object.fromEntries(names.map((name, k) => [name, tests[k]!])) }
 }

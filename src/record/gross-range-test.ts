@@ -29,11 +29,8 @@ export interface GrossRangeInput extends Readings {
 export function grossRangeTest(input: GrossRangeInput): Uint8Array {
   requireObject(input, 'input')
   requireList(input.value, 'value')
-  return rangeFlags(input.value, checkedRanges(input))
-}
-
-/** The flags of a whole series. */
-export function rangeFlags(value: ArrayLike<number>, ranges: Ranges): Uint8Array {
+  const { value } = input
+  const ranges = checkedRanges(input)
   const flags = new Uint8Array(value.length)
   for (let i = 0; i < value.length; i++) flags[i] = rangeFlag(value[i]!, ranges)
   return flags

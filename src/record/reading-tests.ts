@@ -1,13 +1,14 @@
-import { combineFlags, moreSerious, QUALITY } from './flags.js'
-import { checkedFlat, type FlatLineInput, flatFlag, flatFlags, type Repeats, withRepeat } from './flat-line-test.js'
-import { checkedRanges, type GrossRangeInput, rangeFlag, rangeFlags } from './gross-range-test.js'
+import { moreSerious, QUALITY } from './flags.js'
+import { checkedFlat, type FlatLineInput, flatFlag } from './flat-line-test.js'
+import { checkedRanges, type GrossRangeInput, rangeFlag } from './gross-range-test.js'
 import { isMissing } from './missing.js'
-import { checkedRate, type RateOfChangeLimits, rateFlag, rateFlags } from './rate-of-change-test.js'
-import { newSpread, type RecentSpread, withSpread } from './recent-spread.js'
-import { checkedSpike, type SpikeInput, spikeFlag, spikeFlags } from './spike-test.js'
-import { isStuck, stuckFlag, stuckFlags } from './stuck-at-end.js'
+import { checkedRate, type RateOfChangeLimits, rateFlag } from './rate-of-change-test.js'
+import { NO_SPREAD, type RecentSpread, withSpread } from './recent-spread.js'
+import { addRepeat, numbersOf, type RepeatNumbers, type Repeats } from './repeats.js'
+import { checkedSpike, type SpikeInput, spikeFlag } from './spike-test.js'
+import { isStuck, stuckFlag } from './stuck-at-end.js'
 import type { ExpectedStep } from './terms.js'
-import { gapFlag, gapFlags, maxGap } from './time-gap-test.js'
+import { gapFlag, maxGap } from './time-gap-test.js'
 
 /** Which tests a series of readings is put to. A test without limits is not run. */
 export interface QualityLimits extends ExpectedStep {
@@ -47,33 +48,63 @@ export interface ReadingWatchState {
   readonly stuck: boolean
 }
 
-/** The tests, ready to run: one implementation for a series and for a stream. */
+/** A state that is changed in place, so that a whole record makes none for each of its readings. What is missing is NaN. */
+export interface ReadingSearch {
+  /** How many readings are held: none, the one that waits, or that and the one before. */
+  held: 0 | 1 | 2
+  timeBefore: number
+  before: number
+  time: number
+  value: number
+  repeats: RepeatNumbers
+  spread: RecentSpread
+  stuck: boolean
+}
+
+export const NO_READINGS: ReadingWatchState = {
+  count: 0,
+  before: null,
+  waiting: null,
+  repeats: [],
+  spread: NO_SPREAD,
+  stuck: false,
+}
+
+/** A state, to be changed in place. */
+export function readingSearch({ before, waiting, repeats, spread, stuck }: ReadingWatchState): ReadingSearch {
+  return {
+    held: waiting === null ? 0 : before === null ? 1 : 2,
+    timeBefore: before?.time ?? Number.NaN,
+    before: before?.value ?? Number.NaN,
+    time: waiting?.time ?? Number.NaN,
+    value: waiting?.value ?? Number.NaN,
+    repeats: numbersOf(repeats),
+    spread,
+    stuck,
+  }
+}
+
+/** The tests, with their limits found to make sense once and for all: one implementation for a series and for a stream. */
 export interface ReadingTests {
   /** Names of the tests that are run. */
   readonly names: readonly string[]
-  readonly start: ReadingWatchState
   /** Takes in a reading; the flags of the one before it are written into `flags`, the last entry being the most serious. */
-  readonly next: (state: ReadingWatchState, reading: KeptReading, flags: Uint8Array) => ReadingWatchState
-  /** The flags of a whole series by the names of the tests, as `next` gives them one by one, and the most serious of each reading. */
-  readonly series: (time: ArrayLike<number>, value: ArrayLike<number>) => SeriesFlags
+  readonly advance: (search: ReadingSearch, time: number, value: number, flags: Uint8Array) => void
 }
 
-/** Flags of a series. */
-export interface SeriesFlags {
-  readonly flags: Uint8Array
-  readonly tests: Readonly<Record<string, Uint8Array>>
-}
-
-const NOTHING: KeptReading = { time: null, value: null }
-
-/** The tests, with their limits found to make sense once and for all. */
 export function readingTests(limits: QualityLimits): ReadingTests {
   const tests = checkedTests(limits)
   return {
     names: tests.names,
-    start: { count: 0, before: null, waiting: null, repeats: [], spread: newSpread(), stuck: false },
-    next: (state, reading, flags) => nextState(tests, state, reading, flags),
-    series: (time, value) => seriesFlags(tests, time, value),
+    advance: (search, time, value, flags) => {
+      const after = isMissing(value) ? Number.NaN : value
+      if (search.held > 0) judge(tests, search, after, flags)
+      search.held = search.held > 0 ? 2 : 1
+      search.timeBefore = search.time
+      search.before = search.value
+      search.time = isMissing(time) ? Number.NaN : time
+      search.value = after
+    },
   }
 }
 
@@ -98,66 +129,33 @@ function checkedTests(limits: QualityLimits) {
   return { names, longest, ranges, spike, rate, flat }
 }
 
-/** A year of readings is tested without an object for each: it is the same flags from the same functions. */
-function seriesFlags(tests: CheckedTests, time: ArrayLike<number>, value: ArrayLike<number>): SeriesFlags {
-  const { names, longest, ranges, spike, rate, flat } = tests
-  const x = plainNumbers(value)
-  const now = plainNumbers(time)
-  const found = [
-    gapFlags(now, longest),
-    ...(ranges ? [rangeFlags(x, ranges), stuckFlags(x, ranges)] : []),
-    ...(spike ? [spikeFlags(x, spike)] : []),
-    ...(rate ? [rateFlags(now, x, rate)] : []),
-    ...(flat ? [flatFlags(x, flat)] : []),
-  ]
-  // Missing is missing, also where no test looked at the value.
-  const missing = new Uint8Array(x.length)
-  for (let i = 0; i < x.length; i++) missing[i] = Number.isNaN(x[i]) ? QUALITY.missing : QUALITY.notEvaluated
-  const flags = combineFlags([missing, ...found])
-  return { flags, tests: Object.fromEntries(names.map((name, k) => [name, found[k]!])) }
-}
-
-function nextState(
-  tests: CheckedTests,
-  state: ReadingWatchState,
-  reading: KeptReading,
+/** Puts the waiting reading to each test, and keeps of it what the tests look back on. */
+function judge(
+  { longest, ranges, spike, rate, flat }: CheckedTests,
+  search: ReadingSearch,
+  after: number,
   flags: Uint8Array,
-): ReadingWatchState {
-  const { longest, ranges, spike, rate, flat } = tests
-  const { waiting } = state
-  if (waiting === null) return { ...state, count: state.count + 1, waiting: reading }
-  const x = waiting.value ?? Number.NaN
-  const time = waiting.time ?? Number.NaN
-  const before = state.before ?? NOTHING
-  const last = before.value ?? Number.NaN
-  const step = time - (before.time ?? Number.NaN)
-  const stuck = ranges !== undefined && isStuck(state.stuck, last, x, ranges)
+): void {
+  const { time, value: x, before } = search
+  const step = time - search.timeBefore
   let k = 0
-  flags[k++] = state.before === null ? QUALITY.notEvaluated : gapFlag(step, longest)
+  flags[k++] = search.held === 1 ? QUALITY.notEvaluated : gapFlag(step, longest)
   if (ranges) {
+    search.stuck = isStuck(search.stuck, before, x, ranges)
     flags[k++] = rangeFlag(x, ranges)
-    flags[k++] = stuckFlag(stuck, x)
+    flags[k++] = stuckFlag(search.stuck, x)
   }
-  if (spike) flags[k++] = spikeFlag(last, x, reading.value ?? Number.NaN, spike)
-  if (rate) flags[k++] = rateFlag(last, x, step, rate, state.spread)
-  if (flat) flags[k++] = flatFlag(state.repeats, x, flat)
+  if (spike) flags[k++] = spikeFlag(before, x, after, spike)
+  if (rate) {
+    flags[k++] = rateFlag(before, x, step, rate, search.spread)
+    if (rate.over > 0) search.spread = withSpread(search.spread, time, x, rate.over)
+  }
+  if (flat) {
+    flags[k++] = flatFlag(search.repeats, x, flat)
+    addRepeat(search.repeats, x, flat)
+  }
   // Missing is missing, also where no test looked at the value.
-  let worst: number = waiting.value === null ? QUALITY.missing : QUALITY.notEvaluated
-  for (let j = 0; j < k; j++) worst = moreSerious(worst, flags[j]!)
+  let worst: number = Number.isNaN(x) ? QUALITY.missing : QUALITY.notEvaluated
+  for (let j = 0; j < k; j++) if (flags[j] !== worst) worst = moreSerious(worst, flags[j]!)
   flags[k] = worst
-  return {
-    count: state.count + 1,
-    before: waiting,
-    waiting: reading,
-    repeats: flat ? withRepeat(state.repeats, x, flat) : state.repeats,
-    spread: rate && rate.over > 0 ? withSpread(state.spread, time, x, rate.over) : state.spread,
-    stuck,
-  }
-}
-
-/** Numbers, NaN where one is missing. */
-function plainNumbers(list: ArrayLike<number>): Float64Array {
-  const numbers = new Float64Array(list.length)
-  for (let i = 0; i < list.length; i++) numbers[i] = isMissing(list[i]!) ? Number.NaN : list[i]!
-  return numbers
 }

@@ -29,17 +29,13 @@ export interface SpikeInput extends Readings {
 export function spikeTest(input: SpikeInput): Uint8Array {
   requireObject(input, 'input')
   requireList(input.value, 'value')
-  return spikeFlags(input.value, checkedSpike(input))
-}
-
-/** The flags of a whole series. */
-export function spikeFlags(value: ArrayLike<number>, limits: SpikeLimits): Uint8Array {
+  const { value } = input
+  const limits = checkedSpike(input)
   const flags = new Uint8Array(value.length)
   let before = Number.NaN
   for (let i = 0; i < value.length; i++) {
     const x = value[i]!
-    const after = i + 1 < value.length ? value[i + 1]! : Number.NaN
-    flags[i] = spikeFlag(before, x, after, limits)
+    flags[i] = spikeFlag(before, x, i + 1 < value.length ? value[i + 1]! : Number.NaN, limits)
     before = x
   }
   return flags

@@ -17,17 +17,3 @@ export function isStuck(wasStuck: boolean, before: number, x: number, { low, hig
 export function stuckFlag(stuck: boolean, x: number): number {
   return Number.isNaN(x) ? QUALITY.missing : stuck ? QUALITY.suspect : QUALITY.pass
 }
-
-/** The flags of a whole series. */
-export function stuckFlags(value: ArrayLike<number>, ranges: Ranges): Uint8Array {
-  const flags = new Uint8Array(value.length)
-  let stuck = false
-  let before = Number.NaN
-  for (let i = 0; i < value.length; i++) {
-    const x = value[i]!
-    stuck = isStuck(stuck, before, x, ranges)
-    flags[i] = stuckFlag(stuck, x)
-    before = x
-  }
-  return flags
-}

@@ -21,11 +21,8 @@ export interface TimeGapInput extends ExpectedStep, ArrivalTimes {
 export function timeGapTest(input: TimeGapInput): Uint8Array {
   requireObject(input, 'input')
   requireList(input.time, 'time')
-  return gapFlags(input.time, maxGap(input))
-}
-
-/** The flags of a whole series. */
-export function gapFlags(time: ArrayLike<number>, longest: number): Uint8Array {
+  const { time } = input
+  const longest = maxGap(input)
   const flags = new Uint8Array(time.length)
   if (time.length > 0) flags[0] = QUALITY.notEvaluated
   for (let i = 1; i < time.length; i++) flags[i] = gapFlag(time[i]! - time[i - 1]!, longest)

@@ -1,9 +1,16 @@
 import { requireObject } from '../quantity/guard.js'
-import { MOST_REPEATS } from './flat-line-test.js'
 import { keptReading } from './kept-reading.js'
-import { type KeptReading, type QualityLimits, type ReadingWatchState, readingTests } from './reading-tests.js'
+import {
+  type KeptReading,
+  NO_READINGS,
+  type QualityLimits,
+  type ReadingWatchState,
+  readingSearch,
+  readingTests,
+} from './reading-tests.js'
 import { restoredSpread } from './recent-spread.js'
 import type { Reducer } from './reducer.js'
+import { MOST_REPEATS, pairsOf } from './repeats.js'
 import { type StateReader, stateReader } from './restore-state.js'
 import type { ReadingTime } from './terms.js'
 
@@ -48,16 +55,20 @@ export interface ReadingWatch extends Reducer<ReadingWatchState, TimedReading, r
  */
 export function watchReadings(limits: QualityLimits): ReadingWatch {
   requireObject(limits, 'limits')
-  const { names, start, next } = readingTests(limits)
-  const judged = (state: ReadingWatchState, reading: KeptReading) => {
+  const { names, advance } = readingTests(limits)
+  const judged = (state: ReadingWatchState, { time, value }: TimedReading) => {
     const flags = new Uint8Array(names.length + 1)
-    const after = next(state, reading, flags)
-    const { waiting } = state
+    const search = readingSearch(state)
+    advance(search, time, value, flags)
+    const { spread, stuck } = search
+    const repeats = pairsOf(search.repeats)
+    const { count, waiting } = state
+    const after = { count: count + 1, before: waiting, waiting: keptReading(time, value), repeats, spread, stuck }
     if (waiting === null) return [after, []] as const
     const tests: Record<string, number> = {}
     for (let k = 0; k < names.length; k++) tests[names[k]!] = flags[k]!
     const verdict = {
-      index: state.count - 1,
+      index: count - 1,
       time: waiting.time ?? Number.NaN,
       flag: flags[names.length]!,
       tests,
@@ -65,9 +76,9 @@ export function watchReadings(limits: QualityLimits): ReadingWatch {
     return [after, [verdict]] as const
   }
   return {
-    start,
-    step: (state, { time, value }) => judged(state, keptReading(time, value)),
-    finish: (state) => judged(state, { time: null, value: null })[1],
+    start: NO_READINGS,
+    step: judged,
+    finish: (state) => judged(state, { time: Number.NaN, value: Number.NaN })[1],
     restore: restoredReadingWatch,
   }
 }

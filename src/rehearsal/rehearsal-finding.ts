@@ -29,6 +29,21 @@ export type RehearsalFinding =
       readonly hours: number
     }
   | { readonly code: 'fault-without-alarm'; readonly level: 'caution'; readonly fault: string }
-  | { readonly code: 'false-alarms'; readonly level: 'caution' /** Unit: 1. */; readonly alarms: number }
-  | { readonly code: 'controller-threw'; readonly level: 'danger' /** Unit: 1. */; readonly calls: number }
-  | { readonly code: 'water-not-conserved'; readonly level: 'danger' /** Unit: L. */; readonly volume: number }
+  | {
+      readonly code: 'false-alarms'
+      readonly level: 'caution'
+      /** Alarms that named nothing. Unit: 1. */
+      readonly alarms: number
+    }
+  | {
+      readonly code: 'controller-threw'
+      readonly level: 'danger'
+      /** Decisions in which it threw. Unit: 1. */
+      readonly calls: number
+    }
+  | {
+      readonly code: 'water-not-conserved'
+      readonly level: 'danger'
+      /** Water that was lost or made. Unit: L. */
+      readonly volume: number
+    }

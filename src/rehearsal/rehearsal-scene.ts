@@ -8,6 +8,7 @@ import type {
   WaterContent,
   WaterContentChange,
 } from '../quantity/generated/kinds.js'
+import { requireObject } from '../quantity/guard.js'
 import { checkedLimits, type RehearsalLimits } from './rehearsal-limits.js'
 import { storedMedium } from './rehearsal-medium.js'
 import { SCENE_MEDIA, type SceneMedium, type SceneName } from './scene-table.js'
@@ -98,6 +99,8 @@ function sceneLimits({ minWaterContent }: SceneMedium, below: (by: number) => nu
 
 /** A scene whose zone and limits make sense. */
 export function checkedScene(scene: RehearsalScene): RehearsalScene {
+  requireObject(scene.zone, 'scene.zone')
+  requireObject(scene.limits, 'scene.limits')
   checkedZone(scene.zone)
   checkedLimits(scene.limits)
   return scene

@@ -7,6 +7,7 @@ import type { CsvRecord } from './csv-lines.js'
 import type { CsvSeriesOptions } from './csv-series-options.js'
 import { type DocumentProblem, MOST_PROBLEMS, shownValue } from './document-error.js'
 import { refusal } from './hostile-input.js'
+import { SEPARATORS } from './table-form.js'
 
 /** Places of the wanted columns in a row. */
 export interface Places {
@@ -100,11 +101,19 @@ function cutInLastField(rows: readonly CsvRecord[]): boolean {
     : others.every((text) => decimals(text) > decimals(piece))
 }
 
-function checkWords({ columns, dateOrder, decimalMark, missing = [], sentinels = [] }: CsvSeriesOptions): void {
+function checkWords({
+  columns,
+  dateOrder,
+  decimalMark,
+  separator,
+  missing = [],
+  sentinels = [],
+}: CsvSeriesOptions): void {
   requireList(missing, 'missing')
   requireList(sentinels, 'sentinels')
   if (!missing.every((word) => typeof word === 'string'))
     throw new InputError('missing', 'holds what is no text', 'give the words that stand for a missing reading')
+  if (separator !== undefined) oneOf(separator, SEPARATORS, 'separator')
   if (decimalMark !== undefined) oneOf(decimalMark, ['.', ','], 'decimalMark')
   if (dateOrder !== undefined) oneOf(dateOrder, ['day-month-year', 'month-day-year'], 'dateOrder')
   for (const [name, column] of Object.entries(columns))

@@ -20,7 +20,7 @@ import type {
   Share,
   WaterContent,
 } from '../quantity/generated/kinds.js'
-import { requireObject } from '../quantity/guard.js'
+import { requireMade, requireObject } from '../quantity/guard.js'
 import { oneOf } from '../quantity/one-of.js'
 import { checked, numberField, quantityField, wordField } from './field.js'
 import { objectField, type UnknownKeys } from './object-field.js'
@@ -237,6 +237,6 @@ export function mediumFromDocument(document: MediumDocument): RetentionModel {
  * documentFromMedium(curve).parameters // => { saturated: 0.9, airEntry: 4, b: 3 }
  */
 export function documentFromMedium(model: RetentionModel): MediumDocument {
-  requireObject(model, 'model')
+  requireMade(model, 'waterContent', 'model')
   return { version: 1, model: model.kind as RetentionName, parameters: model.parameters }
 }

@@ -1,5 +1,8 @@
 import type { Instant } from '../quantity/calendar.js'
 import { requireList, requireObject } from '../quantity/guard.js'
+import { oneOf } from '../quantity/one-of.js'
+import type { KindName } from '../text/generated/kind-types.js'
+import { KINDS } from '../text/generated/kinds.js'
 import { DocumentError, type DocumentProblem, MOST_PROBLEMS } from './document-error.js'
 import type { RecordDocument } from './probe-documents.js'
 import { problemFrom } from './problem-from.js'
@@ -56,7 +59,10 @@ export function recordsFromReadings(readings: readonly TidyReading[]): RecordDoc
  */
 export function readingsFromRecord(record: RecordDocument): TidyReading[] {
   requireObject(record, 'record')
-  const { source, kind, quality } = record
+  requireList(record.time, 'record.time')
+  requireList(record.value, 'record.value')
+  const { source, quality } = record
+  const kind = oneOf(record.kind, Object.keys(KINDS) as KindName[], 'kind')
   return Array.from(record.time, (time, i) => ({
     time: time as Instant,
     source,

@@ -49,7 +49,7 @@ export function resolveSenml(pack: unknown, options: SenmlOptions = {}): Resolve
   let base: SenmlRecord = {}
   for (let i = 0; i < data.length && problems.length < MOST_PROBLEMS; i++) {
     const { record, problems: wrong } = senmlFields(data[i], i)
-    problems.push(...wrong)
+    for (const one of wrong) problems.push(one)
     if (record.bver !== undefined && i > 0 && record.bver !== (base.bver ?? SENML_VERSION))
       problems.push(
         problem(i, 'bver', record.bver, 'differs from that of the records before', 'one version', 'split the pack'),

@@ -1,7 +1,7 @@
 import { type CsvRecord, csvRecords } from './csv-lines.js'
 
 /** Separators between the fields of a table, as spreadsheets and loggers write them. */
-const SEPARATORS = [',', ';', '\t', '|'] as const
+export const SEPARATORS = [',', ';', '\t', '|'] as const
 /** A separator of a table. */
 export type Separator = (typeof SEPARATORS)[number]
 

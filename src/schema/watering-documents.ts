@@ -6,7 +6,7 @@ import { checkPlanRequest, PLAN_DOMAINS } from '../irrigation/plan/plan-limits.j
 import type { DayPlanRequest } from '../irrigation/plan/plan-request.js'
 import { DROP } from '../irrigation/plan/planning.js'
 import type { DrainWish, Emitters, ValveLimits, ValveRest } from '../irrigation/terms.js'
-import { EMITTER_COUNT, VALVE_TIME, WATER_CONTENT } from '../quantity/domains.js'
+import { EMITTERS, VALVE_TIME, WATER_CONTENT } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
 import type { DrainFraction } from '../quantity/generated/kinds.js'
 import { inOrder } from '../quantity/in-order.js'
@@ -71,7 +71,7 @@ const limitsShape = () => ({
 })
 
 const emittersShape = () => ({
-  emitters: numberField(EMITTER_COUNT, true),
+  emitters: numberField(EMITTERS),
   emitterFlow: planned('Flow', 'emitterFlow', 'flow of one emitter'),
   lineFill: planned('Duration', 'lineFill', 'time until all emitters run'),
 })

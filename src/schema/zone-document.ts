@@ -1,5 +1,6 @@
 import * as z from 'zod'
 import { calibrateTwoPoint } from '../probe/two-point.js'
+import { EMITTERS } from '../quantity/domains.js'
 import type { WaterContent } from '../quantity/generated/kinds.js'
 import type { RawReading } from '../quantity/raw-reading.js'
 import { checkZone } from '../zone/checked-zone.js'
@@ -55,7 +56,7 @@ export function zoneSchema(unknownKeys: UnknownKeys) {
 function emittersField(unknownKeys: UnknownKeys) {
   return objectField(
     {
-      count: positive('emitters in the container'),
+      count: numberField(EMITTERS),
       flow: quantityField('Flow', 'flow of one emitter'),
       lineFill: quantityField('Duration', 'time until all emitters run'),
     },

@@ -136,5 +136,5 @@ function bends(
 
 function bent(name: string, bend: number | undefined): UncertaintyFinding {
   if (bend === undefined) return { code: 'input-near-its-end', level: 'caution', about: name }
-  return { code: 'not-straight', level: 'caution', about: name, value: bend }
+  return { code: 'not-straight', level: 'caution', about: name, value: bend, unit: 'result' }
 }

@@ -37,7 +37,7 @@ const WORDS: WordsOf<UncertaintyFinding> = {
  * @throws `InputError` for a code that this topic does not give.
  * @source definition
  * @example
- * explainUncertaintyFinding({ code: 'draws-refused', level: 'caution', value: 20, limit: 1000 }).message.slice(0, 37) // => 'the function refused 20 of 1000 draws'
+ * explainUncertaintyFinding({ code: 'draws-refused', level: 'caution', value: 20, limit: 1000, unit: '1' }).message.slice(0, 37) // => 'the function refused 20 of 1000 draws'
  */
 export function explainUncertaintyFinding(finding: UncertaintyFinding): Finding {
   return explained(finding, WORDS)

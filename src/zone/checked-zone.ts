@@ -1,8 +1,8 @@
 import { PROBE_WEIGHT } from '../probe/domains.js'
 import type { Domain } from '../quantity/domain.js'
-import { EMITTER_COUNT, MAX_RUN_TIME, VALVE_TIME } from '../quantity/domains.js'
+import { EMITTERS, MAX_RUN_TIME, VALVE_TIME } from '../quantity/domains.js'
 import { InputError } from '../quantity/errors.js'
-import { numberIn, requireList, requireObject, wholeNumberIn } from '../quantity/guard.js'
+import { numberIn, requireList, requireObject } from '../quantity/guard.js'
 import { oneOf } from '../quantity/one-of.js'
 import { MIN_RISE } from '../record/domains.js'
 import { checkOffsets } from '../record/local-time.js'
@@ -169,7 +169,7 @@ export function checkZone(zone: Zone): Zone {
   numberIn(container.substrateVolume, VOLUME, 'substrateVolume')
   numberIn(container.height, HEIGHT, 'height')
   numberIn(container.plants, PLANTS, 'plants')
-  wholeNumberIn(emitters.count, EMITTER_COUNT, 'count')
+  numberIn(emitters.count, EMITTERS, 'count')
   numberIn(emitters.flow, FLOW, 'flow')
   numberIn(emitters.lineFill, VALVE_TIME, 'lineFill')
   numberIn(place.latitude, LATITUDE, 'latitude')

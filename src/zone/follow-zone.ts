@@ -123,7 +123,7 @@ function released(zone: Zone, { held, ...rest }: ZoneFollowState): Step {
     if (kind !== 'reading') continue
     const [next, ended] = admitted(zone, state, row)
     state = next
-    days.push(...ended)
+    for (const day of ended) days.push(day)
   }
   for (const entry of held) if (entry[0] !== 'reading') state = withEntry(state, entry)
   return [state, days]

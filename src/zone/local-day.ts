@@ -47,5 +47,6 @@ function midnight(clock: readonly LocalOffset[], day: number): number {
     if (aheadAt(clock, moment) === ahead) first = Math.min(first, moment)
   }
   if (first < Infinity) return first
-  return Math.min(...clock.map(({ from }) => from).filter((from) => from + aheadAt(clock, from) >= local))
+  for (const { from } of clock) if (from + aheadAt(clock, from) >= local) first = Math.min(first, from)
+  return first
 }

@@ -70,13 +70,13 @@ export function orderOfReadings(time: ArrayLike<number>, far: number): OrderedTi
       for (let k = before.length; k < held.length; k++) outOfOrder.push(last)
       held = [...before, i]
       if (!isProven(last, held.length, time[held[0]!]!, now)) continue
-      keep.push(...held)
+      for (const k of held) keep.push(k)
       held = []
       last = now
     } else outOfOrder.push(last)
   }
   // Where nothing else is known, the last readings are all there is.
-  if (keep.length === 0 || mayCount(held.length)) keep.push(...held)
+  if (keep.length === 0 || mayCount(held.length)) for (const k of held) keep.push(k)
   return { keep, outOfOrder }
 }
 

@@ -73,14 +73,13 @@ function judge(
   answers: readonly ShotAnswers[],
   levels: readonly Known<DrainedLevel>[],
 ): { readonly candidates: readonly Candidate[]; readonly findings: ZoneFinding[] } {
-  const findings: ZoneFinding[] = []
   const drainedAny = window.watering.drained.some((x, i) => x > 0 && isIn(window.day, window.watering.time[i]!))
   const measured = window.watering.drained.some((x) => !Number.isNaN(x))
   const compared = compareAnswers(
     answers.map((one, p) => ({ name: checked[p]?.name as string, answers: one })),
     measured ? drainedAny : undefined,
   )
-  findings.push(...compared.findings)
+  const findings: ZoneFinding[] = [...compared.findings]
   const first = checked.map((probe, p): Candidate => {
     const { name, waterContent, weight } = probe
     const last = lateLevel(zone, window.time, waterContent, window.day)
@@ -91,7 +90,7 @@ function judge(
     return { name, weight, level: levels[p]!, last, doubted, leftOut: against !== undefined }
   })
   const fallen = fallenAway(first)
-  findings.push(...fallen)
+  for (const finding of fallen) findings.push(finding)
   const away = new Set(fallen.map((one) => ('probe' in one ? one.probe : '')))
   const candidates = first.map((one) => (away.has(one.name) ? { ...one, doubted: true, leftOut: true } : one))
   const someLevel = candidates.some(({ leftOut, level }) => !leftOut && level.known)

@@ -1,86 +1,124 @@
 import type { WeatherAssumption } from '../demand/reference/weather-assumption.js'
 import type { WeatherFinding } from '../demand/reference/weather-doubts.js'
 
-/** What one finding is about, with its numbers in the units that the comments name. */
+/** What one finding of a zone is about, with its numbers. `explainZoneFinding` puts it into words. */
 export type ZoneFinding = { readonly level: 'note' | 'caution' | 'danger' } & (
   | { readonly code: 'no-readings'; readonly probe: string }
   | {
       readonly code: 'looks-like-percent'
       readonly probe: string
-      /** Middle of the reported numbers. */
+      /** Middle of the reported numbers. Unit: that of the probe. */
       readonly middle: number
     }
-  | { readonly code: 'few-shots-seen'; readonly probe: string; readonly seen: number; readonly of: number }
+  | {
+      readonly code: 'few-shots-seen'
+      readonly probe: string
+      /** Shots that this probe saw. Unit: 1. */
+      readonly seen: number
+      /** Shots that another one saw. Unit: 1. */
+      readonly of: number
+    }
   | {
       readonly code: 'fell-away'
       readonly probe: string
-      /** By how much it stands below its own level after drain, m³/m³. */
+      /** By how much it stands below its own level after drain. Unit: m³/m³. */
       readonly below: number
-      /** The same for the other probes, m³/m³. */
+      /** The same for the other probes. Unit: m³/m³. */
       readonly others: number
     }
   | { readonly code: 'no-late-reading'; readonly probe: string }
   | { readonly code: 'no-level-after-drain'; readonly probe: string }
-  | { readonly code: 'shots-without-rise'; readonly probe: string; readonly times: readonly number[] }
-  | { readonly code: 'shots-not-judged'; readonly probe: string; readonly times: readonly number[] }
-  | { readonly code: 'rises-without-shot'; readonly probe: string; readonly times: readonly number[] }
+  | {
+      readonly code: 'shots-without-rise' | 'shots-not-judged' | 'rises-without-shot'
+      readonly probe: string
+      /** When it was so. Unit: s. */
+      readonly times: readonly number[]
+    }
   | {
       readonly code: 'climbs-between-shots'
       readonly probe: string
-      /** Time of the lowest level, s. */
+      /** Time of the lowest level. Unit: s. */
       readonly from: number
-      /** Time of the highest level after it, s. */
+      /** Time of the highest level after it. Unit: s. */
       readonly to: number
-      /** By how much it climbed, m³/m³. */
+      /** By how much it climbed. Unit: m³/m³. */
       readonly rise: number
     }
   | {
       readonly code: 'level-stepped'
       readonly probe: string
-      /** First reading at the new level, s. */
+      /** First reading at the new level. Unit: s. */
       readonly time: number
-      /** New level less the old one, m³/m³. */
+      /** New level less the old one. Unit: m³/m³. */
       readonly change: number
     }
   | {
       readonly code: 'rises-with-salt'
       readonly probe: string
-      /** Change of the level after drain in a day, m³/m³/d. */
+      /** Change of the level after drain in a day. Unit: m³/m³/d. */
       readonly levelPerDay: number
-      /** Change of the drain in a day, dS/m/d. */
+      /** Change of the drain in a day. Unit: dS/m/d. */
       readonly drainPerDay: number
     }
-  | { readonly code: 'no-water' | 'bypass'; readonly shots: number }
+  | {
+      readonly code: 'no-water' | 'bypass'
+      /** Shots in the log. Unit: 1. */
+      readonly shots: number
+    }
   | {
       readonly code: 'off-capacity'
       readonly probe: string
-      /** Level after drain less container capacity, m³/m³. */
+      /** Level after drain less container capacity. Unit: m³/m³. */
       readonly difference: number
     }
-  | { readonly code: 'probes-differ'; readonly spread: number }
-  | { readonly code: 'readings-out-of-order'; readonly count: number }
-  | { readonly code: 'negative-use'; readonly use: number }
+  | {
+      readonly code: 'probes-differ'
+      /** Highest less lowest level at the end of the day. Unit: m³/m³. */
+      readonly spread: number
+    }
+  | {
+      readonly code: 'readings-out-of-order'
+      /** Readings that were left out. Unit: 1. */
+      readonly count: number
+    }
+  | {
+      readonly code: 'negative-use'
+      /** Use of the water balance, for one container. Unit: L. */
+      readonly use: number
+    }
   | {
       readonly code: 'use-doubted'
-      /** Use of the water balance, L a container. */
+      /** Use of the water balance, for one container. Unit: L. */
       readonly use: number
-      /** Use of the climate, L a container. */
+      /** Use of the climate, for one container. Unit: L. */
       readonly climate: number
     }
-  | { readonly code: 'drain-gauge-silent'; readonly given: number; readonly entries: number }
-  | { readonly code: 'more-drain-than-given'; readonly given: number; readonly drained: number }
+  | {
+      readonly code: 'drain-gauge-silent'
+      /** Water given to one container. Unit: L. */
+      readonly given: number
+      /** Entries of the log. Unit: 1. */
+      readonly entries: number
+    }
+  | {
+      readonly code: 'more-drain-than-given'
+      /** Water given to one container. Unit: L. */
+      readonly given: number
+      /** Water drained from it. Unit: L. */
+      readonly drained: number
+    }
   | {
       readonly code: 'salts-not-steady'
-      /** Share that drained. */
+      /** Share that drained. Unit: 1. */
       readonly share: number
-      /** Share that would drain at a steady state without uptake of salts. */
+      /** Share that would drain at a steady state without uptake of salts. Unit: 1. */
       readonly steady: number
     }
   | {
       readonly code: 'root-zone-temperature'
       readonly band: string
       readonly extreme: 'lowest' | 'highest'
-      /** °C */
+      /** How cold or warm it was then. Unit: °C. */
       readonly value: number
     }
   | {
@@ -89,7 +127,12 @@ export type ZoneFinding = { readonly level: 'note' | 'caution' | 'danger' } & (
       readonly weather: WeatherFinding | WeatherAssumption
     }
   | { readonly code: 'light-assumed' }
-  | { readonly code: 'level-remembered'; readonly probe: string; readonly days: number }
+  | {
+      readonly code: 'level-remembered'
+      readonly probe: string
+      /** Age of the level that is used. Unit: d. */
+      readonly days: number
+    }
   | { readonly code: 'all-probes-left-out' }
 )
 

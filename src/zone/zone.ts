@@ -49,7 +49,7 @@ export interface ZoneMedium {
 
 /** The emitters of one container. */
 export interface ZoneEmitters {
-  /** How many there are. Unit: 1. Range: integers [1, 1000]. */
+  /** How many there are; a mean need not be whole. Unit: 1. Range: (0, 100000]. */
   readonly count: number
   /** Flow of one. Unit: L/h. Range: (0, ∞). */
   readonly flow: Flow

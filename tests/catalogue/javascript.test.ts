@@ -125,3 +125,37 @@ describe('what stands inside an argument, wrong in shape or an unknown word, is 
     expect(await untypedOf(entry)).toEqual([])
   })
 })
+
+/** What a caller may give by mistake in the place of everything. */
+const WHOLES: readonly Arguments[] = [[], [undefined], [null], [[]], [{}], ['lihgt'], [5], [{}, null], [{}, 'lihgt']]
+
+describe('a call without its arguments, or with something else in their place, is refused with a typed error or answered', () => {
+  it.each(catalogue.map((entry) => [`${entry.topic}: ${entry.name}`, entry] as const))('%s', (_, entry) => {
+    const untyped = WHOLES.map((args) => [JSON.stringify(args), thrown(entry, args)] as const).filter(
+      ([, error]) => error !== undefined && !isTyped(error),
+    )
+    expect(untyped.map(([args, error]) => `${args}: ${said(error)}`)).toEqual([])
+  })
+})
+
+/** Objects with functions, or with lists inside, that a function of the library made and that JSON does not keep whole. */
+const WITH_FUNCTIONS = /Model$|^Container$|^RichardsFlow$|^ProbeCalibration$|^WaterClasses$/
+const takingThem = catalogue.filter(
+  ({ name, topic, arguments: fields }) =>
+    topic !== 'chart' && name !== 'hasConductivity' && fields.some(({ type }) => WITH_FUNCTIONS.test(type)),
+)
+
+describe('a medium, container or calibration that lost its functions and lists is refused with a typed error', () => {
+  it.each(takingThem.map((entry) => [`${entry.topic}: ${entry.name}`, entry] as const))('%s', async (_, entry) => {
+    const args = (await callInExample(entry)) ?? []
+    const faults = entry.arguments.flatMap((field) => {
+      if (!WITH_FUNCTIONS.test(field.type) || typeof argumentIn(entry, args, field) !== 'object') return []
+      return [{}, [], 'lihgt', 5, null].flatMap((value) => {
+        const call = withReplaced(entry, args, field, value)
+        const error = call && thrown(entry, call)
+        return isTyped(error) ? [] : [`${field.path} = ${JSON.stringify(value)}: ${said(error)}`]
+      })
+    })
+    expect(faults).toEqual([])
+  })
+})

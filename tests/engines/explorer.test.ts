@@ -8,10 +8,10 @@ import * as porewater from 'porewater'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import type { Equation } from '../../docs/explorer/equation.js'
 import { snippetOf } from '../../docs/explorer/snippet.js'
+import { argumentsOf } from '../../docs/tools/arguments-of.js'
 import { explorerPage } from '../../docs/tools/explorer.js'
-import { argumentsOf } from '../support/arguments-of.js'
+import { ulpsBetween } from '../../docs/tools/ulps.js'
 import { CHROMIUM, inChromium, watchedPage } from '../support/chromium.js'
-import { ulpsBetween } from '../support/ulps.js'
 
 const root = fileURLToPath(new URL('../../', import.meta.url))
 const screenshots = process.env.POREWATER_SCREENSHOTS

@@ -1,7 +1,8 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { type PublicWord, publicIndexes, publicWords } from '../../docs/tools/house/public-words.js'
+import { publicIndexes } from '../../docs/tools/house/public-types.js'
+import { type PublicWord, publicWords } from '../../docs/tools/house/public-words.js'
 import { root } from '../../docs/tools/house/source-files.js'
 import { UNITS } from '../../src/quantity/units.table.js'
 

@@ -575,12 +575,21 @@ describe('JSON Schema refuses what the library refuses', () => {
       'CENTIMETERS',
     ]),
   ]
-  it('has whole numbers as integers: no 2.5 emitters', () => {
-    expect(documentJsonSchema('emitters')).toMatchObject({
-      properties: { emitters: { type: 'integer', minimum: 1, maximum: 1000 } },
-    })
-    const half = { ...(WHOLE.emitters as object), emitters: 2.5 }
-    expect(problemsOf(() => readDocument('emitters', half))).toMatchObject([{ path: 'emitters' }])
+  it('has whole numbers as integers: no 2.5 samples of a calibration', () => {
+    const schema = JSON.stringify(documentJsonSchema('calibration'))
+    expect(schema).toContain('[0, 1000000]","type":"integer","minimum":0,"maximum":1000000}')
+  })
+  it('takes a mean number of emitters, as a plan does, and no other than a plan', () => {
+    const range = { type: 'number', exclusiveMinimum: 0, maximum: 100_000 }
+    for (const name of ['emitters', 'plan-request'] as const)
+      expect(documentJsonSchema(name)).toMatchObject({ properties: { emitters: range } })
+    expect(JSON.stringify(documentJsonSchema('zone'))).toContain(
+      '"count":{"description":"emitters; a number in (0, 100000]"',
+    )
+    const read = (emitters: number) =>
+      problemsOf(() => readDocument('emitters', { ...(WHOLE.emitters as object), emitters }))
+    expect(readDocument('emitters', { ...(WHOLE.emitters as object), emitters: 2.5 }).emitters).toBe(2.5)
+    for (const wrong of [0, 100_001]) expect(read(wrong)).toMatchObject([{ path: 'emitters', hint: 'count emitters' }])
   })
   it('has text of a quantity with its units: a volume is not 3 ft', () => {
     for (const text of ['3 L', '1 500 mL', '.5 US gal', '150ml', '2 LITRES', '-1 L'])

@@ -1,19 +1,23 @@
-import { existsSync, mkdtempSync, rmSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
-import { type BrowserContext, chromium, type Page } from 'playwright-core'
+import { existsSync } from 'node:fs'
+import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core'
+import { afterAll } from 'vitest'
 
 const PATHS = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome']
 
 /** A browser of this machine; undefined where there is none, and the tests that need one say so. */
 export const CHROMIUM = PATHS.find((path) => existsSync(path))
 
-/** Opens a browser with nothing remembered and nothing to tell anyone, runs a test in it, and removes every trace. */
+// One browser for all tests of a file: to start one takes longer than most of what is done in it.
+let started: Promise<Browser> | undefined
+afterAll(async () => {
+  await (await started)?.close()
+  started = undefined
+})
+
+/** Runs a test in a context of its own, with nothing remembered and nothing to tell anyone, and removes every trace. */
 export async function inChromium<T>(test: (browser: BrowserContext) => Promise<T>): Promise<T> {
-  const folder = mkdtempSync(join(tmpdir(), 'porewater-chromium-'))
-  const browser = await chromium.launchPersistentContext(folder, {
+  started ??= chromium.launch({
     executablePath: CHROMIUM as string,
-    viewport: { width: 1280, height: 900 },
     args: [
       '--no-sandbox',
       '--disable-gpu',
@@ -24,11 +28,11 @@ export async function inChromium<T>(test: (browser: BrowserContext) => Promise<T
       '--disable-sync',
     ],
   })
+  const context = await (await started).newContext({ viewport: { width: 1280, height: 900 } })
   try {
-    return await test(browser)
+    return await test(context)
   } finally {
-    await browser.close()
-    rmSync(folder, { recursive: true, force: true })
+    await context.close()
   }
 }
 

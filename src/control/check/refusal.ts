@@ -1,4 +1,4 @@
-import type { Finding } from '../../quantity/finding.js'
+import type { CodedFinding } from '../../quantity/finding.js'
 
 /** Why a shot is refused. */
 export type RefusalCode =
@@ -27,17 +27,7 @@ export type RefusalCode =
   | 'alarm'
 
 /** One reason against a shot, as code and numbers; `explainRefusal` has the words. */
-export interface WateringRefusal {
-  readonly code: RefusalCode
-  readonly level: Finding['level']
-  /** Which limit, part of the request or alarm it is about. */
-  readonly about?: string
-  /** The number that is refused. Unit: that of `unit`. */
-  readonly value?: number
-  /** The limit that it passes. Unit: that of `unit`. */
-  readonly limit?: number
-  readonly unit?: string
-}
+export type WateringRefusal = CodedFinding<RefusalCode>
 
 /** Whether a shot may be given, and every reason why not. */
 export interface WateringCheck {

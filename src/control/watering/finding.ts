@@ -1,4 +1,4 @@
-import type { Finding } from '../../quantity/finding.js'
+import type { CodedFinding } from '../../quantity/finding.js'
 
 /** Why the valve is open or closed: the one thing that decided. */
 export type WateringReason =
@@ -53,12 +53,4 @@ export type WateringDoubt =
   | 'acknowledge-refused'
 
 /** Something that a person should know about a decision, as codes and numbers; `explainWatering` has the words. */
-export interface WateringFinding {
-  readonly code: WateringDoubt
-  readonly level: Finding['level']
-  /** The probe that it is about. */
-  readonly about?: string
-  /** The number that tells. Unit: that of `unit`. */
-  readonly value?: number
-  readonly unit?: string
-}
+export type WateringFinding = CodedFinding<WateringDoubt>

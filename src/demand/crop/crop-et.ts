@@ -1,3 +1,4 @@
+import { answerOf } from '../../quantity/answer.js'
 import { PLANT_DENSITY } from '../../quantity/domains.js'
 import type {
   CropCoefficient,
@@ -51,5 +52,6 @@ export interface PlantUseInput extends CropUse {
  */
 export function waterUsePerPlant(input: PlantUseInput): PlantWaterUse {
   const { cropET, plantDensity } = optionsOf(input)
-  return (numberIn(cropET, CROP_ET, 'cropET') / numberIn(plantDensity, PLANT_DENSITY, 'plantDensity')) as PlantWaterUse
+  const density = numberIn(plantDensity, PLANT_DENSITY, 'plantDensity')
+  return answerOf(numberIn(cropET, CROP_ET, 'cropET') / density, 'plantDensity') as PlantWaterUse
 }

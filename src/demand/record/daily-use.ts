@@ -1,6 +1,7 @@
-import { EMITTER_COUNT, PLANTS } from '../../quantity/domains.js'
+import { answerOf } from '../../quantity/answer.js'
+import { EMITTERS, PLANTS } from '../../quantity/domains.js'
 import type { PlantWaterUse, Volume } from '../../quantity/generated/kinds.js'
-import { optionsOf, wholeNumberIn } from '../../quantity/guard.js'
+import { numberIn, optionsOf, wholeNumberIn } from '../../quantity/guard.js'
 import type { PlantUseInput } from '../crop/crop-et.js'
 import { waterUsePerPlant } from '../crop/crop-et.js'
 
@@ -8,7 +9,7 @@ import { waterUsePerPlant } from '../crop/crop-et.js'
 export interface DailyUseInput extends PlantUseInput {
   /** Plants that share a container; one by default. Unit: 1. Range: integers [1, ∞). */
   readonly plantsPerContainer?: number
-  /** Emitters that feed a container; one by default. Unit: 1. Range: integers [1, 1000]. */
+  /** Emitters that feed a container, a mean of several where they differ; one by default. Unit: 1. Range: (0, 100000]. */
   readonly emittersPerContainer?: number
 }
 
@@ -39,7 +40,7 @@ export function dailyUse(input: DailyUseInput): DailyUse {
   const perPlant = waterUsePerPlant(input)
   const perContainer = (perPlant *
     wholeNumberIn(optionsOf(input).plantsPerContainer ?? 1, PLANTS, 'plantsPerContainer')) as Volume
-  const perEmitter = (perContainer /
-    wholeNumberIn(optionsOf(input).emittersPerContainer ?? 1, EMITTER_COUNT, 'emittersPerContainer')) as Volume
+  const emitters = numberIn(optionsOf(input).emittersPerContainer ?? 1, EMITTERS, 'emittersPerContainer')
+  const perEmitter = answerOf(perContainer / emitters, 'emittersPerContainer') as Volume
   return { perPlant, perContainer, perEmitter }
 }

@@ -1,6 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
 import type { Duration, Length, WaterContent } from '../../quantity/generated/kinds.js'
-import { requireList, requireObject, requireRows } from '../../quantity/guard.js'
+import { requireList, requireMade, requireObject, requireRows } from '../../quantity/guard.js'
 import type { FlowStep } from '../container-flow.js'
 import type { RichardsState } from '../richards-state.js'
 import type { RichardsFlow, RichardsStep } from '../richards-terms.js'
@@ -77,6 +77,7 @@ export function bestProbeHeight(request: ProbeHeights): BestProbeHeight {
   requireList(request.heights, 'heights')
   requireRows(request.steps, 'steps')
   const { flow, steps, heights, sensedHeight, rods = 'upright' } = request
+  requireMade(flow, 'step', 'flow')
   if (heights.length === 0 || steps.length === 0)
     throw new InputError('heights', 'or steps are missing', 'give at least one height and one step')
   let state = request.start

@@ -1,3 +1,4 @@
+import { answerOf } from '../../quantity/answer.js'
 import { VALVE_TIME } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { Duration, Flow, Share } from '../../quantity/generated/kinds.js'
@@ -103,12 +104,12 @@ export function catchTest(test: CatchTestInput): CatchTest {
   const { catches, duration } = test
   const hours = numberIn(duration, ON_TIME, 'duration') / 3600
   const lowQuarter = lowQuarterUniformity(catches)
-  const flows = Array.from(catches, (caught) => caught / 1000 / hours)
+  const flows = Array.from(catches, (caught) => answerOf(caught / 1000 / hours, 'duration'))
   const mean = flows.reduce((sum, flow) => sum + flow, 0) / flows.length
   const statistical = statisticalUniformity(catches)
   const weak = flows.flatMap((flow, i) => (flow < 0.75 * mean ? [i] : []))
   return {
-    meanFlow: mean as Flow,
+    meanFlow: answerOf(mean, 'duration') as Flow,
     minFlow: flows.reduce((a, b) => Math.min(a, b), Infinity) as Flow,
     maxFlow: flows.reduce((a, b) => Math.max(a, b), -Infinity) as Flow,
     lowQuarter,

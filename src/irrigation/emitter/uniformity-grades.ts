@@ -49,7 +49,7 @@ export function uniformityGrade(uniformity: Share): UniformityGrade {
 export interface DesignEmissionUniformityInput {
   /** Coefficient of variation of manufacture. Unit: 1. Range: [0, ∞). */
   readonly variation: number
-  /** Emitters that share a plant; half an emitter where two plants share one. Unit: 1. Range: (0, ∞). */
+  /** Emitters that share a plant; half an emitter where two plants share one. Unit: 1. Range: (0, 100000]. */
   readonly emitters: number
   /** Flow of an emitter at the lowest pressure of the zone. Unit: L/h. Range: [0, ∞). */
   readonly minFlow: Flow

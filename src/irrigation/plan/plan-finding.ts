@@ -39,21 +39,27 @@ export const PLAN_CAUSES = [
 export type PlanCause = (typeof PLAN_CAUSES)[number]
 
 /** What is to be known of a plan, as codes and numbers; `explainPlanFinding` has the words. */
-export interface PlanFinding extends HowSerious {
+export type PlanFinding = PlanFindingHead & (Missed | { readonly [Name in keyof Missed]?: never })
+
+interface PlanFindingHead extends HowSerious {
   /** Which finding it is. */
   readonly code: PlanFindingCode
   /** The argument that it is about. */
   readonly about: string
-  /** What is reached, given or read. Unit: that of `unit`. Range: any. */
-  readonly reached?: number
-  /** What was wanted, allowed or predicted instead. Unit: that of `unit`. Range: any. */
-  readonly wanted?: number
-  /** Unit of both numbers. */
-  readonly unit?: 'm³/m³' | 'L' | '1'
   /** What stands in the way. */
   readonly because?: PlanCause
   /** The moment that it is about. Unit: s. Range: any. */
   readonly time?: Instant
+}
+
+/** What is missed, and by what. */
+interface Missed {
+  /** What is reached, given or read. Unit: that of `unit`. Range: any. */
+  readonly reached: number
+  /** What was wanted, allowed or predicted instead. Unit: that of `unit`. Range: any. */
+  readonly wanted: number
+  /** Unit of both numbers. */
+  readonly unit: 'm³/m³' | 'L' | '1'
 }
 
 /** A finding with what is reached and what was wanted. */
@@ -62,7 +68,7 @@ export function missed(
   about: string,
   reached: number,
   wanted: number,
-  unit: NonNullable<PlanFinding['unit']>,
+  unit: Missed['unit'],
   level: PlanFinding['level'] = 'caution',
   because?: PlanCause,
 ): PlanFinding {

@@ -1,3 +1,4 @@
+import { answerOf } from '../../quantity/answer.js'
 import type { Duration, Volume, WaterContent } from '../../quantity/generated/kinds.js'
 import type { PlannedShot } from './day-plan.js'
 import type { GivenShot } from './day-so-far.js'
@@ -101,7 +102,7 @@ function shotsOf(request: DayPlanRequest, given: readonly GivenShot[], waterCont
     .map((shot) => ({
       time: shot.time,
       volume: shot.volume,
-      perEmitter: (shot.volume / request.emitters) as Volume,
+      perEmitter: answerOf(shot.volume / request.emitters, 'emitters') as Volume,
       runTime: openFor(request, shot) as Duration,
       reason: 'given',
       waterContent: (waterContent[stepOf(request, shot.time) - 1] ?? request.waterContent) as WaterContent,
@@ -109,7 +110,7 @@ function shotsOf(request: DayPlanRequest, given: readonly GivenShot[], waterCont
 }
 
 function openFor(request: DayPlanRequest, { volume, runTime }: GivenShot): number {
-  return runTime ?? (volume > 0 ? runTimeOf(request, volume) : 0)
+  return runTime ?? (volume > 0 ? answerOf(runTimeOf(request, volume), 'emitters') : 0)
 }
 
 /** Shots larger than the valve gives in its longest time: a wrong unit, a leak, or a valve that stuck open. */

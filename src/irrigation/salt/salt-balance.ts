@@ -1,3 +1,4 @@
+import { answerOf } from '../../quantity/answer.js'
 import { DRAINED } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { DrainEC, DrainFraction, Volume } from '../../quantity/generated/kinds.js'
@@ -65,10 +66,11 @@ export function checkSaltBalance(input: SaltBalanceInput): SaltBalance {
   const saltIn = feed * input.applied
   const saltOut = drain * input.drained
   const saltTaken = uptake * (input.applied - input.drained)
-  const saltStored = saltIn - saltOut - saltTaken
+  const saltStored = answerOf(saltIn - saltOut - saltTaken, 'applied')
+  const rise = answerOf(saltStored / water, 'rootZoneWater')
   const implied = (feed - uptake) / (drain - uptake)
   const steadyFraction = feed >= uptake && drain > uptake && implied <= 1 ? (implied as DrainFraction) : undefined
-  const heading = share > 0 ? (feed - (1 - share) * uptake) / share : -1
+  const heading = share > 0 ? answerOf((feed - (1 - share) * uptake) / share, 'drained') : -1
   const headingFor = heading >= 0 ? (heading as DrainEC) : undefined
   const steady = Math.abs(saltStored) <= 0.1 * saltIn
   return {
@@ -79,7 +81,7 @@ export function checkSaltBalance(input: SaltBalanceInput): SaltBalance {
     saltOut,
     saltTaken,
     saltStored,
-    rise: saltStored / water,
+    rise,
     steady,
     findings: steady
       ? []
@@ -87,7 +89,7 @@ export function checkSaltBalance(input: SaltBalanceInput): SaltBalance {
           {
             code: 'not-steady',
             level: 'caution',
-            rise: saltStored / water,
+            rise,
             drainFraction: share,
             steadyFraction,
             headingFor,

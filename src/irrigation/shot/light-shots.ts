@@ -1,4 +1,5 @@
 import { ADVICE, type Advice } from '../../quantity/advice.js'
+import { answerOf } from '../../quantity/answer.js'
 import { PLANT_DENSITY, RADIATION_SUM } from '../../quantity/domains.js'
 import type { PlantDensity, RadiationSum, Volume, WaterDepth } from '../../quantity/generated/kinds.js'
 import { numberIn, requireObject } from '../../quantity/guard.js'
@@ -84,7 +85,7 @@ export function lightShot(input: LightShotInput): LightShot {
   const given = uptake / (1 - numberIn(input.drainFraction, DRAIN_FRACTION, 'drainFraction'))
   return {
     uptake: uptake as WaterDepth,
-    volume: (given / numberIn(input.plantDensity, PLANT_DENSITY, 'plantDensity')) as Volume,
+    volume: answerOf(given / numberIn(input.plantDensity, PLANT_DENSITY, 'plantDensity'), 'plantDensity') as Volume,
     caution: ADVICE,
   }
 }

@@ -16,7 +16,7 @@ import { shotVolume } from './shot-volume.js'
 export interface SizeShotInput extends ShotWish, EmitterLine, Partial<ValveLimits> {
   /** Rise above which a person should look, for there a decimal place is easily lost; 0.1 by default. Unit: m³/m³. Range: [0, 1]. */
   readonly maxRise?: WaterContentChange
-  /** Emitters of all containers on the valve; those of one container by default. Unit: 1. Range: (0, ∞). */
+  /** Emitters of all containers on the valve; those of one container by default. Unit: 1. Range: (0, 100000]. */
   readonly emittersOnValve?: number
   /** Flow that the pump holds at working pressure; without it the pump is not checked. Unit: L/h. Range: (0, ∞). */
   readonly pumpFlow?: Flow
@@ -96,11 +96,15 @@ export function sizeShot(input: SizeShotInput): SizedShot {
   tell(findings, needed - time, 'max-run-time', 'caution', VALVE_TIME)
   tell(findings, time - needed, 'min-run-time', 'caution', VALVE_TIME)
   const bound = findings[0]
-  const steep = input.rise - numberIn(input.maxRise ?? 0.1, WATER_CONTENT_CHANGE, 'maxRise')
-  tell(findings, steep, 'max-rise', 'danger', WATER_CONTENT_CHANGE)
+  tell(
+    findings,
+    input.rise - numberIn(input.maxRise ?? 0.1, WATER_CONTENT_CHANGE, 'maxRise'),
+    'max-rise',
+    'danger',
+    WATER_CONTENT_CHANGE,
+  )
   tell(findings, time && fill - time / 10, 'line-fill', 'note', VALVE_TIME)
-  const over = zone - numberIn(input.pumpFlow ?? zone, EMITTER_FLOW, 'pumpFlow')
-  tell(findings, over, 'pump-flow', 'danger', EMITTER_FLOW)
+  tell(findings, zone - numberIn(input.pumpFlow ?? zone, EMITTER_FLOW, 'pumpFlow'), 'pump-flow', 'danger', EMITTER_FLOW)
   return {
     volume: volume as Volume,
     perEmitter: (volume / emitters) as Volume,

@@ -1,6 +1,6 @@
 import { rootBetween } from '../../numerics/root.js'
 import type { SuctionHead, WaterContent } from '../../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../../quantity/guard.js'
+import { numberIn, requireMade, requireObject } from '../../quantity/guard.js'
 import type { MediumInContainer } from '../terms.js'
 import { litresOf, overHeight } from './container-water.js'
 
@@ -31,8 +31,8 @@ export interface ContainerOfKnownWaterContent extends MediumInContainer {
 export function bottomSuctionAtRest(state: ContainerOfKnownWaterContent): SuctionHead {
   requireObject(state, 'state')
   const { container, medium, waterContent } = state
-  requireObject(container, 'container')
-  requireObject(medium, 'medium')
+  requireMade(container, 'area', 'container')
+  requireMade(medium, 'waterContent', 'medium')
   const capacity = litresOf(container, medium, 0) / container.volume
   // A mean that the integral rounded up past capacity is capacity.
   if (Math.abs(waterContent - capacity) <= 1e-12) return 0 as SuctionHead

@@ -1,5 +1,5 @@
 import type { AirFilledPorosity, Length, WaterContent } from '../../quantity/generated/kinds.js'
-import { requireList, requireObject } from '../../quantity/guard.js'
+import { requireList, requireMade, requireObject } from '../../quantity/guard.js'
 import type { RetainingMedium } from '../terms.js'
 import { checkExtent, containerOf } from './container.js'
 import { litresOf } from './container-water.js'
@@ -41,6 +41,7 @@ export function capacityByHeight(request: HeightsOfMedium): CapacityAtHeight[] {
   requireObject(request, 'request')
   requireList(request.heights, 'heights')
   const { medium, heights } = request
+  requireMade(medium, 'waterContent', 'medium')
   return heights.map((height) => {
     const column = containerOf('column', checkExtent('height', height), height, () => 1)
     const capacity = litresOf(column, medium, 0) / column.volume

@@ -1,5 +1,5 @@
 import type { AirFilledPorosity, WaterContent } from '../../quantity/generated/kinds.js'
-import { requireObject } from '../../quantity/guard.js'
+import { requireMade, requireObject } from '../../quantity/guard.js'
 import { type ContainerAtRest, meanWaterContentAtRest } from './container-water.js'
 
 /**
@@ -50,6 +50,6 @@ export function containerCapacity(state: ContainerAtRest): WaterContent {
  */
 export function airSpaceAtContainerCapacity(state: ContainerAtRest): AirFilledPorosity {
   requireObject(state, 'state')
-  requireObject(state.medium, 'medium')
+  requireMade(state.medium, 'waterContent', 'medium')
   return (state.medium.saturated - meanWaterContentAtRest(state)) as AirFilledPorosity
 }

@@ -1,6 +1,6 @@
 import { integrate } from '../../numerics/quadrature.js'
 import type { Length, SuctionHead, WaterContent } from '../../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../../quantity/guard.js'
+import { numberIn, requireMade } from '../../quantity/guard.js'
 import type { RetentionModel } from '../curves/retention-model.js'
 import { BOTTOM_SUCTION } from '../domains.js'
 import type { MediumInContainer } from '../terms.js'
@@ -19,8 +19,8 @@ export function checkBottomSuction(suction: SuctionHead | undefined): number {
 
 /** Mean water content at rest, when the suction is that of the bottom plus the height: the integral over the height. */
 export function meanWaterContentAtRest({ container, medium, bottomSuction }: ContainerAtRest): number {
-  requireObject(container, 'container')
-  requireObject(medium, 'medium')
+  requireMade(container, 'area', 'container')
+  requireMade(medium, 'waterContent', 'medium')
   return litresOf(container, medium, checkBottomSuction(bottomSuction)) / container.volume
 }
 

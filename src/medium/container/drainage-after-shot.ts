@@ -1,6 +1,6 @@
 import { WATER_GIVEN } from '../../quantity/domains.js'
 import type { Volume, WaterContent } from '../../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../../quantity/guard.js'
+import { numberIn, requireMade, requireObject } from '../../quantity/guard.js'
 import { type ContainerAtRest, checkBottomSuction, litresOf } from './container-water.js'
 
 /** A container that has dried at rest and the water that is given to it. */
@@ -44,6 +44,8 @@ export interface DrainageAfterShot {
 export function drainageAfterShot(state: ShotOnContainer): DrainageAfterShot {
   requireObject(state, 'state')
   const { container, medium } = state
+  requireMade(container, 'area', 'container')
+  requireMade(medium, 'waterContent', 'medium')
   const shot = numberIn(state.shot, WATER_GIVEN, 'shot')
   const before = litresOf(container, medium, checkBottomSuction(state.bottomSuction))
   const deficit = Math.max(0, litresOf(container, medium, 0) - before)

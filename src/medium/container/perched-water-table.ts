@@ -1,6 +1,6 @@
 import { integrate } from '../../numerics/quadrature.js'
 import type { AirFilledPorosity, Length, Share, WaterContent } from '../../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../../quantity/guard.js'
+import { numberIn, requireMade, requireObject } from '../../quantity/guard.js'
 import { MIN_AIR } from '../domains.js'
 import type { MediumInContainer } from '../terms.js'
 
@@ -40,8 +40,8 @@ export interface PerchedWaterTable {
 export function perchedWaterTable(request: PerchedWaterRequest): PerchedWaterTable {
   requireObject(request, 'request')
   const { container, medium, minAir } = request
-  requireObject(container, 'container')
-  requireObject(medium, 'medium')
+  requireMade(container, 'area', 'container')
+  requireMade(medium, 'waterContent', 'medium')
   const waterContent = (medium.saturated - numberIn(minAir, MIN_AIR, 'minAir')) as WaterContent
   const height = medium.suction(waterContent)
   if (height >= container.height) return { height: height as number as Length, share: 1 as Share }

@@ -1,5 +1,5 @@
 import type { SuctionHead, WaterContent } from '../../quantity/generated/kinds.js'
-import { numberIn, optionsOf } from '../../quantity/guard.js'
+import { numberIn, optionsOf, requireMade } from '../../quantity/guard.js'
 import type { RetentionModel } from '../curves/retention-model.js'
 import { scanningCurvesScott1983 } from '../curves/scanning-curves-scott-1983.js'
 import { SOME_SUCTION } from '../domains.js'
@@ -44,6 +44,9 @@ export interface RewettedCapacity {
  */
 export function rewettedCapacity(input: RewettedContainer): RewettedCapacity {
   const { container, medium, wetting, driedTo, bottomSuction } = optionsOf(input)
+  requireMade(container, 'area', 'container')
+  requireMade(medium, 'waterContent', 'medium')
+  requireMade(wetting, 'waterContent', 'wetting')
   const dry = numberIn(driedTo, SOME_SUCTION, 'driedTo')
   const bottom = checkBottomSuction(bottomSuction)
   const { whileWetting } = scanningCurvesScott1983({ drying: medium, wetting, suction: dry as SuctionHead })

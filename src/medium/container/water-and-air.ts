@@ -1,6 +1,6 @@
 import { InputError } from '../../quantity/errors.js'
 import type { AirFilledPorosity, Porosity, SuctionHead, Volume, WaterContent } from '../../quantity/generated/kinds.js'
-import { numberIn, requireObject } from '../../quantity/guard.js'
+import { numberIn, requireMade, requireObject } from '../../quantity/guard.js'
 import type { RetentionModel } from '../curves/retention-model.js'
 import { POROSITY } from '../domains.js'
 import type { KnownPorosity, MeanWaterContent } from '../terms.js'
@@ -49,8 +49,8 @@ export interface WaterAndAir extends MeanWaterContent {
 export function waterAndAirAtRest(state: ContainerWithPorosity): WaterAndAir {
   requireObject(state, 'state')
   const { container, medium } = state
-  requireObject(container, 'container')
-  requireObject(medium, 'medium')
+  requireMade(container, 'area', 'container')
+  requireMade(medium, 'waterContent', 'medium')
   const s0 = checkBottomSuction(state.bottomSuction)
   const porosity = checkPorosity(state.porosity, medium)
   const water = litresOf(container, medium, s0)

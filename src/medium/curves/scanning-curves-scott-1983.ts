@@ -1,7 +1,7 @@
 import { SUCTION, WATER_CONTENT } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { SuctionHead, WaterContent } from '../../quantity/generated/kinds.js'
-import { numberIn, optionsOf } from '../../quantity/guard.js'
+import { numberIn, optionsOf, requireMade } from '../../quantity/guard.js'
 import type { RetentionModel } from './retention-model.js'
 
 /** Two main curves of a medium, and where it turned between them. */
@@ -51,6 +51,8 @@ const ROUNDING = 1e-9
  */
 export function scanningCurvesScott1983(turn: ScanningTurn): ScanningCurves {
   const { drying, wetting, suction, waterContent } = optionsOf(turn)
+  requireMade(drying, 'waterContent', 'drying')
+  requireMade(wetting, 'waterContent', 'wetting')
   const at = numberIn(suction, SUCTION, 'suction') as SuctionHead
   const [most, least] = [drying.waterContent(at), wetting.waterContent(at)]
   const content = numberIn(waterContent ?? most, WATER_CONTENT, 'waterContent')

@@ -1,6 +1,9 @@
 import type { SuctionHead, WaterContent } from '../../quantity/generated/kinds.js'
+import { oneOf } from '../../quantity/one-of.js'
 import type { RetentionForm, ShapeParameter } from './retention-form.js'
 import type { RetentionPoint } from './retention-points.js'
+
+const ROLES = ['suction', 'inverse-suction', 'exponent', 'share'] as const
 
 /** Where a parameter may lie, on the scale on which it is sought. */
 export interface SearchRange {
@@ -26,6 +29,7 @@ export interface SearchStart {
 /** The range of a shape parameter on its search scale, a factor of ten beyond the measured suctions. */
 export function searchRange(parameter: ShapeParameter, minSuction: number, maxSuction: number): SearchRange {
   const [low, high] = [Math.log(minSuction / 10), Math.log(maxSuction * 10)]
+  oneOf(parameter.role, ROLES, 'role')
   switch (parameter.role) {
     case 'suction':
       return { low, high }

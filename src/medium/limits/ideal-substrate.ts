@@ -1,4 +1,5 @@
-import { requireObject } from '../../quantity/guard.js'
+import { numberIn, requireObject } from '../../quantity/guard.js'
+import { WATER_CLASS } from '../domains.js'
 import type { MediumFinding } from '../medium-finding.js'
 import type { WaterClasses } from './water-classes.js'
 
@@ -29,6 +30,7 @@ const IDEAL = [
  */
 export function outsideIdealSubstrate(classes: WaterClasses): MediumFinding[] {
   requireObject(classes, 'classes')
+  for (const { about } of IDEAL) numberIn(classes[about], WATER_CLASS, about)
   // A range that a rounded percentage meets is met.
   const outside = IDEAL.filter(
     ({ about, min, max }) => !(classes[about] >= min - 1e-12 && classes[about] <= max + 1e-12),

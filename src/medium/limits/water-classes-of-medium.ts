@@ -1,5 +1,5 @@
 import type { Porosity, SuctionHead } from '../../quantity/generated/kinds.js'
-import { requireObject } from '../../quantity/guard.js'
+import { requireMade, requireObject } from '../../quantity/guard.js'
 import { checkPorosity } from '../container/water-and-air.js'
 import type { KnownPorosity, RetainingMedium } from '../terms.js'
 import { type WaterClasses, waterClassesDeBoodt1972 } from './water-classes.js'
@@ -26,7 +26,7 @@ export interface MediumOfPorosity extends RetainingMedium, KnownPorosity {}
 export function waterClassesOfMedium(request: MediumOfPorosity): WaterClasses {
   requireObject(request, 'request')
   const { medium, porosity } = request
-  requireObject(medium, 'medium')
+  requireMade(medium, 'waterContent', 'medium')
   const at = (suction: number) => medium.waterContent(suction as SuctionHead)
   const totalPoreSpace = checkPorosity(porosity, medium) as Porosity
   return waterClassesDeBoodt1972({ totalPoreSpace, at10: at(10), at50: at(50), at100: at(100) })

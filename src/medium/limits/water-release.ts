@@ -1,7 +1,7 @@
 import { SUCTION } from '../../quantity/domains.js'
 import { InputError } from '../../quantity/errors.js'
 import type { SuctionHead, WaterContentChange } from '../../quantity/generated/kinds.js'
-import { numberIn, optionsOf, requireObject } from '../../quantity/guard.js'
+import { numberIn, optionsOf, requireMade } from '../../quantity/guard.js'
 import type { RetentionModel } from '../curves/retention-model.js'
 import type { RetainingMedium } from '../terms.js'
 
@@ -31,6 +31,7 @@ export interface SuctionInterval extends RetainingMedium {
  */
 export function waterBetweenSuctions(interval: SuctionInterval): WaterContentChange {
   const { medium, from, to } = optionsOf(interval)
+  requireMade(medium, 'waterContent', 'medium')
   if (numberIn(from, SUCTION, 'from') > numberIn(to, SUCTION, 'to'))
     throw new InputError('from and to', `${from} cm is more than ${to} cm`, 'give the smaller suction first')
   return (medium.waterContent(from) - medium.waterContent(to)) as WaterContentChange
@@ -52,7 +53,6 @@ export function waterBetweenSuctions(interval: SuctionInterval): WaterContentCha
  * easilyAvailableWater(medium) // => 0.29300368
  */
 export function easilyAvailableWater(medium: RetentionModel): WaterContentChange {
-  requireObject(medium, 'medium')
   return release(medium, 10, 50)
 }
 
@@ -72,7 +72,6 @@ export function easilyAvailableWater(medium: RetentionModel): WaterContentChange
  * waterBufferingCapacity(medium) // => 0.06751285
  */
 export function waterBufferingCapacity(medium: RetentionModel): WaterContentChange {
-  requireObject(medium, 'medium')
   return release(medium, 50, 100)
 }
 

@@ -1,4 +1,4 @@
-import type { Equation } from '../../docs/explorer/equation.js'
+import type { Equation } from '../explorer/equation.js'
 
 /** The arguments of an equation with the inputs of its example. */
 export function argumentsOf({ inputs, arguments: names }: Equation): unknown[] {
