@@ -1,7 +1,9 @@
 import { explainWeatherFinding } from '../demand/reference/explain-weather-finding.js'
+import { InputError } from '../quantity/errors.js'
 import { requireObject } from '../quantity/guard.js'
 import { explainRecordReason } from '../record/explain-record-finding.js'
-import type { LocalOffset } from '../record/local-time.js'
+import { checkOffsets, type LocalOffset } from '../record/local-time.js'
+import { checkFinding } from './checked-finding.js'
 import type { DayDifference } from './day-differences.js'
 import { wallClock } from './local-day.js'
 import type { ZoneFinding } from './zone-finding.js'
@@ -27,6 +29,8 @@ export interface ExplainZoneInput {
 export function explainZoneFinding(input: ExplainZoneInput): string {
   requireObject(input, 'input')
   const { finding, clock } = input
+  checkFinding(finding)
+  checkOffsets(clock, 'clock')
   const at = (time: number) => wallClock(clock, time)
   switch (finding.code) {
     case 'shots':
@@ -156,6 +160,8 @@ const REASONS: Readonly<Record<string, string>> = {
  * explainZoneReason('no-watering-log') // => 'there is no log of water given and drained'
  */
 export function explainZoneReason(reason: string): string {
+  if (typeof reason !== 'string')
+    throw new InputError('reason', 'is no text', 'give the reason of a result that is not known')
   return Object.hasOwn(REASONS, reason) ? REASONS[reason]! : explainRecordReason(reason)
 }
 

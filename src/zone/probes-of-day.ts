@@ -1,8 +1,6 @@
-import type { WaterContent } from '../quantity/generated/kinds.js'
-import { waterUseAhead } from '../record/forecast/fall-ahead.js'
-import { timeUntilLevel } from '../record/forecast/time-until-level.js'
 import { answersOf, compareAnswers, isIn, type ShotAnswers } from './answers-to-shots.js'
 import { type CheckedProbe, checkProbe } from './check-probe.js'
+import { foreseen } from './foreseen.js'
 import { type Known, known, unknown } from './known.js'
 import { longestShotFree, nightOf } from './last-night.js'
 import { learnDrying } from './learn.js'
@@ -47,14 +45,7 @@ export function probesOfDay(
       limits: own === undefined ? unknown('not-used') : known(own),
       night: free.known ? nightOf(zone, window, probe, free.value) : free,
       last: last === undefined ? unknown('no-late-reading') : known(last),
-      refill:
-        own === undefined
-          ? { known: false, reason: 'not-used' }
-          : timeUntilLevel({ state: drying[p]!, level: own.refillPoint as WaterContent }),
-      nextHour:
-        judged.candidates[p]?.doubted !== false
-          ? { known: false, reason: 'not-used' }
-          : waterUseAhead({ state: drying[p]!, substrateVolume: zone.container.substrateVolume }),
+      ...foreseen(zone, drying[p]!, own, judged.candidates[p]!.doubted),
       used: own !== undefined,
     }
   })

@@ -6,6 +6,7 @@ import { attempt } from '../quantity/attempt.js'
 import type { Instant } from '../quantity/calendar.js'
 import type { Duration, Share, Volume, WaterContent } from '../quantity/generated/kinds.js'
 import { requireObject } from '../quantity/guard.js'
+import { checkDay } from './checked-day.js'
 import { checkZone } from './checked-zone.js'
 import { type DayDifference, differencesOf } from './day-differences.js'
 import { type Known, known, unknown } from './known.js'
@@ -69,7 +70,8 @@ const DRAIN_LAG = 900 as Duration
  * @procedure Expects the use that the days so far have taught, until seven are known that of the day by its water balance or else by its
  * climate, with the light of the day; plans shots from the level at its end with `planDay`; compares them with those of the day.
  * @returns The proposal with what differs from the day, or the reason why there is none.
- * @throws `DomainError` for a number of the zone outside its range, `InputError` for parts that contradict each other.
+ * @throws `DomainError` for a number of the zone outside its range, `InputError` for parts that contradict each other, or a day that was changed
+ *   since its review.
  * @source definition: water balance of a container; common practice, no source, for the rest
  * @example
  * const zone: Zone = {
@@ -98,7 +100,7 @@ const DRAIN_LAG = 900 as Duration
 export function proposeDay(input: ProposeDayInput): Known<ProposedDay> {
   requireObject(input, 'input')
   const zone = checkZone(input.zone)
-  const { day } = input
+  const day = checkDay(zone, input.day)
   if (!day.level.known) return day.level
   const use = expectedUse(day)
   if (use === undefined) return unknown('use-not-known')

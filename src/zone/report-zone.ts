@@ -1,6 +1,8 @@
 import { explainPlanFinding } from '../irrigation/plan/explain-plan-finding.js'
 import { explainPlannedShot } from '../irrigation/plan/explain-planned-shot.js'
 import { requireObject } from '../quantity/guard.js'
+import { checkDay } from './checked-day.js'
+import { checkDiagnosis, checkProposal } from './checked-proposal.js'
 import { checkZone } from './checked-zone.js'
 import type { DayDiagnosis } from './diagnose-day.js'
 import { explainZoneFinding, explainZoneReason } from './explain-zone-finding.js'
@@ -38,7 +40,8 @@ export interface ReportZoneInput {
  *
  * @procedure Puts every result into a sentence; what is not known says why.
  * @returns Sections with a title and lines.
- * @throws `DomainError` for a number of the zone outside its range, `InputError` for parts that contradict each other.
+ * @throws `DomainError` for a number of the zone outside its range, `InputError` for parts that contradict each other, or a day that was changed
+ *   since its review.
  * @source definition; the cautions: common practice, no source
  * @example
  * const zone: Zone = {
@@ -62,8 +65,9 @@ export interface ReportZoneInput {
  */
 export function reportZone(input: ReportZoneInput): ReportSection[] {
   requireObject(input, 'input')
-  const { zone, day, proposal } = input
-  checkZone(zone)
+  const zone = checkZone(input.zone)
+  const day = checkDay(zone, input.day)
+  const proposal = checkProposal(input.proposal)
   const at = (time: number) => wallClock(zone.place.clock, time)
   return [
     { title: 'What was read', lines: readLines(day, at) },
@@ -73,7 +77,9 @@ export function reportZone(input: ReportZoneInput): ReportSection[] {
     { title: 'Demand', lines: demandLines(zone, day) },
     { title: 'What to look at', lines: findingLines(zone, day) },
     { title: 'Forecast, if nobody waters', lines: forecastLines(day) },
-    ...(input.diagnosis === undefined ? [] : [{ title: 'What may be wrong', lines: causeLines(input.diagnosis, at) }]),
+    ...(input.diagnosis === undefined
+      ? []
+      : [{ title: 'What may be wrong', lines: causeLines(checkDiagnosis(input.diagnosis), at) }]),
     { title: 'Proposal for the next day', lines: proposalLines(zone, day, proposal, at) },
     { title: 'Before you act on it', lines: CAUTIONS },
   ]
